@@ -1,0 +1,74 @@
+/** What every command shares: arguments, files, answers. */
+import { readFileSync, writeFileSync } from 'node:fs'
+import { parseArgs } from 'node:util'
+import { type Clinic, clinicSchema } from '../../shared/clinic.ts'
+import { problemLine, problemsOf } from '../../shared/problems.ts'
+import { openProtocol, type ProtocolFile, protocolSchema, shippedProtocol } from '../../shared/protocol/protocol.ts'
+import { parseVisit } from '../../shared/visit/parse.ts'
+import type { Visit } from '../../shared/visit/visit.ts'
+
+/** The person's input is wrong: one line per problem, exit code 2. */
+export class BadInput extends Error {
+	readonly lines: string[]
+	constructor(lines: string[]) { super(lines.join('\n')); this.lines = lines }
+}
+
+export function say(text: string | Uint8Array): void { writeFileSync(1, text) }
+
+type Options = Record<string, { type: 'string' | 'boolean'; multiple?: boolean }>
+/** Arguments by name; an unknown option or a missing file name is bad input. */
+export function readArgs(args: string[], options: Options, places: readonly string[]): { place: string[]; option: Record<string, string | boolean | string[] | undefined> } {
+	let parsed: { values: object; positionals: string[] }
+	try {
+		parsed = parseArgs({ args, options, allowPositionals: true, strict: true })
+	} catch (error) {
+		throw new BadInput([`arguments: ${error instanceof Error ? error.message.split('. ')[0] : 'not understood'}, given ${args.join(' ')}, allowed: ${Object.keys(options).map((one) => `--${one}`).join(', ') || 'no options'}`])
+	}
+	if (parsed.positionals.length !== places.length) throw new BadInput([`arguments: ${places.join(' ')} expected, given ${parsed.positionals.length === 0 ? 'nothing' : parsed.positionals.join(' ')}, allowed: exactly ${places.length}`])
+	return { place: parsed.positionals, option: { ...parsed.values } }
+}
+
+/** JSON from a file, or standard input for '-'. */
+export function readJson(name: string): unknown {
+	let text: string
+	try {
+		text = readFileSync(name === '-' ? 0 : name, 'utf8')
+	} catch (error) {
+		const code = (error as NodeJS.ErrnoException).code
+		throw new BadInput([`${name}: cannot be read (${code === 'ENOENT' ? 'no such file' : code === 'EISDIR' ? 'it is a folder' : code === 'EACCES' ? 'permission refused' : code}), given ${name}, allowed: a JSON file, or - for standard input`])
+	}
+	try {
+		return JSON.parse(text.replace(/^\uFEFF/, ''))
+	} catch (error) {
+		const why = error instanceof Error ? error.message.replace(/\s+/g, ' ').slice(0, 120) : 'not JSON'
+		throw new BadInput([`(file): not JSON (${why}), given ${name === '-' ? 'standard input' : name}, allowed: one JSON object`])
+	}
+}
+export function readVisit(name: string): Visit {
+	const parsed = parseVisit(readJson(name))
+	if (!parsed.ok) throw new BadInput(parsed.problems.map(problemLine))
+	return parsed.value
+}
+export function readProtocol(name: string | undefined): ProtocolFile {
+	if (name === undefined) return shippedProtocol
+	const json = readJson(name)
+	const parsed = protocolSchema.safeParse(json)
+	if (!parsed.success) throw new BadInput(problemsOf(parsed.error, json).map(problemLine))
+	try { openProtocol(parsed.data) } catch (error) { throw new BadInput([error instanceof Error ? error.message : 'protocol: not understood']) }
+	return parsed.data
+}
+export function readClinic(name: string | undefined): Clinic | undefined {
+	if (name === undefined) return undefined
+	const json = readJson(name)
+	const parsed = clinicSchema.safeParse(json)
+	if (!parsed.success) throw new BadInput(problemsOf(parsed.error, json).map(problemLine))
+	return parsed.data
+}
+/** The earlier visits, of the same player only. */
+export function readEarlier(names: string[] | undefined, visit: Visit): Visit[] {
+	return (names ?? []).map((name) => {
+		const earlier = readVisit(name)
+		if (earlier.player.birthDate !== visit.player.birthDate || earlier.player.familyName !== visit.player.familyName) throw new BadInput([`player: another player, given ${earlier.player.givenName} ${earlier.player.familyName} (${earlier.player.birthDate}) in ${name}, allowed: earlier visits of ${visit.player.givenName} ${visit.player.familyName}`])
+		return earlier
+	})
+}

@@ -1,0 +1,34 @@
+/** The command line: assess, report, schema, start. Exit 0 done, 2 bad input (one line per problem), 1 anything else. */
+import { BadInput, say } from './io.ts'
+
+const usage = `lastwright assess VISIT.json [--protocol P.json] [--earlier V.json ...]
+lastwright report VISIT.json --kind KIND --out FILE.pdf [--clinic CLINIC.json] [--protocol P.json] [--earlier V.json ...]
+lastwright schema NAME
+lastwright start [--demo] [--no-window] [--data FOLDER] [--port N]
+- in place of VISIT.json reads standard input`
+
+/** Each command is loaded only when called, so that assess does not wait for the window's parts. */
+const commands: Record<string, () => Promise<(args: string[]) => Promise<void>>> = {
+	assess: async () => (await import('./assess.ts')).assessCommand,
+	report: async () => (await import('./report.ts')).reportCommand,
+	schema: async () => (await import('./schema.ts')).schemaCommand,
+	start: async () => (await import('./start-command.ts')).startCommand,
+}
+
+const [name, ...args] = process.argv.slice(2)
+try {
+	if (name === '--help' || name === '-h' || name === 'help') say(`${usage}\n`)
+	else {
+		const load = Object.hasOwn(commands, name ?? '') ? commands[name ?? ''] : undefined
+		if (!load) throw new BadInput([`command: unknown, given ${name === undefined ? 'nothing' : JSON.stringify(name)}, allowed: ${Object.keys(commands).join(', ')}`])
+		await (await load())(args)
+	}
+} catch (error) {
+	if (error instanceof BadInput) {
+		process.stderr.write(`${error.lines.join('\n')}\n`)
+		process.exitCode = 2
+	} else {
+		process.stderr.write(`lastwright: ${error instanceof Error ? error.message : String(error)}\n`)
+		process.exitCode = 1
+	}
+}

@@ -1,0 +1,16 @@
+import { z } from 'zod'
+import { clinicSchema } from '../../shared/clinic.ts'
+import { protocolSchema } from '../../shared/protocol/protocol.ts'
+import { visitSchema } from '../../shared/visit/visit.ts'
+import { BadInput, readArgs, say } from './io.ts'
+
+const schemas: Record<string, z.ZodType> = { visit: visitSchema, clinic: clinicSchema, protocol: protocolSchema }
+
+/** Prints the JSON Schema of a file format. */
+export async function schemaCommand(args: string[]): Promise<void> {
+	const { place } = readArgs(args, {}, ['NAME'])
+	const name = place[0]!
+	const schema = Object.hasOwn(schemas, name) ? schemas[name] : undefined
+	if (!schema) throw new BadInput([`NAME: no such schema, given "${name}", allowed: ${Object.keys(schemas).join(', ')}`])
+	say(`${JSON.stringify(z.toJSONSchema(schema, { io: 'input' }), null, '\t')}\n`)
+}

@@ -1,0 +1,16 @@
+/** The clinic file: letterhead and the signing clinician. */
+import { z } from 'zod'
+
+export const clinicSchema = z.strictObject({
+	format: z.literal('lastwright-clinic'),
+	version: z.literal(1),
+	name: z.string().trim().min(1).max(120).meta({ title: 'Clinic name' }),
+	address: z.array(z.string().max(120)).max(6).meta({ title: 'Address' }),
+	phone: z.string().max(40).optional().meta({ title: 'Phone' }),
+	email: z.email().optional().meta({ title: 'E-mail' }),
+	colour: z.string().regex(/^#[0-9a-fA-F]{6}$/, 'a colour such as #1f5f5b').meta({ title: 'Clinic colour' }),
+	logo: z.strictObject({ mediaType: z.enum(['image/png', 'image/jpeg', 'image/svg+xml']), base64: z.string().max(2_000_000) }).optional(),
+	clinician: z.strictObject({ name: z.string().trim().min(1).max(120).meta({ title: 'Clinician name' }), registration: z.string().trim().min(1).max(60).meta({ title: 'Registration number' }) }),
+	sizeSystems: z.array(z.enum(['jpCm', 'eu', 'uk', 'usMen', 'usWomen', 'usChild', 'au'])).optional(),
+})
+export type Clinic = z.infer<typeof clinicSchema>

@@ -1,0 +1,10 @@
+/** Every threshold the clinic may set, one file per room. Keys are 'room.name'. */
+import { ankleRows } from './rows/ankle.ts'
+import { footwearRows } from './rows/footwear.ts'
+import { growthRows } from './rows/growth.ts'
+import { loadingRows } from './rows/loading.ts'
+import { postureRows } from './rows/posture.ts'
+import { screeningRows } from './rows/screening.ts'
+import { sizingRows } from './rows/sizing.ts'
+
+export const rows = { ...sizingRows, ...ankleRows, ...postureRows, ...growthRows, ...screeningRows, ...footwearRows, ...loadingRows }

@@ -1,0 +1,4 @@
+import { row } from '../row.ts'
+
+export const growthRows = {} as const
+void row

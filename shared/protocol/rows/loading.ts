@@ -1,0 +1,4 @@
+import { row } from '../row.ts'
+
+export const loadingRows = {} as const
+void row

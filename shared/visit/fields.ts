@@ -1,0 +1,47 @@
+/**
+ * The building blocks of every recorded number: one place that gives a field its type, its
+ * hard limits (refused outside), its soft limits (questioned outside), unit and label.
+ * Limits are physical plausibility (common practice, no source), not clinical thresholds.
+ */
+import { z } from 'zod'
+
+/** What the screens and the problem texts need to know of a number field. */
+export interface NumberFieldMeta {
+	title: string
+	unit: string
+	/** Values outside this span are accepted with a question. */
+	softMin: number
+	softMax: number
+	/** Digits after the point when shown. */
+	digits: number
+}
+
+/** A number with hard limits [min, max], soft limits, unit and label, all read back from its meta. */
+export function measure(title: string, unit: string, hard: [number, number], soft: [number, number] = hard, digits = 0) {
+	return z.number().min(hard[0]).max(hard[1]).meta({ title, unit, softMin: soft[0], softMax: soft[1], digits })
+}
+
+/** A count or score: a whole number inside [min, max]. */
+export function count(title: string, unit: string, hard: [number, number], soft: [number, number] = hard) {
+	return z.int().min(hard[0]).max(hard[1]).meta({ title, unit, softMin: soft[0], softMax: soft[1], digits: 0 })
+}
+
+/** A measure that may be taken once or several times: absent means not measured. */
+export function repeats<T extends z.ZodType<number>>(one: T) {
+	return z.union([one, z.array(one).min(1).max(6)]).optional()
+}
+
+/** A calendar date, YYYY-MM-DD, that exists. */
+export const isoDate = (title: string) => z.iso.date().meta({ title })
+export const text = (title: string, max = 200) => z.string().trim().min(1).max(max).meta({ title })
+export const yesNo = (title: string) => z.boolean().optional().meta({ title })
+/** One of a list of kebab-case terms. */
+export function choice<const T extends readonly [string, ...string[]]>(title: string, terms: T) {
+	return z.enum(terms).meta({ title })
+}
+
+/** Both sides of a measure group: left and right have the same fields. */
+export function sides<T extends z.ZodRawShape>(shape: T) {
+	const one = z.strictObject(shape)
+	return z.strictObject({ left: one.optional(), right: one.optional() })
+}
