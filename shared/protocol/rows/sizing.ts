@@ -1,4 +1,42 @@
 import { row } from '../row.ts'
 
-export const sizingRows = {} as const
-void row
+const ansur = 'computed from the public ANSUR II data (2012; Gordon 2014), 4082 men, 1986 women'
+const jis = 'JIS S 5037 as read on two secondary pages'
+const tableA = "model of a published men's chart of width bands, fits all its rows within 0.5 mm"
+const bands = 'own choice, no source (football boot 5 to 10 mm quoted from Healy 2005)'
+const men = 'adult men', women = 'adult women'
+
+export const sizingRows = {
+	'sizing.adultFromYears': row(18, 'years', 'all players', 'common practice, no source', 'practice', 'common practice'),
+	'sizing.equalMm': row(0.05, 'mm', 'all players', 'half of the reading step of 0.1 mm', 'practice', 'choice'),
+	'sizing.thirdReadingMm': row(2, 'mm between two readings', 'all players', 'own choice, no source (one reading has a real-change limit of 3.68 mm)', 'practice', 'choice'),
+	'sizing.sideDifferenceMm': row(4, 'mm of length', 'all players', 'about half a size; more than 4 mm in 19 % of UK men (trade bulletin 2018)', 'practice', 'read-secondary'),
+	'sizing.halfSizeMm': row(4.233, 'mm', 'all players', 'half a UK or US size, one sixth of an inch', 'standard', 'read'),
+	'sizing.ballRatioMen': row(0.741, 'ball length / foot length', men, ansur, 'cross-sectional', 'derived'),
+	'sizing.ballRatioWomen': row(0.739, 'ball length / foot length', women, ansur, 'cross-sectional', 'derived'),
+	'sizing.readingSemMm': row(1.329, 'mm, one reading', 'n 130', '0.8862 x mean absolute difference 1.50 mm, Lee 2014 J Foot Ankle Res', 'cross-sectional', 'derived'),
+	'sizing.breadthInterceptMen': row(38.091, 'mm', men, ansur, 'cross-sectional', 'derived'),
+	'sizing.breadthSlopeMen': row(0.2352, 'mm/mm', men, ansur, 'cross-sectional', 'derived'),
+	'sizing.breadthSdMen': row(4.23, 'mm', men, ansur, 'cross-sectional', 'derived'),
+	'sizing.breadthInterceptWomen': row(40.16, 'mm', women, ansur, 'cross-sectional', 'derived'),
+	'sizing.breadthSlopeWomen': row(0.2134, 'mm/mm', women, ansur, 'cross-sectional', 'derived'),
+	'sizing.breadthSdWomen': row(3.97, 'mm', women, ansur, 'cross-sectional', 'derived'),
+	'sizing.widthZ': row(1, 'z of ball width for length, either way', 'adults', 'own choice, no source', 'practice', 'choice'),
+	'sizing.jisGirthEMm': row(243, 'mm at foot length 250, men, letter E', men, jis, 'standard', 'derived'),
+	'sizing.jisGirthWomenLessMm': row(3, 'mm', women, jis, 'standard', 'derived'),
+	'sizing.jisGirthSlope': row(0.6, 'mm/mm of size', 'adults', jis, 'standard', 'derived'),
+	'sizing.jisLetterMm': row(6, 'mm per letter', 'adults', jis, 'standard', 'derived'),
+	'sizing.jisBandBelowMm': row(3, 'mm below the centre', 'adults', jis, 'standard', 'read'),
+	'sizing.usWidthBaseMm': row(78, 'mm, lower edge of C at US 5', men, tableA, 'practice', 'derived'),
+	'sizing.usWidthPerSizeMm': row(3.1, 'mm per whole size', men, tableA, 'practice', 'derived'),
+	'sizing.usWidthLetterMm': row(5, 'mm per letter', men, tableA, 'practice', 'derived'),
+	'sizing.usWidthSizeMin': row(5, 'US men', men, tableA, 'practice', 'read'),
+	'sizing.usWidthSizeMax': row(15, 'US men', men, tableA, 'practice', 'read'),
+	'sizing.toeRoomAdultMinMm': row(5, 'mm', 'adults, football boots', bands, 'practice', 'choice'),
+	'sizing.toeRoomAdultTargetMm': row(7.5, 'mm', 'adults, football boots', 'midpoint of the band; own choice, no source', 'practice', 'choice'),
+	'sizing.toeRoomAdultMaxMm': row(10, 'mm', 'adults, football boots', bands, 'practice', 'choice'),
+	'sizing.toeRoomYouthMinMm': row(8, 'mm at issue', 'players under 18, football boots', 'own choice, no source', 'practice', 'choice'),
+	'sizing.toeRoomYouthTargetMm': row(10, 'mm at issue', 'players under 18, football boots', 'midpoint of the band; own choice, no source', 'practice', 'choice'),
+	'sizing.toeRoomYouthMaxMm': row(12, 'mm at issue', 'players under 18, football boots', 'own choice, no source', 'practice', 'choice'),
+	'sizing.labelSpreadMm': row(8, 'mm, about one EU size', 'published charts', 'comparison of three published charts for the same foot (4 to 8 mm)', 'practice', 'derived'),
+} as const

@@ -1,0 +1,32 @@
+/** Fills a fresh, throw-away store with the invented clinic of assets/demo. */
+import { readFileSync } from 'node:fs'
+import { z } from 'zod'
+import { clinicSchema } from '../shared/clinic.ts'
+import { assess } from '../shared/assess.ts'
+import { noDecisions } from '../shared/decisions.ts'
+import { playerSchema, visitSchema } from '../shared/visit/visit.ts'
+import type { App } from './app.ts'
+
+const demoSchema = z.strictObject({ clinic: clinicSchema, players: z.array(z.strictObject({ player: playerSchema, visits: z.array(visitSchema) })) })
+
+/** Goes through the same calls as the screens. Visits but the last are signed; the last stays an open draft. @throws Error naming the call that refused */
+export async function seedDemo(app: App): Promise<void> {
+	const { clinic, players } = demoSchema.parse(JSON.parse(readFileSync(new URL('../assets/demo/demo.json', import.meta.url), 'utf8')))
+	const call = async (name: string, input: unknown): Promise<Record<string, unknown>> => {
+		const answer = await app.call(name, input)
+		if (!answer.ok) throw new Error(`demo: ${name} refused: ${answer.message} ${(answer.problems ?? []).map((one) => `${one.path}: ${one.message}`).join('; ')}`)
+		return answer.value as Record<string, unknown>
+	}
+	await call('session.setUp', { clinic, passphrase: 'demo demo' })
+	for (const { player, visits } of players) {
+		const { playerId } = await call('players.save', { player })
+		for (const [index, visit] of visits.entries()) {
+			const { draft } = await call('drafts.open', { playerId, visitDate: visit.visitDate })
+			const { draftId } = draft as { draftId: string }
+			const { action } = assess(visit).screening
+			const decisions = { ...noDecisions, ...(action === 'proceed' || action === 'letter' ? {} : { referralDone: 'Demo: seen by the team doctor the same day.' }) }
+			await call('drafts.save', { draftId, content: { visit, raw: {}, decisions } })
+			if (index < visits.length - 1) await call('visits.sign', { draftId })
+		}
+	}
+}

@@ -1,0 +1,21 @@
+/** Renders in a thread of its own: pdfmake blocks the one it runs in. */
+import { parentPort } from 'node:worker_threads'
+import pdfmake from 'pdfmake'
+import type { LwDocument } from '../../shared/report/document.ts'
+import { fontFiles } from './fonts.ts'
+import { checkGlyphs } from './glyphs.ts'
+import { definitionOf } from './layout.ts'
+
+const allowed = new Set<string>(Object.values(fontFiles))
+pdfmake.setUrlAccessPolicy(() => false)
+pdfmake.setLocalAccessPolicy((path) => allowed.has(path))
+pdfmake.addFonts({ Noto: fontFiles })
+
+parentPort?.on('message', async ({ id, document }: { id: number; document: LwDocument }) => {
+	try {
+		checkGlyphs(document)
+		parentPort?.postMessage({ id, bytes: new Uint8Array(await pdfmake.createPdf(definitionOf(document)).getBuffer()) })
+	} catch (error) {
+		parentPort?.postMessage({ id, name: error instanceof Error ? error.name : 'Error', message: error instanceof Error ? error.message : String(error) })
+	}
+})

@@ -1,0 +1,18 @@
+import type { Assessment } from '../../../shared/assessment.ts'
+import type { DraftContent } from '../../../shared/contract.ts'
+import type { Visit } from '../../../shared/visit/visit.ts'
+
+/** What every step of the assessment is given. */
+export interface StepProps {
+	draft: DraftContent
+	/** Changes the draft; saved within a second. */
+	change: (update: (now: DraftContent) => DraftContent) => void
+	/** The engine's answer to the draft as it stands; undefined while it cannot be computed. */
+	assessment: Assessment | undefined
+	earlier: readonly Visit[]
+	draftId: string
+	playerId: string
+	/** Saves at once; rejects in words where it cannot. */
+	saveNow: () => Promise<void>
+	goTo: (step: string) => void
+}

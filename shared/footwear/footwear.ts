@@ -1,0 +1,44 @@
+/** The footwear room: what to seek and avoid, where wishes contradict, and the verdict on the pairs in use. */
+import type { FeatureWish, FootwearResult } from '../assessment.ts'
+import type { Finding } from '../finding.ts'
+import type { Protocol } from '../protocol/protocol.ts'
+import { meanOf } from '../visit/sides.ts'
+import { type Feature, termWords } from '../visit/terms.ts'
+import type { Visit } from '../visit/visit.ts'
+import { type FootwearContext, factsOf } from './facts.ts'
+import { judgePair } from './pairs.ts'
+import { footwearRules } from './rules.ts'
+
+const opposites: readonly (readonly [Feature, Feature])[] = [['firm-heel-counter', 'soft-heel-counter'], ['stiff-forefoot', 'flexible-forefoot'], ['wide-fitting', 'narrow-fitting'], ['raised-heel', 'low-heel'], ['round-studs', 'bladed-studs'], ['low-mass', 'full-length-cushioning']]
+
+/** @param context the results of the rooms it draws on; each wish names its rule, reasons and basis */
+export function footwear(visit: Visit, context: FootwearContext, protocol: Protocol): FootwearResult {
+	const facts = factsOf(visit, context, protocol)
+	const seek: FeatureWish[] = [], avoid: FeatureWish[] = [], findings: Finding[] = []
+	for (const rule of footwearRules) {
+		const because = rule.when(facts)
+		if (because.length === 0) continue
+		const key = rule.basis.threshold
+		const basis = key ? protocol.basis(rule.id, key) : { rule: rule.id, source: rule.basis.source, strength: rule.basis.strength }
+		const wish = (feature: Feature): FeatureWish => ({ feature, because, basis, says: rule.says, rule: rule.id })
+		seek.push(...rule.seek.map(wish))
+		avoid.push(...rule.avoid.map(wish))
+		findings.push({ id: `footwear.${rule.id}`, topic: 'footwear', side: 'none', level: 'advise', says: rule.says, because, basis })
+	}
+	const contradictions = contradictionsOf(seek, avoid)
+	for (const one of contradictions) findings.push({ id: `footwear.contradiction-${one.feature}`, topic: 'footwear', side: 'none', level: 'caution', says: one.says, because: [], basis: { rule: 'contradicting wishes', source: 'comparison of the rules that apply', strength: 'practice' } })
+	const lengths = (['left', 'right'] as const).map((side) => context.sizing[side].lengthMm ?? meanOf(visit.feet?.[side]?.heelToToeMm)).filter((one) => one !== undefined)
+	const current = (visit.footwear ?? []).map((pair) => judgePair(pair, lengths.length === 0 ? undefined : Math.max(...lengths), visit.feet?.sockMm ?? 0, facts.adult, protocol))
+	for (const pair of current) if (pair.verdict === 'replace' || pair.verdict === 'change') findings.push({ id: `footwear.pair-${pair.id}`, topic: 'footwear', side: 'none', level: 'advise', says: `Pair ${pair.id}: ${pair.says}`, because: pair.toeRoomMm === undefined ? [] : [{ measure: 'Toe room', value: pair.toeRoomMm, unit: 'mm' }], basis: protocol.basis('pairs in use', facts.adult ? 'footwear.adultTightMm' : 'footwear.youthReplaceMm') })
+	return { target: { seek, avoid }, contradictions, current, ranked: [], findings }
+}
+
+/** A feature both sought and avoided, or both of an opposite pair sought. */
+export function contradictionsOf(seek: readonly FeatureWish[], avoid: readonly FeatureWish[]): FootwearResult['contradictions'] {
+	const rulesOf = (wishes: readonly FeatureWish[], feature: Feature) => [...new Set(wishes.filter((wish) => wish.feature === feature).map((wish) => termWords(wish.rule)))].join(', ')
+	const both = [...new Set(seek.map((wish) => wish.feature))].filter((feature) => avoid.some((wish) => wish.feature === feature))
+	return [
+		...both.map((feature) => ({ feature, says: `${termWords(feature)} is wanted (${rulesOf(seek, feature)}) and to be avoided (${rulesOf(avoid, feature)}): weigh the reasons and decide.` })),
+		...opposites.filter(([a, b]) => rulesOf(seek, a) !== '' && rulesOf(seek, b) !== '').map(([a, b]) => ({ feature: a, says: `${termWords(a)} (${rulesOf(seek, a)}) and ${termWords(b)} (${rulesOf(seek, b)}) are both wanted: weigh the reasons and decide.` })),
+	]
+}

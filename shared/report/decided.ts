@@ -1,0 +1,24 @@
+/** What stands after the clinician's decisions: dropped lines are gone, changed lines carry the clinician's words. */
+import type { Assessment, FeatureWish } from '../assessment.ts'
+import type { Decisions } from '../decisions.ts'
+import type { Finding } from '../finding.ts'
+
+export interface StandingLine { id: string; says: string; level: Finding['level']; topic: Finding['topic']; finding?: Finding }
+
+export function standingLines(assessment: Assessment, decisions: Decisions): StandingLine[] {
+	const byId = new Map(decisions.lines.map((line) => [line.findingId, line]))
+	const kept = assessment.findings.flatMap((finding): StandingLine[] => {
+		const decision = byId.get(finding.id)
+		if (decision?.choice === 'drop') return []
+		return [{ id: finding.id, says: decision?.choice === 'change' && decision.says ? decision.says : finding.says, level: finding.level, topic: finding.topic, finding }]
+	})
+	const own = decisions.lines.filter((line) => line.choice === 'add' && line.says).map((line): StandingLine => ({ id: line.findingId, says: line.says ?? '', level: 'advise', topic: 'footwear' }))
+	return [...kept, ...own]
+}
+/** Seek or avoid as decided, one row a feature, with every reason. */
+export function standingWishes(wishes: readonly FeatureWish[], kind: 'seek' | 'avoid', decisions: Decisions): { feature: FeatureWish['feature']; wishes: FeatureWish[] }[] {
+	const dropped = new Set(decisions.lines.filter((line) => line.choice === 'drop').map((line) => line.findingId))
+	const rows = new Map<FeatureWish['feature'], FeatureWish[]>()
+	for (const wish of wishes) if (!dropped.has(`${kind}.${wish.feature}`)) rows.set(wish.feature, [...(rows.get(wish.feature) ?? []), wish])
+	return [...rows].map(([feature, list]) => ({ feature, wishes: list }))
+}

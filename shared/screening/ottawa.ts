@@ -1,0 +1,38 @@
+import type { OttawaState } from '../assessment.ts'
+import type { Protocol } from '../protocol/protocol.ts'
+import type { Injury } from '../visit/visit.ts'
+
+/** Yes, no, or not asked (undefined): never taken for no. */
+export type Tri = boolean | undefined
+export function allOf(...answers: Tri[]): Tri { return answers.includes(false) ? false : answers.includes(undefined) ? undefined : true }
+export function anyOf(...answers: Tri[]): Tri { return answers.includes(true) ? true : answers.includes(undefined) ? undefined : false }
+
+/** Film if zone pain and (bone tenderness, or unable to bear weight both then and now); incomplete only where a missing answer could change that. */
+export function filmNeeded(zonePain: Tri, tender: Tri, unableThen: Tri, unableNow: Tri): OttawaState {
+	const film = allOf(zonePain, anyOf(tender, allOf(unableThen, unableNow)))
+	return film === undefined ? 'incomplete' : film ? 'met' : 'not-met'
+}
+
+export interface OttawaResult { ankle: OttawaState; foot: OttawaState; notApplicableBecause: string[]; tenderWithoutPain: boolean; newlyUnable: boolean; quiet: boolean }
+/** Both rules for an injured side (Stiell). Not applicable under 6 years, in pregnancy, after 10 days, with reduced sensation or where it cannot be assessed. */
+export function ottawa(injury: Injury, ageYears: number, reducedSensation: Tri, protocol: Protocol): OttawaResult {
+	const { malleolarZonePain, midfootZonePain, unableToBearWeightThen: then, unableToBearWeightNow: now } = injury
+	const ankleTender = anyOf(injury.tenderLateralMalleolus, injury.tenderMedialMalleolus)
+	const footTender = anyOf(injury.tenderNavicular, injury.tenderFifthMetatarsalBase)
+	const late = injury.daysAgo !== undefined && injury.daysAgo > protocol.value('screening.ottawaMaxDays')
+	const others = [
+		ageYears < protocol.value('screening.ottawaMinYears') && `under ${protocol.value('screening.ottawaMinYears')} years`,
+		injury.pregnant === true && 'pregnant', injury.cannotBeAssessed === true && 'cannot be assessed', reducedSensation === true && 'reduced sensation',
+	].filter((one) => one !== false)
+	const why = [...others, ...(late ? [`more than ${protocol.value('screening.ottawaMaxDays')} days since the injury`] : [])]
+	const applies = why.length === 0
+	return {
+		ankle: applies ? filmNeeded(malleolarZonePain, ankleTender, then, now) : 'not-applicable',
+		foot: applies ? filmNeeded(midfootZonePain, footTender, then, now) : 'not-applicable',
+		notApplicableBecause: why,
+		tenderWithoutPain: (malleolarZonePain !== true && ankleTender === true) || (midfootZonePain !== true && footTender === true),
+		newlyUnable: now === true && (malleolarZonePain === true || midfootZonePain === true),
+		// An old injury without pain, tenderness or loss of weight bearing is no reason for a same-day referral.
+		quiet: others.length === 0 && anyOf(malleolarZonePain, midfootZonePain, ankleTender, footTender, then, now) === false,
+	}
+}

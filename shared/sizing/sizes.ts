@@ -1,0 +1,61 @@
+/** Size labels from foot length, in exact integer arithmetic so that ties round the same way everywhere. */
+import type { SizeLabel, Sizes } from '../assessment.ts'
+
+/** Parts of a mm: a mean of up to six readings of 0.001 mm is a whole number of them. */
+const parts = 60_000
+/** Common denominator of every formula below: 15/127 per mm is 3 per inch; 29/3 needs the 3. */
+const denominator = parts * 127 * 60
+
+/** A size system: slope as a fraction per mm, constant in sixtieths. Sources: sizing reference 1.2. */
+interface Scale { rise: number; run: number; sixtieths: number }
+const inchScale = (sixtieths: number): Scale => ({ rise: 15, run: 127, sixtieths })
+const scales = {
+	jpCm: { rise: 1, run: 10, sixtieths: 0 },
+	eu: { rise: 3, run: 20, sixtieths: 120 }, // 1.5 cm + 2
+	ukChild: inchScale(-600), // 3 in - 10
+	usMen: inchScale(-1320), // 3 in - 22
+	usWomen: inchScale(-1260), // 3 in - 21
+	usChild: inchScale(-580), // 3 in - 29/3
+} as const
+const wrapSizes = 13
+const lastChildSize = 13.5
+
+const numerator = (part: number, scale: Scale): number => part * (scale.rise * 127 * 60 / scale.run) + scale.sixtieths * (denominator / 60)
+const nearestHalf = (n: number): number => Math.floor((4 * n + denominator) / (2 * denominator)) / 2 + 0
+const nextHalf = (n: number): number => Math.ceil((2 * n) / denominator) / 2 + 0
+
+function plain(part: number, scale: Scale): SizeLabel {
+	const n = numerator(part, scale)
+	return { exact: n / denominator, label: nearestHalf(n), fitting: nextHalf(n), scale: 'adult' }
+}
+/** Child up to and including 13.5, above that the next scale; a fitting above child 13.5 is 1 of the next scale. */
+function wrapped(part: number, scale: Scale, above: 'adult' | 'youth'): SizeLabel {
+	const n = numerator(part, scale)
+	if (nearestHalf(n) > lastChildSize) {
+		const over = n - wrapSizes * denominator
+		return { exact: over / denominator, label: nearestHalf(over), fitting: nextHalf(over), scale: above }
+	}
+	const fitting = nextHalf(n)
+	return { exact: n / denominator, label: nearestHalf(n), fitting: fitting > lastChildSize ? fitting - wrapSizes : fitting, scale: 'child' }
+}
+/**
+ * Every size system for a foot length in mm and, where known, a ball width in mm.
+ * `label` is the nearest half, ties up; `fitting` the next half up (exact halves stay);
+ * `exact` is the value on the scale named. AU follows UK (common practice, from memory).
+ * @throws RangeError when the length is not a positive number
+ */
+export function sizesOf(lengthMm: number, widthMm?: number): Sizes {
+	if (!Number.isFinite(lengthMm) || lengthMm <= 0) throw new RangeError(`foot length: ${lengthMm} mm is not a length, give a positive number of mm`)
+	const part = Math.round(lengthMm * parts)
+	const uk = wrapped(part, scales.ukChild, 'adult')
+	return {
+		mondopoint: { lengthMm: Math.floor((2 * part + 5 * parts) / (10 * parts)) * 5, ...(widthMm === undefined ? {} : { widthMm: Math.round(widthMm) }) },
+		jpCm: plain(part, scales.jpCm),
+		eu: plain(part, scales.eu),
+		uk,
+		usMen: plain(part, scales.usMen),
+		usWomen: plain(part, scales.usWomen),
+		usChild: wrapped(part, scales.usChild, 'youth'),
+		au: { ...uk },
+	}
+}

@@ -1,0 +1,92 @@
+/** Sizing room: both feet in mm, the length to fit, labels, toe room and inside length. */
+import type { FootSizing, SizingResult, Span } from '../assessment.ts'
+import type { Because, Finding, FindingSide, Level } from '../finding.ts'
+import { below } from '../growth/normal.ts'
+import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
+import { decimalAgeYears } from '../visit/age.ts'
+import { bothSides, meanOf, perSide, rounded } from '../visit/sides.ts'
+import type { Side, Visit } from '../visit/visit.ts'
+import { jisFitting, usMenFitting, widthForLengthZ } from './fittings.ts'
+import { sizesOf } from './sizes.ts'
+
+const list = (value: number | number[] | undefined): number[] => (value === undefined ? [] : [value].flat())
+const mm = (measure: string, value: number): Because => ({ measure, value: rounded(value, 1), unit: 'mm' })
+const mmPerUkSize = 127 / 15
+
+/**
+ * Sizes of a visit's feet. sizeConfidence is the probability that the UK half-size label is right,
+ * from the normal error of the mean reading only (SEM of one reading / square root of the readings).
+ */
+export function sizing(visit: Visit, protocol: Protocol): SizingResult {
+	const { sex, birthDate } = visit.player
+	const adult = decimalAgeYears(birthDate, visit.visitDate) >= protocol.value('sizing.adultFromYears')
+	const ratioKey: ThresholdKey = sex === 'male' ? 'sizing.ballRatioMen' : 'sizing.ballRatioWomen'
+	const ratio = protocol.value(ratioKey)
+	const findings: Finding[] = []
+	const say = (rule: string, side: FindingSide, level: Level, says: string, because: Because[], key: ThresholdKey, name: string) =>
+		findings.push({ id: `sizing.${rule}.${side}`, topic: 'sizing', side, level, says, because, basis: protocol.basis(name, key) })
+
+	const foot = (side: Side): FootSizing => {
+		const read = visit.feet?.[side]
+		const lengthMm = meanOf(read?.heelToToeMm), ballLengthMm = meanOf(read?.heelToBallMm), widthMm = meanOf(read?.ballWidthMm), girthMm = meanOf(read?.ballGirthMm)
+		const jis = adult && lengthMm !== undefined && girthMm !== undefined ? jisFitting(lengthMm, girthMm, sex, protocol) : undefined
+		const us = adult && sex === 'male' && lengthMm !== undefined && widthMm !== undefined ? usMenFitting(lengthMm, widthMm, protocol) : undefined
+		return {
+			...(lengthMm === undefined ? {} : { lengthMm }),
+			...(ballLengthMm === undefined ? {} : { ballLengthMm, archLengthMm: ballLengthMm / ratio }),
+			...(widthMm === undefined ? {} : { widthMm }),
+			...(girthMm === undefined ? {} : { girthMm }),
+			...(adult && lengthMm !== undefined && widthMm !== undefined ? { widthForLengthZ: widthForLengthZ(lengthMm, widthMm, sex, protocol) } : {}),
+			fitting: { ...(jis ? { jis } : {}), ...(us ? { us } : {}) },
+		}
+	}
+	const feet = perSide(foot)
+	const { left, right } = feet
+
+	for (const side of bothSides) {
+		const readings = list(visit.feet?.[side]?.heelToToeMm)
+		if (readings.length === 2 && rounded(Math.abs(readings[0]! - readings[1]!), 3) > protocol.value('sizing.thirdReadingMm'))
+			say('third-reading', side, 'advise', `Take a third reading of the ${side} foot length: the two differ by ${rounded(Math.abs(readings[0]! - readings[1]!), 1)} mm.`, readings.map((one, i) => mm(`reading ${i + 1}`, one)), 'sizing.thirdReadingMm', 'third reading')
+		const z = feet[side].widthForLengthZ
+		if (z !== undefined && Math.abs(z) > protocol.value('sizing.widthZ'))
+			say(z > 0 ? 'wide' : 'narrow', side, 'note', `The ${side} foot is ${z > 0 ? 'wide' : 'narrow'} for its length compared with adult ${sex === 'male' ? 'men' : 'women'}.`, [mm('ball width', feet[side].widthMm!), mm('foot length', feet[side].lengthMm!), { measure: 'z of width for length', value: rounded(z, 2) }], 'sizing.widthZ', 'width for length')
+	}
+	if (visit.feet?.stance === 'seated')
+		say('seated', 'both', 'caution', 'The feet were measured seated and read up to about 3 mm shorter than standing. Measure again standing; do not compare these with standing readings.', [{ measure: 'stance', value: 'seated' }], 'sizing.sideDifferenceMm', 'same stance (Xiong 2009: about 3 mm)')
+
+	const measured = bothSides.filter((side) => feet[side].lengthMm !== undefined)
+	if (measured.length === 0) return { left, right, findings }
+	let longerFoot: SizingResult['longerFoot']
+	if (measured.length === 2) {
+		const difference = rounded(left.lengthMm! - right.lengthMm!, 4)
+		longerFoot = Math.abs(difference) <= protocol.value('sizing.equalMm') ? 'equal' : difference > 0 ? 'left' : 'right'
+		if (Math.abs(difference) > protocol.value('sizing.sideDifferenceMm'))
+			say('side-difference', 'both', 'advise', `The ${longerFoot} foot is ${rounded(Math.abs(difference), 1)} mm longer. Fit the longer foot and check how the shorter one is held.`, [mm('left length', left.lengthMm!), mm('right length', right.lengthMm!)], 'sizing.sideDifferenceMm', 'left and right difference')
+	} else say('one-foot', measured[0]!, 'caution', `Only the ${measured[0]} foot was measured. Measure the other: the longer foot decides the size.`, [mm(`${measured[0]} length`, feet[measured[0]!].lengthMm!)], 'sizing.equalMm', 'longer foot')
+
+	const deciding: Side[] = longerFoot === 'left' || longerFoot === 'right' ? [longerFoot] : measured
+	const longest = deciding.reduce((a, b) => (feet[b].lengthMm! > feet[a].lengthMm! ? b : a))
+	const byArch = deciding.filter((side) => feet[side].archLengthMm !== undefined && rounded(feet[side].archLengthMm! - feet[side].lengthMm!, 6) >= protocol.value('sizing.halfSizeMm'))
+	let fitLengthMm = feet[longest].lengthMm!
+	let readings = list(visit.feet?.[longest]?.heelToToeMm).length, semScale = 1
+	if (byArch.length > 0) {
+		const side = byArch.reduce((a, b) => (feet[b].archLengthMm! > feet[a].archLengthMm! ? b : a))
+		const { archLengthMm, lengthMm, ballLengthMm } = feet[side]
+		fitLengthMm = archLengthMm!
+		readings = list(visit.feet?.[side]?.heelToBallMm).length
+		semScale = 1 / ratio
+		say('arch-length', side, 'advise', `The ball of the ${side} foot sits far forward: heel to ball asks for a shoe ${rounded(archLengthMm! - lengthMm!, 1)} mm longer than heel to toe. The size follows heel to ball.`, [mm('heel to ball', ballLengthMm!), mm('length from heel to ball', archLengthMm!), mm('heel to toe', lengthMm!)], ratioKey, adult ? 'heel-to-ball length' : 'heel-to-ball length (adult ratio used for a player under 18: no ratio for minors was found)')
+	}
+	const widths = bothSides.flatMap((side) => feet[side].widthMm ?? [])
+	const sizes = sizesOf(fitLengthMm, widths.length ? Math.max(...widths) : undefined)
+	const keys = adult
+		? (['sizing.toeRoomAdultMinMm', 'sizing.toeRoomAdultTargetMm', 'sizing.toeRoomAdultMaxMm'] as const)
+		: (['sizing.toeRoomYouthMinMm', 'sizing.toeRoomYouthTargetMm', 'sizing.toeRoomYouthMaxMm'] as const)
+	const toeRoomMm: Span = { min: protocol.value(keys[0]), target: protocol.value(keys[1]), max: protocol.value(keys[2]) }
+	const base = fitLengthMm + (visit.feet?.sockMm ?? 0)
+	const insideLengthMm: Span = { min: rounded(base + toeRoomMm.min, 1), target: rounded(base + toeRoomMm.target, 1), max: rounded(base + toeRoomMm.max, 1) }
+	const sem = (protocol.value('sizing.readingSemMm') * semScale) / Math.sqrt(readings)
+	const z = (edge: number) => ((sizes.uk.label + edge - sizes.uk.exact) * mmPerUkSize) / sem
+	say('check-inside', 'both', 'note', `Labels differ by about one size between makers. Check that the inside length is ${insideLengthMm.min} to ${insideLengthMm.max} mm.`, [mm('length to fit', fitLengthMm), mm('sock', visit.feet?.sockMm ?? 0), mm('toe room, least', toeRoomMm.min), mm('toe room, most', toeRoomMm.max)], 'sizing.labelSpreadMm', 'check the inside length')
+	return { fitLengthMm, ...(longerFoot ? { longerFoot } : {}), left, right, sizes, toeRoomMm, insideLengthMm, sizeConfidence: Math.min(1, Math.max(0, below(z(0.25)) - below(z(-0.25)))), findings }
+}

@@ -1,0 +1,20 @@
+/** Ages by the two conventions of the growth equations and of everyday speech. */
+
+/** Days from the epoch to an ISO date. */
+export function dayNumber(isoDate: string): number {
+	const [year, month, day] = isoDate.split('-').map(Number)
+	return Date.UTC(year!, month! - 1, day!) / 86_400_000
+}
+/** The ISO date a number of days after another. */
+export function addDays(isoDate: string, days: number): string {
+	return new Date((dayNumber(isoDate) + Math.round(days)) * 86_400_000).toISOString().slice(0, 10)
+}
+/** Decimal age in years: days / 365.25 (the convention of the maturity equations). */
+export function decimalAgeYears(birthDate: string, date: string): number {
+	return (dayNumber(date) - dayNumber(birthDate)) / 365.25
+}
+/** Completed years, as a birthday counts them. */
+export function ageYears(birthDate: string, date: string): number {
+	const years = Number(date.slice(0, 4)) - Number(birthDate.slice(0, 4))
+	return date.slice(5) < birthDate.slice(5) ? years - 1 : years
+}

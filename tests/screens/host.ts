@@ -1,0 +1,37 @@
+/** Starts the real host for a browser test and reads the address it prints. */
+import { type ChildProcess, spawn } from 'node:child_process'
+import { existsSync } from 'node:fs'
+import { join } from 'node:path'
+import { fileURLToPath } from 'node:url'
+
+const root = fileURLToPath(new URL('../..', import.meta.url))
+const pinned = join(root, 'node_modules/node/bin/node')
+
+export interface RunningHost { url: string; child: ChildProcess; kill: (signal?: NodeJS.Signals) => Promise<void> }
+
+/** @param args further arguments of `start`, such as --demo or --data FOLDER */
+export async function startHost(...args: string[]): Promise<RunningHost> {
+	const child = spawn(existsSync(pinned) ? pinned : process.execPath, ['--disable-warning=ExperimentalWarning', join(root, 'electron/command/main.ts'), 'start', '--no-window', ...args], { cwd: root, stdio: ['ignore', 'pipe', 'pipe'] })
+	let text = ''
+	const url = await new Promise<string>((resolve, reject) => {
+		const read = (chunk: Buffer) => {
+			text += chunk.toString()
+			const found = /http:\/\/127\.0\.0\.1:\d+\/\?t=[\w-]+/.exec(text)
+			if (found) resolve(found[0])
+		}
+		child.stdout?.on('data', read)
+		child.stderr?.on('data', read)
+		child.on('exit', (code) => reject(new Error(`the host stopped with ${code}: ${text}`)))
+		setTimeout(() => reject(new Error(`no address within 60 s: ${text}`)), 60_000).unref()
+	})
+	return {
+		url,
+		child,
+		kill: (signal = 'SIGTERM') =>
+			new Promise((resolve) => {
+				if (child.exitCode !== null || child.signalCode !== null) return resolve()
+				child.once('exit', () => resolve())
+				child.kill(signal)
+			}),
+	}
+}
