@@ -8,7 +8,7 @@ function at(schema: Loose, path: string): Loose {
 	let here = schema
 	for (const key of path.split('.')) {
 		while (here.def.innerType) here = here.def.innerType
-		const next = here.shape?.[key]
+		const next = here.def.type === 'array' && /^\d+$/.test(key) ? here.def.element : here.shape?.[key]
 		if (!next) throw new RangeError(`${path}: no such field in the visit file`)
 		here = next
 	}

@@ -1,71 +1,113 @@
-/** The assessment: steps of fields read from the visit schema, findings with their basis beside them. */
-import { Box, Button, Stack, Typography } from '@mui/material'
-import { useEffect, useMemo, useRef, useState } from 'react'
+/** The guided assessment: steps of measures, findings beside them, the draft saved as it grows. */
+import { Alert, Box, Button, Paper, Typography } from '@mui/material'
+import { type KeyboardEvent, useDeferredValue, useMemo, useRef, useState } from 'react'
 import { assess } from '../../../shared/assess.ts'
-import type { DraftContent } from '../../../shared/contract.ts'
-import { termWords } from '../../../shared/visit/terms.ts'
-import { anklesSchema, bodySchema, feetSchema, generalFlagShape, postureSchema, type Visit, visitSchema } from '../../../shared/visit/visit.ts'
-import { call, wordsOf } from '../../host.ts'
-import { fieldMeta, schemaAt } from '../../parts/fieldMeta.ts'
-import { Trouble } from '../../parts/form.tsx'
-import { parseNumber } from '../../parts/parseNumber.ts'
+import { ageYears } from '../../../shared/visit/age.ts'
+import { FieldRow } from '../../parts/MeasureField.tsx'
+import { Decide } from './Decide.tsx'
+import { Findings } from './Findings.tsx'
+import { Flags } from './Flags.tsx'
+import { Conditions, Pairs, Surfaces } from './Lists.tsx'
+import { readPath } from './path.ts'
+import { Sign } from './Sign.tsx'
+import type { StepProps } from './stepProps.ts'
+import { steps } from './steps.ts'
+import { type OpenDraft, useDraft } from './useDraft.ts'
 
-const pairs = (group: string, schema: { shape: { left: { unwrap(): { shape: object } } } }) => Object.keys(schema.shape.left.unwrap().shape).map((key) => [`${group}.left.${key}`, `${group}.right.${key}`])
-const steps: Record<string, string[][]> = {
-	'Player and play': ['code', 'position', 'kickingFoot', 'matchesPerWeek', 'trainingsPerWeek', 'organisedHoursPerWeek', 'freePlayHoursPerWeek'].map((key) => [`play.${key}`]),
-	Feet: pairs('feet', feetSchema), Ankles: pairs('ankles', anklesSchema), Posture: pairs('posture', postureSchema),
-	Growth: Object.keys(bodySchema.shape).map((key) => [`body.${key}`]), Flags: Object.keys(generalFlagShape).map((key) => [`screening.${key}`]),
-}
-const read = (from: unknown, path: string): unknown => path.split('.').reduce<unknown>((here, key) => (here as Record<string, unknown> | undefined)?.[key], from)
-function write(visit: Visit, path: string, value: unknown): Visit {
-	const copy = structuredClone(visit) as Record<string, unknown>
-	const keys = path.split('.')
-	let here = copy
-	for (const key of keys.slice(0, -1)) here = (here[key] ??= {}) as Record<string, unknown>
-	const last = keys.at(-1) ?? ''
-	if (value === undefined) delete here[last]
-	else here[last] = value
-	return copy as Visit
-}
-function Entry({ path, draft, change }: { path: string; draft: DraftContent; change: (next: DraftContent) => void }) {
-	const meta = fieldMeta(visitSchema, path)
-	const side = /\.(left|right)\./.exec(path)?.[1]
-	const label = side ? `${meta.title}, ${side}` : meta.title
-	const value = read(draft.visit, path)
-	const shown = draft.raw[path] ?? (Array.isArray(value) ? value.join(' ') : value === undefined ? '' : String(value))
-	const [says, setSays] = useState('')
-	const put = (text: string) => {
-		const parsed = meta.kind === 'number' ? parseNumber(text, meta.unit) : undefined
-		const next = text === '' ? undefined : parsed ? (parsed.ok ? (parsed.values.length === 1 ? parsed.values[0] : parsed.values) : Number.NaN) : meta.kind === 'yesNo' ? text === 'true' : text
-		const right = (!parsed || parsed.ok) && schemaAt(visitSchema, path).safeParse(next).success
-		const { [path]: _, ...raw } = draft.raw
-		const soft = parsed?.ok && parsed.values.some((one) => one < (meta.softMin ?? one) || one > (meta.softMax ?? one))
-		setSays(right ? (soft ? `${label}: unusual; expected ${meta.softMin} to ${meta.softMax} ${meta.unit}. Check it.` : '') : parsed && !parsed.ok ? parsed.says : `${label}: '${text}' is not allowed; give ${meta.min ?? ''} to ${meta.max ?? ''} ${meta.unit}.`)
-		change({ ...draft, visit: write(draft.visit, path, right ? next : undefined), raw: right ? raw : { ...raw, [path]: text } })
-	}
-	const style = { minHeight: 44, width: '100%', font: 'inherit' }
-	const options = meta.kind === 'yesNo' ? [['false', 'no'], ['true', 'yes']] : meta.options.map((one) => [one, termWords(one)])
-	return <Box>{options.length ? <select aria-label={label} style={style} value={shown} onChange={(event) => put(event.target.value)}><option value="">{meta.kind === 'yesNo' ? 'not asked' : 'not recorded'}</option>{options.map(([one, words]) => <option key={one} value={one}>{words}</option>)}</select> : <input aria-label={label} style={style} value={shown} onChange={(event) => put(event.target.value)} />}<small role="status">{says}</small></Box>
-}
 export function AssessmentScreen({ playerId }: { playerId: string }) {
-	const [draft, setDraft] = useState<DraftContent>()
-	const [earlier, setEarlier] = useState<Visit[]>([])
-	const [step, setStep] = useState('Player and play')
-	const [saved, setSaved] = useState('')
-	const [says, setSays] = useState('')
-	const id = useRef('')
-	useEffect(() => { call('drafts.open', { playerId, visitDate: new Date().toLocaleDateString('sv') }).then((got) => { id.current = got.draft.draftId; setDraft(got.draft.content); setEarlier(got.earlier); if (got.draft.content.step && got.draft.content.step in steps) setStep(got.draft.content.step) }, (error) => setSays(wordsOf(error))) }, [playerId])
-	useEffect(() => {
-		if (!draft) return
-		const timer = setTimeout(() => { setSaved('Saving'); call('drafts.save', { draftId: id.current, content: { ...draft, step } }).then((got) => setSaved(`Saved ${new Date(got.savedAt).toLocaleTimeString('en-GB')}`), (error) => setSaved(`Not saved: ${wordsOf(error)} (your entries are still on this screen)`)) }, 400)
-		return () => clearTimeout(timer)
-	}, [draft, step])
-	const result = useMemo(() => { try { return draft && assess(draft.visit, earlier) } catch (error) { return wordsOf(error) } }, [draft, earlier])
-	if (!draft || !result) return <Trouble says={says} />
-	const names = Object.keys(steps).filter((name) => name !== 'Growth' || typeof result === 'string' || result.ageYears < 18)
-	return <Box sx={{ display: 'grid', gridTemplateColumns: '2fr 1fr', gap: 3 }}><Stack spacing={1}>
-		<nav>{names.map((name) => <Button key={name} aria-current={name === step ? 'step' : undefined} onClick={() => setStep(name)}>{name}</Button>)}</nav><Typography variant="h1">{step}</Typography><p role="status">{saved}</p>
-		{steps[step]?.map((paths) => { const meta = fieldMeta(visitSchema, paths[0] ?? ''); return <Box key={paths[0]} sx={{ display: 'grid', gridTemplateColumns: '2fr 1fr 1fr', gap: 1 }}><span>{meta.title} {meta.unit}</span>{paths.map((path) => <Entry key={path} path={path} draft={draft} change={setDraft} />)}</Box> })}
-		<Button variant="contained" disabled={step === names.at(-1)} onClick={() => setStep(names[names.indexOf(step) + 1] ?? step)}>Next step</Button></Stack>
-		<aside><p>Suggestions for the registered practitioner. Check the basis; decide yourself.</p>{typeof result === 'string' ? <Trouble says={result} /> : result.findings.map((one) => <Box key={one.id}><b>{one.level}</b>: {one.says}<details><summary>Basis</summary>{one.because.map((why) => `${why.measure} ${why.value} ${why.unit ?? ''}`).join('; ')}. {one.basis.rule}. {one.basis.threshold} {one.basis.source} ({one.basis.strength})</details></Box>)}</aside></Box>
+	const { open, trouble } = useDraft(playerId)
+	if (!open) return trouble ? <Alert severity="error">{trouble}</Alert> : <Typography role="status">Opening the visit.</Typography>
+	return <Walk playerId={playerId} open={open} />
+}
+
+/** Enter goes on and Shift+Enter back, as Tab does; lists, buttons and long texts keep their own Enter. */
+function walkByEnter(event: KeyboardEvent<HTMLElement>): void {
+	const from = event.target
+	if (event.key !== 'Enter' || !(from instanceof HTMLInputElement || from instanceof HTMLSelectElement) || (from instanceof HTMLInputElement && from.type === 'checkbox')) return
+	event.preventDefault()
+	const all = [...event.currentTarget.querySelectorAll<HTMLElement>('input:not([type=hidden]):not([aria-hidden=true]), select, textarea, button:not([disabled])')].filter((one) => one.offsetParent !== null && one.tabIndex >= 0)
+	const next = all[all.indexOf(from) + (event.shiftKey ? -1 : 1)]
+	next?.focus()
+	if (next instanceof HTMLInputElement) next.select()
+}
+
+function Walk({ playerId, open }: { playerId: string; open: OpenDraft }) {
+	const { content: draft, earlier, draftId, saved, change, saveNow, closed } = open
+	const [signed, setSigned] = useState(false)
+	const heading = useRef<HTMLHeadingElement>(null)
+	const visit = useDeferredValue(draft.visit)
+	const { assessment, trouble } = useMemo(() => {
+		try {
+			return { assessment: assess(visit, earlier), trouble: '' }
+		} catch {
+			return { assessment: undefined, trouble: 'The findings cannot be worked out from these entries. Nothing entered is lost; correct the last entry.' }
+		}
+	}, [visit, earlier])
+	const { player, visitDate } = draft.visit
+	const age = ageYears(player.birthDate, visitDate)
+	const shown = steps.filter((step) => step.name !== 'Growth' || age < 18)
+	const step = shown.find((one) => one.name === draft.step) ?? shown[0]!
+	const at = shown.indexOf(step)
+	const goTo = (name: string) => {
+		change((now) => ({ ...now, step: name }))
+		void saveNow().catch(() => {})
+		requestAnimationFrame(() => heading.current?.focus())
+	}
+	const missing = assessment?.missing.filter(({ path }) => step.asks.some((prefix) => path === prefix || path.startsWith(`${prefix}.`))) ?? []
+	const last = earlier.filter((one) => one.visitDate < visitDate).toSorted((a, b) => (a.visitDate < b.visitDate ? 1 : -1))[0]
+	const props: StepProps = { draft, change, assessment, earlier, draftId, playerId, saveNow, goTo }
+	const wide = step.name === 'Decide' || step.name === 'Sign and report'
+	return (
+		<Box>
+			<Box sx={{ display: 'flex', flexWrap: 'wrap', gap: 2, alignItems: 'baseline', mb: 1 }}>
+				<Typography variant="h2" component="p">{player.givenName} {player.familyName}</Typography>
+				<Typography color="text.secondary">{age} years, {player.sex}, visit of {visitDate}</Typography>
+				<Typography role="status" color={saved.startsWith('Not') ? 'error' : 'text.secondary'} sx={{ ml: 'auto' }}>{signed ? 'Signed' : saved}</Typography>
+			</Box>
+			<Box component="nav" aria-label="Steps" sx={{ display: 'flex', flexWrap: 'wrap', gap: 0.5, mb: 2 }}>
+				{shown.map((one) => <Button key={one.name} disabled={signed} variant={one === step ? 'contained' : 'text'} aria-current={one === step ? 'step' : undefined} onClick={() => goTo(one.name)}>{one.name}</Button>)}
+			</Box>
+			<Box sx={{ display: 'grid', gridTemplateColumns: wide ? '1fr' : 'minmax(0, 1.8fr) minmax(300px, 1fr)', gap: 3, alignItems: 'start' }}>
+				<Box sx={{ display: 'grid', gap: 2 }} onKeyDown={wide ? undefined : walkByEnter}>
+					<Typography variant="h1" ref={heading} tabIndex={-1}>{step.name}</Typography>
+					{step.asks.length > 0 ? <Typography role="status" color="text.secondary">{missing.length === 0 ? 'Nothing is missing on this step.' : `Still missing: ${missing.map((one) => one.says).join('; ')}.`}</Typography> : null}
+					{step.groups.map((group) => (
+						<Paper key={group.heading} variant="outlined" sx={{ p: 2, display: 'grid', gap: 0.5 }}>
+							<Box sx={{ display: 'grid', gridTemplateColumns: 'minmax(180px, 1.1fr) 1fr 1fr', columnGap: 2, mb: 1 }}>
+								<Typography variant="h2">{group.heading}</Typography>
+								{group.fields.some((row) => row.paths.length === 2) ? (
+									<>
+										<Typography variant="h3" component="p">Left</Typography>
+										<Typography variant="h3" component="p">Right</Typography>
+									</>
+								) : null}
+							</Box>
+							{group.fields.map((row) => <FieldRow key={row.paths[0]} paths={row.paths} hint={row.hint} draft={draft} change={change} before={last ? row.paths.map((path) => readPath(last, path)) : []} />)}
+						</Paper>
+					))}
+					{step.name === 'Player and play' ? (
+						<>
+							<Paper variant="outlined" sx={{ p: 2 }}>
+								<Typography variant="h2">Surfaces</Typography>
+								<Surfaces draft={draft} change={change} />
+							</Paper>
+							<Paper variant="outlined" sx={{ p: 2 }}>
+								<Typography variant="h2">Conditions</Typography>
+								<Conditions draft={draft} change={change} />
+							</Paper>
+							<Paper variant="outlined" sx={{ p: 2 }}>
+								<Typography variant="h2">Pairs the player owns</Typography>
+								<Pairs draft={draft} change={change} />
+							</Paper>
+						</>
+					) : null}
+					{step.name === 'Flags' ? <Flags {...props} /> : null}
+					{step.name === 'Decide' ? <Decide {...props} /> : null}
+					{step.name === 'Sign and report' ? <Sign {...props} onSigned={() => { closed(); setSigned(true) }} /> : null}
+					{at < shown.length - 1 ? <Box><Button variant="contained" size="large" onClick={() => goTo(shown[at + 1]!.name)}>Next step</Button></Box> : null}
+				</Box>
+				{wide ? null : <Findings assessment={assessment} trouble={trouble} topics={step.topics} />}
+			</Box>
+		</Box>
+	)
 }

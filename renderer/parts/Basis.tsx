@@ -1,0 +1,35 @@
+/** What a finding rests on, one press away: numbers put in, rule, threshold, source and its strength in words. */
+import { Box, Button, Collapse } from '@mui/material'
+import { useId, useState } from 'react'
+import type { Because, Basis as BasisOf, Strength } from '../../shared/finding.ts'
+
+export const strengthWords: Record<Strength, string> = {
+	standard: 'published standard', guideline: 'guideline', trial: 'controlled trial', cohort: 'cohort study',
+	'cross-sectional': 'cross-sectional study', expert: 'expert opinion', practice: 'common practice', clinic: 'set by this clinic',
+}
+const number = (one: Because) => `${one.measure}: ${one.value}${one.unit ? ` ${one.unit}` : ''}`
+
+export function Basis({ because, basis }: { because: readonly Because[]; basis: BasisOf }) {
+	const [open, setOpen] = useState(false)
+	const id = useId()
+	const rows: [string, string][] = [
+		['Numbers put in', because.length ? because.map(number).join('; ') : 'none'],
+		['Rule', basis.rule],
+		['Threshold', basis.threshold ?? 'none; the rule is yes or no'],
+		['Source', basis.source],
+		['Strength', strengthWords[basis.strength]],
+	]
+	return (
+		<Box>
+			<Button variant="text" size="small" aria-expanded={open} aria-controls={id} onClick={() => setOpen(!open)} sx={{ minHeight: 44, px: 1 }}>Basis</Button>
+			<Collapse in={open} id={id} unmountOnExit>
+				<Box component="dl" sx={{ m: 0, p: 1.5, borderLeft: 3, borderColor: 'primary.main', bgcolor: 'background.default', display: 'grid', gridTemplateColumns: 'max-content 1fr', columnGap: 2, rowGap: 0.5, fontSize: '0.875rem' }}>
+					{rows.map(([name, words]) => [
+						<Box component="dt" key={name} sx={{ color: 'text.secondary' }}>{name}</Box>,
+						<Box component="dd" key={`${name} words`} sx={{ m: 0, overflowWrap: 'anywhere' }}>{words}</Box>,
+					])}
+				</Box>
+			</Collapse>
+		</Box>
+	)
+}

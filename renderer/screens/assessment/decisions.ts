@@ -1,0 +1,164 @@
+/** What the Decide and Sign steps do to a draft. Pure. */
+import type { Assessment, FeatureWish, PerSide } from '../../../shared/assessment.ts'
+import type { DraftContent } from '../../../shared/contract.ts'
+import { type Decision, type Decisions, decisionsSchema } from '../../../shared/decisions.ts'
+import type { Finding, Level } from '../../../shared/finding.ts'
+import { openProtocol } from '../../../shared/protocol/protocol.ts'
+import type { Feature } from '../../../shared/visit/terms.ts'
+import { visitSchema } from '../../../shared/visit/visit.ts'
+import { fieldMeta } from '../../parts/fieldMeta.ts'
+import { parseNumber } from '../../parts/parseNumber.ts'
+
+export type Choice = 'accept' | 'change' | 'drop'
+export const levels: readonly { level: Level; title: string }[] = [
+	{ level: 'stop', title: 'Stop' }, { level: 'caution', title: 'Caution' }, { level: 'advise', title: 'Advise' }, { level: 'note', title: 'Note' },
+]
+export const defaultWarningSigns: readonly string[] = ['Pain that makes you limp', 'Pain at rest or at night', 'Swelling, colour change or numbness', 'A blister or a break in the skin']
+const protocol = openProtocol()
+/** Heel raises (mm) above which the screen warns, or asks for a reason, with their basis. */
+export const raiseLimits = {
+	warnMm: protocol.value('ankle.raiseWarnMm'), warnBasis: protocol.basis('Heel raise in a boot: warn above', 'ankle.raiseWarnMm'),
+	stopMm: protocol.value('ankle.raiseStopMm'), stopBasis: protocol.basis('Heel raise in a boot: reason required above', 'ankle.raiseStopMm'),
+}
+
+/** Puts `patch` into the decisions; a key given as undefined is taken out. */
+export function decide(draft: DraftContent, patch: { [K in keyof Decisions]?: Decisions[K] | undefined }): DraftContent {
+	const decisions = Object.fromEntries(Object.entries({ ...draft.decisions, ...patch }).filter(([, value]) => value !== undefined))
+	return { ...draft, decisions: decisions as Decisions }
+}
+export const lineOf = (draft: DraftContent, id: string): Decision | undefined => draft.decisions.lines.find((one) => one.findingId === id)
+function put(draft: DraftContent, id: string, line: Decision | undefined): DraftContent {
+	const { lines } = draft.decisions
+	if (!line) return decide(draft, { lines: lines.filter((one) => one.findingId !== id) })
+	return decide(draft, { lines: lineOf(draft, id) ? lines.map((one) => (one.findingId === id ? line : one)) : [...lines, line] })
+}
+/** Records a choice; null takes the decision back. `words` are the engine's, offered for changing. */
+export function choose(draft: DraftContent, id: string, choice: Choice | null, words = ''): DraftContent {
+	if (!choice) return put(draft, id, undefined)
+	const why = lineOf(draft, id)?.why
+	return put(draft, id, { findingId: id, choice, ...(choice === 'change' ? { says: words } : {}), ...(why && choice !== 'accept' ? { why } : {}) })
+}
+/** Changes the words of a line that is there. */
+export function reword(draft: DraftContent, id: string, words: { says?: string; why?: string }): DraftContent {
+	const line = lineOf(draft, id)
+	return line ? put(draft, id, { ...line, ...words }) : draft
+}
+export const removeLine = (draft: DraftContent, id: string): DraftContent => put(draft, id, undefined)
+export const ownLines = (draft: DraftContent): Decision[] => draft.decisions.lines.filter((one) => one.choice === 'add')
+/** Adds an empty line of the clinician's own, numbered after the highest there is. */
+export function addOwn(draft: DraftContent): DraftContent {
+	const highest = Math.max(0, ...ownLines(draft).map((one) => Number(one.findingId.replace('own.', '')) || 0))
+	const id = `own.${highest + 1}`
+	return put(draft, id, { findingId: id, choice: 'add', says: '' })
+}
+/** Accepts the notes and advice without a decision; caution and stop are never accepted in bulk. */
+export function acceptQuiet(draft: DraftContent, findings: readonly Finding[]): DraftContent {
+	return findings.filter((one) => quiet(one) && !lineOf(draft, one.id)).reduce((now, one) => choose(now, one.id, 'accept'), draft)
+}
+export const quiet = (one: Finding): boolean => one.level === 'note' || one.level === 'advise'
+/** True once a choice stands; a change counts when its words differ from the engine's. */
+export function isDecided(draft: DraftContent, id: string, words = ''): boolean {
+	const line = lineOf(draft, id)
+	if (!line) return false
+	return line.choice !== 'change' || (!!line.says?.trim() && line.says.trim() !== words.trim())
+}
+
+export interface MergedWish { id: string; feature: Feature; reasons: FeatureWish[] }
+/** One row per feature, its reasons gathered, in the order first wished. */
+export function mergeWishes(kind: 'seek' | 'avoid', wishes: readonly FeatureWish[]): MergedWish[] {
+	const rows = new Map<Feature, MergedWish>()
+	for (const wish of wishes) {
+		const row = rows.get(wish.feature)
+		if (row) row.reasons.push(wish)
+		else rows.set(wish.feature, { id: `${kind}.${wish.feature}`, feature: wish.feature, reasons: [wish] })
+	}
+	return [...rows.values()]
+}
+export const wishesOf = (assessment: Assessment): MergedWish[] => [...mergeWishes('seek', assessment.footwear.target.seek), ...mergeWishes('avoid', assessment.footwear.target.avoid)]
+export const undecidedFindings = (draft: DraftContent, assessment: Assessment): Finding[] => assessment.findings.filter((one) => !isDecided(draft, one.id, one.says))
+export const undecidedWishes = (draft: DraftContent, assessment: Assessment): MergedWish[] => wishesOf(assessment).filter((one) => !isDecided(draft, one.id))
+
+const raisePath = (side: keyof PerSide<string>) => `decisions.heelRaiseMm.${side}`
+/** What the two heel raise boxes show of a draft. */
+export function raiseTexts(draft: DraftContent): PerSide<string> {
+	const text = (side: 'left' | 'right') => draft.raw[raisePath(side)] ?? draft.decisions.heelRaiseMm?.[side].toString() ?? ''
+	return { left: text('left'), right: text('right') }
+}
+const raiseSchema = decisionsSchema.shape.heelRaiseMm.unwrap().shape.left
+/** Reads one heel raise in mm. */
+export function readRaise(text: string): { mm?: number; says: string } {
+	if (text.trim() === '') return { says: '' }
+	const parsed = parseNumber(text, 'mm')
+	if (!parsed.ok) return { says: parsed.says }
+	const [mm, more] = parsed.values
+	if (mm === undefined || more !== undefined) return { says: `'${text}' holds more than one number. Type one heel raise in mm.` }
+	if (!raiseSchema.safeParse(mm).success) return { says: `'${text}' is not allowed; give ${raiseSchema.minValue} to ${raiseSchema.maxValue} mm.` }
+	return { mm, says: '' }
+}
+/** Keeps both raises as numbers once both are, else as raw text so that nothing typed is lost. */
+export function setRaise(draft: DraftContent, texts: PerSide<string>): DraftContent {
+	const { [raisePath('left')]: _left, [raisePath('right')]: _right, ...raw } = draft.raw
+	const left = readRaise(texts.left).mm, right = readRaise(texts.right).mm
+	if (left !== undefined && right !== undefined) return decide({ ...draft, raw }, { heelRaiseMm: { left, right } })
+	for (const side of ['left', 'right'] as const) if (texts[side].trim()) raw[raisePath(side)] = texts[side]
+	return decide({ ...draft, raw }, { heelRaiseMm: undefined })
+}
+/** The higher of the two raises in mm; 0 where none. */
+export const highestRaise = (draft: DraftContent): number => Math.max(draft.decisions.heelRaiseMm?.left ?? 0, draft.decisions.heelRaiseMm?.right ?? 0)
+
+export type ActionRow = Decisions['actions'][number]
+const actionPath = 'decisions.actions.'
+/** The three rows of 'What to do now'; rows without a 'what' are kept as raw text. */
+export function actionRows(draft: DraftContent): ActionRow[] {
+	const rows = [...draft.decisions.actions]
+	for (const at of ['1', '2', '3']) {
+		const when = draft.raw[`${actionPath}${at}.when`] ?? '', who = draft.raw[`${actionPath}${at}.who`] ?? ''
+		if (when || who) rows.push({ what: '', when, who })
+	}
+	while (rows.length < 3) rows.push({ what: '', when: '', who: '' })
+	return rows.slice(0, 3)
+}
+export function setActions(draft: DraftContent, rows: readonly ActionRow[]): DraftContent {
+	const raw = Object.fromEntries(Object.entries(draft.raw).filter(([path]) => !path.startsWith(actionPath)))
+	rows.forEach((row, index) => {
+		if (row.what.trim()) return
+		for (const key of ['when', 'who'] as const) if (row[key].trim()) raw[`${actionPath}${index + 1}.${key}`] = row[key]
+	})
+	return decide({ ...draft, raw }, { actions: rows.filter((row) => row.what.trim()) })
+}
+
+/** A field that is not a value yet, in words: its label and the text typed. */
+export function rawWords(path: string, text: string): string {
+	const side = /\.(left|right)(\.|$)/.exec(path)?.[1]
+	const label = path.startsWith('decisions.heelRaiseMm') ? 'Heel raise (give both sides; 0 for none)' : path.startsWith(actionPath) ? `What to do now, row ${path.split('.')[2]}: say what, or clear the row` : titleOf(path)
+	return `${label}${side ? `, ${side}` : ''}: '${text}'`
+}
+function titleOf(path: string): string {
+	try {
+		return fieldMeta(visitSchema, path).title
+	} catch {
+		return path // list rows and cards have paths the reader of single fields does not know
+	}
+}
+export const actionWords: Record<Assessment['screening']['action'], string> = {
+	proceed: 'go on', letter: 'letter to the doctor', imaging: 'imaging before play', 'same-day': 'medical review the same day', emergency: 'emergency care now',
+}
+/** True where screening asks for more than a letter, so that what was done must be written down. */
+export const refers = (assessment: Assessment | undefined): boolean => !!assessment && assessment.screening.action !== 'proceed' && assessment.screening.action !== 'letter'
+
+/** Everything that keeps a draft from being signed, one sentence each, with its remedy. */
+export function signingBlocks(draft: DraftContent, assessment: Assessment | undefined): string[] {
+	const { decisions } = draft
+	const says: string[] = []
+	if (!assessment) return ['The findings cannot be worked out from the entries. Look through the earlier steps.']
+	const open = assessment.findings.filter((one) => !quiet(one) && !isDecided(draft, one.id, one.says)).length
+	if (open) says.push(`Caution and stop findings without a decision: ${open}. Decide each one in Decide.`)
+	const raws = Object.keys(draft.raw).length
+	if (raws) says.push(`Fields that are not a value yet: ${raws}. Correct or clear each one.`)
+	for (const one of decisions.lines) if (one.choice === 'change' && !one.says?.trim()) says.push(`A changed line has no words (${one.findingId}). Write the words that stand, or accept or drop it.`)
+	for (const one of ownLines(draft)) if (!one.says?.trim()) says.push(`Your own line ${one.findingId.replace('own.', '')} is empty. Write it or remove it.`)
+	if (highestRaise(draft) > raiseLimits.stopMm && !decisions.heelRaiseWhy?.trim()) says.push(`The heel raise is above ${raiseLimits.stopMm} mm. Write the reason in Decide, or lower it.`)
+	if (refers(assessment) && !decisions.referralDone?.trim()) says.push(`Screening asks for ${actionWords[assessment.screening.action]}. Write in Decide what was done about it.`)
+	if (!decisions.consentNoted) says.push('Consent is not noted. Tick it below once it was given and noted.')
+	return says
+}

@@ -1,0 +1,28 @@
+/** Reading and writing a draft by dotted path; arrays by index. */
+import type { DraftContent } from '../../../shared/contract.ts'
+import type { Visit } from '../../../shared/visit/visit.ts'
+
+type Loose = Record<string, unknown>
+export function readPath(visit: Visit, path: string): unknown {
+	return path.split('.').reduce<unknown>((here, key) => (here as Loose | undefined)?.[key], visit)
+}
+/** A copy of the visit with the value at the path; undefined takes the key away, and empty groups with it. */
+export function writePath(visit: Visit, path: string, value: unknown): Visit {
+	const put = (here: unknown, [key = '', ...rest]: string[]): unknown => {
+		const copy: Loose | unknown[] = Array.isArray(here) ? [...here] : { ...(here as Loose | undefined) }
+		const next = rest.length === 0 ? value : put((copy as Loose)[key], rest)
+		const empty = next === undefined || (rest.length > 0 && typeof next === 'object' && next !== null && !Array.isArray(next) && Object.keys(next).length === 0)
+		if (empty && !Array.isArray(copy)) delete copy[key]
+		else (copy as Loose)[key] = next
+		return copy
+	}
+	return put(visit, path.split('.')) as Visit
+}
+/** Sets a value and forgets the raw text; or keeps the raw text and takes the value away. */
+export function withValue(draft: DraftContent, path: string, value: unknown): DraftContent {
+	const { [path]: _, ...raw } = draft.raw
+	return { ...draft, raw, visit: writePath(draft.visit, path, value) }
+}
+export function withRaw(draft: DraftContent, path: string, text: string): DraftContent {
+	return { ...draft, raw: { ...draft.raw, [path]: text }, visit: writePath(draft.visit, path, undefined) }
+}

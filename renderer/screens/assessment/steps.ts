@@ -1,0 +1,83 @@
+/** The walk of an assessment: which fields stand on which step. Labels, units and limits come from the schema. */
+import type { Topic } from '../../../shared/finding.ts'
+
+export interface StepRow {
+	title: string
+	/** Fields of a row: one, or left and right. */
+	paths: readonly [string] | readonly [string, string]
+	hint?: string
+}
+export interface Step {
+	name: string
+	/** Whose findings stand first beside it. */
+	topics: readonly Topic[]
+	/** Prefixes of the measures this step answers for. */
+	asks: readonly string[]
+	groups: readonly { heading: string; fields: readonly StepRow[] }[]
+}
+const one = (path: string, hint?: string): StepRow => ({ title: '', paths: [path], ...(hint ? { hint } : {}) })
+const pair = (group: string, key: string, hint?: string): StepRow => ({ title: '', paths: [`${group}.left.${key}`, `${group}.right.${key}`], ...(hint ? { hint } : {}) })
+
+export const steps: readonly Step[] = [
+	{
+		name: 'Player and play',
+		topics: ['loading', 'footwear'],
+		asks: ['play', 'footwear', 'body.massKg'],
+		groups: [
+			{ heading: 'Play', fields: ['code', 'position', 'standard', 'kickingFoot', 'matchesPerWeek', 'trainingsPerWeek', 'organisedHoursPerWeek', 'freePlayHoursPerWeek'].map((key) => one(`play.${key}`)) },
+			{ heading: 'Body', fields: [one('body.massKg')] },
+		],
+	},
+	{
+		name: 'Feet',
+		topics: ['sizing', 'footwear'],
+		asks: ['feet'],
+		groups: [
+			{
+				heading: 'Both feet, standing, weight on both',
+				fields: [
+					pair('feet', 'heelToToeMm', 'Heel firm in the cup, toes flat. Twice: 246 247'),
+					pair('feet', 'heelToBallMm', 'Heel to the joint of the big toe'),
+					pair('feet', 'ballWidthMm', 'Across the widest part of the ball'),
+					pair('feet', 'ballGirthMm', 'Tape around the ball, no squeeze'),
+					pair('feet', 'toeDepthMm'),
+					pair('feet', 'instepHeightMm'),
+					pair('feet', 'heelWidthMm'),
+				],
+			},
+			{ heading: 'How it was measured', fields: [one('feet.stance'), one('feet.sockMm'), one('feet.examiner')] },
+		],
+	},
+	{
+		name: 'Ankles',
+		topics: ['ankle'],
+		asks: ['ankles'],
+		groups: [
+			{
+				heading: 'Weight-bearing lunge and range',
+				fields: [
+					pair('ankles', 'lungeCm', 'Big toe to wall, knee just touching, heel down. Three times'),
+					pair('ankles', 'lungeDeg', 'Inclinometer on the shin, to the vertical'),
+					pair('ankles', 'kneeStraightDeg', 'Off the ground, heel held neutral'),
+					pair('ankles', 'kneeBentDeg', 'Off the ground, knee bent'),
+					pair('ankles', 'endFeel', 'What stops the movement'),
+				],
+			},
+		],
+	},
+	{
+		name: 'Posture',
+		topics: ['posture'],
+		asks: ['posture'],
+		groups: [{ heading: 'Relaxed stance', fields: [pair('posture', 'fpi6', 'Six items from -2 to 2, with spaces: 1 1 1 0 2 1'), pair('posture', 'navicularDropMm'), pair('posture', 'firstRay'), pair('posture', 'firstMtpDegNonWeightBearing'), pair('posture', 'jackTestDeg'), pair('posture', 'heelRises', 'One leg, to failure')] }, { heading: 'Whole body', fields: ['beighton', 'legLengthDifferenceMm', 'shorterLeg'].map((key) => one(`body.${key}`)) }],
+	},
+	{
+		name: 'Growth',
+		topics: ['growth'],
+		asks: ['body.statureCm', 'body.sittingHeightCm', 'body.motherStatureCm', 'body.fatherStatureCm'],
+		groups: [{ heading: 'Stature and family', fields: [one('body.statureCm'), one('body.sittingHeightCm', 'Take off the height of the stool'), one('body.massKg'), one('body.motherStatureCm'), one('body.fatherStatureCm'), one('body.parentStatures'), one('body.growthOrHormoneTreatment'), one('body.puberty')] }],
+	},
+	{ name: 'Flags', topics: ['screening'], asks: ['screening'], groups: [] },
+	{ name: 'Decide', topics: ['screening', 'sizing', 'ankle', 'posture', 'growth', 'footwear', 'loading'], asks: [], groups: [] },
+	{ name: 'Sign and report', topics: [], asks: [], groups: [] },
+]
