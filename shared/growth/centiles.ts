@@ -1,6 +1,6 @@
 import type { Centile } from '../assessment.ts'
 import type { LmsTable } from '../protocol/norms/cdc2000.ts'
-import { above, below, quantileAbove } from './normal.ts'
+import { above, below, quantileAbove } from '../normal.ts'
 
 type Sex = 'male' | 'female'
 interface At { l: number; m: number; s: number }

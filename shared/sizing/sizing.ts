@@ -1,7 +1,7 @@
 /** Sizing room: both feet in mm, the length to fit, labels, toe room and inside length. */
 import type { FootSizing, SizingResult, Span } from '../assessment.ts'
 import type { Because, Finding, FindingSide, Level } from '../finding.ts'
-import { below } from '../growth/normal.ts'
+import { below } from '../normal.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
 import { decimalAgeYears } from '../visit/age.ts'
 import { bothSides, meanOf, perSide, rounded } from '../visit/sides.ts'

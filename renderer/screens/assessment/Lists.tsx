@@ -1,5 +1,5 @@
 /** The lists of a visit: surfaces, conditions, and the pairs the player owns. */
-import { Box, Button, Checkbox, FormControlLabel, Paper, Typography } from '@mui/material'
+import { Box, Button, Checkbox, FormControlLabel, Paper } from '@mui/material'
 import { conditions, surfaces, termWords } from '../../../shared/visit/terms.ts'
 import type { Visit } from '../../../shared/visit/visit.ts'
 import { FieldRow } from '../../parts/MeasureField.tsx'
