@@ -7,6 +7,7 @@ import { type Deps, Refusal, type State } from './state.ts'
 export class Session {
 	#wrong = 0
 	#waitUntil = 0
+	#busy = false
 	readonly #deps: Deps
 	readonly #state: State
 	constructor(deps: Deps, state: State) { this.#deps = deps; this.#state = state }
@@ -18,7 +19,7 @@ export class Session {
 	async setUp({ clinic, passphrase }: InputOf<'session.setUp'>): Promise<OutputOf<'session.setUp'>> {
 		const { store, now } = this.#deps
 		if (store.isSetUp) throw new Refusal('These records are set up already. Unlock them instead.')
-		const recoveryKey = await store.setUp(passphrase)
+		const recoveryKey = await this.#alone(() => store.setUp(passphrase))
 		store.append({ kind: 'clinic', at: now().toISOString(), value: clinic })
 		loadState(this.#state, this.#deps)
 		return { recoveryKey }
@@ -34,11 +35,18 @@ export class Session {
 		this.#state.clear()
 		return {}
 	}
+	/** One stretching of a secret at a time: tries side by side would get round the wait, two set-ups would make two keys. */
+	async #alone<T>(work: () => Promise<T>): Promise<T> {
+		if (this.#busy) throw new Refusal('The last try is still being checked. Wait for its answer.')
+		this.#busy = true
+		try { return await work() } finally { this.#busy = false }
+	}
 	async #try(open: () => Promise<void>, wrong: string): Promise<Record<string, never>> {
+		if (!this.#deps.store.isSetUp) throw new Refusal('These records have not been set up yet. Fill in the clinic and choose a passphrase first.')
 		const now = this.#deps.now().getTime()
 		if (now < this.#waitUntil) throw new Refusal(`Wait ${Math.ceil((this.#waitUntil - now) / 1000)} seconds before the next try.`)
 		try {
-			await open()
+			await this.#alone(open)
 		} catch (error) {
 			if (error instanceof RangeError) throw new Refusal(error.message)
 			if (!(error instanceof SealBroken)) throw error

@@ -86,9 +86,10 @@ export async function signVisit(state: State, deps: Deps, { draftId }: InputOf<'
 	if (unread.length > 0) throw new Refusal('Some fields hold text that is not a value yet. Correct or empty them before signing.', unread.map(([path, text]) => ({ path, message: `not a value, given "${text}", allowed: a value, or nothing for not measured` })))
 	const { action } = assessment.screening
 	if (action !== 'proceed' && action !== 'letter' && !content.decisions.referralDone?.trim()) throw new Refusal('A warning sign asks for more than a letter. Write in Decide what was done about it before signing.', [{ path: 'decisions.referralDone', message: 'missing, given nothing, allowed: what was done and when' }])
+	const asRead = knownDraft(state, draftId)
 	const bytes = await render(deps, document)
-	// the draft may have been signed by a second click while the page was being drawn
-	knownDraft(state, draftId)
+	// while the page was being drawn a second click may have signed the draft, or an entry may have been saved that this report lacks
+	if (knownDraft(state, draftId) !== asRead) throw new Refusal('The visit changed while its report was being drawn. Nothing was signed: look it over and sign again.')
 	const visitId = randomUUID()
 	const frozen = { visitId, playerId, signedAt, signedBy: clinic.clinician, visit, assessment, decisions: content.decisions, protocol: assessment.protocol, clinic }
 	const reportSha256 = sha256(bytes)

@@ -74,7 +74,12 @@ export class Store {
 		const recovery = randomBytes(20)
 		const byPassphrase = await wrap(key, 'passphrase', passphraseBytes(passphrase), this.#cost)
 		const byRecovery = await wrap(key, 'recovery', recovery, this.#cost)
-		this.together(() => { this.#slot('passphrase', byPassphrase); this.#slot('recovery', byRecovery) })
+		this.together(() => {
+			// a second set-up may have finished during the stretching: its key is in use and stays
+			if (this.isSetUp) throw new Error('These records are set up already. Unlock them instead.')
+			this.#slot('passphrase', byPassphrase)
+			this.#slot('recovery', byRecovery)
+		})
 		this.#key = key
 		return printRecoveryKey(recovery)
 	}

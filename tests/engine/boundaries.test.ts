@@ -25,7 +25,7 @@ function plant(files: Record<string, string>): string {
 		mkdirSync(dirname(join(folder, name)), { recursive: true })
 		writeFileSync(join(folder, name), text)
 	}
-	const done = spawnSync(process.execPath, [join(root, 'node_modules/dependency-cruiser/bin/depcruise-baseline.mjs'), '--config', '.dependency-cruiser.cjs', 'shared', 'electron', 'renderer'], { cwd: folder, encoding: 'utf8' })
+	const done = spawnSync(process.execPath, [join(root, 'node_modules/dependency-cruiser/bin/dependency-cruiser.mjs'), '--config', '.dependency-cruiser.cjs', 'shared', 'electron', 'renderer'], { cwd: folder, encoding: 'utf8' })
 	return `${done.stdout}${done.stderr}`
 }
 
