@@ -24,7 +24,7 @@ export async function seedDemo(app: App): Promise<void> {
 			const { draft } = await call('drafts.open', { playerId, visitDate: visit.visitDate })
 			const { draftId } = draft as { draftId: string }
 			const { action } = assess(visit).screening
-			const decisions = { ...noDecisions, ...(action === 'proceed' || action === 'letter' ? {} : { referralDone: 'Demo: seen by the team doctor the same day.' }) }
+			const decisions = { ...noDecisions, consentNoted: true, ...(action === 'proceed' || action === 'letter' ? {} : { referralDone: 'Demo: seen by the team doctor the same day.' }) }
 			await call('drafts.save', { draftId, content: { visit, raw: {}, decisions } })
 			if (index < visits.length - 1) await call('visits.sign', { draftId })
 		}

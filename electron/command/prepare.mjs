@@ -1,6 +1,6 @@
 // What `npm start` and `npm test` run first. Plain JavaScript for the Node that is on the machine (20.19 or later): nothing may be installed yet.
 import { spawnSync } from 'node:child_process'
-import { existsSync, readdirSync, statSync } from 'node:fs'
+import { existsSync, readdirSync, statSync, writeFileSync } from 'node:fs'
 import { delimiter, dirname, join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 
@@ -41,6 +41,17 @@ function build() {
 	tell('building the screens.')
 	must('Building', 'npm', ['run', '-s', 'build'])
 }
+/** Electron's runtime is a download of its own. Tried once for each installed version; where it cannot be had, the browser window serves. */
+function fetchRuntime() {
+	const folder = join(root, 'node_modules/electron')
+	const mark = join(folder, '.runtime-tried')
+	if (existsSync(join(folder, 'path.txt')) || existsSync(mark) || process.env.CI || args.includes('--no-window')) return
+	tell("looking for Electron's runtime (once).")
+	const done = spawnSync(nodePinned(), [join(folder, 'install.js')], { cwd: root, stdio: 'ignore', env, timeout: 120_000 })
+	if (done.status === 0) return
+	writeFileSync(mark, '')
+	tell("Electron's runtime cannot be downloaded here.")
+}
 const nodePinned = () => { const file = join(root, 'node_modules/node/bin', windows ? 'node.exe' : 'node'); return existsSync(file) ? file : process.execPath }
 
 const browserNames = ['chromium', 'chromium-browser', 'google-chrome', 'google-chrome-stable', 'microsoft-edge']
@@ -68,8 +79,10 @@ function browser() {
 const [task, ...args] = process.argv.slice(2)
 install()
 build()
-if (task === 'start') process.exit(run(nodePinned(), ['--disable-warning=ExperimentalWarning', 'electron/command/main.ts', 'start', ...args]))
-else if (task === 'test') {
+if (task === 'start') {
+	fetchRuntime()
+	process.exit(run(nodePinned(), ['--disable-warning=ExperimentalWarning', 'electron/command/main.ts', 'start', ...args]))
+} else if (task === 'test') {
 	tell('types, lint, boundaries, unit and published tests.')
 	must('Checking', 'npm', ['run', '-s', 'check'])
 	const found = browser()

@@ -84,6 +84,7 @@ export async function signVisit(state: State, deps: Deps, { draftId }: InputOf<'
 	const { playerId, content, clinic, visit, assessment, document } = compose(state, deps, draftId, signedAt)
 	const unread = Object.entries(content.raw)
 	if (unread.length > 0) throw new Refusal('Some fields hold text that is not a value yet. Correct or empty them before signing.', unread.map(([path, text]) => ({ path, message: `not a value, given "${text}", allowed: a value, or nothing for not measured` })))
+	if (content.decisions.consentNoted !== true) throw new Refusal('Consent is not noted. Tick it before signing.', [{ path: 'decisions.consentNoted', message: 'missing, given nothing, allowed: true once consent to assessment and record was given' }])
 	const { action } = assessment.screening
 	if (action !== 'proceed' && action !== 'letter' && !content.decisions.referralDone?.trim()) throw new Refusal('A warning sign asks for more than a letter. Write in Decide what was done about it before signing.', [{ path: 'decisions.referralDone', message: 'missing, given nothing, allowed: what was done and when' }])
 	const asRead = knownDraft(state, draftId)

@@ -2,12 +2,13 @@
 import { Box, Button, Collapse } from '@mui/material'
 import { useId, useState } from 'react'
 import type { Because, Basis as BasisOf, Strength } from '../../shared/finding.ts'
+import { rounded } from '../../shared/visit/sides.ts'
 
 export const strengthWords: Record<Strength, string> = {
 	standard: 'published standard', guideline: 'guideline', trial: 'controlled trial', cohort: 'cohort study',
 	'cross-sectional': 'cross-sectional study', expert: 'expert opinion', practice: 'common practice', clinic: 'set by this clinic',
 }
-const number = (one: Because) => `${one.measure}: ${one.value}${one.unit ? ` ${one.unit}` : ''}`
+const number = (one: Because) => `${one.measure}: ${typeof one.value === 'number' ? rounded(one.value, 3) : one.value}${one.unit ? ` ${one.unit}` : ''}`
 
 export function Basis({ because, basis }: { because: readonly Because[]; basis: BasisOf }) {
 	const [open, setOpen] = useState(false)

@@ -141,7 +141,9 @@ const grow: Section = ({ assessment: { growth } }, notes) => {
 }
 const told = new Set(['sizing', 'growth', 'footwear'])
 const more: Section = ({ assessment, decisions }, notes) => {
-	const lines = standingLines(assessment, decisions).filter((line) => !told.has(line.topic) || line.finding === undefined).filter((line) => !(line.topic === 'screening' && line.level === 'stop'))
+	const chosen = new Set(decisions.lines.map((line) => line.findingId))
+	// safety words always stand; the rest only where it matters or the clinician chose to say it
+	const lines = standingLines(assessment, decisions).filter((line) => line.finding === undefined || (!told.has(line.topic) && !(line.topic === 'screening' && line.level === 'stop') && (line.topic === 'screening' || line.level === 'caution' || line.level === 'stop' || chosen.has(line.id))))
 	return lines.length === 0 ? [] : [heading('More from your assessment'), { kind: 'list', items: lines.map((line) => `${line.says}${line.finding ? ` ${notes.mark(line.finding.basis)}` : ''}`) }]
 }
 const warning: Section = ({ decisions, clinic }) => [

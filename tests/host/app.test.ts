@@ -46,7 +46,7 @@ interface Draft { draft: { draftId: string; content: DraftContent }; earlier: Vi
 const draftOf = (app: Opened, playerId: string, date = visitDate) => app.ask<Draft>('drafts.open', { playerId, visitDate: date })
 async function saved(app: Opened, playerId: string, change: { visit?: Partial<Visit>; raw?: Record<string, string>; decisions?: Partial<DraftContent['decisions']> } = {}) {
 	const { draft } = await draftOf(app, playerId)
-	const content = { ...draft.content, visit: { ...draft.content.visit, ...change.visit }, raw: change.raw ?? {}, decisions: { ...draft.content.decisions, ...change.decisions } }
+	const content = { ...draft.content, visit: { ...draft.content.visit, ...change.visit }, raw: change.raw ?? {}, decisions: { ...draft.content.decisions, consentNoted: true, ...change.decisions } }
 	await app.ask('drafts.save', { draftId: draft.draftId, content })
 	return { draftId: draft.draftId, content }
 }
