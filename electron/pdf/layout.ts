@@ -27,6 +27,8 @@ const draw: { [K in Block['kind']]: (block: Extract<Block, { kind: K }>, colour:
 		table: { widths: ['*'], body: [[{ fillColor: '#fbeeec', stack: [{ text: title, bold: true, fontSize: 11.5, color: '#8d1f23', margin: [0, 0, 0, 3] }, { text }] }]] },
 	}),
 	table: ({ caption, head, rows, widths }, colour) => ({
+		// a short table stays whole, with its caption; a long one breaks between rows under a repeated head
+		unbreakable: rows.length <= 6,
 		stack: [
 			{ text: caption, fontSize: 8.6, color: quiet, margin: [0, 3, 0, 2], headlineLevel: 2 },
 			{
@@ -54,7 +56,7 @@ function letterhead({ letterhead: { clinicName, address, phone, email, colour, l
 function breakBefore(node: { headlineLevel?: number; startPosition?: { top: number; verticalRatio?: number } }, container?: { getFollowingNodesOnPage?: () => unknown[] }): boolean {
 	if (node.headlineLevel === undefined) return false
 	const following = container?.getFollowingNodesOnPage?.() ?? []
-	return following.length === 0 || (node.headlineLevel === 1 && (node.startPosition?.top ?? 0) > 700)
+	return following.length === 0 || (node.headlineLevel === 1 && (node.startPosition?.top ?? 0) > 620)
 }
 
 /** A fresh definition each time: pdfmake writes into what it is given. */

@@ -1,6 +1,6 @@
 /** Ankle room: range, symmetry, what stops the motion, and an editable heel-raise estimate. */
 import type { AnkleResult, AnkleSide } from '../assessment.ts'
-import type { Because, Finding, FindingSide, Level } from '../finding.ts'
+import type { Basis, Because, Finding, FindingSide, Level } from '../finding.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
 import { bothSides, meanOf, perSide, rounded } from '../visit/sides.ts'
 import type { Pair, Side, Visit } from '../visit/visit.ts'
@@ -41,13 +41,15 @@ const limitWords: Partial<Record<AnkleSide['limitedBy'], string>> = {
 	'anterior-block': 'The end feel points to a block at the front of the ankle: do not stretch into pain, and consider imaging.',
 }
 
+const frontEndFeel: Basis = { rule: 'front end feel', source: 'end feel in the clinic: expert opinion and common practice, no source', strength: 'expert' }
+
 /** Ankle findings of a visit; cm and degrees are never converted into each other. */
 export function ankle(visit: Visit, protocol: Protocol): AnkleResult {
 	const both = perSide((side) => sideOf(visit, protocol, side))
 	const { left, right } = both
 	const findings: Finding[] = []
-	const say = (rule: string, side: FindingSide, level: Level, says: string, because: Because[], key: ThresholdKey, what: string) =>
-		findings.push({ id: `ankle.${rule}.${side}`, topic: 'ankle', side, level, says, because, basis: protocol.basis(what, key) })
+	const say = (rule: string, side: FindingSide, level: Level, says: string, because: Because[], basis: Basis | ThresholdKey, what = rule) =>
+		findings.push({ id: `ankle.${rule}.${side}`, topic: 'ankle', side, level, says, because, basis: typeof basis === 'string' ? protocol.basis(what, basis) : basis })
 	const lengths = (field: 'heelToToeMm' | 'heelToBallMm') => bothSides.flatMap((side) => meanOf(visit.feet?.[side]?.[field]) ?? [])
 
 	for (const side of bothSides) {
@@ -57,7 +59,7 @@ export function ankle(visit: Visit, protocol: Protocol): AnkleResult {
 		const feel = visit.ankles?.[side]?.endFeel
 		if (feel) numbers.push({ measure: 'end feel', value: feel })
 		if (one.band === 'restricted') say('restricted', side, 'advise', `The ${side} ankle bends less than the cut-off in use.${limitWords[one.limitedBy] ? ` ${limitWords[one.limitedBy]}` : ''}`, numbers, one.lungeDeg === undefined ? 'ankle.restrictedCm' : 'ankle.restrictedDeg', 'restricted ankle')
-		else if (feel && frontBlocks.includes(feel)) say('front-end-feel', side, 'caution', `The ${side} ankle stops at the front${one.band === 'adequate' ? ' although its range is adequate' : ''}: do not stretch into pain.`, numbers, 'ankle.raiseBlockMm', 'front end feel')
+		else if (feel && frontBlocks.includes(feel)) say('front-end-feel', side, 'caution', `The ${side} ankle stops at the front${one.band === 'adequate' ? ' although its range is adequate' : ''}: do not stretch into pain.`, numbers, frontEndFeel)
 		if (one.lungeCm !== undefined && one.lungeDeg !== undefined) {
 			const footMm = meanOf(visit.feet?.[side]?.heelToToeMm)
 			const toeCm = footMm === undefined ? protocol.value('ankle.toeDefaultCm') : (footMm / 10) * protocol.value('ankle.toePerFoot')

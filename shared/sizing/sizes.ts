@@ -41,7 +41,9 @@ function wrapped(part: number, scale: Scale, above: 'adult' | 'youth'): SizeLabe
 /**
  * Every size system for a foot length in mm and, where known, a ball width in mm.
  * `label` is the nearest half, ties up; `fitting` the next half up (exact halves stay);
- * `exact` is the value on the scale named. AU follows UK (common practice, from memory).
+ * `scale` names the scale of `label` and `exact`. A child label of 13.5 whose fitting would be 14
+ * shows fitting 1: the next half up is 1 of the adult (UK, AU) or youth (US) scale, since 14 does not exist.
+ * AU follows UK (common practice, from memory).
  * @throws RangeError when the length is not a positive number
  */
 export function sizesOf(lengthMm: number, widthMm?: number): Sizes {

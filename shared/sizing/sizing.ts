@@ -1,6 +1,6 @@
 /** Sizing room: both feet in mm, the length to fit, labels, toe room and inside length. */
 import type { FootSizing, SizingResult, Span } from '../assessment.ts'
-import type { Because, Finding, FindingSide, Level } from '../finding.ts'
+import type { Basis, Because, Finding, FindingSide, Level } from '../finding.ts'
 import { below } from '../normal.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
 import { decimalAgeYears } from '../visit/age.ts'
@@ -12,6 +12,8 @@ import { sizesOf } from './sizes.ts'
 const list = (value: number | number[] | undefined): number[] => (value === undefined ? [] : [value].flat())
 const mm = (measure: string, value: number): Because => ({ measure, value: rounded(value, 1), unit: 'mm' })
 const mmPerUkSize = 127 / 15
+const sameStance: Basis = { rule: 'same stance', source: 'Xiong 2009 (n 30): 2.8 mm (men) and 3.3 mm (women) between unloaded and fully loaded, derived for a stature of 1750 mm', strength: 'cross-sectional' }
+const longerFootRule: Basis = { rule: 'longer foot', source: 'ISO 9407 definition of foot length (the larger foot decides), as read on secondary pages', strength: 'standard' }
 
 /**
  * Sizes of a visit's feet. sizeConfidence is the probability that the UK half-size label is right,
@@ -23,8 +25,8 @@ export function sizing(visit: Visit, protocol: Protocol): SizingResult {
 	const ratioKey: ThresholdKey = sex === 'male' ? 'sizing.ballRatioMen' : 'sizing.ballRatioWomen'
 	const ratio = protocol.value(ratioKey)
 	const findings: Finding[] = []
-	const say = (rule: string, side: FindingSide, level: Level, says: string, because: Because[], key: ThresholdKey, name: string) =>
-		findings.push({ id: `sizing.${rule}.${side}`, topic: 'sizing', side, level, says, because, basis: protocol.basis(name, key) })
+	const say = (rule: string, side: FindingSide, level: Level, says: string, because: Because[], basis: Basis | ThresholdKey, name = rule) =>
+		findings.push({ id: `sizing.${rule}.${side}`, topic: 'sizing', side, level, says, because, basis: typeof basis === 'string' ? protocol.basis(name, basis) : basis })
 
 	const foot = (side: Side): FootSizing => {
 		const read = visit.feet?.[side]
@@ -52,7 +54,7 @@ export function sizing(visit: Visit, protocol: Protocol): SizingResult {
 			say(z > 0 ? 'wide' : 'narrow', side, 'note', `The ${side} foot is ${z > 0 ? 'wide' : 'narrow'} for its length compared with adult ${sex === 'male' ? 'men' : 'women'}.`, [mm('ball width', feet[side].widthMm!), mm('foot length', feet[side].lengthMm!), { measure: 'z of width for length', value: rounded(z, 2) }], 'sizing.widthZ', 'width for length')
 	}
 	if (visit.feet?.stance === 'seated')
-		say('seated', 'both', 'caution', 'The feet were measured seated and read up to about 3 mm shorter than standing. Measure again standing; do not compare these with standing readings.', [{ measure: 'stance', value: 'seated' }], 'sizing.sideDifferenceMm', 'same stance (Xiong 2009: about 3 mm)')
+		say('seated', 'both', 'caution', 'The feet were measured seated and read up to about 3 mm shorter than standing. Measure again standing; do not compare these with standing readings.', [{ measure: 'stance', value: 'seated' }], sameStance)
 
 	const measured = bothSides.filter((side) => feet[side].lengthMm !== undefined)
 	if (measured.length === 0) return { left, right, findings }
@@ -62,20 +64,25 @@ export function sizing(visit: Visit, protocol: Protocol): SizingResult {
 		longerFoot = Math.abs(difference) <= protocol.value('sizing.equalMm') ? 'equal' : difference > 0 ? 'left' : 'right'
 		if (Math.abs(difference) > protocol.value('sizing.sideDifferenceMm'))
 			say('side-difference', 'both', 'advise', `The ${longerFoot} foot is ${rounded(Math.abs(difference), 1)} mm longer. Fit the longer foot and check how the shorter one is held.`, [mm('left length', left.lengthMm!), mm('right length', right.lengthMm!)], 'sizing.sideDifferenceMm', 'left and right difference')
-	} else say('one-foot', measured[0]!, 'caution', `Only the ${measured[0]} foot was measured. Measure the other: the longer foot decides the size.`, [mm(`${measured[0]} length`, feet[measured[0]!].lengthMm!)], 'sizing.equalMm', 'longer foot')
+	} else say('one-foot', measured[0]!, 'caution', `Only the ${measured[0]} foot was measured. Measure the other: the longer foot decides the size.`, [mm(`${measured[0]} length`, feet[measured[0]!].lengthMm!)], longerFootRule)
 
 	const deciding: Side[] = longerFoot === 'left' || longerFoot === 'right' ? [longerFoot] : measured
-	const longest = deciding.reduce((a, b) => (feet[b].lengthMm! > feet[a].lengthMm! ? b : a))
+	const readingsOf = (side: Side, field: 'heelToToeMm' | 'heelToBallMm') => list(visit.feet?.[side]?.[field]).length
+	const largest = (sides: Side[], measure: 'lengthMm' | 'archLengthMm') => sides.filter((side) => feet[side][measure] === Math.max(...sides.map((one) => feet[one][measure]!)))
+	const longest = largest(deciding, 'lengthMm')
 	const byArch = deciding.filter((side) => feet[side].archLengthMm !== undefined && rounded(feet[side].archLengthMm! - feet[side].lengthMm!, 6) >= protocol.value('sizing.halfSizeMm'))
-	let fitLengthMm = feet[longest].lengthMm!
-	let readings = list(visit.feet?.[longest]?.heelToToeMm).length, semScale = 1
+	let fitLengthMm = feet[longest[0]!].lengthMm!
+	// Of two feet that tie, the one read fewer times says how sure the size is.
+	let readings = Math.min(...longest.map((side) => readingsOf(side, 'heelToToeMm'))), semScale = 1
 	if (byArch.length > 0) {
-		const side = byArch.reduce((a, b) => (feet[b].archLengthMm! > feet[a].archLengthMm! ? b : a))
-		const { archLengthMm, lengthMm, ballLengthMm } = feet[side]
-		fitLengthMm = archLengthMm!
-		readings = list(visit.feet?.[side]?.heelToBallMm).length
+		const farthest = largest(byArch, 'archLengthMm')
+		fitLengthMm = feet[farthest[0]!].archLengthMm!
+		readings = Math.min(...farthest.map((side) => readingsOf(side, 'heelToBallMm')))
 		semScale = 1 / ratio
-		say('arch-length', side, 'advise', `The ball of the ${side} foot sits far forward: heel to ball asks for a shoe ${rounded(archLengthMm! - lengthMm!, 1)} mm longer than heel to toe. The size follows heel to ball.`, [mm('heel to ball', ballLengthMm!), mm('length from heel to ball', archLengthMm!), mm('heel to toe', lengthMm!)], ratioKey, adult ? 'heel-to-ball length' : 'heel-to-ball length (adult ratio used for a player under 18: no ratio for minors was found)')
+		for (const side of farthest) {
+			const { archLengthMm, lengthMm, ballLengthMm } = feet[side]
+			say('arch-length', side, 'advise', `The ball of the ${side} foot sits far forward: heel to ball asks for a shoe ${rounded(archLengthMm! - lengthMm!, 1)} mm longer than heel to toe. The size follows heel to ball.`, [mm('heel to ball', ballLengthMm!), mm('length from heel to ball', archLengthMm!), mm('heel to toe', lengthMm!)], ratioKey, adult ? 'heel-to-ball length' : 'heel-to-ball length (adult ratio used for a player under 18: no ratio for minors was found)')
+		}
 	}
 	const widths = bothSides.flatMap((side) => feet[side].widthMm ?? [])
 	const sizes = sizesOf(fitLengthMm, widths.length ? Math.max(...widths) : undefined)

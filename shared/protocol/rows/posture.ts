@@ -1,7 +1,7 @@
 import { row } from '../row.ts'
 
 const raw = 'raw banding, Redmond 2006/2008', trial = 'trial banding, Rabusin 2021 BJSM 55:486', mtp = 'JAPMA 2002;92:269 (65 deg); secondary source for 50 deg'
-const rises = 'Hebert-Losier 2017 Physiotherapy 103:446', all = 'all players'
+const rises = 'Hébert-Losier 2017 Physiotherapy 103:446', all = 'all players'
 export const postureRows = {
 	'posture.rawHighlySupinatedMax': row(-5, 'FPI', all, raw, 'cross-sectional', 'from memory'),
 	'posture.rawSupinatedMax': row(-1, 'FPI', all, raw, 'cross-sectional', 'read'),

@@ -2,7 +2,7 @@ import { row } from '../row.ts'
 
 const ansur = 'computed from the public ANSUR II data (2012; Gordon 2014), 4082 men, 1986 women'
 const jis = 'JIS S 5037 as read on two secondary pages'
-const tableA = "model of a published men's chart of width bands, fits all its rows within 0.5 mm"
+const tableA = "model of a published men's chart of width bands, fits all its rows within 0.5 mm except at US 15, where the upper edges of E and 2E are off by 1 mm"
 const bands = 'own choice, no source (football boot 5 to 10 mm quoted from Healy 2005)'
 const men = 'adult men', women = 'adult women'
 

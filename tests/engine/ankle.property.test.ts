@@ -1,0 +1,34 @@
+/** The ankle room over random valid visits: finite numbers, sources, mirrored sides, limits. */
+import fc from 'fast-check'
+import { expect, it } from 'vitest'
+import { ankle } from '../../shared/ankle/ankle.ts'
+import { heightForPitch, pitchDeg } from '../../shared/ankle/pitch.ts'
+import { openProtocol } from '../../shared/protocol/protocol.ts'
+import { ankles, conditions, feet, footwear, mirrored, numbers, player, swapVisit, validVisit } from './random-visit.ts'
+
+const protocol = openProtocol()
+const visits = validVisit({ player, feet, ankles, conditions, footwear })
+it('no number is NaN or infinite, every finding has its source', () => {
+	fc.assert(fc.property(visits, (visit) => {
+		const result = ankle(visit, protocol)
+		expect(numbers(result).every(Number.isFinite)).toBe(true)
+		for (const one of result.findings) { expect(one.basis.source, one.id).not.toBe(''); expect(one.says).not.toContain('NaN') }
+	}))
+})
+it('swapped sides in, swapped sides out', () => {
+	fc.assert(fc.property(visits, (visit) => { expect(mirrored(ankle(swapVisit(visit), protocol))).toEqual(mirrored(ankle(visit, protocol), false)) }))
+})
+it('a proposed raise is the same on both feet and never above the limit in use', () => {
+	fc.assert(fc.property(visits, (visit) => {
+		const { heelRaiseMm, offsetMm } = ankle(visit, protocol)
+		if (!heelRaiseMm) return
+		expect(heelRaiseMm.left).toBe(heelRaiseMm.right)
+		expect(heelRaiseMm.left).toBeLessThanOrEqual(6)
+		expect(offsetMm!.max).toBeGreaterThanOrEqual(offsetMm!.min)
+	}))
+})
+it('height and pitch are inverse', () => {
+	fc.assert(fc.property(fc.double({ min: -30, max: 55, noNaN: true }), fc.double({ min: 60, max: 300, noNaN: true }), (height, length) => {
+		expect(Math.abs(heightForPitch(pitchDeg(height, length), length) - height)).toBeLessThan(1e-9)
+	}))
+})

@@ -1,0 +1,58 @@
+/** Sizing over random valid visits: labels, finite numbers, sources, mirrored sides. */
+import fc from 'fast-check'
+import { expect, it } from 'vitest'
+import { openProtocol } from '../../shared/protocol/protocol.ts'
+import { sizesOf } from '../../shared/sizing/sizes.ts'
+import { sizing } from '../../shared/sizing/sizing.ts'
+import type { Visit } from '../../shared/visit/visit.ts'
+import { feet, mirrored, numbers, player, swapVisit, validVisit } from './random-visit.ts'
+
+const protocol = openProtocol()
+const lengthMm = fc.integer({ min: 90_000, max: 400_000 }).map((n) => n / 1000)
+const systems = ['jpCm', 'eu', 'uk', 'usMen', 'usWomen', 'usChild', 'au'] as const
+type Label = ReturnType<typeof sizesOf>['uk']
+/** Place of a label on one scale that runs on through the wrap. */
+const place = ({ label, scale }: Label, wraps: boolean): number => label + (wraps && scale !== 'child' ? 13 : 0)
+const wraps = (system: string): boolean => system === 'uk' || system === 'au' || system === 'usChild'
+
+it('a longer foot never has a smaller label', () => {
+	fc.assert(fc.property(lengthMm, lengthMm, (a, b) => {
+		const shorter = sizesOf(Math.min(a, b)), longer = sizesOf(Math.max(a, b))
+		for (const system of systems) expect(place(longer[system], wraps(system)), system).toBeGreaterThanOrEqual(place(shorter[system], wraps(system)))
+		expect(longer.mondopoint.lengthMm).toBeGreaterThanOrEqual(shorter.mondopoint.lengthMm)
+	}))
+})
+it('the label is within a quarter of the exact value; the fitting is never below it by more than the wrap', () => {
+	fc.assert(fc.property(lengthMm, (mm) => {
+		const sizes = sizesOf(mm)
+		for (const system of systems) {
+			const { exact, label, fitting, scale } = sizes[system]
+			expect(Math.abs(label - exact)).toBeLessThanOrEqual(0.25 + 1e-9)
+			expect([label * 2, fitting * 2].every(Number.isInteger)).toBe(true)
+			const onScale = scale === 'child' && fitting < exact - 1e-9 ? fitting + 13 : fitting
+			expect(onScale - exact).toBeGreaterThanOrEqual(-1e-9)
+			expect(onScale - exact).toBeLessThan(0.5)
+			if (scale === 'child') expect(Math.max(label, fitting)).toBeLessThanOrEqual(13.5)
+		}
+		expect(Math.abs(sizes.mondopoint.lengthMm - mm)).toBeLessThanOrEqual(2.5)
+	}))
+})
+const visits: fc.Arbitrary<Visit> = validVisit({ player, feet })
+it('no number is NaN or infinite, every finding has its source', () => {
+	fc.assert(fc.property(visits, (visit) => {
+		const result = sizing(visit, protocol)
+		expect(numbers(result).every(Number.isFinite)).toBe(true)
+		for (const one of result.findings) { expect(one.basis.source, one.id).not.toBe(''); expect(one.because.length).toBeGreaterThan(0) }
+	}))
+})
+it('the longest recorded foot is always covered by the length to fit', () => {
+	fc.assert(fc.property(visits, (visit) => {
+		const { left, right, fitLengthMm, insideLengthMm } = sizing(visit, protocol)
+		const lengths = [left.lengthMm, right.lengthMm].flatMap((one) => one ?? [])
+		if (lengths.length === 0) expect(fitLengthMm).toBeUndefined()
+		else expect(insideLengthMm!.min).toBeGreaterThan(Math.max(...lengths))
+	}))
+})
+it('swapped sides in, swapped sides out', () => {
+	fc.assert(fc.property(visits, (visit) => { expect(mirrored(sizing(swapVisit(visit), protocol))).toEqual(mirrored(sizing(visit, protocol), false)) }))
+})

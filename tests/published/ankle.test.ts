@@ -1,0 +1,83 @@
+/** Published and recomputed check values of the ankle room, each with its source. */
+import { describe, expect, it } from 'vitest'
+import { ankle } from '../../shared/ankle/ankle.ts'
+import { heightForPitch, lungeGeometryDeg, netPitchChange, pitchDeg } from '../../shared/ankle/pitch.ts'
+import { openProtocol } from '../../shared/protocol/protocol.ts'
+import type { Visit } from '../../shared/visit/visit.ts'
+
+const protocol = openProtocol()
+const of = (ankles: Visit['ankles'], more: Partial<Visit> = {}) => ankle({ format: 'lastwright-visit', version: 1, visitDate: '2026-09-01', player: { givenName: 'A', familyName: 'B', birthDate: '1998-01-01', sex: 'male' }, ...(ankles ? { ankles } : {}), ...more }, protocol)
+const ids = (result: ReturnType<typeof of>): string[] => result.findings.map((one) => one.id)
+
+describe('pitch of a heel raise', () => {
+	// Recomputed, atan(h / L), tolerance 0.01 degrees (clinical.md 1.8); L 150, 160, 170, 180, 190, 200 mm.
+	const table: [number, number[]][] = [
+		[4, [1.53, 1.43, 1.35, 1.27, 1.21, 1.15]], [6, [2.29, 2.15, 2.02, 1.91, 1.81, 1.72]], [8, [3.05, 2.86, 2.69, 2.54, 2.41, 2.29]], [10, [3.81, 3.58, 3.37, 3.18, 3.01, 2.86]],
+		[12, [4.57, 4.29, 4.04, 3.81, 3.61, 3.43]], [15, [5.71, 5.36, 5.04, 4.76, 4.51, 4.29]], [18, [6.84, 6.42, 6.04, 5.71, 5.41, 5.14]],
+	]
+	it.each(table)('%i mm', (height, angles) => angles.forEach((angle, i) => { expect(Math.abs(pitchDeg(height, 150 + 10 * i) - angle)).toBeLessThan(0.01) }))
+	// The inverse, tolerance 0.01 mm (clinical.md 1.8).
+	it.each([[180, [3.14, 6.29, 9.43, 12.59, 15.75]], [150, [2.62, 5.24, 7.86, 10.49, 13.12]]])('height for 1 to 5 degrees, L %i mm', (length, heights) => heights.forEach((height, i) => { expect(Math.abs(heightForPitch(i + 1, length) - height)).toBeLessThan(0.01) }))
+	// clinical.md 1.8 and 9: trainer 10 mm to boot 0 mm, L 180: 3.18 degrees more; with 6 mm inside the boot 1.27.
+	it('change between two pairs', () => {
+		expect(netPitchChange({ offsetMm: 10 }, { offsetMm: 0 }, 180)).toBeCloseTo(3.18, 2)
+		expect(netPitchChange({ offsetMm: 10 }, { offsetMm: 0, liftMm: 6 }, 180)).toBeCloseTo(1.27, 2)
+		expect(netPitchChange({ offsetMm: 0 }, { offsetMm: 10 }, 180)).toBeCloseTo(-3.18, 2)
+	})
+	// Dixon and Kerwin 1999 JAB 15:139: a 15 mm lift cut peak dorsiflexion by 3.9 degrees; geometry within 1.2 (clinical.md 1.8).
+	it('near the published effect of 15 mm', () => expect(Math.abs(pitchDeg(15, 180) - 3.9)).toBeLessThanOrEqual(1.2))
+	it.each([0, -1, Number.NaN])('refuses a heel to ball of %f mm', (length) => {
+		expect(() => pitchDeg(5, length)).toThrow(/give a positive number of mm/)
+		expect(() => heightForPitch(5, length)).toThrow(/give a positive number of mm/)
+	})
+})
+
+describe('lunge', () => {
+	// Geometry with ankle-to-toe 19.9, knee 5 and shank 43 cm, from memory (clinical.md 1.4), tolerance 0.1.
+	it.each([[0, 20.3], [5, 27.6], [8, 32.2], [10, 35.4], [12, 38.7], [15, 44.1]])('%i cm is near %f degrees', (cm, deg) => expect(Math.abs(lungeGeometryDeg(cm, 19.9, 5, 43) - deg)).toBeLessThan(0.1))
+	// clinical.md 9 row 13: 5 cm with 18 degrees is 9.6 from the geometry, more than 8.
+	it('a pair that does not fit', () => {
+		const finding = of({ left: { lungeCm: 5, lungeDeg: 18 } }).findings.find((one) => one.id === 'ankle.pair.left')
+		expect(finding?.because.at(-1)).toMatchObject({ value: 27.6, unit: 'deg' })
+		expect(ids(of({ left: { lungeCm: 10, lungeDeg: 36 } }))).not.toContain('ankle.pair.left')
+	})
+	// Backman and Danielson 2011 AJSM 39:2626: restricted below 36.5 degrees (clinical.md 9 row 8).
+	it.each([[36.4, 'restricted'], [36.5, 'adequate']])('%f degrees is %s', (lungeDeg, band) => expect(of({ left: { lungeDeg } }).left.band).toBe(band))
+	// Practice pages disagree between 8 and 10 cm; 9 in use (clinical.md 1.5). Degrees decide where both were read.
+	it('centimetres only where no angle was read', () => {
+		expect(of({ left: { lungeCm: 8.9 } }).left.band).toBe('restricted')
+		expect(of({ left: { lungeCm: 9 } }).left.band).toBe('adequate')
+		expect(of({ left: { lungeCm: 8.9, lungeDeg: 37 } }).left.band).toBe('adequate')
+		expect(of({}).left.band).toBe('unknown')
+	})
+	// Chisholm 2012 Physiother Can 64:347: flag from 1.5 cm; act from 2.0 cm or 5 degrees, practice (clinical.md 1.5, 9 row 7).
+	it.each([[{ lungeCm: 9.2 }, { lungeCm: 11 }, 'flag'], [{ lungeCm: 9.6 }, { lungeCm: 11 }, 'none'], [{ lungeCm: 9.5 }, { lungeCm: 11 }, 'flag'], [{ lungeCm: 9 }, { lungeCm: 11 }, 'act'], [{ lungeDeg: 40 }, { lungeDeg: 45 }, 'act'], [{ lungeDeg: 40 }, { lungeDeg: 44.9 }, 'none'], [{ lungeDeg: 40 }, { lungeCm: 11 }, 'unknown']])('%j and %j: %s', (left, right, asymmetry) => expect(of({ left, right }).asymmetry).toBe(asymmetry))
+})
+
+describe('what stops the motion', () => {
+	// Baumbach 2014 and Barouk 2014: gap of 13 degrees or more (clinical.md 9 rows 10 and 12); end feel, expert opinion (1.6).
+	it.each([
+		[{ lungeDeg: 30, kneeStraightDeg: 25, kneeBentDeg: 39 }, 'gastrocnemius'], [{ lungeDeg: 30, kneeStraightDeg: 0, kneeBentDeg: 13 }, 'gastrocnemius'],
+		[{ lungeDeg: 30, kneeStraightDeg: 0, kneeBentDeg: 12.9 }, 'soleus-or-capsule'], [{ lungeDeg: 30, kneeStraightDeg: -2, kneeBentDeg: 5 }, 'soleus-or-capsule'],
+		[{ lungeDeg: 30, kneeStraightDeg: 4, kneeBentDeg: 4, endFeel: 'front-pinch' as const }, 'anterior-block'], [{ lungeDeg: 30, endFeel: 'hard-stop' as const }, 'anterior-block'],
+		[{ lungeDeg: 30, endFeel: 'joint-pain' as const, kneeStraightDeg: 0, kneeBentDeg: 20 }, 'unknown'], [{ lungeDeg: 30, endFeel: 'calf-stretch' as const }, 'soleus-or-capsule'], [{ lungeDeg: 40, endFeel: 'front-pinch' as const }, 'none'],
+	])('%j: %s', (left, limitedBy) => expect(of({ left }).left.limitedBy).toBe(limitedBy))
+	it('a front end feel with enough range is still said, on its own basis', () => {
+		const finding = of({ right: { lungeDeg: 40, endFeel: 'front-pinch' } }).findings.find((one) => one.id === 'ankle.front-end-feel.right')
+		expect(finding?.basis).toEqual({ rule: 'front end feel', source: expect.stringContaining('no source'), strength: 'expert' })
+	})
+})
+
+describe('heel raise', () => {
+	// Common practice, no source (clinical.md 2.4): 4 mm for a restricted ankle, 5 for apophysitis, 6 for a front block; both feet; the largest, never the sum.
+	const apophysitis = { conditions: [{ condition: 'calcaneal-apophysitis' as const, side: 'left' as const, status: 'current' as const }] }
+	it.each([[{ left: { lungeDeg: 30 } }, {}, 4], [{ left: { lungeDeg: 40 } }, apophysitis, 5], [{ left: { lungeDeg: 30 } }, apophysitis, 5], [{ left: { lungeDeg: 30, endFeel: 'hard-stop' as const } }, apophysitis, 6]])('%j %j', (ankles, more, mm) => expect(of(ankles, more).heelRaiseMm).toEqual({ left: mm, right: mm }))
+	it('none without a reason', () => expect(of({ left: { lungeDeg: 40 }, right: { lungeDeg: 41 } }).heelRaiseMm).toBeUndefined())
+	// Boot limits: warn above 6, stop above 10 (clinical.md 2.4, practice).
+	it.each([[6, undefined], [6.1, 'caution'], [10, 'caution'], [10.1, 'stop']])('a raise of %f mm in a boot', (heelLiftMm, level) => expect(of({}, { footwear: [{ id: 'b', heelLiftMm }] }).findings.find((one) => one.id === 'ankle.lift-b.both')?.level).toBe(level))
+	// clinical.md 1.8 example carried through the room: trainer 10 mm, boot 0 mm, heel to ball 180 mm.
+	it('demand of the boot against the trainer', () => {
+		const footwear: Visit['footwear'] = [{ id: 't', sole: 'road', heelToForefootOffsetMm: 10 }, { id: 'b', sole: 'firm-ground', heelToForefootOffsetMm: 0 }]
+		expect(of({}, { feet: { left: { heelToBallMm: 180 } }, footwear }).findings.find((one) => one.id === 'ankle.demand-t-b.both')?.says).toBe('b asks 3.2 degrees more of the ankle than t.')
+	})
+})

@@ -1,0 +1,170 @@
+/** Published and recomputed check values of the sizing room, each with its source. */
+import { describe, expect, it } from 'vitest'
+import { openProtocol } from '../../shared/protocol/protocol.ts'
+import { jisFitting, usMenFitting, widthForLengthZ } from '../../shared/sizing/fittings.ts'
+import { sizesOf } from '../../shared/sizing/sizes.ts'
+import { sizing } from '../../shared/sizing/sizing.ts'
+import type { Visit } from '../../shared/visit/visit.ts'
+
+const protocol = openProtocol()
+const visit = (feet: Visit['feet'], player: Partial<Visit['player']> = {}): Visit => ({
+	format: 'lastwright-visit', version: 1, visitDate: '2026-09-01', player: { givenName: 'A', familyName: 'B', birthDate: '1998-01-01', sex: 'male', ...player }, ...(feet ? { feet } : {}),
+})
+const scaled = ({ label, scale }: { label: number; scale: string }): string => `${label}${scale === 'child' ? 'c' : ''}`
+
+describe('labels', () => {
+	// Recomputed from the printed formulas (sizing.md 1.3): EU 1.5F + 2, UK child 3F - 10, US men 3F - 22, US women 3F - 21, US child 3F - 29/3; nearest half, ties up; c = child.
+	const recomputed: [number, number, number, string, number | null, number | null, string][] = [
+		[160, 16, 26, '9c', null, null, '9c'], [170, 17, 27.5, '10c', null, null, '10.5c'], [190, 19, 30.5, '12.5c', null, null, '13c'], [200, 20, 32, '13.5c', null, null, '1'],
+		[210, 21, 33.5, '2', 3, 4, '2'], [220, 22, 35, '3', 4, 5, '3.5'], [230, 23, 36.5, '4', 5, 6, '4.5'], [240, 24, 38, '5.5', 6.5, 7.5, '5.5'],
+		[245, 24.5, 39, '6', 7, 8, '6.5'], [250, 25, 39.5, '6.5', 7.5, 8.5, '7'], [255, 25.5, 40.5, '7', 8, 9, '7.5'], [260, 26, 41, '7.5', 8.5, 9.5, '8'],
+		[270, 27, 42.5, '9', 10, 11, '9'], [275, 27.5, 43.5, '9.5', 10.5, 11.5, '10'], [280, 28, 44, '10', 11, 12, '10.5'], [290, 29, 45.5, '11.5', 12.5, 13.5, '11.5'],
+		[295, 29.5, 46.5, '12', 13, 14, '12'], [300, 30, 47, '12.5', 13.5, 14.5, '13'], [305, 30.5, 48, '13', 14, 15, '13.5'], [315, 31.5, 49.5, '14', 15, 16, '14.5'],
+	]
+	it.each(recomputed)('foot of %i mm', (mm, jp, eu, uk, usMen, usWomen, usChild) => {
+		const sizes = sizesOf(mm)
+		expect([sizes.jpCm.label, sizes.eu.label, scaled(sizes.uk), scaled(sizes.usChild)]).toEqual([jp, eu, uk, usChild])
+		if (usMen !== null) expect([sizes.usMen.label, sizes.usWomen.label]).toEqual([usMen, usWomen])
+	})
+	// Unrounded columns of the same table, tolerance 0.01.
+	it.each([[160, 26, 8.9, 9.23], [200, 32, 13.62, 13.96], [245, 38.75, 18.94, 19.27], [275, 43.25, 22.48, 22.81], [315, 49.25, 27.2, 27.54]])('unrounded, foot of %i mm', (mm, eu, ukChild, usChild) => {
+		const { eu: e, uk, usChild: us } = sizesOf(mm)
+		const onChildScale = ({ exact, scale }: { exact: number; scale: string }) => exact + (scale === 'child' ? 0 : 13)
+		for (const [got, want] of [[e.exact, eu], [onChildScale(uk), ukChild], [onChildScale(us), usChild]] as const) expect(Math.abs(got - want)).toBeLessThan(0.01)
+	})
+	// Printed by a retailer's men's chart (sizing.md Table A): US against inches, within 0.02 of 3F - 22 on its 18 rows.
+	const chart: [number, number][] = [[5, 9], [5.5, 9.17], [6, 9.33], [6.5, 9.5], [7, 9.67], [7.5, 9.83], [8, 10], [8.5, 10.17], [9, 10.33], [9.5, 10.5], [10, 10.67], [10.5, 10.83], [11, 11], [11.5, 11.16], [12, 11.33], [13, 11.66], [14, 12], [15, 12.33]]
+	it.each(chart)('US men %f at %f in', (us, inches) => {
+		expect(Math.abs(sizesOf(inches * 25.4).usMen.exact - us)).toBeLessThan(0.021)
+		expect(sizesOf(inches * 25.4).usMen.label).toBe(us)
+	})
+	// One size is a third of an inch, 8.467 mm, or a Paris point, 6.667 mm (sizing.md 1.1, invariants of 1.3).
+	it('steps and distances between systems', () => {
+		const a = sizesOf(250), inch = sizesOf(250 + 25.4 / 3), point = sizesOf(250 + 20 / 3)
+		expect(inch.uk.exact - a.uk.exact).toBeCloseTo(1, 5)
+		expect(point.eu.exact - a.eu.exact).toBeCloseTo(1, 5)
+		expect(a.usMen.exact - a.uk.exact).toBeCloseTo(1, 9)
+		expect(a.usWomen.exact - a.usMen.exact).toBeCloseTo(1, 9)
+		expect(a.au).toEqual(a.uk)
+	})
+	// sizing.md 1.2: ties occur when mm ends in 5 (235 gives 37.25, label 37.5); 2.3 edge test: 232 gives 230, 233 gives 235.
+	it('ties and Mondopoint edges', () => {
+		expect(sizesOf(235).eu.label).toBe(37.5)
+		expect(sizesOf(232).mondopoint.lengthMm).toBe(230)
+		expect(sizesOf(233).mondopoint.lengthMm).toBe(235)
+		expect(sizesOf(232.5).mondopoint.lengthMm).toBe(235)
+	})
+	// Fitting is the next half up; the wrap at child 13.5 then 1 is sizing.md 1.2 and Table C (EU 33, UK 1).
+	it('fitting past child 13.5 is 1 while the label stays on the child scale', () => {
+		expect(sizesOf(200).uk).toMatchObject({ label: 13.5, fitting: 1, scale: 'child' })
+		expect(sizesOf(198).uk).toMatchObject({ label: 13.5, fitting: 13.5, scale: 'child' })
+		expect(sizesOf(254).uk).toEqual({ exact: 7, label: 7, fitting: 7, scale: 'adult' })
+		expect(sizesOf(255).uk).toMatchObject({ label: 7, fitting: 7.5 })
+	})
+	it.each([0, -1, Number.NaN, Number.POSITIVE_INFINITY])('refuses a length of %f mm', (mm) => expect(() => sizesOf(mm)).toThrow(/foot length: .* give a positive number of mm/))
+})
+
+describe('JIS S 5037 girth letters', () => {
+	// Printed on two Japanese pages (sizing.md 2.3): girth centre of E, EE, EEE, EEEE; band 3 below to 2 above.
+	const men: [number, number][] = [[230, 231], [235, 234], [240, 237], [245, 240], [250, 243], [255, 246], [260, 249], [265, 252], [270, 255]]
+	const women: [number, number][] = [[220, 222], [225, 225], [230, 228], [235, 231], [240, 234], [245, 237], [250, 240], [255, 243], [260, 246]]
+	const letters = ['E', 'EE', 'EEE', 'EEEE']
+	it.each([...men.map((row) => ['male', ...row] as const), ...women.map((row) => ['female', ...row] as const)])('%s %i mm, E at %i mm', (sex, length, centre) => {
+		letters.forEach((letter, i) => {
+			for (const off of [-3, 0, 2]) expect(jisFitting(length, centre + 6 * i + off, sex, protocol)).toBe(`${length / 10}${letter}`)
+		})
+		expect(jisFitting(length, centre - 4, sex, protocol)).toBe(`${length / 10}D`)
+	})
+	// Printed: men 235 A to D 210, 216, 222, 228; women 235 A to D 207, 213, 219, 225.
+	it.each([['male', [210, 216, 222, 228]], ['female', [207, 213, 219, 225]]] as const)('%s 235 mm, A to D', (sex, girths) => {
+		expect(girths.map((girth) => jisFitting(235, girth, sex, protocol))).toEqual(['23.5A', '23.5B', '23.5C', '23.5D'])
+	})
+	// Printed examples: man 260/261 is 26EEE, woman 233/233 is 23.5E; median man 271/252 is 27E, the lower edge of its band (sizing.md 2.3, 4.1).
+	it('examples', () => {
+		expect(jisFitting(260, 261, 'male', protocol)).toBe('26EEE')
+		expect(jisFitting(233, 233, 'female', protocol)).toBe('23.5E')
+		expect(jisFitting(271, 252, 'male', protocol)).toBe('27E')
+	})
+	it('says nothing outside A to G', () => {
+		expect(jisFitting(250, 243 - 24 - 4, 'male', protocol)).toBeUndefined()
+		expect(jisFitting(250, 243 + 30 + 3, 'male', protocol)).toBeUndefined()
+	})
+})
+
+describe("US men's width letters", () => {
+	// Lowest and highest mm of C; D is 5, E 10 and 2E 15 mm more (sizing.md Table A, retailer's chart).
+	const chart: [number, number][] = [[5, 78], [5.5, 78], [6, 81], [6.5, 81], [7, 84], [7.5, 84], [8, 87], [8.5, 87], [9, 90], [9.5, 90], [10, 93], [10.5, 93], [11, 97], [11.5, 97], [12, 100], [13, 103], [14, 106], [15, 109]]
+	const lengthOf = (us: number): number => ((us + 22) * 25.4) / 3
+	it.each(chart)('US %f', (us, c) => {
+		['C', 'D', 'E', '2E'].forEach((letter, i) => {
+			// The chart prints US 15 as E 11.9 to 12.4 and 2E 12.5 to 12.9: bands that break its own 4 mm step by 1 mm.
+			const low = c + 5 * i + (us === 15 && letter === '2E' ? 1 : 0), high = c + 5 * i + 4
+			for (const mm of us === 15 && letter === '2E' ? [low, high - 1] : [low, high]) expect(usMenFitting(lengthOf(us), mm, protocol), `${mm} mm`).toBe(letter)
+		})
+	})
+	it('US 15: the two upper edges where the model and the chart part by 1 mm', () => {
+		expect(usMenFitting(lengthOf(15), 124, protocol)).toBe('2E') // chart: E
+		expect(usMenFitting(lengthOf(15), 129, protocol)).toBeUndefined() // chart: 2E
+		expect(protocol.row('sizing.usWidthPerSizeMm').source).toContain('US 15')
+	})
+	it('says nothing outside US 5 to 15', () => {
+		expect(usMenFitting(lengthOf(4.5), 80, protocol)).toBeUndefined()
+		expect(usMenFitting(lengthOf(15.5), 112, protocol)).toBeUndefined()
+	})
+})
+
+describe('population and error', () => {
+	// Regressions computed from the public ANSUR II data (sizing.md 4.1), tolerance 0.01.
+	it.each([['male', 271, 102, 0.04], ['female', 246, 100, 1.85]] as const)('%s %i/%i mm: z %f', (sex, length, width, z) => expect(Math.abs(widthForLengthZ(length, width, sex, protocol) - z)).toBeLessThan(0.01))
+	// sizing.md 2.1: a man's 201 mm of ball length asks for 271.3 mm (ratio 0.741).
+	it('length from heel to ball', () => expect(sizing(visit({ left: { heelToBallMm: 201 } }), protocol).left.archLengthMm).toBeCloseTo(271.3, 1))
+	// sizing.md 6: mean absolute difference 1.50 mm gives SEM 1.329 mm. UK 7 is 254 mm exactly; half a label step is 2.117 mm, 1.593 SEM, 88.9 % of a normal curve; with four readings 3.186 SEM, 99.86 %.
+	it('probability that the label is right', () => {
+		expect(protocol.value('sizing.readingSemMm')).toBeCloseTo(0.8862 * 1.5, 3)
+		expect(sizing(visit({ left: { heelToToeMm: 254 } }), protocol).sizeConfidence).toBeCloseTo(0.8888, 3)
+		expect(sizing(visit({ left: { heelToToeMm: [254, 254, 254, 254] } }), protocol).sizeConfidence).toBeCloseTo(0.9986, 3)
+		// Feet that tie are as sure as the one read fewer times, whichever side that is.
+		for (const feet of [{ left: { heelToToeMm: 254 }, right: { heelToToeMm: [254, 254, 254, 254] } }, { left: { heelToToeMm: [254, 254, 254, 254] }, right: { heelToToeMm: 254 } }]) expect(sizing(visit(feet), protocol).sizeConfidence).toBeCloseTo(0.8888, 3)
+	})
+})
+
+describe('rules of the device', () => {
+	const ids = (feet: Visit['feet'], player?: Partial<Visit['player']>) => sizing(visit(feet, player), protocol).findings.map((one) => one.id)
+	// sizing.md 6: a left and right difference is notable from more than 4 mm; fit the longer foot (ISO 9407).
+	it('difference of 4.0 and 4.1 mm', () => {
+		expect(ids({ left: { heelToToeMm: 264 }, right: { heelToToeMm: 260 } })).not.toContain('sizing.side-difference.both')
+		const result = sizing(visit({ left: { heelToToeMm: 264.1 }, right: { heelToToeMm: 260 } }), protocol)
+		expect(result.findings.map((one) => one.id)).toContain('sizing.side-difference.both')
+		expect([result.longerFoot, result.fitLengthMm]).toEqual(['left', 264.1])
+	})
+	// sizing.md 2.1: size = max(toe size, arch size), followed from half a size, 4.2 mm.
+	it('heel to ball asks for more', () => {
+		const far = sizing(visit({ left: { heelToToeMm: 265, heelToBallMm: 201 } }), protocol)
+		expect(far.fitLengthMm).toBeCloseTo(201 / 0.741, 6)
+		expect(far.findings.map((one) => one.id)).toContain('sizing.arch-length.left')
+		expect(sizing(visit({ left: { heelToToeMm: 268, heelToBallMm: 201 } }), protocol).fitLengthMm).toBe(268)
+	})
+	it('both feet equally far forward: each is named and the sides do not matter', () => {
+		const both = sizing(visit({ left: { heelToToeMm: 265, heelToBallMm: 201 }, right: { heelToToeMm: 265, heelToBallMm: [201, 201, 201] } }), protocol)
+		expect(both.findings.map((one) => one.id)).toEqual(expect.arrayContaining(['sizing.arch-length.left', 'sizing.arch-length.right']))
+	})
+	// sizing.md 6: third reading when two differ by more than 2 mm.
+	it('third reading', () => {
+		expect(ids({ left: { heelToToeMm: [260, 262] } })).not.toContain('sizing.third-reading.left')
+		expect(ids({ left: { heelToToeMm: [260, 262.1] } })).toContain('sizing.third-reading.left')
+	})
+	// sizing.md 3.1 (own choice): adult 5 to 10 mm, under 18 8 to 12 mm, on the longer foot with sock.
+	it('inside length', () => {
+		const feet = { left: { heelToToeMm: 260 }, sockMm: 2 }
+		expect(sizing(visit(feet), protocol).insideLengthMm).toEqual({ min: 267, target: 269.5, max: 272 })
+		expect(sizing(visit(feet, { birthDate: '2012-01-01' }), protocol).insideLengthMm).toEqual({ min: 270, target: 272, max: 274 })
+	})
+	it('findings that rest on no threshold row name their own source', () => {
+		const { findings } = sizing(visit({ left: { heelToToeMm: 260 }, stance: 'seated' }), protocol)
+		const basis = (id: string) => findings.find((one) => one.id === id)?.basis
+		expect(basis('sizing.seated.both')?.source).toMatch(/Xiong 2009/)
+		expect(basis('sizing.seated.both')?.threshold).toBeUndefined()
+		expect(basis('sizing.one-foot.left')?.source).toMatch(/ISO 9407/)
+		expect(basis('sizing.one-foot.left')?.threshold).toBeUndefined()
+	})
+})
