@@ -1,13 +1,15 @@
 /** The first script: theme, session gate and the small hash router. */
 import createCache from '@emotion/cache'
 import { CacheProvider } from '@emotion/react'
-import { Alert, Box, Button, CssBaseline, ThemeProvider } from '@mui/material'
+import { CssBaseline, ThemeProvider, Typography } from '@mui/material'
 import { lazy, Suspense, useCallback, useEffect, useState } from 'react'
 import { createRoot } from 'react-dom/client'
 import './fonts.css'
 import type { OutputOf } from '../shared/contract.ts'
 import { call, wordsOf } from './host.ts'
-import { PlayerScreen } from './screens/player/player.tsx'
+import { Frame } from './parts/Frame.tsx'
+import { refusalShown } from './parts/form.tsx'
+import { PlayerScreen, type SavedNotice } from './screens/player/player.tsx'
 import { Players } from './screens/players/players.tsx'
 import { Setup } from './screens/setup/setup.tsx'
 import { Unlock } from './screens/unlock/unlock.tsx'
@@ -16,22 +18,65 @@ import { theme } from './theme.ts'
 const AssessmentScreen = lazy(async () => ({ default: (await import('./screens/assessment/assessment.tsx')).AssessmentScreen }))
 const nonce = document.querySelector<HTMLMetaElement>('meta[name="csp-nonce"]')?.content
 const cache = createCache({ key: 'lw', nonce, prepend: true })
+/** How often the gate asks whether the records were locked elsewhere. */
+const askEveryMs = 10_000
+
+/** Puts focus on the page's h1 as soon as it stands, unless a field of the page took it or the person moved on. */
+function focusHeading(): () => void {
+	const main = document.getElementById('main')
+	const before = document.activeElement
+	const tryIt = (late: boolean): boolean => {
+		const now = document.activeElement
+		if (now instanceof HTMLInputElement || (late && now !== before && now !== document.body)) return true
+		const heading = main?.querySelector('h1')
+		if (!heading) return false
+		heading.tabIndex = -1
+		heading.focus()
+		return true
+	}
+	if (tryIt(false) || !main) return () => {}
+	const watch = new MutationObserver(() => { if (tryIt(true)) watch.disconnect() })
+	watch.observe(main, { childList: true, subtree: true })
+	return () => watch.disconnect()
+}
 
 function App() {
 	const [status, setStatus] = useState<OutputOf<'session.status'>>()
-	const [says, setSays] = useState('')
+	const [trouble, setTrouble] = useState('')
 	const [hash, setHash] = useState(location.hash)
-	const look = useCallback(() => { call('session.status', {}).then(setStatus, (error) => setSays(wordsOf(error))) }, [])
+	const [notice, setNotice] = useState<SavedNotice>()
+	const look = useCallback(() => { call('session.status', {}).then((now) => { setStatus(now); setTrouble('') }, (error) => setTrouble(wordsOf(error))) }, [])
+	const state = status?.state
+	const known = state !== undefined
 	useEffect(look, [look])
 	useEffect(() => { const moved = () => setHash(location.hash); addEventListener('hashchange', moved); return () => removeEventListener('hashchange', moved) }, [])
-	if (says) return <Alert severity="error" role="alert">{says}</Alert>
-	if (!status) return <p>Opening</p>
-	if (status.state === 'needs-setup') return <Setup done={look} />
-	if (status.state === 'locked') return <Unlock done={look} />
+	useEffect(() => {
+		// only while open: during set-up the recovery key must stay on the screen
+		if (state !== 'open') return
+		const timer = setInterval(look, askEveryMs)
+		for (const event of [refusalShown, 'focus']) addEventListener(event, look)
+		return () => { clearInterval(timer); for (const event of [refusalShown, 'focus']) removeEventListener(event, look) }
+	}, [state, look])
+	// biome-ignore lint/correctness/useExhaustiveDependencies: the address and the gate are the events that bring a new page
+	useEffect(() => (known ? focusHeading() : undefined), [hash, state, known])
 	const [, room, id] = hash.split('/')
-	return <><Box component="nav" sx={{ mb: 2 }}><Button href="#/">Players</Button><Button onClick={() => call('session.lock', {}).then(look, (error) => setSays(wordsOf(error)))}>Lock</Button></Box>
-		{status.warnings.map((one) => <Alert key={one} severity="warning">{one}</Alert>)}
-		{room === 'assessment' && id ? <Suspense fallback={<p>Opening</p>}><AssessmentScreen key={id} playerId={id} /></Suspense> : room === 'player' ? <PlayerScreen key={id ?? 'new'} playerId={id} /> : <Players />}</>
+	useEffect(() => setNotice((now) => (now && now.playerId !== id ? undefined : now)), [id])
+
+	const page = () => {
+		if (!status) return trouble ? null : <Typography role="status">Opening the workstation.</Typography>
+		if (status.state === 'needs-setup') return <Setup done={look} />
+		if (status.state === 'locked') return <Unlock clinicName={status.clinicName} done={look} />
+		if (room === 'assessment' && id) return <Suspense fallback={<Typography role="status">Opening the assessment.</Typography>}><AssessmentScreen key={id} playerId={id} /></Suspense>
+		// the short form of the address is kept for links made before
+		if ((room === 'players' && id) || room === 'player') {
+			const playerId = id === 'new' ? undefined : id
+			return <PlayerScreen key={playerId ?? 'new'} playerId={playerId} notice={notice?.playerId === playerId ? notice : undefined} saved={(now) => { setNotice(now); location.hash = `#/players/${now.playerId}` }} />
+		}
+		return <Players />
+	}
+	const lock = () => { call('session.lock', {}).then(() => { location.hash = '#/players'; look() }, (error) => setTrouble(wordsOf(error))) }
+	return <Frame status={status} lock={lock} trouble={trouble}>{page()}</Frame>
 }
+
 const root = document.getElementById('root')
-if (root) createRoot(root).render(<CacheProvider value={cache}><ThemeProvider theme={theme}><CssBaseline /><Box component="main" sx={{ p: 3, maxWidth: 1400, mx: 'auto' }}><App /></Box></ThemeProvider></CacheProvider>)
+if (root) createRoot(root).render(<CacheProvider value={cache}><ThemeProvider theme={theme}><CssBaseline /><App /></ThemeProvider></CacheProvider>)

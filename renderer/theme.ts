@@ -1,22 +1,65 @@
-/** The look: ink and deep teal on warm paper; targets of 44 px, focus always visible. */
+/** The look: deep teal ink on warm paper; targets of 44 px, focus always visible, light and dark by the system's wish. */
 import { createTheme } from '@mui/material/styles'
 
 const target = { minHeight: 44 }
+/** The ring stands off the control, so it shows against paper and against a filled button alike. */
+const ring = { outline: '3px solid var(--lw-focus)', outlineOffset: 2 }
+
 export const theme = createTheme({
 	cssVariables: true,
 	colorSchemes: {
-		light: { palette: { primary: { main: '#1f5f5b' }, background: { default: '#f7f3ea', paper: '#fffdf8' }, text: { primary: '#18292b', secondary: '#44575a' } } },
-		dark: { palette: { primary: { main: '#86cfc5' }, background: { default: '#132022', paper: '#1b2b2d' }, text: { primary: '#f1ede3', secondary: '#b9c7c5' } } },
+		light: {
+			palette: {
+				primary: { main: '#17524f', dark: '#0e3b39', light: '#2f716d', contrastText: '#fffdf8' },
+				background: { default: '#f6f1e7', paper: '#fffdf8' },
+				text: { primary: '#17292b', secondary: '#46585a' },
+				divider: '#d9d0bf',
+				warning: { main: '#8f4a00' }, error: { main: '#a32020' }, success: { main: '#2d6436' }, info: { main: '#22567d' },
+			},
+		},
+		dark: {
+			palette: {
+				primary: { main: '#8ad0c6', dark: '#6bb5ab', light: '#b1e3db', contrastText: '#0d2422' },
+				background: { default: '#121d1f', paper: '#1a292b' },
+				text: { primary: '#f1ede3', secondary: '#b9c7c5' },
+				divider: '#3a4c4e',
+				warning: { main: '#f0b566' }, error: { main: '#f39a93' }, success: { main: '#93cf9b' }, info: { main: '#93c4ea' },
+			},
+		},
 	},
 	shape: { borderRadius: 6 },
 	typography: {
 		fontFamily: "'Noto Sans', sans-serif",
-		h1: { fontSize: '1.75rem', fontWeight: 700 }, h2: { fontSize: '1.25rem', fontWeight: 600 }, h3: { fontSize: '1rem', fontWeight: 600 },
+		h1: { fontSize: '1.75rem', fontWeight: 700, lineHeight: 1.25, letterSpacing: '-0.01em' },
+		h2: { fontSize: '1.2rem', fontWeight: 600, lineHeight: 1.35 },
+		h3: { fontSize: '1rem', fontWeight: 600, lineHeight: 1.4 },
+		body1: { lineHeight: 1.55 },
 		button: { textTransform: 'none', fontWeight: 600 },
 	},
 	components: {
-		MuiButton: { styleOverrides: { root: target } },
+		MuiButtonBase: { defaultProps: { disableRipple: true }, styleOverrides: { root: { '&:focus-visible, &.Mui-focusVisible': ring } } },
+		MuiButton: { defaultProps: { disableElevation: true }, styleOverrides: { root: { ...target, paddingInline: 18 } } },
 		MuiToggleButton: { styleOverrides: { root: target } },
-		MuiCssBaseline: { styleOverrides: { ':focus-visible': { outline: '3px solid currentColor', outlineOffset: 2 } } },
+		MuiIconButton: { styleOverrides: { root: { ...target, minWidth: 44 } } },
+		MuiCheckbox: { styleOverrides: { root: { ...target, minWidth: 44 } } },
+		MuiOutlinedInput: {
+			styleOverrides: {
+				root: ({ theme: { vars } }) => ({ ...target, backgroundColor: vars?.palette.background.paper, '&.Mui-focused': ring }),
+				input: { '&[type=date]': { minHeight: '1.4375em' }, '&[type=color]': { height: 28, cursor: 'pointer' } },
+			},
+		},
+		MuiFormHelperText: { styleOverrides: { root: { fontSize: '0.85rem', marginInline: 2 } } },
+		MuiPaper: { defaultProps: { elevation: 0 }, styleOverrides: { root: { backgroundImage: 'none' } } },
+		MuiTableCell: { styleOverrides: { head: { fontWeight: 600 } } },
+		MuiCssBaseline: {
+			styleOverrides: {
+				':root': { '--lw-focus': '#b3500a', colorScheme: 'light dark' },
+				'@media (prefers-color-scheme: dark)': { ':root': { '--lw-focus': '#ffc46b' } },
+				':focus-visible': ring,
+				// headings take focus only so that a screen reader starts at the new page
+				'h1[tabindex="-1"]:focus-visible, main:focus-visible': { outline: 'none' },
+				'@media print': { body: { backgroundColor: '#fff', color: '#000' } },
+			},
+		},
 	},
 })

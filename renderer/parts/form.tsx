@@ -1,9 +1,88 @@
-/** Labelled native inputs for the short forms, and the one way an error is shown. */
-import { Alert, TextField } from '@mui/material'
+/** Labelled native inputs for the short forms, and the one way an error is shown and worded. */
+import { Alert, Box, Paper, TextField, Typography } from '@mui/material'
+import { type ReactNode, useEffect } from 'react'
+import { HostRefusal } from '../host.ts'
 
-export function Field(props: { label: string; value: string; set: (value: string) => void; type?: string; focus?: boolean }) {
-	return <TextField fullWidth margin="dense" label={props.label} value={props.value} type={props.type ?? 'text'} autoFocus={props.focus} onChange={(event) => props.set(event.target.value)} slotProps={{ inputLabel: { shrink: true } }} />
+/** Raised after a refusal is shown, so that the session gate looks whether the records were locked meanwhile. */
+export const refusalShown = 'lastwright-refusal-shown'
+
+interface FieldProps {
+	label: string
+	value: string
+	set: (value: string) => void
+	type?: string
+	focus?: boolean
+	/** Rows of a field of several lines. */
+	rows?: number
+	/** What is wrong with the entry, naming field, value and remedy. */
+	error?: string
+	hint?: string
+	optional?: boolean
+	autoComplete?: string
+	options?: readonly string[]
+	max?: string
 }
+export function Field({ label, value, set, type = 'text', focus, rows, error, hint, optional, autoComplete = 'off', options, max }: FieldProps) {
+	return (
+		<TextField
+			fullWidth label={label} value={value} type={options || rows ? undefined : type} autoFocus={focus} error={Boolean(error)}
+			helperText={error || hint || undefined} multiline={Boolean(rows)} rows={rows} select={Boolean(options)} autoComplete={autoComplete}
+			onChange={(event) => set(event.target.value)}
+			slotProps={{ inputLabel: { shrink: true }, select: { native: true }, htmlInput: { 'aria-required': optional ? undefined : true, spellCheck: false, max } }}
+		>
+			{options && [<option key="" value="">Choose</option>, ...options.map((one) => <option key={one} value={one}>{one}</option>)]}
+		</TextField>
+	)
+}
+
 export function Trouble({ says }: { says: string }) {
+	useEffect(() => { if (says) dispatchEvent(new Event(refusalShown)) }, [says])
 	return says ? <Alert severity="error" role="alert">{says}</Alert> : null
+}
+
+/** A titled sheet of fields, two columns where the window is wide enough. */
+export function Sheet({ title, hint, children }: { title: string; hint?: string; children: ReactNode }) {
+	return (
+		<Paper component="section" variant="outlined" sx={{ p: { xs: 2, sm: 3 } }}>
+			<Typography variant="h2">{title}</Typography>
+			{hint && <Typography color="textSecondary" sx={{ mt: 0.5 }}>{hint}</Typography>}
+			<Box sx={{ display: 'grid', gridTemplateColumns: { xs: '1fr', md: '1fr 1fr' }, gap: 2.5, mt: 2.5, alignItems: 'start' }}>{children}</Box>
+		</Paper>
+	)
+}
+
+interface Issue { path: PropertyKey[]; message: string; code?: string; format?: string; maximum?: number | bigint }
+/** Words one schema issue for the person: field, value, remedy. */
+export function issueWords(title: string, value: string, issue: Issue): string {
+	const typed = value.trim()
+	if (issue.code === 'invalid_value') return `${title} is not chosen. Choose one from the list.`
+	if (!typed) return `${title} is empty. Fill it in.`
+	if (issue.code === 'too_big') return `${title} has ${typed.length} characters. Shorten it to ${issue.maximum} or fewer.`
+	if (issue.format === 'email') return `${title} ${typed} is not an e-mail address. Write one such as name@example.org.`
+	if (issue.format === 'date') return `${title} ${typed} is not a date of the calendar. Write it as year-month-day, such as 2011-06-30.`
+	return `${title} ${typed} cannot be used: ${issue.message}.`
+}
+/** The host's problems by field path, `prefix` taken off; and the sentence for those that belong to no shown field. */
+export function byField(error: unknown, prefix: string, shown: readonly string[]): { fields: Record<string, string>; says: string } {
+	const fields: Record<string, string> = {}
+	const rest: string[] = [error instanceof Error ? error.message : String(error)]
+	for (const { path, message } of error instanceof HostRefusal ? error.problems : []) {
+		const key = path.startsWith(`${prefix}.`) ? path.slice(prefix.length + 1) : path
+		if (shown.includes(key)) fields[key] = message
+		else rest.push(`${path}: ${message}`)
+	}
+	return { fields, says: rest.join(' ') }
+}
+
+const months = ['January', 'February', 'March', 'April', 'May', 'June', 'July', 'August', 'September', 'October', 'November', 'December']
+/** An ISO date (or the date part of an ISO time) as `8 November 1999`, free of the order of figures. */
+export function dayInWords(iso: string): string {
+	const [year, month, day] = iso.slice(0, 10).split('-').map(Number)
+	const name = months[(month ?? 0) - 1]
+	return name ? `${day} ${name} ${year}` : iso
+}
+/** Today on this PC's calendar, YYYY-MM-DD. */
+export function today(): string {
+	const now = new Date()
+	return `${now.getFullYear()}-${String(now.getMonth() + 1).padStart(2, '0')}-${String(now.getDate()).padStart(2, '0')}`
 }

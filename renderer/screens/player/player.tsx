@@ -1,32 +1,95 @@
 /** One player: details, earlier visits with their reports, and the way into an assessment. */
-import { Button, Stack, TextField, Typography } from '@mui/material'
-import { useEffect, useState } from 'react'
-import type { OutputOf } from '../../../shared/contract.ts'
+import { Alert, Box, Button, Link, Stack, Typography } from '@mui/material'
+import { useCallback, useEffect, useState } from 'react'
+import type { Card, OutputOf } from '../../../shared/contract.ts'
+import { ageYears } from '../../../shared/visit/age.ts'
 import { sexes } from '../../../shared/visit/terms.ts'
-import { playerSchema } from '../../../shared/visit/visit.ts'
 import { call, wordsOf } from '../../host.ts'
-import { fieldMeta } from '../../parts/fieldMeta.ts'
-import { Field, Trouble } from '../../parts/form.tsx'
+import { byField, dayInWords, Field, Sheet, Trouble, today } from '../../parts/form.tsx'
+import { type Form, formOf, guardianPaths, paths, personPaths, readForm, titleOf } from './details.ts'
+import { Visits } from './Visits.tsx'
 
-const paths = ['givenName', 'familyName', 'birthDate', 'club', 'email', 'phone'] as const
-export function PlayerScreen({ playerId }: { playerId?: string }) {
-	const [form, setForm] = useState<Record<string, unknown>>({})
+/** What the last save had to say; kept by the router, as saving a new player changes the page. */
+export interface SavedNotice { playerId: string; similar: Card[] }
+interface PlayerProps { playerId?: string; notice?: SavedNotice; saved: (notice: SavedNotice) => void }
+const types: Record<string, string> = { birthDate: 'date', email: 'email', phone: 'tel', 'guardian.email': 'email', 'guardian.phone': 'tel' }
+const needed = ['givenName', 'familyName', 'birthDate', 'sex']
+
+export function PlayerScreen({ playerId, notice, saved }: PlayerProps) {
+	const [form, setForm] = useState<Form>({})
 	const [opened, setOpened] = useState<OutputOf<'players.open'>>()
+	const [wrong, setWrong] = useState<Record<string, string>>({})
 	const [says, setSays] = useState('')
-	useEffect(() => { if (playerId) call('players.open', { playerId }).then((value) => { setOpened(value); setForm(value.player) }, (error) => setSays(wordsOf(error))) }, [playerId])
-	const save = async () => {
-		const player = playerSchema.safeParse(Object.fromEntries(Object.entries(form).filter(([, value]) => value !== '')))
-		if (!player.success) return setSays(player.error.issues.map((issue) => `${issue.path.join('.')}: ${issue.message}.`).join(' '))
-		try { const saved = await call('players.save', { playerId, player: player.data }); setSays(saved.similar.length ? `Saved. Similar players exist: ${saved.similar.map((one) => `${one.givenName} ${one.familyName}, born ${one.birthDate}`).join('; ')}.` : ''); location.hash = `#/player/${saved.playerId}` } catch (error) { setSays(wordsOf(error)) }
+	const [edited, setEdited] = useState(false)
+	const [busy, setBusy] = useState(false)
+	const load = useCallback(async () => {
+		if (!playerId) return
+		try {
+			const value = await call('players.open', { playerId })
+			setOpened(value)
+			setForm(formOf(value.player))
+			setEdited(false)
+		} catch (error) { setSays(wordsOf(error)) }
+	}, [playerId])
+	useEffect(() => { void load() }, [load])
+
+	const save = async (): Promise<boolean> => {
+		const { player, problems } = readForm(form, today())
+		setWrong(problems)
+		setSays(Object.values(problems).join(' '))
+		if (!player || Object.keys(problems).length) return false
+		setBusy(true)
+		try {
+			saved(await call('players.save', { playerId, player }))
+			await load()
+			return true
+		} catch (error) {
+			const { fields, says: words } = byField(error, 'player', paths)
+			setWrong(fields)
+			setSays([words, ...Object.values(fields)].join(' '))
+			return false
+		} finally { setBusy(false) }
 	}
-	const report = async (visitId: string) => {
-		try { const pdf = await call('reports.open', { visitId }); const link = document.createElement('a'); link.href = URL.createObjectURL(new Blob([Uint8Array.from(atob(pdf.base64), (one) => one.charCodeAt(0))], { type: 'application/pdf' })); link.download = pdf.fileName; link.click() } catch (error) { setSays(wordsOf(error)) }
+	const assess = async () => {
+		if (edited && !(await save())) return
+		location.hash = `#/assessment/${playerId}`
 	}
-	return <Stack spacing={1} sx={{ maxWidth: 640 }}><Typography variant="h1">Player</Typography>
-		{paths.map((path) => <Field key={path} label={fieldMeta(playerSchema, path).title} type={path === 'birthDate' ? 'date' : 'text'} value={String(form[path] ?? '')} set={(value) => setForm({ ...form, [path]: value })} />)}
-		<TextField select label="Sex" value={form.sex ?? ''} onChange={(event) => setForm({ ...form, sex: event.target.value })} slotProps={{ select: { native: true }, inputLabel: { shrink: true } }}><option value="">choose</option>{sexes.map((sex) => <option key={sex}>{sex}</option>)}</TextField>
-		<Trouble says={says} /><Button variant="contained" onClick={() => void save()}>Save player</Button>
-		{opened && <Button variant="contained" onClick={() => { location.hash = `#/assessment/${playerId}` }}>{opened.drafts.length ? 'Resume assessment' : 'Start assessment'}</Button>}
-		{opened?.visits.map((visit) => <Button key={visit.visitId} onClick={() => void report(visit.visitId)}>Report of {visit.visitDate}</Button>)}
-	</Stack>
+	const field = (path: string) => (
+		<Field key={path} label={titleOf(path)} value={form[path] ?? ''} type={types[path]} optional={!needed.includes(path)} error={wrong[path]} options={path === 'sex' ? sexes : undefined} max={path === 'birthDate' ? today() : undefined}
+			focus={!playerId && path === 'givenName'}
+			set={(value) => { setForm((now) => ({ ...now, [path]: value })); setEdited(true); setWrong(({ [path]: _, ...rest }) => rest) }} />
+	)
+	if (playerId && !opened) return says ? <Trouble says={says} /> : <Typography role="status">Opening the player.</Typography>
+	const player = opened?.player
+	const age = player ? ageYears(player.birthDate, today()) : undefined
+	const under18 = /^\d{4}-\d\d-\d\d$/.test(form.birthDate ?? '') && ageYears(form.birthDate!, today()) < 18
+	return (
+		<Stack spacing={3}>
+			<Box sx={{ display: 'flex', flexWrap: 'wrap', alignItems: 'center', justifyContent: 'space-between', gap: 2 }}>
+				<Box>
+					<Typography variant="h1">{player ? `${player.givenName} ${player.familyName}` : 'New player'}</Typography>
+					{player && <Typography color="textSecondary" sx={{ mt: 0.5 }}>{[`Born ${dayInWords(player.birthDate)}`, `${age} years`, player.club].filter(Boolean).join(', ')}</Typography>}
+				</Box>
+				{opened && <Button variant="contained" size="large" disabled={busy} onClick={() => void assess()}>{opened.drafts.length ? 'Resume assessment' : 'Start assessment'}</Button>}
+			</Box>
+			{notice && !edited && <Alert severity="success" role="status">Saved.</Alert>}
+			{notice && notice.similar.length > 0 && (
+				<Alert severity="info" role="status">
+					Similar players are on record. Nothing was merged; check that this is not the same person.
+					<Box component="ul" sx={{ m: 0, mt: 0.5, pl: 2.5 }}>
+						{notice.similar.map((one) => <li key={one.playerId}><Link href={`#/players/${one.playerId}`} color="inherit" sx={{ fontWeight: 600 }}>{one.givenName} {one.familyName}</Link>, born {dayInWords(one.birthDate)}{one.club ? `, ${one.club}` : ''}</li>)}
+					</Box>
+				</Alert>
+			)}
+			<Box sx={{ display: 'grid', gridTemplateColumns: { xs: 'minmax(0, 1fr)', lg: opened ? 'minmax(0, 2fr) minmax(0, 1fr)' : 'minmax(0, 900px)' }, gap: 3, alignItems: 'start' }}>
+				<Stack component="form" noValidate spacing={3} onSubmit={(event) => { event.preventDefault(); void save() }}>
+					<Sheet title="Details">{personPaths.map(field)}</Sheet>
+					<Sheet title="Guardian" hint={under18 ? 'This player is under 18: name the parent or guardian who comes along or consents.' : 'Needed for a player under 18; else leave it empty.'}>{guardianPaths.map(field)}</Sheet>
+					<Trouble says={says} />
+					<Box><Button type="submit" variant={opened ? 'outlined' : 'contained'} size="large" disabled={busy}>Save player</Button></Box>
+				</Stack>
+				{opened && <Visits visits={opened.visits} drafts={opened.drafts} />}
+			</Box>
+		</Stack>
+	)
 }
