@@ -44,7 +44,7 @@ export const theme = createTheme({
 		MuiCheckbox: { styleOverrides: { root: { ...target, minWidth: 44 } } },
 		MuiOutlinedInput: {
 			styleOverrides: {
-				root: ({ theme: { vars } }) => ({ ...target, backgroundColor: vars?.palette.background.paper, '&.Mui-focused': ring }),
+				root: { ...target, '&.Mui-focused': ring },
 				input: { '&[type=date]': { minHeight: '1.4375em' }, '&[type=color]': { height: 28, cursor: 'pointer' } },
 			},
 		},

@@ -1,6 +1,6 @@
 /** What a finding rests on, one press away: numbers put in, rule, threshold, source and its strength in words. */
 import { Box, Button, Collapse } from '@mui/material'
-import { useId, useState } from 'react'
+import { type ReactNode, useId, useState } from 'react'
 import type { Because, Basis as BasisOf, Strength } from '../../shared/finding.ts'
 import { rounded } from '../../shared/visit/sides.ts'
 
@@ -10,7 +10,8 @@ export const strengthWords: Record<Strength, string> = {
 }
 const number = (one: Because) => `${one.measure}: ${typeof one.value === 'number' ? rounded(one.value, 3) : one.value}${one.unit ? ` ${one.unit}` : ''}`
 
-export function Basis({ because, basis }: { because: readonly Because[]; basis: BasisOf }) {
+interface BasisProps { because: readonly Because[]; basis: BasisOf; /** what stands before the button on its line */ head?: ReactNode; /** what stands after it */ end?: ReactNode }
+export function Basis({ because, basis, head, end }: BasisProps) {
 	const [open, setOpen] = useState(false)
 	const id = useId()
 	const rows: [string, string][] = [
@@ -22,7 +23,11 @@ export function Basis({ because, basis }: { because: readonly Because[]; basis: 
 	]
 	return (
 		<Box>
-			<Button variant="text" size="small" aria-expanded={open} aria-controls={id} onClick={() => setOpen(!open)} sx={{ minHeight: 44, px: 1 }}>Basis</Button>
+			<Box sx={{ display: 'flex', flexWrap: 'wrap', alignItems: 'center', columnGap: 2 }}>
+				{head}
+				<Button variant="text" size="small" aria-expanded={open} aria-controls={id} onClick={() => setOpen(!open)} sx={{ minHeight: 44, px: 1 }}>Basis</Button>
+				{end}
+			</Box>
 			<Collapse in={open} id={id} unmountOnExit>
 				<Box component="dl" sx={{ m: 0, p: 1.5, borderLeft: 3, borderColor: 'primary.main', bgcolor: 'background.default', display: 'grid', gridTemplateColumns: 'max-content 1fr', columnGap: 2, rowGap: 0.5, fontSize: '0.875rem' }}>
 					{rows.map(([name, words]) => [

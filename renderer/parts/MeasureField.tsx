@@ -5,18 +5,23 @@ import { meanOf, rounded } from '../../shared/visit/sides.ts'
 import { termWords } from '../../shared/visit/terms.ts'
 import { visitSchema } from '../../shared/visit/visit.ts'
 import type { DraftContent } from '../../shared/contract.ts'
-import { readPath, withRaw, withValue } from '../screens/assessment/path.ts'
+import { readPath, withNotMeasured, withRaw, withValue } from '../screens/assessment/path.ts'
+import { DateField } from './DateField.tsx'
 import { fieldMeta, schemaAt } from './fieldMeta.ts'
+import { parseDate } from './parseDate.ts'
 import { parseNumber } from './parseNumber.ts'
 
 export interface FieldProps { path: string; draft: DraftContent; change: (update: (now: DraftContent) => DraftContent) => void; before?: unknown }
-interface Judged { value?: unknown; error?: string; warning?: string }
+interface Judged { value?: unknown; error?: string; warning?: string; notMeasured?: true }
+/** What a hurried hand types for 'not measured'. */
+const skipped = /^(n|nm|not measured)$/i
 
 /** What the typed text means for the field at `path`: a value, an error, perhaps a question. */
 export function judge(path: string, text: string): Judged {
 	const meta = fieldMeta(visitSchema, path)
 	const trimmed = text.trim()
 	if (trimmed === '') return { value: undefined }
+	if (meta.kind === 'number' && skipped.test(trimmed)) return { notMeasured: true }
 	const limits = `${meta.min ?? ''} to ${meta.max ?? ''} ${meta.unit}`.trim()
 	if (meta.kind !== 'number') return schemaAt(visitSchema, path).safeParse(trimmed).success ? { value: trimmed } : { error: `"${trimmed}" cannot stand here.` }
 	const parsed = parseNumber(text, meta.unit)
@@ -36,7 +41,7 @@ export function MeasureField({ path, draft, change, before }: FieldProps) {
 	const side = /\.(left|right)\./.exec(path)?.[1]
 	const name = side ? `${meta.title}, ${side}` : meta.title
 	const value = readPath(draft.visit, path)
-	const stored = draft.raw[path] ?? asText(value)
+	const stored = draft.raw[path] ?? draft.visit.notMeasured?.[path] ?? asText(value)
 	const [typed, setTyped] = useState<string>()
 	if (meta.kind === 'yesNo')
 		return (
@@ -48,6 +53,7 @@ export function MeasureField({ path, draft, change, before }: FieldProps) {
 				<ToggleButton value="yes" color="error">Yes</ToggleButton>
 			</ToggleButtonGroup>
 		)
+	if (meta.kind === 'date') return <DateField label="" name={name} size="small" value={stored} set={(next) => change((now) => (next.trim() === '' ? withValue(now, path, undefined) : parseDate(next).ok ? withValue(now, path, next) : withRaw(now, path, next)))} />
 	if (meta.kind === 'choice')
 		return (
 			<TextField select fullWidth size="small" value={stored} onChange={(event) => change((now) => withValue(now, path, event.target.value || undefined))} slotProps={{ select: { native: true }, htmlInput: { 'aria-label': name } }}>
@@ -72,7 +78,7 @@ export function MeasureField({ path, draft, change, before }: FieldProps) {
 				const next = event.target.value
 				setTyped(next)
 				const judged = judge(path, next)
-				change((now) => (judged.error === undefined ? withValue(now, path, judged.value) : withRaw(now, path, next)))
+				change((now) => (judged.notMeasured ? withNotMeasured(now, path) : judged.error === undefined ? withValue(now, path, judged.value) : withRaw(now, path, next)))
 			}}
 			onBlur={() => setTyped(undefined)}
 			slotProps={{ htmlInput: { 'aria-label': name, inputMode: number ? 'decimal' : 'text', autoComplete: 'off', style: number ? { fontSize: '1.25rem', fontVariantNumeric: 'tabular-nums' } : {} }, input: number ? { endAdornment: <Typography variant="body2" color="text.secondary" sx={{ pl: 1, whiteSpace: 'nowrap' }}>{meta.unit}</Typography> } : {}, formHelperText: { role: error || warning ? 'alert' : undefined, sx: warning && !error ? { color: 'warning.main' } : {} } }}

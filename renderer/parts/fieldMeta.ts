@@ -1,8 +1,8 @@
 /** Reads labels, units and limits back from the visit schema, so no screen repeats them. */
 import type { z } from 'zod'
 
-interface Loose { def: { type: string; innerType?: Loose; element?: Loose; options?: Loose[] }; shape?: Record<string, Loose>; options?: unknown[]; minValue?: number | null; maxValue?: number | null; meta?: () => Record<string, unknown> | undefined }
-export interface FieldMeta { kind: 'number' | 'choice' | 'yesNo' | 'text'; title: string; unit: string; softMin?: number; softMax?: number; digits: number; min?: number; max?: number; options: string[]; many: boolean }
+interface Loose { def: { type: string; innerType?: Loose; element?: Loose; options?: Loose[]; format?: string }; shape?: Record<string, Loose>; options?: unknown[]; minValue?: number | null; maxValue?: number | null; meta?: () => Record<string, unknown> | undefined }
+export interface FieldMeta { kind: 'number' | 'choice' | 'yesNo' | 'date' | 'text'; title: string; unit: string; softMin?: number; softMax?: number; digits: number; min?: number; max?: number; options: string[]; many: boolean }
 
 function at(schema: Loose, path: string): Loose {
 	let here = schema
@@ -29,7 +29,7 @@ export function fieldMeta(schema: z.ZodType, path: string): FieldMeta {
 		else break
 	}
 	const kinds: Record<string, FieldMeta['kind']> = { number: 'number', enum: 'choice', boolean: 'yesNo' }
-	const kind = kinds[here.def.type] ?? 'text'
+	const kind = here.def.format === 'date' ? 'date' : (kinds[here.def.type] ?? 'text')
 	const text = (key: string) => (typeof meta[key] === 'string' ? (meta[key] as string) : '')
 	const number = (value: unknown) => (typeof value === 'number' ? value : undefined)
 	return { kind, many, title: text('title') || path, unit: text('unit'), softMin: number(meta.softMin), softMax: number(meta.softMax), digits: number(meta.digits) ?? 0, min: number(here.minValue), max: number(here.maxValue), options: kind === 'choice' ? (here.options as string[]) : [] }

@@ -2,10 +2,19 @@
 import { Alert, Box, Paper, TextField, Typography } from '@mui/material'
 import { type ReactNode, useEffect } from 'react'
 import { HostRefusal } from '../host.ts'
+import { DateField } from './DateField.tsx'
 
 /** Raised after a refusal is shown, so that the session gate looks whether the records were locked meanwhile. */
 export const refusalShown = 'lastwright-refusal-shown'
 
+/** The label stands above its field: the focus ring then never crosses it. */
+const labelAbove = {
+	'& .MuiInputLabel-root': { position: 'static', transform: 'none', mb: 0.5, fontSize: '0.9rem', fontWeight: 600, color: 'text.primary', '&.Mui-error': { color: 'error.main' } },
+	'& .MuiOutlinedInput-root': { bgcolor: 'background.paper' },
+	'& .MuiOutlinedInput-notchedOutline': { top: 0, borderColor: 'text.secondary', '& legend': { display: 'none' } },
+	'& .MuiOutlinedInput-input:not(textarea)': { py: 1.25 },
+	'& .Mui-error .MuiOutlinedInput-notchedOutline': { borderColor: 'error.main', borderWidth: 2 },
+}
 interface FieldProps {
 	label: string
 	value: string
@@ -20,15 +29,15 @@ interface FieldProps {
 	optional?: boolean
 	autoComplete?: string
 	options?: readonly string[]
-	max?: string
 }
-export function Field({ label, value, set, type = 'text', focus, rows, error, hint, optional, autoComplete = 'off', options, max }: FieldProps) {
+export function Field({ label, value, set, type = 'text', focus, rows, error, hint, optional, autoComplete = 'off', options }: FieldProps) {
+	if (type === 'date') return <DateField label={label} value={value} set={set} error={error} hint={hint} />
 	return (
 		<TextField
-			fullWidth label={label} value={value} type={options || rows ? undefined : type} autoFocus={focus} error={Boolean(error)}
+			fullWidth sx={labelAbove} label={label} value={value} type={options || rows ? undefined : type} autoFocus={focus} error={Boolean(error)}
 			helperText={error || hint || undefined} multiline={Boolean(rows)} rows={rows} select={Boolean(options)} autoComplete={autoComplete}
 			onChange={(event) => set(event.target.value)}
-			slotProps={{ inputLabel: { shrink: true }, select: { native: true }, htmlInput: { 'aria-required': optional ? undefined : true, spellCheck: false, max } }}
+			slotProps={{ inputLabel: { shrink: true }, select: { native: true }, htmlInput: { 'aria-required': optional ? undefined : true, spellCheck: false } }}
 		>
 			{options && [<option key="" value="">Choose</option>, ...options.map((one) => <option key={one} value={one}>{one}</option>)]}
 		</TextField>
@@ -72,17 +81,4 @@ export function byField(error: unknown, prefix: string, shown: readonly string[]
 		else rest.push(`${path}: ${message}`)
 	}
 	return { fields, says: rest.join(' ') }
-}
-
-const months = ['January', 'February', 'March', 'April', 'May', 'June', 'July', 'August', 'September', 'October', 'November', 'December']
-/** An ISO date (or the date part of an ISO time) as `8 November 1999`, free of the order of figures. */
-export function dayInWords(iso: string): string {
-	const [year, month, day] = iso.slice(0, 10).split('-').map(Number)
-	const name = months[(month ?? 0) - 1]
-	return name ? `${day} ${name} ${year}` : iso
-}
-/** Today on this PC's calendar, YYYY-MM-DD. */
-export function today(): string {
-	const now = new Date()
-	return `${now.getFullYear()}-${String(now.getMonth() + 1).padStart(2, '0')}-${String(now.getDate()).padStart(2, '0')}`
 }

@@ -5,7 +5,9 @@ import type { PerSide } from '../../../shared/assessment.ts'
 import type { Finding, Level } from '../../../shared/finding.ts'
 import { termWords } from '../../../shared/visit/terms.ts'
 import { Basis } from '../../parts/Basis.tsx'
-import { type ActionRow, acceptQuiet, actionRows, actionWords, addOwn, type Choice, choose, decide, defaultWarningSigns, highestRaise, isDecided, levels, lineOf, type MergedWish, mergeWishes, ownLines, quiet, raiseLimits, raiseTexts, readRaise, refers, removeLine, reword, setActions, setRaise, undecidedFindings, undecidedWishes, wishesOf } from './decisions.ts'
+import { DateField } from '../../parts/DateField.tsx'
+import { dayInWords } from '../../parts/dates.ts'
+import { type ActionRow, acceptQuiet, actionRows, actionWords, addOwn, type Choice, choose, decide, defaultWarningSigns, findingsToDecide, highestRaise, isDecided, levels, lineOf, type MergedWish, mergeWishes, ownLines, quiet, raiseLimits, raiseTexts, readRaise, refers, removeLine, reviewPath, reword, setActions, setRaise, setReview, undecidedFindings, undecidedWishes, wishesOf } from './decisions.ts'
 import type { StepProps } from './stepProps.ts'
 
 const chipColour: Record<Level, 'error' | 'warning' | 'primary' | 'default'> = { stop: 'error', caution: 'warning', advise: 'primary', note: 'default' }
@@ -33,15 +35,13 @@ function FindingRow({ finding, draft, change }: { finding: Finding } & Pick<Step
 	const line = lineOf(draft, finding.id)
 	const choice = line && line.choice !== 'add' ? line.choice : undefined
 	const unsaid = choice === 'change' && !isDecided(draft, finding.id, finding.says)
-	return <Paper variant="outlined" sx={{ p: 2 }}>
-		<Stack direction={{ xs: 'column', md: 'row' }} spacing={2} sx={{ justifyContent: 'space-between', alignItems: { md: 'flex-start' } }}>
-			<Stack direction="row" spacing={1.5} sx={{ alignItems: 'flex-start', flex: 1, minWidth: 0 }}>
+	return <Paper variant="outlined" sx={{ px: 2, py: 1 }}>
+		<Basis because={finding.because} basis={finding.basis} head={
+			<Stack direction="row" spacing={1.5} sx={{ alignItems: 'center', flex: '1 1 420px', minWidth: 0 }}>
 				<Chip size="small" variant={quiet(finding) ? 'outlined' : 'filled'} color={chipColour[finding.level]} label={levels.find((one) => one.level === finding.level)?.title} />
 				<Typography sx={choice === 'drop' ? { textDecoration: 'line-through', color: 'text.secondary' } : {}}>{finding.says}</Typography>
 			</Stack>
-			<Choose about={finding.says} value={choice} set={(next) => change((now) => choose(now, finding.id, next, finding.says))} />
-		</Stack>
-		<Basis because={finding.because} basis={finding.basis} />
+		} end={<Choose about={finding.says} value={choice} set={(next) => change((now) => choose(now, finding.id, next, finding.says))} />} />
 		{choice === 'change' && <Stack spacing={1.5} sx={{ mt: 1 }}>
 			<Words label="Words that stand" lines max={1000} value={line?.says ?? ''} error={unsaid} hint={unsaid ? 'Not decided yet: write other words here, or choose Accept or Drop.' : ''} set={(says) => change((now) => reword(now, finding.id, { says }))} />
 			<Words label="Why" max={500} value={line?.why ?? ''} set={(why) => change((now) => reword(now, finding.id, { why }))} />
@@ -50,7 +50,7 @@ function FindingRow({ finding, draft, change }: { finding: Finding } & Pick<Step
 	</Paper>
 }
 function Findings({ draft, change, assessment }: Pick<StepProps, 'draft' | 'change' | 'assessment'>) {
-	const findings = assessment?.findings ?? []
+	const findings = assessment ? findingsToDecide(assessment) : []
 	const left = assessment ? undecidedFindings(draft, assessment).length : 0
 	const bulk = findings.filter((one) => quiet(one) && !lineOf(draft, one.id)).length
 	return <Section title="Findings">
@@ -82,7 +82,7 @@ function WishRow({ wish, draft, change }: { wish: MergedWish } & Pick<StepProps,
 			<Typography sx={{ fontWeight: 600, ...(choice === 'drop' ? { textDecoration: 'line-through' } : {}) }}>{title}</Typography>
 			<Choose about={`${wish.id.startsWith('seek') ? 'seek' : 'avoid'} ${title}`} without="change" value={choice === 'accept' || choice === 'drop' ? choice : undefined} set={(next) => change((now) => choose(now, wish.id, next))} />
 		</Stack>
-		{wish.reasons.map((one) => <Box key={one.rule}><Typography variant="body2">{one.says}</Typography><Basis because={one.because} basis={one.basis} /></Box>)}
+		{wish.reasons.map((one) => <Basis key={one.rule} because={one.because} basis={one.basis} head={<Typography variant="body2" sx={{ flex: '1 1 260px' }}>{one.says}</Typography>} />)}
 	</Paper>
 }
 function NextPair({ draft, change, assessment }: Pick<StepProps, 'draft' | 'change' | 'assessment'>) {
@@ -146,8 +146,8 @@ function WarningSigns({ draft, change }: Pick<StepProps, 'draft' | 'change'>) {
 function Review({ draft, change, assessment }: Pick<StepProps, 'draft' | 'change' | 'assessment'>) {
 	const again = assessment?.growth?.measureAgainBy
 	return <Section title="Review"><Stack direction="row" spacing={2} useFlexGap sx={{ alignItems: 'flex-start', flexWrap: 'wrap' }}>
-		<TextField size="small" type="date" label="Review date" value={draft.decisions.reviewDate ?? ''} helperText={again ? `Growth suggests measuring again by ${again}` : ''} onChange={(event) => change((now) => decide(now, { reviewDate: event.target.value || undefined }))} slotProps={{ inputLabel: { shrink: true }, htmlInput: { max: '9999-12-31' } }} />
-		{again && <Button variant="outlined" onClick={() => change((now) => decide(now, { reviewDate: again }))}>Use measure-again date</Button>}
+		<Box sx={{ width: 300 }}><DateField size="small" label="Review date" value={draft.raw[reviewPath] ?? draft.decisions.reviewDate ?? ''} hint={again ? `Growth suggests measuring again by ${dayInWords(again)}` : undefined} set={(text) => change((now) => setReview(now, text))} /></Box>
+		{again && <Button variant="outlined" onClick={() => change((now) => setReview(now, again))}>Use measure-again date</Button>}
 	</Stack></Section>
 }
 function Referral({ draft, change, assessment }: Pick<StepProps, 'draft' | 'change' | 'assessment'>) {

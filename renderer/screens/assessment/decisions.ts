@@ -7,6 +7,7 @@ import { openProtocol } from '../../../shared/protocol/protocol.ts'
 import type { Feature } from '../../../shared/visit/terms.ts'
 import { visitSchema } from '../../../shared/visit/visit.ts'
 import { fieldMeta } from '../../parts/fieldMeta.ts'
+import { parseDate } from '../../parts/parseDate.ts'
 import { parseNumber } from '../../parts/parseNumber.ts'
 
 export type Choice = 'accept' | 'change' | 'drop'
@@ -75,7 +76,13 @@ export function mergeWishes(kind: 'seek' | 'avoid', wishes: readonly FeatureWish
 	return [...rows.values()]
 }
 export const wishesOf = (assessment: Assessment): MergedWish[] => [...mergeWishes('seek', assessment.footwear.target.seek), ...mergeWishes('avoid', assessment.footwear.target.avoid)]
-export const undecidedFindings = (draft: DraftContent, assessment: Assessment): Finding[] => assessment.findings.filter((one) => !isDecided(draft, one.id, one.says))
+/** The findings to decide one by one; a footwear rule is decided by its features instead, so that nothing is asked twice. */
+export function findingsToDecide(assessment: Assessment): Finding[] {
+	const { seek, avoid } = assessment.footwear.target
+	const byFeature = new Set([...seek, ...avoid].map((wish) => `footwear.${wish.rule}`))
+	return assessment.findings.filter((one) => !byFeature.has(one.id))
+}
+export const undecidedFindings = (draft: DraftContent, assessment: Assessment): Finding[] => findingsToDecide(assessment).filter((one) => !isDecided(draft, one.id, one.says))
 export const undecidedWishes = (draft: DraftContent, assessment: Assessment): MergedWish[] => wishesOf(assessment).filter((one) => !isDecided(draft, one.id))
 
 const raisePath = (side: keyof PerSide<string>) => `decisions.heelRaiseMm.${side}`
@@ -161,4 +168,13 @@ export function signingBlocks(draft: DraftContent, assessment: Assessment | unde
 	if (refers(assessment) && !decisions.referralDone?.trim()) says.push(`Screening asks for ${actionWords[assessment.screening.action]}. Write in Decide what was done about it.`)
 	if (!decisions.consentNoted) says.push('Consent is not noted. Tick it below once it was given and noted.')
 	return says
+}
+
+export const reviewPath = 'decisions.reviewDate'
+/** Keeps the review date once it is one, else the text as typed. */
+export function setReview(draft: DraftContent, text: string): DraftContent {
+	const { [reviewPath]: _, ...raw } = draft.raw
+	if (text.trim() === '') return decide({ ...draft, raw }, { reviewDate: undefined })
+	const read = parseDate(text)
+	return read.ok ? decide({ ...draft, raw }, { reviewDate: read.iso }) : decide({ ...draft, raw: { ...raw, [reviewPath]: text } }, { reviewDate: undefined })
 }

@@ -18,11 +18,23 @@ export function writePath(visit: Visit, path: string, value: unknown): Visit {
 	}
 	return put(visit, path.split('.')) as Visit
 }
+/** The visit with a field marked as not measured, or with the mark taken away. */
+function marked(visit: Visit, path: string, reason: string | undefined): Visit {
+	const { [path]: _, ...others } = visit.notMeasured ?? {}
+	const notMeasured = reason === undefined ? others : { ...others, [path]: reason }
+	const { notMeasured: __, ...rest } = visit
+	return Object.keys(notMeasured).length > 0 ? { ...rest, notMeasured } : rest
+}
+/** Marks a field as not measured: no value, no raw text, and no longer missing. */
+export function withNotMeasured(draft: DraftContent, path: string, reason = 'not measured'): DraftContent {
+	const { [path]: _, ...raw } = draft.raw
+	return { ...draft, raw, visit: marked(writePath(draft.visit, path, undefined), path, reason) }
+}
 /** Sets a value and forgets the raw text; or keeps the raw text and takes the value away. */
 export function withValue(draft: DraftContent, path: string, value: unknown): DraftContent {
 	const { [path]: _, ...raw } = draft.raw
-	return { ...draft, raw, visit: writePath(draft.visit, path, value) }
+	return { ...draft, raw, visit: marked(writePath(draft.visit, path, value), path, undefined) }
 }
 export function withRaw(draft: DraftContent, path: string, text: string): DraftContent {
-	return { ...draft, raw: { ...draft.raw, [path]: text }, visit: writePath(draft.visit, path, undefined) }
+	return { ...draft, raw: { ...draft.raw, [path]: text }, visit: marked(writePath(draft.visit, path, undefined), path, undefined) }
 }

@@ -3,7 +3,8 @@ import { Box, Button, Link, Paper, Stack, Typography } from '@mui/material'
 import { useEffect, useRef, useState } from 'react'
 import type { OutputOf } from '../../../shared/contract.ts'
 import { call, wordsOf } from '../../host.ts'
-import { dayInWords, Trouble } from '../../parts/form.tsx'
+import { dayInWords } from '../../parts/dates.ts'
+import { Trouble } from '../../parts/form.tsx'
 
 type Opened = OutputOf<'players.open'>
 interface Shown { title: string; url: string; fileName: string }

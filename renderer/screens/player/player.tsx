@@ -5,7 +5,8 @@ import type { Card, OutputOf } from '../../../shared/contract.ts'
 import { ageYears } from '../../../shared/visit/age.ts'
 import { sexes } from '../../../shared/visit/terms.ts'
 import { call, wordsOf } from '../../host.ts'
-import { byField, dayInWords, Field, Sheet, Trouble, today } from '../../parts/form.tsx'
+import { dayInWords, today } from '../../parts/dates.ts'
+import { byField, Field, Sheet, Trouble } from '../../parts/form.tsx'
 import { type Form, formOf, guardianPaths, paths, personPaths, readForm, titleOf } from './details.ts'
 import { Visits } from './Visits.tsx'
 
@@ -55,7 +56,7 @@ export function PlayerScreen({ playerId, notice, saved }: PlayerProps) {
 		location.hash = `#/assessment/${playerId}`
 	}
 	const field = (path: string) => (
-		<Field key={path} label={titleOf(path)} value={form[path] ?? ''} type={types[path]} optional={!needed.includes(path)} error={wrong[path]} options={path === 'sex' ? sexes : undefined} max={path === 'birthDate' ? today() : undefined}
+		<Field key={path} label={titleOf(path)} value={form[path] ?? ''} type={types[path]} optional={!needed.includes(path)} error={wrong[path]} options={path === 'sex' ? sexes : undefined}
 			focus={!playerId && path === 'givenName'}
 			set={(value) => { setForm((now) => ({ ...now, [path]: value })); setEdited(true); setWrong(({ [path]: _, ...rest }) => rest) }} />
 	)

@@ -3,11 +3,12 @@ import { Box, Button, Chip, Link, Paper, Stack, Table, TableBody, TableCell, Tab
 import { type KeyboardEvent, useEffect, useRef, useState } from 'react'
 import type { Card, OutputOf } from '../../../shared/contract.ts'
 import { call, wordsOf } from '../../host.ts'
-import { dayInWords, Field, Trouble } from '../../parts/form.tsx'
+import { dayInWords } from '../../parts/dates.ts'
+import { Field, Trouble } from '../../parts/form.tsx'
 
 const limit = 100
 /** Read aloud, not shown. */
-const spokenOnly = { position: 'absolute', width: 1, height: 1, overflow: 'hidden', clipPath: 'inset(50%)', whiteSpace: 'nowrap' }
+const spokenOnly = { position: 'absolute', width: '1px', height: '1px', overflow: 'hidden', clipPath: 'inset(50%)', whiteSpace: 'nowrap' }
 type Found = OutputOf<'players.search'> & { query: string }
 const address = (card: Card) => `#/players/${card.playerId}`
 const open = (card: Card) => { location.hash = address(card) }

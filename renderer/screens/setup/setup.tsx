@@ -42,7 +42,7 @@ export function Setup({ done }: { done: () => void }) {
 	}
 	const go = async () => {
 		const { clinic, problems } = check()
-		setWrong(problems)
+		setWrong((now) => ({ ...(now.logo ? { logo: now.logo } : {}), ...problems }))
 		setSays(Object.values(problems).join(' '))
 		if (!clinic || Object.keys(problems).length) return
 		setBusy(true)
