@@ -18,9 +18,14 @@ export async function seedDemo(app: App): Promise<void> {
 		return answer.value as Record<string, unknown>
 	}
 	await call('session.setUp', { clinic, passphrase: 'demo demo' })
+	await call('shelf.save', { shelf: JSON.parse(readFileSync(new URL('../assets/demo/shelf.json', import.meta.url), 'utf8')) })
+	const pictured = visitSchema.parse(JSON.parse(readFileSync(new URL('../assets/demo/season-visit.json', import.meta.url), 'utf8')))
 	for (const { player, visits } of players) {
 		const { playerId } = await call('players.save', { player })
-		for (const [index, visit] of visits.entries()) {
+		const ownSeason = player.familyName === 'Lindqvist-Okafor'
+		if (ownSeason && pictured.season) await call('season.save', { playerId, season: pictured.season })
+		for (const [index, plainVisit] of visits.entries()) {
+			const visit = ownSeason && index === visits.length - 1 ? { ...plainVisit, footwear: pictured.footwear } : plainVisit
 			const { draft } = await call('drafts.open', { playerId, visitDate: visit.visitDate })
 			const { draftId } = draft as { draftId: string }
 			const { action } = assess(visit).screening

@@ -11,15 +11,23 @@ import { Frame } from './parts/Frame.tsx'
 import { refusalShown } from './parts/form.tsx'
 import { PlayerScreen, type SavedNotice } from './screens/player/player.tsx'
 import { Players } from './screens/players/players.tsx'
+import { MoveHere } from './screens/records/Backups.tsx'
+import { RecordsWays } from './screens/records/records.tsx'
 import { Setup } from './screens/setup/setup.tsx'
 import { Unlock } from './screens/unlock/unlock.tsx'
 import { theme } from './theme.ts'
 
 const AssessmentScreen = lazy(async () => ({ default: (await import('./screens/assessment/assessment.tsx')).AssessmentScreen }))
+const RecordsScreen = lazy(async () => ({ default: (await import('./screens/records/records.tsx')).Records }))
+const ShelfScreen = lazy(async () => ({ default: (await import('./screens/shelf/shelf.tsx')).ShelfScreen }))
+const SeasonScreen = lazy(async () => ({ default: (await import('./screens/season/season.tsx')).SeasonScreen }))
+const ConsentsScreen = lazy(async () => ({ default: (await import('./screens/records/Consents.tsx')).Consents }))
 const nonce = document.querySelector<HTMLMetaElement>('meta[name="csp-nonce"]')?.content
 const cache = createCache({ key: 'lw', nonce, prepend: true })
 /** How often the gate asks whether the records were locked elsewhere. */
 const askEveryMs = 10_000
+/** How often at most the host hears that somebody is at the keyboard. */
+const aliveEveryMs = 20_000
 
 /** Puts focus on the page's h1 as soon as it stands, unless a field of the page took it or the person moved on. */
 function focusHeading(): () => void {
@@ -59,14 +67,34 @@ function App() {
 	}, [state, look])
 	// biome-ignore lint/correctness/useExhaustiveDependencies: the address and the gate are the events that bring a new page
 	useEffect(() => (known ? focusHeading() : undefined), [hash, state, known])
+	const lock = useCallback(() => { call('session.lock', {}).then(() => { location.hash = '#/players'; look() }, (error) => setTrouble(wordsOf(error))) }, [look])
+	useEffect(() => {
+		if (state !== 'open') return
+		let told = 0
+		const touched = (event: Event) => {
+			if (event instanceof KeyboardEvent && event.ctrlKey && event.shiftKey && event.key.toLowerCase() === 'l') {
+				event.preventDefault()
+				return lock()
+			}
+			if (Date.now() - told < aliveEveryMs) return
+			told = Date.now()
+			call('session.alive', {}).catch(look)
+		}
+		for (const event of ['keydown', 'pointerdown', 'pointermove', 'wheel']) addEventListener(event, touched, { passive: false })
+		return () => { for (const event of ['keydown', 'pointerdown', 'pointermove', 'wheel']) removeEventListener(event, touched) }
+	}, [state, look, lock])
 	const [, room, id] = hash.split('/')
 	useEffect(() => setNotice((now) => (now && now.playerId !== id ? undefined : now)), [id])
 
 	const page = () => {
 		if (!status) return trouble ? null : <Typography role="status">Opening the workstation.</Typography>
-		if (status.state === 'needs-setup') return <Setup done={look} />
+		if (status.state === 'needs-setup') return <><Setup done={look} /><MoveHere done={look} /></>
 		if (status.state === 'locked') return <Unlock clinicName={status.clinicName} done={look} />
 		if (room === 'assessment' && id) return <Suspense fallback={<Typography role="status">Opening the assessment.</Typography>}><AssessmentScreen key={id} playerId={id} /></Suspense>
+		if (room === 'shelf') return <Suspense fallback={<Typography role="status">Opening the shelf.</Typography>}><ShelfScreen page={id} item={hash.split('/')[3]} /></Suspense>
+		if (room === 'records') return <Suspense fallback={<Typography role="status">Opening the records.</Typography>}><RecordsScreen page={id} person={status.person} look={look} /></Suspense>
+		if (room === 'season' && id) return <Suspense fallback={<Typography role="status">Opening the season.</Typography>}><SeasonScreen key={id} playerId={id} /></Suspense>
+		if (room === 'consents' && id) return <Suspense fallback={<Typography role="status">Opening the consents.</Typography>}><ConsentsScreen key={id} playerId={id} /></Suspense>
 		// the short form of the address is kept for links made before
 		if ((room === 'players' && id) || room === 'player') {
 			const playerId = id === 'new' ? undefined : id
@@ -74,8 +102,8 @@ function App() {
 		}
 		return <Players />
 	}
-	const lock = () => { call('session.lock', {}).then(() => { location.hash = '#/players'; look() }, (error) => setTrouble(wordsOf(error))) }
-	return <Frame status={status} lock={lock} trouble={trouble}>{page()}</Frame>
+	const inList = state === 'open' && (room === undefined || room === '' || room === 'players' || room === 'player')
+	return <Frame status={status} lock={lock} trouble={trouble}>{page()}{inList && <RecordsWays person={status?.person} playerId={id && id !== 'new' ? id : undefined} />}</Frame>
 }
 
 const root = document.getElementById('root')

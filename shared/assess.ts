@@ -1,10 +1,13 @@
-/** The spine: (visit, earlier visits, protocol) -> Assessment. The only place where rooms meet. */
+/** The spine: (visit, earlier visits, protocol, shelf) -> Assessment. The only place where rooms meet. */
 import { ankle } from './ankle/ankle.ts'
 import type { Assessment } from './assessment.ts'
 import { digestOf } from './canonical.ts'
 import type { Finding, Level } from './finding.ts'
 import { footwear } from './footwear/footwear.ts'
+import { insertVolume } from './footwear/match.ts'
+import { roomInFirst, withShelf } from './footwear/match-result.ts'
 import { growth } from './growth/growth.ts'
+import { insert } from './insert/insert.ts'
 import { loading } from './loading/loading.ts'
 import { missingMeasures } from './missing.ts'
 import { posture } from './posture/posture.ts'
@@ -14,6 +17,7 @@ import { screening } from './screening/screening.ts'
 import { sizing } from './sizing/sizing.ts'
 import { decimalAgeYears } from './visit/age.ts'
 import { rounded } from './visit/sides.ts'
+import type { Shelf } from './visit/shelf.ts'
 import type { Visit } from './visit/visit.ts'
 
 export const engineVersion = '0.1.0'
@@ -27,14 +31,19 @@ export function protocolIdentity(file: ProtocolFile): { id: string; version: num
 /**
  * The whole assessment of a visit.
  * @param visit a parsed visit (parseVisit); @param earlier the same player's earlier visits, any order
+ * @param shelf the clinic's catalogue (parseShelf); without it no model is ranked
  * @returns the Assessment; what cannot be computed is absent, and a finding or `missing` says why
  */
-export function assess(visit: Visit, earlier: readonly Visit[] = [], protocolFile: ProtocolFile = shippedProtocol): Assessment {
+export function assess(visit: Visit, earlier: readonly Visit[] = [], protocolFile: ProtocolFile = shippedProtocol, shelf?: Shelf): Assessment {
 	const protocol = openProtocol(protocolFile)
 	const before = earlier.filter((one) => one.visitDate < visit.visitDate).sort((a, b) => (a.visitDate < b.visitDate ? -1 : 1))
-	const rooms = { sizing: sizing(visit, protocol), ankle: ankle(visit, protocol), posture: posture(visit, protocol), growth: growth(visit, before, protocol), screening: screening(visit, protocol), loading: loading(visit, protocol) }
-	const shoes = footwear(visit, rooms, protocol)
-	const findings: Finding[] = [rooms.screening, rooms.sizing, rooms.ankle, rooms.posture, rooms.growth, shoes, rooms.loading].flatMap((room) => room?.findings ?? [])
+	const rooms = { sizing: sizing(visit, before, protocol), ankle: ankle(visit, before, protocol), posture: posture(visit, before, protocol), growth: growth(visit, before, protocol), screening: screening(visit, protocol), loading: loading(visit, protocol) }
+	// The shelf is matched with the insert proposed inside; the insert is then checked against the room in the first model that passes.
+	const volume = insertVolume(insert(visit, rooms, protocol))
+	const shoes = withShelf(footwear(visit, rooms, protocol), visit, rooms, shelf, protocol, volume)
+	const room = roomInFirst(shoes, shelf, volume)
+	const inserts = insert(visit, { ...rooms, ...(room ? { room } : {}) }, protocol)
+	const findings: Finding[] = [rooms.screening, rooms.sizing, rooms.ankle, rooms.posture, rooms.growth, shoes, inserts, rooms.loading].flatMap((room) => room?.findings ?? [])
 	findings.sort((a, b) => consequence[a.level] - consequence[b.level])
 	const { growth: grown, ...rest } = rooms
 	return {
@@ -47,6 +56,7 @@ export function assess(visit: Visit, earlier: readonly Visit[] = [], protocolFil
 		...rest,
 		...(grown ? { growth: grown } : {}),
 		footwear: shoes,
+		insert: inserts,
 		findings,
 		missing: missingMeasures(visit),
 	}

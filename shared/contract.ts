@@ -2,9 +2,18 @@
 import { z } from 'zod'
 import { clinicSchema } from './clinic.ts'
 import { decisionsSchema } from './decisions.ts'
-import { playerSchema, visitSchema } from './visit/visit.ts'
+import { consentSchema, newConsentSchema, purposeNames } from './records/consent.ts'
+import { auditRowSchema } from './records/audit.ts'
+import { backupReasons } from './records/keep.ts'
+import { personSchema, staffRoles } from './records/people.ts'
+import { registerLineSchema } from './records/retention.ts'
+import { recordSettingsSchema } from './records/settings.ts'
+import { planSchema } from './season/plan-file.ts'
+import type { ImportPreview } from './season/preview.ts'
+import { shelfSchema } from './visit/shelf.ts'
+import { playerSchema, seasonSchema, visitSchema } from './visit/visit.ts'
 
-export const roles = ['nobody', 'clinician', 'reception', 'owner'] as const
+export const roles = ['nobody', 'clinician', 'student', 'reception', 'owner'] as const
 export type Role = (typeof roles)[number]
 
 const id = z.string().min(1).max(80)
@@ -29,6 +38,11 @@ export const signedVisitSchema = z.strictObject({
 	digest: z.string(),
 	clinic: clinicSchema,
 	reportSha256: z.string(),
+	/** Absent in version 1. */
+	version: z.int().min(2).optional(),
+	amends: z.strictObject({ reason: z.string(), digest: z.string() }).optional(),
+	/** Who signed, by the list of people; absent in records of the first version of the program. */
+	signer: z.strictObject({ personId: z.string(), role: z.string() }).optional(),
 })
 export type SignedVisit = z.infer<typeof signedVisitSchema>
 const pdf = z.strictObject({ base64: z.string(), sha256: z.string(), fileName: z.string() })
@@ -37,28 +51,111 @@ const draft = z.strictObject({ draftId: id, playerId: id, savedAt: z.string(), c
 
 function call<I extends z.ZodType, O extends z.ZodType>(input: I, output: O, who: readonly Role[]) { return { input, output, who } }
 const anyone: readonly Role[] = roles
-const staff: readonly Role[] = ['clinician', 'reception', 'owner']
+const staff: readonly Role[] = ['clinician', 'student', 'reception', 'owner']
 const clinicians: readonly Role[] = ['clinician', 'owner']
+/** Students write and sign under countersignature. */
+const treating: readonly Role[] = ['clinician', 'student', 'owner']
+const desk: readonly Role[] = ['clinician', 'reception', 'owner']
+const owners: readonly Role[] = ['owner']
+const reason = z.string().trim().min(3).max(500)
+const secret = z.string().min(8).max(200)
+const pin = z.string().regex(/^\d{4,10}$/, '4 to 10 digits')
+const filePath = z.string().trim().min(1).max(1000)
+const difference = z.strictObject({ path: z.string(), before: z.string(), after: z.string() })
+const handed = z.strictObject({ recipient: z.string(), channel: z.string(), version: z.number(), at: z.string() })
+const noteSchema = z.strictObject({ what: z.enum(['in-error', 'late-entry', 'countersign', 'statement']), text: z.string(), by: z.string(), at: z.string(), occurredOn: z.string().optional(), version: z.number() })
+export type VisitNote = z.infer<typeof noteSchema>
+const backupSchema = z.strictObject({ file: z.string(), folder: z.string(), at: z.string(), reason: z.enum(backupReasons), bytes: z.number() })
+const auditRow = auditRowSchema.extend({ hash: z.string(), person: z.string() })
+const previewSchema = z.strictObject({ records: z.number(), visits: z.number(), lastAt: z.string().optional(), sameClinic: z.boolean().optional(), players: z.number().optional(), /** players that stand now and not in the backup, and the reverse */ onlyNow: z.array(z.string()), onlyThen: z.array(z.string()) })
 
 export const contract = {
-	'session.status': call(nothing, z.strictObject({ state: z.enum(['needs-setup', 'locked', 'open']), demo: z.boolean(), clinicName: z.string().optional(), version: z.string(), warnings: z.array(z.string()) }), anyone),
+	'session.status': call(nothing, z.strictObject({ state: z.enum(['needs-setup', 'locked', 'open']), demo: z.boolean(), clinicName: z.string().optional(), version: z.string(), warnings: z.array(z.string()), person: z.strictObject({ personId: z.string(), name: z.string(), role: z.enum(staffRoles) }).optional() }), anyone),
 	'session.setUp': call(z.strictObject({ clinic: clinicSchema, passphrase: z.string().min(8).max(200) }), z.strictObject({ recoveryKey: z.string() }), anyone),
 	'session.unlock': call(z.strictObject({ passphrase: z.string().max(200) }), nothing, anyone),
 	'session.unlockWithRecoveryKey': call(z.strictObject({ recoveryKey: z.string().max(200), newPassphrase: z.string().min(8).max(200) }), nothing, anyone),
 	'session.lock': call(nothing, nothing, staff),
+	/** A key was pressed or the mouse moved: the records stay open. */
+	'session.alive': call(nothing, nothing, staff),
+	/** Those who can take over at this PC by PIN. */
+	'session.people': call(nothing, z.strictObject({ people: z.array(z.strictObject({ personId: id, name: z.string(), role: z.enum(staffRoles) })) }), staff),
+	'session.switch': call(z.strictObject({ personId: id, pin: z.string().max(20) }), nothing, staff),
+	'session.changePassphrase': call(z.strictObject({ old: z.string().max(200), passphrase: secret }), nothing, staff),
+	'session.setPin': call(z.strictObject({ passphrase: z.string().max(200), pin }), nothing, staff),
+	/** A move to a new PC: a backup becomes the records of a PC that has none. */
+	'session.moveHere': call(z.strictObject({ file: filePath }), z.strictObject({ records: z.number(), visits: z.number() }), anyone),
+	'people.list': call(nothing, z.strictObject({ people: z.array(personSchema) }), owners),
+	'people.save': call(z.strictObject({ personId: id.optional(), name: z.string().trim().min(1).max(120), registration: z.string().trim().max(60), role: z.enum(['clinician', 'student', 'reception']), passphrase: secret.optional() }), z.strictObject({ personId: id }), owners),
+	/** Takes a person's passphrase away; what they did stays in the records. */
+	'people.retire': call(z.strictObject({ personId: id, reason }), nothing, owners),
+	'audit.page': call(z.strictObject({ before: z.int().min(1).optional(), limit: z.int().min(1).max(500), playerId: id.optional(), function: z.string().max(40).optional() }), z.strictObject({ rows: z.array(auditRow) }), owners),
+	'audit.verify': call(nothing, z.strictObject({ rows: z.number(), problems: z.array(z.string()) }), owners),
+	'audit.export': call(nothing, z.strictObject({ csv: z.string(), rows: z.number() }), owners),
+	'recordSettings.get': call(nothing, recordSettingsSchema, staff),
+	'recordSettings.save': call(recordSettingsSchema, nothing, owners),
 	'clinic.get': call(nothing, clinicSchema, staff),
 	'clinic.save': call(clinicSchema, nothing, clinicians),
 	'players.search': call(z.strictObject({ query: z.string().max(200), limit: z.int().min(1).max(500) }), z.strictObject({ total: z.number(), cards: z.array(cardSchema) }), staff),
 	/** Without playerId a new player; possible duplicates are returned, never merged. */
 	'players.save': call(z.strictObject({ playerId: id.optional(), player: playerSchema }), z.strictObject({ playerId: id, similar: z.array(cardSchema) }), staff),
-	'players.open': call(z.strictObject({ playerId: id }), z.strictObject({ player: playerSchema, visits: z.array(z.strictObject({ visitId: id, visitDate: z.string(), signedAt: z.string() })), drafts: z.array(z.strictObject({ draftId: id, visitDate: z.string(), savedAt: z.string() })) }), staff),
+	'players.open': call(z.strictObject({ playerId: id }), z.strictObject({ player: playerSchema, visits: z.array(z.strictObject({ visitId: id, visitDate: z.string(), signedAt: z.string(), version: z.number().optional(), inError: z.boolean().optional(), awaitsCountersign: z.boolean().optional() })), merged: z.array(z.strictObject({ mergeId: id, playerId: id, name: z.string() })).optional(), drafts: z.array(z.strictObject({ draftId: id, visitDate: z.string(), savedAt: z.string() })) }), staff),
 	/** Resumes the player's open draft, or starts one dated `visitDate`. */
-	'drafts.open': call(z.strictObject({ playerId: id, visitDate: z.iso.date() }), z.strictObject({ draft, earlier: z.array(visitSchema) }), clinicians),
-	'drafts.save': call(z.strictObject({ draftId: id, content: draftContentSchema }), z.strictObject({ savedAt: z.string() }), clinicians),
-	'drafts.preview': call(z.strictObject({ draftId: id }), pdf, clinicians),
-	'visits.sign': call(z.strictObject({ draftId: id }), z.strictObject({ visitId: id }), clinicians),
-	'visits.open': call(z.strictObject({ visitId: id }), signedVisitSchema, clinicians),
+	'drafts.open': call(z.strictObject({ playerId: id, visitDate: z.iso.date() }), z.strictObject({ draft, earlier: z.array(visitSchema) }), treating),
+	'drafts.save': call(z.strictObject({ draftId: id, content: draftContentSchema }), z.strictObject({ savedAt: z.string() }), treating),
+	'drafts.preview': call(z.strictObject({ draftId: id }), pdf, treating),
+	'visits.sign': call(z.strictObject({ draftId: id }), z.strictObject({ visitId: id }), treating),
+	'visits.open': call(z.strictObject({ visitId: id }), signedVisitSchema, treating),
+	/** Opens a draft that becomes the next version when it is signed. The signed version stays as it is. */
+	'visits.amend': call(z.strictObject({ visitId: id, reason }), z.strictObject({ draftId: id }), clinicians),
+	'visits.history': call(z.strictObject({ visitId: id }), z.strictObject({ versions: z.array(z.strictObject({ version: z.number(), signedAt: z.string(), by: z.string(), reason: z.string().optional(), differences: z.array(difference) })), notes: z.array(noteSchema), handedOver: z.array(handed), tell: z.array(handed) }), treating),
+	'visits.markInError': call(z.strictObject({ visitId: id, reason }), nothing, clinicians),
+	/** Words added afterwards, with their own author and time; a refused correction keeps the person's own statement. */
+	'visits.addNote': call(z.strictObject({ visitId: id, what: z.enum(['late-entry', 'statement']), text: z.string().trim().min(1).max(4000), occurredOn: z.iso.date() }), nothing, clinicians),
+	'visits.countersign': call(z.strictObject({ visitId: id, text: z.string().max(500) }), nothing, clinicians),
+	/** Notes that a report left the records: whom to tell after an amendment hangs on it. */
+	'reports.handedOver': call(z.strictObject({ visitId: id, recipient: z.string().trim().min(1).max(160), channel: z.enum(['print', 'export', 'send', 'by-hand']) }), nothing, desk),
+	'players.merge': call(z.strictObject({ from: id, into: id, reason }), z.strictObject({ mergeId: id }), clinicians),
+	'players.unmerge': call(z.strictObject({ mergeId: id, reason }), nothing, clinicians),
+	'consents.list': call(z.strictObject({ playerId: id }), z.strictObject({ consents: z.array(consentSchema) }), staff),
+	'consents.record': call(z.strictObject({ playerId: id, consent: newConsentSchema }), z.strictObject({ consentId: id }), desk),
+	'consents.withdraw': call(z.strictObject({ playerId: id, consentId: id, withdrawn: z.iso.date(), withdrawnBy: z.string().trim().min(1).max(160) }), nothing, desk),
+	/** Asked at the moment of use. */
+	'consents.check': call(z.strictObject({ playerId: id, purpose: z.enum(purposeNames), recipient: z.string().max(160) }), z.strictObject({ inForce: z.boolean(), because: z.string(), consentId: z.string().optional(), expires: z.string().optional() }), staff),
+	'retention.due': call(z.strictObject({ on: z.iso.date().optional() }), z.strictObject({ rule: z.string(), due: z.array(z.strictObject({ playerId: id, name: z.string(), birthDate: z.string(), lastEntry: z.string(), keepUntil: z.string() })), held: z.array(z.strictObject({ playerId: id, name: z.string(), reason: z.string() })) }), owners),
+	'retention.hold': call(z.strictObject({ playerId: id, reason, on: z.boolean() }), nothing, clinicians),
+	/** Removes the bytes and keeps a register line. */
+	'retention.destroy': call(z.strictObject({ playerId: id, reason, name: z.string().max(200), alsoBackups: z.boolean() }), z.strictObject({ records: z.number(), backupsThatStillHold: z.array(z.string()) }), owners),
+	'retention.register': call(nothing, z.strictObject({ lines: z.array(registerLineSchema.omit({ recordIds: true })) }), owners),
+	'backups.list': call(nothing, z.strictObject({ folder: z.string(), ageDays: z.number().optional(), nag: z.string(), backups: z.array(backupSchema) }), staff),
+	'backups.make': call(z.strictObject({ folder: filePath.optional() }), backupSchema, staff),
+	'backups.setFolder': call(z.strictObject({ folder: filePath }), nothing, owners),
+	'backups.preview': call(z.strictObject({ file: filePath }), previewSchema, owners),
+	'backups.restore': call(z.strictObject({ file: filePath }), z.strictObject({ before: z.string() }), owners),
 	'reports.open': call(z.strictObject({ visitId: id }), pdf, staff),
+	/** Without `shelf` none was ever saved. `savedAs` names the record it stands in. */
+	'shelf.get': call(nothing, z.strictObject({ shelf: shelfSchema.optional(), savedAs: id.optional() }), staff),
+	/** The whole shelf. `follows` is the record it was changed from: refused where another one was saved meanwhile. */
+	'shelf.save': call(z.strictObject({ shelf: shelfSchema, follows: id.optional() }), z.strictObject({ savedAs: id }), desk),
+	/** Reads a table and changes nothing: the models that can be taken in, and each bad cell by line and column. */
+	'shelf.previewCsv': call(z.strictObject({ text: z.string() }), z.strictObject({ shelf: shelfSchema, good: z.number(), problems: z.array(z.strictObject({ row: z.number(), column: z.string(), message: z.string() })) }), desk),
+	/** The season with its last plan. `blocked` says why no rotation may be given out; `from` is the first day that is not the past. */
+	'season.open': call(z.strictObject({ playerId: id }), z.strictObject({
+		name: z.string(), from: z.string(), running: z.boolean(), /** under the age from which feet count as grown */ young: z.boolean(), season: seasonSchema.optional(), savedAs: id.optional(), blocked: z.string().optional(),
+		basis: z.strictObject({ from: z.enum(['draft', 'visit']), visitDate: z.string() }).optional(),
+		pairs: z.array(z.strictObject({ id: z.string(), letter: z.string(), name: z.string(), sole: z.string().optional() })),
+		planned: z.strictObject({ plan: planSchema, changes: z.array(z.strictObject({ date: z.string(), says: z.string() })), at: z.string(), version: z.number(), /** record of the season it was made of */ season: id, basisChanged: z.boolean() }).optional(),
+	}), treating),
+	/** The whole season. `follows` is the record it was changed from: refused where another one was saved meanwhile. */
+	'season.save': call(z.strictObject({ playerId: id, season: seasonSchema, follows: id.optional() }), z.strictObject({ savedAs: id }), treating),
+	/** Reads a fixture list and changes nothing. `answers` by the keys of the questions, and `source`, the name of the list. */
+	'season.previewImport': call(z.strictObject({ playerId: id, text: z.string().max(5_000_000), kind: z.enum(['ics', 'csv']), answers: z.record(z.string().max(400), z.string().max(200)) }), z.custom<ImportPreview>(), treating),
+	/** Sessions before `from` stay as they were. The change against the last plan is told in words. */
+	'season.plan': call(z.strictObject({ playerId: id, from: z.iso.date().optional() }), z.strictObject({ plan: planSchema, changes: z.array(z.strictObject({ date: z.string(), says: z.string() })), first: z.boolean() }), treating),
+	'season.cancel': call(z.strictObject({ playerId: id }), z.strictObject({ cancelled: z.boolean() }), treating),
+	'season.progress': call(z.strictObject({ playerId: id }), z.strictObject({ running: z.boolean(), pass: z.number().optional(), seconds: z.number().optional(), gap: z.number().optional() }), treating),
+	'season.chart': call(z.strictObject({ playerId: id, paper: z.enum(['A4', 'A3', 'pocket']) }), pdf, treating),
+	'season.ics': call(z.strictObject({ playerId: id }), z.strictObject({ text: z.string(), fileName: z.string() }), treating),
+	'shelf.exportCsv': call(nothing, z.strictObject({ csv: z.string(), models: z.number() }), staff),
 } as const
 export type Contract = typeof contract
 export type CallName = keyof Contract

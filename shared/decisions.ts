@@ -9,6 +9,17 @@ export const decisionSchema = z.strictObject({
 	says: z.string().max(1000).optional(),
 	why: z.string().max(500).optional(),
 })
+/** What the clinician made of one element of an insert; a change, a drop or an addition keeps its reason. */
+export const insertDecisionSchema = z.strictObject({
+	element: z.string().min(1).max(60),
+	choice: z.enum(['accept', 'change', 'drop', 'add']),
+	value: z.number().min(0).max(400).optional(),
+	option: z.string().max(80).optional(),
+	says: z.string().max(500).optional(),
+	why: z.string().max(500).optional(),
+}).refine((one) => one.choice === 'accept' || !!one.why?.trim(), { path: ['why'], message: 'a reason is needed to change, drop or add an element' })
+/** What was done about the warning signs of one limb: it releases only the items named. */
+export const screeningDoneSchema = z.strictObject({ side: z.enum(['left', 'right']), done: z.string().trim().min(1).max(1000), items: z.array(z.string().min(1).max(120)).min(1).max(100), on: z.iso.date().optional() })
 export const decisionsSchema = z.strictObject({
 	lines: z.array(decisionSchema).max(300),
 	heelRaiseMm: z.strictObject({ left: z.number().min(0).max(25), right: z.number().min(0).max(25) }).optional(),
@@ -20,7 +31,11 @@ export const decisionsSchema = z.strictObject({
 	/** What was done about a stop-and-refer result. */
 	referralDone: z.string().max(1000).optional(),
 	consentNoted: z.boolean().optional(),
+	screeningDone: z.array(screeningDoneSchema).max(40).optional(),
+	insert: z.strictObject({ left: z.array(insertDecisionSchema).max(40).optional(), right: z.array(insertDecisionSchema).max(40).optional() }).optional(),
 })
+export type InsertDecision = z.infer<typeof insertDecisionSchema>
+export type ScreeningDone = z.infer<typeof screeningDoneSchema>
 export type Decision = z.infer<typeof decisionSchema>
 export type Decisions = z.infer<typeof decisionsSchema>
 export const noDecisions: Decisions = { lines: [], actions: [] }

@@ -1,10 +1,20 @@
 import { assess } from '../../shared/assess.ts'
-import { readArgs, readEarlier, readProtocol, readVisit, say } from './io.ts'
+import { problemLine } from '../../shared/problems.ts'
+import { parseShelf, type Shelf } from '../../shared/visit/shelf.ts'
+import { BadInput, readArgs, readEarlier, readJson, readProtocol, readVisit, say } from './io.ts'
+
+function readShelf(name: string | undefined): Shelf | undefined {
+	if (name === undefined) return undefined
+	const parsed = parseShelf(readJson(name))
+	if (!parsed.ok) throw new BadInput(parsed.problems.map(problemLine))
+	return parsed.value
+}
 
 /** Prints the Assessment of a visit as JSON. */
 export async function assessCommand(args: string[]): Promise<void> {
-	const { place, option } = readArgs(args, { protocol: { type: 'string' }, earlier: { type: 'string', multiple: true } }, ['VISIT.json'])
+	const { place, option } = readArgs(args, { shelf: { type: 'string' }, protocol: { type: 'string' }, earlier: { type: 'string', multiple: true } }, ['VISIT.json'])
 	const visit = readVisit(place[0]!)
 	const protocol = readProtocol(option.protocol as string | undefined)
-	say(`${JSON.stringify(assess(visit, readEarlier(option.earlier as string[] | undefined, visit), protocol), null, '\t')}\n`)
+	const earlier = readEarlier(option.earlier as string[] | undefined, visit)
+	say(`${JSON.stringify(assess(visit, earlier, protocol, readShelf(option.shelf as string | undefined)), null, '\t')}\n`)
 }

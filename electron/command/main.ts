@@ -1,8 +1,9 @@
-/** The command line: assess, report, schema, start. Exit 0 done, 2 bad input (one line per problem), 1 anything else. */
+/** The command line: assess, report, plan, schema, start. Exit 0 done, 2 bad input (one line per problem), 1 anything else. */
 import { BadInput, say } from './io.ts'
 
-const usage = `lastwright assess VISIT.json [--protocol P.json] [--earlier V.json ...]
+const usage = `lastwright assess VISIT.json [--shelf SHELF.json] [--protocol P.json] [--earlier V.json ...]
 lastwright report VISIT.json --kind KIND --out FILE.pdf [--clinic CLINIC.json] [--protocol P.json] [--earlier V.json ...]
+lastwright plan VISIT.json --out PLAN.json [--ics PLAN.ics] [--protocol P.json] [--from DATE] [--earlier PLAN.json] [--zone ZONE] [--time-limit SECONDS]
 lastwright schema NAME
 lastwright start [--demo] [--no-window] [--data FOLDER] [--port N]
 - in place of VISIT.json reads standard input`
@@ -11,6 +12,7 @@ lastwright start [--demo] [--no-window] [--data FOLDER] [--port N]
 const commands: Record<string, () => Promise<(args: string[]) => Promise<void>>> = {
 	assess: async () => (await import('./assess.ts')).assessCommand,
 	report: async () => (await import('./report.ts')).reportCommand,
+	plan: async () => (await import('./plan.ts')).planCommand,
 	schema: async () => (await import('./schema.ts')).schemaCommand,
 	start: async () => (await import('./start-command.ts')).startCommand,
 }

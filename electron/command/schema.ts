@@ -1,10 +1,12 @@
 import { z } from 'zod'
 import { clinicSchema } from '../../shared/clinic.ts'
 import { protocolSchema } from '../../shared/protocol/protocol.ts'
+import { planSchema } from '../../shared/season/plan-file.ts'
+import { shelfSchema } from '../../shared/visit/shelf.ts'
 import { visitSchema } from '../../shared/visit/visit.ts'
 import { BadInput, readArgs, say } from './io.ts'
 
-const schemas: Record<string, z.ZodType> = { visit: visitSchema, clinic: clinicSchema, protocol: protocolSchema }
+const schemas: Record<string, z.ZodType> = { visit: visitSchema, clinic: clinicSchema, protocol: protocolSchema, shelf: shelfSchema, plan: planSchema }
 
 /** Prints the JSON Schema of a file format. */
 export async function schemaCommand(args: string[]): Promise<void> {
@@ -12,5 +14,5 @@ export async function schemaCommand(args: string[]): Promise<void> {
 	const name = place[0]!
 	const schema = Object.hasOwn(schemas, name) ? schemas[name] : undefined
 	if (!schema) throw new BadInput([`NAME: no such schema, given "${name}", allowed: ${Object.keys(schemas).join(', ')}`])
-	say(`${JSON.stringify(z.toJSONSchema(schema, { io: 'input' }), null, '\t')}\n`)
+	say(`${JSON.stringify(z.toJSONSchema(schema, { io: 'input', unrepresentable: 'any' }), null, '\t')}\n`)
 }

@@ -1,86 +1,159 @@
 /** Document to pdfmake definition: the type scale, the grid, the page furniture. */
-import type { Block, LwDocument } from '../../shared/report/document.ts'
+import { speakFrom } from '../../shared/report/catalogue/speak.ts'
+import type { Block, ChartCell, LwDocument, Pattern } from '../../shared/report/document.ts'
+import { safeLogo } from '../../shared/report/logo.ts'
+import { type Page, pageOf, ptPerMm, type Scale, scales, trueSizePage } from './page.ts'
 
 type Node = Record<string, unknown>
+interface Look { colour: string; page: Page; scale: Scale }
+export interface Protection { /** Opens the copy. */ password: string; /** Changes its permissions; never given away. */ owner: string }
 const ink = '#1d2726'
 const quiet = '#56625f'
 const hair = '#cfd6d2'
 const wash = '#f3f1ea'
-const width = 595.28 - 2 * 54
+/** The field beside a letter that shows its pattern, in points. */
+const swatch = { w: 30, h: 16 }
+/** Tiles of the patterns, in points. */
+const tiles: Record<Exclude<Pattern, 'plain'>, object> = {
+	rising: { boundingBox: [0, 0, 8, 8], xStep: 8, yStep: 8, pattern: '1.6 w -1 -1 m 9 9 l s -1 7 m 1 9 l s 7 -1 m 9 1 l s' },
+	falling: { boundingBox: [0, 0, 8, 8], xStep: 8, yStep: 8, pattern: '1.6 w -1 9 m 9 -1 l s -1 1 m 1 -1 l s 7 9 m 9 7 l s' },
+	dots: { boundingBox: [0, 0, 8, 8], xStep: 8, yStep: 8, pattern: '2.5 2.5 3 3 re f' },
+	bars: { boundingBox: [0, 0, 8, 8], xStep: 8, yStep: 8, pattern: '3 0 2 8 re f' },
+	grid: { boundingBox: [0, 0, 8, 8], xStep: 8, yStep: 8, pattern: '0 3 8 1.4 re f 3 0 1.4 8 re f' },
+}
+/** A word longer than this may be broken anywhere rather than leave its column. */
+const longestWord = 24
+const words = (text: string, more: Node = {}): Node => ({ text, ...(text.split(/[\s-]/).some((word) => word.length > longestWord) ? { wordBreak: 'break-all' } : {}), ...more })
+/** More than this is let break across pages: it could be taller than one. */
+const keepTogether = 1400
+const lengthOf = (texts: readonly string[]): number => texts.reduce((sum, text) => sum + text.length, 0)
+const lines = (last: (row: number, rows: number) => number, colour: string, pad = 3.5) => ({ hLineWidth: (row: number, node: { table: { body: unknown[] } }) => last(row, node.table.body.length), vLineWidth: () => 0, hLineColor: () => colour, paddingLeft: () => 6, paddingRight: () => 6, paddingTop: () => pad, paddingBottom: () => pad })
 
-const lines = (last: (row: number, rows: number) => number, colour: string) => ({ hLineWidth: (row: number, node: { table: { body: unknown[] } }) => last(row, node.table.body.length), vLineWidth: () => 0, hLineColor: () => colour, paddingLeft: () => 6, paddingRight: () => 6, paddingTop: () => 3.5, paddingBottom: () => 3.5 })
+const chartCell = ({ text, below, pattern }: ChartCell, scale: Scale): Node => ({
+	stack: [
+		// the pattern stands beside the letter, never over it
+		...(text ? [{ columns: [words(text, { fontSize: scale.chart, bold: true, lineHeight: 1, width: 'auto' }), ...(pattern && pattern !== 'plain' ? [{ width: swatch.w + 4, canvas: [{ type: 'rect', x: 0, y: 5, ...swatch, color: [pattern, ink] }, { type: 'rect', x: 0, y: 5, ...swatch, lineWidth: 0.6, lineColor: ink }] }] : [])], columnGap: 6 }] : []),
+		...(below ? [words(below, { fontSize: scale.cell, lineHeight: 1.05 })] : []),
+	],
+})
+/** The control bar and the outline must not be scaled: units of the drawing become points of the page. */
+const atTrueSize = (svg: string, widthMm: number, heightMm: number): string => svg.replace(/(<svg\b[^>]*?)\swidth="[^"]*"/, '$1').replace(/(<svg\b[^>]*?)\sheight="[^"]*"/, '$1').replace(/<svg\b/, `<svg width="${widthMm * ptPerMm}" height="${heightMm * ptPerMm}"`)
 
-const draw: { [K in Block['kind']]: (block: Extract<Block, { kind: K }>, colour: string) => Node } = {
-	heading: ({ text }, colour) => ({ text, fontSize: 13.5, bold: true, color: colour, margin: [0, 14, 0, 5], headlineLevel: 1 }),
-	text: ({ text, tone = 'body' }) => ({ text, fontSize: tone === 'small' ? 8.2 : 10, bold: tone === 'strong', color: tone === 'small' ? quiet : ink, margin: [0, 0, 0, 5] }),
-	list: ({ ordered, items }) => ({ [ordered ? 'ol' : 'ul']: items.map((text) => ({ text, margin: [0, 0, 0, 3] })), margin: [0, 0, 0, 4] }),
-	actions: ({ items }, colour) => ({
-		unbreakable: true,
+const draw: { [K in Exclude<Block['kind'], 'true-size'>]: (block: Extract<Block, { kind: K }>, look: Look) => Node } = {
+	heading: ({ text, level = 1, newPage }, { colour, scale }) => words(text, { fontSize: level === 1 ? scale.heading : scale.sub, bold: true, color: level === 1 ? colour : ink, margin: [0, (level === 1 ? 11 : 7) * scale.gap, 0, 5 * scale.gap], headlineLevel: level, outline: true, outlineParentId: 'title', ...(newPage ? { pageBreak: 'before' } : {}) }),
+	text: ({ text, tone = 'body' }, { scale }) => words(text, { fontSize: scale[tone], bold: tone === 'strong' || tone === 'lead', color: tone === 'small' ? quiet : ink, margin: [0, 0, 0, 5 * scale.gap] }),
+	list: ({ ordered, items }, { scale }) => ({ [ordered ? 'ol' : 'ul']: items.map((text) => words(text, { margin: [0, 0, 0, 3 * scale.gap] })), margin: [0, 0, 0, 4 * scale.gap] }),
+	actions: ({ items }, { colour, scale }) => ({
+		unbreakable: lengthOf(items.map((item) => item.what)) < keepTogether,
 		margin: [0, 0, 0, 4],
 		layout: lines((row, rows) => (row === 0 || row === rows ? 0 : 0.6), hair),
-		table: { widths: [16, '*', 96, 92], body: items.map((item, index) => [{ text: String(index + 1), bold: true, fontSize: 14, color: colour }, { text: item.what, bold: true }, { text: item.when, color: quiet, fontSize: 9 }, { text: item.who, color: quiet, fontSize: 9 }].map((cell) => ({ ...cell, fillColor: wash }))) },
+		table: { widths: [16, '*', 96, 92], body: items.map((item, index) => [{ text: String(index + 1), bold: true, fontSize: scale.body + 3, color: colour, lineHeight: 1 }, words(item.what, { bold: true }), words(item.when, { color: quiet, fontSize: scale.cell }), words(item.who, { color: quiet, fontSize: scale.cell })].map((cell) => ({ ...cell, fillColor: wash }))) },
 	}),
-	alert: ({ title, text }) => ({
-		unbreakable: true,
+	alert: ({ title, text }, { scale }) => ({
+		unbreakable: text.length < keepTogether,
 		margin: [0, 6, 0, 8],
 		layout: { hLineWidth: () => 0, vLineWidth: (column: number) => (column === 0 ? 4 : 0), vLineColor: () => '#a3262a', paddingLeft: () => 10, paddingRight: () => 8, paddingTop: () => 7, paddingBottom: () => 7 },
-		table: { widths: ['*'], body: [[{ fillColor: '#fbeeec', stack: [{ text: title, bold: true, fontSize: 11.5, color: '#8d1f23', margin: [0, 0, 0, 3] }, { text }] }]] },
+		table: { widths: ['*'], body: [[{ fillColor: '#fbeeec', stack: [words(title, { bold: true, fontSize: scale.body + 1.5, color: '#8d1f23', margin: [0, 0, 0, 3] }), words(text)] }]] },
 	}),
-	table: ({ caption, head, rows, widths }, colour) => ({
-		// a short table stays whole, with its caption; a long one breaks between rows under a repeated head
+	table: ({ caption, head, rows, widths }, { colour, scale }) => {
+		const short = rows.length <= 6 && lengthOf(rows.flat()) < keepTogether
+		return {
+			// a short table stays whole, with its caption; a long one breaks between rows under a repeated head
+			unbreakable: short,
+			stack: [
+				words(caption, { fontSize: scale.caption, color: quiet, margin: [0, 3 * scale.gap, 0, 2 * scale.gap], headlineLevel: 3 }),
+				{
+					layout: lines((row, count) => (row === 0 ? 0 : row === 1 ? 1.2 : row === count ? 0.6 : 0.4), hair, scale.gap < 0.7 ? 1.2 : 2.6),
+					table: { headerRows: 1, dontBreakRows: rows.every((row) => lengthOf(row) < keepTogether), keepWithHeaderRows: 1, widths: widths ?? head.map((_, index) => (index === 0 ? '*' : 'auto')), body: [head.map((text) => words(text, { bold: true, fontSize: scale.head, color: colour })), ...rows.map((row) => head.map((_, index) => words(row[index] ?? '', { fontSize: scale.cell })))] },
+				},
+			],
+			margin: [0, 0, 0, 7 * scale.gap],
+		}
+	},
+	chart: ({ caption, head, rows, widths }, { colour, scale }) => ({
 		unbreakable: rows.length <= 6,
 		stack: [
-			{ text: caption, fontSize: 8.6, color: quiet, margin: [0, 3, 0, 2], headlineLevel: 2 },
+			words(caption, { fontSize: scale.caption, color: quiet, margin: [0, 0, 0, 3], headlineLevel: 3 }),
 			{
-				layout: lines((row, count) => (row === 0 ? 0 : row === 1 ? 1.2 : row === count ? 0.6 : 0.4), hair),
-				table: { headerRows: 1, dontBreakRows: true, keepWithHeaderRows: 1, widths: widths ?? head.map((_, index) => (index === 0 ? '*' : 'auto')), body: [head.map((text) => ({ text, bold: true, fontSize: 8.8, color: colour })), ...rows.map((row) => head.map((_, index) => ({ text: row[index] ?? '', fontSize: 9.2 })))] },
+				layout: { hLineWidth: () => 0.8, vLineWidth: () => 0.8, hLineColor: () => hair, vLineColor: () => hair, paddingLeft: () => 5, paddingRight: () => 3, paddingTop: () => 2, paddingBottom: () => 3 },
+				table: { headerRows: 1, dontBreakRows: true, keepWithHeaderRows: 1, widths, body: [head.map((text) => words(text, { bold: true, fontSize: scale.head, color: colour })), ...rows.map((row) => head.map((_, at) => chartCell(row[at] ?? { text: '' }, scale)))] },
 			},
 		],
 		margin: [0, 0, 0, 7],
 	}),
-	figure: ({ caption, svg, widthPt, heightPt }) => ({ unbreakable: true, stack: [{ svg, width: Math.min(widthPt, width), height: heightPt, alignment: 'center' }, { text: caption, fontSize: 8.6, color: quiet, alignment: 'center', margin: [0, 2, 0, 6] }] }),
-	signature: ({ name, registration, date }) => ({ unbreakable: true, margin: [0, 12, 0, 6], stack: [{ text: name, bold: true, fontSize: 11 }, { text: registration, color: quiet, fontSize: 9 }, { text: date, color: quiet, fontSize: 9 }] }),
+	figure: ({ caption, svg, widthPt, heightPt }, { page, scale }) => ({ unbreakable: true, stack: [{ svg, width: Math.min(widthPt, page.bodyPt), height: heightPt, alignment: 'center' }, words(caption, { fontSize: scale.caption, color: quiet, alignment: 'center', margin: [0, 2, 0, 6] })] }),
+	signature: ({ name, registration, date }, { scale }) => ({ unbreakable: true, margin: [0, 12 * scale.gap, 0, 6 * scale.gap], stack: [words(name, { bold: true, fontSize: scale.body + 1 }), words(registration, { color: quiet, fontSize: scale.cell }), words(date, { color: quiet, fontSize: scale.cell })] }),
 }
 
-function letterhead({ letterhead: { clinicName, address, phone, email, colour, logo } }: LwDocument): Node {
+function letterhead({ letterhead: { clinicName, address, phone, email, colour, logo } }: LwDocument, { page, scale }: Look): Node {
 	const contact = [address.filter(Boolean).join(', '), [phone, email].filter(Boolean).join('   ')].filter(Boolean).join('\n')
-	const picture = logo ? [logo.mediaType === 'image/svg+xml' ? { svg: Buffer.from(logo.base64, 'base64').toString('utf8'), fit: [38, 38], width: 44 } : { image: `data:${logo.mediaType};base64,${logo.base64}`, fit: [38, 38], width: 44 }] : []
+	const safe = logo && safeLogo(logo)
+	const picture = !safe ? [] : [safe.kind === 'svg' ? { svg: safe.svg, fit: [38, 38], width: 44 } : { image: safe.dataUrl, fit: [38, 38], width: 44 }]
 	return {
 		stack: [
-			{ columns: [...picture, { stack: [{ text: clinicName, bold: true, fontSize: 14, color: colour }, { text: contact, fontSize: 8.4, color: quiet, margin: [0, 2, 0, 0] }] }], columnGap: 8 },
-			{ canvas: [{ type: 'rect', x: 0, y: 8, w: width, h: 2.2, color: colour }], margin: [0, 0, 0, 12] },
+			{ columns: [...picture, { stack: [words(clinicName, { bold: true, fontSize: Math.max(14, scale.body), color: colour }), words(contact, { fontSize: scale.label, color: quiet, margin: [0, 2, 0, 0] })] }], columnGap: 8 },
+			{ canvas: [{ type: 'rect', x: 0, y: 6 + 2 * scale.gap, w: page.bodyPt, h: 2.2, color: colour }], margin: [0, 0, 0, 12 * scale.gap] },
 		],
 	}
 }
 /** Keeps a heading with what follows it: the page ends before a heading that would stand alone at its foot. */
-function breakBefore(node: { headlineLevel?: number; startPosition?: { top: number; verticalRatio?: number } }, container?: { getFollowingNodesOnPage?: () => unknown[] }): boolean {
+const breakBefore = (page: Page) => (node: { headlineLevel?: number; startPosition?: { top: number } }, container?: { getFollowingNodesOnPage?: () => unknown[] }): boolean => {
 	if (node.headlineLevel === undefined) return false
 	const following = container?.getFollowingNodesOnPage?.() ?? []
-	return following.length === 0 || (node.headlineLevel === 1 && (node.startPosition?.top ?? 0) > 620)
+	return following.length === 0 || (node.headlineLevel <= 2 && (node.startPosition?.top ?? 0) > page.heightPt - page.margins[3] - 11 * page.lineRoom)
+}
+/** The parts between figures at true size: pdfmake gives each part its own paper. */
+function parts(document: LwDocument, before: Node[], after: Node[], look: Look, head: unknown, foot: unknown): Node[] {
+	const drawBlock = (block: Exclude<Block, { kind: 'true-size' }>) => (draw[block.kind] as (block: Block, look: Look) => Node)(block, look)
+	if (!document.blocks.some((block) => block.kind === 'true-size')) return [...before, ...(document.blocks as Exclude<Block, { kind: 'true-size' }>[]).map(drawBlock), ...after]
+	const { page } = look
+	const sections: Node[] = []
+	let open: Node[] = before
+	const own = { pageSize: page.size, pageOrientation: page.orientation, pageMargins: page.margins, header: head, footer: foot }
+	const close = () => { if (open.length > 0) sections.push({ section: open, ...own }); open = [] }
+	for (const block of document.blocks) {
+		if (block.kind !== 'true-size') { open.push(drawBlock(block)); continue }
+		close()
+		const sheet = trueSizePage(document, block.widthMm, block.heightMm)
+		sections.push({ section: [{ svg: atTrueSize(block.svg, block.widthMm, block.heightMm), width: block.widthMm * ptPerMm, height: block.heightMm * ptPerMm }], pageSize: sheet.pageSize, pageOrientation: 'portrait', pageMargins: sheet.margins, header: () => words(block.caption, { fontSize: 8.4, color: quiet, margin: [28.35, 12, 28.35, 0] }), footer: () => '' })
+	}
+	open.push(...after)
+	close()
+	return sections
 }
 
-/** A fresh definition each time: pdfmake writes into what it is given. */
-export function definitionOf(document: LwDocument): object {
+/** A fresh definition each time: pdfmake writes into what it is given. With protection the copy opens by password only (AES-256); printing and reading aloud stay allowed. */
+export function definitionOf(document: LwDocument, protection?: Protection): object {
 	const { colour } = document.letterhead
-	const blocks = document.blocks.map((block) => (draw[block.kind] as (block: Block, colour: string) => Node)(block, colour))
-	const subject = document.subject.map(([label, value]) => [{ text: label, fontSize: 8.4, color: quiet }, { text: value, fontSize: 9.6, bold: label === 'Player' }])
+	const t = speakFrom()
+	const page = pageOf(document)
+	const scale = scales[document.print ?? 'body']
+	const look: Look = { colour, page, scale }
+	const subject = document.subject.map(([label, value], index) => [{ text: label, fontSize: scale.label, color: quiet }, words(value, { fontSize: scale.cell, bold: index === 0 })])
 	const half = Math.ceil(subject.length / 2)
-	const column = (rows: Node[][]) => ({ layout: 'noBorders', table: { widths: [72, '*'], body: rows.length > 0 ? rows : [['', '']] } })
-	const notes = document.notes.length === 0 ? [] : [{ text: 'Where this comes from', fontSize: 10, bold: true, color: colour, margin: [0, 12, 0, 3], headlineLevel: 1 }, ...document.notes.map((note, index) => ({ text: `${index + 1}  ${note}`, fontSize: 7.4, color: quiet, margin: [0, 0, 0, 1.5] }))]
-	const running = document.subject.find(([label]) => label === 'Player')?.[1] ?? ''
+	const column = (rows: Node[][]) => ({ layout: 'noBorders', table: { widths: [scale.label * 8.6, '*'], body: rows.length > 0 ? rows : [['', '']] } })
+	const notes = document.notes.length === 0 ? [] : [words(t('page.notes'), { fontSize: scale.body, bold: true, color: colour, margin: [0, 12 * scale.gap, 0, 3], headlineLevel: 1, outline: true, outlineParentId: 'title' }), ...document.notes.map((note, index) => words(`${index + 1}  ${note}`, { fontSize: scale.note, color: quiet, margin: [0, 0, 0, 1.5] }))]
+	const side = page.margins[0]
+	const head = (number: number) => (number === 1 ? '' : { columns: [words(document.running ?? '', { fontSize: scale.label, color: quiet }), { text: document.title, fontSize: scale.label, color: quiet, alignment: 'right' }], margin: [side, 24, side, 0] })
+	const footSize = document.print === 'wall' ? 14 : 7.2
+	const foot = (number: number, count: number) => ({ columns: [words(document.footer, { fontSize: footSize, color: quiet, width: '*' }), { text: t('page.number', { page: number, pages: count }), fontSize: Math.max(8.2, footSize), color: quiet, alignment: 'right', width: footSize * 9.2 }], columnGap: 16, margin: [side, 14, side, 0] })
+	const before: Node[] = [letterhead(document, look), words(document.title, { fontSize: scale.title, bold: true, margin: [0, 0, 0, 6 * scale.gap], id: 'title', outline: true, outlineExpanded: true }), { columns: [column(subject.slice(0, half)), column(subject.slice(half))], columnGap: 18, margin: [0, 0, 0, 4 * scale.gap] }]
 	return {
-		version: '1.7',
+		version: protection ? '1.7ext3' : '1.7',
+		...(protection ? { userPassword: protection.password, ownerPassword: protection.owner, permissions: { printing: 'highResolution', contentAccessibility: true, copying: false, modifying: false, annotating: false, fillingForms: false, documentAssembly: false } } : {}),
 		language: document.language,
 		displayTitle: true,
 		compress: true,
-		pageSize: 'A4',
-		pageMargins: [54, 46, 54, 62],
+		pageSize: page.size,
+		pageOrientation: page.orientation,
+		pageMargins: page.margins,
+		patterns: structuredClone(tiles),
 		info: { title: document.title, author: document.letterhead.clinicName, creator: 'Lastwright', producer: 'Lastwright', creationDate: new Date(document.createdAt), modDate: new Date(document.createdAt) },
-		defaultStyle: { font: 'Noto', fontSize: 10, lineHeight: 1.16, color: ink },
-		...(document.draft ? { watermark: { text: 'DRAFT', color: '#8a8a8a', opacity: 0.13, bold: true, angle: -50 } } : {}),
-		header: (page: number) => (page === 1 ? '' : { columns: [{ text: running, fontSize: 8.4, color: quiet }, { text: document.title, fontSize: 8.4, color: quiet, alignment: 'right' }], margin: [54, 24, 54, 0] }),
-		footer: (page: number, pages: number) => ({ columns: [{ text: document.footer, fontSize: 7.2, color: quiet, width: '*' }, { text: `page ${page} of ${pages}`, fontSize: 8.2, color: quiet, alignment: 'right', width: 66 }], columnGap: 16, margin: [54, 14, 54, 0] }),
-		pageBreakBefore: breakBefore,
-		content: [letterhead(document), { text: document.title, fontSize: 20, bold: true, margin: [0, 0, 0, 6] }, { columns: [column(subject.slice(0, half)), column(subject.slice(half))], columnGap: 18, margin: [0, 0, 0, 4] }, ...blocks, ...notes],
+		defaultStyle: { font: 'Noto', fontSize: scale.body, lineHeight: 1.16, color: ink },
+		...(document.draft ? { watermark: { text: t('page.draftMark'), color: '#8a8a8a', opacity: 0.13, bold: true, angle: -50 } } : {}),
+		header: head,
+		footer: foot,
+		pageBreakBefore: breakBefore(page),
+		content: parts(document, before, notes, look, head, foot),
 	}
 }

@@ -1,4 +1,5 @@
 /** Renders in a thread of its own: pdfmake blocks the one it runs in. */
+import { randomBytes } from 'node:crypto'
 import { parentPort } from 'node:worker_threads'
 import pdfmake from 'pdfmake'
 import type { LwDocument } from '../../shared/report/document.ts'
@@ -11,10 +12,10 @@ pdfmake.setUrlAccessPolicy(() => false)
 pdfmake.setLocalAccessPolicy((path) => allowed.has(path))
 pdfmake.addFonts({ Noto: fontFiles })
 
-parentPort?.on('message', async ({ id, document }: { id: number; document: LwDocument }) => {
+parentPort?.on('message', async ({ id, document, password }: { id: number; document: LwDocument; password?: string }) => {
 	try {
 		checkGlyphs(document)
-		parentPort?.postMessage({ id, bytes: new Uint8Array(await pdfmake.createPdf(definitionOf(document)).getBuffer()) })
+		parentPort?.postMessage({ id, bytes: new Uint8Array(await pdfmake.createPdf(definitionOf(document, password === undefined ? undefined : { password, owner: randomBytes(24).toString('hex') })).getBuffer()) })
 	} catch (error) {
 		parentPort?.postMessage({ id, name: error instanceof Error ? error.name : 'Error', message: error instanceof Error ? error.message : String(error) })
 	}

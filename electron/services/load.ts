@@ -1,56 +1,100 @@
-/** Fills the state from the store after unlock. A damaged record is named; the rest loads. */
+/** Fills the state from the store after unlock. Visits stay sealed until someone opens them. A damaged record is named; the rest loads. */
 import type { Clinic } from '../../shared/clinic.ts'
 import type { SignedVisit } from '../../shared/contract.ts'
+import { holdSchema } from '../../shared/records/retention.ts'
+import { recordSettingsSchema } from '../../shared/records/settings.ts'
+import { parseShelf } from '../../shared/visit/shelf.ts'
 import type { Player } from '../../shared/visit/visit.ts'
-import type { Deps, DraftValue, State } from './state.ts'
+import { ownerSlot, type Store, type StoredRecord } from '../store/store.ts'
+import { plain, wordsOfPlayer } from './names.ts'
+import type { Deps, DraftValue, MergeEntry, PersonEntry, State } from './state.ts'
 
 export interface PlayerValue { playerId: string; player: Player }
 export interface ReportValue { visitId: string; base64: string; sha256: string; fileName: string }
+export interface VisitCard { visitId: string; playerId: string; visitDate: string; signedAt: string; version: number; student: boolean }
+type PersonValue = Omit<PersonEntry, 'recordId'>
+type MergeValue = Omit<MergeEntry, 'recordId'> & { undone: boolean; reason: string }
 
+const take: Partial<Record<StoredRecord['kind'], (state: State, record: StoredRecord) => void>> = {
+	clinic: (state, record) => { state.clinic = record.value as Clinic; state.clinicRecord = record.id },
+	settings: (state, record) => {
+		const read = recordSettingsSchema.safeParse(record.value)
+		if (read.success) state.settings = read.data
+		else state.warnings.push('The settings of the records cannot be read. The usual ones are used: open Settings of the records and save them again.')
+		state.settingsRecord = record.id
+	},
+	shelf: (state, record) => {
+		const read = parseShelf(record.value)
+		if (read.ok) state.shelf = read.value
+		else state.warnings.push('The newest shelf cannot be read. The one before it is shown, if there is one: open Shelf and save it again.')
+		state.shelfRecord = record.id
+	},
+	person: (state, record) => { const person = record.value as PersonValue; state.people.set(person.personId, { ...person, recordId: record.id }) },
+	player: (state, record) => { const { playerId, player } = record.value as PlayerValue; putPlayer(state, playerId, player, record.id) },
+	merge: (state, record) => putMerge(state, record.value as MergeValue, record.id),
+	hold: (state, record) => {
+		const { playerId, reason, on } = holdSchema.parse(record.value)
+		if (on) state.holds.set(playerId, { reason, recordId: record.id })
+		else state.holds.delete(playerId)
+	},
+}
 export function loadState(state: State, { store }: Deps): void {
 	state.clear()
-	const { records, damaged } = store.load(['clinic', 'player', 'visit'])
-	state.warnings.push(...damaged)
-	for (const record of records) {
-		if (record.kind === 'clinic') {
-			state.clinic = record.value as Clinic
-			state.clinicRecord = record.id
-		} else if (record.kind === 'player') {
-			const { playerId, player } = record.value as PlayerValue
-			putPlayer(state, playerId, player, record.id)
-		} else {
-			const visit = record.value as SignedVisit
-			putVisit(state, visit, record.id)
-		}
-	}
-	// a report names the visit record it follows, so its bytes stay sealed until someone opens it
-	const visitIds = new Map([...state.visitRecord].map(([visitId, recordId]) => [recordId, visitId]))
-	for (const { id, follows } of store.follows('report')) {
-		const visitId = follows === undefined ? undefined : visitIds.get(follows)
-		if (visitId !== undefined) state.reportRecord.set(visitId, id)
-	}
+	const damaged: string[] = []
+	store.each(['clinic', 'settings', 'shelf', 'person', 'player', 'merge', 'hold'], (record) => take[record.kind]?.(state, record), damaged)
+	makeCards(store, damaged)
+	state.warnings.push(...damaged, ...store.notices)
 	for (const draftId of store.draftIds()) {
 		try {
 			const draft = store.draft(draftId)
 			if (!draft) continue
-			const { playerId, content } = draft.value as DraftValue
-			state.drafts.set(draftId, { playerId, visitDate: content.visit.visitDate, savedAt: draft.at })
-			const entry = state.players.get(playerId)
-			if (entry) entry.card.openDraft = true
+			const { playerId, content, amends } = draft.value as DraftValue
+			state.drafts.set(draftId, { playerId, visitDate: content.visit.visitDate, savedAt: draft.at, amends })
 		} catch {
 			state.warnings.push(`The draft ${draftId} is damaged and cannot be read. All other records are unaffected; restore it from a backup.`)
 		}
 	}
 }
+/** Cards for records of an earlier version, made once from the records themselves. */
+function makeCards(store: Store, damaged: string[]): void {
+	const missing = store.withoutCard(['player', 'visit', 'report'])
+	if (missing.length === 0) return
+	store.together(() => {
+		const visits = new Map<string, VisitCard>()
+		for (const { id, kind, follows } of missing) {
+			try {
+				if (kind === 'player') store.putCard(id, kind, { about: (store.read(id).value as PlayerValue).playerId })
+				if (kind === 'visit') {
+					const card = visitCard(store.read(id).value as SignedVisit)
+					visits.set(id, card)
+					store.putCard(id, kind, { about: card.playerId, thing: card.visitId, card })
+				}
+				const of = kind === 'report' ? visits.get(follows ?? '') : undefined
+				if (of) store.putCard(id, kind, { about: of.playerId, thing: of.visitId })
+			} catch {
+				damaged.push(`Record ${id} (${kind}) is damaged and cannot be read. All other records are unaffected; restore it from a backup.`)
+			}
+		}
+	})
+}
+export function visitCard(visit: SignedVisit): VisitCard {
+	return { visitId: visit.visitId, playerId: visit.playerId, visitDate: visit.visit.visitDate, signedAt: visit.signedAt, version: visit.version ?? 1, student: visit.signer?.role === 'student' }
+}
+export function putMerge(state: State, { mergeId, from, into, undone }: MergeValue, recordId: string): void {
+	if (undone) state.merges.delete(mergeId)
+	else state.merges.set(mergeId, { mergeId, from, into, recordId })
+	state.reorder()
+}
 export function putPlayer(state: State, playerId: string, player: Player, recordId: string): void {
 	const known = state.players.get(playerId)
-	const card = { playerId, givenName: player.givenName, familyName: player.familyName, birthDate: player.birthDate, sex: player.sex, ...(player.club === undefined ? {} : { club: player.club }), ...(known?.card.lastVisit === undefined ? {} : { lastVisit: known.card.lastVisit }), openDraft: known?.card.openDraft ?? false }
-	state.players.set(playerId, { card, player, recordId, visits: known?.visits ?? [] })
+	const card = { playerId, givenName: player.givenName, familyName: player.familyName, birthDate: player.birthDate, sex: player.sex, ...(player.club === undefined ? {} : { club: player.club }), ...(known?.card.lastVisit === undefined ? {} : { lastVisit: known.card.lastVisit }), openDraft: false }
+	state.players.set(playerId, { card, player, recordId, words: wordsOfPlayer(card), order: `${plain(player.familyName)}\u0000${plain(player.givenName)}\u0000${player.birthDate}`, lastVisitKnown: known?.lastVisitKnown ?? false })
+	state.reorder()
 }
-export function putVisit(state: State, visit: SignedVisit, recordId: string): void {
-	state.visitRecord.set(visit.visitId, recordId)
-	const entry = state.players.get(visit.playerId)
-	if (!entry) return
-	entry.visits.push({ visitId: visit.visitId, recordId, visitDate: visit.visit.visitDate, signedAt: visit.signedAt })
-	if (entry.card.lastVisit === undefined || entry.card.lastVisit < visit.visit.visitDate) entry.card.lastVisit = visit.visit.visitDate
+/** The owner as the clinic's letterhead names them: made for a store that was written before people had entries. */
+export function ensureOwner(state: State, { store, now }: Deps): void {
+	if ([...state.people.values()].some((one) => one.slot === ownerSlot) || !state.clinic) return
+	const value: PersonValue = { personId: 'owner', slot: ownerSlot, ...state.clinic.clinician, role: 'owner', active: true }
+	const recordId = store.append({ kind: 'person', at: now().toISOString(), value })
+	state.people.set(value.personId, { ...value, recordId })
 }

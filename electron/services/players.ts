@@ -1,39 +1,67 @@
 import { randomUUID } from 'node:crypto'
 import type { Card, InputOf, OutputOf } from '../../shared/contract.ts'
-import { putPlayer } from './load.ts'
-import type { Deps, State } from './state.ts'
+import { putMerge, putPlayer } from './load.ts'
+import { likeness, words } from './names.ts'
+import { type Deps, type PlayerEntry, Refusal, type State } from './state.ts'
+import { visitsOf } from './visits.ts'
 
-const ligatures: Record<string, string> = { ø: 'o', đ: 'd', ł: 'l', æ: 'ae', œ: 'oe', ß: 'ss' }
-/** Lower case without accents, so that 'zoe nguyen' finds Zoë Nguyễn. */
-export function plain(text: string): string {
-	return text.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase().replace(/[øđłæœß]/g, (one) => ligatures[one] ?? one)
+export { plain } from './names.ts'
+
+/** Dates of visits are looked up for the players that are shown, and remembered. */
+function cardOf(state: State, deps: Deps, entry: PlayerEntry): Card {
+	if (!entry.lastVisitKnown) {
+		const [last] = visitsOf(state, deps, entry.card.playerId).filter((one) => !one.inError)
+		if (last) entry.card.lastVisit = last.card.visitDate
+		else delete entry.card.lastVisit
+		entry.lastVisitKnown = true
+	}
+	return { ...entry.card, openDraft: state.hasDraft(entry.card.playerId) }
 }
-const words = (text: string) => plain(text).split(/[\s,;'’-]+/).filter(Boolean)
-const byName = (a: Card, b: Card) => a.familyName.localeCompare(b.familyName) || a.givenName.localeCompare(b.givenName) || (a.birthDate < b.birthDate ? -1 : 1)
-
-export function searchPlayers(state: State, { query, limit }: InputOf<'players.search'>): OutputOf<'players.search'> {
+export function searchPlayers(state: State, deps: Deps, { query, limit }: InputOf<'players.search'>): OutputOf<'players.search'> {
 	const wanted = words(query)
-	const cards = [...state.players.values()].map((entry) => entry.card).filter((card) => {
-		const have = [...words(`${card.givenName} ${card.familyName} ${card.club ?? ''}`), ...plain(`${card.givenName} ${card.familyName}`).split(/\s+/), card.birthDate]
-		return wanted.every((word) => have.some((one) => one.startsWith(word)) || card.birthDate.includes(word)) || have.includes(query.trim())
-	})
-	return { total: cards.length, cards: cards.sort(byName).slice(0, limit) }
+	const whole = query.trim()
+	const found = wanted.length === 0 ? state.ordered() : state.ordered().filter(({ card, words: have }) => wanted.every((word) => have.some((one) => one.startsWith(word)) || card.birthDate.includes(word)) || have.includes(whole))
+	return { total: found.length, cards: found.slice(0, limit).map((entry) => cardOf(state, deps, entry)) }
 }
-/** A save is a new record that follows the last one. Likely duplicates are pointed out, never merged. */
-export function savePlayer(state: State, { store, now }: Deps, { playerId, player }: InputOf<'players.save'>): OutputOf<'players.save'> {
+/** A save is a new record that follows the last one. Likely duplicates and twins are pointed out, never merged. */
+export function savePlayer(state: State, deps: Deps, { playerId, player }: InputOf<'players.save'>): OutputOf<'players.save'> {
 	const known = playerId === undefined ? undefined : state.entry(playerId)
 	const id = playerId ?? randomUUID()
-	const family = plain(player.familyName)
-	const similar = [...state.players.values()].map((entry) => entry.card).filter((card) => card.playerId !== id && ((card.birthDate === player.birthDate && (plain(card.familyName) === family || plain(card.givenName) === plain(player.givenName))) || (plain(card.familyName) === family && plain(card.givenName) === plain(player.givenName))))
-	const recordId = store.append({ kind: 'player', at: now().toISOString(), ...(known ? { follows: known.recordId } : {}), value: { playerId: id, player } })
+	const recordId = deps.store.append({ kind: 'player', at: deps.now().toISOString(), ...(known ? { follows: known.recordId } : {}), value: { playerId: id, player }, about: id })
 	putPlayer(state, id, player, recordId)
-	return { playerId: id, similar }
+	const own = state.entry(id).card
+	const similar = state.ordered().filter(({ card }) => card.playerId !== id && likeness(card, own) !== undefined).slice(0, 20)
+	return { playerId: id, similar: similar.map((entry) => cardOf(state, deps, entry)) }
 }
-export function openPlayer(state: State, { playerId }: InputOf<'players.open'>): OutputOf<'players.open'> {
-	const { player, visits } = state.entry(playerId)
+export function openPlayer(state: State, deps: Deps, { playerId }: InputOf<'players.open'>): OutputOf<'players.open'> {
+	const { player } = state.entry(playerId)
+	const merged = [...state.merges.values()].filter((one) => one.into === playerId).map(({ mergeId, from }) => { const other = state.players.get(from)?.player; return { mergeId, playerId: from, name: other ? `${other.givenName} ${other.familyName}` : 'a record that cannot be read' } })
 	return {
 		player,
-		visits: visits.map(({ visitId, visitDate, signedAt }) => ({ visitId, visitDate, signedAt })).sort((a, b) => (a.visitDate < b.visitDate ? 1 : -1)),
-		drafts: [...state.drafts].filter(([, draft]) => draft.playerId === playerId).map(([draftId, { visitDate, savedAt }]) => ({ draftId, visitDate, savedAt })),
+		visits: visitsOf(state, deps, playerId).map(({ card, inError, awaits }) => ({ visitId: card.visitId, visitDate: card.visitDate, signedAt: card.signedAt, ...(card.version > 1 ? { version: card.version } : {}), ...(inError ? { inError } : {}), ...(awaits ? { awaitsCountersign: true } : {}) })),
+		drafts: state.draftsOf(playerId).map(([draftId, { visitDate, savedAt }]) => ({ draftId, visitDate, savedAt })),
+		...(merged.length ? { merged } : {}),
 	}
+}
+/** Shows two records as one player; nothing is moved or lost, so that it can be undone. */
+export function mergePlayers(state: State, { store, now }: Deps, { from, into, reason }: InputOf<'players.merge'>): OutputOf<'players.merge'> {
+	state.entry(from)
+	state.entry(into)
+	if (from === into) throw new Refusal('A player cannot be merged with itself. Choose two records.')
+	if (state.mergedAway(from) || state.mergedAway(into)) throw new Refusal('One of the two was merged before. Undo that merge first, or merge into the player that is shown.')
+	if (state.idsOf(from).includes(into)) throw new Refusal('These two are merged the other way round already. Undo that merge first.')
+	if (state.holds.has(from) !== state.holds.has(into)) throw new Refusal('One of the two records is on hold. Put the hold on both, or release it, before merging.')
+	const mergeId = randomUUID()
+	const value = { mergeId, from, into, undone: false, reason }
+	putMerge(state, value, store.append({ kind: 'merge', at: now().toISOString(), value, about: into, does: 'merge' }))
+	state.entry(into).lastVisitKnown = false
+	return { mergeId }
+}
+export function unmergePlayers(state: State, { store, now }: Deps, { mergeId, reason }: InputOf<'players.unmerge'>): OutputOf<'players.unmerge'> {
+	const merge = state.merges.get(mergeId)
+	if (!merge) throw new Refusal('This merge is not in force any more. Open the player again.')
+	const value = { mergeId, from: merge.from, into: merge.into, undone: true, reason }
+	putMerge(state, value, store.append({ kind: 'merge', at: now().toISOString(), follows: merge.recordId, value, about: merge.into, does: 'merge' }))
+	for (const id of [merge.from, merge.into]) { const entry = state.players.get(id); if (entry) entry.lastVisitKnown = false }
+	return {}
 }

@@ -1,31 +1,76 @@
 /** What the services share while the records are open: cards in memory, nothing else kept in clear. */
+import { AsyncLocalStorage } from 'node:async_hooks'
 import type { Card } from '../../shared/contract.ts'
 import type { Clinic } from '../../shared/clinic.ts'
-import type { Player, Visit } from '../../shared/visit/visit.ts'
-import type { Store } from '../store/store.ts'
+import type { StaffRole } from '../../shared/records/people.ts'
+import { defaultRecordSettings, type RecordSettings } from '../../shared/records/settings.ts'
 import type { LwDocument } from '../../shared/report/document.ts'
+import type { Shelf } from '../../shared/visit/shelf.ts'
+import type { Player, Visit } from '../../shared/visit/visit.ts'
+import type { Actor, Store } from '../store/store.ts'
 
 /** A refusal in words for the person; anything else thrown is a fault of ours. */
 export class Refusal extends Error {
 	readonly problems: { path: string; message: string }[] | undefined
 	constructor(message: string, problems?: { path: string; message: string }[]) { super(message); this.problems = problems }
 }
-export interface PlayerEntry { card: Card; player: Player; recordId: string; visits: { visitId: string; recordId: string; visitDate: string; signedAt: string }[] }
-export interface Deps { store: Store; renderPdf: (document: LwDocument) => Promise<Uint8Array>; now: () => Date; demo: boolean; version: string }
-export interface DraftValue { playerId: string; content: { visit: Visit; raw: Record<string, string>; decisions: unknown; step?: string | undefined } }
+export interface PlayerEntry { card: Card; player: Player; recordId: string; /** words the search looks at, and the order of the list */ words: readonly string[]; order: string; lastVisitKnown: boolean }
+export interface PersonEntry { personId: string; slot: string; recordId: string; name: string; registration: string; role: StaffRole; active: boolean; pin?: { salt: string; hash: string } | undefined }
+export interface Settings { backupFolder?: string | undefined }
+export interface Deps { store: Store; renderPdf: (document: LwDocument) => Promise<Uint8Array>; now: () => Date; demo: boolean; version: string; saveSettings: (settings: Settings) => void }
+/** `amends` makes the draft the next version of a signed visit; `student` is whoever wrote it under supervision. */
+export interface DraftValue { playerId: string; content: { visit: Visit; raw: Record<string, string>; decisions: unknown; step?: string | undefined }; amends?: { visitId: string; reason: string } }
+export interface MergeEntry { mergeId: string; from: string; into: string; recordId: string }
+/** Who makes the call that is running; survives its awaits, so that two calls at once do not mix. */
+export const acting = new AsyncLocalStorage<Actor>()
+
 export class State {
 	clinic: Clinic | undefined
 	clinicRecord: string | undefined
+	settings: RecordSettings = defaultRecordSettings
+	settingsRecord: string | undefined
+	/** What can be bought locally; undefined until one is saved. */
+	shelf: Shelf | undefined
+	shelfRecord: string | undefined
+	person: PersonEntry | undefined
+	people = new Map<string, PersonEntry>()
 	players = new Map<string, PlayerEntry>()
-	/** visit record id by visit id, and report record id by visit id */
-	visitRecord = new Map<string, string>()
-	reportRecord = new Map<string, string>()
-	drafts = new Map<string, { playerId: string; visitDate: string; savedAt: string }>()
+	merges = new Map<string, MergeEntry>()
+	holds = new Map<string, { reason: string; recordId: string }>()
+	drafts = new Map<string, { playerId: string; visitDate: string; savedAt: string; amends?: { visitId: string; reason: string } | undefined }>()
+	draftLogged = new Map<string, number>()
 	warnings: string[] = []
-	clear(): void { this.clinic = undefined; this.players.clear(); this.visitRecord.clear(); this.reportRecord.clear(); this.drafts.clear(); this.warnings = [] }
+	#ordered: PlayerEntry[] | undefined
+	clear(): void {
+		this.clinic = undefined
+		this.clinicRecord = undefined
+		this.settings = defaultRecordSettings
+		this.settingsRecord = undefined
+		this.shelf = undefined
+		this.shelfRecord = undefined
+		this.person = undefined
+		for (const map of [this.people, this.players, this.merges, this.holds, this.drafts, this.draftLogged]) map.clear()
+		this.warnings = []
+		this.#ordered = undefined
+	}
 	entry(playerId: string): PlayerEntry {
 		const entry = this.players.get(playerId)
 		if (!entry) throw new Refusal('This player is not in the records. Search again.')
 		return entry
+	}
+	/** The player and all that were merged into it. */
+	idsOf(playerId: string): string[] { return [playerId, ...[...this.merges.values()].filter((one) => one.into === playerId).flatMap((one) => this.idsOf(one.from))] }
+	mergedAway(playerId: string): boolean { return this.merges.size > 0 && [...this.merges.values()].some((one) => one.from === playerId) }
+	/** Players in the order of the list. */
+	ordered(): PlayerEntry[] {
+		this.#ordered ??= [...this.players.values()].filter((one) => !this.mergedAway(one.card.playerId)).sort((a, b) => (a.order < b.order ? -1 : a.order > b.order ? 1 : 0))
+		return this.#ordered
+	}
+	reorder(): void { this.#ordered = undefined }
+	draftsOf(playerId: string) { const ids = this.idsOf(playerId); return [...this.drafts].filter(([, draft]) => ids.includes(draft.playerId)) }
+	hasDraft(playerId: string): boolean { return this.drafts.size > 0 && this.draftsOf(playerId).length > 0 }
+	acts(): PersonEntry {
+		if (!this.person) throw new Refusal('The records are locked. Unlock them first.')
+		return this.person
 	}
 }

@@ -5,4 +5,16 @@ export const migrations: readonly string[] = [
 	CREATE TRIGGER record_kept BEFORE DELETE ON record BEGIN SELECT RAISE(ABORT, 'a record is never deleted'); END;
 	CREATE TABLE draft (id TEXT PRIMARY KEY, sealed BLOB NOT NULL, at TEXT NOT NULL) STRICT;
 	CREATE TABLE keyslot (slot TEXT PRIMARY KEY, cost INTEGER NOT NULL, salt BLOB NOT NULL, sealed BLOB NOT NULL) STRICT;`,
+	// form 2 binds time, predecessor, origin and order into what is sealed; form 1 is bound as a whole by the anchor record
+	`ALTER TABLE record ADD COLUMN form INTEGER NOT NULL DEFAULT 1;
+	ALTER TABLE record ADD COLUMN origin TEXT NOT NULL DEFAULT '';
+	ALTER TABLE record ADD COLUMN tick INTEGER NOT NULL DEFAULT 0;
+	CREATE INDEX record_order ON record (kind, tick, seq);
+	CREATE TABLE card (record TEXT PRIMARY KEY, kind TEXT NOT NULL, about TEXT, thing TEXT, sealed BLOB NOT NULL) STRICT;
+	CREATE INDEX card_about ON card (about, kind);
+	CREATE INDEX card_thing ON card (thing, kind);
+	CREATE TABLE setting (name TEXT PRIMARY KEY, value BLOB NOT NULL) STRICT;
+	CREATE TABLE audit (seq INTEGER PRIMARY KEY, form INTEGER NOT NULL, sealed BLOB NOT NULL, hash BLOB NOT NULL) STRICT;
+	CREATE TRIGGER audit_stays BEFORE UPDATE ON audit BEGIN SELECT RAISE(ABORT, 'an audit row is never changed'); END;
+	CREATE TRIGGER audit_kept BEFORE DELETE ON audit BEGIN SELECT RAISE(ABORT, 'an audit row is never deleted'); END;`,
 ]

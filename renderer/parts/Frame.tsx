@@ -21,6 +21,7 @@ export function Frame({ status, lock, trouble, children }: FrameProps) {
 					{open && (
 						<Box component="nav" aria-label="Workstation" sx={{ display: 'flex', alignItems: 'center', gap: 1 }}>
 							<Link href="#/players" underline="hover" sx={{ display: 'inline-flex', alignItems: 'center', minHeight: 44, px: 1.5, fontWeight: 600, borderRadius: 1 }}>Players</Link>
+							<Link href="#/shelf" underline="hover" sx={{ display: 'inline-flex', alignItems: 'center', minHeight: 44, px: 1.5, fontWeight: 600, borderRadius: 1 }}>Shelf</Link>
 							<Button variant="outlined" onClick={lock}>Lock</Button>
 						</Box>
 					)}

@@ -1,11 +1,6 @@
 /** Dates for reading. */
-const months = ['January', 'February', 'March', 'April', 'May', 'June', 'July', 'August', 'September', 'October', 'November', 'December']
-/** An ISO date (or the date part of an ISO time) as `8 November 1999`, free of the order of figures. */
-export function dayInWords(iso: string): string {
-	const [year, month, day] = iso.slice(0, 10).split('-').map(Number)
-	const name = months[(month ?? 0) - 1]
-	return name ? `${day} ${name} ${year}` : iso
-}
+export { dayInWords } from '../../shared/visit/age.ts'
+
 /** Today on this PC's calendar, YYYY-MM-DD. */
 export function today(): string {
 	const now = new Date()

@@ -1,15 +1,18 @@
 /** Ankle room: range, symmetry, what stops the motion, and an editable heel-raise estimate. */
 import type { AnkleResult, AnkleSide } from '../assessment.ts'
-import type { Basis, Because, Finding, FindingSide, Level } from '../finding.ts'
+import { type Basis, type Because, type Finding, type FindingSide, idPart, type Level } from '../finding.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
-import { bothSides, meanOf, perSide, rounded } from '../visit/sides.ts'
+import { bothSides, meanOf, otherSide, perSide, rounded } from '../visit/sides.ts'
 import type { Pair, Side, Visit } from '../visit/visit.ts'
-import { lungeGeometryDeg, netPitchChange } from './pitch.ts'
+import { changeFindings, lungeChanges } from './changes.ts'
+import { lungeGeometryDeg } from './pitch.ts'
+import { ballLengthOf, pairPitches } from './pairs.ts'
+import { proposeRaise } from './raise.ts'
+import { ankleWorkings } from './workings.ts'
 
 const frontBlocks = ['front-pinch', 'hard-stop']
 const posteriorFeels = ['calf-stretch', 'springy-back']
 const trainers = ['road', 'trail']
-const boots = ['soft-ground', 'firm-ground', 'artificial-ground', 'turf']
 const deg = (measure: string, value: number): Because => ({ measure, value: rounded(value, 1), unit: 'deg' })
 const cm = (measure: string, value: number): Because => ({ measure, value: rounded(value, 1), unit: 'cm' })
 const mm = (measure: string, value: number): Because => ({ measure, value: rounded(value, 1), unit: 'mm' })
@@ -44,13 +47,12 @@ const limitWords: Partial<Record<AnkleSide['limitedBy'], string>> = {
 const frontEndFeel: Basis = { rule: 'front end feel', source: 'end feel in the clinic: expert opinion and common practice, no source', strength: 'expert' }
 
 /** Ankle findings of a visit; cm and degrees are never converted into each other. */
-export function ankle(visit: Visit, protocol: Protocol): AnkleResult {
+export function ankle(visit: Visit, earlier: readonly Visit[], protocol: Protocol): AnkleResult {
 	const both = perSide((side) => sideOf(visit, protocol, side))
 	const { left, right } = both
 	const findings: Finding[] = []
 	const say = (rule: string, side: FindingSide, level: Level, says: string, because: Because[], basis: Basis | ThresholdKey, what = rule) =>
 		findings.push({ id: `ankle.${rule}.${side}`, topic: 'ankle', side, level, says, because, basis: typeof basis === 'string' ? protocol.basis(what, basis) : basis })
-	const lengths = (field: 'heelToToeMm' | 'heelToBallMm') => bothSides.flatMap((side) => meanOf(visit.feet?.[side]?.[field]) ?? [])
 
 	for (const side of bothSides) {
 		const one = both[side]
@@ -76,31 +78,32 @@ export function ankle(visit: Visit, protocol: Protocol): AnkleResult {
 		const key: ThresholdKey = asymmetry === 'flag' ? 'ankle.asymmetryFlagCm' : reaches(asymmetryCm, 'ankle.asymmetryActCm') ? 'ankle.asymmetryActCm' : 'ankle.asymmetryActDeg'
 		say('asymmetry', 'both', asymmetry === 'act' ? 'advise' : 'note', `The ankles differ${asymmetry === 'act' ? ' enough to look for a reason and to treat the stiffer side' : ' by more than measurement error: keep watching'}.`, [...(asymmetryCm === undefined ? [] : [cm('difference', asymmetryCm)]), ...(asymmetryDeg === undefined ? [] : [deg('difference', asymmetryDeg)])], key, 'ankle asymmetry')
 	}
-	const reasons: [ThresholdKey, boolean][] = [
-		['ankle.raiseBlockMm', bothSides.some((side) => both[side].limitedBy === 'anterior-block')],
-		['ankle.raiseApophysitisMm', (visit.conditions ?? []).some((one) => one.condition === 'calcaneal-apophysitis' && one.status === 'current')],
-		['ankle.raiseRestrictedMm', bothSides.some((side) => both[side].band === 'restricted')],
-	]
-	const held = reasons.flatMap(([key, holds]) => (holds ? [key] : [])).sort((a, b) => protocol.value(b) - protocol.value(a))
-	let raise: Pick<AnkleResult, 'heelRaiseMm' | 'offsetMm'> = {}
-	if (held[0]) {
-		const height = Math.min(protocol.value(held[0]), protocol.value('ankle.raiseWarnMm'), protocol.value('ankle.raiseStopMm'))
-		raise = { heelRaiseMm: { left: height, right: height }, offsetMm: { min: height, max: Math.max(height, protocol.value('ankle.offsetMaxMm')) } }
-		say('heel-raise', 'both', 'advise', `Estimate, for the clinician to edit: a ${height} mm heel raise in both shoes. It does not treat the cause. Check heel hold in the boot.`, [mm('heel raise', height)], held[0], 'heel raise to both feet')
+	const raise = proposeRaise(visit, both, protocol)
+	if (raise) {
+		const { left: l, right: r } = raise.heelRaiseMm
+		const shorter: Side = visit.body?.shorterLeg ?? 'left'
+		const where = l === r ? `a ${l} mm heel raise in both shoes` : `a heel raise of ${raise.heelRaiseMm[shorter]} mm on the ${shorter} (shorter leg) and ${raise.heelRaiseMm[otherSide(shorter)]} mm on the other side`
+		say('heel-raise', 'both', 'advise', `Estimate, for the clinician to edit: ${where}. ${raise.oneSided ? 'The sides differ because a reason to correct the leg length is recorded. ' : ''}It does not treat the cause. Check heel hold in the boot.${raise.capped ? ' The rest of the correction would go on the outsole.' : ''}`, l === r ? [mm('heel raise', l)] : [mm('heel raise, left', l), mm('heel raise, right', r)], raise.key, raise.oneSided ? 'heel raise with leg-length correction' : 'heel raise to both feet')
 	}
 	const footwear = visit.footwear ?? []
-	for (const pair of footwear) {
-		const lift = pair.heelLiftMm ?? 0
+	footwear.forEach((pair, index) => {
+		const lift = pair.heelLiftMm ?? 0, id = `lift-${idPart(pair.id, index)}`
+		if (trainers.includes(pair.sole ?? '')) {
+			if (lift > protocol.value('ankle.raiseTrainerMm')) say(id, 'both', 'caution', `The heel raise of ${lift} mm in ${name(pair)} is above ${protocol.value('ankle.raiseTrainerMm')} mm, the most tried in daily shoes: check heel hold.`, [mm('heel raise inside', lift)], 'ankle.raiseTrainerMm', 'heel raise limit, trainers')
+			return
+		}
 		const over: ThresholdKey | undefined = lift > protocol.value('ankle.raiseStopMm') ? 'ankle.raiseStopMm' : lift > protocol.value('ankle.raiseWarnMm') ? 'ankle.raiseWarnMm' : undefined
-		if (over) say(`lift-${pair.id}`, 'both', over === 'ankle.raiseStopMm' ? 'stop' : 'caution', `The heel raise of ${lift} mm in ${name(pair)} is above the ${protocol.value(over)} mm limit in use: check heel hold.`, [mm('heel raise inside', lift)], over, 'heel raise limit')
+		if (over) say(id, 'both', over === 'ankle.raiseStopMm' ? 'stop' : 'caution', `The heel raise of ${lift} mm in ${name(pair)} is above the ${protocol.value(over)} mm limit in use: check heel hold.`, [mm('heel raise inside', lift)], over, 'heel raise limit')
+	})
+	const pitches = pairPitches(visit, protocol), ballLength = ballLengthOf(visit, protocol)
+	const at = (id: string) => footwear.findIndex((pair) => pair.id === id)
+	for (const { from, to, changeDeg } of pitches) {
+		if (changeDeg < protocol.value('ankle.demandDeg')) continue
+		const a = footwear[at(from)]!, b = footwear[at(to)]!
+		say(`demand-${idPart(from, at(from))}-${idPart(to, at(to))}`, 'both', 'note', `${name(b)} asks ${rounded(changeDeg, 1)} degrees more of the ankle than ${name(a)}.`, [mm(`offset and raise, ${name(a)}`, a.heelToForefootOffsetMm! + (a.heelLiftMm ?? 0)), mm(`offset and raise, ${name(b)}`, b.heelToForefootOffsetMm! + (b.heelLiftMm ?? 0)), mm('heel to ball', ballLength!)], 'ankle.demandDeg', 'change of demand between pairs')
 	}
-	const ball = meanOf(lengths('heelToBallMm')), toe = meanOf(lengths('heelToToeMm'))
-	const ballLength = ball ?? (toe === undefined ? undefined : toe * protocol.value('ankle.ballPerFoot'))
-	const known = (soles: string[]) => footwear.filter((pair) => pair.heelToForefootOffsetMm !== undefined && soles.includes(pair.sole ?? ''))
-	if (ballLength !== undefined) for (const a of known(trainers)) for (const b of known(boots)) {
-		const change = netPitchChange({ offsetMm: a.heelToForefootOffsetMm!, liftMm: a.heelLiftMm ?? 0 }, { offsetMm: b.heelToForefootOffsetMm!, liftMm: b.heelLiftMm ?? 0 }, ballLength)
-		if (Math.abs(change) < protocol.value('ankle.demandDeg')) continue
-		say(`demand-${a.id}-${b.id}`, 'both', 'note', `${name(b)} asks ${rounded(Math.abs(change), 1)} degrees ${change > 0 ? 'more' : 'less'} of the ankle than ${name(a)}.`, [mm(`offset and raise, ${name(a)}`, a.heelToForefootOffsetMm! + (a.heelLiftMm ?? 0)), mm(`offset and raise, ${name(b)}`, b.heelToForefootOffsetMm! + (b.heelLiftMm ?? 0)), mm('heel to ball', ballLength)], 'ankle.demandDeg', 'change of demand between pairs')
-	}
-	return { left, right, ...(asymmetryCm === undefined ? {} : { asymmetryCm }), ...(asymmetryDeg === undefined ? {} : { asymmetryDeg }), asymmetry, ...raise, findings }
+	const changes = lungeChanges(visit, earlier, protocol)
+	findings.push(...changeFindings(visit, changes, protocol))
+	const result = { left, right, ...(asymmetryCm === undefined ? {} : { asymmetryCm }), ...(asymmetryDeg === undefined ? {} : { asymmetryDeg }), asymmetry, ...(raise ? { heelRaiseMm: raise.heelRaiseMm, ...(raise.offsetMm ? { offsetMm: raise.offsetMm } : {}) } : {}), pitches, changes, findings }
+	return { ...result, workings: ankleWorkings(visit, result, raise, protocol) }
 }

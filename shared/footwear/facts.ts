@@ -3,7 +3,7 @@ import type { AnkleResult, GrowthResult, PostureResult, SizingResult } from '../
 import type { Because } from '../finding.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import { ageYears as completedYears } from '../visit/age.ts'
-import { bothSides } from '../visit/sides.ts'
+import { bothSides, rounded } from '../visit/sides.ts'
 import { type Condition, type Surface, termWords } from '../visit/terms.ts'
 import type { Visit } from '../visit/visit.ts'
 
@@ -14,6 +14,7 @@ export interface Facts {
 	massKg?: number
 	heavy: boolean
 	position: string
+	code: string
 	surfaces: readonly Surface[]
 	/** Reasons for a current or recovering condition; none when it is not recorded. */
 	now(...conditions: Condition[]): Because[]
@@ -28,9 +29,17 @@ export interface Facts {
 	pronated: Because[]
 	supinated: Because[]
 	growing: Because[]
+	/** One foot clearly longer than the other: more than error of measurement. */
+	longer: Because[]
+	mobileFirstRay: Because[]
+	/** Adult runner on roads at or below the median mass of the trial. */
+	lighter: Because[]
 }
 /** JIS EEE and wider, US 2E and wider. */
 const broadFittings = /^(E{3,}|[3-9]E|F|G)$/, broadUs = /^(E{2,}|[2-9]E)$/
+
+/** A value for reading: two digits of a computed number, words as they are. */
+const shownValue = (value: string | number | undefined): string | number => (typeof value === 'number' ? rounded(value, 2) : (value ?? 'yes'))
 
 export function factsOf(visit: Visit, { sizing, ankle, posture, growth }: FootwearContext, protocol: Protocol): Facts {
 	const ageYears = completedYears(visit.player.birthDate, visit.visitDate)
@@ -39,12 +48,14 @@ export function factsOf(visit: Visit, { sizing, ankle, posture, growth }: Footwe
 	const recorded = (list: readonly Condition[], past: boolean): Because[] =>
 		(visit.conditions ?? []).filter((one) => list.includes(one.condition) && (past || one.status !== 'past')).map((one) => ({ measure: `${termWords(one.condition)}${one.side === 'none' ? '' : ` (${one.side})`}`, value: one.status }))
 	const sidesWhere = (measure: string, value: (side: 'left' | 'right') => string | number | undefined, holds: (side: 'left' | 'right') => boolean): Because[] =>
-		bothSides.filter(holds).map((side) => ({ measure: `${measure}, ${side}`, value: value(side) ?? 'yes' }))
+		bothSides.filter(holds).map((side) => ({ measure: `${measure}, ${side}`, value: shownValue(value(side)) }))
 	const z = (side: 'left' | 'right') => sizing[side].widthForLengthZ
+	const lengthGap = sizing.left.lengthMm === undefined || sizing.right.lengthMm === undefined ? undefined : Math.abs(sizing.left.lengthMm - sizing.right.lengthMm)
 	return {
 		adult, ageYears, ...(massKg === undefined ? {} : { massKg }),
 		heavy: massKg !== undefined && massKg >= protocol.value('footwear.heavyKg'),
 		position: (visit.play?.position ?? '').toLowerCase(),
+		code: visit.play?.code ?? '',
 		surfaces: visit.play?.surfaces ?? [],
 		now: (...list) => recorded(list, false),
 		ever: (...list) => recorded(list, true),
@@ -59,6 +70,9 @@ export function factsOf(visit: Visit, { sizing, ankle, posture, growth }: Footwe
 		stiffFirstJoint: sidesWhere('First MTP', (side) => posture[side].firstMtp, (side) => posture[side].firstMtp === 'structural-limit'),
 		pronated: sidesWhere('Foot posture', (side) => posture[side].fpi ?? posture[side].fpiBand, (side) => posture[side].fpiBand === 'highly-pronated'),
 		supinated: sidesWhere('Foot posture', (side) => posture[side].fpi ?? posture[side].fpiBand, (side) => posture[side].fpiBand === 'supinated' || posture[side].fpiBand === 'highly-supinated'),
+		longer: lengthGap !== undefined && lengthGap >= protocol.value('footwear.unequalMm') ? [{ measure: 'Difference in foot length', value: rounded(lengthGap, 1), unit: 'mm' }] : [],
+		mobileFirstRay: sidesWhere('First ray', (side) => posture[side].firstRay, (side) => posture[side].firstRay === 'hypermobile'),
+		lighter: adult && massKg !== undefined && massKg <= protocol.value(visit.player.sex === 'male' ? 'footwear.lighterMaleKg' : 'footwear.lighterFemaleKg') && visit.play?.surfaces?.includes('road') ? [{ measure: 'Body mass', value: massKg, unit: 'kg' }, { measure: 'Surface', value: 'road' }] : [],
 		growing: adult || !growth ? [] : [{ measure: 'Growth stage', value: growth.band }],
 	}
 }

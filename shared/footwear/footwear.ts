@@ -1,6 +1,6 @@
 /** The footwear room: what to seek and avoid, where wishes contradict, and the verdict on the pairs in use. */
 import type { FeatureWish, FootwearResult } from '../assessment.ts'
-import type { Finding } from '../finding.ts'
+import { type Finding, idPart } from '../finding.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import { meanOf } from '../visit/sides.ts'
 import { type Feature, termWords } from '../visit/terms.ts'
@@ -9,7 +9,7 @@ import { type FootwearContext, factsOf } from './facts.ts'
 import { judgePair } from './pairs.ts'
 import { footwearRules } from './rules.ts'
 
-const opposites: readonly (readonly [Feature, Feature])[] = [['firm-heel-counter', 'soft-heel-counter'], ['stiff-forefoot', 'flexible-forefoot'], ['wide-fitting', 'narrow-fitting'], ['raised-heel', 'low-heel'], ['round-studs', 'bladed-studs'], ['low-mass', 'full-length-cushioning']]
+const opposites: readonly (readonly [Feature, Feature])[] = [['firm-heel-counter', 'soft-heel-counter'], ['stiff-forefoot', 'flexible-forefoot'], ['wide-fitting', 'narrow-fitting'], ['raised-heel', 'low-heel'], ['round-studs', 'bladed-studs'], ['long-studs', 'short-studs'], ['high-heel-counter', 'low-heel-collar'], ['soft-ground-sole', 'artificial-ground-sole'], ['indoor-sole', 'firm-ground-sole'], ['low-mass', 'full-length-cushioning']]
 
 /** @param context the results of the rooms it draws on; each wish names its rule, reasons and basis */
 export function footwear(visit: Visit, context: FootwearContext, protocol: Protocol): FootwearResult {
@@ -28,8 +28,8 @@ export function footwear(visit: Visit, context: FootwearContext, protocol: Proto
 	const contradictions = contradictionsOf(seek, avoid)
 	for (const one of contradictions) findings.push({ id: `footwear.contradiction-${one.feature}`, topic: 'footwear', side: 'none', level: 'caution', says: one.says, because: [], basis: { rule: 'contradicting wishes', source: 'comparison of the rules that apply', strength: 'practice' } })
 	const lengths = (['left', 'right'] as const).map((side) => context.sizing[side].lengthMm ?? meanOf(visit.feet?.[side]?.heelToToeMm)).filter((one) => one !== undefined)
-	const current = (visit.footwear ?? []).map((pair) => judgePair(pair, lengths.length === 0 ? undefined : Math.max(...lengths), visit.feet?.sockMm ?? 0, facts.adult, protocol))
-	for (const pair of current) if (pair.verdict === 'replace' || pair.verdict === 'change') findings.push({ id: `footwear.pair-${pair.id}`, topic: 'footwear', side: 'none', level: 'advise', says: `Pair ${pair.id}: ${pair.says}`, because: pair.toeRoomMm === undefined ? [] : [{ measure: 'Toe room', value: pair.toeRoomMm, unit: 'mm' }], basis: protocol.basis('pairs in use', facts.adult ? 'footwear.adultTightMm' : 'footwear.youthReplaceMm') })
+	const current = (visit.footwear ?? []).map((pair) => judgePair(pair, lengths.length === 0 ? undefined : Math.max(...lengths), visit.feet?.sockMm ?? 0, facts.adult, protocol, { visitDate: visit.visitDate, toeRoom: context.growth?.toeRoom.find((one) => one.id === pair.id), ...(context.ankle.offsetMm ? { offsetMinMm: context.ankle.offsetMm.min } : {}) }))
+	for (const pair of current) if (pair.verdict === 'replace' || pair.verdict === 'change') findings.push({ id: `footwear.pair-${idPart(pair.id, current.indexOf(pair))}`, topic: 'footwear', side: 'none', level: 'advise', says: `${visit.footwear?.find((one) => one.id === pair.id)?.name ?? `Pair ${pair.id}`}: ${pair.says}`, because: pair.toeRoomMm === undefined ? [] : [{ measure: 'Toe room', value: pair.toeRoomMm, unit: 'mm' }], basis: protocol.basis('pairs in use', facts.adult ? 'footwear.adultTightMm' : 'footwear.youthReplaceMm') })
 	return { target: { seek, avoid }, contradictions, current, ranked: [], findings }
 }
 

@@ -1,5 +1,7 @@
-import type { FootwearResult } from '../assessment.ts'
+/** The verdict on a pair the player owns: worn out, damaged or outgrown first, then its toe room, then what to watch. */
+import type { CurrentPair, ToeRoomForecast } from '../assessment.ts'
 import type { Protocol } from '../protocol/protocol.ts'
+import { dayInWords, dayNumber } from '../visit/age.ts'
 import { rounded } from '../visit/sides.ts'
 import type { Pair } from '../visit/visit.ts'
 
@@ -8,22 +10,64 @@ const bands = {
 	boot: { youth: 'footwear.youthReplaceMm', tight: 'footwear.adultTightMm', loose: 'footwear.adultLooseMm' },
 	trainer: { youth: 'footwear.youthTrainerReplaceMm', tight: 'footwear.adultTrainerTightMm', loose: 'footwear.adultTrainerLooseMm' },
 } as const
+type Damage = NonNullable<Pair['damage']>[number]
+/** Replacement signs: common practice, no source. */
+const damageSays: Record<Damage, { verdict: 'replace' | 'change'; says: string }> = {
+	'studs-worn': { verdict: 'replace', says: 'Studs worn below half their height: replace the studs where they come out, else the pair.' },
+	'stud-sharp': { verdict: 'change', says: 'A sharp or chipped stud: do not play in them until it is smoothed or replaced.' },
+	'stud-missing': { verdict: 'change', says: 'A stud is missing: fit it, or have the sole checked for rocking.' },
+	'sole-separated': { verdict: 'replace', says: 'Sole coming away from the upper: replace.' },
+	'counter-collapsed': { verdict: 'replace', says: 'Heel counter collapsed: it no longer holds the heel; replace.' },
+	'insole-board-split': { verdict: 'replace', says: 'Board under the liner split: replace.' },
+	'upper-cracked': { verdict: 'replace', says: 'Upper cracked: replace.' },
+	'lining-worn': { verdict: 'change', says: 'Heel lining worn through: patch it or replace, it blisters.' },
+	'heel-slips': { verdict: 'change', says: 'Heel slips: try the heel-lock lacing first, then fit and counter.' },
+}
+/** What else a pair is judged by, where known. */
+export interface PairMore { visitDate?: string; /** the growth room's forecast of this pair's toe room */ toeRoom?: ToeRoomForecast | undefined; offsetMinMm?: number }
 
-type Current = FootwearResult['current'][number]
-/** The verdict on a pair in use: worn out first, then its toe room in mm (inside length - longer foot - sock). */
-export function judgePair(pair: Pair, longerFootMm: number | undefined, sockMm: number, adult: boolean, protocol: Protocol): Current {
-	const band = bands[pair.sole === 'road' || pair.sole === 'trail' ? 'trainer' : 'boot']
+/**
+ * The verdict on a pair in use, with its toe room in mm (inside length - longer foot - sock).
+ * With a foot-length forecast also the date from which the toe room is expected to fall below the limit.
+ */
+export function judgePair(pair: Pair, longerFootMm: number | undefined, sockMm: number, adult: boolean, protocol: Protocol, more: PairMore = {}): CurrentPair {
+	const trainer = pair.sole === 'road' || pair.sole === 'trail'
+	const band = bands[trainer ? 'trainer' : 'boot']
+	const least = protocol.value(adult ? band.tight : band.youth)
 	const hours = pair.minutesWorn === undefined ? undefined : pair.minutesWorn / 60
 	const life = pair.lifeMinutes === undefined ? protocol.value('footwear.lifeReplaceHours') : pair.lifeMinutes / 60
 	const check = pair.lifeMinutes === undefined ? protocol.value('footwear.lifeCheckHours') : life
-	const toeRoomMm = pair.insideLengthMm === undefined || longerFootMm === undefined ? undefined : pair.insideLengthMm - longerFootMm - sockMm
-	const made = (verdict: Current['verdict'], says: string): Current => ({ id: pair.id, ...(toeRoomMm === undefined ? {} : { toeRoomMm }), verdict, says })
+	const toeRoomMm = pair.insideLengthMm === undefined || longerFootMm === undefined ? undefined : rounded(pair.insideLengthMm - longerFootMm - sockMm, 4)
+	const damage = [...new Set(pair.damage ?? [])].map((one) => damageSays[one])
+	const reasons: string[] = damage.map((one) => one.says)
+	if (hours !== undefined && hours < life && hours >= check) reasons.push(`Worn ${rounded(hours, 0)} hours: check studs, counter and sole.`)
+	if (more.visitDate !== undefined && pair.acquired !== undefined && !trainer) {
+		const months = (dayNumber(more.visitDate) - dayNumber(pair.acquired)) / 30.4375
+		if (months >= protocol.value('footwear.ageCheckMonths')) reasons.push(`Owned for ${rounded(months, 0)} months: check it as for a worn pair.`)
+	}
+	const offset = pair.heelToForefootOffsetMm
+	if (more.offsetMinMm !== undefined && offset !== undefined && offset + (pair.heelLiftMm ?? 0) < more.offsetMinMm) {
+		const raise = rounded(more.offsetMinMm - offset, 1)
+		const limit = protocol.value('ankle.raiseWarnMm')
+		reasons.push(raise <= limit ? `Offset ${offset} mm is below the ${more.offsetMinMm} mm sought: a heel raise of ${raise} mm inside would make it up.` : `Offset ${offset} mm is below the ${more.offsetMinMm} mm sought; making it up needs a ${raise} mm raise, above the ${limit} mm limit in use.`)
+	}
+	if (pair.brokenIn === false) reasons.push(`Not broken in: no match before ${protocol.value('footwear.breakInMinutes')} training minutes without a sore spot.`)
+
+	// When it will be outgrown: growth of the longer foot against the least toe room
+	const { runsOutOn: replaceBy, earliest: first, latest: last } = more.toeRoom ?? {}
+	if (replaceBy !== undefined) reasons.push(`By the growth forecast its toe room falls below ${least} mm about ${dayInWords(replaceBy)}${first && first < replaceBy ? ` (as early as ${dayInWords(first)} if growth is fast)` : ''}: plan the next pair.`)
+	const made = (verdict: CurrentPair['verdict'], says: string): CurrentPair => ({
+		id: pair.id, ...(toeRoomMm === undefined ? {} : { toeRoomMm }), verdict, says: [says, ...reasons].join(' ').trim(),
+		...(reasons.length > 0 ? { reasons } : {}),
+		...(replaceBy === undefined ? {} : { replaceBy, ...(first === undefined ? {} : { replaceBetween: { from: first, ...(last === undefined ? {} : { to: last }) } }) }),
+	})
 	if (hours !== undefined && hours >= life) return made('replace', `Worn ${rounded(hours, 0)} hours of an expected ${rounded(life, 0)}: replace.`)
-	const wear = hours !== undefined && hours >= check ? ` Worn ${rounded(hours, 0)} hours: check studs, counter and sole.` : ''
-	if (toeRoomMm === undefined) return made('unknown', `${pair.insideLengthMm === undefined ? 'Inside length not measured.' : 'Foot length not measured.'}${wear}`)
+	const broken = damage.some((one) => one.verdict === 'replace'), faulty = damage.some((one) => one.verdict === 'change')
+	if (toeRoomMm === undefined) return made(broken ? 'replace' : faulty ? 'change' : 'unknown', pair.insideLengthMm === undefined ? 'Inside length not measured.' : 'Foot length not measured.')
 	const room = rounded(toeRoomMm, 1)
-	if (!adult) return toeRoomMm < protocol.value(band.youth) ? made('replace', `Toe room ${room} mm is below ${protocol.value(band.youth)} mm: outgrown, replace.${wear}`) : made('keep', `Toe room ${room} mm.${wear}`)
-	if (toeRoomMm < protocol.value(band.tight)) return made('change', `Toe room ${room} mm is tight.${wear}`)
-	if (toeRoomMm > protocol.value(band.loose)) return made('change', `Toe room ${room} mm is loose.${wear}`)
-	return made('keep', `Toe room ${room} mm.${wear}`)
+	if (!adult && toeRoomMm < least) return made('replace', `Toe room ${room} mm is below ${least} mm: outgrown, replace.`)
+	if (broken) return made('replace', `Toe room ${room} mm.`)
+	if (adult && toeRoomMm < least) return made('change', `Toe room ${room} mm is tight.`)
+	if (adult && toeRoomMm > protocol.value(band.loose)) return made('change', `Toe room ${room} mm is loose.`)
+	return made(faulty ? 'change' : 'keep', `Toe room ${room} mm.`)
 }

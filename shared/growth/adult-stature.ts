@@ -10,12 +10,8 @@ export function adjustedParentCm(parent: 'mother' | 'father', reportedCm: number
 
 export interface AdultStatureInput { sex: 'male' | 'female'; ageYears: number; statureCm: number; massKg: number; motherCm: number; fatherCm: number; reported: boolean }
 
-/**
- * Predicted adult stature in cm, Khamis-Roche with the weights of the 1995 erratum; coefficients are
- * interpolated linearly between half years. Parents' statures are adjusted only where `reported`.
- * @returns the raw prediction (it may fall below the present stature), or undefined outside 4.0 to 17.5 years
- */
-export function khamisRocheCm({ sex, ageYears, statureCm, massKg, motherCm, fatherCm, reported }: AdultStatureInput): number | undefined {
+/** The coefficients at an age, linear between half years; undefined outside 4.0 to 17.5 years. Lengths in inches, mass in pounds. */
+export function khamisRocheAt(sex: 'male' | 'female', ageYears: number): { constant: number; stature: number; weight: number; midparent: number } | undefined {
 	const rows = khamisRoche[sex]
 	const at = rows.findIndex(([age]) => age >= ageYears)
 	const above = rows[at]
@@ -23,8 +19,18 @@ export function khamisRocheCm({ sex, ageYears, statureCm, massKg, motherCm, fath
 	const below = at === 0 ? above : rows[at - 1]!
 	const part = above[0] === below[0] ? 0 : (ageYears - below[0]) / (above[0] - below[0])
 	const between = (index: 1 | 2 | 3 | 4) => below[index] + part * (above[index] - below[index])
+	return { constant: between(1), stature: between(2), weight: between(3), midparent: between(4) }
+}
+/**
+ * Predicted adult stature in cm, Khamis-Roche with the weights of the 1995 erratum; coefficients are
+ * interpolated linearly between half years. Parents' statures are adjusted only where `reported`.
+ * @returns the raw prediction (it may fall below the present stature), or undefined outside 4.0 to 17.5 years
+ */
+export function khamisRocheCm({ sex, ageYears, statureCm, massKg, motherCm, fatherCm, reported }: AdultStatureInput): number | undefined {
+	const at = khamisRocheAt(sex, ageYears)
+	if (!at) return undefined
 	const mother = reported ? adjustedParentCm('mother', motherCm) : motherCm
 	const father = reported ? adjustedParentCm('father', fatherCm) : fatherCm
 	const midparent = (mother + father) / 2 / cmPerInch
-	return (between(1) + between(2) * (statureCm / cmPerInch) + between(3) * (massKg / kgPerPound) + between(4) * midparent) * cmPerInch
+	return (at.constant + at.stature * (statureCm / cmPerInch) + at.weight * (massKg / kgPerPound) + at.midparent * midparent) * cmPerInch
 }

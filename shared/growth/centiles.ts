@@ -20,7 +20,8 @@ export function lmsAt(table: LmsTable, sex: Sex, months: number): At | undefined
 export function lmsZ(value: number, { l, m, s }: At): number {
 	return l === 0 ? Math.log(value / m) / s : ((value / m) ** l - 1) / (l * s)
 }
-const valueAt = (z: number, { l, m, s }: At): number => (l === 0 ? m * Math.exp(s * z) : m * (1 + l * s * z) ** (1 / l))
+/** The value (cm, kg or kg/m2) at a z by LMS: the other way round, for curves. */
+export const valueAt = (z: number, { l, m, s }: At): number => (l === 0 ? m * Math.exp(s * z) : m * (1 + l * s * z) ** (1 / l))
 
 /** CDC 2000 centile of stature (cm) or mass (kg); undefined outside the table's ages. */
 export function centile(table: LmsTable, sex: Sex, months: number, value: number): Centile | undefined {

@@ -9,7 +9,7 @@ import { finding } from './says.ts'
 
 export interface Estimates { offsets: ByMethod; peakAges: ByMethod; findings: Finding[] }
 type Method = keyof ByMethod
-const names: Record<Method, string> = { mirwald: 'Mirwald 2002', moore: 'Moore 2015 (stature)', mooreSitting: 'Moore 2015 (sitting height)', fransen: 'Fransen 2018' }
+export const methodNames: Record<Method, string> = { mirwald: 'Mirwald 2002', moore: 'Moore 2015 (stature)', mooreSitting: 'Moore 2015 (sitting height)', fransen: 'Fransen 2018' }
 
 /** Offsets in years and ages at peak height velocity, each absent with a finding where it does not apply. */
 export function maturityEstimates(visit: Visit, ageYears: number, protocol: Protocol): Estimates {
@@ -24,15 +24,15 @@ export function maturityEstimates(visit: Visit, ageYears: number, protocol: Prot
 		if (key) findings.push(finding('growth.sitting-ratio', 'caution', 'Sitting height is unusual for this stature. Measure it again and take off the height of the stool before using the maturity estimates.', [{ measure: 'Sitting height / stature', value: rounded(ratio, 3) }], protocol.basis('sitting height plausible', key)))
 	}
 	const lowKey: ThresholdKey = boy ? 'growth.offsetAgeMinBoys' : 'growth.offsetAgeMinGirls', highKey: ThresholdKey = boy ? 'growth.offsetAgeMaxBoys' : 'growth.offsetAgeMaxGirls'
-	const refuse = (method: Method, says: string, key: ThresholdKey, value: number) => findings.push(finding(`growth.outside-${method}`, 'note', says, [{ measure: 'Value', value: rounded(value, 1), unit: 'years' }], protocol.basis('limits of the maturity equations', key)))
+	const refuse = (method: Method, says: string, key: ThresholdKey, value: number) => findings.push(finding(`growth.outside-${method.replace('S', '-s')}`, 'note', says, [{ measure: 'Value', value: rounded(value, 1), unit: 'years' }], protocol.basis('limits of the maturity equations', key)))
 	const add = (method: Method, extra: [ThresholdKey, ThresholdKey] | undefined, offset: () => number, peak: (offset: number) => number = (mo) => ageYears - mo) => {
 		for (const [low, high] of [[lowKey, highKey] as const, ...(extra ? [extra] : [])]) {
 			const key = ageYears < protocol.value(low) ? low : ageYears > protocol.value(high) ? high : undefined
-			if (key) return void refuse(method, `No maturity estimate by ${names[method]}: at ${rounded(ageYears, 1)} years the player is outside its ages of ${protocol.value(low)} to ${protocol.value(high)} years.`, key, ageYears)
+			if (key) return void refuse(method, `No maturity estimate by ${methodNames[method]}: at ${rounded(ageYears, 1)} years the player is outside its ages of ${protocol.value(low)} to ${protocol.value(high)} years.`, key, ageYears)
 		}
 		const value = offset()
 		const limit = protocol.value('growth.offsetLimitYears')
-		if (!Number.isFinite(value) || Math.abs(value) > limit) return void refuse(method, `No maturity estimate by ${names[method]}: the result lies more than ${limit} years from peak height velocity, where the equation does not hold. Check stature, sitting height and mass.`, 'growth.offsetLimitYears', Number.isFinite(value) ? value : 0)
+		if (!Number.isFinite(value) || Math.abs(value) > limit) return void refuse(method, `No maturity estimate by ${methodNames[method]}: the result lies more than ${limit} years from peak height velocity, where the equation does not hold. Check stature, sitting height and mass.`, 'growth.offsetLimitYears', Number.isFinite(value) ? value : 0)
 		offsets[method] = value
 		peakAges[method] = peak(value)
 	}

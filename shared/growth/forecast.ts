@@ -1,10 +1,18 @@
 import type { GrowthResult } from '../assessment.ts'
-import type { Protocol } from '../protocol/protocol.ts'
+import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
 import { decimalAgeYears } from '../visit/age.ts'
 import type { Visit } from '../visit/visit.ts'
 import { addDays, addMonths } from './dates.ts'
 import { longerFootMm } from './velocity.ts'
 
+interface Rate { mmPerYear: number; stopsAt: number }
+/** Foot growth in mm a year and the age at which it stops: the mean, and the slow and fast edge of the band. */
+export function footRates(visit: Visit, protocol: Protocol): { mean: Rate; slow: Rate; fast: Rate } {
+	const boy = visit.player.sex === 'male'
+	const rate = protocol.value(boy ? 'growth.footRateBoysMm' : 'growth.footRateGirlsMm')
+	const of = (factor: number, stopKey: ThresholdKey): Rate => ({ mmPerYear: rate * factor, stopsAt: protocol.value(boy ? 'growth.footStopBoys' : stopKey) })
+	return { mean: of(1, 'growth.footStopGirls'), slow: of(protocol.value('growth.footLowFactor'), 'growth.footStopEarlyGirls'), fast: of(protocol.value('growth.footHighFactor'), 'growth.footStopLateGirls') }
+}
 /**
  * Length of the longer foot for the next twelve months, mm, at the mean rate until growth stops.
  * The band (half to one and a half times the rate) is a choice of width, not a measured spread.
@@ -12,17 +20,14 @@ import { longerFootMm } from './velocity.ts'
  */
 export function footForecast(visit: Visit, protocol: Protocol): GrowthResult['footForecast'] {
 	const length = longerFootMm(visit)
-	const boy = visit.player.sex === 'male'
 	const age = decimalAgeYears(visit.player.birthDate, visit.visitDate)
-	const rate = protocol.value(boy ? 'growth.footRateBoysMm' : 'growth.footRateGirlsMm')
-	const stops = boy ? ([protocol.value('growth.footStopBoys'), protocol.value('growth.footStopBoys'), protocol.value('growth.footStopBoys')] as const)
-		: ([protocol.value('growth.footStopEarlyGirls'), protocol.value('growth.footStopGirls'), protocol.value('growth.footStopLateGirls')] as const)
-	if (length === undefined || age >= stops[2]) return undefined
+	const { mean, slow, fast } = footRates(visit, protocol)
+	if (length === undefined || age >= fast.stopsAt) return undefined
 	return Array.from({ length: 12 }, (_, index) => {
 		const date = addMonths(visit.visitDate, index + 1)
 		const then = decimalAgeYears(visit.player.birthDate, date)
-		const grown = (stop: number, factor: number) => length + rate * factor * Math.max(0, Math.min(then, stop) - age)
-		return { date, lengthMm: grown(stops[1], 1), lowMm: grown(stops[0], protocol.value('growth.footLowFactor')), highMm: grown(stops[2], protocol.value('growth.footHighFactor')) }
+		const grown = ({ mmPerYear, stopsAt }: Rate) => length + mmPerYear * Math.max(0, Math.min(then, stopsAt) - age)
+		return { date, lengthMm: grown(mean), lowMm: grown(slow), highMm: grown(fast) }
 	})
 }
 

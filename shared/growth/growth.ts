@@ -6,14 +6,17 @@ import type { Protocol } from '../protocol/protocol.ts'
 import { ageYears as completedYears, decimalAgeYears } from '../visit/age.ts'
 import { rounded } from '../visit/sides.ts'
 import type { Visit } from '../visit/visit.ts'
-import { khamisRocheCm } from './adult-stature.ts'
+import { adultStature } from './adult.ts'
 import { bmiCentile, centile } from './centiles.ts'
 import { daysBetween } from './dates.ts'
 import { maturityEstimates } from './estimate.ts'
 import { footForecast, measureAgainBy } from './forecast.ts'
 import { finding, standingCautions } from './says.ts'
+import { methodFindings, stageMethod } from './method.ts'
 import { stage } from './stage.ts'
-import { footRate, statureVelocity } from './velocity.ts'
+import { toeRoomFindings, toeRoomForecasts } from './toe-room.ts'
+import { footGrowth, statureVelocity } from './velocity.ts'
+import { growthWorkings } from './workings.ts'
 
 const daysPerMonth = 30.4375
 
@@ -37,48 +40,50 @@ export function growth(visit: Visit, earlier: readonly Visit[], protocol: Protoc
 	const adult = treated ? undefined : adultStature(visit, age, protocol, findings)
 	const present = visit.body?.statureCm
 	const percent = adult === undefined || present === undefined ? undefined : (100 * present) / adult
-	const offset = (estimates.offsets as GrowthResult['maturityOffsetYears']).mirwald ?? (estimates.offsets as GrowthResult['maturityOffsetYears']).moore
-	const { band, findings: stageFindings } = stage(percent, offset, protocol)
-	findings.push(...stageFindings, ...statureVelocity(visit, earlier, protocol))
-	const rate = footRate(visit, earlier, protocol)
-	if (rate !== undefined && rate > protocol.value('growth.footFastMmPerYear'))
-		findings.push(finding('growth.foot-fast', 'advise', 'The foot is growing fast. Foot growth often comes before the height spurt: measure feet and stature again soon.', [{ measure: 'Foot growth', value: rounded(rate, 1), unit: 'mm/y' }], protocol.basis('fast foot growth', 'growth.footFastMmPerYear')))
+	const chosen = stageMethod(visit, earlier, protocol)
+	const { band, findings: stageFindings } = stage(percent, chosen.offset === undefined ? undefined : estimates.offsets[chosen.offset], protocol)
+	const errorCm = protocol.value(boy ? 'growth.adultStatureErrorBoysCm' : 'growth.adultStatureErrorGirlsCm')
+	// An adult is never shorter than the player is now, and no share is above the whole.
+	const ranges = adult === undefined || present === undefined ? {} : {
+		predictedAdultStatureRangeCm: { low: Math.max(present, adult - errorCm), high: adult + errorCm },
+		percentAdultStatureRange: { low: (100 * present) / (adult + errorCm), high: Math.min(100, (100 * present) / Math.max(present, adult - errorCm)) },
+	}
+	findings.push(...stageFindings, ...methodFindings(chosen), ...boundaryFindings(percent, ranges.percentAdultStatureRange, protocol))
+	const { velocity, findings: velocityFindings } = statureVelocity(visit, earlier, protocol)
+	findings.push(...velocityFindings)
+	const feet = footGrowth(visit, earlier, protocol), rate = feet?.mmPerYear
+	if (feet && feet.mmPerYear > protocol.value('growth.footFastMmPerYear'))
+		findings.push(finding('growth.foot-fast', feet.real ? 'advise' : 'note', feet.real ? 'The foot is growing fast. Foot growth often comes before the height spurt, about two years at group level: measure feet and stature again soon.' : `The foot may be growing fast, but the change since ${feet.since} is within measuring error: measure again soon.`, [{ measure: 'Foot growth', value: rounded(feet.mmPerYear, 1), unit: 'mm/y' }, { measure: 'Change', value: rounded(feet.changeMm, 1), unit: 'mm' }], protocol.basis('fast foot growth', 'growth.footFastMmPerYear')))
 	if (anyOffset || adult !== undefined) findings.push(...standingCautions(!boy, protocol))
 	const forecast = footForecast(visit, protocol)
 	if (forecast) findings.push(finding('growth.foot-forecast', 'note', 'The foot forecast uses the mean growth of one group of children; the width of its band is a choice. Growth of one player cannot be foretold.', [], protocol.basis('foot forecast', boy ? 'growth.footRateBoysMm' : 'growth.footRateGirlsMm')))
-	return {
+	const again = measureAgainBy(visit, rate, protocol)
+	const toeRoom = toeRoomForecasts(visit, protocol)
+	findings.push(...toeRoomFindings(visit, toeRoom, again, protocol))
+	const result = {
 		decimalAgeYears: age,
 		maturityOffsetYears: estimates.offsets,
 		ageAtPeakHeightVelocityYears: estimates.peakAges,
 		...(adult === undefined ? {} : { predictedAdultStatureCm: adult }),
 		...(percent === undefined ? {} : { percentAdultStature: percent }),
+		...ranges,
 		band,
+		...(chosen.method ? { method: chosen.method } : {}),
 		centiles: centiles(visit, findings),
+		...(velocity ? { velocity } : {}),
 		...(forecast ? { footForecast: forecast } : {}),
-		measureAgainBy: measureAgainBy(visit, rate, protocol),
+		toeRoom,
+		measureAgainBy: again,
 		findings,
 	}
+	return { ...result, workings: growthWorkings(visit, result, feet, protocol) }
 }
 
-function adultStature(visit: Visit, ageYears: number, protocol: Protocol, findings: Finding[]): number | undefined {
-	const { statureCm, massKg, motherStatureCm: motherCm, fatherStatureCm: fatherCm, parentStatures } = visit.body ?? {}
-	const errorKey = visit.player.sex === 'male' ? 'growth.adultStatureErrorBoysCm' : 'growth.adultStatureErrorGirlsCm'
-	const lacking = [statureCm === undefined && 'stature', massKg === undefined && 'body mass', motherCm === undefined && "mother's stature", fatherCm === undefined && "father's stature"].filter((one) => one !== false)
-	if (statureCm === undefined || massKg === undefined || motherCm === undefined || fatherCm === undefined) {
-		findings.push(finding('growth.adult-stature-missing', 'note', `Adult stature cannot be predicted: ${lacking.join(', ')} not recorded. Both parents are needed.`, [], protocol.basis('Khamis-Roche inputs', errorKey)))
-		return undefined
-	}
-	const min = protocol.value('growth.adultStatureAgeMin'), max = protocol.value('growth.adultStatureAgeMax')
-	const raw = ageYears < min || ageYears > max ? undefined : khamisRocheCm({ sex: visit.player.sex, ageYears, statureCm, massKg, motherCm, fatherCm, reported: parentStatures === 'reported' })
-	if (raw === undefined) {
-		findings.push(finding('growth.adult-stature-age', 'note', `Adult stature is not predicted at ${rounded(ageYears, 1)} years: the table runs from ${min} to ${max} years.`, [{ measure: 'Age', value: rounded(ageYears, 1), unit: 'years' }], protocol.basis('ages of the Khamis-Roche table', ageYears < min ? 'growth.adultStatureAgeMin' : 'growth.adultStatureAgeMax')))
-		return undefined
-	}
-	const value = Math.max(raw, statureCm)
-	const error = protocol.value(errorKey)
-	findings.push(finding('growth.adult-stature', 'note', `Predicted adult stature about ${rounded(value, 0)} cm, nine times in ten within ${error} cm.${raw < statureCm ? ' The equation gave less than the present stature, which is used instead.' : ''}${parentStatures === 'reported' ? " The parents' reported statures were adjusted for the usual overstatement." : ''}`,
-		[{ measure: 'Predicted adult stature', value: rounded(raw, 1), unit: 'cm' }, { measure: 'Lower bound', value: rounded(value - error, 1), unit: 'cm' }, { measure: 'Upper bound', value: rounded(value + error, 1), unit: 'cm' }], protocol.basis('Khamis-Roche, weights of the 1995 erratum', errorKey)))
-	return value
+/** Says so where the error of the predicted stature reaches across the edge of a stage. */
+function boundaryFindings(percent: number | undefined, range: GrowthResult['percentAdultStatureRange'], protocol: Protocol): Finding[] {
+	if (percent === undefined || !range) return []
+	const key = (['growth.percentAroundMin', 'growth.percentAroundMax'] as const).find((one) => range.low < protocol.value(one) && range.high >= protocol.value(one))
+	return key ? [finding('growth.near-boundary', 'note', `The share of adult stature is ${rounded(percent, 1)} %, good to between ${rounded(range.low, 1)} and ${rounded(range.high, 1)} %: the stage is near the boundary at ${protocol.value(key)} %.`, [{ measure: 'Share of predicted adult stature', value: rounded(percent, 1), unit: '%' }], protocol.basis('near a boundary of the stages', key))] : []
 }
 
 function centiles(visit: Visit, findings: Finding[]): GrowthResult['centiles'] {

@@ -1,3 +1,6 @@
+import { dayInWords } from '../visit/age.ts'
+import type { GrowthResult } from '../assessment.ts'
+import { examinersOf, stanceOf } from '../change.ts'
 import type { Finding } from '../finding.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import { meanOf, rounded } from '../visit/sides.ts'
@@ -26,24 +29,30 @@ function changeSince(visit: Visit, earlier: readonly Visit[], of: (visit: Visit)
 	return chosen && { days: chosen.days, change: now - chosen.value!, since: chosen.since }
 }
 
-/** Stature growth since an earlier visit, as findings: refused, trend only, or a rate with its error (cm/y). */
-export function statureVelocity(visit: Visit, earlier: readonly Visit[], protocol: Protocol): Finding[] {
+/** Stature growth since an earlier visit: refused (too soon, or shrunk), a trend only, or a rate with its error, cm/y. */
+export function statureVelocity(visit: Visit, earlier: readonly Visit[], protocol: Protocol): { velocity?: NonNullable<GrowthResult['velocity']>; findings: Finding[] } {
 	const least = protocol.value('growth.velocityMinDays')
 	const found = changeSince(visit, earlier, (one) => one.body?.statureCm, least)
-	if (!found) return []
-	const because = [{ measure: 'Change of stature', value: rounded(found.change, 1), unit: 'cm' }, { measure: 'Interval', value: found.days, unit: 'days' }]
-	if (found.change < -protocol.value('growth.shrinkCm')) return [finding('growth.shrunk', 'caution', `Stature is lower than on ${found.since}. Measure it again, by the same observer and at the same time of day.`, because, protocol.basis('negative growth', 'growth.shrinkCm'))]
-	if (found.days < least) return [finding('growth.velocity-short', 'note', `No growth rate: only ${found.days} days since the stature of ${found.since}; at least ${least} are needed.`, because, protocol.basis('growth rate interval', 'growth.velocityMinDays'))]
-	const rate = perYear(found.change, found.days)
-	const error = perYearError(protocol.value('growth.statureReadingSdCm'), found.days)
-	const trend = found.days < protocol.value('growth.velocityTrendDays')
-	const result = [finding('growth.velocity', 'note', `Growth since ${found.since}: ${rounded(rate, 1)} cm a year, give or take ${rounded(error, 1)}${trend ? ' (short interval: a trend only)' : ''}.`, [{ measure: 'Growth rate', value: rounded(rate, 2), unit: 'cm/y' }, { measure: 'Error (95 %)', value: rounded(error, 2), unit: 'cm/y' }, ...because], protocol.basis('growth rate between visits', trend ? 'growth.velocityTrendDays' : 'growth.statureReadingSdCm'))]
-	if (rate >= protocol.value('growth.fastCmPerYear')) result.push(finding('growth.fast', 'advise', 'Growth this fast has been associated with more injuries in one group of boys. Watch the load and the growing heel and knee.', [{ measure: 'Growth rate', value: rounded(rate, 1), unit: 'cm/y' }], protocol.basis('fast growth', 'growth.fastCmPerYear')))
-	return result
+	if (!found) return { findings: [] }
+	const { since, days } = found
+	const because = [{ measure: 'Change of stature', value: rounded(found.change, 1), unit: 'cm' }, { measure: 'Interval', value: days, unit: 'days' }]
+	// Rounded so that 0.6 cm, reached by subtraction, is still within the limit.
+	if (rounded(found.change, 6) < -protocol.value('growth.shrinkCm')) return { findings: [finding('growth.shrunk', 'caution', `No growth rate: stature is lower than on ${dayInWords(since)}. Measure it again, by the same observer and at the same time of day.`, because, protocol.basis('negative growth', 'growth.shrinkCm'))] }
+	if (days < least) return { findings: [finding('growth.velocity-short', 'note', `No growth rate: only ${days} days since the stature of ${since}; at least ${least} are needed.`, because, protocol.basis('growth rate interval', 'growth.velocityMinDays'))] }
+	const cmPerYear = perYear(found.change, days), errorCmPerYear = perYearError(protocol.value('growth.statureReadingSdCm'), days)
+	const trendOnly = days < protocol.value('growth.velocityTrendDays')
+	const findings = [finding('growth.velocity', 'note', `Growth since ${dayInWords(since)}: ${rounded(cmPerYear, 1)} cm a year, give or take ${rounded(errorCmPerYear, 1)}${trendOnly ? ' (short interval: a trend only)' : ''}.${cmPerYear < errorCmPerYear ? ' This is no more than measuring error.' : ''}`, [{ measure: 'Growth rate', value: rounded(cmPerYear, 2), unit: 'cm/y' }, { measure: 'Error (95 %)', value: rounded(errorCmPerYear, 2), unit: 'cm/y' }, ...because], protocol.basis('growth rate between visits', trendOnly ? 'growth.velocityTrendDays' : 'growth.statureReadingSdCm'))]
+	if (cmPerYear >= protocol.value('growth.fastCmPerYear')) findings.push(finding('growth.fast', 'advise', 'Growth this fast has been associated with more injuries in one group of boys. Watch the load and the growing heel and knee.', [{ measure: 'Growth rate', value: rounded(cmPerYear, 1), unit: 'cm/y' }], protocol.basis('fast growth', 'growth.fastCmPerYear')))
+	return { velocity: { since, days, cmPerYear, errorCmPerYear, trendOnly }, findings }
 }
-/** Foot growth since an earlier visit, mm/y; undefined where not measured twice or too soon. */
-export function footRate(visit: Visit, earlier: readonly Visit[], protocol: Protocol): number | undefined {
+export interface FootGrowth { since: string; days: number; changeMm: number; mmPerYear: number; /** The change is beyond measuring error. */ real: boolean }
+/** Foot growth since an earlier visit in the same stance; undefined where not measured twice or too soon. */
+export function footGrowth(visit: Visit, earlier: readonly Visit[], protocol: Protocol): FootGrowth | undefined {
 	const least = protocol.value('growth.footIntervalMinDays')
-	const found = changeSince(visit, earlier, longerFootMm, least)
-	return found && found.days >= least ? perYear(found.change, found.days) : undefined
+	const alike = earlier.filter((one) => stanceOf(one) === stanceOf(visit))
+	const found = changeSince(visit, alike, longerFootMm, least)
+	if (!found || found.days < least) return undefined
+	const then = alike.find((one) => one.visitDate === found.since)!
+	const limit = protocol.value(examinersOf(visit, then) === 'same' ? 'sizing.realLengthSameMm' : 'sizing.realLengthOtherMm')
+	return { since: found.since, days: found.days, changeMm: found.change, mmPerYear: perYear(found.change, found.days), real: rounded(found.change, 4) >= limit }
 }

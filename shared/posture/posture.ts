@@ -1,10 +1,14 @@
-/** Posture room: foot posture index, first MTP joint, first ray, navicular drop, heel rises. */
+/** Posture room: foot posture index, first MTP joint, first ray, navicular drop, heel rises, Beighton score, leg length. */
 import type { PostureResult, PostureSide } from '../assessment.ts'
 import type { Because, Finding, FindingSide, Level } from '../finding.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
 import { ageYears } from '../visit/age.ts'
 import { bothSides, meanOf, perSide, rounded } from '../visit/sides.ts'
 import type { Side, Visit } from '../visit/visit.ts'
+import { beightonOf } from './beighton.ts'
+import { postureChanges, riseFindings } from './changes.ts'
+import { legLengthOf } from './leg-length.ts'
+import { postureWorkings } from './workings.ts'
 
 type Band = NonNullable<PostureSide['fpiBand']>
 /** Upper edge (inclusive) of each band, lowest first; the last band has no edge. */
@@ -25,14 +29,27 @@ function firstMtp(visit: Visit, side: Side, protocol: Protocol): PostureSide['fi
 	if (range < protocol.value('posture.mtpFreeDeg')) return 'grey'
 	return jack === undefined ? undefined : 'free'
 }
+/** Interphalangeal dorsiflexion to expect from the first MTP range, degrees; absent where the line falls below nought. */
+function ipjOf(mtpDeg: number | undefined, protocol: Protocol): Pick<PostureSide, 'ipjEstimateDeg'> {
+	if (mtpDeg === undefined) return {}
+	const ipjEstimateDeg = protocol.value('posture.ipjIntercept') + protocol.value('posture.ipjSlope') * mtpDeg
+	return ipjEstimateDeg < 0 ? {} : { ipjEstimateDeg }
+}
 const mtpWords = {
 	'functional-limit': 'moves freely off the ground but is held when standing (functional limit)',
 	'structural-limit': 'is limited off the ground as well, with a painful joint recorded (structural limit)',
 	grey: 'is in the grey zone: neither clearly free nor clearly limited',
 } as const
 
+/** First-ray readings worth a word; the hand test has poor agreement between examiners (clinical sources disagree on its use). */
+const rayWords: Partial<Record<string, string>> = {
+	plantarflexed: 'look for pressure under the first joint and keep studs clear of it',
+	dorsiflexed: 'look for load moving to the second ray',
+	hypermobile: 'this counts as excessive only above 8 mm of upward movement with symptoms (expert opinion, Glasoe 2022)',
+}
+
 /** Posture findings of a visit. Crossing a band alone does not warrant an insert. */
-export function posture(visit: Visit, protocol: Protocol): PostureResult {
+export function posture(visit: Visit, earlier: readonly Visit[], protocol: Protocol): PostureResult {
 	const scheme = protocol.file.fpiScheme ?? 'raw'
 	const age = ageYears(visit.player.birthDate, visit.visitDate)
 	const findings: Finding[] = []
@@ -44,6 +61,7 @@ export function posture(visit: Visit, protocol: Protocol): PostureResult {
 		return {
 			...(fpi === undefined ? {} : { fpi, fpiBand: bandOf(fpi, scheme, protocol) }), ...(read?.firstRay ? { firstRay: read.firstRay } : {}), ...(mtp ? { firstMtp: mtp } : {}),
 			...(drop === undefined ? {} : { navicularDropMm: drop }), ...(read?.heelRises === undefined ? {} : { heelRises: read.heelRises }),
+			...ipjOf(meanOf(read?.firstMtpDegNonWeightBearing), protocol),
 		}
 	})
 	const { left, right } = both
@@ -57,7 +75,9 @@ export function posture(visit: Visit, protocol: Protocol): PostureResult {
 			const range = meanOf(visit.posture?.[side]?.firstMtpDegNonWeightBearing)!, jack = meanOf(visit.posture?.[side]?.jackTestDeg)
 			say('first-mtp', side, one.firstMtp === 'grey' ? 'note' : 'advise', `The ${side} big toe joint ${mtpWords[one.firstMtp]}.`, [{ measure: 'off the ground', value: rounded(range, 1), unit: 'deg' }, ...(jack === undefined ? [] : [{ measure: 'standing', value: rounded(jack, 1), unit: 'deg' }])], one.firstMtp === 'functional-limit' ? 'posture.jackDeg' : one.firstMtp === 'grey' && range >= protocol.value('posture.mtpStructuralDeg') ? 'posture.mtpFreeDeg' : 'posture.mtpStructuralDeg', 'first MTP joint')
 		}
-		if (one.firstRay === 'plantarflexed') findings.push({ id: `posture.first-ray.${side}`, topic: 'posture', side, level: 'note', says: `The ${side} first ray is plantarflexed: look for pressure under the first joint and keep studs clear of it. The hand test has poor agreement between examiners.`, because: [{ measure: 'first ray', value: 'plantarflexed' }], basis: { rule: 'plantarflexed first ray', source: 'common practice, no source', strength: 'practice' } })
+		const ray = one.firstRay === undefined ? undefined : rayWords[one.firstRay]
+		if (ray) findings.push({ id: `posture.first-ray.${side}`, topic: 'posture', side, level: 'note', says: `The ${side} first ray is ${one.firstRay}: ${ray}. The hand test has poor agreement between examiners.`, because: [{ measure: 'first ray', value: one.firstRay! }], basis: { rule: `first ray, ${one.firstRay}`, source: 'common practice, no source', strength: 'practice' } })
+		if (one.fpi !== undefined && visit.player.sex === 'male' && age < protocol.value('posture.adultFromYears') && one.fpi < protocol.value('posture.futsalLowFpi')) say('fpi-low', side, 'note', `A foot posture index below ${protocol.value('posture.futsalLowFpi')} (${side}: ${one.fpi}) has been associated with more overuse trouble of foot and ankle in one group of futsal boys.`, [{ measure: 'FPI', value: one.fpi }], 'posture.futsalLowFpi', 'low foot posture index in boys')
 		if (one.navicularDropMm !== undefined && one.navicularDropMm > protocol.value('posture.navicularDropMm')) say('navicular-drop', side, 'note', `The ${side} navicular drops ${rounded(one.navicularDropMm, 1)} mm, above the ${protocol.value('posture.navicularDropMm')} mm limit in use. Published limits and repeat readings vary widely.`, [{ measure: 'navicular drop', value: rounded(one.navicularDropMm, 1), unit: 'mm' }], 'posture.navicularDropMm', 'navicular drop')
 		if (normKey && one.heelRises !== undefined && one.heelRises < protocol.value(normKey)) say('heel-rises', side, 'note', `The ${side} leg made ${one.heelRises} heel rises; the published figure for this age and sex is ${protocol.value(normKey)}.`, [{ measure: 'heel rises', value: one.heelRises }], normKey, 'heel rises for age')
 	}
@@ -69,5 +89,9 @@ export function posture(visit: Visit, protocol: Protocol): PostureResult {
 		const most = Math.max(left.heelRises, right.heelRises), gap = most === 0 ? 0 : (Math.abs(left.heelRises - right.heelRises) / most) * 100
 		if (gap >= protocol.value('posture.riseGapPercent')) say('heel-rise-gap', 'both', 'advise', `The legs differ by ${rounded(gap, 0)} % in heel rises. A change of fewer than 7 rises between days is within error.`, [{ measure: 'left', value: left.heelRises }, { measure: 'right', value: right.heelRises }], 'posture.riseGapPercent', 'heel-rise difference')
 	}
-	return { left, right, fpiScheme: scheme, findings }
+	const beighton = beightonOf(visit, protocol, findings), legLength = legLengthOf(visit, protocol, findings)
+	const changes = postureChanges(visit, earlier, protocol)
+	findings.push(...riseFindings(changes, protocol))
+	const result = { left, right, fpiScheme: scheme, ...(beighton ? { beighton } : {}), ...(legLength ? { legLength } : {}), changes, findings }
+	return { ...result, workings: postureWorkings(visit, result, normKey, protocol) }
 }

@@ -2,9 +2,10 @@
 import type { SizingResult } from '../assessment.ts'
 import { bothSides } from '../visit/sides.ts'
 import type { Side } from '../visit/visit.ts'
+import { speakFrom, type Speak } from './catalogue/speak.ts'
 import { shown } from './words.ts'
 
-const ptPerMm = 0.62
+const ptPerMm = 0.5
 const boxWidth = 210
 interface Foot { length: number; ball: number; width: number }
 
@@ -16,7 +17,7 @@ function footPath(side: Side, { length, ball, width }: Foot, x: number, bottom: 
 	return `M ${at(0, 0)} C ${at(0.28, 0)} ${at(0.34, length * 0.1)} ${at(0.32, length * 0.22)} C ${at(0.28, length * 0.42)} ${at(0.36, length * 0.56)} ${at(0.5, ball)} C ${at(0.52, length * 0.84)} ${at(0.46, length)} ${at(0.27, length)} C ${at(0.08, length * 1)} ${at(0.06, length * 0.96)} ${at(-0.1, length * 0.95)} C ${at(-0.32, length * 0.93)} ${at(-0.5, length * 0.82)} ${at(-0.5, outerBall)} C ${at(-0.5, length * 0.45)} ${at(-0.36, length * 0.3)} ${at(-0.34, length * 0.18)} C ${at(-0.34, length * 0.06)} ${at(-0.26, 0)} ${at(0, 0)} Z`
 }
 /** @returns undefined where no foot has a length; a side without width or ball length is drawn without that line */
-export function feetFigure(sizing: SizingResult, colour: string): { svg: string; widthPt: number; heightPt: number; alternative: string } | undefined {
+export function feetFigure(sizing: SizingResult, colour: string, t: Speak = speakFrom()): { svg: string; widthPt: number; heightPt: number; alternative: string } | undefined {
 	const longest = Math.max(0, ...bothSides.map((side) => sizing[side].lengthMm ?? 0))
 	if (longest === 0) return undefined
 	const height = longest * ptPerMm + 44
@@ -28,10 +29,10 @@ export function feetFigure(sizing: SizingResult, colour: string): { svg: string;
 	for (const side of bothSides) {
 		const { lengthMm, ballLengthMm, widthMm } = sizing[side]
 		const x = side === 'left' ? boxWidth / 2 : boxWidth * 1.5
-		parts.push(text(x, height - 6, side === 'left' ? 'Left foot' : 'Right foot', 10, '700'))
+		parts.push(text(x, height - 6, side === 'left' ? t('feet.left') : t('feet.right'), 10, '700'))
 		if (lengthMm === undefined) {
-			parts.push(text(x, bottom - 60, 'not measured'))
-			words.push(`${side} not measured`)
+			parts.push(text(x, bottom - 60, t('feet.notMeasured')))
+			words.push(t('feet.oneMissing', { side }))
 			continue
 		}
 		const foot = { length: lengthMm, ball: ballLengthMm ?? lengthMm * 0.73, width: widthMm ?? lengthMm * 0.38 }
@@ -41,7 +42,7 @@ export function feetFigure(sizing: SizingResult, colour: string): { svg: string;
 		parts.push(line(out, top, out, bottom), line(out - 4, top, out + 4, top), line(out - 4, bottom, out + 4, bottom), text(out + (side === 'left' ? -22 : 22), (top + bottom) / 2, `${shown(lengthMm)} mm`))
 		if (ballLengthMm !== undefined) parts.push(line(x - foot.width * 0.34, bottom - ballLengthMm * ptPerMm, x + foot.width * 0.34, bottom - ballLengthMm * 0.94 * ptPerMm, '3 2'))
 		if (widthMm !== undefined) parts.push(text(x, bottom - foot.ball * ptPerMm * 0.8, `${shown(widthMm)} mm`, 9))
-		words.push(`${side} foot ${shown(lengthMm)} mm long${widthMm === undefined ? '' : ` and ${shown(widthMm)} mm wide at the ball`}`)
+		words.push(widthMm === undefined ? t('feet.one', { side, length: shown(lengthMm) }) : t('feet.oneWide', { side, length: shown(lengthMm), width: shown(widthMm) }))
 	}
-	return { svg: `<svg xmlns="http://www.w3.org/2000/svg" width="${boxWidth * 2}" height="${shown(height, 2)}" viewBox="0 0 ${boxWidth * 2} ${shown(height, 2)}">${parts.join('')}</svg>`, widthPt: boxWidth * 2, heightPt: height, alternative: `Both feet seen from above: ${words.join('; ')}.` }
+	return { svg: `<svg xmlns="http://www.w3.org/2000/svg" width="${boxWidth * 2}" height="${shown(height, 2)}" viewBox="0 0 ${boxWidth * 2} ${shown(height, 2)}">${parts.join('')}</svg>`, widthPt: boxWidth * 2, heightPt: height, alternative: t('feet.alternative', { feet: words.join('; ') }) }
 }

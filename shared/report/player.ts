@@ -1,190 +1,193 @@
 /** The player report: what to do now, what was found, size and fit, the next pair, warning signs, basis notes. */
-import type { Assessment, SizeLabel } from '../assessment.ts'
-import type { Clinic } from '../clinic.ts'
-import type { Decisions } from '../decisions.ts'
-import type { Basis } from '../finding.ts'
+import type { SizeLabel, SizingResult } from '../assessment.ts'
 import { bothSides, meanOf } from '../visit/sides.ts'
 import { termWords } from '../visit/terms.ts'
 import type { Visit } from '../visit/visit.ts'
+import { amended, frame, heading, nameOf, Notes, playsOf, raiseInWords, type ReportInput, type Section, say, signature, small, speakOf, statusOf } from './base.ts'
+import { ankleLimits, sideWords } from './catalogue/en.ts'
+import type { Speak } from './catalogue/speak.ts'
+import { chartBlocks } from './charts-section.ts'
 import { standingLines, standingWishes } from './decided.ts'
 import type { Block, LwDocument } from './document.ts'
 import { feetFigure } from './feet-figure.ts'
-import { actionWords, dateWords, defaultWarningSigns, featureWords, shown, sizeShown } from './words.ts'
+import { markedLines } from './marked.ts'
+import { actionWords, capital, conditionInWords, dateWords, defaultWarningSigns, featureInWords, shown, sizeShown } from './words.ts'
 
-export interface ReportInput { visit: Visit; assessment: Assessment; decisions: Decisions; clinic: Clinic; /** ISO date-time of signing, undefined for a draft */ signedAt: string | undefined; draft: boolean }
+export type { ReportInput } from './base.ts'
 
-/** Numbered notes: the same source is numbered once. */
-class Notes {
-	readonly list: string[] = []
-	mark(basis: Basis): string {
-		const strength = basis.strength === 'practice' && /common practice/.test(basis.source) ? '' : ` Strength: ${basis.strength}.`
-		const note = `${basis.rule}${basis.threshold ? ` (${basis.threshold})` : ''}. ${basis.source}.${strength}`.replaceAll('..', '.')
-		const found = this.list.indexOf(note)
-		return `[${found >= 0 ? found + 1 : this.list.push(note)}]`
-	}
-}
-type Section = (input: ReportInput, notes: Notes) => Block[]
-const heading = (text: string): Block => ({ kind: 'heading', text })
-const say = (text: string): Block => ({ kind: 'text', text })
-const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1)
-
-const alert: Section = ({ assessment: { screening }, decisions }, notes) => {
+const alert: Section = ({ assessment: { screening }, decisions }, notes, t) => {
 	if (screening.action === 'proceed' || screening.action === 'letter') return []
-	const reasons = screening.items.filter((item) => item.action !== 'proceed' && item.action !== 'letter')
-	return [{ kind: 'alert', title: `First: ${actionWords[screening.action]}`, text: `${reasons.map((item) => `${item.says} ${notes.mark(item.basis)}`).join(' ')} ${decisions.referralDone ? `Done so far: ${decisions.referralDone}` : 'Footwear advice waits until this has been looked at.'}` }]
+	const reasons = screening.items.filter((item) => item.state === 'yes' && item.action !== 'proceed' && item.action !== 'letter')
+	return [{ kind: 'alert', title: t('player.first', { action: actionWords[screening.action] }), text: `${reasons.map((item) => `${item.says} ${notes.mark(item.basis)}`).join(' ')} ${decisions.referralDone ? t('player.doneSoFar', { done: decisions.referralDone }) : t('player.waits')}`.trim() }]
 }
-const doNow: Section = ({ assessment, decisions, draft }) => {
-	const blocks: Block[] = [heading('What to do now')]
-	if (decisions.actions.length > 0) return [...blocks, { kind: 'actions', items: decisions.actions }]
+/** At most three actions: the clinician's own, or what the measures propose. */
+export function actionsOf({ assessment, decisions }: ReportInput, t: Speak): { items: { what: string; when: string; who: string }[]; decided: boolean } {
+	if (decisions.actions.length > 0) return { items: decisions.actions, decided: true }
 	const { screening, growth, sizing } = assessment
-	const proposed = [
-		...(screening.action === 'proceed' ? [] : [{ what: capital(actionWords[screening.action]), when: screening.action === 'letter' ? 'within four weeks' : 'now', who: 'you and your clinician' }]),
-		...(sizing.insideLengthMm ? [{ what: `Choose boots that measure ${shown(sizing.insideLengthMm.min)} to ${shown(sizing.insideLengthMm.max)} mm inside`, when: 'at the next purchase', who: 'you' }] : []),
-		...(growth?.measureAgainBy ? [{ what: 'Have both feet measured again', when: `by ${dateWords(growth.measureAgainBy)}`, who: 'you and your guardian' }] : []),
-	].slice(0, 3)
-	if (proposed.length === 0) return [...blocks, say('Nothing has been decided yet.')]
-	return [...blocks, ...(draft ? [{ kind: 'text', tone: 'small', text: 'Proposed from the measures; not yet decided by the clinician.' } as const] : []), { kind: 'actions', items: proposed }]
+	return { decided: false, items: [
+		...(screening.action === 'proceed' ? [] : [{ what: capital(actionWords[screening.action]), when: screening.action === 'letter' ? t('player.whenFourWeeks') : t('player.whenNow'), who: t('player.whoClinician') }]),
+		...(sizing.insideLengthMm ? [{ what: t('player.chooseInside', { min: shown(sizing.insideLengthMm.min), max: shown(sizing.insideLengthMm.max) }), when: t('player.whenPurchase'), who: t('player.whoYou') }] : []),
+		...(growth?.measureAgainBy ? [{ what: t('player.measureAgain'), when: t('player.whenBy', { date: dateWords(growth.measureAgainBy) }), who: t('player.whoGuardian') }] : []),
+	].slice(0, 3) }
 }
-const found: Section = ({ visit, assessment: { sizing, ankle }, clinic }, notes) => {
-	const blocks: Block[] = [heading('What we found')]
+const doNow: Section = (input, _notes, t) => {
+	const { items, decided } = actionsOf(input, t)
+	if (items.length === 0) return [heading(t('player.doNow')), say(t('player.nothingDecided'))]
+	return [heading(t('player.doNow')), ...(!decided && input.draft ? [small(t('player.proposed'))] : []), { kind: 'actions', items }]
+}
+/** The charts of a topic that show a course, their sources numbered with the others. */
+const charts = (topic: 'sizing' | 'ankle' | 'growth', { visit, earlier, assessment, protocol, clinic }: ReportInput, notes: Notes): Block[] => chartBlocks(topic, { visit, earlier, assessment, protocol, colour: clinic.colour }, (basis) => notes.mark(basis))
+const found: Section = (input, notes, t) => {
+	const { visit, assessment: { sizing, ankle }, clinic } = input
 	const items: string[] = []
 	const { left, right } = sizing
 	if (left.lengthMm !== undefined && right.lengthMm !== undefined) {
 		const gap = Math.abs(left.lengthMm - right.lengthMm)
-		items.push(sizing.longerFoot === 'equal' ? `Your feet are the same length: ${shown(left.lengthMm)} mm.` : `Your ${sizing.longerFoot} foot is the longer one, by ${shown(gap)} mm. Shoes are fitted to it.`)
-	} else for (const side of bothSides) if (sizing[side].lengthMm !== undefined) items.push(`Your ${side} foot is ${shown(sizing[side].lengthMm ?? 0)} mm long. The other foot was not measured.`)
-	const limits = { gastrocnemius: 'the long calf muscle', 'soleus-or-capsule': 'the deep calf or the joint itself', 'anterior-block': 'a pinch at the front of the ankle', none: '', unknown: '' }
+		items.push(sizing.longerFoot === 'left' || sizing.longerFoot === 'right' ? t('player.longer', { side: sizing.longerFoot, gap: shown(gap) }) : t('player.sameLength', { length: shown(left.lengthMm) }))
+	} else for (const side of bothSides) if (sizing[side].lengthMm !== undefined) items.push(t('player.oneFoot', { side, length: shown(sizing[side].lengthMm ?? 0) }))
 	for (const side of bothSides) {
 		const { band, limitedBy } = ankle[side]
-		const why = limits[limitedBy]
-		if (band === 'restricted') items.push(`Your ${side} ankle bends less than usual${why ? `; what stops it is probably ${why}` : ''}.`)
-		if (band === 'adequate') items.push(`Your ${side} ankle bends enough.`)
+		const why = ankleLimits[limitedBy]
+		if (band === 'restricted') items.push(why ? t('player.ankleLessWhy', { side, why }) : t('player.ankleLess', { side }))
+		if (band === 'adequate') items.push(t('player.ankleEnough', { side }))
 	}
-	if (ankle.asymmetry === 'flag' || ankle.asymmetry === 'act') items.push('Your two ankles differ by more than measuring error. This is worth working on.')
-	for (const condition of visit.conditions ?? []) items.push(`${capital(termWords(condition.condition))}${condition.side === 'none' ? '' : condition.side === 'both' ? ', both sides' : `, ${condition.side} side`}: ${condition.status}.`)
-	const figure = feetFigure(sizing, clinic.colour)
-	blocks.push(items.length > 0 ? { kind: 'list', items } : say('Nothing was measured yet.'))
-	if (figure) blocks.push({ kind: 'figure', caption: 'Your feet seen from above, at one scale. Dashed line: where the toes bend.', ...figure })
-	void notes
-	return blocks
+	if (ankle.asymmetry === 'flag' || ankle.asymmetry === 'act') items.push(t('player.anklesDiffer'))
+	for (const one of visit.conditions ?? []) {
+		const words = { condition: capital(conditionInWords(one.condition)), status: one.status }
+		items.push(one.side === 'none' ? t('player.conditionNoSide', words) : t('player.condition', { ...words, side: one.side === 'both' ? sideWords.both : one.side === 'left' ? t('common.leftSide') : t('common.rightSide') }))
+	}
+	const figure = feetFigure(sizing, clinic.colour, t)
+	return [heading(t('player.found')), items.length > 0 ? { kind: 'list', items } : say(t('player.nothingMeasured')), ...(figure ? [{ kind: 'figure', caption: t('player.feetCaption'), ...figure } satisfies Block] : []), ...charts('ankle', input, notes)]
 }
-const measures: Section = ({ visit, assessment }) => {
-	const unit = (value: number | undefined, name: string) => (value === undefined ? 'not measured' : `${shown(value)} ${name}`)
+const measures: Section = ({ visit, assessment }, _notes, t) => {
+	const none = t('common.notMeasured')
+	const unit = (value: number | undefined, name: string) => (value === undefined ? none : `${shown(value)} ${name}`)
 	const feet = assessment.sizing
 	const rows = [
-		['Heel to toe', ...bothSides.map((side) => unit(feet[side].lengthMm, 'mm'))],
-		['Heel to ball', ...bothSides.map((side) => unit(feet[side].ballLengthMm, 'mm'))],
-		['Width at the ball', ...bothSides.map((side) => unit(feet[side].widthMm, 'mm'))],
-		['Girth at the ball', ...bothSides.map((side) => unit(feet[side].girthMm, 'mm'))],
-		['Knee to wall', ...bothSides.map((side) => unit(meanOf(visit.ankles?.[side]?.lungeCm), 'cm'))],
-		['Lunge angle', ...bothSides.map((side) => unit(meanOf(visit.ankles?.[side]?.lungeDeg), 'degrees'))],
-	].filter((row) => row.slice(1).some((cell) => cell !== 'not measured'))
-	return rows.length === 0 ? [] : [{ kind: 'table', caption: 'Your measures', head: ['', 'Left', 'Right'], rows, widths: ['*', 110, 110] }]
+		[t('player.heelToToe'), ...bothSides.map((side) => unit(feet[side].lengthMm, 'mm'))],
+		[t('player.heelToBall'), ...bothSides.map((side) => unit(feet[side].ballLengthMm, 'mm'))],
+		[t('player.width'), ...bothSides.map((side) => unit(feet[side].widthMm, 'mm'))],
+		[t('player.girth'), ...bothSides.map((side) => unit(feet[side].girthMm, 'mm'))],
+		[t('player.lunge'), ...bothSides.map((side) => unit(meanOf(visit.ankles?.[side]?.lungeCm), 'cm'))],
+		[t('player.lungeAngle'), ...bothSides.map((side) => unit(meanOf(visit.ankles?.[side]?.lungeDeg), 'degrees'))],
+	].filter((row) => row.slice(1).some((cell) => cell !== none))
+	return rows.length === 0 ? [] : [{ kind: 'table', caption: t('player.measures'), head: ['', t('common.left'), t('common.right')], rows, widths: ['*', 110, 110] }]
 }
-const size: Section = ({ visit, assessment: { sizing } }, notes) => {
-	const { sizes, insideLengthMm, toeRoomMm } = sizing
-	if (!sizes || !insideLengthMm || !toeRoomMm) return [heading('Your size'), say('Your size could not be worked out: the length of a foot is missing.')]
-	const female = visit.player.sex === 'female'
-	const systems: [string, SizeLabel][] = [['EU', sizes.eu], ['UK', sizes.uk], ...(sizes.usChild.scale === 'child' || sizes.uk.scale === 'child' ? [['US child', sizes.usChild] as [string, SizeLabel]] : [[female ? 'US women' : 'US men', female ? sizes.usWomen : sizes.usMen] as [string, SizeLabel]]), ['Japan (cm)', sizes.jpCm]]
-	const label = (one: SizeLabel, value: number) => `${sizeShown(value)}${one.scale === 'child' && value >= one.label ? ' child' : ''}`
+/** The size systems of a player, in the order the reader looks for them. */
+export function labelsOf(visit: Visit, { sizes }: SizingResult): [string, SizeLabel][] {
+	if (!sizes) return []
+	const us: [string, SizeLabel] = sizes.usChild.scale === 'child' || sizes.uk.scale === 'child' ? [termWords('usChild'), sizes.usChild] : visit.player.sex === 'female' ? [termWords('usWomen'), sizes.usWomen] : [termWords('usMen'), sizes.usMen]
+	return [[termWords('eu'), sizes.eu], [termWords('uk'), sizes.uk], us, [termWords('jpCm'), sizes.jpCm]]
+}
+const size: Section = ({ visit, assessment: { sizing } }, notes, t) => {
+	const { insideLengthMm, toeRoomMm } = sizing
+	const systems = labelsOf(visit, sizing)
+	if (systems.length === 0 || !insideLengthMm || !toeRoomMm) return [heading(t('player.size')), say(t('player.noSize'))]
+	const label = (one: SizeLabel, value: number) => (one.scale === 'child' && value >= one.label ? t('player.child', { size: sizeShown(value) }) : sizeShown(value))
 	const differ = sizing.findings.find((finding) => /maker/.test(finding.says))
 	const fittings = bothSides.flatMap((side) => {
 		const { jis, us } = sizing[side].fitting
-		return jis || us ? [`${side}: ${[jis ? `${jis} on the Japanese girth scale` : '', us ? `${us} on the US width scale` : ''].filter(Boolean).join(', ')}`] : []
+		return jis || us ? [t('player.fittingSide', { side, fittings: [...(jis ? [t('player.fittingJis', { letter: jis })] : []), ...(us ? [t('player.fittingUs', { letter: us })] : [])].join(', ') })] : []
 	})
 	return [
-		heading('Your size'),
-		{ kind: 'text', tone: 'strong', text: `Look for ${shown(insideLengthMm.min)} to ${shown(insideLengthMm.max)} mm inside the boot (best about ${shown(insideLengthMm.target)} mm): ${shown(toeRoomMm.min)} to ${shown(toeRoomMm.max)} mm of room before the longest toe.` },
-		{ kind: 'table', caption: 'Size labels for your longer foot', head: ['', ...systems.map(([name]) => name)], rows: [['Nearest label', ...systems.map(([, one]) => label(one, one.label))], ['Between sizes, try', ...systems.map(([, one]) => label(one, one.fitting))]], widths: ['*', ...systems.map(() => 78)] },
-		say(`Labels differ by about one size between makers: always check the inside length. Take out the liner, stand on it, and look at the room before your longest toe.${differ ? ` ${notes.mark(differ.basis)}` : ''}`),
-		...(fittings.length > 0 ? [say(`Width fitting, ${fittings.join('; ')}.`)] : []),
+		heading(t('player.size')),
+		{ kind: 'text', tone: 'strong', text: t('player.lookFor', { min: shown(insideLengthMm.min), max: shown(insideLengthMm.max), target: shown(insideLengthMm.target), roomMin: shown(toeRoomMm.min), roomMax: shown(toeRoomMm.max) }) },
+		{ kind: 'table', caption: t('player.labels'), head: ['', ...systems.map(([name]) => name)], rows: [[t('player.nearest'), ...systems.map(([, one]) => label(one, one.label))], [t('player.between'), ...systems.map(([, one]) => label(one, one.fitting))]], widths: ['*', ...systems.map(() => 78)] },
+		say(`${t('player.howToCheck')}${differ ? ` ${notes.mark(differ.basis)}` : ''}`),
+		...(fittings.length > 0 ? [say(t('player.fitting', { fittings: fittings.join('; ') }))] : []),
 	]
 }
-const nextPair: Section = ({ assessment: { footwear }, decisions }, notes) => {
-	const rows = (kind: 'seek' | 'avoid') => standingWishes(footwear.target[kind], kind, decisions).map(({ feature, wishes }) => [capital(featureWords[feature]), `${[...new Set(wishes.map((wish) => wish.says))].join(' ')} ${[...new Set(wishes.map((wish) => notes.mark(wish.basis)))].join(' ')}`])
-	const seek = rows('seek')
-	const avoid = rows('avoid')
-	if (seek.length + avoid.length === 0) return []
+/** One row a reason, so that no reason is read twice: what it asks for, what it speaks against. */
+const nextPair: Section = ({ assessment: { footwear }, decisions }, notes, t) => {
+	const rows = new Map<string, { seek: string[]; avoid: string[]; marks: Set<string> }>()
+	for (const kind of ['seek', 'avoid'] as const)
+		for (const { feature, wishes } of standingWishes(footwear.target[kind], kind, decisions))
+			for (const wish of wishes) {
+				const row = rows.get(wish.says) ?? { seek: [], avoid: [], marks: new Set<string>() }
+				rows.set(wish.says, row)
+				row.marks.add(notes.mark(wish.basis))
+				const words = featureInWords(feature)
+				if (!row[kind].includes(words)) row[kind].push(words)
+			}
+	if (rows.size === 0) return []
+	const cell = (list: string[]) => capital(list.join('; '))
 	return [
-		heading('Your next pair'),
-		...(seek.length > 0 ? [{ kind: 'table', caption: 'Look for', head: ['Look for', 'Why'], rows: seek, widths: [135, '*'] } satisfies Block] : []),
-		...(avoid.length > 0 ? [{ kind: 'table', caption: 'Stay away from', head: ['Stay away from', 'Why'], rows: avoid, widths: [135, '*'] } satisfies Block] : []),
-		...footwear.contradictions.map((one) => say(`Two reasons pull apart here: ${one.says}`)),
+		heading(t('player.nextPair')),
+		{ kind: 'table', caption: t('player.nextCaption'), head: [t('player.because'), t('player.seek'), t('player.avoid')], rows: [...rows].map(([says, { seek, avoid, marks }]) => [`${says} ${[...marks].join(' ')}`, cell(seek), cell(avoid)]), widths: ['*', 130, 92] },
+		...footwear.contradictions.map((one) => say(t('player.pullApart', { says: one.says }))),
 	]
 }
-const raise: Section = ({ assessment: { ankle }, decisions, draft }) => {
-	const decided = decisions.heelRaiseMm
-	const proposed = decided ?? ankle.heelRaiseMm
-	if (!proposed || (proposed.left === 0 && proposed.right === 0)) return []
-	const text = proposed.left === proposed.right ? `${shown(proposed.left)} mm in both shoes` : `left ${shown(proposed.left)} mm, right ${shown(proposed.right)} mm`
-	return [heading('Heel raise'), say(`${decided ? 'Your clinician proposes' : draft ? 'A suggestion, not yet decided by your clinician:' : 'A suggestion:'} a heel raise of ${text}. It goes under the liner. Check that your heel still sits firmly in the boot. It eases the ankle; it does not treat the cause. It is looked at again in about six weeks.`)]
+const raise: Section = ({ assessment: { ankle }, decisions }, _notes, t) => {
+	const decided = raiseInWords(decisions.heelRaiseMm, t)
+	const words = decided ?? (decisions.heelRaiseMm ? undefined : raiseInWords(ankle.heelRaiseMm, t))
+	return words === undefined ? [] : [heading(t('player.raise')), say(`${decided ? t('player.raiseDecided', { raise: words }) : t('player.raiseSuggested', { raise: words })} ${t('player.raiseHow')}`)]
 }
-const pairs: Section = ({ visit, assessment: { footwear } }) => {
-	const rows = footwear.current.map((one) => {
-		const pair = visit.footwear?.find((each) => each.id === one.id)
-		const verdicts = { keep: 'Fits', change: 'Keep with a change', replace: 'Replace', unknown: 'Cannot say yet' }
-		return [pair?.name ?? one.id, verdicts[one.verdict], one.says]
-	})
-	return rows.length === 0 ? [] : [heading('The pairs you have'), { kind: 'table', caption: 'Checked on the day', head: ['Pair', 'Verdict', 'Why'], rows, widths: [110, 90, '*'] }]
+/** What the clinician marked: models to try on, changes to the boot and lacing. */
+const marked: Section = ({ decisions }, _notes, t) => {
+	const models = markedLines(decisions, 'model').map((one) => one.says ?? ''), work = markedLines(decisions, 'work').map((one) => one.says ?? '')
+	return [
+		...(models.length > 0 ? [heading(t('player.toTry')), { kind: 'list', items: models } satisfies Block, say(t('player.toTryHow'))] : []),
+		...(work.length > 0 ? [heading(t('player.work')), { kind: 'list', items: work } satisfies Block] : []),
+	]
 }
-const grow: Section = ({ assessment: { growth } }, notes) => {
+const pairs: Section = ({ visit, assessment: { footwear } }, _notes, t) => {
+	const verdicts = { keep: t('player.keep'), change: t('player.change'), replace: t('player.replace'), unknown: t('player.unknown') }
+	const rows = footwear.current.map((one) => [visit.footwear?.find((each) => each.id === one.id)?.name ?? one.id, verdicts[one.verdict], one.says])
+	return rows.length === 0 ? [] : [heading(t('player.pairs')), { kind: 'table', caption: t('player.pairsCaption'), head: [t('player.pair'), t('player.verdict'), t('common.why')], rows, widths: [110, 90, '*'] }]
+}
+const grow: Section = (input, notes, t) => {
+	const { growth } = input.assessment
 	if (!growth) return []
-	const stage = { before: 'probably before the growth spurt', around: 'probably around the growth spurt', after: 'probably past the growth spurt', uncertain: 'not clear; we treat it as around the growth spurt' }
+	const stages = { before: t('player.stageBefore'), around: t('player.stageAround'), after: t('player.stageAfter'), uncertain: t('player.stageUncertain') }
 	const last = growth.footForecast?.at(-1)
 	const cautions = growth.findings.filter((finding) => /caution/.test(finding.id))
 	return [
-		heading('Growing'),
-		say(`Stage of growth: ${stage[growth.band]}. This is an estimate, not a measurement, and it must not be used to select players.${growth.measureAgainBy ? ` Measure both feet again by ${dateWords(growth.measureAgainBy)}, sooner if shoes feel tight.` : ''}`),
-		...(last ? [say(`By ${dateWords(last.date)} your longer foot may measure between ${shown(last.lowMm, 0)} and ${shown(last.highMm, 0)} mm.`)] : []),
-		...(cautions.length > 0 ? [{ kind: 'text', tone: 'small', text: cautions.map((one) => `${one.says} ${notes.mark(one.basis)}`).join(' ') } as const] : []),
+		heading(t('player.growing')),
+		say([t('player.stage', { stage: stages[growth.band] }), ...(growth.measureAgainBy ? [t('player.growAgain', { date: dateWords(growth.measureAgainBy) })] : []), ...(last ? [t('player.forecast', { date: dateWords(last.date), low: shown(last.lowMm, 0), high: shown(last.highMm, 0) })] : [])].join(' ')),
+		...charts('sizing', input, notes),
+		...charts('growth', input, notes),
+		...(cautions.length > 0 ? [small(cautions.map((one) => `${one.says} ${notes.mark(one.basis)}`).join(' '))] : []),
 	]
 }
 const told = new Set(['sizing', 'growth', 'footwear'])
-const more: Section = ({ assessment, decisions }, notes) => {
+const more: Section = ({ assessment, decisions }, notes, t) => {
 	const chosen = new Set(decisions.lines.map((line) => line.findingId))
 	// safety words always stand; the rest only where it matters or the clinician chose to say it
 	const lines = standingLines(assessment, decisions).filter((line) => line.finding === undefined || (!told.has(line.topic) && !(line.topic === 'screening' && line.level === 'stop') && (line.topic === 'screening' || line.level === 'caution' || line.level === 'stop' || chosen.has(line.id))))
-	return lines.length === 0 ? [] : [heading('More from your assessment'), { kind: 'list', items: lines.map((line) => `${line.says}${line.finding ? ` ${notes.mark(line.finding.basis)}` : ''}`) }]
+	return lines.length === 0 ? [] : [heading(t('player.more')), { kind: 'list', items: lines.map((line) => `${line.says}${line.finding ? ` ${notes.mark(line.finding.basis)}` : ''}`) }]
 }
-const warning: Section = ({ decisions, clinic }) => [
-	heading('Stop and call'),
-	say(`Stop sport and call ${clinic.phone ? `us on ${clinic.phone}` : 'your clinician'} if you notice:`),
+const warning: Section = ({ decisions, clinic }, _notes, t) => [
+	heading(t('player.stop')),
+	say(clinic.phone ? t('player.stopIfUs', { phone: clinic.phone }) : t('player.stopIf')),
 	{ kind: 'list', items: (decisions.warningSigns ?? defaultWarningSigns).map(capital) },
-	say('Cannot stand on the foot, breathless, or chest pain: do not wait, call the emergency number.'),
+	say(t('player.emergency')),
 ]
-const review: Section = ({ decisions, assessment }) => {
-	const date = decisions.reviewDate ?? assessment.growth?.measureAgainBy
-	return [heading('Next review'), say(`${date ? `${decisions.reviewDate ? 'Your next review is on' : 'Suggested:'} ${dateWords(date)}.` : 'No date is set.'} Come earlier with new boots, new pain, or when shoes get tight.`)]
+const review: Section = ({ decisions, assessment }, _notes, t) => {
+	const suggested = assessment.growth?.measureAgainBy
+	const when = decisions.reviewDate ? t('player.reviewOn', { date: dateWords(decisions.reviewDate) }) : suggested ? t('player.reviewSuggested', { date: dateWords(suggested) }) : t('player.reviewNone')
+	return [heading(t('player.review')), say(`${when} ${t('player.reviewEarlier')}`)]
 }
-const signature: Section = ({ clinic, signedAt, visit }) =>
-	signedAt === undefined
-		? [{ kind: 'text', tone: 'strong', text: 'Draft. Not signed by a clinician.' }]
-		: [{ kind: 'signature', name: clinic.clinician.name, registration: `Registration ${clinic.clinician.registration}`, date: `Signed ${dateWords(signedAt)}, from measurements on ${dateWords(visit.visitDate)}${visit.visitDate === signedAt.slice(0, 10) ? '' : ' (late entry)'}` }]
-const order: readonly Section[] = [alert, doNow, found, size, measures, nextPair, raise, pairs, grow, more, warning, review, signature]
+const order: readonly Section[] = [(input, _notes, t) => amended(input, t), alert, doNow, found, size, measures, nextPair, marked, raise, pairs, grow, more, warning, review, (input, _notes, t) => signature(input, t)]
 
 /** Composes the player report as data. The same input gives the same document. */
 export function playerReport(input: ReportInput): LwDocument {
-	const { visit, assessment, clinic, signedAt, draft } = input
-	const notes = new Notes()
-	const blocks = order.flatMap((section) => section(input, notes))
-	const { player, play } = visit
+	const { visit, clinic } = input
+	const t = speakOf(clinic)
+	const notes = new Notes(t)
+	const blocks = order.flatMap((section) => section(input, notes, t))
 	return {
-		title: 'Your footwear assessment',
+		...frame(input, t),
+		title: t('player.title'),
 		kind: 'player',
-		language: 'en',
-		draft,
-		letterhead: { clinicName: clinic.name, address: clinic.address, colour: clinic.colour, ...(clinic.phone ? { phone: clinic.phone } : {}), ...(clinic.email ? { email: clinic.email } : {}), ...(clinic.logo ? { logo: clinic.logo } : {}) },
 		subject: [
-			['Player', `${player.givenName} ${player.familyName}`],
-			['Born', dateWords(player.birthDate)],
-			['Assessed', dateWords(visit.visitDate)],
-			['Club', player.club ?? 'not stated'],
-			['Plays', [play?.code ? termWords(play.code) : '', play?.position ?? ''].filter(Boolean).join(', ') || 'not stated'],
-			['Status', draft ? 'Draft, not signed' : 'Signed, version 1'],
+			[t('subject.player'), nameOf(visit)],
+			[t('subject.born'), dateWords(visit.player.birthDate)],
+			[t('subject.assessed'), dateWords(visit.visitDate)],
+			[t('subject.club'), visit.player.club ?? t('common.notStated')],
+			[t('subject.plays'), playsOf(visit, t)],
+			[t('subject.status'), statusOf(input, t)],
 		],
 		blocks,
 		notes: notes.list,
-		footer: `Prepared by ${clinic.clinician.name} (${clinic.clinician.registration}) from measurements on ${dateWords(visit.visitDate)}. ${draft ? 'Suggestions from published sources, to be reviewed by the practitioner.' : 'Suggestions from published sources were reviewed by the practitioner, whose decision is printed here.'}${assessment.growth ? ' Growth can change fit.' : ''}`,
-		createdAt: signedAt ?? `${visit.visitDate}T12:00:00.000Z`,
 	}
 }

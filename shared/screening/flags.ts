@@ -1,9 +1,9 @@
 /** What each general question leads to when answered yes. One row a question; the action of a minor may be higher. */
 import type { Action } from '../assessment.ts'
 import type { Strength } from '../finding.ts'
-import type { Screening, Visit } from '../visit/visit.ts'
+import type { generalFlagShape, Visit } from '../visit/visit.ts'
 
-export type FlagKey = Exclude<keyof Screening, 'injury' | 'wells'>
+export type FlagKey = keyof typeof generalFlagShape
 export interface FlagRow { key: FlagKey; action: Action; minorAction?: Action; says: string; source: string; strength: Strength }
 const row = (key: FlagKey, action: Action, says: string, source: string, strength: Strength, minorAction?: Action): FlagRow => ({ key, action, says, source, strength, ...(minorAction ? { minorAction } : {}) })
 const memory = 'common practice (from memory)'
@@ -21,7 +21,7 @@ export const flagRows: readonly FlagRow[] = [
 	row('achillesRuptureSuspected', 'same-day', 'Achilles rupture suspected: same-day emergency department, ankle supported with the toes down, no insert.', 'Maffulli 1998, Am J Sports Med 26:266', 'cohort'),
 	row('syndesmosisSuspected', 'imaging', 'High ankle sprain suspected: imaging, and protect in a boot meanwhile.', 'Sman 2015, Br J Sports Med 49:323', 'cohort'),
 	row('lisfrancSuspected', 'imaging', 'Midfoot ligament injury suspected: weight-bearing films of both feet or CT; no weight on the foot meanwhile.', 'Ponkilainen 2020; J Foot Ankle Res 2023, s13047-023-00608-0', 'cohort'),
-	row('boneStressHighRisk', 'imaging', 'Bone stress injury at a high-risk site suspected: stop impact, no weight on the foot, MRI or CT. A normal plain film does not clear it.', 'Am Fam Physician 2003;67:85; Ekstrand and van Dijk 2013, Br J Sports Med 47:754', 'expert'),
+	row('boneStressHighRisk', 'imaging', 'Bone stress injury at a high-risk site suspected: stop impact, no weight on the foot, MRI or CT. A normal plain film does not rule it out.', 'Am Fam Physician 2003;67:85; Ekstrand and van Dijk 2013, Br J Sports Med 47:754', 'expert'),
 	row('boneStressLowRisk', 'letter', 'Bone stress injury at a low-risk site suspected: stop impact, write to the doctor, review in two weeks.', memory, 'practice'),
 	row('limpUnexplained', 'letter', 'Limp for more than a week without a diagnosis: have it examined. In a growing player do so the same day.', limp, 'guideline', 'same-day'),
 	row('lumpOrSwelling', 'imaging', 'Unexplained or enlarging lump: imaging through the doctor, within 48 hours in a young player and two weeks in an adult.', 'NICE NG12 (secondary pages)', 'guideline'),
@@ -31,6 +31,8 @@ export const flagRows: readonly FlagRow[] = [
 	row('morningStiffness', 'letter', 'Long morning stiffness, swollen toes or both heels painful: write to the doctor about inflammatory disease.', memory, 'practice'),
 	row('periodsAbsent', 'letter', 'Absent periods: write to the sports physician about low energy availability.', 'IOC REDs CAT2 2023, Br J Sports Med', 'expert'),
 	row('unintendedWeightLoss', 'letter', 'Weight loss or falling off the growth curve: write to the doctor.', 'IOC REDs CAT2 2023, Br J Sports Med', 'expert'),
+	row('suddenLegLengthDifference', 'letter', 'Leg-length difference that came on suddenly: write to the doctor before anything is raised.', 'common practice, no source', 'practice'),
+	row('cardiacOrConcussion', 'same-day', 'Fainting, palpitations in sport or a recent blow to the head: outside this assessment. Stop, no sport, medical review the same day; emergency services if unwell now.', 'common practice, no source', 'practice'),
 	row('rigidFlatFoot', 'letter', 'Rigid flat foot or one-sided high arch: write to the doctor before an insert is made.', 'common practice, no source', 'practice'),
 ]
 

@@ -3,9 +3,14 @@ import { type Action, actions, type ScreeningItem, type ScreeningResult } from '
 import type { Basis, Finding, FindingSide, Level } from '../finding.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import { ageYears } from '../visit/age.ts'
-import type { Visit } from '../visit/visit.ts'
+import { bothSides, perSide, rounded } from '../visit/sides.ts'
+import { termWords } from '../visit/terms.ts'
+import type { Side, Visit } from '../visit/visit.ts'
 import { conditionRows, flagRows } from './flags.ts'
-import { ottawa } from './ottawa.ts'
+import { diabeticRisk } from './diabetic.ts'
+import { boneSiteRows, siteRow } from './bone-sites.ts'
+import { ottawa, probabilityAfter } from './ottawa.ts'
+import { signRows } from './signs.ts'
 import { wells } from './wells.ts'
 
 const worse = (a: Action, b: Action): Action => (actions.indexOf(a) >= actions.indexOf(b) ? a : b)
@@ -26,8 +31,10 @@ export function screening(visit: Visit, protocol: Protocol): ScreeningResult {
 		const row = conditionRows.find((one) => one.condition === recorded.condition && one.statuses.includes(recorded.status))
 		if (row) items.push({ id: `screening.condition-${row.condition}${recorded.side === 'none' ? '' : `.${recorded.side}`}`, side: recorded.side, state: 'yes', action: row.action, says: row.says, basis: { rule: 'recorded conditions', source: row.source, strength: row.strength } })
 	}
-	const result: ScreeningResult = { action: 'proceed', items, ottawa: {}, findings: [] }
+	const result: ScreeningResult = { action: 'proceed', items, ottawa: {}, blockedSides: [], blockedBy: { left: [], right: [] }, findings: [] }
 	addOttawa(visit, age, protocol, result)
+	addSigns(visit, age, minor, protocol, result)
+	addDiabeticFoot(visit, age, protocol, result)
 	if (answers.wells) {
 		const reading = wells(answers.wells, minor, protocol)
 		result.wells = reading.result
@@ -40,6 +47,8 @@ export function screening(visit: Visit, protocol: Protocol): ScreeningResult {
 		result.action = worse(result.action, item.action)
 		if (item.action !== 'proceed') result.findings.push(finding(item.id, item.side, levelOf(item.action), item.says, item.basis, [{ measure: 'Answer', value: 'yes' }]))
 	}
+	result.blockedBy = perSide((side) => blockersOf(items, side))
+	result.blockedSides = bothSides.filter((side) => result.blockedBy[side].length > 0)
 	const unasked = items.filter((item) => item.state === 'not-asked').length
 	if (result.action === 'proceed') result.findings.push(finding('screening.nothing-recorded', 'none', 'note', `No listed warning sign recorded. This is not a clearance. ${unasked} ${unasked === 1 ? 'question was' : 'questions were'} not asked or not completed.`, { rule: 'negative screen', source: 'common practice, no source', strength: 'practice' }, [{ measure: 'Questions not asked', value: unasked }]))
 	return result
@@ -59,9 +68,62 @@ function addOttawa(visit: Visit, age: number, protocol: Protocol, result: Screen
 		else if (state === 'not-applicable') result.items.push({ id, side, state: 'not-asked', action: read.quiet ? 'proceed' : 'same-day', says: `The Ottawa ${part} rule cannot be used (${read.notApplicableBecause.join(', ')}): have the injury seen the same day.`, basis })
 		else result.items.push({ id, side, state: state === 'incomplete' ? 'not-asked' : 'no', action: 'proceed', says: state === 'incomplete' ? `Ottawa ${part} rule incomplete: ask the missing questions.` : `Ottawa ${part} rule not met. This does not say that nothing is broken: look again in 5 to 7 days.`, basis })
 		if (state === 'incomplete') result.findings.push(finding(`screening.ottawa-${part}-incomplete.${side}`, side, 'caution', `The Ottawa ${part} rule is incomplete for the ${side} side: a missing answer could mean an X-ray. Complete it before going on.`, basis))
-		if (state === 'not-met') result.findings.push(finding(`screening.ottawa-${part}-not-met.${side}`, side, 'note', `Ottawa ${part} rule not met on the ${side} side. This does not say that nothing is broken: look again in 5 to 7 days.`, basis))
+		if (state === 'not-met') result.findings.push(finding(`screening.ottawa-${part}-not-met.${side}`, side, 'note', `Ottawa ${part} rule not met on the ${side} side. This does not say that nothing is broken: look again in 5 to 7 days. ${accuracy(age, protocol)}`, basis))
 	}
 	if (read.newlyUnable && read.ankle !== 'met' && read.foot !== 'met' && read.ankle !== 'not-applicable')
 		result.items.push({ id: `screening.newly-unable.${side}`, side, state: 'yes', action: 'imaging', says: `Cannot take four steps now on the ${side} side, although the Ottawa rule is not met: urgent imaging.`, basis })
 	if (read.tenderWithoutPain) result.findings.push(finding(`screening.tender-without-pain.${side}`, side, 'caution', `Bone tenderness on the ${side} side without pain recorded in that zone: the rule says no film, your judgement decides.`, basis))
+}
+
+/** How far a negative Ottawa rule can be trusted; the published figures disagree, and both are shown. */
+function accuracy(age: number, protocol: Protocol): string {
+	if (age < protocol.value('screening.minorBelowYears')) return `In children and adolescents the rule found ${protocol.value('screening.ottawaSensitivityYoung')} of 100 fractures (Dowling 2009).`
+	const left = probabilityAfter(protocol.value('screening.ottawaPrevalence'), protocol.value('screening.ottawaLrMinus')) * 100
+	return `An older review leaves about ${rounded(left, 1)} fractures in 100 such players (Bachmann 2003); a review of 2022 found that the rule catches ${protocol.value('screening.ottawaSensitivityAdult')} of 100 in adults.`
+}
+
+/** Items above a letter that concern this limb: its insert and rotation wait until what was done is recorded. */
+export function blockersOf(items: readonly ScreeningItem[], side: Side): string[] {
+	return items.filter((one) => actions.indexOf(one.action) > actions.indexOf('letter') && (one.side === side || one.side === 'both' || one.side === 'none')).map((one) => one.id)
+}
+
+function addSigns(visit: Visit, age: number, minor: boolean, protocol: Protocol, result: ScreeningResult): void {
+	const answers = visit.screening ?? {}
+	for (const row of signRows) for (const { side, holds } of row.read(answers, { minor, ageYears: age, protocol })) {
+		const id = `screening.${row.id}${side === 'none' ? '' : `.${side}`}`, basis = row.basis(protocol)
+		const action = holds === true ? (minor ? (row.minorAction ?? row.action) : row.action) : 'proceed'
+		result.items.push({ id, side, state: holds === undefined ? 'not-asked' : holds ? 'yes' : 'no', action, says: holds === false && row.notMet ? row.notMet : row.says, basis })
+		if (holds === false && row.notMet) result.findings.push(finding(`${id}-not-met`, side, 'note', row.notMet, basis, [{ measure: 'Answers', value: 'rule not met' }]))
+	}
+	const bone = answers.boneStress, site = siteRow(bone?.site)
+	if (bone && (bone.hopPain !== undefined) && (site?.risk === 'high' || bone.nightPain === true))
+		result.findings.push(finding(`screening.hop-tested.${bone.side}`, bone.side, 'caution', `Do not repeat the hop test: ${site?.risk === 'high' ? `${termWords(site.site)} is a high-risk site` : 'there is pain at night or at rest'}.`, { rule: 'hop test', source: 'common practice, no source', strength: 'practice' }))
+	if (bone && bone.site === undefined && (bone.focalTenderness || bone.loadPain || bone.hopPain))
+		result.findings.push(finding(`screening.bone-site.${bone.side}`, bone.side, 'caution', `Name the bone: ${boneSiteRows.filter((one) => one.risk === 'high').length} of the ${boneSiteRows.length} listed sites are high risk and change what to do.`, { rule: 'bone stress by site', source: 'Am Fam Physician 2003;67:85; lists partly from memory', strength: 'expert' }))
+}
+
+const riskWords = {
+	low: ['proceed', 'low risk: foot check every year'],
+	moderate: ['letter', 'moderate risk: foot protection service within 6 to 8 weeks, then review every 3 to 6 months'],
+	high: ['letter', 'high risk: foot protection service within 2 to 4 weeks, then review every 1 to 2 months; no new boot without review and no stud under a place of high pressure'],
+	active: ['same-day', 'active foot problem: refer within one working day, off the foot meanwhile'],
+	incomplete: ['proceed', 'risk not established: complete the questions'],
+} as const
+function addDiabeticFoot(visit: Visit, age: number, protocol: Protocol, result: ScreeningResult): void {
+	const group = visit.screening?.diabeticFoot
+	if (!group) return
+	const basis: Basis = { rule: 'diabetic foot risk', source: 'NICE NG19 (reviewed 2023, unchanged)', strength: 'guideline' }
+	const young = age < protocol.value('screening.diabetesAdviceBelowYears') ? ' Under 12 years: advice to child and family.' : age < protocol.value('screening.minorBelowYears') ? ' From 12 to 17 years the paediatric team checks the feet every year.' : ''
+	result.diabeticFoot = {}
+	for (const side of bothSides) {
+		const foot = group[side]
+		if (!foot) continue
+		const { risk, complete } = diabeticRisk(foot, group.renalReplacement)
+		result.diabeticFoot[side] = risk
+		const [action, says] = riskWords[risk], words = `Diabetic foot, ${side}: ${says}.${young}`
+		result.items.push({ id: `screening.diabetic-foot.${side}`, side, state: risk === 'incomplete' ? 'not-asked' : action === 'proceed' ? 'no' : 'yes', action, says: words, basis })
+		if (action === 'proceed') result.findings.push(finding(`screening.diabetic-foot-${risk}.${side}`, side, risk === 'incomplete' ? 'caution' : 'note', words, basis))
+		else if (!complete) result.findings.push(finding(`screening.diabetic-foot-open.${side}`, side, 'caution', `Not every question about the ${side} foot was asked: the risk may be higher than ${risk}.`, basis))
+	}
+	if (group.limbOrLifeThreat !== undefined) result.items.push({ id: 'screening.diabetic-threat', side: 'none', state: group.limbOrLifeThreat ? 'yes' : 'no', action: group.limbOrLifeThreat ? 'emergency' : 'proceed', says: 'Limb or life in danger from a diabetic foot: emergency department now.', basis })
 }

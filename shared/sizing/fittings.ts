@@ -1,14 +1,22 @@
 /** Width and girth letters, adults only: no published numbers were found for minors. */
-import type { Protocol } from '../protocol/protocol.ts'
+import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
 import { sizesOf } from './sizes.ts'
 
 const jisLetters = ['A', 'B', 'C', 'D', 'E', 'EE', 'EEE', 'EEEE', 'F', 'G'] as const
 const usLetters = ['C', 'D', 'E', '2E'] as const
 
+/** Girth of the middle of letter E at a JIS size, mm. */
+export function jisCentreE(sizeMm: number, sex: 'male' | 'female', protocol: Protocol): number {
+	return protocol.value('sizing.jisGirthEMm') + protocol.value('sizing.jisGirthSlope') * (sizeMm - 250) - (sex === 'female' ? protocol.value('sizing.jisGirthWomenLessMm') : 0)
+}
+/** Lowest width of letter C at a US men's size, mm. */
+export function usLowestC(size: number, protocol: Protocol): number {
+	return protocol.value('sizing.usWidthBaseMm') + protocol.value('sizing.usWidthPerSizeMm') * (Math.floor(size) - protocol.value('sizing.usWidthSizeMin'))
+}
 /** JIS S 5037 size and letter, such as '27E', from length and ball girth in mm; undefined outside A to G. */
 export function jisFitting(lengthMm: number, girthMm: number, sex: 'male' | 'female', protocol: Protocol): string | undefined {
 	const size = sizesOf(lengthMm).mondopoint.lengthMm
-	const centreE = protocol.value('sizing.jisGirthEMm') + protocol.value('sizing.jisGirthSlope') * (size - 250) - (sex === 'female' ? protocol.value('sizing.jisGirthWomenLessMm') : 0)
+	const centreE = jisCentreE(size, sex, protocol)
 	const step = Math.floor((Math.round(girthMm) - Math.round(centreE) + protocol.value('sizing.jisBandBelowMm')) / protocol.value('sizing.jisLetterMm'))
 	const letter = jisLetters[step + jisLetters.indexOf('E')]
 	return letter && `${size / 10}${letter}`
@@ -18,14 +26,16 @@ export function usMenFitting(lengthMm: number, widthMm: number, protocol: Protoc
 	const size = sizesOf(lengthMm).usMen.label
 	const min = protocol.value('sizing.usWidthSizeMin')
 	if (size < min || size > protocol.value('sizing.usWidthSizeMax')) return undefined
-	const lower = protocol.value('sizing.usWidthBaseMm') + protocol.value('sizing.usWidthPerSizeMm') * (Math.floor(size) - min)
-	return usLetters[Math.floor((Math.round(widthMm) + 0.5 - lower) / protocol.value('sizing.usWidthLetterMm') + 1e-9)]
+	return usLetters[Math.floor((Math.round(widthMm) + 0.5 - usLowestC(size, protocol)) / protocol.value('sizing.usWidthLetterMm') + 1e-9)]
 }
+type Regression = readonly [intercept: ThresholdKey, slope: ThresholdKey, sd: ThresholdKey]
+/** Regressions on foot length, adults (ANSUR II): what is measured, by sex. */
+export const regressions: Record<'width' | 'girth', Record<'male' | 'female', Regression>> = {
+	width: { male: ['sizing.breadthInterceptMen', 'sizing.breadthSlopeMen', 'sizing.breadthSdMen'], female: ['sizing.breadthInterceptWomen', 'sizing.breadthSlopeWomen', 'sizing.breadthSdWomen'] },
+	girth: { male: ['sizing.girthInterceptMen', 'sizing.girthSlopeMen', 'sizing.girthSdMen'], female: ['sizing.girthInterceptWomen', 'sizing.girthSlopeWomen', 'sizing.girthSdWomen'] },
+}
+const forLengthZ = (lengthMm: number, value: number, [intercept, slope, sd]: Regression, protocol: Protocol): number => (value - protocol.value(intercept) - protocol.value(slope) * lengthMm) / protocol.value(sd)
 /** Ball width for length as z, adults (ANSUR II regression). Lengths in mm. */
-export function widthForLengthZ(lengthMm: number, widthMm: number, sex: 'male' | 'female', protocol: Protocol): number {
-	const keys = sex === 'male'
-		? (['sizing.breadthInterceptMen', 'sizing.breadthSlopeMen', 'sizing.breadthSdMen'] as const)
-		: (['sizing.breadthInterceptWomen', 'sizing.breadthSlopeWomen', 'sizing.breadthSdWomen'] as const)
-	const [intercept, slope, sd] = keys.map((key) => protocol.value(key)) as [number, number, number]
-	return (widthMm - intercept - slope * lengthMm) / sd
-}
+export const widthForLengthZ = (lengthMm: number, widthMm: number, sex: 'male' | 'female', protocol: Protocol): number => forLengthZ(lengthMm, widthMm, regressions.width[sex], protocol)
+/** Ball girth for length as z, adults (ANSUR II regression). Lengths in mm. */
+export const girthForLengthZ = (lengthMm: number, girthMm: number, sex: 'male' | 'female', protocol: Protocol): number => forLengthZ(lengthMm, girthMm, regressions.girth[sex], protocol)

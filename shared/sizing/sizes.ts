@@ -1,5 +1,7 @@
 /** Size labels from foot length, in exact integer arithmetic so that ties round the same way everywhere. */
 import type { SizeLabel, Sizes } from '../assessment.ts'
+import type { Basis } from '../finding.ts'
+import { rounded } from '../visit/sides.ts'
 
 /** Parts of a mm: a mean of up to six readings of 0.001 mm is a whole number of them. */
 const parts = 60_000
@@ -60,4 +62,20 @@ export function sizesOf(lengthMm: number, widthMm?: number): Sizes {
 		usChild: wrapped(part, scales.usChild, 'youth'),
 		au: { ...uk },
 	}
+}
+
+/** The named formula of each system with a length put in; unrounded values as `sizesOf` gives them. */
+const inch = (mm: number): string => String(rounded(mm / 25.4, 3))
+const cm = (mm: number): string => String(rounded(mm / 10, 3))
+type System = Exclude<keyof Sizes, 'mondopoint'>
+const calculators = 'formula read on two size-calculator pages'
+const practice = (rule: string, source: string): Basis => ({ rule, source, strength: 'practice' })
+export const formulas: Record<System, { title: string; line(mm: number, scale: SizeLabel['scale']): string; basis: Basis }> = {
+	jpCm: { title: 'Japan', line: (mm) => `F cm = ${cm(mm)}`, basis: { rule: 'Japan: foot length in cm', source: 'JIS S 5037 as read on two secondary pages', strength: 'standard' } },
+	eu: { title: 'EU', line: (mm) => `1.5 x F cm + 2 = 1.5 x ${cm(mm)} + 2`, basis: practice('EU: 1.5 F + 2', 'Paris point of 2/3 cm (introduction of PD ISO/TS 19407:2015) with two points of allowance; 1.5 F + 2.25 is in print as well') },
+	uk: { title: 'UK', line: (mm, scale) => (scale === 'child' ? `3 x F in - 10 = 3 x ${inch(mm)} - 10, child scale` : `3 x F in - 23 = 3 x ${inch(mm)} - 23, adult scale (child 13.5 is followed by adult 1)`), basis: practice('UK: 3 F - 23, child 3 F - 10', `${calculators}; adult 5 is a last of 10 in (London makers, 1885)`) },
+	usMen: { title: 'US men', line: (mm) => `3 x F in - 22 = 3 x ${inch(mm)} - 22`, basis: practice('US men: 3 F - 22', calculators) },
+	usWomen: { title: 'US women', line: (mm) => `3 x F in - 21 = 3 x ${inch(mm)} - 21`, basis: practice('US women: 3 F - 21', `${calculators}; retail often uses men plus 1.5 (from memory)`) },
+	usChild: { title: 'US child', line: (mm, scale) => `3 x F in - 29/3 = 3 x ${inch(mm)} - 9.667${scale === 'child' ? ', child scale' : ', less 13 on the youth scale'}`, basis: practice('US child: 3 F - 29/3', calculators) },
+	au: { title: 'Australia', line: (mm, scale) => `As UK: 3 x ${inch(mm)} - ${scale === 'child' ? 10 : 23}`, basis: practice('Australia: as UK', 'common practice (from memory)') },
 }

@@ -1,25 +1,32 @@
 /** Sizing room: both feet in mm, the length to fit, labels, toe room and inside length. */
 import type { FootSizing, SizingResult, Span } from '../assessment.ts'
 import type { Basis, Because, Finding, FindingSide, Level } from '../finding.ts'
-import { below } from '../normal.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
 import { decimalAgeYears } from '../visit/age.ts'
 import { bothSides, meanOf, perSide, rounded } from '../visit/sides.ts'
 import type { Side, Visit } from '../visit/visit.ts'
-import { jisFitting, usMenFitting, widthForLengthZ } from './fittings.ts'
+import { footChanges, changeFindings } from './changes.ts'
+import { labelConfidence } from './confidence.ts'
+import { girthForLengthZ, jisFitting, usMenFitting, widthForLengthZ } from './fittings.ts'
 import { sizesOf } from './sizes.ts'
+import { sizingWorkings } from './workings.ts'
 
 const list = (value: number | number[] | undefined): number[] => (value === undefined ? [] : [value].flat())
 const mm = (measure: string, value: number): Because => ({ measure, value: rounded(value, 1), unit: 'mm' })
-const mmPerUkSize = 127 / 15
 const sameStance: Basis = { rule: 'same stance', source: 'Xiong 2009 (n 30): 2.8 mm (men) and 3.3 mm (women) between unloaded and fully loaded, derived for a stature of 1750 mm', strength: 'cross-sectional' }
 const longerFootRule: Basis = { rule: 'longer foot', source: 'ISO 9407 definition of foot length (the larger foot decides), as read on secondary pages', strength: 'standard' }
+
+const rooms = {
+	boots: { adult: ['sizing.toeRoomAdultMinMm', 'sizing.toeRoomAdultTargetMm', 'sizing.toeRoomAdultMaxMm'], youth: ['sizing.toeRoomYouthMinMm', 'sizing.toeRoomYouthTargetMm', 'sizing.toeRoomYouthMaxMm'] },
+	trainers: { adult: ['sizing.trainerRoomAdultMinMm', 'sizing.trainerRoomAdultTargetMm', 'sizing.trainerRoomAdultMaxMm'], youth: ['sizing.trainerRoomYouthMinMm', 'sizing.trainerRoomYouthTargetMm', 'sizing.trainerRoomYouthMaxMm'] },
+} as const
 
 /**
  * Sizes of a visit's feet. sizeConfidence is the probability that the UK half-size label is right,
  * from the normal error of the mean reading only (SEM of one reading / square root of the readings).
+ * @param visit a parsed visit; @param earlier the player's earlier visits, any order
  */
-export function sizing(visit: Visit, protocol: Protocol): SizingResult {
+export function sizing(visit: Visit, earlier: readonly Visit[], protocol: Protocol): SizingResult {
 	const { sex, birthDate } = visit.player
 	const adult = decimalAgeYears(birthDate, visit.visitDate) >= protocol.value('sizing.adultFromYears')
 	const ratioKey: ThresholdKey = sex === 'male' ? 'sizing.ballRatioMen' : 'sizing.ballRatioWomen'
@@ -39,6 +46,7 @@ export function sizing(visit: Visit, protocol: Protocol): SizingResult {
 			...(widthMm === undefined ? {} : { widthMm }),
 			...(girthMm === undefined ? {} : { girthMm }),
 			...(adult && lengthMm !== undefined && widthMm !== undefined ? { widthForLengthZ: widthForLengthZ(lengthMm, widthMm, sex, protocol) } : {}),
+			...(adult && lengthMm !== undefined && girthMm !== undefined ? { girthForLengthZ: girthForLengthZ(lengthMm, girthMm, sex, protocol) } : {}),
 			fitting: { ...(jis ? { jis } : {}), ...(us ? { us } : {}) },
 		}
 	}
@@ -56,8 +64,14 @@ export function sizing(visit: Visit, protocol: Protocol): SizingResult {
 	if (visit.feet?.stance === 'seated')
 		say('seated', 'both', 'caution', 'The feet were measured seated and read up to about 3 mm shorter than standing. Measure again standing; do not compare these with standing readings.', [{ measure: 'stance', value: 'seated' }], sameStance)
 
+	const changes = footChanges(visit, earlier, protocol)
+	findings.push(...changeFindings(changes, protocol))
+	const done = (rest: Omit<SizingResult, 'left' | 'right' | 'changes' | 'findings' | 'workings'>): SizingResult => {
+		const result = { ...rest, left, right, changes, findings }
+		return { ...result, workings: sizingWorkings(visit, result, adult, protocol) }
+	}
 	const measured = bothSides.filter((side) => feet[side].lengthMm !== undefined)
-	if (measured.length === 0) return { left, right, findings }
+	if (measured.length === 0) return done({})
 	let longerFoot: SizingResult['longerFoot']
 	if (measured.length === 2) {
 		const difference = rounded(left.lengthMm! - right.lengthMm!, 4)
@@ -86,14 +100,18 @@ export function sizing(visit: Visit, protocol: Protocol): SizingResult {
 	}
 	const widths = bothSides.flatMap((side) => feet[side].widthMm ?? [])
 	const sizes = sizesOf(fitLengthMm, widths.length ? Math.max(...widths) : undefined)
-	const keys = adult
-		? (['sizing.toeRoomAdultMinMm', 'sizing.toeRoomAdultTargetMm', 'sizing.toeRoomAdultMaxMm'] as const)
-		: (['sizing.toeRoomYouthMinMm', 'sizing.toeRoomYouthTargetMm', 'sizing.toeRoomYouthMaxMm'] as const)
-	const toeRoomMm: Span = { min: protocol.value(keys[0]), target: protocol.value(keys[1]), max: protocol.value(keys[2]) }
-	const base = fitLengthMm + (visit.feet?.sockMm ?? 0)
-	const insideLengthMm: Span = { min: rounded(base + toeRoomMm.min, 1), target: rounded(base + toeRoomMm.target, 1), max: rounded(base + toeRoomMm.max, 1) }
+	const sockMm = visit.feet?.sockMm ?? 0
+	const spans = (keys: readonly [ThresholdKey, ThresholdKey, ThresholdKey]): { toeRoomMm: Span; insideLengthMm: Span } => {
+		const room = (key: ThresholdKey) => protocol.value(key), inside = (key: ThresholdKey) => rounded(fitLengthMm + sockMm + room(key), 1)
+		return { toeRoomMm: { min: room(keys[0]), target: room(keys[1]), max: room(keys[2]) }, insideLengthMm: { min: inside(keys[0]), target: inside(keys[1]), max: inside(keys[2]) } }
+	}
+	const boots = spans(rooms.boots[adult ? 'adult' : 'youth']), trainers = spans(rooms.trainers[adult ? 'adult' : 'youth'])
 	const sem = (protocol.value('sizing.readingSemMm') * semScale) / Math.sqrt(readings)
-	const z = (edge: number) => ((sizes.uk.label + edge - sizes.uk.exact) * mmPerUkSize) / sem
-	say('check-inside', 'both', 'note', `Labels differ by about one size between makers. Check that the inside length is ${insideLengthMm.min} to ${insideLengthMm.max} mm.`, [mm('length to fit', fitLengthMm), mm('sock', visit.feet?.sockMm ?? 0), mm('toe room, least', toeRoomMm.min), mm('toe room, most', toeRoomMm.max)], 'sizing.labelSpreadMm', 'check the inside length')
-	return { fitLengthMm, ...(longerFoot ? { longerFoot } : {}), left, right, sizes, toeRoomMm, insideLengthMm, sizeConfidence: Math.min(1, Math.max(0, below(z(0.25)) - below(z(-0.25)))), findings }
+	const { insideLengthMm, toeRoomMm } = boots
+	say('check-inside', 'both', 'note', `Labels differ by about one size between makers. Check that the inside length is ${insideLengthMm.min} to ${insideLengthMm.max} mm.`, [mm('length to fit', fitLengthMm), mm('sock', sockMm), mm('toe room, least', toeRoomMm.min), mm('toe room, most', toeRoomMm.max)], 'sizing.labelSpreadMm', 'check the inside length')
+	const girths = bothSides.flatMap((side) => feet[side].girthMm ?? [])
+	// The letter belongs to the size chosen: the wider foot, read at the length to fit.
+	const jis = adult && girths.length > 0 ? jisFitting(fitLengthMm, Math.max(...girths), sex, protocol) : undefined
+	const us = adult && sex === 'male' && widths.length > 0 ? usMenFitting(fitLengthMm, Math.max(...widths), protocol) : undefined
+	return done({ fitLengthMm, ...(longerFoot ? { longerFoot } : {}), sizes, ...boots, trainers, ...labelConfidence(sizes.uk, sem), ...(jis || us ? { fitting: { ...(jis ? { jis } : {}), ...(us ? { us } : {}) } } : {}) })
 }

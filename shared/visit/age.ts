@@ -18,3 +18,11 @@ export function ageYears(birthDate: string, date: string): number {
 	const years = Number(date.slice(0, 4)) - Number(birthDate.slice(0, 4))
 	return date.slice(5) < birthDate.slice(5) ? years - 1 : years
 }
+
+const months = ['January', 'February', 'March', 'April', 'May', 'June', 'July', 'August', 'September', 'October', 'November', 'December']
+/** An ISO date (or the date part of an ISO time) as '8 November 1999', free of the order of figures. */
+export function dayInWords(iso: string): string {
+	const [year, month, day] = iso.slice(0, 10).split('-').map(Number)
+	const name = months[(month ?? 0) - 1]
+	return name ? `${day} ${name} ${year}` : iso
+}

@@ -10,15 +10,25 @@ export const conditions = [
 	'lateral-ankle-instability', 'syndesmosis-sprain', 'anterior-ankle-impingement', 'posterior-ankle-impingement', 'flexible-flatfoot-pain', 'cavus-foot-pain',
 	'ingrown-toenail', 'subungual-haematoma', 'blister', 'hammer-toe', 'calf-strain', 'shin-pain', 'patellofemoral-pain', 'patellar-tendinopathy',
 	'acl-history', 'diabetes', 'neuropathy', 'previous-foot-ulcer', 'hypermobility', 'leg-length-difference',
+	'peroneal-tendinopathy', 'posterior-tibial-tendinopathy', 'sinus-tarsi-pain', 'heel-fat-pad-pain', 'knee-osteoarthritis',
 ] as const
 export const statuses = ['current', 'recovering', 'past'] as const
+export const damages = ['studs-worn', 'stud-sharp', 'stud-missing', 'sole-separated', 'counter-collapsed', 'insole-board-split', 'upper-cracked', 'lining-worn', 'heel-slips'] as const
 export const endFeels = ['calf-stretch', 'springy-back', 'front-pinch', 'hard-stop', 'joint-pain', 'none'] as const
 export const firstRays = ['neutral', 'plantarflexed', 'dorsiflexed', 'hypermobile'] as const
+/** Where bone stress is suspected; which are high risk stands in shared/screening/bone-sites.ts. */
+export const boneSites = [
+	'navicular', 'fifth-metatarsal-proximal', 'hallux-sesamoid', 'medial-malleolus', 'talus', 'anterior-tibia', 'second-metatarsal-base', 'femoral-neck', 'patella',
+	'metatarsal-shaft', 'calcaneus', 'posteromedial-tibia', 'fibula', 'cuboid',
+] as const
+export type BoneSite = (typeof boneSites)[number]
+export const forefeet = ['neutral', 'varus-flexible', 'varus-rigid', 'valgus-flexible', 'valgus-rigid'] as const
 export const sexes = ['male', 'female'] as const
 export const features = [
 	'wide-fitting', 'narrow-fitting', 'deep-toe-box', 'soft-upper', 'smooth-forefoot-seams', 'firm-heel-counter', 'soft-heel-counter', 'low-heel-collar',
 	'raised-heel', 'low-heel', 'full-length-cushioning', 'wide-base', 'stiff-forefoot', 'flexible-forefoot', 'torsional-stiffness', 'removable-liner', 'low-mass',
 	'round-studs', 'bladed-studs', 'many-studs', 'short-studs', 'stud-clear-of-first-joint', 'stud-clear-of-fifth-metatarsal', 'low-rotational-grip',
+	'deep-instep', 'high-heel-counter', 'padded-collar', 'long-studs', 'soft-ground-sole', 'firm-ground-sole', 'artificial-ground-sole', 'turf-sole', 'indoor-sole',
 ] as const
 export type Feature = (typeof features)[number]
 export type Condition = (typeof conditions)[number]

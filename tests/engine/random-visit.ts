@@ -3,7 +3,7 @@ import fc from 'fast-check'
 import { endFeels, firstRays, sexes, soles } from '../../shared/visit/terms.ts'
 import { type Visit, visitSchema } from '../../shared/visit/visit.ts'
 
-const tenth = (min: number, max: number) => fc.integer({ min: min * 10, max: max * 10 }).map((n) => n / 10)
+export const tenth = (min: number, max: number) => fc.integer({ min: min * 10, max: max * 10 }).map((n) => n / 10)
 /** Mostly everyday values, sometimes the edges of what may be recorded; once or repeated; often on whole numbers so that sides tie. */
 const reading = (hard: [number, number], usual: [number, number]) => {
 	const one = fc.oneof({ weight: 3, arbitrary: fc.integer({ min: usual[0], max: usual[1] }) }, { weight: 3, arbitrary: tenth(...usual) }, { weight: 1, arbitrary: tenth(...hard) })
@@ -29,8 +29,13 @@ export const conditions = fc.array(fc.record({
 	condition: fc.constantFrom('calcaneal-apophysitis' as const, 'hallux-limitus' as const, 'first-mtp-osteoarthritis' as const, 'blister' as const),
 	side: fc.constantFrom('left' as const, 'right' as const, 'both' as const, 'none' as const), status: fc.constantFrom('current' as const, 'recovering' as const, 'past' as const),
 }), { maxLength: 3 })
-export const footwear = fc.uniqueArray(fc.record({ id: fc.constantFrom('p1', 'p2', 'p3', 'p4'), sole: fc.constantFrom(...soles), heelToForefootOffsetMm: tenth(-10, 30), heelLiftMm: tenth(0, 25) }, { requiredKeys: ['id'] }), { selector: (pair) => pair.id, maxLength: 4 })
+export const footwear = fc.uniqueArray(fc.record({ id: fc.constantFrom('p1', 'p2', 'p3', 'p4'), sole: fc.constantFrom(...soles), heelToForefootOffsetMm: tenth(-10, 30), insideLengthMm: tenth(200, 320), heelLiftMm: tenth(0, 25) }, { requiredKeys: ['id'] }), { selector: (pair) => pair.id, maxLength: 4 })
 
+export const body = partly({
+	statureCm: tenth(70, 240), sittingHeightCm: tenth(40, 130), massKg: tenth(10, 250), motherStatureCm: tenth(120, 220), fatherStatureCm: tenth(120, 230), parentStatures: fc.constantFrom('reported' as const, 'measured' as const), growthOrHormoneTreatment: fc.boolean(),
+	legLengthDifferenceMm: fc.integer({ min: 0, max: 30 }), shorterLeg: fc.constantFrom('left' as const, 'right' as const), legLengthReason: fc.constant('back pain'), legLengthSymptoms: fc.boolean(), legLengthYears: fc.integer({ min: 0, max: 60 }),
+	legLengthCompensation: fc.constantFrom('none' as const, 'side-bending' as const, 'bony' as const), puberty: fc.constantFrom('before' as const, 'during' as const, 'after' as const), beighton: fc.integer({ min: 0, max: 9 }), hypermobilityHistory: fc.integer({ min: 0, max: 5 }),
+})
 /** A visit with these parts; the schema must accept what was drawn. */
 export const validVisit = (parts: { player: typeof player } & { [K in keyof Visit]?: fc.Arbitrary<unknown> }): fc.Arbitrary<Visit> =>
 	fc.record(parts as Record<string, fc.Arbitrary<unknown>>, { requiredKeys: ['player'] }).map((drawn) => visitSchema.parse({ format: 'lastwright-visit', version: 1, visitDate: '2026-09-01', ...drawn }))
@@ -47,10 +52,12 @@ function swapped(value: unknown): unknown {
 export const swapVisit = (visit: Visit): Visit => visitSchema.parse(swapped(visit))
 const text = (value: unknown): string => JSON.stringify(value)
 /** A result brought to a comparable order, and (unless told not to) seen in a mirror. */
-export function mirrored<T extends { findings: { id: string; because: unknown[] }[] }>(result: T, swap = true): unknown {
+export function mirrored<T extends { findings: { id: string; because: unknown[] }[]; workings?: { id: string; lines: string[] }[] }>(result: T, swap = true): unknown {
 	const seen = (swap ? swapped(result) : result) as T
 	const findings = seen.findings.map((one) => ({ ...one, because: [...one.because].sort((a, b) => (text(a) < text(b) ? -1 : 1)) })).sort((a, b) => (a.id < b.id ? -1 : 1))
-	return JSON.parse(text({ ...seen, findings }))
+	// Left and right come in a fixed order: lines and workings are compared without it.
+	const workings = seen.workings?.map((one) => ({ ...one, lines: [...one.lines].sort() })).sort((a, b) => (a.id < b.id ? -1 : 1))
+	return JSON.parse(text({ ...seen, findings, ...(workings ? { workings } : {}) }))
 }
 /** Every number inside a value. */
 export const numbers = (value: unknown): number[] => (typeof value === 'number' ? [value] : value && typeof value === 'object' ? Object.values(value).flatMap(numbers) : [])

@@ -40,19 +40,33 @@ it('the label is within a quarter of the exact value; the fitting is never below
 const visits: fc.Arbitrary<Visit> = validVisit({ player, feet })
 it('no number is NaN or infinite, every finding has its source', () => {
 	fc.assert(fc.property(visits, (visit) => {
-		const result = sizing(visit, protocol)
+		const result = sizing(visit, [], protocol)
 		expect(numbers(result).every(Number.isFinite)).toBe(true)
 		for (const one of result.findings) { expect(one.basis.source, one.id).not.toBe(''); expect(one.because.length).toBeGreaterThan(0) }
 	}))
 })
 it('the longest recorded foot is always covered by the length to fit', () => {
 	fc.assert(fc.property(visits, (visit) => {
-		const { left, right, fitLengthMm, insideLengthMm } = sizing(visit, protocol)
+		const { left, right, fitLengthMm, insideLengthMm } = sizing(visit, [], protocol)
 		const lengths = [left.lengthMm, right.lengthMm].flatMap((one) => one ?? [])
 		if (lengths.length === 0) expect(fitLengthMm).toBeUndefined()
 		else expect(insideLengthMm!.min).toBeGreaterThan(Math.max(...lengths))
 	}))
 })
 it('swapped sides in, swapped sides out', () => {
-	fc.assert(fc.property(visits, (visit) => { expect(mirrored(sizing(swapVisit(visit), protocol))).toEqual(mirrored(sizing(visit, protocol), false)) }))
+	fc.assert(fc.property(visits, (visit) => { expect(mirrored(sizing(swapVisit(visit), [], protocol))).toEqual(mirrored(sizing(visit, [], protocol), false)) }))
+})
+it('swapped sides in, swapped sides out, with an earlier visit', () => {
+	fc.assert(fc.property(visits, visits, (visit, other) => {
+		const then = { ...other, visitDate: '2026-03-02' }
+		expect(mirrored(sizing(swapVisit(visit), [swapVisit(then)], protocol))).toEqual(mirrored(sizing(visit, [then], protocol), false))
+	}))
+})
+it('the label is likelier than its neighbour, and the two never make more than one', () => {
+	fc.assert(fc.property(visits, (visit) => {
+		const { sizeConfidence, nextSize } = sizing(visit, [], protocol)
+		if (sizeConfidence === undefined || !nextSize) return
+		expect(sizeConfidence + 1e-9).toBeGreaterThanOrEqual(nextSize.probability)
+		expect(sizeConfidence + nextSize.probability).toBeLessThanOrEqual(1 + 1e-9)
+	}))
 })

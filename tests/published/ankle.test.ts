@@ -6,7 +6,7 @@ import { openProtocol } from '../../shared/protocol/protocol.ts'
 import type { Visit } from '../../shared/visit/visit.ts'
 
 const protocol = openProtocol()
-const of = (ankles: Visit['ankles'], more: Partial<Visit> = {}) => ankle({ format: 'lastwright-visit', version: 1, visitDate: '2026-09-01', player: { givenName: 'A', familyName: 'B', birthDate: '1998-01-01', sex: 'male' }, ...(ankles ? { ankles } : {}), ...more }, protocol)
+const of = (ankles: Visit['ankles'], more: Partial<Visit> = {}) => ankle({ format: 'lastwright-visit', version: 1, visitDate: '2026-09-01', player: { givenName: 'A', familyName: 'B', birthDate: '1998-01-01', sex: 'male' }, ...(ankles ? { ankles } : {}), ...more }, [], protocol)
 const ids = (result: ReturnType<typeof of>): string[] => result.findings.map((one) => one.id)
 
 describe('pitch of a heel raise', () => {
@@ -74,10 +74,52 @@ describe('heel raise', () => {
 	it.each([[{ left: { lungeDeg: 30 } }, {}, 4], [{ left: { lungeDeg: 40 } }, apophysitis, 5], [{ left: { lungeDeg: 30 } }, apophysitis, 5], [{ left: { lungeDeg: 30, endFeel: 'hard-stop' as const } }, apophysitis, 6]])('%j %j', (ankles, more, mm) => expect(of(ankles, more).heelRaiseMm).toEqual({ left: mm, right: mm }))
 	it('none without a reason', () => expect(of({ left: { lungeDeg: 40 }, right: { lungeDeg: 41 } }).heelRaiseMm).toBeUndefined())
 	// Boot limits: warn above 6, stop above 10 (clinical.md 2.4, practice).
-	it.each([[6, undefined], [6.1, 'caution'], [10, 'caution'], [10.1, 'stop']])('a raise of %f mm in a boot', (heelLiftMm, level) => expect(of({}, { footwear: [{ id: 'b', heelLiftMm }] }).findings.find((one) => one.id === 'ankle.lift-b.both')?.level).toBe(level))
+	it.each([[6, undefined], [6.1, 'caution'], [10, 'caution'], [10.1, 'stop']])('a raise of %f mm in a boot', (heelLiftMm, level) => expect(of({}, { footwear: [{ id: 'b', heelLiftMm }] }).findings.find((one) => one.id === 'ankle.lift-b-1.both')?.level).toBe(level))
 	// clinical.md 1.8 example carried through the room: trainer 10 mm, boot 0 mm, heel to ball 180 mm.
 	it('demand of the boot against the trainer', () => {
 		const footwear: Visit['footwear'] = [{ id: 't', sole: 'road', heelToForefootOffsetMm: 10 }, { id: 'b', sole: 'firm-ground', heelToForefootOffsetMm: 0 }]
-		expect(of({}, { feet: { left: { heelToBallMm: 180 } }, footwear }).findings.find((one) => one.id === 'ankle.demand-t-b.both')?.says).toBe('b asks 3.2 degrees more of the ankle than t.')
+		expect(of({}, { feet: { left: { heelToBallMm: 180 } }, footwear }).findings.find((one) => one.id === 'ankle.demand-t-1-b-2.both')?.says).toBe('b asks 3.2 degrees more of the ankle than t.')
 	})
+})
+
+describe('more of the heel raise', () => {
+	// Dixon and Kerwin 1999: observed over geometric 0.82 (clinical.md 1.8, 9 row 4).
+	it('transfer of a raise', () => expect(Math.abs(pitchDeg(15, 180) * protocol.value('ankle.raiseTransfer') - 3.9)).toBeLessThan(0.05))
+	const body = { legLengthDifferenceMm: 8, shorterLeg: 'right' as const, legLengthSymptoms: true }
+	it('both feet alike unless a leg-length reason is recorded', () => {
+		expect(of({ left: { lungeDeg: 30 } }, { body }).heelRaiseMm).toEqual({ left: 4, right: 4 })
+		// 8 mm x 0.7 = 5.6 mm (clinical.md 2.5).
+		expect(of({}, { body: { ...body, legLengthReason: 'back pain' } }).heelRaiseMm).toEqual({ left: 0, right: 5.6 })
+		// With 4 mm on both feet only 2 of the 5.6 fit below the boot limit of 6.
+		const result = of({ left: { lungeDeg: 30 } }, { body: { ...body, legLengthReason: 'back pain' } })
+		expect(result.heelRaiseMm).toEqual({ left: 4, right: 6 })
+		expect(result.findings.find((one) => one.id === 'ankle.heel-raise.both')?.says).toContain('outsole')
+	})
+	it.each([[{ ...body, legLengthReason: 'x', legLengthDifferenceMm: 4.9 }], [{ ...body, legLengthReason: 'x', legLengthSymptoms: false }], [{ ...body, legLengthReason: 'x', legLengthDifferenceMm: 20 }]])('%j: no one-sided raise', (recorded) => expect(of({}, { body: recorded }).heelRaiseMm).toBeUndefined())
+	// Rabusin 2021 BJSM 55:486: 12 mm in daily shoes (clinical.md 2.3); the boot limits do not hold for trainers.
+	it.each([[12, undefined], [12.1, 'caution']])('%f mm in a trainer', (heelLiftMm, level) => expect(of({}, { footwear: [{ id: 't', sole: 'road', heelLiftMm }] }).findings.find((one) => one.id === 'ankle.lift-t-1.both')?.level).toBe(level))
+	it('a pair named by a person leaves only plain letters in an id', () => {
+		const ids = of({}, { footwear: [{ id: 'Päir / 1!', heelLiftMm: 11 }, { id: '***', heelLiftMm: 11 }] }).findings.map((one) => one.id)
+		expect(ids).toEqual(['ankle.lift-p-ir-1-1.both', 'ankle.lift-2.both'])
+	})
+	// atan((10 - 0) / 180) = 3.18 degrees, between any two pairs, not only trainer and boot (clinical.md 1.8).
+	it('pitch between any two pairs', () => {
+		const { pitches } = of({}, { feet: { left: { heelToBallMm: 180 } }, footwear: [{ id: 'a', sole: 'firm-ground', heelToForefootOffsetMm: 0 }, { id: 'b', sole: 'indoor', heelToForefootOffsetMm: 4, heelLiftMm: 6 }, { id: 'c', heelToForefootOffsetMm: 10 }] })
+		expect(pitches.map(({ from, to, changeDeg }) => [from, to, Number(changeDeg.toFixed(2))])).toEqual([['b', 'a', 3.18], ['c', 'a', 3.18], ['b', 'c', 0]])
+	})
+})
+
+describe('change since the last visit', () => {
+	// Powden 2015 Man Ther 20:524: same examiner 1.9 cm, 4.7 degrees; different 1.6 cm, 4.6 degrees (clinical.md 1.2, 9 row 9: +1.8 within, +2.0 real).
+	const change = (ankles: Visit['ankles'], then: Visit['ankles'], examiners: [string?, string?]) => {
+		const feet = (examiner?: string) => (examiner ? { feet: { examiner } } : {})
+		return ankle({ format: 'lastwright-visit', version: 1, visitDate: '2026-09-01', player: { givenName: 'A', familyName: 'B', birthDate: '1998-01-01', sex: 'male' }, ...(ankles ? { ankles } : {}), ...feet(examiners[0]) },
+			[{ format: 'lastwright-visit', version: 1, visitDate: '2026-03-01', player: { givenName: 'A', familyName: 'B', birthDate: '1998-01-01', sex: 'male' }, ...(then ? { ankles: then } : {}), ...feet(examiners[1]) }], protocol)
+	}
+	it.each([[9, 10.8, ['R', 'R'], 'within-error'], [9, 11, ['R', 'R'], 'real'], [9, 10.7, ['R', 'S'], 'real'], [9, 10.5, ['R', 'S'], 'within-error'], [9, 10.7, [], 'within-error']] as [number, number, [string?, string?], string][])('%f to %f cm, %j: %s', (was, now, who, verdict) => {
+		const result = change({ left: { lungeCm: now } }, { left: { lungeCm: was } }, who)
+		expect(result.changes.left.lungeCm?.verdict).toBe(verdict)
+		expect(ids(result).includes('ankle.change-cm.left')).toBe(verdict === 'real')
+	})
+	it.each([[36, 40.6, ['R', 'R'], 'within-error'], [36, 40.7, ['R', 'R'], 'real'], [36, 40.6, ['R', 'S'], 'real']] as [number, number, [string?, string?], string][])('%f to %f degrees, %j: %s', (was, now, who, verdict) => expect(change({ right: { lungeDeg: now } }, { right: { lungeDeg: was } }, who).changes.right.lungeDeg?.verdict).toBe(verdict))
 })

@@ -7,9 +7,9 @@ import { openProtocol } from '../../shared/protocol/protocol.ts'
 import type { Visit } from '../../shared/visit/visit.ts'
 
 const protocol = openProtocol()
-const sizing: SizingResult = { left: { lengthMm: 262, fitting: {} }, right: { lengthMm: 265, fitting: {} }, findings: [] }
-const ankle: AnkleResult = { left: { band: 'adequate', limitedBy: 'none' }, right: { band: 'adequate', limitedBy: 'none' }, asymmetry: 'none', findings: [] }
-const posture: PostureResult = { left: {}, right: {}, fpiScheme: 'raw', findings: [] }
+const sizing: SizingResult = { left: { lengthMm: 262, fitting: {} }, right: { lengthMm: 265, fitting: {} }, changes: { left: {}, right: {} }, findings: [], workings: [] }
+const ankle: AnkleResult = { left: { band: 'adequate', limitedBy: 'none' }, right: { band: 'adequate', limitedBy: 'none' }, asymmetry: 'none', pitches: [], changes: { left: {}, right: {} }, findings: [], workings: [] }
+const posture: PostureResult = { left: {}, right: {}, fpiScheme: 'raw', changes: { left: {}, right: {} }, findings: [], workings: [] }
 const visit = (more: Partial<Visit> = {}): Visit => ({ format: 'lastwright-visit', version: 1, player: { givenName: 'A', familyName: 'B', birthDate: '2000-01-01', sex: 'male' }, visitDate: '2027-01-20', ...more })
 const ask = (more: Partial<Visit> = {}, context: Partial<Parameters<typeof footwear>[1]> = {}) => {
 	const result = footwear(visit(more), { sizing, ankle, posture, ...context }, protocol)

@@ -5,6 +5,7 @@ import { bmiCentile, centile, lmsAt, lmsZ } from '../../shared/growth/centiles.t
 import { growth } from '../../shared/growth/growth.ts'
 import { fransenRatioBoys, mirwaldBoys, mirwaldGirls, mooreBoys, mooreGirls, mooreSittingBoys } from '../../shared/growth/maturity.ts'
 import { bandOf } from '../../shared/growth/stage.ts'
+import { khamisRoche } from '../../shared/protocol/norms/khamis-roche.ts'
 import { perYear, perYearError } from '../../shared/growth/velocity.ts'
 import { cdcBmi, cdcMass, cdcStature } from '../../shared/protocol/norms/cdc2000.ts'
 import { openProtocol } from '../../shared/protocol/protocol.ts'
@@ -89,4 +90,154 @@ describe('growth rate', () => {
 	// Documented outputs of an open R package, tolerance 0.02.
 	it.each([[164.63, 168.1, 123, 10.3], [170.8, 173.7, 120, 8.82], [167.53, 169.15, 92, 6.43], [156, 160, 120, 12.17], [152, 154, 123, 5.93]])('%f to %f cm in %i days', (from, to, days, rate) => expect(Math.abs(perYear(to - from, days) - rate)).toBeLessThan(0.02))
 	it('error by interval', () => { expect(perYearError(0.3, 365.25 / 4)).toBeCloseTo(3.33, 2); expect(perYearError(0.2, 365.25 / 2)).toBeCloseTo(1.11, 2) })
+})
+
+describe('Fransen 2018, boys', () => {
+	// Documented by an open R package (growth.md 1.4): age at peak, tolerance 0.006.
+	it.each([[13.1992, 164.633, 77, 53.333, 14.84], [13.5359, 168.1, 85.8, 53.6, 13.43], [14.1985, 173.7, 86.5, 60.9, 13.83], [13.0705, 167.533, 87.5, 52.2, 12.89], [15.4251, 174.15, 91.2, 61.7, 13.74]])('%f y, documented', (a, h, sh, m, peak) => expect(Math.abs(a / fransenRatioBoys(sized(a, h, sh, m)) - peak)).toBeLessThan(0.006))
+	// Recomputed (growth.md 1.5), tolerance 0.0005.
+	it.each([[11.5, 145, 75.5, 36, 13.8925, -2.3925], [12.5, 152, 78.5, 41.5, 13.9643, -1.4643], [13.8, 165, 85.5, 54, 13.5919, 0.2081], [16, 177, 92.5, 68, 13.9287, 2.0713]])('%f y, recomputed', (a, h, sh, m, peak, offset) => {
+		const age = a / fransenRatioBoys(sized(a, h, sh, m))
+		expect(Math.abs(age - peak)).toBeLessThan(0.0005)
+		expect(Math.abs(a - age - offset)).toBeLessThan(0.0005)
+	})
+})
+
+describe('sensitivity (growth.md 1.5, recomputed)', () => {
+	const boy = sized(13.8, 165, 85.5, 54), girl = sized(12, 153, 81, 43.5)
+	it('one cm of sitting height, one kg, a tenth of a year', () => {
+		expect([mirwaldBoys({ ...boy, sittingHeightCm: 86.5 }) - mirwaldBoys(boy), mirwaldGirls({ ...girl, sittingHeightCm: 82 }) - mirwaldGirls(girl)].map((one) => one.toFixed(3))).toEqual(['0.121', '0.042'])
+		expect([mirwaldBoys({ ...boy, massKg: 55 }) - mirwaldBoys(boy), mirwaldGirls({ ...girl, massKg: 44.5 }) - mirwaldGirls(girl)].map((one) => one.toFixed(3))).toEqual(['0.014', '0.018'])
+		expect([mirwaldBoys({ ...boy, ageYears: 13.9 }) - mirwaldBoys(boy), mirwaldGirls({ ...girl, ageYears: 12.1 }) - mirwaldGirls(girl)].map((one) => one.toFixed(3))).toEqual(['0.048', '0.052'])
+		const offset = (at: typeof boy) => at.ageYears - at.ageYears / fransenRatioBoys(at)
+		expect((offset({ ...boy, sittingHeightCm: 86.5 }) - offset(boy)).toFixed(3)).toBe('0.137')
+	})
+})
+
+describe('more centile columns (CDC 2000, growth.md 3.1), tolerance 0.0001', () => {
+	it.each([['bmi', 'male', 156.5, 18.471797059, 0], ['bmi', 'female', 132.5, 24.141414065, 1.644854], ['stature', 'male', 168.5, 178.8164693, 1.880794]] as const)('%s %s %f', (table, sex, months, value, z) => expect(Math.abs(lmsZ(value, lmsAt({ bmi: cdcBmi, stature: cdcStature }[table], sex, months)!) - z)).toBeLessThan(0.0001))
+	// CDC's own example of the formula (from memory for its origin).
+	it('9.7 kg', () => expect(lmsZ(9.7, { l: -0.1600954, m: 9.4765, s: 0.11218624 })).toBeCloseTo(0.207, 3))
+	it('interpolated, and the extended method beside its sigma', () => {
+		expect(centile(cdcStature, 'female', 140.25, 150)!.percentile).toBeCloseTo(55.8, 1)
+		expect(bmiCentile(cdcBmi, 'male', 150.75, 19.5)).toMatchObject({ z: expect.closeTo(0.4948, 3), percentile: expect.closeTo(69, 1) })
+		expect(centile(cdcMass, 'male', 162.3, 48)!.percentile).toBeCloseTo(48.2, 1)
+		expect(bmiCentile(cdcBmi, 'male', 156.5, 30)!.z).toBeCloseTo(2.0649, 3)
+		expect(bmiCentile(cdcBmi, 'female', 156.5, 32)!.percentile).toBeCloseTo(98.506, 2)
+	})
+	it('outside the table there is none', () => expect([lmsAt(cdcStature, 'male', 59), lmsAt(cdcStature, 'male', 241)]).toEqual([undefined, undefined]))
+})
+
+describe('the five traps (growth.md 0)', () => {
+	const body = { statureCm: 158, sittingHeightCm: 82, massKg: 46, motherStatureCm: 165, fatherStatureCm: 180 }
+	// 1: the weight column of the 1994 print is ten times too small; it makes a median girl of 10 177.2 cm (growth.md 2.3).
+	it('1: the weights are those of the 1995 erratum', () => {
+		const [h, m] = [cdcStature, cdcMass].map((table) => lmsAt(table, 'female', 120)!.m) as [number, number]
+		const adult = khamisRocheCm({ sex: 'female', ageYears: 10, statureCm: h, massKg: m, motherCm: 163.34, fatherCm: 176.85, reported: false })!
+		expect(adult).toBeCloseTo(164.9, 0)
+		const weight = khamisRoche.female.find(([age]) => age === 10)![3]
+		expect(adult - 0.9 * weight * (m / 0.45359237) * 2.54).toBeCloseTo(177.2, 0)
+		expect(khamisRoche.male.find(([age]) => age === 7.5)![3]).toBe(-0.047256)
+		expect(khamisRoche.male.find(([age]) => age === 9)![3]).toBe(-0.045254)
+	})
+	// 2: mass over stature is taken a hundred times; without it the boy of 13.8 comes out at -0.698 (growth.md 0).
+	it('2: mass / stature x 100', () => {
+		const boy = mirwaldBoys(sized(13.8, 165, 85.5, 54))
+		expect(boy).toBeCloseTo(0.0445, 3)
+		expect(boy - 0.02292 * (54 / 165) * 99).toBeCloseTo(-0.698, 3)
+	})
+	// 3: constants misprinted elsewhere: -8.125741, 0.02293, a minus before 6.986, -7999994, and 0.2683693 subtracted.
+	it('3: the constants are the right ones', () => {
+		expect(mooreSittingBoys(0, 85)).toBe(-8.128741)
+		expect(mooreBoys(0, 165)).toBe(-7.999994)
+		expect(mirwaldBoys(sized(0, 100, 0, 1)) - mirwaldBoys(sized(0, 100, 0, 0))).toBeCloseTo(0.02292, 9)
+		expect(fransenRatioBoys(sized(0, 0, 0, 0))).toBe(6.986547255416)
+	})
+	it('4: Fransen is for boys: absent for a girl, never 0', () => expect(growth(visit({ body, sex: 'female' }), [], protocol)!.maturityOffsetYears).not.toHaveProperty('fransen'))
+	it('5: one method over time', () => {
+		const at = (visitDate: string, recorded: Visit['body']): Visit => ({ ...visit({ body: recorded }), visitDate })
+		const { statureCm, sittingHeightCm, massKg } = body
+		const first = at('2026-07-01', { statureCm, sittingHeightCm, massKg }), now = at('2027-01-20', body)
+		expect(growth(now, [], protocol)).toMatchObject({ method: 'percentAdultStature' })
+		expect(growth(now, [first], protocol)).toMatchObject({ method: 'mirwald' })
+		expect(growth(at('2027-01-20', { statureCm }), [first], protocol)!.findings.map((one) => one.id)).toContain('growth.method-changed')
+		expect(growth(now, [at('2026-07-01', { statureCm })], protocol)).toMatchObject({ method: 'moore' })
+		// The age is at most 16 for a girl's offset: nothing is mixed in where the kept method is refused.
+		expect(growth(now, [first], protocol)!.findings.map((one) => one.id)).not.toContain('growth.method-changed')
+	})
+})
+
+describe('accuracy of the predicted adult stature', () => {
+	// Khamis and Roche 1994: nine in ten within 5.3 cm (boys) and 4.3 cm (girls); medians 2.16 and 1.67 cm (growth.md 2.2).
+	it.each([['male', 5.3, 2.16], ['female', 4.3, 1.67]] as const)('%s: %f cm', (sex, bound, median) => {
+		const result = growth(visit({ sex, body: { statureCm: 150, massKg: 42, motherStatureCm: 165, fatherStatureCm: 180, parentStatures: 'measured' } }), [], protocol)!
+		expect(result.predictedAdultStatureRangeCm!.high - result.predictedAdultStatureCm!).toBeCloseTo(bound, 9)
+		expect(result.predictedAdultStatureCm! - result.predictedAdultStatureRangeCm!.low).toBeCloseTo(bound, 9)
+		expect(result.workings.find((one) => one.id === 'growth.adult-stature')!.lines.at(-1)).toContain(`Median error ${median} cm`)
+	})
+	// growth.md 2.5: a boy of 13.0 y crosses 88 % by the adjustment of reported parents (87.68 and 88.12 %).
+	it('near the boundary of 88 %', () => {
+		const of = (parentStatures: 'reported' | 'measured') => growth(visit({ birthDate: '2014-01-20', body: { statureCm: 158, massKg: 46, motherStatureCm: 165, fatherStatureCm: 180, parentStatures } }), [], protocol)!
+		expect(Math.abs(of('measured').percentAdultStature! - 87.68)).toBeLessThan(0.02)
+		expect(Math.abs(of('reported').percentAdultStature! - 88.12)).toBeLessThan(0.02)
+		for (const one of ['measured', 'reported'] as const) expect(of(one).findings.map((found) => found.id)).toContain('growth.near-boundary')
+	})
+	it('never below the present stature', () => {
+		const result = growth(visit({ birthDate: '2009-10-20', body: { statureCm: 195, massKg: 60, motherStatureCm: 140, fatherStatureCm: 150 } }), [], protocol)!
+		expect([result.predictedAdultStatureCm, result.percentAdultStature, result.percentAdultStatureRange!.high]).toEqual([195, 100, 100])
+	})
+})
+
+describe('growth rate between visits', () => {
+	const grown = (days: number, change: number) => {
+		const visitDate = new Date(Date.UTC(2027, 0, 20) - days * 86_400_000).toISOString().slice(0, 10)
+		return growth(visit({ body: { statureCm: 160 } }), [{ ...visit({ body: { statureCm: 160 - change } }), visitDate }], protocol)!
+	}
+	const ids = (result: ReturnType<typeof grown>) => result.findings.map((one) => one.id)
+	// Own rule from the error of one reading (growth.md 4): under 80 days none, 80 to 180 a trend, then a rate.
+	it('refused below 80 days, a trend below 180', () => {
+		expect([grown(79, 2).velocity, ids(grown(79, 2)).includes('growth.velocity-short')]).toEqual([undefined, true])
+		expect([80, 179, 180].map((days) => grown(days, 2).velocity?.trendOnly)).toEqual([true, true, false])
+	})
+	// Documented outputs of an open R package, with 365.25: 3.47 cm in 123 days 10.304, 2.9 in 120 8.827, 1.62 in 92 6.432 (growth.md 4).
+	it.each([[123, 3.47, 10.304], [120, 2.9, 8.827], [92, 1.62, 6.432]])('%i days, %f cm: %f', (days, change, rate) => expect(grown(days, change).velocity!.cmPerYear).toBeCloseTo(rate, 2))
+	it('shrinking more than 0.6 cm is refused, less is said to be error', () => {
+		expect([grown(200, -0.7).velocity, ids(grown(200, -0.7)).includes('growth.shrunk')]).toEqual([undefined, true])
+		expect(grown(200, -0.6).velocity!.cmPerYear).toBeLessThan(0)
+		expect(grown(200, -0.6).findings.find((one) => one.id === 'growth.velocity')!.says).toContain('no more than measuring error')
+	})
+	// Kemper et al. 2015: from 7.2 cm a year.
+	it('fast from 7.2 cm a year', () => expect([ids(grown(365, 7.1)).includes('growth.fast'), ids(grown(365, 7.3)).includes('growth.fast')]).toEqual([false, true]))
+	// The table of growth.md 4: SD 0.2 and 0.3 cm, 1 to 12 months.
+	it.each([[1, 6.65, 9.98], [2, 3.33, 4.99], [3, 2.22, 3.33], [4, 1.66, 2.49], [6, 1.11, 1.66], [12, 0.55, 0.83]])('error over %i months', (months, low, high) => {
+		expect(Math.abs(perYearError(0.2, (365.25 * months) / 12) - low)).toBeLessThan(0.006)
+		expect(Math.abs(perYearError(0.3, (365.25 * months) / 12) - high)).toBeLessThan(0.006)
+	})
+})
+
+describe('the growing foot', () => {
+	const at = (insideLengthMm: number, more: Partial<Visit> = {}) => growth(visit({ feet: { left: { heelToToeMm: 240 } }, footwear: [{ id: 'Match Boots!', insideLengthMm }], ...more }), [], protocol)!
+	// sizing.md 4.3: 10 mm of room at 8.5 mm a year falls to 5 mm in 5 / 8.5 x 12 = 7.06 months, 214 whole days.
+	it('10 mm fall to 5 mm in 7.06 months', () => {
+		const [pair] = at(250, { player: visit({ birthDate: '2014-06-01' }).player }).toeRoom
+		expect(pair).toMatchObject({ toeRoomMm: 10, leastMm: 5, state: 'runs-out', runsOutOn: '2027-08-22' })
+		expect(pair!.earliest! < pair!.runsOutOn! && pair!.runsOutOn! < pair!.latest!).toBe(true)
+	})
+	it('short already, or lasting until growth stops', () => {
+		expect(at(244.9).toeRoom[0]!.state).toBe('already-short')
+		expect(at(300).toeRoom[0]!.state).toBe('lasts')
+		expect(at(250).findings.map((one) => one.id)).toContain('growth.toe-room-match-boots-1')
+	})
+	it('measure again within 3 months, 8 weeks when fast', () => {
+		expect(at(250).measureAgainBy).toBe('2027-04-20')
+		const fast = growth(visit({ feet: { left: { heelToToeMm: 246 } } }), [{ ...visit({ feet: { left: { heelToToeMm: 240 } } }), visitDate: '2026-09-20' }], protocol)!
+		expect([fast.measureAgainBy, fast.findings.find((one) => one.id === 'growth.foot-fast')?.level]).toEqual(['2027-03-17', 'advise'])
+	})
+	it('a fast rate within measuring error is said to be just that; a seated foot is not compared', () => {
+		const now = { feet: { left: { heelToToeMm: 243 } } }
+		const then = (stance: 'standing' | 'seated'): Visit => ({ ...visit({ feet: { stance, left: { heelToToeMm: 240 } } }), visitDate: '2026-11-20' })
+		expect(growth(visit(now), [then('standing')], protocol)!.findings.find((one) => one.id === 'growth.foot-fast')).toMatchObject({ level: 'note', says: expect.stringContaining('within measuring error') })
+		expect(growth(visit(now), [then('seated')], protocol)!.findings.map((one) => one.id)).not.toContain('growth.foot-fast')
+	})
+	it('best ages are those of the web utility alone', () => expect(protocol.row('growth.bestAgeMinBoys').source).not.toContain('Koziel'))
 })

@@ -2,9 +2,11 @@
 import { describe, expect, it } from 'vitest'
 import { loading } from '../../shared/loading/loading.ts'
 import { openProtocol } from '../../shared/protocol/protocol.ts'
-import { filmNeeded } from '../../shared/screening/ottawa.ts'
+import { complaints, askedAlways } from '../../shared/screening/complaints.ts'
+import { diabeticRisk } from '../../shared/screening/diabetic.ts'
+import { filmNeeded, negativeLikelihoodRatio, probabilityAfter } from '../../shared/screening/ottawa.ts'
 import { screening } from '../../shared/screening/screening.ts'
-import type { Screening, Visit } from '../../shared/visit/visit.ts'
+import { type Screening, screeningSchema, type Visit } from '../../shared/visit/visit.ts'
 
 const protocol = openProtocol()
 const visit = (answers: Screening, birthDate = '2000-01-01', play?: Visit['play'], massKg?: number): Visit => ({ format: 'lastwright-visit', version: 1, player: { givenName: 'A', familyName: 'B', birthDate, sex: 'male' }, visitDate: '2027-01-20', screening: answers, ...(play ? { play } : {}), ...(massKg ? { body: { massKg } } : {}) })
@@ -31,3 +33,49 @@ it.each([[14, 14, 'hours'], [13, 13, ''], [12, 6, ''], [12, 5, 'ratio'], [12, 0,
 	expect([ids.includes('loading.hours-over-age'), ids.includes('loading.organised-to-free')]).toEqual([flag === 'hours', flag === 'ratio'])
 })
 it('95 kg at 2.5 body weights is 2329.9 N, the middle of the span', () => { const force = loading(visit({}, '2000-01-01', undefined, 95), protocol).peakForceN!; expect((force.lowN + force.highN) / 2).toBeCloseTo(2329.9, 1) })
+
+// Bachmann 2003 and Mayer 2009: what a negative rule leaves.
+it('post-test probabilities', () => {
+	expect(probabilityAfter(0.15, 0.08) * 100).toBeCloseTo(1.392, 2)
+	expect(probabilityAfter(0.15, 0.07) * 100).toBeCloseTo(1.22, 2)
+	expect(Math.abs(negativeLikelihoodRatio(0.978, 0.315) - 0.0698)).toBeLessThan(0.0005)
+})
+const at = (answers: Screening, birthDate?: string) => screening(visit(answers, birthDate), protocol)
+const child = '2016-01-01'
+describe('bone stress by site', () => {
+	const pain = { side: 'left', focalTenderness: true, loadPain: true } as const
+	it.each([['navicular', 'imaging'], ['fifth-metatarsal-proximal', 'imaging'], ['hallux-sesamoid', 'imaging'], ['medial-malleolus', 'imaging'], ['talus', 'imaging'], ['anterior-tibia', 'imaging'], ['second-metatarsal-base', 'imaging'], ['patella', 'imaging'], ['femoral-neck', 'same-day'], ['metatarsal-shaft', 'letter'], ['calcaneus', 'letter'], ['posteromedial-tibia', 'letter'], ['fibula', 'letter'], ['cuboid', 'letter']] as const)('%s: %s', (site, action) => expect(at({ boneStress: { ...pain, site } }).action).toBe(action))
+	it.each([[{ hopPain: true }, 'imaging'], [{ nightPain: true }, 'imaging'], [{ weeksOfPain: 2 }, 'letter'], [{ weeksOfPain: 2.5 }, 'imaging']] as const)('low-risk site with %o: %s', (more, action) => expect(at({ boneStress: { ...pain, site: 'cuboid', ...more } }).action).toBe(action))
+	it('blocks that limb only', () => expect(at({ boneStress: { ...pain, site: 'navicular' } })).toMatchObject({ blockedSides: ['left'], blockedBy: { right: [] } }))
+	it('warns against hopping at a high-risk site and asks for the bone', () => { expect(at({ boneStress: { ...pain, site: 'navicular', hopPain: true } }).findings.map((one) => one.id)).toContain('screening.hop-tested.left'); expect(at({ boneStress: pain }).findings.map((one) => one.id)).toContain('screening.bone-site.left') })
+	it('an open answer is not asked, never no', () => expect(at({ boneStress: { side: 'left', focalTenderness: true, site: 'cuboid' } }).items.find((one) => one.id === 'screening.bone-stress-low.left')!.state).toBe('not-asked'))
+})
+describe('other screens', () => {
+	it.each([
+		[{ achilles: { side: 'left', noMovementOnSqueeze: true } }, 'same-day'], [{ achilles: { side: 'left', footDropsKneeBent: true } }, 'same-day'], [{ achilles: { side: 'left', gap: true } }, 'same-day'], [{ achilles: { side: 'left', noMovementOnSqueeze: false, footDropsKneeBent: false, gap: false } }, 'proceed'],
+		[{ syndesmosis: { side: 'left', ligamentTenderness: true, cannotHop: true } }, 'imaging'], [{ syndesmosis: { side: 'left', ligamentTenderness: true, squeezePain: true } }, 'imaging'], [{ syndesmosis: { side: 'left', ligamentTenderness: true, rotationPain: true } }, 'imaging'], [{ syndesmosis: { side: 'left', ligamentTenderness: false, squeezePain: true } }, 'proceed'], [{ syndesmosis: { side: 'left', ligamentTenderness: true } }, 'proceed'],
+		[{ lisfranc: { side: 'left', midfootPain: true, plantarBruise: true } }, 'imaging'], [{ lisfranc: { side: 'left', midfootPain: true, cannotHeelRise: true } }, 'imaging'], [{ lisfranc: { side: 'left', midfootPain: true, cannotBearWeight: true } }, 'same-day'],
+		[{ infection: { side: 'left', spreadingRedness: true } }, 'same-day'], [{ infection: { side: 'left', spreadingRedness: true, generallyIll: true } }, 'emergency'], [{ infection: { side: 'left', infectedNailOrBlister: true } }, 'letter'],
+		[{ neurological: { left: { feltHallux: false } } }, 'letter'], [{ neurological: { left: { feltHallux: true, feltFirstHead: true, feltFifthHead: true } } }, 'proceed'], [{ neurological: { gettingWorse: true } }, 'emergency'],
+		[{ vascular: { left: { noDorsalisPedis: true, noPosteriorTibial: true } } }, 'letter'], [{ vascular: { left: { noDorsalisPedis: true, noPosteriorTibial: false } } }, 'proceed'], [{ vascular: { left: { anklePressureIndex: 0.89 } } }, 'letter'], [{ vascular: { left: { anklePressureIndex: 0.9 } } }, 'proceed'], [{ vascular: { left: { restPain: true } } }, 'emergency'],
+		[{ tumour: { side: 'left', enlargingLump: true } }, 'imaging'], [{ tumour: { side: 'left', unexplainedBonePain: true } }, 'letter'],
+		[{ lowEnergy: { periodsMissed: 3 } }, 'letter'], [{ lowEnergy: { periodsMissed: 2 } }, 'proceed'], [{ lowEnergy: { highRiskBoneStress: 1 } }, 'letter'], [{ lowEnergy: { otherBoneStress: 1 } }, 'proceed'], [{ lowEnergy: { otherBoneStress: 2 } }, 'letter'], [{ lowEnergy: { monthsLostToBoneStress: 6 } }, 'letter'],
+		[{ inflammatory: { morningStiffnessMin: 30 } }, 'proceed'], [{ inflammatory: { morningStiffnessMin: 31 } }, 'letter'],
+	] as [Screening, string][])('%o: %s', (answers, action) => expect(at(answers).action).toBe(action))
+	it.each([[{ feverInPastWeek: true }, 'same-day'], [{ days: 8, examinedBefore: false }, 'same-day'], [{ days: 7, examinedBefore: false }, 'proceed'], [{ days: 14, examinedBefore: true }, 'proceed'], [{ days: 15, examinedBefore: true }, 'same-day'], [{ hipThighKneePain: true }, 'imaging'], [{ hipThighKneePain: true, cannotBearWeight: true }, 'same-day']] as const)('child limp %o: %s', (more, action) => expect(at({ limp: { side: 'left', ...more } }, child).action).toBe(action))
+	it('hip pain under nine is not the growth-plate question', () => expect(at({ limp: { side: 'left', hipThighKneePain: true } }, '2018-06-01').action).toBe('proceed'))
+	it('a child with bone pain: X-ray within 48 hours', () => expect(at({ tumour: { side: 'left', unexplainedBonePain: true } }, child)).toMatchObject({ action: 'imaging', findings: expect.arrayContaining([expect.objectContaining({ says: expect.stringContaining('48 hours') })]) }))
+})
+describe('diabetic foot, NICE NG19', () => {
+	const all = { callus: false, deformity: false, neuropathy: false, ischaemia: false, previousUlcer: false, amputation: false, ulcer: false, infection: false, criticalIschaemia: false, gangrene: false, hotRedSwollen: false }
+	it.each([[{ callus: true }, 'low'], [{ deformity: true }, 'moderate'], [{ neuropathy: true, callus: true }, 'high'], [{ ischaemia: true, deformity: true }, 'high'], [{ previousUlcer: true }, 'high'], [{ ulcer: true }, 'active'], [{ neuropathy: true, ischaemia: true }, 'high'], [{ hotRedSwollen: true }, 'active']] as const)('%o: %s', (more, risk) => expect(diabeticRisk({ ...all, ...more }, false)).toEqual({ risk, complete: true }))
+	it('an unasked question leaves it open', () => { expect(diabeticRisk({ callus: true }, undefined)).toEqual({ risk: 'incomplete', complete: false }); expect(diabeticRisk({ deformity: true }, undefined)).toEqual({ risk: 'moderate', complete: false }) })
+	it.each([[{ deformity: true }, 'letter'], [{ ulcer: true }, 'same-day']] as const)('%o: %s', (more, action) => expect(at({ diabeticFoot: { left: { ...all, ...more }, renalReplacement: false } }).action).toBe(action))
+	it('limb in danger is an emergency', () => expect(at({ diabeticFoot: { limbOrLifeThreat: true } }).action).toBe('emergency'))
+})
+it('complaints open only questions that exist, and every unfolding group is reached', () => {
+	const paths = [...askedAlways, ...complaints.flatMap((one) => one.opens)]
+	for (const path of paths) expect(Object.keys(screeningSchema.shape)).toContain(path.replace('screening.', ''))
+	expect(Object.keys(screeningSchema.shape).filter((key) => !paths.includes(`screening.${key}`))).toEqual([])
+})
+it('nothing is ever said to be cleared', () => { for (const answers of [{}, { achilles: { side: 'left', noMovementOnSqueeze: false, footDropsKneeBent: false, gap: false } }] as Screening[]) for (const one of at(answers).findings) expect(one.says).not.toMatch(/\bcleared\b|is clear|ruled out/) })

@@ -1,7 +1,7 @@
 /** Published and recomputed check values of the sizing room, each with its source. */
 import { describe, expect, it } from 'vitest'
 import { openProtocol } from '../../shared/protocol/protocol.ts'
-import { jisFitting, usMenFitting, widthForLengthZ } from '../../shared/sizing/fittings.ts'
+import { girthForLengthZ, jisFitting, usMenFitting, widthForLengthZ } from '../../shared/sizing/fittings.ts'
 import { sizesOf } from '../../shared/sizing/sizes.ts'
 import { sizing } from '../../shared/sizing/sizing.ts'
 import type { Visit } from '../../shared/visit/visit.ts'
@@ -116,36 +116,50 @@ describe("US men's width letters", () => {
 describe('population and error', () => {
 	// Regressions computed from the public ANSUR II data (sizing.md 4.1), tolerance 0.01.
 	it.each([['male', 271, 102, 0.04], ['female', 246, 100, 1.85]] as const)('%s %i/%i mm: z %f', (sex, length, width, z) => expect(Math.abs(widthForLengthZ(length, width, sex, protocol) - z)).toBeLessThan(0.01))
+	// Girth regression of the same data: at the expected girth z is 0, one residual SD above it 1; the median man (271, 252 mm) is 0.01 above.
+	it.each([['male', 271, 92.15 + 0.5895 * 271, 10.38], ['female', 246, 86.942 + 0.5732 * 246, 9.37]] as const)('%s %i mm: girth expected %f mm', (sex, length, expected, sd) => {
+		expect(girthForLengthZ(length, expected, sex, protocol)).toBeCloseTo(0, 9)
+		expect(girthForLengthZ(length, expected + sd, sex, protocol)).toBeCloseTo(1, 9)
+	})
+	it('the median man', () => expect(Math.abs(girthForLengthZ(271, 252, 'male', protocol))).toBeLessThan(0.02))
+	// sizing.md 6: SD 13.10, ICC .99 gives SEM 1.310 and MDC95 3.631; MAD 0.73 and 1.50 mm give SEM 0.647 and 1.329, MDC95 1.79 and 3.68; d 1, -2, 0, 1, 2 gives TEM 1.
+	it('error formulas of the rows, recomputed', () => {
+		const sem = 13.1 * Math.sqrt(1 - 0.99)
+		expect([sem, 1.96 * Math.SQRT2 * sem, 0.8862 * 0.73, 2.4565 * 0.73, 2.4565 * 1.5].map((one) => Number(one.toFixed(2)))).toEqual([1.31, 3.63, 0.65, 1.79, 3.68])
+		expect(Math.sqrt([1, -2, 0, 1, 2].reduce((sum, d) => sum + d * d, 0) / 10)).toBeCloseTo(1, 9)
+		// Real change of length: above the limit of one reading.
+		expect(protocol.value('sizing.realLengthSameMm')).toBeGreaterThan(2.4565 * 1.5)
+	})
 	// sizing.md 2.1: a man's 201 mm of ball length asks for 271.3 mm (ratio 0.741).
-	it('length from heel to ball', () => expect(sizing(visit({ left: { heelToBallMm: 201 } }), protocol).left.archLengthMm).toBeCloseTo(271.3, 1))
+	it('length from heel to ball', () => expect(sizing(visit({ left: { heelToBallMm: 201 } }), [], protocol).left.archLengthMm).toBeCloseTo(271.3, 1))
 	// sizing.md 6: mean absolute difference 1.50 mm gives SEM 1.329 mm. UK 7 is 254 mm exactly; half a label step is 2.117 mm, 1.593 SEM, 88.9 % of a normal curve; with four readings 3.186 SEM, 99.86 %.
 	it('probability that the label is right', () => {
 		expect(protocol.value('sizing.readingSemMm')).toBeCloseTo(0.8862 * 1.5, 3)
-		expect(sizing(visit({ left: { heelToToeMm: 254 } }), protocol).sizeConfidence).toBeCloseTo(0.8888, 3)
-		expect(sizing(visit({ left: { heelToToeMm: [254, 254, 254, 254] } }), protocol).sizeConfidence).toBeCloseTo(0.9986, 3)
+		expect(sizing(visit({ left: { heelToToeMm: 254 } }), [], protocol).sizeConfidence).toBeCloseTo(0.8888, 3)
+		expect(sizing(visit({ left: { heelToToeMm: [254, 254, 254, 254] } }), [], protocol).sizeConfidence).toBeCloseTo(0.9986, 3)
 		// Feet that tie are as sure as the one read fewer times, whichever side that is.
-		for (const feet of [{ left: { heelToToeMm: 254 }, right: { heelToToeMm: [254, 254, 254, 254] } }, { left: { heelToToeMm: [254, 254, 254, 254] }, right: { heelToToeMm: 254 } }]) expect(sizing(visit(feet), protocol).sizeConfidence).toBeCloseTo(0.8888, 3)
+		for (const feet of [{ left: { heelToToeMm: 254 }, right: { heelToToeMm: [254, 254, 254, 254] } }, { left: { heelToToeMm: [254, 254, 254, 254] }, right: { heelToToeMm: 254 } }]) expect(sizing(visit(feet), [], protocol).sizeConfidence).toBeCloseTo(0.8888, 3)
 	})
 })
 
 describe('rules of the device', () => {
-	const ids = (feet: Visit['feet'], player?: Partial<Visit['player']>) => sizing(visit(feet, player), protocol).findings.map((one) => one.id)
+	const ids = (feet: Visit['feet'], player?: Partial<Visit['player']>) => sizing(visit(feet, player), [], protocol).findings.map((one) => one.id)
 	// sizing.md 6: a left and right difference is notable from more than 4 mm; fit the longer foot (ISO 9407).
 	it('difference of 4.0 and 4.1 mm', () => {
 		expect(ids({ left: { heelToToeMm: 264 }, right: { heelToToeMm: 260 } })).not.toContain('sizing.side-difference.both')
-		const result = sizing(visit({ left: { heelToToeMm: 264.1 }, right: { heelToToeMm: 260 } }), protocol)
+		const result = sizing(visit({ left: { heelToToeMm: 264.1 }, right: { heelToToeMm: 260 } }), [], protocol)
 		expect(result.findings.map((one) => one.id)).toContain('sizing.side-difference.both')
 		expect([result.longerFoot, result.fitLengthMm]).toEqual(['left', 264.1])
 	})
 	// sizing.md 2.1: size = max(toe size, arch size), followed from half a size, 4.2 mm.
 	it('heel to ball asks for more', () => {
-		const far = sizing(visit({ left: { heelToToeMm: 265, heelToBallMm: 201 } }), protocol)
+		const far = sizing(visit({ left: { heelToToeMm: 265, heelToBallMm: 201 } }), [], protocol)
 		expect(far.fitLengthMm).toBeCloseTo(201 / 0.741, 6)
 		expect(far.findings.map((one) => one.id)).toContain('sizing.arch-length.left')
-		expect(sizing(visit({ left: { heelToToeMm: 268, heelToBallMm: 201 } }), protocol).fitLengthMm).toBe(268)
+		expect(sizing(visit({ left: { heelToToeMm: 268, heelToBallMm: 201 } }), [], protocol).fitLengthMm).toBe(268)
 	})
 	it('both feet equally far forward: each is named and the sides do not matter', () => {
-		const both = sizing(visit({ left: { heelToToeMm: 265, heelToBallMm: 201 }, right: { heelToToeMm: 265, heelToBallMm: [201, 201, 201] } }), protocol)
+		const both = sizing(visit({ left: { heelToToeMm: 265, heelToBallMm: 201 }, right: { heelToToeMm: 265, heelToBallMm: [201, 201, 201] } }), [], protocol)
 		expect(both.findings.map((one) => one.id)).toEqual(expect.arrayContaining(['sizing.arch-length.left', 'sizing.arch-length.right']))
 	})
 	// sizing.md 6: third reading when two differ by more than 2 mm.
@@ -156,15 +170,67 @@ describe('rules of the device', () => {
 	// sizing.md 3.1 (own choice): adult 5 to 10 mm, under 18 8 to 12 mm, on the longer foot with sock.
 	it('inside length', () => {
 		const feet = { left: { heelToToeMm: 260 }, sockMm: 2 }
-		expect(sizing(visit(feet), protocol).insideLengthMm).toEqual({ min: 267, target: 269.5, max: 272 })
-		expect(sizing(visit(feet, { birthDate: '2012-01-01' }), protocol).insideLengthMm).toEqual({ min: 270, target: 272, max: 274 })
+		expect(sizing(visit(feet), [], protocol).insideLengthMm).toEqual({ min: 267, target: 269.5, max: 272 })
+		expect(sizing(visit(feet, { birthDate: '2012-01-01' }), [], protocol).insideLengthMm).toEqual({ min: 270, target: 272, max: 274 })
 	})
 	it('findings that rest on no threshold row name their own source', () => {
-		const { findings } = sizing(visit({ left: { heelToToeMm: 260 }, stance: 'seated' }), protocol)
+		const { findings } = sizing(visit({ left: { heelToToeMm: 260 }, stance: 'seated' }), [], protocol)
 		const basis = (id: string) => findings.find((one) => one.id === id)?.basis
 		expect(basis('sizing.seated.both')?.source).toMatch(/Xiong 2009/)
 		expect(basis('sizing.seated.both')?.threshold).toBeUndefined()
 		expect(basis('sizing.one-foot.left')?.source).toMatch(/ISO 9407/)
 		expect(basis('sizing.one-foot.left')?.threshold).toBeUndefined()
+	})
+})
+
+// sizing.md 1.5, Table C (a retailer's chart): EU, UK and mm, child sizes up to 13.5, then adult 1. Its basis of mm is not stated: only the wrap and the order are checked.
+it('the wrap of child 13.5 to adult 1, as Table C prints it', () => {
+	const chart: [number, number, 'child' | 'adult'][] = [[7, 150, 'child'], [8, 160, 'child'], [8.5, 165, 'child'], [9, 170, 'child'], [10, 180, 'child'], [11, 185, 'child'], [11.5, 190, 'child'], [13, 200, 'child'], [13.5, 205, 'child'], [1, 210, 'adult'], [2, 220, 'adult'], [2.5, 225, 'adult'], [3.5, 230, 'adult'], [4.5, 240, 'adult'], [5, 245, 'adult'], [5.5, 250, 'adult'], [7, 260, 'adult'], [7.5, 265, 'adult'], [8, 270, 'adult'], [9, 280, 'adult'], [9.5, 285, 'adult'], [10.5, 295, 'adult'], [11.5, 300, 'adult'], [12, 305, 'adult'], [13, 310, 'adult'], [14, 320, 'adult'], [14.5, 325, 'adult']]
+	for (const [uk, mm, scale] of chart) {
+		const got = sizesOf(mm).uk, run = (label: number, on: string) => label + (on === 'child' ? 0 : 13)
+		// Published charts differ by up to a size and a half from 3F - 23 (sizing.md 1.5: UK = 3F - 23.9, SD 0.18; child rows up to 1.6).
+		expect(Math.abs(run(got.label, got.scale) - run(uk, scale)), `${mm} mm`).toBeLessThanOrEqual(2)
+		if (got.scale === 'child') expect(got.label).toBeLessThanOrEqual(13.5)
+		else expect(got.label).toBeGreaterThanOrEqual(1)
+	}
+})
+
+// sizing.md 1.5, Table B: Japan cm against US, UK and EU of men; EU within 0.75 of 1.5F + 2.
+it('Japan cm and EU, men', () => [38, 38.7, 39.3, 40, 40.5, 41, 42, 42.5, 43, 44, 44.5, 45, 46, 46.5, 47].forEach((eu, i) => { expect(Math.abs(sizesOf(235 + 5 * i).eu.exact - eu)).toBeLessThanOrEqual(0.8) }))
+
+describe('next size, trainers, and change since the last visit', () => {
+	it('names the next most likely size', () => {
+		// UK 7 is 254 mm exactly: both neighbours are equally likely, the larger is named; each has (1 - 0.8888) / 2 less the far tails.
+		expect(sizing(visit({ left: { heelToToeMm: 254 } }), [], protocol).nextSize).toMatchObject({ system: 'uk', label: 7.5, scale: 'adult', probability: expect.closeTo(0.0556, 3) })
+		expect(sizing(visit({ left: { heelToToeMm: 253 } }), [], protocol).nextSize).toMatchObject({ label: 6.5 })
+		expect(sizing(visit({ left: { heelToToeMm: 199.6 } }), [], protocol).nextSize).toMatchObject({ label: 1, scale: 'adult' })
+		expect(sizing(visit({ left: { heelToToeMm: 202 } }), [], protocol)).toMatchObject({ sizes: { uk: { label: 1, scale: 'adult' } }, nextSize: { label: 13.5, scale: 'child' } })
+	})
+	// sizing.md 3.1 (own choice): trainers, adult 10 to 15 mm, under 18 12 to 17 mm at purchase.
+	it('trainers beside boots', () => {
+		const feet = { left: { heelToToeMm: 260 }, sockMm: 2 }
+		expect(sizing(visit(feet), [], protocol).trainers).toEqual({ toeRoomMm: { min: 10, target: 12.5, max: 15 }, insideLengthMm: { min: 272, target: 274.5, max: 277 } })
+		expect(sizing(visit(feet, { birthDate: '2012-01-01' }), [], protocol).trainers?.insideLengthMm).toEqual({ min: 274, target: 276.5, max: 279 })
+	})
+	const before = (feet: Visit['feet']): Visit => ({ ...visit(feet), visitDate: '2026-03-01' })
+	const changed = (now: Visit['feet'], then: Visit['feet']) => sizing(visit(now), [before(then)], protocol)
+	// sizing.md 6 (own choice): 4 mm of length with the same examiner, 5 mm with another; width 4 and girth 6 mm only with the same examiner.
+	it.each([['R', 263.9, 'within-error'], ['R', 264, 'real'], ['S', 264.9, 'within-error'], ['S', 265, 'real'], [undefined, 264.9, 'within-error']] as const)('examiner %s, 260 to %f mm: %s', (examiner, mm, verdict) => {
+		expect(changed({ examiner: 'R', left: { heelToToeMm: mm } }, { ...(examiner ? { examiner } : {}), left: { heelToToeMm: 260 } }).changes.left.lengthMm?.verdict).toBe(verdict)
+	})
+	it('width and girth', () => {
+		const now = { examiner: 'R', left: { ballWidthMm: 104, ballGirthMm: 256 } }, then = { left: { ballWidthMm: 100, ballGirthMm: 250 } }
+		expect(changed(now, { examiner: 'r ', ...then }).changes.left).toMatchObject({ widthMm: { verdict: 'real' }, girthMm: { verdict: 'real' } })
+		expect(changed(now, { examiner: 'S', ...then }).changes.left).toMatchObject({ widthMm: { verdict: 'cannot-compare' }, girthMm: { verdict: 'cannot-compare' } })
+	})
+	it('a seated foot is never compared with a standing one', () => {
+		const result = changed({ examiner: 'R', stance: 'seated', left: { heelToToeMm: 270 } }, { examiner: 'R', stance: 'standing', left: { heelToToeMm: 260 } })
+		expect(result.changes.left.lengthMm).toMatchObject({ verdict: 'cannot-compare', why: 'the feet were measured seated now and standing then' })
+		expect(result.findings.map((one) => one.id)).toEqual(expect.arrayContaining(['sizing.cannot-compare.both', 'sizing.seated.both']))
+		expect(result.findings.map((one) => one.id)).not.toContain('sizing.change-length.left')
+	})
+	it('the letter belongs to the wider foot at the length to fit', () => {
+		const result = sizing(visit({ left: { heelToToeMm: 271, ballGirthMm: 252, ballWidthMm: 100 }, right: { heelToToeMm: 268, ballGirthMm: 258, ballWidthMm: 104 } }), [], protocol)
+		expect(result.fitting).toEqual({ jis: jisFitting(271, 258, 'male', protocol), us: usMenFitting(271, 104, protocol) })
 	})
 })

@@ -3,11 +3,16 @@ import { Alert, AlertTitle, Box, Button, Checkbox, Chip, FormControlLabel, FormG
 import { type ReactNode, useId, useState } from 'react'
 import type { PerSide } from '../../../shared/assessment.ts'
 import type { Finding, Level } from '../../../shared/finding.ts'
+import type { Shelf } from '../../../shared/visit/shelf.ts'
 import { termWords } from '../../../shared/visit/terms.ts'
 import { Basis } from '../../parts/Basis.tsx'
 import { DateField } from '../../parts/DateField.tsx'
+import { ReportPreview } from '../../parts/DocumentView.tsx'
 import { dayInWords } from '../../parts/dates.ts'
 import { type ActionRow, acceptQuiet, actionRows, actionWords, addOwn, type Choice, choose, decide, defaultWarningSigns, findingsToDecide, highestRaise, isDecided, levels, lineOf, type MergedWish, mergeWishes, ownLines, quiet, raiseLimits, raiseTexts, readRaise, refers, removeLine, reviewPath, reword, setActions, setRaise, setReview, undecidedFindings, undecidedWishes, wishesOf } from './decisions.ts'
+import { Insert } from './Insert.tsx'
+import { Lacing } from './Lacing.tsx'
+import { ShelfMatch } from './ShelfMatch.tsx'
 import type { StepProps } from './stepProps.ts'
 
 const chipColour: Record<Level, 'error' | 'warning' | 'primary' | 'default'> = { stop: 'error', caution: 'warning', advise: 'primary', note: 'default' }
@@ -162,17 +167,20 @@ function Referral({ draft, change, assessment }: Pick<StepProps, 'draft' | 'chan
 		<Words label="What was done about it" lines required max={1000} error={!done.trim()} value={done} set={(text) => change((now) => decide(now, { referralDone: text || undefined }))} />
 	</Stack>
 }
-export function Decide(props: StepProps) {
-	const { draft, change, assessment } = props
-	return <Stack spacing={4}>
+export function Decide(props: StepProps & { shelf: Shelf | undefined; shelfTrouble: string }) {
+	const { draft, change, assessment, earlier, shelf, shelfTrouble } = props
+	return <Box sx={{ display: 'grid', gridTemplateColumns: { xs: '1fr', lg: 'minmax(0, 1fr) fit-content(460px)' }, gap: 3, alignItems: 'start' }}><Stack spacing={4}>
 		<Typography color="text.secondary">Suggestions for the registered practitioner. Check the basis; decide yourself.</Typography>
 		{!assessment && <Alert severity="warning">The findings cannot be worked out from the entries as they stand. Look through the earlier steps; what you decide here is kept.</Alert>}
 		<Referral draft={draft} change={change} assessment={assessment} />
 		<Findings draft={draft} change={change} assessment={assessment} />
 		<NextPair draft={draft} change={change} assessment={assessment} />
+		{shelfTrouble ? <Alert severity="warning">The shelf did not open, so no model is matched. {shelfTrouble}</Alert> : <ShelfMatch {...props} shelf={shelf} />}
 		<HeelRaise draft={draft} change={change} assessment={assessment} />
+		<Lacing draft={draft} change={change} assessment={assessment} />
+		<Insert draft={draft} change={change} assessment={assessment} />
 		<Actions draft={draft} change={change} />
 		<WarningSigns draft={draft} change={change} />
 		<Review draft={draft} change={change} assessment={assessment} />
-	</Stack>
+	</Stack><ReportPreview draft={draft} assessment={assessment} earlier={earlier} /></Box>
 }

@@ -1,8 +1,13 @@
-/** The findings beside the measures, by consequence, those of this step first; each with its basis one key away. */
+/** Beside the measures: the findings by consequence, those of this step first, each with its basis one key away; then the charts of the step and how its numbers were worked out. */
 import { Box, Chip, Paper, Typography } from '@mui/material'
+import { useMemo } from 'react'
 import type { Assessment } from '../../../shared/assessment.ts'
+import { chartsOf } from '../../../shared/charts/charts.ts'
 import type { Finding, Level, Topic } from '../../../shared/finding.ts'
+import type { Visit } from '../../../shared/visit/visit.ts'
 import { Basis } from '../../parts/Basis.tsx'
+import { ChartView } from '../../parts/ChartView.tsx'
+import { Workings, workingsOf } from '../../parts/Workings.tsx'
 
 export const levelWords: Record<Level, string> = { stop: 'Stop and refer', caution: 'Caution', advise: 'Advice', note: 'Note' }
 export const levelColours: Record<Level, 'error' | 'warning' | 'primary' | 'default'> = { stop: 'error', caution: 'warning', advise: 'primary', note: 'default' }
@@ -16,7 +21,16 @@ function One({ finding }: { finding: Finding }) {
 		</Box>
 	)
 }
-export function Findings({ assessment, trouble, topics }: { assessment: Assessment | undefined; trouble: string; topics: readonly Topic[] }) {
+interface FindingsProps {
+	assessment: Assessment | undefined
+	trouble: string
+	topics: readonly Topic[]
+	/** The visit that was assessed and those before it, for the charts. */
+	visit?: Visit
+	earlier?: readonly Visit[]
+}
+export function Findings({ assessment, trouble, topics, visit, earlier }: FindingsProps) {
+	const charts = useMemo(() => (assessment && visit ? topics.flatMap((topic) => chartsOf(topic, visit, earlier ?? [], assessment)) : []), [assessment, visit, earlier, topics])
 	const here = assessment?.findings.filter((one) => topics.includes(one.topic)) ?? []
 	const urgent = assessment?.findings.filter((one) => one.level === 'stop' && !topics.includes(one.topic)) ?? []
 	const elsewhere = (assessment?.findings.length ?? 0) - here.length - urgent.length
@@ -26,6 +40,8 @@ export function Findings({ assessment, trouble, topics }: { assessment: Assessme
 			<Typography variant="body2" color="text.secondary" role="status">{trouble || (here.length + urgent.length === 0 ? 'Nothing to say yet on this step.' : `${here.length + urgent.length} on this step.`)}</Typography>
 			<Box component="ul" sx={{ p: 0, m: 0 }}>{[...urgent, ...here].map((finding) => <One key={finding.id} finding={finding} />)}</Box>
 			{elsewhere > 0 ? <Typography variant="body2" color="text.secondary" sx={{ mt: 1 }}>{elsewhere} more on other steps; all of them stand in Decide.</Typography> : null}
+			{charts.map((chart) => <ChartView key={chart.id} chart={chart} />)}
+			<Workings key={topics.join(' ')} workings={workingsOf(assessment, topics)} />
 		</Paper>
 	)
 }

@@ -1,58 +1,80 @@
-/** The warning-sign questions. Not answered is not asked, never no. Injury and clot questions unfold when they are called for. */
-import { Box, Button, Paper, Typography } from '@mui/material'
-import { generalFlagShape, injurySchema, wellsSchema } from '../../../shared/visit/visit.ts'
+/** The warning-sign questions. Not answered is not asked, never no; a complaint unfolds the questions that belong to it. */
+import { Box, Button, Paper, ToggleButton, Typography } from '@mui/material'
+import { useState } from 'react'
+import { askedAlways, complaints } from '../../../shared/screening/complaints.ts'
+import { visitSchema } from '../../../shared/visit/visit.ts'
 import { fieldMeta } from '../../parts/fieldMeta.ts'
 import { FieldRow, MeasureField } from '../../parts/MeasureField.tsx'
-import { visitSchema } from '../../../shared/visit/visit.ts'
-import { withValue, writePath } from './path.ts'
+import { readPath, withValue, writePath } from './path.ts'
+import { type QuestionGroup, questionGroup } from './questions.ts'
 import type { StepProps } from './stepProps.ts'
 
-const general = Object.keys(generalFlagShape).map((key) => `screening.${key}`)
-const injury = Object.keys(injurySchema.shape).filter((key) => key !== 'side').map((key) => `screening.injury.${key}`)
-const wells = Object.keys(wellsSchema.shape).map((key) => `screening.wells.${key}`)
+type Part = Pick<StepProps, 'draft' | 'change'>
+const opened = [...new Set(complaints.flatMap((one) => one.opens))]
 
-function Question({ path, draft, change }: { path: string } & Pick<StepProps, 'draft' | 'change'>) {
-	const meta = fieldMeta(visitSchema, path)
-	if (meta.kind !== 'yesNo') return <FieldRow paths={[path]} draft={draft} change={change} />
+function Question({ paths, draft, change }: { paths: readonly string[] } & Part) {
+	const meta = fieldMeta(visitSchema, paths[0] ?? '')
+	if (meta.kind !== 'yesNo') return <FieldRow paths={paths} draft={draft} change={change} />
 	return (
-		<Box sx={{ display: 'grid', gridTemplateColumns: '1fr auto', gap: 2, alignItems: 'center', py: 0.5 }}>
-			<Typography>{meta.title}</Typography>
-			<MeasureField path={path} draft={draft} change={change} />
+		<Box sx={{ display: 'flex', flexWrap: 'wrap', columnGap: 2, alignItems: 'center', py: 0.5 }}>
+			<Typography sx={{ flex: '1 1 280px' }}>{meta.title}</Typography>
+			{paths.map((path) => (
+				<Box key={path} sx={{ display: 'flex', alignItems: 'center', gap: 1 }}>
+					{paths.length === 2 ? <Typography variant="body2">{path.includes('.left.') ? 'Left' : 'Right'}</Typography> : null}
+					<MeasureField path={path} draft={draft} change={change} />
+				</Box>
+			))}
+		</Box>
+	)
+}
+function Group({ group, draft, change }: { group: QuestionGroup } & Part) {
+	const standing = readPath(draft.visit, group.path) !== undefined
+	const sided = group.sides.length > 0
+	return (
+		<Box sx={{ borderLeft: 3, borderColor: 'divider', pl: 2, my: 1 }}>
+			<Typography variant="h3">{group.heading}</Typography>
+			{sided && !standing ? (
+				<Box role="group" aria-label={`${group.heading}: side`} sx={{ display: 'flex', gap: 1, my: 1 }}>
+					{group.sides.map((side) => <Button key={side} variant="outlined" onClick={() => change((now) => ({ ...now, visit: writePath(now.visit, group.path, { side }) }))}>{side === 'both' ? 'Both sides' : `${side === 'left' ? 'Left' : 'Right'} side`}</Button>)}
+				</Box>
+			) : (
+				<>
+					{sided ? <FieldRow paths={[`${group.path}.side`]} draft={draft} change={change} /> : null}
+					{group.rows.map((paths) => <Question key={paths[0]} paths={paths} draft={draft} change={change} />)}
+				</>
+			)}
+			{standing ? <Button onClick={() => change((now) => ({ ...now, raw: Object.fromEntries(Object.entries(now.raw).filter(([path]) => !path.startsWith(`${group.path}.`))), visit: writePath(now.visit, group.path, undefined) }))}>Take these answers away</Button> : null}
 		</Box>
 	)
 }
 export function Flags({ draft, change }: StepProps) {
-	const { screening } = draft.visit
+	const [chosen, setChosen] = useState<readonly string[]>([])
+	const wanted = new Set(complaints.filter((one) => chosen.includes(one.id)).flatMap((one) => one.opens))
+	// what already holds an answer stays open, whatever is chosen
+	const shown = opened.filter((path) => !askedAlways.includes(path) && (wanted.has(path) || readPath(draft.visit, path) !== undefined))
+	const unasked = askedAlways.filter((path) => readPath(draft.visit, path) === undefined)
 	return (
 		<Box sx={{ display: 'grid', gap: 2 }}>
 			<Paper variant="outlined" sx={{ p: 2 }}>
-				<Box sx={{ display: 'flex', justifyContent: 'space-between', alignItems: 'center', gap: 2 }}>
-					<Typography variant="h2">Warning signs</Typography>
-					<Button variant="outlined" onClick={() => change((now) => general.reduce((next, path) => (next.visit.screening && path.split('.')[1]! in next.visit.screening ? next : withValue(next, path, false)), now))}>I asked them all: the rest are no</Button>
+				<Box sx={{ display: 'flex', flexWrap: 'wrap', justifyContent: 'space-between', alignItems: 'center', gap: 2 }}>
+					<Typography variant="h2">Asked of everyone</Typography>
+					<Button variant="outlined" disabled={unasked.length === 0} onClick={() => change((now) => unasked.reduce((next, path) => withValue(next, path, false), now))}>I asked them all: the rest are no</Button>
 				</Box>
 				<Typography variant="body2" color="text.secondary">A question left alone counts as not asked. Keys y and n answer the one in focus.</Typography>
-				{general.map((path) => <Question key={path} path={path} draft={draft} change={change} />)}
+				{askedAlways.map((path) => <Question key={path} paths={[path]} draft={draft} change={change} />)}
 			</Paper>
 			<Paper variant="outlined" sx={{ p: 2 }}>
-				<Typography variant="h2">Recent ankle or foot injury</Typography>
-				{screening?.injury ? (
-					<>
-						<FieldRow paths={['screening.injury.side']} draft={draft} change={change} />
-						{injury.map((path) => <Question key={path} path={path} draft={draft} change={change} />)}
-						<Button onClick={() => change((now) => ({ ...now, visit: writePath(now.visit, 'screening.injury', undefined) }))}>No recent injury: take these away</Button>
-					</>
-				) : (
-					<Box sx={{ display: 'flex', gap: 1 }}>
-						{(['left', 'right'] as const).map((side) => <Button key={side} variant="outlined" onClick={() => change((now) => ({ ...now, visit: writePath(now.visit, 'screening.injury', { side }) }))}>Injury on the {side} side</Button>)}
-					</Box>
-				)}
+				<Typography variant="h2">What the player complains of</Typography>
+				<Typography variant="body2" color="text.secondary">Choose what fits; only its questions open.</Typography>
+				<Box role="group" aria-label="Complaints" sx={{ display: 'flex', flexWrap: 'wrap', gap: 1, my: 1.5 }}>
+					{complaints.map((one) => <ToggleButton key={one.id} value={one.id} selected={chosen.includes(one.id)} onChange={() => setChosen((now) => (now.includes(one.id) ? now.filter((id) => id !== one.id) : [...now, one.id]))} sx={{ px: 2, textTransform: 'none' }}>{one.says}</ToggleButton>)}
+				</Box>
+				{shown.map((path) => {
+					const group = questionGroup(path)
+					return group ? <Group key={path} group={group} draft={draft} change={change} /> : <Question key={path} paths={[path]} draft={draft} change={change} />
+				})}
+				{shown.length === 0 ? <Typography color="text.secondary">No complaint chosen.</Typography> : null}
 			</Paper>
-			{screening?.calfSuspicion || screening?.wells ? (
-				<Paper variant="outlined" sx={{ p: 2 }}>
-					<Typography variant="h2">Clot suspected: what goes into the letter</Typography>
-					{wells.map((path) => <Question key={path} path={path} draft={draft} change={change} />)}
-				</Paper>
-			) : null}
 		</Box>
 	)
 }

@@ -1,9 +1,12 @@
 /** The guided assessment: steps of measures, findings beside them, the draft saved as it grows. */
 import { Alert, Box, Button, Paper, Typography } from '@mui/material'
-import { type KeyboardEvent, useDeferredValue, useMemo, useRef, useState } from 'react'
+import { useDeferredValue, useEffect, useMemo, useRef, useState } from 'react'
 import { assess } from '../../../shared/assess.ts'
 import { ageYears } from '../../../shared/visit/age.ts'
+import type { Shelf } from '../../../shared/visit/shelf.ts'
+import { call, wordsOf } from '../../host.ts'
 import { FieldRow } from '../../parts/MeasureField.tsx'
+import { walkByEnter } from '../../parts/walkByEnter.ts'
 import { Decide } from './Decide.tsx'
 import { Findings } from './Findings.tsx'
 import { Flags } from './Flags.tsx'
@@ -20,29 +23,21 @@ export function AssessmentScreen({ playerId }: { playerId: string }) {
 	return <Walk playerId={playerId} open={open} />
 }
 
-/** Enter goes on and Shift+Enter back, as Tab does; lists, buttons and long texts keep their own Enter. */
-function walkByEnter(event: KeyboardEvent<HTMLElement>): void {
-	const from = event.target
-	if (event.key !== 'Enter' || !(from instanceof HTMLInputElement || from instanceof HTMLSelectElement) || (from instanceof HTMLInputElement && from.type === 'checkbox')) return
-	event.preventDefault()
-	const all = [...event.currentTarget.querySelectorAll<HTMLElement>('input:not([type=hidden]):not([aria-hidden=true]), select, textarea, button:not([disabled])')].filter((one) => one.offsetParent !== null && one.tabIndex >= 0)
-	const next = all[all.indexOf(from) + (event.shiftKey ? -1 : 1)]
-	next?.focus()
-	if (next instanceof HTMLInputElement) next.select()
-}
-
 function Walk({ playerId, open }: { playerId: string; open: OpenDraft }) {
 	const { content: draft, earlier, draftId, saved, change, saveNow, closed } = open
 	const [signed, setSigned] = useState(false)
 	const heading = useRef<HTMLHeadingElement>(null)
+	const [shelf, setShelf] = useState<Shelf>()
+	const [shelfTrouble, setShelfTrouble] = useState('')
+	useEffect(() => { call('shelf.get', {}).then((held) => setShelf(held.shelf), (error) => setShelfTrouble(wordsOf(error))) }, [])
 	const visit = useDeferredValue(draft.visit)
 	const { assessment, trouble } = useMemo(() => {
 		try {
-			return { assessment: assess(visit, earlier), trouble: '' }
+			return { assessment: assess(visit, earlier, undefined, shelf), trouble: '' }
 		} catch {
 			return { assessment: undefined, trouble: 'The findings cannot be worked out from these entries. Nothing entered is lost; correct the last entry.' }
 		}
-	}, [visit, earlier])
+	}, [visit, earlier, shelf])
 	const { player, visitDate } = draft.visit
 	const age = ageYears(player.birthDate, visitDate)
 	const shown = steps.filter((step) => step.name !== 'Growth' || age < 18)
@@ -102,11 +97,11 @@ function Walk({ playerId, open }: { playerId: string; open: OpenDraft }) {
 						</>
 					) : null}
 					{step.name === 'Flags' ? <Flags {...props} /> : null}
-					{step.name === 'Decide' ? <Decide {...props} /> : null}
+					{step.name === 'Decide' ? <Decide {...props} shelf={shelf} shelfTrouble={shelfTrouble} /> : null}
 					{step.name === 'Sign and report' ? <Sign {...props} onSigned={() => { closed(); setSigned(true) }} /> : null}
 					{at < shown.length - 1 ? <Box><Button variant="contained" size="large" onClick={() => goTo(shown[at + 1]!.name)}>Next step</Button></Box> : null}
 				</Box>
-				{wide ? null : <Findings assessment={assessment} trouble={trouble} topics={step.topics} />}
+				{wide ? null : <Findings assessment={assessment} trouble={trouble} topics={step.topics} visit={visit} earlier={earlier} />}
 			</Box>
 		</Box>
 	)

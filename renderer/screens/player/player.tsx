@@ -71,7 +71,12 @@ export function PlayerScreen({ playerId, notice, saved }: PlayerProps) {
 					<Typography variant="h1">{player ? `${player.givenName} ${player.familyName}` : 'New player'}</Typography>
 					{player && <Typography color="textSecondary" sx={{ mt: 0.5 }}>{[`Born ${dayInWords(player.birthDate)}`, `${age} years`, player.club].filter(Boolean).join(', ')}</Typography>}
 				</Box>
-				{opened && <Button variant="contained" size="large" disabled={busy} onClick={() => void assess()}>{opened.drafts.length ? 'Resume assessment' : 'Start assessment'}</Button>}
+				{opened && (
+					<Box sx={{ display: 'flex', gap: 1 }}>
+						<Button variant="outlined" size="large" onClick={() => { location.hash = `#/season/${playerId}` }}>Season</Button>
+						<Button variant="contained" size="large" disabled={busy} onClick={() => void assess()}>{opened.drafts.length ? 'Resume assessment' : 'Start assessment'}</Button>
+					</Box>
+				)}
 			</Box>
 			{notice && !edited && <Alert severity="success" role="status">Saved.</Alert>}
 			{notice && notice.similar.length > 0 && (

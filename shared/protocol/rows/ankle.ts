@@ -1,6 +1,6 @@
 import { row } from '../row.ts'
 
-const all = 'all players', memory = 'geometry of the lunge', cp = 'common practice, no source'
+const all = 'all players', memory = 'geometry of the lunge', cp = 'common practice, no source', powden = 'systematic review, Powden 2015 Man Ther 20:524'
 export const ankleRows = {
 	'ankle.restrictedDeg': row(36.5, 'deg, knee bent, weight-bearing; below is restricted', 'junior basketball, n 75 (not football)', 'Backman and Danielson 2011 AJSM 39:2626', 'cohort', 'read'),
 	'ankle.restrictedCm': row(9, 'cm, toe to wall; below is restricted', all, 'practice pages, which disagree (8 to 10 cm)', 'practice', 'common practice'),
@@ -21,4 +21,11 @@ export const ankleRows = {
 	'ankle.raiseStopMm': row(10, 'mm in a boot', all, 'common practice, no source', 'practice', 'common practice'),
 	'ankle.offsetMaxMm': row(10, 'mm', all, 'football boots are mostly near 0 mm, exceptions near 10 mm (trade pages)', 'practice', 'read-secondary'),
 	'ankle.demandDeg': row(1, 'deg between two pairs', all, 'own choice, no source', 'practice', 'choice'),
+	'ankle.heelCentrePerFoot': row(0.6, 'heel centre to ball / foot length', all, 'shorter lever of a raise that acts under the heel centre', 'practice', 'from memory'),
+	'ankle.raiseTransfer': row(0.82, 'observed / geometric change', 'n 8, running, 15 mm lift', 'Dixon and Kerwin 1999 JAB 15:139 (3.9 deg observed, 4.76 deg by geometry)', 'trial', 'derived'),
+	'ankle.raiseTrainerMm': row(12, 'mm in a daily shoe or trainer', 'adults with mid-portion Achilles tendinopathy, n 100', 'dose of the trial of Rabusin 2021 BJSM 55:486 (both feet, not boots)', 'trial', 'read'),
+	'ankle.realCmSame': row(1.9, 'cm or more, same examiner', 'pooled studies', powden, 'cross-sectional', 'read'),
+	'ankle.realCmOther': row(1.6, 'cm or more, different examiner', 'pooled studies', powden, 'cross-sectional', 'read'),
+	'ankle.realDegSame': row(4.7, 'deg or more, same examiner', 'pooled studies', powden, 'cross-sectional', 'read'),
+	'ankle.realDegOther': row(4.6, 'deg or more, different examiner', 'pooled studies', powden, 'cross-sectional', 'read'),
 } as const

@@ -1,7 +1,8 @@
 import { row } from '../row.ts'
 
 const utility = "limits stated by the maturity-offset authors' web utility (Mirwald 2002 equations)"
-const kozielMalina = 'Koziel and Malina, Sports Med 2018;48:221-236; best ages from the authors of Mirwald 2002'
+const mirwald = 'Mirwald et al., Med Sci Sports Exerc 2002;34(4):689-694'
+const moore = 'Moore et al., Med Sci Sports Exerc 2015;47(8):1755-1764'
 const monasterio = 'Monasterio et al., J Sci Med Sport 2021;24(3):218-223 (windows of 85-96, 88-93 and 88-95 are also in use)'
 const salter = 'Salter et al. 2021, Int J Sports Sci Coach, doi 10.1177/17479541211020418'
 const khamis = 'Khamis and Roche, Pediatrics 1994;94(4):504-507, erratum 1995;95(3):457'
@@ -19,13 +20,20 @@ export const growthRows = {
 	'growth.mooreAgeMax': row(17.5, 'years', minors, 'fitted ages of Moore et al., Med Sci Sports Exerc 2015;47(8):1755-1764', 'cohort', 'read'),
 	'growth.fransenAgeMin': row(8, 'years', boys, 'Fransen et al., Pediatr Exerc Sci 2018;30(2):296-307', 'cohort', 'read'),
 	'growth.fransenAgeMax': row(17, 'years', boys, 'Fransen et al., Pediatr Exerc Sci 2018;30(2):296-307', 'cohort', 'read'),
-	'growth.bestAgeMinBoys': row(12, 'years', boys, kozielMalina, 'cohort', 'read'),
-	'growth.bestAgeMaxBoys': row(16, 'years', boys, kozielMalina, 'cohort', 'read'),
-	'growth.bestAgeMinGirls': row(9, 'years', girls, kozielMalina, 'cohort', 'read'),
-	'growth.bestAgeMaxGirls': row(13, 'years', girls, kozielMalina, 'cohort', 'read'),
+	'growth.bestAgeMinBoys': row(12, 'years', boys, utility, 'expert', 'read'),
+	'growth.bestAgeMaxBoys': row(16, 'years', boys, utility, 'expert', 'read'),
+	'growth.bestAgeMinGirls': row(9, 'years', girls, utility, 'expert', 'read'),
+	'growth.bestAgeMaxGirls': row(13, 'years', girls, utility, 'expert', 'read'),
 	'growth.sittingRatioMin': row(0.46, 'sitting height / stature', minors, 'common practice, no source', 'practice', 'common practice'),
 	'growth.sittingRatioMax': row(0.58, 'sitting height / stature', minors, 'common practice, no source', 'practice', 'common practice'),
 	'growth.offsetErrorYears': row(0.6, 'years (about one standard error)', minors, 'Mirwald et al., Med Sci Sports Exerc 2002;34(4):689-694', 'cohort', 'read-secondary'),
+	'growth.mirwaldErrorBoys': row(0.592, 'years, one standard error', boys, mirwald, 'cohort', 'read-secondary'),
+	'growth.mirwaldErrorGirls': row(0.569, 'years, one standard error', girls, mirwald, 'cohort', 'read-secondary'),
+	'growth.mooreSittingErrorBoys': row(0.51, 'years, one standard error', boys, `${moore} (0.85 to 0.89 in other samples)`, 'cohort', 'read'),
+	'growth.mooreErrorBoys': row(0.542, 'years, one standard error', boys, `${moore} (0.85 to 0.89 in other samples)`, 'cohort', 'from memory'),
+	'growth.mooreErrorGirls': row(0.52, 'years, one standard error', girls, `${moore} (0.65 to 0.70 in other samples)`, 'cohort', 'read'),
+	'growth.adultStatureMedianBoysCm': row(2.16, 'cm, median absolute error', boys, khamis, 'cohort', 'read-secondary'),
+	'growth.adultStatureMedianGirlsCm': row(1.67, 'cm, median absolute error', girls, khamis, 'cohort', 'read-secondary'),
 	'growth.offsetAroundYears': row(1, 'years either side, inclusive', minors, salter, 'cohort', 'read'),
 	'growth.percentAroundMin': row(88, '% of adult stature, inclusive', 'academy boys', monasterio, 'cohort', 'read'),
 	'growth.percentAroundMax': row(96, '% of adult stature, inclusive', 'academy boys', monasterio, 'cohort', 'read'),

@@ -4,6 +4,9 @@ const ansur = 'computed from the public ANSUR II data (2012; Gordon 2014), 4082 
 const jis = 'JIS S 5037 as read on two secondary pages'
 const tableA = "model of a published men's chart of width bands, fits all its rows within 0.5 mm except at US 15, where the upper edges of E and 2E are off by 1 mm"
 const bands = 'own choice, no source (football boot 5 to 10 mm quoted from Healy 2005)'
+const trainers = 'own choice, no source (10 to 13 mm, orthopaedic-society shoe advice, from memory; 15 mm inside, encyclopedia pages)'
+const youthTrainers = 'own choice from 12 mm toe allowance and up to 5 mm growth (children; quoted from the Austrian childrens-shoe group on a secondary page)'
+const real = 'own choice above the limit of one reading, 3.68 mm (2.4565 x mean absolute difference 1.50 mm, Lee 2014 J Foot Ankle Res)'
 const men = 'adult men', women = 'adult women'
 
 export const sizingRows = {
@@ -38,5 +41,21 @@ export const sizingRows = {
 	'sizing.toeRoomYouthMinMm': row(8, 'mm at issue', 'players under 18, football boots', 'own choice, no source', 'practice', 'choice'),
 	'sizing.toeRoomYouthTargetMm': row(10, 'mm at issue', 'players under 18, football boots', 'midpoint of the band; own choice, no source', 'practice', 'choice'),
 	'sizing.toeRoomYouthMaxMm': row(12, 'mm at issue', 'players under 18, football boots', 'own choice, no source', 'practice', 'choice'),
+	'sizing.trainerRoomAdultMinMm': row(10, 'mm', 'adults, trainers', trainers, 'practice', 'choice'),
+	'sizing.trainerRoomAdultTargetMm': row(12.5, 'mm', 'adults, trainers', 'midpoint of the band; own choice, no source', 'practice', 'choice'),
+	'sizing.trainerRoomAdultMaxMm': row(15, 'mm', 'adults, trainers', trainers, 'practice', 'choice'),
+	'sizing.trainerRoomYouthMinMm': row(12, 'mm at purchase', 'players under 18, trainers', youthTrainers, 'practice', 'choice'),
+	'sizing.trainerRoomYouthTargetMm': row(14.5, 'mm at purchase', 'players under 18, trainers', 'midpoint of the band; own choice, no source', 'practice', 'choice'),
+	'sizing.trainerRoomYouthMaxMm': row(17, 'mm at purchase', 'players under 18, trainers', youthTrainers, 'practice', 'choice'),
+	'sizing.girthInterceptMen': row(92.15, 'mm', men, ansur, 'cross-sectional', 'derived'),
+	'sizing.girthSlopeMen': row(0.5895, 'mm/mm', men, ansur, 'cross-sectional', 'derived'),
+	'sizing.girthSdMen': row(10.38, 'mm', men, ansur, 'cross-sectional', 'derived'),
+	'sizing.girthInterceptWomen': row(86.942, 'mm', women, ansur, 'cross-sectional', 'derived'),
+	'sizing.girthSlopeWomen': row(0.5732, 'mm/mm', women, ansur, 'cross-sectional', 'derived'),
+	'sizing.girthSdWomen': row(9.37, 'mm', women, ansur, 'cross-sectional', 'derived'),
+	'sizing.realLengthSameMm': row(4, 'mm or more, same examiner', 'all players', real, 'practice', 'choice'),
+	'sizing.realLengthOtherMm': row(5, 'mm or more, other or unknown examiner', 'all players', real, 'practice', 'choice'),
+	'sizing.realWidthMm': row(4, 'mm or more, same examiner', 'all players', real, 'practice', 'choice'),
+	'sizing.realGirthMm': row(6, 'mm or more, same examiner', 'all players', 'one JIS letter; own choice, no source', 'practice', 'choice'),
 	'sizing.labelSpreadMm': row(8, 'mm, about one EU size', 'published charts', 'comparison of three published charts for the same foot (4 to 8 mm)', 'practice', 'derived'),
 } as const

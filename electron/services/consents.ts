@@ -1,0 +1,41 @@
+import { randomUUID } from 'node:crypto'
+import type { InputOf, OutputOf } from '../../shared/contract.ts'
+import { type Consent, type ConsentAnswer, consentInForce, consentProblems, consentSchema, type Purpose } from '../../shared/records/consent.ts'
+import { type Deps, Refusal, type State } from './state.ts'
+
+/** Latest version of each consent, in order of recording. */
+function consentsOf(state: State, { store }: Deps, playerId: string): { record: string; consent: Consent }[] {
+	state.entry(playerId)
+	const found = new Map<string, { record: string; consent: Consent }>()
+	for (const id of state.idsOf(playerId)) for (const { record } of store.cardsAbout('consent', id)) {
+		const consent = consentSchema.parse(store.read(record).value)
+		found.set(consent.consentId, { record, consent })
+	}
+	return [...found.values()].sort((a, b) => (a.consent.recordedAt < b.consent.recordedAt ? -1 : 1))
+}
+const day = (deps: Deps) => deps.now().toISOString().slice(0, 10)
+export const listConsents = (state: State, deps: Deps, { playerId }: InputOf<'consents.list'>): OutputOf<'consents.list'> => ({ consents: consentsOf(state, deps, playerId).map((one) => one.consent) })
+
+export function recordConsent(state: State, deps: Deps, { playerId, consent }: InputOf<'consents.record'>): OutputOf<'consents.record'> {
+	state.entry(playerId)
+	const problems = consentProblems(consent, day(deps))
+	if (problems.length) throw new Refusal('This consent cannot stand as it is. Nothing was changed.', problems.map((one) => ({ ...one, path: `consent.${one.path}` })))
+	const consentId = randomUUID()
+	const at = deps.now().toISOString()
+	deps.store.append({ kind: 'consent', at, value: { ...consent, consentId, recordedAt: at }, about: playerId, thing: consentId })
+	return { consentId }
+}
+/** A withdrawal is a record that follows the consent; it always wins. */
+export function withdrawConsent(state: State, deps: Deps, { playerId, consentId, withdrawn, withdrawnBy }: InputOf<'consents.withdraw'>): OutputOf<'consents.withdraw'> {
+	const found = consentsOf(state, deps, playerId).find((one) => one.consent.consentId === consentId)
+	if (!found) throw new Refusal('This consent is not on record for this player.')
+	if (found.consent.withdrawn !== undefined) throw new Refusal(`This consent was withdrawn on ${found.consent.withdrawn} already.`)
+	if (withdrawn > day(deps) || withdrawn < found.consent.given) throw new Refusal('The day of withdrawal cannot stand.', [{ path: 'withdrawn', message: `given ${withdrawn}, allowed: ${found.consent.given} to ${day(deps)}` }])
+	deps.store.append({ kind: 'consent', at: deps.now().toISOString(), follows: found.record, value: { ...found.consent, withdrawn, withdrawnBy }, about: playerId, thing: consentId })
+	return {}
+}
+/** The one question to ask before anything is sent, shared or shown: at that moment, of the records as they are. */
+export function checkConsent(state: State, deps: Deps, playerId: string, purpose: Purpose, recipient: string): ConsentAnswer {
+	const { player } = state.entry(playerId)
+	return consentInForce(consentsOf(state, deps, playerId).map((one) => one.consent), { purpose, recipient, on: day(deps), birthDate: player.birthDate, ages: state.settings.ages })
+}

@@ -1,0 +1,28 @@
+/** A visit to its Plan: assess, build, solve in the worker, verify, write down. */
+import { assess } from '../../shared/assess.ts'
+import { suitability } from '../../shared/protocol/norms/suitability.ts'
+import { openProtocol, type ProtocolFile, shippedProtocol } from '../../shared/protocol/protocol.ts'
+import { buildProblem, type EarlierPlan } from '../../shared/season/build.ts'
+import { composePlan } from '../../shared/season/plan.ts'
+import type { Plan } from '../../shared/season/plan-file.ts'
+import type { Visit } from '../../shared/visit/visit.ts'
+import { type SolveOptions, solveSeason } from './solve.ts'
+
+export interface PlanOptions extends SolveOptions {
+	protocolFile?: ProtocolFile
+	/** sessions before this date are the past; the day of the visit unless given */ from?: string
+	/** the plan so far: what it said of the past stands */ earlier?: EarlierPlan
+	earlierVisits?: readonly Visit[]
+	/** an insert is started together with the new pairs */ newInsert?: boolean
+}
+/** @throws SolveCancelled when stopped; Error in plain words where no plan could be made */
+export async function planSeason(visit: Visit, options: PlanOptions = {}): Promise<Plan> {
+	const protocolFile = options.protocolFile ?? shippedProtocol
+	const protocol = openProtocol(protocolFile)
+	const assessment = assess(visit, options.earlierVisits ?? [], protocolFile)
+	const outgrown = assessment.footwear.current.filter((one) => one.verdict === 'replace' && one.toeRoomMm !== undefined && one.toeRoomMm < protocol.value('footwear.youthReplaceMm')).map((one) => one.id)
+	const from = options.from ?? visit.visitDate
+	const built = buildProblem({ visit, protocol, suitability, from, outgrown, ...(options.newInsert === undefined ? {} : { newInsert: options.newInsert }), ...(options.earlier === undefined ? {} : { earlier: options.earlier }) })
+	const solved = await solveSeason(built.problem, options)
+	return composePlan({ visit, assessment, protocol, suitability, built, rotation: solved.rotation, status: solved.status, gap: solved.gap, from })
+}

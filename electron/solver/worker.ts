@@ -1,0 +1,14 @@
+/** HiGHS in a thread of its own: solving blocks the thread it runs in. */
+import { parentPort } from 'node:worker_threads'
+import type { SeasonProblem } from '../../shared/season/problem.ts'
+import { loadHighs, solvePasses } from './passes.ts'
+import type { SolverMessage } from './solve.ts'
+
+const post = (message: SolverMessage): void => parentPort?.postMessage(message)
+parentPort?.once('message', async ({ problem, ...limits }: { problem: SeasonProblem; timeLimitSeconds: number; gap: number }) => {
+	try {
+		post({ type: 'done', solved: solvePasses(await loadHighs(), problem, limits, (progress) => post({ type: 'progress', ...progress })) })
+	} catch (error) {
+		post({ type: 'failed', message: error instanceof Error ? error.message : String(error) })
+	}
+})

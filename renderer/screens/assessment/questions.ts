@@ -1,0 +1,34 @@
+/** The warning-sign questions as the schema has them: single questions, and groups that unfold. Pure. */
+import type { z } from 'zod'
+import { visitSchema } from '../../../shared/visit/visit.ts'
+import { schemaAt } from '../../parts/fieldMeta.ts'
+
+interface Loose { def: { type: string; innerType?: Loose }; shape?: Record<string, Loose> }
+const unwrapped = (schema: z.ZodType): Loose => {
+	let here = schema as unknown as Loose
+	while (here.def.innerType) here = here.def.innerType
+	return here
+}
+export interface QuestionGroup {
+	path: string
+	heading: string
+	/** The sides a group must name before its questions can stand; empty where it needs none. */
+	sides: readonly string[]
+	/** Rows of one field, or of left and right. */
+	rows: readonly (readonly string[])[]
+}
+const headings: Record<string, string> = {
+	injury: 'Injury: Ottawa ankle and foot rules', wells: 'Clot: what goes into the letter', boneStress: 'Bone stress', achilles: 'Achilles rupture', syndesmosis: 'High ankle sprain', lisfranc: 'Midfoot joints', infection: 'Infection',
+	limp: 'Limp', tumour: 'Bone pain or lump', neurological: 'Nerves', vascular: 'Blood supply', diabeticFoot: 'Diabetes: foot risk', lowEnergy: 'Low energy availability', inflammatory: 'Inflammatory joints',
+}
+/** @returns the group at a path, or undefined where the path is a single question */
+export function questionGroup(path: string): QuestionGroup | undefined {
+	const shape = unwrapped(schemaAt(visitSchema, path)).shape
+	if (!shape) return undefined
+	const name = path.split('.').at(-1) ?? ''
+	const sides = 'side' in shape ? (name === 'injury' ? ['left', 'right'] : ['left', 'right', 'both']) : []
+	const left = shape.left ? unwrapped(shape.left as unknown as z.ZodType).shape : undefined
+	const pairs = left ? Object.keys(left).map((key) => [`${path}.left.${key}`, `${path}.right.${key}`]) : []
+	const single = Object.keys(shape).filter((key) => !['side', 'left', 'right'].includes(key)).map((key) => [`${path}.${key}`])
+	return { path, heading: headings[name] ?? name, sides, rows: [...pairs, ...single] }
+}

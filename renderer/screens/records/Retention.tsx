@@ -1,0 +1,45 @@
+/** What may be destroyed by the clinic's rule, what is held, and the register of what was destroyed. */
+import { Alert, Box, Button, Checkbox, FormControlLabel, Typography } from '@mui/material'
+import { useState } from 'react'
+import { call } from '../../host.ts'
+import { dayInWords } from '../../parts/dates.ts'
+import { Field, Trouble } from '../../parts/form.tsx'
+import { Panel, Rows, useAction, useAnswer } from './parts.tsx'
+
+export function Retention() {
+	const { value, says, again } = useAnswer('retention.due', {})
+	const lines = useAnswer('retention.register', {})
+	const [chosen, setChosen] = useState<{ playerId: string; name: string }>()
+	const [form, setForm] = useState({ name: '', reason: '' })
+	const [alsoBackups, setAlsoBackups] = useState(true)
+	const action = useAction()
+	const destroy = async () => {
+		if (!chosen) return ''
+		const { records, backupsThatStillHold } = await call('retention.destroy', { playerId: chosen.playerId, name: form.name, reason: form.reason, alsoBackups })
+		setChosen(undefined)
+		setForm({ name: '', reason: '' })
+		again()
+		lines.again()
+		return `${records} records were destroyed and a line was kept in the register.${backupsThatStillHold.length ? ` ${backupsThatStillHold.length} older backups still hold them.` : ''} Copies on sticks that are not plugged in still hold them too.`
+	}
+	return (
+		<>
+			<Trouble says={says || action.says} />
+			{action.done && <Alert severity="success" role="status">{action.done}</Alert>}
+			<Panel title="Due" hint={value && `Rule of the clinic: ${value.rule}. Local law decides; this only counts.`}>
+				<Rows label="Records due" heads={['Player', 'Born', 'Last entry', 'Kept until', '']} empty="No record is past its time." rows={(value?.due ?? []).map((one) => ({ key: one.playerId, cells: [one.name, dayInWords(one.birthDate), dayInWords(one.lastEntry), dayInWords(one.keepUntil), <Button key="choose" size="small" variant="outlined" aria-label={`Destroy the record of ${one.name}`} onClick={() => setChosen(one)}>Destroy</Button>] }))} />
+				{chosen && (
+					<Box component="form" noValidate sx={{ display: 'grid', gap: 2, maxWidth: 520 }} onSubmit={(event: React.FormEvent) => { event.preventDefault(); action.run(destroy) }}>
+						<Typography>The record of <strong>{chosen.name}</strong> will be removed for good. Type the name to confirm.</Typography>
+						<Field label="Name of the player" value={form.name} set={(name) => setForm((now) => ({ ...now, name }))} focus />
+						<Field label="Reason" value={form.reason} set={(reason) => setForm((now) => ({ ...now, reason }))} />
+						<FormControlLabel control={<Checkbox checked={alsoBackups} onChange={(event) => setAlsoBackups(event.target.checked)} />} label="Make a new backup and delete the older ones, which still hold it" />
+						<Box sx={{ display: 'flex', gap: 1 }}><Button type="submit" variant="contained" color="error" disabled={action.busy}>Destroy this record</Button><Button onClick={() => setChosen(undefined)}>Keep it</Button></Box>
+					</Box>
+				)}
+			</Panel>
+			<Panel title="On hold" hint="Complaint, claim or dispute: kept without end until released."><Rows label="Records on hold" heads={['Player', 'Reason']} empty="None." rows={(value?.held ?? []).map((one) => ({ key: one.playerId, cells: [one.name, one.reason] }))} /></Panel>
+			<Panel title="Register of destruction"><Rows label="Register" heads={['Name', 'Period covered', 'Destroyed', 'By', 'Reason']} empty="Nothing was destroyed yet." rows={(lines.value?.lines ?? []).map((one) => ({ key: `${one.playerId} ${one.destroyedOn}`, cells: [one.name, `${dayInWords(one.from)} to ${dayInWords(one.to)}`, dayInWords(one.destroyedOn), one.by, one.reason] }))} /></Panel>
+		</>
+	)
+}

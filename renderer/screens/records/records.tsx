@@ -1,0 +1,44 @@
+/** The records room: one way in, a page for each concern. */
+import { Box, Stack, Typography } from '@mui/material'
+import type { OutputOf } from '../../../shared/contract.ts'
+import { Audit } from './Audit.tsx'
+import { Backups } from './Backups.tsx'
+import { MyAccess, People } from './People.tsx'
+import { Way } from './parts.tsx'
+import { Retention } from './Retention.tsx'
+import { RecordsSettings } from './Settings.tsx'
+
+type Person = OutputOf<'session.status'>['person']
+/** Page, its name, and whether only the owner sees it (the host refuses the others anyway). */
+const pages = [['access', 'My access', false], ['backups', 'Backups', false], ['people', 'People', true], ['audit', 'Audit trail', true], ['retention', 'Retention', true], ['settings', 'Settings', true]] as const
+
+export function Records({ page, person, look }: { page: string | undefined; person: Person; look: () => void }) {
+	const owner = person?.role === 'owner'
+	const shown = pages.filter(([, , forOwner]) => owner || !forOwner)
+	const now = shown.find(([name]) => name === page)?.[0] ?? 'access'
+	return (
+		<Stack spacing={3}>
+			<Typography variant="h1">Records</Typography>
+			<Box component="nav" aria-label="Records" sx={{ display: 'flex', flexWrap: 'wrap', gap: 1 }}>
+				{shown.map(([name, title]) => <Box key={name} component="span" sx={name === now ? { borderBottom: 3, borderColor: 'primary.main' } : {}}><Way to={`#/records/${name}`}>{title}</Way></Box>)}
+			</Box>
+			{now === 'access' && <MyAccess switched={look} />}
+			{now === 'backups' && <Backups owner={owner} restored={look} />}
+			{now === 'people' && <People />}
+			{now === 'audit' && <Audit />}
+			{now === 'retention' && <Retention />}
+			{now === 'settings' && <RecordsSettings />}
+		</Stack>
+	)
+}
+/** Under the lists and the player: the way to the records room, and who works here. */
+export function RecordsWays({ person, playerId }: { person: Person; playerId: string | undefined }) {
+	return (
+		<Box component="nav" aria-label="Records room" sx={{ mt: 4, display: 'flex', flexWrap: 'wrap', alignItems: 'center', gap: 1, displayPrint: 'none' }}>
+			{person && <Typography variant="body2" color="textSecondary">{person.name} works here ({person.role}).</Typography>}
+			{playerId && <Way to={`#/consents/${playerId}`}>Consents of this player</Way>}
+			<Way to="#/records/access">Hand over</Way>
+			<Way to="#/records/backups">Backups and records</Way>
+		</Box>
+	)
+}

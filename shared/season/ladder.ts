@@ -1,0 +1,43 @@
+/** The break-in ladder of a new pair: how long it may be worn next, and in which trainings it is. */
+import type { Fixed, SeasonProblem } from './problem.ts'
+import { stillWet } from './problem.ts'
+
+/** Longest wear in minutes after so many minutes in the pair. */
+export const ladderLimit = (soFarMinutes: number, { firstMinutes, share }: SeasonProblem['breakIn']): number => firstMinutes + share * soFarMinutes
+
+/** Cumulative minutes after each session when the ladder alone decides. */
+export function ladderMinutes(sessionMinutes: readonly number[], rule: SeasonProblem['breakIn']): number[] {
+	let total = 0
+	return sessionMinutes.map((minutes) => { total += Math.min(minutes, ladderLimit(total, rule)); return total })
+}
+
+/**
+ * The ladder of each new pair laid on the first trainings it suits, one new pair a session, never on a pair still drying.
+ * @returns the steps, and for each new pair the first session at which it may be worn like any other (undefined: not within the season)
+ */
+export function layLadders(problem: SeasonProblem): { steps: Fixed[]; freeFrom: (number | undefined)[] } {
+	const steps: Fixed[] = []
+	const taken = new Set<number>()
+	const freeFrom = problem.pairs.map((pair, p) => {
+		if (!pair.isNew) return 0
+		const longest = Math.max(0, ...problem.slots.filter((slot, s) => !slot.past && typeof problem.cost[s]![p] === 'number').map((slot) => slot.minutes))
+		const enough = Math.max(problem.matchFromMinutes, (longest - problem.breakIn.firstMinutes) / problem.breakIn.share)
+		let total = pair.startMinutes + problem.fixed.filter((one) => one.pair === p && problem.slots[one.slot]!.counts).reduce((sum, one) => sum + one.minutes, 0)
+		let last = problem.fixed.filter((one) => one.pair === p).reduce((latest, one) => Math.max(latest, one.slot), -1)
+		if (total >= enough) return 0
+		for (const [s, slot] of problem.slots.entries()) {
+			if (slot.past || slot.kind === 'match' || taken.has(s) || typeof problem.cost[s]![p] !== 'number' || (slot.pin !== undefined && slot.pin !== p)) continue
+			if (last >= 0 && (s <= last || stillWet(problem, p, last, s))) continue
+			const minutes = Math.min(slot.minutes, Math.floor(ladderLimit(total, problem.breakIn)))
+			const capped = problem.caps.some((cap) => cap.pairs.includes(p) && cap.weeks.some((week) => week.slots.includes(s) && steps.filter((one) => cap.pairs.includes(one.pair) && week.slots.includes(one.slot)).reduce((sum, one) => sum + one.minutes, minutes) > week.minutes))
+			if (capped) continue
+			steps.push({ slot: s, pair: p, minutes, why: 'break-in' })
+			taken.add(s)
+			last = s
+			total += minutes
+			if (total >= enough) return s + 1
+		}
+		return undefined
+	})
+	return { steps, freeFrom }
+}

@@ -1,0 +1,15 @@
+/** Runs every bench, prints value and limit, and ends with 1 where a limit is passed. */
+import { matchBench } from './match.ts'
+import { seasonBench } from './season.ts'
+
+interface Line { name: string; value: number; unit: string; limit: number }
+const benches: Record<string, () => Promise<Line[]>> = { season: seasonBench, match: matchBench }
+const asked = process.argv.slice(2)
+for (const [name, run] of Object.entries(benches)) {
+	if (asked.length > 0 && !asked.includes(name)) continue
+	for (const line of await run()) {
+		const over = line.value > line.limit
+		process.stdout.write(`${line.name}: ${line.value.toFixed(4)} ${line.unit} (limit ${line.limit})${over ? ' OVER' : ''}\n`)
+		if (over) process.exitCode = 1
+	}
+}

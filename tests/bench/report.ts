@@ -1,0 +1,41 @@
+/** The player report against the bare text in pdfmake, in one warm process: `node tests/bench/report.ts`. Exit code 1 over the budget. */
+import { readFileSync } from 'node:fs'
+import pdfmake from 'pdfmake'
+import { fontFiles } from '../../electron/pdf/fonts.ts'
+import { textsOfDocument } from '../../electron/pdf/glyphs.ts'
+import { renderPdf } from '../../electron/pdf/render.ts'
+import { assess } from '../../shared/assess.ts'
+import { clinicSchema } from '../../shared/clinic.ts'
+import { noDecisions } from '../../shared/decisions.ts'
+import { playerReport } from '../../shared/report/player.ts'
+import { parseVisit } from '../../shared/visit/parse.ts'
+
+/** Times the bare text; own budget of the program. */
+const mostRatio = 3
+const runs = 15
+const json = (name: string) => JSON.parse(readFileSync(new URL(`../../assets/demo/${name}`, import.meta.url), 'utf8'))
+const parsed = parseVisit(json('visit-adolescent.json'))
+if (!parsed.ok) throw new Error(JSON.stringify(parsed.problems))
+const document = playerReport({ visit: parsed.value, assessment: assess(parsed.value), decisions: noDecisions, clinic: clinicSchema.parse(json('clinic.json')), signedAt: undefined, draft: true })
+const allowed = new Set<string>(Object.values(fontFiles))
+pdfmake.setUrlAccessPolicy(() => false)
+pdfmake.setLocalAccessPolicy((path) => allowed.has(path))
+pdfmake.addFonts({ Noto: fontFiles })
+const bare = () => pdfmake.createPdf({ content: textsOfDocument(document), defaultStyle: { font: 'Noto', fontSize: 10 }, info: { creationDate: new Date(document.createdAt) } }).getBuffer()
+
+/** Median time of a call, ms, after five to warm it. */
+async function median(run: () => Promise<unknown>): Promise<number> {
+	for (let at = 0; at < 5; at++) await run()
+	const times: number[] = []
+	for (let at = 0; at < runs; at++) {
+		const from = performance.now()
+		await run()
+		times.push(performance.now() - from)
+	}
+	return times.toSorted((a, b) => a - b)[Math.floor(runs / 2)] ?? Number.NaN
+}
+const bareMs = await median(bare)
+const reportMs = await median(() => renderPdf(document))
+const ratio = reportMs / bareMs
+console.log(`bare text ${bareMs.toFixed(0)} ms, report ${reportMs.toFixed(0)} ms, ratio ${ratio.toFixed(2)} (at most ${mostRatio})`)
+process.exitCode = ratio <= mostRatio ? 0 : 1

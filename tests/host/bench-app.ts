@@ -1,0 +1,42 @@
+/** A host on a folder of its own, with a clock of its own and a page drawer that only counts. */
+import { mkdtempSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { createApp } from '../../electron/app.ts'
+import type { DraftContent } from '../../shared/contract.ts'
+import type { Visit } from '../../shared/visit/visit.ts'
+
+export const passphrase = 'correct horse'
+export const player = { givenName: 'Zoë', familyName: 'Marlowe-Nguyễn', birthDate: '2011-04-17', sex: 'female' as const }
+export const clinic = { format: 'lastwright-clinic', version: 1, name: 'Invented Clinic', address: [], colour: '#1f5f5b', clinician: { name: 'A. Example', registration: 'X1' } }
+export const folder = () => mkdtempSync(join(tmpdir(), 'lastwright-records-'))
+export const pdf = Buffer.from('%PDF-1.7 fixed bytes')
+
+export function open(dataFolder: string, start = '2027-01-20T09:00:00.000Z') {
+	const clock = { ms: Date.parse(start) }
+	const app = createApp({ dataFolder, scryptCost: 1024, now: () => new Date(clock.ms), renderPdf: async () => pdf })
+	// biome-ignore lint/suspicious/noExplicitAny: answers are looked at field by field
+	const ask = async (name: string, input: unknown = {}): Promise<any> => {
+		const answer = await app.call(name, input)
+		if (!answer.ok) throw new Error(`${name}: ${answer.message} ${JSON.stringify(answer.problems)}`)
+		return answer.value
+	}
+	const refused = async (name: string, input: unknown = {}) => {
+		const answer = await app.call(name, input)
+		if (answer.ok) throw new Error(`${name} was not refused`)
+		return answer
+	}
+	return { ...app, ask, refused, clock }
+}
+export type Opened = ReturnType<typeof open>
+export async function withPlayer(here = folder(), start?: string) {
+	const app = open(here, start)
+	const { recoveryKey } = await app.ask('session.setUp', { clinic, passphrase })
+	const { playerId } = await app.ask('players.save', { player })
+	return { app, here, playerId: playerId as string, recoveryKey: recoveryKey as string }
+}
+export async function signed(app: Opened, playerId: string, visit: Partial<Visit> = {}, visitDate = '2027-01-20'): Promise<string> {
+	const { draft } = await app.ask('drafts.open', { playerId, visitDate }) as { draft: { draftId: string; content: DraftContent } }
+	await app.ask('drafts.save', { draftId: draft.draftId, content: { ...draft.content, visit: { ...draft.content.visit, ...visit }, decisions: { ...draft.content.decisions, consentNoted: true } } })
+	return (await app.ask('visits.sign', { draftId: draft.draftId })).visitId
+}
