@@ -85,6 +85,8 @@ if (task === 'start') {
 } else if (task === 'test') {
 	tell('types, lint, boundaries, unit and published tests.')
 	must('Checking', 'npm', ['run', '-s', 'check'])
+	tell('host tests: real files, sockets and processes.')
+	must('The host tests', 'npm', ['run', '-s', 'host'])
 	const found = browser()
 	if (found === undefined) process.exit(1)
 	tell(`browser tests in ${found || "Playwright's own Chromium"}.`)

@@ -47,7 +47,7 @@ describe('the types of the engine', () => {
 		mkdirSync(join(folder, 'pure'), { recursive: true })
 		writeFileSync(join(folder, 'pure/a.ts'), `export const a = () => { ${expression} }\n`)
 		writeFileSync(join(folder, 'pure/tsconfig.json'), JSON.stringify({ extends: join(root, 'shared/tsconfig.json'), include: ['a.ts'] }))
-		const done = spawnSync(process.execPath, [join(root, 'node_modules/typescript/bin/tsc'), '-p', 'pure'], { cwd: folder, encoding: 'utf8' })
+		const done = spawnSync(process.execPath, [join(root, 'node_modules/typescript-native/bin/tsc'), '-p', 'pure'], { cwd: folder, encoding: 'utf8' })
 		expect(done.status).not.toBe(0)
 		expect(done.stdout).toMatch(/Cannot find name/)
 	})

@@ -95,7 +95,10 @@ test('from the measuring device to the signed report', async ({ page }) => {
 		await step(page, 'Decide').click()
 		await page.getByRole('button', { name: 'Accept the notes and advice left undecided' }).click()
 		const undecided = page.getByRole('button', { name: 'Accept', exact: true, pressed: false })
-		for (let left = await undecided.count(); left > 0; left = await undecided.count()) await undecided.first().click()
+		for (const part of [/^Findings/, /^Next pair/]) {
+			await page.getByRole('tab', { name: part }).click()
+			for (let left = await undecided.count(); left > 0; left = await undecided.count()) await undecided.first().click()
+		}
 		await step(page, 'Sign and report').click()
 		await page.getByRole('button', { name: 'Preview' }).click()
 		await expect(page.locator('iframe[title="Report preview"]')).toBeVisible({ timeout: 30_000 })

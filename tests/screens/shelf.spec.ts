@@ -148,6 +148,7 @@ test('a model is added, a table taken in, and both are matched', async ({ page }
 	await page.keyboard.press('Enter')
 	await button(page, /(Start|Resume) assessment/).press('Enter')
 	await page.getByRole('navigation', { name: 'Steps' }).getByRole('button', { name: 'Decide', exact: true }).press('Enter')
+	await page.getByRole('tab', { name: /^Next pair/ }).click()
 	const match = page.getByRole('region', { name: 'On the shelf' })
 	await expect(match).toContainText('models pass')
 	const all = match.getByRole('button', { name: /^Show all/ })
@@ -170,6 +171,7 @@ test('a model is added, a table taken in, and both are matched', async ({ page }
 	await expect(match.getByRole('status')).toContainText('3 of 3 marked to try. Take one off to mark another.')
 	await expect(tries.nth(3)).toBeDisabled()
 	const name = (await match.getByRole('list', { name: 'Models that pass' }).getByRole('heading').first().textContent())?.replace(/^1\. /, '').split(',')[0] ?? ''
+	await page.getByRole('tab', { name: 'Raise, lacing, insert' }).click()
 	const work = page.getByRole('region', { name: 'Changes to the boot, and lacing' })
 	await work.getByRole('checkbox').first().focus()
 	await page.keyboard.press('Space')
@@ -184,6 +186,7 @@ test('a model is added, a table taken in, and both are matched', async ({ page }
 	// it is in the draft: still there after coming back
 	await expect(page.getByText(/^Saved /)).toBeVisible()
 	await page.reload()
+	await page.getByRole('tab', { name: /^Next pair/ }).click()
 	await expect(page.getByRole('region', { name: 'On the shelf' }).getByRole('status')).toContainText('3 of 3 marked to try.')
 	expect(faults).toEqual([])
 })

@@ -1,5 +1,5 @@
 /** Decide: each finding accepted, changed or dropped by the clinician; the next pair, heel raise, actions and review. */
-import { Alert, AlertTitle, Box, Button, Checkbox, Chip, FormControlLabel, FormGroup, Paper, Stack, TextField, ToggleButton, ToggleButtonGroup, Typography } from '@mui/material'
+import { Alert, AlertTitle, Box, Button, Checkbox, Chip, FormControlLabel, FormGroup, Paper, Stack, Tab, Tabs, TextField, ToggleButton, ToggleButtonGroup, Typography } from '@mui/material'
 import { type ReactNode, useId, useState } from 'react'
 import type { PerSide } from '../../../shared/assessment.ts'
 import type { Finding, Level } from '../../../shared/finding.ts'
@@ -167,20 +167,36 @@ function Referral({ draft, change, assessment }: Pick<StepProps, 'draft' | 'chan
 		<Words label="What was done about it" lines required max={1000} error={!done.trim()} value={done} set={(text) => change((now) => decide(now, { referralDone: text || undefined }))} />
 	</Stack>
 }
+const parts = ['Findings', 'Next pair', 'Raise, lacing, insert', 'Actions and review'] as const
+type Part = (typeof parts)[number]
+
 export function Decide(props: StepProps & { shelf: Shelf | undefined; shelfTrouble: string }) {
 	const { draft, change, assessment, earlier, shelf, shelfTrouble } = props
-	return <Box sx={{ display: 'grid', gridTemplateColumns: { xs: '1fr', lg: 'minmax(0, 1fr) fit-content(460px)' }, gap: 3, alignItems: 'start' }}><Stack spacing={4}>
-		<Typography color="text.secondary">Suggestions for the registered practitioner. Check the basis; decide yourself.</Typography>
+	const [part, setPart] = useState<Part>('Findings')
+	const left: Partial<Record<Part, number>> = assessment ? { Findings: undecidedFindings(draft, assessment).length, 'Next pair': undecidedWishes(draft, assessment).length } : {}
+	return <Box sx={{ display: 'grid', gridTemplateColumns: { xs: '1fr', lg: 'minmax(0, 1fr) fit-content(460px)' }, gap: 3, alignItems: 'start' }}><Stack spacing={3}>
 		{!assessment && <Alert severity="warning">The findings cannot be worked out from the entries as they stand. Look through the earlier steps; what you decide here is kept.</Alert>}
 		<Referral draft={draft} change={change} assessment={assessment} />
-		<Findings draft={draft} change={change} assessment={assessment} />
-		<NextPair draft={draft} change={change} assessment={assessment} />
-		{shelfTrouble ? <Alert severity="warning">The shelf did not open, so no model is matched. {shelfTrouble}</Alert> : <ShelfMatch {...props} shelf={shelf} />}
-		<HeelRaise draft={draft} change={change} assessment={assessment} />
-		<Lacing draft={draft} change={change} assessment={assessment} />
-		<Insert draft={draft} change={change} assessment={assessment} />
-		<Actions draft={draft} change={change} />
-		<WarningSigns draft={draft} change={change} />
-		<Review draft={draft} change={change} assessment={assessment} />
+		<Tabs value={part} onChange={(_event, next: Part) => setPart(next)} aria-label="Parts of the decision" variant="scrollable" sx={{ borderBottom: 1, borderColor: 'divider' }}>
+			{parts.map((one) => <Tab key={one} value={one} label={left[one] ? `${one} (${left[one]} open)` : one} id={`decide-tab-${one}`} aria-controls="decide-panel" sx={{ minHeight: 48, textTransform: 'none', fontWeight: 600 }} />)}
+		</Tabs>
+		<Stack spacing={4} role="tabpanel" id="decide-panel" aria-labelledby={`decide-tab-${part}`}>
+			{part === 'Findings' && <Findings draft={draft} change={change} assessment={assessment} />}
+			{part === 'Next pair' && <>
+				<NextPair draft={draft} change={change} assessment={assessment} />
+				{shelfTrouble ? <Alert severity="warning">The shelf did not open, so no model is matched. {shelfTrouble}</Alert> : <ShelfMatch {...props} shelf={shelf} />}
+			</>}
+			{part === 'Raise, lacing, insert' && <>
+				<HeelRaise draft={draft} change={change} assessment={assessment} />
+				<Lacing draft={draft} change={change} assessment={assessment} />
+				<Insert draft={draft} change={change} assessment={assessment} />
+			</>}
+			{part === 'Actions and review' && <>
+				<Actions draft={draft} change={change} />
+				<WarningSigns draft={draft} change={change} />
+				<Review draft={draft} change={change} assessment={assessment} />
+			</>}
+			{part !== 'Actions and review' && <Box><Button variant="outlined" onClick={() => setPart(parts[parts.indexOf(part) + 1] ?? part)}>Next: {parts[parts.indexOf(part) + 1]}</Button></Box>}
+		</Stack>
 	</Stack><ReportPreview draft={draft} assessment={assessment} earlier={earlier} /></Box>
 }

@@ -34,13 +34,15 @@ export function Findings({ assessment, trouble, topics, visit, earlier }: Findin
 	const here = assessment?.findings.filter((one) => topics.includes(one.topic)) ?? []
 	const urgent = assessment?.findings.filter((one) => one.level === 'stop' && !topics.includes(one.topic)) ?? []
 	const elsewhere = (assessment?.findings.length ?? 0) - here.length - urgent.length
+	const pictures = charts.map((chart) => <ChartView key={chart.id} chart={chart} />)
 	return (
 		<Paper component="aside" variant="outlined" aria-label="Findings" sx={{ p: 2, position: 'sticky', top: 12, maxHeight: 'calc(100vh - 24px)', overflow: 'auto' }} tabIndex={0}>
 			<Typography variant="h2">Findings</Typography>
 			<Typography variant="body2" color="text.secondary" role="status">{trouble || (here.length + urgent.length === 0 ? 'Nothing to say yet on this step.' : `${here.length + urgent.length} on this step.`)}</Typography>
+			{urgent.length === 0 ? pictures : null}
 			<Box component="ul" sx={{ p: 0, m: 0 }}>{[...urgent, ...here].map((finding) => <One key={finding.id} finding={finding} />)}</Box>
 			{elsewhere > 0 ? <Typography variant="body2" color="text.secondary" sx={{ mt: 1 }}>{elsewhere} more on other steps; all of them stand in Decide.</Typography> : null}
-			{charts.map((chart) => <ChartView key={chart.id} chart={chart} />)}
+			{urgent.length > 0 ? pictures : null}
 			<Workings key={topics.join(' ')} workings={workingsOf(assessment, topics)} />
 		</Paper>
 	)
