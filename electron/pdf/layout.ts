@@ -39,9 +39,12 @@ const chartCell = ({ text, below, pattern }: ChartCell, scale: Scale): Node => (
 /** The control bar and the outline must not be scaled: units of the drawing become points of the page. */
 const atTrueSize = (svg: string, widthMm: number, heightMm: number): string => svg.replace(/(<svg\b[^>]*?)\swidth="[^"]*"/, '$1').replace(/(<svg\b[^>]*?)\sheight="[^"]*"/, '$1').replace(/<svg\b/, `<svg width="${widthMm * ptPerMm}" height="${heightMm * ptPerMm}"`)
 
+const together = (short: boolean, node: Node): Node => (short ? { unbreakable: true, stack: [node] } : node)
+
 const draw: { [K in Exclude<Block['kind'], 'true-size'>]: (block: Extract<Block, { kind: K }>, look: Look) => Node } = {
 	heading: ({ text, level = 1, newPage }, { colour, scale }) => words(text, { fontSize: level === 1 ? scale.heading : scale.sub, bold: true, color: level === 1 ? colour : ink, margin: [0, (level === 1 ? 11 : 7) * scale.gap, 0, 5 * scale.gap], headlineLevel: level, outline: true, outlineParentId: 'title', ...(newPage ? { pageBreak: 'before' } : {}) }),
-	text: ({ text, tone = 'body' }, { scale }) => words(text, { fontSize: scale[tone], bold: tone === 'strong' || tone === 'lead', color: tone === 'small' ? quiet : ink, margin: [0, 0, 0, 5 * scale.gap] }),
+	// a short paragraph is not torn over two pages
+	text: ({ text, tone = 'body' }, { scale }) => together(text.length < 500, words(text, { fontSize: scale[tone], bold: tone === 'strong' || tone === 'lead', color: tone === 'small' ? quiet : ink, margin: [0, 0, 0, 5 * scale.gap] })),
 	list: ({ ordered, items }, { scale }) => ({ [ordered ? 'ol' : 'ul']: items.map((text) => words(text, { margin: [0, 0, 0, 3 * scale.gap] })), margin: [0, 0, 0, 4 * scale.gap] }),
 	actions: ({ items }, { colour, scale }) => ({
 		unbreakable: lengthOf(items.map((item) => item.what)) < keepTogether,

@@ -16,16 +16,9 @@ import { playerReport } from '../../shared/report/player.ts'
 import { countsOf, fleschEase, fleschKincaid, readabilityOf, smog, syllablesOf } from '../../shared/report/readability.ts'
 import { isoWeek, seasonChart } from '../../shared/report/season-chart.ts'
 import { dateWords } from '../../shared/report/words.ts'
-import { parseVisit } from '../../shared/visit/parse.ts'
 import type { Visit } from '../../shared/visit/visit.ts'
+import { clinic, json, read } from '../demo.ts'
 
-const json = (name: string) => JSON.parse(readFileSync(new URL(`../../assets/demo/${name}`, import.meta.url), 'utf8'))
-const clinic = clinicSchema.parse(json('clinic.json'))
-const read = (input: unknown): Visit => {
-	const parsed = parseVisit(input)
-	if (!parsed.ok) throw new Error(JSON.stringify(parsed.problems))
-	return parsed.value
-}
 const names = ['visit-adolescent.json', 'visit-adult.json']
 const on = '2027-03-01'
 const consent: ClubConsent = { id: 'C-7', purpose: 'coach', decision: 'permit', given: '2027-01-20', until: '2027-12-31' }

@@ -1,27 +1,19 @@
 /** Every kind of document as real pages, read back with an independent reader. */
 import { execFileSync } from 'node:child_process'
 import { createHash } from 'node:crypto'
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs'
 import { describe, expect, it } from 'vitest'
 import { renderPdf } from '../../electron/pdf/render.ts'
 import { assess } from '../../shared/assess.ts'
-import { clinicSchema } from '../../shared/clinic.ts'
 import { type Decisions, noDecisions } from '../../shared/decisions.ts'
 import type { LwDocument } from '../../shared/report/document.ts'
 import { type KindInput, type KindName, kindNames, kinds } from '../../shared/report/kinds.ts'
-import { parseVisit } from '../../shared/visit/parse.ts'
 import type { Visit } from '../../shared/visit/visit.ts'
+import { clinic, json, read } from '../demo.ts'
 
-const json = (name: string) => JSON.parse(readFileSync(new URL(`../../assets/demo/${name}`, import.meta.url), 'utf8'))
-const clinic = clinicSchema.parse(json('clinic.json'))
-const read = (input: unknown): Visit => {
-	const parsed = parseVisit(input)
-	if (!parsed.ok) throw new Error(JSON.stringify(parsed.problems))
-	return parsed.value
-}
 const on = '2027-03-01'
 const names = ['visit-adolescent.json', 'visit-adult.json']
 /** The demo visit with the heel widths that a true-size page needs. */
@@ -75,6 +67,20 @@ describe('every kind as pages', () => {
 		expect(words(pages)).toContain(document.title)
 		expect(words(pages)).not.toMatch(/undefined|NaN|\bnull\b|\[object|\{[a-z]+\}/)
 		inside(pages, kind === 'season-chart' ? 34 : kind === 'insert-order' ? 28 : 50)
+	})
+	const folder = new URL('../engine/pictures/', import.meta.url)
+	const pictures = readdirSync(folder).filter((name) => name.endsWith('.json'))
+	it('has twelve clinical pictures', () => expect(pictures).toHaveLength(12))
+	it.each(pictures)('the clinical picture %s prints in every kind that a single visit needs', async (name) => {
+		const visit = read(JSON.parse(readFileSync(new URL(name, folder), 'utf8')))
+		for (const kind of ['player', 'guardian', 'referral', 'insert-order'] as const) {
+			const document = kinds[kind].compose(inputOf(visit, kind))
+			const pages = await pagesOf(await renderPdf(document))
+			const text = tight(words(pages))
+			for (const sentence of prose(document)) expect(text, `${kind}: ${sentence}`).toContain(tight(sentence))
+			expect(words(pages), kind).not.toMatch(/undefined|NaN|\bnull\b|\[object|\{[a-z]+\}/)
+			inside(pages, kind === 'insert-order' ? 28 : 50)
+		}
 	})
 	it.each(names)('holds guardian and referral on one page each: %s', async (name) => {
 		for (const kind of ['guardian', 'referral'] as const) expect(await pagesOf(await renderPdf(kinds[kind].compose(inputOf(measured(name), kind)))), kind).toHaveLength(1)

@@ -1,23 +1,14 @@
 /** Real pages: rendered in the worker, read back with an independent reader. */
 import { createHash } from 'node:crypto'
-import { readFileSync } from 'node:fs'
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs'
 import { describe, expect, it } from 'vitest'
 import { renderPdf } from '../../electron/pdf/render.ts'
 import { assess } from '../../shared/assess.ts'
-import { clinicSchema } from '../../shared/clinic.ts'
 import { type Decisions, noDecisions } from '../../shared/decisions.ts'
 import { playerReport } from '../../shared/report/player.ts'
-import { parseVisit } from '../../shared/visit/parse.ts'
 import type { Visit } from '../../shared/visit/visit.ts'
+import { clinic, json, read } from '../demo.ts'
 
-const json = (name: string) => JSON.parse(readFileSync(new URL(`../../assets/demo/${name}`, import.meta.url), 'utf8'))
-const clinic = clinicSchema.parse(json('clinic.json'))
-const read = (input: unknown): Visit => {
-	const parsed = parseVisit(input)
-	if (!parsed.ok) throw new Error(JSON.stringify(parsed.problems))
-	return parsed.value
-}
 const compose = (visit: Visit, decisions: Decisions = noDecisions, signedAt: string | undefined = undefined) => playerReport({ visit, assessment: assess(visit), decisions, clinic, signedAt, draft: signedAt === undefined })
 interface Item { str: string; x: number; y: number; width: number }
 async function pagesOf(bytes: Uint8Array): Promise<Item[][]> {
