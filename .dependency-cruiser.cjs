@@ -10,5 +10,5 @@ module.exports = {
 		{ name: 'no-circles', severity: 'error', from: {}, to: { circular: true, viaOnly: { dependencyTypesNot: ['type-only'] } } },
 		{ name: 'not-unresolvable', severity: 'error', from: {}, to: { couldNotResolve: true } },
 	],
-	options: { tsPreCompilationDeps: true, enhancedResolveOptions: { extensions: ['.ts', '.tsx', '.mjs', '.js'] }, doNotFollow: { path: 'node_modules' }, moduleSystems: ['es6', 'cjs'] },
+	options: { tsPreCompilationDeps: true, enhancedResolveOptions: { exportsFields: ['exports'], conditionNames: ['import', 'node', 'default'], extensions: ['.ts', '.tsx', '.mjs', '.js'] }, doNotFollow: { path: 'node_modules' }, moduleSystems: ['es6', 'cjs'] },
 }

@@ -1,5 +1,6 @@
 /** The composition root: opens the store, builds the services, dispatches contract calls (role, validate, service, audit). */
 import type { Clinic } from '../shared/clinic.ts'
+import { defaultLook } from '../shared/look.ts'
 import { engineVersion } from '../shared/assess.ts'
 import { type Answer, type CallName, contract, type InputOf, type OutputOf, type Role } from '../shared/contract.ts'
 import { problemsOf } from '../shared/problems.ts'
@@ -7,6 +8,12 @@ import type { AuditFunction } from '../shared/records/audit.ts'
 import type { LwDocument } from '../shared/report/document.ts'
 import { dailyBackup, listBackups, makeBackup, moveHere, previewBackup, restoreBackup, setBackupFolder } from './services/backups.ts'
 import { checkConsent, listConsents, recordConsent, withdrawConsent } from './services/consents.ts'
+import { answerQuestion, compareDrafts, listOutreach, mergePack, previewMerge, putDraftAway } from './services/merge.ts'
+import { makePack, makeReturn, packRefusal, removeHere } from './services/packs.ts'
+import { outboxCalls } from './services/outbox.ts'
+import { listRecipients, addContact, removeContact } from './services/outbox-contacts.ts'
+import { mailCalls } from './services/outbox-mail.ts'
+import { Post } from './services/outbox-post.ts'
 import { listPeople, retirePerson, savePerson } from './services/people.ts'
 import { mergePlayers, openPlayer, savePlayer, searchPlayers, unmergePlayers } from './services/players.ts'
 import { destroy, hold, register, retentionDue } from './services/retention.ts'
@@ -14,16 +21,20 @@ import { cancelPlan, chartSeason, openSeason, planPlayer, planProgress, previewS
 import { putPerson, Session } from './services/session.ts'
 import { exportShelf, getShelf, previewShelf, saveShelf } from './services/shelf.ts'
 import { readSettings, writeSettings } from './services/settings-file.ts'
+import { cancelReports, createSquad, listSquads, markPlayer, openSquad, previewRoster, reportsProgress, squadSummary, startReports } from './services/squad.ts'
+import { getProtocol, previewProtocol, protocolVersions, saveProtocol } from './services/protocol.ts'
 import { acting, type Deps, Refusal, State } from './services/state.ts'
 import { auditPage, exportTrail, verifyTrail } from './services/trail.ts'
 import { addNote, amendVisit, countersign, handedOver, markInError, openDraft, openReport, openVisit, previewDraft, saveDraft, signVisit, visitHistory } from './services/visits.ts'
 import { SealBroken } from './store/seal.ts'
 import { ownerSlot, Store } from './store/store.ts'
 
-export interface AppOptions { dataFolder: string; renderPdf: (document: LwDocument) => Promise<Uint8Array>; now?: () => Date; demo?: boolean; scryptCost?: number; /** where faults of ours are noted, without personal data */ note?: (text: string) => void }
+export interface AppOptions { dataFolder: string; renderPdf: (document: LwDocument, options?: { password?: string }) => Promise<Uint8Array>; now?: () => Date; demo?: boolean; scryptCost?: number; /** where faults of ours are noted, without personal data */ note?: (text: string) => void }
 export interface App { call: (name: string, input: unknown) => Promise<Answer<unknown>>; close: () => void }
 type Handlers = { [N in CallName]: (input: InputOf<N>) => OutputOf<N> | Promise<OutputOf<N>> }
 const idleLookMs = 15_000
+/** How often the outbox looks whether something is due. */
+const outboxLookMs = 5_000
 
 interface Seen { does: AuditFunction; player?: (input: never) => string; of?: (input: never) => string }
 /** What is read, by whom it is about; changes stand in the trail with the record they write. Searching logs the query without results. */
@@ -38,6 +49,9 @@ const seen: Partial<Record<CallName, Seen>> = {
 	'season.open': { does: 'read', player: (input: { playerId: string }) => input.playerId, of: () => 'season' },
 	'season.chart': { does: 'print', player: (input: { playerId: string }) => input.playerId, of: () => 'season' },
 	'season.ics': { does: 'export', player: (input: { playerId: string }) => input.playerId, of: () => 'season' },
+	'squad.open': { does: 'read', of: () => 'squad' },
+	'squad.summary': { does: 'print', of: () => 'squad' },
+	'outreach.list': { does: 'read', of: () => 'outreach' },
 	'consents.list': { does: 'read', player: (input: { playerId: string }) => input.playerId, of: () => 'consents' },
 	'audit.page': { does: 'read', of: () => 'audit' },
 	'people.list': { does: 'read', of: () => 'people' },
@@ -46,7 +60,7 @@ const seen: Partial<Record<CallName, Seen>> = {
 	'backups.preview': { does: 'read', of: () => 'backup' },
 }
 /** Calls the screens make by themselves: they are no sign of a person at the keyboard. */
-const unattended: readonly CallName[] = ['session.status', 'drafts.save', 'season.progress']
+const unattended: readonly CallName[] = ['session.status', 'drafts.save', 'season.progress', 'squad.progress', 'squad.open', 'outbox.list']
 
 export function createApp(options: AppOptions): App {
 	const now = options.now ?? (() => new Date())
@@ -55,8 +69,9 @@ export function createApp(options: AppOptions): App {
 	const actor = () => acting.getStore() ?? { personId: null, role: 'nobody', purpose: '' }
 	const store = new Store(options.dataFolder, { now, actor, ...(options.scryptCost === undefined ? {} : { cost: options.scryptCost }), ...(settings.backupFolder === undefined ? {} : { backupFolder: settings.backupFolder }) })
 	if (notice) store.notices.push(notice)
-	const deps: Deps = { store, renderPdf: options.renderPdf, now, demo: options.demo ?? false, version: engineVersion, saveSettings: (value) => writeSettings(options.dataFolder, value) }
+	const deps: Deps = { store, renderPdf: options.renderPdf, now, demo: options.demo ?? false, version: engineVersion, saveSettings: (value) => { Object.assign(settings, value); writeSettings(options.dataFolder, settings) } }
 	const session = new Session(deps, state)
+	const post = new Post(state, deps)
 	const clinicNow = (): Clinic => {
 		if (!state.clinic) throw new Refusal('The clinic is not set up. Fill in the letterhead first.')
 		return state.clinic
@@ -102,6 +117,12 @@ export function createApp(options: AppOptions): App {
 			state.clinic = clinic
 			return {}
 		},
+		'protocol.get': () => getProtocol(state),
+		'protocol.versions': () => protocolVersions(state),
+		'protocol.preview': (input) => previewProtocol(state, input),
+		'protocol.save': (input) => saveProtocol(state, deps, input),
+		'look.get': () => settings.look ?? defaultLook,
+		'look.save': (look) => { Object.assign(settings, { look }); if (!deps.demo) writeSettings(options.dataFolder, settings); return {} },
 		'players.search': (input) => searchPlayers(state, deps, input),
 		'players.save': (input) => savePlayer(state, deps, input),
 		'players.open': (input) => openPlayer(state, deps, input),
@@ -130,6 +151,29 @@ export function createApp(options: AppOptions): App {
 		'season.progress': (input) => planProgress(state, input),
 		'season.chart': (input) => chartSeason(state, deps, input),
 		'season.ics': (input) => seasonCalendar(state, deps, input),
+		'squad.list': () => listSquads(deps),
+		'squad.previewRoster': (input) => previewRoster(state, input),
+		'squad.create': (input) => createSquad(state, deps, input),
+		'squad.open': (input) => openSquad(state, deps, input),
+		'squad.mark': (input) => markPlayer(deps, input),
+		'squad.reports': (input) => startReports(state, deps, input),
+		'squad.progress': (input) => reportsProgress(state, input),
+		'squad.cancel': (input) => cancelReports(state, input),
+		'squad.summary': (input) => squadSummary(state, deps, input),
+		'outreach.list': () => listOutreach(state, deps),
+		'outreach.makePack': (input) => makePack(state, deps, input),
+		'outreach.makeReturn': (input) => makeReturn(state, deps, input),
+		'outreach.previewMerge': (input) => previewMerge(state, deps, input),
+		'outreach.merge': (input) => mergePack(state, deps, input),
+		'outreach.answer': (input) => answerQuestion(state, deps, input),
+		'outreach.compareDrafts': (input) => compareDrafts(state, deps, input),
+		'outreach.putDraftAway': (input) => putDraftAway(state, deps, input),
+		'outreach.remove': (input) => removeHere(state, deps, input),
+		...outboxCalls(state, deps, post),
+		...mailCalls(state, deps, post),
+		'outbox.recipients': (input) => listRecipients(state, deps, input),
+		'outbox.addContact': (input) => addContact(state, deps, input),
+		'outbox.removeContact': (input) => removeContact(state, deps, input),
 		'reports.handedOver': (input) => handedOver(deps, input),
 		'consents.list': (input) => listConsents(state, deps, input),
 		'consents.record': (input) => recordConsent(state, deps, input),
@@ -163,6 +207,8 @@ export function createApp(options: AppOptions): App {
 				return { ok: false, message: refusedFor(role, known) }
 			}
 			if (!unattended.includes(known)) session.alive()
+			const ranOut = packRefusal(state, deps, name)
+			if (ranOut) return { ok: false, message: ranOut }
 			const parsed = row.input.safeParse(input)
 			if (!parsed.success) return { ok: false, message: 'Some entries cannot stand. Nothing was changed.', problems: problemsOf(parsed.error, input) }
 			try {
@@ -181,7 +227,9 @@ export function createApp(options: AppOptions): App {
 	}
 	const idle = setInterval(() => session.lockIfIdle(), idleLookMs)
 	idle.unref()
-	return { call, close: () => { closed = true; clearInterval(idle); store.close(); state.clear() } }
+	const posting = setInterval(() => { if (!closed) post.run().catch(() => options.note?.('outbox: a run failed')) }, outboxLookMs)
+	posting.unref()
+	return { call, close: () => { closed = true; clearInterval(idle); clearInterval(posting); post.end(); store.close(); state.clear() } }
 }
 function faultWords(sqlite: string): string {
 	if (/full/.test(sqlite)) return 'The disk is full. Your entries are still on this screen: free some space and try again.'

@@ -2,6 +2,7 @@
 import { z } from 'zod'
 import { clinicSchema } from './clinic.ts'
 import { decisionsSchema } from './decisions.ts'
+import { shapes } from './outbox/calls.ts'
 import { consentSchema, newConsentSchema, purposeNames } from './records/consent.ts'
 import { auditRowSchema } from './records/audit.ts'
 import { backupReasons } from './records/keep.ts'
@@ -9,7 +10,11 @@ import { personSchema, staffRoles } from './records/people.ts'
 import { registerLineSchema } from './records/retention.ts'
 import { recordSettingsSchema } from './records/settings.ts'
 import { planSchema } from './season/plan-file.ts'
+import { protocolSchema } from './protocol/protocol.ts'
 import type { ImportPreview } from './season/preview.ts'
+import type { BoardRow } from './squad/board.ts'
+import { stationIds } from './squad/stations.ts'
+import { lookSchema } from './look.ts'
 import { shelfSchema } from './visit/shelf.ts'
 import { playerSchema, seasonSchema, visitSchema } from './visit/visit.ts'
 
@@ -60,6 +65,7 @@ const owners: readonly Role[] = ['owner']
 const reason = z.string().trim().min(3).max(500)
 const secret = z.string().min(8).max(200)
 const pin = z.string().regex(/^\d{4,10}$/, '4 to 10 digits')
+const thresholds = z.record(z.string().max(80), z.number().min(-1_000_000).max(1_000_000))
 const filePath = z.string().trim().min(1).max(1000)
 const difference = z.strictObject({ path: z.string(), before: z.string(), after: z.string() })
 const handed = z.strictObject({ recipient: z.string(), channel: z.string(), version: z.number(), at: z.string() })
@@ -68,6 +74,12 @@ export type VisitNote = z.infer<typeof noteSchema>
 const backupSchema = z.strictObject({ file: z.string(), folder: z.string(), at: z.string(), reason: z.enum(backupReasons), bytes: z.number() })
 const auditRow = auditRowSchema.extend({ hash: z.string(), person: z.string() })
 const previewSchema = z.strictObject({ records: z.number(), visits: z.number(), lastAt: z.string().optional(), sameClinic: z.boolean().optional(), players: z.number().optional(), /** players that stand now and not in the backup, and the reverse */ onlyNow: z.array(z.string()), onlyThen: z.array(z.string()) })
+
+const mergeCounts = z.strictObject({ in: z.number(), added: z.number(), already: z.number(), quarantined: z.number(), heldBack: z.number(), before: z.number(), after: z.number() })
+const mergeDuplicates = z.array(z.strictObject({ playerId: z.string(), name: z.string(), like: z.string(), likeName: z.string(), why: z.enum(['same-person', 'twin']) }))
+const mergeQuarantined = z.array(z.strictObject({ record: z.string(), kind: z.string(), says: z.string() }))
+const mergeDraftsBoth = z.array(z.strictObject({ playerId: z.string(), name: z.string(), drafts: z.array(z.string()) }))
+const mergeResult = z.strictObject({ again: z.boolean(), madeAt: z.string(), madeBy: z.string(), players: z.array(z.strictObject({ playerId: z.string(), name: z.string(), birthDate: z.string(), visits: z.number() })), counts: mergeCounts, receipt: z.string(), drafts: z.number(), draftsBoth: mergeDraftsBoth, duplicates: mergeDuplicates, quarantined: mergeQuarantined, heldBack: z.array(z.string()), notices: z.array(z.string()), questions: z.number() })
 
 export const contract = {
 	'session.status': call(nothing, z.strictObject({ state: z.enum(['needs-setup', 'locked', 'open']), demo: z.boolean(), clinicName: z.string().optional(), version: z.string(), warnings: z.array(z.string()), person: z.strictObject({ personId: z.string(), name: z.string(), role: z.enum(staffRoles) }).optional() }), anyone),
@@ -83,7 +95,8 @@ export const contract = {
 	'session.changePassphrase': call(z.strictObject({ old: z.string().max(200), passphrase: secret }), nothing, staff),
 	'session.setPin': call(z.strictObject({ passphrase: z.string().max(200), pin }), nothing, staff),
 	/** A move to a new PC: a backup becomes the records of a PC that has none. */
-	'session.moveHere': call(z.strictObject({ file: filePath }), z.strictObject({ records: z.number(), visits: z.number() }), anyone),
+	/** With a passphrase the file is a pack, which becomes a store of its own under that passphrase. */
+	'session.moveHere': call(z.strictObject({ file: filePath, passphrase: z.string().max(200).optional() }), z.strictObject({ records: z.number(), visits: z.number(), recoveryKey: z.string().optional() }), anyone),
 	'people.list': call(nothing, z.strictObject({ people: z.array(personSchema) }), owners),
 	'people.save': call(z.strictObject({ personId: id.optional(), name: z.string().trim().min(1).max(120), registration: z.string().trim().max(60), role: z.enum(['clinician', 'student', 'reception']), passphrase: secret.optional() }), z.strictObject({ personId: id }), owners),
 	/** Takes a person's passphrase away; what they did stays in the records. */
@@ -95,6 +108,17 @@ export const contract = {
 	'recordSettings.save': call(recordSettingsSchema, nothing, owners),
 	'clinic.get': call(nothing, clinicSchema, staff),
 	'clinic.save': call(clinicSchema, nothing, clinicians),
+	/** The thresholds in force; without `savedAs` the shipped ones. */
+	'protocol.get': call(nothing, z.strictObject({ file: protocolSchema, savedAs: id.optional() }), staff),
+	/** Newest first. */
+	'protocol.versions': call(nothing, z.strictObject({ versions: z.array(z.strictObject({ savedAs: id, file: protocolSchema, why: z.string(), by: z.string(), at: z.string() })) }), staff),
+	/** What the findings of the demo visits would say; nothing is saved. */
+	'protocol.preview': call(z.strictObject({ values: thresholds, fpiScheme: z.enum(['raw', 'trial']).optional() }), z.strictObject({ visits: z.number(), changes: z.array(z.strictObject({ name: z.string(), visitDate: z.string(), gone: z.array(z.string()), added: z.array(z.string()) })) }), clinicians),
+	/** All values the clinic sets; a key left out has the shipped value. `follows` is the version it was changed from. */
+	'protocol.save': call(z.strictObject({ values: thresholds, fpiScheme: z.enum(['raw', 'trial']).optional(), why: reason, follows: id.optional() }), z.strictObject({ file: protocolSchema, savedAs: id }), clinicians),
+	/** How this PC shows the screens; nothing personal in it. */
+	'look.get': call(nothing, lookSchema, anyone),
+	'look.save': call(lookSchema, nothing, staff),
 	'players.search': call(z.strictObject({ query: z.string().max(200), limit: z.int().min(1).max(500) }), z.strictObject({ total: z.number(), cards: z.array(cardSchema) }), staff),
 	/** Without playerId a new player; possible duplicates are returned, never merged. */
 	'players.save': call(z.strictObject({ playerId: id.optional(), player: playerSchema }), z.strictObject({ playerId: id, similar: z.array(cardSchema) }), staff),
@@ -155,6 +179,63 @@ export const contract = {
 	'season.progress': call(z.strictObject({ playerId: id }), z.strictObject({ running: z.boolean(), pass: z.number().optional(), seconds: z.number().optional(), gap: z.number().optional() }), treating),
 	'season.chart': call(z.strictObject({ playerId: id, paper: z.enum(['A4', 'A3', 'pocket']) }), pdf, treating),
 	'season.ics': call(z.strictObject({ playerId: id }), z.strictObject({ text: z.string(), fileName: z.string() }), treating),
+	'squad.list': call(nothing, z.strictObject({ days: z.array(z.strictObject({ squadId: z.string(), team: z.string(), day: z.string(), players: z.number() })) }), staff),
+	/** Reads a roster and changes nothing. */
+	'squad.previewRoster': call(z.strictObject({ text: z.string(), team: z.string().trim().max(120), day: z.iso.date() }), z.strictObject({ problems: z.array(z.strictObject({ row: z.number(), column: z.string(), message: z.string() })), rows: z.array(z.strictObject({ row: z.number(), number: z.string(), name: z.string(), birthDate: z.string(), guardian: z.string().optional(), consents: z.array(z.string()), known: z.array(z.strictObject({ playerId: z.string(), name: z.string(), birthDate: z.string(), why: z.enum(['same-person', 'twin']) })) })) }), staff),
+	/** `same` by row number: a player on record, or `new`. With `squadId` late arrivals join that day. */
+	'squad.create': call(z.strictObject({ text: z.string(), team: z.string().trim().min(1).max(120), day: z.iso.date(), same: z.record(z.string().max(10), id), squadId: id.optional() }), z.strictObject({ squadId: z.string(), players: z.number() }), desk),
+	'squad.open': call(z.strictObject({ squadId: id }), z.strictObject({ squadId: z.string(), team: z.string(), day: z.string(), rows: z.array(z.custom<BoardRow>()), doubled: z.array(z.strictObject({ number: z.string(), names: z.array(z.string()) })), stations: z.array(z.strictObject({ id: z.enum(stationIds), name: z.string() })) }), staff),
+	'squad.mark': call(z.strictObject({ squadId: id, playerId: id, presence: z.enum(['expected', 'here', 'absent', 'refused']), at: z.enum(stationIds).optional(), reason: z.string().trim().max(300).optional() }), nothing, staff),
+	/** Starts writing the signed reports of the day; progress is asked, and it can be cancelled between two players. */
+	'squad.reports': call(z.strictObject({ squadId: id, folder: filePath }), z.strictObject({ total: z.number() }), desk),
+	'squad.progress': call(z.strictObject({ squadId: id }), z.strictObject({ running: z.boolean(), done: z.number(), total: z.number(), files: z.number(), failed: z.array(z.string()), said: z.string() }), staff),
+	'squad.cancel': call(z.strictObject({ squadId: id }), z.strictObject({ cancelled: z.boolean() }), desk),
+	'squad.summary': call(z.strictObject({ squadId: id, version: z.enum(['club', 'clinician']) }), z.strictObject({ pdf, leftOut: z.array(z.string()) }), clinicians),
+	/** Packs that went out, what came home, what is still to be answered; on a laptop what it carries. */
+	'outreach.list': call(nothing, z.strictObject({
+		carries: z.strictObject({ packId: z.string(), madeAt: z.string(), by: z.string(), expires: z.string(), ranOut: z.boolean(), players: z.array(z.strictObject({ playerId: z.string(), name: z.string(), birthDate: z.string(), visits: z.number() })), counts: z.record(z.string(), z.number()), shelf: z.boolean(), protocol: z.strictObject({ id: z.string(), version: z.number(), digest: z.string() }), removedAt: z.string().optional(), newHere: z.strictObject({ records: z.number(), drafts: z.number() }) }).optional(),
+		out: z.array(z.strictObject({ packId: z.string(), madeAt: z.string(), by: z.string(), expires: z.string(), file: z.string(), players: z.array(z.string()), home: z.boolean() })),
+		merged: z.array(z.strictObject({ packId: z.string(), at: z.string(), by: z.string(), counts: mergeCounts, receipt: z.string(), duplicates: mergeDuplicates, quarantined: mergeQuarantined, draftsBoth: mergeDraftsBoth })),
+		questions: z.array(z.strictObject({ what: z.enum(['details', 'consent', 'version']), id: z.string(), playerId: z.string().optional(), name: z.string(), says: z.string(), fields: z.array(z.strictObject({ field: z.string(), values: z.array(z.strictObject({ record: z.string(), at: z.string(), place: z.string(), shown: z.string() })) })) })),
+	}), treating),
+	'outreach.makePack': call(z.strictObject({ playerIds: z.array(id).max(2000), history: z.enum(['none', 'last', 'all']), folder: filePath, passphrase: secret, expires: z.iso.date() }), z.strictObject({ file: z.string(), bytes: z.number(), packId: z.string(), players: z.number(), records: z.number(), drafts: z.number() }), clinicians),
+	'outreach.makeReturn': call(z.strictObject({ folder: filePath, passphrase: z.string().max(200) }), z.strictObject({ file: z.string(), bytes: z.number(), records: z.number(), drafts: z.number() }), treating),
+	/** The merge as it would be; nothing is changed. */
+	'outreach.previewMerge': call(z.strictObject({ file: filePath, passphrase: z.string().max(200) }), mergeResult, clinicians),
+	'outreach.merge': call(z.strictObject({ file: filePath, passphrase: z.string().max(200) }), mergeResult, clinicians),
+	/** `choices` name for each field the record whose value stands. */
+	'outreach.answer': call(z.strictObject({ what: z.enum(['details', 'consent', 'version']), id, playerId: id.optional(), choices: z.record(z.string().max(60), id) }), nothing, clinicians),
+	'outreach.compareDrafts': call(z.strictObject({ drafts: z.array(id).length(2) }), z.strictObject({ savedAt: z.array(z.string()), differences: z.array(z.strictObject({ path: z.string(), first: z.string(), second: z.string() })) }), treating),
+	'outreach.putDraftAway': call(z.strictObject({ draftId: id }), nothing, clinicians),
+	/** On the laptop: with the receipt of home its copy goes, and a register line for each player stays. */
+	'outreach.remove': call(z.strictObject({ receipt: z.string().max(40) }), z.strictObject({ records: z.number(), lines: z.number() }), clinicians),
+	'outbox.recipients': call(shapes.recipients.in, shapes.recipients.out, desk),
+	/** A typed address is put on record: twice, and with its warnings read. */
+	'outbox.addContact': call(shapes.addContact.in, shapes.addContact.out, desk),
+	'outbox.removeContact': call(shapes.removeContact.in, shapes.nothing.out, desk),
+	/** Composes a document of a signed visit for one recipient and puts it into the queue, to be checked. */
+	'outbox.add': call(shapes.add.in, shapes.add.out, desk),
+	'outbox.list': call(shapes.list.in, shapes.list.out, desk),
+	/** The stored bytes with what must be compared; nothing is released without it. */
+	'outbox.look': call(shapes.look.in, shapes.look.out, desk),
+	'outbox.release': call(shapes.release.in, shapes.nothing.out, desk),
+	'outbox.back': call(shapes.back.in, shapes.nothing.out, desk),
+	/** The bytes for the printer, the hand or the mail program. */
+	'outbox.take': call(shapes.take.in, shapes.take.out, desk),
+	'outbox.confirm': call(shapes.confirm.in, shapes.nothing.out, desk),
+	'outbox.close': call(shapes.close.in, shapes.nothing.out, desk),
+	'outbox.mine': call(shapes.mine.in, shapes.nothing.out, desk),
+	'outbox.password': call(shapes.password.in, shapes.password.out, desk),
+	'outbox.resend': call(shapes.resend.in, shapes.resend.out, desk),
+	'outbox.sentInError': call(shapes.sentInError.in, shapes.sentInError.out, desk),
+	/** A delivery report of the mail system (RFC 3464), pasted. */
+	'outbox.readReport': call(shapes.readReport.in, shapes.readReport.out, desk),
+	'outbox.sendNow': call(shapes.nothing.in, shapes.nothing.out, desk),
+	'mail.get': call(shapes.mailGet.in, shapes.mailGet.out, desk),
+	'mail.save': call(shapes.mailSave.in, shapes.nothing.out, owners),
+	'mail.test': call(shapes.mailTest.in, shapes.mailTest.out, owners),
+	'breaches.list': call(shapes.breaches.in, shapes.breaches.out, desk),
+	'breaches.step': call(shapes.breachStep.in, shapes.nothing.out, desk),
 	'shelf.exportCsv': call(nothing, z.strictObject({ csv: z.string(), models: z.number() }), staff),
 } as const
 export type Contract = typeof contract

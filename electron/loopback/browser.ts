@@ -1,8 +1,9 @@
 /** Finds a browser that can show the screens in an app window. */
 import { spawn, type ChildProcess } from 'node:child_process'
-import { existsSync, mkdtempSync, rmSync } from 'node:fs'
+import { existsSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { delimiter, join } from 'node:path'
+import { pathToFileURL } from 'node:url'
 
 const names = ['chromium', 'chromium-browser', 'google-chrome', 'google-chrome-stable', 'microsoft-edge', 'brave-browser']
 const places: Partial<Record<NodeJS.Platform, string[]>> = {
@@ -18,11 +19,17 @@ export function findBrowser(): string | undefined {
 export function hasDisplay(): boolean {
 	return process.platform === 'win32' || process.platform === 'darwin' || Boolean(process.env.DISPLAY || process.env.WAYLAND_DISPLAY)
 }
+/** Writes the page that leads to the address. The address carries the token, and a command line can be read by every user of the PC; this file only by its owner. */
+export function writeDoor(folder: string, url: string): string {
+	const file = join(folder, 'open.html')
+	writeFileSync(file, `<!doctype html><html lang="en"><meta charset="utf-8"><title>Lastwright</title><meta http-equiv="refresh" content="0;url=${url}"><p>Opening Lastwright.</p></html>`, { mode: 0o600, flag: 'wx' })
+	return pathToFileURL(file).href
+}
 /** Opens an app window with a profile of its own that is removed when the window closes. */
 export function openAppWindow(browser: string, url: string): ChildProcess {
 	const profile = mkdtempSync(join(tmpdir(), 'lastwright-window-'))
 	const root = process.getuid?.() === 0 ? ['--no-sandbox'] : []
-	const child = spawn(browser, [`--app=${url}`, `--user-data-dir=${profile}`, '--no-first-run', '--no-default-browser-check', '--disable-background-networking', '--disable-component-update', '--disable-sync', '--disable-quic', '--window-size=1440,900', ...root], { stdio: 'ignore' })
+	const child = spawn(browser, [`--app=${writeDoor(profile, url)}`, `--user-data-dir=${profile}`, '--no-first-run', '--no-default-browser-check', '--disable-background-networking', '--disable-component-update', '--disable-sync', '--disable-quic', '--window-size=1440,900', ...root], { stdio: 'ignore' })
 	child.once('exit', () => rmSync(profile, { recursive: true, force: true, maxRetries: 5 }))
 	return child
 }

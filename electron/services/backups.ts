@@ -4,6 +4,7 @@ import type { InputOf, OutputOf } from '../../shared/contract.ts'
 import { backupAgeDays } from '../../shared/records/keep.ts'
 import { BackupRefused } from '../store/backup.ts'
 import type { PlayerValue } from './load.ts'
+import { openPackHere } from './packs.ts'
 import { type Deps, Refusal, type State } from './state.ts'
 
 const dayMs = 86_400_000
@@ -70,7 +71,8 @@ export async function restoreBackup(state: State, deps: Deps, { file }: InputOf<
 	return { before: before?.file ?? '' }
 }
 /** On a PC without records: a backup becomes the records. */
-export async function moveHere(deps: Deps, { file }: InputOf<'session.moveHere'>): Promise<OutputOf<'session.moveHere'>> {
+export async function moveHere(deps: Deps, { file, passphrase }: InputOf<'session.moveHere'>): Promise<OutputOf<'session.moveHere'>> {
+	if (passphrase !== undefined) return openPackHere(deps, file, passphrase)
 	if (deps.store.isSetUp) throw new Refusal('There are records on this PC already. Unlock them and use Backups to restore.')
 	const from = fileOf(deps, file)
 	try {

@@ -1,6 +1,7 @@
 import { randomUUID } from 'node:crypto'
 import type { InputOf, OutputOf } from '../../shared/contract.ts'
 import { type Consent, type ConsentAnswer, consentInForce, consentProblems, consentSchema, type Purpose } from '../../shared/records/consent.ts'
+import { type ConsentVersion, contestedConsents } from '../../shared/outreach/heads.ts'
 import { type Deps, Refusal, type State } from './state.ts'
 
 /** Latest version of each consent, in order of recording. */
@@ -22,7 +23,9 @@ export function recordConsent(state: State, deps: Deps, { playerId, consent }: I
 	if (problems.length) throw new Refusal('This consent cannot stand as it is. Nothing was changed.', problems.map((one) => ({ ...one, path: `consent.${one.path}` })))
 	const consentId = randomUUID()
 	const at = deps.now().toISOString()
-	deps.store.append({ kind: 'consent', at, value: { ...consent, consentId, recordedAt: at }, about: playerId, thing: consentId })
+	// the last word on the same purpose and recipient: two places that did not know of each other then show
+	const last = consentsOf(state, deps, playerId).filter((one) => one.consent.purpose === consent.purpose && one.consent.recipient.toLowerCase() === consent.recipient.toLowerCase()).at(-1)
+	deps.store.append({ kind: 'consent', at, ...(last ? { follows: last.record } : {}), value: { ...consent, consentId, recordedAt: at }, about: playerId, thing: consentId })
 	return { consentId }
 }
 /** A withdrawal is a record that follows the consent; it always wins. */
@@ -37,5 +40,8 @@ export function withdrawConsent(state: State, deps: Deps, { playerId, consentId,
 /** The one question to ask before anything is sent, shared or shown: at that moment, of the records as they are. */
 export function checkConsent(state: State, deps: Deps, playerId: string, purpose: Purpose, recipient: string): ConsentAnswer {
 	const { player } = state.entry(playerId)
-	return consentInForce(consentsOf(state, deps, playerId).map((one) => one.consent), { purpose, recipient, on: day(deps), birthDate: player.birthDate, ages: state.settings.ages })
+	const stand = consentsOf(state, deps, playerId).filter((one) => !state.joined.has(one.record))
+	const [contested] = contestedConsents(stand.map((one) => deps.store.read(one.record) as ReturnType<Deps['store']['read']> & ConsentVersion), state.joined).filter((one) => one.purpose === purpose && one.recipient.toLowerCase() === recipient.trim().toLowerCase())
+	if (contested) return { inForce: false, because: 'This consent was recorded differently here and on an outreach day. The stricter one holds until it is answered in Outreach.', consentId: (deps.store.read(contested.standing).value as Consent).consentId }
+	return consentInForce(stand.map((one) => one.consent), { purpose, recipient, on: day(deps), birthDate: player.birthDate, ages: state.settings.ages })
 }

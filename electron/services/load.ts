@@ -1,12 +1,19 @@
 /** Fills the state from the store after unlock. Visits stay sealed until someone opens them. A damaged record is named; the rest loads. */
 import type { Clinic } from '../../shared/clinic.ts'
 import type { SignedVisit } from '../../shared/contract.ts'
+import { breachSchema } from '../../shared/outbox/breach.ts'
+import { contactSchema, outboxItemSchema } from '../../shared/outbox/item.ts'
+import { mailSettingsSchema } from '../../shared/outbox/mail-settings.ts'
 import { holdSchema } from '../../shared/records/retention.ts'
 import { recordSettingsSchema } from '../../shared/records/settings.ts'
 import { parseShelf } from '../../shared/visit/shelf.ts'
-import type { Player } from '../../shared/visit/visit.ts'
+import { joinFields } from '../../shared/outreach/heads.ts'
+import { playerOf } from '../../shared/outreach/merge.ts'
+import { type Player, playerSchema } from '../../shared/visit/visit.ts'
 import { ownerSlot, type Store, type StoredRecord } from '../store/store.ts'
 import { plain, wordsOfPlayer } from './names.ts'
+import { openProtocol } from '../../shared/protocol/protocol.ts'
+import { protocolRecordSchema } from './protocol.ts'
 import type { Deps, DraftValue, MergeEntry, PersonEntry, State } from './state.ts'
 
 export interface PlayerValue { playerId: string; player: Player }
@@ -29,9 +36,30 @@ const take: Partial<Record<StoredRecord['kind'], (state: State, record: StoredRe
 		else state.warnings.push('The newest shelf cannot be read. The one before it is shown, if there is one: open Shelf and save it again.')
 		state.shelfRecord = record.id
 	},
+	protocol: (state, record) => {
+		const read = protocolRecordSchema.safeParse(record.value)
+		try {
+			if (!read.success) throw new RangeError('not a protocol')
+			openProtocol(read.data.file)
+			state.protocol = read.data.file
+			state.protocolVersions.push({ ...read.data, savedAs: record.id })
+		} catch { state.warnings.push('The newest protocol cannot be read. The one before it is used, or the shipped values: open Settings, Protocol and save it again.') }
+		state.protocolRecord = record.id
+	},
 	person: (state, record) => { const person = record.value as PersonValue; state.people.set(person.personId, { ...person, recordId: record.id }) },
-	player: (state, record) => { const { playerId, player } = record.value as PlayerValue; putPlayer(state, playerId, player, record.id) },
+	player: (state, record) => {
+		const { playerId, player } = record.value as PlayerValue
+		putPlayer(state, playerId, player, record.id)
+		const line = state.lines.get(playerId) ?? new Set()
+		if (record.follows !== undefined) line.delete(record.follows)
+		state.lines.set(playerId, line.add(record.id))
+	},
+	answer: (state, record) => { for (const id of (record.value as { joins: string[] }).joins) state.joined.add(id) },
 	merge: (state, record) => putMerge(state, record.value as MergeValue, record.id),
+	outbox: (state, record) => { const item = outboxItemSchema.parse(record.value); state.outbox.set(item.itemId, { item, recordId: record.id }) },
+	contact: (state, record) => { const contact = contactSchema.parse(record.value); state.contacts.set(contact.contactId, { contact, recordId: record.id }) },
+	breach: (state, record) => { const breach = breachSchema.parse(record.value); state.breaches.set(breach.breachId, { breach, recordId: record.id }) },
+	mail: (state, record) => { state.mail = mailSettingsSchema.parse(record.value); state.mailRecord = record.id },
 	hold: (state, record) => {
 		const { playerId, reason, on } = holdSchema.parse(record.value)
 		if (on) state.holds.set(playerId, { reason, recordId: record.id })
@@ -41,8 +69,10 @@ const take: Partial<Record<StoredRecord['kind'], (state: State, record: StoredRe
 export function loadState(state: State, { store }: Deps): void {
 	state.clear()
 	const damaged: string[] = []
-	store.each(['clinic', 'settings', 'shelf', 'person', 'player', 'merge', 'hold'], (record) => take[record.kind]?.(state, record), damaged)
+	store.each(['clinic', 'settings', 'shelf', 'protocol', 'person', 'player', 'merge', 'hold', 'outbox', 'contact', 'breach', 'mail', 'answer'], (record) => take[record.kind]?.(state, record), damaged)
 	makeCards(store, damaged)
+	joinPlayers(state, store)
+	state.pack = store.sealedSetting('pack') as State['pack']
 	state.warnings.push(...damaged, ...store.notices)
 	for (const draftId of store.draftIds()) {
 		try {
@@ -54,6 +84,18 @@ export function loadState(state: State, { store }: Deps): void {
 			state.warnings.push(`The draft ${draftId} is damaged and cannot be read. All other records are unaffected; restore it from a backup.`)
 		}
 	}
+}
+/** Players changed in two places: what only one of them changed is taken, field by field. */
+function joinPlayers(state: State, store: Store): void {
+	for (const [playerId, line] of state.lines) {
+		if (line.size < 2) continue
+		const versions = store.cardsAbout('player', playerId).flatMap(({ record }) => { try { return [store.read(record)] } catch { return [] } })
+		const { value, heads } = joinFields(versions, playerOf, state.joined)
+		const read = playerSchema.safeParse(value)
+		const last = heads.at(-1)
+		if (read.success && last !== undefined) putPlayer(state, playerId, read.data, last)
+	}
+	state.lines.clear()
 }
 /** Cards for records of an earlier version, made once from the records themselves. */
 function makeCards(store: Store, damaged: string[]): void {
@@ -88,7 +130,7 @@ export function putMerge(state: State, { mergeId, from, into, undone }: MergeVal
 export function putPlayer(state: State, playerId: string, player: Player, recordId: string): void {
 	const known = state.players.get(playerId)
 	const card = { playerId, givenName: player.givenName, familyName: player.familyName, birthDate: player.birthDate, sex: player.sex, ...(player.club === undefined ? {} : { club: player.club }), ...(known?.card.lastVisit === undefined ? {} : { lastVisit: known.card.lastVisit }), openDraft: false }
-	state.players.set(playerId, { card, player, recordId, words: wordsOfPlayer(card), order: `${plain(player.familyName)}\u0000${plain(player.givenName)}\u0000${player.birthDate}`, lastVisitKnown: known?.lastVisitKnown ?? false })
+	state.players.set(playerId, { card, player, recordId, hay: `\n${wordsOfPlayer(card).join('\n')}`, order: `${plain(player.familyName)}\u0000${plain(player.givenName)}\u0000${player.birthDate}`, lastVisitKnown: known?.lastVisitKnown ?? false })
 	state.reorder()
 }
 /** The owner as the clinic's letterhead names them: made for a store that was written before people had entries. */

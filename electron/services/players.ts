@@ -17,10 +17,23 @@ function cardOf(state: State, deps: Deps, entry: PlayerEntry): Card {
 	}
 	return { ...entry.card, openDraft: state.hasDraft(entry.card.playerId) }
 }
+/** The last answer for a list: whatever is typed on is looked for in it alone. A new list has a new array. */
+const last = new WeakMap<readonly PlayerEntry[], { wanted: readonly string[]; found: PlayerEntry[] }>()
+const mark = '\n'
+/** Each wanted word begins a word of the player, or is part of the birth date. */
+function matching(all: PlayerEntry[], wanted: readonly string[]): PlayerEntry[] {
+	if (wanted.length === 0) return all
+	const before = last.get(all)
+	const narrows = before && before.wanted.length <= wanted.length && before.wanted.every((word, at) => wanted[at]?.startsWith(word))
+	const begins = wanted.map((word) => mark + word)
+	// only digits can be part of a date: letters are spared the second look
+	const dated = wanted.map((word) => /^\d+$/.test(word))
+	const found = (narrows ? before.found : all).filter(({ card, hay }) => begins.every((one, at) => hay.includes(one) || (dated[at] === true && card.birthDate.includes(wanted[at] as string))))
+	last.set(all, { wanted, found })
+	return found
+}
 export function searchPlayers(state: State, deps: Deps, { query, limit }: InputOf<'players.search'>): OutputOf<'players.search'> {
-	const wanted = words(query)
-	const whole = query.trim()
-	const found = wanted.length === 0 ? state.ordered() : state.ordered().filter(({ card, words: have }) => wanted.every((word) => have.some((one) => one.startsWith(word)) || card.birthDate.includes(word)) || have.includes(whole))
+	const found = matching(state.ordered(), words(query))
 	return { total: found.length, cards: found.slice(0, limit).map((entry) => cardOf(state, deps, entry)) }
 }
 /** A save is a new record that follows the last one. Likely duplicates and twins are pointed out, never merged. */

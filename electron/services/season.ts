@@ -5,7 +5,7 @@ import { digestOf } from '../../shared/canonical.ts'
 import { draftContentSchema, type InputOf, type OutputOf, signedVisitSchema } from '../../shared/contract.ts'
 import type { Decisions } from '../../shared/decisions.ts'
 import { stillBlocked } from '../../shared/insert/decided.ts'
-import { openProtocol } from '../../shared/protocol/protocol.ts'
+import { openProtocol, type ProtocolFile } from '../../shared/protocol/protocol.ts'
 import { insertDecided } from '../../shared/report/club.ts'
 import type { LwDocument } from '../../shared/report/document.ts'
 import { pocketTable } from '../../shared/report/pocket.ts'
@@ -81,8 +81,8 @@ function basisOf(state: State, deps: Deps, playerId: string): Basis | undefined 
 /** What of a visit a plan rests on: when it changes, the plan is out of date. */
 const basisDigest = ({ visit, decisions }: Basis): string => digestOf(JSON.parse(JSON.stringify({ footwear: visit.footwear ?? [], feet: visit.feet ?? {}, conditions: visit.conditions ?? [], body: visit.body ?? {}, insert: insertDecided(decisions) })))
 /** Why no rotation may be given out, or undefined where one may. */
-function stopped({ visit, decisions, earlier, from }: Basis): string | undefined {
-	const assessment = assess(visit, earlier)
+function stopped({ visit, decisions, earlier, from }: Basis, protocol: ProtocolFile): string | undefined {
+	const assessment = assess(visit, earlier, protocol)
 	const sides = stillBlocked(assessment, decisions)
 	if (sides.length > 0) {
 		const ids = new Set(sides.flatMap((side) => assessment.screening.blockedBy[side]))
@@ -111,10 +111,10 @@ export function openSeason(state: State, deps: Deps, { playerId }: InputOf<'seas
 	const saved = lastSeason(state, deps, playerId)
 	const planned = lastPlan(state, deps, playerId)
 	const season = saved?.season ?? basis?.visit.season
-	const blocked = basis && stopped(basis)
+	const blocked = basis && stopped(basis, state.protocol)
 	return {
 		name: `${player.givenName} ${player.familyName}`, from: firstDay(deps, basis), pairs: basis ? pairsOf(basis) : [], running: runsOf(state).has(playerId),
-		young: ageYears(player.birthDate, basis?.visit.visitDate ?? dayOf(deps.now())) < openProtocol().value('footwear.adultFromYears'),
+		young: ageYears(player.birthDate, basis?.visit.visitDate ?? dayOf(deps.now())) < openProtocol(state.protocol).value('footwear.adultFromYears'),
 		...(season ? { season } : {}), ...(saved ? { savedAs: saved.record } : {}), ...(basis ? { basis: { from: basis.from, visitDate: basis.visit.visitDate } } : {}), ...(blocked === undefined ? {} : { blocked }),
 		...(planned ? { planned: { plan: planned.value.plan, changes: planned.value.changes, at: planned.at, version: planned.version, season: planned.value.season, basisChanged: !basis || planned.value.basis !== basisDigest(basis) } } : {}),
 	}
@@ -132,8 +132,8 @@ export function saveSeason(state: State, deps: Deps, { playerId, season, follows
 	return { savedAs: append(deps, { what: 'season', playerId, season: seasonSchema.parse(season) }, last) }
 }
 /** The answers of the person by the keys of the questions. @throws Refusal naming an answer that cannot be */
-function choicesOf(answers: Record<string, string>, season: Season): ImportChoices {
-	const protocol = openProtocol()
+function choicesOf(answers: Record<string, string>, season: Season, file: ProtocolFile): ImportChoices {
+	const protocol = openProtocol(file)
 	const choices: ImportChoices = { zone: zoneHere(), from: season.from, to: season.to, source: answers.source?.trim() || 'list', trainingMinutes: protocol.value('season.trainingMinutes'), matchMinutes: protocol.value('season.matchMinutes') }
 	const pick = <T extends string>(key: string, value: string, allowed: readonly T[]): T => {
 		const found = allowed.find((one) => one === value)
@@ -160,12 +160,12 @@ function choicesOf(answers: Record<string, string>, season: Season): ImportChoic
 export function previewSeasonImport(state: State, deps: Deps, { playerId, text, kind, answers }: InputOf<'season.previewImport'>): OutputOf<'season.previewImport'> {
 	const season = lastSeason(state, deps, playerId)?.season
 	if (!season) throw new Refusal('The season has no first and last day yet. Enter them first: sessions outside it are left out.')
-	return (kind === 'ics' ? previewCalendar : previewCsv)(text, season.sessions ?? [], choicesOf(answers, season))
+	return (kind === 'ics' ? previewCalendar : previewCsv)(text, season.sessions ?? [], choicesOf(answers, season, state.protocol))
 }
 /** Solves in a thread of its own; other calls go on meanwhile. The plan is kept as a record that follows the last. */
 export async function planPlayer(state: State, deps: Deps, { playerId, from }: InputOf<'season.plan'>): Promise<OutputOf<'season.plan'>> {
 	const basis = needBasis(state, deps, playerId)
-	const blocked = stopped(basis)
+	const blocked = stopped(basis, state.protocol)
 	if (blocked !== undefined) throw new Refusal(blocked)
 	if (!basis.visit.footwear?.some((one) => one.sole !== undefined)) throw new Refusal(`No pair with its sole is recorded on ${basis.visit.visitDate}. Enter the pairs in the assessment, each with its sole, then plan.`)
 	const saved = lastSeason(state, deps, playerId)
@@ -179,7 +179,7 @@ export async function planPlayer(state: State, deps: Deps, { playerId, from }: I
 	runs.set(playerId, run)
 	try {
 		const season = before ? keepPast(saved.season, before.value.plan, start) : saved.season
-		const plan = await planSeason({ ...basis.visit, season }, { from: start, earlierVisits: basis.earlier, newInsert: insertDecided(basis.decisions), signal: run.stop.signal, onProgress: (progress) => { run.progress = progress }, ...(before ? { earlier: before.value.plan } : {}) })
+		const plan = await planSeason({ ...basis.visit, season }, { protocolFile: state.protocol, from: start, earlierVisits: basis.earlier, newInsert: insertDecided(basis.decisions), signal: run.stop.signal, onProgress: (progress) => { run.progress = progress }, ...(before ? { earlier: before.value.plan } : {}) })
 		if (state.person !== person) throw new Refusal('The records were locked or another person took over while the season was planned. Nothing was kept: plan again.')
 		const changes = before ? planDifference(before.value.plan, plan) : []
 		append(deps, { what: 'plan', playerId, season: saved.record, basis: basisDigest(basis), plan, changes }, before?.record)
@@ -202,7 +202,7 @@ export function planProgress(state: State, { playerId }: InputOf<'season.progres
 /** The plan that may leave the room: none while it is stopped or out of date. */
 function planToGive(state: State, deps: Deps, playerId: string) {
 	const basis = needBasis(state, deps, playerId)
-	const blocked = stopped(basis)
+	const blocked = stopped(basis, state.protocol)
 	if (blocked !== undefined) throw new Refusal(blocked)
 	const planned = lastPlan(state, deps, playerId)
 	if (!planned) throw new Refusal('The season is not planned yet. Plan it first.')

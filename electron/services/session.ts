@@ -62,7 +62,9 @@ export class Session {
 		const { store } = this.#deps
 		loadState(this.#state, this.#deps)
 		ensureOwner(this.#state, this.#deps)
-		const person = [...this.#state.people.values()].find((one) => one.slot === slot && one.active)
+		// the passphrase of a pack opens for whoever made it, not for the owner at home
+		const { pack } = this.#state
+		const person = [...this.#state.people.values()].find((one) => one.active && (pack && slot === ownerSlot ? one.personId === pack.personId : one.slot === slot))
 		if (!person) {
 			store.lock()
 			this.#state.clear()

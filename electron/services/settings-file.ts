@@ -2,11 +2,12 @@
 import { existsSync, mkdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { z } from 'zod'
+import { lookSchema } from '../../shared/look.ts'
 import { problemLine, problemsOf } from '../../shared/problems.ts'
 import { putInPlace } from '../store/files.ts'
 import type { Settings } from './state.ts'
 
-const settingsSchema = z.strictObject({ backupFolder: z.string().min(1).optional() })
+const settingsSchema = z.strictObject({ backupFolder: z.string().min(1).optional(), look: lookSchema.optional() })
 const fileOf = (folder: string) => join(folder, 'settings.json')
 export function readSettings(folder: string, now: Date): { settings: Settings; notice: string } {
 	const file = fileOf(folder)

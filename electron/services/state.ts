@@ -4,7 +4,13 @@ import type { Card } from '../../shared/contract.ts'
 import type { Clinic } from '../../shared/clinic.ts'
 import type { StaffRole } from '../../shared/records/people.ts'
 import { defaultRecordSettings, type RecordSettings } from '../../shared/records/settings.ts'
+import type { Look } from '../../shared/look.ts'
+import type { Manifest } from '../../shared/outreach/carried.ts'
 import type { LwDocument } from '../../shared/report/document.ts'
+import type { Breach } from '../../shared/outbox/breach.ts'
+import type { Contact, OutboxItem } from '../../shared/outbox/item.ts'
+import { defaultMailSettings, type MailSettings } from '../../shared/outbox/mail-settings.ts'
+import { type ProtocolFile, shippedProtocol } from '../../shared/protocol/protocol.ts'
 import type { Shelf } from '../../shared/visit/shelf.ts'
 import type { Player, Visit } from '../../shared/visit/visit.ts'
 import type { Actor, Store } from '../store/store.ts'
@@ -14,10 +20,12 @@ export class Refusal extends Error {
 	readonly problems: { path: string; message: string }[] | undefined
 	constructor(message: string, problems?: { path: string; message: string }[]) { super(message); this.problems = problems }
 }
-export interface PlayerEntry { card: Card; player: Player; recordId: string; /** words the search looks at, and the order of the list */ words: readonly string[]; order: string; lastVisitKnown: boolean }
+export interface PlayerEntry { card: Card; player: Player; recordId: string; /** words the search looks at, each after a line break; and the order of the list */ hay: string; order: string; lastVisitKnown: boolean }
 export interface PersonEntry { personId: string; slot: string; recordId: string; name: string; registration: string; role: StaffRole; active: boolean; pin?: { salt: string; hash: string } | undefined }
-export interface Settings { backupFolder?: string | undefined }
-export interface Deps { store: Store; renderPdf: (document: LwDocument) => Promise<Uint8Array>; now: () => Date; demo: boolean; version: string; saveSettings: (settings: Settings) => void }
+/** What a laptop knows of the pack its records came in. */
+export interface PackNote extends Pick<Manifest, 'packId' | 'madeAt' | 'expires' | 'home' | 'players' | 'counts' | 'bases' | 'protocol' | 'shelf'> { personId: string; by: string; openedAt: string; removedAt?: string }
+export interface Settings { backupFolder?: string | undefined; look?: Look | undefined }
+export interface Deps { store: Store; renderPdf: (document: LwDocument, options?: { password?: string }) => Promise<Uint8Array>; now: () => Date; demo: boolean; version: string; saveSettings: (settings: Settings) => void }
 /** `amends` makes the draft the next version of a signed visit; `student` is whoever wrote it under supervision. */
 export interface DraftValue { playerId: string; content: { visit: Visit; raw: Record<string, string>; decisions: unknown; step?: string | undefined }; amends?: { visitId: string; reason: string } }
 export interface MergeEntry { mergeId: string; from: string; into: string; recordId: string }
@@ -32,12 +40,27 @@ export class State {
 	/** What can be bought locally; undefined until one is saved. */
 	shelf: Shelf | undefined
 	shelfRecord: string | undefined
+	/** The thresholds in force, and every version there was. */
+	protocol: ProtocolFile = shippedProtocol
+	protocolRecord: string | undefined
+	protocolVersions: { savedAs: string; file: ProtocolFile; why: string; by: string; at: string }[] = []
 	person: PersonEntry | undefined
+	/** Set where these records came in a pack. */
+	pack: PackNote | undefined
+	/** Records that an answer after an outreach day put to rest. */
+	joined = new Set<string>()
+	/** Last versions of each player's details: more than one after changes in two places. */
+	lines = new Map<string, Set<string>>()
 	people = new Map<string, PersonEntry>()
 	players = new Map<string, PlayerEntry>()
 	merges = new Map<string, MergeEntry>()
 	holds = new Map<string, { reason: string; recordId: string }>()
 	drafts = new Map<string, { playerId: string; visitDate: string; savedAt: string; amends?: { visitId: string; reason: string } | undefined }>()
+	outbox = new Map<string, { item: OutboxItem; recordId: string }>()
+	contacts = new Map<string, { contact: Contact; recordId: string }>()
+	breaches = new Map<string, { breach: Breach; recordId: string }>()
+	mail: MailSettings = defaultMailSettings
+	mailRecord: string | undefined
 	draftLogged = new Map<string, number>()
 	warnings: string[] = []
 	#ordered: PlayerEntry[] | undefined
@@ -48,8 +71,16 @@ export class State {
 		this.settingsRecord = undefined
 		this.shelf = undefined
 		this.shelfRecord = undefined
+		this.protocol = shippedProtocol
+		this.protocolRecord = undefined
+		this.protocolVersions = []
 		this.person = undefined
-		for (const map of [this.people, this.players, this.merges, this.holds, this.drafts, this.draftLogged]) map.clear()
+		this.pack = undefined
+		this.joined.clear()
+		this.lines.clear()
+		for (const map of [this.people, this.players, this.merges, this.holds, this.drafts, this.draftLogged, this.outbox, this.contacts, this.breaches]) map.clear()
+		this.mail = defaultMailSettings
+		this.mailRecord = undefined
 		this.warnings = []
 		this.#ordered = undefined
 	}

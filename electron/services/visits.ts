@@ -5,6 +5,7 @@ import type { Clinic } from '../../shared/clinic.ts'
 import { type DraftContent, draftContentSchema, type InputOf, type OutputOf, type SignedVisit, signedVisitSchema, type VisitNote } from '../../shared/contract.ts'
 import { noDecisions } from '../../shared/decisions.ts'
 import { differences, type HandedOver, mustBeTold } from '../../shared/records/amendment.ts'
+import { openProtocol } from '../../shared/protocol/protocol.ts'
 import { playerReport } from '../../shared/report/player.ts'
 import { parseVisit } from '../../shared/visit/parse.ts'
 import type { Visit } from '../../shared/visit/visit.ts'
@@ -102,8 +103,8 @@ function compose(state: State, deps: Deps, draftId: string, signedAt: string | u
 	const parsed = parseVisit(visit)
 	if (!parsed.ok) throw new Refusal('The visit has entries that cannot stand. Correct them first.', parsed.problems)
 	const earlier = earlierVisits(state, deps, playerId, amends?.visitId)
-	const assessment = assess(parsed.value, earlier, undefined, state.shelf)
-	const document = playerReport({ visit: parsed.value, assessment, decisions: content.decisions, clinic, signedAt, draft: signedAt === undefined, earlier })
+	const assessment = assess(parsed.value, earlier, state.protocol, state.shelf)
+	const document = playerReport({ visit: parsed.value, assessment, decisions: content.decisions, clinic, signedAt, draft: signedAt === undefined, earlier, protocol: openProtocol(state.protocol) })
 	return { playerId, content, clinic, visit: parsed.value, assessment, document, amends }
 }
 export async function previewDraft(state: State, deps: Deps, { draftId }: InputOf<'drafts.preview'>): Promise<OutputOf<'drafts.preview'>> {

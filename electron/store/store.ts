@@ -1,9 +1,11 @@
 /** The sealed, append-only record store on node:sqlite. */
-import { createHash, createHmac, hkdfSync, randomBytes, randomUUID } from 'node:crypto'
+import { createHash, createHmac, createSecretKey, hkdfSync, randomBytes, randomUUID } from 'node:crypto'
 import { chmodSync, copyFileSync, existsSync, mkdirSync, renameSync, rmSync } from 'node:fs'
 import { join } from 'node:path'
 import { DatabaseSync, type SQLInputValue, type StatementSync } from 'node:sqlite'
 import type { AuditEntry, AuditFunction } from '../../shared/records/audit.ts'
+import { canonicalJson } from '../../shared/canonical.ts'
+import type { Carried } from '../../shared/outreach/carried.ts'
 import type { BackupName } from '../../shared/records/keep.ts'
 import { AuditTrail, type Keys, type OpenRow } from './audit.ts'
 import { BackupRefused, copyAtOnce, listBackups, makeBackup, openChecked, tidy } from './backup.ts'
@@ -14,7 +16,7 @@ import { migrations } from './migrations.ts'
 import { printRecoveryKey, readRecoveryKey } from './recovery.ts'
 import { passphraseBytes, seal, SealBroken, scryptCost, stretch, unseal, unwrap, wrap, type Wrapped } from './seal.ts'
 
-export type Kind = 'clinic' | 'player' | 'visit' | 'report' | 'person' | 'visit-note' | 'consent' | 'sending' | 'merge' | 'hold' | 'register' | 'settings' | 'shelf' | 'season' | 'pack' | 'answer' | 'quarantine' | 'squad' | 'anchor'
+export type Kind = 'clinic' | 'player' | 'visit' | 'report' | 'person' | 'visit-note' | 'consent' | 'sending' | 'merge' | 'hold' | 'register' | 'settings' | 'shelf' | 'season' | 'pack' | 'answer' | 'quarantine' | 'squad' | 'anchor' | 'document' | 'outbox' | 'contact' | 'breach' | 'mail' | 'protocol'
 export interface StoredRecord { id: string; kind: Kind; at: string; follows?: string; origin: string; tick: number; value: unknown }
 /** `about` is the player, `thing` what the record is a version of; both are kept only as keyed digests. `card` is the short form that lists need. */
 export interface NewRecord { id?: string; kind: Kind; at: string; follows?: string; value: unknown; about?: string; thing?: string; card?: unknown; does?: AuditFunction; ref?: string }
@@ -32,6 +34,11 @@ const sqliteCorrupt = 11
 const sqliteNotADatabase = 26
 const checkAtATime = 400
 const minuteMs = 60_000
+/** A search that is being typed is one row of the trail: written once it stood still so long, and at the latest after the second time. */
+const searchSettledMs = 400
+const searchLongestMs = 3000
+/** How many of the last records are asked whether one was written later than this PC's clock shows. */
+const clockLooksBack = 2000
 const columns = 'id, kind, at, follows, sealed, form, origin, tick'
 
 const encode = (value: unknown): Uint8Array => Buffer.from(JSON.stringify(value), 'utf8')
@@ -48,6 +55,7 @@ export class Store {
 	#release: () => void
 	#key: Uint8Array | undefined
 	#aboutKey: Uint8Array | undefined
+	#reader: Uint8Array | undefined
 	#cost: number
 	#folder: string
 	#options: StoreOptions
@@ -56,6 +64,7 @@ export class Store {
 	#audited = false
 	#audit!: AuditTrail
 	#held: AuditEntry[] = []
+	#typed: { entry: AuditEntry; since: number; timer: NodeJS.Timeout } | undefined
 	#tick = 0
 	#origin = ''
 	#backingUp: Promise<unknown> = Promise.resolve()
@@ -139,6 +148,7 @@ export class Store {
 	/** All of it or none of it; one inside another belongs to the outer one. */
 	together<T>(work: () => T): T {
 		if (this.#depth > 0) return work()
+		this.#settleSearch()
 		this.#db.exec('BEGIN IMMEDIATE')
 		this.#depth++
 		this.#audited = false
@@ -157,8 +167,8 @@ export class Store {
 		}
 	}
 	#lastTick(): number { return Number((this.#db.prepare('SELECT max(tick) AS tick FROM record').get() as { tick: number | null }).tick ?? 0) }
-	#setting(name: string): string | undefined { const row = this.#db.prepare('SELECT value FROM setting WHERE name = ?').get(name) as { value: Uint8Array } | undefined; return row && Buffer.from(row.value).toString('utf8') }
-	#settingBytes(name: string): Uint8Array | undefined { return (this.#db.prepare('SELECT value FROM setting WHERE name = ?').get(name) as { value: Uint8Array } | undefined)?.value }
+	#setting(name: string): string | undefined { const bytes = this.#settingBytes(name); return bytes && Buffer.from(bytes).toString('utf8') }
+	#settingBytes(name: string): Uint8Array | undefined { return (this.#prepared('SELECT value FROM setting WHERE name = ?').get(name) as { value: Uint8Array } | undefined)?.value }
 	#setSetting(name: string, value: string | Uint8Array): void { this.#run('INSERT INTO setting VALUES (?, ?) ON CONFLICT (name) DO UPDATE SET value = excluded.value', name, typeof value === 'string' ? Buffer.from(value, 'utf8') : value) }
 	#dropSetting(name: string): void { this.#run('DELETE FROM setting WHERE name = ?', name) }
 	/** Wrong tries of unlocking, kept across restarts; no secret in it. */
@@ -168,7 +178,11 @@ export class Store {
 	get isSetUp(): boolean { return this.#db.isOpen && this.#db.prepare('SELECT 1 FROM keyslot').get() !== undefined }
 	get isOpen(): boolean { return this.#key !== undefined }
 	get origin(): string { return this.#origin }
+	get cost(): number { return this.#cost }
+	has(id: string): boolean { return this.#prepared('SELECT 1 FROM record WHERE id = ?').get(id) !== undefined }
 	#opened(): Uint8Array { if (!this.#key) throw new Error('The records are locked. Unlock them first.'); return this.#key }
+	/** The data key for opening many records one after another. */
+	#quick(): Uint8Array { return this.#reader ?? this.#opened() }
 	#slot(slot: string, w: Wrapped): void { this.#run('INSERT INTO keyslot VALUES (?, ?, ?, ?) ON CONFLICT (slot) DO UPDATE SET cost = excluded.cost, salt = excluded.salt, sealed = excluded.sealed', slot, w.cost, w.salt, w.sealed) }
 	#wrapped(slot: string): Wrapped { const row = this.#db.prepare('SELECT cost, salt, sealed FROM keyslot WHERE slot = ?').get(slot) as unknown as Wrapped | undefined; if (!row) throw new Error('These records have not been set up yet.'); return row }
 
@@ -193,6 +207,8 @@ export class Store {
 	#takeKey(key: Uint8Array): void {
 		this.#key = key
 		this.#aboutKey = Buffer.from(hkdfSync('sha256', key, '', 'lastwright about', 32))
+		// the cipher takes a key object wherever it takes bytes, and is spared making one for each of thousands of records
+		this.#reader = createSecretKey(key) as unknown as Uint8Array
 	}
 	#fitBox(key: Uint8Array): void {
 		const { publicKey, privateKey } = makeBox()
@@ -200,7 +216,7 @@ export class Store {
 		this.#setSetting('box-private', seal(key, 'box', 'setting', privateKey))
 	}
 	#keys(): Keys {
-		return { dataKey: this.#key, boxPublic: this.#settingBytes('box-public'), boxPrivate: () => unseal(this.#opened(), 'box', 'setting', this.#settingBytes('box-private') ?? new Uint8Array()) }
+		return { dataKey: this.#key, boxPublic: this.#key ? undefined : this.#settingBytes('box-public'), boxPrivate: () => unseal(this.#opened(), 'box', 'setting', this.#settingBytes('box-private') ?? new Uint8Array()) }
 	}
 	/** Which person's slot a passphrase opens; slots of one salt cost one stretching. */
 	async #find(passphrase: string): Promise<{ slot: string; key: Uint8Array } | undefined> {
@@ -248,16 +264,17 @@ export class Store {
 		if (slot === ownerSlot || slot === recoverySlot) throw new Error('The owner and the recovery key cannot be taken off.')
 		this.#run('DELETE FROM keyslot WHERE slot = ?', slot)
 	}
-	lock(): void { this.#key?.fill(0); this.#key = undefined; this.#aboutKey = undefined }
+	lock(): void { this.#settleSearch(); this.#key?.fill(0); this.#key = undefined; this.#aboutKey = undefined; this.#reader = undefined }
 
 	/** What a store of an earlier version lacks and only the key can give: letter box, anchor of the old records. */
 	#upgradeOpen(): void {
 		const key = this.#opened()
 		this.together(() => {
 			if (!this.#settingBytes('box-public')) this.#fitBox(key)
-			const old = this.#db.prepare('SELECT count(*) AS n FROM record WHERE form = 1').get() as { n: number }
+			// the form stands behind the sealed bytes: the order column, which is 0 in form 1, spares reading them all
+			const old = this.#db.prepare('SELECT 1 FROM record INDEXED BY record_order WHERE tick = 0 AND form = 1 LIMIT 1').get()
 			const anchored = this.#db.prepare("SELECT 1 FROM record WHERE kind = 'anchor'").get()
-			if (old.n > 0 && !anchored) this.append({ kind: 'anchor', at: this.#now(), value: { records: this.#oldRecords() } })
+			if (old && !anchored) this.append({ kind: 'anchor', at: this.#now(), value: { records: this.#oldRecords() } })
 			const restored = this.#setting('restored')
 			if (restored !== undefined) {
 				this.audit({ function: 'restore', objectRef: restored })
@@ -266,7 +283,8 @@ export class Store {
 				const warning = this.#audit.headWarning(key)
 				if (warning) this.notices.push(warning)
 			}
-			const newest = (this.#db.prepare('SELECT max(at) AS at FROM record').get() as { at: string | null }).at
+			// the last ones only: a look at all of them would read the whole file at each unlock
+			const newest = (this.#db.prepare('SELECT max(at) AS at FROM (SELECT at FROM record ORDER BY seq DESC LIMIT ?)').get(clockLooksBack) as { at: string | null }).at
 			if (newest !== null && newest > this.#now()) this.notices.push(`This PC's clock shows ${this.#now().slice(0, 16).replace('T', ' ')} UTC, yet a record was written at ${newest.slice(0, 16).replace('T', ' ')} UTC. Check the date and time of this PC before signing. The order of the records is kept either way.`)
 		})
 	}
@@ -295,14 +313,17 @@ export class Store {
 	}
 	/** Records of a kind that have no card yet (written by an earlier version). */
 	withoutCard(kinds: readonly Kind[]): { id: string; kind: Kind; follows: string | undefined }[] {
-		return kinds.flatMap((kind) => (this.#db.prepare('SELECT id, follows FROM record WHERE kind = ? AND NOT EXISTS (SELECT 1 FROM card WHERE card.record = record.id) ORDER BY tick, seq').all(kind) as { id: string; follows: string | null }[]).map((row) => ({ id: row.id, kind, follows: row.follows ?? undefined })))
+		const missing = kinds.filter((kind) => this.#countOf('record', kind) !== this.#countOf('card', kind))
+		return missing.flatMap((kind) => (this.#db.prepare('SELECT id, follows FROM record WHERE kind = ? AND NOT EXISTS (SELECT 1 FROM card WHERE card.record = record.id) ORDER BY tick, seq').all(kind) as { id: string; follows: string | null }[]).map((row) => ({ id: row.id, kind, follows: row.follows ?? undefined })))
 	}
+	/** Counted from an index alone, however long the records are. */
+	#countOf(table: 'record' | 'card', kind: Kind): number { return Number((this.#db.prepare(`SELECT count(*) AS n FROM ${table} INDEXED BY ${table === 'record' ? 'record_order' : 'card_about'} WHERE kind = ?`).get(kind) as { n: number }).n) }
 	/** Cards about a player, in order of writing. A damaged card is skipped: its record is the truth. */
 	cardsAbout(kind: Kind, playerId: string): OpenCard[] { return this.#cards('about', kind, this.#digest('about', playerId)) }
 	/** Cards of the versions of a thing, in order of writing. */
 	cardsOf(kind: Kind, thing: string): OpenCard[] { return this.#cards('thing', kind, this.#digest('thing', thing)) }
 	#cards(column: 'about' | 'thing', kind: Kind, digest: string | null): OpenCard[] {
-		const key = this.#opened()
+		const key = this.#quick()
 		return (this.#prepared(`SELECT card.record AS record, card.sealed AS sealed FROM card JOIN record ON record.id = card.record WHERE card.${column} = ? AND card.kind = ? ORDER BY record.tick, record.origin, record.seq`).all(digest, kind) as unknown as { record: string; sealed: Uint8Array }[]).flatMap(({ record, sealed }) => {
 			try { return [{ record, kind, card: decode(unseal(key, record, `card ${kind}`, sealed)) }] } catch (error) { if (error instanceof SealBroken) return []; throw error }
 		})
@@ -317,6 +338,27 @@ export class Store {
 		const actor = this.#options.actor?.() ?? { personId: null, role: 'nobody', purpose: '' }
 		const now = this.#options.now?.() ?? new Date()
 		const whole: AuditEntry = { utcTime: now.toISOString(), localOffsetMinutes: -now.getTimezoneOffset(), playerId: null, objectRef: '', outcome: 'done', ...actor, ...entry }
+		if (whole.function === 'search') this.#holdSearch(whole)
+		else this.#writeRow(whole)
+	}
+	/** Letters added to or taken off a query within a moment belong to one search; another query or person does not. */
+	#holdSearch(entry: AuditEntry): void {
+		const before = this.#typed
+		const goesOn = before !== undefined && before.entry.personId === entry.personId && performance.now() - before.since < searchLongestMs && (entry.objectRef.startsWith(before.entry.objectRef) || before.entry.objectRef.startsWith(entry.objectRef))
+		if (!goesOn) this.#settleSearch()
+		clearTimeout(before?.timer)
+		this.#typed = { entry, since: goesOn ? before.since : performance.now(), timer: setTimeout(() => this.#settleSearch(), searchSettledMs).unref() }
+	}
+	/** Writes the row of the last search; whatever is noted next stands behind it. */
+	#settleSearch(): void {
+		const typed = this.#typed
+		if (!typed) return
+		this.#typed = undefined
+		clearTimeout(typed.timer)
+		// a failure here is nobody's call: the row waits and is written with the next one
+		try { this.#writeRow(typed.entry) } catch { this.#held.push(typed.entry) }
+	}
+	#writeRow(whole: AuditEntry): void {
 		const inside = this.#depth > 0
 		try {
 			this.together(() => {
@@ -331,10 +373,11 @@ export class Store {
 		}
 	}
 	get auditWaiting(): number { return this.#held.length }
-	auditPage(before: number, limit: number, wanted?: (row: OpenRow) => boolean): OpenRow[] { this.#opened(); return this.#audit.page(before, limit, this.#keys(), wanted) }
+	auditPage(before: number, limit: number, wanted?: (row: OpenRow) => boolean): OpenRow[] { this.#opened(); this.#settleSearch(); return this.#audit.page(before, limit, this.#keys(), wanted) }
 	/** The chain, the records it names, and the records of earlier versions: a sentence for each fault. */
 	verify(destroyed: ReadonlySet<string>): { rows: number; problems: string[] } {
 		this.#opened()
+		this.#settleSearch()
 		const named: { seq: number; kind: string; id: string }[] = []
 		const result = this.#audit.verify(this.#keys(), (row) => {
 			const [kind = '', id = ''] = row.objectRef.split(':')
@@ -362,7 +405,7 @@ export class Store {
 	}
 	/** The same one by one, so that the sealed bytes of many need not stand in memory together. */
 	each(kinds: readonly Kind[], use: (record: StoredRecord) => void, damaged: string[]): void {
-		const key = this.#opened()
+		const key = this.#quick()
 		for (const kind of kinds) for (const row of this.#db.prepare(`SELECT ${columns} FROM record WHERE kind = ? ORDER BY tick, origin, seq`).iterate(kind) as unknown as Iterable<Row>) {
 			let record: StoredRecord
 			try { record = openRow(key, row) } catch (error) {
@@ -383,6 +426,41 @@ export class Store {
 	sealedSetting(name: string): unknown { const bytes = this.#settingBytes(name); return bytes && this.#key ? decode(unseal(this.#key, name, 'setting', bytes)) : undefined }
 	setSealedSetting(name: string, value: unknown): void { this.#setSetting(name, seal(this.#opened(), name, 'setting', encode(value))) }
 	get recordCount(): number { return Number((this.#db.prepare('SELECT count(*) AS n FROM record').get() as { n: number }).n) }
+	/** Records as they travel, in the common order. `wanted` gets the kind and the player it is about; players are known by `playerIds`. */
+	carry(playerIds: readonly string[], wanted: (kind: Kind, about: string | undefined) => boolean): Carried[] {
+		const key = this.#opened()
+		const known = new Map(playerIds.map((id) => [this.#digest('about', id), id]))
+		const found: Carried[] = []
+		for (const row of this.#db.prepare(`SELECT ${columns.split(', ').map((one) => `record.${one} AS ${one}`).join(', ')}, card.about AS about, card.thing AS thing, card.sealed AS card FROM record LEFT JOIN card ON card.record = record.id ORDER BY record.tick, record.origin, record.seq`).iterate() as unknown as Iterable<Row & { about: string | null; thing: string | null; card: Uint8Array | null }>) {
+			const about = row.about === null ? undefined : known.get(row.about)
+			if ((row.about !== null && about === undefined) || !wanted(row.kind, about)) continue
+			const record = openRow(key, row)
+			const things = row.thing === null || typeof record.value !== 'object' || record.value === null ? [] : Object.values(record.value).filter((one): one is string => typeof one === 'string')
+			const thing = things.find((one) => this.#digest('thing', one) === row.thing)
+			found.push({ ...record, ...(about === undefined ? {} : { about }), ...(thing === undefined ? {} : { thing }), ...(row.card === null ? {} : { card: decode(unseal(key, row.id, `card ${row.kind}`, row.card)) }) })
+		}
+		return found
+	}
+	/** Whether a record that comes in is here already, whole and the same. */
+	holds(one: Carried): 'no' | 'same' | 'other' {
+		const row = this.#prepared(`SELECT ${columns} FROM record WHERE id = ?`).get(one.id) as unknown as Row | undefined
+		if (!row) return 'no'
+		const bare = ({ id, kind, at, follows, origin, tick, value }: Omit<Carried, 'kind'> & { kind: string }) => canonicalJson({ id, kind, at, follows, origin, tick, value })
+		const card = this.#prepared('SELECT about FROM card WHERE record = ?').get(one.id) as { about: string | null } | undefined
+		return bare(openRow(this.#opened(), row)) === bare(one) && (card?.about ?? null) === this.#digest('about', one.about) ? 'same' : 'other'
+	}
+	/** Takes in a record of another store: author, time and place in the order stay as they are. */
+	takeIn(one: Carried): void {
+		if (!uuid.test(one.id)) throw new TypeError('store: a record id is a random UUID')
+		this.together(() => {
+			const kind = one.kind as Kind
+			const row: Omit<Row, 'sealed'> = { id: one.id, kind, at: one.at, follows: one.follows ?? null, form: 2, origin: one.origin, tick: one.tick }
+			this.#run('INSERT INTO record (id, kind, at, follows, sealed, form, origin, tick) VALUES (?, ?, ?, ?, ?, ?, ?, ?)', one.id, kind, row.at, row.follows, seal(this.#opened(), one.id, kind, encode(one.value), bound(row)), row.form, row.origin, row.tick)
+			this.#tick = Math.max(this.#tick, one.tick)
+			if (one.about !== undefined || one.thing !== undefined) this.putCard(one.id, kind, one)
+			this.audit({ function: 'merge', objectRef: `${kind}:${one.id}`, ...(one.about === undefined ? {} : { playerId: one.about }) })
+		})
+	}
 	saveDraft(id: string, at: string, value: unknown): void { this.#run('INSERT INTO draft (id, sealed, at) VALUES (?, ?, ?) ON CONFLICT (id) DO UPDATE SET sealed = excluded.sealed, at = excluded.at', id, seal(this.#opened(), id, 'draft', encode(value), [at]), at) }
 	/** @returns undefined where there is no such draft. @throws SealBroken where it is damaged */
 	draft(id: string): { at: string; value: unknown } | undefined {

@@ -8,5 +8,6 @@ import { postureRows } from './rows/posture.ts'
 import { screeningRows } from './rows/screening.ts'
 import { seasonRows } from './rows/season.ts'
 import { sizingRows } from './rows/sizing.ts'
+import { squadRows } from './rows/squad.ts'
 
-export const rows = { ...sizingRows, ...ankleRows, ...postureRows, ...growthRows, ...screeningRows, ...footwearRows, ...loadingRows, ...insertRows, ...seasonRows }
+export const rows = { ...sizingRows, ...ankleRows, ...postureRows, ...growthRows, ...screeningRows, ...footwearRows, ...loadingRows, ...insertRows, ...seasonRows, ...squadRows }

@@ -1,0 +1,71 @@
+/** A real SMTP server on 127.0.0.1, and a wire before it that can be cut at a chosen moment. */
+import { readFileSync } from 'node:fs'
+import { type AddressInfo, createServer, connect, type Server, type Socket } from 'node:net'
+import { SMTPServer, type SMTPServerOptions } from 'smtp-server'
+
+export const certificate = readFileSync(new URL('./fixtures/mail/cert.pem', import.meta.url), 'utf8')
+const key = readFileSync(new URL('./fixtures/mail/key.pem', import.meta.url), 'utf8')
+export interface Received { from: string; to: string[]; text: string; secure: boolean; user: string | undefined }
+const said = (code: number, text: string) => Object.assign(new Error(text), { responseCode: code })
+/** What the server answers instead of yes, by stage. */
+export interface Answers { auth?: boolean; mail?: [number, string]; rcpt?: [number, string]; data?: [number, string] }
+export async function startSmtp(options: SMTPServerOptions = {}) {
+	const received: Received[] = []
+	const answers: Answers = {}
+	const server = new SMTPServer({
+		key, cert: certificate, authOptional: true, allowInsecureAuth: true, disableReverseLookup: true, logger: false, closeTimeout: 100,
+		onAuth: (auth, _, done) => (answers.auth === false || auth.username !== 'desk' || auth.password !== 'right words' ? done(said(535, '5.7.8 authentication failed')) : done(null, { user: auth.username })),
+		onMailFrom: (_, __, done) => done(answers.mail ? said(...answers.mail) : null),
+		onRcptTo: (_, __, done) => done(answers.rcpt ? said(...answers.rcpt) : null),
+		onData: (stream, session, done) => {
+			const parts: Buffer[] = []
+			stream.on('data', (part: Buffer) => parts.push(part))
+			stream.on('end', () => {
+				if (answers.data) return done(said(...answers.data))
+				const { mailFrom, rcptTo } = session.envelope
+				received.push({ from: mailFrom ? mailFrom.address : '', to: rcptTo.map((one) => one.address), text: Buffer.concat(parts).toString('utf8'), secure: session.secure, user: session.user as string | undefined })
+				done()
+			})
+		},
+		...options,
+	})
+	server.on('error', () => {})
+	await new Promise<void>((resolve) => { server.listen(0, '127.0.0.1', () => resolve()) })
+	const { port } = server.server.address() as AddressInfo
+	return { port, received, answers, stop: () => new Promise<void>((resolve) => server.close(() => resolve())) }
+}
+export type Smtp = Awaited<ReturnType<typeof startSmtp>>
+
+/** The moments at which the wire can be cut. 'message' swallows the whole message; 'answer' lets it through and swallows the answer. */
+export const cuts = ['connect', 'EHLO', 'AUTH', 'MAIL', 'RCPT', 'DATA', 'message', 'answer'] as const
+export type Cut = (typeof cuts)[number]
+export async function startWire(smtpPort: number) {
+	const wire: { cut: Cut | undefined; conversations: number } = { cut: undefined, conversations: 0 }
+	const sockets = new Set<Socket>()
+	const server: Server = createServer((client) => {
+		wire.conversations++
+		const upstream = connect(smtpPort, '127.0.0.1')
+		const both = [client, upstream]
+		for (const one of both) { sockets.add(one); one.on('error', () => {}); one.on('close', () => { sockets.delete(one); for (const other of both) other.destroy() }) }
+		const end = () => { for (const one of both) one.destroy() }
+		if (wire.cut === 'connect') return end()
+		let inMessage = false
+		let ended = false
+		client.on('data', (bytes) => {
+			const text = bytes.toString('latin1')
+			// commands may come several in one piece (pipelining): the ones before the cut are let through
+			if (!inMessage && wire.cut) {
+				const at = `\r\n${text.toUpperCase()}`.indexOf(`\r\n${wire.cut}`)
+				if (at >= 0) { upstream.write(bytes.subarray(0, at)); return end() }
+			}
+			if (inMessage) {
+				if (wire.cut === 'message') return end()
+				if (text.endsWith('\r\n.\r\n')) ended = true
+			} else if (/^DATA/im.test(text)) inMessage = true
+			upstream.write(bytes)
+		})
+		upstream.on('data', (bytes) => (ended && wire.cut === 'answer' ? end() : client.write(bytes)))
+	})
+	await new Promise<void>((resolve) => { server.listen(0, '127.0.0.1', resolve) })
+	return Object.assign(wire, { port: (server.address() as AddressInfo).port, stop: () => new Promise<void>((resolve) => { for (const one of sockets) one.destroy(); server.close(() => resolve()) }) })
+}
