@@ -1,7 +1,7 @@
 /** The first script: theme, session gate and the small hash router. */
 import createCache from '@emotion/cache'
 import { CacheProvider } from '@emotion/react'
-import { CssBaseline, ThemeProvider, Typography } from '@mui/material'
+import { CssBaseline, GlobalStyles, ThemeProvider, Typography } from '@mui/material'
 import { lazy, Suspense, useCallback, useEffect, useState } from 'react'
 import { createRoot } from 'react-dom/client'
 import './fonts.css'
@@ -9,6 +9,10 @@ import type { OutputOf } from '../shared/contract.ts'
 import { call, wordsOf } from './host.ts'
 import { Frame } from './parts/Frame.tsx'
 import { refusalShown } from './parts/form.tsx'
+import { loadLook } from './parts/look.ts'
+import { lookStyles } from './parts/lookStyles.ts'
+import { Palette } from './parts/Palette.tsx'
+import { Tour } from './parts/Tour.tsx'
 import { PlayerScreen, type SavedNotice } from './screens/player/player.tsx'
 import { Players } from './screens/players/players.tsx'
 import { MoveHere } from './screens/records/Backups.tsx'
@@ -21,6 +25,12 @@ const AssessmentScreen = lazy(async () => ({ default: (await import('./screens/a
 const RecordsScreen = lazy(async () => ({ default: (await import('./screens/records/records.tsx')).Records }))
 const ShelfScreen = lazy(async () => ({ default: (await import('./screens/shelf/shelf.tsx')).ShelfScreen }))
 const SeasonScreen = lazy(async () => ({ default: (await import('./screens/season/season.tsx')).SeasonScreen }))
+const OutboxScreen = lazy(async () => ({ default: (await import('./screens/outbox/outbox.tsx')).OutboxScreen }))
+const OutreachScreen = lazy(async () => ({ default: (await import('./screens/outreach/outreach.tsx')).Outreach }))
+const SquadScreen = lazy(async () => ({ default: (await import('./screens/squad/squad.tsx')).SquadScreen }))
+const SettingsScreen = lazy(async () => ({ default: (await import('./screens/settings/settings.tsx')).Settings }))
+const TrendsScreen = lazy(async () => ({ default: (await import('./screens/trends/trends.tsx')).Trends }))
+const HelpScreen = lazy(async () => ({ default: (await import('./screens/help/help.tsx')).HelpScreen }))
 const ConsentsScreen = lazy(async () => ({ default: (await import('./screens/records/Consents.tsx')).Consents }))
 const nonce = document.querySelector<HTMLMetaElement>('meta[name="csp-nonce"]')?.content
 const cache = createCache({ key: 'lw', nonce, prepend: true })
@@ -57,6 +67,7 @@ function App() {
 	const state = status?.state
 	const known = state !== undefined
 	useEffect(look, [look])
+	useEffect(() => { void loadLook() }, [])
 	useEffect(() => { const moved = () => setHash(location.hash); addEventListener('hashchange', moved); return () => removeEventListener('hashchange', moved) }, [])
 	useEffect(() => {
 		// only while open: during set-up the recovery key must stay on the screen
@@ -93,6 +104,12 @@ function App() {
 		if (room === 'assessment' && id) return <Suspense fallback={<Typography role="status">Opening the assessment.</Typography>}><AssessmentScreen key={id} playerId={id} /></Suspense>
 		if (room === 'shelf') return <Suspense fallback={<Typography role="status">Opening the shelf.</Typography>}><ShelfScreen page={id} item={hash.split('/')[3]} /></Suspense>
 		if (room === 'records') return <Suspense fallback={<Typography role="status">Opening the records.</Typography>}><RecordsScreen page={id} person={status.person} look={look} /></Suspense>
+		if (room === 'settings') return <Suspense fallback={<Typography role="status">Opening the settings.</Typography>}><SettingsScreen page={id} role={status.person?.role} /></Suspense>
+		if (room === 'trends' && id) return <Suspense fallback={<Typography role="status">Opening the trends.</Typography>}><TrendsScreen key={id} playerId={id} /></Suspense>
+		if (room === 'help') return <Suspense fallback={<Typography role="status">Opening help.</Typography>}><HelpScreen page={id} /></Suspense>
+		if (room === 'outbox') return <Suspense fallback={<Typography role="status">Opening the outbox.</Typography>}><OutboxScreen page={id} item={hash.split('/')[3]} owner={status.person?.role === 'owner'} /></Suspense>
+		if (room === 'outreach') return <Suspense fallback={<Typography role="status">Opening outreach.</Typography>}><OutreachScreen /></Suspense>
+		if (room === 'squad') return <Suspense fallback={<Typography role="status">Opening the screening day.</Typography>}><SquadScreen key={id ?? ''} squadId={id} station={hash.split('/')[3]} playerId={hash.split('/')[4]} /></Suspense>
 		if (room === 'season' && id) return <Suspense fallback={<Typography role="status">Opening the season.</Typography>}><SeasonScreen key={id} playerId={id} /></Suspense>
 		if (room === 'consents' && id) return <Suspense fallback={<Typography role="status">Opening the consents.</Typography>}><ConsentsScreen key={id} playerId={id} /></Suspense>
 		// the short form of the address is kept for links made before
@@ -103,8 +120,8 @@ function App() {
 		return <Players />
 	}
 	const inList = state === 'open' && (room === undefined || room === '' || room === 'players' || room === 'player')
-	return <Frame status={status} lock={lock} trouble={trouble}>{page()}{inList && <RecordsWays person={status?.person} playerId={id && id !== 'new' ? id : undefined} />}</Frame>
+	return <Frame status={status} lock={lock} trouble={trouble}>{state === 'open' && <Palette />}{inList && !id && <Tour />}{page()}{inList && <RecordsWays person={status?.person} playerId={id && id !== 'new' ? id : undefined} />}</Frame>
 }
 
 const root = document.getElementById('root')
-if (root) createRoot(root).render(<CacheProvider value={cache}><ThemeProvider theme={theme}><CssBaseline /><App /></ThemeProvider></CacheProvider>)
+if (root) createRoot(root).render(<CacheProvider value={cache}><ThemeProvider theme={theme}><CssBaseline /><GlobalStyles styles={lookStyles} /><App /></ThemeProvider></CacheProvider>)

@@ -38,19 +38,26 @@ export const theme = createTheme({
 	},
 	components: {
 		MuiButtonBase: { defaultProps: { disableRipple: true }, styleOverrides: { root: { '&:focus-visible, &.Mui-focusVisible': ring } } },
-		MuiButton: { defaultProps: { disableElevation: true }, styleOverrides: { root: { ...target, paddingInline: 18 } } },
-		MuiToggleButton: { styleOverrides: { root: target } },
+		MuiButton: { defaultProps: { disableElevation: true }, styleOverrides: { root: { ...target, paddingInline: 18, '@media (forced-colors: active)': { '&.MuiButton-contained': { color: 'ButtonText', backgroundColor: 'ButtonFace', border: '1px solid ButtonText' } } } } },
+		MuiChip: { styleOverrides: { root: { '@media (forced-colors: active)': { color: 'CanvasText', backgroundColor: 'Canvas', border: '1px solid CanvasText' } } } },
+		MuiToggleButton: { styleOverrides: { root: { ...target, minWidth: 44 } } },
 		MuiIconButton: { styleOverrides: { root: { ...target, minWidth: 44 } } },
+		MuiRadio: { styleOverrides: { root: { ...target, minWidth: 44 } } },
+		MuiFormControlLabel: { styleOverrides: { root: target } },
 		MuiCheckbox: { styleOverrides: { root: { ...target, minWidth: 44 } } },
 		MuiOutlinedInput: {
 			styleOverrides: {
 				root: { ...target, '&.Mui-focused': ring },
+				notchedOutline: { top: 0, '& legend': { display: 'none' } },
 				input: { '&[type=date]': { minHeight: '1.4375em' }, '&[type=color]': { height: 28, cursor: 'pointer' } },
 			},
 		},
+		// the label stands above its field: at no letter size does it cross the value, and the focus ring never crosses it
+		MuiInputLabel: { defaultProps: { shrink: true }, styleOverrides: { root: { position: 'static', transform: 'none', marginBottom: 4, maxWidth: '100%', fontSize: '0.9rem', fontWeight: 600, whiteSpace: 'normal', pointerEvents: 'auto' } } },
 		MuiFormHelperText: { styleOverrides: { root: { fontSize: '0.85rem', marginInline: 2 } } },
 		MuiPaper: { defaultProps: { elevation: 0 }, styleOverrides: { root: { backgroundImage: 'none' } } },
-		MuiTableCell: { styleOverrides: { head: { fontWeight: 600 } } },
+		// a link that fills a cell is as high as a button without making its row higher
+		MuiTableCell: { styleOverrides: { root: { '& > a:only-child': { display: 'inline-flex', alignItems: 'center', ...target, marginBlock: '-11px' } }, head: { fontWeight: 600 } } },
 		MuiCssBaseline: {
 			styleOverrides: {
 				':root': { '--lw-focus': '#b3500a', colorScheme: 'light dark' },

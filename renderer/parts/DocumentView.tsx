@@ -12,6 +12,7 @@ import { playerReport } from '../../shared/report/player.ts'
 import { readabilityOf } from '../../shared/report/readability.ts'
 import type { Visit } from '../../shared/visit/visit.ts'
 import { call } from '../host.ts'
+import { clinicProtocol } from './clinicProtocol.ts'
 
 /** Paper is light whatever the screen's scheme. */
 const paper = {
@@ -69,7 +70,7 @@ export function ReportPreview({ draft, assessment, earlier }: { draft: DraftCont
 	const { document, gauge, trouble } = useMemo(() => {
 		if (!open || !assessment) return {}
 		try {
-			const composed = playerReport({ visit: content.visit, earlier, assessment, decisions: content.decisions, clinic, signedAt: undefined, draft: true })
+			const composed = playerReport({ visit: content.visit, earlier, assessment, decisions: content.decisions, clinic, signedAt: undefined, draft: true, protocol: clinicProtocol })
 			return { document: composed, gauge: readabilityOf(composed) }
 		} catch (error) {
 			return { trouble: error instanceof Error ? error.message : String(error) }

@@ -19,9 +19,14 @@ export function Frame({ status, lock, trouble, children }: FrameProps) {
 					{status?.demo && <Chip size="small" color="warning" variant="outlined" label="Demo: invented players" />}
 					<Box sx={{ flexGrow: 1 }} />
 					{open && (
-						<Box component="nav" aria-label="Workstation" sx={{ display: 'flex', alignItems: 'center', gap: 1 }}>
+						<Box component="nav" aria-label="Workstation" sx={{ display: 'flex', flexWrap: 'wrap', alignItems: 'center', gap: 1 }}>
 							<Link href="#/players" underline="hover" sx={{ display: 'inline-flex', alignItems: 'center', minHeight: 44, px: 1.5, fontWeight: 600, borderRadius: 1 }}>Players</Link>
 							<Link href="#/shelf" underline="hover" sx={{ display: 'inline-flex', alignItems: 'center', minHeight: 44, px: 1.5, fontWeight: 600, borderRadius: 1 }}>Shelf</Link>
+							{status?.person?.role !== 'student' && <Link href="#/outbox" underline="hover" sx={{ display: 'inline-flex', alignItems: 'center', minHeight: 44, px: 1.5, fontWeight: 600, borderRadius: 1 }}>Outbox</Link>}
+							<Link href="#/squad" underline="hover" sx={{ display: 'inline-flex', alignItems: 'center', minHeight: 44, px: 1.5, fontWeight: 600, borderRadius: 1 }}>Squad day</Link>
+							<Link href="#/outreach" underline="hover" sx={{ display: 'inline-flex', alignItems: 'center', minHeight: 44, px: 1.5, fontWeight: 600, borderRadius: 1 }}>Outreach</Link>
+							<Link href="#/help" underline="hover" sx={{ display: 'inline-flex', alignItems: 'center', minHeight: 44, px: 1.5, fontWeight: 600, borderRadius: 1 }}>Help</Link>
+							<Link href="#/settings" underline="hover" sx={{ display: 'inline-flex', alignItems: 'center', minHeight: 44, px: 1.5, fontWeight: 600, borderRadius: 1 }}>Settings</Link>
 							<Button variant="outlined" onClick={lock}>Lock</Button>
 						</Box>
 					)}

@@ -6,6 +6,7 @@ import { chartsOf } from '../../../shared/charts/charts.ts'
 import type { Finding, Level, Topic } from '../../../shared/finding.ts'
 import type { Visit } from '../../../shared/visit/visit.ts'
 import { Basis } from '../../parts/Basis.tsx'
+import { clinicProtocol } from '../../parts/clinicProtocol.ts'
 import { ChartView } from '../../parts/ChartView.tsx'
 import { Workings, workingsOf } from '../../parts/Workings.tsx'
 
@@ -30,7 +31,7 @@ interface FindingsProps {
 	earlier?: readonly Visit[]
 }
 export function Findings({ assessment, trouble, topics, visit, earlier }: FindingsProps) {
-	const charts = useMemo(() => (assessment && visit ? topics.flatMap((topic) => chartsOf(topic, visit, earlier ?? [], assessment)) : []), [assessment, visit, earlier, topics])
+	const charts = useMemo(() => (assessment && visit ? topics.flatMap((topic) => chartsOf(topic, visit, earlier ?? [], assessment, clinicProtocol)) : []), [assessment, visit, earlier, topics])
 	const here = assessment?.findings.filter((one) => topics.includes(one.topic)) ?? []
 	const urgent = assessment?.findings.filter((one) => one.level === 'stop' && !topics.includes(one.topic)) ?? []
 	const elsewhere = (assessment?.findings.length ?? 0) - here.length - urgent.length

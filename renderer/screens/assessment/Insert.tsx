@@ -5,16 +5,15 @@ import type { InsertDecision } from '../../../shared/decisions.ts'
 import { decidedInsert, stillBlocked } from '../../../shared/insert/decided.ts'
 import { elementWords } from '../../../shared/insert/elements.ts'
 import { elementText } from '../../../shared/insert/insert.ts'
-import { openProtocol } from '../../../shared/protocol/protocol.ts'
 import { bothSides } from '../../../shared/visit/sides.ts'
 import type { Side } from '../../../shared/visit/visit.ts'
+import { clinicProtocol as protocol } from '../../parts/clinicProtocol.ts'
 import { Basis } from '../../parts/Basis.tsx'
 import { parseNumber } from '../../parts/parseNumber.ts'
 import { decide } from './decisions.ts'
 import type { StepProps } from './stepProps.ts'
 
 type Part = Pick<StepProps, 'draft' | 'change'>
-const protocol = openProtocol()
 const sideTitle = { left: 'Left foot', right: 'Right foot' }
 
 /** Puts one decision about an element; undefined takes it back. */

@@ -5,17 +5,16 @@ import type { Assessment, MatchReason, RankedModel } from '../../../shared/asses
 import { sizeWords } from '../../../shared/footwear/match-result.ts'
 import { soleFigure } from '../../../shared/footwear/sole-figure.ts'
 import { jointRisks } from '../../../shared/footwear/studs.ts'
-import { openProtocol } from '../../../shared/protocol/protocol.ts'
 import { bothSides } from '../../../shared/visit/sides.ts'
 import type { Model, Shelf } from '../../../shared/visit/shelf.ts'
 import { termWords } from '../../../shared/visit/terms.ts'
 import type { Visit } from '../../../shared/visit/visit.ts'
+import { clinicProtocol as protocol } from '../../parts/clinicProtocol.ts'
 import { Basis } from '../../parts/Basis.tsx'
 import { Picture } from '../../parts/Picture.tsx'
 import { isMarked, marksOf, mostModels, setMark } from './marks.ts'
 import type { StepProps } from './stepProps.ts'
 
-const protocol = openProtocol()
 /** Models shown before the rest is asked for. */
 const first = 5
 const verdicts: Record<RankedModel['verdict'], { words: string; colour: 'success' | 'warning' | 'error' }> = {

@@ -3,9 +3,9 @@ import type { Assessment, FeatureWish, PerSide } from '../../../shared/assessmen
 import type { DraftContent } from '../../../shared/contract.ts'
 import { type Decision, type Decisions, decisionsSchema } from '../../../shared/decisions.ts'
 import type { Finding, Level } from '../../../shared/finding.ts'
-import { openProtocol } from '../../../shared/protocol/protocol.ts'
 import type { Feature } from '../../../shared/visit/terms.ts'
 import { visitSchema } from '../../../shared/visit/visit.ts'
+import { clinicProtocol as protocol } from '../../parts/clinicProtocol.ts'
 import { fieldMeta } from '../../parts/fieldMeta.ts'
 import { parseDate } from '../../parts/parseDate.ts'
 import { parseNumber } from '../../parts/parseNumber.ts'
@@ -15,11 +15,12 @@ export const levels: readonly { level: Level; title: string }[] = [
 	{ level: 'stop', title: 'Stop' }, { level: 'caution', title: 'Caution' }, { level: 'advise', title: 'Advise' }, { level: 'note', title: 'Note' },
 ]
 export const defaultWarningSigns: readonly string[] = ['Pain that makes you limp', 'Pain at rest or at night', 'Swelling, colour change or numbness', 'A blister or a break in the skin']
-const protocol = openProtocol()
 /** Heel raises (mm) above which the screen warns, or asks for a reason, with their basis. */
 export const raiseLimits = {
-	warnMm: protocol.value('ankle.raiseWarnMm'), warnBasis: protocol.basis('Heel raise in a boot: warn above', 'ankle.raiseWarnMm'),
-	stopMm: protocol.value('ankle.raiseStopMm'), stopBasis: protocol.basis('Heel raise in a boot: reason required above', 'ankle.raiseStopMm'),
+	get warnMm() { return protocol.value('ankle.raiseWarnMm') },
+	get warnBasis() { return protocol.basis('Heel raise in a boot: warn above', 'ankle.raiseWarnMm') },
+	get stopMm() { return protocol.value('ankle.raiseStopMm') },
+	get stopBasis() { return protocol.basis('Heel raise in a boot: reason required above', 'ankle.raiseStopMm') },
 }
 
 /** Puts `patch` into the decisions; a key given as undefined is taken out. */

@@ -38,3 +38,17 @@ export function withValue(draft: DraftContent, path: string, value: unknown): Dr
 export function withRaw(draft: DraftContent, path: string, text: string): DraftContent {
 	return { ...draft, raw: { ...draft.raw, [path]: text }, visit: marked(writePath(draft.visit, path, undefined), path, undefined) }
 }
+/** The first place where two drafts differ, as a dotted path; empty where they are the same. */
+export function changedPath(before: unknown, after: unknown, at = ''): string {
+	if (Object.is(before, after)) return ''
+	// repeats and other plain lists are one entry
+	const plain = (one: unknown): boolean => one !== undefined && (typeof one !== 'object' || one === null || (Array.isArray(one) && !one.some((item) => typeof item === 'object')))
+	if (plain(before) || plain(after)) return JSON.stringify(before) === JSON.stringify(after) ? '' : at || '.'
+	// a group that is not there yet is an empty one
+	const [was, is] = [(before ?? {}) as Loose, (after ?? {}) as Loose]
+	for (const key of new Set([...Object.keys(was), ...Object.keys(is)])) {
+		const found = changedPath(was[key], is[key], at ? `${at}.${key}` : key)
+		if (found) return found
+	}
+	return ''
+}

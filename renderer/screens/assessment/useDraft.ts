@@ -3,9 +3,10 @@ import { useCallback, useEffect, useRef, useState } from 'react'
 import type { DraftContent } from '../../../shared/contract.ts'
 import type { Visit } from '../../../shared/visit/visit.ts'
 import { call, wordsOf } from '../../host.ts'
+import { History } from './history.ts'
 
 const waitMs = 400
-export interface OpenDraft { content: DraftContent; earlier: readonly Visit[]; draftId: string; saved: string; change: (update: (now: DraftContent) => DraftContent) => void; saveNow: () => Promise<void>; closed: () => void }
+export interface OpenDraft { content: DraftContent; earlier: readonly Visit[]; draftId: string; saved: string; change: (update: (now: DraftContent) => DraftContent) => void; saveNow: () => Promise<void>; closed: () => void; /** one entry back, or forward again; false where there is none */ undo: () => boolean; redo: () => boolean }
 
 /** @returns the draft once loaded; until then `trouble` says why not */
 export function useDraft(playerId: string): { open?: OpenDraft; trouble: string } {
@@ -18,6 +19,7 @@ export function useDraft(playerId: string): { open?: OpenDraft; trouble: string 
 	const timer = useRef<ReturnType<typeof setTimeout>>(undefined)
 	const chain = useRef<Promise<void>>(Promise.resolve())
 	const id = useRef('')
+	const history = useRef(new History())
 
 	const saveNow = useCallback((): Promise<void> => {
 		clearTimeout(timer.current)
@@ -42,14 +44,26 @@ export function useDraft(playerId: string): { open?: OpenDraft; trouble: string 
 		mine.catch(() => {})
 		return mine
 	}, [])
-	const change = useCallback((update: (now: DraftContent) => DraftContent) => {
-		if (!latest.current) return
-		latest.current = update(latest.current)
+	const put = useCallback((next: DraftContent): void => {
+		latest.current = next
 		dirty.current = true
 		setContent(latest.current)
 		clearTimeout(timer.current)
 		timer.current = setTimeout(() => void saveNow().catch(() => {}), waitMs)
 	}, [saveNow])
+	const change = useCallback((update: (now: DraftContent) => DraftContent) => {
+		if (!latest.current) return
+		const next = update(latest.current)
+		history.current.note(latest.current, next, Date.now())
+		put(next)
+	}, [put])
+	const step = useCallback((way: 'back' | 'forward'): boolean => {
+		const next = latest.current && id.current ? history.current[way](latest.current) : undefined
+		if (next) put(next)
+		return next !== undefined
+	}, [put])
+	const undo = useCallback(() => step('back'), [step])
+	const redo = useCallback(() => step('forward'), [step])
 	const closed = useCallback(() => {
 		clearTimeout(timer.current)
 		dirty.current = false
@@ -77,5 +91,5 @@ export function useDraft(playerId: string): { open?: OpenDraft; trouble: string 
 			void saveNow().catch(() => {})
 		}
 	}, [playerId, saveNow])
-	return { trouble, ...(content && meta ? { open: { content, ...meta, saved, change, saveNow, closed } } : {}) }
+	return { trouble, ...(content && meta ? { open: { content, ...meta, saved, change, saveNow, closed, undo, redo } } : {}) }
 }

@@ -1,15 +1,31 @@
 /** Drafts and signed visits of one player, and the report of one of them on the page. */
-import { Box, Button, Link, Paper, Stack, Typography } from '@mui/material'
-import { useEffect, useRef, useState } from 'react'
+import { Box, Button, Chip, Link, Paper, Stack, Typography } from '@mui/material'
+import { lazy, Suspense, useEffect, useRef, useState } from 'react'
 import type { OutputOf } from '../../../shared/contract.ts'
 import { call, wordsOf } from '../../host.ts'
 import { dayInWords } from '../../parts/dates.ts'
 import { Trouble } from '../../parts/form.tsx'
 
+const VisitView = lazy(async () => ({ default: (await import('../visit/Visit.tsx')).Visit }))
+const HoldForm = lazy(async () => ({ default: (await import('../records/Hold.tsx')).Hold }))
+
 type Opened = OutputOf<'players.open'>
 interface Shown { title: string; url: string; fileName: string }
 
-export function Visits({ visits, drafts }: Pick<Opened, 'visits' | 'drafts'>) {
+export function Visits({ playerId, visits: first, drafts }: Pick<Opened, 'visits' | 'drafts'> & { playerId?: string }) {
+	const [later, setLater] = useState<Opened['visits']>()
+	const visits = later ?? first
+	// biome-ignore lint/correctness/useExhaustiveDependencies: a new list of the page stands over what was asked here
+	useEffect(() => setLater(undefined), [first])
+	const owner = playerId ?? location.hash.split('/')[2] ?? ''
+	const [role, setRole] = useState('')
+	const [reading, setReading] = useState('')
+	const [holding, setHolding] = useState(false)
+	useEffect(() => { call('session.status', {}).then(({ person }) => setRole(person?.role ?? ''), () => {}) }, [])
+	const again = () => { call('players.open', { playerId: owner }).then((now) => setLater(now.visits), (error) => setSays(wordsOf(error))) }
+	const treats = ['clinician', 'student', 'owner'].includes(role)
+	const valid = visits.filter((one) => !one.inError)
+	const wrong = visits.filter((one) => one.inError)
 	const [shown, setShown] = useState<Shown>()
 	const [says, setSays] = useState('')
 	const pane = useRef<HTMLDivElement>(null)
@@ -26,6 +42,15 @@ export function Visits({ visits, drafts }: Pick<Opened, 'visits' | 'drafts'>) {
 			setShown({ title: `Report of ${dayInWords(visit.visitDate)}`, url: URL.createObjectURL(new Blob([bytes], { type: 'application/pdf' })), fileName })
 		} catch (error) { setSays(wordsOf(error)) }
 	}
+	const line = (visit: Opened['visits'][number]) => (
+		<Line key={visit.visitId} day={visit.visitDate} about={`Signed ${dayInWords(visit.signedAt)}${visit.version ? `, version ${visit.version}` : ''}`} mark={visit.awaitsCountersign && !visit.inError ? 'Awaits countersignature' : undefined}>
+			<Box sx={{ display: 'flex', flexWrap: 'wrap', gap: 1 }}>
+				{treats && <Button variant="outlined" aria-label={`Open visit of ${dayInWords(visit.visitDate)}`} onClick={() => setReading(visit.visitId)}>Open visit</Button>}
+				<Button variant="outlined" aria-label={`Open report of ${dayInWords(visit.visitDate)}`} onClick={() => void report(visit)}>Open report</Button>
+			</Box>
+		</Line>
+	)
+	const read = visits.find((one) => one.visitId === reading)
 	return (
 		<>
 			<Paper component="section" variant="outlined" sx={{ p: { xs: 2, sm: 3 } }}>
@@ -35,14 +60,23 @@ export function Visits({ visits, drafts }: Pick<Opened, 'visits' | 'drafts'>) {
 					{drafts.map((draft) => (
 						<Line key={draft.draftId} day={draft.visitDate} about={`Draft, saved ${dayInWords(draft.savedAt)}`} />
 					))}
-					{visits.map((visit) => (
-						<Line key={visit.visitId} day={visit.visitDate} about={`Signed ${dayInWords(visit.signedAt)}`}>
-							<Button variant="outlined" aria-label={`Open report of ${dayInWords(visit.visitDate)}`} onClick={() => void report(visit)}>Open report</Button>
-						</Line>
-					))}
+					{valid.map(line)}
 				</Box>
+				{wrong.length > 0 && (
+					<Box component="details" sx={{ mt: 1 }}>
+						<Box component="summary" sx={{ minHeight: 44, py: 1.25, cursor: 'pointer', fontWeight: 600 }}>Entered in error ({wrong.length})</Box>
+						<Box component="ul" sx={{ listStyle: 'none', m: 0, p: 0 }}>{wrong.map(line)}</Box>
+					</Box>
+				)}
+				{(role === 'clinician' || role === 'owner') && owner && (
+					<Box component="details" sx={{ mt: 1 }} onToggle={(event: { currentTarget: EventTarget }) => setHolding((event.currentTarget as HTMLDetailsElement).open)}>
+						<Box component="summary" sx={{ minHeight: 44, py: 1.25, cursor: 'pointer', fontWeight: 600 }}>Hold this record</Box>
+						{holding && <Suspense><HoldForm playerId={owner} /></Suspense>}
+					</Box>
+				)}
 				<Trouble says={says} />
 			</Paper>
+			{read && <Box sx={{ gridColumn: '1 / -1' }}><Suspense fallback={<Typography role="status">Opening the visit.</Typography>}><VisitView key={reading} visitId={reading} role={role} changed={again} close={() => setReading('')} report={() => void report(read)} /></Suspense></Box>}
 			{shown && (
 				<Paper component="section" variant="outlined" ref={pane} sx={{ p: 2, gridColumn: '1 / -1' }}>
 					<Stack direction="row" sx={{ alignItems: 'center', flexWrap: 'wrap', gap: 2, mb: 2 }}>
@@ -57,10 +91,10 @@ export function Visits({ visits, drafts }: Pick<Opened, 'visits' | 'drafts'>) {
 		</>
 	)
 }
-function Line({ day, about, children }: { day: string; about: string; children?: React.ReactNode }) {
+function Line({ day, about, mark, children }: { day: string; about: string; mark?: string | undefined; children?: React.ReactNode }) {
 	return (
 		<Box component="li" sx={{ display: 'flex', flexWrap: 'wrap', alignItems: 'center', justifyContent: 'space-between', gap: 1, py: 1.5, borderBottom: 1, borderColor: 'divider', '&:last-of-type': { borderBottom: 0 } }}>
-			<Box><Typography sx={{ fontWeight: 600 }}>{dayInWords(day)}</Typography><Typography variant="body2" color="textSecondary">{about}</Typography></Box>
+			<Box><Typography sx={{ fontWeight: 600 }}>{dayInWords(day)}</Typography><Typography variant="body2" color="textSecondary">{about}</Typography>{mark && <Chip size="small" color="warning" label={mark} sx={{ mt: 0.5 }} />}</Box>
 			{children}
 		</Box>
 	)

@@ -54,11 +54,15 @@ export function Backups({ owner, restored }: { owner: boolean; restored: () => v
 /** On a PC without records: bring them from a backup. */
 export function MoveHere({ done }: { done: () => void }) {
 	const [file, setFile] = useState('')
+	const [passphrase, setPassphrase] = useState('')
+	const [key, setKey] = useState('')
 	const action = useAction()
+	if (key) return <Box sx={{ maxWidth: 860, mx: 'auto', mt: 4 }}><Alert severity="success" role="status" action={<Button color="inherit" onClick={done}>Go on to unlock</Button>}>The pack was opened here. The passphrase of the pack unlocks it. Should it be forgotten, this key does: {key}</Alert></Box>
 	return (
-		<Box component="form" noValidate sx={{ maxWidth: 860, mx: 'auto', mt: 4 }} onSubmit={(event: React.FormEvent) => { event.preventDefault(); action.run(async () => { const { records } = await call('session.moveHere', { file: file.trim() }); done(); return `${records} records were brought here.` }) }}>
-			<Panel title="Or bring records from a backup" hint="For a new PC, or where the records file was damaged. Unlock afterwards with the passphrase or the recovery key of that backup.">
+		<Box component="form" noValidate sx={{ maxWidth: 860, mx: 'auto', mt: 4 }} onSubmit={(event: React.FormEvent) => { event.preventDefault(); action.run(async () => { const { records, recoveryKey } = await call('session.moveHere', { file: file.trim(), ...(passphrase ? { passphrase } : {}) }); if (recoveryKey) setKey(recoveryKey); else done(); return `${records} records were brought here.` }) }}>
+			<Panel title="Or bring records from a backup or a pack" hint="For a new PC, or where the records file was damaged: unlock afterwards with the passphrase or the recovery key of that backup. For an outreach day: open a pack here.">
 				<Field label="Backup file" value={file} set={setFile} optional hint="A whole path, or the name of a backup in the data folder." />
+				<Field label="Pack passphrase" type="password" value={passphrase} set={setPassphrase} optional hint="Only for a pack (a file that ends in .lwpack); leave empty for a backup." />
 				<Trouble says={action.says} />
 				<Box><Button type="submit" variant="outlined" disabled={action.busy || !file.trim()}>Bring these records here</Button></Box>
 			</Panel>

@@ -29,7 +29,7 @@ export function useAction(): { busy: boolean; says: string; done: string; run: (
 export function Panel({ title, hint, children }: { title: string; hint?: string | undefined; children: ReactNode }) {
 	return (
 		<Paper component="section" variant="outlined" sx={{ p: { xs: 2, sm: 3 }, display: 'grid', gap: 2 }}>
-			<Box><Typography variant="h2">{title}</Typography>{hint && <Typography color="textSecondary" sx={{ mt: 0.5 }}>{hint}</Typography>}</Box>
+			{(title || hint) && <Box>{title && <Typography variant="h2">{title}</Typography>}{hint && <Typography color="textSecondary" sx={{ mt: 0.5 }}>{hint}</Typography>}</Box>}
 			{children}
 		</Paper>
 	)

@@ -1,10 +1,11 @@
 /** The season in one picture: each pair's wear to its replacement window, its toe room against the growth forecast, and when to buy. */
 import { Box, Paper, Typography } from '@mui/material'
 import type { Plan, PlanPair } from '../../../shared/season/plan-file.ts'
-import { openProtocol, type ThresholdKey } from '../../../shared/protocol/protocol.ts'
+import type { ThresholdKey } from '../../../shared/protocol/protocol.ts'
 import { dayNumber } from '../../../shared/visit/age.ts'
 import { rounded } from '../../../shared/visit/sides.ts'
 import { termWords } from '../../../shared/visit/terms.ts'
+import { clinicProtocol as protocol } from '../../parts/clinicProtocol.ts'
 import { dayInWords } from '../../parts/dates.ts'
 import { restsOn } from '../../parts/Workings.tsx'
 import { PairBadge } from './PairBadge.tsx'
@@ -39,7 +40,6 @@ function leastKey(pair: PlanPair, young: boolean): ThresholdKey {
 	return young ? (trainer ? 'footwear.youthTrainerReplaceMm' : 'footwear.youthReplaceMm') : trainer ? 'footwear.adultTrainerTightMm' : 'footwear.adultTightMm'
 }
 export function Picture({ plan, young }: { plan: Plan; young: boolean }) {
-	const protocol = openProtocol()
 	const share = protocol.value('season.checkShare')
 	const leastKeys = [...new Set(plan.pairs.filter((pair) => pair.toeRoom).map((pair) => leastKey(pair, young)))]
 	const [first, last] = [dayNumber(plan.season.from), Math.max(dayNumber(plan.season.to), dayNumber(plan.season.from) + 1)]

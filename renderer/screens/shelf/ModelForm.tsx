@@ -3,16 +3,15 @@ import { Alert, Box, Button, Checkbox, FormControlLabel, FormGroup, Link, Paper,
 import { type ReactNode, useEffect, useMemo, useRef, useState } from 'react'
 import type { SizingResult } from '../../../shared/assessment.ts'
 import { soleFigure } from '../../../shared/footwear/sole-figure.ts'
-import { openProtocol } from '../../../shared/protocol/protocol.ts'
 import { modelSchema, offsetOf, type Shelf } from '../../../shared/visit/shelf.ts'
 import { codes, termWords } from '../../../shared/visit/terms.ts'
+import { clinicProtocol as protocol } from '../../parts/clinicProtocol.ts'
 import { fieldMeta } from '../../parts/fieldMeta.ts'
 import { Picture } from '../../parts/Picture.tsx'
 import { walkByEnter } from '../../parts/walkByEnter.ts'
 import type { SaveShelf } from './shelf.tsx'
 import { emptySize, emptyStud, groups, type ModelTexts, readTexts, type Row, type StudState, sizeFields, studFields, unsaved } from './texts.ts'
 
-const protocol = openProtocol()
 /** No player stands on the sole of the form. */
 const nobody: SizingResult = { left: { fitting: {} }, right: { fitting: {} }, changes: { left: {}, right: {} }, findings: [], workings: [] }
 const studStates: readonly StudState[] = ['not recorded', 'none', 'listed']

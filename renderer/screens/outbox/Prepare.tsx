@@ -1,0 +1,118 @@
+/** Choosing a player, a signed visit, a document and a recipient from the record. */
+import { Alert, Box, Button, Link, Stack, Typography } from '@mui/material'
+import { useState } from 'react'
+import type { OutputOf } from '../../../shared/contract.ts'
+import { channels, channelWords, isMail, kindWords, type OutboxKind, recipientRoles, roleWords } from '../../../shared/outbox/item.ts'
+import { call } from '../../host.ts'
+import { dayInWords, today } from '../../parts/dates.ts'
+import { Field, Sheet, Trouble } from '../../parts/form.tsx'
+import { Panel, useAction, useAnswer, Way } from '../records/parts.tsx'
+
+const mostShown = 12
+export function Prepare({ playerId }: { playerId: string | undefined }) { return playerId ? <OfPlayer playerId={playerId} /> : <Find /> }
+function Find() {
+	const [query, setQuery] = useState('')
+	const { value, says } = useAnswer('players.search', { query, limit: mostShown })
+	return (
+		<Panel title="Which player?">
+			<Trouble says={says} />
+			<Box sx={{ maxWidth: 420 }}><Field label="Search by name or birth date" value={query} set={setQuery} optional focus /></Box>
+			<Box component="ul" sx={{ listStyle: 'none', m: 0, p: 0 }}>
+				{value?.cards.map((card) => <Box component="li" key={card.playerId}><Link href={`#/outbox/player/${card.playerId}`} sx={{ display: 'inline-flex', alignItems: 'center', minHeight: 44, gap: 1 }}>{card.givenName} {card.familyName}, born {dayInWords(card.birthDate)}</Link></Box>)}
+			</Box>
+			{value && value.total > value.cards.length && <Typography color="textSecondary">{value.total - value.cards.length} more: type more of the name.</Typography>}
+		</Panel>
+	)
+}
+function OfPlayer({ playerId }: { playerId: string }) {
+	const { value, says } = useAnswer('players.open', { playerId })
+	const [visitId, setVisitId] = useState('')
+	const visits = (value?.visits ?? []).filter((one) => !one.inError)
+	const name = value ? `${value.player.givenName} ${value.player.familyName}` : ''
+	const label = (one: (typeof visits)[number]) => `Visit of ${dayInWords(one.visitDate)}, signed ${dayInWords(one.signedAt)}`
+	const chosen = visits.find((one) => one.visitId === visitId) ?? visits[0]
+	return (
+		<Stack spacing={2}>
+			<Trouble says={says} />
+			<Panel title={name ? `${name}, born ${dayInWords(value?.player.birthDate ?? '')}` : 'Opening'}>
+				<Box><Way to="#/outbox/prepare">Another player</Way><Way to={`#/consents/${playerId}`}>Consents of this player</Way></Box>
+				{value && visits.length === 0 && <Typography color="textSecondary">No visit of this player is signed. Sign one first.</Typography>}
+				{chosen && <Box sx={{ maxWidth: 520 }}><Field label="Visit" value={label(chosen)} set={(text) => setVisitId(visits.find((one) => label(one) === text)?.visitId ?? '')} options={visits.map(label)} /></Box>}
+			</Panel>
+			{chosen && <OfVisit key={chosen.visitId} visitId={chosen.visitId} />}
+		</Stack>
+	)
+}
+type Recipients = OutputOf<'outbox.recipients'>
+const protections = ['with a password', 'without a password'] as const
+function OfVisit({ visitId }: { visitId: string }) {
+	const { value, says, again } = useAnswer('outbox.recipients', { visitId })
+	const [form, setForm] = useState({ recipient: '', kind: '', channel: '', protection: protections[0] as string, due: today() })
+	const action = useAction()
+	const put = (name: keyof typeof form) => (text: string) => setForm((now) => ({ ...now, [name]: text, ...(name === 'recipient' ? { kind: '' } : {}) }))
+	const label = ({ recipient }: Recipients['recipients'][number]) => `${recipient.name} (${roleWords[recipient.role]})${recipient.email ? `, ${recipient.email}` : ', no e-mail address'}`
+	const chosen = value?.recipients.find((one) => label(one) === form.recipient)
+	const channel = channels.find((one) => channelWords[one] === form.channel)
+	const kind = (Object.keys(kindWords) as OutboxKind[]).find((one) => kindWords[one] === form.kind)
+	const add = async () => {
+		if (!chosen) throw new Error('Recipient is not chosen. Choose one from the record.')
+		if (!kind) throw new Error('Document is not chosen. Choose one from the list.')
+		if (!channel) throw new Error('Way is not chosen. Choose one from the list.')
+		const { itemId } = await call('outbox.add', { visitId, kind, recipientId: chosen.recipient.recipientId, channel, protection: isMail(channel) && form.protection === protections[0] ? 'password' : 'open', due: form.due })
+		location.hash = `#/outbox/item/${itemId}`
+		return ''
+	}
+	if (!value) return <Trouble says={says} />
+	return (
+		<>
+			<Stack component="form" noValidate spacing={2} onSubmit={(event) => { event.preventDefault(); action.run(add) }}>
+				<Trouble says={says || action.says} />
+				{value.minor && <Alert severity="info">The player is a minor: by e-mail the report goes only to a guardian who consented.</Alert>}
+				<Sheet title="Put into the outbox" hint={`Version ${value.version}, visit of ${dayInWords(value.visitDate)}. One document to one recipient.`}>
+					<Field label="Recipient" value={form.recipient} set={put('recipient')} options={value.recipients.map(label)} hint="Only people on the record. Add another one below." />
+					<Field label="Document" value={form.kind} set={put('kind')} options={(chosen?.kinds ?? []).map((one) => kindWords[one])} hint={chosen ? `What a ${roleWords[chosen.recipient.role]} may be given.` : 'Choose the recipient first.'} />
+					<Field label="Way" value={form.channel} set={put('channel')} options={channels.map((one) => channelWords[one])} />
+					{channel && isMail(channel) && <Field label="Copy" value={form.protection} set={put('protection')} options={protections} hint={form.protection === protections[0] ? 'You give the password by telephone or in person.' : 'Anyone who gets the message can read it. Agree it with the recipient first.'} />}
+					<Field label="Due" type="date" value={form.due} set={put('due')} />
+				</Sheet>
+				{chosen?.warnings.map((text) => <Alert key={text} severity="warning">{text}</Alert>)}
+				{chosen?.consents.map((text) => <Alert key={text} severity="info">{text}</Alert>)}
+				<Box><Button type="submit" variant="contained" disabled={action.busy}>Put into the outbox</Button></Box>
+			</Stack>
+			<AddContact playerId={value.playerId} added={again} />
+		</>
+	)
+}
+const none = { name: '', role: '', email: '', emailAgain: '', phone: '' }
+function AddContact({ playerId, added }: { playerId: string; added: () => void }) {
+	const [form, setForm] = useState(none)
+	const [warnings, setWarnings] = useState<string[]>([])
+	const action = useAction()
+	const put = (name: keyof typeof form) => (text: string) => { setForm((now) => ({ ...now, [name]: text })); setWarnings([]) }
+	const add = async () => {
+		const role = recipientRoles.find((one) => roleWords[one] === form.role)
+		if (!form.name.trim()) throw new Error('Name is empty. Fill it in.')
+		if (!role || role === 'player') throw new Error('Role is not chosen. Choose one from the list.')
+		const answer = await call('outbox.addContact', { playerId, name: form.name, role, email: form.email, emailAgain: form.emailAgain, ...(form.phone.trim() ? { phone: form.phone } : {}), warningsRead: warnings.length > 0 })
+		if (!answer.contactId) { setWarnings(answer.warnings); return '' }
+		setForm(none)
+		setWarnings([])
+		added()
+		return 'On the record. Choose it above.'
+	}
+	return (
+		<Stack component="form" noValidate spacing={2} onSubmit={(event) => { event.preventDefault(); action.run(add) }}>
+			<Sheet title="Add a recipient to the record" hint="Type the address twice; pasting it would repeat a slip.">
+				<Field label="Name of the recipient" value={form.name} set={put('name')} />
+				<Field label="Role" value={form.role} set={put('role')} options={recipientRoles.filter((one) => one !== 'player').map((one) => roleWords[one])} />
+				<Field label="E-mail address" value={form.email} set={put('email')} optional />
+				<Box onPaste={(event) => event.preventDefault()}><Field label="E-mail address once more" value={form.emailAgain} set={put('emailAgain')} optional /></Box>
+				<Field label="Telephone" value={form.phone} set={put('phone')} optional hint="For the password." />
+			</Sheet>
+			<Trouble says={action.says} />
+			{action.done && <Alert severity="success" role="status">{action.done}</Alert>}
+			{warnings.map((text) => <Alert key={text} severity="warning" role="alert">{text}</Alert>)}
+			<Box><Button type="submit" variant="outlined" disabled={action.busy}>{warnings.length > 0 ? 'The address is right: add it' : 'Add to the record'}</Button></Box>
+		</Stack>
+	)
+}

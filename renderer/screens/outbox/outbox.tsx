@@ -1,0 +1,82 @@
+/** The outbox room: the queue, one item beside its page, preparing, delivery reports, mail settings, sent in error. */
+import { Alert, Box, Button, Link, Stack, Typography } from '@mui/material'
+import { useEffect, useState } from 'react'
+import { channelWords, kindWords, outboxStates, stateWords } from '../../../shared/outbox/item.ts'
+import { call } from '../../host.ts'
+import { dayInWords } from '../../parts/dates.ts'
+import { Field, Trouble } from '../../parts/form.tsx'
+import { Panel, Rows, timeWords, useAction, useAnswer, Way } from '../records/parts.tsx'
+import { Breaches } from './Breaches.tsx'
+import { Item } from './Item.tsx'
+import { Mail } from './Mail.tsx'
+import { Prepare } from './Prepare.tsx'
+import { StateChip } from './StateChip.tsx'
+
+const pages = [['queue', 'Queue'], ['prepare', 'Prepare a document'], ['reports', 'Delivery reports'], ['errors', 'Sent in error'], ['mail', 'Mail settings']] as const
+/** How often the queue is looked at again. */
+const lookEveryMs = 4000
+
+export function OutboxScreen({ page, item, owner }: { page: string | undefined; item: string | undefined; owner: boolean }) {
+	const now = page ?? 'queue'
+	return (
+		<Stack spacing={3}>
+			<Typography variant="h1">Outbox</Typography>
+			<Box component="nav" aria-label="Outbox" sx={{ display: 'flex', flexWrap: 'wrap', gap: 1 }}>
+				{pages.map(([name, title]) => <Box key={name} component="span" sx={name === now || (name === 'prepare' && now === 'player') ? { borderBottom: 3, borderColor: 'primary.main' } : {}}><Way to={name === 'queue' ? '#/outbox' : `#/outbox/${name}`}>{title}</Way></Box>)}
+			</Box>
+			{now === 'queue' && <Queue />}
+			{now === 'item' && item && <Item key={item} itemId={item} />}
+			{(now === 'prepare' || now === 'player') && <Prepare key={item ?? 'any'} playerId={now === 'player' ? item : undefined} />}
+			{now === 'reports' && <Reports />}
+			{now === 'errors' && <Breaches />}
+			{now === 'mail' && <Mail owner={owner} />}
+		</Stack>
+	)
+}
+const open = 'All but closed'
+function Queue() {
+	const { value, says, again } = useAnswer('outbox.list', {})
+	const [only, setOnly] = useState<string>(open)
+	const action = useAction()
+	useEffect(() => {
+		const timer = setInterval(again, lookEveryMs)
+		const online = () => { call('outbox.sendNow', {}).then(again, again) }
+		addEventListener('online', online)
+		return () => { clearInterval(timer); removeEventListener('online', online) }
+	}, [again])
+	const all = value?.items ?? []
+	const shown = all.filter((one) => (only === '' || only === open ? one.state !== 'closed' : stateWords[one.state] === only)).sort((a, b) => (a.due < b.due ? -1 : a.due > b.due ? 1 : 0))
+	const uncertain = all.filter((one) => one.state === 'uncertain').length
+	return (
+		<Stack spacing={2}>
+			<Trouble says={says || action.says} />
+			{action.done && <Alert severity="success" role="status">{action.done}</Alert>}
+			{uncertain > 0 && <Alert severity="error" role="alert">{uncertain === 1 ? 'One message is uncertain' : `${uncertain} messages are uncertain`}: the connection broke at the very end, and it may have arrived or not. Open it, ask the recipient, and note what you learn. Nothing is sent again by itself.</Alert>}
+			{value && value.queue.waiting > 0 && <Alert severity="info" role="status">{value.queue.waiting === 1 ? 'One message waits' : `${value.queue.waiting} messages wait`} to be sent. {value.queue.says} {value.queue.retryAt && `Next try ${timeWords(value.queue.retryAt)}.`} <Button size="small" variant="outlined" disabled={action.busy} onClick={() => action.run(async () => { await call('outbox.sendNow', {}); again(); return 'Tried. The list shows what came of it.' })}>Send now</Button></Alert>}
+			<Panel title="Queue" hint="Sorted by due day. Every document is checked beside its recipient before it leaves.">
+				<Box sx={{ maxWidth: 280 }}><Field label="Show" value={only} set={setOnly} optional options={[open, ...outboxStates.map((one) => stateWords[one])]} /></Box>
+				<Rows label="Outbox" empty="Nothing here. Choose Prepare a document to begin." heads={['Number', 'Player', 'Document', 'Recipient', 'Way', 'State', 'Owner', 'Due', 'Age']} rows={shown.map((one) => ({ key: one.itemId, cells: [
+					<Link key="open" href={`#/outbox/item/${one.itemId}`} sx={{ display: 'inline-flex', alignItems: 'center', minHeight: 44, fontWeight: 600, whiteSpace: 'nowrap' }}>{one.number}</Link>,
+					<Box key="player"><Typography variant="body2">{one.playerName}</Typography><Typography variant="body2" color="textSecondary">born {dayInWords(one.birthDate)}</Typography></Box>,
+					<Box key="kind"><Typography variant="body2">{kindWords[one.kind]}</Typography>{one.newerVersion && <Typography variant="body2" color="error">version {one.version}; version {one.newerVersion} is newer</Typography>}</Box>,
+					one.recipient.name, channelWords[one.channel], <StateChip key="state" one={one} />, one.owner.name,
+					<Typography key="due" variant="body2" {...(one.overdue ? { color: 'error', sx: { fontWeight: 600 } } : {})}>{dayInWords(one.due)}{one.overdue ? ', overdue' : ''}</Typography>, one.ageDays === 1 ? '1 day' : `${one.ageDays} days`,
+				] }))} />
+			</Panel>
+		</Stack>
+	)
+}
+function Reports() {
+	const [text, setText] = useState('')
+	const [read, setRead] = useState<{ itemId?: string | undefined; address: string; says: string }[]>([])
+	const action = useAction()
+	const drop = async (file: File | undefined) => { if (file) setText(await file.text()) }
+	return (
+		<Panel title="Delivery reports" hint="Paste the whole returned message with its source, or drop the saved file here. A report of delivery is no proof of reading.">
+			<Trouble says={action.says} />
+			<Box onDragOver={(event) => event.preventDefault()} onDrop={(event) => { event.preventDefault(); void drop(event.dataTransfer.files[0]) }}><Field label="Returned message" value={text} set={setText} rows={8} /></Box>
+			<Box><Button variant="contained" disabled={action.busy || !text.trim()} onClick={() => action.run(async () => { setRead((await call('outbox.readReport', { text })).read); setText(''); return 'Read.' })}>Read report</Button></Box>
+			{read.map((one) => <Alert key={`${one.address} ${one.says}`} severity={one.itemId ? 'info' : 'warning'} role="status">{one.says} {one.itemId && <Link href={`#/outbox/item/${one.itemId}`}>Open it</Link>}</Alert>)}
+		</Panel>
+	)
+}

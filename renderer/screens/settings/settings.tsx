@@ -1,0 +1,25 @@
+/** Settings: the clinic's letterhead and words, the protocol, the records, the look of this PC. */
+import { Box, Link, Stack, Typography } from '@mui/material'
+import { RecordsSettings } from '../records/Settings.tsx'
+import { Letterhead } from './Letterhead.tsx'
+import { LookSettings } from './LookSettings.tsx'
+import { ProtocolEditor } from './ProtocolEditor.tsx'
+
+const pages = [['letterhead', 'Letterhead and documents'], ['protocol', 'Protocol'], ['records', 'Ages, keeping and lock'], ['look', 'Look']] as const
+export function Settings({ page, role }: { page: string | undefined; role: string | undefined }) {
+	const clinical = role === 'owner' || role === 'clinician'
+	const shown = pages.filter(([name]) => (name === 'records' ? role === 'owner' : name === 'letterhead' ? clinical : true))
+	const now = shown.find(([name]) => name === page)?.[0] ?? 'look'
+	return (
+		<Stack spacing={3}>
+			<Typography variant="h1">Settings</Typography>
+			<Box component="nav" aria-label="Settings" sx={{ display: 'flex', flexWrap: 'wrap', gap: 1 }}>
+				{shown.map(([name, title]) => <Link key={name} href={`#/settings/${name}`} underline="hover" aria-current={name === now ? 'page' : undefined} sx={{ display: 'inline-flex', alignItems: 'center', minHeight: 44, px: 1.5, fontWeight: 600, borderBottom: 3, borderColor: name === now ? 'primary.main' : 'transparent' }}>{title}</Link>)}
+			</Box>
+			{now === 'letterhead' && <Letterhead />}
+			{now === 'protocol' && <ProtocolEditor mayChange={clinical} />}
+			{now === 'records' && <RecordsSettings />}
+			{now === 'look' && <LookSettings />}
+		</Stack>
+	)
+}
