@@ -1,48 +1,91 @@
-/** Records at full size: unlock to list, a keystroke's answer, opening a player, memory. Budgets of the record room; times depend on the PC. */
+/** Records at full size: unlock to list, a keystroke's answer, opening a player, memory of the host. Budgets of the record room; times depend on the PC. */
+import { execFileSync } from 'node:child_process'
 import { mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
+import { fileURLToPath } from 'node:url'
 import { createApp } from '../../electron/app.ts'
+import { passphraseBytes, scryptCost, stretch } from '../../electron/store/seal.ts'
 import { Store } from '../../electron/store/store.ts'
 
-const [players, perPlayer] = [Number(process.argv[2] ?? 20_000), 3]
+interface Line { name: string; value: number; unit: string; limit: number }
+const [players, perPlayer] = [20_000, 3]
+/** bytes of a visit's record with its assessment; nothing at unlock may depend on them */
+const bodyLong = 12_000
 const passphrase = 'correct horse'
-const here = mkdtempSync(join(tmpdir(), 'lastwright-bench-'))
-const options = { dataFolder: here, scryptCost: 1024, renderPdf: async () => Buffer.from('%PDF-1.7') }
+/** The least stretching: what the full one takes is a line of its own. */
+const cheapCost = 1024
+const optionsFor = (dataFolder: string) => ({ dataFolder, scryptCost: cheapCost, renderPdf: async () => Buffer.from('%PDF-1.7') })
 const syllables = ['ash', 'bel', 'cor', 'dún', 'ève', 'far', 'gol', 'hañ', 'ing', 'jor']
 const name = (n: number) => [n % 10, Math.floor(n / 10) % 10, Math.floor(n / 100) % 10].map((at) => syllables[at]).join('')
-try {
-	const first = createApp(options)
+
+async function fill(folder: string): Promise<void> {
+	const first = createApp(optionsFor(folder))
 	await first.call('session.setUp', { clinic: { format: 'lastwright-clinic', version: 1, name: 'Invented Clinic', address: [], colour: '#1f5f5b', clinician: { name: 'A. Example', registration: 'X1' } }, passphrase })
 	first.close()
-	const store = new Store(here, { cost: 1024 })
+	const store = new Store(folder, { cost: cheapCost })
 	await store.unlock(passphrase)
-	// bodies as long as a real visit with its assessment; nothing at unlock may depend on them
-	const body = 'x'.repeat(12_000)
+	const body = 'x'.repeat(bodyLong)
 	for (let from = 0; from < players; from += 500) store.together(() => {
 		for (let n = from; n < Math.min(players, from + 500); n++) {
 			const playerId = `p${n}`
-			store.append({ kind: 'player', at: '2027-01-01T00:00:00.000Z', about: playerId, value: { playerId, player: { givenName: name(n), familyName: name(Math.floor(n / 7)), birthDate: `20${String(5 + (n % 10)).padStart(2, '0')}-03-0${1 + (n % 9)}`, sex: 'female' } } })
+			store.append({ kind: 'player', at: '2026-01-01T00:00:00.000Z', about: playerId, value: { playerId, player: { givenName: name(n), familyName: name(Math.floor(n / 7)), birthDate: `20${String(5 + (n % 10)).padStart(2, '0')}-03-0${1 + (n % 9)}`, sex: 'female' } } })
 			const visits = n === 0 ? 10 : perPlayer
-			for (let v = 0; v < visits; v++) store.append({ kind: 'visit', at: '2027-01-02T00:00:00.000Z', about: playerId, thing: `v${n}-${v}`, card: { visitId: `v${n}-${v}`, playerId, visitDate: `2027-01-0${1 + (v % 9)}`, signedAt: '2027-01-02T00:00:00.000Z', version: 1, student: false }, value: { body } })
+			for (let v = 0; v < visits; v++) store.append({ kind: 'visit', at: '2026-01-02T00:00:00.000Z', about: playerId, thing: `v${n}-${v}`, card: { visitId: `v${n}-${v}`, playerId, visitDate: `2026-01-0${1 + (v % 9)}`, signedAt: '2026-01-02T00:00:00.000Z', version: 1, student: false }, value: { body } })
 		}
 	})
 	store.close()
-	const app = createApp({ ...options, demo: true })
+}
+/** In a process of its own, so that its memory is that of the host alone. */
+async function measure(folder: string): Promise<Line[]> {
+	const app = createApp({ ...optionsFor(folder), demo: true })
 	const timed = async (call: string, input: unknown) => {
 		const start = performance.now()
 		const answer = await app.call(call, input)
 		if (!answer.ok) throw new Error(`${call}: ${answer.message}`)
-		return performance.now() - start
+		return { ms: performance.now() - start, value: answer.value as { total: number } }
 	}
-	const unlockMs = (await timed('session.unlock', { passphrase })) + (await timed('players.search', { query: '', limit: 50 }))
+	// the best of three: what other work on the PC adds is not ours
+	const unlocks: number[] = []
+	for (let run = 0; run < 3; run++) {
+		const unlock = await timed('session.unlock', { passphrase })
+		const list = await timed('players.search', { query: '', limit: 100 })
+		if (list.value.total !== players) throw new Error(`the list holds ${list.value.total} players, not ${players}`)
+		unlocks.push(unlock.ms + list.ms)
+		if (run < 2) await app.call('session.lock', {})
+	}
 	const keys: number[] = []
-	for (let n = 0; n < 60; n++) { const word = `${name(n * 37)} ${name(n * 11)}`; for (let end = 1; end <= word.length; end++) keys.push(await timed('players.search', { query: word.slice(0, end), limit: 50 })) }
+	for (let n = 0; n < 60; n++) {
+		const word = `${name(n * 37)} ${name(Math.floor((n * 37) / 7))}`
+		for (let end = 1; end <= word.length; end++) {
+			const { ms, value } = await timed('players.search', { query: word.slice(0, end), limit: 100 })
+			if (value.total === 0) throw new Error(`nobody is found by ${word.slice(0, end)}`)
+			keys.push(ms)
+		}
+	}
 	keys.sort((a, b) => a - b)
-	const openMs = await timed('players.open', { playerId: 'p0' })
+	const open = await timed('players.open', { playerId: 'p0' })
 	const memoryMb = process.memoryUsage().rss / 1_048_576
-	const rows: [string, number, number, string][] = [['unlock to list, without stretching the passphrase', unlockMs, 2000, 'ms'], ['keystroke, 95th percentile', keys[Math.floor(keys.length * 0.95)] ?? 0, 30, 'ms'], ['opening a player with ten visits', openMs, 100, 'ms'], ['memory of the host, with what filled the store', memoryMb, 400, 'MB']]
-	for (const [what, value, most, unit] of rows) process.stdout.write(`${value <= most ? 'within' : 'OVER  '}  ${what}: ${value.toFixed(0)} ${unit} (budget ${most})\n`)
 	app.close()
-	if (rows.some(([, value, most]) => value > most)) process.exitCode = 1
-} finally { rmSync(here, { recursive: true, force: true }) }
+	const from = performance.now()
+	await stretch(passphraseBytes(passphrase), new Uint8Array(16), scryptCost)
+	const stretchMs = performance.now() - from
+	const size = `${players} players, ${players * perPlayer} visits`
+	return [
+		{ name: `records, unlock to list, ${size}, without stretching the passphrase`, value: Math.min(...unlocks), unit: 'ms', limit: 2000 },
+		// reported apart: it is meant to be slow; the limit only catches a cost set by mistake
+		{ name: 'records, stretching the passphrase', value: stretchMs, unit: 'ms', limit: 5000 },
+		{ name: 'records, keystroke, 95th percentile', value: keys[Math.floor(keys.length * 0.95)] ?? Number.NaN, unit: 'ms', limit: 30 },
+		{ name: 'records, opening a player with ten visits', value: open.ms, unit: 'ms', limit: 100 },
+		{ name: 'records, memory of the host', value: memoryMb, unit: 'MB', limit: 400 },
+	]
+}
+const measuring = '--measure'
+export async function recordsBench(): Promise<Line[]> {
+	const folder = mkdtempSync(join(tmpdir(), 'lastwright-bench-'))
+	try {
+		await fill(folder)
+		return JSON.parse(execFileSync(process.execPath, ['--disable-warning=ExperimentalWarning', fileURLToPath(import.meta.url), measuring, folder], { encoding: 'utf8' })) as Line[]
+	} finally { rmSync(folder, { recursive: true, force: true }) }
+}
+if (process.argv[2] === measuring && process.argv[3]) process.stdout.write(JSON.stringify(await measure(process.argv[3])))

@@ -1,0 +1,170 @@
+/** Reception at the outbox, by keyboard alone, with a real mail server: prepare, check beside the recipient, send, lose the wire, settle, read a report, sent in error. */
+import { mkdirSync } from 'node:fs'
+import { AxeBuilder } from '@axe-core/playwright'
+import { expect, type Locator, type Page, test } from '@playwright/test'
+import { startSmtp, startWire } from '../host/mail-bench.ts'
+import { type RunningHost, startHost } from './host.ts'
+
+const shots = process.env.LASTWRIGHT_SHOTS
+async function shot(page: Page, name: string): Promise<void> {
+	if (!shots) return
+	mkdirSync(shots, { recursive: true })
+	await page.screenshot({ path: `${shots}/${name}.png`, fullPage: true })
+}
+async function tabTo(page: Page, control: Locator): Promise<void> {
+	await expect(control).toBeVisible()
+	for (let presses = 0; presses < 160; presses++) {
+		if (await control.evaluate((one) => one === document.activeElement)) return
+		await page.keyboard.press('Tab')
+	}
+	throw new Error(`not reached by Tab: ${control}`)
+}
+const press = async (page: Page, control: Locator, key = 'Enter') => { await tabTo(page, control); await page.keyboard.press(key) }
+async function type(page: Page, label: string, text: string): Promise<void> {
+	const field = page.getByLabel(label, { exact: true })
+	await tabTo(page, field)
+	await page.keyboard.press('Control+A')
+	await page.keyboard.type(text)
+}
+/** A native list: the first letters choose. */
+async function choose(page: Page, label: string, text: string): Promise<void> {
+	const field = page.getByLabel(label, { exact: true })
+	await tabTo(page, field)
+	await page.keyboard.type(text, { delay: 20 })
+	await expect(field).toHaveValue(new RegExp(`^${text}`, 'i'))
+}
+const button = (page: Page, name: string) => page.getByRole('button', { name, exact: true })
+const link = (page: Page, name: string | RegExp) => page.getByRole('main').getByRole('link', { name })
+async function hostCall(page: Page, name: string, input: object) {
+	const answer = await page.evaluate(async ([name, input]) => (await fetch(`/call/${name}`, { method: 'POST', headers: { 'content-type': 'application/json' }, body: JSON.stringify(input) })).json(), [name, input] as const)
+	expect(answer, `${name} ${answer.message ?? ''} ${JSON.stringify(answer.problems ?? '')}`).toMatchObject({ ok: true })
+	return answer.value
+}
+async function accessible(page: Page): Promise<void> {
+	const { violations } = await new AxeBuilder({ page }).exclude('iframe').analyze()
+	expect(violations.map((one) => `${one.id}: ${one.nodes.map((node) => node.target).join(' ')}`)).toEqual([])
+}
+let host: RunningHost
+test.beforeAll(async () => { host = await startHost('--demo') })
+test.afterAll(async () => { await host.kill() })
+
+test('from the signed report to the delivery report', async ({ page }) => {
+	const smtp = await startSmtp()
+	const wire = await startWire(smtp.port)
+	const faults: string[] = []
+	page.on('console', (message) => { if (/Content Security Policy|unique "key"/i.test(message.text())) faults.push(message.text()) })
+	page.on('pageerror', (error) => faults.push(error.message))
+	try {
+		await page.goto(host.url)
+		await press(page, page.getByRole('navigation', { name: 'Workstation' }).getByRole('link', { name: 'Outbox' }))
+		await expect(page.getByRole('heading', { level: 1, name: 'Outbox' })).toBeFocused()
+		await expect(page.getByText('Nothing here.')).toBeVisible()
+
+		// the mail server: without encryption only in so many words
+		await press(page, link(page, 'Mail settings'))
+		await type(page, 'Server', '127.0.0.1')
+		await type(page, 'Port', String(wire.port))
+		await choose(page, 'Security', 'no enc')
+		await type(page, 'User', 'desk')
+		await type(page, 'Password of the mail server', 'right words')
+		await type(page, "Sender's name", 'Harrow Lane')
+		await type(page, "Sender's address", 'desk@harrowlane.example')
+		await press(page, button(page, 'Save mail settings'))
+		await expect(page.getByRole('alert')).toContainText('send without encryption')
+		await type(page, 'In so many words', 'send without encryption')
+		await press(page, button(page, 'Save mail settings'))
+		await expect(page.getByRole('status')).toContainText('Saved')
+		await press(page, button(page, 'Send a test message'))
+		await expect(page.getByRole('status')).toContainText('took a test message')
+		await shot(page, 'outbox-mail')
+		await accessible(page)
+
+		// prepare for the guardian of a minor
+		await press(page, link(page, 'Prepare a document'))
+		await type(page, 'Search by name or birth date', 'tui')
+		await expect(link(page, /Owain/)).toHaveCount(0)
+		await press(page, link(page, /Tui Ashdown/))
+		await expect(page.getByText('The player is a minor')).toBeVisible()
+		await choose(page, 'Recipient', 'Tui')
+		await choose(page, 'Document', 'Player')
+		await choose(page, 'Way', 'E-mail')
+		await press(page, button(page, 'Put into the outbox'))
+		await expect(page.getByRole('alert').filter({ hasText: /No e-mail address of Tui/ })).toBeVisible()
+		await choose(page, 'Recipient', 'Rae')
+		await choose(page, 'Document', 'Guardian')
+		await shot(page, 'outbox-prepare')
+		await accessible(page)
+
+		// a typed address: twice, and its warning read
+		await type(page, 'Name of the recipient', 'Coach Invented')
+		await choose(page, 'Role', 'coach')
+		await type(page, 'E-mail address', 'raee@example.org')
+		await type(page, 'E-mail address once more', 'rae@example.org')
+		await press(page, button(page, 'Add to the record'))
+		await expect(page.getByRole('alert').filter({ hasText: 'not the same' })).toBeVisible()
+		await type(page, 'E-mail address once more', 'raee@example.org')
+		await press(page, button(page, 'Add to the record'))
+		await expect(page.getByRole('alert').filter({ hasText: 'one letter off rae@example.org' })).toBeVisible()
+		await shot(page, 'outbox-warning')
+		await press(page, button(page, 'Put into the outbox'))
+		await expect(page.getByRole('heading', { name: /^First page of LW-/ })).toBeVisible()
+
+		// the first page beside the recipient; consent is asked when it is released
+		await expect(page.locator('iframe')).toHaveAttribute('src', /^blob:/)
+		await expect(page.getByText('2 May 2013')).toBeVisible()
+		await expect(page.getByText(/No consent to use of e-mail for Rae Ashdown/)).toBeVisible()
+		await press(page, button(page, 'Release'))
+		await expect(page.getByRole('alert').filter({ hasText: 'compared' })).toBeVisible()
+		const itemId = page.url().split('/').at(-1) as string
+		const { items } = await hostCall(page, 'outbox.list', {})
+		const { playerId } = items[0]
+		await press(page, page.getByLabel(/^Name and birth date/), 'Space')
+		await press(page, button(page, 'Release'))
+		await expect(page.getByRole('alert').filter({ hasText: 'Not sent: No consent' })).toBeVisible()
+		const given = new Date().toISOString().slice(0, 10)
+		// it was released: once the consent stands the queue may send it by itself at any moment
+		wire.cut = 'answer'
+		await hostCall(page, 'consents.record', { playerId, consent: { purpose: 'email', recipient: 'Rae Ashdown', decision: 'permit', grantor: { name: 'Rae Ashdown', relation: 'parent' }, method: 'written', given } })
+		await page.waitForTimeout(1500)
+		await shot(page, 'outbox-item')
+		await accessible(page)
+		if (await button(page, 'Release').isVisible()) await press(page, button(page, 'Release')).catch(() => undefined)
+		await expect(page.getByText(/connection broke after the whole message/).first()).toBeVisible({ timeout: 15_000 })
+		await shot(page, 'outbox-uncertain-item')
+		await press(page, link(page, 'Queue'))
+		await expect(page.getByRole('alert').filter({ hasText: 'One message is uncertain' })).toBeVisible()
+		await shot(page, 'outbox-queue')
+		await accessible(page)
+		wire.cut = undefined
+		expect(smtp.received.filter((one) => one.to[0] === 'rae@example.org')).toHaveLength(1)
+
+		// asked, noted, and the password given by another way
+		await press(page, link(page, /^LW-/))
+		await press(page, button(page, 'Show the password'))
+		const password = (await page.locator('strong').textContent()) ?? ''
+		expect(password).toMatch(/^[a-z2-9]{4}(-[a-z2-9]{4}){3}$/)
+		for (const one of smtp.received) expect(one.text).not.toContain(password)
+		await press(page, button(page, 'It left, arrival not known'))
+		await expect(button(page, 'It came back')).toBeVisible()
+
+		// a delivery report is pasted
+		await press(page, link(page, 'Delivery reports'))
+		await tabTo(page, page.getByLabel('Returned message'))
+		await page.keyboard.insertText(`Reporting-MTA: dns; relay.example\nOriginal-Envelope-Id: ${itemId}\n\nFinal-Recipient: rfc822; rae@example.org\nAction: delivered\nStatus: 2.1.5\n`)
+		await press(page, button(page, 'Read report'))
+		await expect(page.getByRole('status')).toContainText('Delivered to the mailbox')
+		await press(page, link(page, 'Open it'))
+		await expect(page.getByText('Delivered', { exact: true }).first()).toBeVisible()
+
+		// sent in error opens the steps with their clocks
+		await type(page, 'Note or reason', 'went to the wrong parent')
+		await press(page, button(page, 'Sent in error'))
+		await expect(page.getByText(/72 hours left|71 hours left/)).toBeVisible()
+		await type(page, 'What was done (contain)', 'telephoned, deleted unread')
+		await press(page, button(page, 'Note as done').first())
+		await expect(page.getByText(/telephoned, deleted unread/)).toBeVisible()
+		await shot(page, 'outbox-errors')
+		await accessible(page)
+		expect(faults).toEqual([])
+	} finally { await wire.stop(); await smtp.stop() }
+})
