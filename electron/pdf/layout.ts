@@ -5,6 +5,7 @@ import { safeLogo } from '../../shared/report/logo.ts'
 import { type Page, pageOf, ptPerMm, type Scale, scales, trueSizePage } from './page.ts'
 
 type Node = Record<string, unknown>
+type FlowBlock = Exclude<Block, { kind: 'true-size' }>
 interface Look { colour: string; page: Page; scale: Scale }
 export interface Protection { /** Opens the copy. */ password: string; /** Changes its permissions; never given away. */ owner: string }
 const ink = '#1d2726'
@@ -41,7 +42,7 @@ const atTrueSize = (svg: string, widthMm: number, heightMm: number): string => s
 
 const together = (short: boolean, node: Node): Node => (short ? { unbreakable: true, stack: [node] } : node)
 
-const draw: { [K in Exclude<Block['kind'], 'true-size'>]: (block: Extract<Block, { kind: K }>, look: Look) => Node } = {
+const draw: { [K in FlowBlock['kind']]: (block: Extract<Block, { kind: K }>, look: Look) => Node } = {
 	heading: ({ text, level = 1, newPage }, { colour, scale }) => words(text, { fontSize: level === 1 ? scale.heading : scale.sub, bold: true, color: level === 1 ? colour : ink, margin: [0, (level === 1 ? 11 : 7) * scale.gap, 0, 5 * scale.gap], headlineLevel: level, outline: true, outlineParentId: 'title', ...(newPage ? { pageBreak: 'before' } : {}) }),
 	// a short paragraph is not torn over two pages
 	text: ({ text, tone = 'body' }, { scale }) => together(text.length < 500, words(text, { fontSize: scale[tone], bold: tone === 'strong' || tone === 'lead', color: tone === 'small' ? quiet : ink, margin: [0, 0, 0, 5 * scale.gap] })),
@@ -105,21 +106,38 @@ const breakBefore = (page: Page) => (node: { headlineLevel?: number; startPositi
 	const following = container?.getFollowingNodesOnPage?.() ?? []
 	return following.length === 0 || (node.headlineLevel <= 2 && (node.startPosition?.top ?? 0) > page.heightPt - page.margins[3] - 11 * page.lineRoom)
 }
+const shortTable = (block: Block | undefined): boolean => block?.kind === 'table' && block.rows.length <= 6 && lengthOf(block.rows.flat()) < keepTogether
+/** A heading, one short sentence and the short table it introduces stay on one page. */
+function flow(blocks: readonly FlowBlock[], look: Look): Node[] {
+	const drawBlock = (block: FlowBlock) => (draw[block.kind] as (block: FlowBlock, look: Look) => Node)(block, look)
+	const nodes: Node[] = []
+	for (let at = 0; at < blocks.length; at++) {
+		const three = blocks.slice(at, at + 3)
+		const [first, second, third] = three
+		if (first?.kind === 'heading' && !first.newPage && second?.kind === 'text' && second.text.length < 500 && shortTable(third)) {
+			nodes.push({ unbreakable: true, stack: three.map(drawBlock) })
+			at += 2
+		} else nodes.push(drawBlock(first!))
+	}
+	return nodes
+}
 /** The parts between figures at true size: pdfmake gives each part its own paper. */
 function parts(document: LwDocument, before: Node[], after: Node[], look: Look, head: unknown, foot: unknown): Node[] {
-	const drawBlock = (block: Exclude<Block, { kind: 'true-size' }>) => (draw[block.kind] as (block: Block, look: Look) => Node)(block, look)
-	if (!document.blocks.some((block) => block.kind === 'true-size')) return [...before, ...(document.blocks as Exclude<Block, { kind: 'true-size' }>[]).map(drawBlock), ...after]
+	if (!document.blocks.some((block) => block.kind === 'true-size')) return [...before, ...flow(document.blocks as FlowBlock[], look), ...after]
 	const { page } = look
 	const sections: Node[] = []
 	let open: Node[] = before
+	let waiting: FlowBlock[] = []
 	const own = { pageSize: page.size, pageOrientation: page.orientation, pageMargins: page.margins, header: head, footer: foot }
-	const close = () => { if (open.length > 0) sections.push({ section: open, ...own }); open = [] }
+	const settle = () => { open.push(...flow(waiting, look)); waiting = [] }
+	const close = () => { settle(); if (open.length > 0) sections.push({ section: open, ...own }); open = [] }
 	for (const block of document.blocks) {
-		if (block.kind !== 'true-size') { open.push(drawBlock(block)); continue }
+		if (block.kind !== 'true-size') { waiting.push(block); continue }
 		close()
 		const sheet = trueSizePage(document, block.widthMm, block.heightMm)
 		sections.push({ section: [{ svg: atTrueSize(block.svg, block.widthMm, block.heightMm), width: block.widthMm * ptPerMm, height: block.heightMm * ptPerMm }], pageSize: sheet.pageSize, pageOrientation: 'portrait', pageMargins: sheet.margins, header: () => words(block.caption, { fontSize: 8.4, color: quiet, margin: [28.35, 12, 28.35, 0] }), footer: () => '' })
 	}
+	settle()
 	open.push(...after)
 	close()
 	return sections
