@@ -107,17 +107,20 @@ const breakBefore = (page: Page) => (node: { headlineLevel?: number; startPositi
 	return following.length === 0 || (node.headlineLevel <= 2 && (node.startPosition?.top ?? 0) > page.heightPt - page.margins[3] - 11 * page.lineRoom)
 }
 const shortTable = (block: Block | undefined): boolean => block?.kind === 'table' && block.rows.length <= 6 && lengthOf(block.rows.flat()) < keepTogether
-/** A heading, one short sentence and the short table it introduces stay on one page. */
+/** Headings go with the short table they stand over. Within what must not break nothing else may ask for a break or for wholeness: pdfmake then drops content without a word. */
 function flow(blocks: readonly FlowBlock[], look: Look): Node[] {
 	const drawBlock = (block: FlowBlock) => (draw[block.kind] as (block: FlowBlock, look: Look) => Node)(block, look)
 	const nodes: Node[] = []
-	for (let at = 0; at < blocks.length; at++) {
-		const three = blocks.slice(at, at + 3)
-		const [first, second, third] = three
-		if (first?.kind === 'heading' && !first.newPage && second?.kind === 'text' && second.text.length < 500 && shortTable(third)) {
-			nodes.push({ unbreakable: true, stack: three.map(drawBlock) })
-			at += 2
-		} else nodes.push(drawBlock(first!))
+	let at = 0
+	while (at < blocks.length) {
+		let end = at
+		for (let one = blocks[end]; one?.kind === 'heading' && !one.newPage; one = blocks[end]) end++
+		if (end > at && shortTable(blocks[end])) {
+			const { unbreakable: _, ...table } = drawBlock(blocks[end]!)
+			const heads = blocks.slice(at, end).map((block) => { const { headlineLevel: _, ...head } = drawBlock(block); return head })
+			nodes.push({ unbreakable: true, stack: [...heads, table] })
+			at = end + 1
+		} else nodes.push(drawBlock(blocks[at++]!))
 	}
 	return nodes
 }

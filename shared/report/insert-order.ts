@@ -104,8 +104,8 @@ export function insertOrder(input: ReportInput): LwDocument {
 			...signature(input, t),
 			...trueSize(input, standing, t),
 			heading(t('order.slip')),
-			say(t('order.slipText', { clinic: [clinic.name, clinic.email].filter(Boolean).join(', ') })),
-			{ kind: 'table', caption: t('order.slip'), head: [t('order.item'), t('order.slipField')], widths: [190, '*'], rows: [t('order.slipReceived'), t('order.slipReady'), t('order.slipQuestions'), t('order.slipName')].map((name) => [name, t('order.slipSpace')]) },
+			// the caption stays with its short table on one page
+			{ kind: 'table', caption: t('order.slipText', { clinic: [clinic.name, clinic.email].filter(Boolean).join(', ') }), head: [t('order.item'), t('order.slipField')], widths: [190, '*'], rows: [t('order.slipReceived'), t('order.slipReady'), t('order.slipQuestions'), t('order.slipName')].map((name) => [name, t('order.slipSpace')]) },
 		],
 		notes: notes.list,
 	}
