@@ -50,6 +50,18 @@ function inside(pages: Page[], edge: number) {
 		expect(item.y, item.str).toBeLessThan(page.height - 10)
 	}
 }
+/** The page's foot begins here, in points from its lower edge. */
+const footEdge = 62
+/** Headings that stand alone at the foot of a page, away from what they head. */
+function orphans(pages: Page[], document: LwDocument): string[] {
+	const headings = new Set([...document.blocks.flatMap((block) => (block.kind === 'heading' ? [tight(block.text)] : [])), 'Wherethiscomesfrom'])
+	return pages.slice(0, -1).flatMap(({ items }) => {
+		const body = items.filter((item) => item.y > footEdge)
+		const lowest = Math.min(...body.map((item) => item.y))
+		const line = tight(body.filter((item) => Math.abs(item.y - lowest) < 1).map((item) => item.str).join(''))
+		return headings.has(line) ? [line] : []
+	})
+}
 
 describe('every kind as pages', () => {
 	for (const name of names) it.each(kindNames)(`%s of ${name} reads back whole, in order, inside the margins`, async (kind) => {
@@ -67,6 +79,7 @@ describe('every kind as pages', () => {
 		expect(words(pages)).toContain(document.title)
 		expect(words(pages)).not.toMatch(/undefined|NaN|\bnull\b|\[object|\{[a-z]+\}/)
 		inside(pages, kind === 'season-chart' ? 34 : kind === 'insert-order' ? 28 : 50)
+		expect(orphans(pages, document)).toEqual([])
 	})
 	const folder = new URL('../engine/pictures/', import.meta.url)
 	const pictures = readdirSync(folder).filter((name) => name.endsWith('.json'))
@@ -80,6 +93,7 @@ describe('every kind as pages', () => {
 			for (const sentence of prose(document)) expect(text, `${kind}: ${sentence}`).toContain(tight(sentence))
 			expect(words(pages), kind).not.toMatch(/undefined|NaN|\bnull\b|\[object|\{[a-z]+\}/)
 			inside(pages, kind === 'insert-order' ? 28 : 50)
+			expect(orphans(pages, document), kind).toEqual([])
 		}
 	})
 	it.each(names)('holds guardian and referral on one page each: %s', async (name) => {
