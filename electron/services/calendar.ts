@@ -2,6 +2,7 @@
 import { createHash } from 'node:crypto'
 import ICAL from 'ical.js'
 import { ask, type ImportChoices, type ImportPreview, type Incoming, kindOf, previewImport } from '../../shared/season/preview.ts'
+import { fullDay } from '../../shared/season/pattern.ts'
 import type { Plan, PlanSession } from '../../shared/season/plan-file.ts'
 import { addDays } from '../../shared/visit/age.ts'
 import { surfaces, termWords } from '../../shared/visit/terms.ts'
@@ -53,7 +54,7 @@ function sessionsOf(found: Found, choices: ImportChoices, incoming: Incoming): (
 	if (!surface) { ask(incoming.questions, place === undefined ? { key: 'surface', says: 'The list names no place for some sessions. Which surface are they on?', options: [...surfaces] } : { key: `surfaces.${place}`, says: `Which surface is at "${place}"?`, options: [...surfaces] }); return [] }
 	const lasting = !start.isDate && end ? Math.round((end.toUnixTime() - start.toUnixTime()) / 60) : 0
 	const assumed = lasting <= 0
-	if (lasting > 600) { incoming.problems.push({ where: title, says: `${title} on ${at.date}: too long, given ${lasting} minutes, allowed: 1 to 600. Enter it by hand.` }); return [] }
+	if (lasting > 600) { incoming.problems.push({ where: title, says: `${title} on ${fullDay(at.date)}: too long, given ${lasting} minutes, allowed: 1 to 600. Enter it by hand.` }); return [] }
 	const sequence = Number(textOf(event, 'sequence') ?? 0)
 	const base: Session & { id: string } = {
 		...at, id: found.id, kind, surface, title: title.slice(0, 200), minutes: assumed ? (kind === 'match' ? choices.matchMinutes : choices.trainingMinutes) : lasting,

@@ -16,7 +16,7 @@ import { stopOf } from '../../shared/season/limits.ts'
 import { keepPast } from '../../shared/season/past.ts'
 import { type Plan, planSchema } from '../../shared/season/plan-file.ts'
 import type { ImportChoices } from '../../shared/season/preview.ts'
-import { ageYears } from '../../shared/visit/age.ts'
+import { ageYears, dayInWords } from '../../shared/visit/age.ts'
 import { codes, surfaces } from '../../shared/visit/terms.ts'
 import { type Season, seasonSchema, type Visit } from '../../shared/visit/visit.ts'
 import { planSeason } from '../solver/plan.ts'
@@ -124,8 +124,8 @@ export function saveSeason(state: State, deps: Deps, { playerId, season, follows
 	state.entry(playerId)
 	const last = recordsOf(state, deps, playerId, 'season').at(-1)
 	if (follows !== last) throw new Refusal('The season was changed elsewhere since you opened it. Nothing was overwritten: open it again and repeat the change.')
-	if (season.to < season.from) throw new Refusal('The season ends before it begins. Nothing was changed.', [{ path: 'season.to', message: `before the first day, given ${season.to}, allowed: ${season.from} or later` }])
-	for (const [index, one] of (season.exceptions ?? []).entries()) if (one.to !== undefined && one.to < one.from) throw new Refusal('An exception ends before it begins. Nothing was changed.', [{ path: `season.exceptions.${index}.to`, message: `before its first day, given ${one.to}, allowed: ${one.from} or later` }])
+	if (season.to < season.from) throw new Refusal('The season ends before it begins. Nothing was changed.', [{ path: 'season.to', message: `before the first day, given ${dayInWords(season.to)}, allowed: ${dayInWords(season.from)} or later` }])
+	for (const [index, one] of (season.exceptions ?? []).entries()) if (one.to !== undefined && one.to < one.from) throw new Refusal('An exception ends before it begins. Nothing was changed.', [{ path: `season.exceptions.${index}.to`, message: `before its first day, given ${dayInWords(one.to)}, allowed: ${dayInWords(one.from)} or later` }])
 	const ids = (season.pattern ?? []).map((one) => one.id)
 	const twice = ids.find((id, index) => ids.indexOf(id) !== index)
 	if (twice !== undefined) throw new Refusal('Two rows of the weekly pattern have the same id. Nothing was changed.', [{ path: 'season.pattern', message: `not unique, given "${twice}" twice, allowed: an id of its own for each row` }])
@@ -167,7 +167,7 @@ export async function planPlayer(state: State, deps: Deps, { playerId, from }: I
 	const basis = needBasis(state, deps, playerId)
 	const blocked = stopped(basis, state.protocol)
 	if (blocked !== undefined) throw new Refusal(blocked)
-	if (!basis.visit.footwear?.some((one) => one.sole !== undefined)) throw new Refusal(`No pair with its sole is recorded on ${basis.visit.visitDate}. Enter the pairs in the assessment, each with its sole, then plan.`)
+	if (!basis.visit.footwear?.some((one) => one.sole !== undefined)) throw new Refusal(`No pair with its sole is recorded on ${dayInWords(basis.visit.visitDate)}. Enter the pairs in the assessment, each with its sole, then plan.`)
 	const saved = lastSeason(state, deps, playerId)
 	if (!saved) throw new Refusal('The season is empty. Enter its first and last day and its sessions, then plan.')
 	const runs = runsOf(state)

@@ -1,5 +1,5 @@
 /** A weekly pattern with its exceptions, written out as sessions; and the sessions of a season in order of time. */
-import { addDays, dayNumber } from '../visit/age.ts'
+import { addDays, dayInWords, dayNumber } from '../visit/age.ts'
 import type { Pattern, PatternException, Season, Session } from '../visit/visit.ts'
 
 const weekdays = ['monday', 'tuesday', 'wednesday', 'thursday', 'friday', 'saturday', 'sunday'] as const
@@ -8,6 +8,8 @@ export const weekdayIndex = (date: string): number => (((dayNumber(date) + 3) % 
 /** The Monday of the week a date lies in. */
 export const mondayOf = (date: string): string => addDays(date, -weekdayIndex(date))
 export const weekdayName = (date: string): string => { const name = weekdays[weekdayIndex(date)]!; return name[0]!.toUpperCase() + name.slice(1) }
+/** '2027-01-12' as 'Tuesday 12 January 2027', the way every sentence of the season names a day. */
+export const fullDay = (date: string): string => `${weekdayName(date)} ${dayInWords(date)}`
 
 /** A bye takes the match away and leaves the training; the other exceptions touch every kind. */
 const touches = (exception: PatternException, date: string, pattern: Pattern): boolean =>

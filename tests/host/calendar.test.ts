@@ -114,7 +114,7 @@ describe('reading a CSV list', () => {
 	it('any number above 12 decides the order of day and month; otherwise it is asked', () => {
 		expect([['03/04/2027', '13/04/2027'], ['03/04/2027', '04/13/2027'], ['03/04/2027'], ['13/04/2027', '04/13/2027'], ['2027-04-03'], ['04/04/2027']].map(dateOrderOf)).toEqual(['day-month', 'month-day', 'unknown', 'mixed', 'plain', 'day-month'])
 		const text = 'Date,Time,Type\n03/04/2027,14:00,match\n'
-		expect(readCsv(text, choices)).toMatchObject({ sessions: [], questions: [{ key: 'dateOrder', says: 'Is 03/04/2027 the 2027-04-03 (day first) or the 2027-03-04 (month first)?' }] })
+		expect(readCsv(text, choices)).toMatchObject({ sessions: [], questions: [{ key: 'dateOrder', says: 'Is 03/04/2027 3 April 2027 (day first) or 4 March 2027 (month first)?' }] })
 		expect((['day-month', 'month-day'] as const).map((dateOrder) => readCsv(text, { ...choices, dateOrder }).sessions[0]!.date)).toEqual(['2027-04-03', '2027-03-04'])
 	})
 	it('times as lists write them', () => expect(['18:00', '6:30 PM', '12 am', '12:15 pm', 'TBA', 't.b.d.', '', '25:00', 'noon'].map(timeFrom)).toEqual(['18:00', '18:30', '00:00', '12:15', 'unset', 'unset', 'unset', undefined, undefined]))

@@ -53,7 +53,7 @@ function Editor({ line: { session, past }, pairs, season, change, done }: Editor
 		const { date: _d, start: _s, minutes: _m, surface: _f, ground: _g, status: _t, pinned: _p, worn: _w, ...rest } = session
 		const read = readSession({ kind: session.kind, ...form })
 		if (!read.ok) { setSays(read.says); return }
-		if (read.value.date < season.from || read.value.date > season.to) { setSays(`Date: outside the season, given ${read.value.date}, allowed: ${season.from} to ${season.to}.`); return }
+		if (read.value.date < season.from || read.value.date > season.to) { setSays(`Date: outside the season, given ${dayInWords(read.value.date)}, allowed: ${dayInWords(season.from)} to ${dayInWords(season.to)}.`); return }
 		change(withSession(season, { ...rest, ...read.value, id: session.id }), `Changed: ${weekdayName(read.value.date)} ${dayInWords(read.value.date)}, ${session.kind}.`)
 		done()
 	}
@@ -86,7 +86,7 @@ function AddOne({ season, change }: Edit) {
 	const submit = () => {
 		const read = readSession(form)
 		if (!read.ok) { setSays(read.says); return }
-		if (read.value.date < season.from || read.value.date > season.to) { setSays(`Date: outside the season, given ${read.value.date}, allowed: ${season.from} to ${season.to}.`); return }
+		if (read.value.date < season.from || read.value.date > season.to) { setSays(`Date: outside the season, given ${dayInWords(read.value.date)}, allowed: ${dayInWords(season.from)} to ${dayInWords(season.to)}.`); return }
 		const taken = new Set((season.sessions ?? []).map((one) => one.id))
 		let id = `own-${read.value.date}`
 		for (let n = 2; taken.has(id); n++) id = `own-${read.value.date}-${n}`

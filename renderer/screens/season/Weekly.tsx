@@ -79,7 +79,7 @@ export function Exceptions({ season, change }: Edit) {
 		const does: Record<string, string> = sort === 'wet' || sort === 'damp' ? { ground: sort } : sort === 'start' ? { start } : sort === 'surface' ? { surface } : { status: sort }
 		const read = readException({ from, to, pattern, ...does })
 		if (!read.ok) return setSays(read.says)
-		if (read.value.to !== undefined && read.value.to < read.value.from) return setSays(`To: before the first day, given ${read.value.to}, allowed: ${read.value.from} or later.`)
+		if (read.value.to !== undefined && read.value.to < read.value.from) return setSays(`To: before the first day, given ${dayInWords(read.value.to)}, allowed: ${dayInWords(read.value.from)} or later.`)
 		change(withException(season, read.value), `Added: ${exceptionWords(read.value, season)}.`)
 		setForm({})
 	}

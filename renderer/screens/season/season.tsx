@@ -31,7 +31,7 @@ function Dates({ season, change }: { season: Season | undefined; change: (next: 
 	const submit = () => {
 		if (!isDate(from)) return setSays(`Season from: not a date, given "${from}", allowed: a day such as 1 February 2027.`)
 		if (!isDate(to)) return setSays(`Season to: not a date, given "${to}", allowed: a day such as 29 August 2027.`)
-		if (to < from) return setSays(`Season to: before the first day, given ${to}, allowed: ${from} or later.`)
+		if (to < from) return setSays(`Season to: before the first day, given ${dayInWords(to)}, allowed: ${dayInWords(from)} or later.`)
 		setSays('')
 		change({ ...season, from, to }, `The season runs from ${dayInWords(from)} to ${dayInWords(to)}.`)
 	}
