@@ -15,8 +15,9 @@ const wash = '#f3f1ea'
 const swatch = { w: 30, h: 16 }
 /** Tiles of the patterns, in points. */
 const tiles: Record<Exclude<Pattern, 'plain'>, object> = {
-	rising: { boundingBox: [0, 0, 8, 8], xStep: 8, yStep: 8, pattern: '1.6 w -1 -1 m 9 9 l s -1 7 m 1 9 l s 7 -1 m 9 1 l s' },
-	falling: { boundingBox: [0, 0, 8, 8], xStep: 8, yStep: 8, pattern: '1.6 w -1 9 m 9 -1 l s -1 1 m 1 -1 l s 7 9 m 9 7 l s' },
+	// the page has its second axis downwards: a line to a larger y falls to the right
+	rising: { boundingBox: [0, 0, 8, 8], xStep: 8, yStep: 8, pattern: '1.6 w -1 9 m 9 -1 l s -1 1 m 1 -1 l s 7 9 m 9 7 l s' },
+	falling: { boundingBox: [0, 0, 8, 8], xStep: 8, yStep: 8, pattern: '1.6 w -1 -1 m 9 9 l s -1 7 m 1 9 l s 7 -1 m 9 1 l s' },
 	dots: { boundingBox: [0, 0, 8, 8], xStep: 8, yStep: 8, pattern: '2.5 2.5 3 3 re f' },
 	bars: { boundingBox: [0, 0, 8, 8], xStep: 8, yStep: 8, pattern: '3 0 2 8 re f' },
 	grid: { boundingBox: [0, 0, 8, 8], xStep: 8, yStep: 8, pattern: '0 3 8 1.4 re f 3 0 1.4 8 re f' },

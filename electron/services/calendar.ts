@@ -205,7 +205,7 @@ export function writeCalendar(plan: Plan, { zone, stamp, previous, remindMinutes
 		written.add(uid)
 		const summary = summaryOf(session, plan)
 		lines.push(...event(uid, [
-			`DTSTART;TZID=${zone}:${compact(session.date, session.start)}`, `DTEND;TZID=${zone}:${endOf(session)}`, `SUMMARY:${escaped(summary)}`, `DESCRIPTION:${escaped(`${termWords(session.surface)}, ${session.ground}`)}`,
+			`DTSTART;TZID=${zone}:${compact(session.date, session.start)}`, `DTEND;TZID=${zone}:${endOf(session)}`, `SUMMARY:${escaped(summary)}`, `DESCRIPTION:${escaped(`${termWords(session.surface)}, ${session.ground}${session.fullMinutes === undefined ? '' : `, ${session.minutes} of ${session.fullMinutes} minutes`}`)}`,
 			'CLASS:PRIVATE', 'TRANSP:TRANSPARENT', 'STATUS:CONFIRMED',
 			...(remindMinutes === undefined ? [] : ['BEGIN:VALARM', 'ACTION:DISPLAY', `DESCRIPTION:${escaped(summary)}`, `TRIGGER:-PT${Math.round(remindMinutes)}M`, 'END:VALARM']),
 		]))

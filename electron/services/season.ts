@@ -96,10 +96,9 @@ function needBasis(state: State, deps: Deps, playerId: string): Basis {
 	if (!basis) throw new Refusal('This player has no assessment yet. Start one and enter the pairs they wear, then plan the season.')
 	return basis
 }
-function pairsOf({ visit }: Basis): OutputOf<'season.open'>['pairs'] {
+function pairsOf({ visit }: Basis, before: Plan | undefined): OutputOf<'season.open'>['pairs'] {
 	const all = [...(visit.footwear ?? [])].sort((a, b) => (a.id < b.id ? -1 : 1))
-	const letters = lettersOf(all)
-	// pairs with a sole first: their place gives each its pattern, the same as on the chart
+	const letters = lettersOf(all, before?.pairs)
 	return [...all.filter((one) => one.sole !== undefined), ...all.filter((one) => one.sole === undefined)].map((one) => ({ id: one.id, letter: letters.get(one.id) ?? '?', name: one.name ?? `pair ${letters.get(one.id)}`, ...(one.sole === undefined ? {} : { sole: one.sole }) }))
 }
 /** Sessions before this day are the past unless the person says otherwise: today, or the visit where it lies ahead. */
@@ -113,7 +112,7 @@ export function openSeason(state: State, deps: Deps, { playerId }: InputOf<'seas
 	const season = saved?.season ?? basis?.visit.season
 	const blocked = basis && stopped(basis, state.protocol)
 	return {
-		name: `${player.givenName} ${player.familyName}`, from: firstDay(deps, basis), pairs: basis ? pairsOf(basis) : [], running: runsOf(state).has(playerId),
+		name: `${player.givenName} ${player.familyName}`, from: firstDay(deps, basis), pairs: basis ? pairsOf(basis, planned?.value.plan) : [], running: runsOf(state).has(playerId),
 		young: ageYears(player.birthDate, basis?.visit.visitDate ?? dayOf(deps.now())) < openProtocol(state.protocol).value('footwear.adultFromYears'),
 		...(season ? { season } : {}), ...(saved ? { savedAs: saved.record } : {}), ...(basis ? { basis: { from: basis.from, visitDate: basis.visit.visitDate } } : {}), ...(blocked === undefined ? {} : { blocked }),
 		...(planned ? { planned: { plan: planned.value.plan, changes: planned.value.changes, at: planned.at, version: planned.version, season: planned.value.season, basisChanged: !basis || planned.value.basis !== basisDigest(basis) } } : {}),

@@ -13,7 +13,7 @@ import { fullDay, mondayOf, seasonSessions } from './pattern.ts'
 import type { Fixed, Owned, SeasonProblem, Slot, Weights } from './problem.ts'
 
 /** A plan made earlier: what it said of the past stands where the visit does not say what was worn. */
-export interface EarlierPlan { sessions: readonly { id?: string | undefined; date: string; pair?: string | undefined; minutes: number; fullMinutes?: number | undefined; parts?: readonly { pair: string; minutes: number }[] | undefined }[] }
+export interface EarlierPlan { sessions: readonly { id?: string | undefined; date: string; pair?: string | undefined; minutes: number; fullMinutes?: number | undefined; parts?: readonly { pair: string; minutes: number }[] | undefined }[]; pairs?: readonly { id: string; letter: string }[] }
 export interface BuildInput {
 	visit: Visit; protocol: Protocol; suitability: Suitability
 	/** Sessions before this date stay as they were. Absent: the day of the visit. */ from?: string
@@ -25,9 +25,10 @@ export interface Built { problem: SeasonProblem; findings: Finding[]; sessions: 
 
 const pad = (n: number): string => String(n).padStart(2, '0')
 const letters = 'ABCDEFGHIJKLMNOPQRSTUVWXYZ'
-/** Letters as recorded; the rest in the order of the ids. */
-export function lettersOf(pairs: readonly Pair[]): Map<string, string> {
+/** Letters as recorded, then those of an earlier plan, so that a new pair never renames the others; the rest in the order given. */
+export function lettersOf(pairs: readonly Pick<Pair, 'id' | 'letter'>[], before: readonly { id: string; letter: string }[] = []): Map<string, string> {
 	const given = new Map(pairs.flatMap((pair) => (pair.letter === undefined ? [] : [[pair.id, pair.letter] as const])))
+	for (const { id, letter } of before) if (!given.has(id) && /^[A-Z]$/.test(letter) && ![...given.values()].includes(letter) && pairs.some((pair) => pair.id === id)) given.set(id, letter)
 	const free = [...letters].filter((one) => ![...given.values()].includes(one))
 	return new Map(pairs.map((pair) => [pair.id, given.get(pair.id) ?? free.shift() ?? '?']))
 }
@@ -100,7 +101,7 @@ export function buildProblem(input: BuildInput): Built {
 	keepShortened(slots, input.earlier)
 	const eased = easeIn(slots, all, usualWeek, protocol)
 	findings.push(...eased.findings)
-	const letter = lettersOf([...(visit.footwear ?? [])].sort(byId))
+	const letter = lettersOf([...(visit.footwear ?? [])].sort(byId), input.earlier?.pairs)
 	const recorded = [...(visit.footwear ?? [])].sort(byId).filter((pair): pair is Pair & { sole: NonNullable<Pair['sole']> } => {
 		if (pair.sole === undefined) findings.push(note(`season.no-sole-${pair.id}`, 'caution', `Pair ${letter.get(pair.id)} (${pair.name ?? pair.id}) is left out: its sole is not recorded.`, [], { rule: 'a pair without a sole class cannot be planned', source: 'own rule of this program', strength: 'practice' }))
 		return pair.sole !== undefined

@@ -19,7 +19,7 @@ const sentence = (words: readonly string[]): string => words.map((one) => one.ch
 interface RowProps { line: Line; index: number; pairs: Pairs; selected: boolean; pick: (index: number) => void }
 const Row = memo(function Row({ line: { session, plan, past }, index, pairs, selected, pick }: RowProps) {
 	const at = (id: string) => pairs.findIndex((one) => one.id === id)
-	const badge = (id: string) => <PairBadge letter={pairs[at(id)]?.letter ?? '?'} index={at(id)} />
+	const badge = (id: string) => <PairBadge letter={pairs[at(id)]?.letter ?? '?'} />
 	const worn = past && session.worn !== undefined ? [session.worn] : (plan?.parts?.map((one) => one.pair) ?? (plan?.pair === undefined ? [] : [plan.pair]))
 	return (
 		<Box component="tr" data-row={index} tabIndex={selected ? 0 : -1} aria-selected={selected} onFocus={() => pick(index)} onClick={(event: { currentTarget: HTMLElement }) => event.currentTarget.focus()}

@@ -186,7 +186,7 @@ export function SeasonScreen({ playerId }: { playerId: string }) {
 			{stale && <Alert severity="warning" role="status">{planned.basisChanged ? 'Pairs, feet or findings changed since this plan was made' : 'Sessions changed since this plan was made'}: plan again. Chart and calendar wait for it.</Alert>}
 			{pairs.length > 0 && (
 				<Box component="ul" aria-label="Pairs" sx={{ m: 0, p: 0, listStyle: 'none', display: 'flex', flexWrap: 'wrap', gap: 2 }}>
-					{pairs.map((one, index) => ({ one, index })).sort((a, b) => (a.one.letter < b.one.letter ? -1 : 1)).map(({ one, index }) => <li key={one.id}><PairBadge letter={one.letter} index={index} /> {one.name}{one.sole ? `, ${termWords(one.sole)}` : ', sole not recorded'}</li>)}
+					{[...pairs].sort((a, b) => (a.letter < b.letter ? -1 : 1)).map((one) => <li key={one.id}><PairBadge letter={one.letter} /> {one.name}{one.sole ? `, ${termWords(one.sole)}` : ', sole not recorded'}</li>)}
 				</Box>
 			)}
 			{planned && !stale && blocked === undefined && (
