@@ -30,10 +30,10 @@ const keepTogether = 1400
 const lengthOf = (texts: readonly string[]): number => texts.reduce((sum, text) => sum + text.length, 0)
 const lines = (last: (row: number, rows: number) => number, colour: string, pad = 3.5) => ({ hLineWidth: (row: number, node: { table: { body: unknown[] } }) => last(row, node.table.body.length), vLineWidth: () => 0, hLineColor: () => colour, paddingLeft: () => 6, paddingRight: () => 6, paddingTop: () => pad, paddingBottom: () => pad })
 
-const chartCell = ({ text, below, pattern }: ChartCell, scale: Scale): Node => ({
+const chartCell = ({ text, below, pattern, after }: ChartCell, scale: Scale): Node => ({
 	stack: [
 		// the pattern stands beside the letter, never over it
-		...(text ? [{ columns: [words(text, { fontSize: scale.chart, bold: true, lineHeight: 1, width: 'auto' }), ...(pattern && pattern !== 'plain' ? [{ width: swatch.w + 4, canvas: [{ type: 'rect', x: 0, y: 5, ...swatch, color: [pattern, ink] }, { type: 'rect', x: 0, y: 5, ...swatch, lineWidth: 0.6, lineColor: ink }] }] : [])], columnGap: 6 }] : []),
+		...(text ? [{ columns: [words(text, { fontSize: scale.chart, bold: true, lineHeight: 1, width: 'auto' }), ...(pattern && pattern !== 'plain' ? [{ width: swatch.w + 4, canvas: [{ type: 'rect', x: 0, y: 5, ...swatch, color: [pattern, ink] }, { type: 'rect', x: 0, y: 5, ...swatch, lineWidth: 0.6, lineColor: ink }] }] : []), ...(after ? [words(after, { fontSize: scale.chart, bold: true, lineHeight: 1, width: 'auto' })] : [])], columnGap: 6 }] : []),
 		...(below ? [words(below, { fontSize: scale.cell, lineHeight: 1.05 })] : []),
 	],
 })

@@ -34,7 +34,7 @@ export function pocketTable({ visit, clinic, plan, on }: { visit: Visit; clinic:
 		subject: [[t('subject.player'), nameOf(visit)], [t('subject.season'), `${dateWords(plan.season.from)} to ${dateWords(plan.season.to)}`], [t('pocket.from'), dateWords(plan.from)]],
 		blocks: [
 			heading(t('pocket.pairs')),
-			{ kind: 'list', items: plan.pairs.map((one) => `${one.letter}: ${one.name}, ${termWords(one.sole)}${one.replaceBy === undefined ? '' : `. A new pair by ${dateWords(one.replaceBy)}`}${one.brokenInBy === undefined ? '' : `. Worn in step by step until ${dateWords(one.brokenInBy)}`}`) },
+			{ kind: 'list', items: [...plan.pairs].sort((a, b) => (a.letter < b.letter ? -1 : 1)).map((one) => `${one.letter}: ${one.name}, ${termWords(one.sole)}${one.replaceBy === undefined ? '' : `. A new pair by ${dateWords(one.replaceBy)}`}${one.brokenInBy === undefined ? '' : `. Worn in step by step until ${dateWords(one.brokenInBy)}`}`) },
 			...(plan.purchases.length === 0 ? [] : [heading(t('pocket.buy')), { kind: 'list' as const, items: plan.purchases.map((one) => `A ${termWords(one.sole)} pair by ${dateWords(one.buyBy)}.`) }]),
 			...tables,
 			...(ahead.length === 0 ? [{ kind: 'text' as const, text: t('pocket.nothing') }] : []),

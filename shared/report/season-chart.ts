@@ -50,7 +50,7 @@ export function seasonChart({ visit, decisions, clinic, plan, paper, version = 1
 		const below = [when, ...(kind === 'match' ? [t('chart.match')] : []), ...(fullMinutes === undefined ? [] : [t('chart.short', { minutes: minutes ?? '' })])].join(' ')
 		// why a session is off is the player's own affair: only a bye, which all know, is named
 		if (status) return { text: status === 'bye' ? t('chart.bye') : t('chart.off'), below: when }
-		if (parts && parts.length > 1) return { text: `${parts.map((part) => letterOf(part.pair)).join(' ')}${insert}`, below, pattern: patternOf.get(parts[0]?.pair ?? '') ?? 'plain' }
+		if (parts && parts.length > 1) return { text: `${letterOf(parts[0]!.pair)}${insert}`, after: parts.slice(1).map((part) => `${letterOf(part.pair)}${insert}`).join(' '), below, pattern: patternOf.get(parts[0]!.pair) ?? 'plain' }
 		return pair === undefined ? { text: t('chart.none'), below } : { text: `${letterOf(pair)}${insert}`, below, pattern: patternOf.get(pair) ?? 'plain' }
 	}
 	const rows = [...weeks].toSorted(([a], [b]) => (a < b ? -1 : 1)).flatMap(([monday, sessions]) => {
@@ -66,7 +66,7 @@ export function seasonChart({ visit, decisions, clinic, plan, paper, version = 1
 			]
 		})
 	})
-	const legendRows = plan.pairs.map(({ id, replaceBy, name, sole }): ChartCell[] => {
+	const legendRows = [...plan.pairs].sort((a, b) => (letterOf(a.id) < letterOf(b.id) ? -1 : 1)).map(({ id, replaceBy, name, sole }): ChartCell[] => {
 		const letter = letterOf(id)
 		const pair = visit.footwear?.find((one) => one.id === id)
 		const kindOf = sole ?? pair?.sole
