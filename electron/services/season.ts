@@ -15,14 +15,14 @@ import { type Change, planDifference } from '../../shared/season/difference.ts'
 import { stopOf } from '../../shared/season/limits.ts'
 import { keepPast } from '../../shared/season/past.ts'
 import { type Plan, planSchema } from '../../shared/season/plan-file.ts'
-import type { ImportChoices } from '../../shared/season/preview.ts'
+import { type ImportChoices, previewImport } from '../../shared/season/preview.ts'
 import { ageYears, dayInWords } from '../../shared/visit/age.ts'
 import { codes, surfaces } from '../../shared/visit/terms.ts'
 import { type Season, seasonSchema, type Visit } from '../../shared/visit/visit.ts'
 import { planSeason } from '../solver/plan.ts'
 import { type Progress, SolveCancelled } from '../solver/solve.ts'
-import { previewCalendar, writeCalendar } from './calendar.ts'
-import { previewCsv } from './calendar-csv.ts'
+import { writeCalendar } from './calendar.ts'
+import { readList } from './calendar-read.ts'
 import { type Deps, type DraftValue, Refusal, type State } from './state.ts'
 import { earlierVisits, visitsOf } from './visits.ts'
 
@@ -156,10 +156,11 @@ function choicesOf(answers: Record<string, string>, season: Season, file: Protoc
 	return choices
 }
 /** Reads a fixture list against the saved season and changes nothing. */
-export function previewSeasonImport(state: State, deps: Deps, { playerId, text, kind, answers }: InputOf<'season.previewImport'>): OutputOf<'season.previewImport'> {
+export async function previewSeasonImport(state: State, deps: Deps, { playerId, text, kind, answers }: InputOf<'season.previewImport'>): Promise<OutputOf<'season.previewImport'>> {
 	const season = lastSeason(state, deps, playerId)?.season
 	if (!season) throw new Refusal('The season has no first and last day yet. Enter them first: sessions outside it are left out.')
-	return (kind === 'ics' ? previewCalendar : previewCsv)(text, season.sessions ?? [], choicesOf(answers, season, state.protocol))
+	const choices = choicesOf(answers, season, state.protocol)
+	return previewImport(season.sessions ?? [], await readList(text, kind, choices), choices.source)
 }
 /** Solves in a thread of its own; other calls go on meanwhile. The plan is kept as a record that follows the last. */
 export async function planPlayer(state: State, deps: Deps, { playerId, from }: InputOf<'season.plan'>): Promise<OutputOf<'season.plan'>> {

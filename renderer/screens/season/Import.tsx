@@ -2,6 +2,7 @@
 import { Alert, Box, Button, Paper, Stack, Typography } from '@mui/material'
 import { useState } from 'react'
 import { weekdayName } from '../../../shared/season/pattern.ts'
+import { isCalendarBytes, unfolded } from '../../../shared/season/decode-list.ts'
 import { applyImport, type ImportPreview } from '../../../shared/season/preview.ts'
 import { termWords } from '../../../shared/visit/terms.ts'
 import type { Session } from '../../../shared/visit/visit.ts'
@@ -15,8 +16,10 @@ const shownAtMost = 12
 const sessionWords = (one: Session): string => `${weekdayName(one.date)} ${dayInWords(one.date)}${one.start ? ` ${one.start}` : ''}, ${one.kind}, ${termWords(one.surface)}${one.title ? `, ${one.title}` : ''}${one.status ? ` (${one.status})` : ''}`
 const optionWords: Record<string, string> = { 'day-month': 'day first', 'month-day': 'month first' }
 const isCalendar = (text: string): boolean => /BEGIN:VCALENDAR/i.test(text.slice(0, 2000))
-/** UTF-8, or the bytes of older spreadsheets. */
-function textOf(bytes: ArrayBuffer): string {
+/** UTF-8, or the bytes of older spreadsheets. A calendar's folds come out first: one may stand inside a character. */
+function textOf(file: ArrayBuffer): string {
+	const raw = new Uint8Array(file)
+	const bytes = isCalendarBytes(raw) ? unfolded(raw) : raw
 	try { return new TextDecoder('utf-8', { fatal: true }).decode(bytes) } catch { return new TextDecoder('windows-1252').decode(bytes) }
 }
 function Lines({ title, rows }: { title: string; rows: readonly string[] }) {
