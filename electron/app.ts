@@ -45,7 +45,7 @@ const seen: Partial<Record<CallName, Seen>> = {
 	'drafts.preview': { does: 'read', of: (input: { draftId: string }) => `draft:${input.draftId}` },
 	'visits.open': { does: 'read', of: (input: { visitId: string }) => `visit:${input.visitId}` },
 	'visits.history': { does: 'read', of: (input: { visitId: string }) => `visit:${input.visitId}` },
-	'reports.open': { does: 'read', of: (input: { visitId: string }) => `report:${input.visitId}` },
+	'reports.open': { does: 'read', of: (input: { visitId: string; version?: number }) => `report:${input.visitId}${input.version === undefined ? '' : ` version ${input.version}`}` },
 	'season.open': { does: 'read', player: (input: { playerId: string }) => input.playerId, of: () => 'season' },
 	'season.chart': { does: 'print', player: (input: { playerId: string }) => input.playerId, of: () => 'season' },
 	'season.ics': { does: 'export', player: (input: { playerId: string }) => input.playerId, of: () => 'season' },

@@ -122,7 +122,7 @@ export const contract = {
 	'players.search': call(z.strictObject({ query: z.string().max(200), limit: z.int().min(1).max(500) }), z.strictObject({ total: z.number(), cards: z.array(cardSchema) }), staff),
 	/** Without playerId a new player; possible duplicates are returned, never merged. */
 	'players.save': call(z.strictObject({ playerId: id.optional(), player: playerSchema }), z.strictObject({ playerId: id, similar: z.array(cardSchema) }), staff),
-	'players.open': call(z.strictObject({ playerId: id }), z.strictObject({ player: playerSchema, visits: z.array(z.strictObject({ visitId: id, visitDate: z.string(), signedAt: z.string(), version: z.number().optional(), inError: z.boolean().optional(), awaitsCountersign: z.boolean().optional() })), merged: z.array(z.strictObject({ mergeId: id, playerId: id, name: z.string() })).optional(), drafts: z.array(z.strictObject({ draftId: id, visitDate: z.string(), savedAt: z.string() })) }), staff),
+	'players.open': call(z.strictObject({ playerId: id }), z.strictObject({ player: playerSchema, visits: z.array(z.strictObject({ visitId: id, visitDate: z.string(), signedAt: z.string(), version: z.number().optional(), inError: z.boolean().optional(), awaitsCountersign: z.boolean().optional() })), merged: z.array(z.strictObject({ mergeId: id, playerId: id, name: z.string() })).optional(), drafts: z.array(z.strictObject({ draftId: id, visitDate: z.string(), savedAt: z.string(), /** the signed visit it will be the next version of */ amends: z.strictObject({ visitId: id, visitDate: z.string(), version: z.number() }).optional() })) }), staff),
 	/** Resumes the player's open draft, or starts one dated `visitDate`. */
 	'drafts.open': call(z.strictObject({ playerId: id, visitDate: z.iso.date() }), z.strictObject({ draft, earlier: z.array(visitSchema) }), treating),
 	'drafts.save': call(z.strictObject({ draftId: id, content: draftContentSchema }), z.strictObject({ savedAt: z.string() }), treating),
@@ -155,7 +155,7 @@ export const contract = {
 	'backups.setFolder': call(z.strictObject({ folder: filePath }), nothing, owners),
 	'backups.preview': call(z.strictObject({ file: filePath }), previewSchema, owners),
 	'backups.restore': call(z.strictObject({ file: filePath }), z.strictObject({ before: z.string() }), owners),
-	'reports.open': call(z.strictObject({ visitId: id }), pdf, staff),
+	'reports.open': call(z.strictObject({ visitId: id, /** an earlier version; absent: the latest */ version: z.number().int().min(1).optional() }), pdf, staff),
 	/** Without `shelf` none was ever saved. `savedAs` names the record it stands in. */
 	'shelf.get': call(nothing, z.strictObject({ shelf: shelfSchema.optional(), savedAs: id.optional() }), staff),
 	/** The whole shelf. `follows` is the record it was changed from: refused where another one was saved meanwhile. */

@@ -6,8 +6,10 @@ import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { chromium } from '@playwright/test'
 import { startHost } from './screens/host.ts'
+import { ownTemporary } from './temporary.ts'
 
 const root = fileURLToPath(new URL('..', import.meta.url))
+const clearUp = ownTemporary()
 const out = join(root, 'assets/pictures')
 mkdirSync(out, { recursive: true })
 
@@ -33,4 +35,5 @@ try {
 } finally {
 	await browser.close()
 	await host.kill()
+	clearUp()
 }

@@ -6,9 +6,11 @@ import { fileURLToPath } from 'node:url'
 import { chromium } from '@playwright/test'
 import { startHost } from './screens/host.ts'
 import { type Look, put, tour } from './screens/tour.ts'
+import { ownTemporary } from './temporary.ts'
 
 const out = join(fileURLToPath(new URL('..', import.meta.url)), 'build/pictures')
 const only = process.argv.slice(2)
+ownTemporary()
 mkdirSync(out, { recursive: true })
 const browser = await chromium.launch({ ...(process.env.LASTWRIGHT_BROWSER ? { executablePath: process.env.LASTWRIGHT_BROWSER } : {}), args: ['--no-sandbox', '--disable-gpu', '--disable-background-networking', '--no-first-run'] })
 const taken: Look[] = ['light', 'dark', 'text of 200 %']

@@ -16,8 +16,9 @@ const wash = '#f3f1ea'
 const swatch = { w: 30, h: 16 }
 /** Tiles of the patterns, in points. */
 const tiles: Record<Exclude<Pattern, 'plain'>, object> = {
-	rising: { boundingBox: [0, 0, 8, 8], xStep: 8, yStep: 8, pattern: '1.6 w -1 -1 m 9 9 l s -1 7 m 1 9 l s 7 -1 m 9 1 l s' },
-	falling: { boundingBox: [0, 0, 8, 8], xStep: 8, yStep: 8, pattern: '1.6 w -1 9 m 9 -1 l s -1 1 m 1 -1 l s 7 9 m 9 7 l s' },
+	// the page has its second axis downwards: a line to a larger y falls to the right
+	rising: { boundingBox: [0, 0, 8, 8], xStep: 8, yStep: 8, pattern: '1.6 w -1 9 m 9 -1 l s -1 1 m 1 -1 l s 7 9 m 9 7 l s' },
+	falling: { boundingBox: [0, 0, 8, 8], xStep: 8, yStep: 8, pattern: '1.6 w -1 -1 m 9 9 l s -1 7 m 1 9 l s 7 -1 m 9 1 l s' },
 	dots: { boundingBox: [0, 0, 8, 8], xStep: 8, yStep: 8, pattern: '2.5 2.5 3 3 re f' },
 	bars: { boundingBox: [0, 0, 8, 8], xStep: 8, yStep: 8, pattern: '3 0 2 8 re f' },
 	grid: { boundingBox: [0, 0, 8, 8], xStep: 8, yStep: 8, pattern: '0 3 8 1.4 re f 3 0 1.4 8 re f' },
@@ -30,10 +31,10 @@ const keepTogether = 1400
 const lengthOf = (texts: readonly string[]): number => texts.reduce((sum, text) => sum + text.length, 0)
 const lines = (last: (row: number, rows: number) => number, colour: string, pad = 3.5) => ({ hLineWidth: (row: number, node: { table: { body: unknown[] } }) => last(row, node.table.body.length), vLineWidth: () => 0, hLineColor: () => colour, paddingLeft: () => 6, paddingRight: () => 6, paddingTop: () => pad, paddingBottom: () => pad })
 
-const chartCell = ({ text, below, pattern }: ChartCell, scale: Scale): Node => ({
+const chartCell = ({ text, below, pattern, after }: ChartCell, scale: Scale): Node => ({
 	stack: [
 		// the pattern stands beside the letter, never over it
-		...(text ? [{ columns: [words(text, { fontSize: scale.chart, bold: true, lineHeight: 1, width: 'auto' }), ...(pattern && pattern !== 'plain' ? [{ width: swatch.w + 4, canvas: [{ type: 'rect', x: 0, y: 5, ...swatch, color: [pattern, ink] }, { type: 'rect', x: 0, y: 5, ...swatch, lineWidth: 0.6, lineColor: ink }] }] : [])], columnGap: 6 }] : []),
+		...(text ? [{ columns: [words(text, { fontSize: scale.chart, bold: true, lineHeight: 1, width: 'auto' }), ...(pattern && pattern !== 'plain' ? [{ width: swatch.w + 4, canvas: [{ type: 'rect', x: 0, y: 5, ...swatch, color: [pattern, ink] }, { type: 'rect', x: 0, y: 5, ...swatch, lineWidth: 0.6, lineColor: ink }] }] : []), ...(after ? [words(after, { fontSize: scale.chart, bold: true, lineHeight: 1, width: 'auto' })] : [])], columnGap: 6 }] : []),
 		...(below ? [words(below, { fontSize: scale.cell, lineHeight: 1.05 })] : []),
 	],
 })

@@ -1,6 +1,7 @@
 /** Fixture lists as CSV: RFC 4180, and what spreadsheets really write. */
 import Papa from 'papaparse'
 import { ask, type ImportChoices, type ImportPreview, type Incoming, kindOf, previewImport } from '../../shared/season/preview.ts'
+import { dayInWords } from '../../shared/visit/age.ts'
 import { type Surface, surfaces, termWords } from '../../shared/visit/terms.ts'
 import type { Session } from '../../shared/visit/visit.ts'
 
@@ -36,6 +37,7 @@ function dateFrom(text: string, order: 'day-month' | 'month-day'): string | unde
 	if (named) return real(Number(named[3]), months.indexOf(named[2]!.toLowerCase()) + 1, Number(named[1]))
 	return undefined
 }
+const wordsOf = (date: string | undefined): string => (date === undefined ? 'no date' : dayInWords(date))
 /** HH:MM from 24 h or AM/PM; undefined where unknown; 'unset' for TBA and blanks. */
 export function timeFrom(text: string): string | 'unset' | undefined {
 	const value = text.trim().toLowerCase()
@@ -72,8 +74,8 @@ export function readCsv(text: string, choices: ImportChoices): Incoming {
 	if (order === 'mixed') { incoming.problems.push({ where: 'Date', says: 'The column Date mixes day first and month first. Write the dates as YYYY-MM-DD.' }); return incoming }
 	if (order === 'unknown' && !choices.dateOrder) {
 		const example = rows.map((row) => cell(row, 'date')).find((one) => numeric.test(one))!
-		const read = (way: 'day-month' | 'month-day') => dateFrom(example, way) ?? 'no date'
-		ask(incoming.questions, { key: 'dateOrder', says: `Is ${example} the ${read('day-month')} (day first) or the ${read('month-day')} (month first)?`, options: ['day-month', 'month-day'] })
+		const read = (way: 'day-month' | 'month-day') => wordsOf(dateFrom(example, way))
+		ask(incoming.questions, { key: 'dateOrder', says: `Is ${example} ${read('day-month')} (day first) or ${read('month-day')} (month first)?`, options: ['day-month', 'month-day'] })
 		return incoming
 	}
 	const used: 'day-month' | 'month-day' = order === 'day-month' || order === 'month-day' ? order : (choices.dateOrder ?? 'day-month')

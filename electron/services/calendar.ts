@@ -2,6 +2,7 @@
 import { createHash } from 'node:crypto'
 import ICAL from 'ical.js'
 import { ask, type ImportChoices, type ImportPreview, type Incoming, kindOf, previewImport } from '../../shared/season/preview.ts'
+import { fullDay } from '../../shared/season/pattern.ts'
 import type { Plan, PlanSession } from '../../shared/season/plan-file.ts'
 import { addDays } from '../../shared/visit/age.ts'
 import { surfaces, termWords } from '../../shared/visit/terms.ts'
@@ -11,10 +12,23 @@ import { icalZone, knownZone, wallClock, zoneLines } from './calendar-zones.ts'
 type Component = InstanceType<typeof ICAL.Component>
 type Time = InstanceType<typeof ICAL.Time>
 const maxOccurrences = 20_000
+/** The longest all-day event taken for sessions, a camp; and how far back one may begin and still reach into the season. */
+const mostDays = 31
+/** Repetitions that are no sessions of a player. */
+const tooOften = { SECONDLY: 'every second', MINUTELY: 'every minute', HOURLY: 'every hour' } as Partial<Record<string, string>>
+/** A refusal of one event, in words. */
+class Unreadable extends Error {}
 const textOf = (component: Component, name: string): string | undefined => { const value = component.getFirstPropertyValue(name); return value === null || value === undefined ? undefined : String(value).trim() || undefined }
 const pad = (n: number): string => String(n).padStart(2, '0')
 const dateOf = (time: Time): string => `${String(time.year).padStart(4, '0')}-${pad(time.month)}-${pad(time.day)}`
 
+const rawOf = (component: Component, name: string): string => String(component.getFirstProperty(name)?.toJSON()[3] ?? '')
+/** Whether a time is one of the calendar: the reader would turn a 13th month into the next year without a word. */
+function realTime(component: Component, name: string): boolean {
+	if (!component.hasProperty(name)) return true
+	const [, year, month = 0, day = 0, hour = 0, minute = 0, second = 0] = (/^(\d{4})-(\d\d)-(\d\d)(?:T(\d\d):(\d\d):(\d\d)Z?)?$/.exec(rawOf(component, name)) ?? []).map((one) => (one === undefined ? 0 : Number(one)))
+	return year !== undefined && month >= 1 && month <= 12 && day >= 1 && day <= new Date(Date.UTC(year, month, 0)).getUTCDate() && hour <= 23 && minute <= 59 && second <= 60
+}
 /** Gives every zone named in the calendar its rules: the file's own, else the machine's, else the person's answer. */
 function registerZones(calendar: Component, choices: ImportChoices, incoming: Incoming): Set<string> {
 	ICAL.TimezoneService.reset()
@@ -51,9 +65,10 @@ function sessionsOf(found: Found, choices: ImportChoices, incoming: Incoming): (
 	if (!kind) { ask(incoming.questions, { key: `kinds.${title}`, says: `Is "${title}" a training or a match?`, options: ['training', 'match'] }); return [] }
 	const surface = (place === undefined ? undefined : choices.surfaces?.[place]) ?? choices.surface
 	if (!surface) { ask(incoming.questions, place === undefined ? { key: 'surface', says: 'The list names no place for some sessions. Which surface are they on?', options: [...surfaces] } : { key: `surfaces.${place}`, says: `Which surface is at "${place}"?`, options: [...surfaces] }); return [] }
+	if (start.isDate && end && addDays(at.date, mostDays) < addDays(dateOf(end), -1)) { incoming.problems.push({ where: title, says: `${title} from ${fullDay(at.date)}: too long, given an all-day event until ${fullDay(addDays(dateOf(end), -1))}, allowed: at most ${mostDays} days. Enter its sessions by hand.` }); return [] }
 	const lasting = !start.isDate && end ? Math.round((end.toUnixTime() - start.toUnixTime()) / 60) : 0
 	const assumed = lasting <= 0
-	if (lasting > 600) { incoming.problems.push({ where: title, says: `${title} on ${at.date}: too long, given ${lasting} minutes, allowed: 1 to 600. Enter it by hand.` }); return [] }
+	if (lasting > 600) { incoming.problems.push({ where: title, says: `${title} on ${fullDay(at.date)}: too long, given ${lasting} minutes, allowed: 1 to 600. Enter it by hand.` }); return [] }
 	const sequence = Number(textOf(event, 'sequence') ?? 0)
 	const base: Session & { id: string } = {
 		...at, id: found.id, kind, surface, title: title.slice(0, 200), minutes: assumed ? (kind === 'match' ? choices.matchMinutes : choices.trainingMinutes) : lasting,
@@ -76,15 +91,30 @@ function occurrences(master: Component, exceptions: Component[], uid: string, ch
 	const event = new ICAL.Event(master, { exceptions: [] })
 	const endFor = (component: Component, one: InstanceType<typeof ICAL.Event>): Time | undefined => (component.hasProperty('dtend') || component.hasProperty('duration') ? one.endDate : undefined)
 	if (!event.isRecurring()) return [{ event: master, start: event.startDate, end: endFor(master, event), id: idOf(uid), cancelled: statusOf(master) }]
+	const often = master.getAllProperties('rrule').map((rule) => tooOften[String((rule.getFirstValue() as { freq?: unknown } | null)?.freq)]).find(Boolean)
+	if (often) throw new Unreadable(`it repeats ${often}, which no session does`)
+	// an exception may hold for all that follow it
+	const ranges = exceptions.filter((one) => one.getFirstProperty('recurrence-id')?.getParameter('range') === 'THISANDFUTURE').map((one) => ({ event: one, from: one.getFirstPropertyValue('recurrence-id') as unknown as Time })).sort((a, b) => a.from.compare(b.from))
 	const replaced = new Map(exceptions.map((one) => [String(one.getFirstPropertyValue('recurrence-id')), one]))
 	const found: Found[] = []
 	const iterator = event.iterator()
 	const duration = event.duration
-	for (let n = 0, next = iterator.next(); next && n < maxOccurrences; n++, next = iterator.next()) {
+	for (let n = 0, next = iterator.next(); next; n++, next = iterator.next()) {
+		if (n >= maxOccurrences) throw new Unreadable(`it repeats more than ${maxOccurrences} times before the season ends; let it begin later`)
 		if (placed(next, choices).date > choices.to) break
 		const recurrence = next.toString()
 		const own = replaced.get(recurrence) ?? [...replaced].find(([, one]) => (one.getFirstPropertyValue('recurrence-id') as unknown as Time).compare(next as Time) === 0)?.[1]
 		if (own) continue
+		const range = ranges.findLast((one) => next && one.from.compare(next) < 0)
+		if (range) {
+			const moved = new ICAL.Event(range.event)
+			const start = next.clone()
+			start.addDuration(moved.startDate.subtractDate(range.from))
+			const until = start.clone()
+			until.addDuration(moved.duration)
+			found.push({ event: range.event, start, end: endFor(range.event, moved) ? until : undefined, id: idOf(uid, recurrence), cancelled: statusOf(range.event) || statusOf(master) })
+			continue
+		}
 		const end = next.clone()
 		end.addDuration(duration)
 		found.push({ event: master, start: next, end: endFor(master, event) ? end : undefined, id: idOf(uid, recurrence), cancelled: statusOf(master) })
@@ -92,7 +122,7 @@ function occurrences(master: Component, exceptions: Component[], uid: string, ch
 	return found
 }
 /** Every session of a calendar within the season. */
-export function readCalendar(text: string, choices: ImportChoices): Incoming {
+export function readCalendar(text: string, choices: ImportChoices, reading: (title: string) => void = () => {}): Incoming {
 	const incoming: Incoming = { sessions: [], problems: [], questions: [], notes: [] }
 	const calendars: Component[] = []
 	try {
@@ -106,12 +136,15 @@ export function readCalendar(text: string, choices: ImportChoices): Incoming {
 	if (calendars.length === 0) incoming.problems.push({ where: 'file', says: 'The file holds no calendar. Export the calendar again as .ics.' })
 	let floating = false
 	for (const calendar of calendars) {
+		for (const zone of calendar.getAllSubcomponents('vtimezone')) reading(`time zone ${textOf(zone, 'tzid') ?? 'without a name'}`)
 		const unknown = registerZones(calendar, choices, incoming)
 		const groups = new Map<string, Component[]>()
 		for (const [index, event] of calendar.getAllSubcomponents('vevent').entries()) {
 			const uid = textOf(event, 'uid')
 			if (!uid) { incoming.problems.push({ where: `event ${index + 1}`, says: `Event ${index + 1} (${textOf(event, 'summary') ?? 'without title'}) has no UID and cannot be kept up to date. Ask for a list with UIDs, or enter it by hand.` }); continue }
 			if (!event.hasProperty('dtstart')) { incoming.problems.push({ where: uid, says: `"${textOf(event, 'summary') ?? uid}" has no start. Enter it by hand.` }); continue }
+			const unreal = ['dtstart', 'dtend', 'recurrence-id'].find((name) => !realTime(event, name))
+			if (unreal) { incoming.problems.push({ where: uid, says: `"${textOf(event, 'summary') ?? uid}": ${unreal.toUpperCase()} is no date, given ${rawOf(event, unreal)}, allowed: a day and time of the calendar. Enter it by hand.` }); continue }
 			const zone = event.getFirstProperty('dtstart')?.getParameter('tzid')
 			if (typeof zone === 'string' && unknown.has(zone)) continue
 			groups.set(uid, [...(groups.get(uid) ?? []), event])
@@ -120,7 +153,9 @@ export function readCalendar(text: string, choices: ImportChoices): Incoming {
 			const sequence = (one: Component) => Number(textOf(one, 'sequence') ?? 0)
 			const changed = events.filter((one) => one.hasProperty('recurrence-id'))
 			const master = events.filter((one) => !one.hasProperty('recurrence-id')).sort((a, b) => sequence(b) - sequence(a))[0]
+			const title = textOf(events[0]!, 'summary') ?? uid
 			try {
+				reading(title.slice(0, 80))
 				const found = master ? occurrences(master, changed, uid, choices) : []
 				for (const one of changed) {
 					const event = new ICAL.Event(one)
@@ -128,7 +163,7 @@ export function readCalendar(text: string, choices: ImportChoices): Incoming {
 				}
 				for (const one of found) {
 					if (!one.start.isDate && one.start.zone === ICAL.Timezone.localTimezone) floating = true
-					const inside = placed(one.start, choices).date >= addDays(choices.from, -31) && placed(one.start, choices).date <= choices.to
+					const inside = placed(one.start, choices).date >= addDays(choices.from, -mostDays) && placed(one.start, choices).date <= choices.to
 					if (inside) incoming.sessions.push(...sessionsOf(one, choices, incoming).filter((session) => session.date >= choices.from && session.date <= choices.to))
 				}
 			} catch (error) {
@@ -204,7 +239,7 @@ export function writeCalendar(plan: Plan, { zone, stamp, previous, remindMinutes
 		written.add(uid)
 		const summary = summaryOf(session, plan)
 		lines.push(...event(uid, [
-			`DTSTART;TZID=${zone}:${compact(session.date, session.start)}`, `DTEND;TZID=${zone}:${endOf(session)}`, `SUMMARY:${escaped(summary)}`, `DESCRIPTION:${escaped(`${termWords(session.surface)}, ${session.ground}`)}`,
+			`DTSTART;TZID=${zone}:${compact(session.date, session.start)}`, `DTEND;TZID=${zone}:${endOf(session)}`, `SUMMARY:${escaped(summary)}`, `DESCRIPTION:${escaped(`${termWords(session.surface)}, ${session.ground}${session.fullMinutes === undefined ? '' : `, ${session.minutes} of ${session.fullMinutes} minutes`}`)}`,
 			'CLASS:PRIVATE', 'TRANSP:TRANSPARENT', 'STATUS:CONFIRMED',
 			...(remindMinutes === undefined ? [] : ['BEGIN:VALARM', 'ACTION:DISPLAY', `DESCRIPTION:${escaped(summary)}`, `TRIGGER:-PT${Math.round(remindMinutes)}M`, 'END:VALARM']),
 		]))

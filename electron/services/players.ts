@@ -49,10 +49,13 @@ export function savePlayer(state: State, deps: Deps, { playerId, player }: Input
 export function openPlayer(state: State, deps: Deps, { playerId }: InputOf<'players.open'>): OutputOf<'players.open'> {
 	const { player } = state.entry(playerId)
 	const merged = [...state.merges.values()].filter((one) => one.into === playerId).map(({ mergeId, from }) => { const other = state.players.get(from)?.player; return { mergeId, playerId: from, name: other ? `${other.givenName} ${other.familyName}` : 'a record that cannot be read' } })
+	const visits = visitsOf(state, deps, playerId)
+	// the reason of an amendment may be clinical: it stays with those who treat
+	const amended = (visitId: string | undefined) => { const card = visits.find((one) => one.card.visitId === visitId)?.card; return card && { amends: { visitId: card.visitId, visitDate: card.visitDate, version: card.version } } }
 	return {
 		player,
-		visits: visitsOf(state, deps, playerId).map(({ card, inError, awaits }) => ({ visitId: card.visitId, visitDate: card.visitDate, signedAt: card.signedAt, ...(card.version > 1 ? { version: card.version } : {}), ...(inError ? { inError } : {}), ...(awaits ? { awaitsCountersign: true } : {}) })),
-		drafts: state.draftsOf(playerId).map(([draftId, { visitDate, savedAt }]) => ({ draftId, visitDate, savedAt })),
+		visits: visits.map(({ card, inError, awaits }) => ({ visitId: card.visitId, visitDate: card.visitDate, signedAt: card.signedAt, ...(card.version > 1 ? { version: card.version } : {}), ...(inError ? { inError } : {}), ...(awaits ? { awaitsCountersign: true } : {}) })),
+		drafts: state.draftsOf(playerId).map(([draftId, { visitDate, savedAt, amends }]) => ({ draftId, visitDate, savedAt, ...amended(amends?.visitId) })),
 		...(merged.length ? { merged } : {}),
 	}
 }

@@ -15,14 +15,14 @@ import { type Change, planDifference } from '../../shared/season/difference.ts'
 import { stopOf } from '../../shared/season/limits.ts'
 import { keepPast } from '../../shared/season/past.ts'
 import { type Plan, planSchema } from '../../shared/season/plan-file.ts'
-import type { ImportChoices } from '../../shared/season/preview.ts'
-import { ageYears } from '../../shared/visit/age.ts'
+import { type ImportChoices, previewImport } from '../../shared/season/preview.ts'
+import { ageYears, dayInWords } from '../../shared/visit/age.ts'
 import { codes, surfaces } from '../../shared/visit/terms.ts'
 import { type Season, seasonSchema, type Visit } from '../../shared/visit/visit.ts'
 import { planSeason } from '../solver/plan.ts'
 import { type Progress, SolveCancelled } from '../solver/solve.ts'
-import { previewCalendar, writeCalendar } from './calendar.ts'
-import { previewCsv } from './calendar-csv.ts'
+import { writeCalendar } from './calendar.ts'
+import { readList } from './calendar-read.ts'
 import { type Deps, type DraftValue, Refusal, type State } from './state.ts'
 import { earlierVisits, visitsOf } from './visits.ts'
 
@@ -96,10 +96,9 @@ function needBasis(state: State, deps: Deps, playerId: string): Basis {
 	if (!basis) throw new Refusal('This player has no assessment yet. Start one and enter the pairs they wear, then plan the season.')
 	return basis
 }
-function pairsOf({ visit }: Basis): OutputOf<'season.open'>['pairs'] {
+function pairsOf({ visit }: Basis, before: Plan | undefined): OutputOf<'season.open'>['pairs'] {
 	const all = [...(visit.footwear ?? [])].sort((a, b) => (a.id < b.id ? -1 : 1))
-	const letters = lettersOf(all)
-	// pairs with a sole first: their place gives each its pattern, the same as on the chart
+	const letters = lettersOf(all, before?.pairs)
 	return [...all.filter((one) => one.sole !== undefined), ...all.filter((one) => one.sole === undefined)].map((one) => ({ id: one.id, letter: letters.get(one.id) ?? '?', name: one.name ?? `pair ${letters.get(one.id)}`, ...(one.sole === undefined ? {} : { sole: one.sole }) }))
 }
 /** Sessions before this day are the past unless the person says otherwise: today, or the visit where it lies ahead. */
@@ -113,7 +112,7 @@ export function openSeason(state: State, deps: Deps, { playerId }: InputOf<'seas
 	const season = saved?.season ?? basis?.visit.season
 	const blocked = basis && stopped(basis, state.protocol)
 	return {
-		name: `${player.givenName} ${player.familyName}`, from: firstDay(deps, basis), pairs: basis ? pairsOf(basis) : [], running: runsOf(state).has(playerId),
+		name: `${player.givenName} ${player.familyName}`, from: firstDay(deps, basis), pairs: basis ? pairsOf(basis, planned?.value.plan) : [], running: runsOf(state).has(playerId),
 		young: ageYears(player.birthDate, basis?.visit.visitDate ?? dayOf(deps.now())) < openProtocol(state.protocol).value('footwear.adultFromYears'),
 		...(season ? { season } : {}), ...(saved ? { savedAs: saved.record } : {}), ...(basis ? { basis: { from: basis.from, visitDate: basis.visit.visitDate } } : {}), ...(blocked === undefined ? {} : { blocked }),
 		...(planned ? { planned: { plan: planned.value.plan, changes: planned.value.changes, at: planned.at, version: planned.version, season: planned.value.season, basisChanged: !basis || planned.value.basis !== basisDigest(basis) } } : {}),
@@ -124,8 +123,8 @@ export function saveSeason(state: State, deps: Deps, { playerId, season, follows
 	state.entry(playerId)
 	const last = recordsOf(state, deps, playerId, 'season').at(-1)
 	if (follows !== last) throw new Refusal('The season was changed elsewhere since you opened it. Nothing was overwritten: open it again and repeat the change.')
-	if (season.to < season.from) throw new Refusal('The season ends before it begins. Nothing was changed.', [{ path: 'season.to', message: `before the first day, given ${season.to}, allowed: ${season.from} or later` }])
-	for (const [index, one] of (season.exceptions ?? []).entries()) if (one.to !== undefined && one.to < one.from) throw new Refusal('An exception ends before it begins. Nothing was changed.', [{ path: `season.exceptions.${index}.to`, message: `before its first day, given ${one.to}, allowed: ${one.from} or later` }])
+	if (season.to < season.from) throw new Refusal('The season ends before it begins. Nothing was changed.', [{ path: 'season.to', message: `before the first day, given ${dayInWords(season.to)}, allowed: ${dayInWords(season.from)} or later` }])
+	for (const [index, one] of (season.exceptions ?? []).entries()) if (one.to !== undefined && one.to < one.from) throw new Refusal('An exception ends before it begins. Nothing was changed.', [{ path: `season.exceptions.${index}.to`, message: `before its first day, given ${dayInWords(one.to)}, allowed: ${dayInWords(one.from)} or later` }])
 	const ids = (season.pattern ?? []).map((one) => one.id)
 	const twice = ids.find((id, index) => ids.indexOf(id) !== index)
 	if (twice !== undefined) throw new Refusal('Two rows of the weekly pattern have the same id. Nothing was changed.', [{ path: 'season.pattern', message: `not unique, given "${twice}" twice, allowed: an id of its own for each row` }])
@@ -157,17 +156,18 @@ function choicesOf(answers: Record<string, string>, season: Season, file: Protoc
 	return choices
 }
 /** Reads a fixture list against the saved season and changes nothing. */
-export function previewSeasonImport(state: State, deps: Deps, { playerId, text, kind, answers }: InputOf<'season.previewImport'>): OutputOf<'season.previewImport'> {
+export async function previewSeasonImport(state: State, deps: Deps, { playerId, text, kind, answers }: InputOf<'season.previewImport'>): Promise<OutputOf<'season.previewImport'>> {
 	const season = lastSeason(state, deps, playerId)?.season
 	if (!season) throw new Refusal('The season has no first and last day yet. Enter them first: sessions outside it are left out.')
-	return (kind === 'ics' ? previewCalendar : previewCsv)(text, season.sessions ?? [], choicesOf(answers, season, state.protocol))
+	const choices = choicesOf(answers, season, state.protocol)
+	return previewImport(season.sessions ?? [], await readList(text, kind, choices), choices.source)
 }
 /** Solves in a thread of its own; other calls go on meanwhile. The plan is kept as a record that follows the last. */
 export async function planPlayer(state: State, deps: Deps, { playerId, from }: InputOf<'season.plan'>): Promise<OutputOf<'season.plan'>> {
 	const basis = needBasis(state, deps, playerId)
 	const blocked = stopped(basis, state.protocol)
 	if (blocked !== undefined) throw new Refusal(blocked)
-	if (!basis.visit.footwear?.some((one) => one.sole !== undefined)) throw new Refusal(`No pair with its sole is recorded on ${basis.visit.visitDate}. Enter the pairs in the assessment, each with its sole, then plan.`)
+	if (!basis.visit.footwear?.some((one) => one.sole !== undefined)) throw new Refusal(`No pair with its sole is recorded on ${dayInWords(basis.visit.visitDate)}. Enter the pairs in the assessment, each with its sole, then plan.`)
 	const saved = lastSeason(state, deps, playerId)
 	if (!saved) throw new Refusal('The season is empty. Enter its first and last day and its sessions, then plan.')
 	const runs = runsOf(state)

@@ -155,14 +155,17 @@ export async function signVisit(state: State, deps: Deps, { draftId }: InputOf<'
 }
 export const openVisit = (deps: Deps, { visitId }: InputOf<'visits.open'>): OutputOf<'visits.open'> => latest(deps, visitId).visit
 
-/** The stored bytes of the latest version, checked against the digest in the signed visit. */
-export function openReport(deps: Deps, { visitId }: InputOf<'reports.open'>): OutputOf<'reports.open'> {
-	const record = deps.store.cardsOf('report', visitId).at(-1)?.record
-	if (record === undefined) throw new Refusal('No report is stored for this visit.')
-	const { base64, sha256: stored, fileName } = deps.store.read(record).value as ReportValue
-	const { reportSha256 } = latest(deps, visitId).visit
+/** The stored bytes of a version, the latest unless named, checked against the digest in the signed visit. */
+export function openReport(deps: Deps, { visitId, version }: InputOf<'reports.open'>): OutputOf<'reports.open'> {
+	const versions = versionsOf(deps, visitId)
+	const wanted = version === undefined ? versions.at(-1) : versions.find((one) => one.card.version === version)
+	if (!wanted) throw new Refusal('This version of the visit is not in the records.', [{ path: 'version', message: `not kept, given ${version}, allowed: ${versions.map((one) => one.card.version).join(', ')}` }])
+	const report = deps.store.cardsOf('report', visitId).map(({ record }) => record).reverse().map((record) => deps.store.read(record)).find((one) => one.follows === wanted.record)
+	if (report === undefined) throw new Refusal('No report is stored for this visit.')
+	const { base64, sha256: stored, fileName } = report.value as ReportValue
+	const { reportSha256 } = readVisit(deps, wanted.record)
 	if (sha256(Buffer.from(base64, 'base64')) !== stored || stored !== reportSha256) throw new Refusal('The stored report does not match what was signed. It is not shown. Restore it from a backup.')
-	return { base64, sha256: stored, fileName }
+	return { base64, sha256: stored, fileName: wanted === versions.at(-1) ? fileName : fileName.replace(/\.pdf$/, `-version-${wanted.card.version}.pdf`) }
 }
 const notesOf = ({ store }: Deps, visitId: string): VisitNote[] => store.cardsOf('visit-note', visitId).map(({ record }) => { const { what, text, by, at, occurredOn, version } = store.read(record).value as VisitNote; return { what, text, by, at, version, ...(occurredOn === undefined ? {} : { occurredOn }) } })
 

@@ -13,7 +13,7 @@ export const loadHighs = highsModule.default as unknown as typeof highsModule.de
 
 function names(text: string): string[] {
 	const body = text.slice(0, text.indexOf('\nEnd'))
-	return [...new Set(body.match(/\b[xyuvemfkzq]\d*(?:_\d+)?\b/g) ?? [])]
+	return [...new Set(body.match(/\b[xyuvemfkzqor]\d*(?:_\d+)?\b/g) ?? [])]
 }
 function pass(highs: Highs, text: string, number: 1 | 2, seconds: number, gap: number, start: Map<string, number>, report: Report): Pass {
 	const { callbackType, modelStatus } = highs.constants

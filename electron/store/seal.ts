@@ -1,5 +1,5 @@
 /** Sealing: AES-256-GCM over one record, and the data key wrapped by a passphrase or recovery key (scrypt). */
-import { createCipheriv, createDecipheriv, randomBytes, scrypt } from 'node:crypto'
+import { createCipheriv, createDecipheriv, type KeyObject, randomBytes, scrypt } from 'node:crypto'
 
 const nonceLong = 12
 const tagLong = 16
@@ -16,8 +16,8 @@ export function seal(key: Uint8Array, id: string, kind: string, clear: Uint8Arra
 	cipher.setAAD(associated(id, kind, also))
 	return Buffer.concat([nonce, cipher.update(clear), cipher.final(), cipher.getAuthTag()])
 }
-/** Opens what seal() made. @throws SealBroken */
-export function unseal(key: Uint8Array, id: string, kind: string, sealed: Uint8Array, also: readonly (string | number | null)[] = []): Uint8Array {
+/** Opens what seal() made; a key object spares making one for each of thousands of records. @throws SealBroken */
+export function unseal(key: KeyObject | Uint8Array, id: string, kind: string, sealed: Uint8Array, also: readonly (string | number | null)[] = []): Uint8Array {
 	if (sealed.length < nonceLong + tagLong) throw new SealBroken(`record ${id} (${kind}) is cut short`)
 	const end = sealed.length - tagLong
 	try {

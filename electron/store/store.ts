@@ -1,5 +1,5 @@
 /** The sealed, append-only record store on node:sqlite. */
-import { createHash, createHmac, createSecretKey, hkdfSync, randomBytes, randomUUID } from 'node:crypto'
+import { createHash, createHmac, createSecretKey, hkdfSync, type KeyObject, randomBytes, randomUUID } from 'node:crypto'
 import { chmodSync, copyFileSync, existsSync, mkdirSync, renameSync, rmSync } from 'node:fs'
 import { join } from 'node:path'
 import { DatabaseSync, type SQLInputValue, type StatementSync } from 'node:sqlite'
@@ -44,7 +44,7 @@ const columns = 'id, kind, at, follows, sealed, form, origin, tick'
 const encode = (value: unknown): Uint8Array => Buffer.from(JSON.stringify(value), 'utf8')
 const decode = (bytes: Uint8Array): unknown => JSON.parse(Buffer.from(bytes).toString('utf8'))
 const bound = (row: Omit<Row, 'sealed'>): (string | number | null)[] => (row.form === 1 ? [] : [row.at, row.follows, row.origin, row.tick, row.form])
-const openRow = (key: Uint8Array, row: Row): StoredRecord => ({ id: row.id, kind: row.kind, at: row.at, ...(row.follows === null ? {} : { follows: row.follows }), origin: row.origin, tick: row.tick, value: decode(unseal(key, row.id, row.kind, row.sealed, bound(row))) })
+const openRow = (key: KeyObject | Uint8Array, row: Row): StoredRecord => ({ id: row.id, kind: row.kind, at: row.at, ...(row.follows === null ? {} : { follows: row.follows }), origin: row.origin, tick: row.tick, value: decode(unseal(key, row.id, row.kind, row.sealed, bound(row))) })
 const damagedWords = (row: Row) => `Record ${row.id} (${row.kind}, written ${row.at}) is damaged and cannot be read. All other records are unaffected; restore it from a backup.`
 const sqlWords = (error: unknown) => (error as { errstr?: string }).errstr ?? ''
 /** Whether a failure is the disk's, full or not writable, and not ours. */
@@ -55,7 +55,7 @@ export class Store {
 	#release: () => void
 	#key: Uint8Array | undefined
 	#aboutKey: Uint8Array | undefined
-	#reader: Uint8Array | undefined
+	#reader: KeyObject | undefined
 	#cost: number
 	#folder: string
 	#options: StoreOptions
@@ -182,7 +182,7 @@ export class Store {
 	has(id: string): boolean { return this.#prepared('SELECT 1 FROM record WHERE id = ?').get(id) !== undefined }
 	#opened(): Uint8Array { if (!this.#key) throw new Error('The records are locked. Unlock them first.'); return this.#key }
 	/** The data key for opening many records one after another. */
-	#quick(): Uint8Array { return this.#reader ?? this.#opened() }
+	#quick(): KeyObject | Uint8Array { return this.#reader ?? this.#opened() }
 	#slot(slot: string, w: Wrapped): void { this.#run('INSERT INTO keyslot VALUES (?, ?, ?, ?) ON CONFLICT (slot) DO UPDATE SET cost = excluded.cost, salt = excluded.salt, sealed = excluded.sealed', slot, w.cost, w.salt, w.sealed) }
 	#wrapped(slot: string): Wrapped { const row = this.#db.prepare('SELECT cost, salt, sealed FROM keyslot WHERE slot = ?').get(slot) as unknown as Wrapped | undefined; if (!row) throw new Error('These records have not been set up yet.'); return row }
 
@@ -208,7 +208,7 @@ export class Store {
 		this.#key = key
 		this.#aboutKey = Buffer.from(hkdfSync('sha256', key, '', 'lastwright about', 32))
 		// the cipher takes a key object wherever it takes bytes, and is spared making one for each of thousands of records
-		this.#reader = createSecretKey(key) as unknown as Uint8Array
+		this.#reader = createSecretKey(key)
 	}
 	#fitBox(key: Uint8Array): void {
 		const { publicKey, privateKey } = makeBox()

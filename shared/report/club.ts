@@ -1,6 +1,7 @@
 /** What a club may read: a whitelist of fields, taken only under a consent that is in force, and the two documents made of it. */
 import type { Clinic } from '../clinic.ts'
 import type { Decisions } from '../decisions.ts'
+import { lettersOf } from '../season/build.ts'
 import { termWords } from '../visit/terms.ts'
 import type { Visit } from '../visit/visit.ts'
 import { clinicianOf, heading, letterheadOf, say, small, speakOf } from './base.ts'
@@ -40,11 +41,8 @@ export function consentRefusal(consent: ClubConsent | undefined, { on, purpose }
 	if (consent.until !== undefined && consent.until < on) return `consent.until: run out, given ${consent.until}, allowed: ${on} or later`
 	return undefined
 }
-/** Letters of the pairs: the pair's own, or the first free one in the order of the list. */
-export function lettersOf(pairs: NonNullable<Visit['footwear']>): Map<string, string> {
-	const free = [...'ABCDEFGHIJKLMNOPQRSTUVWXYZ'].filter((letter) => !pairs.some((pair) => pair.letter === letter))
-	return new Map(pairs.map((pair) => [pair.id, pair.letter ?? free.shift() ?? '']))
-}
+/** Letters of the pairs, the same as in the plan, on the chart and in the calendar. */
+export const planLetters = (visit: Visit, plan: PlanView | undefined): Map<string, string> => lettersOf([...(visit.footwear ?? [])].sort((a, b) => (a.id < b.id ? -1 : 1)), (plan?.pairs ?? []).flatMap(({ id, letter }) => (letter === undefined ? [] : [{ id, letter }])))
 /** Whether the clinician decided that something is worn inside the shoe. */
 export const insertDecided = ({ heelRaiseMm, insert }: Decisions): boolean =>
 	(heelRaiseMm !== undefined && heelRaiseMm.left + heelRaiseMm.right > 0) || [...(insert?.left ?? []), ...(insert?.right ?? [])].some((one) => one.choice !== 'drop')
@@ -54,7 +52,7 @@ export function clubFields(visit: Visit, decisions: Decisions, consent: ClubCons
 	const refusal = consentRefusal(consent, adds)
 	if (refusal || !consent) throw new NoConsent(refusal)
 	const pairs = visit.footwear ?? []
-	const letters = lettersOf(pairs)
+	const letters = planLetters(visit, adds.plan)
 	return {
 		name: `${visit.player.givenName} ${visit.player.familyName}`,
 		...(visit.player.club ? { club: visit.player.club } : {}),

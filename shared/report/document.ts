@@ -3,8 +3,10 @@ export type Tone = 'body' | 'small' | 'strong' | 'lead'
 /** Patterns that tell cells apart without colour, also on a grey printer. */
 export const patterns = ['plain', 'rising', 'falling', 'dots', 'bars', 'grid'] as const
 export type Pattern = (typeof patterns)[number]
+/** The pattern of a pair goes with its letter: A is plain, B rises to the right, C falls; the same on paper and on the screen. */
+export const patternOfLetter = (letter: string): Pattern => patterns[Math.max(0, letter.charCodeAt(0) - 65) % patterns.length] ?? 'plain'
 /** A cell of a wall chart: what is worn in large print, when in ordinary print. */
-export interface ChartCell { text: string; below?: string; pattern?: Pattern }
+export interface ChartCell { text: string; below?: string; pattern?: Pattern; /** What is worn after it, behind its pattern. */ after?: string }
 export type Block =
 	| { kind: 'heading'; text: string; level?: 1 | 2; newPage?: boolean }
 	| { kind: 'text'; text: string; tone?: Tone }

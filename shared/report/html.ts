@@ -8,7 +8,7 @@ export const escaped = (text: string): string => text.replaceAll('&', '&amp;').r
 export function describedSvg(svg: string, id: string, title: string, description: string): string {
 	return svg.replace(/<svg\b/, `<svg role="img" aria-labelledby="${id}-title ${id}-desc"`).replace(/(<svg\b[^>]*>)/, `$1<title id="${id}-title">${escaped(title)}</title><desc id="${id}-desc">${escaped(description)}</desc>`)
 }
-const cell = ({ text, below, pattern }: ChartCell): string => `<td${pattern ? ` class="pattern-${pattern satisfies Pattern}"` : ''}>${text ? `<strong>${escaped(text)}</strong>` : ''}${below ? ` <span>${escaped(below)}</span>` : ''}</td>`
+const cell = ({ text, below, pattern, after }: ChartCell): string => `<td${pattern ? ` class="pattern-${pattern satisfies Pattern}"` : ''}>${text ? `<strong>${escaped(text)}</strong>` : ''}${after ? ` <strong>${escaped(after)}</strong>` : ''}${below ? ` <span>${escaped(below)}</span>` : ''}</td>`
 const table = (caption: string, head: readonly string[], rows: readonly string[], className = ''): string => `<table${className}><caption>${escaped(caption)}</caption><thead><tr>${head.map((text) => (text ? `<th scope="col">${escaped(text)}</th>` : '<td></td>')).join('')}</tr></thead><tbody>${rows.join('')}</tbody></table>`
 const firstIsHead = (first: string, rest: string): string => `<tr><th scope="row">${escaped(first)}</th>${rest}</tr>`
 const tones = { body: 'p', small: 'p class="small"', strong: 'p class="strong"', lead: 'p class="lead"' } as const

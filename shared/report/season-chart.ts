@@ -5,8 +5,8 @@ import { termWords } from '../visit/terms.ts'
 import type { Visit } from '../visit/visit.ts'
 import { heading, letterheadOf, nameOf, speakOf } from './base.ts'
 import { weekdays } from './catalogue/en.ts'
-import { insertDecided, lettersOf } from './club.ts'
-import { type Block, type ChartCell, type LwDocument, type Pattern, patterns } from './document.ts'
+import { insertDecided, planLetters } from './club.ts'
+import { type Block, type ChartCell, type LwDocument, type Pattern, patternOfLetter } from './document.ts'
 import type { PlanView } from './inputs.ts'
 import { dateWords, dayWords } from './words.ts'
 
@@ -28,9 +28,9 @@ const columnsOn = { A4: 5, A3: 8 }
 
 export function seasonChart({ visit, decisions, clinic, plan, paper, version = 1, showName = true, draft, on }: ChartInput): LwDocument {
 	const t = speakOf(clinic)
-	const own = lettersOf(visit.footwear ?? [])
+	const own = planLetters(visit, plan)
 	const letterOf = (id: string): string => plan.pairs.find((one) => one.id === id)?.letter ?? own.get(id) ?? id
-	const patternOf = new Map(plan.pairs.map(({ id }, index): [string, Pattern] => [id, patterns[index % patterns.length] ?? 'plain']))
+	const patternOf = new Map(plan.pairs.map(({ id }): [string, Pattern] => [id, patternOfLetter(letterOf(id))]))
 	const insert = insertDecided(decisions) ? '+' : ''
 	const events = new Map<string, string[]>()
 	const note = (date: string | undefined, words: string) => { if (date) { const { monday } = isoWeek(date); events.set(monday, [...(events.get(monday) ?? []), words]) } }
@@ -45,12 +45,12 @@ export function seasonChart({ visit, decisions, clinic, plan, paper, version = 1
 	if (first && last) for (let day = dayOf(isoWeek(first).monday); day <= dayOf(last); day += 7) if (!weeks.has(isoOf(day))) weeks.set(isoOf(day), [])
 	const most = Math.max(1, ...[...weeks.values()].map((list) => list.length))
 	const columns = Math.min(most, columnsOn[paper])
-	const cell = ({ date, start, kind, pair, parts, status }: Shown): ChartCell => {
+	const cell = ({ date, start, kind, pair, parts, status, minutes, fullMinutes }: Shown): ChartCell => {
 		const when = `${weekdays[weekdayOf(dayOf(date))]} ${start ?? dayWords(date)}`
-		const below = kind === 'match' ? `${when} ${t('chart.match')}` : when
+		const below = [when, ...(kind === 'match' ? [t('chart.match')] : []), ...(fullMinutes === undefined ? [] : [t('chart.short', { minutes: minutes ?? '' })])].join(' ')
 		// why a session is off is the player's own affair: only a bye, which all know, is named
 		if (status) return { text: status === 'bye' ? t('chart.bye') : t('chart.off'), below: when }
-		if (parts && parts.length > 1) return { text: `${parts.map((part) => letterOf(part.pair)).join(' ')}${insert}`, below, pattern: patternOf.get(parts[0]?.pair ?? '') ?? 'plain' }
+		if (parts && parts.length > 1) return { text: `${letterOf(parts[0]!.pair)}${insert}`, after: parts.slice(1).map((part) => `${letterOf(part.pair)}${insert}`).join(' '), below, pattern: patternOf.get(parts[0]!.pair) ?? 'plain' }
 		return pair === undefined ? { text: t('chart.none'), below } : { text: `${letterOf(pair)}${insert}`, below, pattern: patternOf.get(pair) ?? 'plain' }
 	}
 	const rows = [...weeks].toSorted(([a], [b]) => (a < b ? -1 : 1)).flatMap(([monday, sessions]) => {
@@ -66,7 +66,7 @@ export function seasonChart({ visit, decisions, clinic, plan, paper, version = 1
 			]
 		})
 	})
-	const legendRows = plan.pairs.map(({ id, replaceBy, name, sole }): ChartCell[] => {
+	const legendRows = [...plan.pairs].sort((a, b) => (letterOf(a.id) < letterOf(b.id) ? -1 : 1)).map(({ id, replaceBy, name, sole }): ChartCell[] => {
 		const letter = letterOf(id)
 		const pair = visit.footwear?.find((one) => one.id === id)
 		const kindOf = sole ?? pair?.sole

@@ -7,6 +7,7 @@ import { rounded } from '../visit/sides.ts'
 import { type Sole, soles, termWords } from '../visit/terms.ts'
 import type { Pair, Visit } from '../visit/visit.ts'
 import { ladderMinutes } from './ladder.ts'
+import { fullDay } from './pattern.ts'
 import type { Plan, PlanPair } from './plan-file.ts'
 import type { Rotation, SeasonProblem } from './problem.ts'
 
@@ -60,8 +61,8 @@ const bestSole = (suitability: Suitability, problem: SeasonProblem, s: number): 
 /** What to buy and when, the first need of each sole only. A new pair already entered answers a need of its sole. */
 export function purchasesOf(problem: SeasonProblem, suitability: Suitability, pairs: readonly PlanPair[], noPair: readonly number[], from: string): Plan['purchases'] {
 	const needs = [
-		...pairs.flatMap((pair) => (pair.replaceBy === undefined ? [] : [{ sole: pair.sole as Sole, neededBy: pair.replaceBy < from ? from : pair.replaceBy, instead: pair.id, why: `to replace ${pair.name}, ${pair.replaceBy === pair.outgrownBy ? 'likely outgrown' : 'worn out'} by ${pair.replaceBy}` }])),
-		...noPair.map((s) => ({ sole: bestSole(suitability, problem, s), neededBy: problem.slots[s]!.date, instead: undefined, why: `no pair may be worn on ${problem.slots[s]!.date} (${termWords(problem.slots[s]!.surface)}, ${problem.slots[s]!.ground})` })),
+		...pairs.flatMap((pair) => (pair.replaceBy === undefined ? [] : [{ sole: pair.sole as Sole, neededBy: pair.replaceBy < from ? from : pair.replaceBy, instead: pair.id, why: `to replace ${pair.name}, ${pair.replaceBy === pair.outgrownBy ? 'likely outgrown' : 'worn out'} by ${fullDay(pair.replaceBy)}` }])),
+		...noPair.map((s) => ({ sole: bestSole(suitability, problem, s), neededBy: problem.slots[s]!.date, instead: undefined, why: `no pair may be worn on ${fullDay(problem.slots[s]!.date)} (${termWords(problem.slots[s]!.surface)}, ${problem.slots[s]!.ground})` })),
 	].sort((a, b) => (a.neededBy < b.neededBy ? -1 : 1))
 	const seen = new Set<Sole>()
 	return needs.flatMap(({ sole, neededBy, instead, why }) => {
@@ -69,6 +70,6 @@ export function purchasesOf(problem: SeasonProblem, suitability: Suitability, pa
 		if (seen.has(sole) || coming) return []
 		seen.add(sole)
 		const day = buyBy(problem, suitability, sole, neededBy, from)
-		return [{ sole, buyBy: day, neededBy, ...(instead === undefined ? {} : { instead }), says: `Buy a ${termWords(sole)} pair by ${day}: ${why}. Bought by then, its breaking in is over in time.` }]
+		return [{ sole, buyBy: day, neededBy, ...(instead === undefined ? {} : { instead }), says: `Buy a ${termWords(sole)} pair by ${fullDay(day)}: ${why}. Bought by then, its breaking in is over in time.` }]
 	})
 }

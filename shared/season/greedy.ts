@@ -38,5 +38,6 @@ export function valuesOf(problem: SeasonProblem, model: Model, rotation: Rotatio
 	for (const s of checked.pinMissed) values.set(`m${s}`, 1)
 	for (const { slot, pair } of checked.notDry) values.set(`v${slot}_${pair}`, 1)
 	for (const { slot, pair } of checked.unfamiliar) values.set(`f${slot}_${pair}`, 1)
+	for (const { pair, minutes } of checked.share) values.set(`${minutes > 0 ? 'o' : 'r'}${pair}`, Math.abs(minutes))
 	return values
 }

@@ -1,9 +1,11 @@
 /** What the findings of a visit ask of the rotation: weekly limits, and conditions that stop it. Common practice, no source, unless a row says otherwise. */
 import type { Basis, Finding } from '../finding.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
+import { dayNumber } from '../visit/age.ts'
 import { type Condition, type Sole, termWords } from '../visit/terms.ts'
 import { rounded } from '../visit/sides.ts'
 import type { Pair, Visit } from '../visit/visit.ts'
+import { returnLimit } from './lay-off.ts'
 import { mondayOf } from './pattern.ts'
 import type { Cap, Slot } from './problem.ts'
 
@@ -43,22 +45,23 @@ function afterBoneStress(visit: Visit, pairs: readonly Pair[], usualWeek: number
 	const found = suffers(visit, bone, ['recovering'])
 	const studs = pairs.flatMap((pair, p) => (pair.sole !== undefined && studded.includes(pair.sole) ? [p] : []))
 	if (!found || studs.length === 0) return []
-	const [first, rise, plus] = [protocol.value('season.returnShare') * usualWeek, 1 + protocol.value('season.returnRise'), protocol.value('season.returnPlusMinutes')]
+	const limit = returnLimit(usualWeek, protocol)
 	// a limit by the week of return, not by the minutes really worn: with whole sessions the latter never lets a second session in
-	const minutes = (week: number) => { let limit = first; for (let n = 0; n < week; n++) limit = limit * rise + plus; return Math.floor(limit) }
+	const minutes = (week: number) => Math.floor(limit(week))
 	return [{ id: 'season.cap-studs', pairs: studs, says: 'studs come back step by step after bone stress', key: 'season.returnShare', minutes, finding: { id: 'season.cap-studs', topic: 'season', side: found.side, level: 'caution', says: `Studded boots come back step by step after ${termWords(found.condition)}: at most ${minutes(0)} minutes in the first week, ${minutes(1)} in the second, ${minutes(3)} in the fourth.`, because: [{ measure: 'usual week', value: rounded(usualWeek, 0), unit: 'min' }] } }]
 }
 function entered(pairs: readonly Pair[]): Weekly[] {
 	return pairs.flatMap((pair, p) => (pair.weeklyMinutesMax === undefined ? [] : [{ id: `season.cap-${pair.id}`, pairs: [p], says: `at most ${pair.weeklyMinutesMax} minutes a week in this pair`, minutes: () => pair.weeklyMinutesMax! }]))
 }
 /** Weekly limits (Monday to Sunday) of groups of pairs, with the findings that explain them. */
-export function weeklyLimits(visit: Visit, pairs: readonly Pair[], slots: readonly Slot[], protocol: Protocol): { caps: Cap[]; findings: Finding[] } {
+export function weeklyLimits(visit: Visit, pairs: readonly Pair[], slots: readonly Slot[], usualWeek: number, protocol: Protocol): { caps: Cap[]; findings: Finding[] } {
 	const weeks = new Map<string, number[]>()
 	for (const [s, slot] of slots.entries()) weeks.set(mondayOf(slot.date), [...(weeks.get(mondayOf(slot.date)) ?? []), s])
-	const totals = [...weeks.values()].map((list) => list.reduce((sum, s) => sum + slots[s]!.minutes, 0)).sort((a, b) => a - b)
-	const rules = [...lowOffset(visit, pairs, protocol), ...afterBoneStress(visit, pairs, totals[Math.floor(totals.length / 2)] ?? 0, protocol), ...entered(pairs)]
+	// counted from the visit that found it, so that planning again does not begin the return anew
+	const weekOf = (monday: string): number => Math.max(0, Math.round((dayNumber(monday) - dayNumber(mondayOf(visit.visitDate))) / 7))
+	const rules = [...lowOffset(visit, pairs, protocol), ...afterBoneStress(visit, pairs, usualWeek, protocol), ...entered(pairs)]
 	return {
-		caps: rules.map(({ id, says, pairs: members, minutes }) => ({ id, says, pairs: members, weeks: [...weeks].map(([monday, list], week) => ({ monday, slots: list, minutes: minutes(week) })) })),
+		caps: rules.map(({ id, says, pairs: members, minutes }) => ({ id, says, pairs: members, weeks: [...weeks].map(([monday, list]) => ({ monday, slots: list, minutes: minutes(weekOf(monday)) })) })),
 		findings: rules.flatMap((one) => (one.finding && one.key ? [{ ...one.finding, basis: protocol.basis(one.id, one.key) }] : [])),
 	}
 }

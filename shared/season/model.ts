@@ -2,7 +2,7 @@
  * The rotation as a mixed-integer programme in CPLEX LP text: a pure function of the problem, in a fixed order, with fixed decimals.
  * Pass 1 minimises what cannot be met and unsuitability; pass 2 keeps that and evens out wear, sharing and switches.
  */
-import { fixedUses, noPairPoints, openMinutes, type Rotation, type SeasonProblem, stillWet, type Use } from './problem.ts'
+import { fixedUses, noPairPoints, openMinutes, trainingAhead, type Rotation, type SeasonProblem, stillWet, type Use } from './problem.ts'
 
 type Term = readonly [number, string]
 interface Row { name: string; terms: Term[]; sense: '<=' | '>=' | '='; right: number }
@@ -58,8 +58,8 @@ export function buildModel(problem: SeasonProblem): Model {
 		if (slot.split) {
 			rows.push({ name: `a${s}`, terms: [...able.map((p): Term => [1, `y${s}_${p}`]), [open[s]!, u]], sense: '=', right: open[s]! })
 			for (const p of able) rows.push({ name: `b${s}_${p}`, terms: [[1, `y${s}_${p}`], [-open[s]!, x(s, p)]], sense: '<=', right: 0 })
-			// a pair counts as worn only with a minute in it
-			for (const p of able) rows.push({ name: `n${s}_${p}`, terms: [[1, `y${s}_${p}`], [-1, x(s, p)]], sense: '>=', right: 0 })
+			// a pair counts as worn only with some time in it, and boots are not changed for a few minutes
+			for (const p of able) rows.push({ name: `n${s}_${p}`, terms: [[1, `y${s}_${p}`], [-Math.max(1, Math.min(problem.shortestPartMinutes, open[s]!)), x(s, p)]], sense: '>=', right: 0 })
 			const more = `e${s}`
 			model.bounds.push(`0 <= ${more} <= 1`)
 			rows.push({ name: `t${s}`, terms: [...able.map((p): Term => [1, x(s, p)]), [-1, more]], sense: '<=', right: 1 })
@@ -116,6 +116,21 @@ export function buildModel(problem: SeasonProblem): Model {
 		const terms = week.slots.flatMap((s) => cap.pairs.flatMap((p) => minutes(s, p)))
 		const used = week.slots.reduce((sum, s) => sum + cap.pairs.reduce((one, p) => one + fixedMinutes(s, p), 0), 0)
 		if (terms.length > 0) rows.push({ name: `c${c}_${w}`, terms, sense: '<=', right: Math.max(0, week.minutes - used) })
+	}
+	const ahead = trainingAhead(problem)
+	for (const [p, pair] of pairs.entries()) {
+		if (pair.shareMin === undefined && pair.shareMax === undefined) continue
+		const trainings = slots.flatMap((slot, s) => (slot.kind === 'training' && !slot.past ? [s] : []))
+		const terms = trainings.flatMap((s) => minutes(s, p))
+		const settled = trainings.reduce((sum, s) => sum + fixedMinutes(s, p), 0)
+		if (pair.shareMax !== undefined) {
+			rows.push({ name: `so${p}`, terms: [...terms, [-1, `o${p}`]], sense: '<=', right: pair.shareMax * ahead - settled })
+			model.tier1.push([weights.shareBound / 60, `o${p}`])
+		}
+		if (pair.shareMin !== undefined) {
+			rows.push({ name: `sr${p}`, terms: [...terms, [1, `r${p}`]], sense: '>=', right: pair.shareMin * ahead - settled })
+			model.tier1.push([weights.shareBound / 60, `r${p}`])
+		}
 	}
 	const total = open.reduce((sum, one) => sum + one, 0)
 	for (const [p, pair] of pairs.entries()) {

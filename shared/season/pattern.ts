@@ -1,5 +1,5 @@
 /** A weekly pattern with its exceptions, written out as sessions; and the sessions of a season in order of time. */
-import { addDays, dayNumber } from '../visit/age.ts'
+import { addDays, dayInWords, dayNumber } from '../visit/age.ts'
 import type { Pattern, PatternException, Season, Session } from '../visit/visit.ts'
 
 const weekdays = ['monday', 'tuesday', 'wednesday', 'thursday', 'friday', 'saturday', 'sunday'] as const
@@ -8,6 +8,8 @@ export const weekdayIndex = (date: string): number => (((dayNumber(date) + 3) % 
 /** The Monday of the week a date lies in. */
 export const mondayOf = (date: string): string => addDays(date, -weekdayIndex(date))
 export const weekdayName = (date: string): string => { const name = weekdays[weekdayIndex(date)]!; return name[0]!.toUpperCase() + name.slice(1) }
+/** '2027-01-12' as 'Tuesday 12 January 2027', the way every sentence of the season names a day. */
+export const fullDay = (date: string): string => `${weekdayName(date)} ${dayInWords(date)}`
 
 /** A bye takes the match away and leaves the training; the other exceptions touch every kind. */
 const touches = (exception: PatternException, date: string, pattern: Pattern): boolean =>
@@ -34,7 +36,15 @@ export function expandPattern(patterns: readonly Pattern[], from: string, to: st
 const key = (session: Session): string => `${session.date} ${session.start ?? '~'} ${session.id ?? ''} ${session.team ?? ''} ${session.kind} ${session.surface} ${String(session.minutes).padStart(4, '0')} ${session.ground ?? ''}`
 /** All sessions of a season in order of time, each with an id. A written session replaces the pattern's of the same id. */
 export function seasonSessions(season: Season): (Session & { id: string })[] {
-	const listed = season.sessions ?? []
+	const exceptions = season.exceptions ?? []
+	// who is injured plays nothing, whatever list it came from; a session that was only pinned still belongs to its weekly row
+	const off = (one: Session): Session['status'] => {
+		const within = exceptions.filter((each) => one.date >= each.from && one.date <= (each.to ?? each.from))
+		if (within.some((each) => each.status === 'injured' && each.pattern === undefined)) return 'injured'
+		const row = one.pinned === undefined ? undefined : season.pattern?.find((each) => one.id === `${each.id}:${one.date}`)
+		return row && within.filter((each) => touches(each, one.date, row)).findLast((each) => each.status !== undefined)?.status
+	}
+	const listed = (season.sessions ?? []).map((one) => { const status = one.status ?? off(one); return status === undefined ? one : { ...one, status } })
 	const taken = new Set(listed.map((one) => one.id))
 	const all = [...listed, ...expandPattern(season.pattern ?? [], season.from, season.to, season.exceptions).filter((one) => !taken.has(one.id))].sort((a, b) => (key(a) < key(b) ? -1 : key(a) > key(b) ? 1 : 0))
 	const used = new Set<string>(all.flatMap((one) => one.id ?? []))

@@ -14,7 +14,7 @@ export const planSchema = z.strictObject({
 	from: z.iso.date(),
 	season: z.strictObject({ from: z.iso.date(), to: z.iso.date() }),
 	sessions: z.array(z.strictObject({
-		id: z.string(), date: z.iso.date(), start: z.string(), minutes: z.number(), kind: z.enum(['training', 'match']), surface: z.enum(surfaces), ground: z.enum(['dry', 'damp', 'wet']),
+		id: z.string(), date: z.iso.date(), start: z.string(), minutes: z.number(), /** what it lasts for the others, where it is shortened after a lay-off */ fullMinutes: z.number().optional(), kind: z.enum(['training', 'match']), surface: z.enum(surfaces), ground: z.enum(['dry', 'damp', 'wet']),
 		team: z.string().optional(), title: z.string().optional(), past: z.boolean().optional(),
 		/** id of the pair to wear; absent where none may be worn */ pair: z.string().optional(),
 		/** Where more than one pair is worn: in this order. */ parts: z.array(part).optional(),

@@ -6,9 +6,10 @@ import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
 import { rounded } from '../visit/sides.ts'
 import type { Visit } from '../visit/visit.ts'
 import type { Built } from './build.ts'
+import { fullDay } from './pattern.ts'
 import { purchasesOf, toeRoomOf, wearOf } from './forecast.ts'
 import type { Plan, PlanPair } from './plan-file.ts'
-import { endHour, type Rotation, type SeasonProblem } from './problem.ts'
+import { endHour, type Rotation, type SeasonProblem, trainingAhead } from './problem.ts'
 import { reasonsOf, type Unmet, type UnmetKind, unmetOf } from './reasons.ts'
 import { verify } from './verify.ts'
 
@@ -17,6 +18,7 @@ export interface PlanInput {
 	built: Built; rotation: Rotation; status: Plan['status']; gap: number; from: string
 }
 const finding = (id: string, level: Finding['level'], says: string, because: Because[], basis: Finding['basis']): Finding => ({ id, topic: 'season', side: 'none', level, says, because, basis })
+const momentOf = (slot: SeasonProblem['slots'][number]): string => `${fullDay(slot.date)}, ${slot.start}`
 const kinds: Record<UnmetKind, { level: Finding['level']; key: ThresholdKey; says: (count: number) => string }> = {
 	'no-pair': { level: 'caution', key: 'season.noPairPoints', says: (n) => `In ${n} ${n === 1 ? 'session' : 'sessions'} no pair may be worn. See what to buy, or change the session.` },
 	'not-dry': { level: 'advise', key: 'season.dryingDampHours', says: (n) => `In ${n} ${n === 1 ? 'session' : 'sessions'} the boots may not be dry yet.` },
@@ -27,22 +29,31 @@ function unmetFindings(problem: SeasonProblem, unmet: readonly Unmet[], protocol
 	return (Object.keys(kinds) as UnmetKind[]).flatMap((kind) => {
 		const list = unmet.filter((one) => one.kind === kind)
 		const { level, key, says } = kinds[kind]
-		return list.length === 0 ? [] : [finding(`season.${kind}`, level, says(list.length), list.map((one) => ({ measure: `${problem.slots[one.slot]!.date} ${problem.slots[one.slot]!.start}`, value: one.says })), protocol.basis(`season.${kind}`, key))]
+		return list.length === 0 ? [] : [finding(`season.${kind}`, level, says(list.length), list.map((one) => ({ measure: momentOf(problem.slots[one.slot]!), value: one.says })), protocol.basis(`season.${kind}`, key))]
+	})
+}
+function shareFindings(problem: SeasonProblem, share: readonly { pair: number; minutes: number }[], protocol: Protocol): Finding[] {
+	return share.map(({ pair: p, minutes }) => {
+		const pair = problem.pairs[p]!
+		const over = minutes > 0
+		const [bound, ahead] = [(over ? pair.shareMax : pair.shareMin)!, trainingAhead(problem)]
+		const percent = rounded((100 * (bound * ahead + minutes)) / ahead, 0)
+		return finding(`season.share-${pair.id}`, 'note', `Pair ${pair.letter} (${pair.name}) is worn in ${percent} % of the training time; ${over ? 'at most' : 'at least'} ${rounded(100 * bound, 0)} % was asked for. Other rules and wishes of the plan weigh more.`, [{ measure: over ? 'minutes above the share' : 'minutes below the share', value: rounded(Math.abs(minutes), 0), unit: 'min' }], protocol.basis('season.share', 'season.shareBoundPoints'))
 	})
 }
 function pairFindings(pair: PlanPair, protocol: Protocol): Finding[] {
 	const found: Finding[] = []
-	if (pair.replaceBy !== undefined && pair.replaceBy !== pair.outgrownBy) found.push(finding(`season.worn-out-${pair.id}`, 'advise', `Pair ${pair.letter} (${pair.name}) reaches the end of its expected life by ${pair.replaceBy}.`, [{ measure: 'minutes at the end of the plan', value: rounded(pair.minutes, 0), unit: 'min' }], protocol.basis('wear to the end of life', 'season.lifeMinutes')))
-	else if (pair.checkBy !== undefined) found.push(finding(`season.wear-check-${pair.id}`, 'note', `Check studs, counter and sole of pair ${pair.letter} (${pair.name}) by ${pair.checkBy}.`, [{ measure: 'minutes at the end of the plan', value: rounded(pair.minutes, 0), unit: 'min' }], protocol.basis('wear to the window of replacement', 'season.checkShare')))
-	if (pair.outgrownBy !== undefined) found.push(finding(`season.outgrown-${pair.id}`, 'advise', `At the usual rate of growth pair ${pair.letter} (${pair.name}) is too short by ${pair.outgrownBy}; measure the feet again by ${pair.measureAgainBy ?? pair.outgrownBy}.`, [{ measure: 'toe room forecast', value: pair.toeRoom?.find((one) => one.date === pair.outgrownBy)?.toeRoomMm ?? '', unit: 'mm' }], protocol.basis('toe room against the forecast of foot growth', 'footwear.youthReplaceMm')))
+	if (pair.replaceBy !== undefined && pair.replaceBy !== pair.outgrownBy) found.push(finding(`season.worn-out-${pair.id}`, 'advise', `Pair ${pair.letter} (${pair.name}) reaches the end of its expected life by ${fullDay(pair.replaceBy)}.`, [{ measure: 'minutes at the end of the plan', value: rounded(pair.minutes, 0), unit: 'min' }], protocol.basis('wear to the end of life', 'season.lifeMinutes')))
+	else if (pair.checkBy !== undefined) found.push(finding(`season.wear-check-${pair.id}`, 'note', `Check studs, counter and sole of pair ${pair.letter} (${pair.name}) by ${fullDay(pair.checkBy)}.`, [{ measure: 'minutes at the end of the plan', value: rounded(pair.minutes, 0), unit: 'min' }], protocol.basis('wear to the window of replacement', 'season.checkShare')))
+	if (pair.outgrownBy !== undefined) found.push(finding(`season.outgrown-${pair.id}`, 'advise', `At the usual rate of growth pair ${pair.letter} (${pair.name}) is too short by ${fullDay(pair.outgrownBy)}; measure the feet again by ${fullDay(pair.measureAgainBy ?? pair.outgrownBy)}.`, [{ measure: 'toe room forecast', value: pair.toeRoom?.find((one) => one.date === pair.outgrownBy)?.toeRoomMm ?? '', unit: 'mm' }], protocol.basis('toe room against the forecast of foot growth', 'footwear.youthReplaceMm')))
 	return found
 }
 function calendarFindings(problem: SeasonProblem, visit: Visit, protocol: Protocol): Finding[] {
 	const own = (rule: string) => ({ rule, source: 'common practice, no source', strength: 'practice' as const })
 	const open = problem.slots.filter((slot) => !slot.past)
-	const overlap = open.slice(1).flatMap((slot, i): Because[] => (endHour(open[i]!) > slot.startHour ? [{ measure: `${slot.date} ${slot.start}`, value: 'begins before the session before it has ended' }] : []))
+	const overlap = open.slice(1).flatMap((slot, i): Because[] => (endHour(open[i]!) > slot.startHour ? [{ measure: momentOf(slot), value: 'begins before the session before it has ended' }] : []))
 	const matches = open.filter((slot) => slot.kind === 'match')
-	const close = matches.slice(1).flatMap((slot, i): Because[] => { const hours = slot.startHour - endHour(matches[i]!); return hours >= 0 && hours < 24 ? [{ measure: `${slot.date} ${slot.start}`, value: rounded(hours, 0), unit: 'h after the match before' }] : [] })
+	const close = matches.slice(1).flatMap((slot, i): Because[] => { const hours = slot.startHour - endHour(matches[i]!); return hours >= 0 && hours < 24 ? [{ measure: momentOf(slot), value: rounded(hours, 0), unit: 'h after the match before' }] : [] })
 	const found: Finding[] = []
 	if (overlap.length > 0) found.push(finding('season.overlap', 'caution', `${overlap.length} ${overlap.length === 1 ? 'session overlaps' : 'sessions overlap'} another. Cancel one of the two.`, overlap, own('sessions must not overlap')))
 	if (close.length > 0) found.push(finding('season.matches-close', 'note', `${close.length} ${close.length === 1 ? 'match follows' : 'matches follow'} another within 24 hours.`, close, own('matches within 24 hours are pointed out')))
@@ -58,11 +69,11 @@ function breakInFindings(problem: SeasonProblem, protocol: Protocol): Finding[] 
 		const steps = problem.fixed.filter((one) => one.pair === p && one.why === 'break-in')
 		const free = problem.slots.some((slot, s) => !slot.past && typeof problem.cost[s]![p] === 'number' && !steps.some((one) => one.slot === s))
 		if (steps.length === 0 && free) return []
-		if (!free) return [finding(`season.break-in-${pair.id}`, 'caution', `Pair ${pair.letter} (${pair.name}) is not broken in before the season ends: too few trainings suit it.`, steps.map((one) => ({ measure: problem.slots[one.slot]!.date, value: rounded(one.minutes, 0), unit: 'min' })), protocol.basis('break-in ladder', 'season.breakInFirstMinutes'))]
+		if (!free) return [finding(`season.break-in-${pair.id}`, 'caution', `Pair ${pair.letter} (${pair.name}) is not broken in before the season ends: too few trainings suit it.`, steps.map((one) => ({ measure: fullDay(problem.slots[one.slot]!.date), value: rounded(one.minutes, 0), unit: 'min' })), protocol.basis('break-in ladder', 'season.breakInFirstMinutes'))]
 		const last = problem.slots[steps.at(-1)!.slot]!
 		const usual = protocol.value('season.breakInFirstMinutes')
 		const shorter = problem.breakIn.firstMinutes < usual ? ` Steps are ${rounded((100 * problem.breakIn.firstMinutes) / usual, 0)} % of the usual ones, as an insert is new too.` : ''
-		return [finding(`season.break-in-${pair.id}`, 'note', `Break in pair ${pair.letter} (${pair.name}): twice at home for ${rounded(problem.breakIn.firstMinutes, 0)} minutes, then in ${steps.length} trainings until ${last.date}, and only then in a match. With a blister or bone pain go back one step.${shorter}`, steps.map((one) => ({ measure: problem.slots[one.slot]!.date, value: rounded(one.minutes, 0), unit: 'min' })), protocol.basis('break-in ladder', 'season.breakInFirstMinutes'))]
+		return [finding(`season.break-in-${pair.id}`, 'note', `Break in pair ${pair.letter} (${pair.name}): twice at home for ${rounded(problem.breakIn.firstMinutes, 0)} minutes, then in ${steps.length} trainings until ${fullDay(last.date)}, and only then in a match, with no hot spot left. With a blister or bone pain go back one step.${shorter}`, steps.map((one) => ({ measure: fullDay(problem.slots[one.slot]!.date), value: rounded(one.minutes, 0), unit: 'min' })), protocol.basis('break-in ladder', 'season.breakInFirstMinutes'))]
 	})
 }
 /**
@@ -90,7 +101,7 @@ export function composePlan(input: PlanInput): Plan {
 		const uses = rotation.uses[s]!
 		const main = [...uses].sort((a, b) => b.minutes - a.minutes)[0]
 		return {
-			id: slot.id, date: slot.date, start: slot.start, minutes: slot.minutes, kind: slot.kind, surface: slot.surface, ground: slot.ground,
+			id: slot.id, date: slot.date, start: slot.start, minutes: slot.minutes, ...(slot.fullMinutes === undefined ? {} : { fullMinutes: slot.fullMinutes }), kind: slot.kind, surface: slot.surface, ground: slot.ground,
 			...(slot.team === undefined ? {} : { team: slot.team }), ...(slot.title === undefined ? {} : { title: slot.title }), ...(slot.past ? { past: true } : {}),
 			...(main === undefined ? {} : { pair: problem.pairs[main.pair]!.id }),
 			...(uses.length > 1 || (main && main.minutes < slot.minutes - 0.01) ? { parts: uses.map((use) => ({ pair: problem.pairs[use.pair]!.id, minutes: rounded(use.minutes, 1) })) } : {}),
@@ -104,8 +115,8 @@ export function composePlan(input: PlanInput): Plan {
 		...(assessment.screening.action === 'proceed' || assessment.screening.action === 'letter' ? [] : [finding('season.screening-first', 'stop', 'The warning signs of this visit come first: the plan holds only once they are cleared.', [{ measure: 'screening', value: assessment.screening.action }], { rule: 'screening before planning', source: 'own rule of this program', strength: 'practice' })]),
 		...(input.status === 'time-limit' ? [finding('season.time-limit', 'note', `The time limit was reached: this is the best plan found, within ${rounded(100 * input.gap, 2)} % of the best possible.`, [{ measure: 'gap', value: rounded(100 * input.gap, 2), unit: '%' }], { rule: 'time limit of the solver', source: 'own rule of this program', strength: 'practice' })] : []),
 		...(problem.slots.every((slot) => slot.past) ? [finding('season.no-sessions', 'note', 'No session lies ahead: nothing was planned.', [{ measure: 'sessions', value: problem.slots.length }], { rule: 'a plan needs sessions', source: 'own rule of this program', strength: 'practice' })] : []),
-		...unmetFindings(problem, unmet, protocol), ...calendarFindings(problem, visit, protocol), ...breakInFindings(problem, protocol), ...pairs.flatMap((pair) => pairFindings(pair, protocol)),
-		...purchases.map((one, i) => finding(`season.buy-${i + 1}`, 'advise', one.says, [{ measure: 'needed by', value: one.neededBy }], protocol.basis('a new pair is broken in before it is needed', 'season.matchFromMinutes'))),
+		...unmetFindings(problem, unmet, protocol), ...shareFindings(problem, checked.share, protocol), ...calendarFindings(problem, visit, protocol), ...breakInFindings(problem, protocol), ...pairs.flatMap((pair) => pairFindings(pair, protocol)),
+		...purchases.map((one, i) => finding(`season.buy-${i + 1}`, 'advise', one.says, [{ measure: 'needed by', value: fullDay(one.neededBy) }], protocol.basis('a new pair is broken in before it is needed', 'season.matchFromMinutes'))),
 	]
 	return {
 		format: 'lastwright-plan', version: 1, status: input.status, gap: rounded(input.gap, 6), from, season, sessions,

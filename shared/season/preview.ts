@@ -1,5 +1,6 @@
 /** What an import would change, before it changes anything. */
-import { weekdayName } from './pattern.ts'
+import { fullDay } from './pattern.ts'
+import { termWords } from '../visit/terms.ts'
 import type { Session } from '../visit/visit.ts'
 
 export interface ImportProblem { where: string; says: string }
@@ -26,6 +27,12 @@ export interface ImportPreview { add: (Session & { id: string })[]; change: { be
 const listed = ['date', 'start', 'minutes', 'kind', 'surface', 'ground', 'team', 'code', 'title', 'place', 'status', 'minutesAssumed', 'source', 'sequence'] as const
 const told: Partial<Record<(typeof listed)[number], string>> = { date: 'date', start: 'start', minutes: 'minutes', kind: 'kind', surface: 'surface', ground: 'ground', status: 'status', title: 'title', place: 'place', team: 'team' }
 
+/** A field as people write it. */
+function wordOf(field: (typeof listed)[number], session: Session): string {
+	const value = session[field]
+	if (value === undefined) return field === 'status' ? 'on' : 'none'
+	return field === 'date' ? fullDay(session.date) : field === 'surface' ? termWords(session.surface) : String(value)
+}
 /** Compares by id. Reading the same list twice gives no change. */
 export function previewImport(existing: readonly Session[], incoming: Incoming, source: string): ImportPreview {
 	const preview: ImportPreview = { add: [], change: [], remove: [], problems: incoming.problems, questions: incoming.questions, notes: incoming.notes, same: 0 }
@@ -40,8 +47,8 @@ export function previewImport(existing: readonly Session[], incoming: Incoming, 
 		const changed = listed.filter((field) => before[field] !== session[field])
 		if (changed.length === 0) { preview.same++; continue }
 		const after = { ...session, ...(before.pinned === undefined ? {} : { pinned: before.pinned }), ...(before.worn === undefined ? {} : { worn: before.worn }) }
-		const words = changed.flatMap((field) => (told[field] === undefined ? [] : [`${told[field]}: ${before[field] ?? (field === 'status' ? 'on' : 'none')} becomes ${session[field] ?? (field === 'status' ? 'on' : 'none')}`]))
-		preview.change.push({ before, after, says: `${weekdayName(before.date)} ${before.date}: ${words.join('; ') || 'details of the list'}` })
+		const words = changed.flatMap((field) => (told[field] === undefined ? [] : [`${told[field]}: ${wordOf(field, before)} becomes ${wordOf(field, session)}`]))
+		preview.change.push({ before, after, says: `${fullDay(before.date)}: ${words.join('; ') || 'details of the list'}` })
 	}
 	// while questions stand open the list is not wholly read: nothing is taken out for being missing from it
 	if (incoming.questions.length === 0 && incoming.problems.length === 0) preview.remove = existing.filter((one) => one.source === source && one.id !== undefined && !named.has(one.id) && one.worn === undefined)

@@ -2,31 +2,37 @@
 import { addDays } from '../visit/age.ts'
 import { termWords } from '../visit/terms.ts'
 import { rounded } from '../visit/sides.ts'
-import { weekdayName } from './pattern.ts'
-import { endHour, type Rotation, type SeasonProblem, stillWet } from './problem.ts'
+import { fullDay, weekdayName } from './pattern.ts'
+import { barredWords } from './code-rules.ts'
+import { endHour, type Rotation, type SeasonProblem, stillWet, trainingAhead } from './problem.ts'
 import type { Checked } from './verify.ts'
 
 const drying = { wet: 'still wet from', damp: 'still damp from', dry: 'not aired since' } as const
 const worn = (rotation: Rotation, s: number, p: number): number => (rotation.uses[s] ?? []).filter((use) => use.pair === p).reduce((sum, use) => sum + use.minutes, 0)
-/** 'Tuesday' within the week before, otherwise with its date. */
+/** 'Tuesday' within the week before, otherwise the day in full. */
 const dayOf = (problem: SeasonProblem, s: number, seenFrom: number): string => {
 	const { date } = problem.slots[s]!
 	const seen = problem.slots[seenFrom]!.date
 	if (date === seen) return 'earlier the same day'
-	return Math.abs(problem.slots[seenFrom]!.startHour - problem.slots[s]!.startHour) < 24 * 6 && date !== addDays(seen, 7) ? weekdayName(date) : `${weekdayName(date)} ${date}`
+	return Math.abs(problem.slots[seenFrom]!.startHour - problem.slots[s]!.startHour) < 24 * 6 && date !== addDays(seen, 7) ? weekdayName(date) : fullDay(date)
 }
+/** Training minutes ahead in a pair. */
+const trainedIn = (problem: SeasonProblem, rotation: Rotation, p: number): number => problem.slots.reduce((sum, slot, s) => sum + (slot.kind === 'training' && !slot.past ? worn(rotation, s, p) : 0), 0)
 /** The hindrance to wearing a pair in a session, or undefined where there is none. */
 export function hindrance(problem: SeasonProblem, rotation: Rotation, minutesAtEnd: readonly number[], k: number, p: number): string | undefined {
 	const pair = problem.pairs[p]!
 	const points = problem.cost[k]![p]!
 	if (typeof points === 'string') return `${pair.name}: ${points}`
 	for (let s = k - 1; s >= 0; s--) if (worn(rotation, s, p) > 0 && stillWet(problem, p, s, k)) return `${pair.name} ${drying[problem.slots[s]!.ground]} ${dayOf(problem, s, k)}`
-	const more = problem.slots[k]!.minutes - worn(rotation, k, p)
+	const slot = problem.slots[k]!
+	const more = slot.minutes - worn(rotation, k, p)
 	for (const cap of problem.caps) for (const week of cap.weeks) {
 		if (!cap.pairs.includes(p) || !week.slots.includes(k)) continue
-		const used = week.slots.reduce((sum, s) => sum + cap.pairs.reduce((one, q) => one + worn(rotation, s, q), 0), 0)
-		if (used + more > week.minutes + 1e-6) return `${pair.name}: ${cap.says} (${rounded(used, 0)} of ${week.minutes} used this week)`
+		// what is worn in this session itself would make room
+		const used = week.slots.reduce((sum, s) => sum + (s === k ? 0 : cap.pairs.reduce((one, q) => one + worn(rotation, s, q), 0)), 0)
+		if (used + slot.minutes > week.minutes + 1e-6) return `${pair.name}: ${cap.says} (${rounded(used, 0)} of ${week.minutes} used this week)`
 	}
+	if (slot.kind === 'training' && pair.shareMax !== undefined && trainedIn(problem, rotation, p) + more > pair.shareMax * trainingAhead(problem) + 1e-6) return `${pair.name}: at most ${rounded(100 * pair.shareMax, 0)} % of the training time`
 	if (minutesAtEnd[p]! + more > pair.lifeMinutes) return `${pair.name}: its remaining life is needed elsewhere`
 	for (let s = k + 1; s < problem.slots.length && problem.slots[s]!.startHour - problem.slots[k]!.startHour < 24 * 7; s++) if (worn(rotation, s, p) > 0 && stillWet(problem, p, k, s)) return `${pair.name} ${problem.slots[k]!.ground === 'dry' ? 'kept' : 'kept dry'} for ${dayOf(problem, s, k) === 'earlier the same day' ? 'later the same day' : dayOf(problem, s, k)}`
 	return undefined
@@ -39,6 +45,7 @@ export function reasonsOf(problem: SeasonProblem, rotation: Rotation, minutesAtE
 	const said = steps.map((step) => (step.minutes < slot.minutes ? `start in ${problem.pairs[step.pair]!.name} for ${rounded(step.minutes, 0)} minutes to break them in, then change` : `${problem.pairs[step.pair]!.name} whole session: last steps of breaking in`))
 	const main = uses.filter((use) => !steps.some((step) => step.pair === use.pair)).sort((a, b) => b.minutes - a.minutes)[0]
 	if (slot.past) return ['already played']
+	if (slot.easedWeek !== undefined) said.push(`week ${slot.easedWeek} back after ${slot.easedDays} days off: ${slot.minutes} of ${slot.fullMinutes} minutes`)
 	if (!main) return said
 	const p = main.pair
 	const pair = problem.pairs[p]!
@@ -50,11 +57,14 @@ export function reasonsOf(problem: SeasonProblem, rotation: Rotation, minutesAtE
 	const better = able.filter((q) => typeof points === 'number' && (problem.cost[k]![q] as number) < points)
 	const hindered = better.map((q) => hindrance(problem, rotation, minutesAtEnd, k, q))
 	said.push(...hindered.filter((one): one is string => one !== undefined))
-	for (const [i, q] of better.entries()) if (hindered[i] === undefined && slot.pin !== p) said.push(`${problem.pairs[q]!.name} suit the surface better but are needed elsewhere this week`)
+	const forShare = slot.kind === 'training' && pair.shareMin !== undefined && trainedIn(problem, rotation, p) - worn(rotation, k, p) < pair.shareMin * trainingAhead(problem)
+	if (forShare && better.length > 0) said.push(`worn for a share of at least ${rounded(100 * pair.shareMin!, 0)} % of the training time`)
+	else for (const [i, q] of better.entries()) if (hindered[i] === undefined && slot.pin !== p) said.push(`${problem.pairs[q]!.name} suit the surface better but are needed elsewhere this week`)
 	const equal = able.filter((q) => problem.cost[k]![q] === points)
 	const resting = equal.map((q) => hindrance(problem, rotation, minutesAtEnd, k, q)).filter((one): one is string => one !== undefined)
 	if (resting.length > 0) said.push(resting[0]!)
 	else if (equal.length > 0) said.push(`shares the wear with ${problem.pairs[equal[0]!]!.name}`)
+	for (const [q, why] of problem.cost[k]!.entries()) if (typeof why === 'string' && why.startsWith(barredWords)) said.push(`${problem.pairs[q]!.name} ${why}`)
 	if (able.length === 0) said.push('the only pair that may be worn here')
 	else if (better.length === 0 && points !== 0 && equal.length === 0) said.push(`the most suitable pair for ${termWords(slot.surface)}${slot.ground === 'dry' ? '' : `, ${slot.ground}`}`)
 	return [...new Set(said)]

@@ -8,6 +8,7 @@ export interface Cell { slot: number; pair: number }
 export interface Checked {
 	/** broken hard rules, in words; a sound plan has none */ problems: string[]
 	noPair: number[]; pinMissed: number[]; notDry: Cell[]; unfamiliar: Cell[]; changes: number
+	/** training minutes of a pair above (positive) or below (negative) the share asked for */ share: { pair: number; minutes: number }[]
 	/** hours times suitability points */ suitability: number
 	/** all points of the first two tiers */ cost: number
 	/** minutes of each pair at the end, recorded ones included */ minutes: number[]
@@ -17,7 +18,7 @@ const worn = (uses: readonly Use[], pair: number): number => uses.filter((use) =
 export function verify(problem: SeasonProblem, rotation: Rotation): Checked {
 	const { slots, pairs, cost, weights, fixed } = problem
 	const problems: string[] = []
-	const out: Checked = { problems, noPair: [], pinMissed: [], notDry: [], unfamiliar: [], changes: 0, suitability: 0, cost: 0, minutes: pairs.map((pair) => pair.startMinutes) }
+	const out: Checked = { problems, noPair: [], pinMissed: [], notDry: [], unfamiliar: [], changes: 0, share: [], suitability: 0, cost: 0, minutes: pairs.map((pair) => pair.startMinutes) }
 	const settled = (s: number, p: number) => fixed.filter((one) => one.slot === s && one.pair === p).reduce((sum, one) => sum + one.minutes, 0)
 	if (rotation.uses.length !== slots.length) { problems.push(`sessions: ${rotation.uses.length} planned, ${slots.length} expected`); return out }
 	const hoursFrom = (s: number, k: number) => slots[k]!.startHour - (slots[s]!.startHour + slots[s]!.minutes / 60)
@@ -36,6 +37,7 @@ export function verify(problem: SeasonProblem, rotation: Rotation): Checked {
 		if (free > 1e-6 && chosen.length === 0) out.noPair.push(k)
 		else if (Math.abs(total - slot.minutes) > 1e-2) problems.push(`${at}: ${total} of ${slot.minutes} minutes are planned`)
 		if (chosen.length > 1) { if (slot.split) out.changes += 1; else problems.push(`${at}: more than one pair in a session that is not shared`) }
+		for (const use of chosen) if (use.minutes < Math.min(problem.shortestPartMinutes, free) - 1e-2) problems.push(`${at}: ${pairs[use.pair]!.id} is worn for ${use.minutes} minutes only, at least ${problem.shortestPartMinutes} are wanted`)
 		if (chosen.length > 2) problems.push(`${at}: more than two pairs in one session`)
 		if (free > 1e-6 && slot.pin !== undefined && typeof cost[k]![slot.pin] === 'number' && settled(k, slot.pin) === 0 && worn(chosen, slot.pin) < free - 1e-2) out.pinMissed.push(k)
 		for (const use of uses) {
@@ -67,6 +69,14 @@ export function verify(problem: SeasonProblem, rotation: Rotation): Checked {
 		const sum = week.slots.reduce((all, s) => all + cap.pairs.reduce((one, p) => one + worn(rotation.uses[s]!, p), 0), 0)
 		if (sum > week.minutes + 1e-2) problems.push(`week of ${week.monday}: ${sum} minutes, ${cap.says}`)
 	}
-	out.cost = out.noPair.reduce((sum, s) => sum + noPairPoints(problem, s), 0) + weights.pin * out.pinMissed.length + weights.notDry * out.notDry.length + weights.unfamiliar * out.unfamiliar.length + weights.change * out.changes + out.suitability
+	const trainings = slots.flatMap((slot, s) => (slot.kind === 'training' && !slot.past ? [s] : []))
+	const ahead = trainings.reduce((sum, s) => sum + slots[s]!.minutes, 0)
+	for (const [p, pair] of pairs.entries()) {
+		const used = trainings.reduce((sum, s) => sum + worn(rotation.uses[s]!, p), 0)
+		const [over, under] = [pair.shareMax === undefined ? 0 : used - pair.shareMax * ahead, pair.shareMin === undefined ? 0 : pair.shareMin * ahead - used]
+		if (over > 1e-6) out.share.push({ pair: p, minutes: over })
+		if (under > 1e-6) out.share.push({ pair: p, minutes: -under })
+	}
+	out.cost = (weights.shareBound / 60) * out.share.reduce((sum, one) => sum + Math.abs(one.minutes), 0) + out.noPair.reduce((sum, s) => sum + noPairPoints(problem, s), 0) + weights.pin * out.pinMissed.length + weights.notDry * out.notDry.length + weights.unfamiliar * out.unfamiliar.length + weights.change * out.changes + out.suitability
 	return out
 }

@@ -32,6 +32,7 @@ export const features = [
 ] as const
 export type Feature = (typeof features)[number]
 export type Condition = (typeof conditions)[number]
+export type Code = (typeof codes)[number]
 export type Surface = (typeof surfaces)[number]
 export type Sole = (typeof soles)[number]
 

@@ -273,6 +273,10 @@ export const pairSchema = z.strictObject({
 	/** In the clinic's own currency. */
 	price: measure('Price', 'currency', [0, 100000], [10, 600]).optional(),
 	weeklyMinutesMax: measure('Minutes a week, at most', 'min', [0, 5000], [0, 600]).optional(),
+	/** Of the training time ahead: what the pair should be worn at least and at most. */
+	shareMinPercent: measure('Share of training, at least', '%', [0, 100], [0, 100]).optional(),
+	shareMaxPercent: measure('Share of training, at most', '%', [0, 100], [0, 100]).optional(),
+	studHeightMm: measure('Longest stud', 'mm', [0, 40], [3, 21], 1).optional(),
 	/** Days on which the pair is lent, lost or at the mender; the last day included. */
 	unavailable: z.array(z.strictObject({ from: isoDate('From'), to: isoDate('To') })).max(20).optional(),
 	note: text('Note', 500).optional(),

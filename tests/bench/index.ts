@@ -3,9 +3,11 @@ import { matchBench } from './match.ts'
 import { recordsBench } from './records.ts'
 import { seasonBench } from './season.ts'
 import { squadBench } from './squad.ts'
+import { ownTemporary } from '../temporary.ts'
 
 interface Line { name: string; value: number; unit: string; limit: number }
 const benches: Record<string, () => Promise<Line[]>> = { season: seasonBench, match: matchBench, squad: squadBench, records: recordsBench }
+const clearUp = ownTemporary()
 const asked = process.argv.slice(2)
 for (const [name, run] of Object.entries(benches)) {
 	if (asked.length > 0 && !asked.includes(name)) continue
@@ -15,3 +17,4 @@ for (const [name, run] of Object.entries(benches)) {
 		if (over) process.exitCode = 1
 	}
 }
+clearUp()

@@ -19,9 +19,9 @@ const highs = await loadHighs()
 const solve = (problem: SeasonProblem, gap = 0.001) => solvePasses(highs, problem, { timeLimitSeconds: 20, gap })
 const session = (days: number) => fc.record({
 	date: fc.integer({ min: 0, max: days }).map((n) => addDays('2027-01-04', n)), start: fc.constantFrom('09:00', '14:00', '18:00'), minutes: fc.constantFrom(45, 60, 75, 90, 110), kind: fc.constantFrom('training' as const, 'training' as const, 'match' as const),
-	surface: fc.constantFrom('natural-soft' as const, 'natural-firm' as const, 'artificial-3g' as const, 'hall' as const), ground: fc.constantFrom('dry' as const, 'damp' as const, 'wet' as const), pinned: fc.constantFrom('p1', 'p2'), worn: fc.constantFrom('p1', 'p3'),
+	surface: fc.constantFrom('natural-soft' as const, 'natural-firm' as const, 'artificial-3g' as const, 'hall' as const), ground: fc.constantFrom('dry' as const, 'damp' as const, 'wet' as const), pinned: fc.constantFrom('p1', 'p2'), worn: fc.constantFrom('p1', 'p3'), code: fc.constantFrom('rugby-union' as const, 'association' as const), status: fc.constantFrom('injured' as const),
 }, { requiredKeys: ['date', 'start', 'minutes', 'kind', 'surface'] })
-const pair = fc.record({ sole: fc.constantFrom(...soles.slice(0, 5)), minutesWorn: fc.constantFrom(0, 100, 3000, 6900, 7300), heelToForefootOffsetMm: fc.constantFrom(0, 8), weeklyMinutesMax: fc.constantFrom(80, 150), dryingHours: fc.constantFrom(0, 30), newFrom: fc.constantFrom('2027-01-05', '2027-01-20') }, { requiredKeys: ['sole'] })
+const pair = fc.record({ sole: fc.constantFrom(...soles.slice(0, 5)), minutesWorn: fc.constantFrom(0, 100, 3000, 6900, 7300), heelToForefootOffsetMm: fc.constantFrom(0, 8), weeklyMinutesMax: fc.constantFrom(80, 150), shareMinPercent: fc.constantFrom(20, 40), shareMaxPercent: fc.constantFrom(30, 60), studHeightMm: fc.constantFrom(12, 23), dryingHours: fc.constantFrom(0, 30), newFrom: fc.constantFrom('2027-01-05', '2027-01-20') }, { requiredKeys: ['sole'] })
 const season = (sessions: number, pairs: number, days: number): fc.Arbitrary<Visit> => fc.record({
 	sessions: fc.uniqueArray(session(days), { minLength: 1, maxLength: sessions, selector: (one) => `${one.date}${one.start}` }), pairs: fc.array(pair, { minLength: 1, maxLength: pairs }),
 	condition: fc.option(fc.constantFrom('calcaneal-apophysitis' as const, 'navicular-stress-fracture' as const)),

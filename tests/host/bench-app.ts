@@ -12,9 +12,9 @@ export const clinic = { format: 'lastwright-clinic', version: 1, name: 'Invented
 export const folder = () => mkdtempSync(join(tmpdir(), 'lastwright-records-'))
 export const pdf = Buffer.from('%PDF-1.7 fixed bytes')
 
-export function open(dataFolder: string, start = '2027-01-20T09:00:00.000Z') {
+export function open(dataFolder: string, start = '2027-01-20T09:00:00.000Z', renderPdf: () => Promise<Uint8Array> = async () => pdf) {
 	const clock = { ms: Date.parse(start) }
-	const app = createApp({ dataFolder, scryptCost: 1024, now: () => new Date(clock.ms), renderPdf: async () => pdf })
+	const app = createApp({ dataFolder, scryptCost: 1024, now: () => new Date(clock.ms), renderPdf })
 	// biome-ignore lint/suspicious/noExplicitAny: answers are looked at field by field
 	const ask = async (name: string, input: unknown = {}): Promise<any> => {
 		const answer = await app.call(name, input)
@@ -29,8 +29,8 @@ export function open(dataFolder: string, start = '2027-01-20T09:00:00.000Z') {
 	return { ...app, ask, refused, clock }
 }
 export type Opened = ReturnType<typeof open>
-export async function withPlayer(here = folder(), start?: string) {
-	const app = open(here, start)
+export async function withPlayer(here = folder(), start?: string, renderPdf?: () => Promise<Uint8Array>) {
+	const app = open(here, start, renderPdf)
 	const { recoveryKey } = await app.ask('session.setUp', { clinic, passphrase })
 	const { playerId } = await app.ask('players.save', { player })
 	return { app, here, playerId: playerId as string, recoveryKey: recoveryKey as string }

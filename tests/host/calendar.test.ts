@@ -4,8 +4,10 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { foldLine, previewCalendar, readCalendar, writeCalendar } from '../../electron/services/calendar.ts'
 import { dateOrderOf, decodeCsv, previewCsv, readCsv, timeFrom } from '../../electron/services/calendar-csv.ts'
+import { readList } from '../../electron/services/calendar-read.ts'
 import { icalZone, knownZone } from '../../electron/services/calendar-zones.ts'
 import { planSeason } from '../../electron/solver/plan.ts'
+import { isCalendarBytes, unfolded } from '../../shared/season/decode-list.ts'
 import { applyImport, type ImportChoices } from '../../shared/season/preview.ts'
 import { seasonVisit } from '../engine/random-season.ts'
 
@@ -58,6 +60,44 @@ describe('reading a calendar', () => {
 		expect(later.change[0]!.says).toContain('start: 18:00 becomes 19:00')
 	})
 	it('nonsense is named, never thrown', () => { for (const text of ['', 'hello', 'BEGIN:VCALENDAR\r\nBEGIN:VEVENT\r\n', calendar(...event('a', 'DTSTART:notadate', 'SUMMARY:Match'))]) expect(readCalendar(text, choices).problems.length + readCalendar(text, choices).sessions.length).toBeGreaterThan(0) })
+})
+
+describe('hostile calendars', () => {
+	const repeating = (rule: string, from = '20270301') => calendar(...event('a', `DTSTART:${from}T080000Z`, `DTEND:${from}T090000Z`, `RRULE:${rule}`, 'SUMMARY:Training'))
+	it.each(['SECONDLY', 'MINUTELY', 'HOURLY;COUNT=100000'])('FREQ=%s is named and not counted out', (freq) => {
+		const read = readCalendar(repeating(`FREQ=${freq}`), choices)
+		expect([read.sessions.length, read.problems[0]?.says]).toEqual([0, expect.stringMatching(/"Training" could not be read \(it repeats every (second|minute|hour).*Enter it by hand/)])
+	})
+	it('what began long before and cannot be counted out says so', () => expect(readCalendar(repeating('FREQ=DAILY', '16000301'), choices).problems[0]?.says).toMatch(/more than 20000 times/))
+	it('a rule without any day, and a zone without end, stop in time and are named', async () => {
+		await expect(readList(repeating('FREQ=DAILY;BYMONTH=2;BYMONTHDAY=31'), 'ics', choices, 3000)).rejects.toThrow(/within 3 seconds.*It stopped at "Training"/)
+		const zone = calendar('BEGIN:VTIMEZONE', 'TZID:X', 'BEGIN:STANDARD', 'DTSTART:16010101T000000', 'RRULE:FREQ=SECONDLY', 'TZOFFSETFROM:+1000', 'TZOFFSETTO:+1000', 'END:STANDARD', 'END:VTIMEZONE', ...event('a', 'DTSTART;TZID=X:20270301T080000', 'SUMMARY:Match'))
+		await expect(readList(zone, 'ics', choices, 3000)).rejects.toThrow(/within 3 seconds/)
+	}, 30_000)
+	it('more sessions than a season holds are refused as a whole', async () => {
+		const read = await readList(calendar(...Array.from({ length: 1600 }, (_, n) => event(`u${n}`, 'DTSTART:20270601T080000Z', 'DTEND:20270601T090000Z', 'SUMMARY:Match')).flat()), 'ics', choices)
+		expect([read.sessions.length, read.problems[0]?.says]).toEqual([0, expect.stringContaining('given 1600, allowed: at most 1500')])
+	}, 30_000)
+	it('a day that is none, an end before the start, a year of all days', () => {
+		expect(readCalendar(calendar(...event('a', 'DTSTART:20271399T998877Z', 'SUMMARY:Match')), choices).problems[0]?.says).toMatch(/DTSTART is no date, given 2027-13-99T99:88:77Z/)
+		expect(readCalendar(calendar(...event('a', 'DTSTART;VALUE=DATE:20270230', 'SUMMARY:Match')), choices).problems[0]?.says).toMatch(/DTSTART is no date/)
+		expect(readCalendar(calendar(...event('a', 'DTSTART:20270304T080000Z', 'DTEND:20270303T080000Z', 'SUMMARY:Match')), choices).sessions[0]).toMatchObject({ minutes: 90, minutesAssumed: true })
+		expect(readCalendar(calendar(...event('a', 'DTSTART;VALUE=DATE:20270306', 'DTEND;VALUE=DATE:29990306', 'SUMMARY:Match')), choices).problems[0]?.says).toMatch(/at most 31 days/)
+	})
+	it('a change of this and all that follow moves them all, under the same ids', () => {
+		const weekly = event('a', 'DTSTART;TZID=Australia/Melbourne:20270302T180000', 'DTEND;TZID=Australia/Melbourne:20270302T190000', 'RRULE:FREQ=WEEKLY;COUNT=5', 'SUMMARY:Training')
+		const moved = event('a', 'RECURRENCE-ID;RANGE=THISANDFUTURE;TZID=Australia/Melbourne:20270316T180000', 'DTSTART;TZID=Australia/Melbourne:20270317T190000', 'DTEND;TZID=Australia/Melbourne:20270317T203000', 'SUMMARY:Training')
+		const read = readCalendar(calendar(...weekly, ...moved), choices).sessions.sort((a, b) => (a.date < b.date ? -1 : 1))
+		expect(read.map((one) => `${one.date} ${one.start} ${one.minutes}`)).toEqual(['2027-03-02 18:00 60', '2027-03-09 18:00 60', '2027-03-17 19:00 90', '2027-03-24 19:00 90', '2027-03-31 19:00 90'])
+		expect(read.map((one) => one.id).sort()).toEqual(readCalendar(calendar(...weekly), choices).sessions.map((one) => one.id).sort())
+	})
+	it('a character split over a fold is put together again', () => {
+		const line = Buffer.from('SUMMARY:Match at Café Zoë\r\n')
+		const cut = line.indexOf(Buffer.from('é')) + 1
+		const bytes = Buffer.concat([Buffer.from('BEGIN:VCALENDAR\r\nVERSION:2.0\r\nPRODID:x\r\nBEGIN:VEVENT\r\nUID:a\r\nDTSTART:20270601T080000Z\r\n'), line.subarray(0, cut), Buffer.from('\r\n '), line.subarray(cut), Buffer.from('END:VEVENT\r\nEND:VCALENDAR\r\n')])
+		expect(isCalendarBytes(bytes)).toBe(true)
+		expect(readCalendar(decodeCsv(unfolded(bytes)), choices).sessions[0]?.title).toBe('Match at Café Zoë')
+	})
 })
 
 describe('writing a calendar', () => {
@@ -114,7 +154,7 @@ describe('reading a CSV list', () => {
 	it('any number above 12 decides the order of day and month; otherwise it is asked', () => {
 		expect([['03/04/2027', '13/04/2027'], ['03/04/2027', '04/13/2027'], ['03/04/2027'], ['13/04/2027', '04/13/2027'], ['2027-04-03'], ['04/04/2027']].map(dateOrderOf)).toEqual(['day-month', 'month-day', 'unknown', 'mixed', 'plain', 'day-month'])
 		const text = 'Date,Time,Type\n03/04/2027,14:00,match\n'
-		expect(readCsv(text, choices)).toMatchObject({ sessions: [], questions: [{ key: 'dateOrder', says: 'Is 03/04/2027 the 2027-04-03 (day first) or the 2027-03-04 (month first)?' }] })
+		expect(readCsv(text, choices)).toMatchObject({ sessions: [], questions: [{ key: 'dateOrder', says: 'Is 03/04/2027 3 April 2027 (day first) or 4 March 2027 (month first)?' }] })
 		expect((['day-month', 'month-day'] as const).map((dateOrder) => readCsv(text, { ...choices, dateOrder }).sessions[0]!.date)).toEqual(['2027-04-03', '2027-03-04'])
 	})
 	it('times as lists write them', () => expect(['18:00', '6:30 PM', '12 am', '12:15 pm', 'TBA', 't.b.d.', '', '25:00', 'noon'].map(timeFrom)).toEqual(['18:00', '18:30', '00:00', '12:15', 'unset', 'unset', 'unset', undefined, undefined]))

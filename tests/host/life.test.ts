@@ -10,7 +10,8 @@ import { open, passphrase, player, signed, withPlayer } from './bench-app.ts'
 
 describe('a signed visit', () => {
 	test('is amended as a new version with reason, difference and a list of whom to tell; the first one stays', async () => {
-		const { app, here, playerId } = await withPlayer()
+		let pages = 0
+		const { app, here, playerId } = await withPlayer(undefined, undefined, async () => Buffer.from(`%PDF-1.7 page ${++pages}`))
 		const visitId = await signed(app, playerId, { notes: 'left side' })
 		const first = await app.ask('visits.open', { visitId })
 		await app.ask('reports.handedOver', { visitId, recipient: 'Rae Example', channel: 'by-hand' })
@@ -18,6 +19,7 @@ describe('a signed visit', () => {
 		expect((await app.refused('visits.amend', { visitId, reason: 'again' })).message).toMatch(/one draft/)
 		const { draft, earlier } = await app.ask('drafts.open', { playerId, visitDate: '2027-01-20' })
 		expect([draft.draftId, earlier]).toEqual([draftId, []])
+		expect((await app.ask('players.open', { playerId })).drafts).toEqual([expect.objectContaining({ draftId, amends: { visitId, visitDate: first.visit.visitDate, version: 1 } })])
 		expect((await app.refused('visits.sign', { draftId })).message).toMatch(/Consent/)
 		await app.ask('drafts.save', { draftId, content: { ...draft.content, visit: { ...draft.content.visit, notes: 'right side' }, decisions: { ...draft.content.decisions, consentNoted: true } } })
 		expect(await app.ask('visits.sign', { draftId })).toEqual({ visitId })
@@ -29,6 +31,14 @@ describe('a signed visit', () => {
 		const history = await again.ask('visits.history', { visitId })
 		expect(history.versions).toEqual([expect.objectContaining({ version: 1, differences: [] }), expect.objectContaining({ version: 2, reason: 'sides were swapped' })])
 		expect(history.versions[1].differences).toContainEqual({ path: 'visit.notes', before: 'left side', after: 'right side' })
+		// the report of each version as it was signed, with its own row in the trail
+		const report = (version?: number) => again.ask('reports.open', { visitId, ...(version === undefined ? {} : { version }) })
+		expect((await report(1)).sha256).toBe(first.reportSha256)
+		expect((await report(1)).fileName).toMatch(/-version-1\.pdf$/)
+		expect(await report(2)).toEqual(await report())
+		expect((await report()).sha256).toBe((await again.ask('visits.open', { visitId })).reportSha256)
+		expect((await again.refused('reports.open', { visitId, version: 3 })).problems).toEqual([{ path: 'version', message: 'not kept, given 3, allowed: 1, 2' }])
+		expect((await again.ask('audit.page', { limit: 50 })).rows.map((row: { objectRef: string }) => row.objectRef)).toContain(`report:${visitId} version 1`)
 		expect(history.tell).toEqual([expect.objectContaining({ recipient: 'Rae Example', version: 1 })])
 		await again.ask('reports.handedOver', { visitId, recipient: 'rae example', channel: 'send' })
 		expect((await again.ask('visits.history', { visitId })).tell).toEqual([])

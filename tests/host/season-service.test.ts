@@ -10,7 +10,7 @@ import { noDecisions } from '../../shared/decisions.ts'
 import type { LwDocument } from '../../shared/report/document.ts'
 import { keepPast } from '../../shared/season/past.ts'
 import { applyImport } from '../../shared/season/preview.ts'
-import { seasonSessions } from '../../shared/season/pattern.ts'
+import { fullDay, seasonSessions } from '../../shared/season/pattern.ts'
 import { type Season, type Visit, visitSchema } from '../../shared/visit/visit.ts'
 
 const pictured = visitSchema.parse(JSON.parse(readFileSync(new URL('../../assets/demo/season-visit.json', import.meta.url), 'utf8')))
@@ -75,7 +75,7 @@ describe('a season on record', () => {
 		expect((await one.refused('season.save', { playerId: one.playerId, season })).message).toMatch(/changed elsewhere/)
 		expect((await one.open()).season?.to).toBe('2027-06-05')
 		const { savedAs: follows } = await one.open()
-		expect((await one.refused('season.save', { playerId: one.playerId, season: { ...season, to: '2026-01-01' }, follows })).problems).toEqual([{ path: 'season.to', message: expect.stringContaining('2026-01-01') }])
+		expect((await one.refused('season.save', { playerId: one.playerId, season: { ...season, to: '2026-01-01' }, follows })).problems).toEqual([{ path: 'season.to', message: expect.stringContaining('1 January 2026') }])
 		one.app.close()
 	})
 	test('the latest signed visit counts where no draft is open', async () => {
@@ -96,7 +96,7 @@ describe('planning again', () => {
 		await one.save({ ...season, sessions: [...(season.sessions ?? []), { ...seasonSessions(season).find((each) => each.id === free.id)!, pinned: 'turf' }] })
 		const pinned = await one.plan()
 		expect(pinned.plan.sessions.find((each) => each.id === free.id)).toMatchObject({ pair: 'turf', reasons: expect.arrayContaining(['chosen by the clinician']) })
-		expect(pinned.changes.map((each) => each.says).join(' ')).toContain(`${free.date} ${free.start}, training: C (new artificial-ground boots) becomes B (turf shoes)`)
+		expect(pinned.changes.map((each) => each.says).join(' ')).toContain(`${fullDay(free.date)}, ${free.start}, training: C (new artificial-ground boots) becomes B (turf shoes)`)
 
 		one.clock.ms = Date.parse('2027-05-03T09:00:00.000Z')
 		await one.ask('session.unlock', { passphrase })
@@ -140,8 +140,8 @@ describe('a new insert and a new pair at once', () => {
 		const steps = (plan: OutputOf<'season.plan'>['plan']) => plan.sessions.flatMap((each) => each.parts?.filter((part) => part.pair === 'new-ag' && part !== each.parts?.at(-1)).map((part) => part.minutes) ?? [])
 		const [usual, halved] = [(await plain.plan()).plan, (await inserted.plan()).plan]
 		expect(steps(usual).slice(0, 3)).toEqual([20, 30, 45])
-		// half of 20, then half of 20 + half the minutes so far: 10, 12.5, 15.5 (22 so far), each in whole minutes
-		expect(steps(halved).slice(0, 3)).toEqual([10, 12, 15])
+		// half of 20, 30 and 45, rounded down to five minutes
+		expect(steps(halved).slice(0, 3)).toEqual([10, 15, 20])
 		expect(halved.pairs.find((each) => each.id === 'new-ag')!.brokenInBy! > usual.pairs.find((each) => each.id === 'new-ag')!.brokenInBy!).toBe(true)
 		expect(halved.findings.find((each) => each.id === 'season.break-in-new-ag')?.says).toMatch(/twice at home for 10 minutes.*50 % of the usual ones/)
 		for (const one of [plain, inserted]) one.app.close()

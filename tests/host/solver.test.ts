@@ -52,8 +52,8 @@ it('the past stays, the future is solved anew, and the difference is told', asyn
 	const after = await planSeason(seasonVisit([firm, turf], [...rained, training('2027-02-10')]), { from: '2027-02-05', earlier: before })
 	expect(after.sessions.slice(0, 2).map((one) => [one.past, one.pair])).toEqual([[true, 'turf'], [true, before.sessions[1]!.pair]])
 	const told = planDifference(before, after).map((one) => one.says)
-	expect(told.some((one) => one.includes('2027-02-09') && one.includes('ground dry becomes wet'))).toBe(true)
-	expect(told.some((one) => one.includes('2027-02-10') && one.includes('new'))).toBe(true)
+	expect(told.some((one) => one.includes('Tuesday 9 February 2027, 18:00') && one.includes('ground dry becomes wet'))).toBe(true)
+	expect(told.some((one) => one.includes('Wednesday 10 February 2027, 18:00') && one.includes('new'))).toBe(true)
 	expect(planDifference(before, before)).toEqual([])
 })
 it('a current bone stress injury plans nothing', async () => {

@@ -10,10 +10,10 @@ import type { Owned, SeasonProblem, Slot } from '../../shared/season/problem.ts'
 import { verify } from '../../shared/season/verify.ts'
 import { seasonVisit } from '../engine/random-season.ts'
 
-const weights: SeasonProblem['weights'] = { noPair: 1000, pin: 2000, notDry: 50, unfamiliar: 0, change: 0, wear: 0, share: 0, switchOver: 0, switchHours: 48, price: 0, familiarDays: 14 }
+const weights: SeasonProblem['weights'] = { noPair: 1000, pin: 2000, notDry: 50, unfamiliar: 0, change: 0, shareBound: 0, wear: 0, share: 0, switchOver: 0, switchHours: 48, price: 0, familiarDays: 14 }
 const owned = (id: string, dryingHours: number): Owned => ({ id, name: id, letter: id, sole: 'firm-ground', startMinutes: 0, lifeMinutes: 100000, dryingHours: { dry: dryingHours, damp: dryingHours, wet: dryingHours }, isNew: false, relativePrice: 0 })
 const slots = (count: number, minutes: number, split: boolean): Slot[] => Array.from({ length: count }, (_, s) => ({ id: `s${s}`, date: `2027-02-0${s + 1}`, start: '18:00', startHour: 24 * s + 18, minutes, kind: 'training', surface: 'natural-firm', ground: 'dry', past: false, counts: true, split }))
-const base = { fixed: [], caps: [], matchFromMinutes: 150, breakIn: { firstMinutes: 20, share: 0.5 }, weights }
+const base = { fixed: [], caps: [], matchFromMinutes: 150, breakIn: { firstMinutes: 20, share: 0.5, roundMinutes: 5 }, shortestPartMinutes: 15, weights }
 
 it('A: three days 24 h apart, pair A dries in 36 h: A, B, A at a cost of 1', async () => {
 	const problem: SeasonProblem = { ...base, slots: slots(3, 60, false), pairs: [owned('A', 36), owned('B', 0)], cost: [[0, 1], [0, 1], [0, 1]] }
@@ -24,10 +24,10 @@ it('A: three days 24 h apart, pair A dries in 36 h: A, B, A at a cost of 1', asy
 it('B: the break-in ladder over six sessions of up to 90 minutes', () => {
 	expect(ladderMinutes([90, 90, 90, 90, 90, 90], base.breakIn)).toEqual([20, 50, 95, 162.5, 252.5, 342.5])
 })
-it('B: the same ladder laid on a season, in whole minutes, and other wear only after it', () => {
+it('B: the same ladder laid on a season, in round minutes, and other wear only after it', () => {
 	const visit = seasonVisit([{ id: 'old', sole: 'firm-ground', minutesWorn: 3000 }, { id: 'new', sole: 'firm-ground', newFrom: '2027-02-01' }], ['01', '03', '05', '08', '10'].map((day) => ({ date: `2027-02-${day}`, start: '18:00', minutes: 90, kind: 'training', surface: 'natural-firm' })))
 	const { problem } = buildProblem({ visit, protocol: openProtocol(), suitability })
-	expect(problem.fixed.map((one) => one.minutes)).toEqual([20, 30, 45, 67])
+	expect(problem.fixed.map((one) => one.minutes)).toEqual([20, 30, 45, 65])
 	expect(problem.cost.map((row) => typeof row[0])).toEqual(['string', 'string', 'string', 'string', 'number'])
 })
 it('C: five sessions of 90 minutes, A at most 120 minutes, B at 1 a minute: 330', async () => {

@@ -1,11 +1,13 @@
 /** kill -9 at random moments over saves, signatures, backups, restores and upgrades. `npm run soak [rounds]`; a short form runs in npm test. */
-import { spawn } from 'node:child_process'
-import { copyFileSync, existsSync, mkdtempSync, readdirSync, rmSync } from 'node:fs'
+import { execFileSync, spawn } from 'node:child_process'
+import { copyFileSync, existsSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { fileURLToPath, pathToFileURL } from 'node:url'
 import { createApp } from '../../electron/app.ts'
 import { openChecked } from '../../electron/store/backup.ts'
+import type { DraftContent } from '../../shared/contract.ts'
+import { ownTemporary } from '../temporary.ts'
 
 const worker = fileURLToPath(new URL('./worker.ts', import.meta.url))
 const oldStore = fileURLToPath(new URL('../host/fixtures/stores/schema-1.db', import.meta.url))
@@ -87,6 +89,55 @@ export async function soak(rounds: number, longestMs: number, tell: (text: strin
 	} finally { rmSync(here, { recursive: true, force: true }) }
 	return result
 }
+interface Full { rounds: number; saves: number; refused: number; lost: string[] }
+/** Saves on a disk of one or two megabytes until it is full, frees a little and goes on; whatever was acknowledged is there afterwards. Needs root. */
+async function fillUntilFull(rounds: number, tell: (text: string) => void): Promise<Full> {
+	const result: Full = { rounds: 0, saves: 0, refused: 0, lost: [] }
+	for (let round = 1; round <= rounds; round++) {
+		const here = mkdtempSync(join(tmpdir(), 'lastwright-full-'))
+		try { execFileSync('mount', ['-t', 'tmpfs', '-o', `size=${1000 + Math.floor(Math.random() * 1000)}k`, 'tmpfs', here], { stdio: 'ignore' }) } catch { rmSync(here, { recursive: true, force: true }); return result }
+		try {
+			const app = open(here)
+			await app.ask('session.setUp', { clinic, passphrase })
+			const { playerId } = await app.ask('players.save', { player })
+			const filler = join(here, 'filler')
+			writeFileSync(filler, Buffer.alloc(60_000 + Math.floor(Math.random() * 200_000)))
+			let [kept, refused] = [0, 0]
+			const signed: string[] = []
+			for (let number = 1; refused < 6 && number < 3000; number++) {
+				const saved = await app.call('players.save', { playerId, player: { ...player, club: String(number) } })
+				if (saved.ok) { kept = number; result.saves++ } else { refused++; if (!/full/.test(saved.message)) result.lost.push(`full disk, round ${round}: said "${saved.message}"`) }
+				if (number % 3 === 0) {
+					const opened = await app.call('drafts.open', { playerId, visitDate: '2027-01-20' })
+					const draft = opened.ok ? (opened.value as { draft: { draftId: string; content: DraftContent } }).draft : undefined
+					const put = draft && await app.call('drafts.save', { draftId: draft.draftId, content: { ...draft.content, decisions: { ...draft.content.decisions, consentNoted: true } } })
+					const visit = draft && put?.ok ? await app.call('visits.sign', { draftId: draft.draftId }) : undefined
+					if (visit?.ok) signed.push((visit.value as { visitId: string }).visitId)
+				}
+				// room again, half way: work goes on
+				if (refused === 3) rmSync(filler, { force: true })
+			}
+			app.close()
+			rmSync(filler, { force: true })
+			const again = open(here)
+			await again.ask('session.unlock', { passphrase })
+			const opened = await again.ask('players.open', { playerId })
+			if (Number(opened.player.club ?? 0) < kept) result.lost.push(`full disk, round ${round}: saved ${kept}, found ${opened.player.club}`)
+			const have = new Set(opened.visits.map((visit: { visitId: string }) => visit.visitId))
+			for (const id of signed) if (!have.has(id)) result.lost.push(`full disk, round ${round}: the signed visit ${id} is gone`)
+			const { problems } = await again.ask('audit.verify')
+			result.lost.push(...problems.map((one: string) => `full disk, round ${round}: ${one}`))
+			again.close()
+			result.refused += refused
+			result.rounds = round
+			tell(`full disk, round ${round}: ${kept} saved, ${signed.length} signed, ${refused} refused, ${result.lost.length} faults so far`)
+		} finally {
+			execFileSync('umount', ['-l', here])
+			rmSync(here, { recursive: true, force: true })
+		}
+	}
+	return result
+}
 /** A store of the first schema, killed while it is brought up to date, opens whole afterwards. */
 async function upgradeUntilKilled(delayMs: number, done: () => void): Promise<string[]> {
 	const here = mkdtempSync(join(tmpdir(), 'lastwright-upgrade-'))
@@ -110,8 +161,13 @@ async function upgradeUntilKilled(delayMs: number, done: () => void): Promise<st
 	}
 }
 if (process.argv[1] && existsSync(process.argv[1]) && import.meta.url === pathToFileURL(process.argv[1]).href) {
+	const clearUp = ownTemporary()
 	const rounds = Number(process.argv[2] ?? 300)
-	const result = await soak(rounds, 3000, (text) => process.stdout.write(`${text}\n`))
-	process.stdout.write(`${JSON.stringify(result, null, '\t')}\n`)
+	const tell = (text: string) => process.stdout.write(`${text}\n`)
+	const result = await soak(rounds, 3000, tell)
+	const full = await fillUntilFull(Math.ceil(rounds / 10), tell)
+	result.lost.push(...full.lost)
+	process.stdout.write(`${JSON.stringify({ ...result, fullDisk: full.rounds === 0 ? 'not tried: this PC lets no small file system be mounted' : { rounds: full.rounds, saves: full.saves, refused: full.refused } }, null, '\t')}\n`)
+	clearUp()
 	process.exitCode = result.lost.length ? 1 : 0
 }

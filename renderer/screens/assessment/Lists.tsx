@@ -48,7 +48,7 @@ export function Pairs({ draft, change }: Part) {
 		<Box sx={{ display: 'grid', gap: 1 }}>
 			{list.map((one, index) => (
 				<Paper key={one.id} variant="outlined" sx={{ p: 1.5 }}>
-					{['name', 'sole', 'sizeSystem', 'size', 'insideLengthMm', 'heelToForefootOffsetMm', 'heelLiftMm', 'minutesWorn', 'acquired', 'brokenIn', 'letter', 'newFrom', 'price', 'lifeMinutes', 'dryingHours', 'weeklyMinutesMax'].map((key) => <FieldRow key={key} paths={[`footwear.${index}.${key}`]} draft={draft} change={change} />)}
+					{['name', 'sole', 'sizeSystem', 'size', 'insideLengthMm', 'heelToForefootOffsetMm', 'heelLiftMm', 'minutesWorn', 'acquired', 'brokenIn', 'letter', 'newFrom', 'price', 'lifeMinutes', 'dryingHours', 'weeklyMinutesMax', 'shareMinPercent', 'shareMaxPercent', 'studHeightMm'].map((key) => <FieldRow key={key} paths={[`footwear.${index}.${key}`]} draft={draft} change={change} />)}
 					<Button onClick={() => change((now) => without(now, 'footwear', index))}>Take {one.name ?? one.id} out</Button>
 				</Paper>
 			))}

@@ -34,12 +34,12 @@ export function Visits({ playerId, visits: first, drafts }: Pick<Opened, 'visits
 		pane.current?.scrollIntoView({ block: 'start' })
 		return () => URL.revokeObjectURL(shown.url)
 	}, [shown])
-	const report = async (visit: Opened['visits'][number]) => {
+	const report = async (visit: Opened['visits'][number], version?: number) => {
 		setSays('')
 		try {
-			const { base64, fileName } = await call('reports.open', { visitId: visit.visitId })
+			const { base64, fileName } = await call('reports.open', { visitId: visit.visitId, ...(version === undefined ? {} : { version }) })
 			const bytes = Uint8Array.from(atob(base64), (one) => one.charCodeAt(0))
-			setShown({ title: `Report of ${dayInWords(visit.visitDate)}`, url: URL.createObjectURL(new Blob([bytes], { type: 'application/pdf' })), fileName })
+			setShown({ title: `Report of ${dayInWords(visit.visitDate)}${version === undefined ? '' : `, version ${version}`}`, url: URL.createObjectURL(new Blob([bytes], { type: 'application/pdf' })), fileName })
 		} catch (error) { setSays(wordsOf(error)) }
 	}
 	const line = (visit: Opened['visits'][number]) => (
@@ -58,7 +58,7 @@ export function Visits({ playerId, visits: first, drafts }: Pick<Opened, 'visits
 				{!visits.length && !drafts.length && <Typography color="textSecondary" sx={{ mt: 1 }}>No visits yet.</Typography>}
 				<Box component="ul" sx={{ listStyle: 'none', m: 0, p: 0 }}>
 					{drafts.map((draft) => (
-						<Line key={draft.draftId} day={draft.visitDate} about={`Draft, saved ${dayInWords(draft.savedAt)}`} />
+						<Line key={draft.draftId} day={draft.visitDate} about={draft.amends ? `Draft of an amendment: it becomes version ${draft.amends.version + 1} of the visit of ${dayInWords(draft.amends.visitDate)}. Saved ${dayInWords(draft.savedAt)}` : `Draft, saved ${dayInWords(draft.savedAt)}`} />
 					))}
 					{valid.map(line)}
 				</Box>
@@ -76,7 +76,7 @@ export function Visits({ playerId, visits: first, drafts }: Pick<Opened, 'visits
 				)}
 				<Trouble says={says} />
 			</Paper>
-			{read && <Box sx={{ gridColumn: '1 / -1' }}><Suspense fallback={<Typography role="status">Opening the visit.</Typography>}><VisitView key={reading} visitId={reading} role={role} changed={again} close={() => setReading('')} report={() => void report(read)} /></Suspense></Box>}
+			{read && <Box sx={{ gridColumn: '1 / -1' }}><Suspense fallback={<Typography role="status">Opening the visit.</Typography>}><VisitView key={reading} visitId={reading} role={role} changed={again} close={() => setReading('')} report={(version) => void report(read, version)} /></Suspense></Box>}
 			{shown && (
 				<Paper component="section" variant="outlined" ref={pane} sx={{ p: 2, gridColumn: '1 / -1' }}>
 					<Stack direction="row" sx={{ alignItems: 'center', flexWrap: 'wrap', gap: 2, mb: 2 }}>

@@ -75,7 +75,7 @@ export function PlayerScreen({ playerId, notice, saved }: PlayerProps) {
 					<Box sx={{ display: 'flex', gap: 1 }}>
 						<Button variant="outlined" size="large" onClick={() => { location.hash = `#/trends/${playerId}` }}>Trends</Button>
 						<Button variant="outlined" size="large" onClick={() => { location.hash = `#/season/${playerId}` }}>Season</Button>
-						<Button variant="contained" size="large" disabled={busy} onClick={() => void assess()}>{opened.drafts.length ? 'Resume assessment' : 'Start assessment'}</Button>
+						<Button variant="contained" size="large" disabled={busy} onClick={() => void assess()}>{opened.drafts.length ? (opened.drafts[0]?.amends ? 'Resume amendment' : 'Resume assessment') : 'Start assessment'}</Button>
 					</Box>
 				)}
 			</Box>

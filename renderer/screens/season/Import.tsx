@@ -2,6 +2,7 @@
 import { Alert, Box, Button, Paper, Stack, Typography } from '@mui/material'
 import { useState } from 'react'
 import { weekdayName } from '../../../shared/season/pattern.ts'
+import { isCalendarBytes, unfolded } from '../../../shared/season/decode-list.ts'
 import { applyImport, type ImportPreview } from '../../../shared/season/preview.ts'
 import { termWords } from '../../../shared/visit/terms.ts'
 import type { Session } from '../../../shared/visit/visit.ts'
@@ -9,14 +10,16 @@ import { call, wordsOf } from '../../host.ts'
 import { dayInWords } from '../../parts/dates.ts'
 import { Trouble } from '../../parts/form.tsx'
 import { Choice, Text } from './fields.tsx'
-import type { Edit } from './Weekly.tsx'
+import { codeOptions, type Edit } from './Weekly.tsx'
 
 const shownAtMost = 12
 const sessionWords = (one: Session): string => `${weekdayName(one.date)} ${dayInWords(one.date)}${one.start ? ` ${one.start}` : ''}, ${one.kind}, ${termWords(one.surface)}${one.title ? `, ${one.title}` : ''}${one.status ? ` (${one.status})` : ''}`
 const optionWords: Record<string, string> = { 'day-month': 'day first', 'month-day': 'month first' }
 const isCalendar = (text: string): boolean => /BEGIN:VCALENDAR/i.test(text.slice(0, 2000))
-/** UTF-8, or the bytes of older spreadsheets. */
-function textOf(bytes: ArrayBuffer): string {
+/** UTF-8, or the bytes of older spreadsheets. A calendar's folds come out first: one may stand inside a character. */
+function textOf(file: ArrayBuffer): string {
+	const raw = new Uint8Array(file)
+	const bytes = isCalendarBytes(raw) ? unfolded(raw) : raw
 	try { return new TextDecoder('utf-8', { fatal: true }).decode(bytes) } catch { return new TextDecoder('windows-1252').decode(bytes) }
 }
 function Lines({ title, rows }: { title: string; rows: readonly string[] }) {
@@ -34,6 +37,8 @@ function Lines({ title, rows }: { title: string; rows: readonly string[] }) {
 export function Import({ playerId, season, change, saved }: Edit & { playerId: string; saved: () => Promise<void> }) {
 	const [text, setText] = useState('')
 	const [source, setSource] = useState('fixture list')
+	const [team, setTeam] = useState('')
+	const [code, setCode] = useState('')
 	const [answers, setAnswers] = useState<Record<string, string>>({})
 	const [preview, setPreview] = useState<ImportPreview>()
 	const [says, setSays] = useState('')
@@ -44,7 +49,7 @@ export function Import({ playerId, season, change, saved }: Edit & { playerId: s
 		setSays('')
 		try {
 			await saved()
-			setPreview(await call('season.previewImport', { playerId, text, kind: isCalendar(text) ? 'ics' : 'csv', answers: { ...answers, source } }))
+			setPreview(await call('season.previewImport', { playerId, text, kind: isCalendar(text) ? 'ics' : 'csv', answers: { ...answers, source, team, code } }))
 		} catch (error) { setPreview(undefined); setSays(wordsOf(error)) } finally { setBusy(false) }
 	}
 	const count = preview ? preview.add.length + preview.change.length + preview.remove.length : 0
@@ -61,6 +66,10 @@ export function Import({ playerId, season, change, saved }: Edit & { playerId: s
 			<Typography color="text.secondary" variant="body2" sx={{ mt: 0.5 }}>Calendar (.ics) or table (.csv). Nothing changes before you have seen what would.</Typography>
 			<Stack spacing={1.25} sx={{ mt: 1.5 }}>
 				<Text label="Name of the list" value={source} set={setSource} />
+				<Box sx={{ display: 'grid', gridTemplateColumns: 'minmax(0, 1fr) minmax(0, 1fr)', gap: 1 }}>
+					<Text label="Team of the list" value={team} set={setTeam} hint="Only where there are several" />
+					<Choice label="Code of the list" value={code} set={setCode} none="as in the visit" options={codeOptions} />
+				</Box>
 				<Box>
 					<Box component="label" htmlFor="season-file" sx={{ display: 'block', fontSize: '0.85rem', fontWeight: 600 }}>File</Box>
 					<Box component="input" id="season-file" type="file" accept=".ics,.csv,text/calendar,text/csv" sx={{ display: 'block', minHeight: 44, font: 'inherit', width: '100%' }}

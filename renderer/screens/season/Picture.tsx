@@ -102,7 +102,7 @@ export function Picture({ plan, young }: { plan: Plan; young: boolean }) {
 				</Box>
 				<Box component="figcaption" sx={{ mt: 1, fontSize: '0.88rem' }}>
 					Line with dots: wear of each pair by month; the shaded strip is the replacement window. Dashed line: toe room at the usual rate of growth, with its range. Upright line: the plan begins here.
-					{plan.pairs.map((pair, index) => ({ pair, index })).sort((a, b) => (a.pair.letter < b.pair.letter ? -1 : 1)).map(({ pair, index }) => <Box key={pair.id} component="span" sx={{ ml: 1.5, whiteSpace: 'nowrap' }}><PairBadge letter={pair.letter} index={index} /> {pair.name}</Box>)}
+					{[...plan.pairs].sort((a, b) => (a.letter < b.letter ? -1 : 1)).map((pair) => <Box key={pair.id} component="span" sx={{ ml: 1.5, whiteSpace: 'nowrap' }}><PairBadge letter={pair.letter} /> {pair.name}</Box>)}
 				</Box>
 			</Box>
 			{moments.length > 0 && <Box component="ul" aria-label="Dates of the season" sx={{ m: 0, mt: 1, pl: 2.5, fontSize: '0.9rem' }}>{moments.map((one) => <li key={`${one.date} ${one.says}`}><strong>{dayInWords(one.date)}</strong>: {one.says}</li>)}</Box>}

@@ -19,7 +19,7 @@ const sentence = (words: readonly string[]): string => words.map((one) => one.ch
 interface RowProps { line: Line; index: number; pairs: Pairs; selected: boolean; pick: (index: number) => void }
 const Row = memo(function Row({ line: { session, plan, past }, index, pairs, selected, pick }: RowProps) {
 	const at = (id: string) => pairs.findIndex((one) => one.id === id)
-	const badge = (id: string) => <PairBadge letter={pairs[at(id)]?.letter ?? '?'} index={at(id)} />
+	const badge = (id: string) => <PairBadge letter={pairs[at(id)]?.letter ?? '?'} />
 	const worn = past && session.worn !== undefined ? [session.worn] : (plan?.parts?.map((one) => one.pair) ?? (plan?.pair === undefined ? [] : [plan.pair]))
 	return (
 		<Box component="tr" data-row={index} tabIndex={selected ? 0 : -1} aria-selected={selected} onFocus={() => pick(index)} onClick={(event: { currentTarget: HTMLElement }) => event.currentTarget.focus()}
@@ -53,7 +53,7 @@ function Editor({ line: { session, past }, pairs, season, change, done }: Editor
 		const { date: _d, start: _s, minutes: _m, surface: _f, ground: _g, status: _t, pinned: _p, worn: _w, ...rest } = session
 		const read = readSession({ kind: session.kind, ...form })
 		if (!read.ok) { setSays(read.says); return }
-		if (read.value.date < season.from || read.value.date > season.to) { setSays(`Date: outside the season, given ${read.value.date}, allowed: ${season.from} to ${season.to}.`); return }
+		if (read.value.date < season.from || read.value.date > season.to) { setSays(`Date: outside the season, given ${dayInWords(read.value.date)}, allowed: ${dayInWords(season.from)} to ${dayInWords(season.to)}.`); return }
 		change(withSession(season, { ...rest, ...read.value, id: session.id }), `Changed: ${weekdayName(read.value.date)} ${dayInWords(read.value.date)}, ${session.kind}.`)
 		done()
 	}
@@ -86,7 +86,7 @@ function AddOne({ season, change }: Edit) {
 	const submit = () => {
 		const read = readSession(form)
 		if (!read.ok) { setSays(read.says); return }
-		if (read.value.date < season.from || read.value.date > season.to) { setSays(`Date: outside the season, given ${read.value.date}, allowed: ${season.from} to ${season.to}.`); return }
+		if (read.value.date < season.from || read.value.date > season.to) { setSays(`Date: outside the season, given ${dayInWords(read.value.date)}, allowed: ${dayInWords(season.from)} to ${dayInWords(season.to)}.`); return }
 		const taken = new Set((season.sessions ?? []).map((one) => one.id))
 		let id = `own-${read.value.date}`
 		for (let n = 2; taken.has(id); n++) id = `own-${read.value.date}-${n}`

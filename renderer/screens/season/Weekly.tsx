@@ -1,7 +1,7 @@
 /** The weekly pattern and what departs from it. */
 import { Box, Button, Paper, Stack, Typography } from '@mui/material'
 import { useState } from 'react'
-import { surfaces, termWords } from '../../../shared/visit/terms.ts'
+import { codes, surfaces, termWords } from '../../../shared/visit/terms.ts'
 import type { Pattern, PatternException, Season } from '../../../shared/visit/visit.ts'
 import { dayInWords } from '../../parts/dates.ts'
 import { Trouble } from '../../parts/form.tsx'
@@ -11,12 +11,13 @@ import { newPatternId, readException, readPattern, withException, withoutExcepti
 export interface Edit { season: Season; change: (next: Season, says: string) => void }
 const weekdays = ['monday', 'tuesday', 'wednesday', 'thursday', 'friday', 'saturday', 'sunday'] as const
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1)
+export const codeOptions = codes.map((one): [string, string] => [one, termWords(one)])
 const surfaceOptions = surfaces.map((one): [string, string] => [one, termWords(one)])
 export const groundOptions: [string, string][] = [['dry', 'dry'], ['damp', 'damp'], ['wet', 'wet']]
-const patternWords = (one: Pattern): string => `${capital(one.weekday)}${one.start ? ` ${one.start}` : ''}, ${one.minutes} min ${one.kind}, ${termWords(one.surface)}${one.ground && one.ground !== 'dry' ? `, ${one.ground}` : ''}${one.team ? `, ${one.team}` : ''}${one.from ? `, from ${dayInWords(one.from)}` : ''}${one.to ? `, until ${dayInWords(one.to)}` : ''}`
+const patternWords = (one: Pattern): string => `${capital(one.weekday)}${one.start ? ` ${one.start}` : ''}, ${one.minutes} min ${one.kind}, ${termWords(one.surface)}${one.ground && one.ground !== 'dry' ? `, ${one.ground}` : ''}${one.team ? `, ${one.team}` : ''}${one.code ? `, ${termWords(one.code)}` : ''}${one.from ? `, from ${dayInWords(one.from)}` : ''}${one.to ? `, until ${dayInWords(one.to)}` : ''}`
 const list = { m: 0, mt: 1, p: 0, listStyle: 'none', '& > li': { display: 'flex', alignItems: 'center', gap: 1, borderBottom: 1, borderColor: 'divider', py: 0.25 } } as const
 const grow = { flexGrow: 1, fontSize: '0.92rem' } as const
-const empty = { weekday: '', start: '', minutes: '75', kind: 'training', surface: '', ground: '', team: '', from: '', to: '' }
+const empty = { weekday: '', start: '', minutes: '75', kind: 'training', surface: '', ground: '', team: '', code: '', from: '', to: '' }
 
 export function Weekly({ season, change }: Edit) {
 	const [form, setForm] = useState<Record<string, string>>(empty)
@@ -54,7 +55,10 @@ export function Weekly({ season, change }: Edit) {
 					<Choice label="Surface" value={form.surface ?? ''} set={set('surface')} options={surfaceOptions} />
 					<Choice label="Ground" value={form.ground ?? ''} set={set('ground')} options={groundOptions} none="usual (dry)" />
 				</Box>
-				<Text label="Team" value={form.team ?? ''} set={set('team')} hint="Only where there are several" />
+				<Box sx={{ display: 'grid', gridTemplateColumns: 'minmax(0, 1fr) minmax(0, 1fr)', gap: 1 }}>
+					<Text label="Team" value={form.team ?? ''} set={set('team')} hint="Only where there are several" />
+					<Choice label="Code" value={form.code ?? ''} set={set('code')} none="as in the visit" options={codeOptions} />
+				</Box>
 				<Trouble says={says} />
 				<Box sx={{ display: 'flex', gap: 1 }}><Button type="submit" variant="outlined">{id ? 'Save the change' : 'Add weekly session'}</Button>{id && <Button onClick={() => { setId(undefined); setForm(empty) }}>Leave as it was</Button>}</Box>
 			</Stack>
@@ -79,14 +83,14 @@ export function Exceptions({ season, change }: Edit) {
 		const does: Record<string, string> = sort === 'wet' || sort === 'damp' ? { ground: sort } : sort === 'start' ? { start } : sort === 'surface' ? { surface } : { status: sort }
 		const read = readException({ from, to, pattern, ...does })
 		if (!read.ok) return setSays(read.says)
-		if (read.value.to !== undefined && read.value.to < read.value.from) return setSays(`To: before the first day, given ${read.value.to}, allowed: ${read.value.from} or later.`)
+		if (read.value.to !== undefined && read.value.to < read.value.from) return setSays(`To: before the first day, given ${dayInWords(read.value.to)}, allowed: ${dayInWords(read.value.from)} or later.`)
 		change(withException(season, read.value), `Added: ${exceptionWords(read.value, season)}.`)
 		setForm({})
 	}
 	return (
 		<Paper component="section" variant="outlined" aria-labelledby="exceptions" sx={{ p: 2 }}>
 			<Typography variant="h2" id="exceptions">Exceptions</Typography>
-			<Typography color="text.secondary" variant="body2" sx={{ mt: 0.5 }}>Of the weekly pattern. One session alone is moved or called off in the list of sessions.</Typography>
+			<Typography color="text.secondary" variant="body2" sx={{ mt: 0.5 }}>Of the weekly pattern; injured takes out every session of those days. One session alone is moved or called off in the list of sessions.</Typography>
 			<Box component="ul" aria-label="Exceptions" sx={list}>
 				{(season.exceptions ?? []).map((one, index) => (
 					// biome-ignore lint/suspicious/noArrayIndexKey: exceptions have no id, and two may be equal

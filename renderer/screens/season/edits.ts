@@ -16,7 +16,7 @@ function read<T>(schema: Schema<T>, form: Record<string, string>, labels: Record
 	const parsed = schema.safeParse(value)
 	return parsed.success ? { ok: true, value: parsed.data } : { ok: false, says: problemsOf(parsed.error, value).map((one) => `${labels[one.path] ?? one.path}: ${one.message}.`).join(' ') }
 }
-const labels = { weekday: 'Weekday', start: 'Start', minutes: 'Minutes', kind: 'Kind', surface: 'Surface', ground: 'Ground', team: 'Team', from: 'From', to: 'To', date: 'Date' }
+const labels = { weekday: 'Weekday', start: 'Start', minutes: 'Minutes', kind: 'Kind', surface: 'Surface', ground: 'Ground', team: 'Team', code: 'Code', from: 'From', to: 'To', date: 'Date' }
 export const readPattern = (form: Record<string, string>): Read<Pattern> => read(patternSchema as unknown as Schema<Pattern>, form, labels)
 export const readException = (form: Record<string, string>): Read<PatternException> => read(exceptionSchema as unknown as Schema<PatternException>, form, labels)
 export const readSession = (form: Record<string, string>): Read<Session> => read(sessionSchema as unknown as Schema<Session>, form, labels)

@@ -31,7 +31,7 @@ function Dates({ season, change }: { season: Season | undefined; change: (next: 
 	const submit = () => {
 		if (!isDate(from)) return setSays(`Season from: not a date, given "${from}", allowed: a day such as 1 February 2027.`)
 		if (!isDate(to)) return setSays(`Season to: not a date, given "${to}", allowed: a day such as 29 August 2027.`)
-		if (to < from) return setSays(`Season to: before the first day, given ${to}, allowed: ${from} or later.`)
+		if (to < from) return setSays(`Season to: before the first day, given ${dayInWords(to)}, allowed: ${dayInWords(from)} or later.`)
 		setSays('')
 		change({ ...season, from, to }, `The season runs from ${dayInWords(from)} to ${dayInWords(to)}.`)
 	}
@@ -186,7 +186,7 @@ export function SeasonScreen({ playerId }: { playerId: string }) {
 			{stale && <Alert severity="warning" role="status">{planned.basisChanged ? 'Pairs, feet or findings changed since this plan was made' : 'Sessions changed since this plan was made'}: plan again. Chart and calendar wait for it.</Alert>}
 			{pairs.length > 0 && (
 				<Box component="ul" aria-label="Pairs" sx={{ m: 0, p: 0, listStyle: 'none', display: 'flex', flexWrap: 'wrap', gap: 2 }}>
-					{pairs.map((one, index) => ({ one, index })).sort((a, b) => (a.one.letter < b.one.letter ? -1 : 1)).map(({ one, index }) => <li key={one.id}><PairBadge letter={one.letter} index={index} /> {one.name}{one.sole ? `, ${termWords(one.sole)}` : ', sole not recorded'}</li>)}
+					{[...pairs].sort((a, b) => (a.letter < b.letter ? -1 : 1)).map((one) => <li key={one.id}><PairBadge letter={one.letter} /> {one.name}{one.sole ? `, ${termWords(one.sole)}` : ', sole not recorded'}</li>)}
 				</Box>
 			)}
 			{planned && !stale && blocked === undefined && (

@@ -15,7 +15,7 @@ type History = OutputOf<'visits.history'>
 interface Opened { signed: SignedVisit; history: History; amending: Amending | undefined }
 const noteNames: Record<History['notes'][number]['what'], string> = { 'in-error': 'Entered in error', 'late-entry': 'Late entry', countersign: 'Countersigned', statement: 'Statement of the player' }
 
-export function Visit({ visitId, role, changed, close, report }: { visitId: string; role: string; changed: () => void; close: () => void; report: () => void }) {
+export function Visit({ visitId, role, changed, close, report }: { visitId: string; role: string; changed: () => void; close: () => void; report: (version?: number) => void }) {
 	const [opened, setOpened] = useState<Opened>()
 	const [says, setSays] = useState('')
 	const [past, setPast] = useState(false)
@@ -48,7 +48,7 @@ export function Visit({ visitId, role, changed, close, report }: { visitId: stri
 						<Typography variant="h2" ref={heading} tabIndex={-1}>Visit of {dayInWords(signed.visit.visitDate)}</Typography>
 						<Typography color="textSecondary">Version {version}, signed {timeWords(signed.signedAt)} by {signed.signedBy.name}, {signed.signedBy.registration}. It can be read, not changed.</Typography>
 					</Box>
-					<Button variant="outlined" onClick={report}>Show its report</Button>
+					<Button variant="outlined" onClick={() => report()}>Show its report</Button>
 					<Button variant="outlined" aria-expanded={past} onClick={() => setPast((now) => !now)}>History of versions</Button>
 					<Button variant="outlined" onClick={close}>Close visit</Button>
 				</Box>
@@ -69,7 +69,7 @@ export function Visit({ visitId, role, changed, close, report }: { visitId: stri
 				<Panel title="History of versions" hint="Every version is kept as it was signed.">
 					{history.versions.toReversed().map((one) => (
 						<Box key={one.version} component="article" aria-label={`Version ${one.version}`}>
-							<Typography variant="h3">Version {one.version}</Typography>
+							<Box sx={{ display: 'flex', flexWrap: 'wrap', gap: 2, alignItems: 'center' }}><Typography variant="h3">Version {one.version}</Typography><Button variant="outlined" onClick={() => report(one.version)}>Report of version {one.version}</Button></Box>
 							<Typography color="textSecondary">Signed {timeWords(one.signedAt)} by {one.by}.{one.reason ? ` Reason: ${one.reason}.` : ''}</Typography>
 							{one.version > 1 && <Differences label={`Changed in version ${one.version}`} differences={one.differences} none="No entry and no decision differs." />}
 						</Box>

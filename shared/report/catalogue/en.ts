@@ -155,7 +155,7 @@ export const sentences = {
 	// season chart
 	'chart.title': 'What to wear',
 	'chart.caption': 'One row a week, one cell a session', 'chart.week': 'Week', 'chart.session': 'Session {number}', 'chart.notes': 'Notes', 'chart.weekOf': 'from {date}', 'chart.continued': '{week}, more',
-	'chart.replace': 'new {letter}', 'chart.review': 'review', 'chart.noSession': 'no session', 'chart.none': 'none', 'chart.off': 'off', 'chart.bye': 'bye', 'chart.match': 'match', 'chart.wearIn': 'wear in {letter}',
+	'chart.replace': 'new {letter}', 'chart.review': 'review', 'chart.noSession': 'no session', 'chart.none': 'none', 'chart.off': 'off', 'chart.bye': 'bye', 'chart.match': 'match', 'chart.short': '{minutes} min', 'chart.wearIn': 'wear in {letter}',
 	'chart.legend': 'Key', 'chart.legendCaption': 'The pairs', 'chart.legendPair': '{letter}: {pair}', 'chart.legendReplace': '{letter}: {pair}, replace by {date}', 'chart.legendInsert': '+ after the letter: wear the insert.', 'chart.legendNone': 'none: no pair of yours may be worn. Ask us.', 'chart.legendMatch': 'match: the session is a match.', 'chart.legendPattern': 'Pattern', 'chart.legendWords': 'Meaning',
 	'chart.version': 'Version {version}, {date}',
 	// the player's pocket table
