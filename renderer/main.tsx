@@ -12,6 +12,7 @@ import { refusalShown } from './parts/form.tsx'
 import { loadLook } from './parts/look.ts'
 import { lookStyles } from './parts/lookStyles.ts'
 import { Palette } from './parts/Palette.tsx'
+import { printStyles } from './parts/printStyles.ts'
 import { Tour } from './parts/Tour.tsx'
 import { PlayerScreen, type SavedNotice } from './screens/player/player.tsx'
 import { Players } from './screens/players/players.tsx'
@@ -124,4 +125,4 @@ function App() {
 }
 
 const root = document.getElementById('root')
-if (root) createRoot(root).render(<CacheProvider value={cache}><ThemeProvider theme={theme}><CssBaseline /><GlobalStyles styles={lookStyles} /><App /></ThemeProvider></CacheProvider>)
+if (root) createRoot(root).render(<CacheProvider value={cache}><ThemeProvider theme={theme}><CssBaseline /><GlobalStyles styles={lookStyles} /><GlobalStyles styles={printStyles} /><App /></ThemeProvider></CacheProvider>)

@@ -7,14 +7,6 @@ import { DateField } from './DateField.tsx'
 /** Raised after a refusal is shown, so that the session gate looks whether the records were locked meanwhile. */
 export const refusalShown = 'lastwright-refusal-shown'
 
-/** The label stands above its field: the focus ring then never crosses it. */
-const labelAbove = {
-	'& .MuiInputLabel-root': { position: 'static', transform: 'none', mb: 0.5, fontSize: '0.9rem', fontWeight: 600, color: 'text.primary', '&.Mui-error': { color: 'error.main' } },
-	'& .MuiOutlinedInput-root': { bgcolor: 'background.paper' },
-	'& .MuiOutlinedInput-notchedOutline': { top: 0, borderColor: 'text.secondary', '& legend': { display: 'none' } },
-	'& .MuiOutlinedInput-input:not(textarea)': { py: 1.25 },
-	'& .Mui-error .MuiOutlinedInput-notchedOutline': { borderColor: 'error.main', borderWidth: 2 },
-}
 interface FieldProps {
 	label: string
 	value: string
@@ -34,7 +26,7 @@ export function Field({ label, value, set, type = 'text', focus, rows, error, hi
 	if (type === 'date') return <DateField label={label} value={value} set={set} error={error} hint={hint} />
 	return (
 		<TextField
-			fullWidth sx={labelAbove} label={label} value={value} type={options || rows ? undefined : type} autoFocus={focus} error={Boolean(error)}
+			fullWidth label={label} value={value} type={options || rows ? undefined : type} autoFocus={focus} error={Boolean(error)}
 			helperText={error || hint || undefined} multiline={Boolean(rows)} rows={rows} select={Boolean(options)} autoComplete={autoComplete}
 			onChange={(event) => set(event.target.value)}
 			slotProps={{ inputLabel: { shrink: true }, select: { native: true }, htmlInput: { 'aria-required': optional ? undefined : true, spellCheck: false } }}

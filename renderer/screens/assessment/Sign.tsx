@@ -80,7 +80,7 @@ export function Sign(props: StepProps & { onSigned: () => void }) {
 	</Stack>
 
 	return <Stack spacing={2}>
-		<List title="Still missing" severity="info" rows={(assessment?.missing ?? []).map((one) => one.says)} none="nothing the engine asks for." />
+		<List title="Still missing" severity="info" rows={(assessment?.missing ?? []).map((one) => one.says)} none="nothing that the findings need." />
 		<List title="Fields that are not a value yet" severity="warning" rows={Object.entries(draft.raw).map(([path, text]) => rawWords(path, text))} none="none." />
 		<Stack direction="row" spacing={2} useFlexGap sx={{ alignItems: 'center', flexWrap: 'wrap' }}>
 			<Typography>Undecided: {undecided} of {assessment?.findings.length ?? 0} findings; {features} {features === 1 ? 'feature' : 'features'} of the next pair. What is not dropped is printed in the words of the suggestion.</Typography>

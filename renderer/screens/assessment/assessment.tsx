@@ -3,12 +3,12 @@ import { Alert, Box, Button, Paper, Typography } from '@mui/material'
 import { useCallback, useDeferredValue, useEffect, useMemo, useRef, useState } from 'react'
 import { assess } from '../../../shared/assess.ts'
 import type { ProtocolFile } from '../../../shared/protocol/protocol.ts'
-import { ageYears } from '../../../shared/visit/age.ts'
+import { ageYears, dayInWords } from '../../../shared/visit/age.ts'
 import type { Shelf } from '../../../shared/visit/shelf.ts'
 import { call, wordsOf } from '../../host.ts'
 import { loadProtocol } from '../../parts/clinicProtocol.ts'
 import { type Command, useCommands } from '../../parts/commands.ts'
-import { FieldRow, undone } from '../../parts/MeasureField.tsx'
+import { FieldRow, RowColumns, undone } from '../../parts/MeasureField.tsx'
 import { Measuring } from '../../parts/Measuring.tsx'
 import { PasteBlock, PasteDialog } from '../../parts/PasteDialog.tsx'
 import { applyPaste, type PasteCell, planPaste } from '../../parts/pasteBlock.ts'
@@ -33,8 +33,8 @@ export function AssessmentScreen({ playerId }: { playerId: string }) {
 	return <Walk playerId={playerId} open={open} protocol={protocol} />
 }
 
-/** Where the text is large, what stood side by side stands one below the other. */
-const largeText = 'html[data-lw-text="175"] &, html[data-lw-text="200"] &'
+/** Where the window is narrow or the text large, by whatever way, what stood side by side stands one below the other. */
+const narrow = '@container (max-width: 54rem)'
 /** The part of a step that is left out for a player of 18 or over still has its number, so that the hand can learn them. */
 const numberOf = (name: string): number => steps.findIndex((one) => one.name === name) + 1
 
@@ -123,13 +123,13 @@ function Walk({ playerId, open, protocol }: { playerId: string; open: OpenDraft;
 		<Box>
 			<Box sx={{ display: 'flex', flexWrap: 'wrap', gap: 2, alignItems: 'baseline', mb: 1 }}>
 				<Typography variant="h2" component="p">{player.givenName} {player.familyName}</Typography>
-				<Typography color="text.secondary">{age} years, {player.sex}, visit of {visitDate}</Typography>
+				<Typography color="text.secondary">{age} years, {player.sex}, visit of {dayInWords(visitDate)}</Typography>
 				<Typography role="status" color={saved.startsWith('Not') ? 'error' : 'text.secondary'} sx={{ ml: 'auto' }}>{signed ? 'Signed' : saved}</Typography>
 			</Box>
 			<Box component="nav" aria-label="Steps" sx={{ display: 'flex', flexWrap: 'wrap', gap: 0.5, mb: 2 }}>
 				{shown.map((one) => <Button key={one.name} disabled={signed} variant={one === step ? 'contained' : 'text'} aria-current={one === step ? 'step' : undefined} aria-keyshortcuts={`Alt+${numberOf(one.name)}`} onClick={() => goTo(one.name)}><Box component="span" aria-hidden sx={{ mr: 0.75, opacity: 0.75, fontWeight: 400 }}>{numberOf(one.name)}</Box>{one.name}</Button>)}
 			</Box>
-			<Box sx={{ display: 'grid', gridTemplateColumns: wide ? '1fr' : 'minmax(0, 1.8fr) minmax(300px, 1fr)', gap: 3, alignItems: 'start', [largeText]: { gridTemplateColumns: '1fr' } }}>
+			<Box sx={{ display: 'grid', gridTemplateColumns: wide ? 'minmax(0, 1fr)' : 'minmax(0, 1.8fr) minmax(300px, 1fr)', gap: 3, alignItems: 'start', [narrow]: { gridTemplateColumns: 'minmax(0, 1fr)' } }}>
 				<Box ref={stepBox} sx={{ display: 'grid', gap: 2 }} onKeyDown={wide ? undefined : walkByEnter} onFocus={(event) => { const { path } = (event.target as HTMLElement).dataset; if (path !== undefined) setFocused(path) }}>
 					<PasteBlock value={takeBlock}>
 					<Typography role="status" sx={{ minHeight: said ? '1.5em' : 0, fontWeight: 600 }}>{said}</Typography>
@@ -137,15 +137,9 @@ function Walk({ playerId, open, protocol }: { playerId: string; open: OpenDraft;
 					{step.asks.length > 0 ? <Typography role="status" color="text.secondary">{missing.length === 0 ? 'Nothing is missing on this step.' : `Still missing: ${missing.map((one) => one.says).join('; ')}.`}</Typography> : null}
 					{step.groups.map((group) => (
 						<Paper key={group.heading} variant="outlined" sx={{ p: 2, display: 'grid', gap: 0.5 }}>
-							<Box sx={{ display: 'grid', gridTemplateColumns: 'minmax(180px, 1.1fr) 1fr 1fr', columnGap: 2, mb: 1 }}>
-								<Typography variant="h2">{group.heading}</Typography>
-								{group.fields.some((row) => row.paths.length === 2) ? (
-									<>
-										<Typography variant="h3" component="p">Left</Typography>
-										<Typography variant="h3" component="p">Right</Typography>
-									</>
-								) : null}
-							</Box>
+							<RowColumns label={<Typography variant="h2">{group.heading}</Typography>} two={group.fields.some((row) => row.paths.length === 2)}>
+								{group.fields.some((row) => row.paths.length === 2) ? ['Left', 'Right'].map((side) => <Typography key={side} variant="h3" component="p" sx={{ mb: 0.5 }}>{side}</Typography>) : null}
+							</RowColumns>
 							{group.fields.map((row) => <FieldRow key={row.paths[0]} paths={row.paths} hint={row.hint} draft={draft} change={change} before={last ? row.paths.map((path) => readPath(last, path)) : []} />)}
 						</Paper>
 					))}
@@ -172,7 +166,7 @@ function Walk({ playerId, open, protocol }: { playerId: string; open: OpenDraft;
 					{at < shown.length - 1 ? <Box><Button variant="contained" size="large" onClick={() => goTo(shown[at + 1]!.name)}>Next step</Button></Box> : null}
 				</Box>
 				{wide ? null : (
-					<Box sx={{ position: 'sticky', top: 12, maxHeight: 'calc(100vh - 24px)', overflow: 'auto', [largeText]: { position: 'static', maxHeight: 'none' }, '& > aside': { position: 'static', maxHeight: 'none' } }}>
+					<Box sx={{ position: 'sticky', top: 12, maxHeight: 'calc(100vh - 24px)', overflow: 'auto', [narrow]: { position: 'static', maxHeight: 'none' }, '& > aside': { position: 'static', maxHeight: 'none' } }}>
 						{focused ? <Measuring path={focused} draft={draft} open={helpOpen} setOpen={setHelpOpen} /> : null}
 						<Findings assessment={assessment} trouble={trouble} topics={step.topics} visit={visit} earlier={earlier} />
 					</Box>

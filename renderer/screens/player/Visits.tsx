@@ -55,7 +55,7 @@ export function Visits({ playerId, visits: first, drafts }: Pick<Opened, 'visits
 		<>
 			<Paper component="section" variant="outlined" sx={{ p: { xs: 2, sm: 3 } }}>
 				<Typography variant="h2">Visits</Typography>
-				{!visits.length && !drafts.length && <Typography color="textSecondary" sx={{ mt: 1 }}>No visits yet.</Typography>}
+				{!visits.length && !drafts.length && <Typography color="textSecondary" sx={{ mt: 1 }}>No visits yet. Start an assessment with the button above; once signed it stands here.</Typography>}
 				<Box component="ul" sx={{ listStyle: 'none', m: 0, p: 0 }}>
 					{drafts.map((draft) => (
 						<Line key={draft.draftId} day={draft.visitDate} about={`Draft, saved ${dayInWords(draft.savedAt)}`} />

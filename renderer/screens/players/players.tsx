@@ -5,6 +5,7 @@ import type { Card, OutputOf } from '../../../shared/contract.ts'
 import { call, wordsOf } from '../../host.ts'
 import { dayInWords } from '../../parts/dates.ts'
 import { Field, Trouble } from '../../parts/form.tsx'
+import { PrintButton } from '../../parts/Print.tsx'
 
 const limit = 100
 /** Read aloud, not shown. */
@@ -65,9 +66,12 @@ export function Players() {
 		<Stack spacing={2.5} onKeyDown={onKey}>
 			<Box sx={{ display: 'flex', flexWrap: 'wrap', alignItems: 'center', justifyContent: 'space-between', gap: 2 }}>
 				<Typography variant="h1">Players</Typography>
-				<Button variant="contained" onClick={() => { location.hash = '#/players/new' }}>New player</Button>
+				<Box sx={{ display: 'flex', flexWrap: 'wrap', gap: 1 }}>
+					{cards.length > 0 && <PrintButton what="this list" />}
+					<Button variant="contained" onClick={() => { location.hash = '#/players/new' }}>New player</Button>
+				</Box>
 			</Box>
-			<Box sx={{ maxWidth: 640 }}><Field label="Search players" value={query} set={setQuery} focus optional hint="Name, club or birth date. Arrow keys move, Enter opens." /></Box>
+			<Box className="lw-screen-only" sx={{ maxWidth: 640 }}><Field label="Search players" value={query} set={setQuery} focus optional hint="Name, club or birth date. Arrow keys move, Enter opens." /></Box>
 			<Trouble says={says} />
 			<Typography role="status" color="textSecondary">{found && fresh ? countWords(found) : 'Searching.'}</Typography>
 			<Box component="span" aria-live="polite" sx={spokenOnly}>{moved && chosen ? `${chosen.givenName} ${chosen.familyName}, born ${dayInWords(chosen.birthDate)}` : ''}</Box>
