@@ -79,7 +79,10 @@ export const theme = createTheme({
 				'@media (prefers-color-scheme: dark)': { ':root': { '--lw-focus': '#ffc46b' } },
 				':focus-visible': ring,
 				// headings take focus only so that a screen reader starts at the new page
-				'h1[tabindex="-1"]:focus-visible, main:focus-visible': { outline: 'none' },
+				'h1[tabindex="-1"]:focus-visible, h2[tabindex="-1"]:focus-visible, main:focus-visible': { outline: 'none' },
+				// while a screen opens, what will stand below it is not shown, so that nothing moves under the eye
+				'main:has(> p[role=status]) ~ footer, main > p[role=status] ~ nav': { visibility: 'hidden' },
+				'input[type=file]::file-selector-button': { font: 'inherit', fontWeight: 600, minHeight: 44, padding: '0 16px', marginRight: 12, border: '1px solid var(--mui-palette-primary-main)', borderRadius: 6, backgroundColor: 'var(--mui-palette-background-paper)', color: 'var(--mui-palette-primary-main)', cursor: 'pointer' },
 			},
 		},
 	},

@@ -12,6 +12,7 @@ import { judge, reasonOf, reasonsNotMeasured } from './judge.ts'
 import { parseDate } from './parseDate.ts'
 import { PasteBlock } from './PasteDialog.tsx'
 import { isBlock } from './pasteBlock.ts'
+import { unitShown } from './units.ts'
 
 export interface FieldProps { path: string; draft: DraftContent; change: (update: (now: DraftContent) => DraftContent) => void; before?: unknown }
 /** Raised when the draft went back a step: what stands half typed in a field is not the draft any more. */
@@ -19,9 +20,6 @@ export const undone = 'lastwright-undone'
 /** A field may copy its other side with this key. */
 export const sameAsOther = '='
 const otherOf = (path: string): string | undefined => (/\.left\./.test(path) ? path.replace('.left.', '.right.') : /\.right\./.test(path) ? path.replace('.right.', '.left.') : undefined)
-/** Units of the file format that say nothing to a hand at the field. */
-const silent: readonly string[] = ['count', 'score', 'label', 'currency']
-export const unitShown = (unit: string): string => (silent.includes(unit) ? '' : unit === 'deg' ? 'degrees' : unit)
 const signed = (value: number): string => `${value > 0 ? '+' : ''}${value}`
 const asText = (value: unknown): string => (Array.isArray(value) ? value.join(' ') : value === undefined || value === null ? '' : String(value))
 

@@ -7,7 +7,7 @@ import { visitSchema } from '../../shared/visit/visit.ts'
 import { helpOf } from '../help/measures.ts'
 import { readPath } from '../screens/assessment/path.ts'
 import { fieldMeta } from './fieldMeta.ts'
-import { unitShown } from './MeasureField.tsx'
+import { unitShown } from './units.ts'
 import { FootPicture } from './FootPicture.tsx'
 import { MeasureHelpText } from './Help.tsx'
 

@@ -49,7 +49,7 @@ export function Palette() {
 		return () => removeEventListener('keydown', pressed)
 	}, [])
 	const close = () => setShown(undefined)
-	if (shown === 'keys') return <Dialog open onClose={close} maxWidth="md" fullWidth aria-labelledby="keys-title"><DialogTitle id="keys-title">Shortcuts</DialogTitle><DialogContent><KeySheet /></DialogContent></Dialog>
+	if (shown === 'keys') return <Dialog open onClose={close} maxWidth="md" fullWidth aria-labelledby="keys-title"><DialogTitle id="keys-title">Shortcuts</DialogTitle>{/* it scrolls with large letters, so the keys must reach it */}<DialogContent tabIndex={0}><KeySheet /></DialogContent></Dialog>
 	return shown === 'palette' ? <Choose close={close} /> : null
 }
 function Choose({ close }: { close: () => void }) {

@@ -19,4 +19,4 @@ export function PrintHead({ clinicName, person }: { clinicName: string | undefin
 		</Box>
 	)
 }
-export const PrintButton = ({ what }: { what: string }) => <Button variant="outlined" onClick={() => print()}>Print {what}</Button>
+export const PrintButton = ({ what, disabled = false }: { what: string; disabled?: boolean }) => <Button variant="outlined" disabled={disabled} onClick={() => print()}>Print {what}</Button>

@@ -60,7 +60,7 @@ export function issueWords(title: string, value: string, issue: Issue): string {
 	if (!typed) return `${title} is empty. Fill it in.`
 	if (issue.code === 'too_big') return `${title} has ${typed.length} characters. Shorten it to ${issue.maximum} or fewer.`
 	if (issue.format === 'email') return `${title} ${typed} is not an e-mail address. Write one such as name@example.org.`
-	if (issue.format === 'date') return `${title} ${typed} is not a date of the calendar. Write it as year-month-day, such as 2011-06-30.`
+	if (issue.format === 'date') return `${title} ${typed} is not a date of the calendar. Write it such as 30 June 2011.`
 	return `${title} ${typed} cannot be used: ${issue.message}.`
 }
 /** The host's problems by field path, `prefix` taken off; and the sentence for those that belong to no shown field. */

@@ -29,8 +29,11 @@ export function AssessmentScreen({ playerId }: { playerId: string }) {
 	const [protocol, setProtocol] = useState<ProtocolFile>()
 	const [protocolTrouble, setProtocolTrouble] = useState('')
 	useEffect(() => { loadProtocol().then(setProtocol, (error) => setProtocolTrouble(`The clinic's protocol did not open: ${wordsOf(error)}`)) }, [])
-	if (!open || !protocol) return trouble || protocolTrouble ? <Alert severity="error">{trouble || protocolTrouble}</Alert> : <Typography role="status">Opening the visit.</Typography>
-	return <Walk playerId={playerId} open={open} protocol={protocol} />
+	// the findings count the shelf too: it is asked before the first of them is shown, so that none moves down later
+	const [shelf, setShelf] = useState<{ held: Shelf | undefined; trouble: string }>()
+	useEffect(() => { call('shelf.get', {}).then((held) => setShelf({ held: held.shelf, trouble: '' }), (error) => setShelf({ held: undefined, trouble: wordsOf(error) })) }, [])
+	if (!open || !protocol || !shelf) return trouble || protocolTrouble ? <Alert severity="error">{trouble || protocolTrouble}</Alert> : <Typography role="status">Opening the visit.</Typography>
+	return <Walk playerId={playerId} open={open} protocol={protocol} shelf={shelf.held} shelfTrouble={shelf.trouble} />
 }
 
 /** Where the window is narrow or the text large, by whatever way, what stood side by side stands one below the other. */
@@ -38,7 +41,8 @@ const narrow = '@container (max-width: 54rem)'
 /** The part of a step that is left out for a player of 18 or over still has its number, so that the hand can learn them. */
 const numberOf = (name: string): number => steps.findIndex((one) => one.name === name) + 1
 
-function Walk({ playerId, open, protocol }: { playerId: string; open: OpenDraft; protocol: ProtocolFile }) {
+interface WalkProps { playerId: string; open: OpenDraft; protocol: ProtocolFile; shelf: Shelf | undefined; shelfTrouble: string }
+function Walk({ playerId, open, protocol, shelf, shelfTrouble }: WalkProps) {
 	const { content: draft, earlier, draftId, saved, change, saveNow, closed, undo, redo } = open
 	const [signed, setSigned] = useState(false)
 	const heading = useRef<HTMLHeadingElement>(null)
@@ -48,9 +52,6 @@ function Walk({ playerId, open, protocol }: { playerId: string; open: OpenDraft;
 	const [helpOpen, setHelpOpen] = useState(false)
 	const [said, setSaid] = useState('')
 	const [pasted, setPasted] = useState<readonly PasteCell[]>()
-	const [shelf, setShelf] = useState<Shelf>()
-	const [shelfTrouble, setShelfTrouble] = useState('')
-	useEffect(() => { call('shelf.get', {}).then((held) => setShelf(held.shelf), (error) => setShelfTrouble(wordsOf(error))) }, [])
 	const visit = useDeferredValue(draft.visit)
 	const { assessment, trouble } = useMemo(() => {
 		try {

@@ -5,6 +5,7 @@ import type { Card, OutputOf } from '../../../shared/contract.ts'
 import { call, wordsOf } from '../../host.ts'
 import { dayInWords } from '../../parts/dates.ts'
 import { Field, Trouble } from '../../parts/form.tsx'
+import { parseDate } from '../../parts/parseDate.ts'
 import { PrintButton } from '../../parts/Print.tsx'
 
 const limit = 100
@@ -33,7 +34,9 @@ export function Players() {
 	useEffect(() => {
 		let current = true
 		entered.current = false
-		call('players.search', { query, limit }).then((answer) => {
+		// a birth date in any clear form is looked for as the records write it
+		const day = parseDate(query)
+		call('players.search', { query: day.ok ? day.iso : query, limit }).then((answer) => {
 			if (!current) return
 			setFound({ ...answer, query })
 			setAt(0)
@@ -63,11 +66,11 @@ export function Players() {
 		else if (chosen) open(chosen)
 	}
 	return (
-		<Stack spacing={2.5} onKeyDown={onKey}>
+		<Stack spacing={2.5} onKeyDown={onKey} sx={found ? {} : { minHeight: '100vh' }}>
 			<Box sx={{ display: 'flex', flexWrap: 'wrap', alignItems: 'center', justifyContent: 'space-between', gap: 2 }}>
 				<Typography variant="h1">Players</Typography>
 				<Box sx={{ display: 'flex', flexWrap: 'wrap', gap: 1 }}>
-					{cards.length > 0 && <PrintButton what="this list" />}
+					<PrintButton what="this list" disabled={cards.length === 0} />
 					<Button variant="contained" onClick={() => { location.hash = '#/players/new' }}>New player</Button>
 				</Box>
 			</Box>
@@ -96,7 +99,7 @@ export function Players() {
 			{found && fresh && cards.length === 0 && (
 				<Paper variant="outlined" sx={{ p: 5, textAlign: 'center' }}>
 					<Typography variant="h2" component="p">{query.trim() ? `Nobody matches “${query.trim()}”` : 'The first player goes here'}</Typography>
-					<Typography color="textSecondary" sx={{ mt: 1 }}>{query.trim() ? 'Check the spelling, try the birth date as 2011-06-30, or add a new player.' : 'Add a player with the button above to begin an assessment.'}</Typography>
+					<Typography color="textSecondary" sx={{ mt: 1 }}>{query.trim() ? 'Check the spelling, try the birth date such as 30 June 2011, or add a new player.' : 'Add a player with the button above to begin an assessment.'}</Typography>
 				</Paper>
 			)}
 		</Stack>

@@ -21,7 +21,7 @@ function whatOf({ objectRef, playerId, purpose }: Row): ReactNode {
 	const mark = rest.join(':').trim()
 	const words = kind === 'query' ? (mark ? `players named like “${mark}”` : 'the list of players') : [kind.replaceAll('-', ' '), short(mark)].filter(Boolean).join(' ')
 	const player = playerId && kind !== 'player' ? <>{words ? ', ' : ''}<Link href={`#/players/${playerId}`}>player {short(playerId)}</Link></> : null
-	return <>{kind === 'player' && playerId ? <Link href={`#/players/${playerId}`}>{words}</Link> : words || (player ? '' : 'the records')}{player}{purpose ? ` (${purpose})` : ''}</>
+	return <>{kind === 'player' && playerId ? <Link href={`#/players/${playerId}`}>{words}</Link> : words || (player ? '' : 'the records')}{player}{purpose && !/^\w+\.\w+$/.test(purpose) ? ` (${purpose})` : ''}</>
 }
 
 export function Audit() {
