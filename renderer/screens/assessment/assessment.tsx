@@ -38,6 +38,14 @@ export function AssessmentScreen({ playerId }: { playerId: string }) {
 
 /** Where the window is narrow or the text large, by whatever way, what stood side by side stands one below the other. */
 const narrow = '@container (max-width: 54rem)'
+/** Opens or closes the page beside Decide, which stands behind all decisions for the keys; opened, it has the focus. @returns false where no preview stands */
+function togglePreview(): boolean {
+	const preview = document.querySelector<HTMLDetailsElement>('details[data-preview]')
+	if (!preview) return false
+	preview.open = !preview.open
+	if (preview.open) preview.querySelector('summary')?.focus()
+	return true
+}
 /** The part of a step that is left out for a player of 18 or over still has its number, so that the hand can learn them. */
 const numberOf = (name: string): number => steps.findIndex((one) => one.name === name) + 1
 
@@ -76,7 +84,7 @@ function Walk({ playerId, open, protocol, shelf, shelfTrouble }: WalkProps) {
 	const last = earlier.filter((one) => one.visitDate < visitDate).toSorted((a, b) => (a.visitDate < b.visitDate ? 1 : -1))[0]
 	const props: StepProps = { draft, change, assessment, earlier, draftId, playerId, saveNow, goTo }
 	const missingPaths = missing.map((one) => one.path)
-	const commands = useMemo((): Command[] => (signed ? [] : steps.filter((one) => one.name !== 'Growth' || age < 18).map((one) => ({ name: `Step: ${one.name}`, keys: `Alt+${numberOf(one.name)}`, single: String(numberOf(one.name)), run: () => goTo(one.name) }))), [signed, age, goTo])
+	const commands = useMemo((): Command[] => (signed ? [] : steps.filter((one) => one.name !== 'Growth' || age < 18).map((one) => ({ name: `Step: ${one.name}`, keys: `Alt+${numberOf(one.name)}`, single: String(numberOf(one.name)), run: () => goTo(one.name) })).concat(step.name === 'Decide' ? [{ name: 'Preview of the report, beside Decide', keys: 'Alt+P', single: '', run: togglePreview }] : [])), [signed, age, goTo, step.name])
 	useCommands(commands)
 	// a button may still be waiting for the host when the key comes: one more try before saying that nothing is left
 	const toNext = (tries = 1) => {
@@ -95,6 +103,7 @@ function Walk({ playerId, open, protocol, shelf, shelfTrouble }: WalkProps) {
 			if (wanted) { event.preventDefault(); goTo(wanted.name) }
 			if (key === 'n' || event.code === 'KeyN') { event.preventDefault(); toNext() }
 		}
+		if (event.altKey && !event.ctrlKey && !event.shiftKey && (key === 'p' || event.code === 'KeyP') && togglePreview()) event.preventDefault()
 		if (event.ctrlKey && !event.altKey && (key === 'z' || key === 'y')) {
 			event.preventDefault()
 			const back = key === 'z' && !event.shiftKey
