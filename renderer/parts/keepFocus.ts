@@ -1,4 +1,4 @@
-/** The focus is not lost when the control that has it is switched off for a while or goes away: it comes back to it, or goes to what comes next in its place. */
+/** The focus is not lost when the control that has it is switched off for a while or goes away: it comes back to it, or goes to what comes next in its place, or to the heading of a page that is new. */
 
 /** ms within which a screen may move the focus itself. */
 const patience = 350
@@ -8,9 +8,16 @@ const reachable = 'a[href], button:not([disabled]), input:not([disabled]):not([t
 const off = (one: HTMLElement): boolean => one.matches(':disabled')
 const lost = (): boolean => document.activeElement === null || document.activeElement === document.body
 
+/** The whole page changed: its heading, from where a screen reader begins. */
+function headingOf(page: HTMLElement): HTMLElement | undefined {
+	const heading = page.querySelector<HTMLElement>('h1') ?? undefined
+	if (heading) heading.tabIndex = -1
+	return heading
+}
 /** What comes after `from` within the nearest ancestor that still stands; else what comes before it. */
 function nextTo(from: HTMLElement, chain: readonly HTMLElement[]): HTMLElement | undefined {
 	for (const ancestor of chain.filter((one) => one.isConnected)) {
+		if (ancestor.id === 'main' && !from.isConnected) return headingOf(ancestor)
 		const all = [...ancestor.querySelectorAll<HTMLElement>(reachable)].filter((one) => one.offsetParent !== null)
 		const found = from.isConnected ? (all.find((one) => from.compareDocumentPosition(one) & Node.DOCUMENT_POSITION_FOLLOWING) ?? all.at(-1)) : all[0]
 		if (found) return found

@@ -71,7 +71,7 @@ export function Sign(props: StepProps & { onSigned: () => void }) {
 	const error = trouble && <Alert severity="error" role="alert"><AlertTitle>{trouble.title}</AlertTitle>{trouble.says}{trouble.problems.length > 0 && <Box component="ul" sx={{ m: 0, pl: 2.5 }}>{trouble.problems.map((one) => <li key={`${one.path} ${one.message}`}>{one.path}: {one.message}</li>)}</Box>}</Alert>
 
 	if (visitId) return <Stack spacing={2}>
-		<Alert severity="success" ref={done} tabIndex={-1}>Signed{clinician ? ` as ${clinician.name}, ${clinician.registration}` : ''}. The record can no longer be changed; a correction is a new assessment.</Alert>
+		<Alert severity="success" ref={done} tabIndex={-1}>Signed{clinician ? ` as ${clinician.name}, ${clinician.registration}` : ''}. The record can no longer be changed; a correction becomes a new version: open the visit on the player's page, then Amend.</Alert>
 		{error}
 		<Stack direction="row" spacing={1} useFlexGap sx={{ flexWrap: 'wrap' }}>
 			{page ? <Button variant="contained" href={page.url} download={page.fileName}>Save PDF</Button> : <Button variant="contained" disabled={busy !== ''} onClick={() => openReport(visitId)}>Open the report</Button>}
