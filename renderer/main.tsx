@@ -9,9 +9,11 @@ import type { OutputOf } from '../shared/contract.ts'
 import { call, wordsOf } from './host.ts'
 import { Frame } from './parts/Frame.tsx'
 import { refusalShown } from './parts/form.tsx'
+import { keepFocus } from './parts/keepFocus.ts'
 import { loadLook } from './parts/look.ts'
 import { lookStyles } from './parts/lookStyles.ts'
 import { Palette } from './parts/Palette.tsx'
+import { printStyles } from './parts/printStyles.ts'
 import { Tour } from './parts/Tour.tsx'
 import { PlayerScreen, type SavedNotice } from './screens/player/player.tsx'
 import { Players } from './screens/players/players.tsx'
@@ -123,5 +125,6 @@ function App() {
 	return <Frame status={status} lock={lock} trouble={trouble}>{state === 'open' && <Palette />}{inList && !id && <Tour />}{page()}{inList && <RecordsWays person={status?.person} playerId={id && id !== 'new' ? id : undefined} />}</Frame>
 }
 
+keepFocus()
 const root = document.getElementById('root')
-if (root) createRoot(root).render(<CacheProvider value={cache}><ThemeProvider theme={theme}><CssBaseline /><GlobalStyles styles={lookStyles} /><App /></ThemeProvider></CacheProvider>)
+if (root) createRoot(root).render(<CacheProvider value={cache}><ThemeProvider theme={theme}><CssBaseline /><GlobalStyles styles={lookStyles} /><GlobalStyles styles={printStyles} /><App /></ThemeProvider></CacheProvider>)

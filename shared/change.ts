@@ -1,6 +1,7 @@
 /** Change of a measure since the last visit that has it: called real only from the published smallest real change. */
 import type { Change } from './assessment.ts'
 import type { Protocol, ThresholdKey } from './protocol/protocol.ts'
+import { dayInWords } from './visit/age.ts'
 import { rounded } from './visit/sides.ts'
 import type { Visit } from './visit/visit.ts'
 
@@ -26,9 +27,9 @@ export function changeSince(visit: Visit, earlier: readonly Visit[], of: (visit:
 	const smallestReal = protocol.value(limit.key)
 	return { ...base, smallestReal, verdict: Math.abs(base.change) >= smallestReal ? 'real' : 'within-error' }
 }
+export const examinerWords: Record<Change['examiners'], string> = { same: 'same examiner', different: 'different examiner', unknown: 'examiner not recorded at both visits' }
 /** The lines of a working about a change. */
 export function changeLines({ since, was, now, change, unit, examiners, smallestReal, verdict, why }: Change): string[] {
-	const sum = `${rounded(now, 2)} now - ${rounded(was, 2)} on ${since} = ${rounded(change, 2)} ${unit}`
-	const who = { same: 'same examiner', different: 'different examiner', unknown: 'examiner not recorded at both visits' }[examiners]
-	return [sum, verdict === 'cannot-compare' ? `Cannot be compared: ${why}` : `Smallest real change ${smallestReal} ${unit} (${who}): ${verdict === 'real' ? 'a real change' : 'within error'}`]
+	const sum = `${rounded(now, 2)} now - ${rounded(was, 2)} on ${dayInWords(since)} = ${rounded(change, 2)} ${unit}`
+	return [sum, verdict === 'cannot-compare' ? `Cannot be compared: ${why}` : `Smallest real change ${smallestReal} ${unit} (${examinerWords[examiners]}): ${verdict === 'real' ? 'a real change' : 'within error'}`]
 }

@@ -13,7 +13,7 @@ const only = process.argv.slice(2)
 ownTemporary()
 mkdirSync(out, { recursive: true })
 const browser = await chromium.launch({ ...(process.env.LASTWRIGHT_BROWSER ? { executablePath: process.env.LASTWRIGHT_BROWSER } : {}), args: ['--no-sandbox', '--disable-gpu', '--disable-background-networking', '--no-first-run'] })
-const taken: Look[] = ['light', 'dark', 'text of 200 %']
+const taken: Look[] = (process.env.LASTWRIGHT_LOOKS?.split(',') as Look[] | undefined) ?? ['light', 'dark', 'text of 200 %']
 async function take(name: string, page: Awaited<ReturnType<typeof browser.newPage>>): Promise<void> {
 	for (const look of taken) {
 		await put(page, look)

@@ -10,6 +10,9 @@ export const strengthWords: Record<Strength, string> = {
 }
 const number = (one: Because) => `${one.measure}: ${typeof one.value === 'number' ? rounded(one.value, 3) : one.value}${one.unit ? ` ${one.unit}` : ''}`
 
+/** Findings that begin with the name of a feature or a pair begin as a sentence does. */
+export const sentence = { '&::first-letter': { textTransform: 'uppercase' } } as const
+
 interface BasisProps { because: readonly Because[]; basis: BasisOf; /** what stands before the button on its line */ head?: ReactNode; /** what stands after it */ end?: ReactNode }
 export function Basis({ because, basis, head, end }: BasisProps) {
 	const [open, setOpen] = useState(false)
@@ -29,7 +32,7 @@ export function Basis({ because, basis, head, end }: BasisProps) {
 				{end}
 			</Box>
 			<Collapse in={open} id={id} unmountOnExit>
-				<Box component="dl" sx={{ m: 0, p: 1.5, borderLeft: 3, borderColor: 'primary.main', bgcolor: 'background.default', display: 'grid', gridTemplateColumns: 'max-content 1fr', columnGap: 2, rowGap: 0.5, fontSize: '0.875rem' }}>
+				<Box component="dl" sx={{ m: 0, p: 1.5, borderLeft: 3, borderColor: 'primary.main', bgcolor: 'background.default', display: 'grid', gridTemplateColumns: 'minmax(0, max-content) minmax(60%, 1fr)', columnGap: 2, rowGap: 0.5, fontSize: '0.875rem' }}>
 					{rows.map(([name, words]) => [
 						<Box component="dt" key={name} sx={{ color: 'text.secondary' }}>{name}</Box>,
 						<Box component="dd" key={`${name} words`} sx={{ m: 0, overflowWrap: 'anywhere' }}>{words}</Box>,

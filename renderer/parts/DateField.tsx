@@ -1,4 +1,4 @@
-/** A date typed in any clear form and read back in words, so that day and month cannot change places unseen. */
+/** A date typed in any clear form and shown in words, so that day and month cannot change places unseen. */
 import { TextField } from '@mui/material'
 import { useState } from 'react'
 import { dayInWords } from './dates.ts'
@@ -17,8 +17,10 @@ interface DateFieldProps {
 }
 export function DateField({ label, value, set, error, hint, size = 'medium', name }: DateFieldProps) {
 	const [typed, setTyped] = useState<string>()
-	const text = typed ?? value
+	const known = parseDate(value)
+	const text = typed ?? (known.ok ? dayInWords(known.iso) : value)
 	const parsed = text.trim() === '' ? undefined : parseDate(text)
+	const read = typed !== undefined && parsed?.ok ? `Read as ${dayInWords(parsed.iso)}` : undefined
 	const says = parsed && !parsed.ok && typed === undefined ? parsed.says : undefined
 	return (
 		<TextField
@@ -27,7 +29,7 @@ export function DateField({ label, value, set, error, hint, size = 'medium', nam
 			label={label || undefined}
 			value={text}
 			error={Boolean(error ?? says)}
-			helperText={(error ?? says) || (parsed?.ok ? dayInWords(parsed.iso) : parsed?.says) || hint || 'Such as 2 May 2013 or 2013-05-02'}
+			helperText={(error ?? says) || read || (parsed?.ok ? hint : parsed?.says || hint || 'Such as 2 May 2013') || ' '}
 			onChange={(event) => {
 				const next = event.target.value
 				setTyped(next)

@@ -76,8 +76,8 @@ export function ReportPreview({ draft, assessment, earlier }: { draft: DraftCont
 			return { trouble: error instanceof Error ? error.message : String(error) }
 		}
 	}, [open, content, assessment, earlier, clinic])
-	return <Box component="details" onToggle={(event: { currentTarget: EventTarget }) => setOpen((event.currentTarget as HTMLDetailsElement).open)} sx={{ position: { lg: 'sticky' }, top: 8, maxHeight: { lg: 'calc(100vh - 16px)' }, overflow: 'auto' }}>
-		<Box component="summary" id={id} sx={{ minHeight: 44, display: 'list-item', py: 1, cursor: 'pointer', fontWeight: 600 }}>{t('preview.title')}</Box>
+	return <Box component="details" data-preview="" onToggle={(event: { currentTarget: EventTarget }) => setOpen((event.currentTarget as HTMLDetailsElement).open)} sx={{ position: { lg: 'sticky' }, top: 8, maxHeight: { lg: 'calc(100vh - 16px)' }, overflow: 'auto' }}>
+		<Box component="summary" id={id} aria-keyshortcuts="Alt+P" sx={{ minHeight: 44, display: 'list-item', py: 1, px: 0.5, '&:focus-visible': { outlineOffset: '-3px' }, cursor: 'pointer', fontWeight: 600 }}>{t('preview.title')}</Box>
 		{trouble ? <p role="alert">{trouble}</p> : null}
 		{gauge ? <Box component="p" sx={{ color: 'text.secondary', fontSize: '0.85rem', mt: 0 }}>{t('preview.grade', { grade: Math.max(0, gauge.grade).toFixed(1), ease: gauge.ease.toFixed(0), smog: gauge.smog.toFixed(1) })}</Box> : null}
 		{document ? <Box role="region" aria-labelledby={id} tabIndex={0}><DocumentView document={document} /></Box> : null}

@@ -2,6 +2,7 @@
 import { Alert, Box, Button, Chip, Link, Typography } from '@mui/material'
 import type { ReactNode } from 'react'
 import type { OutputOf } from '../../shared/contract.ts'
+import { PrintHead } from './Print.tsx'
 
 interface FrameProps { status?: OutputOf<'session.status'>; lock: () => void; trouble: string; children: ReactNode }
 const edge = { width: '100%', maxWidth: 1400, mx: 'auto', px: { xs: 2, sm: 3 } }
@@ -9,7 +10,7 @@ const edge = { width: '100%', maxWidth: 1400, mx: 'auto', px: { xs: 2, sm: 3 } }
 export function Frame({ status, lock, trouble, children }: FrameProps) {
 	const open = status?.state === 'open'
 	return (
-		<Box sx={{ minHeight: '100vh', display: 'flex', flexDirection: 'column' }}>
+		<Box sx={{ minHeight: '100vh', display: 'flex', flexDirection: 'column', '@media print': { display: 'block', minHeight: 0 } }}>
 			{/* a button, since a link would change the address the router reads */}
 			<Box component="button" type="button" onClick={() => document.getElementById('main')?.focus()} sx={{ position: 'absolute', left: 12, top: -80, zIndex: 10, px: 2, minHeight: 44, font: 'inherit', border: 0, borderRadius: 1, bgcolor: 'primary.main', color: 'primary.contrastText', '&:focus': { top: 8 } }}>Skip to the content</Box>
 			<Box component="header" sx={{ bgcolor: 'background.paper', borderBottom: 1, borderColor: 'divider', borderTop: '4px solid', borderTopColor: 'primary.main', displayPrint: 'none' }}>
@@ -32,7 +33,8 @@ export function Frame({ status, lock, trouble, children }: FrameProps) {
 					)}
 				</Box>
 			</Box>
-			<Box component="main" id="main" tabIndex={-1} sx={{ ...edge, flexGrow: 1, py: 3 }}>
+			<Box component="main" id="main" tabIndex={-1} sx={{ ...edge, flexGrow: 1, py: 3, containerType: 'inline-size', '@media print': { containerType: 'normal', maxWidth: 'none', p: 0 } }}>
+				<PrintHead clinicName={status?.clinicName} person={status?.person?.name} />
 				<Box sx={{ displayPrint: 'none', display: 'grid', gap: 1, '&:not(:empty)': { mb: 2 } }}>
 					{trouble && <Alert severity="error" role="alert">{trouble}</Alert>}
 					{status?.warnings.map((one) => <Alert key={one} severity="warning" role="alert">{one}</Alert>)}

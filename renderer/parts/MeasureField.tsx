@@ -1,6 +1,6 @@
 /** One field of the visit, read from its schema: number with repeats, choice, yes/no/not asked, or text. */
 import { Box, TextField, ToggleButton, ToggleButtonGroup, Typography } from '@mui/material'
-import { useContext, useEffect, useState } from 'react'
+import { type ReactNode, useContext, useEffect, useState } from 'react'
 import { meanOf, rounded } from '../../shared/visit/sides.ts'
 import { termWords } from '../../shared/visit/terms.ts'
 import { visitSchema } from '../../shared/visit/visit.ts'
@@ -12,6 +12,7 @@ import { judge, reasonOf, reasonsNotMeasured } from './judge.ts'
 import { parseDate } from './parseDate.ts'
 import { PasteBlock } from './PasteDialog.tsx'
 import { isBlock } from './pasteBlock.ts'
+import { unitShown } from './units.ts'
 
 export interface FieldProps { path: string; draft: DraftContent; change: (update: (now: DraftContent) => DraftContent) => void; before?: unknown }
 /** Raised when the draft went back a step: what stands half typed in a field is not the draft any more. */
@@ -45,7 +46,8 @@ export function MeasureField({ path, draft, change, before }: FieldProps) {
 			<ToggleButtonGroup exclusive size="small" aria-label={name} value={value === undefined ? 'not-asked' : value ? 'yes' : 'no'} onChange={(_, next: string | null) => next && change((now) => withValue(now, path, next === 'not-asked' ? undefined : next === 'yes'))} onKeyDown={(event) => {
 				if (event.key === 'y' || event.key === 'n') change((now) => withValue(now, path, event.key === 'y'))
 			}}>
-				<ToggleButton value="not-asked">Not asked</ToggleButton>
+				{/* an answer stands out, the lack of one does not */}
+				<ToggleButton value="not-asked" sx={{ '&.Mui-selected, &.Mui-selected:hover': { bgcolor: 'action.selected', color: 'text.primary' } }}>Not asked</ToggleButton>
 				<ToggleButton value="no">No</ToggleButton>
 				<ToggleButton value="yes" color="error">Yes</ToggleButton>
 			</ToggleButtonGroup>
@@ -53,7 +55,7 @@ export function MeasureField({ path, draft, change, before }: FieldProps) {
 	if (meta.kind === 'date') return <DateField label="" name={name} size="small" value={stored} set={(next) => change((now) => (next.trim() === '' ? withValue(now, path, undefined) : parseDate(next).ok ? withValue(now, path, next) : withRaw(now, path, next)))} />
 	if (meta.kind === 'choice')
 		return (
-			<TextField select fullWidth size="small" value={stored} onChange={(event) => change((now) => withValue(now, path, event.target.value || undefined))} slotProps={{ select: { native: true }, htmlInput: { 'aria-label': name, 'data-path': path, onKeyDown: copyOther } }}>
+			<TextField select fullWidth size="small" helperText=" " value={stored} onChange={(event) => change((now) => withValue(now, path, event.target.value || undefined))} slotProps={{ select: { native: true }, htmlInput: { 'aria-label': name, 'data-path': path, onKeyDown: copyOther } }}>
 				<option value="">not recorded</option>
 				{meta.options.map((term) => <option key={term} value={term}>{termWords(term)}</option>)}
 			</TextField>
@@ -65,8 +67,8 @@ export function MeasureField({ path, draft, change, before }: FieldProps) {
 	const last = number && !path.endsWith('fpi6') ? meanOf(before as number | number[] | undefined) : undefined
 	const mean1 = last === undefined ? undefined : meanOf(value as number | number[] | undefined)
 	const reason = number ? draft.visit.notMeasured?.[path] : undefined
-	const help = error ?? warning ?? (mean === undefined ? '' : `mean ${rounded(mean, 1)} ${meta.unit}`)
-	const lastWords = last === undefined ? '' : `last visit ${rounded(last, 1)}${mean1 === undefined ? '' : `, ${signed(rounded(mean1 - last, 1))} ${meta.unit}`}`
+	const help = error ?? warning ?? (mean === undefined ? '' : `mean ${rounded(mean, 1)} ${unitShown(meta.unit)}`.trim())
+	const lastWords = last === undefined ? '' : `last visit ${rounded(last, 1)}${mean1 === undefined ? '' : `, ${signed(rounded(mean1 - last, 1))} ${unitShown(meta.unit)}`.trimEnd()}`
 	return (
 		<Box>
 		<TextField
@@ -87,7 +89,7 @@ export function MeasureField({ path, draft, change, before }: FieldProps) {
 				const block = event.clipboardData.getData('text/plain')
 				if (isBlock(block) && takeBlock(path, block)) event.preventDefault()
 			}}
-			slotProps={{ htmlInput: { 'aria-label': name, 'data-path': path, 'aria-keyshortcuts': other ? sameAsOther : undefined, inputMode: number ? 'decimal' : 'text', autoComplete: 'off', style: number ? { ...(reason === undefined ? { fontSize: '1.5rem', fontWeight: 600 } : { fontSize: '1rem' }), paddingTop: 4, paddingBottom: 4, fontVariantNumeric: 'tabular-nums' } : {} }, input: number ? { endAdornment: <Typography variant="body2" color="text.secondary" sx={{ pl: 1, whiteSpace: 'nowrap' }}>{meta.unit}</Typography> } : {}, formHelperText: { role: error || warning ? 'alert' : undefined, sx: warning && !error ? { color: 'warning.main' } : {} } }}
+			slotProps={{ htmlInput: { 'aria-label': name, 'data-path': path, 'aria-keyshortcuts': other ? sameAsOther : undefined, inputMode: number ? 'decimal' : 'text', autoComplete: 'off', style: number ? { ...(reason === undefined ? { fontSize: '1.5rem', fontWeight: 600 } : { fontSize: '1rem' }), paddingTop: 4, paddingBottom: 4, fontVariantNumeric: 'tabular-nums' } : {} }, input: number ? { endAdornment: <Typography variant="body2" color="text.secondary" sx={{ pl: 1, whiteSpace: 'nowrap' }}>{unitShown(meta.unit)}</Typography> } : {}, formHelperText: { role: error || warning ? 'alert' : undefined, sx: warning && !error ? { color: 'warning.main' } : {} } }}
 		/>
 			{reason === undefined ? null : (
 				<Box component="label" sx={{ display: 'flex', alignItems: 'center', gap: 1, fontSize: '0.875rem', color: 'text.secondary', mb: 1, whiteSpace: 'nowrap' }}>
@@ -101,19 +103,23 @@ export function MeasureField({ path, draft, change, before }: FieldProps) {
 		</Box>
 	)
 }
+/** A label and its one or two columns. With large letters the columns go below the label, so that no value is cut off; headings use the same columns and so stand over them. */
+export function RowColumns({ label, two, children }: { label: ReactNode; two: boolean; children: ReactNode }) {
+	return (
+		<Box sx={{ display: 'flex', flexWrap: 'wrap', columnGap: 2, alignItems: 'start' }}>
+			<Box sx={{ flex: '1.1 1 0', minWidth: 'min(11rem, 100%)' }}>{label}</Box>
+			<Box sx={{ flex: '2 1 0', minWidth: 'min(22rem, 100%)', display: 'grid', gridTemplateColumns: two ? 'minmax(0, 1fr) minmax(0, 1fr)' : 'minmax(0, 1fr)', columnGap: 2, alignItems: 'start' }}>{children}</Box>
+		</Box>
+	)
+}
 /** A row of the form: its label once, then one field, or left and right in their columns. */
 export function FieldRow({ paths, hint, ...rest }: { paths: readonly string[]; hint?: string | undefined; before?: readonly unknown[] } & Omit<FieldProps, 'path' | 'before'>) {
 	const meta = fieldMeta(visitSchema, paths[0] ?? '')
-	return (
-		// with large letters the fields go below their label, so that no value is cut off
-		<Box sx={{ display: 'flex', flexWrap: 'wrap', columnGap: 2, alignItems: 'start' }}>
-			<Box sx={{ pt: 1, flex: '1.1 1 0', minWidth: 'min(11rem, 100%)' }}>
-				<Typography sx={{ fontWeight: 600 }}>{meta.title}</Typography>
-				{hint ? <Typography variant="body2" color="text.secondary">{hint}</Typography> : null}
-			</Box>
-			<Box sx={{ flex: '2 1 0', minWidth: 'min(22rem, 100%)', display: 'grid', gridTemplateColumns: paths.length === 2 ? 'minmax(0, 1fr) minmax(0, 1fr)' : 'minmax(0, 1fr)', columnGap: 2, alignItems: 'start' }}>
-				{paths.map((path, index) => <MeasureField key={path} path={path} draft={rest.draft} change={rest.change} before={rest.before?.[index]} />)}
-			</Box>
+	const label = (
+		<Box sx={{ pt: 1 }}>
+			<Typography sx={{ fontWeight: 600 }}>{meta.title}</Typography>
+			{hint ? <Typography variant="body2" color="text.secondary">{hint}</Typography> : null}
 		</Box>
 	)
+	return <RowColumns label={label} two={paths.length === 2}>{paths.map((path, index) => <MeasureField key={path} path={path} draft={rest.draft} change={rest.change} before={rest.before?.[index]} />)}</RowColumns>
 }

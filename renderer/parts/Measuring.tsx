@@ -7,6 +7,7 @@ import { visitSchema } from '../../shared/visit/visit.ts'
 import { helpOf } from '../help/measures.ts'
 import { readPath } from '../screens/assessment/path.ts'
 import { fieldMeta } from './fieldMeta.ts'
+import { unitShown } from './units.ts'
 import { FootPicture } from './FootPicture.tsx'
 import { MeasureHelpText } from './Help.tsx'
 
@@ -24,7 +25,7 @@ export function Measuring({ path, draft, open, setOpen }: MeasuringProps) {
 		<Paper component="section" aria-label="Measuring now" variant="outlined" sx={{ p: 2, mb: 2 }}>
 			<Typography variant="h2">{help.title}{side ? `, ${side}` : ''}</Typography>
 			<Typography component="p" sx={{ fontSize: '2.75rem', fontWeight: 700, lineHeight: 1.2, fontVariantNumeric: 'tabular-nums' }}>
-				{draft.raw[path] !== undefined ? <Box component="span" sx={{ fontSize: '1.25rem', color: 'error.main' }}>not a value yet</Box> : reason !== undefined ? <Box component="span" sx={{ fontSize: '1.25rem' }}>not measured: {reason}</Box> : shown === undefined ? <Box component="span" sx={{ fontSize: '1.25rem', color: 'text.secondary' }}>waiting for the reading</Box> : <>{typeof shown === 'number' ? rounded(shown, 1) : shown} <Box component="span" sx={{ fontSize: '1.25rem', fontWeight: 400 }}>{meta.kind === 'number' ? meta.unit : ''}</Box></>}
+				{draft.raw[path] !== undefined ? <Box component="span" sx={{ fontSize: '1.25rem', color: 'error.main' }}>not a value yet</Box> : reason !== undefined ? <Box component="span" sx={{ fontSize: '1.25rem' }}>not measured: {reason}</Box> : shown === undefined ? <Box component="span" sx={{ fontSize: '1.25rem', color: 'text.secondary' }}>waiting for the reading</Box> : <>{typeof shown === 'number' ? rounded(shown, 1) : shown} <Box component="span" sx={{ fontSize: '1.25rem', fontWeight: 400 }}>{meta.kind === 'number' ? unitShown(meta.unit) : ''}</Box></>}
 			</Typography>
 			<FootPicture help={help} side={side} />
 			<Button variant="text" aria-expanded={open} aria-controls={id} aria-keyshortcuts="F1" onClick={() => setOpen(!open)}>How to measure (F1)</Button>

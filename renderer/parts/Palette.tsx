@@ -4,6 +4,7 @@ import { useEffect, useMemo, useState } from 'react'
 import { keySheet } from '../help/keys.ts'
 import { call } from '../host.ts'
 import { type Command, commandsNow } from './commands.ts'
+import { dayInWords } from './dates.ts'
 import { lookNow } from './look.ts'
 
 const go = (hash: string) => () => { location.hash = hash }
@@ -48,7 +49,7 @@ export function Palette() {
 		return () => removeEventListener('keydown', pressed)
 	}, [])
 	const close = () => setShown(undefined)
-	if (shown === 'keys') return <Dialog open onClose={close} maxWidth="md" fullWidth aria-labelledby="keys-title"><DialogTitle id="keys-title">Shortcuts</DialogTitle><DialogContent><KeySheet /></DialogContent></Dialog>
+	if (shown === 'keys') return <Dialog open onClose={close} maxWidth="md" fullWidth aria-labelledby="keys-title"><DialogTitle id="keys-title">Shortcuts</DialogTitle>{/* it scrolls with large letters, so the keys must reach it */}<DialogContent tabIndex={0}><KeySheet /></DialogContent></Dialog>
 	return shown === 'palette' ? <Choose close={close} /> : null
 }
 function Choose({ close }: { close: () => void }) {
@@ -59,7 +60,7 @@ function Choose({ close }: { close: () => void }) {
 	useEffect(() => {
 		if (query.trim().length < 2) return setPlayers([])
 		let wanted = true
-		const timer = setTimeout(() => call('players.search', { query, limit: 8 }).then(({ cards }) => { if (wanted) setPlayers(cards.map((one) => ({ name: `${one.givenName} ${one.familyName}, born ${one.birthDate}`, run: go(`#/players/${one.playerId}`) }))) }, () => {}), 120)
+		const timer = setTimeout(() => call('players.search', { query, limit: 8 }).then(({ cards }) => { if (wanted) setPlayers(cards.map((one) => ({ name: `${one.givenName} ${one.familyName}, born ${dayInWords(one.birthDate)}`, run: go(`#/players/${one.playerId}`) }))) }, () => {}), 120)
 		return () => { wanted = false; clearTimeout(timer) }
 	}, [query])
 	const rows = [...own.filter((one) => query.trim() === '' || fits(one.name, query)), ...players]

@@ -7,14 +7,6 @@ import { DateField } from './DateField.tsx'
 /** Raised after a refusal is shown, so that the session gate looks whether the records were locked meanwhile. */
 export const refusalShown = 'lastwright-refusal-shown'
 
-/** The label stands above its field: the focus ring then never crosses it. */
-const labelAbove = {
-	'& .MuiInputLabel-root': { position: 'static', transform: 'none', mb: 0.5, fontSize: '0.9rem', fontWeight: 600, color: 'text.primary', '&.Mui-error': { color: 'error.main' } },
-	'& .MuiOutlinedInput-root': { bgcolor: 'background.paper' },
-	'& .MuiOutlinedInput-notchedOutline': { top: 0, borderColor: 'text.secondary', '& legend': { display: 'none' } },
-	'& .MuiOutlinedInput-input:not(textarea)': { py: 1.25 },
-	'& .Mui-error .MuiOutlinedInput-notchedOutline': { borderColor: 'error.main', borderWidth: 2 },
-}
 interface FieldProps {
 	label: string
 	value: string
@@ -34,7 +26,7 @@ export function Field({ label, value, set, type = 'text', focus, rows, error, hi
 	if (type === 'date') return <DateField label={label} value={value} set={set} error={error} hint={hint} />
 	return (
 		<TextField
-			fullWidth sx={labelAbove} label={label} value={value} type={options || rows ? undefined : type} autoFocus={focus} error={Boolean(error)}
+			fullWidth label={label} value={value} type={options || rows ? undefined : type} autoFocus={focus} error={Boolean(error)}
 			helperText={error || hint || undefined} multiline={Boolean(rows)} rows={rows} select={Boolean(options)} autoComplete={autoComplete}
 			onChange={(event) => set(event.target.value)}
 			slotProps={{ inputLabel: { shrink: true }, select: { native: true }, htmlInput: { 'aria-required': optional ? undefined : true, spellCheck: false } }}
@@ -68,7 +60,7 @@ export function issueWords(title: string, value: string, issue: Issue): string {
 	if (!typed) return `${title} is empty. Fill it in.`
 	if (issue.code === 'too_big') return `${title} has ${typed.length} characters. Shorten it to ${issue.maximum} or fewer.`
 	if (issue.format === 'email') return `${title} ${typed} is not an e-mail address. Write one such as name@example.org.`
-	if (issue.format === 'date') return `${title} ${typed} is not a date of the calendar. Write it as year-month-day, such as 2011-06-30.`
+	if (issue.format === 'date') return `${title} ${typed} is not a date of the calendar. Write it such as 30 June 2011.`
 	return `${title} ${typed} cannot be used: ${issue.message}.`
 }
 /** The host's problems by field path, `prefix` taken off; and the sentence for those that belong to no shown field. */

@@ -34,6 +34,7 @@ export const lookStyles: Record<string, object> = {
 	':root[data-lw-look="dark"]': { ...varsOf(sheetsOf(theme), true), '--lw-focus': '#ffc46b', colorScheme: 'dark' },
 	':root[data-lw-look="contrast"]': { ...varsOf(sheetsOf(contrast), false), ...alertPlain, '--lw-focus': '#ff9ef5', colorScheme: 'dark' },
 	':root[data-lw-look="contrast"] .MuiAlert-root, :root[data-lw-look="contrast"] .MuiOutlinedInput-notchedOutline': { border: '1px solid #ffffff' },
-	':root[data-lw-look="contrast"] .MuiToggleButton-root.Mui-selected': { backgroundColor: '#ffe14d', color: '#000000' },
+	// paper is light, whatever the screen is, and its letters have their own size
+	'@media print': { ':root:root:root': { ...varsOf(sheetsOf(theme), false), colorScheme: 'light', fontSize: '80%' } },
 	...Object.fromEntries(textSizes.map((one) => [`:root[data-lw-text="${one}"]`, { fontSize: `${one}%` }])),
 }

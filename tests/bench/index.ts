@@ -1,12 +1,13 @@
 /** Runs every bench, prints value and limit, and ends with 1 where a limit is passed. */
 import { matchBench } from './match.ts'
+import { paceBench } from './pace.ts'
 import { recordsBench } from './records.ts'
 import { seasonBench } from './season.ts'
 import { squadBench } from './squad.ts'
 import { ownTemporary } from '../temporary.ts'
 
 interface Line { name: string; value: number; unit: string; limit: number }
-const benches: Record<string, () => Promise<Line[]>> = { season: seasonBench, match: matchBench, squad: squadBench, records: recordsBench }
+const benches: Record<string, () => Promise<Line[]>> = { season: seasonBench, match: matchBench, squad: squadBench, records: recordsBench, pace: paceBench }
 const clearUp = ownTemporary()
 const asked = process.argv.slice(2)
 for (const [name, run] of Object.entries(benches)) {

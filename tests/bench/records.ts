@@ -12,14 +12,15 @@ interface Line { name: string; value: number; unit: string; limit: number }
 const [players, perPlayer] = [20_000, 3]
 /** bytes of a visit's record with its assessment; nothing at unlock may depend on them */
 const bodyLong = 12_000
-const passphrase = 'correct horse'
+export const passphrase = 'correct horse'
 /** The least stretching: what the full one takes is a line of its own. */
 const cheapCost = 1024
 const optionsFor = (dataFolder: string) => ({ dataFolder, scryptCost: cheapCost, renderPdf: async () => Buffer.from('%PDF-1.7') })
 const syllables = ['ash', 'bel', 'cor', 'dún', 'ève', 'far', 'gol', 'hañ', 'ing', 'jor']
 const name = (n: number) => [n % 10, Math.floor(n / 10) % 10, Math.floor(n / 100) % 10].map((at) => syllables[at]).join('')
 
-async function fill(folder: string): Promise<void> {
+/** 20,000 invented players with their visits under one passphrase. */
+export async function fill(folder: string): Promise<void> {
 	const first = createApp(optionsFor(folder))
 	await first.call('session.setUp', { clinic: { format: 'lastwright-clinic', version: 1, name: 'Invented Clinic', address: [], colour: '#1f5f5b', clinician: { name: 'A. Example', registration: 'X1' } }, passphrase })
 	first.close()

@@ -11,9 +11,12 @@ const rules = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa']
 /** Side of the smallest target in px; WCAG 2.2 asks for 24, a hand in a hurry for 44 (success criterion 2.5.5, from memory). */
 const target = 44
 
-/** One line for each thing axe has to report. */
-async function axe(page: Page, where: string): Promise<string[]> {
-	const { violations } = await new AxeBuilder({ page }).withTags(rules).analyze()
+/** What a look can change; the rest is the same in every look and is looked at once, in light. */
+const ofLooks = ['color-contrast', 'link-in-text-block', 'target-size', 'scrollable-region-focusable']
+/** One line for each thing axe has to report. Legacy mode: the frames of this program hold only its own PDF pages, so no other page is opened for them. */
+async function axe(page: Page, where: string, all = true): Promise<string[]> {
+	const builder = new AxeBuilder({ page }).setLegacyMode().options({ resultTypes: ['violations'] })
+	const { violations } = await (all ? builder.withTags(rules) : builder.withRules(ofLooks)).analyze()
 	return violations.flatMap((one) => one.nodes.map((node) => `${where}: ${one.id}: ${node.target.join(' ')}: ${(node.failureSummary ?? '').split('\n')[1]?.trim() ?? one.help}`))
 }
 /** Targets that are too small, by what a hand can hit: a field counts with its frame, a tick with its label; a link within a sentence is exempt. */
@@ -58,7 +61,8 @@ async function walk(page: Page, where: string): Promise<string[]> {
 		const { wrong, mark } = await focusNow(page)
 		if (mark === '') return found
 		if (wrong) found.push(`${where}: ${wrong}`)
-		stuck = mark === before ? stuck + 1 : 0
+		// a dialog of one field keeps the focus there, and Escape leaves it
+		stuck = mark === before && await page.getByRole('dialog').count() === 0 ? stuck + 1 : 0
 		if (stuck > 1) return [...found, `${where}: the focus is trapped`]
 		before = mark
 	}
@@ -82,8 +86,8 @@ test.describe('every screen of the open workstation', () => {
 				await stop.open(page)
 				await put(page, look)
 				await page.waitForTimeout(100)
-				found.push(...await axe(page, stop.name))
-				if (look === 'text of 200 %') {
+				found.push(...await axe(page, stop.name, look === 'light'))
+				if (/200 %/.test(look)) {
 					const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)
 					if (over > 1) found.push(`${stop.name}: ${over} px stand out to the right`)
 				}

@@ -114,7 +114,7 @@ test('a complete adult assessment in under 180 keys beyond the values, no mouse'
 		await press('Space')
 		await press('Alt+n')
 		await expect(page.getByRole('button', { name: 'Sign', exact: true })).toBeFocused()
-		await expect(page.getByText('Still missing: nothing the engine asks for.')).toBeVisible()
+		await expect(page.getByText('Still missing: nothing that the findings need.')).toBeVisible()
 		await press('Enter')
 		await expect(page.locator('iframe[title="Signed report"]')).toBeVisible({ timeout: 30_000 })
 		console.log(`keys beyond the values: ${one.keys}`)

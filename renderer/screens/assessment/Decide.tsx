@@ -5,7 +5,7 @@ import type { PerSide } from '../../../shared/assessment.ts'
 import type { Finding, Level } from '../../../shared/finding.ts'
 import type { Shelf } from '../../../shared/visit/shelf.ts'
 import { termWords } from '../../../shared/visit/terms.ts'
-import { Basis } from '../../parts/Basis.tsx'
+import { Basis, sentence } from '../../parts/Basis.tsx'
 import { DateField } from '../../parts/DateField.tsx'
 import { ReportPreview } from '../../parts/DocumentView.tsx'
 import { dayInWords } from '../../parts/dates.ts'
@@ -42,9 +42,9 @@ function FindingRow({ finding, draft, change }: { finding: Finding } & Pick<Step
 	const unsaid = choice === 'change' && !isDecided(draft, finding.id, finding.says)
 	return <Paper variant="outlined" sx={{ px: 2, py: 1 }}>
 		<Basis because={finding.because} basis={finding.basis} head={
-			<Stack direction="row" spacing={1.5} sx={{ alignItems: 'center', flex: '1 1 420px', minWidth: 0 }}>
-				<Chip size="small" variant={quiet(finding) ? 'outlined' : 'filled'} color={chipColour[finding.level]} label={levels.find((one) => one.level === finding.level)?.title} />
-				<Typography sx={choice === 'drop' ? { textDecoration: 'line-through', color: 'text.secondary' } : {}}>{finding.says}</Typography>
+			<Stack direction="row" useFlexGap sx={{ flexWrap: 'wrap', columnGap: 1.5, rowGap: 0.5, alignItems: 'center', flex: '1 1 22rem', minWidth: 0 }}>
+				<Chip size="small" variant={quiet(finding) ? 'outlined' : 'filled'} color={chipColour[finding.level]} label={levels.find((one) => one.level === finding.level)?.title} sx={{ minWidth: '4.75rem' }} />
+				<Typography sx={{ ...sentence, flex: '1 1 14rem', ...(choice === 'drop' ? { textDecoration: 'line-through', color: 'text.secondary' } : {}) }}>{finding.says}</Typography>
 			</Stack>
 		} end={<Choose about={finding.says} value={choice} set={(next) => change((now) => choose(now, finding.id, next, finding.says))} />} />
 		{choice === 'change' && <Stack spacing={1.5} sx={{ mt: 1 }}>
@@ -83,8 +83,8 @@ function WishRow({ wish, draft, change }: { wish: MergedWish } & Pick<StepProps,
 	const choice = lineOf(draft, wish.id)?.choice
 	const title = termWords(wish.feature)
 	return <Paper variant="outlined" sx={{ p: 2 }}>
-		<Stack direction="row" spacing={2} sx={{ justifyContent: 'space-between', alignItems: 'flex-start' }}>
-			<Typography sx={{ fontWeight: 600, ...(choice === 'drop' ? { textDecoration: 'line-through' } : {}) }}>{title}</Typography>
+		<Stack direction="row" spacing={2} useFlexGap sx={{ flexWrap: 'wrap', justifyContent: 'space-between', alignItems: 'flex-start' }}>
+			<Typography sx={{ ...sentence, fontWeight: 600, ...(choice === 'drop' ? { textDecoration: 'line-through' } : {}) }}>{title}</Typography>
 			<Choose about={`${wish.id.startsWith('seek') ? 'seek' : 'avoid'} ${title}`} without="change" value={choice === 'accept' || choice === 'drop' ? choice : undefined} set={(next) => change((now) => choose(now, wish.id, next))} />
 		</Stack>
 		{wish.reasons.map((one) => <Basis key={one.rule} because={one.because} basis={one.basis} head={<Typography variant="body2" sx={{ flex: '1 1 260px' }}>{one.says}</Typography>} />)}
@@ -174,7 +174,8 @@ export function Decide(props: StepProps & { shelf: Shelf | undefined; shelfTroub
 	const { draft, change, assessment, earlier, shelf, shelfTrouble } = props
 	const [part, setPart] = useState<Part>('Findings')
 	const left: Partial<Record<Part, number>> = assessment ? { Findings: undecidedFindings(draft, assessment).length, 'Next pair': undecidedWishes(draft, assessment).length } : {}
-	return <Box sx={{ display: 'grid', gridTemplateColumns: { xs: '1fr', lg: 'minmax(0, 1fr) fit-content(460px)' }, gap: 3, alignItems: 'start' }}><Stack spacing={3}>
+	// where there is no room beside the decisions the preview stands above them, closed until wanted
+	return <Box sx={{ display: 'grid', gridTemplateColumns: 'minmax(0, 1fr) fit-content(460px)', gap: 3, alignItems: 'start', '@container (max-width: 66rem)': { gridTemplateColumns: 'minmax(0, 1fr)', '& > :last-child': { order: -1 } } }}><Stack spacing={3}>
 		{!assessment && <Alert severity="warning">The findings cannot be worked out from the entries as they stand. Look through the earlier steps; what you decide here is kept.</Alert>}
 		<Referral draft={draft} change={change} assessment={assessment} />
 		<Tabs value={part} onChange={(_event, next: Part) => setPart(next)} aria-label="Parts of the decision" variant="scrollable" sx={{ borderBottom: 1, borderColor: 'divider' }}>

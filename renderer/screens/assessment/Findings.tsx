@@ -5,7 +5,7 @@ import type { Assessment } from '../../../shared/assessment.ts'
 import { chartsOf } from '../../../shared/charts/charts.ts'
 import type { Finding, Level, Topic } from '../../../shared/finding.ts'
 import type { Visit } from '../../../shared/visit/visit.ts'
-import { Basis } from '../../parts/Basis.tsx'
+import { Basis, sentence } from '../../parts/Basis.tsx'
 import { clinicProtocol } from '../../parts/clinicProtocol.ts'
 import { ChartView } from '../../parts/ChartView.tsx'
 import { Workings, workingsOf } from '../../parts/Workings.tsx'
@@ -17,7 +17,7 @@ function One({ finding }: { finding: Finding }) {
 	return (
 		<Box component="li" sx={{ py: 1, borderBottom: 1, borderColor: 'divider', listStyle: 'none' }}>
 			<Chip size="small" variant={finding.level === 'note' ? 'outlined' : 'filled'} color={levelColours[finding.level]} label={levelWords[finding.level]} />
-			<Typography sx={{ mt: 0.5 }}>{finding.says}</Typography>
+			<Typography sx={{ ...sentence, mt: 0.5 }}>{finding.says}</Typography>
 			<Basis because={finding.because} basis={finding.basis} />
 		</Box>
 	)

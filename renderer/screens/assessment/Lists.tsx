@@ -35,7 +35,7 @@ export function Conditions({ draft, change }: Part) {
 				// biome-ignore lint/suspicious/noArrayIndexKey: rows have no id of their own in the file format
 				<Paper key={index} variant="outlined" sx={{ p: 1.5 }}>
 					{['condition', 'side', 'status', 'painWorst'].map((key) => <FieldRow key={key} paths={[`conditions.${index}.${key}`]} draft={draft} change={change} />)}
-					<Button onClick={() => change((now) => without(now, 'conditions', index))}>Take {termWords(one.condition)} out</Button>
+					<Button onClick={() => change((now) => without(now, 'conditions', index))}>Remove {termWords(one.condition)}</Button>
 				</Paper>
 			))}
 			<Button variant="outlined" onClick={() => change((now) => ({ ...now, visit: { ...now.visit, conditions: [...(now.visit.conditions ?? []), { condition: conditions[0], side: 'left', status: 'current' }] } as Visit }))}>Add a condition</Button>
@@ -49,7 +49,7 @@ export function Pairs({ draft, change }: Part) {
 			{list.map((one, index) => (
 				<Paper key={one.id} variant="outlined" sx={{ p: 1.5 }}>
 					{['name', 'sole', 'sizeSystem', 'size', 'insideLengthMm', 'heelToForefootOffsetMm', 'heelLiftMm', 'minutesWorn', 'acquired', 'brokenIn', 'letter', 'newFrom', 'price', 'lifeMinutes', 'dryingHours', 'weeklyMinutesMax', 'shareMinPercent', 'shareMaxPercent', 'studHeightMm'].map((key) => <FieldRow key={key} paths={[`footwear.${index}.${key}`]} draft={draft} change={change} />)}
-					<Button onClick={() => change((now) => without(now, 'footwear', index))}>Take {one.name ?? one.id} out</Button>
+					<Button onClick={() => change((now) => without(now, 'footwear', index))}>Remove {one.name ?? 'this pair'}</Button>
 				</Paper>
 			))}
 			<Button variant="outlined" onClick={() => change((now) => {

@@ -26,6 +26,9 @@ export function Sign(props: StepProps & { onSigned: () => void }) {
 	const [trouble, setTrouble] = useState<Trouble>()
 	const [visitId, setVisitId] = useState('')
 	const frame = useRef<HTMLIFrameElement>(null)
+	// the button that had the focus is gone: the next Tab goes to saving and printing
+	const done = useRef<HTMLDivElement>(null)
+	useEffect(() => { if (visitId) done.current?.focus() }, [visitId])
 	const here = useRef(true)
 
 	useEffect(() => {
@@ -68,7 +71,7 @@ export function Sign(props: StepProps & { onSigned: () => void }) {
 	const error = trouble && <Alert severity="error" role="alert"><AlertTitle>{trouble.title}</AlertTitle>{trouble.says}{trouble.problems.length > 0 && <Box component="ul" sx={{ m: 0, pl: 2.5 }}>{trouble.problems.map((one) => <li key={`${one.path} ${one.message}`}>{one.path}: {one.message}</li>)}</Box>}</Alert>
 
 	if (visitId) return <Stack spacing={2}>
-		<Alert severity="success">Signed{clinician ? ` as ${clinician.name}, ${clinician.registration}` : ''}. The record can no longer be changed; a correction is a new assessment.</Alert>
+		<Alert severity="success" ref={done} tabIndex={-1}>Signed{clinician ? ` as ${clinician.name}, ${clinician.registration}` : ''}. The record can no longer be changed; a correction becomes a new version: open the visit on the player's page, then Amend.</Alert>
 		{error}
 		<Stack direction="row" spacing={1} useFlexGap sx={{ flexWrap: 'wrap' }}>
 			{page ? <Button variant="contained" href={page.url} download={page.fileName}>Save PDF</Button> : <Button variant="contained" disabled={busy !== ''} onClick={() => openReport(visitId)}>Open the report</Button>}
@@ -80,7 +83,7 @@ export function Sign(props: StepProps & { onSigned: () => void }) {
 	</Stack>
 
 	return <Stack spacing={2}>
-		<List title="Still missing" severity="info" rows={(assessment?.missing ?? []).map((one) => one.says)} none="nothing the engine asks for." />
+		<List title="Still missing" severity="info" rows={(assessment?.missing ?? []).map((one) => one.says)} none="nothing that the findings need." />
 		<List title="Fields that are not a value yet" severity="warning" rows={Object.entries(draft.raw).map(([path, text]) => rawWords(path, text))} none="none." />
 		<Stack direction="row" spacing={2} useFlexGap sx={{ alignItems: 'center', flexWrap: 'wrap' }}>
 			<Typography>Undecided: {undecided} of {assessment?.findings.length ?? 0} findings; {features} {features === 1 ? 'feature' : 'features'} of the next pair. What is not dropped is printed in the words of the suggestion.</Typography>

@@ -3,12 +3,12 @@ import { Alert, Box, Button, Paper, Typography } from '@mui/material'
 import { useCallback, useDeferredValue, useEffect, useMemo, useRef, useState } from 'react'
 import { assess } from '../../../shared/assess.ts'
 import type { ProtocolFile } from '../../../shared/protocol/protocol.ts'
-import { ageYears } from '../../../shared/visit/age.ts'
+import { ageYears, dayInWords } from '../../../shared/visit/age.ts'
 import type { Shelf } from '../../../shared/visit/shelf.ts'
 import { call, wordsOf } from '../../host.ts'
 import { loadProtocol } from '../../parts/clinicProtocol.ts'
 import { type Command, useCommands } from '../../parts/commands.ts'
-import { FieldRow, undone } from '../../parts/MeasureField.tsx'
+import { FieldRow, RowColumns, undone } from '../../parts/MeasureField.tsx'
 import { Measuring } from '../../parts/Measuring.tsx'
 import { PasteBlock, PasteDialog } from '../../parts/PasteDialog.tsx'
 import { applyPaste, type PasteCell, planPaste } from '../../parts/pasteBlock.ts'
@@ -29,16 +29,28 @@ export function AssessmentScreen({ playerId }: { playerId: string }) {
 	const [protocol, setProtocol] = useState<ProtocolFile>()
 	const [protocolTrouble, setProtocolTrouble] = useState('')
 	useEffect(() => { loadProtocol().then(setProtocol, (error) => setProtocolTrouble(`The clinic's protocol did not open: ${wordsOf(error)}`)) }, [])
-	if (!open || !protocol) return trouble || protocolTrouble ? <Alert severity="error">{trouble || protocolTrouble}</Alert> : <Typography role="status">Opening the visit.</Typography>
-	return <Walk playerId={playerId} open={open} protocol={protocol} />
+	// the findings count the shelf too: it is asked before the first of them is shown, so that none moves down later
+	const [shelf, setShelf] = useState<{ held: Shelf | undefined; trouble: string }>()
+	useEffect(() => { call('shelf.get', {}).then((held) => setShelf({ held: held.shelf, trouble: '' }), (error) => setShelf({ held: undefined, trouble: wordsOf(error) })) }, [])
+	if (!open || !protocol || !shelf) return trouble || protocolTrouble ? <Alert severity="error">{trouble || protocolTrouble}</Alert> : <Typography role="status">Opening the visit.</Typography>
+	return <Walk playerId={playerId} open={open} protocol={protocol} shelf={shelf.held} shelfTrouble={shelf.trouble} />
 }
 
-/** Where the text is large, what stood side by side stands one below the other. */
-const largeText = 'html[data-lw-text="175"] &, html[data-lw-text="200"] &'
+/** Where the window is narrow or the text large, by whatever way, what stood side by side stands one below the other. */
+const narrow = '@container (max-width: 54rem)'
+/** Opens or closes the page beside Decide, which stands behind all decisions for the keys; opened, it has the focus. @returns false where no preview stands */
+function togglePreview(): boolean {
+	const preview = document.querySelector<HTMLDetailsElement>('details[data-preview]')
+	if (!preview) return false
+	preview.open = !preview.open
+	if (preview.open) preview.querySelector('summary')?.focus()
+	return true
+}
 /** The part of a step that is left out for a player of 18 or over still has its number, so that the hand can learn them. */
 const numberOf = (name: string): number => steps.findIndex((one) => one.name === name) + 1
 
-function Walk({ playerId, open, protocol }: { playerId: string; open: OpenDraft; protocol: ProtocolFile }) {
+interface WalkProps { playerId: string; open: OpenDraft; protocol: ProtocolFile; shelf: Shelf | undefined; shelfTrouble: string }
+function Walk({ playerId, open, protocol, shelf, shelfTrouble }: WalkProps) {
 	const { content: draft, earlier, draftId, saved, change, saveNow, closed, undo, redo } = open
 	const [signed, setSigned] = useState(false)
 	const heading = useRef<HTMLHeadingElement>(null)
@@ -48,9 +60,6 @@ function Walk({ playerId, open, protocol }: { playerId: string; open: OpenDraft;
 	const [helpOpen, setHelpOpen] = useState(false)
 	const [said, setSaid] = useState('')
 	const [pasted, setPasted] = useState<readonly PasteCell[]>()
-	const [shelf, setShelf] = useState<Shelf>()
-	const [shelfTrouble, setShelfTrouble] = useState('')
-	useEffect(() => { call('shelf.get', {}).then((held) => setShelf(held.shelf), (error) => setShelfTrouble(wordsOf(error))) }, [])
 	const visit = useDeferredValue(draft.visit)
 	const { assessment, trouble } = useMemo(() => {
 		try {
@@ -75,7 +84,7 @@ function Walk({ playerId, open, protocol }: { playerId: string; open: OpenDraft;
 	const last = earlier.filter((one) => one.visitDate < visitDate).toSorted((a, b) => (a.visitDate < b.visitDate ? 1 : -1))[0]
 	const props: StepProps = { draft, change, assessment, earlier, draftId, playerId, saveNow, goTo }
 	const missingPaths = missing.map((one) => one.path)
-	const commands = useMemo((): Command[] => (signed ? [] : steps.filter((one) => one.name !== 'Growth' || age < 18).map((one) => ({ name: `Step: ${one.name}`, keys: `Alt+${numberOf(one.name)}`, single: String(numberOf(one.name)), run: () => goTo(one.name) }))), [signed, age, goTo])
+	const commands = useMemo((): Command[] => (signed ? [] : steps.filter((one) => one.name !== 'Growth' || age < 18).map((one) => ({ name: `Step: ${one.name}`, keys: `Alt+${numberOf(one.name)}`, single: String(numberOf(one.name)), run: () => goTo(one.name) })).concat(step.name === 'Decide' ? [{ name: 'Preview of the report, beside Decide', keys: 'Alt+P', single: '', run: togglePreview }] : [])), [signed, age, goTo, step.name])
 	useCommands(commands)
 	// a button may still be waiting for the host when the key comes: one more try before saying that nothing is left
 	const toNext = (tries = 1) => {
@@ -94,6 +103,7 @@ function Walk({ playerId, open, protocol }: { playerId: string; open: OpenDraft;
 			if (wanted) { event.preventDefault(); goTo(wanted.name) }
 			if (key === 'n' || event.code === 'KeyN') { event.preventDefault(); toNext() }
 		}
+		if (event.altKey && !event.ctrlKey && !event.shiftKey && (key === 'p' || event.code === 'KeyP') && togglePreview()) event.preventDefault()
 		if (event.ctrlKey && !event.altKey && (key === 'z' || key === 'y')) {
 			event.preventDefault()
 			const back = key === 'z' && !event.shiftKey
@@ -123,13 +133,13 @@ function Walk({ playerId, open, protocol }: { playerId: string; open: OpenDraft;
 		<Box>
 			<Box sx={{ display: 'flex', flexWrap: 'wrap', gap: 2, alignItems: 'baseline', mb: 1 }}>
 				<Typography variant="h2" component="p">{player.givenName} {player.familyName}</Typography>
-				<Typography color="text.secondary">{age} years, {player.sex}, visit of {visitDate}</Typography>
+				<Typography color="text.secondary">{age} years, {player.sex}, visit of {dayInWords(visitDate)}</Typography>
 				<Typography role="status" color={saved.startsWith('Not') ? 'error' : 'text.secondary'} sx={{ ml: 'auto' }}>{signed ? 'Signed' : saved}</Typography>
 			</Box>
 			<Box component="nav" aria-label="Steps" sx={{ display: 'flex', flexWrap: 'wrap', gap: 0.5, mb: 2 }}>
 				{shown.map((one) => <Button key={one.name} disabled={signed} variant={one === step ? 'contained' : 'text'} aria-current={one === step ? 'step' : undefined} aria-keyshortcuts={`Alt+${numberOf(one.name)}`} onClick={() => goTo(one.name)}><Box component="span" aria-hidden sx={{ mr: 0.75, opacity: 0.75, fontWeight: 400 }}>{numberOf(one.name)}</Box>{one.name}</Button>)}
 			</Box>
-			<Box sx={{ display: 'grid', gridTemplateColumns: wide ? '1fr' : 'minmax(0, 1.8fr) minmax(300px, 1fr)', gap: 3, alignItems: 'start', [largeText]: { gridTemplateColumns: '1fr' } }}>
+			<Box sx={{ display: 'grid', gridTemplateColumns: wide ? 'minmax(0, 1fr)' : 'minmax(0, 1.8fr) minmax(300px, 1fr)', gap: 3, alignItems: 'start', [narrow]: { gridTemplateColumns: 'minmax(0, 1fr)' } }}>
 				<Box ref={stepBox} sx={{ display: 'grid', gap: 2 }} onKeyDown={wide ? undefined : walkByEnter} onFocus={(event) => { const { path } = (event.target as HTMLElement).dataset; if (path !== undefined) setFocused(path) }}>
 					<PasteBlock value={takeBlock}>
 					<Typography role="status" sx={{ minHeight: said ? '1.5em' : 0, fontWeight: 600 }}>{said}</Typography>
@@ -137,15 +147,9 @@ function Walk({ playerId, open, protocol }: { playerId: string; open: OpenDraft;
 					{step.asks.length > 0 ? <Typography role="status" color="text.secondary">{missing.length === 0 ? 'Nothing is missing on this step.' : `Still missing: ${missing.map((one) => one.says).join('; ')}.`}</Typography> : null}
 					{step.groups.map((group) => (
 						<Paper key={group.heading} variant="outlined" sx={{ p: 2, display: 'grid', gap: 0.5 }}>
-							<Box sx={{ display: 'grid', gridTemplateColumns: 'minmax(180px, 1.1fr) 1fr 1fr', columnGap: 2, mb: 1 }}>
-								<Typography variant="h2">{group.heading}</Typography>
-								{group.fields.some((row) => row.paths.length === 2) ? (
-									<>
-										<Typography variant="h3" component="p">Left</Typography>
-										<Typography variant="h3" component="p">Right</Typography>
-									</>
-								) : null}
-							</Box>
+							<RowColumns label={<Typography variant="h2">{group.heading}</Typography>} two={group.fields.some((row) => row.paths.length === 2)}>
+								{group.fields.some((row) => row.paths.length === 2) ? ['Left', 'Right'].map((side) => <Typography key={side} variant="h3" component="p" sx={{ mb: 0.5 }}>{side}</Typography>) : null}
+							</RowColumns>
 							{group.fields.map((row) => <FieldRow key={row.paths[0]} paths={row.paths} hint={row.hint} draft={draft} change={change} before={last ? row.paths.map((path) => readPath(last, path)) : []} />)}
 						</Paper>
 					))}
@@ -172,7 +176,7 @@ function Walk({ playerId, open, protocol }: { playerId: string; open: OpenDraft;
 					{at < shown.length - 1 ? <Box><Button variant="contained" size="large" onClick={() => goTo(shown[at + 1]!.name)}>Next step</Button></Box> : null}
 				</Box>
 				{wide ? null : (
-					<Box sx={{ position: 'sticky', top: 12, maxHeight: 'calc(100vh - 24px)', overflow: 'auto', [largeText]: { position: 'static', maxHeight: 'none' }, '& > aside': { position: 'static', maxHeight: 'none' } }}>
+					<Box sx={{ position: 'sticky', top: 12, maxHeight: 'calc(100vh - 24px)', overflow: 'auto', [narrow]: { position: 'static', maxHeight: 'none' }, '& > aside': { position: 'static', maxHeight: 'none' } }}>
 						{focused ? <Measuring path={focused} draft={draft} open={helpOpen} setOpen={setHelpOpen} /> : null}
 						<Findings assessment={assessment} trouble={trouble} topics={step.topics} visit={visit} earlier={earlier} />
 					</Box>

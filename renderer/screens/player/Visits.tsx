@@ -1,8 +1,9 @@
 /** Drafts and signed visits of one player, and the report of one of them on the page. */
 import { Box, Button, Chip, Link, Paper, Stack, Typography } from '@mui/material'
-import { lazy, Suspense, useEffect, useRef, useState } from 'react'
+import { lazy, Suspense, useEffect, useMemo, useRef, useState } from 'react'
 import type { OutputOf } from '../../../shared/contract.ts'
 import { call, wordsOf } from '../../host.ts'
+import { type Command, useCommands } from '../../parts/commands.ts'
 import { dayInWords } from '../../parts/dates.ts'
 import { Trouble } from '../../parts/form.tsx'
 
@@ -10,6 +11,8 @@ const VisitView = lazy(async () => ({ default: (await import('../visit/Visit.tsx
 const HoldForm = lazy(async () => ({ default: (await import('../records/Hold.tsx')).Hold }))
 
 type Opened = OutputOf<'players.open'>
+/** As many visits as the palette names, the latest first. */
+const offered = 5
 interface Shown { title: string; url: string; fileName: string }
 
 export function Visits({ playerId, visits: first, drafts }: Pick<Opened, 'visits' | 'drafts'> & { playerId?: string }) {
@@ -51,11 +54,18 @@ export function Visits({ playerId, visits: first, drafts }: Pick<Opened, 'visits
 		</Line>
 	)
 	const read = visits.find((one) => one.visitId === reading)
+	// the visits stand behind the whole form for the keys: the palette goes there at once
+	// biome-ignore lint/correctness/useExhaustiveDependencies: `report` is made anew each time and does the same
+	const commands = useMemo((): Command[] => valid.slice(0, offered).flatMap((one) => [
+		...(treats ? [{ name: `Open visit of ${dayInWords(one.visitDate)}`, run: () => setReading(one.visitId) }] : []),
+		{ name: `Open report of ${dayInWords(one.visitDate)}`, run: () => void report(one) },
+	]), [visits, treats])
+	useCommands(commands)
 	return (
 		<>
 			<Paper component="section" variant="outlined" sx={{ p: { xs: 2, sm: 3 } }}>
 				<Typography variant="h2">Visits</Typography>
-				{!visits.length && !drafts.length && <Typography color="textSecondary" sx={{ mt: 1 }}>No visits yet.</Typography>}
+				{!visits.length && !drafts.length && <Typography color="textSecondary" sx={{ mt: 1 }}>No visits yet. Start an assessment with the button above; once signed it stands here.</Typography>}
 				<Box component="ul" sx={{ listStyle: 'none', m: 0, p: 0 }}>
 					{drafts.map((draft) => (
 						<Line key={draft.draftId} day={draft.visitDate} about={draft.amends ? `Draft of an amendment: it becomes version ${draft.amends.version + 1} of the visit of ${dayInWords(draft.amends.visitDate)}. Saved ${dayInWords(draft.savedAt)}` : `Draft, saved ${dayInWords(draft.savedAt)}`} />

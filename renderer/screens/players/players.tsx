@@ -5,6 +5,8 @@ import type { Card, OutputOf } from '../../../shared/contract.ts'
 import { call, wordsOf } from '../../host.ts'
 import { dayInWords } from '../../parts/dates.ts'
 import { Field, Trouble } from '../../parts/form.tsx'
+import { parseDate } from '../../parts/parseDate.ts'
+import { PrintButton } from '../../parts/Print.tsx'
 
 const limit = 100
 /** Read aloud, not shown. */
@@ -32,7 +34,9 @@ export function Players() {
 	useEffect(() => {
 		let current = true
 		entered.current = false
-		call('players.search', { query, limit }).then((answer) => {
+		// a birth date in any clear form is looked for as the records write it
+		const day = parseDate(query)
+		call('players.search', { query: day.ok ? day.iso : query, limit }).then((answer) => {
 			if (!current) return
 			setFound({ ...answer, query })
 			setAt(0)
@@ -62,12 +66,15 @@ export function Players() {
 		else if (chosen) open(chosen)
 	}
 	return (
-		<Stack spacing={2.5} onKeyDown={onKey}>
+		<Stack spacing={2.5} onKeyDown={onKey} sx={found ? {} : { minHeight: '100vh' }}>
 			<Box sx={{ display: 'flex', flexWrap: 'wrap', alignItems: 'center', justifyContent: 'space-between', gap: 2 }}>
 				<Typography variant="h1">Players</Typography>
-				<Button variant="contained" onClick={() => { location.hash = '#/players/new' }}>New player</Button>
+				<Box sx={{ display: 'flex', flexWrap: 'wrap', gap: 1 }}>
+					<PrintButton what="this list" disabled={cards.length === 0} />
+					<Button variant="contained" onClick={() => { location.hash = '#/players/new' }}>New player</Button>
+				</Box>
 			</Box>
-			<Box sx={{ maxWidth: 640 }}><Field label="Search players" value={query} set={setQuery} focus optional hint="Name, club or birth date. Arrow keys move, Enter opens." /></Box>
+			<Box className="lw-screen-only" sx={{ maxWidth: 640 }}><Field label="Search players" value={query} set={setQuery} focus optional hint="Name, club or birth date. Arrow keys move, Enter opens." /></Box>
 			<Trouble says={says} />
 			<Typography role="status" color="textSecondary">{found && fresh ? countWords(found) : 'Searching.'}</Typography>
 			<Box component="span" aria-live="polite" sx={spokenOnly}>{moved && chosen ? `${chosen.givenName} ${chosen.familyName}, born ${dayInWords(chosen.birthDate)}` : ''}</Box>
@@ -92,7 +99,7 @@ export function Players() {
 			{found && fresh && cards.length === 0 && (
 				<Paper variant="outlined" sx={{ p: 5, textAlign: 'center' }}>
 					<Typography variant="h2" component="p">{query.trim() ? `Nobody matches “${query.trim()}”` : 'The first player goes here'}</Typography>
-					<Typography color="textSecondary" sx={{ mt: 1 }}>{query.trim() ? 'Check the spelling, try the birth date as 2011-06-30, or add a new player.' : 'Add a player with the button above to begin an assessment.'}</Typography>
+					<Typography color="textSecondary" sx={{ mt: 1 }}>{query.trim() ? 'Check the spelling, try the birth date such as 30 June 2011, or add a new player.' : 'Add a player with the button above to begin an assessment.'}</Typography>
 				</Paper>
 			)}
 		</Stack>

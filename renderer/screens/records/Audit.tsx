@@ -1,14 +1,28 @@
 /** The audit trail: who saw or changed what and when; checked on request, saved as a table. */
-import { Alert, Box, Button, Typography } from '@mui/material'
-import { useEffect, useState } from 'react'
-import { auditFunctions } from '../../../shared/records/audit.ts'
+import { Alert, Box, Button, Link, Typography } from '@mui/material'
+import { type ReactNode, useEffect, useState } from 'react'
+import { type AuditFunction, auditFunctions } from '../../../shared/records/audit.ts'
 import type { OutputOf } from '../../../shared/contract.ts'
 import { call } from '../../host.ts'
 import { Field, Trouble } from '../../parts/form.tsx'
+import { PrintButton } from '../../parts/Print.tsx'
 import { Panel, Rows, timeWords, useAction } from './parts.tsx'
 
 const onPage = 100
 type Row = OutputOf<'audit.page'>['rows'][number]
+const did: Record<AuditFunction, string> = {
+	read: 'read', search: 'searched', create: 'made', update: 'changed', sign: 'signed', amend: 'amended', print: 'printed', export: 'took out', send: 'sent', unlock: 'unlocked', 'unlock-failed': 'failed to unlock', lock: 'locked', switch: 'handed over', merge: 'joined', destroy: 'destroyed', backup: 'backed up', restore: 'restored', verify: 'checked', refused: 'was refused',
+}
+const outcomes: Record<Row['outcome'], string> = { done: 'done', refused: 'refused', failed: 'failed' }
+/** A mark of 36 characters is shown by its first eight, enough to tell two apart; the saved table has it whole. */
+const short = (mark: string) => (/^[0-9a-f]{8}-[0-9a-f-]{27}$/.test(mark) ? mark.slice(0, 8) : mark)
+function whatOf({ objectRef, playerId, purpose }: Row): ReactNode {
+	const [kind = '', ...rest] = objectRef.split(':')
+	const mark = rest.join(':').trim()
+	const words = kind === 'query' ? (mark ? `players named like “${mark}”` : 'the list of players') : [kind.replaceAll('-', ' '), short(mark)].filter(Boolean).join(' ')
+	const player = playerId && kind !== 'player' ? <>{words ? ', ' : ''}<Link href={`#/players/${playerId}`}>player {short(playerId)}</Link></> : null
+	return <>{kind === 'player' && playerId ? <Link href={`#/players/${playerId}`}>{words}</Link> : words || (player ? '' : 'the records')}{player}{purpose && !/^\w+\.\w+$/.test(purpose) ? ` (${purpose})` : ''}</>
+}
 
 export function Audit() {
 	const [rows, setRows] = useState<Row[]>([])
@@ -36,16 +50,17 @@ export function Audit() {
 	}
 	return (
 		<Panel title="Audit trail" hint="Every reading, change, print, export, sending and unlock. Rows hold references, no measures. Nobody can change or delete one unseen.">
-			<Box sx={{ display: 'flex', flexWrap: 'wrap', gap: 2, alignItems: 'end' }}>
+			<Box className="lw-screen-only" sx={{ display: 'flex', flexWrap: 'wrap', gap: 2, alignItems: 'end' }}>
 				<Box sx={{ width: 240 }}><Field label="Show only" value={wanted} set={setWanted} options={auditFunctions} optional /></Box>
 				<Button variant="outlined" disabled={busy} onClick={() => run(async () => { setChecked(await call('audit.verify', {})); return '' })}>Check the trail</Button>
 				<Button variant="outlined" disabled={busy} onClick={() => run(save)}>Save as a table (CSV)</Button>
+				<PrintButton what="these rows" />
 			</Box>
 			<Trouble says={says} />
 			{done && <Alert severity="success" role="status">{done}</Alert>}
 			{checked && checked.problems.length === 0 && <Alert severity="success" role="status">{checked.rows} rows checked: none is missing, none was altered.</Alert>}
 			{checked && checked.problems.length > 0 && <Alert severity="error" role="alert"><Box component="ul" sx={{ m: 0, pl: 2.5 }}>{checked.problems.map((one) => <li key={one}>{one}</li>)}</Box></Alert>}
-			<Rows label="Audit rows" heads={['Row', 'When', 'Who', 'Role', 'Did', 'What', 'Outcome']} empty="No rows." rows={rows.map((row) => ({ key: String(row.seq), cells: [row.seq, timeWords(row.utcTime), row.person || 'nobody', row.role, row.function, row.objectRef, row.outcome] }))} />
+			<Rows label="Audit rows" heads={['Row', 'When', 'Who', 'Role', 'Did', 'What', 'Outcome']} empty="No rows." rows={rows.map((row) => ({ key: String(row.seq), cells: [row.seq, timeWords(row.utcTime), row.person || 'nobody', row.role, did[row.function], whatOf(row), outcomes[row.outcome]] }))} />
 			{more && <Box><Button variant="outlined" disabled={busy} onClick={() => run(() => page(rows.at(-1)?.seq))}>Older rows</Button></Box>}
 			<Typography variant="body2" color="textSecondary">Times are shown in the zone of this PC.</Typography>
 		</Panel>

@@ -4,7 +4,7 @@ import { useState } from 'react'
 import type { OutputOf } from '../../../shared/contract.ts'
 import { call } from '../../host.ts'
 import { Field, Trouble } from '../../parts/form.tsx'
-import { Panel, Rows, timeWords, useAction, useAnswer } from './parts.tsx'
+import { acts, Panel, Rows, timeWords, useAction, useAnswer } from './parts.tsx'
 
 const megabyte = 1_048_576
 const reasons: Record<string, string> = { daily: 'daily', asked: 'made by hand', 'before-upgrade': 'before an upgrade', 'before-restore': 'before a restore', 'after-destruction': 'after a destruction' }
@@ -36,7 +36,7 @@ export function Backups({ owner, restored }: { owner: boolean; restored: () => v
 						<Button type="submit" variant="outlined" disabled={action.busy || !folder.trim()}>Use this folder</Button>
 					</Box>
 				)}
-				<Rows label="Backups" heads={['Made', 'Why', 'Size', 'File', '']} empty="None yet." rows={(value?.backups ?? []).map((one) => ({ key: pathOf(one), cells: [timeWords(one.at), reasons[one.reason] ?? one.reason, `${(one.bytes / megabyte).toFixed(1)} MB`, one.file, owner ? <Button key="look" size="small" variant="outlined" disabled={action.busy} aria-label={`Look into ${one.file}`} onClick={() => look(pathOf(one))}>Look into it</Button> : ''] }))} />
+				<Rows label="Backups" heads={['Made', 'Why', 'Size', 'File', acts]} empty="No backup yet. Make one now with the button above." rows={(value?.backups ?? []).map((one) => ({ key: pathOf(one), cells: [timeWords(one.at), reasons[one.reason] ?? one.reason, `${(one.bytes / megabyte).toFixed(1)} MB`, one.file, owner ? <Button key="look" size="small" variant="outlined" disabled={action.busy} aria-label={`Look into ${one.file}`} onClick={() => look(pathOf(one))}>Look into it</Button> : ''] }))} />
 				{looked && (
 					<Alert severity="info" role="status" action={<Button color="inherit" onClick={() => setLooked(undefined)}>Close</Button>}>
 						<Typography sx={{ fontWeight: 600 }}>{looked.file}</Typography>

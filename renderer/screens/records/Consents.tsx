@@ -5,7 +5,7 @@ import { type Consent, grantedBy, type NewConsent, newConsentSchema, type Purpos
 import { call } from '../../host.ts'
 import { dayInWords, today } from '../../parts/dates.ts'
 import { Field, Sheet, Trouble } from '../../parts/form.tsx'
-import { Panel, Rows, useAction, useAnswer, Way } from './parts.tsx'
+import { acts, Panel, Rows, useAction, useAnswer, Way } from './parts.tsx'
 
 const empty = () => ({ purpose: '', recipient: '', decision: 'permit', name: '', relation: '', method: 'verbal', given: today(), expires: '', capacityNote: '' })
 const state = (one: Consent) => (one.withdrawn ? `Withdrawn ${dayInWords(one.withdrawn)} by ${one.withdrawnBy}` : one.decision === 'deny' ? 'Refused' : one.expires && one.expires <= today() ? `Ran out ${dayInWords(one.expires)}` : 'Given')
@@ -39,8 +39,8 @@ export function Consents({ playerId }: { playerId: string }) {
 			<Trouble says={says || player.says || action.says} />
 			{action.done && <Alert severity="success" role="status">{action.done}</Alert>}
 			<Panel title="On record" hint="Coach and club, e-mail, photos, squad summary and teaching are denied until someone permits them.">
-				<Box sx={{ maxWidth: 360 }}><Field label="Who withdraws" value={by} set={setBy} optional hint="Needed only to withdraw one below." /></Box>
-				<Rows label="Consents" heads={['Purpose', 'Recipient', 'Given by', 'On', 'Until', 'State', '']} empty="None yet: every purpose is denied." rows={(value?.consents ?? []).map((one) => ({ key: one.consentId, cells: [purposes[one.purpose].says, one.recipient || 'none named', `${one.grantor.name} (${one.grantor.relation})`, dayInWords(one.given), one.expires ? dayInWords(one.expires) : 'no end', state(one), one.withdrawn ? '' : <Button key="withdraw" size="small" variant="outlined" disabled={action.busy} aria-label={`Withdraw ${purposes[one.purpose].says}${one.recipient ? ` for ${one.recipient}` : ''}`} onClick={() => action.run(withdraw(one))}>Withdraw</Button>] }))} />
+				{value?.consents.some((one) => !one.withdrawn) && <Box sx={{ maxWidth: 360, displayPrint: 'none' }}><Field label="Who withdraws" value={by} set={setBy} optional hint="Needed only to withdraw one below." /></Box>}
+				<Rows label="Consents" heads={['Purpose', 'Recipient', 'Given by', 'On', 'Until', 'State', acts]} empty="None yet: every purpose is denied. Record what the player or guardian said below." rows={(value?.consents ?? []).map((one) => ({ key: one.consentId, cells: [purposes[one.purpose].says, one.recipient || 'none named', `${one.grantor.name} (${one.grantor.relation})`, dayInWords(one.given), one.expires ? dayInWords(one.expires) : 'no end', state(one), one.withdrawn ? '' : <Button key="withdraw" size="small" variant="outlined" disabled={action.busy} aria-label={`Withdraw ${purposes[one.purpose].says}${one.recipient ? ` for ${one.recipient}` : ''}`} onClick={() => action.run(withdraw(one))}>Withdraw</Button>] }))} />
 			</Panel>
 			<Stack component="form" noValidate spacing={2} onSubmit={(event) => { event.preventDefault(); action.run(add) }}>
 				<Sheet title="Record a consent">

@@ -3,7 +3,7 @@ import { Alert, Box, Button } from '@mui/material'
 import { useState } from 'react'
 import { call } from '../../host.ts'
 import { Field, Sheet, Trouble } from '../../parts/form.tsx'
-import { Panel, Rows, useAction, useAnswer } from './parts.tsx'
+import { acts, Panel, Rows, useAction, useAnswer } from './parts.tsx'
 
 const addable = ['clinician', 'student', 'reception'] as const
 const none = { name: '', registration: '', role: '', passphrase: '' }
@@ -26,7 +26,7 @@ export function People() {
 			<Trouble says={says || action.says} />
 			{action.done && <Alert severity="success" role="status">{action.done}</Alert>}
 			<Panel title="People" hint="Each has a passphrase of their own. Whatever they do stands under their name.">
-				<Rows label="People" heads={['Name', 'Registration', 'Role', 'State', '']} empty="Nobody yet." rows={(value?.people ?? []).map((one) => ({ key: one.personId, cells: [one.name, one.registration, one.role, one.active ? (one.hasPin ? 'active, with PIN' : 'active') : 'taken off', one.active && one.role !== 'owner' ? <Button key="off" size="small" variant="outlined" disabled={action.busy} aria-label={`Take ${one.name} off`} onClick={() => action.run(async () => { await call('people.retire', { personId: one.personId, reason: 'taken off in the list of people' }); again(); return `${one.name} can no longer unlock.` })}>Take off</Button> : ''] }))} />
+				<Rows label="People" heads={['Name', 'Registration', 'Role', 'State', acts]} empty="Nobody yet." rows={(value?.people ?? []).map((one) => ({ key: one.personId, cells: [one.name, one.registration, one.role, one.active ? (one.hasPin ? 'active, with PIN' : 'active') : 'taken off', one.active && one.role !== 'owner' ? <Button key="off" size="small" variant="outlined" disabled={action.busy} aria-label={`Take ${one.name} off`} onClick={() => action.run(async () => { await call('people.retire', { personId: one.personId, reason: 'taken off in the list of people' }); again(); return `${one.name} can no longer unlock.` })}>Take off</Button> : ''] }))} />
 			</Panel>
 			<Box component="form" noValidate onSubmit={(event: React.FormEvent) => { event.preventDefault(); action.run(save) }}>
 				<Sheet title="Add a person" hint="A student's visits wait for a countersignature. Reception sees no measures.">

@@ -3,6 +3,7 @@ import { Box, Link, Paper, Table, TableBody, TableCell, TableHead, TableRow, Typ
 import { type ReactNode, useCallback, useEffect, useState } from 'react'
 import type { CallName, InputOf, OutputOf } from '../../../shared/contract.ts'
 import { call, wordsOf } from '../../host.ts'
+import { dayInWords } from '../../parts/dates.ts'
 
 /** The answer of one call, asked again by `again`. */
 export function useAnswer<N extends CallName>(name: N, input: InputOf<N>): { value: OutputOf<N> | undefined; says: string; again: () => void } {
@@ -34,19 +35,25 @@ export function Panel({ title, hint, children }: { title: string; hint?: string 
 		</Paper>
 	)
 }
+/** Head of the column of buttons; it is left out on paper. */
+export const acts = 'Actions'
+const notPrinted = (head: string | undefined) => (head === acts ? { displayPrint: 'none' } : {})
 export function Rows({ label, heads, rows, empty }: { label: string; heads: readonly string[]; rows: readonly { key: string; cells: readonly ReactNode[] }[]; empty: string }) {
 	if (rows.length === 0) return <Typography color="textSecondary">{empty}</Typography>
 	return (
 		<Box sx={{ overflowX: 'auto' }} tabIndex={0} role="region" aria-label={label}>
 			<Table size="small" aria-label={label}>
-				<TableHead><TableRow>{heads.map((head) => <TableCell key={head} sx={{ fontWeight: 600 }}>{head}</TableCell>)}</TableRow></TableHead>
-				<TableBody>{rows.map(({ key, cells }) => <TableRow key={key}>{cells.map((cell, index) => <TableCell key={heads[index]}>{cell}</TableCell>)}</TableRow>)}</TableBody>
+				<TableHead><TableRow>{heads.map((head) => <TableCell key={head} sx={{ fontWeight: 600, ...notPrinted(head) }}>{head}</TableCell>)}</TableRow></TableHead>
+				<TableBody>{rows.map(({ key, cells }) => <TableRow key={key}>{cells.map((cell, index) => <TableCell key={heads[index]} sx={notPrinted(heads[index])}>{cell}</TableCell>)}</TableRow>)}</TableBody>
 			</Table>
 		</Box>
 	)
 }
 /** Local date and time for reading. */
-export const timeWords = (iso: string) => new Date(iso).toLocaleString(undefined, { dateStyle: 'medium', timeStyle: 'short' })
+export const timeWords = (iso: string): string => {
+	const at = new Date(iso)
+	return `${dayInWords(`${at.getFullYear()}-${at.getMonth() + 1}-${at.getDate()}`)}, ${String(at.getHours()).padStart(2, '0')}:${String(at.getMinutes()).padStart(2, '0')}`
+}
 export function Way({ to, children }: { to: string; children: ReactNode }) {
 	return <Link href={to} underline="hover" sx={{ display: 'inline-flex', alignItems: 'center', minHeight: 44, px: 1.5, fontWeight: 600 }}>{children}</Link>
 }

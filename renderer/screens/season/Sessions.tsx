@@ -60,7 +60,7 @@ function Editor({ line: { session, past }, pairs, season, change, done }: Editor
 	return (
 		<Paper component="form" noValidate variant="outlined" ref={first as never} aria-label="One session" onKeyDown={(event: KeyboardEvent) => { if (event.key === 'Escape') { event.preventDefault(); done() } }} onSubmit={(event: { preventDefault: () => void }) => { event.preventDefault(); submit() }} sx={{ p: 2, my: 1.5, borderColor: 'primary.main' }}>
 			<Typography variant="h3">{weekdayName(session.date)} {dayInWords(session.date)}, {session.kind}{session.title ? `, ${session.title}` : ''}</Typography>
-			<Box sx={{ display: 'grid', gridTemplateColumns: 'repeat(4, minmax(0, 1fr))', gap: 1.25, mt: 1, alignItems: 'start' }}>
+			<Box sx={{ display: 'grid', gridTemplateColumns: 'repeat(auto-fit, minmax(min(9rem, 100%), 1fr))', gap: 1.25, mt: 1, alignItems: 'start' }}>
 				<Choice label="Takes place" value={form.status ?? ''} set={set('status')} none="yes" options={[['cancelled', 'no: rained off or called off'], ['bye', 'no: bye'], ['injured', 'no: injured']]} />
 				{past ? <Choice label="Worn" value={form.worn ?? ''} set={set('worn')} none="as planned" options={options} /> : <Choice label="Pinned pair" value={form.pinned ?? ''} set={set('pinned')} none="none" options={options} />}
 				<Choice label="Surface" value={form.surface ?? ''} set={set('surface')} options={surfaceOptions} required />
@@ -96,7 +96,7 @@ function AddOne({ season, change }: Edit) {
 	return (
 		<Stack component="form" noValidate aria-label="Further session" spacing={1} sx={{ mt: 1.5 }} onSubmit={(event) => { event.preventDefault(); submit() }}>
 			<Typography variant="h3">A further session, such as a final</Typography>
-			<Box sx={{ display: 'grid', gridTemplateColumns: '1.6fr 0.8fr 0.8fr 1fr 1.4fr 1.4fr', gap: 1, alignItems: 'start', '& > *': { minWidth: 0 } }}>
+			<Box sx={{ display: 'grid', gridTemplateColumns: 'repeat(auto-fit, minmax(min(9rem, 100%), 1fr))', gap: 1, alignItems: 'start', '& > *': { minWidth: 0 } }}>
 				<Day label="Date" name="Date of the further session" value={form.date ?? ''} set={set('date')} hint=" " />
 				<Text label="Start" value={form.start ?? ''} set={set('start')} />
 				<Text label="Minutes" value={form.minutes ?? ''} set={set('minutes')} />

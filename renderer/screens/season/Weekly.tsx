@@ -45,12 +45,12 @@ export function Weekly({ season, change }: Edit) {
 				))}
 			</Box>
 			<Stack component="form" noValidate aria-label="Weekly session" spacing={1.25} sx={{ mt: 1.5 }} onSubmit={(event) => { event.preventDefault(); submit() }}>
-				<Box sx={{ display: 'grid', gridTemplateColumns: 'minmax(0, 1.3fr) minmax(0, 0.8fr) minmax(0, 0.8fr)', gap: 1 }}>
+				<Box sx={{ display: 'grid', gridTemplateColumns: 'repeat(auto-fit, minmax(min(7rem, 100%), 1fr))', gap: 1 }}>
 					<Choice label="Weekday" value={form.weekday ?? ''} set={set('weekday')} options={weekdays.map((one) => [one, capital(one)])} />
 					<Text label="Start" value={form.start ?? ''} set={set('start')} hint="18:00" />
 					<Text label="Minutes" value={form.minutes ?? ''} set={set('minutes')} />
 				</Box>
-				<Box sx={{ display: 'grid', gridTemplateColumns: 'minmax(0, 1fr) minmax(0, 1.4fr) minmax(0, 1fr)', gap: 1 }}>
+				<Box sx={{ display: 'grid', gridTemplateColumns: 'repeat(auto-fit, minmax(min(9.5rem, 100%), 1fr))', gap: 1 }}>
 					<Choice label="Kind" value={form.kind ?? ''} set={set('kind')} options={[['training', 'training'], ['match', 'match']]} />
 					<Choice label="Surface" value={form.surface ?? ''} set={set('surface')} options={surfaceOptions} />
 					<Choice label="Ground" value={form.ground ?? ''} set={set('ground')} options={groundOptions} none="usual (dry)" />
@@ -104,7 +104,7 @@ export function Exceptions({ season, change }: Edit) {
 				<Choice label="What" value={sort} set={setSort} options={sorts} required />
 				{sort === 'start' && <Text label="New start" value={form.start ?? ''} set={set('start')} hint="18:00" />}
 				{sort === 'surface' && <Choice label="New surface" value={form.surface ?? ''} set={set('surface')} options={surfaceOptions} />}
-				<Box sx={{ display: 'grid', gridTemplateColumns: 'minmax(0, 1fr) minmax(0, 1fr)', gap: 1 }}>
+				<Box sx={{ display: 'grid', gridTemplateColumns: 'repeat(auto-fit, minmax(min(10rem, 100%), 1fr))', gap: 1 }}>
 					<Day label="From" name="Exception from" value={form.from ?? ''} set={set('from')} hint="First day" />
 					<Day label="To" name="Exception to" value={form.to ?? ''} set={set('to')} hint="Last day; empty for one day" />
 				</Box>

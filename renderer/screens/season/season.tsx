@@ -38,7 +38,7 @@ function Dates({ season, change }: { season: Season | undefined; change: (next: 
 	return (
 		<Paper component="form" noValidate variant="outlined" aria-label="Season dates" sx={{ p: 2 }} onSubmit={(event: { preventDefault: () => void }) => { event.preventDefault(); submit() }}>
 			<Typography variant="h2" sx={{ mb: 1.5 }}>First and last day</Typography>
-			<Box sx={{ display: 'grid', gridTemplateColumns: 'minmax(0, 1fr) minmax(0, 1fr)', gap: 1 }}>
+			<Box sx={{ display: 'grid', gridTemplateColumns: 'repeat(auto-fit, minmax(min(11rem, 100%), 1fr))', gap: 1 }}>
 				<Day label="From" name="Season from" value={from} set={setFrom} />
 				<Day label="To" name="Season to" value={to} set={setTo} />
 			</Box>
@@ -172,8 +172,8 @@ export function SeasonScreen({ playerId }: { playerId: string }) {
 					<Typography variant="h1">Season of {opened.name}</Typography>
 					<Typography color="text.secondary"><Link href={`#/players/${playerId}`}>Player</Link>{basis ? `, pairs and findings of the ${basis.from === 'draft' ? 'open assessment' : 'visit'} of ${dayInWords(basis.visitDate)}` : ''}</Typography>
 				</Box>
-				<Box sx={{ display: 'flex', alignItems: 'start', gap: 1, flexWrap: 'wrap', '& > .MuiButton-root': { mt: '24px' } }}>
-					<Box sx={{ width: 210 }}><Day label="Plan from" name="Plan from" value={from} set={setFrom} hint="Sessions before it stay" /></Box>
+				<Box sx={{ display: 'flex', alignItems: 'start', gap: 1, flexWrap: 'wrap', '& > .MuiButton-root': { mt: '1.5rem' } }}>
+					<Box sx={{ width: '14rem' }}><Day label="Plan from" name="Plan from" value={from} set={setFrom} hint="Sessions before it stay" /></Box>
 					{running ? <Button variant="outlined" onClick={() => void call('season.cancel', { playerId }).catch((error) => setTrouble(wordsOf(error)))}>Cancel</Button> : <Button ref={planButton} variant="contained" disabled={!season || blocked !== undefined || !basis} onClick={() => void plan()}>Plan the season</Button>}
 				</Box>
 			</Box>
@@ -203,7 +203,7 @@ export function SeasonScreen({ playerId }: { playerId: string }) {
 					<Box component="iframe" title={page.title} src={page.url} sx={{ width: '100%', height: '75vh', border: 1, borderColor: 'divider' }} />
 				</Paper>
 			)}
-			<Box sx={{ display: 'grid', gridTemplateColumns: { xs: 'minmax(0, 1fr)', lg: 'minmax(0, 400px) minmax(0, 1fr)' }, gap: 2, alignItems: 'start' }}>
+			<Box sx={{ display: 'grid', gridTemplateColumns: 'minmax(0, 25rem) minmax(0, 1fr)', '@container (max-width: 60rem)': { gridTemplateColumns: 'minmax(0, 1fr)' }, gap: 2, alignItems: 'start' }}>
 				<Stack spacing={2}>
 					<Dates key={`${season?.from} ${season?.to}`} season={season} change={change} />
 					{season && <><Weekly season={season} change={change} /><Exceptions season={season} change={change} /><Import playerId={playerId} season={season} change={change} saved={saved} /></>}

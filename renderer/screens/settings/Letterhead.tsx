@@ -66,7 +66,7 @@ export function Letterhead() {
 					<Box sx={{ gridColumn: '1 / -1' }}>
 						<Typography component="label" htmlFor="letterhead-logo" sx={{ display: 'block', fontWeight: 600 }}>Logo file</Typography>
 						<Box component="input" id="letterhead-logo" type="file" accept="image/png,image/jpeg,image/svg+xml" sx={{ font: 'inherit', minHeight: 44 }} onChange={(event: React.ChangeEvent<HTMLInputElement>) => { const file = event.target.files?.[0]; if (file) readLogo(file).then((logo) => { setMore((now) => ({ ...now, logo })); setSays('') }, (error: Error) => setSays(error.message)) }} />
-						{more.logo ? <Button onClick={() => setMore((now) => ({ ...now, logo: undefined }))}>Take the logo away</Button> : null}
+						{more.logo ? <Button onClick={() => setMore((now) => ({ ...now, logo: undefined }))}>Remove the logo</Button> : null}
 					</Box>
 				</Sheet>
 				<Sheet title="Paper and sizes">

@@ -6,6 +6,8 @@ import { LookSettings } from './LookSettings.tsx'
 import { ProtocolEditor } from './ProtocolEditor.tsx'
 
 const pages = [['letterhead', 'Letterhead and documents'], ['protocol', 'Protocol'], ['records', 'Ages, keeping and lock'], ['look', 'Look']] as const
+/** Settings that stand in the room they belong to. */
+const elsewhere = [['#/records/people', 'People', true], ['#/records/backups', 'Backups', false], ['#/outbox/mail', 'Mail', true]] as const
 export function Settings({ page, role }: { page: string | undefined; role: string | undefined }) {
 	const clinical = role === 'owner' || role === 'clinician'
 	const shown = pages.filter(([name]) => (name === 'records' ? role === 'owner' : name === 'letterhead' ? clinical : true))
@@ -15,6 +17,7 @@ export function Settings({ page, role }: { page: string | undefined; role: strin
 			<Typography variant="h1">Settings</Typography>
 			<Box component="nav" aria-label="Settings" sx={{ display: 'flex', flexWrap: 'wrap', gap: 1 }}>
 				{shown.map(([name, title]) => <Link key={name} href={`#/settings/${name}`} underline="hover" aria-current={name === now ? 'page' : undefined} sx={{ display: 'inline-flex', alignItems: 'center', minHeight: 44, px: 1.5, fontWeight: 600, borderBottom: 3, borderColor: name === now ? 'primary.main' : 'transparent' }}>{title}</Link>)}
+				{elsewhere.filter(([, , forOwner]) => role === 'owner' || !forOwner).map(([to, title]) => <Link key={to} href={to} underline="hover" sx={{ display: 'inline-flex', alignItems: 'center', minHeight: 44, px: 1.5, fontWeight: 600 }}>{title}</Link>)}
 			</Box>
 			{now === 'letterhead' && <Letterhead />}
 			{now === 'protocol' && <ProtocolEditor mayChange={clinical} />}

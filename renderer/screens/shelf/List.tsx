@@ -4,6 +4,7 @@ import { useState } from 'react'
 import { type Model, offsetOf, type Shelf } from '../../../shared/visit/shelf.ts'
 import { termWords } from '../../../shared/visit/terms.ts'
 import { call, wordsOf } from '../../host.ts'
+import { PrintButton } from '../../parts/Print.tsx'
 import type { SaveShelf } from './shelf.tsx'
 import { unsaved } from './texts.ts'
 import { featureWords, sizesWords } from './words.ts'
@@ -48,10 +49,11 @@ export function List({ shelf, save }: { shelf: Shelf; save: SaveShelf }) {
 			{shelf.note && <Alert severity="info">{shelf.note}</Alert>}
 			{[...unsaved.keys()].map((place) => { const { to, words: what } = placeWords(place, shelf); return <Alert key={place} severity="warning" action={<Button color="inherit" onClick={() => go(to)}>Go on</Button>}>Entries not saved yet: {what}.</Alert> })}
 			{says && <Alert severity="error" role="alert">{says}</Alert>}
-			<Box sx={{ display: 'flex', flexWrap: 'wrap', gap: 2, alignItems: 'center' }}>
+			<Box className="lw-screen-only" sx={{ display: 'flex', flexWrap: 'wrap', gap: 2, alignItems: 'end' }}>
 				<Button variant="contained" onClick={() => go('#/shelf/new')}>Add a model</Button>
 				<Button variant="outlined" onClick={() => go('#/shelf/import')}>Take in a table (CSV)</Button>
 				<Button variant="outlined" onClick={download}>{shelf.models.length > 0 ? 'Save as table (CSV)' : 'Save an empty table to fill in (CSV)'}</Button>
+				{found.length > 0 && <PrintButton what="this list" />}
 				<Box sx={{ flexGrow: 1 }} />
 				<TextField size="small" label="Find a model" type="search" value={query} onChange={(event) => setQuery(event.target.value)} slotProps={{ inputLabel: { shrink: true } }} />
 				<FormControlLabel label={`Show retired (${retired})`} control={<Checkbox checked={withRetired} onChange={(event) => setWithRetired(event.target.checked)} />} />
@@ -60,7 +62,7 @@ export function List({ shelf, save }: { shelf: Shelf; save: SaveShelf }) {
 			{found.length > 0 && (
 				<Paper variant="outlined" sx={{ overflowX: 'auto' }} tabIndex={0} role="region" aria-label="Models">
 					<Table size="small" aria-label="Models">
-						<TableHead><TableRow>{['Name', 'Sole', 'Sizes', 'Offset', 'Features', 'Price', ''].map((head) => <TableCell key={head} align={head === 'Offset' || head === 'Price' ? 'right' : 'left'}>{head || <span aria-hidden="true" />}</TableCell>)}</TableRow></TableHead>
+						<TableHead><TableRow>{['Name', 'Sole', 'Sizes', 'Offset', 'Features', 'Price', 'Actions'].map((head) => <TableCell key={head} align={head === 'Offset' || head === 'Price' ? 'right' : 'left'} sx={head === 'Actions' ? { displayPrint: 'none' } : {}}>{head}</TableCell>)}</TableRow></TableHead>
 						<TableBody>{shown.map((one) => {
 							const offset = offsetOf(one)
 							return (
@@ -71,7 +73,7 @@ export function List({ shelf, save }: { shelf: Shelf; save: SaveShelf }) {
 									<TableCell align="right" sx={{ whiteSpace: 'nowrap' }}>{offset === undefined ? 'not recorded' : `${offset} mm`}</TableCell>
 									<TableCell sx={{ minWidth: 220 }}>{featureWords(one) || 'not recorded'}</TableCell>
 									<TableCell align="right">{one.price ?? ''}</TableCell>
-									<TableCell sx={{ whiteSpace: 'nowrap', py: 0 }}>
+									<TableCell sx={{ whiteSpace: 'nowrap', py: 0, displayPrint: 'none' }}>
 										<Button size="small" aria-label={`Edit ${one.name}`} onClick={() => go(`#/shelf/model/${one.id}`)}>Edit</Button>
 										<Button size="small" aria-label={`Copy ${one.name}`} onClick={() => go(`#/shelf/new/${one.id}`)}>Copy</Button>
 										<Button size="small" aria-label={one.retired ? `Bring back ${one.name}` : `Retire ${one.name}`} onClick={() => setRetired(one, !one.retired)}>{one.retired ? 'Bring back' : 'Retire'}</Button>

@@ -3,7 +3,7 @@ import { Alert, Box, Chip, Link, Paper, Stack, Typography } from '@mui/material'
 import { useEffect, useMemo, useState } from 'react'
 import { assess } from '../../../shared/assess.ts'
 import type { Assessment, Change } from '../../../shared/assessment.ts'
-import { changeLines } from '../../../shared/change.ts'
+import { examinerWords } from '../../../shared/change.ts'
 import { chartsOf } from '../../../shared/charts/charts.ts'
 import { ageYears, dayInWords } from '../../../shared/visit/age.ts'
 import { bothSides, meanOf, rounded } from '../../../shared/visit/sides.ts'
@@ -13,6 +13,7 @@ import { call, wordsOf } from '../../host.ts'
 import { ChartView } from '../../parts/ChartView.tsx'
 import { clinicProtocol, loadProtocol } from '../../parts/clinicProtocol.ts'
 import { fieldMeta } from '../../parts/fieldMeta.ts'
+import { unitShown } from '../../parts/units.ts'
 import { Trouble } from '../../parts/form.tsx'
 import { readPath } from '../assessment/path.ts'
 import { steps } from '../assessment/steps.ts'
@@ -39,6 +40,12 @@ function changesOf({ sizing, ankle, posture }: Assessment): { key: string; title
 	const rows = [sizing.changes, ankle.changes, posture.changes].flatMap((room) => bothSides.flatMap((side) => Object.entries(room[side] as Record<string, Change | undefined>).flatMap(([key, change]) => (change ? [{ key: `${key} ${side}`, title: `${nameOf[key] ?? key}, ${side}`, change }] : []))))
 	return rows.sort((a, b) => order.indexOf(a.change.verdict) - order.indexOf(b.change.verdict))
 }
+/** '5.5 mm more: 246.5 mm now, 241 mm on 15 July 2026. Smallest real change 5 mm (same examiner).' */
+function changeSentence({ since, was, now, change, unit, examiners, smallestReal, verdict, why }: Change): string {
+	const shownUnit = unit === 'deg' ? 'degrees' : unit
+	const step = change === 0 ? 'The same' : `${rounded(Math.abs(change), 2)} ${shownUnit} ${change > 0 ? 'more' : 'less'}`
+	return `${step}: ${rounded(now, 2)} ${shownUnit} now, ${rounded(was, 2)} ${shownUnit} on ${dayInWords(since)}. ${verdict === 'cannot-compare' ? `Cannot be compared: ${why}` : `Smallest real change ${smallestReal} ${shownUnit} (${examinerWords[examiners]})`}.`
+}
 /** What a cell of the table shows: the mean of repeats, words of a choice. */
 function shown(visit: Visit, path: string): string {
 	const value = readPath(visit, path)
@@ -48,7 +55,7 @@ function shown(visit: Visit, path: string): string {
 	return typeof value === 'boolean' ? (value ? 'yes' : 'no') : termWords(String(value))
 }
 const paths = [...new Set(steps.flatMap((step) => step.groups.flatMap((group) => group.fields.flatMap((row) => [...row.paths]))))].filter((path) => path !== 'feet.examiner')
-const rowName = (path: string): string => { const meta = fieldMeta(visitSchema, path), side = /\.(left|right)\./.exec(path)?.[1]; return `${meta.title}${side ? `, ${side}` : ''}${meta.unit && meta.kind === 'number' ? ` (${meta.unit})` : ''}` }
+const rowName = (path: string): string => { const meta = fieldMeta(visitSchema, path), side = /\.(left|right)\./.exec(path)?.[1]; return `${meta.title}${side ? `, ${side}` : ''}${unitShown(meta.unit) && meta.kind === 'number' ? ` (${unitShown(meta.unit)})` : ''}` }
 
 export function Trends({ playerId }: { playerId: string }) {
 	const [opened, setOpened] = useState<Opened>()
@@ -61,7 +68,7 @@ export function Trends({ playerId }: { playerId: string }) {
 		try {
 			const found = assess(latest, earlier, clinicProtocol.file)
 			const own = [painChart(opened.visits), loadChart(opened.visits)].filter((one) => one !== undefined)
-			return { assessment: found, charts: [...(['growth', 'sizing', 'ankle'] as const).flatMap((topic) => chartsOf(topic, latest, earlier, found, clinicProtocol)), ...own] }
+			return { assessment: found, charts: [...(['sizing', 'growth', 'ankle'] as const).flatMap((topic) => chartsOf(topic, latest, earlier, found, clinicProtocol)), ...own].filter((one) => one.visits > 1) }
 		} catch { return { charts: [], trouble: 'The course cannot be worked out from these visits. The measures stand below as they were recorded.' } }
 	}, [opened])
 	if (!opened) return says ? <Trouble says={says} /> : <Typography role="status">Opening the visits.</Typography>
@@ -76,7 +83,7 @@ export function Trends({ playerId }: { playerId: string }) {
 				<Link href={`#/players/${playerId}`} underline="hover" sx={{ display: 'inline-flex', alignItems: 'center', minHeight: 44, px: 1.5, fontWeight: 600 }}>Back to the player</Link>
 			</Box>
 			{trouble ? <Alert severity="warning">{trouble}</Alert> : null}
-			{visits.length === 0 ? <Alert severity="info">No visits yet. Start an assessment; its measures then stand here.</Alert> : null}
+			{visits.length === 0 ? <Alert severity="info">No visits yet. <Link href={`#/assessment/${playerId}`}>Start an assessment</Link>; its measures then stand here.</Alert> : null}
 			{visits.length > 0 ? (
 				<Paper component="section" variant="outlined" sx={{ p: 2 }}>
 					<Typography variant="h2">What really changed</Typography>
@@ -84,16 +91,16 @@ export function Trends({ playerId }: { playerId: string }) {
 					{changes.length === 0 ? <Typography sx={{ mt: 1 }}>Nothing to compare yet: two visits with the same measure are needed.</Typography> : null}
 					<Box component="ul" sx={{ listStyle: 'none', m: 0, p: 0 }}>
 						{changes.map(({ key, title, change }) => (
-							<Box component="li" key={key} sx={{ display: 'grid', gridTemplateColumns: { xs: '1fr', sm: '170px 220px 1fr' }, gap: 1, alignItems: 'center', py: 1, borderBottom: 1, borderColor: 'divider' }}>
+							<Box component="li" key={key} sx={{ display: 'grid', gridTemplateColumns: 'minmax(0, 11rem) minmax(0, 12rem) minmax(0, 1fr)', '@container (max-width: 54rem)': { gridTemplateColumns: 'minmax(0, 1fr)' }, gap: 1, alignItems: 'center', py: 1, borderBottom: 1, borderColor: 'divider' }}>
 								<Chip size="small" color={change.verdict === 'real' ? 'primary' : 'default'} variant={change.verdict === 'real' ? 'filled' : 'outlined'} label={verdictWords[change.verdict]} sx={{ justifySelf: 'start' }} />
 								<Typography sx={{ fontWeight: 600 }}>{title}</Typography>
-								<Typography variant="body2">{changeLines(change).join('. ')}.</Typography>
+								<Typography variant="body2">{changeSentence(change)}</Typography>
 							</Box>
 						))}
 					</Box>
 				</Paper>
 			) : null}
-			{charts.length > 0 ? <Box sx={{ display: 'grid', gridTemplateColumns: { xs: '1fr', lg: '1fr 1fr' }, gap: 2, alignItems: 'start' }}>{charts.map((chart) => <Paper key={chart.id} variant="outlined" sx={{ p: 2, minWidth: 0, '& figure': { mt: 0 } }}><ChartView chart={chart} /></Paper>)}</Box> : null}
+			{charts.length > 0 ? <Box sx={{ display: 'grid', gridTemplateColumns: 'repeat(auto-fit, minmax(min(30rem, 100%), 1fr))', gap: 2, alignItems: 'start' }}>{charts.map((chart) => <Paper key={chart.id} variant="outlined" sx={{ p: 2, minWidth: 0, '& figure': { mt: 0 } }}><ChartView chart={chart} /></Paper>)}</Box> : null}
 			{visits.length > 0 ? (
 				<Paper component="section" variant="outlined" sx={{ p: 2 }}>
 					<Typography variant="h2">Visits side by side</Typography>

@@ -91,7 +91,7 @@ export function Visit({ visitId, role, changed, close, report }: { visitId: stri
 				<Rows label="Decisions about findings" heads={['Finding', 'Decision', 'Reason']} empty="No finding was decided one by one: they stand in the words of the suggestion." rows={ordered.map((one) => ({ key: one.key, cells: [one.says, one.choice, one.why] }))} />
 				<Rows label="Other decisions" heads={['What', 'Value']} empty="" rows={otherDecisions(signed).map((row) => ({ key: row.key, cells: [row.title, ...row.values] }))} />
 			</Panel>
-			<Panel title="Findings at the time" hint={`Protocol ${protocol.id}, version ${protocol.version}; frozen with the visit.`}>
+			<Panel title="Findings at the time" hint={`${protocol.id === 'shipped' ? 'The protocol as shipped' : 'The protocol of this clinic'}, version ${protocol.version}. They stand as they were on that day.`}>
 				<Paper variant="outlined" component="ul" sx={{ m: 0, py: 1, pr: 2, pl: 4 }}>{findings.map((one) => <li key={one.id}>{one.says}</li>)}</Paper>
 			</Panel>
 		</Stack>

@@ -1,0 +1,131 @@
+/** A clinician's day by the keyboard alone on the demo: nothing is clicked, and the focus is never lost on the way. */
+import { mkdirSync } from 'node:fs'
+import { join } from 'node:path'
+import { expect, type Page, test } from '@playwright/test'
+import { startHost } from './host.ts'
+
+/** The focus stands on something of the page. */
+const held = (page: Page, where: string) => expect.poll(() => page.evaluate(() => { const now = document.activeElement; return now !== null && now !== document.body && now !== document.documentElement }), { message: `${where}: the focus is lost` }).toBe(true)
+const field = (page: Page, name: string) => page.getByRole('textbox', { name, exact: true })
+
+test('find a player, read, compare, assess, decide beside the page, sign, print, plan', async ({ page }) => {
+	test.setTimeout(300_000)
+	const faults: string[] = []
+	page.on('pageerror', (error) => faults.push(error.message))
+	page.on('console', (message) => { if (/Content Security Policy/i.test(message.text())) faults.push(message.text()) })
+	const shots = process.env.LASTWRIGHT_SHOTS
+	if (shots) mkdirSync(shots, { recursive: true })
+	const shot = async (name: string) => { if (shots) { await page.waitForTimeout(400); await page.screenshot({ path: join(shots, `day-${name}.png`) }) } }
+	const { press, type } = { press: async (...chords: string[]) => { for (const chord of chords) await page.keyboard.press(chord) }, type: (text: string) => page.keyboard.type(text) }
+	const enter = async (...values: string[]) => { for (const text of values) { await type(text); await press('Enter') } }
+	const palette = async (words: string, first: RegExp) => {
+		await press('Control+k')
+		await type(words)
+		await expect(page.getByRole('option', { selected: true })).toContainText(first)
+		await press('Enter')
+	}
+	/** Tabs to what has this name; a person would not press more often than this. */
+	const tabTo = async (wanted: ReturnType<Page['getByRole']>, most = 15) => {
+		for (let at = 0; at < most && !(await wanted.evaluate((node) => node === document.activeElement)); at++) await press('Tab')
+		await expect(wanted).toBeFocused()
+	}
+	const host = await startHost('--demo')
+	try {
+		await page.goto(host.url)
+		await expect(field(page, 'Search players')).toBeFocused()
+		await type('tui')
+		await press('Enter')
+		await expect(page.getByRole('heading', { level: 1, name: 'Tui Ashdown' })).toBeVisible()
+		await held(page, 'the player')
+
+		// the last visit, by the palette: it stands behind the form for the Tab key
+		await palette('open visit', /^Open visit of 15 July 2026/)
+		await expect(page.getByRole('heading', { name: 'Visit of 15 July 2026' })).toBeFocused()
+		await shot('visit')
+		await palette('trends', /trends/)
+		await expect(page.getByRole('heading', { name: 'What really changed' })).toBeVisible()
+		await held(page, 'trends')
+
+		await palette('this player: assessment', /assessment/)
+		await expect(page.getByRole('navigation', { name: 'Steps' })).toBeVisible()
+		await press('Alt+2')
+		await expect(page.getByRole('heading', { level: 1, name: 'Feet' })).toBeFocused()
+		await tabTo(field(page, 'Heel to toe, left'))
+		await press('Control+a')
+		await enter('247 248')
+		await press('Control+a')
+		await enter('24.9 cm 249')
+		await expect(field(page, 'Heel to toe, right')).not.toHaveAttribute('aria-invalid', 'true')
+		await shot('feet')
+		await press('Alt+6')
+		await press('Tab', 'Enter')
+		await press('Alt+7')
+		await expect(page.getByRole('heading', { level: 1, name: 'Decide' })).toBeFocused()
+		await tabTo(page.getByRole('button', { name: 'Accept the notes and advice left undecided' }))
+		await press('Enter')
+		await held(page, 'after accepting the notes')
+
+		// the page beside the decisions, and back
+		await press('Alt+p')
+		const preview = page.getByRole('region', { name: /Preview of the report/ })
+		await expect(preview).toContainText('Tui Ashdown')
+		await held(page, 'the preview')
+		await shot('preview')
+		const [decisions, paper] = await Promise.all([page.getByRole('tabpanel').boundingBox(), preview.boundingBox()])
+		expect(paper!.x, 'the page stands beside the decisions').toBeGreaterThanOrEqual(decisions!.x + decisions!.width)
+		for (let at = 0; at < 60; at++) {
+			await press('Alt+n')
+			const now = await page.evaluate(() => ({ decision: document.activeElement?.closest('[role=group]')?.getAttribute('aria-label')?.startsWith('Decision:') ?? false, tab: document.activeElement?.getAttribute('role') === 'tab', name: document.activeElement?.textContent ?? '' }))
+			if (now.decision) await press('Enter')
+			else if (now.tab && /^(Findings|Next pair)/.test(now.name)) continue
+			else break
+		}
+		await press('Alt+8')
+		await expect(page.getByRole('heading', { level: 1, name: 'Sign and report' })).toBeFocused()
+		await shot('sign')
+		const consent = page.getByRole('checkbox', { name: /Consent to assessment/ })
+		await tabTo(consent)
+		if (!(await consent.isChecked())) await press('Space')
+		const sign = page.getByRole('button', { name: 'Sign', exact: true })
+		await tabTo(sign)
+		await press('Enter')
+		await expect(page.locator('iframe[title="Signed report"]')).toBeVisible({ timeout: 60_000 })
+		await held(page, 'after signing')
+		await tabTo(page.getByRole('button', { name: 'Print', exact: true }), 3)
+		await shot('signed')
+
+		await palette('this player: season', /season/)
+		await expect(page.getByRole('heading', { level: 1, name: 'Season of Tui Ashdown' })).toBeVisible()
+		await tabTo(field(page, 'Season from'), 20)
+		await type('1 February 2027')
+		await press('Tab')
+		await type('30 April 2027')
+		await press('Enter')
+		await expect(page.getByText('The season runs from 1 February 2027 to 30 April 2027.')).toBeVisible()
+		await held(page, 'after the dates')
+		const weekly = page.getByRole('form', { name: 'Weekly session' })
+		await tabTo(weekly.getByLabel('Weekday'), 20)
+		await type('tue')
+		await tabTo(weekly.getByLabel('Start'), 3)
+		await type('18:00')
+		await tabTo(weekly.getByLabel('Surface'), 5)
+		await type('natural f')
+		await press('Enter')
+		await tabTo(page.getByRole('button', { name: 'Add weekly session' }), 6)
+		await press('Enter')
+		await expect(page.getByRole('list', { name: 'Weekly sessions' })).toContainText('Tuesday 18:00')
+		await held(page, 'after the weekly session')
+		await shot('season')
+		await press('Alt+n')
+		const plan = page.getByRole('button', { name: 'Plan the season' })
+		for (let at = 0; at < 20 && !(await plan.evaluate((node) => node === document.activeElement)); at++) await press('Shift+Tab')
+		await expect(plan).toBeFocused()
+		await press('Enter')
+		await expect(page.getByText(/^Planned:/)).toBeVisible({ timeout: 60_000 })
+		await expect(plan).toBeFocused()
+		await shot('planned')
+		expect(faults).toEqual([])
+	} finally {
+		await host.kill()
+	}
+})
