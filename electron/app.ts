@@ -11,6 +11,7 @@ import { checkConsent, listConsents, recordConsent, withdrawConsent } from './se
 import { answerQuestion, compareDrafts, listOutreach, mergePack, previewMerge, putDraftAway } from './services/merge.ts'
 import { makePack, makeReturn, packRefusal, removeHere } from './services/packs.ts'
 import { outboxCalls } from './services/outbox.ts'
+import { alertCalls } from './services/outbox-alerts.ts'
 import { listRecipients, addContact, removeContact } from './services/outbox-contacts.ts'
 import { mailCalls } from './services/outbox-mail.ts'
 import { Post } from './services/outbox-post.ts'
@@ -51,6 +52,8 @@ const seen: Partial<Record<CallName, Seen>> = {
 	'season.ics': { does: 'export', player: (input: { playerId: string }) => input.playerId, of: () => 'season' },
 	'squad.open': { does: 'read', of: () => 'squad' },
 	'squad.summary': { does: 'print', of: () => 'squad' },
+	'outbox.notes': { does: 'read', player: (input: { playerId: string }) => input.playerId, of: () => 'sending-notes' },
+	'outbox.tell': { does: 'read', player: (input: { playerId: string }) => input.playerId, of: () => 'sendings' },
 	'outreach.list': { does: 'read', of: () => 'outreach' },
 	'consents.list': { does: 'read', player: (input: { playerId: string }) => input.playerId, of: () => 'consents' },
 	'audit.page': { does: 'read', of: () => 'audit' },
@@ -171,6 +174,7 @@ export function createApp(options: AppOptions): App {
 		'outreach.remove': (input) => removeHere(state, deps, input),
 		...outboxCalls(state, deps, post),
 		...mailCalls(state, deps, post),
+		...alertCalls(state, deps),
 		'outbox.recipients': (input) => listRecipients(state, deps, input),
 		'outbox.addContact': (input) => addContact(state, deps, input),
 		'outbox.removeContact': (input) => removeContact(state, deps, input),

@@ -226,6 +226,14 @@ export const contract = {
 	'outbox.close': call(shapes.close.in, shapes.nothing.out, desk),
 	'outbox.mine': call(shapes.mine.in, shapes.nothing.out, desk),
 	'outbox.password': call(shapes.password.in, shapes.password.out, desk),
+	/** What must be read before anything of a player leaves. */
+	'outbox.notes': call(shapes.notes.in, shapes.notes.out, desk),
+	'outbox.addNote': call(shapes.addNote.in, shapes.addNote.out, desk),
+	'outbox.removeNote': call(shapes.removeNote.in, shapes.nothing.out, desk),
+	/** Who still holds an earlier version. */
+	'outbox.tell': call(shapes.tell.in, shapes.tell.out, desk),
+	/** A cover page and proof of sending, without clinical words. */
+	'outbox.sheet': call(shapes.sheet.in, shapes.sheet.out, desk),
 	'outbox.resend': call(shapes.resend.in, shapes.resend.out, desk),
 	'outbox.sentInError': call(shapes.sentInError.in, shapes.sentInError.out, desk),
 	/** A delivery report of the mail system (RFC 3464), pasted. */

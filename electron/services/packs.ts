@@ -14,7 +14,7 @@ import { type Deps, type PackNote, Refusal, type State } from './state.ts'
 import { visitsOf } from './visits.ts'
 
 /** What is about a player and travels; what was sent stays at home. */
-const travels: readonly Kind[] = ['player', 'visit', 'report', 'visit-note', 'consent', 'hold', 'merge', 'season', 'answer', 'squad']
+const travels: readonly Kind[] = ['player', 'visit', 'report', 'visit-note', 'consent', 'hold', 'merge', 'season', 'answer', 'squad', 'sending-note']
 const ofVisits: readonly Kind[] = ['visit', 'report', 'visit-note']
 /** What a store keeps to itself on the way home. */
 const stays: readonly Kind[] = ['anchor', 'register', 'pack', 'quarantine']
