@@ -8,7 +8,7 @@ import type { AuditFunction } from '../shared/records/audit.ts'
 import type { LwDocument } from '../shared/report/document.ts'
 import { dailyBackup, listBackups, makeBackup, moveHere, previewBackup, restoreBackup, setBackupFolder } from './services/backups.ts'
 import { checkConsent, listConsents, recordConsent, withdrawConsent } from './services/consents.ts'
-import { answerQuestion, compareDrafts, listOutreach, mergePack, previewMerge, putDraftAway } from './services/merge.ts'
+import { answerQuestion, compareDrafts, joinByChoice, listOutreach, mergePack, previewMerge, putDraftAway } from './services/merge.ts'
 import { makePack, makeReturn, packRefusal, removeHere } from './services/packs.ts'
 import { outboxCalls } from './services/outbox.ts'
 import { alertCalls } from './services/outbox-alerts.ts'
@@ -170,6 +170,7 @@ export function createApp(options: AppOptions): App {
 		'outreach.merge': (input) => mergePack(state, deps, input),
 		'outreach.answer': (input) => answerQuestion(state, deps, input),
 		'outreach.compareDrafts': (input) => compareDrafts(state, deps, input),
+		'outreach.joinDrafts': (input) => joinByChoice(state, deps, input),
 		'outreach.putDraftAway': (input) => putDraftAway(state, deps, input),
 		'outreach.remove': (input) => removeHere(state, deps, input),
 		...outboxCalls(state, deps, post),

@@ -108,8 +108,8 @@ function Laptop({ carries, again }: { carries: NonNullable<Listed['carries']>; a
 		</>
 	)
 }
-function Counts({ counts }: { counts: Merged['counts'] }) {
-	return <Typography>Records before {counts.before}, after {counts.after}. In the file {counts.in}: {counts.added} added, {counts.already} here already, {counts.quarantined} put aside, {counts.heldBack} held back since they were destroyed here.</Typography>
+function Counts({ counts, trailRows }: { counts: Merged['counts']; trailRows: number }) {
+	return <Typography>Records before {counts.before}, after {counts.after}. In the file {counts.in}: {counts.added} added, {counts.already} here already, {counts.quarantined} put aside, {counts.heldBack} held back since they were destroyed here.{trailRows > 0 ? ` With ${trailRows} rows of the laptop's audit trail, kept as a section of their own under Audit trail.` : ''}</Typography>
 }
 function Found({ found }: { found: Pick<Merged, 'duplicates' | 'quarantined'> & Partial<Pick<Merged, 'notices'>> }) {
 	return (
@@ -144,7 +144,7 @@ function ComeHome({ done }: { done: () => void }) {
 				{looked && (
 					<Box role="status" sx={{ display: 'grid', gap: 1 }}>
 						<Typography sx={{ fontWeight: 600 }}>Made by {looked.madeBy} on {timeWords(looked.madeAt)}; {looked.players.length} players, {looked.drafts} open drafts.{looked.again ? ' It was brought in before.' : ''}</Typography>
-						<Counts counts={looked.counts} />
+						<Counts counts={looked.counts} trailRows={looked.trailRows} />
 						<Typography>{looked.questions === 0 ? 'No questions.' : `${looked.questions} questions to answer afterwards.`} {looked.draftsBoth.length === 0 ? '' : `Drafts changed in both places, both kept: ${looked.draftsBoth.map((one) => one.name).join(', ')}.`}</Typography>
 						<Found found={looked} />
 						<Box><Button variant="contained" disabled={action.busy} onClick={bring}>Bring it in</Button></Box>
@@ -179,7 +179,7 @@ function Merges({ merged, again }: { merged: Listed['merged']; again: () => void
 			{merged.map((one) => (
 				<Box key={one.packId} sx={{ display: 'grid', gap: 1 }}>
 					<Typography sx={{ fontWeight: 600 }}>{timeWords(one.at)}, brought in by {one.by}. Receipt for the laptop: {one.receipt}</Typography>
-					<Counts counts={one.counts} />
+					<Counts counts={one.counts} trailRows={one.trailRows} />
 					<Found found={one} />
 					{one.draftsBoth.map((both) => <TwoDrafts key={both.drafts.join()} name={both.name} drafts={both.drafts} again={again} />)}
 				</Box>
@@ -187,16 +187,22 @@ function Merges({ merged, again }: { merged: Listed['merged']; again: () => void
 		</Panel>
 	)
 }
+function Choose({ path, says, draft, choices, set }: { path: string; says: string; draft: string; choices: Record<string, string>; set: (next: Record<string, string>) => void }) {
+	return <FormControlLabel control={<Radio name={path} checked={choices[path] === draft} onChange={() => set({ ...choices, [path]: draft })} slotProps={{ input: { 'aria-label': `${path}: ${says}` } }} />} label={says} />
+}
 function TwoDrafts({ name, drafts, again }: { name: string; drafts: string[]; again: () => void }) {
 	const { value, says } = useAnswer('outreach.compareDrafts', { drafts })
 	const action = useAction()
+	const [choices, setChoices] = useState<Record<string, string>>({})
+	const differing = value?.differences.filter((one) => one.first !== '' && one.second !== '') ?? []
+	const join = () => action.run(async () => { await call('outreach.joinDrafts', { drafts, choices }); again(); return '' })
 	const put = (draftId: string) => action.run(async () => { await call('outreach.putDraftAway', { draftId }); again(); return '' })
 	return (
 		<Alert severity="warning">
-			<Typography sx={{ fontWeight: 600 }}>The draft of {name} was changed in two places. Both are kept. Choose the one to go on with; copy over by hand what the other has.</Typography>
+			<Typography sx={{ fontWeight: 600 }}>The draft of {name} was changed in two places. Both are kept. Join them: what only one has stands; choose where both say something else. Or go on with one of them.</Typography>
 			<Trouble says={says || action.says} />
-			{value && <Rows label={`Drafts of ${name}`} heads={['Field', `First, saved ${timeWords(value.savedAt[0] ?? '')}`, `Second, saved ${timeWords(value.savedAt[1] ?? '')}`]} empty="They say the same." rows={value.differences.map((one) => ({ key: one.path, cells: [one.path, one.first || 'not recorded', one.second || 'not recorded'] }))} />}
-			<Box sx={{ display: 'flex', gap: 1, mt: 1 }}><Button variant="outlined" onClick={() => put(drafts[1] ?? '')}>Go on with the first</Button><Button variant="outlined" onClick={() => put(drafts[0] ?? '')}>Go on with the second</Button></Box>
+			{value && <Rows label={`Drafts of ${name}`} heads={['Field', `First, saved ${timeWords(value.savedAt[0] ?? '')}`, `Second, saved ${timeWords(value.savedAt[1] ?? '')}`]} empty="They say the same." rows={value.differences.map((one) => ({ key: one.path, cells: [one.path, one.first && one.second ? <Choose key="1" path={one.path} says={one.first} draft={drafts[0] ?? ''} choices={choices} set={setChoices} /> : one.first || 'not recorded', one.first && one.second ? <Choose key="2" path={one.path} says={one.second} draft={drafts[1] ?? ''} choices={choices} set={setChoices} /> : one.second || 'not recorded'] }))} />}
+			<Box sx={{ display: 'flex', flexWrap: 'wrap', gap: 1, mt: 1 }}><Button variant="contained" disabled={action.busy || !value || differing.some((one) => !choices[one.path])} onClick={join}>Join the two</Button><Button variant="outlined" onClick={() => put(drafts[1] ?? '')}>Go on with the first</Button><Button variant="outlined" onClick={() => put(drafts[0] ?? '')}>Go on with the second</Button></Box>
 		</Alert>
 	)
 }
