@@ -2,7 +2,7 @@
 import { randomUUID } from 'node:crypto'
 import type { InputOf, OutputOf } from '../../shared/contract.ts'
 import type { SendingNote } from '../../shared/outbox/calls.ts'
-import { isMail, type OutboxItem, type Recipient } from '../../shared/outbox/item.ts'
+import { isMail, numberOf, type OutboxItem, type Recipient } from '../../shared/outbox/item.ts'
 import { type Named, othersNamed, textsIn } from '../../shared/outbox/others.ts'
 import { transmissionSheet } from '../../shared/outbox/sheet.ts'
 import { type HandedOver, mustBeTold } from '../../shared/records/amendment.ts'
@@ -74,8 +74,8 @@ export function alertCalls(state: State, deps: Deps) {
 			if (!item.released && item.sentAt === undefined) throw new Refusal('This was not checked yet. Release it first; then its transmission sheet can be printed.')
 			const { bytes: document } = storedDocument(deps, item.documentId, item.sha256)
 			const bytes = await deps.renderPdf(transmissionSheet({ item, clinic: state.clinic, by: state.acts().name, at: deps.now().toISOString(), pages: pagesOf(document) }))
-			deps.store.audit({ function: 'print', objectRef: `sheet:${itemId}`, playerId: item.playerId })
-			return { base64: Buffer.from(bytes).toString('base64'), sha256: sha256Of(bytes), fileName: `sheet-${itemId.replaceAll('-', '').slice(0, 8)}.pdf` }
+			deps.store.audit({ function: 'print', objectRef: `sheet:${numberOf(itemId)}`, playerId: item.playerId })
+			return { base64: Buffer.from(bytes).toString('base64'), sha256: sha256Of(bytes), fileName: `sheet-${numberOf(itemId)}.pdf` }
 		},
 	}
 }

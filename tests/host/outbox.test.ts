@@ -382,7 +382,8 @@ test('a transmission sheet names number, recipient, day, people and digest, and 
 	expect((await app.refused('outbox.sheet', { itemId })).message).toMatch(/not checked yet/)
 	await release(app, itemId)
 	expect((await app.ask('outbox.sheet', { itemId })).base64).not.toBe('')
-	expect((await app.ask('audit.page', { limit: 1, function: 'print' })).rows[0]).toMatchObject({ objectRef: `sheet:${itemId}`, playerId })
+	expect((await app.ask('audit.page', { limit: 1, function: 'print' })).rows[0]).toMatchObject({ objectRef: expect.stringMatching(/^sheet:LW-/), playerId })
+	expect((await app.ask('audit.verify')).problems).toEqual([])
 	const one = await item(app, itemId)
 	for (const channel of ['smtp', 'eml', 'print', 'hand-over'] as const) {
 		const sheet = transmissionSheet({ item: { ...one, channel, sentAt: '2027-01-20T10:00:00.000Z', consentIds: ['abcdef12-0000'] }, clinic: clinic as Clinic, by: 'A. Example', at: '2027-01-21T09:30:00.000Z', pages: 3 })

@@ -3,10 +3,13 @@ import { Alert, Box, Button, FormControlLabel, Checkbox, Radio, RadioGroup, Stac
 import { useState } from 'react'
 import type { OutputOf } from '../../../shared/contract.ts'
 import { call } from '../../host.ts'
+import { dayInWords } from '../../parts/dates.ts'
 import { Field, Trouble } from '../../parts/form.tsx'
 import { Panel, Rows, timeWords, useAction, useAnswer } from '../records/parts.tsx'
 
 type Listed = OutputOf<'outreach.list'>
+/** Kinds of records as a person calls them. */
+const kindWords: Record<string, string> = { clinic: 'letterhead', settings: 'settings', person: 'people of the clinic', player: 'player details', visit: 'visits', report: 'reports', 'visit-note': 'notes on visits', consent: 'consents', hold: 'holds', merge: 'joined players', season: 'seasons', answer: 'answers', squad: 'entries of screening days', 'sending-note': 'notes on sending', shelf: 'shelf', protocol: 'protocol' }
 type Merged = OutputOf<'outreach.merge'>
 const defaultDays = 14
 const dayMs = 86_400_000
@@ -24,7 +27,7 @@ export function Outreach() {
 			{value && value.merged.length > 0 && <Merges merged={value.merged} again={again} />}
 			{value && value.out.length > 0 && (
 				<Panel title="Packs that went out">
-					<Rows label="Packs that went out" heads={['Made', 'By', 'Opens until', 'File', 'Players', 'Came home']} empty="None yet." rows={value.out.map((one) => ({ key: one.packId, cells: [timeWords(one.madeAt), one.by, one.expires, one.file, one.players.join(', '), one.home ? 'Yes' : 'Not yet'] }))} />
+					<Rows label="Packs that went out" heads={['Made', 'By', 'Opens until', 'File', 'Players', 'Came home']} empty="None yet." rows={value.out.map((one) => ({ key: one.packId, cells: [timeWords(one.madeAt), one.by, dayInWords(one.expires), one.file, one.players.join(', '), one.home ? 'Yes' : 'Not yet'] }))} />
 				</Panel>
 			)}
 		</Stack>
@@ -54,7 +57,7 @@ function MakePack({ made }: { made: () => void }) {
 			<Box {...form(make)}>
 				<Field label="Find players" value={query} set={setQuery} optional hint={`${chosen.length} chosen${(value?.total ?? 0) > mostShown ? `; the first ${mostShown} of ${value?.total} are listed` : ''}. With nobody chosen the pack is empty but for clinic and shelf.`} />
 				<Box role="group" aria-label="Players for the pack" sx={{ maxHeight: 260, overflowY: 'auto', border: 1, borderColor: 'divider', borderRadius: 1, px: 2 }}>
-					{cards.map((one) => <Box key={one.playerId}><FormControlLabel control={<Checkbox checked={chosen.includes(one.playerId)} onChange={(event) => setChosen((now) => (event.target.checked ? [...now, one.playerId] : now.filter((id) => id !== one.playerId)))} />} label={`${one.givenName} ${one.familyName}, born ${one.birthDate}${one.club ? `, ${one.club}` : ''}`} /></Box>)}
+					{cards.map((one) => <Box key={one.playerId}><FormControlLabel control={<Checkbox checked={chosen.includes(one.playerId)} onChange={(event) => setChosen((now) => (event.target.checked ? [...now, one.playerId] : now.filter((id) => id !== one.playerId)))} />} label={`${one.givenName} ${one.familyName}, born ${dayInWords(one.birthDate)}${one.club ? `, ${one.club}` : ''}`} /></Box>)}
 				</Box>
 				<Box><Button variant="outlined" onClick={() => setChosen([...new Set([...chosen, ...cards.map((one) => one.playerId)])])}>Choose all that are shown</Button></Box>
 				<Box role="group" aria-label="History">
@@ -85,9 +88,9 @@ function Laptop({ carries, again }: { carries: NonNullable<Listed['carries']>; a
 	if (carries.removedAt) return <Alert severity="info" role="status">The records of this pack were taken off this laptop on {timeWords(carries.removedAt)}. A register line for each player stays. For the next trip open the new pack in another data folder.</Alert>
 	return (
 		<>
-			<Alert severity={carries.ranOut ? 'warning' : 'info'} role="status">{carries.ranOut ? `This pack ran out on ${carries.expires}. Nothing is lost: make the file for the way back and bring it home.` : `This laptop carries a pack made by ${carries.by} on ${timeWords(carries.madeAt)}. It opens until ${carries.expires}.`}</Alert>
-			<Panel title="What this laptop carries" hint={`${carries.players.length} players; ${Object.entries(carries.counts).map(([kind, count]) => `${kind}: ${count}`).join(', ')}. Shelf: ${carries.shelf ? 'yes' : 'no'}. Protocol ${carries.protocol.id}, version ${carries.protocol.version}. Entered here: ${carries.newHere.records} records, ${carries.newHere.drafts} open drafts.`}>
-				<Rows label="Players on this laptop" heads={['Player', 'Born', 'Visits carried']} empty="No players: only clinic and shelf." rows={carries.players.map((one) => ({ key: one.playerId, cells: [one.name, one.birthDate, one.visits] }))} />
+			<Alert severity={carries.ranOut ? 'warning' : 'info'} role="status">{carries.ranOut ? `This pack ran out on ${dayInWords(carries.expires)}. Nothing is lost: make the file for the way back and bring it home.` : `This laptop carries a pack made by ${carries.by} on ${timeWords(carries.madeAt)}. It opens until ${dayInWords(carries.expires)}.`}</Alert>
+			<Panel title="What this laptop carries" hint={`${carries.players.length} players; ${Object.entries(carries.counts).map(([kind, count]) => `${count} ${kindWords[kind] ?? kind}`).join(', ')}. Shelf: ${carries.shelf ? 'yes' : 'no'}. Protocol ${carries.protocol.id}, version ${carries.protocol.version}. Entered here: ${carries.newHere.records} records, ${carries.newHere.drafts} open drafts.`}>
+				<Rows label="Players on this laptop" heads={['Player', 'Born', 'Visits carried']} empty="No players: only clinic and shelf." rows={carries.players.map((one) => ({ key: one.playerId, cells: [one.name, dayInWords(one.birthDate), one.visits] }))} />
 			</Panel>
 			<Panel title="The way back" hint="Writes everything that stands here into one sealed file. It may be made as often as needed.">
 				<Box {...form(() => back.run(async () => { const { file, records, drafts } = await call('outreach.makeReturn', { folder: folder.trim(), passphrase }); setPassphrase(''); again(); return `${file} was written: ${records} records, ${drafts} drafts. Bring it in at home under Outreach.` }))}>

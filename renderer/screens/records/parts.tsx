@@ -45,8 +45,7 @@ export function Rows({ label, heads, rows, empty }: { label: string; heads: read
 		</Box>
 	)
 }
-/** Local date and time for reading. */
-export const timeWords = (iso: string) => new Date(iso).toLocaleString(undefined, { dateStyle: 'medium', timeStyle: 'short' })
+export { timeInWords as timeWords } from '../../parts/dates.ts'
 export function Way({ to, children }: { to: string; children: ReactNode }) {
 	return <Link href={to} underline="hover" sx={{ display: 'inline-flex', alignItems: 'center', minHeight: 44, px: 1.5, fontWeight: 600 }}>{children}</Link>
 }
