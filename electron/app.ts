@@ -8,9 +8,10 @@ import type { AuditFunction } from '../shared/records/audit.ts'
 import type { LwDocument } from '../shared/report/document.ts'
 import { dailyBackup, listBackups, makeBackup, moveHere, previewBackup, restoreBackup, setBackupFolder } from './services/backups.ts'
 import { checkConsent, listConsents, recordConsent, withdrawConsent } from './services/consents.ts'
-import { answerQuestion, compareDrafts, listOutreach, mergePack, previewMerge, putDraftAway } from './services/merge.ts'
+import { answerQuestion, compareDrafts, joinByChoice, listOutreach, mergePack, previewMerge, putDraftAway } from './services/merge.ts'
 import { makePack, makeReturn, packRefusal, removeHere } from './services/packs.ts'
 import { outboxCalls } from './services/outbox.ts'
+import { alertCalls } from './services/outbox-alerts.ts'
 import { listRecipients, addContact, removeContact } from './services/outbox-contacts.ts'
 import { mailCalls } from './services/outbox-mail.ts'
 import { Post } from './services/outbox-post.ts'
@@ -51,6 +52,8 @@ const seen: Partial<Record<CallName, Seen>> = {
 	'season.ics': { does: 'export', player: (input: { playerId: string }) => input.playerId, of: () => 'season' },
 	'squad.open': { does: 'read', of: () => 'squad' },
 	'squad.summary': { does: 'print', of: () => 'squad' },
+	'outbox.notes': { does: 'read', player: (input: { playerId: string }) => input.playerId, of: () => 'sending-notes' },
+	'outbox.tell': { does: 'read', player: (input: { playerId: string }) => input.playerId, of: () => 'sendings' },
 	'outreach.list': { does: 'read', of: () => 'outreach' },
 	'consents.list': { does: 'read', player: (input: { playerId: string }) => input.playerId, of: () => 'consents' },
 	'audit.page': { does: 'read', of: () => 'audit' },
@@ -167,10 +170,12 @@ export function createApp(options: AppOptions): App {
 		'outreach.merge': (input) => mergePack(state, deps, input),
 		'outreach.answer': (input) => answerQuestion(state, deps, input),
 		'outreach.compareDrafts': (input) => compareDrafts(state, deps, input),
+		'outreach.joinDrafts': (input) => joinByChoice(state, deps, input),
 		'outreach.putDraftAway': (input) => putDraftAway(state, deps, input),
 		'outreach.remove': (input) => removeHere(state, deps, input),
 		...outboxCalls(state, deps, post),
 		...mailCalls(state, deps, post),
+		...alertCalls(state, deps),
 		'outbox.recipients': (input) => listRecipients(state, deps, input),
 		'outbox.addContact': (input) => addContact(state, deps, input),
 		'outbox.removeContact': (input) => removeContact(state, deps, input),

@@ -79,7 +79,7 @@ const mergeCounts = z.strictObject({ in: z.number(), added: z.number(), already:
 const mergeDuplicates = z.array(z.strictObject({ playerId: z.string(), name: z.string(), like: z.string(), likeName: z.string(), why: z.enum(['same-person', 'twin']) }))
 const mergeQuarantined = z.array(z.strictObject({ record: z.string(), kind: z.string(), says: z.string() }))
 const mergeDraftsBoth = z.array(z.strictObject({ playerId: z.string(), name: z.string(), drafts: z.array(z.string()) }))
-const mergeResult = z.strictObject({ again: z.boolean(), madeAt: z.string(), madeBy: z.string(), players: z.array(z.strictObject({ playerId: z.string(), name: z.string(), birthDate: z.string(), visits: z.number() })), counts: mergeCounts, receipt: z.string(), drafts: z.number(), draftsBoth: mergeDraftsBoth, duplicates: mergeDuplicates, quarantined: mergeQuarantined, heldBack: z.array(z.string()), notices: z.array(z.string()), questions: z.number() })
+const mergeResult = z.strictObject({ again: z.boolean(), madeAt: z.string(), madeBy: z.string(), players: z.array(z.strictObject({ playerId: z.string(), name: z.string(), birthDate: z.string(), visits: z.number() })), counts: mergeCounts, receipt: z.string(), drafts: z.number(), draftsBoth: mergeDraftsBoth, duplicates: mergeDuplicates, quarantined: mergeQuarantined, heldBack: z.array(z.string()), /** rows of the laptop's audit trail */ trailRows: z.number(), notices: z.array(z.string()), questions: z.number() })
 
 export const contract = {
 	'session.status': call(nothing, z.strictObject({ state: z.enum(['needs-setup', 'locked', 'open']), demo: z.boolean(), clinicName: z.string().optional(), version: z.string(), warnings: z.array(z.string()), person: z.strictObject({ personId: z.string(), name: z.string(), role: z.enum(staffRoles) }).optional() }), anyone),
@@ -101,8 +101,9 @@ export const contract = {
 	'people.save': call(z.strictObject({ personId: id.optional(), name: z.string().trim().min(1).max(120), registration: z.string().trim().max(60), role: z.enum(['clinician', 'student', 'reception']), passphrase: secret.optional() }), z.strictObject({ personId: id }), owners),
 	/** Takes a person's passphrase away; what they did stays in the records. */
 	'people.retire': call(z.strictObject({ personId: id, reason }), nothing, owners),
-	'audit.page': call(z.strictObject({ before: z.int().min(1).optional(), limit: z.int().min(1).max(500), playerId: id.optional(), function: z.string().max(40).optional() }), z.strictObject({ rows: z.array(auditRow) }), owners),
-	'audit.verify': call(nothing, z.strictObject({ rows: z.number(), problems: z.array(z.string()) }), owners),
+	/** `workstation` asks for the rows a laptop brought home, by the name `places` gives it. */
+	'audit.page': call(z.strictObject({ before: z.int().min(1).optional(), limit: z.int().min(1).max(500), playerId: id.optional(), function: z.string().max(40).optional(), workstation: id.optional() }), z.strictObject({ rows: z.array(auditRow), places: z.array(z.strictObject({ workstation: z.string(), rows: z.number(), from: z.string(), to: z.string() })) }), owners),
+	'audit.verify': call(nothing, z.strictObject({ rows: z.number(), /** of laptops, checked too */ awayRows: z.number(), problems: z.array(z.string()) }), owners),
 	'audit.export': call(nothing, z.strictObject({ csv: z.string(), rows: z.number() }), owners),
 	'recordSettings.get': call(nothing, recordSettingsSchema, staff),
 	'recordSettings.save': call(recordSettingsSchema, nothing, owners),
@@ -195,7 +196,7 @@ export const contract = {
 	'outreach.list': call(nothing, z.strictObject({
 		carries: z.strictObject({ packId: z.string(), madeAt: z.string(), by: z.string(), expires: z.string(), ranOut: z.boolean(), players: z.array(z.strictObject({ playerId: z.string(), name: z.string(), birthDate: z.string(), visits: z.number() })), counts: z.record(z.string(), z.number()), shelf: z.boolean(), protocol: z.strictObject({ id: z.string(), version: z.number(), digest: z.string() }), removedAt: z.string().optional(), newHere: z.strictObject({ records: z.number(), drafts: z.number() }) }).optional(),
 		out: z.array(z.strictObject({ packId: z.string(), madeAt: z.string(), by: z.string(), expires: z.string(), file: z.string(), players: z.array(z.string()), home: z.boolean() })),
-		merged: z.array(z.strictObject({ packId: z.string(), at: z.string(), by: z.string(), counts: mergeCounts, receipt: z.string(), duplicates: mergeDuplicates, quarantined: mergeQuarantined, draftsBoth: mergeDraftsBoth })),
+		merged: z.array(z.strictObject({ packId: z.string(), at: z.string(), by: z.string(), counts: mergeCounts, trailRows: z.number(), receipt: z.string(), duplicates: mergeDuplicates, quarantined: mergeQuarantined, draftsBoth: mergeDraftsBoth })),
 		questions: z.array(z.strictObject({ what: z.enum(['details', 'consent', 'version']), id: z.string(), playerId: z.string().optional(), name: z.string(), says: z.string(), fields: z.array(z.strictObject({ field: z.string(), values: z.array(z.strictObject({ record: z.string(), at: z.string(), place: z.string(), shown: z.string() })) })) })),
 	}), treating),
 	'outreach.makePack': call(z.strictObject({ playerIds: z.array(id).max(2000), history: z.enum(['none', 'last', 'all']), folder: filePath, passphrase: secret, expires: z.iso.date() }), z.strictObject({ file: z.string(), bytes: z.number(), packId: z.string(), players: z.number(), records: z.number(), drafts: z.number() }), clinicians),
@@ -206,6 +207,8 @@ export const contract = {
 	/** `choices` name for each field the record whose value stands. */
 	'outreach.answer': call(z.strictObject({ what: z.enum(['details', 'consent', 'version']), id, playerId: id.optional(), choices: z.record(z.string().max(60), id) }), nothing, clinicians),
 	'outreach.compareDrafts': call(z.strictObject({ drafts: z.array(id).length(2) }), z.strictObject({ savedAt: z.array(z.string()), differences: z.array(z.strictObject({ path: z.string(), first: z.string(), second: z.string() })) }), treating),
+	/** Joins two drafts of one visit; `choices` by path the draft whose value stands. */
+	'outreach.joinDrafts': call(z.strictObject({ drafts: z.array(id).length(2), choices: z.record(z.string().max(200), id) }), nothing, clinicians),
 	'outreach.putDraftAway': call(z.strictObject({ draftId: id }), nothing, clinicians),
 	/** On the laptop: with the receipt of home its copy goes, and a register line for each player stays. */
 	'outreach.remove': call(z.strictObject({ receipt: z.string().max(40) }), z.strictObject({ records: z.number(), lines: z.number() }), clinicians),
@@ -226,6 +229,14 @@ export const contract = {
 	'outbox.close': call(shapes.close.in, shapes.nothing.out, desk),
 	'outbox.mine': call(shapes.mine.in, shapes.nothing.out, desk),
 	'outbox.password': call(shapes.password.in, shapes.password.out, desk),
+	/** What must be read before anything of a player leaves. */
+	'outbox.notes': call(shapes.notes.in, shapes.notes.out, desk),
+	'outbox.addNote': call(shapes.addNote.in, shapes.addNote.out, desk),
+	'outbox.removeNote': call(shapes.removeNote.in, shapes.nothing.out, desk),
+	/** Who still holds an earlier version. */
+	'outbox.tell': call(shapes.tell.in, shapes.tell.out, desk),
+	/** A cover page and proof of sending, without clinical words. */
+	'outbox.sheet': call(shapes.sheet.in, shapes.sheet.out, desk),
 	'outbox.resend': call(shapes.resend.in, shapes.resend.out, desk),
 	'outbox.sentInError': call(shapes.sentInError.in, shapes.sentInError.out, desk),
 	/** A delivery report of the mail system (RFC 3464), pasted. */

@@ -1,36 +1,44 @@
-/** Document to PDF bytes, in a warm worker that does not keep the process alive. */
+/** Document to PDF bytes, in two warm workers that do not keep the process alive. The second one starts once the first is busy. */
+import { availableParallelism } from 'node:os'
 import { Worker } from 'node:worker_threads'
 import type { LwDocument } from '../../shared/report/document.ts'
 import { BadLogo } from '../../shared/report/logo.ts'
 import { UnprintableText } from './glyphs.ts'
 
 interface Waiting { resolve: (bytes: Uint8Array) => void; reject: (error: Error) => void }
+interface Lane { thread: Worker; waiting: Map<number, Waiting> }
 const limitMs = 30_000
-const waiting = new Map<number, Waiting>()
-let worker: Worker | undefined
+/** How many pages are drawn at once: more would only take turns, and each thread holds fonts of its own. */
+export const pdfLanes = Math.min(2, availableParallelism())
+const lanes: Lane[] = []
 let next = 0
 
-function warm(): Worker {
-	if (worker) return worker
-	const started = new Worker(new URL('./worker.ts', import.meta.url))
-	started.on('message', (answer: { id: number; bytes?: Uint8Array; name?: string; message?: string }) => {
+function open(): Lane {
+	const lane: Lane = { thread: new Worker(new URL('./worker.ts', import.meta.url)), waiting: new Map() }
+	const { thread, waiting } = lane
+	thread.on('message', (answer: { id: number; bytes?: Uint8Array; name?: string; message?: string }) => {
 		const one = waiting.get(answer.id)
 		if (!one) return
 		waiting.delete(answer.id)
-		if (waiting.size === 0) started.unref()
+		if (waiting.size === 0) thread.unref()
 		if (answer.bytes) one.resolve(answer.bytes)
 		else if (answer.name === 'BadLogo') one.reject(new BadLogo(answer.message))
 		else one.reject(answer.name === 'UnprintableText' ? new UnprintableText(answer.message) : new Error(`The page could not be drawn (${answer.message}).`))
 	})
 	const gone = () => {
-		if (worker === started) worker = undefined
+		if (lanes.includes(lane)) lanes.splice(lanes.indexOf(lane), 1)
 		for (const one of waiting.values()) one.reject(new Error('The page could not be drawn: its worker stopped. Try again.'))
 		waiting.clear()
 	}
-	started.on('error', gone)
-	started.on('exit', gone)
-	worker = started
-	return started
+	thread.on('error', gone)
+	thread.on('exit', gone)
+	lanes.push(lane)
+	return lane
+}
+/** A free worker, a new one where all are busy and there is room, else the one with the shortest queue. */
+function laneNow(): Lane {
+	const shortest = lanes.toSorted((a, b) => a.waiting.size - b.waiting.size)[0]
+	return !shortest || (shortest.waiting.size > 0 && lanes.length < pdfLanes) ? open() : shortest
 }
 /** Fewest characters of a password for a copy that is sent. A choice of this program. */
 export const leastPassword = 8
@@ -40,17 +48,17 @@ export const leastPassword = 8
  */
 export async function renderPdf(document: LwDocument, { password }: { password?: string } = {}): Promise<Uint8Array> {
 	if (password !== undefined && password.length < leastPassword) throw new RangeError(`The password has ${password.length} characters; a copy needs at least ${leastPassword}.`)
-	const thread = warm()
-	thread.ref()
+	const lane = laneNow()
+	lane.thread.ref()
 	const id = next++
 	return new Promise((resolve, reject) => {
 		const timer = setTimeout(() => {
-			waiting.delete(id)
+			lane.waiting.delete(id)
 			reject(new Error('The page could not be drawn within 30 seconds. Try again.'))
-			void thread.terminate()
+			void lane.thread.terminate()
 		}, limitMs)
 		const done = <T>(act: (value: T) => void) => (value: T) => { clearTimeout(timer); act(value) }
-		waiting.set(id, { resolve: done(resolve), reject: done(reject) })
-		thread.postMessage({ id, document, ...(password === undefined ? {} : { password }) })
+		lane.waiting.set(id, { resolve: done(resolve), reject: done(reject) })
+		lane.thread.postMessage({ id, document, ...(password === undefined ? {} : { password }) })
 	})
 }

@@ -2,6 +2,7 @@
 import type { Clinic } from '../../shared/clinic.ts'
 import type { SignedVisit } from '../../shared/contract.ts'
 import { breachSchema } from '../../shared/outbox/breach.ts'
+import { sendingNoteSchema } from '../../shared/outbox/calls.ts'
 import { contactSchema, outboxItemSchema } from '../../shared/outbox/item.ts'
 import { mailSettingsSchema } from '../../shared/outbox/mail-settings.ts'
 import { holdSchema } from '../../shared/records/retention.ts'
@@ -59,6 +60,7 @@ const take: Partial<Record<StoredRecord['kind'], (state: State, record: StoredRe
 	outbox: (state, record) => { const item = outboxItemSchema.parse(record.value); state.outbox.set(item.itemId, { item, recordId: record.id }) },
 	contact: (state, record) => { const contact = contactSchema.parse(record.value); state.contacts.set(contact.contactId, { contact, recordId: record.id }) },
 	breach: (state, record) => { const breach = breachSchema.parse(record.value); state.breaches.set(breach.breachId, { breach, recordId: record.id }) },
+	'sending-note': (state, record) => { const note = sendingNoteSchema.parse(record.value); state.sendingNotes.set(note.noteId, { note, recordId: record.id }) },
 	mail: (state, record) => { state.mail = mailSettingsSchema.parse(record.value); state.mailRecord = record.id },
 	hold: (state, record) => {
 		const { playerId, reason, on } = holdSchema.parse(record.value)
@@ -69,7 +71,7 @@ const take: Partial<Record<StoredRecord['kind'], (state: State, record: StoredRe
 export function loadState(state: State, { store }: Deps): void {
 	state.clear()
 	const damaged: string[] = []
-	store.each(['clinic', 'settings', 'shelf', 'protocol', 'person', 'player', 'merge', 'hold', 'outbox', 'contact', 'breach', 'mail', 'answer'], (record) => take[record.kind]?.(state, record), damaged)
+	store.each(['clinic', 'settings', 'shelf', 'protocol', 'person', 'player', 'merge', 'hold', 'outbox', 'contact', 'breach', 'mail', 'sending-note', 'answer'], (record) => take[record.kind]?.(state, record), damaged)
 	makeCards(store, damaged)
 	joinPlayers(state, store)
 	state.pack = store.sealedSetting('pack') as State['pack']

@@ -1,6 +1,8 @@
 /** Bringing a pack home: union of the records, in one transaction, with counts before and after; and the questions that stay for a person. */
-import type { InputOf, OutputOf } from '../../shared/contract.ts'
-import type { Carried } from '../../shared/outreach/carried.ts'
+import { draftContentSchema, type InputOf, type OutputOf } from '../../shared/contract.ts'
+import type { Carried, CarriedDraft } from '../../shared/outreach/carried.ts'
+import { joinDraftContents } from '../../shared/outreach/drafts.ts'
+import type { AwayTrail } from '../../shared/records/away-trail.ts'
 import { type ConsentVersion, contestedConsents, type Fork, forksOf, headsOf, joinFields, type Version } from '../../shared/outreach/heads.ts'
 import { countsAgree, draftDigest, draftStep, type MergeCounts, playerOf, recordDigest } from '../../shared/outreach/merge.ts'
 import { playerSchema } from '../../shared/visit/visit.ts'
@@ -8,22 +10,22 @@ import { readPack } from '../store/pack-file.ts'
 import type { Kind, StoredRecord } from '../store/store.ts'
 import type { PlayerValue } from './load.ts'
 import { likeness } from './names.ts'
-import { packWords, reload } from './packs.ts'
+import { idOfDigest, packWords, reload } from './packs.ts'
 import { destroyedLines } from './retention.ts'
 import { type Deps, type DraftValue, Refusal, type State } from './state.ts'
 
-interface OutValue { what: 'out'; packId: string; madeAt: string; by: string; expires: string; file: string; players: { playerId: string; name: string }[]; counts: Record<string, number> }
+interface OutValue { what: 'out'; packId: string; madeAt: string; by: string; expires: string; file: string; players: { playerId: string; name: string }[]; counts: Record<string, number>; /** as they stood when the pack went out; absent in packs of earlier versions */ drafts?: CarriedDraft[] }
 export interface MergedValue {
 	what: 'merged'; packId: string; answers?: string | undefined; at: string; by: string; counts: MergeCounts; receipt: string
 	players: string[]; taken: string[]; draftsBoth: { playerId: string; name: string; drafts: string[] }[]
 	duplicates: { playerId: string; name: string; like: string; likeName: string; why: 'same-person' | 'twin' }[]
 	quarantined: { record: string; kind: string; says: string }[]; heldBack: string[]
+	/** rows of the laptop's audit trail that came with it; absent before they did */
+	trailRows?: number
 }
 type Merged = OutputOf<'outreach.merge'>
 /** A clock that runs this far ahead or behind is said: common practice, no source (practice standard 5.3). */
 const skewMinutes = 5
-/** A random-looking id that the same content always gets: the same pack twice makes the same record. */
-const idOf = (digest: string): string => `${digest.slice(0, 8)}-${digest.slice(8, 12)}-4${digest.slice(13, 16)}-8${digest.slice(17, 20)}-${digest.slice(20, 32)}`
 class NotKept extends Error { readonly result: Merged; constructor(result: Merged) { super('preview'); this.result = result } }
 
 const packValues = ({ store }: Deps): (OutValue | MergedValue)[] => store.load(['pack']).records.map((one) => one.value as OutValue | MergedValue)
@@ -68,11 +70,15 @@ async function merge(state: State, deps: Deps, { file, passphrase }: InputOf<'ou
 			const digest = recordDigest(one)
 			const says = clashWords(readable(deps, one.id), one)
 			quarantined.push({ record: one.id, kind: one.kind, says })
-			if (store.has(idOf(digest))) continue
-			store.append({ id: idOf(digest), kind: 'quarantine', at: now().toISOString(), value: { packId: manifest.packId, of: one.id, says, record: one }, ...(one.about === undefined ? {} : { about: one.about }), does: 'merge' })
+			if (store.has(idOfDigest(digest))) continue
+			store.append({ id: idOfDigest(digest), kind: 'quarantine', at: now().toISOString(), value: { packId: manifest.packId, of: one.id, says, record: one }, ...(one.about === undefined ? {} : { about: one.about }), does: 'merge' })
 			beside++
 		}
-		const both = mergeDrafts(deps, manifest.bases, drafts, taken)
+		const wentOut = known.find((one) => one.what === 'out' && one.packId === manifest.answers)
+		const apart = mergeDrafts(deps, manifest.bases, drafts, taken)
+		const { joined, open: both } = joinDrafts(deps, new Set(drafts.map((one) => (one.value as DraftValue).playerId)), wentOut?.what === 'out' ? (wentOut.drafts ?? []) : [], apart)
+		if (joined > 0) notices.push(`${joined === 1 ? 'A draft' : `${joined} drafts`} worked at in more than one place ${joined === 1 ? 'was' : 'were'} joined field by field. No field had two different values.`)
+		const away = records.flatMap((one) => (one.kind === 'trail' ? [one.value as AwayTrail] : []))
 		counts.after = store.recordCount - beside
 		if (!countsAgree(counts)) throw new Refusal('The counts before and after do not agree. Nothing was changed. Make the file for the way back again.')
 		const came = players(deps, [...new Set(records.flatMap((one) => (one.kind === 'player' && one.about !== undefined ? [one.about] : [])))])
@@ -83,12 +89,12 @@ async function merge(state: State, deps: Deps, { file, passphrase }: InputOf<'ou
 		}))
 		const at = now().toISOString()
 		const value: MergedValue = {
-			what: 'merged', packId: manifest.packId, ...(manifest.answers === undefined ? {} : { answers: manifest.answers }), at, by: state.acts().name, counts, receipt,
+			what: 'merged', trailRows: away.reduce((sum, one) => sum + one.rows.length, 0), packId: manifest.packId, ...(manifest.answers === undefined ? {} : { answers: manifest.answers }), at, by: state.acts().name, counts, receipt,
 			players: came.map((one) => one.card.playerId), taken: drafts.map((one) => `${one.id} ${draftDigest(one)}`),
 			draftsBoth: both.map((one) => ({ ...one, name: all.get(one.playerId) ? fullName(all.get(one.playerId) as { givenName: string; familyName: string }) : 'a player' })), duplicates, quarantined, heldBack: [...heldBack],
 		}
 		if (!again) store.append({ kind: 'pack', at, value, does: 'merge' })
-		const result: Merged = { again, madeAt: manifest.madeAt, madeBy: manifest.madeBy.name, players: manifest.players, counts, receipt, drafts: drafts.length, draftsBoth: value.draftsBoth, duplicates, quarantined, heldBack: value.heldBack, notices, questions: openQuestions(deps, value.players).length }
+		const result: Merged = { again, madeAt: manifest.madeAt, madeBy: manifest.madeBy.name, players: manifest.players, counts, receipt, drafts: drafts.length, draftsBoth: value.draftsBoth, duplicates, quarantined, heldBack: value.heldBack, trailRows: value.trailRows ?? 0, notices, questions: openQuestions(deps, value.players).length }
 		if (onlyLook) throw new NotKept(result)
 		return result
 	})
@@ -104,7 +110,7 @@ function mergeDrafts({ store }: Deps, bases: readonly { id: string; digest: stri
 		const theirs = coming.find((one) => one.id === id)
 		const digest = theirs && draftDigest(theirs)
 		const own = store.draft(id)
-		const beside = digest === undefined ? undefined : idOf(digest)
+		const beside = digest === undefined ? undefined : idOfDigest(digest)
 		// a version that stands beside the first one already is the same one
 		const known = digest !== undefined && (taken.has(`${id} ${digest}`) || (beside !== undefined && store.draft(beside) !== undefined))
 		const step = draftStep(own && draftDigest(own), base.get(id), digest, known)
@@ -117,6 +123,41 @@ function mergeDrafts({ store }: Deps, bases: readonly { id: string; digest: stri
 	}
 	return both
 }
+interface Apart { playerId: string; drafts: string[] }
+const contentOf = (value: unknown) => (value as DraftValue).content
+/** Drafts of one visit that were worked at in two places become one where no field has two different values; the rest stay side by side for a person. */
+function joinDrafts({ store }: Deps, playerIds: ReadonlySet<string>, wentOut: readonly CarriedDraft[], apart: readonly Apart[]): { joined: number; open: Apart[] } {
+	const bases = new Map(wentOut.map((one) => [one.id, one.value]))
+	const all = store.draftIds().flatMap((id) => { const one = store.draft(id); return one && playerIds.has((one.value as DraftValue).playerId) ? [{ id, at: one.at, value: one.value as DraftValue }] : [] })
+	const open: Apart[] = []
+	let joined = 0
+	for (const playerId of [...playerIds].sort()) {
+		const groups = Map.groupBy(all.filter((one) => one.value.playerId === playerId && one.value.amends === undefined), (one) => one.value.content.visit.visitDate)
+		for (const group of groups.values()) {
+			// the draft that went out keeps its name; else the order of the names decides, so that the order of merging does not
+			const [first, ...others] = group.sort((a, b) => Number(bases.has(b.id)) - Number(bases.has(a.id)) || (a.id < b.id ? -1 : 1))
+			if (!first) continue
+			let content: unknown = first.value.content
+			let at = first.at
+			for (const other of others) {
+				const join = joinDraftContents(contentOf(bases.get(first.id) ?? {}), content, other.value.content, stepOnly)
+				const read = draftContentSchema.safeParse(join.value)
+				if (join.conflicts.length > 0 || !read.success) { open.push({ playerId, drafts: [first.id, other.id] }); continue }
+				content = read.data
+				at = [at, other.at].sort().at(-1) ?? at
+				store.dropDraft(other.id)
+				store.saveDraft(first.id, at, { ...first.value, content })
+				store.audit({ function: 'update', objectRef: `draft:${first.id}`, playerId, purpose: 'joined after an outreach day' })
+				joined++
+			}
+		}
+	}
+	// amended visits and drafts of other days that stand twice are not joined: they are shown as before
+	const named = new Set(open.flatMap((one) => one.drafts))
+	return { joined, open: [...open, ...apart.filter((one) => one.drafts.every((id) => store.draft(id) !== undefined) && !one.drafts.some((id) => named.has(id)))] }
+}
+/** Where the screen stood is no entry: the first one's place is taken. */
+const stepOnly = (path: string): 'first' | undefined => (path === 'step' ? 'first' : undefined)
 function versions({ store }: Deps, kind: Kind, playerId: string): (StoredRecord & { kind: Kind })[] {
 	return store.cardsAbout(kind, playerId).flatMap(({ record }) => { const one = readable({ store } as Deps, record); return one ? [one] : [] })
 }
@@ -165,7 +206,7 @@ export function listOutreach(state: State, deps: Deps): OutputOf<'outreach.list'
 	return {
 		...(state.pack ? { carries: { packId: state.pack.packId, madeAt: state.pack.madeAt, by: state.pack.by, expires: state.pack.expires, ranOut: state.pack.expires < deps.now().toISOString().slice(0, 10), players: state.pack.players, counts: state.pack.counts, shelf: state.pack.shelf, protocol: state.pack.protocol, ...(state.pack.removedAt ? { removedAt: state.pack.removedAt } : {}), newHere: newHere(state, deps) } } : {}),
 		out: values.filter((one) => one.what === 'out').map(({ packId, madeAt, by, expires, file, players }) => ({ packId, madeAt, by, expires, file, players: players.map((one) => one.name), home: merged.some((one) => one.answers === packId) })).reverse(),
-		merged: merged.map(({ packId, at, by, counts, receipt, duplicates, quarantined, draftsBoth }) => ({ packId, at, by, counts, receipt, duplicates, quarantined, draftsBoth: draftsBoth.filter((one) => one.drafts.filter((id) => state.drafts.has(id)).length > 1) })).reverse(),
+		merged: merged.map(({ packId, at, by, counts, receipt, duplicates, quarantined, draftsBoth, trailRows = 0 }) => ({ packId, at, by, counts, trailRows, receipt, duplicates, quarantined, draftsBoth: draftsBoth.filter((one) => one.drafts.filter((id) => state.drafts.has(id)).length > 1) })).reverse(),
 		questions: openQuestions(deps, ids),
 	}
 }
@@ -239,10 +280,37 @@ export function compareDrafts(state: State, { store }: Deps, { drafts }: InputOf
 			if (typeof value === 'object' && value !== null && !Array.isArray(value)) for (const [key, one] of Object.entries(value)) walk(one, path ? `${path}.${key}` : key)
 			else if (value !== undefined) found.set(path, Array.isArray(value) ? value.map((one) => (typeof one === 'object' ? JSON.stringify(one) : String(one))).join(' ') : String(value))
 		}
-		walk((draft.value as DraftValue).content.visit, '')
+		const { visit, decisions, raw } = (draft.value as DraftValue).content
+		walk(visit, '')
+		walk(decisions, 'decisions')
+		walk(raw, 'raw')
 		return { id, savedAt: draft.at, found }
 	})
 	const [a, b] = flat as [(typeof flat)[number], (typeof flat)[number]]
 	const paths = [...new Set([...a.found.keys(), ...b.found.keys()])].filter((path) => a.found.get(path) !== b.found.get(path))
 	return { savedAt: [a.savedAt, b.savedAt], differences: paths.map((path) => ({ path, first: a.found.get(path) ?? '', second: b.found.get(path) ?? '' })) }
+}
+/** Two drafts become one: where they differ, `choices` name for each path the draft whose value stands. Without a choice the one that has a value stands. */
+export function joinByChoice(state: State, deps: Deps, { drafts, choices }: InputOf<'outreach.joinDrafts'>): OutputOf<'outreach.joinDrafts'> {
+	const { store } = deps
+	const [a, b] = drafts.map((id) => {
+		const draft = state.drafts.has(id) ? store.draft(id) : undefined
+		if (!draft) throw new Refusal('One of the two drafts is not open any more.')
+		return { id, at: draft.at, value: draft.value as DraftValue }
+	}) as [{ id: string; at: string; value: DraftValue }, { id: string; at: string; value: DraftValue }]
+	if (a.id === b.id || a.value.playerId !== b.value.playerId || a.value.content.visit.visitDate !== b.value.content.visit.visitDate) throw new Refusal('These are not two drafts of one visit. Nothing was changed.')
+	const { value, conflicts } = joinDraftContents(undefined, a.value.content, b.value.content, (path) => {
+		const pick = choices[path.replace(/^visit\./, '')]
+		return stepOnly(path) ?? (pick === a.id ? 'first' : pick === b.id ? 'second' : undefined)
+	})
+	if (conflicts.length > 0) throw new Refusal('Choose a value for each field that differs. Nothing was changed.', conflicts.map((path) => ({ path, message: path.startsWith('visit.notMeasured.') ? 'measured in one and marked as not measured in the other: choose the same draft for both' : 'not chosen, given nothing, allowed: the first or the second' })))
+	const read = draftContentSchema.safeParse(value)
+	if (!read.success) throw new Refusal('The joined draft cannot stand: some values do not go together. Nothing was changed. Go on with one of the two and copy the rest by hand.')
+	store.together(() => {
+		store.dropDraft(b.id)
+		store.saveDraft(a.id, [a.at, b.at].sort().at(-1) ?? a.at, { ...a.value, content: read.data })
+		store.audit({ function: 'update', objectRef: `draft:${a.id}`, playerId: a.value.playerId, purpose: 'joined by choice after an outreach day' })
+	})
+	reload(state, deps)
+	return {}
 }

@@ -1,5 +1,6 @@
 /** Names as the search and the warning of twins compare them. */
 import type { Card } from '../../shared/contract.ts'
+import { oneLetterOff } from '../../shared/outbox/addresses.ts'
 
 const ligatures: Record<string, string> = { ø: 'o', đ: 'd', ł: 'l', æ: 'ae', œ: 'oe', ß: 'ss', ı: 'i', þ: 'th', ð: 'd' }
 /** Lower case without accents, so that 'zoe nguyen' finds Zoë Nguyễn. */
@@ -13,17 +14,10 @@ export const words = (text: string) => plain(text).split(/[\s,;'’-]+/).filter(
 export function wordsOfPlayer(card: Pick<Card, 'givenName' | 'familyName' | 'club' | 'birthDate'>): string[] {
 	return [...new Set([...words(`${card.givenName} ${card.familyName} ${card.club ?? ''}`), ...plain(`${card.givenName} ${card.familyName}`).split(/\s+/), card.birthDate])]
 }
-/** At most one letter added, left out, changed, or two neighbours swapped. */
-export function nearlySame(a: string, b: string): boolean {
-	if (a === b) return true
-	if (Math.abs(a.length - b.length) > 1 || Math.min(a.length, b.length) < 4) return false
-	let start = 0
-	while (start < a.length && start < b.length && a[start] === b[start]) start++
-	let end = 0
-	while (end < a.length - start && end < b.length - start && a.at(-1 - end) === b.at(-1 - end)) end++
-	const [x, y] = [a.slice(start, a.length - end), b.slice(start, b.length - end)]
-	return (x.length <= 1 && y.length <= 1) || (x.length === 2 && x[0] === y[1] && x[1] === y[0])
-}
+/** Names shorter than this are compared as they are: among three letters one slip reaches too many other names. A choice of this program. */
+const leastLetters = 4
+/** The same name, or one of at least 4 letters with one typed mistake: a letter missing, extra or changed, or two neighbours swapped. */
+export const nearlySame = (a: string, b: string): boolean => a === b || (Math.max(a.length, b.length) >= leastLetters && oneLetterOff(a, b))
 /** Why two players may be one person, or twins; undefined where nothing speaks for it. */
 export function likeness(a: Card, b: Card): 'same-person' | 'twin' | undefined {
 	const [familyA, familyB, givenA, givenB] = [plain(a.familyName), plain(b.familyName), plain(a.givenName), plain(b.givenName)]

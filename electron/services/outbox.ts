@@ -7,7 +7,8 @@ import { bodyFor, fileNameFor, subjectFor } from '../../shared/outbox/message.ts
 import { tidyAddress } from '../../shared/outbox/addresses.ts'
 import { composeDraft } from '../mail/compose.ts'
 import { keepDocument, makeDocument, protectedCopy, storedDocument } from './documents.ts'
-import { blocked, consentsFor, mustHold, recipientOf, warningsFor } from './outbox-contacts.ts'
+import { alertsFor } from './outbox-alerts.ts'
+import { blocked, consentsFor, mustHold, recipientOf } from './outbox-contacts.ts'
 import { itemOf, move, putItem, recordSending, refuseInFlight, sent, viewsOf } from './outbox-items.ts'
 import type { Post } from './outbox-post.ts'
 import { type Deps, Refusal, type State } from './state.ts'
@@ -71,11 +72,12 @@ export function outboxCalls(state: State, deps: Deps, post: Post) {
 			const { bytes } = storedDocument(deps, item.documentId, item.sha256)
 			const recipient = recipientOf(state, item.playerId, item.recipient.recipientId)
 			const block = blocked(state, deps, item.playerId, recipient, item.kind, item.channel)
+			const answers = consentsFor(state, deps, item.playerId, recipient, item.channel)
 			looked.set(lookKey(state, itemId), item.sha256)
 			deps.store.audit({ function: 'read', objectRef: `document:${item.documentId}`, playerId: item.playerId })
 			return {
-				base64: Buffer.from(bytes).toString('base64'), sha256: item.sha256, fileName: fileNameFor(numberOf(itemId)), warnings: recipient.email && isMail(item.channel) ? warningsFor(state, recipient.email) : [],
-				consents: consentsFor(state, deps, item.playerId, recipient, item.channel).map((one) => one.because), ...(block ? { blocked: block } : {}),
+				base64: Buffer.from(bytes).toString('base64'), sha256: item.sha256, fileName: fileNameFor(numberOf(itemId)), warnings: alertsFor(state, deps, item, recipient),
+				consents: answers.filter((one) => one.inForce).map((one) => one.because), missing: answers.filter((one) => !one.inForce).map((one) => one.because), ...(block ? { blocked: block } : {}),
 			}
 		},
 		'outbox.release': ({ itemId, sha256, warningsRead }: InputOf<'outbox.release'>) => {
@@ -83,8 +85,8 @@ export function outboxCalls(state: State, deps: Deps, post: Post) {
 			if (item.state !== 'to-check') throw new Refusal(`${numberOf(itemId)} is not waiting to be checked.`)
 			if (sha256 !== item.sha256 || looked.get(lookKey(state, itemId)) !== item.sha256) throw new Refusal('The first page was not looked at yet. Open it beside the recipient first.')
 			const { recipient } = mustHold(state, deps, item)
-			const warnings = recipient.email && isMail(item.channel) ? warningsFor(state, recipient.email) : []
-			if (warnings.length > 0 && !warningsRead) throw new Refusal('The address has a warning. Read it and tick that it was checked.', warnings.map((message) => ({ path: 'recipient.email', message })))
+			const warnings = alertsFor(state, deps, item, recipient)
+			if (warnings.length > 0 && !warningsRead) throw new Refusal(`There ${warnings.length === 1 ? 'is a warning' : `are ${warnings.length} warnings`}. Read and tick that it was checked.`, warnings.map((message) => ({ path: 'warningsRead', message })))
 			if (item.channel === 'smtp' && !state.mail.smtp) throw new Refusal('No mail server is set. Fill in the mail settings first, or choose the draft for the mail program.')
 			move(state, deps, item, 'ready', 'First page, name, birth date and recipient were compared.', { released: { ...me(state), at: deps.now().toISOString() }, notBefore: undefined, taken: undefined })
 			void post.run()

@@ -4,20 +4,22 @@ import { isAbsolute, join } from 'node:path'
 import { protocolIdentity } from '../../shared/assess.ts'
 import { digestOf } from '../../shared/canonical.ts'
 import type { InputOf, OutputOf } from '../../shared/contract.ts'
-import type { CarriedDraft, DraftBase, Manifest } from '../../shared/outreach/carried.ts'
+import { type AwayTrail, chainAway } from '../../shared/records/away-trail.ts'
+import type { Carried, CarriedDraft, DraftBase, Manifest } from '../../shared/outreach/carried.ts'
 import { draftDigest } from '../../shared/outreach/merge.ts'
 import type { RegisterLine } from '../../shared/records/retention.ts'
 import { PackRefused, readPack, type Unfinished, writePack } from '../store/pack-file.ts'
 import { type Kind, ownerSlot, type Store } from '../store/store.ts'
 import { loadState } from './load.ts'
+import { destroyedLines } from './retention.ts'
 import { type Deps, type PackNote, Refusal, type State } from './state.ts'
 import { visitsOf } from './visits.ts'
 
 /** What is about a player and travels; what was sent stays at home. */
-const travels: readonly Kind[] = ['player', 'visit', 'report', 'visit-note', 'consent', 'hold', 'merge', 'season', 'answer', 'squad']
+const travels: readonly Kind[] = ['player', 'visit', 'report', 'visit-note', 'consent', 'hold', 'merge', 'season', 'answer', 'squad', 'sending-note']
 const ofVisits: readonly Kind[] = ['visit', 'report', 'visit-note']
 /** What a store keeps to itself on the way home. */
-const stays: readonly Kind[] = ['anchor', 'register', 'pack', 'quarantine']
+const stays: readonly Kind[] = ['anchor', 'register', 'pack', 'quarantine', 'trail']
 const noteName = 'pack'
 const returnName = 'pack-return'
 const dayMs = 86_400_000
@@ -43,6 +45,8 @@ function placeOf(folder: string, name: string): string {
 	if (existsSync(file)) throw new Refusal(`There is a file ${name} in this folder already. It was not overwritten: choose another folder.`)
 	return file
 }
+/** A random-looking id that the same content always gets: the same pack twice makes the same record. */
+export const idOfDigest = (digest: string): string => `${digest.slice(0, 8)}-${digest.slice(8, 12)}-4${digest.slice(13, 16)}-8${digest.slice(17, 20)}-${digest.slice(20, 32)}`
 const protocolNow = (state: State): Manifest['protocol'] => protocolIdentity(state.protocol)
 const draftsOf = (store: Store, ids: readonly string[]): CarriedDraft[] => ids.flatMap((id) => { const draft = store.draft(id); return draft ? [{ id, at: draft.at, value: draft.value }] : [] })
 const basesOf = (drafts: readonly CarriedDraft[]): DraftBase[] => drafts.map((one) => ({ id: one.id, digest: draftDigest(one) }))
@@ -72,7 +76,7 @@ export async function makePack(state: State, deps: Deps, { playerIds, history, f
 	const name = `pack-${today(deps)}-${digestOf(about).slice(0, 6)}.lwpack`
 	const file = placeOf(folder, name)
 	const { manifest, bytes } = await packWords(() => writePack(file, passphrase, store.cost, about, records, drafts))
-	store.append({ kind: 'pack', at: now().toISOString(), value: { what: 'out', packId: manifest.packId, madeAt: manifest.madeAt, by: person.name, expires, file: name, players: manifest.players, counts: manifest.counts }, does: 'export' })
+	store.append({ kind: 'pack', at: now().toISOString(), value: { what: 'out', packId: manifest.packId, madeAt: manifest.madeAt, by: person.name, expires, file: name, players: manifest.players, counts: manifest.counts, drafts }, does: 'export' })
 	for (const { playerId } of manifest.players) store.audit({ function: 'export', playerId, objectRef: `pack-file:${manifest.packId.slice(0, 8)}` })
 	return { file, bytes, packId: manifest.packId, players: manifest.players.length, records: manifest.records, drafts: manifest.drafts }
 }
@@ -100,6 +104,13 @@ export function packRefusal(state: State, deps: Deps, name: string): string | un
 const laptopDrafts = (state: State, store: Store): CarriedDraft[] => draftsOf(store, [...state.drafts.keys()].sort())
 /** What tells whether anything was entered since the file of the way back was made. */
 const stampOf = (state: State, store: Store): string => digestOf({ records: store.recordCount, drafts: basesOf(laptopDrafts(state, store)) })
+/** The laptop's own audit rows, checked here where its key is, chained anew so that home can check them without it. */
+function trailRecord({ store, now }: Deps, packId: string, lastTick: number): Carried {
+	const { problems } = store.verify(new Set(destroyedLines(store).flatMap((one) => one.recordIds)))
+	const rows = store.auditPage(Number.MAX_SAFE_INTEGER, Number.MAX_SAFE_INTEGER).reverse()
+	const value: AwayTrail = { packId, workstationId: store.origin, madeAt: now().toISOString(), problems, rows: chainAway(packId, store.origin, rows) }
+	return { id: idOfDigest(digestOf(value)), kind: 'trail', at: value.madeAt, origin: store.origin, tick: lastTick + 1, value }
+}
 /** The way back: everything that stands on the laptop, sealed under the pack's passphrase. */
 export async function makeReturn(state: State, deps: Deps, { folder, passphrase }: InputOf<'outreach.makeReturn'>): Promise<OutputOf<'outreach.makeReturn'>> {
 	const { store, now } = deps
@@ -107,12 +118,13 @@ export async function makeReturn(state: State, deps: Deps, { folder, passphrase 
 	if (!pack || pack.removedAt) throw new Refusal('These records did not come in a pack. There is nothing to bring home from here.')
 	if (!(await store.isPassphraseOf(ownerSlot, passphrase))) throw new Refusal('This is not the passphrase of the pack.', [{ path: 'passphrase', message: 'given another one, allowed: the passphrase this laptop is unlocked with' }])
 	const records = store.carry([...state.players.keys()], (kind) => !stays.includes(kind))
+	const trail = trailRecord(deps, pack.packId, Math.max(0, ...records.map((one) => one.tick)))
 	const drafts = laptopDrafts(state, store)
 	const person = state.acts()
 	const players = state.ordered().map(({ card }) => ({ playerId: card.playerId, name: nameOf(card), birthDate: card.birthDate, visits: visitsOf(state, deps, card.playerId).length }))
 	const about: Unfinished = { direction: 'return', answers: pack.packId, madeAt: now().toISOString(), madeBy: { personId: person.personId, name: person.name }, expires: pack.expires, home: pack.home, clinicName: state.clinic?.name ?? '', players, bases: pack.bases, protocol: protocolNow(state), shelf: state.shelf !== undefined }
 	const file = placeOf(folder, `return-${today(deps)}-${digestOf(about).slice(0, 6)}.lwpack`)
-	const { manifest, receipt, bytes } = await packWords(() => writePack(file, passphrase, store.cost, about, records, drafts))
+	const { manifest, receipt, bytes } = await packWords(() => writePack(file, passphrase, store.cost, about, [...records, trail], drafts))
 	store.setSealedSetting(returnName, { packId: manifest.packId, receipt, stamp: stampOf(state, store), at: manifest.madeAt })
 	store.audit({ function: 'export', objectRef: `pack-file:${manifest.packId.slice(0, 8)}` })
 	return { file, bytes, records: manifest.records, drafts: manifest.drafts }

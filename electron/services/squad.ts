@@ -31,6 +31,8 @@ const runsOf = (state: State): Map<string, Run> => { const found = runs.get(stat
 const today = (deps: Deps): string => deps.now().toISOString().slice(0, 10)
 const earlierOf = (a: string, b: string): string => [a, b].sort()[0] ?? a
 const longestChars = 2_000_000
+/** Players whose pages are drawn at the same time: as many as there are drawing threads. */
+const drawnAtOnce = 2
 
 function days({ store }: Deps): Map<string, Day> {
 	const found = new Map<string, Day>()
@@ -123,7 +125,7 @@ export function markPlayer(deps: Deps, { squadId, playerId, presence, at, reason
 	return {}
 }
 const signedRows = (state: State, deps: Deps, squadId: string) => openSquad(state, deps, { squadId }).rows.flatMap((one) => (one.signedVisitId ? [{ ...one, visitId: one.signedVisitId }] : []))
-/** Writes the signed reports of the day into a folder, and for minors the guardian's page, one after another. A file never holds a name in its name. */
+/** Writes the signed reports of the day into a folder, and for minors the guardian's page, two players at a time. A file never holds a name in its name. */
 export function startReports(state: State, deps: Deps, { squadId, folder }: InputOf<'squad.reports'>): OutputOf<'squad.reports'> {
 	if (!isAbsolute(folder) || !existsSync(folder)) throw new Refusal('This folder is not there.', [{ path: 'folder', message: `given ${folder}, allowed: a whole path of a folder that is there` }])
 	if (runsOf(state).get(squadId)?.running) throw new Refusal('The reports of this day are being written. Wait, or cancel.')
@@ -132,16 +134,23 @@ export function startReports(state: State, deps: Deps, { squadId, folder }: Inpu
 	const run: Run = { running: true, done: 0, total: rows.length, stop: false, files: 0, failed: [], said: '' }
 	runsOf(state).set(squadId, run)
 	const { day } = dayOf(deps, squadId)
+	const waiting = [...rows]
+	const lane = async (): Promise<void> => {
+		for (let row = waiting.shift(); row !== undefined && !run.stop && deps.store.isOpen; row = waiting.shift()) {
+			try {
+				const written = await writeReports(state, deps, row, day, folder)
+				run.files += written
+			} catch (error) {
+				if (!(error instanceof Refusal)) { run.stop = true; throw error }
+				run.failed.push(`${row.name}: ${error.message}`)
+			}
+			run.done++
+		}
+	}
 	void (async () => {
 		try {
-			for (const row of rows) {
-				if (run.stop || !deps.store.isOpen) break
-				try { run.files += await writeReports(state, deps, row, day, folder) } catch (error) {
-					if (error instanceof Refusal) run.failed.push(`${row.name}: ${error.message}`)
-					else throw error
-				}
-				run.done++
-			}
+			const ended = await Promise.allSettled(Array.from({ length: drawnAtOnce }, lane))
+			if (ended.some((one) => one.status === 'rejected')) throw new Error('not written')
 			run.said = run.stop ? `Cancelled. ${run.done} of ${run.total} players are written and whole.` : deps.store.isOpen ? '' : 'The records were locked meanwhile. Unlock and start again: what is written stays.'
 		} catch { run.said = `Stopped after ${run.done} of ${run.total} players: this folder cannot be written to, or is full.` } finally { run.running = false }
 	})()

@@ -10,6 +10,7 @@ import type { LwDocument } from '../../shared/report/document.ts'
 import type { Breach } from '../../shared/outbox/breach.ts'
 import type { Contact, OutboxItem } from '../../shared/outbox/item.ts'
 import { defaultMailSettings, type MailSettings } from '../../shared/outbox/mail-settings.ts'
+import type { SendingNote } from '../../shared/outbox/calls.ts'
 import { type ProtocolFile, shippedProtocol } from '../../shared/protocol/protocol.ts'
 import type { Shelf } from '../../shared/visit/shelf.ts'
 import type { Player, Visit } from '../../shared/visit/visit.ts'
@@ -58,6 +59,7 @@ export class State {
 	drafts = new Map<string, { playerId: string; visitDate: string; savedAt: string; amends?: { visitId: string; reason: string } | undefined }>()
 	outbox = new Map<string, { item: OutboxItem; recordId: string }>()
 	contacts = new Map<string, { contact: Contact; recordId: string }>()
+	sendingNotes = new Map<string, { note: SendingNote; recordId: string }>()
 	breaches = new Map<string, { breach: Breach; recordId: string }>()
 	mail: MailSettings = defaultMailSettings
 	mailRecord: string | undefined
@@ -78,7 +80,7 @@ export class State {
 		this.pack = undefined
 		this.joined.clear()
 		this.lines.clear()
-		for (const map of [this.people, this.players, this.merges, this.holds, this.drafts, this.draftLogged, this.outbox, this.contacts, this.breaches]) map.clear()
+		for (const map of [this.people, this.players, this.merges, this.holds, this.drafts, this.draftLogged, this.outbox, this.contacts, this.breaches, this.sendingNotes]) map.clear()
 		this.mail = defaultMailSettings
 		this.mailRecord = undefined
 		this.warnings = []

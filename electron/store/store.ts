@@ -16,7 +16,7 @@ import { migrations } from './migrations.ts'
 import { printRecoveryKey, readRecoveryKey } from './recovery.ts'
 import { passphraseBytes, seal, SealBroken, scryptCost, stretch, unseal, unwrap, wrap, type Wrapped } from './seal.ts'
 
-export type Kind = 'clinic' | 'player' | 'visit' | 'report' | 'person' | 'visit-note' | 'consent' | 'sending' | 'merge' | 'hold' | 'register' | 'settings' | 'shelf' | 'season' | 'pack' | 'answer' | 'quarantine' | 'squad' | 'anchor' | 'document' | 'outbox' | 'contact' | 'breach' | 'mail' | 'protocol'
+export type Kind = 'clinic' | 'player' | 'visit' | 'report' | 'person' | 'visit-note' | 'consent' | 'sending' | 'merge' | 'hold' | 'register' | 'settings' | 'shelf' | 'season' | 'pack' | 'answer' | 'quarantine' | 'squad' | 'anchor' | 'document' | 'outbox' | 'contact' | 'breach' | 'mail' | 'protocol' | 'sending-note' | 'trail'
 export interface StoredRecord { id: string; kind: Kind; at: string; follows?: string; origin: string; tick: number; value: unknown }
 /** `about` is the player, `thing` what the record is a version of; both are kept only as keyed digests. `card` is the short form that lists need. */
 export interface NewRecord { id?: string; kind: Kind; at: string; follows?: string; value: unknown; about?: string; thing?: string; card?: unknown; does?: AuditFunction; ref?: string }

@@ -15,6 +15,9 @@ export const outboxViewSchema = outboxItemSchema.omit({ password: true, handing:
 	newerVersion: z.number().optional(),
 })
 export type OutboxView = z.infer<typeof outboxViewSchema>
+/** Something to know before anything of this player is sent: a court order, an address that must not be told (practice standard 1.4, common practice, no source). */
+export const sendingNoteSchema = z.strictObject({ noteId: z.string(), playerId: z.string(), text: z.string(), by: z.string(), at: z.string(), removed: z.strictObject({ by: z.string(), at: z.string(), reason: z.string() }).optional() })
+export type SendingNote = z.infer<typeof sendingNoteSchema>
 const file = z.strictObject({ base64: z.string(), fileName: z.string(), mediaType: z.string() })
 export const shapes = {
 	recipients: { in: z.strictObject({ visitId: id }), out: z.strictObject({ playerId: id, playerName: z.string(), birthDate: z.string(), minor: z.boolean(), visitDate: z.string(), version: z.number(), recipients: z.array(z.strictObject({ recipient: recipientSchema, kinds: z.array(z.enum(outboxKinds)), warnings: z.array(z.string()), consents: z.array(z.string()) })) }) },
@@ -22,7 +25,7 @@ export const shapes = {
 	removeContact: { in: z.strictObject({ playerId: id, contactId: id }), out: nothing },
 	add: { in: z.strictObject({ visitId: id, kind: z.enum(outboxKinds), recipientId: id, channel: z.enum(channels), protection: z.enum(['password', 'open']).optional(), due: z.iso.date() }), out: item },
 	list: { in: nothing, out: z.strictObject({ items: z.array(outboxViewSchema), queue: z.strictObject({ waiting: z.number(), busy: z.boolean(), says: z.string(), retryAt: z.string().optional() }), mailSet: z.boolean() }) },
-	look: { in: item, out: z.strictObject({ base64: z.string(), sha256: z.string(), fileName: z.string(), warnings: z.array(z.string()), consents: z.array(z.string()), blocked: z.string().optional() }) },
+	look: { in: item, out: z.strictObject({ base64: z.string(), sha256: z.string(), fileName: z.string(), warnings: z.array(z.string()), consents: z.array(z.string()), /** rights the recipient lacks now */ missing: z.array(z.string()), blocked: z.string().optional() }) },
 	release: { in: z.strictObject({ itemId: id, sha256: z.string(), /** first page, name, birth date and address were compared */ compared: z.literal(true, 'given no, allowed: yes once page, name, birth date and address were compared'), warningsRead: z.boolean() }), out: nothing },
 	back: { in: z.strictObject({ itemId: id, reason }), out: nothing },
 	take: { in: item, out: file },
@@ -30,6 +33,11 @@ export const shapes = {
 	close: { in: z.strictObject({ itemId: id, note: z.string().trim().max(500) }), out: nothing },
 	mine: { in: z.strictObject({ itemId: id, due: z.iso.date() }), out: nothing },
 	password: { in: item, out: z.strictObject({ password: z.string(), phone: z.string().optional(), recipient: z.string() }) },
+	notes: { in: z.strictObject({ playerId: id }), out: z.strictObject({ notes: z.array(sendingNoteSchema) }) },
+	addNote: { in: z.strictObject({ playerId: id, text: reason }), out: z.strictObject({ noteId: id }) },
+	removeNote: { in: z.strictObject({ playerId: id, noteId: id, reason }), out: nothing },
+	tell: { in: z.strictObject({ playerId: id }), out: z.strictObject({ tell: z.array(z.strictObject({ recipient: z.string(), channel: z.string(), version: z.number(), at: z.string(), visitId: z.string(), visitDate: z.string(), latest: z.number() })) }) },
+	sheet: { in: item, out: z.strictObject({ base64: z.string(), sha256: z.string(), fileName: z.string() }) },
 	resend: { in: z.strictObject({ itemId: id, version: z.enum(['same', 'newest']), reason }), out: item },
 	sentInError: { in: z.strictObject({ itemId: id, what: reason, noticedAt: z.iso.datetime() }), out: z.strictObject({ breachId: id }) },
 	readReport: { in: z.strictObject({ text: z.string().max(2_000_000) }), out: z.strictObject({ read: z.array(z.strictObject({ itemId: id.optional(), address: z.string(), says: z.string() })) }) },

@@ -1,6 +1,6 @@
 /** A roster: cells of a table to players, each bad cell named by row and column. Reading changes nothing. */
 import { defaultAges, purposeNames } from '../records/consent.ts'
-import { ageYears } from '../visit/age.ts'
+import { addDays, ageYears } from '../visit/age.ts'
 import { type Player, playerSchema } from '../visit/visit.ts'
 import { sexes } from '../visit/terms.ts'
 
@@ -24,15 +24,18 @@ function dayFirst(cells: readonly string[]): boolean | undefined {
 	const seconds = parts.filter((_, at) => at % 2 === 1)
 	return firsts.some((one) => one > 12) ? true : seconds.some((one) => one > 12) ? false : undefined
 }
+const isDay = (iso: string): boolean => addDays(iso, 0) === iso
+const notADay = (given: string): string => `not a date of the calendar, given "${given}", allowed: a date such as 2012-04-17 or 17/04/2012`
 function isoOf(text: string, day: boolean | undefined): { iso?: string; says?: string } {
 	const trimmed = text.trim()
-	if (/^\d{4}-\d{2}-\d{2}$/.test(trimmed)) return { iso: trimmed }
+	if (/^\d{4}-\d{2}-\d{2}$/.test(trimmed)) return isDay(trimmed) ? { iso: trimmed } : { says: notADay(trimmed) }
 	const found = /^(\d{1,2})[./-](\d{1,2})[./-](\d{4})$/.exec(trimmed)
 	if (!found) return { says: `not a date, given "${trimmed}", allowed: a date such as 2012-04-17 or 17/04/2012` }
 	const [, a = '', b = '', year = ''] = found
 	if (day === undefined && a !== b) return { says: `day and month cannot be told apart, given "${trimmed}", allowed: a date such as 2012-04-17` }
 	const [d, m] = day === false ? [b, a] : [a, b]
-	return { iso: `${year}-${m.padStart(2, '0')}-${d.padStart(2, '0')}` }
+	const iso = `${year}-${m.padStart(2, '0')}-${d.padStart(2, '0')}`
+	return isDay(iso) ? { iso } : { says: notADay(trimmed) }
 }
 /** @param cells the heading row first. @param team becomes the club. @param on ISO date of the day */
 export function rosterFromCells(cells: readonly (readonly string[])[], team: string, on: string, ownConsentYears = defaultAges.ownConsentYears): Roster {

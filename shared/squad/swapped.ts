@@ -1,6 +1,7 @@
 /** Were two players swapped? Changes since the last visit that hardly happen, asked before going on. Nothing is changed by asking. */
 import { openProtocol, type Protocol } from '../protocol/protocol.ts'
 import { bothSides, meanOf, rounded } from '../visit/sides.ts'
+import { dayInWords } from '../visit/age.ts'
 import type { Visit } from '../visit/visit.ts'
 
 export interface SwapQuestion { path: string; says: string; basis: ReturnType<Protocol['basis']> }
@@ -15,7 +16,7 @@ export function swapQuestions(now: Visit, earlier: readonly Visit[], protocol: P
 	if (feet.left !== undefined && feet.right !== undefined && Math.abs(feet.left - feet.right) > protocol.value('squad.sideDifferenceMm')) ask('feet.left.heelToToeMm', `Left and right foot differ by ${rounded(Math.abs(feet.left - feet.right), 1)} mm.`, 'squad.sideDifferenceMm')
 	if (!last) return questions
 	const years = (Date.parse(now.visitDate) - Date.parse(last.visitDate)) / dayMs / yearDays
-	const since = `since ${last.visitDate}`
+	const since = `since ${dayInWords(last.visitDate)}`
 	for (const side of bothSides) {
 		const before = meanOf(last.feet?.[side]?.heelToToeMm)
 		const value = feet[side]

@@ -14,7 +14,7 @@ for (const [name, run] of Object.entries(benches)) {
 	if (asked.length > 0 && !asked.includes(name)) continue
 	for (const line of await run()) {
 		const over = line.value > line.limit
-		process.stdout.write(`${line.name}: ${line.value.toFixed(4)} ${line.unit} (limit ${line.limit})${over ? ' OVER' : ''}\n`)
+		process.stdout.write(`${line.name}: ${line.value.toFixed(4)} ${line.unit} (${Number.isFinite(line.limit) ? `limit ${line.limit}` : 'no limit'})${over ? ' OVER' : ''}\n`)
 		if (over) process.exitCode = 1
 	}
 }

@@ -1,6 +1,7 @@
-/** 40 reports after a screening day: drawn anew, one after another, in one warm process. */
+/** 40 reports after a screening day, drawn anew by one lane and by as many as the batch uses; both give the same bytes. */
+import { createHash } from 'node:crypto'
 import { readFileSync } from 'node:fs'
-import { renderPdf } from '../../electron/pdf/render.ts'
+import { pdfLanes, renderPdf } from '../../electron/pdf/render.ts'
 import { assess } from '../../shared/assess.ts'
 import { clinicSchema } from '../../shared/clinic.ts'
 import { noDecisions } from '../../shared/decisions.ts'
@@ -15,10 +16,24 @@ export async function squadBench(): Promise<{ name: string; value: number; unit:
 	const parsed = parseVisit(json('visit-adolescent.json'))
 	if (!parsed.ok) throw new Error(JSON.stringify(parsed.problems))
 	const clinic = clinicSchema.parse(json('clinic.json'))
-	const from = performance.now()
-	for (let at = 0; at < players; at++) {
+	const report = async (at: number): Promise<string> => {
 		const visit = { ...parsed.value, player: { ...parsed.value.player, givenName: `Player ${at + 1}` } }
-		await renderPdf(playerReport({ visit, assessment: assess(visit), decisions: noDecisions, clinic, signedAt: '2027-01-20T12:00:00.000Z', draft: false }))
+		const bytes = await renderPdf(playerReport({ visit, assessment: assess(visit), decisions: noDecisions, clinic, signedAt: '2027-01-20T12:00:00.000Z', draft: false }))
+		return createHash('sha256').update(bytes).digest('hex')
 	}
-	return [{ name: `squad day: ${players} reports`, value: (performance.now() - from) / 1000, unit: 's', limit: most }]
+	/** Draws every report, `lanes` at a time. @returns seconds, and the digests in the order of the players */
+	const draw = async (lanes: number): Promise<{ seconds: number; digests: string[] }> => {
+		const digests: string[] = []
+		const from = performance.now()
+		let at = 0
+		await Promise.all(Array.from({ length: lanes }, async () => { while (at < players) { const own = at++; digests[own] = await report(own) } }))
+		return { seconds: (performance.now() - from) / 1000, digests }
+	}
+	const alone = await draw(1)
+	const together = await draw(pdfLanes)
+	if (together.digests.join() !== alone.digests.join()) throw new Error('Reports drawn by two threads differ from those drawn by one.')
+	return [
+		{ name: `squad day: ${players} reports, ${pdfLanes} at a time`, value: together.seconds, unit: 's', limit: most },
+		{ name: `squad day: ${players} reports, one after another (for comparison, no limit)`, value: alone.seconds, unit: 's', limit: Number.POSITIVE_INFINITY },
+	]
 }

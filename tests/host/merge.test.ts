@@ -180,6 +180,57 @@ describe('home again', () => {
 		expect(seen[2]).toEqual(seen[0])
 	})
 })
+test("the laptop's audit rows come home as a section of their own, can be read and are checked", async () => {
+	const { app, playerId, away: [laptop] } = await apart()
+	const visitId = await signed(laptop!, playerId, measured)
+	await laptop!.ask('visits.open', { visitId })
+	const file = await back(laptop!)
+	const own = (await laptop!.ask('audit.page', { limit: 500 })).rows as { seq: number; function: string; hash: string }[]
+	const before = (await app.ask('audit.verify')).rows
+	const merged = await bring(app, file)
+	balanced(merged)
+	const { places: [place], rows: here } = await app.ask('audit.page', { limit: 500 })
+	expect(place).toMatchObject({ rows: merged.trailRows, from: expect.any(String) })
+	// rows written after the trail was taken down stay behind: the export itself, and a backup that ended later
+	const later = own.slice(0, own.length - merged.trailRows)
+	expect(later.map((one) => one.function).filter((one) => !['export', 'backup'].includes(one))).toEqual([])
+	const { rows } = await app.ask('audit.page', { limit: 500, workstation: place.workstation })
+	expect(rows.map((one: { hash: string }) => one.hash)).toEqual(own.slice(later.length).map((one) => one.hash))
+	expect(rows.find((one: { objectRef: string }) => one.objectRef === `visit:${visitId}`)).toMatchObject({ function: 'read', person: 'A. Example' })
+	expect(here.some((one: { workstationId: string }) => one.workstationId === place.workstation), 'the two trails are not mixed').toBe(false)
+	const checked = await app.ask('audit.verify')
+	expect(checked).toMatchObject({ problems: [], awayRows: merged.trailRows })
+	expect(checked.rows).toBeGreaterThan(before)
+	const { csv, rows: lines } = await app.ask('audit.export')
+	expect(csv.trimEnd().split('\r\n')).toHaveLength(lines + 1)
+	expect((await app.ask('outreach.list')).merged[0]).toMatchObject({ trailRows: merged.trailRows, counts: merged.counts })
+	// a later file of the same laptop holds all its rows again: each is shown once
+	await laptop!.ask('visits.open', { visitId })
+	const second = await bring(app, await back(laptop!))
+	expect((await app.ask('audit.page', { limit: 1 })).places).toMatchObject([{ rows: second.trailRows }])
+	expect((await app.ask('audit.verify')).problems).toEqual([])
+	app.close()
+})
+test('a field that two places filled differently is chosen, all others are joined', async () => {
+	const { app, playerId, away: [one, two] } = await apart(2)
+	const edit = async (at: Opened, visit: object) => {
+		const { draft } = await at.ask('drafts.open', { playerId, visitDate: '2027-01-20' })
+		await at.ask('drafts.save', { draftId: draft.draftId, content: { ...draft.content, visit: { ...draft.content.visit, ...visit } } })
+	}
+	await edit(one!, { notes: 'by one', body: { massKg: 50 } })
+	await edit(two!, { notes: 'by two', body: { statureCm: 160 } })
+	await bring(app, await back(one!))
+	const { draftsBoth: [both] } = await bring(app, await back(two!))
+	const { differences } = await app.ask('outreach.compareDrafts', { drafts: both.drafts })
+	expect(differences.map((line: { path: string }) => line.path).sort()).toEqual(['body.massKg', 'body.statureCm', 'notes'])
+	expect((await app.refused('outreach.joinDrafts', { drafts: both.drafts, choices: {} })).problems?.[0]?.path).toBe('visit.notes')
+	const second = differences.find((line: { path: string }) => line.path === 'notes').second
+	await app.ask('outreach.joinDrafts', { drafts: both.drafts, choices: { notes: both.drafts[1] } })
+	const { drafts } = await app.ask('players.open', { playerId })
+	expect(drafts).toHaveLength(1)
+	expect((await app.ask('drafts.open', { playerId, visitDate: '2027-01-20' })).draft.content.visit).toMatchObject({ notes: second, body: { massKg: 50, statureCm: 160 } })
+	app.close()
+})
 test('cut off at any record, a merge leaves nothing half done, and done again it is whole', async () => {
 	const { app, playerId, away: [laptop] } = await apart()
 	for (const date of ['2027-01-11', '2027-01-12']) await signed(laptop!, playerId, measured, date)

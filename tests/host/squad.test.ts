@@ -77,7 +77,7 @@ test('a day of 40 players, played through', async () => {
 	const states = (await board()).map((one) => one.state)
 	expect([states.filter((one) => one === 'signed').length, states.filter((one) => one === 'absent').length, states.filter((one) => one === 'refused').length]).toEqual([38, 1, 1])
 
-	// cancelled between two players, then whole
+	// cancelled while the first two are being drawn: those are finished, no other is begun; then whole
 	let go = () => {}
 	slow = new Promise((resolve) => { go = resolve })
 	expect(await ask('squad.reports', { squadId, folder: target })).toEqual({ total: 38 })
@@ -85,7 +85,7 @@ test('a day of 40 players, played through', async () => {
 	await ask('squad.cancel', { squadId })
 	go()
 	await until(async () => !(await ask('squad.progress', { squadId })).running)
-	expect(await ask('squad.progress', { squadId })).toMatchObject({ running: false, done: 1, total: 38, said: expect.stringContaining('Cancelled. 1 of 38') })
+	expect(await ask('squad.progress', { squadId })).toMatchObject({ running: false, done: 2, total: 38, said: expect.stringContaining('Cancelled. 2 of 38') })
 	const whole = join(target, 'whole')
 	mkdirSync(whole)
 	await ask('squad.reports', { squadId, folder: whole })
@@ -141,4 +141,38 @@ test('stations on two laptops by packs come together on one board', async () => 
 	}
 	expect(((await app.ask('squad.open', { squadId })).rows as BoardRow[]).map((one) => one.state)).toEqual(['ready', 'ready', 'ready', 'ready'])
 	app.close()
+})
+test('one laptop measures, another one looks at ankles: the same players come together field by field, in either order', async () => {
+	const app = open(folder())
+	await app.ask('session.setUp', { clinic, passphrase })
+	const { squadId } = await app.ask('squad.create', { text: roster(4), team: 'Rovers', day, same: {} })
+	const ids = ((await app.ask('squad.open', { squadId })).rows as BoardRow[]).map((one) => one.playerId)
+	// two were checked in before the packs were made: their drafts went along; the drafts of the others are begun on each laptop
+	for (const playerId of ids.slice(0, 2)) await enter(app.ask, playerId, values(0).slice(0, 1), true)
+	const file = await packed(app, ids)
+	const backs: string[] = []
+	for (const part of [values(0).slice(0, 3).concat(values(0).filter(([path]) => path.startsWith('feet.'))), values(0).filter(([path]) => /^(ankles|posture)\.|^footwear$/.test(path))]) {
+		const { app: laptop } = await laptopOf(file)
+		expect(((await laptop.ask('squad.open', { squadId })).rows as BoardRow[]).map((one) => one.number)).toEqual(['1', '2', '3', '4'])
+		for (const playerId of ids) await enter(laptop.ask, playerId, part, true)
+		backs.push((await laptop.ask('outreach.makeReturn', { folder: stick(), passphrase: packPassphrase })).file)
+		laptop.close()
+	}
+	const { file: copy } = await app.ask('backups.make', { folder: stick() }).then((made) => ({ file: join(made.folder, made.file) }))
+	app.close()
+	const seen: unknown[] = []
+	for (const order of [[0, 1], [1, 0]]) {
+		const home = open(folder())
+		await home.ask('session.moveHere', { file: copy })
+		await home.ask('session.unlock', { passphrase })
+		await home.ask('outreach.merge', { file: backs[order[0]!], passphrase: packPassphrase })
+		const second = await home.ask('outreach.merge', { file: backs[order[1]!], passphrase: packPassphrase })
+		expect(second).toMatchObject({ draftsBoth: [], notices: [expect.stringMatching(/4 drafts worked at in more than one place were joined/)] })
+		expect(((await home.ask('squad.open', { squadId })).rows as BoardRow[]).map((one) => one.state)).toEqual(['ready', 'ready', 'ready', 'ready'])
+		// brought in once more, nothing is taken twice and nothing comes apart
+		expect(await home.ask('outreach.merge', { file: backs[order[0]!], passphrase: packPassphrase })).toMatchObject({ again: true, draftsBoth: [] })
+		seen.push(await Promise.all(ids.map(async (playerId) => (await home.ask('drafts.open', { playerId, visitDate: day })).draft.content)))
+		home.close()
+	}
+	expect(seen[1]).toEqual(seen[0])
 })

@@ -55,6 +55,7 @@ export function Item({ itemId }: { itemId: string }) {
 						</Box>
 						{one.newerVersion && <Alert severity="warning" role="status">Version {one.newerVersion} of this visit is newer than the one here.</Alert>}
 						{look?.blocked && <Alert severity="error" role="alert">{look.blocked}</Alert>}
+						{look?.missing.map((text) => <Alert key={text} severity="error">{text}</Alert>)}
 						{look?.consents.map((text) => <Alert key={text} severity="info">{text}</Alert>)}
 						{look?.warnings.map((text) => <Alert key={text} severity="warning">{text}</Alert>)}
 					</Panel>
@@ -95,7 +96,7 @@ function Next({ one, look, again }: { one: OutboxView; look: OutputOf<'outbox.lo
 			{one.state === 'to-check' && (
 				<Stack spacing={1} sx={{ alignItems: 'flex-start' }}>
 					<FormControlLabel control={<Checkbox checked={compared} onChange={(event) => setCompared(event.target.checked)} />} label="Name and birth date on the first page are this player's, and the recipient is right" />
-					{Boolean(look?.warnings.length) && <FormControlLabel control={<Checkbox checked={read} onChange={(event) => setRead(event.target.checked)} />} label="I read the warnings and checked the address" />}
+					{Boolean(look?.warnings.length) && <FormControlLabel control={<Checkbox checked={read} onChange={(event) => setRead(event.target.checked)} />} label="I read the warnings above and checked what they say" />}
 					{button('Release', () => call('outbox.release', { itemId, sha256: look?.sha256 ?? '', compared: compared as true, warningsRead: read }), 'Released.', 'contained', !look)}
 				</Stack>
 			)}
@@ -113,6 +114,7 @@ function Next({ one, look, again }: { one: OutboxView; look: OutputOf<'outbox.lo
 				{one.state === 'uncertain' && [button('It arrived', confirm('delivered'), 'Noted.', 'contained'), button('It left, arrival not known', confirm('sent'), 'Noted.'), button('It did not arrive: check and send again', confirm('again'), 'Back to check. It may arrive twice.')]}
 				{one.state === 'sent' && button('It arrived', confirm('delivered'), 'Noted.', 'contained')}
 				{(one.state === 'sent' || one.state === 'delivered') && button('It came back', confirm('returned'), 'Noted.')}
+				{(one.released || one.sentAt) && button('Transmission sheet', async () => { const { base64, fileName } = await call('outbox.sheet', { itemId }); save(base64, fileName, 'application/pdf') }, 'The sheet is saved. Print it: it goes on top of the pages, or into the file.')}
 				{resendable && one.newerVersion && button(`Send version ${one.newerVersion}`, resend('newest'), 'Prepared.', 'contained', needsNote)}
 				{resendable && button(one.newerVersion ? `Send version ${one.version} again all the same` : 'Send again', resend('same'), 'Prepared.', 'outlined', needsNote)}
 				{button('Take over', () => call('outbox.mine', { itemId, due: one.due }), 'It is yours now.')}

@@ -6,7 +6,7 @@ import { channels, channelWords, isMail, kindWords, type OutboxKind, recipientRo
 import { call } from '../../host.ts'
 import { dayInWords, today } from '../../parts/dates.ts'
 import { Field, Sheet, Trouble } from '../../parts/form.tsx'
-import { Panel, useAction, useAnswer, Way } from '../records/parts.tsx'
+import { Panel, Rows, useAction, useAnswer, Way } from '../records/parts.tsx'
 
 const mostShown = 12
 export function Prepare({ playerId }: { playerId: string | undefined }) { return playerId ? <OfPlayer playerId={playerId} /> : <Find /> }
@@ -39,8 +39,47 @@ function OfPlayer({ playerId }: { playerId: string }) {
 				{value && visits.length === 0 && <Typography color="textSecondary">No visit of this player is signed. Sign one first.</Typography>}
 				{chosen && <Box sx={{ maxWidth: 520 }}><Field label="Visit" value={label(chosen)} set={(text) => setVisitId(visits.find((one) => label(one) === text)?.visitId ?? '')} options={visits.map(label)} /></Box>}
 			</Panel>
+			<Tell playerId={playerId} />
+			{value && <Notes playerId={playerId} />}
 			{chosen && <OfVisit key={chosen.visitId} visitId={chosen.visitId} />}
 		</Stack>
+	)
+}
+/** Who holds an earlier version of a visit and was not given the latest. */
+function Tell({ playerId }: { playerId: string }) {
+	const { value, says } = useAnswer('outbox.tell', { playerId })
+	if (!value || value.tell.length === 0) return <Trouble says={says} />
+	return (
+		<Panel title="Who must be told" hint="They hold an earlier version of a visit that was amended since. Send each the newer one: open what was sent, or prepare it below.">
+			<Rows label="Who must be told" heads={['Recipient', 'Visit', 'Holds', 'Now', 'Given', 'Way']} empty="" rows={value.tell.map((one) => ({ key: `${one.visitId} ${one.recipient}`, cells: [one.recipient, dayInWords(one.visitDate), `version ${one.version}`, `version ${one.latest}`, dayInWords(one.at), handedWords[one.channel] ?? one.channel] }))} />
+		</Panel>
+	)
+}
+const handedWords: Record<string, string> = { print: 'on paper', export: 'as a file', send: 'by e-mail', 'by-hand': 'by hand' }
+/** What must be read before anything of this player leaves. */
+function Notes({ playerId }: { playerId: string }) {
+	const { value, says, again } = useAnswer('outbox.notes', { playerId })
+	const [text, setText] = useState('')
+	const [removing, setRemoving] = useState<string>()
+	const [why, setWhy] = useState('')
+	const action = useAction()
+	return (
+		<Panel title="Read before sending" hint="Shown before any document of this player leaves: a court order, an address that must not be told, two households.">
+			<Trouble says={says || action.says} />
+			{value?.notes.map((one) => (
+				<Alert key={one.noteId} severity="warning" icon={false}>
+					<Typography>{one.text}</Typography>
+					<Typography variant="body2">{one.by}, {dayInWords(one.at)}</Typography>
+					{removing === one.noteId
+						? <Stack direction={{ xs: 'column', sm: 'row' }} spacing={1} sx={{ alignItems: { sm: 'flex-end' }, mt: 1 }}><Box sx={{ minWidth: 280 }}><Field label="Why it holds no more" value={why} set={setWhy} focus /></Box><Button variant="outlined" disabled={action.busy || why.trim().length < 3} onClick={() => action.run(async () => { await call('outbox.removeNote', { playerId, noteId: one.noteId, reason: why }); setRemoving(undefined); setWhy(''); again(); return '' })}>Take it off</Button></Stack>
+						: <Button onClick={() => setRemoving(one.noteId)}>It holds no more</Button>}
+				</Alert>
+			))}
+			<Box component="form" noValidate sx={{ display: 'flex', flexWrap: 'wrap', gap: 1, alignItems: 'flex-end' }} onSubmit={(event: React.FormEvent) => { event.preventDefault(); action.run(async () => { await call('outbox.addNote', { playerId, text }); setText(''); again(); return '' }) }}>
+				<Box sx={{ flexGrow: 1, maxWidth: 640 }}><Field label="New note" value={text} set={setText} optional /></Box>
+				<Button type="submit" variant="outlined" disabled={action.busy || text.trim().length < 3}>Add the note</Button>
+			</Box>
+		</Panel>
 	)
 }
 type Recipients = OutputOf<'outbox.recipients'>

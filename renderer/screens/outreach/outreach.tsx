@@ -3,10 +3,13 @@ import { Alert, Box, Button, FormControlLabel, Checkbox, Radio, RadioGroup, Stac
 import { useState } from 'react'
 import type { OutputOf } from '../../../shared/contract.ts'
 import { call } from '../../host.ts'
+import { dayInWords } from '../../parts/dates.ts'
 import { Field, Trouble } from '../../parts/form.tsx'
 import { Panel, Rows, timeWords, useAction, useAnswer } from '../records/parts.tsx'
 
 type Listed = OutputOf<'outreach.list'>
+/** Kinds of records as a person calls them. */
+const kindWords: Record<string, string> = { clinic: 'letterhead', settings: 'settings', person: 'people of the clinic', player: 'player details', visit: 'visits', report: 'reports', 'visit-note': 'notes on visits', consent: 'consents', hold: 'holds', merge: 'joined players', season: 'seasons', answer: 'answers', squad: 'entries of screening days', 'sending-note': 'notes on sending', shelf: 'shelf', protocol: 'protocol' }
 type Merged = OutputOf<'outreach.merge'>
 const defaultDays = 14
 const dayMs = 86_400_000
@@ -24,7 +27,7 @@ export function Outreach() {
 			{value && value.merged.length > 0 && <Merges merged={value.merged} again={again} />}
 			{value && value.out.length > 0 && (
 				<Panel title="Packs that went out">
-					<Rows label="Packs that went out" heads={['Made', 'By', 'Opens until', 'File', 'Players', 'Came home']} empty="None yet." rows={value.out.map((one) => ({ key: one.packId, cells: [timeWords(one.madeAt), one.by, one.expires, one.file, one.players.join(', '), one.home ? 'Yes' : 'Not yet'] }))} />
+					<Rows label="Packs that went out" heads={['Made', 'By', 'Opens until', 'File', 'Players', 'Came home']} empty="None yet." rows={value.out.map((one) => ({ key: one.packId, cells: [timeWords(one.madeAt), one.by, dayInWords(one.expires), one.file, one.players.join(', '), one.home ? 'Yes' : 'Not yet'] }))} />
 				</Panel>
 			)}
 		</Stack>
@@ -54,7 +57,7 @@ function MakePack({ made }: { made: () => void }) {
 			<Box {...form(make)}>
 				<Field label="Find players" value={query} set={setQuery} optional hint={`${chosen.length} chosen${(value?.total ?? 0) > mostShown ? `; the first ${mostShown} of ${value?.total} are listed` : ''}. With nobody chosen the pack is empty but for clinic and shelf.`} />
 				<Box role="group" aria-label="Players for the pack" sx={{ maxHeight: 260, overflowY: 'auto', border: 1, borderColor: 'divider', borderRadius: 1, px: 2 }}>
-					{cards.map((one) => <Box key={one.playerId}><FormControlLabel control={<Checkbox checked={chosen.includes(one.playerId)} onChange={(event) => setChosen((now) => (event.target.checked ? [...now, one.playerId] : now.filter((id) => id !== one.playerId)))} />} label={`${one.givenName} ${one.familyName}, born ${one.birthDate}${one.club ? `, ${one.club}` : ''}`} /></Box>)}
+					{cards.map((one) => <Box key={one.playerId}><FormControlLabel control={<Checkbox checked={chosen.includes(one.playerId)} onChange={(event) => setChosen((now) => (event.target.checked ? [...now, one.playerId] : now.filter((id) => id !== one.playerId)))} />} label={`${one.givenName} ${one.familyName}, born ${dayInWords(one.birthDate)}${one.club ? `, ${one.club}` : ''}`} /></Box>)}
 				</Box>
 				<Box><Button variant="outlined" onClick={() => setChosen([...new Set([...chosen, ...cards.map((one) => one.playerId)])])}>Choose all that are shown</Button></Box>
 				<Box role="group" aria-label="History">
@@ -85,9 +88,9 @@ function Laptop({ carries, again }: { carries: NonNullable<Listed['carries']>; a
 	if (carries.removedAt) return <Alert severity="info" role="status">The records of this pack were taken off this laptop on {timeWords(carries.removedAt)}. A register line for each player stays. For the next trip open the new pack in another data folder.</Alert>
 	return (
 		<>
-			<Alert severity={carries.ranOut ? 'warning' : 'info'} role="status">{carries.ranOut ? `This pack ran out on ${carries.expires}. Nothing is lost: make the file for the way back and bring it home.` : `This laptop carries a pack made by ${carries.by} on ${timeWords(carries.madeAt)}. It opens until ${carries.expires}.`}</Alert>
-			<Panel title="What this laptop carries" hint={`${carries.players.length} players; ${Object.entries(carries.counts).map(([kind, count]) => `${kind}: ${count}`).join(', ')}. Shelf: ${carries.shelf ? 'yes' : 'no'}. Protocol ${carries.protocol.id}, version ${carries.protocol.version}. Entered here: ${carries.newHere.records} records, ${carries.newHere.drafts} open drafts.`}>
-				<Rows label="Players on this laptop" heads={['Player', 'Born', 'Visits carried']} empty="No players: only clinic and shelf." rows={carries.players.map((one) => ({ key: one.playerId, cells: [one.name, one.birthDate, one.visits] }))} />
+			<Alert severity={carries.ranOut ? 'warning' : 'info'} role="status">{carries.ranOut ? `This pack ran out on ${dayInWords(carries.expires)}. Nothing is lost: make the file for the way back and bring it home.` : `This laptop carries a pack made by ${carries.by} on ${timeWords(carries.madeAt)}. It opens until ${dayInWords(carries.expires)}.`}</Alert>
+			<Panel title="What this laptop carries" hint={`${carries.players.length} players; ${Object.entries(carries.counts).map(([kind, count]) => `${count} ${kindWords[kind] ?? kind}`).join(', ')}. Shelf: ${carries.shelf ? 'yes' : 'no'}. Protocol ${carries.protocol.id}, version ${carries.protocol.version}. Entered here: ${carries.newHere.records} records, ${carries.newHere.drafts} open drafts.`}>
+				<Rows label="Players on this laptop" heads={['Player', 'Born', 'Visits carried']} empty="No players: only clinic and shelf." rows={carries.players.map((one) => ({ key: one.playerId, cells: [one.name, dayInWords(one.birthDate), one.visits] }))} />
 			</Panel>
 			<Panel title="The way back" hint="Writes everything that stands here into one sealed file. It may be made as often as needed.">
 				<Box {...form(() => back.run(async () => { const { file, records, drafts } = await call('outreach.makeReturn', { folder: folder.trim(), passphrase }); setPassphrase(''); again(); return `${file} was written: ${records} records, ${drafts} drafts. Bring it in at home under Outreach.` }))}>
@@ -108,8 +111,8 @@ function Laptop({ carries, again }: { carries: NonNullable<Listed['carries']>; a
 		</>
 	)
 }
-function Counts({ counts }: { counts: Merged['counts'] }) {
-	return <Typography>Records before {counts.before}, after {counts.after}. In the file {counts.in}: {counts.added} added, {counts.already} here already, {counts.quarantined} put aside, {counts.heldBack} held back since they were destroyed here.</Typography>
+function Counts({ counts, trailRows }: { counts: Merged['counts']; trailRows: number }) {
+	return <Typography>Records before {counts.before}, after {counts.after}. In the file {counts.in}: {counts.added} added, {counts.already} here already, {counts.quarantined} put aside, {counts.heldBack} held back since they were destroyed here.{trailRows > 0 ? ` With ${trailRows} rows of the laptop's audit trail, kept as a section of their own under Audit trail.` : ''}</Typography>
 }
 function Found({ found }: { found: Pick<Merged, 'duplicates' | 'quarantined'> & Partial<Pick<Merged, 'notices'>> }) {
 	return (
@@ -144,7 +147,7 @@ function ComeHome({ done }: { done: () => void }) {
 				{looked && (
 					<Box role="status" sx={{ display: 'grid', gap: 1 }}>
 						<Typography sx={{ fontWeight: 600 }}>Made by {looked.madeBy} on {timeWords(looked.madeAt)}; {looked.players.length} players, {looked.drafts} open drafts.{looked.again ? ' It was brought in before.' : ''}</Typography>
-						<Counts counts={looked.counts} />
+						<Counts counts={looked.counts} trailRows={looked.trailRows} />
 						<Typography>{looked.questions === 0 ? 'No questions.' : `${looked.questions} questions to answer afterwards.`} {looked.draftsBoth.length === 0 ? '' : `Drafts changed in both places, both kept: ${looked.draftsBoth.map((one) => one.name).join(', ')}.`}</Typography>
 						<Found found={looked} />
 						<Box><Button variant="contained" disabled={action.busy} onClick={bring}>Bring it in</Button></Box>
@@ -179,7 +182,7 @@ function Merges({ merged, again }: { merged: Listed['merged']; again: () => void
 			{merged.map((one) => (
 				<Box key={one.packId} sx={{ display: 'grid', gap: 1 }}>
 					<Typography sx={{ fontWeight: 600 }}>{timeWords(one.at)}, brought in by {one.by}. Receipt for the laptop: {one.receipt}</Typography>
-					<Counts counts={one.counts} />
+					<Counts counts={one.counts} trailRows={one.trailRows} />
 					<Found found={one} />
 					{one.draftsBoth.map((both) => <TwoDrafts key={both.drafts.join()} name={both.name} drafts={both.drafts} again={again} />)}
 				</Box>
@@ -187,16 +190,22 @@ function Merges({ merged, again }: { merged: Listed['merged']; again: () => void
 		</Panel>
 	)
 }
+function Choose({ path, says, draft, choices, set }: { path: string; says: string; draft: string; choices: Record<string, string>; set: (next: Record<string, string>) => void }) {
+	return <FormControlLabel control={<Radio name={path} checked={choices[path] === draft} onChange={() => set({ ...choices, [path]: draft })} slotProps={{ input: { 'aria-label': `${path}: ${says}` } }} />} label={says} />
+}
 function TwoDrafts({ name, drafts, again }: { name: string; drafts: string[]; again: () => void }) {
 	const { value, says } = useAnswer('outreach.compareDrafts', { drafts })
 	const action = useAction()
+	const [choices, setChoices] = useState<Record<string, string>>({})
+	const differing = value?.differences.filter((one) => one.first !== '' && one.second !== '') ?? []
+	const join = () => action.run(async () => { await call('outreach.joinDrafts', { drafts, choices }); again(); return '' })
 	const put = (draftId: string) => action.run(async () => { await call('outreach.putDraftAway', { draftId }); again(); return '' })
 	return (
 		<Alert severity="warning">
-			<Typography sx={{ fontWeight: 600 }}>The draft of {name} was changed in two places. Both are kept. Choose the one to go on with; copy over by hand what the other has.</Typography>
+			<Typography sx={{ fontWeight: 600 }}>The draft of {name} was changed in two places. Both are kept. Join them: what only one has stands; choose where both say something else. Or go on with one of them.</Typography>
 			<Trouble says={says || action.says} />
-			{value && <Rows label={`Drafts of ${name}`} heads={['Field', `First, saved ${timeWords(value.savedAt[0] ?? '')}`, `Second, saved ${timeWords(value.savedAt[1] ?? '')}`]} empty="They say the same." rows={value.differences.map((one) => ({ key: one.path, cells: [one.path, one.first || 'not recorded', one.second || 'not recorded'] }))} />}
-			<Box sx={{ display: 'flex', gap: 1, mt: 1 }}><Button variant="outlined" onClick={() => put(drafts[1] ?? '')}>Go on with the first</Button><Button variant="outlined" onClick={() => put(drafts[0] ?? '')}>Go on with the second</Button></Box>
+			{value && <Rows label={`Drafts of ${name}`} heads={['Field', `First, saved ${timeWords(value.savedAt[0] ?? '')}`, `Second, saved ${timeWords(value.savedAt[1] ?? '')}`]} empty="They say the same." rows={value.differences.map((one) => ({ key: one.path, cells: [one.path, one.first && one.second ? <Choose key="1" path={one.path} says={one.first} draft={drafts[0] ?? ''} choices={choices} set={setChoices} /> : one.first || 'not recorded', one.first && one.second ? <Choose key="2" path={one.path} says={one.second} draft={drafts[1] ?? ''} choices={choices} set={setChoices} /> : one.second || 'not recorded'] }))} />}
+			<Box sx={{ display: 'flex', flexWrap: 'wrap', gap: 1, mt: 1 }}><Button variant="contained" disabled={action.busy || !value || differing.some((one) => !choices[one.path])} onClick={join}>Join the two</Button><Button variant="outlined" onClick={() => put(drafts[1] ?? '')}>Go on with the first</Button><Button variant="outlined" onClick={() => put(drafts[0] ?? '')}>Go on with the second</Button></Box>
 		</Alert>
 	)
 }

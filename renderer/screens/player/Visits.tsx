@@ -65,6 +65,7 @@ export function Visits({ playerId, visits: first, drafts }: Pick<Opened, 'visits
 		<>
 			<Paper component="section" variant="outlined" sx={{ p: { xs: 2, sm: 3 } }}>
 				<Typography variant="h2">Visits</Typography>
+				{owner && role !== '' && role !== 'student' && visits.length > 0 && <Link href={`#/outbox/player/${owner}`} sx={{ display: 'inline-flex', alignItems: 'center', minHeight: 44, fontWeight: 600 }}>Send, print or hand over</Link>}
 				{!visits.length && !drafts.length && <Typography color="textSecondary" sx={{ mt: 1 }}>No visits yet. Start an assessment with the button above; once signed it stands here.</Typography>}
 				<Box component="ul" sx={{ listStyle: 'none', m: 0, p: 0 }}>
 					{drafts.map((draft) => (

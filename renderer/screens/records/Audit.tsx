@@ -9,6 +9,11 @@ import { PrintButton } from '../../parts/Print.tsx'
 import { Panel, Rows, timeWords, useAction } from './parts.tsx'
 
 const onPage = 100
+const hereWords = 'This PC'
+type Place = OutputOf<'audit.page'>['places'][number]
+/** A laptop's trail is a section of its own, by the name of its records and its days. */
+const placeWords = (one: Place) => `Laptop ${one.workstation.slice(0, 6)}, ${one.rows} rows, to ${timeWords(one.to)}`
+const placeOf = (places: readonly Place[], words: string) => places.find((one) => placeWords(one) === words)?.workstation
 type Row = OutputOf<'audit.page'>['rows'][number]
 const did: Record<AuditFunction, string> = {
 	read: 'read', search: 'searched', create: 'made', update: 'changed', sign: 'signed', amend: 'amended', print: 'printed', export: 'took out', send: 'sent', unlock: 'unlocked', 'unlock-failed': 'failed to unlock', lock: 'locked', switch: 'handed over', merge: 'joined', destroy: 'destroyed', backup: 'backed up', restore: 'restored', verify: 'checked', refused: 'was refused',
@@ -27,17 +32,20 @@ function whatOf({ objectRef, playerId, purpose }: Row): ReactNode {
 export function Audit() {
 	const [rows, setRows] = useState<Row[]>([])
 	const [wanted, setWanted] = useState('')
+	const [place, setPlace] = useState('')
+	const [places, setPlaces] = useState<OutputOf<'audit.page'>['places']>([])
 	const [more, setMore] = useState(false)
 	const [checked, setChecked] = useState<OutputOf<'audit.verify'>>()
 	const { busy, says, done, run } = useAction()
 	const page = async (before?: number) => {
-		const answer = await call('audit.page', { limit: onPage, ...(before === undefined ? {} : { before }), ...(wanted ? { function: wanted } : {}) })
+		const answer = await call('audit.page', { limit: onPage, ...(before === undefined ? {} : { before }), ...(wanted ? { function: wanted } : {}), ...(placeOf(places, place) ? { workstation: placeOf(places, place) } : {}) })
+		setPlaces(answer.places)
 		setRows((now) => (before === undefined ? answer.rows : [...now, ...answer.rows]))
 		setMore(answer.rows.length === onPage)
 		return ''
 	}
 	// biome-ignore lint/correctness/useExhaustiveDependencies: a new choice brings the first page anew
-	useEffect(() => run(() => page()), [wanted])
+	useEffect(() => run(() => page()), [wanted, place])
 	const save = async () => {
 		const { csv, rows: count } = await call('audit.export', {})
 		const url = URL.createObjectURL(new Blob([csv], { type: 'text/csv' }))
@@ -52,13 +60,14 @@ export function Audit() {
 		<Panel title="Audit trail" hint="Every reading, change, print, export, sending and unlock. Rows hold references, no measures. Nobody can change or delete one unseen.">
 			<Box className="lw-screen-only" sx={{ display: 'flex', flexWrap: 'wrap', gap: 2, alignItems: 'end' }}>
 				<Box sx={{ width: 240 }}><Field label="Show only" value={wanted} set={setWanted} options={auditFunctions} optional /></Box>
+				{places.length > 0 && <Box sx={{ width: 360 }}><Field label="Trail of" value={place} set={setPlace} options={[hereWords, ...places.map(placeWords)]} optional /></Box>}
 				<Button variant="outlined" disabled={busy} onClick={() => run(async () => { setChecked(await call('audit.verify', {})); return '' })}>Check the trail</Button>
 				<Button variant="outlined" disabled={busy} onClick={() => run(save)}>Save as a table (CSV)</Button>
 				<PrintButton what="these rows" />
 			</Box>
 			<Trouble says={says} />
 			{done && <Alert severity="success" role="status">{done}</Alert>}
-			{checked && checked.problems.length === 0 && <Alert severity="success" role="status">{checked.rows} rows checked: none is missing, none was altered.</Alert>}
+			{checked && checked.problems.length === 0 && <Alert severity="success" role="status">{checked.rows} rows checked{checked.awayRows > 0 ? `, and ${checked.awayRows} that laptops brought home` : ''}: none is missing, none was altered.</Alert>}
 			{checked && checked.problems.length > 0 && <Alert severity="error" role="alert"><Box component="ul" sx={{ m: 0, pl: 2.5 }}>{checked.problems.map((one) => <li key={one}>{one}</li>)}</Box></Alert>}
 			<Rows label="Audit rows" heads={['Row', 'When', 'Who', 'Role', 'Did', 'What', 'Outcome']} empty="No rows." rows={rows.map((row) => ({ key: String(row.seq), cells: [row.seq, timeWords(row.utcTime), row.person || 'nobody', row.role, did[row.function], whatOf(row), outcomes[row.outcome]] }))} />
 			{more && <Box><Button variant="outlined" disabled={busy} onClick={() => run(() => page(rows.at(-1)?.seq))}>Older rows</Button></Box>}

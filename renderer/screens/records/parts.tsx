@@ -3,7 +3,6 @@ import { Box, Link, Paper, Table, TableBody, TableCell, TableHead, TableRow, Typ
 import { type ReactNode, useCallback, useEffect, useState } from 'react'
 import type { CallName, InputOf, OutputOf } from '../../../shared/contract.ts'
 import { call, wordsOf } from '../../host.ts'
-import { dayInWords } from '../../parts/dates.ts'
 
 /** The answer of one call, asked again by `again`. */
 export function useAnswer<N extends CallName>(name: N, input: InputOf<N>): { value: OutputOf<N> | undefined; says: string; again: () => void } {
@@ -49,11 +48,7 @@ export function Rows({ label, heads, rows, empty }: { label: string; heads: read
 		</Box>
 	)
 }
-/** Local date and time for reading. */
-export const timeWords = (iso: string): string => {
-	const at = new Date(iso)
-	return `${dayInWords(`${at.getFullYear()}-${at.getMonth() + 1}-${at.getDate()}`)}, ${String(at.getHours()).padStart(2, '0')}:${String(at.getMinutes()).padStart(2, '0')}`
-}
+export { timeInWords as timeWords } from '../../parts/dates.ts'
 export function Way({ to, children }: { to: string; children: ReactNode }) {
 	return <Link href={to} underline="hover" sx={{ display: 'inline-flex', alignItems: 'center', minHeight: 44, px: 1.5, fontWeight: 600 }}>{children}</Link>
 }

@@ -1,22 +1,25 @@
 /** Roster import: preview with the problems of each row, then taken in. */
 import { Alert, Box, Button, FormControlLabel, Radio, RadioGroup, Typography } from '@mui/material'
-import { useState } from 'react'
+import { useRef, useState } from 'react'
 import type { OutputOf } from '../../../shared/contract.ts'
 import { call } from '../../host.ts'
+import { dayInWords, today } from '../../parts/dates.ts'
 import { Field, Trouble } from '../../parts/form.tsx'
 import { Panel, Rows, useAction } from '../records/parts.tsx'
 
+/** 'birthDate' as 'birth date', as the heading of the list has it. */
+const columnWords = (column: string) => column.replace(/([A-Z])/g, ' $1').replaceAll('.', ' ').toLowerCase()
 type Preview = OutputOf<'squad.previewRoster'>
-const localDay = () => { const now = new Date(); return `${now.getFullYear()}-${String(now.getMonth() + 1).padStart(2, '0')}-${String(now.getDate()).padStart(2, '0')}` }
 
 /** @param into where players are added to a day that stands */
 export function NewDay({ into }: { into?: { squadId: string; team: string; day: string } }) {
 	const [team, setTeam] = useState(into?.team ?? '')
-	const [day, setDay] = useState(into?.day ?? localDay())
+	const [day, setDay] = useState(into?.day ?? today())
 	const [text, setText] = useState('')
 	const [preview, setPreview] = useState<Preview>()
 	const [same, setSame] = useState<Record<string, string>>({})
 	const action = useAction()
+	const chooser = useRef<HTMLInputElement>(null)
 	const look = (words: string) => action.run(async () => { setPreview(await call('squad.previewRoster', { text: words, team, day })); setSame({}); return '' })
 	const change = (words: string) => { setText(words); setPreview(undefined) }
 	const take = () => action.run(async () => {
@@ -30,19 +33,22 @@ export function NewDay({ into }: { into?: { squadId: string; team: string; day: 
 		<Panel title={into ? 'Late arrivals' : 'New screening day'} hint="A table (CSV) with the columns number, given name, family name, birth date, sex; also guardian, guardian email, guardian phone, consents. Nothing is saved until you confirm.">
 			<Box component="form" noValidate sx={{ display: 'grid', gap: 2 }} onSubmit={(event: React.FormEvent) => { event.preventDefault(); look(text) }}>
 				{!into && <Box sx={{ display: 'flex', flexWrap: 'wrap', gap: 2 }}><Box sx={{ flexGrow: 1 }}><Field label="Team" value={team} set={setTeam} /></Box><Box sx={{ width: 240 }}><Field label="Day" type="date" value={day} set={setDay} /></Box></Box>}
-				<Box><Button component="label" variant="outlined">Choose a file<input hidden type="file" accept=".csv,text/csv,text/plain" aria-label="Roster file" onChange={(event) => { const [file] = event.target.files ?? []; if (file) void file.text().then((words) => { change(words); look(words) }) }} /></Button></Box>
+				<Box>
+					<Button variant="outlined" onClick={() => chooser.current?.click()}>Choose a file</Button>
+					<input ref={chooser} hidden type="file" accept=".csv,text/csv,text/plain" aria-label="Roster file" onChange={(event) => { const [file] = event.target.files ?? []; if (file) void file.text().then((words) => { change(words); look(words) }) }} />
+				</Box>
 				<Field label="Roster" value={text} set={change} rows={into ? 3 : 6} optional hint="Or paste the table here, the headings first." />
 				<Trouble says={action.says} />
 				<Box><Button type="submit" variant="outlined" disabled={action.busy || !text.trim() || !team.trim()}>Look at the roster</Button></Box>
 				{preview && (
 					<Box sx={{ display: 'grid', gap: 2 }}>
 						<Typography role="status" sx={{ fontWeight: 600 }}>{preview.rows.length} players can be taken in, {preview.problems.length} problems.</Typography>
-						{preview.problems.length > 0 && <Alert severity="error" role="alert">{preview.problems.map((one) => <Typography key={`${one.row} ${one.column} ${one.message}`}>Row {one.row}, {one.column}: {one.message}.</Typography>)}</Alert>}
-						<Rows label="Players of the roster" heads={['Row', 'Number', 'Player', 'Born', 'Guardian', 'Consents']} empty="No good row." rows={preview.rows.map((one) => ({ key: String(one.row), cells: [one.row, one.number, one.name, one.birthDate, one.guardian ?? '', one.consents.join(', ')] }))} />
+						{preview.problems.length > 0 && <Alert severity="error" role="alert">{preview.problems.map((one) => <Typography key={`${one.row} ${one.column} ${one.message}`}>Row {one.row}, {columnWords(one.column)}: {one.message}.</Typography>)}</Alert>}
+						<Rows label="Players of the roster" heads={['Row', 'Number', 'Player', 'Born', 'Guardian', 'Consents']} empty="No good row." rows={preview.rows.map((one) => ({ key: String(one.row), cells: [one.row, one.number, one.name, dayInWords(one.birthDate), one.guardian ?? '', one.consents.join(', ')] }))} />
 						{preview.rows.filter((one) => one.known.length > 0).map((one) => (
 							<RadioGroup key={one.row} aria-label={`Who is ${one.name}`} value={same[String(one.row)] ?? ''} onChange={(_, next) => setSame((now) => ({ ...now, [String(one.row)]: next }))}>
-								<Typography sx={{ fontWeight: 600 }}>{one.name}, born {one.birthDate}: on record already?</Typography>
-								{one.known.map((known) => <FormControlLabel key={known.playerId} value={known.playerId} control={<Radio />} label={`Yes, this is ${known.name}, born ${known.birthDate}${known.why === 'twin' ? ' (or a twin: check)' : ''}`} />)}
+								<Typography sx={{ fontWeight: 600 }}>{one.name}, born {dayInWords(one.birthDate)}: on record already?</Typography>
+								{one.known.map((known) => <FormControlLabel key={known.playerId} value={known.playerId} control={<Radio />} label={`Yes, this is ${known.name}, born ${dayInWords(known.birthDate)}${known.why === 'twin' ? ' (or a twin: check)' : ''}`} />)}
 								<FormControlLabel value="new" control={<Radio />} label="No, a new player" />
 							</RadioGroup>
 						))}

@@ -6,6 +6,7 @@ import { missingAt, type StationId, stationOf, stations } from '../../../shared/
 import { swapQuestions } from '../../../shared/squad/swapped.ts'
 import { ageYears } from '../../../shared/visit/age.ts'
 import { visitSchema } from '../../../shared/visit/visit.ts'
+import { dayInWords } from '../../parts/dates.ts'
 import { clinicProtocol } from '../../parts/clinicProtocol.ts'
 import { call, wordsOf } from '../../host.ts'
 import { fieldMeta } from '../../parts/fieldMeta.ts'
@@ -50,7 +51,7 @@ function AtStation({ squadId, station, row, rows, open }: At & { open: OpenDraft
 			<Box sx={{ display: 'flex', flexWrap: 'wrap', alignItems: 'baseline', gap: 2, p: 2, border: 2, borderColor: 'primary.main', borderRadius: 1 }}>
 				<Typography sx={{ fontSize: '3rem', fontWeight: 700, lineHeight: 1 }}>{row.number}</Typography>
 				<Typography sx={{ fontSize: '1.75rem', fontWeight: 600 }}>{row.name}</Typography>
-				<Typography sx={{ fontSize: '1.25rem' }}>born {row.birthDate}, {ageYears(row.birthDate, draft.visit.visitDate)} years</Typography>
+				<Typography sx={{ fontSize: '1.25rem' }}>born {dayInWords(row.birthDate)}, {ageYears(row.birthDate, draft.visit.visitDate)} years</Typography>
 				<Typography role="status" sx={{ ml: 'auto' }} color={saved.startsWith('Not') ? 'error' : 'textSecondary'}>{saved}</Typography>
 			</Box>
 			{same.length > 1 && <Alert severity="error" role="alert">The number {row.number} stands for {same.map((one) => one.name).join(' and ')}. Ask for name and birth date before going on.</Alert>}
@@ -63,7 +64,7 @@ function AtStation({ squadId, station, row, rows, open }: At & { open: OpenDraft
 			{asked !== '' && (
 				<Alert severity="warning" role="alert">
 					<Typography sx={{ fontWeight: 600 }}>Is this really {row.name}? Perhaps two players were swapped, or left and right.</Typography>
-					{questions.map((one) => <Typography key={one.says}>{one.says} ({one.basis.threshold}; {one.basis.source})</Typography>)}
+					{questions.map((one) => <Typography key={one.says}>{one.says} (asked at more than {one.basis.threshold?.split(' = ').at(-1)}; {one.basis.source})</Typography>)}
 					<FormControlLabel control={<Checkbox checked={sure === asked} onChange={(event) => setSure(event.target.checked ? asked : '')} />} label="Name and number asked again, measured again: it is right" />
 				</Alert>
 			)}

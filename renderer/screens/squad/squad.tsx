@@ -4,6 +4,7 @@ import { useEffect, useRef, useState } from 'react'
 import type { OutputOf } from '../../../shared/contract.ts'
 import type { StationId } from '../../../shared/squad/stations.ts'
 import { call } from '../../host.ts'
+import { dayInWords } from '../../parts/dates.ts'
 import { Field, Trouble } from '../../parts/form.tsx'
 import { Panel, Rows, useAction, useAnswer, Way } from '../records/parts.tsx'
 import { NewDay } from './Roster.tsx'
@@ -24,7 +25,7 @@ function Days() {
 		<Stack spacing={3}>
 			<Typography variant="h1">Squad screening days</Typography>
 			<Trouble says={says} />
-			<Rows label="Screening days" heads={['Day', 'Team', 'Players', '']} empty="No screening day yet. Import a roster below." rows={(value?.days ?? []).map((one) => ({ key: one.squadId, cells: [one.day, one.team, one.players, <Way key="open" to={`#/squad/${one.squadId}`}>Open the board</Way>] }))} />
+			<Rows label="Screening days" heads={['Day', 'Team', 'Players', 'Open']} empty="No screening day yet. Import a roster below." rows={(value?.days ?? []).map((one) => ({ key: one.squadId, cells: [dayInWords(one.day), one.team, one.players, <Way key="open" to={`#/squad/${one.squadId}`}>Open the board</Way>] }))} />
 			<NewDay />
 		</Stack>
 	)
@@ -53,7 +54,7 @@ function Day({ squadId }: { squadId: string }) {
 	const count = (state: string) => value.rows.filter((one) => one.state === state).length
 	return (
 		<Stack spacing={3}>
-			<Box><Typography variant="h1">{value.team}, {value.day}</Typography><Typography role="status" color="textSecondary">{value.rows.length} players: {Object.keys(stateWords).map((state) => `${count(state)} ${stateWords[state]}`).join(', ')}.</Typography></Box>
+			<Box><Typography variant="h1">{value.team}, {dayInWords(value.day)}</Typography><Typography role="status" color="textSecondary">{value.rows.length} players: {Object.keys(stateWords).map((state) => `${count(state)} ${stateWords[state]}`).join(', ')}.</Typography></Box>
 			<Trouble says={says} />
 			{value.doubled.map((one) => <Alert key={one.number} severity="error" role="alert">The number {one.number} stands for {one.names.join(' and ')}. Give one of them another number.</Alert>)}
 			<Box component="form" noValidate ref={entry} onSubmit={(event: React.FormEvent) => { event.preventDefault(); go() }} sx={{ display: 'grid', gap: 2 }}>
@@ -82,9 +83,9 @@ function BoardTable({ board, again, station }: { board: Board; again: () => void
 	return (
 		<Panel title="Board" hint="Who is where and what is missing. Signing is one by one: open each player.">
 			<Trouble says={action.says} />
-			<Rows label="Board" heads={['Number', 'Player', 'State', 'Where', 'Missing', '']} empty="Nobody yet." rows={board.rows.map((one) => ({ key: one.playerId, cells: [
+			<Rows label="Board" heads={['Number', 'Player', 'State', 'Last at', 'Missing', 'Do']} empty="Nobody yet." rows={board.rows.map((one) => ({ key: one.playerId, cells: [
 				<Typography key="n" sx={{ fontSize: '1.25rem', fontWeight: 700 }}>{one.number}</Typography>,
-				<Box key="p"><Typography sx={{ fontWeight: 600 }}>{one.name}</Typography><Typography variant="body2" color="textSecondary">born {one.birthDate}</Typography></Box>,
+				<Box key="p"><Typography sx={{ fontWeight: 600 }}>{one.name}</Typography><Typography variant="body2" color="textSecondary">born {dayInWords(one.birthDate)}</Typography></Box>,
 				<Chip key="s" size="small" color={colours[one.state] ?? 'default'} label={`${stateWords[one.state]}${one.reason ? `: ${one.reason}` : ''}`} />,
 				one.presence === 'here' ? nameOf(one.at) : '',
 				one.state === 'open' ? [...one.missing.map((gap) => `${nameOf(gap.station)} ${gap.count}`), ...(one.consentNoted ? [] : ['consent not noted'])].join(', ') : '',
