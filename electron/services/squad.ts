@@ -84,7 +84,7 @@ export function createSquad(state: State, deps: Deps, { text, team, day, same, s
 		for (const { row, number, player, consents } of rows) {
 			const answer = same[String(row)]
 			const playerId = answer === undefined || answer === 'new' ? savePlayer(state, deps, { player }).playerId : state.entry(answer).card.playerId
-			for (const purpose of consents) recordConsent(state, deps, { playerId, consent: consentOf(purpose as Purpose, player, team, day, deps) })
+			for (const purpose of consents) recordConsent(state, deps, { playerId, consent: consentOf(purpose as Purpose, player, team, day, deps, state.settings.ages.adultYears) })
 			const value: MemberValue = { what: 'member', squadId, team, day, playerId, number }
 			deps.store.append({ kind: 'squad', at: deps.now().toISOString(), value, about: playerId })
 		}
@@ -92,9 +92,10 @@ export function createSquad(state: State, deps: Deps, { text, team, day, same, s
 	return { squadId, players: rows.length }
 }
 const toWhom: Partial<Record<Purpose, (team: string, player: Roster['rows'][number]['player']) => string>> = { 'share-with-coach': (team) => team, email: (_, player) => player.guardian?.email ?? player.guardian?.name ?? `${player.givenName} ${player.familyName}`, 'share-with-care': (team) => team, laboratory: (team) => team }
-function consentOf(purpose: Purpose, player: Roster['rows'][number]['player'], team: string, day: string, deps: Deps): NewConsent {
+function consentOf(purpose: Purpose, player: Roster['rows'][number]['player'], team: string, day: string, deps: Deps, adultYears: number): NewConsent {
 	const given = earlierOf(day, today(deps))
-	return { purpose, recipient: toWhom[purpose]?.(team, player) ?? '', decision: 'permit', grantor: player.guardian ? { name: player.guardian.name, relation: 'guardian' } : { name: `${player.givenName} ${player.familyName}`, relation: 'player' }, method: 'written', textVersion: 'roster form', given }
+	// a player of age consents alone, whoever else stands in the list
+	return { purpose, recipient: toWhom[purpose]?.(team, player) ?? '', decision: 'permit', grantor: player.guardian && ageYears(player.birthDate, day) < adultYears ? { name: player.guardian.name, relation: 'guardian' } : { name: `${player.givenName} ${player.familyName}`, relation: 'player' }, method: 'written', textVersion: 'roster form', given }
 }
 function inputOf(state: State, deps: Deps, day: Day, member: MemberValue): BoardInput | undefined {
 	const entry = state.players.get(member.playerId)

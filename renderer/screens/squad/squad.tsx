@@ -132,7 +132,7 @@ function After({ squadId, signed }: { squadId: string; signed: number }) {
 			<Box sx={{ display: 'flex', flexWrap: 'wrap', gap: 1 }}><Button variant="outlined" disabled={action.busy} onClick={() => summary('clinician')}>Summary for the clinician</Button><Button variant="outlined" disabled={action.busy} onClick={() => summary('club')}>Summary for the club</Button></Box>
 			<Trouble says={action.says} />
 			{action.done && <Alert severity="success" role="status">{action.done}</Alert>}
-			{leftOut.length > 0 && <Alert severity="info">Left out of it: {leftOut.join(' ')}</Alert>}
+			{leftOut.length > 0 && <Alert severity="info">Left out of it: {leftOut.length} {leftOut.length === 1 ? 'player' : 'players'}.<Box component="ul" sx={{ m: 0, pl: 2.5 }}>{leftOut.map((one) => <li key={one}>{one}</li>)}</Box></Alert>}
 		</Panel>
 	)
 }
