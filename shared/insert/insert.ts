@@ -2,6 +2,7 @@
 import type { InsertConflict, InsertElement, InsertResult, InsertSide } from '../assessment.ts'
 import type { Because, Finding } from '../finding.ts'
 import type { Protocol } from '../protocol/protocol.ts'
+import { legLengthSymptomatic } from '../visit/leg-length.ts'
 import { bothSides, otherSide, perSide, rounded } from '../visit/sides.ts'
 import type { Side, Visit } from '../visit/visit.ts'
 import { domeEdgeMm, eversionChangeDeg, legLengthRaiseMm, postHeightMm, shellThickness } from './dose.ts'
@@ -90,7 +91,7 @@ function wishesOf(facts: InsertFacts, visit: Visit, context: InsertContext, prot
 		shell ||= row.device
 		elements.push(elementOf(row, facts, because, [...against.map((one) => `${upper(one.says)}.`), ...row.cautions]))
 	}
-	const legLength = legLengthElement(visit, facts, protocol)
+	const legLength = legLengthElement(visit, facts, context, protocol)
 	if (legLength) elements.push(legLength)
 	limitRaises(elements, protocol, (says) => clash('raise-total', elements.filter((one) => isRaise(one)).map((one) => one.element as ElementId), says, protocol.basis('all raises in a boot', 'insert.raiseMaxMm')))
 	const has = (element: ElementId) => elements.some((one) => one.element === element)
@@ -124,14 +125,18 @@ function raiseOf(facts: InsertFacts): number {
 	const tendon = facts.anySide('achilles-midportion', 'achilles-insertional', 'haglund-deformity').length > 0 ? facts.protocol.value('insert.achillesRaiseMm') : 0
 	return Math.max(tendon, facts.ankleRaiseMm ?? 0)
 }
-function legLengthElement(visit: Visit, facts: InsertFacts, protocol: Protocol): InsertElement | undefined {
+function legLengthElement(visit: Visit, facts: InsertFacts, context: InsertContext, protocol: Protocol): InsertElement | undefined {
 	const difference = facts.legLengthMm
-	if (difference === undefined || !facts.shorter || difference < protocol.value('insert.legLengthRecordMm')) return undefined
+	if (difference === undefined || !facts.shorter || difference < protocol.value('posture.legLengthRecordMm')) return undefined
 	const symptom = (visit.conditions ?? []).filter((one) => one.condition === 'leg-length-difference' && one.status === 'current').map((one): Because => ({ measure: 'Leg-length difference', value: one.painWorst === undefined ? one.status : `${one.status}, worst pain ${one.painWorst} of 10` }))
-	if (symptom.length === 0 && (difference < protocol.value('insert.legLengthConsiderMm') || !facts.adult)) return undefined
-	if (difference >= protocol.value('insert.legLengthReferMm')) return { element: 'leg-length-raise', where: 'both', says: `A difference of ${difference} mm is for referral before any raise.`, because: [{ measure: 'Shorter leg', value: difference, unit: 'mm' }, ...symptom], basis: protocol.basis('leg-length difference', 'insert.legLengthReferMm'), cautions: ['No raise is proposed.'] }
-	const percent = protocol.value('insert.legLengthPercent')
-	return { element: 'leg-length-raise', value: legLengthRaiseMm(difference, percent), unit: 'mm', range: [legLengthRaiseMm(difference, 50), legLengthRaiseMm(difference, 70)], where: 'both', says: `Raise under the shorter ${facts.side} leg, ${percent} % of the ${difference} mm difference to start with: full at the heel, half at the ball.`, because: [{ measure: 'Shorter leg', value: difference, unit: 'mm' }, ...symptom], basis: protocol.basis('leg-length difference', 'insert.legLengthPercent'), cautions: ['Measure again with blocks before it is made; a clinical reading can be wrong by more than 5 mm.', ...(facts.adult ? [] : ['Growing player: measure again each season.'])] }
+	if (!legLengthSymptomatic(visit) && (difference < protocol.value('posture.legLengthConsiderMm') || !facts.adult)) return undefined
+	if (difference >= protocol.value('posture.legLengthReferMm')) return { element: 'leg-length-raise', where: 'both', says: `A difference of ${difference} mm is for referral before any raise.`, because: [{ measure: 'Shorter leg', value: difference, unit: 'mm' }, ...symptom], basis: protocol.basis('leg-length difference', 'posture.legLengthReferMm'), cautions: ['No raise is proposed.'] }
+	const percent = protocol.value('insert.legLengthPercent'), range: [number, number] = [legLengthRaiseMm(difference, 100 * protocol.value('posture.legLengthShareMin')), legLengthRaiseMm(difference, 100 * protocol.value('posture.legLengthShareMax'))]
+	// Where the ankle room already proposes unequal raises, the difference between them is this correction: one figure on every page.
+	const raises = context.ankle.heelRaiseMm, ankleShare = raises ? rounded(raises[facts.side] - raises[otherSide(facts.side)], 1) : 0
+	const value = ankleShare > 0 ? ankleShare : legLengthRaiseMm(difference, percent)
+	const words = ankleShare > 0 ? `${rounded(value, 1)} mm of the ${difference} mm difference, as proposed with the heel raise` : `${percent} % of the ${difference} mm difference to start with`
+	return { element: 'leg-length-raise', value, unit: 'mm', range, where: 'both', says: `Raise under the shorter ${facts.side} leg, ${words}: full at the heel, half at the ball.`, because: [{ measure: 'Shorter leg', value: difference, unit: 'mm' }, ...symptom], basis: protocol.basis('leg-length difference', 'insert.legLengthPercent'), cautions: ['Measure again with blocks before it is made; a clinical reading can be wrong by more than 5 mm.', ...(facts.adult ? [] : ['Growing player: measure again each season.'])] }
 }
 /** All raises of a foot together stay within the boot's limit; the symmetrical raise gives way first. */
 function limitRaises(elements: InsertElement[], protocol: Protocol, say: (says: string) => void): void {

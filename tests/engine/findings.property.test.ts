@@ -54,6 +54,7 @@ it('what stands in a result has a working', () => {
 		for (const id of ['fit-length', 'mondopoint', 'size-jpcm', 'size-eu', 'size-uk', 'size-usmen', 'size-uswomen', 'size-uschild', 'size-au', 'inside-boots', 'inside-trainers', 'confidence']) has(sizing, `sizing.${id}`, sizing.fitLengthMm)
 		for (const side of ['left', 'right'] as const) {
 			has(sizing, `sizing.arch-length.${side}`, sizing[side].archLengthMm)
+			has(sizing, `sizing.length-z.${side}`, sizing[side].lengthZ)
 			has(sizing, `sizing.width-z.${side}`, sizing[side].widthForLengthZ)
 			has(sizing, `sizing.girth-z.${side}`, sizing[side].girthForLengthZ)
 			has(sizing, `sizing.jis.${side}`, sizing[side].fitting.jis)
