@@ -106,8 +106,9 @@ const isRaise = (one: InsertElement) => one.element === 'heel-raise' || one.elem
 function elementOf(row: ElementRow, facts: InsertFacts, because: Because[], cautions: string[]): InsertElement {
 	const { protocol, side } = facts
 	const value = row.element === 'heel-raise' ? raiseOf(facts) : protocol.value(row.key)
-	const made: InsertElement = { element: row.element, value, unit: row.unit, range: row.range, where: row.where, says: row.says, because, basis: protocol.basis(elementWords[row.element], row.key), cautions }
+	const made: InsertElement = { element: row.element, value, unit: row.unit, range: [protocol.value(row.range[0]), protocol.value(row.range[1])], where: row.where, says: row.says, because, basis: protocol.basis(elementWords[row.element], row.key), cautions }
 	if (row.element === 'heel-raise' && facts.anySide('achilles-midportion', 'achilles-insertional', 'haglund-deformity').length === 0) made.basis = facts.ankleRaiseBasis ?? practiceBasis('heel raise from the ankle')
+	if (row.element === 'heel-raise' && !facts.adult && facts.anySide('calcaneal-apophysitis').length > 0) made.cautions = [...cautions, `Growing heel: look again at ${protocol.value('insert.growingHeelReviewWeeks')} weeks, and take the raise out when the heel is free of pain.`]
 	if (row.element.startsWith('rearfoot-post')) {
 		made.says = facts.heelWidthMm === undefined ? `${row.says} Measure the ${side} heel width for its height.` : `${row.says} On a heel ${rounded(facts.heelWidthMm, 1)} mm wide that is ${rounded(postHeightMm(facts.heelWidthMm, value), 1)} mm high.`
 		if (facts.heelWidthMm !== undefined) made.because = [...because, { measure: 'Heel width', value: rounded(facts.heelWidthMm, 1), unit: 'mm' }]
@@ -131,7 +132,7 @@ function legLengthElement(visit: Visit, facts: InsertFacts, context: InsertConte
 	const symptom = (visit.conditions ?? []).filter((one) => one.condition === 'leg-length-difference' && one.status === 'current').map((one): Because => ({ measure: 'Leg-length difference', value: one.painWorst === undefined ? one.status : `${one.status}, worst pain ${one.painWorst} of 10` }))
 	if (!legLengthSymptomatic(visit) && (difference < protocol.value('posture.legLengthConsiderMm') || !facts.adult)) return undefined
 	if (difference >= protocol.value('posture.legLengthReferMm')) return { element: 'leg-length-raise', where: 'both', says: `A difference of ${difference} mm is for referral before any raise.`, because: [{ measure: 'Shorter leg', value: difference, unit: 'mm' }, ...symptom], basis: protocol.basis('leg-length difference', 'posture.legLengthReferMm'), cautions: ['No raise is proposed.'] }
-	const percent = protocol.value('insert.legLengthPercent'), range: [number, number] = [legLengthRaiseMm(difference, 100 * protocol.value('posture.legLengthShareMin')), legLengthRaiseMm(difference, 100 * protocol.value('posture.legLengthShareMax'))]
+	const percent = protocol.value('insert.legLengthPercent'), range: [number, number] = [rounded(difference * protocol.value('posture.legLengthShareMin'), 1), rounded(difference * protocol.value('posture.legLengthShareMax'), 1)]
 	// Where the ankle room already proposes unequal raises, the difference between them is this correction: one figure on every page.
 	const raises = context.ankle.heelRaiseMm, ankleShare = raises ? rounded(raises[facts.side] - raises[otherSide(facts.side)], 1) : 0
 	const value = ankleShare > 0 ? ankleShare : legLengthRaiseMm(difference, percent)
@@ -163,7 +164,7 @@ function baseOf(called: readonly InsertElement[], shell: boolean, facts: InsertF
 	if (!shell) add('device', onlyRaises ? 'A raise alone, under the liner.' : 'Additions to the liner; no shell is called for.', practiceBasis('device kind'), { choice: onlyRaises ? 'raise alone' : 'additions to the liner', cautions: young })
 	else add('device', 'Prefabricated first, with the additions below; a custom device only where it does not fit or does not help.', trial, { choice: 'prefabricated, modified', cautions: young })
 	if (shell) {
-		const found = shellThickness(facts.fpi, facts.massKg, facts.adult, protocol), softer = facts.anySide('hypermobility').length > 0 ? ['Very mobile joints: softer shell, full contact.'] : []
+		const found = shellThickness(facts.fpi, facts.massKg, facts.adult, protocol), softer = [...(facts.anySide('hypermobility').length > 0 ? ['Very mobile joints: softer shell, full contact.'] : []), ...(facts.adult || ('key' in found && found.key === 'insert.shellChildMm') ? [] : ['The rule of thickness is that of a protocol for adults.'])]
 		if ('mm' in found) {
 			add('shell', `Polypropylene ${found.mm} mm, by foot posture and body mass.`, protocol.basis('shell thickness', found.key), { value: found.mm, unit: 'mm polypropylene', cautions: softer, because: [...(facts.fpi === undefined ? [] : [{ measure: 'Foot posture index', value: facts.fpi }]), { measure: 'Body mass', value: facts.massKg!, unit: 'kg' }] })
 			const most = protocol.value('insert.bootShellMaxMm')
@@ -171,7 +172,7 @@ function baseOf(called: readonly InsertElement[], shell: boolean, facts: InsertF
 		} else add('shell', `The thickness is for you to decide, since ${found.undefinedBecause}.`, protocol.basis('shell thickness', 'insert.shellMassKg'), { choice: 'not decided', cautions: softer })
 		const skive = called.find((one) => one.element === 'medial-skive' || one.element === 'lateral-skive'), boot = protocol.value('insert.bootCupMm')
 		const cup = skive ? ((skive.value ?? 0) > protocol.value('insert.skiveBigSum') ? protocol.value('insert.skiveBigCupMm') : protocol.value('insert.skiveCupMm')) : boot
-		add('heel-cup', skive ? `Heel cup ${cup} mm in trainers to carry the skive; ${boot} mm in boots, without it.` : `Heel cup ${boot} mm, so that the boot still closes.`, protocol.basis('heel cup', skive ? (cup > protocol.value('insert.skiveCupMm') ? 'insert.skiveBigCupMm' : 'insert.skiveCupMm') : 'insert.bootCupMm'), { value: cup, unit: 'mm', where: skive ? 'trainer' : 'both', range: skive ? [protocol.value('insert.skiveCupMm'), 22] : [8, 10] })
+		add('heel-cup', skive ? `Heel cup ${cup} mm in trainers to carry the skive; ${boot} mm in boots, without it.` : `Heel cup ${boot} mm, so that the boot still closes.`, protocol.basis('heel cup', skive ? (cup > protocol.value('insert.skiveCupMm') ? 'insert.skiveBigCupMm' : 'insert.skiveCupMm') : 'insert.bootCupMm'), { value: cup, unit: 'mm', where: skive ? 'trainer' : 'both', range: skive ? [protocol.value('insert.skiveCupMm'), protocol.value('insert.skiveCupMaxMm')] : [protocol.value('insert.bootCupMinMm'), protocol.value('insert.bootCupMaxMm')] })
 		if (skive && boot < protocol.value('insert.skiveCupMm')) clash('skive-cup', [skive.element as ElementId, 'heel-cup'], `The skive on the ${side} needs a heel cup of ${protocol.value('insert.skiveCupMm')} mm and a boot holds about ${boot} mm: leave it out in boots and use a post or a forefoot wedge there.`, protocol.basis('skive against cup depth', 'insert.skiveCupMm'))
 	}
 	const coverBoot = protocol.value('insert.coverBootMm')

@@ -1,4 +1,5 @@
 /** The player report: what to do now, what was found, size and fit, the next pair, warning signs, basis notes. */
+import { printedCautions } from '../growth/says.ts'
 import type { SizeLabel, SizingResult } from '../assessment.ts'
 import { bothSides, meanOf } from '../visit/sides.ts'
 import { termWords } from '../visit/terms.ts'
@@ -140,7 +141,7 @@ const grow: Section = (input, notes, t) => {
 	if (!growth) return []
 	const stages = { before: t('player.stageBefore'), around: t('player.stageAround'), after: t('player.stageAfter'), uncertain: t('player.stageUncertain') }
 	const last = growth.footForecast?.at(-1)
-	const cautions = growth.findings.filter((finding) => /caution/.test(finding.id))
+	const cautions = printedCautions.flatMap((id) => growth.findings.filter((finding) => finding.id === id))
 	return [
 		heading(t('player.growing')),
 		say([t('player.stage', { stage: stages[growth.band] }), ...(growth.measureAgainBy ? [t('player.growAgain', { date: dateWords(growth.measureAgainBy) })] : []), ...(last ? [t('player.forecast', { date: dateWords(last.date), low: shown(last.lowMm, 0), high: shown(last.highMm, 0) })] : [])].join(' ')),

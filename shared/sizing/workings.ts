@@ -10,6 +10,8 @@ import { jisCentreE, jisPrinted, regressions, usLowestC } from './fittings.ts'
 import { euLongerOf, formulas, sizesOf } from './sizes.ts'
 
 const n = (value: number, digits = 2): string => String(rounded(value, digits))
+/** Whole per cent: the error it rests on bears no more; never nought or a hundred. */
+const percent = (probability: number): string => (probability > 0.99 ? 'over 99 %' : probability < 0.01 ? 'under 1 %' : `${n(100 * probability, 0)} %`)
 const list = (value: number | number[] | undefined): number[] => (value === undefined ? [] : [value].flat())
 const mean = (readings: number[]): string => (readings.length === 1 ? `One reading: ${n(readings[0]!)} mm` : `Mean of ${readings.length} readings: (${readings.map((one) => n(one)).join(' + ')}) / ${readings.length} = ${n(readings.reduce((sum, one) => sum + one, 0) / readings.length)} mm`)
 const iso: Basis = { rule: 'foot length, longer foot', source: 'ISO 9407 definition of foot length (standing; the larger foot decides), as read on secondary pages', strength: 'standard' }
@@ -71,7 +73,7 @@ export function sizingWorkings(visit: Visit, result: Omit<SizingResult, 'working
 		add(`inside-${what}`, `${title}: toe room and inside length`, [`Toe room ${room.min} to ${room.max} mm, ${adult ? 'adult' : 'growing foot'}; sock ${n(sockMm)} mm`, ...(['min', 'target', 'max'] as const).map((at) => `${{ min: 'Least', target: 'Aim', max: 'Most' }[at]}: ${n(fitLengthMm)} + ${n(sockMm)} + ${room[at]} = ${inside[at]} mm inside`)], protocol.basis(`toe room, ${what}`, key))
 	add('confidence', 'How sure the size is', [
 		`One reading has a standard error of ${protocol.value('sizing.readingSemMm')} mm; it falls with the square root of the readings${byToe ? '' : ' and grows when divided by the heel-to-ball ratio'}`, `UK ${n(sizes.uk.exact, 3)} lies ${n(Math.abs(sizes.uk.exact - sizes.uk.label), 3)} from label ${sizes.uk.label}, which stands for a quarter size either way (${n(127 / 60)} mm)`,
-		`Probability of UK ${sizes.uk.label}: ${n(100 * sizeConfidence, 1)} %; next, UK ${nextSize.label}${nextSize.scale === 'child' ? ' child' : ''}: ${n(100 * nextSize.probability, 1)} %`, 'Measuring error only: the spread between makers comes on top',
+		`Probability of UK ${sizes.uk.label}${sizes.uk.scale === 'child' ? ' child' : ''}: ${percent(sizeConfidence)}; next, UK ${nextSize.label}${nextSize.scale === 'child' ? ' child' : ''}: ${percent(nextSize.probability)}`, 'Measuring error only: the spread between makers comes on top',
 	], protocol.basis('error of one reading', 'sizing.readingSemMm'))
 	return made
 }

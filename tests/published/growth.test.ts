@@ -10,6 +10,7 @@ import { khamisRoche } from '../../shared/protocol/norms/khamis-roche.ts'
 import { perYear, perYearError } from '../../shared/growth/velocity.ts'
 import { cdcBmi, cdcMass, cdcStature } from '../../shared/protocol/norms/cdc2000.ts'
 import { openProtocol } from '../../shared/protocol/protocol.ts'
+import { parseVisit } from '../../shared/visit/parse.ts'
 import type { Visit } from '../../shared/visit/visit.ts'
 
 const sized = (ageYears: number, statureCm: number, sittingHeightCm: number, massKg: number) => ({ ageYears, statureCm, sittingHeightCm, massKg })
@@ -118,6 +119,19 @@ describe('edges of age', () => {
 	it.each([['male', '2015-01-20', false], ['male', '2015-01-30', true], ['male', '2011-01-20', false], ['male', '2011-01-10', true], ['female', '2014-01-20', false], ['female', '2014-01-10', true]] as const)('%s born %s outside the best ages: %s', (sex, birth, outside) => expect(at(birth, sex, { statureCm: 155, sittingHeightCm: 80, massKg: 44 }).findings.some((one) => one.id === 'growth.best-ages')).toBe(outside))
 	// Season rule (sizing.md 4.3): every 3 months under 15 (boys) and 14 (girls), by completed years: 13.9986 on a fourteenth birthday is 14.
 	it.each([['female', '2013-01-20', '2027-07-20'], ['female', '2013-01-21', '2027-04-20'], ['male', '2013-01-20', '2027-04-20'], ['male', '2012-01-20', '2027-07-20'], ['male', '2012-01-21', '2027-04-20']] as const)('%s born %s: again by %s', (sex, birth, date) => expect(growth(visit({ sex, birthDate: birth }), [], protocol)!.measureAgainBy).toBe(date))
+	// growth.md 1.5: sitting height not below stature is refused where the visit is read; a ratio outside 0.46 to 0.58 is questioned (common practice).
+	it('sitting height', () => {
+		const problems = (sittingHeightCm: number) => { const read = parseVisit(visit({ body: { statureCm: 120, sittingHeightCm } })); return read.ok ? [] : read.problems.map((one) => one.path) }
+		expect([problems(120), problems(119.9)]).toEqual([['body.sittingHeightCm'], []])
+		const asked = (sittingHeightCm: number) => at('2013-05-02', 'male', { statureCm: 150, sittingHeightCm, massKg: 40 }).findings.some((one) => one.id === 'growth.sitting-ratio')
+		expect([68.9, 69, 87, 87.1].map(asked)).toEqual([true, false, false, true])
+	})
+	// growth.md 1.1: an offset beyond 4 years either way is refused, with the reason.
+	it('an offset beyond four years', () => {
+		const far = at('2010-02-01', 'male', { statureCm: 205, sittingHeightCm: 115, massKg: 110 })
+		expect(far.maturityOffsetYears).not.toHaveProperty('mirwald')
+		expect(far.findings.find((one) => one.id === 'growth.outside-mirwald')!.says).toContain('more than 4 years')
+	})
 	it('parents: missing ones are named, unrecorded origin is said', () => {
 		const of = (more: Visit['body']) => at('2014-01-20', 'male', { statureCm: 158, massKg: 46, ...more }).findings
 		expect(of({ motherStatureCm: 165 }).find((one) => one.id === 'growth.adult-stature-missing')!.says).toContain("father's stature not recorded")

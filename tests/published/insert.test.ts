@@ -117,6 +117,29 @@ describe('stops and decisions', () => {
 		expect(decidedInsert(one, read, done, protocol).result.left.state).toBe('proposed')
 		expect(decidedInsert(one, read, noDecisions, protocol).left).toEqual([])
 	})
+	// clinical.md 2.4: warn above 6 mm, stop above 10 mm in a boot; 4.3: a skive needs a heel cup of 14 mm, 20 where skive and inversion are above 5.
+	it.each([[6, []], [6.1, ['insert.decided-raise.left']], [10, ['insert.decided-raise.left']], [10.1, ['insert.decided-raise.left']]] as const)('a raise changed to %f mm: %j', (value, wanted) => {
+		const one = visit({ ankles: { left: { lungeDeg: 30 } } }), read = assess(one)
+		const { result } = decidedInsert(one, read, decisionsSchema.parse({ ...noDecisions, insert: { left: [{ element: 'heel-raise', choice: 'change', value, why: 'asked for' }] } }), protocol)
+		const found = result.conflicts.filter((each) => each.id.startsWith('insert.decided'))
+		expect(found.map((each) => each.id)).toEqual(wanted)
+		if (value > 6) expect(found[0]!.says).toMatch(value > 10 ? /above 10 mm: not inside a boot/ : /above 6 mm: check heel hold/)
+	})
+	it('a raise added to a raise is counted with it; a skive changed outgrows its cup; a dropped skive takes its conflict along', () => {
+		const one = visit({ posture: { left: { fpi6: flat, supinationResistance: 'high' } }, conditions: [has('flexible-flatfoot-pain')], body: { massKg: 70 }, ankles: { left: { lungeDeg: 30 } } }), read = assess(one)
+		const conflicts = (list: object[]) => decidedInsert(one, read, decisionsSchema.parse({ ...noDecisions, insert: { left: list } }), protocol).result.conflicts.map((each) => each.id)
+		expect(conflicts([])).toContain('insert.skive-cup.left')
+		expect(conflicts([{ element: 'leg-length-raise', choice: 'add', value: 7, why: 'blocks' }])).toContain('insert.decided-raise.left')
+		expect(conflicts([{ element: 'medial-skive', choice: 'change', value: 6, why: 'strong' }])).toContain('insert.decided-cup.left')
+		expect(conflicts([{ element: 'medial-skive', choice: 'drop', why: 'boot only' }])).not.toContain('insert.skive-cup.left')
+		expect(conflicts([{ element: 'medial-skive', choice: 'drop', why: 'boot only' }])).not.toContain('insert.decided-cup.left')
+	})
+	it('a growing heel is looked at again, and the thickness of a minor is said to be that of adults', () => {
+		const born = { player: { givenName: 'A', familyName: 'B', birthDate: '2013-01-01', sex: 'male' as const } }
+		expect(left({ ...born, conditions: [has('calcaneal-apophysitis')] }).elements.find((one) => one.element === 'heel-raise')!.cautions.join()).toMatch(/look again at 6 weeks/)
+		const shell = (massKg: number) => left({ ...born, posture: { left: { fpi6: flat } }, conditions: [has('flexible-flatfoot-pain')], body: { massKg } }).elements.find((one) => one.element === 'shell')!.cautions.join()
+		expect([shell(45), shell(39)].map((one) => one.includes('protocol for adults'))).toEqual([true, false])
+	})
 	it('changes, drops and additions keep their reason; without one they are refused', () => {
 		const elements = assess(visit(painful)).insert.left.elements
 		const decided = withDecisions(elements, [{ element: 'rearfoot-post-medial', choice: 'change', value: 2, why: 'knee' }, { element: 'cover', choice: 'drop', why: 'room' }, { element: 'heel-cushion', choice: 'add', value: 3, says: 'soft heel', why: 'asked for' }])
