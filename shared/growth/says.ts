@@ -5,8 +5,6 @@ export function finding(id: string, level: Level, says: string, because: Because
 	return { id, topic: 'growth', side: 'none', level, says, because, basis }
 }
 
-/** The findings that print wherever a growth stage is told. */
-export const printedCautions: readonly string[] = ['growth.estimate', 'growth.bias', 'growth.girls', 'growth.one-method', 'growth.population', 'growth.not-for', 'growth.privacy', 'growth.treatment', 'growth.uncertain', 'growth.method-changed']
 /** What every growth estimate has to carry with it. */
 export function standingCautions(girl: boolean, protocol: Protocol): Finding[] {
 	const basis = protocol.basis('use of maturity estimates', 'growth.offsetErrorYears')
