@@ -32,7 +32,7 @@ function equations(sex: 'male' | 'female', a: number, h = 0, sh = 0, m = 0): Rec
 			: `-9.376 + 0.0001882 x ${leg} x ${n(sh, 1)} + 0.0022 x ${age} x ${leg} + 0.005841 x ${age} x ${n(sh, 1)} - 0.002658 x ${age} x ${n(m, 1)} + 0.07693 x ${n((100 * m) / h)}`],
 		moore: [sex === 'male' ? `-7.999994 + 0.0036124 x ${age} x ${n(h, 1)}` : `-7.709133 + 0.0042232 x ${age} x ${n(h, 1)}`],
 		mooreSitting: [`-8.128741 + 0.0070346 x ${age} x ${n(sh, 1)}`],
-		fransen: [`Maturity ratio from age ${age}, stature ${n(h, 1)}, leg ${leg} and mass ${n(m, 1)}: ${n(fransenRatioBoys({ ageYears: a, statureCm: h, sittingHeightCm: sh, massKg: m }), 4)}`, 'Age at peak height velocity = age / ratio; offset = age less that'],
+		fransen: [`6.986547255416 + 0.115802846632 x ${age} + 0.001450825199 x ${age} squared + 0.004518400406 x ${n(m, 1)} - 0.000034086447 x ${n(m, 1)} squared - 0.151951447289 x ${n(h, 1)} + 0.000932836659 x ${n(h, 1)} squared - 0.000001656585 x ${n(h, 1)} cubed + 0.032198263733 x ${leg} - 0.000269025264 x ${leg} squared - 0.000760897942 x ${n(h, 1)} x ${age}`, `Maturity ratio from age ${age}, stature ${n(h, 1)}, leg ${leg} and mass ${n(m, 1)}: ${n(fransenRatioBoys({ ageYears: a, statureCm: h, sittingHeightCm: sh, massKg: m }), 4)}`, 'Age at peak height velocity = age / ratio; offset = age less that'],
 	}
 }
 /** @param result the room's result without workings; @param feet foot growth since an earlier visit */

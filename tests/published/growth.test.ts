@@ -138,6 +138,13 @@ describe('edges of age', () => {
 		expect(of({ motherStatureCm: 165, fatherStatureCm: 180 }).find((one) => one.id === 'growth.adult-stature')!.says).toContain('taken as measured')
 		expect(of({ motherStatureCm: 165, fatherStatureCm: 180, parentStatures: 'measured' }).find((one) => one.id === 'growth.adult-stature')!.says).not.toContain('taken as measured')
 	})
+	// The basis panel's own line, worked out, gives the ratio: no coefficient of Fransen 2018 is mistyped in it.
+	it('the Fransen line with the numbers put in', () => {
+		const one = at('2013-05-02', 'male', { statureCm: 158, sittingHeightCm: 82, massKg: 46 })
+		const line = one.workings.find((working) => working.id === 'growth.offset-fransen')!.lines[0]!
+		const terms = line.replaceAll(' - ', ' + -').split(' + ').map((term) => term.split(' x ').reduce((product, factor) => { const [number, power] = factor.split(' '); return product * Number(number) ** (power === 'squared' ? 2 : power === 'cubed' ? 3 : 1) }, 1))
+		expect(terms.reduce((sum, term) => sum + term, 0)).toBeCloseTo(fransenRatioBoys(sized(one.decimalAgeYears, 158, 82, 46)), 4)
+	})
 	// growth.md 1.1: never two decimals.
 	it('the offset is shown to one decimal, and its error only where an offset stands', () => {
 		const one = at('2013-05-02', 'male', { statureCm: 158, sittingHeightCm: 82, massKg: 46 })
