@@ -58,6 +58,6 @@ export function assess(visit: Visit, earlier: readonly Visit[] = [], protocolFil
 		footwear: shoes,
 		insert: inserts,
 		findings,
-		missing: missingMeasures(visit),
+		missing: missingMeasures(visit, protocol),
 	}
 }

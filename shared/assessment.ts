@@ -20,7 +20,7 @@ export interface Change {
 }
 export type Changes<K extends string> = PerSide<Partial<Record<K, Change>>>
 export interface Sizes { mondopoint: { lengthMm: number; widthMm?: number }; jpCm: SizeLabel; eu: SizeLabel; uk: SizeLabel; usMen: SizeLabel; usWomen: SizeLabel; usChild: SizeLabel; au: SizeLabel }
-export interface FootSizing { lengthMm?: number; ballLengthMm?: number; archLengthMm?: number; widthMm?: number; girthMm?: number; widthForLengthZ?: number; girthForLengthZ?: number; fitting: { jis?: string; us?: string } }
+export interface FootSizing { lengthMm?: number; /** Foot length among adults of the same sex; none for minors. */ lengthZ?: number; lengthPercentile?: number; ballLengthMm?: number; archLengthMm?: number; widthMm?: number; girthMm?: number; widthForLengthZ?: number; girthForLengthZ?: number; fitting: { jis?: string; us?: string } }
 export interface Span { min: number; target: number; max: number }
 export interface SizingResult {
 	fitLengthMm?: number

@@ -1,5 +1,6 @@
 /** What a complete visit would still add, in the order of the walk. */
 import { bothSides, perSide } from './visit/sides.ts'
+import type { Protocol } from './protocol/protocol.ts'
 import { ageYears } from './visit/age.ts'
 import type { Visit } from './visit/visit.ts'
 
@@ -35,8 +36,8 @@ function present(visit: Visit, path: string): boolean {
 	return value !== undefined
 }
 /** Paths not yet measured, without those the clinician marked as not measured. */
-export function missingMeasures(visit: Visit): { path: string; says: string }[] {
-	const minor = ageYears(visit.player.birthDate, visit.visitDate) < 18
+export function missingMeasures(visit: Visit, protocol: Protocol): { path: string; says: string }[] {
+	const minor = ageYears(visit.player.birthDate, visit.visitDate) < protocol.value('growth.adultFromYears')
 	const pairs = sided.flatMap((want) => {
 		const here = perSide((side) => want.path.replace('*', side))
 		return bothSides.map((side) => ({ path: here[side], says: `${want.says}, ${side}` }))

@@ -2,6 +2,7 @@
 import type { AnkleSide, PerSide } from '../assessment.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
 import { ageYears } from '../visit/age.ts'
+import { legLengthSymptomatic } from '../visit/leg-length.ts'
 import { bothSides, perSide, rounded } from '../visit/sides.ts'
 import type { Visit } from '../visit/visit.ts'
 
@@ -30,10 +31,10 @@ export const evidence: Partial<Record<ThresholdKey, string>> = {
  * below the 'consider' limit, and in a growing player, only with symptoms.
  */
 export function legLengthCorrectionMm(visit: Visit, protocol: Protocol): number {
-	const { legLengthDifferenceMm: difference, shorterLeg, legLengthReason, legLengthSymptoms } = visit.body ?? {}
+	const { legLengthDifferenceMm: difference, shorterLeg, legLengthReason } = visit.body ?? {}
 	if (difference === undefined || !shorterLeg || !legLengthReason || difference < protocol.value('posture.legLengthRecordMm') || difference >= protocol.value('posture.legLengthReferMm')) return 0
 	const growing = ageYears(visit.player.birthDate, visit.visitDate) < protocol.value('posture.adultFromYears')
-	if (legLengthSymptoms !== true && (growing || difference < protocol.value('posture.legLengthConsiderMm'))) return 0
+	if (!legLengthSymptomatic(visit) && (growing || difference < protocol.value('posture.legLengthConsiderMm'))) return 0
 	return difference * protocol.value('posture.legLengthShareMax')
 }
 /** The proposal, or undefined without a reason. Both feet get the same height unless a leg-length reason is recorded. */

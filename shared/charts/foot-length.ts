@@ -2,7 +2,8 @@ import type { Assessment } from '../assessment.ts'
 import type { Basis } from '../finding.ts'
 import { openProtocol, type Protocol, type ThresholdKey } from '../protocol/protocol.ts'
 import { dateWords } from '../report/words.ts'
-import { dayNumber } from '../visit/age.ts'
+import { stanceOf } from '../change.ts'
+import { ageYears, dayNumber } from '../visit/age.ts'
 import { bothSides, meanOf, perSide } from '../visit/sides.ts'
 import type { Pair, Visit } from '../visit/visit.ts'
 import type { Band, Chart, Mark } from './chart.ts'
@@ -20,12 +21,12 @@ const roomKey = (pair: Pair, adult: boolean): ThresholdKey => roomKeys[pair.sole
 /**
  * Foot length in mm per side over the visits, the forecast of the longer foot, and the length at which toe room runs out
  * in each pair of known inside length: inside length less sock less the least toe room of the protocol.
- * @param earlier any order; visits measured seated are left out, since they are not comparable
+ * @param earlier any order; visits measured in another stance than this one are left out, since they are not comparable
  * @returns undefined where no foot was measured, or one visit has neither forecast nor a pair to hold it against
  */
 export function footLengthChart(visit: Visit, earlier: readonly Visit[], assessment: Assessment, protocol: Protocol = openProtocol()): Chart | undefined {
 	const visits = inOrder(visit, earlier)
-	const lengthOf = (one: Visit, side: 'left' | 'right') => (one === visit ? assessment.sizing[side].lengthMm : one.feet?.stance === 'seated' ? undefined : meanOf(one.feet?.[side]?.heelToToeMm))
+	const lengthOf = (one: Visit, side: 'left' | 'right') => (one === visit ? assessment.sizing[side].lengthMm : stanceOf(one) !== stanceOf(visit) ? undefined : meanOf(one.feet?.[side]?.heelToToeMm))
 	const course = perSide((side) => visits.flatMap((one) => { const value = lengthOf(one, side); return value === undefined ? [] : [{ date: one.visitDate, value }] }))
 	const all = [...course.left, ...course.right]
 	if (all.length === 0) return undefined
@@ -35,7 +36,7 @@ export function footLengthChart(visit: Visit, earlier: readonly Visit[], assessm
 	const bands: Band[] = forecast.length === 0 ? [] : [{ name: 'longer foot, forecast', points: [{ x: dayNumber(visit.visitDate), low: now, high: now, middle: now }, ...forecast.map(({ date, lengthMm, lowMm, highMm }) => ({ x: dayNumber(date), low: lowMm, high: highMm, middle: lengthMm }))] }]
 	const lengths = [...all.map((one) => one.value), ...forecast.flatMap((one) => [one.lowMm, one.highMm])]
 	const least = Math.min(...lengths), most = Math.max(...lengths)
-	const adult = assessment.ageYears >= protocol.value('footwear.adultFromYears')
+	const adult = ageYears(visit.player.birthDate, visit.visitDate) >= protocol.value('footwear.adultFromYears')
 	const limits = !judgedBy(assessment, protocol) ? [] : (visit.footwear ?? []).flatMap((pair) => {
 		if (pair.insideLengthMm === undefined) return []
 		const key = roomKey(pair, adult)
@@ -67,7 +68,7 @@ export function footLengthChart(visit: Visit, earlier: readonly Visit[], assessm
 		panels: [{ series: bothSides.map((side) => ({ name: side, marker: side === 'left' ? 'circle' as const : 'square' as const, dashed: side === 'right', points: course[side].map(({ date, value }) => ({ x: dayNumber(date), y: value })) })).filter((one) => one.points.length > 0), bands, curves: [], marks }],
 		visits: dates.length,
 		forecast: forecast.length > 0,
-		alternative: [`Foot length over time. Left foot: ${readings(course.left, 'mm')}.`, `Right foot: ${readings(course.right, 'mm')}.`, forecastWords, ...roomWords].filter(Boolean).join(' '),
+		alternative: [`Foot length over time${stanceOf(visit) === 'seated' ? ', measured seated' : ''}. Left foot: ${readings(course.left, 'mm')}.`, `Right foot: ${readings(course.right, 'mm')}.`, forecastWords, ...roomWords].filter(Boolean).join(' '),
 		summary: [`Left foot: ${readings(course.left.slice(-1), 'mm')}. Right foot: ${readings(course.right.slice(-1), 'mm')}.`, forecastWords, ...roomWords.slice(0, 2)].filter(Boolean).join(' '),
 		table: {
 			head: ['Date', 'Left (mm)', 'Right (mm)', 'Longer foot, forecast (mm)'].slice(0, forecast.length > 0 ? 4 : 3),

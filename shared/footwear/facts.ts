@@ -35,8 +35,9 @@ export interface Facts {
 	/** Adult runner on roads at or below the median mass of the trial. */
 	lighter: Because[]
 }
-/** JIS EEE and wider, US 2E and wider. */
-const broadFittings = /^(E{3,}|[3-9]E|F|G)$/, broadUs = /^(E{2,}|[2-9]E)$/
+/** JIS EEE and wider (after its size, as in 26EEE), US 2E and wider: two letters above the usual. */
+const broadJis = /^[\d.]+(E{3,}|F|G)$/, broadUs = /^(E{2,}|[2-9]E)$/
+const broadFitting = ({ jis, us }: { jis?: string; us?: string }): string | undefined => (jis !== undefined && broadJis.test(jis) ? jis : us !== undefined && broadUs.test(us) ? us : undefined)
 
 /** A value for reading: two digits of a computed number, words as they are. */
 const shownValue = (value: string | number | undefined): string | number => (typeof value === 'number' ? rounded(value, 2) : (value ?? 'yes'))
@@ -53,7 +54,7 @@ export function factsOf(visit: Visit, { sizing, ankle, posture, growth }: Footwe
 	const lengthGap = sizing.left.lengthMm === undefined || sizing.right.lengthMm === undefined ? undefined : Math.abs(sizing.left.lengthMm - sizing.right.lengthMm)
 	return {
 		adult, ageYears, ...(massKg === undefined ? {} : { massKg }),
-		heavy: massKg !== undefined && massKg >= protocol.value('footwear.heavyKg'),
+		heavy: adult && massKg !== undefined && massKg >= protocol.value('footwear.heavyKg'),
 		position: (visit.play?.position ?? '').toLowerCase(),
 		code: visit.play?.code ?? '',
 		surfaces: visit.play?.surfaces ?? [],
@@ -61,7 +62,7 @@ export function factsOf(visit: Visit, { sizing, ankle, posture, growth }: Footwe
 		ever: (...list) => recorded(list, true),
 		broad: [
 			...sidesWhere('Width for length, z', (side) => z(side), (side) => adult && z(side) !== undefined && z(side)! >= protocol.value('footwear.broadZ')),
-			...sidesWhere('Fitting', (side) => sizing[side].fitting.jis ?? sizing[side].fitting.us, (side) => broadFittings.test(sizing[side].fitting.jis ?? '') || broadUs.test(sizing[side].fitting.us ?? '')),
+			...sidesWhere('Fitting', (side) => broadFitting(sizing[side].fitting), (side) => broadFitting(sizing[side].fitting) !== undefined),
 		],
 		narrow: sidesWhere('Width for length, z', (side) => z(side), (side) => adult && z(side) !== undefined && z(side)! <= protocol.value('footwear.narrowZ')),
 		restricted: sidesWhere('Ankle range', (side) => ankle[side].band, (side) => ankle[side].band === 'restricted'),

@@ -3,6 +3,7 @@ import type { FeatureWish, FootwearResult } from '../assessment.ts'
 import { type Finding, idPart } from '../finding.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import { meanOf } from '../visit/sides.ts'
+import { lifeShare } from '../wear.ts'
 import { type Feature, termWords } from '../visit/terms.ts'
 import type { Visit } from '../visit/visit.ts'
 import { type FootwearContext, factsOf } from './facts.ts'
@@ -28,9 +29,22 @@ export function footwear(visit: Visit, context: FootwearContext, protocol: Proto
 	const contradictions = contradictionsOf(seek, avoid)
 	for (const one of contradictions) findings.push({ id: `footwear.contradiction-${one.feature}`, topic: 'footwear', side: 'none', level: 'caution', says: one.says, because: [], basis: { rule: 'contradicting wishes', source: 'comparison of the rules that apply', strength: 'practice' } })
 	const lengths = (['left', 'right'] as const).map((side) => context.sizing[side].lengthMm ?? meanOf(visit.feet?.[side]?.heelToToeMm)).filter((one) => one !== undefined)
-	const current = (visit.footwear ?? []).map((pair) => judgePair(pair, lengths.length === 0 ? undefined : Math.max(...lengths), visit.feet?.sockMm ?? 0, facts.adult, protocol, { visitDate: visit.visitDate, toeRoom: context.growth?.toeRoom.find((one) => one.id === pair.id), ...(context.ankle.offsetMm ? { offsetMinMm: context.ankle.offsetMm.min } : {}) }))
+	const current = (visit.footwear ?? []).map((pair) => judgePair(pair, lengths.length === 0 ? undefined : Math.max(...lengths), visit.feet?.sockMm ?? 0, facts.adult, protocol, { visitDate: visit.visitDate, lifeShare: lifeShare(visit, protocol), toeRoom: context.growth?.toeRoom.find((one) => one.id === pair.id), ...(context.ankle.offsetMm ? { offsetMinMm: context.ankle.offsetMm.min } : {}) }))
 	for (const pair of current) if (pair.verdict === 'replace' || pair.verdict === 'change') findings.push({ id: `footwear.pair-${idPart(pair.id, current.indexOf(pair))}`, topic: 'footwear', side: 'none', level: 'advise', says: `${visit.footwear?.find((one) => one.id === pair.id)?.name ?? `Pair ${pair.id}`}: ${pair.says}`, because: pair.toeRoomMm === undefined ? [] : [{ measure: 'Toe room', value: pair.toeRoomMm, unit: 'mm' }], basis: protocol.basis('pairs in use', facts.adult ? 'footwear.adultTightMm' : 'footwear.youthReplaceMm') })
+	findings.push(...rotationFindings(visit, protocol))
 	return { target: { seek, avoid }, contradictions, current, ranked: [], findings }
+}
+
+/** Two roles for footwear in a week of training and matches, and enough pairs for several matches: common practice, no source. */
+function rotationFindings(visit: Visit, protocol: Protocol): Finding[] {
+	const { matchesPerWeek: matches = 0, trainingsPerWeek: trainings = 0 } = visit.play ?? {}
+	const boots = (visit.footwear ?? []).filter((pair) => pair.sole !== 'road' && pair.sole !== 'trail').length
+	const because = [{ measure: 'Matches a week', value: matches }, ...(trainings > 0 ? [{ measure: 'Trainings a week', value: trainings }] : [])]
+	const say = (id: string, level: Finding['level'], says: string, basis: Finding['basis']): Finding => ({ id: `footwear.${id}`, topic: 'footwear', side: 'none', level, says, because, basis })
+	return [
+		...(matches > 0 && trainings > 0 ? [say('two-roles', 'note', 'Two roles for footwear: training and pre-season want a cushioned, steadier pair (a trail trainer with lugs serves); for matches a lighter, lower one will do. Common practice, no source.', { rule: 'a pair for training and a pair for matches', source: 'common practice, no source', strength: 'practice' })] : []),
+		...(matches >= protocol.value('footwear.matchesTwoPairs') && boots < 2 ? [say('two-pairs', 'advise', `${matches} matches a week: at least two pairs of boots, so that each can dry and the load on the foot varies. Recorded: ${boots === 0 ? 'none' : 'one'}.`, protocol.basis('pairs for several matches a week', 'footwear.matchesTwoPairs'))] : []),
+	]
 }
 
 /** A feature both sought and avoided, or both of an opposite pair sought. */

@@ -37,6 +37,7 @@ export interface Needs {
 	widthMm?: number
 	depthMm?: number
 	insert?: InsertVolume
+	adult: boolean
 	boot: Span
 	trainer: Span
 	surfaces: readonly Surface[]
@@ -51,19 +52,17 @@ const most = (values: (number | undefined)[]): number | undefined => { const kno
 /** @returns undefined where no foot length is known: nothing can be matched */
 export function needsOf(visit: Visit, context: MatchContext, protocol: Protocol): Needs | undefined {
 	const { sizing, posture, insert, adult } = context
-	if (sizing.fitLengthMm === undefined || sizing.toeRoomMm === undefined) return undefined
+	if (sizing.fitLengthMm === undefined || sizing.toeRoomMm === undefined || sizing.trainers === undefined) return undefined
 	const sock = visit.feet?.sockMm ?? 0
 	const taken = insert?.cup ? protocol.value('footwear.insertLengthMm') : 0
 	const widthMm = most([sizing.left.widthMm, sizing.right.widthMm])
 	const depthMm = most(bothSides.map((side) => meanOf(visit.feet?.[side]?.toeDepthMm)))
-	const who = adult ? 'Adult' : 'Youth'
-	const trainer: Span = { min: protocol.value(`footwear.trainerRoom${who}MinMm`), target: protocol.value(`footwear.trainerRoom${who}TargetMm`), max: protocol.value(`footwear.trainerRoom${who}MaxMm`) }
 	return {
 		lengthMm: sizing.fitLengthMm + sock + taken,
 		...(widthMm === undefined ? {} : { widthMm }),
 		...(depthMm === undefined ? {} : { depthMm }),
 		...(insert ? { insert } : {}),
-		boot: sizing.toeRoomMm, trainer,
+		adult, boot: sizing.toeRoomMm, trainer: sizing.trainers.toeRoomMm,
 		surfaces: visit.play?.surfaces ?? [],
 		...(visit.play?.code ? { code: visit.play.code } : {}),
 		joints: perSide((side) => jointsOf(sizing, side, protocol)),
@@ -76,6 +75,10 @@ export function needsOf(visit: Visit, context: MatchContext, protocol: Protocol)
 	}
 }
 const trainers = ['road', 'trail']
+const roomKeys = {
+	boot: { adult: { min: 'sizing.toeRoomAdultMinMm', target: 'sizing.toeRoomAdultTargetMm', max: 'sizing.toeRoomAdultMaxMm' }, youth: { min: 'sizing.toeRoomYouthMinMm', target: 'sizing.toeRoomYouthTargetMm', max: 'sizing.toeRoomYouthMaxMm' } },
+	trainer: { adult: { min: 'sizing.trainerRoomAdultMinMm', target: 'sizing.trainerRoomAdultTargetMm', max: 'sizing.trainerRoomAdultMaxMm' }, youth: { min: 'sizing.trainerRoomYouthMinMm', target: 'sizing.trainerRoomYouthTargetMm', max: 'sizing.trainerRoomYouthMaxMm' } },
+} as const satisfies Record<'boot' | 'trainer', Record<'adult' | 'youth', Record<keyof Span, ThresholdKey>>>
 export const roomFor = (model: Model, needs: Needs): Span => (trainers.includes(model.sole) ? needs.trainer : needs.boot)
 
 interface SizeGroup { insideLengthMm: number; fittings: ShelfSize[] }
@@ -170,19 +173,18 @@ function judge(model: Model, size: ShelfSize, { needs, surfacesOf, seek, avoid, 
 	// Length
 	const toeRoomMm = rounded(size.insideLengthMm - needs.lengthMm, 1)
 	const lengthBecause = [mm('Inside length', size.insideLengthMm), ...needs.because.length, mm('Toe room', toeRoomMm)]
-	const trainer = trainers.includes(model.sole)
-	const roomBasis: Basis = { rule: 'toe room', threshold: `${room.min} to ${room.max} mm, target ${room.target} mm`, source: trainer ? 'own choice, no source (toe-room bands for trainers)' : 'own choice, no source (football boot 5 to 10 mm quoted from Healy 2005)', strength: 'practice' }
+	const keys = roomKeys[trainers.includes(model.sole) ? 'trainer' : 'boot'][needs.adult ? 'adult' : 'youth']
 	if (toeRoomMm < room.min) {
-		stop('too-short', `Too short: toe room ${toeRoomMm} mm in its longest fitting size, ${room.min} mm is the least.`, lengthBecause, roomBasis)
+		stop('too-short', `Too short: toe room ${toeRoomMm} mm in its longest fitting size, ${room.min} mm is the least.`, lengthBecause, basis('toe room', keys.min))
 		wouldChange.push(`An inside length of ${rounded(needs.lengthMm + room.min, 1)} mm or more.`)
 	} else if (toeRoomMm > room.max + value('footwear.tooLongBeyondMm')) {
 		stop('too-long', `Too long: toe room ${toeRoomMm} mm in the nearest size, ${room.max} mm is the most.`, lengthBecause, basis('too long', 'footwear.tooLongBeyondMm'))
 		wouldChange.push(`A size with an inside length of ${rounded(needs.lengthMm + room.min, 1)} to ${rounded(needs.lengthMm + room.max, 1)} mm.`)
 	} else {
 		const off = Math.abs(toeRoomMm - room.target)
-		if (toeRoomMm > room.max) bad('toe-room', `Toe room ${toeRoomMm} mm is above the band of ${room.min} to ${room.max} mm.`, off * value('footwear.pointsToeRoom'), lengthBecause, roomBasis)
+		if (toeRoomMm > room.max) bad('toe-room', `Toe room ${toeRoomMm} mm is above the band of ${room.min} to ${room.max} mm.`, off * value('footwear.pointsToeRoom'), lengthBecause, basis('toe room', keys.max))
 		else {
-			good('toe-room', `Toe room ${toeRoomMm} mm, target ${room.target} mm.`, lengthBecause, roomBasis)
+			good('toe-room', `Toe room ${toeRoomMm} mm, target ${room.target} mm.`, lengthBecause, basis('toe room', keys.target))
 			if (off > 0.05) bad('toe-room-target', `Toe room is ${rounded(off, 1)} mm ${toeRoomMm < room.target ? 'below' : 'above'} the target.`, off * value('footwear.pointsToeRoom'), lengthBecause, basis('toe room target', 'footwear.pointsToeRoom'))
 		}
 	}

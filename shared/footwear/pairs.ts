@@ -24,7 +24,7 @@ const damageSays: Record<Damage, { verdict: 'replace' | 'change'; says: string }
 	'heel-slips': { verdict: 'change', says: 'Heel slips: try the heel-lock lacing first, then fit and counter.' },
 }
 /** What else a pair is judged by, where known. */
-export interface PairMore { visitDate?: string; /** the growth room's forecast of this pair's toe room */ toeRoom?: ToeRoomForecast | undefined; offsetMinMm?: number }
+export interface PairMore { visitDate?: string; /** the growth room's forecast of this pair's toe room */ toeRoom?: ToeRoomForecast | undefined; offsetMinMm?: number; /** share of the usual life, by body mass */ lifeShare?: number }
 
 /**
  * The verdict on a pair in use, with its toe room in mm (inside length - longer foot - sock).
@@ -35,12 +35,14 @@ export function judgePair(pair: Pair, longerFootMm: number | undefined, sockMm: 
 	const band = bands[trainer ? 'trainer' : 'boot']
 	const least = protocol.value(adult ? band.tight : band.youth)
 	const hours = pair.minutesWorn === undefined ? undefined : pair.minutesWorn / 60
-	const life = pair.lifeMinutes === undefined ? protocol.value('footwear.lifeReplaceHours') : pair.lifeMinutes / 60
-	const check = pair.lifeMinutes === undefined ? protocol.value('footwear.lifeCheckHours') : life
+	const share = more.lifeShare ?? 1
+	const life = pair.lifeMinutes === undefined ? protocol.value('footwear.lifeReplaceHours') * share : pair.lifeMinutes / 60
+	const check = pair.lifeMinutes === undefined ? protocol.value('footwear.lifeCheckHours') * share : life
+	const byMass = pair.lifeMinutes === undefined && share < 1 ? ` (life x ${share} for body mass: common practice, no source)` : ''
 	const toeRoomMm = pair.insideLengthMm === undefined || longerFootMm === undefined ? undefined : rounded(pair.insideLengthMm - longerFootMm - sockMm, 4)
 	const damage = [...new Set(pair.damage ?? [])].map((one) => damageSays[one])
 	const reasons: string[] = damage.map((one) => one.says)
-	if (hours !== undefined && hours < life && hours >= check) reasons.push(`Worn ${rounded(hours, 0)} hours: check studs, counter and sole.`)
+	if (hours !== undefined && hours < life && hours >= check) reasons.push(`Worn ${rounded(hours, 0)} hours: check studs, counter and sole${byMass}.`)
 	if (more.visitDate !== undefined && pair.acquired !== undefined && !trainer) {
 		const months = (dayNumber(more.visitDate) - dayNumber(pair.acquired)) / 30.4375
 		if (months >= protocol.value('footwear.ageCheckMonths')) reasons.push(`Owned for ${rounded(months, 0)} months: check it as for a worn pair.`)
@@ -61,7 +63,7 @@ export function judgePair(pair: Pair, longerFootMm: number | undefined, sockMm: 
 		...(reasons.length > 0 ? { reasons } : {}),
 		...(replaceBy === undefined ? {} : { replaceBy, ...(first === undefined ? {} : { replaceBetween: { from: first, ...(last === undefined ? {} : { to: last }) } }) }),
 	})
-	if (hours !== undefined && hours >= life) return made('replace', `Worn ${rounded(hours, 0)} hours of an expected ${rounded(life, 0)}: replace.`)
+	if (hours !== undefined && hours >= life) return made('replace', `Worn ${rounded(hours, 0)} hours of an expected ${rounded(life, 0)}: replace${byMass}.`)
 	const broken = damage.some((one) => one.verdict === 'replace'), faulty = damage.some((one) => one.verdict === 'change')
 	if (toeRoomMm === undefined) return made(broken ? 'replace' : faulty ? 'change' : 'unknown', pair.insideLengthMm === undefined ? 'Inside length not measured.' : 'Foot length not measured.')
 	const room = rounded(toeRoomMm, 1)

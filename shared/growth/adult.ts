@@ -16,14 +16,16 @@ export function adultStature(visit: Visit, ageYears: number, protocol: Protocol,
 		return undefined
 	}
 	const min = protocol.value('growth.adultStatureAgeMin'), max = protocol.value('growth.adultStatureAgeMax')
-	const raw = ageYears < min || ageYears > max ? undefined : khamisRocheCm({ sex: visit.player.sex, ageYears, statureCm, massKg, motherCm, fatherCm, reported: parentStatures === 'reported' })
+	// Judged as shown: a birthday counts, although days / 365.25 may fall a thousandth short of it.
+	const shownAge = rounded(ageYears, 2)
+	const raw = shownAge < min || shownAge > max ? undefined : khamisRocheCm({ sex: visit.player.sex, ageYears: Math.min(max, Math.max(min, ageYears)), statureCm, massKg, motherCm, fatherCm, reported: parentStatures === 'reported' })
 	if (raw === undefined) {
-		findings.push(finding('growth.adult-stature-age', 'note', `Adult stature is not predicted at ${rounded(ageYears, 1)} years: the table runs from ${min} to ${max} years.`, [{ measure: 'Age', value: rounded(ageYears, 1), unit: 'years' }], protocol.basis('ages of the Khamis-Roche table', ageYears < min ? 'growth.adultStatureAgeMin' : 'growth.adultStatureAgeMax')))
+		findings.push(finding('growth.adult-stature-age', 'note', `Adult stature is not predicted at ${shownAge} years: the table runs from ${min} to ${max} years.`, [{ measure: 'Age', value: shownAge, unit: 'years' }], protocol.basis('ages of the Khamis-Roche table', shownAge < min ? 'growth.adultStatureAgeMin' : 'growth.adultStatureAgeMax')))
 		return undefined
 	}
 	const value = Math.max(raw, statureCm)
 	const error = protocol.value(errorKey)
-	findings.push(finding('growth.adult-stature', 'note', `Predicted adult stature about ${rounded(value, 0)} cm, nine times in ten within ${error} cm.${raw < statureCm ? ' The equation gave less than the present stature, which is used instead.' : ''}${parentStatures === 'reported' ? " The parents' reported statures were adjusted for the usual overstatement." : ''}`,
+	findings.push(finding('growth.adult-stature', 'note', `Predicted adult stature about ${rounded(value, 0)} cm, nine times in ten within ${error} cm.${raw < statureCm ? ' The equation gave less than the present stature, which is used instead.' : ''}${parentStatures === 'reported' ? " The parents' reported statures were adjusted for the usual overstatement." : parentStatures === undefined ? " Whether the parents were measured or asked is not recorded: their statures are taken as measured." : ''}`,
 		[{ measure: 'Predicted adult stature', value: rounded(raw, 1), unit: 'cm' }, { measure: 'Lower bound', value: rounded(value - error, 1), unit: 'cm' }, { measure: 'Upper bound', value: rounded(value + error, 1), unit: 'cm' }], protocol.basis('Khamis-Roche, weights of the 1995 erratum', errorKey)))
 	return value
 }

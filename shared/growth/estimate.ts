@@ -24,11 +24,13 @@ export function maturityEstimates(visit: Visit, ageYears: number, protocol: Prot
 		if (key) findings.push(finding('growth.sitting-ratio', 'caution', 'Sitting height is unusual for this stature. Measure it again and take off the height of the stool before using the maturity estimates.', [{ measure: 'Sitting height / stature', value: rounded(ratio, 3) }], protocol.basis('sitting height plausible', key)))
 	}
 	const lowKey: ThresholdKey = boy ? 'growth.offsetAgeMinBoys' : 'growth.offsetAgeMinGirls', highKey: ThresholdKey = boy ? 'growth.offsetAgeMaxBoys' : 'growth.offsetAgeMaxGirls'
-	const refuse = (method: Method, says: string, key: ThresholdKey, value: number) => findings.push(finding(`growth.outside-${method.replace('S', '-s')}`, 'note', says, [{ measure: 'Value', value: rounded(value, 1), unit: 'years' }], protocol.basis('limits of the maturity equations', key)))
+	const refuse = (method: Method, says: string, key: ThresholdKey, value: number) => findings.push(finding(`growth.outside-${method.replace('S', '-s')}`, 'note', says, [{ measure: 'Value', value: rounded(value, 2), unit: 'years' }], protocol.basis('limits of the maturity equations', key)))
+	// Judged as shown, so that a ninth birthday (8.9993 by days / 365.25) is nine years.
+	const shownAge = rounded(ageYears, 2)
 	const add = (method: Method, extra: [ThresholdKey, ThresholdKey] | undefined, offset: () => number, peak: (offset: number) => number = (mo) => ageYears - mo) => {
 		for (const [low, high] of [[lowKey, highKey] as const, ...(extra ? [extra] : [])]) {
-			const key = ageYears < protocol.value(low) ? low : ageYears > protocol.value(high) ? high : undefined
-			if (key) return void refuse(method, `No maturity estimate by ${methodNames[method]}: at ${rounded(ageYears, 1)} years the player is outside its ages of ${protocol.value(low)} to ${protocol.value(high)} years.`, key, ageYears)
+			const key = shownAge < protocol.value(low) ? low : shownAge > protocol.value(high) ? high : undefined
+			if (key) return void refuse(method, `No maturity estimate by ${methodNames[method]}: at ${shownAge} years the player is outside its ages of ${protocol.value(low)} to ${protocol.value(high)} years.`, key, shownAge)
 		}
 		const value = offset()
 		const limit = protocol.value('growth.offsetLimitYears')

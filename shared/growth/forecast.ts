@@ -1,6 +1,6 @@
 import type { GrowthResult } from '../assessment.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
-import { decimalAgeYears } from '../visit/age.ts'
+import { ageYears, decimalAgeYears } from '../visit/age.ts'
 import type { Visit } from '../visit/visit.ts'
 import { addDays, addMonths } from './dates.ts'
 import { longerFootMm } from './velocity.ts'
@@ -34,6 +34,6 @@ export function footForecast(visit: Visit, protocol: Protocol): GrowthResult['fo
 /** The date by which to measure the feet again. @param footRateMmPerYear growth over the last interval, if known */
 export function measureAgainBy(visit: Visit, footRateMmPerYear: number | undefined, protocol: Protocol): string {
 	if (footRateMmPerYear !== undefined && footRateMmPerYear > protocol.value('growth.footFastMmPerYear')) return addDays(visit.visitDate, 7 * protocol.value('growth.againFastWeeks'))
-	const young = decimalAgeYears(visit.player.birthDate, visit.visitDate) < protocol.value(visit.player.sex === 'male' ? 'growth.againAgeBoys' : 'growth.againAgeGirls')
+	const young = ageYears(visit.player.birthDate, visit.visitDate) < protocol.value(visit.player.sex === 'male' ? 'growth.againAgeBoys' : 'growth.againAgeGirls')
 	return addMonths(visit.visitDate, protocol.value(young ? 'growth.againMonths' : 'growth.againSlowMonths'))
 }

@@ -35,8 +35,9 @@ export function growth(visit: Visit, earlier: readonly Visit[], protocol: Protoc
 	findings.push(...estimates.findings)
 	const anyOffset = Object.keys(estimates.offsets).length > 0
 	const low = protocol.value(boy ? 'growth.bestAgeMinBoys' : 'growth.bestAgeMinGirls'), high = protocol.value(boy ? 'growth.bestAgeMaxBoys' : 'growth.bestAgeMaxGirls')
-	if (anyOffset && (age < low || age > high))
-		findings.push(finding('growth.best-ages', 'caution', `The maturity offset is most useful from ${low} to ${high} years in ${boy ? 'boys' : 'girls'}; at ${rounded(age, 1)} years expect a larger error.`, [{ measure: 'Age', value: rounded(age, 1), unit: 'years' }], protocol.basis('best ages of the offset', age < low ? (boy ? 'growth.bestAgeMinBoys' : 'growth.bestAgeMinGirls') : boy ? 'growth.bestAgeMaxBoys' : 'growth.bestAgeMaxGirls')))
+	const shownAge = rounded(age, 2)
+	if (anyOffset && (shownAge < low || shownAge > high))
+		findings.push(finding('growth.best-ages', 'caution', `The maturity offset is most useful from ${low} to ${high} years in ${boy ? 'boys' : 'girls'}; at ${shownAge} years expect a larger error.`, [{ measure: 'Age', value: shownAge, unit: 'years' }], protocol.basis('best ages of the offset', shownAge < low ? (boy ? 'growth.bestAgeMinBoys' : 'growth.bestAgeMinGirls') : boy ? 'growth.bestAgeMaxBoys' : 'growth.bestAgeMaxGirls')))
 	const adult = treated ? undefined : adultStature(visit, age, protocol, findings)
 	const present = visit.body?.statureCm
 	const percent = adult === undefined || present === undefined ? undefined : (100 * present) / adult

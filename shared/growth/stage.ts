@@ -18,8 +18,9 @@ export function stage(percent: number | undefined, offset: number | undefined, p
 	const basis = protocol.basis('growth stage', byPercent ? 'growth.percentAroundMin' : 'growth.offsetAroundYears')
 	const settled = byPercent ?? byOffset
 	if (settled === undefined) return { band: 'uncertain', findings: [finding('growth.stage-unknown', 'note', 'The growth stage cannot be judged: too few measures, or the player lies outside the limits of the equations.', because, basis)] }
+	const errors = [...(byPercent ? ['It rests on the share of predicted adult stature, which has an error of its own.'] : []), ...(byOffset ? [`The offset is good to about ${protocol.value('growth.offsetErrorYears')} years either way.`] : [])]
 	if (byPercent && byOffset && byPercent !== byOffset) return { band: 'uncertain', findings: [finding('growth.uncertain', 'caution', `The growth stage is uncertain: by adult stature ${words[byPercent]}, by maturity offset ${words[byOffset]}. Treat the player as around the growth spurt.`, because, basis), ...prompts(percent, 'around', protocol)] }
-	return { band: settled, findings: [finding('growth.stage', settled === 'around' ? 'advise' : 'note', `The player is probably ${words[settled]}. The offset is good to about ${protocol.value('growth.offsetErrorYears')} years either way.`, because, basis), ...prompts(percent, settled, protocol)] }
+	return { band: settled, findings: [finding('growth.stage', settled === 'around' ? 'advise' : 'note', `The player is probably ${words[settled]}. ${errors.join(' ')}`, because, basis), ...prompts(percent, settled, protocol)] }
 }
 
 /** Which growing parts to ask about, by stage: foot first, then knee, then hip. */

@@ -3,6 +3,7 @@ import type { GrowthResult, Centile } from '../assessment.ts'
 import { type Basis, idPart, type Working } from '../finding.ts'
 import { cdcBmi, cdcMass, cdcStature, type LmsTable } from '../protocol/norms/cdc2000.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
+import { ageYears } from '../visit/age.ts'
 import { rounded } from '../visit/sides.ts'
 import type { Visit } from '../visit/visit.ts'
 import { adjustedParentCm, khamisRocheAt } from './adult-stature.ts'
@@ -31,7 +32,7 @@ function equations(sex: 'male' | 'female', a: number, h = 0, sh = 0, m = 0): Rec
 			: `-9.376 + 0.0001882 x ${leg} x ${n(sh, 1)} + 0.0022 x ${age} x ${leg} + 0.005841 x ${age} x ${n(sh, 1)} - 0.002658 x ${age} x ${n(m, 1)} + 0.07693 x ${n((100 * m) / h)}`],
 		moore: [sex === 'male' ? `-7.999994 + 0.0036124 x ${age} x ${n(h, 1)}` : `-7.709133 + 0.0042232 x ${age} x ${n(h, 1)}`],
 		mooreSitting: [`-8.128741 + 0.0070346 x ${age} x ${n(sh, 1)}`],
-		fransen: [`Maturity ratio from age ${age}, stature ${n(h, 1)}, leg ${leg} and mass ${n(m, 1)}: ${n(fransenRatioBoys({ ageYears: a, statureCm: h, sittingHeightCm: sh, massKg: m }), 4)}`, 'Age at peak height velocity = age / ratio; offset = age less that'],
+		fransen: [`6.986547255416 + 0.115802846632 x ${age} + 0.001450825199 x ${age} squared + 0.004518400406 x ${n(m, 1)} - 0.000034086447 x ${n(m, 1)} squared - 0.151951447289 x ${n(h, 1)} + 0.000932836659 x ${n(h, 1)} squared - 0.000001656585 x ${n(h, 1)} cubed + 0.032198263733 x ${leg} - 0.000269025264 x ${leg} squared - 0.000760897942 x ${n(h, 1)} x ${age}`, `Maturity ratio from age ${age}, stature ${n(h, 1)}, leg ${leg} and mass ${n(m, 1)}: ${n(fransenRatioBoys({ ageYears: a, statureCm: h, sittingHeightCm: sh, massKg: m }), 4)}`, 'Age at peak height velocity = age / ratio; offset = age less that'],
 	}
 }
 /** @param result the room's result without workings; @param feet foot growth since an earlier visit */
@@ -49,7 +50,7 @@ export function growthWorkings(visit: Visit, result: Omit<GrowthResult, 'working
 		const ages = method === 'fransen' ? [limit('growth.fransenAgeMin'), limit('growth.fransenAgeMax')] : [limit(boy ? 'growth.offsetAgeMinBoys' : 'growth.offsetAgeMinGirls'), limit(boy ? 'growth.offsetAgeMaxBoys' : 'growth.offsetAgeMaxGirls')]
 		if (method === 'moore' || method === 'mooreSitting') ages.splice(0, 2, Math.max(ages[0]!, limit('growth.mooreAgeMin')), Math.min(ages[1]!, limit('growth.mooreAgeMax')))
 		add(`offset-${method.toLowerCase()}`, `Maturity offset, ${methodNames[method]}`, [
-			...lines[method], `Offset ${n(offset)} years; age at peak height velocity ${n(age, 4)} - (${n(offset)}) = ${n(peak)} years`,
+			...lines[method], `Offset ${n(offset, 1)} years; age at peak height velocity ${n(age, 1)} - (${n(offset, 1)}) = ${n(peak, 1)} years, to the one decimal that the error bears out`,
 			`${key ? `Error ${limit(key)} years (one standard error)` : 'No standard error is published'}; ages ${ages[0]} to ${ages[1]}${method === 'fransen' ? ', boys only' : ''}`, 'Known bias: late in early maturers, early in late maturers, and later with age',
 		], key ? protocol.basis(`maturity offset, ${methodNames[method]}`, key) : { rule: 'maturity ratio, boys', source: 'Fransen et al., Pediatr Exerc Sci 2018;30(2):296-307', strength: 'cohort' })
 	}
@@ -96,7 +97,7 @@ export function growthWorkings(visit: Visit, result: Omit<GrowthResult, 'working
 	}
 	if (feet) add('foot-growth', 'Growth of the longer foot', [`${n(feet.changeMm, 1)} mm since ${feet.since} / (${feet.days} days / 365.25) = ${n(feet.mmPerYear, 1)} mm a year`, feet.real ? 'Beyond measuring error' : 'Within measuring error'], protocol.basis('smallest real change', 'sizing.realLengthSameMm'))
 	if (result.measureAgainBy) {
-		const young = age < limit(boy ? 'growth.againAgeBoys' : 'growth.againAgeGirls'), quick = feet !== undefined && feet.mmPerYear > limit('growth.footFastMmPerYear')
+		const young = ageYears(birthDate, visit.visitDate) < limit(boy ? 'growth.againAgeBoys' : 'growth.againAgeGirls'), quick = feet !== undefined && feet.mmPerYear > limit('growth.footFastMmPerYear')
 		const key: ThresholdKey = quick ? 'growth.againFastWeeks' : young ? 'growth.againMonths' : 'growth.againSlowMonths'
 		add('measure-again', 'Measure again by', [`${quick ? `The foot grew more than ${limit('growth.footFastMmPerYear')} mm a year: ${limit(key)} weeks` : `${limit(key)} months at this age`} from ${visit.visitDate} = ${result.measureAgainBy}`], protocol.basis('measure again', key))
 	}

@@ -36,11 +36,16 @@ export interface InsertFacts {
 	/** Past ones too, this side. */
 	ever(...conditions: Condition[]): Because[]
 }
+/** The part of the ankle room's raise that is for both shoes; what one side has above it corrects the leg length and is an element of its own. */
+function symmetricalRaise({ heelRaiseMm }: AnkleResult): number | undefined {
+	const both = heelRaiseMm && Math.min(heelRaiseMm.left, heelRaiseMm.right)
+	return both ? both : undefined
+}
 export function insertFacts(visit: Visit, context: InsertContext, side: Side, protocol: Protocol): InsertFacts {
 	const list = visit.conditions ?? []
 	const here = (one: { side: string }) => one.side === side || one.side === 'both' || one.side === 'none'
 	const reasons = (found: typeof list): Because[] => found.map((one) => ({ measure: `${termWords(one.condition)}${one.side === 'none' ? '' : ` (${one.side})`}`, value: one.painWorst === undefined ? one.status : `${one.status}, worst pain ${one.painWorst} of 10` }))
-	const posture = visit.posture?.[side], read = context.posture[side], raise = context.ankle.heelRaiseMm?.[side]
+	const posture = visit.posture?.[side], read = context.posture[side], raise = symmetricalRaise(context.ankle)
 	const optional = <K extends string, V>(key: K, value: V | undefined) => (value === undefined ? {} : { [key]: value }) as { [P in K]?: V }
 	return {
 		side, adult: ageYears(visit.player.birthDate, visit.visitDate) >= protocol.value('insert.adultFromYears'), protocol,

@@ -2,6 +2,7 @@
 import type { InsertConflict, InsertElement, InsertResult, InsertSide } from '../assessment.ts'
 import type { Because, Finding } from '../finding.ts'
 import type { Protocol } from '../protocol/protocol.ts'
+import { legLengthSymptomatic } from '../visit/leg-length.ts'
 import { bothSides, otherSide, perSide, rounded } from '../visit/sides.ts'
 import type { Side, Visit } from '../visit/visit.ts'
 import { domeEdgeMm, eversionChangeDeg, legLengthRaiseMm, postHeightMm, shellThickness } from './dose.ts'
@@ -90,7 +91,7 @@ function wishesOf(facts: InsertFacts, visit: Visit, context: InsertContext, prot
 		shell ||= row.device
 		elements.push(elementOf(row, facts, because, [...against.map((one) => `${upper(one.says)}.`), ...row.cautions]))
 	}
-	const legLength = legLengthElement(visit, facts, protocol)
+	const legLength = legLengthElement(visit, facts, context, protocol)
 	if (legLength) elements.push(legLength)
 	limitRaises(elements, protocol, (says) => clash('raise-total', elements.filter((one) => isRaise(one)).map((one) => one.element as ElementId), says, protocol.basis('all raises in a boot', 'insert.raiseMaxMm')))
 	const has = (element: ElementId) => elements.some((one) => one.element === element)
@@ -105,8 +106,9 @@ const isRaise = (one: InsertElement) => one.element === 'heel-raise' || one.elem
 function elementOf(row: ElementRow, facts: InsertFacts, because: Because[], cautions: string[]): InsertElement {
 	const { protocol, side } = facts
 	const value = row.element === 'heel-raise' ? raiseOf(facts) : protocol.value(row.key)
-	const made: InsertElement = { element: row.element, value, unit: row.unit, range: row.range, where: row.where, says: row.says, because, basis: protocol.basis(elementWords[row.element], row.key), cautions }
+	const made: InsertElement = { element: row.element, value, unit: row.unit, range: [protocol.value(row.range[0]), protocol.value(row.range[1])], where: row.where, says: row.says, because, basis: protocol.basis(elementWords[row.element], row.key), cautions }
 	if (row.element === 'heel-raise' && facts.anySide('achilles-midportion', 'achilles-insertional', 'haglund-deformity').length === 0) made.basis = facts.ankleRaiseBasis ?? practiceBasis('heel raise from the ankle')
+	if (row.element === 'heel-raise' && !facts.adult && facts.anySide('calcaneal-apophysitis').length > 0) made.cautions = [...cautions, `Growing heel: look again at ${protocol.value('insert.growingHeelReviewWeeks')} weeks, and take the raise out when the heel is free of pain.`]
 	if (row.element.startsWith('rearfoot-post')) {
 		made.says = facts.heelWidthMm === undefined ? `${row.says} Measure the ${side} heel width for its height.` : `${row.says} On a heel ${rounded(facts.heelWidthMm, 1)} mm wide that is ${rounded(postHeightMm(facts.heelWidthMm, value), 1)} mm high.`
 		if (facts.heelWidthMm !== undefined) made.because = [...because, { measure: 'Heel width', value: rounded(facts.heelWidthMm, 1), unit: 'mm' }]
@@ -124,14 +126,18 @@ function raiseOf(facts: InsertFacts): number {
 	const tendon = facts.anySide('achilles-midportion', 'achilles-insertional', 'haglund-deformity').length > 0 ? facts.protocol.value('insert.achillesRaiseMm') : 0
 	return Math.max(tendon, facts.ankleRaiseMm ?? 0)
 }
-function legLengthElement(visit: Visit, facts: InsertFacts, protocol: Protocol): InsertElement | undefined {
+function legLengthElement(visit: Visit, facts: InsertFacts, context: InsertContext, protocol: Protocol): InsertElement | undefined {
 	const difference = facts.legLengthMm
-	if (difference === undefined || !facts.shorter || difference < protocol.value('insert.legLengthRecordMm')) return undefined
+	if (difference === undefined || !facts.shorter || difference < protocol.value('posture.legLengthRecordMm')) return undefined
 	const symptom = (visit.conditions ?? []).filter((one) => one.condition === 'leg-length-difference' && one.status === 'current').map((one): Because => ({ measure: 'Leg-length difference', value: one.painWorst === undefined ? one.status : `${one.status}, worst pain ${one.painWorst} of 10` }))
-	if (symptom.length === 0 && (difference < protocol.value('insert.legLengthConsiderMm') || !facts.adult)) return undefined
-	if (difference >= protocol.value('insert.legLengthReferMm')) return { element: 'leg-length-raise', where: 'both', says: `A difference of ${difference} mm is for referral before any raise.`, because: [{ measure: 'Shorter leg', value: difference, unit: 'mm' }, ...symptom], basis: protocol.basis('leg-length difference', 'insert.legLengthReferMm'), cautions: ['No raise is proposed.'] }
-	const percent = protocol.value('insert.legLengthPercent')
-	return { element: 'leg-length-raise', value: legLengthRaiseMm(difference, percent), unit: 'mm', range: [legLengthRaiseMm(difference, 50), legLengthRaiseMm(difference, 70)], where: 'both', says: `Raise under the shorter ${facts.side} leg, ${percent} % of the ${difference} mm difference to start with: full at the heel, half at the ball.`, because: [{ measure: 'Shorter leg', value: difference, unit: 'mm' }, ...symptom], basis: protocol.basis('leg-length difference', 'insert.legLengthPercent'), cautions: ['Measure again with blocks before it is made; a clinical reading can be wrong by more than 5 mm.', ...(facts.adult ? [] : ['Growing player: measure again each season.'])] }
+	if (!legLengthSymptomatic(visit) && (difference < protocol.value('posture.legLengthConsiderMm') || !facts.adult)) return undefined
+	if (difference >= protocol.value('posture.legLengthReferMm')) return { element: 'leg-length-raise', where: 'both', says: `A difference of ${difference} mm is for referral before any raise.`, because: [{ measure: 'Shorter leg', value: difference, unit: 'mm' }, ...symptom], basis: protocol.basis('leg-length difference', 'posture.legLengthReferMm'), cautions: ['No raise is proposed.'] }
+	const percent = protocol.value('insert.legLengthPercent'), range: [number, number] = [rounded(difference * protocol.value('posture.legLengthShareMin'), 1), rounded(difference * protocol.value('posture.legLengthShareMax'), 1)]
+	// Where the ankle room already proposes unequal raises, the difference between them is this correction: one figure on every page.
+	const raises = context.ankle.heelRaiseMm, ankleShare = raises ? rounded(raises[facts.side] - raises[otherSide(facts.side)], 1) : 0
+	const value = ankleShare > 0 ? ankleShare : legLengthRaiseMm(difference, percent)
+	const words = ankleShare > 0 ? `${rounded(value, 1)} mm of the ${difference} mm difference, as proposed with the heel raise` : `${percent} % of the ${difference} mm difference to start with`
+	return { element: 'leg-length-raise', value, unit: 'mm', range, where: 'both', says: `Raise under the shorter ${facts.side} leg, ${words}: full at the heel, half at the ball.`, because: [{ measure: 'Shorter leg', value: difference, unit: 'mm' }, ...symptom], basis: protocol.basis('leg-length difference', 'insert.legLengthPercent'), cautions: ['Measure again with blocks before it is made; a clinical reading can be wrong by more than 5 mm.', ...(facts.adult ? [] : ['Growing player: measure again each season.'])] }
 }
 /** All raises of a foot together stay within the boot's limit; the symmetrical raise gives way first. */
 function limitRaises(elements: InsertElement[], protocol: Protocol, say: (says: string) => void): void {
@@ -158,7 +164,7 @@ function baseOf(called: readonly InsertElement[], shell: boolean, facts: InsertF
 	if (!shell) add('device', onlyRaises ? 'A raise alone, under the liner.' : 'Additions to the liner; no shell is called for.', practiceBasis('device kind'), { choice: onlyRaises ? 'raise alone' : 'additions to the liner', cautions: young })
 	else add('device', 'Prefabricated first, with the additions below; a custom device only where it does not fit or does not help.', trial, { choice: 'prefabricated, modified', cautions: young })
 	if (shell) {
-		const found = shellThickness(facts.fpi, facts.massKg, facts.adult, protocol), softer = facts.anySide('hypermobility').length > 0 ? ['Very mobile joints: softer shell, full contact.'] : []
+		const found = shellThickness(facts.fpi, facts.massKg, facts.adult, protocol), softer = [...(facts.anySide('hypermobility').length > 0 ? ['Very mobile joints: softer shell, full contact.'] : []), ...(facts.adult || ('key' in found && found.key === 'insert.shellChildMm') ? [] : ['The rule of thickness is that of a protocol for adults.'])]
 		if ('mm' in found) {
 			add('shell', `Polypropylene ${found.mm} mm, by foot posture and body mass.`, protocol.basis('shell thickness', found.key), { value: found.mm, unit: 'mm polypropylene', cautions: softer, because: [...(facts.fpi === undefined ? [] : [{ measure: 'Foot posture index', value: facts.fpi }]), { measure: 'Body mass', value: facts.massKg!, unit: 'kg' }] })
 			const most = protocol.value('insert.bootShellMaxMm')
@@ -166,7 +172,7 @@ function baseOf(called: readonly InsertElement[], shell: boolean, facts: InsertF
 		} else add('shell', `The thickness is for you to decide, since ${found.undefinedBecause}.`, protocol.basis('shell thickness', 'insert.shellMassKg'), { choice: 'not decided', cautions: softer })
 		const skive = called.find((one) => one.element === 'medial-skive' || one.element === 'lateral-skive'), boot = protocol.value('insert.bootCupMm')
 		const cup = skive ? ((skive.value ?? 0) > protocol.value('insert.skiveBigSum') ? protocol.value('insert.skiveBigCupMm') : protocol.value('insert.skiveCupMm')) : boot
-		add('heel-cup', skive ? `Heel cup ${cup} mm in trainers to carry the skive; ${boot} mm in boots, without it.` : `Heel cup ${boot} mm, so that the boot still closes.`, protocol.basis('heel cup', skive ? (cup > protocol.value('insert.skiveCupMm') ? 'insert.skiveBigCupMm' : 'insert.skiveCupMm') : 'insert.bootCupMm'), { value: cup, unit: 'mm', where: skive ? 'trainer' : 'both', range: skive ? [protocol.value('insert.skiveCupMm'), 22] : [8, 10] })
+		add('heel-cup', skive ? `Heel cup ${cup} mm in trainers to carry the skive; ${boot} mm in boots, without it.` : `Heel cup ${boot} mm, so that the boot still closes.`, protocol.basis('heel cup', skive ? (cup > protocol.value('insert.skiveCupMm') ? 'insert.skiveBigCupMm' : 'insert.skiveCupMm') : 'insert.bootCupMm'), { value: cup, unit: 'mm', where: skive ? 'trainer' : 'both', range: skive ? [protocol.value('insert.skiveCupMm'), protocol.value('insert.skiveCupMaxMm')] : [protocol.value('insert.bootCupMinMm'), protocol.value('insert.bootCupMaxMm')] })
 		if (skive && boot < protocol.value('insert.skiveCupMm')) clash('skive-cup', [skive.element as ElementId, 'heel-cup'], `The skive on the ${side} needs a heel cup of ${protocol.value('insert.skiveCupMm')} mm and a boot holds about ${boot} mm: leave it out in boots and use a post or a forefoot wedge there.`, protocol.basis('skive against cup depth', 'insert.skiveCupMm'))
 	}
 	const coverBoot = protocol.value('insert.coverBootMm')

@@ -3,6 +3,7 @@ import type { LegLength } from '../assessment.ts'
 import type { Finding } from '../finding.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
 import { ageYears } from '../visit/age.ts'
+import { legLengthSymptomatic } from '../visit/leg-length.ts'
 import { rounded } from '../visit/sides.ts'
 import type { Visit } from '../visit/visit.ts'
 
@@ -21,19 +22,20 @@ export function legLengthKey(differenceMm: number, protocol: Protocol): Threshol
 }
 /** The verdict, with its finding added; undefined where nothing was recorded. */
 export function legLengthOf(visit: Visit, protocol: Protocol, findings: Finding[]): LegLength | undefined {
-	const { legLengthDifferenceMm: differenceMm, shorterLeg: shorter, legLengthSymptoms, legLengthYears, legLengthCompensation } = visit.body ?? {}
+	const { legLengthDifferenceMm: differenceMm, shorterLeg: shorter, legLengthYears, legLengthCompensation } = visit.body ?? {}
 	if (differenceMm === undefined) return undefined
 	const key = legLengthKey(differenceMm, protocol), below = differenceMm < protocol.value('posture.legLengthRecordMm')
 	const growing = ageYears(visit.player.birthDate, visit.visitDate) < protocol.value('posture.adultFromYears')
 	const action: LegLength['action'] = key === 'posture.legLengthReferMm' ? 'refer' : key === 'posture.legLengthConsiderMm' ? 'consider' : below ? 'record-only' : 'only-if-symptomatic'
-	const hold = growing && legLengthSymptoms !== true && action !== 'refer'
-	const corrects = !hold && (action === 'consider' || (action === 'only-if-symptomatic' && legLengthSymptoms === true))
+	const symptoms = legLengthSymptomatic(visit)
+	const hold = growing && !symptoms && action !== 'refer'
+	const corrects = !hold && (action === 'consider' || (action === 'only-if-symptomatic' && symptoms))
 	const correctionMm = corrects ? { min: rounded(differenceMm * protocol.value('posture.legLengthShareMin'), 1), max: rounded(differenceMm * protocol.value('posture.legLengthShareMax'), 1) } : undefined
 	const startBelowMm = correctionMm && legLengthYears !== undefined && legLengthCompensation ? firstLiftBelowMm(differenceMm, durationFactor(legLengthYears), compensationFactor[legLengthCompensation]) : undefined
-	const range = correctionMm ? ` Start with ${correctionMm.min} to ${correctionMm.max} mm (50 to 70 %), in the shoe first, then on the outsole, and measure again.` : ''
+	const range = correctionMm ? ` Start with ${correctionMm.min} to ${correctionMm.max} mm (${rounded(100 * protocol.value('posture.legLengthShareMin'), 0)} to ${rounded(100 * protocol.value('posture.legLengthShareMax'), 0)} %), in the shoe first, then on the outsole, and measure again.` : ''
 	const words: Record<LegLength['action'], string> = {
 		'record-only': 'is below the error of the clinical test: record it only.',
-		'only-if-symptomatic': legLengthSymptoms === true ? `is corrected only with symptoms, and symptoms are recorded.${range}` : 'is corrected only where there are symptoms.',
+		'only-if-symptomatic': symptoms ? `is corrected only with symptoms, and symptoms are recorded.${range}` : 'is corrected only where there are symptoms.',
 		consider: `may be worth correcting.${range}`,
 		refer: 'is large: refer for measurement by imaging before correcting.',
 	}

@@ -45,7 +45,7 @@ const mtpWords = {
 const rayWords: Partial<Record<string, string>> = {
 	plantarflexed: 'look for pressure under the first joint and keep studs clear of it',
 	dorsiflexed: 'look for load moving to the second ray',
-	hypermobile: 'this counts as excessive only above 8 mm of upward movement with symptoms (expert opinion, Glasoe 2022)',
+	hypermobile: 'this counts as excessive only above {mm} mm of upward movement with symptoms (expert opinion)',
 }
 
 /** Posture findings of a visit. Crossing a band alone does not warrant an insert. */
@@ -76,7 +76,7 @@ export function posture(visit: Visit, earlier: readonly Visit[], protocol: Proto
 			say('first-mtp', side, one.firstMtp === 'grey' ? 'note' : 'advise', `The ${side} big toe joint ${mtpWords[one.firstMtp]}.`, [{ measure: 'off the ground', value: rounded(range, 1), unit: 'deg' }, ...(jack === undefined ? [] : [{ measure: 'standing', value: rounded(jack, 1), unit: 'deg' }])], one.firstMtp === 'functional-limit' ? 'posture.jackDeg' : one.firstMtp === 'grey' && range >= protocol.value('posture.mtpStructuralDeg') ? 'posture.mtpFreeDeg' : 'posture.mtpStructuralDeg', 'first MTP joint')
 		}
 		const ray = one.firstRay === undefined ? undefined : rayWords[one.firstRay]
-		if (ray) findings.push({ id: `posture.first-ray.${side}`, topic: 'posture', side, level: 'note', says: `The ${side} first ray is ${one.firstRay}: ${ray}. The hand test has poor agreement between examiners.`, because: [{ measure: 'first ray', value: one.firstRay! }], basis: { rule: `first ray, ${one.firstRay}`, source: 'common practice, no source', strength: 'practice' } })
+		if (ray) findings.push({ id: `posture.first-ray.${side}`, topic: 'posture', side, level: 'note', says: `The ${side} first ray is ${one.firstRay}: ${ray.replace('{mm}', String(protocol.value('posture.firstRayExcessMm')))}. The hand test has poor agreement between examiners.`, because: [{ measure: 'first ray', value: one.firstRay! }], basis: one.firstRay === 'hypermobile' ? protocol.basis('first ray, hypermobile', 'posture.firstRayExcessMm') : { rule: `first ray, ${one.firstRay}`, source: 'common practice, no source', strength: 'practice' } })
 		if (one.fpi !== undefined && visit.player.sex === 'male' && age < protocol.value('posture.adultFromYears') && one.fpi < protocol.value('posture.futsalLowFpi')) say('fpi-low', side, 'note', `A foot posture index below ${protocol.value('posture.futsalLowFpi')} (${side}: ${one.fpi}) has been associated with more overuse trouble of foot and ankle in one group of futsal boys.`, [{ measure: 'FPI', value: one.fpi }], 'posture.futsalLowFpi', 'low foot posture index in boys')
 		if (one.navicularDropMm !== undefined && one.navicularDropMm > protocol.value('posture.navicularDropMm')) say('navicular-drop', side, 'note', `The ${side} navicular drops ${rounded(one.navicularDropMm, 1)} mm, above the ${protocol.value('posture.navicularDropMm')} mm limit in use. Published limits and repeat readings vary widely.`, [{ measure: 'navicular drop', value: rounded(one.navicularDropMm, 1), unit: 'mm' }], 'posture.navicularDropMm', 'navicular drop')
 		if (normKey && one.heelRises !== undefined && one.heelRises < protocol.value(normKey)) say('heel-rises', side, 'note', `The ${side} leg made ${one.heelRises} heel rises; the published figure for this age and sex is ${protocol.value(normKey)}.`, [{ measure: 'heel rises', value: one.heelRises }], normKey, 'heel rises for age')
@@ -87,7 +87,7 @@ export function posture(visit: Visit, earlier: readonly Visit[], protocol: Proto
 	}
 	if (left.heelRises !== undefined && right.heelRises !== undefined) {
 		const most = Math.max(left.heelRises, right.heelRises), gap = most === 0 ? 0 : (Math.abs(left.heelRises - right.heelRises) / most) * 100
-		if (gap >= protocol.value('posture.riseGapPercent')) say('heel-rise-gap', 'both', 'advise', `The legs differ by ${rounded(gap, 0)} % in heel rises. A change of fewer than 7 rises between days is within error.`, [{ measure: 'left', value: left.heelRises }, { measure: 'right', value: right.heelRises }], 'posture.riseGapPercent', 'heel-rise difference')
+		if (gap >= protocol.value('posture.riseGapPercent')) say('heel-rise-gap', 'both', 'advise', `The legs differ by ${rounded(gap, 0)} % in heel rises. A change of fewer than ${Math.ceil(protocol.value('posture.riseChange'))} rises between days is within error.`, [{ measure: 'left', value: left.heelRises }, { measure: 'right', value: right.heelRises }], 'posture.riseGapPercent', 'heel-rise difference')
 	}
 	const beighton = beightonOf(visit, protocol, findings), legLength = legLengthOf(visit, protocol, findings)
 	const changes = postureChanges(visit, earlier, protocol)

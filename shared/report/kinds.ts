@@ -1,4 +1,5 @@
 /** Every kind of document by its name: what it needs, and what composes it. */
+import { ageYears } from '../visit/age.ts'
 import type { Clinic } from '../clinic.ts'
 import { type ClubAdds, type ClubConsent, clubFields, coachLetter, consentRefusal, squadForClub } from './club.ts'
 import type { ReportInput } from './base.ts'
@@ -37,7 +38,7 @@ const refused = (refusal: string | undefined): string[] => (refusal ? [refusal] 
 const table = {
 	player: { problems: () => [], compose: playerReport },
 	guardian: {
-		problems: ({ visit, assessment }) => (visit.player.guardian || assessment.ageYears < minorUnder ? [] : [`player.guardian: missing, given nothing for a player of ${Math.floor(assessment.ageYears)} years, allowed: a guardian, or a player under ${minorUnder}`]),
+		problems: ({ visit }) => (visit.player.guardian || ageYears(visit.player.birthDate, visit.visitDate) < minorUnder ? [] : [`player.guardian: missing, given nothing for a player of ${ageYears(visit.player.birthDate, visit.visitDate)} years, allowed: a guardian, or a player under ${minorUnder}`]),
 		compose: guardianSummary,
 	},
 	referral: { problems: () => [], compose: referralLetter },

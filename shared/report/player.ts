@@ -140,13 +140,15 @@ const grow: Section = (input, notes, t) => {
 	if (!growth) return []
 	const stages = { before: t('player.stageBefore'), around: t('player.stageAround'), after: t('player.stageAfter'), uncertain: t('player.stageUncertain') }
 	const last = growth.footForecast?.at(-1)
-	const cautions = growth.findings.filter((finding) => /caution/.test(finding.id))
+	// The cautions of every growth estimate, in the player's words; the estimate and its use stand in the sentence of the stage.
+	const said = (id: string) => growth.findings.find((finding) => finding.id === id)
+	const bias = said('growth.bias')
 	return [
 		heading(t('player.growing')),
 		say([t('player.stage', { stage: stages[growth.band] }), ...(growth.measureAgainBy ? [t('player.growAgain', { date: dateWords(growth.measureAgainBy) })] : []), ...(last ? [t('player.forecast', { date: dateWords(last.date), low: shown(last.lowMm, 0), high: shown(last.highMm, 0) })] : [])].join(' ')),
 		...charts('sizing', input, notes),
 		...charts('growth', input, notes),
-		...(cautions.length > 0 ? [small(cautions.map((one) => `${one.says} ${notes.mark(one.basis)}`).join(' '))] : []),
+		...(bias ? [small(`${t('player.growthCautions')}${said('growth.girls') ? ` ${t('player.growthGirls')}` : ''} ${notes.mark(bias.basis)}`)] : []),
 	]
 }
 const told = new Set(['sizing', 'growth', 'footwear'])

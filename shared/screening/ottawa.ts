@@ -7,10 +7,11 @@ export type Tri = boolean | undefined
 export function allOf(...answers: Tri[]): Tri { return answers.includes(false) ? false : answers.includes(undefined) ? undefined : true }
 export function anyOf(...answers: Tri[]): Tri { return answers.includes(true) ? true : answers.includes(undefined) ? undefined : false }
 
-/** Film if zone pain and (bone tenderness, or unable to bear weight both then and now); incomplete only where a missing answer could change that. */
+/** Film if zone pain and (bone tenderness, or unable to bear weight both then and now). Not met only where every question was asked: an open one never counts as no. */
 export function filmNeeded(zonePain: Tri, tender: Tri, unableThen: Tri, unableNow: Tri): OttawaState {
 	const film = allOf(zonePain, anyOf(tender, allOf(unableThen, unableNow)))
-	return film === undefined ? 'incomplete' : film ? 'met' : 'not-met'
+	if (film === true) return 'met'
+	return [zonePain, tender, unableThen, unableNow].includes(undefined) ? 'incomplete' : 'not-met'
 }
 
 /** Negative likelihood ratio from sensitivity and specificity (0 to 1): how much a negative test lowers the odds. @throws RangeError outside 0 to 1 */

@@ -2,7 +2,7 @@
 import { type Action, actions, type ScreeningItem, type ScreeningResult } from '../assessment.ts'
 import type { Basis, Finding, FindingSide, Level } from '../finding.ts'
 import type { Protocol } from '../protocol/protocol.ts'
-import { ageYears } from '../visit/age.ts'
+import { ageYears, decimalAgeYears } from '../visit/age.ts'
 import { bothSides, perSide, rounded } from '../visit/sides.ts'
 import { termWords } from '../visit/terms.ts'
 import type { Side, Visit } from '../visit/visit.ts'
@@ -67,11 +67,11 @@ function addOttawa(visit: Visit, age: number, protocol: Protocol, result: Screen
 		if (state === 'met') result.items.push({ id, side, state: 'yes', action: 'same-day', says: `Ottawa ${part} rule met: X-ray of the ${side} ${part} the same day.`, basis })
 		else if (state === 'not-applicable') result.items.push({ id, side, state: 'not-asked', action: read.quiet ? 'proceed' : 'same-day', says: `The Ottawa ${part} rule cannot be used (${read.notApplicableBecause.join(', ')}): have the injury seen the same day.`, basis })
 		else result.items.push({ id, side, state: state === 'incomplete' ? 'not-asked' : 'no', action: 'proceed', says: state === 'incomplete' ? `Ottawa ${part} rule incomplete: ask the missing questions.` : `Ottawa ${part} rule not met. This does not say that nothing is broken: look again in 5 to 7 days.`, basis })
-		if (state === 'incomplete') result.findings.push(finding(`screening.ottawa-${part}-incomplete.${side}`, side, 'caution', `The Ottawa ${part} rule is incomplete for the ${side} side: a missing answer could mean an X-ray. Complete it before going on.`, basis))
+		if (state === 'incomplete') result.findings.push(finding(`screening.ottawa-${part}-incomplete.${side}`, side, 'caution', `The Ottawa ${part} rule is incomplete for the ${side} side: a question is open, and an open question never counts as no. Complete it before going on.`, basis))
 		if (state === 'not-met') result.findings.push(finding(`screening.ottawa-${part}-not-met.${side}`, side, 'note', `Ottawa ${part} rule not met on the ${side} side. This does not say that nothing is broken: look again in 5 to 7 days. ${accuracy(age, protocol)}`, basis))
 	}
 	if (read.newlyUnable && read.ankle !== 'met' && read.foot !== 'met' && read.ankle !== 'not-applicable')
-		result.items.push({ id: `screening.newly-unable.${side}`, side, state: 'yes', action: 'imaging', says: `Cannot take four steps now on the ${side} side, although the Ottawa rule is not met: urgent imaging.`, basis })
+		result.items.push({ id: `screening.newly-unable.${side}`, side, state: 'yes', action: 'imaging', says: `Cannot take four steps now on the ${side} side: urgent imaging, although the Ottawa rule as answered does not ask for it.`, basis })
 	if (read.tenderWithoutPain) result.findings.push(finding(`screening.tender-without-pain.${side}`, side, 'caution', `Bone tenderness on the ${side} side without pain recorded in that zone: the rule says no film, your judgement decides.`, basis))
 }
 
@@ -89,7 +89,7 @@ export function blockersOf(items: readonly ScreeningItem[], side: Side): string[
 
 function addSigns(visit: Visit, age: number, minor: boolean, protocol: Protocol, result: ScreeningResult): void {
 	const answers = visit.screening ?? {}
-	for (const row of signRows) for (const { side, holds } of row.read(answers, { minor, ageYears: age, protocol })) {
+	for (const row of signRows) for (const { side, holds } of row.read(answers, { minor, ageYears: age, decimalAgeYears: decimalAgeYears(visit.player.birthDate, visit.visitDate), protocol })) {
 		const id = `screening.${row.id}${side === 'none' ? '' : `.${side}`}`, basis = row.basis(protocol)
 		const action = holds === true ? (minor ? (row.minorAction ?? row.action) : row.action) : 'proceed'
 		result.items.push({ id, side, state: holds === undefined ? 'not-asked' : holds ? 'yes' : 'no', action, says: holds === false && row.notMet ? row.notMet : row.says, basis })

@@ -7,7 +7,8 @@ import type { Screening, Side } from '../visit/visit.ts'
 import { siteRow } from './bone-sites.ts'
 import { allOf, anyOf, type Tri } from './ottawa.ts'
 
-export interface SignContext { minor: boolean; ageYears: number; protocol: Protocol }
+/** `ageYears` in completed years; `decimalAgeYears` where 'above 9' means from the day after the birthday on. */
+export interface SignContext { minor: boolean; ageYears: number; decimalAgeYears: number; protocol: Protocol }
 export interface SignReading { side: FindingSide; holds: Tri }
 export interface SignRow {
 	id: string
@@ -70,7 +71,7 @@ export const signRows: readonly SignRow[] = [
 	on('infection', 'infected-nail', (a) => a.infectedNailOrBlister, { action: 'letter', says: 'Infected nail fold or blister: treat or refer; look again in two days, and the same day if redness spreads.' }, memory),
 	on('limp', 'limp-signs', (a) => anyOf(a.feverInPastWeek, a.cannotBearWeight, a.severePainOnMovement, a.nightWaking, a.bonyLump, a.weightLossOrSweats), { action: 'same-day', says: 'Limp with a warning sign (fever, no weight bearing, severe pain on movement, night waking, lump, weight loss or sweats): hospital the same day. An infected joint is an emergency for the bone surgeons.', notMet: 'None of the limp warning signs recorded. Come back the same day if fever, night pain or refusal to bear weight appears.' }, limp),
 	on('limp', 'limp-long', (a, c) => anyOf(above(a.days, c.protocol.value('screening.limpUndiagnosedDays')), allOf(above(a.days, c.protocol.value('screening.limpUnassessedDays')), not(a.examinedBefore))), { action: 'letter', minorAction: 'same-day', says: 'Limp that has lasted more than a week without an examination, or two weeks without a diagnosis: have it examined; a growing player the same day.' }, { key: 'screening.limpUnassessedDays' }),
-	on('limp', 'limp-hip', (a, c) => allOf(c.minor && c.ageYears > c.protocol.value('screening.slippedEpiphysisOverYears'), a.hipThighKneePain), { action: 'imaging', says: 'Limp with hip, thigh or knee pain at this age: a slipped growth plate of the hip must be looked for with films of both hips; no impact until then.' }, { key: 'screening.slippedEpiphysisOverYears' }),
+	on('limp', 'limp-hip', (a, c) => allOf(c.minor && c.decimalAgeYears > c.protocol.value('screening.slippedEpiphysisOverYears'), a.hipThighKneePain), { action: 'imaging', says: 'Limp with hip, thigh or knee pain at this age: a slipped growth plate of the hip must be looked for with films of both hips; no impact until then.' }, { key: 'screening.slippedEpiphysisOverYears' }),
 	on('tumour', 'bone-pain-unexplained', (a) => a.unexplainedBonePain, { action: 'letter', minorAction: 'imaging', says: 'Unexplained bone pain or bony swelling: through the doctor the same day, in a young player an X-ray within 48 hours. That it does not hurt at night is no reassurance.' }, ng12),
 	on('tumour', 'bone-pain-persistent', (a) => a.mostDaysForTwoWeeks, { action: 'letter', minorAction: 'imaging', says: 'Bone pain on most days for two weeks or more: through the doctor, in a young player a blood count within 48 hours.' }, ng12),
 	on('tumour', 'lump', (a) => a.enlargingLump, { action: 'imaging', says: 'A lump that grows: ultrasound through the doctor, within 48 hours in a young player and two weeks in an adult.' }, ng12),

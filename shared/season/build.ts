@@ -6,6 +6,7 @@ import { addDays, dayNumber } from '../visit/age.ts'
 import { termWords } from '../visit/terms.ts'
 import type { Pair, Session, Visit } from '../visit/visit.ts'
 import { barredBy, barredFindings } from './code-rules.ts'
+import { lifeShare } from '../wear.ts'
 import { layLadders } from './ladder.ts'
 import { easeIn, usualWeekMinutes } from './lay-off.ts'
 import { stopOf, weeklyLimits } from './limits.ts'
@@ -57,8 +58,10 @@ function costOf(pair: Pair, owned: Owned, slot: Slot, input: BuildInput): number
 	if (fit === 'forbidden') return `${termWords(owned.sole)} sole not for ${termWords(slot.surface)}`
 	return fit + (input.outgrown?.includes(pair.id) ? input.protocol.value('season.outgrownPoints') : 0)
 }
-function ownedOf(pair: Pair & { sole: NonNullable<Pair['sole']> }, letter: string, dearest: number, protocol: Protocol): Owned {
-	const life = pair.lifeMinutes ?? protocol.value('season.lifeMinutes')
+/** The life of a pair in minutes: as recorded, else the usual one times the share for body mass. */
+const lifeOf = (pair: Pair, share: number, protocol: Protocol): number => pair.lifeMinutes ?? protocol.value('season.lifeMinutes') * share
+function ownedOf(pair: Pair & { sole: NonNullable<Pair['sole']> }, letter: string, dearest: number, share: number, protocol: Protocol): Owned {
+	const life = lifeOf(pair, share, protocol)
 	const worn = pair.minutesWorn ?? 0
 	const drying = (ground: Ground, key: 'season.dryingDryHours' | 'season.dryingDampHours' | 'season.dryingWetHours'): [Ground, number] => [ground, pair.dryingHours ?? protocol.value(key)]
 	const isNew = pair.newFrom !== undefined || (pair.minutesWorn !== undefined && worn < protocol.value('season.matchFromMinutes'))
@@ -106,8 +109,9 @@ export function buildProblem(input: BuildInput): Built {
 		if (pair.sole === undefined) findings.push(note(`season.no-sole-${pair.id}`, 'caution', `Pair ${letter.get(pair.id)} (${pair.name ?? pair.id}) is left out: its sole is not recorded.`, [], { rule: 'a pair without a sole class cannot be planned', source: 'own rule of this program', strength: 'practice' }))
 		return pair.sole !== undefined
 	})
-	const dearest = Math.max(0, ...recorded.map((pair) => perMinute(pair, pair.lifeMinutes ?? protocol.value('season.lifeMinutes'))))
-	const pairs = recorded.map((pair) => ownedOf(pair, letter.get(pair.id)!, dearest, protocol))
+	const share = lifeShare(visit, protocol)
+	const dearest = Math.max(0, ...recorded.map((pair) => perMinute(pair, lifeOf(pair, share, protocol))))
+	const pairs = recorded.map((pair) => ownedOf(pair, letter.get(pair.id)!, dearest, share, protocol))
 	for (const pair of recorded) if (pair.minutesWorn === undefined) findings.push(note(`season.minutes-unknown-${pair.id}`, 'note', `Minutes worn are not recorded for pair ${letter.get(pair.id)} (${pair.name ?? pair.id}): its wear is counted from 0.`, [], protocol.basis('wear from recorded minutes', 'season.lifeMinutes')))
 	const stop = stopOf(visit)
 	if (stop) findings.push(stop)

@@ -13,9 +13,12 @@ export function jisCentreE(sizeMm: number, sex: 'male' | 'female', protocol: Pro
 export function usLowestC(size: number, protocol: Protocol): number {
 	return protocol.value('sizing.usWidthBaseMm') + protocol.value('sizing.usWidthPerSizeMm') * (Math.floor(size) - protocol.value('sizing.usWidthSizeMin'))
 }
-/** JIS S 5037 size and letter, such as '27E', from length and ball girth in mm; undefined outside A to G. */
+/** Whether the standard prints fittings at this size: men 20 to 30 cm, women 19.5 to 27 cm. */
+export const jisPrinted = (sizeMm: number, sex: 'male' | 'female', protocol: Protocol): boolean => sizeMm >= protocol.value(sex === 'male' ? 'sizing.jisSizeMinMenMm' : 'sizing.jisSizeMinWomenMm') && sizeMm <= protocol.value(sex === 'male' ? 'sizing.jisSizeMaxMenMm' : 'sizing.jisSizeMaxWomenMm')
+/** JIS S 5037 size and letter, such as '27E', from length and ball girth in mm; undefined outside A to G and outside the printed sizes. */
 export function jisFitting(lengthMm: number, girthMm: number, sex: 'male' | 'female', protocol: Protocol): string | undefined {
 	const size = sizesOf(lengthMm).mondopoint.lengthMm
+	if (!jisPrinted(size, sex, protocol)) return undefined
 	const centreE = jisCentreE(size, sex, protocol)
 	const step = Math.floor((Math.round(girthMm) - Math.round(centreE) + protocol.value('sizing.jisBandBelowMm')) / protocol.value('sizing.jisLetterMm'))
 	const letter = jisLetters[step + jisLetters.indexOf('E')]
@@ -28,6 +31,9 @@ export function usMenFitting(lengthMm: number, widthMm: number, protocol: Protoc
 	if (size < min || size > protocol.value('sizing.usWidthSizeMax')) return undefined
 	return usLetters[Math.floor((Math.round(widthMm) + 0.5 - usLowestC(size, protocol)) / protocol.value('sizing.usWidthLetterMm') + 1e-9)]
 }
+/** Foot length among adults of the same sex as z (ANSUR II means). Length in mm. */
+export const lengthZ = (lengthMm: number, sex: 'male' | 'female', protocol: Protocol): number =>
+	sex === 'male' ? (lengthMm - protocol.value('sizing.lengthMeanMen')) / protocol.value('sizing.lengthSdMen') : (lengthMm - protocol.value('sizing.lengthMeanWomen')) / protocol.value('sizing.lengthSdWomen')
 type Regression = readonly [intercept: ThresholdKey, slope: ThresholdKey, sd: ThresholdKey]
 /** Regressions on foot length, adults (ANSUR II): what is measured, by sex. */
 export const regressions: Record<'width' | 'girth', Record<'male' | 'female', Regression>> = {

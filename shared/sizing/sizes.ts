@@ -14,6 +14,7 @@ const inchScale = (sixtieths: number): Scale => ({ rise: 15, run: 127, sixtieths
 const scales = {
 	jpCm: { rise: 1, run: 10, sixtieths: 0 },
 	eu: { rise: 3, run: 20, sixtieths: 120 }, // 1.5 cm + 2
+	euLonger: { rise: 3, run: 20, sixtieths: 135 }, // 1.5 (cm + 1.5) = 1.5 cm + 2.25
 	ukChild: inchScale(-600), // 3 in - 10
 	usMen: inchScale(-1320), // 3 in - 22
 	usWomen: inchScale(-1260), // 3 in - 21
@@ -64,6 +65,11 @@ export function sizesOf(lengthMm: number, widthMm?: number): Sizes {
 	}
 }
 
+/** EU by the other formula in print, 1.5 (F + 1.5): 15 mm of allowance in place of two points (13.3 mm). @throws RangeError as `sizesOf` */
+export function euLongerOf(lengthMm: number): SizeLabel {
+	if (!Number.isFinite(lengthMm) || lengthMm <= 0) throw new RangeError(`foot length: ${lengthMm} mm is not a length, give a positive number of mm`)
+	return plain(Math.round(lengthMm * parts), scales.euLonger)
+}
 /** The named formula of each system with a length put in; unrounded values as `sizesOf` gives them. */
 const inch = (mm: number): string => String(rounded(mm / 25.4, 3))
 const cm = (mm: number): string => String(rounded(mm / 10, 3))

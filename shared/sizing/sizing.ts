@@ -2,12 +2,13 @@
 import type { FootSizing, SizingResult, Span } from '../assessment.ts'
 import type { Basis, Because, Finding, FindingSide, Level } from '../finding.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
-import { decimalAgeYears } from '../visit/age.ts'
+import { ageYears } from '../visit/age.ts'
+import { below } from '../normal.ts'
 import { bothSides, meanOf, perSide, rounded } from '../visit/sides.ts'
 import type { Side, Visit } from '../visit/visit.ts'
 import { footChanges, changeFindings } from './changes.ts'
 import { labelConfidence } from './confidence.ts'
-import { girthForLengthZ, jisFitting, usMenFitting, widthForLengthZ } from './fittings.ts'
+import { girthForLengthZ, jisFitting, lengthZ, usMenFitting, widthForLengthZ } from './fittings.ts'
 import { sizesOf } from './sizes.ts'
 import { sizingWorkings } from './workings.ts'
 
@@ -21,6 +22,9 @@ const rooms = {
 	trainers: { adult: ['sizing.trainerRoomAdultMinMm', 'sizing.trainerRoomAdultTargetMm', 'sizing.trainerRoomAdultMaxMm'], youth: ['sizing.trainerRoomYouthMinMm', 'sizing.trainerRoomYouthTargetMm', 'sizing.trainerRoomYouthMaxMm'] },
 } as const
 
+/** The measures that a decision rests on: each read twice, a third time where the two differ too much. */
+const repeated = [['heelToToeMm', 'third-reading', 'foot length'], ['heelToBallMm', 'third-reading-ball', 'heel-to-ball length'], ['ballWidthMm', 'third-reading-width', 'ball width'], ['ballGirthMm', 'third-reading-girth', 'ball girth']] as const
+
 /**
  * Sizes of a visit's feet. sizeConfidence is the probability that the UK half-size label is right,
  * from the normal error of the mean reading only (SEM of one reading / square root of the readings).
@@ -28,7 +32,7 @@ const rooms = {
  */
 export function sizing(visit: Visit, earlier: readonly Visit[], protocol: Protocol): SizingResult {
 	const { sex, birthDate } = visit.player
-	const adult = decimalAgeYears(birthDate, visit.visitDate) >= protocol.value('sizing.adultFromYears')
+	const adult = ageYears(birthDate, visit.visitDate) >= protocol.value('sizing.adultFromYears')
 	const ratioKey: ThresholdKey = sex === 'male' ? 'sizing.ballRatioMen' : 'sizing.ballRatioWomen'
 	const ratio = protocol.value(ratioKey)
 	const findings: Finding[] = []
@@ -45,6 +49,7 @@ export function sizing(visit: Visit, earlier: readonly Visit[], protocol: Protoc
 			...(ballLengthMm === undefined ? {} : { ballLengthMm, archLengthMm: ballLengthMm / ratio }),
 			...(widthMm === undefined ? {} : { widthMm }),
 			...(girthMm === undefined ? {} : { girthMm }),
+			...(adult && lengthMm !== undefined ? { lengthZ: lengthZ(lengthMm, sex, protocol), lengthPercentile: 100 * below(lengthZ(lengthMm, sex, protocol)) } : {}),
 			...(adult && lengthMm !== undefined && widthMm !== undefined ? { widthForLengthZ: widthForLengthZ(lengthMm, widthMm, sex, protocol) } : {}),
 			...(adult && lengthMm !== undefined && girthMm !== undefined ? { girthForLengthZ: girthForLengthZ(lengthMm, girthMm, sex, protocol) } : {}),
 			fitting: { ...(jis ? { jis } : {}), ...(us ? { us } : {}) },
@@ -54,9 +59,11 @@ export function sizing(visit: Visit, earlier: readonly Visit[], protocol: Protoc
 	const { left, right } = feet
 
 	for (const side of bothSides) {
-		const readings = list(visit.feet?.[side]?.heelToToeMm)
-		if (readings.length === 2 && rounded(Math.abs(readings[0]! - readings[1]!), 3) > protocol.value('sizing.thirdReadingMm'))
-			say('third-reading', side, 'advise', `Take a third reading of the ${side} foot length: the two differ by ${rounded(Math.abs(readings[0]! - readings[1]!), 1)} mm.`, readings.map((one, i) => mm(`reading ${i + 1}`, one)), 'sizing.thirdReadingMm', 'third reading')
+		for (const [field, rule, words] of repeated) {
+			const readings = list(visit.feet?.[side]?.[field])
+			if (readings.length === 2 && rounded(Math.abs(readings[0]! - readings[1]!), 3) > protocol.value('sizing.thirdReadingMm'))
+				say(rule, side, 'advise', `Take a third reading of the ${side} ${words}: the two differ by ${rounded(Math.abs(readings[0]! - readings[1]!), 1)} mm.`, readings.map((one, i) => mm(`reading ${i + 1}`, one)), 'sizing.thirdReadingMm', 'third reading')
+		}
 		const z = feet[side].widthForLengthZ
 		if (z !== undefined && Math.abs(z) > protocol.value('sizing.widthZ'))
 			say(z > 0 ? 'wide' : 'narrow', side, 'note', `The ${side} foot is ${z > 0 ? 'wide' : 'narrow'} for its length compared with adult ${sex === 'male' ? 'men' : 'women'}.`, [mm('ball width', feet[side].widthMm!), mm('foot length', feet[side].lengthMm!), { measure: 'z of width for length', value: rounded(z, 2) }], 'sizing.widthZ', 'width for length')

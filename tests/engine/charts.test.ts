@@ -92,6 +92,12 @@ describe('foot length', () => {
 		expect(footLengthChart(second, [first], judged)!.panels[0]!.marks).toEqual([])
 		expect(footLengthChart(second, [first], judged, openProtocol(clinic))!.panels[0]!.marks[0]!.y).toBe(248)
 	})
+	it('a seated visit is drawn without the standing ones, and says that it was seated', () => {
+		const seated = make('2027-01-20', { feet: { stance: 'seated', left: { heelToToeMm: 245 }, right: { heelToToeMm: 247 } } })
+		const drawn = footLengthChart(seated, [first], assess(seated, [first]))!
+		expect(drawnNumbers(drawn)).toEqual([245, 247])
+		expect(drawn.alternative).toMatch(/^Foot length over time, measured seated\./)
+	})
 	it('leaves earlier seated measures out', () => {
 		const seated = make('2026-03-01', { feet: { stance: 'seated', left: { heelToToeMm: 236 }, right: { heelToToeMm: 238 } } })
 		expect(drawnNumbers(footLengthChart(second, [seated, first], assess(second, [seated, first]))!)).toEqual(drawnNumbers(chart))

@@ -6,9 +6,9 @@ import type { Assessment } from '../../shared/assessment.ts'
 import { idPart } from '../../shared/finding.ts'
 import { rows } from '../../shared/protocol/rows.ts'
 import type { Visit } from '../../shared/visit/visit.ts'
-import { ankles, body, conditions, feet, footwear, numbers, player, postures, validVisit } from './random-visit.ts'
+import { ankles, body, conditions, feet, footwear, numbers, play, player, postures, screening, validVisit } from './random-visit.ts'
 
-const visits = validVisit({ player, feet, ankles, posture: postures, body, conditions, footwear })
+const visits = validVisit({ player, play, feet, ankles, posture: postures, body, conditions, footwear, screening })
 /** The same player half a year before, or nothing. */
 const earlier = fc.option(validVisit({ player, feet, ankles, posture: postures, body, conditions, footwear }), { nil: undefined })
 const before = (visit: Visit, other: Visit | undefined): Visit[] => (other ? [{ ...other, player: visit.player, visitDate: '2026-03-02' }] : [])
@@ -54,6 +54,7 @@ it('what stands in a result has a working', () => {
 		for (const id of ['fit-length', 'mondopoint', 'size-jpcm', 'size-eu', 'size-uk', 'size-usmen', 'size-uswomen', 'size-uschild', 'size-au', 'inside-boots', 'inside-trainers', 'confidence']) has(sizing, `sizing.${id}`, sizing.fitLengthMm)
 		for (const side of ['left', 'right'] as const) {
 			has(sizing, `sizing.arch-length.${side}`, sizing[side].archLengthMm)
+			has(sizing, `sizing.length-z.${side}`, sizing[side].lengthZ)
 			has(sizing, `sizing.width-z.${side}`, sizing[side].widthForLengthZ)
 			has(sizing, `sizing.girth-z.${side}`, sizing[side].girthForLengthZ)
 			has(sizing, `sizing.jis.${side}`, sizing[side].fitting.jis)
@@ -75,9 +76,9 @@ it('what stands in a result has a working', () => {
 	}))
 })
 /** The rooms that draw on each group of measures: their findings may change with it, those of all others may not go. */
-const drawnBy = { feet: ['sizing', 'footwear', 'growth'], ankles: ['ankle', 'footwear'], posture: ['posture', 'footwear'] } as const
+const drawnBy = { feet: ['sizing', 'footwear', 'growth', 'insert'], ankles: ['ankle', 'footwear', 'insert'], posture: ['posture', 'footwear', 'insert'], body: ['growth', 'loading', 'posture', 'ankle', 'footwear', 'insert'], play: ['loading', 'footwear'], screening: ['screening', 'insert'], footwear: ['footwear', 'ankle', 'growth'] } as const
 it('adding a group of measures never removes a finding about another', () => {
-	fc.assert(fc.property(visits, fc.constantFrom('feet' as const, 'ankles' as const, 'posture' as const), (visit, group) => {
+	fc.assert(fc.property(visits, fc.constantFrom(...(Object.keys(drawnBy) as (keyof typeof drawnBy)[])), (visit, group) => {
 		const { [group]: _, ...without } = visit
 		const after = new Set(assess(visit).findings.map((one) => one.id))
 		for (const one of assess(without as Visit).findings) {

@@ -35,6 +35,7 @@ describe('proposals', () => {
 	}), { numRuns: 150 }))
 	it('never for shape alone: without a condition, a stiff ankle or a leg difference, nothing', () => fc.assert(fc.property(visits, (visit) => { const { insert } = assess({ ...visit, conditions: [], body: {} }); for (const one of bothSides) expect(insert[one]).toEqual({ state: 'not-needed', stoppedBy: [], elements: [] }) }), { numRuns: 60 }))
 	it('a warning sign on one limb stops that limb whatever else is recorded', () => fc.assert(fc.property(visits, (visit) => { const { insert, screening } = assess({ ...visit, screening: { achilles: { side: 'right', gap: true } } }); expect(insert.right).toMatchObject({ state: 'stopped', elements: [] }); expect(screening.blockedSides).toContain('right') }), { numRuns: 60 }))
+	it('every usual amount lies in its usual range', () => { for (const row of elementRows) { expect(protocol.value(row.range[0]), row.element).toBeLessThanOrEqual(protocol.value(row.key)); expect(protocol.value(row.key), row.element).toBeLessThanOrEqual(protocol.value(row.range[1])) } })
 	it('every row of the table is reached', () => {
 		const seen = new Set<string>()
 		for (const fpi of [-1, 0, 2]) for (const firstRay of firstRays) for (const forefoot of forefeet) for (const condition of conditions) for (const jackTestDeg of [5, 25]) {
@@ -47,7 +48,7 @@ describe('proposals', () => {
 })
 describe('the drawing at true size', () => {
 	const sizes = fc.record({ lengthMm: fc.integer({ min: 200, max: 265 }), ballLengthMm: fc.integer({ min: 130, max: 190 }), widthMm: fc.integer({ min: 70, max: 86 }), heelWidthMm: fc.integer({ min: 45, max: 68 }) })
-	const elements = (length: string): InsertElement[] => elementRows.map((row): InsertElement => ({ element: row.element, value: row.range[0], unit: row.unit, where: 'both', says: '', because: [], basis: { rule: '', source: '', strength: 'practice' }, cautions: [] })).concat([{ element: 'length', choice: length, where: 'both', says: '', because: [], basis: { rule: '', source: '', strength: 'practice' }, cautions: [] }])
+	const elements = (length: string): InsertElement[] => elementRows.map((row): InsertElement => ({ element: row.element, value: protocol.value(row.range[0]), unit: row.unit, where: 'both', says: '', because: [], basis: { rule: '', source: '', strength: 'practice' }, cautions: [] })).concat([{ element: 'length', choice: length, where: 'both', says: '', because: [], basis: { rule: '', source: '', strength: 'practice' }, cautions: [] }])
 	const draw = (left: InsertMeasures, right: InsertMeasures, length = 'full') => insertSheets({ left: { measures: left, elements: elements(length) }, right: { measures: right, elements: elements(length) } }, protocol)
 	const outline = (svg: string) => { const d = /<path d="([^"]+)" fill="#f4f7f6"/.exec(svg)![1]!; const all = [...d.matchAll(/-?\d+(\.\d+)?/g)].map((one) => Number(one[0])); return { xs: all.filter((_, at) => at % 2 === 0), ys: all.filter((_, at) => at % 2 === 1) } }
 	const anchors = (svg: string) => [...svg.matchAll(/<path d="([^"]+)" fill="#f4f7f6"/g)].map((one) => [...one[1]!.matchAll(/(-?[\d.]+) (-?[\d.]+)/g)].map((pair) => [Number(pair[1]), Number(pair[2])] as const))

@@ -1,7 +1,7 @@
 /** Random visits that pass the visit schema, and the same visit with left and right swapped. */
 import fc from 'fast-check'
-import { endFeels, firstRays, sexes, soles } from '../../shared/visit/terms.ts'
-import { type Visit, visitSchema } from '../../shared/visit/visit.ts'
+import { codes, endFeels, firstRays, sexes, soles, surfaces } from '../../shared/visit/terms.ts'
+import { generalFlagShape, injurySchema, unfoldedShape, type Visit, visitSchema, wellsSchema } from '../../shared/visit/visit.ts'
 
 export const tenth = (min: number, max: number) => fc.integer({ min: min * 10, max: max * 10 }).map((n) => n / 10)
 /** Mostly everyday values, sometimes the edges of what may be recorded; once or repeated; often on whole numbers so that sides tie. */
@@ -36,6 +36,25 @@ export const body = partly({
 	legLengthDifferenceMm: fc.integer({ min: 0, max: 30 }), shorterLeg: fc.constantFrom('left' as const, 'right' as const), legLengthReason: fc.constant('back pain'), legLengthSymptoms: fc.boolean(), legLengthYears: fc.integer({ min: 0, max: 60 }),
 	legLengthCompensation: fc.constantFrom('none' as const, 'side-bending' as const, 'bony' as const), puberty: fc.constantFrom('before' as const, 'during' as const, 'after' as const), beighton: fc.integer({ min: 0, max: 9 }), hypermobilityHistory: fc.integer({ min: 0, max: 5 }),
 })
+export const play = partly({
+	code: fc.constantFrom(...codes), position: fc.constantFrom('winger', 'prop', 'ruck', 'goalkeeper'), surfaces: fc.uniqueArray(fc.constantFrom(...surfaces), { maxLength: 4 }), matchesPerWeek: tenth(0, 14), trainingsPerWeek: tenth(0, 21),
+	organisedHoursPerWeek: tenth(0, 60), freePlayHoursPerWeek: tenth(0, 80), monthsPerYearInOneSport: fc.integer({ min: 0, max: 12 }), daysOffPerWeek: fc.integer({ min: 0, max: 7 }),
+	weeks: fc.array(fc.record({ from: fc.constantFrom('2026-08-03', '2026-08-10', '2026-08-17'), days: fc.array(fc.integer({ min: 0, max: 6000 }), { minLength: 7, maxLength: 7 }) }), { maxLength: 3 }),
+})
+/** Any answers to any questions, drawn from the schemas themselves: booleans, counts, measures, choices; sides nested. */
+interface Shape { type?: string; unwrap?(): Shape; shape?: Record<string, Shape>; options?: readonly string[]; minValue?: number | null; maxValue?: number | null; meta?(): { softMax?: number } | undefined }
+const mostlyNo = fc.oneof({ weight: 4, arbitrary: fc.constant(false) }, { weight: 1, arbitrary: fc.constant(true) })
+function answersTo(shape: Record<string, Shape>): fc.Arbitrary<Record<string, unknown>> {
+	const drawn = Object.entries(shape).map(([key, schema]): [string, fc.Arbitrary<unknown>, boolean] => {
+		const inner = schema.type === 'optional' ? schema.unwrap!() : schema
+		const one: fc.Arbitrary<unknown> = inner.type === 'boolean' ? mostlyNo : inner.type === 'enum' ? fc.constantFrom(...inner.options!) : inner.type === 'object' ? answersTo(inner.shape!) : fc.integer({ min: Math.ceil(inner.minValue ?? 0), max: Math.floor(inner.maxValue ?? 10) })
+		return [key, one, schema.type !== 'optional']
+	})
+	return fc.record(Object.fromEntries(drawn.map(([key, one]) => [key, one])), { requiredKeys: drawn.flatMap(([key, , needed]) => (needed ? [key] : [])) })
+}
+const shapeOf = (schema: unknown): Record<string, Shape> => (schema as Shape).shape!
+/** A few questions asked, mostly answered no, as in the clinic: a sign then shows in the action. */
+export const screening = fc.record({ injury: answersTo(shapeOf(injurySchema)), wells: answersTo(shapeOf(wellsSchema)), ...Object.fromEntries(Object.entries(unfoldedShape).map(([key, optional]) => [key, answersTo(shapeOf((optional as unknown as Shape).unwrap!()))])), ...Object.fromEntries(Object.keys(generalFlagShape).map((key) => [key, fc.oneof({ weight: 60, arbitrary: fc.constant(false) }, { weight: 1, arbitrary: fc.constant(true) })])) }, { requiredKeys: [] }).chain((all) => fc.subarray(Object.keys(all), { minLength: 0, maxLength: Math.min(8, Object.keys(all).length) }).map((kept): Record<string, unknown> => Object.fromEntries(kept.map((key) => [key, (all as Record<string, unknown>)[key]]))))
 /** A visit with these parts; the schema must accept what was drawn. */
 export const validVisit = (parts: { player: typeof player } & { [K in keyof Visit]?: fc.Arbitrary<unknown> }): fc.Arbitrary<Visit> =>
 	fc.record(parts as Record<string, fc.Arbitrary<unknown>>, { requiredKeys: ['player'] }).map((drawn) => visitSchema.parse({ format: 'lastwright-visit', version: 1, visitDate: '2026-09-01', ...drawn }))

@@ -118,6 +118,14 @@ describe('every kind', () => {
 		const letter = kinds.referral.compose({ visit, assessment: assess(visit), decisions: noDecisions, clinic, signedAt: undefined, draft: true, on })
 		expect(letter.blocks[0]).toEqual({ kind: 'text', tone: 'lead', text: 'Urgency: emergency, now. Request: emergency assessment.' })
 	})
+	// growth.md 5.2, cautions to print: an estimate; not to select; one method; girls least reliable; white samples; not with a growth disorder; privacy.
+	it('prints the cautions wherever a growth stage is told', () => {
+		const young = read(json('visit-adolescent.json')), girl = { ...young, player: { ...young.player, sex: 'female' as const } }
+		const words = JSON.stringify(report(girl))
+		for (const caution of ['This is an estimate', 'must not be used to select', 'one way of estimating over time', 'late in early growers', 'In girls the estimate is least sure', 'white North American', 'growth disorder', 'consent of a parent or guardian']) expect(words).toContain(caution)
+		expect(JSON.stringify(report(young))).not.toContain('least sure')
+		expect(JSON.stringify(report(read(json('visit-adult.json'))))).not.toContain('one way of estimating')
+	})
 	it('says that it was amended and lists what changed', () => {
 		const visit = read(json(names[0]!))
 		const document = report(visit, noDecisions, { draft: false, signedAt: '2027-01-21T09:00:00.000Z', version: 2, changes: ['heel raise 4 mm instead of 6 mm'] })

@@ -37,6 +37,16 @@ it('the label is within a quarter of the exact value; the fitting is never below
 		expect(Math.abs(sizes.mondopoint.lengthMm - mm)).toBeLessThanOrEqual(2.5)
 	}))
 })
+it('in steps of a tenth of a millimetre no label falls back or jumps by more than half a size', () => {
+	for (const system of systems) {
+		let before = place(sizesOf(90)[system], wraps(system))
+		for (let tenths = 901; tenths <= 4000; tenths++) {
+			const now = place(sizesOf(tenths / 10)[system], wraps(system))
+			if (now < before || now > before + 0.5) expect(now, `${system} at ${tenths / 10} mm`).toBe(before)
+			before = now
+		}
+	}
+})
 const visits: fc.Arbitrary<Visit> = validVisit({ player, feet })
 it('no number is NaN or infinite, every finding has its source', () => {
 	fc.assert(fc.property(visits, (visit) => {

@@ -68,6 +68,21 @@ describe('what stops the motion', () => {
 	})
 })
 
+// Barouk 2014 FAC 19:659: tight off the ground only with 0 degrees or less knee straight and 13 or more gained (clinical.md 1.5).
+it.each([[0, 13, 'so here'], [1, 14, 'not so here'], [-2, 5, 'not so here'], [-2, 11, 'so here']])('knee straight %i, bent %i: %s', (kneeStraightDeg, kneeBentDeg, words) => expect(of({ left: { kneeStraightDeg, kneeBentDeg } }).workings.find((one) => one.id === 'ankle.limit.left')!.lines[1]).toMatch(new RegExp(`straight: ${words}$`)))
+// clinical.md 9 rows 1 to 3: 10 mm on 180 is 3.18 degrees, 6 on 170 is 2.02, 4 degrees on 180 is 12.59 mm; 1.8: 15 mm at 0.26 degrees a mm; the raise-block row of the trial.
+it('numbered checks of pitch', () => {
+	expect([pitchDeg(10, 180), pitchDeg(6, 170), heightForPitch(4, 180)].map((one) => one.toFixed(2))).toEqual(['3.18', '2.02', '12.59'])
+	expect(3.9 / pitchDeg(15, 180)).toBeCloseTo(protocol.value('ankle.raiseTransfer'), 2)
+	// asin(h / L) differs by less than 0.06 degrees to 18 mm and from 150 mm on.
+	for (let h = 0; h <= 18; h++) for (let length = 150; length <= 200; length += 5) expect(Math.abs((Math.asin(h / length) * 180) / Math.PI - pitchDeg(h, length))).toBeLessThan(0.06)
+})
+// Where heel to ball is not measured: 0.72 of foot length, heel centre to ball 0.60, both from memory (clinical.md 1.8).
+it('levers from foot length', () => {
+	const made = of({ left: { lungeDeg: 30 } }, { feet: { left: { heelToToeMm: 250 }, right: { heelToToeMm: 250 } } })
+	expect(made.workings.find((one) => one.id === 'ankle.heel-raise')!.lines.join(' ')).toContain('atan(4 / 180) = 1.27 deg on heel to ball; atan(4 / 150) = 1.53 deg on heel centre')
+})
+
 describe('heel raise', () => {
 	// Common practice, no source (clinical.md 2.4): 4 mm for a restricted ankle, 5 for apophysitis, 6 for a front block; both feet; the largest, never the sum.
 	const apophysitis = { conditions: [{ condition: 'calcaneal-apophysitis' as const, side: 'left' as const, status: 'current' as const }] }

@@ -1,14 +1,16 @@
 /** Published and recomputed check values of the growth room, each with its source. */
 import { describe, expect, it } from 'vitest'
-import { adjustedParentCm, khamisRocheCm } from '../../shared/growth/adult-stature.ts'
+import { adjustedParentCm, khamisRocheAt, khamisRocheCm } from '../../shared/growth/adult-stature.ts'
 import { bmiCentile, centile, lmsAt, lmsZ } from '../../shared/growth/centiles.ts'
 import { growth } from '../../shared/growth/growth.ts'
 import { fransenRatioBoys, mirwaldBoys, mirwaldGirls, mooreBoys, mooreGirls, mooreSittingBoys } from '../../shared/growth/maturity.ts'
-import { bandOf } from '../../shared/growth/stage.ts'
+import { footRates } from '../../shared/growth/forecast.ts'
+import { bandOf, stage } from '../../shared/growth/stage.ts'
 import { khamisRoche } from '../../shared/protocol/norms/khamis-roche.ts'
 import { perYear, perYearError } from '../../shared/growth/velocity.ts'
 import { cdcBmi, cdcMass, cdcStature } from '../../shared/protocol/norms/cdc2000.ts'
 import { openProtocol } from '../../shared/protocol/protocol.ts'
+import { parseVisit } from '../../shared/visit/parse.ts'
 import type { Visit } from '../../shared/visit/visit.ts'
 
 const sized = (ageYears: number, statureCm: number, sittingHeightCm: number, massKg: number) => ({ ageYears, statureCm, sittingHeightCm, massKg })
@@ -84,6 +86,120 @@ describe('centiles (CDC 2000 percentile columns)', () => {
 		expect(bmiCentile(cdcBmi, 'male', 156.5, 30)!.percentile).toBeCloseTo(98.053, 2)
 		expect(bmiCentile(cdcBmi, 'female', 156.5, 32)!.z).toBeCloseTo(2.1717, 3)
 	})
+})
+
+describe('edges of age', () => {
+	const body = { statureCm: 135, sittingHeightCm: 71, massKg: 30 }
+	const at = (birthDate: string, sex: 'male' | 'female' = 'male', more: Visit['body'] = body) => growth(visit({ body: more, birthDate, sex }), [], protocol)!
+	const methods = (one: ReturnType<typeof at>) => Object.keys(one.maturityOffsetYears).sort()
+	// growth.md 1.1: boys from 9, girls 8 to 16, Moore 7.5 to 17.5, Fransen 8 to 17 years. A birthday counts, although days / 365.25 may be 8.9993 on it.
+	it('boys from the ninth birthday on', () => {
+		expect(at('2018-01-20').decimalAgeYears).toBeLessThan(9)
+		expect(methods(at('2018-01-20'))).toEqual(['fransen', 'mirwald', 'moore', 'mooreSitting'])
+		expect(methods(at('2018-01-24'))).toEqual([])
+		for (const one of at('2018-01-24').findings.filter((found) => found.id.startsWith('growth.outside'))) expect(one.says).toContain('at 8.99 years')
+	})
+	it('girls from 8 to 16', () => {
+		expect([methods(at('2019-01-20', 'female')), methods(at('2019-01-24', 'female'))]).toEqual([['mirwald', 'moore'], []])
+		const tall = { statureCm: 165, sittingHeightCm: 87, massKg: 56 }
+		expect([methods(at('2011-01-20', 'female', tall)), methods(at('2011-01-16', 'female', tall))]).toEqual([['mirwald', 'moore'], []])
+	})
+	it('Fransen to 17, Moore to 17.5', () => {
+		const tall = { statureCm: 178, sittingHeightCm: 93, massKg: 68 }
+		expect(methods(at('2010-01-20', 'male', tall))).toEqual(['fransen', 'mirwald', 'moore', 'mooreSitting'])
+		expect(methods(at('2010-01-10', 'male', tall))).toEqual(['mirwald', 'moore', 'mooreSitting'])
+		expect(methods(at('2009-07-10', 'male', tall))).toEqual(['mirwald'])
+	})
+	it('adult stature from 4.0 to 17.5 years', () => {
+		const parents = { motherStatureCm: 165, fatherStatureCm: 180 }
+		const of = (birthDate: string, statureCm: number, massKg: number) => at(birthDate, 'male', { statureCm, massKg, ...parents }).predictedAdultStatureCm !== undefined
+		expect([of('2023-01-20', 103, 17), of('2023-01-26', 103, 17), of('2009-07-22', 176, 66), of('2009-07-10', 176, 66)]).toEqual([true, false, true, false])
+	})
+	// growth.md 1.1: best ages girls 9 to 13, boys 12 to 16.
+	it.each([['male', '2015-01-20', false], ['male', '2015-01-30', true], ['male', '2011-01-20', false], ['male', '2011-01-10', true], ['female', '2014-01-20', false], ['female', '2014-01-10', true]] as const)('%s born %s outside the best ages: %s', (sex, birth, outside) => expect(at(birth, sex, { statureCm: 155, sittingHeightCm: 80, massKg: 44 }).findings.some((one) => one.id === 'growth.best-ages')).toBe(outside))
+	// Season rule (sizing.md 4.3): every 3 months under 15 (boys) and 14 (girls), by completed years: 13.9986 on a fourteenth birthday is 14.
+	it.each([['female', '2013-01-20', '2027-07-20'], ['female', '2013-01-21', '2027-04-20'], ['male', '2013-01-20', '2027-04-20'], ['male', '2012-01-20', '2027-07-20'], ['male', '2012-01-21', '2027-04-20']] as const)('%s born %s: again by %s', (sex, birth, date) => expect(growth(visit({ sex, birthDate: birth }), [], protocol)!.measureAgainBy).toBe(date))
+	// growth.md 1.5: sitting height not below stature is refused where the visit is read; a ratio outside 0.46 to 0.58 is questioned (common practice).
+	it('sitting height', () => {
+		const problems = (sittingHeightCm: number) => { const read = parseVisit(visit({ body: { statureCm: 120, sittingHeightCm } })); return read.ok ? [] : read.problems.map((one) => one.path) }
+		expect([problems(120), problems(119.9)]).toEqual([['body.sittingHeightCm'], []])
+		const asked = (sittingHeightCm: number) => at('2013-05-02', 'male', { statureCm: 150, sittingHeightCm, massKg: 40 }).findings.some((one) => one.id === 'growth.sitting-ratio')
+		expect([68.9, 69, 87, 87.1].map(asked)).toEqual([true, false, false, true])
+	})
+	// growth.md 1.1: an offset beyond 4 years either way is refused, with the reason.
+	it('an offset beyond four years', () => {
+		const far = at('2010-02-01', 'male', { statureCm: 205, sittingHeightCm: 115, massKg: 110 })
+		expect(far.maturityOffsetYears).not.toHaveProperty('mirwald')
+		expect(far.findings.find((one) => one.id === 'growth.outside-mirwald')!.says).toContain('more than 4 years')
+	})
+	it('parents: missing ones are named, unrecorded origin is said', () => {
+		const of = (more: Visit['body']) => at('2014-01-20', 'male', { statureCm: 158, massKg: 46, ...more }).findings
+		expect(of({ motherStatureCm: 165 }).find((one) => one.id === 'growth.adult-stature-missing')!.says).toContain("father's stature not recorded")
+		expect(of({ motherStatureCm: 165, fatherStatureCm: 180 }).find((one) => one.id === 'growth.adult-stature')!.says).toContain('taken as measured')
+		expect(of({ motherStatureCm: 165, fatherStatureCm: 180, parentStatures: 'measured' }).find((one) => one.id === 'growth.adult-stature')!.says).not.toContain('taken as measured')
+	})
+	// The basis panel's own line, worked out, gives the ratio: no coefficient of Fransen 2018 is mistyped in it.
+	it('the Fransen line with the numbers put in', () => {
+		const one = at('2013-05-02', 'male', { statureCm: 158, sittingHeightCm: 82, massKg: 46 })
+		const line = one.workings.find((working) => working.id === 'growth.offset-fransen')!.lines[0]!
+		const terms = line.replaceAll(' - ', ' + -').split(' + ').map((term) => term.split(' x ').reduce((product, factor) => { const [number, power] = factor.split(' '); return product * Number(number) ** (power === 'squared' ? 2 : power === 'cubed' ? 3 : 1) }, 1))
+		expect(terms.reduce((sum, term) => sum + term, 0)).toBeCloseTo(fransenRatioBoys(sized(one.decimalAgeYears, 158, 82, 46)), 4)
+	})
+	// growth.md 1.1: never two decimals.
+	it('the offset is shown to one decimal, and its error only where an offset stands', () => {
+		const one = at('2013-05-02', 'male', { statureCm: 158, sittingHeightCm: 82, massKg: 46 })
+		for (const working of one.workings.filter((each) => each.id.startsWith('growth.offset-'))) expect(working.lines.find((line) => line.startsWith('Offset'))).toMatch(/^Offset -?\d+(\.\d)? years; .* = \d+(\.\d)? years/)
+		expect(one.findings.find((found) => found.id === 'growth.stage')!.says).toContain('good to about 0.6 years')
+		const share = at('2019-06-01', 'female', { statureCm: 125, massKg: 25, motherStatureCm: 165, fatherStatureCm: 180 })
+		expect(share.findings.find((found) => found.id === 'growth.stage')!.says).not.toContain('offset')
+	})
+})
+
+describe('ages at peak height velocity (growth.md 1.5, recomputed), tolerance 0.0005', () => {
+	it.each([['male', 11.5, 145, 75.5, 36, 13.8099], ['male', 12.5, 152, 78.5, 41.5, 13.995], ['male', 13.8, 165, 85.5, 54, 13.7555], ['male', 16, 177, 92.5, 68, 13.8075], ['female', 11, 146, 77, 38, 11.8677], ['female', 12, 153, 81, 43.5, 11.9004], ['female', 14.5, 163, 87, 55, 12.3628], ['female', 15.5, 165, 88, 57, 12.6987]] as const)('Mirwald, %s %f y', (sex, a, h, sh, m, peak) => expect(Math.abs(a - (sex === 'male' ? mirwaldBoys : mirwaldGirls)(sized(a, h, sh, m)) - peak)).toBeLessThan(0.0005))
+	it.each([[11, 146, 11.9267], [12, 153, 11.9553], [14.5, 163, 12.2276], [15.5, 165, 12.4083]])('Moore, girl %f y', (a, h, peak) => expect(Math.abs(a - mooreGirls(a, h) - peak)).toBeLessThan(0.0005))
+	// The room gives the same: age less offset, and Fransen's own age.
+	it('as the room gives them', () => {
+		const result = growth(visit({ body: { statureCm: 165, sittingHeightCm: 85.5, massKg: 54 } }), [], protocol)!
+		for (const method of ['mirwald', 'moore', 'mooreSitting', 'fransen'] as const) expect(result.ageAtPeakHeightVelocityYears[method]!).toBeCloseTo(result.decimalAgeYears - result.maturityOffsetYears[method]!, 9)
+		expect(result.ageAtPeakHeightVelocityYears.fransen!).toBeCloseTo(result.decimalAgeYears / fransenRatioBoys(sized(result.decimalAgeYears, 165, 85.5, 54)), 9)
+	})
+})
+
+describe('stages, edge by edge', () => {
+	// Monasterio 2021: around from 88 to 96 %, both included; Salter 2021: offset from -1.0 to +1.0, both included (growth.md 1.3, 2.6).
+	it.each([[87.99, 'before'], [88, 'around'], [96, 'around'], [96.01, 'after']] as const)('%f %%: %s', (percent, band) => expect(stage(percent, undefined, protocol).band).toBe(band))
+	it.each([[-1.0001, 'before'], [-1, 'around'], [1, 'around'], [1.0001, 'after']] as const)('offset %f: %s', (offset, band) => expect(stage(undefined, offset, protocol).band).toBe(band))
+	// growth.md 6: share of adult stature first; where the two disagree, uncertain, treated as around.
+	it('disagreeing and missing', () => {
+		expect([stage(85, 0, protocol).band, stage(85, -2, protocol).band, stage(undefined, undefined, protocol).band]).toEqual(['uncertain', 'before', 'uncertain'])
+		expect(stage(85, 0, protocol).findings[0]!.says).toContain('Treat the player as around')
+	})
+	// growth.md 6: foot before 88 %, knee 86 to 91 %, hip after.
+	it.each([[85.9, ['foot']], [86, ['foot', 'knee']], [87.9, ['foot', 'knee']], [88, ['knee']], [91, ['knee']], [91.1, ['hip']]] as const)('parts to feel at %f %%: %j', (percent, parts) => expect(stage(percent, undefined, protocol).findings.flatMap((one) => (one.id.startsWith('growth.apophysis-') ? [one.id.slice(17)] : []))).toEqual(parts))
+})
+
+// growth.md 2.3: adult stature of the median child of median parents, with the erratum and with the weight column ten times too small; one decimal.
+describe('the erratum against the first print', () => {
+	it.each([[8, 177.4, 183.5, 165.6, 179.8], [10, 177.6, 184, 164.9, 177.2], [12, 177.2, 181.3, 165.5, 175.8], [14, 177.7, 180.3, 164.8, 171], [16, 176.9, 178.4, 163.7, 165.5]])('%i years', (age, boy, boyFirst, girl, girlFirst) => {
+		for (const [sex, erratum, first] of [['male', boy, boyFirst], ['female', girl, girlFirst]] as const) {
+			const [h, m] = [cdcStature, cdcMass].map((table) => lmsAt(table, sex, age * 12)!.m) as [number, number]
+			const adult = khamisRocheCm({ sex, ageYears: age, statureCm: h, massKg: m, motherCm: 163.34, fatherCm: 176.85, reported: false })!
+			expect(Math.abs(adult - erratum)).toBeLessThan(0.06)
+			expect(Math.abs(adult - 0.9 * khamisRocheAt(sex, age)!.weight * (m / 0.45359237) * 2.54 - first)).toBeLessThan(0.06)
+		}
+	})
+})
+// growth.md 2.5: share of adult stature of the eight players, without and with the adjustment of reported parents; tolerance 0.02.
+it.each([['male', 11, 143, 35, 80.19, 80.54], ['male', 13, 158, 46, 87.68, 88.12], ['male', 14, 168, 56, 92.64, 93.07], ['male', 15.5, 175, 66, 97.24, 97.57], ['female', 10, 139, 33, 83.44, 83.7], ['female', 11, 146, 38, 87.72, 88.04], ['female', 13, 159, 49, 95.34, 95.6], ['female', 14.5, 163, 55, 98.26, 98.38]] as const)('share of adult stature, %s %f y', (sex, ageYears, statureCm, massKg, plain, adjusted) => {
+	const of = (reported: boolean) => (100 * statureCm) / khamisRocheCm({ sex, ageYears, statureCm, massKg, motherCm: 165, fatherCm: 180, reported })!
+	expect(Math.abs(of(false) - plain)).toBeLessThan(0.02)
+	expect(Math.abs(of(true) - adjusted)).toBeLessThan(0.02)
+})
+// sizing.md 4.2 (Cheng 1997, read linearly): boy of 10 215.5 mm, boy of 15 258 mm, girl of 12 234 mm; the forecast uses these rates and plateaus.
+it('the linear curve behind the foot forecast', () => {
+	const { mean } = footRates(visit(), protocol), girls = footRates(visit({ sex: 'female' }), protocol)
+	expect([156 + mean.mmPerYear * (10 - 3), 156 + mean.mmPerYear * (mean.stopsAt - 3), 153 + girls.mean.mmPerYear * (girls.slow.stopsAt - 3)]).toEqual([215.5, 258, 234])
 })
 
 describe('growth rate', () => {
@@ -207,6 +323,7 @@ describe('growth rate between visits', () => {
 		expect(grown(200, -0.6).findings.find((one) => one.id === 'growth.velocity')!.says).toContain('no more than measuring error')
 	})
 	// Kemper et al. 2015: from 7.2 cm a year.
+	it('says so where the error reaches below 7.2', () => expect(grown(90, 2).findings.find((one) => one.id === 'growth.fast')!.says).toContain('may lie below 7.2'))
 	it('fast from 7.2 cm a year', () => expect([ids(grown(365, 7.1)).includes('growth.fast'), ids(grown(365, 7.3)).includes('growth.fast')]).toEqual([false, true]))
 	// The table of growth.md 4: SD 0.2 and 0.3 cm, 1 to 12 months.
 	it.each([[1, 6.65, 9.98], [2, 3.33, 4.99], [3, 2.22, 3.33], [4, 1.66, 2.49], [6, 1.11, 1.66], [12, 0.55, 0.83]])('error over %i months', (months, low, high) => {

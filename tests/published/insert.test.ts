@@ -57,6 +57,32 @@ describe('from finding to element', () => {
 	})
 	it('metatarsalgia: dome edge 5 mm behind the heads', () => expect(left({ conditions: [has('metatarsalgia')], feet: { left: { heelToBallMm: 190 } } }).elements.find((one) => one.element === 'metatarsal-dome')!.says).toContain('185 mm from the heel'))
 	it('stiff painful first joint: plate, no cut-out', () => { const one = left({ conditions: [has('first-mtp-osteoarthritis'), has('metatarsalgia')], posture: { left: { firstMtpDegNonWeightBearing: 60, jackTestDeg: 5 } } }); expect(ids(one)).toContain('forefoot-stiffener'); expect(ids(one)).not.toContain('first-ray-cutout') })
+	// clinical.md 4.4: a cut-out not with a forefoot varus; a medial forefoot post not where the first joint is held or limited.
+	it('what was measured speaks against an element as a condition does', () => {
+		const of = (more: NonNullable<Visit['posture']>['left'], ...conditions: Conditions) => assess(visit({ posture: { left: { fpi6: flat, ...more } }, conditions, body: { massKg: 70 } })).insert
+		const varus = of({ forefoot: 'varus-flexible', firstMtpDegNonWeightBearing: 70, jackTestDeg: 5 }, has('plantar-heel-pain'), has('flexible-flatfoot-pain'))
+		expect(ids(varus.left)).not.toContain('first-ray-cutout')
+		expect(ids(varus.left)).not.toContain('forefoot-post-medial')
+		expect(varus.conflicts.map((one) => one.id)).toEqual(expect.arrayContaining(['insert.withheld-first-ray-cutout.left', 'insert.withheld-forefoot-post-medial.left']))
+		expect(ids(of({ forefoot: 'neutral', firstMtpDegNonWeightBearing: 70, jackTestDeg: 5 }, has('plantar-heel-pain')).left)).toContain('first-ray-cutout')
+		expect(ids(of({ forefoot: 'varus-flexible', firstMtpDegNonWeightBearing: 70, jackTestDeg: 20 }, has('flexible-flatfoot-pain')).left)).toContain('forefoot-post-medial')
+	})
+	// clinical.md 2.4 and 2.5: what is for both shoes is equal, the rest is the leg-length raise; one figure in the ankle's proposal and in the insert.
+	it('a leg-length correction is counted once', () => {
+		const body = { legLengthDifferenceMm: 8, shorterLeg: 'left' as const, legLengthReason: 'back pain', legLengthSymptoms: true }
+		for (const [ankles, raises] of [[undefined, [0, 5.6, 0]], [{ left: { lungeDeg: 30 } }, [4, 2, 4]]] as const) {
+			const one = assess(visit({ body, ...(ankles ? { ankles } : {}) }))
+			const amount = (side: 'left' | 'right', element: string) => amountOf(one.insert[side], element) ?? 0
+			expect([amount('left', 'heel-raise'), amount('left', 'leg-length-raise'), amount('right', 'heel-raise')]).toEqual(raises)
+			expect(amount('left', 'heel-raise') + amount('left', 'leg-length-raise')).toBe(one.ankle.heelRaiseMm!.left)
+			expect(amount('right', 'heel-raise')).toBe(one.ankle.heelRaiseMm!.right)
+		}
+		// Recorded symptoms are enough; a recorded no stands against the condition.
+		expect(amountOf(left({ body: { legLengthDifferenceMm: 6, shorterLeg: 'left', legLengthSymptoms: true } }), 'leg-length-raise')).toBe(3.6)
+		expect(left({ body: { legLengthDifferenceMm: 6, shorterLeg: 'left', legLengthSymptoms: false }, conditions: [has('leg-length-difference')] }).state).toBe('not-needed')
+	})
+	// clinical.md 4.5, scheme B in print: 1, 2, 3, 5, 7, 9 and 10 hours are 37 by day 10; scheme A in use comes to 35 by day 7.
+	it('wear-in against the other scheme', () => expect([1, 2, 3, 5, 7, 9, 10].reduce((sum, one) => sum + one, 0) - [1, 2, 3, 4, 5, 6, 7].reduce((sum, day) => sum + wearInHours(day, protocol), 0)).toBe(2))
 	it('growing heel: 5 mm raise and cushion on both sides, no shell', () => {
 		const both = assess(visit({ player: { givenName: 'A', familyName: 'B', birthDate: '2015-01-01', sex: 'male' }, conditions: [has('calcaneal-apophysitis')] })).insert
 		for (const side of ['left', 'right'] as const) { expect(amountOf(both[side], 'heel-raise')).toBe(5); expect(ids(both[side])).not.toContain('shell') }
@@ -90,6 +116,29 @@ describe('stops and decisions', () => {
 		expect([stillBlocked(read, noDecisions), stillBlocked(read, done)]).toEqual([['left'], []])
 		expect(decidedInsert(one, read, done, protocol).result.left.state).toBe('proposed')
 		expect(decidedInsert(one, read, noDecisions, protocol).left).toEqual([])
+	})
+	// clinical.md 2.4: warn above 6 mm, stop above 10 mm in a boot; 4.3: a skive needs a heel cup of 14 mm, 20 where skive and inversion are above 5.
+	it.each([[6, []], [6.1, ['insert.decided-raise.left']], [10, ['insert.decided-raise.left']], [10.1, ['insert.decided-raise.left']]] as const)('a raise changed to %f mm: %j', (value, wanted) => {
+		const one = visit({ ankles: { left: { lungeDeg: 30 } } }), read = assess(one)
+		const { result } = decidedInsert(one, read, decisionsSchema.parse({ ...noDecisions, insert: { left: [{ element: 'heel-raise', choice: 'change', value, why: 'asked for' }] } }), protocol)
+		const found = result.conflicts.filter((each) => each.id.startsWith('insert.decided'))
+		expect(found.map((each) => each.id)).toEqual(wanted)
+		if (value > 6) expect(found[0]!.says).toMatch(value > 10 ? /above 10 mm: not inside a boot/ : /above 6 mm: check heel hold/)
+	})
+	it('a raise added to a raise is counted with it; a skive changed outgrows its cup; a dropped skive takes its conflict along', () => {
+		const one = visit({ posture: { left: { fpi6: flat, supinationResistance: 'high' } }, conditions: [has('flexible-flatfoot-pain')], body: { massKg: 70 }, ankles: { left: { lungeDeg: 30 } } }), read = assess(one)
+		const conflicts = (list: object[]) => decidedInsert(one, read, decisionsSchema.parse({ ...noDecisions, insert: { left: list } }), protocol).result.conflicts.map((each) => each.id)
+		expect(conflicts([])).toContain('insert.skive-cup.left')
+		expect(conflicts([{ element: 'leg-length-raise', choice: 'add', value: 7, why: 'blocks' }])).toContain('insert.decided-raise.left')
+		expect(conflicts([{ element: 'medial-skive', choice: 'change', value: 6, why: 'strong' }])).toContain('insert.decided-cup.left')
+		expect(conflicts([{ element: 'medial-skive', choice: 'drop', why: 'boot only' }])).not.toContain('insert.skive-cup.left')
+		expect(conflicts([{ element: 'medial-skive', choice: 'drop', why: 'boot only' }])).not.toContain('insert.decided-cup.left')
+	})
+	it('a growing heel is looked at again, and the thickness of a minor is said to be that of adults', () => {
+		const born = { player: { givenName: 'A', familyName: 'B', birthDate: '2013-01-01', sex: 'male' as const } }
+		expect(left({ ...born, conditions: [has('calcaneal-apophysitis')] }).elements.find((one) => one.element === 'heel-raise')!.cautions.join()).toMatch(/look again at 6 weeks/)
+		const shell = (massKg: number) => left({ ...born, posture: { left: { fpi6: flat } }, conditions: [has('flexible-flatfoot-pain')], body: { massKg } }).elements.find((one) => one.element === 'shell')!.cautions.join()
+		expect([shell(45), shell(39)].map((one) => one.includes('protocol for adults'))).toEqual([true, false])
 	})
 	it('changes, drops and additions keep their reason; without one they are refused', () => {
 		const elements = assess(visit(painful)).insert.left.elements

@@ -37,4 +37,8 @@ it('forces by task for 95 kg, each with its span and source', () => {
 	for (const one of peakForces!) { expect(one.highN).toBeGreaterThan(one.lowN); expect(one.basis.source.length).toBeGreaterThan(5) }
 })
 it.each([[9, 0, ['one-sport', 'no-day-off']], [8, 1, []]] as const)('%i months, %i days off: %o', (monthsPerYearInOneSport, daysOffPerWeek, flags) => expect(loading(visit({ play: { monthsPerYearInOneSport, daysOffPerWeek } }), protocol).findings.map((one) => one.id)).toEqual(flags.map((one) => `loading.${one}`)))
+// Brenner 2016 (secondary): above 16 hours a week in all, strictly; free play counts where recorded (flags-load.md 4.4).
+it.each([[16, undefined, false], [16.5, undefined, true], [12, 4, false], [12, 4.5, true]])('%f organised, %s free: too many in all %s', (organisedHoursPerWeek, freePlayHoursPerWeek, flag) => expect(loading(visit({ play: { organisedHoursPerWeek, ...(freePlayHoursPerWeek === undefined ? {} : { freePlayHoursPerWeek }) } }, '2009-06-01'), protocol).findings.some((one) => one.id === 'loading.hours-high')).toBe(flag))
+// Jayanthi 2015: hours above the age in completed years, strictly; ratio above 2 to 1; 12 to 6 is 2.0, 12 to 5 is 2.4.
+it('ratio', () => expect([loading(visit({ play: { organisedHoursPerWeek: 12, freePlayHoursPerWeek: 6 } }), protocol).organisedToFreeRatio, loading(visit({ play: { organisedHoursPerWeek: 12, freePlayHoursPerWeek: 5 } }), protocol).organisedToFreeRatio]).toEqual([2, 2.4]))
 it('adults are not judged by youth rules', () => expect(loading(visit({ play: { monthsPerYearInOneSport: 12, daysOffPerWeek: 0, organisedHoursPerWeek: 40 } }, '2000-01-01'), protocol).findings).toEqual([]))

@@ -69,6 +69,14 @@ describe('heel rises', () => {
 	it('spells its source', () => expect(raw.row('posture.riseMen20').source).toContain('Hébert-Losier'))
 })
 
+// Glasoe 2022 (expert): a hypermobile first ray counts above 8 mm with symptoms; the other readings are common practice (clinical.md 3.2).
+it('first ray: each reading on its own basis', () => {
+	const of = (firstRay: 'hypermobile' | 'plantarflexed') => posture(visit({ left: { firstRay } }), [], raw).findings.find((one) => one.id === 'posture.first-ray.left')!
+	expect(of('hypermobile')).toMatchObject({ says: expect.stringContaining('above 8 mm'), basis: { source: expect.stringContaining('Glasoe 2022'), strength: 'expert' } })
+	expect(of('plantarflexed').basis).toMatchObject({ source: 'common practice, no source', strength: 'practice' })
+})
+// Cain 2007 JSAMS 10:311: futsal boys, FPI below 2 (clinical.md 3.1); boys only, strictly below.
+it.each([[1, 'male', '2012-01-01', true], [2, 'male', '2012-01-01', false], [1, 'female', '2012-01-01', false], [1, 'male', '1998-01-01', false]] as const)('FPI %i, %s born %s', (total, sex, born, said) => expect(posture(visit({ left: { fpi6: items(total) } }, { sex, born }), [], raw).findings.some((one) => one.id === 'posture.fpi-low.left')).toBe(said))
 // Mueller, in Nielsen 2009 JFAR 2:12: upper limit 10 mm; 13 and 15 also in print (clinical.md 3.2).
 it.each([[10, false], [10.1, true]])('navicular drop of %f mm', (navicularDropMm, over) => expect(ids(visit({ left: { navicularDropMm } })).includes('posture.navicular-drop.left')).toBe(over))
 
@@ -100,6 +108,11 @@ describe('leg-length difference', () => {
 	const of = (body: NonNullable<Visit['body']>, born = '1990-01-01') => posture(visit({}, { born, body }), [], raw).legLength
 	// Practice bands 5, 10 and 20 mm (clinical.md 2.5); 10 mm x 70 % = 7 mm, trial PMC6417033 (9 row 21).
 	it.each([[4.9, 'record-only'], [5, 'only-if-symptomatic'], [9.9, 'only-if-symptomatic'], [10, 'consider'], [19.9, 'consider'], [20, 'refer']])('%f mm: %s', (legLengthDifferenceMm, action) => expect(of({ legLengthDifferenceMm })?.action).toBe(action))
+	it('symptoms are one answer for every room: as recorded, else a current condition', () => {
+		const condition = { conditions: [{ condition: 'leg-length-difference' as const, side: 'left' as const, status: 'current' as const }] }
+		const correction = (body: NonNullable<Visit['body']>) => posture(visit({}, { born: '1990-01-01', body, ...condition }), [], raw).legLength?.correctionMm
+		expect([correction({ legLengthDifferenceMm: 8 }), correction({ legLengthDifferenceMm: 8, legLengthSymptoms: false })]).toEqual([{ min: 4, max: 5.6 }, undefined])
+	})
 	it('50 to 70 %', () => expect(of({ legLengthDifferenceMm: 10, shorterLeg: 'left' })?.correctionMm).toEqual({ min: 5, max: 7 }))
 	it('without symptoms: none below 10 mm, and none in a growing player', () => {
 		expect(of({ legLengthDifferenceMm: 8 })?.correctionMm).toBeUndefined()

@@ -14,12 +14,36 @@ const visit = (answers: Screening, birthDate = '2000-01-01', play?: Visit['play'
 describe('Ottawa', () => {
 	it.each([[0, 1, 1, 1, 'not-met'], [1, 0, 0, 0, 'not-met'], [1, 1, 0, 0, 'met'], [1, 0, 1, 1, 'met'], [1, 0, 1, 0, 'not-met'], [1, 0, 0, 1, 'not-met'], [1, 1, 1, 1, 'met']] as const)('P%i T%i I%i N%i', (p, t, i, n, state) => expect(filmNeeded(p === 1, t === 1, i === 1, n === 1)).toBe(state))
 	it('a missing answer is never no', () => expect([filmNeeded(true, undefined, false, false), filmNeeded(undefined, true, false, false), filmNeeded(true, true, undefined, undefined)]).toEqual(['incomplete', 'incomplete', 'met']))
+	// flags-load.md 1.2 row 8: any missing input with the rest negative is incomplete, never no; a rule already met stays met.
+	it('each question left open alone', () => {
+		const answers = [false, false, false, false] as (boolean | undefined)[]
+		for (const pain of [false, true]) for (const at of [0, 1, 2, 3]) {
+			const [p, t, i, n] = answers.map((one, k) => (k === at ? undefined : k === 0 ? pain : one))
+			expect(filmNeeded(p, t, i, n), `pain ${pain}, question ${at}`).toBe('incomplete')
+		}
+	})
+	// All sixteen rows against the printed Boolean: P and (T or (I and N)).
+	it('the whole truth table', () => {
+		for (let row = 0; row < 16; row++) {
+			const [p, t, i, n] = [8, 4, 2, 1].map((bit) => (row & bit) !== 0) as [boolean, boolean, boolean, boolean]
+			expect(filmNeeded(p, t, i, n)).toBe(p && (t || (i && n)) ? 'met' : 'not-met')
+		}
+	})
 	const quiet = { side: 'left', daysAgo: 2, malleolarZonePain: true, midfootZonePain: false, tenderLateralMalleolus: false, tenderMedialMalleolus: false, tenderNavicular: false, tenderFifthMetatarsalBase: false, unableToBearWeightThen: false, unableToBearWeightNow: false } as const
 	it('met is same-day, newly unable is imaging, quiet proceeds', () => {
 		expect(screening(visit({ injury: { ...quiet, tenderLateralMalleolus: true } }), protocol)).toMatchObject({ action: 'same-day', ottawa: { left: { ankle: 'met', foot: 'not-met' } } })
 		expect(screening(visit({ injury: { ...quiet, unableToBearWeightNow: true } }), protocol)).toMatchObject({ action: 'imaging', ottawa: { left: { ankle: 'not-met' } } })
 		expect(screening(visit({ injury: quiet }), protocol).action).toBe('proceed')
 	})
+	// Row 1: tenderness without pain in the zone is no by the rule, with a warning; row 6: new loss of weight bearing asks for imaging; both rules may be met.
+	it('rows 1 and 6, and both rules at once', () => {
+		const one = screening(visit({ injury: { ...quiet, malleolarZonePain: false, tenderLateralMalleolus: true, unableToBearWeightThen: true, unableToBearWeightNow: true } }), protocol)
+		expect([one.ottawa.left?.ankle, one.findings.some((each) => each.id === 'screening.tender-without-pain.left' && each.level === 'caution')]).toEqual(['not-met', true])
+		expect(screening(visit({ injury: { ...quiet, unableToBearWeightNow: true } }), protocol).items.find((each) => each.id === 'screening.newly-unable.left')?.action).toBe('imaging')
+		expect(screening(visit({ injury: { ...quiet, midfootZonePain: true, unableToBearWeightThen: true, unableToBearWeightNow: true } }), protocol).ottawa.left).toEqual({ ankle: 'met', foot: 'met' })
+	})
+	it.each([[10, '2000-01-01', 'not-met'], [11, '2000-01-01', 'not-applicable'], [2, '2021-01-20', 'not-met'], [2, '2021-01-21', 'not-applicable']] as const)('%i days, born %s: %s', (daysAgo, birth, state) => expect(screening(visit({ injury: { ...quiet, daysAgo } }, birth), protocol).ottawa.left?.ankle).toBe(state))
+	it('reduced sensation: not applicable, never not met', () => expect(screening(visit({ injury: quiet, reducedSensation: true }), protocol).ottawa.left).toEqual({ ankle: 'not-applicable', foot: 'not-applicable' }))
 	it.each([[{ daysAgo: 11 }, '2000-01-01'], [{ pregnant: true }, '2000-01-01'], [{ cannotBeAssessed: true }, '2000-01-01'], [{}, '2022-01-01']])('not applicable %o', (more, birth) => expect(screening(visit({ injury: { ...quiet, ...more } }, birth), protocol)).toMatchObject({ action: 'same-day', ottawa: { left: { ankle: 'not-applicable', foot: 'not-applicable' } } }))
 })
 describe('Wells', () => {
@@ -63,6 +87,8 @@ describe('other screens', () => {
 		[{ inflammatory: { morningStiffnessMin: 30 } }, 'proceed'], [{ inflammatory: { morningStiffnessMin: 31 } }, 'letter'],
 	] as [Screening, string][])('%o: %s', (answers, action) => expect(at(answers).action).toBe(action))
 	it.each([[{ feverInPastWeek: true }, 'same-day'], [{ days: 8, examinedBefore: false }, 'same-day'], [{ days: 7, examinedBefore: false }, 'proceed'], [{ days: 14, examinedBefore: true }, 'proceed'], [{ days: 15, examinedBefore: true }, 'same-day'], [{ hipThighKneePain: true }, 'imaging'], [{ hipThighKneePain: true, cannotBearWeight: true }, 'same-day']] as const)('child limp %o: %s', (more, action) => expect(at({ limp: { side: 'left', ...more } }, child).action).toBe(action))
+	// flags-load.md 1.5: above 9 years, so from the day after the ninth birthday.
+	it.each([['2018-01-20', 'proceed'], ['2017-12-20', 'imaging'], ['2017-06-20', 'imaging'], ['2009-01-21', 'imaging'], ['2009-01-20', 'proceed']])('hip pain, born %s: %s', (birth, action) => expect(at({ limp: { side: 'left', hipThighKneePain: true } }, birth).action).toBe(action))
 	it('hip pain under nine is not the growth-plate question', () => expect(at({ limp: { side: 'left', hipThighKneePain: true } }, '2018-06-01').action).toBe('proceed'))
 	it('a child with bone pain: X-ray within 48 hours', () => expect(at({ tumour: { side: 'left', unexplainedBonePain: true } }, child)).toMatchObject({ action: 'imaging', findings: expect.arrayContaining([expect.objectContaining({ says: expect.stringContaining('48 hours') })]) }))
 })

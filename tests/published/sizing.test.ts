@@ -1,8 +1,8 @@
 /** Published and recomputed check values of the sizing room, each with its source. */
 import { describe, expect, it } from 'vitest'
 import { openProtocol } from '../../shared/protocol/protocol.ts'
-import { girthForLengthZ, jisFitting, usMenFitting, widthForLengthZ } from '../../shared/sizing/fittings.ts'
-import { sizesOf } from '../../shared/sizing/sizes.ts'
+import { girthForLengthZ, jisFitting, lengthZ, usMenFitting, widthForLengthZ } from '../../shared/sizing/fittings.ts'
+import { euLongerOf, sizesOf } from '../../shared/sizing/sizes.ts'
 import { sizing } from '../../shared/sizing/sizing.ts'
 import type { Visit } from '../../shared/visit/visit.ts'
 
@@ -25,6 +25,24 @@ describe('labels', () => {
 		const sizes = sizesOf(mm)
 		expect([sizes.jpCm.label, sizes.eu.label, scaled(sizes.uk), scaled(sizes.usChild)]).toEqual([jp, eu, uk, usChild])
 		if (usMen !== null) expect([sizes.usMen.label, sizes.usWomen.label]).toEqual([usMen, usWomen])
+	})
+	// Every unrounded column of the same table, tolerance 0.01: F mm, EU 1.5F + 2, EU 1.5F + 2.25 with its label, UK 3F - 10, US men, US women, US child; child scales run on past 13.5.
+	const unrounded: [number, number, number, number, number, number | null, number | null, number][] = [
+		[160, 26, 26.25, 26.5, 8.9, null, null, 9.23], [170, 27.5, 27.75, 28, 10.08, null, null, 10.41], [190, 30.5, 30.75, 31, 12.44, null, null, 12.77], [200, 32, 32.25, 32.5, 13.62, null, null, 13.96],
+		[210, 33.5, 33.75, 34, 14.8, 2.8, 3.8, 15.14], [220, 35, 35.25, 35.5, 15.98, 3.98, 4.98, 16.32], [230, 36.5, 36.75, 37, 17.17, 5.17, 6.17, 17.5], [240, 38, 38.25, 38.5, 18.35, 6.35, 7.35, 18.68],
+		[245, 38.75, 39, 39, 18.94, 6.94, 7.94, 19.27], [250, 39.5, 39.75, 40, 19.53, 7.53, 8.53, 19.86], [255, 40.25, 40.5, 40.5, 20.12, 8.12, 9.12, 20.45], [260, 41, 41.25, 41.5, 20.71, 8.71, 9.71, 21.04],
+		[270, 42.5, 42.75, 43, 21.89, 9.89, 10.89, 22.22], [275, 43.25, 43.5, 43.5, 22.48, 10.48, 11.48, 22.81], [280, 44, 44.25, 44.5, 23.07, 11.07, 12.07, 23.4], [290, 45.5, 45.75, 46, 24.25, 12.25, 13.25, 24.59],
+		[295, 46.25, 46.5, 46.5, 24.84, 12.84, 13.84, 25.18], [300, 47, 47.25, 47.5, 25.43, 13.43, 14.43, 25.77], [305, 47.75, 48, 48, 26.02, 14.02, 15.02, 26.36], [315, 49.25, 49.5, 49.5, 27.2, 15.2, 16.2, 27.54],
+	]
+	it.each(unrounded)('every unrounded column, foot of %i mm', (mm, eu, euLonger, euLongerLabel, ukChild, usMen, usWomen, usChild) => {
+		const sizes = sizesOf(mm), runs = ({ exact, scale }: { exact: number; scale: string }) => exact + (scale === 'child' ? 0 : 13)
+		for (const [got, want] of [[sizes.eu.exact, eu], [euLongerOf(mm).exact, euLonger], [runs(sizes.uk), ukChild], [sizes.usMen.exact, usMen], [sizes.usWomen.exact, usWomen], [runs(sizes.usChild), usChild]] as const) if (want !== null) expect(Math.abs(got - want)).toBeLessThan(0.01)
+		expect(euLongerOf(mm).label).toBe(euLongerLabel)
+		expect(sizes.jpCm.exact).toBe(mm / 10)
+	})
+	it('the other EU formula is told beside the first, and refuses what is no length', () => {
+		expect(sizing(visit({ left: { heelToToeMm: 270 } }), [], protocol).workings.find((one) => one.id === 'sizing.size-eu')!.lines.join(' ')).toContain('42.75, label 43')
+		expect(() => euLongerOf(0)).toThrow(/give a positive number of mm/)
 	})
 	// Unrounded columns of the same table, tolerance 0.01.
 	it.each([[160, 26, 8.9, 9.23], [200, 32, 13.62, 13.96], [245, 38.75, 18.94, 19.27], [275, 43.25, 22.48, 22.81], [315, 49.25, 27.2, 27.54]])('unrounded, foot of %i mm', (mm, eu, ukChild, usChild) => {
@@ -113,7 +131,22 @@ describe("US men's width letters", () => {
 	})
 })
 
+// Printed range of the standard: men 20 to 30 cm, women 19.5 to 27 cm (sizing.md 2.3). Outside it the letters would be invented.
+it.each([['male', 197, false], ['male', 198, true], ['male', 302, true], ['male', 303, false], ['female', 192, false], ['female', 193, true], ['female', 272, true], ['female', 273, false]] as const)('JIS, %s foot of %i mm printed: %s', (sex, mm, printed) => {
+	const size = sizesOf(mm).mondopoint.lengthMm
+	expect(jisFitting(mm, 243 + 0.6 * (size - 250) - (sex === 'female' ? 3 : 0), sex, protocol)).toBe(printed ? `${size / 10}E` : undefined)
+})
+
 describe('population and error', () => {
+	// ANSUR II foot length (sizing.md 4.1): man 290 mm z 1.437, 92.5 %; man 250 mm z -1.617, 5.3 %; woman 265 mm z 1.504, 93.4 %; tolerance 0.005 and 0.1.
+	it.each([['male', 290, 1.437, 92.5], ['male', 250, -1.617, 5.3], ['female', 265, 1.504, 93.4]] as const)('%s foot of %i mm among adults', (sex, mm, z, percentile) => {
+		expect(Math.abs(lengthZ(mm, sex, protocol) - z)).toBeLessThan(0.005)
+		const { left } = sizing(visit({ left: { heelToToeMm: mm } }, { sex }), [], protocol)
+		expect(Math.abs(left.lengthPercentile! - percentile)).toBeLessThan(0.1)
+		expect(sizing(visit({ left: { heelToToeMm: mm } }, { sex, birthDate: '2012-01-01' }), [], protocol).left).not.toHaveProperty('lengthPercentile')
+	})
+	// sizing.md 4.1: breadth expected 101.83 at 271 mm and 92.66 at 246 mm.
+	it.each([['male', 271, 101.83], ['female', 246, 92.66]] as const)('%s %i mm: breadth expected %f', (sex, mm, expected) => expect(Math.abs(widthForLengthZ(mm, expected, sex, protocol))).toBeLessThan(0.005))
 	// Regressions computed from the public ANSUR II data (sizing.md 4.1), tolerance 0.01.
 	it.each([['male', 271, 102, 0.04], ['female', 246, 100, 1.85]] as const)('%s %i/%i mm: z %f', (sex, length, width, z) => expect(Math.abs(widthForLengthZ(length, width, sex, protocol) - z)).toBeLessThan(0.01))
 	// Girth regression of the same data: at the expected girth z is 0, one residual SD above it 1; the median man (271, 252 mm) is 0.01 above.
@@ -163,6 +196,19 @@ describe('rules of the device', () => {
 		expect(both.findings.map((one) => one.id)).toEqual(expect.arrayContaining(['sizing.arch-length.left', 'sizing.arch-length.right']))
 	})
 	// sizing.md 6: third reading when two differ by more than 2 mm.
+	// The eighteenth birthday counts, although days / 365.25 is 17.9986 on it: adult bands and adult tables.
+	it('18 years to the day', () => {
+		const of = (birthDate: string) => sizing(visit({ left: { heelToToeMm: 260, ballWidthMm: 100 } }, { birthDate }), [], protocol)
+		expect([of('2008-09-01').toeRoomMm?.min, of('2008-09-02').toeRoomMm?.min]).toEqual([5, 8])
+		expect([of('2008-09-01').left.widthForLengthZ === undefined, of('2008-09-02').left.widthForLengthZ === undefined]).toEqual([false, true])
+	})
+	it('third reading of each measure that decides', () => {
+		for (const [field, rule] of [['heelToBallMm', 'third-reading-ball'], ['ballWidthMm', 'third-reading-width'], ['ballGirthMm', 'third-reading-girth']] as const) {
+			expect(ids({ right: { [field]: [200, 202] } })).not.toContain(`sizing.${rule}.right`)
+			expect(ids({ right: { [field]: [200, 202.1] } })).toContain(`sizing.${rule}.right`)
+			expect(ids({ right: { [field]: [200, 202.1, 201] } })).not.toContain(`sizing.${rule}.right`)
+		}
+	})
 	it('third reading', () => {
 		expect(ids({ left: { heelToToeMm: [260, 262] } })).not.toContain('sizing.third-reading.left')
 		expect(ids({ left: { heelToToeMm: [260, 262.1] } })).toContain('sizing.third-reading.left')
@@ -195,6 +241,43 @@ it('the wrap of child 13.5 to adult 1, as Table C prints it', () => {
 	}
 })
 
+const mean = (list: readonly number[]) => list.reduce((sum, one) => sum + one, 0) / list.length
+const sd = (list: readonly number[]) => Math.sqrt(list.reduce((sum, one) => sum + (one - mean(list)) ** 2, 0) / (list.length - 1))
+// sizing.md 1.5, Table C: EU is 1.5F + 1.22 (SD 0.22), UK is 3F - 23.9 (SD 0.18), so 0.78 and 0.9 below ours.
+it('Table C against the formulas', () => {
+	const chart: [number, number, number][] = [[33, 1, 210], [34, 2, 220], [35, 2.5, 225], [36, 3.5, 230], [37, 4.5, 240], [38, 5, 245], [39, 5.5, 250], [40, 7, 260], [41, 7.5, 265], [42, 8, 270], [43, 9, 280], [44, 9.5, 285], [45, 10.5, 295], [46, 11.5, 300], [47, 12, 305], [48, 13, 310], [49, 14, 320], [50, 14.5, 325]]
+	const child: [number, number][] = [[24, 150], [25, 160], [26, 165], [27, 170], [28, 180], [29, 185], [30, 190], [31, 200], [32, 205]]
+	const eu = [...chart.map(([one, , mm]) => one - sizesOf(mm).eu.exact), ...child.map(([one, mm]) => one - sizesOf(mm).eu.exact)]
+	const uk = chart.map(([, one, mm]) => { const { exact, scale } = sizesOf(mm).uk; return one - (exact - (scale === 'child' ? 13 : 0)) })
+	expect([mean(eu), sd(eu), mean(uk), sd(uk)].map((one) => Number(one.toFixed(1)))).toEqual([-0.8, 0.2, -0.9, 0.2])
+})
+// sizing.md 1.5, Table A: EU 0.6 to 1.15 above 1.5F + 2, UK half a size above 3F - 23; one foot of 270 mm: EU 42 (C), 42.5 (B, formula), 43 (1.5F + 2.25), 43.5 (A).
+it('Table A against the formulas, and the spread for one foot', () => {
+	const chart: [number, number, number][] = [[37, 4.5, 9], [38, 5, 9.17], [38.5, 5.5, 9.33], [39, 6, 9.5], [40, 6.5, 9.67], [40.5, 7, 9.83], [41, 7.5, 10], [41.5, 8, 10.17], [42, 8.5, 10.33], [43, 9, 10.5], [43.5, 9.5, 10.67], [44, 10, 10.83], [45, 10.5, 11], [45.5, 11, 11.16], [46, 11.5, 11.33], [47, 12.5, 11.66]]
+	for (const [eu, uk, inches] of chart) {
+		const sizes = sizesOf(inches * 25.4)
+		expect(eu - sizes.eu.exact, `${inches} in`).toBeGreaterThan(0.55)
+		expect(eu - sizes.eu.exact, `${inches} in`).toBeLessThan(1.2)
+		expect(Math.abs(uk - sizes.uk.exact - 0.5), `${inches} in`).toBeLessThan(0.021)
+	}
+	expect([sizesOf(270).eu.label, euLongerOf(270).label, sizesOf(270).uk.label, sizesOf(270).usMen.label]).toEqual([42.5, 43, 9, 10])
+	const { says } = sizing(visit({ left: { heelToToeMm: 270 } }), [], protocol).findings.find((one) => one.id === 'sizing.check-inside.both')!
+	expect(says).toMatch(/Labels differ by about one size between makers\. Check that the inside length/)
+})
+// sizing.md 1.5, Table B: US men 0.3 to 1.5 below 3F - 22 (mean 0.9); women mean 0.04 below 3F - 21, the three largest rows off by more than 1; girls UK 0.4 and EU 1.2 above.
+it('Table B against the formulas', () => {
+	const men = Array.from({ length: 15 }, (_, i) => 5.5 + 0.5 * i - sizesOf(235 + 5 * i).usMen.exact)
+	expect(Math.abs(mean(men) + 0.9)).toBeLessThan(0.06)
+	expect([Math.min(...men) >= -1.55, Math.max(...men) <= -0.2]).toEqual([true, true])
+	const jp = [21.5, 22, 22.5, 23, 23, 23.5, 24, 24, 24.5, 25, 25.5, 26, 26.5, 28, 29, 30], us = [4.5, 5, 5.5, 6, 6.5, 7, 7.5, 8, 8.5, 9, 9.5, 10, 10.5, 11, 12, 13]
+	const women = jp.map((cm, i) => us[i]! - sizesOf(cm * 10).usWomen.exact)
+	expect(Math.abs(mean(women) + 0.04)).toBeLessThan(0.06)
+	expect(women.slice(-3).every((one) => Math.abs(one) > 1)).toBe(true)
+	const girls = Array.from({ length: 11 }, (_, i) => 8 + 0.5 * i - sizesOf(145 + 5 * i).uk.exact)
+	expect(Math.abs(mean(girls) - 0.4)).toBeLessThan(0.15)
+	// Of the girls' EU column only the ends are printed: 26 at 14.5 cm, 31.5 at 19.5 cm.
+	expect(Math.abs(mean([26 - sizesOf(145).eu.exact, 31.5 - sizesOf(195).eu.exact]) - 1.2)).toBeLessThan(0.1)
+})
 // sizing.md 1.5, Table B: Japan cm against US, UK and EU of men; EU within 0.75 of 1.5F + 2.
 it('Japan cm and EU, men', () => [38, 38.7, 39.3, 40, 40.5, 41, 42, 42.5, 43, 44, 44.5, 45, 46, 46.5, 47].forEach((eu, i) => { expect(Math.abs(sizesOf(235 + 5 * i).eu.exact - eu)).toBeLessThanOrEqual(0.8) }))
 

@@ -8,6 +8,7 @@ export const ankleRows = {
 	'ankle.asymmetryActCm': row(2, 'cm between legs', all, cp, 'practice', 'common practice'),
 	'ankle.asymmetryActDeg': row(5, 'deg between legs', all, 'near the real-change limit 4.7 deg, Powden 2015 Man Ther 20:524', 'practice', 'derived'),
 	'ankle.gastrocnemiusGapDeg': row(13, 'deg, knee bent minus straight', 'adults 18 to 40, n 20', 'Baumbach 2014 BMC MSD 15:246; Barouk 2014 FAC 19:659', 'expert', 'read'),
+	'ankle.gastrocnemiusStraightDeg': row(0, 'deg or less, knee straight, off the ground', 'gastrocnemius tightness as defined by the author', 'Barouk 2014 FAC 19:659', 'expert', 'read'),
 	'ankle.pairToleranceDeg': row(8, 'deg from geometry', all, cp, 'practice', 'derived'),
 	'ankle.toePerFoot': row(0.75, 'ankle-to-toe / foot length', all, memory, 'practice', 'from memory'),
 	'ankle.toeDefaultCm': row(19.9, 'cm, ankle to toe', all, memory, 'practice', 'from memory'),

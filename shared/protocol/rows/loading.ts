@@ -5,7 +5,7 @@ export const loadingRows = {
 	'loading.youthBelowYears': row(18, 'years', 'young players', jayanthi, 'cohort', 'read'),
 	'loading.hoursOverAge': row(0, 'h/week above age in completed years', 'young players', `${jayanthi}: serious overuse injury, odds ratio 2.07`, 'cohort', 'read'),
 	'loading.organisedToFreeMax': row(2, 'organised : free play', 'young players', `${jayanthi}: odds ratio 1.87`, 'cohort', 'read'),
-	'loading.hoursMax': row(16, 'h/week', 'young players', 'Brenner 2016', 'expert', 'read-secondary'),
+	'loading.hoursMax': row(16, 'h/week in all; above', 'young players', 'Brenner 2016', 'expert', 'read-secondary'),
 	'loading.sidestepLowBw': row(2, 'body weights', 'adults', 'sidestep, peak vertical force; football figure not found', 'expert', 'from memory'),
 	'loading.sidestepHighBw': row(3, 'body weights', 'adults', 'sidestep, peak vertical force; football figure not found', 'expert', 'from memory'),
 	'loading.runFirstLowBw': row(1.3, 'body weights', 'running 2.4 to 4.0 m/s, n 5', 'Ricard and Veatch 1994', 'cross-sectional', 'read'),

@@ -17,6 +17,7 @@ export const postureRows = {
 	'posture.mtpStructuralDeg': row(50, 'deg, off the ground', all, mtp, 'expert', 'read-secondary'),
 	'posture.jackDeg': row(12, 'deg, standing', all, 'Gatt 2014', 'cross-sectional', 'read'),
 	'posture.navicularDropMm': row(10, 'mm', all, 'Mueller, in Nielsen 2009 JFAR 2:12 (other limits 13 and 15 mm)', 'expert', 'read-secondary'),
+	'posture.firstRayExcessMm': row(8, 'mm of upward movement, with symptoms; above', all, 'Glasoe 2022, doi 10.1177/19386400221093864', 'expert', 'read'),
 	'posture.riseGapPercent': row(10, '% between sides', all, 'common practice, no source', 'practice', 'common practice'),
 	'posture.riseNormFromYears': row(20, 'years', 'adults', rises, 'cross-sectional', 'read'),
 	'posture.riseMen20': row(37, 'rises', 'men 20-29', rises, 'cross-sectional', 'read-secondary'), 'posture.riseMen30': row(32, 'rises', 'men 30-39', rises, 'cross-sectional', 'read-secondary'),

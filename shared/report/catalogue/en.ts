@@ -74,6 +74,7 @@ export const sentences = {
 	'player.pairsCaption': 'Checked on the day', 'player.pair': 'Pair', 'player.verdict': 'Verdict',
 	'player.keep': 'Fits', 'player.change': 'Keep with a change', 'player.replace': 'Replace', 'player.unknown': 'Cannot say yet',
 	'player.growing': 'Growing',
+	'player.growthCautions': 'We keep to one way of estimating over time. It comes out late in early growers and early in late growers. It was made from white North American and European children. It is not for a growth disorder, hormone or steroid treatment, or a major deformity of limb or spine. Height and weight are passed on only with the consent of a parent or guardian.', 'player.growthGirls': 'In girls the estimate is least sure: your own growth record counts for more.',
 	'player.stage': 'You are {stage}. This is an estimate. It must not be used to select players.',
 	'player.stageBefore': 'probably before the growth spurt', 'player.stageAround': 'probably in the growth spurt', 'player.stageAfter': 'probably past the growth spurt', 'player.stageUncertain': 'perhaps in the growth spurt, so we treat you as if you were',
 	'player.growAgain': 'Measure both feet again by {date}, sooner if shoes feel tight.',
