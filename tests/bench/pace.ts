@@ -14,8 +14,10 @@ const wait = 5 // ms between keys: faster than a hand, so that answers overlap
 
 interface Line { name: string; value: number; unit: string; limit: number }
 export async function paceBench(): Promise<Line[]> {
-	const browser = await chromium.launch({ ...(process.env.LASTWRIGHT_BROWSER ? { executablePath: process.env.LASTWRIGHT_BROWSER } : {}), args: ['--no-sandbox', '--disable-gpu', '--disable-background-networking', '--no-first-run'] })
 	const folder = mkdtempSync(join(tmpdir(), 'lastwright-pace-'))
+	// filling holds this process up, so the browser starts after it
+	await fill(folder)
+	const browser = await chromium.launch({ ...(process.env.LASTWRIGHT_BROWSER ? { executablePath: process.env.LASTWRIGHT_BROWSER } : {}), args: ['--no-sandbox', '--disable-gpu', '--disable-background-networking', '--no-first-run'] })
 	try {
 		const usable: number[] = []
 		for (let run = 0; run < runs; run++) {
@@ -30,7 +32,6 @@ export async function paceBench(): Promise<Line[]> {
 			await page.close()
 			await demo.kill()
 		}
-		await fill(folder)
 		const host = await startHost('--data', folder)
 		const gaps: number[] = []
 		try {
