@@ -6,6 +6,8 @@ export default defineConfig({
 	testMatch: ['screens/**/*.spec.ts', 'window/**/*.spec.ts'],
 	workers: 1,
 	timeout: 180_000,
+	// a busy machine is slower, not wrong
+	expect: { timeout: 15_000 },
 	reporter: [['list']],
 	use: {
 		viewport: { width: 1440, height: 900 },

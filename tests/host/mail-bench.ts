@@ -51,6 +51,8 @@ export async function startWire(smtpPort: number) {
 		if (wire.cut === 'connect') return end()
 		let inMessage = false
 		let ended = false
+		// the end of the message may come in two pieces
+		let tail = ''
 		client.on('data', (bytes) => {
 			const text = bytes.toString('latin1')
 			// commands may come several in one piece (pipelining): the ones before the cut are let through
@@ -60,7 +62,8 @@ export async function startWire(smtpPort: number) {
 			}
 			if (inMessage) {
 				if (wire.cut === 'message') return end()
-				if (text.endsWith('\r\n.\r\n')) ended = true
+				tail = (tail + text).slice(-5)
+				if (tail === '\r\n.\r\n') ended = true
 			} else if (/^DATA/im.test(text)) inMessage = true
 			upstream.write(bytes)
 		})
