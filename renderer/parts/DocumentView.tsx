@@ -21,6 +21,7 @@ const paper = {
 	'& table': { borderCollapse: 'collapse', width: '100%', mb: 1.5 }, '& caption, & figcaption, & .small, & dt': { color: '#56625f', fontSize: '0.8rem', textAlign: 'left' }, '& th, & td': { textAlign: 'left', verticalAlign: 'top', p: '4px 6px', borderBottom: '1px solid #cfd6d2' }, '& tbody th': { fontWeight: 400 },
 	'& dl': { display: 'grid', gridTemplateColumns: 'auto 1fr', columnGap: 1.5, m: 0, mb: 1 }, '& dd': { m: 0 }, '& figure': { m: 0, mb: 1.5 }, '& img': { maxWidth: '100%' },
 	'& .alert': { borderLeft: '4px solid #a3262a', bgcolor: '#fbeeec', p: 1.5, mb: 1 },
+	'@media (forced-colors: active)': { bgcolor: 'Canvas', '&&, && *': { color: 'CanvasText' }, '& .alert': { bgcolor: 'Canvas' } },
 } as const
 const picture = (svg: string): string => `data:image/svg+xml,${encodeURIComponent(/xmlns=/.test(svg) ? svg : svg.replace('<svg', '<svg xmlns="http://www.w3.org/2000/svg"'))}`
 /** The words of a row or an item do not change places while it is shown: its place is its name. */

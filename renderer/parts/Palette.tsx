@@ -82,7 +82,7 @@ function Choose({ close }: { close: () => void }) {
 				/>
 				<Box component="ul" role="listbox" id="command-list" aria-label="Commands" sx={{ listStyle: 'none', m: 0, mt: 1, p: 0, maxHeight: '50vh', overflow: 'auto' }}>
 					{rows.map((one, index) => (
-						<Box component="li" key={one.name} id={`command-${index}`} role="option" aria-selected={index === now} onClick={() => run(one)} sx={{ minHeight: 44, px: 2, display: 'flex', alignItems: 'center', justifyContent: 'space-between', borderRadius: 1, cursor: 'pointer', ...(index === now ? { bgcolor: 'primary.main', color: 'primary.contrastText' } : {}) }}>
+						<Box component="li" key={one.name} id={`command-${index}`} role="option" aria-selected={index === now} onClick={() => run(one)} sx={{ minHeight: 44, px: 2, display: 'flex', alignItems: 'center', justifyContent: 'space-between', borderRadius: 1, cursor: 'pointer', ...(index === now ? { bgcolor: 'primary.main', color: 'primary.contrastText', '@media (forced-colors: active)': { bgcolor: 'Highlight', color: 'HighlightText', forcedColorAdjust: 'none' } } : {}) }}>
 							<span>{one.name}</span><span>{one.keys}</span>
 						</Box>
 					))}
