@@ -1,5 +1,10 @@
 /** The command line: assess, report, plan, schema, start. Exit 0 done, 2 bad input (one line per problem), 1 anything else. */
+import { enableCompileCache } from 'node:module'
+import { fileURLToPath } from 'node:url'
 import { BadInput, say } from './io.ts'
+
+// the program's own compiled text, so that the next start need not read it anew; where the folder cannot be written it goes without
+enableCompileCache(fileURLToPath(new URL('../../build/compiled', import.meta.url)))
 
 const usage = `lastwright assess VISIT.json [--shelf SHELF.json] [--protocol P.json] [--earlier V.json ...]
 lastwright report VISIT.json --kind KIND --out FILE.pdf [--clinic CLINIC.json] [--protocol P.json] [--earlier V.json ...]

@@ -40,6 +40,10 @@ function laneNow(): Lane {
 	const shortest = lanes.toSorted((a, b) => a.waiting.size - b.waiting.size)[0]
 	return !shortest || (shortest.waiting.size > 0 && lanes.length < pdfLanes) ? open() : shortest
 }
+/** Starts the first worker ahead of need: it reads pdfmake and the fonts while the rest of the program is read. */
+export function warmPdf(): void {
+	if (lanes.length === 0) open().thread.unref()
+}
 /** Fewest characters of a password for a copy that is sent. A choice of this program. */
 export const leastPassword = 8
 /**
