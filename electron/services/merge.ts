@@ -11,6 +11,7 @@ import type { Kind, StoredRecord } from '../store/store.ts'
 import type { PlayerValue } from './load.ts'
 import { likeness } from './names.ts'
 import { idOfDigest, packWords, reload } from './packs.ts'
+import { fileToRead } from './places.ts'
 import { destroyedLines } from './retention.ts'
 import { type Deps, type DraftValue, Refusal, type State } from './state.ts'
 
@@ -44,7 +45,7 @@ export const mergePack = (state: State, deps: Deps, input: InputOf<'outreach.mer
 
 async function merge(state: State, deps: Deps, { file, passphrase }: InputOf<'outreach.merge'>, onlyLook: boolean): Promise<Merged> {
 	const { store, now } = deps
-	const { manifest, records, drafts, receipt } = await packWords(() => readPack(file, passphrase))
+	const { manifest, records, drafts, receipt } = await packWords(() => readPack(fileToRead(file), passphrase))
 	if (manifest.direction !== 'return') throw new Refusal('This is a pack that goes out. To bring work home, make the file for the way back on the laptop.')
 	if (manifest.home !== store.origin) throw new Refusal('This file belongs to other records: it went out from another clinic or another PC. Nothing was changed.')
 	const notices: string[] = []
