@@ -23,21 +23,19 @@ export function writeTrouble(error: unknown, folder: string, nothingHalf: string
 }
 /** A folder that something is to be written into. @throws Refusal: not a whole path, not there, a file, or not writable */
 export function folderToWrite(folder: string): string {
-	const refuse = (message: string, given: string) => new Refusal(message, [{ path: 'folder', message: given }])
-	if (!isAbsolute(folder)) throw refuse('The folder is not a whole path.', `given ${folder}, allowed: a whole path such as ${example}`)
+	if (!isAbsolute(folder)) throw new Refusal(`The folder "${folder}" is not a whole path. Write it from the root on, such as ${example}.`)
 	const kind = kindOf(folder)
-	if (kind === undefined) throw refuse(`There is no folder ${folder}. Check the spelling, and that the stick is plugged in.`, `given ${folder}, allowed: a folder that is there; ${nearest(folder)} is`)
-	if (kind === 'file') throw refuse(`${folder} is a file, not a folder.`, `given ${folder}, allowed: the folder it stands in, ${dirname(folder)}`)
-	try { accessSync(folder, constants.W_OK) } catch { throw refuse(`The folder ${folder} cannot be written to. Check that the stick is not write-protected, or choose another folder.`, `given ${folder}, allowed: a folder you may write to`) }
+	if (kind === undefined) throw new Refusal(`There is no folder ${folder}. Check the spelling, and that the stick is plugged in; ${nearest(folder)} is there.`)
+	if (kind === 'file') throw new Refusal(`${folder} is a file, not a folder. Give the folder it stands in: ${dirname(folder)}.`)
+	try { accessSync(folder, constants.W_OK) } catch { throw new Refusal(`The folder ${folder} cannot be written to. Check that the stick is not write-protected, or choose another folder.`) }
 	return folder
 }
 /** A file that is to be read. @throws Refusal: not a whole path, not there, a folder, or not readable */
 export function fileToRead(file: string): string {
-	const refuse = (message: string, given: string) => new Refusal(`${message} Nothing was changed.`, [{ path: 'file', message: given }])
-	if (!isAbsolute(file)) throw refuse('The file is not a whole path.', `given ${file}, allowed: a whole path with the name of the file at its end`)
+	if (!isAbsolute(file)) throw new Refusal(`The file "${file}" is not a whole path. Write it from the root on, with the name of the file at its end. Nothing was changed.`)
 	const kind = kindOf(file)
-	if (kind === undefined) throw refuse(`There is no file ${file}. Check the spelling, and that the stick is plugged in.`, `given ${file}, allowed: a file that is there; the folder ${nearest(file)} is`)
-	if (kind === 'folder') throw refuse(`${file} is a folder, not a file. Add the name of the file, which ends in .lwpack.`, `given ${file}, allowed: a file in it`)
-	try { accessSync(file, constants.R_OK) } catch { throw refuse(`The file ${file} may not be read. Ask whoever looks after this PC for the right to read it.`, `given ${file}, allowed: a file you may read`) }
+	if (kind === undefined) throw new Refusal(`There is no file ${file}. Check the spelling, and that the stick is plugged in; the folder ${nearest(file)} is there. Nothing was changed.`)
+	if (kind === 'folder') throw new Refusal(`${file} is a folder, not a file. Add the name of the file, which ends in .lwpack. Nothing was changed.`)
+	try { accessSync(file, constants.R_OK) } catch { throw new Refusal(`The file ${file} may not be read. Ask whoever looks after this PC for the right to read it. Nothing was changed.`) }
 	return file
 }

@@ -13,12 +13,12 @@ const file = join(here, 'pack.lwpack')
 writeFileSync(file, 'x')
 mkdirSync(join(here, 'locked'), { mode: 0o500 })
 afterAll(() => { chmodSync(join(here, 'locked'), 0o700); rmSync(here, { recursive: true, force: true }) })
-const said = (work: () => unknown) => { try { work() } catch (error) { if (error instanceof Refusal) return [error.message, ...(error.problems ?? []).map((one) => one.message)].join(' ') ; throw error } return '' }
+const said = (work: () => unknown) => { try { work() } catch (error) { if (error instanceof Refusal) return error.message; throw error } return '' }
 
 test('a folder: not whole, not there, a file, and one that takes it', () => {
-	expect(said(() => folderToWrite('media/stick'))).toMatch(/not a whole path.*given media\/stick/)
-	expect(said(() => folderToWrite(join(here, 'stik', 'deep')))).toBe(`There is no folder ${here}/stik/deep. Check the spelling, and that the stick is plugged in. given ${here}/stik/deep, allowed: a folder that is there; ${here} is`)
-	expect(said(() => folderToWrite(file))).toBe(`${file} is a file, not a folder. given ${file}, allowed: the folder it stands in, ${here}`)
+	expect(said(() => folderToWrite('media/stick'))).toMatch(/^The folder "media\/stick" is not a whole path/)
+	expect(said(() => folderToWrite(join(here, 'stik', 'deep')))).toBe(`There is no folder ${here}/stik/deep. Check the spelling, and that the stick is plugged in; ${here} is there.`)
+	expect(said(() => folderToWrite(file))).toBe(`${file} is a file, not a folder. Give the folder it stands in: ${here}.`)
 	expect(folderToWrite(here)).toBe(here)
 })
 test.skipIf(process.getuid?.() === 0)('a folder that may not be written to', () => {
