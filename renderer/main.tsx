@@ -118,12 +118,12 @@ function App() {
 		// the short form of the address is kept for links made before
 		if ((room === 'players' && id) || room === 'player') {
 			const playerId = id === 'new' ? undefined : id
-			return <PlayerScreen key={playerId ?? 'new'} playerId={playerId} notice={notice?.playerId === playerId ? notice : undefined} saved={(now) => { setNotice(now); location.hash = `#/players/${now.playerId}` }} />
+			return <PlayerScreen key={playerId ?? 'new'} playerId={playerId} role={status.person?.role} notice={notice?.playerId === playerId ? notice : undefined} saved={(now) => { setNotice(now); location.hash = `#/players/${now.playerId}` }} />
 		}
 		return <Players />
 	}
 	const inList = state === 'open' && (room === undefined || room === '' || room === 'players' || room === 'player')
-	return <Frame status={status} lock={lock} trouble={trouble}>{state === 'open' && <Palette />}{inList && !id && <Tour />}{page()}{inList && <RecordsWays person={status?.person} playerId={id && id !== 'new' ? id : undefined} />}</Frame>
+	return <Frame status={status} lock={lock} trouble={trouble}>{state === 'open' && <Palette role={status?.person?.role} />}{inList && !id && <Tour />}{page()}{inList && <RecordsWays person={status?.person} playerId={id && id !== 'new' ? id : undefined} />}</Frame>
 }
 
 keepFocus()

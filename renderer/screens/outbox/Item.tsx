@@ -113,7 +113,7 @@ function Next({ one, look, mine, again }: { one: OutboxView; look: OutputOf<'out
 					{password && <Alert severity="info" role="status">Password for {password.recipient}: <Box component="strong" sx={{ fontFamily: 'monospace', fontSize: '1.2rem' }}>{password.password}</Box>. Give it {password.phone ? `by telephone (${password.phone}) or in person` : 'by telephone or in person'}, never by e-mail.</Alert>}
 				</Stack>
 			)}
-			<Field label="Note or reason" value={note} set={setNote} optional rows={2} hint={noteFor.length > 0 ? `Three letters or more before ${noteFor.join(', ')}.` : 'Kept with what you do next.'} />
+			<Field label="Note or reason" value={note} set={setNote} optional rows={2} hint={noteFor.length > 0 ? `Write a few words before: ${noteFor.join(', ')}.` : 'Kept with what you do next.'} />
 			<Box sx={{ display: 'flex', flexWrap: 'wrap', gap: 1 }}>
 				{one.state === 'ready' && one.channel !== 'smtp' && button(giveOut, async () => { const { base64, fileName, mediaType } = await call('outbox.take', { itemId }); save(base64, fileName, mediaType) }, one.channel === 'eml' ? 'Saved. Open it, send it, then tick it here: a draft is no proof of sending.' : 'Saved. Tick it here once it has left.', 'contained')}
 				{one.state === 'ready' && one.taken && button(ticked, confirm('sent'), 'Noted.', 'contained')}

@@ -3,6 +3,7 @@ import { Alert, Box, Button, Link, Stack, Typography } from '@mui/material'
 import { useState } from 'react'
 import type { OutputOf } from '../../../shared/contract.ts'
 import { channels, channelWords, isMail, kindWords, type OutboxKind, recipientRoles, roleWords } from '../../../shared/outbox/item.ts'
+import { purposes } from '../../../shared/records/consent.ts'
 import { call } from '../../host.ts'
 import { dayInWords, today } from '../../parts/dates.ts'
 import { Field, Sheet, Trouble } from '../../parts/form.tsx'
@@ -116,7 +117,7 @@ function OfVisit({ visitId, mailSet }: { visitId: string; mailSet: boolean }) {
 					<Field label="Due" type="date" value={form.due} set={put('due')} />
 				</Sheet>
 				{chosen?.warnings.map((text) => <Alert key={text} severity="warning">{text}</Alert>)}
-				{chosen?.consents.map((text) => <Alert key={text} severity="info">{text}</Alert>)}
+				{chosen?.consents.filter((text) => !channel || isMail(channel) || !text.includes(purposes.email.says)).map((text) => <Alert key={text} severity="info">{text}</Alert>)}
 				<Box><Button type="submit" variant="contained" disabled={action.busy}>Put into the outbox</Button></Box>
 			</Stack>
 			<AddContact playerId={value.playerId} added={again} />

@@ -1,5 +1,5 @@
 /** The laptop's side: what it carries, the file for the way back, and taking the records off. */
-import { Alert, Box, Button } from '@mui/material'
+import { Alert, Box, Button, Link } from '@mui/material'
 import { type FormEvent, useState } from 'react'
 import type { OutputOf } from '../../../shared/contract.ts'
 import { call } from '../../host.ts'
@@ -18,7 +18,7 @@ export function Laptop({ carries, leads, again }: { carries: NonNullable<OutputO
 	const [receipt, setReceipt] = useState('')
 	const back = useAction()
 	const remove = useAction()
-	if (carries.removedAt) return <Alert severity="info" role="status">The records of this pack were taken off this laptop on {timeWords(carries.removedAt)}. A register line for each player stays, under Backups and records. For the next trip open the new pack in another data folder.</Alert>
+	if (carries.removedAt) return <Alert severity="info" role="status">The records of this pack were taken off this laptop on {timeWords(carries.removedAt)}. A register line for each player stays, {leads ? <Link href="#/records/retention" color="inherit" sx={{ fontWeight: 600 }}>under Retention</Link> : 'under Retention'}. For the next trip open the new pack in another data folder.</Alert>
 	const makeBack = () => back.run(async () => {
 		const { file, records, drafts } = await call('outreach.makeReturn', { folder: folder.trim(), passphrase })
 		setPassphrase('')
