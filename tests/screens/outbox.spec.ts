@@ -316,6 +316,7 @@ test('reception at the desk: what waits is counted, paper and drafts leave and c
 		await expect(page.getByRole('status').filter({ hasText: 'Ada Fieldling, number 7, is here.' })).toBeVisible()
 		await button(page, 'Bea Moorland is here').press('Enter')
 		await expect(page.getByRole('button', { name: 'Bea Moorland is here' })).toHaveCount(0)
+		await expect(page.getByText('2 players: 2 expected (2 of them here)', { exact: false })).toBeVisible()
 		await shot(page, 'desk-squad')
 		await accessible(page)
 		expect(faults).toEqual([])

@@ -65,10 +65,11 @@ function Day({ role, squadId }: { role: Role; squadId: string }) {
 		call('squad.mark', { squadId, playerId: player.playerId, presence: 'here', at: 'check-in' }).then(() => { setNumber(''); setArrived(`${player.name}, number ${player.number}, is here.`); again() }, (error) => setWrong(wordsOf(error)))
 	}
 	const over = value.rows.length > 0 && value.rows.every((one) => ['signed', 'absent', 'refused'].includes(one.state))
+	const arrivals = value.rows.filter((one) => one.state === 'expected' && one.presence === 'here').length
 	const count = (state: string) => value.rows.filter((one) => one.state === state).length
 	return (
 		<Stack spacing={3}>
-			<Box><Typography variant="h1">{value.team}, {dayInWords(value.day)}</Typography><Typography role="status" color="textSecondary">{value.rows.length} players: {Object.keys(stateWords).map((state) => `${count(state)} ${stateWords[state]}`).join(', ')}.</Typography></Box>
+			<Box><Typography variant="h1">{value.team}, {dayInWords(value.day)}</Typography><Typography role="status" color="textSecondary">{counted(value.rows.length, 'player')}: {Object.keys(stateWords).map((state) => `${count(state)} ${stateWords[state]}${state === 'expected' && arrivals > 0 ? ` (${arrivals} of them here)` : ''}`).join(', ')}.</Typography></Box>
 			<Trouble says={says} />
 			{value.doubled.map((one) => <Alert key={one.number} severity="error" role="alert">The number {one.number} stands for {one.names.join(' and ')}. Give one of them another number.</Alert>)}
 			<Box component="form" noValidate ref={entry} onSubmit={(event: React.FormEvent) => { event.preventDefault(); go() }} sx={{ display: 'grid', gap: 2 }}>
