@@ -65,6 +65,7 @@ function App() {
 	const [trouble, setTrouble] = useState('')
 	const [hash, setHash] = useState(location.hash)
 	const [notice, setNotice] = useState<SavedNotice>()
+	const [packOpened, setPackOpened] = useState(false)
 	const look = useCallback(() => { call('session.status', {}).then((now) => { setStatus(now); setTrouble('') }, (error) => setTrouble(wordsOf(error))) }, [])
 	const state = status?.state
 	const known = state !== undefined
@@ -101,7 +102,7 @@ function App() {
 
 	const page = () => {
 		if (!status) return trouble ? null : <Typography role="status">Opening the workstation.</Typography>
-		if (status.state === 'needs-setup') return <><Setup done={look} /><MoveHere done={look} /></>
+		if (status.state === 'needs-setup') return <>{!packOpened && <Setup done={look} />}<MoveHere done={look} opened={() => setPackOpened(true)} /></>
 		if (status.state === 'locked') return <Unlock clinicName={status.clinicName} done={look} />
 		if (room === 'assessment' && id) return <Suspense fallback={<Typography role="status">Opening the assessment.</Typography>}><AssessmentScreen key={id} playerId={id} /></Suspense>
 		if (room === 'shelf') return <Suspense fallback={<Typography role="status">Opening the shelf.</Typography>}><ShelfScreen page={id} item={hash.split('/')[3]} /></Suspense>
@@ -109,20 +110,20 @@ function App() {
 		if (room === 'settings') return <Suspense fallback={<Typography role="status">Opening the settings.</Typography>}><SettingsScreen page={id} role={status.person?.role} /></Suspense>
 		if (room === 'trends' && id) return <Suspense fallback={<Typography role="status">Opening the trends.</Typography>}><TrendsScreen key={id} playerId={id} /></Suspense>
 		if (room === 'help') return <Suspense fallback={<Typography role="status">Opening help.</Typography>}><HelpScreen page={id} /></Suspense>
-		if (room === 'outbox') return <Suspense fallback={<Typography role="status">Opening the outbox.</Typography>}><OutboxScreen page={id} item={hash.split('/')[3]} owner={status.person?.role === 'owner'} /></Suspense>
-		if (room === 'outreach') return <Suspense fallback={<Typography role="status">Opening outreach.</Typography>}><OutreachScreen /></Suspense>
-		if (room === 'squad') return <Suspense fallback={<Typography role="status">Opening the screening day.</Typography>}><SquadScreen key={id ?? ''} squadId={id} station={hash.split('/')[3]} playerId={hash.split('/')[4]} /></Suspense>
+		if (room === 'outbox') return <Suspense fallback={<Typography role="status">Opening the outbox.</Typography>}><OutboxScreen page={id} item={hash.split('/')[3]} person={status.person} /></Suspense>
+		if (room === 'outreach') return <Suspense fallback={<Typography role="status">Opening outreach.</Typography>}><OutreachScreen role={status.person?.role} /></Suspense>
+		if (room === 'squad') return <Suspense fallback={<Typography role="status">Opening the screening day.</Typography>}><SquadScreen key={id ?? ''} role={status.person?.role} squadId={id} station={hash.split('/')[3]} playerId={hash.split('/')[4]} /></Suspense>
 		if (room === 'season' && id) return <Suspense fallback={<Typography role="status">Opening the season.</Typography>}><SeasonScreen key={id} playerId={id} /></Suspense>
 		if (room === 'consents' && id) return <Suspense fallback={<Typography role="status">Opening the consents.</Typography>}><ConsentsScreen key={id} playerId={id} /></Suspense>
 		// the short form of the address is kept for links made before
 		if ((room === 'players' && id) || room === 'player') {
 			const playerId = id === 'new' ? undefined : id
-			return <PlayerScreen key={playerId ?? 'new'} playerId={playerId} notice={notice?.playerId === playerId ? notice : undefined} saved={(now) => { setNotice(now); location.hash = `#/players/${now.playerId}` }} />
+			return <PlayerScreen key={playerId ?? 'new'} playerId={playerId} role={status.person?.role} notice={notice?.playerId === playerId ? notice : undefined} saved={(now) => { setNotice(now); location.hash = `#/players/${now.playerId}` }} />
 		}
 		return <Players />
 	}
 	const inList = state === 'open' && (room === undefined || room === '' || room === 'players' || room === 'player')
-	return <Frame status={status} lock={lock} trouble={trouble}>{state === 'open' && <Palette />}{inList && !id && <Tour />}{page()}{inList && <RecordsWays person={status?.person} playerId={id && id !== 'new' ? id : undefined} />}</Frame>
+	return <Frame status={status} lock={lock} trouble={trouble}>{state === 'open' && <Palette role={status?.person?.role} />}{inList && !id && <Tour />}{page()}{inList && <RecordsWays person={status?.person} playerId={id && id !== 'new' ? id : undefined} />}</Frame>
 }
 
 keepFocus()

@@ -76,7 +76,7 @@ const auditRow = auditRowSchema.extend({ hash: z.string(), person: z.string() })
 const previewSchema = z.strictObject({ records: z.number(), visits: z.number(), lastAt: z.string().optional(), sameClinic: z.boolean().optional(), players: z.number().optional(), /** players that stand now and not in the backup, and the reverse */ onlyNow: z.array(z.string()), onlyThen: z.array(z.string()) })
 
 const mergeCounts = z.strictObject({ in: z.number(), added: z.number(), already: z.number(), quarantined: z.number(), heldBack: z.number(), before: z.number(), after: z.number() })
-const mergeDuplicates = z.array(z.strictObject({ playerId: z.string(), name: z.string(), like: z.string(), likeName: z.string(), why: z.enum(['same-person', 'twin']) }))
+const mergeDuplicates = z.array(z.strictObject({ playerId: z.string(), name: z.string(), like: z.string(), likeName: z.string(), why: z.enum(['same-person', 'twin']), /** the join in force between the two */ joined: z.string().optional() }))
 const mergeQuarantined = z.array(z.strictObject({ record: z.string(), kind: z.string(), says: z.string() }))
 const mergeDraftsBoth = z.array(z.strictObject({ playerId: z.string(), name: z.string(), drafts: z.array(z.string()) }))
 const mergeResult = z.strictObject({ again: z.boolean(), madeAt: z.string(), madeBy: z.string(), players: z.array(z.strictObject({ playerId: z.string(), name: z.string(), birthDate: z.string(), visits: z.number() })), counts: mergeCounts, receipt: z.string(), drafts: z.number(), draftsBoth: mergeDraftsBoth, duplicates: mergeDuplicates, quarantined: mergeQuarantined, heldBack: z.array(z.string()), /** rows of the laptop's audit trail */ trailRows: z.number(), notices: z.array(z.string()), questions: z.number() })

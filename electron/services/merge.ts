@@ -11,6 +11,7 @@ import type { Kind, StoredRecord } from '../store/store.ts'
 import type { PlayerValue } from './load.ts'
 import { likeness } from './names.ts'
 import { idOfDigest, packWords, reload } from './packs.ts'
+import { fileToRead } from './places.ts'
 import { destroyedLines } from './retention.ts'
 import { type Deps, type DraftValue, Refusal, type State } from './state.ts'
 
@@ -44,7 +45,7 @@ export const mergePack = (state: State, deps: Deps, input: InputOf<'outreach.mer
 
 async function merge(state: State, deps: Deps, { file, passphrase }: InputOf<'outreach.merge'>, onlyLook: boolean): Promise<Merged> {
 	const { store, now } = deps
-	const { manifest, records, drafts, receipt } = await packWords(() => readPack(file, passphrase))
+	const { manifest, records, drafts, receipt } = await packWords(() => readPack(fileToRead(file), passphrase))
 	if (manifest.direction !== 'return') throw new Refusal('This is a pack that goes out. To bring work home, make the file for the way back on the laptop.')
 	if (manifest.home !== store.origin) throw new Refusal('This file belongs to other records: it went out from another clinic or another PC. Nothing was changed.')
 	const notices: string[] = []
@@ -206,7 +207,7 @@ export function listOutreach(state: State, deps: Deps): OutputOf<'outreach.list'
 	return {
 		...(state.pack ? { carries: { packId: state.pack.packId, madeAt: state.pack.madeAt, by: state.pack.by, expires: state.pack.expires, ranOut: state.pack.expires < deps.now().toISOString().slice(0, 10), players: state.pack.players, counts: state.pack.counts, shelf: state.pack.shelf, protocol: state.pack.protocol, ...(state.pack.removedAt ? { removedAt: state.pack.removedAt } : {}), newHere: newHere(state, deps) } } : {}),
 		out: values.filter((one) => one.what === 'out').map(({ packId, madeAt, by, expires, file, players }) => ({ packId, madeAt, by, expires, file, players: players.map((one) => one.name), home: merged.some((one) => one.answers === packId) })).reverse(),
-		merged: merged.map(({ packId, at, by, counts, receipt, duplicates, quarantined, draftsBoth, trailRows = 0 }) => ({ packId, at, by, counts, trailRows, receipt, duplicates, quarantined, draftsBoth: draftsBoth.filter((one) => one.drafts.filter((id) => state.drafts.has(id)).length > 1) })).reverse(),
+		merged: merged.map(({ packId, at, by, counts, receipt, duplicates, quarantined, draftsBoth, trailRows = 0 }) => ({ packId, at, by, counts, trailRows, receipt, duplicates: duplicates.map((one) => { const joined = [...state.merges.values()].find((two) => (two.from === one.playerId && two.into === one.like) || (two.from === one.like && two.into === one.playerId)); return { ...one, ...(joined ? { joined: joined.mergeId } : {}) } }), quarantined, draftsBoth: draftsBoth.filter((one) => one.drafts.filter((id) => state.drafts.has(id)).length > 1) })).reverse(),
 		questions: openQuestions(deps, ids),
 	}
 }
@@ -275,10 +276,11 @@ export function compareDrafts(state: State, { store }: Deps, { drafts }: InputOf
 	const flat = drafts.map((id) => {
 		const draft = state.drafts.has(id) ? store.draft(id) : undefined
 		if (!draft) throw new Refusal('One of the two drafts is not open any more.')
-		const found = new Map<string, string>()
+		// what is compared is the whole value; what is shown is its words
+		const found = new Map<string, { is: string; says: string }>()
 		const walk = (value: unknown, path: string): void => {
 			if (typeof value === 'object' && value !== null && !Array.isArray(value)) for (const [key, one] of Object.entries(value)) walk(one, path ? `${path}.${key}` : key)
-			else if (value !== undefined) found.set(path, Array.isArray(value) ? value.map((one) => (typeof one === 'object' ? JSON.stringify(one) : String(one))).join(' ') : String(value))
+			else if (value !== undefined) found.set(path, { is: JSON.stringify(value), says: Array.isArray(value) ? value.map((one) => (typeof one === 'object' && one !== null ? Object.values(one).filter((part) => typeof part !== 'object').join(', ') : String(one))).join('; ') : String(value) })
 		}
 		const { visit, decisions, raw } = (draft.value as DraftValue).content
 		walk(visit, '')
@@ -287,8 +289,8 @@ export function compareDrafts(state: State, { store }: Deps, { drafts }: InputOf
 		return { id, savedAt: draft.at, found }
 	})
 	const [a, b] = flat as [(typeof flat)[number], (typeof flat)[number]]
-	const paths = [...new Set([...a.found.keys(), ...b.found.keys()])].filter((path) => a.found.get(path) !== b.found.get(path))
-	return { savedAt: [a.savedAt, b.savedAt], differences: paths.map((path) => ({ path, first: a.found.get(path) ?? '', second: b.found.get(path) ?? '' })) }
+	const paths = [...new Set([...a.found.keys(), ...b.found.keys()])].filter((path) => a.found.get(path)?.is !== b.found.get(path)?.is)
+	return { savedAt: [a.savedAt, b.savedAt], differences: paths.map((path) => ({ path, first: a.found.get(path)?.says ?? '', second: b.found.get(path)?.says ?? '' })) }
 }
 /** Two drafts become one: where they differ, `choices` name for each path the draft whose value stands. Without a choice the one that has a value stands. */
 export function joinByChoice(state: State, deps: Deps, { drafts, choices }: InputOf<'outreach.joinDrafts'>): OutputOf<'outreach.joinDrafts'> {

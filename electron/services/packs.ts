@@ -1,6 +1,6 @@
 /** Packs on both sides: made at home, opened on a laptop as records of its own, brought back, and taken off the laptop. */
 import { existsSync, rmSync } from 'node:fs'
-import { isAbsolute, join } from 'node:path'
+import { join } from 'node:path'
 import { protocolIdentity } from '../../shared/assess.ts'
 import { digestOf } from '../../shared/canonical.ts'
 import type { InputOf, OutputOf } from '../../shared/contract.ts'
@@ -11,6 +11,7 @@ import type { RegisterLine } from '../../shared/records/retention.ts'
 import { PackRefused, readPack, type Unfinished, writePack } from '../store/pack-file.ts'
 import { type Kind, ownerSlot, type Store } from '../store/store.ts'
 import { loadState } from './load.ts'
+import { fileToRead, folderToWrite, writeTrouble } from './places.ts'
 import { destroyedLines } from './retention.ts'
 import { type Deps, type PackNote, Refusal, type State } from './state.ts'
 import { visitsOf } from './visits.ts'
@@ -29,19 +30,17 @@ const longestDays = 90
 const today = (deps: Deps): string => deps.now().toISOString().slice(0, 10)
 const nameOf = ({ givenName, familyName }: { givenName: string; familyName: string }) => `${givenName} ${familyName}`
 export const packNote = (store: Store): PackNote | undefined => store.sealedSetting(noteName) as PackNote | undefined
-/** Packs and stores refuse in words. */
-export async function packWords<T>(work: () => Promise<T>): Promise<T> {
+/** Packs and stores refuse in words. @param folder where the work writes to */
+export async function packWords<T>(work: () => Promise<T>, folder = ''): Promise<T> {
 	try { return await work() } catch (error) {
 		if (error instanceof PackRefused) throw new Refusal(error.message)
-		const { code } = error as { code?: string }
-		if (code === 'ENOSPC') throw new Refusal('There is no room in this folder. Free some space or use another stick. No half pack was left there.')
-		if (['EACCES', 'EROFS', 'EPERM', 'ENOENT', 'ENOTDIR', 'EEXIST'].includes(code ?? '')) throw new Refusal('This folder cannot be written to. Check that the stick is plugged in and not write-protected. No half pack was left there.')
+		const words = folder === '' ? undefined : writeTrouble(error, folder, 'No half pack')
+		if (words !== undefined) throw new Refusal(words)
 		throw error
 	}
 }
 function placeOf(folder: string, name: string): string {
-	if (!isAbsolute(folder)) throw new Refusal('The folder is not a whole path.', [{ path: 'folder', message: `given ${folder}, allowed: a whole path such as /media/stick` }])
-	const file = join(folder, name)
+	const file = join(folderToWrite(folder), name)
 	if (existsSync(file)) throw new Refusal(`There is a file ${name} in this folder already. It was not overwritten: choose another folder.`)
 	return file
 }
@@ -75,7 +74,7 @@ export async function makePack(state: State, deps: Deps, { playerIds, history, f
 	}
 	const name = `pack-${today(deps)}-${digestOf(about).slice(0, 6)}.lwpack`
 	const file = placeOf(folder, name)
-	const { manifest, bytes } = await packWords(() => writePack(file, passphrase, store.cost, about, records, drafts))
+	const { manifest, bytes } = await packWords(() => writePack(file, passphrase, store.cost, about, records, drafts), folder)
 	store.append({ kind: 'pack', at: now().toISOString(), value: { what: 'out', packId: manifest.packId, madeAt: manifest.madeAt, by: person.name, expires, file: name, players: manifest.players, counts: manifest.counts, drafts }, does: 'export' })
 	for (const { playerId } of manifest.players) store.audit({ function: 'export', playerId, objectRef: `pack-file:${manifest.packId.slice(0, 8)}` })
 	return { file, bytes, packId: manifest.packId, players: manifest.players.length, records: manifest.records, drafts: manifest.drafts }
@@ -83,7 +82,7 @@ export async function makePack(state: State, deps: Deps, { playerIds, history, f
 /** On a PC without records: the pack becomes a store of its own, whole or not at all. Its passphrase opens it. */
 export async function openPackHere({ store, now }: Deps, file: string, passphrase: string): Promise<{ records: number; visits: number; recoveryKey: string }> {
 	if (store.isSetUp) throw new Refusal('There are records on this PC already. A pack opens on a laptop without records, or in another data folder.')
-	const { manifest, records, drafts } = await packWords(() => readPack(file, passphrase))
+	const { manifest, records, drafts } = await packWords(() => readPack(fileToRead(file), passphrase))
 	if (manifest.direction !== 'out') throw new Refusal('This is the file of the way back. At home open Outreach and bring it in there.')
 	if (manifest.expires < now().toISOString().slice(0, 10)) throw new Refusal(`This pack ran out on ${manifest.expires}. Make a new one at home.`)
 	const note: PackNote = { packId: manifest.packId, madeAt: manifest.madeAt, personId: manifest.madeBy.personId, by: manifest.madeBy.name, expires: manifest.expires, home: manifest.home, players: manifest.players, counts: manifest.counts, bases: manifest.bases, protocol: manifest.protocol, shelf: manifest.shelf, openedAt: now().toISOString() }
@@ -124,7 +123,7 @@ export async function makeReturn(state: State, deps: Deps, { folder, passphrase 
 	const players = state.ordered().map(({ card }) => ({ playerId: card.playerId, name: nameOf(card), birthDate: card.birthDate, visits: visitsOf(state, deps, card.playerId).length }))
 	const about: Unfinished = { direction: 'return', answers: pack.packId, madeAt: now().toISOString(), madeBy: { personId: person.personId, name: person.name }, expires: pack.expires, home: pack.home, clinicName: state.clinic?.name ?? '', players, bases: pack.bases, protocol: protocolNow(state), shelf: state.shelf !== undefined }
 	const file = placeOf(folder, `return-${today(deps)}-${digestOf(about).slice(0, 6)}.lwpack`)
-	const { manifest, receipt, bytes } = await packWords(() => writePack(file, passphrase, store.cost, about, [...records, trail], drafts))
+	const { manifest, receipt, bytes } = await packWords(() => writePack(file, passphrase, store.cost, about, [...records, trail], drafts), folder)
 	store.setSealedSetting(returnName, { packId: manifest.packId, receipt, stamp: stampOf(state, store), at: manifest.madeAt })
 	store.audit({ function: 'export', objectRef: `pack-file:${manifest.packId.slice(0, 8)}` })
 	return { file, bytes, records: manifest.records, drafts: manifest.drafts }

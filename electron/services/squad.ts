@@ -1,7 +1,7 @@
 /** A screening day: roster, marks of where each player is, the board, reports after signing, and the two summaries. Every entry is about one player, so that it travels and ends with the player. */
 import { createHash, randomUUID } from 'node:crypto'
-import { existsSync, renameSync, writeFileSync } from 'node:fs'
-import { isAbsolute, join } from 'node:path'
+import { renameSync, rmSync, writeFileSync } from 'node:fs'
+import { join } from 'node:path'
 import Papa from 'papaparse'
 import type { Assessment } from '../../shared/assessment.ts'
 import { assess } from '../../shared/assess.ts'
@@ -17,7 +17,7 @@ import { type StationId, stations } from '../../shared/squad/stations.ts'
 import { ageYears } from '../../shared/visit/age.ts'
 import { checkConsent, recordConsent } from './consents.ts'
 import { likeness } from './names.ts'
-import { packWords } from './packs.ts'
+import { folderToWrite, writeTrouble } from './places.ts'
 import { savePlayer } from './players.ts'
 import { type Deps, type DraftValue, Refusal, type State } from './state.ts'
 import { openReport, openVisit, visitsOf } from './visits.ts'
@@ -128,7 +128,7 @@ export function markPlayer(deps: Deps, { squadId, playerId, presence, at, reason
 const signedRows = (state: State, deps: Deps, squadId: string) => openSquad(state, deps, { squadId }).rows.flatMap((one) => (one.signedVisitId ? [{ ...one, visitId: one.signedVisitId }] : []))
 /** Writes the signed reports of the day into a folder, and for minors the guardian's page, two players at a time. A file never holds a name in its name. */
 export function startReports(state: State, deps: Deps, { squadId, folder }: InputOf<'squad.reports'>): OutputOf<'squad.reports'> {
-	if (!isAbsolute(folder) || !existsSync(folder)) throw new Refusal('This folder is not there.', [{ path: 'folder', message: `given ${folder}, allowed: a whole path of a folder that is there` }])
+	folderToWrite(folder)
 	if (runsOf(state).get(squadId)?.running) throw new Refusal('The reports of this day are being written. Wait, or cancel.')
 	const rows = signedRows(state, deps, squadId)
 	if (rows.length === 0) throw new Refusal('Nobody of this day is signed yet. Sign one by one from the board first.')
@@ -136,12 +136,16 @@ export function startReports(state: State, deps: Deps, { squadId, folder }: Inpu
 	runsOf(state).set(squadId, run)
 	const { day } = dayOf(deps, squadId)
 	const waiting = [...rows]
+	let stopped = ''
 	const lane = async (): Promise<void> => {
 		for (let row = waiting.shift(); row !== undefined && !run.stop && deps.store.isOpen; row = waiting.shift()) {
 			try {
 				const written = await writeReports(state, deps, row, day, folder)
 				run.files += written
 			} catch (error) {
+				const trouble = writeTrouble(error, folder, 'No half report')
+				// one word for the folder, not the same one for each player
+				if (trouble !== undefined) { run.stop = true; stopped ||= trouble; return }
 				if (!(error instanceof Refusal)) { run.stop = true; throw error }
 				run.failed.push(`${row.name}: ${error.message}`)
 			}
@@ -152,8 +156,9 @@ export function startReports(state: State, deps: Deps, { squadId, folder }: Inpu
 		try {
 			const ended = await Promise.allSettled(Array.from({ length: drawnAtOnce }, lane))
 			if (ended.some((one) => one.status === 'rejected')) throw new Error('not written')
-			run.said = run.stop ? `Cancelled. ${run.done} of ${run.total} players are written and whole.` : deps.store.isOpen ? '' : 'The records were locked meanwhile. Unlock and start again: what is written stays.'
-		} catch { run.said = `Stopped after ${run.done} of ${run.total} players: this folder cannot be written to, or is full.` } finally { run.running = false }
+			const whole = `${run.done} of ${run.total} players are written and whole`
+			run.said = stopped ? `Stopped: ${whole}. ${stopped}` : run.stop ? `Cancelled. ${whole}.` : deps.store.isOpen ? '' : 'The records were locked meanwhile. Unlock and start again: what is written stays.'
+		} catch { run.said = `Stopped after ${run.done} of ${run.total} players: a report could not be made. Start again: what is written stays.` } finally { run.running = false }
 	})()
 	return { total: rows.length }
 }
@@ -162,13 +167,17 @@ async function writeReports(state: State, deps: Deps, row: { visitId: string; nu
 	const stem = `${day}-number-${row.number.padStart(3, '0')}`
 	const documents: [string, Uint8Array][] = [[`${stem}-report.pdf`, Buffer.from(openReport(deps, { visitId: row.visitId }).base64, 'base64')]]
 	if (ageYears(row.birthDate, day) < state.settings.ages.adultYears) documents.push([`${stem}-page-2.pdf`, await deps.renderPdf(guardianSummary({ visit: signed.visit, assessment: signed.assessment as Assessment, decisions: signed.decisions, clinic: signed.clinic, signedAt: signed.signedAt, draft: false }))])
-	await packWords(async () => {
-		for (const [name, bytes] of documents) {
-			// whole or not there: a cancelled run leaves no half file
-			writeFileSync(join(folder, `${name}.writing`), bytes, { mode: 0o600 })
-			renameSync(join(folder, `${name}.writing`), join(folder, name))
+	for (const [name, bytes] of documents) {
+		// whole or not there: a cancelled run and a full stick leave no half file
+		const coming = join(folder, `${name}.writing`)
+		try {
+			writeFileSync(coming, bytes, { mode: 0o600 })
+			renameSync(coming, join(folder, name))
+		} catch (error) {
+			rmSync(coming, { force: true })
+			throw error
 		}
-	})
+	}
 	deps.store.audit({ function: 'export', playerId: row.playerId, objectRef: `report-file:number-${row.number}`, purpose: 'screening day' })
 	return documents.length
 }

@@ -25,7 +25,7 @@ export function Frame({ status, lock, trouble, children }: FrameProps) {
 							<Link href="#/shelf" underline="hover" sx={{ display: 'inline-flex', alignItems: 'center', minHeight: 44, px: 1.5, fontWeight: 600, borderRadius: 1 }}>Shelf</Link>
 							{status?.person?.role !== 'student' && <Link href="#/outbox" underline="hover" sx={{ display: 'inline-flex', alignItems: 'center', minHeight: 44, px: 1.5, fontWeight: 600, borderRadius: 1 }}>Outbox</Link>}
 							<Link href="#/squad" underline="hover" sx={{ display: 'inline-flex', alignItems: 'center', minHeight: 44, px: 1.5, fontWeight: 600, borderRadius: 1 }}>Squad day</Link>
-							<Link href="#/outreach" underline="hover" sx={{ display: 'inline-flex', alignItems: 'center', minHeight: 44, px: 1.5, fontWeight: 600, borderRadius: 1 }}>Outreach</Link>
+							{status?.person?.role !== 'reception' && <Link href="#/outreach" underline="hover" sx={{ display: 'inline-flex', alignItems: 'center', minHeight: 44, px: 1.5, fontWeight: 600, borderRadius: 1 }}>Outreach</Link>}
 							<Link href="#/help" underline="hover" sx={{ display: 'inline-flex', alignItems: 'center', minHeight: 44, px: 1.5, fontWeight: 600, borderRadius: 1 }}>Help</Link>
 							<Link href="#/settings" underline="hover" sx={{ display: 'inline-flex', alignItems: 'center', minHeight: 44, px: 1.5, fontWeight: 600, borderRadius: 1 }}>Settings</Link>
 							<Button variant="outlined" onClick={lock}>Lock</Button>

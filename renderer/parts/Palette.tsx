@@ -14,6 +14,9 @@ const places: readonly Command[] = [
 	{ name: 'Settings: letterhead', run: go('#/settings/letterhead') }, { name: 'Settings: protocol', run: go('#/settings/protocol') }, { name: 'Settings: ages, keeping and lock', run: go('#/settings/records') }, { name: 'Settings: look', run: go('#/settings/look') },
 	{ name: 'Help: how to measure', run: go('#/help/measures') }, { name: 'Help: glossary', run: go('#/help/glossary') }, { name: 'Help: shortcuts', run: go('#/help/keys') },
 ]
+/** What reception would only be refused: measures and packs are for those who assess. */
+const assessing = ['Outreach', 'This player: assessment', 'This player: season', 'This player: trends']
+const open = (role: string | undefined, name: string): boolean => role !== 'reception' || !assessing.includes(name)
 /** Commands of the player whose page is open. */
 function ofPlayer(): Command[] {
 	const [, room, id] = location.hash.split('/')
@@ -32,7 +35,8 @@ export function KeySheet() {
 		</Box>
 	))}</>
 }
-export function Palette() {
+/** @param role who works here: places that only refuse are left out */
+export function Palette({ role }: { role: string | undefined }) {
 	const [shown, setShown] = useState<'palette' | 'keys'>()
 	useEffect(() => {
 		const pressed = (event: KeyboardEvent) => {
@@ -50,13 +54,13 @@ export function Palette() {
 	}, [])
 	const close = () => setShown(undefined)
 	if (shown === 'keys') return <Dialog open onClose={close} maxWidth="md" fullWidth aria-labelledby="keys-title"><DialogTitle id="keys-title">Shortcuts</DialogTitle>{/* it scrolls with large letters, so the keys must reach it */}<DialogContent tabIndex={0}><KeySheet /></DialogContent></Dialog>
-	return shown === 'palette' ? <Choose close={close} /> : null
+	return shown === 'palette' ? <Choose close={close} role={role} /> : null
 }
-function Choose({ close }: { close: () => void }) {
+function Choose({ close, role }: { close: () => void; role: string | undefined }) {
 	const [query, setQuery] = useState('')
 	const [at, setAt] = useState(0)
 	const [players, setPlayers] = useState<Command[]>([])
-	const own = useMemo(() => [...commandsNow(), ...ofPlayer(), ...places], [])
+	const own = useMemo(() => [...commandsNow(), ...ofPlayer(), ...places].filter((one) => open(role, one.name)), [role])
 	useEffect(() => {
 		if (query.trim().length < 2) return setPlayers([])
 		let wanted = true

@@ -13,7 +13,7 @@ export function Breaches() {
 	return (
 		<Stack spacing={2}>
 			<Trouble says={says} />
-			{value?.breaches.length === 0 && <Typography color="textSecondary">Nothing was marked as sent in error.</Typography>}
+			{value?.breaches.length === 0 && <Typography color="textSecondary">Nothing was marked as sent in error. To mark something, open it from the queue, write what happened, and choose Sent in error.</Typography>}
 			{value?.breaches.map((one) => <One key={one.breachId} one={one} again={again} />)}
 		</Stack>
 	)
@@ -21,6 +21,7 @@ export function Breaches() {
 const left = (count: number, unit: string) => (count < 0 ? `passed ${-count} ${unit} ago` : `${count} ${unit} left`)
 function One({ one, again }: { one: Breach; again: () => void }) {
 	const action = useAction()
+	const firstOpen = breachStepNames.find((step) => !one.done[step])
 	const [notes, setNotes] = useState<Partial<Record<BreachStep, string>>>({})
 	return (
 		<Panel title={`${one.number}: ${one.playerName}`} hint={`Sent to ${one.recipient}. ${one.what}`}>
@@ -35,7 +36,7 @@ function One({ one, again }: { one: Breach; again: () => void }) {
 							<Typography>{breachSteps[step]}</Typography>
 							{done ? <Typography color="textSecondary">Done {timeWords(done.at)} by {done.by}: {done.note}</Typography> : (
 								<Stack direction={{ xs: 'column', sm: 'row' }} spacing={1} sx={{ alignItems: { sm: 'flex-end' }, mt: 0.5 }}>
-									<Box sx={{ flexGrow: 1, maxWidth: 560 }}><Field label={`What was done (${step.replace('-', ' ')})`} value={notes[step] ?? ''} set={(text) => setNotes((now) => ({ ...now, [step]: text }))} optional /></Box>
+									<Box sx={{ flexGrow: 1, maxWidth: 560 }}><Field label={`What was done (${step.replace('-', ' ')})`} value={notes[step] ?? ''} set={(text) => setNotes((now) => ({ ...now, [step]: text }))} optional {...(step === firstOpen ? { hint: 'A few words first; then note it as done.' } : {})} /></Box>
 									<Button variant="outlined" disabled={action.busy || (notes[step] ?? '').trim().length < 3} onClick={() => action.run(async () => { await call('breaches.step', { breachId: one.breachId, step, note: notes[step] ?? '' }); again(); return '' })}>Note as done</Button>
 								</Stack>
 							)}

@@ -1,5 +1,5 @@
 /** One item: its first page beside the recipient's name and the player's birth date, and what can be done next. */
-import { Alert, Box, Button, Checkbox, FormControlLabel, Stack, Typography } from '@mui/material'
+import { Alert, Box, Button, Checkbox, FormControlLabel, Link, Stack, Typography } from '@mui/material'
 import { type ReactNode, useEffect, useState } from 'react'
 import type { OutputOf } from '../../../shared/contract.ts'
 import type { OutboxView } from '../../../shared/outbox/calls.ts'
@@ -15,7 +15,7 @@ const lookEveryMs = 3000
 function Fact({ name, children, large }: { name: string; children: ReactNode; large?: boolean }) {
 	return <Box><Typography component="dt" variant="body2" color="textSecondary">{name}</Typography><Typography component="dd" sx={{ m: 0, fontWeight: large ? 700 : 400, fontSize: large ? '1.35rem' : '1rem', overflowWrap: 'anywhere' }}>{children}</Typography></Box>
 }
-export function Item({ itemId }: { itemId: string }) {
+export function Item({ itemId, personId }: { itemId: string; personId: string | undefined }) {
 	const { value, says, again } = useAnswer('outbox.list', {})
 	const [look, setLook] = useState<OutputOf<'outbox.look'>>()
 	const [url, setUrl] = useState('')
@@ -59,7 +59,7 @@ export function Item({ itemId }: { itemId: string }) {
 						{look?.consents.map((text) => <Alert key={text} severity="info">{text}</Alert>)}
 						{look?.warnings.map((text) => <Alert key={text} severity="warning">{text}</Alert>)}
 					</Panel>
-					<Next key={one.state} one={one} look={look} again={again} />
+					<Next key={one.state} one={one} look={look} mine={one.owner.personId === personId} again={again} />
 				</Stack>
 			</Box>
 			<Panel title="What happened"><Rows label="What happened" heads={['When', 'Who', 'State', 'What']} empty="Nothing yet." rows={one.history.map((happening, index) => ({ key: String(index), cells: [timeWords(happening.at), happening.by, stateWords[happening.state], happening.says] }))} /></Panel>
@@ -73,7 +73,7 @@ function save(base64: string, fileName: string, mediaType: string): void {
 	// the download has begun once the click returned; the address is freed a little later
 	setTimeout(() => URL.revokeObjectURL(url), 10_000)
 }
-function Next({ one, look, again }: { one: OutboxView; look: OutputOf<'outbox.look'> | undefined; again: () => void }) {
+function Next({ one, look, mine, again }: { one: OutboxView; look: OutputOf<'outbox.look'> | undefined; mine: boolean; again: () => void }) {
 	const [compared, setCompared] = useState(false)
 	const [read, setRead] = useState(false)
 	const [note, setNote] = useState('')
@@ -89,15 +89,22 @@ function Next({ one, look, again }: { one: OutboxView; look: OutputOf<'outbox.lo
 	const ticked = one.channel === 'eml' ? 'It was sent' : one.channel === 'print' ? 'It was posted' : 'It was handed over'
 	const resendable = ['sent', 'delivered', 'returned', 'closed'].includes(one.state)
 	const needsNote = note.trim().length < 3
+	const noteFor = [one.state === 'ready' ? 'Call back' : '', resendable && one.newerVersion ? `Send version ${one.newerVersion}` : '', resendable && !one.newerVersion ? 'Send again' : '', left && !one.breachId ? 'Sent in error' : ''].filter(Boolean)
 	return (
 		<Panel title="Next">
 			<Trouble says={action.says} />
 			{action.done && <Alert severity="success" role="status">{action.done}</Alert>}
+			{one.breachId && <Alert severity="error">Marked as sent in error. <Link href="#/outbox/errors" color="inherit" sx={{ fontWeight: 600 }}>Go on with the steps</Link></Alert>}
 			{one.state === 'to-check' && (
 				<Stack spacing={1} sx={{ alignItems: 'flex-start' }}>
 					<FormControlLabel control={<Checkbox checked={compared} onChange={(event) => setCompared(event.target.checked)} />} label="Name and birth date on the first page are this player's, and the recipient is right" />
 					{Boolean(look?.warnings.length) && <FormControlLabel control={<Checkbox checked={read} onChange={(event) => setRead(event.target.checked)} />} label="I read the warnings above and checked what they say" />}
-					{button('Release', () => call('outbox.release', { itemId, sha256: look?.sha256 ?? '', compared: compared as true, warningsRead: read }), 'Released.', 'contained', !look)}
+					{button('Release', () => {
+						if (!compared) throw new Error('Tick first that page, name, birth date and recipient were compared.')
+						if (look?.warnings.length && !read) throw new Error('Tick first that the warnings were read and checked.')
+						return call('outbox.release', { itemId, sha256: look?.sha256 ?? '', compared: true, warningsRead: read })
+					}, 'Released.', 'contained', !look)}
+					{!look && <Typography variant="body2" color="textSecondary">The first page is being opened.</Typography>}
 				</Stack>
 			)}
 			{one.protection === 'password' && one.state !== 'closed' && (
@@ -106,7 +113,7 @@ function Next({ one, look, again }: { one: OutboxView; look: OutputOf<'outbox.lo
 					{password && <Alert severity="info" role="status">Password for {password.recipient}: <Box component="strong" sx={{ fontFamily: 'monospace', fontSize: '1.2rem' }}>{password.password}</Box>. Give it {password.phone ? `by telephone (${password.phone}) or in person` : 'by telephone or in person'}, never by e-mail.</Alert>}
 				</Stack>
 			)}
-			<Field label="Note or reason" value={note} set={setNote} optional rows={2} hint="Needed to call back, to send again, and for sent in error." />
+			<Field label="Note or reason" value={note} set={setNote} optional rows={2} hint={noteFor.length > 0 ? `Write a few words before: ${noteFor.join(', ')}.` : 'Kept with what you do next.'} />
 			<Box sx={{ display: 'flex', flexWrap: 'wrap', gap: 1 }}>
 				{one.state === 'ready' && one.channel !== 'smtp' && button(giveOut, async () => { const { base64, fileName, mediaType } = await call('outbox.take', { itemId }); save(base64, fileName, mediaType) }, one.channel === 'eml' ? 'Saved. Open it, send it, then tick it here: a draft is no proof of sending.' : 'Saved. Tick it here once it has left.', 'contained')}
 				{one.state === 'ready' && one.taken && button(ticked, confirm('sent'), 'Noted.', 'contained')}
@@ -117,7 +124,7 @@ function Next({ one, look, again }: { one: OutboxView; look: OutputOf<'outbox.lo
 				{(one.released || one.sentAt) && button('Transmission sheet', async () => { const { base64, fileName } = await call('outbox.sheet', { itemId }); save(base64, fileName, 'application/pdf') }, 'The sheet is saved. Print it: it goes on top of the pages, or into the file.')}
 				{resendable && one.newerVersion && button(`Send version ${one.newerVersion}`, resend('newest'), 'Prepared.', 'contained', needsNote)}
 				{resendable && button(one.newerVersion ? `Send version ${one.version} again all the same` : 'Send again', resend('same'), 'Prepared.', 'outlined', needsNote)}
-				{button('Take over', () => call('outbox.mine', { itemId, due: one.due }), 'It is yours now.')}
+				{!mine && button('Take over', () => call('outbox.mine', { itemId, due: one.due }), 'It is yours now.')}
 				{one.state !== 'closed' && button('Close', () => call('outbox.close', { itemId, note }), 'Closed.')}
 				{left && !one.breachId && <Button variant="outlined" color="error" disabled={action.busy || needsNote} onClick={() => action.run(async () => { await call('outbox.sentInError', { itemId, what: note, noticedAt: new Date().toISOString() }); location.hash = '#/outbox/errors'; return '' })}>Sent in error</Button>}
 			</Box>

@@ -1,10 +1,10 @@
 /** The mail server, and the clocks that run after a sending in error. */
-import { Alert, Box, Button, Stack } from '@mui/material'
+import { Alert, Box, Button, Stack, Typography } from '@mui/material'
 import { useEffect, useState } from 'react'
 import { plainWords } from '../../../shared/outbox/mail-settings.ts'
 import { call } from '../../host.ts'
 import { Field, Sheet, Trouble } from '../../parts/form.tsx'
-import { useAction, useAnswer } from '../records/parts.tsx'
+import { Panel, useAction, useAnswer } from '../records/parts.tsx'
 
 const securities = { tls: 'TLS from the first byte', starttls: 'STARTTLS, required', none: 'no encryption' } as const
 const usual = { host: '', port: '465', security: securities.tls as string, inSoManyWords: '', user: '', password: '', name: '', email: '', certificate: '', days: '30', hours: '72' }
@@ -28,11 +28,17 @@ export function Mail({ owner }: { owner: boolean }) {
 		again()
 		return smtp ? 'Saved. Send a test message to see whether it works.' : 'Saved. Without a server documents go as drafts, on paper or by hand.'
 	}
+	if (!owner) return (
+		<Panel title="Mail server" hint="The owner changes these settings.">
+			<Trouble says={says} />
+			{value && <Typography>{value.smtp ? `E-mail goes out through ${value.smtp.host} (${securities[value.smtp.security]}), from ${value.smtp.from.name}, ${value.smtp.from.email}.` : 'No mail server is set. Documents go as drafts for the mail program, on paper or by hand.'}</Typography>}
+			{value && <Typography>After a sending in error: {value.clock.assessWithinDays} days to assess, {value.clock.authorityWithinHours} hours to the authority, where the law asks.</Typography>}
+		</Panel>
+	)
 	return (
 		<Stack component="form" noValidate spacing={2} onSubmit={(event) => { event.preventDefault(); action.run(save) }}>
 			<Trouble says={says || action.says} />
 			{action.done && <Alert severity="success" role="status">{action.done}</Alert>}
-			{!owner && <Alert severity="info">The owner changes these settings.</Alert>}
 			<Sheet title="Mail server" hint="User and password are kept sealed with the records and are never shown again.">
 				<Field label="Server" value={form.host} set={put('host')} optional hint="Such as mail.example.org; empty where none is used." />
 				<Field label="Port" value={form.port} set={put('port')} hint="465 with TLS, 587 with STARTTLS." />
@@ -48,7 +54,7 @@ export function Mail({ owner }: { owner: boolean }) {
 				<Field label="Days to assess" value={form.days} set={put('days')} />
 				<Field label="Hours to the authority" value={form.hours} set={put('hours')} />
 			</Sheet>
-			{owner && <Box sx={{ display: 'flex', gap: 1 }}><Button type="submit" variant="contained" disabled={action.busy}>Save mail settings</Button><Button variant="outlined" disabled={action.busy || !value?.smtp} onClick={() => action.run(async () => (await call('mail.test', {})).says)}>Send a test message</Button></Box>}
+			<Box sx={{ display: 'flex', flexWrap: 'wrap', alignItems: 'center', gap: 1 }}><Button type="submit" variant="contained" disabled={action.busy}>Save mail settings</Button><Button variant="outlined" disabled={action.busy || !value?.smtp} onClick={() => action.run(async () => (await call('mail.test', {})).says)}>Send a test message</Button>{value && !value.smtp && <Typography variant="body2" color="textSecondary">Save a server first; then a test message can be sent.</Typography>}</Box>
 		</Stack>
 	)
 }

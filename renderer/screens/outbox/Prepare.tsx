@@ -3,13 +3,14 @@ import { Alert, Box, Button, Link, Stack, Typography } from '@mui/material'
 import { useState } from 'react'
 import type { OutputOf } from '../../../shared/contract.ts'
 import { channels, channelWords, isMail, kindWords, type OutboxKind, recipientRoles, roleWords } from '../../../shared/outbox/item.ts'
+import { purposes } from '../../../shared/records/consent.ts'
 import { call } from '../../host.ts'
 import { dayInWords, today } from '../../parts/dates.ts'
 import { Field, Sheet, Trouble } from '../../parts/form.tsx'
 import { Panel, Rows, useAction, useAnswer, Way } from '../records/parts.tsx'
 
 const mostShown = 12
-export function Prepare({ playerId }: { playerId: string | undefined }) { return playerId ? <OfPlayer playerId={playerId} /> : <Find /> }
+export function Prepare({ playerId, mailSet }: { playerId: string | undefined; mailSet: boolean }) { return playerId ? <OfPlayer playerId={playerId} mailSet={mailSet} /> : <Find /> }
 function Find() {
 	const [query, setQuery] = useState('')
 	const { value, says } = useAnswer('players.search', { query, limit: mostShown })
@@ -20,11 +21,12 @@ function Find() {
 			<Box component="ul" sx={{ listStyle: 'none', m: 0, p: 0 }}>
 				{value?.cards.map((card) => <Box component="li" key={card.playerId}><Link href={`#/outbox/player/${card.playerId}`} sx={{ display: 'inline-flex', alignItems: 'center', minHeight: 44, gap: 1 }}>{card.givenName} {card.familyName}, born {dayInWords(card.birthDate)}</Link></Box>)}
 			</Box>
+			{value && value.total === 0 && <Typography color="textSecondary">{query.trim() ? 'Nobody found. Type less of the name.' : 'No player on record yet.'}</Typography>}
 			{value && value.total > value.cards.length && <Typography color="textSecondary">{value.total - value.cards.length} more: type more of the name.</Typography>}
 		</Panel>
 	)
 }
-function OfPlayer({ playerId }: { playerId: string }) {
+function OfPlayer({ playerId, mailSet }: { playerId: string; mailSet: boolean }) {
 	const { value, says } = useAnswer('players.open', { playerId })
 	const [visitId, setVisitId] = useState('')
 	const visits = (value?.visits ?? []).filter((one) => !one.inError)
@@ -36,12 +38,12 @@ function OfPlayer({ playerId }: { playerId: string }) {
 			<Trouble says={says} />
 			<Panel title={name ? `${name}, born ${dayInWords(value?.player.birthDate ?? '')}` : 'Opening'}>
 				<Box><Way to="#/outbox/prepare">Another player</Way><Way to={`#/consents/${playerId}`}>Consents of this player</Way></Box>
-				{value && visits.length === 0 && <Typography color="textSecondary">No visit of this player is signed. Sign one first.</Typography>}
+				{value && visits.length === 0 && <Typography color="textSecondary">No visit of this player is signed yet. A document can be prepared once a clinician has signed one.</Typography>}
 				{chosen && <Box sx={{ maxWidth: 520 }}><Field label="Visit" value={label(chosen)} set={(text) => setVisitId(visits.find((one) => label(one) === text)?.visitId ?? '')} options={visits.map(label)} /></Box>}
 			</Panel>
 			<Tell playerId={playerId} />
 			{value && <Notes playerId={playerId} />}
-			{chosen && <OfVisit key={chosen.visitId} visitId={chosen.visitId} />}
+			{chosen && <OfVisit key={chosen.visitId} visitId={chosen.visitId} mailSet={mailSet} />}
 		</Stack>
 	)
 }
@@ -77,14 +79,14 @@ function Notes({ playerId }: { playerId: string }) {
 			))}
 			<Box component="form" noValidate sx={{ display: 'flex', flexWrap: 'wrap', gap: 1, alignItems: 'flex-end' }} onSubmit={(event: React.FormEvent) => { event.preventDefault(); action.run(async () => { await call('outbox.addNote', { playerId, text }); setText(''); again(); return '' }) }}>
 				<Box sx={{ flexGrow: 1, maxWidth: 640 }}><Field label="New note" value={text} set={setText} optional /></Box>
-				<Button type="submit" variant="outlined" disabled={action.busy || text.trim().length < 3}>Add the note</Button>
+				<Button type="submit" variant="outlined" disabled={action.busy || text.trim().length < 3}>Add the note</Button>{text.trim().length < 3 && <Typography variant="body2" color="textSecondary" sx={{ alignSelf: 'center' }}>Write the note first.</Typography>}
 			</Box>
 		</Panel>
 	)
 }
 type Recipients = OutputOf<'outbox.recipients'>
 const protections = ['with a password', 'without a password'] as const
-function OfVisit({ visitId }: { visitId: string }) {
+function OfVisit({ visitId, mailSet }: { visitId: string; mailSet: boolean }) {
 	const { value, says, again } = useAnswer('outbox.recipients', { visitId })
 	const [form, setForm] = useState({ recipient: '', kind: '', channel: '', protection: protections[0] as string, due: today() })
 	const action = useAction()
@@ -110,12 +112,12 @@ function OfVisit({ visitId }: { visitId: string }) {
 				<Sheet title="Put into the outbox" hint={`Version ${value.version}, visit of ${dayInWords(value.visitDate)}. One document to one recipient.`}>
 					<Field label="Recipient" value={form.recipient} set={put('recipient')} options={value.recipients.map(label)} hint="Only people on the record. Add another one below." />
 					<Field label="Document" value={form.kind} set={put('kind')} options={(chosen?.kinds ?? []).map((one) => kindWords[one])} hint={chosen ? `What a ${roleWords[chosen.recipient.role]} may be given.` : 'Choose the recipient first.'} />
-					<Field label="Way" value={form.channel} set={put('channel')} options={channels.map((one) => channelWords[one])} />
+					<Field label="Way" value={form.channel} set={put('channel')} options={channels.filter((one) => mailSet || one !== 'smtp').map((one) => channelWords[one])} hint={mailSet ? undefined : 'E-mail from here is left out: no mail server is set.'} />
 					{channel && isMail(channel) && <Field label="Copy" value={form.protection} set={put('protection')} options={protections} hint={form.protection === protections[0] ? 'You give the password by telephone or in person.' : 'Anyone who gets the message can read it. Agree it with the recipient first.'} />}
 					<Field label="Due" type="date" value={form.due} set={put('due')} />
 				</Sheet>
 				{chosen?.warnings.map((text) => <Alert key={text} severity="warning">{text}</Alert>)}
-				{chosen?.consents.map((text) => <Alert key={text} severity="info">{text}</Alert>)}
+				{chosen?.consents.filter((text) => !channel || isMail(channel) || !text.includes(purposes.email.says)).map((text) => <Alert key={text} severity="info">{text}</Alert>)}
 				<Box><Button type="submit" variant="contained" disabled={action.busy}>Put into the outbox</Button></Box>
 			</Stack>
 			<AddContact playerId={value.playerId} added={again} />

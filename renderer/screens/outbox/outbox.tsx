@@ -1,6 +1,7 @@
 /** The outbox room: the queue, one item beside its page, preparing, delivery reports, mail settings, sent in error. */
 import { Alert, Box, Button, Link, Stack, Typography } from '@mui/material'
 import { useEffect, useState } from 'react'
+import type { OutputOf } from '../../../shared/contract.ts'
 import { channelWords, kindWords, outboxStates, stateWords } from '../../../shared/outbox/item.ts'
 import { call } from '../../host.ts'
 import { dayInWords } from '../../parts/dates.ts'
@@ -16,36 +17,61 @@ const pages = [['queue', 'Queue'], ['prepare', 'Prepare a document'], ['reports'
 /** How often the queue is looked at again. */
 const lookEveryMs = 4000
 
-export function OutboxScreen({ page, item, owner }: { page: string | undefined; item: string | undefined; owner: boolean }) {
+type Listed = OutputOf<'outbox.list'>
+type Person = OutputOf<'session.status'>['person']
+const open = 'All but closed'
+const late = 'Overdue'
+/** What waits for somebody: shown over every page of the room, and each count opens its part of the queue. */
+const waits = [['to-check', 'to check'], ['ready', 'ready'], ['uncertain', 'uncertain'], ['returned', 'returned']] as const
+const isLate = (one: Listed['items'][number]) => one.overdue
+
+/** @param person who works here: mail settings are the owner's */
+export function OutboxScreen({ page, item, person }: { page: string | undefined; item: string | undefined; person: Person }) {
 	const now = page ?? 'queue'
+	const list = useAnswer('outbox.list', {})
+	const { again } = list
+	const [only, setOnly] = useState<string>(open)
+	// biome-ignore lint/correctness/useExhaustiveDependencies: another page of the room is the event
+	useEffect(() => {
+		again()
+		const timer = setInterval(again, lookEveryMs)
+		return () => clearInterval(timer)
+	}, [again, now, item])
 	return (
 		<Stack spacing={3}>
 			<Typography variant="h1">Outbox</Typography>
 			<Box component="nav" aria-label="Outbox" sx={{ display: 'flex', flexWrap: 'wrap', gap: 1 }}>
 				{pages.map(([name, title]) => <Box key={name} component="span" sx={name === now || (name === 'prepare' && now === 'player') ? { borderBottom: 3, borderColor: 'primary.main' } : {}}><Way to={name === 'queue' ? '#/outbox' : `#/outbox/${name}`}>{title}</Way></Box>)}
 			</Box>
-			{now === 'queue' && <Queue />}
-			{now === 'item' && item && <Item key={item} itemId={item} />}
-			{(now === 'prepare' || now === 'player') && <Prepare key={item ?? 'any'} playerId={now === 'player' ? item : undefined} />}
-			{now === 'reports' && <Reports />}
+			{list.value && now !== 'item' && <Waiting items={list.value.items} show={(state) => { setOnly(state); location.hash = '#/outbox' }} />}
+			{now === 'queue' && <Queue list={list} only={only} setOnly={setOnly} owner={person?.role === 'owner'} />}
+			{now === 'item' && item && <Item key={item} itemId={item} personId={person?.personId} />}
+			{(now === 'prepare' || now === 'player') && <Prepare key={item ?? 'any'} playerId={now === 'player' ? item : undefined} mailSet={list.value?.mailSet ?? true} />}
+			{now === 'reports' && <Reports read={again} />}
 			{now === 'errors' && <Breaches />}
-			{now === 'mail' && <Mail owner={owner} />}
+			{now === 'mail' && <Mail owner={person?.role === 'owner'} />}
 		</Stack>
 	)
 }
-const open = 'All but closed'
-function Queue() {
-	const { value, says, again } = useAnswer('outbox.list', {})
-	const [only, setOnly] = useState<string>(open)
+function Waiting({ items, show }: { items: Listed['items']; show: (state: string) => void }) {
+	const counts = [...waits.map(([state, words]) => ({ words, count: items.filter((one) => one.state === state).length, filter: stateWords[state] as string, wrong: state === 'uncertain' || state === 'returned' })), { words: 'overdue', count: items.filter(isLate).length, filter: late, wrong: true }].filter((one) => one.count > 0)
+	return (
+		<Box role="group" aria-label="What waits" sx={{ display: 'flex', flexWrap: 'wrap', alignItems: 'center', gap: 1 }}>
+			{counts.length === 0 && <Typography color="textSecondary">Nothing waits: nothing to check, nothing returned.</Typography>}
+			{counts.map((one) => <Button key={one.words} variant="outlined" color={one.wrong ? 'error' : 'primary'} onClick={() => show(one.filter)}><Box component="strong" sx={{ fontSize: '1.25rem', mr: 1 }}>{one.count}</Box>{one.words}</Button>)}
+		</Box>
+	)
+}
+interface Queueing { list: { value: Listed | undefined; says: string; again: () => void }; only: string; setOnly: (only: string) => void; owner: boolean }
+function Queue({ list: { value, says, again }, only, setOnly, owner }: Queueing) {
 	const action = useAction()
 	useEffect(() => {
-		const timer = setInterval(again, lookEveryMs)
 		const online = () => { call('outbox.sendNow', {}).then(again, again) }
 		addEventListener('online', online)
-		return () => { clearInterval(timer); removeEventListener('online', online) }
+		return () => removeEventListener('online', online)
 	}, [again])
 	const all = value?.items ?? []
-	const shown = all.filter((one) => (only === '' || only === open ? one.state !== 'closed' : stateWords[one.state] === only)).sort((a, b) => (a.due < b.due ? -1 : a.due > b.due ? 1 : 0))
+	const shown = all.filter((one) => (only === '' || only === open ? one.state !== 'closed' : only === late ? isLate(one) : stateWords[one.state] === only)).sort((a, b) => (a.due < b.due ? -1 : a.due > b.due ? 1 : 0))
 	const uncertain = all.filter((one) => one.state === 'uncertain').length
 	return (
 		<Stack spacing={2}>
@@ -53,9 +79,10 @@ function Queue() {
 			{action.done && <Alert severity="success" role="status">{action.done}</Alert>}
 			{uncertain > 0 && <Alert severity="error" role="alert">{uncertain === 1 ? 'One message is uncertain' : `${uncertain} messages are uncertain`}: the connection broke at the very end, and it may have arrived or not. Open it, ask the recipient, and note what you learn. Nothing is sent again by itself.</Alert>}
 			{value && value.queue.waiting > 0 && <Alert severity="info" role="status">{value.queue.waiting === 1 ? 'One message waits' : `${value.queue.waiting} messages wait`} to be sent. {value.queue.says} {value.queue.retryAt && `Next try ${timeWords(value.queue.retryAt)}.`} <Button size="small" variant="outlined" disabled={action.busy} onClick={() => action.run(async () => { await call('outbox.sendNow', {}); again(); return 'Tried. The list shows what came of it.' })}>Send now</Button></Alert>}
+			{value && !value.mailSet && <Alert severity="info">No mail server is set, so nothing is e-mailed from here. Documents go as drafts for the mail program, on paper or by hand. {owner ? <Link href="#/outbox/mail" color="inherit" sx={{ fontWeight: 600 }}>Set a mail server</Link> : 'The owner can set one under Mail settings.'}</Alert>}
 			<Panel title="Queue" hint="Sorted by due day. Every document is checked beside its recipient before it leaves.">
-				<Box sx={{ maxWidth: 280 }}><Field label="Show" value={only} set={setOnly} optional options={[open, ...outboxStates.map((one) => stateWords[one])]} /></Box>
-				<Rows label="Outbox" empty="Nothing here. Choose Prepare a document to begin." heads={['Number', 'Player', 'Document', 'Recipient', 'Way', 'State', 'Owner', 'Due', 'Age']} rows={shown.map((one) => ({ key: one.itemId, cells: [
+				<Box sx={{ maxWidth: 280 }}><Field label="Show" value={only} set={setOnly} optional options={[open, late, ...outboxStates.map((one) => stateWords[one])]} /></Box>
+				<Rows label="Outbox" empty={only === '' || only === open ? 'Nothing here. Choose Prepare a document to begin.' : `Nothing here is ${only.toLowerCase()}. Choose ${open} to see the rest.`} heads={['Number', 'Player', 'Document', 'Recipient', 'Way', 'State', 'Owner', 'Due', 'Age']} rows={shown.map((one) => ({ key: one.itemId, cells: [
 					<Link key="open" href={`#/outbox/item/${one.itemId}`} sx={{ display: 'inline-flex', alignItems: 'center', minHeight: 44, fontWeight: 600, whiteSpace: 'nowrap' }}>{one.number}</Link>,
 					<Box key="player"><Typography variant="body2">{one.playerName}</Typography><Typography variant="body2" color="textSecondary">born {dayInWords(one.birthDate)}</Typography></Box>,
 					<Box key="kind"><Typography variant="body2">{kindWords[one.kind]}</Typography>{one.newerVersion && <Typography variant="body2" color="error">version {one.version}; version {one.newerVersion} is newer</Typography>}</Box>,
@@ -66,7 +93,7 @@ function Queue() {
 		</Stack>
 	)
 }
-function Reports() {
+function Reports({ read: took }: { read: () => void }) {
 	const [text, setText] = useState('')
 	const [read, setRead] = useState<{ itemId?: string | undefined; address: string; says: string }[]>([])
 	const action = useAction()
@@ -75,7 +102,7 @@ function Reports() {
 		<Panel title="Delivery reports" hint="Paste the whole returned message with its source, or drop the saved file here. A report of delivery is no proof of reading.">
 			<Trouble says={action.says} />
 			<Box onDragOver={(event) => event.preventDefault()} onDrop={(event) => { event.preventDefault(); void drop(event.dataTransfer.files[0]) }}><Field label="Returned message" value={text} set={setText} rows={8} /></Box>
-			<Box><Button variant="contained" disabled={action.busy || !text.trim()} onClick={() => action.run(async () => { setRead((await call('outbox.readReport', { text })).read); setText(''); return 'Read.' })}>Read report</Button></Box>
+			<Box><Button variant="contained" disabled={action.busy || !text.trim()} onClick={() => action.run(async () => { setRead((await call('outbox.readReport', { text })).read); setText(''); took(); return 'Read.' })}>Read report</Button>{!text.trim() && read.length === 0 && <Typography component="span" variant="body2" color="textSecondary" sx={{ ml: 2 }}>Paste or drop a message first.</Typography>}</Box>
 			{read.map((one) => <Alert key={`${one.address} ${one.says}`} severity={one.itemId ? 'info' : 'warning'} role="status">{one.says} {one.itemId && <Link href={`#/outbox/item/${one.itemId}`}>Open it</Link>}</Alert>)}
 		</Panel>
 	)

@@ -12,11 +12,11 @@ import { Visits } from './Visits.tsx'
 
 /** What the last save had to say; kept by the router, as saving a new player changes the page. */
 export interface SavedNotice { playerId: string; similar: Card[] }
-interface PlayerProps { playerId?: string; notice?: SavedNotice; saved: (notice: SavedNotice) => void }
+interface PlayerProps { playerId?: string; /** who works here: reception keeps the details, others assess too */ role?: string | undefined; notice?: SavedNotice; saved: (notice: SavedNotice) => void }
 const types: Record<string, string> = { birthDate: 'date', email: 'email', phone: 'tel', 'guardian.email': 'email', 'guardian.phone': 'tel' }
 const needed = ['givenName', 'familyName', 'birthDate', 'sex']
 
-export function PlayerScreen({ playerId, notice, saved }: PlayerProps) {
+export function PlayerScreen({ playerId, role, notice, saved }: PlayerProps) {
 	const [form, setForm] = useState<Form>({})
 	const [opened, setOpened] = useState<OutputOf<'players.open'>>()
 	const [wrong, setWrong] = useState<Record<string, string>>({})
@@ -71,7 +71,7 @@ export function PlayerScreen({ playerId, notice, saved }: PlayerProps) {
 					<Typography variant="h1">{player ? `${player.givenName} ${player.familyName}` : 'New player'}</Typography>
 					{player && <Typography color="textSecondary" sx={{ mt: 0.5 }}>{[`Born ${dayInWords(player.birthDate)}`, `${age} years`, player.club].filter(Boolean).join(', ')}</Typography>}
 				</Box>
-				{opened && (
+				{opened && role !== 'reception' && (
 					<Box sx={{ display: 'flex', gap: 1 }}>
 						<Button variant="outlined" size="large" onClick={() => { location.hash = `#/trends/${playerId}` }}>Trends</Button>
 						<Button variant="outlined" size="large" onClick={() => { location.hash = `#/season/${playerId}` }}>Season</Button>

@@ -5,6 +5,7 @@ import type { OutputOf } from '../../../shared/contract.ts'
 import { call } from '../../host.ts'
 import { dayInWords, today } from '../../parts/dates.ts'
 import { Field, Trouble } from '../../parts/form.tsx'
+import { counted, Needs } from '../../parts/Needs.tsx'
 import { Panel, Rows, useAction } from '../records/parts.tsx'
 
 /** 'birthDate' as 'birth date', as the heading of the list has it. */
@@ -39,10 +40,10 @@ export function NewDay({ into }: { into?: { squadId: string; team: string; day: 
 				</Box>
 				<Field label="Roster" value={text} set={change} rows={into ? 3 : 6} optional hint="Or paste the table here, the headings first." />
 				<Trouble says={action.says} />
-				<Box><Button type="submit" variant="outlined" disabled={action.busy || !text.trim() || !team.trim()}>Look at the roster</Button></Box>
+				<Box sx={{ display: 'flex', flexWrap: 'wrap', alignItems: 'center', gap: 2 }}><Button type="submit" variant="outlined" disabled={action.busy || !text.trim() || !team.trim()}>Look at the roster</Button><Needs fields={[[team.trim(), 'team'], [text.trim(), 'roster']]} /></Box>
 				{preview && (
 					<Box sx={{ display: 'grid', gap: 2 }}>
-						<Typography role="status" sx={{ fontWeight: 600 }}>{preview.rows.length} players can be taken in, {preview.problems.length} problems.</Typography>
+						<Typography role="status" sx={{ fontWeight: 600 }}>{counted(preview.rows.length, 'player')} can be taken in, {counted(preview.problems.length, 'problem')}.</Typography>
 						{preview.problems.length > 0 && <Alert severity="error" role="alert">{preview.problems.map((one) => <Typography key={`${one.row} ${one.column} ${one.message}`}>Row {one.row}, {columnWords(one.column)}: {one.message}.</Typography>)}</Alert>}
 						<Rows label="Players of the roster" heads={['Row', 'Number', 'Player', 'Born', 'Guardian', 'Consents']} empty="No good row." rows={preview.rows.map((one) => ({ key: String(one.row), cells: [one.row, one.number, one.name, dayInWords(one.birthDate), one.guardian ?? '', one.consents.join(', ')] }))} />
 						{preview.rows.filter((one) => one.known.length > 0).map((one) => (
@@ -52,7 +53,7 @@ export function NewDay({ into }: { into?: { squadId: string; team: string; day: 
 								<FormControlLabel value="new" control={<Radio />} label="No, a new player" />
 							</RadioGroup>
 						))}
-						<Box><Button variant="contained" disabled={action.busy || preview.problems.length > 0 || preview.rows.length === 0 || open.length > 0} onClick={take}>{into ? 'Add to the board' : 'Take in and open the board'}</Button></Box>
+						<Box sx={{ display: 'flex', flexWrap: 'wrap', alignItems: 'center', gap: 2 }}><Button variant={into ? 'outlined' : 'contained'} disabled={action.busy || preview.problems.length > 0 || preview.rows.length === 0 || open.length > 0} onClick={take}>{into ? 'Add to the board' : 'Take in and open the board'}</Button><Typography variant="body2" color="textSecondary">{preview.problems.length > 0 ? 'Correct the rows above and look at the roster again.' : preview.rows.length === 0 ? 'There is no player in the roster.' : open.length > 0 ? `Answer first who is on record already: ${open.map((one) => one.name).join(', ')}.` : ''}</Typography></Box>
 					</Box>
 				)}
 				{action.done && <Alert severity="success" role="status">{action.done}</Alert>}
