@@ -37,9 +37,9 @@ export function feetFigure(sizing: SizingResult, colour: string, t: Speak = spea
 		}
 		const foot = { length: lengthMm, ball: ballLengthMm ?? lengthMm * 0.73, width: widthMm ?? lengthMm * 0.38 }
 		const top = bottom - lengthMm * ptPerMm
-		const out = side === 'left' ? x - 62 : x + 62
+		const out = side === 'left' ? x - 56 : x + 56
 		parts.push(`<path d="${footPath(side, foot, x, bottom)}" fill="${colour}" fill-opacity="0.16" stroke="${colour}" stroke-width="1.4"/>`)
-		parts.push(line(out, top, out, bottom), line(out - 4, top, out + 4, top), line(out - 4, bottom, out + 4, bottom), text(out + (side === 'left' ? -22 : 22), (top + bottom) / 2, `${shown(lengthMm)} mm`))
+		parts.push(line(out, top, out, bottom), line(out - 4, top, out + 4, top), line(out - 4, bottom, out + 4, bottom), text(out + (side === 'left' ? -26 : 26), (top + bottom) / 2, `${shown(lengthMm)} mm`))
 		if (ballLengthMm !== undefined) parts.push(line(x - foot.width * 0.34, bottom - ballLengthMm * ptPerMm, x + foot.width * 0.34, bottom - ballLengthMm * 0.94 * ptPerMm, '3 2'))
 		if (widthMm !== undefined) parts.push(text(x, bottom - foot.ball * ptPerMm * 0.8, `${shown(widthMm)} mm`, 9))
 		words.push(widthMm === undefined ? t('feet.one', { side, length: shown(lengthMm) }) : t('feet.oneWide', { side, length: shown(lengthMm), width: shown(widthMm) }))
