@@ -2,12 +2,13 @@
 import { matchBench } from './match.ts'
 import { paceBench } from './pace.ts'
 import { recordsBench } from './records.ts'
+import { reportBench } from './report.ts'
 import { seasonBench } from './season.ts'
 import { squadBench } from './squad.ts'
 import { ownTemporary } from '../temporary.ts'
 
 interface Line { name: string; value: number; unit: string; limit: number }
-const benches: Record<string, () => Promise<Line[]>> = { season: seasonBench, match: matchBench, squad: squadBench, records: recordsBench, pace: paceBench }
+const benches: Record<string, () => Promise<Line[]>> = { season: seasonBench, match: matchBench, squad: squadBench, report: reportBench, records: recordsBench, pace: paceBench }
 const clearUp = ownTemporary()
 const asked = process.argv.slice(2)
 for (const [name, run] of Object.entries(benches)) {
