@@ -7,6 +7,7 @@ import { noDecisions } from '../shared/decisions.ts'
 import { playerSchema, visitSchema } from '../shared/visit/visit.ts'
 import type { App } from './app.ts'
 
+export const demoPassphrase = 'demo demo'
 const demoSchema = z.strictObject({ clinic: clinicSchema, players: z.array(z.strictObject({ player: playerSchema, visits: z.array(visitSchema) })) })
 
 /** Goes through the same calls as the screens. Visits but the last are signed; the last stays an open draft. @throws Error naming the call that refused */
@@ -17,7 +18,7 @@ export async function seedDemo(app: App): Promise<void> {
 		if (!answer.ok) throw new Error(`demo: ${name} refused: ${answer.message} ${(answer.problems ?? []).map((one) => `${one.path}: ${one.message}`).join('; ')}`)
 		return answer.value as Record<string, unknown>
 	}
-	await call('session.setUp', { clinic, passphrase: 'demo demo' })
+	await call('session.setUp', { clinic, passphrase: demoPassphrase })
 	await call('shelf.save', { shelf: JSON.parse(readFileSync(new URL('../assets/demo/shelf.json', import.meta.url), 'utf8')) })
 	const pictured = visitSchema.parse(JSON.parse(readFileSync(new URL('../assets/demo/season-visit.json', import.meta.url), 'utf8')))
 	for (const { player, visits } of players) {

@@ -5,12 +5,15 @@ import { homedir, tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { createApp } from '../app.ts'
-import { seedDemo } from '../demo.ts'
+import { demoPassphrase } from '../demo.ts'
 import { findBrowser, hasDisplay, openAppWindow } from '../loopback/browser.ts'
 import { openLoopback } from '../loopback/server.ts'
-import { renderPdf } from '../pdf/render.ts'
+import { renderPdf, warmPdf } from '../pdf/render.ts'
+import { openDemo } from './demo-records.ts'
 
 const root = fileURLToPath(new URL('../../', import.meta.url))
+/** By then the window stands; a choice of this program. */
+const warmAfterMs = 4000
 const tell = (text: string) => process.stdout.write(`${text}\n`)
 
 export function defaultDataFolder(): string {
@@ -37,11 +40,13 @@ export async function start(options: StartOptions): Promise<void> {
 	if (!options.noWindow && !runtime) tell("Electron's runtime is not installed here: Lastwright opens the same screens in a browser window instead.")
 	const scratch = options.demo ? mkdtempSync(join(tmpdir(), 'lastwright-demo-')) : undefined
 	const dataFolder = scratch ?? options.dataFolder ?? defaultDataFolder()
-	const app = createApp({ dataFolder, renderPdf, demo: options.demo, note: (text) => process.stderr.write(`lastwright: ${text}\n`), ...(options.demo ? { scryptCost: 1024 } : {}) })
-	if (options.demo) await seedDemo(app)
+	const note = (text: string) => { process.stderr.write(`lastwright: ${text}\n`) }
+	const app = scratch ? await openDemo(scratch, new Date().toDateString(), note) : createApp({ dataFolder, renderPdf, note })
 	const loopback = await openLoopback(app, options.port === undefined ? {} : { port: options.port })
-	tell(options.demo ? 'Demo: an invented clinic in a folder of its own, thrown away at the end. Passphrase, if you lock it: demo demo' : `Records: ${dataFolder}`)
+	tell(options.demo ? `Demo: an invented clinic in a folder of its own, thrown away at the end. Passphrase, if you lock it: ${demoPassphrase}` : `Records: ${dataFolder}`)
 
+	// the first page is drawn sooner if its worker is ready, and the window comes sooner if the worker waits for it
+	setTimeout(warmPdf, warmAfterMs).unref()
 	const ended = new Promise<void>((resolve) => {
 		process.once('SIGINT', () => resolve())
 		process.once('SIGTERM', () => resolve())

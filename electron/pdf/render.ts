@@ -40,7 +40,7 @@ function laneNow(): Lane {
 	const shortest = lanes.toSorted((a, b) => a.waiting.size - b.waiting.size)[0]
 	return !shortest || (shortest.waiting.size > 0 && lanes.length < pdfLanes) ? open() : shortest
 }
-/** Starts the first worker ahead of need: it reads pdfmake and the fonts while the rest of the program is read. */
+/** Starts the first worker ahead of need: reading pdfmake and the fonts takes a while. */
 export function warmPdf(): void {
 	if (lanes.length === 0) open().thread.unref()
 }
