@@ -99,7 +99,8 @@ export function composePlan(input: PlanInput): Plan {
 	})
 	const sessions = problem.slots.map((slot, s): Plan['sessions'][number] => {
 		const uses = rotation.uses[s]!
-		const main = [...uses].sort((a, b) => b.minutes - a.minutes)[0]
+		// compared as written, so that two equal parts name the same pair when the plan is read back
+		const main = [...uses].sort((a, b) => rounded(b.minutes, 1) - rounded(a.minutes, 1))[0]
 		return {
 			id: slot.id, date: slot.date, start: slot.start, minutes: slot.minutes, ...(slot.fullMinutes === undefined ? {} : { fullMinutes: slot.fullMinutes }), kind: slot.kind, surface: slot.surface, ground: slot.ground,
 			...(slot.team === undefined ? {} : { team: slot.team }), ...(slot.title === undefined ? {} : { title: slot.title }), ...(slot.past ? { past: true } : {}),
