@@ -37,6 +37,8 @@ export function OutboxScreen({ page, item, person }: { page: string | undefined;
 		const timer = setInterval(again, lookEveryMs)
 		return () => clearInterval(timer)
 	}, [again, now, item])
+	// nothing stands before the counts over it are known, so nothing is pushed down
+	const known = list.value !== undefined || list.says !== ''
 	return (
 		<Stack spacing={3}>
 			<Typography variant="h1">Outbox</Typography>
@@ -44,12 +46,12 @@ export function OutboxScreen({ page, item, person }: { page: string | undefined;
 				{pages.map(([name, title]) => <Box key={name} component="span" sx={name === now || (name === 'prepare' && now === 'player') ? { borderBottom: 3, borderColor: 'primary.main' } : {}}><Way to={name === 'queue' ? '#/outbox' : `#/outbox/${name}`}>{title}</Way></Box>)}
 			</Box>
 			{list.value && now !== 'item' && <Waiting items={list.value.items} show={(state) => { setOnly(state); location.hash = '#/outbox' }} />}
-			{now === 'queue' && <Queue list={list} only={only} setOnly={setOnly} owner={person?.role === 'owner'} />}
+			{known && now === 'queue' && <Queue list={list} only={only} setOnly={setOnly} owner={person?.role === 'owner'} />}
 			{now === 'item' && item && <Item key={item} itemId={item} personId={person?.personId} />}
-			{(now === 'prepare' || now === 'player') && <Prepare key={item ?? 'any'} playerId={now === 'player' ? item : undefined} mailSet={list.value?.mailSet ?? true} />}
-			{now === 'reports' && <Reports read={again} />}
-			{now === 'errors' && <Breaches />}
-			{now === 'mail' && <Mail owner={person?.role === 'owner'} />}
+			{known && (now === 'prepare' || now === 'player') && <Prepare key={item ?? 'any'} playerId={now === 'player' ? item : undefined} mailSet={list.value?.mailSet ?? true} />}
+			{known && now === 'reports' && <Reports read={again} />}
+			{known && now === 'errors' && <Breaches />}
+			{known && now === 'mail' && <Mail owner={person?.role === 'owner'} />}
 		</Stack>
 	)
 }
