@@ -41,7 +41,7 @@ const changes: Record<string, Change> = {
 	'a pin': (visit, from) => { const next = seasonSessions(visit.season!).find((one) => one.date >= from && one.status === undefined); return next ? { ...visit, season: { ...visit.season!, sessions: [...(visit.season!.sessions ?? []), { ...next, pinned: 'p1' }] } } : visit },
 	'the weekly pattern loses a day': (visit) => ({ ...visit, season: { ...visit.season!, pattern: visit.season!.pattern!.slice(1) } }),
 }
-const season = fc.record({ rows: fc.array(row, { minLength: 2, maxLength: 4 }), pairs: fc.array(pair, { minLength: 1, maxLength: 3 }), change: fc.constantFrom(...Object.keys(changes)), second: fc.constantFrom(...Object.keys(changes)), from: day(60) })
+const season = fc.record({ /* a player is not at two sessions at once */ rows: fc.uniqueArray(row, { minLength: 2, maxLength: 4, selector: (one) => one.weekday }), pairs: fc.array(pair, { minLength: 1, maxLength: 3 }), change: fc.constantFrom(...Object.keys(changes)), second: fc.constantFrom(...Object.keys(changes)), from: day(60) })
 const visitOf = (rows: readonly object[], pairs: readonly object[]): Visit => {
 	const visit = seasonVisit(pairs.map((one, i) => ({ ...one, id: `p${i + 1}` }) as Pair), [])
 	return { ...visit, season: { from: start, to: addDays(start, 7 * 16), pattern: rows.map((one, i) => ({ ...one, id: `row${i}` })) as never } }
@@ -66,7 +66,7 @@ it('a written plan keeps every rule, before and after the season changes; what w
 			expect(planDifference(plan, next).map((one) => one.says).join(' ')).not.toMatch(/\d{4}-\d\d-\d\d/)
 			plan = next
 		}
-	}), { numRuns: 20 })
+	}), { numRuns: 20, seed: 20270104 })
 }, 240_000)
 it('the plain reader sees a plan that was tampered with', () => {
 	const visit = visitOf([{ weekday: 'tuesday', minutes: 60, kind: 'training', surface: 'natural-firm', start: '18:00' }, { weekday: 'saturday', minutes: 90, kind: 'match', surface: 'natural-firm', start: '14:00' }], [{ sole: 'firm-ground', minutesWorn: 900, shareMaxPercent: 50 }, { sole: 'turf', minutesWorn: 900, weeklyMinutesMax: 150 }, { sole: 'indoor' }])
