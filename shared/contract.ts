@@ -36,6 +36,8 @@ export type Card = z.infer<typeof cardSchema>
 /** What stands in a signed record. The assessment is the engine's own output, kept as data. */
 export const signedVisitSchema = z.strictObject({
 	visitId: id, playerId: id, signedAt: z.string(),
+	/** The day of signing on the clinic's calendar; absent in records of the first version of the program. */
+	signedOn: z.iso.date().optional(),
 	signedBy: z.strictObject({ name: z.string(), registration: z.string() }),
 	visit: visitSchema, assessment: z.unknown(), decisions: decisionsSchema,
 	protocol: z.strictObject({ id: z.string(), version: z.number(), digest: z.string() }),

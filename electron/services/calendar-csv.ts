@@ -1,7 +1,7 @@
 /** Fixture lists as CSV: RFC 4180, and what spreadsheets really write. */
 import Papa from 'papaparse'
 import { ask, type ImportChoices, type ImportPreview, type Incoming, kindOf, previewImport } from '../../shared/season/preview.ts'
-import { dayInWords } from '../../shared/visit/age.ts'
+import { dayInWords, twoDigits } from '../../shared/visit/age.ts'
 import { type Surface, surfaces, termWords } from '../../shared/visit/terms.ts'
 import type { Session } from '../../shared/visit/visit.ts'
 
@@ -17,8 +17,7 @@ export function decodeCsv(bytes: Uint8Array): string {
 	try { return new TextDecoder('utf-8', { fatal: true }).decode(bytes) } catch { return new TextDecoder('windows-1252').decode(bytes) }
 }
 const numeric = /^(\d{1,2})[/.-](\d{1,2})[/.-](\d{2}|\d{4})$/
-const pad = (n: number | string): string => String(n).padStart(2, '0')
-const real = (year: number, month: number, day: number): string | undefined => { const date = new Date(Date.UTC(year, month - 1, day)); return date.getUTCMonth() === month - 1 && date.getUTCDate() === day && month >= 1 ? `${year}-${pad(month)}-${pad(day)}` : undefined }
+const real = (year: number, month: number, day: number): string | undefined => { const date = new Date(Date.UTC(year, month - 1, day)); return date.getUTCMonth() === month - 1 && date.getUTCDate() === day && month >= 1 ? `${year}-${twoDigits(month)}-${twoDigits(day)}` : undefined }
 const months = ['jan', 'feb', 'mar', 'apr', 'may', 'jun', 'jul', 'aug', 'sep', 'oct', 'nov', 'dec']
 /** Which comes first in a column of dates: decided by any number above 12, otherwise unknown. */
 export function dateOrderOf(values: readonly string[]): 'day-month' | 'month-day' | 'unknown' | 'mixed' | 'plain' {
@@ -47,7 +46,7 @@ export function timeFrom(text: string): string | 'unset' | undefined {
 	let hour = Number(found[1])
 	if (found[3] !== undefined) { if (hour < 1 || hour > 12) return undefined; hour = (hour % 12) + (found[3].startsWith('p') ? 12 : 0) }
 	const minute = Number(found[2] ?? 0)
-	return hour > 23 || minute > 59 ? undefined : `${pad(hour)}:${pad(minute)}`
+	return hour > 23 || minute > 59 ? undefined : `${twoDigits(hour)}:${twoDigits(minute)}`
 }
 const decimal = (text: string): number => Number(text.trim().replace(',', '.'))
 const clock = (time: string): number => Number(time.slice(0, 2)) * 60 + Number(time.slice(3))

@@ -4,7 +4,7 @@ import ICAL from 'ical.js'
 import { ask, type ImportChoices, type ImportPreview, type Incoming, kindOf, previewImport } from '../../shared/season/preview.ts'
 import { fullDay } from '../../shared/season/pattern.ts'
 import type { Plan, PlanSession } from '../../shared/season/plan-file.ts'
-import { addDays } from '../../shared/visit/age.ts'
+import { addDays, twoDigits } from '../../shared/visit/age.ts'
 import { surfaces, termWords } from '../../shared/visit/terms.ts'
 import type { Session } from '../../shared/visit/visit.ts'
 import { icalZone, knownZone, wallClock, zoneLines } from './calendar-zones.ts'
@@ -19,8 +19,7 @@ const tooOften = { SECONDLY: 'every second', MINUTELY: 'every minute', HOURLY: '
 /** A refusal of one event, in words. */
 class Unreadable extends Error {}
 const textOf = (component: Component, name: string): string | undefined => { const value = component.getFirstPropertyValue(name); return value === null || value === undefined ? undefined : String(value).trim() || undefined }
-const pad = (n: number): string => String(n).padStart(2, '0')
-const dateOf = (time: Time): string => `${String(time.year).padStart(4, '0')}-${pad(time.month)}-${pad(time.day)}`
+const dateOf = (time: Time): string => `${String(time.year).padStart(4, '0')}-${twoDigits(time.month)}-${twoDigits(time.day)}`
 
 const rawOf = (component: Component, name: string): string => String(component.getFirstProperty(name)?.toJSON()[3] ?? '')
 /** Whether a time is one of the calendar: the reader would turn a 13th month into the next year without a word. */
@@ -51,7 +50,7 @@ function registerZones(calendar: Component, choices: ImportChoices, incoming: In
 /** The clinic's date and time of an event's start: a floating time is taken as the clinic's own. */
 function placed(time: Time, choices: ImportChoices): { date: string; start?: string } {
 	if (time.isDate) return { date: dateOf(time) }
-	if (time.zone === ICAL.Timezone.localTimezone) return { date: dateOf(time), start: `${pad(time.hour)}:${pad(time.minute)}` }
+	if (time.zone === ICAL.Timezone.localTimezone) return { date: dateOf(time), start: `${twoDigits(time.hour)}:${twoDigits(time.minute)}` }
 	const { date, start } = wallClock(time.toUnixTime() * 1000, choices.zone)
 	return { date, start }
 }
@@ -207,7 +206,7 @@ const compact = (date: string, time: string): string => `${date.replaceAll('-', 
 function endOf(session: PlanSession): string {
 	const [hour = 0, minute = 0] = session.start.split(':').map(Number)
 	const total = hour * 60 + minute + Math.round(session.minutes)
-	return compact(addDays(session.date, Math.floor(total / 1440)), `${pad(Math.floor((total % 1440) / 60))}:${pad(total % 60)}`)
+	return compact(addDays(session.date, Math.floor(total / 1440)), `${twoDigits(Math.floor((total % 1440) / 60))}:${twoDigits(total % 60)}`)
 }
 export const uidOf = (sessionId: string): string => `${createHash('sha256').update(sessionId).digest('hex').slice(0, 32)}@lastwright.invalid`
 interface Before { sequence: number; body: string; cancelled: boolean }

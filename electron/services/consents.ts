@@ -3,6 +3,7 @@ import type { InputOf, OutputOf } from '../../shared/contract.ts'
 import { type Consent, type ConsentAnswer, consentInForce, consentProblems, consentSchema, type Purpose } from '../../shared/records/consent.ts'
 import { type ConsentVersion, contestedConsents } from '../../shared/outreach/heads.ts'
 import { type Deps, Refusal, type State } from './state.ts'
+import { dayHere } from '../../shared/local-day.ts'
 
 /** Latest version of each consent, in order of recording. */
 function consentsOf(state: State, { store }: Deps, playerId: string): { record: string; consent: Consent }[] {
@@ -14,7 +15,7 @@ function consentsOf(state: State, { store }: Deps, playerId: string): { record: 
 	}
 	return [...found.values()].sort((a, b) => (a.consent.recordedAt < b.consent.recordedAt ? -1 : 1))
 }
-const day = (deps: Deps) => deps.now().toISOString().slice(0, 10)
+const day = (deps: Deps) => dayHere(deps.now())
 export const listConsents = (state: State, deps: Deps, { playerId }: InputOf<'consents.list'>): OutputOf<'consents.list'> => ({ consents: consentsOf(state, deps, playerId).map((one) => one.consent) })
 
 export function recordConsent(state: State, deps: Deps, { playerId, consent }: InputOf<'consents.record'>): OutputOf<'consents.record'> {

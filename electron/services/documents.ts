@@ -12,17 +12,18 @@ import { playerReport } from '../../shared/report/player.ts'
 import { checkConsent, listConsents } from './consents.ts'
 import { protocolOfDigest } from './protocol.ts'
 import { type Deps, Refusal, type State } from './state.ts'
-import { earlierVisits, openReport, openVisit, visitsOf } from './visits.ts'
+import { amendmentThen, earlierVisits, openReport, openVisit, visitsOf } from './visits.ts'
+import { dayHere, dayOfMoment } from '../../shared/local-day.ts'
+import { addDays } from '../../shared/visit/age.ts'
 
 export interface DocumentValue { documentId: string; visitId: string; playerId: string; kind: OutboxKind; version: number; sha256: string; base64: string; /** the pages as data, for a copy under a password; absent where they cannot be drawn again byte by byte */ layout?: LwDocument; recipientId: string; at: string; by: string }
 interface Composed { layout: LwDocument | undefined; bytes: Uint8Array; version: number; playerId: string }
 export const sha256Of = (bytes: Uint8Array): string => createHash('sha256').update(bytes).digest('hex')
-const dayBefore = (day: string) => new Date(Date.parse(day) - 86_400_000).toISOString().slice(0, 10)
 
 /** A consent to share with the coach, as the club documents read it: their last day is included, the record's is not. */
 export function clubConsentOf(consents: readonly Consent[], consentId: string | undefined): ClubConsent | undefined {
 	const found = consents.find((one) => one.consentId === consentId && one.purpose === 'share-with-coach')
-	return found && { id: found.consentId, purpose: 'coach', decision: found.decision, given: found.given, ...(found.expires ? { until: dayBefore(found.expires) } : {}), ...(found.withdrawn ? { withdrawn: found.withdrawn } : {}) }
+	return found && { id: found.consentId, purpose: 'coach', decision: found.decision, given: found.given, ...(found.expires ? { until: addDays(found.expires, -1) } : {}), ...(found.withdrawn ? { withdrawn: found.withdrawn } : {}) }
 }
 /** Refuses a visit whose documents must not leave: entered in error, or a student's without countersignature. @returns its latest version */
 export function mayLeave(state: State, deps: Deps, visitId: string): SignedVisit {
@@ -52,15 +53,15 @@ async function compose(state: State, deps: Deps, signed: SignedVisit, kind: Outb
 	if (kind === 'player') {
 		const { base64, sha256 } = openReport(deps, { visitId })
 		// the same call as at signing: kept only where it gives the very bytes that were signed
-		const layout = playerReport({ visit: signed.visit, assessment, decisions: signed.decisions, clinic: signed.clinic, signedAt: signed.signedAt, draft: false, earlier, ...(protocol ? { protocol } : {}) })
+		const layout = playerReport({ visit: signed.visit, assessment, decisions: signed.decisions, clinic: signed.clinic, signedAt: signed.signedAt, signedOn: signed.signedOn, draft: false, earlier, ...amendmentThen(deps, signed), ...(protocol ? { protocol } : {}) })
 		return { layout: sha256Of(await draw(deps, layout)) === sha256 ? layout : undefined, bytes: Buffer.from(base64, 'base64'), version, playerId }
 	}
-	const on = deps.now().toISOString().slice(0, 10)
+	const on = dayHere(deps.now())
 	const { consents } = listConsents(state, deps, { playerId })
 	const consentFor = (purpose: 'share-with-coach' | 'share-with-care') => checkConsent(state, deps, playerId, purpose, recipient.name)
-	const told = [...state.outbox.values()].filter(({ item }) => item.visitId === visitId && item.kind === 'coach' && item.sentAt !== undefined).map(({ item }) => `${kindWords.coach} to ${item.recipient.name}, ${item.sentAt?.slice(0, 10)}.`)
+	const told = [...state.outbox.values()].filter(({ item }) => item.visitId === visitId && item.kind === 'coach' && item.sentAt !== undefined).map(({ item }) => `${kindWords.coach} to ${item.recipient.name}, ${dayOfMoment(item.sentAt ?? '')}.`)
 	const input: KindInput = {
-		visit: signed.visit, assessment, decisions: signed.decisions, clinic: signed.clinic, signedAt: signed.signedAt, draft: false, earlier, version, on, ...(protocol ? { protocol } : {}),
+		visit: signed.visit, assessment, decisions: signed.decisions, clinic: signed.clinic, signedAt: signed.signedAt, signedOn: signed.signedOn, draft: false, earlier, ...amendmentThen(deps, signed), on, ...(protocol ? { protocol } : {}),
 		...(kind === 'referral' ? { letter: { recipient: recipient.name, ...(recipient.role === 'doctor' ? { consent: consentFor('share-with-care').because } : {}) } } : {}),
 		...(kind === 'coach' ? { consents: [clubConsentOf(consents, coachConsent(state, deps, playerId, recipient))] } : {}),
 		...(kind === 'insert-order' ? { order: { shipTo: signed.clinic.name } } : {}),

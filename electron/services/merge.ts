@@ -14,6 +14,7 @@ import { idOfDigest, packWords, reload } from './packs.ts'
 import { fileToRead } from './places.ts'
 import { destroyedLines } from './retention.ts'
 import { type Deps, type DraftValue, Refusal, type State } from './state.ts'
+import { dayHere } from '../../shared/local-day.ts'
 
 interface OutValue { what: 'out'; packId: string; madeAt: string; by: string; expires: string; file: string; players: { playerId: string; name: string }[]; counts: Record<string, number>; /** as they stood when the pack went out; absent in packs of earlier versions */ drafts?: CarriedDraft[] }
 export interface MergedValue {
@@ -205,7 +206,7 @@ export function listOutreach(state: State, deps: Deps): OutputOf<'outreach.list'
 	const merged = values.filter((one) => one.what === 'merged')
 	const ids = [...new Set(merged.flatMap((one) => one.players))]
 	return {
-		...(state.pack ? { carries: { packId: state.pack.packId, madeAt: state.pack.madeAt, by: state.pack.by, expires: state.pack.expires, ranOut: state.pack.expires < deps.now().toISOString().slice(0, 10), players: state.pack.players, counts: state.pack.counts, shelf: state.pack.shelf, protocol: state.pack.protocol, ...(state.pack.removedAt ? { removedAt: state.pack.removedAt } : {}), newHere: newHere(state, deps) } } : {}),
+		...(state.pack ? { carries: { packId: state.pack.packId, madeAt: state.pack.madeAt, by: state.pack.by, expires: state.pack.expires, ranOut: state.pack.expires < dayHere(deps.now()), players: state.pack.players, counts: state.pack.counts, shelf: state.pack.shelf, protocol: state.pack.protocol, ...(state.pack.removedAt ? { removedAt: state.pack.removedAt } : {}), newHere: newHere(state, deps) } } : {}),
 		out: values.filter((one) => one.what === 'out').map(({ packId, madeAt, by, expires, file, players }) => ({ packId, madeAt, by, expires, file, players: players.map((one) => one.name), home: merged.some((one) => one.answers === packId) })).reverse(),
 		merged: merged.map(({ packId, at, by, counts, receipt, duplicates, quarantined, draftsBoth, trailRows = 0 }) => ({ packId, at, by, counts, trailRows, receipt, duplicates: duplicates.map((one) => { const joined = [...state.merges.values()].find((two) => (two.from === one.playerId && two.into === one.like) || (two.from === one.like && two.into === one.playerId)); return { ...one, ...(joined ? { joined: joined.mergeId } : {}) } }), quarantined, draftsBoth: draftsBoth.filter((one) => one.drafts.filter((id) => state.drafts.has(id)).length > 1) })).reverse(),
 		questions: openQuestions(deps, ids),

@@ -9,6 +9,7 @@ import { ageYears } from '../../shared/visit/age.ts'
 import { checkConsent } from './consents.ts'
 import { mayLeave } from './documents.ts'
 import { type Deps, Refusal, type State } from './state.ts'
+import { dayHere } from '../../shared/local-day.ts'
 
 /** The player this record was merged into, or the player itself. */
 export function rootOf(state: State, playerId: string): string {
@@ -16,7 +17,7 @@ export function rootOf(state: State, playerId: string): string {
 	return merge ? rootOf(state, merge.into) : playerId
 }
 export const nameOf = (state: State, playerId: string): string => { const { player } = state.entry(playerId); return `${player.givenName} ${player.familyName}` }
-export const isMinor = (state: State, { now }: Deps, playerId: string): boolean => ageYears(state.entry(playerId).player.birthDate, now().toISOString().slice(0, 10)) < state.settings.ages.adultYears
+export const isMinor = (state: State, { now }: Deps, playerId: string): boolean => ageYears(state.entry(playerId).player.birthDate, dayHere(now())) < state.settings.ages.adultYears
 const contactsOf = (state: State, playerId: string): Contact[] => { const ids = state.idsOf(playerId); return [...state.contacts.values()].map((one) => one.contact).filter((one) => ids.includes(one.playerId) && !one.removed) }
 
 /** Everyone on one player's record. */

@@ -2,6 +2,7 @@
 import type { HandedOver } from '../../shared/records/amendment.ts'
 import type { AuditFunction } from '../../shared/records/audit.ts'
 import type { OutboxView } from '../../shared/outbox/calls.ts'
+import { dayHere } from '../../shared/local-day.ts'
 import { ageDays, moved, numberOf, type OutboxItem, type OutboxState } from '../../shared/outbox/item.ts'
 import { nameOf, rootOf } from './outbox-contacts.ts'
 import { acting, type Deps, Refusal, type State } from './state.ts'
@@ -64,6 +65,7 @@ export function refuseInFlight(item: OutboxItem, inFlight: boolean): void {
 }
 export function viewsOf(state: State, deps: Deps, inFlight: (itemId: string) => boolean): OutboxView[] {
 	const now = deps.now().toISOString()
+	const today = dayHere(deps.now())
 	const visits = new Map<string, ReturnType<typeof visitsOf>>()
 	return [...state.outbox.values()].filter(({ item }) => state.players.has(item.playerId)).map(({ item: { password: _, handing: __, ...item } }) => {
 		const playerId = rootOf(state, item.playerId)
@@ -72,7 +74,7 @@ export function viewsOf(state: State, deps: Deps, inFlight: (itemId: string) => 
 		const visit = lines.find((one) => one.card.visitId === item.visitId)
 		const open = item.state !== 'closed' && item.state !== 'delivered'
 		return {
-			...item, number: numberOf(item.itemId), playerName: nameOf(state, playerId), birthDate: state.entry(playerId).player.birthDate, visitDate: visit?.card.visitDate ?? '', ageDays: ageDays(item.createdAt, now), overdue: open && item.due < now.slice(0, 10), sending: inFlight(item.itemId),
+			...item, number: numberOf(item.itemId), playerName: nameOf(state, playerId), birthDate: state.entry(playerId).player.birthDate, visitDate: visit?.card.visitDate ?? '', ageDays: ageDays(item.createdAt, now), overdue: open && item.due < today, sending: inFlight(item.itemId),
 			...(visit && visit.card.version > item.version ? { newerVersion: visit.card.version } : {}),
 		}
 	}).sort((a, b) => (a.createdAt < b.createdAt ? -1 : 1))

@@ -12,6 +12,7 @@ import { blocked, consentsFor, mustHold, recipientOf } from './outbox-contacts.t
 import { itemOf, move, putItem, recordSending, refuseInFlight, sent, viewsOf } from './outbox-items.ts'
 import type { Post } from './outbox-post.ts'
 import { type Deps, Refusal, type State } from './state.ts'
+import { dayHere } from '../../shared/local-day.ts'
 
 /** Letters that are not taken for one another when read aloud; 4 groups of 4 give 76 bits. */
 const letters = 'abcdefghjkmnpqrstuvwxyz23456789'
@@ -147,7 +148,7 @@ export function outboxCalls(state: State, deps: Deps, post: Post) {
 			const recipient = recipientOf(state, old.playerId, old.recipient.recipientId)
 			const block = blocked(state, deps, old.playerId, recipient, old.kind, old.channel)
 			if (block) throw new Refusal(block)
-			const due = deps.now().toISOString().slice(0, 10)
+			const due = dayHere(deps.now())
 			if (version === 'newest') {
 				const made = await makeDocument(state, deps, { visitId: old.visitId, kind: old.kind, recipient })
 				return deps.store.together(() => { keepDocument(deps, made); return { itemId: putNew(state, deps, { ...old, recipient, due, resend: { of: itemId, reason } }, made).itemId } })

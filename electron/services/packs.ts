@@ -15,6 +15,8 @@ import { fileToRead, folderToWrite, writeTrouble } from './places.ts'
 import { destroyedLines } from './retention.ts'
 import { type Deps, type PackNote, Refusal, type State } from './state.ts'
 import { visitsOf } from './visits.ts'
+import { dayHere } from '../../shared/local-day.ts'
+import { addDays } from '../../shared/visit/age.ts'
 
 /** What is about a player and travels; what was sent stays at home. */
 const travels: readonly Kind[] = ['player', 'visit', 'report', 'visit-note', 'consent', 'hold', 'merge', 'season', 'answer', 'squad', 'sending-note']
@@ -23,11 +25,10 @@ const ofVisits: readonly Kind[] = ['visit', 'report', 'visit-note']
 const stays: readonly Kind[] = ['anchor', 'register', 'pack', 'quarantine', 'trail']
 const noteName = 'pack'
 const returnName = 'pack-return'
-const dayMs = 86_400_000
 /** common practice, no source: an outreach trip is days, not months */
 const longestDays = 90
 
-const today = (deps: Deps): string => deps.now().toISOString().slice(0, 10)
+const today = (deps: Deps): string => dayHere(deps.now())
 const nameOf = ({ givenName, familyName }: { givenName: string; familyName: string }) => `${givenName} ${familyName}`
 export const packNote = (store: Store): PackNote | undefined => store.sealedSetting(noteName) as PackNote | undefined
 /** Packs and stores refuse in words. @param folder where the work writes to */
@@ -54,7 +55,7 @@ const basesOf = (drafts: readonly CarriedDraft[]): DraftBase[] => drafts.map((on
 export async function makePack(state: State, deps: Deps, { playerIds, history, folder, passphrase, expires }: InputOf<'outreach.makePack'>): Promise<OutputOf<'outreach.makePack'>> {
 	const { store, now } = deps
 	if (state.pack) throw new Refusal('These records came in a pack themselves. Packs are made at home; here make the file for the way back.')
-	const last = new Date(now().getTime() + longestDays * dayMs).toISOString().slice(0, 10)
+	const last = addDays(dayHere(now()), longestDays)
 	if (expires < today(deps) || expires > last) throw new Refusal('The day of expiry cannot stand.', [{ path: 'expires', message: `given ${expires}, allowed: ${today(deps)} to ${last}` }])
 	if (await store.isPassphraseOf(state.acts().slot, passphrase)) throw new Refusal('A pack has a passphrase of its own.', [{ path: 'passphrase', message: 'given your own passphrase, allowed: another one, so that a lost laptop opens nothing here' }])
 	const chosen = playerIds.map((id) => state.entry(id))
@@ -84,7 +85,7 @@ export async function openPackHere({ store, now }: Deps, file: string, passphras
 	if (store.isSetUp) throw new Refusal('There are records on this PC already. A pack opens on a laptop without records, or in another data folder.')
 	const { manifest, records, drafts } = await packWords(() => readPack(fileToRead(file), passphrase))
 	if (manifest.direction !== 'out') throw new Refusal('This is the file of the way back. At home open Outreach and bring it in there.')
-	if (manifest.expires < now().toISOString().slice(0, 10)) throw new Refusal(`This pack ran out on ${manifest.expires}. Make a new one at home.`)
+	if (manifest.expires < dayHere(now())) throw new Refusal(`This pack ran out on ${manifest.expires}. Make a new one at home.`)
 	const note: PackNote = { packId: manifest.packId, madeAt: manifest.madeAt, personId: manifest.madeBy.personId, by: manifest.madeBy.name, expires: manifest.expires, home: manifest.home, players: manifest.players, counts: manifest.counts, bases: manifest.bases, protocol: manifest.protocol, shelf: manifest.shelf, openedAt: now().toISOString() }
 	const recoveryKey = await store.setUp(passphrase, () => {
 		for (const one of records) store.takeIn(one)

@@ -4,6 +4,7 @@ import type { InputOf, OutputOf } from '../../shared/contract.ts'
 import { keepUntil, type RegisterLine, registerLineSchema } from '../../shared/records/retention.ts'
 import { plain } from './names.ts'
 import { type Deps, Refusal, type State } from './state.ts'
+import { dayHere } from '../../shared/local-day.ts'
 
 const nameOf = (state: State, playerId: string) => { const { player } = state.entry(playerId); return `${player.givenName} ${player.familyName}` }
 /** The clock of each shown player; merged records count together, the last entry of any of them. */
@@ -19,7 +20,7 @@ function clocks(state: State, { store }: Deps): { playerId: string; name: string
 }
 const isHeld = (state: State, playerId: string) => state.idsOf(playerId).some((id) => state.holds.has(id))
 export function retentionDue(state: State, deps: Deps, { on }: InputOf<'retention.due'>): OutputOf<'retention.due'> {
-	const day = on ?? deps.now().toISOString().slice(0, 10)
+	const day = on ?? dayHere(deps.now())
 	return {
 		rule: `${state.settings.retention.name}. ${state.settings.retention.source}`,
 		due: clocks(state, deps).filter((one) => one.keepUntil <= day && !isHeld(state, one.playerId)).map(({ firstEntry: _, ...one }) => one),
@@ -41,7 +42,7 @@ export async function destroy(state: State, deps: Deps, { playerId, reason, name
 	// a daily backup that is being written now must stand in the list of those that hold the record
 	await store.backupsDone()
 	const whole = nameOf(state, playerId)
-	const today = deps.now().toISOString().slice(0, 10)
+	const today = dayHere(deps.now())
 	if (plain(name.trim()) !== plain(whole)) throw new Refusal('The name does not match this player. Nothing was destroyed.', [{ path: 'name', message: `given "${name}", allowed: ${whole}` }])
 	if (state.mergedAway(playerId)) throw new Refusal('This record was merged into another player. Undo the merge first.')
 	if (isHeld(state, playerId)) throw new Refusal('This record is on hold (complaint, claim or dispute). Release the hold first.')

@@ -13,6 +13,7 @@ import { seasonChart } from '../../shared/report/season-chart.ts'
 import { lettersOf } from '../../shared/season/build.ts'
 import { type Change, planDifference } from '../../shared/season/difference.ts'
 import { stopOf } from '../../shared/season/limits.ts'
+import { dayHere } from '../../shared/local-day.ts'
 import { keepPast } from '../../shared/season/past.ts'
 import { type Plan, planSchema } from '../../shared/season/plan-file.ts'
 import { type ImportChoices, previewImport } from '../../shared/season/preview.ts'
@@ -36,9 +37,6 @@ interface Run { stop: AbortController; progress: Progress }
 const running = new WeakMap<State, Map<string, Run>>()
 const runsOf = (state: State): Map<string, Run> => { const runs = running.get(state) ?? new Map<string, Run>(); running.set(state, runs); return runs }
 
-const pad = (n: number): string => String(n).padStart(2, '0')
-/** The day on this PC's calendar. */
-const dayOf = (now: Date): string => `${now.getFullYear()}-${pad(now.getMonth() + 1)}-${pad(now.getDate())}`
 const zoneHere = (): string => Intl.DateTimeFormat().resolvedOptions().timeZone
 
 /** The records of one sort in order of writing; where players were merged, those of the record that stands come first. */
@@ -102,7 +100,7 @@ function pairsOf({ visit }: Basis, before: Plan | undefined): OutputOf<'season.o
 	return [...all.filter((one) => one.sole !== undefined), ...all.filter((one) => one.sole === undefined)].map((one) => ({ id: one.id, letter: letters.get(one.id) ?? '?', name: one.name ?? `pair ${letters.get(one.id)}`, ...(one.sole === undefined ? {} : { sole: one.sole }) }))
 }
 /** Sessions before this day are the past unless the person says otherwise: today, or the visit where it lies ahead. */
-const firstDay = (deps: Deps, basis: Basis | undefined): string => { const today = dayOf(deps.now()); return basis && basis.visit.visitDate > today ? basis.visit.visitDate : today }
+const firstDay = (deps: Deps, basis: Basis | undefined): string => { const today = dayHere(deps.now()); return basis && basis.visit.visitDate > today ? basis.visit.visitDate : today }
 
 export function openSeason(state: State, deps: Deps, { playerId }: InputOf<'season.open'>): OutputOf<'season.open'> {
 	const { player } = state.entry(playerId)
@@ -113,7 +111,7 @@ export function openSeason(state: State, deps: Deps, { playerId }: InputOf<'seas
 	const blocked = basis && stopped(basis, state.protocol)
 	return {
 		name: `${player.givenName} ${player.familyName}`, from: firstDay(deps, basis), pairs: basis ? pairsOf(basis, planned?.value.plan) : [], running: runsOf(state).has(playerId),
-		young: ageYears(player.birthDate, basis?.visit.visitDate ?? dayOf(deps.now())) < openProtocol(state.protocol).value('footwear.adultFromYears'),
+		young: ageYears(player.birthDate, basis?.visit.visitDate ?? dayHere(deps.now())) < openProtocol(state.protocol).value('footwear.adultFromYears'),
 		...(season ? { season } : {}), ...(saved ? { savedAs: saved.record } : {}), ...(basis ? { basis: { from: basis.from, visitDate: basis.visit.visitDate } } : {}), ...(blocked === undefined ? {} : { blocked }),
 		...(planned ? { planned: { plan: planned.value.plan, changes: planned.value.changes, at: planned.at, version: planned.version, season: planned.value.season, basisChanged: !basis || planned.value.basis !== basisDigest(basis) } } : {}),
 	}
@@ -222,7 +220,7 @@ export async function chartSeason(state: State, deps: Deps, { playerId, paper }:
 	const { basis: { visit, decisions }, planned } = planToGive(state, deps, playerId)
 	const { clinic } = state
 	if (!clinic) throw new Refusal('The clinic is not set up. Fill in the letterhead first.')
-	const on = dayOf(deps.now())
+	const on = dayHere(deps.now())
 	if (paper === 'pocket') return drawn(deps, pocketTable({ visit, clinic, plan: planned.value.plan, on }), `season-pocket-${on}.pdf`)
 	return drawn(deps, seasonChart({ visit, decisions, clinic, plan: planned.value.plan, paper, version: planned.version, draft: false, on }), `season-chart-${paper}-${on}.pdf`)
 }

@@ -20,7 +20,8 @@ import { likeness } from './names.ts'
 import { folderToWrite, writeTrouble } from './places.ts'
 import { savePlayer } from './players.ts'
 import { type Deps, type DraftValue, Refusal, type State } from './state.ts'
-import { openReport, openVisit, visitsOf } from './visits.ts'
+import { amendmentThen, openReport, openVisit, visitsOf } from './visits.ts'
+import { dayHere } from '../../shared/local-day.ts'
 
 interface MemberValue { what: 'member'; squadId: string; team: string; day: string; playerId: string; number: string }
 interface MarkValue { what: 'mark'; squadId: string; playerId: string; presence: Presence; at?: StationId | undefined; reason?: string | undefined; time: string }
@@ -28,7 +29,7 @@ interface Day { squadId: string; team: string; day: string; members: MemberValue
 interface Run { running: boolean; done: number; total: number; stop: boolean; files: number; failed: string[]; said: string }
 const runs = new WeakMap<State, Map<string, Run>>()
 const runsOf = (state: State): Map<string, Run> => { const found = runs.get(state) ?? new Map<string, Run>(); runs.set(state, found); return found }
-const today = (deps: Deps): string => deps.now().toISOString().slice(0, 10)
+const today = (deps: Deps): string => dayHere(deps.now())
 const earlierOf = (a: string, b: string): string => [a, b].sort()[0] ?? a
 const longestChars = 2_000_000
 /** Players whose pages are drawn at the same time: as many as there are drawing threads. */
@@ -166,7 +167,7 @@ async function writeReports(state: State, deps: Deps, row: { visitId: string; nu
 	const signed = openVisit(deps, { visitId: row.visitId })
 	const stem = `${day}-number-${row.number.padStart(3, '0')}`
 	const documents: [string, Uint8Array][] = [[`${stem}-report.pdf`, Buffer.from(openReport(deps, { visitId: row.visitId }).base64, 'base64')]]
-	if (ageYears(row.birthDate, day) < state.settings.ages.adultYears) documents.push([`${stem}-page-2.pdf`, await deps.renderPdf(guardianSummary({ visit: signed.visit, assessment: signed.assessment as Assessment, decisions: signed.decisions, clinic: signed.clinic, signedAt: signed.signedAt, draft: false }))])
+	if (ageYears(row.birthDate, day) < state.settings.ages.adultYears) documents.push([`${stem}-page-2.pdf`, await deps.renderPdf(guardianSummary({ visit: signed.visit, assessment: signed.assessment as Assessment, decisions: signed.decisions, clinic: signed.clinic, signedAt: signed.signedAt, signedOn: signed.signedOn, draft: false, ...amendmentThen(deps, signed) }))])
 	for (const [name, bytes] of documents) {
 		// whole or not there: a cancelled run and a full stick leave no half file
 		const coming = join(folder, `${name}.writing`)

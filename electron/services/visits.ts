@@ -4,6 +4,7 @@ import { digestOf } from '../../shared/canonical.ts'
 import type { Clinic } from '../../shared/clinic.ts'
 import { type DraftContent, draftContentSchema, type InputOf, type OutputOf, type SignedVisit, signedVisitSchema, type VisitNote } from '../../shared/contract.ts'
 import { noDecisions } from '../../shared/decisions.ts'
+import { printedChanges } from '../../shared/records/told.ts'
 import { differences, type HandedOver, mustBeTold } from '../../shared/records/amendment.ts'
 import { openProtocol } from '../../shared/protocol/protocol.ts'
 import { playerReport } from '../../shared/report/player.ts'
@@ -11,6 +12,7 @@ import { parseVisit } from '../../shared/visit/parse.ts'
 import type { Visit } from '../../shared/visit/visit.ts'
 import { type ReportValue, type VisitCard, visitCard } from './load.ts'
 import { type Deps, type DraftValue, Refusal, type State } from './state.ts'
+import { dayHere } from '../../shared/local-day.ts'
 
 /** A draft is saved every second: its changes stand in the audit trail once per person and this long. */
 const draftLogMs = 10 * 60_000
@@ -40,6 +42,13 @@ const readVisit = ({ store }: Deps, record: string): SignedVisit => signedVisitS
 function latest(deps: Deps, visitId: string): { record: string; visit: SignedVisit } {
 	const { record } = versionsOf(deps, visitId).at(-1) as { record: string }
 	return { record, visit: readVisit(deps, record) }
+}
+/** What a report says of an amendment: its version, and what differs from the version before; nothing for a first version. */
+const amendmentOf = (before: SignedVisit | undefined, after: Pick<SignedVisit, 'visit' | 'decisions'>) => (before ? { version: (before.version ?? 1) + 1, changes: printedChanges(before, after) } : {})
+/** The same of a version that stands in the records. */
+export function amendmentThen(deps: Deps, signed: SignedVisit): ReturnType<typeof amendmentOf> {
+	const before = versionsOf(deps, signed.visitId).find((one) => one.card.version === (signed.version ?? 1) - 1)
+	return amendmentOf(before && readVisit(deps, before.record), signed)
 }
 /** Earlier visits that count: latest versions, none entered in error, not the one that is being amended. */
 export function earlierVisits(state: State, deps: Deps, playerId: string, butNot?: string): Visit[] {
@@ -93,7 +102,7 @@ function letterhead(state: State): Clinic {
 	if (person.role === 'owner') return clinic
 	return { ...clinic, clinician: { name: person.name, registration: person.registration || (person.role === 'student' ? 'student, under supervision' : 'none') } }
 }
-function compose(state: State, deps: Deps, draftId: string, signedAt: string | undefined) {
+function compose(state: State, deps: Deps, draftId: string, signing: { signedAt: string; signedOn: string } | undefined) {
 	const { playerId, amends } = knownDraft(state, draftId)
 	const stored = deps.store.draft(draftId)
 	if (!stored) throw new Refusal('The draft is gone from the disk. Restore it from a backup.')
@@ -104,8 +113,9 @@ function compose(state: State, deps: Deps, draftId: string, signedAt: string | u
 	if (!parsed.ok) throw new Refusal('The visit has entries that cannot stand. Correct them first.', parsed.problems)
 	const earlier = earlierVisits(state, deps, playerId, amends?.visitId)
 	const assessment = assess(parsed.value, earlier, state.protocol, state.shelf)
-	const document = playerReport({ visit: parsed.value, assessment, decisions: content.decisions, clinic, signedAt, draft: signedAt === undefined, earlier, protocol: openProtocol(state.protocol) })
-	return { playerId, content, clinic, visit: parsed.value, assessment, document, amends }
+	const before = amends ? latest(deps, amends.visitId) : undefined
+	const document = playerReport({ visit: parsed.value, assessment, decisions: content.decisions, clinic, ...amendmentOf(before?.visit, { visit: parsed.value, decisions: content.decisions }), signedAt: signing?.signedAt, signedOn: signing?.signedOn, draft: signing === undefined, earlier, protocol: openProtocol(state.protocol) })
+	return { playerId, content, clinic, visit: parsed.value, assessment, document, amends, before }
 }
 export async function previewDraft(state: State, deps: Deps, { draftId }: InputOf<'drafts.preview'>): Promise<OutputOf<'drafts.preview'>> {
 	const { document, visit } = compose(state, deps, draftId, undefined)
@@ -122,8 +132,9 @@ async function render(deps: Deps, document: Parameters<Deps['renderPdf']>[0]): P
 }
 /** Freezes visit, assessment, decisions and protocol, with the report's bytes, in one transaction. */
 export async function signVisit(state: State, deps: Deps, { draftId }: InputOf<'visits.sign'>): Promise<OutputOf<'visits.sign'>> {
-	const signedAt = deps.now().toISOString()
-	const { playerId, content, clinic, visit, assessment, document, amends } = compose(state, deps, draftId, signedAt)
+	const at = deps.now()
+	const [signedAt, signedOn] = [at.toISOString(), dayHere(at)]
+	const { playerId, content, clinic, visit, assessment, document, amends, before } = compose(state, deps, draftId, { signedAt, signedOn })
 	const person = state.acts()
 	const unread = Object.entries(content.raw)
 	if (unread.length > 0) throw new Refusal('Some fields hold text that is not a value yet. Correct or empty them before signing.', unread.map(([path, text]) => ({ path, message: `not a value, given "${text}", allowed: a value, or nothing for not measured` })))
@@ -135,10 +146,9 @@ export async function signVisit(state: State, deps: Deps, { draftId }: InputOf<'
 	// while the page was being drawn a second click may have signed the draft, an entry may have been saved that this report lacks, or the person may have changed
 	if (knownDraft(state, draftId) !== asRead) throw new Refusal('The visit changed while its report was being drawn. Nothing was signed: look it over and sign again.')
 	if (state.person !== person) throw new Refusal('Another person took over while the report was being drawn. Nothing was signed.')
-	const before = amends ? latest(deps, amends.visitId) : undefined
 	const visitId = amends?.visitId ?? randomUUID()
 	const frozen = {
-		visitId, playerId, signedAt, signedBy: clinic.clinician, visit, assessment, decisions: content.decisions, protocol: assessment.protocol, clinic, signer: { personId: person.personId, role: person.role },
+		visitId, playerId, signedAt, signedOn, signedBy: clinic.clinician, visit, assessment, decisions: content.decisions, protocol: assessment.protocol, clinic, signer: { personId: person.personId, role: person.role },
 		...(before && amends ? { version: (before.visit.version ?? 1) + 1, amends: { reason: amends.reason, digest: before.visit.digest } } : {}),
 	}
 	const reportSha256 = sha256(bytes)
@@ -203,7 +213,7 @@ export function markInError(state: State, deps: Deps, { visitId, reason }: Input
 }
 /** Words added afterwards stand beside the visit with their own time; dating them into the future is refused. */
 export function addNote(state: State, deps: Deps, { visitId, what, text, occurredOn }: InputOf<'visits.addNote'>): OutputOf<'visits.addNote'> {
-	const today = deps.now().toISOString().slice(0, 10)
+	const today = dayHere(deps.now())
 	if (occurredOn > today) throw new Refusal('The day it happened lies in the future.', [{ path: 'occurredOn', message: `in the future, given ${occurredOn}, allowed: ${today} or earlier` }])
 	addNoteRecord(state, deps, visitId, what, text, occurredOn)
 	return {}

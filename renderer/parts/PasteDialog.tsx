@@ -2,7 +2,7 @@
 import { Box, Button, Dialog, DialogActions, DialogContent, DialogTitle, Typography } from '@mui/material'
 import { createContext } from 'react'
 import { visitSchema } from '../../shared/visit/visit.ts'
-import { fieldMeta } from './fieldMeta.ts'
+import { fieldMeta } from '../../shared/visit/field-meta.ts'
 import type { PasteCell } from './pasteBlock.ts'
 
 /** Takes a pasted block over from a field; false where the field should paste as usual. */

@@ -1,6 +1,6 @@
 /** What the typed text means for a field of the visit: a value, 'not measured' with its reason, an error, perhaps a question. Pure. */
 import { visitSchema } from '../../shared/visit/visit.ts'
-import { fieldMeta, schemaAt } from './fieldMeta.ts'
+import { fieldMeta, schemaAt } from '../../shared/visit/field-meta.ts'
 import { parseNumber } from './parseNumber.ts'
 
 export interface Judged { value?: unknown; error?: string; warning?: string; /** the reason */ notMeasured?: string }

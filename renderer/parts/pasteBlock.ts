@@ -2,7 +2,7 @@
 import type { DraftContent } from '../../shared/contract.ts'
 import { visitSchema } from '../../shared/visit/visit.ts'
 import { withNotMeasured, withValue } from '../screens/assessment/path.ts'
-import { fieldMeta } from './fieldMeta.ts'
+import { fieldMeta } from '../../shared/visit/field-meta.ts'
 import { type Judged, judge } from './judge.ts'
 
 export interface PasteCell { text: string; /** absent where no field is there */ path?: string; name: string; judged: Judged }

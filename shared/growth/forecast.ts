@@ -1,8 +1,8 @@
 import type { GrowthResult } from '../assessment.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
-import { ageYears, decimalAgeYears } from '../visit/age.ts'
+import { addDays, ageYears, decimalAgeYears } from '../visit/age.ts'
 import type { Visit } from '../visit/visit.ts'
-import { addDays, addMonths } from './dates.ts'
+import { addMonths } from './dates.ts'
 import { longerFootMm } from './velocity.ts'
 
 interface Rate { mmPerYear: number; stopsAt: number }

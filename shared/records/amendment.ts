@@ -1,11 +1,16 @@
 /** What changed between two versions of a signed visit, and who still holds the earlier one. */
 export interface Difference { path: string; before: string; after: string }
 
-const shown = (value: unknown) => (value === undefined ? 'not there' : typeof value === 'string' ? value : JSON.stringify(value))
+/** What stands for a value that one version lacks. */
+export const notThere = 'not there'
+const shown = (value: unknown) => (value === undefined ? notThere : typeof value === 'string' ? value : JSON.stringify(value))
+const isObject = (value: unknown): value is Record<string, unknown> => value !== null && typeof value === 'object'
+/** Where a whole group of fields came or went, each of its fields did. */
+const beside = (value: unknown, other: unknown): unknown => (value === undefined && isObject(other) && !Array.isArray(other) ? {} : value)
 /** Every leaf that differs, by its path; a list counts as one leaf where its length differs. */
-export function differences(before: unknown, after: unknown, path = ''): Difference[] {
-	if (Object.is(before, after)) return []
-	const isObject = (value: unknown): value is Record<string, unknown> => value !== null && typeof value === 'object'
+export function differences(was: unknown, is: unknown, path = ''): Difference[] {
+	if (Object.is(was, is)) return []
+	const [before, after] = [beside(was, is), beside(is, was)]
 	if (isObject(before) && isObject(after) && Array.isArray(before) === Array.isArray(after) && (!Array.isArray(before) || before.length === (after as unknown as unknown[]).length)) {
 		return [...new Set([...Object.keys(before), ...Object.keys(after)])].sort().flatMap((key) => differences(before[key], after[key], path ? `${path}.${key}` : key))
 	}

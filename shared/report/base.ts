@@ -26,6 +26,8 @@ export interface ReportInput {
 	clinic: Clinic
 	/** ISO date-time of signing, undefined for a draft */
 	signedAt: string | undefined
+	/** the day of signing where the clinic stands; where absent, the day of `signedAt` in UTC */
+	signedOn?: string | undefined
 	draft: boolean
 	/** 1 where absent; a higher one is an amended report. */
 	version?: number
@@ -76,10 +78,10 @@ export const statusOf = ({ draft, version = 1 }: ReportInput, t: Speak): string 
 /** An amended report says so first and lists what changed. */
 export const amended = ({ draft, version = 1, changes = [] }: Pick<ReportInput, 'draft' | 'version' | 'changes'>, t: Speak): Block[] =>
 	draft || version <= 1 ? [] : [{ kind: 'alert', title: t('amended.title'), text: t('amended.text', { before: version - 1, changes: changes.length > 0 ? `${changes.join('; ')}.` : t('amended.none') }) }]
-export const signature = ({ clinic, signedAt, visit }: Pick<ReportInput, 'clinic' | 'signedAt' | 'visit'>, t: Speak): Block[] => {
-	if (signedAt === undefined) return [{ kind: 'text', tone: 'strong', text: t('sign.draft') }]
-	const dates = { signed: dateWords(signedAt), measured: dateWords(visit.visitDate) }
-	return [{ kind: 'signature', name: clinic.clinician.name, registration: t('sign.registration', { registration: clinic.clinician.registration }), date: visit.visitDate === signedAt.slice(0, 10) ? t('sign.date', dates) : t('sign.dateLate', dates) }]
+export const signature = ({ clinic, signedAt, signedOn = signedAt?.slice(0, 10), visit }: Pick<ReportInput, 'clinic' | 'signedAt' | 'signedOn' | 'visit'>, t: Speak): Block[] => {
+	if (signedOn === undefined) return [{ kind: 'text', tone: 'strong', text: t('sign.draft') }]
+	const dates = { signed: dateWords(signedOn), measured: dateWords(visit.visitDate) }
+	return [{ kind: 'signature', name: clinic.clinician.name, registration: t('sign.registration', { registration: clinic.clinician.registration }), date: visit.visitDate === signedOn ? t('sign.date', dates) : t('sign.dateLate', dates) }]
 }
 export const clinicianOf = ({ clinician }: Clinic) => ({ clinician: clinician.name, registration: clinician.registration })
 /** The frame of a document about one visit. */

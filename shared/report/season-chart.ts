@@ -8,19 +8,17 @@ import { weekdays } from './catalogue/en.ts'
 import { insertDecided, planLetters } from './club.ts'
 import { type Block, type ChartCell, type LwDocument, type Pattern, patternOfLetter } from './document.ts'
 import type { PlanView } from './inputs.ts'
+import { dateOfDay, dayNumber } from '../visit/age.ts'
 import { dateWords, dayWords } from './words.ts'
 
-const dayMs = 86_400_000
-const dayOf = (iso: string): number => Math.floor(Date.parse(`${iso.slice(0, 10)}T00:00:00Z`) / dayMs)
-const isoOf = (day: number): string => new Date(day * dayMs).toISOString().slice(0, 10)
 /** 0 Monday to 6 Sunday; day 0, 1 January 1970, was a Thursday. */
 const weekdayOf = (day: number): number => (day + 3) % 7
 /** ISO 8601 week: its number and its Monday. The week belongs to the year of its Thursday. */
 export function isoWeek(iso: string): { week: number; monday: string } {
-	const monday = dayOf(iso) - weekdayOf(dayOf(iso))
-	const year = isoOf(monday + 3).slice(0, 4)
-	const fourth = dayOf(`${year}-01-04`)
-	return { week: Math.round((monday - (fourth - weekdayOf(fourth))) / 7) + 1, monday: isoOf(monday) }
+	const monday = dayNumber(iso) - weekdayOf(dayNumber(iso))
+	const year = dateOfDay(monday + 3).slice(0, 4)
+	const fourth = dayNumber(`${year}-01-04`)
+	return { week: Math.round((monday - (fourth - weekdayOf(fourth))) / 7) + 1, monday: dateOfDay(monday) }
 }
 export interface ChartInput { visit: Visit; decisions: Decisions; clinic: Clinic; plan: PlanView; paper: 'A4' | 'A3'; version?: number; /** Left out for the privacy of a changing room where false. */ showName?: boolean; draft: boolean; on: string }
 /** Sessions side by side in a row: what 14 pt leaves room for, found by measuring printed pages. */
@@ -42,11 +40,11 @@ export function seasonChart({ visit, decisions, clinic, plan, paper, version = 1
 	for (const session of [...plan.sessions, ...(plan.off ?? []).map((one): Shown => ({ ...one, surface: '' }))]) { const { monday } = isoWeek(session.date); weeks.set(monday, [...(weeks.get(monday) ?? []), session]) }
 	const dates = [...weeks.values()].flat().map(({ date }) => date).toSorted()
 	const [first, last] = [dates[0], dates.at(-1)]
-	if (first && last) for (let day = dayOf(isoWeek(first).monday); day <= dayOf(last); day += 7) if (!weeks.has(isoOf(day))) weeks.set(isoOf(day), [])
+	if (first && last) for (let day = dayNumber(isoWeek(first).monday); day <= dayNumber(last); day += 7) if (!weeks.has(dateOfDay(day))) weeks.set(dateOfDay(day), [])
 	const most = Math.max(1, ...[...weeks.values()].map((list) => list.length))
 	const columns = Math.min(most, columnsOn[paper])
 	const cell = ({ date, start, kind, pair, parts, status, minutes, fullMinutes }: Shown): ChartCell => {
-		const when = `${weekdays[weekdayOf(dayOf(date))]} ${start ?? dayWords(date)}`
+		const when = `${weekdays[weekdayOf(dayNumber(date))]} ${start ?? dayWords(date)}`
 		const below = [when, ...(kind === 'match' ? [t('chart.match')] : []), ...(fullMinutes === undefined ? [] : [t('chart.short', { minutes: minutes ?? '' })])].join(' ')
 		// why a session is off is the player's own affair: only a bye, which all know, is named
 		if (status) return { text: status === 'bye' ? t('chart.bye') : t('chart.off'), below: when }

@@ -2,7 +2,7 @@
 import type { Finding } from '../finding.ts'
 import type { Ground, Suitability } from '../protocol/norms/suitability.ts'
 import type { Protocol } from '../protocol/protocol.ts'
-import { addDays, dayNumber } from '../visit/age.ts'
+import { addDays, dayNumber, twoDigits } from '../visit/age.ts'
 import { termWords } from '../visit/terms.ts'
 import type { Pair, Session, Visit } from '../visit/visit.ts'
 import { barredBy, barredFindings } from './code-rules.ts'
@@ -24,7 +24,6 @@ export interface BuildInput {
 }
 export interface Built { problem: SeasonProblem; findings: Finding[]; sessions: (Session & { id: string })[]; off: (Session & { id: string })[] }
 
-const pad = (n: number): string => String(n).padStart(2, '0')
 const letters = 'ABCDEFGHIJKLMNOPQRSTUVWXYZ'
 /** Letters as recorded, then those of an earlier plan, so that a new pair never renames the others; the rest in the order given. */
 export function lettersOf(pairs: readonly Pick<Pair, 'id' | 'letter'>[], before: readonly { id: string; letter: string }[] = []): Map<string, string> {
@@ -37,7 +36,7 @@ const byId = (a: Pair, b: Pair): number => (a.id < b.id ? -1 : 1)
 
 function slotOf(session: Session & { id: string }, protocol: Protocol, from: string, { visitDate, play }: Visit): Slot {
 	const usual = protocol.value(session.kind === 'match' ? 'season.matchStartHour' : 'season.trainingStartHour')
-	const start = session.start ?? `${pad(Math.floor(usual))}:${pad(Math.round((usual % 1) * 60))}`
+	const start = session.start ?? `${twoDigits(Math.floor(usual))}:${twoDigits(Math.round((usual % 1) * 60))}`
 	const [hour = 0, minute = 0] = start.split(':').map(Number)
 	return { id: session.id, date: session.date, start, startHour: dayNumber(session.date) * 24 + hour + minute / 60, minutes: session.minutes, kind: session.kind, surface: session.surface, ground: session.ground ?? 'dry', ...(session.team === undefined ? {} : { team: session.team }), ...(session.title === undefined ? {} : { title: session.title }), ...((session.code ?? play?.code) === undefined ? {} : { code: session.code ?? play?.code }), past: session.date < from, counts: session.date >= visitDate, split: false }
 }

@@ -1,6 +1,6 @@
 /** A roster: cells of a table to players, each bad cell named by row and column. Reading changes nothing. */
 import { defaultAges, purposeNames } from '../records/consent.ts'
-import { addDays, ageYears } from '../visit/age.ts'
+import { addDays, ageYears, twoDigits } from '../visit/age.ts'
 import { type Player, playerSchema } from '../visit/visit.ts'
 import { sexes } from '../visit/terms.ts'
 
@@ -34,7 +34,7 @@ function isoOf(text: string, day: boolean | undefined): { iso?: string; says?: s
 	const [, a = '', b = '', year = ''] = found
 	if (day === undefined && a !== b) return { says: `day and month cannot be told apart, given "${trimmed}", allowed: a date such as 2012-04-17` }
 	const [d, m] = day === false ? [b, a] : [a, b]
-	const iso = `${year}-${m.padStart(2, '0')}-${d.padStart(2, '0')}`
+	const iso = `${year}-${twoDigits(m)}-${twoDigits(d)}`
 	return isDay(iso) ? { iso } : { says: notADay(trimmed) }
 }
 /** @param cells the heading row first. @param team becomes the club. @param on ISO date of the day */

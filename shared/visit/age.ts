@@ -1,14 +1,16 @@
 /** Ages by the two conventions of the growth equations and of everyday speech. */
 
+/** A number of one or two digits as two, such as the month of an ISO date. */
+export const twoDigits = (value: number | string): string => String(value).padStart(2, '0')
 /** Days from the epoch to an ISO date. */
 export function dayNumber(isoDate: string): number {
 	const [year, month, day] = isoDate.split('-').map(Number)
 	return Date.UTC(year!, month! - 1, day!) / 86_400_000
 }
+/** The ISO date of a number of days from the epoch. */
+export const dateOfDay = (day: number): string => new Date(day * 86_400_000).toISOString().slice(0, 10)
 /** The ISO date a number of days after another. */
-export function addDays(isoDate: string, days: number): string {
-	return new Date((dayNumber(isoDate) + Math.round(days)) * 86_400_000).toISOString().slice(0, 10)
-}
+export const addDays = (isoDate: string, days: number): string => dateOfDay(dayNumber(isoDate) + Math.round(days))
 /** Decimal age in years: days / 365.25 (the convention of the maturity equations). */
 export function decimalAgeYears(birthDate: string, date: string): number {
 	return (dayNumber(date) - dayNumber(birthDate)) / 365.25

@@ -15,7 +15,7 @@ import { noDecisions } from '../../shared/decisions.ts'
 import { protocolProblems } from '../../shared/protocol/check.ts'
 import { rows } from '../../shared/protocol/rows.ts'
 import type { LwDocument } from '../../shared/report/document.ts'
-import { fieldMeta } from '../../renderer/parts/fieldMeta.ts'
+import { fieldMeta } from '../../shared/visit/field-meta.ts'
 import { visitSchema } from '../../shared/visit/visit.ts'
 
 describe('the values a clinic may set', () => {

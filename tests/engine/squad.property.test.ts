@@ -6,7 +6,7 @@ import { rosterFromCells } from '../../shared/squad/roster.ts'
 import { missingAt, stations } from '../../shared/squad/stations.ts'
 import { swapQuestions } from '../../shared/squad/swapped.ts'
 import { visitSchema, type Visit } from '../../shared/visit/visit.ts'
-import { fieldMeta } from '../../renderer/parts/fieldMeta.ts'
+import { fieldMeta } from '../../shared/visit/field-meta.ts'
 
 const head = ['Number', 'Given name', 'Family name', 'Birth date', 'Sex', 'Guardian', 'Guardian e-mail', 'Consents']
 const on = '2027-01-20'

@@ -4,6 +4,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { createApp } from '../../electron/app.ts'
 import type { DraftContent } from '../../shared/contract.ts'
+import type { LwDocument } from '../../shared/report/document.ts'
 import type { Visit } from '../../shared/visit/visit.ts'
 
 export const passphrase = 'correct horse'
@@ -12,7 +13,7 @@ export const clinic = { format: 'lastwright-clinic', version: 1, name: 'Invented
 export const folder = () => mkdtempSync(join(tmpdir(), 'lastwright-records-'))
 export const pdf = Buffer.from('%PDF-1.7 fixed bytes')
 
-export function open(dataFolder: string, start = '2027-01-20T09:00:00.000Z', renderPdf: () => Promise<Uint8Array> = async () => pdf) {
+export function open(dataFolder: string, start = '2027-01-20T09:00:00.000Z', renderPdf: (document: LwDocument) => Promise<Uint8Array> = async () => pdf) {
 	const clock = { ms: Date.parse(start) }
 	const app = createApp({ dataFolder, scryptCost: 1024, now: () => new Date(clock.ms), renderPdf })
 	// biome-ignore lint/suspicious/noExplicitAny: answers are looked at field by field
@@ -29,7 +30,7 @@ export function open(dataFolder: string, start = '2027-01-20T09:00:00.000Z', ren
 	return { ...app, ask, refused, clock }
 }
 export type Opened = ReturnType<typeof open>
-export async function withPlayer(here = folder(), start?: string, renderPdf?: () => Promise<Uint8Array>) {
+export async function withPlayer(here = folder(), start?: string, renderPdf?: (document: LwDocument) => Promise<Uint8Array>) {
 	const app = open(here, start, renderPdf)
 	const { recoveryKey } = await app.ask('session.setUp', { clinic, passphrase })
 	const { playerId } = await app.ask('players.save', { player })

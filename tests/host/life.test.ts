@@ -1,4 +1,5 @@
 /** The life of a visit after signing, consent, retention, merging. */
+import type { LwDocument } from '../../shared/report/document.ts'
 import { readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { DatabaseSync } from 'node:sqlite'
@@ -9,6 +10,21 @@ import { keepUntil, retentionRules } from '../../shared/records/retention.ts'
 import { open, passphrase, player, signed, withPlayer } from './bench-app.ts'
 
 describe('a signed visit', () => {
+	test('prints on the amended report that it is one and what changed; clinical notes are counted, not told', async () => {
+		const drawn: LwDocument[] = []
+		const { app, playerId } = await withPlayer(undefined, undefined, async (document) => { drawn.push(document); return Buffer.from(`%PDF-1.7 page ${drawn.length}`) })
+		const visitId = await signed(app, playerId, { ankles: { left: { lungeCm: 8 } }, notes: 'told me in confidence' })
+		const { draftId } = await app.ask('visits.amend', { visitId, reason: 'sides were swapped' })
+		const { draft } = await app.ask('drafts.open', { playerId, visitDate: '2027-01-20' })
+		await app.ask('drafts.save', { draftId, content: { ...draft.content, visit: { ...draft.content.visit, ankles: { right: { lungeCm: 8 } }, notes: 'another secret' }, decisions: { ...draft.content.decisions, consentNoted: true } } })
+		await app.ask('visits.sign', { draftId })
+		const [first, second] = drawn.filter((one) => !one.draft)
+		expect(first?.subject).toContainEqual(['Status', 'Signed, version 1'])
+		expect(second?.subject).toContainEqual(['Status', 'Amended, version 2'])
+		expect(second?.blocks[0]).toEqual({ kind: 'alert', title: 'This report was amended', text: 'It takes the place of version 1. What changed: Knee to wall, left: not recorded instead of 8 cm; Knee to wall, right: 8 cm instead of not recorded; 1 more entry or decision that is not listed on this page.' })
+		expect(JSON.stringify(second)).not.toMatch(/secret|confidence/)
+		app.close()
+	})
 	test('is amended as a new version with reason, difference and a list of whom to tell; the first one stays', async () => {
 		let pages = 0
 		const { app, here, playerId } = await withPlayer(undefined, undefined, async () => Buffer.from(`%PDF-1.7 page ${++pages}`))

@@ -6,7 +6,7 @@ import type { Finding, Level } from '../../../shared/finding.ts'
 import type { Feature } from '../../../shared/visit/terms.ts'
 import { visitSchema } from '../../../shared/visit/visit.ts'
 import { clinicProtocol as protocol } from '../../parts/clinicProtocol.ts'
-import { fieldMeta } from '../../parts/fieldMeta.ts'
+import { fieldMeta } from '../../../shared/visit/field-meta.ts'
 import { parseDate } from '../../parts/parseDate.ts'
 import { parseNumber } from '../../parts/parseNumber.ts'
 

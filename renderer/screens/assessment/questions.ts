@@ -1,7 +1,7 @@
 /** The warning-sign questions as the schema has them: single questions, and groups that unfold. Pure. */
 import type { z } from 'zod'
 import { visitSchema } from '../../../shared/visit/visit.ts'
-import { schemaAt } from '../../parts/fieldMeta.ts'
+import { schemaAt } from '../../../shared/visit/field-meta.ts'
 
 interface Loose { def: { type: string; innerType?: Loose }; shape?: Record<string, Loose> }
 const unwrapped = (schema: z.ZodType): Loose => {

@@ -3,6 +3,7 @@ import { useCallback, useEffect, useRef, useState } from 'react'
 import type { DraftContent } from '../../../shared/contract.ts'
 import type { Visit } from '../../../shared/visit/visit.ts'
 import { call, wordsOf } from '../../host.ts'
+import { today } from '../../parts/dates.ts'
 import { History } from './history.ts'
 
 const waitMs = 400
@@ -70,9 +71,7 @@ export function useDraft(playerId: string): { open?: OpenDraft; trouble: string 
 		id.current = ''
 	}, [])
 	useEffect(() => {
-		const today = new Date()
-		const visitDate = `${today.getFullYear()}-${String(today.getMonth() + 1).padStart(2, '0')}-${String(today.getDate()).padStart(2, '0')}`
-		call('drafts.open', { playerId, visitDate }).then(({ draft, earlier }) => {
+		call('drafts.open', { playerId, visitDate: today() }).then(({ draft, earlier }) => {
 			id.current = draft.draftId
 			latest.current = draft.content
 			setMeta({ draftId: draft.draftId, earlier })

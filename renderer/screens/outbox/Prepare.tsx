@@ -5,7 +5,7 @@ import type { OutputOf } from '../../../shared/contract.ts'
 import { channels, channelWords, isMail, kindWords, type OutboxKind, recipientRoles, roleWords } from '../../../shared/outbox/item.ts'
 import { purposes } from '../../../shared/records/consent.ts'
 import { call } from '../../host.ts'
-import { dayInWords, today } from '../../parts/dates.ts'
+import { dayInWords, dayOfMoment, today } from '../../parts/dates.ts'
 import { Field, Sheet, Trouble } from '../../parts/form.tsx'
 import { Panel, Rows, useAction, useAnswer, Way } from '../records/parts.tsx'
 
@@ -31,7 +31,7 @@ function OfPlayer({ playerId, mailSet }: { playerId: string; mailSet: boolean })
 	const [visitId, setVisitId] = useState('')
 	const visits = (value?.visits ?? []).filter((one) => !one.inError)
 	const name = value ? `${value.player.givenName} ${value.player.familyName}` : ''
-	const label = (one: (typeof visits)[number]) => `Visit of ${dayInWords(one.visitDate)}, signed ${dayInWords(one.signedAt)}`
+	const label = (one: (typeof visits)[number]) => `Visit of ${dayInWords(one.visitDate)}, signed ${dayOfMoment(one.signedAt)}`
 	const chosen = visits.find((one) => one.visitId === visitId) ?? visits[0]
 	return (
 		<Stack spacing={2}>
@@ -53,7 +53,7 @@ function Tell({ playerId }: { playerId: string }) {
 	if (!value || value.tell.length === 0) return <Trouble says={says} />
 	return (
 		<Panel title="Who must be told" hint="They hold an earlier version of a visit that was amended since. Send each the newer one: open what was sent, or prepare it below.">
-			<Rows label="Who must be told" heads={['Recipient', 'Visit', 'Holds', 'Now', 'Given', 'Way']} empty="" rows={value.tell.map((one) => ({ key: `${one.visitId} ${one.recipient}`, cells: [one.recipient, dayInWords(one.visitDate), `version ${one.version}`, `version ${one.latest}`, dayInWords(one.at), handedWords[one.channel] ?? one.channel] }))} />
+			<Rows label="Who must be told" heads={['Recipient', 'Visit', 'Holds', 'Now', 'Given', 'Way']} empty="" rows={value.tell.map((one) => ({ key: `${one.visitId} ${one.recipient}`, cells: [one.recipient, dayInWords(one.visitDate), `version ${one.version}`, `version ${one.latest}`, dayOfMoment(one.at), handedWords[one.channel] ?? one.channel] }))} />
 		</Panel>
 	)
 }
@@ -71,7 +71,7 @@ function Notes({ playerId }: { playerId: string }) {
 			{value?.notes.map((one) => (
 				<Alert key={one.noteId} severity="warning" icon={false}>
 					<Typography>{one.text}</Typography>
-					<Typography variant="body2">{one.by}, {dayInWords(one.at)}</Typography>
+					<Typography variant="body2">{one.by}, {dayOfMoment(one.at)}</Typography>
 					{removing === one.noteId
 						? <Stack direction={{ xs: 'column', sm: 'row' }} spacing={1} sx={{ alignItems: { sm: 'flex-end' }, mt: 1 }}><Box sx={{ minWidth: 280 }}><Field label="Why it holds no more" value={why} set={setWhy} focus /></Box><Button variant="outlined" disabled={action.busy || why.trim().length < 3} onClick={() => action.run(async () => { await call('outbox.removeNote', { playerId, noteId: one.noteId, reason: why }); setRemoving(undefined); setWhy(''); again(); return '' })}>Take it off</Button></Stack>
 						: <Button onClick={() => setRemoving(one.noteId)}>It holds no more</Button>}

@@ -2,7 +2,8 @@
 import { Alert, Box, Button, Checkbox, FormControlLabel, Radio, RadioGroup, Stack, Typography } from '@mui/material'
 import { type FormEvent, useState } from 'react'
 import { call } from '../../host.ts'
-import { dayInWords } from '../../parts/dates.ts'
+import { addDays } from '../../../shared/visit/age.ts'
+import { dayInWords, today } from '../../parts/dates.ts'
 import { Field, Trouble } from '../../parts/form.tsx'
 import { counted, Needs } from '../../parts/Needs.tsx'
 import { Panel, Rows, timeWords, useAction, useAnswer } from '../records/parts.tsx'
@@ -10,7 +11,6 @@ import { ComeHome, Merges, Questions } from './Home.tsx'
 import { Laptop } from './Laptop.tsx'
 
 const defaultDays = 14
-const dayMs = 86_400_000
 const mostShown = 200
 const leastPassphrase = 8
 
@@ -48,7 +48,7 @@ function MakePack({ made }: { made: () => void }) {
 	const [folder, setFolder] = useState('')
 	const [passphrase, setPassphrase] = useState('')
 	const [again, setAgain] = useState('')
-	const [expires, setExpires] = useState(new Date(Date.now() + defaultDays * dayMs).toISOString().slice(0, 10))
+	const [expires, setExpires] = useState(addDays(today(), defaultDays))
 	const action = useAction()
 	const cards = (value?.cards ?? []).filter((one) => chosen.includes(one.playerId) || `${one.givenName} ${one.familyName} ${one.club ?? ''}`.toLowerCase().includes(query.toLowerCase()))
 	const make = () => action.run(async () => {

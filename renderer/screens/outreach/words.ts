@@ -2,7 +2,7 @@
 import type { OutputOf } from '../../../shared/contract.ts'
 import { type Purpose, purposes } from '../../../shared/records/consent.ts'
 import { playerSchema, visitSchema } from '../../../shared/visit/visit.ts'
-import { fieldMeta } from '../../parts/fieldMeta.ts'
+import { fieldMeta } from '../../../shared/visit/field-meta.ts'
 
 type Question = OutputOf<'outreach.list'>['questions'][number]
 /** Kinds of records as a person calls them: one, several. */

@@ -4,7 +4,7 @@ import { lazy, Suspense, useEffect, useMemo, useRef, useState } from 'react'
 import type { OutputOf } from '../../../shared/contract.ts'
 import { call, wordsOf } from '../../host.ts'
 import { type Command, useCommands } from '../../parts/commands.ts'
-import { dayInWords } from '../../parts/dates.ts'
+import { dayInWords, dayOfMoment } from '../../parts/dates.ts'
 import { Trouble } from '../../parts/form.tsx'
 
 const VisitView = lazy(async () => ({ default: (await import('../visit/Visit.tsx')).Visit }))
@@ -46,7 +46,7 @@ export function Visits({ playerId, visits: first, drafts }: Pick<Opened, 'visits
 		} catch (error) { setSays(wordsOf(error)) }
 	}
 	const line = (visit: Opened['visits'][number]) => (
-		<Line key={visit.visitId} day={visit.visitDate} about={`Signed ${dayInWords(visit.signedAt)}${visit.version ? `, version ${visit.version}` : ''}`} mark={visit.awaitsCountersign && !visit.inError ? 'Awaits countersignature' : undefined}>
+		<Line key={visit.visitId} day={visit.visitDate} about={`Signed ${dayOfMoment(visit.signedAt)}${visit.version ? `, version ${visit.version}` : ''}`} mark={visit.awaitsCountersign && !visit.inError ? 'Awaits countersignature' : undefined}>
 			<Box sx={{ display: 'flex', flexWrap: 'wrap', gap: 1 }}>
 				{treats && <Button variant="outlined" aria-label={`Open visit of ${dayInWords(visit.visitDate)}`} onClick={() => setReading(visit.visitId)}>Open visit</Button>}
 				<Button variant="outlined" aria-label={`Open report of ${dayInWords(visit.visitDate)}`} onClick={() => void report(visit)}>Open report</Button>
@@ -69,7 +69,7 @@ export function Visits({ playerId, visits: first, drafts }: Pick<Opened, 'visits
 				{!visits.length && !drafts.length && <Typography color="textSecondary" sx={{ mt: 1 }}>No visits yet. Start an assessment with the button above; once signed it stands here.</Typography>}
 				<Box component="ul" sx={{ listStyle: 'none', m: 0, p: 0 }}>
 					{drafts.map((draft) => (
-						<Line key={draft.draftId} day={draft.visitDate} about={draft.amends ? `Draft of an amendment: it becomes version ${draft.amends.version + 1} of the visit of ${dayInWords(draft.amends.visitDate)}. Saved ${dayInWords(draft.savedAt)}` : `Draft, saved ${dayInWords(draft.savedAt)}`} />
+						<Line key={draft.draftId} day={draft.visitDate} about={draft.amends ? `Draft of an amendment: it becomes version ${draft.amends.version + 1} of the visit of ${dayInWords(draft.amends.visitDate)}. Saved ${dayOfMoment(draft.savedAt)}` : `Draft, saved ${dayOfMoment(draft.savedAt)}`} />
 					))}
 					{valid.map(line)}
 				</Box>

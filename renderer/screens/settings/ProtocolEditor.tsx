@@ -5,7 +5,7 @@ import type { OutputOf } from '../../../shared/contract.ts'
 import { protocolProblems } from '../../../shared/protocol/check.ts'
 import { type ProtocolFile, shippedProtocol, type ThresholdKey } from '../../../shared/protocol/protocol.ts'
 import { rows } from '../../../shared/protocol/rows.ts'
-import { dayInWords } from '../../../shared/visit/age.ts'
+import { dayInWords, dayOfMoment } from '../../parts/dates.ts'
 import { call, wordsOf } from '../../host.ts'
 import { strengthWords } from '../../parts/Basis.tsx'
 import { loadProtocol } from '../../parts/clinicProtocol.ts'
@@ -122,7 +122,7 @@ export function ProtocolEditor({ mayChange }: { mayChange: boolean }) {
 				{versions.length === 0 ? <Typography color="text.secondary">Only the shipped values so far.</Typography> : null}
 				{versions.map((one) => (
 					<Box key={one.savedAs} sx={{ display: 'flex', flexWrap: 'wrap', gap: 2, alignItems: 'center', justifyContent: 'space-between', borderBottom: 1, borderColor: 'divider', py: 1 }}>
-						<Box><Typography sx={{ fontWeight: 600 }}>Version {one.file.revision}, {dayInWords(one.at)}, {one.by}{one.savedAs === held.savedAs ? ' (in force)' : ''}</Typography><Typography variant="body2">{one.why}. Values set: {Object.keys(one.file.values ?? {}).length}.</Typography></Box>
+						<Box><Typography sx={{ fontWeight: 600 }}>Version {one.file.revision}, {dayOfMoment(one.at)}, {one.by}{one.savedAs === held.savedAs ? ' (in force)' : ''}</Typography><Typography variant="body2">{one.why}. Values set: {Object.keys(one.file.values ?? {}).length}.</Typography></Box>
 						{mayChange && one.savedAs !== held.savedAs ? <Button variant="outlined" onClick={() => { setTexts(textsOf(one.file)); setScheme(one.file.fpiScheme); setWhy(`Back to version ${one.file.revision}`) }}>Take the values of version {one.file.revision}</Button> : null}
 					</Box>
 				))}

@@ -1,6 +1,6 @@
 /** The form of one model: what is typed, and what it means. Pure but for the keys of its rows. */
 import { type Model, modelSchema, type Shelf, shelfProblems, type ShelfSize, type Stud } from '../../../shared/visit/shelf.ts'
-import { type FieldMeta, fieldMeta } from '../../parts/fieldMeta.ts'
+import { type FieldMeta, fieldMeta } from '../../../shared/visit/field-meta.ts'
 import { parseNumber } from '../../parts/parseNumber.ts'
 
 export interface Row { key: string; texts: Record<string, string> }

@@ -2,7 +2,7 @@
 import { Box, Stack, Typography } from '@mui/material'
 import type { Difference } from '../../../shared/records/amendment.ts'
 import { Rows } from '../records/parts.tsx'
-import { toldDifferences } from './rows.ts'
+import { toldDifferences } from '../../../shared/records/told.ts'
 
 export function Differences({ label, differences, none }: { label: string; differences: readonly Difference[]; none: string }) {
 	const told = toldDifferences(differences)
