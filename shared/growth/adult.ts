@@ -6,6 +6,15 @@ import type { Visit } from '../visit/visit.ts'
 import { khamisRocheCm } from './adult-stature.ts'
 import { finding } from './says.ts'
 
+/**
+ * The age at which the Khamis-Roche table is read. Judged as shown, in hundredths of a year: a birthday counts,
+ * although days / 365.25 may fall a thousandth short of it or past it.
+ * @returns years within the table, or undefined outside it
+ */
+export function tableAgeYears(ageYears: number, protocol: Protocol): number | undefined {
+	const min = protocol.value('growth.adultStatureAgeMin'), max = protocol.value('growth.adultStatureAgeMax'), shown = rounded(ageYears, 2)
+	return shown < min || shown > max ? undefined : Math.min(max, Math.max(min, ageYears))
+}
 /** Predicted adult stature in cm, never below the present one; undefined where it cannot be computed. Findings are added to the list given. */
 export function adultStature(visit: Visit, ageYears: number, protocol: Protocol, findings: Finding[]): number | undefined {
 	const { statureCm, massKg, motherStatureCm: motherCm, fatherStatureCm: fatherCm, parentStatures } = visit.body ?? {}
@@ -16,9 +25,8 @@ export function adultStature(visit: Visit, ageYears: number, protocol: Protocol,
 		return undefined
 	}
 	const min = protocol.value('growth.adultStatureAgeMin'), max = protocol.value('growth.adultStatureAgeMax')
-	// Judged as shown: a birthday counts, although days / 365.25 may fall a thousandth short of it.
-	const shownAge = rounded(ageYears, 2)
-	const raw = shownAge < min || shownAge > max ? undefined : khamisRocheCm({ sex: visit.player.sex, ageYears: Math.min(max, Math.max(min, ageYears)), statureCm, massKg, motherCm, fatherCm, reported: parentStatures === 'reported' })
+	const shownAge = rounded(ageYears, 2), tableAge = tableAgeYears(ageYears, protocol)
+	const raw = tableAge === undefined ? undefined : khamisRocheCm({ sex: visit.player.sex, ageYears: tableAge, statureCm, massKg, motherCm, fatherCm, reported: parentStatures === 'reported' })
 	if (raw === undefined) {
 		findings.push(finding('growth.adult-stature-age', 'note', `Adult stature is not predicted at ${shownAge} years: the table runs from ${min} to ${max} years.`, [{ measure: 'Age', value: shownAge, unit: 'years' }], protocol.basis('ages of the Khamis-Roche table', shownAge < min ? 'growth.adultStatureAgeMin' : 'growth.adultStatureAgeMax')))
 		return undefined

@@ -6,6 +6,7 @@ import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
 import { ageYears } from '../visit/age.ts'
 import { rounded } from '../visit/sides.ts'
 import type { Visit } from '../visit/visit.ts'
+import { tableAgeYears } from './adult.ts'
 import { adjustedParentCm, khamisRocheAt } from './adult-stature.ts'
 import { lmsAt, valueAt } from './centiles.ts'
 import { daysBetween } from './dates.ts'
@@ -55,9 +56,10 @@ export function growthWorkings(visit: Visit, result: Omit<GrowthResult, 'working
 		], key ? protocol.basis(`maturity offset, ${methodNames[method]}`, key) : { rule: 'maturity ratio, boys', source: 'Fransen et al., Pediatr Exerc Sci 2018;30(2):296-307', strength: 'cohort' })
 	}
 	const { predictedAdultStatureCm: adult, predictedAdultStatureRangeCm: range, percentAdultStature: percent, percentAdultStatureRange: share } = result
-	if (adult !== undefined && range && percent !== undefined && share && h !== undefined && m !== undefined && motherStatureCm !== undefined && fatherStatureCm !== undefined) {
+	const tableAge = tableAgeYears(age, protocol), at = tableAge === undefined ? undefined : khamisRocheAt(sex, tableAge)
+	if (at && adult !== undefined && range && percent !== undefined && share && h !== undefined && m !== undefined && motherStatureCm !== undefined && fatherStatureCm !== undefined) {
 		const reported = parentStatures === 'reported', mother = reported ? adjustedParentCm('mother', motherStatureCm) : motherStatureCm, father = reported ? adjustedParentCm('father', fatherStatureCm) : fatherStatureCm
-		const at = khamisRocheAt(sex, age)!, parents = (mother + father) / 2 / 2.54, raw = at.constant + at.stature * (h / 2.54) + at.weight * (m / 0.45359237) + at.midparent * parents
+		const parents = (mother + father) / 2 / 2.54, raw = at.constant + at.stature * (h / 2.54) + at.weight * (m / 0.45359237) + at.midparent * parents
 		const medianKey: ThresholdKey = boy ? 'growth.adultStatureMedianBoysCm' : 'growth.adultStatureMedianGirlsCm', errorKey: ThresholdKey = boy ? 'growth.adultStatureErrorBoysCm' : 'growth.adultStatureErrorGirlsCm'
 		add('adult-stature', 'Predicted adult stature, Khamis-Roche', [
 			...(reported ? [`Reported statures adjusted: mother 2.803 + 0.953 x ${n(motherStatureCm / 2.54)} in = ${n(mother, 1)} cm; father 2.316 + 0.955 x ${n(fatherStatureCm / 2.54)} in = ${n(father, 1)} cm (from memory)`] : []),

@@ -1,4 +1,4 @@
-/** No number of the growth room is ever NaN or infinite; the sides mirror. */
+/** No number of the growth room is ever NaN or infinite; the sides mirror; every age near a table's edge is answered. */
 import { expect, it } from 'vitest'
 import { growth } from '../../shared/growth/growth.ts'
 import { openProtocol } from '../../shared/protocol/protocol.ts'
@@ -11,5 +11,18 @@ it('extreme bodies at every age', () => {
 		const result = growth(feet(240, 245), [], openProtocol())
 		expect(numbers(result).every(Number.isFinite)).toBe(true)
 		expect(growth(feet(245, 240), [], openProtocol())).toEqual(result)
+	}
+})
+/** The tables and equations begin and end on whole and half years; days / 365.25 falls a little short of a birthday or past it. */
+it('every day within a week of a birthday and of a half year, from 3.5 to 20.5 years', () => {
+	for (const sex of ['male', 'female'] as const) for (let half = 7; half <= 41; half++) for (let day = -7; day <= 7; day++) for (const parentStatures of ['measured', 'reported'] as const) {
+		const visitDate = new Date(Date.UTC(2007 + Math.floor(half / 2), half % 2 === 0 ? 2 : 8, 1 + day)).toISOString().slice(0, 10)
+		const visit: Visit = { format: 'lastwright-visit', version: 1, player: { givenName: 'A', familyName: 'B', birthDate: '2007-03-01', sex }, visitDate, body: { statureCm: 150, sittingHeightCm: 78, massKg: 45, motherStatureCm: 160, fatherStatureCm: 175, parentStatures }, feet: { left: { heelToToeMm: 240 }, right: { heelToToeMm: 245 } } }
+		const result = growth(visit, [], openProtocol())
+		// an adult has no growth stage
+		if (!result) { expect(half * 6 + day / 30, visitDate).toBeGreaterThanOrEqual(18 * 12); continue }
+		expect(numbers(result).every(Number.isFinite), `${sex} ${visitDate}`).toBe(true)
+		// what is predicted is worked out in front of the reader, and nothing else is
+		expect(result.workings.some((one) => one.id === 'growth.adult-stature'), `${sex} ${visitDate}`).toBe(result.predictedAdultStatureCm !== undefined)
 	}
 })
