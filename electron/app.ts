@@ -7,6 +7,7 @@ import { problemsOf } from '../shared/problems.ts'
 import type { AuditFunction } from '../shared/records/audit.ts'
 import type { LwDocument } from '../shared/report/document.ts'
 import { dailyBackup, listBackups, makeBackup, moveHere, previewBackup, restoreBackup, setBackupFolder } from './services/backups.ts'
+import { accessiblePage } from './services/documents.ts'
 import { checkConsent, listConsents, recordConsent, withdrawConsent } from './services/consents.ts'
 import { answerQuestion, compareDrafts, joinByChoice, listOutreach, mergePack, previewMerge, putDraftAway } from './services/merge.ts'
 import { makePack, makeReturn, packRefusal, removeHere } from './services/packs.ts'
@@ -46,6 +47,7 @@ const seen: Partial<Record<CallName, Seen>> = {
 	'drafts.preview': { does: 'read', of: (input: { draftId: string }) => `draft:${input.draftId}` },
 	'visits.open': { does: 'read', of: (input: { visitId: string }) => `visit:${input.visitId}` },
 	'visits.history': { does: 'read', of: (input: { visitId: string }) => `visit:${input.visitId}` },
+	'reports.page': { does: 'export', of: (input: { visitId: string }) => `report:${input.visitId}` },
 	'reports.open': { does: 'read', of: (input: { visitId: string; version?: number }) => `report:${input.visitId}${input.version === undefined ? '' : ` version ${input.version}`}` },
 	'season.open': { does: 'read', player: (input: { playerId: string }) => input.playerId, of: () => 'season' },
 	'season.chart': { does: 'print', player: (input: { playerId: string }) => input.playerId, of: () => 'season' },
@@ -142,6 +144,7 @@ export function createApp(options: AppOptions): App {
 		'visits.addNote': (input) => addNote(state, deps, input),
 		'visits.countersign': (input) => countersign(state, deps, input),
 		'reports.open': (input) => openReport(deps, input),
+		'reports.page': (input) => accessiblePage(state, deps, input),
 		'shelf.get': () => getShelf(state),
 		'shelf.save': (input) => saveShelf(state, deps, input),
 		'shelf.previewCsv': (input) => previewShelf(input),

@@ -159,6 +159,8 @@ export const contract = {
 	'backups.preview': call(z.strictObject({ file: filePath }), previewSchema, owners),
 	'backups.restore': call(z.strictObject({ file: filePath }), z.strictObject({ before: z.string() }), owners),
 	'reports.open': call(z.strictObject({ visitId: id, /** an earlier version; absent: the latest */ version: z.number().int().min(1).optional() }), pdf, staff),
+	/** The latest report as one page for a screen reader, from the very description its pages were drawn from. */
+	'reports.page': call(z.strictObject({ visitId: id }), z.strictObject({ html: z.string(), fileName: z.string() }), staff),
 	/** Without `shelf` none was ever saved. `savedAs` names the record it stands in. */
 	'shelf.get': call(nothing, z.strictObject({ shelf: shelfSchema.optional(), savedAs: id.optional() }), staff),
 	/** The whole shelf. `follows` is the record it was changed from: refused where another one was saved meanwhile. */

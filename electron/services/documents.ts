@@ -1,12 +1,12 @@
 /** Documents of a signed visit: composed for one recipient, kept with their bytes and digest, opened by digest only. */
 import { createHash, randomUUID } from 'node:crypto'
-
 import type { Assessment } from '../../shared/assessment.ts'
-import type { SignedVisit } from '../../shared/contract.ts'
+import type { InputOf, OutputOf, SignedVisit } from '../../shared/contract.ts'
 import { kindWords, type OutboxKind, type Recipient } from '../../shared/outbox/item.ts'
 import type { Consent } from '../../shared/records/consent.ts'
 import type { ClubConsent } from '../../shared/report/club.ts'
 import type { LwDocument } from '../../shared/report/document.ts'
+import { reportCss, toHtml } from '../../shared/report/html.ts'
 import { type KindInput, kinds } from '../../shared/report/kinds.ts'
 import { playerReport } from '../../shared/report/player.ts'
 import { checkConsent, listConsents } from './consents.ts'
@@ -44,18 +44,28 @@ function earlierThen(state: State, deps: Deps, signed: SignedVisit) {
 	const later = new Set(visitsOf(state, deps, signed.playerId).filter((one) => one.card.signedAt >= signed.signedAt).map((one) => `${one.card.visitDate}`))
 	return earlierVisits(state, deps, signed.playerId, signed.visitId).filter((one) => !later.has(one.visitDate))
 }
+/** The stored bytes of the player's report, and its description where it gives the very bytes that were signed. */
+async function playerPages(state: State, deps: Deps, signed: SignedVisit): Promise<Pick<Composed, 'layout' | 'bytes'>> {
+	const { base64, sha256 } = openReport(deps, { visitId: signed.visitId })
+	const protocol = protocolOfDigest(state, signed.protocol.digest)
+	// the same call as at signing
+	const layout = playerReport({ visit: signed.visit, assessment: signed.assessment as Assessment, decisions: signed.decisions, clinic: signed.clinic, signedAt: signed.signedAt, signedOn: signed.signedOn, draft: false, earlier: earlierThen(state, deps, signed), ...amendmentThen(deps, signed), ...(protocol ? { protocol } : {}) })
+	return { layout: sha256Of(await draw(deps, layout)) === sha256 ? layout : undefined, bytes: Buffer.from(base64, 'base64') }
+}
+/** The latest report of a visit as one accessible page. @throws Refusal where it would not say the same as what was signed */
+export async function accessiblePage(state: State, deps: Deps, { visitId }: InputOf<'reports.page'>): Promise<OutputOf<'reports.page'>> {
+	const signed = openVisit(deps, { visitId })
+	const { layout } = await playerPages(state, deps, signed)
+	if (!layout) throw new Refusal('An accessible page cannot be made: this report was drawn by an earlier version of the program and would not say the same. Open the report instead.')
+	return { html: toHtml(layout, { css: reportCss(layout.letterhead.colour) }), fileName: `report-${signed.visit.visitDate}.html` }
+}
 async function compose(state: State, deps: Deps, signed: SignedVisit, kind: OutboxKind, recipient: Recipient): Promise<Composed> {
 	const { visitId, playerId } = signed
 	const version = signed.version ?? 1
 	const assessment = signed.assessment as Assessment
 	const earlier = earlierThen(state, deps, signed)
 	const protocol = protocolOfDigest(state, signed.protocol.digest)
-	if (kind === 'player') {
-		const { base64, sha256 } = openReport(deps, { visitId })
-		// the same call as at signing: kept only where it gives the very bytes that were signed
-		const layout = playerReport({ visit: signed.visit, assessment, decisions: signed.decisions, clinic: signed.clinic, signedAt: signed.signedAt, signedOn: signed.signedOn, draft: false, earlier, ...amendmentThen(deps, signed), ...(protocol ? { protocol } : {}) })
-		return { layout: sha256Of(await draw(deps, layout)) === sha256 ? layout : undefined, bytes: Buffer.from(base64, 'base64'), version, playerId }
-	}
+	if (kind === 'player') return { ...(await playerPages(state, deps, signed)), version, playerId }
 	const on = dayHere(deps.now())
 	const { consents } = listConsents(state, deps, { playerId })
 	const consentFor = (purpose: 'share-with-coach' | 'share-with-care') => checkConsent(state, deps, playerId, purpose, recipient.name)

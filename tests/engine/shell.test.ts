@@ -123,11 +123,12 @@ describe('downloads', () => {
 		['https://evil.example/a.pdf', 'a.pdf', 1], ['blob:https://evil.example/1', 'a.pdf', 1], [ours, 'a.exe', 1], [ours, 'a.pdf.exe', 1], [ours, 'a', 1], [ours, '', 1], [ours, 'a.toString', 1], [ours, 'a.pdf', 201 * 1024 * 1024],
 	])('%s named %j with %d bytes is refused', (url, name, bytes) => expect(saveAs(url, name, bytes)).toBeUndefined())
 	it.each([['../../etc/report.pdf', 'report.pdf'], ['..\\..\\report.pdf', 'report.pdf'], ['.report.PDF', 'report.pdf'], ['con.csv', 'file con.csv'], ['a\u202efdp.csv', 'afdp.csv'], ['a:b|c.ics', 'abc.ics'], ['.pdf ', undefined], ['Zoë visit.pdf', 'Zoë visit.pdf'], [`${'x'.repeat(400)}.pdf`, `${'x'.repeat(120)}.pdf`]])('%j is offered as %j', (name, offered) => expect(saveAs(ours, name, 1)?.name).toBe(offered))
-	it('knows every kind the screens save', () => {
-		const names = readdirSync(join(root, 'renderer/screens'), { recursive: true, encoding: 'utf8' }).filter((name) => /\.tsx?$/.test(name))
-		const endings = names.flatMap((name) => [...readFileSync(join(root, 'renderer/screens', name), 'utf8').matchAll(/\.download = ['`][^'`\n]*\.(\w+)['`]/g)].map((found) => found[1] ?? ''))
-		expect(endings.length).toBeGreaterThan(0)
-		for (const ending of endings) expect(Object.keys(kinds)).toContain(ending)
+	it('knows every kind the host makes and the screens save', () => {
+		const endingsIn = (folder: string, pattern: RegExp) => readdirSync(join(root, folder), { recursive: true, encoding: 'utf8' }).filter((name) => /\.tsx?$/.test(name)).flatMap((name) => [...readFileSync(join(root, folder, name), 'utf8').matchAll(pattern)].map((found) => found[1] ?? ''))
+		const made = endingsIn('electron/services', /fileName(?:: |Of = [^'`\n]*=> )['`][^'`\n]*\.(\w+)['`]/g), saved = endingsIn('renderer/screens', /\bsave(?:Text|Bytes)\(.*?['`][\w-]+\.(\w+)['`]/g)
+		expect(made).toEqual(expect.arrayContaining(['pdf', 'html', 'eml', 'ics']))
+		expect(saved).toContain('csv')
+		for (const ending of [...made, ...saved]) expect(Object.keys(kinds)).toContain(ending)
 	})
 })
 describe('the place of the window', () => {

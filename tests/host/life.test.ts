@@ -25,6 +25,21 @@ describe('a signed visit', () => {
 		expect(JSON.stringify(second)).not.toMatch(/secret|confidence/)
 		app.close()
 	})
+	test('is given out as one page for a screen reader that says what was signed', async () => {
+		const { app, playerId } = await withPlayer(undefined, undefined, async (document) => Buffer.from(JSON.stringify(document)))
+		const visitId = await signed(app, playerId, { ankles: { left: { lungeCm: 8 } } })
+		const { html, fileName } = await app.ask('reports.page', { visitId })
+		expect(fileName).toBe('report-2027-01-20.html')
+		expect(html).toMatch(/<html lang="en">/)
+		expect(html).toContain('<h1>Your footwear assessment</h1>')
+		expect(html).toContain('Signed, version 1')
+		expect(html).not.toMatch(/<script|undefined|NaN/)
+		app.close()
+		let pages = 0
+		const other = await withPlayer(undefined, undefined, async () => Buffer.from(`page ${++pages}`))
+		expect((await other.app.refused('reports.page', { visitId: await signed(other.app, other.playerId) })).message).toMatch(/would not say the same/)
+		other.app.close()
+	})
 	test('is amended as a new version with reason, difference and a list of whom to tell; the first one stays', async () => {
 		let pages = 0
 		const { app, here, playerId } = await withPlayer(undefined, undefined, async () => Buffer.from(`%PDF-1.7 page ${++pages}`))

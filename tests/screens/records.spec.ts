@@ -1,9 +1,9 @@
 /** The life of a visit after signing, by keyboard: read, amended with a reason, both versions there, entered in error; consents given and withdrawn; the trail verified. */
+import { readFileSync } from 'node:fs'
 import { expect, type Locator, type Page, test } from '@playwright/test'
+import { shot } from './drive.ts'
 import { startHost } from './host.ts'
 
-const shots = process.env.LASTWRIGHT_SHOTS
-const shot = async (page: Page, name: string) => { if (shots) await page.screenshot({ path: `${shots}/${name}.png`, fullPage: true }) }
 const press = async (target: Locator) => { await target.focus(); await target.press('Enter') }
 const type = async (page: Page, target: Locator, text: string) => { await target.focus(); await page.keyboard.press('Control+A'); await page.keyboard.type(text) }
 const choose = async (target: Locator, option: string) => { await target.focus(); await target.selectOption(option) }
@@ -52,6 +52,15 @@ test('a signed visit is amended, both versions stay, and one is marked as entere
 		await shot(page, 'visit-open')
 		await press(button(page, 'Show its report'))
 		await expect(page.locator('iframe[title="Report of 20 January 2027"]')).toBeVisible()
+		// the same report as one page with headings and tables, for a player who reads with a screen reader
+		await shot(page, 'visit-report')
+		const coming = page.waitForEvent('download')
+		await press(button(page, 'Save as a page for a screen reader'))
+		const saved = await coming
+		expect(saved.suggestedFilename()).toBe('report-2027-01-20.html')
+		const html = readFileSync(await saved.path(), 'utf8')
+		expect(html).toContain('<html lang="en">')
+		expect(html).toContain('Tui Ashdown')
 		await press(button(page, 'Close report'))
 
 		// who got it, so that there is somebody to be told

@@ -5,12 +5,13 @@ import type { OutputOf } from '../../../shared/contract.ts'
 import { call, HostRefusal } from '../../host.ts'
 import { decide, rawWords, signingBlocks, undecidedFindings, undecidedWishes } from './decisions.ts'
 import type { StepProps } from './stepProps.ts'
+import { urlOf } from '../../parts/files.ts'
 
 type Pdf = OutputOf<'drafts.preview'>
 interface Page { url: string; fileName: string; signed: boolean }
 interface Trouble { title: string; says: string; problems: { path: string; message: string }[] }
 
-const pageOf = (pdf: Pdf, signed: boolean): Page => ({ url: URL.createObjectURL(new Blob([Uint8Array.from(atob(pdf.base64), (one) => one.charCodeAt(0))], { type: 'application/pdf' })), fileName: pdf.fileName, signed })
+const pageOf = (pdf: Pdf, signed: boolean): Page => ({ url: urlOf(pdf.base64), fileName: pdf.fileName, signed })
 const troubleOf = (title: string, error: unknown): Trouble => ({ title, says: error instanceof Error ? error.message : String(error), problems: error instanceof HostRefusal ? error.problems : [] })
 
 function List({ title, rows, none, severity }: { title: string; rows: readonly string[]; none: string; severity: 'info' | 'warning' }) {

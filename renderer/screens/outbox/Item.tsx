@@ -9,8 +9,8 @@ import { dayInWords } from '../../parts/dates.ts'
 import { Field, Trouble } from '../../parts/form.tsx'
 import { Panel, Rows, timeWords, useAction, useAnswer } from '../records/parts.tsx'
 import { StateChip } from './StateChip.tsx'
+import { saveBytes, urlOf } from '../../parts/files.ts'
 
-const bytesOf = (base64: string) => Uint8Array.from(atob(base64), (one) => one.charCodeAt(0))
 const lookEveryMs = 3000
 function Fact({ name, children, large }: { name: string; children: ReactNode; large?: boolean }) {
 	return <Box><Typography component="dt" variant="body2" color="textSecondary">{name}</Typography><Typography component="dd" sx={{ m: 0, fontWeight: large ? 700 : 400, fontSize: large ? '1.35rem' : '1rem', overflowWrap: 'anywhere' }}>{children}</Typography></Box>
@@ -28,7 +28,7 @@ export function Item({ itemId, personId }: { itemId: string; personId: string | 
 	const base64 = look?.base64
 	useEffect(() => {
 		if (!base64) return
-		const made = URL.createObjectURL(new Blob([bytesOf(base64)], { type: 'application/pdf' }))
+		const made = urlOf(base64)
 		setUrl(made)
 		return () => URL.revokeObjectURL(made)
 	}, [base64])
@@ -65,13 +65,6 @@ export function Item({ itemId, personId }: { itemId: string; personId: string | 
 			<Panel title="What happened"><Rows label="What happened" heads={['When', 'Who', 'State', 'What']} empty="Nothing yet." rows={one.history.map((happening, index) => ({ key: String(index), cells: [timeWords(happening.at), happening.by, stateWords[happening.state], happening.says] }))} /></Panel>
 		</Stack>
 	)
-}
-function save(base64: string, fileName: string, mediaType: string): void {
-	const url = URL.createObjectURL(new Blob([bytesOf(base64)], { type: mediaType }))
-	const link = Object.assign(document.createElement('a'), { href: url, download: fileName })
-	link.click()
-	// the download has begun once the click returned; the address is freed a little later
-	setTimeout(() => URL.revokeObjectURL(url), 10_000)
 }
 function Next({ one, look, mine, again }: { one: OutboxView; look: OutputOf<'outbox.look'> | undefined; mine: boolean; again: () => void }) {
 	const [compared, setCompared] = useState(false)
@@ -115,13 +108,13 @@ function Next({ one, look, mine, again }: { one: OutboxView; look: OutputOf<'out
 			)}
 			<Field label="Note or reason" value={note} set={setNote} optional rows={2} hint={noteFor.length > 0 ? `Write a few words before: ${noteFor.join(', ')}.` : 'Kept with what you do next.'} />
 			<Box sx={{ display: 'flex', flexWrap: 'wrap', gap: 1 }}>
-				{one.state === 'ready' && one.channel !== 'smtp' && button(giveOut, async () => { const { base64, fileName, mediaType } = await call('outbox.take', { itemId }); save(base64, fileName, mediaType) }, one.channel === 'eml' ? 'Saved. Open it, send it, then tick it here: a draft is no proof of sending.' : 'Saved. Tick it here once it has left.', 'contained')}
+				{one.state === 'ready' && one.channel !== 'smtp' && button(giveOut, async () => { const { base64, fileName, mediaType } = await call('outbox.take', { itemId }); saveBytes(base64, fileName, mediaType) }, one.channel === 'eml' ? 'Saved. Open it, send it, then tick it here: a draft is no proof of sending.' : 'Saved. Tick it here once it has left.', 'contained')}
 				{one.state === 'ready' && one.taken && button(ticked, confirm('sent'), 'Noted.', 'contained')}
 				{one.state === 'ready' && button('Call back', () => call('outbox.back', { itemId, reason: note }), 'Called back.', 'outlined', needsNote)}
 				{one.state === 'uncertain' && [button('It arrived', confirm('delivered'), 'Noted.', 'contained'), button('It left, arrival not known', confirm('sent'), 'Noted.'), button('It did not arrive: check and send again', confirm('again'), 'Back to check. It may arrive twice.')]}
 				{one.state === 'sent' && button('It arrived', confirm('delivered'), 'Noted.', 'contained')}
 				{(one.state === 'sent' || one.state === 'delivered') && button('It came back', confirm('returned'), 'Noted.')}
-				{(one.released || one.sentAt) && button('Transmission sheet', async () => { const { base64, fileName } = await call('outbox.sheet', { itemId }); save(base64, fileName, 'application/pdf') }, 'The sheet is saved. Print it: it goes on top of the pages, or into the file.')}
+				{(one.released || one.sentAt) && button('Transmission sheet', async () => { const { base64, fileName } = await call('outbox.sheet', { itemId }); saveBytes(base64, fileName, 'application/pdf') }, 'The sheet is saved. Print it: it goes on top of the pages, or into the file.')}
 				{resendable && one.newerVersion && button(`Send version ${one.newerVersion}`, resend('newest'), 'Prepared.', 'contained', needsNote)}
 				{resendable && button(one.newerVersion ? `Send version ${one.version} again all the same` : 'Send again', resend('same'), 'Prepared.', 'outlined', needsNote)}
 				{!mine && button('Take over', () => call('outbox.mine', { itemId, due: one.due }), 'It is yours now.')}

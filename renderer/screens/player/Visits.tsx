@@ -6,6 +6,7 @@ import { call, wordsOf } from '../../host.ts'
 import { type Command, useCommands } from '../../parts/commands.ts'
 import { dayInWords, dayOfMoment } from '../../parts/dates.ts'
 import { Trouble } from '../../parts/form.tsx'
+import { saveText, urlOf } from '../../parts/files.ts'
 
 const VisitView = lazy(async () => ({ default: (await import('../visit/Visit.tsx')).Visit }))
 const HoldForm = lazy(async () => ({ default: (await import('../records/Hold.tsx')).Hold }))
@@ -13,7 +14,7 @@ const HoldForm = lazy(async () => ({ default: (await import('../records/Hold.tsx
 type Opened = OutputOf<'players.open'>
 /** As many visits as the palette names, the latest first. */
 const offered = 5
-interface Shown { title: string; url: string; fileName: string }
+interface Shown { /** where it is the latest report: its visit */ visitId?: string; title: string; url: string; fileName: string }
 
 export function Visits({ playerId, visits: first, drafts }: Pick<Opened, 'visits' | 'drafts'> & { playerId?: string }) {
 	const [later, setLater] = useState<Opened['visits']>()
@@ -41,8 +42,14 @@ export function Visits({ playerId, visits: first, drafts }: Pick<Opened, 'visits
 		setSays('')
 		try {
 			const { base64, fileName } = await call('reports.open', { visitId: visit.visitId, ...(version === undefined ? {} : { version }) })
-			const bytes = Uint8Array.from(atob(base64), (one) => one.charCodeAt(0))
-			setShown({ title: `Report of ${dayInWords(visit.visitDate)}${version === undefined ? '' : `, version ${version}`}`, url: URL.createObjectURL(new Blob([bytes], { type: 'application/pdf' })), fileName })
+			setShown({ title: `Report of ${dayInWords(visit.visitDate)}${version === undefined ? '' : `, version ${version}`}`, url: urlOf(base64), fileName, ...(version === undefined ? { visitId: visit.visitId } : {}) })
+		} catch (error) { setSays(wordsOf(error)) }
+	}
+	const page = async (visitId: string) => {
+		setSays('')
+		try {
+			const { html, fileName } = await call('reports.page', { visitId })
+			saveText(html, fileName, 'text/html')
 		} catch (error) { setSays(wordsOf(error)) }
 	}
 	const line = (visit: Opened['visits'][number]) => (
@@ -92,6 +99,7 @@ export function Visits({ playerId, visits: first, drafts }: Pick<Opened, 'visits
 				<Paper component="section" variant="outlined" ref={pane} sx={{ p: 2, gridColumn: '1 / -1' }}>
 					<Stack direction="row" sx={{ alignItems: 'center', flexWrap: 'wrap', gap: 2, mb: 2 }}>
 						<Typography variant="h2" sx={{ flexGrow: 1 }}>{shown.title}</Typography>
+						{shown.visitId && <Button variant="outlined" onClick={() => void page(shown.visitId ?? '')}>Save as a page for a screen reader</Button>}
 						<Link href={shown.url} download={shown.fileName} sx={{ display: 'inline-flex', alignItems: 'center', minHeight: 44, fontWeight: 600 }}>Save a copy</Link>
 						<Button variant="outlined" onClick={() => setShown(undefined)}>Close report</Button>
 					</Stack>

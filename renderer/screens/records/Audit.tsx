@@ -7,6 +7,7 @@ import { call } from '../../host.ts'
 import { Field, Trouble } from '../../parts/form.tsx'
 import { PrintButton } from '../../parts/Print.tsx'
 import { Panel, Rows, timeWords, useAction } from './parts.tsx'
+import { saveText } from '../../parts/files.ts'
 
 const onPage = 100
 const hereWords = 'This PC'
@@ -48,12 +49,7 @@ export function Audit() {
 	useEffect(() => run(() => page()), [wanted, place])
 	const save = async () => {
 		const { csv, rows: count } = await call('audit.export', {})
-		const url = URL.createObjectURL(new Blob([csv], { type: 'text/csv' }))
-		const link = document.createElement('a')
-		link.href = url
-		link.download = 'audit-trail.csv'
-		link.click()
-		URL.revokeObjectURL(url)
+		saveText(csv, 'audit-trail.csv', 'text/csv')
 		return `${count} rows saved as audit-trail.csv.`
 	}
 	return (

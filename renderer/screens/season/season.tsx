@@ -16,6 +16,7 @@ import { PairBadge } from './PairBadge.tsx'
 import { Picture } from './Picture.tsx'
 import { Sessions } from './Sessions.tsx'
 import { Exceptions, Weekly } from './Weekly.tsx'
+import { saveText, urlOf } from '../../parts/files.ts'
 
 type Opened = OutputOf<'season.open'>
 type Progress = OutputOf<'season.progress'>
@@ -143,7 +144,7 @@ export function SeasonScreen({ playerId }: { playerId: string }) {
 		try {
 			await now.current.saving
 			const { base64, fileName } = await call('season.chart', { playerId, paper })
-			setPage({ title, fileName, url: URL.createObjectURL(new Blob([Uint8Array.from(atob(base64), (one) => one.charCodeAt(0))], { type: 'application/pdf' })) })
+			setPage({ title, fileName, url: urlOf(base64) })
 		} catch (error) { setTrouble(wordsOf(error)) }
 	}
 	const calendar = async () => {
@@ -151,12 +152,7 @@ export function SeasonScreen({ playerId }: { playerId: string }) {
 		try {
 			await now.current.saving
 			const { text, fileName } = await call('season.ics', { playerId })
-			const url = URL.createObjectURL(new Blob([text], { type: 'text/calendar' }))
-			const link = document.createElement('a')
-			link.href = url
-			link.download = fileName
-			link.click()
-			setTimeout(() => URL.revokeObjectURL(url), 1000)
+			saveText(text, fileName, 'text/calendar')
 			setTold(`Saved ${fileName}: it names pairs by letter only.`)
 		} catch (error) { setTrouble(wordsOf(error)) }
 	}

@@ -8,6 +8,7 @@ import { PrintButton } from '../../parts/Print.tsx'
 import type { SaveShelf } from './shelf.tsx'
 import { unsaved } from './texts.ts'
 import { featureWords, sizesWords } from './words.ts'
+import { saveText } from '../../parts/files.ts'
 
 /** As many rows as are drawn at once; the rest on request. */
 const atOnce = 100
@@ -17,15 +18,6 @@ const placeWords = (place: string, shelf: Shelf): { to: string; words: string } 
 	const [page = '', item = ''] = place.split(' ')
 	const name = shelf.models.find((one) => one.id === item)?.name
 	return { to: `#/shelf/${page}${item ? `/${item}` : ''}`, words: page === 'model' ? (name ?? item) : name ? `a copy of ${name}` : 'a new model' }
-}
-/** Hands a text over as a file; led by the mark by which spreadsheets know UTF-8. */
-function saveFile(text: string, fileName: string): void {
-	const url = URL.createObjectURL(new Blob([`\uFEFF${text}`], { type: 'text/csv;charset=utf-8' }))
-	const link = document.createElement('a')
-	link.href = url
-	link.download = fileName
-	link.click()
-	setTimeout(() => URL.revokeObjectURL(url), 10_000)
 }
 export function List({ shelf, save }: { shelf: Shelf; save: SaveShelf }) {
 	const [query, setQuery] = useState('')
@@ -41,7 +33,8 @@ export function List({ shelf, save }: { shelf: Shelf; save: SaveShelf }) {
 		const models = shelf.models.map((one) => { if (one.id !== id) return one; const { retired: _, ...rest } = one; return on ? { ...rest, retired: true } : rest })
 		save({ ...shelf, models }, on ? `${name} is retired: it is no longer matched. It stays on the shelf and can be brought back.` : `${name} is back on the shelf.`).catch(() => {})
 	}
-	const download = () => { setSays(''); call('shelf.exportCsv', {}).then(({ csv }) => saveFile(csv, 'shelf.csv'), (error) => setSays(wordsOf(error))) }
+	// led by the mark by which spreadsheets know UTF-8
+	const download = () => { setSays(''); call('shelf.exportCsv', {}).then(({ csv }) => saveText(`\uFEFF${csv}`, 'shelf.csv', 'text/csv;charset=utf-8'), (error) => setSays(wordsOf(error))) }
 	return (
 		<Stack spacing={2}>
 			<Typography variant="h1">Shelf</Typography>

@@ -10,6 +10,7 @@ import { counted, Needs } from '../../parts/Needs.tsx'
 import { Panel, Rows, useAction, useAnswer, Way } from '../records/parts.tsx'
 import { NewDay } from './Roster.tsx'
 import { Station } from './Station.tsx'
+import { saveBytes } from '../../parts/files.ts'
 
 type Board = OutputOf<'squad.open'>
 const lookEveryMs = 3000
@@ -133,11 +134,7 @@ function After({ squadId, signed, over, lead }: { squadId: string; signed: numbe
 	const summary = (version: 'club' | 'clinician') => action.run(async () => {
 		const answer = await call('squad.summary', { squadId, version })
 		setLeftOut(answer.leftOut)
-		const link = document.createElement('a')
-		link.href = URL.createObjectURL(new Blob([Uint8Array.from(atob(answer.pdf.base64), (one) => one.charCodeAt(0))], { type: 'application/pdf' }))
-		link.download = answer.pdf.fileName
-		link.click()
-		URL.revokeObjectURL(link.href)
+		saveBytes(answer.pdf.base64, answer.pdf.fileName)
 		return `${answer.pdf.fileName} was made.`
 	})
 	return (
