@@ -1,5 +1,5 @@
 /** Help without a network: how each measure is taken, the terms, the shortcuts. */
-import { Box, Link, Paper, Stack, Typography } from '@mui/material'
+import { Box, Paper, Stack, Typography } from '@mui/material'
 import { useEffect, useState } from 'react'
 import { glossary } from '../../help/glossary.ts'
 import { measureHelp } from '../../help/measures.ts'
@@ -7,6 +7,7 @@ import { loadProtocol } from '../../parts/clinicProtocol.ts'
 import { Field } from '../../parts/form.tsx'
 import { MeasureHelpCard } from '../../parts/Help.tsx'
 import { KeySheet } from '../../parts/Palette.tsx'
+import { RoomNav } from '../../parts/RoomNav.tsx'
 
 const pages = [['measures', 'How to measure'], ['glossary', 'Glossary'], ['keys', 'Shortcuts']] as const
 export function HelpScreen({ page }: { page: string | undefined }) {
@@ -22,9 +23,7 @@ export function HelpScreen({ page }: { page: string | undefined }) {
 	return (
 		<Stack spacing={3}>
 			<Typography variant="h1">Help</Typography>
-			<Box component="nav" aria-label="Help" sx={{ display: 'flex', flexWrap: 'wrap', gap: 1 }}>
-				{pages.map(([name, title]) => <Link key={name} href={`#/help/${name}`} underline="hover" aria-current={name === now ? 'page' : undefined} sx={{ display: 'inline-flex', alignItems: 'center', minHeight: 44, px: 1.5, fontWeight: 600, borderBottom: 3, borderColor: name === now ? 'primary.main' : 'transparent' }}>{title}</Link>)}
-			</Box>
+			<RoomNav label="Help" pages={pages.map(([name, title]) => ({ to: `#/help/${name}`, title, here: name === now }))} />
 			{now === 'keys' ? <KeySheet /> : <Box sx={{ maxWidth: 480 }}><Field label="Find in help" value={find} set={setFind} optional hint={find ? `${found} found.` : ''} /></Box>}
 			{now === 'measures' ? measures.map(([key, help]) => <Paper key={key} component="section" variant="outlined" sx={{ p: 2 }}><Typography variant="h2" sx={{ mb: 1 }}>{help.title}</Typography><MeasureHelpCard help={help} /></Paper>) : null}
 			{now === 'glossary' ? <Paper variant="outlined" sx={{ p: 2 }}><Box component="dl" sx={{ m: 0, display: 'grid', gridTemplateColumns: { xs: '1fr', sm: 'max-content 1fr' }, columnGap: 3, rowGap: 1 }}>{terms.map(([term, words]) => [<Box component="dt" key={term} sx={{ fontWeight: 600 }}>{term}</Box>, <Box component="dd" key={`${term} words`} sx={{ m: 0 }}>{words}</Box>])}</Box></Paper> : null}

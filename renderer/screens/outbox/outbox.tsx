@@ -6,12 +6,13 @@ import { channelWords, kindWords, outboxStates, stateWords } from '../../../shar
 import { call } from '../../host.ts'
 import { dayInWords } from '../../parts/dates.ts'
 import { Field, Trouble } from '../../parts/form.tsx'
-import { Panel, Rows, timeWords, useAction, useAnswer, Way } from '../records/parts.tsx'
+import { Panel, Rows, timeWords, useAction, useAnswer, } from '../records/parts.tsx'
 import { Breaches } from './Breaches.tsx'
 import { Item } from './Item.tsx'
 import { Mail } from './Mail.tsx'
 import { Prepare } from './Prepare.tsx'
 import { StateChip } from './StateChip.tsx'
+import { RoomNav } from '../../parts/RoomNav.tsx'
 
 const pages = [['queue', 'Queue'], ['prepare', 'Prepare a document'], ['reports', 'Delivery reports'], ['errors', 'Sent in error'], ['mail', 'Mail settings']] as const
 /** How often the queue is looked at again. */
@@ -42,9 +43,7 @@ export function OutboxScreen({ page, item, person }: { page: string | undefined;
 	return (
 		<Stack spacing={3}>
 			<Typography variant="h1">Outbox</Typography>
-			<Box component="nav" aria-label="Outbox" sx={{ display: 'flex', flexWrap: 'wrap', gap: 1 }}>
-				{pages.map(([name, title]) => <Box key={name} component="span" sx={name === now || (name === 'prepare' && now === 'player') ? { borderBottom: 3, borderColor: 'primary.main' } : {}}><Way to={name === 'queue' ? '#/outbox' : `#/outbox/${name}`}>{title}</Way></Box>)}
-			</Box>
+			<RoomNav label="Outbox" pages={pages.map(([name, title]) => ({ to: name === 'queue' ? '#/outbox' : `#/outbox/${name}`, title, here: name === now || (name === 'prepare' && now === 'player') }))} />
 			{list.value && now !== 'item' && <Waiting items={list.value.items} show={(state) => { setOnly(state); location.hash = '#/outbox' }} />}
 			{known && now === 'queue' && <Queue list={list} only={only} setOnly={setOnly} owner={person?.role === 'owner'} />}
 			{now === 'item' && item && <Item key={item} itemId={item} personId={person?.personId} />}

@@ -1,12 +1,12 @@
 /** The records room: one way in, a page for each concern. */
-import { Box, Stack, Typography } from '@mui/material'
+import { Stack, Typography } from '@mui/material'
 import type { OutputOf } from '../../../shared/contract.ts'
 import { Audit } from './Audit.tsx'
 import { Backups } from './Backups.tsx'
 import { MyAccess, People } from './People.tsx'
-import { Way } from './parts.tsx'
 import { Retention } from './Retention.tsx'
 import { RecordsSettings } from './Settings.tsx'
+import { RoomNav } from '../../parts/RoomNav.tsx'
 
 type Person = OutputOf<'session.status'>['person']
 /** Page, its name, and whether only the owner sees it (the host refuses the others anyway). */
@@ -19,9 +19,7 @@ export function Records({ page, person, look }: { page: string | undefined; pers
 	return (
 		<Stack spacing={3}>
 			<Typography variant="h1">Records</Typography>
-			<Box component="nav" aria-label="Records" sx={{ display: 'flex', flexWrap: 'wrap', gap: 1 }}>
-				{shown.map(([name, title]) => <Box key={name} component="span" sx={name === now ? { borderBottom: 3, borderColor: 'primary.main' } : {}}><Way to={`#/records/${name}`}>{title}</Way></Box>)}
-			</Box>
+			<RoomNav label="Records" pages={shown.map(([name, title]) => ({ to: `#/records/${name}`, title, here: name === now }))} />
 			{now === 'access' && <MyAccess switched={look} />}
 			{now === 'backups' && <Backups owner={owner} restored={look} />}
 			{now === 'people' && <People />}

@@ -1,9 +1,10 @@
 /** Settings: the clinic's letterhead and words, the protocol, the records, the look of this PC. */
-import { Box, Link, Stack, Typography } from '@mui/material'
+import { Stack, Typography } from '@mui/material'
 import { RecordsSettings } from '../records/Settings.tsx'
 import { Letterhead } from './Letterhead.tsx'
 import { LookSettings } from './LookSettings.tsx'
 import { ProtocolEditor } from './ProtocolEditor.tsx'
+import { RoomNav } from '../../parts/RoomNav.tsx'
 
 const pages = [['letterhead', 'Letterhead and documents'], ['protocol', 'Protocol'], ['records', 'Ages, keeping and lock'], ['look', 'Look']] as const
 /** Settings that stand in the room they belong to. */
@@ -15,10 +16,7 @@ export function Settings({ page, role }: { page: string | undefined; role: strin
 	return (
 		<Stack spacing={3}>
 			<Typography variant="h1">Settings</Typography>
-			<Box component="nav" aria-label="Settings" sx={{ display: 'flex', flexWrap: 'wrap', gap: 1 }}>
-				{shown.map(([name, title]) => <Link key={name} href={`#/settings/${name}`} underline="hover" aria-current={name === now ? 'page' : undefined} sx={{ display: 'inline-flex', alignItems: 'center', minHeight: 44, px: 1.5, fontWeight: 600, borderBottom: 3, borderColor: name === now ? 'primary.main' : 'transparent' }}>{title}</Link>)}
-				{elsewhere.filter(([, , forOwner]) => role === 'owner' || !forOwner).map(([to, title]) => <Link key={to} href={to} underline="hover" sx={{ display: 'inline-flex', alignItems: 'center', minHeight: 44, px: 1.5, fontWeight: 600 }}>{title}</Link>)}
-			</Box>
+			<RoomNav label="Settings" pages={[...shown.map(([name, title]) => ({ to: `#/settings/${name}`, title, here: name === now })), ...elsewhere.filter(([, , forOwner]) => role === 'owner' || !forOwner).map(([to, title]) => ({ to, title }))]} />
 			{now === 'letterhead' && <Letterhead />}
 			{now === 'protocol' && <ProtocolEditor mayChange={clinical} />}
 			{now === 'records' && <RecordsSettings />}

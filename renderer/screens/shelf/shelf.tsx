@@ -4,12 +4,12 @@ import { useCallback, useEffect, useState } from 'react'
 import type { Shelf } from '../../../shared/visit/shelf.ts'
 import { call, wordsOf } from '../../host.ts'
 import { refusalShown } from '../../parts/form.tsx'
-import { Way } from '../records/parts.tsx'
 import { Guide } from './Guide.tsx'
 import { ImportCsv } from './ImportCsv.tsx'
 import { List } from './List.tsx'
 import { ModelForm } from './ModelForm.tsx'
 import { copyOf, emptyTexts, textsOf } from './texts.ts'
+import { RoomNav } from '../../parts/RoomNav.tsx'
 
 export interface Held { shelf: Shelf; savedAs?: string | undefined }
 /** Saves the whole shelf; `words` are said once it is done. Rejects in words. */
@@ -52,9 +52,7 @@ export function ShelfScreen({ page, item }: { page: string | undefined; item: st
 	}
 	return (
 		<Stack spacing={2}>
-			<Box component="nav" aria-label="Shelf" sx={{ display: 'flex', flexWrap: 'wrap', gap: 1 }}>
-				{([[undefined, '#/shelf', 'Models'], ['import', '#/shelf/import', 'Take in a table'], ['guide', '#/shelf/guide', 'How to measure']] as const).map(([name, to, title]) => <Box key={to} component="span" sx={name === (page === 'new' || page === 'model' ? undefined : page) ? { borderBottom: 3, borderColor: 'primary.main' } : {}}><Way to={to}>{title}</Way></Box>)}
-			</Box>
+			<RoomNav label="Shelf" pages={([[undefined, '#/shelf', 'Models'], ['import', '#/shelf/import', 'Take in a table'], ['guide', '#/shelf/guide', 'How to measure']] as const).map(([name, to, title]) => ({ to, title, here: name === (page === 'new' || page === 'model' ? undefined : page) }))} />
 			{trouble && <Alert severity="error" role="alert">{trouble}</Alert>}
 			<Box role="status">{done && <Alert severity="success">{done}</Alert>}</Box>
 			{shown()}
