@@ -1,4 +1,5 @@
 /** What every command shares: arguments, files, answers. */
+import type { z } from 'zod'
 import { readFileSync, writeFileSync } from 'node:fs'
 import { parseArgs } from 'node:util'
 import { type Clinic, clinicSchema } from '../../shared/clinic.ts'
@@ -44,6 +45,13 @@ export function readJson(name: string): unknown {
 		throw new BadInput([`(file): not JSON (${why}), given ${name === '-' ? 'standard input' : name}, allowed: one JSON object`])
 	}
 }
+/** A file of a format whose schema alone decides. @throws BadInput with a line for each problem */
+export function readAs<T>(schema: z.ZodType<T>, name: string): T {
+	const json = readJson(name)
+	const parsed = schema.safeParse(json)
+	if (!parsed.success) throw new BadInput(problemsOf(parsed.error, json).map(problemLine))
+	return parsed.data
+}
 export function readVisit(name: string): Visit {
 	const parsed = parseVisit(readJson(name))
 	if (!parsed.ok) throw new BadInput(parsed.problems.map(problemLine))
@@ -51,19 +59,11 @@ export function readVisit(name: string): Visit {
 }
 export function readProtocol(name: string | undefined): ProtocolFile {
 	if (name === undefined) return shippedProtocol
-	const json = readJson(name)
-	const parsed = protocolSchema.safeParse(json)
-	if (!parsed.success) throw new BadInput(problemsOf(parsed.error, json).map(problemLine))
-	try { openProtocol(parsed.data) } catch (error) { throw new BadInput([error instanceof Error ? error.message : 'protocol: not understood']) }
-	return parsed.data
+	const file = readAs(protocolSchema, name)
+	try { openProtocol(file) } catch (error) { throw new BadInput([error instanceof Error ? error.message : 'protocol: not understood']) }
+	return file
 }
-export function readClinic(name: string | undefined): Clinic | undefined {
-	if (name === undefined) return undefined
-	const json = readJson(name)
-	const parsed = clinicSchema.safeParse(json)
-	if (!parsed.success) throw new BadInput(problemsOf(parsed.error, json).map(problemLine))
-	return parsed.data
-}
+export const readClinic = (name: string | undefined): Clinic | undefined => (name === undefined ? undefined : readAs(clinicSchema, name))
 /** The earlier visits, of the same player only. */
 export function readEarlier(names: string[] | undefined, visit: Visit): Visit[] {
 	return (names ?? []).map((name) => {

@@ -1,17 +1,9 @@
 import { writeFileSync } from 'node:fs'
-import { problemLine, problemsOf } from '../../shared/problems.ts'
-import { type Plan, planSchema } from '../../shared/season/plan-file.ts'
+import { planSchema } from '../../shared/season/plan-file.ts'
 import { writeCalendar } from '../services/calendar.ts'
 import { planSeason } from '../solver/plan.ts'
-import { BadInput, readArgs, readJson, readProtocol, readVisit } from './io.ts'
+import { BadInput, readArgs, readAs, readProtocol, readVisit } from './io.ts'
 
-function readPlan(name: string | undefined): Plan | undefined {
-	if (name === undefined) return undefined
-	const json = readJson(name)
-	const parsed = planSchema.safeParse(json)
-	if (!parsed.success) throw new BadInput(problemsOf(parsed.error, json).map(problemLine))
-	return parsed.data
-}
 function write(option: string, name: string, text: string): void {
 	try {
 		writeFileSync(name, text)
@@ -37,7 +29,7 @@ export async function planCommand(args: string[]): Promise<void> {
 	const visit = readVisit(place[0]!)
 	if (!visit.season) throw new BadInput(['season: missing, given nothing, allowed: an object with from, to and sessions or a weekly pattern'])
 	const protocolFile = readProtocol(given('protocol'))
-	const earlier = readPlan(given('earlier'))
+	const earlier = given('earlier') === undefined ? undefined : readAs(planSchema, given('earlier')!)
 	const plan = await planSeason(visit, { protocolFile, timeLimitSeconds: limit, ...(from === undefined ? {} : { from }), ...(earlier === undefined ? {} : { earlier }) })
 	write('out', out!, `${JSON.stringify(plan, null, '\t')}\n`)
 	if (ics !== undefined) write('ics', ics, writeCalendar(plan, { zone, stamp: new Date() }))

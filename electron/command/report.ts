@@ -2,29 +2,19 @@ import { writeFileSync } from 'node:fs'
 import { z } from 'zod'
 import { assess } from '../../shared/assess.ts'
 import { noDecisions } from '../../shared/decisions.ts'
-import { problemLine, problemsOf } from '../../shared/problems.ts'
 import { openProtocol } from '../../shared/protocol/protocol.ts'
 import type { ClubConsent } from '../../shared/report/club.ts'
 import { isKind, type KindInput, kindNames, kinds, unnamedClinic } from '../../shared/report/kinds.ts'
-import { type Plan, planSchema } from '../../shared/season/plan-file.ts'
+import { planSchema } from '../../shared/season/plan-file.ts'
 import { renderPdf } from '../pdf/render.ts'
-import { BadInput, readArgs, readClinic, readEarlier, readJson, readProtocol, readVisit } from './io.ts'
+import { BadInput, readArgs, readAs, readClinic, readEarlier, readProtocol, readVisit } from './io.ts'
 
 /** The consents of a club document: one of this player, or one a player in the order of the visits. */
 const consentSchema = z.strictObject({ id: z.string().min(1).max(80), purpose: z.enum(['coach', 'squad-club']), decision: z.enum(['permit', 'deny']), given: z.iso.date(), until: z.iso.date().optional(), withdrawn: z.iso.date().optional() })
 const consentsSchema = z.union([consentSchema.transform((one) => [one]), z.array(consentSchema).max(500)])
 function readConsents(name: string | undefined): ClubConsent[] {
 	if (name === undefined) return []
-	const json = readJson(name)
-	const parsed = consentsSchema.safeParse(json)
-	if (!parsed.success) throw new BadInput(problemsOf(parsed.error, json).map(problemLine))
-	return parsed.data.map(({ until, withdrawn, ...one }) => ({ ...one, ...(until ? { until } : {}), ...(withdrawn ? { withdrawn } : {}) }))
-}
-function readPlan(name: string): Plan {
-	const json = readJson(name)
-	const parsed = planSchema.safeParse(json)
-	if (!parsed.success) throw new BadInput(problemsOf(parsed.error, json).map(problemLine))
-	return parsed.data
+	return readAs(consentsSchema, name).map(({ until, withdrawn, ...one }) => ({ ...one, ...(until ? { until } : {}), ...(withdrawn ? { withdrawn } : {}) }))
 }
 const papers = ['A4', 'A3'] as const
 const audiences = ['clinician', 'club'] as const
@@ -57,7 +47,7 @@ export async function reportCommand(args: string[]): Promise<void> {
 		...(paper ? { paper: paper as 'A4' | 'A3' } : {}),
 		...(audience ? { audience: audience as 'club' | 'clinician' } : {}),
 		...(given('recipient') ? { letter: { recipient: given('recipient')! } } : {}),
-		...(given('plan') === undefined ? {} : { plan: readPlan(given('plan')!) }),
+		...(given('plan') === undefined ? {} : { plan: readAs(planSchema, given('plan')!) }),
 	}
 	// the solver is loaded only where a chart is asked for and no plan was given
 	if (kind === 'season-chart' && !input.plan && visit.season && (visit.footwear?.length ?? 0) > 0) input.plan = await (await import('../solver/plan.ts')).planSeason(visit, { protocolFile, earlierVisits: earlier })

@@ -30,7 +30,6 @@ const longestDays = 90
 
 const today = (deps: Deps): string => dayHere(deps.now())
 const nameOf = ({ givenName, familyName }: { givenName: string; familyName: string }) => `${givenName} ${familyName}`
-export const packNote = (store: Store): PackNote | undefined => store.sealedSetting(noteName) as PackNote | undefined
 /** Packs and stores refuse in words. @param folder where the work writes to */
 export async function packWords<T>(work: () => Promise<T>, folder = ''): Promise<T> {
 	try { return await work() } catch (error) {
