@@ -1,5 +1,4 @@
 /** An acknowledged save outlives kill -9 at any moment. */
-import { spawn } from 'node:child_process'
 import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
@@ -7,6 +6,7 @@ import { fileURLToPath } from 'node:url'
 import { expect, test } from 'vitest'
 import { createApp } from '../../electron/app.ts'
 import type { DraftContent } from '../../shared/contract.ts'
+import { runUntilKilled } from './killed.ts'
 
 const script = fileURLToPath(new URL('./fixtures/save-drafts.ts', import.meta.url))
 const passphrase = 'correct horse'
@@ -23,23 +23,9 @@ function open(dataFolder: string) {
 	} }
 }
 /** @returns the process id and the last number that was acknowledged before the kill, `delayMs` after the first one */
-function saveUntilKilled(dataFolder: string, playerId: string, delayMs: number): Promise<{ pid: number; acknowledged: number }> {
-	return new Promise((resolve, reject) => {
-		const child = spawn(process.execPath, ['--disable-warning=ExperimentalWarning', script, dataFolder, playerId, passphrase], { stdio: ['ignore', 'pipe', 'pipe'] })
-		let printed = ''
-		let complaint = ''
-		child.stderr.on('data', (chunk: Buffer) => { complaint += chunk.toString() })
-		child.stdout.on('data', (chunk: Buffer) => {
-			if (printed === '') setTimeout(() => child.kill('SIGKILL'), delayMs)
-			printed += chunk.toString()
-		})
-		child.once('error', reject)
-		child.once('close', (code, signal) => {
-			if (signal !== 'SIGKILL') return reject(new Error(`the child ended by itself (${code}): ${complaint}`))
-			const whole = printed.slice(0, printed.lastIndexOf('\n')).split('\n')
-			resolve({ pid: child.pid ?? 0, acknowledged: Number(whole.at(-1)) })
-		})
-	})
+async function saveUntilKilled(dataFolder: string, playerId: string, delayMs: number): Promise<{ pid: number; acknowledged: number }> {
+	const { pid, lines } = await runUntilKilled(script, [dataFolder, playerId, passphrase], delayMs)
+	return { pid, acknowledged: Number(lines.at(-1)) }
 }
 
 test('every acknowledged draft is there after kill -9, and the dead process leaves no lock behind', { timeout: 60_000 }, async () => {

@@ -3,14 +3,10 @@ import { mkdirSync, mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { expect, type Page, test } from '@playwright/test'
+import { hostCall } from './drive.ts'
 import { startHost } from './host.ts'
 
 const passphrase = 'seven grey herons'
-async function hostCall<T>(page: Page, name: string, input: object): Promise<T> {
-	const answer = await page.evaluate(async ([name, input]) => (await fetch(`/call/${name}`, { method: 'POST', headers: { 'content-type': 'application/json' }, body: JSON.stringify(input) })).json(), [name, input] as const)
-	expect(answer, `${name} ${answer.message ?? ''}`).toMatchObject({ ok: true })
-	return answer.value as T
-}
 const field = (page: Page, name: string) => page.getByRole('textbox', { name, exact: true })
 /** Counts every key pressed that is not part of a value; a chord counts each of its keys. */
 function hand(page: Page) {

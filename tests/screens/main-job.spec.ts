@@ -4,14 +4,10 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { expect, type Page, test } from '@playwright/test'
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs'
+import { hostCall } from './drive.ts'
 import { startHost } from './host.ts'
 
 const passphrase = 'seven grey herons'
-async function hostCall(page: Page, name: string, input: object): Promise<Record<string, never>> {
-	const answer = await page.evaluate(async ([name, input]) => (await fetch(`/call/${name}`, { method: 'POST', headers: { 'content-type': 'application/json' }, body: JSON.stringify(input) })).json(), [name, input] as const)
-	expect(answer, `${name} ${answer.message ?? ''}`).toMatchObject({ ok: true })
-	return answer.value
-}
 async function pdfText(base64: string): Promise<string> {
 	const pdf = await getDocument({ data: new Uint8Array(Buffer.from(base64, 'base64')), useSystemFonts: false }).promise
 	const pages: string[] = []

@@ -1,45 +1,26 @@
 /** Reception at the outbox, by keyboard alone, with a real mail server: prepare, check beside the recipient, send, lose the wire, settle, read a report, sent in error. */
-import { mkdirSync } from 'node:fs'
 import { AxeBuilder } from '@axe-core/playwright'
 import { expect, type Locator, type Page, test } from '@playwright/test'
 import { startSmtp, startWire } from '../host/mail-bench.ts'
+import { hostCall, shot, tabTo } from './drive.ts'
 import { type RunningHost, startHost } from './host.ts'
 
-const shots = process.env.LASTWRIGHT_SHOTS
-async function shot(page: Page, name: string): Promise<void> {
-	if (!shots) return
-	mkdirSync(shots, { recursive: true })
-	await page.screenshot({ path: `${shots}/${name}.png`, fullPage: true })
-}
-async function tabTo(page: Page, control: Locator): Promise<void> {
-	await expect(control).toBeVisible()
-	for (let presses = 0; presses < 160; presses++) {
-		if (await control.evaluate((one) => one === document.activeElement)) return
-		await page.keyboard.press('Tab')
-	}
-	throw new Error(`not reached by Tab: ${control}`)
-}
-const press = async (page: Page, control: Locator, key = 'Enter') => { await tabTo(page, control); await page.keyboard.press(key) }
+const press = async (page: Page, control: Locator, key = 'Enter') => { await tabTo(page, control, 160); await page.keyboard.press(key) }
 async function type(page: Page, label: string, text: string): Promise<void> {
 	const field = page.getByLabel(label, { exact: true })
-	await tabTo(page, field)
+	await tabTo(page, field, 160)
 	await page.keyboard.press('Control+A')
 	await page.keyboard.type(text)
 }
 /** A native list: the first letters choose. */
 async function choose(page: Page, label: string, text: string): Promise<void> {
 	const field = page.getByLabel(label, { exact: true })
-	await tabTo(page, field)
+	await tabTo(page, field, 160)
 	await page.keyboard.type(text, { delay: 20 })
 	await expect(field).toHaveValue(new RegExp(`^${text}`, 'i'))
 }
 const button = (page: Page, name: string) => page.getByRole('button', { name, exact: true })
 const link = (page: Page, name: string | RegExp) => page.getByRole('main').getByRole('link', { name })
-async function hostCall(page: Page, name: string, input: object) {
-	const answer = await page.evaluate(async ([name, input]) => (await fetch(`/call/${name}`, { method: 'POST', headers: { 'content-type': 'application/json' }, body: JSON.stringify(input) })).json(), [name, input] as const)
-	expect(answer, `${name} ${answer.message ?? ''} ${JSON.stringify(answer.problems ?? '')}`).toMatchObject({ ok: true })
-	return answer.value
-}
 async function accessible(page: Page): Promise<void> {
 	const { violations } = await new AxeBuilder({ page }).exclude('iframe').analyze()
 	expect(violations.map((one) => `${one.id}: ${one.nodes.map((node) => node.target).join(' ')}`)).toEqual([])
@@ -149,7 +130,7 @@ test('from the signed report to the delivery report', async ({ page }) => {
 
 		// a delivery report is pasted
 		await press(page, link(page, 'Delivery reports'))
-		await tabTo(page, page.getByLabel('Returned message'))
+		await tabTo(page, page.getByLabel('Returned message'), 160)
 		await page.keyboard.insertText(`Reporting-MTA: dns; relay.example\nOriginal-Envelope-Id: ${itemId}\n\nFinal-Recipient: rfc822; rae@example.org\nAction: delivered\nStatus: 2.1.5\n`)
 		await press(page, button(page, 'Read report'))
 		await expect(page.getByRole('status')).toContainText('Delivered to the mailbox')

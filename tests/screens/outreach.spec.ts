@@ -1,18 +1,13 @@
 /** An outreach day at the real screen: the clinic packs, a laptop without records opens the pack and works, both change the same things, and all of it comes home. */
-import { mkdirSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs'
+import { mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { AxeBuilder } from '@axe-core/playwright'
 import { expect, type Locator, type Page, test } from '@playwright/test'
+import { shot } from './drive.ts'
 import { startHost } from './host.ts'
 
 const packPassphrase = 'three mild otters'
-const shots = process.env.LASTWRIGHT_SHOTS
-async function shot(page: Page, name: string): Promise<void> {
-	if (!shots) return
-	mkdirSync(shots, { recursive: true })
-	await page.screenshot({ path: join(shots, `outreach-${name}.png`), fullPage: true })
-}
 async function accessible(page: Page): Promise<void> {
 	const { violations } = await new AxeBuilder({ page }).setLegacyMode().analyze()
 	expect(violations.map((one) => `${one.id}: ${one.nodes.map((node) => node.target).join(' ')}`)).toEqual([])

@@ -5,14 +5,10 @@ import { join } from 'node:path'
 import { AxeBuilder } from '@axe-core/playwright'
 import { expect, type Page, test } from '@playwright/test'
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs'
+import { hostCall } from './drive.ts'
 import { startHost } from './host.ts'
 
 const demo = (name: string) => JSON.parse(readFileSync(new URL(`../../assets/demo/${name}`, import.meta.url), 'utf8'))
-async function hostCall<T>(page: Page, name: string, input: object): Promise<T> {
-	const answer = await page.evaluate(async ([name, input]) => (await fetch(`/call/${name}`, { method: 'POST', headers: { 'content-type': 'application/json' }, body: JSON.stringify(input) })).json(), [name, input] as const)
-	expect(answer, `${name} ${answer.message ?? ''} ${JSON.stringify(answer.problems)}`).toMatchObject({ ok: true })
-	return answer.value
-}
 const planned = (page: Page) => expect(page.getByText(/^Planned:/)).toBeVisible({ timeout: 60_000 })
 async function type(page: Page, form: string, field: string, text: string) {
 	await page.getByRole('form', { name: form }).getByLabel(field, { exact: true }).focus()

@@ -1,22 +1,8 @@
 /** The shelf in a real browser, by keyboard: add a model, take in a table with one bad row, and see both matched to a player. */
-import { mkdirSync } from 'node:fs'
-import { expect, type Locator, type Page, test } from '@playwright/test'
+import { expect, type Page, test } from '@playwright/test'
+import { shot, tabTo } from './drive.ts'
 import { type RunningHost, startHost } from './host.ts'
 
-const shots = process.env.LASTWRIGHT_SHOTS
-async function shot(page: Page, name: string): Promise<void> {
-	if (!shots) return
-	mkdirSync(shots, { recursive: true })
-	await page.screenshot({ path: `${shots}/${name}.png`, fullPage: true })
-}
-/** Walks by Tab alone until the control has the focus. */
-async function tabTo(page: Page, control: Locator): Promise<void> {
-	for (let presses = 0; presses < 260; presses++) {
-		if (await control.evaluate((one) => one === document.activeElement)) return
-		await page.keyboard.press('Tab')
-	}
-	throw new Error(`not reached by Tab: ${control}`)
-}
 const button = (page: Page, name: string | RegExp) => page.getByRole('button', { name, exact: typeof name === 'string' })
 const table = [
 	'id;name;sole;toeBoxDepthMm;upperSoftness;massG;price;system;label;insideLengthMm;ballWidthMm;fitting',

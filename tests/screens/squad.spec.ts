@@ -3,6 +3,7 @@ import { mkdtempSync, readdirSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { expect, type Page, test } from '@playwright/test'
+import { hostCall } from './drive.ts'
 import { startHost } from './host.ts'
 
 const players = 40
@@ -27,11 +28,6 @@ const yearAgo = new Date(Date.now() - 340 * 86_400_000).toISOString().slice(0, 1
 /** Heel to toe of a player's feet: a thing of the player, not of the shirt. */
 const footMm = (number: number) => (number === swapped[1] ? 281 : 248 + (number % 12))
 
-async function hostCall(page: Page, name: string, input: object) {
-	const answer = await page.evaluate(async ([name, input]) => (await fetch(`/call/${name}`, { method: 'POST', headers: { 'content-type': 'application/json' }, body: JSON.stringify(input) })).json(), [name, input] as const)
-	expect(answer, `${name} ${answer.message ?? ''} ${JSON.stringify(answer.problems ?? '')}`).toMatchObject({ ok: true })
-	return answer.value
-}
 const board = (page: Page) => page.getByRole('table', { name: 'Board' })
 /** The number typed at the desk, Enter, then the station's heading with the player. */
 async function call(page: Page, number: number, station: string) {

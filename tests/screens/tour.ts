@@ -1,5 +1,6 @@
 /** Every screen of the workstation in one list, for the checks and pictures that go through all of them. */
 import { expect, type Page } from '@playwright/test'
+import { hostCall } from './drive.ts'
 
 export interface Stop { name: string; open: (page: Page) => Promise<void> }
 /** A dialog of the stop before would hide this one. */
@@ -13,11 +14,6 @@ const quiet = async (page: Page) => {
 	await expect(page.getByRole('heading', { level: 1 }).first()).toBeVisible()
 	await expect(page.getByRole('status').filter({ hasText: /^Opening/ })).toHaveCount(0)
 	await page.waitForTimeout(150)
-}
-async function hostCall(page: Page, name: string, input: object) {
-	const answer = await page.evaluate(async ([name, input]) => (await fetch(`/call/${name}`, { method: 'POST', headers: { 'content-type': 'application/json' }, body: JSON.stringify(input) })).json(), [name, input] as const)
-	expect(answer, `${name} ${answer.message ?? ''}`).toMatchObject({ ok: true })
-	return answer.value
 }
 const at = (name: string, address: string, then?: (page: Page) => Promise<void>): Stop => ({
 	name,

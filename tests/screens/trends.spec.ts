@@ -1,15 +1,11 @@
 /** Trends: three visits whose numbers are known; every number on the screen is one of them or their difference, and each chart says in words what it draws. */
-import { expect, type Page, test } from '@playwright/test'
+import { expect, test } from '@playwright/test'
 import { assess } from '../../shared/assess.ts'
 import { meanOf } from '../../shared/visit/sides.ts'
 import { type Visit, visitSchema } from '../../shared/visit/visit.ts'
+import { hostCall } from './drive.ts'
 import { startHost } from './host.ts'
 
-async function hostCall<T>(page: Page, name: string, input: object): Promise<T> {
-	const answer = await page.evaluate(async ([name, input]) => (await fetch(`/call/${name}`, { method: 'POST', headers: { 'content-type': 'application/json' }, body: JSON.stringify(input) })).json(), [name, input] as const)
-	expect(answer, `${name} ${answer.message ?? ''} ${JSON.stringify(answer.problems)}`).toMatchObject({ ok: true })
-	return answer.value as T
-}
 const player = { givenName: 'Perrin', familyName: 'Trendwick', birthDate: '2012-04-10', sex: 'male' as const }
 const of = (visitDate: string, left: number[], right: number[], lunge: number, stature: number, mass: number, pain: number, hours: number): Visit => visitSchema.parse({
 	format: 'lastwright-visit', version: 1, player, visitDate, play: { code: 'association', organisedHoursPerWeek: hours, freePlayHoursPerWeek: 2 }, body: { statureCm: stature, massKg: mass },

@@ -7,6 +7,7 @@ import { fileURLToPath, pathToFileURL } from 'node:url'
 import { createApp } from '../../electron/app.ts'
 import { openChecked } from '../../electron/store/backup.ts'
 import type { DraftContent } from '../../shared/contract.ts'
+import { runUntilKilled } from '../host/killed.ts'
 import { ownTemporary } from '../temporary.ts'
 
 const worker = fileURLToPath(new URL('./worker.ts', import.meta.url))
@@ -25,20 +26,6 @@ function open(dataFolder: string) {
 	}
 	return { ...app, ask }
 }
-function runUntilKilled(args: string[], delayMs: number): Promise<string[]> {
-	return new Promise((resolve, reject) => {
-		const child = spawn(process.execPath, ['--disable-warning=ExperimentalWarning', worker, ...args], { stdio: ['ignore', 'pipe', 'pipe'] })
-		let printed = ''
-		let complaint = ''
-		child.stderr.on('data', (chunk: Buffer) => { complaint += chunk.toString() })
-		child.stdout.on('data', (chunk: Buffer) => {
-			if (printed === '') setTimeout(() => child.kill('SIGKILL'), delayMs)
-			printed += chunk.toString()
-		})
-		child.once('error', reject)
-		child.once('close', (code, signal) => (signal === 'SIGKILL' ? resolve(printed.slice(0, printed.lastIndexOf('\n')).split('\n')) : reject(new Error(`the worker ended by itself (${code}): ${complaint}`))))
-	})
-}
 export interface SoakResult { rounds: number; saves: number; signatures: number; backups: number; restores: number; upgrades: number; lost: string[] }
 /** @param rounds kills; @param longestMs the latest moment of a kill after the first step */
 export async function soak(rounds: number, longestMs: number, tell: (text: string) => void = () => {}): Promise<SoakResult> {
@@ -52,7 +39,7 @@ export async function soak(rounds: number, longestMs: number, tell: (text: strin
 	try {
 		for (let round = 1; round <= rounds; round++) {
 			const delayMs = Math.floor(Math.random() * longestMs)
-			const lines = await runUntilKilled([here, playerId, passphrase, String(number)], delayMs)
+			const { lines } = await runUntilKilled(worker, [here, playerId, passphrase, String(number)], delayMs)
 			const where = `round ${round}, killed ${delayMs} ms after unlocking`
 			const fail = (text: string) => { result.lost.push(`${where}: ${text}`) }
 			result.saves += lines.filter((line) => line.startsWith('saved')).length
