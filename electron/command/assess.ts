@@ -1,7 +1,8 @@
 import { assess } from '../../shared/assess.ts'
 import { problemLine } from '../../shared/problems.ts'
 import { parseShelf, type Shelf } from '../../shared/visit/shelf.ts'
-import { BadInput, readArgs, readEarlier, readJson, readProtocol, readVisit, say } from './io.ts'
+import { BadInput, readArgs, say } from './args.ts'
+import { readEarlier, readJson, readProtocol, readVisit } from './files.ts'
 
 function readShelf(name: string | undefined): Shelf | undefined {
 	if (name === undefined) return undefined

@@ -1,7 +1,7 @@
 /** The command line: assess, report, plan, schema, start. Exit 0 done, 2 bad input (one line per problem), 1 anything else. */
 import { enableCompileCache } from 'node:module'
 import { fileURLToPath } from 'node:url'
-import { BadInput, say } from './io.ts'
+import { BadInput, say } from './args.ts'
 
 // the program's own compiled text, so that the next start need not read it anew; where the folder cannot be written it goes without
 enableCompileCache(fileURLToPath(new URL('../../build/compiled', import.meta.url)))

@@ -2,7 +2,8 @@ import { writeFileSync } from 'node:fs'
 import { planSchema } from '../../shared/season/plan-file.ts'
 import { writeCalendar } from '../services/calendar.ts'
 import { planSeason } from '../solver/plan.ts'
-import { BadInput, readArgs, readAs, readProtocol, readVisit } from './io.ts'
+import { BadInput, readArgs } from './args.ts'
+import { readAs, readProtocol, readVisit } from './files.ts'
 
 function write(option: string, name: string, text: string): void {
 	try {

@@ -7,7 +7,8 @@ import type { ClubConsent } from '../../shared/report/club.ts'
 import { isKind, type KindInput, kindNames, kinds, unnamedClinic } from '../../shared/report/kinds.ts'
 import { planSchema } from '../../shared/season/plan-file.ts'
 import { renderPdf } from '../pdf/render.ts'
-import { BadInput, readArgs, readAs, readClinic, readEarlier, readProtocol, readVisit } from './io.ts'
+import { BadInput, readArgs } from './args.ts'
+import { readAs, readClinic, readEarlier, readProtocol, readVisit } from './files.ts'
 
 /** The consents of a club document: one of this player, or one a player in the order of the visits. */
 const consentSchema = z.strictObject({ id: z.string().min(1).max(80), purpose: z.enum(['coach', 'squad-club']), decision: z.enum(['permit', 'deny']), given: z.iso.date(), until: z.iso.date().optional(), withdrawn: z.iso.date().optional() })

@@ -4,7 +4,7 @@ import { protocolSchema } from '../../shared/protocol/protocol.ts'
 import { planSchema } from '../../shared/season/plan-file.ts'
 import { shelfSchema } from '../../shared/visit/shelf.ts'
 import { visitSchema } from '../../shared/visit/visit.ts'
-import { BadInput, readArgs, say } from './io.ts'
+import { BadInput, readArgs, say } from './args.ts'
 
 const schemas: Record<string, z.ZodType> = { visit: visitSchema, clinic: clinicSchema, protocol: protocolSchema, shelf: shelfSchema, plan: planSchema }
 

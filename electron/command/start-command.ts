@@ -1,4 +1,4 @@
-import { BadInput, readArgs } from './io.ts'
+import { BadInput, readArgs } from './args.ts'
 import { start } from './start.ts'
 
 /** Opens the workstation window. */

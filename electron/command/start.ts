@@ -3,17 +3,13 @@ import { spawn } from 'node:child_process'
 import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs'
 import { homedir, tmpdir } from 'node:os'
 import { join } from 'node:path'
+import { setImmediate } from 'node:timers/promises'
 import { fileURLToPath } from 'node:url'
-import { createApp } from '../app.ts'
-import { demoPassphrase } from '../demo.ts'
+import type { App } from '../app.ts'
 import { findBrowser, hasDisplay, openAppWindow } from '../loopback/browser.ts'
 import { openLoopback } from '../loopback/server.ts'
-import { renderPdf, warmPdf } from '../pdf/render.ts'
-import { openDemo } from './demo-records.ts'
 
 const root = fileURLToPath(new URL('../../', import.meta.url))
-/** By then the window stands; a choice of this program. */
-const warmAfterMs = 4000
 const tell = (text: string) => process.stdout.write(`${text}\n`)
 
 export function defaultDataFolder(): string {
@@ -29,6 +25,23 @@ function electronRuntime(): string | undefined {
 }
 export interface StartOptions { demo: boolean; noWindow: boolean; dataFolder?: string; port?: number }
 
+/** How long a window that was told to close may take; common practice, no source. */
+const windowEndsMs = 2000
+/** The records, or why there are none. */
+type Opened = { app: App } | { error: unknown; message: string }
+
+/** Reads the host's modules in parts, so that the window's first requests are answered between them, then opens the records. */
+async function openedBehind(records: { dataFolder: string; demo: boolean; tell: (text: string) => void }): Promise<Opened> {
+	try {
+		for (const part of [() => import('zod'), () => import('../../shared/contract.ts'), () => import('../../shared/assess.ts'), () => import('../app.ts')]) {
+			await part()
+			await setImmediate()
+		}
+		const { openWorkstation } = await import('./workstation.ts')
+		return { app: await openWorkstation(records) }
+	} catch (error) { return { error, message: error instanceof Error ? error.message : String(error) } }
+}
+
 export async function start(options: StartOptions): Promise<void> {
 	const runtime = electronRuntime()
 	if (runtime && !options.noWindow && !options.demo) {
@@ -38,29 +51,28 @@ export async function start(options: StartOptions): Promise<void> {
 		return
 	}
 	if (!options.noWindow && !runtime) tell("Electron's runtime is not installed here: Lastwright opens the same screens in a browser window instead.")
+	const { promise: opened, resolve: open } = Promise.withResolvers<Opened>()
+	const loopback = await openLoopback({ call: async (name, input) => { const records = await opened; return 'app' in records ? records.app.call(name, input) : { ok: false, message: records.message } } }, options.port === undefined ? {} : { port: options.port })
+	const browser = options.noWindow || !hasDisplay() ? undefined : findBrowser()
+	const ended = new Promise<void>((resolve) => {
+		const child = browser ? openAppWindow(browser, loopback.url) : undefined
+		tell(browser ? `Window: ${browser}` : `Open this address in a browser on this PC (it works once): ${loopback.url}`)
+		child?.once('error', () => tell(`The window could not be opened. Open this address in a browser on this PC: ${loopback.url}`))
+		child?.once('exit', () => resolve())
+		// told to end: the window goes with its records, and its folder with the window
+		const leave = () => { if (child?.kill()) setTimeout(resolve, windowEndsMs); else resolve() }
+		process.once('SIGINT', leave)
+		process.once('SIGTERM', leave)
+	})
 	const scratch = options.demo ? mkdtempSync(join(tmpdir(), 'lastwright-demo-')) : undefined
 	const dataFolder = scratch ?? options.dataFolder ?? defaultDataFolder()
-	const note = (text: string) => { process.stderr.write(`lastwright: ${text}\n`) }
-	const app = scratch ? await openDemo(scratch, new Date().toDateString(), note) : createApp({ dataFolder, renderPdf, note })
-	const loopback = await openLoopback(app, options.port === undefined ? {} : { port: options.port })
-	tell(options.demo ? `Demo: an invented clinic in a folder of its own, thrown away at the end. Passphrase, if you lock it: ${demoPassphrase}` : `Records: ${dataFolder}`)
-
-	// the first page is drawn sooner if its worker is ready, and the window comes sooner if the worker waits for it
-	setTimeout(warmPdf, warmAfterMs).unref()
-	const ended = new Promise<void>((resolve) => {
-		process.once('SIGINT', () => resolve())
-		process.once('SIGTERM', () => resolve())
-		const browser = options.noWindow || !hasDisplay() ? undefined : findBrowser()
-		if (browser) {
-			tell(`Window: ${browser}`)
-			const child = openAppWindow(browser, loopback.url)
-			child.once('error', () => tell(`The window could not be opened. Open this address in a browser on this PC: ${loopback.url}`))
-			child.once('exit', () => resolve())
-		} else tell(`Open this address in a browser on this PC (it works once): ${loopback.url}`)
-	})
-	await ended
+	open(openedBehind({ dataFolder, demo: options.demo, tell }))
+	const records = await opened
+	// a window says itself why there are no records; it stays until it was read
+	if ('app' in records || browser) await ended
 	await loopback.close()
-	app.close()
+	if ('app' in records) records.app.close()
 	if (scratch) rmSync(scratch, { recursive: true, force: true })
+	if ('error' in records) throw records.error
 	process.exit(0)
 }

@@ -24,7 +24,7 @@ function doubled(request: IncomingMessage): boolean {
 }
 
 /** Listens on 127.0.0.1 only. The address carries a token that works once; a cookie follows it. */
-export async function openLoopback(app: App, options: LoopbackOptions = {}): Promise<Loopback> {
+export async function openLoopback(app: Pick<App, 'call'>, options: LoopbackOptions = {}): Promise<Loopback> {
 	const pages = options.pages ?? builtScreens
 	const may = { ...limits, ...options.limits }
 	const peer = options.peer ?? peerUid

@@ -3,10 +3,8 @@ import { type Font, openSync } from 'fontkit'
 import { sentences } from '../../shared/report/catalogue/en.ts'
 import type { Block, LwDocument } from '../../shared/report/document.ts'
 import { fontFiles } from './fonts.ts'
+import { UnprintableText } from './unprintable.ts'
 
-export class UnprintableText extends Error {
-	override readonly name = 'UnprintableText'
-}
 let fonts: Font[] | undefined
 const plain = (text: string) => text.replaceAll('&lt;', '<').replaceAll('&gt;', '>').replaceAll('&quot;', '"').replaceAll('&#39;', "'").replaceAll('&amp;', '&')
 const drawn = (svg: string) => [...svg.matchAll(/>([^<]+)</g)].map((found) => plain(found[1] ?? ''))

@@ -3,7 +3,7 @@ import { availableParallelism } from 'node:os'
 import { Worker } from 'node:worker_threads'
 import type { LwDocument } from '../../shared/report/document.ts'
 import { BadLogo } from '../../shared/report/logo.ts'
-import { UnprintableText } from './glyphs.ts'
+import { UnprintableText } from './unprintable.ts'
 
 interface Waiting { resolve: (bytes: Uint8Array) => void; reject: (error: Error) => void }
 interface Lane { thread: Worker; waiting: Map<number, Waiting> }
