@@ -1,6 +1,6 @@
 /** The composition root: opens the store, builds the services, dispatches contract calls (role, validate, service, audit). */
 import type { Clinic } from '../shared/clinic.ts'
-import { defaultLook } from '../shared/look.ts'
+import { defaultLook } from '../shared/look-choices.ts'
 import { engineVersion } from '../shared/assess.ts'
 import { type Answer, type CallName, contract, type InputOf, type OutputOf, type Role } from '../shared/contract.ts'
 import { problemsOf } from '../shared/problems.ts'

@@ -15,14 +15,15 @@ import { lookStyles } from './parts/lookStyles.ts'
 import { Palette } from './parts/Palette.tsx'
 import { printStyles } from './parts/printStyles.ts'
 import { Tour } from './parts/Tour.tsx'
-import { PlayerScreen, type SavedNotice } from './screens/player/player.tsx'
+import type { SavedNotice } from './screens/player/player.tsx'
 import { Players } from './screens/players/players.tsx'
-import { MoveHere } from './screens/records/Backups.tsx'
 import { RecordsWays } from './screens/records/Ways.tsx'
-import { Setup } from './screens/setup/setup.tsx'
 import { Unlock } from './screens/unlock/unlock.tsx'
 import { theme } from './theme.ts'
 
+const PlayerScreen = lazy(async () => ({ default: (await import('./screens/player/player.tsx')).PlayerScreen }))
+const Setup = lazy(async () => ({ default: (await import('./screens/setup/setup.tsx')).Setup }))
+const MoveHere = lazy(async () => ({ default: (await import('./screens/records/Backups.tsx')).MoveHere }))
 const AssessmentScreen = lazy(async () => ({ default: (await import('./screens/assessment/assessment.tsx')).AssessmentScreen }))
 const RecordsScreen = lazy(async () => ({ default: (await import('./screens/records/records.tsx')).Records }))
 const ShelfScreen = lazy(async () => ({ default: (await import('./screens/shelf/shelf.tsx')).ShelfScreen }))
@@ -71,6 +72,8 @@ function App() {
 	const known = state !== undefined
 	useEffect(look, [look])
 	useEffect(() => { void loadLook() }, [])
+	// the list stands first; then what it leads to is fetched, so that a player opens at once
+	useEffect(() => { if (state === 'open') requestIdleCallback(() => void import('./screens/player/player.tsx').catch(() => {}), { timeout: 2000 }) }, [state])
 	useEffect(() => { const moved = () => setHash(location.hash); addEventListener('hashchange', moved); return () => removeEventListener('hashchange', moved) }, [])
 	useEffect(() => {
 		// only while open: during set-up the recovery key must stay on the screen
@@ -102,7 +105,7 @@ function App() {
 
 	const page = () => {
 		if (!status) return trouble ? null : <Typography role="status">Opening the workstation.</Typography>
-		if (status.state === 'needs-setup') return <>{!packOpened && <Setup done={look} />}<MoveHere done={look} opened={() => setPackOpened(true)} /></>
+		if (status.state === 'needs-setup') return <Suspense fallback={<Typography role="status">Opening the set-up.</Typography>}>{!packOpened && <Setup done={look} />}<MoveHere done={look} opened={() => setPackOpened(true)} /></Suspense>
 		if (status.state === 'locked') return <Unlock clinicName={status.clinicName} done={look} />
 		if (room === 'assessment' && id) return <Suspense fallback={<Typography role="status">Opening the assessment.</Typography>}><AssessmentScreen key={id} playerId={id} /></Suspense>
 		if (room === 'shelf') return <Suspense fallback={<Typography role="status">Opening the shelf.</Typography>}><ShelfScreen page={id} item={hash.split('/')[3]} /></Suspense>
@@ -118,7 +121,7 @@ function App() {
 		// the short form of the address is kept for links made before
 		if ((room === 'players' && id) || room === 'player') {
 			const playerId = id === 'new' ? undefined : id
-			return <PlayerScreen key={playerId ?? 'new'} playerId={playerId} role={status.person?.role} notice={notice?.playerId === playerId ? notice : undefined} saved={(now) => { setNotice(now); location.hash = `#/players/${now.playerId}` }} />
+			return <Suspense fallback={<Typography role="status">Opening the player.</Typography>}><PlayerScreen key={playerId ?? 'new'} playerId={playerId} role={status.person?.role} notice={notice?.playerId === playerId ? notice : undefined} saved={(now) => { setNotice(now); location.hash = `#/players/${now.playerId}` }} /></Suspense>
 		}
 		return <Players />
 	}

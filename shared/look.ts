@@ -1,9 +1,7 @@
 /** How one PC shows the screens. */
 import { z } from 'zod'
+import { looks } from './look-choices.ts'
 
-export const looks = ['system', 'light', 'dark', 'contrast'] as const
-export type LookName = (typeof looks)[number]
-export const textSizes = [100, 125, 150, 175, 200] as const
 export const lookSchema = z.strictObject({
 	colours: z.enum(looks),
 	/** Size of all text, in percent of the usual. */
@@ -14,4 +12,3 @@ export const lookSchema = z.strictObject({
 	tourSeen: z.boolean(),
 })
 export type Look = z.infer<typeof lookSchema>
-export const defaultLook: Look = { colours: 'system', textPercent: 100, singleKeys: false, tourSeen: false }

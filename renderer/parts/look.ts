@@ -1,5 +1,6 @@
 /** The look of this PC: asked of the host, put on the page, and told to whoever listens. */
-import { defaultLook, type Look } from '../../shared/look.ts'
+import type { Look } from '../../shared/look.ts'
+import { defaultLook } from '../../shared/look-choices.ts'
 import { call } from '../host.ts'
 
 let now: Look = defaultLook

@@ -10,6 +10,7 @@ import { fill, passphrase } from './records.ts'
 const [usableMost, gapMost] = [2, 100]
 /** The best of so many: what other work on the PC adds is not ours. */
 const runs = 3
+const restMs = 1500
 const wait = 5 // ms between keys: faster than a hand, so that answers overlap
 
 interface Line { name: string; value: number; unit: string; limit: number }
@@ -21,8 +22,9 @@ export async function paceBench(): Promise<Line[]> {
 	try {
 		const usable: number[] = []
 		for (let run = 0; run < runs; run++) {
-			// the window itself is open before the clock starts, as the browser is not ours
+			// the window itself stands and is at rest before the clock starts, as the browser is not ours
 			const page = await browser.newPage()
+			await page.waitForTimeout(restMs)
 			const from = performance.now()
 			const demo = await startHost('--demo')
 			await page.goto(demo.url)
@@ -59,7 +61,7 @@ export async function paceBench(): Promise<Line[]> {
 			}
 		} finally { await host.kill() }
 		return [
-			{ name: 'start on the demo to a usable window', value: Math.min(...usable), unit: 's', limit: usableMost },
+			{ name: 'start on the demo to a usable list, in a browser that is already open', value: Math.min(...usable), unit: 's', limit: usableMost },
 			{ name: 'longest gap between frames while a name is typed, 20,000 players', value: Math.min(...gaps), unit: 'ms', limit: gapMost },
 		]
 	} finally {

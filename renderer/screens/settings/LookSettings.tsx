@@ -1,7 +1,8 @@
 /** The look of this PC: colours, size of text, shortcuts of one key. Shown at once. */
 import { Alert, Checkbox, FormControlLabel, Stack, ToggleButton, ToggleButtonGroup, Typography } from '@mui/material'
 import { useState, useSyncExternalStore } from 'react'
-import { type Look, type LookName, textSizes } from '../../../shared/look.ts'
+import type { Look } from '../../../shared/look.ts'
+import { type LookName, textSizes } from '../../../shared/look-choices.ts'
 import { wordsOf } from '../../host.ts'
 import { lookNow, onLook, saveLook } from '../../parts/look.ts'
 import { Panel } from '../records/parts.tsx'
