@@ -67,6 +67,7 @@ export function judgePair(pair: Pair, longerFootMm: number | undefined, sockMm: 
 	const broken = damage.some((one) => one.verdict === 'replace'), faulty = damage.some((one) => one.verdict === 'change')
 	if (toeRoomMm === undefined) return made(broken ? 'replace' : faulty ? 'change' : 'unknown', pair.insideLengthMm === undefined ? 'Inside length not measured.' : 'Foot length not measured.')
 	const room = rounded(toeRoomMm, 1)
+	if (toeRoomMm < 0) return made('replace', `Inside it is ${rounded(-toeRoomMm, 1)} mm shorter than the foot${sockMm > 0 ? ' with its sock' : ''}: too short, replace.`)
 	if (!adult && toeRoomMm < least) return made('replace', `Toe room ${room} mm is below ${least} mm: outgrown, replace.`)
 	if (broken) return made('replace', `Toe room ${room} mm.`)
 	if (adult && toeRoomMm < least) return made('change', `Toe room ${room} mm is tight.`)

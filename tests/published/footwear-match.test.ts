@@ -102,6 +102,8 @@ it('without a foot length nothing is ranked, and it is said', () => {
 it.each([
 	['sole-separated', 'replace'], ['counter-collapsed', 'replace'], ['studs-worn', 'replace'], ['stud-sharp', 'change'], ['heel-slips', 'change'],
 ] as const)('own pair, %s: %s', (damage, verdict) => expect(judgePair({ id: 'p', insideLengthMm: 267, damage: [damage] }, 260, 0, true, protocol).verdict).toBe(verdict))
+// a boot shorter than the foot is not 'tight': no source needed
+it.each([[true, 0, 'Inside it is 7 mm shorter than the foot: too short, replace.'], [false, 2, 'Inside it is 9 mm shorter than the foot with its sock: too short, replace.']])('a pair shorter than the foot, adult %s, sock %d mm', (adult, sockMm, says) => expect(judgePair({ id: 'p', insideLengthMm: 255 }, 262, sockMm, adult, protocol)).toMatchObject({ verdict: 'replace', says }))
 it('own pair of a growing player: replaced by the date the growth room gives, none for an adult without one', () => {
 	const toeRoom = { id: 'p', toeRoomMm: 8, leastMm: 5, state: 'runs-out', runsOutOn: '2027-06-20', earliest: '2027-05-20' } as const
 	const judged = judgePair({ id: 'p', insideLengthMm: 258 }, 250, 0, false, protocol, { toeRoom })
