@@ -3,13 +3,18 @@ import { readFileSync } from 'node:fs'
 import { z } from 'zod'
 import { clinicSchema } from '../shared/clinic.ts'
 import { assess } from '../shared/assess.ts'
-import { noDecisions } from '../shared/decisions.ts'
+import type { Assessment } from '../shared/assessment.ts'
+import { type Decision, type Decisions, noDecisions } from '../shared/decisions.ts'
+import { quiet, refers } from '../shared/signing.ts'
+import { shelfSchema } from '../shared/visit/shelf.ts'
 import { playerSchema, visitSchema } from '../shared/visit/visit.ts'
 import type { App } from './app.ts'
 
 export const demoPassphrase = 'demo demo'
 const demoSchema = z.strictObject({ clinic: clinicSchema, players: z.array(z.strictObject({ player: playerSchema, visits: z.array(visitSchema) })) })
 
+/** The demo's clinician accepts every caution and stop as it stands; a real one decides line by line. */
+export const acceptedLines = ({ findings }: Assessment): Decision[] => findings.filter((one) => !quiet(one)).map(({ id }) => ({ findingId: id, choice: 'accept' }))
 /** Goes through the same calls as the screens. Visits but the last are signed; the last stays an open draft. @throws Error naming the call that refused */
 export async function seedDemo(app: App): Promise<void> {
 	const { clinic, players } = demoSchema.parse(JSON.parse(readFileSync(new URL('../assets/demo/demo.json', import.meta.url), 'utf8')))
@@ -19,7 +24,8 @@ export async function seedDemo(app: App): Promise<void> {
 		return answer.value as Record<string, unknown>
 	}
 	await call('session.setUp', { clinic, passphrase: demoPassphrase })
-	await call('shelf.save', { shelf: JSON.parse(readFileSync(new URL('../assets/demo/shelf.json', import.meta.url), 'utf8')) })
+	const shelf = shelfSchema.parse(JSON.parse(readFileSync(new URL('../assets/demo/shelf.json', import.meta.url), 'utf8')))
+	await call('shelf.save', { shelf })
 	const pictured = visitSchema.parse(JSON.parse(readFileSync(new URL('../assets/demo/season-visit.json', import.meta.url), 'utf8')))
 	for (const { player, visits } of players) {
 		const { playerId } = await call('players.save', { player })
@@ -29,10 +35,11 @@ export async function seedDemo(app: App): Promise<void> {
 			const visit = ownSeason && index === visits.length - 1 ? { ...plainVisit, footwear: pictured.footwear } : plainVisit
 			const { draft } = await call('drafts.open', { playerId, visitDate: visit.visitDate })
 			const { draftId } = draft as { draftId: string }
-			const { action } = assess(visit).screening
-			const decisions = { ...noDecisions, consentNoted: true, ...(action === 'proceed' || action === 'letter' ? {} : { referralDone: 'Demo: seen by the team doctor the same day.' }) }
+			const sign = index < visits.length - 1
+			const assessment = assess(visit, visits.slice(0, index), undefined, shelf)
+			const decisions: Decisions = { ...noDecisions, consentNoted: true, ...(sign ? { lines: acceptedLines(assessment) } : {}), ...(refers(assessment) ? { referralDone: 'Demo: seen by the team doctor the same day.' } : {}) }
 			await call('drafts.save', { draftId, content: { visit, raw: {}, decisions } })
-			if (index < visits.length - 1) await call('visits.sign', { draftId })
+			if (sign) await call('visits.sign', { draftId })
 		}
 	}
 }

@@ -8,6 +8,7 @@ import { printedChanges } from '../../shared/records/told.ts'
 import { differences, type HandedOver, mustBeTold } from '../../shared/records/amendment.ts'
 import { openProtocol } from '../../shared/protocol/protocol.ts'
 import { playerReport } from '../../shared/report/player.ts'
+import { signingBlocks } from '../../shared/signing.ts'
 import { parseVisit } from '../../shared/visit/parse.ts'
 import type { Visit } from '../../shared/visit/visit.ts'
 import { type ReportValue, type VisitCard, visitCard } from './load.ts'
@@ -136,11 +137,11 @@ export async function signVisit(state: State, deps: Deps, { draftId }: InputOf<'
 	const [signedAt, signedOn] = [at.toISOString(), dayHere(at)]
 	const { playerId, content, clinic, visit, assessment, document, amends, before } = compose(state, deps, draftId, { signedAt, signedOn })
 	const person = state.acts()
+	// every entry that is none is named by its field; the screen only counts them
 	const unread = Object.entries(content.raw)
 	if (unread.length > 0) throw new Refusal('Some fields hold text that is not a value yet. Correct or empty them before signing.', unread.map(([path, text]) => ({ path, message: `not a value, given "${text}", allowed: a value, or nothing for not measured` })))
-	if (content.decisions.consentNoted !== true) throw new Refusal('Consent is not noted. Tick it before signing.', [{ path: 'decisions.consentNoted', message: 'missing, given nothing, allowed: true once consent to assessment and record was given' }])
-	const { action } = assessment.screening
-	if (action !== 'proceed' && action !== 'letter' && !content.decisions.referralDone?.trim()) throw new Refusal('A warning sign asks for more than a letter. Write in Decide what was done about it before signing.', [{ path: 'decisions.referralDone', message: 'missing, given nothing, allowed: what was done and when' }])
+	const blocks = signingBlocks(content, assessment, openProtocol(state.protocol))
+	if (blocks.length > 0) throw new Refusal('The visit cannot be signed yet.', blocks.map(({ path, says }) => ({ path, message: says })))
 	const asRead = knownDraft(state, draftId)
 	const bytes = await render(deps, document)
 	// while the page was being drawn a second click may have signed the draft, an entry may have been saved that this report lacks, or the person may have changed

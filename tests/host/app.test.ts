@@ -5,6 +5,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { describe, expect, test } from 'vitest'
 import { createApp } from '../../electron/app.ts'
+import { acceptedLines } from '../../electron/demo.ts'
 import { answerPage, isOwnBlob, isOwnUrl, isTrustedSender, mayNavigate, mayRequest, webPreferences } from '../../electron/window/security.ts'
 import { assess } from '../../shared/assess.ts'
 import { digestOf } from '../../shared/canonical.ts'
@@ -152,14 +153,37 @@ describe('signing is refused', () => {
 	test('on a same-day action until Decide says what was done', async () => {
 		const { app, playerId } = await withPlayer()
 		const screening: Visit['screening'] = { lisfrancSuspected: true, injury: { side: 'left', unableToBearWeightNow: true } }
-		const { draftId, content } = await saved(app, playerId, { visit: { screening } })
-		expect(assess(content.visit).screening.action).toBe('same-day')
+		const { draftId, content: plain } = await saved(app, playerId, { visit: { screening } })
+		const assessment = assess(plain.visit)
+		expect(assessment.screening.action).toBe('same-day')
+		const content = { ...plain, decisions: { ...plain.decisions, lines: acceptedLines(assessment) } }
 		for (const referralDone of [undefined, '   ']) {
 			await app.ask('drafts.save', { draftId, content: { ...content, decisions: { ...content.decisions, referralDone } } })
 			expect((await app.refused('visits.sign', { draftId })).problems).toEqual([expect.objectContaining({ path: 'decisions.referralDone' })])
 		}
 		expect(app.drawn.count).toBe(0)
 		await app.ask('drafts.save', { draftId, content: { ...content, decisions: { ...content.decisions, referralDone: 'Sent to the emergency department at 09:10.' } } })
+		await app.ask('visits.sign', { draftId })
+		app.close()
+	})
+	test('while a caution, a raise or words of the clinician stand undecided', async () => {
+		const { app, playerId } = await withPlayer()
+		const { draftId, content } = await saved(app, playerId, { visit: { feet: { stance: 'seated', left: { heelToToeMm: 246 }, right: { heelToToeMm: 248 } }, ankles: { left: { endFeel: 'front-pinch' } } } })
+		const cautions = acceptedLines(assess(content.visit))
+		expect(cautions.length).toBeGreaterThan(1)
+		const put = (decisions: Partial<DraftContent['decisions']>) => app.ask('drafts.save', { draftId, content: { ...content, decisions: { ...content.decisions, ...decisions } } })
+		const blocks = async () => (await app.refused('visits.sign', { draftId })).problems
+		expect(await blocks()).toEqual([{ path: 'decisions.lines', message: `Caution and stop findings without a decision: ${cautions.length}. Decide each one in Decide.` }])
+		await put({ lines: cautions.slice(1) })
+		expect(await blocks()).toEqual([{ path: 'decisions.lines', message: 'Caution and stop findings without a decision: 1. Decide each one in Decide.' }])
+		// a change says something else than the engine, and own lines say something
+		const [first, ...others] = cautions
+		await put({ lines: [{ findingId: first!.findingId, choice: 'change', says: ' ' }, ...others, { findingId: 'own.1', choice: 'add' }] })
+		expect((await blocks())?.map((one) => one.message.split('.')[0])).toEqual(['Caution and stop findings without a decision: 1', expect.stringContaining('A changed line has no words'), 'Your own line 1 is empty'])
+		await put({ lines: cautions, heelRaiseMm: { left: 11, right: 11 } })
+		expect(await blocks()).toEqual([{ path: 'decisions.heelRaiseWhy', message: expect.stringContaining('above 10 mm') }])
+		expect(app.drawn.count).toBe(0)
+		await put({ lines: cautions, heelRaiseMm: { left: 11, right: 11 }, heelRaiseWhy: 'long tried, no complaint' })
 		await app.ask('visits.sign', { draftId })
 		app.close()
 	})

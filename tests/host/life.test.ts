@@ -51,7 +51,7 @@ describe('a signed visit', () => {
 		const { draft, earlier } = await app.ask('drafts.open', { playerId, visitDate: '2027-01-20' })
 		expect([draft.draftId, earlier]).toEqual([draftId, []])
 		expect((await app.ask('players.open', { playerId })).drafts).toEqual([expect.objectContaining({ draftId, amends: { visitId, visitDate: first.visit.visitDate, version: 1 } })])
-		expect((await app.refused('visits.sign', { draftId })).message).toMatch(/Consent/)
+		expect((await app.refused('visits.sign', { draftId })).problems).toEqual([{ path: 'decisions.consentNoted', message: expect.stringContaining('Consent is not noted') }])
 		await app.ask('drafts.save', { draftId, content: { ...draft.content, visit: { ...draft.content.visit, notes: 'right side' }, decisions: { ...draft.content.decisions, consentNoted: true } } })
 		expect(await app.ask('visits.sign', { draftId })).toEqual({ visitId })
 		app.close()

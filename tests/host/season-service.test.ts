@@ -12,6 +12,7 @@ import { keepPast } from '../../shared/season/past.ts'
 import { applyImport } from '../../shared/season/preview.ts'
 import { fullDay, seasonSessions } from '../../shared/season/pattern.ts'
 import { type Season, type Visit, visitSchema } from '../../shared/visit/visit.ts'
+import { decideAll } from '../decide.ts'
 
 const pictured = visitSchema.parse(JSON.parse(readFileSync(new URL('../../assets/demo/season-visit.json', import.meta.url), 'utf8')))
 /** As far as the end of May: long enough for every case here, short to solve. */
@@ -81,6 +82,7 @@ describe('a season on record', () => {
 	test('the latest signed visit counts where no draft is open', async () => {
 		const one = await opened()
 		await one.save(season)
+		await decideAll(one.ask, one.playerId, '2027-01-25')
 		await one.ask('visits.sign', { draftId: one.draftId })
 		expect((await one.open()).basis).toEqual({ from: 'visit', visitDate: '2027-01-25' })
 		expect((await one.plan()).plan.pairs.map((each) => each.letter)).toEqual(['A', 'C', 'B'])

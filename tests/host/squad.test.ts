@@ -8,6 +8,7 @@ import type { DraftContent } from '../../shared/contract.ts'
 import { writePath } from '../../renderer/screens/assessment/path.ts'
 import type { LwDocument } from '../../shared/report/document.ts'
 import type { BoardRow } from '../../shared/squad/board.ts'
+import { decideAll } from '../decide.ts'
 import { clinic, folder, open, passphrase } from './bench-app.ts'
 import { laptopOf, packed, packPassphrase, stick } from './bench-pack.ts'
 
@@ -65,9 +66,11 @@ test('a day of 40 players, played through', async () => {
 	expect(halfway.filter((one) => one.state === 'open' && one.at === 'measures')).toHaveLength(37)
 	expect(halfway.find((one) => one.state === 'open')?.missing.map((gap) => gap.station)).toEqual(['measures', 'footwear', 'ankles-and-posture'])
 	const drafts: string[] = []
-	for (const [at, one] of walking.entries()) drafts.push(await enter(ask, one.playerId, values(at), true))
+	// the one who signs has looked at every caution
+	const finished = async (playerId: string, at: number) => { await enter(ask, playerId, values(at), true); drafts.push(await decideAll(ask, playerId, day)) }
+	for (const [at, one] of walking.entries()) await finished(one.playerId, at)
 	await ask('squad.mark', { squadId, playerId: late!.playerId, presence: 'here', at: 'check-in' })
-	drafts.push(await enter(ask, late!.playerId, values(40), true))
+	await finished(late!.playerId, 40)
 	expect((await board()).filter((one) => one.state === 'ready')).toHaveLength(38)
 
 	// nothing is written before a signature; then one by one

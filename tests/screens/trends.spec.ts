@@ -1,8 +1,8 @@
 /** Trends: three visits whose numbers are known; every number on the screen is one of them or their difference, and each chart says in words what it draws. */
 import { expect, test } from '@playwright/test'
-import { assess } from '../../shared/assess.ts'
 import { meanOf } from '../../shared/visit/sides.ts'
 import { type Visit, visitSchema } from '../../shared/visit/visit.ts'
+import { decideAll } from '../decide.ts'
 import { hostCall } from './drive.ts'
 import { startHost } from './host.ts'
 
@@ -22,12 +22,10 @@ test('each number of the trends is right, and each chart has its words', async (
 		await page.goto(host.url)
 		await expect(page.getByRole('heading', { level: 1 })).toBeVisible()
 		const { playerId } = await hostCall<{ playerId: string }>(page, 'players.save', { player })
-		const { shelf } = await hostCall<{ shelf: Parameters<typeof assess>[3] }>(page, 'shelf.get', {})
 		for (const [at, visit] of visits.entries()) {
 			const { draft } = await hostCall<{ draft: { draftId: string; content: { decisions: object } } }>(page, 'drafts.open', { playerId, visitDate: visit.visitDate })
-			const { findings } = assess(visit, visits.slice(0, at), undefined, shelf)
-			const lines = findings.filter((one) => one.level === 'caution' || one.level === 'stop').map((one) => ({ findingId: one.id, choice: 'accept' }))
-			await hostCall(page, 'drafts.save', { draftId: draft.draftId, content: { ...draft.content, visit, decisions: { ...draft.content.decisions, lines, consentNoted: true } } })
+			await hostCall(page, 'drafts.save', { draftId: draft.draftId, content: { ...draft.content, visit, decisions: { ...draft.content.decisions, consentNoted: true } } })
+			await decideAll((name, input) => hostCall(page, name, input), playerId, visit.visitDate)
 			if (at < 2) await hostCall(page, 'visits.sign', { draftId: draft.draftId })
 		}
 		await page.evaluate((to) => { location.hash = to }, `#/trends/${playerId}`)

@@ -3,13 +3,15 @@ import { Alert, AlertTitle, Box, Button, Checkbox, Chip, FormControlLabel, FormG
 import { type ReactNode, useId, useState } from 'react'
 import type { PerSide } from '../../../shared/assessment.ts'
 import type { Finding, Level } from '../../../shared/finding.ts'
+import { actionWords, capital, defaultWarningSigns } from '../../../shared/report/words.ts'
+import { highestRaise, isDecided, quiet, refers } from '../../../shared/signing.ts'
 import type { Shelf } from '../../../shared/visit/shelf.ts'
 import { termWords } from '../../../shared/visit/terms.ts'
 import { Basis, sentence } from '../../parts/Basis.tsx'
 import { DateField } from '../../parts/DateField.tsx'
 import { ReportPreview } from '../../parts/DocumentView.tsx'
 import { dayInWords } from '../../parts/dates.ts'
-import { type ActionRow, acceptQuiet, actionRows, actionWords, addOwn, type Choice, choose, decide, defaultWarningSigns, findingsToDecide, highestRaise, isDecided, levels, lineOf, type MergedWish, mergeWishes, ownLines, quiet, raiseLimits, raiseTexts, readRaise, refers, removeLine, reviewPath, reword, setActions, setRaise, setReview, undecidedFindings, undecidedWishes, wishesOf } from './decisions.ts'
+import { type ActionRow, acceptQuiet, actionRows, addOwn, type Choice, choose, decide, findingsToDecide, levels, lineOf, type MergedWish, mergeWishes, ownLines, raiseLimits, raiseTexts, readRaise, removeLine, reviewPath, reword, setActions, setRaise, setReview, undecidedFindings, undecidedWishes, wishesOf } from './decisions.ts'
 import { Insert } from './Insert.tsx'
 import { Lacing } from './Lacing.tsx'
 import { ShelfMatch } from './ShelfMatch.tsx'
@@ -39,7 +41,7 @@ function Choose(props: { about: string; value: Choice | undefined; set: (choice:
 function FindingRow({ finding, draft, change }: { finding: Finding } & Pick<StepProps, 'draft' | 'change'>) {
 	const line = lineOf(draft, finding.id)
 	const choice = line && line.choice !== 'add' ? line.choice : undefined
-	const unsaid = choice === 'change' && !isDecided(draft, finding.id, finding.says)
+	const unsaid = choice === 'change' && !isDecided(draft.decisions, finding.id, finding.says)
 	return <Paper variant="outlined" sx={{ px: 2, py: 1 }}>
 		<Basis because={finding.because} basis={finding.basis} head={
 			<Stack direction="row" useFlexGap sx={{ flexWrap: 'wrap', columnGap: 1.5, rowGap: 0.5, alignItems: 'center', flex: '1 1 22rem', minWidth: 0 }}>
@@ -108,7 +110,7 @@ function HeelRaise({ draft, change, assessment }: Pick<StepProps, 'draft' | 'cha
 	const [texts, setTexts] = useState(() => raiseTexts(draft))
 	const suggested = assessment?.ankle.heelRaiseMm
 	const put = (next: PerSide<string>) => { setTexts(next); change((now) => setRaise(now, next)) }
-	const highest = highestRaise(draft)
+	const highest = highestRaise(draft.decisions)
 	const above = highest > raiseLimits.stopMm
 	const why = draft.decisions.heelRaiseWhy ?? ''
 	const oneOnly = (texts.left.trim() === '') !== (texts.right.trim() === '')
@@ -146,7 +148,7 @@ function WarningSigns({ draft, change }: Pick<StepProps, 'draft' | 'change'>) {
 	const printed = draft.decisions.warningSigns ?? defaultWarningSigns
 	const all = [...defaultWarningSigns, ...printed.filter((one) => !defaultWarningSigns.includes(one))]
 	const put = (sign: string, on: boolean) => change((now) => { const before = now.decisions.warningSigns ?? defaultWarningSigns; return decide(now, { warningSigns: all.filter((one) => (one === sign ? on : before.includes(one))) }) })
-	return <Section title="Warning signs to print"><FormGroup>{all.map((sign) => <FormControlLabel key={sign} sx={{ minHeight: 44 }} label={sign} control={<Checkbox checked={printed.includes(sign)} onChange={(event) => put(sign, event.target.checked)} />} />)}</FormGroup></Section>
+	return <Section title="Warning signs to print"><FormGroup>{all.map((sign) => <FormControlLabel key={sign} sx={{ minHeight: 44 }} label={capital(sign)} control={<Checkbox checked={printed.includes(sign)} onChange={(event) => put(sign, event.target.checked)} />} />)}</FormGroup></Section>
 }
 function Review({ draft, change, assessment }: Pick<StepProps, 'draft' | 'change' | 'assessment'>) {
 	const again = assessment?.growth?.measureAgainBy

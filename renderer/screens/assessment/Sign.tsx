@@ -2,8 +2,10 @@
 import { Alert, AlertTitle, Box, Button, Checkbox, FormControlLabel, Stack, Typography } from '@mui/material'
 import { useEffect, useRef, useState } from 'react'
 import type { OutputOf } from '../../../shared/contract.ts'
+import { signingBlocks } from '../../../shared/signing.ts'
 import { call, HostRefusal } from '../../host.ts'
-import { decide, rawWords, signingBlocks, undecidedFindings, undecidedWishes } from './decisions.ts'
+import { clinicProtocol } from '../../parts/clinicProtocol.ts'
+import { decide, rawWords, undecidedFindings, undecidedWishes } from './decisions.ts'
 import type { StepProps } from './stepProps.ts'
 import { urlOf } from '../../parts/files.ts'
 
@@ -64,7 +66,7 @@ export function Sign(props: StepProps & { onSigned: () => void }) {
 		if (id) await openReport(id)
 	}
 
-	const blocks = signingBlocks(draft, assessment)
+	const blocks = signingBlocks(draft, assessment, clinicProtocol).map((one) => one.says)
 	const undecided = assessment ? undecidedFindings(draft, assessment).length : 0
 	const features = assessment ? undecidedWishes(draft, assessment).length : 0
 	const report = page && <Box component="iframe" ref={frame} title={page.signed ? 'Signed report' : 'Report preview'} src={page.url} sx={{ width: '100%', height: '75vh', border: 1, borderColor: 'divider', borderRadius: 1, bgcolor: 'background.paper' }} />

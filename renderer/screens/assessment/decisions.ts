@@ -3,6 +3,7 @@ import type { Assessment, FeatureWish, PerSide } from '../../../shared/assessmen
 import type { DraftContent } from '../../../shared/contract.ts'
 import { type Decision, type Decisions, decisionsSchema } from '../../../shared/decisions.ts'
 import type { Finding, Level } from '../../../shared/finding.ts'
+import { isDecided, quiet } from '../../../shared/signing.ts'
 import type { Feature } from '../../../shared/visit/terms.ts'
 import { visitSchema } from '../../../shared/visit/visit.ts'
 import { clinicProtocol as protocol } from '../../parts/clinicProtocol.ts'
@@ -14,7 +15,6 @@ export type Choice = 'accept' | 'change' | 'drop'
 export const levels: readonly { level: Level; title: string }[] = [
 	{ level: 'stop', title: 'Stop' }, { level: 'caution', title: 'Caution' }, { level: 'advise', title: 'Advise' }, { level: 'note', title: 'Note' },
 ]
-export const defaultWarningSigns: readonly string[] = ['Pain that makes you limp', 'Pain at rest or at night', 'Swelling, colour change or numbness', 'A blister or a break in the skin']
 /** Heel raises (mm) above which the screen warns, or asks for a reason, with their basis. */
 export const raiseLimits = {
 	get warnMm() { return protocol.value('ankle.raiseWarnMm') },
@@ -57,14 +57,6 @@ export function addOwn(draft: DraftContent): DraftContent {
 export function acceptQuiet(draft: DraftContent, findings: readonly Finding[]): DraftContent {
 	return findings.filter((one) => quiet(one) && !lineOf(draft, one.id)).reduce((now, one) => choose(now, one.id, 'accept'), draft)
 }
-export const quiet = (one: Finding): boolean => one.level === 'note' || one.level === 'advise'
-/** True once a choice stands; a change counts when its words differ from the engine's. */
-export function isDecided(draft: DraftContent, id: string, words = ''): boolean {
-	const line = lineOf(draft, id)
-	if (!line) return false
-	return line.choice !== 'change' || (!!line.says?.trim() && line.says.trim() !== words.trim())
-}
-
 export interface MergedWish { id: string; feature: Feature; reasons: FeatureWish[] }
 /** One row per feature, its reasons gathered, in the order first wished. */
 export function mergeWishes(kind: 'seek' | 'avoid', wishes: readonly FeatureWish[]): MergedWish[] {
@@ -83,8 +75,8 @@ export function findingsToDecide(assessment: Assessment): Finding[] {
 	const byFeature = new Set([...seek, ...avoid].map((wish) => `footwear.${wish.rule}`))
 	return assessment.findings.filter((one) => !byFeature.has(one.id))
 }
-export const undecidedFindings = (draft: DraftContent, assessment: Assessment): Finding[] => findingsToDecide(assessment).filter((one) => !isDecided(draft, one.id, one.says))
-export const undecidedWishes = (draft: DraftContent, assessment: Assessment): MergedWish[] => wishesOf(assessment).filter((one) => !isDecided(draft, one.id))
+export const undecidedFindings = (draft: DraftContent, assessment: Assessment): Finding[] => findingsToDecide(assessment).filter((one) => !isDecided(draft.decisions, one.id, one.says))
+export const undecidedWishes = (draft: DraftContent, assessment: Assessment): MergedWish[] => wishesOf(assessment).filter((one) => !isDecided(draft.decisions, one.id))
 
 const raisePath = (side: keyof PerSide<string>) => `decisions.heelRaiseMm.${side}`
 /** What the two heel raise boxes show of a draft. */
@@ -111,9 +103,6 @@ export function setRaise(draft: DraftContent, texts: PerSide<string>): DraftCont
 	for (const side of ['left', 'right'] as const) if (texts[side].trim()) raw[raisePath(side)] = texts[side]
 	return decide({ ...draft, raw }, { heelRaiseMm: undefined })
 }
-/** The higher of the two raises in mm; 0 where none. */
-export const highestRaise = (draft: DraftContent): number => Math.max(draft.decisions.heelRaiseMm?.left ?? 0, draft.decisions.heelRaiseMm?.right ?? 0)
-
 export type ActionRow = Decisions['actions'][number]
 const actionPath = 'decisions.actions.'
 /** The three rows of 'What to do now'; rows without a 'what' are kept as raw text. */
@@ -148,29 +137,6 @@ function titleOf(path: string): string {
 		return path // list rows and cards have paths the reader of single fields does not know
 	}
 }
-export const actionWords: Record<Assessment['screening']['action'], string> = {
-	proceed: 'go on', letter: 'letter to the doctor', imaging: 'imaging before play', 'same-day': 'medical review the same day', emergency: 'emergency care now',
-}
-/** True where screening asks for more than a letter, so that what was done must be written down. */
-export const refers = (assessment: Assessment | undefined): boolean => !!assessment && assessment.screening.action !== 'proceed' && assessment.screening.action !== 'letter'
-
-/** Everything that keeps a draft from being signed, one sentence each, with its remedy. */
-export function signingBlocks(draft: DraftContent, assessment: Assessment | undefined): string[] {
-	const { decisions } = draft
-	const says: string[] = []
-	if (!assessment) return ['The findings cannot be worked out from the entries. Look through the earlier steps.']
-	const open = assessment.findings.filter((one) => !quiet(one) && !isDecided(draft, one.id, one.says)).length
-	if (open) says.push(`Caution and stop findings without a decision: ${open}. Decide each one in Decide.`)
-	const raws = Object.keys(draft.raw).length
-	if (raws) says.push(`Fields that are not a value yet: ${raws}. Correct or clear each one.`)
-	for (const one of decisions.lines) if (one.choice === 'change' && !one.says?.trim()) says.push(`A changed line has no words (${one.findingId}). Write the words that stand, or accept or drop it.`)
-	for (const one of ownLines(draft)) if (!one.says?.trim()) says.push(`Your own line ${one.findingId.replace('own.', '')} is empty. Write it or remove it.`)
-	if (highestRaise(draft) > raiseLimits.stopMm && !decisions.heelRaiseWhy?.trim()) says.push(`The heel raise is above ${raiseLimits.stopMm} mm. Write the reason in Decide, or lower it.`)
-	if (refers(assessment) && !decisions.referralDone?.trim()) says.push(`Screening asks for ${actionWords[assessment.screening.action]}. Write in Decide what was done about it.`)
-	if (!decisions.consentNoted) says.push('Consent is not noted. Tick it below once it was given and noted.')
-	return says
-}
-
 export const reviewPath = 'decisions.reviewDate'
 /** Keeps the review date once it is one, else the text as typed. */
 export function setReview(draft: DraftContent, text: string): DraftContent {

@@ -6,9 +6,10 @@ import type { Assessment } from '../../../shared/assessment.ts'
 import type { OutputOf, SignedVisit } from '../../../shared/contract.ts'
 import { differences } from '../../../shared/records/amendment.ts'
 import type { Visit } from '../../../shared/visit/visit.ts'
+import { openProtocol, type ProtocolFile } from '../../../shared/protocol/protocol.ts'
+import { signingBlocks } from '../../../shared/signing.ts'
 import { call } from '../../host.ts'
 import { Trouble } from '../../parts/form.tsx'
-import { signingBlocks } from '../assessment/decisions.ts'
 import { Panel, useAction, useAnswer } from '../records/parts.tsx'
 import { Differences } from './Differences.tsx'
 
@@ -21,8 +22,8 @@ export async function amendmentOf(signed: SignedVisit): Promise<Amending | undef
 	const own = JSON.stringify(signed.visit)
 	return amending.earlier.some((one) => JSON.stringify(one) === own) ? undefined : amending
 }
-function assessed(visit: Visit, earlier: readonly Visit[], shelf: Parameters<typeof assess>[3]): Assessment | undefined {
-	try { return assess(visit, earlier, undefined, shelf) } catch { return undefined }
+function assessed(visit: Visit, earlier: readonly Visit[], protocol: ProtocolFile, shelf: Parameters<typeof assess>[3]): Assessment | undefined {
+	try { return assess(visit, earlier, protocol, shelf) } catch { return undefined }
 }
 const comparable = ({ visit, decisions: { consentNoted: _, ...decisions } }: Pick<SignedVisit, 'visit' | 'decisions'>) => ({ visit, decisions })
 
@@ -31,11 +32,12 @@ export function Amendment({ signed, amending: { draft, earlier }, done }: { sign
 	const { busy, says, run } = useAction()
 	const next = (signed.version ?? 1) + 1
 	const shelf = useAnswer('shelf.get', {})
-	const assessment = useMemo(() => (shelf.value ? assessed(draft.content.visit, earlier, shelf.value.shelf) : undefined), [draft, earlier, shelf.value])
+	const protocol = useAnswer('protocol.get', {})
+	const assessment = useMemo(() => (shelf.value && protocol.value ? assessed(draft.content.visit, earlier, protocol.value.file, shelf.value.shelf) : undefined), [draft, earlier, shelf.value, protocol.value])
 	const changed = differences(comparable(signed), comparable(draft.content))
 	const results = assessment ? differences({ assessment: signed.assessment }, { assessment }) : []
 	// the tick for consent stands below
-	const blocks = shelf.value ? signingBlocks({ ...draft.content, decisions: { ...draft.content.decisions, consentNoted: true } }, assessment) : []
+	const blocks = shelf.value && protocol.value ? signingBlocks({ ...draft.content, decisions: { ...draft.content.decisions, consentNoted: true } }, assessment, openProtocol(protocol.value.file)) : []
 	const sign = async () => {
 		await call('drafts.save', { draftId: draft.draftId, content: { ...draft.content, decisions: { ...draft.content.decisions, consentNoted: true } } })
 		await call('visits.sign', { draftId: draft.draftId })
@@ -46,10 +48,10 @@ export function Amendment({ signed, amending: { draft, earlier }, done }: { sign
 		<Panel title={`Amendment to version ${next}`} hint="Not signed yet. The signed version stands until it is, and stays in the history afterwards.">
 			<Differences label={`Differences of version ${next}`} differences={[...changed, ...results]} none="Nothing was changed yet. Go on amending first." />
 			<Box><Button variant="outlined" disabled={busy} onClick={() => { location.hash = `#/assessment/${signed.playerId}` }}>Go on amending</Button></Box>
-			{blocks.length > 0 && <Alert severity="warning"><strong>What keeps this from being signed</strong><Box component="ul" sx={{ m: 0, pl: 2.5 }}>{blocks.map((one) => <li key={one}>{one}</li>)}</Box></Alert>}
+			{blocks.length > 0 && <Alert severity="warning"><strong>What keeps this from being signed</strong><Box component="ul" sx={{ m: 0, pl: 2.5 }}>{blocks.map(({ says: why }) => <li key={why}>{why}</li>)}</Box></Alert>}
 			<FormControlLabel sx={{ minHeight: 44 }} label="Consent to assessment and record was given and noted" control={<Checkbox checked={consent} disabled={busy} onChange={(event) => setConsent(event.target.checked)} />} />
-			<Box><Button variant="contained" disabled={busy || !consent || !shelf.value || blocks.length > 0 || changed.length === 0} onClick={() => run(sign)}>Sign version {next}</Button></Box>
-			<Trouble says={says || shelf.says} />
+			<Box><Button variant="contained" disabled={busy || !consent || !shelf.value || !protocol.value || blocks.length > 0 || changed.length === 0} onClick={() => run(sign)}>Sign version {next}</Button></Box>
+			<Trouble says={says || shelf.says || protocol.says} />
 		</Panel>
 	)
 }

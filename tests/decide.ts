@@ -1,0 +1,17 @@
+/** What a clinician does before signing, through any way of asking the host: each caution and stop of the open draft is accepted. */
+import { acceptedLines } from '../electron/demo.ts'
+import { assess } from '../shared/assess.ts'
+import type { DraftContent } from '../shared/contract.ts'
+import type { Visit } from '../shared/visit/visit.ts'
+
+// biome-ignore lint/suspicious/noExplicitAny: answers are looked at field by field
+type Ask = (name: string, input: object) => Promise<any>
+/** @param visitDate that of the open draft. @returns its id, ready to be signed as far as findings go */
+export async function decideAll(ask: Ask, playerId: string, visitDate: string): Promise<string> {
+	const { draft, earlier } = (await ask('drafts.open', { playerId, visitDate })) as { draft: { draftId: string; content: DraftContent }; earlier: Visit[] }
+	const { visit, decisions } = draft.content
+	const assessment = assess(visit, earlier, (await ask('protocol.get', {})).file, (await ask('shelf.get', {})).shelf)
+	const ids = new Set(decisions.lines.map((one) => one.findingId))
+	await ask('drafts.save', { draftId: draft.draftId, content: { ...draft.content, decisions: { ...decisions, lines: [...decisions.lines, ...acceptedLines(assessment).filter((one) => !ids.has(one.findingId))] } } })
+	return draft.draftId
+}
