@@ -104,13 +104,24 @@ test('from the signed report to the delivery report', async ({ page }) => {
 		await press(page, button(page, 'Release'))
 		await expect(page.getByRole('alert').filter({ hasText: 'Not sent: No consent' })).toBeVisible()
 		const given = new Date().toISOString().slice(0, 10)
-		// it was released: once the consent stands the queue may send it by itself at any moment
-		wire.cut = 'answer'
+		// it was released: once the consent stands the queue may send it by itself at any moment. First there is no network
+		wire.cut = 'EHLO'
 		await hostCall(page, 'consents.record', { playerId, consent: { purpose: 'email', recipient: 'Rae Ashdown', decision: 'permit', grantor: { name: 'Rae Ashdown', relation: 'parent' }, method: 'written', given } })
 		await page.waitForTimeout(1500)
 		await shot(page, 'outbox-item')
 		await accessible(page)
 		if (await button(page, 'Release').isVisible()) await press(page, button(page, 'Release')).catch(() => undefined)
+		await press(page, link(page, 'Queue'))
+		const waits = page.getByRole('status').filter({ hasText: 'One message waits to be sent' })
+		await expect(waits).toContainText(/Nothing was sent; it is tried again by itself\..*Next try/, { timeout: 15_000 })
+		await shot(page, 'outbox-offline')
+		await accessible(page)
+		expect(smtp.received.filter((one) => one.to[0] === 'rae@example.org')).toHaveLength(0)
+		// the network is back, and goes again in the middle of the answer
+		wire.cut = 'answer'
+		await press(page, button(page, 'Send now'))
+		await expect(waits).toHaveCount(0)
+		await press(page, link(page, /^LW-/))
 		await expect(page.getByText(/connection broke after the whole message/).first()).toBeVisible({ timeout: 15_000 })
 		await shot(page, 'outbox-uncertain-item')
 		await press(page, link(page, 'Queue'))
