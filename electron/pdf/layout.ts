@@ -107,8 +107,8 @@ const breakBefore = (page: Page) => (node: { headlineLevel?: number; startPositi
 	const following = container?.getFollowingNodesOnPage?.() ?? []
 	return following.length === 0 || (node.headlineLevel <= 2 && (node.startPosition?.top ?? 0) > page.heightPt - page.margins[3] - 11 * page.lineRoom)
 }
-const shortTable = (block: Block | undefined): boolean => block?.kind === 'table' && block.rows.length <= 6 && lengthOf(block.rows.flat()) < keepTogether
-/** Headings go with the short table they stand over. Within what must not break nothing else may ask for a break or for wholeness: pdfmake then drops content without a word. */
+const keepsWhole = (block: Block | undefined): boolean => (block?.kind === 'table' && block.rows.length <= 6 && lengthOf(block.rows.flat()) < keepTogether) || (block?.kind === 'list' && block.items.length <= 6 && lengthOf(block.items) < 600)
+/** Headings, and a sentence that leads on, go with the short table or list they stand over: warning signs are read at one look. Within what must not break nothing else may ask for a break or for wholeness: pdfmake then drops content without a word. */
 function flow(blocks: readonly FlowBlock[], look: Look): Node[] {
 	const drawBlock = (block: FlowBlock) => (draw[block.kind] as (block: FlowBlock, look: Look) => Node)(block, look)
 	const nodes: Node[] = []
@@ -116,10 +116,11 @@ function flow(blocks: readonly FlowBlock[], look: Look): Node[] {
 	while (at < blocks.length) {
 		let end = at
 		for (let one = blocks[end]; one?.kind === 'heading' && !one.newPage; one = blocks[end]) end++
-		if (end > at && shortTable(blocks[end])) {
-			const { unbreakable: _, ...table } = drawBlock(blocks[end]!)
-			const heads = blocks.slice(at, end).map((block) => { const { headlineLevel: _, ...head } = drawBlock(block); return head })
-			nodes.push({ unbreakable: true, stack: [...heads, table] })
+		const leading = blocks[end]
+		if (leading?.kind === 'text' && leading.text.length < 200 && blocks[end + 1]?.kind === 'list') end++
+		if (end > at && keepsWhole(blocks[end])) {
+			const whole = blocks.slice(at, end + 1).map((block) => { const { headlineLevel: _, unbreakable: __, ...node } = drawBlock(block); return node })
+			nodes.push({ unbreakable: true, stack: whole })
 			at = end + 1
 		} else nodes.push(drawBlock(blocks[at++]!))
 	}

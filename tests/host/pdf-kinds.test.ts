@@ -62,6 +62,16 @@ function orphans(pages: Page[], document: LwDocument): string[] {
 		return headings.has(line) ? [line] : []
 	})
 }
+/** Lists of a few short lines that are torn over two pages, away from their heading or from each other. */
+function torn(pages: Page[], document: LwDocument): string[] {
+	const texts = pages.map((page) => tight(words([page])))
+	return document.blocks.flatMap((block, at) => {
+		if (block.kind !== 'list' || block.items.length > 6 || block.items.join('').length >= 600) return []
+		const heading = document.blocks.slice(0, at).findLast((one) => one.kind === 'heading')
+		const all = [...(heading?.kind === 'heading' && document.blocks.slice(document.blocks.indexOf(heading) + 1, at).every((one) => one.kind === 'text' && one.text.length < 200) ? [heading.text] : []), ...block.items].map(tight)
+		return texts.some((text) => all.every((one) => text.includes(one))) ? [] : [block.items.join(' / ')]
+	})
+}
 
 describe('every kind as pages', () => {
 	for (const name of names) it.each(kindNames)(`%s of ${name} reads back whole, in order, inside the margins`, async (kind) => {
@@ -80,6 +90,7 @@ describe('every kind as pages', () => {
 		expect(words(pages)).not.toMatch(/undefined|NaN|\bnull\b|\[object|\{[a-z]+\}/)
 		inside(pages, kind === 'season-chart' ? 34 : kind === 'insert-order' ? 28 : 50)
 		expect(orphans(pages, document)).toEqual([])
+		expect(torn(pages, document)).toEqual([])
 	})
 	const folder = new URL('../engine/pictures/', import.meta.url)
 	const pictures = readdirSync(folder).filter((name) => name.endsWith('.json'))
@@ -94,6 +105,7 @@ describe('every kind as pages', () => {
 			expect(words(pages), kind).not.toMatch(/undefined|NaN|\bnull\b|\[object|\{[a-z]+\}/)
 			inside(pages, kind === 'insert-order' ? 28 : 50)
 			expect(orphans(pages, document), kind).toEqual([])
+			expect(torn(pages, document), kind).toEqual([])
 		}
 	})
 	it.each(names)('holds guardian and referral on one page each: %s', async (name) => {
