@@ -4,7 +4,8 @@ import { expect, type Locator, type Page, test } from '@playwright/test'
 import { shot } from './drive.ts'
 import { startHost } from './host.ts'
 
-const press = async (target: Locator) => { await target.focus(); await target.press('Enter') }
+/** A button that is not ready yet takes no key. */
+const press = async (target: Locator) => { await expect(target).toBeEnabled(); await target.focus(); await target.press('Enter') }
 const type = async (page: Page, target: Locator, text: string) => { await target.focus(); await page.keyboard.press('Control+A'); await page.keyboard.type(text) }
 const choose = async (target: Locator, option: string) => { await target.focus(); await target.selectOption(option) }
 const button = (page: Page, name: string | RegExp) => page.getByRole('button', typeof name === 'string' ? { name, exact: true } : { name })

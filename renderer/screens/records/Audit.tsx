@@ -38,6 +38,8 @@ export function Audit() {
 	const [more, setMore] = useState(false)
 	const [checked, setChecked] = useState<OutputOf<'audit.verify'>>()
 	const { busy, says, done, run } = useAction()
+	// the rows come by themselves: meanwhile no button is taken away
+	const reading = useAction()
 	const page = async (before?: number) => {
 		const answer = await call('audit.page', { limit: onPage, ...(before === undefined ? {} : { before }), ...(wanted ? { function: wanted } : {}), ...(placeOf(places, place) ? { workstation: placeOf(places, place) } : {}) })
 		setPlaces(answer.places)
@@ -46,7 +48,7 @@ export function Audit() {
 		return ''
 	}
 	// biome-ignore lint/correctness/useExhaustiveDependencies: a new choice brings the first page anew
-	useEffect(() => run(() => page()), [wanted, place])
+	useEffect(() => reading.run(() => page()), [wanted, place])
 	const save = async () => {
 		const { csv, rows: count } = await call('audit.export', {})
 		saveText(csv, 'audit-trail.csv', 'text/csv')
@@ -61,12 +63,12 @@ export function Audit() {
 				<Button variant="outlined" disabled={busy} onClick={() => run(save)}>Save as a table (CSV)</Button>
 				<PrintButton what="these rows" />
 			</Box>
-			<Trouble says={says} />
+			<Trouble says={says || reading.says} />
 			{done && <Alert severity="success" role="status">{done}</Alert>}
 			{checked && checked.problems.length === 0 && <Alert severity="success" role="status">{checked.rows} rows checked{checked.awayRows > 0 ? `, and ${checked.awayRows} that laptops brought home` : ''}: none is missing, none was altered.</Alert>}
 			{checked && checked.problems.length > 0 && <Alert severity="error" role="alert"><Box component="ul" sx={{ m: 0, pl: 2.5 }}>{checked.problems.map((one) => <li key={one}>{one}</li>)}</Box></Alert>}
 			<Rows label="Audit rows" heads={['Row', 'When', 'Who', 'Role', 'Did', 'What', 'Outcome']} empty="No rows." rows={rows.map((row) => ({ key: String(row.seq), cells: [row.seq, timeWords(row.utcTime), row.person || 'nobody', row.role, did[row.function], whatOf(row), outcomes[row.outcome]] }))} />
-			{more && <Box><Button variant="outlined" disabled={busy} onClick={() => run(() => page(rows.at(-1)?.seq))}>Older rows</Button></Box>}
+			{more && <Box><Button variant="outlined" disabled={reading.busy} onClick={() => reading.run(() => page(rows.at(-1)?.seq))}>Older rows</Button></Box>}
 			<Typography variant="body2" color="textSecondary">Times are shown in the zone of this PC.</Typography>
 		</Panel>
 	)
