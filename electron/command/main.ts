@@ -34,6 +34,8 @@ try {
 	if (error instanceof BadInput) {
 		process.stderr.write(`${error.lines.join('\n')}\n`)
 		process.exitCode = 2
+	} else if ((error as NodeJS.ErrnoException).code === 'EPIPE') {
+		// whoever reads the answer has seen enough
 	} else {
 		process.stderr.write(`lastwright: ${error instanceof Error ? error.message : String(error)}\n`)
 		process.exitCode = 1
