@@ -149,12 +149,16 @@ export function outboxCalls(state: State, deps: Deps, post: Post) {
 			const block = blocked(state, deps, old.playerId, recipient, old.kind, old.channel)
 			if (block) throw new Refusal(block)
 			const due = dayHere(deps.now())
-			if (version === 'newest') {
-				const made = await makeDocument(state, deps, { visitId: old.visitId, kind: old.kind, recipient })
-				return deps.store.together(() => { keepDocument(deps, made); return { itemId: putNew(state, deps, { ...old, recipient, due, resend: { of: itemId, reason } }, made).itemId } })
-			}
-			storedDocument(deps, old.documentId, old.sha256)
-			return { itemId: putNew(state, deps, { ...old, recipient, due, resend: { of: itemId, reason } }, old).itemId }
+			const made = version === 'newest' ? await makeDocument(state, deps, { visitId: old.visitId, kind: old.kind, recipient }) : undefined
+			if (!made) storedDocument(deps, old.documentId, old.sha256)
+			return deps.store.together(() => {
+				if (made) keepDocument(deps, made)
+				const next = putNew(state, deps, { ...old, recipient, due, resend: { of: itemId, reason } }, made ?? old)
+				// what came back is settled by the one that goes out in its place
+				const now = itemOf(state, itemId)
+				if (now.state === 'returned') move(state, deps, now, 'closed', `Sent again as ${numberOf(next.itemId)}: ${reason}`)
+				return { itemId: next.itemId }
+			})
 		},
 		/** A report of the mail system: matched by what we gave with the message, never by the address alone where two were sent. */
 		'outbox.readReport': ({ text }: InputOf<'outbox.readReport'>): OutputOf<'outbox.readReport'> => {

@@ -291,6 +291,12 @@ test('draft, print and hand-over leave only when given out and ticked; a newer v
 	expect(await item(app, newest)).toMatchObject({ version: 2, state: 'to-check', resend: { of: paper, reason: 'amended' } })
 	const same = (await app.ask('outbox.resend', { itemId: paper, version: 'same', reason: 'lost in the post' })).itemId
 	expect((await item(app, same)).sha256).toBe((await item(app, paper)).sha256)
+	// what came back is settled by the one that goes out in its place; what did not come back stays as it is
+	expect((await item(app, paper)).state).toBe('sent')
+	await app.ask('outbox.confirm', { itemId: paper, what: 'returned', note: 'not known at this address' })
+	const third = await app.ask('outbox.resend', { itemId: paper, version: 'newest', reason: 'the address was asked' })
+	expect(await item(app, paper)).toMatchObject({ state: 'closed', history: expect.arrayContaining([expect.objectContaining({ state: 'closed', says: expect.stringMatching(/^Sent again as LW-[0-9A-F]{8}: the address was asked$/) })]) })
+	expect((await item(app, third.itemId)).resend.of).toBe(paper)
 
 	expect((await app.refused('outbox.sentInError', { itemId: newest, what: 'wrong person', noticedAt: '2027-01-20T08:00:00.000Z' })).message).toMatch(/did not leave/)
 	const { breachId } = await app.ask('outbox.sentInError', { itemId: paper, what: 'wrong person', noticedAt: '2027-01-20T08:00:00.000Z' })
