@@ -14,7 +14,7 @@ export const demoPassphrase = 'demo demo'
 const demoSchema = z.strictObject({ clinic: clinicSchema, players: z.array(z.strictObject({ player: playerSchema, visits: z.array(visitSchema) })) })
 
 /** The demo's clinician accepts every caution and stop as it stands; a real one decides line by line. */
-export const acceptedLines = ({ findings }: Assessment): Decision[] => findings.filter((one) => !quiet(one)).map(({ id }) => ({ findingId: id, choice: 'accept' }))
+export const acceptedLines = ({ findings }: Assessment): Decision[] => findings.filter((one) => !quiet(one)).map(({ id, says }) => ({ findingId: id, choice: 'accept', about: says }))
 /** Goes through the same calls as the screens. Visits but the last are signed; the last stays an open draft. @throws Error naming the call that refused */
 export async function seedDemo(app: App): Promise<void> {
 	const { clinic, players } = demoSchema.parse(JSON.parse(readFileSync(new URL('../assets/demo/demo.json', import.meta.url), 'utf8')))

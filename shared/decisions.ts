@@ -8,6 +8,8 @@ export const decisionSchema = z.strictObject({
 	/** The words that stand, where changed or added. */
 	says: z.string().max(1000).optional(),
 	why: z.string().max(500).optional(),
+	/** The suggestion as it read when this was decided: where it reads otherwise now, the decision is asked for again. */
+	about: z.string().max(4000).optional(),
 })
 /** What the clinician made of one element of an insert; a change, a drop or an addition keeps its reason. */
 export const insertDecisionSchema = z.strictObject({
@@ -38,4 +40,9 @@ export type InsertDecision = z.infer<typeof insertDecisionSchema>
 export type ScreeningDone = z.infer<typeof screeningDoneSchema>
 export type Decision = z.infer<typeof decisionSchema>
 export type Decisions = z.infer<typeof decisionsSchema>
+/** The line about a finding; undefined where there is none, or where the finding reads otherwise than when it was decided. @param words the finding's own, now */
+export function standingLine({ lines }: Decisions, id: string, words = ''): Decision | undefined {
+	const line = lines.find((one) => one.findingId === id)
+	return line?.about !== undefined && words !== '' && line.about !== words ? undefined : line
+}
 export const noDecisions: Decisions = { lines: [], actions: [] }

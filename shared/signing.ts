@@ -1,15 +1,15 @@
 /** What keeps a visit from being signed: the screen asks it before its button, the host again before anything is frozen. Pure. */
 import type { Assessment } from './assessment.ts'
-import type { Decisions } from './decisions.ts'
+import { type Decisions, standingLine } from './decisions.ts'
 import type { Finding } from './finding.ts'
 import type { Protocol } from './protocol/protocol.ts'
 import { actionWords } from './report/words.ts'
 
 /** Notes and advice may stand undecided: they are printed in the words of the suggestion. */
 export const quiet = (one: Pick<Finding, 'level'>): boolean => one.level === 'note' || one.level === 'advise'
-/** True once a choice stands; a change counts when its words differ from the engine's. */
-export function isDecided({ lines }: Decisions, id: string, words = ''): boolean {
-	const line = lines.find((one) => one.findingId === id)
+/** True once a choice stands; a change counts when its words differ from the engine's. What was decided about other words is asked again. */
+export function isDecided(decisions: Decisions, id: string, words = ''): boolean {
+	const line = standingLine(decisions, id, words)
 	if (!line) return false
 	return line.choice !== 'change' || (!!line.says?.trim() && line.says.trim() !== words.trim())
 }
@@ -26,6 +26,9 @@ export function signingBlocks({ decisions, raw }: { decisions: Decisions; raw: R
 	const add = (path: string, says: string) => { blocks.push({ path, says }) }
 	const open = assessment.findings.filter((one) => !quiet(one) && !isDecided(decisions, one.id, one.says)).length
 	if (open > 0) add('decisions.lines', `Caution and stop findings without a decision: ${open}. Decide each one in Decide.`)
+	// words of the clinician, or a line left out, on what is no longer so; an accepted note is printed as it reads now
+	const overtaken = assessment.findings.filter((one) => quiet(one) && !standingLine(decisions, one.id, one.says) && ['change', 'drop'].includes(decisions.lines.find((line) => line.findingId === one.id)?.choice ?? '')).length
+	if (overtaken > 0) add('decisions.lines', `Notes or advice that read otherwise than when you changed or dropped them: ${overtaken}. Look at them again in Decide.`)
 	const [first] = Object.keys(raw)
 	if (first !== undefined) add(first, `Fields that are not a value yet: ${Object.keys(raw).length}. Correct or clear each one.`)
 	for (const { choice, findingId, says } of decisions.lines) {

@@ -63,7 +63,9 @@ export function openDraft(state: State, deps: Deps, { playerId, visitDate }: Inp
 	if (open) {
 		const draft = deps.store.draft(open[0])
 		if (!draft) throw new Refusal('The draft is gone from the disk. Restore it from a backup.')
-		return { draft: { draftId: open[0], playerId, savedAt: draft.at, content: draftContentSchema.parse((draft.value as DraftValue).content) }, earlier }
+		const content = draftContentSchema.parse((draft.value as DraftValue).content)
+		// a corrected birth date counts at once, as it does when the visit is signed
+		return { draft: { draftId: open[0], playerId, savedAt: draft.at, content: { ...content, visit: { ...content.visit, player } } }, earlier }
 	}
 	if (player.birthDate >= visitDate) throw new Refusal(`The birth date ${player.birthDate} is not before the visit date ${visitDate}. Correct the player's details first.`)
 	const content: DraftContent = { visit: { format: 'lastwright-visit', version: 1, player, visitDate, screening: {} }, raw: {}, decisions: noDecisions }

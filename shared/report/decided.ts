@@ -1,14 +1,13 @@
-/** What stands after the clinician's decisions: dropped lines are gone, changed lines carry the clinician's words. */
+/** What stands after the clinician's decisions: dropped lines are gone, changed lines carry the clinician's words; a finding that reads otherwise than when it was decided stands in its own words. */
 import type { Assessment, FeatureWish } from '../assessment.ts'
-import type { Decisions } from '../decisions.ts'
+import { type Decisions, standingLine } from '../decisions.ts'
 import type { Finding } from '../finding.ts'
 
 export interface StandingLine { id: string; says: string; level: Finding['level']; topic: Finding['topic']; finding?: Finding }
 
 export function standingLines(assessment: Assessment, decisions: Decisions): StandingLine[] {
-	const byId = new Map(decisions.lines.map((line) => [line.findingId, line]))
 	const kept = assessment.findings.flatMap((finding): StandingLine[] => {
-		const decision = byId.get(finding.id)
+		const decision = standingLine(decisions, finding.id, finding.says)
 		if (decision?.choice === 'drop') return []
 		return [{ id: finding.id, says: decision?.choice === 'change' && decision.says ? decision.says : finding.says, level: finding.level, topic: finding.topic, finding }]
 	})

@@ -5,6 +5,7 @@ import { describe, expect, it } from 'vitest'
 import { assess } from '../../shared/assess.ts'
 import { clinicSchema } from '../../shared/clinic.ts'
 import { type Decisions, noDecisions } from '../../shared/decisions.ts'
+import { standingLines } from '../../shared/report/decided.ts'
 import { sentences } from '../../shared/report/catalogue/en.ts'
 import { placeholdersOf, speakFrom, textProblems } from '../../shared/report/catalogue/speak.ts'
 import { type ClubConsent, clubFields, coachLetter, NoConsent, practicalLimits, squadForClub } from '../../shared/report/club.ts'
@@ -24,6 +25,18 @@ const on = '2027-03-01'
 const consent: ClubConsent = { id: 'C-7', purpose: 'coach', decision: 'permit', given: '2027-01-20', until: '2027-12-31' }
 const report = (visit: Visit, decisions: Decisions = noDecisions, more: object = {}) => playerReport({ visit, assessment: assess(visit), decisions, clinic, signedAt: undefined, draft: true, ...more })
 
+describe('decisions', () => {
+	const visit = read(json('visit-adult.json')), assessment = assess(visit)
+	it('stand while the finding reads as it did, and fall when it reads otherwise; a line without what it was about stands', () => {
+		const { id, says } = assessment.findings.find((one) => one.level === 'advise')!
+		const printed = (line: Decisions['lines'][number]) => standingLines(assessment, { ...noDecisions, lines: [line] }).find((one) => one.id === id)?.says
+		expect(printed({ findingId: id, choice: 'drop', about: says })).toBeUndefined()
+		expect(printed({ findingId: id, choice: 'drop' })).toBeUndefined()
+		expect(printed({ findingId: id, choice: 'drop', about: 'It read otherwise.' })).toBe(says)
+		expect(printed({ findingId: id, choice: 'change', says: 'My words.', about: says })).toBe('My words.')
+		expect(printed({ findingId: id, choice: 'change', says: 'My words.', about: 'It read otherwise.' })).toBe(says)
+	})
+})
 describe('the catalogue', () => {
 	it('fills every placeholder and refuses a missing one', () => {
 		const t = speakFrom()

@@ -125,6 +125,14 @@ describe('a visit from set-up to reopening', () => {
 		expect(digestOf({ ...frozen, visit: { ...frozen.visit, notes: 'changed' } })).not.toBe(digest)
 		app.close()
 	})
+	test('a birth date corrected while a draft is open counts in it at once, and no entry is lost', async () => {
+		const { app, playerId } = await withPlayer()
+		const { draftId, content } = await saved(app, playerId, { visit: measured })
+		await app.ask('players.save', { playerId, player: { ...player, birthDate: '2011-05-06' } })
+		const { draft } = await draftOf(app, playerId)
+		expect(draft).toMatchObject({ draftId, content: { ...content, visit: { ...content.visit, player: { ...player, birthDate: '2011-05-06' } } } })
+		app.close()
+	})
 	test('a corrected player is a new record, and the signed visit keeps the old words', async () => {
 		const { app, here, playerId } = await withPlayer()
 		const { draftId } = await saved(app, playerId)
@@ -184,6 +192,27 @@ describe('signing is refused', () => {
 		expect(await blocks()).toEqual([{ path: 'decisions.heelRaiseWhy', message: expect.stringContaining('above 10 mm') }])
 		expect(app.drawn.count).toBe(0)
 		await put({ lines: cautions, heelRaiseMm: { left: 11, right: 11 }, heelRaiseWhy: 'long tried, no complaint' })
+		await app.ask('visits.sign', { draftId })
+		app.close()
+	})
+	test('while a finding reads otherwise than when it was decided', async () => {
+		const { app, playerId } = await withPlayer()
+		// a seated stance is a caution; feet of different length are advice that names the difference
+		const { draftId, content } = await saved(app, playerId, { visit: { feet: { stance: 'seated', left: { heelToToeMm: 246 }, right: { heelToToeMm: 256 } } } })
+		const put = (left: number, lines: DraftContent['decisions']['lines']) => app.ask('drafts.save', { draftId, content: { ...content, visit: { ...content.visit, feet: { stance: 'seated', left: { heelToToeMm: left }, right: { heelToToeMm: 256 } } }, decisions: { ...content.decisions, lines } } })
+		const at = (id: string) => assess(content.visit).findings.find((one) => one.id === id)!
+		const seated = acceptedLines(assess(content.visit)), difference = at('sizing.side-difference.both')
+		expect(difference.says).toContain('10 mm longer')
+		const about = difference.says, findingId = difference.id
+		for (const line of [{ findingId, choice: 'drop', about } as const, { findingId, choice: 'change', says: 'Right 10 mm longer: two pairs of one model.', about } as const]) {
+			await put(247, [...seated, line])
+			expect((await app.refused('visits.sign', { draftId })).problems).toEqual([{ path: 'decisions.lines', message: 'Notes or advice that read otherwise than when you changed or dropped them: 1. Look at them again in Decide.' }])
+		}
+		// a caution accepted in other words counts as undecided
+		await put(247, seated.map((one) => ({ ...one, about: 'The feet were measured lying down.' })))
+		expect((await app.refused('visits.sign', { draftId })).problems?.[0]?.message).toBe(`Caution and stop findings without a decision: ${seated.length}. Decide each one in Decide.`)
+		// advice that was accepted is printed as it reads now; decided again, it stands
+		await put(247, [...seated, { findingId, choice: 'accept', about }])
 		await app.ask('visits.sign', { draftId })
 		app.close()
 	})

@@ -83,7 +83,13 @@ test('a signed visit is amended, both versions stay, and one is marked as entere
 		await expect(heel).not.toHaveValue('')
 		await type(page, heel, '251 252')
 		await page.keyboard.press('Enter')
+		// what reads otherwise after the correction is asked again, with what it said before
+		await press(step(page, 'Decide'))
+		const again = page.getByRole('note').filter({ hasText: 'This reads otherwise than when you accepted it. Decide again. Before it read' })
+		await expect(again.first()).toBeVisible()
+		await shot(page, 'decide-again')
 		await decideAll(page)
+		await expect(again).toHaveCount(0)
 		await expect(page.getByText(/^Saved \d\d:/)).toBeVisible()
 		await page.waitForTimeout(1000)
 		await expect(page.getByText(/^Saved \d\d:/)).toBeVisible()

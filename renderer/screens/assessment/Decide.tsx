@@ -11,7 +11,7 @@ import { Basis, sentence } from '../../parts/Basis.tsx'
 import { DateField } from '../../parts/DateField.tsx'
 import { ReportPreview } from '../../parts/DocumentView.tsx'
 import { dayInWords } from '../../parts/dates.ts'
-import { type ActionRow, acceptQuiet, actionRows, addOwn, type Choice, choose, decide, findingsToDecide, levels, lineOf, type MergedWish, mergeWishes, ownLines, raiseLimits, raiseTexts, readRaise, removeLine, reviewPath, reword, setActions, setRaise, setReview, undecidedFindings, undecidedWishes, wishesOf } from './decisions.ts'
+import { type ActionRow, acceptQuiet, actionRows, addOwn, type Choice, choose, decide, findingsToDecide, leftQuiet, levels, lineOf, type MergedWish, mergeWishes, overtaken, ownLines, raiseLimits, raiseTexts, readRaise, removeLine, reviewPath, reword, setActions, setRaise, setReview, undecidedFindings, undecidedWishes, wishesOf } from './decisions.ts'
 import { Insert } from './Insert.tsx'
 import { Lacing } from './Lacing.tsx'
 import { ShelfMatch } from './ShelfMatch.tsx'
@@ -23,7 +23,7 @@ const actionHints: readonly ActionRow[] = [
 	{ what: 'Calf stretching, knee straight and bent', when: 'daily until the review', who: 'player' },
 	{ what: 'Measure both feet again', when: 'at the review date', who: 'clinic' },
 ]
-const choices: readonly { choice: Choice; title: string }[] = [{ choice: 'accept', title: 'Accept' }, { choice: 'change', title: 'Change' }, { choice: 'drop', title: 'Drop' }]
+const choices: readonly { choice: Choice; title: string; done: string }[] = [{ choice: 'accept', title: 'Accept', done: 'accepted' }, { choice: 'change', title: 'Change', done: 'changed' }, { choice: 'drop', title: 'Drop', done: 'dropped' }]
 
 function Section({ title, children }: { title: string; children: ReactNode }) {
 	const id = useId()
@@ -39,7 +39,8 @@ function Choose(props: { about: string; value: Choice | undefined; set: (choice:
 	</ToggleButtonGroup>
 }
 function FindingRow({ finding, draft, change }: { finding: Finding } & Pick<StepProps, 'draft' | 'change'>) {
-	const line = lineOf(draft, finding.id)
+	const before = overtaken(draft, finding)
+	const line = before ? undefined : lineOf(draft, finding.id)
 	const choice = line && line.choice !== 'add' ? line.choice : undefined
 	const unsaid = choice === 'change' && !isDecided(draft.decisions, finding.id, finding.says)
 	return <Paper variant="outlined" sx={{ px: 2, py: 1 }}>
@@ -49,6 +50,7 @@ function FindingRow({ finding, draft, change }: { finding: Finding } & Pick<Step
 				<Typography sx={{ ...sentence, flex: '1 1 14rem', ...(choice === 'drop' ? { textDecoration: 'line-through', color: 'text.secondary' } : {}) }}>{finding.says}</Typography>
 			</Stack>
 		} end={<Choose about={finding.says} value={choice} set={(next) => change((now) => choose(now, finding.id, next, finding.says))} />} />
+		{before && <Alert severity="warning" role="note" sx={{ mt: 1 }}>This reads otherwise than when you {choices.find((one) => one.choice === before.choice)?.done ?? 'decided on'} it. Decide again. Before it read: “{before.about}”{before.says ? ` You wrote: “${before.says}”` : ''}</Alert>}
 		{choice === 'change' && <Stack spacing={1.5} sx={{ mt: 1 }}>
 			<Words label="Words that stand" lines max={1000} value={line?.says ?? ''} error={unsaid} hint={unsaid ? 'Not decided yet: write other words here, or choose Accept or Drop.' : ''} set={(says) => change((now) => reword(now, finding.id, { says }))} />
 			<Words label="Why" max={500} value={line?.why ?? ''} set={(why) => change((now) => reword(now, finding.id, { why }))} />
@@ -59,7 +61,7 @@ function FindingRow({ finding, draft, change }: { finding: Finding } & Pick<Step
 function Findings({ draft, change, assessment }: Pick<StepProps, 'draft' | 'change' | 'assessment'>) {
 	const findings = assessment ? findingsToDecide(assessment) : []
 	const left = assessment ? undecidedFindings(draft, assessment).length : 0
-	const bulk = findings.filter((one) => quiet(one) && !lineOf(draft, one.id)).length
+	const bulk = leftQuiet(draft, findings).length
 	return <Section title="Findings">
 		<Stack spacing={2}>
 			<Stack direction="row" spacing={2} useFlexGap sx={{ alignItems: 'center', flexWrap: 'wrap' }}>

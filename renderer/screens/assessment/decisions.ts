@@ -1,7 +1,7 @@
 /** What the Decide and Sign steps do to a draft. Pure. */
 import type { Assessment, FeatureWish, PerSide } from '../../../shared/assessment.ts'
 import type { DraftContent } from '../../../shared/contract.ts'
-import { type Decision, type Decisions, decisionsSchema } from '../../../shared/decisions.ts'
+import { type Decision, type Decisions, decisionsSchema, standingLine } from '../../../shared/decisions.ts'
 import type { Finding, Level } from '../../../shared/finding.ts'
 import { isDecided, quiet } from '../../../shared/signing.ts'
 import type { Feature } from '../../../shared/visit/terms.ts'
@@ -34,16 +34,21 @@ function put(draft: DraftContent, id: string, line: Decision | undefined): Draft
 	if (!line) return decide(draft, { lines: lines.filter((one) => one.findingId !== id) })
 	return decide(draft, { lines: lineOf(draft, id) ? lines.map((one) => (one.findingId === id ? line : one)) : [...lines, line] })
 }
-/** Records a choice; null takes the decision back. `words` are the engine's, offered for changing. */
+/** Records a choice; null takes the decision back. `words` are the engine's, offered for changing unless the clinician wrote others before. */
 export function choose(draft: DraftContent, id: string, choice: Choice | null, words = ''): DraftContent {
 	if (!choice) return put(draft, id, undefined)
-	const why = lineOf(draft, id)?.why
-	return put(draft, id, { findingId: id, choice, ...(choice === 'change' ? { says: words } : {}), ...(why && choice !== 'accept' ? { why } : {}) })
+	const { why, says } = lineOf(draft, id) ?? {}
+	return put(draft, id, { findingId: id, choice, ...(choice === 'change' ? { says: says ?? words } : {}), ...(why && choice !== 'accept' ? { why } : {}), ...(words ? { about: words } : {}) })
 }
 /** Changes the words of a line that is there. */
 export function reword(draft: DraftContent, id: string, words: { says?: string; why?: string }): DraftContent {
 	const line = lineOf(draft, id)
 	return line ? put(draft, id, { ...line, ...words }) : draft
+}
+/** The decision made about other words than the finding's now; undefined where there is none. */
+export function overtaken(draft: DraftContent, { id, says }: Finding): Decision | undefined {
+	const line = lineOf(draft, id)
+	return line && !standingLine(draft.decisions, id, says) ? line : undefined
 }
 export const removeLine = (draft: DraftContent, id: string): DraftContent => put(draft, id, undefined)
 export const ownLines = (draft: DraftContent): Decision[] => draft.decisions.lines.filter((one) => one.choice === 'add')
@@ -53,9 +58,11 @@ export function addOwn(draft: DraftContent): DraftContent {
 	const id = `own.${highest + 1}`
 	return put(draft, id, { findingId: id, choice: 'add', says: '' })
 }
+/** Notes and advice without a decision, or accepted in other words; what was changed or dropped in other words is looked at singly. */
+export const leftQuiet = (draft: DraftContent, findings: readonly Finding[]): Finding[] => findings.filter((one) => quiet(one) && (!lineOf(draft, one.id) || overtaken(draft, one)?.choice === 'accept'))
 /** Accepts the notes and advice without a decision; caution and stop are never accepted in bulk. */
 export function acceptQuiet(draft: DraftContent, findings: readonly Finding[]): DraftContent {
-	return findings.filter((one) => quiet(one) && !lineOf(draft, one.id)).reduce((now, one) => choose(now, one.id, 'accept'), draft)
+	return leftQuiet(draft, findings).reduce((now, one) => choose(now, one.id, 'accept', one.says), draft)
 }
 export interface MergedWish { id: string; feature: Feature; reasons: FeatureWish[] }
 /** One row per feature, its reasons gathered, in the order first wished. */
