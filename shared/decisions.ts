@@ -19,6 +19,8 @@ export const insertDecisionSchema = z.strictObject({
 	option: z.string().max(80).optional(),
 	says: z.string().max(500).optional(),
 	why: z.string().max(500).optional(),
+	/** An accepted element as it read then; where the proposal reads otherwise now, it is open again. */
+	about: z.string().max(500).optional(),
 }).refine((one) => one.choice === 'accept' || !!one.why?.trim(), { path: ['why'], message: 'a reason is needed to change, drop or add an element' })
 /** What was done about the warning signs of one limb: it releases only the items named. */
 export const screeningDoneSchema = z.strictObject({ side: z.enum(['left', 'right']), done: z.string().trim().min(1).max(1000), items: z.array(z.string().min(1).max(120)).min(1).max(100), on: z.iso.date().optional() })

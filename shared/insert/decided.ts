@@ -4,7 +4,7 @@ import type { Decisions, InsertDecision } from '../decisions.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import { bothSides, perSide, rounded } from '../visit/sides.ts'
 import type { Side, Visit } from '../visit/visit.ts'
-import { insert, type InsertRoom, type Released } from './insert.ts'
+import { elementText, insert, type InsertRoom, type Released } from './insert.ts'
 
 export interface DecidedElement { element: InsertElement; decision?: InsertDecision; proposed?: InsertElement }
 export interface DecidedInsert { result: InsertResult; left: DecidedElement[]; right: DecidedElement[] }
@@ -47,7 +47,7 @@ export function withDecisions(elements: readonly InsertElement[], decisions: rea
 	const changed = (element: InsertElement, decision: InsertDecision): InsertElement => ({ ...element, ...(decision.value === undefined ? {} : { value: decision.value }), ...(decision.option === undefined ? {} : { choice: decision.option }), ...(decision.says === undefined ? {} : { says: decision.says }) })
 	const kept = elements.flatMap((element): DecidedElement[] => {
 		const decision = decisions.findLast((one) => one.element === element.element && one.choice !== 'add')
-		if (!decision) return [{ element }]
+		if (!decision || (decision.choice === 'accept' && decision.about !== undefined && decision.about !== elementText(element))) return [{ element }]
 		if (decision.choice === 'drop') return []
 		return decision.choice === 'change' ? [{ element: changed(element, decision), decision, proposed: element }] : [{ element, decision }]
 	})

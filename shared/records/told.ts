@@ -43,7 +43,7 @@ function byId(path: string, part: Told['part'], before: string, after: string, w
 const wordsOfDecision = (one: Loose) => [choices[one.choice as keyof typeof choices], one.says, one.why].filter(Boolean).join(': ')
 /** Differences in words; the tick for consent is set anew for each version and is no difference, nor is what a decision was about. Of the results only the findings are told. */
 export function toldDifferences(differences: readonly Difference[]): Told[] {
-	return differences.filter((one) => one.path !== 'decisions.consentNoted' && !/^decisions\.lines\.\d+\.about$/.test(one.path)).flatMap(({ path, before, after }): Told[] => {
+	return differences.filter((one) => one.path !== 'decisions.consentNoted' && !/^decisions\.(lines|insert\.(left|right))\.\d+\.about$/.test(one.path)).flatMap(({ path, before, after }): Told[] => {
 		const [first = '', ...rest] = path.split('.')
 		const part = parts[first] ?? 'result'
 		if (path === 'decisions.lines') return byId(path, part, before, after, wordsOfDecision)

@@ -148,4 +148,10 @@ describe('stops and decisions', () => {
 		expect(decided.at(-1)).toMatchObject({ element: { element: 'heel-cushion', value: 3 } })
 		expect(decisionsSchema.safeParse({ ...noDecisions, insert: { left: [{ element: 'cover', choice: 'drop' }] } }).success).toBe(false)
 	})
+	it('an accepted element is open again where the proposal reads otherwise', () => {
+		const elements = assess(visit(painful)).insert.left.elements
+		const post = (about: string) => withDecisions(elements, [{ element: 'rearfoot-post-medial', choice: 'accept', about }]).find((one) => one.element.element === 'rearfoot-post-medial')
+		expect(post('medial rearfoot post 4 deg')).toMatchObject({ element: { value: 4 }, decision: { choice: 'accept' } })
+		expect(post('medial rearfoot post 2 deg')).toEqual({ element: expect.objectContaining({ value: 4 }) })
+	})
 })

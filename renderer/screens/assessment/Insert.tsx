@@ -77,7 +77,7 @@ function Foot({ side, result, draft, change }: { side: Side; result: ReturnType<
 						</Box>
 					} end={
 						<Box role="group" aria-label={`Insert, ${side}: ${elementWords[element.element as keyof typeof elementWords] ?? element.element}`}>
-							<Button aria-pressed={decision?.choice === 'accept'} onClick={() => change((now) => withElement(now, side, element.element, decision?.choice === 'accept' ? undefined : { element: element.element, choice: 'accept' }))}>Accept</Button>
+							<Button aria-pressed={decision?.choice === 'accept'} onClick={() => change((now) => withElement(now, side, element.element, decision?.choice === 'accept' ? undefined : { element: element.element, choice: 'accept', about: elementText(element) }))}>Accept</Button>
 							<Button onClick={() => setEditing({ element: element.element, kind: 'change' })}>Change</Button>
 							<Button onClick={() => (decision?.choice === 'add' ? change((now) => withElement(now, side, element.element, undefined)) : setEditing({ element: element.element, kind: 'drop' }))}>Drop</Button>
 						</Box>
