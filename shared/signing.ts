@@ -3,6 +3,7 @@ import type { Assessment } from './assessment.ts'
 import { type Decisions, standingLine } from './decisions.ts'
 import type { Finding } from './finding.ts'
 import type { Protocol } from './protocol/protocol.ts'
+import { overtakenMarks } from './report/marked.ts'
 import { actionWords } from './report/words.ts'
 
 /** Notes and advice may stand undecided: they are printed in the words of the suggestion. */
@@ -29,6 +30,8 @@ export function signingBlocks({ decisions, raw }: { decisions: Decisions; raw: R
 	// words of the clinician, or a line left out, on what is no longer so; an accepted note is printed as it reads now
 	const overtaken = assessment.findings.filter((one) => quiet(one) && !standingLine(decisions, one.id, one.says) && ['change', 'drop'].includes(decisions.lines.find((line) => line.findingId === one.id)?.choice ?? '')).length
 	if (overtaken > 0) add('decisions.lines', `Notes or advice that read otherwise than when you changed or dropped them: ${overtaken}. Look at them again in Decide.`)
+	const marks = overtakenMarks(decisions, assessment).length
+	if (marks > 0) add('decisions.lines', `Models to try or changes to the boot that would print as they read before: ${marks}. Take the new words, or take the mark off, in Decide.`)
 	const [first] = Object.keys(raw)
 	if (first !== undefined) add(first, `Fields that are not a value yet: ${Object.keys(raw).length}. Correct or clear each one.`)
 	for (const { choice, findingId, says } of decisions.lines) {

@@ -11,12 +11,14 @@ import { placeholdersOf, speakFrom, textProblems } from '../../shared/report/cat
 import { type ClubConsent, clubFields, coachLetter, NoConsent, practicalLimits, squadForClub } from '../../shared/report/club.ts'
 import { contrastWords, leastRatio, ratioOnWhite, textOn } from '../../shared/report/colour.ts'
 import { toHtml } from '../../shared/report/html.ts'
+import { modelWords, overtakenMarks, workKey, workWords } from '../../shared/report/marked.ts'
 import { kinds } from '../../shared/report/kinds.ts'
 import { safeLogo, safeSvg } from '../../shared/report/logo.ts'
 import { playerReport } from '../../shared/report/player.ts'
 import { countsOf, fleschEase, fleschKincaid, readabilityOf, smog, syllablesOf } from '../../shared/report/readability.ts'
 import { isoWeek, seasonChart } from '../../shared/report/season-chart.ts'
 import { dateWords } from '../../shared/report/words.ts'
+import { shelfSchema } from '../../shared/visit/shelf.ts'
 import type { Visit } from '../../shared/visit/visit.ts'
 import { clinic, json, read } from '../demo.ts'
 
@@ -35,6 +37,13 @@ describe('decisions', () => {
 		expect(printed({ findingId: id, choice: 'drop', about: 'It read otherwise.' })).toBe(says)
 		expect(printed({ findingId: id, choice: 'change', says: 'My words.', about: says })).toBe('My words.')
 		expect(printed({ findingId: id, choice: 'change', says: 'My words.', about: 'It read otherwise.' })).toBe(says)
+	})
+	it('to try a model or change a boot are asked again where size or words are others now', () => {
+		const matched = assess(read(json('visit-adolescent.json')), [], undefined, shelfSchema.parse(json('shelf.json')))
+		const model = matched.footwear.ranked.find((one) => one.verdict !== 'unsuitable')!, work = [...(matched.footwear.modifications ?? []), ...(matched.footwear.lacing ?? [])][0]!
+		const marks = (modelSays: string, workSays: string) => overtakenMarks({ ...noDecisions, lines: [{ findingId: `model.${model.id}`, choice: 'accept', says: modelSays }, { findingId: `work.${workKey(work)}`, choice: 'accept', says: workSays }, { findingId: 'model.gone', choice: 'accept', says: 'A model that is proposed no more' }] }, matched).map((one) => one.says)
+		expect(marks(modelWords(model), workWords(work))).toEqual([])
+		expect(marks(`${model.name}, size 1 UK`, 'Other words')).toEqual([`${model.name}, size 1 UK`, 'Other words'])
 	})
 })
 describe('the catalogue', () => {

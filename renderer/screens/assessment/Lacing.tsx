@@ -4,6 +4,7 @@ import { useId } from 'react'
 import type { FootwearWork } from '../../../shared/assessment.ts'
 import { lacingFigure } from '../../../shared/footwear/lacing-figure.ts'
 import { type LacingId, lacingIds } from '../../../shared/footwear/lacing.ts'
+import { workKey, workTitle, workWords } from '../../../shared/report/marked.ts'
 import { Basis } from '../../parts/Basis.tsx'
 import { Picture } from '../../parts/Picture.tsx'
 import { marksOf, setMark } from './marks.ts'
@@ -11,8 +12,6 @@ import type { StepProps } from './stepProps.ts'
 import { workFigure } from './workFigures.ts'
 
 const isLacing = (id: string): id is LacingId => (lacingIds as readonly string[]).includes(id)
-const sideWords = { left: ', left', right: ', right', both: '' } as const
-const keyOf = (one: FootwearWork) => `${one.id}.${one.side}`
 /** A lacing is drawn for the shoe it is for; one for both is drawn for the right. */
 function figureOf({ id, side }: FootwearWork) {
 	const shown = side === 'left' ? 'left' : 'right'
@@ -20,19 +19,18 @@ function figureOf({ id, side }: FootwearWork) {
 }
 function Work({ one, draft, change }: { one: FootwearWork } & Pick<StepProps, 'draft' | 'change'>) {
 	const drawn = figureOf(one)
-	const title = `${one.name}${sideWords[one.side]}`
-	const words = `${title}. ${one.says}`
-	const line = marksOf(draft, 'work').find((each) => each.findingId === `work.${keyOf(one)}`)
+	const title = workTitle(one), words = workWords(one)
+	const line = marksOf(draft, 'work').find((each) => each.findingId === `work.${workKey(one)}`)
 	return (
 		<Paper component="li" variant="outlined" sx={{ p: 2, display: 'grid', gridTemplateColumns: { xs: '1fr', sm: drawn ? '1fr auto' : '1fr' }, gap: 2, alignItems: 'start' }}>
 			<Box sx={{ minWidth: 0 }}>
 				<Box sx={{ display: 'flex', flexWrap: 'wrap', justifyContent: 'space-between', alignItems: 'center' }}>
 					<Typography variant="h3">{title}</Typography>
-					<FormControlLabel label="Print it" control={<Checkbox checked={line !== undefined} slotProps={{ input: { 'aria-label': `Print it: ${title}` } }} onChange={(event) => { const on = event.target.checked; change((now) => setMark(now, 'work', keyOf(one), on ? words : undefined)) }} />} />
+					<FormControlLabel label="Print it" control={<Checkbox checked={line !== undefined} slotProps={{ input: { 'aria-label': `Print it: ${title}` } }} onChange={(event) => { const on = event.target.checked; change((now) => setMark(now, 'work', workKey(one), on ? words : undefined)) }} />} />
 				</Box>
 				<Basis because={one.because} basis={one.basis} head={<Typography sx={{ flex: '1 1 260px' }}>{one.says}</Typography>} />
 				<Typography variant="body2" color="text.secondary">{one.limits}</Typography>
-				{line && line.says !== words && <Alert severity="warning" sx={{ mt: 1 }} action={<Button color="inherit" onClick={() => change((now) => setMark(now, 'work', keyOf(one), words))}>Use the new words</Button>}>The measures changed since it was marked. It would print: {line.says}</Alert>}
+				{line && line.says !== words && <Alert severity="warning" sx={{ mt: 1 }} action={<Button color="inherit" onClick={() => change((now) => setMark(now, 'work', workKey(one), words))}>Use the new words</Button>}>The measures changed since it was marked. It would print: {line.says}</Alert>}
 				{one.cautions.map((each) => <Alert key={each} severity="warning" sx={{ mt: 1 }}>{each}</Alert>)}
 			</Box>
 			{drawn && <Picture figure={drawn.figure} caption={drawn.caption} height={isLacing(one.id) ? 200 : 130} />}
@@ -43,7 +41,7 @@ export function Lacing({ draft, change, assessment }: Pick<StepProps, 'draft' | 
 	const id = useId()
 	if (!assessment) return null
 	const { modifications = [], lacing = [] } = assessment.footwear
-	const known = new Set([...modifications, ...lacing].map(keyOf))
+	const known = new Set([...modifications, ...lacing].map(workKey))
 	const gone = marksOf(draft, 'work').filter((line) => !known.has(line.findingId.slice('work.'.length)))
 	return (
 		<Box component="section" aria-labelledby={id}>
@@ -51,7 +49,7 @@ export function Lacing({ draft, change, assessment }: Pick<StepProps, 'draft' | 
 			<Stack spacing={2}>
 				{gone.map((line) => <Alert key={line.findingId} severity="warning" action={<FormControlLabel label="Print it" control={<Checkbox checked onChange={() => change((now) => setMark(now, 'work', line.findingId.slice('work.'.length), undefined))} />} />}>Marked to print, but the findings as they stand do not ask for it: {line.says}</Alert>)}
 				{modifications.length + lacing.length === 0 && <Typography color="text.secondary">Nothing in the findings asks for a change to the boot or a way to lace it.</Typography>}
-				{([['Changes to the boot', modifications], ['Lacing', lacing]] as const).map(([title, rows]) => rows.length > 0 && <Stack key={title} spacing={1}><Typography variant="h3">{title}</Typography><Box component="ul" sx={{ m: 0, p: 0, listStyle: 'none', display: 'grid', gridTemplateColumns: { xs: '1fr', xl: '1fr 1fr' }, gap: 1.5 }}>{rows.map((one) => <Work key={keyOf(one)} one={one} draft={draft} change={change} />)}</Box></Stack>)}
+				{([['Changes to the boot', modifications], ['Lacing', lacing]] as const).map(([title, rows]) => rows.length > 0 && <Stack key={title} spacing={1}><Typography variant="h3">{title}</Typography><Box component="ul" sx={{ m: 0, p: 0, listStyle: 'none', display: 'grid', gridTemplateColumns: { xs: '1fr', xl: '1fr 1fr' }, gap: 1.5 }}>{rows.map((one) => <Work key={workKey(one)} one={one} draft={draft} change={change} />)}</Box></Stack>)}
 			</Stack>
 		</Box>
 	)

@@ -3,6 +3,7 @@ import { Alert, AlertTitle, Box, Button, Checkbox, Chip, Collapse, FormControlLa
 import { useEffect, useId, useRef, useState } from 'react'
 import type { Assessment, MatchReason, RankedModel } from '../../../shared/assessment.ts'
 import { sizeWords } from '../../../shared/footwear/match-result.ts'
+import { modelWords } from '../../../shared/report/marked.ts'
 import { soleFigure } from '../../../shared/footwear/sole-figure.ts'
 import { jointRisks } from '../../../shared/footwear/studs.ts'
 import { bothSides } from '../../../shared/visit/sides.ts'
@@ -21,8 +22,6 @@ const verdicts: Record<RankedModel['verdict'], { words: string; colour: 'success
 	suits: { words: 'Suits', colour: 'success' }, 'with-changes': { words: 'With changes', colour: 'warning' }, unsuitable: { words: 'Stopped', colour: 'error' },
 }
 const margin = (mm: number | undefined, none: string, over: string, under: string) => (mm === undefined ? none : mm < 0 ? `${-mm} mm ${under}` : `${mm} mm ${over}`)
-/** What the report prints: '<name> <size>'. */
-export const markWords = (one: RankedModel): string => `${one.name}, size ${sizeWords(one.size)}`
 
 function Reasons({ title, rows }: { title: string; rows: readonly MatchReason[] }) {
 	return rows.length === 0 ? null : <Box><Typography variant="h3">{title}</Typography>{rows.map((one) => <Basis key={`${one.rule} ${one.says}`} because={one.because} basis={one.basis} head={<Typography variant="body2" sx={{ flex: '1 1 320px' }}>{one.says}{one.points ? ` (${one.points})` : ''}</Typography>} />)}</Box>
@@ -58,7 +57,7 @@ function Card({ one, place, model, open: openFirst, full, draft, change, assessm
 				<Chip size="small" color={colour} label={words} />
 				<Typography variant="body2" color="text.secondary">{termWords(one.sole)}</Typography>
 				<Box sx={{ flexGrow: 1 }} />
-				{(one.verdict !== 'unsuitable' || marked) && <FormControlLabel label="To try" control={<Checkbox checked={marked} disabled={!marked && full} slotProps={{ input: { 'aria-label': `To try: ${one.name}` } }} onChange={(event) => { const on = event.target.checked; change((now) => setMark(now, 'model', one.id, on ? markWords(one) : undefined)) }} />} />}
+				{(one.verdict !== 'unsuitable' || marked) && <FormControlLabel label="To try" control={<Checkbox checked={marked} disabled={!marked && full} slotProps={{ input: { 'aria-label': `To try: ${one.name}` } }} onChange={(event) => { const on = event.target.checked; change((now) => setMark(now, 'model', one.id, on ? modelWords(one) : undefined)) }} />} />}
 			</Box>
 			<Box component="dl" sx={{ m: 0, display: 'flex', flexWrap: 'wrap', columnGap: 4, rowGap: 0.5 }}>{numbers.map(([name, value]) => <Box key={name}><Typography component="dt" variant="body2" color="text.secondary">{name}</Typography><Typography component="dd" sx={{ m: 0, fontVariantNumeric: 'tabular-nums' }}>{value}</Typography></Box>)}</Box>
 			{told.length > 0 && <Typography variant="body2">{one.stops.length > 0 ? 'Stopped: ' : 'Against: '}{told.join(' ')}{one.stops.length === 0 && one.against.length > told.length ? ` And ${one.against.length - told.length} more.` : ''}</Typography>}
@@ -81,8 +80,8 @@ function Stale({ draft, change, ranked }: Pick<StepProps, 'draft' | 'change'> & 
 	const stale = marksOf(draft, 'model').flatMap((line) => {
 		const id = line.findingId.slice('model.'.length)
 		const now = ranked.find((one) => one.id === id)
-		if (now && now.verdict !== 'unsuitable' && markWords(now) === line.says) return []
-		return [{ id, says: line.says ?? id, now: now && now.verdict !== 'unsuitable' ? markWords(now) : undefined }]
+		if (now && now.verdict !== 'unsuitable' && modelWords(now) === line.says) return []
+		return [{ id, says: line.says ?? id, now: now && now.verdict !== 'unsuitable' ? modelWords(now) : undefined }]
 	})
 	return <>{stale.map((one) => <Alert key={one.id} severity="warning" action={<>
 		{one.now && <Button color="inherit" onClick={() => change((draft) => setMark(draft, 'model', one.id, one.now))}>Use the new size</Button>}
