@@ -1,5 +1,5 @@
 /** Documents of a signed visit: composed for one recipient, kept with their bytes and digest, opened by digest only. */
-import { createHash, randomUUID } from 'node:crypto'
+import { randomUUID } from 'node:crypto'
 import type { Assessment } from '../../shared/assessment.ts'
 import type { InputOf, OutputOf, SignedVisit } from '../../shared/contract.ts'
 import { kindWords, type OutboxKind, type Recipient } from '../../shared/outbox/item.ts'
@@ -10,6 +10,7 @@ import { reportCss, toHtml } from '../../shared/report/html.ts'
 import { type KindInput, kinds } from '../../shared/report/kinds.ts'
 import { playerReport } from '../../shared/report/player.ts'
 import { checkConsent, listConsents } from './consents.ts'
+import { draw, sha256Of } from './drawing.ts'
 import { protocolOfDigest } from './protocol.ts'
 import { type Deps, Refusal, type State } from './state.ts'
 import { amendmentThen, earlierVisits, openReport, openVisit, visitsOf } from './visits.ts'
@@ -18,7 +19,6 @@ import { addDays } from '../../shared/visit/age.ts'
 
 export interface DocumentValue { documentId: string; visitId: string; playerId: string; kind: OutboxKind; version: number; sha256: string; base64: string; /** the pages as data, for a copy under a password; absent where they cannot be drawn again byte by byte */ layout?: LwDocument; recipientId: string; at: string; by: string }
 interface Composed { layout: LwDocument | undefined; bytes: Uint8Array; version: number; playerId: string }
-export const sha256Of = (bytes: Uint8Array): string => createHash('sha256').update(bytes).digest('hex')
 
 /** A consent to share with the coach, as the club documents read it: their last day is included, the record's is not. */
 export function clubConsentOf(consents: readonly Consent[], consentId: string | undefined): ClubConsent | undefined {
@@ -32,12 +32,6 @@ export function mayLeave(state: State, deps: Deps, visitId: string): SignedVisit
 	if (line?.inError) throw new Refusal('This visit was entered in error. Its documents are not to be handed out.')
 	if (line?.awaits) throw new Refusal('A student signed this visit. Have it countersigned before its documents are handed out.')
 	return visit
-}
-const draw = async (deps: Deps, layout: LwDocument, password?: string): Promise<Uint8Array> => {
-	try { return await deps.renderPdf(layout, password === undefined ? undefined : { password }) } catch (error) {
-		if (error instanceof Error && error.name === 'UnprintableText') throw new Refusal(error.message)
-		throw error
-	}
 }
 /** The visits that stood when this one was signed. */
 function earlierThen(state: State, deps: Deps, signed: SignedVisit) {

@@ -6,7 +6,8 @@ import { isMail, numberOf, type OutboxItem, type Recipient } from '../../shared/
 import { type Named, othersNamed, textsIn } from '../../shared/outbox/others.ts'
 import { transmissionSheet } from '../../shared/outbox/sheet.ts'
 import { type HandedOver, mustBeTold } from '../../shared/records/amendment.ts'
-import { sha256Of, storedDocument } from './documents.ts'
+import { storedDocument } from './documents.ts'
+import { pdfOf } from './drawing.ts'
 import { isMinor, nameOf, recipientsOf, rootOf, warningsFor } from './outbox-contacts.ts'
 import { itemOf } from './outbox-items.ts'
 import { type Deps, Refusal, type State } from './state.ts'
@@ -75,7 +76,7 @@ export function alertCalls(state: State, deps: Deps) {
 			const { bytes: document } = storedDocument(deps, item.documentId, item.sha256)
 			const bytes = await deps.renderPdf(transmissionSheet({ item, clinic: state.clinic, by: state.acts().name, at: deps.now().toISOString(), pages: pagesOf(document) }))
 			deps.store.audit({ function: 'print', objectRef: `sheet:${numberOf(itemId)}`, playerId: item.playerId })
-			return { base64: Buffer.from(bytes).toString('base64'), sha256: sha256Of(bytes), fileName: `sheet-${numberOf(itemId)}.pdf` }
+			return pdfOf(bytes, `sheet-${numberOf(itemId)}.pdf`)
 		},
 	}
 }

@@ -1,5 +1,4 @@
 /** A player's season: sessions, plans and calendars, each a record that follows the last. Pairs and findings are those of the open draft, else of the latest signed visit. */
-import { createHash } from 'node:crypto'
 import { assess } from '../../shared/assess.ts'
 import { digestOf } from '../../shared/canonical.ts'
 import { draftContentSchema, type InputOf, type OutputOf, signedVisitSchema } from '../../shared/contract.ts'
@@ -7,7 +6,6 @@ import type { Decisions } from '../../shared/decisions.ts'
 import { stillBlocked } from '../../shared/insert/decided.ts'
 import { openProtocol, type ProtocolFile } from '../../shared/protocol/protocol.ts'
 import { insertDecided } from '../../shared/report/club.ts'
-import type { LwDocument } from '../../shared/report/document.ts'
 import { pocketTable } from '../../shared/report/pocket.ts'
 import { seasonChart } from '../../shared/report/season-chart.ts'
 import { lettersOf } from '../../shared/season/build.ts'
@@ -23,6 +21,7 @@ import { type Season, seasonSchema, type Visit } from '../../shared/visit/visit.
 import { planSeason } from '../solver/plan.ts'
 import { type Progress, SolveCancelled } from '../solver/solve.ts'
 import { writeCalendar } from './calendar.ts'
+import { draw, pdfOf } from './drawing.ts'
 import { readList } from './calendar-read.ts'
 import { type Deps, type DraftValue, Refusal, type State } from './state.ts'
 import { earlierVisits, visitsOf } from './visits.ts'
@@ -207,22 +206,13 @@ function planToGive(state: State, deps: Deps, playerId: string) {
 	if (planned.value.season !== lastSeason(state, deps, playerId)?.record || planned.value.basis !== basisDigest(basis)) throw new Refusal('The sessions, pairs or findings changed since this plan was made. Plan the season again first.')
 	return { basis, planned }
 }
-async function drawn(deps: Deps, document: LwDocument, fileName: string): Promise<OutputOf<'season.chart'>> {
-	try {
-		const bytes = await deps.renderPdf(document)
-		return { base64: Buffer.from(bytes).toString('base64'), sha256: createHash('sha256').update(bytes).digest('hex'), fileName }
-	} catch (error) {
-		if (error instanceof Error && error.name === 'UnprintableText') throw new Refusal(error.message)
-		throw error
-	}
-}
 export async function chartSeason(state: State, deps: Deps, { playerId, paper }: InputOf<'season.chart'>): Promise<OutputOf<'season.chart'>> {
 	const { basis: { visit, decisions }, planned } = planToGive(state, deps, playerId)
 	const { clinic } = state
 	if (!clinic) throw new Refusal('The clinic is not set up. Fill in the letterhead first.')
 	const on = dayHere(deps.now())
-	if (paper === 'pocket') return drawn(deps, pocketTable({ visit, clinic, plan: planned.value.plan, on }), `season-pocket-${on}.pdf`)
-	return drawn(deps, seasonChart({ visit, decisions, clinic, plan: planned.value.plan, paper, version: planned.version, draft: false, on }), `season-chart-${paper}-${on}.pdf`)
+	if (paper === 'pocket') return pdfOf(await draw(deps, pocketTable({ visit, clinic, plan: planned.value.plan, on })), `season-pocket-${on}.pdf`)
+	return pdfOf(await draw(deps, seasonChart({ visit, decisions, clinic, plan: planned.value.plan, paper, version: planned.version, draft: false, on })), `season-chart-${paper}-${on}.pdf`)
 }
 const withoutStamp = (text: string): string => text.replace(/^DTSTAMP:.*$/gm, '')
 /** The player's calendar. What was given out before is kept, so that changed events are told from new ones. */

@@ -1,5 +1,5 @@
 /** A screening day: roster, marks of where each player is, the board, reports after signing, and the two summaries. Every entry is about one player, so that it travels and ends with the player. */
-import { createHash, randomUUID } from 'node:crypto'
+import { randomUUID } from 'node:crypto'
 import { renameSync, rmSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import Papa from 'papaparse'
@@ -16,6 +16,7 @@ import { type Roster, rosterFromCells } from '../../shared/squad/roster.ts'
 import { type StationId, stations } from '../../shared/squad/stations.ts'
 import { ageYears } from '../../shared/visit/age.ts'
 import { checkConsent, recordConsent } from './consents.ts'
+import { pdfOf } from './drawing.ts'
 import { likeness } from './names.ts'
 import { folderToWrite, writeTrouble } from './places.ts'
 import { savePlayer } from './players.ts'
@@ -212,5 +213,5 @@ export async function squadSummary(state: State, deps: Deps, { squadId, version 
 		return [{ visit, assessment: assess(visit, [], state.protocol), decisions: noDecisions, state: row.state }]
 	}), clinic, on, board.team)
 	const bytes = await deps.renderPdf(version === 'club' ? club() : clinician())
-	return { pdf: { base64: Buffer.from(bytes).toString('base64'), sha256: createHash('sha256').update(bytes).digest('hex'), fileName: `squad-${board.day}-${version}.pdf` }, leftOut }
+	return { pdf: pdfOf(bytes, `squad-${board.day}-${version}.pdf`), leftOut }
 }

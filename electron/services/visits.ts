@@ -1,4 +1,4 @@
-import { createHash, randomUUID } from 'node:crypto'
+import { randomUUID } from 'node:crypto'
 import { assess } from '../../shared/assess.ts'
 import { digestOf } from '../../shared/canonical.ts'
 import type { Clinic } from '../../shared/clinic.ts'
@@ -11,6 +11,7 @@ import { playerReport } from '../../shared/report/player.ts'
 import { signingBlocks } from '../../shared/signing.ts'
 import { parseVisit } from '../../shared/visit/parse.ts'
 import type { Visit } from '../../shared/visit/visit.ts'
+import { draw, pdfOf, sha256Of } from './drawing.ts'
 import { type ReportValue, type VisitCard, visitCard } from './load.ts'
 import { type Deps, type DraftValue, Refusal, type State } from './state.ts'
 import { dayHere } from '../../shared/local-day.ts'
@@ -95,7 +96,6 @@ export function saveDraft(state: State, deps: Deps, { draftId, content }: InputO
 }
 /** A file name without clinical words: date and the first letters, never a diagnosis. */
 const fileNameOf = (visit: Visit) => `report-${visit.visitDate}.pdf`
-const sha256 = (bytes: Uint8Array) => createHash('sha256').update(bytes).digest('hex')
 
 /** The letterhead with the name of whoever signs; the owner signs as the letterhead says. */
 function letterhead(state: State): Clinic {
@@ -122,16 +122,7 @@ function compose(state: State, deps: Deps, draftId: string, signing: { signedAt:
 }
 export async function previewDraft(state: State, deps: Deps, { draftId }: InputOf<'drafts.preview'>): Promise<OutputOf<'drafts.preview'>> {
 	const { document, visit } = compose(state, deps, draftId, undefined)
-	const bytes = await render(deps, document)
-	return { base64: Buffer.from(bytes).toString('base64'), sha256: sha256(bytes), fileName: `draft-${fileNameOf(visit)}` }
-}
-async function render(deps: Deps, document: Parameters<Deps['renderPdf']>[0]): Promise<Uint8Array> {
-	try {
-		return await deps.renderPdf(document)
-	} catch (error) {
-		if (error instanceof Error && error.name === 'UnprintableText') throw new Refusal(error.message)
-		throw error
-	}
+	return pdfOf(await draw(deps, document), `draft-${fileNameOf(visit)}`)
 }
 /** Freezes visit, assessment, decisions and protocol, with the report's bytes, in one transaction. */
 export async function signVisit(state: State, deps: Deps, { draftId }: InputOf<'visits.sign'>): Promise<OutputOf<'visits.sign'>> {
@@ -145,7 +136,7 @@ export async function signVisit(state: State, deps: Deps, { draftId }: InputOf<'
 	const blocks = signingBlocks(content, assessment, openProtocol(state.protocol))
 	if (blocks.length > 0) throw new Refusal('The visit cannot be signed yet.', blocks.map(({ path, says }) => ({ path, message: says })))
 	const asRead = knownDraft(state, draftId)
-	const bytes = await render(deps, document)
+	const bytes = await draw(deps, document)
 	// while the page was being drawn a second click may have signed the draft, an entry may have been saved that this report lacks, or the person may have changed
 	if (knownDraft(state, draftId) !== asRead) throw new Refusal('The visit changed while its report was being drawn. Nothing was signed: look it over and sign again.')
 	if (state.person !== person) throw new Refusal('Another person took over while the report was being drawn. Nothing was signed.')
@@ -154,7 +145,7 @@ export async function signVisit(state: State, deps: Deps, { draftId }: InputOf<'
 		visitId, playerId, signedAt, signedOn, signedBy: clinic.clinician, visit, assessment, decisions: content.decisions, protocol: assessment.protocol, clinic, signer: { personId: person.personId, role: person.role },
 		...(before && amends ? { version: (before.visit.version ?? 1) + 1, amends: { reason: amends.reason, digest: before.visit.digest } } : {}),
 	}
-	const reportSha256 = sha256(bytes)
+	const reportSha256 = sha256Of(bytes)
 	const signed: SignedVisit = { ...frozen, digest: digestOf({ ...frozen, reportSha256 }), reportSha256 }
 	const report: ReportValue = { visitId, base64: Buffer.from(bytes).toString('base64'), sha256: reportSha256, fileName: fileNameOf(visit) }
 	deps.store.together(() => {
@@ -177,7 +168,7 @@ export function openReport(deps: Deps, { visitId, version }: InputOf<'reports.op
 	if (report === undefined) throw new Refusal('No report is stored for this visit.')
 	const { base64, sha256: stored, fileName } = report.value as ReportValue
 	const { reportSha256 } = readVisit(deps, wanted.record)
-	if (sha256(Buffer.from(base64, 'base64')) !== stored || stored !== reportSha256) throw new Refusal('The stored report does not match what was signed. It is not shown. Restore it from a backup.')
+	if (sha256Of(Buffer.from(base64, 'base64')) !== stored || stored !== reportSha256) throw new Refusal('The stored report does not match what was signed. It is not shown. Restore it from a backup.')
 	return { base64, sha256: stored, fileName: wanted === versions.at(-1) ? fileName : fileName.replace(/\.pdf$/, `-version-${wanted.card.version}.pdf`) }
 }
 const notesOf = ({ store }: Deps, visitId: string): VisitNote[] => store.cardsOf('visit-note', visitId).map(({ record }) => { const { what, text, by, at, occurredOn, version } = store.read(record).value as VisitNote; return { what, text, by, at, version, ...(occurredOn === undefined ? {} : { occurredOn }) } })
