@@ -2,7 +2,7 @@
 import createCache from '@emotion/cache'
 import { CacheProvider } from '@emotion/react'
 import { CssBaseline, GlobalStyles, ThemeProvider, Typography } from '@mui/material'
-import { lazy, Suspense, useCallback, useEffect, useState } from 'react'
+import { lazy, type ReactNode, Suspense, useCallback, useEffect, useState } from 'react'
 import { createRoot } from 'react-dom/client'
 import './fonts.css'
 import type { OutputOf } from '../shared/contract.ts'
@@ -42,6 +42,7 @@ const askEveryMs = 10_000
 /** How often at most the host hears that somebody is at the keyboard. */
 const aliveEveryMs = 20_000
 
+const opening = (what: string, screen: ReactNode) => <Suspense fallback={<Typography role="status">{`Opening ${what}.`}</Typography>}>{screen}</Suspense>
 /** Puts focus on the page's h1 as soon as it stands, unless a field of the page took it or the person moved on. */
 function focusHeading(): () => void {
 	const main = document.getElementById('main')
@@ -105,23 +106,23 @@ function App() {
 
 	const page = () => {
 		if (!status) return trouble ? null : <Typography role="status">Opening the workstation.</Typography>
-		if (status.state === 'needs-setup') return <Suspense fallback={<Typography role="status">Opening the set-up.</Typography>}>{!packOpened && <Setup done={look} />}<MoveHere done={look} opened={() => setPackOpened(true)} /></Suspense>
+		if (status.state === 'needs-setup') return opening('the set-up', <>{!packOpened && <Setup done={look} />}<MoveHere done={look} opened={() => setPackOpened(true)} /></>)
 		if (status.state === 'locked') return <Unlock clinicName={status.clinicName} done={look} />
-		if (room === 'assessment' && id) return <Suspense fallback={<Typography role="status">Opening the assessment.</Typography>}><AssessmentScreen key={id} playerId={id} /></Suspense>
-		if (room === 'shelf') return <Suspense fallback={<Typography role="status">Opening the shelf.</Typography>}><ShelfScreen page={id} item={hash.split('/')[3]} /></Suspense>
-		if (room === 'records') return <Suspense fallback={<Typography role="status">Opening the records.</Typography>}><RecordsScreen page={id} person={status.person} look={look} /></Suspense>
-		if (room === 'settings') return <Suspense fallback={<Typography role="status">Opening the settings.</Typography>}><SettingsScreen page={id} role={status.person?.role} /></Suspense>
-		if (room === 'trends' && id) return <Suspense fallback={<Typography role="status">Opening the trends.</Typography>}><TrendsScreen key={id} playerId={id} /></Suspense>
-		if (room === 'help') return <Suspense fallback={<Typography role="status">Opening help.</Typography>}><HelpScreen page={id} /></Suspense>
-		if (room === 'outbox') return <Suspense fallback={<Typography role="status">Opening the outbox.</Typography>}><OutboxScreen page={id} item={hash.split('/')[3]} person={status.person} /></Suspense>
-		if (room === 'outreach') return <Suspense fallback={<Typography role="status">Opening outreach.</Typography>}><OutreachScreen role={status.person?.role} /></Suspense>
-		if (room === 'squad') return <Suspense fallback={<Typography role="status">Opening the screening day.</Typography>}><SquadScreen key={id ?? ''} role={status.person?.role} squadId={id} station={hash.split('/')[3]} playerId={hash.split('/')[4]} /></Suspense>
-		if (room === 'season' && id) return <Suspense fallback={<Typography role="status">Opening the season.</Typography>}><SeasonScreen key={id} playerId={id} /></Suspense>
-		if (room === 'consents' && id) return <Suspense fallback={<Typography role="status">Opening the consents.</Typography>}><ConsentsScreen key={id} playerId={id} /></Suspense>
+		if (room === 'assessment' && id) return opening('the assessment', <AssessmentScreen key={id} playerId={id} />)
+		if (room === 'shelf') return opening('the shelf', <ShelfScreen page={id} item={hash.split('/')[3]} />)
+		if (room === 'records') return opening('the records', <RecordsScreen page={id} person={status.person} look={look} />)
+		if (room === 'settings') return opening('the settings', <SettingsScreen page={id} role={status.person?.role} />)
+		if (room === 'trends' && id) return opening('the trends', <TrendsScreen key={id} playerId={id} />)
+		if (room === 'help') return opening('help', <HelpScreen page={id} />)
+		if (room === 'outbox') return opening('the outbox', <OutboxScreen page={id} item={hash.split('/')[3]} person={status.person} />)
+		if (room === 'outreach') return opening('outreach', <OutreachScreen role={status.person?.role} />)
+		if (room === 'squad') return opening('the screening day', <SquadScreen key={id ?? ''} role={status.person?.role} squadId={id} station={hash.split('/')[3]} playerId={hash.split('/')[4]} />)
+		if (room === 'season' && id) return opening('the season', <SeasonScreen key={id} playerId={id} />)
+		if (room === 'consents' && id) return opening('the consents', <ConsentsScreen key={id} playerId={id} />)
 		// the short form of the address is kept for links made before
 		if ((room === 'players' && id) || room === 'player') {
 			const playerId = id === 'new' ? undefined : id
-			return <Suspense fallback={<Typography role="status">Opening the player.</Typography>}><PlayerScreen key={playerId ?? 'new'} playerId={playerId} role={status.person?.role} notice={notice?.playerId === playerId ? notice : undefined} saved={(now) => { setNotice(now); location.hash = `#/players/${now.playerId}` }} /></Suspense>
+			return opening('the player', <PlayerScreen key={playerId ?? 'new'} playerId={playerId} role={status.person?.role} notice={notice?.playerId === playerId ? notice : undefined} saved={(now) => { setNotice(now); location.hash = `#/players/${now.playerId}` }} />)
 		}
 		return <Players />
 	}

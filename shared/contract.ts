@@ -15,6 +15,7 @@ import type { ImportPreview } from './season/preview.ts'
 import type { BoardRow } from './squad/board.ts'
 import { stationIds } from './squad/stations.ts'
 import { lookSchema } from './look.ts'
+import { leastPassphrase } from './passphrase.ts'
 import { shelfSchema } from './visit/shelf.ts'
 import { playerSchema, seasonSchema, visitSchema } from './visit/visit.ts'
 
@@ -65,7 +66,7 @@ const treating: readonly Role[] = ['clinician', 'student', 'owner']
 const desk: readonly Role[] = ['clinician', 'reception', 'owner']
 const owners: readonly Role[] = ['owner']
 const reason = z.string().trim().min(3).max(500)
-const secret = z.string().min(8).max(200)
+const secret = z.string().min(leastPassphrase).max(200)
 const pin = z.string().regex(/^\d{4,10}$/, '4 to 10 digits')
 const thresholds = z.record(z.string().max(80), z.number().min(-1_000_000).max(1_000_000))
 const filePath = z.string().trim().min(1).max(1000)
@@ -85,9 +86,9 @@ const mergeResult = z.strictObject({ again: z.boolean(), madeAt: z.string(), mad
 
 export const contract = {
 	'session.status': call(nothing, z.strictObject({ state: z.enum(['needs-setup', 'locked', 'open']), demo: z.boolean(), clinicName: z.string().optional(), version: z.string(), warnings: z.array(z.string()), person: z.strictObject({ personId: z.string(), name: z.string(), role: z.enum(staffRoles) }).optional() }), anyone),
-	'session.setUp': call(z.strictObject({ clinic: clinicSchema, passphrase: z.string().min(8).max(200) }), z.strictObject({ recoveryKey: z.string() }), anyone),
+	'session.setUp': call(z.strictObject({ clinic: clinicSchema, passphrase: z.string().min(leastPassphrase).max(200) }), z.strictObject({ recoveryKey: z.string() }), anyone),
 	'session.unlock': call(z.strictObject({ passphrase: z.string().max(200) }), nothing, anyone),
-	'session.unlockWithRecoveryKey': call(z.strictObject({ recoveryKey: z.string().max(200), newPassphrase: z.string().min(8).max(200) }), nothing, anyone),
+	'session.unlockWithRecoveryKey': call(z.strictObject({ recoveryKey: z.string().max(200), newPassphrase: z.string().min(leastPassphrase).max(200) }), nothing, anyone),
 	'session.lock': call(nothing, nothing, staff),
 	/** A key was pressed or the mouse moved: the records stay open. */
 	'session.alive': call(nothing, nothing, staff),

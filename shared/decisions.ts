@@ -42,9 +42,14 @@ export type InsertDecision = z.infer<typeof insertDecisionSchema>
 export type ScreeningDone = z.infer<typeof screeningDoneSchema>
 export type Decision = z.infer<typeof decisionSchema>
 export type Decisions = z.infer<typeof decisionsSchema>
-/** The line about a finding; undefined where there is none, or where the finding reads otherwise than when it was decided. @param words the finding's own, now */
-export function standingLine({ lines }: Decisions, id: string, words = ''): Decision | undefined {
-	const line = lines.find((one) => one.findingId === id)
-	return line?.about !== undefined && words !== '' && line.about !== words ? undefined : line
+/** Choices as what was done. */
+export const choiceWords = { accept: 'accepted', change: 'changed', drop: 'dropped', add: 'added' } as const
+const lineAbout = ({ lines }: Decisions, id: string): Decision | undefined => lines.find((one) => one.findingId === id)
+/** The line about a finding that reads otherwise now than when it was decided. @param words the finding's own, now; without words nothing is overtaken */
+export function overtakenLine(decisions: Decisions, id: string, words = ''): Decision | undefined {
+	const line = lineAbout(decisions, id)
+	return line?.about !== undefined && words !== '' && line.about !== words ? line : undefined
 }
+/** The line about a finding that still holds; undefined where there is none or it is overtaken. */
+export const standingLine = (decisions: Decisions, id: string, words = ''): Decision | undefined => (overtakenLine(decisions, id, words) ? undefined : lineAbout(decisions, id))
 export const noDecisions: Decisions = { lines: [], actions: [] }

@@ -1,6 +1,6 @@
 /** What keeps a visit from being signed: the screen asks it before its button, the host again before anything is frozen. Pure. */
 import type { Assessment } from './assessment.ts'
-import { type Decisions, standingLine } from './decisions.ts'
+import { type Decisions, overtakenLine, standingLine } from './decisions.ts'
 import type { Finding } from './finding.ts'
 import type { Protocol } from './protocol/protocol.ts'
 import { overtakenMarks } from './report/marked.ts'
@@ -28,7 +28,7 @@ export function signingBlocks({ decisions, raw }: { decisions: Decisions; raw: R
 	const open = assessment.findings.filter((one) => !quiet(one) && !isDecided(decisions, one.id, one.says)).length
 	if (open > 0) add('decisions.lines', `Caution and stop findings without a decision: ${open}. Decide each one in Decide.`)
 	// words of the clinician, or a line left out, on what is no longer so; an accepted note is printed as it reads now
-	const overtaken = assessment.findings.filter((one) => quiet(one) && !standingLine(decisions, one.id, one.says) && ['change', 'drop'].includes(decisions.lines.find((line) => line.findingId === one.id)?.choice ?? '')).length
+	const overtaken = assessment.findings.filter((one) => quiet(one) && ['change', 'drop'].includes(overtakenLine(decisions, one.id, one.says)?.choice ?? '')).length
 	if (overtaken > 0) add('decisions.lines', `Notes or advice that read otherwise than when you changed or dropped them: ${overtaken}. Look at them again in Decide.`)
 	const marks = overtakenMarks(decisions, assessment).length
 	if (marks > 0) add('decisions.lines', `Models to try or changes to the boot that would print as they read before: ${marks}. Take the new words, or take the mark off, in Decide.`)

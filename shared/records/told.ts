@@ -1,4 +1,5 @@
 /** Differences between two versions of a visit in the words of its form: for the screen that shows them and for the report that must list them. */
+import { choiceWords } from '../decisions.ts'
 import { dayInWords } from '../visit/age.ts'
 import { fieldMeta } from '../visit/field-meta.ts'
 import { termWords } from '../visit/terms.ts'
@@ -12,7 +13,8 @@ const ownTitles: Record<string, string> = {
 }
 export const sideOf = (path: string) => (/(^|\.)left(\.|$)/.test(path) ? 'left' : /(^|\.)right(\.|$)/.test(path) ? 'right' : undefined)
 const plainWords = (key: string) => ownTitles[key] ?? key.replace(/([a-z])([A-Z])/g, '$1 $2').toLowerCase()
-export function metaOf(path: string) { try { return fieldMeta(visitSchema, path) } catch { return undefined } }
+/** What a form knows of a field; undefined where it has none at this path. */
+export function metaOf(path: string, schema: Parameters<typeof fieldMeta>[0] = visitSchema) { try { return fieldMeta(schema, path) } catch { return undefined } }
 /** The title of a field without its side; numbers of a list count from 1. */
 export function titleOf(path: string): string {
 	const keys = path.split('.')
@@ -30,7 +32,6 @@ export function valueWords(value: unknown, unit = ''): string {
 	return `${String(value)}${unit ? ` ${unit}` : ''}`
 }
 export const isLeaf = (value: unknown): boolean => value === null || typeof value !== 'object' || (Array.isArray(value) && value.every((one) => one === null || typeof one !== 'object'))
-export const choices = { accept: 'accepted', change: 'changed', drop: 'dropped', add: 'added' } as const
 export interface Told { key: string; part: 'entry' | 'decision' | 'result'; title: string; before: string; after: string }
 const parts: Record<string, Told['part']> = { visit: 'entry', decisions: 'decision', assessment: 'result' }
 const shown = (text: string) => { try { const value: unknown = JSON.parse(text); return typeof value === 'object' && value !== null && !isLeaf(value) ? text : valueWords(value) } catch { return valueWords(text) } }
@@ -40,7 +41,7 @@ function byId(path: string, part: Told['part'], before: string, after: string, w
 	const [then, now] = [read(before), read(after)]
 	return [...new Set([...then.keys(), ...now.keys()])].filter((id) => then.get(id) !== now.get(id)).map((id) => ({ key: `${path} ${id}`, part, title: part === 'result' ? 'Finding' : `Decision about ${id.replaceAll('.', ', ')}`, before: then.get(id) ?? notThere, after: now.get(id) ?? notThere }))
 }
-const wordsOfDecision = (one: Loose) => [choices[one.choice as keyof typeof choices], one.says, one.why].filter(Boolean).join(': ')
+const wordsOfDecision = (one: Loose) => [choiceWords[one.choice as keyof typeof choiceWords], one.says, one.why].filter(Boolean).join(': ')
 /** Differences in words; the tick for consent is set anew for each version and is no difference, nor is what a decision was about. Of the results only the findings are told. */
 export function toldDifferences(differences: readonly Difference[]): Told[] {
 	return differences.filter((one) => one.path !== 'decisions.consentNoted' && !/^decisions\.(lines|insert\.(left|right))\.\d+\.about$/.test(one.path)).flatMap(({ path, before, after }): Told[] => {

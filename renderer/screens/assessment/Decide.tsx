@@ -2,6 +2,7 @@
 import { Alert, AlertTitle, Box, Button, Checkbox, Chip, FormControlLabel, FormGroup, Paper, Stack, Tab, Tabs, TextField, ToggleButton, ToggleButtonGroup, Typography } from '@mui/material'
 import { type ReactNode, useId, useState } from 'react'
 import type { PerSide } from '../../../shared/assessment.ts'
+import { choiceWords, overtakenLine } from '../../../shared/decisions.ts'
 import type { Finding, Level } from '../../../shared/finding.ts'
 import { actionWords, capital, defaultWarningSigns } from '../../../shared/report/words.ts'
 import { highestRaise, isDecided, quiet, refers } from '../../../shared/signing.ts'
@@ -11,7 +12,7 @@ import { Basis, sentence } from '../../parts/Basis.tsx'
 import { DateField } from '../../parts/DateField.tsx'
 import { ReportPreview } from '../../parts/DocumentView.tsx'
 import { dayInWords } from '../../parts/dates.ts'
-import { type ActionRow, acceptQuiet, actionRows, addOwn, type Choice, choose, decide, findingsToDecide, leftQuiet, levels, lineOf, type MergedWish, mergeWishes, overtaken, ownLines, raiseLimits, raiseTexts, readRaise, removeLine, reviewPath, reword, setActions, setRaise, setReview, undecidedFindings, undecidedWishes, wishesOf } from './decisions.ts'
+import { type ActionRow, acceptQuiet, actionRows, addOwn, type Choice, choose, decide, findingsToDecide, leftQuiet, levels, lineOf, type MergedWish, mergeWishes, ownLines, raiseLimits, raiseTexts, readRaise, removeLine, reviewPath, reword, setActions, setRaise, setReview, undecidedFindings, undecidedWishes, wishesOf } from './decisions.ts'
 import { Insert } from './Insert.tsx'
 import { Lacing } from './Lacing.tsx'
 import { ShelfMatch } from './ShelfMatch.tsx'
@@ -23,7 +24,7 @@ const actionHints: readonly ActionRow[] = [
 	{ what: 'Calf stretching, knee straight and bent', when: 'daily until the review', who: 'player' },
 	{ what: 'Measure both feet again', when: 'at the review date', who: 'clinic' },
 ]
-const choices: readonly { choice: Choice; title: string; done: string }[] = [{ choice: 'accept', title: 'Accept', done: 'accepted' }, { choice: 'change', title: 'Change', done: 'changed' }, { choice: 'drop', title: 'Drop', done: 'dropped' }]
+const choices: readonly { choice: Choice; title: string }[] = [{ choice: 'accept', title: 'Accept' }, { choice: 'change', title: 'Change' }, { choice: 'drop', title: 'Drop' }]
 
 function Section({ title, children }: { title: string; children: ReactNode }) {
 	const id = useId()
@@ -39,7 +40,7 @@ function Choose(props: { about: string; value: Choice | undefined; set: (choice:
 	</ToggleButtonGroup>
 }
 function FindingRow({ finding, draft, change }: { finding: Finding } & Pick<StepProps, 'draft' | 'change'>) {
-	const before = overtaken(draft, finding)
+	const before = overtakenLine(draft.decisions, finding.id, finding.says)
 	const line = before ? undefined : lineOf(draft, finding.id)
 	const choice = line && line.choice !== 'add' ? line.choice : undefined
 	const unsaid = choice === 'change' && !isDecided(draft.decisions, finding.id, finding.says)
@@ -50,7 +51,7 @@ function FindingRow({ finding, draft, change }: { finding: Finding } & Pick<Step
 				<Typography sx={{ ...sentence, flex: '1 1 14rem', ...(choice === 'drop' ? { textDecoration: 'line-through', color: 'text.secondary' } : {}) }}>{finding.says}</Typography>
 			</Stack>
 		} end={<Choose about={finding.says} value={choice} set={(next) => change((now) => choose(now, finding.id, next, finding.says))} />} />
-		{before && <Alert severity="warning" role="note" sx={{ mt: 1 }}>This reads otherwise than when you {choices.find((one) => one.choice === before.choice)?.done ?? 'decided on'} it. Decide again. Before it read: “{before.about}”{before.says ? ` You wrote: “${before.says}”` : ''}</Alert>}
+		{before && <Alert severity="warning" role="note" sx={{ mt: 1 }}>This reads otherwise than when you {choiceWords[before.choice]} it. Decide again. Before it read: “{before.about}”{before.says ? ` You wrote: “${before.says}”` : ''}</Alert>}
 		{choice === 'change' && <Stack spacing={1.5} sx={{ mt: 1 }}>
 			<Words label="Words that stand" lines max={1000} value={line?.says ?? ''} error={unsaid} hint={unsaid ? 'Not decided yet: write other words here, or choose Accept or Drop.' : ''} set={(says) => change((now) => reword(now, finding.id, { says }))} />
 			<Words label="Why" max={500} value={line?.why ?? ''} set={(why) => change((now) => reword(now, finding.id, { why }))} />

@@ -1,7 +1,7 @@
 /** The insert: each element proposed for each foot, accepted, changed or dropped with its reason; stops are released limb by limb. */
 import { Alert, AlertTitle, Box, Button, Chip, Paper, TextField, Typography } from '@mui/material'
 import { useMemo, useState } from 'react'
-import type { InsertDecision } from '../../../shared/decisions.ts'
+import { choiceWords, type InsertDecision } from '../../../shared/decisions.ts'
 import { decidedInsert, stillBlocked } from '../../../shared/insert/decided.ts'
 import { elementWords } from '../../../shared/insert/elements.ts'
 import { elementText } from '../../../shared/insert/insert.ts'
@@ -71,7 +71,7 @@ function Foot({ side, result, draft, change }: { side: Side; result: ReturnType<
 				<Box key={element.element} sx={{ borderTop: 1, borderColor: 'divider', py: 0.5 }}>
 					<Basis because={element.because} basis={element.basis} head={
 						<Box sx={{ flex: '1 1 220px' }}>
-							<Typography sx={{ fontWeight: 600 }}>{elementText(element)} {decision ? <Chip size="small" label={decision.choice === 'accept' ? 'accepted' : decision.choice === 'add' ? 'added' : 'changed'} color="primary" variant="outlined" /> : null}</Typography>
+							<Typography sx={{ fontWeight: 600 }}>{elementText(element)} {decision ? <Chip size="small" label={choiceWords[decision.choice]} color="primary" variant="outlined" /> : null}</Typography>
 							<Typography variant="body2">{element.says}{element.range ? ` Usual range ${element.range[0]} to ${element.range[1]} ${element.unit ?? ''}.` : ''}{proposed ? ` Proposed: ${elementText(proposed)}. Reason: ${decision?.why}.` : ''}</Typography>
 							{element.cautions.map((one) => <Typography key={one} variant="body2" color="warning.main">Caution: {one}</Typography>)}
 						</Box>

@@ -1,13 +1,12 @@
 /** What the Decide and Sign steps do to a draft. Pure. */
 import type { Assessment, FeatureWish, PerSide } from '../../../shared/assessment.ts'
 import type { DraftContent } from '../../../shared/contract.ts'
-import { type Decision, type Decisions, decisionsSchema, standingLine } from '../../../shared/decisions.ts'
+import { type Decision, type Decisions, decisionsSchema, overtakenLine } from '../../../shared/decisions.ts'
 import type { Finding, Level } from '../../../shared/finding.ts'
+import { metaOf } from '../../../shared/records/told.ts'
 import { isDecided, quiet } from '../../../shared/signing.ts'
 import type { Feature } from '../../../shared/visit/terms.ts'
-import { visitSchema } from '../../../shared/visit/visit.ts'
 import { clinicProtocol as protocol } from '../../parts/clinicProtocol.ts'
-import { fieldMeta } from '../../../shared/visit/field-meta.ts'
 import { parseDate } from '../../parts/parseDate.ts'
 import { parseNumber } from '../../parts/parseNumber.ts'
 
@@ -45,11 +44,6 @@ export function reword(draft: DraftContent, id: string, words: { says?: string; 
 	const line = lineOf(draft, id)
 	return line ? put(draft, id, { ...line, ...words }) : draft
 }
-/** The decision made about other words than the finding's now; undefined where there is none. */
-export function overtaken(draft: DraftContent, { id, says }: Finding): Decision | undefined {
-	const line = lineOf(draft, id)
-	return line && !standingLine(draft.decisions, id, says) ? line : undefined
-}
 export const removeLine = (draft: DraftContent, id: string): DraftContent => put(draft, id, undefined)
 export const ownLines = (draft: DraftContent): Decision[] => draft.decisions.lines.filter((one) => one.choice === 'add')
 /** Adds an empty line of the clinician's own, numbered after the highest there is. */
@@ -59,7 +53,7 @@ export function addOwn(draft: DraftContent): DraftContent {
 	return put(draft, id, { findingId: id, choice: 'add', says: '' })
 }
 /** Notes and advice without a decision, or accepted in other words; what was changed or dropped in other words is looked at singly. */
-export const leftQuiet = (draft: DraftContent, findings: readonly Finding[]): Finding[] => findings.filter((one) => quiet(one) && (!lineOf(draft, one.id) || overtaken(draft, one)?.choice === 'accept'))
+export const leftQuiet = (draft: DraftContent, findings: readonly Finding[]): Finding[] => findings.filter((one) => quiet(one) && (!lineOf(draft, one.id) || overtakenLine(draft.decisions, one.id, one.says)?.choice === 'accept'))
 /** Accepts the notes and advice without a decision; caution and stop are never accepted in bulk. */
 export function acceptQuiet(draft: DraftContent, findings: readonly Finding[]): DraftContent {
 	return leftQuiet(draft, findings).reduce((now, one) => choose(now, one.id, 'accept', one.says), draft)
@@ -137,13 +131,8 @@ export function rawWords(path: string, text: string): string {
 	const label = path.startsWith('decisions.heelRaiseMm') ? 'Heel raise (give both sides; 0 for none)' : path.startsWith(actionPath) ? `What to do now, row ${path.split('.')[2]}: say what, or clear the row` : titleOf(path)
 	return `${label}${side ? `, ${side}` : ''}: '${text}'`
 }
-function titleOf(path: string): string {
-	try {
-		return fieldMeta(visitSchema, path).title
-	} catch {
-		return path // list rows and cards have paths the reader of single fields does not know
-	}
-}
+// list rows and cards have paths the reader of single fields does not know
+const titleOf = (path: string): string => metaOf(path)?.title ?? path
 export const reviewPath = 'decisions.reviewDate'
 /** Keeps the review date once it is one, else the text as typed. */
 export function setReview(draft: DraftContent, text: string): DraftContent {

@@ -6,7 +6,7 @@ import { channelWords, kindWords, outboxStates, stateWords } from '../../../shar
 import { call } from '../../host.ts'
 import { dayInWords } from '../../parts/dates.ts'
 import { Field, Trouble } from '../../parts/form.tsx'
-import { Panel, Rows, timeWords, useAction, useAnswer, } from '../records/parts.tsx'
+import { Panel, Rows, timeWords, useAction, useAnswer } from '../records/parts.tsx'
 import { Breaches } from './Breaches.tsx'
 import { Item } from './Item.tsx'
 import { Mail } from './Mail.tsx'

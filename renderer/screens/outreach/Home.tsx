@@ -1,17 +1,17 @@
 /** Coming home: look into the file, bring it in, answer what two places say differently, and join what was entered twice. */
 import { Alert, Box, Button, FormControlLabel, Link, Radio, RadioGroup, Typography } from '@mui/material'
-import { type FormEvent, useState } from 'react'
+import { useState } from 'react'
 import type { OutputOf } from '../../../shared/contract.ts'
 import { call } from '../../host.ts'
 import { Field, Trouble } from '../../parts/form.tsx'
 import { counted, Needs } from '../../parts/Needs.tsx'
 import { Panel, Rows, timeWords, useAction, useAnswer, Way } from '../records/parts.tsx'
+import { form } from './form.ts'
 import { draftField, questionField, questionValue, questionWords } from './words.ts'
 
 type Listed = OutputOf<'outreach.list'>
 type Merged = OutputOf<'outreach.merge'>
 type Duplicate = Listed['merged'][number]['duplicates'][number]
-const form = (submit: () => void) => ({ component: 'form' as const, noValidate: true, sx: { display: 'grid', gap: 2 }, onSubmit: (event: FormEvent) => { event.preventDefault(); submit() } })
 
 function Counts({ counts, trailRows, owner }: { counts: Merged['counts']; trailRows: number; owner?: boolean }) {
 	return <Typography>Records before {counts.before}, after {counts.after}. In the file {counts.in}: {counts.added} added, {counts.already} here already, {counts.quarantined} put aside, {counts.heldBack} held back since they were destroyed here.{trailRows > 0 ? ` With ${counted(trailRows, 'row')} of the laptop's audit trail, kept as a section of its own under Audit trail.` : ''}{trailRows > 0 && owner ? <Way to="#/records/audit">Read the trail</Way> : null}</Typography>

@@ -1,15 +1,15 @@
 /** The laptop's side: what it carries, the file for the way back, and taking the records off. */
 import { Alert, Box, Button, Link } from '@mui/material'
-import { type FormEvent, useState } from 'react'
+import { useState } from 'react'
 import type { OutputOf } from '../../../shared/contract.ts'
 import { call } from '../../host.ts'
 import { dayInWords } from '../../parts/dates.ts'
 import { Field, Trouble } from '../../parts/form.tsx'
 import { counted, Needs } from '../../parts/Needs.tsx'
 import { Panel, Rows, timeWords, useAction } from '../records/parts.tsx'
+import { form } from './form.ts'
 import { kindWords } from './words.ts'
 
-const form = (submit: () => void) => ({ component: 'form' as const, noValidate: true, sx: { display: 'grid', gap: 2 }, onSubmit: (event: FormEvent) => { event.preventDefault(); submit() } })
 const line = { display: 'flex', flexWrap: 'wrap', alignItems: 'center', gap: 2 }
 
 export function Laptop({ carries, leads, again }: { carries: NonNullable<OutputOf<'outreach.list'>['carries']>; leads: boolean; again: () => void }) {

@@ -1,23 +1,25 @@
 /** Outreach: packs that go out, what a laptop carries, coming home, and what is still to be answered. */
 import { Alert, Box, Button, Checkbox, FormControlLabel, Radio, RadioGroup, Stack, Typography } from '@mui/material'
-import { type FormEvent, useState } from 'react'
+import { useState } from 'react'
+import { leastPassphrase } from '../../../shared/passphrase.ts'
 import { call } from '../../host.ts'
 import { addDays } from '../../../shared/visit/age.ts'
 import { dayInWords, today } from '../../parts/dates.ts'
 import { Field, Trouble } from '../../parts/form.tsx'
+import { may, type PersonRole } from '../../parts/roles.ts'
 import { counted, Needs } from '../../parts/Needs.tsx'
 import { Panel, Rows, timeWords, useAction, useAnswer } from '../records/parts.tsx'
+import { form } from './form.ts'
 import { ComeHome, Merges, Questions } from './Home.tsx'
 import { Laptop } from './Laptop.tsx'
 
 const defaultDays = 14
 const mostShown = 200
-const leastPassphrase = 8
 
 /** @param role who works here: packs are made and brought home by clinicians and the owner, a student works on the laptop */
-export function Outreach({ role }: { role: string | undefined }) {
+export function Outreach({ role }: { role: PersonRole }) {
 	const { value, says, again } = useAnswer('outreach.list', {})
-	const leads = role === 'clinician' || role === 'owner'
+	const leads = may(role).lead
 	if (role === 'reception') return <Stack spacing={3}><Typography variant="h1">Outreach</Typography><Alert severity="info">Packs are made, carried and brought home by those who assess. Ask a clinician, or hand this PC over to one.</Alert></Stack>
 	const drafts = value?.merged.reduce((sum, one) => sum + one.draftsBoth.length, 0) ?? 0
 	const open = [value?.questions.length ? counted(value.questions.length, 'question') : '', drafts ? `${counted(drafts, 'draft')} kept twice` : ''].filter(Boolean)
@@ -62,7 +64,7 @@ function MakePack({ made }: { made: () => void }) {
 	})
 	return (
 		<Panel title="Make a pack" hint="One sealed file for the laptop: the chosen players with their history, shelf, letterhead and settings. It has a passphrase of its own.">
-			<Box component="form" noValidate sx={{ display: 'grid', gap: 2 }} onSubmit={(event: FormEvent) => { event.preventDefault(); make() }}>
+			<Box {...form(make)}>
 				<Field label="Find players" value={query} set={setQuery} optional hint={`${chosen.length} chosen${(value?.total ?? 0) > mostShown ? `; the first ${mostShown} of ${value?.total} are listed` : ''}. With nobody chosen the pack is empty but for clinic and shelf.`} />
 				<Box role="group" aria-label="Players for the pack" sx={{ maxHeight: 260, overflowY: 'auto', border: 1, borderColor: 'divider', borderRadius: 1, px: 2 }}>
 					{value && cards.length === 0 && <Typography color="textSecondary" sx={{ py: 1.5 }}>{value.total === 0 ? 'No player on record yet.' : 'Nobody fits. Type less of the name.'}</Typography>}
@@ -79,7 +81,7 @@ function MakePack({ made }: { made: () => void }) {
 				</Box>
 				<Field label="Folder or stick" value={folder} set={setFolder} hint="A whole path, such as /media/stick" />
 				<Field label="Opens until" type="date" value={expires} set={setExpires} hint="After this day the laptop only makes the file for the way back." />
-				<Field label="Passphrase of the pack" type="password" value={passphrase} set={setPassphrase} autoComplete="new-password" hint="8 characters or more, not your own. Keep it apart from the stick." />
+				<Field label="Passphrase of the pack" type="password" value={passphrase} set={setPassphrase} autoComplete="new-password" hint={`${leastPassphrase} characters or more, not your own. Keep it apart from the stick.`} />
 				<Field label="Passphrase of the pack again" type="password" value={again} set={setAgain} autoComplete="new-password" />
 				<Trouble says={action.says} />
 				{action.done && <Alert severity="success" role="status">{action.done}</Alert>}

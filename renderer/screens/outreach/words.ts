@@ -2,7 +2,7 @@
 import type { OutputOf } from '../../../shared/contract.ts'
 import { type Purpose, purposes } from '../../../shared/records/consent.ts'
 import { playerSchema, visitSchema } from '../../../shared/visit/visit.ts'
-import { fieldMeta } from '../../../shared/visit/field-meta.ts'
+import { metaOf } from '../../../shared/records/told.ts'
 
 type Question = OutputOf<'outreach.list'>['questions'][number]
 /** Kinds of records as a person calls them: one, several. */
@@ -13,11 +13,10 @@ const kinds: Record<string, readonly [string, string]> = {
 export const kindWords = (kind: string, count: number): string => `${count} ${kinds[kind]?.[count === 1 ? 0 : 1] ?? kind}`
 const spaced = (path: string): string => { const text = path.replaceAll('.', ' ').replace(/([a-z])([A-Z])/g, '$1 $2').toLowerCase(); return text.charAt(0).toUpperCase() + text.slice(1) }
 function titled(schema: typeof visitSchema | typeof playerSchema, path: string): string | undefined {
-	try {
-		const { title, unit } = fieldMeta(schema, path)
-		const side = /\.(left|right)\./.exec(path)?.[1]
-		return title === path ? undefined : `${title}${side ? `, ${side}` : ''}${unit ? ` (${unit})` : ''}`
-	} catch { return undefined }
+	const meta = metaOf(path, schema)
+	if (!meta || meta.title === path) return undefined
+	const side = /\.(left|right)\./.exec(path)?.[1]
+	return `${meta.title}${side ? `, ${side}` : ''}${meta.unit ? ` (${meta.unit})` : ''}`
 }
 /** A path of a draft as the assessment calls the field. */
 export function draftField(path: string): string {

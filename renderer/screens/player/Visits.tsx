@@ -16,16 +16,14 @@ type Opened = OutputOf<'players.open'>
 const offered = 5
 interface Shown { /** where it is the latest report: its visit */ visitId?: string; title: string; url: string; fileName: string }
 
-export function Visits({ playerId, visits: first, drafts }: Pick<Opened, 'visits' | 'drafts'> & { playerId?: string }) {
+export function Visits({ playerId, role = '', visits: first, drafts }: Pick<Opened, 'visits' | 'drafts'> & { playerId?: string; /** who works here */ role?: string | undefined }) {
 	const [later, setLater] = useState<Opened['visits']>()
 	const visits = later ?? first
 	// biome-ignore lint/correctness/useExhaustiveDependencies: a new list of the page stands over what was asked here
 	useEffect(() => setLater(undefined), [first])
 	const owner = playerId ?? location.hash.split('/')[2] ?? ''
-	const [role, setRole] = useState('')
 	const [reading, setReading] = useState('')
 	const [holding, setHolding] = useState(false)
-	useEffect(() => { call('session.status', {}).then(({ person }) => setRole(person?.role ?? ''), () => {}) }, [])
 	const again = () => { call('players.open', { playerId: owner }).then((now) => setLater(now.visits), (error) => setSays(wordsOf(error))) }
 	const treats = ['clinician', 'student', 'owner'].includes(role)
 	const valid = visits.filter((one) => !one.inError)

@@ -95,7 +95,7 @@ export function PlayerScreen({ playerId, role, notice, saved }: PlayerProps) {
 					<Trouble says={says} />
 					<Box><Button type="submit" variant={opened ? 'outlined' : 'contained'} size="large" disabled={busy}>Save player</Button></Box>
 				</Stack>
-				{opened && <Visits visits={opened.visits} drafts={opened.drafts} />}
+				{opened && <Visits role={role} visits={opened.visits} drafts={opened.drafts} />}
 			</Box>
 		</Stack>
 	)

@@ -1,6 +1,7 @@
 /** The people who work with the records, and one's own passphrase and PIN. */
 import { Alert, Box, Button } from '@mui/material'
 import { useState } from 'react'
+import { leastPassphrase } from '../../../shared/passphrase.ts'
 import { call } from '../../host.ts'
 import { Field, Sheet, Trouble } from '../../parts/form.tsx'
 import { acts, Panel, Rows, useAction, useAnswer } from './parts.tsx'
@@ -33,7 +34,7 @@ export function People() {
 					<Field label="Name" value={form.name} set={put('name')} />
 					<Field label="Role" value={form.role} set={put('role')} options={addable} />
 					<Field label="Registration" value={form.registration} set={put('registration')} optional hint="Needed for a clinician." />
-					<Field label="First passphrase" type="password" autoComplete="new-password" value={form.passphrase} set={put('passphrase')} hint="8 characters or more." />
+					<Field label="First passphrase" type="password" autoComplete="new-password" value={form.passphrase} set={put('passphrase')} hint={`${leastPassphrase} characters or more.`} />
 					<Box><Button type="submit" variant="contained" disabled={action.busy}>Add this person</Button></Box>
 				</Sheet>
 			</Box>
@@ -68,7 +69,7 @@ export function MyAccess({ switched }: { switched: () => void }) {
 			<Sheet title="My passphrase and PIN">
 				<Field label="Present passphrase" type="password" autoComplete="current-password" value={form.old} set={put('old')} />
 				<Box />
-				<Field label="New passphrase" type="password" autoComplete="new-password" value={form.passphrase} set={put('passphrase')} optional hint="8 characters or more." />
+				<Field label="New passphrase" type="password" autoComplete="new-password" value={form.passphrase} set={put('passphrase')} optional hint={`${leastPassphrase} characters or more.`} />
 				<Field label="New PIN" type="password" value={form.pin} set={put('pin')} optional hint="4 to 10 digits." />
 				<Box><Button variant="outlined" disabled={action.busy || !form.passphrase} onClick={() => action.run(async () => { await call('session.changePassphrase', { old: form.old, passphrase: form.passphrase }); return clear('The passphrase was changed.') })}>Change passphrase</Button></Box>
 				<Box><Button variant="outlined" disabled={action.busy || !form.pin} onClick={() => action.run(async () => { await call('session.setPin', { passphrase: form.old, pin: form.pin }); return clear('The PIN was set.') })}>Set PIN</Button></Box>

@@ -2,6 +2,7 @@
 import { Box, Button, FormHelperText, Stack, Typography } from '@mui/material'
 import { useRef, useState } from 'react'
 import { type Clinic, clinicSchema } from '../../../shared/clinic.ts'
+import { leastPassphrase } from '../../../shared/passphrase.ts'
 import { call } from '../../host.ts'
 import { fieldMeta } from '../../../shared/visit/field-meta.ts'
 import { byField, Field, issueWords, Sheet, Trouble } from '../../parts/form.tsx'
@@ -11,7 +12,6 @@ import { RecoveryKey } from './RecoveryKey.tsx'
 
 const paths = ['name', 'address', 'phone', 'email', 'colour', 'clinician.name', 'clinician.registration'] as const
 const mostLines = 4
-const leastPassphrase = 8
 const title = (path: string) => fieldMeta(clinicSchema, path).title
 
 export function Setup({ done }: { done: () => void }) {

@@ -6,6 +6,7 @@ import type { StationId } from '../../../shared/squad/stations.ts'
 import { call, wordsOf } from '../../host.ts'
 import { dayInWords } from '../../parts/dates.ts'
 import { Field, Trouble } from '../../parts/form.tsx'
+import { may, type PersonRole } from '../../parts/roles.ts'
 import { counted, Needs } from '../../parts/Needs.tsx'
 import { Panel, Rows, useAction, useAnswer, Way } from '../records/parts.tsx'
 import { NewDay } from './Roster.tsx'
@@ -16,17 +17,13 @@ type Board = OutputOf<'squad.open'>
 const lookEveryMs = 3000
 const progressEveryMs = 300
 
-type Role = OutputOf<'session.status'>['person'] extends infer P ? (P extends { role: infer R } ? R : never) | undefined : never
-/** Who may do what on the day: reception runs the desk, those who treat run the stations, clinicians make the summaries. */
-const may = (role: Role) => ({ desk: role !== 'student', treat: role !== 'reception', lead: role === 'clinician' || role === 'owner' })
-
-export function SquadScreen({ role, squadId, station, playerId }: { role: Role; squadId: string | undefined; station: string | undefined; playerId: string | undefined }) {
+export function SquadScreen({ role, squadId, station, playerId }: { role: PersonRole; squadId: string | undefined; station: string | undefined; playerId: string | undefined }) {
 	if (squadId && station && playerId && !may(role).treat) return <Alert severity="info">Stations are for those who assess. <Way to={`#/squad/${squadId}`}>Back to the board</Way></Alert>
 	if (squadId && station && playerId) return <StationFor squadId={squadId} station={station as StationId} playerId={playerId} />
 	if (squadId) return <Day role={role} squadId={squadId} />
 	return <Days role={role} />
 }
-function Days({ role }: { role: Role }) {
+function Days({ role }: { role: PersonRole }) {
 	const { value, says } = useAnswer('squad.list', {})
 	return (
 		<Stack spacing={3}>
@@ -44,7 +41,7 @@ function StationFor({ squadId, station, playerId }: { squadId: string; station: 
 	return <Station key={`${station} ${playerId}`} squadId={squadId} station={station} row={row} rows={value.rows} />
 }
 const stateWords: Record<string, string> = { expected: 'expected', open: 'on the way', ready: 'ready to sign', signed: 'signed', absent: 'absent', refused: 'refused' }
-function Day({ role, squadId }: { role: Role; squadId: string }) {
+function Day({ role, squadId }: { role: PersonRole; squadId: string }) {
 	const { value, says, again } = useAnswer('squad.open', { squadId })
 	const [station, setStation] = useState<StationId>(() => (sessionStorage.getItem('squad-station') as StationId | null) ?? 'check-in')
 	const [number, setNumber] = useState('')

@@ -1,10 +1,10 @@
 /** Opening the workstation: passphrase, or the paper recovery key with a new passphrase. */
 import { Box, Button, Paper, Stack, Typography } from '@mui/material'
 import { useState } from 'react'
+import { leastPassphrase } from '../../../shared/passphrase.ts'
 import { call, wordsOf } from '../../host.ts'
 import { Field, Trouble } from '../../parts/form.tsx'
 
-const leastPassphrase = 8
 
 export function Unlock({ clinicName, done }: { clinicName?: string; done: () => void }) {
 	const [passphrase, setPassphrase] = useState('')

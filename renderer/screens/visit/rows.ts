@@ -1,7 +1,8 @@
 /** A signed visit as rows for reading: every field that holds something, by its title and unit of the visit schema. Pure. */
 import type { Assessment } from '../../../shared/assessment.ts'
 import type { SignedVisit } from '../../../shared/contract.ts'
-import { choices, isLeaf, metaOf, sideOf, titleOf, valueWords } from '../../../shared/records/told.ts'
+import { choiceWords } from '../../../shared/decisions.ts'
+import { isLeaf, metaOf, sideOf, titleOf, valueWords } from '../../../shared/records/told.ts'
 
 type Loose = Record<string, unknown>
 export interface Row { key: string; title: string; /** one value, or left and right */ values: readonly string[] }
@@ -37,7 +38,7 @@ export const assessmentOf = ({ assessment }: SignedVisit): Assessment => assessm
 /** What was decided about each finding, in the words that stand. */
 export function decisionRows(signed: SignedVisit): { key: string; says: string; choice: string; why: string }[] {
 	const words = new Map(assessmentOf(signed).findings.map((one) => [one.id, one.says]))
-	return signed.decisions.lines.map((one) => ({ key: one.findingId, says: one.says?.trim() || words.get(one.findingId) || titleOf(one.findingId), choice: choices[one.choice], why: one.why ?? '' }))
+	return signed.decisions.lines.map((one) => ({ key: one.findingId, says: one.says?.trim() || words.get(one.findingId) || titleOf(one.findingId), choice: choiceWords[one.choice], why: one.why ?? '' }))
 }
 /** The decisions that are no lines, as rows. */
 export function otherDecisions({ decisions }: SignedVisit): Row[] {
