@@ -66,7 +66,7 @@ it('a written plan keeps every rule, before and after the season changes; what w
 			expect(planDifference(plan, next).map((one) => one.says).join(' ')).not.toMatch(/\d{4}-\d\d-\d\d/)
 			plan = next
 		}
-	}), { numRuns: 20 })
+	}), { numRuns: 40 })
 }, 240_000)
 it('the plain reader sees a plan that was tampered with', () => {
 	const visit = visitOf([{ weekday: 'tuesday', minutes: 60, kind: 'training', surface: 'natural-firm', start: '18:00' }, { weekday: 'saturday', minutes: 90, kind: 'match', surface: 'natural-firm', start: '14:00' }], [{ sole: 'firm-ground', minutesWorn: 900, shareMaxPercent: 50 }, { sole: 'turf', minutesWorn: 900, weeklyMinutesMax: 150 }, { sole: 'indoor' }])

@@ -1,7 +1,6 @@
 /** A clinician's day by the keyboard alone on the demo: nothing is clicked, and the focus is never lost on the way. */
-import { mkdirSync } from 'node:fs'
-import { join } from 'node:path'
 import { expect, type Page, test } from '@playwright/test'
+import { shot } from './drive.ts'
 import { startHost } from './host.ts'
 
 /** The focus stands on something of the page. */
@@ -13,9 +12,7 @@ test('find a player, read, compare, assess, decide beside the page, sign, print,
 	const faults: string[] = []
 	page.on('pageerror', (error) => faults.push(error.message))
 	page.on('console', (message) => { if (/Content Security Policy/i.test(message.text())) faults.push(message.text()) })
-	const shots = process.env.LASTWRIGHT_SHOTS
-	if (shots) mkdirSync(shots, { recursive: true })
-	const shot = async (name: string) => { if (shots) { await page.waitForTimeout(400); await page.screenshot({ path: join(shots, `day-${name}.png`) }) } }
+	const seen = (name: string) => shot(page, `day-${name}`, { fullPage: false, settleMs: 400 })
 	const { press, type } = { press: async (...chords: string[]) => { for (const chord of chords) await page.keyboard.press(chord) }, type: (text: string) => page.keyboard.type(text) }
 	const enter = async (...values: string[]) => { for (const text of values) { await type(text); await press('Enter') } }
 	const palette = async (words: string, first: RegExp) => {
@@ -41,7 +38,7 @@ test('find a player, read, compare, assess, decide beside the page, sign, print,
 		// the last visit, by the palette: it stands behind the form for the Tab key
 		await palette('open visit', /^Open visit of 15 July 2026/)
 		await expect(page.getByRole('heading', { name: 'Visit of 15 July 2026' })).toBeFocused()
-		await shot('visit')
+		await seen('visit')
 		await palette('trends', /trends/)
 		await expect(page.getByRole('heading', { name: 'What really changed' })).toBeVisible()
 		await held(page, 'trends')
@@ -56,7 +53,7 @@ test('find a player, read, compare, assess, decide beside the page, sign, print,
 		await press('Control+a')
 		await enter('24.9 cm 249')
 		await expect(field(page, 'Heel to toe, right')).not.toHaveAttribute('aria-invalid', 'true')
-		await shot('feet')
+		await seen('feet')
 		await press('Alt+6')
 		await press('Tab', 'Enter')
 		await press('Alt+7')
@@ -70,7 +67,7 @@ test('find a player, read, compare, assess, decide beside the page, sign, print,
 		const preview = page.getByRole('region', { name: /Preview of the report/ })
 		await expect(preview).toContainText('Tui Ashdown')
 		await held(page, 'the preview')
-		await shot('preview')
+		await seen('preview')
 		const [decisions, paper] = await Promise.all([page.getByRole('tabpanel').boundingBox(), preview.boundingBox()])
 		expect(paper!.x, 'the page stands beside the decisions').toBeGreaterThanOrEqual(decisions!.x + decisions!.width)
 		for (let at = 0; at < 60; at++) {
@@ -82,7 +79,7 @@ test('find a player, read, compare, assess, decide beside the page, sign, print,
 		}
 		await press('Alt+8')
 		await expect(page.getByRole('heading', { level: 1, name: 'Sign and report' })).toBeFocused()
-		await shot('sign')
+		await seen('sign')
 		const consent = page.getByRole('checkbox', { name: /Consent to assessment/ })
 		await tabTo(consent)
 		if (!(await consent.isChecked())) await press('Space')
@@ -92,7 +89,7 @@ test('find a player, read, compare, assess, decide beside the page, sign, print,
 		await expect(page.locator('iframe[title="Signed report"]')).toBeVisible({ timeout: 60_000 })
 		await held(page, 'after signing')
 		await tabTo(page.getByRole('button', { name: 'Print', exact: true }), 3)
-		await shot('signed')
+		await seen('signed')
 
 		await palette('this player: season', /season/)
 		await expect(page.getByRole('heading', { level: 1, name: 'Season of Tui Ashdown' })).toBeVisible()
@@ -115,7 +112,7 @@ test('find a player, read, compare, assess, decide beside the page, sign, print,
 		await press('Enter')
 		await expect(page.getByRole('list', { name: 'Weekly sessions' })).toContainText('Tuesday 18:00')
 		await held(page, 'after the weekly session')
-		await shot('season')
+		await seen('season')
 		await press('Alt+n')
 		const plan = page.getByRole('button', { name: 'Plan the season' })
 		for (let at = 0; at < 20 && !(await plan.evaluate((node) => node === document.activeElement)); at++) await press('Shift+Tab')
@@ -123,7 +120,7 @@ test('find a player, read, compare, assess, decide beside the page, sign, print,
 		await press('Enter')
 		await expect(page.getByText(/^Planned:/)).toBeVisible({ timeout: 60_000 })
 		await expect(plan).toBeFocused()
-		await shot('planned')
+		await seen('planned')
 		expect(faults).toEqual([])
 	} finally {
 		await host.kill()

@@ -1,9 +1,9 @@
 /** One hand on the keyboard, no mouse: a complete adult assessment, and how many keys it takes beyond the values. */
-import { mkdirSync, mkdtempSync, rmSync } from 'node:fs'
+import { mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { expect, type Page, test } from '@playwright/test'
-import { hostCall } from './drive.ts'
+import { hostCall, shot } from './drive.ts'
 import { startHost } from './host.ts'
 
 const passphrase = 'seven grey herons'
@@ -36,7 +36,7 @@ test('a complete adult assessment in under 180 keys beyond the values, no mouse'
 		const one = hand(page)
 		const { press, value } = one
 		const enter = async (...values: string[]) => { for (const text of values) { await value(text); await press('Enter') } }
-		const shot = async (name: string) => { if (process.env.LASTWRIGHT_SHOTS) { mkdirSync(process.env.LASTWRIGHT_SHOTS, { recursive: true }); await page.screenshot({ path: join(process.env.LASTWRIGHT_SHOTS, `${name}.png`) }) } }
+		const seen = (name: string) => shot(page, name, { fullPage: false })
 
 		// Player and play: Alt+N goes to what is missing
 		await press('Alt+n')
@@ -67,7 +67,7 @@ test('a complete adult assessment in under 180 keys beyond the values, no mouse'
 		await expect(page.getByRole('region', { name: 'Measuring now' })).toContainText('no device at hand')
 		await press('Enter')
 		await enter('64')
-		await shot('hand-feet')
+		await seen('hand-feet')
 
 		await press('Alt+3', 'Alt+n')
 		await enter('7.0 7.2 7.1', '9.4 9.6 9.5', '31 32 31', '37 38 38', '2', '8', '14', '18', 'calf')
@@ -100,11 +100,11 @@ test('a complete adult assessment in under 180 keys beyond the values, no mouse'
 			else if (now.tab && /^(Findings|Next pair)/.test(now.name)) continue
 			else break
 		}
-		await shot('hand-decide')
+		await seen('hand-decide')
 
 		await press('Alt+8')
 		await expect(step(page, 'Sign and report')).toBeFocused()
-		await shot('hand-sign')
+		await seen('hand-sign')
 		await press('Alt+n')
 		await expect(page.getByRole('checkbox', { name: /Consent to assessment/ })).toBeFocused()
 		await press('Space')
@@ -130,12 +130,12 @@ test('undo, paste with preview, the palette, help and the protocol, by keyboard'
 	page.on('pageerror', (error) => faults.push(error.message))
 	page.on('console', (message) => { if (/Content Security Policy/i.test(message.text())) faults.push(message.text()) })
 	const host = await startHost('--demo')
-	const shot = async (name: string) => { if (process.env.LASTWRIGHT_SHOTS) { mkdirSync(process.env.LASTWRIGHT_SHOTS, { recursive: true }); await page.waitForTimeout(400); await page.screenshot({ path: join(process.env.LASTWRIGHT_SHOTS, `${name}.png`) }) } }
+	const seen = (name: string) => shot(page, name, { fullPage: false, settleMs: 400 })
 	const palette = async (words: string) => { await page.keyboard.press('Control+k'); await page.keyboard.type(words); await expect(page.getByRole('option').first()).toContainText(new RegExp(words.split(' ')[0] ?? '', 'i')); await page.keyboard.press('Enter') }
 	try {
 		await page.goto(host.url)
 		await expect(page.getByRole('region', { name: 'First steps' })).toBeVisible()
-		await shot('players')
+		await seen('players')
 		await page.getByRole('button', { name: 'Skip the tips' }).press('Enter')
 		await expect(page.getByRole('region', { name: 'First steps' })).toHaveCount(0)
 		await palette('ashdown')
@@ -153,31 +153,31 @@ test('undo, paste with preview, the palette, help and the protocol, by keyboard'
 		await page.evaluate(() => { const data = new DataTransfer(); data.setData('text/plain', '251\t252\n181\t999'); document.activeElement?.dispatchEvent(new ClipboardEvent('paste', { clipboardData: data, bubbles: true, cancelable: true })) })
 		const dialog = page.getByRole('dialog')
 		await expect(dialog).toContainText('999 is outside what can be measured')
-		await shot('paste')
+		await seen('paste')
 		expect(await left.inputValue()).toBe(was[0])
 		await page.keyboard.press('Enter')
 		await expect(left).toHaveValue('251')
 		await expect(right).toHaveValue('252')
-		await shot('feet')
+		await seen('feet')
 		await page.keyboard.press('Control+z')
 		await expect(left).toHaveValue(was[0] ?? '')
 		await expect(right).toHaveValue(was[1] ?? '')
 		await page.keyboard.press('Control+Shift+z')
 		await expect(left).toHaveValue('251')
 		await page.keyboard.press('Control+z')
-		for (const at of [3, 4, 5]) { await page.keyboard.press(`Alt+${at}`); await page.keyboard.press('Tab'); await shot(`step-${at}`) }
+		for (const at of [3, 4, 5]) { await page.keyboard.press(`Alt+${at}`); await page.keyboard.press('Tab'); await seen(`step-${at}`) }
 
 		await palette('this player: trends')
 		await expect(page.getByRole('heading', { name: 'What really changed' })).toBeVisible()
 		await expect(page.getByText('Smallest real change').first()).toBeVisible()
-		await shot('trends')
+		await seen('trends')
 
 		await palette('settings: protocol')
 		await page.getByLabel('Find a threshold').fill('restrictedCm')
 		const value = page.getByRole('textbox', { name: /ankle\.restrictedCm/ })
 		await value.fill('4')
 		await expect(page.getByText(/Findings change in \d+ of \d+ demo visits/)).toBeVisible()
-		await shot('protocol')
+		await seen('protocol')
 		await page.getByLabel('Why it is changed').fill('our own cut-off')
 		await page.getByRole('button', { name: 'Save as a new version' }).press('Enter')
 		await expect(page.getByText('Protocol of this clinic, version 1')).toBeVisible()
@@ -187,20 +187,20 @@ test('undo, paste with preview, the palette, help and the protocol, by keyboard'
 		await palette('settings: letterhead')
 		await page.getByLabel('Clinic name').fill('North Quay Feet')
 		await expect(page.getByRole('region', { name: 'Sample page' })).toContainText('North Quay Feet')
-		await shot('letterhead')
+		await seen('letterhead')
 		await palette('settings: look')
 		for (const [name, colour] of [['Dark', 'rgb(18, 29, 31)'], ['High contrast', 'rgb(0, 0, 0)'], ['Light', 'rgb(246, 241, 231)']] as const) {
 			await page.getByRole('button', { name, exact: true }).press('Enter')
 			await expect(page.locator('body')).toHaveCSS('background-color', colour)
-			await shot(`look-${name}`)
+			await seen(`look-${name}`)
 		}
 		await page.getByRole('button', { name: '200 %' }).press('Enter')
 		await expect(page.locator('html')).toHaveCSS('font-size', '32px')
-		await shot('look-200')
+		await seen('look-200')
 		await page.getByRole('button', { name: '100 %' }).press('Enter')
 		await palette('help: how')
 		await expect(page.getByRole('heading', { name: 'Knee to wall' })).toBeVisible()
-		await shot('help')
+		await seen('help')
 		expect(faults).toEqual([])
 	} finally {
 		await host.kill()

@@ -1,9 +1,8 @@
 /** Reception at the outbox, by keyboard alone, with a real mail server: prepare, check beside the recipient, send, lose the wire, settle, read a report, sent in error. */
 import { AxeBuilder } from '@axe-core/playwright'
 import { expect, type Locator, type Page, test } from '@playwright/test'
-import { decideAll } from '../decide.ts'
 import { startSmtp, startWire } from '../host/mail-bench.ts'
-import { hostCall, shot, tabTo } from './drive.ts'
+import { decideOn, hostCall, shot, tabTo } from './drive.ts'
 import { type RunningHost, startHost } from './host.ts'
 
 const press = async (page: Page, control: Locator, key = 'Enter') => { await tabTo(page, control, 160); await page.keyboard.press(key) }
@@ -200,7 +199,7 @@ test('reception at the desk: what waits is counted, paper and drafts leave and c
 		const { playerId } = await hostCall(page, 'players.save', { player: { givenName: 'Pia', familyName: 'Dunmore', birthDate: '2012-04-09', sex: 'female', guardian: { name: 'Rae Ashdown', relation: 'parent', email: 'rae@example.org' } } })
 		const { draft } = await hostCall(page, 'drafts.open', { playerId, visitDate: new Date().toISOString().slice(0, 10) })
 		await hostCall(page, 'drafts.save', { draftId: draft.draftId, content: { ...draft.content, visit: { ...draft.content.visit, feet: { left: { heelToToeMm: 246 }, right: { heelToToeMm: 248 } } }, decisions: { ...draft.content.decisions, consentNoted: true } } })
-		await decideAll((name, input) => hostCall(page, name, input), playerId, draft.content.visit.visitDate)
+		await decideOn(page, playerId, draft.content.visit.visitDate)
 		await hostCall(page, 'visits.sign', { draftId: draft.draftId })
 		await as(desk)
 

@@ -59,6 +59,15 @@ async function newPlayer(page: Page, givenName: string): Promise<void> {
 	await button(page, 'Save player').press('Enter')
 	await expect(page.getByRole('heading', { level: 1, name: `${givenName} Fieldling` })).toBeVisible()
 }
+/** The same player and the same newcomer in either place, with what each place says of them. */
+async function workAt(page: Page, club: string, decision: string, left: string): Promise<void> {
+	await openPlayer(page, 'tui', 'Tui Ashdown')
+	await setClub(page, club)
+	await consent(page, decision)
+	await openPlayer(page, 'tui', 'Tui Ashdown')
+	await feet(page, /assessment$/, left, '249')
+	await newPlayer(page, 'Ida')
+}
 
 test('a pack goes out with two players, the laptop works without the clinic, and everything comes home once', async ({ browser }, info) => {
 	test.setTimeout(240_000)
@@ -137,23 +146,13 @@ test('a pack goes out with two players, the laptop works without the clinic, and
 		lap('pack opened')
 
 		// away: details and a consent of one player, a short assessment, a player entered on the spot
-		await openPlayer(laptop, 'tui', 'Tui Ashdown')
-		await setClub(laptop, 'Tidewater United U14')
-		await consent(laptop, 'deny')
-		await openPlayer(laptop, 'tui', 'Tui Ashdown')
-		await feet(laptop, /assessment$/, '247', '249')
-		await newPlayer(laptop, 'Ida')
+		await workAt(laptop, 'Tidewater United U14', 'deny', '247')
 		await openPlayer(laptop, 'owain', 'Owain Trescott')
 		await feet(laptop, /assessment$/, '271', '272')
 		lap('worked away')
 
 		// meanwhile at the clinic: the same fields of the same player, and the same newcomer
-		await openPlayer(clinic, 'tui', 'Tui Ashdown')
-		await setClub(clinic, 'Saltmarsh Rovers U15')
-		await consent(clinic, 'permit')
-		await openPlayer(clinic, 'tui', 'Tui Ashdown')
-		await feet(clinic, /assessment$/, '245', '249')
-		await newPlayer(clinic, 'Ida')
+		await workAt(clinic, 'Saltmarsh Rovers U15', 'permit', '245')
 		lap('worked at home')
 
 		// the way back

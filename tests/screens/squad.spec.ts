@@ -3,8 +3,7 @@ import { mkdtempSync, readdirSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { expect, type Page, test } from '@playwright/test'
-import { decideAll } from '../decide.ts'
-import { hostCall } from './drive.ts'
+import { decideOn, hostCall } from './drive.ts'
 import { startHost } from './host.ts'
 
 const players = 40
@@ -73,7 +72,7 @@ test('a day of 40 players, from the roster to the summary for the club', async (
 			const { playerId } = await hostCall(page, 'players.save', { player: person(number) })
 			const { draft } = await hostCall(page, 'drafts.open', { playerId, visitDate: yearAgo })
 			await hostCall(page, 'drafts.save', { draftId: draft.draftId, content: { ...draft.content, visit: { ...draft.content.visit, feet: { left: { heelToToeMm: footMm(number) }, right: { heelToToeMm: footMm(number) + 1 } } }, decisions: { ...draft.content.decisions, consentNoted: true } } })
-			await decideAll((name, input) => hostCall(page, name, input), playerId, yearAgo)
+			await decideOn(page, playerId, yearAgo)
 			await hostCall(page, 'visits.sign', { draftId: draft.draftId })
 		}
 		await page.reload()
@@ -199,7 +198,7 @@ test('a day of 40 players, from the roster to the summary for the club', async (
 		const { rows } = await hostCall(page, 'squad.open', { squadId }) as { rows: typeof start }
 		const rest = rows.filter((one) => one.state === 'open' && Number(one.number) !== noWidth && Number(one.number) <= 24)
 		for (const { playerId } of rest) {
-			await hostCall(page, 'visits.sign', { draftId: await decideAll((name, input) => hostCall(page, name, input), playerId, day) })
+			await hostCall(page, 'visits.sign', { draftId: await decideOn(page, playerId, day) })
 		}
 		const signed = adults.length + rest.length
 		// for each a report, for each minor the guardian's page

@@ -2,8 +2,7 @@
 import { expect, test } from '@playwright/test'
 import { meanOf } from '../../shared/visit/sides.ts'
 import { type Visit, visitSchema } from '../../shared/visit/visit.ts'
-import { decideAll } from '../decide.ts'
-import { hostCall } from './drive.ts'
+import { decideOn, hostCall } from './drive.ts'
 import { startHost } from './host.ts'
 
 const player = { givenName: 'Perrin', familyName: 'Trendwick', birthDate: '2012-04-10', sex: 'male' as const }
@@ -25,7 +24,7 @@ test('each number of the trends is right, and each chart has its words', async (
 		for (const [at, visit] of visits.entries()) {
 			const { draft } = await hostCall<{ draft: { draftId: string; content: { decisions: object } } }>(page, 'drafts.open', { playerId, visitDate: visit.visitDate })
 			await hostCall(page, 'drafts.save', { draftId: draft.draftId, content: { ...draft.content, visit, decisions: { ...draft.content.decisions, consentNoted: true } } })
-			await decideAll((name, input) => hostCall(page, name, input), playerId, visit.visitDate)
+			await decideOn(page, playerId, visit.visitDate)
 			if (at < 2) await hostCall(page, 'visits.sign', { draftId: draft.draftId })
 		}
 		await page.evaluate((to) => { location.hash = to }, `#/trends/${playerId}`)
