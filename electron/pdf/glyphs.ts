@@ -1,6 +1,6 @@
 /** pdfmake drops characters its font lacks without a word: they are named before anything is rendered. */
 import { type Font, openSync } from 'fontkit'
-import { sentences } from '../../shared/report/catalogue/en.ts'
+import { sentences } from '../../shared/report/catalogue/en.table.ts'
 import type { Block, LwDocument } from '../../shared/report/document.ts'
 import { fontFiles } from './fonts.ts'
 import { UnprintableText } from './unprintable.ts'

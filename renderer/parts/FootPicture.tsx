@@ -1,7 +1,7 @@
 /** Our own drawings of foot, leg and body: the part being measured is lit, the device is shown where it goes. */
 import { Box } from '@mui/material'
 import type { ReactNode } from 'react'
-import type { MeasureHelp, Part, View } from '../help/measures.ts'
+import type { MeasureHelp, Part, View } from '../help/measures.table.ts'
 
 /** Outline of each view in a box of 260 by 220; the left side, mirrored for the right. */
 const outlines: Record<View, ReactNode> = {

@@ -1,6 +1,6 @@
 /** How to take one measure: position, steps, what is beyond its error with the source, and the picture. */
 import { Box, Typography } from '@mui/material'
-import { type MeasureHelp, noError, waySource } from '../help/measures.ts'
+import { type MeasureHelp, noError, waySource } from '../help/measures.table.ts'
 import { clinicProtocol } from './clinicProtocol.ts'
 import { FootPicture } from './FootPicture.tsx'
 

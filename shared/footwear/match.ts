@@ -4,7 +4,8 @@
  */
 import type { AnkleResult, FeatureWish, FootwearResult, InsertElement, InsertResult, JointName, MatchReason, PerSide, PostureResult, RankedModel, SizingResult, Span, StudDistance } from '../assessment.ts'
 import type { Basis, Because, Strength } from '../finding.ts'
-import { suitability, suitabilityBasis } from '../protocol/norms/suitability.ts'
+import { suitability } from '../protocol/norms/suitability.ts'
+import { suitabilityBasis } from '../protocol/norms/suitability.table.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
 import { bothSides, meanOf, perSide, rounded } from '../visit/sides.ts'
 import { type Model, offsetOf, type Shelf, type ShelfSize } from '../visit/shelf.ts'

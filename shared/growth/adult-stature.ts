@@ -1,4 +1,4 @@
-import { khamisRoche } from '../protocol/norms/khamis-roche.ts'
+import { khamisRoche } from '../protocol/norms/khamis-roche.table.ts'
 
 const cmPerInch = 2.54, kgPerPound = 0.45359237
 

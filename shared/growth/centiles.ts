@@ -1,5 +1,5 @@
 import type { Centile } from '../assessment.ts'
-import type { LmsTable } from '../protocol/norms/cdc2000.ts'
+import type { LmsTable } from '../protocol/norms/cdc2000.table.ts'
 import { above, below, quantileAbove } from '../normal.ts'
 
 type Sex = 'male' | 'female'

@@ -1,7 +1,7 @@
 /** The growth room: maturity, adult stature, centiles, growth rate and foot forecast of a player under 18. */
 import type { GrowthResult } from '../assessment.ts'
 import type { Finding } from '../finding.ts'
-import { cdcBmi, cdcMass, cdcStature } from '../protocol/norms/cdc2000.ts'
+import { cdcBmi, cdcMass, cdcStature } from '../protocol/norms/cdc2000.table.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import { ageYears as completedYears, decimalAgeYears } from '../visit/age.ts'
 import { rounded } from '../visit/sides.ts'

@@ -1,7 +1,7 @@
 /** The growth room's numbers, each with its formula and this player's values put in. */
 import type { GrowthResult, Centile } from '../assessment.ts'
 import { type Basis, idPart, type Working } from '../finding.ts'
-import { cdcBmi, cdcMass, cdcStature, type LmsTable } from '../protocol/norms/cdc2000.ts'
+import { cdcBmi, cdcMass, cdcStature, type LmsTable } from '../protocol/norms/cdc2000.table.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
 import { ageYears } from '../visit/age.ts'
 import { rounded } from '../visit/sides.ts'

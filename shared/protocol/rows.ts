@@ -1,13 +1,13 @@
 /** Every threshold the clinic may set, one file per room. Keys are 'room.name'. */
-import { ankleRows } from './rows/ankle.ts'
-import { footwearRows } from './rows/footwear.ts'
-import { growthRows } from './rows/growth.ts'
-import { insertRows } from './rows/insert.ts'
-import { loadingRows } from './rows/loading.ts'
-import { postureRows } from './rows/posture.ts'
-import { screeningRows } from './rows/screening.ts'
-import { seasonRows } from './rows/season.ts'
-import { sizingRows } from './rows/sizing.ts'
-import { squadRows } from './rows/squad.ts'
+import { ankleRows } from './rows/ankle.table.ts'
+import { footwearRows } from './rows/footwear.table.ts'
+import { growthRows } from './rows/growth.table.ts'
+import { insertRows } from './rows/insert.table.ts'
+import { loadingRows } from './rows/loading.table.ts'
+import { postureRows } from './rows/posture.table.ts'
+import { screeningRows } from './rows/screening.table.ts'
+import { seasonRows } from './rows/season.table.ts'
+import { sizingRows } from './rows/sizing.table.ts'
+import { squadRows } from './rows/squad.table.ts'
 
 export const rows = { ...sizingRows, ...ankleRows, ...postureRows, ...growthRows, ...screeningRows, ...footwearRows, ...loadingRows, ...insertRows, ...seasonRows, ...squadRows }

@@ -6,7 +6,7 @@ import { rounded } from '../visit/sides.ts'
 import { termWords } from '../visit/terms.ts'
 import type { Visit } from '../visit/visit.ts'
 import { heading, letterheadOf, nameOf, speakOf } from './base.ts'
-import { sentences } from './catalogue/en.ts'
+import { sentences } from './catalogue/en.table.ts'
 import type { Block, LwDocument } from './document.ts'
 import { dateWords } from './words.ts'
 

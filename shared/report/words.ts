@@ -1,6 +1,6 @@
 /** Plain words for what the engine names in trade terms. */
 import { type Feature, termWords } from '../visit/terms.ts'
-import * as en from './catalogue/en.ts'
+import * as en from './catalogue/en.table.ts'
 
 export const actionWords = en.actionWords
 export const defaultWarningSigns = en.defaultWarningSigns

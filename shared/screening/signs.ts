@@ -4,7 +4,7 @@ import type { Basis, FindingSide, Strength } from '../finding.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
 import { bothSides } from '../visit/sides.ts'
 import type { Screening, Side } from '../visit/visit.ts'
-import { siteRow } from './bone-sites.ts'
+import { siteRow } from './site-row.ts'
 import { allOf, anyOf, type Tri } from './ottawa.ts'
 
 /** `ageYears` in completed years; `decimalAgeYears` where 'above 9' means from the day after the birthday on. */

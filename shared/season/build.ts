@@ -1,6 +1,7 @@
 /** A visit's season and pairs made into the numbers of the rotation. */
 import type { Finding } from '../finding.ts'
-import type { Ground, Suitability } from '../protocol/norms/suitability.ts'
+import type { Suitability } from '../protocol/norms/suitability.ts'
+import type { Ground } from '../protocol/norms/suitability.table.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import { addDays, dayNumber, twoDigits } from '../visit/age.ts'
 import { termWords } from '../visit/terms.ts'

@@ -1,5 +1,5 @@
 /** The rotation as numbers: what the model is built from and what the verifier checks against. */
-import type { Ground } from '../protocol/norms/suitability.ts'
+import type { Ground } from '../protocol/norms/suitability.table.ts'
 import type { Code, Sole, Surface } from '../visit/terms.ts'
 
 /** One session of the season. Hours count from the epoch by the wall clock of the clinic (a change to summer time is not counted). */

@@ -16,7 +16,7 @@ export const statuses = ['current', 'recovering', 'past'] as const
 export const damages = ['studs-worn', 'stud-sharp', 'stud-missing', 'sole-separated', 'counter-collapsed', 'insole-board-split', 'upper-cracked', 'lining-worn', 'heel-slips'] as const
 export const endFeels = ['calf-stretch', 'springy-back', 'front-pinch', 'hard-stop', 'joint-pain', 'none'] as const
 export const firstRays = ['neutral', 'plantarflexed', 'dorsiflexed', 'hypermobile'] as const
-/** Where bone stress is suspected; which are high risk stands in shared/screening/bone-sites.ts. */
+/** Where bone stress is suspected; which are high risk stands in shared/screening/bone-sites.table.ts. */
 export const boneSites = [
 	'navicular', 'fifth-metatarsal-proximal', 'hallux-sesamoid', 'medial-malleolus', 'talus', 'anterior-tibia', 'second-metatarsal-base', 'femoral-neck', 'patella',
 	'metatarsal-shaft', 'calcaneus', 'posteromedial-tibia', 'fibula', 'cuboid',

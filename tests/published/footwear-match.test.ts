@@ -2,7 +2,7 @@
 import { readFileSync } from 'node:fs'
 import { expect, it } from 'vitest'
 import { assess } from '../../shared/assess.ts'
-import { footwearRows } from '../../shared/protocol/rows/footwear.ts'
+import { footwearRows } from '../../shared/protocol/rows/footwear.table.ts'
 import { judgePair } from '../../shared/footwear/pairs.ts'
 import { lacingFigure } from '../../shared/footwear/lacing-figure.ts'
 import { lacingIds } from '../../shared/footwear/lacing.ts'

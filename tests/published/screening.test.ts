@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest'
 import { loading } from '../../shared/loading/loading.ts'
 import { openProtocol } from '../../shared/protocol/protocol.ts'
-import { complaints, askedAlways } from '../../shared/screening/complaints.ts'
+import { complaints, askedAlways } from '../../shared/screening/complaints.table.ts'
 import { diabeticRisk } from '../../shared/screening/diabetic.ts'
 import { filmNeeded, negativeLikelihoodRatio, probabilityAfter } from '../../shared/screening/ottawa.ts'
 import { screening } from '../../shared/screening/screening.ts'

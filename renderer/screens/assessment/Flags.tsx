@@ -1,7 +1,7 @@
 /** The warning-sign questions. Not answered is not asked, never no; a complaint unfolds the questions that belong to it. */
 import { Box, Button, Paper, ToggleButton, Typography } from '@mui/material'
 import { useState } from 'react'
-import { askedAlways, complaints } from '../../../shared/screening/complaints.ts'
+import { askedAlways, complaints } from '../../../shared/screening/complaints.table.ts'
 import { visitSchema } from '../../../shared/visit/visit.ts'
 import { fieldMeta } from '../../../shared/visit/field-meta.ts'
 import { FieldRow, MeasureField } from '../../parts/MeasureField.tsx'

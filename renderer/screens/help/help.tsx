@@ -1,8 +1,8 @@
 /** Help without a network: how each measure is taken, the terms, the shortcuts. */
 import { Box, Paper, Stack, Typography } from '@mui/material'
 import { useEffect, useState } from 'react'
-import { glossary } from '../../help/glossary.ts'
-import { measureHelp } from '../../help/measures.ts'
+import { glossary } from '../../help/glossary.table.ts'
+import { measureHelp } from '../../help/measures.table.ts'
 import { loadProtocol } from '../../parts/clinicProtocol.ts'
 import { Field } from '../../parts/form.tsx'
 import { MeasureHelpCard } from '../../parts/Help.tsx'

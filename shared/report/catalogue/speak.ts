@@ -1,5 +1,5 @@
 /** Speaking from the catalogue: a sentence by its key, its {names} filled in. */
-import { sentences } from './en.ts'
+import { sentences } from './en.table.ts'
 
 export type Key = keyof typeof sentences
 type Names<S> = S extends `${string}{${infer Name}}${infer Rest}` ? Name | Names<Rest> : never

@@ -23,4 +23,3 @@ export const boneSiteRows: readonly BoneSiteRow[] = [
 	{ site: 'fibula', risk: 'low', screen: 'Point pain on the fibula.', source: memory },
 	{ site: 'cuboid', risk: 'low', screen: 'Point pain on the outer midfoot.', source: memory },
 ]
-export const siteRow = (site: BoneSite | undefined): BoneSiteRow | undefined => boneSiteRows.find((one) => one.site === site)

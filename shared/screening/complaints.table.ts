@@ -7,7 +7,7 @@ export interface Complaint {
 	opens: readonly string[]
 }
 /** Asked at every visit: together they take well under a minute. */
-export const askedAlways: readonly string[] = ['nightPain', 'fever', 'reducedSensation', 'newWeakness', 'breathlessOrChestPain', 'cardiacOrConcussion', 'lumpOrSwelling', 'unintendedWeightLoss', 'activeFootUlcer'].map((key) => `screening.${key}`)
+export const askedAlways: readonly string[] = ['screening.nightPain', 'screening.fever', 'screening.reducedSensation', 'screening.newWeakness', 'screening.breathlessOrChestPain', 'screening.cardiacOrConcussion', 'screening.lumpOrSwelling', 'screening.unintendedWeightLoss', 'screening.activeFootUlcer']
 
 export const complaints: readonly Complaint[] = [
 	{ id: 'twisted', says: 'Twisted or hurt the ankle or foot', opens: ['screening.injury', 'screening.syndesmosisSuspected', 'screening.syndesmosis', 'screening.lisfrancSuspected', 'screening.lisfranc'] },

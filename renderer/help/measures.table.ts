@@ -50,8 +50,3 @@ export const measureHelp: Readonly<Record<string, MeasureHelp>> = {
 	massKg: { title: 'Body mass', view: 'body', part: 'mass', position: 'Light clothing, no shoes, still on the scale.', steps: ['Zero the scale, step on, read when it is steady.'], errors: [] },
 	legLengthDifferenceMm: { title: 'Leg-length difference', view: 'body', part: 'legs', position: 'Standing barefoot, knees straight.', steps: ['Feel the tops of both hips.', 'Put blocks under the shorter side until they are level. The height of the blocks is the difference.'], errors: ['posture.legLengthRecordMm'] },
 }
-/** The help of the field at a path; undefined where a field needs none. */
-export function helpOf(path: string): MeasureHelp | undefined {
-	const key = path.split('.').at(-1) ?? ''
-	return Object.hasOwn(measureHelp, key) ? measureHelp[key] : undefined
-}

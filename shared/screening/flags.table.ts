@@ -1,11 +1,9 @@
 /** What each general question leads to when answered yes. One row a question; the action of a minor may be higher. */
 import type { Action } from '../assessment.ts'
 import type { Strength } from '../finding.ts'
-import type { generalFlagShape, Visit } from '../visit/visit.ts'
+import type { Visit } from '../visit/visit.ts'
+import { type FlagRow, row } from './flag-row.ts'
 
-export type FlagKey = keyof typeof generalFlagShape
-export interface FlagRow { key: FlagKey; action: Action; minorAction?: Action; says: string; source: string; strength: Strength }
-const row = (key: FlagKey, action: Action, says: string, source: string, strength: Strength, minorAction?: Action): FlagRow => ({ key, action, says, source, strength, ...(minorAction ? { minorAction } : {}) })
 const memory = 'common practice (from memory)'
 const limp = 'NHS hospital limp guideline 2021; Queensland paediatric guideline'
 
