@@ -15,7 +15,15 @@ export default defineConfig({
 		viewport: { width: 1440, height: 900 },
 		launchOptions: {
 			...(process.env.LASTWRIGHT_BROWSER ? { executablePath: process.env.LASTWRIGHT_BROWSER } : {}),
-			args: ['--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run', '--disable-background-networking', '--disable-component-update', '--disable-sync'],
+			args: [
+				'--no-sandbox',
+				'--disable-gpu',
+				'--disable-quic',
+				'--no-first-run',
+				'--disable-background-networking',
+				'--disable-component-update',
+				'--disable-sync',
+			],
 		},
 	},
 })

@@ -4,5 +4,10 @@ import { defineConfig } from 'vite'
 export default defineConfig({
 	root: 'renderer',
 	plugins: [react()],
-	build: { outDir: '../build/renderer', emptyOutDir: true, assetsInlineLimit: 0, modulePreload: { polyfill: false } },
+	build: {
+		outDir: '../build/renderer',
+		emptyOutDir: true,
+		assetsInlineLimit: 0,
+		modulePreload: { polyfill: false },
+	},
 })

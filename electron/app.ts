@@ -2,14 +2,37 @@
 import type { Clinic } from '../shared/clinic.ts'
 import { defaultLook } from '../shared/look-choices.ts'
 import { engineVersion } from '../shared/assess.ts'
-import { type Answer, type CallName, contract, type InputOf, type OutputOf, type Role } from '../shared/contract.ts'
+import {
+	type Answer,
+	type CallName,
+	contract,
+	type InputOf,
+	type OutputOf,
+	type Role,
+} from '../shared/contract.ts'
 import { problemsOf } from '../shared/problems.ts'
 import type { AuditFunction } from '../shared/records/audit.ts'
 import type { LwDocument } from '../shared/report/document.ts'
-import { dailyBackup, listBackups, makeBackup, moveHere, previewBackup, restoreBackup, setBackupFolder } from './services/backups.ts'
+import {
+	dailyBackup,
+	listBackups,
+	makeBackup,
+	moveHere,
+	previewBackup,
+	restoreBackup,
+	setBackupFolder,
+} from './services/backups.ts'
 import { accessiblePage } from './services/documents.ts'
 import { checkConsent, listConsents, recordConsent, withdrawConsent } from './services/consents.ts'
-import { answerQuestion, compareDrafts, joinByChoice, listOutreach, mergePack, previewMerge, putDraftAway } from './services/merge.ts'
+import {
+	answerQuestion,
+	compareDrafts,
+	joinByChoice,
+	listOutreach,
+	mergePack,
+	previewMerge,
+	putDraftAway,
+} from './services/merge.ts'
 import { makePack, makeReturn, packRefusal, removeHere } from './services/packs.ts'
 import { outboxCalls } from './services/outbox.ts'
 import { alertCalls } from './services/outbox-alerts.ts'
@@ -17,47 +40,136 @@ import { listRecipients, addContact, removeContact } from './services/outbox-con
 import { mailCalls } from './services/outbox-mail.ts'
 import { Post } from './services/outbox-post.ts'
 import { listPeople, retirePerson, savePerson } from './services/people.ts'
-import { mergePlayers, openPlayer, savePlayer, searchPlayers, unmergePlayers } from './services/players.ts'
+import {
+	mergePlayers,
+	openPlayer,
+	savePlayer,
+	searchPlayers,
+	unmergePlayers,
+} from './services/players.ts'
 import { destroy, hold, register, retentionDue } from './services/retention.ts'
-import { cancelPlan, chartSeason, openSeason, planPlayer, planProgress, previewSeasonImport, saveSeason, seasonCalendar } from './services/season.ts'
+import {
+	cancelPlan,
+	chartSeason,
+	openSeason,
+	planPlayer,
+	planProgress,
+	previewSeasonImport,
+	saveSeason,
+	seasonCalendar,
+} from './services/season.ts'
 import { putPerson, Session } from './services/session.ts'
 import { exportShelf, getShelf, previewShelf, saveShelf } from './services/shelf.ts'
 import { readSettings, writeSettings } from './services/settings-file.ts'
-import { cancelReports, createSquad, listSquads, markPlayer, openSquad, previewRoster, reportsProgress, squadSummary, startReports } from './services/squad.ts'
-import { getProtocol, previewProtocol, protocolVersions, saveProtocol } from './services/protocol.ts'
+import {
+	cancelReports,
+	createSquad,
+	listSquads,
+	markPlayer,
+	openSquad,
+	previewRoster,
+	reportsProgress,
+	squadSummary,
+	startReports,
+} from './services/squad.ts'
+import {
+	getProtocol,
+	previewProtocol,
+	protocolVersions,
+	saveProtocol,
+} from './services/protocol.ts'
 import { acting, type Deps, Refusal, State } from './services/state.ts'
 import { auditPage, exportTrail, verifyTrail } from './services/trail.ts'
-import { addNote, amendVisit, countersign, handedOver, markInError, openDraft, openReport, openVisit, previewDraft, saveDraft, signVisit, visitHistory } from './services/visits.ts'
+import {
+	addNote,
+	amendVisit,
+	countersign,
+	handedOver,
+	markInError,
+	openDraft,
+	openReport,
+	openVisit,
+	previewDraft,
+	saveDraft,
+	signVisit,
+	visitHistory,
+} from './services/visits.ts'
 import { SealBroken } from './store/seal.ts'
 import { ownerSlot, Store } from './store/store.ts'
 
-export interface AppOptions { dataFolder: string; renderPdf: (document: LwDocument, options?: { password?: string }) => Promise<Uint8Array>; now?: () => Date; demo?: boolean; scryptCost?: number; /** where faults of ours are noted, without personal data */ note?: (text: string) => void }
-export interface App { call: (name: string, input: unknown) => Promise<Answer<unknown>>; close: () => void }
+export interface AppOptions {
+	dataFolder: string
+	renderPdf: (document: LwDocument, options?: { password?: string }) => Promise<Uint8Array>
+	now?: () => Date
+	demo?: boolean
+	scryptCost?: number /** where faults of ours are noted, without personal data */
+	note?: (text: string) => void
+}
+export interface App {
+	call: (name: string, input: unknown) => Promise<Answer<unknown>>
+	close: () => void
+}
 type Handlers = { [N in CallName]: (input: InputOf<N>) => OutputOf<N> | Promise<OutputOf<N>> }
 const idleLookMs = 15_000
 /** How often the outbox looks whether something is due. */
 const outboxLookMs = 5_000
 
-interface Seen { does: AuditFunction; player?: (input: never) => string; of?: (input: never) => string }
+interface Seen {
+	does: AuditFunction
+	player?: (input: never) => string
+	of?: (input: never) => string
+}
 /** What is read, by whom it is about; changes stand in the trail with the record they write. Searching logs the query without results. */
 const seen: Partial<Record<CallName, Seen>> = {
 	'players.search': { does: 'search', of: (input: { query: string }) => `query:${input.query}` },
 	'players.open': { does: 'read', player: (input: { playerId: string }) => input.playerId },
-	'drafts.open': { does: 'read', player: (input: { playerId: string }) => input.playerId, of: () => 'draft' },
+	'drafts.open': {
+		does: 'read',
+		player: (input: { playerId: string }) => input.playerId,
+		of: () => 'draft',
+	},
 	'drafts.preview': { does: 'read', of: (input: { draftId: string }) => `draft:${input.draftId}` },
 	'visits.open': { does: 'read', of: (input: { visitId: string }) => `visit:${input.visitId}` },
 	'visits.history': { does: 'read', of: (input: { visitId: string }) => `visit:${input.visitId}` },
 	'reports.page': { does: 'export', of: (input: { visitId: string }) => `report:${input.visitId}` },
-	'reports.open': { does: 'read', of: (input: { visitId: string; version?: number }) => `report:${input.visitId}${input.version === undefined ? '' : ` version ${input.version}`}` },
-	'season.open': { does: 'read', player: (input: { playerId: string }) => input.playerId, of: () => 'season' },
-	'season.chart': { does: 'print', player: (input: { playerId: string }) => input.playerId, of: () => 'season' },
-	'season.ics': { does: 'export', player: (input: { playerId: string }) => input.playerId, of: () => 'season' },
+	'reports.open': {
+		does: 'read',
+		of: (input: { visitId: string; version?: number }) =>
+			`report:${input.visitId}${input.version === undefined ? '' : ` version ${input.version}`}`,
+	},
+	'season.open': {
+		does: 'read',
+		player: (input: { playerId: string }) => input.playerId,
+		of: () => 'season',
+	},
+	'season.chart': {
+		does: 'print',
+		player: (input: { playerId: string }) => input.playerId,
+		of: () => 'season',
+	},
+	'season.ics': {
+		does: 'export',
+		player: (input: { playerId: string }) => input.playerId,
+		of: () => 'season',
+	},
 	'squad.open': { does: 'read', of: () => 'squad' },
 	'squad.summary': { does: 'print', of: () => 'squad' },
-	'outbox.notes': { does: 'read', player: (input: { playerId: string }) => input.playerId, of: () => 'sending-notes' },
-	'outbox.tell': { does: 'read', player: (input: { playerId: string }) => input.playerId, of: () => 'sendings' },
+	'outbox.notes': {
+		does: 'read',
+		player: (input: { playerId: string }) => input.playerId,
+		of: () => 'sending-notes',
+	},
+	'outbox.tell': {
+		does: 'read',
+		player: (input: { playerId: string }) => input.playerId,
+		of: () => 'sendings',
+	},
 	'outreach.list': { does: 'read', of: () => 'outreach' },
-	'consents.list': { does: 'read', player: (input: { playerId: string }) => input.playerId, of: () => 'consents' },
+	'consents.list': {
+		does: 'read',
+		player: (input: { playerId: string }) => input.playerId,
+		of: () => 'consents',
+	},
 	'audit.page': { does: 'read', of: () => 'audit' },
 	'people.list': { does: 'read', of: () => 'people' },
 	'retention.due': { does: 'read', of: () => 'retention' },
@@ -65,16 +177,38 @@ const seen: Partial<Record<CallName, Seen>> = {
 	'backups.preview': { does: 'read', of: () => 'backup' },
 }
 /** Calls the screens make by themselves: they are no sign of a person at the keyboard. */
-const unattended: readonly CallName[] = ['session.status', 'drafts.save', 'season.progress', 'squad.progress', 'squad.open', 'outbox.list']
+const unattended: readonly CallName[] = [
+	'session.status',
+	'drafts.save',
+	'season.progress',
+	'squad.progress',
+	'squad.open',
+	'outbox.list',
+]
 
 export function createApp(options: AppOptions): App {
 	const now = options.now ?? (() => new Date())
 	const { settings, notice } = readSettings(options.dataFolder, now())
 	const state = new State()
 	const actor = () => acting.getStore() ?? { personId: null, role: 'nobody', purpose: '' }
-	const store = new Store(options.dataFolder, { now, actor, ...(options.scryptCost === undefined ? {} : { cost: options.scryptCost }), ...(settings.backupFolder === undefined ? {} : { backupFolder: settings.backupFolder }) })
+	const store = new Store(options.dataFolder, {
+		now,
+		actor,
+		...(options.scryptCost === undefined ? {} : { cost: options.scryptCost }),
+		...(settings.backupFolder === undefined ? {} : { backupFolder: settings.backupFolder }),
+	})
 	if (notice) store.notices.push(notice)
-	const deps: Deps = { store, renderPdf: options.renderPdf, now, demo: options.demo ?? false, version: engineVersion, saveSettings: (value) => { Object.assign(settings, value); writeSettings(options.dataFolder, settings) } }
+	const deps: Deps = {
+		store,
+		renderPdf: options.renderPdf,
+		now,
+		demo: options.demo ?? false,
+		version: engineVersion,
+		saveSettings: (value) => {
+			Object.assign(settings, value)
+			writeSettings(options.dataFolder, settings)
+		},
+	}
 	const session = new Session(deps, state)
 	const post = new Post(state, deps)
 	const clinicNow = (): Clinic => {
@@ -84,7 +218,16 @@ export function createApp(options: AppOptions): App {
 	/** After an unlock: the daily backup, behind the person's work. */
 	async function opened<T>(answer: Promise<T>): Promise<T> {
 		const value = await answer
-		if (!deps.demo) setImmediate(() => { if (!closed) dailyBackup(deps).then((warning) => { if (warning) state.warnings.push(warning) }, () => {}) })
+		if (!deps.demo)
+			setImmediate(() => {
+				if (!closed)
+					dailyBackup(deps).then(
+						(warning) => {
+							if (warning) state.warnings.push(warning)
+						},
+						() => {},
+					)
+			})
 		return value
 	}
 	let closed = false
@@ -108,7 +251,12 @@ export function createApp(options: AppOptions): App {
 		'audit.export': () => exportTrail(state, deps),
 		'recordSettings.get': () => state.settings,
 		'recordSettings.save': (value) => {
-			state.settingsRecord = store.append({ kind: 'settings', at: now().toISOString(), ...(state.settingsRecord === undefined ? {} : { follows: state.settingsRecord }), value })
+			state.settingsRecord = store.append({
+				kind: 'settings',
+				at: now().toISOString(),
+				...(state.settingsRecord === undefined ? {} : { follows: state.settingsRecord }),
+				value,
+			})
 			state.settings = value
 			return {}
 		},
@@ -116,8 +264,18 @@ export function createApp(options: AppOptions): App {
 		'clinic.save': (clinic) => {
 			const owner = [...state.people.values()].find((one) => one.slot === ownerSlot)
 			store.together(() => {
-				state.clinicRecord = store.append({ kind: 'clinic', at: now().toISOString(), ...(state.clinicRecord === undefined ? {} : { follows: state.clinicRecord }), value: clinic })
-				if (owner && (owner.name !== clinic.clinician.name || owner.registration !== clinic.clinician.registration)) putPerson(state, deps, { ...owner, ...clinic.clinician })
+				state.clinicRecord = store.append({
+					kind: 'clinic',
+					at: now().toISOString(),
+					...(state.clinicRecord === undefined ? {} : { follows: state.clinicRecord }),
+					value: clinic,
+				})
+				if (
+					owner &&
+					(owner.name !== clinic.clinician.name ||
+						owner.registration !== clinic.clinician.registration)
+				)
+					putPerson(state, deps, { ...owner, ...clinic.clinician })
 			})
 			state.clinic = clinic
 			return {}
@@ -127,7 +285,11 @@ export function createApp(options: AppOptions): App {
 		'protocol.preview': (input) => previewProtocol(state, input),
 		'protocol.save': (input) => saveProtocol(state, deps, input),
 		'look.get': () => settings.look ?? defaultLook,
-		'look.save': (look) => { Object.assign(settings, { look }); if (!deps.demo) writeSettings(options.dataFolder, settings); return {} },
+		'look.save': (look) => {
+			Object.assign(settings, { look })
+			if (!deps.demo) writeSettings(options.dataFolder, settings)
+			return {}
+		},
 		'players.search': (input) => searchPlayers(state, deps, input),
 		'players.save': (input) => savePlayer(state, deps, input),
 		'players.open': (input) => openPlayer(state, deps, input),
@@ -186,7 +348,8 @@ export function createApp(options: AppOptions): App {
 		'consents.list': (input) => listConsents(state, deps, input),
 		'consents.record': (input) => recordConsent(state, deps, input),
 		'consents.withdraw': (input) => withdrawConsent(state, deps, input),
-		'consents.check': ({ playerId, purpose, recipient }) => checkConsent(state, deps, playerId, purpose, recipient),
+		'consents.check': ({ playerId, purpose, recipient }) =>
+			checkConsent(state, deps, playerId, purpose, recipient),
 		'retention.due': (input) => retentionDue(state, deps, input),
 		'retention.hold': (input) => hold(state, deps, input),
 		'retention.destroy': (input) => destroy(state, deps, input),
@@ -204,44 +367,89 @@ export function createApp(options: AppOptions): App {
 	}
 
 	async function call(name: string, input: unknown): Promise<Answer<unknown>> {
-		if (!Object.hasOwn(contract, name)) return { ok: false, message: `There is no call named ${JSON.stringify(name).slice(0, 60)}.` }
+		if (!Object.hasOwn(contract, name))
+			return { ok: false, message: `There is no call named ${JSON.stringify(name).slice(0, 60)}.` }
 		session.lockIfIdle()
 		const known = name as CallName
 		const row = contract[known]
 		const role = roleNow()
-		return acting.run({ personId: state.person?.personId ?? null, role, purpose: name }, async () => {
-			if (!row.who.includes(role)) {
-				if (role !== 'nobody') store.audit({ function: 'refused', objectRef: `call:${name}`, outcome: 'refused' })
-				return { ok: false, message: refusedFor(role, known) }
-			}
-			if (!unattended.includes(known)) session.alive()
-			const ranOut = packRefusal(state, deps, name)
-			if (ranOut) return { ok: false, message: ranOut }
-			const parsed = row.input.safeParse(input)
-			if (!parsed.success) return { ok: false, message: 'Some entries cannot stand. Nothing was changed.', problems: problemsOf(parsed.error, input) }
-			try {
-				const value = await (handlers[known] as (input: unknown) => unknown)(parsed.data)
-				const look = seen[known]
-				if (look && store.isOpen) store.audit({ function: look.does, playerId: look.player?.(parsed.data as never) ?? null, objectRef: look.of?.(parsed.data as never) ?? '' })
-				return { ok: true, value }
-			} catch (error) {
-				if (error instanceof Refusal) return { ok: false, message: error.message, ...(error.problems ? { problems: error.problems } : {}) }
-				if (error instanceof SealBroken) return { ok: false, message: 'This record is damaged and cannot be read. All other records are unaffected; restore it from a backup.' }
-				const fault = error instanceof Error ? error : new Error('unknown')
-				options.note?.(`${name}: ${fault.name} ${(fault as NodeJS.ErrnoException).code ?? ''}`)
-				return { ok: false, message: faultWords((fault as NodeJS.ErrnoException & { errstr?: string }).errstr ?? '') }
-			}
-		})
+		return acting.run(
+			{ personId: state.person?.personId ?? null, role, purpose: name },
+			async () => {
+				if (!row.who.includes(role)) {
+					if (role !== 'nobody')
+						store.audit({ function: 'refused', objectRef: `call:${name}`, outcome: 'refused' })
+					return { ok: false, message: refusedFor(role, known) }
+				}
+				if (!unattended.includes(known)) session.alive()
+				const ranOut = packRefusal(state, deps, name)
+				if (ranOut) return { ok: false, message: ranOut }
+				const parsed = row.input.safeParse(input)
+				if (!parsed.success)
+					return {
+						ok: false,
+						message: 'Some entries cannot stand. Nothing was changed.',
+						problems: problemsOf(parsed.error, input),
+					}
+				try {
+					const value = await (handlers[known] as (input: unknown) => unknown)(parsed.data)
+					const look = seen[known]
+					if (look && store.isOpen)
+						store.audit({
+							function: look.does,
+							playerId: look.player?.(parsed.data as never) ?? null,
+							objectRef: look.of?.(parsed.data as never) ?? '',
+						})
+					return { ok: true, value }
+				} catch (error) {
+					if (error instanceof Refusal)
+						return {
+							ok: false,
+							message: error.message,
+							...(error.problems ? { problems: error.problems } : {}),
+						}
+					if (error instanceof SealBroken)
+						return {
+							ok: false,
+							message:
+								'This record is damaged and cannot be read. All other records are unaffected; restore it from a backup.',
+						}
+					const fault = error instanceof Error ? error : new Error('unknown')
+					options.note?.(`${name}: ${fault.name} ${(fault as NodeJS.ErrnoException).code ?? ''}`)
+					return {
+						ok: false,
+						message: faultWords(
+							(fault as NodeJS.ErrnoException & { errstr?: string }).errstr ?? '',
+						),
+					}
+				}
+			},
+		)
 	}
 	const idle = setInterval(() => session.lockIfIdle(), idleLookMs)
 	idle.unref()
-	const posting = setInterval(() => { if (!closed) post.run().catch(() => options.note?.('outbox: a run failed')) }, outboxLookMs)
+	const posting = setInterval(() => {
+		if (!closed) post.run().catch(() => options.note?.('outbox: a run failed'))
+	}, outboxLookMs)
 	posting.unref()
-	return { call, close: () => { closed = true; clearInterval(idle); clearInterval(posting); post.end(); store.close(); state.clear() } }
+	return {
+		call,
+		close: () => {
+			closed = true
+			clearInterval(idle)
+			clearInterval(posting)
+			post.end()
+			store.close()
+			state.clear()
+		},
+	}
 }
 function faultWords(sqlite: string): string {
-	if (/full/.test(sqlite)) return 'The disk is full. Your entries are still on this screen: free some space and try again.'
-	if (/readonly|read-only/.test(sqlite)) return 'The data folder cannot be written to. Your entries are still on this screen: make the folder writable and try again.'
-	if (/malformed|not a database/.test(sqlite)) return 'Part of the records file is damaged. Nothing was changed. Restore the newest backup: open Backups, or start Lastwright anew and follow what it says.'
+	if (/full/.test(sqlite))
+		return 'The disk is full. Your entries are still on this screen: free some space and try again.'
+	if (/readonly|read-only/.test(sqlite))
+		return 'The data folder cannot be written to. Your entries are still on this screen: make the folder writable and try again.'
+	if (/malformed|not a database/.test(sqlite))
+		return 'Part of the records file is damaged. Nothing was changed. Restore the newest backup: open Backups, or start Lastwright anew and follow what it says.'
 	return 'Lastwright could not finish this. Nothing that was saved is lost. Try again; if it stays, start Lastwright anew.'
 }

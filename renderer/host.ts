@@ -2,7 +2,9 @@
 import type { Answer, CallName, InputOf, OutputOf } from '../shared/contract.ts'
 
 declare global {
-	interface Window { lastwright?: { call(name: string, input: unknown): Promise<Answer<unknown>> } }
+	interface Window {
+		lastwright?: { call(name: string, input: unknown): Promise<Answer<unknown>> }
+	}
 }
 export type Problem = { path: string; message: string }
 /** A refusal in words for the person. */
@@ -14,7 +16,11 @@ export class HostRefusal extends Error {
 	}
 }
 async function overHttp(name: string, input: unknown): Promise<Answer<unknown>> {
-	const reply = await fetch(`/call/${name}`, { method: 'POST', headers: { 'content-type': 'application/json' }, body: JSON.stringify(input) })
+	const reply = await fetch(`/call/${name}`, {
+		method: 'POST',
+		headers: { 'content-type': 'application/json' },
+		body: JSON.stringify(input),
+	})
 	return (await reply.json()) as Answer<unknown>
 }
 /** Makes one call of the contract. @throws HostRefusal with the host's words, or where it cannot be reached. */
@@ -23,13 +29,16 @@ export async function call<N extends CallName>(name: N, input: InputOf<N>): Prom
 	try {
 		answer = await (window.lastwright ? window.lastwright.call(name, input) : overHttp(name, input))
 	} catch {
-		throw new HostRefusal('The workstation did not answer. Check that it is still running, then try again.')
+		throw new HostRefusal(
+			'The workstation did not answer. Check that it is still running, then try again.',
+		)
 	}
 	if (!answer.ok) throw new HostRefusal(answer.message, answer.problems)
 	return answer.value as OutputOf<N>
 }
 /** The sentences of a failure, the problems named after it. */
 export function wordsOf(error: unknown): string {
-	if (error instanceof HostRefusal) return [error.message, ...error.problems.map((one) => `${one.path}: ${one.message}`)].join(' ')
+	if (error instanceof HostRefusal)
+		return [error.message, ...error.problems.map((one) => `${one.path}: ${one.message}`)].join(' ')
 	return error instanceof Error ? error.message : String(error)
 }

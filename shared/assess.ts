@@ -24,7 +24,11 @@ export const engineVersion = '0.1.0'
 const consequence: Record<Level, number> = { stop: 0, caution: 1, advise: 2, note: 3 }
 
 /** Identity of the protocol in force: the digest covers shipped rows and what the clinic set. */
-export function protocolIdentity(file: ProtocolFile): { id: string; version: number; digest: string } {
+export function protocolIdentity(file: ProtocolFile): {
+	id: string
+	version: number
+	digest: string
+} {
 	return { id: file.id, version: file.revision, digest: digestOf({ rows, file }) }
 }
 
@@ -34,16 +38,39 @@ export function protocolIdentity(file: ProtocolFile): { id: string; version: num
  * @param shelf the clinic's catalogue (parseShelf); without it no model is ranked
  * @returns the Assessment; what cannot be computed is absent, and a finding or `missing` says why
  */
-export function assess(visit: Visit, earlier: readonly Visit[] = [], protocolFile: ProtocolFile = shippedProtocol, shelf?: Shelf): Assessment {
+export function assess(
+	visit: Visit,
+	earlier: readonly Visit[] = [],
+	protocolFile: ProtocolFile = shippedProtocol,
+	shelf?: Shelf,
+): Assessment {
 	const protocol = openProtocol(protocolFile)
-	const before = earlier.filter((one) => one.visitDate < visit.visitDate).sort((a, b) => (a.visitDate < b.visitDate ? -1 : 1))
-	const rooms = { sizing: sizing(visit, before, protocol), ankle: ankle(visit, before, protocol), posture: posture(visit, before, protocol), growth: growth(visit, before, protocol), screening: screening(visit, protocol), loading: loading(visit, protocol) }
+	const before = earlier
+		.filter((one) => one.visitDate < visit.visitDate)
+		.sort((a, b) => (a.visitDate < b.visitDate ? -1 : 1))
+	const rooms = {
+		sizing: sizing(visit, before, protocol),
+		ankle: ankle(visit, before, protocol),
+		posture: posture(visit, before, protocol),
+		growth: growth(visit, before, protocol),
+		screening: screening(visit, protocol),
+		loading: loading(visit, protocol),
+	}
 	// The shelf is matched with the insert proposed inside; the insert is then checked against the room in the first model that passes.
 	const volume = insertVolume(insert(visit, rooms, protocol))
 	const shoes = withShelf(footwear(visit, rooms, protocol), visit, rooms, shelf, protocol, volume)
 	const room = roomInFirst(shoes, shelf, volume)
 	const inserts = insert(visit, { ...rooms, ...(room ? { room } : {}) }, protocol)
-	const findings: Finding[] = [rooms.screening, rooms.sizing, rooms.ankle, rooms.posture, rooms.growth, shoes, inserts, rooms.loading].flatMap((room) => room?.findings ?? [])
+	const findings: Finding[] = [
+		rooms.screening,
+		rooms.sizing,
+		rooms.ankle,
+		rooms.posture,
+		rooms.growth,
+		shoes,
+		inserts,
+		rooms.loading,
+	].flatMap((room) => room?.findings ?? [])
 	findings.sort((a, b) => consequence[a.level] - consequence[b.level])
 	const { growth: grown, ...rest } = rooms
 	return {

@@ -4,9 +4,11 @@ import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js'
 
 /** Canonical JSON. Keys with undefined are left out. @throws TypeError on a number that JSON cannot carry. */
 export function canonicalJson(value: unknown): string {
-	if (value === null || typeof value === 'boolean' || typeof value === 'string') return JSON.stringify(value)
+	if (value === null || typeof value === 'boolean' || typeof value === 'string')
+		return JSON.stringify(value)
 	if (typeof value === 'number') {
-		if (!Number.isFinite(value)) throw new TypeError(`canonical JSON cannot carry the number ${value}`)
+		if (!Number.isFinite(value))
+			throw new TypeError(`canonical JSON cannot carry the number ${value}`)
 		return JSON.stringify(value)
 	}
 	if (Array.isArray(value)) return `[${value.map((one) => canonicalJson(one ?? null)).join(',')}]`

@@ -12,44 +12,76 @@ export const decisionSchema = z.strictObject({
 	about: z.string().max(4000).optional(),
 })
 /** What the clinician made of one element of an insert; a change, a drop or an addition keeps its reason. */
-export const insertDecisionSchema = z.strictObject({
-	element: z.string().min(1).max(60),
-	choice: z.enum(['accept', 'change', 'drop', 'add']),
-	value: z.number().min(0).max(400).optional(),
-	option: z.string().max(80).optional(),
-	says: z.string().max(500).optional(),
-	why: z.string().max(500).optional(),
-	/** An accepted element as it read then; where the proposal reads otherwise now, it is open again. */
-	about: z.string().max(500).optional(),
-}).refine((one) => one.choice === 'accept' || !!one.why?.trim(), { path: ['why'], message: 'a reason is needed to change, drop or add an element' })
+export const insertDecisionSchema = z
+	.strictObject({
+		element: z.string().min(1).max(60),
+		choice: z.enum(['accept', 'change', 'drop', 'add']),
+		value: z.number().min(0).max(400).optional(),
+		option: z.string().max(80).optional(),
+		says: z.string().max(500).optional(),
+		why: z.string().max(500).optional(),
+		/** An accepted element as it read then; where the proposal reads otherwise now, it is open again. */
+		about: z.string().max(500).optional(),
+	})
+	.refine((one) => one.choice === 'accept' || !!one.why?.trim(), {
+		path: ['why'],
+		message: 'a reason is needed to change, drop or add an element',
+	})
 /** What was done about the warning signs of one limb: it releases only the items named. */
-export const screeningDoneSchema = z.strictObject({ side: z.enum(['left', 'right']), done: z.string().trim().min(1).max(1000), items: z.array(z.string().min(1).max(120)).min(1).max(100), on: z.iso.date().optional() })
+export const screeningDoneSchema = z.strictObject({
+	side: z.enum(['left', 'right']),
+	done: z.string().trim().min(1).max(1000),
+	items: z.array(z.string().min(1).max(120)).min(1).max(100),
+	on: z.iso.date().optional(),
+})
 export const decisionsSchema = z.strictObject({
 	lines: z.array(decisionSchema).max(300),
-	heelRaiseMm: z.strictObject({ left: z.number().min(0).max(25), right: z.number().min(0).max(25) }).optional(),
+	heelRaiseMm: z
+		.strictObject({ left: z.number().min(0).max(25), right: z.number().min(0).max(25) })
+		.optional(),
 	heelRaiseWhy: z.string().max(500).optional(),
 	/** What to do now: at most three. */
-	actions: z.array(z.strictObject({ what: z.string().min(1).max(300), when: z.string().max(80), who: z.string().max(80) })).max(3),
+	actions: z
+		.array(
+			z.strictObject({
+				what: z.string().min(1).max(300),
+				when: z.string().max(80),
+				who: z.string().max(80),
+			}),
+		)
+		.max(3),
 	warningSigns: z.array(z.string().max(200)).max(12).optional(),
 	reviewDate: z.iso.date().optional(),
 	/** What was done about a stop-and-refer result. */
 	referralDone: z.string().max(1000).optional(),
 	consentNoted: z.boolean().optional(),
 	screeningDone: z.array(screeningDoneSchema).max(40).optional(),
-	insert: z.strictObject({ left: z.array(insertDecisionSchema).max(40).optional(), right: z.array(insertDecisionSchema).max(40).optional() }).optional(),
+	insert: z
+		.strictObject({
+			left: z.array(insertDecisionSchema).max(40).optional(),
+			right: z.array(insertDecisionSchema).max(40).optional(),
+		})
+		.optional(),
 })
 export type InsertDecision = z.infer<typeof insertDecisionSchema>
 export type ScreeningDone = z.infer<typeof screeningDoneSchema>
 export type Decision = z.infer<typeof decisionSchema>
 export type Decisions = z.infer<typeof decisionsSchema>
 /** Choices as what was done. */
-export const choiceWords = { accept: 'accepted', change: 'changed', drop: 'dropped', add: 'added' } as const
-const lineAbout = ({ lines }: Decisions, id: string): Decision | undefined => lines.find((one) => one.findingId === id)
+export const choiceWords = {
+	accept: 'accepted',
+	change: 'changed',
+	drop: 'dropped',
+	add: 'added',
+} as const
+const lineAbout = ({ lines }: Decisions, id: string): Decision | undefined =>
+	lines.find((one) => one.findingId === id)
 /** The line about a finding that reads otherwise now than when it was decided. @param words the finding's own, now; without words nothing is overtaken */
 export function overtakenLine(decisions: Decisions, id: string, words = ''): Decision | undefined {
 	const line = lineAbout(decisions, id)
 	return line?.about !== undefined && words !== '' && line.about !== words ? line : undefined
 }
 /** The line about a finding that still holds; undefined where there is none or it is overtaken. */
-export const standingLine = (decisions: Decisions, id: string, words = ''): Decision | undefined => (overtakenLine(decisions, id, words) ? undefined : lineAbout(decisions, id))
+export const standingLine = (decisions: Decisions, id: string, words = ''): Decision | undefined =>
+	overtakenLine(decisions, id, words) ? undefined : lineAbout(decisions, id)
 export const noDecisions: Decisions = { lines: [], actions: [] }

@@ -1,12 +1,39 @@
 /** What the engine says: always a finding with its reasons and basis, never loose text. */
 export type FindingSide = 'left' | 'right' | 'both' | 'none'
-export type Topic = 'sizing' | 'ankle' | 'posture' | 'growth' | 'screening' | 'footwear' | 'loading' | 'insert' | 'season' | 'measure'
+export type Topic =
+	| 'sizing'
+	| 'ankle'
+	| 'posture'
+	| 'growth'
+	| 'screening'
+	| 'footwear'
+	| 'loading'
+	| 'insert'
+	| 'season'
+	| 'measure'
 export type Level = 'note' | 'advise' | 'caution' | 'stop'
-export type Strength = 'standard' | 'guideline' | 'trial' | 'cohort' | 'cross-sectional' | 'expert' | 'practice' | 'clinic'
+export type Strength =
+	| 'standard'
+	| 'guideline'
+	| 'trial'
+	| 'cohort'
+	| 'cross-sectional'
+	| 'expert'
+	| 'practice'
+	| 'clinic'
 /** The number or fact a finding rests on. */
-export interface Because { measure: string; value: number | string; unit?: string }
+export interface Because {
+	measure: string
+	value: number | string
+	unit?: string
+}
 /** The rule, the threshold row of the protocol (by its key) and its source. */
-export interface Basis { rule: string; threshold?: string; source: string; strength: Strength }
+export interface Basis {
+	rule: string
+	threshold?: string
+	source: string
+	strength: Strength
+}
 export interface Finding {
 	/** Stable id: topic.rule or topic.rule.side */
 	id: string
@@ -28,6 +55,9 @@ export interface Working {
 }
 /** A text typed by a person as part of an id: letters a to z, digits and hyphens only, made unique by its place in the list (from 0). */
 export function idPart(typed: string, index: number): string {
-	const plain = typed.toLowerCase().replace(/[^a-z0-9]+/g, '-').replace(/^-+|-+$/g, '')
+	const plain = typed
+		.toLowerCase()
+		.replace(/[^a-z0-9]+/g, '-')
+		.replace(/^-+|-+$/g, '')
 	return plain === '' ? `${index + 1}` : `${plain}-${index + 1}`
 }

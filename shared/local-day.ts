@@ -2,9 +2,11 @@
 import { dayInWords, twoDigits } from './visit/age.ts'
 
 /** @returns YYYY-MM-DD where the PC stands, which in the morning of the east is not yet the day of UTC */
-export const dayHere = (at: Date): string => `${at.getFullYear()}-${twoDigits(at.getMonth() + 1)}-${twoDigits(at.getDate())}`
+export const dayHere = (at: Date): string =>
+	`${at.getFullYear()}-${twoDigits(at.getMonth() + 1)}-${twoDigits(at.getDate())}`
 /** @returns HH:MM where the PC stands */
-export const clockHere = (at: Date): string => `${twoDigits(at.getHours())}:${twoDigits(at.getMinutes())}`
+export const clockHere = (at: Date): string =>
+	`${twoDigits(at.getHours())}:${twoDigits(at.getMinutes())}`
 /** The day of an ISO moment where the PC stands, as '25 November 2026'; text that is no moment comes back as it is. */
 export function dayOfMoment(iso: string): string {
 	const at = new Date(iso)

@@ -4,7 +4,11 @@ import type { Protocol } from './protocol/protocol.ts'
 import { ageYears } from './visit/age.ts'
 import type { Visit } from './visit/visit.ts'
 
-interface Want { path: string; says: string; minorsOnly?: true }
+interface Want {
+	path: string
+	says: string
+	minorsOnly?: true
+}
 const sided: Want[] = [
 	{ path: 'feet.*.heelToToeMm', says: 'heel to toe' },
 	{ path: 'feet.*.heelToBallMm', says: 'heel to ball' },
@@ -30,17 +34,27 @@ const single: Want[] = [
 ]
 function present(visit: Visit, path: string): boolean {
 	let value: unknown = visit
-	for (const key of path.split('.')) value = value === null || typeof value !== 'object' ? undefined : (value as Record<string, unknown>)[key]
+	for (const key of path.split('.'))
+		value =
+			value === null || typeof value !== 'object'
+				? undefined
+				: (value as Record<string, unknown>)[key]
 	if (Array.isArray(value)) return value.length > 0
 	if (value !== null && typeof value === 'object') return Object.keys(value).length > 0
 	return value !== undefined
 }
 /** Paths not yet measured, without those the clinician marked as not measured. */
-export function missingMeasures(visit: Visit, protocol: Protocol): { path: string; says: string }[] {
-	const minor = ageYears(visit.player.birthDate, visit.visitDate) < protocol.value('growth.adultFromYears')
+export function missingMeasures(
+	visit: Visit,
+	protocol: Protocol,
+): { path: string; says: string }[] {
+	const minor =
+		ageYears(visit.player.birthDate, visit.visitDate) < protocol.value('growth.adultFromYears')
 	const pairs = sided.flatMap((want) => {
 		const here = perSide((side) => want.path.replace('*', side))
 		return bothSides.map((side) => ({ path: here[side], says: `${want.says}, ${side}` }))
 	})
-	return [...pairs, ...single.filter((want) => minor || !want.minorsOnly)].filter(({ path }) => !present(visit, path) && !(path in (visit.notMeasured ?? {}))).map(({ path, says }) => ({ path, says }))
+	return [...pairs, ...single.filter((want) => minor || !want.minorsOnly)]
+		.filter(({ path }) => !present(visit, path) && !(path in (visit.notMeasured ?? {})))
+		.map(({ path, says }) => ({ path, says }))
 }

@@ -6,6 +6,14 @@ import type { Visit } from './visit/visit.ts'
 /** Share (0 to 1) of the usual life of a pair whose own life was not recorded; 1 for minors and where mass is not known. */
 export function lifeShare(visit: Visit, protocol: Protocol): number {
 	const massKg = visit.body?.massKg
-	if (massKg === undefined || ageYears(visit.player.birthDate, visit.visitDate) < protocol.value('footwear.adultFromYears')) return 1
-	return massKg >= protocol.value('footwear.heavyKg') ? protocol.value('footwear.lifeShareHeavy') : massKg >= protocol.value('footwear.lifeMassKg') ? protocol.value('footwear.lifeShareMass') : 1
+	if (
+		massKg === undefined ||
+		ageYears(visit.player.birthDate, visit.visitDate) < protocol.value('footwear.adultFromYears')
+	)
+		return 1
+	return massKg >= protocol.value('footwear.heavyKg')
+		? protocol.value('footwear.lifeShareHeavy')
+		: massKg >= protocol.value('footwear.lifeMassKg')
+			? protocol.value('footwear.lifeShareMass')
+			: 1
 }

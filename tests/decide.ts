@@ -8,10 +8,30 @@ import type { Visit } from '../shared/visit/visit.ts'
 type Ask = (name: string, input: object) => Promise<any>
 /** @param visitDate that of the open draft. @returns its id, ready to be signed as far as findings go */
 export async function decideAll(ask: Ask, playerId: string, visitDate: string): Promise<string> {
-	const { draft, earlier } = (await ask('drafts.open', { playerId, visitDate })) as { draft: { draftId: string; content: DraftContent }; earlier: Visit[] }
+	const { draft, earlier } = (await ask('drafts.open', { playerId, visitDate })) as {
+		draft: { draftId: string; content: DraftContent }
+		earlier: Visit[]
+	}
 	const { visit, decisions } = draft.content
-	const assessment = assess(visit, earlier, (await ask('protocol.get', {})).file, (await ask('shelf.get', {})).shelf)
+	const assessment = assess(
+		visit,
+		earlier,
+		(await ask('protocol.get', {})).file,
+		(await ask('shelf.get', {})).shelf,
+	)
 	const ids = new Set(decisions.lines.map((one) => one.findingId))
-	await ask('drafts.save', { draftId: draft.draftId, content: { ...draft.content, decisions: { ...decisions, lines: [...decisions.lines, ...acceptedLines(assessment).filter((one) => !ids.has(one.findingId))] } } })
+	await ask('drafts.save', {
+		draftId: draft.draftId,
+		content: {
+			...draft.content,
+			decisions: {
+				...decisions,
+				lines: [
+					...decisions.lines,
+					...acceptedLines(assessment).filter((one) => !ids.has(one.findingId)),
+				],
+			},
+		},
+	})
 	return draft.draftId
 }

@@ -4,7 +4,8 @@ import { clinicSchema } from '../shared/clinic.ts'
 import { parseVisit } from '../shared/visit/parse.ts'
 import type { Visit } from '../shared/visit/visit.ts'
 
-export const json = (name: string) => JSON.parse(readFileSync(new URL(`../assets/demo/${name}`, import.meta.url), 'utf8'))
+export const json = (name: string) =>
+	JSON.parse(readFileSync(new URL(`../assets/demo/${name}`, import.meta.url), 'utf8'))
 export const clinic = clinicSchema.parse(json('clinic.json'))
 /** @throws Error with the problems, so that a test on a bad visit fails loudly */
 export function read(input: unknown): Visit {

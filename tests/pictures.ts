@@ -15,11 +15,40 @@ mkdirSync(out, { recursive: true })
 
 const scratch = mkdtempSync(join(tmpdir(), 'lastwright-pictures-'))
 const pdf = join(scratch, 'report.pdf')
-execFileSync(process.execPath, ['--disable-warning=ExperimentalWarning', 'electron/command/main.ts', 'report', 'assets/demo/visit-adolescent.json', '--kind', 'player', '--clinic', 'assets/demo/clinic.json', '--out', pdf], { cwd: root, stdio: 'inherit' })
-execFileSync('pdftoppm', ['-r', '80', '-png', '-f', '1', '-l', '1', '-singlefile', pdf, join(out, 'report-page')])
+execFileSync(
+	process.execPath,
+	[
+		'--disable-warning=ExperimentalWarning',
+		'electron/command/main.ts',
+		'report',
+		'assets/demo/visit-adolescent.json',
+		'--kind',
+		'player',
+		'--clinic',
+		'assets/demo/clinic.json',
+		'--out',
+		pdf,
+	],
+	{ cwd: root, stdio: 'inherit' },
+)
+execFileSync('pdftoppm', [
+	'-r',
+	'80',
+	'-png',
+	'-f',
+	'1',
+	'-l',
+	'1',
+	'-singlefile',
+	pdf,
+	join(out, 'report-page'),
+])
 
 const host = await startHost('--demo')
-const browser = await chromium.launch({ ...(process.env.LASTWRIGHT_BROWSER ? { executablePath: process.env.LASTWRIGHT_BROWSER } : {}), args: ['--no-sandbox', '--disable-gpu', '--disable-background-networking', '--no-first-run'] })
+const browser = await chromium.launch({
+	...(process.env.LASTWRIGHT_BROWSER ? { executablePath: process.env.LASTWRIGHT_BROWSER } : {}),
+	args: ['--no-sandbox', '--disable-gpu', '--disable-background-networking', '--no-first-run'],
+})
 try {
 	const page = await browser.newPage({ viewport: { width: 1440, height: 900 } })
 	await page.goto(host.url)

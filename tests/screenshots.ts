@@ -12,13 +12,26 @@ const out = join(fileURLToPath(new URL('..', import.meta.url)), 'build/pictures'
 const only = process.argv.slice(2)
 ownTemporary()
 mkdirSync(out, { recursive: true })
-const browser = await chromium.launch({ ...(process.env.LASTWRIGHT_BROWSER ? { executablePath: process.env.LASTWRIGHT_BROWSER } : {}), args: ['--no-sandbox', '--disable-gpu', '--disable-background-networking', '--no-first-run'] })
-const taken: Look[] = (process.env.LASTWRIGHT_LOOKS?.split(',') as Look[] | undefined) ?? ['light', 'dark', 'text of 200 %']
-async function take(name: string, page: Awaited<ReturnType<typeof browser.newPage>>): Promise<void> {
+const browser = await chromium.launch({
+	...(process.env.LASTWRIGHT_BROWSER ? { executablePath: process.env.LASTWRIGHT_BROWSER } : {}),
+	args: ['--no-sandbox', '--disable-gpu', '--disable-background-networking', '--no-first-run'],
+})
+const taken: Look[] = (process.env.LASTWRIGHT_LOOKS?.split(',') as Look[] | undefined) ?? [
+	'light',
+	'dark',
+	'text of 200 %',
+]
+async function take(
+	name: string,
+	page: Awaited<ReturnType<typeof browser.newPage>>,
+): Promise<void> {
 	for (const look of taken) {
 		await put(page, look)
 		await page.waitForTimeout(120)
-		await page.screenshot({ path: join(out, `${name} ${look.replace(' %', '')}.png`.replaceAll(' ', '-')), fullPage: true })
+		await page.screenshot({
+			path: join(out, `${name} ${look.replace(' %', '')}.png`.replaceAll(' ', '-')),
+			fullPage: true,
+		})
 	}
 	await put(page, 'light')
 }

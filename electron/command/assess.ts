@@ -13,9 +13,19 @@ function readShelf(name: string | undefined): Shelf | undefined {
 
 /** Prints the Assessment of a visit as JSON. */
 export async function assessCommand(args: string[]): Promise<void> {
-	const { place, option } = readArgs(args, { shelf: { type: 'string' }, protocol: { type: 'string' }, earlier: { type: 'string', multiple: true } }, ['VISIT.json'])
+	const { place, option } = readArgs(
+		args,
+		{
+			shelf: { type: 'string' },
+			protocol: { type: 'string' },
+			earlier: { type: 'string', multiple: true },
+		},
+		['VISIT.json'],
+	)
 	const visit = readVisit(place[0]!)
 	const protocol = readProtocol(option.protocol as string | undefined)
 	const earlier = readEarlier(option.earlier as string[] | undefined, visit)
-	say(`${JSON.stringify(assess(visit, earlier, protocol, readShelf(option.shelf as string | undefined)), null, '\t')}\n`)
+	say(
+		`${JSON.stringify(assess(visit, earlier, protocol, readShelf(option.shelf as string | undefined)), null, '\t')}\n`,
+	)
 }

@@ -1,6 +1,16 @@
 /** The demo's records: filled once, kept beside the built screens, and copied at each later start, since opening takes less time than filling. */
 import { createHash } from 'node:crypto'
-import { cpSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs'
+import {
+	cpSync,
+	mkdirSync,
+	mkdtempSync,
+	readdirSync,
+	readFileSync,
+	renameSync,
+	rmSync,
+	statSync,
+	writeFileSync,
+} from 'node:fs'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { type App, createApp } from '../app.ts'
@@ -18,7 +28,8 @@ function fingerprint(day: string): string {
 	const add = (path: string) => {
 		const { mtimeMs, size } = statSync(path)
 		hash.update(`${path} ${mtimeMs} ${size}\n`)
-		if (statSync(path).isDirectory()) for (const name of readdirSync(path).toSorted()) add(join(path, name))
+		if (statSync(path).isDirectory())
+			for (const name of readdirSync(path).toSorted()) add(join(path, name))
 	}
 	for (const place of madeOf) add(join(root, place))
 	return hash.digest('hex')
@@ -28,7 +39,9 @@ function copied(mark: string, folder: string): boolean {
 		if (readFileSync(join(kept, 'made-of'), 'utf8') !== mark) return false
 		cpSync(join(kept, 'records'), folder, { recursive: true })
 		return true
-	} catch { return false }
+	} catch {
+		return false
+	}
 }
 /** Keeps a copy for the next start. Where that cannot be done the next start fills them again. */
 function keep(mark: string, folder: string): void {
@@ -39,12 +52,23 @@ function keep(mark: string, folder: string): void {
 		writeFileSync(join(making, 'made-of'), mark)
 		rmSync(kept, { recursive: true, force: true })
 		// of two that start at once one is first
-		try { renameSync(making, kept) } catch { rmSync(making, { recursive: true, force: true }) }
-	} catch { /* a folder that cannot be written: nothing is kept */ }
+		try {
+			renameSync(making, kept)
+		} catch {
+			rmSync(making, { recursive: true, force: true })
+		}
+	} catch {
+		/* a folder that cannot be written: nothing is kept */
+	}
 }
 /** @param folder an empty folder that is thrown away at the end @param day today, in any form @returns the workstation, unlocked. @throws Error naming the call that refused */
-export async function openDemo(folder: string, day: string, note: (text: string) => void): Promise<App> {
-	const open = () => createApp({ dataFolder: folder, renderPdf, demo: true, scryptCost: 1024, note })
+export async function openDemo(
+	folder: string,
+	day: string,
+	note: (text: string) => void,
+): Promise<App> {
+	const open = () =>
+		createApp({ dataFolder: folder, renderPdf, demo: true, scryptCost: 1024, note })
 	const unlocked = async (): Promise<App | undefined> => {
 		const app = open()
 		if ((await app.call('session.unlock', { passphrase: demoPassphrase })).ok) return app

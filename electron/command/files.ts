@@ -3,7 +3,12 @@ import type { z } from 'zod'
 import { readFileSync } from 'node:fs'
 import { type Clinic, clinicSchema } from '../../shared/clinic.ts'
 import { problemLine, problemsOf } from '../../shared/problems.ts'
-import { openProtocol, type ProtocolFile, protocolSchema, shippedProtocol } from '../../shared/protocol/protocol.ts'
+import {
+	openProtocol,
+	type ProtocolFile,
+	protocolSchema,
+	shippedProtocol,
+} from '../../shared/protocol/protocol.ts'
 import { parseVisit } from '../../shared/visit/parse.ts'
 import type { Visit } from '../../shared/visit/visit.ts'
 import { BadInput } from './args.ts'
@@ -15,13 +20,18 @@ export function readJson(name: string): unknown {
 		text = readFileSync(name === '-' ? 0 : name, 'utf8')
 	} catch (error) {
 		const code = (error as NodeJS.ErrnoException).code
-		throw new BadInput([`${name}: cannot be read (${code === 'ENOENT' ? 'no such file' : code === 'EISDIR' ? 'it is a folder' : code === 'EACCES' ? 'permission refused' : code}), given ${name}, allowed: a JSON file, or - for standard input`])
+		throw new BadInput([
+			`${name}: cannot be read (${code === 'ENOENT' ? 'no such file' : code === 'EISDIR' ? 'it is a folder' : code === 'EACCES' ? 'permission refused' : code}), given ${name}, allowed: a JSON file, or - for standard input`,
+		])
 	}
 	try {
 		return JSON.parse(text.replace(/^\uFEFF/, ''))
 	} catch (error) {
-		const why = error instanceof Error ? error.message.replace(/\s+/g, ' ').slice(0, 120) : 'not JSON'
-		throw new BadInput([`(file): not JSON (${why}), given ${name === '-' ? 'standard input' : name}, allowed: one JSON object`])
+		const why =
+			error instanceof Error ? error.message.replace(/\s+/g, ' ').slice(0, 120) : 'not JSON'
+		throw new BadInput([
+			`(file): not JSON (${why}), given ${name === '-' ? 'standard input' : name}, allowed: one JSON object`,
+		])
 	}
 }
 /** A file of a format whose schema alone decides. @throws BadInput with a line for each problem */
@@ -39,15 +49,26 @@ export function readVisit(name: string): Visit {
 export function readProtocol(name: string | undefined): ProtocolFile {
 	if (name === undefined) return shippedProtocol
 	const file = readAs(protocolSchema, name)
-	try { openProtocol(file) } catch (error) { throw new BadInput([error instanceof Error ? error.message : 'protocol: not understood']) }
+	try {
+		openProtocol(file)
+	} catch (error) {
+		throw new BadInput([error instanceof Error ? error.message : 'protocol: not understood'])
+	}
 	return file
 }
-export const readClinic = (name: string | undefined): Clinic | undefined => (name === undefined ? undefined : readAs(clinicSchema, name))
+export const readClinic = (name: string | undefined): Clinic | undefined =>
+	name === undefined ? undefined : readAs(clinicSchema, name)
 /** The earlier visits, of the same player only. */
 export function readEarlier(names: string[] | undefined, visit: Visit): Visit[] {
 	return (names ?? []).map((name) => {
 		const earlier = readVisit(name)
-		if (earlier.player.birthDate !== visit.player.birthDate || earlier.player.familyName !== visit.player.familyName) throw new BadInput([`player: another player, given ${earlier.player.givenName} ${earlier.player.familyName} (${earlier.player.birthDate}) in ${name}, allowed: earlier visits of ${visit.player.givenName} ${visit.player.familyName}`])
+		if (
+			earlier.player.birthDate !== visit.player.birthDate ||
+			earlier.player.familyName !== visit.player.familyName
+		)
+			throw new BadInput([
+				`player: another player, given ${earlier.player.givenName} ${earlier.player.familyName} (${earlier.player.birthDate}) in ${name}, allowed: earlier visits of ${visit.player.givenName} ${visit.player.familyName}`,
+			])
 		return earlier
 	})
 }

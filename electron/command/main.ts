@@ -27,7 +27,10 @@ try {
 	if (name === '--help' || name === '-h' || name === 'help') say(`${usage}\n`)
 	else {
 		const load = Object.hasOwn(commands, name ?? '') ? commands[name ?? ''] : undefined
-		if (!load) throw new BadInput([`command: unknown, given ${name === undefined ? 'nothing' : JSON.stringify(name)}, allowed: ${Object.keys(commands).join(', ')}`])
+		if (!load)
+			throw new BadInput([
+				`command: unknown, given ${name === undefined ? 'nothing' : JSON.stringify(name)}, allowed: ${Object.keys(commands).join(', ')}`,
+			])
 		await (await load())(args)
 	}
 } catch (error) {

@@ -9,29 +9,63 @@ function write(option: string, name: string, text: string): void {
 	try {
 		writeFileSync(name, text)
 	} catch (error) {
-		throw new BadInput([`--${option}: cannot be written (${(error as NodeJS.ErrnoException).code}), given "${name}", allowed: a file in a folder that exists`])
+		throw new BadInput([
+			`--${option}: cannot be written (${(error as NodeJS.ErrnoException).code}), given "${name}", allowed: a file in a folder that exists`,
+		])
 	}
 }
 /** Writes the season's rotation, and the calendar of it where asked. Nothing goes to standard output. */
 export async function planCommand(args: string[]): Promise<void> {
 	const text = { type: 'string' } as const
-	const { place, option } = readArgs(args, { out: text, ics: text, protocol: text, from: text, earlier: text, zone: text, 'time-limit': text }, ['VISIT.json'])
+	const { place, option } = readArgs(
+		args,
+		{
+			out: text,
+			ics: text,
+			protocol: text,
+			from: text,
+			earlier: text,
+			zone: text,
+			'time-limit': text,
+		},
+		['VISIT.json'],
+	)
 	const given = (name: string): string | undefined => option[name] as string | undefined
 	const problems: string[] = []
 	const [out, ics, from] = [given('out'), given('ics'), given('from')]
-	if (!out) problems.push('--out: missing, given nothing, allowed: the name of the plan file to write')
-	if (ics === '') problems.push('--ics: empty, given "", allowed: the name of the calendar file to write')
-	if (from !== undefined && !/^\d{4}-\d\d-\d\d$/.test(from)) problems.push(`--from: not a date, given "${from}", allowed: YYYY-MM-DD`)
+	if (!out)
+		problems.push('--out: missing, given nothing, allowed: the name of the plan file to write')
+	if (ics === '')
+		problems.push('--ics: empty, given "", allowed: the name of the calendar file to write')
+	if (from !== undefined && !/^\d{4}-\d\d-\d\d$/.test(from))
+		problems.push(`--from: not a date, given "${from}", allowed: YYYY-MM-DD`)
 	const limit = given('time-limit') === undefined ? 10 : Number(given('time-limit'))
-	if (!(limit > 0 && limit <= 600)) problems.push(`--time-limit: not a number of seconds, given "${given('time-limit')}", allowed: above 0 to 600`)
+	if (!(limit > 0 && limit <= 600))
+		problems.push(
+			`--time-limit: not a number of seconds, given "${given('time-limit')}", allowed: above 0 to 600`,
+		)
 	const zone = given('zone') ?? Intl.DateTimeFormat().resolvedOptions().timeZone
-	try { new Intl.DateTimeFormat('en', { timeZone: zone }) } catch { problems.push(`--zone: no such time zone, given "${zone}", allowed: a name such as Australia/Melbourne`) }
+	try {
+		new Intl.DateTimeFormat('en', { timeZone: zone })
+	} catch {
+		problems.push(
+			`--zone: no such time zone, given "${zone}", allowed: a name such as Australia/Melbourne`,
+		)
+	}
 	if (problems.length > 0) throw new BadInput(problems)
 	const visit = readVisit(place[0]!)
-	if (!visit.season) throw new BadInput(['season: missing, given nothing, allowed: an object with from, to and sessions or a weekly pattern'])
+	if (!visit.season)
+		throw new BadInput([
+			'season: missing, given nothing, allowed: an object with from, to and sessions or a weekly pattern',
+		])
 	const protocolFile = readProtocol(given('protocol'))
 	const earlier = given('earlier') === undefined ? undefined : readAs(planSchema, given('earlier')!)
-	const plan = await planSeason(visit, { protocolFile, timeLimitSeconds: limit, ...(from === undefined ? {} : { from }), ...(earlier === undefined ? {} : { earlier }) })
+	const plan = await planSeason(visit, {
+		protocolFile,
+		timeLimitSeconds: limit,
+		...(from === undefined ? {} : { from }),
+		...(earlier === undefined ? {} : { earlier }),
+	})
 	write('out', out!, `${JSON.stringify(plan, null, '\t')}\n`)
 	if (ics !== undefined) write('ics', ics, writeCalendar(plan, { zone, stamp: new Date() }))
 }

@@ -6,13 +6,24 @@ import { shelfSchema } from '../../shared/visit/shelf.ts'
 import { visitSchema } from '../../shared/visit/visit.ts'
 import { BadInput, readArgs, say } from './args.ts'
 
-const schemas: Record<string, z.ZodType> = { visit: visitSchema, clinic: clinicSchema, protocol: protocolSchema, shelf: shelfSchema, plan: planSchema }
+const schemas: Record<string, z.ZodType> = {
+	visit: visitSchema,
+	clinic: clinicSchema,
+	protocol: protocolSchema,
+	shelf: shelfSchema,
+	plan: planSchema,
+}
 
 /** Prints the JSON Schema of a file format. */
 export async function schemaCommand(args: string[]): Promise<void> {
 	const { place } = readArgs(args, {}, ['NAME'])
 	const name = place[0]!
 	const schema = Object.hasOwn(schemas, name) ? schemas[name] : undefined
-	if (!schema) throw new BadInput([`NAME: no such schema, given "${name}", allowed: ${Object.keys(schemas).join(', ')}`])
-	say(`${JSON.stringify(z.toJSONSchema(schema, { io: 'input', unrepresentable: 'any' }), null, '\t')}\n`)
+	if (!schema)
+		throw new BadInput([
+			`NAME: no such schema, given "${name}", allowed: ${Object.keys(schemas).join(', ')}`,
+		])
+	say(
+		`${JSON.stringify(z.toJSONSchema(schema, { io: 'input', unrepresentable: 'any' }), null, '\t')}\n`,
+	)
 }

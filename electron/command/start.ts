@@ -13,8 +13,10 @@ const root = fileURLToPath(new URL('../../', import.meta.url))
 const tell = (text: string) => process.stdout.write(`${text}\n`)
 
 export function defaultDataFolder(): string {
-	if (process.platform === 'win32') return join(process.env.APPDATA ?? join(homedir(), 'AppData/Roaming'), 'Lastwright')
-	if (process.platform === 'darwin') return join(homedir(), 'Library/Application Support/Lastwright')
+	if (process.platform === 'win32')
+		return join(process.env.APPDATA ?? join(homedir(), 'AppData/Roaming'), 'Lastwright')
+	if (process.platform === 'darwin')
+		return join(homedir(), 'Library/Application Support/Lastwright')
 	return join(process.env.XDG_DATA_HOME ?? join(homedir(), '.local/share'), 'lastwright')
 }
 function electronRuntime(): string | undefined {
@@ -23,7 +25,12 @@ function electronRuntime(): string | undefined {
 	const file = join(root, 'node_modules/electron/dist', readFileSync(pathFile, 'utf8').trim())
 	return existsSync(file) ? file : undefined
 }
-export interface StartOptions { demo: boolean; noWindow: boolean; dataFolder?: string; port?: number }
+export interface StartOptions {
+	demo: boolean
+	noWindow: boolean
+	dataFolder?: string
+	port?: number
+}
 
 /** How long a window that was told to close may take; common practice, no source. */
 const windowEndsMs = 2000
@@ -31,36 +38,74 @@ const windowEndsMs = 2000
 type Opened = { app: App } | { error: unknown; message: string }
 
 /** Reads the host's modules in parts, so that the window's first requests are answered between them, then opens the records. */
-async function openedBehind(records: { dataFolder: string; demo: boolean; tell: (text: string) => void }): Promise<Opened> {
+async function openedBehind(records: {
+	dataFolder: string
+	demo: boolean
+	tell: (text: string) => void
+}): Promise<Opened> {
 	try {
-		for (const part of [() => import('zod'), () => import('../../shared/contract.ts'), () => import('../../shared/assess.ts'), () => import('../app.ts')]) {
+		for (const part of [
+			() => import('zod'),
+			() => import('../../shared/contract.ts'),
+			() => import('../../shared/assess.ts'),
+			() => import('../app.ts'),
+		]) {
 			await part()
 			await setImmediate()
 		}
 		const { openWorkstation } = await import('./workstation.ts')
 		return { app: await openWorkstation(records) }
-	} catch (error) { return { error, message: error instanceof Error ? error.message : String(error) } }
+	} catch (error) {
+		return { error, message: error instanceof Error ? error.message : String(error) }
+	}
 }
 
 export async function start(options: StartOptions): Promise<void> {
 	const runtime = electronRuntime()
 	if (runtime && !options.noWindow && !options.demo) {
 		tell('Opening Lastwright in Electron.')
-		const child = spawn(runtime, [join(root, 'electron/window/main.ts')], { stdio: 'inherit', env: { ...process.env, LASTWRIGHT_DATA: options.dataFolder ?? defaultDataFolder() } })
+		const child = spawn(runtime, [join(root, 'electron/window/main.ts')], {
+			stdio: 'inherit',
+			env: { ...process.env, LASTWRIGHT_DATA: options.dataFolder ?? defaultDataFolder() },
+		})
 		await new Promise<void>((resolve) => child.once('exit', () => resolve()))
 		return
 	}
-	if (!options.noWindow && !runtime) tell("Electron's runtime is not installed here: Lastwright opens the same screens in a browser window instead.")
+	if (!options.noWindow && !runtime)
+		tell(
+			"Electron's runtime is not installed here: Lastwright opens the same screens in a browser window instead.",
+		)
 	const { promise: opened, resolve: open } = Promise.withResolvers<Opened>()
-	const loopback = await openLoopback({ call: async (name, input) => { const records = await opened; return 'app' in records ? records.app.call(name, input) : { ok: false, message: records.message } } }, options.port === undefined ? {} : { port: options.port })
+	const loopback = await openLoopback(
+		{
+			call: async (name, input) => {
+				const records = await opened
+				return 'app' in records
+					? records.app.call(name, input)
+					: { ok: false, message: records.message }
+			},
+		},
+		options.port === undefined ? {} : { port: options.port },
+	)
 	const browser = options.noWindow || !hasDisplay() ? undefined : findBrowser()
 	const ended = new Promise<void>((resolve) => {
 		const child = browser ? openAppWindow(browser, loopback.url) : undefined
-		tell(browser ? `Window: ${browser}` : `Open this address in a browser on this PC (it works once): ${loopback.url}`)
-		child?.once('error', () => tell(`The window could not be opened. Open this address in a browser on this PC: ${loopback.url}`))
+		tell(
+			browser
+				? `Window: ${browser}`
+				: `Open this address in a browser on this PC (it works once): ${loopback.url}`,
+		)
+		child?.once('error', () =>
+			tell(
+				`The window could not be opened. Open this address in a browser on this PC: ${loopback.url}`,
+			),
+		)
 		child?.once('exit', () => resolve())
 		// told to end: the window goes with its records, and its folder with the window
-		const leave = () => { if (child?.kill()) setTimeout(resolve, windowEndsMs); else resolve() }
+		const leave = () => {
+			if (child?.kill()) setTimeout(resolve, windowEndsMs)
+			else resolve()
+		}
 		process.once('SIGINT', leave)
 		process.once('SIGTERM', leave)
 	})

@@ -7,10 +7,26 @@ import { openDemo } from './demo-records.ts'
 /** By then the window stands; a choice of this program. */
 const warmAfterMs = 4000
 /** Says what it opened. @throws Error in words where they cannot be opened */
-export async function openWorkstation({ dataFolder, demo, tell }: { dataFolder: string; demo: boolean; tell: (text: string) => void }): Promise<App> {
-	const note = (text: string) => { process.stderr.write(`lastwright: ${text}\n`) }
-	const app = demo ? await openDemo(dataFolder, new Date().toDateString(), note) : createApp({ dataFolder, renderPdf, note })
-	tell(demo ? `Demo: an invented clinic in a folder of its own, thrown away at the end. Passphrase, if you lock it: ${demoPassphrase}` : `Records: ${dataFolder}`)
+export async function openWorkstation({
+	dataFolder,
+	demo,
+	tell,
+}: {
+	dataFolder: string
+	demo: boolean
+	tell: (text: string) => void
+}): Promise<App> {
+	const note = (text: string) => {
+		process.stderr.write(`lastwright: ${text}\n`)
+	}
+	const app = demo
+		? await openDemo(dataFolder, new Date().toDateString(), note)
+		: createApp({ dataFolder, renderPdf, note })
+	tell(
+		demo
+			? `Demo: an invented clinic in a folder of its own, thrown away at the end. Passphrase, if you lock it: ${demoPassphrase}`
+			: `Records: ${dataFolder}`,
+	)
 	// the first page is drawn sooner if its worker is ready, and the window comes sooner if the worker waits for it
 	setTimeout(warmPdf, warmAfterMs).unref()
 	return app

@@ -13,15 +13,44 @@ export interface Message {
 	attachment?: { fileName: string; bytes: Uint8Array }
 }
 /** @throws RangeError where the file name holds a clinical word */
-export async function composeMessage({ from, to, subject, body, messageId, date, attachment }: Message): Promise<Uint8Array> {
+export async function composeMessage({
+	from,
+	to,
+	subject,
+	body,
+	messageId,
+	date,
+	attachment,
+}: Message): Promise<Uint8Array> {
 	const word = attachment ? clinicalWord(attachment.fileName) : undefined
-	if (word) throw new RangeError(`The file name holds the word "${word}". A file name carries a number only.`)
+	if (word)
+		throw new RangeError(
+			`The file name holds the word "${word}". A file name carries a number only.`,
+		)
 	return new MailComposer({
 		from: { name: from.name, address: from.email },
 		to: { name: to.name, address: to.email },
-		subject, text: body, messageId, date, disableFileAccess: true, disableUrlAccess: true,
-		...(attachment ? { attachments: [{ filename: attachment.fileName, content: Buffer.from(attachment.bytes), contentType: 'application/pdf', contentTransferEncoding: 'base64' as const }] } : {}),
-	}).compile().build()
+		subject,
+		text: body,
+		messageId,
+		date,
+		disableFileAccess: true,
+		disableUrlAccess: true,
+		...(attachment
+			? {
+					attachments: [
+						{
+							filename: attachment.fileName,
+							content: Buffer.from(attachment.bytes),
+							contentType: 'application/pdf',
+							contentTransferEncoding: 'base64' as const,
+						},
+					],
+				}
+			: {}),
+	})
+		.compile()
+		.build()
 }
 /** X-Unsent: 1 makes some mail programs open the file as a new message (from memory, practice standard 3.7); it stands first. */
 export async function composeDraft(message: Message): Promise<Uint8Array> {

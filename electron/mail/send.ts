@@ -23,34 +23,98 @@ export type Outcome =
 	/** `beforeEnd` said no */
 	| { kind: 'stopped'; error: Error }
 	| { kind: 'uncertain'; says: string }
-export interface Times { connectMs: number; greetMs: number; answerMs: number }
+export interface Times {
+	connectMs: number
+	greetMs: number
+	answerMs: number
+}
 /** Common practice, no source. The answer after the last byte may be slow at a busy server. */
 export const usualTimes: Times = { connectMs: 15_000, greetMs: 20_000, answerMs: 120_000 }
 export type SendMail = (smtp: Smtp, job: Job) => Promise<Outcome>
 
-interface Fault extends Error { code?: string; command?: string; responseCode?: number; response?: string }
-const said = ({ response, message }: Fault) => (response ?? message).replace(/\s+/g, ' ').trim().slice(0, 300)
+interface Fault extends Error {
+	code?: string
+	command?: string
+	responseCode?: number
+	response?: string
+}
+const said = ({ response, message }: Fault) =>
+	(response ?? message).replace(/\s+/g, ' ').trim().slice(0, 300)
 const enhanced = (text: string) => /\b[245]\.\d{1,3}\.\d{1,3}\b/.exec(text)?.[0]
-const stageWords: Record<string, string> = { CONN: 'connecting', EHLO: 'the greeting', HELO: 'the greeting', STARTTLS: 'securing the connection', 'MAIL FROM': 'naming the sender', 'RCPT TO': 'naming the recipient', DATA: 'handing over the message' }
-const stageOf = (command = '') => stageWords[command] ?? (command.startsWith('AUTH') ? 'the login' : 'the conversation')
+const stageWords: Record<string, string> = {
+	CONN: 'connecting',
+	EHLO: 'the greeting',
+	HELO: 'the greeting',
+	STARTTLS: 'securing the connection',
+	'MAIL FROM': 'naming the sender',
+	'RCPT TO': 'naming the recipient',
+	DATA: 'handing over the message',
+}
+const stageOf = (command = '') =>
+	stageWords[command] ?? (command.startsWith('AUTH') ? 'the login' : 'the conversation')
 
 function outcomeOf(fault: Fault, ended: boolean): Outcome {
 	const { responseCode: code, command = '' } = fault
 	const words = said(fault)
-	if (ended && code === undefined) return { kind: 'uncertain', says: 'The connection broke after the whole message had gone out and before the server answered. It may have arrived, or not.' }
-	if (fault.code === 'EAUTH' && code !== undefined && code >= 500) return { kind: 'settings', says: `The mail server refused the login: ${words}. Check user and password in the mail settings.` }
-	if (code === undefined || command === 'CONN' || fault.code === 'ETLS' || fault.code === 'EAUTH' || command === 'EHLO' || command === 'HELO' || code === 421) return { kind: 'network', says: `The mail server could not be reached or broke off during ${stageOf(command)}: ${words}. Nothing was sent; it is tried again by itself.` }
-	if (code < 500) return { kind: 'later', says: `The server asked to try later, during ${stageOf(command)}: ${words}` }
-	if (command === 'MAIL FROM') return { kind: 'settings', says: `The mail server refused the sender's address: ${words}. Check the address in the mail settings.` }
+	if (ended && code === undefined)
+		return {
+			kind: 'uncertain',
+			says: 'The connection broke after the whole message had gone out and before the server answered. It may have arrived, or not.',
+		}
+	if (fault.code === 'EAUTH' && code !== undefined && code >= 500)
+		return {
+			kind: 'settings',
+			says: `The mail server refused the login: ${words}. Check user and password in the mail settings.`,
+		}
+	if (
+		code === undefined ||
+		command === 'CONN' ||
+		fault.code === 'ETLS' ||
+		fault.code === 'EAUTH' ||
+		command === 'EHLO' ||
+		command === 'HELO' ||
+		code === 421
+	)
+		return {
+			kind: 'network',
+			says: `The mail server could not be reached or broke off during ${stageOf(command)}: ${words}. Nothing was sent; it is tried again by itself.`,
+		}
+	if (code < 500)
+		return {
+			kind: 'later',
+			says: `The server asked to try later, during ${stageOf(command)}: ${words}`,
+		}
+	if (command === 'MAIL FROM')
+		return {
+			kind: 'settings',
+			says: `The mail server refused the sender's address: ${words}. Check the address in the mail settings.`,
+		}
 	const status = enhanced(words)
-	return { kind: 'refused', says: `The server refused it during ${stageOf(command)}: ${words}`, ...(status ? { status } : {}) }
+	return {
+		kind: 'refused',
+		says: `The server refused it during ${stageOf(command)}: ${words}`,
+		...(status ? { status } : {}),
+	}
 }
 function open({ host, port, security, certificate }: Smtp, times: Times): SMTPConnection {
 	return new SMTPConnection({
-		host, port, secure: security === 'tls', requireTLS: security === 'starttls', ignoreTLS: security === 'none',
+		host,
+		port,
+		secure: security === 'tls',
+		requireTLS: security === 'starttls',
+		ignoreTLS: security === 'none',
 		// the PC's own name is nobody's business
-		name: '[127.0.0.1]', connectionTimeout: times.connectMs, greetingTimeout: times.greetMs, dnsTimeout: times.connectMs, socketTimeout: times.answerMs, allowInternalNetworkInterfaces: true,
-		tls: { minVersion: 'TLSv1.2', rejectUnauthorized: true, ...(certificate ? { ca: certificate } : {}) },
+		name: '[127.0.0.1]',
+		connectionTimeout: times.connectMs,
+		greetingTimeout: times.greetMs,
+		dnsTimeout: times.connectMs,
+		socketTimeout: times.answerMs,
+		allowInternalNetworkInterfaces: true,
+		tls: {
+			minVersion: 'TLSv1.2',
+			rejectUnauthorized: true,
+			...(certificate ? { ca: certificate } : {}),
+		},
 	})
 }
 /** @returns what is known; rejects for nothing */
@@ -67,24 +131,48 @@ export function sendBySmtp(smtp: Smtp, job: Job, times: Times = usualTimes): Pro
 			else connection.close()
 			resolve(outcome)
 		}
-		const failed = (fault: Fault) => finish(stopped ? { kind: 'stopped', error: stopped } : outcomeOf(fault, ended))
+		const failed = (fault: Fault) =>
+			finish(stopped ? { kind: 'stopped', error: stopped } : outcomeOf(fault, ended))
 		// the bytes are pulled, so the end is not prepared before the server asked for the message
 		let given = false
 		const message = new Readable({
 			read() {
-				if (!given) { given = true; this.push(job.message); return }
-				try { job.beforeEnd() } catch (error) { stopped = error as Error; this.destroy(stopped); return }
+				if (!given) {
+					given = true
+					this.push(job.message)
+					return
+				}
+				try {
+					job.beforeEnd()
+				} catch (error) {
+					stopped = error as Error
+					this.destroy(stopped)
+					return
+				}
 				ended = true
 				this.push(null)
 			},
 		})
 		connection.on('error', (error) => failed(error as Fault))
 		connection.once('end', () => failed(new Error('the server closed the connection')))
-		const send = () => connection.send({ from: job.from, to: [job.to], dsn: { ret: 'HDRS', envid: job.envelopeId, notify: ['SUCCESS', 'FAILURE', 'DELAY'] } }, message, (error, info) => (error ? failed(error as Fault) : finish({ kind: 'accepted', says: info?.response ?? '' })))
+		const send = () =>
+			connection.send(
+				{
+					from: job.from,
+					to: [job.to],
+					dsn: { ret: 'HDRS', envid: job.envelopeId, notify: ['SUCCESS', 'FAILURE', 'DELAY'] },
+				},
+				message,
+				(error, info) =>
+					error ? failed(error as Fault) : finish({ kind: 'accepted', says: info?.response ?? '' }),
+			)
 		connection.connect((error) => {
 			if (error) return failed(error as Fault)
 			if (!smtp.user) return send()
-			connection.login({ user: smtp.user, credentials: { user: smtp.user, pass: smtp.password ?? '' } }, (refusal) => (refusal ? failed(refusal as Fault) : send()))
+			connection.login(
+				{ user: smtp.user, credentials: { user: smtp.user, pass: smtp.password ?? '' } },
+				(refusal) => (refusal ? failed(refusal as Fault) : send()),
+			)
 		})
 	})
 }

@@ -1,5 +1,7 @@
 declare module 'pdfmake' {
-	interface Printer { getBuffer(): Promise<Buffer> }
+	interface Printer {
+		getBuffer(): Promise<Buffer>
+	}
 	const pdfmake: {
 		addFonts(fonts: Record<string, Record<string, string>>): void
 		setUrlAccessPolicy(allow: (url: string) => boolean): void
@@ -9,6 +11,8 @@ declare module 'pdfmake' {
 	export default pdfmake
 }
 declare module 'fontkit' {
-	export interface Font { hasGlyphForCodePoint(code: number): boolean }
+	export interface Font {
+		hasGlyphForCodePoint(code: number): boolean
+	}
 	export function openSync(file: string): unknown
 }

@@ -5,8 +5,14 @@ import type { LwDocument } from '../../shared/report/document.ts'
 import { BadLogo } from '../../shared/report/logo.ts'
 import { UnprintableText } from './unprintable.ts'
 
-interface Waiting { resolve: (bytes: Uint8Array) => void; reject: (error: Error) => void }
-interface Lane { thread: Worker; waiting: Map<number, Waiting> }
+interface Waiting {
+	resolve: (bytes: Uint8Array) => void
+	reject: (error: Error) => void
+}
+interface Lane {
+	thread: Worker
+	waiting: Map<number, Waiting>
+}
 const limitMs = 30_000
 /** How many pages are drawn at once: more would only take turns, and each thread holds fonts of its own. */
 export const pdfLanes = Math.min(2, availableParallelism())
@@ -14,20 +20,32 @@ const lanes: Lane[] = []
 let next = 0
 
 function open(): Lane {
-	const lane: Lane = { thread: new Worker(new URL('./worker.ts', import.meta.url)), waiting: new Map() }
+	const lane: Lane = {
+		thread: new Worker(new URL('./worker.ts', import.meta.url)),
+		waiting: new Map(),
+	}
 	const { thread, waiting } = lane
-	thread.on('message', (answer: { id: number; bytes?: Uint8Array; name?: string; message?: string }) => {
-		const one = waiting.get(answer.id)
-		if (!one) return
-		waiting.delete(answer.id)
-		if (waiting.size === 0) thread.unref()
-		if (answer.bytes) one.resolve(answer.bytes)
-		else if (answer.name === 'BadLogo') one.reject(new BadLogo(answer.message))
-		else one.reject(answer.name === 'UnprintableText' ? new UnprintableText(answer.message) : new Error(`The page could not be drawn (${answer.message}).`))
-	})
+	thread.on(
+		'message',
+		(answer: { id: number; bytes?: Uint8Array; name?: string; message?: string }) => {
+			const one = waiting.get(answer.id)
+			if (!one) return
+			waiting.delete(answer.id)
+			if (waiting.size === 0) thread.unref()
+			if (answer.bytes) one.resolve(answer.bytes)
+			else if (answer.name === 'BadLogo') one.reject(new BadLogo(answer.message))
+			else
+				one.reject(
+					answer.name === 'UnprintableText'
+						? new UnprintableText(answer.message)
+						: new Error(`The page could not be drawn (${answer.message}).`),
+				)
+		},
+	)
 	const gone = () => {
 		if (lanes.includes(lane)) lanes.splice(lanes.indexOf(lane), 1)
-		for (const one of waiting.values()) one.reject(new Error('The page could not be drawn: its worker stopped. Try again.'))
+		for (const one of waiting.values())
+			one.reject(new Error('The page could not be drawn: its worker stopped. Try again.'))
 		waiting.clear()
 	}
 	thread.on('error', gone)
@@ -50,8 +68,14 @@ export const leastPassword = 8
  * @param options.password makes a copy that opens by it only (AES-256), printing allowed; without it the same document gives the same bytes
  * @throws UnprintableText where a character is in no font; Error in plain words where the password is too short, drawing failed or took over 30 s
  */
-export async function renderPdf(document: LwDocument, { password }: { password?: string } = {}): Promise<Uint8Array> {
-	if (password !== undefined && password.length < leastPassword) throw new RangeError(`The password has ${password.length} characters; a copy needs at least ${leastPassword}.`)
+export async function renderPdf(
+	document: LwDocument,
+	{ password }: { password?: string } = {},
+): Promise<Uint8Array> {
+	if (password !== undefined && password.length < leastPassword)
+		throw new RangeError(
+			`The password has ${password.length} characters; a copy needs at least ${leastPassword}.`,
+		)
 	const lane = laneNow()
 	lane.thread.ref()
 	const id = next++
@@ -61,7 +85,12 @@ export async function renderPdf(document: LwDocument, { password }: { password?:
 			reject(new Error('The page could not be drawn within 30 seconds. Try again.'))
 			void lane.thread.terminate()
 		}, limitMs)
-		const done = <T>(act: (value: T) => void) => (value: T) => { clearTimeout(timer); act(value) }
+		const done =
+			<T>(act: (value: T) => void) =>
+			(value: T) => {
+				clearTimeout(timer)
+				act(value)
+			}
 		lane.waiting.set(id, { resolve: done(resolve), reject: done(reject) })
 		lane.thread.postMessage({ id, document, ...(password === undefined ? {} : { password }) })
 	})

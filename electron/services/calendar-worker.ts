@@ -6,6 +6,12 @@ import { readCsv } from './calendar-csv.ts'
 
 export type ReaderMessage = { at: string } | { incoming: Incoming }
 const post = (message: ReaderMessage): void => parentPort?.postMessage(message)
-parentPort?.once('message', ({ text, kind, choices }: { text: string; kind: 'ics' | 'csv'; choices: ImportChoices }) => {
-	post({ incoming: kind === 'ics' ? readCalendar(text, choices, (at) => post({ at })) : readCsv(text, choices) })
-})
+parentPort?.once(
+	'message',
+	({ text, kind, choices }: { text: string; kind: 'ics' | 'csv'; choices: ImportChoices }) => {
+		post({
+			incoming:
+				kind === 'ics' ? readCalendar(text, choices, (at) => post({ at })) : readCsv(text, choices),
+		})
+	},
+)

@@ -4,13 +4,27 @@ import type { LwDocument } from '../../shared/report/document.ts'
 import { UnprintableText } from '../pdf/unprintable.ts'
 import { type Deps, Refusal } from './state.ts'
 
-export const sha256Of = (bytes: Uint8Array): string => createHash('sha256').update(bytes).digest('hex')
+export const sha256Of = (bytes: Uint8Array): string =>
+	createHash('sha256').update(bytes).digest('hex')
 /** @throws Refusal naming the character that no font of the pages has */
-export async function draw(deps: Pick<Deps, 'renderPdf'>, document: LwDocument, password?: string): Promise<Uint8Array> {
-	try { return await deps.renderPdf(document, password === undefined ? undefined : { password }) } catch (error) {
+export async function draw(
+	deps: Pick<Deps, 'renderPdf'>,
+	document: LwDocument,
+	password?: string,
+): Promise<Uint8Array> {
+	try {
+		return await deps.renderPdf(document, password === undefined ? undefined : { password })
+	} catch (error) {
 		if (error instanceof UnprintableText) throw new Refusal(error.message)
 		throw error
 	}
 }
 /** A page as the contract carries it. */
-export const pdfOf = (bytes: Uint8Array, fileName: string): { base64: string; sha256: string; fileName: string } => ({ base64: Buffer.from(bytes).toString('base64'), sha256: sha256Of(bytes), fileName })
+export const pdfOf = (
+	bytes: Uint8Array,
+	fileName: string,
+): { base64: string; sha256: string; fileName: string } => ({
+	base64: Buffer.from(bytes).toString('base64'),
+	sha256: sha256Of(bytes),
+	fileName,
+})

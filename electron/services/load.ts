@@ -17,24 +17,48 @@ import { openProtocol } from '../../shared/protocol/protocol.ts'
 import { protocolRecordSchema } from './protocol.ts'
 import type { Deps, DraftValue, MergeEntry, PersonEntry, State } from './state.ts'
 
-export interface PlayerValue { playerId: string; player: Player }
-export interface ReportValue { visitId: string; base64: string; sha256: string; fileName: string }
-export interface VisitCard { visitId: string; playerId: string; visitDate: string; signedAt: string; version: number; student: boolean }
+export interface PlayerValue {
+	playerId: string
+	player: Player
+}
+export interface ReportValue {
+	visitId: string
+	base64: string
+	sha256: string
+	fileName: string
+}
+export interface VisitCard {
+	visitId: string
+	playerId: string
+	visitDate: string
+	signedAt: string
+	version: number
+	student: boolean
+}
 type PersonValue = Omit<PersonEntry, 'recordId'>
 type MergeValue = Omit<MergeEntry, 'recordId'> & { undone: boolean; reason: string }
 
 const take: Partial<Record<StoredRecord['kind'], (state: State, record: StoredRecord) => void>> = {
-	clinic: (state, record) => { state.clinic = record.value as Clinic; state.clinicRecord = record.id },
+	clinic: (state, record) => {
+		state.clinic = record.value as Clinic
+		state.clinicRecord = record.id
+	},
 	settings: (state, record) => {
 		const read = recordSettingsSchema.safeParse(record.value)
 		if (read.success) state.settings = read.data
-		else state.warnings.push('The settings of the records cannot be read. The usual ones are used: open Settings of the records and save them again.')
+		else
+			state.warnings.push(
+				'The settings of the records cannot be read. The usual ones are used: open Settings of the records and save them again.',
+			)
 		state.settingsRecord = record.id
 	},
 	shelf: (state, record) => {
 		const read = parseShelf(record.value)
 		if (read.ok) state.shelf = read.value
-		else state.warnings.push('The newest shelf cannot be read. The one before it is shown, if there is one: open Shelf and save it again.')
+		else
+			state.warnings.push(
+				'The newest shelf cannot be read. The one before it is shown, if there is one: open Shelf and save it again.',
+			)
 		state.shelfRecord = record.id
 	},
 	protocol: (state, record) => {
@@ -44,10 +68,17 @@ const take: Partial<Record<StoredRecord['kind'], (state: State, record: StoredRe
 			openProtocol(read.data.file)
 			state.protocol = read.data.file
 			state.protocolVersions.push({ ...read.data, savedAs: record.id })
-		} catch { state.warnings.push('The newest protocol cannot be read. The one before it is used, or the shipped values: open Settings, Protocol and save it again.') }
+		} catch {
+			state.warnings.push(
+				'The newest protocol cannot be read. The one before it is used, or the shipped values: open Settings, Protocol and save it again.',
+			)
+		}
 		state.protocolRecord = record.id
 	},
-	person: (state, record) => { const person = record.value as PersonValue; state.people.set(person.personId, { ...person, recordId: record.id }) },
+	person: (state, record) => {
+		const person = record.value as PersonValue
+		state.people.set(person.personId, { ...person, recordId: record.id })
+	},
 	player: (state, record) => {
 		const { playerId, player } = record.value as PlayerValue
 		putPlayer(state, playerId, player, record.id)
@@ -55,13 +86,30 @@ const take: Partial<Record<StoredRecord['kind'], (state: State, record: StoredRe
 		if (record.follows !== undefined) line.delete(record.follows)
 		state.lines.set(playerId, line.add(record.id))
 	},
-	answer: (state, record) => { for (const id of (record.value as { joins: string[] }).joins) state.joined.add(id) },
+	answer: (state, record) => {
+		for (const id of (record.value as { joins: string[] }).joins) state.joined.add(id)
+	},
 	merge: (state, record) => putMerge(state, record.value as MergeValue, record.id),
-	outbox: (state, record) => { const item = outboxItemSchema.parse(record.value); state.outbox.set(item.itemId, { item, recordId: record.id }) },
-	contact: (state, record) => { const contact = contactSchema.parse(record.value); state.contacts.set(contact.contactId, { contact, recordId: record.id }) },
-	breach: (state, record) => { const breach = breachSchema.parse(record.value); state.breaches.set(breach.breachId, { breach, recordId: record.id }) },
-	'sending-note': (state, record) => { const note = sendingNoteSchema.parse(record.value); state.sendingNotes.set(note.noteId, { note, recordId: record.id }) },
-	mail: (state, record) => { state.mail = mailSettingsSchema.parse(record.value); state.mailRecord = record.id },
+	outbox: (state, record) => {
+		const item = outboxItemSchema.parse(record.value)
+		state.outbox.set(item.itemId, { item, recordId: record.id })
+	},
+	contact: (state, record) => {
+		const contact = contactSchema.parse(record.value)
+		state.contacts.set(contact.contactId, { contact, recordId: record.id })
+	},
+	breach: (state, record) => {
+		const breach = breachSchema.parse(record.value)
+		state.breaches.set(breach.breachId, { breach, recordId: record.id })
+	},
+	'sending-note': (state, record) => {
+		const note = sendingNoteSchema.parse(record.value)
+		state.sendingNotes.set(note.noteId, { note, recordId: record.id })
+	},
+	mail: (state, record) => {
+		state.mail = mailSettingsSchema.parse(record.value)
+		state.mailRecord = record.id
+	},
 	hold: (state, record) => {
 		const { playerId, reason, on } = holdSchema.parse(record.value)
 		if (on) state.holds.set(playerId, { reason, recordId: record.id })
@@ -71,7 +119,26 @@ const take: Partial<Record<StoredRecord['kind'], (state: State, record: StoredRe
 export function loadState(state: State, { store }: Deps): void {
 	state.clear()
 	const damaged: string[] = []
-	store.each(['clinic', 'settings', 'shelf', 'protocol', 'person', 'player', 'merge', 'hold', 'outbox', 'contact', 'breach', 'mail', 'sending-note', 'answer'], (record) => take[record.kind]?.(state, record), damaged)
+	store.each(
+		[
+			'clinic',
+			'settings',
+			'shelf',
+			'protocol',
+			'person',
+			'player',
+			'merge',
+			'hold',
+			'outbox',
+			'contact',
+			'breach',
+			'mail',
+			'sending-note',
+			'answer',
+		],
+		(record) => take[record.kind]?.(state, record),
+		damaged,
+	)
 	makeCards(store, damaged)
 	joinPlayers(state, store)
 	state.pack = store.sealedSetting('pack') as State['pack']
@@ -81,9 +148,16 @@ export function loadState(state: State, { store }: Deps): void {
 			const draft = store.draft(draftId)
 			if (!draft) continue
 			const { playerId, content, amends } = draft.value as DraftValue
-			state.drafts.set(draftId, { playerId, visitDate: content.visit.visitDate, savedAt: draft.at, amends })
+			state.drafts.set(draftId, {
+				playerId,
+				visitDate: content.visit.visitDate,
+				savedAt: draft.at,
+				amends,
+			})
 		} catch {
-			state.warnings.push(`The draft ${draftId} is damaged and cannot be read. All other records are unaffected; restore it from a backup.`)
+			state.warnings.push(
+				`The draft ${draftId} is damaged and cannot be read. All other records are unaffected; restore it from a backup.`,
+			)
 		}
 	}
 }
@@ -91,7 +165,13 @@ export function loadState(state: State, { store }: Deps): void {
 function joinPlayers(state: State, store: Store): void {
 	for (const [playerId, line] of state.lines) {
 		if (line.size < 2) continue
-		const versions = store.cardsAbout('player', playerId).flatMap(({ record }) => { try { return [store.read(record)] } catch { return [] } })
+		const versions = store.cardsAbout('player', playerId).flatMap(({ record }) => {
+			try {
+				return [store.read(record)]
+			} catch {
+				return []
+			}
+		})
 		const { value, heads } = joinFields(versions, playerOf, state.joined)
 		const read = playerSchema.safeParse(value)
 		const last = heads.at(-1)
@@ -107,7 +187,8 @@ function makeCards(store: Store, damaged: string[]): void {
 		const visits = new Map<string, VisitCard>()
 		for (const { id, kind, follows } of missing) {
 			try {
-				if (kind === 'player') store.putCard(id, kind, { about: (store.read(id).value as PlayerValue).playerId })
+				if (kind === 'player')
+					store.putCard(id, kind, { about: (store.read(id).value as PlayerValue).playerId })
 				if (kind === 'visit') {
 					const card = visitCard(store.read(id).value as SignedVisit)
 					visits.set(id, card)
@@ -116,29 +197,64 @@ function makeCards(store: Store, damaged: string[]): void {
 				const of = kind === 'report' ? visits.get(follows ?? '') : undefined
 				if (of) store.putCard(id, kind, { about: of.playerId, thing: of.visitId })
 			} catch {
-				damaged.push(`Record ${id} (${kind}) is damaged and cannot be read. All other records are unaffected; restore it from a backup.`)
+				damaged.push(
+					`Record ${id} (${kind}) is damaged and cannot be read. All other records are unaffected; restore it from a backup.`,
+				)
 			}
 		}
 	})
 }
 export function visitCard(visit: SignedVisit): VisitCard {
-	return { visitId: visit.visitId, playerId: visit.playerId, visitDate: visit.visit.visitDate, signedAt: visit.signedAt, version: visit.version ?? 1, student: visit.signer?.role === 'student' }
+	return {
+		visitId: visit.visitId,
+		playerId: visit.playerId,
+		visitDate: visit.visit.visitDate,
+		signedAt: visit.signedAt,
+		version: visit.version ?? 1,
+		student: visit.signer?.role === 'student',
+	}
 }
-export function putMerge(state: State, { mergeId, from, into, undone }: MergeValue, recordId: string): void {
+export function putMerge(
+	state: State,
+	{ mergeId, from, into, undone }: MergeValue,
+	recordId: string,
+): void {
 	if (undone) state.merges.delete(mergeId)
 	else state.merges.set(mergeId, { mergeId, from, into, recordId })
 	state.reorder()
 }
 export function putPlayer(state: State, playerId: string, player: Player, recordId: string): void {
 	const known = state.players.get(playerId)
-	const card = { playerId, givenName: player.givenName, familyName: player.familyName, birthDate: player.birthDate, sex: player.sex, ...(player.club === undefined ? {} : { club: player.club }), ...(known?.card.lastVisit === undefined ? {} : { lastVisit: known.card.lastVisit }), openDraft: false }
-	state.players.set(playerId, { card, player, recordId, hay: `\n${wordsOfPlayer(card).join('\n')}`, order: `${plain(player.familyName)}\u0000${plain(player.givenName)}\u0000${player.birthDate}`, lastVisitKnown: known?.lastVisitKnown ?? false })
+	const card = {
+		playerId,
+		givenName: player.givenName,
+		familyName: player.familyName,
+		birthDate: player.birthDate,
+		sex: player.sex,
+		...(player.club === undefined ? {} : { club: player.club }),
+		...(known?.card.lastVisit === undefined ? {} : { lastVisit: known.card.lastVisit }),
+		openDraft: false,
+	}
+	state.players.set(playerId, {
+		card,
+		player,
+		recordId,
+		hay: `\n${wordsOfPlayer(card).join('\n')}`,
+		order: `${plain(player.familyName)}\u0000${plain(player.givenName)}\u0000${player.birthDate}`,
+		lastVisitKnown: known?.lastVisitKnown ?? false,
+	})
 	state.reorder()
 }
 /** The owner as the clinic's letterhead names them: made for a store that was written before people had entries. */
 export function ensureOwner(state: State, { store, now }: Deps): void {
 	if ([...state.people.values()].some((one) => one.slot === ownerSlot) || !state.clinic) return
-	const value: PersonValue = { personId: 'owner', slot: ownerSlot, ...state.clinic.clinician, role: 'owner', active: true }
+	const value: PersonValue = {
+		personId: 'owner',
+		slot: ownerSlot,
+		...state.clinic.clinician,
+		role: 'owner',
+		active: true,
+	}
 	const recordId = store.append({ kind: 'person', at: now().toISOString(), value })
 	state.people.set(value.personId, { ...value, recordId })
 }

@@ -7,7 +7,10 @@ import { problemLine, problemsOf } from '../../shared/problems.ts'
 import { putInPlace } from '../store/files.ts'
 import type { Settings } from './state.ts'
 
-const settingsSchema = z.strictObject({ backupFolder: z.string().min(1).optional(), look: lookSchema.optional() })
+const settingsSchema = z.strictObject({
+	backupFolder: z.string().min(1).optional(),
+	look: lookSchema.optional(),
+})
 const fileOf = (folder: string) => join(folder, 'settings.json')
 export function readSettings(folder: string, now: Date): { settings: Settings; notice: string } {
 	const file = fileOf(folder)
@@ -18,10 +21,22 @@ export function readSettings(folder: string, now: Date): { settings: Settings; n
 		const read = settingsSchema.safeParse(given)
 		if (read.success) return { settings: read.data, notice: '' }
 		wrong = problemsOf(read.error, given).map(problemLine).join('; ')
-	} catch { wrong = 'it is not JSON, or was cut short' }
+	} catch {
+		wrong = 'it is not JSON, or was cut short'
+	}
 	const aside = `settings.json.broken-${now.toISOString().replace(/[:.]/g, '-')}`
-	try { renameSync(file, join(folder, aside)) } catch { return { settings: {}, notice: `The settings file ${file} cannot be read (${wrong}). The usual settings are used; records are unaffected.` } }
-	return { settings: {}, notice: `The settings file could not be read (${wrong}). It was kept as ${aside} and the usual settings are used; records are unaffected. Choose the backup folder again.` }
+	try {
+		renameSync(file, join(folder, aside))
+	} catch {
+		return {
+			settings: {},
+			notice: `The settings file ${file} cannot be read (${wrong}). The usual settings are used; records are unaffected.`,
+		}
+	}
+	return {
+		settings: {},
+		notice: `The settings file could not be read (${wrong}). It was kept as ${aside} and the usual settings are used; records are unaffected. Choose the backup folder again.`,
+	}
 }
 export function writeSettings(folder: string, settings: Settings): void {
 	mkdirSync(folder, { recursive: true, mode: 0o700 })

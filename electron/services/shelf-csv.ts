@@ -14,13 +14,30 @@ function delimiterOf(text: string): string {
 }
 /** Reads CSV text (comma, semicolon or tab). Never throws for bad text: the preview names line and column of every problem. */
 export function readShelfCsv(text: string): ShelfPreview {
-	const none = (message: string): ShelfPreview => ({ shelf: { format: 'lastwright-shelf', version: 1, models: [] }, good: 0, problems: [{ row: 1, column: '(file)', message }] })
-	if (text.length > limitChars) return none(`too large, given ${text.length} characters, allowed: ${limitChars} or fewer`)
-	if (text.trim() === '') return none('empty, given nothing, allowed: a heading line and one line a size')
+	const none = (message: string): ShelfPreview => ({
+		shelf: { format: 'lastwright-shelf', version: 1, models: [] },
+		good: 0,
+		problems: [{ row: 1, column: '(file)', message }],
+	})
+	if (text.length > limitChars)
+		return none(`too large, given ${text.length} characters, allowed: ${limitChars} or fewer`)
+	if (text.trim() === '')
+		return none('empty, given nothing, allowed: a heading line and one line a size')
 	const plain = text.replace(/^\uFEFF/, '')
-	const parsed = Papa.parse<string[]>(plain, { skipEmptyLines: false, delimiter: delimiterOf(plain) })
+	const parsed = Papa.parse<string[]>(plain, {
+		skipEmptyLines: false,
+		delimiter: delimiterOf(plain),
+	})
 	const quotes = parsed.errors.filter((one) => one.type === 'Quotes')
-	if (quotes.length > 0) return { ...none(''), problems: quotes.map((one) => ({ row: (one.row ?? 0) + 1, column: '(line)', message: `quotation marks do not close, given ${one.message.toLowerCase()}, allowed: a cell in quotation marks closed before the next cell` })) }
+	if (quotes.length > 0)
+		return {
+			...none(''),
+			problems: quotes.map((one) => ({
+				row: (one.row ?? 0) + 1,
+				column: '(line)',
+				message: `quotation marks do not close, given ${one.message.toLowerCase()}, allowed: a cell in quotation marks closed before the next cell`,
+			})),
+		}
 	return shelfFromCells(parsed.data)
 }
 /** CSV with commas and CRLF; a cell that a spreadsheet would run as a formula is led by an apostrophe, which reading takes off again. */

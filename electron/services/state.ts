@@ -19,17 +19,69 @@ import type { Actor, Store } from '../store/store.ts'
 /** A refusal in words for the person; anything else thrown is a fault of ours. */
 export class Refusal extends Error {
 	readonly problems: { path: string; message: string }[] | undefined
-	constructor(message: string, problems?: { path: string; message: string }[]) { super(message); this.problems = problems }
+	constructor(message: string, problems?: { path: string; message: string }[]) {
+		super(message)
+		this.problems = problems
+	}
 }
-export interface PlayerEntry { card: Card; player: Player; recordId: string; /** words the search looks at, each after a line break; and the order of the list */ hay: string; order: string; lastVisitKnown: boolean }
-export interface PersonEntry { personId: string; slot: string; recordId: string; name: string; registration: string; role: StaffRole; active: boolean; pin?: { salt: string; hash: string } | undefined }
+export interface PlayerEntry {
+	card: Card
+	player: Player
+	recordId: string /** words the search looks at, each after a line break; and the order of the list */
+	hay: string
+	order: string
+	lastVisitKnown: boolean
+}
+export interface PersonEntry {
+	personId: string
+	slot: string
+	recordId: string
+	name: string
+	registration: string
+	role: StaffRole
+	active: boolean
+	pin?: { salt: string; hash: string } | undefined
+}
 /** What a laptop knows of the pack its records came in. */
-export interface PackNote extends Pick<Manifest, 'packId' | 'madeAt' | 'expires' | 'home' | 'players' | 'counts' | 'bases' | 'protocol' | 'shelf'> { personId: string; by: string; openedAt: string; removedAt?: string }
-export interface Settings { backupFolder?: string | undefined; look?: Look | undefined }
-export interface Deps { store: Store; renderPdf: (document: LwDocument, options?: { password?: string }) => Promise<Uint8Array>; now: () => Date; demo: boolean; version: string; saveSettings: (settings: Settings) => void }
+export interface PackNote
+	extends Pick<
+		Manifest,
+		'packId' | 'madeAt' | 'expires' | 'home' | 'players' | 'counts' | 'bases' | 'protocol' | 'shelf'
+	> {
+	personId: string
+	by: string
+	openedAt: string
+	removedAt?: string
+}
+export interface Settings {
+	backupFolder?: string | undefined
+	look?: Look | undefined
+}
+export interface Deps {
+	store: Store
+	renderPdf: (document: LwDocument, options?: { password?: string }) => Promise<Uint8Array>
+	now: () => Date
+	demo: boolean
+	version: string
+	saveSettings: (settings: Settings) => void
+}
 /** `amends` makes the draft the next version of a signed visit; `student` is whoever wrote it under supervision. */
-export interface DraftValue { playerId: string; content: { visit: Visit; raw: Record<string, string>; decisions: unknown; step?: string | undefined }; amends?: { visitId: string; reason: string } }
-export interface MergeEntry { mergeId: string; from: string; into: string; recordId: string }
+export interface DraftValue {
+	playerId: string
+	content: {
+		visit: Visit
+		raw: Record<string, string>
+		decisions: unknown
+		step?: string | undefined
+	}
+	amends?: { visitId: string; reason: string }
+}
+export interface MergeEntry {
+	mergeId: string
+	from: string
+	into: string
+	recordId: string
+}
 /** Who makes the call that is running; survives its awaits, so that two calls at once do not mix. */
 export const acting = new AsyncLocalStorage<Actor>()
 
@@ -44,7 +96,8 @@ export class State {
 	/** The thresholds in force, and every version there was. */
 	protocol: ProtocolFile = shippedProtocol
 	protocolRecord: string | undefined
-	protocolVersions: { savedAs: string; file: ProtocolFile; why: string; by: string; at: string }[] = []
+	protocolVersions: { savedAs: string; file: ProtocolFile; why: string; by: string; at: string }[] =
+		[]
 	person: PersonEntry | undefined
 	/** Set where these records came in a pack. */
 	pack: PackNote | undefined
@@ -56,7 +109,15 @@ export class State {
 	players = new Map<string, PlayerEntry>()
 	merges = new Map<string, MergeEntry>()
 	holds = new Map<string, { reason: string; recordId: string }>()
-	drafts = new Map<string, { playerId: string; visitDate: string; savedAt: string; amends?: { visitId: string; reason: string } | undefined }>()
+	drafts = new Map<
+		string,
+		{
+			playerId: string
+			visitDate: string
+			savedAt: string
+			amends?: { visitId: string; reason: string } | undefined
+		}
+	>()
 	outbox = new Map<string, { item: OutboxItem; recordId: string }>()
 	contacts = new Map<string, { contact: Contact; recordId: string }>()
 	sendingNotes = new Map<string, { note: SendingNote; recordId: string }>()
@@ -80,7 +141,19 @@ export class State {
 		this.pack = undefined
 		this.joined.clear()
 		this.lines.clear()
-		for (const map of [this.people, this.players, this.merges, this.holds, this.drafts, this.draftLogged, this.outbox, this.contacts, this.breaches, this.sendingNotes]) map.clear()
+		for (const map of [
+			this.people,
+			this.players,
+			this.merges,
+			this.holds,
+			this.drafts,
+			this.draftLogged,
+			this.outbox,
+			this.contacts,
+			this.breaches,
+			this.sendingNotes,
+		])
+			map.clear()
 		this.mail = defaultMailSettings
 		this.mailRecord = undefined
 		this.warnings = []
@@ -92,16 +165,34 @@ export class State {
 		return entry
 	}
 	/** The player and all that were merged into it. */
-	idsOf(playerId: string): string[] { return [playerId, ...[...this.merges.values()].filter((one) => one.into === playerId).flatMap((one) => this.idsOf(one.from))] }
-	mergedAway(playerId: string): boolean { return this.merges.size > 0 && [...this.merges.values()].some((one) => one.from === playerId) }
+	idsOf(playerId: string): string[] {
+		return [
+			playerId,
+			...[...this.merges.values()]
+				.filter((one) => one.into === playerId)
+				.flatMap((one) => this.idsOf(one.from)),
+		]
+	}
+	mergedAway(playerId: string): boolean {
+		return this.merges.size > 0 && [...this.merges.values()].some((one) => one.from === playerId)
+	}
 	/** Players in the order of the list. */
 	ordered(): PlayerEntry[] {
-		this.#ordered ??= [...this.players.values()].filter((one) => !this.mergedAway(one.card.playerId)).sort((a, b) => (a.order < b.order ? -1 : a.order > b.order ? 1 : 0))
+		this.#ordered ??= [...this.players.values()]
+			.filter((one) => !this.mergedAway(one.card.playerId))
+			.sort((a, b) => (a.order < b.order ? -1 : a.order > b.order ? 1 : 0))
 		return this.#ordered
 	}
-	reorder(): void { this.#ordered = undefined }
-	draftsOf(playerId: string) { const ids = this.idsOf(playerId); return [...this.drafts].filter(([, draft]) => ids.includes(draft.playerId)) }
-	hasDraft(playerId: string): boolean { return this.drafts.size > 0 && this.draftsOf(playerId).length > 0 }
+	reorder(): void {
+		this.#ordered = undefined
+	}
+	draftsOf(playerId: string) {
+		const ids = this.idsOf(playerId)
+		return [...this.drafts].filter(([, draft]) => ids.includes(draft.playerId))
+	}
+	hasDraft(playerId: string): boolean {
+		return this.drafts.size > 0 && this.draftsOf(playerId).length > 0
+	}
 	acts(): PersonEntry {
 		if (!this.person) throw new Refusal('The records are locked. Unlock them first.')
 		return this.person

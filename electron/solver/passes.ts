@@ -6,7 +6,11 @@ import { buildModel, lpText, rotationOf, tierValues } from '../../shared/season/
 import type { SeasonProblem } from '../../shared/season/problem.ts'
 import type { Progress, Solved } from './solve.ts'
 
-interface Pass { values: Map<string, number>; optimal: boolean; gap: number }
+interface Pass {
+	values: Map<string, number>
+	optimal: boolean
+	gap: number
+}
 type Report = (progress: Progress) => void
 // the package's types describe its CommonJS build, in which default is one level further in
 export const loadHighs = highsModule.default as unknown as typeof highsModule.default.default
@@ -15,11 +19,25 @@ function names(text: string): string[] {
 	const body = text.slice(0, text.indexOf('\nEnd'))
 	return [...new Set(body.match(/\b[xyuvemfkzqor]\d*(?:_\d+)?\b/g) ?? [])]
 }
-function pass(highs: Highs, text: string, number: 1 | 2, seconds: number, gap: number, start: Map<string, number>, report: Report): Pass {
+function pass(
+	highs: Highs,
+	text: string,
+	number: 1 | 2,
+	seconds: number,
+	gap: number,
+	start: Map<string, number>,
+	report: Report,
+): Pass {
 	const { callbackType, modelStatus } = highs.constants
 	return highs.withModel({ format: 'lp', data: text }, (model) => {
 		model.options.set({ output_flag: false, time_limit: seconds, mip_rel_gap: gap, random_seed: 1 })
-		const columns = names(text).flatMap((name) => { try { return [[name, model.getColByName(name)] as const] } catch { return [] } })
+		const columns = names(text).flatMap((name) => {
+			try {
+				return [[name, model.getColByName(name)] as const]
+			} catch {
+				return []
+			}
+		})
 		const colValue = new Float64Array(model.getDimensions().numCols)
 		for (const [name, column] of columns) colValue[column] = start.get(name) ?? 0
 		model.setSolution({ colValue })
@@ -30,27 +48,50 @@ function pass(highs: Highs, text: string, number: 1 | 2, seconds: number, gap: n
 				if (now - last < 0.1) return undefined
 				last = now
 				const reached = event.data.mip_gap
-				report({ pass: number, seconds: now, ...(reached !== undefined && Number.isFinite(reached) ? { gap: reached } : {}) })
+				report({
+					pass: number,
+					seconds: now,
+					...(reached !== undefined && Number.isFinite(reached) ? { gap: reached } : {}),
+				})
 				return undefined
 			},
 		})
 		const status = model.getModelStatus()
-		if (status !== modelStatus.optimal && status !== modelStatus.timeLimit) throw new Error(`the solver ended with status ${status} in pass ${number}`)
+		if (status !== modelStatus.optimal && status !== modelStatus.timeLimit)
+			throw new Error(`the solver ended with status ${status} in pass ${number}`)
 		const solution = model.getSolution().colValue
 		const reached = Number(model.info.get('mip_gap'))
 		// stopped before the solver had a plan or a bound of its own: the start stands, and as no cost is below 0 its gap is at most 1
-		if (status === modelStatus.timeLimit && !Number.isFinite(reached)) return { values: start, optimal: false, gap: 1 }
-		return { values: new Map(columns.map(([name, column]) => [name, solution[column] ?? 0])), optimal: status === modelStatus.optimal, gap: Number.isFinite(reached) ? Math.max(0, reached) : 0 }
+		if (status === modelStatus.timeLimit && !Number.isFinite(reached))
+			return { values: start, optimal: false, gap: 1 }
+		return {
+			values: new Map(columns.map(([name, column]) => [name, solution[column] ?? 0])),
+			optimal: status === modelStatus.optimal,
+			gap: Number.isFinite(reached) ? Math.max(0, reached) : 0,
+		}
 	})
 }
 
 /** @throws Error in plain words where the solver could not answer */
-export function solvePasses(highs: Highs, problem: SeasonProblem, { timeLimitSeconds, gap }: { timeLimitSeconds: number; gap: number }, report: Report = () => {}): Solved {
+export function solvePasses(
+	highs: Highs,
+	problem: SeasonProblem,
+	{ timeLimitSeconds, gap }: { timeLimitSeconds: number; gap: number },
+	report: Report = () => {},
+): Solved {
 	const began = performance.now()
 	const seconds = () => (performance.now() - began) / 1000
 	const model = buildModel(problem)
 	report({ pass: 1, seconds: 0 })
-	const first = pass(highs, lpText(model), 1, timeLimitSeconds, gap, valuesOf(problem, model, greedyRotation(problem)), report)
+	const first = pass(
+		highs,
+		lpText(model),
+		1,
+		timeLimitSeconds,
+		gap,
+		valuesOf(problem, model, greedyRotation(problem)),
+		report,
+	)
 	let best = first
 	const left = timeLimitSeconds - seconds()
 	const evened = first.optimal && left > 0.05
@@ -59,5 +100,11 @@ export function solvePasses(highs: Highs, problem: SeasonProblem, { timeLimitSec
 		best = pass(highs, lpText(model, first.values), 2, left, gap, first.values, report)
 	}
 	const { tier1, tier2 } = tierValues(model, best.values)
-	return { status: evened && best.optimal ? 'optimal' : 'time-limit', gap: Math.max(first.gap, best.gap), rotation: rotationOf(model, best.values), objective: tier1 + tier2, seconds: seconds() }
+	return {
+		status: evened && best.optimal ? 'optimal' : 'time-limit',
+		gap: Math.max(first.gap, best.gap),
+		rotation: rotationOf(model, best.values),
+		objective: tier1 + tier2,
+		seconds: seconds(),
+	}
 }

@@ -20,9 +20,34 @@ export async function planSeason(visit: Visit, options: PlanOptions = {}): Promi
 	const protocolFile = options.protocolFile ?? shippedProtocol
 	const protocol = openProtocol(protocolFile)
 	const assessment = assess(visit, options.earlierVisits ?? [], protocolFile)
-	const outgrown = assessment.footwear.current.filter((one) => one.verdict === 'replace' && one.toeRoomMm !== undefined && one.toeRoomMm < protocol.value('footwear.youthReplaceMm')).map((one) => one.id)
+	const outgrown = assessment.footwear.current
+		.filter(
+			(one) =>
+				one.verdict === 'replace' &&
+				one.toeRoomMm !== undefined &&
+				one.toeRoomMm < protocol.value('footwear.youthReplaceMm'),
+		)
+		.map((one) => one.id)
 	const from = options.from ?? visit.visitDate
-	const built = buildProblem({ visit, protocol, suitability, from, outgrown, ...(options.newInsert === undefined ? {} : { newInsert: options.newInsert }), ...(options.earlier === undefined ? {} : { earlier: options.earlier }) })
+	const built = buildProblem({
+		visit,
+		protocol,
+		suitability,
+		from,
+		outgrown,
+		...(options.newInsert === undefined ? {} : { newInsert: options.newInsert }),
+		...(options.earlier === undefined ? {} : { earlier: options.earlier }),
+	})
 	const solved = await solveSeason(built.problem, options)
-	return composePlan({ visit, assessment, protocol, suitability, built, rotation: solved.rotation, status: solved.status, gap: solved.gap, from })
+	return composePlan({
+		visit,
+		assessment,
+		protocol,
+		suitability,
+		built,
+		rotation: solved.rotation,
+		status: solved.status,
+		gap: solved.gap,
+		from,
+	})
 }

@@ -5,10 +5,25 @@ import { loadHighs, solvePasses } from './passes.ts'
 import type { SolverMessage } from './solve.ts'
 
 const post = (message: SolverMessage): void => parentPort?.postMessage(message)
-parentPort?.once('message', async ({ problem, ...limits }: { problem: SeasonProblem; timeLimitSeconds: number; gap: number }) => {
-	try {
-		post({ type: 'done', solved: solvePasses(await loadHighs(), problem, limits, (progress) => post({ type: 'progress', ...progress })) })
-	} catch (error) {
-		post({ type: 'failed', message: error instanceof Error ? error.message : String(error) })
-	}
-})
+parentPort?.once(
+	'message',
+	async ({
+		problem,
+		...limits
+	}: {
+		problem: SeasonProblem
+		timeLimitSeconds: number
+		gap: number
+	}) => {
+		try {
+			post({
+				type: 'done',
+				solved: solvePasses(await loadHighs(), problem, limits, (progress) =>
+					post({ type: 'progress', ...progress }),
+				),
+			})
+		} catch (error) {
+			post({ type: 'failed', message: error instanceof Error ? error.message : String(error) })
+		}
+	},
+)

@@ -1,5 +1,13 @@
 /** Backups: a dated copy of the store, opened and checked before it counts. */
-import { chmodSync, existsSync, mkdirSync, readdirSync, rmSync, statfsSync, statSync } from 'node:fs'
+import {
+	chmodSync,
+	existsSync,
+	mkdirSync,
+	readdirSync,
+	rmSync,
+	statfsSync,
+	statSync,
+} from 'node:fs'
 import { basename, join } from 'node:path'
 import { pathToFileURL } from 'node:url'
 import { DatabaseSync } from 'node:sqlite'
@@ -12,21 +20,43 @@ const pattern = /^lastwright-backup-(\d{4}-\d\d-\d\d)T(\d\d)-(\d\d)-(\d\d)-(\d{3
 const roomFactor = 1.1
 const leastRoomBytes = 200_000
 export class BackupRefused extends Error {}
-export const backupFileName = (at: string, reason: BackupName['reason']): string => `lastwright-backup-${at.replace(/[:.]/g, '-')}-${reason}.db`
+export const backupFileName = (at: string, reason: BackupName['reason']): string =>
+	`lastwright-backup-${at.replace(/[:.]/g, '-')}-${reason}.db`
 /** Backups in a folder by their names; anything else there is left alone. */
 export function listBackups(folder: string): BackupName[] {
 	if (!existsSync(folder)) return []
-	return readdirSync(folder).flatMap((file) => {
-		const [, day, hour, minute, second, milli, reason] = pattern.exec(file) ?? []
-		return day && (backupReasons as readonly string[]).includes(reason ?? '') ? [{ file, at: `${day}T${hour}:${minute}:${second}.${milli}Z`, reason: reason as BackupName['reason'] }] : []
-	}).sort((a, b) => (a.at < b.at ? 1 : -1))
+	return readdirSync(folder)
+		.flatMap((file) => {
+			const [, day, hour, minute, second, milli, reason] = pattern.exec(file) ?? []
+			return day && (backupReasons as readonly string[]).includes(reason ?? '')
+				? [
+						{
+							file,
+							at: `${day}T${hour}:${minute}:${second}.${milli}Z`,
+							reason: reason as BackupName['reason'],
+						},
+					]
+				: []
+		})
+		.sort((a, b) => (a.at < b.at ? 1 : -1))
 }
-export interface Checked { schema: number; records: number; kinds: Record<string, number>; lastAt: string | undefined; setUp: boolean; db: DatabaseSync }
+export interface Checked {
+	schema: number
+	records: number
+	kinds: Record<string, number>
+	lastAt: string | undefined
+	setUp: boolean
+	db: DatabaseSync
+}
 /** Opens a file as a store, read-only, and looks whether it is whole. @returns it still open. @throws BackupRefused in words */
 export function openChecked(file: string): Checked {
 	const name = basename(file)
-	if (!existsSync(file)) throw new BackupRefused(`There is no file ${name} at that place. Check that the stick is plugged in and the name is right.`)
-	if (!statSync(file).isFile()) throw new BackupRefused(`${name} is not a file. Choose one of the backups by its name.`)
+	if (!existsSync(file))
+		throw new BackupRefused(
+			`There is no file ${name} at that place. Check that the stick is plugged in and the name is right.`,
+		)
+	if (!statSync(file).isFile())
+		throw new BackupRefused(`${name} is not a file. Choose one of the backups by its name.`)
 	let db: DatabaseSync | undefined
 	try {
 		// WAL cannot be opened on a read-only folder: immutable tells SQLite that nobody writes here
@@ -34,23 +64,59 @@ export function openChecked(file: string): Checked {
 		address.searchParams.set('immutable', '1')
 		db = new DatabaseSync(address, { readOnly: true })
 		const check = db.prepare('PRAGMA integrity_check(1)').get() as { integrity_check: string }
-		if (check.integrity_check !== 'ok') throw new BackupRefused(`${name} is damaged (${check.integrity_check.slice(0, 80)}). Choose another backup.`)
-		const schema = Number((db.prepare("SELECT value FROM meta WHERE name = 'schema'").get() as { value: number } | undefined)?.value ?? 0)
-		if (schema < 1) throw new BackupRefused(`${name} is not a backup of Lastwright. Choose a file whose name begins with lastwright-backup.`)
-		if (schema > migrations.length) throw new BackupRefused(`${name} was written by a newer Lastwright (schema ${schema}). Install the newer version to use it.`)
+		if (check.integrity_check !== 'ok')
+			throw new BackupRefused(
+				`${name} is damaged (${check.integrity_check.slice(0, 80)}). Choose another backup.`,
+			)
+		const schema = Number(
+			(
+				db.prepare("SELECT value FROM meta WHERE name = 'schema'").get() as
+					| { value: number }
+					| undefined
+			)?.value ?? 0,
+		)
+		if (schema < 1)
+			throw new BackupRefused(
+				`${name} is not a backup of Lastwright. Choose a file whose name begins with lastwright-backup.`,
+			)
+		if (schema > migrations.length)
+			throw new BackupRefused(
+				`${name} was written by a newer Lastwright (schema ${schema}). Install the newer version to use it.`,
+			)
 		const kinds: Record<string, number> = {}
-		for (const row of db.prepare('SELECT kind, count(*) AS n FROM record GROUP BY kind').all() as { kind: string; n: number }[]) kinds[row.kind] = row.n
-		const { last } = db.prepare('SELECT max(at) AS last FROM record').get() as { last: string | null }
+		for (const row of db.prepare('SELECT kind, count(*) AS n FROM record GROUP BY kind').all() as {
+			kind: string
+			n: number
+		}[])
+			kinds[row.kind] = row.n
+		const { last } = db.prepare('SELECT max(at) AS last FROM record').get() as {
+			last: string | null
+		}
 		const setUp = db.prepare('SELECT 1 FROM keyslot').get() !== undefined
-		return { schema, records: Object.values(kinds).reduce((sum, one) => sum + one, 0), kinds, lastAt: last ?? undefined, setUp, db }
+		return {
+			schema,
+			records: Object.values(kinds).reduce((sum, one) => sum + one, 0),
+			kinds,
+			lastAt: last ?? undefined,
+			setUp,
+			db,
+		}
 	} catch (error) {
 		db?.close()
 		if (error instanceof BackupRefused) throw error
-		throw new BackupRefused(`${name} cannot be read as a backup: it is damaged, cut short, or another kind of file. Choose another one.`)
+		throw new BackupRefused(
+			`${name} cannot be read as a backup: it is damaged, cut short, or another kind of file. Choose another one.`,
+		)
 	}
 }
 /** Copies a store file while it is in use, checks the copy, then gives it its name. @param check looks into the open copy and throws where it is not whole */
-export async function makeBackup(source: string, folder: string, at: string, reason: BackupName['reason'], check: (db: DatabaseSync) => Promise<void>): Promise<BackupName> {
+export async function makeBackup(
+	source: string,
+	folder: string,
+	at: string,
+	reason: BackupName['reason'],
+	check: (db: DatabaseSync) => Promise<void>,
+): Promise<BackupName> {
 	// the last folder only: a stick that is not plugged in must not be made up, and a deep mkdir in /proc never ends
 	if (!existsSync(folder)) mkdirSync(folder, { mode: 0o700 })
 	const file = backupFileName(at, reason)
@@ -58,7 +124,10 @@ export async function makeBackup(source: string, folder: string, at: string, rea
 	rmSync(part, { force: true })
 	// asked first: the answer is then in words, and no half copy is begun
 	const { bavail, bsize } = statfsSync(folder)
-	if (bavail * bsize < statSync(source).size * roomFactor + leastRoomBytes) throw new BackupRefused(`There is no room for a backup in ${folder}. Free some space or use another stick. No half backup was left there.`)
+	if (bavail * bsize < statSync(source).size * roomFactor + leastRoomBytes)
+		throw new BackupRefused(
+			`There is no room for a backup in ${folder}. Free some space or use another stick. No half backup was left there.`,
+		)
 	const reader = new DatabaseSync(source, { readOnly: true })
 	try {
 		// one statement: it ends with an error where the disk fills up meanwhile, and the copy has no free pages
@@ -66,16 +135,26 @@ export async function makeBackup(source: string, folder: string, at: string, rea
 	} catch (error) {
 		rmSync(part, { force: true })
 		throw error
-	} finally { reader.close() }
+	} finally {
+		reader.close()
+	}
 	await finish(part, join(folder, file), check)
 	return { file, at, reason }
 }
-async function finish(part: string, file: string, check: (db: DatabaseSync) => Promise<void>): Promise<void> {
+async function finish(
+	part: string,
+	file: string,
+	check: (db: DatabaseSync) => Promise<void>,
+): Promise<void> {
 	try {
 		chmodSync(part, 0o600)
 		plainJournal(part)
 		const { db } = openChecked(part)
-		try { await check(db) } finally { db.close() }
+		try {
+			await check(db)
+		} finally {
+			db.close()
+		}
 		putInPlace(part, file)
 	} catch (error) {
 		rmSync(part, { force: true })
@@ -85,10 +164,19 @@ async function finish(part: string, file: string, check: (db: DatabaseSync) => P
 /** A copy stands alone: no side files wanted beside it. */
 function plainJournal(file: string): void {
 	const db = new DatabaseSync(file)
-	try { db.exec('PRAGMA journal_mode=DELETE') } finally { db.close() }
+	try {
+		db.exec('PRAGMA journal_mode=DELETE')
+	} finally {
+		db.close()
+	}
 }
 /** The copy before an upgrade: made at once, as nothing may happen before it stands. */
-export function copyAtOnce(db: DatabaseSync, folder: string, at: string, reason: BackupName['reason']): BackupName {
+export function copyAtOnce(
+	db: DatabaseSync,
+	folder: string,
+	at: string,
+	reason: BackupName['reason'],
+): BackupName {
 	const file = backupFileName(at, reason)
 	const part = join(folder, `${file}.part`)
 	rmSync(part, { force: true })
@@ -101,5 +189,7 @@ export function copyAtOnce(db: DatabaseSync, folder: string, at: string, reason:
 /** Removes what the rule no longer keeps, and parts that a crash left behind. */
 export function tidy(folder: string): void {
 	for (const file of notKept(listBackups(folder))) rmSync(join(folder, file), { force: true })
-	for (const file of readdirSync(folder)) if (/^lastwright-backup-.*\.db\.part(-journal|-wal|-shm)?$/.test(file)) rmSync(join(folder, file), { force: true })
+	for (const file of readdirSync(folder))
+		if (/^lastwright-backup-.*\.db\.part(-journal|-wal|-shm)?$/.test(file))
+			rmSync(join(folder, file), { force: true })
 }

@@ -4,7 +4,9 @@ export const crashPath = '/stopped'
 /** After so many stops within the time the shell closes instead of trying again; common practice, no source. */
 const often = { stops: 3, withinMs: 60_000 }
 /** @param earlier when the screens stopped before, in ms. @returns whether trying again is of no use */
-export function stopsTooOften(earlier: readonly number[], nowMs: number): boolean { return earlier.filter((at) => nowMs - at < often.withinMs).length >= often.stops }
+export function stopsTooOften(earlier: readonly number[], nowMs: number): boolean {
+	return earlier.filter((at) => nowMs - at < often.withinMs).length >= often.stops
+}
 
 /** Reasons as the runtime names them, said plainly. */
 const reasons: Readonly<Record<string, string>> = {
@@ -13,10 +15,13 @@ const reasons: Readonly<Record<string, string>> = {
 	crashed: 'A fault in the program ended them.',
 	'abnormal-exit': 'They ended in an unexpected way.',
 	'launch-failed': 'They could not be started.',
-	'integrity-failure': 'The program files are not as they were installed. Install Lastwright again.',
+	'integrity-failure':
+		'The program files are not as they were installed. Install Lastwright again.',
 	'memory-eviction': 'There was not enough memory. Close other programs first.',
 }
-export function reasonWords(reason: string): string { return Object.hasOwn(reasons, reason) ? (reasons[reason] ?? '') : 'The reason is not known.' }
+export function reasonWords(reason: string): string {
+	return Object.hasOwn(reasons, reason) ? (reasons[reason] ?? '') : 'The reason is not known.'
+}
 
 /** @param reason the runtime's word, looked up and never shown itself */
 export function crashPage(reason: string, nonce: string): string {

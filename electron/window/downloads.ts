@@ -2,7 +2,16 @@
 import { isOwnBlob } from './security.ts'
 
 /** Kinds by their ending, with the words of the save dialog. */
-export const kinds: Readonly<Record<string, string>> = { pdf: 'Report', csv: 'Table', ics: 'Calendar', json: 'Lastwright file', eml: 'Message', html: 'Page to print', zip: 'Packed files', txt: 'Text' }
+export const kinds: Readonly<Record<string, string>> = {
+	pdf: 'Report',
+	csv: 'Table',
+	ics: 'Calendar',
+	json: 'Lastwright file',
+	eml: 'Message',
+	html: 'Page to print',
+	zip: 'Packed files',
+	txt: 'Text',
+}
 /** The largest file in bytes; common practice, no source. */
 const largest = 200 * 1024 * 1024
 const longest = 120
@@ -10,10 +19,16 @@ const longest = 120
 const device = /^(?:con|prn|aux|nul|com\d|lpt\d)(?:\.|$)/i
 
 /** @returns the name and kind to offer, undefined where the file may not be saved at all */
-export function saveAs(url: string, fileName: string, bytes: number): { name: string; ending: string; kind: string } | undefined {
+export function saveAs(
+	url: string,
+	fileName: string,
+	bytes: number,
+): { name: string; ending: string; kind: string } | undefined {
 	if (!isOwnBlob(url) || bytes > largest) return undefined
 	// biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what is taken out
-	const plain = (fileName.split(/[\\/]/).at(-1) ?? '').replace(/[\u0000-\u001f\u007f\u200e\u200f\u202a-\u202e\u2066-\u2069<>:"|?*]/g, '').replace(/^[.\s]+|[.\s]+$/g, '')
+	const plain = (fileName.split(/[\\/]/).at(-1) ?? '')
+		.replace(/[\u0000-\u001f\u007f\u200e\u200f\u202a-\u202e\u2066-\u2069<>:"|?*]/g, '')
+		.replace(/^[.\s]+|[.\s]+$/g, '')
 	const ending = /\.([a-z]+)$/i.exec(plain)?.[1]?.toLowerCase() ?? ''
 	if (!Object.hasOwn(kinds, ending)) return undefined
 	const stem = plain.slice(0, -(ending.length + 1)).slice(0, longest) || 'lastwright'

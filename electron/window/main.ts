@@ -3,7 +3,20 @@ import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'nod
 import { stripTypeScriptTypes } from 'node:module'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { app, BrowserWindow, dialog, ipcMain, Menu, nativeTheme, protocol, type Session, screen, session, shell, type WebContents } from 'electron'
+import {
+	app,
+	BrowserWindow,
+	dialog,
+	ipcMain,
+	Menu,
+	nativeTheme,
+	protocol,
+	type Session,
+	screen,
+	session,
+	shell,
+	type WebContents,
+} from 'electron'
 import { type App, createApp } from '../app.ts'
 import { builtScreens } from '../loopback/pages.ts'
 import { renderPdf } from '../pdf/render.ts'
@@ -11,11 +24,24 @@ import { crashPath, reasonWords, stopsTooOften } from './crash.ts'
 import { saveAs } from './downloads.ts'
 import { openOutside } from './links.ts'
 import { menuTemplate, nextZoom } from './menu.ts'
-import { answerPage, callChannel, isTrustedSender, mayHave, mayNavigate, mayRequest, partition, scheme, startUrl, webPreferences } from './security.ts'
+import {
+	answerPage,
+	callChannel,
+	isTrustedSender,
+	mayHave,
+	mayNavigate,
+	mayRequest,
+	partition,
+	scheme,
+	startUrl,
+	webPreferences,
+} from './security.ts'
 import { keepState, placeOn, readState, smallest } from './windowState.ts'
 
 app.enableSandbox()
-protocol.registerSchemesAsPrivileged([{ scheme, privileges: { standard: true, secure: true, supportFetchAPI: true } }])
+protocol.registerSchemesAsPrivileged([
+	{ scheme, privileges: { standard: true, secure: true, supportFetchAPI: true } },
+])
 const dataFolder = process.env.LASTWRIGHT_DATA ?? app.getPath('userData')
 // the single-instance lock goes with the records, so that two data folders may be open side by side
 const own = join(dataFolder, 'window')
@@ -33,12 +59,19 @@ const note = (text: string) => process.stderr.write(`lastwright: ${text}\n`)
 /** A fault of the shell itself: told in words without anything of the records, then the program ends. */
 function fail(error: unknown): void {
 	note(`the shell stopped by a ${error instanceof Error ? error.name : 'fault'}`)
-	dialog.showErrorBox('Lastwright has to close', 'A fault in the program ended it. Your records are safe: every entry is kept as a draft within a second. Start Lastwright again.')
+	dialog.showErrorBox(
+		'Lastwright has to close',
+		'A fault in the program ended it. Your records are safe: every entry is kept as a draft within a second. Start Lastwright again.',
+	)
 	app.exit(1)
 }
 function writePreload(): string {
 	const file = join(scratch, 'preload.js')
-	writeFileSync(file, stripTypeScriptTypes(readFileSync(new URL('./preload.ts', import.meta.url), 'utf8')), { mode: 0o600 })
+	writeFileSync(
+		file,
+		stripTypeScriptTypes(readFileSync(new URL('./preload.ts', import.meta.url), 'utf8')),
+		{ mode: 0o600 },
+	)
 	return file
 }
 function closeDoors(pages: Session): void {
@@ -46,28 +79,53 @@ function closeDoors(pages: Session): void {
 		const { status, headers, body } = answerPage(builtScreens, request, undefined, stoppedBy)
 		return new Response(body === null ? null : Uint8Array.from(body), { status, headers })
 	})
-	pages.webRequest.onBeforeRequest((details, decide) => decide({ cancel: !mayRequest(details.url) }))
-	pages.setPermissionRequestHandler((_contents, permission, decide, details) => decide(mayHave(permission, details.requestingUrl)))
+	pages.webRequest.onBeforeRequest((details, decide) =>
+		decide({ cancel: !mayRequest(details.url) }),
+	)
+	pages.setPermissionRequestHandler((_contents, permission, decide, details) =>
+		decide(mayHave(permission, details.requestingUrl)),
+	)
 	pages.setPermissionCheckHandler((_contents, permission, origin) => mayHave(permission, origin))
 	pages.setDevicePermissionHandler(() => false)
 	pages.on('will-download', (event, item) => {
 		const file = saveAs(item.getURL(), item.getFilename(), item.getTotalBytes())
 		if (!file) return event.preventDefault()
-		item.setSaveDialogOptions({ title: 'Save from Lastwright', defaultPath: file.name, filters: [{ name: file.kind, extensions: [file.ending] }] })
+		item.setSaveDialogOptions({
+			title: 'Save from Lastwright',
+			defaultPath: file.name,
+			filters: [{ name: file.kind, extensions: [file.ending] }],
+		})
 	})
 }
 async function askOutside(link: string): Promise<boolean> {
-	const words = { type: 'question' as const, message: 'Open this address in your browser?', detail: `${link}\n\nNothing of the records goes with it.`, buttons: ['Stay here', 'Open'], defaultId: 0, cancelId: 0, noLink: true }
-	return (window ? await dialog.showMessageBox(window, words) : await dialog.showMessageBox(words)).response === 1
+	const words = {
+		type: 'question' as const,
+		message: 'Open this address in your browser?',
+		detail: `${link}\n\nNothing of the records goes with it.`,
+		buttons: ['Stay here', 'Open'],
+		defaultId: 0,
+		cancelId: 0,
+		noLink: true,
+	}
+	return (
+		(window ? await dialog.showMessageBox(window, words) : await dialog.showMessageBox(words))
+			.response === 1
+	)
 }
 function guard(contents: WebContents): void {
 	contents.setWindowOpenHandler(({ url }) => {
-		openOutside(url, askOutside, (link) => shell.openExternal(link)).catch(() => note('an address could not be opened'))
+		openOutside(url, askOutside, (link) => shell.openExternal(link)).catch(() =>
+			note('an address could not be opened'),
+		)
 		return { action: 'deny' }
 	})
-	contents.on('will-navigate', (event) => { if (!mayNavigate(event.url, true, contents.getURL())) event.preventDefault() })
+	contents.on('will-navigate', (event) => {
+		if (!mayNavigate(event.url, true, contents.getURL())) event.preventDefault()
+	})
 	contents.on('will-redirect', (event) => event.preventDefault())
-	contents.on('will-frame-navigate', (event) => { if (!mayNavigate(event.url, event.isMainFrame, contents.getURL())) event.preventDefault() })
+	contents.on('will-frame-navigate', (event) => {
+		if (!mayNavigate(event.url, event.isMainFrame, contents.getURL())) event.preventDefault()
+	})
 	contents.on('will-attach-webview', (event) => event.preventDefault())
 }
 /** Says that the screens stopped and offers them again; gives up after several in a row. */
@@ -78,37 +136,85 @@ function watch(made: BrowserWindow): void {
 		note(`the screens stopped: ${reason}`)
 		stops.push(Date.now())
 		if (stopsTooOften(stops, Date.now())) {
-			dialog.showErrorBox('Lastwright has to close', `The screens stopped several times. ${reasonWords(reason)} Your records are safe. Restart the PC, then start Lastwright again.`)
+			dialog.showErrorBox(
+				'Lastwright has to close',
+				`The screens stopped several times. ${reasonWords(reason)} Your records are safe. Restart the PC, then start Lastwright again.`,
+			)
 			return app.exit(1)
 		}
 		void made.loadURL(`${startUrl}${crashPath.slice(1)}`)
 	})
 	made.on('unresponsive', () => {
-		void dialog.showMessageBox(made, { type: 'warning', message: 'The screens do not answer', detail: 'A large piece of work may still be running. Every entry is kept as a draft within a second.', buttons: ['Wait', 'Open the screens again'], defaultId: 0, cancelId: 0, noLink: true }).then(({ response }) => { if (response === 1) void made.loadURL(startUrl) })
+		void dialog
+			.showMessageBox(made, {
+				type: 'warning',
+				message: 'The screens do not answer',
+				detail:
+					'A large piece of work may still be running. Every entry is kept as a draft within a second.',
+				buttons: ['Wait', 'Open the screens again'],
+				defaultId: 0,
+				cancelId: 0,
+				noLink: true,
+			})
+			.then(({ response }) => {
+				if (response === 1) void made.loadURL(startUrl)
+			})
 	})
 }
 function createWindow(preload: string): BrowserWindow {
-	const state = placeOn(readState(stateFile), screen.getAllDisplays().map((one) => one.workArea))
+	const state = placeOn(
+		readState(stateFile),
+		screen.getAllDisplays().map((one) => one.workArea),
+	)
 	let zoom = state.zoom
 	const { maximized: _maximized, zoom: _zoom, ...place } = state
 	// the paper of the theme, so that no white page flashes up before the first one
 	const paper = nativeTheme.shouldUseDarkColors ? '#121d1f' : '#f6f1e7'
-	const made = new BrowserWindow({ ...place, minWidth: smallest.width, minHeight: smallest.height, show: false, title: 'Lastwright', backgroundColor: paper, webPreferences: webPreferences(preload) })
+	const made = new BrowserWindow({
+		...place,
+		minWidth: smallest.width,
+		minHeight: smallest.height,
+		show: false,
+		title: 'Lastwright',
+		backgroundColor: paper,
+		webPreferences: webPreferences(preload),
+	})
 	made.once('ready-to-show', () => {
 		if (state.maximized) made.maximize()
 		made.show()
 	})
 	made.webContents.on('did-finish-load', () => made.webContents.setZoomFactor(zoom))
 	made.once('close', () => {
-		try { keepState(stateFile, { ...made.getNormalBounds(), maximized: made.isMaximized(), zoom }) } catch { note('the place of the window could not be kept') }
+		try {
+			keepState(stateFile, { ...made.getNormalBounds(), maximized: made.isMaximized(), zoom })
+		} catch {
+			note('the place of the window could not be kept')
+		}
 	})
-	made.once('closed', () => { window = undefined })
-	Menu.setApplicationMenu(Menu.buildFromTemplate(menuTemplate({
-		go: (room) => void made.loadURL(`${startUrl}#/${room}`),
-		lock: () => made.webContents.sendInputEvent({ type: 'keyDown', keyCode: 'L', modifiers: ['control', 'shift'] }),
-		zoom: (step) => { zoom = nextZoom(zoom, step); made.webContents.setZoomFactor(zoom) },
-		print: () => made.webContents.print({ printBackground: false }),
-	}, process.platform)))
+	made.once('closed', () => {
+		window = undefined
+	})
+	Menu.setApplicationMenu(
+		Menu.buildFromTemplate(
+			menuTemplate(
+				{
+					go: (room) => void made.loadURL(`${startUrl}#/${room}`),
+					lock: () =>
+						made.webContents.sendInputEvent({
+							type: 'keyDown',
+							keyCode: 'L',
+							modifiers: ['control', 'shift'],
+						}),
+					zoom: (step) => {
+						zoom = nextZoom(zoom, step)
+						made.webContents.setZoomFactor(zoom)
+					},
+					print: () => made.webContents.print({ printBackground: false }),
+				},
+				process.platform,
+			),
+		),
+	)
 	watch(made)
 	void made.loadURL(startUrl)
 	return made
@@ -117,7 +223,10 @@ function openRecords(): App | undefined {
 	try {
 		return createApp({ dataFolder, renderPdf, note })
 	} catch (error) {
-		dialog.showErrorBox('Lastwright cannot open the records', error instanceof Error ? error.message : 'The data folder could not be opened.')
+		dialog.showErrorBox(
+			'Lastwright cannot open the records',
+			error instanceof Error ? error.message : 'The data folder could not be opened.',
+		)
 		return undefined
 	}
 }
@@ -140,7 +249,8 @@ if (app.requestSingleInstanceLock()) {
 		lastwright = opened
 		closeDoors(session.fromPartition(partition))
 		ipcMain.handle(callChannel, (event, name: unknown, input: unknown) => {
-			if (!isTrustedSender(event.senderFrame)) return { ok: false, message: 'This page may not call Lastwright.' }
+			if (!isTrustedSender(event.senderFrame))
+				return { ok: false, message: 'This page may not call Lastwright.' }
 			return opened.call(String(name), input)
 		})
 		window = createWindow(writePreload())

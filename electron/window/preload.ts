@@ -3,5 +3,6 @@ const { contextBridge, ipcRenderer } = require('electron') as typeof import('ele
 
 contextBridge.exposeInMainWorld('lastwright', {
 	// ipcRenderer itself never crosses: the page reaches one channel and no other
-	call: (name: string, input: unknown): Promise<unknown> => ipcRenderer.invoke('lastwright:call', name, input),
+	call: (name: string, input: unknown): Promise<unknown> =>
+		ipcRenderer.invoke('lastwright:call', name, input),
 })

@@ -10,7 +10,9 @@ function programFile(given: string): string {
 }
 const given = process.argv[2]
 if (given === undefined) {
-	process.stderr.write('PROGRAM: missing, given nothing, allowed: the packaged program, on macOS the .app folder\n')
+	process.stderr.write(
+		'PROGRAM: missing, given nothing, allowed: the packaged program, on macOS the .app folder\n',
+	)
 	process.exitCode = 2
 } else {
 	try {
@@ -18,7 +20,11 @@ if (given === undefined) {
 		if (!statSync(file).isFile()) throw new Error('It is a folder; name the program in it.')
 		const wires = readFuses(readFileSync(file))
 		const wrong = wrongFuses(wires)
-		process.stdout.write(wrong.length === 0 ? `All fuses are as they must be (${wires.length} wire${wires.length === 1 ? '' : 's'}).\n` : `${wrong.join('\n')}\n`)
+		process.stdout.write(
+			wrong.length === 0
+				? `All fuses are as they must be (${wires.length} wire${wires.length === 1 ? '' : 's'}).\n`
+				: `${wrong.join('\n')}\n`,
+		)
 		process.exitCode = wrong.length === 0 ? 0 : 1
 	} catch (error) {
 		process.stderr.write(`${given}: ${error instanceof Error ? error.message : String(error)}\n`)

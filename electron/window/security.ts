@@ -15,22 +15,37 @@ export function isOwnUrl(url: string): boolean {
 	try {
 		const { protocol, host: found, username, password } = new URL(url)
 		return protocol === `${scheme}:` && found === host && username === '' && password === ''
-	} catch { return false }
+	} catch {
+		return false
+	}
 }
 /** A blob that one of our own pages made, such as a report shown in a frame. */
-export function isOwnBlob(url: string): boolean { return url.startsWith('blob:') && isOwnUrl(url.slice('blob:'.length)) }
+export function isOwnBlob(url: string): boolean {
+	return url.startsWith('blob:') && isOwnUrl(url.slice('blob:'.length))
+}
 
 /** The runtime's own viewer that shows a report in a frame; its parts are in the program and not on a network. Names from memory. */
-const viewer = { protocol: 'chrome-extension:', hosts: ['mhjfbmdgcfjbbpaeojofohoefgiehjai'], parts: ['resources'] }
+const viewer = {
+	protocol: 'chrome-extension:',
+	hosts: ['mhjfbmdgcfjbbpaeojofohoefgiehjai'],
+	parts: ['resources'],
+}
 function isViewer(url: string): boolean {
 	if (!URL.canParse(url)) return false
 	const { protocol, host: found } = new URL(url)
 	return protocol === viewer.protocol && viewer.hosts.includes(found)
 }
-const isViewerPart = (url: string): boolean => URL.canParse(url) && new URL(url).protocol === 'chrome:' && viewer.parts.includes(new URL(url).host)
+const isViewerPart = (url: string): boolean =>
+	URL.canParse(url) &&
+	new URL(url).protocol === 'chrome:' &&
+	viewer.parts.includes(new URL(url).host)
 
 /** What the page may fetch at all: its own files, its own blobs, data it wrote itself (the CSP says where data may be used), and the viewer of reports. */
-export function mayRequest(url: string): boolean { return isOwnUrl(url) || isOwnBlob(url) || url.startsWith('data:') || isViewer(url) || isViewerPart(url) }
+export function mayRequest(url: string): boolean {
+	return (
+		isOwnUrl(url) || isOwnBlob(url) || url.startsWith('data:') || isViewer(url) || isViewerPart(url)
+	)
+}
 
 /** The window itself goes nowhere but from the page of a stop back to the start. A frame inside it may go to a blob of ours and the viewer of reports. @param from where the window is */
 export function mayNavigate(url: string, isMainFrame: boolean, from = ''): boolean {
@@ -39,19 +54,36 @@ export function mayNavigate(url: string, isMainFrame: boolean, from = ''): boole
 }
 /** Names the runtime may ask a permission for; each that is not here is denied too. */
 export const permissions: Readonly<Record<string, { allowed: boolean; why: string }>> = {
-	'clipboard-sanitized-write': { allowed: true, why: 'a value or a line of the report is copied by a key of the person' },
-	'clipboard-read': { allowed: false, why: 'pasting works by the keys of the person and needs no standing permission' },
+	'clipboard-sanitized-write': {
+		allowed: true,
+		why: 'a value or a line of the report is copied by a key of the person',
+	},
+	'clipboard-read': {
+		allowed: false,
+		why: 'pasting works by the keys of the person and needs no standing permission',
+	},
 	media: { allowed: false, why: 'no camera and no microphone is used' },
 	geolocation: { allowed: false, why: 'where the PC stands concerns nobody' },
 	notifications: { allowed: false, why: 'a name must not appear on a locked screen' },
-	hid: { allowed: false, why: 'no device is read' }, serial: { allowed: false, why: 'no device is read' }, usb: { allowed: false, why: 'no device is read' },
-	fullscreen: { allowed: false, why: 'the menu does this' }, openExternal: { allowed: false, why: 'only links.ts leads outside' },
+	hid: { allowed: false, why: 'no device is read' },
+	serial: { allowed: false, why: 'no device is read' },
+	usb: { allowed: false, why: 'no device is read' },
+	fullscreen: { allowed: false, why: 'the menu does this' },
+	openExternal: { allowed: false, why: 'only links.ts leads outside' },
 }
 /** @param origin the page that asks */
-export function mayHave(permission: string, origin: string): boolean { return Object.hasOwn(permissions, permission) && permissions[permission]?.allowed === true && isOwnUrl(origin.endsWith('/') ? origin : `${origin}/`) }
+export function mayHave(permission: string, origin: string): boolean {
+	return (
+		Object.hasOwn(permissions, permission) &&
+		permissions[permission]?.allowed === true &&
+		isOwnUrl(origin.endsWith('/') ? origin : `${origin}/`)
+	)
+}
 
 /** @param frame the frame that sent a message, null once it is gone */
-export function isTrustedSender(frame: { url: string; parent: unknown } | null): boolean { return frame !== null && frame.parent === null && isOwnUrl(frame.url) }
+export function isTrustedSender(frame: { url: string; parent: unknown } | null): boolean {
+	return frame !== null && frame.parent === null && isOwnUrl(frame.url)
+}
 
 /** The one set of web preferences. */
 export function webPreferences(preload: string) {
@@ -72,17 +104,47 @@ export function webPreferences(preload: string) {
 	} as const
 }
 
-export interface PageAnswer { status: number; headers: Record<string, string>; body: Uint8Array | null }
+export interface PageAnswer {
+	status: number
+	headers: Record<string, string>
+	body: Uint8Array | null
+}
 /** Answers one request to app://lastwright/ from the folder of built screens. @param nonce fresh for each load; @param stoppedBy why the screens stopped, for the page that says so */
-export function answerPage(folder: string, request: { method: string; url: string }, nonce = randomBytes(18).toString('base64'), stoppedBy = ''): PageAnswer {
-	const headers = { 'content-security-policy': cspFor(nonce), 'x-content-type-options': 'nosniff', 'cache-control': 'no-store', 'referrer-policy': 'no-referrer', 'cross-origin-opener-policy': 'same-origin', 'cross-origin-resource-policy': 'same-origin' }
-	const plain = (status: number, words: string): PageAnswer => ({ status, headers: { ...headers, 'content-type': 'text/plain; charset=utf-8' }, body: Buffer.from(words) })
+export function answerPage(
+	folder: string,
+	request: { method: string; url: string },
+	nonce = randomBytes(18).toString('base64'),
+	stoppedBy = '',
+): PageAnswer {
+	const headers = {
+		'content-security-policy': cspFor(nonce),
+		'x-content-type-options': 'nosniff',
+		'cache-control': 'no-store',
+		'referrer-policy': 'no-referrer',
+		'cross-origin-opener-policy': 'same-origin',
+		'cross-origin-resource-policy': 'same-origin',
+	}
+	const plain = (status: number, words: string): PageAnswer => ({
+		status,
+		headers: { ...headers, 'content-type': 'text/plain; charset=utf-8' },
+		body: Buffer.from(words),
+	})
 	if (!isOwnUrl(request.url)) return plain(403, 'This address is not served here.')
-	if (request.method !== 'GET' && request.method !== 'HEAD') return plain(405, 'Only GET and HEAD are answered here.')
+	if (request.method !== 'GET' && request.method !== 'HEAD')
+		return plain(405, 'Only GET and HEAD are answered here.')
 	const { pathname } = new URL(request.url)
-	if (pathname === crashPath) return { status: 200, headers: { ...headers, 'content-type': 'text/html; charset=utf-8' }, body: request.method === 'HEAD' ? null : Buffer.from(crashPage(stoppedBy, nonce)) }
+	if (pathname === crashPath)
+		return {
+			status: 200,
+			headers: { ...headers, 'content-type': 'text/html; charset=utf-8' },
+			body: request.method === 'HEAD' ? null : Buffer.from(crashPage(stoppedBy, nonce)),
+		}
 	const file = resolvePage(folder, pathname)
 	if (file === undefined) return plain(404, 'There is nothing at this address.')
 	const { type, body } = readPage(file, nonce)
-	return { status: 200, headers: { ...headers, 'content-type': type }, body: request.method === 'HEAD' ? null : body }
+	return {
+		status: 200,
+		headers: { ...headers, 'content-type': type },
+		body: request.method === 'HEAD' ? null : body,
+	}
 }

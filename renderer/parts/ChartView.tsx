@@ -7,31 +7,126 @@ import { restsOn } from './Workings.tsx'
 
 /** The drawing keeps its paper in the dark too, so its ink stays legible. */
 const look = { colour: '#17524f', widthPt: 350, heightPt: 205 }
-const camel = (name: string) => name.replace(/-([a-z])/g, (_, letter: string) => letter.toUpperCase())
+const camel = (name: string) =>
+	name.replace(/-([a-z])/g, (_, letter: string) => letter.toUpperCase())
 
 /** The drawn text as elements: nothing is set as raw markup. */
 function elementOf(node: Element, key: number): ReactNode {
-	const given = Object.fromEntries([...node.attributes].filter((one) => one.name !== 'xmlns').map((one) => [camel(one.name), one.value]))
-	const inside = [...node.childNodes].map((child, index) => (child instanceof Element ? elementOf(child, index) : child.textContent))
+	const given = Object.fromEntries(
+		[...node.attributes]
+			.filter((one) => one.name !== 'xmlns')
+			.map((one) => [camel(one.name), one.value]),
+	)
+	const inside = [...node.childNodes].map((child, index) =>
+		child instanceof Element ? elementOf(child, index) : child.textContent,
+	)
 	return createElement(node.tagName, { key, ...given }, ...inside)
 }
 export function ChartView({ chart }: { chart: Chart }) {
 	const [open, setOpen] = useState(false)
 	const id = useId()
-	const drawn = useMemo(() => elementOf(new DOMParser().parseFromString(chartSvg(chart, look), 'image/svg+xml').documentElement, 0), [chart])
+	const drawn = useMemo(
+		() =>
+			elementOf(
+				new DOMParser().parseFromString(chartSvg(chart, look), 'image/svg+xml').documentElement,
+				0,
+			),
+		[chart],
+	)
 	return (
 		<Box component="figure" sx={{ m: 0, mt: 2 }}>
-			<Typography component="figcaption" variant="h3" sx={{ mb: 0.5 }}>{chart.title}</Typography>
-			<Box role="img" aria-label={chart.alternative} sx={{ p: 1, bgcolor: '#ffffff', border: 1, borderColor: 'divider', borderRadius: 1, '& svg': { display: 'block', width: '100%', height: 'auto' }, '& text': { fontFamily: "'Noto Sans', sans-serif" } }}>{drawn}</Box>
-			<Button variant="text" size="small" aria-expanded={open} aria-controls={id} onClick={() => setOpen(!open)} sx={{ minHeight: 44, px: 1 }}>Numbers<Box component="span" sx={{ position: 'absolute', width: 1, height: 1, overflow: 'hidden', clipPath: 'inset(50%)', whiteSpace: 'nowrap' }}>: {chart.title}</Box></Button>
+			<Typography component="figcaption" variant="h3" sx={{ mb: 0.5 }}>
+				{chart.title}
+			</Typography>
+			<Box
+				role="img"
+				aria-label={chart.alternative}
+				sx={{
+					p: 1,
+					bgcolor: '#ffffff',
+					border: 1,
+					borderColor: 'divider',
+					borderRadius: 1,
+					'& svg': { display: 'block', width: '100%', height: 'auto' },
+					'& text': { fontFamily: "'Noto Sans', sans-serif" },
+				}}
+			>
+				{drawn}
+			</Box>
+			<Button
+				variant="text"
+				size="small"
+				aria-expanded={open}
+				aria-controls={id}
+				onClick={() => setOpen(!open)}
+				sx={{ minHeight: 44, px: 1 }}
+			>
+				Numbers
+				<Box
+					component="span"
+					sx={{
+						position: 'absolute',
+						width: 1,
+						height: 1,
+						overflow: 'hidden',
+						clipPath: 'inset(50%)',
+						whiteSpace: 'nowrap',
+					}}
+				>
+					: {chart.title}
+				</Box>
+			</Button>
 			<Collapse in={open} id={id} unmountOnExit>
-				<Box sx={{ overflowX: 'auto' }} role="region" aria-label={`Numbers: ${chart.title}`} tabIndex={0}>
-					<Box component="table" sx={{ borderCollapse: 'collapse', width: '100%', fontSize: '0.875rem', fontVariantNumeric: 'tabular-nums', '& th, & td': { textAlign: 'left', py: 0.5, pr: 1.5, borderBottom: 1, borderColor: 'divider', verticalAlign: 'top' }, '& tbody th': { fontWeight: 400 } }}>
-						<thead><tr>{chart.table.head.map((one) => <th key={one} scope="col">{one}</th>)}</tr></thead>
-						<tbody>{chart.table.rows.map(([first, ...cells]) => <tr key={[first, ...cells].join(' ')}><th scope="row">{first}</th>{chart.table.head.slice(1).map((head, index) => <td key={head}>{cells[index]}</td>)}</tr>)}</tbody>
+				<Box
+					sx={{ overflowX: 'auto' }}
+					role="region"
+					aria-label={`Numbers: ${chart.title}`}
+					tabIndex={0}
+				>
+					<Box
+						component="table"
+						sx={{
+							borderCollapse: 'collapse',
+							width: '100%',
+							fontSize: '0.875rem',
+							fontVariantNumeric: 'tabular-nums',
+							'& th, & td': {
+								textAlign: 'left',
+								py: 0.5,
+								pr: 1.5,
+								borderBottom: 1,
+								borderColor: 'divider',
+								verticalAlign: 'top',
+							},
+							'& tbody th': { fontWeight: 400 },
+						}}
+					>
+						<thead>
+							<tr>
+								{chart.table.head.map((one) => (
+									<th key={one} scope="col">
+										{one}
+									</th>
+								))}
+							</tr>
+						</thead>
+						<tbody>
+							{chart.table.rows.map(([first, ...cells]) => (
+								<tr key={[first, ...cells].join(' ')}>
+									<th scope="row">{first}</th>
+									{chart.table.head.slice(1).map((head, index) => (
+										<td key={head}>{cells[index]}</td>
+									))}
+								</tr>
+							))}
+						</tbody>
 					</Box>
 				</Box>
-				{chart.basis.map((one) => <Typography key={restsOn(one)} variant="body2" color="text.secondary" sx={{ mt: 0.5 }}>{restsOn(one)}</Typography>)}
+				{chart.basis.map((one) => (
+					<Typography key={restsOn(one)} variant="body2" color="text.secondary" sx={{ mt: 0.5 }}>
+						{restsOn(one)}
+					</Typography>
+				))}
 			</Collapse>
 		</Box>
 	)

@@ -15,7 +15,15 @@ interface DateFieldProps {
 	/** Its name where the label stands elsewhere. */
 	name?: string
 }
-export function DateField({ label, value, set, error, hint, size = 'medium', name }: DateFieldProps) {
+export function DateField({
+	label,
+	value,
+	set,
+	error,
+	hint,
+	size = 'medium',
+	name,
+}: DateFieldProps) {
 	const [typed, setTyped] = useState<string>()
 	const known = parseDate(value)
 	const text = typed ?? (known.ok ? dayInWords(known.iso) : value)
@@ -29,7 +37,12 @@ export function DateField({ label, value, set, error, hint, size = 'medium', nam
 			label={label || undefined}
 			value={text}
 			error={Boolean(error ?? says)}
-			helperText={(error ?? says) || read || (parsed?.ok ? hint : parsed?.says || hint || 'Such as 2 May 2013') || ' '}
+			helperText={
+				(error ?? says) ||
+				read ||
+				(parsed?.ok ? hint : parsed?.says || hint || 'Such as 2 May 2013') ||
+				' '
+			}
 			onChange={(event) => {
 				const next = event.target.value
 				setTyped(next)
@@ -37,7 +50,14 @@ export function DateField({ label, value, set, error, hint, size = 'medium', nam
 				set(read.ok ? read.iso : next)
 			}}
 			onBlur={() => setTyped(undefined)}
-			slotProps={{ inputLabel: { shrink: true }, htmlInput: { autoComplete: 'off', spellCheck: false, ...(name ? { 'aria-label': name } : {}) } }}
+			slotProps={{
+				inputLabel: { shrink: true },
+				htmlInput: {
+					autoComplete: 'off',
+					spellCheck: false,
+					...(name ? { 'aria-label': name } : {}),
+				},
+			}}
 		/>
 	)
 }

@@ -1,6 +1,14 @@
 /** A document as elements: the same description that the PDF and the accessible page are made of. */
 import { Box } from '@mui/material'
-import { Fragment, type ReactNode, useDeferredValue, useEffect, useId, useMemo, useState } from 'react'
+import {
+	Fragment,
+	type ReactNode,
+	useDeferredValue,
+	useEffect,
+	useId,
+	useMemo,
+	useState,
+} from 'react'
 import type { Assessment } from '../../shared/assessment.ts'
 import type { Clinic } from '../../shared/clinic.ts'
 import type { DraftContent } from '../../shared/contract.ts'
@@ -16,71 +24,297 @@ import { clinicProtocol } from './clinicProtocol.ts'
 
 /** Paper is light whatever the screen's scheme. */
 const paper = {
-	bgcolor: '#fff', color: '#1d2726', p: 2.5, border: 1, borderColor: 'divider', borderRadius: 1, fontSize: '0.9rem', lineHeight: 1.5, overflowWrap: 'anywhere',
-	'& h3': { fontSize: '1.3rem', m: 0, mb: 1 }, '& h4': { fontSize: '1.05rem', mt: 2, mb: 0.5, mx: 0, color: 'var(--report-colour)' }, '& h5': { fontSize: '0.95rem', mt: 1.5, mb: 0.5, mx: 0 }, '& p': { m: 0, mb: 1 },
-	'& table': { borderCollapse: 'collapse', width: '100%', mb: 1.5 }, '& caption, & figcaption, & .small, & dt': { color: '#56625f', fontSize: '0.8rem', textAlign: 'left' }, '& th, & td': { textAlign: 'left', verticalAlign: 'top', p: '4px 6px', borderBottom: '1px solid #cfd6d2' }, '& tbody th': { fontWeight: 400 },
-	'& dl': { display: 'grid', gridTemplateColumns: 'auto 1fr', columnGap: 1.5, m: 0, mb: 1 }, '& dd': { m: 0 }, '& figure': { m: 0, mb: 1.5 }, '& img': { maxWidth: '100%' },
+	bgcolor: '#fff',
+	color: '#1d2726',
+	p: 2.5,
+	border: 1,
+	borderColor: 'divider',
+	borderRadius: 1,
+	fontSize: '0.9rem',
+	lineHeight: 1.5,
+	overflowWrap: 'anywhere',
+	'& h3': { fontSize: '1.3rem', m: 0, mb: 1 },
+	'& h4': { fontSize: '1.05rem', mt: 2, mb: 0.5, mx: 0, color: 'var(--report-colour)' },
+	'& h5': { fontSize: '0.95rem', mt: 1.5, mb: 0.5, mx: 0 },
+	'& p': { m: 0, mb: 1 },
+	'& table': { borderCollapse: 'collapse', width: '100%', mb: 1.5 },
+	'& caption, & figcaption, & .small, & dt': {
+		color: '#56625f',
+		fontSize: '0.8rem',
+		textAlign: 'left',
+	},
+	'& th, & td': {
+		textAlign: 'left',
+		verticalAlign: 'top',
+		p: '4px 6px',
+		borderBottom: '1px solid #cfd6d2',
+	},
+	'& tbody th': { fontWeight: 400 },
+	'& dl': { display: 'grid', gridTemplateColumns: 'auto 1fr', columnGap: 1.5, m: 0, mb: 1 },
+	'& dd': { m: 0 },
+	'& figure': { m: 0, mb: 1.5 },
+	'& img': { maxWidth: '100%' },
 	'& .alert': { borderLeft: '4px solid #a3262a', bgcolor: '#fbeeec', p: 1.5, mb: 1 },
-	'@media (forced-colors: active)': { bgcolor: 'Canvas', '&&, && *': { color: 'CanvasText' }, '& .alert': { bgcolor: 'Canvas' } },
+	'@media (forced-colors: active)': {
+		bgcolor: 'Canvas',
+		'&&, && *': { color: 'CanvasText' },
+		'& .alert': { bgcolor: 'Canvas' },
+	},
 } as const
-const picture = (svg: string): string => `data:image/svg+xml,${encodeURIComponent(/xmlns=/.test(svg) ? svg : svg.replace('<svg', '<svg xmlns="http://www.w3.org/2000/svg"'))}`
+const picture = (svg: string): string =>
+	`data:image/svg+xml,${encodeURIComponent(/xmlns=/.test(svg) ? svg : svg.replace('<svg', '<svg xmlns="http://www.w3.org/2000/svg"'))}`
 /** The words of a row or an item do not change places while it is shown: its place is its name. */
-const named = <T,>(list: readonly T[]): { key: string; one: T }[] => list.map((one, at) => ({ key: `${at}`, one }))
+const named = <T,>(list: readonly T[]): { key: string; one: T }[] =>
+	list.map((one, at) => ({ key: `${at}`, one }))
 
-function Table({ caption, head, rows }: { caption: string; head: readonly string[]; rows: readonly (readonly ReactNode[])[] }) {
-	return <table><caption>{caption}</caption>
-		<thead><tr>{named(head).map(({ key, one }) => (one ? <th key={key} scope="col">{one}</th> : <td key={key} />))}</tr></thead>
-		<tbody>{named(rows).map(({ key, one: [first, ...rest] }) => <tr key={key}><th scope="row">{first}</th>{named(rest).map((cell) => <td key={cell.key}>{cell.one}</td>)}</tr>)}</tbody>
-	</table>
+function Table({
+	caption,
+	head,
+	rows,
+}: {
+	caption: string
+	head: readonly string[]
+	rows: readonly (readonly ReactNode[])[]
+}) {
+	return (
+		<table>
+			<caption>{caption}</caption>
+			<thead>
+				<tr>
+					{named(head).map(({ key, one }) =>
+						one ? (
+							<th key={key} scope="col">
+								{one}
+							</th>
+						) : (
+							<td key={key} />
+						),
+					)}
+				</tr>
+			</thead>
+			<tbody>
+				{named(rows).map(({ key, one: [first, ...rest] }) => (
+					<tr key={key}>
+						<th scope="row">{first}</th>
+						{named(rest).map((cell) => (
+							<td key={cell.key}>{cell.one}</td>
+						))}
+					</tr>
+				))}
+			</tbody>
+		</table>
+	)
 }
 function BlockView({ block }: { block: Block }) {
 	switch (block.kind) {
-		case 'heading': return block.level === 2 ? <h5>{block.text}</h5> : <h4>{block.text}</h4>
-		case 'text': return <p className={block.tone === 'small' ? 'small' : undefined}>{block.tone === 'strong' || block.tone === 'lead' ? <strong>{block.text}</strong> : block.text}</p>
-		case 'list': { const items = named(block.items).map(({ key, one }) => <li key={key}>{one}</li>); return block.ordered ? <ol>{items}</ol> : <ul>{items}</ul> }
-		case 'actions': return <ol>{named(block.items).map(({ key, one }) => <li key={key}><strong>{one.what}</strong> {[one.when, one.who].filter(Boolean).join(', ')}</li>)}</ol>
-		case 'alert': return <div className="alert"><p><strong>{block.title}</strong></p><p>{block.text}</p></div>
-		case 'table': return <Table caption={block.caption} head={block.head} rows={block.rows.map((row) => block.head.map((_, at) => row[at] ?? ''))} />
-		case 'chart': return <Table caption={block.caption} head={block.head} rows={block.rows.map((row) => row.map(({ text, below, pattern }) => <span key={`${text} ${below}`} style={pattern ? { display: 'block', background: patternCss[pattern] } : undefined}><strong>{text}</strong> {below}</span>))} />
-		case 'figure': case 'true-size': return <figure><img src={picture(block.svg)} alt={block.alternative} /><figcaption>{block.caption}</figcaption></figure>
-		case 'signature': return <p><strong>{block.name}</strong><br />{block.registration}<br />{block.date}</p>
+		case 'heading':
+			return block.level === 2 ? <h5>{block.text}</h5> : <h4>{block.text}</h4>
+		case 'text':
+			return (
+				<p className={block.tone === 'small' ? 'small' : undefined}>
+					{block.tone === 'strong' || block.tone === 'lead' ? (
+						<strong>{block.text}</strong>
+					) : (
+						block.text
+					)}
+				</p>
+			)
+		case 'list': {
+			const items = named(block.items).map(({ key, one }) => <li key={key}>{one}</li>)
+			return block.ordered ? <ol>{items}</ol> : <ul>{items}</ul>
+		}
+		case 'actions':
+			return (
+				<ol>
+					{named(block.items).map(({ key, one }) => (
+						<li key={key}>
+							<strong>{one.what}</strong> {[one.when, one.who].filter(Boolean).join(', ')}
+						</li>
+					))}
+				</ol>
+			)
+		case 'alert':
+			return (
+				<div className="alert">
+					<p>
+						<strong>{block.title}</strong>
+					</p>
+					<p>{block.text}</p>
+				</div>
+			)
+		case 'table':
+			return (
+				<Table
+					caption={block.caption}
+					head={block.head}
+					rows={block.rows.map((row) => block.head.map((_, at) => row[at] ?? ''))}
+				/>
+			)
+		case 'chart':
+			return (
+				<Table
+					caption={block.caption}
+					head={block.head}
+					rows={block.rows.map((row) =>
+						row.map(({ text, below, pattern }) => (
+							<span
+								key={`${text} ${below}`}
+								style={pattern ? { display: 'block', background: patternCss[pattern] } : undefined}
+							>
+								<strong>{text}</strong> {below}
+							</span>
+						)),
+					)}
+				/>
+			)
+		case 'figure':
+		case 'true-size':
+			return (
+				<figure>
+					<img src={picture(block.svg)} alt={block.alternative} />
+					<figcaption>{block.caption}</figcaption>
+				</figure>
+			)
+		case 'signature':
+			return (
+				<p>
+					<strong>{block.name}</strong>
+					<br />
+					{block.registration}
+					<br />
+					{block.date}
+				</p>
+			)
 	}
 }
 export function DocumentView({ document }: { document: LwDocument }) {
 	const t = speakFrom()
 	const { clinicName, address, colour, logo } = document.letterhead
-	const mark = useMemo(() => { try { return logoUrl(logo) } catch { return undefined } }, [logo])
-	return <Box component="article" lang={document.language} sx={{ ...paper, '--report-colour': colour }}>
-		<p>{mark ? <img src={mark} alt="" width={32} height={32} /> : null} <strong>{clinicName}</strong> <span className="small">{address.join(', ')}</span></p>
-		<h3>{document.title}</h3>
-		{document.draft ? <p><strong>{t('page.draftMark')}</strong></p> : null}
-		<dl>{document.subject.map(([label, value]) => <Fragment key={label}><dt>{label}</dt><dd>{value}</dd></Fragment>)}</dl>
-		{named(document.blocks).map(({ key, one }) => <BlockView key={key} block={one} />)}
-		{document.notes.length > 0 ? <><h4>{t('page.notes')}</h4><ol className="small">{named(document.notes).map(({ key, one }) => <li key={key}>{one}</li>)}</ol></> : null}
-		<p className="small">{document.footer}</p>
-	</Box>
+	const mark = useMemo(() => {
+		try {
+			return logoUrl(logo)
+		} catch {
+			return undefined
+		}
+	}, [logo])
+	return (
+		<Box component="article" lang={document.language} sx={{ ...paper, '--report-colour': colour }}>
+			<p>
+				{mark ? <img src={mark} alt="" width={32} height={32} /> : null}{' '}
+				<strong>{clinicName}</strong> <span className="small">{address.join(', ')}</span>
+			</p>
+			<h3>{document.title}</h3>
+			{document.draft ? (
+				<p>
+					<strong>{t('page.draftMark')}</strong>
+				</p>
+			) : null}
+			<dl>
+				{document.subject.map(([label, value]) => (
+					<Fragment key={label}>
+						<dt>{label}</dt>
+						<dd>{value}</dd>
+					</Fragment>
+				))}
+			</dl>
+			{named(document.blocks).map(({ key, one }) => (
+				<BlockView key={key} block={one} />
+			))}
+			{document.notes.length > 0 ? (
+				<>
+					<h4>{t('page.notes')}</h4>
+					<ol className="small">
+						{named(document.notes).map(({ key, one }) => (
+							<li key={key}>{one}</li>
+						))}
+					</ol>
+				</>
+			) : null}
+			<p className="small">{document.footer}</p>
+		</Box>
+	)
 }
 /** The player report as it would print now; follows each change without holding up typing. */
-export function ReportPreview({ draft, assessment, earlier }: { draft: DraftContent; assessment: Assessment | undefined; earlier: readonly Visit[] }) {
+export function ReportPreview({
+	draft,
+	assessment,
+	earlier,
+}: {
+	draft: DraftContent
+	assessment: Assessment | undefined
+	earlier: readonly Visit[]
+}) {
 	const t = speakFrom()
 	const id = useId()
 	const [clinic, setClinic] = useState<Clinic>(unnamedClinic)
 	const [open, setOpen] = useState(false)
-	useEffect(() => { call('clinic.get', {}).then(setClinic, () => {}) }, [])
+	useEffect(() => {
+		call('clinic.get', {}).then(setClinic, () => {})
+	}, [])
 	const content = useDeferredValue(draft)
 	const { document, gauge, trouble } = useMemo(() => {
 		if (!open || !assessment) return {}
 		try {
-			const composed = playerReport({ visit: content.visit, earlier, assessment, decisions: content.decisions, clinic, signedAt: undefined, draft: true, protocol: clinicProtocol })
+			const composed = playerReport({
+				visit: content.visit,
+				earlier,
+				assessment,
+				decisions: content.decisions,
+				clinic,
+				signedAt: undefined,
+				draft: true,
+				protocol: clinicProtocol,
+			})
 			return { document: composed, gauge: readabilityOf(composed) }
 		} catch (error) {
 			return { trouble: error instanceof Error ? error.message : String(error) }
 		}
 	}, [open, content, assessment, earlier, clinic])
-	return <Box component="details" data-preview="" onToggle={(event: { currentTarget: EventTarget }) => setOpen((event.currentTarget as HTMLDetailsElement).open)} sx={{ position: { lg: 'sticky' }, top: 8, maxHeight: { lg: 'calc(100vh - 16px)' }, overflow: 'auto' }}>
-		<Box component="summary" id={id} aria-keyshortcuts="Alt+P" sx={{ minHeight: 44, display: 'list-item', py: 1, px: 0.5, '&:focus-visible': { outlineOffset: '-3px' }, cursor: 'pointer', fontWeight: 600 }}>{t('preview.title')}</Box>
-		{trouble ? <p role="alert">{trouble}</p> : null}
-		{gauge ? <Box component="p" sx={{ color: 'text.secondary', fontSize: '0.85rem', mt: 0 }}>{t('preview.grade', { grade: Math.max(0, gauge.grade).toFixed(1), ease: gauge.ease.toFixed(0), smog: gauge.smog.toFixed(1) })}</Box> : null}
-		{document ? <Box role="region" aria-labelledby={id} tabIndex={0}><DocumentView document={document} /></Box> : null}
-	</Box>
+	return (
+		<Box
+			component="details"
+			data-preview=""
+			onToggle={(event: { currentTarget: EventTarget }) =>
+				setOpen((event.currentTarget as HTMLDetailsElement).open)
+			}
+			sx={{
+				position: { lg: 'sticky' },
+				top: 8,
+				maxHeight: { lg: 'calc(100vh - 16px)' },
+				overflow: 'auto',
+			}}
+		>
+			<Box
+				component="summary"
+				id={id}
+				aria-keyshortcuts="Alt+P"
+				sx={{
+					minHeight: 44,
+					display: 'list-item',
+					py: 1,
+					px: 0.5,
+					'&:focus-visible': { outlineOffset: '-3px' },
+					cursor: 'pointer',
+					fontWeight: 600,
+				}}
+			>
+				{t('preview.title')}
+			</Box>
+			{trouble ? <p role="alert">{trouble}</p> : null}
+			{gauge ? (
+				<Box component="p" sx={{ color: 'text.secondary', fontSize: '0.85rem', mt: 0 }}>
+					{t('preview.grade', {
+						grade: Math.max(0, gauge.grade).toFixed(1),
+						ease: gauge.ease.toFixed(0),
+						smog: gauge.smog.toFixed(1),
+					})}
+				</Box>
+			) : null}
+			{document ? (
+				<Box role="region" aria-labelledby={id} tabIndex={0}>
+					<DocumentView document={document} />
+				</Box>
+			) : null}
+		</Box>
+	)
 }

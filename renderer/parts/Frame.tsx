@@ -4,47 +4,255 @@ import type { ReactNode } from 'react'
 import type { OutputOf } from '../../shared/contract.ts'
 import { PrintHead } from './Print.tsx'
 
-interface FrameProps { status?: OutputOf<'session.status'>; lock: () => void; trouble: string; children: ReactNode }
+interface FrameProps {
+	status?: OutputOf<'session.status'>
+	lock: () => void
+	trouble: string
+	children: ReactNode
+}
 const edge = { width: '100%', maxWidth: 1400, mx: 'auto', px: { xs: 2, sm: 3 } }
 
 export function Frame({ status, lock, trouble, children }: FrameProps) {
 	const open = status?.state === 'open'
 	return (
-		<Box sx={{ minHeight: '100vh', display: 'flex', flexDirection: 'column', '@media print': { display: 'block', minHeight: 0 } }}>
+		<Box
+			sx={{
+				minHeight: '100vh',
+				display: 'flex',
+				flexDirection: 'column',
+				'@media print': { display: 'block', minHeight: 0 },
+			}}
+		>
 			{/* a button, since a link would change the address the router reads */}
-			<Box component="button" type="button" onClick={() => document.getElementById('main')?.focus()} sx={{ position: 'absolute', left: 12, top: -80, zIndex: 10, px: 2, minHeight: 44, font: 'inherit', border: 0, borderRadius: 1, bgcolor: 'primary.main', color: 'primary.contrastText', '&:focus': { top: 8 } }}>Skip to the content</Box>
-			<Box component="header" sx={{ bgcolor: 'background.paper', borderBottom: 1, borderColor: 'divider', borderTop: '4px solid', borderTopColor: 'primary.main', displayPrint: 'none' }}>
-				<Box sx={{ ...edge, minHeight: 64, py: 1, display: 'flex', flexWrap: 'wrap', alignItems: 'center', columnGap: 2, rowGap: 0.5 }}>
-					<Typography component="span" sx={{ fontSize: '1.25rem', fontWeight: 700, color: 'primary.main', letterSpacing: '-0.01em' }}>Lastwright</Typography>
-					{status?.clinicName && <Typography component="span" color="textSecondary" sx={{ pl: 2, borderLeft: 1, borderColor: 'divider' }}>{status.clinicName}</Typography>}
-					{status?.demo && <Chip size="small" color="warning" variant="outlined" label="Demo: invented players" />}
+			<Box
+				component="button"
+				type="button"
+				onClick={() => document.getElementById('main')?.focus()}
+				sx={{
+					position: 'absolute',
+					left: 12,
+					top: -80,
+					zIndex: 10,
+					px: 2,
+					minHeight: 44,
+					font: 'inherit',
+					border: 0,
+					borderRadius: 1,
+					bgcolor: 'primary.main',
+					color: 'primary.contrastText',
+					'&:focus': { top: 8 },
+				}}
+			>
+				Skip to the content
+			</Box>
+			<Box
+				component="header"
+				sx={{
+					bgcolor: 'background.paper',
+					borderBottom: 1,
+					borderColor: 'divider',
+					borderTop: '4px solid',
+					borderTopColor: 'primary.main',
+					displayPrint: 'none',
+				}}
+			>
+				<Box
+					sx={{
+						...edge,
+						minHeight: 64,
+						py: 1,
+						display: 'flex',
+						flexWrap: 'wrap',
+						alignItems: 'center',
+						columnGap: 2,
+						rowGap: 0.5,
+					}}
+				>
+					<Typography
+						component="span"
+						sx={{
+							fontSize: '1.25rem',
+							fontWeight: 700,
+							color: 'primary.main',
+							letterSpacing: '-0.01em',
+						}}
+					>
+						Lastwright
+					</Typography>
+					{status?.clinicName && (
+						<Typography
+							component="span"
+							color="textSecondary"
+							sx={{ pl: 2, borderLeft: 1, borderColor: 'divider' }}
+						>
+							{status.clinicName}
+						</Typography>
+					)}
+					{status?.demo && (
+						<Chip size="small" color="warning" variant="outlined" label="Demo: invented players" />
+					)}
 					<Box sx={{ flexGrow: 1 }} />
 					{open && (
-						<Box component="nav" aria-label="Workstation" sx={{ display: 'flex', flexWrap: 'wrap', alignItems: 'center', gap: 1 }}>
-							<Link href="#/players" underline="hover" sx={{ display: 'inline-flex', alignItems: 'center', minHeight: 44, px: 1.5, fontWeight: 600, borderRadius: 1 }}>Players</Link>
-							<Link href="#/shelf" underline="hover" sx={{ display: 'inline-flex', alignItems: 'center', minHeight: 44, px: 1.5, fontWeight: 600, borderRadius: 1 }}>Shelf</Link>
-							{status?.person?.role !== 'student' && <Link href="#/outbox" underline="hover" sx={{ display: 'inline-flex', alignItems: 'center', minHeight: 44, px: 1.5, fontWeight: 600, borderRadius: 1 }}>Outbox</Link>}
-							<Link href="#/squad" underline="hover" sx={{ display: 'inline-flex', alignItems: 'center', minHeight: 44, px: 1.5, fontWeight: 600, borderRadius: 1 }}>Squad day</Link>
-							{status?.person?.role !== 'reception' && <Link href="#/outreach" underline="hover" sx={{ display: 'inline-flex', alignItems: 'center', minHeight: 44, px: 1.5, fontWeight: 600, borderRadius: 1 }}>Outreach</Link>}
-							<Link href="#/help" underline="hover" sx={{ display: 'inline-flex', alignItems: 'center', minHeight: 44, px: 1.5, fontWeight: 600, borderRadius: 1 }}>Help</Link>
-							<Link href="#/settings" underline="hover" sx={{ display: 'inline-flex', alignItems: 'center', minHeight: 44, px: 1.5, fontWeight: 600, borderRadius: 1 }}>Settings</Link>
-							<Button variant="outlined" onClick={lock}>Lock</Button>
+						<Box
+							component="nav"
+							aria-label="Workstation"
+							sx={{ display: 'flex', flexWrap: 'wrap', alignItems: 'center', gap: 1 }}
+						>
+							<Link
+								href="#/players"
+								underline="hover"
+								sx={{
+									display: 'inline-flex',
+									alignItems: 'center',
+									minHeight: 44,
+									px: 1.5,
+									fontWeight: 600,
+									borderRadius: 1,
+								}}
+							>
+								Players
+							</Link>
+							<Link
+								href="#/shelf"
+								underline="hover"
+								sx={{
+									display: 'inline-flex',
+									alignItems: 'center',
+									minHeight: 44,
+									px: 1.5,
+									fontWeight: 600,
+									borderRadius: 1,
+								}}
+							>
+								Shelf
+							</Link>
+							{status?.person?.role !== 'student' && (
+								<Link
+									href="#/outbox"
+									underline="hover"
+									sx={{
+										display: 'inline-flex',
+										alignItems: 'center',
+										minHeight: 44,
+										px: 1.5,
+										fontWeight: 600,
+										borderRadius: 1,
+									}}
+								>
+									Outbox
+								</Link>
+							)}
+							<Link
+								href="#/squad"
+								underline="hover"
+								sx={{
+									display: 'inline-flex',
+									alignItems: 'center',
+									minHeight: 44,
+									px: 1.5,
+									fontWeight: 600,
+									borderRadius: 1,
+								}}
+							>
+								Squad day
+							</Link>
+							{status?.person?.role !== 'reception' && (
+								<Link
+									href="#/outreach"
+									underline="hover"
+									sx={{
+										display: 'inline-flex',
+										alignItems: 'center',
+										minHeight: 44,
+										px: 1.5,
+										fontWeight: 600,
+										borderRadius: 1,
+									}}
+								>
+									Outreach
+								</Link>
+							)}
+							<Link
+								href="#/help"
+								underline="hover"
+								sx={{
+									display: 'inline-flex',
+									alignItems: 'center',
+									minHeight: 44,
+									px: 1.5,
+									fontWeight: 600,
+									borderRadius: 1,
+								}}
+							>
+								Help
+							</Link>
+							<Link
+								href="#/settings"
+								underline="hover"
+								sx={{
+									display: 'inline-flex',
+									alignItems: 'center',
+									minHeight: 44,
+									px: 1.5,
+									fontWeight: 600,
+									borderRadius: 1,
+								}}
+							>
+								Settings
+							</Link>
+							<Button variant="outlined" onClick={lock}>
+								Lock
+							</Button>
 						</Box>
 					)}
 				</Box>
 			</Box>
-			<Box component="main" id="main" tabIndex={-1} sx={{ ...edge, flexGrow: 1, py: 3, containerType: 'inline-size', '@media print': { containerType: 'normal', maxWidth: 'none', p: 0 } }}>
+			<Box
+				component="main"
+				id="main"
+				tabIndex={-1}
+				sx={{
+					...edge,
+					flexGrow: 1,
+					py: 3,
+					containerType: 'inline-size',
+					'@media print': { containerType: 'normal', maxWidth: 'none', p: 0 },
+				}}
+			>
 				<PrintHead clinicName={status?.clinicName} person={status?.person?.name} />
 				<Box sx={{ displayPrint: 'none', display: 'grid', gap: 1, '&:not(:empty)': { mb: 2 } }}>
-					{trouble && <Alert severity="error" role="alert">{trouble}</Alert>}
-					{status?.warnings.map((one) => <Alert key={one} severity="warning" role="alert">{one}</Alert>)}
+					{trouble && (
+						<Alert severity="error" role="alert">
+							{trouble}
+						</Alert>
+					)}
+					{status?.warnings.map((one) => (
+						<Alert key={one} severity="warning" role="alert">
+							{one}
+						</Alert>
+					))}
 				</Box>
 				{children}
 			</Box>
 			<Box component="footer" sx={{ borderTop: 1, borderColor: 'divider', displayPrint: 'none' }}>
-				<Box sx={{ ...edge, py: 1.5, display: 'flex', flexWrap: 'wrap', justifyContent: 'space-between', gap: 1 }}>
-					<Typography variant="body2" color="textSecondary">Suggestions for the registered practitioner. Check the basis; decide yourself.</Typography>
-					{status && <Typography variant="body2" color="textSecondary">Version {status.version}</Typography>}
+				<Box
+					sx={{
+						...edge,
+						py: 1.5,
+						display: 'flex',
+						flexWrap: 'wrap',
+						justifyContent: 'space-between',
+						gap: 1,
+					}}
+				>
+					<Typography variant="body2" color="textSecondary">
+						Suggestions for the registered practitioner. Check the basis; decide yourself.
+					</Typography>
+					{status && (
+						<Typography variant="body2" color="textSecondary">
+							Version {status.version}
+						</Typography>
+					)}
 				</Box>
 			</Box>
 		</Box>

@@ -11,7 +11,12 @@ import { unitShown } from './units.ts'
 import { FootPicture } from './FootPicture.tsx'
 import { MeasureHelpText } from './Help.tsx'
 
-interface MeasuringProps { path: string; draft: DraftContent; open: boolean; setOpen: (open: boolean) => void }
+interface MeasuringProps {
+	path: string
+	draft: DraftContent
+	open: boolean
+	setOpen: (open: boolean) => void
+}
 export function Measuring({ path, draft, open, setOpen }: MeasuringProps) {
 	const id = useId()
 	const help = helpOf(path)
@@ -20,16 +25,61 @@ export function Measuring({ path, draft, open, setOpen }: MeasuringProps) {
 	const side = /\.(left|right)\./.exec(path)?.[1] as 'left' | 'right' | undefined
 	const value = readPath(draft.visit, path) as number | number[] | string | undefined
 	const reason = draft.visit.notMeasured?.[path]
-	const shown = typeof value === 'string' ? value.replaceAll('-', ' ') : path.endsWith('fpi6') && Array.isArray(value) ? `${value.reduce((sum, one) => sum + one, 0)}` : meanOf(value as number | number[] | undefined)
+	const shown =
+		typeof value === 'string'
+			? value.replaceAll('-', ' ')
+			: path.endsWith('fpi6') && Array.isArray(value)
+				? `${value.reduce((sum, one) => sum + one, 0)}`
+				: meanOf(value as number | number[] | undefined)
 	return (
 		<Paper component="section" aria-label="Measuring now" variant="outlined" sx={{ p: 2, mb: 2 }}>
-			<Typography variant="h2">{help.title}{side ? `, ${side}` : ''}</Typography>
-			<Typography component="p" sx={{ fontSize: '2.75rem', fontWeight: 700, lineHeight: 1.2, fontVariantNumeric: 'tabular-nums' }}>
-				{draft.raw[path] !== undefined ? <Box component="span" sx={{ fontSize: '1.25rem', color: 'error.main' }}>not a value yet</Box> : reason !== undefined ? <Box component="span" sx={{ fontSize: '1.25rem' }}>not measured: {reason}</Box> : shown === undefined ? <Box component="span" sx={{ fontSize: '1.25rem', color: 'text.secondary' }}>waiting for the reading</Box> : <>{typeof shown === 'number' ? rounded(shown, 1) : shown} <Box component="span" sx={{ fontSize: '1.25rem', fontWeight: 400 }}>{meta.kind === 'number' ? unitShown(meta.unit) : ''}</Box></>}
+			<Typography variant="h2">
+				{help.title}
+				{side ? `, ${side}` : ''}
+			</Typography>
+			<Typography
+				component="p"
+				sx={{
+					fontSize: '2.75rem',
+					fontWeight: 700,
+					lineHeight: 1.2,
+					fontVariantNumeric: 'tabular-nums',
+				}}
+			>
+				{draft.raw[path] !== undefined ? (
+					<Box component="span" sx={{ fontSize: '1.25rem', color: 'error.main' }}>
+						not a value yet
+					</Box>
+				) : reason !== undefined ? (
+					<Box component="span" sx={{ fontSize: '1.25rem' }}>
+						not measured: {reason}
+					</Box>
+				) : shown === undefined ? (
+					<Box component="span" sx={{ fontSize: '1.25rem', color: 'text.secondary' }}>
+						waiting for the reading
+					</Box>
+				) : (
+					<>
+						{typeof shown === 'number' ? rounded(shown, 1) : shown}{' '}
+						<Box component="span" sx={{ fontSize: '1.25rem', fontWeight: 400 }}>
+							{meta.kind === 'number' ? unitShown(meta.unit) : ''}
+						</Box>
+					</>
+				)}
 			</Typography>
 			<FootPicture help={help} side={side} />
-			<Button variant="text" aria-expanded={open} aria-controls={id} aria-keyshortcuts="F1" onClick={() => setOpen(!open)}>How to measure (F1)</Button>
-			<Collapse in={open} id={id} unmountOnExit><MeasureHelpText help={help} /></Collapse>
+			<Button
+				variant="text"
+				aria-expanded={open}
+				aria-controls={id}
+				aria-keyshortcuts="F1"
+				onClick={() => setOpen(!open)}
+			>
+				How to measure (F1)
+			</Button>
+			<Collapse in={open} id={id} unmountOnExit>
+				<MeasureHelpText help={help} />
+			</Collapse>
 		</Paper>
 	)
 }

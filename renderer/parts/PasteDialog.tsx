@@ -1,5 +1,13 @@
 /** A pasted block before it is taken in: each value beside the field it would go to. */
-import { Box, Button, Dialog, DialogActions, DialogContent, DialogTitle, Typography } from '@mui/material'
+import {
+	Box,
+	Button,
+	Dialog,
+	DialogActions,
+	DialogContent,
+	DialogTitle,
+	Typography,
+} from '@mui/material'
 import { createContext } from 'react'
 import { visitSchema } from '../../shared/visit/visit.ts'
 import { fieldMeta } from '../../shared/visit/field-meta.ts'
@@ -7,26 +15,72 @@ import type { PasteCell } from './pasteBlock.ts'
 
 /** Takes a pasted block over from a field; false where the field should paste as usual. */
 export const PasteBlock = createContext<(path: string, text: string) => boolean>(() => false)
-const readAs = ({ path, judged }: PasteCell): string => judged.error ?? (judged.notMeasured !== undefined ? `not measured: ${judged.notMeasured}` : `${Array.isArray(judged.value) ? judged.value.join(', ') : String(judged.value ?? '')} ${path ? fieldMeta(visitSchema, path).unit : ''}`.trim() + (judged.warning ? `. ${judged.warning}` : ''))
+const readAs = ({ path, judged }: PasteCell): string =>
+	judged.error ??
+	(judged.notMeasured !== undefined
+		? `not measured: ${judged.notMeasured}`
+		: `${Array.isArray(judged.value) ? judged.value.join(', ') : String(judged.value ?? '')} ${path ? fieldMeta(visitSchema, path).unit : ''}`.trim() +
+			(judged.warning ? `. ${judged.warning}` : ''))
 
-export function PasteDialog({ cells, take, close }: { cells: readonly PasteCell[]; take: () => void; close: () => void }) {
+export function PasteDialog({
+	cells,
+	take,
+	close,
+}: {
+	cells: readonly PasteCell[]
+	take: () => void
+	close: () => void
+}) {
 	const good = cells.filter((one) => one.judged.error === undefined).length
 	return (
 		<Dialog open onClose={close} aria-labelledby="paste-title" maxWidth="md" fullWidth>
 			<DialogTitle id="paste-title">Pasted values: look before they are taken in</DialogTitle>
 			<DialogContent>
-				<Typography color="text.secondary" sx={{ mb: 1 }}>Nothing is entered yet. What cannot be read is left out.</Typography>
-				<Box component="table" sx={{ width: '100%', borderCollapse: 'collapse', '& th, & td': { textAlign: 'left', py: 0.75, pr: 2, borderBottom: 1, borderColor: 'divider' } }}>
-					<thead><tr><th scope="col">Field</th><th scope="col">Pasted</th><th scope="col">Read as</th></tr></thead>
-					<tbody>{cells.map((one, index) => (
-						// biome-ignore lint/suspicious/noArrayIndexKey: the cells do not move while the preview stands
-						<tr key={index}><th scope="row">{one.name}</th><td>{one.text}</td><Box component="td" sx={one.judged.error ? { color: 'error.main' } : {}}>{readAs(one)}</Box></tr>
-					))}</tbody>
+				<Typography color="text.secondary" sx={{ mb: 1 }}>
+					Nothing is entered yet. What cannot be read is left out.
+				</Typography>
+				<Box
+					component="table"
+					sx={{
+						width: '100%',
+						borderCollapse: 'collapse',
+						'& th, & td': {
+							textAlign: 'left',
+							py: 0.75,
+							pr: 2,
+							borderBottom: 1,
+							borderColor: 'divider',
+						},
+					}}
+				>
+					<thead>
+						<tr>
+							<th scope="col">Field</th>
+							<th scope="col">Pasted</th>
+							<th scope="col">Read as</th>
+						</tr>
+					</thead>
+					<tbody>
+						{cells.map((one, index) => (
+							// biome-ignore lint/suspicious/noArrayIndexKey: the cells do not move while the preview stands
+							<tr key={index}>
+								<th scope="row">{one.name}</th>
+								<td>{one.text}</td>
+								<Box component="td" sx={one.judged.error ? { color: 'error.main' } : {}}>
+									{readAs(one)}
+								</Box>
+							</tr>
+						))}
+					</tbody>
 				</Box>
 			</DialogContent>
 			<DialogActions>
 				<Button onClick={close}>Cancel</Button>
-				<Button variant="contained" autoFocus disabled={good === 0} onClick={take}>{good === cells.length ? `Enter these ${good} values` : `Enter ${good} of ${cells.length} values`}</Button>
+				<Button variant="contained" autoFocus disabled={good === 0} onClick={take}>
+					{good === cells.length
+						? `Enter these ${good} values`
+						: `Enter ${good} of ${cells.length} values`}
+				</Button>
 			</DialogActions>
 		</Dialog>
 	)

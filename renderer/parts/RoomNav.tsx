@@ -1,11 +1,33 @@
 /** The pages of a room as links; the one on screen is marked for the eye and for a screen reader. */
 import { Box, Link } from '@mui/material'
 
-export interface RoomPage { to: string; title: string; /** the page on screen */ here?: boolean }
+export interface RoomPage {
+	to: string
+	title: string /** the page on screen */
+	here?: boolean
+}
 export function RoomNav({ label, pages }: { label: string; pages: readonly RoomPage[] }) {
 	return (
 		<Box component="nav" aria-label={label} sx={{ display: 'flex', flexWrap: 'wrap', gap: 1 }}>
-			{pages.map(({ to, title, here }) => <Link key={to} href={to} underline="hover" aria-current={here ? 'page' : undefined} sx={{ display: 'inline-flex', alignItems: 'center', minHeight: 44, px: 1.5, fontWeight: 600, borderBottom: 3, borderColor: here ? 'primary.main' : 'transparent' }}>{title}</Link>)}
+			{pages.map(({ to, title, here }) => (
+				<Link
+					key={to}
+					href={to}
+					underline="hover"
+					aria-current={here ? 'page' : undefined}
+					sx={{
+						display: 'inline-flex',
+						alignItems: 'center',
+						minHeight: 44,
+						px: 1.5,
+						fontWeight: 600,
+						borderBottom: 3,
+						borderColor: here ? 'primary.main' : 'transparent',
+					}}
+				>
+					{title}
+				</Link>
+			))}
 		</Box>
 	)
 }

@@ -6,10 +6,15 @@ import type { Basis, Topic, Working } from '../../shared/finding.ts'
 import { strengthWords } from './Basis.tsx'
 
 /** The workings of the rooms behind these topics, in their order; a room without any gives none. */
-export function workingsOf(assessment: Assessment | undefined, topics: readonly Topic[]): Working[] {
+export function workingsOf(
+	assessment: Assessment | undefined,
+	topics: readonly Topic[],
+): Working[] {
 	if (!assessment) return []
 	return topics.flatMap((topic) => {
-		const room: unknown = Object.hasOwn(assessment, topic) ? assessment[topic as keyof Assessment] : undefined
+		const room: unknown = Object.hasOwn(assessment, topic)
+			? assessment[topic as keyof Assessment]
+			: undefined
 		return (room as { workings?: readonly Working[] } | undefined)?.workings ?? []
 	})
 }
@@ -24,16 +29,44 @@ export function Workings({ workings }: { workings: readonly Working[] }) {
 	if (workings.length === 0) return null
 	return (
 		<Box component="section" aria-label="How it was worked out" sx={{ mt: 1.5 }}>
-			<Button variant="outlined" size="small" aria-expanded={open} aria-controls={id} onClick={() => setOpen(!open)} sx={{ minHeight: 44 }}>How it was worked out ({workings.length})</Button>
+			<Button
+				variant="outlined"
+				size="small"
+				aria-expanded={open}
+				aria-controls={id}
+				onClick={() => setOpen(!open)}
+				sx={{ minHeight: 44 }}
+			>
+				How it was worked out ({workings.length})
+			</Button>
 			<Collapse in={open} id={id} unmountOnExit>
 				{workings.map(({ id: key, title, lines, basis }) => (
 					<Box key={key} sx={{ py: 1.25, borderBottom: 1, borderColor: 'divider' }}>
 						<Typography variant="h3">{title}</Typography>
-						<Box component="ul" sx={{ m: 0, mt: 0.5, p: 0, pl: 1.5, borderLeft: 3, borderColor: 'primary.main', listStyle: 'none', fontSize: '0.9rem', fontVariantNumeric: 'tabular-nums' }}>
+						<Box
+							component="ul"
+							sx={{
+								m: 0,
+								mt: 0.5,
+								p: 0,
+								pl: 1.5,
+								borderLeft: 3,
+								borderColor: 'primary.main',
+								listStyle: 'none',
+								fontSize: '0.9rem',
+								fontVariantNumeric: 'tabular-nums',
+							}}
+						>
 							{/* a line said twice is said once */}
-							{[...new Set(lines)].map((line) => <Box component="li" key={line} sx={{ py: 0.25, overflowWrap: 'anywhere' }}>{line}</Box>)}
+							{[...new Set(lines)].map((line) => (
+								<Box component="li" key={line} sx={{ py: 0.25, overflowWrap: 'anywhere' }}>
+									{line}
+								</Box>
+							))}
 						</Box>
-						<Typography variant="body2" color="text.secondary" sx={{ mt: 0.5 }}>{restsOn(basis)}</Typography>
+						<Typography variant="body2" color="text.secondary" sx={{ mt: 0.5 }}>
+							{restsOn(basis)}
+						</Typography>
 					</Box>
 				))}
 			</Collapse>

@@ -1,11 +1,18 @@
 /** The protocol in force on the screens: the same thresholds that the host signs with. */
-import { type Protocol, openProtocol, type ProtocolFile, shippedProtocol } from '../../shared/protocol/protocol.ts'
+import {
+	type Protocol,
+	openProtocol,
+	type ProtocolFile,
+	shippedProtocol,
+} from '../../shared/protocol/protocol.ts'
 import { call } from '../host.ts'
 
 let now: Protocol = openProtocol(shippedProtocol)
 /** Follows the clinic's protocol; a screen loads it before it assesses. */
 export const clinicProtocol: Protocol = {
-	get file() { return now.file },
+	get file() {
+		return now.file
+	},
 	value: (key) => now.value(key),
 	basis: (rule, key) => now.basis(rule, key),
 	row: (key) => now.row(key),

@@ -22,49 +22,125 @@ interface FieldProps {
 	autoComplete?: string
 	options?: readonly string[]
 }
-export function Field({ label, value, set, type = 'text', focus, rows, error, hint, optional, autoComplete = 'off', options }: FieldProps) {
-	if (type === 'date') return <DateField label={label} value={value} set={set} error={error} hint={hint} />
+export function Field({
+	label,
+	value,
+	set,
+	type = 'text',
+	focus,
+	rows,
+	error,
+	hint,
+	optional,
+	autoComplete = 'off',
+	options,
+}: FieldProps) {
+	if (type === 'date')
+		return <DateField label={label} value={value} set={set} error={error} hint={hint} />
 	return (
 		<TextField
-			fullWidth label={label} value={value} type={options || rows ? undefined : type} autoFocus={focus} error={Boolean(error)}
-			helperText={error || hint || undefined} multiline={Boolean(rows)} rows={rows} select={Boolean(options)} autoComplete={autoComplete}
+			fullWidth
+			label={label}
+			value={value}
+			type={options || rows ? undefined : type}
+			autoFocus={focus}
+			error={Boolean(error)}
+			helperText={error || hint || undefined}
+			multiline={Boolean(rows)}
+			rows={rows}
+			select={Boolean(options)}
+			autoComplete={autoComplete}
 			onChange={(event) => set(event.target.value)}
-			slotProps={{ inputLabel: { shrink: true }, select: { native: true }, htmlInput: { 'aria-required': optional ? undefined : true, spellCheck: false } }}
+			slotProps={{
+				inputLabel: { shrink: true },
+				select: { native: true },
+				htmlInput: { 'aria-required': optional ? undefined : true, spellCheck: false },
+			}}
 		>
-			{options && [<option key="" value="">Choose</option>, ...options.map((one) => <option key={one} value={one}>{one}</option>)]}
+			{options && [
+				<option key="" value="">
+					Choose
+				</option>,
+				...options.map((one) => (
+					<option key={one} value={one}>
+						{one}
+					</option>
+				)),
+			]}
 		</TextField>
 	)
 }
 
 export function Trouble({ says }: { says: string }) {
-	useEffect(() => { if (says) dispatchEvent(new Event(refusalShown)) }, [says])
-	return says ? <Alert severity="error" role="alert">{says}</Alert> : null
+	useEffect(() => {
+		if (says) dispatchEvent(new Event(refusalShown))
+	}, [says])
+	return says ? (
+		<Alert severity="error" role="alert">
+			{says}
+		</Alert>
+	) : null
 }
 
 /** A titled sheet of fields, two columns where the window is wide enough. */
-export function Sheet({ title, hint, children }: { title: string; hint?: string; children: ReactNode }) {
+export function Sheet({
+	title,
+	hint,
+	children,
+}: {
+	title: string
+	hint?: string
+	children: ReactNode
+}) {
 	return (
 		<Paper component="section" variant="outlined" sx={{ p: { xs: 2, sm: 3 } }}>
 			<Typography variant="h2">{title}</Typography>
-			{hint && <Typography color="textSecondary" sx={{ mt: 0.5 }}>{hint}</Typography>}
-			<Box sx={{ display: 'grid', gridTemplateColumns: { xs: '1fr', md: '1fr 1fr' }, gap: 2.5, mt: 2.5, alignItems: 'start' }}>{children}</Box>
+			{hint && (
+				<Typography color="textSecondary" sx={{ mt: 0.5 }}>
+					{hint}
+				</Typography>
+			)}
+			<Box
+				sx={{
+					display: 'grid',
+					gridTemplateColumns: { xs: '1fr', md: '1fr 1fr' },
+					gap: 2.5,
+					mt: 2.5,
+					alignItems: 'start',
+				}}
+			>
+				{children}
+			</Box>
 		</Paper>
 	)
 }
 
-interface Issue { path: PropertyKey[]; message: string; code?: string; format?: string; maximum?: number | bigint }
+interface Issue {
+	path: PropertyKey[]
+	message: string
+	code?: string
+	format?: string
+	maximum?: number | bigint
+}
 /** Words one schema issue for the person: field, value, remedy. */
 export function issueWords(title: string, value: string, issue: Issue): string {
 	const typed = value.trim()
 	if (issue.code === 'invalid_value') return `${title} is not chosen. Choose one from the list.`
 	if (!typed) return `${title} is empty. Fill it in.`
-	if (issue.code === 'too_big') return `${title} has ${typed.length} characters. Shorten it to ${issue.maximum} or fewer.`
-	if (issue.format === 'email') return `${title} ${typed} is not an e-mail address. Write one such as name@example.org.`
-	if (issue.format === 'date') return `${title} ${typed} is not a date of the calendar. Write it such as 30 June 2011.`
+	if (issue.code === 'too_big')
+		return `${title} has ${typed.length} characters. Shorten it to ${issue.maximum} or fewer.`
+	if (issue.format === 'email')
+		return `${title} ${typed} is not an e-mail address. Write one such as name@example.org.`
+	if (issue.format === 'date')
+		return `${title} ${typed} is not a date of the calendar. Write it such as 30 June 2011.`
 	return `${title} ${typed} cannot be used: ${issue.message}.`
 }
 /** The host's problems by field path, `prefix` taken off; and the sentence for those that belong to no shown field. */
-export function byField(error: unknown, prefix: string, shown: readonly string[]): { fields: Record<string, string>; says: string } {
+export function byField(
+	error: unknown,
+	prefix: string,
+	shown: readonly string[],
+): { fields: Record<string, string>; says: string } {
 	const fields: Record<string, string> = {}
 	const rest: string[] = [error instanceof Error ? error.message : String(error)]
 	for (const { path, message } of error instanceof HostRefusal ? error.problems : []) {

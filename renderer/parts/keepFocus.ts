@@ -4,9 +4,11 @@
 const patience = 350
 /** ms for which an action may keep its own button off before the focus goes on. */
 const running = 1500
-const reachable = 'a[href], button:not([disabled]), input:not([disabled]):not([type=hidden]), select:not([disabled]), textarea:not([disabled]), summary, [tabindex="0"]'
+const reachable =
+	'a[href], button:not([disabled]), input:not([disabled]):not([type=hidden]), select:not([disabled]), textarea:not([disabled]), summary, [tabindex="0"]'
 const off = (one: HTMLElement): boolean => one.matches(':disabled')
-const lost = (): boolean => document.activeElement === null || document.activeElement === document.body
+const lost = (): boolean =>
+	document.activeElement === null || document.activeElement === document.body
 
 /** The whole page changed: its heading, from where a screen reader begins. */
 function headingOf(page: HTMLElement): HTMLElement | undefined {
@@ -18,8 +20,13 @@ function headingOf(page: HTMLElement): HTMLElement | undefined {
 function nextTo(from: HTMLElement, chain: readonly HTMLElement[]): HTMLElement | undefined {
 	for (const ancestor of chain.filter((one) => one.isConnected)) {
 		if (ancestor.id === 'main' && !from.isConnected) return headingOf(ancestor)
-		const all = [...ancestor.querySelectorAll<HTMLElement>(reachable)].filter((one) => one.offsetParent !== null)
-		const found = from.isConnected ? (all.find((one) => from.compareDocumentPosition(one) & Node.DOCUMENT_POSITION_FOLLOWING) ?? all.at(-1)) : all[0]
+		const all = [...ancestor.querySelectorAll<HTMLElement>(reachable)].filter(
+			(one) => one.offsetParent !== null,
+		)
+		const found = from.isConnected
+			? (all.find((one) => from.compareDocumentPosition(one) & Node.DOCUMENT_POSITION_FOLLOWING) ??
+				all.at(-1))
+			: all[0]
 		if (found) return found
 	}
 	return undefined
@@ -33,22 +40,47 @@ export function keepFocus(): () => void {
 		if (!(target instanceof HTMLElement)) return
 		last = target
 		chain = []
-		for (let up = target.parentElement; up && up !== document.body; up = up.parentElement) chain.push(up)
+		for (let up = target.parentElement; up && up !== document.body; up = up.parentElement)
+			chain.push(up)
 	}
 	// a press beside every control lets the focus go on purpose
-	const pressed = () => { last = undefined }
+	const pressed = () => {
+		last = undefined
+	}
 	const back = () => {
 		if (!last || !lost()) return
-		(last.isConnected && !off(last) ? last : nextTo(last, chain))?.focus({ preventScroll: true })
+		;(last.isConnected && !off(last) ? last : nextTo(last, chain))?.focus({ preventScroll: true })
 	}
 	// the browser lets go of a control that is off only after a while: looked at later, never at once
 	const look = () => {
 		clearTimeout(waiting)
 		waiting = setTimeout(back, last?.isConnected && off(last) ? running : patience)
 	}
-	const observer = new MutationObserver((changes) => { if (last && (!last.isConnected || changes.some((one) => one.type === 'attributes' && one.target instanceof HTMLElement && one.target.contains(last ?? null)))) look() })
-	observer.observe(document.body, { subtree: true, childList: true, attributes: true, attributeFilter: ['disabled'] })
+	const observer = new MutationObserver((changes) => {
+		if (
+			last &&
+			(!last.isConnected ||
+				changes.some(
+					(one) =>
+						one.type === 'attributes' &&
+						one.target instanceof HTMLElement &&
+						one.target.contains(last ?? null),
+				))
+		)
+			look()
+	})
+	observer.observe(document.body, {
+		subtree: true,
+		childList: true,
+		attributes: true,
+		attributeFilter: ['disabled'],
+	})
 	addEventListener('focusin', focused)
 	addEventListener('pointerdown', pressed, true)
-	return () => { observer.disconnect(); clearTimeout(waiting); removeEventListener('focusin', focused); removeEventListener('pointerdown', pressed, true) }
+	return () => {
+		observer.disconnect()
+		clearTimeout(waiting)
+		removeEventListener('focusin', focused)
+		removeEventListener('pointerdown', pressed, true)
+	}
 }

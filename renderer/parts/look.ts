@@ -6,7 +6,12 @@ import { call } from '../host.ts'
 let now: Look = defaultLook
 const listeners = new Set<() => void>()
 export const lookNow = (): Look => now
-export function onLook(told: () => void): () => void { listeners.add(told); return () => { listeners.delete(told) } }
+export function onLook(told: () => void): () => void {
+	listeners.add(told)
+	return () => {
+		listeners.delete(told)
+	}
+}
 function put(look: Look): void {
 	now = look
 	const { dataset } = document.documentElement

@@ -4,4 +4,8 @@ import type { OutputOf } from '../../shared/contract.ts'
 /** Undefined while nobody unlocked. */
 export type PersonRole = NonNullable<OutputOf<'session.status'>['person']>['role'] | undefined
 /** Reception runs the desk, those who treat assess, clinicians and the owner answer for it. */
-export const may = (role: PersonRole) => ({ desk: role !== 'student', treat: role !== 'reception', lead: role === 'clinician' || role === 'owner' })
+export const may = (role: PersonRole) => ({
+	desk: role !== 'student',
+	treat: role !== 'reception',
+	lead: role === 'clinician' || role === 'owner',
+})

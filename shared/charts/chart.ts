@@ -1,16 +1,40 @@
 /** A chart as data: one description from which the screen, the PDF, the text alternative and the table come. */
 import type { Basis } from '../finding.ts'
 
-export interface Point { x: number; y: number }
+export interface Point {
+	x: number
+	y: number
+}
 /** Readings joined by a line. The marker and the dash tell series apart without colour. */
-export interface Series { name: string; marker: 'circle' | 'square'; dashed: boolean; points: readonly Point[] }
+export interface Series {
+	name: string
+	marker: 'circle' | 'square'
+	dashed: boolean
+	points: readonly Point[]
+}
 /** A span of values along x, with an optional line through its middle. */
-export interface Band { name: string; points: readonly { x: number; low: number; high: number; middle?: number }[] }
+export interface Band {
+	name: string
+	points: readonly { x: number; low: number; high: number; middle?: number }[]
+}
 /** A reference curve, named at its right end. */
-export interface Curve { name: string; strong: boolean; points: readonly Point[] }
+export interface Curve {
+	name: string
+	strong: boolean
+	points: readonly Point[]
+}
 /** A horizontal line at y, with its words beside it. */
-export interface Mark { words: readonly string[]; y: number }
-export interface Panel { title?: string; series: readonly Series[]; bands: readonly Band[]; curves: readonly Curve[]; marks: readonly Mark[] }
+export interface Mark {
+	words: readonly string[]
+	y: number
+}
+export interface Panel {
+	title?: string
+	series: readonly Series[]
+	bands: readonly Band[]
+	curves: readonly Curve[]
+	marks: readonly Mark[]
+}
 export interface Axis {
 	title: string
 	/** Unit of the ticks; empty for dates. */

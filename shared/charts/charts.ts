@@ -8,13 +8,29 @@ import type { Chart } from './chart.ts'
 import { footLengthChart } from './foot-length.ts'
 import { growthChart } from './growth-curves.ts'
 
-type Build = (visit: Visit, earlier: readonly Visit[], assessment: Assessment, protocol: Protocol) => Chart | undefined
+type Build = (
+	visit: Visit,
+	earlier: readonly Visit[],
+	assessment: Assessment,
+	protocol: Protocol,
+) => Chart | undefined
 const builders: Partial<Record<Topic, readonly Build[]>> = {
 	sizing: [footLengthChart],
 	ankle: [(...given) => ankleChart('cm', ...given), (...given) => ankleChart('deg', ...given)],
-	growth: [(visit, earlier, assessment) => growthChart('stature', visit, earlier, assessment), (visit, earlier, assessment) => growthChart('mass', visit, earlier, assessment)],
+	growth: [
+		(visit, earlier, assessment) => growthChart('stature', visit, earlier, assessment),
+		(visit, earlier, assessment) => growthChart('mass', visit, earlier, assessment),
+	],
 }
 /** The charts of a topic that have anything to show, those with most visits first. */
-export function chartsOf(topic: Topic, visit: Visit, earlier: readonly Visit[], assessment: Assessment, protocol: Protocol = openProtocol()): Chart[] {
-	return (builders[topic] ?? []).flatMap((build) => build(visit, earlier, assessment, protocol) ?? []).toSorted((a, b) => b.visits - a.visits)
+export function chartsOf(
+	topic: Topic,
+	visit: Visit,
+	earlier: readonly Visit[],
+	assessment: Assessment,
+	protocol: Protocol = openProtocol(),
+): Chart[] {
+	return (builders[topic] ?? [])
+		.flatMap((build) => build(visit, earlier, assessment, protocol) ?? [])
+		.toSorted((a, b) => b.visits - a.visits)
 }

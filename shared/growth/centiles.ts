@@ -3,7 +3,11 @@ import type { LmsTable } from '../protocol/norms/cdc2000.table.ts'
 import { above, below, quantileAbove } from '../normal.ts'
 
 type Sex = 'male' | 'female'
-interface At { l: number; m: number; s: number }
+interface At {
+	l: number
+	m: number
+	s: number
+}
 
 /** L, M, S at an exact age in months (days / 30.4375), linear between the table's points; undefined outside the table. */
 export function lmsAt(table: LmsTable, sex: Sex, months: number): At | undefined {
@@ -21,10 +25,16 @@ export function lmsZ(value: number, { l, m, s }: At): number {
 	return l === 0 ? Math.log(value / m) / s : ((value / m) ** l - 1) / (l * s)
 }
 /** The value (cm, kg or kg/m2) at a z by LMS: the other way round, for curves. */
-export const valueAt = (z: number, { l, m, s }: At): number => (l === 0 ? m * Math.exp(s * z) : m * (1 + l * s * z) ** (1 / l))
+export const valueAt = (z: number, { l, m, s }: At): number =>
+	l === 0 ? m * Math.exp(s * z) : m * (1 + l * s * z) ** (1 / l)
 
 /** CDC 2000 centile of stature (cm) or mass (kg); undefined outside the table's ages. */
-export function centile(table: LmsTable, sex: Sex, months: number, value: number): Centile | undefined {
+export function centile(
+	table: LmsTable,
+	sex: Sex,
+	months: number,
+	value: number,
+): Centile | undefined {
 	const at = lmsAt(table, sex, months)
 	if (!at) return undefined
 	const z = lmsZ(value, at)
@@ -38,13 +48,21 @@ const farthest = 8
  * CDC centile of BMI (kg/m2). Above the 95th centile the extended method: half-normal with
  * sigma by age (Wei 2020, doi 10.1080/03014460.2020.1808065).
  */
-export function bmiCentile(table: LmsTable, sex: Sex, months: number, bmi: number): Centile | undefined {
+export function bmiCentile(
+	table: LmsTable,
+	sex: Sex,
+	months: number,
+	bmi: number,
+): Centile | undefined {
 	const at = lmsAt(table, sex, months)
 	if (!at) return undefined
 	const p95 = valueAt(z95, at)
 	if (bmi <= p95) return centile(table, sex, months, bmi)
 	const years = months / 12
-	const sigma = sex === 'male' ? 0.3728 + 0.5196 * years - 0.0091 * years ** 2 : 0.8334 + 0.3712 * years - 0.0011 * years ** 2
+	const sigma =
+		sex === 'male'
+			? 0.3728 + 0.5196 * years - 0.0091 * years ** 2
+			: 0.8334 + 0.3712 * years - 0.0011 * years ** 2
 	const tail = 0.1 * above(Math.min((bmi - p95) / sigma, farthest))
 	return { z: quantileAbove(tail), percentile: 100 * (1 - tail) }
 }

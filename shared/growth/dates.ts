@@ -7,5 +7,7 @@ export const daysBetween = (from: string, to: string): number => dayNumber(to) -
 export function addMonths(date: string, months: number): string {
 	const [year = 0, month = 1, day = 1] = date.split('-').map(Number)
 	const last = new Date(Date.UTC(year, month + months, 0)).getUTCDate()
-	return new Date(Date.UTC(year, month - 1 + months, Math.min(day, last))).toISOString().slice(0, 10)
+	return new Date(Date.UTC(year, month - 1 + months, Math.min(day, last)))
+		.toISOString()
+		.slice(0, 10)
 }

@@ -3,33 +3,62 @@ import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
 
 /** Height of a wedge over a width: h = W tan(theta). @throws RangeError for a width that is not positive or an angle outside 0 up to 45 */
 export function postHeightMm(widthMm: number, angleDeg: number): number {
-	if (!(widthMm > 0)) throw new RangeError(`heel width: ${widthMm} mm is not a width, give a positive number of mm`)
-	if (!(angleDeg >= 0 && angleDeg < 45)) throw new RangeError(`post angle: ${angleDeg} degrees, give 0 up to 45`)
+	if (!(widthMm > 0))
+		throw new RangeError(`heel width: ${widthMm} mm is not a width, give a positive number of mm`)
+	if (!(angleDeg >= 0 && angleDeg < 45))
+		throw new RangeError(`post angle: ${angleDeg} degrees, give 0 up to 45`)
 	return widthMm * Math.tan((angleDeg * Math.PI) / 180)
 }
 /** Expected change of peak rearfoot eversion for a medial post: negative is less eversion. Small, and comfort is the aim. */
-export const eversionChangeDeg = (postDeg: number, protocol: Protocol): number => -postDeg * protocol.value('insert.eversionPerPostDeg')
+export const eversionChangeDeg = (postDeg: number, protocol: Protocol): number =>
+	-postDeg * protocol.value('insert.eversionPerPostDeg')
 
 export type Shell = { key: ThresholdKey; mm: number } | { undefinedBecause: string }
 /** Polypropylene thickness by foot posture index and body mass. The source leaves FPI 0, and FPI below 0 at exactly the limit mass, undefined: then nothing is given. */
-export function shellThickness(fpi: number | undefined, massKg: number | undefined, adult: boolean, protocol: Protocol): Shell {
+export function shellThickness(
+	fpi: number | undefined,
+	massKg: number | undefined,
+	adult: boolean,
+	protocol: Protocol,
+): Shell {
 	if (massKg === undefined) return { undefinedBecause: 'body mass is not measured' }
 	const limit = protocol.value('insert.shellMassKg')
 	const key = ((): ThresholdKey | undefined => {
 		if (!adult && massKg < protocol.value('insert.childBelowKg')) return 'insert.shellChildMm'
 		if (fpi === undefined || fpi === 0) return undefined
-		if (fpi > 0) return massKg < limit ? 'insert.shellPronatedLightMm' : 'insert.shellPronatedHeavyMm'
-		return massKg === limit ? undefined : massKg < limit ? 'insert.shellSupinatedLightMm' : 'insert.shellSupinatedHeavyMm'
+		if (fpi > 0)
+			return massKg < limit ? 'insert.shellPronatedLightMm' : 'insert.shellPronatedHeavyMm'
+		return massKg === limit
+			? undefined
+			: massKg < limit
+				? 'insert.shellSupinatedLightMm'
+				: 'insert.shellSupinatedHeavyMm'
 	})()
 	if (key) return { key, mm: protocol.value(key) }
-	return { undefinedBecause: fpi === undefined ? 'the foot posture index is not measured' : fpi === 0 ? 'the source gives no thickness for a foot posture index of 0' : `the source gives no thickness for a supinated foot at exactly ${limit} kg` }
+	return {
+		undefinedBecause:
+			fpi === undefined
+				? 'the foot posture index is not measured'
+				: fpi === 0
+					? 'the source gives no thickness for a foot posture index of 0'
+					: `the source gives no thickness for a supinated foot at exactly ${limit} kg`,
+	}
 }
 /** Raise under the shorter side for a leg-length difference. */
-export const legLengthRaiseMm = (differenceMm: number, percent: number): number => (differenceMm * percent) / 100
+export const legLengthRaiseMm = (differenceMm: number, percent: number): number =>
+	(differenceMm * percent) / 100
 /** Heilig's upper limit for a first lift: L < SBU / (D + C). @throws RangeError where D + C is not positive */
-export function heiligLimitMm(unlevelMm: number, durationScore: number, compensationScore: number): number {
-	if (!(durationScore + compensationScore > 0)) throw new RangeError(`duration ${durationScore} and compensation ${compensationScore}: their sum must be above 0`)
+export function heiligLimitMm(
+	unlevelMm: number,
+	durationScore: number,
+	compensationScore: number,
+): number {
+	if (!(durationScore + compensationScore > 0))
+		throw new RangeError(
+			`duration ${durationScore} and compensation ${compensationScore}: their sum must be above 0`,
+		)
 	return unlevelMm / (durationScore + compensationScore)
 }
 /** Distance of the dome's distal edge from the heel: behind the line of the heads by a margin. */
-export const domeEdgeMm = (heelToBallMm: number, behindHeadsMm: number): number => heelToBallMm - behindHeadsMm
+export const domeEdgeMm = (heelToBallMm: number, behindHeadsMm: number): number =>
+	heelToBallMm - behindHeadsMm

@@ -1,7 +1,11 @@
 /** Peak vertical force by task, in body weights; newtons are body mass times 9.81 times that. Low and high are the spread between studies or people. */
 import type { ThresholdKey } from '../protocol/protocol.ts'
 
-export interface TaskRow { task: string; low: ThresholdKey; high: ThresholdKey }
+export interface TaskRow {
+	task: string
+	low: ThresholdKey
+	high: ThresholdKey
+}
 export const taskRows: readonly TaskRow[] = [
 	{ task: 'running, first impact', low: 'loading.runFirstLowBw', high: 'loading.runFirstHighBw' },
 	{ task: 'running, push-off', low: 'loading.runActiveLowBw', high: 'loading.runActiveHighBw' },

@@ -1,7 +1,15 @@
 /** Does a document speak of somebody else? Whole names of other people on record, looked for in its words. */
-export interface Named { /** given and family name, or the name as it was entered */ name: string; /** who that is, in words */ as: string }
+export interface Named {
+	/** given and family name, or the name as it was entered */ name: string /** who that is, in words */
+	as: string
+}
 
-const wordsOf = (text: string): string[] => text.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase().match(/[\p{L}\p{N}]+/gu) ?? []
+const wordsOf = (text: string): string[] =>
+	text
+		.normalize('NFD')
+		.replace(/\p{M}/gu, '')
+		.toLowerCase()
+		.match(/[\p{L}\p{N}]+/gu) ?? []
 /** A name of one word alone stands in too many sentences: it is not looked for. A choice of this program. */
 const leastWords = 2
 /**
@@ -10,10 +18,23 @@ const leastWords = 2
  * @param texts what is read, one after another; a name does not run over from one to the next
  * @param own names that belong there: the player's, those on the player's record, the clinic's people
  */
-export function othersNamed(texts: readonly string[], people: readonly Named[], own: readonly string[]): Named[] {
+export function othersNamed(
+	texts: readonly string[],
+	people: readonly Named[],
+	own: readonly string[],
+): Named[] {
 	const lines = texts.map((text) => ` ${wordsOf(text).join(' ')} `)
 	const known = new Set(lines.flatMap((line) => line.split(' ')))
-	const orders = (name: string): string[] => { const words = wordsOf(name); return words.length < leastWords ? [] : [words, [...words.slice(-1), ...words.slice(0, -1)], [...words.slice(1), ...words.slice(0, 1)]].map((one) => one.join(' ')) }
+	const orders = (name: string): string[] => {
+		const words = wordsOf(name)
+		return words.length < leastWords
+			? []
+			: [
+					words,
+					[...words.slice(-1), ...words.slice(0, -1)],
+					[...words.slice(1), ...words.slice(0, 1)],
+				].map((one) => one.join(' '))
+	}
 	const fits = new Set(own.flatMap(orders))
 	const found = new Map<string, Named>()
 	for (const person of people) {
@@ -21,7 +42,8 @@ export function othersNamed(texts: readonly string[], people: readonly Named[], 
 		if (words.length < leastWords || !words.every((word) => known.has(word))) continue
 		const written = orders(person.name)
 		if (written.some((one) => fits.has(one)) || found.has(words.join(' '))) continue
-		if (written.some((one) => lines.some((line) => line.includes(` ${one} `)))) found.set(words.join(' '), person)
+		if (written.some((one) => lines.some((line) => line.includes(` ${one} `))))
+			found.set(words.join(' '), person)
 	}
 	return [...found.values()]
 }
@@ -30,5 +52,7 @@ export function textsIn(value: unknown): string[] {
 	if (typeof value === 'string') return [value]
 	if (Array.isArray(value)) return value.flatMap(textsIn)
 	if (value === null || typeof value !== 'object') return []
-	return Object.entries(value).flatMap(([key, one]) => (['svg', 'logo', 'base64', 'id'].includes(key) ? [] : textsIn(one)))
+	return Object.entries(value).flatMap(([key, one]) =>
+		['svg', 'logo', 'base64', 'id'].includes(key) ? [] : textsIn(one),
+	)
 }

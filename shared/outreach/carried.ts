@@ -4,8 +4,16 @@ import { z } from 'zod'
 const id = z.string().min(1).max(80)
 /** A record on its way: who wrote it (`origin`), where it stands in the order (`tick`), and whom it is about. */
 export const carriedSchema = z.strictObject({
-	id, kind: z.string().max(40), at: z.string(), follows: id.optional(), origin: z.string().max(40), tick: z.int().min(0),
-	value: z.unknown(), about: id.optional(), thing: id.optional(), card: z.unknown().optional(),
+	id,
+	kind: z.string().max(40),
+	at: z.string(),
+	follows: id.optional(),
+	origin: z.string().max(40),
+	tick: z.int().min(0),
+	value: z.unknown(),
+	about: id.optional(),
+	thing: id.optional(),
+	card: z.unknown().optional(),
 })
 export type Carried = z.infer<typeof carriedSchema>
 export const carriedDraftSchema = z.strictObject({ id, at: z.string(), value: z.unknown() })
@@ -15,15 +23,29 @@ export const draftBaseSchema = z.strictObject({ id, digest: z.string() })
 export type DraftBase = z.infer<typeof draftBaseSchema>
 
 export const manifestSchema = z.strictObject({
-	format: z.literal('lastwright-pack'), version: z.literal(1), packId: id,
+	format: z.literal('lastwright-pack'),
+	version: z.literal(1),
+	packId: id,
 	/** `out` goes to the laptop, `return` comes back and names the pack it answers. */
-	direction: z.enum(['out', 'return']), answers: id.optional(),
-	madeAt: z.string(), madeBy: z.strictObject({ personId: id, name: z.string() }),
+	direction: z.enum(['out', 'return']),
+	answers: id.optional(),
+	madeAt: z.string(),
+	madeBy: z.strictObject({ personId: id, name: z.string() }),
 	/** Last day on which it opens, ISO 8601. */
 	expires: z.iso.date(),
-	home: z.string(), clinicName: z.string(),
-	players: z.array(z.strictObject({ playerId: id, name: z.string(), birthDate: z.string(), visits: z.int().min(0) })),
-	counts: z.record(z.string(), z.int().min(0)), records: z.int().min(0), drafts: z.int().min(0),
+	home: z.string(),
+	clinicName: z.string(),
+	players: z.array(
+		z.strictObject({
+			playerId: id,
+			name: z.string(),
+			birthDate: z.string(),
+			visits: z.int().min(0),
+		}),
+	),
+	counts: z.record(z.string(), z.int().min(0)),
+	records: z.int().min(0),
+	drafts: z.int().min(0),
 	bases: z.array(draftBaseSchema),
 	/** The protocol the engine of the maker works by. */
 	protocol: z.strictObject({ id: z.string(), version: z.number(), digest: z.string() }),
@@ -34,7 +56,10 @@ export const manifestSchema = z.strictObject({
 export type Manifest = z.infer<typeof manifestSchema>
 
 /** Order of records that every store agrees on, in whatever order they arrived. */
-export function inOrder(a: Pick<Carried, 'tick' | 'origin' | 'id'>, b: Pick<Carried, 'tick' | 'origin' | 'id'>): number {
+export function inOrder(
+	a: Pick<Carried, 'tick' | 'origin' | 'id'>,
+	b: Pick<Carried, 'tick' | 'origin' | 'id'>,
+): number {
 	if (a.tick !== b.tick) return a.tick - b.tick
 	if (a.origin !== b.origin) return a.origin < b.origin ? -1 : 1
 	return a.id < b.id ? -1 : a.id > b.id ? 1 : 0

@@ -17,7 +17,12 @@ export const protocolSchema = z.strictObject({
 	values: z.record(z.string(), z.number()).optional(),
 })
 export type ProtocolFile = z.infer<typeof protocolSchema>
-export const shippedProtocol: ProtocolFile = { format: 'lastwright-protocol', version: 1, id: 'shipped', revision: 1 }
+export const shippedProtocol: ProtocolFile = {
+	format: 'lastwright-protocol',
+	version: 1,
+	id: 'shipped',
+	revision: 1,
+}
 
 export interface Protocol {
 	file: ProtocolFile
@@ -30,16 +35,36 @@ export interface Protocol {
 /** Opens a protocol file over the shipped rows. @throws RangeError naming a key that no row has. */
 export function openProtocol(file: ProtocolFile = shippedProtocol): Protocol {
 	const set = file.values ?? {}
-	for (const key of Object.keys(set)) if (!(key in rows)) throw new RangeError(`values.${key}: no such threshold, given ${set[key]}, allowed: a key of the protocol table`)
+	for (const key of Object.keys(set))
+		if (!(key in rows))
+			throw new RangeError(
+				`values.${key}: no such threshold, given ${set[key]}, allowed: a key of the protocol table`,
+			)
 	const row = (key: ThresholdKey): ThresholdRow => {
 		const shipped = rows[key]
 		const changed = set[key]
-		return changed === undefined ? { key, ...shipped } : { key, ...shipped, value: changed, source: `set by the clinic (shipped: ${shipped.value} ${shipped.unit}, ${shipped.source})`, strength: 'clinic' }
+		return changed === undefined
+			? { key, ...shipped }
+			: {
+					key,
+					...shipped,
+					value: changed,
+					source: `set by the clinic (shipped: ${shipped.value} ${shipped.unit}, ${shipped.source})`,
+					strength: 'clinic',
+				}
 	}
 	return {
 		file,
 		row,
 		value: (key) => row(key).value,
-		basis: (rule, key) => { const r = row(key); return { rule, threshold: `${key} = ${r.value} ${r.unit}`, source: r.surety === 'from memory' ? `${r.source} (from memory)` : r.source, strength: r.strength } },
+		basis: (rule, key) => {
+			const r = row(key)
+			return {
+				rule,
+				threshold: `${key} = ${r.value} ${r.unit}`,
+				source: r.surety === 'from memory' ? `${r.source} (from memory)` : r.source,
+				strength: r.strength,
+			}
+		},
 	}
 }

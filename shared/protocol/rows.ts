@@ -10,4 +10,15 @@ import { seasonRows } from './rows/season.table.ts'
 import { sizingRows } from './rows/sizing.table.ts'
 import { squadRows } from './rows/squad.table.ts'
 
-export const rows = { ...sizingRows, ...ankleRows, ...postureRows, ...growthRows, ...screeningRows, ...footwearRows, ...loadingRows, ...insertRows, ...seasonRows, ...squadRows }
+export const rows = {
+	...sizingRows,
+	...ankleRows,
+	...postureRows,
+	...growthRows,
+	...screeningRows,
+	...footwearRows,
+	...loadingRows,
+	...insertRows,
+	...seasonRows,
+	...squadRows,
+}

@@ -1,22 +1,43 @@
 /** What changed between two versions of a signed visit, and who still holds the earlier one. */
-export interface Difference { path: string; before: string; after: string }
+export interface Difference {
+	path: string
+	before: string
+	after: string
+}
 
 /** What stands for a value that one version lacks. */
 export const notThere = 'not there'
-const shown = (value: unknown) => (value === undefined ? notThere : typeof value === 'string' ? value : JSON.stringify(value))
-const isObject = (value: unknown): value is Record<string, unknown> => value !== null && typeof value === 'object'
+const shown = (value: unknown) =>
+	value === undefined ? notThere : typeof value === 'string' ? value : JSON.stringify(value)
+const isObject = (value: unknown): value is Record<string, unknown> =>
+	value !== null && typeof value === 'object'
 /** Where a whole group of fields came or went, each of its fields did. */
-const beside = (value: unknown, other: unknown): unknown => (value === undefined && isObject(other) && !Array.isArray(other) ? {} : value)
+const beside = (value: unknown, other: unknown): unknown =>
+	value === undefined && isObject(other) && !Array.isArray(other) ? {} : value
 /** Every leaf that differs, by its path; a list counts as one leaf where its length differs. */
 export function differences(was: unknown, is: unknown, path = ''): Difference[] {
 	if (Object.is(was, is)) return []
 	const [before, after] = [beside(was, is), beside(is, was)]
-	if (isObject(before) && isObject(after) && Array.isArray(before) === Array.isArray(after) && (!Array.isArray(before) || before.length === (after as unknown as unknown[]).length)) {
-		return [...new Set([...Object.keys(before), ...Object.keys(after)])].sort().flatMap((key) => differences(before[key], after[key], path ? `${path}.${key}` : key))
+	if (
+		isObject(before) &&
+		isObject(after) &&
+		Array.isArray(before) === Array.isArray(after) &&
+		(!Array.isArray(before) || before.length === (after as unknown as unknown[]).length)
+	) {
+		return [...new Set([...Object.keys(before), ...Object.keys(after)])]
+			.sort()
+			.flatMap((key) => differences(before[key], after[key], path ? `${path}.${key}` : key))
 	}
-	return JSON.stringify(before) === JSON.stringify(after) ? [] : [{ path: path || '(all)', before: shown(before), after: shown(after) }]
+	return JSON.stringify(before) === JSON.stringify(after)
+		? []
+		: [{ path: path || '(all)', before: shown(before), after: shown(after) }]
 }
-export interface HandedOver { recipient: string; channel: string; version: number; at: string }
+export interface HandedOver {
+	recipient: string
+	channel: string
+	version: number
+	at: string
+}
 /** Recipients of an earlier version who have not been given the latest: each once, with the last version they hold. */
 export function mustBeTold(handed: readonly HandedOver[], latest: number): HandedOver[] {
 	const newest = new Map<string, HandedOver>()

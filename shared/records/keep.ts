@@ -1,7 +1,17 @@
 /** Which backups are kept: a simple rule, and never fewer than one good copy. */
-export const backupReasons = ['daily', 'asked', 'before-upgrade', 'before-restore', 'after-destruction'] as const
+export const backupReasons = [
+	'daily',
+	'asked',
+	'before-upgrade',
+	'before-restore',
+	'after-destruction',
+] as const
 export type BackupReason = (typeof backupReasons)[number]
-export interface BackupName { file: string; at: string; reason: BackupReason }
+export interface BackupName {
+	file: string
+	at: string
+	reason: BackupReason
+}
 /** Days, weeks and months of which the newest backup is kept, and how many of each other reason: common practice, no source. */
 export const keepRule = { days: 7, weeks: 4, months: 12, perReason: 5 } as const
 
@@ -24,10 +34,17 @@ export function notKept(backups: readonly BackupName[]): string[] {
 	newestPer((at) => at.slice(0, 10), keepRule.days)
 	newestPer(weekOf, keepRule.weeks)
 	newestPer((at) => at.slice(0, 7), keepRule.months)
-	for (const reason of backupReasons) if (reason !== 'daily') for (const one of newestFirst.filter((each) => each.reason === reason).slice(0, keepRule.perReason)) kept.add(one.file)
+	for (const reason of backupReasons)
+		if (reason !== 'daily')
+			for (const one of newestFirst
+				.filter((each) => each.reason === reason)
+				.slice(0, keepRule.perReason))
+				kept.add(one.file)
 	return newestFirst.filter((one) => !kept.has(one.file)).map((one) => one.file)
 }
 /** Whole days since the last backup, undefined where there is none or the clock stands before it. */
 export function backupAgeDays(lastAt: string | undefined, now: string): number | undefined {
-	return lastAt === undefined || now < lastAt ? undefined : Math.floor((Date.parse(now) - Date.parse(lastAt)) / 86_400_000)
+	return lastAt === undefined || now < lastAt
+		? undefined
+		: Math.floor((Date.parse(now) - Date.parse(lastAt)) / 86_400_000)
 }

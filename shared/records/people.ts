@@ -13,6 +13,17 @@ export const personSchema = z.strictObject({
 })
 export type Person = z.infer<typeof personSchema>
 /** What a person typed about another one, checked for sense. @returns sentences, empty where all is well */
-export function personProblems(person: { role: StaffRole; registration: string }): { path: string; message: string }[] {
-	return person.role === 'clinician' && !person.registration.trim() ? [{ path: 'registration', message: 'missing, given nothing, allowed: the registration number that stands under signed reports' }] : []
+export function personProblems(person: {
+	role: StaffRole
+	registration: string
+}): { path: string; message: string }[] {
+	return person.role === 'clinician' && !person.registration.trim()
+		? [
+				{
+					path: 'registration',
+					message:
+						'missing, given nothing, allowed: the registration number that stands under signed reports',
+				},
+			]
+		: []
 }

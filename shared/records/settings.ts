@@ -12,4 +12,9 @@ export const recordSettingsSchema = z.strictObject({
 	ages: agesSchema,
 })
 export type RecordSettings = z.infer<typeof recordSettingsSchema>
-export const defaultRecordSettings: RecordSettings = { idleMinutes: 5, backupWarnDays: 7, retention: retentionRules['australia-7-25'], ages: defaultAges }
+export const defaultRecordSettings: RecordSettings = {
+	idleMinutes: 5,
+	backupWarnDays: 7,
+	retention: retentionRules['australia-7-25'],
+	ages: defaultAges,
+}

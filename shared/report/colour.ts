@@ -4,12 +4,16 @@
 export const leastRatio = 4.5
 /** How much of the colour is kept at each step of darkening; a choice of this program. */
 const step = 0.94
-const partsOf = (colour: string): number[] => [1, 3, 5].map((at) => Number.parseInt(colour.slice(at, at + 2), 16))
-const hex = (parts: readonly number[]): string => `#${parts.map((part) => Math.round(part).toString(16).padStart(2, '0')).join('')}`
+const partsOf = (colour: string): number[] =>
+	[1, 3, 5].map((at) => Number.parseInt(colour.slice(at, at + 2), 16))
+const hex = (parts: readonly number[]): string =>
+	`#${parts.map((part) => Math.round(part).toString(16).padStart(2, '0')).join('')}`
 
 /** @param colour such as #1f5f5b. @returns relative luminance, 0 (black) to 1 (white) */
 export function luminance(colour: string): number {
-	const [red = 0, green = 0, blue = 0] = partsOf(colour).map((part) => (part / 255 <= 0.04045 ? part / 255 / 12.92 : ((part / 255 + 0.055) / 1.055) ** 2.4))
+	const [red = 0, green = 0, blue = 0] = partsOf(colour).map((part) =>
+		part / 255 <= 0.04045 ? part / 255 / 12.92 : ((part / 255 + 0.055) / 1.055) ** 2.4,
+	)
 	return 0.2126 * red + 0.7152 * green + 0.0722 * blue
 }
 /** Contrast ratio of the colour against white, 1 to 21. */
@@ -24,6 +28,12 @@ export function textOn(colour: string): string {
 export function contrastWords(colour: string): { enough: boolean; says: string } {
 	const ratio = (Math.floor(ratioOnWhite(colour) * 10) / 10).toFixed(1)
 	return ratioOnWhite(colour) < leastRatio
-		? { enough: false, says: `Contrast on white is ${ratio} to 1; text needs ${leastRatio} to 1 (WCAG 2.2). The documents print text in the darker ${textOn(colour)} instead.` }
-		: { enough: true, says: `Contrast on white is ${ratio} to 1; enough for text (WCAG 2.2 asks ${leastRatio} to 1).` }
+		? {
+				enough: false,
+				says: `Contrast on white is ${ratio} to 1; text needs ${leastRatio} to 1 (WCAG 2.2). The documents print text in the darker ${textOn(colour)} instead.`,
+			}
+		: {
+				enough: true,
+				says: `Contrast on white is ${ratio} to 1; enough for text (WCAG 2.2 asks ${leastRatio} to 1).`,
+			}
 }

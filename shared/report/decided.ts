@@ -3,21 +3,52 @@ import type { Assessment, FeatureWish } from '../assessment.ts'
 import { type Decisions, standingLine } from '../decisions.ts'
 import type { Finding } from '../finding.ts'
 
-export interface StandingLine { id: string; says: string; level: Finding['level']; topic: Finding['topic']; finding?: Finding }
+export interface StandingLine {
+	id: string
+	says: string
+	level: Finding['level']
+	topic: Finding['topic']
+	finding?: Finding
+}
 
 export function standingLines(assessment: Assessment, decisions: Decisions): StandingLine[] {
 	const kept = assessment.findings.flatMap((finding): StandingLine[] => {
 		const decision = standingLine(decisions, finding.id, finding.says)
 		if (decision?.choice === 'drop') return []
-		return [{ id: finding.id, says: decision?.choice === 'change' && decision.says ? decision.says : finding.says, level: finding.level, topic: finding.topic, finding }]
+		return [
+			{
+				id: finding.id,
+				says: decision?.choice === 'change' && decision.says ? decision.says : finding.says,
+				level: finding.level,
+				topic: finding.topic,
+				finding,
+			},
+		]
 	})
-	const own = decisions.lines.filter((line) => line.choice === 'add' && line.says).map((line): StandingLine => ({ id: line.findingId, says: line.says ?? '', level: 'advise', topic: 'footwear' }))
+	const own = decisions.lines
+		.filter((line) => line.choice === 'add' && line.says)
+		.map(
+			(line): StandingLine => ({
+				id: line.findingId,
+				says: line.says ?? '',
+				level: 'advise',
+				topic: 'footwear',
+			}),
+		)
 	return [...kept, ...own]
 }
 /** Seek or avoid as decided, one row a feature, with every reason. */
-export function standingWishes(wishes: readonly FeatureWish[], kind: 'seek' | 'avoid', decisions: Decisions): { feature: FeatureWish['feature']; wishes: FeatureWish[] }[] {
-	const dropped = new Set(decisions.lines.filter((line) => line.choice === 'drop').map((line) => line.findingId))
+export function standingWishes(
+	wishes: readonly FeatureWish[],
+	kind: 'seek' | 'avoid',
+	decisions: Decisions,
+): { feature: FeatureWish['feature']; wishes: FeatureWish[] }[] {
+	const dropped = new Set(
+		decisions.lines.filter((line) => line.choice === 'drop').map((line) => line.findingId),
+	)
 	const rows = new Map<FeatureWish['feature'], FeatureWish[]>()
-	for (const wish of wishes) if (!dropped.has(`${kind}.${wish.feature}`)) rows.set(wish.feature, [...(rows.get(wish.feature) ?? []), wish])
+	for (const wish of wishes)
+		if (!dropped.has(`${kind}.${wish.feature}`))
+			rows.set(wish.feature, [...(rows.get(wish.feature) ?? []), wish])
 	return [...rows].map(([feature, list]) => ({ feature, wishes: list }))
 }

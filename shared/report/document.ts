@@ -4,22 +4,61 @@ export type Tone = 'body' | 'small' | 'strong' | 'lead'
 export const patterns = ['plain', 'rising', 'falling', 'dots', 'bars', 'grid'] as const
 export type Pattern = (typeof patterns)[number]
 /** The pattern of a pair goes with its letter: A is plain, B rises to the right, C falls; the same on paper and on the screen. */
-export const patternOfLetter = (letter: string): Pattern => patterns[Math.max(0, letter.charCodeAt(0) - 65) % patterns.length] ?? 'plain'
+export const patternOfLetter = (letter: string): Pattern =>
+	patterns[Math.max(0, letter.charCodeAt(0) - 65) % patterns.length] ?? 'plain'
 /** A cell of a wall chart: what is worn in large print, when in ordinary print. */
-export interface ChartCell { text: string; below?: string; pattern?: Pattern; /** What is worn after it, behind its pattern. */ after?: string }
+export interface ChartCell {
+	text: string
+	below?: string
+	pattern?: Pattern /** What is worn after it, behind its pattern. */
+	after?: string
+}
 export type Block =
 	| { kind: 'heading'; text: string; level?: 1 | 2; newPage?: boolean }
 	| { kind: 'text'; text: string; tone?: Tone }
 	| { kind: 'list'; ordered?: boolean; items: string[] }
 	| { kind: 'actions'; items: { what: string; when: string; who: string }[] }
 	| { kind: 'alert'; title: string; text: string }
-	| { kind: 'table'; caption: string; head: string[]; rows: string[][]; widths?: (number | 'auto' | '*')[] }
-	| { kind: 'chart'; caption: string; head: string[]; rows: ChartCell[][]; widths: (number | '*')[] }
-	| { kind: 'figure'; caption: string; alternative: string; svg: string; widthPt: number; heightPt: number }
+	| {
+			kind: 'table'
+			caption: string
+			head: string[]
+			rows: string[][]
+			widths?: (number | 'auto' | '*')[]
+	  }
+	| {
+			kind: 'chart'
+			caption: string
+			head: string[]
+			rows: ChartCell[][]
+			widths: (number | '*')[]
+	  }
+	| {
+			kind: 'figure'
+			caption: string
+			alternative: string
+			svg: string
+			widthPt: number
+			heightPt: number
+	  }
 	/** On a page of its own, never scaled: one millimetre drawn is one millimetre on paper. */
-	| { kind: 'true-size'; caption: string; alternative: string; svg: string; widthMm: number; heightMm: number }
+	| {
+			kind: 'true-size'
+			caption: string
+			alternative: string
+			svg: string
+			widthMm: number
+			heightMm: number
+	  }
 	| { kind: 'signature'; name: string; registration: string; date: string }
-export interface Letterhead { clinicName: string; address: string[]; phone?: string; email?: string; colour: string; logo?: { mediaType: 'image/png' | 'image/jpeg' | 'image/svg+xml'; base64: string } }
+export interface Letterhead {
+	clinicName: string
+	address: string[]
+	phone?: string
+	email?: string
+	colour: string
+	logo?: { mediaType: 'image/png' | 'image/jpeg' | 'image/svg+xml'; base64: string }
+}
 export type Paper = 'A4' | 'Letter' | 'A3'
 export interface LwDocument {
 	title: string

@@ -5,7 +5,13 @@
  */
 import type { BoneSite } from '../visit/terms.ts'
 
-export interface BoneSiteRow { site: BoneSite; risk: 'high' | 'low'; deep?: true; screen: string; source: string }
+export interface BoneSiteRow {
+	site: BoneSite
+	risk: 'high' | 'low'
+	deep?: true
+	screen: string
+	source: string
+}
 const memory = 'common practice (from memory)'
 export const boneSiteRows: readonly BoneSiteRow[] = [
 	{ site: 'navicular', risk: 'high', screen: 'Press the top of the navicular. A plain film shows about one in three; MRI nearly all.', source: 'Am Fam Physician 2003;67:85' },

@@ -7,11 +7,26 @@ type Group = NonNullable<Screening['diabeticFoot']>
 export type DiabeticFoot = NonNullable<Group['left']>
 
 /** @returns the highest level that the answers establish, and whether an unasked question could still raise it */
-export function diabeticRisk(foot: DiabeticFoot, renalReplacement: Tri): { risk: DiabeticRisk; complete: boolean } {
+export function diabeticRisk(
+	foot: DiabeticFoot,
+	renalReplacement: Tri,
+): { risk: DiabeticRisk; complete: boolean } {
 	const { callus, deformity, neuropathy, ischaemia } = foot
 	const levels: [DiabeticRisk, Tri][] = [
-		['active', anyOf(foot.ulcer, foot.infection, foot.criticalIschaemia, foot.gangrene, foot.hotRedSwollen)],
-		['high', anyOf(foot.previousUlcer, foot.amputation, renalReplacement, allOf(neuropathy, ischaemia), allOf(anyOf(neuropathy, ischaemia), anyOf(callus, deformity)))],
+		[
+			'active',
+			anyOf(foot.ulcer, foot.infection, foot.criticalIschaemia, foot.gangrene, foot.hotRedSwollen),
+		],
+		[
+			'high',
+			anyOf(
+				foot.previousUlcer,
+				foot.amputation,
+				renalReplacement,
+				allOf(neuropathy, ischaemia),
+				allOf(anyOf(neuropathy, ischaemia), anyOf(callus, deformity)),
+			),
+		],
 		['moderate', anyOf(deformity, neuropathy, ischaemia)],
 	]
 	const at = levels.findIndex(([, holds]) => holds === true)

@@ -35,7 +35,14 @@ export const flagRows: readonly FlagRow[] = [
 ]
 
 type Recorded = NonNullable<Visit['conditions']>[number]
-export interface ConditionRow { condition: Recorded['condition']; statuses: readonly Recorded['status'][]; action: Action; says: string; source: string; strength: Strength }
+export interface ConditionRow {
+	condition: Recorded['condition']
+	statuses: readonly Recorded['status'][]
+	action: Action
+	says: string
+	source: string
+	strength: Strength
+}
 /** Recorded conditions that by themselves call for somebody else. */
 export const conditionRows: readonly ConditionRow[] = [
 	{ condition: 'navicular-stress-fracture', statuses: ['current'], action: 'imaging', says: 'Current navicular stress fracture: no impact; imaging and medical care first.', source: 'Am Fam Physician 2003;67:85', strength: 'expert' },

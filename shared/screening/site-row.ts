@@ -2,4 +2,5 @@ import type { BoneSite } from '../visit/terms.ts'
 import { type BoneSiteRow, boneSiteRows } from './bone-sites.table.ts'
 
 /** What is held of a site; undefined where none was named. */
-export const siteRow = (site: BoneSite | undefined): BoneSiteRow | undefined => boneSiteRows.find((one) => one.site === site)
+export const siteRow = (site: BoneSite | undefined): BoneSiteRow | undefined =>
+	boneSiteRows.find((one) => one.site === site)

@@ -3,14 +3,18 @@ import type { SizeLabel, SizingResult } from '../assessment.ts'
 import { below } from '../normal.ts'
 
 const mmPerUkSize = 127 / 15
-const lastChildSize = 13.5, wrapSizes = 13
+const lastChildSize = 13.5,
+	wrapSizes = 13
 
 /**
  * Probability that the label is right, and the likelier of its two neighbours with its probability.
  * @param uk the UK label; @param sem standard error of the length to fit, mm
  * @returns probabilities 0 to 1; of two neighbours equally likely the larger size is named
  */
-export function labelConfidence(uk: SizeLabel, sem: number): Required<Pick<SizingResult, 'sizeConfidence' | 'nextSize'>> {
+export function labelConfidence(
+	uk: SizeLabel,
+	sem: number,
+): Required<Pick<SizingResult, 'sizeConfidence' | 'nextSize'>> {
 	// On one running scale, so that 1 adult follows 13.5 child.
 	const run = uk.scale === 'child' ? 0 : wrapSizes
 	const probability = (label: number): number => {
@@ -21,5 +25,13 @@ export function labelConfidence(uk: SizeLabel, sem: number): Required<Pick<Sizin
 	const [smaller, larger] = [here - 0.5, here + 0.5]
 	const next = probability(smaller) > probability(larger) + 1e-12 ? smaller : larger
 	const child = next <= lastChildSize
-	return { sizeConfidence: probability(here), nextSize: { system: 'uk', label: child ? next : next - wrapSizes, scale: child ? 'child' : 'adult', probability: probability(next) } }
+	return {
+		sizeConfidence: probability(here),
+		nextSize: {
+			system: 'uk',
+			label: child ? next : next - wrapSizes,
+			scale: child ? 'child' : 'adult',
+			probability: probability(next),
+		},
+	}
 }

@@ -8,9 +8,11 @@ export function dayNumber(isoDate: string): number {
 	return Date.UTC(year!, month! - 1, day!) / 86_400_000
 }
 /** The ISO date of a number of days from the epoch. */
-export const dateOfDay = (day: number): string => new Date(day * 86_400_000).toISOString().slice(0, 10)
+export const dateOfDay = (day: number): string =>
+	new Date(day * 86_400_000).toISOString().slice(0, 10)
 /** The ISO date a number of days after another. */
-export const addDays = (isoDate: string, days: number): string => dateOfDay(dayNumber(isoDate) + Math.round(days))
+export const addDays = (isoDate: string, days: number): string =>
+	dateOfDay(dayNumber(isoDate) + Math.round(days))
 /** Decimal age in years: days / 365.25 (the convention of the maturity equations). */
 export function decimalAgeYears(birthDate: string, date: string): number {
 	return (dayNumber(date) - dayNumber(birthDate)) / 365.25
@@ -21,7 +23,20 @@ export function ageYears(birthDate: string, date: string): number {
 	return date.slice(5) < birthDate.slice(5) ? years - 1 : years
 }
 
-const months = ['January', 'February', 'March', 'April', 'May', 'June', 'July', 'August', 'September', 'October', 'November', 'December']
+const months = [
+	'January',
+	'February',
+	'March',
+	'April',
+	'May',
+	'June',
+	'July',
+	'August',
+	'September',
+	'October',
+	'November',
+	'December',
+]
 /** An ISO date (or the date part of an ISO time) as '8 November 1999', free of the order of figures. */
 export function dayInWords(iso: string): string {
 	const [year, month, day] = iso.slice(0, 10).split('-').map(Number)

@@ -17,13 +17,32 @@ export interface NumberFieldMeta {
 }
 
 /** A number with hard limits [min, max], soft limits, unit and label, all read back from its meta. */
-export function measure(title: string, unit: string, hard: [number, number], soft: [number, number] = hard, digits = 0) {
-	return z.number().min(hard[0]).max(hard[1]).meta({ title, unit, softMin: soft[0], softMax: soft[1], digits })
+export function measure(
+	title: string,
+	unit: string,
+	hard: [number, number],
+	soft: [number, number] = hard,
+	digits = 0,
+) {
+	return z
+		.number()
+		.min(hard[0])
+		.max(hard[1])
+		.meta({ title, unit, softMin: soft[0], softMax: soft[1], digits })
 }
 
 /** A count or score: a whole number inside [min, max]. */
-export function count(title: string, unit: string, hard: [number, number], soft: [number, number] = hard) {
-	return z.int().min(hard[0]).max(hard[1]).meta({ title, unit, softMin: soft[0], softMax: soft[1], digits: 0 })
+export function count(
+	title: string,
+	unit: string,
+	hard: [number, number],
+	soft: [number, number] = hard,
+) {
+	return z
+		.int()
+		.min(hard[0])
+		.max(hard[1])
+		.meta({ title, unit, softMin: soft[0], softMax: soft[1], digits: 0 })
 }
 
 /** A measure that may be taken once or several times: absent means not measured. */

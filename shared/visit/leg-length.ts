@@ -3,5 +3,10 @@ import type { Visit } from './visit.ts'
 
 /** The recorded answer; failing that, a current leg-length condition counts as symptoms. */
 export function legLengthSymptomatic(visit: Visit): boolean {
-	return visit.body?.legLengthSymptoms ?? (visit.conditions ?? []).some((one) => one.condition === 'leg-length-difference' && one.status === 'current')
+	return (
+		visit.body?.legLengthSymptoms ??
+		(visit.conditions ?? []).some(
+			(one) => one.condition === 'leg-length-difference' && one.status === 'current',
+		)
+	)
 }

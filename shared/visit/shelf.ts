@@ -18,8 +18,20 @@ export const studShapes = ['round', 'blade', 'oval'] as const
 
 /** A stud's centre on the normalised sole: x along the inside length from the heel, y across half the ball width of the sole. */
 export const studSchema = z.strictObject({
-	xFraction: measure('Stud, from heel (0) to toe (1) of the inside length', 'fraction', [0, 1], [0, 1], 3),
-	yFraction: measure('Stud, from inner edge (-1) to outer edge (1)', 'fraction', [-1, 1], [-1, 1], 3),
+	xFraction: measure(
+		'Stud, from heel (0) to toe (1) of the inside length',
+		'fraction',
+		[0, 1],
+		[0, 1],
+		3,
+	),
+	yFraction: measure(
+		'Stud, from inner edge (-1) to outer edge (1)',
+		'fraction',
+		[-1, 1],
+		[-1, 1],
+		3,
+	),
 	shape: choice('Stud shape', studShapes),
 	heightMm: measure('Stud height', 'mm', [0.5, 25], [3, 19], 1),
 	removable: z.boolean().meta({ title: 'Stud comes out' }),
@@ -32,7 +44,11 @@ export const shelfSizeSchema = z.strictObject({
 	fitting: text('Fitting', 12).optional(),
 })
 export const modelSchema = z.strictObject({
-	id: z.string().trim().regex(/^[a-z0-9][a-z0-9-]{0,39}$/, 'small letters, digits and hyphens, at most 40').meta({ title: 'Model id' }),
+	id: z
+		.string()
+		.trim()
+		.regex(/^[a-z0-9][a-z0-9-]{0,39}$/, 'small letters, digits and hyphens, at most 40')
+		.meta({ title: 'Model id' }),
 	name: text('Name', 80),
 	sole: choice('Sole', soles),
 	codes: z.array(choice('Code', codes)).max(8).optional(),
@@ -73,19 +89,29 @@ export type Shelf = z.infer<typeof shelfSchema>
 
 /** Offset of a model, heel stack less forefoot stack, mm; undefined where either is not recorded. */
 export function offsetOf(model: Model): number | undefined {
-	return model.heelStackMm === undefined || model.forefootStackMm === undefined ? undefined : Math.round((model.heelStackMm - model.forefootStackMm) * 10) / 10
+	return model.heelStackMm === undefined || model.forefootStackMm === undefined
+		? undefined
+		: Math.round((model.heelStackMm - model.forefootStackMm) * 10) / 10
 }
 /** What no single field can say of itself: an id used twice, a size listed twice. */
 export function shelfProblems(shelf: Shelf): Problem[] {
 	const problems: Problem[] = []
 	const ids = new Set<string>()
 	for (const [index, model] of shelf.models.entries()) {
-		if (ids.has(model.id)) problems.push({ path: `models.${index}.id`, message: `used twice, given "${model.id}", allowed: an id of its own for each model` })
+		if (ids.has(model.id))
+			problems.push({
+				path: `models.${index}.id`,
+				message: `used twice, given "${model.id}", allowed: an id of its own for each model`,
+			})
 		ids.add(model.id)
 		const seen = new Set<string>()
 		for (const [at, size] of model.sizes.entries()) {
 			const key = `${size.system} ${size.label} ${size.fitting ?? ''}`.trim()
-			if (seen.has(key)) problems.push({ path: `models.${index}.sizes.${at}.label`, message: `listed twice, given ${key}, allowed: each size and fitting once` })
+			if (seen.has(key))
+				problems.push({
+					path: `models.${index}.sizes.${at}.label`,
+					message: `listed twice, given ${key}, allowed: each size and fitting once`,
+				})
 			seen.add(key)
 		}
 	}
@@ -93,10 +119,27 @@ export function shelfProblems(shelf: Shelf): Problem[] {
 }
 /** Reads a shelf from JSON data. Never throws for bad data: each problem is named with its path. */
 export function parseShelf(input: unknown): Parsed<Shelf> {
-	if (input === null || typeof input !== 'object' || Array.isArray(input)) return { ok: false, problems: [{ path: '(file)', message: `not a shelf, given ${Array.isArray(input) ? 'a list' : String(input)}, allowed: an object with format "lastwright-shelf"` }] }
+	if (input === null || typeof input !== 'object' || Array.isArray(input))
+		return {
+			ok: false,
+			problems: [
+				{
+					path: '(file)',
+					message: `not a shelf, given ${Array.isArray(input) ? 'a list' : String(input)}, allowed: an object with format "lastwright-shelf"`,
+				},
+			],
+		}
 	const { format, version } = input as { format?: unknown; version?: unknown }
 	if (format === 'lastwright-shelf' && typeof version === 'number' && version > 1)
-		return { ok: false, problems: [{ path: 'version', message: `a version of the future, given ${version}, allowed: 1 (open this file with a newer Lastwright)` }] }
+		return {
+			ok: false,
+			problems: [
+				{
+					path: 'version',
+					message: `a version of the future, given ${version}, allowed: 1 (open this file with a newer Lastwright)`,
+				},
+			],
+		}
 	const result = shelfSchema.safeParse(input)
 	if (!result.success) return { ok: false, problems: problemsOf(result.error, input) }
 	const problems = shelfProblems(result.data)

@@ -1,7 +1,20 @@
 /** Visit file, version 1: the only definition of what a clinician records at a visit. */
 import { z } from 'zod'
 import { choice, count, isoDate, measure, repeats, sides, text, yesNo } from './fields.ts'
-import { boneSites, codes, conditions, damages, endFeels, firstRays, forefeet, sexes, sizeSystems, soles, statuses, surfaces } from './terms.ts'
+import {
+	boneSites,
+	codes,
+	conditions,
+	damages,
+	endFeels,
+	firstRays,
+	forefeet,
+	sexes,
+	sizeSystems,
+	soles,
+	statuses,
+	surfaces,
+} from './terms.ts'
 
 const email = (title: string) => z.email().nullable().optional().meta({ title })
 
@@ -11,7 +24,14 @@ export const playerSchema = z.strictObject({
 	birthDate: isoDate('Birth date'),
 	sex: choice('Sex', sexes),
 	club: text('Club', 120).optional(),
-	guardian: z.strictObject({ name: text('Guardian name', 120), relation: text('Relation', 60).optional(), email: email('Guardian e-mail'), phone: text('Guardian phone', 40).optional() }).optional(),
+	guardian: z
+		.strictObject({
+			name: text('Guardian name', 120),
+			relation: text('Relation', 60).optional(),
+			email: email('Guardian e-mail'),
+			phone: text('Guardian phone', 40).optional(),
+		})
+		.optional(),
 	email: email('E-mail'),
 	phone: text('Phone', 40).optional(),
 })
@@ -26,10 +46,23 @@ export const playSchema = z.strictObject({
 	trainingsPerWeek: measure('Trainings a week', 'count', [0, 21], [0, 10], 1).optional(),
 	organisedHoursPerWeek: measure('Organised sport', 'h/week', [0, 60], [0, 25], 1).optional(),
 	freePlayHoursPerWeek: measure('Free play', 'h/week', [0, 80], [0, 40], 1).optional(),
-	monthsPerYearInOneSport: measure('Months a year in this one sport', 'months', [0, 12], [0, 12]).optional(),
+	monthsPerYearInOneSport: measure(
+		'Months a year in this one sport',
+		'months',
+		[0, 12],
+		[0, 12],
+	).optional(),
 	daysOffPerWeek: measure('Days a week without sport', 'days', [0, 7], [0, 7]).optional(),
 	/** Session load a day (effort 0 to 10 times minutes), seven days a week from the date on. */
-	weeks: z.array(z.strictObject({ from: isoDate('Week from'), days: z.array(measure('Session load', 'effort x min', [0, 6000], [0, 2000])).length(7) })).max(60).optional(),
+	weeks: z
+		.array(
+			z.strictObject({
+				from: isoDate('Week from'),
+				days: z.array(measure('Session load', 'effort x min', [0, 6000], [0, 2000])).length(7),
+			}),
+		)
+		.max(60)
+		.optional(),
 })
 
 export const bodySchema = z.strictObject({
@@ -40,12 +73,21 @@ export const bodySchema = z.strictObject({
 	fatherStatureCm: measure("Father's stature", 'cm', [120, 230], [150, 210], 1).optional(),
 	parentStatures: choice('Parent statures', ['reported', 'measured']).optional(),
 	growthOrHormoneTreatment: yesNo('Growth disorder, steroid or hormone treatment'),
-	legLengthDifferenceMm: measure('Leg-length difference, shorter side', 'mm', [0, 80], [0, 25]).optional(),
+	legLengthDifferenceMm: measure(
+		'Leg-length difference, shorter side',
+		'mm',
+		[0, 80],
+		[0, 25],
+	).optional(),
 	shorterLeg: choice('Shorter leg', ['left', 'right']).optional(),
 	legLengthReason: text('Reason to correct the leg-length difference', 200).optional(),
 	legLengthSymptoms: yesNo('Symptoms put down to the leg-length difference'),
 	legLengthYears: measure('Years the difference has been there', 'years', [0, 100]).optional(),
-	legLengthCompensation: choice('Compensation in the spine', ['none', 'side-bending', 'bony']).optional(),
+	legLengthCompensation: choice('Compensation in the spine', [
+		'none',
+		'side-bending',
+		'bony',
+	]).optional(),
 	puberty: choice('Maturity', ['before', 'during', 'after']).optional(),
 	beighton: count('Beighton score', '/9', [0, 9]).optional(),
 	hypermobilityHistory: count('Hypermobility history, yes answers', '/5', [0, 5]).optional(),
@@ -81,7 +123,9 @@ export const postureSchema = sides({
 	firstRay: choice('First ray', firstRays).optional(),
 	forefoot: choice('Forefoot to rearfoot', forefeet).optional(),
 	supinationResistance: choice('Supination resistance', ['low', 'usual', 'high']).optional(),
-	firstMtpDegNonWeightBearing: repeats(measure('First MTP, off the ground', 'deg', [0, 120], [20, 100], 1)),
+	firstMtpDegNonWeightBearing: repeats(
+		measure('First MTP, off the ground', 'deg', [0, 120], [20, 100], 1),
+	),
 	jackTestDeg: repeats(measure('First MTP, standing', 'deg', [0, 90], [0, 60], 1)),
 	heelRises: count('Heel rises', 'count', [0, 150], [0, 60]).optional(),
 })
@@ -99,15 +143,21 @@ export const injurySchema = z.strictObject({
 	daysAgo: measure('Days since the injury', 'days', [0, 3650], [0, 60]).optional(),
 	malleolarZonePain: yesNo('Pain in the malleolar zone'),
 	midfootZonePain: yesNo('Pain in the midfoot zone'),
-	tenderLateralMalleolus: yesNo('Bone tenderness, lateral malleolus (posterior edge, distal 6 cm, or tip)'),
-	tenderMedialMalleolus: yesNo('Bone tenderness, medial malleolus (posterior edge, distal 6 cm, or tip)'),
+	tenderLateralMalleolus: yesNo(
+		'Bone tenderness, lateral malleolus (posterior edge, distal 6 cm, or tip)',
+	),
+	tenderMedialMalleolus: yesNo(
+		'Bone tenderness, medial malleolus (posterior edge, distal 6 cm, or tip)',
+	),
 	tenderNavicular: yesNo('Bone tenderness, navicular'),
 	tenderFifthMetatarsalBase: yesNo('Bone tenderness, base of fifth metatarsal'),
 	unableToBearWeightThen: yesNo('Unable to bear weight at once after the injury'),
 	unableToBearWeightNow: yesNo('Unable to take four steps now'),
 	pregnant: yesNo('Pregnant'),
 	cannotBeAssessed: yesNo('Intoxicated, head injury, distracting injury or cannot follow the test'),
-	swellingOrOpenSkin: yesNo('Swelling too great to feel the bone, open skin, or seen before for this injury'),
+	swellingOrOpenSkin: yesNo(
+		'Swelling too great to feel the bone, open skin, or seen before for this injury',
+	),
 })
 export const wellsSchema = z.strictObject({
 	activeCancer: yesNo('Active cancer (treated within 6 months, or palliative)'),
@@ -115,7 +165,13 @@ export const wellsSchema = z.strictObject({
 	bedriddenOrSurgery: yesNo('Bedridden 3 days or more, or major surgery within 12 weeks'),
 	deepVeinTenderness: yesNo('Tenderness along the deep veins'),
 	entireLegSwollen: yesNo('Entire leg swollen'),
-	calfDifferenceCm: measure('Calf larger than the other side', 'cm', [0, 30], [0, 10], 1).optional(),
+	calfDifferenceCm: measure(
+		'Calf larger than the other side',
+		'cm',
+		[0, 30],
+		[0, 10],
+		1,
+	).optional(),
 	pittingOedema: yesNo('Pitting oedema, symptomatic leg only'),
 	collateralVeins: yesNo('Collateral superficial veins (not varicose)'),
 	previousDvt: yesNo('Previous deep vein thrombosis'),
@@ -131,17 +187,27 @@ export const generalFlagShape = {
 	spreadingInfection: yesNo('Spreading skin infection or discharge'),
 	calfSuspicion: yesNo('Swollen, painful calf: clot suspected'),
 	breathlessOrChestPain: yesNo('Breathless, chest pain, coughing blood or collapse'),
-	achillesRuptureSuspected: yesNo('Sudden calf or Achilles pop, or no foot movement on calf squeeze'),
-	syndesmosisSuspected: yesNo('High ankle sprain signs (tender syndesmosis with squeeze, rotation pain or cannot hop)'),
-	lisfrancSuspected: yesNo('Midfoot pain after twist or axial load with plantar bruise or failed single heel rise'),
-	boneStressHighRisk: yesNo('Focal bone pain: navicular, fifth metatarsal, sesamoid, medial malleolus, talus, second metatarsal base'),
+	achillesRuptureSuspected: yesNo(
+		'Sudden calf or Achilles pop, or no foot movement on calf squeeze',
+	),
+	syndesmosisSuspected: yesNo(
+		'High ankle sprain signs (tender syndesmosis with squeeze, rotation pain or cannot hop)',
+	),
+	lisfrancSuspected: yesNo(
+		'Midfoot pain after twist or axial load with plantar bruise or failed single heel rise',
+	),
+	boneStressHighRisk: yesNo(
+		'Focal bone pain: navicular, fifth metatarsal, sesamoid, medial malleolus, talus, second metatarsal base',
+	),
 	boneStressLowRisk: yesNo('Focal bone pain at another foot or shin bone'),
 	limpUnexplained: yesNo('Limp for more than a week without a diagnosis'),
 	lumpOrSwelling: yesNo('Unexplained or enlarging lump or bony swelling'),
 	coldPaleFoot: yesNo('Cold, pale foot, or no pulse'),
 	exertionalTightness: yesNo('Tight leg with numb foot on exercise'),
 	activeFootUlcer: yesNo('Open ulcer or wound on the foot'),
-	morningStiffness: yesNo('Morning stiffness over 30 minutes, or swollen toes, or bilateral heel pain'),
+	morningStiffness: yesNo(
+		'Morning stiffness over 30 minutes, or swollen toes, or bilateral heel pain',
+	),
 	periodsAbsent: yesNo('Periods absent for three cycles or more, or not begun by 15 years'),
 	unintendedWeightLoss: yesNo('Weight loss, or falling off the growth curve'),
 	rigidFlatFoot: yesNo('Rigid flat foot, or one-sided high arch'),
@@ -156,7 +222,9 @@ export const boneStressSchema = z.strictObject({
 	focalTenderness: yesNo('Tender at one point on the bone'),
 	loadPain: yesNo('Pain that comes with load and eases with rest'),
 	nightPain: yesNo('Pain at this bone at night or at rest'),
-	hopPain: yesNo('Focal bone pain in ten single-leg hops (do not hop with rest pain, a high-risk site, or hip or groin pain)'),
+	hopPain: yesNo(
+		'Focal bone pain in ten single-leg hops (do not hop with rest pain, a high-risk site, or hip or groin pain)',
+	),
 	weeksOfPain: measure('Weeks of pain', 'weeks', [0, 520], [0, 26]).optional(),
 })
 export const achillesSchema = z.strictObject({
@@ -207,14 +275,24 @@ export const tumourSchema = z.strictObject({
 	enlargingLump: yesNo('Lump that grows'),
 })
 const feltAt = (place: string) => yesNo(`10 g monofilament felt: ${place}`)
-export const neurologicalSchema = sides({ feltHallux: feltAt('underside of the big toe'), feltFirstHead: feltAt('under the first metatarsal head'), feltFifthHead: feltAt('under the fifth metatarsal head') }).extend({
+export const neurologicalSchema = sides({
+	feltHallux: feltAt('underside of the big toe'),
+	feltFirstHead: feltAt('under the first metatarsal head'),
+	feltFifthHead: feltAt('under the fifth metatarsal head'),
+}).extend({
 	gettingWorse: yesNo('Loss of feeling or strength that is getting worse'),
 	saddleOrBladder: yesNo('Saddle numbness, or change of bladder or bowel'),
 })
 export const vascularSchema = sides({
 	noDorsalisPedis: yesNo('No pulse on the top of the foot'),
 	noPosteriorTibial: yesNo('No pulse behind the inner ankle'),
-	anklePressureIndex: measure('Ankle-brachial pressure index', 'ratio', [0, 2.5], [0.4, 1.5], 2).optional(),
+	anklePressureIndex: measure(
+		'Ankle-brachial pressure index',
+		'ratio',
+		[0, 2.5],
+		[0.4, 1.5],
+		2,
+	).optional(),
 	restPain: yesNo('Pain at rest in a cold or pale foot'),
 }).extend({ tightLegWithFootDrop: yesNo('Tight, painful leg now with numb foot or foot drop') })
 export const diabeticFootSchema = sides({
@@ -229,13 +307,25 @@ export const diabeticFootSchema = sides({
 	criticalIschaemia: yesNo('Critical lack of blood now'),
 	gangrene: yesNo('Gangrene'),
 	hotRedSwollen: yesNo('Hot, red, swollen foot, with or without pain'),
-}).extend({ renalReplacement: yesNo('Dialysis or kidney transplant'), limbOrLifeThreat: yesNo('Limb or life in danger') })
+}).extend({
+	renalReplacement: yesNo('Dialysis or kidney transplant'),
+	limbOrLifeThreat: yesNo('Limb or life in danger'),
+})
 export const lowEnergySchema = z.strictObject({
 	periodsMissed: measure('Periods missed in a row', 'periods', [0, 60], [0, 12]).optional(),
 	periodsNotBegun: yesNo('Periods not begun'),
-	highRiskBoneStress: count('Bone stress injuries of hip neck, sacrum or pelvis in two years', 'count', [0, 20]).optional(),
+	highRiskBoneStress: count(
+		'Bone stress injuries of hip neck, sacrum or pelvis in two years',
+		'count',
+		[0, 20],
+	).optional(),
 	otherBoneStress: count('Other bone stress injuries in two years', 'count', [0, 20]).optional(),
-	monthsLostToBoneStress: measure('Months lost to bone stress in two years', 'months', [0, 24], [0, 12]).optional(),
+	monthsLostToBoneStress: measure(
+		'Months lost to bone stress in two years',
+		'months',
+		[0, 24],
+		[0, 12],
+	).optional(),
 	offGrowthCurve: yesNo('Falling off the growth curve'),
 })
 export const inflammatorySchema = z.strictObject({
@@ -245,11 +335,25 @@ export const inflammatorySchema = z.strictObject({
 	skinNailEye: yesNo('Psoriasis, nail changes or inflamed eye'),
 })
 export const unfoldedShape = {
-	boneStress: boneStressSchema.optional(), achilles: achillesSchema.optional(), syndesmosis: syndesmosisSchema.optional(), lisfranc: lisfrancSchema.optional(), infection: infectionSchema.optional(),
-	limp: limpSchema.optional(), tumour: tumourSchema.optional(), neurological: neurologicalSchema.optional(), vascular: vascularSchema.optional(), diabeticFoot: diabeticFootSchema.optional(),
-	lowEnergy: lowEnergySchema.optional(), inflammatory: inflammatorySchema.optional(),
+	boneStress: boneStressSchema.optional(),
+	achilles: achillesSchema.optional(),
+	syndesmosis: syndesmosisSchema.optional(),
+	lisfranc: lisfrancSchema.optional(),
+	infection: infectionSchema.optional(),
+	limp: limpSchema.optional(),
+	tumour: tumourSchema.optional(),
+	neurological: neurologicalSchema.optional(),
+	vascular: vascularSchema.optional(),
+	diabeticFoot: diabeticFootSchema.optional(),
+	lowEnergy: lowEnergySchema.optional(),
+	inflammatory: inflammatorySchema.optional(),
 }
-export const screeningSchema = z.strictObject({ injury: injurySchema.optional(), wells: wellsSchema.optional(), ...unfoldedShape, ...generalFlagShape })
+export const screeningSchema = z.strictObject({
+	injury: injurySchema.optional(),
+	wells: wellsSchema.optional(),
+	...unfoldedShape,
+	...generalFlagShape,
+})
 
 export const pairSchema = z.strictObject({
 	id: text('Pair', 40),
@@ -258,7 +362,13 @@ export const pairSchema = z.strictObject({
 	sizeSystem: choice('Size system', sizeSystems).optional(),
 	size: measure('Size', 'label', [0, 420], [0, 60], 1).optional(),
 	insideLengthMm: measure('Inside length', 'mm', [90, 420], [150, 350], 1).optional(),
-	heelToForefootOffsetMm: measure('Offset, heel to forefoot', 'mm', [-10, 30], [0, 15], 1).optional(),
+	heelToForefootOffsetMm: measure(
+		'Offset, heel to forefoot',
+		'mm',
+		[-10, 30],
+		[0, 15],
+		1,
+	).optional(),
 	heelLiftMm: measure('Heel raise inside', 'mm', [0, 25], [0, 12], 1).optional(),
 	damage: z.array(choice('Damage', damages)).max(8).optional(),
 	brokenIn: yesNo('Broken in'),
@@ -267,7 +377,11 @@ export const pairSchema = z.strictObject({
 	lifeMinutes: measure('Expected life', 'min', [60, 100000], [3000, 12000]).optional(),
 	dryingHours: measure('Drying time', 'h', [0, 168], [4, 96]).optional(),
 	/** One letter by which the wall chart and the calendar name the pair. */
-	letter: z.string().regex(/^[A-Z]$/, 'one capital letter A to Z').optional().meta({ title: 'Letter' }),
+	letter: z
+		.string()
+		.regex(/^[A-Z]$/, 'one capital letter A to Z')
+		.optional()
+		.meta({ title: 'Letter' }),
 	/** A new pair, to be broken in from this day on; not worn before it. */
 	newFrom: isoDate('New, worn from').optional(),
 	/** In the clinic's own currency. */
@@ -278,10 +392,16 @@ export const pairSchema = z.strictObject({
 	shareMaxPercent: measure('Share of training, at most', '%', [0, 100], [0, 100]).optional(),
 	studHeightMm: measure('Longest stud', 'mm', [0, 40], [3, 21], 1).optional(),
 	/** Days on which the pair is lent, lost or at the mender; the last day included. */
-	unavailable: z.array(z.strictObject({ from: isoDate('From'), to: isoDate('To') })).max(20).optional(),
+	unavailable: z
+		.array(z.strictObject({ from: isoDate('From'), to: isoDate('To') }))
+		.max(20)
+		.optional(),
 	note: text('Note', 500).optional(),
 })
-const startTime = z.string().regex(/^([01]\d|2[0-3]):[0-5]\d$/, 'a time HH:MM, 00:00 to 23:59').meta({ title: 'Start' })
+const startTime = z
+	.string()
+	.regex(/^([01]\d|2[0-3]):[0-5]\d$/, 'a time HH:MM, 00:00 to 23:59')
+	.meta({ title: 'Start' })
 const sessionShape = {
 	start: startTime.optional(),
 	minutes: measure('Minutes', 'min', [1, 600], [20, 180]),
@@ -314,7 +434,15 @@ export const sessionSchema = z.strictObject({
 export const patternSchema = z.strictObject({
 	...sessionShape,
 	id: text('Pattern id', 80),
-	weekday: choice('Weekday', ['monday', 'tuesday', 'wednesday', 'thursday', 'friday', 'saturday', 'sunday']),
+	weekday: choice('Weekday', [
+		'monday',
+		'tuesday',
+		'wednesday',
+		'thursday',
+		'friday',
+		'saturday',
+		'sunday',
+	]),
 	from: isoDate('From').optional(),
 	to: isoDate('To').optional(),
 })
@@ -365,4 +493,6 @@ export type Pattern = z.infer<typeof patternSchema>
 export type PatternException = z.infer<typeof exceptionSchema>
 export type Season = z.infer<typeof seasonSchema>
 export type Side = 'left' | 'right'
-export type SideOf<K extends 'feet' | 'ankles' | 'posture'> = NonNullable<NonNullable<Visit[K]>['left']>
+export type SideOf<K extends 'feet' | 'ankles' | 'posture'> = NonNullable<
+	NonNullable<Visit[K]>['left']
+>

@@ -7,15 +7,29 @@ import { seasonBench } from './season.ts'
 import { squadBench } from './squad.ts'
 import { ownTemporary } from '../temporary.ts'
 
-interface Line { name: string; value: number; unit: string; limit: number }
-const benches: Record<string, () => Promise<Line[]>> = { season: seasonBench, match: matchBench, squad: squadBench, report: reportBench, records: recordsBench, pace: paceBench }
+interface Line {
+	name: string
+	value: number
+	unit: string
+	limit: number
+}
+const benches: Record<string, () => Promise<Line[]>> = {
+	season: seasonBench,
+	match: matchBench,
+	squad: squadBench,
+	report: reportBench,
+	records: recordsBench,
+	pace: paceBench,
+}
 const clearUp = ownTemporary()
 const asked = process.argv.slice(2)
 for (const [name, run] of Object.entries(benches)) {
 	if (asked.length > 0 && !asked.includes(name)) continue
 	for (const line of await run()) {
 		const over = line.value > line.limit
-		process.stdout.write(`${line.name}: ${line.value.toFixed(4)} ${line.unit} (${Number.isFinite(line.limit) ? `limit ${line.limit}` : 'no limit'})${over ? ' OVER' : ''}\n`)
+		process.stdout.write(
+			`${line.name}: ${line.value.toFixed(4)} ${line.unit} (${Number.isFinite(line.limit) ? `limit ${line.limit}` : 'no limit'})${over ? ' OVER' : ''}\n`,
+		)
 		if (over) process.exitCode = 1
 	}
 }

@@ -13,7 +13,8 @@ import { parseVisit } from '../../shared/visit/parse.ts'
 /** Times the bare text; own budget of the program. */
 const mostRatio = 3
 const runs = 15
-const json = (name: string) => JSON.parse(readFileSync(new URL(`../../assets/demo/${name}`, import.meta.url), 'utf8'))
+const json = (name: string) =>
+	JSON.parse(readFileSync(new URL(`../../assets/demo/${name}`, import.meta.url), 'utf8'))
 /** Median time of a call, ms, after five to warm it. */
 async function median(run: () => Promise<unknown>): Promise<number> {
 	for (let at = 0; at < 5; at++) await run()
@@ -25,19 +26,45 @@ async function median(run: () => Promise<unknown>): Promise<number> {
 	}
 	return times.toSorted((a, b) => a - b)[Math.floor(runs / 2)] ?? Number.NaN
 }
-export async function reportBench(): Promise<{ name: string; value: number; unit: string; limit: number }[]> {
+export async function reportBench(): Promise<
+	{ name: string; value: number; unit: string; limit: number }[]
+> {
 	const parsed = parseVisit(json('visit-adolescent.json'))
 	if (!parsed.ok) throw new Error(JSON.stringify(parsed.problems))
-	const document = playerReport({ visit: parsed.value, assessment: assess(parsed.value), decisions: noDecisions, clinic: clinicSchema.parse(json('clinic.json')), signedAt: undefined, draft: true })
+	const document = playerReport({
+		visit: parsed.value,
+		assessment: assess(parsed.value),
+		decisions: noDecisions,
+		clinic: clinicSchema.parse(json('clinic.json')),
+		signedAt: undefined,
+		draft: true,
+	})
 	const allowed = new Set<string>(Object.values(fontFiles))
 	pdfmake.setUrlAccessPolicy(() => false)
 	pdfmake.setLocalAccessPolicy((path) => allowed.has(path))
 	pdfmake.addFonts({ Noto: fontFiles })
-	const bare = () => pdfmake.createPdf({ content: textsOfDocument(document), defaultStyle: { font: 'Noto', fontSize: 10 }, info: { creationDate: new Date(document.createdAt) } }).getBuffer()
+	const bare = () =>
+		pdfmake
+			.createPdf({
+				content: textsOfDocument(document),
+				defaultStyle: { font: 'Noto', fontSize: 10 },
+				info: { creationDate: new Date(document.createdAt) },
+			})
+			.getBuffer()
 	const bareMs = await median(bare)
 	const reportMs = await median(() => renderPdf(document))
 	return [
-		{ name: 'player report, warm, against its bare text in pdfmake', value: reportMs / bareMs, unit: 'times', limit: mostRatio },
-		{ name: 'player report, warm (for comparison)', value: reportMs, unit: 'ms', limit: Number.POSITIVE_INFINITY },
+		{
+			name: 'player report, warm, against its bare text in pdfmake',
+			value: reportMs / bareMs,
+			unit: 'times',
+			limit: mostRatio,
+		},
+		{
+			name: 'player report, warm (for comparison)',
+			value: reportMs,
+			unit: 'ms',
+			limit: Number.POSITIVE_INFINITY,
+		},
 	]
 }

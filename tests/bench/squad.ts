@@ -11,14 +11,29 @@ import { parseVisit } from '../../shared/visit/parse.ts'
 /** s for 40 reports on 2 cores: the budget of the program */
 const most = 20
 const players = 40
-export async function squadBench(): Promise<{ name: string; value: number; unit: string; limit: number }[]> {
-	const json = (name: string) => JSON.parse(readFileSync(new URL(`../../assets/demo/${name}`, import.meta.url), 'utf8'))
+export async function squadBench(): Promise<
+	{ name: string; value: number; unit: string; limit: number }[]
+> {
+	const json = (name: string) =>
+		JSON.parse(readFileSync(new URL(`../../assets/demo/${name}`, import.meta.url), 'utf8'))
 	const parsed = parseVisit(json('visit-adolescent.json'))
 	if (!parsed.ok) throw new Error(JSON.stringify(parsed.problems))
 	const clinic = clinicSchema.parse(json('clinic.json'))
 	const report = async (at: number): Promise<string> => {
-		const visit = { ...parsed.value, player: { ...parsed.value.player, givenName: `Player ${at + 1}` } }
-		const bytes = await renderPdf(playerReport({ visit, assessment: assess(visit), decisions: noDecisions, clinic, signedAt: '2027-01-20T12:00:00.000Z', draft: false }))
+		const visit = {
+			...parsed.value,
+			player: { ...parsed.value.player, givenName: `Player ${at + 1}` },
+		}
+		const bytes = await renderPdf(
+			playerReport({
+				visit,
+				assessment: assess(visit),
+				decisions: noDecisions,
+				clinic,
+				signedAt: '2027-01-20T12:00:00.000Z',
+				draft: false,
+			}),
+		)
 		return createHash('sha256').update(bytes).digest('hex')
 	}
 	/** Draws every report, `lanes` at a time. @returns seconds, and the digests in the order of the players */
@@ -26,14 +41,32 @@ export async function squadBench(): Promise<{ name: string; value: number; unit:
 		const digests: string[] = []
 		const from = performance.now()
 		let at = 0
-		await Promise.all(Array.from({ length: lanes }, async () => { while (at < players) { const own = at++; digests[own] = await report(own) } }))
+		await Promise.all(
+			Array.from({ length: lanes }, async () => {
+				while (at < players) {
+					const own = at++
+					digests[own] = await report(own)
+				}
+			}),
+		)
 		return { seconds: (performance.now() - from) / 1000, digests }
 	}
 	const alone = await draw(1)
 	const together = await draw(pdfLanes)
-	if (together.digests.join() !== alone.digests.join()) throw new Error('Reports drawn by two threads differ from those drawn by one.')
+	if (together.digests.join() !== alone.digests.join())
+		throw new Error('Reports drawn by two threads differ from those drawn by one.')
 	return [
-		{ name: `squad day: ${players} reports, ${pdfLanes} at a time`, value: together.seconds, unit: 's', limit: most },
-		{ name: `squad day: ${players} reports, one after another (for comparison, no limit)`, value: alone.seconds, unit: 's', limit: Number.POSITIVE_INFINITY },
+		{
+			name: `squad day: ${players} reports, ${pdfLanes} at a time`,
+			value: together.seconds,
+			unit: 's',
+			limit: most,
+		},
+		{
+			name: `squad day: ${players} reports, one after another (for comparison, no limit)`,
+			value: alone.seconds,
+			unit: 's',
+			limit: Number.POSITIVE_INFINITY,
+		},
 	]
 }

@@ -25,30 +25,89 @@ function plant(files: Record<string, string>): string {
 		mkdirSync(dirname(join(folder, name)), { recursive: true })
 		writeFileSync(join(folder, name), text)
 	}
-	const done = spawnSync(process.execPath, [join(root, 'node_modules/dependency-cruiser/bin/dependency-cruiser.mjs'), '--config', '.dependency-cruiser.cjs', 'shared', 'electron', 'renderer'], { cwd: folder, encoding: 'utf8' })
+	const done = spawnSync(
+		process.execPath,
+		[
+			join(root, 'node_modules/dependency-cruiser/bin/dependency-cruiser.mjs'),
+			'--config',
+			'.dependency-cruiser.cjs',
+			'shared',
+			'electron',
+			'renderer',
+		],
+		{ cwd: folder, encoding: 'utf8' },
+	)
 	return `${done.stdout}${done.stderr}`
 }
 
 describe('the import rule', () => {
 	it('accepts the one-way street', () =>
-		expect(plant({ 'shared/a.ts': "import { z } from 'zod'\nexport const a = z.number()\n", 'electron/b.ts': "import { a } from '../shared/a.ts'\nimport { readFileSync } from 'node:fs'\nexport const b = [a, readFileSync]\n" })).toContain('no dependency violations'))
+		expect(
+			plant({
+				'shared/a.ts': "import { z } from 'zod'\nexport const a = z.number()\n",
+				'electron/b.ts':
+					"import { a } from '../shared/a.ts'\nimport { readFileSync } from 'node:fs'\nexport const b = [a, readFileSync]\n",
+			}),
+		).toContain('no dependency violations'))
 	it.each([
-		['shared-is-pure', { 'shared/a.ts': "import { readFileSync } from 'node:fs'\nexport const a = readFileSync\n" }],
-		['shared-is-pure', { 'shared/a.ts': "import type { B } from '../electron/b.ts'\nexport type A = B\n", 'electron/b.ts': 'export type B = 1\n' }],
-		['screens-know-no-host', { 'renderer/a.ts': "import { b } from '../electron/b.ts'\nexport const a = b\n", 'electron/b.ts': 'export const b = 1\n' }],
-		['host-knows-no-screen', { 'electron/b.ts': "import { a } from '../renderer/a.ts'\nexport const b = a\n", 'renderer/a.ts': 'export const a = 1\n' }],
-		['rooms-meet-in-the-spine', { 'shared/ankle/a.ts': "import { s } from '../sizing/s.ts'\nexport const a = s\n", 'shared/sizing/s.ts': 'export const s = 1\n' }],
-		['only-the-shell-knows-electron', { 'electron/services/a.ts': "import { app } from 'electron'\nexport const a = app\n" }],
-	])('%s is named', (rule, files) => expect(plant(files as unknown as Record<string, string>)).toContain(rule))
+		[
+			'shared-is-pure',
+			{ 'shared/a.ts': "import { readFileSync } from 'node:fs'\nexport const a = readFileSync\n" },
+		],
+		[
+			'shared-is-pure',
+			{
+				'shared/a.ts': "import type { B } from '../electron/b.ts'\nexport type A = B\n",
+				'electron/b.ts': 'export type B = 1\n',
+			},
+		],
+		[
+			'screens-know-no-host',
+			{
+				'renderer/a.ts': "import { b } from '../electron/b.ts'\nexport const a = b\n",
+				'electron/b.ts': 'export const b = 1\n',
+			},
+		],
+		[
+			'host-knows-no-screen',
+			{
+				'electron/b.ts': "import { a } from '../renderer/a.ts'\nexport const b = a\n",
+				'renderer/a.ts': 'export const a = 1\n',
+			},
+		],
+		[
+			'rooms-meet-in-the-spine',
+			{
+				'shared/ankle/a.ts': "import { s } from '../sizing/s.ts'\nexport const a = s\n",
+				'shared/sizing/s.ts': 'export const s = 1\n',
+			},
+		],
+		[
+			'only-the-shell-knows-electron',
+			{ 'electron/services/a.ts': "import { app } from 'electron'\nexport const a = app\n" },
+		],
+	])('%s is named', (rule, files) =>
+		expect(plant(files as unknown as Record<string, string>)).toContain(rule),
+	)
 })
 
 describe('the types of the engine', () => {
-	it.each(['process.exit()', 'document.title', "setTimeout(() => {}, 1)", 'localStorage.clear()'])('know nothing of %s', (expression) => {
-		mkdirSync(join(folder, 'pure'), { recursive: true })
-		writeFileSync(join(folder, 'pure/a.ts'), `export const a = () => { ${expression} }\n`)
-		writeFileSync(join(folder, 'pure/tsconfig.json'), JSON.stringify({ extends: join(root, 'shared/tsconfig.json'), include: ['a.ts'] }))
-		const done = spawnSync(process.execPath, [join(root, 'node_modules/typescript-native/bin/tsc'), '-p', 'pure'], { cwd: folder, encoding: 'utf8' })
-		expect(done.status).not.toBe(0)
-		expect(done.stdout).toMatch(/Cannot find name/)
-	})
+	it.each(['process.exit()', 'document.title', 'setTimeout(() => {}, 1)', 'localStorage.clear()'])(
+		'know nothing of %s',
+		(expression) => {
+			mkdirSync(join(folder, 'pure'), { recursive: true })
+			writeFileSync(join(folder, 'pure/a.ts'), `export const a = () => { ${expression} }\n`)
+			writeFileSync(
+				join(folder, 'pure/tsconfig.json'),
+				JSON.stringify({ extends: join(root, 'shared/tsconfig.json'), include: ['a.ts'] }),
+			)
+			const done = spawnSync(
+				process.execPath,
+				[join(root, 'node_modules/typescript-native/bin/tsc'), '-p', 'pure'],
+				{ cwd: folder, encoding: 'utf8' },
+			)
+			expect(done.status).not.toBe(0)
+			expect(done.stdout).toMatch(/Cannot find name/)
+		},
+	)
 })

@@ -6,89 +6,184 @@ import type { Assessment } from '../../shared/assessment.ts'
 import { idPart } from '../../shared/finding.ts'
 import { rows } from '../../shared/protocol/rows.ts'
 import type { Visit } from '../../shared/visit/visit.ts'
-import { ankles, body, conditions, feet, footwear, numbers, play, player, postures, screening, validVisit } from './random-visit.ts'
+import {
+	ankles,
+	body,
+	conditions,
+	feet,
+	footwear,
+	numbers,
+	play,
+	player,
+	postures,
+	screening,
+	validVisit,
+} from './random-visit.ts'
 
-const visits = validVisit({ player, play, feet, ankles, posture: postures, body, conditions, footwear, screening })
+const visits = validVisit({
+	player,
+	play,
+	feet,
+	ankles,
+	posture: postures,
+	body,
+	conditions,
+	footwear,
+	screening,
+})
 /** The same player half a year before, or nothing. */
-const earlier = fc.option(validVisit({ player, feet, ankles, posture: postures, body, conditions, footwear }), { nil: undefined })
-const before = (visit: Visit, other: Visit | undefined): Visit[] => (other ? [{ ...other, player: visit.player, visitDate: '2026-03-02' }] : [])
-const roomsOf = ({ sizing, ankle, posture, growth }: Assessment) => [sizing, ankle, posture, ...(growth ? [growth] : [])]
-const resolves = ({ source, threshold, rule }: { source: string; threshold?: string; rule: string }) => {
+const earlier = fc.option(
+	validVisit({ player, feet, ankles, posture: postures, body, conditions, footwear }),
+	{ nil: undefined },
+)
+const before = (visit: Visit, other: Visit | undefined): Visit[] =>
+	other ? [{ ...other, player: visit.player, visitDate: '2026-03-02' }] : []
+const roomsOf = ({ sizing, ankle, posture, growth }: Assessment) => [
+	sizing,
+	ankle,
+	posture,
+	...(growth ? [growth] : []),
+]
+const resolves = ({
+	source,
+	threshold,
+	rule,
+}: {
+	source: string
+	threshold?: string
+	rule: string
+}) => {
 	expect(source, rule).not.toBe('')
 	expect(rule).not.toBe('')
-	if (threshold !== undefined) expect(Object.keys(rows), threshold).toContain(threshold.split(' = ')[0])
+	if (threshold !== undefined)
+		expect(Object.keys(rows), threshold).toContain(threshold.split(' = ')[0])
 }
 
 it('no number is NaN or infinite and no text says so, for any valid visit', () => {
-	fc.assert(fc.property(visits, earlier, (visit, other) => {
-		const assessment = assess(visit, before(visit, other))
-		expect(numbers(assessment).every(Number.isFinite)).toBe(true)
-		expect(JSON.stringify(assessment)).not.toMatch(/NaN|Infinity/)
-		expect(JSON.stringify(roomsOf(assessment))).not.toContain('undefined')
-	}))
+	fc.assert(
+		fc.property(visits, earlier, (visit, other) => {
+			const assessment = assess(visit, before(visit, other))
+			expect(numbers(assessment).every(Number.isFinite)).toBe(true)
+			expect(JSON.stringify(assessment)).not.toMatch(/NaN|Infinity/)
+			expect(JSON.stringify(roomsOf(assessment))).not.toContain('undefined')
+		}),
+	)
 })
 it('every basis has a source, and a threshold it names is a row of the protocol', () => {
-	fc.assert(fc.property(visits, earlier, (visit, other) => {
-		const assessment = assess(visit, before(visit, other))
-		for (const one of assessment.findings) resolves(one.basis)
-		for (const one of roomsOf(assessment).flatMap((room) => room.workings)) resolves(one.basis)
-	}))
+	fc.assert(
+		fc.property(visits, earlier, (visit, other) => {
+			const assessment = assess(visit, before(visit, other))
+			for (const one of assessment.findings) resolves(one.basis)
+			for (const one of roomsOf(assessment).flatMap((room) => room.workings)) resolves(one.basis)
+		}),
+	)
 })
 it('every working has lines of plain characters, and ids are kebab-case and used once', () => {
-	fc.assert(fc.property(visits, earlier, (visit, other) => {
-		const rooms = roomsOf(assess(visit, before(visit, other)))
-		for (const ids of [rooms.flatMap((room) => room.findings), rooms.flatMap((room) => room.workings)].map((list) => list.map((one) => one.id))) {
-			expect(new Set(ids).size, ids.join(' ')).toBe(ids.length)
-			for (const id of ids) expect(id).toMatch(/^[a-z]+(\.[a-z0-9-]+)+$/)
-		}
-		for (const { id, lines, title } of rooms.flatMap((room) => room.workings)) {
-			expect(lines.length, id).toBeGreaterThan(0)
-			for (const line of [title, ...lines]) expect(line).toMatch(/^[ -~]+$/)
-		}
-	}))
+	fc.assert(
+		fc.property(visits, earlier, (visit, other) => {
+			const rooms = roomsOf(assess(visit, before(visit, other)))
+			for (const ids of [
+				rooms.flatMap((room) => room.findings),
+				rooms.flatMap((room) => room.workings),
+			].map((list) => list.map((one) => one.id))) {
+				expect(new Set(ids).size, ids.join(' ')).toBe(ids.length)
+				for (const id of ids) expect(id).toMatch(/^[a-z]+(\.[a-z0-9-]+)+$/)
+			}
+			for (const { id, lines, title } of rooms.flatMap((room) => room.workings)) {
+				expect(lines.length, id).toBeGreaterThan(0)
+				for (const line of [title, ...lines]) expect(line).toMatch(/^[ -~]+$/)
+			}
+		}),
+	)
 })
 it('what stands in a result has a working', () => {
-	fc.assert(fc.property(visits, (visit) => {
-		const { sizing, ankle, posture, growth } = assess(visit)
-		const has = (room: { workings: { id: string }[] } | undefined, id: string, shown: unknown) => { if (shown !== undefined) expect(room!.workings.map((one) => one.id)).toContain(id) }
-		for (const id of ['fit-length', 'mondopoint', 'size-jpcm', 'size-eu', 'size-uk', 'size-usmen', 'size-uswomen', 'size-uschild', 'size-au', 'inside-boots', 'inside-trainers', 'confidence']) has(sizing, `sizing.${id}`, sizing.fitLengthMm)
-		for (const side of ['left', 'right'] as const) {
-			has(sizing, `sizing.arch-length.${side}`, sizing[side].archLengthMm)
-			has(sizing, `sizing.length-z.${side}`, sizing[side].lengthZ)
-			has(sizing, `sizing.width-z.${side}`, sizing[side].widthForLengthZ)
-			has(sizing, `sizing.girth-z.${side}`, sizing[side].girthForLengthZ)
-			has(sizing, `sizing.jis.${side}`, sizing[side].fitting.jis)
-			has(sizing, `sizing.us-width.${side}`, sizing[side].fitting.us)
-			has(ankle, `ankle.band.${side}`, ankle[side].band === 'unknown' ? undefined : 1)
-			has(posture, `posture.fpi.${side}`, posture[side].fpi)
-			has(posture, `posture.first-mtp.${side}`, posture[side].firstMtp)
-			has(posture, `posture.heel-rises.${side}`, posture[side].heelRises)
-		}
-		has(ankle, 'ankle.heel-raise', ankle.heelRaiseMm)
-		has(ankle, 'ankle.asymmetry', ankle.asymmetryCm ?? ankle.asymmetryDeg)
-		has(posture, 'posture.beighton', posture.beighton)
-		has(posture, 'posture.leg-length', posture.legLength)
-		for (const [method, offset] of Object.entries(growth?.maturityOffsetYears ?? {})) has(growth, `growth.offset-${method.toLowerCase()}`, offset)
-		for (const [what, centile] of Object.entries(growth?.centiles ?? {})) has(growth, `growth.centile-${what}`, centile)
-		has(growth, 'growth.adult-stature', growth?.predictedAdultStatureCm)
-		has(growth, 'growth.foot-forecast', growth?.footForecast)
-		has(growth, 'growth.measure-again', growth?.measureAgainBy)
-	}))
+	fc.assert(
+		fc.property(visits, (visit) => {
+			const { sizing, ankle, posture, growth } = assess(visit)
+			const has = (
+				room: { workings: { id: string }[] } | undefined,
+				id: string,
+				shown: unknown,
+			) => {
+				if (shown !== undefined) expect(room!.workings.map((one) => one.id)).toContain(id)
+			}
+			for (const id of [
+				'fit-length',
+				'mondopoint',
+				'size-jpcm',
+				'size-eu',
+				'size-uk',
+				'size-usmen',
+				'size-uswomen',
+				'size-uschild',
+				'size-au',
+				'inside-boots',
+				'inside-trainers',
+				'confidence',
+			])
+				has(sizing, `sizing.${id}`, sizing.fitLengthMm)
+			for (const side of ['left', 'right'] as const) {
+				has(sizing, `sizing.arch-length.${side}`, sizing[side].archLengthMm)
+				has(sizing, `sizing.length-z.${side}`, sizing[side].lengthZ)
+				has(sizing, `sizing.width-z.${side}`, sizing[side].widthForLengthZ)
+				has(sizing, `sizing.girth-z.${side}`, sizing[side].girthForLengthZ)
+				has(sizing, `sizing.jis.${side}`, sizing[side].fitting.jis)
+				has(sizing, `sizing.us-width.${side}`, sizing[side].fitting.us)
+				has(ankle, `ankle.band.${side}`, ankle[side].band === 'unknown' ? undefined : 1)
+				has(posture, `posture.fpi.${side}`, posture[side].fpi)
+				has(posture, `posture.first-mtp.${side}`, posture[side].firstMtp)
+				has(posture, `posture.heel-rises.${side}`, posture[side].heelRises)
+			}
+			has(ankle, 'ankle.heel-raise', ankle.heelRaiseMm)
+			has(ankle, 'ankle.asymmetry', ankle.asymmetryCm ?? ankle.asymmetryDeg)
+			has(posture, 'posture.beighton', posture.beighton)
+			has(posture, 'posture.leg-length', posture.legLength)
+			for (const [method, offset] of Object.entries(growth?.maturityOffsetYears ?? {}))
+				has(growth, `growth.offset-${method.toLowerCase()}`, offset)
+			for (const [what, centile] of Object.entries(growth?.centiles ?? {}))
+				has(growth, `growth.centile-${what}`, centile)
+			has(growth, 'growth.adult-stature', growth?.predictedAdultStatureCm)
+			has(growth, 'growth.foot-forecast', growth?.footForecast)
+			has(growth, 'growth.measure-again', growth?.measureAgainBy)
+		}),
+	)
 })
 /** The rooms that draw on each group of measures: their findings may change with it, those of all others may not go. */
-const drawnBy = { feet: ['sizing', 'footwear', 'growth', 'insert'], ankles: ['ankle', 'footwear', 'insert'], posture: ['posture', 'footwear', 'insert'], body: ['growth', 'loading', 'posture', 'ankle', 'footwear', 'insert'], play: ['loading', 'footwear'], screening: ['screening', 'insert'], footwear: ['footwear', 'ankle', 'growth'] } as const
+const drawnBy = {
+	feet: ['sizing', 'footwear', 'growth', 'insert'],
+	ankles: ['ankle', 'footwear', 'insert'],
+	posture: ['posture', 'footwear', 'insert'],
+	body: ['growth', 'loading', 'posture', 'ankle', 'footwear', 'insert'],
+	play: ['loading', 'footwear'],
+	screening: ['screening', 'insert'],
+	footwear: ['footwear', 'ankle', 'growth'],
+} as const
 it('adding a group of measures never removes a finding about another', () => {
-	fc.assert(fc.property(visits, fc.constantFrom(...(Object.keys(drawnBy) as (keyof typeof drawnBy)[])), (visit, group) => {
-		const { [group]: _, ...without } = visit
-		const after = new Set(assess(visit).findings.map((one) => one.id))
-		for (const one of assess(without as Visit).findings) {
-			// The lunge pair is checked against the geometry of the leg, which rests on foot length: it is about both.
-			if ((drawnBy[group] as readonly string[]).includes(one.topic) || one.id.startsWith('ankle.pair.')) continue
-			expect([...after], one.id).toContain(one.id)
-		}
-	}))
+	fc.assert(
+		fc.property(
+			visits,
+			fc.constantFrom(...(Object.keys(drawnBy) as (keyof typeof drawnBy)[])),
+			(visit, group) => {
+				const { [group]: _, ...without } = visit
+				const after = new Set(assess(visit).findings.map((one) => one.id))
+				for (const one of assess(without as Visit).findings) {
+					// The lunge pair is checked against the geometry of the leg, which rests on foot length: it is about both.
+					if (
+						(drawnBy[group] as readonly string[]).includes(one.topic) ||
+						one.id.startsWith('ankle.pair.')
+					)
+						continue
+					expect([...after], one.id).toContain(one.id)
+				}
+			},
+		),
+	)
 })
 it('a typed text becomes a part of an id', () => {
-	fc.assert(fc.property(fc.string(), fc.nat(19), (typed, index) => { expect(idPart(typed, index)).toMatch(/^[a-z0-9]+(-[a-z0-9]+)*$/) }))
+	fc.assert(
+		fc.property(fc.string(), fc.nat(19), (typed, index) => {
+			expect(idPart(typed, index)).toMatch(/^[a-z0-9]+(-[a-z0-9]+)*$/)
+		}),
+	)
 	expect(idPart('a', 0)).not.toBe(idPart('A', 1))
 })

@@ -4,25 +4,73 @@ import { growth } from '../../shared/growth/growth.ts'
 import { openProtocol } from '../../shared/protocol/protocol.ts'
 import type { Visit } from '../../shared/visit/visit.ts'
 
-const numbers = (value: unknown): number[] => (typeof value === 'number' ? [value] : value && typeof value === 'object' ? Object.values(value).flatMap(numbers) : [])
+const numbers = (value: unknown): number[] =>
+	typeof value === 'number'
+		? [value]
+		: value && typeof value === 'object'
+			? Object.values(value).flatMap(numbers)
+			: []
 it('extreme bodies at every age', () => {
-	for (const sex of ['male', 'female'] as const) for (let year = 2009; year < 2026; year++) for (const statureCm of [70, 150, 240]) for (const massKg of [10, 50, 250]) {
-		const feet = (a: number, b: number): Visit => ({ format: 'lastwright-visit', version: 1, player: { givenName: 'A', familyName: 'B', birthDate: `${year}-05-02`, sex }, visitDate: '2027-01-20', body: { statureCm, sittingHeightCm: statureCm / 2, massKg, motherStatureCm: 160, fatherStatureCm: 175 }, feet: { left: { heelToToeMm: a }, right: { heelToToeMm: b } } })
-		const result = growth(feet(240, 245), [], openProtocol())
-		expect(numbers(result).every(Number.isFinite)).toBe(true)
-		expect(growth(feet(245, 240), [], openProtocol())).toEqual(result)
-	}
+	for (const sex of ['male', 'female'] as const)
+		for (let year = 2009; year < 2026; year++)
+			for (const statureCm of [70, 150, 240])
+				for (const massKg of [10, 50, 250]) {
+					const feet = (a: number, b: number): Visit => ({
+						format: 'lastwright-visit',
+						version: 1,
+						player: { givenName: 'A', familyName: 'B', birthDate: `${year}-05-02`, sex },
+						visitDate: '2027-01-20',
+						body: {
+							statureCm,
+							sittingHeightCm: statureCm / 2,
+							massKg,
+							motherStatureCm: 160,
+							fatherStatureCm: 175,
+						},
+						feet: { left: { heelToToeMm: a }, right: { heelToToeMm: b } },
+					})
+					const result = growth(feet(240, 245), [], openProtocol())
+					expect(numbers(result).every(Number.isFinite)).toBe(true)
+					expect(growth(feet(245, 240), [], openProtocol())).toEqual(result)
+				}
 })
 /** The tables and equations begin and end on whole and half years; days / 365.25 falls a little short of a birthday or past it. */
 it('every day within a week of a birthday and of a half year, from 3.5 to 20.5 years', () => {
-	for (const sex of ['male', 'female'] as const) for (let half = 7; half <= 41; half++) for (let day = -7; day <= 7; day++) for (const parentStatures of ['measured', 'reported'] as const) {
-		const visitDate = new Date(Date.UTC(2007 + Math.floor(half / 2), half % 2 === 0 ? 2 : 8, 1 + day)).toISOString().slice(0, 10)
-		const visit: Visit = { format: 'lastwright-visit', version: 1, player: { givenName: 'A', familyName: 'B', birthDate: '2007-03-01', sex }, visitDate, body: { statureCm: 150, sittingHeightCm: 78, massKg: 45, motherStatureCm: 160, fatherStatureCm: 175, parentStatures }, feet: { left: { heelToToeMm: 240 }, right: { heelToToeMm: 245 } } }
-		const result = growth(visit, [], openProtocol())
-		// an adult has no growth stage
-		if (!result) { expect(half * 6 + day / 30, visitDate).toBeGreaterThanOrEqual(18 * 12); continue }
-		expect(numbers(result).every(Number.isFinite), `${sex} ${visitDate}`).toBe(true)
-		// what is predicted is worked out in front of the reader, and nothing else is
-		expect(result.workings.some((one) => one.id === 'growth.adult-stature'), `${sex} ${visitDate}`).toBe(result.predictedAdultStatureCm !== undefined)
-	}
+	for (const sex of ['male', 'female'] as const)
+		for (let half = 7; half <= 41; half++)
+			for (let day = -7; day <= 7; day++)
+				for (const parentStatures of ['measured', 'reported'] as const) {
+					const visitDate = new Date(
+						Date.UTC(2007 + Math.floor(half / 2), half % 2 === 0 ? 2 : 8, 1 + day),
+					)
+						.toISOString()
+						.slice(0, 10)
+					const visit: Visit = {
+						format: 'lastwright-visit',
+						version: 1,
+						player: { givenName: 'A', familyName: 'B', birthDate: '2007-03-01', sex },
+						visitDate,
+						body: {
+							statureCm: 150,
+							sittingHeightCm: 78,
+							massKg: 45,
+							motherStatureCm: 160,
+							fatherStatureCm: 175,
+							parentStatures,
+						},
+						feet: { left: { heelToToeMm: 240 }, right: { heelToToeMm: 245 } },
+					}
+					const result = growth(visit, [], openProtocol())
+					// an adult has no growth stage
+					if (!result) {
+						expect(half * 6 + day / 30, visitDate).toBeGreaterThanOrEqual(18 * 12)
+						continue
+					}
+					expect(numbers(result).every(Number.isFinite), `${sex} ${visitDate}`).toBe(true)
+					// what is predicted is worked out in front of the reader, and nothing else is
+					expect(
+						result.workings.some((one) => one.id === 'growth.adult-stature'),
+						`${sex} ${visitDate}`,
+					).toBe(result.predictedAdultStatureCm !== undefined)
+				}
 })

@@ -4,7 +4,13 @@ import { describe, expect, it } from 'vitest'
 import { assess } from '../../shared/assess.ts'
 import type { InsertElement } from '../../shared/assessment.ts'
 import { elementRows } from '../../shared/insert/elements.ts'
-import { controlBarMm, type InsertMeasures, insertSheets, sheet, tooLarge } from '../../shared/insert/outline.ts'
+import {
+	controlBarMm,
+	type InsertMeasures,
+	insertSheets,
+	sheet,
+	tooLarge,
+} from '../../shared/insert/outline.ts'
 import { openProtocol } from '../../shared/protocol/protocol.ts'
 import { bothSides } from '../../shared/visit/sides.ts'
 import { conditions, firstRays, forefeet } from '../../shared/visit/terms.ts'
@@ -12,66 +18,242 @@ import { type Visit, visitSchema } from '../../shared/visit/visit.ts'
 
 const protocol = openProtocol()
 const side = fc.constantFrom('left' as const, 'right' as const, 'both' as const)
-const recorded = fc.array(fc.record({ condition: fc.constantFrom(...conditions), side, status: fc.constantFrom('current' as const, 'recovering' as const, 'past' as const) }), { maxLength: 6 })
-const foot = fc.record({ heelToToeMm: fc.integer({ min: 200, max: 310 }), heelToBallMm: fc.integer({ min: 140, max: 225 }), ballWidthMm: fc.integer({ min: 75, max: 120 }), heelWidthMm: fc.integer({ min: 45, max: 80 }) })
-const stance = fc.record({ fpi6: fc.array(fc.integer({ min: -2, max: 2 }), { minLength: 6, maxLength: 6 }), firstRay: fc.constantFrom(...firstRays), forefoot: fc.constantFrom(...forefeet), supinationResistance: fc.constantFrom('low' as const, 'usual' as const, 'high' as const), firstMtpDegNonWeightBearing: fc.integer({ min: 30, max: 90 }), jackTestDeg: fc.integer({ min: 5, max: 30 }) })
+const recorded = fc.array(
+	fc.record({
+		condition: fc.constantFrom(...conditions),
+		side,
+		status: fc.constantFrom('current' as const, 'recovering' as const, 'past' as const),
+	}),
+	{ maxLength: 6 },
+)
+const foot = fc.record({
+	heelToToeMm: fc.integer({ min: 200, max: 310 }),
+	heelToBallMm: fc.integer({ min: 140, max: 225 }),
+	ballWidthMm: fc.integer({ min: 75, max: 120 }),
+	heelWidthMm: fc.integer({ min: 45, max: 80 }),
+})
+const stance = fc.record({
+	fpi6: fc.array(fc.integer({ min: -2, max: 2 }), { minLength: 6, maxLength: 6 }),
+	firstRay: fc.constantFrom(...firstRays),
+	forefoot: fc.constantFrom(...forefeet),
+	supinationResistance: fc.constantFrom('low' as const, 'usual' as const, 'high' as const),
+	firstMtpDegNonWeightBearing: fc.integer({ min: 30, max: 90 }),
+	jackTestDeg: fc.integer({ min: 5, max: 30 }),
+})
 const both = <T>(one: fc.Arbitrary<T>) => fc.record({ left: one, right: one })
-const visits = fc.record({ conditions: recorded, feet: both(foot), posture: both(stance), massKg: fc.integer({ min: 25, max: 120 }), difference: fc.integer({ min: 0, max: 25 }), shorterLeg: fc.constantFrom('left' as const, 'right' as const), birthDate: fc.constantFrom('1995-01-01', '2015-01-01') }).map(({ massKg, difference, shorterLeg, birthDate, ...rest }): Visit => visitSchema.parse({ format: 'lastwright-visit', version: 1, player: { givenName: 'A', familyName: 'B', birthDate, sex: 'female' }, visitDate: '2027-01-20', ...rest, body: { massKg, legLengthDifferenceMm: difference, shorterLeg } }))
-const raises = (elements: readonly InsertElement[]) => elements.filter((one) => one.element === 'heel-raise' || one.element === 'leg-length-raise').reduce((sum, one) => sum + (one.value ?? 0), 0)
+const visits = fc
+	.record({
+		conditions: recorded,
+		feet: both(foot),
+		posture: both(stance),
+		massKg: fc.integer({ min: 25, max: 120 }),
+		difference: fc.integer({ min: 0, max: 25 }),
+		shorterLeg: fc.constantFrom('left' as const, 'right' as const),
+		birthDate: fc.constantFrom('1995-01-01', '2015-01-01'),
+	})
+	.map(
+		({ massKg, difference, shorterLeg, birthDate, ...rest }): Visit =>
+			visitSchema.parse({
+				format: 'lastwright-visit',
+				version: 1,
+				player: { givenName: 'A', familyName: 'B', birthDate, sex: 'female' },
+				visitDate: '2027-01-20',
+				...rest,
+				body: { massKg, legLengthDifferenceMm: difference, shorterLeg },
+			}),
+	)
+const raises = (elements: readonly InsertElement[]) =>
+	elements
+		.filter((one) => one.element === 'heel-raise' || one.element === 'leg-length-raise')
+		.reduce((sum, one) => sum + (one.value ?? 0), 0)
 
 describe('proposals', () => {
-	it('keep every raise together at 6 mm, every amount in its range, every element with a reason and a basis', () => fc.assert(fc.property(visits, (visit) => {
-		const { insert } = assess(visit)
-		for (const one of bothSides) {
-			expect(raises(insert[one].elements)).toBeLessThanOrEqual(6 + 1e-9)
-			expect(new Set(insert[one].elements.map((each) => each.element)).size).toBe(insert[one].elements.length)
-			for (const each of insert[one].elements) {
-				expect(each.because.length).toBeGreaterThan(0)
-				expect(each.basis.source.length).toBeGreaterThan(5)
-				if (each.value !== undefined && each.range && !each.element.endsWith('raise')) { expect(each.value).toBeGreaterThanOrEqual(each.range[0]); expect(each.value).toBeLessThanOrEqual(each.range[1]) }
-			}
-			if (insert[one].elements.some((each) => each.element.endsWith('skive'))) expect(insert[one].elements.find((each) => each.element === 'heel-cup')!.value).toBeGreaterThanOrEqual(14)
+	it('keep every raise together at 6 mm, every amount in its range, every element with a reason and a basis', () =>
+		fc.assert(
+			fc.property(visits, (visit) => {
+				const { insert } = assess(visit)
+				for (const one of bothSides) {
+					expect(raises(insert[one].elements)).toBeLessThanOrEqual(6 + 1e-9)
+					expect(new Set(insert[one].elements.map((each) => each.element)).size).toBe(
+						insert[one].elements.length,
+					)
+					for (const each of insert[one].elements) {
+						expect(each.because.length).toBeGreaterThan(0)
+						expect(each.basis.source.length).toBeGreaterThan(5)
+						if (each.value !== undefined && each.range && !each.element.endsWith('raise')) {
+							expect(each.value).toBeGreaterThanOrEqual(each.range[0])
+							expect(each.value).toBeLessThanOrEqual(each.range[1])
+						}
+					}
+					if (insert[one].elements.some((each) => each.element.endsWith('skive')))
+						expect(
+							insert[one].elements.find((each) => each.element === 'heel-cup')!.value,
+						).toBeGreaterThanOrEqual(14)
+				}
+			}),
+			{ numRuns: 150 },
+		))
+	it('never for shape alone: without a condition, a stiff ankle or a leg difference, nothing', () =>
+		fc.assert(
+			fc.property(visits, (visit) => {
+				const { insert } = assess({ ...visit, conditions: [], body: {} })
+				for (const one of bothSides)
+					expect(insert[one]).toEqual({ state: 'not-needed', stoppedBy: [], elements: [] })
+			}),
+			{ numRuns: 60 },
+		))
+	it('a warning sign on one limb stops that limb whatever else is recorded', () =>
+		fc.assert(
+			fc.property(visits, (visit) => {
+				const { insert, screening } = assess({
+					...visit,
+					screening: { achilles: { side: 'right', gap: true } },
+				})
+				expect(insert.right).toMatchObject({ state: 'stopped', elements: [] })
+				expect(screening.blockedSides).toContain('right')
+			}),
+			{ numRuns: 60 },
+		))
+	it('every usual amount lies in its usual range', () => {
+		for (const row of elementRows) {
+			expect(protocol.value(row.range[0]), row.element).toBeLessThanOrEqual(protocol.value(row.key))
+			expect(protocol.value(row.key), row.element).toBeLessThanOrEqual(protocol.value(row.range[1]))
 		}
-	}), { numRuns: 150 }))
-	it('never for shape alone: without a condition, a stiff ankle or a leg difference, nothing', () => fc.assert(fc.property(visits, (visit) => { const { insert } = assess({ ...visit, conditions: [], body: {} }); for (const one of bothSides) expect(insert[one]).toEqual({ state: 'not-needed', stoppedBy: [], elements: [] }) }), { numRuns: 60 }))
-	it('a warning sign on one limb stops that limb whatever else is recorded', () => fc.assert(fc.property(visits, (visit) => { const { insert, screening } = assess({ ...visit, screening: { achilles: { side: 'right', gap: true } } }); expect(insert.right).toMatchObject({ state: 'stopped', elements: [] }); expect(screening.blockedSides).toContain('right') }), { numRuns: 60 }))
-	it('every usual amount lies in its usual range', () => { for (const row of elementRows) { expect(protocol.value(row.range[0]), row.element).toBeLessThanOrEqual(protocol.value(row.key)); expect(protocol.value(row.key), row.element).toBeLessThanOrEqual(protocol.value(row.range[1])) } })
+	})
 	it('every row of the table is reached', () => {
 		const seen = new Set<string>()
-		for (const fpi of [-1, 0, 2]) for (const firstRay of firstRays) for (const forefoot of forefeet) for (const condition of conditions) for (const jackTestDeg of [5, 25]) {
-			const one = { fpi6: Array(6).fill(fpi), firstRay, forefoot, supinationResistance: 'high', firstMtpDegNonWeightBearing: 60, jackTestDeg }
-			if ((firstRay !== 'neutral' && forefoot !== 'neutral')) continue
-			for (const element of assess(visitSchema.parse({ format: 'lastwright-visit', version: 1, player: { givenName: 'A', familyName: 'B', birthDate: '1995-01-01', sex: 'male' }, visitDate: '2027-01-20', conditions: [{ condition, side: 'left', status: 'current' }], posture: { left: one } })).insert.left.elements) seen.add(element.element)
-		}
+		for (const fpi of [-1, 0, 2])
+			for (const firstRay of firstRays)
+				for (const forefoot of forefeet)
+					for (const condition of conditions)
+						for (const jackTestDeg of [5, 25]) {
+							const one = {
+								fpi6: Array(6).fill(fpi),
+								firstRay,
+								forefoot,
+								supinationResistance: 'high',
+								firstMtpDegNonWeightBearing: 60,
+								jackTestDeg,
+							}
+							if (firstRay !== 'neutral' && forefoot !== 'neutral') continue
+							for (const element of assess(
+								visitSchema.parse({
+									format: 'lastwright-visit',
+									version: 1,
+									player: { givenName: 'A', familyName: 'B', birthDate: '1995-01-01', sex: 'male' },
+									visitDate: '2027-01-20',
+									conditions: [{ condition, side: 'left', status: 'current' }],
+									posture: { left: one },
+								}),
+							).insert.left.elements)
+								seen.add(element.element)
+						}
 		expect(elementRows.map((one) => one.element).filter((one) => !seen.has(one))).toEqual([])
 	})
 })
 describe('the drawing at true size', () => {
-	const sizes = fc.record({ lengthMm: fc.integer({ min: 200, max: 265 }), ballLengthMm: fc.integer({ min: 130, max: 190 }), widthMm: fc.integer({ min: 70, max: 86 }), heelWidthMm: fc.integer({ min: 45, max: 68 }) })
-	const elements = (length: string): InsertElement[] => elementRows.map((row): InsertElement => ({ element: row.element, value: protocol.value(row.range[0]), unit: row.unit, where: 'both', says: '', because: [], basis: { rule: '', source: '', strength: 'practice' }, cautions: [] })).concat([{ element: 'length', choice: length, where: 'both', says: '', because: [], basis: { rule: '', source: '', strength: 'practice' }, cautions: [] }])
-	const draw = (left: InsertMeasures, right: InsertMeasures, length = 'full') => insertSheets({ left: { measures: left, elements: elements(length) }, right: { measures: right, elements: elements(length) } }, protocol)
-	const outline = (svg: string) => { const d = /<path d="([^"]+)" fill="#f4f7f6"/.exec(svg)![1]!; const all = [...d.matchAll(/-?\d+(\.\d+)?/g)].map((one) => Number(one[0])); return { xs: all.filter((_, at) => at % 2 === 0), ys: all.filter((_, at) => at % 2 === 1) } }
-	const anchors = (svg: string) => [...svg.matchAll(/<path d="([^"]+)" fill="#f4f7f6"/g)].map((one) => [...one[1]!.matchAll(/(-?[\d.]+) (-?[\d.]+)/g)].map((pair) => [Number(pair[1]), Number(pair[2])] as const))
-	it('is as long and as wide as the foot, in millimetres, with a 100 mm bar', () => fc.assert(fc.property(sizes, (m) => {
-		const { sheets } = draw(m, m)
-		for (const one of sheets) {
-			const { xs, ys } = outline(one.svg)
-			expect(Math.max(...ys) - Math.min(...ys)).toBeCloseTo(m.lengthMm, 1)
-			expect(Math.max(...xs) - Math.min(...xs)).toBeCloseTo(Math.max(m.widthMm, m.heelWidthMm), 1)
-			expect(one.svg).toContain(`H ${6 + controlBarMm}`)
-			expect(one.svg).toContain(`viewBox="0 0 ${/width="([\d.]+)mm"/.exec(one.svg)![1]}`)
-			expect(one.widthPt / one.widthMm).toBeCloseTo(72 / 25.4, 9)
-			expect(tooLarge(one)).toBe(one.widthMm > sheet.widthMm || one.heightMm > sheet.heightMm)
-		}
-	})))
-	it('right is the mirror of left', () => fc.assert(fc.property(sizes, (m) => {
-		const feet = draw(m, m).sheets.flatMap((one) => anchors(one.svg))
-		expect(feet).toHaveLength(2)
-		const [left, right] = feet as [(readonly [number, number])[], (readonly [number, number])[]]
-		const middle = (left[0]![0] + right[0]![0]) / 2
-		for (const [at, [x, y]] of left.entries()) { expect(2 * middle - x).toBeCloseTo(right[at]![0], 1); expect(right[at]![1]).toBeCloseTo(y, 2) }
-	})))
-	it('three-quarter ends behind the heads', () => { const m = { lengthMm: 260, ballLengthMm: 190, widthMm: 80, heelWidthMm: 60 }; const { ys } = outline(draw(m, m, 'three-quarter').sheets[0]!.svg); expect(Math.max(...ys) - Math.min(...ys)).toBeCloseTo(185, 1) })
-	it('a missing measure is named, never guessed', () => expect(insertSheets({ left: { measures: { lengthMm: 260, widthMm: 90 }, elements: elements('full') }, right: { measures: {}, elements: [] } }, protocol)).toEqual({ sheets: [], missing: [{ side: 'left', measures: ['heel to ball', 'heel width'] }] }))
-	it('says nothing the page font lacks', () => { for (const one of draw({ lengthMm: 260, ballLengthMm: 190, widthMm: 90, heelWidthMm: 60 }, {}).sheets) expect(one.svg).not.toMatch(/[^\x20-\x7e]/) })
+	const sizes = fc.record({
+		lengthMm: fc.integer({ min: 200, max: 265 }),
+		ballLengthMm: fc.integer({ min: 130, max: 190 }),
+		widthMm: fc.integer({ min: 70, max: 86 }),
+		heelWidthMm: fc.integer({ min: 45, max: 68 }),
+	})
+	const elements = (length: string): InsertElement[] =>
+		elementRows
+			.map(
+				(row): InsertElement => ({
+					element: row.element,
+					value: protocol.value(row.range[0]),
+					unit: row.unit,
+					where: 'both',
+					says: '',
+					because: [],
+					basis: { rule: '', source: '', strength: 'practice' },
+					cautions: [],
+				}),
+			)
+			.concat([
+				{
+					element: 'length',
+					choice: length,
+					where: 'both',
+					says: '',
+					because: [],
+					basis: { rule: '', source: '', strength: 'practice' },
+					cautions: [],
+				},
+			])
+	const draw = (left: InsertMeasures, right: InsertMeasures, length = 'full') =>
+		insertSheets(
+			{
+				left: { measures: left, elements: elements(length) },
+				right: { measures: right, elements: elements(length) },
+			},
+			protocol,
+		)
+	const outline = (svg: string) => {
+		const d = /<path d="([^"]+)" fill="#f4f7f6"/.exec(svg)![1]!
+		const all = [...d.matchAll(/-?\d+(\.\d+)?/g)].map((one) => Number(one[0]))
+		return { xs: all.filter((_, at) => at % 2 === 0), ys: all.filter((_, at) => at % 2 === 1) }
+	}
+	const anchors = (svg: string) =>
+		[...svg.matchAll(/<path d="([^"]+)" fill="#f4f7f6"/g)].map((one) =>
+			[...one[1]!.matchAll(/(-?[\d.]+) (-?[\d.]+)/g)].map(
+				(pair) => [Number(pair[1]), Number(pair[2])] as const,
+			),
+		)
+	it('is as long and as wide as the foot, in millimetres, with a 100 mm bar', () =>
+		fc.assert(
+			fc.property(sizes, (m) => {
+				const { sheets } = draw(m, m)
+				for (const one of sheets) {
+					const { xs, ys } = outline(one.svg)
+					expect(Math.max(...ys) - Math.min(...ys)).toBeCloseTo(m.lengthMm, 1)
+					expect(Math.max(...xs) - Math.min(...xs)).toBeCloseTo(
+						Math.max(m.widthMm, m.heelWidthMm),
+						1,
+					)
+					expect(one.svg).toContain(`H ${6 + controlBarMm}`)
+					expect(one.svg).toContain(`viewBox="0 0 ${/width="([\d.]+)mm"/.exec(one.svg)![1]}`)
+					expect(one.widthPt / one.widthMm).toBeCloseTo(72 / 25.4, 9)
+					expect(tooLarge(one)).toBe(one.widthMm > sheet.widthMm || one.heightMm > sheet.heightMm)
+				}
+			}),
+		))
+	it('right is the mirror of left', () =>
+		fc.assert(
+			fc.property(sizes, (m) => {
+				const feet = draw(m, m).sheets.flatMap((one) => anchors(one.svg))
+				expect(feet).toHaveLength(2)
+				const [left, right] = feet as [(readonly [number, number])[], (readonly [number, number])[]]
+				const middle = (left[0]![0] + right[0]![0]) / 2
+				for (const [at, [x, y]] of left.entries()) {
+					expect(2 * middle - x).toBeCloseTo(right[at]![0], 1)
+					expect(right[at]![1]).toBeCloseTo(y, 2)
+				}
+			}),
+		))
+	it('three-quarter ends behind the heads', () => {
+		const m = { lengthMm: 260, ballLengthMm: 190, widthMm: 80, heelWidthMm: 60 }
+		const { ys } = outline(draw(m, m, 'three-quarter').sheets[0]!.svg)
+		expect(Math.max(...ys) - Math.min(...ys)).toBeCloseTo(185, 1)
+	})
+	it('a missing measure is named, never guessed', () =>
+		expect(
+			insertSheets(
+				{
+					left: { measures: { lengthMm: 260, widthMm: 90 }, elements: elements('full') },
+					right: { measures: {}, elements: [] },
+				},
+				protocol,
+			),
+		).toEqual({
+			sheets: [],
+			missing: [{ side: 'left', measures: ['heel to ball', 'heel width'] }],
+		}))
+	it('says nothing the page font lacks', () => {
+		for (const one of draw({ lengthMm: 260, ballLengthMm: 190, widthMm: 90, heelWidthMm: 60 }, {})
+			.sheets)
+			expect(one.svg).not.toMatch(/[^\x20-\x7e]/)
+	})
 })

@@ -3,14 +3,46 @@ import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import type { Carried, CarriedDraft } from '../../shared/outreach/carried.ts'
 import { contestedConsents, joinFields } from '../../shared/outreach/heads.ts'
-import { type Coming, countsAgree, draftDigest, type Holding, playerOf, recordDigest, union, viewOf } from '../../shared/outreach/merge.ts'
+import {
+	type Coming,
+	countsAgree,
+	draftDigest,
+	type Holding,
+	playerOf,
+	recordDigest,
+	union,
+	viewOf,
+} from '../../shared/outreach/merge.ts'
 
 const at = (tick: number) => `2027-01-20T09:${String(tick % 60).padStart(2, '0')}:00.000Z`
-const player = (over: object = {}) => ({ playerId: 'p1', player: { givenName: 'Tui', familyName: 'Ashdown', birthDate: '2013-05-02', sex: 'male', ...over } })
-const record = (over: Partial<Carried>): Carried => ({ id: 'r', kind: 'player', at: at(over.tick ?? 1), origin: 'home', tick: 1, value: player(), about: 'p1', ...over })
+const player = (over: object = {}) => ({
+	playerId: 'p1',
+	player: {
+		givenName: 'Tui',
+		familyName: 'Ashdown',
+		birthDate: '2013-05-02',
+		sex: 'male',
+		...over,
+	},
+})
+const record = (over: Partial<Carried>): Carried => ({
+	id: 'r',
+	kind: 'player',
+	at: at(over.tick ?? 1),
+	origin: 'home',
+	tick: 1,
+	value: player(),
+	about: 'p1',
+	...over,
+})
 const base: Carried[] = [
 	record({ id: 'base', tick: 1 }),
-	record({ id: 'c0', kind: 'consent', tick: 2, value: { consentId: 'c0', purpose: 'photos', recipient: '', decision: 'permit' } }),
+	record({
+		id: 'c0',
+		kind: 'consent',
+		tick: 2,
+		value: { consentId: 'c0', purpose: 'photos', recipient: '', decision: 'permit' },
+	}),
 	record({ id: 's0', kind: 'shelf', tick: 3, value: { models: [] } }),
 ]
 delete base[2]!.about
@@ -19,14 +51,26 @@ const startDraft = draft('d1', 'as it went out')
 
 /** What one place may do with the copy it was given. */
 const deed = fc.oneof(
-	fc.record({ do: fc.constant('details' as const), field: fc.constantFrom('club', 'phone', 'givenName'), to: fc.constantFrom('a', 'b', 'c') }),
-	fc.record({ do: fc.constant('consent' as const), decision: fc.constantFrom('permit' as const, 'deny' as const), withdrawn: fc.boolean() }),
+	fc.record({
+		do: fc.constant('details' as const),
+		field: fc.constantFrom('club', 'phone', 'givenName'),
+		to: fc.constantFrom('a', 'b', 'c'),
+	}),
+	fc.record({
+		do: fc.constant('consent' as const),
+		decision: fc.constantFrom('permit' as const, 'deny' as const),
+		withdrawn: fc.boolean(),
+	}),
 	fc.record({ do: fc.constant('visit' as const), note: fc.string({ maxLength: 5 }) }),
 	fc.record({ do: fc.constant('shelf' as const), size: fc.nat(3) }),
 	fc.record({ do: fc.constant('draft' as const), words: fc.constantFrom('x', 'y', 'z') }),
 	fc.record({ do: fc.constant('sign draft' as const) }),
 	// an id clash or a record altered on the way
-	fc.record({ do: fc.constant('alter' as const), id: fc.constantFrom('base', 'c0', 'clash'), to: fc.constantFrom('q', 'r') }),
+	fc.record({
+		do: fc.constant('alter' as const),
+		id: fc.constantFrom('base', 'c0', 'clash'),
+		to: fc.constantFrom('q', 'r'),
+	}),
 )
 type Deed = typeof deed extends fc.Arbitrary<infer T> ? T : never
 function lived(origin: string, deeds: readonly Deed[]): Coming {
@@ -37,70 +81,214 @@ function lived(origin: string, deeds: readonly Deed[]): Coming {
 	let fields = {}
 	for (const one of deeds) {
 		const id = `${origin}-${++tick}`
-		if (one.do === 'details') { fields = { ...fields, [one.field]: one.to }; records.push(record({ id, origin, tick, follows: follow.player, value: player(fields) })); follow.player = id }
-		if (one.do === 'consent') { records.push(record({ id, kind: 'consent', origin, tick, follows: follow.consent, value: { consentId: id, purpose: 'photos', recipient: '', decision: one.decision, ...(one.withdrawn ? { withdrawn: '2027-01-20' } : {}) } })); follow.consent = id }
-		if (one.do === 'visit') records.push(record({ id, kind: 'visit', origin, tick, value: { visitId: id, note: one.note } }))
-		if (one.do === 'shelf') { records.push(record({ id, kind: 'shelf', origin, tick, follows: follow.shelf, value: { models: Array(one.size).fill(0) } })); follow.shelf = id }
+		if (one.do === 'details') {
+			fields = { ...fields, [one.field]: one.to }
+			records.push(record({ id, origin, tick, follows: follow.player, value: player(fields) }))
+			follow.player = id
+		}
+		if (one.do === 'consent') {
+			records.push(
+				record({
+					id,
+					kind: 'consent',
+					origin,
+					tick,
+					follows: follow.consent,
+					value: {
+						consentId: id,
+						purpose: 'photos',
+						recipient: '',
+						decision: one.decision,
+						...(one.withdrawn ? { withdrawn: '2027-01-20' } : {}),
+					},
+				}),
+			)
+			follow.consent = id
+		}
+		if (one.do === 'visit')
+			records.push(
+				record({ id, kind: 'visit', origin, tick, value: { visitId: id, note: one.note } }),
+			)
+		if (one.do === 'shelf') {
+			records.push(
+				record({
+					id,
+					kind: 'shelf',
+					origin,
+					tick,
+					follows: follow.shelf,
+					value: { models: Array(one.size).fill(0) },
+				}),
+			)
+			follow.shelf = id
+		}
 		if (one.do === 'draft' && drafts.length > 0) drafts = [draft('d1', `${origin} ${one.words}`)]
 		if (one.do === 'sign draft') drafts = []
 		if (one.do === 'alter') {
 			const found = records.findIndex((other) => other.id === one.id)
-			const altered = found < 0 ? record({ id: one.id, origin: 'home', tick: 5, value: player({ club: one.to }) }) : { ...records[found]!, value: { ...(records[found]!.value as object), club: one.to } }
+			const altered =
+				found < 0
+					? record({ id: one.id, origin: 'home', tick: 5, value: player({ club: one.to }) })
+					: { ...records[found]!, value: { ...(records[found]!.value as object), club: one.to } }
 			if (found < 0) records.push(altered)
 			else records[found] = altered
 		}
 	}
 	return { records, drafts, bases: [{ id: 'd1', digest: draftDigest(startDraft) }] }
 }
-const stores = fc.array(fc.array(deed, { maxLength: 6 }), { minLength: 1, maxLength: 4 }).map((all) => all.map((deeds, index) => lived(`laptop${index}`, deeds)))
+const stores = fc
+	.array(fc.array(deed, { maxLength: 6 }), { minLength: 1, maxLength: 4 })
+	.map((all) => all.map((deeds, index) => lived(`laptop${index}`, deeds)))
 const home = fc.array(deed, { maxLength: 4 }).map((deeds) => lived('home', deeds))
-const all = (at: Holding, order: readonly Coming[]) => order.reduce((now, one) => union(now, one), at)
-const shuffled = (list: readonly Coming[]) => fc.shuffledSubarray([...list], { minLength: list.length, maxLength: list.length })
+const all = (at: Holding, order: readonly Coming[]) =>
+	order.reduce((now, one) => union(now, one), at)
+const shuffled = (list: readonly Coming[]) =>
+	fc.shuffledSubarray([...list], { minLength: list.length, maxLength: list.length })
 
 describe('merging', () => {
 	test('any order of merging any set of stores gives the same state', () => {
-		fc.assert(fc.property(home, stores.chain((list) => fc.tuple(fc.constant(list), shuffled(list))), (at, [one, other]) => {
-			expect(viewOf(all(at, one))).toEqual(viewOf(all(at, other)))
-		}), { numRuns: 300 })
+		fc.assert(
+			fc.property(
+				home,
+				stores.chain((list) => fc.tuple(fc.constant(list), shuffled(list))),
+				(at, [one, other]) => {
+					expect(viewOf(all(at, one))).toEqual(viewOf(all(at, other)))
+				},
+			),
+			{ numRuns: 300 },
+		)
 	})
 	test('twice merged is once merged', () => {
-		fc.assert(fc.property(home, stores, (at, list) => {
-			const once = all(at, list)
-			const taken = new Set(list.flatMap((one) => one.drafts.map((draft) => `${draft.id} ${draftDigest(draft)}`)))
-			expect(viewOf(list.reduce((now, one) => union(now, one, taken), once))).toEqual(viewOf(once))
-		}), { numRuns: 200 })
+		fc.assert(
+			fc.property(home, stores, (at, list) => {
+				const once = all(at, list)
+				const taken = new Set(
+					list.flatMap((one) => one.drafts.map((draft) => `${draft.id} ${draftDigest(draft)}`)),
+				)
+				expect(viewOf(list.reduce((now, one) => union(now, one, taken), once))).toEqual(
+					viewOf(once),
+				)
+			}),
+			{ numRuns: 200 },
+		)
 	})
 	test('nothing that was recorded anywhere is missing afterwards, and every edited draft stands', () => {
-		fc.assert(fc.property(home, stores, (at, list) => {
-			const merged = all(at, list)
-			const have = new Set(merged.records.map(recordDigest))
-			for (const store of [at, ...list]) for (const one of store.records) expect(have).toContain(recordDigest(one))
-			const words = merged.drafts.map(draftDigest)
-			for (const store of [at, ...list]) for (const one of store.drafts) if (draftDigest(one) !== draftDigest(startDraft)) expect(words).toContain(draftDigest(one))
-		}), { numRuns: 200 })
+		fc.assert(
+			fc.property(home, stores, (at, list) => {
+				const merged = all(at, list)
+				const have = new Set(merged.records.map(recordDigest))
+				for (const store of [at, ...list])
+					for (const one of store.records) expect(have).toContain(recordDigest(one))
+				const words = merged.drafts.map(draftDigest)
+				for (const store of [at, ...list])
+					for (const one of store.drafts)
+						if (draftDigest(one) !== draftDigest(startDraft))
+							expect(words).toContain(draftDigest(one))
+			}),
+			{ numRuns: 200 },
+		)
 	})
 })
 describe('rules', () => {
-	const line = [record({ id: 'base' }), record({ id: 'h', tick: 5, follows: 'base', value: player({ club: 'Rovers', phone: '1' }) }), record({ id: 'l', tick: 6, origin: 'laptop', follows: 'base', value: player({ club: 'United', givenName: 'Tūī' }) })]
+	const line = [
+		record({ id: 'base' }),
+		record({ id: 'h', tick: 5, follows: 'base', value: player({ club: 'Rovers', phone: '1' }) }),
+		record({
+			id: 'l',
+			tick: 6,
+			origin: 'laptop',
+			follows: 'base',
+			value: player({ club: 'United', givenName: 'Tūī' }),
+		}),
+	]
 	test('what one place changed is taken, what two changed differently is asked with both values', () => {
 		const { value, questions } = joinFields(line, playerOf)
 		expect(value).toMatchObject({ givenName: 'Tūī', phone: '1' })
-		expect(questions).toEqual([{ field: 'club', values: [expect.objectContaining({ record: 'h', value: 'Rovers' }), expect.objectContaining({ record: 'l', value: 'United' })] }])
+		expect(questions).toEqual([
+			{
+				field: 'club',
+				values: [
+					expect.objectContaining({ record: 'h', value: 'Rovers' }),
+					expect.objectContaining({ record: 'l', value: 'United' }),
+				],
+			},
+		])
 	})
 	test('an answer puts the question to rest', () => {
-		const answered = [...line, record({ id: 'n', tick: 9, follows: 'l', value: player({ club: 'Rovers', phone: '1', givenName: 'Tūī' }) })]
-		expect(joinFields(answered, playerOf, new Set(['h', 'l']))).toMatchObject({ questions: [], value: { club: 'Rovers' }, heads: ['n'] })
+		const answered = [
+			...line,
+			record({
+				id: 'n',
+				tick: 9,
+				follows: 'l',
+				value: player({ club: 'Rovers', phone: '1', givenName: 'Tūī' }),
+			}),
+		]
+		expect(joinFields(answered, playerOf, new Set(['h', 'l']))).toMatchObject({
+			questions: [],
+			value: { club: 'Rovers' },
+			heads: ['n'],
+		})
 	})
 	test('the stricter consent stands, a withdrawal above all', () => {
-		const consent = (id: string, origin: string, over: object) => ({ ...record({ id, origin, tick: id === 'c0' ? 1 : 5, ...(id === 'c0' ? {} : { follows: 'c0' }) }), value: { consentId: id, purpose: 'photos', recipient: '', decision: 'permit' as const, ...over } })
-		const apart = [consent('c0', 'home', {}), consent('no', 'home', { decision: 'deny' }), consent('yes', 'laptop', {}), consent('gone', 'other', { withdrawn: '2027-01-21' })]
+		const consent = (id: string, origin: string, over: object) => ({
+			...record({
+				id,
+				origin,
+				tick: id === 'c0' ? 1 : 5,
+				...(id === 'c0' ? {} : { follows: 'c0' }),
+			}),
+			value: {
+				consentId: id,
+				purpose: 'photos',
+				recipient: '',
+				decision: 'permit' as const,
+				...over,
+			},
+		})
+		const apart = [
+			consent('c0', 'home', {}),
+			consent('no', 'home', { decision: 'deny' }),
+			consent('yes', 'laptop', {}),
+			consent('gone', 'other', { withdrawn: '2027-01-21' }),
+		]
 		expect(contestedConsents(apart as never)).toMatchObject([{ standing: 'gone' }])
 		expect(contestedConsents(apart.slice(0, 3) as never)).toMatchObject([{ standing: 'no' }])
 		expect(contestedConsents(apart as never, new Set(['no', 'gone']))).toEqual([])
 	})
 	test('counts that do not add up are seen', () => {
-		expect(countsAgree({ in: 5, added: 2, already: 1, quarantined: 1, heldBack: 1, before: 10, after: 12 })).toBe(true)
-		expect(countsAgree({ in: 5, added: 2, already: 1, quarantined: 0, heldBack: 1, before: 10, after: 12 })).toBe(false)
-		expect(countsAgree({ in: 1, added: 1, already: 0, quarantined: 0, heldBack: 0, before: 10, after: 10 })).toBe(false)
+		expect(
+			countsAgree({
+				in: 5,
+				added: 2,
+				already: 1,
+				quarantined: 1,
+				heldBack: 1,
+				before: 10,
+				after: 12,
+			}),
+		).toBe(true)
+		expect(
+			countsAgree({
+				in: 5,
+				added: 2,
+				already: 1,
+				quarantined: 0,
+				heldBack: 1,
+				before: 10,
+				after: 12,
+			}),
+		).toBe(false)
+		expect(
+			countsAgree({
+				in: 1,
+				added: 1,
+				already: 0,
+				quarantined: 0,
+				heldBack: 0,
+				before: 10,
+				after: 10,
+			}),
+		).toBe(false)
 	})
 })

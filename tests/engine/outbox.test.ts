@@ -4,7 +4,16 @@ import { expect, test } from 'vitest'
 import { addressWarnings, oneLetterOff, skeleton } from '../../shared/outbox/addresses.ts'
 import { countdown, defaultBreachClock } from '../../shared/outbox/breach.ts'
 import { meaningOf, readDsn } from '../../shared/outbox/dsn.ts'
-import { ageDays, channels, mayMove, numberOf, outboxKinds, outboxStates, type Recipient, recipientRoles } from '../../shared/outbox/item.ts'
+import {
+	ageDays,
+	channels,
+	mayMove,
+	numberOf,
+	outboxKinds,
+	outboxStates,
+	type Recipient,
+	recipientRoles,
+} from '../../shared/outbox/item.ts'
 import { plainWords, smtpProblems } from '../../shared/outbox/mail-settings.ts'
 import { bodyFor, clinicalWord, fileNameFor, subjectFor } from '../../shared/outbox/message.ts'
 import { blockFor, kindsFor, purposesFor } from '../../shared/outbox/recipients.ts'
@@ -19,57 +28,116 @@ function neighbours(text: string): Set<string> {
 			found.add(text.slice(0, at) + letter + text.slice(at))
 			if (at < text.length) found.add(text.slice(0, at) + letter + text.slice(at + 1))
 		}
-		if (at + 1 < text.length) found.add(text.slice(0, at) + text[at + 1] + text[at] + text.slice(at + 2))
+		if (at + 1 < text.length)
+			found.add(text.slice(0, at) + text[at + 1] + text[at] + text.slice(at + 2))
 	}
 	found.delete(text)
 	return found
 }
 test('one letter off agrees with all neighbours made by brute force, both ways', () => {
 	const word = fc.string({ unit: fc.constantFrom('a', 'b', '@', '.'), minLength: 1, maxLength: 7 })
-	fc.assert(fc.property(word, word, (a, b) => {
-		expect(oneLetterOff(a, b)).toBe(neighbours(a).has(b))
-		expect(oneLetterOff(a, b)).toBe(oneLetterOff(b, a))
-	}), { numRuns: 2000 })
-	fc.assert(fc.property(word, (a) => { for (const b of neighbours(a)) expect(oneLetterOff(a, b), `${a} ${b}`).toBe(true) }), { numRuns: 100 })
+	fc.assert(
+		fc.property(word, word, (a, b) => {
+			expect(oneLetterOff(a, b)).toBe(neighbours(a).has(b))
+			expect(oneLetterOff(a, b)).toBe(oneLetterOff(b, a))
+		}),
+		{ numRuns: 2000 },
+	)
+	fc.assert(
+		fc.property(word, (a) => {
+			for (const b of neighbours(a)) expect(oneLetterOff(a, b), `${a} ${b}`).toBe(true)
+		}),
+		{ numRuns: 100 },
+	)
 })
-const known = [{ email: 'jo.m.alder@harbour-mail.example', of: 'Jo Alder' }, { email: 'rae@example.org', of: 'Rae Ashdown' }]
+const known = [
+	{ email: 'jo.m.alder@harbour-mail.example', of: 'Jo Alder' },
+	{ email: 'rae@example.org', of: 'Rae Ashdown' },
+]
 test('a missing middle initial, a swapped letter and a domain that only looks right are named', () => {
 	expect(addressWarnings('jo.alder@harbour-mail.example', known)).toEqual([])
-	expect(addressWarnings('jo.m.alde@harbour-mail.example', known)[0]).toMatch(/one letter off jo\.m\.alder/)
+	expect(addressWarnings('jo.m.alde@harbour-mail.example', known)[0]).toMatch(
+		/one letter off jo\.m\.alder/,
+	)
 	expect(addressWarnings('JO.M.ALDRE@harbour-mail.example', known)[0]).toMatch(/one letter off/)
 	expect(addressWarnings('sam@harbour-rnail.example', known)[0]).toMatch(/looks like harbour-mail/)
 	expect(addressWarnings('sam@harb0ur-mail.example', known)[0]).toMatch(/looks like/)
 	expect(addressWarnings('sam@harbour-mial.example', known)[0]).toMatch(/one letter off/)
 	expect(addressWarnings('sam@example.net', known)[0]).toMatch(/ends otherwise/)
-	expect(addressWarnings('sam@exаmple.org', known).join(' ')).toMatch(/another script.*looks like|looks like.*another script/)
+	expect(addressWarnings('sam@exаmple.org', known).join(' ')).toMatch(
+		/another script.*looks like|looks like.*another script/,
+	)
 	expect(addressWarnings('sam@xn--exmple-4nf.org', known)[0]).toMatch(/another script/)
 	expect(addressWarnings('rae@example.org', known)).toEqual([])
 	expect(addressWarnings('somebody@elsewhere.example', known)).toEqual([])
 	expect(skeleton('c1inic.example')).toBe(skeleton('clinic.example'))
 })
-const person = (role: Recipient['role'], email: string | undefined = `${role}@x.example`): Recipient => ({ recipientId: role, name: `The ${role}`, role, ...(email ? { email } : {}) })
+const person = (
+	role: Recipient['role'],
+	email: string | undefined = `${role}@x.example`,
+): Recipient => ({ recipientId: role, name: `The ${role}`, role, ...(email ? { email } : {}) })
 test("a minor's report is mailed to a guardian's own address only; every block says what to do instead", () => {
-	for (const role of recipientRoles) for (const kind of outboxKinds) for (const channel of channels) {
-		const block = blockFor({ recipient: person(role), kind, channel, minor: true, sharedWith: [] })
-		const mailed = channel === 'smtp' || channel === 'eml'
-		if (!kindsFor[role].includes(kind)) expect(block).toMatch(/is not for a/)
-		else if (mailed && (kind === 'player' || kind === 'guardian') && role !== 'guardian') expect(block).toMatch(/minor/)
-		else expect(block).toBeUndefined()
-		if (mailed) expect(purposesFor(role, channel)).toContain('email')
-		else expect(purposesFor(role, channel)).not.toContain('email')
-	}
-	expect(blockFor({ recipient: person('player'), kind: 'player', channel: 'smtp', minor: false, sharedWith: [] })).toBeUndefined()
-	expect(blockFor({ recipient: person('guardian'), kind: 'player', channel: 'smtp', minor: true, sharedWith: ['coach'] })).toMatch(/coach or club/)
-	expect(blockFor({ recipient: person('guardian', ''), kind: 'player', channel: 'smtp', minor: true, sharedWith: [] })).toMatch(/No e-mail address/)
+	for (const role of recipientRoles)
+		for (const kind of outboxKinds)
+			for (const channel of channels) {
+				const block = blockFor({
+					recipient: person(role),
+					kind,
+					channel,
+					minor: true,
+					sharedWith: [],
+				})
+				const mailed = channel === 'smtp' || channel === 'eml'
+				if (!kindsFor[role].includes(kind)) expect(block).toMatch(/is not for a/)
+				else if (mailed && (kind === 'player' || kind === 'guardian') && role !== 'guardian')
+					expect(block).toMatch(/minor/)
+				else expect(block).toBeUndefined()
+				if (mailed) expect(purposesFor(role, channel)).toContain('email')
+				else expect(purposesFor(role, channel)).not.toContain('email')
+			}
+	expect(
+		blockFor({
+			recipient: person('player'),
+			kind: 'player',
+			channel: 'smtp',
+			minor: false,
+			sharedWith: [],
+		}),
+	).toBeUndefined()
+	expect(
+		blockFor({
+			recipient: person('guardian'),
+			kind: 'player',
+			channel: 'smtp',
+			minor: true,
+			sharedWith: ['coach'],
+		}),
+	).toMatch(/coach or club/)
+	expect(
+		blockFor({
+			recipient: person('guardian', ''),
+			kind: 'player',
+			channel: 'smtp',
+			minor: true,
+			sharedWith: [],
+		}),
+	).toMatch(/No e-mail address/)
 	expect(purposesFor('coach', 'print')).toEqual(['share-with-coach'])
 	expect(kindsFor.coach).toEqual(['coach'])
 })
 test('subject, file name and body carry no clinical word, no name of a player', () => {
-	fc.assert(fc.property(fc.uuid(), (itemId) => {
-		const number = numberOf(itemId)
-		expect(number).toMatch(/^LW-[0-9A-F]{8}$/)
-		for (const text of [fileNameFor(number), subjectFor(number, { name: '' }), bodyFor({ number, recipient: '', clinic: { name: '', address: [] }, withPassword: true })]) expect(clinicalWord(text), text).toBeUndefined()
-	}))
+	fc.assert(
+		fc.property(fc.uuid(), (itemId) => {
+			const number = numberOf(itemId)
+			expect(number).toMatch(/^LW-[0-9A-F]{8}$/)
+			for (const text of [
+				fileNameFor(number),
+				subjectFor(number, { name: '' }),
+				bodyFor({ number, recipient: '', clinic: { name: '', address: [] }, withPassword: true }),
+			])
+				expect(clinicalWord(text), text).toBeUndefined()
+		}),
+	)
 	expect(clinicalWord('Report on left ANKLE')).toBe('Report')
 	expect(clinicalWord('fracture.pdf')).toBe('fracture')
 })
@@ -86,30 +154,128 @@ test('waits double up to a limit; after five days it is given up', () => {
 test('every state but closed has a way on, and nothing is sent unchecked', () => {
 	expect(mayMove('to-check', 'sent')).toBe(false)
 	expect(mayMove('uncertain', 'ready')).toBe(false)
-	for (const state of outboxStates) if (state !== 'closed') expect(mayMove(state, 'closed'), state).toBe(true)
+	for (const state of outboxStates)
+		if (state !== 'closed') expect(mayMove(state, 'closed'), state).toBe(true)
 })
 // written by the field rules of RFC 3464 section 2, with invented names
-const report = (action: string, status: string) => ['From: mailer@relay.example', 'Subject: Undelivered', 'MIME-Version: 1.0', 'Content-Type: multipart/report; report-type=delivery-status;', '\tboundary="b/1=2"', '', '--b/1=2', 'Content-Type: text/plain', '', 'Final words.', '', '--b/1=2', 'Content-Type: message/delivery-status', '', 'Reporting-MTA: dns; relay.example', 'Original-Envelope-Id: item-7', '', 'Final-Recipient: rfc822; Zoe@Player.example', `Action: ${action}`, `Status: ${status} (words)`, 'Diagnostic-Code: smtp; 550 5.1.1 <zoe@player.example>:', '  user unknown', '', '--b/1=2', 'Content-Type: text/rfc822-headers', '', 'Subject: Document', 'Message-ID: <item-7@clinic.example>', '', '--b/1=2--', ''].join('\r\n')
+const report = (action: string, status: string) =>
+	[
+		'From: mailer@relay.example',
+		'Subject: Undelivered',
+		'MIME-Version: 1.0',
+		'Content-Type: multipart/report; report-type=delivery-status;',
+		'\tboundary="b/1=2"',
+		'',
+		'--b/1=2',
+		'Content-Type: text/plain',
+		'',
+		'Final words.',
+		'',
+		'--b/1=2',
+		'Content-Type: message/delivery-status',
+		'',
+		'Reporting-MTA: dns; relay.example',
+		'Original-Envelope-Id: item-7',
+		'',
+		'Final-Recipient: rfc822; Zoe@Player.example',
+		`Action: ${action}`,
+		`Status: ${status} (words)`,
+		'Diagnostic-Code: smtp; 550 5.1.1 <zoe@player.example>:',
+		'  user unknown',
+		'',
+		'--b/1=2',
+		'Content-Type: text/rfc822-headers',
+		'',
+		'Subject: Document',
+		'Message-ID: <item-7@clinic.example>',
+		'',
+		'--b/1=2--',
+		'',
+	].join('\r\n')
 test('a delivery report is read whole, with its status part alone, or refused in words', () => {
-	expect(readDsn(report('failed', '5.1.1'))).toEqual({ ok: true, value: { envelopeId: 'item-7', messageId: '<item-7@clinic.example>', recipients: [{ address: 'zoe@player.example', action: 'failed', status: '5.1.1', diagnostic: '550 5.1.1 <zoe@player.example>: user unknown' }] } })
-	expect(readDsn('Final-Recipient: rfc822; a@b.example\nAction: delivered\nStatus: 2.0.0\n')).toEqual({ ok: true, value: { recipients: [{ address: 'a@b.example', action: 'delivered', status: '2.0.0' }] } })
-	expect(readDsn('Hello')).toMatchObject({ ok: false, message: expect.stringMatching(/not a delivery report/) })
-	expect(readDsn(report('lost', '5.1.1'))).toMatchObject({ ok: false, message: expect.stringMatching(/Action of .*given "lost"/) })
-	expect(readDsn(report('failed', 'bad'))).toMatchObject({ ok: false, message: expect.stringMatching(/Status of/) })
-	fc.assert(fc.property(fc.nat(report('failed', '5.1.1').length), (cut) => { const answer = readDsn(report('failed', '5.1.1').slice(0, cut)); if (answer.ok) expect(answer.value.recipients[0]?.status).toMatch(/^5\.1\.1?$/) }))
-	fc.assert(fc.property(fc.string({ maxLength: 300 }), (text) => { readDsn(text) }))
+	expect(readDsn(report('failed', '5.1.1'))).toEqual({
+		ok: true,
+		value: {
+			envelopeId: 'item-7',
+			messageId: '<item-7@clinic.example>',
+			recipients: [
+				{
+					address: 'zoe@player.example',
+					action: 'failed',
+					status: '5.1.1',
+					diagnostic: '550 5.1.1 <zoe@player.example>: user unknown',
+				},
+			],
+		},
+	})
+	expect(
+		readDsn('Final-Recipient: rfc822; a@b.example\nAction: delivered\nStatus: 2.0.0\n'),
+	).toEqual({
+		ok: true,
+		value: { recipients: [{ address: 'a@b.example', action: 'delivered', status: '2.0.0' }] },
+	})
+	expect(readDsn('Hello')).toMatchObject({
+		ok: false,
+		message: expect.stringMatching(/not a delivery report/),
+	})
+	expect(readDsn(report('lost', '5.1.1'))).toMatchObject({
+		ok: false,
+		message: expect.stringMatching(/Action of .*given "lost"/),
+	})
+	expect(readDsn(report('failed', 'bad'))).toMatchObject({
+		ok: false,
+		message: expect.stringMatching(/Status of/),
+	})
+	fc.assert(
+		fc.property(fc.nat(report('failed', '5.1.1').length), (cut) => {
+			const answer = readDsn(report('failed', '5.1.1').slice(0, cut))
+			if (answer.ok) expect(answer.value.recipients[0]?.status).toMatch(/^5\.1\.1?$/)
+		}),
+	)
+	fc.assert(
+		fc.property(fc.string({ maxLength: 300 }), (text) => {
+			readDsn(text)
+		}),
+	)
 })
 test('what a report means: only a lasting refusal marks the address', () => {
-	expect(meaningOf({ address: 'a', action: 'failed', status: '5.1.1' })).toMatchObject({ state: 'returned', badAddress: true })
-	expect(meaningOf({ address: 'a', action: 'failed', status: '4.4.7' })).toMatchObject({ state: 'returned', badAddress: false })
-	expect(meaningOf({ address: 'a', action: 'delayed', status: '4.4.1' })).toMatchObject({ state: 'sent', badAddress: false })
-	expect(meaningOf({ address: 'a', action: 'delivered', status: '2.0.0' })).toMatchObject({ state: 'delivered' })
+	expect(meaningOf({ address: 'a', action: 'failed', status: '5.1.1' })).toMatchObject({
+		state: 'returned',
+		badAddress: true,
+	})
+	expect(meaningOf({ address: 'a', action: 'failed', status: '4.4.7' })).toMatchObject({
+		state: 'returned',
+		badAddress: false,
+	})
+	expect(meaningOf({ address: 'a', action: 'delayed', status: '4.4.1' })).toMatchObject({
+		state: 'sent',
+		badAddress: false,
+	})
+	expect(meaningOf({ address: 'a', action: 'delivered', status: '2.0.0' })).toMatchObject({
+		state: 'delivered',
+	})
 })
 test('without TLS only in so many words; the clocks of a breach run from the moment it was noticed', () => {
-	const smtp = { host: 'mail.example', port: 587, security: 'none' as const, from: { name: 'C', email: 'c@clinic.example' } }
+	const smtp = {
+		host: 'mail.example',
+		port: 587,
+		security: 'none' as const,
+		from: { name: 'C', email: 'c@clinic.example' },
+	}
 	expect(smtpProblems(smtp)[0]?.path).toBe('smtp.inSoManyWords')
 	expect(smtpProblems({ ...smtp, inSoManyWords: 'yes' })).toHaveLength(1)
 	expect(smtpProblems({ ...smtp, inSoManyWords: plainWords })).toEqual([])
 	expect(smtpProblems({ ...smtp, security: 'tls', user: 'u' })[0]?.path).toBe('smtp.password')
-	expect(countdown({ noticedAt: '2027-01-01T00:00:00.000Z' }, defaultBreachClock, '2027-01-02T00:00:00.000Z')).toEqual({ assessBy: '2027-01-31T00:00:00.000Z', authorityBy: '2027-01-04T00:00:00.000Z', assessDaysLeft: 29, authorityHoursLeft: 48 })
+	expect(
+		countdown(
+			{ noticedAt: '2027-01-01T00:00:00.000Z' },
+			defaultBreachClock,
+			'2027-01-02T00:00:00.000Z',
+		),
+	).toEqual({
+		assessBy: '2027-01-31T00:00:00.000Z',
+		authorityBy: '2027-01-04T00:00:00.000Z',
+		assessDaysLeft: 29,
+		authorityHoursLeft: 48,
+	})
 })

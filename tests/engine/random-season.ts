@@ -6,25 +6,76 @@ import { addDays } from '../../shared/visit/age.ts'
 /** Numerical Recipes' linear congruential generator, 0 to 1. */
 export function generator(seed: number): () => number {
 	let state = seed >>> 0
-	return () => { state = (Math.imul(state, 1664525) + 1013904223) >>> 0; return state / 4294967296 }
+	return () => {
+		state = (Math.imul(state, 1664525) + 1013904223) >>> 0
+		return state / 4294967296
+	}
 }
-const pick = <T>(next: () => number, list: readonly T[]): T => list[Math.floor(next() * list.length)]!
-export const seasonVisit = (footwear: Pair[], sessions: Session[], more: Partial<Visit> = {}): Visit => visitSchema.parse({
-	format: 'lastwright-visit', version: 1, player: { givenName: 'A', familyName: 'B', birthDate: '2000-01-01', sex: 'male' }, visitDate: '2027-01-04', footwear,
-	season: { from: '2027-01-04', to: '2027-12-31', sessions }, ...more,
-})
+const pick = <T>(next: () => number, list: readonly T[]): T =>
+	list[Math.floor(next() * list.length)]!
+export const seasonVisit = (
+	footwear: Pair[],
+	sessions: Session[],
+	more: Partial<Visit> = {},
+): Visit =>
+	visitSchema.parse({
+		format: 'lastwright-visit',
+		version: 1,
+		player: { givenName: 'A', familyName: 'B', birthDate: '2000-01-01', sex: 'male' },
+		visitDate: '2027-01-04',
+		footwear,
+		season: { from: '2027-01-04', to: '2027-12-31', sessions },
+		...more,
+	})
 /** 40 weeks of four trainings and a match, four pairs of which one is new, one limited week by week. */
 export function bigSeason(seed: number, weeks = 40): Visit {
 	const next = generator(seed)
 	const sessions: Session[] = []
-	for (let week = 0; week < weeks; week++) for (const [day, kind] of [[0, 'training'], [1, 'training'], [3, 'training'], [4, 'training'], [5, 'match']] as const) {
-		const wet = next()
-		sessions.push({ date: addDays('2027-01-04', 7 * week + day), start: kind === 'match' ? '14:00' : '18:00', minutes: kind === 'match' ? 80 : pick(next, [60, 75, 90]), kind, surface: pick(next, ['natural-firm', 'natural-soft', 'natural-hard', 'artificial-3g', 'hybrid']), ground: wet < 0.25 ? 'wet' : wet < 0.5 ? 'damp' : 'dry' })
-	}
-	return seasonVisit([
-		{ id: 'p1', sole: 'firm-ground', minutesWorn: 600, lifeMinutes: 7200, price: 180, weeklyMinutesMax: 200 },
-		{ id: 'p2', sole: 'artificial-ground', minutesWorn: 1200, lifeMinutes: 7200, price: 120 },
-		{ id: 'p3', sole: 'turf', minutesWorn: 300, lifeMinutes: 9000, price: 80 },
-		{ id: 'p4', sole: 'firm-ground', minutesWorn: 0, lifeMinutes: 7200, price: 200, newFrom: '2027-03-01' },
-	], sessions)
+	for (let week = 0; week < weeks; week++)
+		for (const [day, kind] of [
+			[0, 'training'],
+			[1, 'training'],
+			[3, 'training'],
+			[4, 'training'],
+			[5, 'match'],
+		] as const) {
+			const wet = next()
+			sessions.push({
+				date: addDays('2027-01-04', 7 * week + day),
+				start: kind === 'match' ? '14:00' : '18:00',
+				minutes: kind === 'match' ? 80 : pick(next, [60, 75, 90]),
+				kind,
+				surface: pick(next, [
+					'natural-firm',
+					'natural-soft',
+					'natural-hard',
+					'artificial-3g',
+					'hybrid',
+				]),
+				ground: wet < 0.25 ? 'wet' : wet < 0.5 ? 'damp' : 'dry',
+			})
+		}
+	return seasonVisit(
+		[
+			{
+				id: 'p1',
+				sole: 'firm-ground',
+				minutesWorn: 600,
+				lifeMinutes: 7200,
+				price: 180,
+				weeklyMinutesMax: 200,
+			},
+			{ id: 'p2', sole: 'artificial-ground', minutesWorn: 1200, lifeMinutes: 7200, price: 120 },
+			{ id: 'p3', sole: 'turf', minutesWorn: 300, lifeMinutes: 9000, price: 80 },
+			{
+				id: 'p4',
+				sole: 'firm-ground',
+				minutesWorn: 0,
+				lifeMinutes: 7200,
+				price: 200,
+				newFrom: '2027-03-01',
+			},
+		],
+		sessions,
+	)
 }

@@ -2,30 +2,124 @@
 import { describe, expect, it } from 'vitest'
 import { assess } from '../../shared/assess.ts'
 import { footwearRules } from '../../shared/footwear/rules.ts'
-import { codes, conditions, features, firstRays, statuses, surfaces } from '../../shared/visit/terms.ts'
+import {
+	codes,
+	conditions,
+	features,
+	firstRays,
+	statuses,
+	surfaces,
+} from '../../shared/visit/terms.ts'
 import { type Visit, visitSchema } from '../../shared/visit/visit.ts'
 
-const adult = '1995-01-01', child = '2014-03-01'
-const visit = (more: object = {}, birthDate = adult): Visit => visitSchema.parse({ format: 'lastwright-visit', version: 1, player: { givenName: 'A', familyName: 'B', birthDate, sex: 'male' }, visitDate: '2027-01-20', ...more })
-const positions = ['winger', 'prop', 'hooker', 'lock', 'goalkeeper', 'goal kicker', 'ruck', 'full-back', 'midfielder']
-const foot = (ballWidthMm: number, heelToToeMm = 262) => ({ heelToToeMm, heelToBallMm: heelToToeMm * 0.72, ballWidthMm, ballGirthMm: 245 })
+const adult = '1995-01-01',
+	child = '2014-03-01'
+const visit = (more: object = {}, birthDate = adult): Visit =>
+	visitSchema.parse({
+		format: 'lastwright-visit',
+		version: 1,
+		player: { givenName: 'A', familyName: 'B', birthDate, sex: 'male' },
+		visitDate: '2027-01-20',
+		...more,
+	})
+const positions = [
+	'winger',
+	'prop',
+	'hooker',
+	'lock',
+	'goalkeeper',
+	'goal kicker',
+	'ruck',
+	'full-back',
+	'midfielder',
+]
+const foot = (ballWidthMm: number, heelToToeMm = 262) => ({
+	heelToToeMm,
+	heelToBallMm: heelToToeMm * 0.72,
+	ballWidthMm,
+	ballGirthMm: 245,
+})
 /** One fact or a few at a time, spread over every list of terms and both ends of every measure. */
 const generated: readonly (readonly [object, string?])[] = [
-	[{}], [{}, child],
-	...conditions.flatMap((condition) => statuses.map((status): [object] => [{ conditions: [{ condition, side: 'left', status }] }])),
-	...surfaces.map((one): [object] => [{ play: { surfaces: [one] } }]), ...codes.map((code): [object] => [{ play: { code } }]),
+	[{}],
+	[{}, child],
+	...conditions.flatMap((condition) =>
+		statuses.map((status): [object] => [{ conditions: [{ condition, side: 'left', status }] }]),
+	),
+	...surfaces.map((one): [object] => [{ play: { surfaces: [one] } }]),
+	...codes.map((code): [object] => [{ play: { code } }]),
 	...positions.flatMap((position) => codes.map((code): [object] => [{ play: { position, code } }])),
-	...[55, 70, 85, 100].flatMap((massKg): [object][] => [[{ body: { massKg } }], [{ body: { massKg }, play: { surfaces: ['road'] } }]]),
-	...[82, 92, 100, 112].flatMap((width): [object][] => [[{ feet: { left: foot(width), right: foot(width) } }], [{ feet: { left: foot(width), right: foot(width) }, conditions: conditions.slice(0, 40).map((condition) => ({ condition, side: 'left', status: 'current' })) }]]),
-	[{ feet: { left: foot(98, 260), right: foot(98, 270) } }], [{ feet: { left: foot(98, 270), right: foot(98, 260) } }],
-	...[-2, -1, 0, 1, 2].map((item): [object] => [{ posture: { left: { fpi6: Array(6).fill(item) } } }]), ...firstRays.map((firstRay): [object] => [{ posture: { right: { firstRay } } }]),
-	[{ posture: { left: { firstMtpDegNonWeightBearing: 30, jackTestDeg: 5 } }, conditions: [{ condition: 'hallux-limitus', side: 'left', status: 'current' }] }],
-	[{ ankles: { left: { lungeDeg: 30, endFeel: 'front-pinch' } } }], [{ ankles: { right: { lungeDeg: 30, endFeel: 'calf-stretch' } } }],
-	[{ body: { statureCm: 150, sittingHeightCm: 78, massKg: 40, motherStatureCm: 166, fatherStatureCm: 180 } }, child], [{ body: { statureCm: 160, sittingHeightCm: 83, massKg: 48, motherStatureCm: 164, fatherStatureCm: 178 } }, '2013-08-01'],
+	...[55, 70, 85, 100].flatMap((massKg): [object][] => [
+		[{ body: { massKg } }],
+		[{ body: { massKg }, play: { surfaces: ['road'] } }],
+	]),
+	...[82, 92, 100, 112].flatMap((width): [object][] => [
+		[{ feet: { left: foot(width), right: foot(width) } }],
+		[
+			{
+				feet: { left: foot(width), right: foot(width) },
+				conditions: conditions
+					.slice(0, 40)
+					.map((condition) => ({ condition, side: 'left', status: 'current' })),
+			},
+		],
+	]),
+	[{ feet: { left: foot(98, 260), right: foot(98, 270) } }],
+	[{ feet: { left: foot(98, 270), right: foot(98, 260) } }],
+	...[-2, -1, 0, 1, 2].map((item): [object] => [
+		{ posture: { left: { fpi6: Array(6).fill(item) } } },
+	]),
+	...firstRays.map((firstRay): [object] => [{ posture: { right: { firstRay } } }]),
+	[
+		{
+			posture: { left: { firstMtpDegNonWeightBearing: 30, jackTestDeg: 5 } },
+			conditions: [{ condition: 'hallux-limitus', side: 'left', status: 'current' }],
+		},
+	],
+	[{ ankles: { left: { lungeDeg: 30, endFeel: 'front-pinch' } } }],
+	[{ ankles: { right: { lungeDeg: 30, endFeel: 'calf-stretch' } } }],
+	[
+		{
+			body: {
+				statureCm: 150,
+				sittingHeightCm: 78,
+				massKg: 40,
+				motherStatureCm: 166,
+				fatherStatureCm: 180,
+			},
+		},
+		child,
+	],
+	[
+		{
+			body: {
+				statureCm: 160,
+				sittingHeightCm: 83,
+				massKg: 48,
+				motherStatureCm: 164,
+				fatherStatureCm: 178,
+			},
+		},
+		'2013-08-01',
+	],
 ]
-const fired = (one: Visit) => { const { target, findings } = assess(one).footwear; return new Set([...target.seek, ...target.avoid].map((wish) => wish.rule).concat(findings.flatMap((finding) => (finding.id.startsWith('footwear.') ? [finding.id.slice(9)] : [])))) }
+const fired = (one: Visit) => {
+	const { target, findings } = assess(one).footwear
+	return new Set(
+		[...target.seek, ...target.avoid]
+			.map((wish) => wish.rule)
+			.concat(
+				findings.flatMap((finding) =>
+					finding.id.startsWith('footwear.') ? [finding.id.slice(9)] : [],
+				),
+			),
+	)
+}
 const reached = new Map<string, Visit>()
-for (const [more, birth] of generated) { const one = visit(more, birth); for (const rule of fired(one)) if (!reached.has(rule)) reached.set(rule, one) }
+for (const [more, birth] of generated) {
+	const one = visit(more, birth)
+	for (const rule of fired(one)) if (!reached.has(rule)) reached.set(rule, one)
+}
 /** The visit without what a path names; a birth date makes an adult of the player. */
 function without(one: Visit, path: string): Visit {
 	if (path === 'player.birthDate') return { ...one, player: { ...one.player, birthDate: adult } }
@@ -39,15 +133,42 @@ describe('the table of rules', () => {
 	it('has at least forty, each with an id, a sentence, a basis and what it reads', () => {
 		expect(footwearRules.length).toBeGreaterThanOrEqual(40)
 		expect(new Set(footwearRules.map((one) => one.id)).size).toBe(footwearRules.length)
-		for (const one of footwearRules) { expect(one.needs.length).toBeGreaterThan(0); expect(one.says).toMatch(/\.$/); expect(one.basis.source.length).toBeGreaterThan(5); expect(one.seek.length + one.avoid.length).toBeGreaterThan(0) }
+		for (const one of footwearRules) {
+			expect(one.needs.length).toBeGreaterThan(0)
+			expect(one.says).toMatch(/\.$/)
+			expect(one.basis.source.length).toBeGreaterThan(5)
+			expect(one.seek.length + one.avoid.length).toBeGreaterThan(0)
+		}
 	})
-	it.each(footwearRules.map((one) => one.id))('%s is reached by a generated visit', (id) => expect(reached.has(id)).toBe(true))
-	it.each(footwearRules.map((one) => [one.id, one.needs] as const))('%s does not fire without %o', (id, needs) => expect(fired(needs.reduce(without, reached.get(id)!)).has(id)).toBe(false))
-	it('every axis is named by some rule', () => { const named = new Set(footwearRules.flatMap((one) => [...one.seek, ...one.avoid])); expect(features.filter((one) => !named.has(one))).toEqual([]) })
-	it('thin evidence says so', () => { for (const one of footwearRules.filter((rule) => /belief/.test(rule.basis.source))) expect(one.says).toMatch(/belief|not evidence/) })
+	it.each(footwearRules.map((one) => one.id))('%s is reached by a generated visit', (id) =>
+		expect(reached.has(id)).toBe(true),
+	)
+	it.each(footwearRules.map((one) => [one.id, one.needs] as const))(
+		'%s does not fire without %o',
+		(id, needs) => expect(fired(needs.reduce(without, reached.get(id)!)).has(id)).toBe(false),
+	)
+	it('every axis is named by some rule', () => {
+		const named = new Set(footwearRules.flatMap((one) => [...one.seek, ...one.avoid]))
+		expect(features.filter((one) => !named.has(one))).toEqual([])
+	})
+	it('thin evidence says so', () => {
+		for (const one of footwearRules.filter((rule) => /belief/.test(rule.basis.source)))
+			expect(one.says).toMatch(/belief|not evidence/)
+	})
 })
 it('stiff for the big toe against flexible for the calf is shown, never averaged', () => {
-	const { contradictions, target } = assess(visit({ conditions: [{ condition: 'turf-toe', side: 'left', status: 'current' }, { condition: 'calf-strain', side: 'left', status: 'current' }] })).footwear
-	expect(contradictions.map((one) => one.feature)).toEqual(expect.arrayContaining(['stiff-forefoot', 'flexible-forefoot']))
-	expect(target.seek.map((one) => one.feature)).toEqual(expect.arrayContaining(['stiff-forefoot', 'flexible-forefoot']))
+	const { contradictions, target } = assess(
+		visit({
+			conditions: [
+				{ condition: 'turf-toe', side: 'left', status: 'current' },
+				{ condition: 'calf-strain', side: 'left', status: 'current' },
+			],
+		}),
+	).footwear
+	expect(contradictions.map((one) => one.feature)).toEqual(
+		expect.arrayContaining(['stiff-forefoot', 'flexible-forefoot']),
+	)
+	expect(target.seek.map((one) => one.feature)).toEqual(
+		expect.arrayContaining(['stiff-forefoot', 'flexible-forefoot']),
+	)
 })

@@ -7,7 +7,12 @@ import { openProtocol } from '../../shared/protocol/protocol.ts'
 import { buildProblem } from '../../shared/season/build.ts'
 import { greedyRotation } from '../../shared/season/greedy.ts'
 import { buildModel, lpText } from '../../shared/season/model.ts'
-import { fixedUses, openMinutes, type Rotation, type SeasonProblem } from '../../shared/season/problem.ts'
+import {
+	fixedUses,
+	openMinutes,
+	type Rotation,
+	type SeasonProblem,
+} from '../../shared/season/problem.ts'
 import { verify } from '../../shared/season/verify.ts'
 import { addDays } from '../../shared/visit/age.ts'
 import { soles } from '../../shared/visit/terms.ts'
@@ -16,17 +21,67 @@ import { bigSeason, seasonVisit } from './random-season.ts'
 
 const protocol = openProtocol()
 const highs = await loadHighs()
-const solve = (problem: SeasonProblem, gap = 0.001) => solvePasses(highs, problem, { timeLimitSeconds: 20, gap })
-const session = (days: number) => fc.record({
-	date: fc.integer({ min: 0, max: days }).map((n) => addDays('2027-01-04', n)), start: fc.constantFrom('09:00', '14:00', '18:00'), minutes: fc.constantFrom(45, 60, 75, 90, 110), kind: fc.constantFrom('training' as const, 'training' as const, 'match' as const),
-	surface: fc.constantFrom('natural-soft' as const, 'natural-firm' as const, 'artificial-3g' as const, 'hall' as const), ground: fc.constantFrom('dry' as const, 'damp' as const, 'wet' as const), pinned: fc.constantFrom('p1', 'p2'), worn: fc.constantFrom('p1', 'p3'), code: fc.constantFrom('rugby-union' as const, 'association' as const), status: fc.constantFrom('injured' as const),
-}, { requiredKeys: ['date', 'start', 'minutes', 'kind', 'surface'] })
-const pair = fc.record({ sole: fc.constantFrom(...soles.slice(0, 5)), minutesWorn: fc.constantFrom(0, 100, 3000, 6900, 7300), heelToForefootOffsetMm: fc.constantFrom(0, 8), weeklyMinutesMax: fc.constantFrom(80, 150), shareMinPercent: fc.constantFrom(20, 40), shareMaxPercent: fc.constantFrom(30, 60), studHeightMm: fc.constantFrom(12, 23), dryingHours: fc.constantFrom(0, 30), newFrom: fc.constantFrom('2027-01-05', '2027-01-20') }, { requiredKeys: ['sole'] })
-const season = (sessions: number, pairs: number, days: number): fc.Arbitrary<Visit> => fc.record({
-	sessions: fc.uniqueArray(session(days), { minLength: 1, maxLength: sessions, selector: (one) => `${one.date}${one.start}` }), pairs: fc.array(pair, { minLength: 1, maxLength: pairs }),
-	condition: fc.option(fc.constantFrom('calcaneal-apophysitis' as const, 'navicular-stress-fracture' as const)),
-}).map((drawn) => seasonVisit(drawn.pairs.map((one, i) => ({ ...one, id: `p${i + 1}` }) as Pair), drawn.sessions as Session[], drawn.condition ? { conditions: [{ condition: drawn.condition, side: 'left', status: 'recovering' }] } : {}))
-const problemOf = (visit: Visit, from?: string): SeasonProblem => buildProblem({ visit, protocol, suitability, ...(from === undefined ? {} : { from }) }).problem
+const solve = (problem: SeasonProblem, gap = 0.001) =>
+	solvePasses(highs, problem, { timeLimitSeconds: 20, gap })
+const session = (days: number) =>
+	fc.record(
+		{
+			date: fc.integer({ min: 0, max: days }).map((n) => addDays('2027-01-04', n)),
+			start: fc.constantFrom('09:00', '14:00', '18:00'),
+			minutes: fc.constantFrom(45, 60, 75, 90, 110),
+			kind: fc.constantFrom('training' as const, 'training' as const, 'match' as const),
+			surface: fc.constantFrom(
+				'natural-soft' as const,
+				'natural-firm' as const,
+				'artificial-3g' as const,
+				'hall' as const,
+			),
+			ground: fc.constantFrom('dry' as const, 'damp' as const, 'wet' as const),
+			pinned: fc.constantFrom('p1', 'p2'),
+			worn: fc.constantFrom('p1', 'p3'),
+			code: fc.constantFrom('rugby-union' as const, 'association' as const),
+			status: fc.constantFrom('injured' as const),
+		},
+		{ requiredKeys: ['date', 'start', 'minutes', 'kind', 'surface'] },
+	)
+const pair = fc.record(
+	{
+		sole: fc.constantFrom(...soles.slice(0, 5)),
+		minutesWorn: fc.constantFrom(0, 100, 3000, 6900, 7300),
+		heelToForefootOffsetMm: fc.constantFrom(0, 8),
+		weeklyMinutesMax: fc.constantFrom(80, 150),
+		shareMinPercent: fc.constantFrom(20, 40),
+		shareMaxPercent: fc.constantFrom(30, 60),
+		studHeightMm: fc.constantFrom(12, 23),
+		dryingHours: fc.constantFrom(0, 30),
+		newFrom: fc.constantFrom('2027-01-05', '2027-01-20'),
+	},
+	{ requiredKeys: ['sole'] },
+)
+const season = (sessions: number, pairs: number, days: number): fc.Arbitrary<Visit> =>
+	fc
+		.record({
+			sessions: fc.uniqueArray(session(days), {
+				minLength: 1,
+				maxLength: sessions,
+				selector: (one) => `${one.date}${one.start}`,
+			}),
+			pairs: fc.array(pair, { minLength: 1, maxLength: pairs }),
+			condition: fc.option(
+				fc.constantFrom('calcaneal-apophysitis' as const, 'navicular-stress-fracture' as const),
+			),
+		})
+		.map((drawn) =>
+			seasonVisit(
+				drawn.pairs.map((one, i) => ({ ...one, id: `p${i + 1}` }) as Pair),
+				drawn.sessions as Session[],
+				drawn.condition
+					? { conditions: [{ condition: drawn.condition, side: 'left', status: 'recovering' }] }
+					: {},
+			),
+		)
+const problemOf = (visit: Visit, from?: string): SeasonProblem =>
+	buildProblem({ visit, protocol, suitability, ...(from === undefined ? {} : { from }) }).problem
 
 /** Every way to give each open session one of the pairs or none; the least cost of the sound ones. */
 function bruteForce(problem: SeasonProblem): number {
@@ -40,11 +95,13 @@ function bruteForce(problem: SeasonProblem): number {
 			return
 		}
 		const open = openMinutes(problem, s, fixed[s]!)
-		if (open > 0) for (const p of problem.pairs.keys()) {
-			if (typeof problem.cost[s]![p] !== 'number' || fixed[s]!.some((one) => one.pair === p)) continue
-			uses[s] = [...fixed[s]!, { pair: p, minutes: open }]
-			walk(s + 1)
-		}
+		if (open > 0)
+			for (const p of problem.pairs.keys()) {
+				if (typeof problem.cost[s]![p] !== 'number' || fixed[s]!.some((one) => one.pair === p))
+					continue
+				uses[s] = [...fixed[s]!, { pair: p, minutes: open }]
+				walk(s + 1)
+			}
 		uses[s] = [...fixed[s]!]
 		walk(s + 1)
 	}
@@ -53,57 +110,99 @@ function bruteForce(problem: SeasonProblem): number {
 }
 
 it('small seasons: the solver reaches what trying everything finds', () => {
-	fc.assert(fc.property(season(6, 3, 9), (visit) => {
-		const problem = problemOf(visit, '2027-01-06')
-		for (const slot of problem.slots) slot.split = false
-		const solved = solve(problem, 0)
-		const checked = verify(problem, solved.rotation)
-		expect(checked.problems).toEqual([])
-		expect(checked.cost).toBeCloseTo(bruteForce(problem), 2)
-	}), { numRuns: 40 })
+	fc.assert(
+		fc.property(season(6, 3, 9), (visit) => {
+			const problem = problemOf(visit, '2027-01-06')
+			for (const slot of problem.slots) slot.split = false
+			const solved = solve(problem, 0)
+			const checked = verify(problem, solved.rotation)
+			expect(checked.problems).toEqual([])
+			expect(checked.cost).toBeCloseTo(bruteForce(problem), 2)
+		}),
+		{ numRuns: 40 },
+	)
 }, 120_000)
 it('any season: the plan keeps every hard rule and costs what the solver says', () => {
-	fc.assert(fc.property(season(40, 4, 60), fc.constantFrom(undefined, '2027-01-15'), (visit, from) => {
-		const problem = problemOf(visit, from)
-		const solved = solve(problem)
-		const checked = verify(problem, solved.rotation)
-		expect(checked.problems).toEqual([])
-		expect(Math.abs(checked.cost - solved.objective)).toBeLessThanOrEqual(0.05)
-	}), { numRuns: 30 })
+	fc.assert(
+		fc.property(season(40, 4, 60), fc.constantFrom(undefined, '2027-01-15'), (visit, from) => {
+			const problem = problemOf(visit, from)
+			const solved = solve(problem)
+			const checked = verify(problem, solved.rotation)
+			expect(checked.problems).toEqual([])
+			expect(Math.abs(checked.cost - solved.objective)).toBeLessThanOrEqual(0.05)
+		}),
+		{ numRuns: 30 },
+	)
 }, 240_000)
 it('sharing a session only ever helps', () => {
-	fc.assert(fc.property(season(8, 3, 12), (visit) => {
-		const shared = problemOf(visit)
-		const whole = { ...shared, slots: shared.slots.map((slot) => ({ ...slot, split: false })) }
-		const [a, b] = [solve(shared, 0), solve(whole, 0)]
-		expect(verify(shared, a.rotation).problems).toEqual([])
-		expect(a.objective).toBeLessThanOrEqual(b.objective + 0.01)
-	}), { numRuns: 12 })
+	fc.assert(
+		fc.property(season(8, 3, 12), (visit) => {
+			const shared = problemOf(visit)
+			const whole = { ...shared, slots: shared.slots.map((slot) => ({ ...slot, split: false })) }
+			const [a, b] = [solve(shared, 0), solve(whole, 0)]
+			expect(verify(shared, a.rotation).problems).toEqual([])
+			expect(a.objective).toBeLessThanOrEqual(b.objective + 0.01)
+		}),
+		{ numRuns: 12 },
+	)
 }, 120_000)
 it('the same season gives the same plan, in whatever order it was typed', () => {
 	const visit = bigSeason(7, 10)
-	const turned = { ...visit, footwear: [...visit.footwear!].reverse(), season: { ...visit.season!, sessions: [...visit.season!.sessions!].reverse() } }
+	const turned = {
+		...visit,
+		footwear: [...visit.footwear!].reverse(),
+		season: { ...visit.season!, sessions: [...visit.season!.sessions!].reverse() },
+	}
 	const [a, b] = [problemOf(visit), problemOf(turned)]
 	expect(lpText(buildModel(b))).toBe(lpText(buildModel(a)))
 	expect(solve(b).rotation).toEqual(solve(a).rotation)
 }, 60_000)
 it('LP text has short lines, no exponents and every name once', () => {
-	fc.assert(fc.property(season(30, 4, 40), (visit) => {
-		const text = lpText(buildModel(problemOf(visit)))
-		expect(Math.max(...text.split('\n').map((line) => line.length))).toBeLessThan(250)
-		expect(text).not.toMatch(/\de[+-]?\d+ [a-z]/)
-		const rows = [...text.matchAll(/^ (\w+):/gm)].map((one) => one[1])
-		expect(new Set(rows).size).toBe(rows.length)
-	}), { numRuns: 60 })
+	fc.assert(
+		fc.property(season(30, 4, 40), (visit) => {
+			const text = lpText(buildModel(problemOf(visit)))
+			expect(Math.max(...text.split('\n').map((line) => line.length))).toBeLessThan(250)
+			expect(text).not.toMatch(/\de[+-]?\d+ [a-z]/)
+			const rows = [...text.matchAll(/^ (\w+):/gm)].map((one) => one[1])
+			expect(new Set(rows).size).toBe(rows.length)
+		}),
+		{ numRuns: 60 },
+	)
 })
 it('the start given to the solver is sound', () => {
-	fc.assert(fc.property(season(40, 4, 60), (visit) => { const problem = problemOf(visit); expect(verify(problem, greedyRotation(problem)).problems).toEqual([]) }), { numRuns: 100 })
+	fc.assert(
+		fc.property(season(40, 4, 60), (visit) => {
+			const problem = problemOf(visit)
+			expect(verify(problem, greedyRotation(problem)).problems).toEqual([])
+		}),
+		{ numRuns: 100 },
+	)
 })
 it('the verifier sees each broken rule', () => {
-	const visit = seasonVisit([{ id: 'p1', sole: 'firm-ground', minutesWorn: 7150, weeklyMinutesMax: 40 }, { id: 'p2', sole: 'indoor' }, { id: 'p3', sole: 'turf', newFrom: '2027-01-04' }], [
-		{ date: '2027-01-05', start: '18:00', minutes: 60, kind: 'training', surface: 'natural-firm', ground: 'wet' }, { date: '2027-01-06', start: '18:00', minutes: 60, kind: 'match', surface: 'natural-firm' }])
+	const visit = seasonVisit(
+		[
+			{ id: 'p1', sole: 'firm-ground', minutesWorn: 7150, weeklyMinutesMax: 40 },
+			{ id: 'p2', sole: 'indoor' },
+			{ id: 'p3', sole: 'turf', newFrom: '2027-01-04' },
+		],
+		[
+			{
+				date: '2027-01-05',
+				start: '18:00',
+				minutes: 60,
+				kind: 'training',
+				surface: 'natural-firm',
+				ground: 'wet',
+			},
+			{ date: '2027-01-06', start: '18:00', minutes: 60, kind: 'match', surface: 'natural-firm' },
+		],
+	)
 	const problem = problemOf(visit)
-	const said = (...pairs: number[]) => verify({ ...problem, fixed: [] }, { uses: pairs.map((p) => [{ pair: p, minutes: 60 }]) }).problems.join('; ')
+	const said = (...pairs: number[]) =>
+		verify(
+			{ ...problem, fixed: [] },
+			{ uses: pairs.map((p) => [{ pair: p, minutes: 60 }]) },
+		).problems.join('; ')
 	expect(said(0, 0)).toMatch(/soaked.*past its life.*at most 40/)
 	expect(said(1, 1)).toMatch(/p2 may not be worn/)
 	expect(said(2, 2)).toMatch(/break-in allows 20.*60 minutes of 150 before a match/)

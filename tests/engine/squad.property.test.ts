@@ -8,34 +8,108 @@ import { swapQuestions } from '../../shared/squad/swapped.ts'
 import { visitSchema, type Visit } from '../../shared/visit/visit.ts'
 import { fieldMeta } from '../../shared/visit/field-meta.ts'
 
-const head = ['Number', 'Given name', 'Family name', 'Birth date', 'Sex', 'Guardian', 'Guardian e-mail', 'Consents']
+const head = [
+	'Number',
+	'Given name',
+	'Family name',
+	'Birth date',
+	'Sex',
+	'Guardian',
+	'Guardian e-mail',
+	'Consents',
+]
 const on = '2027-01-20'
-const visit = (over: Partial<Visit> = {}): Visit => ({ format: 'lastwright-visit', version: 1, player: { givenName: 'Tui', familyName: 'Ashdown', birthDate: '2013-05-02', sex: 'male' }, visitDate: on, screening: {}, ...over })
+const visit = (over: Partial<Visit> = {}): Visit => ({
+	format: 'lastwright-visit',
+	version: 1,
+	player: { givenName: 'Tui', familyName: 'Ashdown', birthDate: '2013-05-02', sex: 'male' },
+	visitDate: on,
+	screening: {},
+	...over,
+})
 
 describe('roster', () => {
 	test('good rows are players; every bad cell is named by row and column with value and remedy', () => {
-		const { rows, problems } = rosterFromCells([head, ['7', 'Tui', 'Ashdown', '2013-05-02', 'm', 'Rae', 'rae@example.org', 'photos; squad-summary'], ['7', 'Ida', 'Lane', '2012-06-30', 'f'], ['x', 'Bo', 'Reed', '31.12.2012', '?'], ['9', 'Cy', 'Hill', '2030-01-01', 'f'], ['10', 'Di', 'Moor', '2013-01-02', 'f', '', '', 'dancing']], 'Rovers', on)
-		expect(rows).toMatchObject([{ number: '7', player: { club: 'Rovers', guardian: { email: 'rae@example.org' } }, consents: ['photos', 'squad-summary'] }])
-		expect(problems.map((one) => [one.row, one.column])).toEqual([[3, 'number'], [4, 'number'], [4, 'sex'], [5, 'birthDate'], [6, 'consents']])
+		const { rows, problems } = rosterFromCells(
+			[
+				head,
+				[
+					'7',
+					'Tui',
+					'Ashdown',
+					'2013-05-02',
+					'm',
+					'Rae',
+					'rae@example.org',
+					'photos; squad-summary',
+				],
+				['7', 'Ida', 'Lane', '2012-06-30', 'f'],
+				['x', 'Bo', 'Reed', '31.12.2012', '?'],
+				['9', 'Cy', 'Hill', '2030-01-01', 'f'],
+				['10', 'Di', 'Moor', '2013-01-02', 'f', '', '', 'dancing'],
+			],
+			'Rovers',
+			on,
+		)
+		expect(rows).toMatchObject([
+			{
+				number: '7',
+				player: { club: 'Rovers', guardian: { email: 'rae@example.org' } },
+				consents: ['photos', 'squad-summary'],
+			},
+		])
+		expect(problems.map((one) => [one.row, one.column])).toEqual([
+			[3, 'number'],
+			[4, 'number'],
+			[4, 'sex'],
+			[5, 'birthDate'],
+			[6, 'consents'],
+		])
 		for (const one of problems) expect(one.message).toMatch(/given .*allowed/)
 	})
 	test('a day and month that can be read both ways are asked, unless another row decides', () => {
 		const row = (number: string, date: string) => [number, 'Tui', `Ashdown${number}`, date, 'm']
-		expect(rosterFromCells([head, row('1', '03/04/2012')], '', on).problems[0]?.message).toMatch(/cannot be told apart/)
-		expect(rosterFromCells([head, row('1', '03/04/2012'), row('2', '25/04/2012')], '', on).rows[0]?.player.birthDate).toBe('2012-04-03')
-		expect(rosterFromCells([head, row('1', '03/04/2012'), row('2', '04/25/2012')], '', on).rows[0]?.player.birthDate).toBe('2012-03-04')
+		expect(rosterFromCells([head, row('1', '03/04/2012')], '', on).problems[0]?.message).toMatch(
+			/cannot be told apart/,
+		)
+		expect(
+			rosterFromCells([head, row('1', '03/04/2012'), row('2', '25/04/2012')], '', on).rows[0]
+				?.player.birthDate,
+		).toBe('2012-04-03')
+		expect(
+			rosterFromCells([head, row('1', '03/04/2012'), row('2', '04/25/2012')], '', on).rows[0]
+				?.player.birthDate,
+		).toBe('2012-03-04')
 	})
 	test('any cells at all: never throws, no number twice, no row both good and bad', () => {
-		fc.assert(fc.property(fc.array(fc.array(fc.oneof(fc.string({ maxLength: 12 }), fc.constantFrom('7', '2012-04-03', 'm', 'Rae')), { maxLength: 9 }), { maxLength: 8 }), (body) => {
-			const { rows, problems } = rosterFromCells([head, ...body], 'Rovers', on)
-			expect(new Set(rows.map((one) => one.number)).size).toBe(rows.length)
-			expect(rows.filter((one) => problems.some((bad) => bad.row === one.row))).toEqual([])
-		}))
+		fc.assert(
+			fc.property(
+				fc.array(
+					fc.array(
+						fc.oneof(fc.string({ maxLength: 12 }), fc.constantFrom('7', '2012-04-03', 'm', 'Rae')),
+						{ maxLength: 9 },
+					),
+					{ maxLength: 8 },
+				),
+				(body) => {
+					const { rows, problems } = rosterFromCells([head, ...body], 'Rovers', on)
+					expect(new Set(rows.map((one) => one.number)).size).toBe(rows.length)
+					expect(rows.filter((one) => problems.some((bad) => bad.row === one.row))).toEqual([])
+				},
+			),
+		)
 	})
 })
 describe('swapped players', () => {
-	const feet = (left: number, right = left) => ({ left: { heelToToeMm: left }, right: { heelToToeMm: right } })
-	const last = visit({ visitDate: '2026-01-20', feet: feet(246), body: { statureCm: 158, massKg: 46 } })
+	const feet = (left: number, right = left) => ({
+		left: { heelToToeMm: left },
+		right: { heelToToeMm: right },
+	})
+	const last = visit({
+		visitDate: '2026-01-20',
+		feet: feet(246),
+		body: { statureCm: 158, massKg: 46 },
+	})
 	test.each([
 		['a shorter foot', visit({ feet: feet(240) }), 2],
 		['a foot longer than a year allows', visit({ feet: feet(275) }), 2],
@@ -50,24 +124,47 @@ describe('swapped players', () => {
 		expect(questions.length).toBe(asked)
 		for (const one of questions) expect(one.basis.source).toBe('common practice, no source')
 	})
-	test('without an earlier visit only the sides are compared', () => { expect(swapQuestions(visit({ feet: feet(200) }), [])).toEqual([]) })
+	test('without an earlier visit only the sides are compared', () => {
+		expect(swapQuestions(visit({ feet: feet(200) }), [])).toEqual([])
+	})
 })
 describe('stations and board', () => {
 	test('every field of a station is a field of the visit, and what it needs stands on it', () => {
-		for (const one of stations) for (const path of one.rows.flat()) expect(fieldMeta(visitSchema, path).title, path).not.toBe('')
-		for (const one of stations.filter((station) => station.rows.length > 0)) for (const path of one.needs) expect(one.rows.flat(), one.name).toContain(path)
+		for (const one of stations)
+			for (const path of one.rows.flat())
+				expect(fieldMeta(visitSchema, path).title, path).not.toBe('')
+		for (const one of stations.filter((station) => station.rows.length > 0))
+			for (const path of one.needs) expect(one.rows.flat(), one.name).toContain(path)
 	})
 	test('not measured is an answer, empty is not', () => {
 		expect(missingAt(visit(), 'check-in')).toEqual(['play.code'])
-		expect(missingAt(visit({ notMeasured: { 'play.code': 'not measured' } }), 'check-in')).toEqual([])
+		expect(missingAt(visit({ notMeasured: { 'play.code': 'not measured' } }), 'check-in')).toEqual(
+			[],
+		)
 	})
 	test('signed wins over everything, absent and refused ask for nothing', () => {
-		const base = { playerId: 'p', number: '7', name: 'Tui', birthDate: '2013-05-02', consentNoted: false }
+		const base = {
+			playerId: 'p',
+			number: '7',
+			name: 'Tui',
+			birthDate: '2013-05-02',
+			consentNoted: false,
+		}
 		expect(boardRow({ ...base, presence: 'here', draft: visit() })).toMatchObject({ state: 'open' })
-		for (const presence of ['absent', 'refused'] as const) expect(boardRow({ ...base, presence })).toMatchObject({ state: presence, missing: [] })
-		expect(boardRow({ ...base, presence: 'absent', signedVisitId: 'v' })).toMatchObject({ state: 'signed', missing: [] })
+		for (const presence of ['absent', 'refused'] as const)
+			expect(boardRow({ ...base, presence })).toMatchObject({ state: presence, missing: [] })
+		expect(boardRow({ ...base, presence: 'absent', signedVisitId: 'v' })).toMatchObject({
+			state: 'signed',
+			missing: [],
+		})
 	})
 	test('a number that stands for two players is found', () => {
-		expect(doubledNumbers([{ number: '7', name: 'A' }, { number: '8', name: 'B' }, { number: '7', name: 'C' }])).toEqual([{ number: '7', names: ['A', 'C'] }])
+		expect(
+			doubledNumbers([
+				{ number: '7', name: 'A' },
+				{ number: '8', name: 'B' },
+				{ number: '7', name: 'C' },
+			]),
+		).toEqual([{ number: '7', names: ['A', 'C'] }])
 	})
 })

@@ -11,17 +11,32 @@ test('reads, changes, hand-overs, unlocks and failures stand in the trail, witho
 	await app.ask('players.search', { query: 'marl', limit: 5 })
 	await app.ask('players.open', { playerId })
 	await app.ask('reports.open', { visitId })
-	for (const channel of ['print', 'export', 'send']) await app.ask('reports.handedOver', { visitId, recipient: 'Rae Example', channel })
+	for (const channel of ['print', 'export', 'send'])
+		await app.ask('reports.handedOver', { visitId, recipient: 'Rae Example', channel })
 	await app.ask('session.lock')
 	await app.refused('session.unlock', { passphrase: 'wrong horse' })
 	await app.ask('session.unlock', { passphrase })
 	const { rows } = await app.ask('audit.page', { limit: 500 })
 	const functions = new Set(rows.map((row: { function: string }) => row.function))
-	for (const one of ['read', 'search', 'create', 'sign', 'print', 'export', 'send', 'unlock', 'unlock-failed', 'lock']) expect(functions, one).toContain(one)
+	for (const one of [
+		'read',
+		'search',
+		'create',
+		'sign',
+		'print',
+		'export',
+		'send',
+		'unlock',
+		'unlock-failed',
+		'lock',
+	])
+		expect(functions, one).toContain(one)
 	expect(JSON.stringify(rows)).not.toMatch(/limps|Marlowe|2011-04-17/)
 	const page = await app.ask('audit.page', { limit: 3, playerId })
 	expect(page.rows.every((row: { playerId: string }) => row.playerId === playerId)).toBe(true)
-	expect((await app.ask('audit.page', { limit: 3, before: rows[2].seq })).rows[0].seq).toBe(rows[2].seq - 1)
+	expect((await app.ask('audit.page', { limit: 3, before: rows[2].seq })).rows[0].seq).toBe(
+		rows[2].seq - 1,
+	)
 	const { csv, rows: exported } = await app.ask('audit.export')
 	expect(csv.trimEnd().split('\r\n')).toHaveLength(exported + 1)
 	expect(await app.ask('audit.verify')).toMatchObject({ problems: [] })
@@ -31,18 +46,25 @@ test('a removed, an altered, a truncated, a re-chained row and a vanished record
 	const { app, here, playerId } = await withPlayer()
 	const visitId = await signed(app, playerId)
 	await app.ask('visits.open', { visitId })
-	const rows = (await app.ask('audit.page', { limit: 500 })).rows as { seq: number; function: string; objectRef: string }[]
+	const rows = (await app.ask('audit.page', { limit: 500 })).rows as {
+		seq: number
+		function: string
+		objectRef: string
+	}[]
 	app.close()
 	const last = Number(rows[0]?.seq) + 1
 	const signRow = rows.find((row) => row.function === 'sign')
 	const tamper = async (sql: string, more: { noHead?: boolean } = {}): Promise<string> => {
 		const copy = folder()
 		mkdirSync(copy, { recursive: true })
-		for (const file of ['lastwright.db', 'lastwright.head']) copyFileSync(join(here, file), join(copy, file))
+		for (const file of ['lastwright.db', 'lastwright.head'])
+			copyFileSync(join(here, file), join(copy, file))
 		if (more.noHead) rmSync(join(copy, 'lastwright.head'))
 		const db = new DatabaseSync(join(copy, 'lastwright.db'))
 		expect(() => db.exec('DELETE FROM audit')).toThrow(/never deleted/)
-		db.exec('DROP TRIGGER audit_kept; DROP TRIGGER audit_stays; DROP TRIGGER record_kept; DROP TRIGGER record_stays')
+		db.exec(
+			'DROP TRIGGER audit_kept; DROP TRIGGER audit_stays; DROP TRIGGER record_kept; DROP TRIGGER record_stays',
+		)
 		db.exec(sql)
 		db.close()
 		const again = open(copy)
@@ -53,14 +75,29 @@ test('a removed, an altered, a truncated, a re-chained row and a vanished record
 		return [...warnings, ...problems].join('\n')
 	}
 	expect(await tamper('')).toBe('')
-	expect(await tamper('DELETE FROM audit WHERE seq = 4')).toBe('Row 4 is missing from the audit trail.')
-	expect(await tamper("UPDATE audit SET sealed = zeroblob(60) WHERE seq = 5")).toMatch(/Row 5 was altered/)
-	expect(await tamper(`DELETE FROM audit WHERE seq > ${last - 2}`)).toMatch(new RegExp(`Rows ${last - 1} to ${last} are missing`))
-	expect(await tamper('DELETE FROM audit WHERE seq = 4; UPDATE audit SET seq = seq - 1 WHERE seq > 4')).toMatch(/Row 4 was altered/)
+	expect(await tamper('DELETE FROM audit WHERE seq = 4')).toBe(
+		'Row 4 is missing from the audit trail.',
+	)
+	expect(await tamper('UPDATE audit SET sealed = zeroblob(60) WHERE seq = 5')).toMatch(
+		/Row 5 was altered/,
+	)
+	expect(await tamper(`DELETE FROM audit WHERE seq > ${last - 2}`)).toMatch(
+		new RegExp(`Rows ${last - 1} to ${last} are missing`),
+	)
+	expect(
+		await tamper('DELETE FROM audit WHERE seq = 4; UPDATE audit SET seq = seq - 1 WHERE seq > 4'),
+	).toMatch(/Row 4 was altered/)
 	expect(await tamper('', { noHead: true })).toMatch(/head is missing or damaged/)
-	expect(await tamper(`DELETE FROM record WHERE id = '${signRow?.objectRef.split(':')[1]}'`)).toMatch(/is gone from the records/)
+	expect(
+		await tamper(`DELETE FROM record WHERE id = '${signRow?.objectRef.split(':')[1]}'`),
+	).toMatch(/is gone from the records/)
 	// time, predecessor and order are bound into what is sealed
-	for (const change of ["at = '2020-01-01T00:00:00.000Z'", 'follows = NULL', 'tick = tick + 100', "origin = 'x'"]) {
+	for (const change of [
+		"at = '2020-01-01T00:00:00.000Z'",
+		'follows = NULL',
+		'tick = tick + 100',
+		"origin = 'x'",
+	]) {
 		const copy = folder()
 		copyFileSync(join(here, 'lastwright.db'), join(copy, 'lastwright.db'))
 		const db = new DatabaseSync(join(copy, 'lastwright.db'))

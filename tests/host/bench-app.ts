@@ -8,12 +8,28 @@ import type { LwDocument } from '../../shared/report/document.ts'
 import type { Visit } from '../../shared/visit/visit.ts'
 
 export const passphrase = 'correct horse'
-export const player = { givenName: 'Zoë', familyName: 'Marlowe-Nguyễn', birthDate: '2011-04-17', sex: 'female' as const }
-export const clinic = { format: 'lastwright-clinic', version: 1, name: 'Invented Clinic', address: [], colour: '#1f5f5b', clinician: { name: 'A. Example', registration: 'X1' } }
+export const player = {
+	givenName: 'Zoë',
+	familyName: 'Marlowe-Nguyễn',
+	birthDate: '2011-04-17',
+	sex: 'female' as const,
+}
+export const clinic = {
+	format: 'lastwright-clinic',
+	version: 1,
+	name: 'Invented Clinic',
+	address: [],
+	colour: '#1f5f5b',
+	clinician: { name: 'A. Example', registration: 'X1' },
+}
 export const folder = () => mkdtempSync(join(tmpdir(), 'lastwright-records-'))
 export const pdf = Buffer.from('%PDF-1.7 fixed bytes')
 
-export function open(dataFolder: string, start = '2027-01-20T09:00:00.000Z', renderPdf: (document: LwDocument) => Promise<Uint8Array> = async () => pdf) {
+export function open(
+	dataFolder: string,
+	start = '2027-01-20T09:00:00.000Z',
+	renderPdf: (document: LwDocument) => Promise<Uint8Array> = async () => pdf,
+) {
 	const clock = { ms: Date.parse(start) }
 	const app = createApp({ dataFolder, scryptCost: 1024, now: () => new Date(clock.ms), renderPdf })
 	// biome-ignore lint/suspicious/noExplicitAny: answers are looked at field by field
@@ -30,14 +46,32 @@ export function open(dataFolder: string, start = '2027-01-20T09:00:00.000Z', ren
 	return { ...app, ask, refused, clock }
 }
 export type Opened = ReturnType<typeof open>
-export async function withPlayer(here = folder(), start?: string, renderPdf?: (document: LwDocument) => Promise<Uint8Array>) {
+export async function withPlayer(
+	here = folder(),
+	start?: string,
+	renderPdf?: (document: LwDocument) => Promise<Uint8Array>,
+) {
 	const app = open(here, start, renderPdf)
 	const { recoveryKey } = await app.ask('session.setUp', { clinic, passphrase })
 	const { playerId } = await app.ask('players.save', { player })
 	return { app, here, playerId: playerId as string, recoveryKey: recoveryKey as string }
 }
-export async function signed(app: Opened, playerId: string, visit: Partial<Visit> = {}, visitDate = '2027-01-20'): Promise<string> {
-	const { draft } = await app.ask('drafts.open', { playerId, visitDate }) as { draft: { draftId: string; content: DraftContent } }
-	await app.ask('drafts.save', { draftId: draft.draftId, content: { ...draft.content, visit: { ...draft.content.visit, ...visit }, decisions: { ...draft.content.decisions, consentNoted: true } } })
+export async function signed(
+	app: Opened,
+	playerId: string,
+	visit: Partial<Visit> = {},
+	visitDate = '2027-01-20',
+): Promise<string> {
+	const { draft } = (await app.ask('drafts.open', { playerId, visitDate })) as {
+		draft: { draftId: string; content: DraftContent }
+	}
+	await app.ask('drafts.save', {
+		draftId: draft.draftId,
+		content: {
+			...draft.content,
+			visit: { ...draft.content.visit, ...visit },
+			decisions: { ...draft.content.decisions, consentNoted: true },
+		},
+	})
 	return (await app.ask('visits.sign', { draftId: draft.draftId })).visitId
 }

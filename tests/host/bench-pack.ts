@@ -7,7 +7,16 @@ import { folder, open, type Opened } from './bench-app.ts'
 export const packPassphrase = 'three mild otters'
 export const stick = () => mkdtempSync(join(tmpdir(), 'lastwright-stick-'))
 export async function packed(app: Opened, playerIds: string[], over: object = {}): Promise<string> {
-	return (await app.ask('outreach.makePack', { playerIds, history: 'all', folder: stick(), passphrase: packPassphrase, expires: '2027-02-10', ...over })).file
+	return (
+		await app.ask('outreach.makePack', {
+			playerIds,
+			history: 'all',
+			folder: stick(),
+			passphrase: packPassphrase,
+			expires: '2027-02-10',
+			...over,
+		})
+	).file
 }
 export async function laptopOf(file: string, start?: string) {
 	const here = folder()

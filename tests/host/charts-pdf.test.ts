@@ -12,21 +12,47 @@ import type { Block, LwDocument } from '../../shared/report/document.ts'
 import { playerReport } from '../../shared/report/player.ts'
 import { type Visit, visitSchema } from '../../shared/visit/visit.ts'
 
-const demo = JSON.parse(readFileSync(new URL('../../assets/demo/demo.json', import.meta.url), 'utf8')) as { clinic: unknown; players: { player: { givenName: string }; visits: unknown[] }[] }
+const demo = JSON.parse(
+	readFileSync(new URL('../../assets/demo/demo.json', import.meta.url), 'utf8'),
+) as { clinic: unknown; players: { player: { givenName: string }; visits: unknown[] }[] }
 const clinic = clinicSchema.parse(demo.clinic)
 function courseOf(name: string): { visit: Visit; earlier: Visit[] } {
-	const visits = demo.players.find(({ player }) => player.givenName === name)!.visits.map((one) => visitSchema.parse(one))
+	const visits = demo.players
+		.find(({ player }) => player.givenName === name)!
+		.visits.map((one) => visitSchema.parse(one))
 	return { visit: visits.at(-1)!, earlier: visits.slice(0, -1) }
 }
-const compose = (visit: Visit, earlier: Visit[]): LwDocument => playerReport({ visit, earlier, assessment: assess(visit, earlier), decisions: noDecisions, clinic, signedAt: '2027-02-01T09:00:00.000Z', draft: false })
+const compose = (visit: Visit, earlier: Visit[]): LwDocument =>
+	playerReport({
+		visit,
+		earlier,
+		assessment: assess(visit, earlier),
+		decisions: noDecisions,
+		clinic,
+		signedAt: '2027-02-01T09:00:00.000Z',
+		draft: false,
+	})
 type Figure = Extract<Block, { kind: 'figure' }>
-const chartFigures = (document: LwDocument): Figure[] => document.blocks.filter((block): block is Figure => block.kind === 'figure' && !block.alternative.startsWith('Both feet'))
+const chartFigures = (document: LwDocument): Figure[] =>
+	document.blocks.filter(
+		(block): block is Figure =>
+			block.kind === 'figure' && !block.alternative.startsWith('Both feet'),
+	)
 /** The heading under which a block stands. */
-const under = (document: LwDocument, figure: Figure): string | undefined => document.blocks.slice(0, document.blocks.indexOf(figure)).findLast((block) => block.kind === 'heading')?.text
+const under = (document: LwDocument, figure: Figure): string | undefined =>
+	document.blocks
+		.slice(0, document.blocks.indexOf(figure))
+		.findLast((block) => block.kind === 'heading')?.text
 async function read(bytes: Uint8Array): Promise<{ pages: number; text: string; edges: number[] }> {
 	const pdf = await getDocument({ data: new Uint8Array(bytes), useSystemFonts: false }).promise
-	const words: string[] = [], edges: number[] = []
-	for (let number = 1; number <= pdf.numPages; number++) for (const item of (await (await pdf.getPage(number)).getTextContent()).items) if ('str' in item && item.str.trim()) { words.push(item.str); edges.push(item.transform[4] as number, (item.transform[4] as number) + item.width) }
+	const words: string[] = [],
+		edges: number[] = []
+	for (let number = 1; number <= pdf.numPages; number++)
+		for (const item of (await (await pdf.getPage(number)).getTextContent()).items)
+			if ('str' in item && item.str.trim()) {
+				words.push(item.str)
+				edges.push(item.transform[4] as number, (item.transform[4] as number) + item.width)
+			}
 	return { pages: pdf.numPages, text: words.join(' ').replace(/\s+/g, ' '), edges }
 }
 const { visit, earlier } = courseOf('Tui')
@@ -34,24 +60,62 @@ const { visit, earlier } = courseOf('Tui')
 describe('charts in the player report', () => {
 	it('stand under what they show: ankle range under the findings, foot length and stature under growing', () => {
 		const document = compose(visit, earlier)
-		expect(chartFigures(document).map((figure) => [under(document, figure), figure.alternative.split(' ').slice(0, 3).join(' ')])).toEqual([['What we found', 'Knee to wall'], ['Growing', 'Foot length over'], ['Growing', 'Stature for age']])
+		expect(
+			chartFigures(document).map((figure) => [
+				under(document, figure),
+				figure.alternative.split(' ').slice(0, 3).join(' '),
+			]),
+		).toEqual([
+			['What we found', 'Knee to wall'],
+			['Growing', 'Foot length over'],
+			['Growing', 'Stature for age'],
+		])
 	})
 	it('draw the description that the screen draws', () => {
 		const assessment = assess(visit, earlier)
-		for (const [topic, start] of [['sizing', 'Foot length'], ['ankle', 'Knee to wall'], ['growth', 'Stature']] as const) {
+		for (const [topic, start] of [
+			['sizing', 'Foot length'],
+			['ankle', 'Knee to wall'],
+			['growth', 'Stature'],
+		] as const) {
 			const chart = chartsOf(topic, visit, earlier, assessment)[0]!
-			const figure = chartFigures(compose(visit, earlier)).find((one) => one.alternative.startsWith(start))!
-			expect(figure.svg).toBe(chartSvg(chart, { colour: clinic.colour, widthPt: figure.widthPt, heightPt: figure.heightPt }))
+			const figure = chartFigures(compose(visit, earlier)).find((one) =>
+				one.alternative.startsWith(start),
+			)!
+			expect(figure.svg).toBe(
+				chartSvg(chart, {
+					colour: clinic.colour,
+					widthPt: figure.widthPt,
+					heightPt: figure.heightPt,
+				}),
+			)
 			expect(figure.alternative).toBe(chart.alternative)
 			expect(figure.caption.startsWith(chart.alternative)).toBe(true)
 		}
 	})
 	it('reach the page with their numbers, words and sources, inside the margins, for one page more at most', async () => {
-		const document = compose(visit, earlier), drawn = chartFigures(document)
-		const without = { ...document, blocks: document.blocks.filter((block) => !drawn.some((figure) => figure === block)) }
-		const [plain, full] = [await read(await renderPdf(without)), await read(await renderPdf(document))]
+		const document = compose(visit, earlier),
+			drawn = chartFigures(document)
+		const without = {
+			...document,
+			blocks: document.blocks.filter((block) => !drawn.some((figure) => figure === block)),
+		}
+		const [plain, full] = [
+			await read(await renderPdf(without)),
+			await read(await renderPdf(document)),
+		]
 		expect(full.pages).toBeLessThanOrEqual(plain.pages + 1)
-		for (const words of ['Left ankle', 'cut-off', 'longer foot, forecast', 'P97', 'Age (years)', 'Knee to wall over time. Left ankle: 8.3 cm on 15 July 2026, 7.1 cm on 20 January 2027', 'Cheng 1997', 'CDC 2000 growth charts']) expect(full.text).toContain(words)
+		for (const words of [
+			'Left ankle',
+			'cut-off',
+			'longer foot, forecast',
+			'P97',
+			'Age (years)',
+			'Knee to wall over time. Left ankle: 8.3 cm on 15 July 2026, 7.1 cm on 20 January 2027',
+			'Cheng 1997',
+			'CDC 2000 growth charts',
+		])
+			expect(full.text).toContain(words)
 		expect(full.text).not.toMatch(/undefined|NaN/)
 		expect(Math.min(...full.edges)).toBeGreaterThanOrEqual(50)
 		expect(Math.max(...full.edges)).toBeLessThanOrEqual(595.28 - 50)
@@ -62,10 +126,16 @@ describe('charts in the player report', () => {
 		expect(chartFigures(compose(adult, none))).toEqual([])
 	})
 	it('give a long course its latest numbers as caption and every number as alternative', () => {
-		const many = Array.from({ length: 12 }, (_, index) => ({ ...earlier[0]!, visitDate: `2025-${String(index + 1).padStart(2, '0')}-10` }))
-		const figure = chartFigures(compose(visit, many)).find((one) => one.alternative.startsWith('Foot length'))!
+		const many = Array.from({ length: 12 }, (_, index) => ({
+			...earlier[0]!,
+			visitDate: `2025-${String(index + 1).padStart(2, '0')}-10`,
+		}))
+		const figure = chartFigures(compose(visit, many)).find((one) =>
+			one.alternative.startsWith('Foot length'),
+		)!
 		expect(figure.caption.length).toBeLessThan(figure.alternative.length)
-		for (const month of ['January 2025', 'December 2025', 'January 2027']) expect(figure.alternative).toContain(month)
+		for (const month of ['January 2025', 'December 2025', 'January 2027'])
+			expect(figure.alternative).toContain(month)
 		expect(figure.caption).toContain('246.5 mm on 20 January 2027')
 	})
 })

@@ -7,7 +7,9 @@ import { expect, test } from 'vitest'
 import { openDemo } from '../../electron/command/demo-records.ts'
 
 const kept = fileURLToPath(new URL('../../build/demo/', import.meta.url))
-async function opened(day: string): Promise<{ cards: { familyName: string; birthDate: string }[] }> {
+async function opened(
+	day: string,
+): Promise<{ cards: { familyName: string; birthDate: string }[] }> {
 	const folder = mkdtempSync(join(tmpdir(), 'lastwright-demo-'))
 	const app = await openDemo(folder, day, () => {})
 	try {
@@ -19,7 +21,8 @@ async function opened(day: string): Promise<{ cards: { familyName: string; birth
 		rmSync(folder, { recursive: true, force: true })
 	}
 }
-const names = (list: { cards: { familyName: string; birthDate: string }[] }) => list.cards.map((one) => `${one.familyName} ${one.birthDate}`)
+const names = (list: { cards: { familyName: string; birthDate: string }[] }) =>
+	list.cards.map((one) => `${one.familyName} ${one.birthDate}`)
 test('the same players from a filled folder, from its copy, and after the copy was spoilt or another day began', async () => {
 	rmSync(kept, { recursive: true, force: true })
 	const filled = await opened('day one')

@@ -18,7 +18,9 @@ import type { Visit } from '../../shared/visit/visit.ts'
 import { clinic, json, read } from '../demo.ts'
 
 const pictures = new URL('../engine/pictures/', import.meta.url)
-const pictureNames = readdirSync(pictures).filter((name) => name.endsWith('.json')).sort()
+const pictureNames = readdirSync(pictures)
+	.filter((name) => name.endsWith('.json'))
+	.sort()
 const demoNames = ['visit-adolescent.json', 'visit-adult.json', 'season-visit.json']
 const sha256 = (content: string | Uint8Array): string =>
 	createHash('sha256').update(content).digest('hex')
@@ -47,7 +49,9 @@ async function inputOf(visit: Visit, audience: 'clinician' | 'club'): Promise<Ki
 async function documentLines(visit: Visit): Promise<string[]> {
 	const lines: string[] = []
 	for (const kind of kindNames) {
-		for (const audience of kind === 'squad' ? (['clinician', 'club'] as const) : (['clinician'] as const)) {
+		for (const audience of kind === 'squad'
+			? (['clinician', 'club'] as const)
+			: (['clinician'] as const)) {
 			const input = await inputOf(visit, audience)
 			const name = kind === 'squad' ? `${kind} for the ${audience}` : kind
 			const problems = kinds[kind].problems(input)

@@ -3,18 +3,41 @@ import { readFileSync } from 'node:fs'
 import { type AddressInfo, createServer, connect, type Server, type Socket } from 'node:net'
 import { SMTPServer, type SMTPServerOptions } from 'smtp-server'
 
-export const certificate = readFileSync(new URL('./fixtures/mail/cert.pem', import.meta.url), 'utf8')
+export const certificate = readFileSync(
+	new URL('./fixtures/mail/cert.pem', import.meta.url),
+	'utf8',
+)
 const key = readFileSync(new URL('./fixtures/mail/key.pem', import.meta.url), 'utf8')
-export interface Received { from: string; to: string[]; text: string; secure: boolean; user: string | undefined }
+export interface Received {
+	from: string
+	to: string[]
+	text: string
+	secure: boolean
+	user: string | undefined
+}
 const said = (code: number, text: string) => Object.assign(new Error(text), { responseCode: code })
 /** What the server answers instead of yes, by stage. */
-export interface Answers { auth?: boolean; mail?: [number, string]; rcpt?: [number, string]; data?: [number, string] }
+export interface Answers {
+	auth?: boolean
+	mail?: [number, string]
+	rcpt?: [number, string]
+	data?: [number, string]
+}
 export async function startSmtp(options: SMTPServerOptions = {}) {
 	const received: Received[] = []
 	const answers: Answers = {}
 	const server = new SMTPServer({
-		key, cert: certificate, authOptional: true, allowInsecureAuth: true, disableReverseLookup: true, logger: false, closeTimeout: 100,
-		onAuth: (auth, _, done) => (answers.auth === false || auth.username !== 'desk' || auth.password !== 'right words' ? done(said(535, '5.7.8 authentication failed')) : done(null, { user: auth.username })),
+		key,
+		cert: certificate,
+		authOptional: true,
+		allowInsecureAuth: true,
+		disableReverseLookup: true,
+		logger: false,
+		closeTimeout: 100,
+		onAuth: (auth, _, done) =>
+			answers.auth === false || auth.username !== 'desk' || auth.password !== 'right words'
+				? done(said(535, '5.7.8 authentication failed'))
+				: done(null, { user: auth.username }),
 		onMailFrom: (_, __, done) => done(answers.mail ? said(...answers.mail) : null),
 		onRcptTo: (_, __, done) => done(answers.rcpt ? said(...answers.rcpt) : null),
 		onData: (stream, session, done) => {
@@ -23,21 +46,43 @@ export async function startSmtp(options: SMTPServerOptions = {}) {
 			stream.on('end', () => {
 				if (answers.data) return done(said(...answers.data))
 				const { mailFrom, rcptTo } = session.envelope
-				received.push({ from: mailFrom ? mailFrom.address : '', to: rcptTo.map((one) => one.address), text: Buffer.concat(parts).toString('utf8'), secure: session.secure, user: session.user as string | undefined })
+				received.push({
+					from: mailFrom ? mailFrom.address : '',
+					to: rcptTo.map((one) => one.address),
+					text: Buffer.concat(parts).toString('utf8'),
+					secure: session.secure,
+					user: session.user as string | undefined,
+				})
 				done()
 			})
 		},
 		...options,
 	})
 	server.on('error', () => {})
-	await new Promise<void>((resolve) => { server.listen(0, '127.0.0.1', () => resolve()) })
+	await new Promise<void>((resolve) => {
+		server.listen(0, '127.0.0.1', () => resolve())
+	})
 	const { port } = server.server.address() as AddressInfo
-	return { port, received, answers, stop: () => new Promise<void>((resolve) => server.close(() => resolve())) }
+	return {
+		port,
+		received,
+		answers,
+		stop: () => new Promise<void>((resolve) => server.close(() => resolve())),
+	}
 }
 export type Smtp = Awaited<ReturnType<typeof startSmtp>>
 
 /** The moments at which the wire can be cut. 'message' swallows the whole message; 'answer' lets it through and swallows the answer. */
-export const cuts = ['connect', 'EHLO', 'AUTH', 'MAIL', 'RCPT', 'DATA', 'message', 'answer'] as const
+export const cuts = [
+	'connect',
+	'EHLO',
+	'AUTH',
+	'MAIL',
+	'RCPT',
+	'DATA',
+	'message',
+	'answer',
+] as const
 export type Cut = (typeof cuts)[number]
 export async function startWire(smtpPort: number) {
 	const wire: { cut: Cut | undefined; conversations: number } = { cut: undefined, conversations: 0 }
@@ -46,8 +91,17 @@ export async function startWire(smtpPort: number) {
 		wire.conversations++
 		const upstream = connect(smtpPort, '127.0.0.1')
 		const both = [client, upstream]
-		for (const one of both) { sockets.add(one); one.on('error', () => {}); one.on('close', () => { sockets.delete(one); for (const other of both) other.destroy() }) }
-		const end = () => { for (const one of both) one.destroy() }
+		for (const one of both) {
+			sockets.add(one)
+			one.on('error', () => {})
+			one.on('close', () => {
+				sockets.delete(one)
+				for (const other of both) other.destroy()
+			})
+		}
+		const end = () => {
+			for (const one of both) one.destroy()
+		}
 		if (wire.cut === 'connect') return end()
 		let inMessage = false
 		let ended = false
@@ -58,7 +112,10 @@ export async function startWire(smtpPort: number) {
 			// commands may come several in one piece (pipelining): the ones before the cut are let through
 			if (!inMessage && wire.cut) {
 				const at = `\r\n${text.toUpperCase()}`.indexOf(`\r\n${wire.cut}`)
-				if (at >= 0) { upstream.write(bytes.subarray(0, at)); return end() }
+				if (at >= 0) {
+					upstream.write(bytes.subarray(0, at))
+					return end()
+				}
 			}
 			if (inMessage) {
 				if (wire.cut === 'message') return end()
@@ -69,6 +126,15 @@ export async function startWire(smtpPort: number) {
 		})
 		upstream.on('data', (bytes) => (ended && wire.cut === 'answer' ? end() : client.write(bytes)))
 	})
-	await new Promise<void>((resolve) => { server.listen(0, '127.0.0.1', resolve) })
-	return Object.assign(wire, { port: (server.address() as AddressInfo).port, stop: () => new Promise<void>((resolve) => { for (const one of sockets) one.destroy(); server.close(() => resolve()) }) })
+	await new Promise<void>((resolve) => {
+		server.listen(0, '127.0.0.1', resolve)
+	})
+	return Object.assign(wire, {
+		port: (server.address() as AddressInfo).port,
+		stop: () =>
+			new Promise<void>((resolve) => {
+				for (const one of sockets) one.destroy()
+				server.close(() => resolve())
+			}),
+	})
 }

@@ -9,48 +9,143 @@ import { playerReport } from '../../shared/report/player.ts'
 import type { Visit } from '../../shared/visit/visit.ts'
 import { clinic, json, read } from '../demo.ts'
 
-const compose = (visit: Visit, decisions: Decisions = noDecisions, signedAt: string | undefined = undefined) => playerReport({ visit, assessment: assess(visit), decisions, clinic, signedAt, draft: signedAt === undefined })
-interface Item { str: string; x: number; y: number; width: number }
+const compose = (
+	visit: Visit,
+	decisions: Decisions = noDecisions,
+	signedAt: string | undefined = undefined,
+) =>
+	playerReport({
+		visit,
+		assessment: assess(visit),
+		decisions,
+		clinic,
+		signedAt,
+		draft: signedAt === undefined,
+	})
+interface Item {
+	str: string
+	x: number
+	y: number
+	width: number
+}
 async function pagesOf(bytes: Uint8Array): Promise<Item[][]> {
 	const pdf = await getDocument({ data: new Uint8Array(bytes), useSystemFonts: false }).promise
 	const pages: Item[][] = []
-	for (let number = 1; number <= pdf.numPages; number++) pages.push((await (await pdf.getPage(number)).getTextContent()).items.flatMap((item) => ('str' in item && item.str.trim() ? [{ str: item.str, x: item.transform[4] as number, y: item.transform[5] as number, width: item.width }] : [])))
+	for (let number = 1; number <= pdf.numPages; number++)
+		pages.push(
+			(await (await pdf.getPage(number)).getTextContent()).items.flatMap((item) =>
+				'str' in item && item.str.trim()
+					? [
+							{
+								str: item.str,
+								x: item.transform[4] as number,
+								y: item.transform[5] as number,
+								width: item.width,
+							},
+						]
+					: [],
+			),
+		)
 	return pages
 }
-const words = (pages: Item[][]) => pages.flat().map((item) => item.str).join(' ').replace(/\s+/g, ' ')
+const words = (pages: Item[][]) =>
+	pages
+		.flat()
+		.map((item) => item.str)
+		.join(' ')
+		.replace(/\s+/g, ' ')
 
 describe('the player report as pages', () => {
-	it.each(['visit-adolescent.json', 'visit-adult.json'])('%s reads back whole, inside the margins, without broken values', async (name) => {
-		const visit = read(json(name))
-		const pages = await pagesOf(await renderPdf(compose(visit, noDecisions, '2027-02-01T09:00:00.000Z')))
-		expect(pages.length).toBeGreaterThanOrEqual(2)
-		const text = words(pages)
-		for (const sentence of [`${visit.player.givenName} ${visit.player.familyName}`, 'What to do now', 'What we found', 'Your size', 'Stop and call', `page ${pages.length} of ${pages.length}`, clinic.name, clinic.clinician.registration]) expect(text).toContain(sentence)
-		expect(text).not.toMatch(/undefined|NaN|\bnull\b|\[object/)
-		for (const item of pages.flat()) {
-			expect(item.x, item.str).toBeGreaterThanOrEqual(50)
-			expect(item.x + item.width, item.str).toBeLessThanOrEqual(595.28 - 50)
-		}
-	})
+	it.each(['visit-adolescent.json', 'visit-adult.json'])(
+		'%s reads back whole, inside the margins, without broken values',
+		async (name) => {
+			const visit = read(json(name))
+			const pages = await pagesOf(
+				await renderPdf(compose(visit, noDecisions, '2027-02-01T09:00:00.000Z')),
+			)
+			expect(pages.length).toBeGreaterThanOrEqual(2)
+			const text = words(pages)
+			for (const sentence of [
+				`${visit.player.givenName} ${visit.player.familyName}`,
+				'What to do now',
+				'What we found',
+				'Your size',
+				'Stop and call',
+				`page ${pages.length} of ${pages.length}`,
+				clinic.name,
+				clinic.clinician.registration,
+			])
+				expect(text).toContain(sentence)
+			expect(text).not.toMatch(/undefined|NaN|\bnull\b|\[object/)
+			for (const item of pages.flat()) {
+				expect(item.x, item.str).toBeGreaterThanOrEqual(50)
+				expect(item.x + item.width, item.str).toBeLessThanOrEqual(595.28 - 50)
+			}
+		},
+	)
 	it('gives the same bytes for the same input', async () => {
 		const visit = read(json('visit-adolescent.json'))
-		const [first, second] = [await renderPdf(compose(visit)), await renderPdf(compose(visit))].map((bytes) => createHash('sha256').update(bytes).digest('hex'))
+		const [first, second] = [await renderPdf(compose(visit)), await renderPdf(compose(visit))].map(
+			(bytes) => createHash('sha256').update(bytes).digest('hex'),
+		)
 		expect(first).toBe(second)
 	})
 	it('prints what was decided and not what was dropped', async () => {
 		const visit = read(json('visit-adolescent.json'))
 		const finding = assess(visit).findings.find((one) => one.topic === 'ankle')!
-		const text = words(await pagesOf(await renderPdf(compose(visit, { ...noDecisions, actions: [{ what: 'Swap the match boots', when: 'this week', who: 'Rae' }], lines: [{ findingId: finding.id, choice: 'change', says: 'Stretch the left calf every evening.' }, { findingId: 'own.1', choice: 'add', says: 'Bring both pairs next time.' }, { findingId: 'seek.raised-heel', choice: 'drop' }], heelRaiseMm: { left: 4, right: 4 } }, '2027-02-01T09:00:00.000Z'))))
-		for (const sentence of ['Swap the match boots', 'Stretch the left calf every evening.', 'Bring both pairs next time.', '4 mm in both shoes']) expect(text).toContain(sentence)
+		const text = words(
+			await pagesOf(
+				await renderPdf(
+					compose(
+						visit,
+						{
+							...noDecisions,
+							actions: [{ what: 'Swap the match boots', when: 'this week', who: 'Rae' }],
+							lines: [
+								{
+									findingId: finding.id,
+									choice: 'change',
+									says: 'Stretch the left calf every evening.',
+								},
+								{ findingId: 'own.1', choice: 'add', says: 'Bring both pairs next time.' },
+								{ findingId: 'seek.raised-heel', choice: 'drop' },
+							],
+							heelRaiseMm: { left: 4, right: 4 },
+						},
+						'2027-02-01T09:00:00.000Z',
+					),
+				),
+			),
+		)
+		for (const sentence of [
+			'Swap the match boots',
+			'Stretch the left calf every evening.',
+			'Bring both pairs next time.',
+			'4 mm in both shoes',
+		])
+			expect(text).toContain(sentence)
 		expect(text).not.toContain('A heel higher than the front')
 		expect(text).not.toContain(finding.says)
 	})
 	it('names a character no font has, before anything is rendered', async () => {
-		const visit = read({ ...json('visit-adult.json'), player: { ...json('visit-adult.json').player, givenName: 'Mei 梅' } })
+		const visit = read({
+			...json('visit-adult.json'),
+			player: { ...json('visit-adult.json').player, givenName: 'Mei 梅' },
+		})
 		await expect(renderPdf(compose(visit))).rejects.toThrow(/梅 \(U\+6885\).*cannot be printed/)
 	})
 	it('holds an almost empty visit and a very long name', async () => {
-		const visit = read({ format: 'lastwright-visit', version: 1, visitDate: '2027-01-20', player: { givenName: 'Maximiliane-Theodora Alexandrine', familyName: 'von und zu Hohenbrunn-Achterberg-Featherstonehaugh', birthDate: '1990-01-01', sex: 'female' } })
+		const visit = read({
+			format: 'lastwright-visit',
+			version: 1,
+			visitDate: '2027-01-20',
+			player: {
+				givenName: 'Maximiliane-Theodora Alexandrine',
+				familyName: 'von und zu Hohenbrunn-Achterberg-Featherstonehaugh',
+				birthDate: '1990-01-01',
+				sex: 'female',
+			},
+		})
 		const text = words(await pagesOf(await renderPdf(compose(visit))))
 		expect(text).toContain('Your size could not be worked out')
 		expect(text).not.toMatch(/undefined|NaN/)

@@ -3,15 +3,29 @@ import { expect, test } from 'vitest'
 import { contract, roles } from '../../shared/contract.ts'
 import { folder, open, passphrase, signed, withPlayer } from './bench-app.ts'
 
-const passphrases = { clinician: 'clinician words', student: 'student words', reception: 'reception words' }
+const passphrases = {
+	clinician: 'clinician words',
+	student: 'student words',
+	reception: 'reception words',
+}
 async function withPeople(here = folder()) {
 	const made = await withPlayer(here)
 	const ids: Record<string, string> = {}
-	for (const [role, words] of Object.entries(passphrases)) ids[role] = (await made.app.ask('people.save', { name: `Invented ${role}`, registration: role === 'clinician' ? 'X2' : '', role, passphrase: words })).personId
+	for (const [role, words] of Object.entries(passphrases))
+		ids[role] = (
+			await made.app.ask('people.save', {
+				name: `Invented ${role}`,
+				registration: role === 'clinician' ? 'X2' : '',
+				role,
+				passphrase: words,
+			})
+		).personId
 	return { ...made, ids }
 }
 
-test('every call of the contract is answered to the roles in its row and refused to all others', { timeout: 60_000 }, async () => {
+test('every call of the contract is answered to the roles in its row and refused to all others', {
+	timeout: 60_000,
+}, async () => {
 	const { app } = await withPeople()
 	const entries = Object.entries(contract)
 	expect(entries.length).toBeGreaterThan(40)
@@ -20,38 +34,80 @@ test('every call of the contract is answered to the roles in its row and refused
 			const status = await app.ask('session.status')
 			if ((role === 'nobody') !== (status.state === 'locked')) {
 				if (role === 'nobody') await app.ask('session.lock')
-				else await app.ask('session.unlock', { passphrase: role === 'owner' ? passphrase : passphrases[role] })
+				else
+					await app.ask('session.unlock', {
+						passphrase: role === 'owner' ? passphrase : passphrases[role],
+					})
 			} else if (role !== 'nobody' && status.person.role !== role) {
 				await app.ask('session.lock')
-				await app.ask('session.unlock', { passphrase: role === 'owner' ? passphrase : passphrases[role] })
+				await app.ask('session.unlock', {
+					passphrase: role === 'owner' ? passphrase : passphrases[role],
+				})
 			}
 			const answer = await app.call(name, {})
 			const words = answer.ok ? '' : answer.message
-			if ((row.who as readonly string[]).includes(role)) expect(words, `${name} as ${role}`).not.toMatch(/^This is for |are locked\. Unlock/)
-			else expect(words, `${name} as ${role}`).toMatch(role === 'nobody' ? /locked/ : /^This is for /)
+			if ((row.who as readonly string[]).includes(role))
+				expect(words, `${name} as ${role}`).not.toMatch(/^This is for |are locked\. Unlock/)
+			else
+				expect(words, `${name} as ${role}`).toMatch(role === 'nobody' ? /locked/ : /^This is for /)
 		}
 	}
 	app.close()
 })
 test('each person has a passphrase of their own, signs under their own name, and is locked out once taken off', async () => {
 	const { app, here, playerId, ids } = await withPeople()
-	expect((await app.refused('people.save', { name: 'Again', registration: '', role: 'reception', passphrase })).message).toMatch(/cannot be used/)
-	expect((await app.refused('people.save', { name: 'No number', registration: '', role: 'clinician', passphrase: 'yet other words' })).problems?.[0]?.path).toBe('registration')
+	expect(
+		(
+			await app.refused('people.save', {
+				name: 'Again',
+				registration: '',
+				role: 'reception',
+				passphrase,
+			})
+		).message,
+	).toMatch(/cannot be used/)
+	expect(
+		(
+			await app.refused('people.save', {
+				name: 'No number',
+				registration: '',
+				role: 'clinician',
+				passphrase: 'yet other words',
+			})
+		).problems?.[0]?.path,
+	).toBe('registration')
 	await app.ask('session.lock')
 	await app.ask('session.unlock', { passphrase: passphrases.clinician })
 	const visitId = await signed(app, playerId)
-	expect((await app.ask('visits.open', { visitId })).signedBy).toEqual({ name: 'Invented clinician', registration: 'X2' })
-	await app.ask('session.changePassphrase', { old: passphrases.clinician, passphrase: 'changed words' })
-	expect((await app.refused('session.changePassphrase', { old: 'not these', passphrase: 'changed words' })).message).toMatch(/not your present/)
+	expect((await app.ask('visits.open', { visitId })).signedBy).toEqual({
+		name: 'Invented clinician',
+		registration: 'X2',
+	})
+	await app.ask('session.changePassphrase', {
+		old: passphrases.clinician,
+		passphrase: 'changed words',
+	})
+	expect(
+		(
+			await app.refused('session.changePassphrase', {
+				old: 'not these',
+				passphrase: 'changed words',
+			})
+		).message,
+	).toMatch(/not your present/)
 	app.close()
 	const again = open(here)
-	expect((await again.refused('session.unlock', { passphrase: passphrases.clinician })).message).toMatch(/not right/)
+	expect(
+		(await again.refused('session.unlock', { passphrase: passphrases.clinician })).message,
+	).toMatch(/not right/)
 	await again.ask('session.unlock', { passphrase: 'changed words' })
 	await again.ask('session.lock')
 	await again.ask('session.unlock', { passphrase })
 	await again.ask('people.retire', { personId: ids.clinician, reason: 'left the clinic' })
 	await again.ask('session.lock')
-	expect((await again.refused('session.unlock', { passphrase: 'changed words' })).message).toMatch(/not right/)
+	expect((await again.refused('session.unlock', { passphrase: 'changed words' })).message).toMatch(
+		/not right/,
+	)
 	again.close()
 })
 test('a PIN switches the person; three wrong ones lock', async () => {
@@ -61,20 +117,26 @@ test('a PIN switches the person; three wrong ones lock', async () => {
 	await app.ask('session.setPin', { passphrase: passphrases.reception, pin: '2468' })
 	await app.ask('session.lock')
 	await app.ask('session.unlock', { passphrase })
-	expect((await app.ask('session.people')).people).toEqual([{ personId: ids.reception, name: 'Invented reception', role: 'reception' }])
+	expect((await app.ask('session.people')).people).toEqual([
+		{ personId: ids.reception, name: 'Invented reception', role: 'reception' },
+	])
 	await app.ask('session.switch', { personId: ids.reception, pin: '2468' })
 	expect((await app.refused('people.list')).message).toMatch(/^This is for owner/)
-	for (let tried = 0; tried < 3; tried++) await app.refused('session.switch', { personId: ids.reception, pin: '0000' })
+	for (let tried = 0; tried < 3; tried++)
+		await app.refused('session.switch', { personId: ids.reception, pin: '0000' })
 	expect((await app.ask('session.status')).state).toBe('locked')
 	app.close()
 })
 test('the wait after wrong tries outlives a restart, and a clock set back does not lengthen it', async () => {
 	const { app, here } = await withPlayer()
 	await app.ask('session.lock')
-	for (let tried = 0; tried < 3; tried++) await app.refused('session.unlock', { passphrase: 'wrong horse' })
+	for (let tried = 0; tried < 3; tried++)
+		await app.refused('session.unlock', { passphrase: 'wrong horse' })
 	app.close()
 	const again = open(here, '2027-01-20T08:00:00.000Z')
-	expect((await again.refused('session.unlock', { passphrase })).message).toBe('Wait 1 seconds before the next try.')
+	expect((await again.refused('session.unlock', { passphrase })).message).toBe(
+		'Wait 1 seconds before the next try.',
+	)
 	again.close()
 	const later = open(here, '2027-01-20T09:00:02.000Z')
 	await later.ask('session.unlock', { passphrase })

@@ -21,25 +21,52 @@ import { bigSeason, seasonVisit } from '../engine/random-season.ts'
 const root = fileURLToPath(new URL('../..', import.meta.url))
 const folder = mkdtempSync(join(tmpdir(), 'lastwright-plan-'))
 afterAll(() => rmSync(folder, { recursive: true, force: true }))
-const demo = () => visitSchema.parse(JSON.parse(readFileSync(join(root, 'assets/demo/season-visit.json'), 'utf8')))
-const training = (date: string, more: Partial<Session> = {}): Session => ({ id: date, date, start: '18:00', minutes: 75, kind: 'training', surface: 'natural-firm', ...more })
+const demo = () =>
+	visitSchema.parse(JSON.parse(readFileSync(join(root, 'assets/demo/season-visit.json'), 'utf8')))
+const training = (date: string, more: Partial<Session> = {}): Session => ({
+	id: date,
+	date,
+	start: '18:00',
+	minutes: 75,
+	kind: 'training',
+	surface: 'natural-firm',
+	...more,
+})
 const firm = { id: 'firm', name: 'firm boots', sole: 'firm-ground' as const, minutesWorn: 1000 }
 const turf = { id: 'turf', name: 'turf shoes', sole: 'turf' as const, minutesWorn: 1000 }
 
 it('wet boots rest, and the reason says since when', async () => {
-	const plan = await planSeason(seasonVisit([firm, turf], [training('2027-02-02', { ground: 'wet', surface: 'natural-soft' }), training('2027-02-03')]))
+	const plan = await planSeason(
+		seasonVisit(
+			[firm, turf],
+			[training('2027-02-02', { ground: 'wet', surface: 'natural-soft' }), training('2027-02-03')],
+		),
+	)
 	expect(plan.sessions.map((one) => one.pair)).toEqual(['firm', 'turf'])
 	expect(plan.sessions[1]!.reasons).toContain('firm boots still wet from Tuesday')
 })
 it('where no pair may be worn the session and the findings say so, with what to buy', async () => {
-	const plan = await planSeason(seasonVisit([firm], [training('2027-02-02'), training('2027-03-03', { surface: 'hall', kind: 'match' })]))
+	const plan = await planSeason(
+		seasonVisit(
+			[firm],
+			[training('2027-02-02'), training('2027-03-03', { surface: 'hall', kind: 'match' })],
+		),
+	)
 	expect(plan.sessions[1]!.pair).toBeUndefined()
 	expect(plan.sessions[1]!.unmet[0]).toContain('firm ground sole not for hall')
 	expect(plan.findings.map((one) => one.id)).toContain('season.no-pair')
 	expect(plan.purchases[0]).toMatchObject({ sole: 'indoor', neededBy: '2027-03-03' })
 })
 it('pins are honoured where they may be, and refused in words where they may not', async () => {
-	const plan = await planSeason(seasonVisit([firm, turf], [training('2027-02-02', { pinned: 'turf' }), training('2027-02-09', { pinned: 'firm', surface: 'hall' })]))
+	const plan = await planSeason(
+		seasonVisit(
+			[firm, turf],
+			[
+				training('2027-02-02', { pinned: 'turf' }),
+				training('2027-02-09', { pinned: 'firm', surface: 'hall' }),
+			],
+		),
+	)
 	expect(plan.sessions.map((one) => one.pair)).toEqual(['turf', 'turf'])
 	expect(plan.sessions[0]!.reasons).toContain('chosen by the clinician')
 	expect(plan.sessions[1]!.unmet[0]).toContain('pinned pair may not be worn')
@@ -48,27 +75,60 @@ it('pins are honoured where they may be, and refused in words where they may not
 it('the past stays, the future is solved anew, and the difference is told', async () => {
 	const sessions = ['02', '04', '09', '11'].map((day) => training(`2027-02-${day}`))
 	const before = await planSeason(seasonVisit([firm, turf], sessions))
-	const rained = sessions.map((one) => (one.date === '2027-02-09' ? { ...one, ground: 'wet' as const } : one.date === '2027-02-02' ? { ...one, worn: 'turf' } : one))
-	const after = await planSeason(seasonVisit([firm, turf], [...rained, training('2027-02-10')]), { from: '2027-02-05', earlier: before })
-	expect(after.sessions.slice(0, 2).map((one) => [one.past, one.pair])).toEqual([[true, 'turf'], [true, before.sessions[1]!.pair]])
+	const rained = sessions.map((one) =>
+		one.date === '2027-02-09'
+			? { ...one, ground: 'wet' as const }
+			: one.date === '2027-02-02'
+				? { ...one, worn: 'turf' }
+				: one,
+	)
+	const after = await planSeason(seasonVisit([firm, turf], [...rained, training('2027-02-10')]), {
+		from: '2027-02-05',
+		earlier: before,
+	})
+	expect(after.sessions.slice(0, 2).map((one) => [one.past, one.pair])).toEqual([
+		[true, 'turf'],
+		[true, before.sessions[1]!.pair],
+	])
 	const told = planDifference(before, after).map((one) => one.says)
-	expect(told.some((one) => one.includes('Tuesday 9 February 2027, 18:00') && one.includes('ground dry becomes wet'))).toBe(true)
-	expect(told.some((one) => one.includes('Wednesday 10 February 2027, 18:00') && one.includes('new'))).toBe(true)
+	expect(
+		told.some(
+			(one) =>
+				one.includes('Tuesday 9 February 2027, 18:00') && one.includes('ground dry becomes wet'),
+		),
+	).toBe(true)
+	expect(
+		told.some((one) => one.includes('Wednesday 10 February 2027, 18:00') && one.includes('new')),
+	).toBe(true)
 	expect(planDifference(before, before)).toEqual([])
 })
 it('a current bone stress injury plans nothing', async () => {
-	const plan = await planSeason(seasonVisit([firm], [training('2027-02-02')], { conditions: [{ condition: 'navicular-stress-fracture', side: 'left', status: 'current' }] }))
+	const plan = await planSeason(
+		seasonVisit([firm], [training('2027-02-02')], {
+			conditions: [{ condition: 'navicular-stress-fracture', side: 'left', status: 'current' }],
+		}),
+	)
 	expect(plan.sessions[0]!.pair).toBeUndefined()
-	expect(plan.findings.some((one) => one.id === 'season.stop-bone-stress' && one.level === 'stop')).toBe(true)
+	expect(
+		plan.findings.some((one) => one.id === 'season.stop-bone-stress' && one.level === 'stop'),
+	).toBe(true)
 })
 it('cancel ends it at once and leaves the thread free', async () => {
 	const { problem } = buildProblem({ visit: bigSeason(2), protocol: openProtocol(), suitability })
 	const stop = new AbortController()
 	let seen = 0
-	const solving = solveSeason(problem, { signal: stop.signal, onProgress: () => { seen++; stop.abort() } })
+	const solving = solveSeason(problem, {
+		signal: stop.signal,
+		onProgress: () => {
+			seen++
+			stop.abort()
+		},
+	})
 	await expect(solving).rejects.toBeInstanceOf(SolveCancelled)
 	expect(seen).toBe(1)
-	await expect(solveSeason(problem, { signal: AbortSignal.abort() })).rejects.toBeInstanceOf(SolveCancelled)
+	await expect(solveSeason(problem, { signal: AbortSignal.abort() })).rejects.toBeInstanceOf(
+		SolveCancelled,
+	)
 })
 it('a time limit gives a sound plan with its gap', async () => {
 	const { problem } = buildProblem({ visit: bigSeason(3), protocol: openProtocol(), suitability })
@@ -77,22 +137,44 @@ it('a time limit gives a sound plan with its gap', async () => {
 	expect(solved.gap).toBeGreaterThanOrEqual(0)
 	expect(verify(problem, solved.rotation).problems).toEqual([])
 })
-const run = (...args: string[]) => spawnSync(process.execPath, ['--disable-warning=ExperimentalWarning', 'electron/command/main.ts', 'plan', ...args], { cwd: root, encoding: 'utf8' })
+const run = (...args: string[]) =>
+	spawnSync(
+		process.execPath,
+		['--disable-warning=ExperimentalWarning', 'electron/command/main.ts', 'plan', ...args],
+		{ cwd: root, encoding: 'utf8' },
+	)
 it('plan on the command line writes both files and nothing else', () => {
 	const [out, ics] = [join(folder, 'plan.json'), join(folder, 'plan.ics')]
-	const done = run('assets/demo/season-visit.json', '--out', out, '--ics', ics, '--zone', 'Australia/Melbourne')
+	const done = run(
+		'assets/demo/season-visit.json',
+		'--out',
+		out,
+		'--ics',
+		ics,
+		'--zone',
+		'Australia/Melbourne',
+	)
 	expect([done.status, done.stdout, done.stderr]).toEqual([0, '', ''])
 	const plan = planSchema.parse(JSON.parse(readFileSync(out, 'utf8')))
-	expect(plan.sessions.map((one) => `${one.date} ${one.start}`)).toEqual(plan.sessions.map((one) => `${one.date} ${one.start}`).sort())
+	expect(plan.sessions.map((one) => `${one.date} ${one.start}`)).toEqual(
+		plan.sessions.map((one) => `${one.date} ${one.start}`).sort(),
+	)
 	expect(plan.sessions.find((one) => one.id === 'sat:2027-05-22')!.pair).toBe('firm')
-	expect(new ICAL.Component(ICAL.parse(readFileSync(ics, 'utf8'))).getAllSubcomponents('vevent').length).toBe(plan.sessions.length)
+	expect(
+		new ICAL.Component(ICAL.parse(readFileSync(ics, 'utf8'))).getAllSubcomponents('vevent').length,
+	).toBe(plan.sessions.length)
 }, 120_000)
 it('bad input exits 2 with one line per problem', () => {
 	const bare = run('assets/demo/season-visit.json')
-	expect([bare.status, bare.stderr]).toEqual([2, '--out: missing, given nothing, allowed: the name of the plan file to write\n'])
+	expect([bare.status, bare.stderr]).toEqual([
+		2,
+		'--out: missing, given nothing, allowed: the name of the plan file to write\n',
+	])
 	const visit = join(folder, 'visit.json')
 	writeFileSync(visit, JSON.stringify({ ...demo(), season: undefined }))
 	const none = run(visit, '--out', join(folder, 'x.json'))
 	expect([none.status, none.stderr]).toEqual([2, expect.stringContaining('season: missing')])
-	expect(run('assets/demo/season-visit.json', '--out', join(folder, 'none/x.json')).stderr).toContain('--out: cannot be written (ENOENT)')
+	expect(
+		run('assets/demo/season-visit.json', '--out', join(folder, 'none/x.json')).stderr,
+	).toContain('--out: cannot be written (ENOENT)')
 }, 120_000)

@@ -13,27 +13,74 @@ import { clinic, folder, open, passphrase } from './bench-app.ts'
 import { laptopOf, packed, packPassphrase, stick } from './bench-pack.ts'
 
 const day = '2027-01-20'
-const roster = (players: number) => ['Number;Given name;Family name;Birth date;Sex;Guardian;Guardian e-mail;Consents', ...Array.from({ length: players }, (_, at) => `${at + 1};Given${at};Family${String.fromCharCode(65 + (at % 26))}${at}x;20${String(10 + (at % 5)).padStart(2, '0')}-0${1 + (at % 9)}-1${at % 9};${at % 2 ? 'f' : 'm'};Rae ${at};rae${at}@example.org;${at % 3 === 0 ? '' : 'squad-summary'}`)].join('\r\n')
+const roster = (players: number) =>
+	[
+		'Number;Given name;Family name;Birth date;Sex;Guardian;Guardian e-mail;Consents',
+		...Array.from(
+			{ length: players },
+			(_, at) =>
+				`${at + 1};Given${at};Family${String.fromCharCode(65 + (at % 26))}${at}x;20${String(10 + (at % 5)).padStart(2, '0')}-0${1 + (at % 9)}-1${at % 9};${at % 2 ? 'f' : 'm'};Rae ${at};rae${at}@example.org;${at % 3 === 0 ? '' : 'squad-summary'}`,
+		),
+	].join('\r\n')
 const values = (at: number): [string, unknown][] => [
-	['play.code', 'association'], ['body.statureCm', 150 + (at % 20)], ['body.massKg', 42 + (at % 20)],
-	...['left', 'right'].flatMap((side): [string, unknown][] => [[`feet.${side}.heelToToeMm`, 240 + (at % 15)], [`feet.${side}.ballWidthMm`, 92], [`ankles.${side}.lungeCm`, 9], [`posture.${side}.fpi6`, [1, 1, 1, 1, 1, 1]]]),
-	['footwear', [{ id: 'p1', name: 'match boots', sole: 'firm-ground', sizeSystem: 'eu', size: 38 }]],
+	['play.code', 'association'],
+	['body.statureCm', 150 + (at % 20)],
+	['body.massKg', 42 + (at % 20)],
+	...['left', 'right'].flatMap((side): [string, unknown][] => [
+		[`feet.${side}.heelToToeMm`, 240 + (at % 15)],
+		[`feet.${side}.ballWidthMm`, 92],
+		[`ankles.${side}.lungeCm`, 9],
+		[`posture.${side}.fpi6`, [1, 1, 1, 1, 1, 1]],
+	]),
+	[
+		'footwear',
+		[{ id: 'p1', name: 'match boots', sole: 'firm-ground', sizeSystem: 'eu', size: 38 }],
+	],
 ]
 // biome-ignore lint/suspicious/noExplicitAny: answers are looked at field by field
 type Ask = (name: string, input?: unknown) => Promise<any>
-async function enter(ask: Ask, playerId: string, entries: [string, unknown][], consentNoted?: true) {
-	const { draft } = (await ask('drafts.open', { playerId, visitDate: day })) as { draft: { draftId: string; content: DraftContent } }
-	const visit = entries.reduce((now, [path, value]) => writePath(now, path, value), draft.content.visit)
-	await ask('drafts.save', { draftId: draft.draftId, content: { ...draft.content, visit, decisions: { ...draft.content.decisions, ...(consentNoted ? { consentNoted } : {}) } } })
+async function enter(
+	ask: Ask,
+	playerId: string,
+	entries: [string, unknown][],
+	consentNoted?: true,
+) {
+	const { draft } = (await ask('drafts.open', { playerId, visitDate: day })) as {
+		draft: { draftId: string; content: DraftContent }
+	}
+	const visit = entries.reduce(
+		(now, [path, value]) => writePath(now, path, value),
+		draft.content.visit,
+	)
+	await ask('drafts.save', {
+		draftId: draft.draftId,
+		content: {
+			...draft.content,
+			visit,
+			decisions: { ...draft.content.decisions, ...(consentNoted ? { consentNoted } : {}) },
+		},
+	})
 	return draft.draftId
 }
-const until = async (done: () => Promise<boolean>) => { for (let at = 0; at < 400 && !(await done()); at++) await new Promise((resolve) => setTimeout(resolve, 5)) }
+const until = async (done: () => Promise<boolean>) => {
+	for (let at = 0; at < 400 && !(await done()); at++)
+		await new Promise((resolve) => setTimeout(resolve, 5))
+}
 
 test('a day of 40 players, played through', async () => {
 	const drawn: LwDocument[] = []
 	let slow: Promise<void> = Promise.resolve()
 	const clock = { ms: Date.parse('2027-01-20T09:00:00.000Z') }
-	const app = createApp({ dataFolder: folder(), scryptCost: 1024, now: () => new Date(clock.ms), renderPdf: async (document) => { await slow; drawn.push(document); return Buffer.from('%PDF-1.7 fixed bytes') } })
+	const app = createApp({
+		dataFolder: folder(),
+		scryptCost: 1024,
+		now: () => new Date(clock.ms),
+		renderPdf: async (document) => {
+			await slow
+			drawn.push(document)
+			return Buffer.from('%PDF-1.7 fixed bytes')
+		},
+	})
 	const ask: Ask = async (name, input = {}) => {
 		const answer = await app.call(name, input)
 		if (!answer.ok) throw new Error(`${name}: ${answer.message} ${JSON.stringify(answer.problems)}`)
@@ -45,29 +92,54 @@ test('a day of 40 players, played through', async () => {
 	expect(preview.problems).toEqual([])
 	expect(preview.rows).toHaveLength(40)
 	expect((await ask('players.search', { query: '', limit: 1 })).total).toBe(0)
-	const bad = await app.call('squad.create', { text: text.replace('\r\n2;', '\r\n1;'), team: 'Invented Rovers', day, same: {} })
-	expect(bad).toMatchObject({ ok: false, problems: [{ path: 'row 3, number', message: expect.stringContaining('given twice') }] })
+	const bad = await app.call('squad.create', {
+		text: text.replace('\r\n2;', '\r\n1;'),
+		team: 'Invented Rovers',
+		day,
+		same: {},
+	})
+	expect(bad).toMatchObject({
+		ok: false,
+		problems: [{ path: 'row 3, number', message: expect.stringContaining('given twice') }],
+	})
 	expect((await ask('players.search', { query: '', limit: 1 })).total).toBe(0)
 	const { squadId } = await ask('squad.create', { text, team: 'Invented Rovers', day, same: {} })
 	const board = async (): Promise<BoardRow[]> => (await ask('squad.open', { squadId })).rows
 	const rows = await board()
-	expect(rows.map((one) => one.number)).toEqual(Array.from({ length: 40 }, (_, at) => String(at + 1)))
+	expect(rows.map((one) => one.number)).toEqual(
+		Array.from({ length: 40 }, (_, at) => String(at + 1)),
+	)
 
 	// two are absent, one refused; the others walk through the stations
 	const [absent, late, refused, ...walking] = rows
-	for (const one of [absent, late]) await ask('squad.mark', { squadId, playerId: one!.playerId, presence: 'absent' })
-	expect(await app.call('squad.mark', { squadId, playerId: refused!.playerId, presence: 'refused' })).toMatchObject({ ok: false, problems: [{ path: 'reason' }] })
-	await ask('squad.mark', { squadId, playerId: refused!.playerId, presence: 'refused', reason: 'the player, photos' })
+	for (const one of [absent, late])
+		await ask('squad.mark', { squadId, playerId: one!.playerId, presence: 'absent' })
+	expect(
+		await app.call('squad.mark', { squadId, playerId: refused!.playerId, presence: 'refused' }),
+	).toMatchObject({ ok: false, problems: [{ path: 'reason' }] })
+	await ask('squad.mark', {
+		squadId,
+		playerId: refused!.playerId,
+		presence: 'refused',
+		reason: 'the player, photos',
+	})
 	for (const [at, one] of walking.entries()) {
 		await ask('squad.mark', { squadId, playerId: one.playerId, presence: 'here', at: 'measures' })
 		await enter(ask, one.playerId, values(at).slice(0, 3))
 	}
 	const halfway = await board()
 	expect(halfway.filter((one) => one.state === 'open' && one.at === 'measures')).toHaveLength(37)
-	expect(halfway.find((one) => one.state === 'open')?.missing.map((gap) => gap.station)).toEqual(['measures', 'footwear', 'ankles-and-posture'])
+	expect(halfway.find((one) => one.state === 'open')?.missing.map((gap) => gap.station)).toEqual([
+		'measures',
+		'footwear',
+		'ankles-and-posture',
+	])
 	const drafts: string[] = []
 	// the one who signs has looked at every caution
-	const finished = async (playerId: string, at: number) => { await enter(ask, playerId, values(at), true); drafts.push(await decideAll(ask, playerId, day)) }
+	const finished = async (playerId: string, at: number) => {
+		await enter(ask, playerId, values(at), true)
+		drafts.push(await decideAll(ask, playerId, day))
+	}
 	for (const [at, one] of walking.entries()) await finished(one.playerId, at)
 	await ask('squad.mark', { squadId, playerId: late!.playerId, presence: 'here', at: 'check-in' })
 	await finished(late!.playerId, 40)
@@ -75,25 +147,44 @@ test('a day of 40 players, played through', async () => {
 
 	// nothing is written before a signature; then one by one
 	const target = mkdtempSync(join(tmpdir(), 'lastwright-reports-'))
-	expect(await app.call('squad.reports', { squadId, folder: target })).toMatchObject({ ok: false, message: expect.stringContaining('Nobody of this day is signed') })
+	expect(await app.call('squad.reports', { squadId, folder: target })).toMatchObject({
+		ok: false,
+		message: expect.stringContaining('Nobody of this day is signed'),
+	})
 	for (const draftId of drafts) await ask('visits.sign', { draftId })
 	const states = (await board()).map((one) => one.state)
-	expect([states.filter((one) => one === 'signed').length, states.filter((one) => one === 'absent').length, states.filter((one) => one === 'refused').length]).toEqual([38, 1, 1])
+	expect([
+		states.filter((one) => one === 'signed').length,
+		states.filter((one) => one === 'absent').length,
+		states.filter((one) => one === 'refused').length,
+	]).toEqual([38, 1, 1])
 
 	// cancelled while the first two are being drawn: those are finished, no other is begun; then whole
 	let go = () => {}
-	slow = new Promise((resolve) => { go = resolve })
+	slow = new Promise((resolve) => {
+		go = resolve
+	})
 	expect(await ask('squad.reports', { squadId, folder: target })).toEqual({ total: 38 })
 	expect(await app.call('squad.reports', { squadId, folder: target })).toMatchObject({ ok: false })
 	await ask('squad.cancel', { squadId })
 	go()
 	await until(async () => !(await ask('squad.progress', { squadId })).running)
-	expect(await ask('squad.progress', { squadId })).toMatchObject({ running: false, done: 2, total: 38, said: expect.stringContaining('Cancelled. 2 of 38') })
+	expect(await ask('squad.progress', { squadId })).toMatchObject({
+		running: false,
+		done: 2,
+		total: 38,
+		said: expect.stringContaining('Cancelled. 2 of 38'),
+	})
 	const whole = join(target, 'whole')
 	mkdirSync(whole)
 	await ask('squad.reports', { squadId, folder: whole })
 	await until(async () => !(await ask('squad.progress', { squadId })).running)
-	expect(await ask('squad.progress', { squadId })).toMatchObject({ done: 38, files: 76, failed: [], said: '' })
+	expect(await ask('squad.progress', { squadId })).toMatchObject({
+		done: 38,
+		files: 76,
+		failed: [],
+		said: '',
+	})
 	const files = readdirSync(whole)
 	expect(files.filter((name) => name.endsWith('-report.pdf'))).toHaveLength(38)
 	expect(files.join(' ')).not.toMatch(/Given|Family|writing/)
@@ -115,12 +206,28 @@ test('a day of 40 players, played through', async () => {
 test('a player on record is asked about, and the number of a late arrival must be free', async () => {
 	const app = open(folder())
 	await app.ask('session.setUp', { clinic, passphrase })
-	const { playerId } = await app.ask('players.save', { player: { givenName: 'Given0', familyName: 'FamilyA0x', birthDate: '2010-01-10', sex: 'male' } })
+	const { playerId } = await app.ask('players.save', {
+		player: { givenName: 'Given0', familyName: 'FamilyA0x', birthDate: '2010-01-10', sex: 'male' },
+	})
 	const text = roster(2)
-	expect((await app.refused('squad.create', { text, team: 'Rovers', day, same: {} })).problems?.[0]?.path).toBe('row 2')
-	const { squadId } = await app.ask('squad.create', { text, team: 'Rovers', day, same: { 2: playerId } })
+	expect(
+		(await app.refused('squad.create', { text, team: 'Rovers', day, same: {} })).problems?.[0]
+			?.path,
+	).toBe('row 2')
+	const { squadId } = await app.ask('squad.create', {
+		text,
+		team: 'Rovers',
+		day,
+		same: { 2: playerId },
+	})
 	expect((await app.ask('players.search', { query: '', limit: 9 })).total).toBe(2)
-	const late = (number: number) => ({ text: `Number,Given name,Family name,Birth date,Sex\r\n${number},Late,Comer,2011-11-30,f`, team: 'Rovers', day, same: {}, squadId })
+	const late = (number: number) => ({
+		text: `Number,Given name,Family name,Birth date,Sex\r\n${number},Late,Comer,2011-11-30,f`,
+		team: 'Rovers',
+		day,
+		same: {},
+		squadId,
+	})
 	expect((await app.refused('squad.create', late(2))).message).toMatch(/number is on the board/)
 	await app.ask('squad.create', late(3))
 	expect((await app.ask('squad.open', { squadId })).rows).toHaveLength(3)
@@ -129,8 +236,15 @@ test('a player on record is asked about, and the number of a late arrival must b
 test('stations on two laptops by packs come together on one board', async () => {
 	const app = open(folder())
 	await app.ask('session.setUp', { clinic, passphrase })
-	const { squadId } = await app.ask('squad.create', { text: roster(4), team: 'Rovers', day, same: {} })
-	const ids = ((await app.ask('squad.open', { squadId })).rows as BoardRow[]).map((one) => one.playerId)
+	const { squadId } = await app.ask('squad.create', {
+		text: roster(4),
+		team: 'Rovers',
+		day,
+		same: {},
+	})
+	const ids = ((await app.ask('squad.open', { squadId })).rows as BoardRow[]).map(
+		(one) => one.playerId,
+	)
 	const file = await packed(app, ids)
 	for (const half of [ids.slice(0, 2), ids.slice(2)]) {
 		const { app: laptop } = await laptopOf(file)
@@ -138,43 +252,88 @@ test('stations on two laptops by packs come together on one board', async () => 
 			await laptop.ask('squad.mark', { squadId, playerId, presence: 'here', at: 'clinician' })
 			await enter(laptop.ask, playerId, values(at), true)
 		}
-		const back = await laptop.ask('outreach.makeReturn', { folder: stick(), passphrase: packPassphrase })
+		const back = await laptop.ask('outreach.makeReturn', {
+			folder: stick(),
+			passphrase: packPassphrase,
+		})
 		await app.ask('outreach.merge', { file: back.file, passphrase: packPassphrase })
 		laptop.close()
 	}
-	expect(((await app.ask('squad.open', { squadId })).rows as BoardRow[]).map((one) => one.state)).toEqual(['ready', 'ready', 'ready', 'ready'])
+	expect(
+		((await app.ask('squad.open', { squadId })).rows as BoardRow[]).map((one) => one.state),
+	).toEqual(['ready', 'ready', 'ready', 'ready'])
 	app.close()
 })
 test('one laptop measures, another one looks at ankles: the same players come together field by field, in either order', async () => {
 	const app = open(folder())
 	await app.ask('session.setUp', { clinic, passphrase })
-	const { squadId } = await app.ask('squad.create', { text: roster(4), team: 'Rovers', day, same: {} })
-	const ids = ((await app.ask('squad.open', { squadId })).rows as BoardRow[]).map((one) => one.playerId)
+	const { squadId } = await app.ask('squad.create', {
+		text: roster(4),
+		team: 'Rovers',
+		day,
+		same: {},
+	})
+	const ids = ((await app.ask('squad.open', { squadId })).rows as BoardRow[]).map(
+		(one) => one.playerId,
+	)
 	// two were checked in before the packs were made: their drafts went along; the drafts of the others are begun on each laptop
-	for (const playerId of ids.slice(0, 2)) await enter(app.ask, playerId, values(0).slice(0, 1), true)
+	for (const playerId of ids.slice(0, 2))
+		await enter(app.ask, playerId, values(0).slice(0, 1), true)
 	const file = await packed(app, ids)
 	const backs: string[] = []
-	for (const part of [values(0).slice(0, 3).concat(values(0).filter(([path]) => path.startsWith('feet.'))), values(0).filter(([path]) => /^(ankles|posture)\.|^footwear$/.test(path))]) {
+	for (const part of [
+		values(0)
+			.slice(0, 3)
+			.concat(values(0).filter(([path]) => path.startsWith('feet.'))),
+		values(0).filter(([path]) => /^(ankles|posture)\.|^footwear$/.test(path)),
+	]) {
 		const { app: laptop } = await laptopOf(file)
-		expect(((await laptop.ask('squad.open', { squadId })).rows as BoardRow[]).map((one) => one.number)).toEqual(['1', '2', '3', '4'])
+		expect(
+			((await laptop.ask('squad.open', { squadId })).rows as BoardRow[]).map((one) => one.number),
+		).toEqual(['1', '2', '3', '4'])
 		for (const playerId of ids) await enter(laptop.ask, playerId, part, true)
-		backs.push((await laptop.ask('outreach.makeReturn', { folder: stick(), passphrase: packPassphrase })).file)
+		backs.push(
+			(await laptop.ask('outreach.makeReturn', { folder: stick(), passphrase: packPassphrase }))
+				.file,
+		)
 		laptop.close()
 	}
-	const { file: copy } = await app.ask('backups.make', { folder: stick() }).then((made) => ({ file: join(made.folder, made.file) }))
+	const { file: copy } = await app
+		.ask('backups.make', { folder: stick() })
+		.then((made) => ({ file: join(made.folder, made.file) }))
 	app.close()
 	const seen: unknown[] = []
-	for (const order of [[0, 1], [1, 0]]) {
+	for (const order of [
+		[0, 1],
+		[1, 0],
+	]) {
 		const home = open(folder())
 		await home.ask('session.moveHere', { file: copy })
 		await home.ask('session.unlock', { passphrase })
 		await home.ask('outreach.merge', { file: backs[order[0]!], passphrase: packPassphrase })
-		const second = await home.ask('outreach.merge', { file: backs[order[1]!], passphrase: packPassphrase })
-		expect(second).toMatchObject({ draftsBoth: [], notices: [expect.stringMatching(/4 drafts worked at in more than one place were joined/)] })
-		expect(((await home.ask('squad.open', { squadId })).rows as BoardRow[]).map((one) => one.state)).toEqual(['ready', 'ready', 'ready', 'ready'])
+		const second = await home.ask('outreach.merge', {
+			file: backs[order[1]!],
+			passphrase: packPassphrase,
+		})
+		expect(second).toMatchObject({
+			draftsBoth: [],
+			notices: [expect.stringMatching(/4 drafts worked at in more than one place were joined/)],
+		})
+		expect(
+			((await home.ask('squad.open', { squadId })).rows as BoardRow[]).map((one) => one.state),
+		).toEqual(['ready', 'ready', 'ready', 'ready'])
 		// brought in once more, nothing is taken twice and nothing comes apart
-		expect(await home.ask('outreach.merge', { file: backs[order[0]!], passphrase: packPassphrase })).toMatchObject({ again: true, draftsBoth: [] })
-		seen.push(await Promise.all(ids.map(async (playerId) => (await home.ask('drafts.open', { playerId, visitDate: day })).draft.content)))
+		expect(
+			await home.ask('outreach.merge', { file: backs[order[0]!], passphrase: packPassphrase }),
+		).toMatchObject({ again: true, draftsBoth: [] })
+		seen.push(
+			await Promise.all(
+				ids.map(
+					async (playerId) =>
+						(await home.ask('drafts.open', { playerId, visitDate: day })).draft.content,
+				),
+			),
+		)
 		home.close()
 	}
 	expect(seen[1]).toEqual(seen[0])

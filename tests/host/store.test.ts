@@ -23,7 +23,9 @@ test('opens with the passphrase and the recovery key, refuses others', async () 
 	await store.unlockWithRecoveryKey(recovery.toLowerCase(), 'new passphrase')
 	store.lock()
 	await store.unlock('new passphrase')
-	expect(store.load(['player']).records.map((one) => one.value)).toEqual([{ familyName: 'Ashdown' }])
+	expect(store.load(['player']).records.map((one) => one.value)).toEqual([
+		{ familyName: 'Ashdown' },
+	])
 	const last = recovery.at(-2) === '0' ? '1' : '0'
 	expect(() => readRecoveryKey(recovery.slice(0, -2) + last + recovery.at(-1))).toThrow(/Group 4/)
 	for (const name of readdirSync(here)) {
@@ -42,7 +44,9 @@ test('a flipped bit is named and the rest loads; records cannot be changed or de
 	const db = new DatabaseSync(join(here, 'lastwright.db'))
 	expect(() => db.exec("UPDATE record SET at = ''")).toThrow(/never changed/)
 	expect(() => db.exec('DELETE FROM record')).toThrow(/never deleted/)
-	const row = db.prepare('SELECT sealed FROM record WHERE id = ?').get(bad) as { sealed: Uint8Array }
+	const row = db.prepare('SELECT sealed FROM record WHERE id = ?').get(bad) as {
+		sealed: Uint8Array
+	}
 	row.sealed[20] = (row.sealed[20] ?? 0) ^ 1
 	db.exec('DROP TRIGGER record_stays')
 	db.prepare('UPDATE record SET sealed = ? WHERE id = ?').run(row.sealed, bad)

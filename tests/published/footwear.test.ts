@@ -7,65 +7,199 @@ import { openProtocol } from '../../shared/protocol/protocol.ts'
 import type { Visit } from '../../shared/visit/visit.ts'
 
 const protocol = openProtocol()
-const sizing: SizingResult = { left: { lengthMm: 262, fitting: {} }, right: { lengthMm: 265, fitting: {} }, changes: { left: {}, right: {} }, findings: [], workings: [] }
-const ankle: AnkleResult = { left: { band: 'adequate', limitedBy: 'none' }, right: { band: 'adequate', limitedBy: 'none' }, asymmetry: 'none', pitches: [], changes: { left: {}, right: {} }, findings: [], workings: [] }
-const posture: PostureResult = { left: {}, right: {}, fpiScheme: 'raw', changes: { left: {}, right: {} }, findings: [], workings: [] }
-const visit = (more: Partial<Visit> = {}): Visit => ({ format: 'lastwright-visit', version: 1, player: { givenName: 'A', familyName: 'B', birthDate: '2000-01-01', sex: 'male' }, visitDate: '2027-01-20', ...more })
+const sizing: SizingResult = {
+	left: { lengthMm: 262, fitting: {} },
+	right: { lengthMm: 265, fitting: {} },
+	changes: { left: {}, right: {} },
+	findings: [],
+	workings: [],
+}
+const ankle: AnkleResult = {
+	left: { band: 'adequate', limitedBy: 'none' },
+	right: { band: 'adequate', limitedBy: 'none' },
+	asymmetry: 'none',
+	pitches: [],
+	changes: { left: {}, right: {} },
+	findings: [],
+	workings: [],
+}
+const posture: PostureResult = {
+	left: {},
+	right: {},
+	fpiScheme: 'raw',
+	changes: { left: {}, right: {} },
+	findings: [],
+	workings: [],
+}
+const visit = (more: Partial<Visit> = {}): Visit => ({
+	format: 'lastwright-visit',
+	version: 1,
+	player: { givenName: 'A', familyName: 'B', birthDate: '2000-01-01', sex: 'male' },
+	visitDate: '2027-01-20',
+	...more,
+})
 const ask = (more: Partial<Visit> = {}, context: Partial<Parameters<typeof footwear>[1]> = {}) => {
 	const result = footwear(visit(more), { sizing, ankle, posture, ...context }, protocol)
-	return { ...result, seeks: result.target.seek.map((one) => one.feature), avoids: result.target.avoid.map((one) => one.feature) }
+	return {
+		...result,
+		seeks: result.target.seek.map((one) => one.feature),
+		avoids: result.target.avoid.map((one) => one.feature),
+	}
 }
-it('has its rules, each with an id of its own', () => { expect(footwearRules.length).toBeGreaterThanOrEqual(24); expect(new Set(footwearRules.map((one) => one.id)).size).toBe(footwearRules.length) })
+it('has its rules, each with an id of its own', () => {
+	expect(footwearRules.length).toBeGreaterThanOrEqual(24)
+	expect(new Set(footwearRules.map((one) => one.id)).size).toBe(footwearRules.length)
+})
 it('nothing recorded, nothing sought', () => expect([ask().seeks, ask().avoids]).toEqual([[], []]))
-it('either side alone is enough', () => { for (const side of ['left', 'right'] as const) {
-	expect(ask({}, { posture: { ...posture, [side]: { firstRay: 'plantarflexed' } } }).seeks).toContain('stud-clear-of-first-joint')
-	expect(ask({}, { sizing: { ...sizing, [side]: { ...sizing[side], widthForLengthZ: 1 } } }).seeks).toContain('wide-fitting')
-	expect(ask({}, { ankle: { ...ankle, [side]: { band: 'restricted', limitedBy: 'none' } } }).seeks).toContain('raised-heel')
-} })
+it('either side alone is enough', () => {
+	for (const side of ['left', 'right'] as const) {
+		expect(
+			ask({}, { posture: { ...posture, [side]: { firstRay: 'plantarflexed' } } }).seeks,
+		).toContain('stud-clear-of-first-joint')
+		expect(
+			ask({}, { sizing: { ...sizing, [side]: { ...sizing[side], widthForLengthZ: 1 } } }).seeks,
+		).toContain('wide-fitting')
+		expect(
+			ask({}, { ankle: { ...ankle, [side]: { band: 'restricted', limitedBy: 'none' } } }).seeks,
+		).toContain('raised-heel')
+	}
+})
 it('past conditions count only as history', () => {
-	const was = (condition: 'calcaneal-apophysitis' | 'acl-history') => ask({ conditions: [{ condition, side: 'left', status: 'past' }] }).seeks
-	expect([was('calcaneal-apophysitis'), was('acl-history')]).toEqual([[], ['round-studs', 'low-rotational-grip']])
+	const was = (condition: 'calcaneal-apophysitis' | 'acl-history') =>
+		ask({ conditions: [{ condition, side: 'left', status: 'past' }] }).seeks
+	expect([was('calcaneal-apophysitis'), was('acl-history')]).toEqual([
+		[],
+		['round-studs', 'low-rotational-grip'],
+	])
 })
 // common-practice.md (no source), each fact and what it leads to; 1 and 2 are of the ankle room (ankle.test.ts), 7 of the season (season.test.ts).
 describe('facts of the trade', () => {
 	// 3: two letters above the usual, JIS EEE and US 2E, are broad; EE and E are not.
-	it.each([[{ jis: '24EEE' }, true], [{ jis: '26EEEE' }, true], [{ jis: '27F' }, true], [{ jis: '23.5G' }, true], [{ jis: '24EE' }, false], [{ us: '2E' }, true], [{ us: 'E' }, false], [{ jis: '27E', us: '2E' }, true]] as [{ jis?: string; us?: string }, boolean][])('3: fitting %j is broad: %s', (fitting, broad) => {
-		const one = ask({}, { sizing: { ...sizing, right: { ...sizing.right, fitting } } })
-		expect([one.seeks.includes('wide-fitting'), one.seeks.includes('deep-toe-box'), one.seeks.includes('soft-upper')]).toEqual([broad, broad, broad])
-		if (broad) expect(one.target.seek[0]!.because).toEqual([{ measure: 'Fitting, right', value: fitting.us === '2E' ? '2E' : fitting.jis }])
-	})
+	it.each([
+		[{ jis: '24EEE' }, true],
+		[{ jis: '26EEEE' }, true],
+		[{ jis: '27F' }, true],
+		[{ jis: '23.5G' }, true],
+		[{ jis: '24EE' }, false],
+		[{ us: '2E' }, true],
+		[{ us: 'E' }, false],
+		[{ jis: '27E', us: '2E' }, true],
+	] as [{ jis?: string; us?: string }, boolean][])(
+		'3: fitting %j is broad: %s',
+		(fitting, broad) => {
+			const one = ask({}, { sizing: { ...sizing, right: { ...sizing.right, fitting } } })
+			expect([
+				one.seeks.includes('wide-fitting'),
+				one.seeks.includes('deep-toe-box'),
+				one.seeks.includes('soft-upper'),
+			]).toEqual([broad, broad, broad])
+			if (broad)
+				expect(one.target.seek[0]!.because).toEqual([
+					{ measure: 'Fitting, right', value: fitting.us === '2E' ? '2E' : fitting.jis },
+				])
+		},
+	)
 	it('4: a narrow foot is told sock and lacing first, and no narrow fitting is sought', () => {
 		const one = ask({}, { sizing: { ...sizing, left: { ...sizing.left, widthForLengthZ: -1 } } })
 		expect(one.seeks).not.toContain('narrow-fitting')
-		expect(one.findings.find((each) => each.id === 'footwear.narrow')!.says).toMatch(/sock and lacing first, a narrow fitting last/)
+		expect(one.findings.find((each) => each.id === 'footwear.narrow')!.says).toMatch(
+			/sock and lacing first, a narrow fitting last/,
+		)
 	})
 	// 5: 95 kg, adults only (flags-load.md 7: adolescents none).
-	it.each([[95, '2000-01-01', true], [94.9, '2000-01-01', false], [95, '2012-01-01', false]])('5: %f kg born %s', (massKg, birthDate, heavy) => {
-		const one = ask({ body: { massKg }, player: { givenName: 'A', familyName: 'B', birthDate, sex: 'male' } })
+	it.each([
+		[95, '2000-01-01', true],
+		[94.9, '2000-01-01', false],
+		[95, '2012-01-01', false],
+	])('5: %f kg born %s', (massKg, birthDate, heavy) => {
+		const one = ask({
+			body: { massKg },
+			player: { givenName: 'A', familyName: 'B', birthDate, sex: 'male' },
+		})
 		expect(one.findings.some((each) => each.id === 'footwear.heavy')).toBe(heavy)
-		if (heavy) expect(one.findings.find((each) => each.id === 'footwear.heavy')!.says).toMatch(/belief, not trial evidence/)
+		if (heavy)
+			expect(one.findings.find((each) => each.id === 'footwear.heavy')!.says).toMatch(
+				/belief, not trial evidence/,
+			)
 	})
 	it('6: two roles, and two pairs for several matches a week', () => {
-		const told = (play: Visit['play'], pairs: Visit['footwear'] = []) => ask({ play, footwear: pairs }).findings.flatMap((one) => (/two-/.test(one.id) ? [one.id] : []))
+		const told = (play: Visit['play'], pairs: Visit['footwear'] = []) =>
+			ask({ play, footwear: pairs }).findings.flatMap((one) =>
+				/two-/.test(one.id) ? [one.id] : [],
+			)
 		expect(told({ matchesPerWeek: 1, trainingsPerWeek: 2 })).toEqual(['footwear.two-roles'])
-		expect(told({ matchesPerWeek: 2 }, [{ id: 'b', sole: 'firm-ground' }, { id: 't', sole: 'road' }])).toEqual(['footwear.two-pairs'])
-		expect(told({ matchesPerWeek: 2 }, [{ id: 'b', sole: 'firm-ground' }, { id: 'c', sole: 'turf' }])).toEqual([])
+		expect(
+			told({ matchesPerWeek: 2 }, [
+				{ id: 'b', sole: 'firm-ground' },
+				{ id: 't', sole: 'road' },
+			]),
+		).toEqual(['footwear.two-pairs'])
+		expect(
+			told({ matchesPerWeek: 2 }, [
+				{ id: 'b', sole: 'firm-ground' },
+				{ id: 'c', sole: 'turf' },
+			]),
+		).toEqual([])
 		expect(told({ trainingsPerWeek: 3 })).toEqual([])
 	})
-	it.each(['achilles-insertional', 'achilles-midportion', 'haglund-deformity', 'calcaneal-apophysitis'] as const)('8: %s avoids a hard counter, as practice and not as a trial', (condition) => {
+	it.each([
+		'achilles-insertional',
+		'achilles-midportion',
+		'haglund-deformity',
+		'calcaneal-apophysitis',
+	] as const)('8: %s avoids a hard counter, as practice and not as a trial', (condition) => {
 		const one = ask({ conditions: [{ condition, side: 'left', status: 'current' }] })
 		expect(one.seeks).toEqual(expect.arrayContaining(['soft-heel-counter', 'low-heel-collar']))
-		for (const wish of one.target.avoid.filter((each) => each.feature === 'firm-heel-counter')) expect(wish.basis.strength).toBe('practice')
+		for (const wish of one.target.avoid.filter((each) => each.feature === 'firm-heel-counter'))
+			expect(wish.basis.strength).toBe('practice')
 		expect(one.avoids).toContain('firm-heel-counter')
 	})
-	it('9: a stud under the first joint, with a plantarflexed first ray', () => expect(ask({}, { posture: { ...posture, left: { firstRay: 'plantarflexed' } } }).seeks).toContain('stud-clear-of-first-joint'))
+	it('9: a stud under the first joint, with a plantarflexed first ray', () =>
+		expect(
+			ask({}, { posture: { ...posture, left: { firstRay: 'plantarflexed' } } }).seeks,
+		).toContain('stud-clear-of-first-joint'))
 	// flags-load.md 7: life x 0.9 from 80 kg, x 0.8 from 95 kg, adults; 120 h usual (5).
-	it.each([[79.9, 118, 'keep'], [80, 107.9, 'keep'], [80, 108, 'replace'], [95, 96, 'replace'], [95, 95.9, 'keep']])('%f kg, %f h worn: %s', (massKg, hours, verdict) => expect(ask({ body: { massKg }, footwear: [{ id: 'p', insideLengthMm: 272, minutesWorn: hours * 60 }] }).current[0]!.verdict).toBe(verdict))
-	it('a life recorded for the pair stands whatever the mass', () => expect(ask({ body: { massKg: 100 }, footwear: [{ id: 'p', insideLengthMm: 272, minutesWorn: 7000, lifeMinutes: 7200 }] }).current[0]!.verdict).toBe('keep'))
+	it.each([
+		[79.9, 118, 'keep'],
+		[80, 107.9, 'keep'],
+		[80, 108, 'replace'],
+		[95, 96, 'replace'],
+		[95, 95.9, 'keep'],
+	])('%f kg, %f h worn: %s', (massKg, hours, verdict) =>
+		expect(
+			ask({
+				body: { massKg },
+				footwear: [{ id: 'p', insideLengthMm: 272, minutesWorn: hours * 60 }],
+			}).current[0]!.verdict,
+		).toBe(verdict),
+	)
+	it('a life recorded for the pair stands whatever the mass', () =>
+		expect(
+			ask({
+				body: { massKg: 100 },
+				footwear: [{ id: 'p', insideLengthMm: 272, minutesWorn: 7000, lifeMinutes: 7200 }],
+			}).current[0]!.verdict,
+		).toBe('keep'))
 })
 it('names a contradiction and raises it', () => {
-	const both = ask({ conditions: [{ condition: 'achilles-insertional', side: 'left', status: 'current' }, { condition: 'plantar-heel-pain', side: 'left', status: 'current' }] })
+	const both = ask({
+		conditions: [
+			{ condition: 'achilles-insertional', side: 'left', status: 'current' },
+			{ condition: 'plantar-heel-pain', side: 'left', status: 'current' },
+		],
+	})
 	expect(both.contradictions.map((one) => one.feature)).toContain('firm-heel-counter')
 	expect(both.findings.some((one) => one.level === 'caution')).toBe(true)
 })
-it.each([[269.9, 'change'], [270, 'keep'], [277, 'keep'], [277.1, 'change'], [undefined, 'unknown']])('inside %f mm on a foot of 265: %s', (insideLengthMm, verdict) => expect(ask({ footwear: [{ id: 'p', ...(insideLengthMm ? { insideLengthMm } : {}) }] }).current[0]!.verdict).toBe(verdict))
+it.each([
+	[269.9, 'change'],
+	[270, 'keep'],
+	[277, 'keep'],
+	[277.1, 'change'],
+	[undefined, 'unknown'],
+])('inside %f mm on a foot of 265: %s', (insideLengthMm, verdict) =>
+	expect(
+		ask({ footwear: [{ id: 'p', ...(insideLengthMm ? { insideLengthMm } : {}) }] }).current[0]!
+			.verdict,
+	).toBe(verdict),
+)

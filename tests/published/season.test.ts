@@ -10,41 +10,158 @@ import type { Owned, SeasonProblem, Slot } from '../../shared/season/problem.ts'
 import { verify } from '../../shared/season/verify.ts'
 import { seasonVisit } from '../engine/random-season.ts'
 
-const weights: SeasonProblem['weights'] = { noPair: 1000, pin: 2000, notDry: 50, unfamiliar: 0, change: 0, shareBound: 0, wear: 0, share: 0, switchOver: 0, switchHours: 48, price: 0, familiarDays: 14 }
-const owned = (id: string, dryingHours: number): Owned => ({ id, name: id, letter: id, sole: 'firm-ground', startMinutes: 0, lifeMinutes: 100000, dryingHours: { dry: dryingHours, damp: dryingHours, wet: dryingHours }, isNew: false, relativePrice: 0 })
-const slots = (count: number, minutes: number, split: boolean): Slot[] => Array.from({ length: count }, (_, s) => ({ id: `s${s}`, date: `2027-02-0${s + 1}`, start: '18:00', startHour: 24 * s + 18, minutes, kind: 'training', surface: 'natural-firm', ground: 'dry', past: false, counts: true, split }))
-const base = { fixed: [], caps: [], matchFromMinutes: 150, breakIn: { firstMinutes: 20, share: 0.5, roundMinutes: 5 }, shortestPartMinutes: 15, weights }
+const weights: SeasonProblem['weights'] = {
+	noPair: 1000,
+	pin: 2000,
+	notDry: 50,
+	unfamiliar: 0,
+	change: 0,
+	shareBound: 0,
+	wear: 0,
+	share: 0,
+	switchOver: 0,
+	switchHours: 48,
+	price: 0,
+	familiarDays: 14,
+}
+const owned = (id: string, dryingHours: number): Owned => ({
+	id,
+	name: id,
+	letter: id,
+	sole: 'firm-ground',
+	startMinutes: 0,
+	lifeMinutes: 100000,
+	dryingHours: { dry: dryingHours, damp: dryingHours, wet: dryingHours },
+	isNew: false,
+	relativePrice: 0,
+})
+const slots = (count: number, minutes: number, split: boolean): Slot[] =>
+	Array.from({ length: count }, (_, s) => ({
+		id: `s${s}`,
+		date: `2027-02-0${s + 1}`,
+		start: '18:00',
+		startHour: 24 * s + 18,
+		minutes,
+		kind: 'training',
+		surface: 'natural-firm',
+		ground: 'dry',
+		past: false,
+		counts: true,
+		split,
+	}))
+const base = {
+	fixed: [],
+	caps: [],
+	matchFromMinutes: 150,
+	breakIn: { firstMinutes: 20, share: 0.5, roundMinutes: 5 },
+	shortestPartMinutes: 15,
+	weights,
+}
 
 it('A: three days 24 h apart, pair A dries in 36 h: A, B, A at a cost of 1', async () => {
-	const problem: SeasonProblem = { ...base, slots: slots(3, 60, false), pairs: [owned('A', 36), owned('B', 0)], cost: [[0, 1], [0, 1], [0, 1]] }
+	const problem: SeasonProblem = {
+		...base,
+		slots: slots(3, 60, false),
+		pairs: [owned('A', 36), owned('B', 0)],
+		cost: [
+			[0, 1],
+			[0, 1],
+			[0, 1],
+		],
+	}
 	const solved = await solveSeason(problem, { gap: 0 })
-	expect(solved.rotation.uses.map((uses) => uses.map((use) => problem.pairs[use.pair]!.id))).toEqual([['A'], ['B'], ['A']])
-	expect([solved.status, solved.objective, verify(problem, solved.rotation).cost]).toEqual(['optimal', expect.closeTo(1, 6), expect.closeTo(1, 6)])
+	expect(
+		solved.rotation.uses.map((uses) => uses.map((use) => problem.pairs[use.pair]!.id)),
+	).toEqual([['A'], ['B'], ['A']])
+	expect([solved.status, solved.objective, verify(problem, solved.rotation).cost]).toEqual([
+		'optimal',
+		expect.closeTo(1, 6),
+		expect.closeTo(1, 6),
+	])
 })
 it('B: the break-in ladder over six sessions of up to 90 minutes', () => {
-	expect(ladderMinutes([90, 90, 90, 90, 90, 90], base.breakIn)).toEqual([20, 50, 95, 162.5, 252.5, 342.5])
+	expect(ladderMinutes([90, 90, 90, 90, 90, 90], base.breakIn)).toEqual([
+		20, 50, 95, 162.5, 252.5, 342.5,
+	])
 })
 it('B: the same ladder laid on a season, in round minutes, and other wear only after it', () => {
-	const visit = seasonVisit([{ id: 'old', sole: 'firm-ground', minutesWorn: 3000 }, { id: 'new', sole: 'firm-ground', newFrom: '2027-02-01' }], ['01', '03', '05', '08', '10'].map((day) => ({ date: `2027-02-${day}`, start: '18:00', minutes: 90, kind: 'training', surface: 'natural-firm' })))
+	const visit = seasonVisit(
+		[
+			{ id: 'old', sole: 'firm-ground', minutesWorn: 3000 },
+			{ id: 'new', sole: 'firm-ground', newFrom: '2027-02-01' },
+		],
+		['01', '03', '05', '08', '10'].map((day) => ({
+			date: `2027-02-${day}`,
+			start: '18:00',
+			minutes: 90,
+			kind: 'training',
+			surface: 'natural-firm',
+		})),
+	)
 	const { problem } = buildProblem({ visit, protocol: openProtocol(), suitability })
 	expect(problem.fixed.map((one) => one.minutes)).toEqual([20, 30, 45, 65])
-	expect(problem.cost.map((row) => typeof row[0])).toEqual(['string', 'string', 'string', 'string', 'number'])
+	expect(problem.cost.map((row) => typeof row[0])).toEqual([
+		'string',
+		'string',
+		'string',
+		'string',
+		'number',
+	])
 })
 it('C: five sessions of 90 minutes, A at most 120 minutes, B at 1 a minute: 330', async () => {
-	const problem: SeasonProblem = { ...base, slots: slots(5, 90, true), pairs: [owned('A', 0), owned('B', 0)], cost: Array.from({ length: 5 }, () => [0, 60]), caps: [{ id: 'cap', says: 'at most 120 minutes', pairs: [0], weeks: [{ monday: '2027-02-01', slots: [0, 1, 2, 3, 4], minutes: 120 }] }] }
+	const problem: SeasonProblem = {
+		...base,
+		slots: slots(5, 90, true),
+		pairs: [owned('A', 0), owned('B', 0)],
+		cost: Array.from({ length: 5 }, () => [0, 60]),
+		caps: [
+			{
+				id: 'cap',
+				says: 'at most 120 minutes',
+				pairs: [0],
+				weeks: [{ monday: '2027-02-01', slots: [0, 1, 2, 3, 4], minutes: 120 }],
+			},
+		],
+	}
 	const solved = await solveSeason(problem, { gap: 0 })
-	expect([solved.objective, verify(problem, solved.rotation).cost]).toEqual([expect.closeTo(330, 2), expect.closeTo(330, 2)])
+	expect([solved.objective, verify(problem, solved.rotation).cost]).toEqual([
+		expect.closeTo(330, 2),
+		expect.closeTo(330, 2),
+	])
 	expect(verify(problem, solved.rotation).problems).toEqual([])
 })
 it('18 rounds of two trainings and a match with one bye, training kept, are 53 sessions', () => {
-	const patterns = [['tuesday', 'training'], ['thursday', 'training'], ['saturday', 'match']].map(([weekday, kind]) => ({ id: weekday!, weekday: weekday as 'tuesday', kind: kind as 'match', minutes: 75, surface: 'natural-firm' as const }))
+	const patterns = [
+		['tuesday', 'training'],
+		['thursday', 'training'],
+		['saturday', 'match'],
+	].map(([weekday, kind]) => ({
+		id: weekday!,
+		weekday: weekday as 'tuesday',
+		kind: kind as 'match',
+		minutes: 75,
+		surface: 'natural-firm' as const,
+	}))
 	// 18 weeks from Monday 5 April 2027
-	const all = expandPattern(patterns, '2027-04-05', '2027-08-08', [{ from: '2027-06-07', to: '2027-06-13', status: 'bye' }])
+	const all = expandPattern(patterns, '2027-04-05', '2027-08-08', [
+		{ from: '2027-06-07', to: '2027-06-13', status: 'bye' },
+	])
 	expect(all.length).toBe(54)
 	expect(all.filter((one) => one.status === undefined).length).toBe(53)
 	expect(all.filter((one) => one.status === 'bye').map((one) => one.date)).toEqual(['2027-06-12'])
 })
 it('injured for two weeks takes every session out', () => {
-	const all = expandPattern([{ id: 'tue', weekday: 'tuesday', kind: 'training', minutes: 60, surface: 'hall' }], '2027-03-01', '2027-03-31', [{ from: '2027-03-08', to: '2027-03-21', status: 'injured' }])
-	expect(all.map((one) => [one.date, one.status])).toEqual([['2027-03-02', undefined], ['2027-03-09', 'injured'], ['2027-03-16', 'injured'], ['2027-03-23', undefined], ['2027-03-30', undefined]])
+	const all = expandPattern(
+		[{ id: 'tue', weekday: 'tuesday', kind: 'training', minutes: 60, surface: 'hall' }],
+		'2027-03-01',
+		'2027-03-31',
+		[{ from: '2027-03-08', to: '2027-03-21', status: 'injured' }],
+	)
+	expect(all.map((one) => [one.date, one.status])).toEqual([
+		['2027-03-02', undefined],
+		['2027-03-09', 'injured'],
+		['2027-03-16', 'injured'],
+		['2027-03-23', undefined],
+		['2027-03-30', undefined],
+	])
 })

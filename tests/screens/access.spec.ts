@@ -12,48 +12,118 @@ const rules = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa']
 const target = 44
 
 /** What a look can change; the rest is the same in every look and is looked at once, in light. */
-const ofLooks = ['color-contrast', 'link-in-text-block', 'target-size', 'scrollable-region-focusable']
+const ofLooks = [
+	'color-contrast',
+	'link-in-text-block',
+	'target-size',
+	'scrollable-region-focusable',
+]
 /** One line for each thing axe has to report. Legacy mode: the frames of this program hold only its own PDF pages, so no other page is opened for them. */
 async function axe(page: Page, where: string, all = true): Promise<string[]> {
 	const builder = new AxeBuilder({ page }).setLegacyMode().options({ resultTypes: ['violations'] })
-	const { violations } = await (all ? builder.withTags(rules) : builder.withRules(ofLooks)).analyze()
-	return violations.flatMap((one) => one.nodes.map((node) => `${where}: ${one.id}: ${node.target.join(' ')}: ${(node.failureSummary ?? '').split('\n')[1]?.trim() ?? one.help}`))
+	const { violations } = await (all
+		? builder.withTags(rules)
+		: builder.withRules(ofLooks)
+	).analyze()
+	return violations.flatMap((one) =>
+		one.nodes.map(
+			(node) =>
+				`${where}: ${one.id}: ${node.target.join(' ')}: ${(node.failureSummary ?? '').split('\n')[1]?.trim() ?? one.help}`,
+		),
+	)
 }
 /** Targets that are too small, by what a hand can hit: a field counts with its frame, a tick with its label; a link within a sentence is exempt. */
 function small(page: Page, where: string): Promise<string[]> {
-	return page.evaluate(([least, where]) => {
-		const found: string[] = []
-		for (const one of document.querySelectorAll<HTMLElement>('a[href], button, input:not([type=hidden]), select, textarea, summary, [role=tab], [role=button], [role=menuitem]')) {
-			if (one.closest('[aria-hidden=true]') || one.checkVisibility?.({ visibilityProperty: true }) === false || (one as HTMLButtonElement).disabled) continue
-			if (one instanceof HTMLAnchorElement && getComputedStyle(one).display === 'inline' && (one.parentElement?.textContent ?? '').trim().length > (one.textContent ?? '').trim().length + 8) continue
-			const hit = [one, one.closest<HTMLElement>('label'), one.closest<HTMLElement>('.MuiInputBase-root, .MuiCheckbox-root, .MuiRadio-root, .MuiSwitch-root'), ...(one instanceof HTMLInputElement ? [...(one.labels ?? [])] : [])].filter((part) => part !== null && part !== undefined)
-			const boxes = hit.map((part) => part.getBoundingClientRect())
-			if (boxes[0]!.width === 0 || boxes[0]!.bottom < 0) continue
-			const [width, height] = [Math.max(...boxes.map((box) => box.width)), Math.max(...boxes.map((box) => box.height))]
-			if (width < least - 0.5 || height < least - 0.5) found.push(`${where}: ${one.tagName.toLowerCase()} "${(one.getAttribute('aria-label') ?? one.textContent ?? '').trim().slice(0, 40)}" is ${Math.round(width)} x ${Math.round(height)} px`)
-		}
-		return found
-	}, [target, where] as const)
+	return page.evaluate(
+		([least, where]) => {
+			const found: string[] = []
+			for (const one of document.querySelectorAll<HTMLElement>(
+				'a[href], button, input:not([type=hidden]), select, textarea, summary, [role=tab], [role=button], [role=menuitem]',
+			)) {
+				if (
+					one.closest('[aria-hidden=true]') ||
+					one.checkVisibility?.({ visibilityProperty: true }) === false ||
+					(one as HTMLButtonElement).disabled
+				)
+					continue
+				if (
+					one instanceof HTMLAnchorElement &&
+					getComputedStyle(one).display === 'inline' &&
+					(one.parentElement?.textContent ?? '').trim().length >
+						(one.textContent ?? '').trim().length + 8
+				)
+					continue
+				const hit = [
+					one,
+					one.closest<HTMLElement>('label'),
+					one.closest<HTMLElement>(
+						'.MuiInputBase-root, .MuiCheckbox-root, .MuiRadio-root, .MuiSwitch-root',
+					),
+					...(one instanceof HTMLInputElement ? [...(one.labels ?? [])] : []),
+				].filter((part) => part !== null && part !== undefined)
+				const boxes = hit.map((part) => part.getBoundingClientRect())
+				if (boxes[0]!.width === 0 || boxes[0]!.bottom < 0) continue
+				const [width, height] = [
+					Math.max(...boxes.map((box) => box.width)),
+					Math.max(...boxes.map((box) => box.height)),
+				]
+				if (width < least - 0.5 || height < least - 0.5)
+					found.push(
+						`${where}: ${one.tagName.toLowerCase()} "${(one.getAttribute('aria-label') ?? one.textContent ?? '').trim().slice(0, 40)}" is ${Math.round(width)} x ${Math.round(height)} px`,
+					)
+			}
+			return found
+		},
+		[target, where] as const,
+	)
 }
 /** What is wrong with the focus now, if anything; and a mark of where it is. */
 function focusNow(page: Page): Promise<{ wrong: string; mark: string }> {
 	return page.evaluate(() => {
 		const now = document.activeElement as HTMLElement | null
-		if (!now || now === document.body || now === document.documentElement) return { wrong: '', mark: '' }
+		if (!now || now === document.body || now === document.documentElement)
+			return { wrong: '', mark: '' }
 		const name = `${now.tagName.toLowerCase()} "${(now.getAttribute('aria-label') ?? now.textContent ?? now.getAttribute('name') ?? '').trim().slice(0, 40)}"`
-		const holders = [now, now.closest<HTMLElement>('.MuiInputBase-root'), now.closest<HTMLElement>('.MuiCheckbox-root, .MuiRadio-root, .MuiSwitch-root'), now.closest<HTMLElement>('label')].filter((one) => one !== null)
-		const ringed = holders.some((one) => { const style = getComputedStyle(one); return style.outlineStyle !== 'none' && Number.parseFloat(style.outlineWidth) >= 2 })
+		const holders = [
+			now,
+			now.closest<HTMLElement>('.MuiInputBase-root'),
+			now.closest<HTMLElement>('.MuiCheckbox-root, .MuiRadio-root, .MuiSwitch-root'),
+			now.closest<HTMLElement>('label'),
+		].filter((one) => one !== null)
+		const ringed = holders.some((one) => {
+			const style = getComputedStyle(one)
+			return style.outlineStyle !== 'none' && Number.parseFloat(style.outlineWidth) >= 2
+		})
 		const box = (holders[1] ?? now).getBoundingClientRect()
-		const seen = now.tagName === 'IFRAME' || (box.bottom > 0 && box.top < innerHeight && box.right > 0 && box.left < innerWidth)
+		const seen =
+			now.tagName === 'IFRAME' ||
+			(box.bottom > 0 && box.top < innerHeight && box.right > 0 && box.left < innerWidth)
 		const all = [...document.querySelectorAll('*')]
-		return { wrong: !ringed && now.tagName !== 'IFRAME' ? `${name} shows no focus` : !seen ? `${name} has the focus off the screen` : '', mark: String(all.indexOf(now)) }
+		return {
+			wrong:
+				!ringed && now.tagName !== 'IFRAME'
+					? `${name} shows no focus`
+					: !seen
+						? `${name} has the focus off the screen`
+						: '',
+			mark: String(all.indexOf(now)),
+		}
 	})
 }
 /** Walks the whole screen by Tab. */
 async function walk(page: Page, where: string): Promise<string[]> {
 	const found: string[] = []
-	await page.evaluate(() => { (document.activeElement as HTMLElement | null)?.blur(); getSelection()?.removeAllRanges(); scrollTo(0, 0) })
-	const total = await page.evaluate(() => document.querySelectorAll('a[href], button, input, select, textarea, summary, iframe, [tabindex="0"]').length)
+	await page.evaluate(() => {
+		;(document.activeElement as HTMLElement | null)?.blur()
+		getSelection()?.removeAllRanges()
+		scrollTo(0, 0)
+	})
+	const total = await page.evaluate(
+		() =>
+			document.querySelectorAll(
+				'a[href], button, input, select, textarea, summary, iframe, [tabindex="0"]',
+			).length,
+	)
 	let stuck = 0
 	let before = ''
 	for (let press = 0; press < total + 5; press++) {
@@ -62,7 +132,7 @@ async function walk(page: Page, where: string): Promise<string[]> {
 		if (mark === '') return found
 		if (wrong) found.push(`${where}: ${wrong}`)
 		// a dialog of one field keeps the focus there, and Escape leaves it
-		stuck = mark === before && await page.getByRole('dialog').count() === 0 ? stuck + 1 : 0
+		stuck = mark === before && (await page.getByRole('dialog').count()) === 0 ? stuck + 1 : 0
 		if (stuck > 1) return [...found, `${where}: the focus is trapped`]
 		before = mark
 	}
@@ -86,7 +156,7 @@ test.describe('every screen of the open workstation', () => {
 				await stop.open(page)
 				await put(page, look)
 				await page.waitForTimeout(100)
-				found.push(...await axe(page, stop.name, look === 'light'))
+				found.push(...(await axe(page, stop.name, look === 'light')))
 				if (/200 %/.test(look)) {
 					const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)
 					if (over > 1) found.push(`${stop.name}: ${over} px stand out to the right`)
@@ -99,7 +169,7 @@ test.describe('every screen of the open workstation', () => {
 		const found: string[] = []
 		for (const stop of await tour(page)) {
 			await stop.open(page)
-			found.push(...await small(page, stop.name))
+			found.push(...(await small(page, stop.name)))
 		}
 		expect(found.join('\n')).toBe('')
 	})
@@ -107,12 +177,15 @@ test.describe('every screen of the open workstation', () => {
 		const found: string[] = []
 		for (const stop of await tour(page)) {
 			await stop.open(page)
-			found.push(...await walk(page, stop.name))
+			found.push(...(await walk(page, stop.name)))
 		}
 		expect(found.join('\n')).toBe('')
 	})
-	test('the main job from the accessibility tree alone: by role and name, keys only', async ({ page }) => {
-		const press = (role: 'button' | 'link' | 'tab', name: string | RegExp) => page.getByRole(role, { name, exact: true }).press('Enter')
+	test('the main job from the accessibility tree alone: by role and name, keys only', async ({
+		page,
+	}) => {
+		const press = (role: 'button' | 'link' | 'tab', name: string | RegExp) =>
+			page.getByRole(role, { name, exact: true }).press('Enter')
 		const write = async (name: string | RegExp, text: string) => {
 			await page.getByRole('textbox', { name, exact: true }).focus()
 			await page.keyboard.type(text)
@@ -132,7 +205,9 @@ test.describe('every screen of the open workstation', () => {
 			await page.keyboard.type(typed)
 			await page.keyboard.press('Enter')
 		}
-		await expect(page.getByRole('complementary', { name: 'Findings' })).toContainText('inside length')
+		await expect(page.getByRole('complementary', { name: 'Findings' })).toContainText(
+			'inside length',
+		)
 		// an error belongs to its field and is announced
 		await write('Heel width, left', '655')
 		const wrong = page.getByRole('textbox', { name: 'Heel width, left', exact: true })
@@ -148,18 +223,24 @@ test.describe('every screen of the open workstation', () => {
 			await page.keyboard.press('Enter')
 		}
 		await steps.getByRole('button', { name: 'Flags', exact: true }).press('Enter')
-		await page.getByRole('group', { name: 'Pain at night or at rest' }).getByRole('button', { name: 'No', exact: true }).press('Enter')
+		await page
+			.getByRole('group', { name: 'Pain at night or at rest' })
+			.getByRole('button', { name: 'No', exact: true })
+			.press('Enter')
 		await steps.getByRole('button', { name: 'Decide', exact: true }).press('Enter')
 		await press('button', 'Accept the notes and advice left undecided')
 		const undecided = page.getByRole('button', { name: 'Accept', exact: true, pressed: false })
 		for (const part of [/^Findings/, /^Next pair/]) {
 			await page.getByRole('tab', { name: part }).press('Enter')
-			for (let left = await undecided.count(); left > 0; left = await undecided.count()) await undecided.first().press('Enter')
+			for (let left = await undecided.count(); left > 0; left = await undecided.count())
+				await undecided.first().press('Enter')
 		}
 		await steps.getByRole('button', { name: 'Sign and report', exact: true }).press('Enter')
 		await page.getByRole('checkbox', { name: /Consent to assessment/ }).press('Space')
 		await press('button', 'Sign')
-		await expect(page.getByRole('status').filter({ hasText: 'Signed' }).first()).toBeVisible({ timeout: 30_000 })
+		await expect(page.getByRole('status').filter({ hasText: 'Signed' }).first()).toBeVisible({
+			timeout: 30_000,
+		})
 	})
 })
 test('set-up and the locked screen: axe, focus and targets in every look', async ({ page }) => {
@@ -168,7 +249,10 @@ test('set-up and the locked screen: axe, focus and targets in every look', async
 	const [fresh, demo] = [await startHost('--data', data), await startHost('--demo')]
 	const found: string[] = []
 	try {
-		for (const [name, host, lock] of [['set-up', fresh, false], ['locked', demo, true]] as const) {
+		for (const [name, host, lock] of [
+			['set-up', fresh, false],
+			['locked', demo, true],
+		] as const) {
 			await page.goto(host.url)
 			await expect(page.getByRole('heading', { level: 1 }).first()).toBeVisible()
 			if (lock) {
@@ -178,10 +262,10 @@ test('set-up and the locked screen: axe, focus and targets in every look', async
 			for (const look of Object.keys(looks) as Look[]) {
 				await put(page, look)
 				await page.waitForTimeout(100)
-				found.push(...await axe(page, `${name}, ${look}`))
+				found.push(...(await axe(page, `${name}, ${look}`)))
 			}
 			await put(page, 'light')
-			found.push(...await small(page, name), ...await walk(page, name))
+			found.push(...(await small(page, name)), ...(await walk(page, name)))
 		}
 	} finally {
 		await Promise.all([fresh.kill(), demo.kill()])

@@ -4,17 +4,41 @@ import { shot } from './drive.ts'
 import { startHost } from './host.ts'
 
 /** The focus stands on something of the page. */
-const held = (page: Page, where: string) => expect.poll(() => page.evaluate(() => { const now = document.activeElement; return now !== null && now !== document.body && now !== document.documentElement }), { message: `${where}: the focus is lost` }).toBe(true)
+const held = (page: Page, where: string) =>
+	expect
+		.poll(
+			() =>
+				page.evaluate(() => {
+					const now = document.activeElement
+					return now !== null && now !== document.body && now !== document.documentElement
+				}),
+			{ message: `${where}: the focus is lost` },
+		)
+		.toBe(true)
 const field = (page: Page, name: string) => page.getByRole('textbox', { name, exact: true })
 
-test('find a player, read, compare, assess, decide beside the page, sign, print, plan', async ({ page }) => {
+test('find a player, read, compare, assess, decide beside the page, sign, print, plan', async ({
+	page,
+}) => {
 	test.setTimeout(300_000)
 	const faults: string[] = []
 	page.on('pageerror', (error) => faults.push(error.message))
-	page.on('console', (message) => { if (/Content Security Policy/i.test(message.text())) faults.push(message.text()) })
+	page.on('console', (message) => {
+		if (/Content Security Policy/i.test(message.text())) faults.push(message.text())
+	})
 	const seen = (name: string) => shot(page, `day-${name}`, { fullPage: false, settleMs: 400 })
-	const { press, type } = { press: async (...chords: string[]) => { for (const chord of chords) await page.keyboard.press(chord) }, type: (text: string) => page.keyboard.type(text) }
-	const enter = async (...values: string[]) => { for (const text of values) { await type(text); await press('Enter') } }
+	const { press, type } = {
+		press: async (...chords: string[]) => {
+			for (const chord of chords) await page.keyboard.press(chord)
+		},
+		type: (text: string) => page.keyboard.type(text),
+	}
+	const enter = async (...values: string[]) => {
+		for (const text of values) {
+			await type(text)
+			await press('Enter')
+		}
+	}
 	const palette = async (words: string, first: RegExp) => {
 		await press('Control+k')
 		await type(words)
@@ -23,7 +47,12 @@ test('find a player, read, compare, assess, decide beside the page, sign, print,
 	}
 	/** Tabs to what has this name; a person would not press more often than this. */
 	const tabTo = async (wanted: ReturnType<Page['getByRole']>, most = 15) => {
-		for (let at = 0; at < most && !(await wanted.evaluate((node) => node === document.activeElement)); at++) await press('Tab')
+		for (
+			let at = 0;
+			at < most && !(await wanted.evaluate((node) => node === document.activeElement));
+			at++
+		)
+			await press('Tab')
 		await expect(wanted).toBeFocused()
 	}
 	const host = await startHost('--demo')
@@ -68,11 +97,24 @@ test('find a player, read, compare, assess, decide beside the page, sign, print,
 		await expect(preview).toContainText('Tui Ashdown')
 		await held(page, 'the preview')
 		await seen('preview')
-		const [decisions, paper] = await Promise.all([page.getByRole('tabpanel').boundingBox(), preview.boundingBox()])
-		expect(paper!.x, 'the page stands beside the decisions').toBeGreaterThanOrEqual(decisions!.x + decisions!.width)
+		const [decisions, paper] = await Promise.all([
+			page.getByRole('tabpanel').boundingBox(),
+			preview.boundingBox(),
+		])
+		expect(paper!.x, 'the page stands beside the decisions').toBeGreaterThanOrEqual(
+			decisions!.x + decisions!.width,
+		)
 		for (let at = 0; at < 60; at++) {
 			await press('Alt+n')
-			const now = await page.evaluate(() => ({ decision: document.activeElement?.closest('[role=group]')?.getAttribute('aria-label')?.startsWith('Decision:') ?? false, tab: document.activeElement?.getAttribute('role') === 'tab', name: document.activeElement?.textContent ?? '' }))
+			const now = await page.evaluate(() => ({
+				decision:
+					document.activeElement
+						?.closest('[role=group]')
+						?.getAttribute('aria-label')
+						?.startsWith('Decision:') ?? false,
+				tab: document.activeElement?.getAttribute('role') === 'tab',
+				name: document.activeElement?.textContent ?? '',
+			}))
 			if (now.decision) await press('Enter')
 			else if (now.tab && /^(Findings|Next pair)/.test(now.name)) continue
 			else break
@@ -92,13 +134,17 @@ test('find a player, read, compare, assess, decide beside the page, sign, print,
 		await seen('signed')
 
 		await palette('this player: season', /season/)
-		await expect(page.getByRole('heading', { level: 1, name: 'Season of Tui Ashdown' })).toBeVisible()
+		await expect(
+			page.getByRole('heading', { level: 1, name: 'Season of Tui Ashdown' }),
+		).toBeVisible()
 		await tabTo(field(page, 'Season from'), 20)
 		await type('1 February 2027')
 		await press('Tab')
 		await type('30 April 2027')
 		await press('Enter')
-		await expect(page.getByText('The season runs from 1 February 2027 to 30 April 2027.')).toBeVisible()
+		await expect(
+			page.getByText('The season runs from 1 February 2027 to 30 April 2027.'),
+		).toBeVisible()
 		await held(page, 'after the dates')
 		const weekly = page.getByRole('form', { name: 'Weekly session' })
 		await tabTo(weekly.getByLabel('Weekday'), 20)
@@ -115,7 +161,12 @@ test('find a player, read, compare, assess, decide beside the page, sign, print,
 		await seen('season')
 		await press('Alt+n')
 		const plan = page.getByRole('button', { name: 'Plan the season' })
-		for (let at = 0; at < 20 && !(await plan.evaluate((node) => node === document.activeElement)); at++) await press('Shift+Tab')
+		for (
+			let at = 0;
+			at < 20 && !(await plan.evaluate((node) => node === document.activeElement));
+			at++
+		)
+			await press('Shift+Tab')
 		await expect(plan).toBeFocused()
 		await press('Enter')
 		await expect(page.getByText(/^Planned:/)).toBeVisible({ timeout: 60_000 })

@@ -6,15 +6,33 @@ import { decideAll } from '../decide.ts'
 /** A call of the contract made by the page itself, with its cookie; it must be answered. */
 // biome-ignore lint/suspicious/noExplicitAny: answers are looked at field by field
 export async function hostCall<T = any>(page: Page, name: string, input: object): Promise<T> {
-	const answer = await page.evaluate(async ([name, input]) => (await fetch(`/call/${name}`, { method: 'POST', headers: { 'content-type': 'application/json' }, body: JSON.stringify(input) })).json(), [name, input] as const)
-	expect(answer, `${name} ${answer.message ?? ''} ${JSON.stringify(answer.problems ?? '')}`).toMatchObject({ ok: true })
+	const answer = await page.evaluate(
+		async ([name, input]) =>
+			(
+				await fetch(`/call/${name}`, {
+					method: 'POST',
+					headers: { 'content-type': 'application/json' },
+					body: JSON.stringify(input),
+				})
+			).json(),
+		[name, input] as const,
+	)
+	expect(
+		answer,
+		`${name} ${answer.message ?? ''} ${JSON.stringify(answer.problems ?? '')}`,
+	).toMatchObject({ ok: true })
 	return answer.value
 }
 /** What the clinician at the screen would do one by one: every caution and stop of the open draft is accepted. @returns the draft's id */
-export const decideOn = (page: Page, playerId: string, visitDate: string): Promise<string> => decideAll((name, input) => hostCall(page, name, input), playerId, visitDate)
+export const decideOn = (page: Page, playerId: string, visitDate: string): Promise<string> =>
+	decideAll((name, input) => hostCall(page, name, input), playerId, visitDate)
 const shots = process.env.LASTWRIGHT_SHOTS
 /** A picture of the page, where a folder for pictures is named. @param how of the whole page or of what is in view, and how long it may settle first */
-export async function shot(page: Page, name: string, { fullPage = true, settleMs = 0 }: { fullPage?: boolean; settleMs?: number } = {}): Promise<void> {
+export async function shot(
+	page: Page,
+	name: string,
+	{ fullPage = true, settleMs = 0 }: { fullPage?: boolean; settleMs?: number } = {},
+): Promise<void> {
 	if (!shots) return
 	mkdirSync(shots, { recursive: true })
 	await page.waitForTimeout(settleMs)

@@ -12,30 +12,58 @@ const field = (page: Page, name: string) => page.getByRole('textbox', { name, ex
 function hand(page: Page) {
 	let keys = 0
 	return {
-		get keys() { return keys },
-		press: async (...chords: string[]) => { for (const chord of chords) { keys += chord.split('+').length; await page.keyboard.press(chord) } },
-		value: async (text: string) => { await page.keyboard.type(text) },
+		get keys() {
+			return keys
+		},
+		press: async (...chords: string[]) => {
+			for (const chord of chords) {
+				keys += chord.split('+').length
+				await page.keyboard.press(chord)
+			}
+		},
+		value: async (text: string) => {
+			await page.keyboard.type(text)
+		},
 	}
 }
-const clinic = { format: 'lastwright-clinic', version: 1, name: 'Harrow Lane Foot Clinic', address: [], colour: '#1f5f5b', clinician: { name: 'Imke Darrow', registration: 'DEMO-00417' } }
-const step = (page: Page, name: string) => page.getByRole('heading', { level: 1, name, exact: true })
+const clinic = {
+	format: 'lastwright-clinic',
+	version: 1,
+	name: 'Harrow Lane Foot Clinic',
+	address: [],
+	colour: '#1f5f5b',
+	clinician: { name: 'Imke Darrow', registration: 'DEMO-00417' },
+}
+const step = (page: Page, name: string) =>
+	page.getByRole('heading', { level: 1, name, exact: true })
 
-test('a complete adult assessment in under 180 keys beyond the values, no mouse', async ({ page }) => {
+test('a complete adult assessment in under 180 keys beyond the values, no mouse', async ({
+	page,
+}) => {
 	const data = mkdtempSync(join(tmpdir(), 'lastwright-hand-'))
 	const faults: string[] = []
 	page.on('pageerror', (error) => faults.push(error.message))
-	page.on('console', (message) => { if (/Content Security Policy/i.test(message.text())) faults.push(message.text()) })
+	page.on('console', (message) => {
+		if (/Content Security Policy/i.test(message.text())) faults.push(message.text())
+	})
 	const host = await startHost('--data', data)
 	try {
 		await page.goto(host.url)
 		await hostCall(page, 'session.setUp', { clinic, passphrase })
-		const { playerId } = await hostCall<{ playerId: string }>(page, 'players.save', { player: { givenName: 'Wren', familyName: 'Holloway', birthDate: '1998-03-04', sex: 'female' } })
+		const { playerId } = await hostCall<{ playerId: string }>(page, 'players.save', {
+			player: { givenName: 'Wren', familyName: 'Holloway', birthDate: '1998-03-04', sex: 'female' },
+		})
 		await page.goto(`${new URL(host.url).origin}/#/assessment/${playerId}`)
 		await page.reload()
 		await expect(step(page, 'Player and play')).toBeVisible()
 		const one = hand(page)
 		const { press, value } = one
-		const enter = async (...values: string[]) => { for (const text of values) { await value(text); await press('Enter') } }
+		const enter = async (...values: string[]) => {
+			for (const text of values) {
+				await value(text)
+				await press('Enter')
+			}
+		}
 		const seen = (name: string) => shot(page, name, { fullPage: false })
 
 		// Player and play: Alt+N goes to what is missing
@@ -49,14 +77,21 @@ test('a complete adult assessment in under 180 keys beyond the values, no mouse'
 		await press('Tab', 'Enter')
 		await press('Shift+Tab')
 		// the new pair stands above the button: back to its name
-		for (let at = 0; at < 20 && !(await field(page, 'Name').evaluate((node) => node === document.activeElement)); at++) await press('Shift+Tab')
+		for (
+			let at = 0;
+			at < 20 && !(await field(page, 'Name').evaluate((node) => node === document.activeElement));
+			at++
+		)
+			await press('Shift+Tab')
 		await enter('match boots', 'firm', 'uk', '5.5')
 
 		await press('Alt+2')
 		await expect(step(page, 'Feet')).toBeFocused()
 		await press('Alt+n')
 		await expect(field(page, 'Heel to toe, left')).toBeFocused()
-		await expect(page.getByRole('region', { name: 'Measuring now' })).toContainText('Heel to toe, left')
+		await expect(page.getByRole('region', { name: 'Measuring now' })).toContainText(
+			'Heel to toe, left',
+		)
 		await enter('246 247', '249 248', '178', '180', '95', '97', '238', '241', '24')
 		await press('=')
 		await expect(field(page, 'Toe depth, right')).toHaveValue('24')
@@ -64,7 +99,9 @@ test('a complete adult assessment in under 180 keys beyond the values, no mouse'
 		await enter('62')
 		await press('=', 'Enter')
 		await value('nd')
-		await expect(page.getByRole('region', { name: 'Measuring now' })).toContainText('no device at hand')
+		await expect(page.getByRole('region', { name: 'Measuring now' })).toContainText(
+			'no device at hand',
+		)
 		await press('Enter')
 		await enter('64')
 		await seen('hand-feet')
@@ -72,7 +109,9 @@ test('a complete adult assessment in under 180 keys beyond the values, no mouse'
 		await press('Alt+3', 'Alt+n')
 		await enter('7.0 7.2 7.1', '9.4 9.6 9.5', '31 32 31', '37 38 38', '2', '8', '14', '18', 'calf')
 		await press('=')
-		await expect(page.getByRole('combobox', { name: 'End feel, right' })).toHaveValue('calf-stretch')
+		await expect(page.getByRole('combobox', { name: 'End feel, right' })).toHaveValue(
+			'calf-stretch',
+		)
 
 		await press('Alt+4', 'Alt+n')
 		await enter('1 1 1 1 2 1')
@@ -85,17 +124,32 @@ test('a complete adult assessment in under 180 keys beyond the values, no mouse'
 		await press('Alt+6')
 		await expect(step(page, 'Flags')).toBeFocused()
 		await press('Tab', 'Enter')
-		await expect(page.getByRole('button', { name: 'I asked them all: the rest are no' })).toBeDisabled()
+		await expect(
+			page.getByRole('button', { name: 'I asked them all: the rest are no' }),
+		).toBeDisabled()
 
 		await press('Alt+7')
 		await expect(step(page, 'Decide')).toBeFocused()
 		const bulk = page.getByRole('button', { name: 'Accept the notes and advice left undecided' })
-		for (let at = 0; at < 12 && !(await bulk.evaluate((node) => node === document.activeElement)); at++) await press('Tab')
+		for (
+			let at = 0;
+			at < 12 && !(await bulk.evaluate((node) => node === document.activeElement));
+			at++
+		)
+			await press('Tab')
 		await expect(bulk).toBeFocused()
 		await press('Enter')
 		for (let at = 0; at < 40; at++) {
 			await press('Alt+n')
-			const now = await page.evaluate(() => ({ decision: document.activeElement?.closest('[role=group]')?.getAttribute('aria-label')?.startsWith('Decision:') ?? false, tab: document.activeElement?.getAttribute('role') === 'tab', name: document.activeElement?.textContent ?? '' }))
+			const now = await page.evaluate(() => ({
+				decision:
+					document.activeElement
+						?.closest('[role=group]')
+						?.getAttribute('aria-label')
+						?.startsWith('Decision:') ?? false,
+				tab: document.activeElement?.getAttribute('role') === 'tab',
+				name: document.activeElement?.textContent ?? '',
+			}))
 			if (now.decision) await press('Enter')
 			else if (now.tab && /^(Findings|Next pair)/.test(now.name)) continue
 			else break
@@ -125,13 +179,24 @@ test('a complete adult assessment in under 180 keys beyond the values, no mouse'
 })
 
 test.describe.configure({ timeout: 240_000 })
-test('undo, paste with preview, the palette, help and the protocol, by keyboard', async ({ page }) => {
+test('undo, paste with preview, the palette, help and the protocol, by keyboard', async ({
+	page,
+}) => {
 	const faults: string[] = []
 	page.on('pageerror', (error) => faults.push(error.message))
-	page.on('console', (message) => { if (/Content Security Policy/i.test(message.text())) faults.push(message.text()) })
+	page.on('console', (message) => {
+		if (/Content Security Policy/i.test(message.text())) faults.push(message.text())
+	})
 	const host = await startHost('--demo')
 	const seen = (name: string) => shot(page, name, { fullPage: false, settleMs: 400 })
-	const palette = async (words: string) => { await page.keyboard.press('Control+k'); await page.keyboard.type(words); await expect(page.getByRole('option').first()).toContainText(new RegExp(words.split(' ')[0] ?? '', 'i')); await page.keyboard.press('Enter') }
+	const palette = async (words: string) => {
+		await page.keyboard.press('Control+k')
+		await page.keyboard.type(words)
+		await expect(page.getByRole('option').first()).toContainText(
+			new RegExp(words.split(' ')[0] ?? '', 'i'),
+		)
+		await page.keyboard.press('Enter')
+	}
 	try {
 		await page.goto(host.url)
 		await expect(page.getByRole('region', { name: 'First steps' })).toBeVisible()
@@ -144,13 +209,22 @@ test('undo, paste with preview, the palette, help and the protocol, by keyboard'
 		await expect(page.getByRole('navigation', { name: 'Steps' })).toBeVisible()
 		await palette('step: feet')
 		// by path: behind the open preview the page is hidden from the accessibility tree
-		const left = page.locator('[data-path="feet.left.heelToToeMm"]'), right = page.locator('[data-path="feet.right.heelToToeMm"]')
+		const left = page.locator('[data-path="feet.left.heelToToeMm"]'),
+			right = page.locator('[data-path="feet.right.heelToToeMm"]')
 		await left.focus()
 		await page.keyboard.press('F1')
-		await expect(page.getByRole('region', { name: 'Measuring now' })).toContainText('Error and limits')
+		await expect(page.getByRole('region', { name: 'Measuring now' })).toContainText(
+			'Error and limits',
+		)
 		await expect(page.getByText(/last visit \d/).first()).toBeVisible()
 		const was = [await left.inputValue(), await right.inputValue()]
-		await page.evaluate(() => { const data = new DataTransfer(); data.setData('text/plain', '251\t252\n181\t999'); document.activeElement?.dispatchEvent(new ClipboardEvent('paste', { clipboardData: data, bubbles: true, cancelable: true })) })
+		await page.evaluate(() => {
+			const data = new DataTransfer()
+			data.setData('text/plain', '251\t252\n181\t999')
+			document.activeElement?.dispatchEvent(
+				new ClipboardEvent('paste', { clipboardData: data, bubbles: true, cancelable: true }),
+			)
+		})
 		const dialog = page.getByRole('dialog')
 		await expect(dialog).toContainText('999 is outside what can be measured')
 		await seen('paste')
@@ -165,7 +239,11 @@ test('undo, paste with preview, the palette, help and the protocol, by keyboard'
 		await page.keyboard.press('Control+Shift+z')
 		await expect(left).toHaveValue('251')
 		await page.keyboard.press('Control+z')
-		for (const at of [3, 4, 5]) { await page.keyboard.press(`Alt+${at}`); await page.keyboard.press('Tab'); await seen(`step-${at}`) }
+		for (const at of [3, 4, 5]) {
+			await page.keyboard.press(`Alt+${at}`)
+			await page.keyboard.press('Tab')
+			await seen(`step-${at}`)
+		}
 
 		await palette('this player: trends')
 		await expect(page.getByRole('heading', { name: 'What really changed' })).toBeVisible()
@@ -189,7 +267,11 @@ test('undo, paste with preview, the palette, help and the protocol, by keyboard'
 		await expect(page.getByRole('region', { name: 'Sample page' })).toContainText('North Quay Feet')
 		await seen('letterhead')
 		await palette('settings: look')
-		for (const [name, colour] of [['Dark', 'rgb(18, 29, 31)'], ['High contrast', 'rgb(0, 0, 0)'], ['Light', 'rgb(246, 241, 231)']] as const) {
+		for (const [name, colour] of [
+			['Dark', 'rgb(18, 29, 31)'],
+			['High contrast', 'rgb(0, 0, 0)'],
+			['Light', 'rgb(246, 241, 231)'],
+		] as const) {
 			await page.getByRole('button', { name, exact: true }).press('Enter')
 			await expect(page.locator('body')).toHaveCSS('background-color', colour)
 			await seen(`look-${name}`)

@@ -7,11 +7,25 @@ import { fileURLToPath } from 'node:url'
 const root = fileURLToPath(new URL('../..', import.meta.url))
 const pinned = join(root, 'node_modules/node/bin/node')
 
-export interface RunningHost { url: string; child: ChildProcess; kill: (signal?: NodeJS.Signals) => Promise<void> }
+export interface RunningHost {
+	url: string
+	child: ChildProcess
+	kill: (signal?: NodeJS.Signals) => Promise<void>
+}
 
 /** @param args further arguments of `start`, such as --demo or --data FOLDER */
 export async function startHost(...args: string[]): Promise<RunningHost> {
-	const child = spawn(existsSync(pinned) ? pinned : process.execPath, ['--disable-warning=ExperimentalWarning', join(root, 'electron/command/main.ts'), 'start', '--no-window', ...args], { cwd: root, stdio: ['ignore', 'pipe', 'pipe'] })
+	const child = spawn(
+		existsSync(pinned) ? pinned : process.execPath,
+		[
+			'--disable-warning=ExperimentalWarning',
+			join(root, 'electron/command/main.ts'),
+			'start',
+			'--no-window',
+			...args,
+		],
+		{ cwd: root, stdio: ['ignore', 'pipe', 'pipe'] },
+	)
 	let text = ''
 	const url = await new Promise<string>((resolve, reject) => {
 		const read = (chunk: Buffer) => {

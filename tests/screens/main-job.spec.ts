@@ -9,19 +9,30 @@ import { startHost } from './host.ts'
 
 const passphrase = 'seven grey herons'
 async function pdfText(base64: string): Promise<string> {
-	const pdf = await getDocument({ data: new Uint8Array(Buffer.from(base64, 'base64')), useSystemFonts: false }).promise
+	const pdf = await getDocument({
+		data: new Uint8Array(Buffer.from(base64, 'base64')),
+		useSystemFonts: false,
+	}).promise
 	const pages: string[] = []
-	for (let number = 1; number <= pdf.numPages; number++) pages.push((await (await pdf.getPage(number)).getTextContent()).items.map((item) => ('str' in item ? item.str : '')).join(' '))
+	for (let number = 1; number <= pdf.numPages; number++)
+		pages.push(
+			(await (await pdf.getPage(number)).getTextContent()).items
+				.map((item) => ('str' in item ? item.str : ''))
+				.join(' '),
+		)
 	expect(pages.length).toBeGreaterThanOrEqual(2)
 	return pages.join(' ').replace(/\s+/g, ' ')
 }
-const step = (page: Page, name: string) => page.getByRole('navigation', { name: 'Steps' }).getByRole('button', { name, exact: true })
+const step = (page: Page, name: string) =>
+	page.getByRole('navigation', { name: 'Steps' }).getByRole('button', { name, exact: true })
 const field = (page: Page, name: string) => page.getByRole('textbox', { name, exact: true })
 
 test('from the measuring device to the signed report', async ({ page }) => {
 	const data = mkdtempSync(join(tmpdir(), 'lastwright-job-'))
 	const violations: string[] = []
-	page.on('console', (message) => { if (/Content Security Policy/i.test(message.text())) violations.push(message.text()) })
+	page.on('console', (message) => {
+		if (/Content Security Policy/i.test(message.text())) violations.push(message.text())
+	})
 	page.on('pageerror', (error) => violations.push(error.message))
 	let host = await startHost('--data', data)
 	try {
@@ -29,8 +40,14 @@ test('from the measuring device to the signed report', async ({ page }) => {
 		await page.getByLabel('Clinic name').fill('Harrow Lane Foot Clinic')
 		await page.getByLabel('Clinician name').fill('Imke Darrow')
 		await page.getByLabel('Registration number').fill('DEMO-00417')
-		await page.getByLabel(/^Passphrase/).nth(0).fill(passphrase)
-		await page.getByLabel(/^Passphrase/).nth(1).fill(passphrase)
+		await page
+			.getByLabel(/^Passphrase/)
+			.nth(0)
+			.fill(passphrase)
+		await page
+			.getByLabel(/^Passphrase/)
+			.nth(1)
+			.fill(passphrase)
 		await page.getByRole('button', { name: 'Set up' }).click()
 		await page.getByLabel('I have it on paper').check()
 		await page.getByRole('button', { name: /Continue|Go on/ }).click()
@@ -52,11 +69,15 @@ test('from the measuring device to the signed report', async ({ page }) => {
 		}
 		await expect(field(page, 'Toe depth, left')).toBeFocused()
 		await expect(page.getByText('mean 264.5 mm')).toBeVisible()
-		await expect(page.getByRole('complementary', { name: 'Findings' })).toContainText('inside length')
+		await expect(page.getByRole('complementary', { name: 'Findings' })).toContainText(
+			'inside length',
+		)
 
 		// refused in words, kept as typed, and gone once right
 		await field(page, 'Heel width, left').fill('655')
-		await expect(page.getByRole('alert').filter({ hasText: '655 is outside what can be measured' })).toBeVisible()
+		await expect(
+			page.getByRole('alert').filter({ hasText: '655 is outside what can be measured' }),
+		).toBeVisible()
 		await field(page, 'Heel width, left').fill('65')
 
 		await step(page, 'Ankles').press('Enter')
@@ -87,13 +108,17 @@ test('from the measuring device to the signed report', async ({ page }) => {
 		await expect(field(page, 'Heel width, left')).toHaveValue('65')
 
 		await step(page, 'Flags').click()
-		await page.getByRole('group', { name: 'Pain at night or at rest' }).getByRole('button', { name: 'No', exact: true }).click()
+		await page
+			.getByRole('group', { name: 'Pain at night or at rest' })
+			.getByRole('button', { name: 'No', exact: true })
+			.click()
 		await step(page, 'Decide').click()
 		await page.getByRole('button', { name: 'Accept the notes and advice left undecided' }).click()
 		const undecided = page.getByRole('button', { name: 'Accept', exact: true, pressed: false })
 		for (const part of [/^Findings/, /^Next pair/]) {
 			await page.getByRole('tab', { name: part }).click()
-			for (let left = await undecided.count(); left > 0; left = await undecided.count()) await undecided.first().click()
+			for (let left = await undecided.count(); left > 0; left = await undecided.count())
+				await undecided.first().click()
 		}
 		await step(page, 'Sign and report').click()
 		await page.getByRole('button', { name: 'Preview' }).click()
@@ -102,18 +127,44 @@ test('from the measuring device to the signed report', async ({ page }) => {
 		await page.getByRole('button', { name: 'Sign', exact: true }).click()
 		await expect(page.locator('iframe[title="Signed report"]')).toBeVisible({ timeout: 30_000 })
 
-		const { cards } = await hostCall(page, 'players.search', { query: 'marlowe', limit: 5 }) as unknown as { cards: { playerId: string }[] }
-		const { visits, drafts } = await hostCall(page, 'players.open', { playerId: cards[0]!.playerId }) as unknown as { visits: { visitId: string }[]; drafts: unknown[] }
+		const { cards } = (await hostCall(page, 'players.search', {
+			query: 'marlowe',
+			limit: 5,
+		})) as unknown as { cards: { playerId: string }[] }
+		const { visits, drafts } = (await hostCall(page, 'players.open', {
+			playerId: cards[0]!.playerId,
+		})) as unknown as { visits: { visitId: string }[]; drafts: unknown[] }
 		expect([visits.length, drafts.length]).toEqual([1, 0])
-		const report = await hostCall(page, 'reports.open', { visitId: visits[0]!.visitId }) as unknown as { base64: string; sha256: string }
+		const report = (await hostCall(page, 'reports.open', {
+			visitId: visits[0]!.visitId,
+		})) as unknown as { base64: string; sha256: string }
 		const text = await pdfText(report.base64)
-		for (const sentence of ['Zoë Marlowe-Nguyễn', 'What to do now', '264.5 mm', 'Your size', 'Imke Darrow', 'page 2 of', 'Where this comes from', 'Your left ankle bends less than usual']) expect(text).toContain(sentence)
+		for (const sentence of [
+			'Zoë Marlowe-Nguyễn',
+			'What to do now',
+			'264.5 mm',
+			'Your size',
+			'Imke Darrow',
+			'page 2 of',
+			'Where this comes from',
+			'Your left ankle bends less than usual',
+		])
+			expect(text).toContain(sentence)
 		expect(text).not.toMatch(/undefined|NaN|null|\[object/)
 		expect(text).not.toContain('DRAFT')
-		expect((await hostCall(page, 'reports.open', { visitId: visits[0]!.visitId }) as unknown as { sha256: string }).sha256).toBe(report.sha256)
+		expect(
+			(
+				(await hostCall(page, 'reports.open', { visitId: visits[0]!.visitId })) as unknown as {
+					sha256: string
+				}
+			).sha256,
+		).toBe(report.sha256)
 		for (const name of readdirSync(data)) {
 			const bytes = readFileSync(join(data, name)).toString('latin1')
-			expect(bytes.includes('Marlowe') || bytes.includes('1999-11-08'), `${name} holds a name or birth date in clear`).toBe(false)
+			expect(
+				bytes.includes('Marlowe') || bytes.includes('1999-11-08'),
+				`${name} holds a name or birth date in clear`,
+			).toBe(false)
 		}
 		expect(violations).toEqual([])
 	} finally {
@@ -122,7 +173,9 @@ test('from the measuring device to the signed report', async ({ page }) => {
 	}
 })
 
-test('the loopback host refuses a second use of its address, another host name, another origin and a path outside', async ({ request }) => {
+test('the loopback host refuses a second use of its address, another host name, another origin and a path outside', async ({
+	request,
+}) => {
 	const host = await startHost('--demo')
 	try {
 		const { origin, port } = new URL(host.url)
@@ -131,13 +184,32 @@ test('the loopback host refuses a second use of its address, another host name, 
 		const page = await request.get(`${origin}/`)
 		expect(page.status()).toBe(200)
 		expect(page.headers()['content-security-policy']).toContain("default-src 'none'")
-		expect((await request.get(`${origin}/`, { headers: { host: `localhost:${port}` } })).status()).toBe(403)
-		const post = (headers: Record<string, string>) => request.post(`${origin}/call/players.search`, { headers: { 'content-type': 'application/json', ...headers }, data: JSON.stringify({ query: '', limit: 5 }) })
+		expect(
+			(await request.get(`${origin}/`, { headers: { host: `localhost:${port}` } })).status(),
+		).toBe(403)
+		const post = (headers: Record<string, string>) =>
+			request.post(`${origin}/call/players.search`, {
+				headers: { 'content-type': 'application/json', ...headers },
+				data: JSON.stringify({ query: '', limit: 5 }),
+			})
 		expect((await post({ origin: 'http://evil.example' })).status()).toBe(403)
 		expect((await post({})).status()).toBe(403)
 		expect(await (await post({ origin })).json()).toMatchObject({ ok: true, value: { total: 12 } })
-		for (const path of ['/%2e%2e/%2e%2e/package.json', '/..%2f..%2fpackage.json', '/assets/..%5c..%5cpackage.json', '/%00']) expect((await request.get(`${origin}${path}`)).status(), path).toBe(404)
-		expect((await request.post(`${origin}/call/nothing`, { headers: { origin, 'content-type': 'application/json' }, data: Buffer.from('{') })).status()).toBe(400)
+		for (const path of [
+			'/%2e%2e/%2e%2e/package.json',
+			'/..%2f..%2fpackage.json',
+			'/assets/..%5c..%5cpackage.json',
+			'/%00',
+		])
+			expect((await request.get(`${origin}${path}`)).status(), path).toBe(404)
+		expect(
+			(
+				await request.post(`${origin}/call/nothing`, {
+					headers: { origin, 'content-type': 'application/json' },
+					data: Buffer.from('{'),
+				})
+			).status(),
+		).toBe(400)
 		expect((await request.get(host.url)).status()).toBe(403)
 	} finally {
 		await host.kill()

@@ -10,11 +10,21 @@ import { startHost } from './host.ts'
 const packPassphrase = 'three mild otters'
 async function accessible(page: Page): Promise<void> {
 	const { violations } = await new AxeBuilder({ page }).setLegacyMode().analyze()
-	expect(violations.map((one) => `${one.id}: ${one.nodes.map((node) => node.target).join(' ')}`)).toEqual([])
+	expect(
+		violations.map((one) => `${one.id}: ${one.nodes.map((node) => node.target).join(' ')}`),
+	).toEqual([])
 }
-const to = (page: Page, name: string) => page.getByRole('navigation', { name: 'Workstation' }).getByRole('link', { name, exact: true }).press('Enter')
-const button = (within: Page | Locator, name: string) => within.getByRole('button', { name, exact: true })
-const panel = (page: Page, title: string) => page.locator('section').filter({ has: page.getByRole('heading', { level: 2, name: title, exact: true }) })
+const to = (page: Page, name: string) =>
+	page
+		.getByRole('navigation', { name: 'Workstation' })
+		.getByRole('link', { name, exact: true })
+		.press('Enter')
+const button = (within: Page | Locator, name: string) =>
+	within.getByRole('button', { name, exact: true })
+const panel = (page: Page, title: string) =>
+	page
+		.locator('section')
+		.filter({ has: page.getByRole('heading', { level: 2, name: title, exact: true }) })
 async function openPlayer(page: Page, search: string, name: string): Promise<void> {
 	await to(page, 'Players')
 	await page.getByRole('textbox', { name: 'Search players' }).fill(search)
@@ -40,7 +50,10 @@ async function consent(page: Page, decision: string): Promise<void> {
 }
 async function feet(page: Page, resume: RegExp, ...values: string[]): Promise<void> {
 	await page.getByRole('button', { name: resume }).press('Enter')
-	await page.getByRole('navigation', { name: 'Steps' }).getByRole('button', { name: 'Feet', exact: true }).press('Enter')
+	await page
+		.getByRole('navigation', { name: 'Steps' })
+		.getByRole('button', { name: 'Feet', exact: true })
+		.press('Enter')
 	await page.getByRole('textbox', { name: 'Heel to toe, left', exact: true }).focus()
 	for (const value of values) {
 		await page.keyboard.press('Control+a')
@@ -51,13 +64,19 @@ async function feet(page: Page, resume: RegExp, ...values: string[]): Promise<vo
 }
 async function newPlayer(page: Page, givenName: string): Promise<void> {
 	await to(page, 'Players')
-	await page.getByRole('button', { name: 'New player' }).or(page.getByRole('link', { name: 'New player' })).first().press('Enter')
+	await page
+		.getByRole('button', { name: 'New player' })
+		.or(page.getByRole('link', { name: 'New player' }))
+		.first()
+		.press('Enter')
 	await page.getByRole('textbox', { name: 'Given name' }).fill(givenName)
 	await page.getByRole('textbox', { name: 'Family name' }).fill('Fieldling')
 	await page.getByLabel('Birth date').fill('3 March 2001')
 	await page.getByLabel('Sex').selectOption('female')
 	await button(page, 'Save player').press('Enter')
-	await expect(page.getByRole('heading', { level: 1, name: `${givenName} Fieldling` })).toBeVisible()
+	await expect(
+		page.getByRole('heading', { level: 1, name: `${givenName} Fieldling` }),
+	).toBeVisible()
 }
 /** The same player and the same newcomer in either place, with what each place says of them. */
 async function workAt(page: Page, club: string, decision: string, left: string): Promise<void> {
@@ -69,31 +88,52 @@ async function workAt(page: Page, club: string, decision: string, left: string):
 	await newPlayer(page, 'Ida')
 }
 
-test('a pack goes out with two players, the laptop works without the clinic, and everything comes home once', async ({ browser }, info) => {
+test('a pack goes out with two players, the laptop works without the clinic, and everything comes home once', async ({
+	browser,
+}, info) => {
 	test.setTimeout(240_000)
 	const data = mkdtempSync(join(tmpdir(), 'lastwright-laptop-'))
 	const stick = mkdtempSync(join(tmpdir(), 'lastwright-stick-'))
 	writeFileSync(join(stick, 'note.txt'), 'a file, not a folder')
 	const faults: string[] = []
 	let from = Date.now()
-	const lap = (what: string) => { info.annotations.push({ type: 'seconds', description: `${what}: ${((Date.now() - from) / 1000).toFixed(1)}` }); if (process.env.LASTWRIGHT_LAPS) console.log(`${what}: ${((Date.now() - from) / 1000).toFixed(1)} s`); from = Date.now() }
+	const lap = (what: string) => {
+		info.annotations.push({
+			type: 'seconds',
+			description: `${what}: ${((Date.now() - from) / 1000).toFixed(1)}`,
+		})
+		if (process.env.LASTWRIGHT_LAPS)
+			console.log(`${what}: ${((Date.now() - from) / 1000).toFixed(1)} s`)
+		from = Date.now()
+	}
 	// one cookie jar each: a jar does not tell ports apart
 	const pageOf = async () => {
-		const page = await (await browser.newContext({ viewport: { width: 1440, height: 900 } })).newPage()
+		const page = await (
+			await browser.newContext({ viewport: { width: 1440, height: 900 } })
+		).newPage()
 		// a wrong step is named at once, not after the whole time of the test
 		page.setDefaultTimeout(20_000)
-		page.on('console', (message) => { if (/Content Security Policy|unique "key"/i.test(message.text())) faults.push(message.text()) })
+		page.on('console', (message) => {
+			if (/Content Security Policy|unique "key"/i.test(message.text())) faults.push(message.text())
+		})
 		page.on('pageerror', (error) => faults.push(error.message))
 		return page
 	}
-	const [clinicHost, laptopHost] = await Promise.all([startHost('--demo'), startHost('--data', data)])
+	const [clinicHost, laptopHost] = await Promise.all([
+		startHost('--demo'),
+		startHost('--data', data),
+	])
 	const [clinic, laptop] = await Promise.all([pageOf(), pageOf()])
 	try {
 		// the clinic makes the pack; a folder that cannot be used is named, and nothing typed is lost
 		await clinic.goto(clinicHost.url)
 		await to(clinic, 'Outreach')
 		const making = panel(clinic, 'Make a pack')
-		await expect(making.getByText('Still to fill in: folder or stick, passphrase of the pack, the passphrase again.')).toBeVisible()
+		await expect(
+			making.getByText(
+				'Still to fill in: folder or stick, passphrase of the pack, the passphrase again.',
+			),
+		).toBeVisible()
 		await making.getByLabel('Find players').fill('trescott')
 		await making.getByRole('checkbox', { name: /Owain Trescott/ }).press('Space')
 		await making.getByLabel('Find players').fill('ashdown')
@@ -101,19 +141,29 @@ test('a pack goes out with two players, the laptop works without the clinic, and
 		await expect(making.getByText('2 chosen.', { exact: false })).toBeVisible()
 		await making.getByLabel('Passphrase of the pack', { exact: true }).fill('short')
 		await making.getByLabel('Passphrase of the pack again').fill('short')
-		for (const [folder, words] of [[stick, 'Passphrase of the pack has 5 characters. Choose one of 8 or more.'], ['stick', 'The folder "stick" is not a whole path.'], [join(stick, 'none'), `There is no folder ${stick}/none.`], [join(stick, 'note.txt'), 'is a file, not a folder.'], ['/proc/self', 'cannot be written to']] as const) {
+		for (const [folder, words] of [
+			[stick, 'Passphrase of the pack has 5 characters. Choose one of 8 or more.'],
+			['stick', 'The folder "stick" is not a whole path.'],
+			[join(stick, 'none'), `There is no folder ${stick}/none.`],
+			[join(stick, 'note.txt'), 'is a file, not a folder.'],
+			['/proc/self', 'cannot be written to'],
+		] as const) {
 			await making.getByLabel('Folder or stick').fill(folder)
 			await button(making, 'Make the pack').press('Enter')
 			await expect(making.getByRole('alert').filter({ hasText: words })).toBeVisible()
 			await expect(making.getByRole('checkbox', { name: /Tui Ashdown/ })).toBeChecked()
 			await expect(making.getByLabel('Folder or stick')).toHaveValue(folder)
-			if (folder === stick) for (const label of ['Passphrase of the pack', 'Passphrase of the pack again']) await making.getByLabel(label, { exact: true }).fill(packPassphrase)
+			if (folder === stick)
+				for (const label of ['Passphrase of the pack', 'Passphrase of the pack again'])
+					await making.getByLabel(label, { exact: true }).fill(packPassphrase)
 		}
 		await shot(clinic, 'trouble')
 		await making.getByLabel('Folder or stick').fill(stick)
 		await button(making, 'Make the pack').press('Enter')
 		await expect(making.getByRole('status').filter({ hasText: '2 players' })).toBeVisible()
-		await expect(panel(clinic, 'Packs that went out').getByRole('row', { name: /Tui Ashdown/ })).toContainText('Not yet')
+		await expect(
+			panel(clinic, 'Packs that went out').getByRole('row', { name: /Tui Ashdown/ }),
+		).toContainText('Not yet')
 		const pack = join(stick, readdirSync(stick).find((name) => name.startsWith('pack-')) ?? '')
 		expect(readdirSync(stick).sort()).toEqual(['note.txt', pack.slice(stick.length + 1)])
 		await shot(clinic, 'made')
@@ -125,10 +175,14 @@ test('a pack goes out with two players, the laptop works without the clinic, and
 		await laptop.getByLabel('Backup or pack file').fill(`${pack}x`)
 		await laptop.getByLabel('Pack passphrase').fill('not this one at all')
 		await button(laptop, 'Bring these records here').press('Enter')
-		await expect(laptop.getByRole('alert').filter({ hasText: `There is no file ${pack}x.` })).toBeVisible()
+		await expect(
+			laptop.getByRole('alert').filter({ hasText: `There is no file ${pack}x.` }),
+		).toBeVisible()
 		await laptop.getByLabel('Backup or pack file').fill(pack)
 		await button(laptop, 'Bring these records here').press('Enter')
-		await expect(laptop.getByRole('alert').filter({ hasText: 'The passphrase does not open this pack.' })).toBeVisible()
+		await expect(
+			laptop.getByRole('alert').filter({ hasText: 'The passphrase does not open this pack.' }),
+		).toBeVisible()
 		await shot(laptop, 'first-screen')
 		await laptop.getByLabel('Pack passphrase').fill(packPassphrase)
 		await button(laptop, 'Bring these records here').press('Enter')
@@ -139,8 +193,14 @@ test('a pack goes out with two players, the laptop works without the clinic, and
 		await laptop.getByLabel('Passphrase', { exact: true }).fill(packPassphrase)
 		await laptop.keyboard.press('Enter')
 		await to(laptop, 'Outreach')
-		await expect(laptop.getByRole('table', { name: 'Players on this laptop' }).getByRole('row')).toHaveCount(3)
-		await expect(laptop.getByText(/^2 players; .*Shelf: yes\. Protocol .*Entered here: 0 records, 2 open drafts\.$/)).toBeVisible()
+		await expect(
+			laptop.getByRole('table', { name: 'Players on this laptop' }).getByRole('row'),
+		).toHaveCount(3)
+		await expect(
+			laptop.getByText(
+				/^2 players; .*Shelf: yes\. Protocol .*Entered here: 0 records, 2 open drafts\.$/,
+			),
+		).toBeVisible()
 		await shot(laptop, 'carries')
 		await accessible(laptop)
 		lap('pack opened')
@@ -166,14 +226,21 @@ test('a pack goes out with two players, the laptop works without the clinic, and
 		await back.getByLabel('Folder or stick').fill(stick)
 		await button(back, 'Make the file for the way back').press('Enter')
 		await expect(back.getByRole('status').filter({ hasText: 'was written' })).toBeVisible()
-		const returned = join(stick, readdirSync(stick).find((name) => name.startsWith('return-')) ?? '')
+		const returned = join(
+			stick,
+			readdirSync(stick).find((name) => name.startsWith('return-')) ?? '',
+		)
 		await shot(laptop, 'way-back')
 
 		// come home: look first, then bring it in, and once more
 		await to(clinic, 'Outreach')
 		const home = panel(clinic, 'Come home')
 		await home.getByLabel('Passphrase of the pack').fill(packPassphrase)
-		for (const [file, words] of [[stick, 'is a folder, not a file'], [pack, 'This is a pack that goes out.'], [join(stick, 'note.txt'), 'not a whole Lastwright pack']] as const) {
+		for (const [file, words] of [
+			[stick, 'is a folder, not a file'],
+			[pack, 'This is a pack that goes out.'],
+			[join(stick, 'note.txt'), 'not a whole Lastwright pack'],
+		] as const) {
 			await home.getByLabel('File for the way back').fill(file)
 			await button(home, 'Look into the file').press('Enter')
 			await expect(home.getByRole('alert').filter({ hasText: words })).toBeVisible()
@@ -181,24 +248,41 @@ test('a pack goes out with two players, the laptop works without the clinic, and
 		await home.getByLabel('File for the way back').fill(returned)
 		await button(home, 'Look into the file').press('Enter')
 		const looked = home.getByRole('status')
-		await expect(looked).toContainText('2 questions to answer afterwards. Drafts changed in both places, both kept: Tui Ashdown.')
+		await expect(looked).toContainText(
+			'2 questions to answer afterwards. Drafts changed in both places, both kept: Tui Ashdown.',
+		)
 		await expect(looked).toContainText('perhaps one person entered twice')
-		const numbers = /Records before (\d+), after (\d+)\. In the file (\d+): (\d+) added, (\d+) here already, 0 put aside/.exec((await looked.textContent()) ?? '')?.slice(1).map(Number)
-		expect(numbers?.[1], `before and added: ${numbers}`).toBe((numbers?.[0] ?? 0) + (numbers?.[3] ?? 0))
+		const numbers =
+			/Records before (\d+), after (\d+)\. In the file (\d+): (\d+) added, (\d+) here already, 0 put aside/
+				.exec((await looked.textContent()) ?? '')
+				?.slice(1)
+				.map(Number)
+		expect(numbers?.[1], `before and added: ${numbers}`).toBe(
+			(numbers?.[0] ?? 0) + (numbers?.[3] ?? 0),
+		)
 		await shot(clinic, 'look')
 		await button(home, 'Bring it in').press('Enter')
 		const done = home.getByRole('status').filter({ hasText: 'Receipt for the laptop' })
-		await expect(done).toContainText(`Brought in: ${numbers?.[3]} records added, before ${numbers?.[0]}, after ${numbers?.[1]}.`)
-		const receipt = /Receipt for the laptop: (\S+)\./.exec((await done.textContent()) ?? '')?.[1] ?? ''
+		await expect(done).toContainText(
+			`Brought in: ${numbers?.[3]} records added, before ${numbers?.[0]}, after ${numbers?.[1]}.`,
+		)
+		const receipt =
+			/Receipt for the laptop: (\S+)\./.exec((await done.textContent()) ?? '')?.[1] ?? ''
 		await home.getByLabel('Passphrase of the pack').fill(packPassphrase)
 		await button(home, 'Look into the file').press('Enter')
 		await expect(looked).toContainText('It was brought in before.')
 		await button(home, 'Bring it in').press('Enter')
 		await expect(done).toContainText('This file was brought in before. Nothing was added twice.')
 		const kept = panel(clinic, 'What came home')
-		await expect(kept.getByText(/brought in by Imke Darrow\. Receipt for the laptop/)).toHaveCount(1)
-		await expect(kept.getByText(`Records before ${numbers?.[0]}, after ${numbers?.[1]}.`, { exact: false })).toBeVisible()
-		await expect(panel(clinic, 'Packs that went out').getByRole('row', { name: /Tui Ashdown/ })).toContainText('Yes')
+		await expect(kept.getByText(/brought in by Imke Darrow\. Receipt for the laptop/)).toHaveCount(
+			1,
+		)
+		await expect(
+			kept.getByText(`Records before ${numbers?.[0]}, after ${numbers?.[1]}.`, { exact: false }),
+		).toBeVisible()
+		await expect(
+			panel(clinic, 'Packs that went out').getByRole('row', { name: /Tui Ashdown/ }),
+		).toContainText('Yes')
 		await shot(clinic, 'questions')
 		await accessible(clinic)
 		lap('brought home')
@@ -209,9 +293,15 @@ test('a pack goes out with two players, the laptop works without the clinic, and
 		await expect(clubs.getByRole('radio')).toHaveCount(2)
 		await expect(clubs.getByRole('radio', { name: /Saltmarsh Rovers U15 \(here/ })).toBeVisible()
 		await clubs.getByRole('radio', { name: /Tidewater United U14 \(away/ }).press('Space')
-		await asked.locator('form').filter({ has: clinic.getByRole('radiogroup', { name: 'Club of Tui Ashdown', exact: true }) }).getByRole('button', { name: 'This one counts' }).press('Enter')
+		await asked
+			.locator('form')
+			.filter({ has: clinic.getByRole('radiogroup', { name: 'Club of Tui Ashdown', exact: true }) })
+			.getByRole('button', { name: 'This one counts' })
+			.press('Enter')
 		await expect(clubs).toHaveCount(0)
-		const coach = asked.getByRole('radiogroup', { name: 'Consent to sharing with a coach or club of Tui Ashdown' })
+		const coach = asked.getByRole('radiogroup', {
+			name: 'Consent to sharing with a coach or club of Tui Ashdown',
+		})
 		await expect(coach.getByRole('radio', { name: /given \(here/ })).toBeVisible()
 		await coach.getByRole('radio', { name: /refused \(away/ }).press('Space')
 		await button(asked, 'This one counts').press('Enter')
@@ -225,16 +315,19 @@ test('a pack goes out with two players, the laptop works without the clinic, and
 		await shot(clinic, 'two-drafts')
 		for (const row of await drafts.getByRole('row').all()) {
 			const radios = row.getByRole('radio')
-			if (await radios.count() === 0) continue
+			if ((await radios.count()) === 0) continue
 			const wanted = row.getByRole('radio', { name: 'Heel to toe, left (mm): 247' })
-			await (await wanted.count() === 1 ? wanted : radios.first()).press('Space')
+			await ((await wanted.count()) === 1 ? wanted : radios.first()).press('Space')
 		}
 		await button(kept, 'Join the two').press('Enter')
 		await expect(drafts).toHaveCount(0)
 
 		// the newcomer of both places: joined by a person, apart again, and joined
-		await expect(kept.getByText('Ida Fieldling came home and Ida Fieldling stands here', { exact: false })).toBeVisible()
-		for (const name of ['One person: join them', 'Take them apart again', 'One person: join them']) await button(kept, name).press('Enter')
+		await expect(
+			kept.getByText('Ida Fieldling came home and Ida Fieldling stands here', { exact: false }),
+		).toBeVisible()
+		for (const name of ['One person: join them', 'Take them apart again', 'One person: join them'])
+			await button(kept, name).press('Enter')
 		await expect(kept.getByText('they are shown as one player', { exact: false })).toBeVisible()
 		await shot(clinic, 'joined')
 		await to(clinic, 'Players')
@@ -243,18 +336,31 @@ test('a pack goes out with two players, the laptop works without the clinic, and
 		await openPlayer(clinic, 'tui', 'Tui Ashdown')
 		await expect(clinic.getByRole('textbox', { name: 'Club' })).toHaveValue('Tidewater United U14')
 		await clinic.getByRole('button', { name: /assessment$/ }).press('Enter')
-		await clinic.getByRole('navigation', { name: 'Steps' }).getByRole('button', { name: 'Feet', exact: true }).press('Enter')
-		await expect(clinic.getByRole('textbox', { name: 'Heel to toe, left', exact: true })).toHaveValue('247')
+		await clinic
+			.getByRole('navigation', { name: 'Steps' })
+			.getByRole('button', { name: 'Feet', exact: true })
+			.press('Enter')
+		await expect(
+			clinic.getByRole('textbox', { name: 'Heel to toe, left', exact: true }),
+		).toHaveValue('247')
 		lap('answered and joined')
 
 		// the laptop's trail stands beside the clinic's own, and both are whole
 		await to(clinic, 'Outreach')
-		await panel(clinic, 'What came home').getByRole('link', { name: 'Read the trail' }).press('Enter')
+		await panel(clinic, 'What came home')
+			.getByRole('link', { name: 'Read the trail' })
+			.press('Enter')
 		await clinic.getByLabel('Trail of').selectOption({ index: 2 })
-		await expect(clinic.getByRole('table', { name: 'Audit rows' }).getByRole('row').nth(3)).toBeVisible()
+		await expect(
+			clinic.getByRole('table', { name: 'Audit rows' }).getByRole('row').nth(3),
+		).toBeVisible()
 		await expect(clinic.getByRole('table', { name: 'Audit rows' })).toContainText('Imke Darrow')
 		await button(clinic, 'Check the trail').press('Enter')
-		await expect(clinic.getByText(/rows checked, and \d+ that laptops brought home: none is missing, none was altered/)).toBeVisible()
+		await expect(
+			clinic.getByText(
+				/rows checked, and \d+ that laptops brought home: none is missing, none was altered/,
+			),
+		).toBeVisible()
 		await shot(clinic, 'trail')
 
 		// with the receipt the laptop's copy goes, and a register line stays
@@ -264,10 +370,14 @@ test('a pack goes out with two players, the laptop works without the clinic, and
 		await expect(off.getByRole('alert').filter({ hasText: 'not the receipt' })).toBeVisible()
 		await off.getByLabel('Receipt from home').fill(receipt)
 		await button(off, 'Remove the copy here').press('Enter')
-		await expect(laptop.getByRole('status').filter({ hasText: 'were taken off this laptop' })).toBeVisible()
+		await expect(
+			laptop.getByRole('status').filter({ hasText: 'were taken off this laptop' }),
+		).toBeVisible()
 		await shot(laptop, 'removed')
 		await laptop.getByRole('link', { name: 'under Retention' }).press('Enter')
-		await expect(laptop.getByRole('table', { name: 'Register' }).getByRole('row', { name: /Tui Ashdown/ })).toContainText(`merged at home, receipt ${receipt}`)
+		await expect(
+			laptop.getByRole('table', { name: 'Register' }).getByRole('row', { name: /Tui Ashdown/ }),
+		).toContainText(`merged at home, receipt ${receipt}`)
 		await shot(laptop, 'register')
 		lap('laptop emptied')
 		expect(faults).toEqual([])

@@ -7,17 +7,46 @@ import { dayInWords } from '../../shared/visit/age.ts'
 import { startHost } from './host.ts'
 import { put, tour } from './tour.ts'
 
-const lists: Record<string, { heading: string; heads: readonly string[]; not: readonly string[]; leastPages: number }> = {
-	players: { heading: 'Players', heads: ['Name', 'Birth date', 'Club'], not: ['New player', 'Search players', 'Print this list', 'Backups and records', 'Lock'], leastPages: 2 },
-	shelf: { heading: 'Shelf', heads: ['Name', 'Sole', 'Sizes'], not: ['Add a model', 'Retire', 'Actions', 'Find a model'], leastPages: 1 },
-	'records audit': { heading: 'Audit trail', heads: ['When', 'Who', 'Outcome'], not: ['Check the trail', 'Show only', 'My access'], leastPages: 2 },
-	outbox: { heading: 'Outbox', heads: [], not: ['Delivery reports', 'Mail settings'], leastPages: 1 },
+const lists: Record<
+	string,
+	{ heading: string; heads: readonly string[]; not: readonly string[]; leastPages: number }
+> = {
+	players: {
+		heading: 'Players',
+		heads: ['Name', 'Birth date', 'Club'],
+		not: ['New player', 'Search players', 'Print this list', 'Backups and records', 'Lock'],
+		leastPages: 2,
+	},
+	shelf: {
+		heading: 'Shelf',
+		heads: ['Name', 'Sole', 'Sizes'],
+		not: ['Add a model', 'Retire', 'Actions', 'Find a model'],
+		leastPages: 1,
+	},
+	'records audit': {
+		heading: 'Audit trail',
+		heads: ['When', 'Who', 'Outcome'],
+		not: ['Check the trail', 'Show only', 'My access'],
+		leastPages: 2,
+	},
+	outbox: {
+		heading: 'Outbox',
+		heads: [],
+		not: ['Delivery reports', 'Mail settings'],
+		leastPages: 1,
+	},
 	'records retention': { heading: 'Due', heads: [], not: ['My access'], leastPages: 1 },
 }
 async function textOfPages(pdf: Buffer): Promise<string[]> {
 	const file = await getDocument({ data: new Uint8Array(pdf), verbosity: 0 }).promise
 	const pages: string[] = []
-	for (let at = 1; at <= file.numPages; at++) pages.push((await (await file.getPage(at)).getTextContent()).items.map((one) => ('str' in one ? one.str : '')).join(' ').replace(/\s+/g, ' '))
+	for (let at = 1; at <= file.numPages; at++)
+		pages.push(
+			(await (await file.getPage(at)).getTextContent()).items
+				.map((one) => ('str' in one ? one.str : ''))
+				.join(' ')
+				.replace(/\s+/g, ' '),
+		)
 	return pages
 }
 test('a printed list is a proper page', async ({ page }) => {
@@ -30,9 +59,22 @@ test('a printed list is a proper page', async ({ page }) => {
 		const stops = await tour(page)
 		// a list longer than one page
 		const squad = `Number,Given name,Family name,Birth date,Sex\n${Array.from({ length: 60 }, (_, at) => `${at + 1},Nim${String.fromCharCode(97 + (at % 26))}${String.fromCharCode(97 + Math.floor(at / 26))},Printed,2011-0${1 + (at % 9)}-02,f`).join('\n')}`
-		const made = await page.evaluate(async (text) => (await fetch('/call/squad.create', { method: 'POST', headers: { 'content-type': 'application/json' }, body: JSON.stringify({ text, team: 'Paper Rovers', day: '2027-01-21', same: {} }) })).json(), squad)
+		const made = await page.evaluate(
+			async (text) =>
+				(
+					await fetch('/call/squad.create', {
+						method: 'POST',
+						headers: { 'content-type': 'application/json' },
+						body: JSON.stringify({ text, team: 'Paper Rovers', day: '2027-01-21', same: {} }),
+					})
+				).json(),
+			squad,
+		)
 		expect(made).toMatchObject({ ok: true })
-		const today = await page.evaluate(() => { const now = new Date(); return `${now.getFullYear()}-${String(now.getMonth() + 1).padStart(2, '0')}-${String(now.getDate()).padStart(2, '0')}` })
+		const today = await page.evaluate(() => {
+			const now = new Date()
+			return `${now.getFullYear()}-${String(now.getMonth() + 1).padStart(2, '0')}-${String(now.getDate()).padStart(2, '0')}`
+		})
 		for (const [name, want] of Object.entries(lists)) {
 			await stops.find((one) => one.name === 'help keys')!.open(page)
 			await stops.find((one) => one.name === name)!.open(page)
@@ -48,7 +90,8 @@ test('a printed list is a proper page', async ({ page }) => {
 			expect(pages[0], name).toContain(want.heading)
 			expect(pages[0], name).toContain(`Printed ${dayInWords(today)}`)
 			pages.forEach((one, at) => {
-				for (const head of want.heads) expect(one, `${name}, page ${at + 1}: head of the table`).toContain(head)
+				for (const head of want.heads)
+					expect(one, `${name}, page ${at + 1}: head of the table`).toContain(head)
 				expect(one, `${name}: number of the page`).toContain(`Page ${at + 1} of ${pages.length}`)
 			})
 			for (const words of want.not) expect(all, `${name}: not on paper`).not.toContain(words)

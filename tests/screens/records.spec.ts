@@ -5,21 +5,37 @@ import { shot } from './drive.ts'
 import { startHost } from './host.ts'
 
 /** A button that is not ready yet takes no key. */
-const press = async (target: Locator) => { await expect(target).toBeEnabled(); await target.focus(); await target.press('Enter') }
-const type = async (page: Page, target: Locator, text: string) => { await target.focus(); await page.keyboard.press('Control+A'); await page.keyboard.type(text) }
-const choose = async (target: Locator, option: string) => { await target.focus(); await target.selectOption(option) }
-const button = (page: Page, name: string | RegExp) => page.getByRole('button', typeof name === 'string' ? { name, exact: true } : { name })
-const step = (page: Page, name: string) => page.getByRole('navigation', { name: 'Steps' }).getByRole('button', { name, exact: true })
+const press = async (target: Locator) => {
+	await expect(target).toBeEnabled()
+	await target.focus()
+	await target.press('Enter')
+}
+const type = async (page: Page, target: Locator, text: string) => {
+	await target.focus()
+	await page.keyboard.press('Control+A')
+	await page.keyboard.type(text)
+}
+const choose = async (target: Locator, option: string) => {
+	await target.focus()
+	await target.selectOption(option)
+}
+const button = (page: Page, name: string | RegExp) =>
+	page.getByRole('button', typeof name === 'string' ? { name, exact: true } : { name })
+const step = (page: Page, name: string) =>
+	page.getByRole('navigation', { name: 'Steps' }).getByRole('button', { name, exact: true })
 /** Decides what the clinician must decide, then the step that signs. */
 async function decideAll(page: Page): Promise<void> {
 	await press(step(page, 'Decide'))
 	await expect(page.getByRole('heading', { level: 1, name: 'Decide' })).toBeVisible()
 	const undecided = page.getByRole('button', { name: 'Accept', exact: true, pressed: false })
 	await press(page.getByRole('tab', { name: /^Findings/ }))
-	for (let left = await undecided.count(); left > 0; left = await undecided.count()) await press(undecided.first())
+	for (let left = await undecided.count(); left > 0; left = await undecided.count())
+		await press(undecided.first())
 }
 async function toTui(page: Page): Promise<void> {
-	await page.evaluate(() => { location.hash = '#/players' })
+	await page.evaluate(() => {
+		location.hash = '#/players'
+	})
 	const search = page.getByLabel(/search/i).first()
 	await type(page, search, 'tui')
 	await expect(page.getByText('One player found.')).toBeVisible()
@@ -27,9 +43,13 @@ async function toTui(page: Page): Promise<void> {
 	await expect(page.getByRole('heading', { level: 1, name: 'Tui Ashdown' })).toBeVisible()
 }
 
-test('a signed visit is amended, both versions stay, and one is marked as entered in error', async ({ page }) => {
+test('a signed visit is amended, both versions stay, and one is marked as entered in error', async ({
+	page,
+}) => {
 	const wrong: string[] = []
-	page.on('console', (message) => { if (/Content Security Policy/i.test(message.text())) wrong.push(message.text()) })
+	page.on('console', (message) => {
+		if (/Content Security Policy/i.test(message.text())) wrong.push(message.text())
+	})
 	page.on('pageerror', (error) => wrong.push(error.message))
 	const host = await startHost('--demo')
 	try {
@@ -76,7 +96,11 @@ test('a signed visit is amended, both versions stay, and one is marked as entere
 		await press(button(page, 'Amend'))
 		await press(button(page, 'Open the amendment'))
 		await expect(page.getByRole('alert')).toContainText('The reason for the amendment is empty')
-		await type(page, page.getByLabel('Reason for the amendment'), 'Left foot was read off the wrong line')
+		await type(
+			page,
+			page.getByLabel('Reason for the amendment'),
+			'Left foot was read off the wrong line',
+		)
 		await page.keyboard.press('Enter')
 		await press(step(page, 'Feet'))
 		const heel = page.getByRole('textbox', { name: 'Heel to toe, left', exact: true })
@@ -85,7 +109,11 @@ test('a signed visit is amended, both versions stay, and one is marked as entere
 		await page.keyboard.press('Enter')
 		// what reads otherwise after the correction is asked again, with what it said before
 		await press(step(page, 'Decide'))
-		const again = page.getByRole('note').filter({ hasText: 'This reads otherwise than when you accepted it. Decide again. Before it read' })
+		const again = page
+			.getByRole('note')
+			.filter({
+				hasText: 'This reads otherwise than when you accepted it. Decide again. Before it read',
+			})
 		await expect(again.first()).toBeVisible()
 		await shot(page, 'decide-again')
 		await decideAll(page)
@@ -97,8 +125,12 @@ test('a signed visit is amended, both versions stay, and one is marked as entere
 		await toTui(page)
 		await press(button(page, 'Open visit of 20 January 2027'))
 		const differences = page.getByRole('table', { name: 'Differences of version 2' })
-		await expect(differences.getByRole('row', { name: 'Heel to toe 1, left 246 251' })).toBeVisible()
-		await expect(differences.getByRole('row', { name: 'Heel to toe 2, left 247 252' })).toBeVisible()
+		await expect(
+			differences.getByRole('row', { name: 'Heel to toe 1, left 246 251' }),
+		).toBeVisible()
+		await expect(
+			differences.getByRole('row', { name: 'Heel to toe 2, left 247 252' }),
+		).toBeVisible()
 		await expect(page.getByText(/^Version 1, signed/)).toBeVisible()
 		await shot(page, 'visit-amending')
 		const signTwo = button(page, 'Sign version 2')
@@ -106,28 +138,42 @@ test('a signed visit is amended, both versions stay, and one is marked as entere
 		await page.getByLabel('Consent to assessment and record was given and noted').press('Space')
 		await press(signTwo)
 		await expect(page.getByText(/^Version 2, signed/)).toBeVisible({ timeout: 60_000 })
-		await expect(page.getByRole('region', { name: 'Who must be told' })).toContainText('Rae Ashdown: holds version 1')
+		await expect(page.getByRole('region', { name: 'Who must be told' })).toContainText(
+			'Rae Ashdown: holds version 1',
+		)
 
 		await press(button(page, 'History of versions'))
 		await expect(page.getByRole('article', { name: 'Version 1' })).toBeVisible()
 		const two = page.getByRole('article', { name: 'Version 2' })
 		await expect(two).toContainText('Left foot was read off the wrong line')
-		await expect(two.getByRole('table', { name: 'Changed in version 2', exact: true }).getByRole('row', { name: 'Heel to toe 1, left 246 251' })).toBeVisible()
+		await expect(
+			two
+				.getByRole('table', { name: 'Changed in version 2', exact: true })
+				.getByRole('row', { name: 'Heel to toe 1, left 246 251' }),
+		).toBeVisible()
 		await shot(page, 'visit-history')
 
 		await press(button(page, 'Late entry'))
 		await type(page, page.getByLabel('It happened on'), '2026-11-01')
 		await type(page, page.getByLabel('What happened'), 'Guardian rang about a sore heel')
 		await press(button(page, 'Add this entry'))
-		await expect(page.getByRole('table', { name: 'Added afterwards' })).toContainText('1 November 2026')
+		await expect(page.getByRole('table', { name: 'Added afterwards' })).toContainText(
+			'1 November 2026',
+		)
 
 		// the other visit was somebody else's
 		await press(button(page, 'Close visit'))
 		await press(button(page, 'Open visit of 15 July 2026'))
 		await press(button(page, 'Entered in error'))
-		await type(page, page.getByLabel('Reason why it was entered in error'), 'Measures of another player')
+		await type(
+			page,
+			page.getByLabel('Reason why it was entered in error'),
+			'Measures of another player',
+		)
 		await press(button(page, 'Mark as entered in error'))
-		await expect(page.getByText(/It is left out of summaries and of later assessments/)).toBeVisible()
+		await expect(
+			page.getByText(/It is left out of summaries and of later assessments/),
+		).toBeVisible()
 		await expect(button(page, 'Amend')).toHaveCount(0)
 		await press(button(page, 'Close visit'))
 		await expect(button(page, 'Open visit of 15 July 2026')).toBeHidden()
@@ -139,17 +185,25 @@ test('a signed visit is amended, both versions stay, and one is marked as entere
 		await press(button(page, 'Put on hold'))
 		await expect(page.getByText('On hold: nothing of this record can be destroyed.')).toBeVisible()
 		await shot(page, 'player-after')
-		await page.evaluate(() => { location.hash = '#/records/retention' })
-		await expect(page.getByRole('table', { name: 'Records on hold' })).toContainText('Complaint of November')
+		await page.evaluate(() => {
+			location.hash = '#/records/retention'
+		})
+		await expect(page.getByRole('table', { name: 'Records on hold' })).toContainText(
+			'Complaint of November',
+		)
 		await press(button(page, 'Release the hold of Tui Ashdown'))
 		await type(page, page.getByLabel('Reason for the hold or its release'), 'Complaint closed')
 		await press(button(page, 'Release the hold'))
 		await expect(page.getByRole('table', { name: 'Records on hold' })).toHaveCount(0)
 		expect(wrong).toEqual([])
-	} finally { await host.kill() }
+	} finally {
+		await host.kill()
+	}
 })
 
-test('a consent is given and withdrawn, and the audit trail says so and is whole', async ({ page }) => {
+test('a consent is given and withdrawn, and the audit trail says so and is whole', async ({
+	page,
+}) => {
 	const host = await startHost('--demo')
 	try {
 		await page.goto(host.url)
@@ -167,10 +221,14 @@ test('a consent is given and withdrawn, and the audit trail says so and is whole
 		await expect(page.getByRole('alert')).toContainText('Who withdraws is empty')
 		await type(page, page.getByLabel('Who withdraws'), 'Rae Ashdown')
 		await press(button(page, /^Withdraw /))
-		await expect(table.getByRole('row', { name: /Saltmarsh/ })).toContainText(/Withdrawn .* by Rae Ashdown/)
+		await expect(table.getByRole('row', { name: /Saltmarsh/ })).toContainText(
+			/Withdrawn .* by Rae Ashdown/,
+		)
 		await shot(page, 'consents')
 
-		await page.evaluate(() => { location.hash = '#/records/audit' })
+		await page.evaluate(() => {
+			location.hash = '#/records/audit'
+		})
 		await press(button(page, 'Check the trail'))
 		await expect(page.getByText(/rows checked: none is missing, none was altered/)).toBeVisible()
 		await choose(page.getByLabel('Show only'), 'search')
@@ -179,5 +237,7 @@ test('a consent is given and withdrawn, and the audit trail says so and is whole
 		await expect(rows.filter({ hasText: 'players named like “tui”' })).toHaveCount(1)
 		await expect(rows.filter({ hasText: /named like “tu?”/ })).toHaveCount(0)
 		await shot(page, 'audit')
-	} finally { await host.kill() }
+	} finally {
+		await host.kill()
+	}
 })

@@ -8,7 +8,8 @@ import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs'
 import { hostCall } from './drive.ts'
 import { startHost } from './host.ts'
 
-const demo = (name: string) => JSON.parse(readFileSync(new URL(`../../assets/demo/${name}`, import.meta.url), 'utf8'))
+const demo = (name: string) =>
+	JSON.parse(readFileSync(new URL(`../../assets/demo/${name}`, import.meta.url), 'utf8'))
 const planned = (page: Page) => expect(page.getByText(/^Planned:/)).toBeVisible({ timeout: 60_000 })
 async function type(page: Page, form: string, field: string, text: string) {
 	await page.getByRole('form', { name: form }).getByLabel(field, { exact: true }).focus()
@@ -16,31 +17,50 @@ async function type(page: Page, form: string, field: string, text: string) {
 	await page.keyboard.type(text)
 }
 /** Picks an option of a native list by typing the beginning of its words. */
-const pick = (page: Page, form: string, field: string, words: string) => type(page, form, field, words)
+const pick = (page: Page, form: string, field: string, words: string) =>
+	type(page, form, field, words)
 
 test('a season by keyboard, from the weekly pattern to the wall chart', async ({ page }) => {
 	const data = mkdtempSync(join(tmpdir(), 'lastwright-season-'))
 	const faults: string[] = []
-	page.on('console', (message) => { if (message.type() === 'error') faults.push(message.text()) })
+	page.on('console', (message) => {
+		if (message.type() === 'error') faults.push(message.text())
+	})
 	page.on('pageerror', (error) => faults.push(error.message))
 	const host = await startHost('--data', data)
 	try {
 		await page.goto(host.url)
 		await expect(page.getByRole('heading', { level: 1 })).toBeVisible()
-		await hostCall(page, 'session.setUp', { clinic: demo('demo.json').clinic, passphrase: 'seven grey herons' })
+		await hostCall(page, 'session.setUp', {
+			clinic: demo('demo.json').clinic,
+			passphrase: 'seven grey herons',
+		})
 		const { season: _, ...visit } = demo('season-visit.json')
-		const { playerId } = await hostCall<{ playerId: string }>(page, 'players.save', { player: visit.player })
-		const { draft } = await hostCall<{ draft: { draftId: string; content: { decisions: object } } }>(page, 'drafts.open', { playerId, visitDate: visit.visitDate })
-		await hostCall(page, 'drafts.save', { draftId: draft.draftId, content: { ...draft.content, visit } })
-		await page.evaluate((id) => { location.hash = `#/players/${id}` }, playerId)
+		const { playerId } = await hostCall<{ playerId: string }>(page, 'players.save', {
+			player: visit.player,
+		})
+		const { draft } = await hostCall<{
+			draft: { draftId: string; content: { decisions: object } }
+		}>(page, 'drafts.open', { playerId, visitDate: visit.visitDate })
+		await hostCall(page, 'drafts.save', {
+			draftId: draft.draftId,
+			content: { ...draft.content, visit },
+		})
+		await page.evaluate((id) => {
+			location.hash = `#/players/${id}`
+		}, playerId)
 		await page.reload()
 		await page.getByRole('button', { name: 'Season', exact: true }).press('Enter')
-		await expect(page.getByRole('heading', { level: 1, name: 'Season of Ines Calloway' })).toBeVisible()
+		await expect(
+			page.getByRole('heading', { level: 1, name: 'Season of Ines Calloway' }),
+		).toBeVisible()
 
 		await type(page, 'Season dates', 'Season from', '1 February 2027')
 		await type(page, 'Season dates', 'Season to', '30 May 2027')
 		await page.keyboard.press('Enter')
-		await expect(page.getByText('The season runs from 1 February 2027 to 30 May 2027.')).toBeVisible()
+		await expect(
+			page.getByText('The season runs from 1 February 2027 to 30 May 2027.'),
+		).toBeVisible()
 
 		// a missing surface is asked for in words; nothing is added
 		await pick(page, 'Weekly session', 'Weekday', 'tue')
@@ -49,20 +69,29 @@ test('a season by keyboard, from the weekly pattern to the wall chart', async ({
 		await expect(page.getByRole('alert').filter({ hasText: 'Surface: missing' })).toBeVisible()
 		await pick(page, 'Weekly session', 'Surface', 'artificial (3')
 		await page.getByRole('button', { name: 'Add weekly session' }).press('Enter')
-		await expect(page.getByRole('list', { name: 'Weekly sessions' })).toContainText('Tuesday 18:00, 75 min training, artificial (3G)')
-		for (const [weekday, kind, start] of [['thu', 'training', '18:00'], ['sat', 'match', '10:30']] as const) {
+		await expect(page.getByRole('list', { name: 'Weekly sessions' })).toContainText(
+			'Tuesday 18:00, 75 min training, artificial (3G)',
+		)
+		for (const [weekday, kind, start] of [
+			['thu', 'training', '18:00'],
+			['sat', 'match', '10:30'],
+		] as const) {
 			await pick(page, 'Weekly session', 'Weekday', weekday)
 			await type(page, 'Weekly session', 'Start', start)
 			await pick(page, 'Weekly session', 'Kind', kind)
 			await pick(page, 'Weekly session', 'Surface', 'natural f')
 			await page.getByRole('button', { name: 'Add weekly session' }).press('Enter')
 		}
-		await expect(page.getByRole('list', { name: 'Weekly sessions' }).getByRole('listitem')).toHaveCount(3)
+		await expect(
+			page.getByRole('list', { name: 'Weekly sessions' }).getByRole('listitem'),
+		).toHaveCount(3)
 
 		await pick(page, 'Exception', 'What', 'bye')
 		await type(page, 'Exception', 'Exception from', '27 March 2027')
 		await page.keyboard.press('Enter')
-		await expect(page.getByRole('list', { name: 'Exceptions' })).toContainText('Bye (match off): 27 March 2027')
+		await expect(page.getByRole('list', { name: 'Exceptions' })).toContainText(
+			'Bye (match off): 27 March 2027',
+		)
 
 		const plan = page.getByRole('button', { name: 'Plan the season' })
 		await plan.press('Enter')
@@ -85,24 +114,38 @@ test('a season by keyboard, from the weekly pattern to the wall chart', async ({
 		// and one session called off through its own form
 		await page.keyboard.press('ArrowDown')
 		await page.keyboard.press('Enter')
-		await expect(page.getByRole('form', { name: 'One session' }).getByLabel('Takes place')).toBeFocused()
+		await expect(
+			page.getByRole('form', { name: 'One session' }).getByLabel('Takes place'),
+		).toBeFocused()
 		await page.keyboard.type('no: rained')
 		await page.getByRole('button', { name: 'Change this session' }).press('Enter')
 		await expect(grid.getByRole('row', { name: /Tue 13 Apr.*called off/ })).toBeFocused()
 
 		await plan.press('Enter')
 		await planned(page)
-		await expect(page.getByRole('region', { name: /^Changed by the last planning/ })).toContainText('Saturday 10 April 2027, 10:30, match: A (firm boots) becomes B (turf shoes)')
-		await expect(page.getByRole('region', { name: /^Changed by the last planning/ })).toContainText('Tuesday 13 April 2027, 18:00, training: cancelled')
+		await expect(page.getByRole('region', { name: /^Changed by the last planning/ })).toContainText(
+			'Saturday 10 April 2027, 10:30, match: A (firm boots) becomes B (turf shoes)',
+		)
+		await expect(page.getByRole('region', { name: /^Changed by the last planning/ })).toContainText(
+			'Tuesday 13 April 2027, 18:00, training: cancelled',
+		)
 		await expect(row).toContainText('Chosen by the clinician')
 		await expect(page.getByRole('img', { name: /Pair A/ })).toBeVisible()
 		await page.screenshot({ path: 'test-results/season.png', fullPage: true })
 
 		await page.getByRole('button', { name: 'Wall chart A4' }).press('Enter')
 		await expect(page.locator('iframe[title="Wall chart, A4"]')).toBeVisible({ timeout: 30_000 })
-		const { base64 } = await hostCall<{ base64: string }>(page, 'season.chart', { playerId, paper: 'A4' })
-		const pdf = await getDocument({ data: new Uint8Array(Buffer.from(base64, 'base64')), useSystemFonts: false }).promise
-		const words = (await (await pdf.getPage(1)).getTextContent()).items.map((item) => ('str' in item ? item.str : '')).join(' ')
+		const { base64 } = await hostCall<{ base64: string }>(page, 'season.chart', {
+			playerId,
+			paper: 'A4',
+		})
+		const pdf = await getDocument({
+			data: new Uint8Array(Buffer.from(base64, 'base64')),
+			useSystemFonts: false,
+		}).promise
+		const words = (await (await pdf.getPage(1)).getTextContent()).items
+			.map((item) => ('str' in item ? item.str : ''))
+			.join(' ')
 		expect(words).toContain('Ines Calloway')
 		expect(words).not.toMatch(/apophysitis|undefined|NaN/)
 		const download = page.waitForEvent('download')
@@ -111,7 +154,11 @@ test('a season by keyboard, from the weekly pattern to the wall chart', async ({
 
 		await page.getByRole('button', { name: 'Close', exact: true }).press('Enter')
 		const { violations } = await new AxeBuilder({ page }).analyze()
-		expect(violations.map((one) => `${one.id}: ${one.nodes.map((node) => node.html.slice(0, 120)).join(' | ')}`)).toEqual([])
+		expect(
+			violations.map(
+				(one) => `${one.id}: ${one.nodes.map((node) => node.html.slice(0, 120)).join(' | ')}`,
+			),
+		).toEqual([])
 
 		// nothing is lost on opening again
 		await page.reload()
@@ -123,14 +170,23 @@ test('a season by keyboard, from the weekly pattern to the wall chart', async ({
 	}
 })
 
-test('a fixture list is shown before it is taken over, and an ambiguous date is asked', async ({ page }) => {
+test('a fixture list is shown before it is taken over, and an ambiguous date is asked', async ({
+	page,
+}) => {
 	const host = await startHost('--demo')
 	try {
 		await page.goto(host.url)
 		await expect(page.getByRole('heading', { level: 1 })).toBeVisible()
-		const { cards } = await hostCall<{ cards: { playerId: string }[] }>(page, 'players.search', { query: 'freya', limit: 1 })
-		await page.evaluate((id) => { location.hash = `#/season/${id}` }, cards[0]!.playerId)
-		await page.getByLabel('or paste its text').fill('Date;Time;Opponent;Surface\n03/04/2027;14:00;Harbour (match);natural firm\n')
+		const { cards } = await hostCall<{ cards: { playerId: string }[] }>(page, 'players.search', {
+			query: 'freya',
+			limit: 1,
+		})
+		await page.evaluate((id) => {
+			location.hash = `#/season/${id}`
+		}, cards[0]!.playerId)
+		await page
+			.getByLabel('or paste its text')
+			.fill('Date;Time;Opponent;Surface\n03/04/2027;14:00;Harbour (match);natural firm\n')
 		await page.getByRole('button', { name: 'Show what would change' }).press('Enter')
 		const question = page.getByLabel(/^Is 03\/04\/2027 3 April 2027/)
 		await question.focus()

@@ -3,7 +3,8 @@ import { expect, type Page, test } from '@playwright/test'
 import { shot, tabTo } from './drive.ts'
 import { type RunningHost, startHost } from './host.ts'
 
-const button = (page: Page, name: string | RegExp) => page.getByRole('button', { name, exact: typeof name === 'string' })
+const button = (page: Page, name: string | RegExp) =>
+	page.getByRole('button', { name, exact: typeof name === 'string' })
 const table = [
 	'id;name;sole;toeBoxDepthMm;upperSoftness;massG;price;system;label;insideLengthMm;ballWidthMm;fitting',
 	'wren-turf;Wren Turf;firm-ground;27;soft;240;119,5;uk;5,5;255;99;F',
@@ -13,14 +14,22 @@ const table = [
 
 let host: RunningHost
 const faults: string[] = []
-test.beforeAll(async () => { host = await startHost('--demo') })
-test.afterAll(async () => { await host.kill() })
+test.beforeAll(async () => {
+	host = await startHost('--demo')
+})
+test.afterAll(async () => {
+	await host.kill()
+})
 
 test('a model is added, a table taken in, and both are matched', async ({ page }) => {
-	page.on('console', (message) => { if (/Content Security Policy|unique "key"/i.test(message.text())) faults.push(message.text()) })
+	page.on('console', (message) => {
+		if (/Content Security Policy|unique "key"/i.test(message.text())) faults.push(message.text())
+	})
 	page.on('pageerror', (error) => faults.push(error.message))
 	await page.goto(host.url)
-	const rail = page.getByRole('navigation', { name: 'Workstation' }).getByRole('link', { name: 'Shelf' })
+	const rail = page
+		.getByRole('navigation', { name: 'Workstation' })
+		.getByRole('link', { name: 'Shelf' })
 	await tabTo(page, rail)
 	await page.keyboard.press('Enter')
 	await expect(page.getByRole('heading', { level: 1, name: 'Shelf' })).toBeFocused()
@@ -39,7 +48,10 @@ test('a model is added, a table taken in, and both are matched', async ({ page }
 	await page.keyboard.press('Enter')
 	await page.keyboard.type('135,50')
 	await tabTo(page, page.getByRole('textbox', { name: /^Toe-box depth/ }))
-	for (const typed of ['27', '16', '8']) { await page.keyboard.type(typed); await page.keyboard.press('Enter') }
+	for (const typed of ['27', '16', '8']) {
+		await page.keyboard.type(typed)
+		await page.keyboard.press('Enter')
+	}
 	await expect(page.getByRole('textbox', { name: 'Mass of one shoe (g)' })).toBeFocused()
 	await page.keyboard.type('9')
 	await expect(page.getByText('9 g cannot be: allowed 60 to 1200 g.')).toBeVisible()
@@ -48,18 +60,26 @@ test('a model is added, a table taken in, and both are matched', async ({ page }
 	await tabTo(page, page.getByRole('combobox', { name: 'Upper', exact: true }))
 	await page.keyboard.type('soft')
 	await tabTo(page, page.getByRole('textbox', { name: 'Size, size 1', exact: true }))
-	for (const typed of ['5,5', '255']) { await page.keyboard.type(typed); await page.keyboard.press('Enter') }
+	for (const typed of ['5,5', '255']) {
+		await page.keyboard.type(typed)
+		await page.keyboard.press('Enter')
+	}
 
 	// saving is refused in words while something is missing, and the focus goes there
 	await tabTo(page, button(page, 'Save model'))
 	await page.keyboard.press('Enter')
 	await expect(page.getByText(/^Not saved: 1 entry needs correcting/)).toBeVisible()
-	await expect(page.getByRole('textbox', { name: 'Inside width at the ball, size 1' })).toBeFocused()
+	await expect(
+		page.getByRole('textbox', { name: 'Inside width at the ball, size 1' }),
+	).toBeFocused()
 	await page.keyboard.type('99')
 	await tabTo(page, button(page, 'Add a size'))
 	await page.keyboard.press('Enter')
 	await tabTo(page, page.getByRole('textbox', { name: 'Size, size 2', exact: true }))
-	for (const typed of ['6', '259', '100']) { await page.keyboard.type(typed); await page.keyboard.press('Enter') }
+	for (const typed of ['6', '259', '100']) {
+		await page.keyboard.type(typed)
+		await page.keyboard.press('Enter')
+	}
 
 	// the guide is read halfway through: what was typed is still there
 	await page.goBack()
@@ -87,7 +107,13 @@ test('a model is added, a table taken in, and both are matched', async ({ page }
 	// a table with one bad row: named before anything changes, the good rows taken in
 	await tabTo(page, button(page, 'Take in a table (CSV)'))
 	await page.keyboard.press('Enter')
-	await page.getByLabel('CSV file').setInputFiles({ name: 'from-the-shop.csv', mimeType: 'text/csv', buffer: Buffer.from(table, 'utf8') })
+	await page
+		.getByLabel('CSV file')
+		.setInputFiles({
+			name: 'from-the-shop.csv',
+			mimeType: 'text/csv',
+			buffer: Buffer.from(table, 'utf8'),
+		})
 	await expect(page.getByRole('heading', { name: 'Looked over: from-the-shop.csv' })).toBeFocused()
 	const bad = page.getByRole('table', { name: 'Bad cells' }).getByRole('row').nth(1)
 	await expect(bad).toContainText('4')
@@ -109,13 +135,18 @@ test('a model is added, a table taken in, and both are matched', async ({ page }
 	await expect(page.getByRole('row', { name: /Tern Firm/ })).toHaveCount(0)
 	await tabTo(page, button(page, 'Copy Wren Turf'))
 	await page.keyboard.press('Enter')
-	await expect(page.getByRole('textbox', { name: 'Name', exact: true })).toHaveValue('Wren Turf copy')
+	await expect(page.getByRole('textbox', { name: 'Name', exact: true })).toHaveValue(
+		'Wren Turf copy',
+	)
 	await tabTo(page, button(page, 'Save model'))
 	await page.keyboard.press('Enter')
 	await expect(page.getByRole('row', { name: /Wren Turf copy/ })).toBeVisible()
 
 	// the table as it goes out holds what came in
-	const [download] = await Promise.all([page.waitForEvent('download'), button(page, 'Save as table (CSV)').press('Enter')])
+	const [download] = await Promise.all([
+		page.waitForEvent('download'),
+		button(page, 'Save as table (CSV)').press('Enter'),
+	])
 	const chunks: Buffer[] = []
 	for await (const chunk of await download.createReadStream()) chunks.push(chunk as Buffer)
 	const csv = Buffer.concat(chunks).toString('utf8')
@@ -124,7 +155,9 @@ test('a model is added, a table taken in, and both are matched', async ({ page }
 	expect(csv).toContain('wren-turf-copy')
 
 	await page.getByRole('link', { name: 'How to measure' }).press('Enter')
-	await expect(page.getByRole('heading', { level: 1, name: 'How to measure a model' })).toBeFocused()
+	await expect(
+		page.getByRole('heading', { level: 1, name: 'How to measure a model' }),
+	).toBeFocused()
 	expect(await page.getByRole('img', { name: /inside, along the liner/ }).count()).toBe(1)
 	await shot(page, 'guide')
 
@@ -133,30 +166,53 @@ test('a model is added, a table taken in, and both are matched', async ({ page }
 	await page.getByRole('searchbox').or(page.getByRole('textbox')).first().fill('ashdown')
 	await page.keyboard.press('Enter')
 	await button(page, /(Start|Resume) assessment/).press('Enter')
-	await page.getByRole('navigation', { name: 'Steps' }).getByRole('button', { name: 'Decide', exact: true }).press('Enter')
+	await page
+		.getByRole('navigation', { name: 'Steps' })
+		.getByRole('button', { name: 'Decide', exact: true })
+		.press('Enter')
 	await page.getByRole('tab', { name: /^Next pair/ }).click()
 	const match = page.getByRole('region', { name: 'On the shelf' })
 	await expect(match).toContainText('models pass')
 	const all = match.getByRole('button', { name: /^Show all/ })
 	await tabTo(page, all)
 	await page.keyboard.press('Enter')
-	const own = match.getByRole('listitem').filter({ has: page.getByRole('heading', { name: /Siskin Room/ }) })
+	const own = match
+		.getByRole('listitem')
+		.filter({ has: page.getByRole('heading', { name: /Siskin Room/ }) })
 	await expect(own).toContainText('6 UK')
 	await expect(own).toContainText('Toe room')
-	await expect(match.getByRole('list', { name: 'Models that are stopped' })).toContainText('Stopped:')
+	await expect(match.getByRole('list', { name: 'Models that are stopped' })).toContainText(
+		'Stopped:',
+	)
 	await expect(match).not.toContainText('Tern Firm')
 	await tabTo(page, own.getByRole('button', { name: 'Reasons and sole of Siskin Room' }))
 	await page.keyboard.press('Enter')
-	await expect(own.getByRole('img', { name: /Left sole of Siskin Room.*heel centre: nearest stud/ })).toBeVisible()
+	await expect(
+		own.getByRole('img', { name: /Left sole of Siskin Room.*heel centre: nearest stud/ }),
+	).toBeVisible()
 	await expect(own.getByRole('heading', { name: 'For' })).toBeVisible()
 	await shot(page, 'match')
 
 	// up to three to try; the fourth waits
 	const tries = match.getByRole('list', { name: 'Models that pass' }).getByRole('checkbox')
-	for (const at of [0, 1, 2]) { await tries.nth(at).focus(); await page.keyboard.press('Space') }
-	await expect(match.getByRole('status')).toContainText('3 of 3 marked to try. Take one off to mark another.')
+	for (const at of [0, 1, 2]) {
+		await tries.nth(at).focus()
+		await page.keyboard.press('Space')
+	}
+	await expect(match.getByRole('status')).toContainText(
+		'3 of 3 marked to try. Take one off to mark another.',
+	)
 	await expect(tries.nth(3)).toBeDisabled()
-	const name = (await match.getByRole('list', { name: 'Models that pass' }).getByRole('heading').first().textContent())?.replace(/^1\. /, '').split(',')[0] ?? ''
+	const name =
+		(
+			await match
+				.getByRole('list', { name: 'Models that pass' })
+				.getByRole('heading')
+				.first()
+				.textContent()
+		)
+			?.replace(/^1\. /, '')
+			.split(',')[0] ?? ''
 	await page.getByRole('tab', { name: 'Raise, lacing, insert' }).click()
 	const work = page.getByRole('region', { name: 'Changes to the boot, and lacing' })
 	await work.getByRole('checkbox').first().focus()
@@ -173,6 +229,8 @@ test('a model is added, a table taken in, and both are matched', async ({ page }
 	await expect(page.getByText(/^Saved /)).toBeVisible()
 	await page.reload()
 	await page.getByRole('tab', { name: /^Next pair/ }).click()
-	await expect(page.getByRole('region', { name: 'On the shelf' }).getByRole('status')).toContainText('3 of 3 marked to try.')
+	await expect(
+		page.getByRole('region', { name: 'On the shelf' }).getByRole('status'),
+	).toContainText('3 of 3 marked to try.')
 	expect(faults).toEqual([])
 })

@@ -18,12 +18,25 @@ const swapped = [3, 4] as const
 const adults = [13, 14, 17, 18]
 const pad = (value: number) => String(value).padStart(2, '0')
 const thisYear = new Date().getFullYear()
-const person = (number: number) => ({ givenName: `Given${number}`, familyName: `Fam${'abcdefghij'.charAt(number % 10).repeat(3)}${'klmnopqrst'.charAt(Math.floor(number / 10)).repeat(3)}`, birthDate: `${thisYear - (adults.includes(number) ? 24 : 16) + (number % 3)}-0${1 + (number % 9)}-${pad(1 + (number % 27))}`, sex: number % 2 ? 'male' : 'female' })
-const line = (number: number, shirt: string | number = number) => { const one = person(number); return `${shirt},${one.givenName},${one.familyName},${one.birthDate},${one.sex},Rae ${one.familyName},rae${number}@example.org,${number % 8 === 0 ? '' : 'squad-summary'}` }
+const person = (number: number) => ({
+	givenName: `Given${number}`,
+	familyName: `Fam${'abcdefghij'.charAt(number % 10).repeat(3)}${'klmnopqrst'.charAt(Math.floor(number / 10)).repeat(3)}`,
+	birthDate: `${thisYear - (adults.includes(number) ? 24 : 16) + (number % 3)}-0${1 + (number % 9)}-${pad(1 + (number % 27))}`,
+	sex: number % 2 ? 'male' : 'female',
+})
+const line = (number: number, shirt: string | number = number) => {
+	const one = person(number)
+	return `${shirt},${one.givenName},${one.familyName},${one.birthDate},${one.sex},Rae ${one.familyName},rae${number}@example.org,${number % 8 === 0 ? '' : 'squad-summary'}`
+}
 const heads = 'Number,Given name,Family name,Birth date,Sex,Guardian,Guardian email,Consents'
 const roster = [heads, ...Array.from({ length: players }, (_, at) => line(at + 1))].join('\n')
-const badRoster = roster.replace(line(7), line(7, 6)).replace(line(9), line(9).replace(person(9).birthDate, '31/31/2011')).replace(line(11), line(11).replace(',male,', ',boyish,'))
-const walking = Array.from({ length: players }, (_, at) => at + 1).filter((one) => one !== absent && one !== refused)
+const badRoster = roster
+	.replace(line(7), line(7, 6))
+	.replace(line(9), line(9).replace(person(9).birthDate, '31/31/2011'))
+	.replace(line(11), line(11).replace(',male,', ',boyish,'))
+const walking = Array.from({ length: players }, (_, at) => at + 1).filter(
+	(one) => one !== absent && one !== refused,
+)
 const yearAgo = new Date(Date.now() - 340 * 86_400_000).toISOString().slice(0, 10)
 /** Heel to toe of a player's feet: a thing of the player, not of the shirt. */
 const footMm = (number: number) => (number === swapped[1] ? 281 : 248 + (number % 12))
@@ -45,33 +58,79 @@ async function enter(page: Page, first: string, values: readonly string[]) {
 		await page.keyboard.press('Enter')
 	}
 }
-const doneButton = (page: Page) => page.getByRole('button', { name: 'Done here, back to the board' })
+const doneButton = (page: Page) =>
+	page.getByRole('button', { name: 'Done here, back to the board' })
 async function done(page: Page) {
 	await doneButton(page).press('Enter')
 	await expect(board(page)).toBeVisible()
 }
-const desk = (page: Page, name: string) => page.getByRole('group', { name: 'Station at this desk' }).getByRole('button', { name, exact: true })
-const measures = (number: number, foot = footMm(number)) => [`${150 + (number % 20)},5`, String(44 + (number % 20)), String(foot), String(foot + 1), '', '', ...(number === noWidth ? [] : ['94', '95'])]
+const desk = (page: Page, name: string) =>
+	page
+		.getByRole('group', { name: 'Station at this desk' })
+		.getByRole('button', { name, exact: true })
+const measures = (number: number, foot = footMm(number)) => [
+	`${150 + (number % 20)},5`,
+	String(44 + (number % 20)),
+	String(foot),
+	String(foot + 1),
+	'',
+	'',
+	...(number === noWidth ? [] : ['94', '95']),
+]
 
 test('a day of 40 players, from the roster to the summary for the club', async ({ page }, info) => {
 	test.setTimeout(300_000)
 	const data = mkdtempSync(join(tmpdir(), 'lastwright-squad-'))
 	const reports = mkdtempSync(join(tmpdir(), 'lastwright-squad-reports-'))
 	const faults: string[] = []
-	page.on('console', (message) => { if (/Content Security Policy|unique "key"/i.test(message.text())) faults.push(message.text()) })
+	page.on('console', (message) => {
+		if (/Content Security Policy|unique "key"/i.test(message.text())) faults.push(message.text())
+	})
 	page.on('pageerror', (error) => faults.push(error.message))
 	const host = await startHost('--data', data)
 	let from = Date.now()
-	const lap = (what: string) => { info.annotations.push({ type: 'seconds', description: `${what}: ${((Date.now() - from) / 1000).toFixed(1)}` }); if (process.env.LASTWRIGHT_LAPS) console.log(`${what}: ${((Date.now() - from) / 1000).toFixed(1)} s`); from = Date.now() }
-	const shot = (name: string) => page.screenshot({ path: info.outputPath(`${name}.png`), fullPage: true })
+	const lap = (what: string) => {
+		info.annotations.push({
+			type: 'seconds',
+			description: `${what}: ${((Date.now() - from) / 1000).toFixed(1)}`,
+		})
+		if (process.env.LASTWRIGHT_LAPS)
+			console.log(`${what}: ${((Date.now() - from) / 1000).toFixed(1)} s`)
+		from = Date.now()
+	}
+	const shot = (name: string) =>
+		page.screenshot({ path: info.outputPath(`${name}.png`), fullPage: true })
 	try {
 		await page.goto(host.url)
-		await hostCall(page, 'session.setUp', { clinic: { format: 'lastwright-clinic', version: 1, name: 'Harrow Lane Foot Clinic', address: [], colour: '#1f5f5b', clinician: { name: 'Imke Darrow', registration: 'DEMO-00417' } }, passphrase: 'seven grey herons' })
+		await hostCall(page, 'session.setUp', {
+			clinic: {
+				format: 'lastwright-clinic',
+				version: 1,
+				name: 'Harrow Lane Foot Clinic',
+				address: [],
+				colour: '#1f5f5b',
+				clinician: { name: 'Imke Darrow', registration: 'DEMO-00417' },
+			},
+			passphrase: 'seven grey herons',
+		})
 		// two of them were measured a year ago
 		for (const number of swapped) {
 			const { playerId } = await hostCall(page, 'players.save', { player: person(number) })
 			const { draft } = await hostCall(page, 'drafts.open', { playerId, visitDate: yearAgo })
-			await hostCall(page, 'drafts.save', { draftId: draft.draftId, content: { ...draft.content, visit: { ...draft.content.visit, feet: { left: { heelToToeMm: footMm(number) }, right: { heelToToeMm: footMm(number) + 1 } } }, decisions: { ...draft.content.decisions, consentNoted: true } } })
+			await hostCall(page, 'drafts.save', {
+				draftId: draft.draftId,
+				content: {
+					...draft.content,
+					visit: {
+						...draft.content.visit,
+						feet: {
+							left: { heelToToeMm: footMm(number) },
+							right: { heelToToeMm: footMm(number) + 1 },
+						},
+					},
+					decisions: { ...draft.content.decisions, consentNoted: true },
+				},
+			})
 			await decideOn(page, playerId, yearAgo)
 			await hostCall(page, 'visits.sign', { draftId: draft.draftId })
 		}
@@ -82,9 +141,15 @@ test('a day of 40 players, from the roster to the summary for the club', async (
 		await page.getByLabel('Team').fill('Harrow Rovers')
 		await page.getByLabel('Roster', { exact: true }).fill(badRoster)
 		await page.getByRole('button', { name: 'Look at the roster' }).press('Enter')
-		await expect(page.getByText('Row 8, number: given twice, given "6" in rows 7 and 8', { exact: false })).toBeVisible()
-		await expect(page.getByText(/Row 10, birth date: not a date of the calendar, given "31\/31\/2011"/)).toBeVisible()
-		await expect(page.getByText('Row 12, sex: not known, given "boyish"', { exact: false })).toBeVisible()
+		await expect(
+			page.getByText('Row 8, number: given twice, given "6" in rows 7 and 8', { exact: false }),
+		).toBeVisible()
+		await expect(
+			page.getByText(/Row 10, birth date: not a date of the calendar, given "31\/31\/2011"/),
+		).toBeVisible()
+		await expect(
+			page.getByText('Row 12, sex: not known, given "boyish"', { exact: false }),
+		).toBeVisible()
 		await expect(page.getByText('37 players can be taken in, 3 problems.')).toBeVisible()
 		await expect(page.getByRole('button', { name: 'Take in and open the board' })).toBeDisabled()
 		await shot('roster-errors')
@@ -92,10 +157,18 @@ test('a day of 40 players, from the roster to the summary for the club', async (
 		await page.getByRole('button', { name: 'Look at the roster' }).press('Enter')
 		await expect(page.getByText('40 players can be taken in, 0 problems.')).toBeVisible()
 		await expect(page.getByRole('button', { name: 'Take in and open the board' })).toBeDisabled()
-		for (const number of swapped) await page.getByRole('radiogroup', { name: `Who is ${person(number).givenName} ${person(number).familyName}` }).getByRole('radio', { name: /^Yes, this is/ }).press('Space')
+		for (const number of swapped)
+			await page
+				.getByRole('radiogroup', {
+					name: `Who is ${person(number).givenName} ${person(number).familyName}`,
+				})
+				.getByRole('radio', { name: /^Yes, this is/ })
+				.press('Space')
 		await page.getByRole('button', { name: 'Take in and open the board' }).press('Enter')
 		await expect(board(page)).toBeVisible()
-		await expect(page.getByRole('status').filter({ hasText: '40 players: 40 expected' })).toBeVisible()
+		await expect(
+			page.getByRole('status').filter({ hasText: '40 players: 40 expected' }),
+		).toBeVisible()
 		const squadId = page.url().split('/').at(-1) ?? ''
 		lap('roster')
 
@@ -106,17 +179,33 @@ test('a day of 40 players, from the roster to the summary for the club', async (
 		await page.getByRole('button', { name: 'Note it' }).press('Enter')
 		await expect(page.getByRole('status').filter({ hasText: '1 absent, 1 refused' })).toBeVisible()
 		// a late arrival may not take a shirt that is on the board
-		await page.getByLabel('Roster', { exact: true }).fill(`${heads}\n7,Late,Comer,2011-11-30,f,Rae Comer,,`)
+		await page
+			.getByLabel('Roster', { exact: true })
+			.fill(`${heads}\n7,Late,Comer,2011-11-30,f,Rae Comer,,`)
 		await page.getByRole('button', { name: 'Look at the roster' }).press('Enter')
 		await page.getByRole('button', { name: 'Add to the board' }).press('Enter')
-		await expect(page.getByText('A number is on the board already.', { exact: false })).toBeVisible()
+		await expect(
+			page.getByText('A number is on the board already.', { exact: false }),
+		).toBeVisible()
 
 		// the second desk checks the others in: the same calls as its screen makes
-		const { rows: start, day } = await hostCall(page, 'squad.open', { squadId }) as { rows: { playerId: string; number: string; state: string }[]; day: string }
-		for (const { playerId } of start.filter((one) => walking.includes(Number(one.number)) && Number(one.number) > firstDesk)) {
+		const { rows: start, day } = (await hostCall(page, 'squad.open', { squadId })) as {
+			rows: { playerId: string; number: string; state: string }[]
+			day: string
+		}
+		for (const { playerId } of start.filter(
+			(one) => walking.includes(Number(one.number)) && Number(one.number) > firstDesk,
+		)) {
 			await hostCall(page, 'squad.mark', { squadId, playerId, presence: 'here', at: 'check-in' })
 			const { draft } = await hostCall(page, 'drafts.open', { playerId, visitDate: day })
-			await hostCall(page, 'drafts.save', { draftId: draft.draftId, content: { ...draft.content, visit: { ...draft.content.visit, play: { code: 'association' } }, decisions: { ...draft.content.decisions, consentNoted: true } } })
+			await hostCall(page, 'drafts.save', {
+				draftId: draft.draftId,
+				content: {
+					...draft.content,
+					visit: { ...draft.content.visit, play: { code: 'association' } },
+					decisions: { ...draft.content.decisions, consentNoted: true },
+				},
+			})
 		}
 		for (const number of walking.filter((one) => one <= firstDesk)) {
 			await call(page, number, 'Check-in')
@@ -135,23 +224,45 @@ test('a day of 40 players, from the roster to the summary for the club', async (
 		for (const number of walking) {
 			await call(page, number, 'Measures')
 			// only this station's fields
-			if (number === 1) await expect(page.getByRole('textbox', { name: 'Knee to wall, left' })).toHaveCount(0)
-			const other = number === swapped[0] ? swapped[1] : number === swapped[1] ? swapped[0] : undefined
-			await enter(page, 'Stature', measures(number, other === undefined ? undefined : footMm(other)))
+			if (number === 1)
+				await expect(page.getByRole('textbox', { name: 'Knee to wall, left' })).toHaveCount(0)
+			const other =
+				number === swapped[0] ? swapped[1] : number === swapped[1] ? swapped[0] : undefined
+			await enter(
+				page,
+				'Stature',
+				measures(number, other === undefined ? undefined : footMm(other)),
+			)
 			if (other !== undefined) {
 				// shirts swapped: the feet do not fit those of last year, and the station is not left before it is settled
-				await expect(page.getByText(`Is this really ${named(number)}?`, { exact: false })).toBeVisible()
-				await expect(page.getByText(number === swapped[0] ? /left foot is \d+ mm longer since/ : /left foot is \d+ mm shorter since/)).toBeVisible()
+				await expect(
+					page.getByText(`Is this really ${named(number)}?`, { exact: false }),
+				).toBeVisible()
+				await expect(
+					page.getByText(
+						number === swapped[0]
+							? /left foot is \d+ mm longer since/
+							: /left foot is \d+ mm shorter since/,
+					),
+				).toBeVisible()
 				await shot(`swapped-${number}`)
 				await doneButton(page).press('Enter')
 				await expect(page.getByText('Answer the question about a swap first.')).toBeVisible()
-				for (const [side, value] of [['left', footMm(number)], ['right', footMm(number) + 1]] as const) await page.getByRole('textbox', { name: `Heel to toe, ${side}` }).fill(String(value))
+				for (const [side, value] of [
+					['left', footMm(number)],
+					['right', footMm(number) + 1],
+				] as const)
+					await page.getByRole('textbox', { name: `Heel to toe, ${side}` }).fill(String(value))
 				await expect(page.getByText('Is this really', { exact: false })).toHaveCount(0)
 			}
 			await done(page)
 		}
-		await expect(page.getByRole('row', { name: new RegExp(`${named(noWidth)} `) })).toContainText('Measures 2, Footwear 1')
-		await expect(page.getByRole('row', { name: new RegExp(`${named(1)} `) })).toContainText('Footwear 1, Ankles and posture 4')
+		await expect(page.getByRole('row', { name: new RegExp(`${named(noWidth)} `) })).toContainText(
+			'Measures 2, Footwear 1',
+		)
+		await expect(page.getByRole('row', { name: new RegExp(`${named(1)} `) })).toContainText(
+			'Footwear 1, Ankles and posture 4',
+		)
 		lap('measures of 38')
 
 		await desk(page, 'Ankles and posture').press('Enter')
@@ -170,15 +281,21 @@ test('a day of 40 players, from the roster to the summary for the club', async (
 			await page.getByLabel('Size', { exact: true }).fill('39')
 			await done(page)
 		}
-		await expect(page.getByRole('row', { name: new RegExp(`${named(1)} `) })).toContainText('ready to sign')
-		await expect(page.getByRole('row', { name: new RegExp(`${named(5)} `) })).toContainText('Footwear 1')
+		await expect(page.getByRole('row', { name: new RegExp(`${named(1)} `) })).toContainText(
+			'ready to sign',
+		)
+		await expect(page.getByRole('row', { name: new RegExp(`${named(5)} `) })).toContainText(
+			'Footwear 1',
+		)
 		await shot('board')
 		lap('ankles of 8, footwear of 2')
 
 		// the clinician sees what is missing, and signs one by one
 		await desk(page, 'Clinician').press('Enter')
 		await call(page, noWidth, 'Clinician')
-		await expect(page.getByText(/Measures\s+lacks .*Ball width, left; Ball width, right/)).toBeVisible()
+		await expect(
+			page.getByText(/Measures\s+lacks .*Ball width, left; Ball width, right/),
+		).toBeVisible()
 		await page.getByRole('button', { name: 'Back to the board' }).press('Enter')
 		await expect(page.getByRole('button', { name: /sign all/i })).toHaveCount(0)
 		for (const [at, number] of adults.entries()) {
@@ -188,22 +305,28 @@ test('a day of 40 players, from the roster to the summary for the club', async (
 			const sign = page.getByRole('button', { name: 'Sign', exact: true })
 			await expect(sign).toBeEnabled()
 			await sign.press('Enter')
-			await expect(page.getByText('Signed', { exact: true }).first()).toBeVisible({ timeout: 20_000 })
+			await expect(page.getByText('Signed', { exact: true }).first()).toBeVisible({
+				timeout: 20_000,
+			})
 			await page.getByRole('link', { name: 'Squad day' }).press('Enter')
 			await page.getByRole('link', { name: 'Open the board' }).press('Enter')
 			await expect(page.getByRole('status').filter({ hasText: `${at + 1} signed` })).toBeVisible()
 		}
 		lap('signing of 4 at the screen')
 		// the others as the screen does it, each draft by a signature of its own
-		const { rows } = await hostCall(page, 'squad.open', { squadId }) as { rows: typeof start }
-		const rest = rows.filter((one) => one.state === 'open' && Number(one.number) !== noWidth && Number(one.number) <= 24)
+		const { rows } = (await hostCall(page, 'squad.open', { squadId })) as { rows: typeof start }
+		const rest = rows.filter(
+			(one) => one.state === 'open' && Number(one.number) !== noWidth && Number(one.number) <= 24,
+		)
 		for (const { playerId } of rest) {
 			await hostCall(page, 'visits.sign', { draftId: await decideOn(page, playerId, day) })
 		}
 		const signed = adults.length + rest.length
 		// for each a report, for each minor the guardian's page
 		const pages = signed + rest.length
-		await expect(page.getByRole('status').filter({ hasText: `${signed} signed, 1 absent, 1 refused` })).toBeVisible({ timeout: 10_000 })
+		await expect(
+			page.getByRole('status').filter({ hasText: `${signed} signed, 1 absent, 1 refused` }),
+		).toBeVisible({ timeout: 10_000 })
 		lap(`signing of ${rest.length} more`)
 
 		// cancelled on the way, then whole
@@ -217,7 +340,9 @@ test('a day of 40 players, from the roster to the summary for the club', async (
 		expect(whole).toBeLessThan(signed)
 		expect(readdirSync(reports).filter((name) => name.endsWith('-report.pdf'))).toHaveLength(whole)
 		await page.getByRole('button', { name: 'Write the reports' }).press('Enter')
-		await expect(said).toHaveText(`${signed} of ${signed} players, ${pages} files. Done.`, { timeout: 60_000 })
+		await expect(said).toHaveText(`${signed} of ${signed} players, ${pages} files. Done.`, {
+			timeout: 60_000,
+		})
 		const files = readdirSync(reports)
 		expect(files).toHaveLength(pages)
 		expect(files.join(' ')).not.toMatch(/Given|Fam|writing/)
@@ -237,10 +362,15 @@ test('a day of 40 players, from the roster to the summary for the club', async (
 		await expect(page.getByRole('heading', { name: 'Make a pack' })).toBeVisible()
 		await page.getByRole('button', { name: 'Choose all that are shown' }).press('Enter')
 		await page.getByLabel('Folder or stick').fill(reports)
-		await page.getByLabel('Passphrase of the pack', { exact: true }).first().fill('three mild otters')
+		await page
+			.getByLabel('Passphrase of the pack', { exact: true })
+			.first()
+			.fill('three mild otters')
 		await page.getByLabel('Passphrase of the pack again').fill('three mild otters')
 		await page.getByRole('button', { name: 'Make the pack' }).press('Enter')
-		await expect(page.getByText('40 players', { exact: false }).first()).toBeVisible({ timeout: 30_000 })
+		await expect(page.getByText('40 players', { exact: false }).first()).toBeVisible({
+			timeout: 30_000,
+		})
 		await shot('outreach')
 		lap('pack')
 		expect(faults).toEqual([])

@@ -2,10 +2,13 @@
 import { expect, type Page } from '@playwright/test'
 import { hostCall } from './drive.ts'
 
-export interface Stop { name: string; open: (page: Page) => Promise<void> }
+export interface Stop {
+	name: string
+	open: (page: Page) => Promise<void>
+}
 /** A dialog of the stop before would hide this one. */
 const alone = async (page: Page) => {
-	for (let tries = 0; tries < 3 && await page.getByRole('dialog').count() > 0; tries++) {
+	for (let tries = 0; tries < 3 && (await page.getByRole('dialog').count()) > 0; tries++) {
 		await page.keyboard.press('Escape')
 		await page.waitForTimeout(350)
 	}
@@ -19,39 +22,64 @@ const at = (name: string, address: string, then?: (page: Page) => Promise<void>)
 	name,
 	open: async (page) => {
 		await alone(page)
-		await page.evaluate((to) => { location.hash = to }, address)
+		await page.evaluate((to) => {
+			location.hash = to
+		}, address)
 		await quiet(page)
 		await then?.(page)
 	},
 })
-const feet = (playerId: string, name: string, then: (page: Page) => Promise<void>): Stop => ({ name, open: async (page) => { await step(playerId, 'Feet').open(page); await then(page) } })
-const dialog = async (page: Page) => { await expect(page.getByRole('dialog')).toBeVisible(); await page.waitForTimeout(350) }
+const feet = (playerId: string, name: string, then: (page: Page) => Promise<void>): Stop => ({
+	name,
+	open: async (page) => {
+		await step(playerId, 'Feet').open(page)
+		await then(page)
+	},
+})
+const dialog = async (page: Page) => {
+	await expect(page.getByRole('dialog')).toBeVisible()
+	await page.waitForTimeout(350)
+}
 const paste = async (page: Page) => {
 	await page.getByRole('textbox', { name: 'Heel to toe, left', exact: true }).focus()
 	await page.evaluate(() => {
 		const data = new DataTransfer()
 		data.setData('text/plain', '251\t252\n181\t999')
-		document.activeElement?.dispatchEvent(new ClipboardEvent('paste', { clipboardData: data, bubbles: true, cancelable: true }))
+		document.activeElement?.dispatchEvent(
+			new ClipboardEvent('paste', { clipboardData: data, bubbles: true, cancelable: true }),
+		)
 	})
 	await dialog(page)
 }
 const fieldHelp = async (page: Page) => {
 	await page.getByRole('textbox', { name: 'Heel to toe, left', exact: true }).focus()
 	const now = page.getByRole('region', { name: 'Measuring now' })
-	if (await now.getByRole('button', { name: /How to measure/ }).getAttribute('aria-expanded') !== 'true') await page.keyboard.press('F1')
+	if (
+		(await now.getByRole('button', { name: /How to measure/ }).getAttribute('aria-expanded')) !==
+		'true'
+	)
+		await page.keyboard.press('F1')
 	await expect(now).toContainText('Error and limits')
 	await page.waitForTimeout(400)
 }
 const visitPage = async (page: Page) => {
-	await page.getByRole('button', { name: /^Open visit of/ }).first().press('Enter')
+	await page
+		.getByRole('button', { name: /^Open visit of/ })
+		.first()
+		.press('Enter')
 	await expect(page.getByRole('heading', { name: /^Visit of/ })).toBeVisible()
 }
 const step = (playerId: string, name: string): Stop => ({
 	name: `assessment ${name.toLowerCase()}`,
 	open: async (page) => {
 		await alone(page)
-		await page.evaluate((to) => { location.hash = to }, `#/assessment/${playerId}`)
-		await page.getByRole('navigation', { name: 'Steps' }).getByRole('button', { name, exact: true }).click()
+		await page.evaluate((to) => {
+			location.hash = to
+		}, `#/assessment/${playerId}`)
+		await page
+			.getByRole('navigation', { name: 'Steps' })
+			.getByRole('button', { name, exact: true })
+			.click()
 		await quiet(page)
 	},
 })
@@ -61,16 +89,56 @@ export async function tour(page: Page): Promise<Stop[]> {
 	const id = String(cards[0].playerId)
 	const { shelf } = await hostCall(page, 'shelf.get', {})
 	const model = shelf?.models[0]?.id as string | undefined
-	const squads = await hostCall(page, 'squad.create', { text: 'Number,Given name,Family name,Birth date,Sex\n1,Ada,Invented,2011-03-02,f\n2,Bo,Invented,2010-05-09,m', team: 'Invented Rovers', day: '2027-01-20', same: {} }).catch(() => undefined)
+	const squads = await hostCall(page, 'squad.create', {
+		text: 'Number,Given name,Family name,Birth date,Sex\n1,Ada,Invented,2011-03-02,f\n2,Bo,Invented,2010-05-09,m',
+		team: 'Invented Rovers',
+		day: '2027-01-20',
+		same: {},
+	}).catch(() => undefined)
 	return [
-		at('players', '#/players'), at('new player', '#/players/new'), at('player', `#/players/${id}`), at('visit', `#/players/${id}`, visitPage), at('trends', `#/trends/${id}`),
-		...['Player and play', 'Feet', 'Ankles', 'Posture', 'Growth', 'Flags', 'Decide', 'Sign and report'].map((name) => step(id, name)),
-		feet(id, 'field help', fieldHelp), feet(id, 'paste', paste), at('palette', '#/players', async (page) => { await page.keyboard.press('Control+k'); await dialog(page) }), at('shortcuts', '#/players', async (page) => { await page.keyboard.press('Control+/'); await dialog(page) }),
-		at('season', `#/season/${id}`), at('consents', `#/consents/${id}`),
-		at('shelf', '#/shelf'), at('shelf new', '#/shelf/new'), at('shelf import', '#/shelf/import'), at('shelf guide', '#/shelf/guide'), ...(model ? [at('shelf model', `#/shelf/model/${model}`)] : []),
-		at('outbox', '#/outbox'), at('outbox player', `#/outbox/player/${id}`), at('outreach', '#/outreach'), at('squad', '#/squad'), ...(squads ? [at('squad board', `#/squad/${squads.squadId}`)] : []),
-		...['access', 'backups', 'people', 'audit', 'retention', 'settings'].map((name) => at(`records ${name}`, `#/records/${name}`)),
-		...['letterhead', 'protocol', 'records', 'look'].map((name) => at(`settings ${name}`, `#/settings/${name}`)),
+		at('players', '#/players'),
+		at('new player', '#/players/new'),
+		at('player', `#/players/${id}`),
+		at('visit', `#/players/${id}`, visitPage),
+		at('trends', `#/trends/${id}`),
+		...[
+			'Player and play',
+			'Feet',
+			'Ankles',
+			'Posture',
+			'Growth',
+			'Flags',
+			'Decide',
+			'Sign and report',
+		].map((name) => step(id, name)),
+		feet(id, 'field help', fieldHelp),
+		feet(id, 'paste', paste),
+		at('palette', '#/players', async (page) => {
+			await page.keyboard.press('Control+k')
+			await dialog(page)
+		}),
+		at('shortcuts', '#/players', async (page) => {
+			await page.keyboard.press('Control+/')
+			await dialog(page)
+		}),
+		at('season', `#/season/${id}`),
+		at('consents', `#/consents/${id}`),
+		at('shelf', '#/shelf'),
+		at('shelf new', '#/shelf/new'),
+		at('shelf import', '#/shelf/import'),
+		at('shelf guide', '#/shelf/guide'),
+		...(model ? [at('shelf model', `#/shelf/model/${model}`)] : []),
+		at('outbox', '#/outbox'),
+		at('outbox player', `#/outbox/player/${id}`),
+		at('outreach', '#/outreach'),
+		at('squad', '#/squad'),
+		...(squads ? [at('squad board', `#/squad/${squads.squadId}`)] : []),
+		...['access', 'backups', 'people', 'audit', 'retention', 'settings'].map((name) =>
+			at(`records ${name}`, `#/records/${name}`),
+		),
+		...['letterhead', 'protocol', 'records', 'look'].map((name) =>
+			at(`settings ${name}`, `#/settings/${name}`),
+		),
 		...['measures', 'glossary', 'keys'].map((name) => at(`help ${name}`, `#/help/${name}`)),
 	]
 }
@@ -81,21 +149,44 @@ export const looks = {
 	'high contrast': { media: { colorScheme: 'dark', forcedColors: 'active' }, letters: 1 },
 	'text of 200 %': { media: { colorScheme: 'light', forcedColors: 'none' }, letters: 2 },
 	// the setting against the wish of the system, so that nothing of the system's colours may show through
-	'own light': { media: { colorScheme: 'dark', forcedColors: 'none' }, letters: 1, own: { colours: 'light', textPercent: 100 } },
-	'own dark': { media: { colorScheme: 'light', forcedColors: 'none' }, letters: 1, own: { colours: 'dark', textPercent: 100 } },
-	'own high contrast': { media: { colorScheme: 'light', forcedColors: 'none' }, letters: 1, own: { colours: 'contrast', textPercent: 100 } },
-	'own text of 200 %': { media: { colorScheme: 'dark', forcedColors: 'none' }, letters: 1, own: { colours: 'system', textPercent: 200 } },
+	'own light': {
+		media: { colorScheme: 'dark', forcedColors: 'none' },
+		letters: 1,
+		own: { colours: 'light', textPercent: 100 },
+	},
+	'own dark': {
+		media: { colorScheme: 'light', forcedColors: 'none' },
+		letters: 1,
+		own: { colours: 'dark', textPercent: 100 },
+	},
+	'own high contrast': {
+		media: { colorScheme: 'light', forcedColors: 'none' },
+		letters: 1,
+		own: { colours: 'contrast', textPercent: 100 },
+	},
+	'own text of 200 %': {
+		media: { colorScheme: 'dark', forcedColors: 'none' },
+		letters: 1,
+		own: { colours: 'system', textPercent: 200 },
+	},
 } as const
 export type Look = keyof typeof looks
 /** Letters are enlarged as the browser does it, by the size of the root; the application's own look as its setting puts it on the page. */
 export async function put(page: Page, look: Look): Promise<void> {
-	const { media, letters, own } = looks[look] as { media: (typeof looks)[Look]['media']; letters: number; own?: { colours: string; textPercent: number } }
+	const { media, letters, own } = looks[look] as {
+		media: (typeof looks)[Look]['media']
+		letters: number
+		own?: { colours: string; textPercent: number }
+	}
 	await page.emulateMedia(media)
-	await page.evaluate(([times, own]) => {
-		const { dataset, style } = document.documentElement
-		style.fontSize = times === 1 ? '' : `${times * 100}%`
-		if (own && own.colours !== 'system') dataset.lwLook = own.colours
-		else delete dataset.lwLook
-		dataset.lwText = String(own?.textPercent ?? 100)
-	}, [letters, own] as const)
+	await page.evaluate(
+		([times, own]) => {
+			const { dataset, style } = document.documentElement
+			style.fontSize = times === 1 ? '' : `${times * 100}%`
+			if (own && own.colours !== 'system') dataset.lwLook = own.colours
+			else delete dataset.lwLook
+			dataset.lwText = String(own?.textPercent ?? 100)
+		},
+		[letters, own] as const,
+	)
 }

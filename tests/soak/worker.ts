@@ -4,7 +4,11 @@ import { createApp } from '../../electron/app.ts'
 import type { DraftContent } from '../../shared/contract.ts'
 
 const [dataFolder = '', playerId = '', passphrase = '', from = '0'] = process.argv.slice(2)
-const app = createApp({ dataFolder, scryptCost: 1024, renderPdf: async () => Buffer.from('%PDF-1.7 soak') })
+const app = createApp({
+	dataFolder,
+	scryptCost: 1024,
+	renderPdf: async () => Buffer.from('%PDF-1.7 soak'),
+})
 // biome-ignore lint/suspicious/noExplicitAny: answers are looked at field by field
 async function call(name: string, input: unknown): Promise<any> {
 	const answer = await app.call(name, input)
@@ -19,8 +23,17 @@ tell('ready')
 for (let number = Number(from) + 1; ; number++) {
 	await call('players.save', { playerId, player: { ...player, club: String(number) } })
 	tell(`saved ${number}`)
-	const { draft } = (await call('drafts.open', { playerId, visitDate: '2027-01-20' })) as { draft: { draftId: string; content: DraftContent } }
-	await call('drafts.save', { draftId: draft.draftId, content: { ...draft.content, visit: { ...draft.content.visit, notes: String(number) }, decisions: { ...draft.content.decisions, consentNoted: true } } })
+	const { draft } = (await call('drafts.open', { playerId, visitDate: '2027-01-20' })) as {
+		draft: { draftId: string; content: DraftContent }
+	}
+	await call('drafts.save', {
+		draftId: draft.draftId,
+		content: {
+			...draft.content,
+			visit: { ...draft.content.visit, notes: String(number) },
+			decisions: { ...draft.content.decisions, consentNoted: true },
+		},
+	})
 	const { visitId } = await call('visits.sign', { draftId: draft.draftId })
 	tell(`signed ${visitId}`)
 	if (number % 4 === 0) tell(`backup ${(await call('backups.make', {})).file}`)

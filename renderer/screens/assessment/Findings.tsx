@@ -10,13 +10,28 @@ import { clinicProtocol } from '../../parts/clinicProtocol.ts'
 import { ChartView } from '../../parts/ChartView.tsx'
 import { Workings, workingsOf } from '../../parts/Workings.tsx'
 
-export const levelWords: Record<Level, string> = { stop: 'Stop and refer', caution: 'Caution', advise: 'Advice', note: 'Note' }
-export const levelColours: Record<Level, 'error' | 'warning' | 'primary' | 'default'> = { stop: 'error', caution: 'warning', advise: 'primary', note: 'default' }
+export const levelWords: Record<Level, string> = {
+	stop: 'Stop and refer',
+	caution: 'Caution',
+	advise: 'Advice',
+	note: 'Note',
+}
+export const levelColours: Record<Level, 'error' | 'warning' | 'primary' | 'default'> = {
+	stop: 'error',
+	caution: 'warning',
+	advise: 'primary',
+	note: 'default',
+}
 
 function One({ finding }: { finding: Finding }) {
 	return (
 		<Box component="li" sx={{ py: 1, borderBottom: 1, borderColor: 'divider', listStyle: 'none' }}>
-			<Chip size="small" variant={finding.level === 'note' ? 'outlined' : 'filled'} color={levelColours[finding.level]} label={levelWords[finding.level]} />
+			<Chip
+				size="small"
+				variant={finding.level === 'note' ? 'outlined' : 'filled'}
+				color={levelColours[finding.level]}
+				label={levelWords[finding.level]}
+			/>
 			<Typography sx={{ ...sentence, mt: 0.5 }}>{finding.says}</Typography>
 			<Basis because={finding.because} basis={finding.basis} />
 		</Box>
@@ -31,18 +46,46 @@ interface FindingsProps {
 	earlier?: readonly Visit[]
 }
 export function Findings({ assessment, trouble, topics, visit, earlier }: FindingsProps) {
-	const charts = useMemo(() => (assessment && visit ? topics.flatMap((topic) => chartsOf(topic, visit, earlier ?? [], assessment, clinicProtocol)) : []), [assessment, visit, earlier, topics])
+	const charts = useMemo(
+		() =>
+			assessment && visit
+				? topics.flatMap((topic) =>
+						chartsOf(topic, visit, earlier ?? [], assessment, clinicProtocol),
+					)
+				: [],
+		[assessment, visit, earlier, topics],
+	)
 	const here = assessment?.findings.filter((one) => topics.includes(one.topic)) ?? []
-	const urgent = assessment?.findings.filter((one) => one.level === 'stop' && !topics.includes(one.topic)) ?? []
+	const urgent =
+		assessment?.findings.filter((one) => one.level === 'stop' && !topics.includes(one.topic)) ?? []
 	const elsewhere = (assessment?.findings.length ?? 0) - here.length - urgent.length
 	const pictures = charts.map((chart) => <ChartView key={chart.id} chart={chart} />)
 	return (
-		<Paper component="aside" variant="outlined" aria-label="Findings" sx={{ p: 2, position: 'sticky', top: 12, maxHeight: 'calc(100vh - 24px)', overflow: 'auto' }} tabIndex={0}>
+		<Paper
+			component="aside"
+			variant="outlined"
+			aria-label="Findings"
+			sx={{ p: 2, position: 'sticky', top: 12, maxHeight: 'calc(100vh - 24px)', overflow: 'auto' }}
+			tabIndex={0}
+		>
 			<Typography variant="h2">Findings</Typography>
-			<Typography variant="body2" color="text.secondary" role="status">{trouble || (here.length + urgent.length === 0 ? 'Nothing to say yet on this step.' : `${here.length + urgent.length} on this step.`)}</Typography>
+			<Typography variant="body2" color="text.secondary" role="status">
+				{trouble ||
+					(here.length + urgent.length === 0
+						? 'Nothing to say yet on this step.'
+						: `${here.length + urgent.length} on this step.`)}
+			</Typography>
 			{urgent.length === 0 ? pictures : null}
-			<Box component="ul" sx={{ p: 0, m: 0 }}>{[...urgent, ...here].map((finding) => <One key={finding.id} finding={finding} />)}</Box>
-			{elsewhere > 0 ? <Typography variant="body2" color="text.secondary" sx={{ mt: 1 }}>{elsewhere} more on other steps; all of them stand in Decide.</Typography> : null}
+			<Box component="ul" sx={{ p: 0, m: 0 }}>
+				{[...urgent, ...here].map((finding) => (
+					<One key={finding.id} finding={finding} />
+				))}
+			</Box>
+			{elsewhere > 0 ? (
+				<Typography variant="body2" color="text.secondary" sx={{ mt: 1 }}>
+					{elsewhere} more on other steps; all of them stand in Decide.
+				</Typography>
+			) : null}
 			{urgent.length > 0 ? pictures : null}
 			<Workings key={topics.join(' ')} workings={workingsOf(assessment, topics)} />
 		</Paper>

@@ -20,7 +20,9 @@ function Question({ paths, draft, change }: { paths: readonly string[] } & Part)
 			<Typography sx={{ flex: '1 1 280px' }}>{meta.title}</Typography>
 			{paths.map((path) => (
 				<Box key={path} sx={{ display: 'flex', alignItems: 'center', gap: 1 }}>
-					{paths.length === 2 ? <Typography variant="body2">{path.includes('.left.') ? 'Left' : 'Right'}</Typography> : null}
+					{paths.length === 2 ? (
+						<Typography variant="body2">{path.includes('.left.') ? 'Left' : 'Right'}</Typography>
+					) : null}
 					<MeasureField path={path} draft={draft} change={change} />
 				</Box>
 			))}
@@ -34,46 +36,128 @@ function Group({ group, draft, change }: { group: QuestionGroup } & Part) {
 		<Box sx={{ borderLeft: 3, borderColor: 'divider', pl: 2, my: 1 }}>
 			<Typography variant="h3">{group.heading}</Typography>
 			{sided && !standing ? (
-				<Box role="group" aria-label={`${group.heading}: side`} sx={{ display: 'flex', gap: 1, my: 1 }}>
-					{group.sides.map((side) => <Button key={side} variant="outlined" onClick={() => change((now) => ({ ...now, visit: writePath(now.visit, group.path, { side }) }))}>{side === 'both' ? 'Both sides' : `${side === 'left' ? 'Left' : 'Right'} side`}</Button>)}
+				<Box
+					role="group"
+					aria-label={`${group.heading}: side`}
+					sx={{ display: 'flex', gap: 1, my: 1 }}
+				>
+					{group.sides.map((side) => (
+						<Button
+							key={side}
+							variant="outlined"
+							onClick={() =>
+								change((now) => ({ ...now, visit: writePath(now.visit, group.path, { side }) }))
+							}
+						>
+							{side === 'both' ? 'Both sides' : `${side === 'left' ? 'Left' : 'Right'} side`}
+						</Button>
+					))}
 				</Box>
 			) : (
 				<>
 					{sided ? <FieldRow paths={[`${group.path}.side`]} draft={draft} change={change} /> : null}
-					{group.rows.map((paths) => <Question key={paths[0]} paths={paths} draft={draft} change={change} />)}
+					{group.rows.map((paths) => (
+						<Question key={paths[0]} paths={paths} draft={draft} change={change} />
+					))}
 				</>
 			)}
-			{standing ? <Button onClick={() => change((now) => ({ ...now, raw: Object.fromEntries(Object.entries(now.raw).filter(([path]) => !path.startsWith(`${group.path}.`))), visit: writePath(now.visit, group.path, undefined) }))}>Take these answers away</Button> : null}
+			{standing ? (
+				<Button
+					onClick={() =>
+						change((now) => ({
+							...now,
+							raw: Object.fromEntries(
+								Object.entries(now.raw).filter(([path]) => !path.startsWith(`${group.path}.`)),
+							),
+							visit: writePath(now.visit, group.path, undefined),
+						}))
+					}
+				>
+					Take these answers away
+				</Button>
+			) : null}
 		</Box>
 	)
 }
 export function Flags({ draft, change }: StepProps) {
 	const [chosen, setChosen] = useState<readonly string[]>([])
-	const wanted = new Set(complaints.filter((one) => chosen.includes(one.id)).flatMap((one) => one.opens))
+	const wanted = new Set(
+		complaints.filter((one) => chosen.includes(one.id)).flatMap((one) => one.opens),
+	)
 	// what already holds an answer stays open, whatever is chosen
-	const shown = opened.filter((path) => !askedAlways.includes(path) && (wanted.has(path) || readPath(draft.visit, path) !== undefined))
+	const shown = opened.filter(
+		(path) =>
+			!askedAlways.includes(path) &&
+			(wanted.has(path) || readPath(draft.visit, path) !== undefined),
+	)
 	const unasked = askedAlways.filter((path) => readPath(draft.visit, path) === undefined)
 	return (
 		<Box sx={{ display: 'grid', gap: 2 }}>
 			<Paper variant="outlined" sx={{ p: 2 }}>
-				<Box sx={{ display: 'flex', flexWrap: 'wrap', justifyContent: 'space-between', alignItems: 'center', gap: 2 }}>
+				<Box
+					sx={{
+						display: 'flex',
+						flexWrap: 'wrap',
+						justifyContent: 'space-between',
+						alignItems: 'center',
+						gap: 2,
+					}}
+				>
 					<Typography variant="h2">Asked of everyone</Typography>
-					<Button variant="outlined" disabled={unasked.length === 0} onClick={() => change((now) => unasked.reduce((next, path) => withValue(next, path, false), now))}>I asked them all: the rest are no</Button>
+					<Button
+						variant="outlined"
+						disabled={unasked.length === 0}
+						onClick={() =>
+							change((now) => unasked.reduce((next, path) => withValue(next, path, false), now))
+						}
+					>
+						I asked them all: the rest are no
+					</Button>
 				</Box>
-				<Typography variant="body2" color="text.secondary">A question left alone counts as not asked. Keys y and n answer the one in focus.</Typography>
-				{askedAlways.map((path) => <Question key={path} paths={[path]} draft={draft} change={change} />)}
+				<Typography variant="body2" color="text.secondary">
+					A question left alone counts as not asked. Keys y and n answer the one in focus.
+				</Typography>
+				{askedAlways.map((path) => (
+					<Question key={path} paths={[path]} draft={draft} change={change} />
+				))}
 			</Paper>
 			<Paper variant="outlined" sx={{ p: 2 }}>
 				<Typography variant="h2">What the player complains of</Typography>
-				<Typography variant="body2" color="text.secondary">Choose what fits; only its questions open.</Typography>
-				<Box role="group" aria-label="Complaints" sx={{ display: 'flex', flexWrap: 'wrap', gap: 1, my: 1.5 }}>
-					{complaints.map((one) => <ToggleButton key={one.id} value={one.id} selected={chosen.includes(one.id)} onChange={() => setChosen((now) => (now.includes(one.id) ? now.filter((id) => id !== one.id) : [...now, one.id]))} sx={{ px: 2, textTransform: 'none' }}>{one.says}</ToggleButton>)}
+				<Typography variant="body2" color="text.secondary">
+					Choose what fits; only its questions open.
+				</Typography>
+				<Box
+					role="group"
+					aria-label="Complaints"
+					sx={{ display: 'flex', flexWrap: 'wrap', gap: 1, my: 1.5 }}
+				>
+					{complaints.map((one) => (
+						<ToggleButton
+							key={one.id}
+							value={one.id}
+							selected={chosen.includes(one.id)}
+							onChange={() =>
+								setChosen((now) =>
+									now.includes(one.id) ? now.filter((id) => id !== one.id) : [...now, one.id],
+								)
+							}
+							sx={{ px: 2, textTransform: 'none' }}
+						>
+							{one.says}
+						</ToggleButton>
+					))}
 				</Box>
 				{shown.map((path) => {
 					const group = questionGroup(path)
-					return group ? <Group key={path} group={group} draft={draft} change={change} /> : <Question key={path} paths={[path]} draft={draft} change={change} />
+					return group ? (
+						<Group key={path} group={group} draft={draft} change={change} />
+					) : (
+						<Question key={path} paths={[path]} draft={draft} change={change} />
+					)
 				})}
-				{shown.length === 0 ? <Typography color="text.secondary">No complaint chosen.</Typography> : null}
+				{shown.length === 0 ? (
+					<Typography color="text.secondary">No complaint chosen.</Typography>
+				) : null}
 			</Paper>
 		</Box>
 	)

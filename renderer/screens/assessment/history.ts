@@ -24,8 +24,12 @@ export class History {
 		this.#future = []
 		if (!same) this.#past = [...this.#past.slice(1 - most), before]
 	}
-	back(now: DraftContent): DraftContent | undefined { return this.#move(this.#past, this.#future, now) }
-	forward(now: DraftContent): DraftContent | undefined { return this.#move(this.#future, this.#past, now) }
+	back(now: DraftContent): DraftContent | undefined {
+		return this.#move(this.#past, this.#future, now)
+	}
+	forward(now: DraftContent): DraftContent | undefined {
+		return this.#move(this.#future, this.#past, now)
+	}
 	#move(from: DraftContent[], to: DraftContent[], now: DraftContent): DraftContent | undefined {
 		const found = from.pop()
 		if (!found) return undefined

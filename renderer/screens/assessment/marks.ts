@@ -6,13 +6,25 @@ import { decide } from './decisions.ts'
 
 /** Models to try at most: more is no choice. */
 export const mostModels = 3
-export const marksOf = (draft: DraftContent, mark: Mark): Decision[] => markedLines(draft.decisions, mark)
-export const isMarked = (draft: DraftContent, mark: Mark, id: string): boolean => marksOf(draft, mark).some((one) => one.findingId === `${mark}.${id}`)
+export const marksOf = (draft: DraftContent, mark: Mark): Decision[] =>
+	markedLines(draft.decisions, mark)
+export const isMarked = (draft: DraftContent, mark: Mark, id: string): boolean =>
+	marksOf(draft, mark).some((one) => one.findingId === `${mark}.${id}`)
 /** Marks with the words to print, or takes the mark off. Marking again renews the words. */
-export function setMark(draft: DraftContent, mark: Mark, id: string, says: string | undefined): DraftContent {
+export function setMark(
+	draft: DraftContent,
+	mark: Mark,
+	id: string,
+	says: string | undefined,
+): DraftContent {
 	const findingId = `${mark}.${id}`
 	const { lines } = draft.decisions
-	const line: Decision | undefined = says === undefined ? undefined : { findingId, choice: 'accept', says }
+	const line: Decision | undefined =
+		says === undefined ? undefined : { findingId, choice: 'accept', says }
 	if (!line) return decide(draft, { lines: lines.filter((one) => one.findingId !== findingId) })
-	return decide(draft, { lines: lines.some((one) => one.findingId === findingId) ? lines.map((one) => (one.findingId === findingId ? line : one)) : [...lines, line] })
+	return decide(draft, {
+		lines: lines.some((one) => one.findingId === findingId)
+			? lines.map((one) => (one.findingId === findingId ? line : one))
+			: [...lines, line],
+	})
 }

@@ -3,7 +3,10 @@ import type { z } from 'zod'
 import { visitSchema } from '../../../shared/visit/visit.ts'
 import { schemaAt } from '../../../shared/visit/field-meta.ts'
 
-interface Loose { def: { type: string; innerType?: Loose }; shape?: Record<string, Loose> }
+interface Loose {
+	def: { type: string; innerType?: Loose }
+	shape?: Record<string, Loose>
+}
 const unwrapped = (schema: z.ZodType): Loose => {
 	let here = schema as unknown as Loose
 	while (here.def.innerType) here = here.def.innerType
@@ -18,17 +21,34 @@ export interface QuestionGroup {
 	rows: readonly (readonly string[])[]
 }
 const headings: Record<string, string> = {
-	injury: 'Injury: Ottawa ankle and foot rules', wells: 'Clot: what goes into the letter', boneStress: 'Bone stress', achilles: 'Achilles rupture', syndesmosis: 'High ankle sprain', lisfranc: 'Midfoot joints', infection: 'Infection',
-	limp: 'Limp', tumour: 'Bone pain or lump', neurological: 'Nerves', vascular: 'Blood supply', diabeticFoot: 'Diabetes: foot risk', lowEnergy: 'Low energy availability', inflammatory: 'Inflammatory joints',
+	injury: 'Injury: Ottawa ankle and foot rules',
+	wells: 'Clot: what goes into the letter',
+	boneStress: 'Bone stress',
+	achilles: 'Achilles rupture',
+	syndesmosis: 'High ankle sprain',
+	lisfranc: 'Midfoot joints',
+	infection: 'Infection',
+	limp: 'Limp',
+	tumour: 'Bone pain or lump',
+	neurological: 'Nerves',
+	vascular: 'Blood supply',
+	diabeticFoot: 'Diabetes: foot risk',
+	lowEnergy: 'Low energy availability',
+	inflammatory: 'Inflammatory joints',
 }
 /** @returns the group at a path, or undefined where the path is a single question */
 export function questionGroup(path: string): QuestionGroup | undefined {
 	const shape = unwrapped(schemaAt(visitSchema, path)).shape
 	if (!shape) return undefined
 	const name = path.split('.').at(-1) ?? ''
-	const sides = 'side' in shape ? (name === 'injury' ? ['left', 'right'] : ['left', 'right', 'both']) : []
+	const sides =
+		'side' in shape ? (name === 'injury' ? ['left', 'right'] : ['left', 'right', 'both']) : []
 	const left = shape.left ? unwrapped(shape.left as unknown as z.ZodType).shape : undefined
-	const pairs = left ? Object.keys(left).map((key) => [`${path}.left.${key}`, `${path}.right.${key}`]) : []
-	const single = Object.keys(shape).filter((key) => !['side', 'left', 'right'].includes(key)).map((key) => [`${path}.${key}`])
+	const pairs = left
+		? Object.keys(left).map((key) => [`${path}.left.${key}`, `${path}.right.${key}`])
+		: []
+	const single = Object.keys(shape)
+		.filter((key) => !['side', 'left', 'right'].includes(key))
+		.map((key) => [`${path}.${key}`])
 	return { path, heading: headings[name] ?? name, sides, rows: [...pairs, ...single] }
 }

@@ -15,8 +15,16 @@ export interface Step {
 	asks: readonly string[]
 	groups: readonly { heading: string; fields: readonly StepRow[] }[]
 }
-const one = (path: string, hint?: string): StepRow => ({ title: '', paths: [path], ...(hint ? { hint } : {}) })
-const pair = (group: string, key: string, hint?: string): StepRow => ({ title: '', paths: [`${group}.left.${key}`, `${group}.right.${key}`], ...(hint ? { hint } : {}) })
+const one = (path: string, hint?: string): StepRow => ({
+	title: '',
+	paths: [path],
+	...(hint ? { hint } : {}),
+})
+const pair = (group: string, key: string, hint?: string): StepRow => ({
+	title: '',
+	paths: [`${group}.left.${key}`, `${group}.right.${key}`],
+	...(hint ? { hint } : {}),
+})
 
 export const steps: readonly Step[] = [
 	{
@@ -24,7 +32,19 @@ export const steps: readonly Step[] = [
 		topics: ['loading', 'footwear'],
 		asks: ['play', 'footwear', 'body.massKg'],
 		groups: [
-			{ heading: 'Play', fields: ['code', 'position', 'standard', 'kickingFoot', 'matchesPerWeek', 'trainingsPerWeek', 'organisedHoursPerWeek', 'freePlayHoursPerWeek'].map((key) => one(`play.${key}`)) },
+			{
+				heading: 'Play',
+				fields: [
+					'code',
+					'position',
+					'standard',
+					'kickingFoot',
+					'matchesPerWeek',
+					'trainingsPerWeek',
+					'organisedHoursPerWeek',
+					'freePlayHoursPerWeek',
+				].map((key) => one(`play.${key}`)),
+			},
 			{ heading: 'Body', fields: [one('body.massKg')] },
 		],
 	},
@@ -45,7 +65,10 @@ export const steps: readonly Step[] = [
 					pair('feet', 'heelWidthMm'),
 				],
 			},
-			{ heading: 'How it was measured', fields: [one('feet.stance'), one('feet.sockMm'), one('feet.examiner')] },
+			{
+				heading: 'How it was measured',
+				fields: [one('feet.stance'), one('feet.sockMm'), one('feet.examiner')],
+			},
 		],
 	},
 	{
@@ -69,15 +92,66 @@ export const steps: readonly Step[] = [
 		name: 'Posture',
 		topics: ['posture'],
 		asks: ['posture'],
-		groups: [{ heading: 'Relaxed stance', fields: [pair('posture', 'fpi6', 'Six items from -2 to 2, with spaces: 1 1 1 0 2 1'), pair('posture', 'navicularDropMm'), pair('posture', 'firstRay'), pair('posture', 'firstMtpDegNonWeightBearing'), pair('posture', 'jackTestDeg'), pair('posture', 'heelRises', 'One leg, to failure'), pair('posture', 'forefoot'), pair('posture', 'supinationResistance')] }, { heading: 'Whole body', fields: ['beighton', 'hypermobilityHistory', 'puberty', 'legLengthDifferenceMm', 'shorterLeg', 'legLengthSymptoms', 'legLengthReason', 'legLengthYears', 'legLengthCompensation'].map((key) => one(`body.${key}`)) }],
+		groups: [
+			{
+				heading: 'Relaxed stance',
+				fields: [
+					pair('posture', 'fpi6', 'Six items from -2 to 2, with spaces: 1 1 1 0 2 1'),
+					pair('posture', 'navicularDropMm'),
+					pair('posture', 'firstRay'),
+					pair('posture', 'firstMtpDegNonWeightBearing'),
+					pair('posture', 'jackTestDeg'),
+					pair('posture', 'heelRises', 'One leg, to failure'),
+					pair('posture', 'forefoot'),
+					pair('posture', 'supinationResistance'),
+				],
+			},
+			{
+				heading: 'Whole body',
+				fields: [
+					'beighton',
+					'hypermobilityHistory',
+					'puberty',
+					'legLengthDifferenceMm',
+					'shorterLeg',
+					'legLengthSymptoms',
+					'legLengthReason',
+					'legLengthYears',
+					'legLengthCompensation',
+				].map((key) => one(`body.${key}`)),
+			},
+		],
 	},
 	{
 		name: 'Growth',
 		topics: ['growth'],
-		asks: ['body.statureCm', 'body.sittingHeightCm', 'body.motherStatureCm', 'body.fatherStatureCm'],
-		groups: [{ heading: 'Stature and family', fields: [one('body.statureCm'), one('body.sittingHeightCm', 'Take off the height of the stool'), one('body.massKg'), one('body.motherStatureCm'), one('body.fatherStatureCm'), one('body.parentStatures'), one('body.growthOrHormoneTreatment')] }],
+		asks: [
+			'body.statureCm',
+			'body.sittingHeightCm',
+			'body.motherStatureCm',
+			'body.fatherStatureCm',
+		],
+		groups: [
+			{
+				heading: 'Stature and family',
+				fields: [
+					one('body.statureCm'),
+					one('body.sittingHeightCm', 'Take off the height of the stool'),
+					one('body.massKg'),
+					one('body.motherStatureCm'),
+					one('body.fatherStatureCm'),
+					one('body.parentStatures'),
+					one('body.growthOrHormoneTreatment'),
+				],
+			},
+		],
 	},
 	{ name: 'Flags', topics: ['screening'], asks: ['screening'], groups: [] },
-	{ name: 'Decide', topics: ['screening', 'sizing', 'ankle', 'posture', 'growth', 'footwear', 'loading'], asks: [], groups: [] },
+	{
+		name: 'Decide',
+		topics: ['screening', 'sizing', 'ankle', 'posture', 'growth', 'footwear', 'loading'],
+		asks: [],
+		groups: [],
+	},
 	{ name: 'Sign and report', topics: [], asks: [], groups: [] },
 ]

@@ -3,7 +3,19 @@ import { Chip } from '@mui/material'
 import type { OutboxView } from '../../../shared/outbox/calls.ts'
 import { stateWords } from '../../../shared/outbox/item.ts'
 
-const tone: Partial<Record<OutboxView['state'], 'warning' | 'error' | 'success' | 'primary'>> = { 'to-check': 'primary', uncertain: 'error', returned: 'error', delivered: 'success' }
+const tone: Partial<Record<OutboxView['state'], 'warning' | 'error' | 'success' | 'primary'>> = {
+	'to-check': 'primary',
+	uncertain: 'error',
+	returned: 'error',
+	delivered: 'success',
+}
 export function StateChip({ one }: { one: Pick<OutboxView, 'state' | 'sending'> }) {
-	return <Chip size="small" variant="outlined" {...(tone[one.state] ? { color: tone[one.state] } : {})} label={one.sending ? 'Being sent' : stateWords[one.state]} />
+	return (
+		<Chip
+			size="small"
+			variant="outlined"
+			{...(tone[one.state] ? { color: tone[one.state] } : {})}
+			label={one.sending ? 'Being sent' : stateWords[one.state]}
+		/>
+	)
 }

@@ -7,25 +7,49 @@ import { useAction } from './parts.tsx'
 
 const leastReason = 3
 /** `held` as far as it is known: without it both ways are offered, and the host refuses the one that does not fit. */
-export function Hold({ playerId, held, changed }: { playerId: string; held?: boolean; changed?: () => void }) {
+export function Hold({
+	playerId,
+	held,
+	changed,
+}: {
+	playerId: string
+	held?: boolean
+	changed?: () => void
+}) {
 	const [reason, setReason] = useState('')
 	const action = useAction()
-	const set = (on: boolean) => () => action.run(async () => {
-		if (reason.trim().length < leastReason) throw new Error(`The reason is ${reason.trim() ? `"${reason.trim()}"` : 'empty'}. Write at least ${leastReason} letters.`)
-		await call('retention.hold', { playerId, reason, on })
-		setReason('')
-		changed?.()
-		return on ? 'On hold: nothing of this record can be destroyed.' : 'The hold was released.'
-	})
+	const set = (on: boolean) => () =>
+		action.run(async () => {
+			if (reason.trim().length < leastReason)
+				throw new Error(
+					`The reason is ${reason.trim() ? `"${reason.trim()}"` : 'empty'}. Write at least ${leastReason} letters.`,
+				)
+			await call('retention.hold', { playerId, reason, on })
+			setReason('')
+			changed?.()
+			return on ? 'On hold: nothing of this record can be destroyed.' : 'The hold was released.'
+		})
 	return (
 		<Box sx={{ display: 'grid', gap: 1.5, maxWidth: 520 }}>
 			<Field label="Reason for the hold or its release" value={reason} set={setReason} />
 			<Box sx={{ display: 'flex', gap: 1 }}>
-				{held !== true && <Button variant="outlined" disabled={action.busy} onClick={set(true)}>Put on hold</Button>}
-				{held !== false && <Button variant="outlined" disabled={action.busy} onClick={set(false)}>Release the hold</Button>}
+				{held !== true && (
+					<Button variant="outlined" disabled={action.busy} onClick={set(true)}>
+						Put on hold
+					</Button>
+				)}
+				{held !== false && (
+					<Button variant="outlined" disabled={action.busy} onClick={set(false)}>
+						Release the hold
+					</Button>
+				)}
 			</Box>
 			<Trouble says={action.says} />
-			{action.done && <Alert severity="success" role="status">{action.done}</Alert>}
+			{action.done && (
+				<Alert severity="success" role="status">
+					{action.done}
+				</Alert>
+			)}
 		</Box>
 	)
 }

@@ -10,16 +10,38 @@ import { RoomNav } from '../../parts/RoomNav.tsx'
 
 type Person = OutputOf<'session.status'>['person']
 /** Page, its name, and whether only the owner sees it (the host refuses the others anyway). */
-const pages = [['access', 'My access', false], ['backups', 'Backups', false], ['people', 'People', true], ['audit', 'Audit trail', true], ['retention', 'Retention', true], ['settings', 'Settings', true]] as const
+const pages = [
+	['access', 'My access', false],
+	['backups', 'Backups', false],
+	['people', 'People', true],
+	['audit', 'Audit trail', true],
+	['retention', 'Retention', true],
+	['settings', 'Settings', true],
+] as const
 
-export function Records({ page, person, look }: { page: string | undefined; person: Person; look: () => void }) {
+export function Records({
+	page,
+	person,
+	look,
+}: {
+	page: string | undefined
+	person: Person
+	look: () => void
+}) {
 	const owner = person?.role === 'owner'
 	const shown = pages.filter(([, , forOwner]) => owner || !forOwner)
 	const now = shown.find(([name]) => name === page)?.[0] ?? 'access'
 	return (
 		<Stack spacing={3}>
 			<Typography variant="h1">Records</Typography>
-			<RoomNav label="Records" pages={shown.map(([name, title]) => ({ to: `#/records/${name}`, title, here: name === now }))} />
+			<RoomNav
+				label="Records"
+				pages={shown.map(([name, title]) => ({
+					to: `#/records/${name}`,
+					title,
+					here: name === now,
+				}))}
+			/>
 			{now === 'access' && <MyAccess switched={look} />}
 			{now === 'backups' && <Backups owner={owner} restored={look} />}
 			{now === 'people' && <People />}

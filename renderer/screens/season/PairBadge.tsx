@@ -14,9 +14,38 @@ const fills: Record<Pattern, string> = {
 }
 export function PairBadge({ letter }: { letter: string }) {
 	return (
-		<Box component="span" sx={{ display: 'inline-flex', alignItems: 'center', border: 1.5, borderColor: 'text.primary', borderRadius: 0.75, overflow: 'hidden', verticalAlign: 'middle', lineHeight: 1 }}>
-			<Box component="span" sx={{ px: 0.75, py: 0.5, fontWeight: 700, bgcolor: 'background.paper' }}>{letter}</Box>
-			{letter !== '?' && <Box component="span" aria-hidden sx={{ width: 18, alignSelf: 'stretch', borderLeft: 1, borderColor: 'text.primary', background: fills[patternOfLetter(letter)] }} />}
+		<Box
+			component="span"
+			sx={{
+				display: 'inline-flex',
+				alignItems: 'center',
+				border: 1.5,
+				borderColor: 'text.primary',
+				borderRadius: 0.75,
+				overflow: 'hidden',
+				verticalAlign: 'middle',
+				lineHeight: 1,
+			}}
+		>
+			<Box
+				component="span"
+				sx={{ px: 0.75, py: 0.5, fontWeight: 700, bgcolor: 'background.paper' }}
+			>
+				{letter}
+			</Box>
+			{letter !== '?' && (
+				<Box
+					component="span"
+					aria-hidden
+					sx={{
+						width: 18,
+						alignSelf: 'stretch',
+						borderLeft: 1,
+						borderColor: 'text.primary',
+						background: fills[patternOfLetter(letter)],
+					}}
+				/>
+			)}
 		</Box>
 	)
 }

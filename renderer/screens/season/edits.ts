@@ -3,23 +3,72 @@ import { problemsOf } from '../../../shared/problems.ts'
 import { seasonSessions } from '../../../shared/season/pattern.ts'
 import { keepPast } from '../../../shared/season/past.ts'
 import type { Plan, PlanSession } from '../../../shared/season/plan-file.ts'
-import { exceptionSchema, type Pattern, type PatternException, patternSchema, type Season, type Session, sessionSchema } from '../../../shared/visit/visit.ts'
+import {
+	exceptionSchema,
+	type Pattern,
+	type PatternException,
+	patternSchema,
+	type Season,
+	type Session,
+	sessionSchema,
+} from '../../../shared/visit/visit.ts'
 
 export type Listed = Session & { id: string }
-export interface Line { session: Listed; plan?: PlanSession; past: boolean }
+export interface Line {
+	session: Listed
+	plan?: PlanSession
+	past: boolean
+}
 type Read<T> = { ok: true; value: T } | { ok: false; says: string }
-interface Schema<T> { safeParse(input: unknown): { success: true; data: T } | { success: false; error: Parameters<typeof problemsOf>[0] } }
+interface Schema<T> {
+	safeParse(
+		input: unknown,
+	): { success: true; data: T } | { success: false; error: Parameters<typeof problemsOf>[0] }
+}
 
 /** Empty fields are left out; a number typed as text becomes a number. The problems come back in words by field. */
-function read<T>(schema: Schema<T>, form: Record<string, string>, labels: Record<string, string>): Read<T> {
-	const value = Object.fromEntries(Object.entries(form).flatMap(([key, text]) => { const typed = text.trim(); return typed === '' ? [] : [[key, key === 'minutes' && Number.isFinite(Number(typed)) ? Number(typed) : typed]] }))
+function read<T>(
+	schema: Schema<T>,
+	form: Record<string, string>,
+	labels: Record<string, string>,
+): Read<T> {
+	const value = Object.fromEntries(
+		Object.entries(form).flatMap(([key, text]) => {
+			const typed = text.trim()
+			return typed === ''
+				? []
+				: [[key, key === 'minutes' && Number.isFinite(Number(typed)) ? Number(typed) : typed]]
+		}),
+	)
 	const parsed = schema.safeParse(value)
-	return parsed.success ? { ok: true, value: parsed.data } : { ok: false, says: problemsOf(parsed.error, value).map((one) => `${labels[one.path] ?? one.path}: ${one.message}.`).join(' ') }
+	return parsed.success
+		? { ok: true, value: parsed.data }
+		: {
+				ok: false,
+				says: problemsOf(parsed.error, value)
+					.map((one) => `${labels[one.path] ?? one.path}: ${one.message}.`)
+					.join(' '),
+			}
 }
-const labels = { weekday: 'Weekday', start: 'Start', minutes: 'Minutes', kind: 'Kind', surface: 'Surface', ground: 'Ground', team: 'Team', code: 'Code', from: 'From', to: 'To', date: 'Date' }
-export const readPattern = (form: Record<string, string>): Read<Pattern> => read(patternSchema as unknown as Schema<Pattern>, form, labels)
-export const readException = (form: Record<string, string>): Read<PatternException> => read(exceptionSchema as unknown as Schema<PatternException>, form, labels)
-export const readSession = (form: Record<string, string>): Read<Session> => read(sessionSchema as unknown as Schema<Session>, form, labels)
+const labels = {
+	weekday: 'Weekday',
+	start: 'Start',
+	minutes: 'Minutes',
+	kind: 'Kind',
+	surface: 'Surface',
+	ground: 'Ground',
+	team: 'Team',
+	code: 'Code',
+	from: 'From',
+	to: 'To',
+	date: 'Date',
+}
+export const readPattern = (form: Record<string, string>): Read<Pattern> =>
+	read(patternSchema as unknown as Schema<Pattern>, form, labels)
+export const readException = (form: Record<string, string>): Read<PatternException> =>
+	read(exceptionSchema as unknown as Schema<PatternException>, form, labels)
+export const readSession = (form: Record<string, string>): Read<Session> =>
+	read(sessionSchema as unknown as Schema<Session>, form, labels)
 
 /** An id of its own that says what the row is: 'tue-training', then 'tue-training-2'. */
 export function newPatternId(season: Season, weekday: string, kind: string): string {
@@ -31,15 +80,36 @@ export function newPatternId(season: Season, weekday: string, kind: string): str
 }
 const byWeekday = ['monday', 'tuesday', 'wednesday', 'thursday', 'friday', 'saturday', 'sunday']
 const order = (one: Pattern) => `${byWeekday.indexOf(one.weekday)} ${one.start ?? ''}`
-export const withPattern = (season: Season, pattern: Pattern): Season => ({ ...season, pattern: [...(season.pattern ?? []).filter((one) => one.id !== pattern.id), pattern].sort((a, b) => (order(a) < order(b) ? -1 : 1)) })
+export const withPattern = (season: Season, pattern: Pattern): Season => ({
+	...season,
+	pattern: [...(season.pattern ?? []).filter((one) => one.id !== pattern.id), pattern].sort(
+		(a, b) => (order(a) < order(b) ? -1 : 1),
+	),
+})
 /** Exceptions of the row go with it. */
-export const withoutPattern = (season: Season, id: string): Season => ({ ...season, pattern: (season.pattern ?? []).filter((one) => one.id !== id), exceptions: (season.exceptions ?? []).filter((one) => one.pattern !== id) })
-export const withException = (season: Season, exception: PatternException): Season => ({ ...season, exceptions: [...(season.exceptions ?? []), exception].sort((a, b) => (a.from < b.from ? -1 : 1)) })
-export const withoutException = (season: Season, index: number): Season => ({ ...season, exceptions: (season.exceptions ?? []).filter((_, at) => at !== index) })
+export const withoutPattern = (season: Season, id: string): Season => ({
+	...season,
+	pattern: (season.pattern ?? []).filter((one) => one.id !== id),
+	exceptions: (season.exceptions ?? []).filter((one) => one.pattern !== id),
+})
+export const withException = (season: Season, exception: PatternException): Season => ({
+	...season,
+	exceptions: [...(season.exceptions ?? []), exception].sort((a, b) => (a.from < b.from ? -1 : 1)),
+})
+export const withoutException = (season: Season, index: number): Season => ({
+	...season,
+	exceptions: (season.exceptions ?? []).filter((_, at) => at !== index),
+})
 /** Writes one session down by itself: it then stands before the weekly pattern's. */
-export const withSession = (season: Season, session: Listed): Season => ({ ...season, sessions: [...(season.sessions ?? []).filter((one) => one.id !== session.id), session] })
+export const withSession = (season: Season, session: Listed): Season => ({
+	...season,
+	sessions: [...(season.sessions ?? []).filter((one) => one.id !== session.id), session],
+})
 /** Takes the written session away again; the weekly pattern's, if there is one, stands in its place. */
-export const withoutSession = (season: Season, id: string): Season => ({ ...season, sessions: (season.sessions ?? []).filter((one) => one.id !== id) })
+export const withoutSession = (season: Season, id: string): Season => ({
+	...season,
+	sessions: (season.sessions ?? []).filter((one) => one.id !== id),
+})
 /** Sessions without an id get one before they are changed, so that the change meets the right one. */
 export function withIds(season: Season): Season {
 	if ((season.sessions ?? []).every((one) => one.id !== undefined)) return season
@@ -54,5 +124,12 @@ export function pinned(season: Season, session: Listed, pair: string | undefined
 export function linesOf(season: Season, plan: Plan | undefined, today: string): Line[] {
 	const whole = plan ? keepPast(season, plan, today) : season
 	const says = new Map((plan?.sessions ?? []).map((one) => [one.id, one]))
-	return seasonSessions(whole).map((session) => { const planned = says.get(session.id); return { session, past: session.date < today, ...(planned && session.status === undefined ? { plan: planned } : {}) } })
+	return seasonSessions(whole).map((session) => {
+		const planned = says.get(session.id)
+		return {
+			session,
+			past: session.date < today,
+			...(planned && session.status === undefined ? { plan: planned } : {}),
+		}
+	})
 }

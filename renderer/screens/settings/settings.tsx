@@ -6,17 +6,40 @@ import { LookSettings } from './LookSettings.tsx'
 import { ProtocolEditor } from './ProtocolEditor.tsx'
 import { RoomNav } from '../../parts/RoomNav.tsx'
 
-const pages = [['letterhead', 'Letterhead and documents'], ['protocol', 'Protocol'], ['records', 'Ages, keeping and lock'], ['look', 'Look']] as const
+const pages = [
+	['letterhead', 'Letterhead and documents'],
+	['protocol', 'Protocol'],
+	['records', 'Ages, keeping and lock'],
+	['look', 'Look'],
+] as const
 /** Settings that stand in the room they belong to. */
-const elsewhere = [['#/records/people', 'People', true], ['#/records/backups', 'Backups', false], ['#/outbox/mail', 'Mail', true]] as const
+const elsewhere = [
+	['#/records/people', 'People', true],
+	['#/records/backups', 'Backups', false],
+	['#/outbox/mail', 'Mail', true],
+] as const
 export function Settings({ page, role }: { page: string | undefined; role: string | undefined }) {
 	const clinical = role === 'owner' || role === 'clinician'
-	const shown = pages.filter(([name]) => (name === 'records' ? role === 'owner' : name === 'letterhead' ? clinical : true))
+	const shown = pages.filter(([name]) =>
+		name === 'records' ? role === 'owner' : name === 'letterhead' ? clinical : true,
+	)
 	const now = shown.find(([name]) => name === page)?.[0] ?? 'look'
 	return (
 		<Stack spacing={3}>
 			<Typography variant="h1">Settings</Typography>
-			<RoomNav label="Settings" pages={[...shown.map(([name, title]) => ({ to: `#/settings/${name}`, title, here: name === now })), ...elsewhere.filter(([, , forOwner]) => role === 'owner' || !forOwner).map(([to, title]) => ({ to, title }))]} />
+			<RoomNav
+				label="Settings"
+				pages={[
+					...shown.map(([name, title]) => ({
+						to: `#/settings/${name}`,
+						title,
+						here: name === now,
+					})),
+					...elsewhere
+						.filter(([, , forOwner]) => role === 'owner' || !forOwner)
+						.map(([to, title]) => ({ to, title })),
+				]}
+			/>
 			{now === 'letterhead' && <Letterhead />}
 			{now === 'protocol' && <ProtocolEditor mayChange={clinical} />}
 			{now === 'records' && <RecordsSettings />}

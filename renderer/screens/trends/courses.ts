@@ -5,28 +5,105 @@ import { dayInWords, dayNumber } from '../../../shared/visit/age.ts'
 import { termWords } from '../../../shared/visit/terms.ts'
 import type { Visit } from '../../../shared/visit/visit.ts'
 
-const basis: Basis = { rule: 'as recorded at the visits', source: 'the visits themselves, no rule applied', strength: 'practice' }
-interface Course { id: string; title: string; yTitle: string; unit: string; leastSpan: number; lines: readonly { name: string; values: readonly { date: string; value: number }[] }[] }
+const basis: Basis = {
+	rule: 'as recorded at the visits',
+	source: 'the visits themselves, no rule applied',
+	strength: 'practice',
+}
+interface Course {
+	id: string
+	title: string
+	yTitle: string
+	unit: string
+	leastSpan: number
+	lines: readonly { name: string; values: readonly { date: string; value: number }[] }[]
+}
 function chartOf({ id, title, yTitle, unit, leastSpan, lines }: Course): Chart | undefined {
 	const dates = [...new Set(lines.flatMap((line) => line.values.map((one) => one.date)))].sort()
 	const days = dates.map(dayNumber)
 	if (dates.length < 2) return undefined
-	const series = lines.map((line, index): Series => ({ name: line.name, marker: index % 2 === 0 ? 'circle' : 'square', dashed: index % 2 === 1, points: line.values.map((one): Point => ({ x: dayNumber(one.date), y: one.value })) }))
-	const told = lines.map((line) => `${line.name}: ${line.values.map((one) => `${one.value} ${unit} on ${dayInWords(one.date)}`).join(', ')}`).join('. ')
+	const series = lines.map(
+		(line, index): Series => ({
+			name: line.name,
+			marker: index % 2 === 0 ? 'circle' : 'square',
+			dashed: index % 2 === 1,
+			points: line.values.map((one): Point => ({ x: dayNumber(one.date), y: one.value })),
+		}),
+	)
+	const told = lines
+		.map(
+			(line) =>
+				`${line.name}: ${line.values.map((one) => `${one.value} ${unit} on ${dayInWords(one.date)}`).join(', ')}`,
+		)
+		.join('. ')
 	return {
-		id, title, x: { title: 'Visit', unit: '', kind: 'date', min: Math.min(...days), max: Math.max(...days) }, y: { title: yTitle, unit, kind: 'number', leastSpan },
-		panels: [{ series, bands: [], curves: [], marks: [] }], visits: dates.length, forecast: false, alternative: `${title}. ${told}.`, summary: told,
-		table: { head: ['Visit', ...lines.map((line) => `${line.name} (${unit})`)], rows: dates.map((date) => [dayInWords(date), ...lines.map((line) => { const found = line.values.find((one) => one.date === date); return found ? String(found.value) : '' })]) }, basis: [basis],
+		id,
+		title,
+		x: { title: 'Visit', unit: '', kind: 'date', min: Math.min(...days), max: Math.max(...days) },
+		y: { title: yTitle, unit, kind: 'number', leastSpan },
+		panels: [{ series, bands: [], curves: [], marks: [] }],
+		visits: dates.length,
+		forecast: false,
+		alternative: `${title}. ${told}.`,
+		summary: told,
+		table: {
+			head: ['Visit', ...lines.map((line) => `${line.name} (${unit})`)],
+			rows: dates.map((date) => [
+				dayInWords(date),
+				...lines.map((line) => {
+					const found = line.values.find((one) => one.date === date)
+					return found ? String(found.value) : ''
+				}),
+			]),
+		},
+		basis: [basis],
 	}
 }
 /** @param visits in order of time; @returns undefined before there are two visits with a value */
 export function painChart(visits: readonly Visit[]): Chart | undefined {
-	const of = (visit: Visit) => (visit.conditions ?? []).flatMap((one) => (one.painWorst === undefined ? [] : [{ name: `${termWords(one.condition)}, ${one.side}`, date: visit.visitDate, value: one.painWorst }]))
+	const of = (visit: Visit) =>
+		(visit.conditions ?? []).flatMap((one) =>
+			one.painWorst === undefined
+				? []
+				: [
+						{
+							name: `${termWords(one.condition)}, ${one.side}`,
+							date: visit.visitDate,
+							value: one.painWorst,
+						},
+					],
+		)
 	const all = visits.flatMap(of)
-	return chartOf({ id: 'trends.pain', title: 'Worst pain', yTitle: 'Pain', unit: '/10', leastSpan: 10, lines: [...new Set(all.map((one) => one.name))].map((name) => ({ name, values: all.filter((one) => one.name === name) })) })
+	return chartOf({
+		id: 'trends.pain',
+		title: 'Worst pain',
+		yTitle: 'Pain',
+		unit: '/10',
+		leastSpan: 10,
+		lines: [...new Set(all.map((one) => one.name))].map((name) => ({
+			name,
+			values: all.filter((one) => one.name === name),
+		})),
+	})
 }
 export function loadChart(visits: readonly Visit[]): Chart | undefined {
-	const line = (name: string, of: (visit: Visit) => number | undefined) => ({ name, values: visits.flatMap((visit) => { const value = of(visit); return value === undefined ? [] : [{ date: visit.visitDate, value }] }) })
-	const lines = [line('organised sport', (visit) => visit.play?.organisedHoursPerWeek), line('free play', (visit) => visit.play?.freePlayHoursPerWeek)].filter((one) => one.values.length > 0)
-	return chartOf({ id: 'trends.load', title: 'Hours of sport a week', yTitle: 'Hours', unit: 'h/week', leastSpan: 10, lines })
+	const line = (name: string, of: (visit: Visit) => number | undefined) => ({
+		name,
+		values: visits.flatMap((visit) => {
+			const value = of(visit)
+			return value === undefined ? [] : [{ date: visit.visitDate, value }]
+		}),
+	})
+	const lines = [
+		line('organised sport', (visit) => visit.play?.organisedHoursPerWeek),
+		line('free play', (visit) => visit.play?.freePlayHoursPerWeek),
+	].filter((one) => one.values.length > 0)
+	return chartOf({
+		id: 'trends.load',
+		title: 'Hours of sport a week',
+		yTitle: 'Hours',
+		unit: 'h/week',
+		leastSpan: 10,
+		lines,
+	})
 }

@@ -5,7 +5,6 @@ import { leastPassphrase } from '../../../shared/passphrase.ts'
 import { call, wordsOf } from '../../host.ts'
 import { Field, Trouble } from '../../parts/form.tsx'
 
-
 export function Unlock({ clinicName, done }: { clinicName?: string; done: () => void }) {
 	const [passphrase, setPassphrase] = useState('')
 	const [recoveryKey, setRecoveryKey] = useState('')
@@ -15,7 +14,9 @@ export function Unlock({ clinicName, done }: { clinicName?: string; done: () => 
 	const problem = () => {
 		if (!byKey) return passphrase ? '' : 'Passphrase is empty. Type it, or use the recovery key.'
 		if (!recoveryKey.trim()) return 'Recovery key is empty. Type it as it stands on the paper.'
-		return passphrase.length < leastPassphrase ? `New passphrase has ${passphrase.length} characters. Choose one of ${leastPassphrase} or more.` : ''
+		return passphrase.length < leastPassphrase
+			? `New passphrase has ${passphrase.length} characters. Choose one of ${leastPassphrase} or more.`
+			: ''
 	}
 	const go = async () => {
 		const found = problem()
@@ -23,23 +24,75 @@ export function Unlock({ clinicName, done }: { clinicName?: string; done: () => 
 		if (found) return
 		setBusy(true)
 		try {
-			if (byKey) await call('session.unlockWithRecoveryKey', { recoveryKey: recoveryKey.trim(), newPassphrase: passphrase })
+			if (byKey)
+				await call('session.unlockWithRecoveryKey', {
+					recoveryKey: recoveryKey.trim(),
+					newPassphrase: passphrase,
+				})
 			else await call('session.unlock', { passphrase })
 			done()
-		} catch (error) { setSays(wordsOf(error)) } finally { setBusy(false) }
+		} catch (error) {
+			setSays(wordsOf(error))
+		} finally {
+			setBusy(false)
+		}
 	}
 	return (
-		<Paper variant="outlined" sx={{ maxWidth: 480, mx: 'auto', mt: { xs: 2, sm: 8 }, p: { xs: 3, sm: 4 } }}>
-			<Stack component="form" noValidate spacing={2.5} onSubmit={(event) => { event.preventDefault(); void go() }}>
+		<Paper
+			variant="outlined"
+			sx={{ maxWidth: 480, mx: 'auto', mt: { xs: 2, sm: 8 }, p: { xs: 3, sm: 4 } }}
+		>
+			<Stack
+				component="form"
+				noValidate
+				spacing={2.5}
+				onSubmit={(event) => {
+					event.preventDefault()
+					void go()
+				}}
+			>
 				<Box>
 					<Typography variant="h1">Unlock</Typography>
-					<Typography color="textSecondary" sx={{ mt: 0.5 }}>{clinicName ? `The records of ${clinicName} are locked.` : 'The records are locked.'}</Typography>
+					<Typography color="textSecondary" sx={{ mt: 0.5 }}>
+						{clinicName ? `The records of ${clinicName} are locked.` : 'The records are locked.'}
+					</Typography>
 				</Box>
-				{byKey && <Field label="Recovery key" value={recoveryKey} set={setRecoveryKey} focus hint="As it stands on the paper." />}
-				<Field key={String(byKey)} label={byKey ? 'New passphrase' : 'Passphrase'} type="password" autoComplete={byKey ? 'new-password' : 'current-password'} value={passphrase} set={setPassphrase} focus={!byKey} hint={byKey ? `${leastPassphrase} characters or more; it takes the place of the old one.` : undefined} />
+				{byKey && (
+					<Field
+						label="Recovery key"
+						value={recoveryKey}
+						set={setRecoveryKey}
+						focus
+						hint="As it stands on the paper."
+					/>
+				)}
+				<Field
+					key={String(byKey)}
+					label={byKey ? 'New passphrase' : 'Passphrase'}
+					type="password"
+					autoComplete={byKey ? 'new-password' : 'current-password'}
+					value={passphrase}
+					set={setPassphrase}
+					focus={!byKey}
+					hint={
+						byKey
+							? `${leastPassphrase} characters or more; it takes the place of the old one.`
+							: undefined
+					}
+				/>
 				<Trouble says={says} />
-				<Button type="submit" variant="contained" size="large" disabled={busy}>Unlock</Button>
-				<Button onClick={() => { setByKey(!byKey); setPassphrase(''); setSays('') }}>{byKey ? 'Use the passphrase' : 'Use the recovery key'}</Button>
+				<Button type="submit" variant="contained" size="large" disabled={busy}>
+					Unlock
+				</Button>
+				<Button
+					onClick={() => {
+						setByKey(!byKey)
+						setPassphrase('')
+						setSays('')
+					}}
+				>
+					{byKey ? 'Use the passphrase' : 'Use the recovery key'}
+				</Button>
 			</Stack>
 		</Paper>
 	)

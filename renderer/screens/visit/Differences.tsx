@@ -4,18 +4,40 @@ import type { Difference } from '../../../shared/records/amendment.ts'
 import { Rows } from '../records/parts.tsx'
 import { toldDifferences } from '../../../shared/records/told.ts'
 
-export function Differences({ label, differences, none }: { label: string; differences: readonly Difference[]; none: string }) {
+export function Differences({
+	label,
+	differences,
+	none,
+}: {
+	label: string
+	differences: readonly Difference[]
+	none: string
+}) {
 	const told = toldDifferences(differences)
 	const own = told.filter((one) => one.part !== 'result')
 	const results = told.filter((one) => one.part === 'result')
-	const table = (rows: typeof told, name: string) => <Rows label={name} heads={['Field', 'Before', 'After']} empty={none} rows={rows.map((one) => ({ key: one.key, cells: [one.title, one.before, one.after] }))} />
+	const table = (rows: typeof told, name: string) => (
+		<Rows
+			label={name}
+			heads={['Field', 'Before', 'After']}
+			empty={none}
+			rows={rows.map((one) => ({ key: one.key, cells: [one.title, one.before, one.after] }))}
+		/>
+	)
 	return (
 		<Stack spacing={1}>
 			{table(own, label)}
 			{results.length > 0 && (
 				<Box component="details">
-					<Box component="summary" sx={{ minHeight: 44, py: 1.25, cursor: 'pointer', fontWeight: 600 }}>What follows from them in the findings ({results.length})</Box>
-					<Typography variant="body2" color="textSecondary" sx={{ mb: 1 }}>Worked out by the engine from the entries of each version.</Typography>
+					<Box
+						component="summary"
+						sx={{ minHeight: 44, py: 1.25, cursor: 'pointer', fontWeight: 600 }}
+					>
+						What follows from them in the findings ({results.length})
+					</Box>
+					<Typography variant="body2" color="textSecondary" sx={{ mb: 1 }}>
+						Worked out by the engine from the entries of each version.
+					</Typography>
 					{table(results, `${label}, results`)}
 				</Box>
 			)}

@@ -5,12 +5,35 @@ import { choiceWords } from '../../../shared/decisions.ts'
 import { isLeaf, metaOf, sideOf, titleOf, valueWords } from '../../../shared/records/told.ts'
 
 type Loose = Record<string, unknown>
-export interface Row { key: string; title: string; /** one value, or left and right */ values: readonly string[] }
-export interface Group { title: string; rows: readonly Row[]; sided: boolean }
-const groups: Record<string, string> = { player: 'Player', play: 'Play', body: 'Body', feet: 'Feet', ankles: 'Ankles', posture: 'Posture', conditions: 'Conditions', screening: 'Flags', footwear: 'Pairs', season: 'Season', notMeasured: 'Not measured', notes: 'Clinical notes' }
+export interface Row {
+	key: string
+	title: string /** one value, or left and right */
+	values: readonly string[]
+}
+export interface Group {
+	title: string
+	rows: readonly Row[]
+	sided: boolean
+}
+const groups: Record<string, string> = {
+	player: 'Player',
+	play: 'Play',
+	body: 'Body',
+	feet: 'Feet',
+	ankles: 'Ankles',
+	posture: 'Posture',
+	conditions: 'Conditions',
+	screening: 'Flags',
+	footwear: 'Pairs',
+	season: 'Season',
+	notMeasured: 'Not measured',
+	notes: 'Clinical notes',
+}
 function leaves(value: unknown, path: string): { path: string; value: unknown }[] {
 	if (value === undefined || (Array.isArray(value) && value.length === 0)) return []
-	return isLeaf(value) ? [{ path, value }] : Object.entries(value as Loose).flatMap(([key, one]) => leaves(one, `${path}.${key}`))
+	return isLeaf(value)
+		? [{ path, value }]
+		: Object.entries(value as Loose).flatMap(([key, one]) => leaves(one, `${path}.${key}`))
 }
 /** All fields of the visit that hold something, in the order of the form; left and right beside each other. */
 export function groupsOf(visit: SignedVisit['visit']): Group[] {
@@ -24,24 +47,47 @@ export function groupsOf(visit: SignedVisit['visit']): Group[] {
 			const bare = path.replace(/(^|\.)(left|right)(?=\.|$)/, '$1')
 			const words = valueWords(value, metaOf(path)?.unit === 'count' ? '' : metaOf(path)?.unit)
 			// the reasons for what was not measured stand by the path of their field
-			const name = key === 'notMeasured' ? `${titleOf(path.slice('notMeasured.'.length))}${side ? `, ${side}` : ''}` : titleOf(path)
+			const name =
+				key === 'notMeasured'
+					? `${titleOf(path.slice('notMeasured.'.length))}${side ? `, ${side}` : ''}`
+					: titleOf(path)
 			const known = key === 'notMeasured' ? undefined : rows.get(bare)
 			const values = known?.values ?? (sided && side && key !== 'notMeasured' ? ['', ''] : [''])
 			values[values.length === 2 && side === 'right' ? 1 : 0] = words
 			rows.set(key === 'notMeasured' ? path : bare, { key: path, title: name, values })
 		}
-		return [{ title, rows: [...rows.values()], sided: [...rows.values()].some((one) => one.values.length === 2) }]
+		return [
+			{
+				title,
+				rows: [...rows.values()],
+				sided: [...rows.values()].some((one) => one.values.length === 2),
+			},
+		]
 	})
 }
 /** The frozen assessment, as the engine of its time wrote it. */
 export const assessmentOf = ({ assessment }: SignedVisit): Assessment => assessment as Assessment
 /** What was decided about each finding, in the words that stand. */
-export function decisionRows(signed: SignedVisit): { key: string; says: string; choice: string; why: string }[] {
+export function decisionRows(
+	signed: SignedVisit,
+): { key: string; says: string; choice: string; why: string }[] {
 	const words = new Map(assessmentOf(signed).findings.map((one) => [one.id, one.says]))
-	return signed.decisions.lines.map((one) => ({ key: one.findingId, says: one.says?.trim() || words.get(one.findingId) || titleOf(one.findingId), choice: choiceWords[one.choice], why: one.why ?? '' }))
+	return signed.decisions.lines.map((one) => ({
+		key: one.findingId,
+		says: one.says?.trim() || words.get(one.findingId) || titleOf(one.findingId),
+		choice: choiceWords[one.choice],
+		why: one.why ?? '',
+	}))
 }
 /** The decisions that are no lines, as rows. */
 export function otherDecisions({ decisions }: SignedVisit): Row[] {
 	const { lines: _, ...rest } = decisions
-	return leaves(rest, 'decisions').map(({ path, value }) => { const side = sideOf(path); return { key: path, title: `${titleOf(path.slice('decisions.'.length))}${side ? `, ${side}` : ''}`, values: [valueWords(value)] } })
+	return leaves(rest, 'decisions').map(({ path, value }) => {
+		const side = sideOf(path)
+		return {
+			key: path,
+			title: `${titleOf(path.slice('decisions.'.length))}${side ? `, ${side}` : ''}`,
+			values: [valueWords(value)],
+		}
+	})
 }

@@ -14,12 +14,12 @@ export const order = ['natural-soft', 'natural-firm', 'natural-hard', 'hybrid', 
 export type Line = readonly [Cost, Cost, Cost, Cost, Cost, Cost, Cost, Cost, Cost]
 export const lines: Record<Sole, Line> = {
 	// order:               soft firm hard hybrid 3Gdry 3Gwet sand hall road
-	'soft-ground':       [0, 2, x, 2, x, x, x, x, x],
-	'firm-ground':       [1, 0, 1, 0, 2, 2, 3, x, x],
+	'soft-ground': [0, 2, x, 2, x, x, x, x, x],
+	'firm-ground': [1, 0, 1, 0, 2, 2, 3, x, x],
 	'artificial-ground': [2, 0.5, 0.5, 0.5, 0, 0, 1, x, x],
-	turf:                [x, 1.5, 0.5, 1.5, 0.5, 1.5, 0, 1, 0.5],
-	indoor:              [x, x, x, x, x, x, 1, 0, 1],
-	trail:               [2, 1.5, 1, 1.5, 2, 2.5, 1.5, x, 0.5],
-	road:                [x, x, x, x, x, x, x, 1, 0],
+	turf: [x, 1.5, 0.5, 1.5, 0.5, 1.5, 0, 1, 0.5],
+	indoor: [x, x, x, x, x, x, 1, 0, 1],
+	trail: [2, 1.5, 1, 1.5, 2, 2.5, 1.5, x, 0.5],
+	road: [x, x, x, x, x, x, x, 1, 0],
 }
 export const suitabilityBasis: Basis = { rule: 'sole on surface', source: 'common practice, no source (seed table of outsole classes and surfaces); the trail row is an own choice', strength: 'practice' }

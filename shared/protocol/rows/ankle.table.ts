@@ -1,6 +1,9 @@
 import { row } from '../row.ts'
 
-const all = 'all players', memory = 'geometry of the lunge', cp = 'common practice, no source', powden = 'systematic review, Powden 2015 Man Ther 20:524'
+const all = 'all players',
+	memory = 'geometry of the lunge',
+	cp = 'common practice, no source',
+	powden = 'systematic review, Powden 2015 Man Ther 20:524'
 export const ankleRows = {
 	'ankle.restrictedDeg': row(36.5, 'deg, knee bent, weight-bearing; below is restricted', 'junior basketball, n 75 (not football)', 'Backman and Danielson 2011 AJSM 39:2626', 'cohort', 'read'),
 	'ankle.restrictedCm': row(9, 'cm, toe to wall; below is restricted', all, 'practice pages, which disagree (8 to 10 cm)', 'practice', 'common practice'),

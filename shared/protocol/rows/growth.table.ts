@@ -7,7 +7,9 @@ const monasterio = 'Monasterio et al., J Sci Med Sport 2021;24(3):218-223 (windo
 const salter = 'Salter et al. 2021, Int J Sports Sci Coach, doi 10.1177/17479541211020418'
 const khamis = 'Khamis and Roche, Pediatrics 1994;94(4):504-507, erratum 1995;95(3):457'
 const cheng = 'Cheng 1997, 2829 Hong Kong children, weight-bearing, read linearly'
-const boys = 'boys', girls = 'girls', minors = 'players under 18'
+const boys = 'boys',
+	girls = 'girls',
+	minors = 'players under 18'
 
 export const growthRows = {
 	'growth.adultFromYears': row(18, 'years', 'all players', 'end of the growth check', 'practice', 'choice'),

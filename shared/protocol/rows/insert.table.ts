@@ -1,7 +1,10 @@
 import { row } from '../row.ts'
 
-const all = 'all players', cp = 'common practice, no source', shell = 'published protocol of McCormick, Bonanno and Landorf (2013, year from memory)'
-const boot = 'football boots', skive = 'Bonanno 2012, J Foot Ankle Res 5:20 (2 mm no change, 4 mm +15 %, 6 mm +29 % medial heel pressure)'
+const all = 'all players',
+	cp = 'common practice, no source',
+	shell = 'published protocol of McCormick, Bonanno and Landorf (2013, year from memory)'
+const boot = 'football boots',
+	skive = 'Bonanno 2012, J Foot Ankle Res 5:20 (2 mm no change, 4 mm +15 %, 6 mm +29 % medial heel pressure)'
 export const insertRows = {
 	'insert.shellMassKg': row(75, 'kg', 'adults', shell, 'expert', 'read'),
 	'insert.shellPronatedLightMm': row(4, 'mm polypropylene, FPI above 0, under 75 kg', 'adults', shell, 'expert', 'read'),

@@ -1,7 +1,10 @@
 import { row } from '../row.ts'
 
-const raw = 'raw banding, Redmond 2006/2008', trial = 'trial banding, Rabusin 2021 BJSM 55:486', mtp = 'JAPMA 2002;92:269 (65 deg); secondary source for 50 deg'
-const rises = 'Hébert-Losier 2017 Physiotherapy 103:446', all = 'all players'
+const raw = 'raw banding, Redmond 2006/2008',
+	trial = 'trial banding, Rabusin 2021 BJSM 55:486',
+	mtp = 'JAPMA 2002;92:269 (65 deg); secondary source for 50 deg'
+const rises = 'Hébert-Losier 2017 Physiotherapy 103:446',
+	all = 'all players'
 export const postureRows = {
 	'posture.rawHighlySupinatedMax': row(-5, 'FPI', all, raw, 'cross-sectional', 'from memory'),
 	'posture.rawSupinatedMax': row(-1, 'FPI', all, raw, 'cross-sectional', 'read'),
@@ -20,12 +23,18 @@ export const postureRows = {
 	'posture.firstRayExcessMm': row(8, 'mm of upward movement, with symptoms; above', all, 'Glasoe 2022, doi 10.1177/19386400221093864', 'expert', 'read'),
 	'posture.riseGapPercent': row(10, '% between sides', all, 'common practice, no source', 'practice', 'common practice'),
 	'posture.riseNormFromYears': row(20, 'years', 'adults', rises, 'cross-sectional', 'read'),
-	'posture.riseMen20': row(37, 'rises', 'men 20-29', rises, 'cross-sectional', 'read-secondary'), 'posture.riseMen30': row(32, 'rises', 'men 30-39', rises, 'cross-sectional', 'read-secondary'),
-	'posture.riseMen40': row(28, 'rises', 'men 40-49', rises, 'cross-sectional', 'read-secondary'), 'posture.riseMen50': row(23, 'rises', 'men 50-59', rises, 'cross-sectional', 'read-secondary'),
-	'posture.riseMen60': row(19, 'rises', 'men 60-69', rises, 'cross-sectional', 'read-secondary'), 'posture.riseMen70': row(14, 'rises', 'men 70-79', rises, 'cross-sectional', 'read-secondary'),
-	'posture.riseWomen20': row(30, 'rises', 'women 20-29', rises, 'cross-sectional', 'read-secondary'), 'posture.riseWomen30': row(27, 'rises', 'women 30-39', rises, 'cross-sectional', 'read-secondary'),
-	'posture.riseWomen40': row(24, 'rises', 'women 40-49', rises, 'cross-sectional', 'read-secondary'), 'posture.riseWomen50': row(21, 'rises', 'women 50-59', rises, 'cross-sectional', 'read-secondary'),
-	'posture.riseWomen60': row(19, 'rises', 'women 60-69', rises, 'cross-sectional', 'read-secondary'), 'posture.riseWomen70': row(16, 'rises', 'women 70-79', rises, 'cross-sectional', 'read-secondary'),
+	'posture.riseMen20': row(37, 'rises', 'men 20-29', rises, 'cross-sectional', 'read-secondary'),
+	'posture.riseMen30': row(32, 'rises', 'men 30-39', rises, 'cross-sectional', 'read-secondary'),
+	'posture.riseMen40': row(28, 'rises', 'men 40-49', rises, 'cross-sectional', 'read-secondary'),
+	'posture.riseMen50': row(23, 'rises', 'men 50-59', rises, 'cross-sectional', 'read-secondary'),
+	'posture.riseMen60': row(19, 'rises', 'men 60-69', rises, 'cross-sectional', 'read-secondary'),
+	'posture.riseMen70': row(14, 'rises', 'men 70-79', rises, 'cross-sectional', 'read-secondary'),
+	'posture.riseWomen20': row(30, 'rises', 'women 20-29', rises, 'cross-sectional', 'read-secondary'),
+	'posture.riseWomen30': row(27, 'rises', 'women 30-39', rises, 'cross-sectional', 'read-secondary'),
+	'posture.riseWomen40': row(24, 'rises', 'women 40-49', rises, 'cross-sectional', 'read-secondary'),
+	'posture.riseWomen50': row(21, 'rises', 'women 50-59', rises, 'cross-sectional', 'read-secondary'),
+	'posture.riseWomen60': row(19, 'rises', 'women 60-69', rises, 'cross-sectional', 'read-secondary'),
+	'posture.riseWomen70': row(16, 'rises', 'women 70-79', rises, 'cross-sectional', 'read-secondary'),
 	'posture.riseChange': row(6.5, 'rises; a larger change is beyond error', 'adults', 'day-to-day 95 % limits -6.2 to +6.5 (right), -6.1 to +6.2 (left), Hébert-Losier 2017 Physiotherapy 103:446', 'cross-sectional', 'read'),
 	'posture.ipjIntercept': row(27.17, 'deg', all, 'Munuera, interphalangeal against first MTP dorsiflexion (rho -0.766)', 'cross-sectional', 'read'),
 	'posture.ipjSlope': row(-0.381, 'deg/deg of first MTP', all, 'Munuera, interphalangeal against first MTP dorsiflexion (rho -0.766)', 'cross-sectional', 'read'),

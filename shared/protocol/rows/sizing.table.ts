@@ -7,7 +7,8 @@ const bands = 'own choice, no source (football boot 5 to 10 mm quoted from Healy
 const trainers = 'own choice, no source (10 to 13 mm, orthopaedic-society shoe advice, from memory; 15 mm inside, encyclopedia pages)'
 const youthTrainers = 'own choice from 12 mm toe allowance and up to 5 mm growth (children; quoted from the Austrian childrens-shoe group on a secondary page)'
 const real = 'own choice above the limit of one reading, 3.68 mm (2.4565 x mean absolute difference 1.50 mm, Lee 2014 J Foot Ankle Res)'
-const men = 'adult men', women = 'adult women'
+const men = 'adult men',
+	women = 'adult women'
 
 export const sizingRows = {
 	'sizing.adultFromYears': row(18, 'years', 'all players', 'common practice, no source', 'practice', 'common practice'),
