@@ -1,4 +1,7 @@
-/** The composition root: opens the store, builds the services, dispatches contract calls (role, validate, service, audit). */
+/**
+ * The composition root: opens the store, builds the services, dispatches contract calls (role,
+ * validate, service, audit).
+ */
 import type { Clinic } from '../shared/clinic.ts'
 import { defaultLook } from '../shared/look-choices.ts'
 import { engineVersion } from '../shared/assess.ts'
@@ -119,7 +122,10 @@ interface Seen {
 	player?: (input: never) => string
 	of?: (input: never) => string
 }
-/** What is read, by whom it is about; changes stand in the trail with the record they write. Searching logs the query without results. */
+/**
+ * What is read, by whom it is about; changes stand in the trail with the record they write.
+ * Searching logs the query without results.
+ */
 const seen: Partial<Record<CallName, Seen>> = {
 	'players.search': { does: 'search', of: (input: { query: string }) => `query:${input.query}` },
 	'players.open': { does: 'read', player: (input: { playerId: string }) => input.playerId },
@@ -363,7 +369,10 @@ export function createApp(options: AppOptions): App {
 	const roleNow = (): Role => (store.isOpen && state.person ? state.person.role : 'nobody')
 	function refusedFor(role: Role, name: CallName): string {
 		if (role === 'nobody') return 'The records are locked. Unlock them first.'
-		return `This is for ${contract[name].who.filter((one) => one !== 'nobody').join(' or ')}. You work as ${role}: ask them, or switch the person.`
+		return (
+			`This is for ${contract[name].who.filter((one) => one !== 'nobody').join(' or ')}. ` +
+			`You work as ${role}: ask them, or switch the person.`
+		)
 	}
 
 	async function call(name: string, input: unknown): Promise<Answer<unknown>> {
@@ -412,7 +421,8 @@ export function createApp(options: AppOptions): App {
 						return {
 							ok: false,
 							message:
-								'This record is damaged and cannot be read. All other records are unaffected; restore it from a backup.',
+								'This record is damaged and cannot be read. All other records are unaffected; ' +
+								'restore it from a backup.',
 						}
 					const fault = error instanceof Error ? error : new Error('unknown')
 					options.note?.(`${name}: ${fault.name} ${(fault as NodeJS.ErrnoException).code ?? ''}`)
@@ -448,8 +458,17 @@ function faultWords(sqlite: string): string {
 	if (/full/.test(sqlite))
 		return 'The disk is full. Your entries are still on this screen: free some space and try again.'
 	if (/readonly|read-only/.test(sqlite))
-		return 'The data folder cannot be written to. Your entries are still on this screen: make the folder writable and try again.'
+		return (
+			'The data folder cannot be written to. Your entries are still on this screen: make ' +
+			'the folder writable and try again.'
+		)
 	if (/malformed|not a database/.test(sqlite))
-		return 'Part of the records file is damaged. Nothing was changed. Restore the newest backup: open Backups, or start Lastwright anew and follow what it says.'
-	return 'Lastwright could not finish this. Nothing that was saved is lost. Try again; if it stays, start Lastwright anew.'
+		return (
+			'Part of the records file is damaged. Nothing was changed. Restore the newest ' +
+			'backup: open Backups, or start Lastwright anew and follow what it says.'
+		)
+	return (
+		'Lastwright could not finish this. Nothing that was saved is lost. Try again; if it ' +
+		'stays, start Lastwright anew.'
+	)
 }

@@ -16,12 +16,18 @@ const demoSchema = z.strictObject({
 	players: z.array(z.strictObject({ player: playerSchema, visits: z.array(visitSchema) })),
 })
 
-/** The demo's clinician accepts every caution and stop as it stands; a real one decides line by line. */
+/**
+ * The demo's clinician accepts every caution and stop as it stands; a real one decides line by
+ * line.
+ */
 export const acceptedLines = ({ findings }: Assessment): Decision[] =>
 	findings
 		.filter((one) => !quiet(one))
 		.map(({ id, says }) => ({ findingId: id, choice: 'accept', about: says }))
-/** Goes through the same calls as the screens. Visits but the last are signed; the last stays an open draft. @throws Error naming the call that refused */
+/**
+ * Goes through the same calls as the screens. Visits but the last are signed; the last stays an
+ * open draft. @throws Error naming the call that refused
+ */
 export async function seedDemo(app: App): Promise<void> {
 	const { clinic, players } = demoSchema.parse(
 		JSON.parse(readFileSync(new URL('../assets/demo/demo.json', import.meta.url), 'utf8')),
@@ -30,7 +36,8 @@ export async function seedDemo(app: App): Promise<void> {
 		const answer = await app.call(name, input)
 		if (!answer.ok)
 			throw new Error(
-				`demo: ${name} refused: ${answer.message} ${(answer.problems ?? []).map((one) => `${one.path}: ${one.message}`).join('; ')}`,
+				`demo: ${name} refused: ${answer.message} ` +
+					`${(answer.problems ?? []).map((one) => `${one.path}: ${one.message}`).join('; ')}`,
 			)
 		return answer.value as Record<string, unknown>
 	}

@@ -23,7 +23,10 @@ async function overHttp(name: string, input: unknown): Promise<Answer<unknown>> 
 	})
 	return (await reply.json()) as Answer<unknown>
 }
-/** Makes one call of the contract. @throws HostRefusal with the host's words, or where it cannot be reached. */
+/**
+ * Makes one call of the contract. @throws HostRefusal with the host's words, or where it cannot be
+ * reached.
+ */
 export async function call<N extends CallName>(name: N, input: InputOf<N>): Promise<OutputOf<N>> {
 	let answer: Answer<unknown>
 	try {

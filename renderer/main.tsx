@@ -73,7 +73,10 @@ const opening = (what: string, screen: ReactNode) => (
 		{screen}
 	</Suspense>
 )
-/** Puts focus on the page's h1 as soon as it stands, unless a field of the page took it or the person moved on. */
+/**
+ * Puts focus on the page's h1 as soon as it stands, unless a field of the page took it or the
+ * person moved on.
+ */
 function focusHeading(): () => void {
 	const main = document.getElementById('main')
 	const before = document.activeElement

@@ -1,4 +1,7 @@
-/** The look: deep teal ink on warm paper; targets of 44 px, focus always visible, light and dark by the system's wish. */
+/**
+ * The look: deep teal ink on warm paper; targets of 44 px, focus always visible, light and dark by
+ * the system's wish.
+ */
 import { createTheme } from '@mui/material/styles'
 
 const target = { minHeight: 44 }
@@ -119,7 +122,8 @@ export const theme = createTheme({
 					'&.Mui-focused': ring,
 					'&.Mui-error .MuiOutlinedInput-notchedOutline': { borderWidth: 2 },
 				},
-				// the edge of a field is seen at arm's length: 3 to 1 against the paper (WCAG 2.2, 1.4.11, from memory)
+				// the edge of a field is seen at arm's length: 3 to 1 against the paper (WCAG 2.2, 1.4.11,
+				// from memory)
 				notchedOutline: {
 					top: 0,
 					borderColor: 'var(--mui-palette-text-secondary)',
@@ -132,7 +136,8 @@ export const theme = createTheme({
 				},
 			},
 		},
-		// the label stands above its field: at no letter size does it cross the value, and the focus ring never crosses it
+		// the label stands above its field: at no letter size does it cross the value, and the focus
+		// ring never crosses it
 		MuiInputLabel: {
 			defaultProps: { shrink: true },
 			styleOverrides: {
@@ -177,7 +182,8 @@ export const theme = createTheme({
 				'h1[tabindex="-1"]:focus-visible, h2[tabindex="-1"]:focus-visible, main:focus-visible': {
 					outline: 'none',
 				},
-				// while a screen opens, what will stand below it is not shown, so that nothing moves under the eye
+				// while a screen opens, what will stand below it is not shown, so that nothing moves under
+				// the eye
 				'main:has(> p[role=status]) ~ footer, main > p[role=status] ~ nav': {
 					visibility: 'hidden',
 				},

@@ -1,4 +1,7 @@
-/** The spine: (visit, earlier visits, protocol, shelf) -> Assessment. The only place where rooms meet. */
+/**
+ * The spine: (visit, earlier visits, protocol, shelf) -> Assessment. The only place where rooms
+ * meet.
+ */
 import { ankle } from './ankle/ankle.ts'
 import type { Assessment } from './assessment.ts'
 import { digestOf } from './canonical.ts'
@@ -34,7 +37,8 @@ export function protocolIdentity(file: ProtocolFile): {
 
 /**
  * The whole assessment of a visit.
- * @param visit a parsed visit (parseVisit); @param earlier the same player's earlier visits, any order
+ * @param visit a parsed visit (parseVisit); @param earlier the same player's earlier visits, any
+ * order
  * @param shelf the clinic's catalogue (parseShelf); without it no model is ranked
  * @returns the Assessment; what cannot be computed is absent, and a finding or `missing` says why
  */
@@ -56,7 +60,8 @@ export function assess(
 		screening: screening(visit, protocol),
 		loading: loading(visit, protocol),
 	}
-	// The shelf is matched with the insert proposed inside; the insert is then checked against the room in the first model that passes.
+	// The shelf is matched with the insert proposed inside; the insert is then checked against the
+	// room in the first model that passes.
 	const volume = insertVolume(insert(visit, rooms, protocol))
 	const shoes = withShelf(footwear(visit, rooms, protocol), visit, rooms, shelf, protocol, volume)
 	const room = roomInFirst(shoes, shelf, volume)

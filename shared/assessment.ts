@@ -1,4 +1,6 @@
-/** Assessment file, version 1: what assess() returns. A number that cannot be computed is absent. */
+/**
+ * Assessment file, version 1: what assess() returns. A number that cannot be computed is absent.
+ */
 import type { Because, Basis, Finding, Working } from './finding.ts'
 import type { Feature } from './visit/terms.ts'
 
@@ -12,7 +14,10 @@ export interface SizeLabel {
 	fitting: number
 	scale: 'child' | 'adult' | 'youth'
 }
-/** A change since the last visit that has the measure; real only from the published smallest real change. */
+/**
+ * A change since the last visit that has the measure; real only from the published smallest real
+ * change.
+ */
 export interface Change {
 	since: string
 	was: number
@@ -68,7 +73,10 @@ export interface SizingResult {
 	nextSize?: { system: 'uk'; label: number; scale: 'child' | 'adult'; probability: number }
 	/** Letters of the wider foot at the length to fit, adults only. */
 	fitting?: { jis?: string; us?: string }
-	/** Toe room and inside length to look for in trainers; `toeRoomMm` and `insideLengthMm` above are for boots. */
+	/**
+	 * Toe room and inside length to look for in trainers; `toeRoomMm` and `insideLengthMm` above are
+	 * for boots.
+	 */
 	trainers?: { toeRoomMm: Span; insideLengthMm: Span }
 	changes: Changes<'lengthMm' | 'widthMm' | 'girthMm'>
 	findings: Finding[]
@@ -95,7 +103,10 @@ export interface AnkleResult {
 	findings: Finding[]
 	workings: Working[]
 }
-/** What going from one pair to another asks of the ankle; `changeDeg` is never negative: `to` is the pair that asks more. */
+/**
+ * What going from one pair to another asks of the ankle; `changeDeg` is never negative: `to` is the
+ * pair that asks more.
+ */
 export interface PairPitch {
 	from: string
 	to: string
@@ -145,7 +156,10 @@ export interface Centile {
 	z: number
 	percentile: number
 }
-/** The method that the growth stage rests on: the same one at every visit of a player where that can be. */
+/**
+ * The method that the growth stage rests on: the same one at every visit of a player where that can
+ * be.
+ */
 export type StageMethod = 'percentAdultStature' | 'mirwald' | 'moore'
 export interface Range {
 	low: number
@@ -206,7 +220,10 @@ export interface ScreeningResult {
 	ottawa: Partial<PerSide<{ ankle: OttawaState; foot: OttawaState }>>
 	wells?: { score?: number; band: 'likely' | 'unlikely' | 'not-applicable' }
 	diabeticFoot?: Partial<PerSide<DiabeticRisk>>
-	/** Limbs whose insert and rotation output stop until what was done is recorded (decisions.screeningDone), and the items that stop each. */
+	/**
+	 * Limbs whose insert and rotation output stop until what was done is recorded
+	 * (decisions.screeningDone), and the items that stop each.
+	 */
 	blockedSides: ('left' | 'right')[]
 	blockedBy: PerSide<string[]>
 	findings: Finding[]
@@ -227,7 +244,10 @@ export interface MatchReason {
 	basis: Basis
 }
 export type JointName = 'first metatarsal head' | 'fifth metatarsal head' | 'heel centre'
-/** Distance from a joint to the nearest stud of a sole, mm; every stud's distance is in `eachMm`, in the order of the model's studs. */
+/**
+ * Distance from a joint to the nearest stud of a sole, mm; every stud's distance is in `eachMm`, in
+ * the order of the model's studs.
+ */
 export interface StudDistance {
 	joint: JointName
 	nearestMm: number
@@ -280,7 +300,10 @@ export interface CurrentPair {
 	verdict: 'keep' | 'change' | 'replace' | 'unknown'
 	says: string
 	reasons?: string[]
-	/** The date from which the toe room is expected below the limit, and the span of the forecast's band. */
+	/**
+	 * The date from which the toe room is expected below the limit, and the span of the forecast's
+	 * band.
+	 */
 	replaceBy?: string
 	replaceBetween?: { from: string; to?: string }
 }
@@ -300,7 +323,10 @@ export interface TaskForce {
 	highN: number
 	basis: Basis
 }
-/** One week of session load (effort 0 to 10 times minutes). Monotony is mean over sample standard deviation; strain is sum times monotony. */
+/**
+ * One week of session load (effort 0 to 10 times minutes). Monotony is mean over sample standard
+ * deviation; strain is sum times monotony.
+ */
 export interface LoadWeek {
 	from: string
 	sum: number
@@ -322,7 +348,10 @@ export interface LoadingResult {
 	organisedToFreeRatio?: number
 	findings: Finding[]
 }
-/** One element of an insert: what, how much, within what, why. Ids stand in shared/insert/elements.ts. */
+/**
+ * One element of an insert: what, how much, within what, why. Ids stand in
+ * shared/insert/elements.ts.
+ */
 export interface InsertElement {
 	element: string
 	value?: number
@@ -336,7 +365,10 @@ export interface InsertElement {
 	cautions: string[]
 }
 export interface InsertSide {
-	/** proposed: elements stand; not-needed: no symptom or finding calls for one; stopped: see stoppedBy */
+	/**
+	 * proposed: elements stand; not-needed: no symptom or finding calls for one; stopped: see
+	 * stoppedBy
+	 */
 	state: 'proposed' | 'not-needed' | 'stopped'
 	stoppedBy: { id: string; says: string }[]
 	elements: InsertElement[]

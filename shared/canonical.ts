@@ -1,8 +1,14 @@
-/** One text for one value: keys sorted, no spaces, so that a digest means the content and not its order. */
+/**
+ * One text for one value: keys sorted, no spaces, so that a digest means the content and not its
+ * order.
+ */
 import { sha256 } from '@noble/hashes/sha2.js'
 import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js'
 
-/** Canonical JSON. Keys with undefined are left out. @throws TypeError on a number that JSON cannot carry. */
+/**
+ * Canonical JSON. Keys with undefined are left out. @throws TypeError on a number that JSON cannot
+ * carry.
+ */
 export function canonicalJson(value: unknown): string {
 	if (value === null || typeof value === 'boolean' || typeof value === 'string')
 		return JSON.stringify(value)

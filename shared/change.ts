@@ -1,4 +1,7 @@
-/** Change of a measure since the last visit that has it: called real only from the published smallest real change. */
+/**
+ * Change of a measure since the last visit that has it: called real only from the published
+ * smallest real change.
+ */
 import type { Change } from './assessment.ts'
 import type { Protocol, ThresholdKey } from './protocol/protocol.ts'
 import { dayInWords } from './visit/age.ts'
@@ -10,12 +13,17 @@ export function examinersOf(a: Visit, b: Visit): Change['examiners'] {
 	const [one, other] = [a, b].map((visit) => visit.feet?.examiner?.trim().toLowerCase())
 	return !one || !other ? 'unknown' : one === other ? 'same' : 'different'
 }
-/** The stance of the foot measures; standing is the protocol, so it stands where none was recorded. */
+/**
+ * The stance of the foot measures; standing is the protocol, so it stands where none was recorded.
+ */
 export const stanceOf = (visit: Visit): 'standing' | 'seated' => visit.feet?.stance ?? 'standing'
 
 /** Either the threshold that a change must reach, or why the two visits cannot be compared. */
 export type Limit = { key: ThresholdKey } | { why: string }
-/** The change of one measure since the latest earlier visit that has it; undefined where there is none. `unit` is the unit of the measure. */
+/**
+ * The change of one measure since the latest earlier visit that has it; undefined where there is
+ * none. `unit` is the unit of the measure.
+ */
 export function changeSince(
 	visit: Visit,
 	earlier: readonly Visit[],
@@ -62,11 +70,14 @@ export function changeLines({
 	verdict,
 	why,
 }: Change): string[] {
-	const sum = `${rounded(now, 2)} now - ${rounded(was, 2)} on ${dayInWords(since)} = ${rounded(change, 2)} ${unit}`
+	const sum =
+		`${rounded(now, 2)} now - ${rounded(was, 2)} on ${dayInWords(since)} = ` +
+		`${rounded(change, 2)} ${unit}`
 	return [
 		sum,
 		verdict === 'cannot-compare'
 			? `Cannot be compared: ${why}`
-			: `Smallest real change ${smallestReal} ${unit} (${examinerWords[examiners]}): ${verdict === 'real' ? 'a real change' : 'within error'}`,
+			: `Smallest real change ${smallestReal} ${unit} (${examinerWords[examiners]}): ` +
+				`${verdict === 'real' ? 'a real change' : 'within error'}`,
 	]
 }

@@ -28,7 +28,10 @@ export const clinicSchema = z.strictObject({
 		.optional(),
 	/** The paper of every document; A4 where absent. */
 	paper: z.enum(['A4', 'Letter']).optional().meta({ title: 'Paper' }),
-	/** The clinic's own words for sentences of the documents, by key of the catalogue; the placeholders must stay. */
+	/**
+	 * The clinic's own words for sentences of the documents, by key of the catalogue; the
+	 * placeholders must stay.
+	 */
 	texts: z
 		.record(z.string(), z.string().max(600))
 		.superRefine((own, context) => {

@@ -48,7 +48,10 @@ export const signedVisitSchema = z.strictObject({
 	visitId: id,
 	playerId: id,
 	signedAt: z.string(),
-	/** The day of signing on the clinic's calendar; absent in records of the first version of the program. */
+	/**
+	 * The day of signing on the clinic's calendar; absent in records of the first version of the
+	 * program.
+	 */
 	signedOn: z.iso.date().optional(),
 	signedBy: z.strictObject({ name: z.string(), registration: z.string() }),
 	visit: visitSchema,
@@ -221,7 +224,9 @@ export const contract = {
 	),
 	'session.setPin': call(z.strictObject({ passphrase: z.string().max(200), pin }), nothing, staff),
 	/** A move to a new PC: a backup becomes the records of a PC that has none. */
-	/** With a passphrase the file is a pack, which becomes a store of its own under that passphrase. */
+	/**
+	 * With a passphrase the file is a pack, which becomes a store of its own under that passphrase.
+	 */
 	'session.moveHere': call(
 		z.strictObject({ file: filePath, passphrase: z.string().max(200).optional() }),
 		z.strictObject({ records: z.number(), visits: z.number(), recoveryKey: z.string().optional() }),
@@ -315,7 +320,10 @@ export const contract = {
 		}),
 		clinicians,
 	),
-	/** All values the clinic sets; a key left out has the shipped value. `follows` is the version it was changed from. */
+	/**
+	 * All values the clinic sets; a key left out has the shipped value. `follows` is the version it
+	 * was changed from.
+	 */
 	'protocol.save': call(
 		z.strictObject({
 			values: thresholds,
@@ -382,7 +390,10 @@ export const contract = {
 	'drafts.preview': call(z.strictObject({ draftId: id }), pdf, treating),
 	'visits.sign': call(z.strictObject({ draftId: id }), z.strictObject({ visitId: id }), treating),
 	'visits.open': call(z.strictObject({ visitId: id }), signedVisitSchema, treating),
-	/** Opens a draft that becomes the next version when it is signed. The signed version stays as it is. */
+	/**
+	 * Opens a draft that becomes the next version when it is signed. The signed version stays as it
+	 * is.
+	 */
 	'visits.amend': call(
 		z.strictObject({ visitId: id, reason }),
 		z.strictObject({ draftId: id }),
@@ -407,7 +418,10 @@ export const contract = {
 		treating,
 	),
 	'visits.markInError': call(z.strictObject({ visitId: id, reason }), nothing, clinicians),
-	/** Words added afterwards, with their own author and time; a refused correction keeps the person's own statement. */
+	/**
+	 * Words added afterwards, with their own author and time; a refused correction keeps the person's
+	 * own statement.
+	 */
 	'visits.addNote': call(
 		z.strictObject({
 			visitId: id,
@@ -529,7 +543,10 @@ export const contract = {
 		pdf,
 		staff,
 	),
-	/** The latest report as one page for a screen reader, from the very description its pages were drawn from. */
+	/**
+	 * The latest report as one page for a screen reader, from the very description its pages were
+	 * drawn from.
+	 */
 	'reports.page': call(
 		z.strictObject({ visitId: id }),
 		z.strictObject({ html: z.string(), fileName: z.string() }),
@@ -541,13 +558,19 @@ export const contract = {
 		z.strictObject({ shelf: shelfSchema.optional(), savedAs: id.optional() }),
 		staff,
 	),
-	/** The whole shelf. `follows` is the record it was changed from: refused where another one was saved meanwhile. */
+	/**
+	 * The whole shelf. `follows` is the record it was changed from: refused where another one was
+	 * saved meanwhile.
+	 */
 	'shelf.save': call(
 		z.strictObject({ shelf: shelfSchema, follows: id.optional() }),
 		z.strictObject({ savedAs: id }),
 		desk,
 	),
-	/** Reads a table and changes nothing: the models that can be taken in, and each bad cell by line and column. */
+	/**
+	 * Reads a table and changes nothing: the models that can be taken in, and each bad cell by line
+	 * and column.
+	 */
 	'shelf.previewCsv': call(
 		z.strictObject({ text: z.string() }),
 		z.strictObject({
@@ -559,7 +582,10 @@ export const contract = {
 		}),
 		desk,
 	),
-	/** The season with its last plan. `blocked` says why no rotation may be given out; `from` is the first day that is not the past. */
+	/**
+	 * The season with its last plan. `blocked` says why no rotation may be given out; `from` is the
+	 * first day that is not the past.
+	 */
 	'season.open': call(
 		z.strictObject({ playerId: id }),
 		z.strictObject({
@@ -592,13 +618,19 @@ export const contract = {
 		}),
 		treating,
 	),
-	/** The whole season. `follows` is the record it was changed from: refused where another one was saved meanwhile. */
+	/**
+	 * The whole season. `follows` is the record it was changed from: refused where another one was
+	 * saved meanwhile.
+	 */
 	'season.save': call(
 		z.strictObject({ playerId: id, season: seasonSchema, follows: id.optional() }),
 		z.strictObject({ savedAs: id }),
 		treating,
 	),
-	/** Reads a fixture list and changes nothing. `answers` by the keys of the questions, and `source`, the name of the list. */
+	/**
+	 * Reads a fixture list and changes nothing. `answers` by the keys of the questions, and `source`,
+	 * the name of the list.
+	 */
 	'season.previewImport': call(
 		z.strictObject({
 			playerId: id,
@@ -609,7 +641,9 @@ export const contract = {
 		z.custom<ImportPreview>(),
 		treating,
 	),
-	/** Sessions before `from` stay as they were. The change against the last plan is told in words. */
+	/**
+	 * Sessions before `from` stay as they were. The change against the last plan is told in words.
+	 */
 	'season.plan': call(
 		z.strictObject({ playerId: id, from: z.iso.date().optional() }),
 		z.strictObject({
@@ -686,7 +720,9 @@ export const contract = {
 		}),
 		staff,
 	),
-	/** `same` by row number: a player on record, or `new`. With `squadId` late arrivals join that day. */
+	/**
+	 * `same` by row number: a player on record, or `new`. With `squadId` late arrivals join that day.
+	 */
 	'squad.create': call(
 		z.strictObject({
 			text: z.string(),
@@ -721,7 +757,10 @@ export const contract = {
 		nothing,
 		staff,
 	),
-	/** Starts writing the signed reports of the day; progress is asked, and it can be cancelled between two players. */
+	/**
+	 * Starts writing the signed reports of the day; progress is asked, and it can be cancelled
+	 * between two players.
+	 */
 	'squad.reports': call(
 		z.strictObject({ squadId: id, folder: filePath }),
 		z.strictObject({ total: z.number() }),
@@ -749,7 +788,9 @@ export const contract = {
 		z.strictObject({ pdf, leftOut: z.array(z.string()) }),
 		clinicians,
 	),
-	/** Packs that went out, what came home, what is still to be answered; on a laptop what it carries. */
+	/**
+	 * Packs that went out, what came home, what is still to be answered; on a laptop what it carries.
+	 */
 	'outreach.list': call(
 		nothing,
 		z.strictObject({
@@ -891,7 +932,10 @@ export const contract = {
 		clinicians,
 	),
 	'outreach.putDraftAway': call(z.strictObject({ draftId: id }), nothing, clinicians),
-	/** On the laptop: with the receipt of home its copy goes, and a register line for each player stays. */
+	/**
+	 * On the laptop: with the receipt of home its copy goes, and a register line for each player
+	 * stays.
+	 */
 	'outreach.remove': call(
 		z.strictObject({ receipt: z.string().max(40) }),
 		z.strictObject({ records: z.number(), lines: z.number() }),
@@ -901,7 +945,10 @@ export const contract = {
 	/** A typed address is put on record: twice, and with its warnings read. */
 	'outbox.addContact': call(shapes.addContact.in, shapes.addContact.out, desk),
 	'outbox.removeContact': call(shapes.removeContact.in, shapes.nothing.out, desk),
-	/** Composes a document of a signed visit for one recipient and puts it into the queue, to be checked. */
+	/**
+	 * Composes a document of a signed visit for one recipient and puts it into the queue, to be
+	 * checked.
+	 */
 	'outbox.add': call(shapes.add.in, shapes.add.out, desk),
 	'outbox.list': call(shapes.list.in, shapes.list.out, desk),
 	/** The stored bytes with what must be compared; nothing is released without it. */

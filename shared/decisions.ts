@@ -8,10 +8,16 @@ export const decisionSchema = z.strictObject({
 	/** The words that stand, where changed or added. */
 	says: z.string().max(1000).optional(),
 	why: z.string().max(500).optional(),
-	/** The suggestion as it read when this was decided: where it reads otherwise now, the decision is asked for again. */
+	/**
+	 * The suggestion as it read when this was decided: where it reads otherwise now, the decision is
+	 * asked for again.
+	 */
 	about: z.string().max(4000).optional(),
 })
-/** What the clinician made of one element of an insert; a change, a drop or an addition keeps its reason. */
+/**
+ * What the clinician made of one element of an insert; a change, a drop or an addition keeps its
+ * reason.
+ */
 export const insertDecisionSchema = z
 	.strictObject({
 		element: z.string().min(1).max(60),
@@ -20,7 +26,10 @@ export const insertDecisionSchema = z
 		option: z.string().max(80).optional(),
 		says: z.string().max(500).optional(),
 		why: z.string().max(500).optional(),
-		/** An accepted element as it read then; where the proposal reads otherwise now, it is open again. */
+		/**
+		 * An accepted element as it read then; where the proposal reads otherwise now, it is open
+		 * again.
+		 */
 		about: z.string().max(500).optional(),
 	})
 	.refine((one) => one.choice === 'accept' || !!one.why?.trim(), {
@@ -76,7 +85,10 @@ export const choiceWords = {
 } as const
 const lineAbout = ({ lines }: Decisions, id: string): Decision | undefined =>
 	lines.find((one) => one.findingId === id)
-/** The line about a finding that reads otherwise now than when it was decided. @param words the finding's own, now; without words nothing is overtaken */
+/**
+ * The line about a finding that reads otherwise now than when it was decided. @param words the
+ * finding's own, now; without words nothing is overtaken
+ */
 export function overtakenLine(decisions: Decisions, id: string, words = ''): Decision | undefined {
 	const line = lineAbout(decisions, id)
 	return line?.about !== undefined && words !== '' && line.about !== words ? line : undefined

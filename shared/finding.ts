@@ -45,7 +45,10 @@ export interface Finding {
 	because: Because[]
 	basis: Basis
 }
-/** How a shown number was worked out: the formula with this player's numbers put in, line by line, in plain text. */
+/**
+ * How a shown number was worked out: the formula with this player's numbers put in, line by line,
+ * in plain text.
+ */
 export interface Working {
 	/** Stable id: topic.what or topic.what.side */
 	id: string
@@ -53,7 +56,10 @@ export interface Working {
 	lines: string[]
 	basis: Basis
 }
-/** A text typed by a person as part of an id: letters a to z, digits and hyphens only, made unique by its place in the list (from 0). */
+/**
+ * A text typed by a person as part of an id: letters a to z, digits and hyphens only, made unique
+ * by its place in the list (from 0).
+ */
 export function idPart(typed: string, index: number): string {
 	const plain = typed
 		.toLowerCase()

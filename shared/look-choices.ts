@@ -1,4 +1,7 @@
-/** What one PC may choose of its look, and what stands before anything was chosen. No schema here: the first page need not read one. */
+/**
+ * What one PC may choose of its look, and what stands before anything was chosen. No schema here:
+ * the first page need not read one.
+ */
 export const looks = ['system', 'light', 'dark', 'contrast'] as const
 export type LookName = (typeof looks)[number]
 export const textSizes = [100, 125, 150, 175, 200] as const

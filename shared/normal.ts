@@ -1,7 +1,9 @@
 /** The standard normal distribution, to about 1e-12. */
 const density = (x: number): number => Math.exp(-0.5 * x * x) / Math.sqrt(2 * Math.PI)
 
-/** Probability above x. Series near the middle, continued fraction in the tail (no cancellation). */
+/**
+ * Probability above x. Series near the middle, continued fraction in the tail (no cancellation).
+ */
 export function above(x: number): number {
 	if (x < 0) return 1 - above(-x)
 	if (x < 3) {

@@ -1,4 +1,7 @@
-/** Turns a schema's refusals into one line per problem: path, what is wrong, what was given, what is allowed. */
+/**
+ * Turns a schema's refusals into one line per problem: path, what is wrong, what was given, what is
+ * allowed.
+ */
 import type { z } from 'zod'
 
 export interface Problem {
@@ -56,7 +59,9 @@ function one(issue: Issue, input: unknown, path: readonly PropertyKey[]): Proble
 		case 'unrecognized_keys':
 			return issue.keys.map((key) => ({
 				path: pathText([...path, key]),
-				message: `unknown key, ${given(valueAt(input, [...path, key]))}, allowed: only the keys of the file format`,
+				message:
+					`unknown key, ${given(valueAt(input, [...path, key]))}, allowed: only the keys ` +
+					'of the file format',
 			}))
 		case 'invalid_union': {
 			// a measure is one number or a list of repeats: report the branch the input was meant for
@@ -86,7 +91,8 @@ function one(issue: Issue, input: unknown, path: readonly PropertyKey[]): Proble
 					path: at,
 					message:
 						issue.origin === 'string' || issue.origin === 'array'
-							? `too short, ${is}, allowed: at least ${issue.minimum} ${issue.origin === 'string' ? 'characters' : 'entries'}`
+							? `too short, ${is}, allowed: at least ${issue.minimum} ` +
+								`${issue.origin === 'string' ? 'characters' : 'entries'}`
 							: `too small, ${is}, allowed: ${issue.minimum} or more`,
 				},
 			]
@@ -96,7 +102,8 @@ function one(issue: Issue, input: unknown, path: readonly PropertyKey[]): Proble
 					path: at,
 					message:
 						issue.origin === 'string' || issue.origin === 'array'
-							? `too long, ${is}, allowed: at most ${issue.maximum} ${issue.origin === 'string' ? 'characters' : 'entries'}`
+							? `too long, ${is}, allowed: at most ${issue.maximum} ` +
+								`${issue.origin === 'string' ? 'characters' : 'entries'}`
 							: `too large, ${is}, allowed: ${issue.maximum} or less`,
 				},
 			]
@@ -104,14 +111,18 @@ function one(issue: Issue, input: unknown, path: readonly PropertyKey[]): Proble
 			return [
 				{
 					path: at,
-					message: `${value === undefined ? 'missing' : 'not one of the terms'}, ${is}, allowed: ${issue.values.map(String).join(', ')}`,
+					message:
+						`${value === undefined ? 'missing' : 'not one of the terms'}, ${is}, ` +
+						`allowed: ${issue.values.map(String).join(', ')}`,
 				},
 			]
 		case 'invalid_format':
 			return [
 				{
 					path: at,
-					message: `wrong form, ${is}, allowed: ${formatWords[issue.format] ?? (issue.message.startsWith('Invalid') ? issue.format : issue.message)}`,
+					message:
+						`wrong form, ${is}, allowed: ` +
+						`${formatWords[issue.format] ?? (issue.message.startsWith('Invalid') ? issue.format : issue.message)}`,
 				},
 			]
 		default:

@@ -1,4 +1,7 @@
-/** What keeps a visit from being signed: the screen asks it before its button, the host again before anything is frozen. Pure. */
+/**
+ * What keeps a visit from being signed: the screen asks it before its button, the host again before
+ * anything is frozen. Pure.
+ */
 import type { Assessment } from './assessment.ts'
 import { type Decisions, overtakenLine, standingLine } from './decisions.ts'
 import type { Finding } from './finding.ts'
@@ -9,7 +12,10 @@ import { actionWords } from './report/words.ts'
 /** Notes and advice may stand undecided: they are printed in the words of the suggestion. */
 export const quiet = (one: Pick<Finding, 'level'>): boolean =>
 	one.level === 'note' || one.level === 'advise'
-/** True once a choice stands; a change counts when its words differ from the engine's. What was decided about other words is asked again. */
+/**
+ * True once a choice stands; a change counts when its words differ from the engine's. What was
+ * decided about other words is asked again.
+ */
 export function isDecided(decisions: Decisions, id: string, words = ''): boolean {
 	const line = standingLine(decisions, id, words)
 	if (!line) return false
@@ -26,7 +32,10 @@ export interface SigningBlock {
 	path: string
 	says: string
 }
-/** @param raw fields that are not a value yet, as typed. @returns one sentence each, with its remedy; none where the visit may be signed */
+/**
+ * @param raw fields that are not a value yet, as typed. @returns one sentence each, with its
+ * remedy; none where the visit may be signed
+ */
 export function signingBlocks(
 	{ decisions, raw }: { decisions: Decisions; raw: Readonly<Record<string, string>> },
 	assessment: Assessment | undefined,
@@ -51,7 +60,8 @@ export function signingBlocks(
 			'decisions.lines',
 			`Caution and stop findings without a decision: ${open}. Decide each one in Decide.`,
 		)
-	// words of the clinician, or a line left out, on what is no longer so; an accepted note is printed as it reads now
+	// words of the clinician, or a line left out, on what is no longer so; an accepted note is
+	// printed as it reads now
 	const overtaken = assessment.findings.filter(
 		(one) =>
 			quiet(one) &&
@@ -60,13 +70,15 @@ export function signingBlocks(
 	if (overtaken > 0)
 		add(
 			'decisions.lines',
-			`Notes or advice that read otherwise than when you changed or dropped them: ${overtaken}. Look at them again in Decide.`,
+			`Notes or advice that read otherwise than when you changed or dropped them: ${overtaken}. ` +
+				'Look at them again in Decide.',
 		)
 	const marks = overtakenMarks(decisions, assessment).length
 	if (marks > 0)
 		add(
 			'decisions.lines',
-			`Models to try or changes to the boot that would print as they read before: ${marks}. Take the new words, or take the mark off, in Decide.`,
+			`Models to try or changes to the boot that would print as they read before: ${marks}. ` +
+				'Take the new words, or take the mark off, in Decide.',
 		)
 	const [first] = Object.keys(raw)
 	if (first !== undefined)
@@ -79,7 +91,8 @@ export function signingBlocks(
 		if (choice === 'change')
 			add(
 				'decisions.lines',
-				`A changed line has no words (${findingId}). Write the words that stand, or accept or drop it.`,
+				`A changed line has no words (${findingId}). Write the words that stand, or accept or ` +
+					'drop it.',
 			)
 		if (choice === 'add')
 			add(
@@ -96,7 +109,8 @@ export function signingBlocks(
 	if (refers(assessment) && !decisions.referralDone?.trim())
 		add(
 			'decisions.referralDone',
-			`Screening asks for ${actionWords[assessment.screening.action]}. Write in Decide what was done about it.`,
+			`Screening asks for ${actionWords[assessment.screening.action]}. Write in Decide what was ` +
+				'done about it.',
 		)
 	if (decisions.consentNoted !== true)
 		add('decisions.consentNoted', 'Consent is not noted. Tick it once it was given and noted.')

@@ -1,9 +1,15 @@
-/** How long a pair lasts under this player: a share of the usual life, by body mass. Adults only; common practice, no source. */
+/**
+ * How long a pair lasts under this player: a share of the usual life, by body mass. Adults only;
+ * common practice, no source.
+ */
 import type { Protocol } from './protocol/protocol.ts'
 import { ageYears } from './visit/age.ts'
 import type { Visit } from './visit/visit.ts'
 
-/** Share (0 to 1) of the usual life of a pair whose own life was not recorded; 1 for minors and where mass is not known. */
+/**
+ * Share (0 to 1) of the usual life of a pair whose own life was not recorded; 1 for minors and
+ * where mass is not known.
+ */
 export function lifeShare(visit: Visit, protocol: Protocol): number {
 	const massKg = visit.body?.massKg
 	if (

@@ -1,4 +1,7 @@
-/** What a clinician does before signing, through any way of asking the host: each caution and stop of the open draft is accepted. */
+/**
+ * What a clinician does before signing, through any way of asking the host: each caution and stop
+ * of the open draft is accepted.
+ */
 import { acceptedLines } from '../electron/demo.ts'
 import { assess } from '../shared/assess.ts'
 import type { DraftContent } from '../shared/contract.ts'
@@ -6,7 +9,10 @@ import type { Visit } from '../shared/visit/visit.ts'
 
 // biome-ignore lint/suspicious/noExplicitAny: answers are looked at field by field
 type Ask = (name: string, input: object) => Promise<any>
-/** @param visitDate that of the open draft. @returns its id, ready to be signed as far as findings go */
+/**
+ * @param visitDate that of the open draft. @returns its id, ready to be signed as far as findings
+ * go
+ */
 export async function decideAll(ask: Ask, playerId: string, visitDate: string): Promise<string> {
 	const { draft, earlier } = (await ask('drafts.open', { playerId, visitDate })) as {
 		draft: { draftId: string; content: DraftContent }

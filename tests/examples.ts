@@ -1,5 +1,6 @@
 /**
- * Before each test file: property tests try the same examples on every machine, so that a run that fails can be repeated.
+ * Before each test file: property tests try the same examples on every machine, so that a run that
+ * fails can be repeated.
  * Other examples are a search of their own: LASTWRIGHT_SEED=7 LASTWRIGHT_RUNS=2000 npm run unit.
  */
 import fc from 'fast-check'

@@ -1,4 +1,6 @@
-/** Makes the README's pictures from the demo: the Feet step and the first page of a player report. */
+/**
+ * Makes the README's pictures from the demo: the Feet step and the first page of a player report.
+ */
 import { execFileSync } from 'node:child_process'
 import { mkdirSync, mkdtempSync } from 'node:fs'
 import { tmpdir } from 'node:os'

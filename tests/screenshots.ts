@@ -1,4 +1,8 @@
-/** Takes every screen of the demo in light, dark and with text of 200 % into build/pictures/ (the browser tests empty test-results/ at each start), to be looked at. Names of screens may be given to take only those. */
+/**
+ * Takes every screen of the demo in light, dark and with text of 200 % into build/pictures/ (the
+ * browser tests empty test-results/ at each start), to be looked at. Names of screens may be given
+ * to take only those.
+ */
 import { mkdirSync, mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'

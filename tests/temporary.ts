@@ -1,6 +1,8 @@
 /**
- * One folder for all that a test run writes: tests, hosts and browsers are started with it as their temporary folder,
- * so that what a killed process leaves behind goes with it. Runs that were killed themselves are cleared by the next one.
+ * One folder for all that a test run writes: tests, hosts and browsers are started with it as their
+ * temporary folder,
+ * so that what a killed process leaves behind goes with it. Runs that were killed themselves are
+ * cleared by the next one.
  */
 import { mkdtempSync, readdirSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
@@ -15,7 +17,10 @@ function alive(pid: number): boolean {
 		return (error as NodeJS.ErrnoException).code === 'EPERM'
 	}
 }
-/** A process that is still ending may write once more: tried again a few times. What stays is no test's failure. */
+/**
+ * A process that is still ending may write once more: tried again a few times. What stays is no
+ * test's failure.
+ */
 function clear(folder: string): void {
 	try {
 		rmSync(folder, { recursive: true, force: true, maxRetries: 5, retryDelay: 200 })
@@ -23,7 +28,10 @@ function clear(folder: string): void {
 		/* a mount that could not be taken off, or a file still open on Windows */
 	}
 }
-/** Makes the folder the temporary one of this process and of those it starts. @returns what removes it and puts the old one back */
+/**
+ * Makes the folder the temporary one of this process and of those it starts. @returns what removes
+ * it and puts the old one back
+ */
 export function ownTemporary(): () => void {
 	const outer = tmpdir()
 	for (const one of readdirSync(outer))
@@ -44,5 +52,7 @@ export function ownTemporary(): () => void {
 	process.once('exit', end)
 	return end
 }
-/** What vitest and Playwright call before the first test; what it returns they call after the last. */
+/**
+ * What vitest and Playwright call before the first test; what it returns they call after the last.
+ */
 export default ownTemporary

@@ -1,4 +1,7 @@
-/** What every command shares: its arguments and its answer. It reads no schema, so that the window is not kept waiting. */
+/**
+ * What every command shares: its arguments and its answer. It reads no schema, so that the window
+ * is not kept waiting.
+ */
 import { writeFileSync } from 'node:fs'
 import { parseArgs } from 'node:util'
 
@@ -36,7 +39,9 @@ export function readArgs(
 	}
 	if (parsed.positionals.length !== places.length)
 		throw new BadInput([
-			`arguments: ${places.join(' ')} expected, given ${parsed.positionals.length === 0 ? 'nothing' : parsed.positionals.join(' ')}, allowed: exactly ${places.length}`,
+			`arguments: ${places.join(' ')} expected, given ` +
+				`${parsed.positionals.length === 0 ? 'nothing' : parsed.positionals.join(' ')}, allowed: ` +
+				`exactly ${places.length}`,
 		])
 	return { place: parsed.positionals, option: { ...parsed.values } }
 }

@@ -1,4 +1,7 @@
-/** The demo's records: filled once, kept beside the built screens, and copied at each later start, since opening takes less time than filling. */
+/**
+ * The demo's records: filled once, kept beside the built screens, and copied at each later start,
+ * since opening takes less time than filling.
+ */
 import { createHash } from 'node:crypto'
 import {
 	cpSync,
@@ -61,7 +64,10 @@ function keep(mark: string, folder: string): void {
 		/* a folder that cannot be written: nothing is kept */
 	}
 }
-/** @param folder an empty folder that is thrown away at the end @param day today, in any form @returns the workstation, unlocked. @throws Error naming the call that refused */
+/**
+ * @param folder an empty folder that is thrown away at the end @param day today, in any form
+ * @returns the workstation, unlocked. @throws Error naming the call that refused
+ */
 export async function openDemo(
 	folder: string,
 	day: string,

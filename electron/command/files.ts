@@ -21,7 +21,9 @@ export function readJson(name: string): unknown {
 	} catch (error) {
 		const code = (error as NodeJS.ErrnoException).code
 		throw new BadInput([
-			`${name}: cannot be read (${code === 'ENOENT' ? 'no such file' : code === 'EISDIR' ? 'it is a folder' : code === 'EACCES' ? 'permission refused' : code}), given ${name}, allowed: a JSON file, or - for standard input`,
+			`${name}: cannot be read ` +
+				`(${code === 'ENOENT' ? 'no such file' : code === 'EISDIR' ? 'it is a folder' : code === 'EACCES' ? 'permission refused' : code}), ` +
+				`given ${name}, allowed: a JSON file, or - for standard input`,
 		])
 	}
 	try {
@@ -30,7 +32,8 @@ export function readJson(name: string): unknown {
 		const why =
 			error instanceof Error ? error.message.replace(/\s+/g, ' ').slice(0, 120) : 'not JSON'
 		throw new BadInput([
-			`(file): not JSON (${why}), given ${name === '-' ? 'standard input' : name}, allowed: one JSON object`,
+			`(file): not JSON (${why}), given ${name === '-' ? 'standard input' : name}, allowed: one ` +
+				'JSON object',
 		])
 	}
 }
@@ -67,7 +70,9 @@ export function readEarlier(names: string[] | undefined, visit: Visit): Visit[] 
 			earlier.player.familyName !== visit.player.familyName
 		)
 			throw new BadInput([
-				`player: another player, given ${earlier.player.givenName} ${earlier.player.familyName} (${earlier.player.birthDate}) in ${name}, allowed: earlier visits of ${visit.player.givenName} ${visit.player.familyName}`,
+				`player: another player, given ${earlier.player.givenName} ${earlier.player.familyName} ` +
+					`(${earlier.player.birthDate}) in ${name}, allowed: earlier visits of ` +
+					`${visit.player.givenName} ${visit.player.familyName}`,
 			])
 		return earlier
 	})

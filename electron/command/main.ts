@@ -1,9 +1,13 @@
-/** The command line: assess, report, plan, schema, start. Exit 0 done, 2 bad input (one line per problem), 1 anything else. */
+/**
+ * The command line: assess, report, plan, schema, start. Exit 0 done, 2 bad input (one line per
+ * problem), 1 anything else.
+ */
 import { enableCompileCache } from 'node:module'
 import { fileURLToPath } from 'node:url'
 import { BadInput, say } from './args.ts'
 
-// the program's own compiled text, so that the next start need not read it anew; where the folder cannot be written it goes without
+// the program's own compiled text, so that the next start need not read it anew; where the folder
+// cannot be written it goes without
 enableCompileCache(fileURLToPath(new URL('../../build/compiled', import.meta.url)))
 
 const usage = `lastwright assess VISIT.json [--shelf SHELF.json] [--protocol P.json] [--earlier V.json ...]
@@ -29,7 +33,8 @@ try {
 		const load = Object.hasOwn(commands, name ?? '') ? commands[name ?? ''] : undefined
 		if (!load)
 			throw new BadInput([
-				`command: unknown, given ${name === undefined ? 'nothing' : JSON.stringify(name)}, allowed: ${Object.keys(commands).join(', ')}`,
+				`command: unknown, given ${name === undefined ? 'nothing' : JSON.stringify(name)}, ` +
+					`allowed: ${Object.keys(commands).join(', ')}`,
 			])
 		await (await load())(args)
 	}

@@ -10,11 +10,15 @@ function write(option: string, name: string, text: string): void {
 		writeFileSync(name, text)
 	} catch (error) {
 		throw new BadInput([
-			`--${option}: cannot be written (${(error as NodeJS.ErrnoException).code}), given "${name}", allowed: a file in a folder that exists`,
+			`--${option}: cannot be written (${(error as NodeJS.ErrnoException).code}), given ` +
+				`"${name}", allowed: a file in a folder that exists`,
 		])
 	}
 }
-/** Writes the season's rotation, and the calendar of it where asked. Nothing goes to standard output. */
+/**
+ * Writes the season's rotation, and the calendar of it where asked. Nothing goes to standard
+ * output.
+ */
 export async function planCommand(args: string[]): Promise<void> {
 	const text = { type: 'string' } as const
 	const { place, option } = readArgs(
@@ -42,7 +46,8 @@ export async function planCommand(args: string[]): Promise<void> {
 	const limit = given('time-limit') === undefined ? 10 : Number(given('time-limit'))
 	if (!(limit > 0 && limit <= 600))
 		problems.push(
-			`--time-limit: not a number of seconds, given "${given('time-limit')}", allowed: above 0 to 600`,
+			`--time-limit: not a number of seconds, given "${given('time-limit')}", allowed: above 0 ` +
+				'to 600',
 		)
 	const zone = given('zone') ?? Intl.DateTimeFormat().resolvedOptions().timeZone
 	try {
@@ -56,7 +61,8 @@ export async function planCommand(args: string[]): Promise<void> {
 	const visit = readVisit(place[0]!)
 	if (!visit.season)
 		throw new BadInput([
-			'season: missing, given nothing, allowed: an object with from, to and sessions or a weekly pattern',
+			'season: missing, given nothing, allowed: an object with from, to and sessions or a ' +
+				'weekly pattern',
 		])
 	const protocolFile = readProtocol(given('protocol'))
 	const earlier = given('earlier') === undefined ? undefined : readAs(planSchema, given('earlier')!)

@@ -1,4 +1,5 @@
-// What `npm start` and `npm test` run first. Plain JavaScript for the Node that is on the machine (20.19 or later): nothing may be installed yet.
+// What `npm start` and `npm test` run first. Plain JavaScript for the Node that is on the machine
+// (20.19 or later): nothing may be installed yet.
 import { spawnSync } from 'node:child_process'
 import { existsSync, readdirSync, statSync, writeFileSync } from 'node:fs'
 import { delimiter, dirname, join } from 'node:path'
@@ -67,7 +68,10 @@ function build() {
 	tell('building the screens.')
 	must('Building', 'npm', ['run', '-s', 'build'])
 }
-/** Electron's runtime is a download of its own. Tried once for each installed version; where it cannot be had, the browser window serves. */
+/**
+ * Electron's runtime is a download of its own. Tried once for each installed version; where it
+ * cannot be had, the browser window serves.
+ */
 function fetchRuntime() {
 	const folder = join(root, 'node_modules/electron')
 	const mark = join(folder, '.runtime-tried')
@@ -134,7 +138,8 @@ function browser() {
 	tell('no browser found: asking Playwright for its own Chromium.')
 	if (run('npx', ['playwright', 'install', 'chromium']) === 0) return ''
 	tell(
-		'no browser could be installed. Install Chromium or Chrome, or name one in LASTWRIGHT_BROWSER, then run npm test again.',
+		'no browser could be installed. Install Chromium or Chrome, or name one in ' +
+			'LASTWRIGHT_BROWSER, then run npm test again.',
 	)
 	return undefined
 }

@@ -16,7 +16,9 @@ import { renderPdf } from '../pdf/render.ts'
 import { BadInput, readArgs } from './args.ts'
 import { readAs, readClinic, readEarlier, readProtocol, readVisit } from './files.ts'
 
-/** The consents of a club document: one of this player, or one a player in the order of the visits. */
+/**
+ * The consents of a club document: one of this player, or one a player in the order of the visits.
+ */
 const consentSchema = z.strictObject({
 	id: z.string().min(1).max(80),
 	purpose: z.enum(['coach', 'squad-club']),
@@ -72,7 +74,9 @@ export async function reportCommand(args: string[]): Promise<void> {
 	]
 	if (!isKind(kind))
 		problems.push(
-			`--kind: ${kind === undefined ? 'missing, given nothing' : `not a kind this version can write, given "${kind}"`}, allowed: ${kindNames.join(', ')}`,
+			'--kind: ' +
+				`${kind === undefined ? 'missing, given nothing' : `not a kind this version can write, given "${kind}"`}, ` +
+				`allowed: ${kindNames.join(', ')}`,
 		)
 	if (!out)
 		problems.push('--out: missing, given nothing, allowed: the name of the PDF file to write')
@@ -132,7 +136,8 @@ export async function reportCommand(args: string[]): Promise<void> {
 		writeFileSync(out as string, bytes)
 	} catch (error) {
 		throw new BadInput([
-			`--out: cannot be written (${(error as NodeJS.ErrnoException).code}), given "${out}", allowed: a file in a folder that exists`,
+			`--out: cannot be written (${(error as NodeJS.ErrnoException).code}), given "${out}", ` +
+				'allowed: a file in a folder that exists',
 		])
 	}
 }

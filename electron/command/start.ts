@@ -1,4 +1,7 @@
-/** Opens the workstation: Electron where its runtime is installed, otherwise the loopback window, saying so. */
+/**
+ * Opens the workstation: Electron where its runtime is installed, otherwise the loopback window,
+ * saying so.
+ */
 import { spawn } from 'node:child_process'
 import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs'
 import { homedir, tmpdir } from 'node:os'
@@ -37,7 +40,10 @@ const windowEndsMs = 2000
 /** The records, or why there are none. */
 type Opened = { app: App } | { error: unknown; message: string }
 
-/** Reads the host's modules in parts, so that the window's first requests are answered between them, then opens the records. */
+/**
+ * Reads the host's modules in parts, so that the window's first requests are answered between them,
+ * then opens the records.
+ */
 async function openedBehind(records: {
 	dataFolder: string
 	demo: boolean
@@ -73,7 +79,8 @@ export async function start(options: StartOptions): Promise<void> {
 	}
 	if (!options.noWindow && !runtime)
 		tell(
-			"Electron's runtime is not installed here: Lastwright opens the same screens in a browser window instead.",
+			"Electron's runtime is not installed here: Lastwright opens the same screens in a browser " +
+				'window instead.',
 		)
 	const { promise: opened, resolve: open } = Promise.withResolvers<Opened>()
 	const loopback = await openLoopback(

@@ -24,10 +24,12 @@ export async function openWorkstation({
 		: createApp({ dataFolder, renderPdf, note })
 	tell(
 		demo
-			? `Demo: an invented clinic in a folder of its own, thrown away at the end. Passphrase, if you lock it: ${demoPassphrase}`
+			? 'Demo: an invented clinic in a folder of its own, thrown away at the end. Passphrase, ' +
+					`if you lock it: ${demoPassphrase}`
 			: `Records: ${dataFolder}`,
 	)
-	// the first page is drawn sooner if its worker is ready, and the window comes sooner if the worker waits for it
+	// the first page is drawn sooner if its worker is ready, and the window comes sooner if the
+	// worker waits for it
 	setTimeout(warmPdf, warmAfterMs).unref()
 	return app
 }

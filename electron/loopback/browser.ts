@@ -40,12 +40,16 @@ export function hasDisplay(): boolean {
 		Boolean(process.env.DISPLAY || process.env.WAYLAND_DISPLAY)
 	)
 }
-/** Writes the page that leads to the address. The address carries the token, and a command line can be read by every user of the PC; this file only by its owner. */
+/**
+ * Writes the page that leads to the address. The address carries the token, and a command line can
+ * be read by every user of the PC; this file only by its owner.
+ */
 export function writeDoor(folder: string, url: string): string {
 	const file = join(folder, 'open.html')
 	writeFileSync(
 		file,
-		`<!doctype html><html lang="en"><meta charset="utf-8"><title>Lastwright</title><meta http-equiv="refresh" content="0;url=${url}"><p>Opening Lastwright.</p></html>`,
+		'<!doctype html><html lang="en"><meta charset="utf-8"><title>Lastwright</title><meta ' +
+			`http-equiv="refresh" content="0;url=${url}"><p>Opening Lastwright.</p></html>`,
 		{ mode: 0o600, flag: 'wx' },
 	)
 	return pathToFileURL(file).href

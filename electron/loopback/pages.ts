@@ -1,4 +1,7 @@
-/** The built screens as files: where they lie, what type they have, and the policy they are served under. */
+/**
+ * The built screens as files: where they lie, what type they have, and the policy they are served
+ * under.
+ */
 import { readFileSync, realpathSync, statSync } from 'node:fs'
 import { extname, isAbsolute, join, relative, resolve } from 'node:path'
 import { fileURLToPath } from 'node:url'
@@ -17,9 +20,16 @@ const types: Record<string, string> = {
 
 /** The content security policy of every answer; styles need the nonce of this load. */
 export function cspFor(nonce: string): string {
-	return `default-src 'none'; script-src 'self'; style-src 'self' 'nonce-${nonce}'; img-src 'self' data: blob:; font-src 'self'; connect-src 'self'; frame-src blob:; object-src 'none'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'`
+	return (
+		`default-src 'none'; script-src 'self'; style-src 'self' 'nonce-${nonce}'; img-src ` +
+		`'self' data: blob:; font-src 'self'; connect-src 'self'; frame-src blob:; object-src ` +
+		`'none'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'`
+	)
 }
-/** @param urlPath the path as it came, still encoded. @returns the file inside `folder`, undefined for anything outside or absent */
+/**
+ * @param urlPath the path as it came, still encoded. @returns the file inside `folder`, undefined
+ * for anything outside or absent
+ */
 export function resolvePage(folder: string, urlPath: string): string | undefined {
 	let decoded: string
 	try {

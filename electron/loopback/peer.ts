@@ -16,7 +16,10 @@ export interface Ends {
 	localPort?: number | undefined
 }
 
-/** The user id in a table of the form of Linux's /proc/net/tcp. @returns undefined where the connection is not in it */
+/**
+ * The user id in a table of the form of Linux's /proc/net/tcp. @returns undefined where the
+ * connection is not in it
+ */
 export function uidIn(table: string, ends: Ends): number | undefined {
 	if (!ends.remoteAddress || !ends.localAddress || !ends.remotePort || !ends.localPort)
 		return undefined
@@ -31,7 +34,10 @@ export function uidIn(table: string, ends: Ends): number | undefined {
 	}
 	return undefined
 }
-/** @returns the user id of the process at the other end; undefined where this system has no such table, and then the cookie alone guards */
+/**
+ * @returns the user id of the process at the other end; undefined where this system has no such
+ * table, and then the cookie alone guards
+ */
 export function peerUid(ends: Ends): number | undefined {
 	if (process.platform !== 'linux') return undefined
 	try {

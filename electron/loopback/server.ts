@@ -27,7 +27,10 @@ export interface Loopback {
 export interface LoopbackOptions {
 	port?: number
 	pages?: string
-	limits?: Partial<LoopbackLimits> /** whose process is at the other end; undefined where the system does not tell */
+	/**
+	 * whose process is at the other end; undefined where the system does not tell
+	 */
+	limits?: Partial<LoopbackLimits>
 	peer?: (ends: Ends) => number | undefined
 }
 
@@ -75,7 +78,8 @@ export async function openLoopback(
 		},
 	)
 	server.maxConnections = may.connections
-	// one more than allowed, so that a request with too many is seen and refused instead of read without its last lines
+	// one more than allowed, so that a request with too many is seen and refused instead of read
+	// without its last lines
 	server.maxHeadersCount = may.headerLines + 1
 	server.on('connection', (socket) => {
 		const uid = peer(socket)
@@ -135,12 +139,14 @@ export async function openLoopback(
 		used = true
 		headers(response, 'none')
 		response.setHeader('set-cookie', `lastwright=${cookie}; HttpOnly; SameSite=Strict; Path=/`)
-		// a strict cookie does not follow a redirect that began on a file or another site: there the page itself goes on
+		// a strict cookie does not follow a redirect that began on a file or another site: there the
+		// page itself goes on
 		if (request.headers['sec-fetch-site'] === 'cross-site')
 			response
 				.writeHead(200, { 'content-type': 'text/html; charset=utf-8' })
 				.end(
-					'<!doctype html><html lang="en"><title>Lastwright</title><meta http-equiv="refresh" content="0;url=/"><p>Opening Lastwright.</p></html>',
+					'<!doctype html><html lang="en"><title>Lastwright</title><meta http-equiv="refresh" ' +
+						'content="0;url=/"><p>Opening Lastwright.</p></html>',
 				)
 		else response.writeHead(303, { location: '/' }).end()
 	}

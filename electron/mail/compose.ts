@@ -1,4 +1,7 @@
-/** A message as bytes (RFC 5322, 2045): for the mail server, or as a draft that the PC's own mail program opens. */
+/**
+ * A message as bytes (RFC 5322, 2045): for the mail server, or as a draft that the PC's own mail
+ * program opens.
+ */
 import MailComposer from 'nodemailer/lib/mail-composer'
 import { clinicalWord } from '../../shared/outbox/message.ts'
 
@@ -52,7 +55,10 @@ export async function composeMessage({
 		.compile()
 		.build()
 }
-/** X-Unsent: 1 makes some mail programs open the file as a new message (from memory, practice standard 3.7); it stands first. */
+/**
+ * X-Unsent: 1 makes some mail programs open the file as a new message (from memory, practice
+ * standard 3.7); it stands first.
+ */
 export async function composeDraft(message: Message): Promise<Uint8Array> {
 	return Buffer.concat([Buffer.from('X-Unsent: 1\r\n'), await composeMessage(message)])
 }

@@ -1,4 +1,7 @@
-/** One message over SMTP, and what is known of it afterwards. Never guesses: after the last byte left and no answer came, the outcome is uncertain. */
+/**
+ * One message over SMTP, and what is known of it afterwards. Never guesses: after the last byte
+ * left and no answer came, the outcome is uncertain.
+ */
 import { Readable } from 'node:stream'
 import SMTPConnection from 'nodemailer/lib/smtp-connection'
 import type { Smtp } from '../../shared/outbox/mail-settings.ts'
@@ -8,7 +11,10 @@ export interface Job {
 	to: string
 	message: Uint8Array
 	envelopeId: string
-	/** Runs after the server asked for the message and before its end is sent; what it throws stops the sending, and nothing was sent. */
+	/**
+	 * Runs after the server asked for the message and before its end is sent; what it throws stops
+	 * the sending, and nothing was sent.
+	 */
 	beforeEnd: () => void
 }
 export type Outcome =
@@ -59,12 +65,16 @@ function outcomeOf(fault: Fault, ended: boolean): Outcome {
 	if (ended && code === undefined)
 		return {
 			kind: 'uncertain',
-			says: 'The connection broke after the whole message had gone out and before the server answered. It may have arrived, or not.',
+			says:
+				'The connection broke after the whole message had gone out and before the server ' +
+				'answered. It may have arrived, or not.',
 		}
 	if (fault.code === 'EAUTH' && code !== undefined && code >= 500)
 		return {
 			kind: 'settings',
-			says: `The mail server refused the login: ${words}. Check user and password in the mail settings.`,
+			says:
+				`The mail server refused the login: ${words}. Check user and password in the mail ` +
+				'settings.',
 		}
 	if (
 		code === undefined ||
@@ -77,7 +87,9 @@ function outcomeOf(fault: Fault, ended: boolean): Outcome {
 	)
 		return {
 			kind: 'network',
-			says: `The mail server could not be reached or broke off during ${stageOf(command)}: ${words}. Nothing was sent; it is tried again by itself.`,
+			says:
+				`The mail server could not be reached or broke off during ${stageOf(command)}: ` +
+				`${words}. Nothing was sent; it is tried again by itself.`,
 		}
 	if (code < 500)
 		return {
@@ -87,7 +99,9 @@ function outcomeOf(fault: Fault, ended: boolean): Outcome {
 	if (command === 'MAIL FROM')
 		return {
 			kind: 'settings',
-			says: `The mail server refused the sender's address: ${words}. Check the address in the mail settings.`,
+			says:
+				`The mail server refused the sender's address: ${words}. Check the address in the ` +
+				'mail settings.',
 		}
 	const status = enhanced(words)
 	return {

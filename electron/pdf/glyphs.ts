@@ -1,4 +1,7 @@
-/** pdfmake drops characters its font lacks without a word: they are named before anything is rendered. */
+/**
+ * pdfmake drops characters its font lacks without a word: they are named before anything is
+ * rendered.
+ */
 import { type Font, openSync } from 'fontkit'
 import { sentences } from '../../shared/report/catalogue/en.table.ts'
 import type { Block, LwDocument } from '../../shared/report/document.ts'
@@ -59,7 +62,10 @@ export function textsOfDocument(document: LwDocument): string[] {
 		...document.notes,
 	]
 }
-/** @throws UnprintableText naming the first character that a font of the pages lacks, and the text it stands in */
+/**
+ * @throws UnprintableText naming the first character that a font of the pages lacks, and the text
+ * it stands in
+ */
 export function checkGlyphs(document: LwDocument): void {
 	fonts ??= [fontFiles.normal, fontFiles.bold].map((file) => openSync(file) as Font)
 	for (const text of textsOfDocument(document))
@@ -67,7 +73,9 @@ export function checkGlyphs(document: LwDocument): void {
 			const code = character.codePointAt(0) ?? 0
 			if (code !== 10 && !fonts.every((font) => font.hasGlyphForCodePoint(code)))
 				throw new UnprintableText(
-					`The character ${character} (U+${code.toString(16).toUpperCase().padStart(4, '0')}) in "${text.length > 60 ? `${text.slice(0, 57)}...` : text}" cannot be printed: no font of the report has it. Write it another way.`,
+					`The character ${character} (U+${code.toString(16).toUpperCase().padStart(4, '0')}) ` +
+						`in "${text.length > 60 ? `${text.slice(0, 57)}...` : text}" cannot be printed: no ` +
+						'font of the report has it. Write it another way.',
 				)
 		}
 }

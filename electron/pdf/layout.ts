@@ -101,7 +101,10 @@ const chartCell = ({ text, below, pattern, after }: ChartCell, scale: Scale): No
 		...(below ? [words(below, { fontSize: scale.cell, lineHeight: 1.05 })] : []),
 	],
 })
-/** The control bar and the outline must not be scaled: units of the drawing become points of the page. */
+/**
+ * The control bar and the outline must not be scaled: units of the drawing become points of the
+ * page.
+ */
 const atTrueSize = (svg: string, widthMm: number, heightMm: number): string =>
 	svg
 		.replace(/(<svg\b[^>]*?)\swidth="[^"]*"/, '$1')
@@ -198,7 +201,8 @@ const draw: { [K in FlowBlock['kind']]: (block: Extract<Block, { kind: K }>, loo
 		table: ({ caption, head, rows, widths }, { colour, scale }) => {
 			const short = rows.length <= 6 && lengthOf(rows.flat()) < keepTogether
 			return {
-				// a short table stays whole, with its caption; a long one breaks between rows under a repeated head
+				// a short table stays whole, with its caption; a long one breaks between rows under a
+				// repeated head
 				unbreakable: short,
 				stack: [
 					words(caption, {
@@ -327,7 +331,10 @@ function letterhead(
 		],
 	}
 }
-/** Keeps a heading with what follows it: the page ends before a heading that would stand alone at its foot. */
+/**
+ * Keeps a heading with what follows it: the page ends before a heading that would stand alone at
+ * its foot.
+ */
 const breakBefore =
 	(page: Page) =>
 	(
@@ -347,7 +354,11 @@ const keepsWhole = (block: Block | undefined): boolean =>
 		block.rows.length <= 6 &&
 		lengthOf(block.rows.flat()) < keepTogether) ||
 	(block?.kind === 'list' && block.items.length <= 6 && lengthOf(block.items) < 600)
-/** Headings, and a sentence that leads on, go with the short table or list they stand over: warning signs are read at one look. Within what must not break nothing else may ask for a break or for wholeness: pdfmake then drops content without a word. */
+/**
+ * Headings, and a sentence that leads on, go with the short table or list they stand over: warning
+ * signs are read at one look. Within what must not break nothing else may ask for a break or for
+ * wholeness: pdfmake then drops content without a word.
+ */
 function flow(blocks: readonly FlowBlock[], look: Look): Node[] {
 	const drawBlock = (block: FlowBlock) =>
 		(draw[block.kind] as (block: FlowBlock, look: Look) => Node)(block, look)
@@ -430,7 +441,10 @@ function parts(
 	return sections
 }
 
-/** A fresh definition each time: pdfmake writes into what it is given. With protection the copy opens by password only (AES-256); printing and reading aloud stay allowed. */
+/**
+ * A fresh definition each time: pdfmake writes into what it is given. With protection the copy
+ * opens by password only (AES-256); printing and reading aloud stay allowed.
+ */
 export function definitionOf(document: LwDocument, protection?: Protection): object {
 	const { colour } = document.letterhead
 	const t = speakFrom()

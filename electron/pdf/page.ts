@@ -98,7 +98,10 @@ export function pageOf({ paper = 'A4', landscape = false, print = 'body' }: LwDo
 }
 /** The margin a printer needs, mm, round a figure at true size. */
 const edgeMm = 10
-/** A page of its own for a figure at true size: the clinic's paper where it fits, the next larger where it does not. */
+/**
+ * A page of its own for a figure at true size: the clinic's paper where it fits, the next larger
+ * where it does not.
+ */
 export function trueSizePage(
 	{ paper = 'A4' }: LwDocument,
 	widthMm: number,

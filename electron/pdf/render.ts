@@ -1,4 +1,7 @@
-/** Document to PDF bytes, in two warm workers that do not keep the process alive. The second one starts once the first is busy. */
+/**
+ * Document to PDF bytes, in two warm workers that do not keep the process alive. The second one
+ * starts once the first is busy.
+ */
 import { availableParallelism } from 'node:os'
 import { Worker } from 'node:worker_threads'
 import type { LwDocument } from '../../shared/report/document.ts'
@@ -14,7 +17,10 @@ interface Lane {
 	waiting: Map<number, Waiting>
 }
 const limitMs = 30_000
-/** How many pages are drawn at once: more would only take turns, and each thread holds fonts of its own. */
+/**
+ * How many pages are drawn at once: more would only take turns, and each thread holds fonts of its
+ * own.
+ */
 export const pdfLanes = Math.min(2, availableParallelism())
 const lanes: Lane[] = []
 let next = 0
@@ -53,7 +59,10 @@ function open(): Lane {
 	lanes.push(lane)
 	return lane
 }
-/** A free worker, a new one where all are busy and there is room, else the one with the shortest queue. */
+/**
+ * A free worker, a new one where all are busy and there is room, else the one with the shortest
+ * queue.
+ */
 function laneNow(): Lane {
 	const shortest = lanes.toSorted((a, b) => a.waiting.size - b.waiting.size)[0]
 	return !shortest || (shortest.waiting.size > 0 && lanes.length < pdfLanes) ? open() : shortest
@@ -65,8 +74,10 @@ export function warmPdf(): void {
 /** Fewest characters of a password for a copy that is sent. A choice of this program. */
 export const leastPassword = 8
 /**
- * @param options.password makes a copy that opens by it only (AES-256), printing allowed; without it the same document gives the same bytes
- * @throws UnprintableText where a character is in no font; Error in plain words where the password is too short, drawing failed or took over 30 s
+ * @param options.password makes a copy that opens by it only (AES-256), printing allowed; without
+ * it the same document gives the same bytes
+ * @throws UnprintableText where a character is in no font; Error in plain words where the password
+ * is too short, drawing failed or took over 30 s
  */
 export async function renderPdf(
 	document: LwDocument,

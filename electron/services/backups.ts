@@ -58,14 +58,16 @@ async function inWords<T>(work: () => Promise<T>, where: string): Promise<T> {
 		const { code, errstr } = error as { code?: string; errstr?: string }
 		if (code === 'ENOSPC' || /full/.test(errstr ?? ''))
 			throw new Refusal(
-				`There is no room in ${where}. Free some space or use another stick. No half backup was left there.`,
+				`There is no room in ${where}. Free some space or use another stick. No half backup was ` +
+					'left there.',
 			)
 		if (
 			['EACCES', 'EROFS', 'EPERM', 'ENOENT', 'ENOTDIR', 'EEXIST'].includes(code ?? '') ||
 			/readonly|unable to open/.test(errstr ?? '')
 		)
 			throw new Refusal(
-				`The folder ${where} cannot be written to. Check that the stick is plugged in and not write-protected, or choose another folder.`,
+				`The folder ${where} cannot be written to. Check that the stick is plugged in and not ` +
+					'write-protected, or choose another folder.',
 			)
 		throw error
 	}
@@ -163,7 +165,10 @@ export async function moveHere(
 		throw error
 	}
 }
-/** Once a day, after unlocking, behind the person's work. @returns what to warn of, empty where all is well */
+/**
+ * Once a day, after unlocking, behind the person's work. @returns what to warn of, empty where all
+ * is well
+ */
 export async function dailyBackup({ store, now }: Deps): Promise<string> {
 	const [newest] = store.backups().filter((one) => one.reason === 'daily')
 	const age = newest ? now().getTime() - Date.parse(newest.at) : dayMs
@@ -174,6 +179,9 @@ export async function dailyBackup({ store, now }: Deps): Promise<string> {
 			store.audit({ function: 'backup', objectRef: made.file, personId: null, role: 'program' })
 		return ''
 	} catch (error) {
-		return `The daily backup failed. ${error instanceof Refusal ? error.message : 'Open Backups and make one by hand.'}`
+		return (
+			'The daily backup failed. ' +
+			`${error instanceof Refusal ? error.message : 'Open Backups and make one by hand.'}`
+		)
 	}
 }

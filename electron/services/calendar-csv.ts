@@ -119,7 +119,10 @@ function statusFrom(text: string): Session['status'] | undefined {
 				? 'injured'
 				: undefined
 }
-/** Every session of a CSV list within the season. Rows that cannot be read are named by their number. */
+/**
+ * Every session of a CSV list within the season. Rows that cannot be read are named by their
+ * number.
+ */
 export function readCsv(text: string, choices: ImportChoices): Incoming {
 	const incoming: Incoming = { sessions: [], problems: [], questions: [], notes: [] }
 	const parsed = Papa.parse<string[]>(text.replace(/^\uFEFF/, ''), {
@@ -150,7 +153,9 @@ export function readCsv(text: string, choices: ImportChoices): Incoming {
 	if (at.date < 0) {
 		incoming.problems.push({
 			where: 'row 1',
-			says: `No column of dates was found, given ${head.join(', ')}, allowed: a first row with a column named Date.`,
+			says:
+				`No column of dates was found, given ${head.join(', ')}, allowed: a first row with ` +
+				'a column named Date.',
 		})
 		return incoming
 	}
@@ -185,7 +190,8 @@ export function readCsv(text: string, choices: ImportChoices): Incoming {
 		const date = dateFrom(cell(row, 'date'), used)
 		if (!date) {
 			problem(
-				`date not understood, given "${cell(row, 'date')}", allowed: YYYY-MM-DD or ${used === 'day-month' ? 'DD/MM/YYYY' : 'MM/DD/YYYY'}`,
+				`date not understood, given "${cell(row, 'date')}", allowed: YYYY-MM-DD or ` +
+					`${used === 'day-month' ? 'DD/MM/YYYY' : 'MM/DD/YYYY'}`,
 			)
 			continue
 		}
@@ -249,14 +255,17 @@ export function readCsv(text: string, choices: ImportChoices): Incoming {
 						: undefined
 		if (span !== undefined && !(span >= 1 && span <= 600)) {
 			problem(
-				`length not understood, given "${cell(row, 'minutes') || cell(row, 'hours') || cell(row, 'end')}", allowed: 1 to 600 minutes`,
+				'length not understood, given ' +
+					`"${cell(row, 'minutes') || cell(row, 'hours') || cell(row, 'end')}", allowed: 1 to 600 ` +
+					'minutes',
 			)
 			continue
 		}
 		if (span === undefined) assumed++
 		const status = statusFrom(cell(row, 'status')) ?? (/^bye$/i.test(title) ? 'bye' : undefined)
 		const team = cell(row, 'team') || choices.team
-		// without an id of its own a row is known by its day, kind, team and title, so that a new start time is a change and not a new session
+		// without an id of its own a row is known by its day, kind, team and title, so that a new start
+		// time is a change and not a new session
 		const base = cell(row, 'id')
 			? `${choices.source}/${cell(row, 'id')}`
 			: `${choices.source}/${date}/${kind}/${team ?? ''}/${title}`
@@ -290,7 +299,8 @@ export function readCsv(text: string, choices: ImportChoices): Incoming {
 	}
 	if (assumed > 0)
 		incoming.notes.push(
-			`${assumed} ${assumed === 1 ? 'session has' : 'sessions have'} no length in the list: the usual one was taken.`,
+			`${assumed} ${assumed === 1 ? 'session has' : 'sessions have'} no length in the list: the ` +
+				'usual one was taken.',
 		)
 	return incoming
 }

@@ -27,7 +27,9 @@ export function readList(
 				end(() =>
 					reject(
 						new Refusal(
-							`The list could not be read within ${limitMs / 1000} seconds. Nothing was changed. ${at ? `It stopped at "${at}": take this event out, or enter it by hand.` : 'Export this season alone and read it again.'}`,
+							`The list could not be read within ${limitMs / 1000} seconds. Nothing was ` +
+								'changed. ' +
+								`${at ? `It stopped at "${at}": take this event out, or enter it by hand.` : 'Export this season alone and read it again.'}`,
 						),
 					),
 				),
@@ -50,7 +52,10 @@ export function readList(
 									...incoming.problems,
 									{
 										where: 'file',
-										says: `The list holds too many sessions within the season, given ${incoming.sessions.length}, allowed: at most ${mostSessions}. Nothing of it is taken over: export fewer calendars, or a shorter time.`,
+										says:
+											'The list holds too many sessions within the season, given ' +
+											`${incoming.sessions.length}, allowed: at most ${mostSessions}. Nothing ` +
+											'of it is taken over: export fewer calendars, or a shorter time.',
 									},
 								],
 							}
@@ -62,7 +67,8 @@ export function readList(
 			end(() =>
 				reject(
 					new Refusal(
-						`The list could not be read (${error.message.slice(0, 100)}). Nothing was changed. Export it again.`,
+						`The list could not be read (${error.message.slice(0, 100)}). Nothing was changed. ` +
+							'Export it again.',
 					),
 				),
 			),

@@ -1,4 +1,7 @@
-/** Reads one list in a thread of its own: a rule without an end, or a file of any size, holds up nothing else. */
+/**
+ * Reads one list in a thread of its own: a rule without an end, or a file of any size, holds up
+ * nothing else.
+ */
 import { parentPort } from 'node:worker_threads'
 import type { ImportChoices, Incoming } from '../../shared/season/preview.ts'
 import { readCalendar } from './calendar.ts'

@@ -1,4 +1,7 @@
-/** Time zones by name: wall clock and instant, and the VTIMEZONE of a zone, all from the machine's own zone tables. */
+/**
+ * Time zones by name: wall clock and instant, and the VTIMEZONE of a zone, all from the machine's
+ * own zone tables.
+ */
 import ICAL from 'ical.js'
 
 export const knownZone = (name: string): boolean => {

@@ -19,7 +19,10 @@ import { icalZone, knownZone, wallClock, zoneLines } from './calendar-zones.ts'
 type Component = InstanceType<typeof ICAL.Component>
 type Time = InstanceType<typeof ICAL.Time>
 const maxOccurrences = 20_000
-/** The longest all-day event taken for sessions, a camp; and how far back one may begin and still reach into the season. */
+/**
+ * The longest all-day event taken for sessions, a camp; and how far back one may begin and still
+ * reach into the season.
+ */
 const mostDays = 31
 /** Repetitions that are no sessions of a player. */
 const tooOften = {
@@ -38,7 +41,10 @@ const dateOf = (time: Time): string =>
 
 const rawOf = (component: Component, name: string): string =>
 	String(component.getFirstProperty(name)?.toJSON()[3] ?? '')
-/** Whether a time is one of the calendar: the reader would turn a 13th month into the next year without a word. */
+/**
+ * Whether a time is one of the calendar: the reader would turn a 13th month into the next year
+ * without a word.
+ */
 function realTime(component: Component, name: string): boolean {
 	if (!component.hasProperty(name)) return true
 	const [, year, month = 0, day = 0, hour = 0, minute = 0, second = 0] = (
@@ -55,7 +61,10 @@ function realTime(component: Component, name: string): boolean {
 		second <= 60
 	)
 }
-/** Gives every zone named in the calendar its rules: the file's own, else the machine's, else the person's answer. */
+/**
+ * Gives every zone named in the calendar its rules: the file's own, else the machine's, else the
+ * person's answer.
+ */
 function registerZones(
 	calendar: Component,
 	choices: ImportChoices,
@@ -141,7 +150,10 @@ function sessionsOf(
 	if (start.isDate && end && addDays(at.date, mostDays) < addDays(dateOf(end), -1)) {
 		incoming.problems.push({
 			where: title,
-			says: `${title} from ${fullDay(at.date)}: too long, given an all-day event until ${fullDay(addDays(dateOf(end), -1))}, allowed: at most ${mostDays} days. Enter its sessions by hand.`,
+			says:
+				`${title} from ${fullDay(at.date)}: too long, given an all-day event until ` +
+				`${fullDay(addDays(dateOf(end), -1))}, allowed: at most ${mostDays} days. Enter its ` +
+				'sessions by hand.',
 		})
 		return []
 	}
@@ -151,7 +163,9 @@ function sessionsOf(
 	if (lasting > 600) {
 		incoming.problems.push({
 			where: title,
-			says: `${title} on ${fullDay(at.date)}: too long, given ${lasting} minutes, allowed: 1 to 600. Enter it by hand.`,
+			says:
+				`${title} on ${fullDay(at.date)}: too long, given ${lasting} minutes, allowed: 1 to ` +
+				'600. Enter it by hand.',
 		})
 		return []
 	}
@@ -294,7 +308,10 @@ export function readCalendar(
 	} catch (error) {
 		incoming.problems.push({
 			where: 'file',
-			says: `This is not an iCalendar file (${error instanceof Error ? error.message.slice(0, 100) : 'not readable'}). Export the calendar again as .ics.`,
+			says:
+				'This is not an iCalendar file ' +
+				`(${error instanceof Error ? error.message.slice(0, 100) : 'not readable'}). Export ` +
+				'the calendar again as .ics.',
 		})
 		return incoming
 	}
@@ -314,7 +331,9 @@ export function readCalendar(
 			if (!uid) {
 				incoming.problems.push({
 					where: `event ${index + 1}`,
-					says: `Event ${index + 1} (${textOf(event, 'summary') ?? 'without title'}) has no UID and cannot be kept up to date. Ask for a list with UIDs, or enter it by hand.`,
+					says:
+						`Event ${index + 1} (${textOf(event, 'summary') ?? 'without title'}) has no UID ` +
+						'and cannot be kept up to date. Ask for a list with UIDs, or enter it by hand.',
 				})
 				continue
 			}
@@ -329,7 +348,10 @@ export function readCalendar(
 			if (unreal) {
 				incoming.problems.push({
 					where: uid,
-					says: `"${textOf(event, 'summary') ?? uid}": ${unreal.toUpperCase()} is no date, given ${rawOf(event, unreal)}, allowed: a day and time of the calendar. Enter it by hand.`,
+					says:
+						`"${textOf(event, 'summary') ?? uid}": ${unreal.toUpperCase()} is no date, ` +
+						`given ${rawOf(event, unreal)}, allowed: a day and time of the calendar. Enter ` +
+						'it by hand.',
 				})
 				continue
 			}
@@ -373,7 +395,10 @@ export function readCalendar(
 			} catch (error) {
 				incoming.problems.push({
 					where: uid,
-					says: `"${textOf(events[0]!, 'summary') ?? uid}" could not be read (${error instanceof Error ? error.message.slice(0, 100) : 'not readable'}). Enter it by hand.`,
+					says:
+						`"${textOf(events[0]!, 'summary') ?? uid}" could not be read ` +
+						`(${error instanceof Error ? error.message.slice(0, 100) : 'not readable'}). ` +
+						'Enter it by hand.',
 				})
 			}
 		}
@@ -385,7 +410,8 @@ export function readCalendar(
 	const assumed = incoming.sessions.filter((one) => one.minutesAssumed).length
 	if (assumed > 0)
 		incoming.notes.push(
-			`${assumed} ${assumed === 1 ? 'session has' : 'sessions have'} no length in the list: the usual one was taken.`,
+			`${assumed} ${assumed === 1 ? 'session has' : 'sessions have'} no length in the list: the ` +
+				'usual one was taken.',
 		)
 	return incoming
 }
@@ -398,7 +424,11 @@ export const previewCalendar = (
 export interface CalendarOptions {
 	/** IANA zone of the sessions' wall clock */ zone: string
 	/** moment of writing */ stamp: Date
-	/** an earlier export of the same season: unchanged events keep their SEQUENCE, changed ones gain 1, vanished ones are cancelled */ previous?: string
+	/**
+	 * an earlier export of the same season: unchanged events keep their SEQUENCE, changed ones gain
+	 * 1, vanished ones are cancelled
+	 */
+	previous?: string
 	/** minutes before the session at which the calendar reminds; none unless given */ remindMinutes?: number
 }
 const escaped = (text: string): string =>
@@ -501,7 +531,7 @@ export function writeCalendar(
 				`DTSTART;TZID=${zone}:${compact(session.date, session.start)}`,
 				`DTEND;TZID=${zone}:${endOf(session)}`,
 				`SUMMARY:${escaped(summary)}`,
-				`DESCRIPTION:${escaped(`${termWords(session.surface)}, ${session.ground}${session.fullMinutes === undefined ? '' : `, ${session.minutes} of ${session.fullMinutes} minutes`}`)}`,
+				`DESCRIPTION:${escaped(`${termWords(session.surface)}, ` + `${session.ground}${session.fullMinutes === undefined ? '' : `, ${session.minutes} of ${session.fullMinutes} minutes`}`)}`,
 				'CLASS:PRIVATE',
 				'TRANSP:TRANSPARENT',
 				'STATUS:CONFIRMED',

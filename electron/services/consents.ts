@@ -50,7 +50,8 @@ export function recordConsent(
 		)
 	const consentId = randomUUID()
 	const at = deps.now().toISOString()
-	// the last word on the same purpose and recipient: two places that did not know of each other then show
+	// the last word on the same purpose and recipient: two places that did not know of each other
+	// then show
 	const last = consentsOf(state, deps, playerId)
 		.filter(
 			(one) =>
@@ -95,7 +96,10 @@ export function withdrawConsent(
 	})
 	return {}
 }
-/** The one question to ask before anything is sent, shared or shown: at that moment, of the records as they are. */
+/**
+ * The one question to ask before anything is sent, shared or shown: at that moment, of the records
+ * as they are.
+ */
 export function checkConsent(
 	state: State,
 	deps: Deps,
@@ -118,7 +122,8 @@ export function checkConsent(
 		return {
 			inForce: false,
 			because:
-				'This consent was recorded differently here and on an outreach day. The stricter one holds until it is answered in Outreach.',
+				'This consent was recorded differently here and on an outreach day. The stricter one ' +
+				'holds until it is answered in Outreach.',
 			consentId: (deps.store.read(contested.standing).value as Consent).consentId,
 		}
 	return consentInForce(

@@ -1,4 +1,7 @@
-/** Documents of a signed visit: composed for one recipient, kept with their bytes and digest, opened by digest only. */
+/**
+ * Documents of a signed visit: composed for one recipient, kept with their bytes and digest, opened
+ * by digest only.
+ */
 import { randomUUID } from 'node:crypto'
 import type { Assessment } from '../../shared/assessment.ts'
 import type { InputOf, OutputOf, SignedVisit } from '../../shared/contract.ts'
@@ -24,7 +27,11 @@ export interface DocumentValue {
 	kind: OutboxKind
 	version: number
 	sha256: string
-	base64: string /** the pages as data, for a copy under a password; absent where they cannot be drawn again byte by byte */
+	/**
+	 * the pages as data, for a copy under a password; absent where they cannot be drawn again byte by
+	 * byte
+	 */
+	base64: string
 	layout?: LwDocument
 	recipientId: string
 	at: string
@@ -37,7 +44,10 @@ interface Composed {
 	playerId: string
 }
 
-/** A consent to share with the coach, as the club documents read it: their last day is included, the record's is not. */
+/**
+ * A consent to share with the coach, as the club documents read it: their last day is included, the
+ * record's is not.
+ */
 export function clubConsentOf(
 	consents: readonly Consent[],
 	consentId: string | undefined,
@@ -56,7 +66,10 @@ export function clubConsentOf(
 		}
 	)
 }
-/** Refuses a visit whose documents must not leave: entered in error, or a student's without countersignature. @returns its latest version */
+/**
+ * Refuses a visit whose documents must not leave: entered in error, or a student's without
+ * countersignature. @returns its latest version
+ */
 export function mayLeave(state: State, deps: Deps, visitId: string): SignedVisit {
 	const visit = openVisit(deps, { visitId })
 	const line = visitsOf(state, deps, visit.playerId).find((one) => one.card.visitId === visitId)
@@ -79,7 +92,10 @@ function earlierThen(state: State, deps: Deps, signed: SignedVisit) {
 		(one) => !later.has(one.visitDate),
 	)
 }
-/** The stored bytes of the player's report, and its description where it gives the very bytes that were signed. */
+/**
+ * The stored bytes of the player's report, and its description where it gives the very bytes that
+ * were signed.
+ */
 async function playerPages(
 	state: State,
 	deps: Deps,
@@ -105,7 +121,10 @@ async function playerPages(
 		bytes: Buffer.from(base64, 'base64'),
 	}
 }
-/** The latest report of a visit as one accessible page. @throws Refusal where it would not say the same as what was signed */
+/**
+ * The latest report of a visit as one accessible page. @throws Refusal where it would not say the
+ * same as what was signed
+ */
 export async function accessiblePage(
 	state: State,
 	deps: Deps,
@@ -115,7 +134,8 @@ export async function accessiblePage(
 	const { layout } = await playerPages(state, deps, signed)
 	if (!layout)
 		throw new Refusal(
-			'An accessible page cannot be made: this report was drawn by an earlier version of the program and would not say the same. Open the report instead.',
+			'An accessible page cannot be made: this report was drawn by an earlier version of the ' +
+				'program and would not say the same. Open the report instead.',
 		)
 	return {
 		html: toHtml(layout, { css: reportCss(layout.letterhead.colour) }),
@@ -187,7 +207,10 @@ async function compose(
 	const layout = kinds[kind].compose(input)
 	return { layout, bytes: await draw(deps, layout), version, playerId }
 }
-/** The consent a letter for the club rests on: the recipient's own where it goes to the club, else any coach's that is in force. */
+/**
+ * The consent a letter for the club rests on: the recipient's own where it goes to the club, else
+ * any coach's that is in force.
+ */
 function coachConsent(
 	state: State,
 	deps: Deps,
@@ -258,7 +281,8 @@ export function storedDocument(
 	const bytes = Buffer.from(value.base64, 'base64')
 	if (value.sha256 !== sha256 || sha256Of(bytes) !== sha256)
 		throw new Refusal(
-			'The stored document does not match what was checked. It is not sent. Restore it from a backup, or prepare it anew.',
+			'The stored document does not match what was checked. It is not sent. Restore it from a ' +
+				'backup, or prepare it anew.',
 		)
 	return { value, bytes }
 }
@@ -270,7 +294,8 @@ export async function protectedCopy(
 ): Promise<Uint8Array> {
 	if (!layout)
 		throw new Refusal(
-			'A copy with a password cannot be made: this report was drawn by an earlier version of the program and would not look the same. Print it or hand it over.',
+			'A copy with a password cannot be made: this report was drawn by an earlier version of ' +
+				'the program and would not look the same. Print it or hand it over.',
 		)
 	return draw(deps, layout, password)
 }

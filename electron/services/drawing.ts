@@ -1,4 +1,7 @@
-/** Pages as bytes: drawn with what cannot be printed said in words, and given to the screens with their digest. */
+/**
+ * Pages as bytes: drawn with what cannot be printed said in words, and given to the screens with
+ * their digest.
+ */
 import { createHash } from 'node:crypto'
 import type { LwDocument } from '../../shared/report/document.ts'
 import { UnprintableText } from '../pdf/unprintable.ts'

@@ -1,4 +1,7 @@
-/** Fills the state from the store after unlock. Visits stay sealed until someone opens them. A damaged record is named; the rest loads. */
+/**
+ * Fills the state from the store after unlock. Visits stay sealed until someone opens them. A
+ * damaged record is named; the rest loads.
+ */
 import type { Clinic } from '../../shared/clinic.ts'
 import type { SignedVisit } from '../../shared/contract.ts'
 import { breachSchema } from '../../shared/outbox/breach.ts'
@@ -48,7 +51,8 @@ const take: Partial<Record<StoredRecord['kind'], (state: State, record: StoredRe
 		if (read.success) state.settings = read.data
 		else
 			state.warnings.push(
-				'The settings of the records cannot be read. The usual ones are used: open Settings of the records and save them again.',
+				'The settings of the records cannot be read. The usual ones are used: open Settings of ' +
+					'the records and save them again.',
 			)
 		state.settingsRecord = record.id
 	},
@@ -57,7 +61,8 @@ const take: Partial<Record<StoredRecord['kind'], (state: State, record: StoredRe
 		if (read.ok) state.shelf = read.value
 		else
 			state.warnings.push(
-				'The newest shelf cannot be read. The one before it is shown, if there is one: open Shelf and save it again.',
+				'The newest shelf cannot be read. The one before it is shown, if there is one: open ' +
+					'Shelf and save it again.',
 			)
 		state.shelfRecord = record.id
 	},
@@ -70,7 +75,8 @@ const take: Partial<Record<StoredRecord['kind'], (state: State, record: StoredRe
 			state.protocolVersions.push({ ...read.data, savedAs: record.id })
 		} catch {
 			state.warnings.push(
-				'The newest protocol cannot be read. The one before it is used, or the shipped values: open Settings, Protocol and save it again.',
+				'The newest protocol cannot be read. The one before it is used, or the shipped values: ' +
+					'open Settings, Protocol and save it again.',
 			)
 		}
 		state.protocolRecord = record.id
@@ -156,7 +162,8 @@ export function loadState(state: State, { store }: Deps): void {
 			})
 		} catch {
 			state.warnings.push(
-				`The draft ${draftId} is damaged and cannot be read. All other records are unaffected; restore it from a backup.`,
+				`The draft ${draftId} is damaged and cannot be read. All other records are unaffected; ` +
+					'restore it from a backup.',
 			)
 		}
 	}
@@ -198,7 +205,8 @@ function makeCards(store: Store, damaged: string[]): void {
 				if (of) store.putCard(id, kind, { about: of.playerId, thing: of.visitId })
 			} catch {
 				damaged.push(
-					`Record ${id} (${kind}) is damaged and cannot be read. All other records are unaffected; restore it from a backup.`,
+					`Record ${id} (${kind}) is damaged and cannot be read. All other records are ` +
+						'unaffected; restore it from a backup.',
 				)
 			}
 		}
@@ -245,7 +253,10 @@ export function putPlayer(state: State, playerId: string, player: Player, record
 	})
 	state.reorder()
 }
-/** The owner as the clinic's letterhead names them: made for a store that was written before people had entries. */
+/**
+ * The owner as the clinic's letterhead names them: made for a store that was written before people
+ * had entries.
+ */
 export function ensureOwner(state: State, { store, now }: Deps): void {
 	if ([...state.people.values()].some((one) => one.slot === ownerSlot) || !state.clinic) return
 	const value: PersonValue = {

@@ -1,4 +1,7 @@
-/** Bringing a pack home: union of the records, in one transaction, with counts before and after; and the questions that stay for a person. */
+/**
+ * Bringing a pack home: union of the records, in one transaction, with counts before and after; and
+ * the questions that stay for a person.
+ */
 import { draftContentSchema, type InputOf, type OutputOf } from '../../shared/contract.ts'
 import type { Carried, CarriedDraft } from '../../shared/outreach/carried.ts'
 import { joinDraftContents } from '../../shared/outreach/drafts.ts'
@@ -69,7 +72,10 @@ export interface MergedValue {
 	trailRows?: number
 }
 type Merged = OutputOf<'outreach.merge'>
-/** A clock that runs this far ahead or behind is said: common practice, no source (practice standard 5.3). */
+/**
+ * A clock that runs this far ahead or behind is said: common practice, no source (practice standard
+ * 5.3).
+ */
 const skewMinutes = 5
 class NotKept extends Error {
 	readonly result: Merged
@@ -83,7 +89,12 @@ const packValues = ({ store }: Deps): (OutValue | MergedValue)[] =>
 	store.load(['pack']).records.map((one) => one.value as OutValue | MergedValue)
 /** What stands under this id, and what came under it, in words. */
 function clashWords(here: StoredRecord | undefined, coming: Carried): string {
-	return `Record ${coming.id} (${coming.kind}, written ${coming.at}) came with other content than the one that stands here${here ? ` (${here.kind}, written ${here.at})` : ''}. The one here was left as it is; the other is kept beside it. It was altered on the way, or two records share an id by mistake: ask who worked with the laptop.`
+	return (
+		`Record ${coming.id} (${coming.kind}, written ${coming.at}) came with other content ` +
+		`than the one that stands here${here ? ` (${here.kind}, written ${here.at})` : ''}. ` +
+		'The one here was left as it is; the other is kept beside it. It was altered on the ' +
+		'way, or two records share an id by mistake: ask who worked with the laptop.'
+	)
 }
 export async function previewMerge(
 	state: State,
@@ -97,7 +108,10 @@ export async function previewMerge(
 		throw error
 	}
 }
-/** All or nothing: read and checked whole first, then written in one transaction that ends with its own record. */
+/**
+ * All or nothing: read and checked whole first, then written in one transaction that ends with its
+ * own record.
+ */
 export const mergePack = (
 	state: State,
 	deps: Deps,
@@ -116,11 +130,13 @@ async function merge(
 	)
 	if (manifest.direction !== 'return')
 		throw new Refusal(
-			'This is a pack that goes out. To bring work home, make the file for the way back on the laptop.',
+			'This is a pack that goes out. To bring work home, make the file for the way back on the ' +
+				'laptop.',
 		)
 	if (manifest.home !== store.origin)
 		throw new Refusal(
-			'This file belongs to other records: it went out from another clinic or another PC. Nothing was changed.',
+			'This file belongs to other records: it went out from another clinic or another PC. ' +
+				'Nothing was changed.',
 		)
 	const notices: string[] = []
 	const newest =
@@ -132,7 +148,8 @@ async function merge(
 	const ahead = Math.round((Date.parse(newest) - now().getTime()) / 60_000)
 	if (ahead > skewMinutes)
 		notices.push(
-			`The clock of the laptop runs ${ahead} minutes ahead of this PC's. The order of the records does not depend on it; check both clocks.`,
+			`The clock of the laptop runs ${ahead} minutes ahead of this PC's. The order of the ` +
+				'records does not depend on it; check both clocks.',
 		)
 	const before = new Set(state.players.keys())
 	const done = store.together(() => {
@@ -193,13 +210,16 @@ async function merge(
 		)
 		if (joined > 0)
 			notices.push(
-				`${joined === 1 ? 'A draft' : `${joined} drafts`} worked at in more than one place ${joined === 1 ? 'was' : 'were'} joined field by field. No field had two different values.`,
+				`${joined === 1 ? 'A draft' : `${joined} drafts`} worked at in more than one place ` +
+					`${joined === 1 ? 'was' : 'were'} joined field by field. No field had two different ` +
+					'values.',
 			)
 		const away = records.flatMap((one) => (one.kind === 'trail' ? [one.value as AwayTrail] : []))
 		counts.after = store.recordCount - beside
 		if (!countsAgree(counts))
 			throw new Refusal(
-				'The counts before and after do not agree. Nothing was changed. Make the file for the way back again.',
+				'The counts before and after do not agree. Nothing was changed. Make the file for the ' +
+					'way back again.',
 			)
 		const came = players(deps, [
 			...new Set(
@@ -316,7 +336,10 @@ interface Apart {
 	drafts: string[]
 }
 const contentOf = (value: unknown) => (value as DraftValue).content
-/** Drafts of one visit that were worked at in two places become one where no field has two different values; the rest stay side by side for a person. */
+/**
+ * Drafts of one visit that were worked at in two places become one where no field has two different
+ * values; the rest stay side by side for a person.
+ */
 function joinDrafts(
 	{ store }: Deps,
 	playerIds: ReadonlySet<string>,
@@ -338,7 +361,8 @@ function joinDrafts(
 			(one) => one.value.content.visit.visitDate,
 		)
 		for (const group of groups.values()) {
-			// the draft that went out keeps its name; else the order of the names decides, so that the order of merging does not
+			// the draft that went out keeps its name; else the order of the names decides, so that the
+			// order of merging does not
 			const [first, ...others] = group.sort(
 				(a, b) => Number(bases.has(b.id)) - Number(bases.has(a.id)) || (a.id < b.id ? -1 : 1),
 			)
@@ -371,7 +395,8 @@ function joinDrafts(
 			}
 		}
 	}
-	// amended visits and drafts of other days that stand twice are not joined: they are shown as before
+	// amended visits and drafts of other days that stand twice are not joined: they are shown as
+	// before
 	const named = new Set(open.flatMap((one) => one.drafts))
 	return {
 		joined,
@@ -417,7 +442,10 @@ function players(deps: Deps, ids: readonly string[]) {
 	})
 }
 type Question = OutputOf<'outreach.list'>['questions'][number]
-/** What two places recorded differently about these players and the clinic, as far as nobody answered it. */
+/**
+ * What two places recorded differently about these players and the clinic, as far as nobody
+ * answered it.
+ */
 export function openQuestions(deps: Deps, playerIds: readonly string[]): Question[] {
 	const { store } = deps
 	const joined = joinedOf(deps)
@@ -455,7 +483,10 @@ export function openQuestions(deps: Deps, playerIds: readonly string[]): Questio
 				id: one.standing,
 				playerId,
 				name,
-				says: `Consent of ${name} to ${one.purpose}${one.recipient ? ` for ${one.recipient}` : ''} was recorded differently in two places. The stricter one holds until you decide.`,
+				says:
+					`Consent of ${name} to ` +
+					`${one.purpose}${one.recipient ? ` for ${one.recipient}` : ''} was recorded ` +
+					'differently in two places. The stricter one holds until you decide.',
 				fields: [
 					{
 						field: one.purpose,
@@ -686,7 +717,10 @@ export function answerQuestion(
 	reload(state, deps)
 	return {}
 }
-/** Of two drafts of one player that came of an outreach day the clinician keeps one; which one was put away is in the trail. */
+/**
+ * Of two drafts of one player that came of an outreach day the clinician keeps one; which one was
+ * put away is in the trail.
+ */
 export function putDraftAway(
 	state: State,
 	deps: Deps,
@@ -757,7 +791,10 @@ export function compareDrafts(
 		})),
 	}
 }
-/** Two drafts become one: where they differ, `choices` name for each path the draft whose value stands. Without a choice the one that has a value stands. */
+/**
+ * Two drafts become one: where they differ, `choices` name for each path the draft whose value
+ * stands. Without a choice the one that has a value stands.
+ */
 export function joinByChoice(
 	state: State,
 	deps: Deps,
@@ -793,14 +830,16 @@ export function joinByChoice(
 			conflicts.map((path) => ({
 				path,
 				message: path.startsWith('visit.notMeasured.')
-					? 'measured in one and marked as not measured in the other: choose the same draft for both'
+					? 'measured in one and marked as not measured in the other: choose the same draft for ' +
+						'both'
 					: 'not chosen, given nothing, allowed: the first or the second',
 			})),
 		)
 	const read = draftContentSchema.safeParse(value)
 	if (!read.success)
 		throw new Refusal(
-			'The joined draft cannot stand: some values do not go together. Nothing was changed. Go on with one of the two and copy the rest by hand.',
+			'The joined draft cannot stand: some values do not go together. Nothing was changed. Go ' +
+				'on with one of the two and copy the rest by hand.',
 		)
 	store.together(() => {
 		store.dropDraft(b.id)

@@ -38,9 +38,15 @@ export function wordsOfPlayer(
 		]),
 	]
 }
-/** Names shorter than this are compared as they are: among three letters one slip reaches too many other names. A choice of this program. */
+/**
+ * Names shorter than this are compared as they are: among three letters one slip reaches too many
+ * other names. A choice of this program.
+ */
 const leastLetters = 4
-/** The same name, or one of at least 4 letters with one typed mistake: a letter missing, extra or changed, or two neighbours swapped. */
+/**
+ * The same name, or one of at least 4 letters with one typed mistake: a letter missing, extra or
+ * changed, or two neighbours swapped.
+ */
 export const nearlySame = (a: string, b: string): boolean =>
 	a === b || (Math.max(a.length, b.length) >= leastLetters && oneLetterOff(a, b))
 /** Why two players may be one person, or twins; undefined where nothing speaks for it. */

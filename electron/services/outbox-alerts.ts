@@ -1,4 +1,7 @@
-/** What must be read before a document leaves: notes on the record, other people named in it, a guardian whose right has ended; and who must be told of a newer version. */
+/**
+ * What must be read before a document leaves: notes on the record, other people named in it, a
+ * guardian whose right has ended; and who must be told of a newer version.
+ */
 import { randomUUID } from 'node:crypto'
 import type { InputOf, OutputOf } from '../../shared/contract.ts'
 import type { SendingNote } from '../../shared/outbox/calls.ts'
@@ -76,12 +79,14 @@ export function alertsFor(
 		),
 		...(recipient.role === 'guardian' && !isMinor(state, deps, playerId)
 			? [
-					`${nameOf(state, playerId)} is of age: as a guardian ${recipient.name} has no right to this any more. Send it only if the player agreed.`,
+					`${nameOf(state, playerId)} is of age: as a guardian ${recipient.name} has no right ` +
+						'to this any more. Send it only if the player agreed.',
 				]
 			: []),
 		...othersNamed(texts, strangers(state, playerId), own).map(
 			(one) =>
-				`The document names ${one.name}, ${one.as} on record. Look whether ${recipient.name} may read that.`,
+				`The document names ${one.name}, ${one.as} on record. Look whether ${recipient.name} ` +
+				'may read that.',
 		),
 		...(recipient.email && isMail(item.channel) ? warningsFor(state, recipient.email) : []),
 	]
@@ -119,7 +124,9 @@ export function alertCalls(state: State, deps: Deps) {
 			putNote(state, deps, { ...note, removed: { by: state.acts().name, at, reason } }, at)
 			return {}
 		},
-		/** Recipients of an earlier version of any of the player's visits who were not given the latest. */
+		/**
+		 * Recipients of an earlier version of any of the player's visits who were not given the latest.
+		 */
 		'outbox.tell': ({ playerId }: InputOf<'outbox.tell'>): OutputOf<'outbox.tell'> => ({
 			tell: visitsOf(state, deps, rootOf(state, playerId))
 				.filter((one) => !one.inError)

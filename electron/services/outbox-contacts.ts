@@ -1,4 +1,7 @@
-/** Who may be a recipient: only people on the player's record. A typed address is put on record first, twice and with its warnings. */
+/**
+ * Who may be a recipient: only people on the player's record. A typed address is put on record
+ * first, twice and with its warnings.
+ */
 import { randomUUID } from 'node:crypto'
 import { z } from 'zod'
 import type { InputOf, OutputOf } from '../../shared/contract.ts'
@@ -103,7 +106,8 @@ export function warningsFor(state: State, email: string): string[] {
 		...addressWarnings(email, knownAddresses(state, state.clinic?.email)),
 		...(times > 0
 			? [
-					`${email} returned ${times === 1 ? 'a message' : `${times} messages`} as undeliverable. Check it with the recipient.`,
+					`${email} returned ${times === 1 ? 'a message' : `${times} messages`} as ` +
+						'undeliverable. Check it with the recipient.',
 				]
 			: []),
 	]
@@ -152,7 +156,10 @@ export function consentsFor(
 		checkConsent(state, deps, rootOf(state, playerId), purpose, recipient.name),
 	)
 }
-/** Everything that must hold at the moment of sending. @throws Refusal with the reason. @returns ids of the consents it rests on */
+/**
+ * Everything that must hold at the moment of sending. @throws Refusal with the reason. @returns ids
+ * of the consents it rests on
+ */
 export function mustHold(
 	state: State,
 	deps: Deps,
@@ -162,7 +169,8 @@ export function mustHold(
 	const version = visit.version ?? 1
 	if (version > item.version && item.resend === undefined)
 		throw new Refusal(
-			`Version ${version} of this visit was signed meanwhile; this is version ${item.version}. Close this one and prepare the newer version.`,
+			`Version ${version} of this visit was signed meanwhile; this is version ${item.version}. ` +
+				'Close this one and prepare the newer version.',
 		)
 	const recipient = recipientOf(state, item.playerId, item.recipient.recipientId)
 	if (
@@ -170,7 +178,8 @@ export function mustHold(
 		(isMail(item.channel) && recipient.email !== item.recipient.email)
 	)
 		throw new Refusal(
-			`Name or address of ${item.recipient.name} was changed on the record after this was prepared. Close this one and prepare it anew.`,
+			`Name or address of ${item.recipient.name} was changed on the record after this was ` +
+				'prepared. Close this one and prepare it anew.',
 		)
 	const block = blocked(state, deps, item.playerId, recipient, item.kind, item.channel)
 	if (block) throw new Refusal(block)

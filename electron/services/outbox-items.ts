@@ -1,4 +1,7 @@
-/** Keeping and showing the items of the outbox: every change is a record that follows the one before. */
+/**
+ * Keeping and showing the items of the outbox: every change is a record that follows the one
+ * before.
+ */
 import type { HandedOver } from '../../shared/records/amendment.ts'
 import type { AuditFunction } from '../../shared/records/audit.ts'
 import type { OutboxView } from '../../shared/outbox/calls.ts'
@@ -70,7 +73,10 @@ const handedBy: Record<OutboxItem['channel'], { channel: string; does: AuditFunc
 	print: { channel: 'print', does: 'print' },
 	'hand-over': { channel: 'by-hand', does: 'export' },
 }
-/** The record of a sending: what, to whom, which way, who, when, message id, consent. The visit's own list of who holds what reads it too. */
+/**
+ * The record of a sending: what, to whom, which way, who, when, message id, consent. The visit's
+ * own list of who holds what reads it too.
+ */
 export function recordSending(state: State, { store, now }: Deps, item: OutboxItem): void {
 	const at = now().toISOString()
 	const { channel, does } = handedBy[item.channel]
@@ -120,7 +126,10 @@ export function sent(
 		return next
 	})
 }
-/** A sending whose end is not known: the program stopped, or the records were locked, between the last byte and the answer. */
+/**
+ * A sending whose end is not known: the program stopped, or the records were locked, between the
+ * last byte and the answer.
+ */
 export function recover(state: State, deps: Deps, inFlight: (itemId: string) => boolean): void {
 	for (const { item } of [...state.outbox.values()])
 		if (item.handing && item.state === 'ready' && !inFlight(item.itemId)) {
@@ -129,7 +138,8 @@ export function recover(state: State, deps: Deps, inFlight: (itemId: string) => 
 				deps,
 				item,
 				'uncertain',
-				'The workstation stopped between the last byte and the answer of the mail server. It may have arrived, or not: ask the recipient before sending again.',
+				'The workstation stopped between the last byte and the answer of the mail server. It ' +
+					'may have arrived, or not: ask the recipient before sending again.',
 				{ handing: false },
 			)
 		}

@@ -31,7 +31,10 @@ export function mailCalls(state: State, deps: Deps, post: Post) {
 			const { password, ...shown } = smtp
 			return { clock, smtp: { ...shown, hasPassword: password !== undefined } }
 		},
-		/** Without a password the one before is kept, unless server or user changed: it never goes to another server. */
+		/**
+		 * Without a password the one before is kept, unless server or user changed: it never goes to
+		 * another server.
+		 */
 		'mail.save': ({ smtp, clock }: InputOf<'mail.save'>) => {
 			const before = state.mail.smtp
 			const keeps =
@@ -111,7 +114,8 @@ export function mailCalls(state: State, deps: Deps, post: Post) {
 						)
 						.map(
 							(row) =>
-								`${(row.personId && state.people.get(row.personId)?.name) || 'Lastwright'}: ${row.function}`,
+								`${(row.personId && state.people.get(row.personId)?.name) || 'Lastwright'}: ` +
+								`${row.function}`,
 						),
 				),
 			]

@@ -72,7 +72,10 @@ export class Post {
 				: {}),
 		}
 	}
-	/** Sends what is due. A call while one runs has it look once more before it ends. @param now true: does not wait for the time of the next try */
+	/**
+	 * Sends what is due. A call while one runs has it look once more before it ends. @param now true:
+	 * does not wait for the time of the next try
+	 */
 	run(now = false): Promise<void> {
 		if (now) this.freshStart()
 		if (this.#running) {
@@ -83,7 +86,8 @@ export class Post {
 		this.#running = this.#walks(now)
 			.catch(() => {
 				this.#says =
-					'The outbox could not write to the records. Free some space on the disk; it is tried again.'
+					'The outbox could not write to the records. Free some space on the disk; it is tried ' +
+					'again.'
 				this.#waitForNetwork()
 			})
 			.finally(() => {
@@ -129,7 +133,8 @@ export class Post {
 				try {
 					if (!person?.active || !senders.includes(person.role))
 						throw new Refusal(
-							'The person who released this does not work here any more. Somebody else has to check and release it.',
+							'The person who released this does not work here any more. Somebody else has to ' +
+								'check and release it.',
 						)
 					const { smtp } = state.mail
 					if (!smtp || !state.clinic) return 'halt'
@@ -167,7 +172,8 @@ export class Post {
 						},
 					})
 					if (!deps.store.isOpen) {
-						// before the end nothing was sent and nothing is to be written; after it the answer is kept until the unlock
+						// before the end nothing was sent and nothing is to be written; after it the answer is
+						// kept until the unlock
 						if (outcome.kind !== 'stopped' && outcome.kind !== 'network')
 							this.#late = { itemId: item.itemId, outcome }
 						return 'halt'
@@ -176,7 +182,9 @@ export class Post {
 				} catch (error) {
 					if (!(error instanceof Refusal) || !deps.store.isOpen) {
 						if (!deps.store.isOpen) return 'halt'
-						this.#says = `${numberOf(item.itemId)} could not be prepared for sending. It waits; nothing was sent.`
+						this.#says =
+							`${numberOf(item.itemId)} could not be prepared for sending. It waits; ` +
+							'nothing was sent.'
 						this.#waitForNetwork()
 						return 'halt'
 					}
@@ -279,7 +287,9 @@ export class Post {
 			case 'settings':
 				if (item.handing) putItem(state, deps, { ...item, handing: false })
 				this.#stopped = true
-				this.#says = `${outcome.says} The queue waits until the settings are saved anew or "Send now" is chosen.`
+				this.#says =
+					`${outcome.says} The queue waits until the settings are saved anew or ` +
+					'"Send now" is chosen.'
 				return 'halt'
 			case 'stopped':
 				if (outcome.error instanceof Refusal)

@@ -1,4 +1,7 @@
-/** The outbox: documents of signed visits, checked beside their recipient, then sent, handed over or returned. */
+/**
+ * The outbox: documents of signed visits, checked beside their recipient, then sent, handed over or
+ * returned.
+ */
 import { randomInt, randomUUID } from 'node:crypto'
 import type { InputOf, OutputOf } from '../../shared/contract.ts'
 import { meaningOf, readDsn } from '../../shared/outbox/dsn.ts'
@@ -72,7 +75,9 @@ function putNew(
 	const itemId = randomUUID()
 	const domain =
 		(isMail(channel) ? senderOf(state).email.split('@')[1] : undefined) ?? 'local.invalid'
-	const says = `${channelWords[channel]} to ${recipient.name}, version ${document.version}.${resend ? ` Sent again: ${resend.reason}` : ''}`
+	const says =
+		`${channelWords[channel]} to ${recipient.name}, version ` +
+		`${document.version}.${resend ? ` Sent again: ${resend.reason}` : ''}`
 	return putItem(state, deps, {
 		itemId,
 		playerId: document.playerId,
@@ -124,11 +129,13 @@ export async function addItem(
 	const document = await makeDocument(state, deps, { visitId, kind, recipient })
 	if (protection === 'password' && !document.layout)
 		throw new Refusal(
-			'A copy with a password cannot be made: this report was drawn by an earlier version of the program and would not look the same. Print it or hand it over.',
+			'A copy with a password cannot be made: this report was drawn by an earlier version of ' +
+				'the program and would not look the same. Print it or hand it over.',
 		)
 	if (state.person !== person)
 		throw new Refusal(
-			'Another person took over while the document was being drawn. Nothing was put into the outbox.',
+			'Another person took over while the document was being drawn. Nothing was put into the ' +
+				'outbox.',
 		)
 	return deps.store.together(() => {
 		keepDocument(deps, document)
@@ -152,7 +159,8 @@ export function outboxCalls(state: State, deps: Deps, post: Post) {
 	return {
 		'outbox.add': (input: InputOf<'outbox.add'>) => addItem(state, deps, input),
 		'outbox.list': async (): Promise<OutputOf<'outbox.list'>> => {
-			// names what a stop of the program left uncertain before anything is shown; sending goes on behind
+			// names what a stop of the program left uncertain before anything is shown; sending goes on
+			// behind
 			void post.run()
 			return {
 				items: viewsOf(state, deps, post.inFlight),
@@ -194,12 +202,14 @@ export function outboxCalls(state: State, deps: Deps, post: Post) {
 			const warnings = alertsFor(state, deps, item, recipient)
 			if (warnings.length > 0 && !warningsRead)
 				throw new Refusal(
-					`There ${warnings.length === 1 ? 'is a warning' : `are ${warnings.length} warnings`}. Read and tick that it was checked.`,
+					`There ${warnings.length === 1 ? 'is a warning' : `are ${warnings.length} warnings`}. ` +
+						'Read and tick that it was checked.',
 					warnings.map((message) => ({ path: 'warningsRead', message })),
 				)
 			if (item.channel === 'smtp' && !state.mail.smtp)
 				throw new Refusal(
-					'No mail server is set. Fill in the mail settings first, or choose the draft for the mail program.',
+					'No mail server is set. Fill in the mail settings first, or choose the draft for the ' +
+						'mail program.',
 				)
 			move(
 				state,
@@ -393,7 +403,10 @@ export function outboxCalls(state: State, deps: Deps, post: Post) {
 				return { itemId: next.itemId }
 			})
 		},
-		/** A report of the mail system: matched by what we gave with the message, never by the address alone where two were sent. */
+		/**
+		 * A report of the mail system: matched by what we gave with the message, never by the address
+		 * alone where two were sent.
+		 */
 		'outbox.readReport': ({
 			text,
 		}: InputOf<'outbox.readReport'>): OutputOf<'outbox.readReport'> => {
@@ -430,8 +443,10 @@ export function outboxCalls(state: State, deps: Deps, post: Post) {
 							address: one.address,
 							says:
 								byAddress.length > 1
-									? `Several messages went to ${one.address}, and the report does not say which one it is about. Mark the right one by hand.`
-									: `No sent message fits this report about ${one.address}. It may be about a message from the mail program.`,
+									? `Several messages went to ${one.address}, and the report does not say which ` +
+										'one it is about. Mark the right one by hand.'
+									: `No sent message fits this report about ${one.address}. It may be about a ` +
+										'message from the mail program.',
 						}
 					const { state: to, badAddress, says } = meaningOf(one)
 					const change = badAddress ? { statusCode: one.status } : {}

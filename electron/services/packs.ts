@@ -1,4 +1,7 @@
-/** Packs on both sides: made at home, opened on a laptop as records of its own, brought back, and taken off the laptop. */
+/**
+ * Packs on both sides: made at home, opened on a laptop as records of its own, brought back, and
+ * taken off the laptop.
+ */
 import { existsSync, rmSync } from 'node:fs'
 import { join } from 'node:path'
 import { protocolIdentity } from '../../shared/assess.ts'
@@ -58,11 +61,14 @@ function placeOf(folder: string, name: string): string {
 	const file = join(folderToWrite(folder), name)
 	if (existsSync(file))
 		throw new Refusal(
-			`There is a file ${name} in this folder already. It was not overwritten: choose another folder.`,
+			`There is a file ${name} in this folder already. It was not overwritten: choose another ` +
+				'folder.',
 		)
 	return file
 }
-/** A random-looking id that the same content always gets: the same pack twice makes the same record. */
+/**
+ * A random-looking id that the same content always gets: the same pack twice makes the same record.
+ */
 export const idOfDigest = (digest: string): string =>
 	`${digest.slice(0, 8)}-${digest.slice(8, 12)}-4${digest.slice(13, 16)}-8${digest.slice(17, 20)}-${digest.slice(20, 32)}`
 const protocolNow = (state: State): Manifest['protocol'] => protocolIdentity(state.protocol)
@@ -74,7 +80,10 @@ const draftsOf = (store: Store, ids: readonly string[]): CarriedDraft[] =>
 const basesOf = (drafts: readonly CarriedDraft[]): DraftBase[] =>
 	drafts.map((one) => ({ id: one.id, digest: draftDigest(one) }))
 
-/** One sealed file with the chosen players, their history as far as wanted, clinic, shelf, settings, people and protocol. */
+/**
+ * One sealed file with the chosen players, their history as far as wanted, clinic, shelf, settings,
+ * people and protocol.
+ */
 export async function makePack(
 	state: State,
 	deps: Deps,
@@ -83,7 +92,8 @@ export async function makePack(
 	const { store, now } = deps
 	if (state.pack)
 		throw new Refusal(
-			'These records came in a pack themselves. Packs are made at home; here make the file for the way back.',
+			'These records came in a pack themselves. Packs are made at home; here make the file for ' +
+				'the way back.',
 		)
 	const last = addDays(dayHere(now()), longestDays)
 	if (expires < today(deps) || expires > last)
@@ -95,7 +105,8 @@ export async function makePack(
 			{
 				path: 'passphrase',
 				message:
-					'given your own passphrase, allowed: another one, so that a lost laptop opens nothing here',
+					'given your own passphrase, allowed: another one, so that a lost laptop opens nothing ' +
+					'here',
 			},
 		])
 	const chosen = playerIds.map((id) => state.entry(id))
@@ -187,7 +198,10 @@ export async function makePack(
 		drafts: manifest.drafts,
 	}
 }
-/** On a PC without records: the pack becomes a store of its own, whole or not at all. Its passphrase opens it. */
+/**
+ * On a PC without records: the pack becomes a store of its own, whole or not at all. Its passphrase
+ * opens it.
+ */
 export async function openPackHere(
 	{ store, now }: Deps,
 	file: string,
@@ -195,7 +209,8 @@ export async function openPackHere(
 ): Promise<{ records: number; visits: number; recoveryKey: string }> {
 	if (store.isSetUp)
 		throw new Refusal(
-			'There are records on this PC already. A pack opens on a laptop without records, or in another data folder.',
+			'There are records on this PC already. A pack opens on a laptop without records, or in ' +
+				'another data folder.',
 		)
 	const { manifest, records, drafts } = await packWords(() =>
 		readPack(fileToRead(file), passphrase),
@@ -238,14 +253,20 @@ export function packRefusal(state: State, deps: Deps, name: string): string | un
 		/^(session|outreach|backups)\.|^clinic\.get$/.test(name)
 	)
 		return undefined
-	return `The pack on this laptop ran out on ${pack.expires}. Nothing is lost: open Outreach, make the file for the way back and bring it home.`
+	return (
+		`The pack on this laptop ran out on ${pack.expires}. Nothing is lost: open Outreach, ` +
+		'make the file for the way back and bring it home.'
+	)
 }
 const laptopDrafts = (state: State, store: Store): CarriedDraft[] =>
 	draftsOf(store, [...state.drafts.keys()].sort())
 /** What tells whether anything was entered since the file of the way back was made. */
 const stampOf = (state: State, store: Store): string =>
 	digestOf({ records: store.recordCount, drafts: basesOf(laptopDrafts(state, store)) })
-/** The laptop's own audit rows, checked here where its key is, chained anew so that home can check them without it. */
+/**
+ * The laptop's own audit rows, checked here where its key is, chained anew so that home can check
+ * them without it.
+ */
 function trailRecord({ store, now }: Deps, packId: string, lastTick: number): Carried {
 	const { problems } = store.verify(new Set(destroyedLines(store).flatMap((one) => one.recordIds)))
 	const rows = store.auditPage(Number.MAX_SAFE_INTEGER, Number.MAX_SAFE_INTEGER).reverse()
@@ -288,14 +309,12 @@ export async function makeReturn(
 	const trail = trailRecord(deps, pack.packId, Math.max(0, ...records.map((one) => one.tick)))
 	const drafts = laptopDrafts(state, store)
 	const person = state.acts()
-	const players = state
-		.ordered()
-		.map(({ card }) => ({
-			playerId: card.playerId,
-			name: nameOf(card),
-			birthDate: card.birthDate,
-			visits: visitsOf(state, deps, card.playerId).length,
-		}))
+	const players = state.ordered().map(({ card }) => ({
+		playerId: card.playerId,
+		name: nameOf(card),
+		birthDate: card.birthDate,
+		visits: visitsOf(state, deps, card.playerId).length,
+	}))
 	const about: Unfinished = {
 		direction: 'return',
 		answers: pack.packId,
@@ -323,7 +342,10 @@ export async function makeReturn(
 	store.audit({ function: 'export', objectRef: `pack-file:${manifest.packId.slice(0, 8)}` })
 	return { file, bytes, records: manifest.records, drafts: manifest.drafts }
 }
-/** Takes the records off the laptop, once home has shown by its receipt that it read just this file. A register line for each player stays. */
+/**
+ * Takes the records off the laptop, once home has shown by its receipt that it read just this file.
+ * A register line for each player stays.
+ */
 export async function removeHere(
 	state: State,
 	deps: Deps,
@@ -346,13 +368,16 @@ export async function removeHere(
 			[
 				{
 					path: 'receipt',
-					message: `given "${receipt}", allowed: the receipt that Outreach at home shows after the merge`,
+					message:
+						`given "${receipt}", allowed: the receipt that Outreach at home shows after ` +
+						'the merge',
 				},
 			],
 		)
 	if (stampOf(state, store) !== back.stamp)
 		throw new Refusal(
-			'Something was entered here after the file for the way back was made. Make it again and bring it home first. Nothing was removed.',
+			'Something was entered here after the file for the way back was made. Make it again and ' +
+				'bring it home first. Nothing was removed.',
 		)
 	await store.backupsDone()
 	const keep: readonly Kind[] = ['register', 'clinic', 'person', 'settings', 'shelf', 'protocol']

@@ -31,14 +31,16 @@ export async function savePerson(
 		throw new Refusal('This person is not in the list. Open the list again.')
 	if (known?.slot === ownerSlot)
 		throw new Refusal(
-			'The owner is the clinician of the letterhead: change the name there, and the passphrase under your own name.',
+			'The owner is the clinician of the letterhead: change the name there, and the passphrase ' +
+				'under your own name.',
 		)
 	if (!known && passphrase === undefined)
 		throw new Refusal('A new person needs a passphrase to begin with.', [
 			{
 				path: 'passphrase',
 				message:
-					'missing, given nothing, allowed: 8 characters or more; the person changes it at the first unlock',
+					'missing, given nothing, allowed: 8 characters or more; the person changes it at the ' +
+					'first unlock',
 			},
 		])
 	const problems = personProblems({ role, registration })

@@ -17,7 +17,10 @@ function cardOf(state: State, deps: Deps, entry: PlayerEntry): Card {
 	}
 	return { ...entry.card, openDraft: state.hasDraft(entry.card.playerId) }
 }
-/** The last answer for a list: whatever is typed on is looked for in it alone. A new list has a new array. */
+/**
+ * The last answer for a list: whatever is typed on is looked for in it alone. A new list has a new
+ * array.
+ */
 const last = new WeakMap<
 	readonly PlayerEntry[],
 	{ wanted: readonly string[]; found: PlayerEntry[] }
@@ -54,7 +57,10 @@ export function searchPlayers(
 		cards: found.slice(0, limit).map((entry) => cardOf(state, deps, entry)),
 	}
 }
-/** A save is a new record that follows the last one. Likely duplicates and twins are pointed out, never merged. */
+/**
+ * A save is a new record that follows the last one. Likely duplicates and twins are pointed out,
+ * never merged.
+ */
 export function savePlayer(
 	state: State,
 	deps: Deps,
@@ -113,14 +119,12 @@ export function openPlayer(
 			...(inError ? { inError } : {}),
 			...(awaits ? { awaitsCountersign: true } : {}),
 		})),
-		drafts: state
-			.draftsOf(playerId)
-			.map(([draftId, { visitDate, savedAt, amends }]) => ({
-				draftId,
-				visitDate,
-				savedAt,
-				...amended(amends?.visitId),
-			})),
+		drafts: state.draftsOf(playerId).map(([draftId, { visitDate, savedAt, amends }]) => ({
+			draftId,
+			visitDate,
+			savedAt,
+			...amended(amends?.visitId),
+		})),
 		...(merged.length ? { merged } : {}),
 	}
 }
@@ -135,7 +139,8 @@ export function mergePlayers(
 	if (from === into) throw new Refusal('A player cannot be merged with itself. Choose two records.')
 	if (state.mergedAway(from) || state.mergedAway(into))
 		throw new Refusal(
-			'One of the two was merged before. Undo that merge first, or merge into the player that is shown.',
+			'One of the two was merged before. Undo that merge first, or merge into the player that ' +
+				'is shown.',
 		)
 	if (state.idsOf(from).includes(into))
 		throw new Refusal('These two are merged the other way round already. Undo that merge first.')

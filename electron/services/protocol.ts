@@ -1,4 +1,7 @@
-/** The clinic's protocol: one record per version, and what a change of it would do to the demo visits. */
+/**
+ * The clinic's protocol: one record per version, and what a change of it would do to the demo
+ * visits.
+ */
 import { readFileSync } from 'node:fs'
 import { z } from 'zod'
 import { assess } from '../../shared/assess.ts'
@@ -56,7 +59,10 @@ function fileOf(
 		...(Object.keys(own).length > 0 ? { values: own } : {}),
 	}
 }
-/** Keeps a new version; signed visits keep the one they were signed under. @throws Refusal where another version was saved meanwhile, or a value cannot be used */
+/**
+ * Keeps a new version; signed visits keep the one they were signed under. @throws Refusal where
+ * another version was saved meanwhile, or a value cannot be used
+ */
 export function saveProtocol(
 	state: State,
 	deps: Deps,
@@ -64,7 +70,8 @@ export function saveProtocol(
 ): OutputOf<'protocol.save'> {
 	if (input.follows !== state.protocolRecord)
 		throw new Refusal(
-			'The protocol was changed elsewhere since you opened it. Nothing was overwritten: open it again and repeat the change.',
+			'The protocol was changed elsewhere since you opened it. Nothing was overwritten: open it ' +
+				'again and repeat the change.',
 		)
 	const file = fileOf(state, input)
 	// the rules must be able to work with it before it counts
@@ -90,7 +97,10 @@ export function previewProtocol(
 	return effectOf(state.protocol, fileOf(state, input))
 }
 
-/** The protocol a signed visit was made under, by its digest; undefined where no version of it is kept here. */
+/**
+ * The protocol a signed visit was made under, by its digest; undefined where no version of it is
+ * kept here.
+ */
 export function protocolOfDigest(state: State, digest: string): Protocol | undefined {
 	const file = state.protocolVersions
 		.map((one) => one.file)
@@ -144,7 +154,8 @@ function effectOf(now: ProtocolFile, next: ProtocolFile): OutputOf<'protocol.pre
 		return { visits: visits.length, changes }
 	} catch (error) {
 		throw new Refusal(
-			`The rules cannot work with these values: ${error instanceof Error ? error.message : 'unknown'}. Nothing was changed.`,
+			'The rules cannot work with these values: ' +
+				`${error instanceof Error ? error.message : 'unknown'}. Nothing was changed.`,
 		)
 	}
 }

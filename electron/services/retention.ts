@@ -87,7 +87,10 @@ export function hold(
 	else state.holds.delete(playerId)
 	return {}
 }
-/** Removes every record about a player for good. The name must be typed: a wrong line cannot be destroyed by a slip. */
+/**
+ * Removes every record about a player for good. The name must be typed: a wrong line cannot be
+ * destroyed by a slip.
+ */
 export async function destroy(
 	state: State,
 	deps: Deps,
@@ -111,7 +114,8 @@ export async function destroy(
 	const clock = clocks(state, deps).find((one) => one.playerId === playerId)
 	if (!clock || clock.keepUntil > today)
 		throw new Refusal(
-			`This record is to be kept until ${clock?.keepUntil ?? 'a day that cannot be computed'} by the rule of the clinic (${state.settings.retention.name}). Nothing was destroyed.`,
+			`This record is to be kept until ${clock?.keepUntil ?? 'a day that cannot be computed'} ` +
+				`by the rule of the clinic (${state.settings.retention.name}). Nothing was destroyed.`,
 		)
 	const ids = state.idsOf(playerId)
 	const recordIds = ids.flatMap((id) => store.recordsAbout(id))

@@ -1,4 +1,7 @@
-/** A player's season: sessions, plans and calendars, each a record that follows the last. Pairs and findings are those of the open draft, else of the latest signed visit. */
+/**
+ * A player's season: sessions, plans and calendars, each a record that follows the last. Pairs and
+ * findings are those of the open draft, else of the latest signed visit.
+ */
 import { assess } from '../../shared/assess.ts'
 import { digestOf } from '../../shared/canonical.ts'
 import {
@@ -70,7 +73,10 @@ const runsOf = (state: State): Map<string, Run> => {
 
 const zoneHere = (): string => Intl.DateTimeFormat().resolvedOptions().timeZone
 
-/** The records of one sort in order of writing; where players were merged, those of the record that stands come first. */
+/**
+ * The records of one sort in order of writing; where players were merged, those of the record that
+ * stands come first.
+ */
 function recordsOf(state: State, { store }: Deps, playerId: string, what: What): string[] {
 	for (const id of state.idsOf(playerId)) {
 		const found = store
@@ -173,7 +179,11 @@ function stopped(
 		const says = assessment.screening.items
 			.filter((one) => ids.has(one.id))
 			.map((one) => one.says.replace(/\.$/, ''))
-		return `The rotation is stopped for the ${sides.join(' and ')} foot by a warning sign: ${[...new Set(says)].join('; ')}. Record in Decide what was done about it${from === 'draft' ? '' : ' (open a new assessment)'}, then plan.`
+		return (
+			`The rotation is stopped for the ${sides.join(' and ')} foot by a warning sign: ` +
+			`${[...new Set(says)].join('; ')}. Record in Decide what was done about ` +
+			`it${from === 'draft' ? '' : ' (open a new assessment)'}, then plan.`
+		)
 	}
 	return stopOf(visit)?.says
 }
@@ -181,7 +191,8 @@ function needBasis(state: State, deps: Deps, playerId: string): Basis {
 	const basis = basisOf(state, deps, playerId)
 	if (!basis)
 		throw new Refusal(
-			'This player has no assessment yet. Start one and enter the pairs they wear, then plan the season.',
+			'This player has no assessment yet. Start one and enter the pairs they wear, then plan ' +
+				'the season.',
 		)
 	return basis
 }
@@ -198,7 +209,10 @@ function pairsOf({ visit }: Basis, before: Plan | undefined): OutputOf<'season.o
 		...(one.sole === undefined ? {} : { sole: one.sole }),
 	}))
 }
-/** Sessions before this day are the past unless the person says otherwise: today, or the visit where it lies ahead. */
+/**
+ * Sessions before this day are the past unless the person says otherwise: today, or the visit where
+ * it lies ahead.
+ */
 const firstDay = (deps: Deps, basis: Basis | undefined): string => {
 	const today = dayHere(deps.now())
 	return basis && basis.visit.visitDate > today ? basis.visit.visitDate : today
@@ -241,7 +255,10 @@ export function openSeason(
 			: {}),
 	}
 }
-/** @throws Refusal where the season was saved elsewhere since it was opened, or ends before it begins */
+/**
+ * @throws Refusal where the season was saved elsewhere since it was opened, or ends before it
+ * begins
+ */
 export function saveSeason(
 	state: State,
 	deps: Deps,
@@ -251,13 +268,16 @@ export function saveSeason(
 	const last = recordsOf(state, deps, playerId, 'season').at(-1)
 	if (follows !== last)
 		throw new Refusal(
-			'The season was changed elsewhere since you opened it. Nothing was overwritten: open it again and repeat the change.',
+			'The season was changed elsewhere since you opened it. Nothing was overwritten: open it ' +
+				'again and repeat the change.',
 		)
 	if (season.to < season.from)
 		throw new Refusal('The season ends before it begins. Nothing was changed.', [
 			{
 				path: 'season.to',
-				message: `before the first day, given ${dayInWords(season.to)}, allowed: ${dayInWords(season.from)} or later`,
+				message:
+					`before the first day, given ${dayInWords(season.to)}, allowed: ` +
+					`${dayInWords(season.from)} or later`,
 			},
 		])
 	for (const [index, one] of (season.exceptions ?? []).entries())
@@ -265,7 +285,9 @@ export function saveSeason(
 			throw new Refusal('An exception ends before it begins. Nothing was changed.', [
 				{
 					path: `season.exceptions.${index}.to`,
-					message: `before its first day, given ${dayInWords(one.to)}, allowed: ${dayInWords(one.from)} or later`,
+					message:
+						`before its first day, given ${dayInWords(one.to)}, allowed: ` +
+						`${dayInWords(one.from)} or later`,
 				},
 			])
 	const ids = (season.pattern ?? []).map((one) => one.id)
@@ -281,7 +303,10 @@ export function saveSeason(
 		savedAs: append(deps, { what: 'season', playerId, season: seasonSchema.parse(season) }, last),
 	}
 }
-/** The answers of the person by the keys of the questions. @throws Refusal naming an answer that cannot be */
+/**
+ * The answers of the person by the keys of the questions. @throws Refusal naming an answer that
+ * cannot be
+ */
 function choicesOf(
 	answers: Record<string, string>,
 	season: Season,
@@ -326,7 +351,9 @@ function choicesOf(
 			throw new Refusal('An answer cannot be used. Nothing was changed.', [
 				{
 					path: `answers.${key}`,
-					message: `unknown, given "${value}", allowed: source, team, code, surface, ground, dateOrder, surfaces, kinds, zones`,
+					message:
+						`unknown, given "${value}", allowed: source, team, code, surface, ground, ` +
+						'dateOrder, surfaces, kinds, zones',
 				},
 			])
 	}
@@ -341,12 +368,16 @@ export async function previewSeasonImport(
 	const season = lastSeason(state, deps, playerId)?.season
 	if (!season)
 		throw new Refusal(
-			'The season has no first and last day yet. Enter them first: sessions outside it are left out.',
+			'The season has no first and last day yet. Enter them first: sessions outside it are left ' +
+				'out.',
 		)
 	const choices = choicesOf(answers, season, state.protocol)
 	return previewImport(season.sessions ?? [], await readList(text, kind, choices), choices.source)
 }
-/** Solves in a thread of its own; other calls go on meanwhile. The plan is kept as a record that follows the last. */
+/**
+ * Solves in a thread of its own; other calls go on meanwhile. The plan is kept as a record that
+ * follows the last.
+ */
 export async function planPlayer(
 	state: State,
 	deps: Deps,
@@ -357,7 +388,8 @@ export async function planPlayer(
 	if (blocked !== undefined) throw new Refusal(blocked)
 	if (!basis.visit.footwear?.some((one) => one.sole !== undefined))
 		throw new Refusal(
-			`No pair with its sole is recorded on ${dayInWords(basis.visit.visitDate)}. Enter the pairs in the assessment, each with its sole, then plan.`,
+			`No pair with its sole is recorded on ${dayInWords(basis.visit.visitDate)}. Enter the ` +
+				'pairs in the assessment, each with its sole, then plan.',
 		)
 	const saved = lastSeason(state, deps, playerId)
 	if (!saved)
@@ -390,7 +422,8 @@ export async function planPlayer(
 		)
 		if (state.person !== person)
 			throw new Refusal(
-				'The records were locked or another person took over while the season was planned. Nothing was kept: plan again.',
+				'The records were locked or another person took over while the season was planned. ' +
+					'Nothing was kept: plan again.',
 			)
 		const changes = before ? planDifference(before.value.plan, plan) : []
 		append(
@@ -438,7 +471,8 @@ function planToGive(state: State, deps: Deps, playerId: string) {
 		planned.value.basis !== basisDigest(basis)
 	)
 		throw new Refusal(
-			'The sessions, pairs or findings changed since this plan was made. Plan the season again first.',
+			'The sessions, pairs or findings changed since this plan was made. Plan the season again ' +
+				'first.',
 		)
 	return { basis, planned }
 }
@@ -477,7 +511,10 @@ export async function chartSeason(
 	)
 }
 const withoutStamp = (text: string): string => text.replace(/^DTSTAMP:.*$/gm, '')
-/** The player's calendar. What was given out before is kept, so that changed events are told from new ones. */
+/**
+ * The player's calendar. What was given out before is kept, so that changed events are told from
+ * new ones.
+ */
 export function seasonCalendar(
 	state: State,
 	deps: Deps,

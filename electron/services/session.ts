@@ -17,7 +17,10 @@ const stretchPin = (pin: string, salt: string): Promise<Buffer> =>
 		),
 	)
 
-/** Wrong tries slow the next one down: 1, 2, 4 ... seconds, at most 5 minutes; a restart does not shorten the wait. */
+/**
+ * Wrong tries slow the next one down: 1, 2, 4 ... seconds, at most 5 minutes; a restart does not
+ * shorten the wait.
+ */
 export class Session {
 	#wrongPins = 0
 	#busy = false
@@ -35,7 +38,8 @@ export class Session {
 		const waiting =
 			store.auditWaiting > 0
 				? [
-						'The disk is full or not writable. Records can be read; nothing can be saved until there is room.',
+						'The disk is full or not writable. Records can be read; nothing can be saved until ' +
+							'there is room.',
 					]
 				: []
 		return {
@@ -76,13 +80,15 @@ export class Session {
 	unlock({ passphrase }: InputOf<'session.unlock'>) {
 		return this.#try(
 			() => this.#deps.store.unlock(passphrase),
-			'The passphrase is not right. Check the keyboard layout and try again, or use the printed recovery key.',
+			'The passphrase is not right. Check the keyboard layout and try again, or use the printed ' +
+				'recovery key.',
 		)
 	}
 	unlockWithRecoveryKey({ recoveryKey, newPassphrase }: InputOf<'session.unlockWithRecoveryKey'>) {
 		return this.#try(
 			() => this.#deps.store.unlockWithRecoveryKey(recoveryKey, newPassphrase),
-			'This recovery key belongs to other records. Check that the paper is from this clinic and this PC.',
+			'This recovery key belongs to other records. Check that the paper is from this clinic and ' +
+				'this PC.',
 		)
 	}
 	lock(why = 'by hand') {
@@ -106,7 +112,10 @@ export class Session {
 		this.#aliveAt = this.#deps.now().getTime()
 		return {}
 	}
-	/** Locks where nobody touched the workstation for as long as the setting says; a clock set back counts from now. */
+	/**
+	 * Locks where nobody touched the workstation for as long as the setting says; a clock set back
+	 * counts from now.
+	 */
 	lockIfIdle(): void {
 		const now = this.#deps.now().getTime()
 		if (now < this.#aliveAt) this.#aliveAt = now
@@ -128,7 +137,8 @@ export class Session {
 			store.lock()
 			this.#state.clear()
 			throw new Refusal(
-				'The entry of this person cannot be read or was taken off. Ask the owner to open the records, or use the printed recovery key.',
+				'The entry of this person cannot be read or was taken off. Ask the owner to open the ' +
+					'records, or use the printed recovery key.',
 			)
 		}
 		this.#state.person = person
@@ -218,7 +228,10 @@ export class Session {
 	givePassphrase(slot: string, passphrase: string): Promise<void> {
 		return this.#set(slot, passphrase)
 	}
-	/** One stretching of a secret at a time: tries side by side would get round the wait, two set-ups would make two keys. */
+	/**
+	 * One stretching of a secret at a time: tries side by side would get round the wait, two set-ups
+	 * would make two keys.
+	 */
 	async #alone<T>(work: () => Promise<T>): Promise<T> {
 		if (this.#busy) throw new Refusal('The last try is still being checked. Wait for its answer.')
 		this.#busy = true

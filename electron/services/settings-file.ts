@@ -1,4 +1,7 @@
-/** The settings file of this PC: nothing personal in it. A broken one is kept aside and said so, never wiped. */
+/**
+ * The settings file of this PC: nothing personal in it. A broken one is kept aside and said so,
+ * never wiped.
+ */
 import { existsSync, mkdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { z } from 'zod'
@@ -30,12 +33,16 @@ export function readSettings(folder: string, now: Date): { settings: Settings; n
 	} catch {
 		return {
 			settings: {},
-			notice: `The settings file ${file} cannot be read (${wrong}). The usual settings are used; records are unaffected.`,
+			notice:
+				`The settings file ${file} cannot be read (${wrong}). The usual settings are ` +
+				'used; records are unaffected.',
 		}
 	}
 	return {
 		settings: {},
-		notice: `The settings file could not be read (${wrong}). It was kept as ${aside} and the usual settings are used; records are unaffected. Choose the backup folder again.`,
+		notice:
+			`The settings file could not be read (${wrong}). It was kept as ${aside} and the ` +
+			'usual settings are used; records are unaffected. Choose the backup folder again.',
 	}
 }
 export function writeSettings(folder: string, settings: Settings): void {

@@ -1,4 +1,6 @@
-/** The clinic's shelf: the whole of it is one record; a save is a new record that follows the last. */
+/**
+ * The clinic's shelf: the whole of it is one record; a save is a new record that follows the last.
+ */
 import type { InputOf, OutputOf } from '../../shared/contract.ts'
 import { parseShelf } from '../../shared/visit/shelf.ts'
 import { readShelfCsv, writeShelfCsv } from './shelf-csv.ts'
@@ -10,7 +12,10 @@ export function getShelf({ shelf, shelfRecord }: State): OutputOf<'shelf.get'> {
 		...(shelfRecord === undefined ? {} : { savedAs: shelfRecord }),
 	}
 }
-/** @throws Refusal where the shelf was saved elsewhere since it was opened, or where ids or sizes stand twice */
+/**
+ * @throws Refusal where the shelf was saved elsewhere since it was opened, or where ids or sizes
+ * stand twice
+ */
 export function saveShelf(
 	state: State,
 	{ store, now }: Deps,
@@ -18,7 +23,8 @@ export function saveShelf(
 ): OutputOf<'shelf.save'> {
 	if (follows !== state.shelfRecord)
 		throw new Refusal(
-			'The shelf was changed elsewhere since you opened it. Nothing was overwritten: open the shelf again and repeat the change.',
+			'The shelf was changed elsewhere since you opened it. Nothing was overwritten: open the ' +
+				'shelf again and repeat the change.',
 		)
 	const read = parseShelf(shelf)
 	if (!read.ok)

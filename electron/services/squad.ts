@@ -1,4 +1,7 @@
-/** A screening day: roster, marks of where each player is, the board, reports after signing, and the two summaries. Every entry is about one player, so that it travels and ends with the player. */
+/**
+ * A screening day: roster, marks of where each player is, the board, reports after signing, and the
+ * two summaries. Every entry is about one player, so that it travels and ends with the player.
+ */
 import { randomUUID } from 'node:crypto'
 import { renameSync, rmSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
@@ -170,7 +173,10 @@ function knownAs(state: State, player: Roster['rows'][number]['player']) {
 		})
 		.slice(0, 5)
 }
-/** Takes the good rows in. `same` says for a row which player on record it is; where one is likely and nothing is said, it is refused. */
+/**
+ * Takes the good rows in. `same` says for a row which player on record it is; where one is likely
+ * and nothing is said, it is refused.
+ */
 export function createSquad(
 	state: State,
 	deps: Deps,
@@ -191,7 +197,9 @@ export function createSquad(
 			'Some players may be on record already. Say for each whether it is the same person.',
 			open.map(({ row, player }) => ({
 				path: `row ${row}`,
-				message: `not answered, given ${player.givenName} ${player.familyName}, allowed: a player on record, or new`,
+				message:
+					`not answered, given ${player.givenName} ${player.familyName}, allowed: a ` +
+					'player on record, or new',
 			})),
 		)
 	const squadId = into ?? randomUUID()
@@ -339,7 +347,10 @@ const signedRows = (state: State, deps: Deps, squadId: string) =>
 	openSquad(state, deps, { squadId }).rows.flatMap((one) =>
 		one.signedVisitId ? [{ ...one, visitId: one.signedVisitId }] : [],
 	)
-/** Writes the signed reports of the day into a folder, and for minors the guardian's page, two players at a time. A file never holds a name in its name. */
+/**
+ * Writes the signed reports of the day into a folder, and for minors the guardian's page, two
+ * players at a time. A file never holds a name in its name.
+ */
 export function startReports(
 	state: State,
 	deps: Deps,
@@ -403,7 +414,9 @@ export function startReports(
 						? ''
 						: 'The records were locked meanwhile. Unlock and start again: what is written stays.'
 		} catch {
-			run.said = `Stopped after ${run.done} of ${run.total} players: a report could not be made. Start again: what is written stays.`
+			run.said =
+				`Stopped after ${run.done} of ${run.total} players: a report could not be ` +
+				'made. Start again: what is written stays.'
 		} finally {
 			run.running = false
 		}
@@ -484,7 +497,10 @@ export function cancelReports(
 	if (run?.running) run.stop = true
 	return { cancelled: run?.running === true }
 }
-/** The club's version holds only players whose consent to the squad summary is in force now; the clinician's holds all. */
+/**
+ * The club's version holds only players whose consent to the squad summary is in force now; the
+ * clinician's holds all.
+ */
 export async function squadSummary(
 	state: State,
 	deps: Deps,

@@ -1,4 +1,6 @@
-/** What the services share while the records are open: cards in memory, nothing else kept in clear. */
+/**
+ * What the services share while the records are open: cards in memory, nothing else kept in clear.
+ */
 import { AsyncLocalStorage } from 'node:async_hooks'
 import type { Card } from '../../shared/contract.ts'
 import type { Clinic } from '../../shared/clinic.ts'
@@ -27,7 +29,10 @@ export class Refusal extends Error {
 export interface PlayerEntry {
 	card: Card
 	player: Player
-	recordId: string /** words the search looks at, each after a line break; and the order of the list */
+	/**
+	 * words the search looks at, each after a line break; and the order of the list
+	 */
+	recordId: string
 	hay: string
 	order: string
 	lastVisitKnown: boolean
@@ -65,7 +70,10 @@ export interface Deps {
 	version: string
 	saveSettings: (settings: Settings) => void
 }
-/** `amends` makes the draft the next version of a signed visit; `student` is whoever wrote it under supervision. */
+/**
+ * `amends` makes the draft the next version of a signed visit; `student` is whoever wrote it under
+ * supervision.
+ */
 export interface DraftValue {
 	playerId: string
 	content: {
@@ -82,7 +90,9 @@ export interface MergeEntry {
 	into: string
 	recordId: string
 }
-/** Who makes the call that is running; survives its awaits, so that two calls at once do not mix. */
+/**
+ * Who makes the call that is running; survives its awaits, so that two calls at once do not mix.
+ */
 export const acting = new AsyncLocalStorage<Actor>()
 
 export class State {

@@ -24,7 +24,10 @@ import { type ReportValue, type VisitCard, visitCard } from './load.ts'
 import { type Deps, type DraftValue, Refusal, type State } from './state.ts'
 import { dayHere } from '../../shared/local-day.ts'
 
-/** A draft is saved every second: its changes stand in the audit trail once per person and this long. */
+/**
+ * A draft is saved every second: its changes stand in the audit trail once per person and this
+ * long.
+ */
 const draftLogMs = 10 * 60_000
 
 interface VisitLine {
@@ -78,7 +81,10 @@ function latest(deps: Deps, visitId: string): { record: string; visit: SignedVis
 	const { record } = versionsOf(deps, visitId).at(-1) as { record: string }
 	return { record, visit: readVisit(deps, record) }
 }
-/** What a report says of an amendment: its version, and what differs from the version before; nothing for a first version. */
+/**
+ * What a report says of an amendment: its version, and what differs from the version before;
+ * nothing for a first version.
+ */
 const amendmentOf = (
 	before: SignedVisit | undefined,
 	after: Pick<SignedVisit, 'visit' | 'decisions'>,
@@ -90,7 +96,10 @@ export function amendmentThen(deps: Deps, signed: SignedVisit): ReturnType<typeo
 	)
 	return amendmentOf(before && readVisit(deps, before.record), signed)
 }
-/** Earlier visits that count: latest versions, none entered in error, not the one that is being amended. */
+/**
+ * Earlier visits that count: latest versions, none entered in error, not the one that is being
+ * amended.
+ */
 export function earlierVisits(
 	state: State,
 	deps: Deps,
@@ -129,7 +138,8 @@ export function openDraft(
 	}
 	if (player.birthDate >= visitDate)
 		throw new Refusal(
-			`The birth date ${player.birthDate} is not before the visit date ${visitDate}. Correct the player's details first.`,
+			`The birth date ${player.birthDate} is not before the visit date ${visitDate}. Correct ` +
+				`the player's details first.`,
 		)
 	const content: DraftContent = {
 		visit: { format: 'lastwright-visit', version: 1, player, visitDate, screening: {} },
@@ -171,7 +181,8 @@ function knownDraft(state: State, draftId: string) {
 	const draft = state.drafts.get(draftId)
 	if (!draft)
 		throw new Refusal(
-			'This draft is not open any more: the visit was signed, or opened elsewhere. Go back to the player.',
+			'This draft is not open any more: the visit was signed, or opened elsewhere. Go back to ' +
+				'the player.',
 		)
 	return draft
 }
@@ -251,7 +262,9 @@ export async function previewDraft(
 	const { document, visit } = compose(state, deps, draftId, undefined)
 	return pdfOf(await draw(deps, document), `draft-${fileNameOf(visit)}`)
 }
-/** Freezes visit, assessment, decisions and protocol, with the report's bytes, in one transaction. */
+/**
+ * Freezes visit, assessment, decisions and protocol, with the report's bytes, in one transaction.
+ */
 export async function signVisit(
 	state: State,
 	deps: Deps,
@@ -284,10 +297,12 @@ export async function signVisit(
 		)
 	const asRead = knownDraft(state, draftId)
 	const bytes = await draw(deps, document)
-	// while the page was being drawn a second click may have signed the draft, an entry may have been saved that this report lacks, or the person may have changed
+	// while the page was being drawn a second click may have signed the draft, an entry may have been
+	// saved that this report lacks, or the person may have changed
 	if (knownDraft(state, draftId) !== asRead)
 		throw new Refusal(
-			'The visit changed while its report was being drawn. Nothing was signed: look it over and sign again.',
+			'The visit changed while its report was being drawn. Nothing was signed: look it over and ' +
+				'sign again.',
 		)
 	if (state.person !== person)
 		throw new Refusal(
@@ -356,7 +371,10 @@ export const openVisit = (
 	{ visitId }: InputOf<'visits.open'>,
 ): OutputOf<'visits.open'> => latest(deps, visitId).visit
 
-/** The stored bytes of a version, the latest unless named, checked against the digest in the signed visit. */
+/**
+ * The stored bytes of a version, the latest unless named, checked against the digest in the signed
+ * visit.
+ */
 export function openReport(
 	deps: Deps,
 	{ visitId, version }: InputOf<'reports.open'>,
@@ -368,7 +386,9 @@ export function openReport(
 		throw new Refusal('This version of the visit is not in the records.', [
 			{
 				path: 'version',
-				message: `not kept, given ${version}, allowed: ${versions.map((one) => one.card.version).join(', ')}`,
+				message:
+					`not kept, given ${version}, allowed: ` +
+					`${versions.map((one) => one.card.version).join(', ')}`,
 			},
 		])
 	const report = deps.store
@@ -491,7 +511,10 @@ export function markInError(
 	addNoteRecord(state, deps, visitId, 'in-error', reason)
 	return {}
 }
-/** Words added afterwards stand beside the visit with their own time; dating them into the future is refused. */
+/**
+ * Words added afterwards stand beside the visit with their own time; dating them into the future is
+ * refused.
+ */
 export function addNote(
 	state: State,
 	deps: Deps,
@@ -525,7 +548,10 @@ export function countersign(
 	addNoteRecord(state, deps, visitId, 'countersign', text)
 	return {}
 }
-/** Notes that a report left: refused before a student's visit is countersigned, or where it was entered in error. */
+/**
+ * Notes that a report left: refused before a student's visit is countersigned, or where it was
+ * entered in error.
+ */
 export function handedOver(
 	deps: Deps,
 	{ visitId, recipient, channel }: InputOf<'reports.handedOver'>,

@@ -1,4 +1,7 @@
-/** The two passes of the rotation in HiGHS. Blocks the thread it runs in: only the worker and the tests call it. */
+/**
+ * The two passes of the rotation in HiGHS. Blocks the thread it runs in: only the worker and the
+ * tests call it.
+ */
 import * as highsModule from 'highs'
 import type { Highs } from 'highs'
 import { greedyRotation, valuesOf } from '../../shared/season/greedy.ts'
@@ -61,7 +64,8 @@ function pass(
 			throw new Error(`the solver ended with status ${status} in pass ${number}`)
 		const solution = model.getSolution().colValue
 		const reached = Number(model.info.get('mip_gap'))
-		// stopped before the solver had a plan or a bound of its own: the start stands, and as no cost is below 0 its gap is at most 1
+		// stopped before the solver had a plan or a bound of its own: the start stands, and as no cost
+		// is below 0 its gap is at most 1
 		if (status === modelStatus.timeLimit && !Number.isFinite(reached))
 			return { values: start, optimal: false, gap: 1 }
 		return {

@@ -1,4 +1,7 @@
-/** Solves a season's rotation in a worker thread: the caller's thread stays free, progress is reported, and it can be cancelled. */
+/**
+ * Solves a season's rotation in a worker thread: the caller's thread stays free, progress is
+ * reported, and it can be cancelled.
+ */
 import { Worker } from 'node:worker_threads'
 import type { Rotation, SeasonProblem } from '../../shared/season/problem.ts'
 

@@ -1,4 +1,7 @@
-/** The audit trail: rows chained by hash, sealed like the records, the chain's head kept a second time in a file beside the store. */
+/**
+ * The audit trail: rows chained by hash, sealed like the records, the chain's head kept a second
+ * time in a file beside the store.
+ */
 import { createHash, createHmac, hkdfSync, timingSafeEqual } from 'node:crypto'
 import {
 	closeSync,
@@ -56,7 +59,9 @@ export class AuditTrail {
 	forget(): void {
 		this.#last = undefined
 	}
-	/** Adds a row; the caller decides on the transaction. While locked only the letter box is open. */
+	/**
+	 * Adds a row; the caller decides on the transaction. While locked only the letter box is open.
+	 */
 	add(entry: AuditEntry, keys: Keys): number {
 		const before = this.#lastRow()
 		const seq = before.seq + 1
@@ -79,7 +84,10 @@ export class AuditTrail {
 		this.#last = { seq, hash }
 		return seq
 	}
-	/** Writes the head a second time; called once the row is committed. A head that lags by the last row after a power cut is no fault. */
+	/**
+	 * Writes the head a second time; called once the row is committed. A head that lags by the last
+	 * row after a power cut is no fault.
+	 */
 	noteHead(dataKey: Uint8Array): void {
 		const { seq, hash } = this.#lastRow()
 		const text = JSON.stringify({
@@ -131,7 +139,9 @@ export class AuditTrail {
 		}
 		return rows
 	}
-	/** Walks the whole chain. @returns the number of rows and a sentence for each fault, the row named */
+	/**
+	 * Walks the whole chain. @returns the number of rows and a sentence for each fault, the row named
+	 */
 	verify(
 		keys: Keys,
 		each: (row: OpenRow) => void = () => {},
@@ -168,7 +178,8 @@ export class AuditTrail {
 		}
 		if (!hashes)
 			problems.push(
-				'The second copy of the chain head is missing or damaged: rows removed from the end cannot be told. Compare with a backup.',
+				'The second copy of the chain head is missing or damaged: rows removed from the end ' +
+					'cannot be told. Compare with a backup.',
 			)
 		else if (hashes.seq > previous.seq)
 			problems.push(`${missing(previous.seq + 1, hashes.seq)} They were cut off at the end.`)
@@ -199,9 +210,15 @@ export class AuditTrail {
 		if (last === 0) return ''
 		const head = this.#headOnFile(dataKey)
 		if (!head)
-			return "The second copy of the audit trail's head is missing or damaged. Open the audit trail and have it verified."
+			return (
+				"The second copy of the audit trail's head is missing or damaged. Open the audit " +
+				'trail and have it verified.'
+			)
 		if (head.seq > last)
-			return `${missing(last + 1, head.seq)} They were cut off at the end of the audit trail. Compare with a backup.`
+			return (
+				`${missing(last + 1, head.seq)} They were cut off at the end of the audit trail. ` +
+				'Compare with a backup.'
+			)
 		return ''
 	}
 }

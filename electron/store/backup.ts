@@ -48,12 +48,16 @@ export interface Checked {
 	setUp: boolean
 	db: DatabaseSync
 }
-/** Opens a file as a store, read-only, and looks whether it is whole. @returns it still open. @throws BackupRefused in words */
+/**
+ * Opens a file as a store, read-only, and looks whether it is whole. @returns it still open.
+ * @throws BackupRefused in words
+ */
 export function openChecked(file: string): Checked {
 	const name = basename(file)
 	if (!existsSync(file))
 		throw new BackupRefused(
-			`There is no file ${name} at that place. Check that the stick is plugged in and the name is right.`,
+			`There is no file ${name} at that place. Check that the stick is plugged in and the name ` +
+				'is right.',
 		)
 	if (!statSync(file).isFile())
 		throw new BackupRefused(`${name} is not a file. Choose one of the backups by its name.`)
@@ -77,11 +81,13 @@ export function openChecked(file: string): Checked {
 		)
 		if (schema < 1)
 			throw new BackupRefused(
-				`${name} is not a backup of Lastwright. Choose a file whose name begins with lastwright-backup.`,
+				`${name} is not a backup of Lastwright. Choose a file whose name begins with ` +
+					'lastwright-backup.',
 			)
 		if (schema > migrations.length)
 			throw new BackupRefused(
-				`${name} was written by a newer Lastwright (schema ${schema}). Install the newer version to use it.`,
+				`${name} was written by a newer Lastwright (schema ${schema}). Install the newer ` +
+					'version to use it.',
 			)
 		const kinds: Record<string, number> = {}
 		for (const row of db.prepare('SELECT kind, count(*) AS n FROM record GROUP BY kind').all() as {
@@ -105,11 +111,15 @@ export function openChecked(file: string): Checked {
 		db?.close()
 		if (error instanceof BackupRefused) throw error
 		throw new BackupRefused(
-			`${name} cannot be read as a backup: it is damaged, cut short, or another kind of file. Choose another one.`,
+			`${name} cannot be read as a backup: it is damaged, cut short, or another kind of file. ` +
+				'Choose another one.',
 		)
 	}
 }
-/** Copies a store file while it is in use, checks the copy, then gives it its name. @param check looks into the open copy and throws where it is not whole */
+/**
+ * Copies a store file while it is in use, checks the copy, then gives it its name. @param check
+ * looks into the open copy and throws where it is not whole
+ */
 export async function makeBackup(
 	source: string,
 	folder: string,
@@ -117,7 +127,8 @@ export async function makeBackup(
 	reason: BackupName['reason'],
 	check: (db: DatabaseSync) => Promise<void>,
 ): Promise<BackupName> {
-	// the last folder only: a stick that is not plugged in must not be made up, and a deep mkdir in /proc never ends
+	// the last folder only: a stick that is not plugged in must not be made up, and a deep mkdir in
+	// /proc never ends
 	if (!existsSync(folder)) mkdirSync(folder, { mode: 0o700 })
 	const file = backupFileName(at, reason)
 	const part = join(folder, `${file}.part`)
@@ -126,11 +137,13 @@ export async function makeBackup(
 	const { bavail, bsize } = statfsSync(folder)
 	if (bavail * bsize < statSync(source).size * roomFactor + leastRoomBytes)
 		throw new BackupRefused(
-			`There is no room for a backup in ${folder}. Free some space or use another stick. No half backup was left there.`,
+			`There is no room for a backup in ${folder}. Free some space or use another stick. No ` +
+				'half backup was left there.',
 		)
 	const reader = new DatabaseSync(source, { readOnly: true })
 	try {
-		// one statement: it ends with an error where the disk fills up meanwhile, and the copy has no free pages
+		// one statement: it ends with an error where the disk fills up meanwhile, and the copy has no
+		// free pages
 		reader.prepare('VACUUM INTO ?').run(part)
 	} catch (error) {
 		rmSync(part, { force: true })

@@ -1,4 +1,7 @@
-/** A letter box for the locked store: anyone may drop in (a failed unlock), only the data key opens it. X25519, then AES-256-GCM. */
+/**
+ * A letter box for the locked store: anyone may drop in (a failed unlock), only the data key opens
+ * it. X25519, then AES-256-GCM.
+ */
 import {
 	createPrivateKey,
 	createPublicKey,

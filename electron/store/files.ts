@@ -20,7 +20,10 @@ export function syncFolder(folder: string): void {
 		closeSync(handle)
 	}
 }
-/** Puts a finished file in its place: after a crash the old or the new one stands there, never half of one. */
+/**
+ * Puts a finished file in its place: after a crash the old or the new one stands there, never half
+ * of one.
+ */
 export function putInPlace(from: string, to: string): void {
 	syncFile(from)
 	renameSync(from, to)

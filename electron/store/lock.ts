@@ -1,7 +1,8 @@
 /** One program at a time on a data folder. */
 import { readFileSync, rmSync, writeFileSync } from 'node:fs'
 
-// A sandboxed program may get the same process id at every start: a lock with our own id that we do not hold is a dead one.
+// A sandboxed program may get the same process id at every start: a lock with our own id that we do
+// not hold is a dead one.
 const held = new Set<string>()
 
 function alive(pid: number): boolean {
@@ -12,7 +13,10 @@ function alive(pid: number): boolean {
 		return (error as NodeJS.ErrnoException).code === 'EPERM'
 	}
 }
-/** Takes the lock file, or takes over one whose process has died. @returns what releases it. @throws Error where another process holds it */
+/**
+ * Takes the lock file, or takes over one whose process has died. @returns what releases it. @throws
+ * Error where another process holds it
+ */
 export function takeLock(file: string): () => void {
 	for (let attempt = 0; attempt < 3; attempt++) {
 		try {
@@ -27,7 +31,8 @@ export function takeLock(file: string): () => void {
 			const pid = Number(readFileSync(file, 'utf8'))
 			if (Number.isInteger(pid) && pid > 0 && (pid === process.pid ? held.has(file) : alive(pid)))
 				throw new Error(
-					`The records in this folder are already open in another Lastwright (process ${pid}). Close it first, or use its window.`,
+					`The records in this folder are already open in another Lastwright (process ${pid}). ` +
+						'Close it first, or use its window.',
 				)
 			rmSync(file, { force: true })
 		}

@@ -5,7 +5,8 @@ export const migrations: readonly string[] = [
 	CREATE TRIGGER record_kept BEFORE DELETE ON record BEGIN SELECT RAISE(ABORT, 'a record is never deleted'); END;
 	CREATE TABLE draft (id TEXT PRIMARY KEY, sealed BLOB NOT NULL, at TEXT NOT NULL) STRICT;
 	CREATE TABLE keyslot (slot TEXT PRIMARY KEY, cost INTEGER NOT NULL, salt BLOB NOT NULL, sealed BLOB NOT NULL) STRICT;`,
-	// form 2 binds time, predecessor, origin and order into what is sealed; form 1 is bound as a whole by the anchor record
+	// form 2 binds time, predecessor, origin and order into what is sealed; form 1 is bound as a
+	// whole by the anchor record
 	`ALTER TABLE record ADD COLUMN form INTEGER NOT NULL DEFAULT 1;
 	ALTER TABLE record ADD COLUMN origin TEXT NOT NULL DEFAULT '';
 	ALTER TABLE record ADD COLUMN tick INTEGER NOT NULL DEFAULT 0;

@@ -1,4 +1,7 @@
-/** The one file that travels: a heading line in clear (what it is, its sums, its wrapped key), then each entry sealed on a line of its own. */
+/**
+ * The one file that travels: a heading line in clear (what it is, its sums, its wrapped key), then
+ * each entry sealed on a line of its own.
+ */
 import { createHash, createHmac, randomBytes, randomUUID } from 'node:crypto'
 import { closeSync, openSync, readFileSync, rmSync, writeSync } from 'node:fs'
 import { z } from 'zod'
@@ -130,15 +133,18 @@ export async function readPack(file: string, passphrase: string): Promise<Opened
 	const body = bytes.subarray(end + 1)
 	if (body.length !== head.bodyBytes)
 		throw new PackRefused(
-			`The pack is not whole: ${body.length} of ${head.bodyBytes} bytes are there. Copy it again from the stick. Nothing was changed.`,
+			`The pack is not whole: ${body.length} of ${head.bodyBytes} bytes are there. Copy it ` +
+				'again from the stick. Nothing was changed.',
 		)
 	if (sha256(body) !== head.bodySha256)
 		throw new PackRefused(
-			'The pack is damaged: its SHA-256 is not the one it was made with. Copy it again. Nothing was changed.',
+			'The pack is damaged: its SHA-256 is not the one it was made with. Copy it again. Nothing ' +
+				'was changed.',
 		)
 	if (head.cost > mostCost)
 		throw new PackRefused(
-			'The pack asks for more work than this program gives. It was not made by this version. Nothing was changed.',
+			'The pack asks for more work than this program gives. It was not made by this version. ' +
+				'Nothing was changed.',
 		)
 	let key: Uint8Array
 	try {
@@ -154,7 +160,8 @@ export async function readPack(file: string, passphrase: string): Promise<Opened
 	} catch (error) {
 		if (error instanceof SealBroken)
 			throw new PackRefused(
-				'The passphrase does not open this pack. It has a passphrase of its own: the one chosen when it was made. Nothing was changed.',
+				'The passphrase does not open this pack. It has a passphrase of its own: the one chosen ' +
+					'when it was made. Nothing was changed.',
 			)
 		throw error
 	}
@@ -200,7 +207,8 @@ function headOf(line: string) {
 		return head
 	} catch {
 		throw new PackRefused(
-			'This is not a whole Lastwright pack. Choose the file whose name ends in .lwpack, copied to its end. Nothing was changed.',
+			'This is not a whole Lastwright pack. Choose the file whose name ends in .lwpack, copied ' +
+				'to its end. Nothing was changed.',
 		)
 	}
 }

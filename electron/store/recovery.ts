@@ -1,4 +1,7 @@
-/** The printed recovery key: 160 random bits, base32 in groups, eight letters and a check letter to a group. */
+/**
+ * The printed recovery key: 160 random bits, base32 in groups, eight letters and a check letter to
+ * a group.
+ */
 import { createHash } from 'node:crypto'
 
 // No I, L, O, U: letters that are misread on paper.
@@ -29,7 +32,8 @@ export function readRecoveryKey(typed: string): Uint8Array {
 	const groups = plain.match(/.{1,9}/g) ?? []
 	if (plain.length !== 36)
 		throw new RangeError(
-			`The recovery key has 36 letters and digits in four groups of nine; ${plain.length} were given. Type it again from the printed page.`,
+			`The recovery key has 36 letters and digits in four groups of nine; ${plain.length} were ` +
+				'given. Type it again from the printed page.',
 		)
 	let bits = ''
 	groups.forEach((group, index) => {
@@ -39,7 +43,8 @@ export function readRecoveryKey(typed: string): Uint8Array {
 			check(letters, index) !== group.slice(groupLong)
 		)
 			throw new RangeError(
-				`Group ${index + 1} of the recovery key has a typing error. Compare it with the printed page.`,
+				`Group ${index + 1} of the recovery key has a typing error. Compare it with the printed ` +
+					'page.',
 			)
 		for (const letter of letters) bits += alphabet.indexOf(letter).toString(2).padStart(5, '0')
 	})

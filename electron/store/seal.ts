@@ -1,15 +1,24 @@
-/** Sealing: AES-256-GCM over one record, and the data key wrapped by a passphrase or recovery key (scrypt). */
+/**
+ * Sealing: AES-256-GCM over one record, and the data key wrapped by a passphrase or recovery key
+ * (scrypt).
+ */
 import { createCipheriv, createDecipheriv, type KeyObject, randomBytes, scrypt } from 'node:crypto'
 
 const nonceLong = 12
 const tagLong = 16
-/** scrypt N, the cost the store asks for: 2^17 with r = 8, p = 1 takes 0.8 s on the machine it was tried on. */
+/**
+ * scrypt N, the cost the store asks for: 2^17 with r = 8, p = 1 takes 0.8 s on the machine it was
+ * tried on.
+ */
 export const scryptCost = 2 ** 17
 
 /** A sealed thing that cannot be opened: wrong key, or at least one bit differs. */
 export class SealBroken extends Error {}
 
-/** Seals bytes; id and kind are bound in, so that a record cannot stand in for another; `also` binds what else must not change. */
+/**
+ * Seals bytes; id and kind are bound in, so that a record cannot stand in for another; `also` binds
+ * what else must not change.
+ */
 export function seal(
 	key: Uint8Array,
 	id: string,
@@ -22,7 +31,10 @@ export function seal(
 	cipher.setAAD(associated(id, kind, also))
 	return Buffer.concat([nonce, cipher.update(clear), cipher.final(), cipher.getAuthTag()])
 }
-/** Opens what seal() made; a key object spares making one for each of thousands of records. @throws SealBroken */
+/**
+ * Opens what seal() made; a key object spares making one for each of thousands of records. @throws
+ * SealBroken
+ */
 export function unseal(
 	key: KeyObject | Uint8Array,
 	id: string,

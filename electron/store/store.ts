@@ -71,7 +71,10 @@ export interface StoredRecord {
 	tick: number
 	value: unknown
 }
-/** `about` is the player, `thing` what the record is a version of; both are kept only as keyed digests. `card` is the short form that lists need. */
+/**
+ * `about` is the player, `thing` what the record is a version of; both are kept only as keyed
+ * digests. `card` is the short form that lists need.
+ */
 export interface NewRecord {
 	id?: string
 	kind: Kind
@@ -120,10 +123,15 @@ const sqliteCorrupt = 11
 const sqliteNotADatabase = 26
 const checkAtATime = 400
 const minuteMs = 60_000
-/** A search that is being typed is one row of the trail: written once it stood still so long, and at the latest after the second time. */
+/**
+ * A search that is being typed is one row of the trail: written once it stood still so long, and at
+ * the latest after the second time.
+ */
 const searchSettledMs = 400
 const searchLongestMs = 3000
-/** How many of the last records are asked whether one was written later than this PC's clock shows. */
+/**
+ * How many of the last records are asked whether one was written later than this PC's clock shows.
+ */
 const clockLooksBack = 2000
 const columns = 'id, kind, at, follows, sealed, form, origin, tick'
 
@@ -141,7 +149,8 @@ const openRow = (key: KeyObject | Uint8Array, row: Row): StoredRecord => ({
 	value: decode(unseal(key, row.id, row.kind, row.sealed, bound(row))),
 })
 const damagedWords = (row: Row) =>
-	`Record ${row.id} (${row.kind}, written ${row.at}) is damaged and cannot be read. All other records are unaffected; restore it from a backup.`
+	`Record ${row.id} (${row.kind}, written ${row.at}) is damaged and cannot be read. All other ` +
+	'records are unaffected; restore it from a backup.'
 const sqlWords = (error: unknown) => (error as { errstr?: string }).errstr ?? ''
 /** Whether a failure is the disk's, full or not writable, and not ours. */
 export const diskTrouble = (error: unknown): boolean =>
@@ -168,7 +177,10 @@ export class Store {
 	/** What the person should know about the opening, in words. */
 	readonly notices: string[] = []
 
-	/** Opens or creates the store. @throws Error where it is open elsewhere, was written by a newer version, or the folder cannot be written */
+	/**
+	 * Opens or creates the store. @throws Error where it is open elsewhere, was written by a newer
+	 * version, or the folder cannot be written
+	 */
 	constructor(folder: string, options: StoreOptions = {}) {
 		this.#cost = options.cost ?? scryptCost
 		this.#options = options
@@ -199,7 +211,8 @@ export class Store {
 				this.notices.length === 0
 			)
 				this.notices.push(
-					`The records file in ${folder} is empty although records were kept here before. Do not set up anew: choose a backup instead.`,
+					`The records file in ${folder} is empty although records were kept here before. Do ` +
+						'not set up anew: choose a backup instead.',
 				)
 		} catch (error) {
 			this.#release()
@@ -229,7 +242,8 @@ export class Store {
 			this.#statements.clear()
 			chmodSync(this.#file, 0o600)
 			db.exec(
-				'PRAGMA journal_mode=WAL; PRAGMA synchronous=FULL; PRAGMA secure_delete=ON; CREATE TABLE IF NOT EXISTS meta (name TEXT PRIMARY KEY, value INTEGER NOT NULL) STRICT',
+				'PRAGMA journal_mode=WAL; PRAGMA synchronous=FULL; PRAGMA secure_delete=ON; CREATE ' +
+					'TABLE IF NOT EXISTS meta (name TEXT PRIMARY KEY, value INTEGER NOT NULL) STRICT',
 			)
 			this.#db = db
 			const found = schemaOf(db)
@@ -262,7 +276,10 @@ export class Store {
 				renameSync(this.#file + end, `${this.#file}.damaged-${stamp}${end}`)
 		const [newest] = this.backups()
 		this.notices.push(
-			`The records file was damaged as a whole and could not be opened. It was kept as ${fileName}.damaged-${stamp}; nothing was deleted. ${newest ? `Restore the newest backup, ${newest.file}.` : 'Restore a backup: choose the file on your stick or backup folder.'} Do not set up anew.`,
+			'The records file was damaged as a whole and could not be opened. It was kept as ' +
+				`${fileName}.damaged-${stamp}; nothing was deleted. ` +
+				`${newest ? `Restore the newest backup, ${newest.file}.` : 'Restore a backup: choose the file on your stick or backup folder.'} ` +
+				'Do not set up anew.',
 		)
 	}
 	// node:sqlite binds a missing argument as NULL without a word: count and check first.
@@ -371,7 +388,8 @@ export class Store {
 	}
 	#slot(slot: string, w: Wrapped): void {
 		this.#run(
-			'INSERT INTO keyslot VALUES (?, ?, ?, ?) ON CONFLICT (slot) DO UPDATE SET cost = excluded.cost, salt = excluded.salt, sealed = excluded.sealed',
+			'INSERT INTO keyslot VALUES (?, ?, ?, ?) ON CONFLICT (slot) DO UPDATE SET cost = ' +
+				'excluded.cost, salt = excluded.salt, sealed = excluded.sealed',
 			slot,
 			w.cost,
 			w.salt,
@@ -386,7 +404,10 @@ export class Store {
 		return row
 	}
 
-	/** Makes the data key and its two wrappings; what `fill` writes belongs to the same transaction. @returns the recovery key to print; it is kept nowhere */
+	/**
+	 * Makes the data key and its two wrappings; what `fill` writes belongs to the same transaction.
+	 * @returns the recovery key to print; it is kept nowhere
+	 */
 	async setUp(passphrase: string, fill?: () => void): Promise<string> {
 		if (this.isSetUp) throw new Error('These records are set up already. Unlock them instead.')
 		const key = randomBytes(32)
@@ -412,7 +433,8 @@ export class Store {
 	#takeKey(key: Uint8Array): void {
 		this.#key = key
 		this.#aboutKey = Buffer.from(hkdfSync('sha256', key, '', 'lastwright about', 32))
-		// the cipher takes a key object wherever it takes bytes, and is spared making one for each of thousands of records
+		// the cipher takes a key object wherever it takes bytes, and is spared making one for each of
+		// thousands of records
 		this.#reader = createSecretKey(key)
 	}
 	#fitBox(key: Uint8Array): void {
@@ -452,7 +474,10 @@ export class Store {
 		}
 		return undefined
 	}
-	/** @returns the slot of the person whose passphrase it is. @throws SealBroken on a wrong passphrase */
+	/**
+	 * @returns the slot of the person whose passphrase it is. @throws SealBroken on a wrong
+	 * passphrase
+	 */
 	async unlock(passphrase: string): Promise<string> {
 		const found = await this.#find(passphrase)
 		if (!found) throw new SealBroken('no slot opens with this passphrase')
@@ -460,7 +485,10 @@ export class Store {
 		this.#upgradeOpen()
 		return found.slot
 	}
-	/** Gives the owner a new passphrase. @throws RangeError naming the mistyped group, SealBroken on another store's key */
+	/**
+	 * Gives the owner a new passphrase. @throws RangeError naming the mistyped group, SealBroken on
+	 * another store's key
+	 */
 	async unlockWithRecoveryKey(typed: string, newPassphrase: string): Promise<string> {
 		const key = await unwrap(this.#wrapped(recoverySlot), recoverySlot, readRecoveryKey(typed))
 		const wrapped = await wrap(key, ownerSlot, passphraseBytes(newPassphrase), this.#cost)
@@ -472,7 +500,10 @@ export class Store {
 		this.#upgradeOpen()
 		return ownerSlot
 	}
-	/** Gives a person a passphrase, new or changed. @throws RangeError where another person has the same one */
+	/**
+	 * Gives a person a passphrase, new or changed. @throws RangeError where another person has the
+	 * same one
+	 */
 	async setPassphrase(slot: string, passphrase: string): Promise<void> {
 		const key = this.#opened()
 		const taken = await this.#find(passphrase)
@@ -499,12 +530,16 @@ export class Store {
 		this.#reader = undefined
 	}
 
-	/** What a store of an earlier version lacks and only the key can give: letter box, anchor of the old records. */
+	/**
+	 * What a store of an earlier version lacks and only the key can give: letter box, anchor of the
+	 * old records.
+	 */
 	#upgradeOpen(): void {
 		const key = this.#opened()
 		this.together(() => {
 			if (!this.#settingBytes('box-public')) this.#fitBox(key)
-			// the form stands behind the sealed bytes: the order column, which is 0 in form 1, spares reading them all
+			// the form stands behind the sealed bytes: the order column, which is 0 in form 1, spares
+			// reading them all
 			const old = this.#db
 				.prepare('SELECT 1 FROM record INDEXED BY record_order WHERE tick = 0 AND form = 1 LIMIT 1')
 				.get()
@@ -527,7 +562,9 @@ export class Store {
 			).at
 			if (newest !== null && newest > this.#now())
 				this.notices.push(
-					`This PC's clock shows ${this.#now().slice(0, 16).replace('T', ' ')} UTC, yet a record was written at ${newest.slice(0, 16).replace('T', ' ')} UTC. Check the date and time of this PC before signing. The order of the records is kept either way.`,
+					`This PC's clock shows ${this.#now().slice(0, 16).replace('T', ' ')} UTC, yet a ` +
+						`record was written at ${newest.slice(0, 16).replace('T', ' ')} UTC. Check the date ` +
+						'and time of this PC before signing. The order of the records is kept either way.',
 				)
 		})
 	}
@@ -560,7 +597,8 @@ export class Store {
 				tick: ++this.#tick,
 			}
 			this.#run(
-				'INSERT INTO record (id, kind, at, follows, sealed, form, origin, tick) VALUES (?, ?, ?, ?, ?, ?, ?, ?)',
+				'INSERT INTO record (id, kind, at, follows, sealed, form, origin, tick) VALUES (?, ?, ' +
+					'?, ?, ?, ?, ?, ?)',
 				id,
 				row.kind,
 				row.at,
@@ -587,7 +625,8 @@ export class Store {
 		{ about, thing, card }: Pick<NewRecord, 'about' | 'thing' | 'card'>,
 	): void {
 		this.#run(
-			'INSERT INTO card VALUES (?, ?, ?, ?, ?) ON CONFLICT (record) DO UPDATE SET about = excluded.about, thing = excluded.thing, sealed = excluded.sealed',
+			'INSERT INTO card VALUES (?, ?, ?, ?, ?) ON CONFLICT (record) DO UPDATE SET about = ' +
+				'excluded.about, thing = excluded.thing, sealed = excluded.sealed',
 			id,
 			kind,
 			this.#digest('about', about),
@@ -613,7 +652,8 @@ export class Store {
 			(
 				this.#db
 					.prepare(
-						'SELECT id, follows FROM record WHERE kind = ? AND NOT EXISTS (SELECT 1 FROM card WHERE card.record = record.id) ORDER BY tick, seq',
+						'SELECT id, follows FROM record WHERE kind = ? AND NOT EXISTS (SELECT 1 FROM card ' +
+							'WHERE card.record = record.id) ORDER BY tick, seq',
 					)
 					.all(kind) as { id: string; follows: string | null }[]
 			).map((row) => ({ id: row.id, kind, follows: row.follows ?? undefined })),
@@ -625,13 +665,16 @@ export class Store {
 			(
 				this.#db
 					.prepare(
-						`SELECT count(*) AS n FROM ${table} INDEXED BY ${table === 'record' ? 'record_order' : 'card_about'} WHERE kind = ?`,
+						`SELECT count(*) AS n FROM ${table} INDEXED BY ` +
+							`${table === 'record' ? 'record_order' : 'card_about'} WHERE kind = ?`,
 					)
 					.get(kind) as { n: number }
 			).n,
 		)
 	}
-	/** Cards about a player, in order of writing. A damaged card is skipped: its record is the truth. */
+	/**
+	 * Cards about a player, in order of writing. A damaged card is skipped: its record is the truth.
+	 */
 	cardsAbout(kind: Kind, playerId: string): OpenCard[] {
 		return this.#cards('about', kind, this.#digest('about', playerId))
 	}
@@ -643,7 +686,9 @@ export class Store {
 		const key = this.#quick()
 		return (
 			this.#prepared(
-				`SELECT card.record AS record, card.sealed AS sealed FROM card JOIN record ON record.id = card.record WHERE card.${column} = ? AND card.kind = ? ORDER BY record.tick, record.origin, record.seq`,
+				'SELECT card.record AS record, card.sealed AS sealed FROM card JOIN record ON record.id ' +
+					`= card.record WHERE card.${column} = ? AND card.kind = ? ORDER BY record.tick, ` +
+					'record.origin, record.seq',
 			).all(digest, kind) as unknown as { record: string; sealed: Uint8Array }[]
 		).flatMap(({ record, sealed }) => {
 			try {
@@ -660,7 +705,9 @@ export class Store {
 			(
 				this.#db
 					.prepare(
-						"SELECT card.about AS about, min(record.at) AS first, max(record.at) AS last FROM card JOIN record ON record.id = card.record WHERE card.about IS NOT NULL AND card.kind IN ('player', 'visit', 'visit-note') GROUP BY card.about",
+						'SELECT card.about AS about, min(record.at) AS first, max(record.at) AS last FROM ' +
+							'card JOIN record ON record.id = card.record WHERE card.about IS NOT NULL AND ' +
+							"card.kind IN ('player', 'visit', 'visit-note') GROUP BY card.about",
 					)
 					.all() as { about: string; first: string; last: string }[]
 			).map((row) => [row.about, { first: row.first, last: row.last }]),
@@ -672,7 +719,10 @@ export class Store {
 			}),
 		)
 	}
-	/** Adds a row to the audit trail. Where the disk is full or read-only a reading is not refused: the row is held and written as soon as there is room. */
+	/**
+	 * Adds a row to the audit trail. Where the disk is full or read-only a reading is not refused:
+	 * the row is held and written as soon as there is room.
+	 */
 	audit(entry: Partial<AuditEntry> & Pick<AuditEntry, 'function'>): void {
 		const actor = this.#options.actor?.() ?? { personId: null, role: 'nobody', purpose: '' }
 		const now = this.#options.now?.() ?? new Date()
@@ -688,7 +738,10 @@ export class Store {
 		if (whole.function === 'search') this.#holdSearch(whole)
 		else this.#writeRow(whole)
 	}
-	/** Letters added to or taken off a query within a moment belong to one search; another query or person does not. */
+	/**
+	 * Letters added to or taken off a query within a moment belong to one search; another query or
+	 * person does not.
+	 */
 	#holdSearch(entry: AuditEntry): void {
 		const before = this.#typed
 		const goesOn =
@@ -740,7 +793,10 @@ export class Store {
 		this.#settleSearch()
 		return this.#audit.page(before, limit, this.#keys(), wanted)
 	}
-	/** The chain, the records it names, and the records of earlier versions: a sentence for each fault. */
+	/**
+	 * The chain, the records it names, and the records of earlier versions: a sentence for each
+	 * fault.
+	 */
 	verify(destroyed: ReadonlySet<string>): { rows: number; problems: string[] } {
 		this.#opened()
 		this.#settleSearch()
@@ -838,7 +894,10 @@ export class Store {
 	get recordCount(): number {
 		return Number((this.#db.prepare('SELECT count(*) AS n FROM record').get() as { n: number }).n)
 	}
-	/** Records as they travel, in the common order. `wanted` gets the kind and the player it is about; players are known by `playerIds`. */
+	/**
+	 * Records as they travel, in the common order. `wanted` gets the kind and the player it is about;
+	 * players are known by `playerIds`.
+	 */
 	carry(
 		playerIds: readonly string[],
 		wanted: (kind: Kind, about: string | undefined) => boolean,
@@ -916,7 +975,8 @@ export class Store {
 				tick: one.tick,
 			}
 			this.#run(
-				'INSERT INTO record (id, kind, at, follows, sealed, form, origin, tick) VALUES (?, ?, ?, ?, ?, ?, ?, ?)',
+				'INSERT INTO record (id, kind, at, follows, sealed, form, origin, tick) VALUES (?, ?, ' +
+					'?, ?, ?, ?, ?, ?)',
 				one.id,
 				kind,
 				row.at,
@@ -937,7 +997,8 @@ export class Store {
 	}
 	saveDraft(id: string, at: string, value: unknown): void {
 		this.#run(
-			'INSERT INTO draft (id, sealed, at) VALUES (?, ?, ?) ON CONFLICT (id) DO UPDATE SET sealed = excluded.sealed, at = excluded.at',
+			'INSERT INTO draft (id, sealed, at) VALUES (?, ?, ?) ON CONFLICT (id) DO UPDATE SET ' +
+				'sealed = excluded.sealed, at = excluded.at',
 			id,
 			seal(this.#opened(), id, 'draft', encode(value), [at]),
 			at,
@@ -977,7 +1038,8 @@ export class Store {
 		).map((row) => row.record)
 	}
 	/**
-	 * Removes records for good and keeps what `register` writes, in one transaction; then the freed bytes are overwritten.
+	 * Removes records for good and keeps what `register` writes, in one transaction; then the freed
+	 * bytes are overwritten.
 	 * The trigger that forbids deletion is lifted inside the transaction only.
 	 */
 	destroy(recordIds: readonly string[], draftIds: readonly string[], register: () => void): void {
@@ -989,7 +1051,8 @@ export class Store {
 			}
 			for (const id of draftIds) this.dropDraft(id)
 			this.#db.exec(
-				"CREATE TRIGGER record_kept BEFORE DELETE ON record BEGIN SELECT RAISE(ABORT, 'a record is never deleted'); END",
+				"CREATE TRIGGER record_kept BEFORE DELETE ON record BEGIN SELECT RAISE(ABORT, 'a record " +
+					"is never deleted'); END",
 			)
 			this.#setSetting('purge', '1')
 			register()
@@ -1041,7 +1104,8 @@ export class Store {
 					// a record damaged here already is no fault of the copy
 					if (this.#readable(row.id, key))
 						throw new BackupRefused(
-							`The copy does not hold record ${row.id} whole. The stick or disk may be failing: use another one.`,
+							`The copy does not hold record ${row.id} whole. The stick or disk may be failing: ` +
+								'use another one.',
 						)
 				}
 			}
@@ -1062,7 +1126,10 @@ export class Store {
 			return false
 		}
 	}
-	/** What a backup holds. With the key open the players are counted and named; else only what stands in clear. @throws BackupRefused */
+	/**
+	 * What a backup holds. With the key open the players are counted and named; else only what stands
+	 * in clear. @throws BackupRefused
+	 */
 	preview(file: string): {
 		schema: number
 		records: number
@@ -1114,18 +1181,23 @@ export class Store {
 			db.close()
 		}
 	}
-	/** Puts a backup in the place of the records. What stands now is backed up first and never lost. @throws BackupRefused */
+	/**
+	 * Puts a backup in the place of the records. What stands now is backed up first and never lost.
+	 * @throws BackupRefused
+	 */
 	async restore(file: string): Promise<{ before?: BackupName }> {
 		const looked = openChecked(file)
 		const { setUp } = looked
 		looked.db.close()
 		if (!setUp)
 			throw new BackupRefused(
-				'This backup holds no records: it was made before the clinic was set up. Choose another one.',
+				'This backup holds no records: it was made before the clinic was set up. Choose another ' +
+					'one.',
 			)
 		if (this.isSetUp && this.preview(file).sameClinic === false)
 			throw new BackupRefused(
-				'This backup belongs to other records: the key of this clinic does not open it. Choose one of this clinic.',
+				'This backup belongs to other records: the key of this clinic does not open it. Choose ' +
+					'one of this clinic.',
 			)
 		const coming = `${this.#file}.restoring`
 		for (const end of ['', '-wal', '-shm', '-journal']) rmSync(coming + end, { force: true })
@@ -1135,7 +1207,8 @@ export class Store {
 		try {
 			migrate(db)
 			db.prepare(
-				"INSERT INTO setting VALUES ('restored', ?) ON CONFLICT (name) DO UPDATE SET value = excluded.value",
+				"INSERT INTO setting VALUES ('restored', ?) ON CONFLICT (name) DO UPDATE SET value = " +
+					'excluded.value',
 			).run(Buffer.from(`backup of ${looked.lastAt ?? 'unknown time'}`))
 			// the copy counts wrong tries anew; its origin stays, as the records do
 			db.exec("DELETE FROM setting WHERE name = 'tries'; PRAGMA journal_mode=DELETE")
@@ -1179,14 +1252,16 @@ function migrate(db: DatabaseSync): void {
 	const found = schemaOf(db)
 	if (found > migrations.length)
 		throw new Error(
-			`These records were written by a newer Lastwright (schema ${found}; this one knows up to ${migrations.length}). Install the newer version to open them.`,
+			`These records were written by a newer Lastwright (schema ${found}; this one knows up to ` +
+				`${migrations.length}). Install the newer version to open them.`,
 		)
 	for (let step = found; step < migrations.length; step++) {
 		db.exec('BEGIN IMMEDIATE')
 		try {
 			db.exec(migrations[step] ?? '')
 			db.prepare(
-				"INSERT INTO meta VALUES ('schema', ?) ON CONFLICT (name) DO UPDATE SET value = excluded.value",
+				"INSERT INTO meta VALUES ('schema', ?) ON CONFLICT (name) DO UPDATE SET value = " +
+					'excluded.value',
 			).run(step + 1)
 			db.exec('COMMIT')
 		} catch (error) {
@@ -1200,11 +1275,13 @@ function inWords(error: unknown, folder: string): Error {
 	const { code, errcode } = error as { code?: string; errcode?: number }
 	if (code === 'EROFS' || code === 'EACCES' || code === 'EPERM' || errcode === 8 || errcode === 14)
 		return new Error(
-			`The data folder ${folder} cannot be written to. Make it writable, or start Lastwright with another folder. Nothing was changed.`,
+			`The data folder ${folder} cannot be written to. Make it writable, or start Lastwright ` +
+				'with another folder. Nothing was changed.',
 		)
 	if (code === 'ENOSPC' || errcode === 13)
 		return new Error(
-			`The disk that holds ${folder} is full. Free some space and start Lastwright again. Nothing was changed.`,
+			`The disk that holds ${folder} is full. Free some space and start Lastwright again. ` +
+				'Nothing was changed.',
 		)
 	return error instanceof Error ? error : new Error(String(error))
 }

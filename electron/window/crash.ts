@@ -1,9 +1,17 @@
-/** What the person sees when the screens stopped: plain words and a way back, without a script and without a word of the records. */
+/**
+ * What the person sees when the screens stopped: plain words and a way back, without a script and
+ * without a word of the records.
+ */
 
 export const crashPath = '/stopped'
-/** After so many stops within the time the shell closes instead of trying again; common practice, no source. */
+/**
+ * After so many stops within the time the shell closes instead of trying again; common practice, no
+ * source.
+ */
 const often = { stops: 3, withinMs: 60_000 }
-/** @param earlier when the screens stopped before, in ms. @returns whether trying again is of no use */
+/**
+ * @param earlier when the screens stopped before, in ms. @returns whether trying again is of no use
+ */
 export function stopsTooOften(earlier: readonly number[], nowMs: number): boolean {
 	return earlier.filter((at) => nowMs - at < often.withinMs).length >= often.stops
 }

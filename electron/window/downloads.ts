@@ -1,4 +1,7 @@
-/** What may be saved from the window: files our own pages made, of known kinds, under a name that cannot lead elsewhere. */
+/**
+ * What may be saved from the window: files our own pages made, of known kinds, under a name that
+ * cannot lead elsewhere.
+ */
 import { isOwnBlob } from './security.ts'
 
 /** Kinds by their ending, with the words of the save dialog. */
@@ -25,8 +28,8 @@ export function saveAs(
 	bytes: number,
 ): { name: string; ending: string; kind: string } | undefined {
 	if (!isOwnBlob(url) || bytes > largest) return undefined
-	// biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what is taken out
 	const plain = (fileName.split(/[\\/]/).at(-1) ?? '')
+		// biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what is taken out
 		.replace(/[\u0000-\u001f\u007f\u200e\u200f\u202a-\u202e\u2066-\u2069<>:"|?*]/g, '')
 		.replace(/^[.\s]+|[.\s]+$/g, '')
 	const ending = /\.([a-z]+)$/i.exec(plain)?.[1]?.toLowerCase() ?? ''

@@ -1,7 +1,14 @@
-/** The fuses of the packaged program: what each must be and why, and how they are read back from the finished file. */
+/**
+ * The fuses of the packaged program: what each must be and why, and how they are read back from the
+ * finished file.
+ */
 
 export interface Fuse {
-	/** place in the wire, from memory of the runtime's own fuse list */ at: number /** its name in electron-builder.yml; none where the builder has no word for it and the default stays */
+	/**
+	 * its name in electron-builder.yml; none where the builder has no word for it and the default
+	 * stays
+	 */
+	/** place in the wire, from memory of the runtime's own fuse list */ at: number
 	builder?: string
 	on: boolean
 	why: string
@@ -29,7 +36,9 @@ export const fuses: Readonly<Record<string, Fuse>> = {
 		at: 3,
 		builder: 'enableNodeCliInspectArguments',
 		on: false,
-		why: 'nobody attaches a debugger to open records; browser tests therefore run on the program before packaging',
+		why:
+			'nobody attaches a debugger to open records; browser tests therefore run on the ' +
+			'program before packaging',
 	},
 	EnableEmbeddedAsarIntegrityValidation: {
 		at: 4,
@@ -61,7 +70,9 @@ export const fuses: Readonly<Record<string, Fuse>> = {
 		why: 'the planner runs in WebAssembly; the default is kept',
 	},
 }
-/** The mark that stands before the fuse wire in the program, from memory of the runtime's fuse tool. */
+/**
+ * The mark that stands before the fuse wire in the program, from memory of the runtime's fuse tool.
+ */
 const sentinel = Buffer.from('dL7pKGdnNz796PbbjQWNKmHXBZaB9tsX', 'latin1')
 const states: Readonly<Record<number, FuseState>> = {
 	48: 'off',
@@ -87,7 +98,8 @@ export function readFuses(program: Uint8Array): FuseState[][] {
 		const [version, length] = [bytes[start], bytes[start + 1]]
 		if (version !== 1 || length === undefined || length === 0 || start + 2 + length > bytes.length)
 			throw new Error(
-				`The fuse wire at byte ${found} is of version ${version ?? 'none'} with ${length ?? 'no'} fuses; only version 1 is understood.`,
+				`The fuse wire at byte ${found} is of version ${version ?? 'none'} with ` +
+					`${length ?? 'no'} fuses; only version 1 is understood.`,
 			)
 		wires.push(
 			[...bytes.subarray(start + 2, start + 2 + length)].map((state) => states[state] ?? 'unknown'),
@@ -95,17 +107,21 @@ export function readFuses(program: Uint8Array): FuseState[][] {
 	}
 	if (wires.length === 0)
 		throw new Error(
-			'No fuse wire was found in this file. Name the program itself, on macOS the file "Electron Framework".',
+			'No fuse wire was found in this file. Name the program itself, on macOS the file ' +
+				'"Electron Framework".',
 		)
 	return wires
 }
-/** One line for each fuse that is not as the table wants it, and for each the table does not know. */
+/**
+ * One line for each fuse that is not as the table wants it, and for each the table does not know.
+ */
 export function wrongFuses(wires: readonly (readonly FuseState[])[]): string[] {
 	const names = Object.entries(fuses)
 	return wires.flatMap((wire, number) => {
 		const wrong = names.flatMap(([name, fuse]) => {
 			const is = wire[fuse.at] ?? 'absent'
-			// a fuse the builder has no word for may be absent in an older runtime; it must not be turned round
+			// a fuse the builder has no word for may be absent in an older runtime; it must not be turned
+			// round
 			if (
 				is === (fuse.on ? 'on' : 'off') ||
 				(fuse.builder === undefined && (is === 'absent' || is === 'inherit'))

@@ -56,12 +56,16 @@ const stateFile = join(own, 'place.json')
 const scratch = mkdtempSync(join(tmpdir(), 'lastwright-window-'))
 const note = (text: string) => process.stderr.write(`lastwright: ${text}\n`)
 
-/** A fault of the shell itself: told in words without anything of the records, then the program ends. */
+/**
+ * A fault of the shell itself: told in words without anything of the records, then the program
+ * ends.
+ */
 function fail(error: unknown): void {
 	note(`the shell stopped by a ${error instanceof Error ? error.name : 'fault'}`)
 	dialog.showErrorBox(
 		'Lastwright has to close',
-		'A fault in the program ended it. Your records are safe: every entry is kept as a draft within a second. Start Lastwright again.',
+		'A fault in the program ended it. Your records are safe: every entry is kept as a draft ' +
+			'within a second. Start Lastwright again.',
 	)
 	app.exit(1)
 }
@@ -138,7 +142,8 @@ function watch(made: BrowserWindow): void {
 		if (stopsTooOften(stops, Date.now())) {
 			dialog.showErrorBox(
 				'Lastwright has to close',
-				`The screens stopped several times. ${reasonWords(reason)} Your records are safe. Restart the PC, then start Lastwright again.`,
+				`The screens stopped several times. ${reasonWords(reason)} Your records are safe. ` +
+					'Restart the PC, then start Lastwright again.',
 			)
 			return app.exit(1)
 		}
@@ -150,7 +155,8 @@ function watch(made: BrowserWindow): void {
 				type: 'warning',
 				message: 'The screens do not answer',
 				detail:
-					'A large piece of work may still be running. Every entry is kept as a draft within a second.',
+					'A large piece of work may still be running. Every entry is kept as a draft within a ' +
+					'second.',
 				buttons: ['Wait', 'Open the screens again'],
 				defaultId: 0,
 				cancelId: 0,

@@ -8,7 +8,10 @@ export interface MenuActions {
 	zoom: (step: 1 | 0 | -1) => void
 	print: () => void
 }
-/** Rooms with the keys that lead to them. The digits are free on every step, also while a number is typed. */
+/**
+ * Rooms with the keys that lead to them. The digits are free on every step, also while a number is
+ * typed.
+ */
 export const rooms = [
 	['Players', 'players', 'CmdOrCtrl+1'],
 	['New player', 'players/new', 'CmdOrCtrl+N'],
@@ -19,7 +22,10 @@ export const rooms = [
 	['Records', 'records/access', 'CmdOrCtrl+6'],
 ] as const
 
-/** Reload and the developer tools are left out on purpose: both would let a bystander into open records. */
+/**
+ * Reload and the developer tools are left out on purpose: both would let a bystander into open
+ * records.
+ */
 export function menuTemplate(
 	does: MenuActions,
 	platform: NodeJS.Platform,
@@ -31,7 +37,8 @@ export function menuTemplate(
 			label: '&File',
 			submenu: [
 				{ label: 'Print this page', accelerator: 'CmdOrCtrl+P', click: () => does.print() },
-				// the page itself hears these keys, so that an entry is saved before it locks; the menu only shows them
+				// the page itself hears these keys, so that an entry is saved before it locks; the menu
+				// only shows them
 				{
 					label: 'Lock the records',
 					accelerator: 'Ctrl+Shift+L',

@@ -1,4 +1,7 @@
-/** The one bridge into the page. A sandboxed preload is a plain script, so it uses require and main.ts strips its types at start. */
+/**
+ * The one bridge into the page. A sandboxed preload is a plain script, so it uses require and
+ * main.ts strips its types at start.
+ */
 const { contextBridge, ipcRenderer } = require('electron') as typeof import('electron')
 
 contextBridge.exposeInMainWorld('lastwright', {

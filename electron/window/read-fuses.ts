@@ -1,4 +1,7 @@
-/** Reads the fuses back from a packaged program: node electron/window/read-fuses.ts PROGRAM. Ends with 0 when all are right, 1 when one is wrong, 2 when it cannot be read. */
+/**
+ * Reads the fuses back from a packaged program: node electron/window/read-fuses.ts PROGRAM. Ends
+ * with 0 when all are right, 1 when one is wrong, 2 when it cannot be read.
+ */
 import { existsSync, readFileSync, statSync } from 'node:fs'
 import { join } from 'node:path'
 import { readFuses, wrongFuses } from './fuses.ts'

@@ -1,4 +1,7 @@
-/** What the shell allows, as plain functions and tables: nothing here needs Electron, so all of it is tested without it. */
+/**
+ * What the shell allows, as plain functions and tables: nothing here needs Electron, so all of it
+ * is tested without it.
+ */
 import { randomBytes } from 'node:crypto'
 import { cspFor, readPage, resolvePage } from '../loopback/pages.ts'
 import { crashPage, crashPath } from './crash.ts'
@@ -7,7 +10,10 @@ export const scheme = 'app'
 export const host = 'lastwright'
 export const startUrl = `${scheme}://${host}/`
 export const callChannel = 'lastwright:call'
-/** Without the prefix 'persist:' the browser part keeps its cache in memory: nothing clinical reaches its profile on the disk. */
+/**
+ * Without the prefix 'persist:' the browser part keeps its cache in memory: nothing clinical
+ * reaches its profile on the disk.
+ */
 export const partition = 'lastwright'
 
 /** Exactly our scheme and host, by parsing and never by the start of the text. */
@@ -24,7 +30,10 @@ export function isOwnBlob(url: string): boolean {
 	return url.startsWith('blob:') && isOwnUrl(url.slice('blob:'.length))
 }
 
-/** The runtime's own viewer that shows a report in a frame; its parts are in the program and not on a network. Names from memory. */
+/**
+ * The runtime's own viewer that shows a report in a frame; its parts are in the program and not on
+ * a network. Names from memory.
+ */
 const viewer = {
 	protocol: 'chrome-extension:',
 	hosts: ['mhjfbmdgcfjbbpaeojofohoefgiehjai'],
@@ -40,14 +49,20 @@ const isViewerPart = (url: string): boolean =>
 	new URL(url).protocol === 'chrome:' &&
 	viewer.parts.includes(new URL(url).host)
 
-/** What the page may fetch at all: its own files, its own blobs, data it wrote itself (the CSP says where data may be used), and the viewer of reports. */
+/**
+ * What the page may fetch at all: its own files, its own blobs, data it wrote itself (the CSP says
+ * where data may be used), and the viewer of reports.
+ */
 export function mayRequest(url: string): boolean {
 	return (
 		isOwnUrl(url) || isOwnBlob(url) || url.startsWith('data:') || isViewer(url) || isViewerPart(url)
 	)
 }
 
-/** The window itself goes nowhere but from the page of a stop back to the start. A frame inside it may go to a blob of ours and the viewer of reports. @param from where the window is */
+/**
+ * The window itself goes nowhere but from the page of a stop back to the start. A frame inside it
+ * may go to a blob of ours and the viewer of reports. @param from where the window is
+ */
 export function mayNavigate(url: string, isMainFrame: boolean, from = ''): boolean {
 	if (isMainFrame) return url === startUrl && from === `${startUrl}${crashPath.slice(1)}`
 	return isOwnBlob(url) || isViewer(url)
@@ -109,7 +124,10 @@ export interface PageAnswer {
 	headers: Record<string, string>
 	body: Uint8Array | null
 }
-/** Answers one request to app://lastwright/ from the folder of built screens. @param nonce fresh for each load; @param stoppedBy why the screens stopped, for the page that says so */
+/**
+ * Answers one request to app://lastwright/ from the folder of built screens. @param nonce fresh for
+ * each load; @param stoppedBy why the screens stopped, for the page that says so
+ */
 export function answerPage(
 	folder: string,
 	request: { method: string; url: string },

@@ -1,4 +1,7 @@
-/** Where the window stood and how large its letters were, kept from one start to the next. Nothing of a person is in it. */
+/**
+ * Where the window stood and how large its letters were, kept from one start to the next. Nothing
+ * of a person is in it.
+ */
 import { readFileSync, renameSync, writeFileSync } from 'node:fs'
 import { z } from 'zod'
 
@@ -22,7 +25,10 @@ export interface Area {
 /** The smallest window on which nothing is lost, in px at normal letter size. */
 export const smallest = { width: 1024, height: 700 } as const
 export const firstState: WindowState = { width: 1440, height: 900, maximized: false, zoom: 1 }
-/** So much of the window must lie on a screen that a hand can take it and move it, in px; common practice, no source. */
+/**
+ * So much of the window must lie on a screen that a hand can take it and move it, in px; common
+ * practice, no source.
+ */
 const grip = { width: 120, height: 60 }
 
 /** A state that can be shown on these screens: never larger than the screen, never out of reach. */
@@ -47,7 +53,10 @@ export function placeOn(state: WindowState, screens: readonly Area[]): WindowSta
 	}
 	return { ...rest, ...size, ...(reached && x !== undefined ? { x, y } : {}) }
 }
-/** @returns the kept state, or the first one where there is none or it cannot be read: a lost window place is no loss worth a message */
+/**
+ * @returns the kept state, or the first one where there is none or it cannot be read: a lost window
+ * place is no loss worth a message
+ */
 export function readState(file: string): WindowState {
 	try {
 		return stateSchema.parse(JSON.parse(readFileSync(file, 'utf8')))

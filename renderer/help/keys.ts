@@ -29,7 +29,8 @@ export const keySheet: readonly {
 			['=', 'Same as the other side'],
 			[
 				'n',
-				'Not measured; np pain, nr refused, nd no device, nt no time, nc could not hold the position, nx not needed today',
+				'Not measured; np pain, nr refused, nd no device, nt no time, nc could not hold the ' +
+					'position, nx not needed today',
 			],
 			['26.4 cm, 10 3/8 in', 'Units are understood'],
 			['Ctrl+V', 'A block with tabs, semicolons or lines opens a preview'],

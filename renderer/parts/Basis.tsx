@@ -1,4 +1,7 @@
-/** What a finding rests on, one press away: numbers put in, rule, threshold, source and its strength in words. */
+/**
+ * What a finding rests on, one press away: numbers put in, rule, threshold, source and its strength
+ * in words.
+ */
 import { Box, Button, Collapse } from '@mui/material'
 import { type ReactNode, useId, useState } from 'react'
 import type { Because, Basis as BasisOf, Strength } from '../../shared/finding.ts'
@@ -15,7 +18,8 @@ export const strengthWords: Record<Strength, string> = {
 	clinic: 'set by this clinic',
 }
 const number = (one: Because) =>
-	`${one.measure}: ${typeof one.value === 'number' ? rounded(one.value, 3) : one.value}${one.unit ? ` ${one.unit}` : ''}`
+	`${one.measure}: ` +
+	`${typeof one.value === 'number' ? rounded(one.value, 3) : one.value}${one.unit ? ` ${one.unit}` : ''}`
 
 /** Findings that begin with the name of a feature or a pair begin as a sentence does. */
 export const sentence = { '&::first-letter': { textTransform: 'uppercase' } } as const

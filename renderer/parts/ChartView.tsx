@@ -1,4 +1,7 @@
-/** A chart of the engine on screen: the same drawing as in the report, its words for those who do not see it, its numbers one press away. */
+/**
+ * A chart of the engine on screen: the same drawing as in the report, its words for those who do
+ * not see it, its numbers one press away.
+ */
 import { Box, Button, Collapse, Typography } from '@mui/material'
 import { createElement, type ReactNode, useId, useMemo, useState } from 'react'
 import type { Chart } from '../../shared/charts/chart.ts'

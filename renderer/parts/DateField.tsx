@@ -1,4 +1,7 @@
-/** A date typed in any clear form and shown in words, so that day and month cannot change places unseen. */
+/**
+ * A date typed in any clear form and shown in words, so that day and month cannot change places
+ * unseen.
+ */
 import { TextField } from '@mui/material'
 import { useState } from 'react'
 import { dayInWords } from './dates.ts'

@@ -1,4 +1,6 @@
-/** A document as elements: the same description that the PDF and the accessible page are made of. */
+/**
+ * A document as elements: the same description that the PDF and the accessible page are made of.
+ */
 import { Box } from '@mui/material'
 import {
 	Fragment,

@@ -1,4 +1,7 @@
-/** Our own drawings of foot, leg and body: the part being measured is lit, the device is shown where it goes. */
+/**
+ * Our own drawings of foot, leg and body: the part being measured is lit, the device is shown where
+ * it goes.
+ */
 import { Box } from '@mui/material'
 import type { ReactNode } from 'react'
 import type { MeasureHelp, Part, View } from '../help/measures.table.ts'

@@ -1,4 +1,7 @@
-/** The frame round every screen: name, clinic, way home, lock, warnings of the host, and the standing caution. */
+/**
+ * The frame round every screen: name, clinic, way home, lock, warnings of the host, and the
+ * standing caution.
+ */
 import { Alert, Box, Button, Chip, Link, Typography } from '@mui/material'
 import type { ReactNode } from 'react'
 import type { OutputOf } from '../../shared/contract.ts'

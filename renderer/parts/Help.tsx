@@ -1,4 +1,7 @@
-/** How to take one measure: position, steps, what is beyond its error with the source, and the picture. */
+/**
+ * How to take one measure: position, steps, what is beyond its error with the source, and the
+ * picture.
+ */
 import { Box, Typography } from '@mui/material'
 import { type MeasureHelp, noError, waySource } from '../help/measures.table.ts'
 import { clinicProtocol } from './clinicProtocol.ts'

@@ -1,4 +1,7 @@
-/** One field of the visit, read from its schema: number with repeats, choice, yes/no/not asked, or text. */
+/**
+ * One field of the visit, read from its schema: number with repeats, choice, yes/no/not asked, or
+ * text.
+ */
 import { Box, TextField, ToggleButton, ToggleButtonGroup, Typography } from '@mui/material'
 import { type ReactNode, useContext, useEffect, useState } from 'react'
 import { meanOf, rounded } from '../../shared/visit/sides.ts'
@@ -20,7 +23,10 @@ export interface FieldProps {
 	change: (update: (now: DraftContent) => DraftContent) => void
 	before?: unknown
 }
-/** Raised when the draft went back a step: what stands half typed in a field is not the draft any more. */
+/**
+ * Raised when the draft went back a step: what stands half typed in a field is not the draft any
+ * more.
+ */
 export const undone = 'lastwright-undone'
 /** A field may copy its other side with this key. */
 export const sameAsOther = '='
@@ -153,7 +159,8 @@ export function MeasureField({ path, draft, change, before }: FieldProps) {
 	const lastWords =
 		last === undefined
 			? ''
-			: `last visit ${rounded(last, 1)}${mean1 === undefined ? '' : `, ${signed(rounded(mean1 - last, 1))} ${unitShown(meta.unit)}`.trimEnd()}`
+			: 'last visit ' +
+				`${rounded(last, 1)}${mean1 === undefined ? '' : `, ${signed(rounded(mean1 - last, 1))} ${unitShown(meta.unit)}`.trimEnd()}`
 	return (
 		<Box>
 			<TextField
@@ -276,7 +283,10 @@ export function MeasureField({ path, draft, change, before }: FieldProps) {
 		</Box>
 	)
 }
-/** A label and its one or two columns. With large letters the columns go below the label, so that no value is cut off; headings use the same columns and so stand over them. */
+/**
+ * A label and its one or two columns. With large letters the columns go below the label, so that no
+ * value is cut off; headings use the same columns and so stand over them.
+ */
 export function RowColumns({
 	label,
 	two,

@@ -1,4 +1,7 @@
-/** Beside the measures: the field in focus with its value large enough to read from where the foot is held, the picture, and help on F1. */
+/**
+ * Beside the measures: the field in focus with its value large enough to read from where the foot
+ * is held, the picture, and help on F1.
+ */
 import { Box, Button, Collapse, Paper, Typography } from '@mui/material'
 import { useId } from 'react'
 import type { DraftContent } from '../../shared/contract.ts'

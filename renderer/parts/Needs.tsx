@@ -1,7 +1,9 @@
 /** Why a button waits, said beside it. */
 import { Typography } from '@mui/material'
 
-/** Fields still empty, by the names on the screen; each pair is whether it is filled and its name. */
+/**
+ * Fields still empty, by the names on the screen; each pair is whether it is filled and its name.
+ */
 export function Needs({ fields }: { fields: readonly (readonly [unknown, string])[] }) {
 	const open = fields.filter(([filled]) => !filled).map(([, name]) => name)
 	return open.length === 0 ? null : (

@@ -1,4 +1,7 @@
-/** A drawing of the engine on screen: always on paper white, since its ink is dark, with its words below for everyone. */
+/**
+ * A drawing of the engine on screen: always on paper white, since its ink is dark, with its words
+ * below for everyone.
+ */
 import { Box, Typography } from '@mui/material'
 
 const address = (svg: string): string => `data:image/svg+xml,${encodeURIComponent(svg)}`

@@ -1,4 +1,7 @@
-/** Paper: the head of every printed page of the screens, and the button that prints a list. What paper leaves out stands in printStyles.ts. */
+/**
+ * Paper: the head of every printed page of the screens, and the button that prints a list. What
+ * paper leaves out stands in printStyles.ts.
+ */
 import { Box, Button, Typography } from '@mui/material'
 import { useEffect, useState } from 'react'
 import { flushSync } from 'react-dom'

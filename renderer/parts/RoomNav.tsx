@@ -1,4 +1,6 @@
-/** The pages of a room as links; the one on screen is marked for the eye and for a screen reader. */
+/**
+ * The pages of a room as links; the one on screen is marked for the eye and for a screen reader.
+ */
 import { Box, Link } from '@mui/material'
 
 export interface RoomPage {

@@ -10,19 +10,28 @@ const stops: readonly { title: string; says: string }[] = [
 	},
 	{
 		title: 'Measure with one hand',
-		says: 'In an assessment Enter goes from field to field. Repeats stand with a space between, = copies the other side, n means not measured. The picture beside the field shows where the device goes; F1 tells how.',
+		says:
+			'In an assessment Enter goes from field to field. Repeats stand with a space between, ' +
+			'= copies the other side, n means not measured. The picture beside the field shows ' +
+			'where the device goes; F1 tells how.',
 	},
 	{
 		title: 'Read the reasons',
-		says: 'Findings appear beside the field. Basis shows the numbers put in, the threshold and its source.',
+		says:
+			'Findings appear beside the field. Basis shows the numbers put in, the threshold and ' +
+			'its source.',
 	},
 	{
 		title: 'Decide and sign',
-		says: 'Nothing is accepted for you. Ctrl+Z takes entries back until you sign; a signed visit never changes.',
+		says:
+			'Nothing is accepted for you. Ctrl+Z takes entries back until you sign; a signed ' +
+			'visit never changes.',
 	},
 	{
 		title: 'Go anywhere',
-		says: 'Ctrl+K finds every step, player and page. Alt+1 to Alt+8 are the steps. Ctrl+/ shows all shortcuts. Help and Settings stand at the top.',
+		says:
+			'Ctrl+K finds every step, player and page. Alt+1 to Alt+8 are the steps. Ctrl+/ shows ' +
+			'all shortcuts. Help and Settings stand at the top.',
 	},
 ]
 export function Tour() {

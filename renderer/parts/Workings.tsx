@@ -1,4 +1,7 @@
-/** How the numbers of a step were worked out: each formula with this player's numbers in it, and what it rests on. */
+/**
+ * How the numbers of a step were worked out: each formula with this player's numbers in it, and
+ * what it rests on.
+ */
 import { Box, Button, Collapse, Typography } from '@mui/material'
 import { useId, useState } from 'react'
 import type { Assessment } from '../../shared/assessment.ts'
@@ -18,10 +21,15 @@ export function workingsOf(
 		return (room as { workings?: readonly Working[] } | undefined)?.workings ?? []
 	})
 }
-/** What a number rests on, in one line; the strength is left out where the source already says it. */
+/**
+ * What a number rests on, in one line; the strength is left out where the source already says it.
+ */
 export function restsOn({ rule, threshold, source, strength }: Basis): string {
 	const words = strengthWords[strength]
-	return `${rule.charAt(0).toUpperCase()}${rule.slice(1)}${threshold ? ` (${threshold})` : ''}: ${source}${source.includes(words) ? '' : `; ${words}`}.`
+	return (
+		`${rule.charAt(0).toUpperCase()}${rule.slice(1)}${threshold ? ` (${threshold})` : ''}: ` +
+		`${source}${source.includes(words) ? '' : `; ${words}`}.`
+	)
 }
 export function Workings({ workings }: { workings: readonly Working[] }) {
 	const [open, setOpen] = useState(false)

@@ -17,7 +17,10 @@ export const clinicProtocol: Protocol = {
 	basis: (rule, key) => now.basis(rule, key),
 	row: (key) => now.row(key),
 }
-/** Asks the host for the protocol and puts it in force here. @throws HostRefusal where it cannot be read */
+/**
+ * Asks the host for the protocol and puts it in force here. @throws HostRefusal where it cannot be
+ * read
+ */
 export async function loadProtocol(): Promise<ProtocolFile> {
 	const { file } = await call('protocol.get', {})
 	now = openProtocol(file)

@@ -4,7 +4,10 @@ import { dayInWords } from '../../shared/visit/age.ts'
 
 export { dayInWords, dayOfMoment }
 
-/** An ISO moment as '25 November 2026, 14:05' in the zone of this PC; the same words on every screen. */
+/**
+ * An ISO moment as '25 November 2026, 14:05' in the zone of this PC; the same words on every
+ * screen.
+ */
 export function timeInWords(iso: string): string {
 	const when = new Date(iso)
 	return Number.isNaN(when.getTime()) ? iso : `${dayOfMoment(iso)}, ${clockHere(when)}`

@@ -4,7 +4,10 @@ import { type ReactNode, useEffect } from 'react'
 import { HostRefusal } from '../host.ts'
 import { DateField } from './DateField.tsx'
 
-/** Raised after a refusal is shown, so that the session gate looks whether the records were locked meanwhile. */
+/**
+ * Raised after a refusal is shown, so that the session gate looks whether the records were locked
+ * meanwhile.
+ */
 export const refusalShown = 'lastwright-refusal-shown'
 
 interface FieldProps {
@@ -135,7 +138,10 @@ export function issueWords(title: string, value: string, issue: Issue): string {
 		return `${title} ${typed} is not a date of the calendar. Write it such as 30 June 2011.`
 	return `${title} ${typed} cannot be used: ${issue.message}.`
 }
-/** The host's problems by field path, `prefix` taken off; and the sentence for those that belong to no shown field. */
+/**
+ * The host's problems by field path, `prefix` taken off; and the sentence for those that belong to
+ * no shown field.
+ */
 export function byField(
 	error: unknown,
 	prefix: string,

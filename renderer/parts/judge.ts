@@ -1,4 +1,7 @@
-/** What the typed text means for a field of the visit: a value, 'not measured' with its reason, an error, perhaps a question. Pure. */
+/**
+ * What the typed text means for a field of the visit: a value, 'not measured' with its reason, an
+ * error, perhaps a question. Pure.
+ */
 import { visitSchema } from '../../shared/visit/visit.ts'
 import { fieldMeta, schemaAt } from '../../shared/visit/field-meta.ts'
 import { parseNumber } from './parseNumber.ts'
@@ -44,7 +47,9 @@ export function judge(path: string, text: string): Judged {
 	)
 	if (outside !== undefined)
 		return {
-			error: `${outside} is outside what can be measured: allowed ${limits}. Check the reading and the unit.`,
+			error:
+				`${outside} is outside what can be measured: allowed ${limits}. Check the reading ` +
+				'and the unit.',
 		}
 	const list = path.endsWith('fpi6')
 	const value = parsed.values.length === 1 && !list ? parsed.values[0] : parsed.values
@@ -64,7 +69,9 @@ export function judge(path: string, text: string): Judged {
 		...(odd === undefined
 			? {}
 			: {
-					warning: `${odd} ${meta.unit} is unusual (${meta.softMin} to ${meta.softMax} expected). Right?`,
+					warning:
+						`${odd} ${meta.unit} is unusual (${meta.softMin} to ${meta.softMax} ` +
+						'expected). Right?',
 				}),
 	}
 }

@@ -1,11 +1,16 @@
-/** The focus is not lost when the control that has it is switched off for a while or goes away: it comes back to it, or goes to what comes next in its place, or to the heading of a page that is new. */
+/**
+ * The focus is not lost when the control that has it is switched off for a while or goes away: it
+ * comes back to it, or goes to what comes next in its place, or to the heading of a page that is
+ * new.
+ */
 
 /** ms within which a screen may move the focus itself. */
 const patience = 350
 /** ms for which an action may keep its own button off before the focus goes on. */
 const running = 1500
 const reachable =
-	'a[href], button:not([disabled]), input:not([disabled]):not([type=hidden]), select:not([disabled]), textarea:not([disabled]), summary, [tabindex="0"]'
+	'a[href], button:not([disabled]), input:not([disabled]):not([type=hidden]), ' +
+	'select:not([disabled]), textarea:not([disabled]), summary, [tabindex="0"]'
 const off = (one: HTMLElement): boolean => one.matches(':disabled')
 const lost = (): boolean =>
 	document.activeElement === null || document.activeElement === document.body
@@ -16,7 +21,9 @@ function headingOf(page: HTMLElement): HTMLElement | undefined {
 	if (heading) heading.tabIndex = -1
 	return heading
 }
-/** What comes after `from` within the nearest ancestor that still stands; else what comes before it. */
+/**
+ * What comes after `from` within the nearest ancestor that still stands; else what comes before it.
+ */
 function nextTo(from: HTMLElement, chain: readonly HTMLElement[]): HTMLElement | undefined {
 	for (const ancestor of chain.filter((one) => one.isConnected)) {
 		if (ancestor.id === 'main' && !from.isConnected) return headingOf(ancestor)

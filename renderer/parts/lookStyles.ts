@@ -1,10 +1,15 @@
-/** The chosen look over the one of the system: the same colour roles under an attribute of the page. */
+/**
+ * The chosen look over the one of the system: the same colour roles under an attribute of the page.
+ */
 import { createTheme } from '@mui/material/styles'
 import { textSizes } from '../../shared/look-choices.ts'
 import { theme } from '../theme.ts'
 
 type Vars = Record<string, string | number>
-/** The colour variables of a theme's scheme: those of `:root` alone, or those under the wish for dark. */
+/**
+ * The colour variables of a theme's scheme: those of `:root` alone, or those under the wish for
+ * dark.
+ */
 function varsOf(sheets: readonly Record<string, unknown>[], dark: boolean): Vars {
 	const found: Vars = {}
 	for (const sheet of sheets)

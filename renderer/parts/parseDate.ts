@@ -1,4 +1,7 @@
-/** Reading a date as people type it. A date that can be read two ways is asked for, never guessed. Pure. */
+/**
+ * Reading a date as people type it. A date that can be read two ways is asked for, never guessed.
+ * Pure.
+ */
 export type ParsedDate = { ok: true; iso: string } | { ok: false; says: string }
 const months = ['jan', 'feb', 'mar', 'apr', 'may', 'jun', 'jul', 'aug', 'sep', 'oct', 'nov', 'dec']
 const names = [
@@ -27,7 +30,10 @@ function checked(text: string, year: number, month: number, day: number): Parsed
 				says: `${text} is not a day of the calendar. Write it as 2 May 2013 or 2013-05-02.`,
 			}
 }
-/** @returns the ISO date of '2013-05-02', '2 May 2013', '2.5.2013', or '25/5/2013' (only one reading); else what to do */
+/**
+ * @returns the ISO date of '2013-05-02', '2 May 2013', '2.5.2013', or '25/5/2013' (only one
+ * reading); else what to do
+ */
 export function parseDate(typed: string): ParsedDate {
 	const text = typed.trim()
 	const iso = /^(\d{4})-(\d{1,2})-(\d{1,2})$/.exec(text)
@@ -47,7 +53,9 @@ export function parseDate(typed: string): ParsedDate {
 		if (second > 12) return checked(text, year, first, second)
 		return {
 			ok: false,
-			says: `${text} can be read two ways: ${first} ${names[second - 1]} or ${second} ${names[first - 1]}. Write the month as a word.`,
+			says:
+				`${text} can be read two ways: ${first} ${names[second - 1]} or ${second} ` +
+				`${names[first - 1]}. Write the month as a word.`,
 		}
 	}
 	return { ok: false, says: `${text} is not a date. Write it as 2 May 2013 or 2013-05-02.` }

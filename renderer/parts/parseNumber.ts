@@ -1,12 +1,17 @@
 /** Reading measures as a clinician types them. Pure. */
 export type Parsed = { ok: true; values: number[] } | { ok: false; says: string }
-/** Millimetres in each unit of length; the inch is 25.4 mm exactly by its international definition. */
+/**
+ * Millimetres in each unit of length; the inch is 25.4 mm exactly by its international definition.
+ */
 const lengthMm: Record<string, number> = { mm: 1, cm: 10, in: 25.4 }
 const one = /^([+-]?\d+(?:[.,]\d+)?)(?:\s+(\d+)\/(\d+))?\s*([a-z°"%/]+)?$/i
 
 function single(text: string, unit: string): number | string {
 	if (/\d[.,]\d+[.,]\d/.test(text))
-		return `'${text}' has two separators. Is the comma or the point the decimal mark? Type the number with one only.`
+		return (
+			`'${text}' has two separators. Is the comma or the point the decimal mark? Type the ` +
+			'number with one only.'
+		)
 	const found = one.exec(text)
 	if (!found) return `'${text}' is not a number. Type digits such as 263,5 or 263.5.`
 	const whole = Number((found[1] ?? '').replace(',', '.'))
@@ -19,7 +24,10 @@ function single(text: string, unit: string): number | string {
 	const from = lengthMm[given]
 	const to = lengthMm[unit]
 	if (from === undefined || to === undefined)
-		return `'${text}' is in ${given}; this field is in ${unit || 'plain numbers'}. Type it in ${unit || 'plain numbers'}.`
+		return (
+			`'${text}' is in ${given}; this field is in ${unit || 'plain numbers'}. Type it in ` +
+			`${unit || 'plain numbers'}.`
+		)
 	return Number(((value * from) / to).toFixed(6))
 }
 /** Reads one measure or repeats ('246 247', '246; 247') into `unit`; empty text is no values. */

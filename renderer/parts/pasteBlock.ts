@@ -18,7 +18,8 @@ const nameOf = (path: string): string => {
 	return `${fieldMeta(visitSchema, path).title}${side ? `, ${side}` : ''}`
 }
 /**
- * One line fills the fields in the order of the walk; several lines go down from the field, their columns to the right of it.
+ * One line fills the fields in the order of the walk; several lines go down from the field, their
+ * columns to the right of it.
  * @param rows the fields of the step, row by row; @param at the field that was pasted into
  */
 export function planPaste(

@@ -1,4 +1,7 @@
-/** A printed screen is a page: light ink, table heads repeated, no buttons, ways or fields to search in. */
+/**
+ * A printed screen is a page: light ink, table heads repeated, no buttons, ways or fields to search
+ * in.
+ */
 export const printStyles = {
 	'@page': {
 		margin: '14mm 12mm 16mm',

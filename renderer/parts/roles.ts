@@ -1,4 +1,7 @@
-/** Who works here and what is offered to them; the host refuses the rest by the contract's own table. */
+/**
+ * Who works here and what is offered to them; the host refuses the rest by the contract's own
+ * table.
+ */
 import type { OutputOf } from '../../shared/contract.ts'
 
 /** Undefined while nobody unlocked. */

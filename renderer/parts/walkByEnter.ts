@@ -1,6 +1,9 @@
 import type { KeyboardEvent } from 'react'
 
-/** Enter goes on and Shift+Enter back, as Tab does; lists, buttons and long texts keep their own Enter. */
+/**
+ * Enter goes on and Shift+Enter back, as Tab does; lists, buttons and long texts keep their own
+ * Enter.
+ */
 export function walkByEnter(event: KeyboardEvent<HTMLElement>): void {
 	const from = event.target
 	if (
@@ -12,7 +15,8 @@ export function walkByEnter(event: KeyboardEvent<HTMLElement>): void {
 	event.preventDefault()
 	const all = [
 		...event.currentTarget.querySelectorAll<HTMLElement>(
-			'input:not([type=hidden]):not([aria-hidden=true]), select:not([data-aside]), textarea, button:not([disabled])',
+			'input:not([type=hidden]):not([aria-hidden=true]), select:not([data-aside]), textarea, ' +
+				'button:not([disabled])',
 		),
 	].filter((one) => one.offsetParent !== null && one.tabIndex >= 0)
 	const next = all[all.indexOf(from) + (event.shiftKey ? -1 : 1)]

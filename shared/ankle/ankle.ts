@@ -79,7 +79,8 @@ const limitWords: Partial<Record<AnkleSide['limitedBy'], string>> = {
 	'soleus-or-capsule':
 		'The pattern points to the soleus or the joint capsule, not to the gastrocnemius alone.',
 	'anterior-block':
-		'The end feel points to a block at the front of the ankle: do not stretch into pain, and consider imaging.',
+		'The end feel points to a block at the front of the ankle: do not stretch into pain, and ' +
+		'consider imaging.',
 }
 
 const frontEndFeel: Basis = {
@@ -127,7 +128,8 @@ export function ankle(visit: Visit, earlier: readonly Visit[], protocol: Protoco
 				'restricted',
 				side,
 				'advise',
-				`The ${side} ankle bends less than the cut-off in use.${limitWords[one.limitedBy] ? ` ${limitWords[one.limitedBy]}` : ''}`,
+				`The ${side} ankle bends less than the cut-off in ` +
+					`use.${limitWords[one.limitedBy] ? ` ${limitWords[one.limitedBy]}` : ''}`,
 				numbers,
 				one.lungeDeg === undefined ? 'ankle.restrictedCm' : 'ankle.restrictedDeg',
 				'restricted ankle',
@@ -137,7 +139,9 @@ export function ankle(visit: Visit, earlier: readonly Visit[], protocol: Protoco
 				'front-end-feel',
 				side,
 				'caution',
-				`The ${side} ankle stops at the front${one.band === 'adequate' ? ' although its range is adequate' : ''}: do not stretch into pain.`,
+				`The ${side} ankle stops at the ` +
+					`front${one.band === 'adequate' ? ' although its range is adequate' : ''}: do not ` +
+					'stretch into pain.',
 				numbers,
 				frontEndFeel,
 			)
@@ -158,7 +162,9 @@ export function ankle(visit: Visit, earlier: readonly Visit[], protocol: Protoco
 					'pair',
 					side,
 					'caution',
-					`The ${side} lunge readings do not fit each other: ${rounded(one.lungeCm, 1)} cm would be near ${rounded(expected, 1)} degrees, ${rounded(one.lungeDeg, 1)} was entered. Check both.`,
+					`The ${side} lunge readings do not fit each other: ${rounded(one.lungeCm, 1)} cm ` +
+						`would be near ${rounded(expected, 1)} degrees, ${rounded(one.lungeDeg, 1)} was ` +
+						'entered. Check both.',
 					[...numbers, deg('angle expected from geometry', expected)],
 					'ankle.pairToleranceDeg',
 					'plausible pair of lunge readings',
@@ -191,7 +197,8 @@ export function ankle(visit: Visit, earlier: readonly Visit[], protocol: Protoco
 			'asymmetry',
 			'both',
 			asymmetry === 'act' ? 'advise' : 'note',
-			`The ankles differ${asymmetry === 'act' ? ' enough to look for a reason and to treat the stiffer side' : ' by more than measurement error: keep watching'}.`,
+			'The ankles ' +
+				`differ${asymmetry === 'act' ? ' enough to look for a reason and to treat the stiffer side' : ' by more than measurement error: keep watching'}.`,
 			[
 				...(asymmetryCm === undefined ? [] : [cm('difference', asymmetryCm)]),
 				...(asymmetryDeg === undefined ? [] : [deg('difference', asymmetryDeg)]),
@@ -207,12 +214,16 @@ export function ankle(visit: Visit, earlier: readonly Visit[], protocol: Protoco
 		const where =
 			l === r
 				? `a ${l} mm heel raise in both shoes`
-				: `a heel raise of ${raise.heelRaiseMm[shorter]} mm on the ${shorter} (shorter leg) and ${raise.heelRaiseMm[otherSide(shorter)]} mm on the other side`
+				: `a heel raise of ${raise.heelRaiseMm[shorter]} mm on the ${shorter} (shorter leg) and ` +
+					`${raise.heelRaiseMm[otherSide(shorter)]} mm on the other side`
 		say(
 			'heel-raise',
 			'both',
 			'advise',
-			`Estimate, for the clinician to edit: ${where}. ${raise.oneSided ? 'The sides differ because a reason to correct the leg length is recorded. ' : ''}It does not treat the cause. Check heel hold in the boot.${raise.capped ? ' The rest of the correction would go on the outsole.' : ''}`,
+			`Estimate, for the clinician to edit: ${where}. ` +
+				`${raise.oneSided ? 'The sides differ because a reason to correct the leg length is recorded. ' : ''}It ` +
+				'does not treat the cause. Check heel hold in the ' +
+				`boot.${raise.capped ? ' The rest of the correction would go on the outsole.' : ''}`,
 			l === r ? [mm('heel raise', l)] : [mm('heel raise, left', l), mm('heel raise, right', r)],
 			raise.key,
 			raise.oneSided ? 'heel raise with leg-length correction' : 'heel raise to both feet',
@@ -228,7 +239,9 @@ export function ankle(visit: Visit, earlier: readonly Visit[], protocol: Protoco
 					id,
 					'both',
 					'caution',
-					`The heel raise of ${lift} mm in ${name(pair)} is above ${protocol.value('ankle.raiseTrainerMm')} mm, the most tried in daily shoes: check heel hold.`,
+					`The heel raise of ${lift} mm in ${name(pair)} is above ` +
+						`${protocol.value('ankle.raiseTrainerMm')} mm, the most tried in daily shoes: check ` +
+						'heel hold.',
 					[mm('heel raise inside', lift)],
 					'ankle.raiseTrainerMm',
 					'heel raise limit, trainers',
@@ -246,7 +259,8 @@ export function ankle(visit: Visit, earlier: readonly Visit[], protocol: Protoco
 				id,
 				'both',
 				over === 'ankle.raiseStopMm' ? 'stop' : 'caution',
-				`The heel raise of ${lift} mm in ${name(pair)} is above the ${protocol.value(over)} mm limit in use: check heel hold.`,
+				`The heel raise of ${lift} mm in ${name(pair)} is above the ${protocol.value(over)} mm ` +
+					'limit in use: check heel hold.',
 				[mm('heel raise inside', lift)],
 				over,
 				'heel raise limit',

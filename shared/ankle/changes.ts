@@ -26,7 +26,10 @@ const limits: Record<
 		other: 'ankle.realDegOther',
 	},
 }
-/** The review reports a larger limit for the same examiner; where the examiner is not known the larger one stands. */
+/**
+ * The review reports a larger limit for the same examiner; where the examiner is not known the
+ * larger one stands.
+ */
 export const limitKey = (measure: Measure, examiners: Change['examiners']): ThresholdKey =>
 	limits[measure][examiners === 'different' ? 'other' : 'same']
 
@@ -52,7 +55,10 @@ export function lungeChanges(
 			) as Changes<Measure>['left'],
 	)
 }
-/** A finding for each real change. In growing players the distance changes with the limb, so degrees are preferred. */
+/**
+ * A finding for each real change. In growing players the distance changes with the limb, so degrees
+ * are preferred.
+ */
 export function changeFindings(
 	visit: Visit,
 	changes: Changes<Measure>,
@@ -72,7 +78,11 @@ export function changeFindings(
 					topic: 'ankle',
 					side,
 					level: change.change < 0 ? 'advise' : 'note',
-					says: `The ${side} ${words} is ${rounded(Math.abs(change.change), 1)} ${unit === 'cm' ? 'cm' : 'degrees'} ${change.change < 0 ? 'less' : 'more'} than on ${dayInWords(change.since)}: more than measuring error.${growing && measure === 'lungeCm' ? ' In a growing player compare degrees rather than centimetres.' : ''}`,
+					says:
+						`The ${side} ${words} is ${rounded(Math.abs(change.change), 1)} ` +
+						`${unit === 'cm' ? 'cm' : 'degrees'} ${change.change < 0 ? 'less' : 'more'} ` +
+						`than on ${dayInWords(change.since)}: more than measuring ` +
+						`error.${growing && measure === 'lungeCm' ? ' In a growing player compare degrees rather than centimetres.' : ''}`,
 					because: [
 						{ measure: `${words}, now`, ...value(change.now) },
 						{ measure: `${words}, ${dayInWords(change.since)}`, ...value(change.was) },

@@ -9,7 +9,10 @@ import { netPitchChange, pitchDeg } from './pitch.ts'
 const ofBoth = (visit: Visit, field: 'heelToBallMm' | 'heelToToeMm') =>
 	meanOf(bothSides.flatMap((side) => meanOf(visit.feet?.[side]?.[field]) ?? []))
 
-/** The player's own heel-to-ball length, mm; failing that, the usual share of foot length; undefined with no foot measured. */
+/**
+ * The player's own heel-to-ball length, mm; failing that, the usual share of foot length; undefined
+ * with no foot measured.
+ */
 export function ballLengthOf(visit: Visit, protocol: Protocol): number | undefined {
 	const toe = ofBoth(visit, 'heelToToeMm')
 	return (

@@ -1,11 +1,17 @@
-/** Pitch of the foot in a shoe: heights in mm, angles in degrees. Check values: trigonometry tan = height / length. */
+/**
+ * Pitch of the foot in a shoe: heights in mm, angles in degrees. Check values: trigonometry tan =
+ * height / length.
+ */
 const degrees = 180 / Math.PI
 
 export interface HeelHeights {
 	offsetMm: number
 	liftMm?: number
 }
-/** Angle of a heel height over a heel-to-ball length. @throws RangeError when the length is not positive */
+/**
+ * Angle of a heel height over a heel-to-ball length. @throws RangeError when the length is not
+ * positive
+ */
 export function pitchDeg(heightMm: number, ballLengthMm: number): number {
 	if (!(ballLengthMm > 0))
 		throw new RangeError(
@@ -21,11 +27,17 @@ export function heightForPitch(deg: number, ballLengthMm: number): number {
 		)
 	return ballLengthMm * Math.tan(deg / degrees)
 }
-/** What changing from pair A to pair B asks of the ankle, degrees: positive is more dorsiflexion asked in B. */
+/**
+ * What changing from pair A to pair B asks of the ankle, degrees: positive is more dorsiflexion
+ * asked in B.
+ */
 export function netPitchChange(a: HeelHeights, b: HeelHeights, ballLengthMm: number): number {
 	return pitchDeg(a.offsetMm + (a.liftMm ?? 0) - b.offsetMm - (b.liftMm ?? 0), ballLengthMm)
 }
-/** Lunge angle (degrees) from toe-to-wall distance, ankle-to-toe, knee front and shank, all cm. Plausibility only. */
+/**
+ * Lunge angle (degrees) from toe-to-wall distance, ankle-to-toe, knee front and shank, all cm.
+ * Plausibility only.
+ */
 export function lungeGeometryDeg(
 	lungeCm: number,
 	toeCm: number,

@@ -1,4 +1,7 @@
-/** The heel-raise proposal: an estimate for the clinician to edit, never above the boot limit in use. */
+/**
+ * The heel-raise proposal: an estimate for the clinician to edit, never above the boot limit in
+ * use.
+ */
 import type { AnkleSide, PerSide } from '../assessment.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
 import { ageYears } from '../visit/age.ts'
@@ -22,16 +25,21 @@ export interface Raise {
 /** What trials and practice say for each reason. */
 export const evidence: Partial<Record<ThresholdKey, string>> = {
 	'ankle.raiseBlockMm':
-		'No trial found for a front block. Low and Dixon 2015/16: 10 mm in football boots, n 9, no group effect; they advise against routine use',
+		'No trial found for a front block. Low and Dixon 2015/16: 10 mm in football boots, n 9, no ' +
+		'group effect; they advise against routine use',
 	'ankle.raiseApophysitisMm':
-		'Wiegerinck 2016, n 101: raise better than waiting at 6 weeks; no difference at 3 months (the last from memory)',
+		'Wiegerinck 2016, n 101: raise better than waiting at 6 weeks; no difference at 3 months ' +
+		'(the last from memory)',
 	'ankle.raiseRestrictedMm':
-		'No published validation. Low and Dixon 2015/16: 10 mm in football boots, n 9, no group effect; they advise against routine use',
+		'No published validation. Low and Dixon 2015/16: 10 mm in football boots, n 9, no group ' +
+		'effect; they advise against routine use',
 	'posture.legLengthShareMax':
-		'Trial PMC6417033, n 42: correcting 70 % of the difference eased back pain (adults over 35 at work, not players)',
+		'Trial PMC6417033, n 42: correcting 70 % of the difference eased back pain (adults over 35 ' +
+		'at work, not players)',
 }
 /**
- * Leg-length correction on the shorter side, mm: only where a reason is recorded and the difference is beyond test error;
+ * Leg-length correction on the shorter side, mm: only where a reason is recorded and the difference
+ * is beyond test error;
  * below the 'consider' limit, and in a growing player, only with symptoms.
  */
 export function legLengthCorrectionMm(visit: Visit, protocol: Protocol): number {
@@ -53,7 +61,10 @@ export function legLengthCorrectionMm(visit: Visit, protocol: Protocol): number 
 		return 0
 	return difference * protocol.value('posture.legLengthShareMax')
 }
-/** The proposal, or undefined without a reason. Both feet get the same height unless a leg-length reason is recorded. */
+/**
+ * The proposal, or undefined without a reason. Both feet get the same height unless a leg-length
+ * reason is recorded.
+ */
 export function proposeRaise(
 	visit: Visit,
 	sides: PerSide<AnkleSide>,

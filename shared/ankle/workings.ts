@@ -40,12 +40,15 @@ export function ankleWorkings(
 					...(lungeDeg === undefined
 						? []
 						: [
-								`Lunge angle, mean: ${n(lungeDeg)} deg; restricted below ${limit('ankle.restrictedDeg')} deg`,
+								`Lunge angle, mean: ${n(lungeDeg)} deg; restricted below ` +
+									`${limit('ankle.restrictedDeg')} deg`,
 							]),
 					...(lungeCm === undefined
 						? []
 						: [
-								`Knee to wall, mean: ${n(lungeCm)} cm; restricted below ${limit('ankle.restrictedCm')} cm${lungeDeg === undefined ? '' : ' (the angle decides where both were read)'}`,
+								`Knee to wall, mean: ${n(lungeCm)} cm; restricted below ` +
+									`${limit('ankle.restrictedCm')} ` +
+									`cm${lungeDeg === undefined ? '' : ' (the angle decides where both were read)'}`,
 							]),
 					`Band: ${band}`,
 				],
@@ -59,9 +62,13 @@ export function ankleWorkings(
 				`limit.${side}`,
 				`What limits it, ${side}`,
 				[
-					`Knee bent - knee straight = ${n(bent)} - ${n(straight)} = ${n(bent - straight)} deg; from ${limit('ankle.gastrocnemiusGapDeg')} deg it points to the gastrocnemius`,
-					`Barouk 2014 calls it tight off the ground only where it also reaches no more than ${limit('ankle.gastrocnemiusStraightDeg')} deg with the knee straight: ${bent - straight >= limit('ankle.gastrocnemiusGapDeg') && straight <= limit('ankle.gastrocnemiusStraightDeg') ? 'so here' : 'not so here'}`,
-					`End feel: ${visit.ankles?.[side]?.endFeel?.replaceAll('-', ' ') ?? 'not recorded'}; limited by: ${limitedBy.replaceAll('-', ' ')}`,
+					`Knee bent - knee straight = ${n(bent)} - ${n(straight)} = ${n(bent - straight)} deg; ` +
+						`from ${limit('ankle.gastrocnemiusGapDeg')} deg it points to the gastrocnemius`,
+					'Barouk 2014 calls it tight off the ground only where it also reaches no more than ' +
+						`${limit('ankle.gastrocnemiusStraightDeg')} deg with the knee straight: ` +
+						`${bent - straight >= limit('ankle.gastrocnemiusGapDeg') && straight <= limit('ankle.gastrocnemiusStraightDeg') ? 'so here' : 'not so here'}`,
+					`End feel: ${visit.ankles?.[side]?.endFeel?.replaceAll('-', ' ') ?? 'not recorded'}; ` +
+						`limited by: ${limitedBy.replaceAll('-', ' ')}`,
 				],
 				protocol.basis('what limits the ankle', 'ankle.gastrocnemiusGapDeg'),
 			)
@@ -85,12 +92,19 @@ export function ankleWorkings(
 				...(asymmetryCm === undefined
 					? []
 					: [
-							`Larger - smaller, knee to wall: ${n(Math.max(result.left.lungeCm!, result.right.lungeCm!))} - ${n(Math.min(result.left.lungeCm!, result.right.lungeCm!))} = ${n(asymmetryCm)} cm; flag from ${limit('ankle.asymmetryFlagCm')}, act from ${limit('ankle.asymmetryActCm')} cm`,
+							'Larger - smaller, knee to wall: ' +
+								`${n(Math.max(result.left.lungeCm!, result.right.lungeCm!))} - ` +
+								`${n(Math.min(result.left.lungeCm!, result.right.lungeCm!))} = ${n(asymmetryCm)} ` +
+								`cm; flag from ${limit('ankle.asymmetryFlagCm')}, act from ` +
+								`${limit('ankle.asymmetryActCm')} cm`,
 						]),
 				...(asymmetryDeg === undefined
 					? []
 					: [
-							`Larger - smaller, angle: ${n(Math.max(result.left.lungeDeg!, result.right.lungeDeg!))} - ${n(Math.min(result.left.lungeDeg!, result.right.lungeDeg!))} = ${n(asymmetryDeg)} deg; act from ${limit('ankle.asymmetryActDeg')} deg`,
+							'Larger - smaller, angle: ' +
+								`${n(Math.max(result.left.lungeDeg!, result.right.lungeDeg!))} - ` +
+								`${n(Math.min(result.left.lungeDeg!, result.right.lungeDeg!))} = ` +
+								`${n(asymmetryDeg)} deg; act from ${limit('ankle.asymmetryActDeg')} deg`,
 						]),
 				`Asymmetry: ${asymmetry}`,
 			],
@@ -107,17 +121,25 @@ export function ankleWorkings(
 			'heel-raise',
 			'Heel raise proposed',
 			[
-				`Both feet: ${n(raise.baseMm)} mm; warn above ${limit('ankle.raiseWarnMm')} mm, stop above ${limit('ankle.raiseStopMm')} mm in a boot`,
+				`Both feet: ${n(raise.baseMm)} mm; warn above ${limit('ankle.raiseWarnMm')} mm, stop ` +
+					`above ${limit('ankle.raiseStopMm')} mm in a boot`,
 				...(raise.correctionMm > 0
 					? [
-							`Leg length, shorter side: ${n(visit.body!.legLengthDifferenceMm!)} x ${limit('posture.legLengthShareMax')} = ${n(raise.correctionMm)} mm more, held at ${n(height)} mm by the boot limit where that is lower`,
+							`Leg length, shorter side: ${n(visit.body!.legLengthDifferenceMm!)} x ` +
+								`${limit('posture.legLengthShareMax')} = ${n(raise.correctionMm)} mm more, held ` +
+								`at ${n(height)} mm by the boot limit where that is lower`,
 						]
 					: []),
 				...(ball === undefined
 					? []
 					: [
-							`Angle: atan(${n(height)} / ${n(ball)}) = ${n(pitchDeg(height, ball), 2)} deg on heel to ball${centre === undefined ? '' : `; atan(${n(height)} / ${n(centre)}) = ${n(pitchDeg(height, centre), 2)} deg on heel centre to ball (from memory)`}`,
-							`Expected in running: ${n(pitchDeg(height, ball), 2)} x ${limit('ankle.raiseTransfer')} = ${n(pitchDeg(height, ball) * limit('ankle.raiseTransfer'), 2)} deg (one study: Dixon and Kerwin 1999, n 8)`,
+							`Angle: atan(${n(height)} / ${n(ball)}) = ${n(pitchDeg(height, ball), 2)} deg on ` +
+								'heel to ' +
+								`ball${centre === undefined ? '' : `; atan(${n(height)} / ${n(centre)}) = ${n(pitchDeg(height, centre), 2)} deg on heel centre to ball (from memory)`}`,
+							`Expected in running: ${n(pitchDeg(height, ball), 2)} x ` +
+								`${limit('ankle.raiseTransfer')} = ` +
+								`${n(pitchDeg(height, ball) * limit('ankle.raiseTransfer'), 2)} deg (one study: ` +
+								'Dixon and Kerwin 1999, n 8)',
 						]),
 				...[
 					raise.key,
@@ -139,8 +161,10 @@ export function ankleWorkings(
 			`pitch-${idPart(from, at(from))}-${idPart(to, at(to))}`,
 			`Pitch: ${a.name ?? a.id} and ${b.name ?? b.id}`,
 			[
-				`Offset and raise: ${n(height(a))} mm gives ${n(fromDeg, 2)} deg, ${n(height(b))} mm gives ${n(toDeg, 2)} deg on ${n(ball!)} mm heel to ball`,
-				`Difference: atan((${n(height(a))} - ${n(height(b))}) / ${n(ball!)}) = ${n(changeDeg, 2)} deg more asked in the second`,
+				`Offset and raise: ${n(height(a))} mm gives ${n(fromDeg, 2)} deg, ${n(height(b))} mm ` +
+					`gives ${n(toDeg, 2)} deg on ${n(ball!)} mm heel to ball`,
+				`Difference: atan((${n(height(a))} - ${n(height(b))}) / ${n(ball!)}) = ` +
+					`${n(changeDeg, 2)} deg more asked in the second`,
 			],
 			protocol.basis('pitch between two pairs', 'ankle.demandDeg'),
 		)

@@ -42,7 +42,8 @@ const measures = {
 }
 
 /**
- * Weight-bearing range of each ankle over the visits, with the cut-off in use and the band of measuring error:
+ * Weight-bearing range of each ankle over the visits, with the cut-off in use and the band of
+ * measuring error:
  * the latest earlier reading (this one, at a first visit), give or take the smallest real change.
  * @param earlier any order; @returns undefined where neither ankle was measured in this unit
  */
@@ -77,7 +78,8 @@ export function ankleChart(
 		const before = course[side].filter((each) => each.one !== visit).at(-1)
 		const anchor = before ?? course[side].at(-1)
 		if (!judged || !anchor) return undefined
-		// the change the room judged has the last word on its error; before there is one, the examiner decides
+		// the change the room judged has the last word on its error; before there is one, the examiner
+		// decides
 		const change = assessment.ankle.changes?.[side]?.[field]
 		const limit = change && change.since === before?.date ? change.smallestReal : undefined
 		const key: ThresholdKey =
@@ -91,11 +93,15 @@ export function ankleChart(
 		return { ...anchor, key, half: protocol.value(key) }
 	})
 	const widths = [...new Set(bothSides.flatMap((side) => errors[side]?.half ?? []))]
-	const name = `within measuring error (${widths.map((one) => number(one)).join(' or ')} ${words}) of ${dates.length > 1 ? 'the visit before' : 'this visit'}`
+	const name =
+		`within measuring error (${widths.map((one) => number(one)).join(' or ')} ` +
+		`${words}) of ${dates.length > 1 ? 'the visit before' : 'this visit'}`
 	const panels: Panel[] = bothSides.map((side) => {
 		const error = errors[side]
 		return {
-			title: `${side === 'left' ? 'Left' : 'Right'} ankle${course[side].length === 0 ? ': not measured' : ''}`,
+			title:
+				`${side === 'left' ? 'Left' : 'Right'} ` +
+				`ankle${course[side].length === 0 ? ': not measured' : ''}`,
 			series:
 				course[side].length === 0
 					? []
@@ -131,7 +137,8 @@ export function ankleChart(
 	const rules = judged
 		? [
 				`Cut-off in use ${number(cut)} ${words}; below it the ankle counts as restricted.`,
-				`A change of less than ${widths.map((one) => number(one)).join(' or ')} ${words} is within measuring error.`,
+				`A change of less than ${widths.map((one) => number(one)).join(' or ')} ${words} is ` +
+					'within measuring error.',
 			]
 		: []
 	const keys = [...new Set(bothSides.flatMap((side) => errors[side]?.key ?? []))]

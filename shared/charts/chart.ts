@@ -1,4 +1,7 @@
-/** A chart as data: one description from which the screen, the PDF, the text alternative and the table come. */
+/**
+ * A chart as data: one description from which the screen, the PDF, the text alternative and the
+ * table come.
+ */
 import type { Basis } from '../finding.ts'
 
 export interface Point {
@@ -47,7 +50,10 @@ export interface Chart {
 	title: string
 	/** The span of x that is drawn. */
 	x: Axis & { min: number; max: number }
-	/** `leastSpan`: the axis never shows less than this, so that reading noise does not look like a slope. */
+	/**
+	 * `leastSpan`: the axis never shows less than this, so that reading noise does not look like a
+	 * slope.
+	 */
 	y: Axis & { leastSpan: number }
 	/** Side by side, on the same axes. */
 	panels: readonly Panel[]

@@ -1,4 +1,7 @@
-/** What every chart over visits needs: the visits in order, the words, and whether the protocol at hand is the one that judged. */
+/**
+ * What every chart over visits needs: the visits in order, the words, and whether the protocol at
+ * hand is the one that judged.
+ */
 import type { Assessment } from '../assessment.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import { dateWords } from '../report/words.ts'
@@ -13,7 +16,10 @@ export function inOrder(visit: Visit, earlier: readonly Visit[]): Visit[] {
 		visit,
 	]
 }
-/** Lines of thresholds are drawn only from the protocol that made the assessment; another would contradict its words. */
+/**
+ * Lines of thresholds are drawn only from the protocol that made the assessment; another would
+ * contradict its words.
+ */
 export const judgedBy = (assessment: Assessment, protocol: Protocol): boolean =>
 	assessment.protocol.id === protocol.file.id &&
 	assessment.protocol.version === protocol.file.revision

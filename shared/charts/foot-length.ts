@@ -9,7 +9,10 @@ import type { Pair, Visit } from '../visit/visit.ts'
 import type { Band, Chart, Mark } from './chart.ts'
 import { inOrder, judgedBy, number, readings, short } from './course.ts'
 
-/** Pairs whose line lies further than this from the readings would flatten the picture (mm); they stand in the table. */
+/**
+ * Pairs whose line lies further than this from the readings would flatten the picture (mm); they
+ * stand in the table.
+ */
 const nearMm = 20
 const mostPairs = 4
 const roomKeys: { [K in 'boot' | 'trainer']: { young: ThresholdKey; adult: ThresholdKey } } = {
@@ -22,10 +25,14 @@ const roomKey = (pair: Pair, adult: boolean): ThresholdKey =>
 	]
 
 /**
- * Foot length in mm per side over the visits, the forecast of the longer foot, and the length at which toe room runs out
- * in each pair of known inside length: inside length less sock less the least toe room of the protocol.
- * @param earlier any order; visits measured in another stance than this one are left out, since they are not comparable
- * @returns undefined where no foot was measured, or one visit has neither forecast nor a pair to hold it against
+ * Foot length in mm per side over the visits, the forecast of the longer foot, and the length at
+ * which toe room runs out
+ * in each pair of known inside length: inside length less sock less the least toe room of the
+ * protocol.
+ * @param earlier any order; visits measured in another stance than this one are left out, since
+ * they are not comparable
+ * @returns undefined where no foot was measured, or one visit has neither forecast nor a pair to
+ * hold it against
  */
 export function footLengthChart(
 	visit: Visit,
@@ -104,7 +111,8 @@ export function footLengthChart(
 	const dates = [...new Set(all.map((one) => one.date))].toSorted()
 	const end = forecast.at(-1)
 	const forecastWords = end
-		? `By ${dateWords(end.date)} the longer foot may measure ${number(end.lowMm)} to ${number(end.highMm)} mm, ${number(end.lengthMm)} mm at the mean rate.`
+		? `By ${dateWords(end.date)} the longer foot may measure ${number(end.lowMm)} to ` +
+			`${number(end.highMm)} mm, ${number(end.lengthMm)} mm at the mean rate.`
 		: ''
 	const whenOf = (id: string): string => {
 		const found = assessment.growth?.toeRoom?.find((one) => one.id === id)
@@ -154,7 +162,8 @@ export function footLengthChart(
 		visits: dates.length,
 		forecast: forecast.length > 0,
 		alternative: [
-			`Foot length over time${stanceOf(visit) === 'seated' ? ', measured seated' : ''}. Left foot: ${readings(course.left, 'mm')}.`,
+			`Foot length over time${stanceOf(visit) === 'seated' ? ', measured seated' : ''}. Left ` +
+				`foot: ${readings(course.left, 'mm')}.`,
 			`Right foot: ${readings(course.right, 'mm')}.`,
 			forecastWords,
 			...roomWords,
@@ -162,7 +171,8 @@ export function footLengthChart(
 			.filter(Boolean)
 			.join(' '),
 		summary: [
-			`Left foot: ${readings(course.left.slice(-1), 'mm')}. Right foot: ${readings(course.right.slice(-1), 'mm')}.`,
+			`Left foot: ${readings(course.left.slice(-1), 'mm')}. Right foot: ` +
+				`${readings(course.right.slice(-1), 'mm')}.`,
 			forecastWords,
 			...roomWords.slice(0, 2),
 		]

@@ -15,7 +15,9 @@ const percentiles = [3, 10, 25, 50, 75, 90, 97]
 /** Ages of the table, years: 59.5 months to 20 years. */
 const from = 59.5 / 12,
 	to = 20
-/** Years shown before the first and after the last reading; enough to see which way the curves run. */
+/**
+ * Years shown before the first and after the last reading; enough to see which way the curves run.
+ */
 const before = 1.5,
 	after = 2
 const kinds = {
@@ -41,7 +43,10 @@ const basis: Basis = {
 	strength: 'standard',
 }
 
-/** The value at a percentile (cm or kg) at an exact age in months, by LMS; undefined outside the table. */
+/**
+ * The value at a percentile (cm or kg) at an exact age in months, by LMS; undefined outside the
+ * table.
+ */
 export function valueAtPercentile(
 	kind: GrowthMeasure,
 	sex: 'male' | 'female',
@@ -54,8 +59,10 @@ export function valueAtPercentile(
 	return at.l === 0 ? at.m * Math.exp(at.s * z) : at.m * (1 + at.l * at.s * z) ** (1 / at.l)
 }
 /**
- * Stature (cm) or body mass (kg) of a player under 18 on the CDC 2000 centile curves, with every visit inside the table's ages.
- * @returns undefined for adults (no growth result) and where no visit within the table's ages has the measure
+ * Stature (cm) or body mass (kg) of a player under 18 on the CDC 2000 centile curves, with every
+ * visit inside the table's ages.
+ * @returns undefined for adults (no growth result) and where no visit within the table's ages has
+ * the measure
  */
 export function growthChart(
 	kind: GrowthMeasure,
@@ -109,7 +116,9 @@ export function growthChart(
 	const says = (one: (typeof points)[number]) =>
 		`${number(one.value)} ${unit} at ${number(one.age)} years (centile ${word(one.percentile)})`
 	const nowMonths = oldest.age * 12
-	const reference = `Reference at that age: ${[3, 50, 97].map((one) => `P${one} ${number(valueAtPercentile(kind, sex, nowMonths, one) ?? oldest.value)} ${unit}`).join(', ')}.`
+	const reference =
+		'Reference at that age: ' +
+		`${[3, 50, 97].map((one) => `P${one} ${number(valueAtPercentile(kind, sex, nowMonths, one) ?? oldest.value)} ${unit}`).join(', ')}.`
 	const caution = 'Background for shoe fit and load, not a diagnosis.'
 	return {
 		id: `growth-${kind}`,
@@ -133,8 +142,12 @@ export function growthChart(
 		],
 		visits: points.length,
 		forecast: false,
-		alternative: `${title} for age on the CDC 2000 centile curves for ${who}: ${points.map(says).join(', ')}. ${reference} ${caution}`,
-		summary: `${title} for age on the CDC 2000 centile curves for ${who}: ${says(oldest)}. ${reference} ${caution}`,
+		alternative:
+			`${title} for age on the CDC 2000 centile curves for ${who}: ` +
+			`${points.map(says).join(', ')}. ${reference} ${caution}`,
+		summary:
+			`${title} for age on the CDC 2000 centile curves for ${who}: ${says(oldest)}. ` +
+			`${reference} ${caution}`,
 		table: {
 			head: ['Date', 'Age (years)', `${title} (${unit})`, 'Centile', 'P3', 'P50', 'P97'],
 			rows: points.map((one) => [

@@ -20,7 +20,10 @@ export interface Tick {
 	label: string
 }
 
-/** The smallest round step (1, 2 or 5 times a power of ten) that cuts `span` into at most `most` parts. */
+/**
+ * The smallest round step (1, 2 or 5 times a power of ten) that cuts `span` into at most `most`
+ * parts.
+ */
 export function niceStep(span: number, most: number): number {
 	const raw = span / Math.max(1, most)
 	const power = 10 ** Math.floor(Math.log10(raw))

@@ -1,4 +1,7 @@
-/** Draws a chart as SVG text: shapes and words only, so that the same string serves the screen and the PDF. */
+/**
+ * Draws a chart as SVG text: shapes and words only, so that the same string serves the screen and
+ * the PDF.
+ */
 import type { Chart, Panel, Point } from './chart.ts'
 import { innerTicks, monthTicks, type Tick } from './scale.ts'
 
@@ -18,7 +21,9 @@ const ink = '#1d2726',
 	hair = '#d5dbd8'
 const size = 8.5,
 	lineHeight = 10.5
-/** Mean advance of the font, a little over, so that estimated words are never wider than their room. */
+/**
+ * Mean advance of the font, a little over, so that estimated words are never wider than their room.
+ */
 const widthOf = (words: string, bold = false): number => words.length * size * (bold ? 0.62 : 0.58)
 const n = (value: number): string => String(Math.round(value * 100) / 100)
 const escaped = (words: string): string =>
@@ -38,7 +43,11 @@ function text(
 	colour = ink,
 	bold = false,
 ): string {
-	return `<text x="${n(x)}" y="${n(y)}" font-family="Noto" font-size="${size}"${bold ? ' font-weight="700"' : ''} text-anchor="${anchor}" fill="${colour}">${escaped(words)}</text>`
+	return (
+		`<text x="${n(x)}" y="${n(y)}" font-family="Noto" ` +
+		`font-size="${size}"${bold ? ' font-weight="700"' : ''} text-anchor="${anchor}" ` +
+		`fill="${colour}">${escaped(words)}</text>`
+	)
 }
 const line = (
 	x1: number,
@@ -49,18 +58,24 @@ const line = (
 	width: number,
 	dash = '',
 ): string =>
-	`<line x1="${n(x1)}" y1="${n(y1)}" x2="${n(x2)}" y2="${n(y2)}" stroke="${stroke}" stroke-width="${width}"${dash ? ` stroke-dasharray="${dash}"` : ''}/>`
+	`<line x1="${n(x1)}" y1="${n(y1)}" x2="${n(x2)}" y2="${n(y2)}" stroke="${stroke}" ` +
+	`stroke-width="${width}"${dash ? ` stroke-dasharray="${dash}"` : ''}/>`
 const path = (
 	points: readonly [number, number][],
 	stroke: string,
 	width: number,
 	dash = '',
 ): string =>
-	`<path d="${points.map(([x, y], index) => `${index === 0 ? 'M' : 'L'} ${n(x)} ${n(y)}`).join(' ')}" fill="none" stroke="${stroke}" stroke-width="${width}"${dash ? ` stroke-dasharray="${dash}"` : ''}/>`
+	'<path ' +
+	`d="${points.map(([x, y], index) => `${index === 0 ? 'M' : 'L'} ${n(x)} ${n(y)}`).join(' ')}" ` +
+	`fill="none" stroke="${stroke}" ` +
+	`stroke-width="${width}"${dash ? ` stroke-dasharray="${dash}"` : ''}/>`
 function marker(kind: 'circle' | 'square', x: number, y: number, colour: string): string {
 	return kind === 'circle'
-		? `<circle cx="${n(x)}" cy="${n(y)}" r="3.2" fill="${colour}" stroke="#ffffff" stroke-width="0.8"/>`
-		: `<rect x="${n(x - 2.9)}" y="${n(y - 2.9)}" width="5.8" height="5.8" fill="#ffffff" stroke="${ink}" stroke-width="1.4"/>`
+		? `<circle cx="${n(x)}" cy="${n(y)}" r="3.2" fill="${colour}" stroke="#ffffff" ` +
+				'stroke-width="0.8"/>'
+		: `<rect x="${n(x - 2.9)}" y="${n(y - 2.9)}" width="5.8" height="5.8" fill="#ffffff" ` +
+				`stroke="${ink}" stroke-width="1.4"/>`
 }
 /** Moves label centres apart to `gap`, in order, within top and bottom as far as there is room. */
 function spread(
@@ -110,7 +125,9 @@ function legend(chart: Chart, colour: string, width: number): { drawn: string; b
 			once(
 				band.name,
 				(x, y) =>
-					`<rect x="${n(x)}" y="${n(y - 4)}" width="20" height="8" fill="${colour}" fill-opacity="0.15" stroke="${colour}" stroke-width="0.7" stroke-dasharray="1.5 1.5"/>${band.points.some((point) => point.middle !== undefined) ? line(x, y, x + 20, y, colour, 1.2, '5 3') : ''}`,
+					`<rect x="${n(x)}" y="${n(y - 4)}" width="20" height="8" fill="${colour}" ` +
+					`fill-opacity="0.15" stroke="${colour}" stroke-width="0.7" stroke-dasharray="1.5 ` +
+					`1.5"/>${band.points.some((point) => point.middle !== undefined) ? line(x, y, x + 20, y, colour, 1.2, '5 3') : ''}`,
 			)
 	}
 	const axis = `${chart.y.title}${chart.y.unit ? ` (${chart.y.unit})` : ''}`
@@ -144,7 +161,8 @@ function extent(chart: Chart): { min: number; max: number } {
 }
 
 /**
- * The chart as an SVG document, in points. Grey print keeps every difference: dashes, markers and words.
+ * The chart as an SVG document, in points. Grey print keeps every difference: dashes, markers and
+ * words.
  * @param look the clinic's colour and the size to draw for; words keep one size whatever the width
  */
 export function chartSvg(chart: Chart, { colour, widthPt, heightPt }: ChartLook): string {
@@ -193,7 +211,10 @@ export function chartSvg(chart: Chart, { colour, widthPt, heightPt }: ChartLook)
 				quiet,
 			),
 		)
-	return `<svg xmlns="http://www.w3.org/2000/svg" width="${n(widthPt)}" height="${n(heightPt)}" viewBox="0 0 ${n(widthPt)} ${n(heightPt)}">${parts.join('')}</svg>`
+	return (
+		`<svg xmlns="http://www.w3.org/2000/svg" width="${n(widthPt)}" height="${n(heightPt)}" ` +
+		`viewBox="0 0 ${n(widthPt)} ${n(heightPt)}">${parts.join('')}</svg>`
+	)
 }
 interface Drawing {
 	colour: string
@@ -237,7 +258,9 @@ function drawPanel(
 		const upper = band.points.map(({ x, high: y }) => at({ x, y })),
 			lower = band.points.map(({ x, low: y }) => at({ x, y }))
 		parts.push(
-			`<path d="${[...upper, ...lower.toReversed()].map(([x, y], index) => `${index === 0 ? 'M' : 'L'} ${n(x)} ${n(y)}`).join(' ')} Z" fill="${colour}" fill-opacity="0.15"/>`,
+			'<path ' +
+				`d="${[...upper, ...lower.toReversed()].map(([x, y], index) => `${index === 0 ? 'M' : 'L'} ${n(x)} ${n(y)}`).join(' ')} ` +
+				`Z" fill="${colour}" fill-opacity="0.15"/>`,
 			path(upper, colour, 0.7, '1.5 1.5'),
 			path(lower, colour, 0.7, '1.5 1.5'),
 		)
@@ -288,7 +311,8 @@ function drawPanel(
 		if (!place) continue
 		taken.push(place)
 		parts.push(
-			`<rect x="${n(place.x)}" y="${n(place.y)}" width="${n(w)}" height="${n(h)}" fill="#ffffff" fill-opacity="0.8"/>`,
+			`<rect x="${n(place.x)}" y="${n(place.y)}" width="${n(w)}" height="${n(h)}" ` +
+				'fill="#ffffff" fill-opacity="0.8"/>',
 			text(place.x + w / 2, place.y + h - 2, label, 'middle'),
 		)
 	}

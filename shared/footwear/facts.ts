@@ -40,7 +40,9 @@ export interface Facts {
 	/** Adult runner on roads at or below the median mass of the trial. */
 	lighter: Because[]
 }
-/** JIS EEE and wider (after its size, as in 26EEE), US 2E and wider: two letters above the usual. */
+/**
+ * JIS EEE and wider (after its size, as in 26EEE), US 2E and wider: two letters above the usual.
+ */
 const broadJis = /^[\d.]+(E{3,}|F|G)$/,
 	broadUs = /^(E{2,}|[2-9]E)$/
 const broadFitting = ({ jis, us }: { jis?: string; us?: string }): string | undefined =>

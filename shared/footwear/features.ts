@@ -1,4 +1,7 @@
-/** Whether a model at a size has a feature: true, false, or undefined where the shelf or the visit does not say. */
+/**
+ * Whether a model at a size has a feature: true, false, or undefined where the shelf or the visit
+ * does not say.
+ */
 import type { StudDistance } from '../assessment.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import { type Model, offsetOf } from '../visit/shelf.ts'
@@ -23,7 +26,10 @@ export interface Limits {
 	many: number
 	bladed: number
 }
-/** @param offsetMinMm the least offset the ankle room asks for: where known, it says what counts as raised */
+/**
+ * @param offsetMinMm the least offset the ankle room asks for: where known, it says what counts as
+ * raised
+ */
 export function limitsOf(protocol: Protocol, offsetMinMm?: number): Limits {
 	return {
 		tight: protocol.value('footwear.widthTightMm'),

@@ -1,4 +1,7 @@
-/** The footwear room: what to seek and avoid, where wishes contradict, and the verdict on the pairs in use. */
+/**
+ * The footwear room: what to seek and avoid, where wishes contradict, and the verdict on the pairs
+ * in use.
+ */
 import type { FeatureWish, FootwearResult } from '../assessment.ts'
 import { type Finding, idPart } from '../finding.ts'
 import type { Protocol } from '../protocol/protocol.ts'
@@ -23,7 +26,9 @@ const opposites: readonly (readonly [Feature, Feature])[] = [
 	['low-mass', 'full-length-cushioning'],
 ]
 
-/** @param context the results of the rooms it draws on; each wish names its rule, reasons and basis */
+/**
+ * @param context the results of the rooms it draws on; each wish names its rule, reasons and basis
+ */
 export function footwear(
 	visit: Visit,
 	context: FootwearContext,
@@ -99,7 +104,9 @@ export function footwear(
 				topic: 'footwear',
 				side: 'none',
 				level: 'advise',
-				says: `${visit.footwear?.find((one) => one.id === pair.id)?.name ?? `Pair ${pair.id}`}: ${pair.says}`,
+				says:
+					`${visit.footwear?.find((one) => one.id === pair.id)?.name ?? `Pair ${pair.id}`}: ` +
+					`${pair.says}`,
 				because:
 					pair.toeRoomMm === undefined
 						? []
@@ -113,7 +120,10 @@ export function footwear(
 	return { target: { seek, avoid }, contradictions, current, ranked: [], findings }
 }
 
-/** Two roles for footwear in a week of training and matches, and enough pairs for several matches: common practice, no source. */
+/**
+ * Two roles for footwear in a week of training and matches, and enough pairs for several matches:
+ * common practice, no source.
+ */
 function rotationFindings(visit: Visit, protocol: Protocol): Finding[] {
 	const { matchesPerWeek: matches = 0, trainingsPerWeek: trainings = 0 } = visit.play ?? {}
 	const boots = (visit.footwear ?? []).filter(
@@ -143,7 +153,9 @@ function rotationFindings(visit: Visit, protocol: Protocol): Finding[] {
 					say(
 						'two-roles',
 						'note',
-						'Two roles for footwear: training and pre-season want a cushioned, steadier pair (a trail trainer with lugs serves); for matches a lighter, lower one will do. Common practice, no source.',
+						'Two roles for footwear: training and pre-season want a cushioned, steadier pair (a ' +
+							'trail trainer with lugs serves); for matches a lighter, lower one will do. Common ' +
+							'practice, no source.',
 						{
 							rule: 'a pair for training and a pair for matches',
 							source: 'common practice, no source',
@@ -157,7 +169,8 @@ function rotationFindings(visit: Visit, protocol: Protocol): Finding[] {
 					say(
 						'two-pairs',
 						'advise',
-						`${matches} matches a week: at least two pairs of boots, so that each can dry and the load on the foot varies. Recorded: ${boots === 0 ? 'none' : 'one'}.`,
+						`${matches} matches a week: at least two pairs of boots, so that each can dry and ` +
+							`the load on the foot varies. Recorded: ${boots === 0 ? 'none' : 'one'}.`,
 						protocol.basis('pairs for several matches a week', 'footwear.matchesTwoPairs'),
 					),
 				]
@@ -182,13 +195,17 @@ export function contradictionsOf(
 	return [
 		...both.map((feature) => ({
 			feature,
-			says: `${termWords(feature)} is wanted (${rulesOf(seek, feature)}) and to be avoided (${rulesOf(avoid, feature)}): weigh the reasons and decide.`,
+			says:
+				`${termWords(feature)} is wanted (${rulesOf(seek, feature)}) and to be avoided ` +
+				`(${rulesOf(avoid, feature)}): weigh the reasons and decide.`,
 		})),
 		...opposites
 			.filter(([a, b]) => rulesOf(seek, a) !== '' && rulesOf(seek, b) !== '')
 			.map(([a, b]) => ({
 				feature: a,
-				says: `${termWords(a)} (${rulesOf(seek, a)}) and ${termWords(b)} (${rulesOf(seek, b)}) are both wanted: weigh the reasons and decide.`,
+				says:
+					`${termWords(a)} (${rulesOf(seek, a)}) and ${termWords(b)} (${rulesOf(seek, b)}) ` +
+					'are both wanted: weigh the reasons and decide.',
 			})),
 	]
 }

@@ -34,12 +34,14 @@ const patterns: Record<LacingId, { runs: readonly Run[]; knot?: number; alternat
 			run([5, 'outer'], [4.5, 'inner']),
 		],
 		alternative:
-			'Crossed up to the fifth row; at the last two rows a loop on each side, each end passing through the loop opposite.',
+			'Crossed up to the fifth row; at the last two rows a loop on each side, each end passing ' +
+			'through the loop opposite.',
 	},
 	window: {
 		runs: [...bar(0), ...cross(0, 2), ...straight(2, 3), ...cross(3, 5)],
 		alternative:
-			'Crossed up to the third row, straight up each side to the fourth row without crossing, then crossed again.',
+			'Crossed up to the third row, straight up each side to the fourth row without crossing, ' +
+			'then crossed again.',
 	},
 	'forefoot-room': {
 		runs: [...bar(0), ...straight(0, 2), ...cross(2, 5)],
@@ -56,7 +58,8 @@ const patterns: Record<LacingId, { runs: readonly Run[]; knot?: number; alternat
 			run([4, 'inner'], [5, 'inner'], 'hidden'),
 		],
 		alternative:
-			'One end from the lowest hole on the big-toe side to the top hole of the other side; the other end as a ladder through the remaining holes.',
+			'One end from the lowest hole on the big-toe side to the top hole of the other side; the ' +
+			'other end as a ladder through the remaining holes.',
 	},
 	parallel: {
 		runs: [
@@ -108,15 +111,22 @@ export function lacingFigure(id: LacingId, side: Side, colour = '#0f6b5c', scale
 	const line = ({ from, to, kind }: Run) => {
 		const [x1, y1, x2, y2] = [x(from[1]), y(from[0]), x(to[1]), y(to[0])]
 		if (kind !== 'loop')
-			return `<line x1="${x1}" y1="${y1}" x2="${x2}" y2="${y2}" stroke="${colour}" ${stroke[kind]}/>`
+			return (
+				`<line x1="${x1}" y1="${y1}" x2="${x2}" y2="${y2}" stroke="${colour}" ` +
+				`${stroke[kind]}/>`
+			)
 		const out = x1 > 55 ? 14 : -14
-		return `<path d="M ${x1} ${y1} C ${x1 + out} ${y1} ${x1 + out} ${y2} ${x2} ${y2}" stroke="${colour}" ${stroke.loop}/>`
+		return (
+			`<path d="M ${x1} ${y1} C ${x1 + out} ${y1} ${x1 + out} ${y2} ${x2} ${y2}" ` +
+			`stroke="${colour}" ${stroke.loop}/>`
+		)
 	}
 	const holes = Array.from({ length: rows }, (_, row) =>
 		(['inner', 'outer'] as const)
 			.map(
 				(column) =>
-					`<circle cx="${x(column)}" cy="${y(row)}" r="3.6" fill="#ffffff" stroke="#1d2726" stroke-width="1.2"/>`,
+					`<circle cx="${x(column)}" cy="${y(row)}" r="3.6" fill="#ffffff" stroke="#1d2726" ` +
+					'stroke-width="1.2"/>',
 			)
 			.join(''),
 	).join('')
@@ -127,9 +137,14 @@ export function lacingFigure(id: LacingId, side: Side, colour = '#0f6b5c', scale
 	const order = [...pattern.runs].sort(
 		(a, b) => Number(b.kind === 'hidden') - Number(a.kind === 'hidden'),
 	)
-	const alternative = `${side === 'left' ? 'Left' : 'Right'} shoe seen from above, toe below. ${pattern.alternative}`
+	const alternative =
+		`${side === 'left' ? 'Left' : 'Right'} shoe seen from above, toe below. ` +
+		`${pattern.alternative}`
 	return {
-		svg: `<svg xmlns="http://www.w3.org/2000/svg" role="img" aria-label="${alternative}" width="${width * scale}" height="${height * scale}" viewBox="0 0 ${width} ${height}">${order.map(line).join('')}${holes}${knot}</svg>`,
+		svg:
+			`<svg xmlns="http://www.w3.org/2000/svg" role="img" aria-label="${alternative}" ` +
+			`width="${width * scale}" height="${height * scale}" viewBox="0 0 ${width} ` +
+			`${height}">${order.map(line).join('')}${holes}${knot}</svg>`,
 		widthPt: width * scale,
 		heightPt: height * scale,
 		alternative,

@@ -1,4 +1,7 @@
-/** Lacing by purpose. Trade practice only, no outcome data; wording of our own. The drawing of each is in lacing-figure.ts. */
+/**
+ * Lacing by purpose. Trade practice only, no outcome data; wording of our own. The drawing of each
+ * is in lacing-figure.ts.
+ */
 import type { Because } from '../finding.ts'
 import { meanOf } from '../visit/sides.ts'
 import type { WorkFacts, WorkRow } from './modifications.ts'
@@ -24,7 +27,8 @@ const basis = (rule: string) => () => ({
 	strength: 'practice' as const,
 })
 const bootLimits =
-	'Boots have few holes; a lace cover or side lacing may rule it out. Check again with the insert inside; numbness means too tight.'
+	'Boots have few holes; a lace cover or side lacing may rule it out. Check again with the ' +
+	'insert inside; numbness means too tight.'
 /** Heel width over ball width, per side, where both are measured. */
 const narrowHeel = (f: WorkFacts, side: 'left' | 'right'): Because[] => {
 	const heel = meanOf(f.visit.feet?.[side]?.heelWidthMm),
@@ -50,7 +54,8 @@ export const lacingRows: readonly (WorkRow & { id: LacingId })[] = [
 		sided: false,
 		when: (f) => [...slips(f), ...(f.raise?.because ?? [])],
 		says: () =>
-			'Holds the heel down: bring each lace up through the next hole on its own side to leave a loop there, cross the ends, pass each through the loop opposite, draw down and tie.',
+			'Holds the heel down: bring each lace up through the next hole on its own side to leave a ' +
+			'loop there, cross the ends, pass each through the loop opposite, draw down and tie.',
 		limits: `${bootLimits} In boots leave no loop where the knot could meet the ball.`,
 		against: [
 			{
@@ -71,7 +76,8 @@ export const lacingRows: readonly (WorkRow & { id: LacingId })[] = [
 		sided: false,
 		when: (f) => [...f.wished('deep-instep'), ...f.now(undefined, 'cavus-foot-pain')],
 		says: () =>
-			'Takes pressure off the top of the foot: cross below the sore place, run straight up each side past it, then cross again.',
+			'Takes pressure off the top of the foot: cross below the sore place, run straight up each ' +
+			'side past it, then cross again.',
 		limits: bootLimits,
 		against: [numb],
 		basis: basis('window lacing'),
@@ -82,7 +88,8 @@ export const lacingRows: readonly (WorkRow & { id: LacingId })[] = [
 		sided: false,
 		when: (f) => f.wished('wide-fitting'),
 		says: () =>
-			'Room for a broad forefoot: leave out the crossings of the lowest two rows (run the lace up each side), and cross from the third row on.',
+			'Room for a broad forefoot: leave out the crossings of the lowest two rows (run the lace ' +
+			'up each side), and cross from the third row on.',
 		limits: bootLimits,
 		against: [numb],
 		basis: basis('forefoot lacing'),
@@ -93,7 +100,9 @@ export const lacingRows: readonly (WorkRow & { id: LacingId })[] = [
 		sided: true,
 		when: (f, side) => f.now(side, 'subungual-haematoma', 'ingrown-toenail', 'hammer-toe'),
 		says: () =>
-			'Lifts the toe box: one end runs from the lowest hole on the big-toe side straight across to the top hole of the other side; the other end ladders through the rest. Pulling the first end lifts the upper off the toe.',
+			'Lifts the toe box: one end runs from the lowest hole on the big-toe side straight across ' +
+			'to the top hole of the other side; the other end ladders through the rest. Pulling the ' +
+			'first end lifts the upper off the toe.',
 		limits: `${bootLimits} It does not make up for a boot that is short or shallow.`,
 		against: [numb],
 		basis: basis('toe lift lacing'),
@@ -121,7 +130,8 @@ export const lacingRows: readonly (WorkRow & { id: LacingId })[] = [
 				? [...narrowHeel(f, 'left'), ...narrowHeel(f, 'right')]
 				: [],
 		says: () =>
-			'Narrow heel and broad forefoot: one lace for the lower rows, left loose, and a second for the upper rows, drawn tight.',
+			'Narrow heel and broad forefoot: one lace for the lower rows, left loose, and a second ' +
+			'for the upper rows, drawn tight.',
 		limits: bootLimits,
 		against: [numb],
 		basis: (f) => f.protocol.basis('two laces', 'footwear.narrowHeelRatio'),
@@ -132,7 +142,8 @@ export const lacingRows: readonly (WorkRow & { id: LacingId })[] = [
 		sided: false,
 		when: (f) => f.unwished('wide-fitting'),
 		says: () =>
-			'Draws the upper in: use the outermost holes where there are two rows, and tighten the middle rows first.',
+			'Draws the upper in: use the outermost holes where there are two rows, and tighten the ' +
+			'middle rows first.',
 		limits: bootLimits,
 		against: [numb],
 		basis: basis('narrow-foot lacing'),
@@ -143,7 +154,8 @@ export const lacingRows: readonly (WorkRow & { id: LacingId })[] = [
 		sided: false,
 		when: (f) => f.now(undefined, 'flexible-flatfoot-pain', 'hypermobility'),
 		says: () =>
-			"Holds the midfoot: an extra turn of the knot (a surgeon's knot) at the third row, then lace on.",
+			"Holds the midfoot: an extra turn of the knot (a surgeon's knot) at the third row, then " +
+			'lace on.',
 		limits: bootLimits,
 		against: [
 			{

@@ -29,7 +29,10 @@ export function sizeWords(size: RankedModel['size']): string {
 		}[size.system] ?? size.system
 	return `${size.label} ${system}${size.fitting === undefined ? '' : `, fitting ${size.fitting}`}`
 }
-/** @param shelf absent: nothing is ranked; @param insert what the insert prescribed takes, if one is to be worn */
+/**
+ * @param shelf absent: nothing is ranked; @param insert what the insert prescribed takes, if one is
+ * to be worn
+ */
 export function withShelf(
 	result: FootwearResult,
 	visit: Visit,
@@ -96,7 +99,8 @@ export function withShelf(
 		say(
 			'shelf-none',
 			'caution',
-			`None of the ${ranked.length} models on the shelf passes: ${[...new Set(ranked.flatMap((one) => one.stops.slice(0, 1).map((stop) => stop.says)))].slice(0, 3).join(' ')}`,
+			`None of the ${ranked.length} models on the shelf passes: ` +
+				`${[...new Set(ranked.flatMap((one) => one.stops.slice(0, 1).map((stop) => stop.says)))].slice(0, 3).join(' ')}`,
 			[],
 			order,
 		)
@@ -108,7 +112,8 @@ export function withShelf(
 				.slice(0, proposed)
 				.map(
 					(one) =>
-						`${one.name}, ${sizeWords(one.size)}${one.verdict === 'with-changes' ? ' (with changes)' : ''}`,
+						`${one.name}, ` +
+						`${sizeWords(one.size)}${one.verdict === 'with-changes' ? ' (with changes)' : ''}`,
 				)
 				.join('; ')}. Try them on with the socks, and the insert if one is worn.`,
 			open.slice(0, proposed).map((one) => mm(`Toe room in ${one.name}`, one.toeRoomMm)),
@@ -123,7 +128,8 @@ export function withShelf(
 				say(
 					`stud-${one.id}-${side}-${joint.joint.replaceAll(' ', '-')}`,
 					'caution',
-					`In ${one.name} a stud stands under the ${side} ${joint.joint} (${joint.nearestMm} mm from it): ${work.says}. ${work.limits}`,
+					`In ${one.name} a stud stands under the ${side} ${joint.joint} (${joint.nearestMm} mm ` +
+						`from it): ${work.says}. ${work.limits}`,
 					[...joint.atRisk, mm('Stud to joint', joint.nearestMm)],
 					protocol.basis('stud under a joint', 'footwear.underJointMm'),
 					side,
@@ -138,7 +144,8 @@ export function withShelf(
 		say(
 			'stud-unplaced',
 			'caution',
-			`Studs are not checked against the ${unplaced.join(' and ')} foot, which has a joint at risk: measure its length, heel to ball and ball width.`,
+			`Studs are not checked against the ${unplaced.join(' and ')} foot, which has a joint at ` +
+				'risk: measure its length, heel to ball and ball width.',
 			[],
 			protocol.basis('stud under a joint', 'footwear.underJointMm'),
 			unplaced.length === 2 ? 'both' : unplaced[0]!,
@@ -146,7 +153,10 @@ export function withShelf(
 	return { ...worked, ranked }
 }
 
-/** The room for an insert in the first model that passes, or undefined: liner and free depth over the toes, mm, with the liner out where it comes out. */
+/**
+ * The room for an insert in the first model that passes, or undefined: liner and free depth over
+ * the toes, mm, with the liner out where it comes out.
+ */
 export function roomInFirst(
 	result: FootwearResult,
 	shelf: Shelf | undefined,

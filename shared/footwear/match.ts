@@ -1,6 +1,8 @@
 /**
- * Matching the shelf to a player: the best size and fitting of each model, hard stops, soft penalties, and the reasons.
- * Deterministic: the order is stops last, then points, then id. Points are for the order only; every weight is a protocol row.
+ * Matching the shelf to a player: the best size and fitting of each model, hard stops, soft
+ * penalties, and the reasons.
+ * Deterministic: the order is stops last, then points, then id. Points are for the order only;
+ * every weight is a protocol row.
  */
 import type {
 	AnkleResult,
@@ -36,13 +38,19 @@ import {
 	studWork,
 } from './studs.ts'
 
-/** What an insert takes: its thickness under the forefoot and at the heel, mm; a cup also takes length. */
+/**
+ * What an insert takes: its thickness under the forefoot and at the heel, mm; a cup also takes
+ * length.
+ */
 export interface InsertVolume {
 	forefootMm: number
 	heelMm: number
 	cup: boolean
 }
-/** What the insert proposed would take in a boot, the larger of the two sides; undefined where none is proposed. */
+/**
+ * What the insert proposed would take in a boot, the larger of the two sides; undefined where none
+ * is proposed.
+ */
 export function insertVolume(inserts: InsertResult): InsertVolume | undefined {
 	const sides = bothSides
 		.map((side) => inserts[side])
@@ -219,8 +227,10 @@ const byText = (a: string, b: string) => (a < b ? -1 : a > b ? 1 : 0)
 const sameSize = (a: ShelfSize, b: ShelfSize) =>
 	byText(`${a.system} ${a.label} ${a.fitting ?? ''}`, `${b.system} ${b.label} ${b.fitting ?? ''}`)
 /**
- * The best size: of the labels with enough toe room the one nearest the target (else the longest), then of its fittings the
- * narrowest that is not tight on the wider foot (else the widest). A longer or wider foot never gets a shorter label or a narrower fitting.
+ * The best size: of the labels with enough toe room the one nearest the target (else the longest),
+ * then of its fittings the
+ * narrowest that is not tight on the wider foot (else the widest). A longer or wider foot never
+ * gets a shorter label or a narrower fitting.
  */
 export function bestSize(model: Model, needs: Needs, tightMm: number): ShelfSize {
 	const room = roomFor(model, needs)
@@ -275,7 +285,9 @@ interface Wish {
 	lacks: MatchReason
 	better: MatchReason
 }
-/** The wishes for one feature as one, on the strongest basis; a contradicted one counts for less. */
+/**
+ * The wishes for one feature as one, on the strongest basis; a contradicted one counts for less.
+ */
 function merged(
 	wishes: readonly FeatureWish[],
 	contested: ReadonlySet<Feature>,
@@ -357,7 +369,10 @@ interface GroundVerdict {
 	for: MatchReason[]
 	against: MatchReason[]
 }
-/** A sole on the player's surfaces, on dry ground: which pair on which wet day is for the season's plan. */
+/**
+ * A sole on the player's surfaces, on dry ground: which pair on which wet day is for the season's
+ * plan.
+ */
 function groundVerdict(
 	sole: Sole,
 	surfaces: readonly Surface[],
@@ -406,7 +421,9 @@ function groundVerdict(
 		verdict.against.push(
 			reason(
 				'surface',
-				`${a} sole is ${mean > 1.5 ? 'poor' : mean > 0.5 ? 'second choice' : 'nearly the best choice'} for the surfaces it may be worn on.`,
+				`${a} sole is ` +
+					`${mean > 1.5 ? 'poor' : mean > 0.5 ? 'second choice' : 'nearly the best choice'} for ` +
+					'the surfaces it may be worn on.',
 				mean * value('footwear.pointsSurface'),
 			),
 		)
@@ -448,7 +465,8 @@ function judge(
 	if (toeRoomMm < room.min) {
 		stop(
 			'too-short',
-			`Too short: toe room ${toeRoomMm} mm in its longest fitting size, ${room.min} mm is the least.`,
+			`Too short: toe room ${toeRoomMm} mm in its longest fitting size, ${room.min} mm is the ` +
+				'least.',
 			lengthBecause,
 			basis('toe room', keys.min),
 		)
@@ -461,7 +479,8 @@ function judge(
 			basis('too long', 'footwear.tooLongBeyondMm'),
 		)
 		wouldChange.push(
-			`A size with an inside length of ${rounded(needs.lengthMm + room.min, 1)} to ${rounded(needs.lengthMm + room.max, 1)} mm.`,
+			`A size with an inside length of ${rounded(needs.lengthMm + room.min, 1)} to ` +
+				`${rounded(needs.lengthMm + room.max, 1)} mm.`,
 		)
 	} else {
 		const off = Math.abs(toeRoomMm - room.target)
@@ -483,7 +502,8 @@ function judge(
 			if (off > 0.05)
 				bad(
 					'toe-room-target',
-					`Toe room is ${rounded(off, 1)} mm ${toeRoomMm < room.target ? 'below' : 'above'} the target.`,
+					`Toe room is ${rounded(off, 1)} mm ${toeRoomMm < room.target ? 'below' : 'above'} the ` +
+						'target.',
 					off * value('footwear.pointsToeRoom'),
 					lengthBecause,
 					basis('toe room target', 'footwear.pointsToeRoom'),
@@ -503,7 +523,8 @@ function judge(
 		if (short > value(stopKey)) {
 			stop(
 				'too-narrow',
-				`Too narrow: ${rounded(-widthMarginMm, 1)} mm narrower than the wider foot${soft ? ', more than its soft upper gives' : ''}.`,
+				`Too narrow: ${rounded(-widthMarginMm, 1)} mm narrower than the wider ` +
+					`foot${soft ? ', more than its soft upper gives' : ''}.`,
 				because,
 				basis(`too narrow, ${model.upperSoftness === 'firm' ? 'firm' : 'giving'} upper`, stopKey),
 			)
@@ -520,7 +541,8 @@ function judge(
 				)
 				if (tight <= value('footwear.stretchMaxMm') && model.upperSoftness !== 'firm') {
 					wouldChange.push(
-						`Stretching at the ball by about ${rounded(tight, 1)} mm (limit ${value('footwear.stretchMaxMm')} mm).`,
+						`Stretching at the ball by about ${rounded(tight, 1)} mm (limit ` +
+							`${value('footwear.stretchMaxMm')} mm).`,
 					)
 					changes++
 				} else wouldChange.push(`A fitting ${rounded(tight, 1)} mm wider.`)
@@ -624,7 +646,8 @@ function judge(
 			for (const each of hit)
 				bad(
 					`stud-${name}-${each.side}`,
-					`A stud stands ${each.nearestMm} mm from the ${each.side} ${joint}, a joint at risk${shared ? '; its many studs share the load' : ''}.`,
+					`A stud stands ${each.nearestMm} mm from the ${each.side} ${joint}, a joint at ` +
+						`risk${shared ? '; its many studs share the load' : ''}.`,
 					value('footwear.pointsStud') * (shared ? value('footwear.pointsStudMany') : 1),
 					says(each),
 					basis('stud under a joint', 'footwear.underJointMm'),
@@ -647,7 +670,8 @@ function judge(
 		}
 	}
 
-	// Wishes. Width and depth wishes are already paid for by the margins, stud wishes by the distances.
+	// Wishes. Width and depth wishes are already paid for by the margins, stud wishes by the
+	// distances.
 	const joints = [...(studs.left ?? []), ...(studs.right ?? [])]
 	const one: Fitted = {
 		model,
@@ -698,7 +722,8 @@ function judge(
 	if (code && model.codes && model.codes.length > 0 && !model.codes.includes(code))
 		bad(
 			'code',
-			`Made for ${list(model.codes.map(termWords))}, not for ${termWords(code)}: check base and studs for the task.`,
+			`Made for ${list(model.codes.map(termWords))}, not for ${termWords(code)}: check base and ` +
+				'studs for the task.',
 			value('footwear.pointsPractice'),
 			[{ measure: 'Code', value: termWords(code) }],
 			basis('code of play', 'footwear.pointsPractice'),
@@ -710,7 +735,8 @@ function judge(
 		wouldChange.push(
 			raise <= limit
 				? `A heel raise of ${raise} mm inside brings the ${offsetMm} mm offset to ${offset.min} mm.`
-				: `Its offset is ${offsetMm} mm; the ${raise} mm of heel raise it lacks is above the ${limit} mm limit in use.`,
+				: `Its offset is ${offsetMm} mm; the ${raise} mm of heel raise it lacks is above the ` +
+						`${limit} mm limit in use.`,
 		)
 		if (raise <= limit) changes++
 	}
@@ -755,7 +781,9 @@ const opposite: Partial<Record<Feature, Feature>> = {
 	'bladed-studs': 'round-studs',
 }
 
-/** Every model on sale, best first. Empty where no foot length is known. Under 20 ms for 500 models. */
+/**
+ * Every model on sale, best first. Empty where no foot length is known. Under 20 ms for 500 models.
+ */
 export function matchShelf(
 	shelf: Shelf,
 	visit: Visit,

@@ -1,4 +1,7 @@
-/** Changes to a boot or trainer, chosen by findings. One row each; heights and limits are common practice, no source, unless a row says otherwise. */
+/**
+ * Changes to a boot or trainer, chosen by findings. One row each; heights and limits are common
+ * practice, no source, unless a row says otherwise.
+ */
 import type {
 	AnkleResult,
 	FeatureWish,
@@ -96,9 +99,11 @@ export const modificationRows: readonly WorkRow[] = [
 		sided: false,
 		when: (f) => f.raise?.because ?? [],
 		says: (f) =>
-			`A ${f.raise!.mm} mm heel raise under the liner of both shoes, the same in boots and trainers.`,
+			`A ${f.raise!.mm} mm heel raise under the liner of both shoes, the same in boots and ` +
+			'trainers.',
 		limits:
-			'Check that the counter still holds the heel and the collar does not rub; once free of symptoms for 4 to 6 weeks, lower it by 2 to 3 mm every 2 weeks.',
+			'Check that the counter still holds the heel and the collar does not rub; once free of ' +
+			'symptoms for 4 to 6 weeks, lower it by 2 to 3 mm every 2 weeks.',
 		against: [
 			{
 				conditions: ['posterior-ankle-impingement'],
@@ -106,7 +111,9 @@ export const modificationRows: readonly WorkRow[] = [
 			},
 			{
 				conditions: ['sesamoid-pain', 'metatarsalgia', 'patellofemoral-pain'],
-				says: 'A raise puts more load on the forefoot and the front of the knee: keep it low and watch for pain there.',
+				says:
+					'A raise puts more load on the forefoot and the front of the knee: keep it low ' +
+					'and watch for pain there.',
 			},
 		],
 		basis: (f) => f.protocol.basis('heel raise in the boot', 'ankle.raiseWarnMm'),
@@ -120,9 +127,11 @@ export const modificationRows: readonly WorkRow[] = [
 			...f.now(side, 'sesamoid-pain', 'first-mtp-osteoarthritis', 'hallux-limitus', 'turf-toe'),
 		],
 		says: () =>
-			'Find the first joint on the sole with the foot inside; where a stud stands under it, take it out, lower it, or choose a sole with studs elsewhere.',
+			'Find the first joint on the sole with the foot inside; where a stud stands under it, ' +
+			'take it out, lower it, or choose a sole with studs elsewhere.',
 		limits:
-			'A moulded stud can be cut down, not moved, and not below the thickness of the plate; grip is lost there. Check the rules of the competition.',
+			'A moulded stud can be cut down, not moved, and not below the thickness of the plate; ' +
+			'grip is lost there. Check the rules of the competition.',
 		against: [],
 	},
 	{
@@ -132,9 +141,11 @@ export const modificationRows: readonly WorkRow[] = [
 		when: (f, side) =>
 			f.now(side, 'fifth-metatarsal-stress-fracture', 'bunionette', 'fifth-metatarsal-apophysitis'),
 		says: () =>
-			'Find the outer border on the sole with the foot inside; have a stud under the fifth metatarsal taken out or lowered, or choose another sole.',
+			'Find the outer border on the sole with the foot inside; have a stud under the fifth ' +
+			'metatarsal taken out or lowered, or choose another sole.',
 		limits:
-			'Taking away an outer stud narrows the base in cutting: watch for rolling over the outer edge.',
+			'Taking away an outer stud narrows the base in cutting: watch for rolling over the outer ' +
+			'edge.',
 		against: [
 			{
 				conditions: ['lateral-ankle-instability'],
@@ -148,9 +159,11 @@ export const modificationRows: readonly WorkRow[] = [
 		sided: false,
 		when: (f) => f.wished('wide-fitting'),
 		says: (f) =>
-			`Where the width is short by up to ${f.protocol.value('footwear.stretchMaxMm')} mm and the upper is not a firm synthetic, stretch over a last at the ball.`,
+			`Where the width is short by up to ${f.protocol.value('footwear.stretchMaxMm')} mm and ` +
+			'the upper is not a firm synthetic, stretch over a last at the ball.',
 		limits:
-			'Not across a seam or a glued edge, and not the length: a short boot is not stretched, it is changed.',
+			'Not across a seam or a glued edge, and not the length: a short boot is not stretched, it ' +
+			'is changed.',
 		against: [],
 		basis: (f) => f.protocol.basis('stretching', 'footwear.stretchMaxMm'),
 	},
@@ -169,7 +182,8 @@ export const modificationRows: readonly WorkRow[] = [
 		sided: true,
 		when: (f, side) => f.now(side, 'achilles-insertional', 'haglund-deformity'),
 		says: () =>
-			'Two strips of padding beside the tendon, none over it, or soften the counter at its top edge.',
+			'Two strips of padding beside the tendon, none over it, or soften the counter at its top ' +
+			'edge.',
 		limits: 'Takes up heel width and pushes the foot forward: check toe room again.',
 		against: [feetAtRisk],
 	},
@@ -194,9 +208,11 @@ export const modificationRows: readonly WorkRow[] = [
 		sided: false,
 		when: (f) => f.wished('removable-liner', 'full-length-cushioning'),
 		says: () =>
-			'Where the liner comes out, change it for one of equal thickness that cushions, or take it out to make room for the insert.',
+			'Where the liner comes out, change it for one of equal thickness that cushions, or take ' +
+			'it out to make room for the insert.',
 		limits:
-			'A thicker liner takes depth over the toes and holds the heel less deeply: fit again with it inside.',
+			'A thicker liner takes depth over the toes and holds the heel less deeply: fit again with ' +
+			'it inside.',
 		against: [],
 	},
 	{
@@ -211,7 +227,8 @@ export const modificationRows: readonly WorkRow[] = [
 		],
 		says: () => 'A thin carbon plate of 1 to 2 mm under the liner limits the bend of the big toe.',
 		limits:
-			'Costs push-off; trial in adults of about 57 years, carried over to players. Trim it clear of the edge of the boot.',
+			'Costs push-off; trial in adults of about 57 years, carried over to players. Trim it ' +
+			'clear of the edge of the boot.',
 		against: [
 			{
 				conditions: ['calcaneal-apophysitis', 'achilles-midportion', 'achilles-insertional'],

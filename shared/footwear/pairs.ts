@@ -1,4 +1,7 @@
-/** The verdict on a pair the player owns: worn out, damaged or outgrown first, then its toe room, then what to watch. */
+/**
+ * The verdict on a pair the player owns: worn out, damaged or outgrown first, then its toe room,
+ * then what to watch.
+ */
 import type { CurrentPair, ToeRoomForecast } from '../assessment.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import { dayInWords, dayNumber } from '../visit/age.ts'
@@ -23,7 +26,9 @@ type Damage = NonNullable<Pair['damage']>[number]
 const damageSays: Record<Damage, { verdict: 'replace' | 'change'; says: string }> = {
 	'studs-worn': {
 		verdict: 'replace',
-		says: 'Studs worn below half their height: replace the studs where they come out, else the pair.',
+		says:
+			'Studs worn below half their height: replace the studs where they come out, else the ' +
+			'pair.',
 	},
 	'stud-sharp': {
 		verdict: 'change',
@@ -59,7 +64,8 @@ export interface PairMore {
 
 /**
  * The verdict on a pair in use, with its toe room in mm (inside length - longer foot - sock).
- * With a foot-length forecast also the date from which the toe room is expected to fall below the limit.
+ * With a foot-length forecast also the date from which the toe room is expected to fall below the
+ * limit.
  */
 export function judgePair(
 	pair: Pair,
@@ -107,20 +113,25 @@ export function judgePair(
 		const limit = protocol.value('ankle.raiseWarnMm')
 		reasons.push(
 			raise <= limit
-				? `Offset ${offset} mm is below the ${more.offsetMinMm} mm sought: a heel raise of ${raise} mm inside would make it up.`
-				: `Offset ${offset} mm is below the ${more.offsetMinMm} mm sought; making it up needs a ${raise} mm raise, above the ${limit} mm limit in use.`,
+				? `Offset ${offset} mm is below the ${more.offsetMinMm} mm sought: a heel raise of ` +
+						`${raise} mm inside would make it up.`
+				: `Offset ${offset} mm is below the ${more.offsetMinMm} mm sought; making it up needs a ` +
+						`${raise} mm raise, above the ${limit} mm limit in use.`,
 		)
 	}
 	if (pair.brokenIn === false)
 		reasons.push(
-			`Not broken in: no match before ${protocol.value('footwear.breakInMinutes')} training minutes without a sore spot.`,
+			`Not broken in: no match before ${protocol.value('footwear.breakInMinutes')} training ` +
+				'minutes without a sore spot.',
 		)
 
 	// When it will be outgrown: growth of the longer foot against the least toe room
 	const { runsOutOn: replaceBy, earliest: first, latest: last } = more.toeRoom ?? {}
 	if (replaceBy !== undefined)
 		reasons.push(
-			`By the growth forecast its toe room falls below ${least} mm about ${dayInWords(replaceBy)}${first && first < replaceBy ? ` (as early as ${dayInWords(first)} if growth is fast)` : ''}: plan the next pair.`,
+			`By the growth forecast its toe room falls below ${least} mm about ` +
+				`${dayInWords(replaceBy)}${first && first < replaceBy ? ` (as early as ${dayInWords(first)} if growth is fast)` : ''}: ` +
+				'plan the next pair.',
 		)
 	const made = (verdict: CurrentPair['verdict'], says: string): CurrentPair => ({
 		id: pair.id,
@@ -155,7 +166,8 @@ export function judgePair(
 	if (toeRoomMm < 0)
 		return made(
 			'replace',
-			`Inside it is ${rounded(-toeRoomMm, 1)} mm shorter than the foot${sockMm > 0 ? ' with its sock' : ''}: too short, replace.`,
+			`Inside it is ${rounded(-toeRoomMm, 1)} mm shorter than the ` +
+				`foot${sockMm > 0 ? ' with its sock' : ''}: too short, replace.`,
 		)
 	if (!adult && toeRoomMm < least)
 		return made('replace', `Toe room ${room} mm is below ${least} mm: outgrown, replace.`)

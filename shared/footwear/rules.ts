@@ -1,4 +1,7 @@
-/** The footwear rules: when, what it says, what to seek and avoid, and on what basis. One row a rule. */
+/**
+ * The footwear rules: when, what it says, what to seek and avoid, and on what basis. One row a
+ * rule.
+ */
 import type { Because, Strength } from '../finding.ts'
 import { type Feature, type Surface, termWords } from '../visit/terms.ts'
 import type { Facts } from './facts.ts'
@@ -42,7 +45,8 @@ export const footwearRules: readonly FootwearRule[] = [
 		'broad',
 		['feet'],
 		(f) => f.broad,
-		'Broad foot for its length: a wide and deep forefoot in an upper that gives; lacing that skips the lowest rows adds room.',
+		'Broad foot for its length: a wide and deep forefoot in an upper that gives; lacing that ' +
+			'skips the lowest rows adds room.',
 		['wide-fitting', 'deep-toe-box', 'soft-upper'],
 		['narrow-fitting'],
 		{ ...practice, threshold: 'footwear.broadZ' },
@@ -51,7 +55,8 @@ export const footwearRules: readonly FootwearRule[] = [
 		'narrow',
 		['feet'],
 		(f) => f.narrow,
-		'Narrow foot: most boots are low in volume already. Try a thicker sock and lacing first, a narrow fitting last.',
+		'Narrow foot: most boots are low in volume already. Try a thicker sock and lacing first, a ' +
+			'narrow fitting last.',
 		[],
 		['wide-fitting'],
 		{ ...practice, threshold: 'footwear.narrowZ' },
@@ -60,7 +65,8 @@ export const footwearRules: readonly FootwearRule[] = [
 		'first-ray',
 		['posture'],
 		(f) => f.plantarflexedFirstRay,
-		'A plantarflexed first ray and a stud under the first joint concentrate pressure there: choose a sole without it, or have that stud lowered.',
+		'A plantarflexed first ray and a stud under the first joint concentrate pressure there: ' +
+			'choose a sole without it, or have that stud lowered.',
 		['stud-clear-of-first-joint'],
 		[],
 	),
@@ -92,12 +98,14 @@ export const footwearRules: readonly FootwearRule[] = [
 		'growing-heel',
 		['conditions'],
 		(f) => f.now('calcaneal-apophysitis'),
-		'Growing heel: raise the heel in both shoes, cushioned heel and many low studs; keep off hard ground in studs.',
+		'Growing heel: raise the heel in both shoes, cushioned heel and many low studs; keep off ' +
+			'hard ground in studs.',
 		['raised-heel', 'full-length-cushioning', 'many-studs'],
 		['low-heel'],
 		{
 			source:
-				'James et al., Br J Sports Med 2016;50:1268-1275 (heel raise better at 1 to 2 months, no difference later); Rodriguez-Sanz 2018',
+				'James et al., Br J Sports Med 2016;50:1268-1275 (heel raise better at 1 to 2 months, ' +
+				'no difference later); Rodriguez-Sanz 2018',
 			strength: 'trial',
 		},
 	),
@@ -132,7 +140,8 @@ export const footwearRules: readonly FootwearRule[] = [
 				'haglund-deformity',
 				'calcaneal-apophysitis',
 			),
-		'Sore tendon or growing heel: a stiff, hard counter irritates the back of the heel. A soft or low counter and collar.',
+		'Sore tendon or growing heel: a stiff, hard counter irritates the back of the heel. A soft ' +
+			'or low counter and collar.',
 		['soft-heel-counter', 'low-heel-collar'],
 		['firm-heel-counter'],
 	),
@@ -148,7 +157,8 @@ export const footwearRules: readonly FootwearRule[] = [
 		'sesamoid',
 		['conditions'],
 		(f) => f.now('sesamoid-pain'),
-		'Sesamoid pain: stiff forefoot, no stud under the first joint, some heel height but no steep one.',
+		'Sesamoid pain: stiff forefoot, no stud under the first joint, some heel height but no ' +
+			'steep one.',
 		['stiff-forefoot', 'stud-clear-of-first-joint'],
 		['flexible-forefoot'],
 		{
@@ -205,12 +215,14 @@ export const footwearRules: readonly FootwearRule[] = [
 		'fifth-metatarsal',
 		['conditions'],
 		(f) => f.ever('fifth-metatarsal-stress-fracture'),
-		'Fifth metatarsal stress fracture, now or before: round studs, none under the fifth metatarsal, a wide platform; keep the share of artificial turf below four fifths.',
+		'Fifth metatarsal stress fracture, now or before: round studs, none under the fifth ' +
+			'metatarsal, a wide platform; keep the share of artificial turf below four fifths.',
 		['round-studs', 'stud-clear-of-fifth-metatarsal', 'wide-base'],
 		['bladed-studs', 'narrow-fitting'],
 		{
 			source:
-				'Bentley 2011, Foot Ankle Surg 17:140; Miyamori 2019, BMJ Open 9:e022864 (turf, odds ratio 3.44)',
+				'Bentley 2011, Foot Ankle Surg 17:140; Miyamori 2019, BMJ Open 9:e022864 (turf, odds ' +
+				'ratio 3.44)',
 			strength: 'cohort',
 		},
 	),
@@ -254,7 +266,8 @@ export const footwearRules: readonly FootwearRule[] = [
 		'ankle-instability',
 		['conditions'],
 		(f) => f.ever('lateral-ankle-instability'),
-		'Ankle that gives way, now or before: wide base, moderate studs, less grip in turning, room for a brace.',
+		'Ankle that gives way, now or before: wide base, moderate studs, less grip in turning, room ' +
+			'for a brace.',
 		['wide-base', 'short-studs', 'low-rotational-grip'],
 		['bladed-studs'],
 		{
@@ -274,7 +287,8 @@ export const footwearRules: readonly FootwearRule[] = [
 		'acl',
 		['conditions'],
 		(f) => f.ever('acl-history'),
-		'ACL injury, now or before: round studs and less grip in turning. High grip has been associated with about twice the lower-limb injuries.',
+		'ACL injury, now or before: round studs and less grip in turning. High grip has been ' +
+			'associated with about twice the lower-limb injuries.',
 		['round-studs', 'low-rotational-grip'],
 		['bladed-studs'],
 		{ source: 'Thomson 2015, Br J Sports Med 49:1245 (4972 men)', strength: 'cohort' },
@@ -341,7 +355,8 @@ export const footwearRules: readonly FootwearRule[] = [
 			f.heavy && f.massKg !== undefined
 				? [{ measure: 'Body mass', value: f.massKg, unit: 'kg' }]
 				: [],
-		'Heavy player: cushioning along the whole sole and a wide base. This is belief, not trial evidence.',
+		'Heavy player: cushioning along the whole sole and a wide base. This is belief, not trial ' +
+			'evidence.',
 		['full-length-cushioning', 'wide-base'],
 		['low-mass'],
 		{ ...belief, threshold: 'footwear.heavyKg' },
@@ -355,7 +370,8 @@ export const footwearRules: readonly FootwearRule[] = [
 			)
 				? [{ measure: 'Position', value: f.position }]
 				: [],
-		'Contest positions land and push often: cushioning along the whole sole and a wide base. This is belief, not trial evidence.',
+		'Contest positions land and push often: cushioning along the whole sole and a wide base. ' +
+			'This is belief, not trial evidence.',
 		['full-length-cushioning', 'wide-base'],
 		[],
 		belief,
@@ -393,7 +409,8 @@ export const footwearRules: readonly FootwearRule[] = [
 		'growth-spurt',
 		['player.birthDate'],
 		(f) => f.growing.filter((one) => one.value === 'around' || one.value === 'uncertain'),
-		'Around the growth spurt: cushioned shoes for training, boots for matches, and measure the feet often.',
+		'Around the growth spurt: cushioned shoes for training, boots for matches, and measure the ' +
+			'feet often.',
 		['full-length-cushioning'],
 		[],
 	),
@@ -401,7 +418,8 @@ export const footwearRules: readonly FootwearRule[] = [
 		'unequal-feet',
 		['feet'],
 		(f) => f.longer,
-		'Feet of different length: fit the longer foot; a liner that comes out lets the shorter side be padded.',
+		'Feet of different length: fit the longer foot; a liner that comes out lets the shorter ' +
+			'side be padded.',
 		['removable-liner'],
 		[],
 	),
@@ -425,7 +443,8 @@ export const footwearRules: readonly FootwearRule[] = [
 		'calf-lever',
 		['conditions'],
 		(f) => f.now('achilles-midportion', 'achilles-insertional', 'calf-strain'),
-		'Achilles or calf: a forefoot that bends shortens the lever on the calf. This is belief, not trial evidence.',
+		'Achilles or calf: a forefoot that bends shortens the lever on the calf. This is belief, ' +
+			'not trial evidence.',
 		['flexible-forefoot'],
 		['stiff-forefoot'],
 		belief,
@@ -442,7 +461,8 @@ export const footwearRules: readonly FootwearRule[] = [
 		'inner-tendon',
 		['conditions'],
 		(f) => f.now('posterior-tibial-tendinopathy', 'sinus-tarsi-pain'),
-		'Inner ankle or sinus tarsi: a midfoot that does not twist and a liner that comes out for an insert.',
+		'Inner ankle or sinus tarsi: a midfoot that does not twist and a liner that comes out for ' +
+			'an insert.',
 		['torsional-stiffness', 'removable-liner'],
 		[],
 	),
@@ -482,7 +502,8 @@ export const footwearRules: readonly FootwearRule[] = [
 		'first-ray-mobile',
 		['posture'],
 		(f) => f.mobileFirstRay,
-		'Very mobile first ray: a forefoot that does not give under it. The hand test agrees poorly between examiners.',
+		'Very mobile first ray: a forefoot that does not give under it. The hand test agrees poorly ' +
+			'between examiners.',
 		['stiff-forefoot'],
 		[],
 	),
@@ -507,7 +528,8 @@ export const footwearRules: readonly FootwearRule[] = [
 		'soft-ground',
 		['play.surfaces'],
 		(f) => on(f, 'natural-soft'),
-		'Soft natural ground: a soft-ground sole with long studs; on hard or artificial ground the same sole presses and grips too much.',
+		'Soft natural ground: a soft-ground sole with long studs; on hard or artificial ground the ' +
+			'same sole presses and grips too much.',
 		['soft-ground-sole', 'long-studs'],
 		['turf-sole'],
 	),
@@ -531,7 +553,8 @@ export const footwearRules: readonly FootwearRule[] = [
 		'third-generation',
 		['play.surfaces'],
 		(f) => on(f, 'artificial-3g'),
-		'Artificial turf (3G): an artificial-ground sole; soft-ground soles are unsuitable and firm-ground soles only partly suited.',
+		'Artificial turf (3G): an artificial-ground sole; soft-ground soles are unsuitable and ' +
+			'firm-ground soles only partly suited.',
 		['artificial-ground-sole'],
 		['soft-ground-sole', 'long-studs'],
 		{ source: 'Footwear Science traction project', strength: 'expert' },
@@ -601,12 +624,14 @@ export const footwearRules: readonly FootwearRule[] = [
 		'lighter-runner',
 		['body.massKg'],
 		(f) => f.lighter,
-		'Lighter adult runners in harder shoes had more injuries in one trial of running shoes; heavier runners showed no clear effect. For road shoes only: no trial of boots was found.',
+		'Lighter adult runners in harder shoes had more injuries in one trial of running shoes; ' +
+			'heavier runners showed no clear effect. For road shoes only: no trial of boots was found.',
 		['full-length-cushioning'],
 		[],
 		{
 			source:
-				'Malisoux 2020, Am J Sports Med 48:473 (n 848; hard shoe, lighter runners 1.80, heavier 1.23 not significant)',
+				'Malisoux 2020, Am J Sports Med 48:473 (n 848; hard shoe, lighter runners 1.80, heavier ' +
+				'1.23 not significant)',
 			strength: 'trial',
 		},
 	),
@@ -617,7 +642,8 @@ export const footwearRules: readonly FootwearRule[] = [
 			f.narrow.length > 0 && f.now('subungual-haematoma').length > 0
 				? [...f.narrow, ...f.now('subungual-haematoma')]
 				: [],
-		'Narrow foot with bruised nails: the foot slides forward. Hold the heel and the instep rather than take a shorter boot.',
+		'Narrow foot with bruised nails: the foot slides forward. Hold the heel and the instep ' +
+			'rather than take a shorter boot.',
 		['firm-heel-counter'],
 		['wide-fitting'],
 	),

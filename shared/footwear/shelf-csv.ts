@@ -1,6 +1,8 @@
 /**
- * The shelf as a table: one line a size, the model's own properties repeated or left blank after its first line.
- * Pure: cells in, shelf and problems out. Reading and writing the text is the host's work (electron/services/shelf-csv.ts).
+ * The shelf as a table: one line a size, the model's own properties repeated or left blank after
+ * its first line.
+ * Pure: cells in, shelf and problems out. Reading and writing the text is the host's work
+ * (electron/services/shelf-csv.ts).
  */
 import type { z } from 'zod'
 import { problemsOf } from '../problems.ts'
@@ -13,7 +15,10 @@ import {
 	type Stud,
 } from '../visit/shelf.ts'
 
-/** What is wrong with one cell: the line of the file (the heading is line 1), its column, and a plain sentence. */
+/**
+ * What is wrong with one cell: the line of the file (the heading is line 1), its column, and a
+ * plain sentence.
+ */
 export interface CellProblem {
 	row: number
 	column: string
@@ -109,7 +114,11 @@ function read(kind: Kind, cell: string): { value: unknown } | { wrong: string } 
 			)
 			if (odd >= 0)
 				return {
-					wrong: `stud ${odd + 1} not understood, given "${studs[odd]!.join(' ').slice(0, 60)}", allowed: from heel 0 to 1, across -1 to 1, round, blade or oval, height in mm, yes or no for coming out (0.72 -0.6 round 9 no), studs parted by semicolons; or none`,
+					wrong:
+						`stud ${odd + 1} not understood, given ` +
+						`"${studs[odd]!.join(' ').slice(0, 60)}", allowed: from heel 0 to 1, across -1 ` +
+						'to 1, round, blade or oval, height in mm, yes or no for coming out (0.72 -0.6 ' +
+						'round 9 no), studs parted by semicolons; or none',
 				}
 			const number = (part: string) => Number(part.replace(',', '.'))
 			return {
@@ -127,7 +136,8 @@ function read(kind: Kind, cell: string): { value: unknown } | { wrong: string } 
 const blank = (cell: string | undefined) => cell === undefined || cell.trim() === ''
 
 /**
- * Reads the cells of a shelf table, heading first. Nothing is guessed: a model with any bad cell is left out of the preview's
+ * Reads the cells of a shelf table, heading first. Nothing is guessed: a model with any bad cell is
+ * left out of the preview's
  * shelf, and each bad cell is named with its line and column.
  */
 export function shelfFromCells(cells: readonly (readonly string[])[]): ShelfPreview {
@@ -153,7 +163,10 @@ export function shelfFromCells(cells: readonly (readonly string[])[]): ShelfPrev
 			problems.push({
 				row: 1,
 				column,
-				message: `column missing, given ${heading.length === 0 ? 'an empty file' : 'a heading without it'}, allowed: a heading with the column ${column}`,
+				message:
+					'column missing, given ' +
+					`${heading.length === 0 ? 'an empty file' : 'a heading without it'}, allowed: ` +
+					`a heading with the column ${column}`,
 			})
 	if (problems.length > 0) return { shelf: empty, good: 0, problems }
 
@@ -213,7 +226,8 @@ export function shelfFromCells(cells: readonly (readonly string[])[]): ShelfPrev
 				if (before !== cell)
 					wrong(
 						column,
-						`differs from line ${draft.rowOf[column]}, given "${cell.slice(0, 60)}", allowed: "${before.slice(0, 60)}" or blank (one model, one value)`,
+						`differs from line ${draft.rowOf[column]}, given "${cell.slice(0, 60)}", allowed: ` +
+							`"${before.slice(0, 60)}" or blank (one model, one value)`,
 					)
 				continue
 			}
@@ -275,7 +289,10 @@ function cellsOf(
 		}
 	})
 }
-/** The shelf as cells, heading first; model properties on the first line of each model only, but its id on every line. */
+/**
+ * The shelf as cells, heading first; model properties on the first line of each model only, but its
+ * id on every line.
+ */
 export function shelfToCells(shelf: Shelf): string[][] {
 	const show = (kind: Kind, value: unknown): string => {
 		if (value === undefined) return ''

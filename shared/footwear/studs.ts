@@ -1,10 +1,15 @@
 /**
  * Stud against joint. Geometry, in mm on the sole of one shoe, own choice where no source is named:
- * x runs from the inside of the heel to the toe, y from the middle line to the outer edge (inner edge negative), for either side alike.
- * The foot sits against the heel and in the middle of the sole. First metatarsal head: at the measured heel-to-ball length, one inset
- * of the ball width in from the inner edge of the foot. Fifth: a share of the heel-to-ball length, an inset in from the outer edge.
- * Heel centre: on the middle line. A stud stands at xFraction of the inside length and yFraction of half the inside ball width.
- * Limits: a foot slides and turns in the boot, and the pressure of a stud spreads through plate and insert; the distance says where to look.
+ * x runs from the inside of the heel to the toe, y from the middle line to the outer edge (inner
+ * edge negative), for either side alike.
+ * The foot sits against the heel and in the middle of the sole. First metatarsal head: at the
+ * measured heel-to-ball length, one inset
+ * of the ball width in from the inner edge of the foot. Fifth: a share of the heel-to-ball length,
+ * an inset in from the outer edge.
+ * Heel centre: on the middle line. A stud stands at xFraction of the inside length and yFraction of
+ * half the inside ball width.
+ * Limits: a foot slides and turns in the boot, and the pressure of a stud spreads through plate and
+ * insert; the distance says where to look.
  */
 import type { JointName, PostureResult, SizingResult, StudDistance } from '../assessment.ts'
 import type { Because } from '../finding.ts'
@@ -25,7 +30,10 @@ export const jointNames: readonly JointName[] = [
 	'heel centre',
 ]
 
-/** Where the joints of a foot lie on a sole. Undefined unless length, heel-to-ball length and ball width of that side are measured. */
+/**
+ * Where the joints of a foot lie on a sole. Undefined unless length, heel-to-ball length and ball
+ * width of that side are measured.
+ */
 export function jointsOf(sizing: SizingResult, side: Side, protocol: Protocol): Joints | undefined {
 	const { lengthMm, ballLengthMm, widthMm } = sizing[side]
 	if (lengthMm === undefined || ballLengthMm === undefined || widthMm === undefined)
@@ -101,7 +109,10 @@ export function jointRisks(visit: Visit, posture: PostureResult, side: Side): Jo
 				})
 	return risks
 }
-/** @returns each joint with its distance to every stud, mm to 0.1; studs closer than the limit, and tall enough to count, are listed in `under` */
+/**
+ * @returns each joint with its distance to every stud, mm to 0.1; studs closer than the limit, and
+ * tall enough to count, are listed in `under`
+ */
 export function studDistances(
 	model: Model,
 	size: ShelfSize,
@@ -137,11 +148,14 @@ export function studWork(model: Model, studs: readonly number[]): { says: string
 		? {
 				says: 'take the stud out, or put in a lower one',
 				limits:
-					'Check grip and the rules of the competition; if the gap makes the boot rock, choose another sole.',
+					'Check grip and the rules of the competition; if the gap makes the boot rock, choose ' +
+					'another sole.',
 			}
 		: {
 				says: 'have the stud lowered, or choose a sole with studs placed elsewhere',
 				limits:
-					'A moulded stud can be cut down but not moved: not below the thickness of the plate, grip is lost there, the cut must be smooth, and the maker no longer answers for the boot.',
+					'A moulded stud can be cut down but not moved: not below the thickness of the plate, ' +
+					'grip is lost there, the cut must be smooth, and the maker no longer answers for the ' +
+					'boot.',
 			}
 }

@@ -3,7 +3,10 @@ import { khamisRoche } from '../protocol/norms/khamis-roche.table.ts'
 const cmPerInch = 2.54,
 	kgPerPound = 0.45359237
 
-/** Adult stature a parent reports, corrected for the usual overstatement; cm. Attributed to Epstein et al. 1995 (journal from memory). */
+/**
+ * Adult stature a parent reports, corrected for the usual overstatement; cm. Attributed to Epstein
+ * et al. 1995 (journal from memory).
+ */
 export function adjustedParentCm(parent: 'mother' | 'father', reportedCm: number): number {
 	const inches = reportedCm / cmPerInch
 	return (parent === 'mother' ? 2.803 + 0.953 * inches : 2.316 + 0.955 * inches) * cmPerInch
@@ -19,7 +22,10 @@ export interface AdultStatureInput {
 	reported: boolean
 }
 
-/** The coefficients at an age, linear between half years; undefined outside 4.0 to 17.5 years. Lengths in inches, mass in pounds. */
+/**
+ * The coefficients at an age, linear between half years; undefined outside 4.0 to 17.5 years.
+ * Lengths in inches, mass in pounds.
+ */
 export function khamisRocheAt(
 	sex: 'male' | 'female',
 	ageYears: number,
@@ -34,9 +40,11 @@ export function khamisRocheAt(
 	return { constant: between(1), stature: between(2), weight: between(3), midparent: between(4) }
 }
 /**
- * Predicted adult stature in cm, Khamis-Roche with the weights of the 1995 erratum; coefficients are
+ * Predicted adult stature in cm, Khamis-Roche with the weights of the 1995 erratum; coefficients
+ * are
  * interpolated linearly between half years. Parents' statures are adjusted only where `reported`.
- * @returns the raw prediction (it may fall below the present stature), or undefined outside 4.0 to 17.5 years
+ * @returns the raw prediction (it may fall below the present stature), or undefined outside 4.0 to
+ * 17.5 years
  */
 export function khamisRocheCm({
 	sex,

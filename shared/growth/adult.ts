@@ -7,7 +7,8 @@ import { khamisRocheCm } from './adult-stature.ts'
 import { finding } from './says.ts'
 
 /**
- * The age at which the Khamis-Roche table is read. Judged as shown, in hundredths of a year: a birthday counts,
+ * The age at which the Khamis-Roche table is read. Judged as shown, in hundredths of a year: a
+ * birthday counts,
  * although days / 365.25 may fall a thousandth short of it or past it.
  * @returns years within the table, or undefined outside it
  */
@@ -17,7 +18,10 @@ export function tableAgeYears(ageYears: number, protocol: Protocol): number | un
 		shown = rounded(ageYears, 2)
 	return shown < min || shown > max ? undefined : Math.min(max, Math.max(min, ageYears))
 }
-/** Predicted adult stature in cm, never below the present one; undefined where it cannot be computed. Findings are added to the list given. */
+/**
+ * Predicted adult stature in cm, never below the present one; undefined where it cannot be
+ * computed. Findings are added to the list given.
+ */
 export function adultStature(
 	visit: Visit,
 	ageYears: number,
@@ -51,7 +55,8 @@ export function adultStature(
 			finding(
 				'growth.adult-stature-missing',
 				'note',
-				`Adult stature cannot be predicted: ${lacking.join(', ')} not recorded. Both parents are needed.`,
+				`Adult stature cannot be predicted: ${lacking.join(', ')} not recorded. Both parents ` +
+					'are needed.',
 				[],
 				protocol.basis('Khamis-Roche inputs', errorKey),
 			),
@@ -79,7 +84,8 @@ export function adultStature(
 			finding(
 				'growth.adult-stature-age',
 				'note',
-				`Adult stature is not predicted at ${shownAge} years: the table runs from ${min} to ${max} years.`,
+				`Adult stature is not predicted at ${shownAge} years: the table runs from ${min} to ` +
+					`${max} years.`,
 				[{ measure: 'Age', value: shownAge, unit: 'years' }],
 				protocol.basis(
 					'ages of the Khamis-Roche table',
@@ -95,7 +101,8 @@ export function adultStature(
 		finding(
 			'growth.adult-stature',
 			'note',
-			`Predicted adult stature about ${rounded(value, 0)} cm, nine times in ten within ${error} cm.${raw < statureCm ? ' The equation gave less than the present stature, which is used instead.' : ''}${parentStatures === 'reported' ? " The parents' reported statures were adjusted for the usual overstatement." : parentStatures === undefined ? ' Whether the parents were measured or asked is not recorded: their statures are taken as measured.' : ''}`,
+			`Predicted adult stature about ${rounded(value, 0)} cm, nine times in ten within ${error} ` +
+				`cm.${raw < statureCm ? ' The equation gave less than the present stature, which is used instead.' : ''}${parentStatures === 'reported' ? " The parents' reported statures were adjusted for the usual overstatement." : parentStatures === undefined ? ' Whether the parents were measured or asked is not recorded: their statures are taken as measured.' : ''}`,
 			[
 				{ measure: 'Predicted adult stature', value: rounded(raw, 1), unit: 'cm' },
 				{ measure: 'Lower bound', value: rounded(value - error, 1), unit: 'cm' },

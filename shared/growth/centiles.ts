@@ -9,7 +9,10 @@ interface At {
 	s: number
 }
 
-/** L, M, S at an exact age in months (days / 30.4375), linear between the table's points; undefined outside the table. */
+/**
+ * L, M, S at an exact age in months (days / 30.4375), linear between the table's points; undefined
+ * outside the table.
+ */
 export function lmsAt(table: LmsTable, sex: Sex, months: number): At | undefined {
 	const rows = table[sex]
 	const index = rows.findIndex(([month]) => month >= months)

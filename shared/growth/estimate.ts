@@ -27,7 +27,10 @@ export const methodNames: Record<Method, string> = {
 	fransen: 'Fransen 2018',
 }
 
-/** Offsets in years and ages at peak height velocity, each absent with a finding where it does not apply. */
+/**
+ * Offsets in years and ages at peak height velocity, each absent with a finding where it does not
+ * apply.
+ */
 export function maturityEstimates(visit: Visit, ageYears: number, protocol: Protocol): Estimates {
 	const offsets: ByMethod = {},
 		peakAges: ByMethod = {},
@@ -62,7 +65,8 @@ export function maturityEstimates(visit: Visit, ageYears: number, protocol: Prot
 				finding(
 					'growth.sitting-ratio',
 					'caution',
-					'Sitting height is unusual for this stature. Measure it again and take off the height of the stool before using the maturity estimates.',
+					'Sitting height is unusual for this stature. Measure it again and take off the height ' +
+						'of the stool before using the maturity estimates.',
 					[{ measure: 'Sitting height / stature', value: rounded(ratio, 3) }],
 					protocol.basis('sitting height plausible', key),
 				),
@@ -94,7 +98,8 @@ export function maturityEstimates(visit: Visit, ageYears: number, protocol: Prot
 			if (key)
 				return void refuse(
 					method,
-					`No maturity estimate by ${methodNames[method]}: at ${shownAge} years the player is outside its ages of ${protocol.value(low)} to ${protocol.value(high)} years.`,
+					`No maturity estimate by ${methodNames[method]}: at ${shownAge} years the player is ` +
+						`outside its ages of ${protocol.value(low)} to ${protocol.value(high)} years.`,
 					key,
 					shownAge,
 				)
@@ -104,7 +109,9 @@ export function maturityEstimates(visit: Visit, ageYears: number, protocol: Prot
 		if (!Number.isFinite(value) || Math.abs(value) > limit)
 			return void refuse(
 				method,
-				`No maturity estimate by ${methodNames[method]}: the result lies more than ${limit} years from peak height velocity, where the equation does not hold. Check stature, sitting height and mass.`,
+				`No maturity estimate by ${methodNames[method]}: the result lies more than ${limit} ` +
+					'years from peak height velocity, where the equation does not hold. Check stature, ' +
+					'sitting height and mass.',
 				'growth.offsetLimitYears',
 				Number.isFinite(value) ? value : 0,
 			)

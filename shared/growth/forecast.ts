@@ -9,7 +9,10 @@ interface Rate {
 	mmPerYear: number
 	stopsAt: number
 }
-/** Foot growth in mm a year and the age at which it stops: the mean, and the slow and fast edge of the band. */
+/**
+ * Foot growth in mm a year and the age at which it stops: the mean, and the slow and fast edge of
+ * the band.
+ */
 export function footRates(
 	visit: Visit,
 	protocol: Protocol,
@@ -45,7 +48,10 @@ export function footForecast(visit: Visit, protocol: Protocol): GrowthResult['fo
 	})
 }
 
-/** The date by which to measure the feet again. @param footRateMmPerYear growth over the last interval, if known */
+/**
+ * The date by which to measure the feet again. @param footRateMmPerYear growth over the last
+ * interval, if known
+ */
 export function measureAgainBy(
 	visit: Visit,
 	footRateMmPerYear: number | undefined,

@@ -1,4 +1,7 @@
-/** The growth room: maturity, adult stature, centiles, growth rate and foot forecast of a player under 18. */
+/**
+ * The growth room: maturity, adult stature, centiles, growth rate and foot forecast of a player
+ * under 18.
+ */
 import type { GrowthResult } from '../assessment.ts'
 import type { Finding } from '../finding.ts'
 import { cdcBmi, cdcMass, cdcStature } from '../protocol/norms/cdc2000.table.ts'
@@ -22,7 +25,8 @@ const daysPerMonth = 30.4375
 
 /**
  * @param visit a parsed visit; @param earlier the player's earlier visits, any order
- * @returns undefined from 18 years; estimates that do not apply are absent, with a finding that says why
+ * @returns undefined from 18 years; estimates that do not apply are absent, with a finding that
+ * says why
  */
 export function growth(
 	visit: Visit,
@@ -43,7 +47,8 @@ export function growth(
 			finding(
 				'growth.treatment',
 				'caution',
-				'No maturity or adult stature estimate: with a growth disorder, steroid or hormone treatment the equations do not hold.',
+				'No maturity or adult stature estimate: with a growth disorder, steroid or hormone ' +
+					'treatment the equations do not hold.',
 				[],
 				protocol.basis('growth treatment', 'growth.offsetErrorYears'),
 			),
@@ -61,7 +66,8 @@ export function growth(
 			finding(
 				'growth.best-ages',
 				'caution',
-				`The maturity offset is most useful from ${low} to ${high} years in ${boy ? 'boys' : 'girls'}; at ${shownAge} years expect a larger error.`,
+				`The maturity offset is most useful from ${low} to ${high} years in ` +
+					`${boy ? 'boys' : 'girls'}; at ${shownAge} years expect a larger error.`,
 				[{ measure: 'Age', value: shownAge, unit: 'years' }],
 				protocol.basis(
 					'best ages of the offset',
@@ -116,8 +122,10 @@ export function growth(
 				'growth.foot-fast',
 				feet.real ? 'advise' : 'note',
 				feet.real
-					? 'The foot is growing fast. Foot growth often comes before the height spurt, about two years at group level: measure feet and stature again soon.'
-					: `The foot may be growing fast, but the change since ${feet.since} is within measuring error: measure again soon.`,
+					? 'The foot is growing fast. Foot growth often comes before the height spurt, about ' +
+							'two years at group level: measure feet and stature again soon.'
+					: `The foot may be growing fast, but the change since ${feet.since} is within ` +
+							'measuring error: measure again soon.',
 				[
 					{ measure: 'Foot growth', value: rounded(feet.mmPerYear, 1), unit: 'mm/y' },
 					{ measure: 'Change', value: rounded(feet.changeMm, 1), unit: 'mm' },
@@ -132,7 +140,8 @@ export function growth(
 			finding(
 				'growth.foot-forecast',
 				'note',
-				'The foot forecast uses the mean growth of one group of children; the width of its band is a choice. Growth of one player cannot be foretold.',
+				'The foot forecast uses the mean growth of one group of children; the width of its band ' +
+					'is a choice. Growth of one player cannot be foretold.',
 				[],
 				protocol.basis('foot forecast', boy ? 'growth.footRateBoysMm' : 'growth.footRateGirlsMm'),
 			),
@@ -174,7 +183,9 @@ function boundaryFindings(
 				finding(
 					'growth.near-boundary',
 					'note',
-					`The share of adult stature is ${rounded(percent, 1)} %, good to between ${rounded(range.low, 1)} and ${rounded(range.high, 1)} %: the stage is near the boundary at ${protocol.value(key)} %.`,
+					`The share of adult stature is ${rounded(percent, 1)} %, good to between ` +
+						`${rounded(range.low, 1)} and ${rounded(range.high, 1)} %: the stage is near the ` +
+						`boundary at ${protocol.value(key)} %.`,
 					[{ measure: 'Share of predicted adult stature', value: rounded(percent, 1), unit: '%' }],
 					protocol.basis('near a boundary of the stages', key),
 				),

@@ -9,7 +9,10 @@ export interface Sized {
 	massKg: number
 }
 
-/** Mirwald et al., Med Sci Sports Exerc 2002;34(4):689-694, boys. The last term is (mass / stature) x 100. */
+/**
+ * Mirwald et al., Med Sci Sports Exerc 2002;34(4):689-694, boys. The last term is (mass / stature)
+ * x 100.
+ */
 export function mirwaldBoys({
 	ageYears: a,
 	statureCm: h,
@@ -51,7 +54,10 @@ export const mooreBoys = (ageYears: number, statureCm: number): number =>
 /** Moore et al. 2015, girls, from stature; there is no girls' equation with sitting height. */
 export const mooreGirls = (ageYears: number, statureCm: number): number =>
 	-7.709133 + 0.0042232 * ageYears * statureCm
-/** Maturity ratio (age / age at peak height velocity), boys only: Fransen et al., Pediatr Exerc Sci 2018;30(2):296-307. */
+/**
+ * Maturity ratio (age / age at peak height velocity), boys only: Fransen et al., Pediatr Exerc Sci
+ * 2018;30(2):296-307.
+ */
 export function fransenRatioBoys({
 	ageYears: a,
 	statureCm: h,

@@ -1,4 +1,7 @@
-/** One method per player over time: what the first visit rested on is kept wherever it can be computed again. */
+/**
+ * One method per player over time: what the first visit rested on is kept wherever it can be
+ * computed again.
+ */
 import type { StageMethod } from '../assessment.ts'
 import type { Basis, Finding } from '../finding.ts'
 import type { Protocol } from '../protocol/protocol.ts'
@@ -27,7 +30,10 @@ function computable(visit: Visit, protocol: Protocol): readonly StageMethod[] {
 			: found[method] !== undefined,
 	)
 }
-/** `offset` is the maturity offset shown beside it; `before` the method of the first visit, where it had to be left. */
+/**
+ * `offset` is the maturity offset shown beside it; `before` the method of the first visit, where it
+ * had to be left.
+ */
 export interface Chosen {
 	method?: StageMethod
 	offset?: 'mirwald' | 'moore'
@@ -62,7 +68,8 @@ export function stageMethod(visit: Visit, earlier: readonly Visit[], protocol: P
 const unlike: Basis = {
 	rule: 'one method over time',
 	source:
-		'Salter et al. 2021, Int J Sports Sci Coach, doi 10.1177/17479541211020418 (offsets and share of adult stature differ by -1.5 to 1 years)',
+		'Salter et al. 2021, Int J Sports Sci Coach, doi 10.1177/17479541211020418 (offsets and ' +
+		'share of adult stature differ by -1.5 to 1 years)',
 	strength: 'cohort',
 }
 export function methodFindings({ method, before }: Chosen): Finding[] {
@@ -71,7 +78,9 @@ export function methodFindings({ method, before }: Chosen): Finding[] {
 		finding(
 			'growth.method-changed',
 			'caution',
-			`The growth stage now rests on ${stageMethodNames[method]}; on ${dayInWords(before.since)} it rested on ${stageMethodNames[before.method]}, which cannot be computed today. Do not compare the two.`,
+			`The growth stage now rests on ${stageMethodNames[method]}; on ` +
+				`${dayInWords(before.since)} it rested on ${stageMethodNames[before.method]}, which ` +
+				'cannot be computed today. Do not compare the two.',
 			[
 				{ measure: 'method now', value: stageMethodNames[method] },
 				{ measure: `method on ${before.since}`, value: stageMethodNames[before.method] },

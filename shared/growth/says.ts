@@ -23,28 +23,32 @@ export function standingCautions(girl: boolean, protocol: Protocol): Finding[] {
 		finding(
 			'growth.estimate',
 			'caution',
-			'These are estimates, not measurements of maturity. They must not be used to select or deselect a player.',
+			'These are estimates, not measurements of maturity. They must not be used to select or ' +
+				'deselect a player.',
 			[],
 			basis,
 		),
 		finding(
 			'growth.one-method',
 			'note',
-			'Keep to one method for a player over time: the methods do not agree with each other closely enough to be mixed.',
+			'Keep to one method for a player over time: the methods do not agree with each other ' +
+				'closely enough to be mixed.',
 			[],
 			bias,
 		),
 		finding(
 			'growth.bias',
 			'caution',
-			'The estimated age at peak growth moves later as the player gets older; it comes out late in early maturers and early in late maturers.',
+			'The estimated age at peak growth moves later as the player gets older; it comes out late ' +
+				'in early maturers and early in late maturers.',
 			[],
 			bias,
 		),
 		finding(
 			'growth.not-for',
 			'note',
-			'Do not use the estimates with a growth disorder, steroid or hormone treatment, or a major deformity of limb or spine.',
+			'Do not use the estimates with a growth disorder, steroid or hormone treatment, or a ' +
+				'major deformity of limb or spine.',
 			[],
 			{
 				rule: 'limits of use',
@@ -55,19 +59,22 @@ export function standingCautions(girl: boolean, protocol: Protocol): Finding[] {
 		finding(
 			'growth.population',
 			'note',
-			'The equations come from white North American and European children; they may fit other players less well.',
+			'The equations come from white North American and European children; they may fit other ' +
+				'players less well.',
 			[],
 			{
 				rule: 'whom the equations come from',
 				source:
-					'Khamis and Roche, Pediatrics 1994;94(4):504-507 (white American children, stated by the authors); samples of the offset equations from memory',
+					'Khamis and Roche, Pediatrics 1994;94(4):504-507 (white American children, stated by ' +
+					'the authors); samples of the offset equations from memory',
 				strength: 'cohort',
 			},
 		),
 		finding(
 			'growth.privacy',
 			'note',
-			'Stature and mass of a young player are private: obtain the consent of a parent or guardian before passing them on.',
+			'Stature and mass of a young player are private: obtain the consent of a parent or ' +
+				'guardian before passing them on.',
 			[],
 			{ rule: 'privacy of minors', source: 'common practice, no source', strength: 'practice' },
 		),
@@ -76,7 +83,8 @@ export function standingCautions(girl: boolean, protocol: Protocol): Finding[] {
 					finding(
 						'growth.girls',
 						'caution',
-						'In girls the maturity offset is least reliable: prefer the percentage of adult stature and her own growth record.',
+						'In girls the maturity offset is least reliable: prefer the percentage of adult ' +
+							'stature and her own growth record.',
 						[],
 						bias,
 					),

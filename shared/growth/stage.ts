@@ -14,7 +14,9 @@ const words: Record<Stage, string> = {
 	after: 'after the growth spurt',
 }
 
-/** The stage: by percentage of adult stature first, else by offset; where they disagree, uncertain. */
+/**
+ * The stage: by percentage of adult stature first, else by offset; where they disagree, uncertain.
+ */
 export function stage(
 	percent: number | undefined,
 	offset: number | undefined,
@@ -50,7 +52,8 @@ export function stage(
 				finding(
 					'growth.stage-unknown',
 					'note',
-					'The growth stage cannot be judged: too few measures, or the player lies outside the limits of the equations.',
+					'The growth stage cannot be judged: too few measures, or the player lies outside the ' +
+						'limits of the equations.',
 					because,
 					basis,
 				),
@@ -62,7 +65,8 @@ export function stage(
 			: []),
 		...(byOffset
 			? [
-					`The offset is good to about ${protocol.value('growth.offsetErrorYears')} years either way.`,
+					`The offset is good to about ${protocol.value('growth.offsetErrorYears')} years ` +
+						'either way.',
 				]
 			: []),
 	]
@@ -73,7 +77,8 @@ export function stage(
 				finding(
 					'growth.uncertain',
 					'caution',
-					`The growth stage is uncertain: by adult stature ${words[byPercent]}, by maturity offset ${words[byOffset]}. Treat the player as around the growth spurt.`,
+					`The growth stage is uncertain: by adult stature ${words[byPercent]}, by maturity ` +
+						`offset ${words[byOffset]}. Treat the player as around the growth spurt.`,
 					because,
 					basis,
 				),
@@ -111,7 +116,9 @@ function prompts(percent: number | undefined, band: Stage, protocol: Protocol): 
 					? band !== 'after'
 					: percent < protocol.value('growth.percentAroundMin'),
 			key: 'growth.percentAroundMin',
-			says: 'At this stage ask about and feel the growing heel and the base of the fifth metatarsal.',
+			says:
+				'At this stage ask about and feel the growing heel and the base of the fifth ' +
+				'metatarsal.',
 		},
 		{
 			id: 'knee',

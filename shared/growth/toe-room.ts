@@ -16,8 +16,10 @@ export const leastKey = (pair: Pair): ThresholdKey =>
 		: 'footwear.youthReplaceMm'
 
 /**
- * Each pair with a measured inside length: toe room now (inside - longer foot - sock, mm) and the date when it
- * falls to the limit, with the dates of the fast and the slow edge of the band; a date past the end of growth is absent.
+ * Each pair with a measured inside length: toe room now (inside - longer foot - sock, mm) and the
+ * date when it
+ * falls to the limit, with the dates of the fast and the slow edge of the band; a date past the end
+ * of growth is absent.
  */
 export function toeRoomForecasts(visit: Visit, protocol: Protocol): ToeRoomForecast[] {
 	const length = longerFootMm(visit)
@@ -56,7 +58,10 @@ export function toeRoomForecasts(visit: Visit, protocol: Protocol): ToeRoomForec
 		]
 	})
 }
-/** A finding for each pair that the foot may outgrow. @param again the date by which the feet are measured again */
+/**
+ * A finding for each pair that the foot may outgrow. @param again the date by which the feet are
+ * measured again
+ */
 export function toeRoomFindings(
 	visit: Visit,
 	forecasts: readonly ToeRoomForecast[],
@@ -69,13 +74,16 @@ export function toeRoomFindings(
 			pair = pairs[index]!
 		if (!earliest) return []
 		const span = runsOutOn
-			? `about ${dayInWords(runsOutOn)}, ${dayInWords(earliest)} at the earliest${latest ? ` and ${dayInWords(latest)} at the latest` : ''}`
+			? `about ${dayInWords(runsOutOn)}, ${dayInWords(earliest)} at the ` +
+				`earliest${latest ? ` and ${dayInWords(latest)} at the latest` : ''}`
 			: `${dayInWords(earliest)} at the earliest, or not at all`
 		return [
 			finding(
 				`growth.toe-room-${idPart(id, index)}`,
 				earliest <= again ? 'advise' : 'note',
-				`Toe room in ${pair.name ?? id} (${rounded(toeRoomMm, 1)} mm) falls to ${leastMm} mm ${span}, by the mean growth of one group of children.${earliest <= again ? ' Measure again before then.' : ''}`,
+				`Toe room in ${pair.name ?? id} (${rounded(toeRoomMm, 1)} mm) falls to ${leastMm} mm ` +
+					`${span}, by the mean growth of one group of ` +
+					`children.${earliest <= again ? ' Measure again before then.' : ''}`,
 				[
 					{ measure: 'Toe room now', value: rounded(toeRoomMm, 1), unit: 'mm' },
 					{ measure: 'Least toe room', value: leastMm, unit: 'mm' },

@@ -11,7 +11,10 @@ import { finding } from './says.ts'
 const daysPerYear = 365.25
 /** Rate per year of a change over a number of days, in the unit of the change. */
 export const perYear = (change: number, days: number): number => change / (days / daysPerYear)
-/** 95 % error of an annualised rate from two readings with the same standard deviation: 1.96 x root 2 x SD / years. */
+/**
+ * 95 % error of an annualised rate from two readings with the same standard deviation: 1.96 x root
+ * 2 x SD / years.
+ */
 export const perYearError = (sd: number, days: number): number =>
 	(1.96 * Math.SQRT2 * sd) / (days / daysPerYear)
 
@@ -27,7 +30,10 @@ interface Change {
 	change: number
 	since: string
 }
-/** The change since the latest earlier visit at least `minDays` ago that has the measure; failing that, since the latest nearer one. */
+/**
+ * The change since the latest earlier visit at least `minDays` ago that has the measure; failing
+ * that, since the latest nearer one.
+ */
 function changeSince(
 	visit: Visit,
 	earlier: readonly Visit[],
@@ -48,7 +54,10 @@ function changeSince(
 	return chosen && { days: chosen.days, change: now - chosen.value!, since: chosen.since }
 }
 
-/** Stature growth since an earlier visit: refused (too soon, or shrunk), a trend only, or a rate with its error, cm/y. */
+/**
+ * Stature growth since an earlier visit: refused (too soon, or shrunk), a trend only, or a rate
+ * with its error, cm/y.
+ */
 export function statureVelocity(
 	visit: Visit,
 	earlier: readonly Visit[],
@@ -69,7 +78,8 @@ export function statureVelocity(
 				finding(
 					'growth.shrunk',
 					'caution',
-					`No growth rate: stature is lower than on ${dayInWords(since)}. Measure it again, by the same observer and at the same time of day.`,
+					`No growth rate: stature is lower than on ${dayInWords(since)}. Measure it again, by ` +
+						'the same observer and at the same time of day.',
 					because,
 					protocol.basis('negative growth', 'growth.shrinkCm'),
 				),
@@ -81,7 +91,8 @@ export function statureVelocity(
 				finding(
 					'growth.velocity-short',
 					'note',
-					`No growth rate: only ${days} days since the stature of ${since}; at least ${least} are needed.`,
+					`No growth rate: only ${days} days since the stature of ${since}; at least ${least} ` +
+						'are needed.',
 					because,
 					protocol.basis('growth rate interval', 'growth.velocityMinDays'),
 				),
@@ -94,7 +105,8 @@ export function statureVelocity(
 		finding(
 			'growth.velocity',
 			'note',
-			`Growth since ${dayInWords(since)}: ${rounded(cmPerYear, 1)} cm a year, give or take ${rounded(errorCmPerYear, 1)}${trendOnly ? ' (short interval: a trend only)' : ''}.${cmPerYear < errorCmPerYear ? ' This is no more than measuring error.' : ''}`,
+			`Growth since ${dayInWords(since)}: ${rounded(cmPerYear, 1)} cm a year, give or take ` +
+				`${rounded(errorCmPerYear, 1)}${trendOnly ? ' (short interval: a trend only)' : ''}.${cmPerYear < errorCmPerYear ? ' This is no more than measuring error.' : ''}`,
 			[
 				{ measure: 'Growth rate', value: rounded(cmPerYear, 2), unit: 'cm/y' },
 				{ measure: 'Error (95 %)', value: rounded(errorCmPerYear, 2), unit: 'cm/y' },
@@ -113,7 +125,9 @@ export function statureVelocity(
 			finding(
 				'growth.fast',
 				'advise',
-				`${sure ? 'Growth this fast' : `With its error the rate may lie below ${fast} cm a year, but growth that fast`} has been associated with more injuries in one group of boys. Watch the load and the growing heel and knee.`,
+				`${sure ? 'Growth this fast' : `With its error the rate may lie below ${fast} cm a year, but growth that fast`} ` +
+					'has been associated with more injuries in one group of boys. Watch the load and the ' +
+					'growing heel and knee.',
 				[{ measure: 'Growth rate', value: rounded(cmPerYear, 1), unit: 'cm/y' }],
 				protocol.basis('fast growth', 'growth.fastCmPerYear'),
 			),
@@ -127,7 +141,10 @@ export interface FootGrowth {
 	mmPerYear: number /** The change is beyond measuring error. */
 	real: boolean
 }
-/** Foot growth since an earlier visit in the same stance; undefined where not measured twice or too soon. */
+/**
+ * Foot growth since an earlier visit in the same stance; undefined where not measured twice or too
+ * soon.
+ */
 export function footGrowth(
 	visit: Visit,
 	earlier: readonly Visit[],

@@ -22,7 +22,8 @@ const n = (value: number, digits = 2): string => String(rounded(value, digits))
 const cdc: Basis = {
 	rule: 'growth centiles',
 	source:
-		'CDC 2000 growth charts (Kuczmarski et al. 2002); LMS method, Cole and Green, Stat Med 1992;11:1305-1319',
+		'CDC 2000 growth charts (Kuczmarski et al. 2002); LMS method, Cole and Green, Stat Med ' +
+		'1992;11:1305-1319',
 	strength: 'standard',
 }
 const errorKeys = {
@@ -43,10 +44,14 @@ function equations(
 		leg = n(h - sh, 1)
 	return {
 		mirwald: [
-			`Leg length = ${n(h, 1)} - ${n(sh, 1)} = ${leg} cm; mass / stature x 100 = ${n(m, 1)} / ${n(h, 1)} x 100 = ${n((100 * m) / h)}`,
+			`Leg length = ${n(h, 1)} - ${n(sh, 1)} = ${leg} cm; mass / stature x 100 = ${n(m, 1)} / ` +
+				`${n(h, 1)} x 100 = ${n((100 * m) / h)}`,
 			sex === 'male'
-				? `-9.236 + 0.0002708 x ${leg} x ${n(sh, 1)} - 0.001663 x ${age} x ${leg} + 0.007216 x ${age} x ${n(sh, 1)} + 0.02292 x ${n((100 * m) / h)}`
-				: `-9.376 + 0.0001882 x ${leg} x ${n(sh, 1)} + 0.0022 x ${age} x ${leg} + 0.005841 x ${age} x ${n(sh, 1)} - 0.002658 x ${age} x ${n(m, 1)} + 0.07693 x ${n((100 * m) / h)}`,
+				? `-9.236 + 0.0002708 x ${leg} x ${n(sh, 1)} - 0.001663 x ${age} x ${leg} + 0.007216 x ` +
+					`${age} x ${n(sh, 1)} + 0.02292 x ${n((100 * m) / h)}`
+				: `-9.376 + 0.0001882 x ${leg} x ${n(sh, 1)} + 0.0022 x ${age} x ${leg} + 0.005841 x ` +
+					`${age} x ${n(sh, 1)} - 0.002658 x ${age} x ${n(m, 1)} + 0.07693 x ` +
+					`${n((100 * m) / h)}`,
 		],
 		moore: [
 			sex === 'male'
@@ -55,13 +60,20 @@ function equations(
 		],
 		mooreSitting: [`-8.128741 + 0.0070346 x ${age} x ${n(sh, 1)}`],
 		fransen: [
-			`6.986547255416 + 0.115802846632 x ${age} + 0.001450825199 x ${age} squared + 0.004518400406 x ${n(m, 1)} - 0.000034086447 x ${n(m, 1)} squared - 0.151951447289 x ${n(h, 1)} + 0.000932836659 x ${n(h, 1)} squared - 0.000001656585 x ${n(h, 1)} cubed + 0.032198263733 x ${leg} - 0.000269025264 x ${leg} squared - 0.000760897942 x ${n(h, 1)} x ${age}`,
-			`Maturity ratio from age ${age}, stature ${n(h, 1)}, leg ${leg} and mass ${n(m, 1)}: ${n(fransenRatioBoys({ ageYears: a, statureCm: h, sittingHeightCm: sh, massKg: m }), 4)}`,
+			`6.986547255416 + 0.115802846632 x ${age} + 0.001450825199 x ${age} squared + ` +
+				`0.004518400406 x ${n(m, 1)} - 0.000034086447 x ${n(m, 1)} squared - 0.151951447289 x ` +
+				`${n(h, 1)} + 0.000932836659 x ${n(h, 1)} squared - 0.000001656585 x ${n(h, 1)} cubed + ` +
+				`0.032198263733 x ${leg} - 0.000269025264 x ${leg} squared - 0.000760897942 x ${n(h, 1)} ` +
+				`x ${age}`,
+			`Maturity ratio from age ${age}, stature ${n(h, 1)}, leg ${leg} and mass ${n(m, 1)}: ` +
+				`${n(fransenRatioBoys({ ageYears: a, statureCm: h, sittingHeightCm: sh, massKg: m }), 4)}`,
 			'Age at peak height velocity = age / ratio; offset = age less that',
 		],
 	}
 }
-/** @param result the room's result without workings; @param feet foot growth since an earlier visit */
+/**
+ * @param result the room's result without workings; @param feet foot growth since an earlier visit
+ */
 export function growthWorkings(
 	visit: Visit,
 	result: Omit<GrowthResult, 'workings'>,
@@ -91,7 +103,8 @@ export function growthWorkings(
 		{
 			rule: 'decimal age',
 			source:
-				'convention of the growth equations (days / 365.25) and of the growth charts (days / 30.4375)',
+				'convention of the growth equations (days / 365.25) and of the growth charts (days / ' +
+				'30.4375)',
 			strength: 'standard',
 		},
 	)
@@ -120,8 +133,10 @@ export function growthWorkings(
 			`Maturity offset, ${methodNames[method]}`,
 			[
 				...lines[method],
-				`Offset ${n(offset, 1)} years; age at peak height velocity ${n(age, 1)} - (${n(offset, 1)}) = ${n(peak, 1)} years, to the one decimal that the error bears out`,
-				`${key ? `Error ${limit(key)} years (one standard error)` : 'No standard error is published'}; ages ${ages[0]} to ${ages[1]}${method === 'fransen' ? ', boys only' : ''}`,
+				`Offset ${n(offset, 1)} years; age at peak height velocity ${n(age, 1)} - ` +
+					`(${n(offset, 1)}) = ${n(peak, 1)} years, to the one decimal that the error bears out`,
+				`${key ? `Error ${limit(key)} years (one standard error)` : 'No standard error is published'}; ` +
+					`ages ${ages[0]} to ${ages[1]}${method === 'fransen' ? ', boys only' : ''}`,
 				'Known bias: late in early maturers, early in late maturers, and later with age',
 			],
 			key
@@ -173,12 +188,19 @@ export function growthWorkings(
 			[
 				...(reported
 					? [
-							`Reported statures adjusted: mother 2.803 + 0.953 x ${n(motherStatureCm / 2.54)} in = ${n(mother, 1)} cm; father 2.316 + 0.955 x ${n(fatherStatureCm / 2.54)} in = ${n(father, 1)} cm (from memory)`,
+							`Reported statures adjusted: mother 2.803 + 0.953 x ${n(motherStatureCm / 2.54)} ` +
+								`in = ${n(mother, 1)} cm; father 2.316 + 0.955 x ${n(fatherStatureCm / 2.54)} in ` +
+								`= ${n(father, 1)} cm (from memory)`,
 						]
 					: []),
-				`Stature ${n(h / 2.54)} in, mass ${n(m / 0.45359237)} lb, midparent (${n(mother, 1)} + ${n(father, 1)}) / 2 / 2.54 = ${n(parents)} in`,
-				`${n(at.constant, 4)} + ${n(at.stature, 4)} x ${n(h / 2.54)} + (${n(at.weight, 5)}) x ${n(m / 0.45359237)} + ${n(at.midparent, 4)} x ${n(parents)} = ${n(raw)} in = ${n(raw * 2.54, 1)} cm${raw * 2.54 < h ? `, below the present stature: ${n(h, 1)} cm is used` : ''}`,
-				`Median error ${limit(medianKey)} cm; nine in ten within ${limit(errorKey)} cm: ${n(range.low, 1)} to ${n(range.high, 1)} cm`,
+				`Stature ${n(h / 2.54)} in, mass ${n(m / 0.45359237)} lb, midparent (${n(mother, 1)} + ` +
+					`${n(father, 1)}) / 2 / 2.54 = ${n(parents)} in`,
+				`${n(at.constant, 4)} + ${n(at.stature, 4)} x ${n(h / 2.54)} + (${n(at.weight, 5)}) x ` +
+					`${n(m / 0.45359237)} + ${n(at.midparent, 4)} x ${n(parents)} = ${n(raw)} in = ` +
+					`${n(raw * 2.54, 1)} ` +
+					`cm${raw * 2.54 < h ? `, below the present stature: ${n(h, 1)} cm is used` : ''}`,
+				`Median error ${limit(medianKey)} cm; nine in ten within ${limit(errorKey)} cm: ` +
+					`${n(range.low, 1)} to ${n(range.high, 1)} cm`,
 			],
 			protocol.basis('Khamis-Roche, weights of the 1995 erratum', errorKey),
 		)
@@ -186,8 +208,10 @@ export function growthWorkings(
 			'percent-adult-stature',
 			'Share of predicted adult stature',
 			[
-				`100 x ${n(h, 1)} / ${n(adult, 1)} = ${n(percent, 1)} %; by the prediction error ${n(share.low, 1)} to ${n(share.high, 1)} %`,
-				`Around the spurt from ${limit('growth.percentAroundMin')} to ${limit('growth.percentAroundMax')} %`,
+				`100 x ${n(h, 1)} / ${n(adult, 1)} = ${n(percent, 1)} %; by the prediction error ` +
+					`${n(share.low, 1)} to ${n(share.high, 1)} %`,
+				`Around the spurt from ${limit('growth.percentAroundMin')} to ` +
+					`${limit('growth.percentAroundMax')} %`,
 			],
 			protocol.basis('growth stage', 'growth.percentAroundMin'),
 		)
@@ -196,7 +220,8 @@ export function growthWorkings(
 		'stage',
 		'Growth stage',
 		[
-			`Band: ${result.band}; rests on: ${result.method ? stageMethodNames[result.method] : 'nothing, too few measures'}`,
+			`Band: ${result.band}; rests on: ` +
+				`${result.method ? stageMethodNames[result.method] : 'nothing, too few measures'}`,
 			'Share of adult stature first, else the offset; where the two disagree, uncertain',
 		],
 		protocol.basis(
@@ -234,7 +259,8 @@ export function growthWorkings(
 				`At ${n(months, 1)} months L ${n(at.l, 4)}, M ${n(at.m, 3)}, S ${n(at.s, 5)}`,
 				extended
 					? `Above the 95th centile (${n(p95)} ${unit}): extended method, z = ${n(centile.z)}`
-					: `z = ((${n(value)} / ${n(at.m, 3)}) to the power ${n(at.l, 4)} - 1) / (${n(at.l, 4)} x ${n(at.s, 5)}) = ${n(centile.z)}`,
+					: `z = ((${n(value)} / ${n(at.m, 3)}) to the power ${n(at.l, 4)} - 1) / ` +
+						`(${n(at.l, 4)} x ${n(at.s, 5)}) = ${n(centile.z)}`,
 				`Centile ${n(centile.percentile, 1)}`,
 			],
 			extended
@@ -252,8 +278,10 @@ export function growthWorkings(
 			'velocity',
 			'Growth rate of stature',
 			[
-				`${n((cmPerYear * gap) / 365.25)} cm since ${since} / (${gap} days / 365.25) = ${n(cmPerYear)} cm a year`,
-				`Error, 95 %: 1.96 x 1.414 x ${sd} / (${gap} / 365.25) = ${n(errorCmPerYear)} cm a year${trendOnly ? `; a trend only below ${limit('growth.velocityTrendDays')} days` : ''}`,
+				`${n((cmPerYear * gap) / 365.25)} cm since ${since} / (${gap} days / 365.25) = ` +
+					`${n(cmPerYear)} cm a year`,
+				`Error, 95 %: 1.96 x 1.414 x ${sd} / (${gap} / 365.25) = ${n(errorCmPerYear)} cm a ` +
+					`year${trendOnly ? `; a trend only below ${limit('growth.velocityTrendDays')} days` : ''}`,
 			],
 			protocol.basis('growth rate between visits', 'growth.statureReadingSdCm'),
 		)
@@ -269,7 +297,9 @@ export function growthWorkings(
 			'foot-forecast',
 			'Foot-length forecast',
 			[
-				`Longer foot now ${n(longerFootMm(visit)!, 1)} mm; mean ${n(mean.mmPerYear)} mm a year until ${mean.stopsAt} years, band ${n(slow.mmPerYear)} to ${n(fast.mmPerYear)} mm a year`,
+				`Longer foot now ${n(longerFootMm(visit)!, 1)} mm; mean ${n(mean.mmPerYear)} mm a year ` +
+					`until ${mean.stopsAt} years, band ${n(slow.mmPerYear)} to ${n(fast.mmPerYear)} mm a ` +
+					'year',
 				`On ${last.date}: ${n(last.lengthMm, 1)} mm (${n(last.lowMm, 1)} to ${n(last.highMm, 1)})`,
 			],
 			rateBasis,
@@ -282,7 +312,8 @@ export function growthWorkings(
 			`toe-room-${idPart(id, index)}`,
 			`Toe room of ${pair.name ?? id}`,
 			[
-				`Inside ${n(pair.insideLengthMm!, 1)} - foot ${n(longerFootMm(visit)!, 1)} - sock ${n(visit.feet?.sockMm ?? 0, 1)} = ${n(toeRoomMm, 1)} mm; least ${leastMm} mm`,
+				`Inside ${n(pair.insideLengthMm!, 1)} - foot ${n(longerFootMm(visit)!, 1)} - sock ` +
+					`${n(visit.feet?.sockMm ?? 0, 1)} = ${n(toeRoomMm, 1)} mm; least ${leastMm} mm`,
 				...(visit.feet?.stance === 'seated'
 					? ['The feet were measured seated: the true room is up to about 3 mm less']
 					: []),
@@ -290,7 +321,10 @@ export function growthWorkings(
 					? 'Already below the limit'
 					: state === 'lasts'
 						? 'Lasts until the foot stops growing'
-						: `(${n(toeRoomMm, 1)} - ${leastMm}) / ${n(mean.mmPerYear)} mm a year = ${n((12 * (toeRoomMm - leastMm)) / mean.mmPerYear, 1)} months: ${runsOutOn ?? 'not before the foot stops growing'}; earliest ${earliest ?? 'none'}, latest ${latest ?? 'none'}`,
+						: `(${n(toeRoomMm, 1)} - ${leastMm}) / ${n(mean.mmPerYear)} mm a year = ` +
+							`${n((12 * (toeRoomMm - leastMm)) / mean.mmPerYear, 1)} months: ` +
+							`${runsOutOn ?? 'not before the foot stops growing'}; earliest ` +
+							`${earliest ?? 'none'}, latest ${latest ?? 'none'}`,
 			],
 			protocol.basis('toe room of a growing foot', leastKey(pair)),
 		)
@@ -300,7 +334,8 @@ export function growthWorkings(
 			'foot-growth',
 			'Growth of the longer foot',
 			[
-				`${n(feet.changeMm, 1)} mm since ${feet.since} / (${feet.days} days / 365.25) = ${n(feet.mmPerYear, 1)} mm a year`,
+				`${n(feet.changeMm, 1)} mm since ${feet.since} / (${feet.days} days / 365.25) = ` +
+					`${n(feet.mmPerYear, 1)} mm a year`,
 				feet.real ? 'Beyond measuring error' : 'Within measuring error',
 			],
 			protocol.basis('smallest real change', 'sizing.realLengthSameMm'),
@@ -319,7 +354,8 @@ export function growthWorkings(
 			'measure-again',
 			'Measure again by',
 			[
-				`${quick ? `The foot grew more than ${limit('growth.footFastMmPerYear')} mm a year: ${limit(key)} weeks` : `${limit(key)} months at this age`} from ${visit.visitDate} = ${result.measureAgainBy}`,
+				`${quick ? `The foot grew more than ${limit('growth.footFastMmPerYear')} mm a year: ${limit(key)} weeks` : `${limit(key)} months at this age`} ` +
+					`from ${visit.visitDate} = ${result.measureAgainBy}`,
 			],
 			protocol.basis('measure again', key),
 		)

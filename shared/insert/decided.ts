@@ -1,4 +1,7 @@
-/** The insert as decided: stops released by what was recorded, elements changed, dropped or added with the reason kept. */
+/**
+ * The insert as decided: stops released by what was recorded, elements changed, dropped or added
+ * with the reason kept.
+ */
 import type { Assessment, InsertConflict, InsertElement, InsertResult } from '../assessment.ts'
 import type { Decisions, InsertDecision } from '../decisions.ts'
 import type { Protocol } from '../protocol/protocol.ts'
@@ -34,7 +37,10 @@ export const stillBlocked = (
 	)
 }
 
-/** The insert that stands after the clinician's decisions. @param room the boot it goes into, where known */
+/**
+ * The insert that stands after the clinician's decisions. @param room the boot it goes into, where
+ * known
+ */
 export function decidedInsert(
 	visit: Visit,
 	assessment: Assessment,
@@ -57,7 +63,8 @@ export function decidedInsert(
 	const gone = (side: Side, element: string) =>
 		result[side].elements.some((one) => one.element === element) &&
 		!decided[side].some((one) => one.element.element === element)
-	// A conflict goes with an element that was dropped; of a stack of several it stays while any of them stands.
+	// A conflict goes with an element that was dropped; of a stack of several it stays while any of
+	// them stands.
 	const open = result.conflicts.filter(
 		(one) =>
 			one.elements.length === 0 ||
@@ -76,7 +83,10 @@ export function decidedInsert(
 		...decided,
 	}
 }
-/** What the clinician's own figures run against: the limit of raises in a boot, and the heel cup that a skive needs. */
+/**
+ * What the clinician's own figures run against: the limit of raises in a boot, and the heel cup
+ * that a skive needs.
+ */
 function decidedConflicts(
 	side: Side,
 	decided: readonly DecidedElement[],
@@ -117,7 +127,10 @@ function decidedConflicts(
 						id: `insert.decided-raise.${side}`,
 						side,
 						elements: raises.map((one) => one.element),
-						says: `The raises decided for the ${side} come to ${total} mm, above ${protocol.value(over)} mm: ${over === 'ankle.raiseStopMm' ? 'not inside a boot; put them on the sole or keep them to other shoes' : 'check heel hold and counter height in the boot'}.`,
+						says:
+							`The raises decided for the ${side} come to ${total} mm, above ` +
+							`${protocol.value(over)} mm: ` +
+							`${over === 'ankle.raiseStopMm' ? 'not inside a boot; put them on the sole or keep them to other shoes' : 'check heel hold and counter height in the boot'}.`,
 						basis: protocol.basis('raises in a boot, as decided', over),
 					},
 				]
@@ -128,7 +141,9 @@ function decidedConflicts(
 						id: `insert.decided-cup.${side}`,
 						side,
 						elements: [...skives, 'heel-cup'],
-						says: `The skive decided for the ${side} needs a heel cup of ${protocol.value(cupKey)} mm; ${rounded(cup, 1)} mm is decided.`,
+						says:
+							`The skive decided for the ${side} needs a heel cup of ` +
+							`${protocol.value(cupKey)} mm; ${rounded(cup, 1)} mm is decided.`,
 						basis: protocol.basis('skive against cup depth, as decided', cupKey),
 					},
 				]

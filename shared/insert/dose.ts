@@ -1,7 +1,13 @@
-/** Amounts of an insert: post heights, shell thickness, raise for a leg-length difference, dome position. Lengths in mm, angles in degrees. */
+/**
+ * Amounts of an insert: post heights, shell thickness, raise for a leg-length difference, dome
+ * position. Lengths in mm, angles in degrees.
+ */
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
 
-/** Height of a wedge over a width: h = W tan(theta). @throws RangeError for a width that is not positive or an angle outside 0 up to 45 */
+/**
+ * Height of a wedge over a width: h = W tan(theta). @throws RangeError for a width that is not
+ * positive or an angle outside 0 up to 45
+ */
 export function postHeightMm(widthMm: number, angleDeg: number): number {
 	if (!(widthMm > 0))
 		throw new RangeError(`heel width: ${widthMm} mm is not a width, give a positive number of mm`)
@@ -9,12 +15,18 @@ export function postHeightMm(widthMm: number, angleDeg: number): number {
 		throw new RangeError(`post angle: ${angleDeg} degrees, give 0 up to 45`)
 	return widthMm * Math.tan((angleDeg * Math.PI) / 180)
 }
-/** Expected change of peak rearfoot eversion for a medial post: negative is less eversion. Small, and comfort is the aim. */
+/**
+ * Expected change of peak rearfoot eversion for a medial post: negative is less eversion. Small,
+ * and comfort is the aim.
+ */
 export const eversionChangeDeg = (postDeg: number, protocol: Protocol): number =>
 	-postDeg * protocol.value('insert.eversionPerPostDeg')
 
 export type Shell = { key: ThresholdKey; mm: number } | { undefinedBecause: string }
-/** Polypropylene thickness by foot posture index and body mass. The source leaves FPI 0, and FPI below 0 at exactly the limit mass, undefined: then nothing is given. */
+/**
+ * Polypropylene thickness by foot posture index and body mass. The source leaves FPI 0, and FPI
+ * below 0 at exactly the limit mass, undefined: then nothing is given.
+ */
 export function shellThickness(
 	fpi: number | undefined,
 	massKg: number | undefined,
@@ -47,7 +59,10 @@ export function shellThickness(
 /** Raise under the shorter side for a leg-length difference. */
 export const legLengthRaiseMm = (differenceMm: number, percent: number): number =>
 	(differenceMm * percent) / 100
-/** Heilig's upper limit for a first lift: L < SBU / (D + C). @throws RangeError where D + C is not positive */
+/**
+ * Heilig's upper limit for a first lift: L < SBU / (D + C). @throws RangeError where D + C is not
+ * positive
+ */
 export function heiligLimitMm(
 	unlevelMm: number,
 	durationScore: number,

@@ -1,4 +1,7 @@
-/** Finding to element, one row each: amount, range, where it may go, and what speaks against it. Never for shape alone: a symptom or a measured limit is asked for. */
+/**
+ * Finding to element, one row each: amount, range, where it may go, and what speaks against it.
+ * Never for shape alone: a symptom or a measured limit is asked for.
+ */
 import type { InsertElement } from '../assessment.ts'
 import type { Because, Strength } from '../finding.ts'
 import type { ThresholdKey } from '../protocol/protocol.ts'
@@ -87,7 +90,9 @@ export const elementRows: readonly ElementRow[] = [
 		range: ['insert.rearfootMedialMinDeg', 'insert.rearfootMedialMaxDeg'],
 		where: 'both',
 		device: true,
-		says: 'Medial rearfoot post for a painful pronated foot. The effect on movement is small: aim at comfort.',
+		says:
+			'Medial rearfoot post for a painful pronated foot. The effect on movement is small: ' +
+			'aim at comfort.',
 		against: [
 			{
 				conditions: ['lateral-ankle-instability'],
@@ -114,7 +119,9 @@ export const elementRows: readonly ElementRow[] = [
 		range: ['insert.medialSkiveMinMm', 'insert.medialSkiveMaxMm'],
 		where: 'trainer',
 		device: true,
-		says: 'Medial heel skive for a painful pronated foot that resists supination; 2 mm has shown no effect.',
+		says:
+			'Medial heel skive for a painful pronated foot that resists supination; 2 mm has ' +
+			'shown no effect.',
 		against: [
 			{
 				conditions: ['heel-fat-pad-pain', 'plantar-heel-pain'],
@@ -141,7 +148,9 @@ export const elementRows: readonly ElementRow[] = [
 			},
 			{
 				conditions: ['fifth-metatarsal-stress-fracture'],
-				says: 'fifth metatarsal stress fracture, now or before: sources disagree on lateral posting; nothing hard under the fifth metatarsal',
+				says:
+					'fifth metatarsal stress fracture, now or before: sources disagree on lateral ' +
+					'posting; nothing hard under the fifth metatarsal',
 			},
 		],
 		cautions: [
@@ -186,7 +195,9 @@ export const elementRows: readonly ElementRow[] = [
 		range: ['insert.forefootLateralMinDeg', 'insert.forefootLateralMaxDeg'],
 		where: 'both',
 		device: true,
-		says: 'Lateral forefoot post under heads 2 to 5 for a forefoot valgus or a plantarflexed first ray with pain.',
+		says:
+			'Lateral forefoot post under heads 2 to 5 for a forefoot valgus or a plantarflexed ' +
+			'first ray with pain.',
 		against: [
 			{
 				conditions: ['fifth-metatarsal-stress-fracture'],
@@ -239,7 +250,9 @@ export const elementRows: readonly ElementRow[] = [
 		range: ['insert.firstRayCutoutMinMm', 'insert.firstRayCutoutMaxMm'],
 		where: 'both',
 		device: true,
-		says: 'First-ray cut-out in the front edge of the shell, so that the first ray can come down. Not the first thing to try: it narrows and unsteadies the front edge.',
+		says:
+			'First-ray cut-out in the front edge of the shell, so that the first ray can come ' +
+			'down. Not the first thing to try: it narrows and unsteadies the front edge.',
 		against: [
 			{
 				conditions: ['first-mtp-osteoarthritis', 'turf-toe'],
@@ -320,7 +333,9 @@ export const elementRows: readonly ElementRow[] = [
 		range: ['insert.firstHeadApertureMinMm', 'insert.firstHeadApertureMaxMm'],
 		where: 'both',
 		device: false,
-		says: 'Aperture under the first head, with the padding around it, to take load off the sesamoids.',
+		says:
+			'Aperture under the first head, with the padding around it, to take load off the ' +
+			'sesamoids.',
 		against: [],
 		cautions: ['No soft plug in the hole. If focal bone pain stays after two weeks, image it.'],
 	},
@@ -380,7 +395,8 @@ export const elementRows: readonly ElementRow[] = [
 			},
 		],
 		cautions: [
-			'Same raise in boots and trainers, or taper on purpose. In boots 10 mm had no effect in a group of nine. Check heel slip.',
+			'Same raise in boots and trainers, or taper on purpose. In boots 10 mm had no effect in a ' +
+				'group of nine. Check heel slip.',
 		],
 	},
 	{

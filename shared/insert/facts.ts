@@ -46,7 +46,10 @@ export interface InsertFacts {
 	/** Past ones too, this side. */
 	ever(...conditions: Condition[]): Because[]
 }
-/** The part of the ankle room's raise that is for both shoes; what one side has above it corrects the leg length and is an element of its own. */
+/**
+ * The part of the ankle room's raise that is for both shoes; what one side has above it corrects
+ * the leg length and is an element of its own.
+ */
 function symmetricalRaise({ heelRaiseMm }: AnkleResult): number | undefined {
 	const both = heelRaiseMm && Math.min(heelRaiseMm.left, heelRaiseMm.right)
 	return both ? both : undefined

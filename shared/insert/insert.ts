@@ -1,4 +1,7 @@
-/** The insert room: from findings to elements, each foot on its own; conflicts enforced, contraindications stop. */
+/**
+ * The insert room: from findings to elements, each foot on its own; conflicts enforced,
+ * contraindications stop.
+ */
 import type { InsertConflict, InsertElement, InsertResult, InsertSide } from '../assessment.ts'
 import type { Because, Finding } from '../finding.ts'
 import type { Protocol } from '../protocol/protocol.ts'
@@ -79,7 +82,9 @@ export function insert(
 				topic: 'insert',
 				side,
 				level: 'stop',
-				says: `No insert for the ${side} foot until what was done about the warning signs is recorded.`,
+				says:
+					`No insert for the ${side} foot until what was done about the warning signs is ` +
+					'recorded.',
 				because: one.stoppedBy.map(({ id, says }) => ({ measure: id, value: says })),
 				basis: {
 					rule: 'contraindications of an insert',
@@ -93,7 +98,9 @@ export function insert(
 				topic: 'insert',
 				side,
 				level: 'advise',
-				says: `Insert, ${side}: ${one.elements.map(elementText).join('; ')}. A starting point for the clinician to change.`,
+				says:
+					`Insert, ${side}: ${one.elements.map(elementText).join('; ')}. A starting point ` +
+					'for the clinician to change.',
 				because: wishes[side].because,
 				basis: practiceBasis('from finding to element: each element has its own basis'),
 			})
@@ -130,7 +137,10 @@ export function elementText(one: InsertElement): string {
 	].join(' ')
 }
 
-/** The raise for both shoes is equal on both sides, so that a leg-length raise is not undone: the lower one stands. */
+/**
+ * The raise for both shoes is equal on both sides, so that a leg-length raise is not undone: the
+ * lower one stands.
+ */
 function sameRaise(left: InsertElement[], right: InsertElement[]): void {
 	const raises = [left, right].map((elements) =>
 		elements.find((one) => one.element === 'heel-raise'),
@@ -163,7 +173,9 @@ function holdBack(one: InsertSide, side: Side, conflicts: InsertConflict[]): voi
 		id: `insert.raise-waits.${side}`,
 		side,
 		elements: ['heel-raise'],
-		says: `The heel raise is for both shoes: it waits until what was done about the ${otherSide(side)} side is recorded.`,
+		says:
+			'The heel raise is for both shoes: it waits until what was done about the ' +
+			`${otherSide(side)} side is recorded.`,
 		basis: practiceBasis('heel raise to both shoes'),
 	})
 }
@@ -195,7 +207,8 @@ function wishesOf(
 			clash(
 				`withheld-${row.element}`,
 				[row.element],
-				`${upper(elementWords[row.element])} is left out on the ${side}: ${hard.map((one) => one.says).join('; ')}.`,
+				`${upper(elementWords[row.element])} is left out on the ${side}: ` +
+					`${hard.map((one) => one.says).join('; ')}.`,
 				basis,
 			)
 			continue
@@ -224,7 +237,8 @@ function wishesOf(
 			clash(
 				`choose-${a}`,
 				[a, b],
-				`${upper(elementWords[a])} and ${elementWords[b]} on the ${side} work against each other or do the same: choose one.`,
+				`${upper(elementWords[a])} and ${elementWords[b]} on the ${side} work against each ` +
+					'other or do the same: choose one.',
 				practiceBasis('elements that exclude each other'),
 			)
 	const because = elements
@@ -272,13 +286,15 @@ function elementOf(
 	)
 		made.cautions = [
 			...cautions,
-			`Growing heel: look again at ${protocol.value('insert.growingHeelReviewWeeks')} weeks, and take the raise out when the heel is free of pain.`,
+			`Growing heel: look again at ${protocol.value('insert.growingHeelReviewWeeks')} weeks, ` +
+				'and take the raise out when the heel is free of pain.',
 		]
 	if (row.element.startsWith('rearfoot-post')) {
 		made.says =
 			facts.heelWidthMm === undefined
 				? `${row.says} Measure the ${side} heel width for its height.`
-				: `${row.says} On a heel ${rounded(facts.heelWidthMm, 1)} mm wide that is ${rounded(postHeightMm(facts.heelWidthMm, value), 1)} mm high.`
+				: `${row.says} On a heel ${rounded(facts.heelWidthMm, 1)} mm wide that is ` +
+					`${rounded(postHeightMm(facts.heelWidthMm, value), 1)} mm high.`
 		if (facts.heelWidthMm !== undefined)
 			made.because = [
 				...because,
@@ -287,15 +303,19 @@ function elementOf(
 		if (row.element === 'rearfoot-post-medial')
 			made.cautions = [
 				...cautions,
-				`Expected change of eversion about ${rounded(eversionChangeDeg(value, protocol), 1)} degrees.`,
+				`Expected change of eversion about ${rounded(eversionChangeDeg(value, protocol), 1)} ` +
+					'degrees.',
 			]
 	}
 	if (row.element === 'metatarsal-dome') {
 		const behind = protocol.value('insert.domeBehindHeadsMm')
 		made.says =
 			facts.ballLengthMm === undefined
-				? `${row.says} Its distal edge lies ${behind} mm behind the heads: measure the ${side} heel-to-ball length for its place.`
-				: `${row.says} Its distal edge lies ${rounded(domeEdgeMm(facts.ballLengthMm, behind), 1)} mm from the heel, ${behind} mm behind the heads; confirm with the finger.`
+				? `${row.says} Its distal edge lies ${behind} mm behind the heads: measure the ${side} ` +
+					'heel-to-ball length for its place.'
+				: `${row.says} Its distal edge lies ` +
+					`${rounded(domeEdgeMm(facts.ballLengthMm, behind), 1)} mm from the heel, ${behind} mm ` +
+					'behind the heads; confirm with the finger.'
 		if (facts.ballLengthMm !== undefined)
 			made.because = [
 				...because,
@@ -355,13 +375,15 @@ function legLengthElement(
 			rounded(difference * protocol.value('posture.legLengthShareMin'), 1),
 			rounded(difference * protocol.value('posture.legLengthShareMax'), 1),
 		]
-	// Where the ankle room already proposes unequal raises, the difference between them is this correction: one figure on every page.
+	// Where the ankle room already proposes unequal raises, the difference between them is this
+	// correction: one figure on every page.
 	const raises = context.ankle.heelRaiseMm,
 		ankleShare = raises ? rounded(raises[facts.side] - raises[otherSide(facts.side)], 1) : 0
 	const value = ankleShare > 0 ? ankleShare : legLengthRaiseMm(difference, percent)
 	const words =
 		ankleShare > 0
-			? `${rounded(value, 1)} mm of the ${difference} mm difference, as proposed with the heel raise`
+			? `${rounded(value, 1)} mm of the ${difference} mm difference, as proposed with the heel ` +
+				'raise'
 			: `${percent} % of the ${difference} mm difference to start with`
 	return {
 		element: 'leg-length-raise',
@@ -373,12 +395,16 @@ function legLengthElement(
 		because: [{ measure: 'Shorter leg', value: difference, unit: 'mm' }, ...symptom],
 		basis: protocol.basis('leg-length difference', 'insert.legLengthPercent'),
 		cautions: [
-			'Measure again with blocks before it is made; a clinical reading can be wrong by more than 5 mm.',
+			'Measure again with blocks before it is made; a clinical reading can be wrong by more ' +
+				'than 5 mm.',
 			...(facts.adult ? [] : ['Growing player: measure again each season.']),
 		],
 	}
 }
-/** All raises of a foot together stay within the boot's limit; the symmetrical raise gives way first. */
+/**
+ * All raises of a foot together stay within the boot's limit; the symmetrical raise gives way
+ * first.
+ */
 function limitRaises(
 	elements: InsertElement[],
 	protocol: Protocol,
@@ -396,7 +422,8 @@ function limitRaises(
 	}
 	for (const one of raises) if (one.value === 0) elements.splice(elements.indexOf(one), 1)
 	say(
-		`Raises of ${rounded(total, 1)} mm together are more than the ${limit} mm a boot holds: cut to ${limit} mm inside; the rest belongs on the outside of the sole or in another shoe.`,
+		`Raises of ${rounded(total, 1)} mm together are more than the ${limit} mm a boot holds: cut ` +
+			`to ${limit} mm inside; the rest belongs on the outside of the sole or in another shoe.`,
 	)
 }
 
@@ -432,7 +459,8 @@ function baseOf(
 	const young = facts.adult
 		? []
 		: [
-				'Under 18: record the consenting adult; measure again each season, the size can change in months.',
+				'Under 18: record the consenting adult; measure again each season, the size can change ' +
+					'in months.',
 			]
 	if (!shell)
 		add(
@@ -446,7 +474,8 @@ function baseOf(
 	else
 		add(
 			'device',
-			'Prefabricated first, with the additions below; a custom device only where it does not fit or does not help.',
+			'Prefabricated first, with the additions below; a custom device only where it does not ' +
+				'fit or does not help.',
 			trial,
 			{ choice: 'prefabricated, modified', cautions: young },
 		)
@@ -482,7 +511,9 @@ function baseOf(
 				clash(
 					'shell-boot',
 					['shell'],
-					`The ${side} shell of ${found.mm} mm is thicker than the ${most} mm that boots usually take: a stiffer, thinner material in the boot, or a device for trainers only.`,
+					`The ${side} shell of ${found.mm} mm is thicker than the ${most} mm that boots ` +
+						'usually take: a stiffer, thinner material in the boot, or a device for trainers ' +
+						'only.',
 					protocol.basis('shell in a boot', 'insert.bootShellMaxMm'),
 				)
 		} else
@@ -527,7 +558,9 @@ function baseOf(
 			clash(
 				'skive-cup',
 				[skive.element as ElementId, 'heel-cup'],
-				`The skive on the ${side} needs a heel cup of ${protocol.value('insert.skiveCupMm')} mm and a boot holds about ${boot} mm: leave it out in boots and use a post or a forefoot wedge there.`,
+				`The skive on the ${side} needs a heel cup of ${protocol.value('insert.skiveCupMm')} mm ` +
+					`and a boot holds about ${boot} mm: leave it out in boots and use a post or a forefoot ` +
+					'wedge there.',
 				protocol.basis('skive against cup depth', 'insert.skiveCupMm'),
 			)
 	}
@@ -558,7 +591,10 @@ function baseOf(
 	volume([...base, ...called], context, side, protocol, clash)
 	return base
 }
-/** Height added at the heel in the boot: shell, cover, cushion and raises, less the liner that comes out. */
+/**
+ * Height added at the heel in the boot: shell, cover, cushion and raises, less the liner that comes
+ * out.
+ */
 function volume(
 	elements: readonly InsertElement[],
 	context: InsertContext,
@@ -583,7 +619,11 @@ function volume(
 		clash(
 			'volume',
 			parts.map((one) => one.element as ElementId),
-			`The ${side} heel would stand ${rounded(added, 1)} mm higher in the boot (${parts.map((one) => `${elementWords[one.element as ElementId]} ${rounded(one.value!, 1)}`).join(', ')}, cover ${cover}${liner > 0 ? `, liner out ${liner}` : ', liner not counted'}), more than the ${limit} mm in use: thin the shell, take the liner out, or check heel hold and depth in the boot.`,
+			`The ${side} heel would stand ${rounded(added, 1)} mm higher in the boot ` +
+				`(${parts.map((one) => `${elementWords[one.element as ElementId]} ${rounded(one.value!, 1)}`).join(', ')}, ` +
+				`cover ${cover}${liner > 0 ? `, liner out ${liner}` : ', liner not counted'}), more than ` +
+				`the ${limit} mm in use: thin the shell, take the liner out, or check heel hold and depth ` +
+				'in the boot.',
 			protocol.basis('height added at the heel', 'insert.raiseMaxMm'),
 		)
 	const depth = context.room?.depthOverToesMm,
@@ -601,7 +641,9 @@ function volume(
 			elements
 				.filter((one) => forefootElements.includes(one.element))
 				.map((one) => one.element as ElementId),
-			`The ${side} forefoot additions of ${rounded(forefoot, 1)} mm are more than the ${rounded(depth, 1)} mm free over the toes in this boot: thinner additions or a deeper boot.`,
+			`The ${side} forefoot additions of ${rounded(forefoot, 1)} mm are more than the ` +
+				`${rounded(depth, 1)} mm free over the toes in this boot: thinner additions or a deeper ` +
+				'boot.',
 			practiceBasis('room over the toes'),
 		)
 }

@@ -1,6 +1,8 @@
 /**
- * The insert at true size, seen from above: outline, cut-out, dome, posts, apertures and raise on a page printed at 1:1, with a 100 mm bar.
- * Pure: one millimetre of the drawing is one unit of the SVG, and the right foot is the mirror of the left.
+ * The insert at true size, seen from above: outline, cut-out, dome, posts, apertures and raise on a
+ * page printed at 1:1, with a 100 mm bar.
+ * Pure: one millimetre of the drawing is one unit of the SVG, and the right foot is the mirror of
+ * the left.
  */
 import type { InsertElement } from '../assessment.ts'
 import type { Protocol } from '../protocol/protocol.ts'
@@ -67,7 +69,10 @@ function measured(measures: InsertMeasures): Measured | string[] {
 				heel: measures.heelWidthMm!,
 			}
 }
-/** Places a point: across is mm towards the big toe from the middle line, along is mm from the back of the heel. */
+/**
+ * Places a point: across is mm towards the big toe from the middle line, along is mm from the back
+ * of the heel.
+ */
 type Place = (across: number, along: number) => { x: number; y: number }
 const placer =
 	(side: Side, centreX: number, heelY: number): Place =>
@@ -75,7 +80,10 @@ const placer =
 const path = (points: readonly (string | { x: number; y: number })[]) =>
 	points.map((one) => (typeof one === 'string' ? one : `${n(one.x)} ${n(one.y)}`)).join(' ')
 
-/** The outline from heel to the front edge, closed. Full length follows the foot; three-quarter ends behind the heads. */
+/**
+ * The outline from heel to the front edge, closed. Full length follows the foot; three-quarter ends
+ * behind the heads.
+ */
 export function outlinePath(
 	at: Place,
 	m: Measured,
@@ -149,7 +157,8 @@ const ellipse = (
 	return `<ellipse cx="${n(c.x)}" cy="${n(c.y)}" rx="${n(rx)}" ry="${n(ry)}" ${style}/>`
 }
 const area = (points: { x: number; y: number }[], style: string) =>
-	`<path d="${path(['M', points[0]!, ...points.slice(1).flatMap((one) => ['L', one]), 'Z'])}" ${style}/>`
+	`<path d="${path(['M', points[0]!, ...points.slice(1).flatMap((one) => ['L', one]), 'Z'])}" ` +
+	`${style}/>`
 const wedge = 'fill="#b9c6c4" fill-opacity="0.6" stroke="#1d2726" stroke-width="0.25"',
 	cut = 'fill="#ffffff" stroke="#1d2726" stroke-width="0.4" stroke-dasharray="1.6 1"',
 	pad = 'fill="#8aa6a1" fill-opacity="0.6" stroke="#1d2726" stroke-width="0.25"',
@@ -376,7 +385,10 @@ function drawFoot(
 		full = length !== 'three-quarter'
 	const text = (across: number, along: number, words: string, size = 3) => {
 		const p = at(across, along)
-		return `<text x="${n(p.x)}" y="${n(p.y)}" font-family="Noto" font-size="${size}" text-anchor="middle" fill="#1d2726">${words}</text>`
+		return (
+			`<text x="${n(p.x)}" y="${n(p.y)}" font-family="Noto" font-size="${size}" ` +
+			`text-anchor="middle" fill="#1d2726">${words}</text>`
+		)
 	}
 	const drawn = [...foot.elements]
 		.filter((one) => order(one.element) >= 0)
@@ -394,14 +406,25 @@ function drawFoot(
 	const heads = [at(m.width * 0.5, m.ball), at(-m.width * 0.5, fifth)],
 		centre = [at(0, 0), at(0, full ? m.length : m.ball)]
 	const line = ([a, b]: { x: number; y: number }[]) =>
-		`<line x1="${n(a!.x)}" y1="${n(a!.y)}" x2="${n(b!.x)}" y2="${n(b!.y)}" stroke="#6b7a78" stroke-width="0.2" stroke-dasharray="2 1.5"/>`
-	return `<path d="${outlinePath(at, m, full, fifth, protocol.value('insert.domeBehindHeadsMm'))}" fill="#f4f7f6" stroke="#1d2726" stroke-width="0.5"/>${line(heads)}${line(centre)}${drawn.join('')}${text(0, -7, `${side === 'left' ? 'Left' : 'Right'} insert, from above`, 3.6)}`
+		`<line x1="${n(a!.x)}" y1="${n(a!.y)}" x2="${n(b!.x)}" y2="${n(b!.y)}" stroke="#6b7a78" ` +
+		'stroke-width="0.2" stroke-dasharray="2 1.5"/>'
+	return (
+		'<path ' +
+		`d="${outlinePath(at, m, full, fifth, protocol.value('insert.domeBehindHeadsMm'))}" ` +
+		'fill="#f4f7f6" stroke="#1d2726" ' +
+		`stroke-width="0.5"/>${line(heads)}${line(centre)}${drawn.join('')}${text(0, -7, `${side === 'left' ? 'Left' : 'Right'} insert, from above`, 3.6)}`
+	)
 }
 const bar = (y: number) =>
-	`<path d="M ${margin} ${n(y - 2)} V ${n(y + 2)} M ${margin} ${n(y)} H ${margin + controlBarMm} M ${margin + controlBarMm} ${n(y - 2)} V ${n(y + 2)}" fill="none" stroke="#1d2726" stroke-width="0.4"/><text x="${margin}" y="${n(y + 6)}" font-family="Noto" font-size="3" fill="#1d2726">This bar must measure ${controlBarMm} mm. If not, print again at 100 % (no fitting to the page).</text>`
+	`<path d="M ${margin} ${n(y - 2)} V ${n(y + 2)} M ${margin} ${n(y)} H ` +
+	`${margin + controlBarMm} M ${margin + controlBarMm} ${n(y - 2)} V ${n(y + 2)}" fill="none" ` +
+	`stroke="#1d2726" stroke-width="0.4"/><text x="${margin}" y="${n(y + 6)}" font-family="Noto" ` +
+	`font-size="3" fill="#1d2726">This bar must measure ${controlBarMm} mm. If not, print again ` +
+	'at 100 % (no fitting to the page).</text>'
 
 /**
- * The sheets: both feet on one where they fit the page, else one each. A foot without elements is not drawn; one without its measures is named in `missing`.
+ * The sheets: both feet on one where they fit the page, else one each. A foot without elements is
+ * not drawn; one without its measures is named in `missing`.
  * Right is the mirror image of left for equal measures.
  */
 export function insertSheets(
@@ -442,7 +465,10 @@ export function insertSheets(
 			left += wide + gap
 			return svg
 		})
-		const svg = `<svg xmlns="http://www.w3.org/2000/svg" width="${n(widthMm)}mm" height="${n(heightMm)}mm" viewBox="0 0 ${n(widthMm)} ${n(heightMm)}">${drawn.join('')}${bar(heelY + captionRoom + 2)}</svg>`
+		const svg =
+			`<svg xmlns="http://www.w3.org/2000/svg" width="${n(widthMm)}mm" ` +
+			`height="${n(heightMm)}mm" viewBox="0 0 ${n(widthMm)} ` +
+			`${n(heightMm)}">${drawn.join('')}${bar(heelY + captionRoom + 2)}</svg>`
 		return {
 			sides: group.map((one) => one.side),
 			svg,
@@ -450,11 +476,16 @@ export function insertSheets(
 			heightMm,
 			widthPt: widthMm * ptPerMm,
 			heightPt: heightMm * ptPerMm,
-			alternative: `True-size insert outline, ${group.map(({ side, m }) => `${side} ${n(m.length)} mm long, ${n(m.width)} mm wide at the ball and ${n(m.heel)} mm at the heel`).join('; ')}, with a ${controlBarMm} mm control bar.`,
+			alternative:
+				'True-size insert outline, ' +
+				`${group.map(({ side, m }) => `${side} ${n(m.length)} mm long, ${n(m.width)} mm wide at the ball and ${n(m.heel)} mm at the heel`).join('; ')}, ` +
+				`with a ${controlBarMm} mm control bar.`,
 		}
 	})
 	return { sheets, missing }
 }
-/** True where a sheet is larger than a page holds: it must be printed on larger paper, never shrunk. */
+/**
+ * True where a sheet is larger than a page holds: it must be printed on larger paper, never shrunk.
+ */
 export const tooLarge = (figure: InsertFigure): boolean =>
 	figure.widthMm > sheet.widthMm || figure.heightMm > sheet.heightMm

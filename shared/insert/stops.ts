@@ -1,4 +1,7 @@
-/** What stops an insert on a limb: any of these recorded, and nothing is proposed until what was done about it is recorded. */
+/**
+ * What stops an insert on a limb: any of these recorded, and nothing is proposed until what was
+ * done about it is recorded.
+ */
 import type { ScreeningResult } from '../assessment.ts'
 import type { Side, Visit } from '../visit/visit.ts'
 
@@ -124,7 +127,10 @@ export const stopRows: readonly StopRow[] = [
 			),
 	},
 ]
-/** Everything that stops this limb, screening first; `released` holds the ids about which the clinician has recorded what was done. */
+/**
+ * Everything that stops this limb, screening first; `released` holds the ids about which the
+ * clinician has recorded what was done.
+ */
 export function stopsOf(
 	visit: Visit,
 	screening: ScreeningResult,

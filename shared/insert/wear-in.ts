@@ -16,7 +16,10 @@ export function wearInPlan(gentle: boolean, protocol: Protocol): WearInStep[] {
 		{ when: 'Day 1', says: `Everyday shoes, ${wearInHours(1, protocol)} hours.` },
 		{
 			when: `Day 2 to day ${days}`,
-			says: `${protocol.value('insert.wearRiseHours')} hour more each day: ${wearInHours(days, protocol)} hours on day ${days}.${gentle ? ' Very mobile joints: stay two days on each step.' : ''}`,
+			says:
+				`${protocol.value('insert.wearRiseHours')} hour more each day: ` +
+				`${wearInHours(days, protocol)} hours on day ` +
+				`${days}.${gentle ? ' Very mobile joints: stay two days on each step.' : ''}`,
 		},
 		{
 			when: 'Then',

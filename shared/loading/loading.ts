@@ -1,4 +1,7 @@
-/** The loading room: weekly hours of young players, and the order of size of the forces in a sidestep. */
+/**
+ * The loading room: weekly hours of young players, and the order of size of the forces in a
+ * sidestep.
+ */
 import type { LoadingResult } from '../assessment.ts'
 import type { Because, Basis, Finding, Level } from '../finding.ts'
 import type { Protocol } from '../protocol/protocol.ts'
@@ -19,7 +22,10 @@ const finding = (
 	basis: Basis,
 ): Finding => ({ id, topic: 'loading', side: 'none', level, says, because, basis })
 
-/** Youth load rules (associations, not forecasts) and peak sidestep force in newtons where mass is known. */
+/**
+ * Youth load rules (associations, not forecasts) and peak sidestep force in newtons where mass is
+ * known.
+ */
 export function loading(visit: Visit, protocol: Protocol): LoadingResult {
 	const findings: Finding[] = []
 	const { organisedHoursPerWeek: organised, freePlayHoursPerWeek: free } = visit.play ?? {}
@@ -34,7 +40,8 @@ export function loading(visit: Visit, protocol: Protocol): LoadingResult {
 				finding(
 					'loading.hours-over-age',
 					'caution',
-					`${organised} hours of organised sport a week is more than the age in years (${age}). This has been associated with more serious overuse injuries.`,
+					`${organised} hours of organised sport a week is more than the age in years (${age}). ` +
+						'This has been associated with more serious overuse injuries.',
 					[hours, { measure: 'Age', value: age, unit: 'years' }],
 					protocol.basis('weekly hours by age', 'loading.hoursOverAge'),
 				),
@@ -45,7 +52,9 @@ export function loading(visit: Visit, protocol: Protocol): LoadingResult {
 				finding(
 					'loading.hours-high',
 					'caution',
-					`${total} hours of sport a week in all${free === undefined ? ' (free play not recorded)' : ''} is above ${protocol.value('loading.hoursMax')}, which has been associated with more injuries.`,
+					`${total} hours of sport a week in ` +
+						`all${free === undefined ? ' (free play not recorded)' : ''} is above ` +
+						`${protocol.value('loading.hoursMax')}, which has been associated with more injuries.`,
 					[
 						hours,
 						...(free === undefined ? [] : [{ measure: 'Free play', value: free, unit: 'h/week' }]),
@@ -59,7 +68,9 @@ export function loading(visit: Visit, protocol: Protocol): LoadingResult {
 				finding(
 					'loading.organised-to-free',
 					'caution',
-					`Organised sport is more than ${protocol.value('loading.organisedToFreeMax')} times free play${unfree ? ' (no free play at all)' : ''}. This has been associated with more overuse injuries.`,
+					`Organised sport is more than ${protocol.value('loading.organisedToFreeMax')} times ` +
+						`free play${unfree ? ' (no free play at all)' : ''}. This has been associated with ` +
+						'more overuse injuries.',
 					[hours, { measure: 'Free play', value: free ?? 0, unit: 'h/week' }],
 					protocol.basis('organised sport to free play', 'loading.organisedToFreeMax'),
 				),
@@ -72,7 +83,9 @@ export function loading(visit: Visit, protocol: Protocol): LoadingResult {
 				finding(
 					'loading.one-sport',
 					'caution',
-					`${months} months a year in one sport is more than ${protocol.value('loading.monthsInOneSport')}. Playing one sport most of the year has been associated with more injuries.`,
+					`${months} months a year in one sport is more than ` +
+						`${protocol.value('loading.monthsInOneSport')}. Playing one sport most of the year ` +
+						'has been associated with more injuries.',
 					[{ measure: 'Months a year in one sport', value: months }],
 					protocol.basis('months in one sport', 'loading.monthsInOneSport'),
 				),
@@ -111,17 +124,20 @@ export function loading(visit: Visit, protocol: Protocol): LoadingResult {
 		const change =
 			latest.changePercent === undefined
 				? ''
-				: ` That is ${rounded(Math.abs(latest.changePercent), 0)} % ${latest.changePercent < 0 ? 'less' : 'more'} than the week before.`
+				: ` That is ${rounded(Math.abs(latest.changePercent), 0)} % ` +
+					`${latest.changePercent < 0 ? 'less' : 'more'} than the week before.`
 		const plan =
 			latest.changePercent !== undefined &&
 			latest.changePercent > protocol.value('loading.weeklyRisePercent')
-				? ` Planned rises are usually kept to ${protocol.value('loading.weeklyRisePercent')} % a week and at most ${protocol.value('loading.weeklyRiseCapPercent')} %.`
+				? ` Planned rises are usually kept to ${protocol.value('loading.weeklyRisePercent')} % ` +
+					`a week and at most ${protocol.value('loading.weeklyRiseCapPercent')} %.`
 				: ''
 		findings.push(
 			finding(
 				'loading.week',
 				'note',
-				`Week from ${latest.from}: session load ${latest.sum}.${change}${plan} The studies disagree on whether such changes go with injury, so no risk is shown.`,
+				`Week from ${latest.from}: session load ${latest.sum}.${change}${plan} The studies ` +
+					'disagree on whether such changes go with injury, so no risk is shown.',
 				because,
 				protocol.basis(
 					'session load by the week (Foster 2001); Impellizzeri 2020 against risk from load ratios',
@@ -139,7 +155,12 @@ export function loading(visit: Visit, protocol: Protocol): LoadingResult {
 			finding(
 				'loading.return-steps',
 				'advise',
-				`Coming back after a bone stress injury: start near ${protocol.value('loading.returnStartPercent')} % of the usual weekly load and add at most ${protocol.value('loading.weeklyRisePercent')} % a week, with an easier week every ${protocol.value('loading.easierWeekEvery')} weeks; about ${steps.length} weeks in all. Only once the treating doctor allows impact, free of bone pain; any focal bone pain: back one step and have it seen.`,
+				'Coming back after a bone stress injury: start near ' +
+					`${protocol.value('loading.returnStartPercent')} % of the usual weekly load and add at ` +
+					`most ${protocol.value('loading.weeklyRisePercent')} % a week, with an easier week ` +
+					`every ${protocol.value('loading.easierWeekEvery')} weeks; about ${steps.length} weeks ` +
+					'in all. Only once the treating doctor allows impact, free of bone pain; any focal bone ' +
+					'pain: back one step and have it seen.',
 				bones.map((one) => ({
 					measure: termWords(one.condition),
 					value: `${one.status}, ${one.side}`,
@@ -169,7 +190,8 @@ export function loading(visit: Visit, protocol: Protocol): LoadingResult {
 			finding(
 				'loading.force',
 				'note',
-				`A sidestep puts roughly ${rounded(force.lowN, 0)} to ${rounded(force.highN, 0)} newtons on one foot: an order of size, not a measurement.`,
+				`A sidestep puts roughly ${rounded(force.lowN, 0)} to ${rounded(force.highN, 0)} ` +
+					'newtons on one foot: an order of size, not a measurement.',
 				[{ measure: 'Body mass', value: mass!, unit: 'kg' }],
 				protocol.basis('force of a sidestep', 'loading.sidestepHighBw'),
 			),

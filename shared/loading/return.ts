@@ -1,8 +1,14 @@
-/** Weekly steps back to the usual load after a bone stress injury or a long lay-off: advice to talk through, not a release to play. */
+/**
+ * Weekly steps back to the usual load after a bone stress injury or a long lay-off: advice to talk
+ * through, not a release to play.
+ */
 import type { ReturnStep } from '../assessment.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 
-/** Percent of the usual weekly load, week by week: a start, steps of at most so many percent, an easier week at intervals, until usual. */
+/**
+ * Percent of the usual weekly load, week by week: a start, steps of at most so many percent, an
+ * easier week at intervals, until usual.
+ */
 export function returnSteps(protocol: Protocol): ReturnStep[] {
 	const start = protocol.value('loading.returnStartPercent'),
 		rise = 1 + protocol.value('loading.weeklyRisePercent') / 100

@@ -1,4 +1,7 @@
-/** Peak vertical force by task, in body weights; newtons are body mass times 9.81 times that. Low and high are the spread between studies or people. */
+/**
+ * Peak vertical force by task, in body weights; newtons are body mass times 9.81 times that. Low
+ * and high are the spread between studies or people.
+ */
 import type { ThresholdKey } from '../protocol/protocol.ts'
 
 export interface TaskRow {

@@ -1,4 +1,7 @@
-/** What may be wrong with an address: one letter off another one on record, or a domain that only looks like a known one. */
+/**
+ * What may be wrong with an address: one letter off another one on record, or a domain that only
+ * looks like a known one.
+ */
 export interface KnownAddress {
 	email: string /** whose it is, in words */
 	of: string
@@ -89,7 +92,8 @@ export function addressWarnings(typed: string, known: readonly KnownAddress[]): 
 						: undefined
 		if (why) {
 			warnings.push(
-				`The part after @, ${domain}, ${why} ${other}, which is on record (${one.of}). Have it spelled.`,
+				`The part after @, ${domain}, ${why} ${other}, which is on record (${one.of}). Have it ` +
+					'spelled.',
 			)
 			break
 		}

@@ -1,7 +1,13 @@
-/** Sent in error: the steps and the clocks (practice standard 1.6). What the law of the place asks is for the clinic to decide. */
+/**
+ * Sent in error: the steps and the clocks (practice standard 1.6). What the law of the place asks
+ * is for the clinic to decide.
+ */
 import { z } from 'zod'
 
-/** Both set by the clinic. 30 days to assess: Australia, read, practice standard 1.6 R[25]. 72 hours to the authority: GDPR Art 33, from memory. */
+/**
+ * Both set by the clinic. 30 days to assess: Australia, read, practice standard 1.6 R[25]. 72 hours
+ * to the authority: GDPR Art 33, from memory.
+ */
 export const breachClockSchema = z.strictObject({
 	assessWithinDays: z.int().min(1).max(90),
 	authorityWithinHours: z.int().min(1).max(720),
@@ -11,10 +17,12 @@ export const defaultBreachClock: BreachClock = { assessWithinDays: 30, authority
 
 export const breachSteps = {
 	contain:
-		'Contain: ask the recipient to delete it unread and to confirm that in writing. Withhold the password if it was not given yet.',
+		'Contain: ask the recipient to delete it unread and to confirm that in writing. Withhold ' +
+		'the password if it was not given yet.',
 	assess: 'Assess: what was disclosed, to whom, and whether serious harm is likely.',
 	'tell-people':
-		'Tell the player or guardian: who you are, what happened, what kind of information, what they should do.',
+		'Tell the player or guardian: who you are, what happened, what kind of information, what ' +
+		'they should do.',
 	'tell-authority':
 		'Tell the authority where the law of the place asks for it, or write down why it does not.',
 	prevent: 'Prevent: correct the address or the way of working that led to it.',
@@ -44,7 +52,10 @@ export interface Countdown {
 	authorityHoursLeft: number
 }
 const hourMs = 3_600_000
-/** Ends of the two clocks from the moment it was noticed; negative where they have passed. @param now ISO moment */
+/**
+ * Ends of the two clocks from the moment it was noticed; negative where they have passed. @param
+ * now ISO moment
+ */
 export function countdown(
 	{ noticedAt }: Pick<Breach, 'noticedAt'>,
 	{ assessWithinDays, authorityWithinHours }: BreachClock,

@@ -21,7 +21,10 @@ export const outboxViewSchema = outboxItemSchema.omit({ password: true, handing:
 	newerVersion: z.number().optional(),
 })
 export type OutboxView = z.infer<typeof outboxViewSchema>
-/** Something to know before anything of this player is sent: a court order, an address that must not be told (practice standard 1.4, common practice, no source). */
+/**
+ * Something to know before anything of this player is sent: a court order, an address that must not
+ * be told (practice standard 1.4, common practice, no source).
+ */
 export const sendingNoteSchema = z.strictObject({
 	noteId: z.string(),
 	playerId: z.string(),

@@ -1,4 +1,7 @@
-/** Reads a delivery report (RFC 3464): whole message or only its status part, as pasted. Unknown text is refused in words. */
+/**
+ * Reads a delivery report (RFC 3464): whole message or only its status part, as pasted. Unknown
+ * text is refused in words.
+ */
 export const dsnActions = ['failed', 'delayed', 'delivered', 'relayed', 'expanded'] as const
 export type DsnAction = (typeof dsnActions)[number]
 export interface DsnRecipient {
@@ -8,7 +11,10 @@ export interface DsnRecipient {
 	diagnostic?: string
 }
 export interface Dsn {
-	/** Original-Envelope-Id of the report: the one we gave with the message */ envelopeId?: string /** Message-ID of the message that is reported on */
+	/**
+	 * Message-ID of the message that is reported on
+	 */
+	/** Original-Envelope-Id of the report: the one we gave with the message */ envelopeId?: string
 	messageId?: string
 	recipients: DsnRecipient[]
 }
@@ -64,7 +70,8 @@ export function readDsn(text: string): DsnAnswer {
 		return {
 			ok: false,
 			message:
-				'This is not a delivery report: no Final-Recipient line was found. Paste the whole returned message, with its source ("view source" or "save as" in the mail program).',
+				'This is not a delivery report: no Final-Recipient line was found. Paste the whole ' +
+				'returned message, with its source ("view source" or "save as" in the mail program).',
 		}
 	const original = parts.find((one) =>
 		['message/rfc822', 'text/rfc822-headers', 'message/global', 'message/global-headers'].includes(
@@ -89,12 +96,16 @@ export function readDsn(text: string): DsnAnswer {
 		if (!dsnActions.includes(action as DsnAction))
 			return {
 				ok: false,
-				message: `Action of ${typed(final)}: given "${group.get('action') ?? 'nothing'}", allowed: ${dsnActions.join(', ')}. The report may be cut: paste all of it.`,
+				message:
+					`Action of ${typed(final)}: given "${group.get('action') ?? 'nothing'}", ` +
+					`allowed: ${dsnActions.join(', ')}. The report may be cut: paste all of it.`,
 			}
 		if (code === undefined)
 			return {
 				ok: false,
-				message: `Status of ${typed(final)}: given "${group.get('status') ?? 'nothing'}", allowed: three numbers such as 5.1.1. The report may be cut: paste all of it.`,
+				message:
+					`Status of ${typed(final)}: given "${group.get('status') ?? 'nothing'}", ` +
+					'allowed: three numbers such as 5.1.1. The report may be cut: paste all of it.',
 			}
 		const diagnostic = group.get('diagnostic-code')
 		recipients.push({
@@ -118,7 +129,10 @@ export function readDsn(text: string): DsnAnswer {
 		},
 	}
 }
-/** What a report means for a message: its new state and words. 5.x.x marks the address; 4.x.x is the way, not the address. */
+/**
+ * What a report means for a message: its new state and words. 5.x.x marks the address; 4.x.x is the
+ * way, not the address.
+ */
 export function meaningOf({ action, status, diagnostic }: DsnRecipient): {
 	state: 'sent' | 'delivered' | 'returned'
 	badAddress: boolean
@@ -129,7 +143,9 @@ export function meaningOf({ action, status, diagnostic }: DsnRecipient): {
 		return {
 			state: 'returned',
 			badAddress: status.startsWith('5'),
-			says: `Returned (${status}): ${status.startsWith('5') ? 'the address or the mailbox refused it. Check the address with the recipient.' : 'it could not be delivered in time. It may be sent again.'}${said}`,
+			says:
+				`Returned (${status}): ` +
+				`${status.startsWith('5') ? 'the address or the mailbox refused it. Check the address with the recipient.' : 'it could not be delivered in time. It may be sent again.'}${said}`,
 		}
 	if (action === 'delivered')
 		return {

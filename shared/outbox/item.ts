@@ -1,4 +1,7 @@
-/** One document on its way to one recipient: what is kept of it, its states, and the moves between them. */
+/**
+ * One document on its way to one recipient: what is kept of it, its states, and the moves between
+ * them.
+ */
 import { z } from 'zod'
 import type { KindName } from '../report/kinds.ts'
 
@@ -57,7 +60,10 @@ export const stateWords: Record<OutboxState, string> = {
 	returned: 'Returned',
 	closed: 'Closed',
 }
-/** Where each state may go. Nothing leaves 'closed' but a late return; nothing comes to 'sent' without having been ready. */
+/**
+ * Where each state may go. Nothing leaves 'closed' but a late return; nothing comes to 'sent'
+ * without having been ready.
+ */
 export const moves: Record<OutboxState, readonly OutboxState[]> = {
 	'to-check': ['ready', 'closed'],
 	ready: ['sent', 'uncertain', 'returned', 'to-check', 'closed'],

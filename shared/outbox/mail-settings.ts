@@ -1,4 +1,7 @@
-/** How mail leaves this PC. Encrypted connections are required unless the clinic writes otherwise in so many words. */
+/**
+ * How mail leaves this PC. Encrypted connections are required unless the clinic writes otherwise in
+ * so many words.
+ */
 import { z } from 'zod'
 import { breachClockSchema, defaultBreachClock } from './breach.ts'
 
@@ -12,7 +15,9 @@ const smtpBase = {
 		.max(253)
 		.regex(/^[A-Za-z0-9.:[\]-]+$/, 'a server name such as mail.example.org'),
 	port: z.int().min(1).max(65_535),
-	/** tls: from the first byte; starttls: refused where the server cannot; none: only with the words. */
+	/**
+	 * tls: from the first byte; starttls: refused where the server cannot; none: only with the words.
+	 */
 	security: z.enum(['tls', 'starttls', 'none']),
 	inSoManyWords: z.string().max(60).optional(),
 	user: z.string().trim().max(200).optional(),
@@ -41,7 +46,9 @@ export function smtpProblems({
 	if (security === 'none' && inSoManyWords !== plainWords)
 		problems.push({
 			path: 'smtp.inSoManyWords',
-			message: `not the words, given "${inSoManyWords ?? ''}", allowed: "${plainWords}", or a connection with TLS`,
+			message:
+				`not the words, given "${inSoManyWords ?? ''}", allowed: "${plainWords}", or a ` +
+				'connection with TLS',
 		})
 	if (user && !password)
 		problems.push({

@@ -1,4 +1,6 @@
-/** The words of a message: neutral, one recipient, nothing clinical (practice standard 3.7, 5.4). */
+/**
+ * The words of a message: neutral, one recipient, nothing clinical (practice standard 3.7, 5.4).
+ */
 import type { Clinic } from '../clinic.ts'
 
 /** Words that must never stand in a subject or a file name. */

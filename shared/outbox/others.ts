@@ -1,6 +1,12 @@
-/** Does a document speak of somebody else? Whole names of other people on record, looked for in its words. */
+/**
+ * Does a document speak of somebody else? Whole names of other people on record, looked for in its
+ * words.
+ */
 export interface Named {
-	/** given and family name, or the name as it was entered */ name: string /** who that is, in words */
+	/**
+	 * who that is, in words
+	 */
+	/** given and family name, or the name as it was entered */ name: string
 	as: string
 }
 
@@ -10,13 +16,18 @@ const wordsOf = (text: string): string[] =>
 		.replace(/\p{M}/gu, '')
 		.toLowerCase()
 		.match(/[\p{L}\p{N}]+/gu) ?? []
-/** A name of one word alone stands in too many sentences: it is not looked for. A choice of this program. */
+/**
+ * A name of one word alone stands in too many sentences: it is not looked for. A choice of this
+ * program.
+ */
 const leastWords = 2
 /**
- * People whose whole name stands in a text, in either order of given and family name, without regard to accents, capitals and punctuation.
+ * People whose whole name stands in a text, in either order of given and family name, without
+ * regard to accents, capitals and punctuation.
  * It does not find a person by one name alone, by a nickname or by a description.
  * @param texts what is read, one after another; a name does not run over from one to the next
- * @param own names that belong there: the player's, those on the player's record, the clinic's people
+ * @param own names that belong there: the player's, those on the player's record, the clinic's
+ * people
  */
 export function othersNamed(
 	texts: readonly string[],

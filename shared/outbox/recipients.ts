@@ -10,7 +10,10 @@ import {
 	roleWords,
 } from './item.ts'
 
-/** A coach is given the whitelisted letter only; a laboratory its order only (practice standard 1.5, 2.5, 2.6). */
+/**
+ * A coach is given the whitelisted letter only; a laboratory its order only (practice standard 1.5,
+ * 2.5, 2.6).
+ */
 export const kindsFor: Record<RecipientRole, readonly OutboxKind[]> = {
 	player: ['player', 'referral', 'coach'],
 	guardian: ['guardian', 'player', 'referral', 'coach'],
@@ -18,7 +21,10 @@ export const kindsFor: Record<RecipientRole, readonly OutboxKind[]> = {
 	coach: ['coach'],
 	laboratory: ['insert-order'],
 }
-/** The purpose of sharing with each role; none for the player's own record in the player's or guardian's hands. */
+/**
+ * The purpose of sharing with each role; none for the player's own record in the player's or
+ * guardian's hands.
+ */
 const sharing: Record<RecipientRole, Purpose | undefined> = {
 	player: undefined,
 	guardian: undefined,
@@ -38,7 +44,10 @@ export interface Delivery {
 	minor: boolean /** other roles on this player's record that use the same address */
 	sharedWith: readonly RecipientRole[]
 }
-/** Reports that speak of the whole visit: for a minor they go to a guardian's address only (practice standard 5.4). */
+/**
+ * Reports that speak of the whole visit: for a minor they go to a guardian's address only (practice
+ * standard 5.4).
+ */
 const wholeReports: readonly OutboxKind[] = ['player', 'guardian']
 /** Why a delivery is not allowed, whatever the consents say; undefined where it is. */
 export function blockFor({
@@ -50,15 +59,26 @@ export function blockFor({
 }: Delivery): string | undefined {
 	const { role, name, email } = recipient
 	if (!kindsFor[role].includes(kind))
-		return `${kindWords[kind]} is not for a ${roleWords[role]}. Given ${name}; allowed for them: ${kindsFor[role].map((one) => kindWords[one].toLowerCase()).join(', ')}.`
+		return (
+			`${kindWords[kind]} is not for a ${roleWords[role]}. Given ${name}; allowed for ` +
+			`them: ${kindsFor[role].map((one) => kindWords[one].toLowerCase()).join(', ')}.`
+		)
 	if (!isMail(channel)) return undefined
 	if (!email)
-		return `No e-mail address of ${name} is on record. Add it to the record, or choose print or hand over.`
+		return (
+			`No e-mail address of ${name} is on record. Add it to the record, or choose print or ` +
+			'hand over.'
+		)
 	if (!minor || !wholeReports.includes(kind)) return undefined
 	if (role !== 'guardian')
-		return `The player is a minor: this report goes by e-mail only to a guardian who consented. Given ${email} of ${name} (${roleWords[role]}). Choose the guardian, print, or hand over.`
+		return (
+			'The player is a minor: this report goes by e-mail only to a guardian who consented. ' +
+			`Given ${email} of ${name} (${roleWords[role]}). Choose the guardian, print, or hand ` +
+			'over.'
+		)
 	const wrong = sharedWith.find((one) => one !== 'guardian')
 	return wrong
-		? `The player is a minor, and ${email} stands on the record of a ${roleWords[wrong]} too. It is not a guardian's own address: ask for another one, print, or hand over.`
+		? `The player is a minor, and ${email} stands on the record of a ${roleWords[wrong]} too. ` +
+				`It is not a guardian's own address: ask for another one, print, or hand over.`
 		: undefined
 }

@@ -1,6 +1,9 @@
 /** When a message is tried again: doubling waits, an end after which it counts as returned. */
 
-/** Waits in ms. Network: common practice, no source. Refusals: RFC 5321 4.5.4.1, at least 30 minutes between tries, from memory. */
+/**
+ * Waits in ms. Network: common practice, no source. Refusals: RFC 5321 4.5.4.1, at least 30 minutes
+ * between tries, from memory.
+ */
 export const waits = {
 	network: { firstMs: 30_000, mostMs: 15 * 60_000 },
 	refusal: { firstMs: 30 * 60_000, mostMs: 4 * 3_600_000 },

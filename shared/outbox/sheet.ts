@@ -1,4 +1,7 @@
-/** The transmission sheet: a cover page and proof that names the document by number and digest only, with no clinical word (practice standard 5.4). */
+/**
+ * The transmission sheet: a cover page and proof that names the document by number and digest only,
+ * with no clinical word (practice standard 5.4).
+ */
 import type { Clinic } from '../clinic.ts'
 import { letterheadOf } from '../report/base.ts'
 import type { LwDocument } from '../report/document.ts'
@@ -104,13 +107,17 @@ export function transmissionSheet({ item, clinic, by, at, pages }: SheetInput): 
 				tone: 'small',
 				text:
 					item.protection === 'password'
-						? 'Of the stored document. The copy under a password has other bytes and the same pages.'
+						? 'Of the stored document. The copy under a password has other bytes and the same ' +
+							'pages.'
 						: 'The same sum over the file shows that it is the very document.',
 			},
 			{
 				kind: 'alert',
 				title: 'Not for you?',
-				text: `If these pages are not meant for you: please do not read on, tell ${clinic.name}${clinic.phone ? ` (${clinic.phone})` : ''} and give them back or destroy them.`,
+				text:
+					'If these pages are not meant for you: please do not read on, tell ' +
+					`${clinic.name}${clinic.phone ? ` (${clinic.phone})` : ''} and give them back or ` +
+					'destroy them.',
 			},
 			...(item.channel === 'hand-over'
 				? [

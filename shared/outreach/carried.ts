@@ -1,8 +1,14 @@
-/** What travels in a pack: records as they stand in the store, drafts, and the manifest that names it all. */
+/**
+ * What travels in a pack: records as they stand in the store, drafts, and the manifest that names
+ * it all.
+ */
 import { z } from 'zod'
 
 const id = z.string().min(1).max(80)
-/** A record on its way: who wrote it (`origin`), where it stands in the order (`tick`), and whom it is about. */
+/**
+ * A record on its way: who wrote it (`origin`), where it stands in the order (`tick`), and whom it
+ * is about.
+ */
 export const carriedSchema = z.strictObject({
 	id,
 	kind: z.string().max(40),

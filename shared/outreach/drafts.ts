@@ -1,11 +1,17 @@
-/** Two drafts of one visit, worked at in two places, joined field by field: what only one of them has or changed stands; what both changed otherwise is asked. */
+/**
+ * Two drafts of one visit, worked at in two places, joined field by field: what only one of them
+ * has or changed stands; what both changed otherwise is asked.
+ */
 import { canonicalJson } from '../canonical.ts'
 
 type Leaves = Map<string, unknown>
 const separator = '\u0000'
 const isGroup = (value: unknown): value is Record<string, unknown> =>
 	typeof value === 'object' && value !== null && !Array.isArray(value)
-/** Every value by its path; a list is one value, since its items have no name of their own, and so is a group without anything in it. */
+/**
+ * Every value by its path; a list is one value, since its items have no name of their own, and so
+ * is a group without anything in it.
+ */
 function leavesOf(value: unknown, path: readonly string[] = [], found: Leaves = new Map()): Leaves {
 	if (isGroup(value) && Object.keys(value).length > 0)
 		for (const [key, one] of Object.entries(value)) leavesOf(one, [...path, key], found)
@@ -51,7 +57,8 @@ export interface DraftJoin {
 }
 /**
  * @param base the content both began from; undefined where each was begun for itself
- * @param choose for a path that both changed: which one stands; without an answer it is a conflict and the first one's value is put
+ * @param choose for a path that both changed: which one stands; without an answer it is a conflict
+ * and the first one's value is put
  */
 export function joinDraftContents(
 	base: unknown,

@@ -1,4 +1,7 @@
-/** Where two places changed the same thing without knowing of each other: which versions stand at the end of their lines, and what is to be asked. */
+/**
+ * Where two places changed the same thing without knowing of each other: which versions stand at
+ * the end of their lines, and what is to be asked.
+ */
 import { canonicalJson as canonical } from '../canonical.ts'
 import { type Carried, inOrder } from './carried.ts'
 
@@ -51,7 +54,8 @@ export interface Joining {
 	heads: string[]
 }
 /**
- * Field by field: what only one place changed is taken; what two changed differently is asked, and until then the later in the common order is shown.
+ * Field by field: what only one place changed is taken; what two changed differently is asked, and
+ * until then the later in the common order is shown.
  * @param field picks the object whose fields count out of a record's value
  */
 export function joinFields(
@@ -85,14 +89,12 @@ export function joinFields(
 		if (distinct.size > 1)
 			questions.push({
 				field: key,
-				values: [...distinct.values()]
-					.sort(inOrder)
-					.map((head) => ({
-						record: head.id,
-						origin: head.origin,
-						at: head.at,
-						value: field(head.value)[key] ?? null,
-					})),
+				values: [...distinct.values()].sort(inOrder).map((head) => ({
+					record: head.id,
+					origin: head.origin,
+					at: head.at,
+					value: field(head.value)[key] ?? null,
+				})),
 			})
 	}
 	return { value, questions, heads: heads.map((head) => head.id) }
@@ -120,7 +122,10 @@ export interface ContestedConsent {
 const decisionOf = ({ value }: ConsentVersion): 'permit' | 'deny' | 'withdrawn' =>
 	value.withdrawn !== undefined ? 'withdrawn' : value.decision
 const strictness = { permit: 0, deny: 1, withdrawn: 2 } as const
-/** Consents to one purpose for one recipient that two places recorded apart and differently. The stricter stands until a person decides. */
+/**
+ * Consents to one purpose for one recipient that two places recorded apart and differently. The
+ * stricter stands until a person decides.
+ */
 export function contestedConsents(
 	versions: readonly ConsentVersion[],
 	joined: Joined = new Set(),

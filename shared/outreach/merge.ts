@@ -1,4 +1,7 @@
-/** Merging by union: nothing is overwritten, and the order of merging does not matter. Used by the host record by record, and whole by the tests. */
+/**
+ * Merging by union: nothing is overwritten, and the order of merging does not matter. Used by the
+ * host record by record, and whole by the tests.
+ */
 import { digestOf } from '../canonical.ts'
 import { type Carried, type CarriedDraft, type DraftBase, inOrder } from './carried.ts'
 import {
@@ -13,7 +16,10 @@ import {
 export const recordDigest = (record: Carried): string => digestOf({ ...record, card: null })
 export const draftDigest = ({ value }: Pick<CarriedDraft, 'value'>): string => digestOf(value)
 
-/** What happens to a draft: nothing new, taken in, kept beside the own one, own one kept, own one closed since it was signed away. */
+/**
+ * What happens to a draft: nothing new, taken in, kept beside the own one, own one kept, own one
+ * closed since it was signed away.
+ */
 export type DraftStep = 'same' | 'take' | 'both' | 'keep' | 'drop'
 /**
  * @param home digest of the draft here, undefined where there is none
@@ -33,7 +39,10 @@ export function draftStep(
 	if (home === undefined || home === base) return 'take'
 	return coming === base ? 'keep' : 'both'
 }
-/** Counts that are shown and kept. What came in is what was added, already there, put aside or held back. */
+/**
+ * Counts that are shown and kept. What came in is what was added, already there, put aside or held
+ * back.
+ */
 export interface MergeCounts {
 	in: number
 	added: number
@@ -47,7 +56,10 @@ export const countsAgree = (one: MergeCounts): boolean =>
 	one.in === one.added + one.already + one.quarantined + one.heldBack &&
 	one.after === one.before + one.added
 
-/** A store as the rules see it. `versions` of an id are more than one only where contents differ: the first is used, all are kept. */
+/**
+ * A store as the rules see it. `versions` of an id are more than one only where contents differ:
+ * the first is used, all are kept.
+ */
 export interface Holding {
 	records: Carried[]
 	drafts: CarriedDraft[]
@@ -55,7 +67,9 @@ export interface Holding {
 export interface Coming extends Holding {
 	bases: readonly DraftBase[]
 }
-/** Union of two holdings. Contents that differ under one id are all kept. Drafts by the step rule. */
+/**
+ * Union of two holdings. Contents that differ under one id are all kept. Drafts by the step rule.
+ */
 export function union(
 	home: Holding,
 	coming: Coming,

@@ -1,11 +1,17 @@
-/** Beighton score by maturity, not by age alone; it scores mostly the upper limb and is no foot measure. */
+/**
+ * Beighton score by maturity, not by age alone; it scores mostly the upper limb and is no foot
+ * measure.
+ */
 import type { Beighton } from '../assessment.ts'
 import type { Finding } from '../finding.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
 import { ageYears } from '../visit/age.ts'
 import type { Visit } from '../visit/visit.ts'
 
-/** The cut-off row that applies: by recorded maturity; an adult is mature; undefined where a minor's maturity is not recorded. */
+/**
+ * The cut-off row that applies: by recorded maturity; an adult is mature; undefined where a minor's
+ * maturity is not recorded.
+ */
 export function beightonKey(visit: Visit, protocol: Protocol): ThresholdKey | undefined {
 	const age = ageYears(visit.player.birthDate, visit.visitDate)
 	if (age > protocol.value('posture.beightonOlderAfterYears')) return 'posture.beightonOlder'
@@ -17,7 +23,10 @@ export function beightonKey(visit: Visit, protocol: Protocol): ThresholdKey | un
 			? 'posture.beightonMature'
 			: 'posture.beightonGrowing'
 }
-/** The verdict, with its finding added; undefined where no score was recorded. One below the cut-off, two yes answers of five count. */
+/**
+ * The verdict, with its finding added; undefined where no score was recorded. One below the
+ * cut-off, two yes answers of five count.
+ */
 export function beightonOf(
 	visit: Visit,
 	protocol: Protocol,
@@ -45,7 +54,8 @@ export function beightonOf(
 		add(
 			'beighton-maturity',
 			'note',
-			`A Beighton score of ${score} cannot be judged until the player's maturity is recorded: before, during or after puberty.`,
+			`A Beighton score of ${score} cannot be judged until the player's maturity is recorded: ` +
+				'before, during or after puberty.',
 			'posture.beightonGrowing',
 		)
 		return { score, state: 'maturity-unknown', askHistory: false }
@@ -59,14 +69,17 @@ export function beightonOf(
 		add(
 			'beighton',
 			'note',
-			`The Beighton score is ${score}: generalised hypermobility by the cut-off of ${cutOff} for this maturity${byHistory ? ', counting the history answers' : ''}. It is scored mostly on the arms and says little about the foot.`,
+			`The Beighton score is ${score}: generalised hypermobility by the cut-off of ${cutOff} ` +
+				`for this maturity${byHistory ? ', counting the history answers' : ''}. It is scored ` +
+				'mostly on the arms and says little about the foot.',
 			key,
 		)
 	else if (near && history === undefined)
 		add(
 			'beighton-near',
 			'note',
-			`The Beighton score of ${score} is one below the cut-off of ${cutOff}: ask the five history questions; two yes answers count.`,
+			`The Beighton score of ${score} is one below the cut-off of ${cutOff}: ask the five ` +
+				'history questions; two yes answers count.',
 			'posture.beightonHistory',
 		)
 	return {

@@ -1,4 +1,7 @@
-/** Changes since the last visit: only heel rises have published limits; the others are shown, never judged. */
+/**
+ * Changes since the last visit: only heel rises have published limits; the others are shown, never
+ * judged.
+ */
 import { dayInWords } from '../visit/age.ts'
 import type { Change, Changes } from '../assessment.ts'
 import { changeSince, type Limit } from '../change.ts'
@@ -68,7 +71,10 @@ export function riseFindings(changes: Changes<Measure>, protocol: Protocol): Fin
 				topic: 'posture',
 				side,
 				level: change.change < 0 ? 'advise' : 'note',
-				says: `The ${side} leg made ${Math.abs(change.change)} heel rises ${change.change < 0 ? 'fewer' : 'more'} than on ${dayInWords(change.since)}: beyond the day-to-day limits, if the cues and the pace were the same.`,
+				says:
+					`The ${side} leg made ${Math.abs(change.change)} heel rises ` +
+					`${change.change < 0 ? 'fewer' : 'more'} than on ${dayInWords(change.since)}: ` +
+					'beyond the day-to-day limits, if the cues and the pace were the same.',
 				because: [
 					{ measure: 'heel rises, now', value: change.now },
 					{ measure: `heel rises, ${dayInWords(change.since)}`, value: change.was },

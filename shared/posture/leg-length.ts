@@ -1,4 +1,7 @@
-/** Leg-length difference: what to do by its size, and how much to correct. Clinical tests err by 5 mm and more. */
+/**
+ * Leg-length difference: what to do by its size, and how much to correct. Clinical tests err by 5
+ * mm and more.
+ */
 import type { LegLength } from '../assessment.ts'
 import type { Finding } from '../finding.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
@@ -7,7 +10,10 @@ import { legLengthSymptomatic } from '../visit/leg-length.ts'
 import { rounded } from '../visit/sides.ts'
 import type { Visit } from '../visit/visit.ts'
 
-/** Staged first lift, mm: less than difference / (duration + compensation); Heilig, expert opinion as read in an encyclopedia. @throws RangeError when the divisor is not positive */
+/**
+ * Staged first lift, mm: less than difference / (duration + compensation); Heilig, expert opinion
+ * as read in an encyclopedia. @throws RangeError when the divisor is not positive
+ */
 export function firstLiftBelowMm(
 	differenceMm: number,
 	duration: number,
@@ -75,7 +81,10 @@ export function legLengthOf(
 				)
 			: undefined
 	const range = correctionMm
-		? ` Start with ${correctionMm.min} to ${correctionMm.max} mm (${rounded(100 * protocol.value('posture.legLengthShareMin'), 0)} to ${rounded(100 * protocol.value('posture.legLengthShareMax'), 0)} %), in the shoe first, then on the outsole, and measure again.`
+		? ` Start with ${correctionMm.min} to ${correctionMm.max} mm ` +
+			`(${rounded(100 * protocol.value('posture.legLengthShareMin'), 0)} to ` +
+			`${rounded(100 * protocol.value('posture.legLengthShareMax'), 0)} %), in the shoe first, ` +
+			'then on the outsole, and measure again.'
 		: ''
 	const words: Record<LegLength['action'], string> = {
 		'record-only': 'is below the error of the clinical test: record it only.',
@@ -87,7 +96,8 @@ export function legLengthOf(
 	}
 	const says =
 		hold && !below
-			? `The leg-length difference of ${differenceMm} mm is without symptoms in a growing player: do not correct it from a clinical test alone; measure again or refer.`
+			? `The leg-length difference of ${differenceMm} mm is without symptoms in a growing ` +
+				'player: do not correct it from a clinical test alone; measure again or refer.'
 			: `The leg-length difference of ${differenceMm} mm ${words[action]}`
 	if (shorter && differenceMm > 0)
 		findings.push({

@@ -1,4 +1,7 @@
-/** Posture room: foot posture index, first MTP joint, first ray, navicular drop, heel rises, Beighton score, leg length. */
+/**
+ * Posture room: foot posture index, first MTP joint, first ray, navicular drop, heel rises,
+ * Beighton score, leg length.
+ */
 import type { PostureResult, PostureSide } from '../assessment.ts'
 import type { Because, Finding, FindingSide, Level } from '../finding.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
@@ -34,7 +37,10 @@ const bandOf = (fpi: number, scheme: 'raw' | 'trial', protocol: Protocol): Band 
 	schemes[scheme].edges.find(([key]) => fpi <= protocol.value(key))?.[1] ?? schemes[scheme].top
 const decades = ['20', '30', '40', '50', '60', '70'] as const
 
-/** Free, functional, structural (only with a painful joint recorded) or grey; undefined where not measured. Degrees. */
+/**
+ * Free, functional, structural (only with a painful joint recorded) or grey; undefined where not
+ * measured. Degrees.
+ */
 function firstMtp(visit: Visit, side: Side, protocol: Protocol): PostureSide['firstMtp'] {
 	const range = meanOf(visit.posture?.[side]?.firstMtpDegNonWeightBearing),
 		jack = meanOf(visit.posture?.[side]?.jackTestDeg)
@@ -51,7 +57,10 @@ function firstMtp(visit: Visit, side: Side, protocol: Protocol): PostureSide['fi
 	if (range < protocol.value('posture.mtpFreeDeg')) return 'grey'
 	return jack === undefined ? undefined : 'free'
 }
-/** Interphalangeal dorsiflexion to expect from the first MTP range, degrees; absent where the line falls below nought. */
+/**
+ * Interphalangeal dorsiflexion to expect from the first MTP range, degrees; absent where the line
+ * falls below nought.
+ */
 function ipjOf(
 	mtpDeg: number | undefined,
 	protocol: Protocol,
@@ -68,7 +77,10 @@ const mtpWords = {
 	grey: 'is in the grey zone: neither clearly free nor clearly limited',
 } as const
 
-/** First-ray readings worth a word; the hand test has poor agreement between examiners (clinical sources disagree on its use). */
+/**
+ * First-ray readings worth a word; the hand test has poor agreement between examiners (clinical
+ * sources disagree on its use).
+ */
 const rayWords: Partial<Record<string, string>> = {
 	plantarflexed: 'look for pressure under the first joint and keep studs clear of it',
 	dorsiflexed: 'look for load moving to the second ray',
@@ -130,7 +142,8 @@ export function posture(
 				'fpi',
 				side,
 				'note',
-				`The ${side} foot posture index is ${one.fpi}: ${one.fpiBand!.replace('-', ' ')} (${scheme} scheme). This alone is no reason for an insert.`,
+				`The ${side} foot posture index is ${one.fpi}: ${one.fpiBand!.replace('-', ' ')} ` +
+					`(${scheme} scheme). This alone is no reason for an insert.`,
 				[{ measure: 'FPI', value: one.fpi }],
 				schemes[scheme].edges.find(([, band]) => band === one.fpiBand)?.[0] ??
 					schemes[scheme].edges.at(-1)![0],
@@ -145,7 +158,9 @@ export function posture(
 				'fpi-minor',
 				side,
 				'note',
-				`A score of ${one.fpi} on the ${side} is ${one.fpi === protocol.value('posture.minorP85') ? 'at' : 'above'} the upper limit found in children of 6 to 11 years. Children are often more pronated than adults.`,
+				`A score of ${one.fpi} on the ${side} is ` +
+					`${one.fpi === protocol.value('posture.minorP85') ? 'at' : 'above'} the upper limit ` +
+					'found in children of 6 to 11 years. Children are often more pronated than adults.',
 				[{ measure: 'FPI', value: one.fpi }],
 				'posture.minorP85',
 				'foot posture in minors',
@@ -179,7 +194,10 @@ export function posture(
 				topic: 'posture',
 				side,
 				level: 'note',
-				says: `The ${side} first ray is ${one.firstRay}: ${ray.replace('{mm}', String(protocol.value('posture.firstRayExcessMm')))}. The hand test has poor agreement between examiners.`,
+				says:
+					`The ${side} first ray is ${one.firstRay}: ` +
+					`${ray.replace('{mm}', String(protocol.value('posture.firstRayExcessMm')))}. The ` +
+					'hand test has poor agreement between examiners.',
 				because: [{ measure: 'first ray', value: one.firstRay! }],
 				basis:
 					one.firstRay === 'hypermobile'
@@ -200,7 +218,9 @@ export function posture(
 				'fpi-low',
 				side,
 				'note',
-				`A foot posture index below ${protocol.value('posture.futsalLowFpi')} (${side}: ${one.fpi}) has been associated with more overuse trouble of foot and ankle in one group of futsal boys.`,
+				`A foot posture index below ${protocol.value('posture.futsalLowFpi')} (${side}: ` +
+					`${one.fpi}) has been associated with more overuse trouble of foot and ankle in one ` +
+					'group of futsal boys.',
 				[{ measure: 'FPI', value: one.fpi }],
 				'posture.futsalLowFpi',
 				'low foot posture index in boys',
@@ -213,7 +233,9 @@ export function posture(
 				'navicular-drop',
 				side,
 				'note',
-				`The ${side} navicular drops ${rounded(one.navicularDropMm, 1)} mm, above the ${protocol.value('posture.navicularDropMm')} mm limit in use. Published limits and repeat readings vary widely.`,
+				`The ${side} navicular drops ${rounded(one.navicularDropMm, 1)} mm, above the ` +
+					`${protocol.value('posture.navicularDropMm')} mm limit in use. Published limits and ` +
+					'repeat readings vary widely.',
 				[{ measure: 'navicular drop', value: rounded(one.navicularDropMm, 1), unit: 'mm' }],
 				'posture.navicularDropMm',
 				'navicular drop',
@@ -223,7 +245,8 @@ export function posture(
 				'heel-rises',
 				side,
 				'note',
-				`The ${side} leg made ${one.heelRises} heel rises; the published figure for this age and sex is ${protocol.value(normKey)}.`,
+				`The ${side} leg made ${one.heelRises} heel rises; the published figure for this age ` +
+					`and sex is ${protocol.value(normKey)}.`,
 				[{ measure: 'heel rises', value: one.heelRises }],
 				normKey,
 				'heel rises for age',
@@ -237,7 +260,8 @@ export function posture(
 				'fpi-asymmetry',
 				'both',
 				severe ? 'advise' : 'note',
-				`The foot posture scores differ by ${gap} points: ${severe ? 'severe asymmetry' : 'asymmetry'}.`,
+				`The foot posture scores differ by ${gap} points: ` +
+					`${severe ? 'severe asymmetry' : 'asymmetry'}.`,
 				[
 					{ measure: 'left FPI', value: left.fpi },
 					{ measure: 'right FPI', value: right.fpi },
@@ -254,7 +278,8 @@ export function posture(
 				'heel-rise-gap',
 				'both',
 				'advise',
-				`The legs differ by ${rounded(gap, 0)} % in heel rises. A change of fewer than ${Math.ceil(protocol.value('posture.riseChange'))} rises between days is within error.`,
+				`The legs differ by ${rounded(gap, 0)} % in heel rises. A change of fewer than ` +
+					`${Math.ceil(protocol.value('posture.riseChange'))} rises between days is within error.`,
 				[
 					{ measure: 'left', value: left.heelRises },
 					{ measure: 'right', value: right.heelRises },

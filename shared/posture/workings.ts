@@ -16,7 +16,10 @@ const practice: Basis = {
 	strength: 'practice',
 }
 
-/** @param result the room's result without workings; @param normKey the heel-rise row for this age and sex, if any */
+/**
+ * @param result the room's result without workings; @param normKey the heel-rise row for this age
+ * and sex, if any
+ */
 export function postureWorkings(
 	visit: Visit,
 	result: Omit<PostureResult, 'workings'>,
@@ -29,8 +32,11 @@ export function postureWorkings(
 	const limit = (key: ThresholdKey) => protocol.value(key)
 	const raw = result.fpiScheme === 'raw'
 	const bands = raw
-		? `-12 to ${limit('posture.rawHighlySupinatedMax')} highly supinated, to ${limit('posture.rawSupinatedMax')} supinated, to ${limit('posture.rawNormalMax')} normal, to ${limit('posture.rawPronatedMax')} pronated, above highly pronated`
-		: `-12 to ${limit('posture.trialSupinatedMax')} supinated, to ${limit('posture.trialNormalMax')} normal, above pronated`
+		? `-12 to ${limit('posture.rawHighlySupinatedMax')} highly supinated, to ` +
+			`${limit('posture.rawSupinatedMax')} supinated, to ${limit('posture.rawNormalMax')} ` +
+			`normal, to ${limit('posture.rawPronatedMax')} pronated, above highly pronated`
+		: `-12 to ${limit('posture.trialSupinatedMax')} supinated, to ` +
+			`${limit('posture.trialNormalMax')} normal, above pronated`
 	for (const side of bothSides) {
 		const read = visit.posture?.[side],
 			one = result[side]
@@ -41,7 +47,8 @@ export function postureWorkings(
 				`fpi.${side}`,
 				`Foot posture index, ${side}`,
 				[
-					`Six items: ${read!.fpi6!.map((item) => (item < 0 ? `(${item})` : item)).join(' + ')} = ${one.fpi}`,
+					`Six items: ${read!.fpi6!.map((item) => (item < 0 ? `(${item})` : item)).join(' + ')} ` +
+						`= ${one.fpi}`,
 					`Bands, ${result.fpiScheme} scheme: ${bands}`,
 					`Band: ${one.fpiBand!.replace('-', ' ')}`,
 				],
@@ -55,7 +62,8 @@ export function postureWorkings(
 				`first-mtp.${side}`,
 				`First MTP joint, ${side}`,
 				[
-					`Off the ground, mean: ${n(mtp)} deg; free from ${limit('posture.mtpFreeDeg')}, structural below ${limit('posture.mtpStructuralDeg')} with a painful joint`,
+					`Off the ground, mean: ${n(mtp)} deg; free from ${limit('posture.mtpFreeDeg')}, ` +
+						`structural below ${limit('posture.mtpStructuralDeg')} with a painful joint`,
 					jack === undefined
 						? 'Standing: not measured'
 						: `Standing, mean: ${n(jack)} deg; held below ${limit('posture.jackDeg')}`,
@@ -68,7 +76,8 @@ export function postureWorkings(
 				`ipj.${side}`,
 				`Interphalangeal joint of the big toe, estimate, ${side}`,
 				[
-					`${limit('posture.ipjIntercept')} - ${Math.abs(limit('posture.ipjSlope'))} x ${n(mtp!)} = ${n(one.ipjEstimateDeg, 2)} deg`,
+					`${limit('posture.ipjIntercept')} - ${Math.abs(limit('posture.ipjSlope'))} x ` +
+						`${n(mtp!)} = ${n(one.ipjEstimateDeg, 2)} deg`,
 				],
 				protocol.basis('interphalangeal estimate', 'posture.ipjSlope'),
 			)
@@ -77,7 +86,8 @@ export function postureWorkings(
 				`navicular-drop.${side}`,
 				`Navicular drop, ${side}`,
 				[
-					`Mean: ${n(one.navicularDropMm)} mm; limit in use ${limit('posture.navicularDropMm')} mm (13 and 15 mm are also in print)`,
+					`Mean: ${n(one.navicularDropMm)} mm; limit in use ${limit('posture.navicularDropMm')} ` +
+						'mm (13 and 15 mm are also in print)',
 					'Repeat readings agree poorly: weighted kappa 0.40',
 				],
 				protocol.basis('navicular drop', 'posture.navicularDropMm'),
@@ -88,7 +98,8 @@ export function postureWorkings(
 				`Heel rises, ${side}`,
 				[
 					normKey
-						? `${one.heelRises} against ${limit(normKey)} published for this age and sex (10 degree slope, 30 a minute)`
+						? `${one.heelRises} against ${limit(normKey)} published for this age and sex (10 ` +
+							'degree slope, 30 a minute)'
 						: `${one.heelRises}; no published figure for this age`,
 				],
 				protocol.basis('heel rises for age', normKey ?? 'posture.riseNormFromYears'),
@@ -113,7 +124,9 @@ export function postureWorkings(
 			'fpi-asymmetry',
 			'Difference of the foot posture indices',
 			[
-				`Larger - smaller: ${gap(left.fpi, right.fpi)} points; up to ${limit('posture.asymmetryNormal')} normal, above ${limit('posture.asymmetrySevere')} severe`,
+				`Larger - smaller: ${gap(left.fpi, right.fpi)} points; up to ` +
+					`${limit('posture.asymmetryNormal')} normal, above ${limit('posture.asymmetrySevere')} ` +
+					'severe',
 			],
 			protocol.basis('foot posture asymmetry', 'posture.asymmetryNormal'),
 		)
@@ -127,7 +140,9 @@ export function postureWorkings(
 			'heel-rise-gap',
 			'Difference in heel rises',
 			[
-				`(${gap(left.heelRises, right.heelRises)}) / ${most} = ${n((100 * Math.abs(left.heelRises - right.heelRises)) / most)} %; notable from ${limit('posture.riseGapPercent')} %`,
+				`(${gap(left.heelRises, right.heelRises)}) / ${most} = ` +
+					`${n((100 * Math.abs(left.heelRises - right.heelRises)) / most)} %; notable from ` +
+					`${limit('posture.riseGapPercent')} %`,
 			],
 			protocol.basis('heel-rise difference', 'posture.riseGapPercent'),
 		)
@@ -138,11 +153,13 @@ export function postureWorkings(
 			'beighton',
 			'Beighton score',
 			[
-				`Score ${beighton.score} of 9; cut-off ${beighton.cutOff ?? 'not known until maturity is recorded'}`,
+				`Score ${beighton.score} of 9; cut-off ` +
+					`${beighton.cutOff ?? 'not known until maturity is recorded'}`,
 				...(visit.body?.hypermobilityHistory === undefined
 					? []
 					: [
-							`History: ${visit.body.hypermobilityHistory} of 5 yes; one below the cut-off, ${limit('posture.beightonHistory')} count`,
+							`History: ${visit.body.hypermobilityHistory} of 5 yes; one below the cut-off, ` +
+								`${limit('posture.beightonHistory')} count`,
 						]),
 				`Verdict: ${beighton.state.replaceAll('-', ' ')}`,
 			],
@@ -156,16 +173,22 @@ export function postureWorkings(
 			'leg-length',
 			'Leg-length difference',
 			[
-				`${n(differenceMm)} mm: below ${limit('posture.legLengthRecordMm')} record only, from ${limit('posture.legLengthConsiderMm')} consider, from ${limit('posture.legLengthReferMm')} refer`,
+				`${n(differenceMm)} mm: below ${limit('posture.legLengthRecordMm')} record only, from ` +
+					`${limit('posture.legLengthConsiderMm')} consider, from ` +
+					`${limit('posture.legLengthReferMm')} refer`,
 				...(correctionMm
 					? [
-							`Correction: ${n(differenceMm)} x ${limit('posture.legLengthShareMin')} = ${correctionMm.min} mm to ${n(differenceMm)} x ${limit('posture.legLengthShareMax')} = ${correctionMm.max} mm`,
+							`Correction: ${n(differenceMm)} x ${limit('posture.legLengthShareMin')} = ` +
+								`${correctionMm.min} mm to ${n(differenceMm)} x ` +
+								`${limit('posture.legLengthShareMax')} = ${correctionMm.max} mm`,
 						]
 					: []),
 				...(startBelowMm === undefined
 					? []
 					: [
-							`First lift below ${n(differenceMm)} / (${durationFactor(legLengthYears!)} + ${compensationFactor[legLengthCompensation!]}) = ${n(startBelowMm)} mm (Heilig, expert opinion)`,
+							`First lift below ${n(differenceMm)} / (${durationFactor(legLengthYears!)} + ` +
+								`${compensationFactor[legLengthCompensation!]}) = ${n(startBelowMm)} mm (Heilig, ` +
+								'expert opinion)',
 						]),
 			],
 			protocol.basis('leg-length difference', legLengthKey(differenceMm, protocol)),

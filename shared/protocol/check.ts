@@ -1,4 +1,7 @@
-/** What keeps a clinic's values from being used: unknown keys, a changed sign, a span turned round. Pure. */
+/**
+ * What keeps a clinic's values from being used: unknown keys, a changed sign, a span turned round.
+ * Pure.
+ */
 import { rows } from './rows.ts'
 
 export interface ValueProblem {
@@ -9,7 +12,10 @@ type Key = keyof typeof rows
 /** Parts of a key that belong together, least first. */
 const ladder = ['Min', 'Target', 'Max'] as const
 
-/** @param values the clinic's values by key, each in the unit of its row; @returns one problem per value, with what is allowed */
+/**
+ * @param values the clinic's values by key, each in the unit of its row; @returns one problem per
+ * value, with what is allowed
+ */
 export function protocolProblems(values: Readonly<Record<string, number>>): ValueProblem[] {
 	const known = Object.keys(values).filter((key): key is Key => Object.hasOwn(rows, key))
 	const inForce = (key: string): number | undefined =>
@@ -59,7 +65,9 @@ export function protocolProblems(values: Readonly<Record<string, number>>): Valu
 			return [
 				{
 					path: `values.${key}`,
-					message: `${place < at ? 'below' : 'above'} ${limitKey}, given ${given}, allowed: ${limit} or ${place < at ? 'more' : 'less'}`,
+					message:
+						`${place < at ? 'below' : 'above'} ${limitKey}, given ${given}, allowed: ` +
+						`${limit} or ${place < at ? 'more' : 'less'}`,
 				},
 			]
 		})

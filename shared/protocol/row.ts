@@ -17,7 +17,10 @@ export interface ThresholdRow {
 }
 
 type Row = Omit<ThresholdRow, 'key'>
-/** One threshold: value, unit, whom it was found in, where it stands, how strong and how surely read. */
+/**
+ * One threshold: value, unit, whom it was found in, where it stands, how strong and how surely
+ * read.
+ */
 export function row(
 	value: number,
 	unit: string,

@@ -38,7 +38,10 @@ export interface HandedOver {
 	version: number
 	at: string
 }
-/** Recipients of an earlier version who have not been given the latest: each once, with the last version they hold. */
+/**
+ * Recipients of an earlier version who have not been given the latest: each once, with the last
+ * version they hold.
+ */
 export function mustBeTold(handed: readonly HandedOver[], latest: number): HandedOver[] {
 	const newest = new Map<string, HandedOver>()
 	for (const one of handed) {

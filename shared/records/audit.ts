@@ -1,4 +1,6 @@
-/** One row of the audit trail: references only, no clinical value (practice standard 1.7, R[12]). */
+/**
+ * One row of the audit trail: references only, no clinical value (practice standard 1.7, R[12]).
+ */
 import { z } from 'zod'
 
 export const auditFunctions = [

@@ -1,4 +1,7 @@
-/** The audit rows of a laptop, brought home: kept as a section of their own beside the clinic's trail, chained row by row, checked in words. */
+/**
+ * The audit rows of a laptop, brought home: kept as a section of their own beside the clinic's
+ * trail, chained row by row, checked in words.
+ */
 import { z } from 'zod'
 import { digestOf } from '../canonical.ts'
 import { type AuditRow, auditRowSchema } from './audit.ts'
@@ -34,7 +37,10 @@ export function chainAway(
 		return { ...row, link }
 	})
 }
-/** A sentence for each fault: a row altered, missing or put in, or two files of one laptop that tell different things. */
+/**
+ * A sentence for each fault: a row altered, missing or put in, or two files of one laptop that tell
+ * different things.
+ */
 export function awayProblems(trails: readonly AwayTrail[]): string[] {
 	const problems: string[] = []
 	const seen = new Map<string, string>()

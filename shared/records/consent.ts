@@ -1,4 +1,7 @@
-/** Consent per purpose and per recipient: dated, given by someone, revocable. Without a record the answer is no. */
+/**
+ * Consent per purpose and per recipient: dated, given by someone, revocable. Without a record the
+ * answer is no.
+ */
 import { z } from 'zod'
 import { ageYears } from '../visit/age.ts'
 
@@ -16,7 +19,11 @@ export const purposes = {
 export type Purpose = keyof typeof purposes
 export const purposeNames = Object.keys(purposes) as [Purpose, ...Purpose[]]
 
-/** Ages of the place, set by the clinic. Defaults: 18 adult, 16 own consent (England, Family Law Reform Act 1969 s 8; South Australia 1995 Act s 6: read, practice standard R[30] R[31]). Local law decides. */
+/**
+ * Ages of the place, set by the clinic. Defaults: 18 adult, 16 own consent (England, Family Law
+ * Reform Act 1969 s 8; South Australia 1995 Act s 6: read, practice standard R[30] R[31]). Local
+ * law decides.
+ */
 export const agesSchema = z.strictObject({
 	adultYears: z.int().min(14).max(25),
 	ownConsentYears: z.int().min(10).max(25),
@@ -64,7 +71,9 @@ export function consentProblems(
 	if (needsRecipient.includes(consent.purpose) && consent.recipient === '')
 		problems.push({
 			path: 'recipient',
-			message: `missing, given nothing, allowed: the one recipient that ${purposes[consent.purpose].says} is meant for`,
+			message:
+				'missing, given nothing, allowed: the one recipient that ' +
+				`${purposes[consent.purpose].says} is meant for`,
 		})
 	if (consent.given > on)
 		problems.push({
@@ -74,7 +83,9 @@ export function consentProblems(
 	if (consent.expires !== undefined && consent.expires <= consent.given)
 		problems.push({
 			path: 'expires',
-			message: `not after the day it was given, given ${consent.expires}, allowed: a day after ${consent.given}`,
+			message:
+				`not after the day it was given, given ${consent.expires}, allowed: a day after ` +
+				`${consent.given}`,
 		})
 	return problems
 }
@@ -93,7 +104,8 @@ export interface ConsentQuestion {
 }
 
 /**
- * Whether a purpose is permitted for this recipient on this day. To be asked at the moment of use, never kept.
+ * Whether a purpose is permitted for this recipient on this day. To be asked at the moment of use,
+ * never kept.
  * @param consents of one player, in order of recording
  */
 export function consentInForce(
@@ -117,11 +129,13 @@ export function consentInForce(
 	})
 	if (!last)
 		return no(
-			`No consent to ${says}${whom} is on record. ${without === 'deny' ? 'Without one the answer is no.' : 'Ask for it first.'}`,
+			`No consent to ${says}${whom} is on record. ` +
+				`${without === 'deny' ? 'Without one the answer is no.' : 'Ask for it first.'}`,
 		)
 	if (last.withdrawn !== undefined)
 		return no(
-			`Consent to ${says}${whom} was withdrawn on ${last.withdrawn}${last.withdrawnBy ? ` by ${last.withdrawnBy}` : ''}.`,
+			`Consent to ${says}${whom} was withdrawn on ` +
+				`${last.withdrawn}${last.withdrawnBy ? ` by ${last.withdrawnBy}` : ''}.`,
 		)
 	if (last.decision === 'deny')
 		return no(`${last.grantor.name} refused ${says}${whom} on ${last.given}.`)
@@ -134,7 +148,8 @@ export function consentInForce(
 		age >= ages.adultYears
 	)
 		return no(
-			`Consent to ${says}${whom} was given by a ${last.grantor.relation}; the player is now ${age}. Ask the player.`,
+			`Consent to ${says}${whom} was given by a ${last.grantor.relation}; the player is now ` +
+				`${age}. Ask the player.`,
 		)
 	if (
 		last.grantor.relation === 'player' &&
@@ -142,7 +157,8 @@ export function consentInForce(
 		!last.capacityNote?.trim()
 	)
 		return no(
-			`The player was under ${ages.ownConsentYears} when consenting to ${says}${whom} and no note on capacity stands. Ask the guardian, or note the capacity.`,
+			`The player was under ${ages.ownConsentYears} when consenting to ${says}${whom} and no ` +
+				'note on capacity stands. Ask the guardian, or note the capacity.',
 		)
 	return {
 		inForce: true,

@@ -12,7 +12,10 @@ export interface BackupName {
 	at: string
 	reason: BackupReason
 }
-/** Days, weeks and months of which the newest backup is kept, and how many of each other reason: common practice, no source. */
+/**
+ * Days, weeks and months of which the newest backup is kept, and how many of each other reason:
+ * common practice, no source.
+ */
 export const keepRule = { days: 7, weeks: 4, months: 12, perReason: 5 } as const
 
 const weekOf = (at: string) => String(Math.floor((Date.parse(at) / 86_400_000 + 3) / 7))
@@ -42,7 +45,9 @@ export function notKept(backups: readonly BackupName[]): string[] {
 				kept.add(one.file)
 	return newestFirst.filter((one) => !kept.has(one.file)).map((one) => one.file)
 }
-/** Whole days since the last backup, undefined where there is none or the clock stands before it. */
+/**
+ * Whole days since the last backup, undefined where there is none or the clock stands before it.
+ */
 export function backupAgeDays(lastAt: string | undefined, now: string): number | undefined {
 	return lastAt === undefined || now < lastAt
 		? undefined

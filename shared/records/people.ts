@@ -1,4 +1,7 @@
-/** The people who work with the records. Each has a passphrase of their own; what a role may do stands in the contract. */
+/**
+ * The people who work with the records. Each has a passphrase of their own; what a role may do
+ * stands in the contract.
+ */
 import { z } from 'zod'
 
 export const staffRoles = ['owner', 'clinician', 'student', 'reception'] as const
@@ -12,7 +15,10 @@ export const personSchema = z.strictObject({
 	hasPin: z.boolean(),
 })
 export type Person = z.infer<typeof personSchema>
-/** What a person typed about another one, checked for sense. @returns sentences, empty where all is well */
+/**
+ * What a person typed about another one, checked for sense. @returns sentences, empty where all is
+ * well
+ */
 export function personProblems(person: {
 	role: StaffRole
 	registration: string
@@ -22,7 +28,8 @@ export function personProblems(person: {
 				{
 					path: 'registration',
 					message:
-						'missing, given nothing, allowed: the registration number that stands under signed reports',
+						'missing, given nothing, allowed: the registration number that stands under signed ' +
+						'reports',
 				},
 			]
 		: []

@@ -1,4 +1,7 @@
-/** How long a record is kept. The years are the clinic's own setting: local law decides, this only counts. */
+/**
+ * How long a record is kept. The years are the clinic's own setting: local law decides, this only
+ * counts.
+ */
 import { z } from 'zod'
 import { ageYears } from '../visit/age.ts'
 
@@ -23,7 +26,8 @@ export const retentionRules = {
 		seventeenUntilAgeYears: 25,
 		adultAgeYears: 18,
 		source:
-			'NSW, Victoria and ACT private practice: 7 years after the last entry, minors until 25 (practice standard of this place, read)',
+			'NSW, Victoria and ACT private practice: 7 years after the last entry, minors until 25 ' +
+			'(practice standard of this place, read)',
 	},
 	'england-8-25': {
 		name: '8 years, minors to 25 or 26',
@@ -32,16 +36,23 @@ export const retentionRules = {
 		seventeenUntilAgeYears: 26,
 		adultAgeYears: 18,
 		source:
-			'NHS Code: 8 years, to the 25th birthday, the 26th where 17 when treatment ended (practice standard of this place, read)',
+			'NHS Code: 8 years, to the 25th birthday, the 26th where 17 when treatment ended ' +
+			'(practice standard of this place, read)',
 	},
 } as const satisfies Record<string, RetentionRule>
 
-/** The same day some years on; 29 February becomes 1 March where the year has none, which never shortens. */
+/**
+ * The same day some years on; 29 February becomes 1 March where the year has none, which never
+ * shortens.
+ */
 export function addYears(date: string, years: number): string {
 	const [year, month, day] = date.split('-').map(Number)
 	return new Date(Date.UTC(year! + years, month! - 1, day!)).toISOString().slice(0, 10)
 }
-/** The first day on which the record need not be kept any longer: the later of the two clocks (max, the safe reading). */
+/**
+ * The first day on which the record need not be kept any longer: the later of the two clocks (max,
+ * the safe reading).
+ */
 export function keepUntil(birthDate: string, lastEntry: string, rule: RetentionRule): string {
 	const age = ageYears(birthDate, lastEntry)
 	const byEntry = addYears(lastEntry, rule.adultYears)
@@ -57,7 +68,10 @@ export const holdSchema = z.strictObject({
 	reason: z.string().trim().min(1).max(500),
 	on: z.boolean(),
 })
-/** What stays after a destruction: name, period covered, day destroyed (practice standard 1.3, R[5]). */
+/**
+ * What stays after a destruction: name, period covered, day destroyed (practice standard 1.3,
+ * R[5]).
+ */
 export const registerLineSchema = z.strictObject({
 	playerId: z.string(),
 	name: z.string(),

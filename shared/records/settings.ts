@@ -6,7 +6,9 @@ import { retentionRuleSchema, retentionRules } from './retention.ts'
 export const recordSettingsSchema = z.strictObject({
 	/** minutes without a key or a click until the records lock; 5 is common practice, no source */
 	idleMinutes: z.int().min(1).max(120),
-	/** days after which a missing backup is called out in red; 7 from the practice standard 1.1 R[7] */
+	/**
+	 * days after which a missing backup is called out in red; 7 from the practice standard 1.1 R[7]
+	 */
 	backupWarnDays: z.int().min(1).max(60),
 	retention: retentionRuleSchema,
 	ages: agesSchema,

@@ -1,4 +1,7 @@
-/** Differences between two versions of a visit in the words of its form: for the screen that shows them and for the report that must list them. */
+/**
+ * Differences between two versions of a visit in the words of its form: for the screen that shows
+ * them and for the report that must list them.
+ */
 import { choiceWords } from '../decisions.ts'
 import { dayInWords } from '../visit/age.ts'
 import { fieldMeta } from '../visit/field-meta.ts'
@@ -121,7 +124,10 @@ const wordsOfDecision = (one: Loose) =>
 	[choiceWords[one.choice as keyof typeof choiceWords], one.says, one.why]
 		.filter(Boolean)
 		.join(': ')
-/** Differences in words; the tick for consent is set anew for each version and is no difference, nor is what a decision was about. Of the results only the findings are told. */
+/**
+ * Differences in words; the tick for consent is set anew for each version and is no difference, nor
+ * is what a decision was about. Of the results only the findings are told.
+ */
 export function toldDifferences(differences: readonly Difference[]): Told[] {
 	return differences
 		.filter(
@@ -152,7 +158,10 @@ export function toldDifferences(differences: readonly Difference[]): Told[] {
 		})
 }
 
-/** What a report may tell of an amendment: measures and what was decided from them. Clinical notes, warning signs and the like are counted, not told. */
+/**
+ * What a report may tell of an amendment: measures and what was decided from them. Clinical notes,
+ * warning signs and the like are counted, not told.
+ */
 const printed =
 	/^(visit\.(visitDate|player\.(givenName|familyName|birthDate|sex)|play|body|feet|ankles|posture|footwear)|decisions\.(heelRaiseMm|reviewDate))(\.|$)/
 interface Version {
@@ -169,13 +178,18 @@ export function printedChanges(before: Version, after: Version): string[] {
 		text === notThere ? 'not recorded' : `${text}${unit}`
 	const sentence = ({ key, title, before: then, after: now }: Told) => {
 		const unit = metaOf(key.replace(/^visit\./, ''))?.unit
-		return `${title}: ${words(now, unit ? ` ${unit}` : '')} instead of ${words(then, unit ? ` ${unit}` : '')}`
+		return (
+			`${title}: ${words(now, unit ? ` ${unit}` : '')} instead of ` +
+			`${words(then, unit ? ` ${unit}` : '')}`
+		)
 	}
 	return [
 		...told.map(sentence),
 		...(rest > 0
 			? [
-					`${rest} ${told.length > 0 ? 'more ' : ''}${rest === 1 ? 'entry or decision that is' : 'entries or decisions that are'} not listed on this page`,
+					`${rest} ` +
+						`${told.length > 0 ? 'more ' : ''}${rest === 1 ? 'entry or decision that is' : 'entries or decisions that are'} ` +
+						'not listed on this page',
 				]
 			: []),
 	]

@@ -1,4 +1,7 @@
-/** What every kind of document shares: its input, its notes, its letterhead, its subject lines and its signature. */
+/**
+ * What every kind of document shares: its input, its notes, its letterhead, its subject lines and
+ * its signature.
+ */
 import type { Assessment } from '../assessment.ts'
 import type { Clinic } from '../clinic.ts'
 import type { Decisions } from '../decisions.ts'

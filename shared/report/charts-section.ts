@@ -1,4 +1,7 @@
-/** Charts as figures of a report: the same descriptions that the screens draw, with their words as the caption. */
+/**
+ * Charts as figures of a report: the same descriptions that the screens draw, with their words as
+ * the caption.
+ */
 import type { Assessment } from '../assessment.ts'
 import { type Chart, showsCourse } from '../charts/chart.ts'
 import { chartsOf } from '../charts/charts.ts'
@@ -16,7 +19,9 @@ export interface ChartsInput {
 	colour: string
 }
 const widthPt = 460
-/** Longer captions than this give way to the latest numbers; the full text stays in `alternative`. */
+/**
+ * Longer captions than this give way to the latest numbers; the full text stays in `alternative`.
+ */
 const captionRoom = 420
 const heights: Partial<Record<Topic, number>> = { sizing: 145, ankle: 128, growth: 155 }
 
@@ -37,7 +42,10 @@ export function chartFigure(
 		heightPt: look.heightPt,
 	}
 }
-/** The first chart of a topic that shows a course: two visits or a forecast. Empty where there is none. */
+/**
+ * The first chart of a topic that shows a course: two visits or a forecast. Empty where there is
+ * none.
+ */
 export function chartBlocks(
 	topic: Topic,
 	{ visit, earlier = [], assessment, protocol = openProtocol(), colour }: ChartsInput,

@@ -1,4 +1,7 @@
-/** What a club may read: a whitelist of fields, taken only under a consent that is in force, and the two documents made of it. */
+/**
+ * What a club may read: a whitelist of fields, taken only under a consent that is in force, and the
+ * two documents made of it.
+ */
 import type { Clinic } from '../clinic.ts'
 import type { Decisions } from '../decisions.ts'
 import { lettersOf } from '../season/build.ts'
@@ -19,7 +22,10 @@ export interface ClubConsent {
 	until?: string
 	withdrawn?: string
 }
-/** Practical limits a clinician may tick: closed words, so that nothing clinical can be typed into them. */
+/**
+ * Practical limits a clinician may tick: closed words, so that nothing clinical can be typed into
+ * them.
+ */
 export const practicalLimits = [
 	'no-new-on-match-day',
 	'warm-up-in-trainers',
@@ -70,9 +76,15 @@ export function consentRefusal(
 	if (consent.decision !== 'permit')
 		return `consent.decision: not given, given "${consent.decision}", allowed: "permit"`
 	if (consent.given > on)
-		return `consent.given: not yet in force on ${on}, given ${consent.given}, allowed: ${on} or before`
+		return (
+			`consent.given: not yet in force on ${on}, given ${consent.given}, allowed: ${on} or ` +
+			'before'
+		)
 	if (consent.withdrawn !== undefined && consent.withdrawn <= on)
-		return `consent.withdrawn: withdrawn, given ${consent.withdrawn}, allowed: a consent that stands on ${on}`
+		return (
+			`consent.withdrawn: withdrawn, given ${consent.withdrawn}, allowed: a consent that ` +
+			`stands on ${on}`
+		)
 	if (consent.until !== undefined && consent.until < on)
 		return `consent.until: run out, given ${consent.until}, allowed: ${on} or later`
 	return undefined
@@ -88,7 +100,10 @@ export const insertDecided = ({ heelRaiseMm, insert }: Decisions): boolean =>
 	(heelRaiseMm !== undefined && heelRaiseMm.left + heelRaiseMm.right > 0) ||
 	[...(insert?.left ?? []), ...(insert?.right ?? [])].some((one) => one.choice !== 'drop')
 
-/** The only door from a visit to the club. @throws NoConsent naming what is missing where no consent is in force */
+/**
+ * The only door from a visit to the club. @throws NoConsent naming what is missing where no consent
+ * is in force
+ */
 export function clubFields(
 	visit: Visit,
 	decisions: Decisions,
@@ -231,7 +246,10 @@ export function coachLetter(fields: ClubFields, clinic: Clinic, on: string): LwD
 		],
 	}
 }
-/** The squad sheet for the club: only players whose fields were given, in order of name. @param on ISO date of the sheet */
+/**
+ * The squad sheet for the club: only players whose fields were given, in order of name. @param on
+ * ISO date of the sheet
+ */
 export function squadForClub(
 	players: readonly ClubFields[],
 	clinic: Clinic,

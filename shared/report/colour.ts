@@ -1,4 +1,7 @@
-/** Contrast of the clinic colour on white paper. Source: WCAG 2.2, relative luminance and success criterion 1.4.3. */
+/**
+ * Contrast of the clinic colour on white paper. Source: WCAG 2.2, relative luminance and success
+ * criterion 1.4.3.
+ */
 
 /** Least ratio for text of normal size. Source: WCAG 2.2, success criterion 1.4.3 (level AA). */
 export const leastRatio = 4.5
@@ -24,16 +27,23 @@ export function textOn(colour: string): string {
 	while (ratioOnWhite(now) < leastRatio) now = hex(partsOf(now).map((part) => part * step))
 	return now
 }
-/** The sentence for the settings. The ratio is cut, not rounded up, so it never claims more than there is. */
+/**
+ * The sentence for the settings. The ratio is cut, not rounded up, so it never claims more than
+ * there is.
+ */
 export function contrastWords(colour: string): { enough: boolean; says: string } {
 	const ratio = (Math.floor(ratioOnWhite(colour) * 10) / 10).toFixed(1)
 	return ratioOnWhite(colour) < leastRatio
 		? {
 				enough: false,
-				says: `Contrast on white is ${ratio} to 1; text needs ${leastRatio} to 1 (WCAG 2.2). The documents print text in the darker ${textOn(colour)} instead.`,
+				says:
+					`Contrast on white is ${ratio} to 1; text needs ${leastRatio} to 1 (WCAG 2.2). ` +
+					`The documents print text in the darker ${textOn(colour)} instead.`,
 			}
 		: {
 				enough: true,
-				says: `Contrast on white is ${ratio} to 1; enough for text (WCAG 2.2 asks ${leastRatio} to 1).`,
+				says:
+					`Contrast on white is ${ratio} to 1; enough for text (WCAG 2.2 asks ${leastRatio} ` +
+					'to 1).',
 			}
 }

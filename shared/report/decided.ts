@@ -1,4 +1,8 @@
-/** What stands after the clinician's decisions: dropped lines are gone, changed lines carry the clinician's words; a finding that reads otherwise than when it was decided stands in its own words. */
+/**
+ * What stands after the clinician's decisions: dropped lines are gone, changed lines carry the
+ * clinician's words; a finding that reads otherwise than when it was decided stands in its own
+ * words.
+ */
 import type { Assessment, FeatureWish } from '../assessment.ts'
 import { type Decisions, standingLine } from '../decisions.ts'
 import type { Finding } from '../finding.ts'

@@ -3,7 +3,10 @@ export type Tone = 'body' | 'small' | 'strong' | 'lead'
 /** Patterns that tell cells apart without colour, also on a grey printer. */
 export const patterns = ['plain', 'rising', 'falling', 'dots', 'bars', 'grid'] as const
 export type Pattern = (typeof patterns)[number]
-/** The pattern of a pair goes with its letter: A is plain, B rises to the right, C falls; the same on paper and on the screen. */
+/**
+ * The pattern of a pair goes with its letter: A is plain, B rises to the right, C falls; the same
+ * on paper and on the screen.
+ */
 export const patternOfLetter = (letter: string): Pattern =>
 	patterns[Math.max(0, letter.charCodeAt(0) - 65) % patterns.length] ?? 'plain'
 /** A cell of a wall chart: what is worn in large print, when in ordinary print. */
@@ -79,6 +82,9 @@ export interface LwDocument {
 	/** Absent: A4, upright. */
 	paper?: Paper
 	landscape?: boolean
-	/** body: a report; compact: a letter that must hold on one page; wall: nothing under 14 pt, read from a bench. */
+	/**
+	 * body: a report; compact: a letter that must hold on one page; wall: nothing under 14 pt, read
+	 * from a bench.
+	 */
 	print?: 'body' | 'compact' | 'wall'
 }

@@ -1,4 +1,7 @@
-/** Both feet from above, drawn to the player's measures at one scale, with length, ball line and width. */
+/**
+ * Both feet from above, drawn to the player's measures at one scale, with length, ball line and
+ * width.
+ */
 import type { SizingResult } from '../assessment.ts'
 import { bothSides } from '../visit/sides.ts'
 import type { Side } from '../visit/visit.ts'
@@ -19,9 +22,20 @@ function footPath(side: Side, { length, ball, width }: Foot, x: number, bottom: 
 	const at = (across: number, along: number) =>
 		`${shown(x - mirror * across * width * ptPerMm, 2)} ${shown(bottom - along * ptPerMm, 2)}`
 	const outerBall = ball * 0.88
-	return `M ${at(0, 0)} C ${at(0.28, 0)} ${at(0.34, length * 0.1)} ${at(0.32, length * 0.22)} C ${at(0.28, length * 0.42)} ${at(0.36, length * 0.56)} ${at(0.5, ball)} C ${at(0.52, length * 0.84)} ${at(0.46, length)} ${at(0.27, length)} C ${at(0.08, length * 1)} ${at(0.06, length * 0.96)} ${at(-0.1, length * 0.95)} C ${at(-0.32, length * 0.93)} ${at(-0.5, length * 0.82)} ${at(-0.5, outerBall)} C ${at(-0.5, length * 0.45)} ${at(-0.36, length * 0.3)} ${at(-0.34, length * 0.18)} C ${at(-0.34, length * 0.06)} ${at(-0.26, 0)} ${at(0, 0)} Z`
+	return (
+		`M ${at(0, 0)} C ${at(0.28, 0)} ${at(0.34, length * 0.1)} ${at(0.32, length * 0.22)} C ` +
+		`${at(0.28, length * 0.42)} ${at(0.36, length * 0.56)} ${at(0.5, ball)} C ` +
+		`${at(0.52, length * 0.84)} ${at(0.46, length)} ${at(0.27, length)} C ` +
+		`${at(0.08, length * 1)} ${at(0.06, length * 0.96)} ${at(-0.1, length * 0.95)} C ` +
+		`${at(-0.32, length * 0.93)} ${at(-0.5, length * 0.82)} ${at(-0.5, outerBall)} C ` +
+		`${at(-0.5, length * 0.45)} ${at(-0.36, length * 0.3)} ${at(-0.34, length * 0.18)} C ` +
+		`${at(-0.34, length * 0.06)} ${at(-0.26, 0)} ${at(0, 0)} Z`
+	)
 }
-/** @returns undefined where no foot has a length; a side without width or ball length is drawn without that line */
+/**
+ * @returns undefined where no foot has a length; a side without width or ball length is drawn
+ * without that line
+ */
 export function feetFigure(
 	sizing: SizingResult,
 	colour: string,
@@ -32,9 +46,11 @@ export function feetFigure(
 	const height = longest * ptPerMm + 44
 	const bottom = height - 24
 	const text = (x: number, y: number, words: string, size = 9, weight = '400') =>
-		`<text x="${shown(x, 2)}" y="${shown(y, 2)}" font-family="Noto" font-size="${size}" font-weight="${weight}" text-anchor="middle" fill="#1d2726">${words}</text>`
+		`<text x="${shown(x, 2)}" y="${shown(y, 2)}" font-family="Noto" font-size="${size}" ` +
+		`font-weight="${weight}" text-anchor="middle" fill="#1d2726">${words}</text>`
 	const line = (x1: number, y1: number, x2: number, y2: number, dash = '') =>
-		`<line x1="${shown(x1, 2)}" y1="${shown(y1, 2)}" x2="${shown(x2, 2)}" y2="${shown(y2, 2)}" stroke="#1d2726" stroke-width="0.8"${dash ? ` stroke-dasharray="${dash}"` : ''}/>`
+		`<line x1="${shown(x1, 2)}" y1="${shown(y1, 2)}" x2="${shown(x2, 2)}" y2="${shown(y2, 2)}" ` +
+		`stroke="#1d2726" stroke-width="0.8"${dash ? ` stroke-dasharray="${dash}"` : ''}/>`
 	const parts: string[] = []
 	const words: string[] = []
 	for (const side of bothSides) {
@@ -54,7 +70,8 @@ export function feetFigure(
 		const top = bottom - lengthMm * ptPerMm
 		const out = side === 'left' ? x - 56 : x + 56
 		parts.push(
-			`<path d="${footPath(side, foot, x, bottom)}" fill="${colour}" fill-opacity="0.16" stroke="${colour}" stroke-width="1.4"/>`,
+			`<path d="${footPath(side, foot, x, bottom)}" fill="${colour}" fill-opacity="0.16" ` +
+				`stroke="${colour}" stroke-width="1.4"/>`,
 		)
 		parts.push(
 			line(out, top, out, bottom),
@@ -81,7 +98,10 @@ export function feetFigure(
 		)
 	}
 	return {
-		svg: `<svg xmlns="http://www.w3.org/2000/svg" width="${boxWidth * 2}" height="${shown(height, 2)}" viewBox="0 0 ${boxWidth * 2} ${shown(height, 2)}">${parts.join('')}</svg>`,
+		svg:
+			`<svg xmlns="http://www.w3.org/2000/svg" width="${boxWidth * 2}" ` +
+			`height="${shown(height, 2)}" viewBox="0 0 ${boxWidth * 2} ` +
+			`${shown(height, 2)}">${parts.join('')}</svg>`,
 		widthPt: boxWidth * 2,
 		heightPt: height,
 		alternative: t('feet.alternative', { feet: words.join('; ') }),

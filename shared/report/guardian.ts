@@ -1,4 +1,7 @@
-/** The guardian summary, one page: purpose, actions, what to buy, wearing in, warning signs, growth, what the club was told. */
+/**
+ * The guardian summary, one page: purpose, actions, what to buy, wearing in, warning signs, growth,
+ * what the club was told.
+ */
 import {
 	amended,
 	frame,
@@ -26,7 +29,10 @@ import {
 
 /** Features named in one line of one page; the player report has them all. */
 const mostFeatures = 5
-/** What the guardian may read: what a competent minor asked not to be shown (`withheld`) is left out. */
+/**
+ * What the guardian may read: what a competent minor asked not to be shown (`withheld`) is left
+ * out.
+ */
 export function guardianSummary(input: ReportInput): LwDocument {
 	const { visit, assessment, decisions, clinic, withheld = [], sharedWithClub = [] } = input
 	const t = speakOf(clinic)

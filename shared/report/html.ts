@@ -1,4 +1,7 @@
-/** A document as an accessible page: the same words, tables and figures as the PDF, in elements that carry their meaning. */
+/**
+ * A document as an accessible page: the same words, tables and figures as the PDF, in elements that
+ * carry their meaning.
+ */
 import type { Block, ChartCell, LwDocument, Pattern } from './document.ts'
 import { safeLogo } from './logo.ts'
 import { speakFrom } from './catalogue/speak.ts'
@@ -16,7 +19,8 @@ export function describedSvg(svg: string, id: string, title: string, description
 		.replace(/<svg\b/, `<svg role="img" aria-labelledby="${id}-title ${id}-desc"`)
 		.replace(
 			/(<svg\b[^>]*>)/,
-			`$1<title id="${id}-title">${escaped(title)}</title><desc id="${id}-desc">${escaped(description)}</desc>`,
+			`$1<title id="${id}-title">${escaped(title)}</title><desc ` +
+				`id="${id}-desc">${escaped(description)}</desc>`,
 		)
 }
 const cell = ({ text, below, pattern, after }: ChartCell): string =>
@@ -48,9 +52,15 @@ function blockHtml(block: Block, id: string): string {
 			return `<${tag}>${block.items.map((item) => `<li>${escaped(item)}</li>`).join('')}</${tag}>`
 		}
 		case 'actions':
-			return `<ol class="actions">${block.items.map(({ what, when, who }) => `<li><strong>${escaped(what)}</strong>${when ? ` <span>${escaped(when)}</span>` : ''}${who ? ` <span>${escaped(who)}</span>` : ''}</li>`).join('')}</ol>`
+			return (
+				'<ol ' +
+				`class="actions">${block.items.map(({ what, when, who }) => `<li><strong>${escaped(what)}</strong>${when ? ` <span>${escaped(when)}</span>` : ''}${who ? ` <span>${escaped(who)}</span>` : ''}</li>`).join('')}</ol>`
+			)
 		case 'alert':
-			return `<section class="alert" aria-labelledby="${id}"><h2 id="${id}">${escaped(block.title)}</h2><p>${escaped(block.text)}</p></section>`
+			return (
+				`<section class="alert" aria-labelledby="${id}"><h2 ` +
+				`id="${id}">${escaped(block.title)}</h2><p>${escaped(block.text)}</p></section>`
+			)
 		case 'table':
 			return table(
 				block.caption,
@@ -81,7 +91,10 @@ function blockHtml(block: Block, id: string): string {
 		case 'true-size':
 			return `<figure>${describedSvg(block.svg, id, block.caption, block.alternative)}<figcaption>${escaped(block.caption)}</figcaption></figure>`
 		case 'signature':
-			return `<p class="signature"><strong>${escaped(block.name)}</strong><br>${escaped(block.registration)}<br>${escaped(block.date)}</p>`
+			return (
+				'<p ' +
+				`class="signature"><strong>${escaped(block.name)}</strong><br>${escaped(block.registration)}<br>${escaped(block.date)}</p>`
+			)
 	}
 }
 /** The logo as an address for an img element; undefined where there is none. */
@@ -114,9 +127,14 @@ export const patternCss: Record<Pattern, string> = {
 	falling: 'repeating-linear-gradient(45deg, #0000 0 5px, #0002 5px 7px)',
 	dots: 'radial-gradient(#0003 1.5px, #0000 2px) 0 0 / 8px 8px',
 	bars: 'repeating-linear-gradient(90deg, #0000 0 5px, #0002 5px 7px)',
-	grid: 'repeating-linear-gradient(0deg, #0000 0 6px, #0002 6px 7px), repeating-linear-gradient(90deg, #0000 0 6px, #0002 6px 7px)',
+	grid:
+		'repeating-linear-gradient(0deg, #0000 0 6px, #0002 6px 7px), ' +
+		'repeating-linear-gradient(90deg, #0000 0 6px, #0002 6px 7px)',
 }
-/** The style sheet of the page, screen and print. @param colour the letterhead's, already dark enough for text */
+/**
+ * The style sheet of the page, screen and print. @param colour the letterhead's, already dark
+ * enough for text
+ */
 export const reportCss = (
 	colour: string,
 ): string => `body{font:16px/1.5 'Noto Sans',sans-serif;color:#1d2726;background:#fff;max-width:46rem;margin:2rem auto;padding:0 1rem}

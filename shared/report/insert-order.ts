@@ -1,4 +1,7 @@
-/** The insert order: per side the complete design, the insert at true size, and a slip for the laboratory to send back. */
+/**
+ * The insert order: per side the complete design, the insert at true size, and a slip for the
+ * laboratory to send back.
+ */
 import { type DecidedElement, type DecidedInsert, decidedInsert } from '../insert/decided.ts'
 import { elementWords } from '../insert/elements.ts'
 import { insertSheets } from '../insert/outline.ts'
@@ -184,7 +187,8 @@ export function insertOrder(input: ReportInput): LwDocument {
 			[t('subject.player'), nameOf(visit)],
 			[
 				t('subject.born'),
-				`${dateWords(visit.player.birthDate)} (${ageYears(visit.player.birthDate, visit.visitDate)})`,
+				`${dateWords(visit.player.birthDate)} ` +
+					`(${ageYears(visit.player.birthDate, visit.visitDate)})`,
 			],
 			[
 				t('subject.mass'),

@@ -33,7 +33,10 @@ export interface KindInput extends ReportInput {
 	showName?: boolean
 }
 export interface Kind {
-	/** One line per missing input: path, what is wrong, given, allowed; empty where it can be composed. */
+	/**
+	 * One line per missing input: path, what is wrong, given, allowed; empty where it can be
+	 * composed.
+	 */
 	problems(input: KindInput): string[]
 	compose(input: KindInput): LwDocument
 }
@@ -57,7 +60,9 @@ const table = {
 			visit.player.guardian || ageYears(visit.player.birthDate, visit.visitDate) < minorUnder
 				? []
 				: [
-						`player.guardian: missing, given nothing for a player of ${ageYears(visit.player.birthDate, visit.visitDate)} years, allowed: a guardian, or a player under ${minorUnder}`,
+						'player.guardian: missing, given nothing for a player of ' +
+							`${ageYears(visit.player.birthDate, visit.visitDate)} years, allowed: a guardian, ` +
+							`or a player under ${minorUnder}`,
 					],
 		compose: guardianSummary,
 	},
@@ -68,7 +73,9 @@ const table = {
 			return left.length + right.length > 0
 				? []
 				: [
-						`insert: nothing to order, given left ${result.left.state} and right ${result.right.state}, allowed: a visit with findings that call for an insert, or elements the clinician added`,
+						`insert: nothing to order, given left ${result.left.state} and right ` +
+							`${result.right.state}, allowed: a visit with findings that call for an insert, or ` +
+							'elements the clinician added',
 					]
 		},
 		compose: insertOrder,
@@ -78,7 +85,9 @@ const table = {
 			plan && plan.sessions.length > 0
 				? []
 				: [
-						`season: no sessions to draw, given ${visit.season ? 'a season without a plan of sessions' : 'nothing'}, allowed: a visit with season.sessions or season.pattern and at least one pair, or a plan file`,
+						'season: no sessions to draw, given ' +
+							`${visit.season ? 'a season without a plan of sessions' : 'nothing'}, allowed: a ` +
+							'visit with season.sessions or season.pattern and at least one pair, or a plan file',
 					],
 		compose: (input) =>
 			seasonChart({

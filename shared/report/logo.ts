@@ -1,4 +1,7 @@
-/** The clinic's logo: its kind checked against its bytes, its size in pixels, and an SVG cut down to drawing. */
+/**
+ * The clinic's logo: its kind checked against its bytes, its size in pixels, and an SVG cut down to
+ * drawing.
+ */
 import type { Letterhead } from './document.ts'
 
 export class BadLogo extends Error {
@@ -71,7 +74,10 @@ const drawing = new Set([
 	'desc',
 	'symbol',
 ])
-/** Keeps the drawing and nothing else: no script, style sheet, text in a foreign font, picture, link, event or address outside the file. */
+/**
+ * Keeps the drawing and nothing else: no script, style sheet, text in a foreign font, picture,
+ * link, event or address outside the file.
+ */
 export function safeSvg(svg: string): string {
 	const body = svg.replace(
 		/<\?[\s\S]*?\?>|<!--[\s\S]*?-->|<!DOCTYPE[^>[]*(?:\[[\s\S]*?\])?\s*>|<!\[CDATA\[[\s\S]*?\]\]>/gi,
@@ -124,11 +130,13 @@ function svgOf(base64: string): string {
 	const root = /^<svg\b[^>]*>/i.exec(svg)?.[0]
 	if (!root)
 		throw new BadLogo(
-			'logo: not an SVG picture, given a file without an <svg> element at its start, allowed: an SVG drawing',
+			'logo: not an SVG picture, given a file without an <svg> element at its start, allowed: ' +
+				'an SVG drawing',
 		)
 	if (!/\bviewBox\s*=/.test(root) && !(/\bwidth\s*=/.test(root) && /\bheight\s*=/.test(root)))
 		throw new BadLogo(
-			'logo: no size, given an SVG without viewBox or width and height, allowed: an SVG with a viewBox',
+			'logo: no size, given an SVG without viewBox or width and height, allowed: an SVG with a ' +
+				'viewBox',
 		)
 	return svg
 }
@@ -140,11 +148,13 @@ export function safeLogo({ mediaType, base64 }: NonNullable<Letterhead['logo']>)
 	const size = mediaType === 'image/png' ? sizeOfPng(bytes) : sizeOfJpeg(bytes)
 	if (!size)
 		throw new BadLogo(
-			`logo: its bytes are not of its kind, given ${mediaType}, allowed: a ${mediaType === 'image/png' ? 'PNG' : 'JPEG'} picture`,
+			`logo: its bytes are not of its kind, given ${mediaType}, allowed: a ` +
+				`${mediaType === 'image/png' ? 'PNG' : 'JPEG'} picture`,
 		)
 	if (size.some((side) => side < leastPx || side > mostPx))
 		throw new BadLogo(
-			`logo: size, given ${size[0]} x ${size[1]} pixels, allowed: ${leastPx} to ${mostPx} pixels each way`,
+			`logo: size, given ${size[0]} x ${size[1]} pixels, allowed: ${leastPx} to ${mostPx} ` +
+				'pixels each way',
 		)
 	return { kind: 'picture', dataUrl: `data:${mediaType};base64,${base64}` }
 }

@@ -1,4 +1,7 @@
-/** Decision lines by which the clinician marks what to try or do: the id is the mark's name, a point, and what it is about. */
+/**
+ * Decision lines by which the clinician marks what to try or do: the id is the mark's name, a
+ * point, and what it is about.
+ */
 import type { Assessment, FootwearWork, RankedModel } from '../assessment.ts'
 import type { Decision, Decisions } from '../decisions.ts'
 import { sizeWords } from '../footwear/match-result.ts'
@@ -18,7 +21,10 @@ export const workTitle = ({ name, side }: FootwearWork): string => `${name}${sid
 /** What a report prints of a change to the boot or a lacing. */
 export const workWords = (one: FootwearWork): string => `${workTitle(one)}. ${one.says}`
 export const workKey = ({ id, side }: FootwearWork): string => `${id}.${side}`
-/** Marks that would print other words than the measures give now: a size that changed, a work that reads otherwise. What is not asked for any more may stay marked. */
+/**
+ * Marks that would print other words than the measures give now: a size that changed, a work that
+ * reads otherwise. What is not asked for any more may stay marked.
+ */
 export function overtakenMarks(
 	decisions: Decisions,
 	{ footwear: { ranked, modifications = [], lacing = [] } }: Pick<Assessment, 'footwear'>,

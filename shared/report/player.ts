@@ -1,4 +1,7 @@
-/** The player report: what to do now, what was found, size and fit, the next pair, warning signs, basis notes. */
+/**
+ * The player report: what to do now, what was found, size and fit, the next pair, warning signs,
+ * basis notes.
+ */
 import type { SizeLabel, SizingResult } from '../assessment.ts'
 import { bothSides, meanOf } from '../visit/sides.ts'
 import { termWords } from '../visit/terms.ts'
@@ -302,7 +305,8 @@ const raise: Section = ({ assessment: { ankle }, decisions }, _notes, t) => {
 		: [
 				heading(t('player.raise')),
 				say(
-					`${decided ? t('player.raiseDecided', { raise: words }) : t('player.raiseSuggested', { raise: words })} ${t('player.raiseHow')}`,
+					`${decided ? t('player.raiseDecided', { raise: words }) : t('player.raiseSuggested', { raise: words })} ` +
+						`${t('player.raiseHow')}`,
 				),
 			]
 }
@@ -358,7 +362,8 @@ const grow: Section = (input, notes, t) => {
 		uncertain: t('player.stageUncertain'),
 	}
 	const last = growth.footForecast?.at(-1)
-	// The cautions of every growth estimate, in the player's words; the estimate and its use stand in the sentence of the stage.
+	// The cautions of every growth estimate, in the player's words; the estimate and its use stand in
+	// the sentence of the stage.
 	const said = (id: string) => growth.findings.find((finding) => finding.id === id)
 	const bias = said('growth.bias')
 	return [
@@ -385,7 +390,8 @@ const grow: Section = (input, notes, t) => {
 		...(bias
 			? [
 					small(
-						`${t('player.growthCautions')}${said('growth.girls') ? ` ${t('player.growthGirls')}` : ''} ${notes.mark(bias.basis)}`,
+						`${t('player.growthCautions')}${said('growth.girls') ? ` ${t('player.growthGirls')}` : ''} ` +
+							`${notes.mark(bias.basis)}`,
 					),
 				]
 			: []),

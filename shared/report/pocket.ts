@@ -1,4 +1,7 @@
-/** The player's own table of the season: which pair on which day, small enough to fold. No clinical words. */
+/**
+ * The player's own table of the season: which pair on which day, small enough to fold. No clinical
+ * words.
+ */
 import type { Clinic } from '../clinic.ts'
 import { weekdayName } from '../season/pattern.ts'
 import type { Plan, PlanSession } from '../season/plan-file.ts'
@@ -13,7 +16,9 @@ import { dateWords } from './words.ts'
 /** '2027-04-03' as 'April 2027'. */
 const monthOf = (date: string): string => dateWords(date).replace(/^\d+ /, '')
 
-/** What to put on, in the words of the chart: one letter, or one after the other with its minutes. */
+/**
+ * What to put on, in the words of the chart: one letter, or one after the other with its minutes.
+ */
 export function wornWords(
 	session: Pick<PlanSession, 'pair' | 'parts' | 'minutes' | 'fullMinutes'>,
 	plan: Pick<Plan, 'pairs'>,
@@ -87,7 +92,8 @@ export function pocketTable({
 					.sort((a, b) => (a.letter < b.letter ? -1 : 1))
 					.map(
 						(one) =>
-							`${one.letter}: ${one.name}, ${termWords(one.sole)}${one.replaceBy === undefined ? '' : `. A new pair by ${dateWords(one.replaceBy)}`}${one.brokenInBy === undefined ? '' : `. Worn in step by step until ${dateWords(one.brokenInBy)}`}`,
+							`${one.letter}: ${one.name}, ` +
+							`${termWords(one.sole)}${one.replaceBy === undefined ? '' : `. A new pair by ${dateWords(one.replaceBy)}`}${one.brokenInBy === undefined ? '' : `. Worn in step by step until ${dateWords(one.brokenInBy)}`}`,
 					),
 			},
 			...(plan.purchases.length === 0

@@ -1,4 +1,7 @@
-/** How hard a text is to read: a hint, never a gate. Formulas: Flesch-Kincaid grade, Flesch reading ease, SMOG (McLaughlin 1969), as in the trade file on documents. */
+/**
+ * How hard a text is to read: a hint, never a gate. Formulas: Flesch-Kincaid grade, Flesch reading
+ * ease, SMOG (McLaughlin 1969), as in the trade file on documents.
+ */
 import type { Block, LwDocument } from './document.ts'
 
 export interface Counts {
@@ -13,10 +16,15 @@ export const fleschKincaid = ({ words, sentences, syllables }: Counts): number =
 /** Flesch reading ease, about 0 to 100; higher is easier. */
 export const fleschEase = ({ words, sentences, syllables }: Counts): number =>
 	206.835 - (1.015 * words) / sentences - (84.6 * syllables) / words
-/** SMOG grade; two to four grades above Flesch-Kincaid on the same text, so the two are never mixed. */
+/**
+ * SMOG grade; two to four grades above Flesch-Kincaid on the same text, so the two are never mixed.
+ */
 export const smog = ({ long, sentences }: Counts): number =>
 	3.1291 + 1.043 * Math.sqrt((long * 30) / sentences)
-/** Syllables of an English word by its groups of vowels; a silent last e is not counted. At least one. */
+/**
+ * Syllables of an English word by its groups of vowels; a silent last e is not counted. At least
+ * one.
+ */
 export function syllablesOf(word: string): number {
 	const plain = word.toLowerCase().replace(/[^a-z]/g, '')
 	const groups = plain
@@ -24,7 +32,9 @@ export function syllablesOf(word: string): number {
 		.match(/[aeiouy]+/g)
 	return Math.max(1, groups?.length ?? 0)
 }
-/** Counts of a text; undefined where it has no words. A text without a full stop is one sentence. */
+/**
+ * Counts of a text; undefined where it has no words. A text without a full stop is one sentence.
+ */
 export function countsOf(text: string): Counts | undefined {
 	const words = text.replace(/\[\d+\]/g, ' ').match(/[\p{L}][\p{L}'-]*/gu) ?? []
 	if (words.length === 0) return undefined

@@ -1,4 +1,7 @@
-/** The referral letter, one page: urgency and request first, then summary, findings, what was done, question, enclosures, copies, consent. */
+/**
+ * The referral letter, one page: urgency and request first, then summary, findings, what was done,
+ * question, enclosures, copies, consent.
+ */
 import { ageYears } from '../visit/age.ts'
 import { bothSides, meanOf } from '../visit/sides.ts'
 import { termWords } from '../visit/terms.ts'
@@ -79,7 +82,8 @@ function reasonsOf({ assessment: { screening } }: ReportInput, notes: Notes, t: 
 		.slice(0, mostReasons)
 		.map(
 			(item) =>
-				`${item.says}${item.side === 'left' || item.side === 'right' ? ` (${sideWords[item.side]})` : ''} ${notes.mark(item.basis)}`,
+				`${item.says}${item.side === 'left' || item.side === 'right' ? ` (${sideWords[item.side]})` : ''} ` +
+				`${notes.mark(item.basis)}`,
 		)
 	return [
 		heading(t('referral.reasons')),
@@ -177,10 +181,12 @@ export function referralLetter(input: ReportInput): LwDocument {
 			say(done.length > 0 ? done.join(' ') : t('referral.doneNothing')),
 			heading(t('referral.question')),
 			say(
-				`${letter.question ?? t('referral.questionDefault')} ${decisions.reviewDate ? t('referral.follow', { clinic: clinic.name, date: dateWords(decisions.reviewDate) }) : t('referral.followNone', { clinic: clinic.name })}`,
+				`${letter.question ?? t('referral.questionDefault')} ` +
+					`${decisions.reviewDate ? t('referral.follow', { clinic: clinic.name, date: dateWords(decisions.reviewDate) }) : t('referral.followNone', { clinic: clinic.name })}`,
 			),
 			say(
-				`${t('referral.enclosures', { list: letter.enclosures?.join(', ') || t('referral.none') })} ${t('referral.copies', { list: letter.copyTo?.join(', ') || t('referral.none') })}`,
+				`${t('referral.enclosures', { list: letter.enclosures?.join(', ') || t('referral.none') })} ` +
+					`${t('referral.copies', { list: letter.copyTo?.join(', ') || t('referral.none') })}`,
 			),
 			say(
 				letter.consent

@@ -1,4 +1,7 @@
-/** The season on the wall: one row an ISO week, one cell a session, the pair by letter and pattern. No clinical words. */
+/**
+ * The season on the wall: one row an ISO week, one cell a session, the pair by letter and pattern.
+ * No clinical words.
+ */
 import type { Clinic } from '../clinic.ts'
 import type { Decisions } from '../decisions.ts'
 import { termWords } from '../visit/terms.ts'

@@ -1,4 +1,7 @@
-/** Foot at risk in diabetes, NICE NG19: low, moderate, high or active; an unanswered question is never taken for no. */
+/**
+ * Foot at risk in diabetes, NICE NG19: low, moderate, high or active; an unanswered question is
+ * never taken for no.
+ */
 import type { DiabeticRisk } from '../assessment.ts'
 import type { Screening } from '../visit/visit.ts'
 import { allOf, anyOf, type Tri } from './ottawa.ts'
@@ -6,7 +9,10 @@ import { allOf, anyOf, type Tri } from './ottawa.ts'
 type Group = NonNullable<Screening['diabeticFoot']>
 export type DiabeticFoot = NonNullable<Group['left']>
 
-/** @returns the highest level that the answers establish, and whether an unasked question could still raise it */
+/**
+ * @returns the highest level that the answers establish, and whether an unasked question could
+ * still raise it
+ */
 export function diabeticRisk(
 	foot: DiabeticFoot,
 	renalReplacement: Tri,

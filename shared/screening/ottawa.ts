@@ -11,7 +11,10 @@ export function anyOf(...answers: Tri[]): Tri {
 	return answers.includes(true) ? true : answers.includes(undefined) ? undefined : false
 }
 
-/** Film if zone pain and (bone tenderness, or unable to bear weight both then and now). Not met only where every question was asked: an open one never counts as no. */
+/**
+ * Film if zone pain and (bone tenderness, or unable to bear weight both then and now). Not met only
+ * where every question was asked: an open one never counts as no.
+ */
 export function filmNeeded(
 	zonePain: Tri,
 	tender: Tri,
@@ -23,15 +26,22 @@ export function filmNeeded(
 	return [zonePain, tender, unableThen, unableNow].includes(undefined) ? 'incomplete' : 'not-met'
 }
 
-/** Negative likelihood ratio from sensitivity and specificity (0 to 1): how much a negative test lowers the odds. @throws RangeError outside 0 to 1 */
+/**
+ * Negative likelihood ratio from sensitivity and specificity (0 to 1): how much a negative test
+ * lowers the odds. @throws RangeError outside 0 to 1
+ */
 export function negativeLikelihoodRatio(sensitivity: number, specificity: number): number {
 	if (!(sensitivity >= 0 && sensitivity <= 1 && specificity > 0 && specificity <= 1))
 		throw new RangeError(
-			`sensitivity ${sensitivity}, specificity ${specificity}: give numbers from 0 to 1, specificity above 0`,
+			`sensitivity ${sensitivity}, specificity ${specificity}: give numbers from 0 to 1, ` +
+				'specificity above 0',
 		)
 	return (1 - sensitivity) / specificity
 }
-/** Probability (0 to 1) after a test, from the probability before it and its likelihood ratio. @throws RangeError for a prevalence outside 0 to 1 */
+/**
+ * Probability (0 to 1) after a test, from the probability before it and its likelihood ratio.
+ * @throws RangeError for a prevalence outside 0 to 1
+ */
 export function probabilityAfter(before: number, likelihoodRatio: number): number {
 	if (!(before >= 0 && before < 1))
 		throw new RangeError(`prevalence ${before}: give a number from 0 up to 1`)
@@ -47,7 +57,10 @@ export interface OttawaResult {
 	newlyUnable: boolean
 	quiet: boolean
 }
-/** Both rules for an injured side (Stiell). Not applicable under 6 years, in pregnancy, after 10 days, with reduced sensation or where it cannot be assessed. */
+/**
+ * Both rules for an injured side (Stiell). Not applicable under 6 years, in pregnancy, after 10
+ * days, with reduced sensation or where it cannot be assessed.
+ */
 export function ottawa(
 	injury: Injury,
 	ageYears: number,
@@ -87,7 +100,8 @@ export function ottawa(
 			(malleolarZonePain !== true && ankleTender === true) ||
 			(midfootZonePain !== true && footTender === true),
 		newlyUnable: now === true && (malleolarZonePain === true || midfootZonePain === true),
-		// An old injury without pain, tenderness or loss of weight bearing is no reason for a same-day referral.
+		// An old injury without pain, tenderness or loss of weight bearing is no reason for a same-day
+		// referral.
 		quiet:
 			others.length === 0 &&
 			anyOf(malleolarZonePain, midfootZonePain, ankleTender, footTender, then, now) === false,

@@ -1,4 +1,7 @@
-/** The screening room: stop-and-refer questions, Ottawa rules and clot score, to one action. A negative screen never clears. */
+/**
+ * The screening room: stop-and-refer questions, Ottawa rules and clot score, to one action. A
+ * negative screen never clears.
+ */
 import { type Action, actions, type ScreeningItem, type ScreeningResult } from '../assessment.ts'
 import type { Basis, Finding, FindingSide, Level } from '../finding.ts'
 import type { Protocol } from '../protocol/protocol.ts'
@@ -26,7 +29,10 @@ const finding = (
 	because: Finding['because'] = [],
 ): Finding => ({ id, topic: 'screening', side, level, says, because, basis })
 
-/** @returns every question with its state, and the highest action; a question not asked stays 'not-asked' */
+/**
+ * @returns every question with its state, and the highest action; a question not asked stays
+ * 'not-asked'
+ */
 export function screening(visit: Visit, protocol: Protocol): ScreeningResult {
 	const answers = visit.screening ?? {}
 	const age = ageYears(visit.player.birthDate, visit.visitDate)
@@ -86,7 +92,9 @@ export function screening(visit: Visit, protocol: Protocol): ScreeningResult {
 			side: 'none',
 			state: reading.suspicion ? 'yes' : reading.notAsked > 0 ? 'not-asked' : 'no',
 			action: reading.suspicion ? 'same-day' : 'proceed',
-			says: `Signs that can go with a clot in the leg: medical review the same day.${minor ? ' The score is not used under 18 years.' : ' The score goes into the letter; it does not decide the referral.'}`,
+			says:
+				'Signs that can go with a clot in the leg: medical review the same ' +
+				`day.${minor ? ' The score is not used under 18 years.' : ' The score goes into the letter; it does not decide the referral.'}`,
 			basis,
 		})
 		if (reading.notAsked > 0)
@@ -119,7 +127,8 @@ export function screening(visit: Visit, protocol: Protocol): ScreeningResult {
 				'screening.nothing-recorded',
 				'none',
 				'note',
-				`No listed warning sign recorded. This is not a clearance. ${unasked} ${unasked === 1 ? 'question was' : 'questions were'} not asked or not completed.`,
+				`No listed warning sign recorded. This is not a clearance. ${unasked} ` +
+					`${unasked === 1 ? 'question was' : 'questions were'} not asked or not completed.`,
 				{ rule: 'negative screen', source: 'common practice, no source', strength: 'practice' },
 				[{ measure: 'Questions not asked', value: unasked }],
 			),
@@ -152,7 +161,9 @@ function addOttawa(visit: Visit, age: number, protocol: Protocol, result: Screen
 				side,
 				state: 'not-asked',
 				action: read.quiet ? 'proceed' : 'same-day',
-				says: `The Ottawa ${part} rule cannot be used (${read.notApplicableBecause.join(', ')}): have the injury seen the same day.`,
+				says:
+					`The Ottawa ${part} rule cannot be used ` +
+					`(${read.notApplicableBecause.join(', ')}): have the injury seen the same day.`,
 				basis,
 			})
 		else
@@ -164,7 +175,8 @@ function addOttawa(visit: Visit, age: number, protocol: Protocol, result: Screen
 				says:
 					state === 'incomplete'
 						? `Ottawa ${part} rule incomplete: ask the missing questions.`
-						: `Ottawa ${part} rule not met. This does not say that nothing is broken: look again in 5 to 7 days.`,
+						: `Ottawa ${part} rule not met. This does not say that nothing is broken: look ` +
+							'again in 5 to 7 days.',
 				basis,
 			})
 		if (state === 'incomplete')
@@ -173,7 +185,8 @@ function addOttawa(visit: Visit, age: number, protocol: Protocol, result: Screen
 					`screening.ottawa-${part}-incomplete.${side}`,
 					side,
 					'caution',
-					`The Ottawa ${part} rule is incomplete for the ${side} side: a question is open, and an open question never counts as no. Complete it before going on.`,
+					`The Ottawa ${part} rule is incomplete for the ${side} side: a question is open, and ` +
+						'an open question never counts as no. Complete it before going on.',
 					basis,
 				),
 			)
@@ -183,7 +196,8 @@ function addOttawa(visit: Visit, age: number, protocol: Protocol, result: Screen
 					`screening.ottawa-${part}-not-met.${side}`,
 					side,
 					'note',
-					`Ottawa ${part} rule not met on the ${side} side. This does not say that nothing is broken: look again in 5 to 7 days. ${accuracy(age, protocol)}`,
+					`Ottawa ${part} rule not met on the ${side} side. This does not say that nothing is ` +
+						`broken: look again in 5 to 7 days. ${accuracy(age, protocol)}`,
 					basis,
 				),
 			)
@@ -199,7 +213,9 @@ function addOttawa(visit: Visit, age: number, protocol: Protocol, result: Screen
 			side,
 			state: 'yes',
 			action: 'imaging',
-			says: `Cannot take four steps now on the ${side} side: urgent imaging, although the Ottawa rule as answered does not ask for it.`,
+			says:
+				`Cannot take four steps now on the ${side} side: urgent imaging, although the ` +
+				'Ottawa rule as answered does not ask for it.',
 			basis,
 		})
 	if (read.tenderWithoutPain)
@@ -208,25 +224,40 @@ function addOttawa(visit: Visit, age: number, protocol: Protocol, result: Screen
 				`screening.tender-without-pain.${side}`,
 				side,
 				'caution',
-				`Bone tenderness on the ${side} side without pain recorded in that zone: the rule says no film, your judgement decides.`,
+				`Bone tenderness on the ${side} side without pain recorded in that zone: the rule says ` +
+					'no film, your judgement decides.',
 				basis,
 			),
 		)
 }
 
-/** How far a negative Ottawa rule can be trusted; the published figures disagree, and both are shown. */
+/**
+ * How far a negative Ottawa rule can be trusted; the published figures disagree, and both are
+ * shown.
+ */
 function accuracy(age: number, protocol: Protocol): string {
 	if (age < protocol.value('screening.minorBelowYears'))
-		return `In children and adolescents the rule found ${protocol.value('screening.ottawaSensitivityYoung')} of 100 fractures (Dowling 2009).`
+		return (
+			'In children and adolescents the rule found ' +
+			`${protocol.value('screening.ottawaSensitivityYoung')} of 100 fractures (Dowling ` +
+			'2009).'
+		)
 	const left =
 		probabilityAfter(
 			protocol.value('screening.ottawaPrevalence'),
 			protocol.value('screening.ottawaLrMinus'),
 		) * 100
-	return `An older review leaves about ${rounded(left, 1)} fractures in 100 such players (Bachmann 2003); a review of 2022 found that the rule catches ${protocol.value('screening.ottawaSensitivityAdult')} of 100 in adults.`
+	return (
+		`An older review leaves about ${rounded(left, 1)} fractures in 100 such players ` +
+		'(Bachmann 2003); a review of 2022 found that the rule catches ' +
+		`${protocol.value('screening.ottawaSensitivityAdult')} of 100 in adults.`
+	)
 }
 
-/** Items above a letter that concern this limb: its insert and rotation wait until what was done is recorded. */
+/**
+ * Items above a letter that concern this limb: its insert and rotation wait until what was done is
+ * recorded.
+ */
 export function blockersOf(items: readonly ScreeningItem[], side: Side): string[] {
 	return items
 		.filter(
@@ -279,7 +310,8 @@ function addSigns(
 				`screening.hop-tested.${bone.side}`,
 				bone.side,
 				'caution',
-				`Do not repeat the hop test: ${site?.risk === 'high' ? `${termWords(site.site)} is a high-risk site` : 'there is pain at night or at rest'}.`,
+				'Do not repeat the hop test: ' +
+					`${site?.risk === 'high' ? `${termWords(site.site)} is a high-risk site` : 'there is pain at night or at rest'}.`,
 				{ rule: 'hop test', source: 'common practice, no source', strength: 'practice' },
 			),
 		)
@@ -289,7 +321,8 @@ function addSigns(
 				`screening.bone-site.${bone.side}`,
 				bone.side,
 				'caution',
-				`Name the bone: ${boneSiteRows.filter((one) => one.risk === 'high').length} of the ${boneSiteRows.length} listed sites are high risk and change what to do.`,
+				`Name the bone: ${boneSiteRows.filter((one) => one.risk === 'high').length} of the ` +
+					`${boneSiteRows.length} listed sites are high risk and change what to do.`,
 				{
 					rule: 'bone stress by site',
 					source: 'Am Fam Physician 2003;67:85; lists partly from memory',
@@ -307,7 +340,8 @@ const riskWords = {
 	],
 	high: [
 		'letter',
-		'high risk: foot protection service within 2 to 4 weeks, then review every 1 to 2 months; no new boot without review and no stud under a place of high pressure',
+		'high risk: foot protection service within 2 to 4 weeks, then review every 1 to 2 months; ' +
+			'no new boot without review and no stud under a place of high pressure',
 	],
 	active: ['same-day', 'active foot problem: refer within one working day, off the foot meanwhile'],
 	incomplete: ['proceed', 'risk not established: complete the questions'],
@@ -363,7 +397,8 @@ function addDiabeticFoot(
 					`screening.diabetic-foot-open.${side}`,
 					side,
 					'caution',
-					`Not every question about the ${side} foot was asked: the risk may be higher than ${risk}.`,
+					`Not every question about the ${side} foot was asked: the risk may be higher than ` +
+						`${risk}.`,
 					basis,
 				),
 			)

@@ -1,4 +1,7 @@
-/** What the questions that unfold by complaint lead to: one row a conclusion. Tri-state throughout: not asked stays not asked. */
+/**
+ * What the questions that unfold by complaint lead to: one row a conclusion. Tri-state throughout:
+ * not asked stays not asked.
+ */
 import type { Action } from '../assessment.ts'
 import type { Basis, FindingSide, Strength } from '../finding.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
@@ -7,7 +10,10 @@ import type { Screening, Side } from '../visit/visit.ts'
 import { siteRow } from './site-row.ts'
 import { allOf, anyOf, type Tri } from './ottawa.ts'
 
-/** `ageYears` in completed years; `decimalAgeYears` where 'above 9' means from the day after the birthday on. */
+/**
+ * `ageYears` in completed years; `decimalAgeYears` where 'above 9' means from the day after the
+ * birthday on.
+ */
 export interface SignContext {
 	minor: boolean
 	ageYears: number
@@ -25,7 +31,10 @@ export interface SignRow {
 	action: Action
 	minorAction?: Action
 	says: string
-	/** What is said where the answers are all there and it does not hold: never that anything is cleared. */
+	/**
+	 * What is said where the answers are all there and it does not hold: never that anything is
+	 * cleared.
+	 */
 	notMet?: string
 	basis(protocol: Protocol): Basis
 }
@@ -112,7 +121,8 @@ function whole<K extends 'neurological' | 'vascular' | 'lowEnergy' | 'inflammato
 const memory = { source: 'common practice (from memory)', strength: 'practice' } as const
 const bone = {
 	source:
-		'Am Fam Physician 2003;67:85; Ekstrand and van Dijk 2013, Br J Sports Med 47:754; sites partly from memory',
+		'Am Fam Physician 2003;67:85; Ekstrand and van Dijk 2013, Br J Sports Med 47:754; sites ' +
+		'partly from memory',
 	strength: 'expert',
 } as const
 const limp = {
@@ -133,7 +143,8 @@ const high = (site: Parameters<typeof siteRow>[0]): Tri => {
 const lowOrUnnamed = (site: Parameters<typeof siteRow>[0]): boolean =>
 	siteRow(site)?.risk !== 'high'
 const unclear =
-	' This does not say that nothing is wrong: stop and come back if pain stays, worsens, or comes at night.'
+	' This does not say that nothing is wrong: stop and come back if pain stays, worsens, or ' +
+	'comes at night.'
 
 export const signRows: readonly SignRow[] = [
 	on(
@@ -146,7 +157,9 @@ export const signRows: readonly SignRow[] = [
 			),
 		{
 			action: 'same-day',
-			says: 'Bone stress injury of the hip neck suspected: no weight on the leg, no hop test, emergency department the same day.',
+			says:
+				'Bone stress injury of the hip neck suspected: no weight on the leg, no hop test, ' +
+				'emergency department the same day.',
 		},
 		memory,
 	),
@@ -161,7 +174,9 @@ export const signRows: readonly SignRow[] = [
 			),
 		{
 			action: 'imaging',
-			says: 'Bone stress injury at a high-risk site suspected: stop impact, no weight on the foot, MRI or CT. A normal plain film does not rule it out.',
+			says:
+				'Bone stress injury at a high-risk site suspected: stop impact, no weight on the ' +
+				'foot, MRI or CT. A normal plain film does not rule it out.',
 			notMet: `Bone stress rule for a high-risk site not met.${unclear}`,
 		},
 		bone,
@@ -182,7 +197,10 @@ export const signRows: readonly SignRow[] = [
 			),
 		{
 			action: 'imaging',
-			says: 'Focal bone pain with rest pain, a painful hop or more than two weeks of pain: stop impact and arrange imaging. A normal plain film does not rule out a bone stress injury.',
+			says:
+				'Focal bone pain with rest pain, a painful hop or more than two weeks of pain: stop ' +
+				'impact and arrange imaging. A normal plain film does not rule out a bone stress ' +
+				'injury.',
 		},
 		{ key: 'screening.boneStressWeeks' },
 	),
@@ -192,7 +210,9 @@ export const signRows: readonly SignRow[] = [
 		(a) => a.nightPain,
 		{
 			action: 'imaging',
-			says: 'Bone pain at night or at rest: no hop test, no impact, arrange imaging. In a young player ask for an X-ray within 48 hours.',
+			says:
+				'Bone pain at night or at rest: no hop test, no impact, arrange imaging. In a young ' +
+				'player ask for an X-ray within 48 hours.',
 		},
 		ng12,
 	),
@@ -207,7 +227,9 @@ export const signRows: readonly SignRow[] = [
 			),
 		{
 			action: 'letter',
-			says: 'Bone stress injury is possible (no high-risk site named): relative rest without impact, write to the doctor, review in two weeks.',
+			says:
+				'Bone stress injury is possible (no high-risk site named): relative rest without ' +
+				'impact, write to the doctor, review in two weeks.',
 			notMet: `Bone stress rule not met.${unclear}`,
 		},
 		memory,
@@ -218,13 +240,18 @@ export const signRows: readonly SignRow[] = [
 		(a) => anyOf(a.noMovementOnSqueeze, a.footDropsKneeBent, a.gap),
 		{
 			action: 'same-day',
-			says: 'Achilles rupture suspected: same-day emergency department, ankle supported with the toes down, no insert. In the study every rupture had two or more of the three tests positive; walking, or even a heel rise, does not exclude it.',
+			says:
+				'Achilles rupture suspected: same-day emergency department, ankle supported with ' +
+				'the toes down, no insert. In the study every rupture had two or more of the three ' +
+				'tests positive; walking, or even a heel rise, does not exclude it.',
 			notMet:
-				'None of the three rupture tests is positive. About one rupture in five was missed at first: test again if push-off stays weak.',
+				'None of the three rupture tests is positive. About one rupture in five was missed at ' +
+				'first: test again if push-off stays weak.',
 		},
 		{
 			source:
-				'Maffulli 1998, Am J Sports Med 26:266 (calf squeeze .96 and .93, knee bent .88 and .85, gap .73 and .89, sensitivity and specificity)',
+				'Maffulli 1998, Am J Sports Med 26:266 (calf squeeze .96 and .93, knee bent .88 and ' +
+				'.85, gap .73 and .89, sensitivity and specificity)',
 			strength: 'cohort',
 		},
 	),
@@ -236,7 +263,8 @@ export const signRows: readonly SignRow[] = [
 			action: 'imaging',
 			says: 'High ankle sprain suspected: imaging, and protect in a boot meanwhile.',
 			notMet:
-				'High ankle sprain rule not met. In the first day the tests miss many: examine again on day 5.',
+				'High ankle sprain rule not met. In the first day the tests miss many: examine again on ' +
+				'day 5.',
 		},
 		{ source: 'Sman 2015, Br J Sports Med 49:323 (n 87)', strength: 'cohort' },
 	),
@@ -246,9 +274,12 @@ export const signRows: readonly SignRow[] = [
 		(a) => allOf(a.midfootPain, anyOf(a.plantarBruise, a.cannotHeelRise, a.stressPain)),
 		{
 			action: 'imaging',
-			says: 'Midfoot ligament injury suspected: weight-bearing films of both feet or CT, no weight on the foot meanwhile. Films without weight miss about one in four.',
+			says:
+				'Midfoot ligament injury suspected: weight-bearing films of both feet or CT, no ' +
+				'weight on the foot meanwhile. Films without weight miss about one in four.',
 			notMet:
-				'Midfoot ligament rule not met. One in three to five is missed at first: examine again within a week if the midfoot still hurts.',
+				'Midfoot ligament rule not met. One in three to five is missed at first: examine again ' +
+				'within a week if the midfoot still hurts.',
 		},
 		{ source: 'Ponkilainen 2020; J Foot Ankle Res 2023, s13047-023-00608-0', strength: 'cohort' },
 	),
@@ -258,7 +289,9 @@ export const signRows: readonly SignRow[] = [
 		(a) => allOf(anyOf(a.midfootPain, a.plantarBruise), a.cannotBearWeight),
 		{
 			action: 'same-day',
-			says: 'Midfoot injury and no weight can be borne: emergency department the same day, no weight on the foot.',
+			says:
+				'Midfoot injury and no weight can be borne: emergency department the same day, no ' +
+				'weight on the foot.',
 		},
 		{ source: 'Ponkilainen 2020; J Foot Ankle Res 2023, s13047-023-00608-0', strength: 'cohort' },
 	),
@@ -296,7 +329,9 @@ export const signRows: readonly SignRow[] = [
 		(a) => a.infectedNailOrBlister,
 		{
 			action: 'letter',
-			says: 'Infected nail fold or blister: treat or refer; look again in two days, and the same day if redness spreads.',
+			says:
+				'Infected nail fold or blister: treat or refer; look again in two days, and the ' +
+				'same day if redness spreads.',
 		},
 		memory,
 	),
@@ -314,9 +349,13 @@ export const signRows: readonly SignRow[] = [
 			),
 		{
 			action: 'same-day',
-			says: 'Limp with a warning sign (fever, no weight bearing, severe pain on movement, night waking, lump, weight loss or sweats): hospital the same day. An infected joint is an emergency for the bone surgeons.',
+			says:
+				'Limp with a warning sign (fever, no weight bearing, severe pain on movement, night ' +
+				'waking, lump, weight loss or sweats): hospital the same day. An infected joint is ' +
+				'an emergency for the bone surgeons.',
 			notMet:
-				'None of the limp warning signs recorded. Come back the same day if fever, night pain or refusal to bear weight appears.',
+				'None of the limp warning signs recorded. Come back the same day if fever, night pain ' +
+				'or refusal to bear weight appears.',
 		},
 		limp,
 	),
@@ -334,7 +373,9 @@ export const signRows: readonly SignRow[] = [
 		{
 			action: 'letter',
 			minorAction: 'same-day',
-			says: 'Limp that has lasted more than a week without an examination, or two weeks without a diagnosis: have it examined; a growing player the same day.',
+			says:
+				'Limp that has lasted more than a week without an examination, or two weeks without ' +
+				'a diagnosis: have it examined; a growing player the same day.',
 		},
 		{ key: 'screening.limpUnassessedDays' },
 	),
@@ -348,7 +389,9 @@ export const signRows: readonly SignRow[] = [
 			),
 		{
 			action: 'imaging',
-			says: 'Limp with hip, thigh or knee pain at this age: a slipped growth plate of the hip must be looked for with films of both hips; no impact until then.',
+			says:
+				'Limp with hip, thigh or knee pain at this age: a slipped growth plate of the hip ' +
+				'must be looked for with films of both hips; no impact until then.',
 		},
 		{ key: 'screening.slippedEpiphysisOverYears' },
 	),
@@ -359,7 +402,10 @@ export const signRows: readonly SignRow[] = [
 		{
 			action: 'letter',
 			minorAction: 'imaging',
-			says: 'Unexplained bone pain or bony swelling: through the doctor the same day, in a young player an X-ray within 48 hours. That it does not hurt at night is no reassurance.',
+			says:
+				'Unexplained bone pain or bony swelling: through the doctor the same day, in a ' +
+				'young player an X-ray within 48 hours. That it does not hurt at night is no ' +
+				'reassurance.',
 		},
 		ng12,
 	),
@@ -370,7 +416,9 @@ export const signRows: readonly SignRow[] = [
 		{
 			action: 'letter',
 			minorAction: 'imaging',
-			says: 'Bone pain on most days for two weeks or more: through the doctor, in a young player a blood count within 48 hours.',
+			says:
+				'Bone pain on most days for two weeks or more: through the doctor, in a young ' +
+				'player a blood count within 48 hours.',
 		},
 		ng12,
 	),
@@ -380,7 +428,9 @@ export const signRows: readonly SignRow[] = [
 		(a) => a.enlargingLump,
 		{
 			action: 'imaging',
-			says: 'A lump that grows: ultrasound through the doctor, within 48 hours in a young player and two weeks in an adult.',
+			says:
+				'A lump that grows: ultrasound through the doctor, within 48 hours in a young ' +
+				'player and two weeks in an adult.',
 		},
 		ng12,
 	),
@@ -390,9 +440,13 @@ export const signRows: readonly SignRow[] = [
 		(f) => anyOf(not(f.feltHallux), not(f.feltFirstHead), not(f.feltFifthHead)),
 		{
 			action: 'letter',
-			says: 'Monofilament not felt at one or more of the three sites: protective feeling is reduced. Write to the doctor; no insert and no new footwear without review. Never test on callus.',
+			says:
+				'Monofilament not felt at one or more of the three sites: protective feeling is ' +
+				'reduced. Write to the doctor; no insert and no new footwear without review. Never ' +
+				'test on callus.',
 			notMet:
-				'Monofilament felt at the three sites. The test misses about half of nerve trouble: repeat it if numbness is reported.',
+				'Monofilament felt at the three sites. The test misses about half of nerve trouble: ' +
+				'repeat it if numbness is reported.',
 		},
 		{ source: 'NHS England foot screen (pooled sensitivity about .53)', strength: 'guideline' },
 	),
@@ -402,7 +456,9 @@ export const signRows: readonly SignRow[] = [
 		(a) => anyOf(a.gettingWorse, a.saddleOrBladder),
 		{
 			action: 'emergency',
-			says: 'Loss of feeling or strength that is getting worse, or saddle numbness or bladder change: emergency department now.',
+			says:
+				'Loss of feeling or strength that is getting worse, or saddle numbness or bladder ' +
+				'change: emergency department now.',
 		},
 		memory,
 	),
@@ -412,7 +468,9 @@ export const signRows: readonly SignRow[] = [
 		(f) => allOf(f.noDorsalisPedis, f.noPosteriorTibial),
 		{
 			action: 'letter',
-			says: 'Neither foot pulse is felt: write to the doctor about the blood supply, with an ankle pressure reading.',
+			says:
+				'Neither foot pulse is felt: write to the doctor about the blood supply, with an ' +
+				'ankle pressure reading.',
 		},
 		ng19,
 	),
@@ -425,7 +483,9 @@ export const signRows: readonly SignRow[] = [
 				: f.anklePressureIndex < c.protocol.value('screening.anklePressureIndex'),
 		{
 			action: 'letter',
-			says: 'Ankle-brachial pressure index below the limit: write to the doctor about the blood supply.',
+			says:
+				'Ankle-brachial pressure index below the limit: write to the doctor about the blood ' +
+				'supply.',
 		},
 		{ key: 'screening.anklePressureIndex' },
 	),
@@ -435,7 +495,9 @@ export const signRows: readonly SignRow[] = [
 		(f) => f.restPain,
 		{
 			action: 'emergency',
-			says: 'Pain at rest in a cold or pale foot: blood supply must be checked at once in an emergency department.',
+			says:
+				'Pain at rest in a cold or pale foot: blood supply must be checked at once in an ' +
+				'emergency department.',
 		},
 		ng19,
 	),
@@ -445,7 +507,9 @@ export const signRows: readonly SignRow[] = [
 		(a) => a.tightLegWithFootDrop,
 		{
 			action: 'emergency',
-			says: 'Tight, painful leg with numb foot or foot drop now: compartment pressure, emergency department now.',
+			says:
+				'Tight, painful leg with numb foot or foot drop now: compartment pressure, ' +
+				'emergency department now.',
 		},
 		memory,
 	),
@@ -463,9 +527,12 @@ export const signRows: readonly SignRow[] = [
 			),
 		{
 			action: 'letter',
-			says: 'Signs that can go with low energy availability: write to the sports physician. No score is made here.',
+			says:
+				'Signs that can go with low energy availability: write to the sports physician. No ' +
+				'score is made here.',
 			notMet:
-				'No listed sign of low energy availability. It can be there without them: ask again each season.',
+				'No listed sign of low energy availability. It can be there without them: ask again ' +
+				'each season.',
 		},
 		reds,
 	),
@@ -481,7 +548,9 @@ export const signRows: readonly SignRow[] = [
 			),
 		{
 			action: 'letter',
-			says: 'Long morning stiffness, both heels painful, a whole toe swollen, or skin, nail or eye signs: write to the doctor about inflammatory disease.',
+			says:
+				'Long morning stiffness, both heels painful, a whole toe swollen, or skin, nail or ' +
+				'eye signs: write to the doctor about inflammatory disease.',
 		},
 		{ key: 'screening.morningStiffnessMin' },
 	),

@@ -16,7 +16,10 @@ export interface WellsReading {
 	notAsked: number
 }
 
-/** Two-level Wells score; none under 18. Suspicion does not wait for the score. Unasked items add nothing and are counted. */
+/**
+ * Two-level Wells score; none under 18. Suspicion does not wait for the score. Unasked items add
+ * nothing and are counted.
+ */
 export function wells(answers: Wells, minor: boolean, protocol: Protocol): WellsReading {
 	const calf =
 		answers.calfDifferenceCm !== undefined &&

@@ -14,7 +14,9 @@ import { stopOf, weeklyLimits } from './limits.ts'
 import { fullDay, mondayOf, seasonSessions } from './pattern.ts'
 import type { Fixed, Owned, SeasonProblem, Slot, Weights } from './problem.ts'
 
-/** A plan made earlier: what it said of the past stands where the visit does not say what was worn. */
+/**
+ * A plan made earlier: what it said of the past stands where the visit does not say what was worn.
+ */
 export interface EarlierPlan {
 	sessions: readonly {
 		id?: string | undefined
@@ -43,7 +45,10 @@ export interface Built {
 }
 
 const letters = 'ABCDEFGHIJKLMNOPQRSTUVWXYZ'
-/** Letters as recorded, then those of an earlier plan, so that a new pair never renames the others; the rest in the order given. */
+/**
+ * Letters as recorded, then those of an earlier plan, so that a new pair never renames the others;
+ * the rest in the order given.
+ */
 export function lettersOf(
 	pairs: readonly Pick<Pair, 'id' | 'letter'>[],
 	before: readonly { id: string; letter: string }[] = [],
@@ -166,7 +171,8 @@ function ownedOf(
 	}
 }
 function breakInOf({ protocol, newInsert }: BuildInput): SeasonProblem['breakIn'] {
-	// the first step alone is shortened: each later one grows out of it and is then the same share of the usual one
+	// the first step alone is shortened: each later one grows out of it and is then the same share of
+	// the usual one
 	return {
 		firstMinutes:
 			(newInsert ? protocol.value('season.newInsertShare') : 1) *
@@ -216,7 +222,10 @@ const note = (
 	basis: Finding['basis'],
 ): Finding => ({ id, topic: 'season', side: 'none', level, says, because, basis })
 
-/** Builds the rotation problem. What keeps a pair or the whole season out of it is said in the findings. */
+/**
+ * Builds the rotation problem. What keeps a pair or the whole season out of it is said in the
+ * findings.
+ */
 export function buildProblem(input: BuildInput): Built {
 	const { visit, protocol } = input
 	const findings: Finding[] = []
@@ -237,7 +246,8 @@ export function buildProblem(input: BuildInput): Built {
 					note(
 						`season.no-sole-${pair.id}`,
 						'caution',
-						`Pair ${letter.get(pair.id)} (${pair.name ?? pair.id}) is left out: its sole is not recorded.`,
+						`Pair ${letter.get(pair.id)} (${pair.name ?? pair.id}) is left out: its sole is not ` +
+							'recorded.',
 						[],
 						{
 							rule: 'a pair without a sole class cannot be planned',
@@ -262,7 +272,8 @@ export function buildProblem(input: BuildInput): Built {
 				note(
 					`season.minutes-unknown-${pair.id}`,
 					'note',
-					`Minutes worn are not recorded for pair ${letter.get(pair.id)} (${pair.name ?? pair.id}): its wear is counted from 0.`,
+					`Minutes worn are not recorded for pair ${letter.get(pair.id)} ` +
+						`(${pair.name ?? pair.id}): its wear is counted from 0.`,
 					[],
 					protocol.basis('wear from recorded minutes', 'season.lifeMinutes'),
 				),

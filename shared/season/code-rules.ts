@@ -1,4 +1,7 @@
-/** What a code of football forbids on the foot. A row for each rule that has a source; soles and surfaces are the suitability table's affair. */
+/**
+ * What a code of football forbids on the foot. A row for each rule that has a source; soles and
+ * surfaces are the suitability table's affair.
+ */
 import type { Finding } from '../finding.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
 import { type Code, termWords } from '../visit/terms.ts'
@@ -60,7 +63,10 @@ export function barredFindings(
 					topic: 'season',
 					side: 'none',
 					level: 'caution',
-					says: `Pair ${letters.get(pair.id)} (${pair.name ?? pair.id}) is not planned for ${termWords(code)}: ${rule.says(value, most)} are allowed. Put in shorter studs, measure again, then plan.`,
+					says:
+						`Pair ${letters.get(pair.id)} (${pair.name ?? pair.id}) is not planned for ` +
+						`${termWords(code)}: ${rule.says(value, most)} are allowed. Put in shorter ` +
+						'studs, measure again, then plan.',
 					because: [{ measure: 'longest stud', value, unit: 'mm' }],
 					basis: protocol.basis(rule.id, rule.most),
 				}),

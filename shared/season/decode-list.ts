@@ -1,7 +1,10 @@
 /** The bytes of a list as text. */
 
 const [carriageReturn, lineFeed, space, tab] = [13, 10, 32, 9]
-/** Takes the folds of a calendar out: a fold may stand inside a character of several bytes (RFC 5545, 3.1). */
+/**
+ * Takes the folds of a calendar out: a fold may stand inside a character of several bytes (RFC
+ * 5545, 3.1).
+ */
 export function unfolded(bytes: Uint8Array): Uint8Array {
 	const out = new Uint8Array(bytes.length)
 	let long = 0

@@ -49,7 +49,8 @@ export function planDifference(before: Plan, after: Plan): Change[] {
 			old[field] === session[field]
 				? []
 				: [
-						`${label} ${shown[field]?.(String(old[field])) ?? old[field]} becomes ${shown[field]?.(String(session[field])) ?? session[field]}`,
+						`${label} ${shown[field]?.(String(old[field])) ?? old[field]} becomes ` +
+							`${shown[field]?.(String(session[field])) ?? session[field]}`,
 					],
 		)
 		if (worn(before, old) !== worn(after, session))
@@ -70,7 +71,9 @@ export function planDifference(before: Plan, after: Plan): Change[] {
 		else if (old.replaceBy !== pair.replaceBy)
 			changes.push({
 				date: pair.replaceBy ?? old.replaceBy!,
-				says: `Pair ${pair.letter} (${pair.name}): replace by ${byThen(old.replaceBy)} becomes ${byThen(pair.replaceBy)}`,
+				says:
+					`Pair ${pair.letter} (${pair.name}): replace by ${byThen(old.replaceBy)} becomes ` +
+					`${byThen(pair.replaceBy)}`,
 			})
 	}
 	for (const old of before.pairs)

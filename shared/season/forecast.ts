@@ -11,7 +11,10 @@ import { fullDay } from './pattern.ts'
 import type { Plan, PlanPair } from './plan-file.ts'
 import type { Rotation, SeasonProblem } from './problem.ts'
 
-/** Wear of a pair along the season: each month's end, and the dates at which it reaches the window of replacement. */
+/**
+ * Wear of a pair along the season: each month's end, and the dates at which it reaches the window
+ * of replacement.
+ */
 export function wearOf(
 	problem: SeasonProblem,
 	rotation: Rotation,
@@ -53,7 +56,10 @@ export function wearOf(
 		...(wornOutBy === undefined ? {} : { wornOutBy }),
 	}
 }
-/** Toe room of a pair in mm against the forecast of the longer foot; undefined where either is unknown. */
+/**
+ * Toe room of a pair in mm against the forecast of the longer foot; undefined where either is
+ * unknown.
+ */
 export function toeRoomOf(
 	pair: Pair,
 	visit: Visit,
@@ -94,7 +100,10 @@ export function toeRoomOf(
 }
 const suits = (suitability: Suitability, sole: Sole, problem: SeasonProblem, s: number): boolean =>
 	suitability[sole][problem.slots[s]!.surface][problem.slots[s]!.ground] !== 'forbidden'
-/** The day to buy a pair that must be broken in by `neededBy`: the first of the last trainings whose ladder reaches match minutes, and a few days for the house. */
+/**
+ * The day to buy a pair that must be broken in by `neededBy`: the first of the last trainings whose
+ * ladder reaches match minutes, and a few days for the house.
+ */
 export function buyBy(
 	problem: SeasonProblem,
 	suitability: Suitability,
@@ -132,7 +141,10 @@ const bestSole = (suitability: Suitability, problem: SeasonProblem, s: number): 
 	}
 	return [...soles].sort((a, b) => points(a) - points(b))[0]!
 }
-/** What to buy and when, the first need of each sole only. A new pair already entered answers a need of its sole. */
+/**
+ * What to buy and when, the first need of each sole only. A new pair already entered answers a need
+ * of its sole.
+ */
 export function purchasesOf(
 	problem: SeasonProblem,
 	suitability: Suitability,
@@ -149,7 +161,10 @@ export function purchasesOf(
 							sole: pair.sole as Sole,
 							neededBy: pair.replaceBy < from ? from : pair.replaceBy,
 							instead: pair.id,
-							why: `to replace ${pair.name}, ${pair.replaceBy === pair.outgrownBy ? 'likely outgrown' : 'worn out'} by ${fullDay(pair.replaceBy)}`,
+							why:
+								`to replace ${pair.name}, ` +
+								`${pair.replaceBy === pair.outgrownBy ? 'likely outgrown' : 'worn out'} by ` +
+								`${fullDay(pair.replaceBy)}`,
 						},
 					],
 		),
@@ -157,7 +172,9 @@ export function purchasesOf(
 			sole: bestSole(suitability, problem, s),
 			neededBy: problem.slots[s]!.date,
 			instead: undefined,
-			why: `no pair may be worn on ${fullDay(problem.slots[s]!.date)} (${termWords(problem.slots[s]!.surface)}, ${problem.slots[s]!.ground})`,
+			why:
+				`no pair may be worn on ${fullDay(problem.slots[s]!.date)} ` +
+				`(${termWords(problem.slots[s]!.surface)}, ${problem.slots[s]!.ground})`,
 		})),
 	].sort((a, b) => (a.neededBy < b.neededBy ? -1 : 1))
 	const seen = new Set<Sole>()
@@ -178,7 +195,9 @@ export function purchasesOf(
 				buyBy: day,
 				neededBy,
 				...(instead === undefined ? {} : { instead }),
-				says: `Buy a ${termWords(sole)} pair by ${fullDay(day)}: ${why}. Bought by then, its breaking in is over in time.`,
+				says:
+					`Buy a ${termWords(sole)} pair by ${fullDay(day)}: ${why}. Bought by then, its ` +
+					'breaking in is over in time.',
 			},
 		]
 	})

@@ -1,9 +1,15 @@
-/** A sound plan made in one walk through the season: where the solver starts from, so that even the shortest time limit has an answer. */
+/**
+ * A sound plan made in one walk through the season: where the solver starts from, so that even the
+ * shortest time limit has an answer.
+ */
 import type { Model } from './model.ts'
 import { fixedUses, openMinutes, type Rotation, type SeasonProblem, stillWet } from './problem.ts'
 import { verify } from './verify.ts'
 
-/** Session by session the pinned or most suitable pair that breaks no hard rule; none where there is none. */
+/**
+ * Session by session the pinned or most suitable pair that breaks no hard rule; none where there is
+ * none.
+ */
 export function greedyRotation(problem: SeasonProblem): Rotation {
 	const fixed = fixedUses(problem)
 	const uses = fixed.map((list) => [...list])

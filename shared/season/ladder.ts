@@ -1,4 +1,6 @@
-/** The break-in ladder of a new pair: how long it may be worn next, and in which trainings it is. */
+/**
+ * The break-in ladder of a new pair: how long it may be worn next, and in which trainings it is.
+ */
 import type { Fixed, SeasonProblem } from './problem.ts'
 import { stillWet } from './problem.ts'
 
@@ -17,7 +19,8 @@ export function ladderMinutes(sessionMinutes: readonly number[], rule: Rule): nu
 }
 
 /**
- * The next step in a session, in round minutes. Boots are not changed for the last few minutes: the step is then shorter.
+ * The next step in a session, in round minutes. Boots are not changed for the last few minutes: the
+ * step is then shorter.
  * @returns 0 where the session has no room for a step and a change
  */
 export function ladderStep(
@@ -34,8 +37,10 @@ export function ladderStep(
 	return Math.max(0, round(Math.min(limit, sessionMinutes - shortestPartMinutes)))
 }
 /**
- * The ladder of each new pair laid on the first trainings it suits, one new pair a session, never on a pair still drying.
- * @returns the steps, and for each new pair the first session at which it may be worn like any other (undefined: not within the season)
+ * The ladder of each new pair laid on the first trainings it suits, one new pair a session, never
+ * on a pair still drying.
+ * @returns the steps, and for each new pair the first session at which it may be worn like any
+ * other (undefined: not within the season)
  */
 export function layLadders(problem: SeasonProblem): {
 	steps: Fixed[]

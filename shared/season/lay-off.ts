@@ -1,4 +1,7 @@
-/** Back after a long lay-off: half the usual weekly load at first, then step by step. Sessions are shortened, not left out. Advice, no release to play. */
+/**
+ * Back after a long lay-off: half the usual weekly load at first, then step by step. Sessions are
+ * shortened, not left out. Advice, no release to play.
+ */
 import type { Finding } from '../finding.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import { addDays, dayNumber } from '../visit/age.ts'
@@ -7,7 +10,10 @@ import type { Session } from '../visit/visit.ts'
 import { fullDay, mondayOf } from './pattern.ts'
 import type { Cap, Slot } from './problem.ts'
 
-/** Minutes a week after a return, by the number of the week from 0: a share of the usual week, then a little more each week. */
+/**
+ * Minutes a week after a return, by the number of the week from 0: a share of the usual week, then
+ * a little more each week.
+ */
 export function returnLimit(usualWeek: number, protocol: Protocol): (week: number) => number {
 	const [share, rise, plus] = [
 		protocol.value('season.returnShare'),
@@ -56,7 +62,10 @@ export function layOffs(
 	}
 	return found
 }
-/** Shortens the open sessions of the weeks after each long lay-off in place, and gives the weekly limits they now keep. */
+/**
+ * Shortens the open sessions of the weeks after each long lay-off in place, and gives the weekly
+ * limits they now keep.
+ */
 export function easeIn(
 	slots: Slot[],
 	sessions: readonly Pick<Session, 'date' | 'status'>[],
@@ -111,7 +120,11 @@ export function easeIn(
 				topic: 'season',
 				side: 'none',
 				level: 'caution',
-				says: `After ${days} days off from ${fullDay(from)} the load comes back step by step: ${told.map((minutes, week) => `at most ${minutes} minutes in week ${week + 1}`).join(', ')}, then the usual ${rounded(usualWeek, 0)}. The sessions are shortened for it. This is advice, no release to play.`,
+				says:
+					`After ${days} days off from ${fullDay(from)} the load comes back step by step: ` +
+					`${told.map((minutes, week) => `at most ${minutes} minutes in week ${week + 1}`).join(', ')}, ` +
+					`then the usual ${rounded(usualWeek, 0)}. The sessions are shortened for it. This ` +
+					'is advice, no release to play.',
 				because: shortened.map((slot) => ({
 					measure: `${fullDay(slot.date)}, ${slot.start}`,
 					value: `${slot.minutes} of ${slot.fullMinutes} minutes`,

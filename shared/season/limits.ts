@@ -1,4 +1,7 @@
-/** What the findings of a visit ask of the rotation: weekly limits, and conditions that stop it. Common practice, no source, unless a row says otherwise. */
+/**
+ * What the findings of a visit ask of the rotation: weekly limits, and conditions that stop it.
+ * Common practice, no source, unless a row says otherwise.
+ */
 import type { Basis, Finding } from '../finding.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
 import { dayNumber } from '../visit/age.ts'
@@ -42,7 +45,8 @@ const stops: Stop[] = [
 		when: bone,
 		statuses: ['current'],
 		says: (name) =>
-			`No session is planned while a ${name} is current: stop impact first. Set it to recovering when play may begin again.`,
+			`No session is planned while a ${name} is current: stop impact first. Set it to ` +
+			'recovering when play may begin again.',
 		basis: {
 			rule: 'current bone stress injury',
 			source: 'high-risk bone stress: stop impact (AAFP 2003;67:85; Ekstrand & van Dijk 2013)',
@@ -114,7 +118,10 @@ function lowOffset(visit: Visit, pairs: readonly Pair[], protocol: Protocol): We
 				topic: 'season',
 				side: found.side,
 				level: 'advise',
-				says: `Boots with less than ${protocol.value('season.lowOffsetMm')} mm from heel to forefoot, inserts included, are limited to ${most} minutes a week while ${termWords(found.condition)} lasts. A heel raise inside them lifts the limit.`,
+				says:
+					`Boots with less than ${protocol.value('season.lowOffsetMm')} mm from heel to ` +
+					`forefoot, inserts included, are limited to ${most} minutes a week while ` +
+					`${termWords(found.condition)} lasts. A heel raise inside them lifts the limit.`,
 				because: [
 					{ measure: 'condition', value: termWords(found.condition) },
 					...low.map((p) => ({
@@ -139,7 +146,8 @@ function afterBoneStress(
 	)
 	if (!found || studs.length === 0) return []
 	const limit = returnLimit(usualWeek, protocol)
-	// a limit by the week of return, not by the minutes really worn: with whole sessions the latter never lets a second session in
+	// a limit by the week of return, not by the minutes really worn: with whole sessions the latter
+	// never lets a second session in
 	const minutes = (week: number) => Math.floor(limit(week))
 	return [
 		{
@@ -153,7 +161,10 @@ function afterBoneStress(
 				topic: 'season',
 				side: found.side,
 				level: 'caution',
-				says: `Studded boots come back step by step after ${termWords(found.condition)}: at most ${minutes(0)} minutes in the first week, ${minutes(1)} in the second, ${minutes(3)} in the fourth.`,
+				says:
+					`Studded boots come back step by step after ${termWords(found.condition)}: at ` +
+					`most ${minutes(0)} minutes in the first week, ${minutes(1)} in the second, ` +
+					`${minutes(3)} in the fourth.`,
 				because: [{ measure: 'usual week', value: rounded(usualWeek, 0), unit: 'min' }],
 			},
 		},

@@ -1,6 +1,8 @@
 /**
- * The rotation as a mixed-integer programme in CPLEX LP text: a pure function of the problem, in a fixed order, with fixed decimals.
- * Pass 1 minimises what cannot be met and unsuitability; pass 2 keeps that and evens out wear, sharing and switches.
+ * The rotation as a mixed-integer programme in CPLEX LP text: a pure function of the problem, in a
+ * fixed order, with fixed decimals.
+ * Pass 1 minimises what cannot be met and unsuitability; pass 2 keeps that and evens out wear,
+ * sharing and switches.
  */
 import {
 	fixedUses,
@@ -120,7 +122,8 @@ export function buildModel(problem: SeasonProblem): Model {
 					sense: '<=',
 					right: 0,
 				})
-			// a pair counts as worn only with some time in it, and boots are not changed for a few minutes
+			// a pair counts as worn only with some time in it, and boots are not changed for a few
+			// minutes
 			for (const p of able)
 				rows.push({
 					name: `n${s}_${p}`,
@@ -210,7 +213,8 @@ export function buildModel(problem: SeasonProblem): Model {
 			})
 		}
 		for (const k of lax) {
-			// a settled use that was not dry is nobody's choice any more: it is allowed for and costs nothing
+			// a settled use that was not dry is nobody's choice any more: it is allowed for and costs
+			// nothing
 			if (!has(k, p)) {
 				model.bounds.push(`0 <= v${k}_${p} <= 1`)
 				continue
@@ -230,7 +234,8 @@ export function buildModel(problem: SeasonProblem): Model {
 			const match = slots[k]!
 			if (match.kind !== 'match' || !has(k, p)) continue
 			const first = match.startHour - 24 * weights.familiarDays
-			// before the season's first fortnight is over, what was worn last year is not known: nothing is asked
+			// before the season's first fortnight is over, what was worn last year is not known: nothing
+			// is asked
 			if (first < slots[0]!.startHour) continue
 			const before = order.filter(
 				(s) => slots[s]!.kind === 'training' && s < k && slots[s]!.startHour >= first,
@@ -375,7 +380,10 @@ export const tierValues = (
 	tier2: sumOf(model.tier2, values),
 })
 
-/** LP text of a pass. Pass 2 needs the values of the first: its unmet wishes are fixed and its suitability kept. */
+/**
+ * LP text of a pass. Pass 2 needs the values of the first: its unmet wishes are fixed and its
+ * suitability kept.
+ */
 export function lpText(model: Model, first?: ReadonlyMap<string, number>): string {
 	const rows = [...model.rows]
 	const bounds = [...model.bounds]

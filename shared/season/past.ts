@@ -4,7 +4,8 @@ import type { Plan } from './plan-file.ts'
 import { seasonSessions } from './pattern.ts'
 
 /**
- * The season with its past as the last plan has it. Sessions written down one by one, and days that an exception took off, stand as they are written.
+ * The season with its past as the last plan has it. Sessions written down one by one, and days that
+ * an exception took off, stand as they are written.
  * @param from ISO date: sessions before it are the past
  */
 export function keepPast(

@@ -1,4 +1,7 @@
-/** A weekly pattern with its exceptions, written out as sessions; and the sessions of a season in order of time. */
+/**
+ * A weekly pattern with its exceptions, written out as sessions; and the sessions of a season in
+ * order of time.
+ */
 import { addDays, dayInWords, dayNumber } from '../visit/age.ts'
 import type { Pattern, PatternException, Season, Session } from '../visit/visit.ts'
 
@@ -45,7 +48,10 @@ function written(pattern: Pattern, date: string, exceptions: readonly PatternExc
 		)
 	return made
 }
-/** Every session of the weekly patterns between two dates, both included. Later exceptions override earlier ones. */
+/**
+ * Every session of the weekly patterns between two dates, both included. Later exceptions override
+ * earlier ones.
+ */
 export function expandPattern(
 	patterns: readonly Pattern[],
 	from: string,
@@ -67,11 +73,17 @@ export function expandPattern(
 }
 
 const key = (session: Session): string =>
-	`${session.date} ${session.start ?? '~'} ${session.id ?? ''} ${session.team ?? ''} ${session.kind} ${session.surface} ${String(session.minutes).padStart(4, '0')} ${session.ground ?? ''}`
-/** All sessions of a season in order of time, each with an id. A written session replaces the pattern's of the same id. */
+	`${session.date} ${session.start ?? '~'} ${session.id ?? ''} ${session.team ?? ''} ` +
+	`${session.kind} ${session.surface} ${String(session.minutes).padStart(4, '0')} ` +
+	`${session.ground ?? ''}`
+/**
+ * All sessions of a season in order of time, each with an id. A written session replaces the
+ * pattern's of the same id.
+ */
 export function seasonSessions(season: Season): (Session & { id: string })[] {
 	const exceptions = season.exceptions ?? []
-	// who is injured plays nothing, whatever list it came from; a session that was only pinned still belongs to its weekly row
+	// who is injured plays nothing, whatever list it came from; a session that was only pinned still
+	// belongs to its weekly row
 	const off = (one: Session): Session['status'] => {
 		const within = exceptions.filter(
 			(each) => one.date >= each.from && one.date <= (each.to ?? each.from),

@@ -41,7 +41,8 @@ const kinds: Record<
 		level: 'caution',
 		key: 'season.noPairPoints',
 		says: (n) =>
-			`In ${n} ${n === 1 ? 'session' : 'sessions'} no pair may be worn. See what to buy, or change the session.`,
+			`In ${n} ${n === 1 ? 'session' : 'sessions'} no pair may be worn. See what to buy, or ` +
+			'change the session.',
 	},
 	'not-dry': {
 		level: 'advise',
@@ -52,7 +53,8 @@ const kinds: Record<
 		level: 'note',
 		key: 'season.familiarDays',
 		says: (n) =>
-			`${n} ${n === 1 ? 'match is' : 'matches are'} played in a pair not worn in training shortly before.`,
+			`${n} ${n === 1 ? 'match is' : 'matches are'} played in a pair not worn in training ` +
+			'shortly before.',
 	},
 	pin: {
 		level: 'caution',
@@ -95,7 +97,9 @@ function shareFindings(
 		return finding(
 			`season.share-${pair.id}`,
 			'note',
-			`Pair ${pair.letter} (${pair.name}) is worn in ${percent} % of the training time; ${over ? 'at most' : 'at least'} ${rounded(100 * bound, 0)} % was asked for. Other rules and wishes of the plan weigh more.`,
+			`Pair ${pair.letter} (${pair.name}) is worn in ${percent} % of the training time; ` +
+				`${over ? 'at most' : 'at least'} ${rounded(100 * bound, 0)} % was asked for. Other rules ` +
+				'and wishes of the plan weigh more.',
 			[
 				{
 					measure: over ? 'minutes above the share' : 'minutes below the share',
@@ -114,7 +118,8 @@ function pairFindings(pair: PlanPair, protocol: Protocol): Finding[] {
 			finding(
 				`season.worn-out-${pair.id}`,
 				'advise',
-				`Pair ${pair.letter} (${pair.name}) reaches the end of its expected life by ${fullDay(pair.replaceBy)}.`,
+				`Pair ${pair.letter} (${pair.name}) reaches the end of its expected life by ` +
+					`${fullDay(pair.replaceBy)}.`,
 				[
 					{
 						measure: 'minutes at the end of the plan',
@@ -130,7 +135,8 @@ function pairFindings(pair: PlanPair, protocol: Protocol): Finding[] {
 			finding(
 				`season.wear-check-${pair.id}`,
 				'note',
-				`Check studs, counter and sole of pair ${pair.letter} (${pair.name}) by ${fullDay(pair.checkBy)}.`,
+				`Check studs, counter and sole of pair ${pair.letter} (${pair.name}) by ` +
+					`${fullDay(pair.checkBy)}.`,
 				[
 					{
 						measure: 'minutes at the end of the plan',
@@ -146,7 +152,9 @@ function pairFindings(pair: PlanPair, protocol: Protocol): Finding[] {
 			finding(
 				`season.outgrown-${pair.id}`,
 				'advise',
-				`At the usual rate of growth pair ${pair.letter} (${pair.name}) is too short by ${fullDay(pair.outgrownBy)}; measure the feet again by ${fullDay(pair.measureAgainBy ?? pair.outgrownBy)}.`,
+				`At the usual rate of growth pair ${pair.letter} (${pair.name}) is too short by ` +
+					`${fullDay(pair.outgrownBy)}; measure the feet again by ` +
+					`${fullDay(pair.measureAgainBy ?? pair.outgrownBy)}.`,
 				[
 					{
 						measure: 'toe room forecast',
@@ -186,7 +194,8 @@ function calendarFindings(problem: SeasonProblem, visit: Visit, protocol: Protoc
 			finding(
 				'season.overlap',
 				'caution',
-				`${overlap.length} ${overlap.length === 1 ? 'session overlaps' : 'sessions overlap'} another. Cancel one of the two.`,
+				`${overlap.length} ${overlap.length === 1 ? 'session overlaps' : 'sessions overlap'} ` +
+					'another. Cancel one of the two.',
 				overlap,
 				own('sessions must not overlap'),
 			),
@@ -196,7 +205,8 @@ function calendarFindings(problem: SeasonProblem, visit: Visit, protocol: Protoc
 			finding(
 				'season.matches-close',
 				'note',
-				`${close.length} ${close.length === 1 ? 'match follows' : 'matches follow'} another within 24 hours.`,
+				`${close.length} ${close.length === 1 ? 'match follows' : 'matches follow'} another ` +
+					'within 24 hours.',
 				close,
 				own('matches within 24 hours are pointed out'),
 			),
@@ -213,7 +223,9 @@ function calendarFindings(problem: SeasonProblem, visit: Visit, protocol: Protoc
 			...finding(
 				'season.turf-share',
 				'caution',
-				`${rounded((100 * turf) / total, 0)} % of the season's time is on artificial turf. Playing mostly on it is associated with fifth metatarsal stress fracture; no choice of boots changes this share.`,
+				`${rounded((100 * turf) / total, 0)} % of the season's time is on artificial turf. ` +
+					'Playing mostly on it is associated with fifth metatarsal stress fracture; no choice of ' +
+					'boots changes this share.',
 				[
 					{
 						measure: 'time on artificial turf',
@@ -243,7 +255,8 @@ function breakInFindings(problem: SeasonProblem, protocol: Protocol): Finding[] 
 				finding(
 					`season.break-in-${pair.id}`,
 					'caution',
-					`Pair ${pair.letter} (${pair.name}) is not broken in before the season ends: too few trainings suit it.`,
+					`Pair ${pair.letter} (${pair.name}) is not broken in before the season ends: too few ` +
+						'trainings suit it.',
 					steps.map((one) => ({
 						measure: fullDay(problem.slots[one.slot]!.date),
 						value: rounded(one.minutes, 0),
@@ -256,13 +269,17 @@ function breakInFindings(problem: SeasonProblem, protocol: Protocol): Finding[] 
 		const usual = protocol.value('season.breakInFirstMinutes')
 		const shorter =
 			problem.breakIn.firstMinutes < usual
-				? ` Steps are ${rounded((100 * problem.breakIn.firstMinutes) / usual, 0)} % of the usual ones, as an insert is new too.`
+				? ` Steps are ${rounded((100 * problem.breakIn.firstMinutes) / usual, 0)} % of the ` +
+					'usual ones, as an insert is new too.'
 				: ''
 		return [
 			finding(
 				`season.break-in-${pair.id}`,
 				'note',
-				`Break in pair ${pair.letter} (${pair.name}): twice at home for ${rounded(problem.breakIn.firstMinutes, 0)} minutes, then in ${steps.length} trainings until ${fullDay(last.date)}, and only then in a match, with no hot spot left. With a blister or bone pain go back one step.${shorter}`,
+				`Break in pair ${pair.letter} (${pair.name}): twice at home for ` +
+					`${rounded(problem.breakIn.firstMinutes, 0)} minutes, then in ${steps.length} trainings ` +
+					`until ${fullDay(last.date)}, and only then in a match, with no hot spot left. With a ` +
+					`blister or bone pain go back one step.${shorter}`,
 				steps.map((one) => ({
 					measure: fullDay(problem.slots[one.slot]!.date),
 					value: rounded(one.minutes, 0),
@@ -275,7 +292,8 @@ function breakInFindings(problem: SeasonProblem, protocol: Protocol): Finding[] 
 }
 /**
  * The Plan file of a solved season.
- * @throws Error naming the session where the rotation breaks a hard rule: such a plan is never written
+ * @throws Error naming the session where the rotation breaks a hard rule: such a plan is never
+ * written
  */
 export function composePlan(input: PlanInput): Plan {
 	const { visit, assessment, protocol, suitability, built, rotation, from } = input
@@ -356,7 +374,8 @@ export function composePlan(input: PlanInput): Plan {
 					finding(
 						'season.screening-first',
 						'stop',
-						'The warning signs of this visit come first: the plan holds only once what was done about them is recorded.',
+						'The warning signs of this visit come first: the plan holds only once what was done ' +
+							'about them is recorded.',
 						[{ measure: 'screening', value: assessment.screening.action }],
 						{
 							rule: 'screening before planning',
@@ -370,7 +389,8 @@ export function composePlan(input: PlanInput): Plan {
 					finding(
 						'season.time-limit',
 						'note',
-						`The time limit was reached: this is the best plan found, within ${rounded(100 * input.gap, 2)} % of the best possible.`,
+						'The time limit was reached: this is the best plan found, within ' +
+							`${rounded(100 * input.gap, 2)} % of the best possible.`,
 						[{ measure: 'gap', value: rounded(100 * input.gap, 2), unit: '%' }],
 						{
 							rule: 'time limit of the solver',

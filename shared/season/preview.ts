@@ -137,7 +137,8 @@ export function previewImport(
 			says: `${fullDay(before.date)}: ${words.join('; ') || 'details of the list'}`,
 		})
 	}
-	// while questions stand open the list is not wholly read: nothing is taken out for being missing from it
+	// while questions stand open the list is not wholly read: nothing is taken out for being missing
+	// from it
 	if (incoming.questions.length === 0 && incoming.problems.length === 0)
 		preview.remove = existing.filter(
 			(one) =>

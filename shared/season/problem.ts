@@ -2,7 +2,10 @@
 import type { Ground } from '../protocol/norms/suitability.table.ts'
 import type { Code, Sole, Surface } from '../visit/terms.ts'
 
-/** One session of the season. Hours count from the epoch by the wall clock of the clinic (a change to summer time is not counted). */
+/**
+ * One session of the season. Hours count from the epoch by the wall clock of the clinic (a change
+ * to summer time is not counted).
+ */
 export interface Slot {
 	id: string
 	date: string
@@ -24,7 +27,10 @@ export interface Slot {
 	past: boolean
 	/** Its minutes are not yet in the recorded minutes of the pairs. */
 	counts: boolean
-	/** May be shared between two pairs (only trainings of the first weeks, only where a weekly limit holds and nothing is pinned). */
+	/**
+	 * May be shared between two pairs (only trainings of the first weeks, only where a weekly limit
+	 * holds and nothing is pinned).
+	 */
 	split: boolean
 }
 export interface Owned {
@@ -37,11 +43,18 @@ export interface Owned {
 	dryingHours: Record<Ground, number>
 	isNew: boolean
 	newFrom?: string
-	/** share of the training time ahead, 0 to 1, that the pair should be worn at least and at most (a wish) */ shareMin?: number
+	/**
+	 * share of the training time ahead, 0 to 1, that the pair should be worn at least and at most (a
+	 * wish)
+	 */
+	shareMin?: number
 	shareMax?: number
 	/** share of the dearest price per minute of life, 0 to 1 */ relativePrice: number
 }
-/** Minutes in a pair that are settled before solving: worn in the past, or a step of the break-in ladder. */
+/**
+ * Minutes in a pair that are settled before solving: worn in the past, or a step of the break-in
+ * ladder.
+ */
 export interface Fixed {
 	slot: number
 	pair: number
@@ -89,12 +102,17 @@ export interface Use {
 	pair: number
 	minutes: number
 }
-/** What the solver decided, or anyone else: the pairs worn in each session, none where none may be. */
+/**
+ * What the solver decided, or anyone else: the pairs worn in each session, none where none may be.
+ */
 export interface Rotation {
 	uses: Use[][]
 }
 
-/** Points of a session without a pair: a match weighs a little more than a training, an earlier session a little more than a later one. */
+/**
+ * Points of a session without a pair: a match weighs a little more than a training, an earlier
+ * session a little more than a later one.
+ */
 export const noPairPoints = ({ slots, weights }: SeasonProblem, s: number): number =>
 	weights.noPair +
 	(slots[s]!.kind === 'match' ? 0.5 : 0) +

@@ -70,7 +70,10 @@ export function hindrance(
 		s++
 	)
 		if (worn(rotation, s, p) > 0 && stillWet(problem, p, k, s))
-			return `${pair.name} ${problem.slots[k]!.ground === 'dry' ? 'kept' : 'kept dry'} for ${dayOf(problem, s, k) === 'earlier the same day' ? 'later the same day' : dayOf(problem, s, k)}`
+			return (
+				`${pair.name} ${problem.slots[k]!.ground === 'dry' ? 'kept' : 'kept dry'} for ` +
+				`${dayOf(problem, s, k) === 'earlier the same day' ? 'later the same day' : dayOf(problem, s, k)}`
+			)
 	return undefined
 }
 /** Reasons for the pair worn longest in session k. */
@@ -85,7 +88,8 @@ export function reasonsOf(
 	const steps = problem.fixed.filter((one) => one.slot === k && one.why === 'break-in')
 	const said = steps.map((step) =>
 		step.minutes < slot.minutes
-			? `start in ${problem.pairs[step.pair]!.name} for ${rounded(step.minutes, 0)} minutes to break them in, then change`
+			? `start in ${problem.pairs[step.pair]!.name} for ${rounded(step.minutes, 0)} minutes to ` +
+				'break them in, then change'
 			: `${problem.pairs[step.pair]!.name} whole session: last steps of breaking in`,
 	)
 	const main = uses
@@ -94,7 +98,8 @@ export function reasonsOf(
 	if (slot.past) return ['already played']
 	if (slot.easedWeek !== undefined)
 		said.push(
-			`week ${slot.easedWeek} back after ${slot.easedDays} days off: ${slot.minutes} of ${slot.fullMinutes} minutes`,
+			`week ${slot.easedWeek} back after ${slot.easedDays} days off: ${slot.minutes} of ` +
+				`${slot.fullMinutes} minutes`,
 		)
 	if (!main) return said
 	const p = main.pair
@@ -103,14 +108,16 @@ export function reasonsOf(
 	if (slot.pin === p) said.push('chosen by the clinician')
 	if (uses.length > 1 && steps.length === 0)
 		said.push(
-			`shared: ${uses.map((use) => `${rounded(use.minutes, 0)} minutes in ${problem.pairs[use.pair]!.name}`).join(', then ')}`,
+			'shared: ' +
+				`${uses.map((use) => `${rounded(use.minutes, 0)} minutes in ${problem.pairs[use.pair]!.name}`).join(', then ')}`,
 		)
 	const able = problem.pairs.flatMap((_, q) =>
 		q !== p && typeof problem.cost[k]![q] === 'number' ? [q] : [],
 	)
 	if (points === 0)
 		said.push(
-			`${termWords(pair.sole)} sole suits ${termWords(slot.surface)}${slot.ground === 'dry' ? '' : `, ${slot.ground}`}`,
+			`${termWords(pair.sole)} sole suits ` +
+				`${termWords(slot.surface)}${slot.ground === 'dry' ? '' : `, ${slot.ground}`}`,
 		)
 	const better = able.filter(
 		(q) => typeof points === 'number' && (problem.cost[k]![q] as number) < points,
@@ -143,7 +150,8 @@ export function reasonsOf(
 	if (able.length === 0) said.push('the only pair that may be worn here')
 	else if (better.length === 0 && points !== 0 && equal.length === 0)
 		said.push(
-			`the most suitable pair for ${termWords(slot.surface)}${slot.ground === 'dry' ? '' : `, ${slot.ground}`}`,
+			'the most suitable pair for ' +
+				`${termWords(slot.surface)}${slot.ground === 'dry' ? '' : `, ${slot.ground}`}`,
 		)
 	return [...new Set(said)]
 }
@@ -166,7 +174,9 @@ export function unmetOf(problem: SeasonProblem, rotation: Rotation, checked: Che
 				says:
 					problem.pairs.length === 0
 						? 'no pair to wear: none is recorded with its sole'
-						: `no pair ${rotation.uses[slot]!.length > 0 ? 'for the rest of the session' : 'to wear'}: ${problem.pairs.map((_, p) => why(slot, p)).join('; ')}`,
+						: 'no pair ' +
+							`${rotation.uses[slot]!.length > 0 ? 'for the rest of the session' : 'to wear'}: ` +
+							`${problem.pairs.map((_, p) => why(slot, p)).join('; ')}`,
 			}),
 		),
 		...checked.notDry.map(({ slot, pair }): Unmet => {
@@ -176,14 +186,19 @@ export function unmetOf(problem: SeasonProblem, rotation: Rotation, checked: Che
 			return {
 				kind: 'not-dry',
 				slot,
-				says: `${problem.pairs[pair]!.name} may not be dry: worn ${dayOf(problem, s, slot)}, ${rounded(problem.slots[slot]!.startHour - endHour(before), 0)} h before, ${problem.pairs[pair]!.dryingHours[before.ground]} h wanted`,
+				says:
+					`${problem.pairs[pair]!.name} may not be dry: worn ${dayOf(problem, s, slot)}, ` +
+					`${rounded(problem.slots[slot]!.startHour - endHour(before), 0)} h before, ` +
+					`${problem.pairs[pair]!.dryingHours[before.ground]} h wanted`,
 			}
 		}),
 		...checked.unfamiliar.map(
 			({ slot, pair }): Unmet => ({
 				kind: 'unfamiliar',
 				slot,
-				says: `no training in ${problem.pairs[pair]!.name} in the ${problem.weights.familiarDays} days before this match`,
+				says:
+					`no training in ${problem.pairs[pair]!.name} in the ` +
+					`${problem.weights.familiarDays} days before this match`,
 			}),
 		),
 		...checked.pinMissed.map(

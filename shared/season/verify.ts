@@ -1,5 +1,6 @@
 /**
- * Checks a rotation against the rules in plain loops. It knows the problem and the rotation, and nothing of the solver or its model.
+ * Checks a rotation against the rules in plain loops. It knows the problem and the rotation, and
+ * nothing of the solver or its model.
  * Hard rules give `problems`; wishes that may go unmet are listed and counted in the cost.
  */
 import { noPairPoints, type Rotation, type SeasonProblem, type Use } from './problem.ts'
@@ -77,7 +78,8 @@ export function verify(problem: SeasonProblem, rotation: Rotation): Checked {
 		for (const use of chosen)
 			if (use.minutes < Math.min(problem.shortestPartMinutes, free) - 1e-2)
 				problems.push(
-					`${at}: ${pairs[use.pair]!.id} is worn for ${use.minutes} minutes only, at least ${problem.shortestPartMinutes} are wanted`,
+					`${at}: ${pairs[use.pair]!.id} is worn for ${use.minutes} minutes only, at least ` +
+						`${problem.shortestPartMinutes} are wanted`,
 				)
 		if (chosen.length > 2) problems.push(`${at}: more than two pairs in one session`)
 		if (
@@ -113,7 +115,8 @@ export function verify(problem: SeasonProblem, rotation: Rotation): Checked {
 					problems.push(`${at}: ${pair.id} is worn ${use.minutes} minutes, break-in allows ${most}`)
 				if (slot.kind === 'match' && before[use.pair]! < problem.matchFromMinutes - 1e-6)
 					problems.push(
-						`${at}: ${pair.id} has ${before[use.pair]} minutes of ${problem.matchFromMinutes} before a match`,
+						`${at}: ${pair.id} has ${before[use.pair]} minutes of ${problem.matchFromMinutes} ` +
+							'before a match',
 					)
 			}
 			if (slot.kind === 'match' && !isSettled) {

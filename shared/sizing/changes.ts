@@ -44,7 +44,10 @@ const measures: Record<
 }
 const names = ['lengthMm', 'widthMm', 'girthMm'] as const
 
-/** Length needs 4 mm (same examiner) or 5 mm; width and girth are compared only for the same examiner. */
+/**
+ * Length needs 4 mm (same examiner) or 5 mm; width and girth are compared only for the same
+ * examiner.
+ */
 export function footChanges(
 	visit: Visit,
 	earlier: readonly Visit[],
@@ -59,7 +62,9 @@ export function footChanges(
 			return other
 				? { key: other }
 				: {
-						why: `${examiners === 'different' ? 'another examiner measured then' : 'the examiner was not recorded at both visits'}, and no limit is known for that`,
+						why:
+							`${examiners === 'different' ? 'another examiner measured then' : 'the examiner was not recorded at both visits'}, ` +
+							'and no limit is known for that',
 					}
 		}
 		return changeSince(
@@ -101,7 +106,10 @@ export function changeFindings(changes: Changes<Measure>, protocol: Protocol): F
 					topic: 'sizing',
 					side,
 					level: grew ? 'note' : 'caution',
-					says: `The ${side} ${words} is ${rounded(Math.abs(change.change), 1)} mm ${grew ? more : less} than on ${dayInWords(change.since)}: more than measuring error.${grew ? '' : ' Measure again.'}`,
+					says:
+						`The ${side} ${words} is ${rounded(Math.abs(change.change), 1)} mm ` +
+						`${grew ? more : less} than on ${dayInWords(change.since)}: more than measuring ` +
+						`error.${grew ? '' : ' Measure again.'}`,
 					because: [
 						{ measure: 'now', value: rounded(change.now, 1), unit: 'mm' },
 						{

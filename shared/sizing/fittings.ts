@@ -26,7 +26,10 @@ export const jisPrinted = (sizeMm: number, sex: 'male' | 'female', protocol: Pro
 	sizeMm >=
 		protocol.value(sex === 'male' ? 'sizing.jisSizeMinMenMm' : 'sizing.jisSizeMinWomenMm') &&
 	sizeMm <= protocol.value(sex === 'male' ? 'sizing.jisSizeMaxMenMm' : 'sizing.jisSizeMaxWomenMm')
-/** JIS S 5037 size and letter, such as '27E', from length and ball girth in mm; undefined outside A to G and outside the printed sizes. */
+/**
+ * JIS S 5037 size and letter, such as '27E', from length and ball girth in mm; undefined outside A
+ * to G and outside the printed sizes.
+ */
 export function jisFitting(
 	lengthMm: number,
 	girthMm: number,
@@ -43,7 +46,10 @@ export function jisFitting(
 	const letter = jisLetters[step + jisLetters.indexOf('E')]
 	return letter && `${size / 10}${letter}`
 }
-/** US men's width letter at the label size from ball width in mm, read to 1 mm as the chart is; undefined outside the chart. */
+/**
+ * US men's width letter at the label size from ball width in mm, read to 1 mm as the chart is;
+ * undefined outside the chart.
+ */
 export function usMenFitting(
 	lengthMm: number,
 	widthMm: number,

@@ -1,4 +1,7 @@
-/** Size labels from foot length, in exact integer arithmetic so that ties round the same way everywhere. */
+/**
+ * Size labels from foot length, in exact integer arithmetic so that ties round the same way
+ * everywhere.
+ */
 import type { SizeLabel, Sizes } from '../assessment.ts'
 import type { Basis } from '../finding.ts'
 import { rounded } from '../visit/sides.ts'
@@ -8,7 +11,9 @@ const parts = 60_000
 /** Common denominator of every formula below: 15/127 per mm is 3 per inch; 29/3 needs the 3. */
 const denominator = parts * 127 * 60
 
-/** A size system: slope as a fraction per mm, constant in sixtieths. Sources: sizing reference 1.2. */
+/**
+ * A size system: slope as a fraction per mm, constant in sixtieths. Sources: sizing reference 1.2.
+ */
 interface Scale {
 	rise: number
 	run: number
@@ -37,7 +42,10 @@ function plain(part: number, scale: Scale): SizeLabel {
 	const n = numerator(part, scale)
 	return { exact: n / denominator, label: nearestHalf(n), fitting: nextHalf(n), scale: 'adult' }
 }
-/** Child up to and including 13.5, above that the next scale; a fitting above child 13.5 is 1 of the next scale. */
+/**
+ * Child up to and including 13.5, above that the next scale; a fitting above child 13.5 is 1 of the
+ * next scale.
+ */
 function wrapped(part: number, scale: Scale, above: 'adult' | 'youth'): SizeLabel {
 	const n = numerator(part, scale)
 	if (nearestHalf(n) > lastChildSize) {
@@ -61,7 +69,8 @@ function wrapped(part: number, scale: Scale, above: 'adult' | 'youth'): SizeLabe
  * Every size system for a foot length in mm and, where known, a ball width in mm.
  * `label` is the nearest half, ties up; `fitting` the next half up (exact halves stay);
  * `scale` names the scale of `label` and `exact`. A child label of 13.5 whose fitting would be 14
- * shows fitting 1: the next half up is 1 of the adult (UK, AU) or youth (US) scale, since 14 does not exist.
+ * shows fitting 1: the next half up is 1 of the adult (UK, AU) or youth (US) scale, since 14 does
+ * not exist.
  * AU follows UK (common practice, from memory).
  * @throws RangeError when the length is not a positive number
  */
@@ -87,7 +96,10 @@ export function sizesOf(lengthMm: number, widthMm?: number): Sizes {
 	}
 }
 
-/** EU by the other formula in print, 1.5 (F + 1.5): 15 mm of allowance in place of two points (13.3 mm). @throws RangeError as `sizesOf` */
+/**
+ * EU by the other formula in print, 1.5 (F + 1.5): 15 mm of allowance in place of two points (13.3
+ * mm). @throws RangeError as `sizesOf`
+ */
 export function euLongerOf(lengthMm: number): SizeLabel {
 	if (!Number.isFinite(lengthMm) || lengthMm <= 0)
 		throw new RangeError(
@@ -95,7 +107,9 @@ export function euLongerOf(lengthMm: number): SizeLabel {
 		)
 	return plain(Math.round(lengthMm * parts), scales.euLonger)
 }
-/** The named formula of each system with a length put in; unrounded values as `sizesOf` gives them. */
+/**
+ * The named formula of each system with a length put in; unrounded values as `sizesOf` gives them.
+ */
 const inch = (mm: number): string => String(rounded(mm / 25.4, 3))
 const cm = (mm: number): string => String(rounded(mm / 10, 3))
 type System = Exclude<keyof Sizes, 'mondopoint'>
@@ -119,7 +133,8 @@ export const formulas: Record<
 		line: (mm) => `1.5 x F cm + 2 = 1.5 x ${cm(mm)} + 2`,
 		basis: practice(
 			'EU: 1.5 F + 2',
-			'Paris point of 2/3 cm (introduction of PD ISO/TS 19407:2015) with two points of allowance; 1.5 F + 2.25 is in print as well',
+			'Paris point of 2/3 cm (introduction of PD ISO/TS 19407:2015) with two points of ' +
+				'allowance; 1.5 F + 2.25 is in print as well',
 		),
 	},
 	uk: {
@@ -149,7 +164,8 @@ export const formulas: Record<
 	usChild: {
 		title: 'US child',
 		line: (mm, scale) =>
-			`3 x F in - 29/3 = 3 x ${inch(mm)} - 9.667${scale === 'child' ? ', child scale' : ', less 13 on the youth scale'}`,
+			`3 x F in - 29/3 = 3 x ${inch(mm)} - ` +
+			`9.667${scale === 'child' ? ', child scale' : ', less 13 on the youth scale'}`,
 		basis: practice('US child: 3 F - 29/3', calculators),
 	},
 	au: {

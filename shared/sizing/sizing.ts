@@ -22,7 +22,8 @@ const mm = (measure: string, value: number): Because => ({
 const sameStance: Basis = {
 	rule: 'same stance',
 	source:
-		'Xiong 2009 (n 30): 2.8 mm (men) and 3.3 mm (women) between unloaded and fully loaded, derived for a stature of 1750 mm',
+		'Xiong 2009 (n 30): 2.8 mm (men) and 3.3 mm (women) between unloaded and fully loaded, ' +
+		'derived for a stature of 1750 mm',
 	strength: 'cross-sectional',
 }
 const longerFootRule: Basis = {
@@ -51,7 +52,10 @@ const rooms = {
 	},
 } as const
 
-/** The measures that a decision rests on: each read twice, a third time where the two differ too much. */
+/**
+ * The measures that a decision rests on: each read twice, a third time where the two differ too
+ * much.
+ */
 const repeated = [
 	['heelToToeMm', 'third-reading', 'foot length'],
 	['heelToBallMm', 'third-reading-ball', 'heel-to-ball length'],
@@ -61,7 +65,8 @@ const repeated = [
 
 /**
  * Sizes of a visit's feet. sizeConfidence is the probability that the UK half-size label is right,
- * from the normal error of the mean reading only (SEM of one reading / square root of the readings).
+ * from the normal error of the mean reading only (SEM of one reading / square root of the
+ * readings).
  * @param visit a parsed visit; @param earlier the player's earlier visits, any order
  */
 export function sizing(visit: Visit, earlier: readonly Visit[], protocol: Protocol): SizingResult {
@@ -137,7 +142,8 @@ export function sizing(visit: Visit, earlier: readonly Visit[], protocol: Protoc
 					rule,
 					side,
 					'advise',
-					`Take a third reading of the ${side} ${words}: the two differ by ${rounded(Math.abs(readings[0]! - readings[1]!), 1)} mm.`,
+					`Take a third reading of the ${side} ${words}: the two differ by ` +
+						`${rounded(Math.abs(readings[0]! - readings[1]!), 1)} mm.`,
 					readings.map((one, i) => mm(`reading ${i + 1}`, one)),
 					'sizing.thirdReadingMm',
 					'third reading',
@@ -149,7 +155,8 @@ export function sizing(visit: Visit, earlier: readonly Visit[], protocol: Protoc
 				z > 0 ? 'wide' : 'narrow',
 				side,
 				'note',
-				`The ${side} foot is ${z > 0 ? 'wide' : 'narrow'} for its length compared with adult ${sex === 'male' ? 'men' : 'women'}.`,
+				`The ${side} foot is ${z > 0 ? 'wide' : 'narrow'} for its length compared with adult ` +
+					`${sex === 'male' ? 'men' : 'women'}.`,
 				[
 					mm('ball width', feet[side].widthMm!),
 					mm('foot length', feet[side].lengthMm!),
@@ -164,7 +171,8 @@ export function sizing(visit: Visit, earlier: readonly Visit[], protocol: Protoc
 			'seated',
 			'both',
 			'caution',
-			'The feet were measured seated and read up to about 3 mm shorter than standing. Measure again standing; do not compare these with standing readings.',
+			'The feet were measured seated and read up to about 3 mm shorter than standing. Measure ' +
+				'again standing; do not compare these with standing readings.',
 			[{ measure: 'stance', value: 'seated' }],
 			sameStance,
 		)
@@ -193,7 +201,8 @@ export function sizing(visit: Visit, earlier: readonly Visit[], protocol: Protoc
 				'side-difference',
 				'both',
 				'advise',
-				`The ${longerFoot} foot is ${rounded(Math.abs(difference), 1)} mm longer. Fit the longer foot and check how the shorter one is held.`,
+				`The ${longerFoot} foot is ${rounded(Math.abs(difference), 1)} mm longer. Fit the ` +
+					'longer foot and check how the shorter one is held.',
 				[mm('left length', left.lengthMm!), mm('right length', right.lengthMm!)],
 				'sizing.sideDifferenceMm',
 				'left and right difference',
@@ -203,7 +212,8 @@ export function sizing(visit: Visit, earlier: readonly Visit[], protocol: Protoc
 			'one-foot',
 			measured[0]!,
 			'caution',
-			`Only the ${measured[0]} foot was measured. Measure the other: the longer foot decides the size.`,
+			`Only the ${measured[0]} foot was measured. Measure the other: the longer foot decides ` +
+				'the size.',
 			[mm(`${measured[0]} length`, feet[measured[0]!].lengthMm!)],
 			longerFootRule,
 		)
@@ -237,7 +247,9 @@ export function sizing(visit: Visit, earlier: readonly Visit[], protocol: Protoc
 				'arch-length',
 				side,
 				'advise',
-				`The ball of the ${side} foot sits far forward: heel to ball asks for a shoe ${rounded(archLengthMm! - lengthMm!, 1)} mm longer than heel to toe. The size follows heel to ball.`,
+				`The ball of the ${side} foot sits far forward: heel to ball asks for a shoe ` +
+					`${rounded(archLengthMm! - lengthMm!, 1)} mm longer than heel to toe. The size follows ` +
+					'heel to ball.',
 				[
 					mm('heel to ball', ballLengthMm!),
 					mm('length from heel to ball', archLengthMm!),
@@ -246,7 +258,8 @@ export function sizing(visit: Visit, earlier: readonly Visit[], protocol: Protoc
 				ratioKey,
 				adult
 					? 'heel-to-ball length'
-					: 'heel-to-ball length (adult ratio used for a player under 18: no ratio for minors was found)',
+					: 'heel-to-ball length (adult ratio used for a player under 18: no ratio for minors ' +
+							'was found)',
 			)
 		}
 	}
@@ -271,7 +284,8 @@ export function sizing(visit: Visit, earlier: readonly Visit[], protocol: Protoc
 		'check-inside',
 		'both',
 		'note',
-		`Labels differ by about one size between makers. Check that the inside length is ${insideLengthMm.min} to ${insideLengthMm.max} mm.`,
+		'Labels differ by about one size between makers. Check that the inside length is ' +
+			`${insideLengthMm.min} to ${insideLengthMm.max} mm.`,
 		[
 			mm('length to fit', fitLengthMm),
 			mm('sock', sockMm),

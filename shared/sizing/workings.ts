@@ -22,11 +22,14 @@ const list = (value: number | number[] | undefined): number[] =>
 const mean = (readings: number[]): string =>
 	readings.length === 1
 		? `One reading: ${n(readings[0]!)} mm`
-		: `Mean of ${readings.length} readings: (${readings.map((one) => n(one)).join(' + ')}) / ${readings.length} = ${n(readings.reduce((sum, one) => sum + one, 0) / readings.length)} mm`
+		: `Mean of ${readings.length} readings: (${readings.map((one) => n(one)).join(' + ')}) / ` +
+			`${readings.length} = ${n(readings.reduce((sum, one) => sum + one, 0) / readings.length)} ` +
+			'mm'
 const iso: Basis = {
 	rule: 'foot length, longer foot',
 	source:
-		'ISO 9407 definition of foot length (standing; the larger foot decides), as read on secondary pages',
+		'ISO 9407 definition of foot length (standing; the larger foot decides), as read on ' +
+		'secondary pages',
 	strength: 'standard',
 }
 const names = { lengthMm: 'length', widthMm: 'width', girthMm: 'girth' } as const
@@ -70,7 +73,9 @@ export function sizingWorkings(
 				`length-z.${side}`,
 				`Foot length among adults, ${side}`,
 				[
-					`z = (${n(foot.lengthMm)} - ${protocol.value(meanKey)}) / ${protocol.value(sdKey)} = ${n(foot.lengthZ)}; centile ${n(foot.lengthPercentile, 0)} of adult ${sex === 'male' ? 'men' : 'women'}`,
+					`z = (${n(foot.lengthMm)} - ${protocol.value(meanKey)}) / ${protocol.value(sdKey)} = ` +
+						`${n(foot.lengthZ)}; centile ${n(foot.lengthPercentile, 0)} of adult ` +
+						`${sex === 'male' ? 'men' : 'women'}`,
 				],
 				protocol.basis('foot length among adults', meanKey),
 			)
@@ -81,11 +86,14 @@ export function sizingWorkings(
 				`Length from heel to ball, ${side}`,
 				[
 					mean(list(read?.heelToBallMm)),
-					`Heel to ball / published ratio = ${n(foot.ballLengthMm!)} / ${protocol.value(ratioKey)} = ${n(foot.archLengthMm)} mm`,
+					`Heel to ball / published ratio = ${n(foot.ballLengthMm!)} / ` +
+						`${protocol.value(ratioKey)} = ${n(foot.archLengthMm)} mm`,
 					...(foot.lengthMm === undefined
 						? []
 						: [
-								`${n(foot.archLengthMm)} - ${n(foot.lengthMm)} = ${n(foot.archLengthMm - foot.lengthMm)} mm; it decides the size from ${protocol.value('sizing.halfSizeMm')} mm (half a size)`,
+								`${n(foot.archLengthMm)} - ${n(foot.lengthMm)} = ` +
+									`${n(foot.archLengthMm - foot.lengthMm)} mm; it decides the size from ` +
+									`${protocol.value('sizing.halfSizeMm')} mm (half a size)`,
 							]),
 					...(adult ? [] : ['The ratio is that of adults: none for minors was found']),
 				],
@@ -103,7 +111,8 @@ export function sizingWorkings(
 				`Ball ${what} for length, ${side}`,
 				[
 					mean(list(what === 'width' ? read?.ballWidthMm : read?.ballGirthMm)),
-					`Expected: ${intercept} + ${slope} x ${n(foot.lengthMm!)} = ${n(intercept + slope * foot.lengthMm!)} mm`,
+					`Expected: ${intercept} + ${slope} x ${n(foot.lengthMm!)} = ` +
+						`${n(intercept + slope * foot.lengthMm!)} mm`,
 					`z = (${n(value)} - ${n(intercept + slope * foot.lengthMm!)}) / ${sd} = ${n(z)}`,
 				],
 				protocol.basis(`ball ${what} for length, adults`, keys[1]),
@@ -116,8 +125,13 @@ export function sizingWorkings(
 				`jis.${side}`,
 				`JIS fitting, ${side}`,
 				[
-					`Size ${size} mm; middle of letter E: ${protocol.value('sizing.jisGirthEMm')} + ${protocol.value('sizing.jisGirthSlope')} x (${size} - 250)${sex === 'female' ? ` - ${protocol.value('sizing.jisGirthWomenLessMm')}` : ''} = ${n(centre)} mm; ${protocol.value('sizing.jisLetterMm')} mm a letter, from ${protocol.value('sizing.jisBandBelowMm')} mm below the middle`,
-					`Ball girth ${n(foot.girthMm)} mm: ${foot.fitting.jis ?? (jisPrinted(size, sex, protocol) ? 'outside letters A to G' : `size ${size} is outside the printed sizes`)}`,
+					`Size ${size} mm; middle of letter E: ${protocol.value('sizing.jisGirthEMm')} + ` +
+						`${protocol.value('sizing.jisGirthSlope')} x (${size} - ` +
+						`250)${sex === 'female' ? ` - ${protocol.value('sizing.jisGirthWomenLessMm')}` : ''} ` +
+						`= ${n(centre)} mm; ${protocol.value('sizing.jisLetterMm')} mm a letter, from ` +
+						`${protocol.value('sizing.jisBandBelowMm')} mm below the middle`,
+					`Ball girth ${n(foot.girthMm)} mm: ` +
+						`${foot.fitting.jis ?? (jisPrinted(size, sex, protocol) ? 'outside letters A to G' : `size ${size} is outside the printed sizes`)}`,
 				],
 				protocol.basis('JIS girth letters', 'sizing.jisGirthEMm'),
 			)
@@ -132,7 +146,10 @@ export function sizingWorkings(
 				`US width letter, ${side}`,
 				[
 					inChart
-						? `US men ${size}: C starts at ${protocol.value('sizing.usWidthBaseMm')} + ${protocol.value('sizing.usWidthPerSizeMm')} x (${Math.floor(size)} - ${protocol.value('sizing.usWidthSizeMin')}) = ${n(usLowestC(size, protocol))} mm; D, E and 2E each ${protocol.value('sizing.usWidthLetterMm')} mm more`
+						? `US men ${size}: C starts at ${protocol.value('sizing.usWidthBaseMm')} + ` +
+							`${protocol.value('sizing.usWidthPerSizeMm')} x (${Math.floor(size)} - ` +
+							`${protocol.value('sizing.usWidthSizeMin')}) = ${n(usLowestC(size, protocol))} ` +
+							`mm; D, E and 2E each ${protocol.value('sizing.usWidthLetterMm')} mm more`
 						: `US men ${size} is outside the chart`,
 					`Ball width ${n(foot.widthMm)} mm: ${foot.fitting.us ?? 'no letter'}`,
 				],
@@ -166,7 +183,8 @@ export function sizingWorkings(
 		result[side].lengthMm === undefined
 			? []
 			: [
-					`Foot length, ${side}: ${n(result[side].lengthMm!)} mm${result[side].archLengthMm === undefined ? '' : `; from heel to ball ${n(result[side].archLengthMm!)} mm`}`,
+					`Foot length, ${side}: ${n(result[side].lengthMm!)} ` +
+						`mm${result[side].archLengthMm === undefined ? '' : `; from heel to ball ${n(result[side].archLengthMm!)} mm`}`,
 				],
 	)
 	const byToe = bothSides.some((side) => result[side].lengthMm === fitLengthMm)
@@ -175,7 +193,8 @@ export function sizingWorkings(
 		'Length to fit',
 		[
 			...feet,
-			`The longer foot decides: ${n(fitLengthMm)} mm, ${byToe ? 'heel to toe' : 'from heel to ball, which asks for at least half a size more'}`,
+			`The longer foot decides: ${n(fitLengthMm)} mm, ` +
+				`${byToe ? 'heel to toe' : 'from heel to ball, which asks for at least half a size more'}`,
 		],
 		byToe ? iso : protocol.basis('heel-to-ball length', 'sizing.halfSizeMm'),
 	)
@@ -183,7 +202,8 @@ export function sizingWorkings(
 		'mondopoint',
 		'Mondopoint',
 		[
-			`F to the nearest 5 mm: ${n(fitLengthMm)} gives ${sizes.mondopoint.lengthMm}${sizes.mondopoint.widthMm === undefined ? '' : `; ball width of the wider foot ${sizes.mondopoint.widthMm}`}`,
+			`F to the nearest 5 mm: ${n(fitLengthMm)} gives ` +
+				`${sizes.mondopoint.lengthMm}${sizes.mondopoint.widthMm === undefined ? '' : `; ball width of the wider foot ${sizes.mondopoint.widthMm}`}`,
 		],
 		{
 			rule: 'Mondopoint',
@@ -200,10 +220,12 @@ export function sizingWorkings(
 			title,
 			[
 				`${line(fitLengthMm, scale)}: ${n(exact, 3)}`,
-				`Label, nearest half: ${label}${scale === 'adult' ? '' : ` ${scale}`}; fitting, next half up: ${fitting}`,
+				`Label, nearest half: ${label}${scale === 'adult' ? '' : ` ${scale}`}; fitting, next ` +
+					`half up: ${fitting}`,
 				...(system === 'eu'
 					? [
-							`By the other formula in print, 1.5 F + 2.25: ${n(other.exact, 3)}, label ${other.label}`,
+							`By the other formula in print, 1.5 F + 2.25: ${n(other.exact, 3)}, label ` +
+								`${other.label}`,
 						]
 					: []),
 			],
@@ -230,10 +252,12 @@ export function sizingWorkings(
 			`inside-${what}`,
 			`${title}: toe room and inside length`,
 			[
-				`Toe room ${room.min} to ${room.max} mm, ${adult ? 'adult' : 'growing foot'}; sock ${n(sockMm)} mm`,
+				`Toe room ${room.min} to ${room.max} mm, ${adult ? 'adult' : 'growing foot'}; sock ` +
+					`${n(sockMm)} mm`,
 				...(['min', 'target', 'max'] as const).map(
 					(at) =>
-						`${{ min: 'Least', target: 'Aim', max: 'Most' }[at]}: ${n(fitLengthMm)} + ${n(sockMm)} + ${room[at]} = ${inside[at]} mm inside`,
+						`${{ min: 'Least', target: 'Aim', max: 'Most' }[at]}: ${n(fitLengthMm)} + ` +
+						`${n(sockMm)} + ${room[at]} = ${inside[at]} mm inside`,
 				),
 			],
 			protocol.basis(`toe room, ${what}`, key),
@@ -242,9 +266,15 @@ export function sizingWorkings(
 		'confidence',
 		'How sure the size is',
 		[
-			`One reading has a standard error of ${protocol.value('sizing.readingSemMm')} mm; it falls with the square root of the readings${byToe ? '' : ' and grows when divided by the heel-to-ball ratio'}`,
-			`UK ${n(sizes.uk.exact, 3)} lies ${n(Math.abs(sizes.uk.exact - sizes.uk.label), 3)} from label ${sizes.uk.label}, which stands for a quarter size either way (${n(127 / 60)} mm)`,
-			`Probability of UK ${sizes.uk.label}${sizes.uk.scale === 'child' ? ' child' : ''}: ${percent(sizeConfidence)}; next, UK ${nextSize.label}${nextSize.scale === 'child' ? ' child' : ''}: ${percent(nextSize.probability)}`,
+			`One reading has a standard error of ${protocol.value('sizing.readingSemMm')} mm; it ` +
+				'falls with the square root of the ' +
+				`readings${byToe ? '' : ' and grows when divided by the heel-to-ball ratio'}`,
+			`UK ${n(sizes.uk.exact, 3)} lies ${n(Math.abs(sizes.uk.exact - sizes.uk.label), 3)} from ` +
+				`label ${sizes.uk.label}, which stands for a quarter size either way (${n(127 / 60)} mm)`,
+			`Probability of UK ${sizes.uk.label}${sizes.uk.scale === 'child' ? ' child' : ''}: ` +
+				`${percent(sizeConfidence)}; next, UK ` +
+				`${nextSize.label}${nextSize.scale === 'child' ? ' child' : ''}: ` +
+				`${percent(nextSize.probability)}`,
 			'Measuring error only: the spread between makers comes on top',
 		],
 		protocol.basis('error of one reading', 'sizing.readingSemMm'),

@@ -30,7 +30,10 @@ export interface BoardRow {
 	consentNoted: boolean
 	signedVisitId?: string
 }
-/** A player is ready to sign once every station has what it needs and consent is noted. Signing stays one by one. */
+/**
+ * A player is ready to sign once every station has what it needs and consent is noted. Signing
+ * stays one by one.
+ */
 export function boardRow(one: BoardInput): BoardRow {
 	const missing = stations.flatMap(({ id }) => {
 		const count = one.draft

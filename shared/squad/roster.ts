@@ -1,4 +1,7 @@
-/** A roster: cells of a table to players, each bad cell named by row and column. Reading changes nothing. */
+/**
+ * A roster: cells of a table to players, each bad cell named by row and column. Reading changes
+ * nothing.
+ */
 import { defaultAges, purposeNames } from '../records/consent.ts'
 import { addDays, ageYears, twoDigits } from '../visit/age.ts'
 import { type Player, playerSchema } from '../visit/visit.ts'
@@ -94,13 +97,17 @@ function isoOf(text: string, day: boolean | undefined): { iso?: string; says?: s
 	const [, a = '', b = '', year = ''] = found
 	if (day === undefined && a !== b)
 		return {
-			says: `day and month cannot be told apart, given "${trimmed}", allowed: a date such as 2012-04-17`,
+			says:
+				`day and month cannot be told apart, given "${trimmed}", allowed: a date such as ` +
+				'2012-04-17',
 		}
 	const [d, m] = day === false ? [b, a] : [a, b]
 	const iso = `${year}-${twoDigits(m)}-${twoDigits(d)}`
 	return isDay(iso) ? { iso } : { says: notADay(trimmed) }
 }
-/** @param cells the heading row first. @param team becomes the club. @param on ISO date of the day */
+/**
+ * @param cells the heading row first. @param team becomes the club. @param on ISO date of the day
+ */
 export function rosterFromCells(
 	cells: readonly (readonly string[])[],
 	team: string,
@@ -114,7 +121,9 @@ export function rosterFromCells(
 			problems.push({
 				row: 1,
 				column: want,
-				message: `missing, given ${(cells[0] ?? []).join(', ') || 'nothing'}, allowed: a column for ${want}`,
+				message:
+					`missing, given ${(cells[0] ?? []).join(', ') || 'nothing'}, allowed: a column ` +
+					`for ${want}`,
 			})
 	columns.forEach((one, at) => {
 		if (one && columns.indexOf(one) !== at)
@@ -153,7 +162,9 @@ export function rosterFromCells(
 			bad.push({
 				row,
 				column: 'number',
-				message: `given twice, given "${number}" in rows ${numbers.get(number)} and ${row}, allowed: a number once`,
+				message:
+					`given twice, given "${number}" in rows ${numbers.get(number)} and ${row}, ` +
+					'allowed: a number once',
 			})
 		else numbers.set(number, row)
 		const { iso, says } = isoOf(cell(line, 'birthDate'), order)
@@ -200,7 +211,8 @@ export function rosterFromCells(
 				row,
 				column: 'guardian',
 				message:
-					'missing, given consents of a player too young to consent alone, allowed: the name of whoever consented',
+					'missing, given consents of a player too young to consent alone, allowed: the name of ' +
+					'whoever consented',
 			})
 		const read = playerSchema.safeParse({
 			givenName: cell(line, 'givenName'),
@@ -217,7 +229,10 @@ export function rosterFromCells(
 				bad.push({
 					row,
 					column: issue.path.join('.'),
-					message: `cannot stand, given "${cell(line, (issue.path[1] === 'email' ? 'guardianEmail' : String(issue.path[0])) as Column)}", allowed: ${issue.message}`,
+					message:
+						'cannot stand, given ' +
+						`"${cell(line, (issue.path[1] === 'email' ? 'guardianEmail' : String(issue.path[0])) as Column)}", ` +
+						`allowed: ${issue.message}`,
 				})
 		if (bad.length > 0) problems.push(...bad)
 		else if (read.success) rows.push({ row, number, player: read.data, consents })

@@ -1,4 +1,7 @@
-/** Were two players swapped? Changes since the last visit that hardly happen, asked before going on. Nothing is changed by asking. */
+/**
+ * Were two players swapped? Changes since the last visit that hardly happen, asked before going on.
+ * Nothing is changed by asking.
+ */
 import { openProtocol, type Protocol } from '../protocol/protocol.ts'
 import { bothSides, meanOf, rounded } from '../visit/sides.ts'
 import { dayInWords } from '../visit/age.ts'
@@ -48,7 +51,8 @@ export function swapQuestions(
 		if (-change > protocol.value('squad.footShorterMm'))
 			ask(
 				`feet.${side}.heelToToeMm`,
-				`The ${side} foot is ${rounded(-change, 1)} mm shorter ${since}: ${rounded(before, 1)} mm then, ${rounded(value, 1)} mm now.`,
+				`The ${side} foot is ${rounded(-change, 1)} mm shorter ${since}: ${rounded(before, 1)} ` +
+					`mm then, ${rounded(value, 1)} mm now.`,
 				'squad.footShorterMm',
 			)
 		// measuring error counts whatever the time: within it nothing is asked
@@ -58,7 +62,8 @@ export function swapQuestions(
 		)
 			ask(
 				`feet.${side}.heelToToeMm`,
-				`The ${side} foot is ${rounded(change, 1)} mm longer ${since}: ${rounded(before, 1)} mm then, ${rounded(value, 1)} mm now.`,
+				`The ${side} foot is ${rounded(change, 1)} mm longer ${since}: ${rounded(before, 1)} mm ` +
+					`then, ${rounded(value, 1)} mm now.`,
 				'squad.footGrownMmPerYear',
 			)
 	}
@@ -87,7 +92,8 @@ export function swapQuestions(
 		if (percent > protocol.value('squad.massChangePercent') * Math.max(1, years))
 			ask(
 				'body.massKg',
-				`Body mass differs by ${rounded(percent, 0)} % ${since}: ${heavyBefore} kg then, ${heavy} kg now.`,
+				`Body mass differs by ${rounded(percent, 0)} % ${since}: ${heavyBefore} kg then, ` +
+					`${heavy} kg now.`,
 				'squad.massChangePercent',
 			)
 	}

@@ -37,7 +37,9 @@ const months = [
 	'November',
 	'December',
 ]
-/** An ISO date (or the date part of an ISO time) as '8 November 1999', free of the order of figures. */
+/**
+ * An ISO date (or the date part of an ISO time) as '8 November 1999', free of the order of figures.
+ */
 export function dayInWords(iso: string): string {
 	const [year, month, day] = iso.slice(0, 10).split('-').map(Number)
 	const name = months[(month ?? 0) - 1]

@@ -16,7 +16,9 @@ export interface NumberFieldMeta {
 	digits: number
 }
 
-/** A number with hard limits [min, max], soft limits, unit and label, all read back from its meta. */
+/**
+ * A number with hard limits [min, max], soft limits, unit and label, all read back from its meta.
+ */
 export function measure(
 	title: string,
 	unit: string,

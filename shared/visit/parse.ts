@@ -11,17 +11,23 @@ export function crossProblems(visit: Visit): Problem[] {
 	if (statureCm !== undefined && sittingHeightCm !== undefined && sittingHeightCm >= statureCm)
 		problems.push({
 			path: 'body.sittingHeightCm',
-			message: `not below stature, given ${sittingHeightCm}, allowed: less than the stature of ${statureCm} cm (take off the height of the stool)`,
+			message:
+				`not below stature, given ${sittingHeightCm}, allowed: less than the stature of ` +
+				`${statureCm} cm (take off the height of the stool)`,
 		})
 	if (visit.player.birthDate >= visit.visitDate)
 		problems.push({
 			path: 'player.birthDate',
-			message: `not before the visit, given "${visit.player.birthDate}", allowed: a date before ${visit.visitDate}`,
+			message:
+				`not before the visit, given "${visit.player.birthDate}", allowed: a date before ` +
+				`${visit.visitDate}`,
 		})
 	else if (Number(visit.visitDate.slice(0, 4)) - Number(visit.player.birthDate.slice(0, 4)) > 110)
 		problems.push({
 			path: 'player.birthDate',
-			message: `more than 110 years before the visit, given "${visit.player.birthDate}", allowed: a birth date within 110 years of ${visit.visitDate}`,
+			message:
+				`more than 110 years before the visit, given "${visit.player.birthDate}", ` +
+				`allowed: a birth date within 110 years of ${visit.visitDate}`,
 		})
 	for (const side of ['left', 'right'] as const) {
 		const foot = visit.feet?.[side]
@@ -30,7 +36,9 @@ export function crossProblems(visit: Visit): Problem[] {
 				if (ball >= length)
 					problems.push({
 						path: `feet.${side}.heelToBallMm`,
-						message: `not below heel to toe (reading ${index + 1}), given ${ball}, allowed: less than ${length} mm`,
+						message:
+							`not below heel to toe (reading ${index + 1}), given ${ball}, allowed: ` +
+							`less than ${length} mm`,
 					})
 	}
 	const { season } = visit
@@ -43,7 +51,9 @@ export function crossProblems(visit: Visit): Problem[] {
 		if (season && (session.date < season.from || session.date > season.to))
 			problems.push({
 				path: `season.sessions.${index}.date`,
-				message: `outside the season, given "${session.date}", allowed: ${season.from} to ${season.to}`,
+				message:
+					`outside the season, given "${session.date}", allowed: ${season.from} to ` +
+					`${season.to}`,
 			})
 	const seen = new Set<string>()
 	for (const [index, pair] of (visit.footwear ?? []).entries()) {
@@ -70,7 +80,9 @@ export function parseVisit(input: unknown): Parsed<Visit> {
 			problems: [
 				{
 					path: '(file)',
-					message: `not a visit, given ${Array.isArray(input) ? 'a list' : String(input)}, allowed: an object with format "lastwright-visit"`,
+					message:
+						`not a visit, given ${Array.isArray(input) ? 'a list' : String(input)}, ` +
+						'allowed: an object with format "lastwright-visit"',
 				},
 			],
 		}
@@ -81,7 +93,9 @@ export function parseVisit(input: unknown): Parsed<Visit> {
 			problems: [
 				{
 					path: 'version',
-					message: `a version of the future, given ${version}, allowed: 1 (open this file with a newer Lastwright)`,
+					message:
+						`a version of the future, given ${version}, allowed: 1 (open this file with ` +
+						'a newer Lastwright)',
 				},
 			],
 		}

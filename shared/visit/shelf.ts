@@ -1,4 +1,7 @@
-/** Shelf file, version 1: the clinic's own catalogue of footwear that can be bought locally, as measured in the clinic. */
+/**
+ * Shelf file, version 1: the clinic's own catalogue of footwear that can be bought locally, as
+ * measured in the clinic.
+ */
 import { z } from 'zod'
 import { type Problem, problemsOf } from '../problems.ts'
 import { choice, measure, text, yesNo } from './fields.ts'
@@ -16,7 +19,10 @@ export const insteps = ['low', 'usual', 'deep'] as const
 export const bases = ['narrow', 'usual', 'wide'] as const
 export const studShapes = ['round', 'blade', 'oval'] as const
 
-/** A stud's centre on the normalised sole: x along the inside length from the heel, y across half the ball width of the sole. */
+/**
+ * A stud's centre on the normalised sole: x along the inside length from the heel, y across half
+ * the ball width of the sole.
+ */
 export const studSchema = z.strictObject({
 	xFraction: measure(
 		'Stud, from heel (0) to toe (1) of the inside length',
@@ -87,7 +93,9 @@ export type ShelfSize = z.infer<typeof shelfSizeSchema>
 export type Model = z.infer<typeof modelSchema>
 export type Shelf = z.infer<typeof shelfSchema>
 
-/** Offset of a model, heel stack less forefoot stack, mm; undefined where either is not recorded. */
+/**
+ * Offset of a model, heel stack less forefoot stack, mm; undefined where either is not recorded.
+ */
 export function offsetOf(model: Model): number | undefined {
 	return model.heelStackMm === undefined || model.forefootStackMm === undefined
 		? undefined
@@ -125,7 +133,9 @@ export function parseShelf(input: unknown): Parsed<Shelf> {
 			problems: [
 				{
 					path: '(file)',
-					message: `not a shelf, given ${Array.isArray(input) ? 'a list' : String(input)}, allowed: an object with format "lastwright-shelf"`,
+					message:
+						`not a shelf, given ${Array.isArray(input) ? 'a list' : String(input)}, ` +
+						'allowed: an object with format "lastwright-shelf"',
 				},
 			],
 		}
@@ -136,7 +146,9 @@ export function parseShelf(input: unknown): Parsed<Shelf> {
 			problems: [
 				{
 					path: 'version',
-					message: `a version of the future, given ${version}, allowed: 1 (open this file with a newer Lastwright)`,
+					message:
+						`a version of the future, given ${version}, allowed: 1 (open this file with ` +
+						'a newer Lastwright)',
 				},
 			],
 		}

@@ -1,4 +1,6 @@
-/** The closed lists of trade terms a visit may use; labels for the screens and reports beside them. */
+/**
+ * The closed lists of trade terms a visit may use; labels for the screens and reports beside them.
+ */
 export const surfaces = [
 	'natural-soft',
 	'natural-firm',
@@ -104,7 +106,10 @@ export const endFeels = [
 	'none',
 ] as const
 export const firstRays = ['neutral', 'plantarflexed', 'dorsiflexed', 'hypermobile'] as const
-/** Where bone stress is suspected; which are high risk stands in shared/screening/bone-sites.table.ts. */
+/**
+ * Where bone stress is suspected; which are high risk stands in
+ * shared/screening/bone-sites.table.ts.
+ */
 export const boneSites = [
 	'navicular',
 	'fifth-metatarsal-proximal',

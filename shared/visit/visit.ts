@@ -197,7 +197,8 @@ export const generalFlagShape = {
 		'Midfoot pain after twist or axial load with plantar bruise or failed single heel rise',
 	),
 	boneStressHighRisk: yesNo(
-		'Focal bone pain: navicular, fifth metatarsal, sesamoid, medial malleolus, talus, second metatarsal base',
+		'Focal bone pain: navicular, fifth metatarsal, sesamoid, medial malleolus, talus, second ' +
+			'metatarsal base',
 	),
 	boneStressLowRisk: yesNo('Focal bone pain at another foot or shin bone'),
 	limpUnexplained: yesNo('Limp for more than a week without a diagnosis'),
@@ -215,7 +216,10 @@ export const generalFlagShape = {
 	cardiacOrConcussion: yesNo('Fainting, palpitations in sport, or a recent blow to the head'),
 }
 const painSide = choice('Side', ['left', 'right', 'both'])
-/** The questions that unfold by complaint. Every one may be left unasked; shared/screening/signs.ts says what an answer leads to. */
+/**
+ * The questions that unfold by complaint. Every one may be left unasked; shared/screening/signs.ts
+ * says what an answer leads to.
+ */
 export const boneStressSchema = z.strictObject({
 	side: painSide,
 	site: choice('Site', boneSites).optional(),
@@ -223,7 +227,8 @@ export const boneStressSchema = z.strictObject({
 	loadPain: yesNo('Pain that comes with load and eases with rest'),
 	nightPain: yesNo('Pain at this bone at night or at rest'),
 	hopPain: yesNo(
-		'Focal bone pain in ten single-leg hops (do not hop with rest pain, a high-risk site, or hip or groin pain)',
+		'Focal bone pain in ten single-leg hops (do not hop with rest pain, a high-risk site, or ' +
+			'hip or groin pain)',
 	),
 	weeksOfPain: measure('Weeks of pain', 'weeks', [0, 520], [0, 26]).optional(),
 })

@@ -28,7 +28,8 @@ for (const [name, run] of Object.entries(benches)) {
 	for (const line of await run()) {
 		const over = line.value > line.limit
 		process.stdout.write(
-			`${line.name}: ${line.value.toFixed(4)} ${line.unit} (${Number.isFinite(line.limit) ? `limit ${line.limit}` : 'no limit'})${over ? ' OVER' : ''}\n`,
+			`${line.name}: ${line.value.toFixed(4)} ${line.unit} ` +
+				`(${Number.isFinite(line.limit) ? `limit ${line.limit}` : 'no limit'})${over ? ' OVER' : ''}\n`,
 		)
 		if (over) process.exitCode = 1
 	}

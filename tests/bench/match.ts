@@ -1,4 +1,7 @@
-/** How long a match takes against a shelf of 500 models, and whether the time grows no faster than the shelf. */
+/**
+ * How long a match takes against a shelf of 500 models, and whether the time grows no faster than
+ * the shelf.
+ */
 import { readFileSync } from 'node:fs'
 import { assess } from '../../shared/assess.ts'
 import { shippedProtocol } from '../../shared/protocol/protocol.ts'
@@ -8,7 +11,10 @@ import type { Visit } from '../../shared/visit/visit.ts'
 const file = (name: string) =>
 	JSON.parse(readFileSync(new URL(`../../assets/demo/${name}`, import.meta.url), 'utf8'))
 const limitMs = 20
-/** Twice the models may take a little more than twice the time: the small one is partly overhead the other way. */
+/**
+ * Twice the models may take a little more than twice the time: the small one is partly overhead the
+ * other way.
+ */
 const mostGrowth = 3
 /** Processor time, so that other work on the PC does not count; the smallest of several runs. */
 function leastMs(work: () => unknown, runs = 31): number {

@@ -1,4 +1,7 @@
-/** The window's pace: usable after the start on the demo, and no dropped frame while a name is typed among 20,000 players. Needs Chromium and the built screens. */
+/**
+ * The window's pace: usable after the start on the demo, and no dropped frame while a name is typed
+ * among 20,000 players. Needs Chromium and the built screens.
+ */
 import { mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
@@ -6,7 +9,10 @@ import { chromium } from '@playwright/test'
 import { startHost } from '../screens/host.ts'
 import { fill, passphrase } from './records.ts'
 
-/** s from the start of the host to a list that can be searched, and ms between two frames: budgets of the program */
+/**
+ * s from the start of the host to a list that can be searched, and ms between two frames: budgets
+ * of the program
+ */
 const [usableMost, gapMost] = [2, 100]
 /** The best of so many: what other work on the PC adds is not ours. */
 const runs = 3

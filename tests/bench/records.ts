@@ -1,4 +1,7 @@
-/** Records at full size: unlock to list, a keystroke's answer, opening a player, memory of the host. Budgets of the record room; times depend on the PC. */
+/**
+ * Records at full size: unlock to list, a keystroke's answer, opening a player, memory of the host.
+ * Budgets of the record room; times depend on the PC.
+ */
 import { execFileSync } from 'node:child_process'
 import { mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'

@@ -1,4 +1,7 @@
-/** 40 weeks x 5 sessions x 4 pairs to a proven gap of 0.1 %, in its worker, while this thread stays free. */
+/**
+ * 40 weeks x 5 sessions x 4 pairs to a proven gap of 0.1 %, in its worker, while this thread stays
+ * free.
+ */
 import { monitorEventLoopDelay } from 'node:perf_hooks'
 import { solveSeason } from '../../electron/solver/solve.ts'
 import { buildProblem } from '../../shared/season/build.ts'
@@ -8,10 +11,10 @@ import { openProtocol } from '../../shared/protocol/protocol.ts'
 import { bigSeason } from '../engine/random-season.ts'
 
 export const limitSeconds = 3
-/** Solves the big season for a seed; seconds include starting the thread and compiling the solver. */
-export async function benchSeason(
-	seed: number,
-): Promise<{
+/**
+ * Solves the big season for a seed; seconds include starting the thread and compiling the solver.
+ */
+export async function benchSeason(seed: number): Promise<{
 	seconds: number
 	gap: number
 	status: string

@@ -1,4 +1,7 @@
-/** 40 reports after a screening day, drawn anew by one lane and by as many as the batch uses; both give the same bytes. */
+/**
+ * 40 reports after a screening day, drawn anew by one lane and by as many as the batch uses; both
+ * give the same bytes.
+ */
 import { createHash } from 'node:crypto'
 import { readFileSync } from 'node:fs'
 import { pdfLanes, renderPdf } from '../../electron/pdf/render.ts'
@@ -36,7 +39,10 @@ export async function squadBench(): Promise<
 		)
 		return createHash('sha256').update(bytes).digest('hex')
 	}
-	/** Draws every report, `lanes` at a time. @returns seconds, and the digests in the order of the players */
+	/**
+	 * Draws every report, `lanes` at a time. @returns seconds, and the digests in the order of the
+	 * players
+	 */
 	const draw = async (lanes: number): Promise<{ seconds: number; digests: string[] }> => {
 		const digests: string[] = []
 		const from = performance.now()

@@ -1,4 +1,7 @@
-/** The boundaries hold by tool, and the tool is tested: each forbidden import is planted in a copy and must be named. */
+/**
+ * The boundaries hold by tool, and the tool is tested: each forbidden import is planted in a copy
+ * and must be named.
+ */
 import { spawnSync } from 'node:child_process'
 import { copyFileSync, mkdirSync, mkdtempSync, rmSync, symlinkSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
@@ -46,7 +49,8 @@ describe('the import rule', () => {
 			plant({
 				'shared/a.ts': "import { z } from 'zod'\nexport const a = z.number()\n",
 				'electron/b.ts':
-					"import { a } from '../shared/a.ts'\nimport { readFileSync } from 'node:fs'\nexport const b = [a, readFileSync]\n",
+					"import { a } from '../shared/a.ts'\nimport { readFileSync } from 'node:fs'\nexport " +
+					'const b = [a, readFileSync]\n',
 			}),
 		).toContain('no dependency violations'))
 	it.each([

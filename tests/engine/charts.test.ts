@@ -1,4 +1,7 @@
-/** Charts: one description holds the numbers for picture, words and table; the picture is well-formed and legible. */
+/**
+ * Charts: one description holds the numbers for picture, words and table; the picture is
+ * well-formed and legible.
+ */
 import { createRequire } from 'node:module'
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
@@ -145,13 +148,18 @@ describe('foot length', () => {
 		)
 		const last = assessment.growth!.footForecast!.at(-1)!
 		expect(chart.alternative).toContain(
-			`By ${dateWords(last.date)} the longer foot may measure ${shown(last.lowMm)} to ${shown(last.highMm)} mm`,
+			`By ${dateWords(last.date)} the longer foot may measure ${shown(last.lowMm)} to ` +
+				`${shown(last.highMm)} mm`,
 		)
 	})
-	it('draws where toe room runs out only for a pair of known inside length: inside 258, sock 2, least room 5', () => {
-		expect(chart.panels[0]!.marks.map((mark) => mark.y)).toEqual([258 - 2 - 5])
-		expect(chart.alternative).toContain('runs out at 251 mm')
-	})
+	it(
+		'draws where toe room runs out only for a pair of known inside length: inside 258, sock 2, ' +
+			'least room 5',
+		() => {
+			expect(chart.panels[0]!.marks.map((mark) => mark.y)).toEqual([258 - 2 - 5])
+			expect(chart.alternative).toContain('runs out at 251 mm')
+		},
+	)
 	it('draws no threshold of another protocol than the one that judged', () => {
 		const clinic = { ...shippedProtocol, id: 'clinic', values: { 'footwear.youthReplaceMm': 8 } }
 		const judged = assess(second, [first], clinic)

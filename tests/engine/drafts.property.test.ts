@@ -1,4 +1,7 @@
-/** Two drafts of one visit from two places: joined where they do not contradict one another, asked where they do; nothing is lost. */
+/**
+ * Two drafts of one visit from two places: joined where they do not contradict one another, asked
+ * where they do; nothing is lost.
+ */
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
 import { joinDraftContents } from '../../shared/outreach/drafts.ts'
@@ -49,20 +52,24 @@ test('fields that only one place entered or changed all stand, whichever comes f
 		{ numRuns: 1000 },
 	)
 })
-test('a value taken out in one place stays out where the other did not touch it; joined with itself nothing changes', () => {
-	expect(joinDraftContents({ a: 1, b: 2 }, { b: 2 }, { a: 1, b: 3 })).toEqual({
-		value: { b: 3 },
-		conflicts: [],
-	})
-	fc.assert(
-		fc.property(some, some, (base, mine) => {
-			expect(joinDraftContents(put(base), put(mine), put(mine))).toEqual({
-				value: put(mine),
-				conflicts: [],
-			})
-		}),
-	)
-})
+test(
+	'a value taken out in one place stays out where the other did not touch it; joined with ' +
+		'itself nothing changes',
+	() => {
+		expect(joinDraftContents({ a: 1, b: 2 }, { b: 2 }, { a: 1, b: 3 })).toEqual({
+			value: { b: 3 },
+			conflicts: [],
+		})
+		fc.assert(
+			fc.property(some, some, (base, mine) => {
+				expect(joinDraftContents(put(base), put(mine), put(mine))).toEqual({
+					value: put(mine),
+					conflicts: [],
+				})
+			}),
+		)
+	},
+)
 test('measured here and marked as not measured there is asked; a choice settles what both changed', () => {
 	const first = { visit: { feet: { left: { heelToToeMm: 246 } } } }
 	expect(

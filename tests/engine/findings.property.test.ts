@@ -148,7 +148,10 @@ it('what stands in a result has a working', () => {
 		}),
 	)
 })
-/** The rooms that draw on each group of measures: their findings may change with it, those of all others may not go. */
+/**
+ * The rooms that draw on each group of measures: their findings may change with it, those of all
+ * others may not go.
+ */
 const drawnBy = {
 	feet: ['sizing', 'footwear', 'growth', 'insert'],
 	ankles: ['ankle', 'footwear', 'insert'],
@@ -167,7 +170,8 @@ it('adding a group of measures never removes a finding about another', () => {
 				const { [group]: _, ...without } = visit
 				const after = new Set(assess(visit).findings.map((one) => one.id))
 				for (const one of assess(without as Visit).findings) {
-					// The lunge pair is checked against the geometry of the leg, which rests on foot length: it is about both.
+					// The lunge pair is checked against the geometry of the leg, which rests on foot length:
+					// it is about both.
 					if (
 						(drawnBy[group] as readonly string[]).includes(one.topic) ||
 						one.id.startsWith('ankle.pair.')

@@ -1,4 +1,7 @@
-/** No number of the growth room is ever NaN or infinite; the sides mirror; every age near a table's edge is answered. */
+/**
+ * No number of the growth room is ever NaN or infinite; the sides mirror; every age near a table's
+ * edge is answered.
+ */
 import { expect, it } from 'vitest'
 import { growth } from '../../shared/growth/growth.ts'
 import { openProtocol } from '../../shared/protocol/protocol.ts'
@@ -34,7 +37,10 @@ it('extreme bodies at every age', () => {
 					expect(growth(feet(245, 240), [], openProtocol())).toEqual(result)
 				}
 })
-/** The tables and equations begin and end on whole and half years; days / 365.25 falls a little short of a birthday or past it. */
+/**
+ * The tables and equations begin and end on whole and half years; days / 365.25 falls a little
+ * short of a birthday or past it.
+ */
 it('every day within a week of a birthday and of a half year, from 3.5 to 20.5 years', () => {
 	for (const sex of ['male', 'female'] as const)
 		for (let half = 7; half <= 41; half++)

@@ -1,4 +1,7 @@
-/** The insert room over random visits: limits hold, shape alone calls for nothing, stops stop, and the drawing is a mirror image. */
+/**
+ * The insert room over random visits: limits hold, shape alone calls for nothing, stops stop, and
+ * the drawing is a mirror image.
+ */
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { assess } from '../../shared/assess.ts'
@@ -68,31 +71,35 @@ const raises = (elements: readonly InsertElement[]) =>
 		.reduce((sum, one) => sum + (one.value ?? 0), 0)
 
 describe('proposals', () => {
-	it('keep every raise together at 6 mm, every amount in its range, every element with a reason and a basis', () =>
-		fc.assert(
-			fc.property(visits, (visit) => {
-				const { insert } = assess(visit)
-				for (const one of bothSides) {
-					expect(raises(insert[one].elements)).toBeLessThanOrEqual(6 + 1e-9)
-					expect(new Set(insert[one].elements.map((each) => each.element)).size).toBe(
-						insert[one].elements.length,
-					)
-					for (const each of insert[one].elements) {
-						expect(each.because.length).toBeGreaterThan(0)
-						expect(each.basis.source.length).toBeGreaterThan(5)
-						if (each.value !== undefined && each.range && !each.element.endsWith('raise')) {
-							expect(each.value).toBeGreaterThanOrEqual(each.range[0])
-							expect(each.value).toBeLessThanOrEqual(each.range[1])
+	it(
+		'keep every raise together at 6 mm, every amount in its range, every element with a reason ' +
+			'and a basis',
+		() =>
+			fc.assert(
+				fc.property(visits, (visit) => {
+					const { insert } = assess(visit)
+					for (const one of bothSides) {
+						expect(raises(insert[one].elements)).toBeLessThanOrEqual(6 + 1e-9)
+						expect(new Set(insert[one].elements.map((each) => each.element)).size).toBe(
+							insert[one].elements.length,
+						)
+						for (const each of insert[one].elements) {
+							expect(each.because.length).toBeGreaterThan(0)
+							expect(each.basis.source.length).toBeGreaterThan(5)
+							if (each.value !== undefined && each.range && !each.element.endsWith('raise')) {
+								expect(each.value).toBeGreaterThanOrEqual(each.range[0])
+								expect(each.value).toBeLessThanOrEqual(each.range[1])
+							}
 						}
+						if (insert[one].elements.some((each) => each.element.endsWith('skive')))
+							expect(
+								insert[one].elements.find((each) => each.element === 'heel-cup')!.value,
+							).toBeGreaterThanOrEqual(14)
 					}
-					if (insert[one].elements.some((each) => each.element.endsWith('skive')))
-						expect(
-							insert[one].elements.find((each) => each.element === 'heel-cup')!.value,
-						).toBeGreaterThanOrEqual(14)
-				}
-			}),
-			{ numRuns: 150 },
-		))
+				}),
+				{ numRuns: 150 },
+			),
+	)
 	it('never for shape alone: without a condition, a stiff ankle or a leg difference, nothing', () =>
 		fc.assert(
 			fc.property(visits, (visit) => {

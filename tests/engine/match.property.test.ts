@@ -105,23 +105,27 @@ it('no reason without its measures: width, depth and studs are silent where they
 		}),
 		{ numRuns: 80 },
 	))
-it('unsuitable comes last, points rise, ties go by id; every number is finite; a stop always says why', () =>
-	fc.assert(
-		fc.property(visits, shelves, (visit, shelf) => {
-			const ranked = rank(visit, shelf)
-			expect(numbers(ranked).every(Number.isFinite)).toBe(true)
-			const keys = ranked.map(
-				(one) => [Number(one.verdict === 'unsuitable'), one.points, one.id] as const,
-			)
-			for (let i = 1; i < keys.length; i++) {
-				const [a, b] = [keys[i - 1]!, keys[i]!]
-				expect(a[0] - b[0] || a[1] - b[1] || (a[2] < b[2] ? -1 : 1)).toBeLessThan(0)
-			}
-			for (const one of ranked) expect(one.verdict === 'unsuitable').toBe(one.stops.length > 0)
-			for (const one of ranked) expect(one.points).toBeGreaterThanOrEqual(0)
-		}),
-		{ numRuns: 80 },
-	))
+it(
+	'unsuitable comes last, points rise, ties go by id; every number is finite; a stop always ' +
+		'says why',
+	() =>
+		fc.assert(
+			fc.property(visits, shelves, (visit, shelf) => {
+				const ranked = rank(visit, shelf)
+				expect(numbers(ranked).every(Number.isFinite)).toBe(true)
+				const keys = ranked.map(
+					(one) => [Number(one.verdict === 'unsuitable'), one.points, one.id] as const,
+				)
+				for (let i = 1; i < keys.length; i++) {
+					const [a, b] = [keys[i - 1]!, keys[i]!]
+					expect(a[0] - b[0] || a[1] - b[1] || (a[2] < b[2] ? -1 : 1)).toBeLessThan(0)
+				}
+				for (const one of ranked) expect(one.verdict === 'unsuitable').toBe(one.stops.length > 0)
+				for (const one of ranked) expect(one.points).toBeGreaterThanOrEqual(0)
+			}),
+			{ numRuns: 80 },
+		),
+)
 it('each sole is forbidden somewhere or costs something: no sole suits everything best', () => {
 	for (const sole of soles) {
 		const all = rank(

@@ -1,4 +1,7 @@
-/** Merging is a union: any order of any set of stores means the same, twice is once, and nothing is overwritten. */
+/**
+ * Merging is a union: any order of any set of stores means the same, twice is once, and nothing is
+ * overwritten.
+ */
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import type { Carried, CarriedDraft } from '../../shared/outreach/carried.ts'

@@ -1,4 +1,7 @@
-/** The outbox's rules: addresses, recipients, neutral words, waits, delivery reports, states, clocks. */
+/**
+ * The outbox's rules: addresses, recipients, neutral words, waits, delivery reports, states,
+ * clocks.
+ */
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
 import { addressWarnings, oneLetterOff, skeleton } from '../../shared/outbox/addresses.ts'
@@ -76,55 +79,59 @@ const person = (
 	role: Recipient['role'],
 	email: string | undefined = `${role}@x.example`,
 ): Recipient => ({ recipientId: role, name: `The ${role}`, role, ...(email ? { email } : {}) })
-test("a minor's report is mailed to a guardian's own address only; every block says what to do instead", () => {
-	for (const role of recipientRoles)
-		for (const kind of outboxKinds)
-			for (const channel of channels) {
-				const block = blockFor({
-					recipient: person(role),
-					kind,
-					channel,
-					minor: true,
-					sharedWith: [],
-				})
-				const mailed = channel === 'smtp' || channel === 'eml'
-				if (!kindsFor[role].includes(kind)) expect(block).toMatch(/is not for a/)
-				else if (mailed && (kind === 'player' || kind === 'guardian') && role !== 'guardian')
-					expect(block).toMatch(/minor/)
-				else expect(block).toBeUndefined()
-				if (mailed) expect(purposesFor(role, channel)).toContain('email')
-				else expect(purposesFor(role, channel)).not.toContain('email')
-			}
-	expect(
-		blockFor({
-			recipient: person('player'),
-			kind: 'player',
-			channel: 'smtp',
-			minor: false,
-			sharedWith: [],
-		}),
-	).toBeUndefined()
-	expect(
-		blockFor({
-			recipient: person('guardian'),
-			kind: 'player',
-			channel: 'smtp',
-			minor: true,
-			sharedWith: ['coach'],
-		}),
-	).toMatch(/coach or club/)
-	expect(
-		blockFor({
-			recipient: person('guardian', ''),
-			kind: 'player',
-			channel: 'smtp',
-			minor: true,
-			sharedWith: [],
-		}),
-	).toMatch(/No e-mail address/)
-	expect(purposesFor('coach', 'print')).toEqual(['share-with-coach'])
-	expect(kindsFor.coach).toEqual(['coach'])
-})
+test(
+	"a minor's report is mailed to a guardian's own address only; every block says what to do " +
+		'instead',
+	() => {
+		for (const role of recipientRoles)
+			for (const kind of outboxKinds)
+				for (const channel of channels) {
+					const block = blockFor({
+						recipient: person(role),
+						kind,
+						channel,
+						minor: true,
+						sharedWith: [],
+					})
+					const mailed = channel === 'smtp' || channel === 'eml'
+					if (!kindsFor[role].includes(kind)) expect(block).toMatch(/is not for a/)
+					else if (mailed && (kind === 'player' || kind === 'guardian') && role !== 'guardian')
+						expect(block).toMatch(/minor/)
+					else expect(block).toBeUndefined()
+					if (mailed) expect(purposesFor(role, channel)).toContain('email')
+					else expect(purposesFor(role, channel)).not.toContain('email')
+				}
+		expect(
+			blockFor({
+				recipient: person('player'),
+				kind: 'player',
+				channel: 'smtp',
+				minor: false,
+				sharedWith: [],
+			}),
+		).toBeUndefined()
+		expect(
+			blockFor({
+				recipient: person('guardian'),
+				kind: 'player',
+				channel: 'smtp',
+				minor: true,
+				sharedWith: ['coach'],
+			}),
+		).toMatch(/coach or club/)
+		expect(
+			blockFor({
+				recipient: person('guardian', ''),
+				kind: 'player',
+				channel: 'smtp',
+				minor: true,
+				sharedWith: [],
+			}),
+		).toMatch(/No e-mail address/)
+		expect(purposesFor('coach', 'print')).toEqual(['share-with-coach'])
+		expect(kindsFor.coach).toEqual(['coach'])
+	},
+)
 test('subject, file name and body carry no clinical word, no name of a player', () => {
 	fc.assert(
 		fc.property(fc.uuid(), (itemId) => {

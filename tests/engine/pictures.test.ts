@@ -1,4 +1,7 @@
-/** Twelve clinical pictures of invented players: the whole assessment of each, kept as readable text beside the visit. */
+/**
+ * Twelve clinical pictures of invented players: the whole assessment of each, kept as readable text
+ * beside the visit.
+ */
 import { readdirSync, readFileSync } from 'node:fs'
 import { expect, it } from 'vitest'
 import { assess } from '../../shared/assess.ts'
@@ -15,7 +18,8 @@ const names = readdirSync(folder)
 const reasons = (list: readonly Because[]) =>
 	list.length === 0
 		? ''
-		: `\n      because ${list.map((one) => `${one.measure} ${one.value}${one.unit ? ` ${one.unit}` : ''}`).join(', ')}`
+		: `\n      because ` +
+			`${list.map((one) => `${one.measure} ${one.value}${one.unit ? ` ${one.unit}` : ''}`).join(', ')}`
 const ground = (basis: Basis) => `\n      basis ${basis.source} [${basis.strength}]`
 /** The decisions of an assessment in the order a clinician reads them. */
 function readable(a: Assessment): string {
@@ -52,7 +56,8 @@ function readable(a: Assessment): string {
 			...a.insert[side].stoppedBy.map((one) => `  stopped by ${one.id}`),
 			...a.insert[side].elements.map(
 				(one) =>
-					`  ${elementText(one)} (${one.where}): ${one.says}${reasons(one.because)}${ground(one.basis)}${one.cautions.map((each) => `\n      caution ${each}`).join('')}`,
+					`  ${elementText(one)} (${one.where}): ` +
+					`${one.says}${reasons(one.because)}${ground(one.basis)}${one.cautions.map((each) => `\n      caution ${each}`).join('')}`,
 			),
 		]),
 		...(a.insert.wearIn.length > 0
@@ -61,7 +66,8 @@ function readable(a: Assessment): string {
 		...(a.loading.returnSteps
 			? [
 					'RETURN',
-					`  ${a.loading.returnSteps.map((one) => `week ${one.week} ${rounded(one.percentOfUsual, 0)} %`).join(', ')}`,
+					'  ' +
+						`${a.loading.returnSteps.map((one) => `week ${one.week} ${rounded(one.percentOfUsual, 0)} %`).join(', ')}`,
 				]
 			: []),
 		...(a.loading.weeks
@@ -69,7 +75,8 @@ function readable(a: Assessment): string {
 					'WEEKS',
 					...a.loading.weeks.map(
 						(one) =>
-							`  ${one.from}: ${one.sum}${one.monotony === undefined ? '' : `, monotony ${rounded(one.monotony, 3)}`}${one.changePercent === undefined ? '' : `, change ${rounded(one.changePercent, 1)} %`}`,
+							`  ${one.from}: ` +
+							`${one.sum}${one.monotony === undefined ? '' : `, monotony ${rounded(one.monotony, 3)}`}${one.changePercent === undefined ? '' : `, change ${rounded(one.changePercent, 1)} %`}`,
 					),
 				]
 			: []),

@@ -1,6 +1,8 @@
 /**
- * Reads a visit and its written plan as a careful person would, and knows nothing of the model, the solver or their numbers:
- * every rule is worked out again from what was recorded. Sentences name what is broken; none: the plan keeps its word.
+ * Reads a visit and its written plan as a careful person would, and knows nothing of the model, the
+ * solver or their numbers:
+ * every rule is worked out again from what was recorded. Sentences name what is broken; none: the
+ * plan keeps its word.
  */
 import { suitability } from '../../shared/protocol/norms/suitability.ts'
 import type { Plan, PlanSession } from '../../shared/season/plan-file.ts'
@@ -121,10 +123,12 @@ export function plainCheck(visit: Visit, plan: Plan): string[] {
 			(pair.shareMinPercent !== undefined && used < (pair.shareMinPercent / 100) * whole - 1)
 		if (outside && !told)
 			broken.push(
-				`${pair.id} is worn ${used} of ${whole} minutes of training, outside its share, and nobody is told`,
+				`${pair.id} is worn ${used} of ${whole} minutes of training, outside its share, and ` +
+					'nobody is told',
 			)
 	}
-	// back after four weeks injured or more: half of the middle week, then a tenth and 30 minutes more each week
+	// back after four weeks injured or more: half of the middle week, then a tenth and 30 minutes
+	// more each week
 	const all = [
 		...plan.sessions.map((one) => ({ date: one.date, off: undefined as string | undefined })),
 		...plan.off.map((one) => ({ date: one.date, off: one.status as string | undefined })),

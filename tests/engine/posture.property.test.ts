@@ -1,4 +1,7 @@
-/** The posture room over random valid visits: finite numbers, sources, mirrored sides, ordered bands. */
+/**
+ * The posture room over random valid visits: finite numbers, sources, mirrored sides, ordered
+ * bands.
+ */
 import fc from 'fast-check'
 import { expect, it } from 'vitest'
 import { posture } from '../../shared/posture/posture.ts'

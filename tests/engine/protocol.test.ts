@@ -74,7 +74,8 @@ async function call<T = Record<string, unknown>>(name: string, input: object): P
 	const answer = await app.call(name, input)
 	if (!answer.ok)
 		throw new Error(
-			`${answer.message} ${(answer.problems ?? []).map((one) => `${one.path}: ${one.message}`).join('; ')}`,
+			`${answer.message} ` +
+				`${(answer.problems ?? []).map((one) => `${one.path}: ${one.message}`).join('; ')}`,
 		)
 	return answer.value as T
 }
@@ -264,22 +265,26 @@ describe('help and reasons', () => {
 	])('%s is a reason', (typed, words) =>
 		expect(judge('feet.left.heelToToeMm', typed)).toEqual({ notMeasured: words }),
 	)
-	it('every numeric measure of feet, ankles, posture and growth has help, with errors that stand in the table', () => {
-		const paths = steps
-			.filter((one) => ['Feet', 'Ankles', 'Posture', 'Growth'].includes(one.name))
-			.flatMap((one) =>
-				one.groups.flatMap((group) => group.fields.flatMap((row) => [...row.paths])),
+	it(
+		'every numeric measure of feet, ankles, posture and growth has help, with errors that ' +
+			'stand in the table',
+		() => {
+			const paths = steps
+				.filter((one) => ['Feet', 'Ankles', 'Posture', 'Growth'].includes(one.name))
+				.flatMap((one) =>
+					one.groups.flatMap((group) => group.fields.flatMap((row) => [...row.paths])),
+				)
+			const bare = paths.filter(
+				(path) =>
+					/\.(left|right)\./.test(path) &&
+					fieldMeta(visitSchema, path).kind === 'number' &&
+					!Object.hasOwn(measureHelp, path.split('.').at(-1)!),
 			)
-		const bare = paths.filter(
-			(path) =>
-				/\.(left|right)\./.test(path) &&
-				fieldMeta(visitSchema, path).kind === 'number' &&
-				!Object.hasOwn(measureHelp, path.split('.').at(-1)!),
-		)
-		expect(bare).toEqual([])
-		for (const help of Object.values(measureHelp)) {
-			expect(help.steps.length).toBeGreaterThan(0)
-			for (const key of help.errors) expect(rows).toHaveProperty([key])
-		}
-	})
+			expect(bare).toEqual([])
+			for (const help of Object.values(measureHelp)) {
+				expect(help.steps.length).toBeGreaterThan(0)
+				for (const key of help.errors) expect(rows).toHaveProperty([key])
+			}
+		},
+	)
 })

@@ -27,7 +27,9 @@ export const seasonVisit = (
 		season: { from: '2027-01-04', to: '2027-12-31', sessions },
 		...more,
 	})
-/** 40 weeks of four trainings and a match, four pairs of which one is new, one limited week by week. */
+/**
+ * 40 weeks of four trainings and a match, four pairs of which one is new, one limited week by week.
+ */
 export function bigSeason(seed: number, weeks = 40): Visit {
 	const next = generator(seed)
 	const sessions: Session[] = []

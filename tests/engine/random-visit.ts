@@ -12,7 +12,10 @@ import {
 
 export const tenth = (min: number, max: number) =>
 	fc.integer({ min: min * 10, max: max * 10 }).map((n) => n / 10)
-/** Mostly everyday values, sometimes the edges of what may be recorded; once or repeated; often on whole numbers so that sides tie. */
+/**
+ * Mostly everyday values, sometimes the edges of what may be recorded; once or repeated; often on
+ * whole numbers so that sides tie.
+ */
 const reading = (hard: [number, number], usual: [number, number]) => {
 	const one = fc.oneof(
 		{ weight: 3, arbitrary: fc.integer({ min: usual[0], max: usual[1] }) },
@@ -134,7 +137,10 @@ export const play = partly({
 		{ maxLength: 3 },
 	),
 })
-/** Any answers to any questions, drawn from the schemas themselves: booleans, counts, measures, choices; sides nested. */
+/**
+ * Any answers to any questions, drawn from the schemas themselves: booleans, counts, measures,
+ * choices; sides nested.
+ */
 interface Shape {
 	type?: string
 	unwrap?(): Shape

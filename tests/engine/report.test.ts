@@ -59,21 +59,30 @@ const report = (visit: Visit, decisions: Decisions = noDecisions, more: object =
 describe('decisions', () => {
 	const visit = read(json('visit-adult.json')),
 		assessment = assess(visit)
-	it('stand while the finding reads as it did, and fall when it reads otherwise; a line without what it was about stands', () => {
-		const { id, says } = assessment.findings.find((one) => one.level === 'advise')!
-		const printed = (line: Decisions['lines'][number]) =>
-			standingLines(assessment, { ...noDecisions, lines: [line] }).find((one) => one.id === id)
-				?.says
-		expect(printed({ findingId: id, choice: 'drop', about: says })).toBeUndefined()
-		expect(printed({ findingId: id, choice: 'drop' })).toBeUndefined()
-		expect(printed({ findingId: id, choice: 'drop', about: 'It read otherwise.' })).toBe(says)
-		expect(printed({ findingId: id, choice: 'change', says: 'My words.', about: says })).toBe(
-			'My words.',
-		)
-		expect(
-			printed({ findingId: id, choice: 'change', says: 'My words.', about: 'It read otherwise.' }),
-		).toBe(says)
-	})
+	it(
+		'stand while the finding reads as it did, and fall when it reads otherwise; a line without ' +
+			'what it was about stands',
+		() => {
+			const { id, says } = assessment.findings.find((one) => one.level === 'advise')!
+			const printed = (line: Decisions['lines'][number]) =>
+				standingLines(assessment, { ...noDecisions, lines: [line] }).find((one) => one.id === id)
+					?.says
+			expect(printed({ findingId: id, choice: 'drop', about: says })).toBeUndefined()
+			expect(printed({ findingId: id, choice: 'drop' })).toBeUndefined()
+			expect(printed({ findingId: id, choice: 'drop', about: 'It read otherwise.' })).toBe(says)
+			expect(printed({ findingId: id, choice: 'change', says: 'My words.', about: says })).toBe(
+				'My words.',
+			)
+			expect(
+				printed({
+					findingId: id,
+					choice: 'change',
+					says: 'My words.',
+					about: 'It read otherwise.',
+				}),
+			).toBe(says)
+		},
+	)
 	it('to try a model or change a boot are asked again where size or words are others now', () => {
 		const matched = assess(
 			read(json('visit-adolescent.json')),
@@ -191,7 +200,8 @@ describe('what a club may read', () => {
 				(seed, name, insert) => {
 					const markers: string[] = []
 					let count = 0
-					// markers of letters and digits in no catalogue word; closed words (enums, dates) are listed apart
+					// markers of letters and digits in no catalogue word; closed words (enums, dates) are
+					// listed apart
 					const mark = (value: unknown, path: string): unknown => {
 						if (Array.isArray(value)) return value.map((one, at) => mark(one, `${path}.${at}`))
 						if (value && typeof value === 'object')
@@ -287,7 +297,9 @@ describe('what a club may read', () => {
 						squadForClub([squadFields], clinic, on, 'Team'),
 					]
 					for (const document of documents) {
-						const text = `${JSON.stringify({ ...document, letterhead: 0 })} ${toHtml(document, { href: 'a.css' })}`
+						const text =
+							`${JSON.stringify({ ...document, letterhead: 0 })} ` +
+							`${toHtml(document, { href: 'a.css' })}`
 						for (const marker of markers)
 							expect(text.includes(marker), `${document.kind}: ${marker}`).toBe(false)
 						expect(text).toContain(visit.player.familyName)
@@ -364,7 +376,8 @@ describe('every kind', () => {
 			text: 'Urgency: emergency, now. Request: emergency assessment.',
 		})
 	})
-	// growth.md 5.2, cautions to print: an estimate; not to select; one method; girls least reliable; white samples; not with a growth disorder; privacy.
+	// growth.md 5.2, cautions to print: an estimate; not to select; one method; girls least reliable;
+	// white samples; not with a growth disorder; privacy.
 	it('prints the cautions wherever a growth stage is told', () => {
 		const young = read(json('visit-adolescent.json')),
 			girl = { ...young, player: { ...young.player, sex: 'female' as const } }
@@ -549,17 +562,20 @@ describe('letterhead', () => {
 		],
 		[
 			'a style from outside',
-			'<svg viewBox="0 0 9 9"><style>@import "http://example.org"</style><path d="M0 0" fill="url(http://example.org/#a)"/></svg>',
+			'<svg viewBox="0 0 9 9"><style>@import "http://example.org"</style><path d="M0 0" ' +
+				'fill="url(http://example.org/#a)"/></svg>',
 			/style|http/,
 		],
 		[
 			'foreign elements',
-			'<svg viewBox="0 0 9 9"><foreignObject><div><script>x</script></div></foreignObject><path d="M0 0"/></svg>',
+			'<svg viewBox="0 0 9 9"><foreignObject><div><script>x</script></div></foreignObject><path ' +
+				'd="M0 0"/></svg>',
 			/foreign|div|script/,
 		],
 		[
 			'an entity',
-			'<!DOCTYPE svg [<!ENTITY a SYSTEM "file:///etc/hostname">]><svg viewBox="0 0 9 9"><title>&a;</title><path d="M0 0"/></svg>',
+			'<!DOCTYPE svg [<!ENTITY a SYSTEM "file:///etc/hostname">]><svg viewBox="0 0 9 ' +
+				'9"><title>&a;</title><path d="M0 0"/></svg>',
 			/ENTITY|file:/,
 		],
 	])('takes %s out of an SVG and keeps the drawing', (_name, svg, gone) => {

@@ -1,4 +1,7 @@
-/** Every footwear rule can be reached by some visit, none fires without its measures, and contradictions are shown. Visits are generated from the terms and fields themselves. */
+/**
+ * Every footwear rule can be reached by some visit, none fires without its measures, and
+ * contradictions are shown. Visits are generated from the terms and fields themselves.
+ */
 import { describe, expect, it } from 'vitest'
 import { assess } from '../../shared/assess.ts'
 import { footwearRules } from '../../shared/footwear/rules.ts'

@@ -45,7 +45,10 @@ it('holds for every pair of signs, with an injury, at every age', () => {
 				}
 })
 
-/** Any question that unfolds: turning one answer to a warning sign never lowers the action, nor frees a limb. */
+/**
+ * Any question that unfolds: turning one answer to a warning sign never lowers the action, nor
+ * frees a limb.
+ */
 it('holds for the questions that unfold by complaint, against random other answers', () => {
 	const shapes = { ...unfoldedShape }
 	const answer = fc.option(fc.boolean(), { nil: undefined })
@@ -100,7 +103,10 @@ it('holds for the questions that unfold by complaint, against random other answe
 		)
 })
 
-/** Questions asked for each foot or of the whole person, and the clot and injury groups: an added sign never lowers the action; a limb once stopped stays stopped. */
+/**
+ * Questions asked for each foot or of the whole person, and the clot and injury groups: an added
+ * sign never lowers the action; a limb once stopped stays stopped.
+ */
 it('holds for any answers to any questions', () => {
 	const birth = fc.constantFrom('2014-01-01', '1990-01-01', '2023-01-01')
 	const of = (answers: Screening, birthDate: string) =>
@@ -184,7 +190,8 @@ it('holds for any answers to any questions', () => {
 			const before = of(given as Screening, birthDate),
 				after = of(signs[at]!(given as Screening), birthDate)
 			expect(actions.indexOf(after.action)).toBeGreaterThanOrEqual(actions.indexOf(before.action))
-			// An injury is judged by reduced feeling: the rule then gives way to a referral of another name, never to none.
+			// An injury is judged by reduced feeling: the rule then gives way to a referral of another
+			// name, never to none.
 			for (const side of before.blockedSides) expect(after.blockedSides).toContain(side)
 		}),
 		{ numRuns: 1000 },
@@ -220,7 +227,10 @@ it('holds for every set of signs of a diabetic foot', () => {
 			if (risks[bits | (1 << n)]! < risks[bits]!)
 				expect(`${bits} with ${keys[n]}`).toBe('no lower risk')
 })
-/** Nothing that a negative screen says clears anyone, and every open question is counted as not asked. */
+/**
+ * Nothing that a negative screen says clears anyone, and every open question is counted as not
+ * asked.
+ */
 it('no screen says cleared, and an unasked question is never no', () => {
 	fc.assert(
 		fc.property(anyAnswers, (given) => {

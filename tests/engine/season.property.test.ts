@@ -1,4 +1,7 @@
-/** Random seasons: the solver's plan passes the verifier; on small ones nothing found by trying everything is better. */
+/**
+ * Random seasons: the solver's plan passes the verifier; on small ones nothing found by trying
+ * everything is better.
+ */
 import fc from 'fast-check'
 import { expect, it } from 'vitest'
 import { loadHighs, solvePasses } from '../../electron/solver/passes.ts'
@@ -83,7 +86,9 @@ const season = (sessions: number, pairs: number, days: number): fc.Arbitrary<Vis
 const problemOf = (visit: Visit, from?: string): SeasonProblem =>
 	buildProblem({ visit, protocol, suitability, ...(from === undefined ? {} : { from }) }).problem
 
-/** Every way to give each open session one of the pairs or none; the least cost of the sound ones. */
+/**
+ * Every way to give each open session one of the pairs or none; the least cost of the sound ones.
+ */
 function bruteForce(problem: SeasonProblem): number {
 	const fixed = fixedUses(problem)
 	let best = Number.POSITIVE_INFINITY

@@ -1,4 +1,7 @@
-/** The window shell, checked without its runtime: its source against the security list, its options and tables, and the packaging against the fuse table. */
+/**
+ * The window shell, checked without its runtime: its source against the security list, its options
+ * and tables, and the packaging against the fuse table.
+ */
 import { spawnSync } from 'node:child_process'
 import { mkdtempSync, readdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'

@@ -30,23 +30,27 @@ it('a longer foot never has a smaller label', () => {
 		}),
 	)
 })
-it('the label is within a quarter of the exact value; the fitting is never below it by more than the wrap', () => {
-	fc.assert(
-		fc.property(lengthMm, (mm) => {
-			const sizes = sizesOf(mm)
-			for (const system of systems) {
-				const { exact, label, fitting, scale } = sizes[system]
-				expect(Math.abs(label - exact)).toBeLessThanOrEqual(0.25 + 1e-9)
-				expect([label * 2, fitting * 2].every(Number.isInteger)).toBe(true)
-				const onScale = scale === 'child' && fitting < exact - 1e-9 ? fitting + 13 : fitting
-				expect(onScale - exact).toBeGreaterThanOrEqual(-1e-9)
-				expect(onScale - exact).toBeLessThan(0.5)
-				if (scale === 'child') expect(Math.max(label, fitting)).toBeLessThanOrEqual(13.5)
-			}
-			expect(Math.abs(sizes.mondopoint.lengthMm - mm)).toBeLessThanOrEqual(2.5)
-		}),
-	)
-})
+it(
+	'the label is within a quarter of the exact value; the fitting is never below it by more ' +
+		'than the wrap',
+	() => {
+		fc.assert(
+			fc.property(lengthMm, (mm) => {
+				const sizes = sizesOf(mm)
+				for (const system of systems) {
+					const { exact, label, fitting, scale } = sizes[system]
+					expect(Math.abs(label - exact)).toBeLessThanOrEqual(0.25 + 1e-9)
+					expect([label * 2, fitting * 2].every(Number.isInteger)).toBe(true)
+					const onScale = scale === 'child' && fitting < exact - 1e-9 ? fitting + 13 : fitting
+					expect(onScale - exact).toBeGreaterThanOrEqual(-1e-9)
+					expect(onScale - exact).toBeLessThan(0.5)
+					if (scale === 'child') expect(Math.max(label, fitting)).toBeLessThanOrEqual(13.5)
+				}
+				expect(Math.abs(sizes.mondopoint.lengthMm - mm)).toBeLessThanOrEqual(2.5)
+			}),
+		)
+	},
+)
 it('in steps of a tenth of a millimetre no label falls back or jumps by more than half a size', () => {
 	for (const system of systems) {
 		let before = place(sizesOf(90)[system], wraps(system))

@@ -62,21 +62,24 @@ describe('a visit file', () => {
 				v.body.sittingHeightCm = 129
 				v.body.statureCm = 120
 			},
-			'body.sittingHeightCm: not below stature, given 129, allowed: less than the stature of 120 cm (take off the height of the stool)',
+			'body.sittingHeightCm: not below stature, given 129, allowed: less than the stature of ' +
+				'120 cm (take off the height of the stool)',
 		],
 		[
 			'future version',
 			(v) => {
 				v.version = 2
 			},
-			'version: a version of the future, given 2, allowed: 1 (open this file with a newer Lastwright)',
+			'version: a version of the future, given 2, allowed: 1 (open this file with a newer ' +
+				'Lastwright)',
 		],
 		[
 			'unknown term',
 			(v) => {
 				v.footwear[0].sole = 'blades'
 			},
-			'footwear.0.sole: not one of the terms, given "blades", allowed: soft-ground, firm-ground, artificial-ground, turf, indoor, trail, road',
+			'footwear.0.sole: not one of the terms, given "blades", allowed: soft-ground, ' +
+				'firm-ground, artificial-ground, turf, indoor, trail, road',
 		],
 		[
 			'missing name',
@@ -90,7 +93,8 @@ describe('a visit file', () => {
 			(v) => {
 				v.player.birthDate = '2028-01-01'
 			},
-			'player.birthDate: not before the visit, given "2028-01-01", allowed: a date before 2027-01-20',
+			'player.birthDate: not before the visit, given "2028-01-01", allowed: a date before ' +
+				'2027-01-20',
 		],
 		[
 			'five FPI items',
@@ -128,7 +132,8 @@ describe('the command line', () => {
 		})
 		const assessment = JSON.parse(out)
 		expect(assessment.format).toBe('lastwright-assessment')
-		// mean of 249 and 248 is the longer foot; 248.5 mm is 9.783 in, UK 3 x in - 23 = 6.35 (sizing.md 1.2)
+		// mean of 249 and 248 is the longer foot; 248.5 mm is 9.783 in, UK 3 x in - 23 = 6.35
+		// (sizing.md 1.2)
 		expect(assessment.sizing.longerFoot).toBe('right')
 		expect(assessment.sizing.sizes.uk.exact).toBeCloseTo(6.35, 2)
 		expect(assessment.ankle.asymmetryCm).toBeCloseTo(2.4, 6)

@@ -1,4 +1,7 @@
-/** The whole host through its calls: real SQLite files, a clock of our own, and a page drawer that only counts. */
+/**
+ * The whole host through its calls: real SQLite files, a clock of our own, and a page drawer that
+ * only counts.
+ */
 import { createHash } from 'node:crypto'
 import {
 	mkdirSync,
@@ -333,7 +336,9 @@ describe('signing is refused', () => {
 		expect(await blocks()).toEqual([
 			{
 				path: 'decisions.lines',
-				message: `Caution and stop findings without a decision: ${cautions.length}. Decide each one in Decide.`,
+				message:
+					`Caution and stop findings without a decision: ${cautions.length}. Decide each ` +
+					'one in Decide.',
 			},
 		])
 		await put({ lines: cautions.slice(1) })
@@ -410,7 +415,8 @@ describe('signing is refused', () => {
 				{
 					path: 'decisions.lines',
 					message:
-						'Notes or advice that read otherwise than when you changed or dropped them: 1. Look at them again in Decide.',
+						'Notes or advice that read otherwise than when you changed or dropped them: 1. Look ' +
+						'at them again in Decide.',
 				},
 			])
 		}

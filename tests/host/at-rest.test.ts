@@ -1,4 +1,7 @@
-/** Every byte that a working day leaves on disk is looked at: no name, date, measure, password or address stands in clear. */
+/**
+ * Every byte that a working day leaves on disk is looked at: no name, date, measure, password or
+ * address stands in clear.
+ */
 import { mkdirSync, mkdtempSync, readdirSync, readFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
@@ -65,7 +68,8 @@ const unpacked = (bytes: Buffer): Buffer[] =>
 		}
 	})
 
-test('store, side files, drafts, outbox with a message for the mail program, backups, packs, settings, audit and temporary files', async () => {
+test('store, side files, drafts, outbox with a message for the mail program, backups, packs, ' +
+	'settings, audit and temporary files', async () => {
 	const all = mkdtempSync(join(tmpdir(), 'lastwright-at-rest-'))
 	const [data, stick, temporary] = ['data', 'stick', 'temporary'].map((one) => {
 		const folder = join(all, one)

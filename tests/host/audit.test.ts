@@ -5,43 +5,47 @@ import { DatabaseSync } from 'node:sqlite'
 import { expect, test } from 'vitest'
 import { folder, open, passphrase, signed, withPlayer } from './bench-app.ts'
 
-test('reads, changes, hand-overs, unlocks and failures stand in the trail, without clinical values, and it verifies', async () => {
-	const { app, playerId } = await withPlayer()
-	const visitId = await signed(app, playerId, { notes: 'limps' })
-	await app.ask('players.search', { query: 'marl', limit: 5 })
-	await app.ask('players.open', { playerId })
-	await app.ask('reports.open', { visitId })
-	for (const channel of ['print', 'export', 'send'])
-		await app.ask('reports.handedOver', { visitId, recipient: 'Rae Example', channel })
-	await app.ask('session.lock')
-	await app.refused('session.unlock', { passphrase: 'wrong horse' })
-	await app.ask('session.unlock', { passphrase })
-	const { rows } = await app.ask('audit.page', { limit: 500 })
-	const functions = new Set(rows.map((row: { function: string }) => row.function))
-	for (const one of [
-		'read',
-		'search',
-		'create',
-		'sign',
-		'print',
-		'export',
-		'send',
-		'unlock',
-		'unlock-failed',
-		'lock',
-	])
-		expect(functions, one).toContain(one)
-	expect(JSON.stringify(rows)).not.toMatch(/limps|Marlowe|2011-04-17/)
-	const page = await app.ask('audit.page', { limit: 3, playerId })
-	expect(page.rows.every((row: { playerId: string }) => row.playerId === playerId)).toBe(true)
-	expect((await app.ask('audit.page', { limit: 3, before: rows[2].seq })).rows[0].seq).toBe(
-		rows[2].seq - 1,
-	)
-	const { csv, rows: exported } = await app.ask('audit.export')
-	expect(csv.trimEnd().split('\r\n')).toHaveLength(exported + 1)
-	expect(await app.ask('audit.verify')).toMatchObject({ problems: [] })
-	app.close()
-})
+test(
+	'reads, changes, hand-overs, unlocks and failures stand in the trail, without clinical ' +
+		'values, and it verifies',
+	async () => {
+		const { app, playerId } = await withPlayer()
+		const visitId = await signed(app, playerId, { notes: 'limps' })
+		await app.ask('players.search', { query: 'marl', limit: 5 })
+		await app.ask('players.open', { playerId })
+		await app.ask('reports.open', { visitId })
+		for (const channel of ['print', 'export', 'send'])
+			await app.ask('reports.handedOver', { visitId, recipient: 'Rae Example', channel })
+		await app.ask('session.lock')
+		await app.refused('session.unlock', { passphrase: 'wrong horse' })
+		await app.ask('session.unlock', { passphrase })
+		const { rows } = await app.ask('audit.page', { limit: 500 })
+		const functions = new Set(rows.map((row: { function: string }) => row.function))
+		for (const one of [
+			'read',
+			'search',
+			'create',
+			'sign',
+			'print',
+			'export',
+			'send',
+			'unlock',
+			'unlock-failed',
+			'lock',
+		])
+			expect(functions, one).toContain(one)
+		expect(JSON.stringify(rows)).not.toMatch(/limps|Marlowe|2011-04-17/)
+		const page = await app.ask('audit.page', { limit: 3, playerId })
+		expect(page.rows.every((row: { playerId: string }) => row.playerId === playerId)).toBe(true)
+		expect((await app.ask('audit.page', { limit: 3, before: rows[2].seq })).rows[0].seq).toBe(
+			rows[2].seq - 1,
+		)
+		const { csv, rows: exported } = await app.ask('audit.export')
+		expect(csv.trimEnd().split('\r\n')).toHaveLength(exported + 1)
+		expect(await app.ask('audit.verify')).toMatchObject({ problems: [] })
+		app.close()
+	},
+)
 test('a removed, an altered, a truncated, a re-chained row and a vanished record are each named', async () => {
 	const { app, here, playerId } = await withPlayer()
 	const visitId = await signed(app, playerId)
@@ -63,7 +67,8 @@ test('a removed, an altered, a truncated, a re-chained row and a vanished record
 		const db = new DatabaseSync(join(copy, 'lastwright.db'))
 		expect(() => db.exec('DELETE FROM audit')).toThrow(/never deleted/)
 		db.exec(
-			'DROP TRIGGER audit_kept; DROP TRIGGER audit_stays; DROP TRIGGER record_kept; DROP TRIGGER record_stays',
+			'DROP TRIGGER audit_kept; DROP TRIGGER audit_stays; DROP TRIGGER record_kept; DROP ' +
+				'TRIGGER record_stays',
 		)
 		db.exec(sql)
 		db.close()

@@ -112,48 +112,52 @@ describe('a backup', () => {
 		expect((await there.ask('audit.verify')).problems).toEqual([])
 		there.close()
 	})
-	test('that is cut short, bent, foreign or of another clinic is refused in words, and the records stand', async () => {
-		const { app, playerId } = await withPlayer()
-		await signed(app, playerId)
-		const made = await app.ask('backups.make')
-		const whole = join(made.folder, made.file)
-		const scratch = folder()
-		const make = (name: string, change: (file: string) => void) => {
-			const file = join(scratch, name)
-			copyFileSync(whole, file)
-			change(file)
-			return file
-		}
-		const foreign = await withPlayer()
-		const theirs = await foreign.app.ask('backups.make')
-		foreign.app.close()
-		const other = join(scratch, 'other.db')
-		new DatabaseSync(other).exec('CREATE TABLE a (b)')
-		const bad: [string, RegExp][] = [
-			[
-				make('cut.db', (file) => truncateSync(file, Math.floor(readFileSync(file).length / 2))),
-				/damaged|cut short/,
-			],
-			[
-				make('bent.db', (file) => {
-					const bytes = readFileSync(file)
-					bytes.fill(255, 4096, 9000)
-					writeFileSync(file, bytes)
-				}),
-				/damaged|cut short/,
-			],
-			[make('text.db', (file) => writeFileSync(file, 'not a store')), /another kind of file/],
-			[other, /not a backup|another kind/],
-			[join(theirs.folder, theirs.file), /other records/],
-			[join(scratch, 'none.db'), /There is no file/],
-			[scratch, /not a file/],
-		]
-		for (const [file, words] of bad)
-			expect((await app.refused('backups.restore', { file })).message, file).toMatch(words)
-		expect((await app.ask('players.open', { playerId })).visits).toHaveLength(1)
-		expect((await app.ask('audit.verify')).problems).toEqual([])
-		app.close()
-	})
+	test(
+		'that is cut short, bent, foreign or of another clinic is refused in words, and the ' +
+			'records stand',
+		async () => {
+			const { app, playerId } = await withPlayer()
+			await signed(app, playerId)
+			const made = await app.ask('backups.make')
+			const whole = join(made.folder, made.file)
+			const scratch = folder()
+			const make = (name: string, change: (file: string) => void) => {
+				const file = join(scratch, name)
+				copyFileSync(whole, file)
+				change(file)
+				return file
+			}
+			const foreign = await withPlayer()
+			const theirs = await foreign.app.ask('backups.make')
+			foreign.app.close()
+			const other = join(scratch, 'other.db')
+			new DatabaseSync(other).exec('CREATE TABLE a (b)')
+			const bad: [string, RegExp][] = [
+				[
+					make('cut.db', (file) => truncateSync(file, Math.floor(readFileSync(file).length / 2))),
+					/damaged|cut short/,
+				],
+				[
+					make('bent.db', (file) => {
+						const bytes = readFileSync(file)
+						bytes.fill(255, 4096, 9000)
+						writeFileSync(file, bytes)
+					}),
+					/damaged|cut short/,
+				],
+				[make('text.db', (file) => writeFileSync(file, 'not a store')), /another kind of file/],
+				[other, /not a backup|another kind/],
+				[join(theirs.folder, theirs.file), /other records/],
+				[join(scratch, 'none.db'), /There is no file/],
+				[scratch, /not a file/],
+			]
+			for (const [file, words] of bad)
+				expect((await app.refused('backups.restore', { file })).message, file).toMatch(words)
+			expect((await app.ask('players.open', { playerId })).visits).toHaveLength(1)
+			expect((await app.ask('audit.verify')).problems).toEqual([])
+			app.close()
+		},
+	)
 })
 
 describe('the store of the first schema', () => {
@@ -212,7 +216,8 @@ describe('the store of the first schema', () => {
 			app.close()
 			const db = new DatabaseSync(join(here, 'lastwright.db'))
 			db.exec(
-				"DROP TRIGGER record_stays; UPDATE record SET at = '2020-01-01T00:00:00.000Z' WHERE kind = 'visit'",
+				"DROP TRIGGER record_stays; UPDATE record SET at = '2020-01-01T00:00:00.000Z' WHERE " +
+					"kind = 'visit'",
 			)
 			db.close()
 			const again = open(here)
@@ -315,7 +320,8 @@ describe('a fault', () => {
 		}
 	})()
 	test.skipIf(!mounted)(
-		'a full and a read-only disk are named, nothing acknowledged is lost, reading goes on (needs root and a mount: skipped elsewhere)',
+		'a full and a read-only disk are named, nothing acknowledged is lost, reading goes on ' +
+			'(needs root and a mount: skipped elsewhere)',
 		async () => {
 			const disk = mounted ?? ''
 			const here = join(disk, 'data')

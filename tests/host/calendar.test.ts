@@ -520,7 +520,8 @@ describe('writing a calendar', () => {
 describe('reading a CSV list', () => {
 	it('BOM, semicolons, decimal comma, AM and PM, quoted separators', () => {
 		const read = readCsv(
-			'\uFEFFDate;Time;Hours;Opponent;Type;Surface\r\n2027-03-06;2:30 pm;1,5;"Example; Alex";match;natural firm\r\n2027-03-09;18:00;1,25;;training;artificial (3G)\r\n\r\n',
+			'\uFEFFDate;Time;Hours;Opponent;Type;Surface\r\n2027-03-06;2:30 pm;1,5;"Example; ' +
+				'Alex";match;natural firm\r\n2027-03-09;18:00;1,25;;training;artificial (3G)\r\n\r\n',
 			choices,
 		)
 		expect(read.problems).toEqual([])

@@ -1,4 +1,7 @@
-/** The charts of the player report: one description, drawn on the page as on the screen, read back from the PDF. */
+/**
+ * The charts of the player report: one description, drawn on the page as on the screen, read back
+ * from the PDF.
+ */
 import { readFileSync } from 'node:fs'
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs'
 import { describe, expect, it } from 'vitest'
@@ -58,19 +61,23 @@ async function read(bytes: Uint8Array): Promise<{ pages: number; text: string; e
 const { visit, earlier } = courseOf('Tui')
 
 describe('charts in the player report', () => {
-	it('stand under what they show: ankle range under the findings, foot length and stature under growing', () => {
-		const document = compose(visit, earlier)
-		expect(
-			chartFigures(document).map((figure) => [
-				under(document, figure),
-				figure.alternative.split(' ').slice(0, 3).join(' '),
-			]),
-		).toEqual([
-			['What we found', 'Knee to wall'],
-			['Growing', 'Foot length over'],
-			['Growing', 'Stature for age'],
-		])
-	})
+	it(
+		'stand under what they show: ankle range under the findings, foot length and stature under ' +
+			'growing',
+		() => {
+			const document = compose(visit, earlier)
+			expect(
+				chartFigures(document).map((figure) => [
+					under(document, figure),
+					figure.alternative.split(' ').slice(0, 3).join(' '),
+				]),
+			).toEqual([
+				['What we found', 'Knee to wall'],
+				['Growing', 'Foot length over'],
+				['Growing', 'Stature for age'],
+			])
+		},
+	)
 	it('draw the description that the screen draws', () => {
 		const assessment = assess(visit, earlier)
 		for (const [topic, start] of [
@@ -93,33 +100,37 @@ describe('charts in the player report', () => {
 			expect(figure.caption.startsWith(chart.alternative)).toBe(true)
 		}
 	})
-	it('reach the page with their numbers, words and sources, inside the margins, for one page more at most', async () => {
-		const document = compose(visit, earlier),
-			drawn = chartFigures(document)
-		const without = {
-			...document,
-			blocks: document.blocks.filter((block) => !drawn.some((figure) => figure === block)),
-		}
-		const [plain, full] = [
-			await read(await renderPdf(without)),
-			await read(await renderPdf(document)),
-		]
-		expect(full.pages).toBeLessThanOrEqual(plain.pages + 1)
-		for (const words of [
-			'Left ankle',
-			'cut-off',
-			'longer foot, forecast',
-			'P97',
-			'Age (years)',
-			'Knee to wall over time. Left ankle: 8.3 cm on 15 July 2026, 7.1 cm on 20 January 2027',
-			'Cheng 1997',
-			'CDC 2000 growth charts',
-		])
-			expect(full.text).toContain(words)
-		expect(full.text).not.toMatch(/undefined|NaN/)
-		expect(Math.min(...full.edges)).toBeGreaterThanOrEqual(50)
-		expect(Math.max(...full.edges)).toBeLessThanOrEqual(595.28 - 50)
-	})
+	it(
+		'reach the page with their numbers, words and sources, inside the margins, for one page ' +
+			'more at most',
+		async () => {
+			const document = compose(visit, earlier),
+				drawn = chartFigures(document)
+			const without = {
+				...document,
+				blocks: document.blocks.filter((block) => !drawn.some((figure) => figure === block)),
+			}
+			const [plain, full] = [
+				await read(await renderPdf(without)),
+				await read(await renderPdf(document)),
+			]
+			expect(full.pages).toBeLessThanOrEqual(plain.pages + 1)
+			for (const words of [
+				'Left ankle',
+				'cut-off',
+				'longer foot, forecast',
+				'P97',
+				'Age (years)',
+				'Knee to wall over time. Left ankle: 8.3 cm on 15 July 2026, 7.1 cm on 20 January 2027',
+				'Cheng 1997',
+				'CDC 2000 growth charts',
+			])
+				expect(full.text).toContain(words)
+			expect(full.text).not.toMatch(/undefined|NaN/)
+			expect(Math.min(...full.edges)).toBeGreaterThanOrEqual(50)
+			expect(Math.max(...full.edges)).toBeLessThanOrEqual(595.28 - 50)
+		},
+	)
 	it('are left out where there is no course to show: one visit of an adult', () => {
 		const { visit: adult, earlier: none } = courseOf('Owain')
 		expect(none).toEqual([])

@@ -1,4 +1,7 @@
-/** The demo's records: filled once, copied afterwards, and filled again where the copy is not what it should be. */
+/**
+ * The demo's records: filled once, copied afterwards, and filled again where the copy is not what
+ * it should be.
+ */
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
@@ -23,13 +26,17 @@ async function opened(
 }
 const names = (list: { cards: { familyName: string; birthDate: string }[] }) =>
 	list.cards.map((one) => `${one.familyName} ${one.birthDate}`)
-test('the same players from a filled folder, from its copy, and after the copy was spoilt or another day began', async () => {
-	rmSync(kept, { recursive: true, force: true })
-	const filled = await opened('day one')
-	expect(filled.cards).toHaveLength(12)
-	const copied = await opened('day one')
-	expect(names(copied)).toEqual(names(filled))
-	writeFileSync(join(kept, 'records/lastwright.db'), 'no records at all')
-	expect(names(await opened('day one'))).toEqual(names(filled))
-	expect(names(await opened('day two'))).toEqual(names(filled))
-})
+test(
+	'the same players from a filled folder, from its copy, and after the copy was spoilt or ' +
+		'another day began',
+	async () => {
+		rmSync(kept, { recursive: true, force: true })
+		const filled = await opened('day one')
+		expect(filled.cards).toHaveLength(12)
+		const copied = await opened('day one')
+		expect(names(copied)).toEqual(names(filled))
+		writeFileSync(join(kept, 'records/lastwright.db'), 'no records at all')
+		expect(names(await opened('day one'))).toEqual(names(filled))
+		expect(names(await opened('day two'))).toEqual(names(filled))
+	},
+)

@@ -1,7 +1,9 @@
 /**
  * The SHA-256 of every kind of document for the demo and for the twelve clinical pictures.
- * A change that only moves or rewords code leaves this list alone; one that changes a page renews it
- * with `vitest run tests/host/document-digests.test.ts -u`, and says in its commit which pages and why.
+ * A change that only moves or rewords code leaves this list alone; one that changes a page renews
+ * it
+ * with `vitest run tests/host/document-digests.test.ts -u`, and says in its commit which pages and
+ * why.
  */
 import { createHash } from 'node:crypto'
 import { readdirSync, readFileSync } from 'node:fs'
@@ -25,7 +27,10 @@ const demoNames = ['visit-adolescent.json', 'visit-adult.json', 'season-visit.js
 const sha256 = (content: string | Uint8Array): string =>
 	createHash('sha256').update(content).digest('hex')
 
-/** What the command line would compose from the visit alone, with the consents that club documents ask for. */
+/**
+ * What the command line would compose from the visit alone, with the consents that club documents
+ * ask for.
+ */
 async function inputOf(visit: Visit, audience: 'clinician' | 'club'): Promise<KindInput> {
 	const purpose = audience === 'club' ? 'squad-club' : 'coach'
 	const input: KindInput = {
@@ -45,7 +50,9 @@ async function inputOf(visit: Visit, audience: 'clinician' | 'club'): Promise<Ki
 	return input
 }
 
-/** One line a document: its kind, the digest of its PDF and of its page, or why it does not apply. */
+/**
+ * One line a document: its kind, the digest of its PDF and of its page, or why it does not apply.
+ */
 async function documentLines(visit: Visit): Promise<string[]> {
 	const lines: string[] = []
 	for (const kind of kindNames) {

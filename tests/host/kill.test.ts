@@ -39,7 +39,10 @@ function open(dataFolder: string) {
 		},
 	}
 }
-/** @returns the process id and the last number that was acknowledged before the kill, `delayMs` after the first one */
+/**
+ * @returns the process id and the last number that was acknowledged before the kill, `delayMs`
+ * after the first one
+ */
 async function saveUntilKilled(
 	dataFolder: string,
 	playerId: string,

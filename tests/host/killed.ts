@@ -1,7 +1,10 @@
 /** A program of ours that is killed with SIGKILL while it works. */
 import { spawn } from 'node:child_process'
 
-/** @returns the process id and the whole lines it printed, killed `delayMs` after the first one; rejects where it ended by itself */
+/**
+ * @returns the process id and the whole lines it printed, killed `delayMs` after the first one;
+ * rejects where it ended by itself
+ */
 export function runUntilKilled(
 	script: string,
 	args: readonly string[],

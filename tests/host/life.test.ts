@@ -10,42 +10,49 @@ import { keepUntil, retentionRules } from '../../shared/records/retention.ts'
 import { open, passphrase, player, signed, withPlayer } from './bench-app.ts'
 
 describe('a signed visit', () => {
-	test('prints on the amended report that it is one and what changed; clinical notes are counted, not told', async () => {
-		const drawn: LwDocument[] = []
-		const { app, playerId } = await withPlayer(undefined, undefined, async (document) => {
-			drawn.push(document)
-			return Buffer.from(`%PDF-1.7 page ${drawn.length}`)
-		})
-		const visitId = await signed(app, playerId, {
-			ankles: { left: { lungeCm: 8 } },
-			notes: 'told me in confidence',
-		})
-		const { draftId } = await app.ask('visits.amend', { visitId, reason: 'sides were swapped' })
-		const { draft } = await app.ask('drafts.open', { playerId, visitDate: '2027-01-20' })
-		await app.ask('drafts.save', {
-			draftId,
-			content: {
-				...draft.content,
-				visit: {
-					...draft.content.visit,
-					ankles: { right: { lungeCm: 8 } },
-					notes: 'another secret',
+	test(
+		'prints on the amended report that it is one and what changed; clinical notes are ' +
+			'counted, not told',
+		async () => {
+			const drawn: LwDocument[] = []
+			const { app, playerId } = await withPlayer(undefined, undefined, async (document) => {
+				drawn.push(document)
+				return Buffer.from(`%PDF-1.7 page ${drawn.length}`)
+			})
+			const visitId = await signed(app, playerId, {
+				ankles: { left: { lungeCm: 8 } },
+				notes: 'told me in confidence',
+			})
+			const { draftId } = await app.ask('visits.amend', { visitId, reason: 'sides were swapped' })
+			const { draft } = await app.ask('drafts.open', { playerId, visitDate: '2027-01-20' })
+			await app.ask('drafts.save', {
+				draftId,
+				content: {
+					...draft.content,
+					visit: {
+						...draft.content.visit,
+						ankles: { right: { lungeCm: 8 } },
+						notes: 'another secret',
+					},
+					decisions: { ...draft.content.decisions, consentNoted: true },
 				},
-				decisions: { ...draft.content.decisions, consentNoted: true },
-			},
-		})
-		await app.ask('visits.sign', { draftId })
-		const [first, second] = drawn.filter((one) => !one.draft)
-		expect(first?.subject).toContainEqual(['Status', 'Signed, version 1'])
-		expect(second?.subject).toContainEqual(['Status', 'Amended, version 2'])
-		expect(second?.blocks[0]).toEqual({
-			kind: 'alert',
-			title: 'This report was amended',
-			text: 'It takes the place of version 1. What changed: Knee to wall, left: not recorded instead of 8 cm; Knee to wall, right: 8 cm instead of not recorded; 1 more entry or decision that is not listed on this page.',
-		})
-		expect(JSON.stringify(second)).not.toMatch(/secret|confidence/)
-		app.close()
-	})
+			})
+			await app.ask('visits.sign', { draftId })
+			const [first, second] = drawn.filter((one) => !one.draft)
+			expect(first?.subject).toContainEqual(['Status', 'Signed, version 1'])
+			expect(second?.subject).toContainEqual(['Status', 'Amended, version 2'])
+			expect(second?.blocks[0]).toEqual({
+				kind: 'alert',
+				title: 'This report was amended',
+				text:
+					'It takes the place of version 1. What changed: Knee to wall, left: not recorded ' +
+					'instead of 8 cm; Knee to wall, right: 8 cm instead of not recorded; 1 more entry ' +
+					'or decision that is not listed on this page.',
+			})
+			expect(JSON.stringify(second)).not.toMatch(/secret|confidence/)
+			app.close()
+		},
+	)
 	test('is given out as one page for a screen reader that says what was signed', async () => {
 		const { app, playerId } = await withPlayer(undefined, undefined, async (document) =>
 			Buffer.from(JSON.stringify(document)),
@@ -69,81 +76,90 @@ describe('a signed visit', () => {
 		).toMatch(/would not say the same/)
 		other.app.close()
 	})
-	test('is amended as a new version with reason, difference and a list of whom to tell; the first one stays', async () => {
-		let pages = 0
-		const { app, here, playerId } = await withPlayer(undefined, undefined, async () =>
-			Buffer.from(`%PDF-1.7 page ${++pages}`),
-		)
-		const visitId = await signed(app, playerId, { notes: 'left side' })
-		const first = await app.ask('visits.open', { visitId })
-		await app.ask('reports.handedOver', { visitId, recipient: 'Rae Example', channel: 'by-hand' })
-		const { draftId } = await app.ask('visits.amend', { visitId, reason: 'sides were swapped' })
-		expect((await app.refused('visits.amend', { visitId, reason: 'again' })).message).toMatch(
-			/one draft/,
-		)
-		const { draft, earlier } = await app.ask('drafts.open', { playerId, visitDate: '2027-01-20' })
-		expect([draft.draftId, earlier]).toEqual([draftId, []])
-		expect((await app.ask('players.open', { playerId })).drafts).toEqual([
-			expect.objectContaining({
+	test(
+		'is amended as a new version with reason, difference and a list of whom to tell; the ' +
+			'first one stays',
+		async () => {
+			let pages = 0
+			const { app, here, playerId } = await withPlayer(undefined, undefined, async () =>
+				Buffer.from(`%PDF-1.7 page ${++pages}`),
+			)
+			const visitId = await signed(app, playerId, { notes: 'left side' })
+			const first = await app.ask('visits.open', { visitId })
+			await app.ask('reports.handedOver', { visitId, recipient: 'Rae Example', channel: 'by-hand' })
+			const { draftId } = await app.ask('visits.amend', { visitId, reason: 'sides were swapped' })
+			expect((await app.refused('visits.amend', { visitId, reason: 'again' })).message).toMatch(
+				/one draft/,
+			)
+			const { draft, earlier } = await app.ask('drafts.open', { playerId, visitDate: '2027-01-20' })
+			expect([draft.draftId, earlier]).toEqual([draftId, []])
+			expect((await app.ask('players.open', { playerId })).drafts).toEqual([
+				expect.objectContaining({
+					draftId,
+					amends: { visitId, visitDate: first.visit.visitDate, version: 1 },
+				}),
+			])
+			expect((await app.refused('visits.sign', { draftId })).problems).toEqual([
+				{
+					path: 'decisions.consentNoted',
+					message: expect.stringContaining('Consent is not noted'),
+				},
+			])
+			await app.ask('drafts.save', {
 				draftId,
-				amends: { visitId, visitDate: first.visit.visitDate, version: 1 },
-			}),
-		])
-		expect((await app.refused('visits.sign', { draftId })).problems).toEqual([
-			{ path: 'decisions.consentNoted', message: expect.stringContaining('Consent is not noted') },
-		])
-		await app.ask('drafts.save', {
-			draftId,
-			content: {
-				...draft.content,
-				visit: { ...draft.content.visit, notes: 'right side' },
-				decisions: { ...draft.content.decisions, consentNoted: true },
-			},
-		})
-		expect(await app.ask('visits.sign', { draftId })).toEqual({ visitId })
-		app.close()
-		const again = open(here)
-		await again.ask('session.unlock', { passphrase })
-		expect((await again.ask('players.open', { playerId })).visits).toEqual([
-			expect.objectContaining({ visitId, version: 2 }),
-		])
-		expect(await again.ask('visits.open', { visitId })).toMatchObject({
-			version: 2,
-			amends: { reason: 'sides were swapped', digest: first.digest },
-			visit: { notes: 'right side' },
-		})
-		const history = await again.ask('visits.history', { visitId })
-		expect(history.versions).toEqual([
-			expect.objectContaining({ version: 1, differences: [] }),
-			expect.objectContaining({ version: 2, reason: 'sides were swapped' }),
-		])
-		expect(history.versions[1].differences).toContainEqual({
-			path: 'visit.notes',
-			before: 'left side',
-			after: 'right side',
-		})
-		// the report of each version as it was signed, with its own row in the trail
-		const report = (version?: number) =>
-			again.ask('reports.open', { visitId, ...(version === undefined ? {} : { version }) })
-		expect((await report(1)).sha256).toBe(first.reportSha256)
-		expect((await report(1)).fileName).toMatch(/-version-1\.pdf$/)
-		expect(await report(2)).toEqual(await report())
-		expect((await report()).sha256).toBe((await again.ask('visits.open', { visitId })).reportSha256)
-		expect((await again.refused('reports.open', { visitId, version: 3 })).problems).toEqual([
-			{ path: 'version', message: 'not kept, given 3, allowed: 1, 2' },
-		])
-		expect(
-			(await again.ask('audit.page', { limit: 50 })).rows.map(
-				(row: { objectRef: string }) => row.objectRef,
-			),
-		).toContain(`report:${visitId} version 1`)
-		expect(history.tell).toEqual([
-			expect.objectContaining({ recipient: 'Rae Example', version: 1 }),
-		])
-		await again.ask('reports.handedOver', { visitId, recipient: 'rae example', channel: 'send' })
-		expect((await again.ask('visits.history', { visitId })).tell).toEqual([])
-		again.close()
-	})
+				content: {
+					...draft.content,
+					visit: { ...draft.content.visit, notes: 'right side' },
+					decisions: { ...draft.content.decisions, consentNoted: true },
+				},
+			})
+			expect(await app.ask('visits.sign', { draftId })).toEqual({ visitId })
+			app.close()
+			const again = open(here)
+			await again.ask('session.unlock', { passphrase })
+			expect((await again.ask('players.open', { playerId })).visits).toEqual([
+				expect.objectContaining({ visitId, version: 2 }),
+			])
+			expect(await again.ask('visits.open', { visitId })).toMatchObject({
+				version: 2,
+				amends: { reason: 'sides were swapped', digest: first.digest },
+				visit: { notes: 'right side' },
+			})
+			const history = await again.ask('visits.history', { visitId })
+			expect(history.versions).toEqual([
+				expect.objectContaining({ version: 1, differences: [] }),
+				expect.objectContaining({ version: 2, reason: 'sides were swapped' }),
+			])
+			expect(history.versions[1].differences).toContainEqual({
+				path: 'visit.notes',
+				before: 'left side',
+				after: 'right side',
+			})
+			// the report of each version as it was signed, with its own row in the trail
+			const report = (version?: number) =>
+				again.ask('reports.open', { visitId, ...(version === undefined ? {} : { version }) })
+			expect((await report(1)).sha256).toBe(first.reportSha256)
+			expect((await report(1)).fileName).toMatch(/-version-1\.pdf$/)
+			expect(await report(2)).toEqual(await report())
+			expect((await report()).sha256).toBe(
+				(await again.ask('visits.open', { visitId })).reportSha256,
+			)
+			expect((await again.refused('reports.open', { visitId, version: 3 })).problems).toEqual([
+				{ path: 'version', message: 'not kept, given 3, allowed: 1, 2' },
+			])
+			expect(
+				(await again.ask('audit.page', { limit: 50 })).rows.map(
+					(row: { objectRef: string }) => row.objectRef,
+				),
+			).toContain(`report:${visitId} version 1`)
+			expect(history.tell).toEqual([
+				expect.objectContaining({ recipient: 'Rae Example', version: 1 }),
+			])
+			await again.ask('reports.handedOver', { visitId, recipient: 'rae example', channel: 'send' })
+			expect((await again.ask('visits.history', { visitId })).tell).toEqual([])
+			again.close()
+		},
+	)
 	test('entered in error is hidden from what follows and kept; a late entry has its own time', async () => {
 		const { app, playerId } = await withPlayer()
 		const visitId = await signed(app, playerId)
@@ -391,7 +407,8 @@ describe('retention', () => {
 		expect(done.records).toBeGreaterThanOrEqual(3)
 		expect(done.backupsThatStillHold).toEqual([])
 		expect(readdirSync(here)).not.toContain(backup.file)
-		// three of the six sealed records are the other player's: they stand in the store and in the new backup
+		// three of the six sealed records are the other player's: they stand in the store and in the
+		// new backup
 		const left = readFileSync(join(here, 'lastwright.db'))
 		expect(sealed.map((one) => left.includes(one))).toEqual([false, false, false, true, true, true])
 		expect(holding(sealed.slice(0, 3))).toBe(0)
@@ -440,45 +457,54 @@ describe('retention', () => {
 	})
 })
 
-test('merging two players shows both as one and can be undone; twins and near spellings are pointed out', async () => {
-	const { app, here, playerId } = await withPlayer()
-	const save = async (change: object) =>
-		app.ask('players.save', { player: { ...player, ...change } })
-	const near = await save({ givenName: 'Zoe', familyName: 'Marlow-Nguyen' })
-	expect(near.similar.map((card: { playerId: string }) => card.playerId)).toEqual([playerId])
-	expect((await save({ givenName: 'Ines' })).similar.length).toBe(1)
-	expect(
-		(await save({ givenName: 'Marlowe-Nguyen', familyName: 'Zoe' })).similar.length,
-	).toBeGreaterThanOrEqual(2)
-	const a = await signed(app, playerId)
-	const b = await signed(app, near.playerId, {}, '2027-01-21')
-	const total = (await app.ask('players.search', { query: '', limit: 10 })).total
-	const { mergeId } = await app.ask('players.merge', {
-		from: near.playerId,
-		into: playerId,
-		reason: 'same person',
-	})
-	expect(
-		(await app.refused('players.merge', { from: playerId, into: near.playerId, reason: 'reverse' }))
-			.message,
-	).toMatch(/merged before/)
-	app.close()
-	const again = open(here)
-	await again.ask('session.unlock', { passphrase })
-	expect((await again.ask('players.search', { query: '', limit: 10 })).total).toBe(total - 1)
-	const opened = await again.ask('players.open', { playerId })
-	expect(opened.visits.map((visit: { visitId: string }) => visit.visitId)).toEqual([b, a])
-	expect(opened.merged).toEqual([{ mergeId, playerId: near.playerId, name: 'Zoe Marlow-Nguyen' }])
-	await again.ask('players.unmerge', { mergeId, reason: 'two people after all' })
-	expect(
-		(await again.ask('players.open', { playerId })).visits.map(
-			(visit: { visitId: string }) => visit.visitId,
-		),
-	).toEqual([a])
-	expect(
-		(await again.ask('players.open', { playerId: near.playerId })).visits.map(
-			(visit: { visitId: string }) => visit.visitId,
-		),
-	).toEqual([b])
-	again.close()
-})
+test(
+	'merging two players shows both as one and can be undone; twins and near spellings are ' +
+		'pointed out',
+	async () => {
+		const { app, here, playerId } = await withPlayer()
+		const save = async (change: object) =>
+			app.ask('players.save', { player: { ...player, ...change } })
+		const near = await save({ givenName: 'Zoe', familyName: 'Marlow-Nguyen' })
+		expect(near.similar.map((card: { playerId: string }) => card.playerId)).toEqual([playerId])
+		expect((await save({ givenName: 'Ines' })).similar.length).toBe(1)
+		expect(
+			(await save({ givenName: 'Marlowe-Nguyen', familyName: 'Zoe' })).similar.length,
+		).toBeGreaterThanOrEqual(2)
+		const a = await signed(app, playerId)
+		const b = await signed(app, near.playerId, {}, '2027-01-21')
+		const total = (await app.ask('players.search', { query: '', limit: 10 })).total
+		const { mergeId } = await app.ask('players.merge', {
+			from: near.playerId,
+			into: playerId,
+			reason: 'same person',
+		})
+		expect(
+			(
+				await app.refused('players.merge', {
+					from: playerId,
+					into: near.playerId,
+					reason: 'reverse',
+				})
+			).message,
+		).toMatch(/merged before/)
+		app.close()
+		const again = open(here)
+		await again.ask('session.unlock', { passphrase })
+		expect((await again.ask('players.search', { query: '', limit: 10 })).total).toBe(total - 1)
+		const opened = await again.ask('players.open', { playerId })
+		expect(opened.visits.map((visit: { visitId: string }) => visit.visitId)).toEqual([b, a])
+		expect(opened.merged).toEqual([{ mergeId, playerId: near.playerId, name: 'Zoe Marlow-Nguyen' }])
+		await again.ask('players.unmerge', { mergeId, reason: 'two people after all' })
+		expect(
+			(await again.ask('players.open', { playerId })).visits.map(
+				(visit: { visitId: string }) => visit.visitId,
+			),
+		).toEqual([a])
+		expect(
+			(await again.ask('players.open', { playerId: near.playerId })).visits.map(
+				(visit: { visitId: string }) => visit.visitId,
+			),
+		).toEqual([b])
+		again.close()
+	},
+)

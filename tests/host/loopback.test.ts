@@ -1,4 +1,7 @@
-/** The loopback host under attack: another page, another user's process, a rebound name, a replayed token, oversized, malformed and slow requests. All over real sockets. */
+/**
+ * The loopback host under attack: another page, another user's process, a rebound name, a replayed
+ * token, oversized, malformed and slow requests. All over real sockets.
+ */
 import { execFile } from 'node:child_process'
 import { mkdtempSync, readFileSync, statSync, writeFileSync } from 'node:fs'
 import { connect } from 'node:net'
@@ -78,7 +81,9 @@ async function open(options: LoopbackOptions = {}) {
 	const ask = async (lines: string[], body = '', method = 'GET', path = '/') =>
 		read(
 			await raw(loop.port, [
-				`${method} ${path} HTTP/1.1\r\n${lines.map((line) => `${line}\r\n`).join('')}Connection: close\r\n\r\n${body}`,
+				`${method} ${path} ` +
+					`HTTP/1.1\r\n${lines.map((line) => `${line}\r\n`).join('')}Connection: ` +
+					`close\r\n\r\n${body}`,
 			]),
 		)
 	const token = loop.url.slice(loop.url.indexOf('/?t='))
@@ -216,26 +221,32 @@ describe('another page', () => {
 		])
 	})
 })
-test('a rebound name: every Host but ours is refused, with the right cookie and with the right token', async () => {
-	const { ask, enter, host, loop, token } = await open()
-	for (const name of [
-		'evil.example',
-		`evil.example:${loop.port}`,
-		`localhost:${loop.port}`,
-		'127.0.0.1',
-		`127.0.0.1.evil.example:${loop.port}`,
-		`[::1]:${loop.port}`,
-	])
-		expect((await ask([`Host: ${name}`], '', 'GET', token)).status, name).toBe(403)
-	const cookie = await enter()
-	for (const name of ['evil.example', `localhost:${loop.port}`])
-		expect((await ask([`Host: ${name}`, `Cookie: ${cookie}`])).status, name).toBe(403)
-	expect((await ask([`Host: ${host}`, 'Host: evil.example', `Cookie: ${cookie}`])).status).toBe(400)
-	expect((await ask([`Cookie: ${cookie}`])).status).toBe(400)
-	expect(
-		(await ask([`Host: ${host}`, `Cookie: ${cookie}`], '', 'GET', `http://${host}/`)).status,
-	).toBe(400)
-})
+test(
+	'a rebound name: every Host but ours is refused, with the right cookie and with the right ' +
+		'token',
+	async () => {
+		const { ask, enter, host, loop, token } = await open()
+		for (const name of [
+			'evil.example',
+			`evil.example:${loop.port}`,
+			`localhost:${loop.port}`,
+			'127.0.0.1',
+			`127.0.0.1.evil.example:${loop.port}`,
+			`[::1]:${loop.port}`,
+		])
+			expect((await ask([`Host: ${name}`], '', 'GET', token)).status, name).toBe(403)
+		const cookie = await enter()
+		for (const name of ['evil.example', `localhost:${loop.port}`])
+			expect((await ask([`Host: ${name}`, `Cookie: ${cookie}`])).status, name).toBe(403)
+		expect((await ask([`Host: ${host}`, 'Host: evil.example', `Cookie: ${cookie}`])).status).toBe(
+			400,
+		)
+		expect((await ask([`Cookie: ${cookie}`])).status).toBe(400)
+		expect(
+			(await ask([`Host: ${host}`, `Cookie: ${cookie}`], '', 'GET', `http://${host}/`)).status,
+		).toBe(400)
+	},
+)
 test('it listens on 127.0.0.1 and on no other address of this PC', async () => {
 	const { loop } = await open()
 	const others = Object.values(networkInterfaces())
@@ -269,7 +280,10 @@ describe("another user's process", () => {
 		async () => {
 			const { loop, enter, host } = await open()
 			const cookie = await enter()
-			const script = `exec 3<>/dev/tcp/127.0.0.1/${loop.port}; printf 'GET / HTTP/1.1\\r\\nHost: ${host}\\r\\nCookie: ${cookie}\\r\\nConnection: close\\r\\n\\r\\n' >&3; cat <&3`
+			const script =
+				`exec 3<>/dev/tcp/127.0.0.1/${loop.port}; printf 'GET / ` +
+				`HTTP/1.1\\r\\nHost: ${host}\\r\\nCookie: ${cookie}\\r\\nConnection: ` +
+				`close\\r\\n\\r\\n' >&3; cat <&3`
 			const run = (uid: number) =>
 				new Promise<string>((resolve) => {
 					execFile('/bin/bash', ['-c', script], { uid, timeout: 10_000, cwd: '/' }, (_, stdout) =>
@@ -282,7 +296,11 @@ describe("another user's process", () => {
 		},
 	)
 	test('reads the table of connections exactly', () => {
-		const table = `  sl  local_address rem_address   st tx_queue rx_queue tr tm->when retrnsmt   uid\n   0: 0100007F:1F90 0100007F:C001 01 00000000:00000000 00:00000000 00000000  1000 0 1\n   1: 0100007F:C001 0100007F:1F90 01 00000000:00000000 00:00000000 00000000  1001 0 2\n`
+		const table =
+			`  sl  local_address rem_address   st tx_queue rx_queue tr tm->when retrnsmt   ` +
+			`uid\n   0: 0100007F:1F90 0100007F:C001 01 00000000:00000000 00:00000000 ` +
+			`00000000  1000 0 1\n   1: 0100007F:C001 0100007F:1F90 01 00000000:00000000 ` +
+			`00:00000000 00000000  1001 0 2\n`
 		const ends = {
 			remoteAddress: '127.0.0.1',
 			remotePort: 0xc001,
@@ -377,7 +395,8 @@ describe('malformed', () => {
 		],
 		[
 			'length and pieces at once',
-			'POST /call/x HTTP/1.1\r\nHost: H\r\nContent-Length: 2\r\nTransfer-Encoding: chunked\r\n\r\n0\r\n\r\n',
+			'POST /call/x HTTP/1.1\r\nHost: H\r\nContent-Length: 2\r\nTransfer-Encoding: ' +
+				'chunked\r\n\r\n0\r\n\r\n',
 			400,
 		],
 		[
@@ -465,12 +484,16 @@ describe('slow', () => {
 		expect(text === '' || read(text).status >= 400).toBe(true)
 		expect(calls).toEqual([])
 	})
-	test('many that hold a connection and say nothing: those beyond the limit are turned away, and room comes back', async () => {
-		const { loop, enter, host, ask } = await open({ limits: { ...quick.limits, connections: 8 } })
-		const cookie = await enter()
-		const held = Array.from({ length: 20 }, () => raw(loop.port, [], 4000))
-		await new Promise((resolve) => setTimeout(resolve, 1500))
-		expect((await ask([`Host: ${host}`, `Cookie: ${cookie}`])).status).toBe(200)
-		await Promise.all(held)
-	})
+	test(
+		'many that hold a connection and say nothing: those beyond the limit are turned away, ' +
+			'and room comes back',
+		async () => {
+			const { loop, enter, host, ask } = await open({ limits: { ...quick.limits, connections: 8 } })
+			const cookie = await enter()
+			const held = Array.from({ length: 20 }, () => raw(loop.port, [], 4000))
+			await new Promise((resolve) => setTimeout(resolve, 1500))
+			expect((await ask([`Host: ${host}`, `Cookie: ${cookie}`])).status).toBe(200)
+			await Promise.all(held)
+		},
+	)
 })

@@ -72,7 +72,10 @@ export async function startSmtp(options: SMTPServerOptions = {}) {
 }
 export type Smtp = Awaited<ReturnType<typeof startSmtp>>
 
-/** The moments at which the wire can be cut. 'message' swallows the whole message; 'answer' lets it through and swallows the answer. */
+/**
+ * The moments at which the wire can be cut. 'message' swallows the whole message; 'answer' lets it
+ * through and swallows the answer.
+ */
 export const cuts = [
 	'connect',
 	'EHLO',
@@ -109,7 +112,8 @@ export async function startWire(smtpPort: number) {
 		let tail = ''
 		client.on('data', (bytes) => {
 			const text = bytes.toString('latin1')
-			// commands may come several in one piece (pipelining): the ones before the cut are let through
+			// commands may come several in one piece (pipelining): the ones before the cut are let
+			// through
 			if (!inMessage && wire.cut) {
 				const at = `\r\n${text.toUpperCase()}`.indexOf(`\r\n${wire.cut}`)
 				if (at >= 0) {

@@ -1,4 +1,7 @@
-/** The mail transport against a real server: what is known after each fault, and the bytes of a message. */
+/**
+ * The mail transport against a real server: what is known after each fault, and the bytes of a
+ * message.
+ */
 import { afterEach, expect, test } from 'vitest'
 import { composeDraft, composeMessage } from '../../electron/mail/compose.ts'
 import { type Job, sendBySmtp, type Times } from '../../electron/mail/send.ts'
@@ -118,41 +121,50 @@ test.each<['auth' | 'mail' | 'rcpt' | 'data', number, string]>([
 	if (outcome.kind === 'refused') expect(outcome.status).toBe('5.1.1')
 	expect(smtp.received).toHaveLength(0)
 })
-test('TLS is required: a server without it gets neither login nor message; a foreign certificate is refused', async () => {
-	const bare = await bench({ hideSTARTTLS: true, disabledCommands: ['STARTTLS'] })
-	expect(
-		(await sendBySmtp({ ...plain(bare.wire.port), security: 'starttls' }, await job(), times)).kind,
-	).toBe('network')
-	const { smtp } = await bench()
-	expect(
-		(await sendBySmtp({ ...plain(smtp.port), security: 'starttls' }, await job(), times)).kind,
-	).toBe('network')
-	expect(smtp.received).toHaveLength(0)
-	expect(
-		(
-			await sendBySmtp(
-				{ ...plain(smtp.port), security: 'starttls', certificate },
-				await job(),
-				times,
-			)
-		).kind,
-	).toBe('accepted')
-	expect(smtp.received[0]).toMatchObject({ secure: true, user: 'desk', to: ['zoe@player.example'] })
-	const direct = await bench({ secure: true })
-	expect(
-		(
-			await sendBySmtp(
-				{ ...plain(direct.smtp.port), security: 'tls', certificate },
-				await job(),
-				times,
-			)
-		).kind,
-	).toBe('accepted')
-	expect(
-		(await sendBySmtp({ ...plain(direct.smtp.port), security: 'tls' }, await job(), times)).kind,
-	).toBe('network')
-	expect(direct.smtp.received).toHaveLength(1)
-})
+test(
+	'TLS is required: a server without it gets neither login nor message; a foreign ' +
+		'certificate is refused',
+	async () => {
+		const bare = await bench({ hideSTARTTLS: true, disabledCommands: ['STARTTLS'] })
+		expect(
+			(await sendBySmtp({ ...plain(bare.wire.port), security: 'starttls' }, await job(), times))
+				.kind,
+		).toBe('network')
+		const { smtp } = await bench()
+		expect(
+			(await sendBySmtp({ ...plain(smtp.port), security: 'starttls' }, await job(), times)).kind,
+		).toBe('network')
+		expect(smtp.received).toHaveLength(0)
+		expect(
+			(
+				await sendBySmtp(
+					{ ...plain(smtp.port), security: 'starttls', certificate },
+					await job(),
+					times,
+				)
+			).kind,
+		).toBe('accepted')
+		expect(smtp.received[0]).toMatchObject({
+			secure: true,
+			user: 'desk',
+			to: ['zoe@player.example'],
+		})
+		const direct = await bench({ secure: true })
+		expect(
+			(
+				await sendBySmtp(
+					{ ...plain(direct.smtp.port), security: 'tls', certificate },
+					await job(),
+					times,
+				)
+			).kind,
+		).toBe('accepted')
+		expect(
+			(await sendBySmtp({ ...plain(direct.smtp.port), security: 'tls' }, await job(), times)).kind,
+		).toBe('network')
+		expect(direct.smtp.received).toHaveLength(1)
+	},
+)
 test('what beforeEnd throws keeps the message from being sent', async () => {
 	const { smtp, wire } = await bench()
 	const outcome = await sendBySmtp(
@@ -167,48 +179,54 @@ test('what beforeEnd throws keeps the message from being sent', async () => {
 	expect(outcome).toMatchObject({ kind: 'stopped' })
 	expect(smtp.received).toHaveLength(0)
 })
-test('the message: one recipient, encoded names, neutral file name, lone dots kept; the draft says unsent first', async () => {
-	const { smtp, wire } = await bench()
-	await sendBySmtp(plain(wire.port), await job(), times)
-	const [{ text, to } = { text: '', to: [] }] = smtp.received
-	expect(to).toEqual(['zoe@player.example'])
-	expect(text).toMatch(/^To: =\?UTF-8\?[BQ]\?.*<zoe@player\.example>/m)
-	expect(text).not.toMatch(/^(Cc|Bcc):/im)
-	expect(text).toContain('filename=document-LW-00000001.pdf')
-	expect(text).toContain('Message-ID: <1@clinic.example>')
-	expect(text).toMatch(/\r\n\.\r\nend/)
-	const draft = Buffer.from(
-		await composeDraft({
-			from,
-			to: { name: 'Rae', email: 'rae@guardian.example' },
-			subject: 'Document LW-1 from Invented Clinic',
-			body: 'Dear Rae',
-			messageId: '<2@clinic.example>',
-			date: new Date(0),
-		}),
-	).toString('utf8')
-	expect(draft.startsWith('X-Unsent: 1\r\n')).toBe(true)
-	expect(draft.split('\r\n').every((line) => !line.includes('\n') && line.length <= 998)).toBe(true)
-	await expect(
-		composeMessage({
-			from,
-			to: from,
-			subject: 's',
-			body: 'b',
-			messageId: '<3@x>',
-			date: new Date(0),
-			attachment: { fileName: 'ankle-report.pdf', bytes: Buffer.from('') },
-		}),
-	).rejects.toThrow(/ankle|report/)
-	const injected = Buffer.from(
-		await composeMessage({
-			from,
-			to: { name: 'A\r\nBcc: thief@bad.example', email: 'a@b.example' },
-			subject: 'x\r\nBcc: thief@bad.example',
-			body: 'b',
-			messageId: '<4@x>',
-			date: new Date(0),
-		}),
-	).toString('utf8')
-	expect(injected).not.toMatch(/^Bcc:/im)
-})
+test(
+	'the message: one recipient, encoded names, neutral file name, lone dots kept; the draft ' +
+		'says unsent first',
+	async () => {
+		const { smtp, wire } = await bench()
+		await sendBySmtp(plain(wire.port), await job(), times)
+		const [{ text, to } = { text: '', to: [] }] = smtp.received
+		expect(to).toEqual(['zoe@player.example'])
+		expect(text).toMatch(/^To: =\?UTF-8\?[BQ]\?.*<zoe@player\.example>/m)
+		expect(text).not.toMatch(/^(Cc|Bcc):/im)
+		expect(text).toContain('filename=document-LW-00000001.pdf')
+		expect(text).toContain('Message-ID: <1@clinic.example>')
+		expect(text).toMatch(/\r\n\.\r\nend/)
+		const draft = Buffer.from(
+			await composeDraft({
+				from,
+				to: { name: 'Rae', email: 'rae@guardian.example' },
+				subject: 'Document LW-1 from Invented Clinic',
+				body: 'Dear Rae',
+				messageId: '<2@clinic.example>',
+				date: new Date(0),
+			}),
+		).toString('utf8')
+		expect(draft.startsWith('X-Unsent: 1\r\n')).toBe(true)
+		expect(draft.split('\r\n').every((line) => !line.includes('\n') && line.length <= 998)).toBe(
+			true,
+		)
+		await expect(
+			composeMessage({
+				from,
+				to: from,
+				subject: 's',
+				body: 'b',
+				messageId: '<3@x>',
+				date: new Date(0),
+				attachment: { fileName: 'ankle-report.pdf', bytes: Buffer.from('') },
+			}),
+		).rejects.toThrow(/ankle|report/)
+		const injected = Buffer.from(
+			await composeMessage({
+				from,
+				to: { name: 'A\r\nBcc: thief@bad.example', email: 'a@b.example' },
+				subject: 'x\r\nBcc: thief@bad.example',
+				body: 'b',
+				messageId: '<4@x>',
+				date: new Date(0),
+			}),
+		).toString('utf8')
+		expect(injected).not.toMatch(/^Bcc:/im)
+	},
+)

@@ -26,95 +26,103 @@ const balanced = ({ counts }: { counts: Record<string, number> }) => {
 }
 
 describe('home again', () => {
-	test('visits and players of the day are added, what was there stays, and twice merged is once merged', async () => {
-		const {
-			app,
-			playerId,
-			away: [laptop],
-		} = await apart()
-		await signed(app, playerId, measured, '2027-01-18')
-		const visitId = await signed(laptop!, playerId, measured)
-		await laptop!.ask('players.save', {
-			player: { ...player, givenName: 'New', familyName: 'Comer' },
-		})
-		const file = await back(laptop!)
-		const looked = await app.ask('outreach.previewMerge', { file, passphrase: packPassphrase })
-		expect((await app.ask('players.open', { playerId })).visits).toHaveLength(1)
-		const first = await bring(app, file)
-		balanced(first)
-		expect(first.counts).toEqual(looked.counts)
-		expect(first.counts).toMatchObject({ quarantined: 0, heldBack: 0 })
-		expect((await app.ask('players.open', { playerId })).visits).toHaveLength(2)
-		expect((await app.ask('reports.open', { visitId })).base64).not.toBe('')
-		expect((await app.ask('players.search', { query: 'comer', limit: 5 })).total).toBe(1)
-		const second = await bring(app, file)
-		balanced(second)
-		expect(second).toMatchObject({ again: true, counts: { added: 0, already: first.counts.in } })
-		const { merged } = await app.ask('outreach.list')
-		expect(merged).toHaveLength(1)
-		expect(merged[0].counts).toEqual(first.counts)
-		expect((await app.ask('audit.verify')).problems).toEqual([])
-		app.close()
-	})
-	test('details: one-sided changes are taken, a field changed on both is asked with both values and the answer stands', async () => {
-		const {
-			app,
-			here,
-			playerId,
-			away: [laptop],
-		} = await apart()
-		await app.ask('players.save', {
-			playerId,
-			player: { ...player, club: 'Harrow Rovers', phone: '555-0100' },
-		})
-		await laptop!.ask('players.save', {
-			playerId,
-			player: { ...player, club: 'Lane United', email: 'zoe@example.org' },
-		})
-		expect((await bring(app, await back(laptop!))).questions).toBe(1)
-		expect((await app.ask('players.open', { playerId })).player).toMatchObject({
-			phone: '555-0100',
-			email: 'zoe@example.org',
-		})
-		const {
-			questions: [question],
-		} = await app.ask('outreach.list')
-		expect(question).toMatchObject({ what: 'details', fields: [{ field: 'club' }] })
-		expect(question.fields[0].values.map((one: { shown: string }) => one.shown).sort()).toEqual([
-			'Harrow Rovers',
-			'Lane United',
-		])
-		expect(
-			(
-				await app.refused('outreach.answer', {
-					what: 'details',
-					id: playerId,
-					playerId,
-					choices: {},
-				})
-			).problems?.[0]?.path,
-		).toBe('choices.club')
-		await app.ask('outreach.answer', {
-			what: 'details',
-			id: playerId,
-			playerId,
-			choices: {
-				club: question.fields[0].values.find(
-					(one: { shown: string }) => one.shown === 'Harrow Rovers',
-				).record,
-			},
-		})
-		expect((await app.ask('outreach.list')).questions).toEqual([])
-		app.close()
-		const later = open(here)
-		await later.ask('session.unlock', { passphrase })
-		expect((await later.ask('players.open', { playerId })).player).toMatchObject({
-			club: 'Harrow Rovers',
-			phone: '555-0100',
-			email: 'zoe@example.org',
-		})
-		later.close()
-	})
+	test(
+		'visits and players of the day are added, what was there stays, and twice merged is once ' +
+			'merged',
+		async () => {
+			const {
+				app,
+				playerId,
+				away: [laptop],
+			} = await apart()
+			await signed(app, playerId, measured, '2027-01-18')
+			const visitId = await signed(laptop!, playerId, measured)
+			await laptop!.ask('players.save', {
+				player: { ...player, givenName: 'New', familyName: 'Comer' },
+			})
+			const file = await back(laptop!)
+			const looked = await app.ask('outreach.previewMerge', { file, passphrase: packPassphrase })
+			expect((await app.ask('players.open', { playerId })).visits).toHaveLength(1)
+			const first = await bring(app, file)
+			balanced(first)
+			expect(first.counts).toEqual(looked.counts)
+			expect(first.counts).toMatchObject({ quarantined: 0, heldBack: 0 })
+			expect((await app.ask('players.open', { playerId })).visits).toHaveLength(2)
+			expect((await app.ask('reports.open', { visitId })).base64).not.toBe('')
+			expect((await app.ask('players.search', { query: 'comer', limit: 5 })).total).toBe(1)
+			const second = await bring(app, file)
+			balanced(second)
+			expect(second).toMatchObject({ again: true, counts: { added: 0, already: first.counts.in } })
+			const { merged } = await app.ask('outreach.list')
+			expect(merged).toHaveLength(1)
+			expect(merged[0].counts).toEqual(first.counts)
+			expect((await app.ask('audit.verify')).problems).toEqual([])
+			app.close()
+		},
+	)
+	test(
+		'details: one-sided changes are taken, a field changed on both is asked with both values ' +
+			'and the answer stands',
+		async () => {
+			const {
+				app,
+				here,
+				playerId,
+				away: [laptop],
+			} = await apart()
+			await app.ask('players.save', {
+				playerId,
+				player: { ...player, club: 'Harrow Rovers', phone: '555-0100' },
+			})
+			await laptop!.ask('players.save', {
+				playerId,
+				player: { ...player, club: 'Lane United', email: 'zoe@example.org' },
+			})
+			expect((await bring(app, await back(laptop!))).questions).toBe(1)
+			expect((await app.ask('players.open', { playerId })).player).toMatchObject({
+				phone: '555-0100',
+				email: 'zoe@example.org',
+			})
+			const {
+				questions: [question],
+			} = await app.ask('outreach.list')
+			expect(question).toMatchObject({ what: 'details', fields: [{ field: 'club' }] })
+			expect(question.fields[0].values.map((one: { shown: string }) => one.shown).sort()).toEqual([
+				'Harrow Rovers',
+				'Lane United',
+			])
+			expect(
+				(
+					await app.refused('outreach.answer', {
+						what: 'details',
+						id: playerId,
+						playerId,
+						choices: {},
+					})
+				).problems?.[0]?.path,
+			).toBe('choices.club')
+			await app.ask('outreach.answer', {
+				what: 'details',
+				id: playerId,
+				playerId,
+				choices: {
+					club: question.fields[0].values.find(
+						(one: { shown: string }) => one.shown === 'Harrow Rovers',
+					).record,
+				},
+			})
+			expect((await app.ask('outreach.list')).questions).toEqual([])
+			app.close()
+			const later = open(here)
+			await later.ask('session.unlock', { passphrase })
+			expect((await later.ask('players.open', { playerId })).player).toMatchObject({
+				club: 'Harrow Rovers',
+				phone: '555-0100',
+				email: 'zoe@example.org',
+			})
+			later.close()
+		},
+	)
 	test.each([
 		['home', 'laptop'],
 		['laptop', 'home'],
@@ -188,47 +196,51 @@ describe('home again', () => {
 		).toMatchObject({ inForce: false })
 		app.close()
 	})
-	test('a draft edited on both is kept twice; edited on one side it is that one; signed away it is gone', async () => {
-		const { app, playerId } = await withPlayer()
-		const edit = async (at: Opened, notes: string) => {
-			const { draft } = await at.ask('drafts.open', { playerId, visitDate: '2027-01-20' })
-			await at.ask('drafts.save', {
-				draftId: draft.draftId,
-				content: { ...draft.content, visit: { ...draft.content.visit, notes } },
+	test(
+		'a draft edited on both is kept twice; edited on one side it is that one; signed away it ' +
+			'is gone',
+		async () => {
+			const { app, playerId } = await withPlayer()
+			const edit = async (at: Opened, notes: string) => {
+				const { draft } = await at.ask('drafts.open', { playerId, visitDate: '2027-01-20' })
+				await at.ask('drafts.save', {
+					draftId: draft.draftId,
+					content: { ...draft.content, visit: { ...draft.content.visit, notes } },
+				})
+				return draft.draftId as string
+			}
+			await edit(app, 'before')
+			const file = await packed(app, [playerId])
+			const [one, two, three] = [
+				(await laptopOf(file)).app,
+				(await laptopOf(file)).app,
+				(await laptopOf(file)).app,
+			]
+			await edit(one, 'by one')
+			await bring(app, await back(three))
+			expect((await bring(app, await back(one))).draftsBoth).toEqual([])
+			expect(
+				(await app.ask('drafts.open', { playerId, visitDate: '2027-01-20' })).draft.content.visit
+					.notes,
+			).toBe('by one')
+			await edit(two, 'by two')
+			const { draftsBoth } = await bring(app, await back(two))
+			expect(draftsBoth).toHaveLength(1)
+			const { differences } = await app.ask('outreach.compareDrafts', {
+				drafts: draftsBoth[0].drafts,
 			})
-			return draft.draftId as string
-		}
-		await edit(app, 'before')
-		const file = await packed(app, [playerId])
-		const [one, two, three] = [
-			(await laptopOf(file)).app,
-			(await laptopOf(file)).app,
-			(await laptopOf(file)).app,
-		]
-		await edit(one, 'by one')
-		await bring(app, await back(three))
-		expect((await bring(app, await back(one))).draftsBoth).toEqual([])
-		expect(
-			(await app.ask('drafts.open', { playerId, visitDate: '2027-01-20' })).draft.content.visit
-				.notes,
-		).toBe('by one')
-		await edit(two, 'by two')
-		const { draftsBoth } = await bring(app, await back(two))
-		expect(draftsBoth).toHaveLength(1)
-		const { differences } = await app.ask('outreach.compareDrafts', {
-			drafts: draftsBoth[0].drafts,
-		})
-		expect(differences).toEqual([{ path: 'notes', first: 'by one', second: 'by two' }])
-		await app.ask('outreach.putDraftAway', { draftId: draftsBoth[0].drafts[0] })
-		expect(
-			(await app.ask('drafts.open', { playerId, visitDate: '2027-01-20' })).draft.content.visit
-				.notes,
-		).toBe('by two')
-		expect(
-			(await app.refused('outreach.putDraftAway', { draftId: draftsBoth[0].drafts[1] })).message,
-		).toMatch(/only draft/)
-		app.close()
-	})
+			expect(differences).toEqual([{ path: 'notes', first: 'by one', second: 'by two' }])
+			await app.ask('outreach.putDraftAway', { draftId: draftsBoth[0].drafts[0] })
+			expect(
+				(await app.ask('drafts.open', { playerId, visitDate: '2027-01-20' })).draft.content.visit
+					.notes,
+			).toBe('by two')
+			expect(
+				(await app.refused('outreach.putDraftAway', { draftId: draftsBoth[0].drafts[1] })).message,
+			).toMatch(/only draft/)
+			app.close()
+		},
+	)
 	test('a draft signed on the laptop closes the one at home that nobody touched', async () => {
 		const { app, playerId } = await withPlayer()
 		await app.ask('drafts.open', { playerId, visitDate: '2027-01-20' })
@@ -370,7 +382,8 @@ test("the laptop's audit rows come home as a section of their own, can be read a
 		rows: here,
 	} = await app.ask('audit.page', { limit: 500 })
 	expect(place).toMatchObject({ rows: merged.trailRows, from: expect.any(String) })
-	// rows written after the trail was taken down stay behind: the export itself, and a backup that ended later
+	// rows written after the trail was taken down stay behind: the export itself, and a backup that
+	// ended later
 	const later = own.slice(0, own.length - merged.trailRows)
 	expect(
 		later.map((one) => one.function).filter((one) => !['export', 'backup'].includes(one)),

@@ -1,10 +1,16 @@
-/** The whole main job in a network namespace that has nothing but loopback. Where that cannot be made, the test says why it was skipped. */
+/**
+ * The whole main job in a network namespace that has nothing but loopback. Where that cannot be
+ * made, the test says why it was skipped.
+ */
 import { spawnSync } from 'node:child_process'
 import { fileURLToPath } from 'node:url'
 import { expect, test } from 'vitest'
 
 const script = fileURLToPath(new URL('./fixtures/main-job.ts', import.meta.url))
-/** Each takes the network away in its own way: as root, or as an ordinary user who may have a namespace of their own. */
+/**
+ * Each takes the network away in its own way: as root, or as an ordinary user who may have a
+ * namespace of their own.
+ */
 const waysIn: Record<string, string[]> = { 'as root': ['-n'], 'as a user': ['-r', '-n'] }
 const inNamespace = (flags: string[], command: string) =>
 	spawnSync('unshare', [...flags, 'sh', '-c', `ip link set lo up && ${command}`], {
@@ -16,7 +22,10 @@ function why(): string {
 	return Object.entries(waysIn)
 		.map(([way, flags]) => {
 			const tried = inNamespace(flags, 'true')
-			return `${way}: ${(tried.error?.message ?? tried.stderr).trim() || `ended with ${tried.status}`}`
+			return (
+				`${way}: ` +
+				`${(tried.error?.message ?? tried.stderr).trim() || `ended with ${tried.status}`}`
+			)
 		})
 		.join('; ')
 }
@@ -27,11 +36,13 @@ const flags =
 const reason = flags ? '' : why()
 if (!flags)
 	console.warn(
-		`tests/host/offline.test.ts is SKIPPED: the work without a network was not tested here. ${reason}`,
+		'tests/host/offline.test.ts is SKIPPED: the work without a network was not tested here. ' +
+			`${reason}`,
 	)
 
 test.skipIf(!flags)(
-	`set up, consent, draft, sign, report, pack, away, home and print with no network${flags ? '' : ` (skipped: ${reason})`}`,
+	'set up, consent, draft, sign, report, pack, away, home and print with no ' +
+		`network${flags ? '' : ` (skipped: ${reason})`}`,
 	() => {
 		const ran = inNamespace(
 			flags ?? [],

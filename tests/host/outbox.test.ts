@@ -1,4 +1,7 @@
-/** The outbox as a whole, against a real mail server: guards, consents at the moment of sending, faults, records, reports, breaches. */
+/**
+ * The outbox as a whole, against a real mail server: guards, consents at the moment of sending,
+ * faults, records, reports, breaches.
+ */
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs'
 import { afterEach, expect, test } from 'vitest'
 import { createApp } from '../../electron/app.ts'
@@ -98,50 +101,60 @@ const settle = async (app: Opened) => {
 const sendings = async (app: Opened, visitId: string) =>
 	(await app.ask('visits.history', { visitId })).handedOver
 
-test('checked beside its recipient, sent once, recorded with an audit row; subject and file name are neutral', async () => {
-	const { app, smtp, visitId, playerId } = await bench()
-	await app.ask('consents.record', { playerId, consent: consent('email', 'Owain Trescott') })
-	const itemId = await put(app, visitId)
-	expect(await item(app, itemId)).toMatchObject({
-		state: 'to-check',
-		protection: 'password',
-		due: '2027-01-22',
-		ageDays: 0,
-		playerName: 'Owain Trescott',
-		birthDate: '1994-03-30',
-	})
-	expect(JSON.stringify(await app.ask('outbox.list'))).not.toContain(
-		(await app.ask('outbox.password', { itemId })).password,
-	)
-	const { sha256 } = await item(app, itemId)
-	expect(
-		(await app.refused('outbox.release', { itemId, sha256, compared: true, warningsRead: false }))
-			.message,
-	).toMatch(/not looked at/)
-	expect(
-		(await app.refused('outbox.release', { itemId, sha256, compared: false, warningsRead: false }))
-			.problems?.[0]?.path,
-	).toBe('compared')
-	await release(app, itemId)
-	await settle(app)
-	expect(await item(app, itemId)).toMatchObject({ state: 'sent', attempts: 1 })
-	expect(smtp.received).toHaveLength(1)
-	const [{ text, to } = { text: '', to: [] }] = smtp.received
-	expect(to).toEqual(['owain@player.example'])
-	expect(text).toMatch(/^Subject: Document LW-[0-9A-F]{8} from Invented Clinic\r$/m)
-	expect(text).not.toMatch(/^Subject:.*(Owain|report)/im)
-	expect(text).not.toContain((await app.ask('outbox.password', { itemId })).password)
-	expect(await sendings(app, visitId)).toMatchObject([
-		{ recipient: 'Owain Trescott', channel: 'send', version: 1 },
-	])
-	const { rows } = await app.ask('audit.page', { limit: 50, function: 'send' })
-	expect(rows[0]).toMatchObject({
-		playerId,
-		person: 'A. Example',
-		objectRef: expect.stringMatching(/^sending:/),
-	})
-	expect((await app.ask('audit.verify')).problems).toEqual([])
-})
+test(
+	'checked beside its recipient, sent once, recorded with an audit row; subject and file ' +
+		'name are neutral',
+	async () => {
+		const { app, smtp, visitId, playerId } = await bench()
+		await app.ask('consents.record', { playerId, consent: consent('email', 'Owain Trescott') })
+		const itemId = await put(app, visitId)
+		expect(await item(app, itemId)).toMatchObject({
+			state: 'to-check',
+			protection: 'password',
+			due: '2027-01-22',
+			ageDays: 0,
+			playerName: 'Owain Trescott',
+			birthDate: '1994-03-30',
+		})
+		expect(JSON.stringify(await app.ask('outbox.list'))).not.toContain(
+			(await app.ask('outbox.password', { itemId })).password,
+		)
+		const { sha256 } = await item(app, itemId)
+		expect(
+			(await app.refused('outbox.release', { itemId, sha256, compared: true, warningsRead: false }))
+				.message,
+		).toMatch(/not looked at/)
+		expect(
+			(
+				await app.refused('outbox.release', {
+					itemId,
+					sha256,
+					compared: false,
+					warningsRead: false,
+				})
+			).problems?.[0]?.path,
+		).toBe('compared')
+		await release(app, itemId)
+		await settle(app)
+		expect(await item(app, itemId)).toMatchObject({ state: 'sent', attempts: 1 })
+		expect(smtp.received).toHaveLength(1)
+		const [{ text, to } = { text: '', to: [] }] = smtp.received
+		expect(to).toEqual(['owain@player.example'])
+		expect(text).toMatch(/^Subject: Document LW-[0-9A-F]{8} from Invented Clinic\r$/m)
+		expect(text).not.toMatch(/^Subject:.*(Owain|report)/im)
+		expect(text).not.toContain((await app.ask('outbox.password', { itemId })).password)
+		expect(await sendings(app, visitId)).toMatchObject([
+			{ recipient: 'Owain Trescott', channel: 'send', version: 1 },
+		])
+		const { rows } = await app.ask('audit.page', { limit: 50, function: 'send' })
+		expect(rows[0]).toMatchObject({
+			playerId,
+			person: 'A. Example',
+			objectRef: expect.stringMatching(/^sending:/),
+		})
+		expect((await app.ask('audit.verify')).problems).toEqual([])
+	},
+)
 test('consent is asked at the moment of sending: withdrawn while it waits, it does not leave', async () => {
 	const { app, smtp, wire, visitId, playerId } = await bench()
 	expect(
@@ -391,32 +404,36 @@ test.each([
 		expect(smtp.received).toHaveLength(1)
 	},
 )
-test('a stop of the program between the last byte and the answer is shown as uncertain at the next start', async () => {
-	let hold: (() => void) | undefined
-	const smtp: Smtp = await startSmtp({
-		onData: (stream, _, done) => {
-			stream.resume()
-			stream.on('end', () => {
-				hold = () => done()
-			})
-		},
-	})
-	stops.push(smtp.stop)
-	const { app, here, visitId, playerId } = await mailed(smtp.port)
-	await app.ask('consents.record', { playerId, consent: consent('email', 'Owain Trescott') })
-	const itemId = await put(app, visitId)
-	await release(app, itemId)
-	await expect.poll(() => hold !== undefined).toBe(true)
-	expect((await app.refused('outbox.close', { itemId, note: '' })).message).toMatch(
-		/being sent just now/,
-	)
-	app.close()
-	const again = open(here)
-	stops.push(() => again.close())
-	await again.ask('session.unlock', { passphrase })
-	await expect.poll(async () => (await item(again, itemId)).state).toBe('uncertain')
-	hold?.()
-})
+test(
+	'a stop of the program between the last byte and the answer is shown as uncertain at the ' +
+		'next start',
+	async () => {
+		let hold: (() => void) | undefined
+		const smtp: Smtp = await startSmtp({
+			onData: (stream, _, done) => {
+				stream.resume()
+				stream.on('end', () => {
+					hold = () => done()
+				})
+			},
+		})
+		stops.push(smtp.stop)
+		const { app, here, visitId, playerId } = await mailed(smtp.port)
+		await app.ask('consents.record', { playerId, consent: consent('email', 'Owain Trescott') })
+		const itemId = await put(app, visitId)
+		await release(app, itemId)
+		await expect.poll(() => hold !== undefined).toBe(true)
+		expect((await app.refused('outbox.close', { itemId, note: '' })).message).toMatch(
+			/being sent just now/,
+		)
+		app.close()
+		const again = open(here)
+		stops.push(() => again.close())
+		await again.ask('session.unlock', { passphrase })
+		await expect.poll(async () => (await item(again, itemId)).state).toBe('uncertain')
+		hold?.()
+	},
+)
 test('locked while the server thinks: the answer is kept and written after the unlock', async () => {
 	let answer: (() => void) | undefined
 	const smtp: Smtp = await startSmtp({
@@ -440,31 +457,35 @@ test('locked while the server thinks: the answer is kept and written after the u
 	await expect.poll(async () => (await item(app, itemId)).state).toBe('sent')
 	expect(await sendings(app, visitId)).toHaveLength(1)
 })
-test('a refused recipient is returned, a busy one waits without holding up the others, a refused login stops the queue in words', async () => {
-	const { app, smtp, visitId, playerId } = await bench()
-	await app.ask('consents.record', { playerId, consent: consent('email', 'Owain Trescott') })
-	smtp.answers.rcpt = [550, '5.1.1 no such mailbox']
-	const lost = await put(app, visitId)
-	await release(app, lost)
-	await settle(app)
-	expect(await item(app, lost)).toMatchObject({ state: 'returned', statusCode: '5.1.1' })
-	smtp.answers.rcpt = [450, '4.2.1 busy']
-	const busy = await put(app, visitId)
-	const { sha256, warnings } = await app.ask('outbox.look', { itemId: busy })
-	expect(warnings[0]).toMatch(/returned a message/)
-	await app.ask('outbox.release', { itemId: busy, sha256, compared: true, warningsRead: true })
-	await settle(app)
-	expect(await item(app, busy)).toMatchObject({ state: 'ready', notBefore: expect.any(String) })
-	expect((await item(app, busy)).attempts).toBeGreaterThanOrEqual(1)
-	delete smtp.answers.rcpt
-	smtp.answers.auth = false
-	await settle(app)
-	expect((await app.ask('outbox.list')).queue.says).toMatch(/refused the login/)
-	delete smtp.answers.auth
-	await settle(app)
-	expect(await item(app, busy)).toMatchObject({ state: 'sent' })
-	expect(smtp.received).toHaveLength(1)
-})
+test(
+	'a refused recipient is returned, a busy one waits without holding up the others, a ' +
+		'refused login stops the queue in words',
+	async () => {
+		const { app, smtp, visitId, playerId } = await bench()
+		await app.ask('consents.record', { playerId, consent: consent('email', 'Owain Trescott') })
+		smtp.answers.rcpt = [550, '5.1.1 no such mailbox']
+		const lost = await put(app, visitId)
+		await release(app, lost)
+		await settle(app)
+		expect(await item(app, lost)).toMatchObject({ state: 'returned', statusCode: '5.1.1' })
+		smtp.answers.rcpt = [450, '4.2.1 busy']
+		const busy = await put(app, visitId)
+		const { sha256, warnings } = await app.ask('outbox.look', { itemId: busy })
+		expect(warnings[0]).toMatch(/returned a message/)
+		await app.ask('outbox.release', { itemId: busy, sha256, compared: true, warningsRead: true })
+		await settle(app)
+		expect(await item(app, busy)).toMatchObject({ state: 'ready', notBefore: expect.any(String) })
+		expect((await item(app, busy)).attempts).toBeGreaterThanOrEqual(1)
+		delete smtp.answers.rcpt
+		smtp.answers.auth = false
+		await settle(app)
+		expect((await app.ask('outbox.list')).queue.says).toMatch(/refused the login/)
+		delete smtp.answers.auth
+		await settle(app)
+		expect(await item(app, busy)).toMatchObject({ state: 'sent' })
+		expect(smtp.received).toHaveLength(1)
+	},
+)
 test('delivery reports are matched by what went with the message', async () => {
 	const { app, visitId, playerId } = await bench()
 	await app.ask('consents.record', { playerId, consent: consent('email', 'Owain Trescott') })
@@ -496,146 +517,160 @@ test('delivery reports are matched by what went with the message', async () => {
 	).toBe(first)
 	expect(await item(app, first)).toMatchObject({ state: 'delivered' })
 })
-test('draft, print and hand-over leave only when given out and ticked; a newer version is offered; sent in error opens the steps', async () => {
-	const { app, smtp, visitId, playerId } = await bench()
-	await app.ask('consents.record', { playerId, consent: consent('email', 'Owain Trescott') })
-	const draft = await put(app, visitId, { channel: 'eml' })
-	expect((await app.refused('outbox.take', { itemId: draft })).message).toMatch(/not ready/)
-	await release(app, draft)
-	expect(
-		(await app.refused('outbox.confirm', { itemId: draft, what: 'sent', note: '' })).message,
-	).toMatch(/not given out/)
-	const { base64, fileName } = await app.ask('outbox.take', { itemId: draft })
-	expect(Buffer.from(base64, 'base64').toString('latin1').startsWith('X-Unsent: 1\r\n')).toBe(true)
-	expect(fileName).toMatch(/^message-LW-[0-9A-F]{8}\.eml$/)
-	expect(await item(app, draft)).toMatchObject({ state: 'ready' })
-	await app.ask('outbox.confirm', { itemId: draft, what: 'sent', note: '' })
-	const paper = await put(app, visitId, { channel: 'print' })
-	await release(app, paper)
-	expect((await app.ask('outbox.take', { itemId: paper })).mediaType).toBe('application/pdf')
-	await app.ask('outbox.confirm', { itemId: paper, what: 'sent', note: 'first class' })
-	expect((await sendings(app, visitId)).map((one: { channel: string }) => one.channel)).toEqual([
-		'send',
-		'print',
-	])
-	expect(smtp.received).toHaveLength(0)
+test(
+	'draft, print and hand-over leave only when given out and ticked; a newer version is ' +
+		'offered; sent in error opens the steps',
+	async () => {
+		const { app, smtp, visitId, playerId } = await bench()
+		await app.ask('consents.record', { playerId, consent: consent('email', 'Owain Trescott') })
+		const draft = await put(app, visitId, { channel: 'eml' })
+		expect((await app.refused('outbox.take', { itemId: draft })).message).toMatch(/not ready/)
+		await release(app, draft)
+		expect(
+			(await app.refused('outbox.confirm', { itemId: draft, what: 'sent', note: '' })).message,
+		).toMatch(/not given out/)
+		const { base64, fileName } = await app.ask('outbox.take', { itemId: draft })
+		expect(Buffer.from(base64, 'base64').toString('latin1').startsWith('X-Unsent: 1\r\n')).toBe(
+			true,
+		)
+		expect(fileName).toMatch(/^message-LW-[0-9A-F]{8}\.eml$/)
+		expect(await item(app, draft)).toMatchObject({ state: 'ready' })
+		await app.ask('outbox.confirm', { itemId: draft, what: 'sent', note: '' })
+		const paper = await put(app, visitId, { channel: 'print' })
+		await release(app, paper)
+		expect((await app.ask('outbox.take', { itemId: paper })).mediaType).toBe('application/pdf')
+		await app.ask('outbox.confirm', { itemId: paper, what: 'sent', note: 'first class' })
+		expect((await sendings(app, visitId)).map((one: { channel: string }) => one.channel)).toEqual([
+			'send',
+			'print',
+		])
+		expect(smtp.received).toHaveLength(0)
 
-	const waiting = await put(app, visitId, { channel: 'hand-over' })
-	const { draftId } = await app.ask('visits.amend', { visitId, reason: 'a typing error' })
-	const { draft: opened } = await app.ask('drafts.open', { playerId, visitDate: '2027-01-20' })
-	await app.ask('drafts.save', {
-		draftId,
-		content: { ...opened.content, decisions: { ...opened.content.decisions, consentNoted: true } },
-	})
-	app.clock.ms += 60_000
-	await app.ask('visits.sign', { draftId })
-	expect(await item(app, paper)).toMatchObject({ version: 1, newerVersion: 2 })
-	const { sha256 } = await app.ask('outbox.look', { itemId: waiting })
-	expect(
-		(
-			await app.refused('outbox.release', {
-				itemId: waiting,
-				sha256,
-				compared: true,
-				warningsRead: false,
-			})
-		).message,
-	).toMatch(/Version 2/)
-	const newest = (
-		await app.ask('outbox.resend', { itemId: paper, version: 'newest', reason: 'amended' })
-	).itemId
-	expect(await item(app, newest)).toMatchObject({
-		version: 2,
-		state: 'to-check',
-		resend: { of: paper, reason: 'amended' },
-	})
-	const same = (
-		await app.ask('outbox.resend', { itemId: paper, version: 'same', reason: 'lost in the post' })
-	).itemId
-	expect((await item(app, same)).sha256).toBe((await item(app, paper)).sha256)
-	// what came back is settled by the one that goes out in its place; what did not come back stays as it is
-	expect((await item(app, paper)).state).toBe('sent')
-	await app.ask('outbox.confirm', {
-		itemId: paper,
-		what: 'returned',
-		note: 'not known at this address',
-	})
-	const third = await app.ask('outbox.resend', {
-		itemId: paper,
-		version: 'newest',
-		reason: 'the address was asked',
-	})
-	expect(await item(app, paper)).toMatchObject({
-		state: 'closed',
-		history: expect.arrayContaining([
-			expect.objectContaining({
-				state: 'closed',
-				says: expect.stringMatching(/^Sent again as LW-[0-9A-F]{8}: the address was asked$/),
-			}),
-		]),
-	})
-	expect((await item(app, third.itemId)).resend.of).toBe(paper)
+		const waiting = await put(app, visitId, { channel: 'hand-over' })
+		const { draftId } = await app.ask('visits.amend', { visitId, reason: 'a typing error' })
+		const { draft: opened } = await app.ask('drafts.open', { playerId, visitDate: '2027-01-20' })
+		await app.ask('drafts.save', {
+			draftId,
+			content: {
+				...opened.content,
+				decisions: { ...opened.content.decisions, consentNoted: true },
+			},
+		})
+		app.clock.ms += 60_000
+		await app.ask('visits.sign', { draftId })
+		expect(await item(app, paper)).toMatchObject({ version: 1, newerVersion: 2 })
+		const { sha256 } = await app.ask('outbox.look', { itemId: waiting })
+		expect(
+			(
+				await app.refused('outbox.release', {
+					itemId: waiting,
+					sha256,
+					compared: true,
+					warningsRead: false,
+				})
+			).message,
+		).toMatch(/Version 2/)
+		const newest = (
+			await app.ask('outbox.resend', { itemId: paper, version: 'newest', reason: 'amended' })
+		).itemId
+		expect(await item(app, newest)).toMatchObject({
+			version: 2,
+			state: 'to-check',
+			resend: { of: paper, reason: 'amended' },
+		})
+		const same = (
+			await app.ask('outbox.resend', { itemId: paper, version: 'same', reason: 'lost in the post' })
+		).itemId
+		expect((await item(app, same)).sha256).toBe((await item(app, paper)).sha256)
+		// what came back is settled by the one that goes out in its place; what did not come back stays
+		// as it is
+		expect((await item(app, paper)).state).toBe('sent')
+		await app.ask('outbox.confirm', {
+			itemId: paper,
+			what: 'returned',
+			note: 'not known at this address',
+		})
+		const third = await app.ask('outbox.resend', {
+			itemId: paper,
+			version: 'newest',
+			reason: 'the address was asked',
+		})
+		expect(await item(app, paper)).toMatchObject({
+			state: 'closed',
+			history: expect.arrayContaining([
+				expect.objectContaining({
+					state: 'closed',
+					says: expect.stringMatching(/^Sent again as LW-[0-9A-F]{8}: the address was asked$/),
+				}),
+			]),
+		})
+		expect((await item(app, third.itemId)).resend.of).toBe(paper)
 
-	expect(
-		(
-			await app.refused('outbox.sentInError', {
-				itemId: newest,
-				what: 'wrong person',
-				noticedAt: '2027-01-20T08:00:00.000Z',
-			})
-		).message,
-	).toMatch(/did not leave/)
-	const { breachId } = await app.ask('outbox.sentInError', {
-		itemId: paper,
-		what: 'wrong person',
-		noticedAt: '2027-01-20T08:00:00.000Z',
-	})
-	await app.ask('breaches.step', {
-		breachId,
-		step: 'contain',
-		note: 'the envelope came back unopened',
-	})
-	const { breaches } = await app.ask('breaches.list')
-	expect(breaches[0]).toMatchObject({
-		recipient: expect.stringContaining('Owain Trescott'),
-		assessDaysLeft: 29,
-		authorityHoursLeft: 70,
-		assessBy: '2027-02-19T08:00:00.000Z',
-		done: { contain: { note: 'the envelope came back unopened' } },
-		access: expect.arrayContaining(['A. Example: print']),
-	})
-})
-test('the mail password is sealed, never shown, and never follows to another server; students stay out', async () => {
-	const { app, here, wire } = await bench()
-	const { smtp, clock } = await app.ask('mail.get')
-	expect(smtp).toMatchObject({ hasPassword: true })
-	expect(JSON.stringify(smtp)).not.toContain('right words')
-	const { hasPassword: _, ...kept } = smtp
-	await app.ask('mail.save', { smtp: kept, clock })
-	expect((await app.ask('mail.test')).says).toMatch(/took a test message/)
-	expect(
-		(await app.refused('mail.save', { smtp: { ...kept, host: 'other.example' }, clock }))
-			.problems?.[0]?.path,
-	).toBe('smtp.password')
-	expect(
-		(await app.refused('mail.save', { smtp: { ...kept, inSoManyWords: 'ok' }, clock }))
-			.problems?.[0]?.path,
-	).toBe('smtp.inSoManyWords')
-	wire.cut = 'EHLO'
-	expect((await app.refused('mail.test')).message).toMatch(/Nothing was sent/)
-	const { readdirSync, readFileSync } = await import('node:fs')
-	for (const name of readdirSync(here))
-		expect(readFileSync(`${here}/${name}`).includes('right words'), name).toBe(false)
-	await app.ask('people.save', {
-		name: 'Invented student',
-		registration: '',
-		role: 'student',
-		passphrase: 'student words',
-	})
-	await app.ask('session.lock')
-	await app.ask('session.unlock', { passphrase: 'student words' })
-	expect((await app.refused('outbox.list')).message).toMatch(/^This is for /)
-})
+		expect(
+			(
+				await app.refused('outbox.sentInError', {
+					itemId: newest,
+					what: 'wrong person',
+					noticedAt: '2027-01-20T08:00:00.000Z',
+				})
+			).message,
+		).toMatch(/did not leave/)
+		const { breachId } = await app.ask('outbox.sentInError', {
+			itemId: paper,
+			what: 'wrong person',
+			noticedAt: '2027-01-20T08:00:00.000Z',
+		})
+		await app.ask('breaches.step', {
+			breachId,
+			step: 'contain',
+			note: 'the envelope came back unopened',
+		})
+		const { breaches } = await app.ask('breaches.list')
+		expect(breaches[0]).toMatchObject({
+			recipient: expect.stringContaining('Owain Trescott'),
+			assessDaysLeft: 29,
+			authorityHoursLeft: 70,
+			assessBy: '2027-02-19T08:00:00.000Z',
+			done: { contain: { note: 'the envelope came back unopened' } },
+			access: expect.arrayContaining(['A. Example: print']),
+		})
+	},
+)
+test(
+	'the mail password is sealed, never shown, and never follows to another server; students ' +
+		'stay out',
+	async () => {
+		const { app, here, wire } = await bench()
+		const { smtp, clock } = await app.ask('mail.get')
+		expect(smtp).toMatchObject({ hasPassword: true })
+		expect(JSON.stringify(smtp)).not.toContain('right words')
+		const { hasPassword: _, ...kept } = smtp
+		await app.ask('mail.save', { smtp: kept, clock })
+		expect((await app.ask('mail.test')).says).toMatch(/took a test message/)
+		expect(
+			(await app.refused('mail.save', { smtp: { ...kept, host: 'other.example' }, clock }))
+				.problems?.[0]?.path,
+		).toBe('smtp.password')
+		expect(
+			(await app.refused('mail.save', { smtp: { ...kept, inSoManyWords: 'ok' }, clock }))
+				.problems?.[0]?.path,
+		).toBe('smtp.inSoManyWords')
+		wire.cut = 'EHLO'
+		expect((await app.refused('mail.test')).message).toMatch(/Nothing was sent/)
+		const { readdirSync, readFileSync } = await import('node:fs')
+		for (const name of readdirSync(here))
+			expect(readFileSync(`${here}/${name}`).includes('right words'), name).toBe(false)
+		await app.ask('people.save', {
+			name: 'Invented student',
+			registration: '',
+			role: 'student',
+			passphrase: 'student words',
+		})
+		await app.ask('session.lock')
+		await app.ask('session.unlock', { passphrase: 'student words' })
+		expect((await app.refused('outbox.list')).message).toMatch(/^This is for /)
+	},
+)
 test('the copy that leaves opens by the password only, and shows the signed pages', async () => {
 	const smtp = await startSmtp()
 	stops.push(smtp.stop)
@@ -702,61 +737,65 @@ test('the copy that leaves opens by the password only, and shows the signed page
 		.join(' ')
 	expect(page).toContain('Owain Trescott')
 })
-test('before it leaves: another person named in it, a note on the record, a guardian of a player of age, and rights that are missing', async () => {
-	const { app, playerId } = await bench()
-	await app.ask('players.save', {
-		player: { ...minor, givenName: 'Zoë', familyName: 'Nguyễn-Hart' },
-	})
-	const visitId = await signed(app, playerId, {
-		notes: 'Wore the boots of NGUYEN-HART, Zoe last week.',
-	})
-	const plain = await put(app, visitId)
-	// the player report does not print free notes: nothing to warn of
-	expect(await app.ask('outbox.look', { itemId: plain })).toMatchObject({
-		warnings: [],
-		missing: [expect.stringMatching(/No consent to use of e-mail/)],
-		consents: [],
-	})
-	const { contactId } = await app.ask('outbox.addContact', {
-		playerId,
-		name: 'Dr Invented',
-		role: 'doctor',
-		email: 'dr@care.example',
-		emailAgain: 'dr@care.example',
-		warningsRead: false,
-	})
-	await app.ask('consents.record', {
-		playerId,
-		consent: consent('share-with-care', 'Dr Invented', 'Owain Trescott'),
-	})
-	await app.ask('consents.record', {
-		playerId,
-		consent: consent('email', 'Dr Invented', 'Owain Trescott'),
-	})
-	const { noteId } = await app.ask('outbox.addNote', {
-		playerId,
-		text: 'Court order: the address must not be told.',
-	})
-	const itemId = await put(app, visitId, { kind: 'referral', recipientId: contactId })
-	const { sha256, warnings } = await app.ask('outbox.look', { itemId })
-	expect(warnings[0]).toMatch(
-		/Court order: the address must not be told. \(A. Example, 2027-01-20\)/,
-	)
-	expect(
-		(await app.refused('outbox.release', { itemId, sha256, compared: true, warningsRead: false }))
-			.problems?.[0]?.path,
-	).toBe('warningsRead')
-	await app.ask('outbox.removeNote', { playerId, noteId, reason: 'order was lifted' })
-	expect((await app.ask('outbox.look', { itemId })).warnings.join()).not.toMatch(/Court/)
-	await app.ask('players.save', {
-		playerId,
-		player: { ...adult, guardian: { name: 'Gwen Trescott' } },
-	})
-	const old = await put(app, visitId, { recipientId: 'guardian', channel: 'print' })
-	expect((await app.ask('outbox.look', { itemId: old })).warnings).toEqual([
-		expect.stringMatching(/is of age: as a guardian Gwen Trescott has no right/),
-	])
-})
+test(
+	'before it leaves: another person named in it, a note on the record, a guardian of a ' +
+		'player of age, and rights that are missing',
+	async () => {
+		const { app, playerId } = await bench()
+		await app.ask('players.save', {
+			player: { ...minor, givenName: 'Zoë', familyName: 'Nguyễn-Hart' },
+		})
+		const visitId = await signed(app, playerId, {
+			notes: 'Wore the boots of NGUYEN-HART, Zoe last week.',
+		})
+		const plain = await put(app, visitId)
+		// the player report does not print free notes: nothing to warn of
+		expect(await app.ask('outbox.look', { itemId: plain })).toMatchObject({
+			warnings: [],
+			missing: [expect.stringMatching(/No consent to use of e-mail/)],
+			consents: [],
+		})
+		const { contactId } = await app.ask('outbox.addContact', {
+			playerId,
+			name: 'Dr Invented',
+			role: 'doctor',
+			email: 'dr@care.example',
+			emailAgain: 'dr@care.example',
+			warningsRead: false,
+		})
+		await app.ask('consents.record', {
+			playerId,
+			consent: consent('share-with-care', 'Dr Invented', 'Owain Trescott'),
+		})
+		await app.ask('consents.record', {
+			playerId,
+			consent: consent('email', 'Dr Invented', 'Owain Trescott'),
+		})
+		const { noteId } = await app.ask('outbox.addNote', {
+			playerId,
+			text: 'Court order: the address must not be told.',
+		})
+		const itemId = await put(app, visitId, { kind: 'referral', recipientId: contactId })
+		const { sha256, warnings } = await app.ask('outbox.look', { itemId })
+		expect(warnings[0]).toMatch(
+			/Court order: the address must not be told. \(A. Example, 2027-01-20\)/,
+		)
+		expect(
+			(await app.refused('outbox.release', { itemId, sha256, compared: true, warningsRead: false }))
+				.problems?.[0]?.path,
+		).toBe('warningsRead')
+		await app.ask('outbox.removeNote', { playerId, noteId, reason: 'order was lifted' })
+		expect((await app.ask('outbox.look', { itemId })).warnings.join()).not.toMatch(/Court/)
+		await app.ask('players.save', {
+			playerId,
+			player: { ...adult, guardian: { name: 'Gwen Trescott' } },
+		})
+		const old = await put(app, visitId, { recipientId: 'guardian', channel: 'print' })
+		expect((await app.ask('outbox.look', { itemId: old })).warnings).toEqual([
+			expect.stringMatching(/is of age: as a guardian Gwen Trescott has no right/),
+		])
+	},
+)
 test('the names are looked for in the pages that go out', async () => {
 	const { app, playerId, visitId } = await bench()
 	await app.ask('players.save', {

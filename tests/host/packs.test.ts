@@ -128,7 +128,8 @@ test('refusals: own passphrase, wrong passphrase, expiry, a PC with records, a f
 	laptop.close()
 	app.close()
 })
-test('cut short at any byte, or with any bit turned, a pack is refused in words and nothing is changed', async () => {
+test('cut short at any byte, or with any bit turned, a pack is refused in words and nothing is ' +
+	'changed', async () => {
 	const { app, playerId } = await withPlayer()
 	const file = await packed(app, [playerId])
 	const whole = readFileSync(file)

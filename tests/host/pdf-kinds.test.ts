@@ -155,7 +155,10 @@ function orphans(pages: Page[], document: LwDocument): string[] {
 		return headings.has(line) ? [line] : []
 	})
 }
-/** Lists of a few short lines that are torn over two pages, away from their heading or from each other. */
+/**
+ * Lists of a few short lines that are torn over two pages, away from their heading or from each
+ * other.
+ */
 function torn(pages: Page[], document: LwDocument): string[] {
 	const texts = pages.map((page) => tight(words([page])))
 	return document.blocks.flatMap((block, at) => {

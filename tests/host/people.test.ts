@@ -54,62 +54,66 @@ test('every call of the contract is answered to the roles in its row and refused
 	}
 	app.close()
 })
-test('each person has a passphrase of their own, signs under their own name, and is locked out once taken off', async () => {
-	const { app, here, playerId, ids } = await withPeople()
-	expect(
-		(
-			await app.refused('people.save', {
-				name: 'Again',
-				registration: '',
-				role: 'reception',
-				passphrase,
-			})
-		).message,
-	).toMatch(/cannot be used/)
-	expect(
-		(
-			await app.refused('people.save', {
-				name: 'No number',
-				registration: '',
-				role: 'clinician',
-				passphrase: 'yet other words',
-			})
-		).problems?.[0]?.path,
-	).toBe('registration')
-	await app.ask('session.lock')
-	await app.ask('session.unlock', { passphrase: passphrases.clinician })
-	const visitId = await signed(app, playerId)
-	expect((await app.ask('visits.open', { visitId })).signedBy).toEqual({
-		name: 'Invented clinician',
-		registration: 'X2',
-	})
-	await app.ask('session.changePassphrase', {
-		old: passphrases.clinician,
-		passphrase: 'changed words',
-	})
-	expect(
-		(
-			await app.refused('session.changePassphrase', {
-				old: 'not these',
-				passphrase: 'changed words',
-			})
-		).message,
-	).toMatch(/not your present/)
-	app.close()
-	const again = open(here)
-	expect(
-		(await again.refused('session.unlock', { passphrase: passphrases.clinician })).message,
-	).toMatch(/not right/)
-	await again.ask('session.unlock', { passphrase: 'changed words' })
-	await again.ask('session.lock')
-	await again.ask('session.unlock', { passphrase })
-	await again.ask('people.retire', { personId: ids.clinician, reason: 'left the clinic' })
-	await again.ask('session.lock')
-	expect((await again.refused('session.unlock', { passphrase: 'changed words' })).message).toMatch(
-		/not right/,
-	)
-	again.close()
-})
+test(
+	'each person has a passphrase of their own, signs under their own name, and is locked out ' +
+		'once taken off',
+	async () => {
+		const { app, here, playerId, ids } = await withPeople()
+		expect(
+			(
+				await app.refused('people.save', {
+					name: 'Again',
+					registration: '',
+					role: 'reception',
+					passphrase,
+				})
+			).message,
+		).toMatch(/cannot be used/)
+		expect(
+			(
+				await app.refused('people.save', {
+					name: 'No number',
+					registration: '',
+					role: 'clinician',
+					passphrase: 'yet other words',
+				})
+			).problems?.[0]?.path,
+		).toBe('registration')
+		await app.ask('session.lock')
+		await app.ask('session.unlock', { passphrase: passphrases.clinician })
+		const visitId = await signed(app, playerId)
+		expect((await app.ask('visits.open', { visitId })).signedBy).toEqual({
+			name: 'Invented clinician',
+			registration: 'X2',
+		})
+		await app.ask('session.changePassphrase', {
+			old: passphrases.clinician,
+			passphrase: 'changed words',
+		})
+		expect(
+			(
+				await app.refused('session.changePassphrase', {
+					old: 'not these',
+					passphrase: 'changed words',
+				})
+			).message,
+		).toMatch(/not your present/)
+		app.close()
+		const again = open(here)
+		expect(
+			(await again.refused('session.unlock', { passphrase: passphrases.clinician })).message,
+		).toMatch(/not right/)
+		await again.ask('session.unlock', { passphrase: 'changed words' })
+		await again.ask('session.lock')
+		await again.ask('session.unlock', { passphrase })
+		await again.ask('people.retire', { personId: ids.clinician, reason: 'left the clinic' })
+		await again.ask('session.lock')
+		expect(
+			(await again.refused('session.unlock', { passphrase: 'changed words' })).message,
+		).toMatch(/not right/)
+		again.close()
+	},
+)
 test('a PIN switches the person; three wrong ones lock', async () => {
 	const { app, ids } = await withPeople()
 	await app.ask('session.lock')

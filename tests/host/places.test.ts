@@ -1,4 +1,7 @@
-/** Folders and files that a person typed: each fault is named with the path and what to do, and nothing is left behind. */
+/**
+ * Folders and files that a person typed: each fault is named with the path and what to do, and
+ * nothing is left behind.
+ */
 import { chmodSync, mkdirSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
@@ -31,7 +34,8 @@ test('a folder: not whole, not there, a file, and one that takes it', () => {
 		/^The folder "media\/stick" is not a whole path/,
 	)
 	expect(said(() => folderToWrite(join(here, 'stik', 'deep')))).toBe(
-		`There is no folder ${here}/stik/deep. Check the spelling, and that the stick is plugged in; ${here} is there.`,
+		`There is no folder ${here}/stik/deep. Check the spelling, and that the stick is plugged ` +
+			`in; ${here} is there.`,
 	)
 	expect(said(() => folderToWrite(file))).toBe(
 		`${file} is a file, not a folder. Give the folder it stands in: ${here}.`,
@@ -52,7 +56,8 @@ test('a file: not whole, not there, a folder, and one that can be read', () => {
 test('a write that fails is worded by its cause, and another fault is not hidden', () => {
 	const fault = (code: string) => Object.assign(new Error(code), { code })
 	expect(writeTrouble(fault('ENOSPC'), here, 'No half pack')).toBe(
-		`There is no room in ${here}. Free some space or use another stick. No half pack was left there.`,
+		`There is no room in ${here}. Free some space or use another stick. No half pack was left ` +
+			'there.',
 	)
 	expect(writeTrouble(fault('EROFS'), here, 'No half report')).toMatch(
 		/cannot be written to.*No half report was left there/,

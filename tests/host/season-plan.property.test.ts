@@ -1,4 +1,7 @@
-/** Random seasons that change under way: the written plan keeps every rule as a plain reader works it out, and the past stays. */
+/**
+ * Random seasons that change under way: the written plan keeps every rule as a plain reader works
+ * it out, and the past stays.
+ */
 import fc from 'fast-check'
 import { expect, it } from 'vitest'
 import { loadHighs, solvePasses } from '../../electron/solver/passes.ts'

@@ -1,4 +1,7 @@
-/** The season through the host's calls: saved, imported, planned in its worker, cancelled, planned again, given out. Real files, real solver. */
+/**
+ * The season through the host's calls: saved, imported, planned in its worker, cancelled, planned
+ * again, given out. Real files, real solver.
+ */
 import { mkdtempSync, readFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
@@ -202,7 +205,8 @@ describe('planning again', () => {
 			reasons: expect.arrayContaining(['chosen by the clinician']),
 		})
 		expect(pinned.changes.map((each) => each.says).join(' ')).toContain(
-			`${fullDay(free.date)}, ${free.start}, training: C (new artificial-ground boots) becomes B (turf shoes)`,
+			`${fullDay(free.date)}, ${free.start}, training: C (new artificial-ground boots) becomes ` +
+				'B (turf shoes)',
 		)
 
 		one.clock.ms = Date.parse('2027-05-03T09:00:00.000Z')
@@ -424,7 +428,8 @@ describe('giving out', () => {
 })
 describe('importing', () => {
 	const csv =
-		'Date;Time;Opponent;Surface\r\n03/04/2027;14:00;Harbour (match);natural firm\r\n05/05/2027;TBA;Northfield (match);3G at the school\r\n'
+		'Date;Time;Opponent;Surface\r\n03/04/2027;14:00;Harbour (match);natural ' +
+		'firm\r\n05/05/2027;TBA;Northfield (match);3G at the school\r\n'
 	test('asks what can be read two ways, changes nothing, and a second reading adds nothing', async () => {
 		const one = await opened()
 		await one.save(season)

@@ -1,4 +1,7 @@
-/** The shelf through the host: saved whole, never overwritten unseen, read back after closing, as table in and out, matched at signing. */
+/**
+ * The shelf through the host: saved whole, never overwritten unseen, read back after closing, as
+ * table in and out, matched at signing.
+ */
 import { mkdtempSync, readFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'

@@ -2,7 +2,8 @@
 import { expect, test } from 'vitest'
 import { soak } from '../soak/soak.ts'
 
-test('nothing acknowledged is lost by kill -9 over saves, signatures, backups, restores and upgrades', {
+test('nothing acknowledged is lost by kill -9 over saves, signatures, backups, restores and ' +
+	'upgrades', {
 	timeout: 120_000,
 }, async () => {
 	const result = await soak(4, 1200)

@@ -1,4 +1,7 @@
-/** A screening day of 40 players through the calls of the host: roster, stations, board, signing one by one, reports, both summaries. */
+/**
+ * A screening day of 40 players through the calls of the host: roster, stations, board, signing one
+ * by one, reports, both summaries.
+ */
 import { mkdirSync, mkdtempSync, readdirSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
@@ -19,7 +22,8 @@ const roster = (players: number) =>
 		...Array.from(
 			{ length: players },
 			(_, at) =>
-				`${at + 1};Given${at};Family${String.fromCharCode(65 + (at % 26))}${at}x;20${String(10 + (at % 5)).padStart(2, '0')}-0${1 + (at % 9)}-1${at % 9};${at % 2 ? 'f' : 'm'};Rae ${at};rae${at}@example.org;${at % 3 === 0 ? '' : 'squad-summary'}`,
+				`${at + 1};Given${at};Family${String.fromCharCode(65 + (at % 26))}${at}x;20${String(10 + (at % 5)).padStart(2, '0')}-0${1 + (at % 9)}-1${at % 9};${at % 2 ? 'f' : 'm'};Rae ` +
+				`${at};rae${at}@example.org;${at % 3 === 0 ? '' : 'squad-summary'}`,
 		),
 	].join('\r\n')
 const values = (at: number): [string, unknown][] => [
@@ -159,7 +163,8 @@ test('a day of 40 players, played through', async () => {
 		states.filter((one) => one === 'refused').length,
 	]).toEqual([38, 1, 1])
 
-	// cancelled while the first two are being drawn: those are finished, no other is begun; then whole
+	// cancelled while the first two are being drawn: those are finished, no other is begun; then
+	// whole
 	let go = () => {}
 	slow = new Promise((resolve) => {
 		go = resolve
@@ -264,77 +269,82 @@ test('stations on two laptops by packs come together on one board', async () => 
 	).toEqual(['ready', 'ready', 'ready', 'ready'])
 	app.close()
 })
-test('one laptop measures, another one looks at ankles: the same players come together field by field, in either order', async () => {
-	const app = open(folder())
-	await app.ask('session.setUp', { clinic, passphrase })
-	const { squadId } = await app.ask('squad.create', {
-		text: roster(4),
-		team: 'Rovers',
-		day,
-		same: {},
-	})
-	const ids = ((await app.ask('squad.open', { squadId })).rows as BoardRow[]).map(
-		(one) => one.playerId,
-	)
-	// two were checked in before the packs were made: their drafts went along; the drafts of the others are begun on each laptop
-	for (const playerId of ids.slice(0, 2))
-		await enter(app.ask, playerId, values(0).slice(0, 1), true)
-	const file = await packed(app, ids)
-	const backs: string[] = []
-	for (const part of [
-		values(0)
-			.slice(0, 3)
-			.concat(values(0).filter(([path]) => path.startsWith('feet.'))),
-		values(0).filter(([path]) => /^(ankles|posture)\.|^footwear$/.test(path)),
-	]) {
-		const { app: laptop } = await laptopOf(file)
-		expect(
-			((await laptop.ask('squad.open', { squadId })).rows as BoardRow[]).map((one) => one.number),
-		).toEqual(['1', '2', '3', '4'])
-		for (const playerId of ids) await enter(laptop.ask, playerId, part, true)
-		backs.push(
-			(await laptop.ask('outreach.makeReturn', { folder: stick(), passphrase: packPassphrase }))
-				.file,
+test(
+	'one laptop measures, another one looks at ankles: the same players come together field by ' +
+		'field, in either order',
+	async () => {
+		const app = open(folder())
+		await app.ask('session.setUp', { clinic, passphrase })
+		const { squadId } = await app.ask('squad.create', {
+			text: roster(4),
+			team: 'Rovers',
+			day,
+			same: {},
+		})
+		const ids = ((await app.ask('squad.open', { squadId })).rows as BoardRow[]).map(
+			(one) => one.playerId,
 		)
-		laptop.close()
-	}
-	const { file: copy } = await app
-		.ask('backups.make', { folder: stick() })
-		.then((made) => ({ file: join(made.folder, made.file) }))
-	app.close()
-	const seen: unknown[] = []
-	for (const order of [
-		[0, 1],
-		[1, 0],
-	]) {
-		const home = open(folder())
-		await home.ask('session.moveHere', { file: copy })
-		await home.ask('session.unlock', { passphrase })
-		await home.ask('outreach.merge', { file: backs[order[0]!], passphrase: packPassphrase })
-		const second = await home.ask('outreach.merge', {
-			file: backs[order[1]!],
-			passphrase: packPassphrase,
-		})
-		expect(second).toMatchObject({
-			draftsBoth: [],
-			notices: [expect.stringMatching(/4 drafts worked at in more than one place were joined/)],
-		})
-		expect(
-			((await home.ask('squad.open', { squadId })).rows as BoardRow[]).map((one) => one.state),
-		).toEqual(['ready', 'ready', 'ready', 'ready'])
-		// brought in once more, nothing is taken twice and nothing comes apart
-		expect(
-			await home.ask('outreach.merge', { file: backs[order[0]!], passphrase: packPassphrase }),
-		).toMatchObject({ again: true, draftsBoth: [] })
-		seen.push(
-			await Promise.all(
-				ids.map(
-					async (playerId) =>
-						(await home.ask('drafts.open', { playerId, visitDate: day })).draft.content,
+		// two were checked in before the packs were made: their drafts went along; the drafts of the
+		// others are begun on each laptop
+		for (const playerId of ids.slice(0, 2))
+			await enter(app.ask, playerId, values(0).slice(0, 1), true)
+		const file = await packed(app, ids)
+		const backs: string[] = []
+		for (const part of [
+			values(0)
+				.slice(0, 3)
+				.concat(values(0).filter(([path]) => path.startsWith('feet.'))),
+			values(0).filter(([path]) => /^(ankles|posture)\.|^footwear$/.test(path)),
+		]) {
+			const { app: laptop } = await laptopOf(file)
+			expect(
+				((await laptop.ask('squad.open', { squadId })).rows as BoardRow[]).map((one) => one.number),
+			).toEqual(['1', '2', '3', '4'])
+			for (const playerId of ids) await enter(laptop.ask, playerId, part, true)
+			backs.push(
+				(await laptop.ask('outreach.makeReturn', { folder: stick(), passphrase: packPassphrase }))
+					.file,
+			)
+			laptop.close()
+		}
+		const { file: copy } = await app
+			.ask('backups.make', { folder: stick() })
+			.then((made) => ({ file: join(made.folder, made.file) }))
+		app.close()
+		const seen: unknown[] = []
+		for (const order of [
+			[0, 1],
+			[1, 0],
+		]) {
+			const home = open(folder())
+			await home.ask('session.moveHere', { file: copy })
+			await home.ask('session.unlock', { passphrase })
+			await home.ask('outreach.merge', { file: backs[order[0]!], passphrase: packPassphrase })
+			const second = await home.ask('outreach.merge', {
+				file: backs[order[1]!],
+				passphrase: packPassphrase,
+			})
+			expect(second).toMatchObject({
+				draftsBoth: [],
+				notices: [expect.stringMatching(/4 drafts worked at in more than one place were joined/)],
+			})
+			expect(
+				((await home.ask('squad.open', { squadId })).rows as BoardRow[]).map((one) => one.state),
+			).toEqual(['ready', 'ready', 'ready', 'ready'])
+			// brought in once more, nothing is taken twice and nothing comes apart
+			expect(
+				await home.ask('outreach.merge', { file: backs[order[0]!], passphrase: packPassphrase }),
+			).toMatchObject({ again: true, draftsBoth: [] })
+			seen.push(
+				await Promise.all(
+					ids.map(
+						async (playerId) =>
+							(await home.ask('drafts.open', { playerId, visitDate: day })).draft.content,
+					),
 				),
-			),
-		)
-		home.close()
-	}
-	expect(seen[1]).toEqual(seen[0])
-})
+			)
+			home.close()
+		}
+		expect(seen[1]).toEqual(seen[0])
+	},
+)

@@ -1,4 +1,6 @@
-/** The start command with the window it opens: real processes, a browser of our own that only waits. */
+/**
+ * The start command with the window it opens: real processes, a browser of our own that only waits.
+ */
 import { type ChildProcess, spawn } from 'node:child_process'
 import { once } from 'node:events'
 import { chmodSync, existsSync, mkdtempSync, readFileSync, writeFileSync } from 'node:fs'

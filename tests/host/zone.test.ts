@@ -1,4 +1,7 @@
-/** In the east the clinic's day begins before the day of UTC: what is given today is not in the future. */
+/**
+ * In the east the clinic's day begins before the day of UTC: what is given today is not in the
+ * future.
+ */
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { dayHere } from '../../shared/local-day.ts'
 import type { LwDocument } from '../../shared/report/document.ts'

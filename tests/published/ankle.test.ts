@@ -27,7 +27,8 @@ const of = (ankles: Visit['ankles'], more: Partial<Visit> = {}) =>
 const ids = (result: ReturnType<typeof of>): string[] => result.findings.map((one) => one.id)
 
 describe('pitch of a heel raise', () => {
-	// Recomputed, atan(h / L), tolerance 0.01 degrees (clinical.md 1.8); L 150, 160, 170, 180, 190, 200 mm.
+	// Recomputed, atan(h / L), tolerance 0.01 degrees (clinical.md 1.8); L 150, 160, 170, 180, 190,
+	// 200 mm.
 	const table: [number, number[]][] = [
 		[4, [1.53, 1.43, 1.35, 1.27, 1.21, 1.15]],
 		[6, [2.29, 2.15, 2.02, 1.91, 1.81, 1.72]],
@@ -51,13 +52,15 @@ describe('pitch of a heel raise', () => {
 			expect(Math.abs(heightForPitch(i + 1, length) - height)).toBeLessThan(0.01)
 		}),
 	)
-	// clinical.md 1.8 and 9: trainer 10 mm to boot 0 mm, L 180: 3.18 degrees more; with 6 mm inside the boot 1.27.
+	// clinical.md 1.8 and 9: trainer 10 mm to boot 0 mm, L 180: 3.18 degrees more; with 6 mm inside
+	// the boot 1.27.
 	it('change between two pairs', () => {
 		expect(netPitchChange({ offsetMm: 10 }, { offsetMm: 0 }, 180)).toBeCloseTo(3.18, 2)
 		expect(netPitchChange({ offsetMm: 10 }, { offsetMm: 0, liftMm: 6 }, 180)).toBeCloseTo(1.27, 2)
 		expect(netPitchChange({ offsetMm: 0 }, { offsetMm: 10 }, 180)).toBeCloseTo(-3.18, 2)
 	})
-	// Dixon and Kerwin 1999 JAB 15:139: a 15 mm lift cut peak dorsiflexion by 3.9 degrees; geometry within 1.2 (clinical.md 1.8).
+	// Dixon and Kerwin 1999 JAB 15:139: a 15 mm lift cut peak dorsiflexion by 3.9 degrees; geometry
+	// within 1.2 (clinical.md 1.8).
 	it('near the published effect of 15 mm', () =>
 		expect(Math.abs(pitchDeg(15, 180) - 3.9)).toBeLessThanOrEqual(1.2))
 	it.each([0, -1, Number.NaN])('refuses a heel to ball of %f mm', (length) => {
@@ -67,7 +70,8 @@ describe('pitch of a heel raise', () => {
 })
 
 describe('lunge', () => {
-	// Geometry with ankle-to-toe 19.9, knee 5 and shank 43 cm, from memory (clinical.md 1.4), tolerance 0.1.
+	// Geometry with ankle-to-toe 19.9, knee 5 and shank 43 cm, from memory (clinical.md 1.4),
+	// tolerance 0.1.
 	it.each([
 		[0, 20.3],
 		[5, 27.6],
@@ -93,14 +97,16 @@ describe('lunge', () => {
 	])('%f degrees is %s', (lungeDeg, band) =>
 		expect(of({ left: { lungeDeg } }).left.band).toBe(band),
 	)
-	// Practice pages disagree between 8 and 10 cm; 9 in use (clinical.md 1.5). Degrees decide where both were read.
+	// Practice pages disagree between 8 and 10 cm; 9 in use (clinical.md 1.5). Degrees decide where
+	// both were read.
 	it('centimetres only where no angle was read', () => {
 		expect(of({ left: { lungeCm: 8.9 } }).left.band).toBe('restricted')
 		expect(of({ left: { lungeCm: 9 } }).left.band).toBe('adequate')
 		expect(of({ left: { lungeCm: 8.9, lungeDeg: 37 } }).left.band).toBe('adequate')
 		expect(of({}).left.band).toBe('unknown')
 	})
-	// Chisholm 2012 Physiother Can 64:347: flag from 1.5 cm; act from 2.0 cm or 5 degrees, practice (clinical.md 1.5, 9 row 7).
+	// Chisholm 2012 Physiother Can 64:347: flag from 1.5 cm; act from 2.0 cm or 5 degrees, practice
+	// (clinical.md 1.5, 9 row 7).
 	it.each([
 		[{ lungeCm: 9.2 }, { lungeCm: 11 }, 'flag'],
 		[{ lungeCm: 9.6 }, { lungeCm: 11 }, 'none'],
@@ -115,7 +121,8 @@ describe('lunge', () => {
 })
 
 describe('what stops the motion', () => {
-	// Baumbach 2014 and Barouk 2014: gap of 13 degrees or more (clinical.md 9 rows 10 and 12); end feel, expert opinion (1.6).
+	// Baumbach 2014 and Barouk 2014: gap of 13 degrees or more (clinical.md 9 rows 10 and 12); end
+	// feel, expert opinion (1.6).
 	it.each([
 		[{ lungeDeg: 30, kneeStraightDeg: 25, kneeBentDeg: 39 }, 'gastrocnemius'],
 		[{ lungeDeg: 30, kneeStraightDeg: 0, kneeBentDeg: 13 }, 'gastrocnemius'],
@@ -145,7 +152,8 @@ describe('what stops the motion', () => {
 	})
 })
 
-// Barouk 2014 FAC 19:659: tight off the ground only with 0 degrees or less knee straight and 13 or more gained (clinical.md 1.5).
+// Barouk 2014 FAC 19:659: tight off the ground only with 0 degrees or less knee straight and 13 or
+// more gained (clinical.md 1.5).
 it.each([
 	[0, 13, 'so here'],
 	[1, 14, 'not so here'],
@@ -158,7 +166,8 @@ it.each([
 		)!.lines[1],
 	).toMatch(new RegExp(`straight: ${words}$`)),
 )
-// clinical.md 9 rows 1 to 3: 10 mm on 180 is 3.18 degrees, 6 on 170 is 2.02, 4 degrees on 180 is 12.59 mm; 1.8: 15 mm at 0.26 degrees a mm; the raise-block row of the trial.
+// clinical.md 9 rows 1 to 3: 10 mm on 180 is 3.18 degrees, 6 on 170 is 2.02, 4 degrees on 180 is
+// 12.59 mm; 1.8: 15 mm at 0.26 degrees a mm; the raise-block row of the trial.
 it('numbered checks of pitch', () => {
 	expect(
 		[pitchDeg(10, 180), pitchDeg(6, 170), heightForPitch(4, 180)].map((one) => one.toFixed(2)),
@@ -171,7 +180,8 @@ it('numbered checks of pitch', () => {
 				0.06,
 			)
 })
-// Where heel to ball is not measured: 0.72 of foot length, heel centre to ball 0.60, both from memory (clinical.md 1.8).
+// Where heel to ball is not measured: 0.72 of foot length, heel centre to ball 0.60, both from
+// memory (clinical.md 1.8).
 it('levers from foot length', () => {
 	const made = of(
 		{ left: { lungeDeg: 30 } },
@@ -183,7 +193,8 @@ it('levers from foot length', () => {
 })
 
 describe('heel raise', () => {
-	// Common practice, no source (clinical.md 2.4): 4 mm for a restricted ankle, 5 for apophysitis, 6 for a front block; both feet; the largest, never the sum.
+	// Common practice, no source (clinical.md 2.4): 4 mm for a restricted ankle, 5 for apophysitis, 6
+	// for a front block; both feet; the largest, never the sum.
 	const apophysitis = {
 		conditions: [
 			{
@@ -216,7 +227,8 @@ describe('heel raise', () => {
 			)?.level,
 		).toBe(level),
 	)
-	// clinical.md 1.8 example carried through the room: trainer 10 mm, boot 0 mm, heel to ball 180 mm.
+	// clinical.md 1.8 example carried through the room: trainer 10 mm, boot 0 mm, heel to ball 180
+	// mm.
 	it('demand of the boot against the trainer', () => {
 		const footwear: Visit['footwear'] = [
 			{ id: 't', sole: 'road', heelToForefootOffsetMm: 10 },
@@ -261,7 +273,8 @@ describe('more of the heel raise', () => {
 	])('%j: no one-sided raise', (recorded) =>
 		expect(of({}, { body: recorded }).heelRaiseMm).toBeUndefined(),
 	)
-	// Rabusin 2021 BJSM 55:486: 12 mm in daily shoes (clinical.md 2.3); the boot limits do not hold for trainers.
+	// Rabusin 2021 BJSM 55:486: 12 mm in daily shoes (clinical.md 2.3); the boot limits do not hold
+	// for trainers.
 	it.each([
 		[12, undefined],
 		[12.1, 'caution'],
@@ -284,7 +297,8 @@ describe('more of the heel raise', () => {
 		).findings.map((one) => one.id)
 		expect(ids).toEqual(['ankle.lift-p-ir-1-1.both', 'ankle.lift-2.both'])
 	})
-	// atan((10 - 0) / 180) = 3.18 degrees, between any two pairs, not only trainer and boot (clinical.md 1.8).
+	// atan((10 - 0) / 180) = 3.18 degrees, between any two pairs, not only trainer and boot
+	// (clinical.md 1.8).
 	it('pitch between any two pairs', () => {
 		const { pitches } = of(
 			{},
@@ -308,7 +322,8 @@ describe('more of the heel raise', () => {
 })
 
 describe('change since the last visit', () => {
-	// Powden 2015 Man Ther 20:524: same examiner 1.9 cm, 4.7 degrees; different 1.6 cm, 4.6 degrees (clinical.md 1.2, 9 row 9: +1.8 within, +2.0 real).
+	// Powden 2015 Man Ther 20:524: same examiner 1.9 cm, 4.7 degrees; different 1.6 cm, 4.6 degrees
+	// (clinical.md 1.2, 9 row 9: +1.8 within, +2.0 real).
 	const change = (
 		ankles: Visit['ankles'],
 		then: Visit['ankles'],

@@ -1,4 +1,7 @@
-/** The shelf, matched to feet of known figures: geometry by hand, bands from the protocol, common practice where no source is named. */
+/**
+ * The shelf, matched to feet of known figures: geometry by hand, bands from the protocol, common
+ * practice where no source is named.
+ */
 import { readFileSync } from 'node:fs'
 import { expect, it } from 'vitest'
 import { assess } from '../../shared/assess.ts'
@@ -45,11 +48,15 @@ const shelf = (...models: Model[]): Shelf => ({ format: 'lastwright-shelf', vers
 const rank = (one: Partial<Model> = {}, more: Partial<Visit> = {}) =>
 	assess(visit(more), [], shippedProtocol, shelf(model(one))).footwear.ranked[0]!
 
-it('toe room is inside length less the length to fit and the sock, and the size nearest the target is chosen', () => {
-	expect([rank().size.label, rank().toeRoomMm]).toEqual([7.5, 7])
-	const sock = rank({}, { feet: { left: foot, right: foot, sockMm: 4 } })
-	expect([sock.size.label, sock.toeRoomMm]).toEqual([8, 7])
-})
+it(
+	'toe room is inside length less the length to fit and the sock, and the size nearest the ' +
+		'target is chosen',
+	() => {
+		expect([rank().size.label, rank().toeRoomMm]).toEqual([7.5, 7])
+		const sock = rank({}, { feet: { left: foot, right: foot, sockMm: 4 } })
+		expect([sock.size.label, sock.toeRoomMm]).toEqual([8, 7])
+	},
+)
 it.each([
 	[264.9, 'unsuitable'],
 	[265, 'suits'],
@@ -137,7 +144,8 @@ it('places joints and studs on the sole by hand-worked geometry', () => {
 		right: { lengthMm: 260, widthMm: 100, fitting: {} },
 	} as Parameters<typeof jointsOf>[0]
 	const joints = jointsOf(sizing, 'left', protocol)!
-	// 100 x (0.5 - 0.17) = 33 in from the middle; 190 x 0.88 = 167.2; 100 x (0.5 - 0.12) = 38; 260 x 0.15 = 39
+	// 100 x (0.5 - 0.17) = 33 in from the middle; 190 x 0.88 = 167.2; 100 x (0.5 - 0.12) = 38; 260 x
+	// 0.15 = 39
 	const near = (point: { xMm: number; yMm: number }, x: number, y: number) => {
 		expect(point.xMm).toBeCloseTo(x, 9)
 		expect(point.yMm).toBeCloseTo(y, 9)
@@ -164,43 +172,47 @@ const stud = (
 	yFraction: number,
 	more: Partial<NonNullable<Model['studs']>[number]> = {},
 ) => ({ xFraction, yFraction, shape: 'round' as const, heightMm: 10, removable: false, ...more })
-it('a stud under a joint at risk is a finding with its modification; without a risk it is only a distance', () => {
-	const studs = [stud(0.7, -0.6), stud(0.2, 0.5)]
-	const boot = model({ sizes: [size(8, 268)], studs })
-	const risk = assess(
-		visit({ posture: { left: { firstRay: 'plantarflexed' } } }),
-		[],
-		shippedProtocol,
-		shelf(boot),
-	)
-	// stud at 187.6, -30.6; joint at 190, -33: the root of 2.4 squared twice is 3.4
-	expect(risk.footwear.ranked[0]!.studs!.left![0]!.nearestMm).toBe(3.4)
-	expect(
-		risk.findings
-			.filter((one) => one.id.startsWith('footwear.stud-'))
-			.map((one) => [one.id, one.side, one.level]),
-	).toEqual([['footwear.stud-m-left-first-metatarsal-head', 'left', 'caution']])
-	expect(risk.footwear.ranked[0]!.wouldChange.join()).toMatch(/lowered/)
-	expect(
-		assess(visit(), [], shippedProtocol, shelf(boot)).findings.filter((one) =>
-			one.id.startsWith('footwear.stud-'),
-		),
-	).toEqual([])
-	const loose = assess(
-		visit({ posture: { left: { firstRay: 'plantarflexed' } } }),
-		[],
-		shippedProtocol,
-		shelf({ ...boot, studs: studs.map((one) => ({ ...one, removable: true })) }),
-	)
-	expect(loose.footwear.ranked[0]!.wouldChange.join()).toMatch(/take the stud out/)
-	const lug = assess(
-		visit({ posture: { left: { firstRay: 'plantarflexed' } } }),
-		[],
-		shippedProtocol,
-		shelf({ ...boot, studs: studs.map((one) => ({ ...one, heightMm: 4 })) }),
-	)
-	expect(lug.footwear.ranked[0]!.studs!.left![0]!.under).toEqual([])
-})
+it(
+	'a stud under a joint at risk is a finding with its modification; without a risk it is only ' +
+		'a distance',
+	() => {
+		const studs = [stud(0.7, -0.6), stud(0.2, 0.5)]
+		const boot = model({ sizes: [size(8, 268)], studs })
+		const risk = assess(
+			visit({ posture: { left: { firstRay: 'plantarflexed' } } }),
+			[],
+			shippedProtocol,
+			shelf(boot),
+		)
+		// stud at 187.6, -30.6; joint at 190, -33: the root of 2.4 squared twice is 3.4
+		expect(risk.footwear.ranked[0]!.studs!.left![0]!.nearestMm).toBe(3.4)
+		expect(
+			risk.findings
+				.filter((one) => one.id.startsWith('footwear.stud-'))
+				.map((one) => [one.id, one.side, one.level]),
+		).toEqual([['footwear.stud-m-left-first-metatarsal-head', 'left', 'caution']])
+		expect(risk.footwear.ranked[0]!.wouldChange.join()).toMatch(/lowered/)
+		expect(
+			assess(visit(), [], shippedProtocol, shelf(boot)).findings.filter((one) =>
+				one.id.startsWith('footwear.stud-'),
+			),
+		).toEqual([])
+		const loose = assess(
+			visit({ posture: { left: { firstRay: 'plantarflexed' } } }),
+			[],
+			shippedProtocol,
+			shelf({ ...boot, studs: studs.map((one) => ({ ...one, removable: true })) }),
+		)
+		expect(loose.footwear.ranked[0]!.wouldChange.join()).toMatch(/take the stud out/)
+		const lug = assess(
+			visit({ posture: { left: { firstRay: 'plantarflexed' } } }),
+			[],
+			shippedProtocol,
+			shelf({ ...boot, studs: studs.map((one) => ({ ...one, heightMm: 4 })) }),
+		)
+		expect(lug.footwear.ranked[0]!.studs!.left![0]!.under).toEqual([])
+	},
+)
 it('says that studs cannot be checked where a joint is at risk and the foot is not measured', () => {
 	const found = assess(
 		visit({
@@ -253,41 +265,49 @@ it.each([
 		says,
 	}),
 )
-it('own pair of a growing player: replaced by the date the growth room gives, none for an adult without one', () => {
-	const toeRoom = {
-		id: 'p',
-		toeRoomMm: 8,
-		leastMm: 5,
-		state: 'runs-out',
-		runsOutOn: '2027-06-20',
-		earliest: '2027-05-20',
-	} as const
-	const judged = judgePair({ id: 'p', insideLengthMm: 258 }, 250, 0, false, protocol, { toeRoom })
-	expect([judged.verdict, judged.replaceBy, judged.replaceBetween]).toEqual([
-		'keep',
-		'2027-06-20',
-		{ from: '2027-05-20' },
-	])
-	expect(judged.says).toContain('20 June 2027')
-	expect(
-		judgePair({ id: 'p', insideLengthMm: 270 }, 262, 0, true, protocol, {}).replaceBy,
-	).toBeUndefined()
-})
-it('the demo shelf is read, says that it is invented, and gives both demo players models that pass, reasons on each side', () => {
-	const parsed = parseShelf(file('shelf.json'))
-	expect(parsed.ok).toBe(true)
-	if (!parsed.ok) return
-	expect(parsed.value.note).toMatch(/invented/)
-	for (const name of ['visit-adult.json', 'visit-adolescent.json']) {
-		const { ranked } = assess(file(name), [], shippedProtocol, parsed.value).footwear
-		expect(ranked.length).toBe(parsed.value.models.filter((one) => !one.retired).length)
-		expect(ranked[0]!.verdict).not.toBe('unsuitable')
-		expect(ranked.every((one) => one.for.length + one.stops.length > 0)).toBe(true)
-		for (const one of ranked)
-			for (const reason of [...one.for, ...one.against, ...one.stops])
-				expect([reason.says, reason.basis.source].every((words) => words.length > 5)).toBe(true)
-	}
-})
+it(
+	'own pair of a growing player: replaced by the date the growth room gives, none for an adult ' +
+		'without one',
+	() => {
+		const toeRoom = {
+			id: 'p',
+			toeRoomMm: 8,
+			leastMm: 5,
+			state: 'runs-out',
+			runsOutOn: '2027-06-20',
+			earliest: '2027-05-20',
+		} as const
+		const judged = judgePair({ id: 'p', insideLengthMm: 258 }, 250, 0, false, protocol, { toeRoom })
+		expect([judged.verdict, judged.replaceBy, judged.replaceBetween]).toEqual([
+			'keep',
+			'2027-06-20',
+			{ from: '2027-05-20' },
+		])
+		expect(judged.says).toContain('20 June 2027')
+		expect(
+			judgePair({ id: 'p', insideLengthMm: 270 }, 262, 0, true, protocol, {}).replaceBy,
+		).toBeUndefined()
+	},
+)
+it(
+	'the demo shelf is read, says that it is invented, and gives both demo players models that ' +
+		'pass, reasons on each side',
+	() => {
+		const parsed = parseShelf(file('shelf.json'))
+		expect(parsed.ok).toBe(true)
+		if (!parsed.ok) return
+		expect(parsed.value.note).toMatch(/invented/)
+		for (const name of ['visit-adult.json', 'visit-adolescent.json']) {
+			const { ranked } = assess(file(name), [], shippedProtocol, parsed.value).footwear
+			expect(ranked.length).toBe(parsed.value.models.filter((one) => !one.retired).length)
+			expect(ranked[0]!.verdict).not.toBe('unsuitable')
+			expect(ranked.every((one) => one.for.length + one.stops.length > 0)).toBe(true)
+			for (const one of ranked)
+				for (const reason of [...one.for, ...one.against, ...one.stops])
+					expect([reason.says, reason.basis.source].every((words) => words.length > 5)).toBe(true)
+		}
+	},
+)
 it('a shelf file is refused with field, value and remedy', () => {
 	const wrong = parseShelf({
 		format: 'lastwright-shelf',
@@ -307,7 +327,9 @@ it('CSV: out and in again is the same shelf, and each bad cell is named by line 
 	expect(again.problems).toEqual([])
 	expect(again.shelf.models).toEqual(parsed.value.models)
 	const bad = readShelfCsv(
-		'id;name;sole;system;label;insideLengthMm;ballWidthMm;removableLiner;studs\r\na;A;firm-ground;uk;8;268,5;100;perhaps;\r\nb;B;clogs;uk;8;268;100;yes;0.7 -0.6 round 9\r\nc;C;turf;uk;8;26x;100;no;none\r\n;;;uk;8,5;272;101;;\r\nd;D;turf;uk;8;268,5;100;yes;none\r\ne;E;clogs;uk;8;268;100;;\r\nf;F;turf;uk;8;268;100;;\r\nf;;;uk;8;269;101;;',
+		'id;name;sole;system;label;insideLengthMm;ballWidthMm;removableLiner;studs\r\na;A;firm-ground;uk;8;268,5;100;perhaps;\r\nb;B;clogs;uk;8;268;100;yes;0.7 ' +
+			'-0.6 round ' +
+			'9\r\nc;C;turf;uk;8;26x;100;no;none\r\n;;;uk;8,5;272;101;;\r\nd;D;turf;uk;8;268,5;100;yes;none\r\ne;E;clogs;uk;8;268;100;;\r\nf;F;turf;uk;8;268;100;;\r\nf;;;uk;8;269;101;;',
 	)
 	expect(bad.problems.map((one) => `${one.row} ${one.column}`)).toEqual([
 		'2 removableLiner',
@@ -340,7 +362,8 @@ it('the sole figure is at true proportion, mirrored by side, and says in words w
 		const [, cx, cy] = /<ellipse cx="([\d.]+)" cy="([\d.]+)"/.exec(svg)!
 		return [Number(cx), Number(cy)]
 	}
-	// width 102 + 28; a medial stud (30.6 from the middle) lies to the right of a left sole, 14 + 270 - 189 from the top
+	// width 102 + 28; a medial stud (30.6 from the middle) lies to the right of a left sole, 14 + 270
+	// - 189 from the top
 	expect([centre(left.svg), centre(right.svg)]).toEqual([
 		[95.6, 95],
 		[34.4, 95],

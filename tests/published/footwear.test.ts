@@ -72,7 +72,8 @@ it('past conditions count only as history', () => {
 		['round-studs', 'low-rotational-grip'],
 	])
 })
-// common-practice.md (no source), each fact and what it leads to; 1 and 2 are of the ankle room (ankle.test.ts), 7 of the season (season.test.ts).
+// common-practice.md (no source), each fact and what it leads to; 1 and 2 are of the ankle room
+// (ankle.test.ts), 7 of the season (season.test.ts).
 describe('facts of the trade', () => {
 	// 3: two letters above the usual, JIS EEE and US 2E, are broad; EE and E are not.
 	it.each([

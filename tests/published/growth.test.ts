@@ -173,28 +173,32 @@ describe('adult stature (Khamis-Roche, weights of the 1995 erratum)', () => {
 				one.toFixed(2),
 			),
 		).toEqual(['164.36', '177.78']))
-	it('the median child of median parents comes out within 2.5 cm (the column ten times too small does not)', () => {
-		for (const [sex, expected] of [
-			['male', 176.85],
-			['female', 163.34],
-		] as const)
-			for (let ageYears = 5; ageYears <= 17; ageYears += 0.5) {
-				const [h, m] = [cdcStature, cdcMass].map((table) => lmsAt(table, sex, ageYears * 12)!.m)
-				expect(
-					Math.abs(
-						khamisRocheCm({
-							sex,
-							ageYears,
-							statureCm: h!,
-							massKg: m!,
-							motherCm: 163.34,
-							fatherCm: 176.85,
-							reported: false,
-						})! - expected,
-					),
-				).toBeLessThan(2.5)
-			}
-	})
+	it(
+		'the median child of median parents comes out within 2.5 cm (the column ten times too ' +
+			'small does not)',
+		() => {
+			for (const [sex, expected] of [
+				['male', 176.85],
+				['female', 163.34],
+			] as const)
+				for (let ageYears = 5; ageYears <= 17; ageYears += 0.5) {
+					const [h, m] = [cdcStature, cdcMass].map((table) => lmsAt(table, sex, ageYears * 12)!.m)
+					expect(
+						Math.abs(
+							khamisRocheCm({
+								sex,
+								ageYears,
+								statureCm: h!,
+								massKg: m!,
+								motherCm: 163.34,
+								fatherCm: 176.85,
+								reported: false,
+							})! - expected,
+						),
+					).toBeLessThan(2.5)
+				}
+		},
+	)
 })
 
 describe('centiles (CDC 2000 percentile columns)', () => {
@@ -232,7 +236,8 @@ describe('edges of age', () => {
 	const at = (birthDate: string, sex: 'male' | 'female' = 'male', more: Visit['body'] = body) =>
 		growth(visit({ body: more, birthDate, sex }), [], protocol)!
 	const methods = (one: ReturnType<typeof at>) => Object.keys(one.maturityOffsetYears).sort()
-	// growth.md 1.1: boys from 9, girls 8 to 16, Moore 7.5 to 17.5, Fransen 8 to 17 years. A birthday counts, although days / 365.25 may be 8.9993 on it.
+	// growth.md 1.1: boys from 9, girls 8 to 16, Moore 7.5 to 17.5, Fransen 8 to 17 years. A birthday
+	// counts, although days / 365.25 may be 8.9993 on it.
 	it('boys from the ninth birthday on', () => {
 		expect(at('2018-01-20').decimalAgeYears).toBeLessThan(9)
 		expect(methods(at('2018-01-20'))).toEqual(['fransen', 'mirwald', 'moore', 'mooreSitting'])
@@ -290,7 +295,8 @@ describe('edges of age', () => {
 			),
 		).toBe(outside),
 	)
-	// Season rule (sizing.md 4.3): every 3 months under 15 (boys) and 14 (girls), by completed years: 13.9986 on a fourteenth birthday is 14.
+	// Season rule (sizing.md 4.3): every 3 months under 15 (boys) and 14 (girls), by completed years:
+	// 13.9986 on a fourteenth birthday is 14.
 	it.each([
 		['female', '2013-01-20', '2027-07-20'],
 		['female', '2013-01-21', '2027-04-20'],
@@ -300,7 +306,8 @@ describe('edges of age', () => {
 	] as const)('%s born %s: again by %s', (sex, birth, date) =>
 		expect(growth(visit({ sex, birthDate: birth }), [], protocol)!.measureAgainBy).toBe(date),
 	)
-	// growth.md 1.5: sitting height not below stature is refused where the visit is read; a ratio outside 0.46 to 0.58 is questioned (common practice).
+	// growth.md 1.5: sitting height not below stature is refused where the visit is read; a ratio
+	// outside 0.46 to 0.58 is questioned (common practice).
 	it('sitting height', () => {
 		const problems = (sittingHeightCm: number) => {
 			const read = parseVisit(visit({ body: { statureCm: 120, sittingHeightCm } }))
@@ -338,7 +345,8 @@ describe('edges of age', () => {
 			)!.says,
 		).not.toContain('taken as measured')
 	})
-	// The basis panel's own line, worked out, gives the ratio: no coefficient of Fransen 2018 is mistyped in it.
+	// The basis panel's own line, worked out, gives the ratio: no coefficient of Fransen 2018 is
+	// mistyped in it.
 	it('the Fransen line with the numbers put in', () => {
 		const one = at('2013-05-02', 'male', { statureCm: 158, sittingHeightCm: 82, massKg: 46 })
 		const line = one.workings.find((working) => working.id === 'growth.offset-fransen')!.lines[0]!
@@ -421,7 +429,8 @@ describe('ages at peak height velocity (growth.md 1.5, recomputed), tolerance 0.
 })
 
 describe('stages, edge by edge', () => {
-	// Monasterio 2021: around from 88 to 96 %, both included; Salter 2021: offset from -1.0 to +1.0, both included (growth.md 1.3, 2.6).
+	// Monasterio 2021: around from 88 to 96 %, both included; Salter 2021: offset from -1.0 to +1.0,
+	// both included (growth.md 1.3, 2.6).
 	it.each([
 		[87.99, 'before'],
 		[88, 'around'],
@@ -438,7 +447,8 @@ describe('stages, edge by edge', () => {
 	] as const)('offset %f: %s', (offset, band) =>
 		expect(stage(undefined, offset, protocol).band).toBe(band),
 	)
-	// growth.md 6: share of adult stature first; where the two disagree, uncertain, treated as around.
+	// growth.md 6: share of adult stature first; where the two disagree, uncertain, treated as
+	// around.
 	it('disagreeing and missing', () => {
 		expect([
 			stage(85, 0, protocol).band,
@@ -464,7 +474,8 @@ describe('stages, edge by edge', () => {
 	)
 })
 
-// growth.md 2.3: adult stature of the median child of median parents, with the erratum and with the weight column ten times too small; one decimal.
+// growth.md 2.3: adult stature of the median child of median parents, with the erratum and with the
+// weight column ten times too small; one decimal.
 describe('the erratum against the first print', () => {
 	it.each([
 		[8, 177.4, 183.5, 165.6, 179.8],
@@ -497,7 +508,8 @@ describe('the erratum against the first print', () => {
 		}
 	})
 })
-// growth.md 2.5: share of adult stature of the eight players, without and with the adjustment of reported parents; tolerance 0.02.
+// growth.md 2.5: share of adult stature of the eight players, without and with the adjustment of
+// reported parents; tolerance 0.02.
 it.each([
 	['male', 11, 143, 35, 80.19, 80.54],
 	['male', 13, 158, 46, 87.68, 88.12],
@@ -517,7 +529,8 @@ it.each([
 		expect(Math.abs(of(true) - adjusted)).toBeLessThan(0.02)
 	},
 )
-// sizing.md 4.2 (Cheng 1997, read linearly): boy of 10 215.5 mm, boy of 15 258 mm, girl of 12 234 mm; the forecast uses these rates and plateaus.
+// sizing.md 4.2 (Cheng 1997, read linearly): boy of 10 215.5 mm, boy of 15 258 mm, girl of 12 234
+// mm; the forecast uses these rates and plateaus.
 it('the linear curve behind the foot forecast', () => {
 	const { mean } = footRates(visit(), protocol),
 		girls = footRates(visit({ sex: 'female' }), protocol)
@@ -634,7 +647,8 @@ describe('the five traps (growth.md 0)', () => {
 		motherStatureCm: 165,
 		fatherStatureCm: 180,
 	}
-	// 1: the weight column of the 1994 print is ten times too small; it makes a median girl of 10 177.2 cm (growth.md 2.3).
+	// 1: the weight column of the 1994 print is ten times too small; it makes a median girl of 10
+	// 177.2 cm (growth.md 2.3).
 	it('1: the weights are those of the 1995 erratum', () => {
 		const [h, m] = [cdcStature, cdcMass].map((table) => lmsAt(table, 'female', 120)!.m) as [
 			number,
@@ -655,13 +669,15 @@ describe('the five traps (growth.md 0)', () => {
 		expect(khamisRoche.male.find(([age]) => age === 7.5)![3]).toBe(-0.047256)
 		expect(khamisRoche.male.find(([age]) => age === 9)![3]).toBe(-0.045254)
 	})
-	// 2: mass over stature is taken a hundred times; without it the boy of 13.8 comes out at -0.698 (growth.md 0).
+	// 2: mass over stature is taken a hundred times; without it the boy of 13.8 comes out at -0.698
+	// (growth.md 0).
 	it('2: mass / stature x 100', () => {
 		const boy = mirwaldBoys(sized(13.8, 165, 85.5, 54))
 		expect(boy).toBeCloseTo(0.0445, 3)
 		expect(boy - 0.02292 * (54 / 165) * 99).toBeCloseTo(-0.698, 3)
 	})
-	// 3: constants misprinted elsewhere: -8.125741, 0.02293, a minus before 6.986, -7999994, and 0.2683693 subtracted.
+	// 3: constants misprinted elsewhere: -8.125741, 0.02293, a minus before 6.986, -7999994, and
+	// 0.2683693 subtracted.
 	it('3: the constants are the right ones', () => {
 		expect(mooreSittingBoys(0, 85)).toBe(-8.128741)
 		expect(mooreBoys(0, 165)).toBe(-7.999994)
@@ -691,7 +707,8 @@ describe('the five traps (growth.md 0)', () => {
 		expect(growth(now, [at('2026-07-01', { statureCm })], protocol)).toMatchObject({
 			method: 'moore',
 		})
-		// The age is at most 16 for a girl's offset: nothing is mixed in where the kept method is refused.
+		// The age is at most 16 for a girl's offset: nothing is mixed in where the kept method is
+		// refused.
 		expect(growth(now, [first], protocol)!.findings.map((one) => one.id)).not.toContain(
 			'growth.method-changed',
 		)
@@ -699,7 +716,8 @@ describe('the five traps (growth.md 0)', () => {
 })
 
 describe('accuracy of the predicted adult stature', () => {
-	// Khamis and Roche 1994: nine in ten within 5.3 cm (boys) and 4.3 cm (girls); medians 2.16 and 1.67 cm (growth.md 2.2).
+	// Khamis and Roche 1994: nine in ten within 5.3 cm (boys) and 4.3 cm (girls); medians 2.16 and
+	// 1.67 cm (growth.md 2.2).
 	it.each([
 		['male', 5.3, 2.16],
 		['female', 4.3, 1.67],
@@ -730,7 +748,8 @@ describe('accuracy of the predicted adult stature', () => {
 			result.workings.find((one) => one.id === 'growth.adult-stature')!.lines.at(-1),
 		).toContain(`Median error ${median} cm`)
 	})
-	// growth.md 2.5: a boy of 13.0 y crosses 88 % by the adjustment of reported parents (87.68 and 88.12 %).
+	// growth.md 2.5: a boy of 13.0 y crosses 88 % by the adjustment of reported parents (87.68 and
+	// 88.12 %).
 	it('near the boundary of 88 %', () => {
 		const of = (parentStatures: 'reported' | 'measured') =>
 			growth(
@@ -779,7 +798,8 @@ describe('growth rate between visits', () => {
 		)!
 	}
 	const ids = (result: ReturnType<typeof grown>) => result.findings.map((one) => one.id)
-	// Own rule from the error of one reading (growth.md 4): under 80 days none, 80 to 180 a trend, then a rate.
+	// Own rule from the error of one reading (growth.md 4): under 80 days none, 80 to 180 a trend,
+	// then a rate.
 	it('refused below 80 days, a trend below 180', () => {
 		expect([grown(79, 2).velocity, ids(grown(79, 2)).includes('growth.velocity-short')]).toEqual([
 			undefined,
@@ -791,7 +811,8 @@ describe('growth rate between visits', () => {
 			false,
 		])
 	})
-	// Documented outputs of an open R package, with 365.25: 3.47 cm in 123 days 10.304, 2.9 in 120 8.827, 1.62 in 92 6.432 (growth.md 4).
+	// Documented outputs of an open R package, with 365.25: 3.47 cm in 123 days 10.304, 2.9 in 120
+	// 8.827, 1.62 in 92 6.432 (growth.md 4).
 	it.each([
 		[123, 3.47, 10.304],
 		[120, 2.9, 8.827],
@@ -844,7 +865,8 @@ describe('the growing foot', () => {
 			[],
 			protocol,
 		)!
-	// sizing.md 4.3: 10 mm of room at 8.5 mm a year falls to 5 mm in 5 / 8.5 x 12 = 7.06 months, 214 whole days.
+	// sizing.md 4.3: 10 mm of room at 8.5 mm a year falls to 5 mm in 5 / 8.5 x 12 = 7.06 months, 214
+	// whole days.
 	it('10 mm fall to 5 mm in 7.06 months', () => {
 		const [pair] = at(250, { player: visit({ birthDate: '2014-06-01' }).player }).toeRoom
 		expect(pair).toMatchObject({

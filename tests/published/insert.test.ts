@@ -1,4 +1,7 @@
-/** Check values of the insert prescription: post heights and dome place by arithmetic; shell by a published protocol; thresholds and pictures from the trade files. */
+/**
+ * Check values of the insert prescription: post heights and dome place by arithmetic; shell by a
+ * published protocol; thresholds and pictures from the trade files.
+ */
 import { describe, expect, it } from 'vitest'
 import { assess } from '../../shared/assess.ts'
 import type { InsertSide } from '../../shared/assessment.ts'
@@ -143,23 +146,27 @@ describe('from finding to element', () => {
 		expect(ids(both.left)).not.toContain('medial-skive')
 		expect(both.conflicts.map((one) => one.id)).toContain('insert.withheld-medial-skive.left')
 	})
-	it('supinated with ankle trouble: lateral post; with fifth metatarsal history no lateral forefoot post', () => {
-		const one = assess(
-			visit({
-				posture: { left: { fpi6: high, firstRay: 'plantarflexed' } },
-				conditions: [
-					has('lateral-ankle-instability'),
-					has('fifth-metatarsal-stress-fracture', 'left', 'past'),
-				],
-				body: { massKg: 70 },
-			}),
-		).insert
-		expect(ids(one.left)).toContain('rearfoot-post-lateral')
-		expect(ids(one.left)).not.toContain('forefoot-post-lateral')
-		expect(one.conflicts.map((each) => each.id)).toContain(
-			'insert.withheld-forefoot-post-lateral.left',
-		)
-	})
+	it(
+		'supinated with ankle trouble: lateral post; with fifth metatarsal history no lateral ' +
+			'forefoot post',
+		() => {
+			const one = assess(
+				visit({
+					posture: { left: { fpi6: high, firstRay: 'plantarflexed' } },
+					conditions: [
+						has('lateral-ankle-instability'),
+						has('fifth-metatarsal-stress-fracture', 'left', 'past'),
+					],
+					body: { massKg: 70 },
+				}),
+			).insert
+			expect(ids(one.left)).toContain('rearfoot-post-lateral')
+			expect(ids(one.left)).not.toContain('forefoot-post-lateral')
+			expect(one.conflicts.map((each) => each.id)).toContain(
+				'insert.withheld-forefoot-post-lateral.left',
+			)
+		},
+	)
 	it('metatarsalgia: dome edge 5 mm behind the heads', () =>
 		expect(
 			left({
@@ -175,7 +182,8 @@ describe('from finding to element', () => {
 		expect(ids(one)).toContain('forefoot-stiffener')
 		expect(ids(one)).not.toContain('first-ray-cutout')
 	})
-	// clinical.md 4.4: a cut-out not with a forefoot varus; a medial forefoot post not where the first joint is held or limited.
+	// clinical.md 4.4: a cut-out not with a forefoot varus; a medial forefoot post not where the
+	// first joint is held or limited.
 	it('what was measured speaks against an element as a condition does', () => {
 		const of = (more: NonNullable<Visit['posture']>['left'], ...conditions: Conditions) =>
 			assess(
@@ -211,7 +219,8 @@ describe('from finding to element', () => {
 			),
 		).toContain('forefoot-post-medial')
 	})
-	// clinical.md 2.4 and 2.5: what is for both shoes is equal, the rest is the leg-length raise; one figure in the ankle's proposal and in the insert.
+	// clinical.md 2.4 and 2.5: what is for both shoes is equal, the rest is the leg-length raise; one
+	// figure in the ankle's proposal and in the insert.
 	it('a leg-length correction is counted once', () => {
 		const body = {
 			legLengthDifferenceMm: 8,
@@ -250,7 +259,8 @@ describe('from finding to element', () => {
 			}).state,
 		).toBe('not-needed')
 	})
-	// clinical.md 4.5, scheme B in print: 1, 2, 3, 5, 7, 9 and 10 hours are 37 by day 10; scheme A in use comes to 35 by day 7.
+	// clinical.md 4.5, scheme B in print: 1, 2, 3, 5, 7, 9 and 10 hours are 37 by day 10; scheme A in
+	// use comes to 35 by day 7.
 	it('wear-in against the other scheme', () =>
 		expect(
 			[1, 2, 3, 5, 7, 9, 10].reduce((sum, one) => sum + one, 0) -
@@ -375,7 +385,8 @@ describe('stops and decisions', () => {
 		expect(decidedInsert(one, read, done, protocol).result.left.state).toBe('proposed')
 		expect(decidedInsert(one, read, noDecisions, protocol).left).toEqual([])
 	})
-	// clinical.md 2.4: warn above 6 mm, stop above 10 mm in a boot; 4.3: a skive needs a heel cup of 14 mm, 20 where skive and inversion are above 5.
+	// clinical.md 2.4: warn above 6 mm, stop above 10 mm in a boot; 4.3: a skive needs a heel cup of
+	// 14 mm, 20 where skive and inversion are above 5.
 	it.each([
 		[6, []],
 		[6.1, ['insert.decided-raise.left']],
@@ -400,35 +411,39 @@ describe('stops and decisions', () => {
 				value > 10 ? /above 10 mm: not inside a boot/ : /above 6 mm: check heel hold/,
 			)
 	})
-	it('a raise added to a raise is counted with it; a skive changed outgrows its cup; a dropped skive takes its conflict along', () => {
-		const one = visit({
-				posture: { left: { fpi6: flat, supinationResistance: 'high' } },
-				conditions: [has('flexible-flatfoot-pain')],
-				body: { massKg: 70 },
-				ankles: { left: { lungeDeg: 30 } },
-			}),
-			read = assess(one)
-		const conflicts = (list: object[]) =>
-			decidedInsert(
-				one,
-				read,
-				decisionsSchema.parse({ ...noDecisions, insert: { left: list } }),
-				protocol,
-			).result.conflicts.map((each) => each.id)
-		expect(conflicts([])).toContain('insert.skive-cup.left')
-		expect(
-			conflicts([{ element: 'leg-length-raise', choice: 'add', value: 7, why: 'blocks' }]),
-		).toContain('insert.decided-raise.left')
-		expect(
-			conflicts([{ element: 'medial-skive', choice: 'change', value: 6, why: 'strong' }]),
-		).toContain('insert.decided-cup.left')
-		expect(
-			conflicts([{ element: 'medial-skive', choice: 'drop', why: 'boot only' }]),
-		).not.toContain('insert.skive-cup.left')
-		expect(
-			conflicts([{ element: 'medial-skive', choice: 'drop', why: 'boot only' }]),
-		).not.toContain('insert.decided-cup.left')
-	})
+	it(
+		'a raise added to a raise is counted with it; a skive changed outgrows its cup; a dropped ' +
+			'skive takes its conflict along',
+		() => {
+			const one = visit({
+					posture: { left: { fpi6: flat, supinationResistance: 'high' } },
+					conditions: [has('flexible-flatfoot-pain')],
+					body: { massKg: 70 },
+					ankles: { left: { lungeDeg: 30 } },
+				}),
+				read = assess(one)
+			const conflicts = (list: object[]) =>
+				decidedInsert(
+					one,
+					read,
+					decisionsSchema.parse({ ...noDecisions, insert: { left: list } }),
+					protocol,
+				).result.conflicts.map((each) => each.id)
+			expect(conflicts([])).toContain('insert.skive-cup.left')
+			expect(
+				conflicts([{ element: 'leg-length-raise', choice: 'add', value: 7, why: 'blocks' }]),
+			).toContain('insert.decided-raise.left')
+			expect(
+				conflicts([{ element: 'medial-skive', choice: 'change', value: 6, why: 'strong' }]),
+			).toContain('insert.decided-cup.left')
+			expect(
+				conflicts([{ element: 'medial-skive', choice: 'drop', why: 'boot only' }]),
+			).not.toContain('insert.skive-cup.left')
+			expect(
+				conflicts([{ element: 'medial-skive', choice: 'drop', why: 'boot only' }]),
+			).not.toContain('insert.decided-cup.left')
+		},
+	)
 	it('a growing heel is looked at again, and the thickness of a minor is said to be that of adults', () => {
 		const born = {
 			player: { givenName: 'A', familyName: 'B', birthDate: '2013-01-01', sex: 'male' as const },

@@ -94,7 +94,8 @@ it.each([
 		),
 	).toEqual(flags.map((one) => `loading.${one}`)),
 )
-// Brenner 2016 (secondary): above 16 hours a week in all, strictly; free play counts where recorded (flags-load.md 4.4).
+// Brenner 2016 (secondary): above 16 hours a week in all, strictly; free play counts where recorded
+// (flags-load.md 4.4).
 it.each([
 	[16, undefined, false],
 	[16.5, undefined, true],
@@ -118,7 +119,8 @@ it.each([
 			).findings.some((one) => one.id === 'loading.hours-high'),
 		).toBe(flag),
 )
-// Jayanthi 2015: hours above the age in completed years, strictly; ratio above 2 to 1; 12 to 6 is 2.0, 12 to 5 is 2.4.
+// Jayanthi 2015: hours above the age in completed years, strictly; ratio above 2 to 1; 12 to 6 is
+// 2.0, 12 to 5 is 2.4.
 it('ratio', () =>
 	expect([
 		loading(visit({ play: { organisedHoursPerWeek: 12, freePlayHoursPerWeek: 6 } }), protocol)

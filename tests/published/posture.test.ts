@@ -38,7 +38,8 @@ describe('foot posture index', () => {
 	])('%j is %i', (fpi6, fpi) =>
 		expect(posture(visit({ left: { fpi6 } }), [], raw).left.fpi).toBe(fpi),
 	)
-	// Raw banding, Redmond 2006/2008 (outer bands from memory); trial banding, Rabusin 2021 (clinical.md 3.1). The schemes part at 0 and at 6 and 7.
+	// Raw banding, Redmond 2006/2008 (outer bands from memory); trial banding, Rabusin 2021
+	// (clinical.md 3.1). The schemes part at 0 and at 6 and 7.
 	it.each([
 		[-12, 'highly-supinated', 'supinated'],
 		[-5, 'highly-supinated', 'supinated'],
@@ -69,7 +70,8 @@ describe('foot posture index', () => {
 			'normal',
 		])
 	})
-	// The Foot 2013 (n 930): right 7 and left 3 differ by 4, asymmetry; 5 severe; 2 within normal (clinical.md 3.1 CHECK).
+	// The Foot 2013 (n 930): right 7 and left 3 differ by 4, asymmetry; 5 severe; 2 within normal
+	// (clinical.md 3.1 CHECK).
 	it.each([
 		[5, 7, undefined],
 		[4, 7, 'note'],
@@ -84,7 +86,8 @@ describe('foot posture index', () => {
 			).findings.find((one) => one.id === 'posture.fpi-asymmetry.both')?.level,
 		).toBe(level),
 	)
-	// Gijon-Nogueron 2016: P85 is 6 in children of 6 to 11 years; a child of 9 with 6 is at the upper limit (clinical.md 9 row 19).
+	// Gijon-Nogueron 2016: P85 is 6 in children of 6 to 11 years; a child of 9 with 6 is at the upper
+	// limit (clinical.md 9 row 19).
 	it.each([
 		[5, undefined],
 		[6, 'is at the upper limit'],
@@ -101,7 +104,8 @@ describe('foot posture index', () => {
 })
 
 describe('first MTP joint', () => {
-	// clinical.md 3.3: from 65 free with Jack's free; from 50 with Jack's under 12 functional; under 50 with a painful joint structural; 50 to 65 grey (JAPMA 2002;92:269, Laird, Gatt 2014).
+	// clinical.md 3.3: from 65 free with Jack's free; from 50 with Jack's under 12 functional; under
+	// 50 with a painful joint structural; 50 to 65 grey (JAPMA 2002;92:269, Laird, Gatt 2014).
 	const painful = {
 		conditions: [
 			{ condition: 'hallux-limitus' as const, side: 'left' as const, status: 'current' as const },
@@ -138,7 +142,8 @@ describe('first MTP joint', () => {
 })
 
 describe('heel rises', () => {
-	// Hébert-Losier 2017 Physiotherapy 103:446 (n 566), by decade from 20-29 (clinical.md 3.4). Under 20 and from 80: none found.
+	// Hébert-Losier 2017 Physiotherapy 103:446 (n 566), by decade from 20-29 (clinical.md 3.4). Under
+	// 20 and from 80: none found.
 	it.each([
 		['male', [37, 32, 28, 23, 19, 14]],
 		['female', [30, 27, 24, 21, 19, 16]],
@@ -174,7 +179,8 @@ describe('heel rises', () => {
 		expect(raw.row('posture.riseMen20').source).toContain('Hébert-Losier'))
 })
 
-// Glasoe 2022 (expert): a hypermobile first ray counts above 8 mm with symptoms; the other readings are common practice (clinical.md 3.2).
+// Glasoe 2022 (expert): a hypermobile first ray counts above 8 mm with symptoms; the other readings
+// are common practice (clinical.md 3.2).
 it('first ray: each reading on its own basis', () => {
 	const of = (firstRay: 'hypermobile' | 'plantarflexed') =>
 		posture(visit({ left: { firstRay } }), [], raw).findings.find(
@@ -212,7 +218,8 @@ it.each([
 	),
 )
 
-// Munuera: IPJ = 27.17 - 0.381 x MTP (clinical.md 3.3 CHECK, 9 row 20), tolerance 0.01; nothing where the line falls below nought.
+// Munuera: IPJ = 27.17 - 0.381 x MTP (clinical.md 3.3 CHECK, 9 row 20), tolerance 0.01; nothing
+// where the line falls below nought.
 it.each([
 	[40, 11.93],
 	[50, 8.12],
@@ -229,7 +236,8 @@ it('no IPJ estimate below nought', () =>
 		posture(visit({ left: { firstMtpDegNonWeightBearing: 80 } }), [], raw).left.ipjEstimateDeg,
 	).toBeUndefined())
 
-// Hébert-Losier 2017: day-to-day limits -6.2 to +6.5; 24 to 30 is within, 31 beyond (clinical.md 3.4, 9 row 22).
+// Hébert-Losier 2017: day-to-day limits -6.2 to +6.5; 24 to 30 is within, 31 beyond (clinical.md
+// 3.4, 9 row 22).
 it.each([
 	[30, 'within-error'],
 	[31, 'real'],
@@ -256,7 +264,8 @@ it('an index has no published smallest change and is never called changed', () =
 	).toBe('cannot-compare'))
 
 describe('Beighton score by maturity', () => {
-	// 2017 criteria, PMC7785693 (clinical.md 3.5 CHECK, 9 row 23): prepubertal 13 y 5 no; mature 17 y 5 yes; 55 y 4 yes; 30 y 4 with two yes answers yes.
+	// 2017 criteria, PMC7785693 (clinical.md 3.5 CHECK, 9 row 23): prepubertal 13 y 5 no; mature 17 y
+	// 5 yes; 55 y 4 yes; 30 y 4 with two yes answers yes.
 	it.each([
 		['2013-01-01', { beighton: 5, puberty: 'before' as const }, 'not-met'],
 		['2009-01-01', { beighton: 5, puberty: 'after' as const }, 'met'],
@@ -282,7 +291,8 @@ describe('Beighton score by maturity', () => {
 describe('leg-length difference', () => {
 	const of = (body: NonNullable<Visit['body']>, born = '1990-01-01') =>
 		posture(visit({}, { born, body }), [], raw).legLength
-	// Practice bands 5, 10 and 20 mm (clinical.md 2.5); 10 mm x 70 % = 7 mm, trial PMC6417033 (9 row 21).
+	// Practice bands 5, 10 and 20 mm (clinical.md 2.5); 10 mm x 70 % = 7 mm, trial PMC6417033 (9 row
+	// 21).
 	it.each([
 		[4.9, 'record-only'],
 		[5, 'only-if-symptomatic'],

@@ -46,7 +46,8 @@ describe('Ottawa', () => {
 			filmNeeded(undefined, true, false, false),
 			filmNeeded(true, true, undefined, undefined),
 		]).toEqual(['incomplete', 'incomplete', 'met']))
-	// flags-load.md 1.2 row 8: any missing input with the rest negative is incomplete, never no; a rule already met stays met.
+	// flags-load.md 1.2 row 8: any missing input with the rest negative is incomplete, never no; a
+	// rule already met stays met.
 	it('each question left open alone', () => {
 		const answers = [false, false, false, false] as (boolean | undefined)[]
 		for (const pain of [false, true])
@@ -88,7 +89,8 @@ describe('Ottawa', () => {
 		).toMatchObject({ action: 'imaging', ottawa: { left: { ankle: 'not-met' } } })
 		expect(screening(visit({ injury: quiet }), protocol).action).toBe('proceed')
 	})
-	// Row 1: tenderness without pain in the zone is no by the rule, with a warning; row 6: new loss of weight bearing asks for imaging; both rules may be met.
+	// Row 1: tenderness without pain in the zone is no by the rule, with a warning; row 6: new loss
+	// of weight bearing asks for imaging; both rules may be met.
 	it('rows 1 and 6, and both rules at once', () => {
 		const one = screening(
 			visit({

@@ -1,4 +1,6 @@
-/** The exact toy problems of the rotation (solver-verified figures), and the arithmetic of rounds. */
+/**
+ * The exact toy problems of the rotation (solver-verified figures), and the arithmetic of rounds.
+ */
 import { expect, it } from 'vitest'
 import { solveSeason } from '../../electron/solver/solve.ts'
 import { suitability } from '../../shared/protocol/norms/suitability.ts'

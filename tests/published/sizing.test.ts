@@ -24,7 +24,8 @@ const scaled = ({ label, scale }: { label: number; scale: string }): string =>
 	`${label}${scale === 'child' ? 'c' : ''}`
 
 describe('labels', () => {
-	// Recomputed from the printed formulas (sizing.md 1.3): EU 1.5F + 2, UK child 3F - 10, US men 3F - 22, US women 3F - 21, US child 3F - 29/3; nearest half, ties up; c = child.
+	// Recomputed from the printed formulas (sizing.md 1.3): EU 1.5F + 2, UK child 3F - 10, US men 3F
+	// - 22, US women 3F - 21, US child 3F - 29/3; nearest half, ties up; c = child.
 	const recomputed: [number, number, number, string, number | null, number | null, string][] = [
 		[160, 16, 26, '9c', null, null, '9c'],
 		[170, 17, 27.5, '10c', null, null, '10.5c'],
@@ -57,7 +58,8 @@ describe('labels', () => {
 		])
 		if (usMen !== null) expect([sizes.usMen.label, sizes.usWomen.label]).toEqual([usMen, usWomen])
 	})
-	// Every unrounded column of the same table, tolerance 0.01: F mm, EU 1.5F + 2, EU 1.5F + 2.25 with its label, UK 3F - 10, US men, US women, US child; child scales run on past 13.5.
+	// Every unrounded column of the same table, tolerance 0.01: F mm, EU 1.5F + 2, EU 1.5F + 2.25
+	// with its label, UK 3F - 10, US men, US women, US child; child scales run on past 13.5.
 	const unrounded: [
 		number,
 		number,
@@ -134,7 +136,8 @@ describe('labels', () => {
 		] as const)
 			expect(Math.abs(got - want)).toBeLessThan(0.01)
 	})
-	// Printed by a retailer's men's chart (sizing.md Table A): US against inches, within 0.02 of 3F - 22 on its 18 rows.
+	// Printed by a retailer's men's chart (sizing.md Table A): US against inches, within 0.02 of 3F -
+	// 22 on its 18 rows.
 	const chart: [number, number][] = [
 		[5, 9],
 		[5.5, 9.17],
@@ -159,7 +162,8 @@ describe('labels', () => {
 		expect(Math.abs(sizesOf(inches * 25.4).usMen.exact - us)).toBeLessThan(0.021)
 		expect(sizesOf(inches * 25.4).usMen.label).toBe(us)
 	})
-	// One size is a third of an inch, 8.467 mm, or a Paris point, 6.667 mm (sizing.md 1.1, invariants of 1.3).
+	// One size is a third of an inch, 8.467 mm, or a Paris point, 6.667 mm (sizing.md 1.1, invariants
+	// of 1.3).
 	it('steps and distances between systems', () => {
 		const a = sizesOf(250),
 			inch = sizesOf(250 + 25.4 / 3),
@@ -170,14 +174,16 @@ describe('labels', () => {
 		expect(a.usWomen.exact - a.usMen.exact).toBeCloseTo(1, 9)
 		expect(a.au).toEqual(a.uk)
 	})
-	// sizing.md 1.2: ties occur when mm ends in 5 (235 gives 37.25, label 37.5); 2.3 edge test: 232 gives 230, 233 gives 235.
+	// sizing.md 1.2: ties occur when mm ends in 5 (235 gives 37.25, label 37.5); 2.3 edge test: 232
+	// gives 230, 233 gives 235.
 	it('ties and Mondopoint edges', () => {
 		expect(sizesOf(235).eu.label).toBe(37.5)
 		expect(sizesOf(232).mondopoint.lengthMm).toBe(230)
 		expect(sizesOf(233).mondopoint.lengthMm).toBe(235)
 		expect(sizesOf(232.5).mondopoint.lengthMm).toBe(235)
 	})
-	// Fitting is the next half up; the wrap at child 13.5 then 1 is sizing.md 1.2 and Table C (EU 33, UK 1).
+	// Fitting is the next half up; the wrap at child 13.5 then 1 is sizing.md 1.2 and Table C (EU 33,
+	// UK 1).
 	it('fitting past child 13.5 is 1 while the label stays on the child scale', () => {
 		expect(sizesOf(200).uk).toMatchObject({ label: 13.5, fitting: 1, scale: 'child' })
 		expect(sizesOf(198).uk).toMatchObject({ label: 13.5, fitting: 13.5, scale: 'child' })
@@ -190,7 +196,8 @@ describe('labels', () => {
 })
 
 describe('JIS S 5037 girth letters', () => {
-	// Printed on two Japanese pages (sizing.md 2.3): girth centre of E, EE, EEE, EEEE; band 3 below to 2 above.
+	// Printed on two Japanese pages (sizing.md 2.3): girth centre of E, EE, EEE, EEEE; band 3 below
+	// to 2 above.
 	const men: [number, number][] = [
 		[230, 231],
 		[235, 234],
@@ -238,7 +245,8 @@ describe('JIS S 5037 girth letters', () => {
 			'23.5D',
 		])
 	})
-	// Printed examples: man 260/261 is 26EEE, woman 233/233 is 23.5E; median man 271/252 is 27E, the lower edge of its band (sizing.md 2.3, 4.1).
+	// Printed examples: man 260/261 is 26EEE, woman 233/233 is 23.5E; median man 271/252 is 27E, the
+	// lower edge of its band (sizing.md 2.3, 4.1).
 	it('examples', () => {
 		expect(jisFitting(260, 261, 'male', protocol)).toBe('26EEE')
 		expect(jisFitting(233, 233, 'female', protocol)).toBe('23.5E')
@@ -251,7 +259,8 @@ describe('JIS S 5037 girth letters', () => {
 })
 
 describe("US men's width letters", () => {
-	// Lowest and highest mm of C; D is 5, E 10 and 2E 15 mm more (sizing.md Table A, retailer's chart).
+	// Lowest and highest mm of C; D is 5, E 10 and 2E 15 mm more (sizing.md Table A, retailer's
+	// chart).
 	const chart: [number, number][] = [
 		[5, 78],
 		[5.5, 78],
@@ -275,7 +284,8 @@ describe("US men's width letters", () => {
 	const lengthOf = (us: number): number => ((us + 22) * 25.4) / 3
 	it.each(chart)('US %f', (us, c) => {
 		;['C', 'D', 'E', '2E'].forEach((letter, i) => {
-			// The chart prints US 15 as E 11.9 to 12.4 and 2E 12.5 to 12.9: bands that break its own 4 mm step by 1 mm.
+			// The chart prints US 15 as E 11.9 to 12.4 and 2E 12.5 to 12.9: bands that break its own 4 mm
+			// step by 1 mm.
 			const low = c + 5 * i + (us === 15 && letter === '2E' ? 1 : 0),
 				high = c + 5 * i + 4
 			for (const mm of us === 15 && letter === '2E' ? [low, high - 1] : [low, high])
@@ -293,7 +303,8 @@ describe("US men's width letters", () => {
 	})
 })
 
-// Printed range of the standard: men 20 to 30 cm, women 19.5 to 27 cm (sizing.md 2.3). Outside it the letters would be invented.
+// Printed range of the standard: men 20 to 30 cm, women 19.5 to 27 cm (sizing.md 2.3). Outside it
+// the letters would be invented.
 it.each([
 	['male', 197, false],
 	['male', 198, true],
@@ -311,7 +322,8 @@ it.each([
 })
 
 describe('population and error', () => {
-	// ANSUR II foot length (sizing.md 4.1): man 290 mm z 1.437, 92.5 %; man 250 mm z -1.617, 5.3 %; woman 265 mm z 1.504, 93.4 %; tolerance 0.005 and 0.1.
+	// ANSUR II foot length (sizing.md 4.1): man 290 mm z 1.437, 92.5 %; man 250 mm z -1.617, 5.3 %;
+	// woman 265 mm z 1.504, 93.4 %; tolerance 0.005 and 0.1.
 	it.each([
 		['male', 290, 1.437, 92.5],
 		['male', 250, -1.617, 5.3],
@@ -339,7 +351,8 @@ describe('population and error', () => {
 	] as const)('%s %i/%i mm: z %f', (sex, length, width, z) =>
 		expect(Math.abs(widthForLengthZ(length, width, sex, protocol) - z)).toBeLessThan(0.01),
 	)
-	// Girth regression of the same data: at the expected girth z is 0, one residual SD above it 1; the median man (271, 252 mm) is 0.01 above.
+	// Girth regression of the same data: at the expected girth z is 0, one residual SD above it 1;
+	// the median man (271, 252 mm) is 0.01 above.
 	it.each([
 		['male', 271, 92.15 + 0.5895 * 271, 10.38],
 		['female', 246, 86.942 + 0.5732 * 246, 9.37],
@@ -349,7 +362,8 @@ describe('population and error', () => {
 	})
 	it('the median man', () =>
 		expect(Math.abs(girthForLengthZ(271, 252, 'male', protocol))).toBeLessThan(0.02))
-	// sizing.md 6: SD 13.10, ICC .99 gives SEM 1.310 and MDC95 3.631; MAD 0.73 and 1.50 mm give SEM 0.647 and 1.329, MDC95 1.79 and 3.68; d 1, -2, 0, 1, 2 gives TEM 1.
+	// sizing.md 6: SD 13.10, ICC .99 gives SEM 1.310 and MDC95 3.631; MAD 0.73 and 1.50 mm give SEM
+	// 0.647 and 1.329, MDC95 1.79 and 3.68; d 1, -2, 0, 1, 2 gives TEM 1.
 	it('error formulas of the rows, recomputed', () => {
 		const sem = 13.1 * Math.sqrt(1 - 0.99)
 		expect(
@@ -366,7 +380,9 @@ describe('population and error', () => {
 		expect(
 			sizing(visit({ left: { heelToBallMm: 201 } }), [], protocol).left.archLengthMm,
 		).toBeCloseTo(271.3, 1))
-	// sizing.md 6: mean absolute difference 1.50 mm gives SEM 1.329 mm. UK 7 is 254 mm exactly; half a label step is 2.117 mm, 1.593 SEM, 88.9 % of a normal curve; with four readings 3.186 SEM, 99.86 %.
+	// sizing.md 6: mean absolute difference 1.50 mm gives SEM 1.329 mm. UK 7 is 254 mm exactly; half
+	// a label step is 2.117 mm, 1.593 SEM, 88.9 % of a normal curve; with four readings 3.186 SEM,
+	// 99.86 %.
 	it('probability that the label is right', () => {
 		expect(protocol.value('sizing.readingSemMm')).toBeCloseTo(0.8862 * 1.5, 3)
 		expect(sizing(visit({ left: { heelToToeMm: 254 } }), [], protocol).sizeConfidence).toBeCloseTo(
@@ -388,7 +404,8 @@ describe('population and error', () => {
 describe('rules of the device', () => {
 	const ids = (feet: Visit['feet'], player?: Partial<Visit['player']>) =>
 		sizing(visit(feet, player), [], protocol).findings.map((one) => one.id)
-	// sizing.md 6: a left and right difference is notable from more than 4 mm; fit the longer foot (ISO 9407).
+	// sizing.md 6: a left and right difference is notable from more than 4 mm; fit the longer foot
+	// (ISO 9407).
 	it('difference of 4.0 and 4.1 mm', () => {
 		expect(ids({ left: { heelToToeMm: 264 }, right: { heelToToeMm: 260 } })).not.toContain(
 			'sizing.side-difference.both',
@@ -424,7 +441,8 @@ describe('rules of the device', () => {
 		)
 	})
 	// sizing.md 6: third reading when two differ by more than 2 mm.
-	// The eighteenth birthday counts, although days / 365.25 is 17.9986 on it: adult bands and adult tables.
+	// The eighteenth birthday counts, although days / 365.25 is 17.9986 on it: adult bands and adult
+	// tables.
 	it('18 years to the day', () => {
 		const of = (birthDate: string) =>
 			sizing(visit({ left: { heelToToeMm: 260, ballWidthMm: 100 } }, { birthDate }), [], protocol)
@@ -449,7 +467,8 @@ describe('rules of the device', () => {
 		expect(ids({ left: { heelToToeMm: [260, 262] } })).not.toContain('sizing.third-reading.left')
 		expect(ids({ left: { heelToToeMm: [260, 262.1] } })).toContain('sizing.third-reading.left')
 	})
-	// sizing.md 3.1 (own choice): adult 5 to 10 mm, under 18 8 to 12 mm, on the longer foot with sock.
+	// sizing.md 3.1 (own choice): adult 5 to 10 mm, under 18 8 to 12 mm, on the longer foot with
+	// sock.
 	it('inside length', () => {
 		const feet = { left: { heelToToeMm: 260 }, sockMm: 2 }
 		expect(sizing(visit(feet), [], protocol).insideLengthMm).toEqual({
@@ -477,7 +496,8 @@ describe('rules of the device', () => {
 	})
 })
 
-// sizing.md 1.5, Table C (a retailer's chart): EU, UK and mm, child sizes up to 13.5, then adult 1. Its basis of mm is not stated: only the wrap and the order are checked.
+// sizing.md 1.5, Table C (a retailer's chart): EU, UK and mm, child sizes up to 13.5, then adult 1.
+// Its basis of mm is not stated: only the wrap and the order are checked.
 it('the wrap of child 13.5 to adult 1, as Table C prints it', () => {
 	const chart: [number, number, 'child' | 'adult'][] = [
 		[7, 150, 'child'],
@@ -511,7 +531,8 @@ it('the wrap of child 13.5 to adult 1, as Table C prints it', () => {
 	for (const [uk, mm, scale] of chart) {
 		const got = sizesOf(mm).uk,
 			run = (label: number, on: string) => label + (on === 'child' ? 0 : 13)
-		// Published charts differ by up to a size and a half from 3F - 23 (sizing.md 1.5: UK = 3F - 23.9, SD 0.18; child rows up to 1.6).
+		// Published charts differ by up to a size and a half from 3F - 23 (sizing.md 1.5: UK = 3F -
+		// 23.9, SD 0.18; child rows up to 1.6).
 		expect(Math.abs(run(got.label, got.scale) - run(uk, scale)), `${mm} mm`).toBeLessThanOrEqual(2)
 		if (got.scale === 'child') expect(got.label).toBeLessThanOrEqual(13.5)
 		else expect(got.label).toBeGreaterThanOrEqual(1)
@@ -521,7 +542,8 @@ it('the wrap of child 13.5 to adult 1, as Table C prints it', () => {
 const mean = (list: readonly number[]) => list.reduce((sum, one) => sum + one, 0) / list.length
 const sd = (list: readonly number[]) =>
 	Math.sqrt(list.reduce((sum, one) => sum + (one - mean(list)) ** 2, 0) / (list.length - 1))
-// sizing.md 1.5, Table C: EU is 1.5F + 1.22 (SD 0.22), UK is 3F - 23.9 (SD 0.18), so 0.78 and 0.9 below ours.
+// sizing.md 1.5, Table C: EU is 1.5F + 1.22 (SD 0.22), UK is 3F - 23.9 (SD 0.18), so 0.78 and 0.9
+// below ours.
 it('Table C against the formulas', () => {
 	const chart: [number, number, number][] = [
 		[33, 1, 210],
@@ -566,7 +588,8 @@ it('Table C against the formulas', () => {
 		-0.8, 0.2, -0.9, 0.2,
 	])
 })
-// sizing.md 1.5, Table A: EU 0.6 to 1.15 above 1.5F + 2, UK half a size above 3F - 23; one foot of 270 mm: EU 42 (C), 42.5 (B, formula), 43 (1.5F + 2.25), 43.5 (A).
+// sizing.md 1.5, Table A: EU 0.6 to 1.15 above 1.5F + 2, UK half a size above 3F - 23; one foot of
+// 270 mm: EU 42 (C), 42.5 (B, formula), 43 (1.5F + 2.25), 43.5 (A).
 it('Table A against the formulas, and the spread for one foot', () => {
 	const chart: [number, number, number][] = [
 		[37, 4.5, 9],
@@ -605,7 +628,8 @@ it('Table A against the formulas, and the spread for one foot', () => {
 		/Labels differ by about one size between makers\. Check that the inside length/,
 	)
 })
-// sizing.md 1.5, Table B: US men 0.3 to 1.5 below 3F - 22 (mean 0.9); women mean 0.04 below 3F - 21, the three largest rows off by more than 1; girls UK 0.4 and EU 1.2 above.
+// sizing.md 1.5, Table B: US men 0.3 to 1.5 below 3F - 22 (mean 0.9); women mean 0.04 below 3F -
+// 21, the three largest rows off by more than 1; girls UK 0.4 and EU 1.2 above.
 it('Table B against the formulas', () => {
 	const men = Array.from({ length: 15 }, (_, i) => 5.5 + 0.5 * i - sizesOf(235 + 5 * i).usMen.exact)
 	expect(Math.abs(mean(men) + 0.9)).toBeLessThan(0.06)
@@ -630,7 +654,8 @@ it('Japan cm and EU, men', () =>
 
 describe('next size, trainers, and change since the last visit', () => {
 	it('names the next most likely size', () => {
-		// UK 7 is 254 mm exactly: both neighbours are equally likely, the larger is named; each has (1 - 0.8888) / 2 less the far tails.
+		// UK 7 is 254 mm exactly: both neighbours are equally likely, the larger is named; each has (1
+		// - 0.8888) / 2 less the far tails.
 		expect(sizing(visit({ left: { heelToToeMm: 254 } }), [], protocol).nextSize).toMatchObject({
 			system: 'uk',
 			label: 7.5,
@@ -663,7 +688,8 @@ describe('next size, trainers, and change since the last visit', () => {
 	const before = (feet: Visit['feet']): Visit => ({ ...visit(feet), visitDate: '2026-03-01' })
 	const changed = (now: Visit['feet'], then: Visit['feet']) =>
 		sizing(visit(now), [before(then)], protocol)
-	// sizing.md 6 (own choice): 4 mm of length with the same examiner, 5 mm with another; width 4 and girth 6 mm only with the same examiner.
+	// sizing.md 6 (own choice): 4 mm of length with the same examiner, 5 mm with another; width 4 and
+	// girth 6 mm only with the same examiner.
 	it.each([
 		['R', 263.9, 'within-error'],
 		['R', 264, 'real'],

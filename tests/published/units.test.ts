@@ -1,4 +1,7 @@
-/** Independent oracles: GNU units for sizes and inches, mathjs for conversion, simple-statistics for the normal curve. */
+/**
+ * Independent oracles: GNU units for sizes and inches, mathjs for conversion, simple-statistics for
+ * the normal curve.
+ */
 import { spawnSync } from 'node:child_process'
 import { unit } from 'mathjs'
 import { errorFunction, probit } from 'simple-statistics'
@@ -12,10 +15,12 @@ const gnu = (from: string, to: string): number =>
 
 if (!installed)
 	console.warn(
-		'GNU units is not installed: its checks are skipped. Install the Debian package "units" to run them.',
+		'GNU units is not installed: its checks are skipped. Install the Debian package "units" to ' +
+			'run them.',
 	)
 describe.skipIf(!installed)('GNU units (Debian package units)', () => {
-	// Documented by the package and run for sizing.md 1.4: sizes are of shoe or last, tolerance 0.001 mm.
+	// Documented by the package and run for sizing.md 1.4: sizes are of shoe or last, tolerance 0.001
+	// mm.
 	it.each([
 		['shoesize_men(5)', 251.883],
 		['shoesize_men(8)', 277.283],
@@ -30,7 +35,8 @@ describe.skipIf(!installed)('GNU units (Debian package units)', () => {
 		['38 europeshoesize', 253.333],
 		['42 europeshoesize', 280],
 	])('%s is %f mm', (size, mm) => expect(Math.abs(gnu(size, 'mm') - mm)).toBeLessThan(0.001))
-	// Its men's scale starts at a last of 8.25 in, ours at a foot of 22/3 in: one constant allowance, 23.283 mm, at every size.
+	// Its men's scale starts at a last of 8.25 in, ours at a foot of 22/3 in: one constant allowance,
+	// 23.283 mm, at every size.
 	it.each([5, 8, 9, 10, 12])('US men %i: the same step and one constant allowance', (size) => {
 		const last = gnu(`shoesize_men(${size})`, 'mm'),
 			foot = gnu(`${size + 22} * 1|3 inch`, 'mm')
@@ -62,7 +68,8 @@ describe('mathjs', () => {
 })
 
 describe('simple-statistics', () => {
-	// Its error function is good to about 1e-7; percentiles of sizing.md 4.1: z 1.437 is 92.5 %, -1.617 is 5.3 %, 1.504 is 93.4 %.
+	// Its error function is good to about 1e-7; percentiles of sizing.md 4.1: z 1.437 is 92.5 %,
+	// -1.617 is 5.3 %, 1.504 is 93.4 %.
 	it.each([
 		[1.437, 92.5],
 		[-1.617, 5.3],

@@ -1,4 +1,7 @@
-/** Every screen for every person: nothing for axe to report, focus seen and never lost, targets large enough, and the main job done from the accessibility tree alone. */
+/**
+ * Every screen for every person: nothing for axe to report, focus seen and never lost, targets
+ * large enough, and the main job done from the accessibility tree alone.
+ */
 import { mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
@@ -8,7 +11,10 @@ import { type RunningHost, startHost } from './host.ts'
 import { type Look, looks, put, tour } from './tour.ts'
 
 const rules = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa']
-/** Side of the smallest target in px; WCAG 2.2 asks for 24, a hand in a hurry for 44 (success criterion 2.5.5, from memory). */
+/**
+ * Side of the smallest target in px; WCAG 2.2 asks for 24, a hand in a hurry for 44 (success
+ * criterion 2.5.5, from memory).
+ */
 const target = 44
 
 /** What a look can change; the rest is the same in every look and is looked at once, in light. */
@@ -18,7 +24,10 @@ const ofLooks = [
 	'target-size',
 	'scrollable-region-focusable',
 ]
-/** One line for each thing axe has to report. Legacy mode: the frames of this program hold only its own PDF pages, so no other page is opened for them. */
+/**
+ * One line for each thing axe has to report. Legacy mode: the frames of this program hold only its
+ * own PDF pages, so no other page is opened for them.
+ */
 async function axe(page: Page, where: string, all = true): Promise<string[]> {
 	const builder = new AxeBuilder({ page }).setLegacyMode().options({ resultTypes: ['violations'] })
 	const { violations } = await (all
@@ -28,17 +37,22 @@ async function axe(page: Page, where: string, all = true): Promise<string[]> {
 	return violations.flatMap((one) =>
 		one.nodes.map(
 			(node) =>
-				`${where}: ${one.id}: ${node.target.join(' ')}: ${(node.failureSummary ?? '').split('\n')[1]?.trim() ?? one.help}`,
+				`${where}: ${one.id}: ${node.target.join(' ')}: ` +
+				`${(node.failureSummary ?? '').split('\n')[1]?.trim() ?? one.help}`,
 		),
 	)
 }
-/** Targets that are too small, by what a hand can hit: a field counts with its frame, a tick with its label; a link within a sentence is exempt. */
+/**
+ * Targets that are too small, by what a hand can hit: a field counts with its frame, a tick with
+ * its label; a link within a sentence is exempt.
+ */
 function small(page: Page, where: string): Promise<string[]> {
 	return page.evaluate(
 		([least, where]) => {
 			const found: string[] = []
 			for (const one of document.querySelectorAll<HTMLElement>(
-				'a[href], button, input:not([type=hidden]), select, textarea, summary, [role=tab], [role=button], [role=menuitem]',
+				'a[href], button, input:not([type=hidden]), select, textarea, summary, [role=tab], ' +
+					'[role=button], [role=menuitem]',
 			)) {
 				if (
 					one.closest('[aria-hidden=true]') ||
@@ -69,7 +83,9 @@ function small(page: Page, where: string): Promise<string[]> {
 				]
 				if (width < least - 0.5 || height < least - 0.5)
 					found.push(
-						`${where}: ${one.tagName.toLowerCase()} "${(one.getAttribute('aria-label') ?? one.textContent ?? '').trim().slice(0, 40)}" is ${Math.round(width)} x ${Math.round(height)} px`,
+						`${where}: ${one.tagName.toLowerCase()} ` +
+							`"${(one.getAttribute('aria-label') ?? one.textContent ?? '').trim().slice(0, 40)}" ` +
+							`is ${Math.round(width)} x ${Math.round(height)} px`,
 					)
 			}
 			return found
@@ -83,7 +99,9 @@ function focusNow(page: Page): Promise<{ wrong: string; mark: string }> {
 		const now = document.activeElement as HTMLElement | null
 		if (!now || now === document.body || now === document.documentElement)
 			return { wrong: '', mark: '' }
-		const name = `${now.tagName.toLowerCase()} "${(now.getAttribute('aria-label') ?? now.textContent ?? now.getAttribute('name') ?? '').trim().slice(0, 40)}"`
+		const name =
+			`${now.tagName.toLowerCase()} ` +
+			`"${(now.getAttribute('aria-label') ?? now.textContent ?? now.getAttribute('name') ?? '').trim().slice(0, 40)}"`
 		const holders = [
 			now,
 			now.closest<HTMLElement>('.MuiInputBase-root'),

@@ -1,4 +1,7 @@
-/** A clinician's day by the keyboard alone on the demo: nothing is clicked, and the focus is never lost on the way. */
+/**
+ * A clinician's day by the keyboard alone on the demo: nothing is clicked, and the focus is never
+ * lost on the way.
+ */
 import { expect, type Page, test } from '@playwright/test'
 import { shot } from './drive.ts'
 import { startHost } from './host.ts'

@@ -1,4 +1,7 @@
-/** What several browser tests do with a page: ask its host, take a picture, walk to a control by Tab. */
+/**
+ * What several browser tests do with a page: ask its host, take a picture, walk to a control by
+ * Tab.
+ */
 import { mkdirSync } from 'node:fs'
 import { expect, type Locator, type Page } from '@playwright/test'
 import { decideAll } from '../decide.ts'
@@ -23,11 +26,17 @@ export async function hostCall<T = any>(page: Page, name: string, input: object)
 	).toMatchObject({ ok: true })
 	return answer.value
 }
-/** What the clinician at the screen would do one by one: every caution and stop of the open draft is accepted. @returns the draft's id */
+/**
+ * What the clinician at the screen would do one by one: every caution and stop of the open draft is
+ * accepted. @returns the draft's id
+ */
 export const decideOn = (page: Page, playerId: string, visitDate: string): Promise<string> =>
 	decideAll((name, input) => hostCall(page, name, input), playerId, visitDate)
 const shots = process.env.LASTWRIGHT_SHOTS
-/** A picture of the page, where a folder for pictures is named. @param how of the whole page or of what is in view, and how long it may settle first */
+/**
+ * A picture of the page, where a folder for pictures is named. @param how of the whole page or of
+ * what is in view, and how long it may settle first
+ */
 export async function shot(
 	page: Page,
 	name: string,

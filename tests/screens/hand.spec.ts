@@ -1,4 +1,7 @@
-/** One hand on the keyboard, no mouse: a complete adult assessment, and how many keys it takes beyond the values. */
+/**
+ * One hand on the keyboard, no mouse: a complete adult assessment, and how many keys it takes
+ * beyond the values.
+ */
 import { mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'

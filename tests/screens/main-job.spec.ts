@@ -1,4 +1,7 @@
-/** The whole main job in a real browser: set up, find nobody, add a player, measure, lose the host, resume, decide, sign, read the PDF back. */
+/**
+ * The whole main job in a real browser: set up, find nobody, add a player, measure, lose the host,
+ * resume, decide, sign, read the PDF back.
+ */
 import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
@@ -173,45 +176,50 @@ test('from the measuring device to the signed report', async ({ page }) => {
 	}
 })
 
-test('the loopback host refuses a second use of its address, another host name, another origin and a path outside', async ({
-	request,
-}) => {
-	const host = await startHost('--demo')
-	try {
-		const { origin, port } = new URL(host.url)
-		expect((await request.get(`${origin}/`)).status()).toBe(403)
-		expect((await request.get(host.url)).status()).toBe(200)
-		const page = await request.get(`${origin}/`)
-		expect(page.status()).toBe(200)
-		expect(page.headers()['content-security-policy']).toContain("default-src 'none'")
-		expect(
-			(await request.get(`${origin}/`, { headers: { host: `localhost:${port}` } })).status(),
-		).toBe(403)
-		const post = (headers: Record<string, string>) =>
-			request.post(`${origin}/call/players.search`, {
-				headers: { 'content-type': 'application/json', ...headers },
-				data: JSON.stringify({ query: '', limit: 5 }),
-			})
-		expect((await post({ origin: 'http://evil.example' })).status()).toBe(403)
-		expect((await post({})).status()).toBe(403)
-		expect(await (await post({ origin })).json()).toMatchObject({ ok: true, value: { total: 12 } })
-		for (const path of [
-			'/%2e%2e/%2e%2e/package.json',
-			'/..%2f..%2fpackage.json',
-			'/assets/..%5c..%5cpackage.json',
-			'/%00',
-		])
-			expect((await request.get(`${origin}${path}`)).status(), path).toBe(404)
-		expect(
-			(
-				await request.post(`${origin}/call/nothing`, {
-					headers: { origin, 'content-type': 'application/json' },
-					data: Buffer.from('{'),
+test(
+	'the loopback host refuses a second use of its address, another host name, another origin ' +
+		'and a path outside',
+	async ({ request }) => {
+		const host = await startHost('--demo')
+		try {
+			const { origin, port } = new URL(host.url)
+			expect((await request.get(`${origin}/`)).status()).toBe(403)
+			expect((await request.get(host.url)).status()).toBe(200)
+			const page = await request.get(`${origin}/`)
+			expect(page.status()).toBe(200)
+			expect(page.headers()['content-security-policy']).toContain("default-src 'none'")
+			expect(
+				(await request.get(`${origin}/`, { headers: { host: `localhost:${port}` } })).status(),
+			).toBe(403)
+			const post = (headers: Record<string, string>) =>
+				request.post(`${origin}/call/players.search`, {
+					headers: { 'content-type': 'application/json', ...headers },
+					data: JSON.stringify({ query: '', limit: 5 }),
 				})
-			).status(),
-		).toBe(400)
-		expect((await request.get(host.url)).status()).toBe(403)
-	} finally {
-		await host.kill()
-	}
-})
+			expect((await post({ origin: 'http://evil.example' })).status()).toBe(403)
+			expect((await post({})).status()).toBe(403)
+			expect(await (await post({ origin })).json()).toMatchObject({
+				ok: true,
+				value: { total: 12 },
+			})
+			for (const path of [
+				'/%2e%2e/%2e%2e/package.json',
+				'/..%2f..%2fpackage.json',
+				'/assets/..%5c..%5cpackage.json',
+				'/%00',
+			])
+				expect((await request.get(`${origin}${path}`)).status(), path).toBe(404)
+			expect(
+				(
+					await request.post(`${origin}/call/nothing`, {
+						headers: { origin, 'content-type': 'application/json' },
+						data: Buffer.from('{'),
+					})
+				).status(),
+			).toBe(400)
+			expect((await request.get(host.url)).status()).toBe(403)
+		} finally {
+			await host.kill()
+		}
+	},
+)

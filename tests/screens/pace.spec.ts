@@ -1,4 +1,7 @@
-/** What the first screen has to load, and that nothing moves under the eye: sizes and shifts, no times, so that a busy PC changes nothing. Times stand in the bench. */
+/**
+ * What the first screen has to load, and that nothing moves under the eye: sizes and shifts, no
+ * times, so that a busy PC changes nothing. Times stand in the bench.
+ */
 import { readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
@@ -9,7 +12,10 @@ import { type RunningHost, startHost } from './host.ts'
 const built = fileURLToPath(new URL('../../build/renderer', import.meta.url))
 /** bytes gzipped: the budget of the program for the first screen's script */
 const most = 400_000
-/** Layout shift of a screen that opens; a page that stands still has 0, one that jumps by a line about 0.05. */
+/**
+ * Layout shift of a screen that opens; a page that stands still has 0, one that jumps by a line
+ * about 0.05.
+ */
 const shiftMost = 0.02
 
 /** The scripts of the page and all that they load at once. */
@@ -25,24 +31,28 @@ function firstScripts(): Set<string> {
 			names.add(found[1]!)
 	return names
 }
-test('the script of the first screen is under 400 kB gzipped, and the rooms come when they are opened', () => {
-	const names = firstScripts()
-	expect(names.size).toBeGreaterThan(0)
-	const bytes = [...names].reduce(
-		(sum, name) => sum + gzipSync(readFileSync(join(built, 'assets', name))).length,
-		0,
-	)
-	console.log(`first screen: ${names.size} scripts, ${Math.round(bytes / 1000)} kB gzipped`)
-	expect(bytes).toBeLessThan(most)
-	const rest = readdirSync(join(built, 'assets')).filter(
-		(name) => name.endsWith('.js') && !names.has(name),
-	)
-	for (const room of ['assessment', 'season', 'shelf', 'outbox', 'trends', 'settings'])
-		expect(
-			rest.some((name) => name.startsWith(`${room}-`)),
-			`${room} waits until it is opened`,
-		).toBe(true)
-})
+test(
+	'the script of the first screen is under 400 kB gzipped, and the rooms come when they are ' +
+		'opened',
+	() => {
+		const names = firstScripts()
+		expect(names.size).toBeGreaterThan(0)
+		const bytes = [...names].reduce(
+			(sum, name) => sum + gzipSync(readFileSync(join(built, 'assets', name))).length,
+			0,
+		)
+		console.log(`first screen: ${names.size} scripts, ${Math.round(bytes / 1000)} kB gzipped`)
+		expect(bytes).toBeLessThan(most)
+		const rest = readdirSync(join(built, 'assets')).filter(
+			(name) => name.endsWith('.js') && !names.has(name),
+		)
+		for (const room of ['assessment', 'season', 'shelf', 'outbox', 'trends', 'settings'])
+			expect(
+				rest.some((name) => name.startsWith(`${room}-`)),
+				`${room} waits until it is opened`,
+			).toBe(true)
+	},
+)
 test.describe('nothing moves under the eye', () => {
 	let host: RunningHost
 	test.beforeEach(async () => {
@@ -107,7 +117,8 @@ test.describe('nothing moves under the eye', () => {
 			console.log(`${address.split('/')[0]}: shift ${sum.toFixed(4)}`)
 			if (sum > shiftMost)
 				found.push(
-					`${address} shifts by ${sum.toFixed(3)}: ${all.map((one) => `${one.value.toFixed(3)} ${one.what}`).join('; ')}`,
+					`${address} shifts by ${sum.toFixed(3)}: ` +
+						`${all.map((one) => `${one.value.toFixed(3)} ${one.what}`).join('; ')}`,
 				)
 		}
 		expect(found.join('\n')).toBe('')

@@ -1,4 +1,7 @@
-/** Paper: a printed list is a page with a heading, the day, the head of the table on each page, and nothing to press. */
+/**
+ * Paper: a printed list is a page with a heading, the day, the head of the table on each page, and
+ * nothing to press.
+ */
 import { mkdirSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { expect, test } from '@playwright/test'
@@ -58,7 +61,9 @@ test('a printed list is a proper page', async ({ page }) => {
 		await page.goto(host.url)
 		const stops = await tour(page)
 		// a list longer than one page
-		const squad = `Number,Given name,Family name,Birth date,Sex\n${Array.from({ length: 60 }, (_, at) => `${at + 1},Nim${String.fromCharCode(97 + (at % 26))}${String.fromCharCode(97 + Math.floor(at / 26))},Printed,2011-0${1 + (at % 9)}-02,f`).join('\n')}`
+		const squad =
+			'Number,Given name,Family name,Birth ' +
+			`date,Sex\n${Array.from({ length: 60 }, (_, at) => `${at + 1},Nim${String.fromCharCode(97 + (at % 26))}${String.fromCharCode(97 + Math.floor(at / 26))},Printed,2011-0${1 + (at % 9)}-02,f`).join('\n')}`
 		const made = await page.evaluate(
 			async (text) =>
 				(

@@ -1,4 +1,7 @@
-/** The life of a visit after signing, by keyboard: read, amended with a reason, both versions there, entered in error; consents given and withdrawn; the trail verified. */
+/**
+ * The life of a visit after signing, by keyboard: read, amended with a reason, both versions there,
+ * entered in error; consents given and withdrawn; the trail verified.
+ */
 import { readFileSync } from 'node:fs'
 import { expect, type Locator, type Page, test } from '@playwright/test'
 import { shot } from './drive.ts'
@@ -73,7 +76,8 @@ test('a signed visit is amended, both versions stay, and one is marked as entere
 		await shot(page, 'visit-open')
 		await press(button(page, 'Show its report'))
 		await expect(page.locator('iframe[title="Report of 20 January 2027"]')).toBeVisible()
-		// the same report as one page with headings and tables, for a player who reads with a screen reader
+		// the same report as one page with headings and tables, for a player who reads with a screen
+		// reader
 		await shot(page, 'visit-report')
 		const coming = page.waitForEvent('download')
 		await press(button(page, 'Save as a page for a screen reader'))
@@ -109,11 +113,9 @@ test('a signed visit is amended, both versions stay, and one is marked as entere
 		await page.keyboard.press('Enter')
 		// what reads otherwise after the correction is asked again, with what it said before
 		await press(step(page, 'Decide'))
-		const again = page
-			.getByRole('note')
-			.filter({
-				hasText: 'This reads otherwise than when you accepted it. Decide again. Before it read',
-			})
+		const again = page.getByRole('note').filter({
+			hasText: 'This reads otherwise than when you accepted it. Decide again. Before it read',
+		})
 		await expect(again.first()).toBeVisible()
 		await shot(page, 'decide-again')
 		await decideAll(page)

@@ -1,4 +1,7 @@
-/** A season planned by keyboard in a real browser: pattern, exception, plan, pin, plan again, the change in words, the chart opened. */
+/**
+ * A season planned by keyboard in a real browser: pattern, exception, plan, pin, plan again, the
+ * change in words, the chart opened.
+ */
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'

@@ -1,4 +1,7 @@
-/** The shelf in a real browser, by keyboard: add a model, take in a table with one bad row, and see both matched to a player. */
+/**
+ * The shelf in a real browser, by keyboard: add a model, take in a table with one bad row, and see
+ * both matched to a player.
+ */
 import { expect, type Page, test } from '@playwright/test'
 import { shot, tabTo } from './drive.ts'
 import { type RunningHost, startHost } from './host.ts'
@@ -107,13 +110,11 @@ test('a model is added, a table taken in, and both are matched', async ({ page }
 	// a table with one bad row: named before anything changes, the good rows taken in
 	await tabTo(page, button(page, 'Take in a table (CSV)'))
 	await page.keyboard.press('Enter')
-	await page
-		.getByLabel('CSV file')
-		.setInputFiles({
-			name: 'from-the-shop.csv',
-			mimeType: 'text/csv',
-			buffer: Buffer.from(table, 'utf8'),
-		})
+	await page.getByLabel('CSV file').setInputFiles({
+		name: 'from-the-shop.csv',
+		mimeType: 'text/csv',
+		buffer: Buffer.from(table, 'utf8'),
+	})
 	await expect(page.getByRole('heading', { name: 'Looked over: from-the-shop.csv' })).toBeFocused()
 	const bad = page.getByRole('table', { name: 'Bad cells' }).getByRole('row').nth(1)
 	await expect(bad).toContainText('4')

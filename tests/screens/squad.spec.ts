@@ -1,4 +1,7 @@
-/** A screening day of 40 in a real browser, the stations by keyboard alone: roster, swaps, gaps, signing one by one, reports, the club's summary; then a pack. */
+/**
+ * A screening day of 40 in a real browser, the stations by keyboard alone: roster, swaps, gaps,
+ * signing one by one, reports, the club's summary; then a pack.
+ */
 import { mkdtempSync, readdirSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
@@ -26,7 +29,10 @@ const person = (number: number) => ({
 })
 const line = (number: number, shirt: string | number = number) => {
 	const one = person(number)
-	return `${shirt},${one.givenName},${one.familyName},${one.birthDate},${one.sex},Rae ${one.familyName},rae${number}@example.org,${number % 8 === 0 ? '' : 'squad-summary'}`
+	return (
+		`${shirt},${one.givenName},${one.familyName},${one.birthDate},${one.sex},Rae ` +
+		`${one.familyName},rae${number}@example.org,${number % 8 === 0 ? '' : 'squad-summary'}`
+	)
 }
 const heads = 'Number,Given name,Family name,Birth date,Sex,Guardian,Guardian email,Consents'
 const roster = [heads, ...Array.from({ length: players }, (_, at) => line(at + 1))].join('\n')
@@ -136,7 +142,8 @@ test('a day of 40 players, from the roster to the summary for the club', async (
 		}
 		await page.reload()
 
-		// the roster: bad rows are named by row, column, value and remedy; nothing is taken in with them
+		// the roster: bad rows are named by row, column, value and remedy; nothing is taken in with
+		// them
 		await page.getByRole('link', { name: 'Squad day' }).press('Enter')
 		await page.getByLabel('Team').fill('Harrow Rovers')
 		await page.getByLabel('Roster', { exact: true }).fill(badRoster)
@@ -234,7 +241,8 @@ test('a day of 40 players, from the roster to the summary for the club', async (
 				measures(number, other === undefined ? undefined : footMm(other)),
 			)
 			if (other !== undefined) {
-				// shirts swapped: the feet do not fit those of last year, and the station is not left before it is settled
+				// shirts swapped: the feet do not fit those of last year, and the station is not left
+				// before it is settled
 				await expect(
 					page.getByText(`Is this really ${named(number)}?`, { exact: false }),
 				).toBeVisible()

@@ -1,4 +1,7 @@
-/** Every screen of the workstation in one list, for the checks and pictures that go through all of them. */
+/**
+ * Every screen of the workstation in one list, for the checks and pictures that go through all of
+ * them.
+ */
 import { expect, type Page } from '@playwright/test'
 import { hostCall } from './drive.ts'
 
@@ -83,14 +86,19 @@ const step = (playerId: string, name: string): Stop => ({
 		await quiet(page)
 	},
 })
-/** The screens of an open demo, in the order of a day. The player is an adolescent, so that every step is there. */
+/**
+ * The screens of an open demo, in the order of a day. The player is an adolescent, so that every
+ * step is there.
+ */
 export async function tour(page: Page): Promise<Stop[]> {
 	const { cards } = await hostCall(page, 'players.search', { query: 'tui', limit: 1 })
 	const id = String(cards[0].playerId)
 	const { shelf } = await hostCall(page, 'shelf.get', {})
 	const model = shelf?.models[0]?.id as string | undefined
 	const squads = await hostCall(page, 'squad.create', {
-		text: 'Number,Given name,Family name,Birth date,Sex\n1,Ada,Invented,2011-03-02,f\n2,Bo,Invented,2010-05-09,m',
+		text:
+			'Number,Given name,Family name,Birth ' +
+			'date,Sex\n1,Ada,Invented,2011-03-02,f\n2,Bo,Invented,2010-05-09,m',
 		team: 'Invented Rovers',
 		day: '2027-01-20',
 		same: {},
@@ -142,13 +150,17 @@ export async function tour(page: Page): Promise<Stop[]> {
 		...['measures', 'glossary', 'keys'].map((name) => at(`help ${name}`, `#/help/${name}`)),
 	]
 }
-/** Ways of looking at a screen: by the wish of the browser or the system, and by the application's own setting (Settings, Look). */
+/**
+ * Ways of looking at a screen: by the wish of the browser or the system, and by the application's
+ * own setting (Settings, Look).
+ */
 export const looks = {
 	light: { media: { colorScheme: 'light', forcedColors: 'none' }, letters: 1 },
 	dark: { media: { colorScheme: 'dark', forcedColors: 'none' }, letters: 1 },
 	'high contrast': { media: { colorScheme: 'dark', forcedColors: 'active' }, letters: 1 },
 	'text of 200 %': { media: { colorScheme: 'light', forcedColors: 'none' }, letters: 2 },
-	// the setting against the wish of the system, so that nothing of the system's colours may show through
+	// the setting against the wish of the system, so that nothing of the system's colours may show
+	// through
 	'own light': {
 		media: { colorScheme: 'dark', forcedColors: 'none' },
 		letters: 1,
@@ -171,7 +183,10 @@ export const looks = {
 	},
 } as const
 export type Look = keyof typeof looks
-/** Letters are enlarged as the browser does it, by the size of the root; the application's own look as its setting puts it on the page. */
+/**
+ * Letters are enlarged as the browser does it, by the size of the root; the application's own look
+ * as its setting puts it on the page.
+ */
 export async function put(page: Page, look: Look): Promise<void> {
 	const { media, letters, own } = looks[look] as {
 		media: (typeof looks)[Look]['media']

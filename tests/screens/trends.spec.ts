@@ -1,4 +1,7 @@
-/** Trends: three visits whose numbers are known; every number on the screen is one of them or their difference, and each chart says in words what it draws. */
+/**
+ * Trends: three visits whose numbers are known; every number on the screen is one of them or their
+ * difference, and each chart says in words what it draws.
+ */
 import { expect, test } from '@playwright/test'
 import { meanOf } from '../../shared/visit/sides.ts'
 import { type Visit, visitSchema } from '../../shared/visit/visit.ts'
@@ -102,7 +105,8 @@ test('each number of the trends is right, and each chart has its words', async (
 			right = visits.map((one) => round(meanOf(one.feet!.right!.heelToToeMm)!))
 		await expect(chart(/^Foot length over time/)).toHaveAccessibleName(
 			new RegExp(
-				`Left foot: ${course(left, 'mm').replaceAll('.', '\\.')}\\. Right foot: ${course(right, 'mm')}`,
+				`Left foot: ${course(left, 'mm').replaceAll('.', '\\.')}\\. Right foot: ` +
+					`${course(right, 'mm')}`,
 			),
 		)
 		await expect(chart(/^Knee to wall/)).toHaveAccessibleName(/8 cm.*8\.5 cm.*10\.6 cm/)

@@ -1,4 +1,7 @@
-/** kill -9 at random moments over saves, signatures, backups, restores and upgrades. `npm run soak [rounds]`; a short form runs in npm test. */
+/**
+ * kill -9 at random moments over saves, signatures, backups, restores and upgrades. `npm run soak
+ * [rounds]`; a short form runs in npm test.
+ */
 import { execFileSync, spawn } from 'node:child_process'
 import { copyFileSync, existsSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
@@ -83,7 +86,8 @@ export async function soak(
 			result.signatures += lines.filter((line) => line.startsWith('signed')).length
 			result.backups += lines.filter((line) => line.startsWith('backup')).length
 			result.restores += lines.filter((line) => line.startsWith('restored')).length
-			// what was acknowledged after the last restore must stand; a restore that was under way may have happened or not
+			// what was acknowledged after the last restore must stand; a restore that was under way may
+			// have happened or not
 			const lastRestore = lines.findLastIndex((line) => line.startsWith('restored'))
 			const underWay = lines.findLastIndex((line) => line.startsWith('restoring')) > lastRestore
 			const app = open(here)
@@ -142,7 +146,10 @@ interface Full {
 	refused: number
 	lost: string[]
 }
-/** Saves on a disk of one or two megabytes until it is full, frees a little and goes on; whatever was acknowledged is there afterwards. Needs root. */
+/**
+ * Saves on a disk of one or two megabytes until it is full, frees a little and goes on; whatever
+ * was acknowledged is there afterwards. Needs root.
+ */
 async function fillUntilFull(rounds: number, tell: (text: string) => void): Promise<Full> {
 	const result: Full = { rounds: 0, saves: 0, refused: 0, lost: [] }
 	for (let round = 1; round <= rounds; round++) {
@@ -216,7 +223,8 @@ async function fillUntilFull(rounds: number, tell: (text: string) => void): Prom
 			result.refused += refused
 			result.rounds = round
 			tell(
-				`full disk, round ${round}: ${kept} saved, ${signed.length} signed, ${refused} refused, ${result.lost.length} faults so far`,
+				`full disk, round ${round}: ${kept} saved, ${signed.length} signed, ${refused} refused, ` +
+					`${result.lost.length} faults so far`,
 			)
 		} finally {
 			execFileSync('umount', ['-l', here])
@@ -229,7 +237,10 @@ async function fillUntilFull(rounds: number, tell: (text: string) => void): Prom
 async function upgradeUntilKilled(delayMs: number, done: () => void): Promise<string[]> {
 	const here = mkdtempSync(join(tmpdir(), 'lastwright-upgrade-'))
 	copyFileSync(oldStore, join(here, 'lastwright.db'))
-	const script = `import(${JSON.stringify(pathToFileURL(fileURLToPath(new URL('../../electron/store/store.ts', import.meta.url))).href)}).then(({ Store }) => { process.stdout.write('go'); new Store(${JSON.stringify(here)}, { cost: 1024 }); setInterval(() => {}, 1000) })`
+	const script =
+		`import(${JSON.stringify(pathToFileURL(fileURLToPath(new URL('../../electron/store/store.ts', import.meta.url))).href)}).then(({ ` +
+		`Store }) => { process.stdout.write('go'); new Store(${JSON.stringify(here)}, ` +
+		'{ cost: 1024 }); setInterval(() => {}, 1000) })'
 	await new Promise<void>((resolve) => {
 		const child = spawn(
 			process.execPath,

@@ -1,4 +1,7 @@
-/** Works on a store as fast as it can and prints what was acknowledged. Started and killed by soak.ts. */
+/**
+ * Works on a store as fast as it can and prints what was acknowledged. Started and killed by
+ * soak.ts.
+ */
 import { writeSync } from 'node:fs'
 import { createApp } from '../../electron/app.ts'
 import type { DraftContent } from '../../shared/contract.ts'
@@ -15,7 +18,10 @@ async function call(name: string, input: unknown): Promise<any> {
 	if (!answer.ok) throw new Error(`${name}: ${answer.message} ${JSON.stringify(answer.problems)}`)
 	return answer.value
 }
-/** Written at once and not through a stream: what was printed has left this process before the next step. */
+/**
+ * Written at once and not through a stream: what was printed has left this process before the next
+ * step.
+ */
 const tell = (text: string) => writeSync(1, `${text}\n`)
 const player = { givenName: 'Ines', familyName: 'Ashdown', birthDate: '2009-03-02', sex: 'female' }
 await call('session.unlock', { passphrase })

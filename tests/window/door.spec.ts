@@ -1,4 +1,7 @@
-/** The way into the browser window: the address stands in a file of its owner, and the strict cookie holds from the first page on. */
+/**
+ * The way into the browser window: the address stands in a file of its owner, and the strict cookie
+ * holds from the first page on.
+ */
 import { mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'

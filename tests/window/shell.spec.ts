@@ -1,4 +1,7 @@
-/** The Electron shell itself. Runs wherever Electron's runtime is installed; elsewhere it says that it did not run. */
+/**
+ * The Electron shell itself. Runs wherever Electron's runtime is installed; elsewhere it says that
+ * it did not run.
+ */
 import { existsSync, mkdtempSync, readFileSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
@@ -14,7 +17,8 @@ const executablePath = existsSync(pathFile)
 test.describe('the Electron window', () => {
 	test.skip(
 		executablePath === undefined || !existsSync(executablePath),
-		"skipped: Electron's runtime is not installed on this machine, so the shell was only type-checked",
+		"skipped: Electron's runtime is not installed on this machine, so the shell was only " +
+			'type-checked',
 	)
 	let data = ''
 	let app: ElectronApplication

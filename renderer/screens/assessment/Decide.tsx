@@ -1,4 +1,7 @@
-/** Decide: each finding accepted, changed or dropped by the clinician; the next pair, heel raise, actions and review. */
+/**
+ * Decide: each finding accepted, changed or dropped by the clinician; the next pair, heel raise,
+ * actions and review.
+ */
 import {
 	Alert,
 	AlertTitle,
@@ -470,8 +473,10 @@ function HeelRaise({
 				{highest > raiseLimits.warnMm && (
 					<Alert severity="warning">
 						{above
-							? `${highest} mm is above ${raiseLimits.stopMm} mm in a boot. Write the reason, or lower it.`
-							: `${highest} mm is above ${raiseLimits.warnMm} mm in a boot. Check heel hold and stability in the boot.`}
+							? `${highest} mm is above ${raiseLimits.stopMm} mm in a boot. Write the reason, ` +
+								'or lower it.'
+							: `${highest} mm is above ${raiseLimits.warnMm} mm in a boot. Check heel hold and ` +
+								'stability in the boot.'}
 						<Basis
 							because={[{ measure: 'highest heel raise', value: highest, unit: 'mm' }]}
 							basis={above ? raiseLimits.stopBasis : raiseLimits.warnBasis}

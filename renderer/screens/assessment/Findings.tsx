@@ -1,4 +1,7 @@
-/** Beside the measures: the findings by consequence, those of this step first, each with its basis one key away; then the charts of the step and how its numbers were worked out. */
+/**
+ * Beside the measures: the findings by consequence, those of this step first, each with its basis
+ * one key away; then the charts of the step and how its numbers were worked out.
+ */
 import { Box, Chip, Paper, Typography } from '@mui/material'
 import { useMemo } from 'react'
 import type { Assessment } from '../../../shared/assessment.ts'

@@ -1,4 +1,7 @@
-/** The warning-sign questions. Not answered is not asked, never no; a complaint unfolds the questions that belong to it. */
+/**
+ * The warning-sign questions. Not answered is not asked, never no; a complaint unfolds the
+ * questions that belong to it.
+ */
 import { Box, Button, Paper, ToggleButton, Typography } from '@mui/material'
 import { useState } from 'react'
 import { askedAlways, complaints } from '../../../shared/screening/complaints.table.ts'

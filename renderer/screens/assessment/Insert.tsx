@@ -1,4 +1,7 @@
-/** The insert: each element proposed for each foot, accepted, changed or dropped with its reason; stops are released limb by limb. */
+/**
+ * The insert: each element proposed for each foot, accepted, changed or dropped with its reason;
+ * stops are released limb by limb.
+ */
 import { Alert, AlertTitle, Box, Button, Chip, Paper, TextField, Typography } from '@mui/material'
 import { useMemo, useState } from 'react'
 import { choiceWords, type InsertDecision } from '../../../shared/decisions.ts'
@@ -200,7 +203,8 @@ function Foot({
 								<Typography variant="body2">
 									{element.says}
 									{element.range
-										? ` Usual range ${element.range[0]} to ${element.range[1]} ${element.unit ?? ''}.`
+										? ` Usual range ${element.range[0]} to ${element.range[1]} ` +
+											`${element.unit ?? ''}.`
 										: ''}
 									{proposed ? ` Proposed: ${elementText(proposed)}. Reason: ${decision?.why}.` : ''}
 								</Typography>
@@ -214,7 +218,10 @@ function Foot({
 						end={
 							<Box
 								role="group"
-								aria-label={`Insert, ${side}: ${elementWords[element.element as keyof typeof elementWords] ?? element.element}`}
+								aria-label={
+									`Insert, ${side}: ` +
+									`${elementWords[element.element as keyof typeof elementWords] ?? element.element}`
+								}
 							>
 								<Button
 									aria-pressed={decision?.choice === 'accept'}

@@ -1,4 +1,7 @@
-/** Changes to the boot and ways to lace it that the findings ask for: drawn, with limits and cautions; marked ones are printed. */
+/**
+ * Changes to the boot and ways to lace it that the findings ask for: drawn, with limits and
+ * cautions; marked ones are printed.
+ */
 import {
 	Alert,
 	Box,

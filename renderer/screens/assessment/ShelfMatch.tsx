@@ -1,4 +1,7 @@
-/** The shelf matched to this player: best first, each with its size, its margins, its reasons, and the sole over the joints. */
+/**
+ * The shelf matched to this player: best first, each with its size, its margins, its reasons, and
+ * the sole over the joints.
+ */
 import {
 	Alert,
 	AlertTitle,

@@ -1,4 +1,7 @@
-/** Sign: what is still open, consent, a preview of the page, and the signature that freezes the record. */
+/**
+ * Sign: what is still open, consent, a preview of the page, and the signature that freezes the
+ * record.
+ */
 import {
 	Alert,
 	AlertTitle,
@@ -69,7 +72,10 @@ function List({
 		</Alert>
 	)
 }
-/** `onSigned` is called once the record is frozen and the draft is gone: the parent must not save it again, and keeps this step on screen for the report. */
+/**
+ * `onSigned` is called once the record is frozen and the draft is gone: the parent must not save it
+ * again, and keeps this step on screen for the report.
+ */
 export function Sign(props: StepProps & { onSigned: () => void }) {
 	const { draft, change, assessment, draftId, playerId, saveNow, goTo, onSigned } = props
 	const [clinician, setClinician] = useState<{ name: string; registration: string }>()

@@ -33,7 +33,8 @@ export function AssessmentScreen({ playerId }: { playerId: string }) {
 			setProtocolTrouble(`The clinic's protocol did not open: ${wordsOf(error)}`),
 		)
 	}, [])
-	// the findings count the shelf too: it is asked before the first of them is shown, so that none moves down later
+	// the findings count the shelf too: it is asked before the first of them is shown, so that none
+	// moves down later
 	const [shelf, setShelf] = useState<{ held: Shelf | undefined; trouble: string }>()
 	useEffect(() => {
 		call('shelf.get', {}).then(
@@ -58,9 +59,15 @@ export function AssessmentScreen({ playerId }: { playerId: string }) {
 	)
 }
 
-/** Where the window is narrow or the text large, by whatever way, what stood side by side stands one below the other. */
+/**
+ * Where the window is narrow or the text large, by whatever way, what stood side by side stands one
+ * below the other.
+ */
 const narrow = '@container (max-width: 54rem)'
-/** Opens or closes the page beside Decide, which stands behind all decisions for the keys; opened, it has the focus. @returns false where no preview stands */
+/**
+ * Opens or closes the page beside Decide, which stands behind all decisions for the keys; opened,
+ * it has the focus. @returns false where no preview stands
+ */
 function togglePreview(): boolean {
 	const preview = document.querySelector<HTMLDetailsElement>('details[data-preview]')
 	if (!preview) return false
@@ -68,7 +75,10 @@ function togglePreview(): boolean {
 	if (preview.open) preview.querySelector('summary')?.focus()
 	return true
 }
-/** The part of a step that is left out for a player of 18 or over still has its number, so that the hand can learn them. */
+/**
+ * The part of a step that is left out for a player of 18 or over still has its number, so that the
+ * hand can learn them.
+ */
 const numberOf = (name: string): number => steps.findIndex((one) => one.name === name) + 1
 
 interface WalkProps {
@@ -96,7 +106,8 @@ function Walk({ playerId, open, protocol, shelf, shelfTrouble }: WalkProps) {
 			return {
 				assessment: undefined,
 				trouble:
-					'The findings cannot be worked out from these entries. Nothing entered is lost; correct the last entry.',
+					'The findings cannot be worked out from these entries. Nothing entered is lost; ' +
+					'correct the last entry.',
 			}
 		}
 	}, [visit, earlier, shelf, protocol])
@@ -151,7 +162,8 @@ function Walk({ playerId, open, protocol, shelf, shelfTrouble }: WalkProps) {
 		[signed, age, goTo, step.name],
 	)
 	useCommands(commands)
-	// a button may still be waiting for the host when the key comes: one more try before saying that nothing is left
+	// a button may still be waiting for the host when the key comes: one more try before saying that
+	// nothing is left
 	const toNext = (tries = 1) => {
 		clearTimeout(later.current)
 		if (!stepBox.current) return

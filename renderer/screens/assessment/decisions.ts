@@ -59,7 +59,10 @@ function put(draft: DraftContent, id: string, line: Decision | undefined): Draft
 			: [...lines, line],
 	})
 }
-/** Records a choice; null takes the decision back. `words` are the engine's, offered for changing unless the clinician wrote others before. */
+/**
+ * Records a choice; null takes the decision back. `words` are the engine's, offered for changing
+ * unless the clinician wrote others before.
+ */
 export function choose(
 	draft: DraftContent,
 	id: string,
@@ -98,7 +101,10 @@ export function addOwn(draft: DraftContent): DraftContent {
 	const id = `own.${highest + 1}`
 	return put(draft, id, { findingId: id, choice: 'add', says: '' })
 }
-/** Notes and advice without a decision, or accepted in other words; what was changed or dropped in other words is looked at singly. */
+/**
+ * Notes and advice without a decision, or accepted in other words; what was changed or dropped in
+ * other words is looked at singly.
+ */
 export const leftQuiet = (draft: DraftContent, findings: readonly Finding[]): Finding[] =>
 	findings.filter(
 		(one) =>
@@ -137,7 +143,10 @@ export const wishesOf = (assessment: Assessment): MergedWish[] => [
 	...mergeWishes('seek', assessment.footwear.target.seek),
 	...mergeWishes('avoid', assessment.footwear.target.avoid),
 ]
-/** The findings to decide one by one; a footwear rule is decided by its features instead, so that nothing is asked twice. */
+/**
+ * The findings to decide one by one; a footwear rule is decided by its features instead, so that
+ * nothing is asked twice.
+ */
 export function findingsToDecide(assessment: Assessment): Finding[] {
 	const { seek, avoid } = assessment.footwear.target
 	const byFeature = new Set([...seek, ...avoid].map((wish) => `footwear.${wish.rule}`))

@@ -6,7 +6,9 @@ import { changedPath } from './path.ts'
 const oneEntryMs = 4000
 const most = 300
 
-/** The part of a path that one field answers for: a value, its raw text and its mark count together. */
+/**
+ * The part of a path that one field answers for: a value, its raw text and its mark count together.
+ */
 const fieldOf = (path: string): string => path.replace(/^(visit\.notMeasured|raw|visit)\./, '')
 
 export class History {

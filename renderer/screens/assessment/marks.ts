@@ -1,4 +1,7 @@
-/** What the clinician marks to be tried or done: decision lines whose ids begin with a mark's name. Pure. */
+/**
+ * What the clinician marks to be tried or done: decision lines whose ids begin with a mark's name.
+ * Pure.
+ */
 import type { DraftContent } from '../../../shared/contract.ts'
 import type { Decision } from '../../../shared/decisions.ts'
 import { type Mark, markedLines } from '../../../shared/report/marked.ts'

@@ -1,7 +1,10 @@
 /** Alt+N: focus goes to the next thing this step waits for. */
 
 const seen = (one: HTMLElement): boolean => one.offsetParent !== null
-/** @param within the step on screen; @param missing paths still to measure, in the order of the walk; @returns false where nothing is left */
+/**
+ * @param within the step on screen; @param missing paths still to measure, in the order of the
+ * walk; @returns false where nothing is left
+ */
 export function focusNext(within: HTMLElement, missing: readonly string[]): boolean {
 	const focus = (one: HTMLElement | null | undefined): boolean => {
 		one?.focus()

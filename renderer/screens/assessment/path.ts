@@ -6,7 +6,10 @@ type Loose = Record<string, unknown>
 export function readPath(visit: Visit, path: string): unknown {
 	return path.split('.').reduce<unknown>((here, key) => (here as Loose | undefined)?.[key], visit)
 }
-/** A copy of the visit with the value at the path; undefined takes the key away, and empty groups with it. */
+/**
+ * A copy of the visit with the value at the path; undefined takes the key away, and empty groups
+ * with it.
+ */
 export function writePath(visit: Visit, path: string, value: unknown): Visit {
 	const put = (here: unknown, [key = '', ...rest]: string[]): unknown => {
 		const copy: Loose | unknown[] = Array.isArray(here)

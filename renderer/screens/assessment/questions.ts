@@ -1,4 +1,7 @@
-/** The warning-sign questions as the schema has them: single questions, and groups that unfold. Pure. */
+/**
+ * The warning-sign questions as the schema has them: single questions, and groups that unfold.
+ * Pure.
+ */
 import type { z } from 'zod'
 import { visitSchema } from '../../../shared/visit/visit.ts'
 import { schemaAt } from '../../../shared/visit/field-meta.ts'

@@ -1,4 +1,7 @@
-/** The walk of an assessment: which fields stand on which step. Labels, units and limits come from the schema. */
+/**
+ * The walk of an assessment: which fields stand on which step. Labels, units and limits come from
+ * the schema.
+ */
 import type { Topic } from '../../../shared/finding.ts'
 
 export interface StepRow {

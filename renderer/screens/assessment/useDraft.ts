@@ -1,4 +1,6 @@
-/** The open draft: loaded, changed, saved within a second, in order, and never lost from the screen. */
+/**
+ * The open draft: loaded, changed, saved within a second, in order, and never lost from the screen.
+ */
 import { useCallback, useEffect, useRef, useState } from 'react'
 import type { DraftContent } from '../../../shared/contract.ts'
 import type { Visit } from '../../../shared/visit/visit.ts'

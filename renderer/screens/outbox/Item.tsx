@@ -1,4 +1,7 @@
-/** One item: its first page beside the recipient's name and the player's birth date, and what can be done next. */
+/**
+ * One item: its first page beside the recipient's name and the player's birth date, and what can be
+ * done next.
+ */
 import {
 	Alert,
 	Box,
@@ -84,7 +87,10 @@ export function Item({ itemId, personId }: { itemId: string; personId: string | 
 			>
 				<Panel
 					title={`First page of ${one.number}`}
-					hint={`${kindWords[one.kind]}, version ${one.version}, visit of ${dayInWords(one.visitDate)}. These are the stored bytes.`}
+					hint={
+						`${kindWords[one.kind]}, version ${one.version}, visit of ` +
+						`${dayInWords(one.visitDate)}. These are the stored bytes.`
+					}
 				>
 					{url && (
 						<Box

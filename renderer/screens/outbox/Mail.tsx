@@ -92,8 +92,11 @@ export function Mail({ owner }: { owner: boolean }) {
 				{value && (
 					<Typography>
 						{value.smtp
-							? `E-mail goes out through ${value.smtp.host} (${securities[value.smtp.security]}), from ${value.smtp.from.name}, ${value.smtp.from.email}.`
-							: 'No mail server is set. Documents go as drafts for the mail program, on paper or by hand.'}
+							? `E-mail goes out through ${value.smtp.host} ` +
+								`(${securities[value.smtp.security]}), from ${value.smtp.from.name}, ` +
+								`${value.smtp.from.email}.`
+							: 'No mail server is set. Documents go as drafts for the mail program, on paper ' +
+								'or by hand.'}
 					</Typography>
 				)}
 				{value && (
@@ -148,7 +151,10 @@ export function Mail({ owner }: { owner: boolean }) {
 						label="In so many words"
 						value={form.inSoManyWords}
 						set={put('inSoManyWords')}
-						hint={`Anyone on the way can read the messages and the password. To do it all the same, type: ${plainWords}`}
+						hint={
+							'Anyone on the way can read the messages and the password. To do it all the ' +
+							`same, type: ${plainWords}`
+						}
 					/>
 				)}
 				<Field label="User" value={form.user} set={put('user')} optional />

@@ -223,7 +223,8 @@ function OfVisit({ visitId, mailSet }: { visitId: string; mailSet: boolean }) {
 	const put = (name: keyof typeof form) => (text: string) =>
 		setForm((now) => ({ ...now, [name]: text, ...(name === 'recipient' ? { kind: '' } : {}) }))
 	const label = ({ recipient }: Recipients['recipients'][number]) =>
-		`${recipient.name} (${roleWords[recipient.role]})${recipient.email ? `, ${recipient.email}` : ', no e-mail address'}`
+		`${recipient.name} ` +
+		`(${roleWords[recipient.role]})${recipient.email ? `, ${recipient.email}` : ', no e-mail address'}`
 	const chosen = value?.recipients.find((one) => label(one) === form.recipient)
 	const channel = channels.find((one) => channelWords[one] === form.channel)
 	const kind = (Object.keys(kindWords) as OutboxKind[]).find((one) => kindWords[one] === form.kind)
@@ -262,7 +263,10 @@ function OfVisit({ visitId, mailSet }: { visitId: string; mailSet: boolean }) {
 				)}
 				<Sheet
 					title="Put into the outbox"
-					hint={`Version ${value.version}, visit of ${dayInWords(value.visitDate)}. One document to one recipient.`}
+					hint={
+						`Version ${value.version}, visit of ${dayInWords(value.visitDate)}. One ` +
+						'document to one recipient.'
+					}
 				>
 					<Field
 						label="Recipient"

@@ -1,4 +1,7 @@
-/** The outbox room: the queue, one item beside its page, preparing, delivery reports, mail settings, sent in error. */
+/**
+ * The outbox room: the queue, one item beside its page, preparing, delivery reports, mail settings,
+ * sent in error.
+ */
 import { Alert, Box, Button, Link, Stack, Typography } from '@mui/material'
 import { useEffect, useState } from 'react'
 import type { OutputOf } from '../../../shared/contract.ts'
@@ -28,7 +31,10 @@ type Listed = OutputOf<'outbox.list'>
 type Person = OutputOf<'session.status'>['person']
 const open = 'All but closed'
 const late = 'Overdue'
-/** What waits for somebody: shown over every page of the room, and each count opens its part of the queue. */
+/**
+ * What waits for somebody: shown over every page of the room, and each count opens its part of the
+ * queue.
+ */
 const waits = [
 	['to-check', 'to check'],
 	['ready', 'ready'],

@@ -1,4 +1,7 @@
-/** Coming home: look into the file, bring it in, answer what two places say differently, and join what was entered twice. */
+/**
+ * Coming home: look into the file, bring it in, answer what two places say differently, and join
+ * what was entered twice.
+ */
 import {
 	Alert,
 	Box,
@@ -37,14 +40,16 @@ function Counts({
 			added, {counts.already} here already, {counts.quarantined} put aside, {counts.heldBack} held
 			back since they were destroyed here.
 			{trailRows > 0
-				? ` With ${counted(trailRows, 'row')} of the laptop's audit trail, kept as a section of its own under Audit trail.`
+				? ` With ${counted(trailRows, 'row')} of the laptop's audit trail, kept as a section of ` +
+					'its own under Audit trail.'
 				: ''}
 			{trailRows > 0 && owner ? <Way to="#/records/audit">Read the trail</Way> : null}
 		</Typography>
 	)
 }
 const twice = (one: Duplicate) =>
-	`${one.name} came home and ${one.likeName} stands here: ${one.why === 'twin' ? 'same birth date and family name. Twins, or one person entered twice?' : 'perhaps one person entered twice.'}`
+	`${one.name} came home and ${one.likeName} stands here: ` +
+	`${one.why === 'twin' ? 'same birth date and family name. Twins, or one person entered twice?' : 'perhaps one person entered twice.'}`
 const personLink = {
 	display: 'inline-flex',
 	alignItems: 'center',
@@ -52,7 +57,10 @@ const personLink = {
 	px: 1,
 	fontWeight: 600,
 }
-/** Two entries that look like one person: both can be opened, and joined by a person; what was joined can be taken apart. */
+/**
+ * Two entries that look like one person: both can be opened, and joined by a person; what was
+ * joined can be taken apart.
+ */
 function Twice({ one, leads, again }: { one: Duplicate; leads: boolean; again: () => void }) {
 	const action = useAction()
 	const join = () =>
@@ -78,7 +86,8 @@ function Twice({ one, leads, again }: { one: Duplicate; leads: boolean; again: (
 		<Alert severity={one.joined ? 'success' : 'warning'}>
 			<Typography>
 				{one.joined
-					? `${one.name} came home and was joined to ${one.likeName}: they are shown as one player. Both entries are kept.`
+					? `${one.name} came home and was joined to ${one.likeName}: they are shown as one ` +
+						'player. Both entries are kept.'
 					: `${twice(one)} Nothing was joined.`}
 			</Typography>
 			<Trouble says={action.says} />
@@ -149,8 +158,11 @@ export function ComeHome({ done }: { done: () => void }) {
 			setPassphrase('')
 			done()
 			return again
-				? `This file was brought in before. Nothing was added twice. Receipt for the laptop: ${receipt}.`
-				: `Brought in: ${counted(counts.added, 'record')} added, before ${counts.before}, after ${counts.after}. Receipt for the laptop: ${receipt}.${questions > 0 ? ` ${counted(questions, 'question stands', 'questions stand')} under To answer.` : ''}`
+				? 'This file was brought in before. Nothing was added twice. Receipt for the laptop: ' +
+						`${receipt}.`
+				: `Brought in: ${counted(counts.added, 'record')} added, before ${counts.before}, after ` +
+						`${counts.after}. Receipt for the laptop: ` +
+						`${receipt}.${questions > 0 ? ` ${counted(questions, 'question stands', 'questions stand')} under To answer.` : ''}`
 		})
 	return (
 		<Panel
@@ -213,7 +225,8 @@ export function ComeHome({ done }: { done: () => void }) {
 								: `${counted(looked.questions, 'question')} to answer afterwards.`}{' '}
 							{looked.draftsBoth.length === 0
 								? ''
-								: `Drafts changed in both places, both kept: ${looked.draftsBoth.map((one) => one.name).join(', ')}.`}
+								: 'Drafts changed in both places, both kept: ' +
+									`${looked.draftsBoth.map((one) => one.name).join(', ')}.`}
 						</Typography>
 						<Found found={looked} />
 						{looked.duplicates.map((one) => (
@@ -244,7 +257,10 @@ export function Questions({
 	return (
 		<Panel
 			title="To answer"
-			hint={`Recorded differently in two places. Both stand in the records; ${leads ? 'your answer is a record too' : 'a clinician or the owner answers'}.`}
+			hint={
+				'Recorded differently in two places. Both stand in the records; ' +
+				`${leads ? 'your answer is a record too' : 'a clinician or the owner answers'}.`
+			}
 		>
 			{questions.map((one) => (
 				<Question key={`${one.what} ${one.id}`} one={one} leads={leads} answered={answered} />
@@ -292,7 +308,10 @@ function Question({
 							value={value.record}
 							disabled={!leads}
 							control={<Radio />}
-							label={`${questionField(one, field)}: ${questionValue(one, value.shown)} (${value.place}, ${timeWords(value.at)})`}
+							label={
+								`${questionField(one, field)}: ${questionValue(one, value.shown)} ` +
+								`(${value.place}, ${timeWords(value.at)})`
+							}
 						/>
 					))}
 				</RadioGroup>

@@ -49,20 +49,28 @@ export function Laptop({
 			})
 			setPassphrase('')
 			again()
-			return `${file} was written: ${counted(records, 'record')}, ${counted(drafts, 'draft')}. Bring it in at home under Outreach.`
+			return (
+				`${file} was written: ${counted(records, 'record')}, ${counted(drafts, 'draft')}. ` +
+				'Bring it in at home under Outreach.'
+			)
 		})
 	const takeOff = () =>
 		remove.run(async () => {
 			const { records, lines } = await call('outreach.remove', { receipt })
 			again()
-			return `${counted(records, 'record was', 'records were')} removed; ${counted(lines, 'register line stays', 'register lines stay')}.`
+			return (
+				`${counted(records, 'record was', 'records were')} removed; ` +
+				`${counted(lines, 'register line stays', 'register lines stay')}.`
+			)
 		})
 	return (
 		<>
 			<Alert severity={carries.ranOut ? 'warning' : 'info'} role="status">
 				{carries.ranOut
-					? `This pack ran out on ${dayInWords(carries.expires)}. Nothing is lost: make the file for the way back and bring it home.`
-					: `This laptop carries a pack made by ${carries.by} on ${timeWords(carries.madeAt)}. It opens until ${dayInWords(carries.expires)}.`}
+					? `This pack ran out on ${dayInWords(carries.expires)}. Nothing is lost: make the ` +
+						'file for the way back and bring it home.'
+					: `This laptop carries a pack made by ${carries.by} on ${timeWords(carries.madeAt)}. ` +
+						`It opens until ${dayInWords(carries.expires)}.`}
 			</Alert>
 			<Panel
 				title="What this laptop carries"

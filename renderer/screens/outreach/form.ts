@@ -1,4 +1,7 @@
-/** A form of this room as the properties of its box; what it sends is asked for here, never by the browser. */
+/**
+ * A form of this room as the properties of its box; what it sends is asked for here, never by the
+ * browser.
+ */
 import type { FormEvent } from 'react'
 
 export const form = (submit: () => void) => ({

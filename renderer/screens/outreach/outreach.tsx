@@ -1,4 +1,7 @@
-/** Outreach: packs that go out, what a laptop carries, coming home, and what is still to be answered. */
+/**
+ * Outreach: packs that go out, what a laptop carries, coming home, and what is still to be
+ * answered.
+ */
 import {
 	Alert,
 	Box,
@@ -26,7 +29,10 @@ import { Laptop } from './Laptop.tsx'
 const defaultDays = 14
 const mostShown = 200
 
-/** @param role who works here: packs are made and brought home by clinicians and the owner, a student works on the laptop */
+/**
+ * @param role who works here: packs are made and brought home by clinicians and the owner, a
+ * student works on the laptop
+ */
 export function Outreach({ role }: { role: PersonRole }) {
 	const { value, says, again } = useAnswer('outreach.list', {})
 	const leads = may(role).lead
@@ -119,7 +125,8 @@ function MakePack({ made }: { made: () => void }) {
 		action.run(async () => {
 			if (passphrase.length < leastPassphrase)
 				throw new Error(
-					`Passphrase of the pack has ${passphrase.length} characters. Choose one of ${leastPassphrase} or more.`,
+					`Passphrase of the pack has ${passphrase.length} characters. Choose one of ` +
+						`${leastPassphrase} or more.`,
 				)
 			if (passphrase !== again)
 				throw new Error('The two passphrases differ. Type the same one twice.')
@@ -133,7 +140,11 @@ function MakePack({ made }: { made: () => void }) {
 			setPassphrase('')
 			setAgain('')
 			made()
-			return `${file} was written: ${counted(players, 'player')}, ${counted(records, 'record')}. Open it on a laptop without records: first start, "Bring these records here".`
+			return (
+				`${file} was written: ${counted(players, 'player')}, ` +
+				`${counted(records, 'record')}. Open it on a laptop without records: first start, ` +
+				'"Bring these records here".'
+			)
 		})
 	return (
 		<Panel
@@ -146,7 +157,11 @@ function MakePack({ made }: { made: () => void }) {
 					value={query}
 					set={setQuery}
 					optional
-					hint={`${chosen.length} chosen${(value?.total ?? 0) > mostShown ? `; the first ${mostShown} of ${value?.total} are listed` : ''}. With nobody chosen the pack is empty but for clinic and shelf.`}
+					hint={
+						`${chosen.length} ` +
+						`chosen${(value?.total ?? 0) > mostShown ? `; the first ${mostShown} of ${value?.total} are listed` : ''}. ` +
+						'With nobody chosen the pack is empty but for clinic and shelf.'
+					}
 				/>
 				<Box
 					role="group"
@@ -182,7 +197,10 @@ function MakePack({ made }: { made: () => void }) {
 										}
 									/>
 								}
-								label={`${one.givenName} ${one.familyName}, born ${dayInWords(one.birthDate)}${one.club ? `, ${one.club}` : ''}`}
+								label={
+									`${one.givenName} ${one.familyName}, born ` +
+									`${dayInWords(one.birthDate)}${one.club ? `, ${one.club}` : ''}`
+								}
 							/>
 						</Box>
 					))}

@@ -62,7 +62,9 @@ export function Visits({
 				...(version === undefined ? {} : { version }),
 			})
 			setShown({
-				title: `Report of ${dayInWords(visit.visitDate)}${version === undefined ? '' : `, version ${version}`}`,
+				title:
+					'Report of ' +
+					`${dayInWords(visit.visitDate)}${version === undefined ? '' : `, version ${version}`}`,
 				url: urlOf(base64),
 				fileName,
 				...(version === undefined ? { visitId: visit.visitId } : {}),
@@ -84,7 +86,10 @@ export function Visits({
 		<Line
 			key={visit.visitId}
 			day={visit.visitDate}
-			about={`Signed ${dayOfMoment(visit.signedAt)}${visit.version ? `, version ${visit.version}` : ''}`}
+			about={
+				'Signed ' +
+				`${dayOfMoment(visit.signedAt)}${visit.version ? `, version ${visit.version}` : ''}`
+			}
 			mark={visit.awaitsCountersign && !visit.inError ? 'Awaits countersignature' : undefined}
 		>
 			<Box sx={{ display: 'flex', flexWrap: 'wrap', gap: 1 }}>
@@ -112,19 +117,17 @@ export function Visits({
 	// biome-ignore lint/correctness/useExhaustiveDependencies: `report` is made anew each time and does the same
 	const commands = useMemo(
 		(): Command[] =>
-			valid
-				.slice(0, offered)
-				.flatMap((one) => [
-					...(treats
-						? [
-								{
-									name: `Open visit of ${dayInWords(one.visitDate)}`,
-									run: () => setReading(one.visitId),
-								},
-							]
-						: []),
-					{ name: `Open report of ${dayInWords(one.visitDate)}`, run: () => void report(one) },
-				]),
+			valid.slice(0, offered).flatMap((one) => [
+				...(treats
+					? [
+							{
+								name: `Open visit of ${dayInWords(one.visitDate)}`,
+								run: () => setReading(one.visitId),
+							},
+						]
+					: []),
+				{ name: `Open report of ${dayInWords(one.visitDate)}`, run: () => void report(one) },
+			]),
 		[visits, treats],
 	)
 	useCommands(commands)
@@ -152,7 +155,9 @@ export function Visits({
 							day={draft.visitDate}
 							about={
 								draft.amends
-									? `Draft of an amendment: it becomes version ${draft.amends.version + 1} of the visit of ${dayInWords(draft.amends.visitDate)}. Saved ${dayOfMoment(draft.savedAt)}`
+									? `Draft of an amendment: it becomes version ${draft.amends.version + 1} of ` +
+										`the visit of ${dayInWords(draft.amends.visitDate)}. Saved ` +
+										`${dayOfMoment(draft.savedAt)}`
 									: `Draft, saved ${dayOfMoment(draft.savedAt)}`
 							}
 						/>

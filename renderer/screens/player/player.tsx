@@ -209,7 +209,8 @@ export function PlayerScreen({ playerId, role, notice, saved }: PlayerProps) {
 						title="Guardian"
 						hint={
 							under18
-								? 'This player is under 18: name the parent or guardian who comes along or consents.'
+								? 'This player is under 18: name the parent or guardian who comes along or ' +
+									'consents.'
 								: 'Needed for a player under 18; else leave it empty.'
 						}
 					>

@@ -42,7 +42,10 @@ function countWords({ total, cards, query }: Found): string {
 	const of = query.trim() ? 'found' : 'on record'
 	if (total === 0) return query.trim() ? 'No player found.' : 'No players on record yet.'
 	if (total > cards.length)
-		return `The first ${cards.length} of ${total} players ${of}. Type more of the name to narrow them down.`
+		return (
+			`The first ${cards.length} of ${total} players ${of}. Type more of the name to ` +
+			'narrow them down.'
+		)
 	return total === 1 ? `One player ${of}.` : `${total} players ${of}.`
 }
 
@@ -52,7 +55,10 @@ export function Players() {
 	const [at, setAt] = useState(0)
 	const [moved, setMoved] = useState(false)
 	const [says, setSays] = useState('')
-	/** Enter came before the answer: then a single match opens when it arrives, several wait to be looked at. */
+	/**
+	 * Enter came before the answer: then a single match opens when it arrives, several wait to be
+	 * looked at.
+	 */
 	const entered = useRef(false)
 	const rows = useRef<HTMLTableSectionElement>(null)
 	useEffect(() => {

@@ -44,7 +44,10 @@ const outcomes: Record<Row['outcome'], string> = {
 	refused: 'refused',
 	failed: 'failed',
 }
-/** A mark of 36 characters is shown by its first eight, enough to tell two apart; the saved table has it whole. */
+/**
+ * A mark of 36 characters is shown by its first eight, enough to tell two apart; the saved table
+ * has it whole.
+ */
 const short = (mark: string) => (/^[0-9a-f]{8}-[0-9a-f-]{27}$/.test(mark) ? mark.slice(0, 8) : mark)
 function whatOf({ objectRef, playerId, purpose }: Row): ReactNode {
 	const [kind = '', ...rest] = objectRef.split(':')

@@ -32,7 +32,10 @@ export function Backups({ owner, restored }: { owner: boolean; restored: () => v
 		const { before } = await call('backups.restore', { file: looked.file })
 		setLooked(undefined)
 		restored()
-		return `Restored. What stood before is kept as ${before}. Unlock with the passphrase of that time.`
+		return (
+			`Restored. What stood before is kept as ${before}. Unlock with the passphrase of ` +
+			'that time.'
+		)
 	}
 	return (
 		<>
@@ -51,7 +54,9 @@ export function Backups({ owner, restored }: { owner: boolean; restored: () => v
 				title="Backups"
 				hint={
 					value &&
-					`Sealed copies, made daily after unlocking and opened to check them. Folder: ${value.folder}. ${value.ageDays === undefined ? '' : `Age of the newest: ${value.ageDays} days.`}`
+					'Sealed copies, made daily after unlocking and opened to check them. Folder: ' +
+						`${value.folder}. ` +
+						`${value.ageDays === undefined ? '' : `Age of the newest: ${value.ageDays} days.`}`
 				}
 			>
 				<Box>
@@ -165,7 +170,10 @@ export function Backups({ owner, restored }: { owner: boolean; restored: () => v
 		</>
 	)
 }
-/** On a PC without records: bring them from a backup or a pack. @param opened told once a pack stands here: nothing is left to set up */
+/**
+ * On a PC without records: bring them from a backup or a pack. @param opened told once a pack
+ * stands here: nothing is left to set up
+ */
 export function MoveHere({ done, opened }: { done: () => void; opened?: () => void }) {
 	const [file, setFile] = useState('')
 	const [passphrase, setPassphrase] = useState('')

@@ -127,7 +127,10 @@ export function Consents({ playerId }: { playerId: string }) {
 									size="small"
 									variant="outlined"
 									disabled={action.busy}
-									aria-label={`Withdraw ${purposes[one.purpose].says}${one.recipient ? ` for ${one.recipient}` : ''}`}
+									aria-label={
+										'Withdraw ' +
+										`${purposes[one.purpose].says}${one.recipient ? ` for ${one.recipient}` : ''}`
+									}
 									onClick={() => action.run(withdraw(one))}
 								>
 									Withdraw

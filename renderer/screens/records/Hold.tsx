@@ -1,4 +1,7 @@
-/** A hold on one player's record: complaint, claim or dispute. While it stands nothing of the record can be destroyed. */
+/**
+ * A hold on one player's record: complaint, claim or dispute. While it stands nothing of the record
+ * can be destroyed.
+ */
 import { Alert, Box, Button } from '@mui/material'
 import { useState } from 'react'
 import { call } from '../../host.ts'
@@ -6,7 +9,10 @@ import { Field, Trouble } from '../../parts/form.tsx'
 import { useAction } from './parts.tsx'
 
 const leastReason = 3
-/** `held` as far as it is known: without it both ways are offered, and the host refuses the one that does not fit. */
+/**
+ * `held` as far as it is known: without it both ways are offered, and the host refuses the one that
+ * does not fit.
+ */
 export function Hold({
 	playerId,
 	held,
@@ -22,7 +28,8 @@ export function Hold({
 		action.run(async () => {
 			if (reason.trim().length < leastReason)
 				throw new Error(
-					`The reason is ${reason.trim() ? `"${reason.trim()}"` : 'empty'}. Write at least ${leastReason} letters.`,
+					`The reason is ${reason.trim() ? `"${reason.trim()}"` : 'empty'}. Write at least ` +
+						`${leastReason} letters.`,
 				)
 			await call('retention.hold', { playerId, reason, on })
 			setReason('')

@@ -1,4 +1,6 @@
-/** What may be destroyed by the clinic's rule, what is held, and the register of what was destroyed. */
+/**
+ * What may be destroyed by the clinic's rule, what is held, and the register of what was destroyed.
+ */
 import { Alert, Box, Button, Checkbox, FormControlLabel, Typography } from '@mui/material'
 import { useState } from 'react'
 import { call } from '../../host.ts'
@@ -27,7 +29,11 @@ export function Retention() {
 		setForm({ name: '', reason: '' })
 		again()
 		lines.again()
-		return `${records} records were destroyed and a line was kept in the register.${backupsThatStillHold.length ? ` ${backupsThatStillHold.length} older backups still hold them.` : ''} Copies on sticks that are not plugged in still hold them too.`
+		return (
+			`${records} records were destroyed and a line was kept in the ` +
+			`register.${backupsThatStillHold.length ? ` ${backupsThatStillHold.length} older backups still hold them.` : ''} ` +
+			'Copies on sticks that are not plugged in still hold them too.'
+		)
 	}
 	return (
 		<>

@@ -66,7 +66,8 @@ export function RecordsSettings() {
 			const issue = read.error.issues[0]
 			const path = issue?.path.join('.') ?? ''
 			throw new Error(
-				`${fields.find(([one]) => one === path)?.[1] ?? path}: ${form[path] ?? ''} cannot be used. ${issue?.message ?? ''}.`,
+				`${fields.find(([one]) => one === path)?.[1] ?? path}: ${form[path] ?? ''} cannot be ` +
+					`used. ${issue?.message ?? ''}.`,
 			)
 		}
 		await call('recordSettings.save', read.data)

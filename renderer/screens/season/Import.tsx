@@ -1,4 +1,7 @@
-/** A fixture list read in: what it would change is shown before anything changes; what can be read two ways is asked. */
+/**
+ * A fixture list read in: what it would change is shown before anything changes; what can be read
+ * two ways is asked.
+ */
 import { Alert, Box, Button, Paper, Stack, Typography } from '@mui/material'
 import { useState } from 'react'
 import { weekdayName } from '../../../shared/season/pattern.ts'
@@ -14,10 +17,15 @@ import { codeOptions, type Edit } from './Weekly.tsx'
 
 const shownAtMost = 12
 const sessionWords = (one: Session): string =>
-	`${weekdayName(one.date)} ${dayInWords(one.date)}${one.start ? ` ${one.start}` : ''}, ${one.kind}, ${termWords(one.surface)}${one.title ? `, ${one.title}` : ''}${one.status ? ` (${one.status})` : ''}`
+	`${weekdayName(one.date)} ${dayInWords(one.date)}${one.start ? ` ${one.start}` : ''}, ` +
+	`${one.kind}, ` +
+	`${termWords(one.surface)}${one.title ? `, ${one.title}` : ''}${one.status ? ` (${one.status})` : ''}`
 const optionWords: Record<string, string> = { 'day-month': 'day first', 'month-day': 'month first' }
 const isCalendar = (text: string): boolean => /BEGIN:VCALENDAR/i.test(text.slice(0, 2000))
-/** UTF-8, or the bytes of older spreadsheets. A calendar's folds come out first: one may stand inside a character. */
+/**
+ * UTF-8, or the bytes of older spreadsheets. A calendar's folds come out first: one may stand
+ * inside a character.
+ */
 function textOf(file: ArrayBuffer): string {
 	const raw = new Uint8Array(file)
 	const bytes = isCalendarBytes(raw) ? unfolded(raw) : raw
@@ -60,7 +68,8 @@ export function Import({
 	const look = async () => {
 		if (!text.trim()) {
 			setSays(
-				'List: empty, given nothing, allowed: the text of an .ics calendar or of a .csv table, pasted or from a file.',
+				'List: empty, given nothing, allowed: the text of an .ics calendar or of a .csv table, ' +
+					'pasted or from a file.',
 			)
 			return
 		}
@@ -88,7 +97,8 @@ export function Import({
 		if (!preview) return
 		change(
 			{ ...season, sessions: applyImport(season.sessions ?? [], preview) },
-			`Taken over from ${source}: ${preview.add.length} added, ${preview.change.length} changed, ${preview.remove.length} taken out.`,
+			`Taken over from ${source}: ${preview.add.length} added, ${preview.change.length} ` +
+				`changed, ${preview.remove.length} taken out.`,
 		)
 		setPreview(undefined)
 		setText('')

@@ -5,12 +5,15 @@ import { type Pattern, patternOfLetter } from '../../../shared/report/document.t
 const ink = 'currentColor'
 const fills: Record<Pattern, string> = {
 	plain: 'none',
-	// the lines of a gradient stand across its direction: one that runs down to the right draws lines that rise to the right
+	// the lines of a gradient stand across its direction: one that runs down to the right draws lines
+	// that rise to the right
 	rising: `repeating-linear-gradient(135deg, ${ink} 0 1.5px, transparent 1.5px 5px)`,
 	falling: `repeating-linear-gradient(45deg, ${ink} 0 1.5px, transparent 1.5px 5px)`,
 	dots: `radial-gradient(circle, ${ink} 1.4px, transparent 1.6px) 0 0 / 6px 6px`,
 	bars: `repeating-linear-gradient(90deg, ${ink} 0 1.5px, transparent 1.5px 6px)`,
-	grid: `repeating-linear-gradient(0deg, ${ink} 0 1px, transparent 1px 6px), repeating-linear-gradient(90deg, ${ink} 0 1px, transparent 1px 6px)`,
+	grid:
+		`repeating-linear-gradient(0deg, ${ink} 0 1px, transparent 1px 6px), ` +
+		`repeating-linear-gradient(90deg, ${ink} 0 1px, transparent 1px 6px)`,
 }
 export function PairBadge({ letter }: { letter: string }) {
 	return (

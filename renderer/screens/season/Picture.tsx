@@ -1,4 +1,7 @@
-/** The season in one picture: each pair's wear to its replacement window, its toe room against the growth forecast, and when to buy. */
+/**
+ * The season in one picture: each pair's wear to its replacement window, its toe room against the
+ * growth forecast, and when to buy.
+ */
 import { Box, Paper, Typography } from '@mui/material'
 import type { Plan, PlanPair } from '../../../shared/season/plan-file.ts'
 import type { ThresholdKey } from '../../../shared/protocol/protocol.ts'

@@ -1,4 +1,7 @@
-/** Every session as a table that is walked with the arrow keys: a letter pins a pair, Delete frees it, Enter opens the session. */
+/**
+ * Every session as a table that is walked with the arrow keys: a letter pins a pair, Delete frees
+ * it, Enter opens the session.
+ */
 import { Box, Button, Paper, Stack, Typography } from '@mui/material'
 import { type KeyboardEvent, memo, useEffect, useRef, useState } from 'react'
 import type { OutputOf } from '../../../shared/contract.ts'
@@ -161,7 +164,8 @@ function Editor({ line: { session, past }, pairs, season, change, done }: Editor
 		}
 		if (read.value.date < season.from || read.value.date > season.to) {
 			setSays(
-				`Date: outside the season, given ${dayInWords(read.value.date)}, allowed: ${dayInWords(season.from)} to ${dayInWords(season.to)}.`,
+				`Date: outside the season, given ${dayInWords(read.value.date)}, allowed: ` +
+					`${dayInWords(season.from)} to ${dayInWords(season.to)}.`,
 			)
 			return
 		}
@@ -305,7 +309,8 @@ function AddOne({ season, change }: Edit) {
 		}
 		if (read.value.date < season.from || read.value.date > season.to) {
 			setSays(
-				`Date: outside the season, given ${dayInWords(read.value.date)}, allowed: ${dayInWords(season.from)} to ${dayInWords(season.to)}.`,
+				`Date: outside the season, given ${dayInWords(read.value.date)}, allowed: ` +
+					`${dayInWords(season.from)} to ${dayInWords(season.to)}.`,
 			)
 			return
 		}
@@ -399,8 +404,10 @@ export function Sessions({
 		change(
 			pinned(season, line.session, pair?.id),
 			pair
-				? `Pinned ${pair.letter} to ${weekdayName(line.session.date)} ${dayInWords(line.session.date)}. Plan again.`
-				: `Pin taken off ${weekdayName(line.session.date)} ${dayInWords(line.session.date)}. Plan again.`,
+				? `Pinned ${pair.letter} to ${weekdayName(line.session.date)} ` +
+						`${dayInWords(line.session.date)}. Plan again.`
+				: `Pin taken off ${weekdayName(line.session.date)} ${dayInWords(line.session.date)}. ` +
+						'Plan again.',
 		)
 	}
 	const key = (event: KeyboardEvent) => {

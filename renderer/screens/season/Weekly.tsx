@@ -38,7 +38,8 @@ export const groundOptions: [string, string][] = [
 	['wet', 'wet'],
 ]
 const patternWords = (one: Pattern): string =>
-	`${capital(one.weekday)}${one.start ? ` ${one.start}` : ''}, ${one.minutes} min ${one.kind}, ${termWords(one.surface)}${one.ground && one.ground !== 'dry' ? `, ${one.ground}` : ''}${one.team ? `, ${one.team}` : ''}${one.code ? `, ${termWords(one.code)}` : ''}${one.from ? `, from ${dayInWords(one.from)}` : ''}${one.to ? `, until ${dayInWords(one.to)}` : ''}`
+	`${capital(one.weekday)}${one.start ? ` ${one.start}` : ''}, ${one.minutes} min ${one.kind}, ` +
+	`${termWords(one.surface)}${one.ground && one.ground !== 'dry' ? `, ${one.ground}` : ''}${one.team ? `, ${one.team}` : ''}${one.code ? `, ${termWords(one.code)}` : ''}${one.from ? `, from ${dayInWords(one.from)}` : ''}${one.to ? `, until ${dayInWords(one.to)}` : ''}`
 const list = {
 	m: 0,
 	mt: 1,
@@ -252,7 +253,10 @@ function exceptionWords(one: PatternException, season: Season): string {
 	]
 		.filter(Boolean)
 		.join(', ')
-	return `${what}: ${dayInWords(one.from)}${one.to && one.to !== one.from ? ` to ${dayInWords(one.to)}` : ''}${row ? ` (${capital(row.weekday)} ${row.kind})` : ''}`
+	return (
+		`${what}: ` +
+		`${dayInWords(one.from)}${one.to && one.to !== one.from ? ` to ${dayInWords(one.to)}` : ''}${row ? ` (${capital(row.weekday)} ${row.kind})` : ''}`
+	)
 }
 export function Exceptions({ season, change }: Edit) {
 	const [sort, setSort] = useState('bye')
@@ -280,7 +284,8 @@ export function Exceptions({ season, change }: Edit) {
 		if (!read.ok) return setSays(read.says)
 		if (read.value.to !== undefined && read.value.to < read.value.from)
 			return setSays(
-				`To: before the first day, given ${dayInWords(read.value.to)}, allowed: ${dayInWords(read.value.from)} or later.`,
+				`To: before the first day, given ${dayInWords(read.value.to)}, allowed: ` +
+					`${dayInWords(read.value.from)} or later.`,
 			)
 		change(withException(season, read.value), `Added: ${exceptionWords(read.value, season)}.`)
 		setForm({})

@@ -26,7 +26,10 @@ interface Schema<T> {
 	): { success: true; data: T } | { success: false; error: Parameters<typeof problemsOf>[0] }
 }
 
-/** Empty fields are left out; a number typed as text becomes a number. The problems come back in words by field. */
+/**
+ * Empty fields are left out; a number typed as text becomes a number. The problems come back in
+ * words by field.
+ */
 function read<T>(
 	schema: Schema<T>,
 	form: Record<string, string>,
@@ -105,12 +108,16 @@ export const withSession = (season: Season, session: Listed): Season => ({
 	...season,
 	sessions: [...(season.sessions ?? []).filter((one) => one.id !== session.id), session],
 })
-/** Takes the written session away again; the weekly pattern's, if there is one, stands in its place. */
+/**
+ * Takes the written session away again; the weekly pattern's, if there is one, stands in its place.
+ */
 export const withoutSession = (season: Season, id: string): Season => ({
 	...season,
 	sessions: (season.sessions ?? []).filter((one) => one.id !== id),
 })
-/** Sessions without an id get one before they are changed, so that the change meets the right one. */
+/**
+ * Sessions without an id get one before they are changed, so that the change meets the right one.
+ */
 export function withIds(season: Season): Season {
 	if ((season.sessions ?? []).every((one) => one.id !== undefined)) return season
 	const listed = seasonSessions({ ...season, pattern: [] })

@@ -30,7 +30,10 @@ export function Text({ label, value, set, hint, rows }: Common & { hint?: string
 		</Box>
 	)
 }
-/** A date with its label above, like the other fields. @param name its full name, where the label alone does not tell it from another */
+/**
+ * A date with its label above, like the other fields. @param name its full name, where the label
+ * alone does not tell it from another
+ */
 export function Day({ label, name, value, set, hint }: Common & { name?: string; hint?: string }) {
 	return (
 		<Box sx={{ fontSize: '0.85rem' }}>

@@ -1,4 +1,7 @@
-/** The season of one player: sessions in, the rotation planned, the change told, chart and calendar out. */
+/**
+ * The season of one player: sessions in, the rotation planned, the change told, chart and calendar
+ * out.
+ */
 import {
 	Alert,
 	AlertTitle,
@@ -54,7 +57,8 @@ function Dates({
 			return setSays(`Season to: not a date, given "${to}", allowed: a day such as 29 August 2027.`)
 		if (to < from)
 			return setSays(
-				`Season to: before the first day, given ${dayInWords(to)}, allowed: ${dayInWords(from)} or later.`,
+				`Season to: before the first day, given ${dayInWords(to)}, allowed: ${dayInWords(from)} ` +
+					'or later.',
 			)
 		setSays('')
 		change(
@@ -247,7 +251,8 @@ export function SeasonScreen({ playerId }: { playerId: string }) {
 			})
 			const none = answer.plan.sessions.filter((one) => !one.past && one.pair === undefined).length
 			setTold(
-				`Planned: ${answer.plan.sessions.filter((one) => !one.past).length} sessions ahead${none > 0 ? `, ${none} without a pair` : ''}.${answer.first ? '' : ` ${answer.changes.length === 0 ? 'Nothing changed against the last plan.' : `${answer.changes.length} ${answer.changes.length === 1 ? 'change' : 'changes'} against the last plan.`}`}`,
+				`Planned: ${answer.plan.sessions.filter((one) => !one.past).length} sessions ` +
+					`ahead${none > 0 ? `, ${none} without a pair` : ''}.${answer.first ? '' : ` ${answer.changes.length === 0 ? 'Nothing changed against the last plan.' : `${answer.changes.length} ${answer.changes.length === 1 ? 'change' : 'changes'} against the last plan.`}`}`,
 			)
 			setFresh(!answer.first)
 			await load()
@@ -311,7 +316,9 @@ export function SeasonScreen({ playerId }: { playerId: string }) {
 					<Typography color="text.secondary">
 						<Link href={`#/players/${playerId}`}>Player</Link>
 						{basis
-							? `, pairs and findings of the ${basis.from === 'draft' ? 'open assessment' : 'visit'} of ${dayInWords(basis.visitDate)}`
+							? ', pairs and findings of the ' +
+								`${basis.from === 'draft' ? 'open assessment' : 'visit'} of ` +
+								`${dayInWords(basis.visitDate)}`
 							: ''}
 					</Typography>
 				</Box>

@@ -1,4 +1,7 @@
-/** The clinic's letterhead, paper, size systems and own sentences, with a sample page that follows each change. */
+/**
+ * The clinic's letterhead, paper, size systems and own sentences, with a sample page that follows
+ * each change.
+ */
 import {
 	Alert,
 	Box,

@@ -1,4 +1,7 @@
-/** Every threshold with its unit, source and strength. A change is tried on the demo visits first, then kept as a new version with a reason. */
+/**
+ * Every threshold with its unit, source and strength. A change is tried on the demo visits first,
+ * then kept as a new version with a reason.
+ */
 import {
 	Alert,
 	Box,

@@ -1,2 +1,5 @@
-/** Contrast of the clinic colour on the white paper of the reports, and what the documents make of it. */
+/**
+ * Contrast of the clinic colour on the white paper of the reports, and what the documents make of
+ * it.
+ */
 export { contrastWords, leastRatio, ratioOnWhite } from '../../../shared/report/colour.ts'

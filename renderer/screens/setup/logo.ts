@@ -15,7 +15,8 @@ export async function readLogo(file: File): Promise<NonNullable<Clinic['logo']>>
 	if (file.size === 0) throw new Error(`Logo ${file.name} is empty. Choose another file.`)
 	if (file.size >= mostBytes)
 		throw new Error(
-			`Logo ${file.name} has ${Math.ceil(file.size / 1000)} kB. Choose a file under ${mostBytes / 1000} kB.`,
+			`Logo ${file.name} has ${Math.ceil(file.size / 1000)} kB. Choose a file under ` +
+				`${mostBytes / 1000} kB.`,
 		)
 	const bytes = new Uint8Array(await file.arrayBuffer())
 	let binary = ''

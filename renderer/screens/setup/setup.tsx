@@ -73,7 +73,9 @@ export function Setup({ done }: { done: () => void }) {
 			problems.address = `Address has ${address.length} lines. Write it in ${mostLines} lines or fewer.`
 		const passphrase = form.passphrase ?? ''
 		if (passphrase.length < leastPassphrase)
-			problems.passphrase = `Passphrase has ${passphrase.length} characters. Choose one of ${leastPassphrase} or more.`
+			problems.passphrase =
+				`Passphrase has ${passphrase.length} characters. Choose one of ` +
+				`${leastPassphrase} or more.`
 		else if (passphrase !== (form.again ?? ''))
 			problems.again = 'Passphrase again differs from the passphrase. Type the same one twice.'
 		return { clinic: read.data, problems }

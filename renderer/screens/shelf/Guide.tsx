@@ -6,7 +6,8 @@ import type { ReactNode } from 'react'
 const upper = 'M 22 84 L 20 44 Q 26 32 42 36 L 84 40 Q 118 56 158 60 Q 208 62 222 82 L 222 84 Z'
 const soleSide = 'M 20 84 L 224 84 Q 226 98 212 98 L 96 96 Q 84 100 72 104 L 24 104 Q 18 96 20 84 Z'
 const soleTop =
-	'M 20 60 C 20 38 34 34 60 36 C 96 40 112 28 150 22 C 196 18 226 40 222 58 C 220 84 188 100 152 94 C 118 88 96 80 60 84 C 34 86 20 82 20 60 Z'
+	'M 20 60 C 20 38 34 34 60 36 C 96 40 112 28 150 22 C 196 18 226 40 222 58 C 220 84 188 100 ' +
+	'152 94 C 118 88 96 80 60 84 C 34 86 20 82 20 60 Z'
 const ink = { fill: 'none', stroke: 'currentColor', strokeWidth: 1.5 } as const
 const strong = { fill: 'none', stroke: 'var(--lw-focus)', strokeWidth: 2.2 } as const
 
@@ -28,7 +29,10 @@ function Span({
 		<g>
 			<path
 				{...strong}
-				d={`M ${x1} ${y1} L ${x2} ${y2} M ${x1 - dx} ${y1 - dy} L ${x1 + dx} ${y1 + dy} M ${x2 - dx} ${y2 - dy} L ${x2 + dx} ${y2 + dy}`}
+				d={
+					`M ${x1} ${y1} L ${x2} ${y2} M ${x1 - dx} ${y1 - dy} L ${x1 + dx} ${y1 + dy} M ` +
+					`${x2 - dx} ${y2 - dy} L ${x2 + dx} ${y2 + dy}`
+				}
 			/>
 			<text x={at[0]} y={at[1]} fontSize="11" textAnchor="middle" fill="currentColor">
 				{says}
@@ -57,9 +61,12 @@ const parts: readonly { title: string; steps: readonly string[]; drawing: ReactN
 		title: 'Inside length',
 		steps: [
 			'Leave the liner in, laces open, as it will be worn.',
-			'Cut a strip of stiff card about 10 mm wide and longer than the boot. Slide it along the middle of the liner until it touches the toe; do not let it bow.',
-			'Mark it where the inside of the heel meets it, low down, and read the strip to 1 mm. Do it three times; note the mean.',
-			'Measure each size you can get hold of. Do not work sizes out from one another: the steps are not even.',
+			'Cut a strip of stiff card about 10 mm wide and longer than the boot. Slide it along the ' +
+				'middle of the liner until it touches the toe; do not let it bow.',
+			'Mark it where the inside of the heel meets it, low down, and read the strip to 1 mm. Do ' +
+				'it three times; note the mean.',
+			'Measure each size you can get hold of. Do not work sizes out from one another: the steps ' +
+				'are not even.',
 		],
 		drawing: (
 			<Drawing says="A boot cut open from the side: the distance inside, along the liner, from the heel to the tip of the toe">
@@ -73,8 +80,10 @@ const parts: readonly { title: string; steps: readonly string[]; drawing: ReactN
 		title: 'Inside width at the ball',
 		steps: [
 			'Find where the boot is widest in front of the midfoot. Feel for it from inside.',
-			'Close an inside caliper, put it in, and open it along the liner until it just touches both walls. Do not press the upper outwards.',
-			'No caliper: two strips of card pushed apart until they touch, held together with a clip, then measured.',
+			'Close an inside caliper, put it in, and open it along the liner until it just touches ' +
+				'both walls. Do not press the upper outwards.',
+			'No caliper: two strips of card pushed apart until they touch, held together with a clip, ' +
+				'then measured.',
 			'Note each fitting as a line of its own, with its letter.',
 		],
 		drawing: (
@@ -93,7 +102,8 @@ const parts: readonly { title: string; steps: readonly string[]; drawing: ReactN
 		title: 'Toe-box depth',
 		steps: [
 			'Liner in. Measure over the big toe, about 20 mm behind the front of the inside.',
-			'Put a small ball of putty there, press the upper down lightly as a sock would hold it up, and take the putty out; or use a depth gauge through the opening.',
+			'Put a small ball of putty there, press the upper down lightly as a sock would hold it ' +
+				'up, and take the putty out; or use a depth gauge through the opening.',
 			'Read to 1 mm. A note beside it is worth more than half a millimetre: does the upper give?',
 		],
 		drawing: (
@@ -107,8 +117,10 @@ const parts: readonly { title: string; steps: readonly string[]; drawing: ReactN
 	{
 		title: 'Heel and forefoot stack',
 		steps: [
-			'The stack is all that stands between foot and ground without the studs: liner, board, midsole, plate.',
-			'Use a caliper with long arms: one arm inside on the liner, the other under the sole, between studs.',
+			'The stack is all that stands between foot and ground without the studs: liner, board, ' +
+				'midsole, plate.',
+			'Use a caliper with long arms: one arm inside on the liner, the other under the sole, ' +
+				'between studs.',
 			'Take it under the middle of the heel and under the ball, each three times.',
 			'Lastwright takes one from the other: that is the offset.',
 		],
@@ -124,9 +136,12 @@ const parts: readonly { title: string; steps: readonly string[]; drawing: ReactN
 	{
 		title: 'Studs: places, height, shape',
 		steps: [
-			'Lay the boot sole up. Stretch a thread from the middle of the heel to the tip: this is the middle line.',
-			'For each stud measure from the inside of the heel forwards to its centre, and from the thread sideways. Towards the inner edge is negative.',
-			'Type millimetres with the unit (182 mm, -35 mm): they are turned into fractions of the first size, so that every size of the model is covered.',
+			'Lay the boot sole up. Stretch a thread from the middle of the heel to the tip: this is ' +
+				'the middle line.',
+			'For each stud measure from the inside of the heel forwards to its centre, and from the ' +
+				'thread sideways. Towards the inner edge is negative.',
+			'Type millimetres with the unit (182 mm, -35 mm): they are turned into fractions of the ' +
+				'first size, so that every size of the model is covered.',
 			'Height from the plate to the tip. Round, blade or oval. Say whether it comes out.',
 		],
 		drawing: (
@@ -156,10 +171,13 @@ const parts: readonly { title: string; steps: readonly string[]; drawing: ReactN
 	{
 		title: 'Bend, twist, counter, upper',
 		steps: [
-			'Forefoot bend: hold the heel down, push the toe up with the thumb. Bends easily at the ball: flexible. Needs both hands: stiff.',
+			'Forefoot bend: hold the heel down, push the toe up with the thumb. Bends easily at the ' +
+				'ball: flexible. Needs both hands: stiff.',
 			'Midfoot twist: hold heel and forefoot and wring the boot. Hardly turns: stiff.',
-			'Heel counter: press it from behind with the thumb. Gives at once: soft. Does not give: firm. None: nothing to press.',
-			'Upper: press it over the ball. Compare with a boot you call medium; judge all models by the same hand.',
+			'Heel counter: press it from behind with the thumb. Gives at once: soft. Does not give: ' +
+				'firm. None: nothing to press.',
+			'Upper: press it over the ball. Compare with a boot you call medium; judge all models by ' +
+				'the same hand.',
 		],
 		drawing: (
 			<Drawing says="A boot from the side, its toe pushed up: it should fold where the foot folds, at the ball">

@@ -1,4 +1,7 @@
-/** A table taken in: read and looked over first, every bad cell named; nothing changes before it is said so. */
+/**
+ * A table taken in: read and looked over first, every bad cell named; nothing changes before it is
+ * said so.
+ */
 import { Alert, AlertTitle, Box, Button, Paper, Stack, TextField, Typography } from '@mui/material'
 import { useEffect, useRef, useState } from 'react'
 import type { OutputOf } from '../../../shared/contract.ts'
@@ -46,7 +49,8 @@ export function ImportCsv({ shelf, save }: { shelf: Shelf; save: SaveShelf }) {
 			const added = changed.filter((one) => one.fate === 'new').length
 			await save(
 				mergeShelf(shelf, preview.shelf),
-				`Taken in from ${preview.of}: ${added} new, ${changed.length - added} replaced.${preview.problems.length > 0 ? ` Left out: what had a bad cell (${preview.problems.length}).` : ''}`,
+				`Taken in from ${preview.of}: ${added} new, ${changed.length - added} ` +
+					`replaced.${preview.problems.length > 0 ? ` Left out: what had a bad cell (${preview.problems.length}).` : ''}`,
 			)
 			location.hash = '#/shelf'
 			return ''
@@ -142,7 +146,9 @@ export function ImportCsv({ shelf, save }: { shelf: Shelf; save: SaveShelf }) {
 						{changed.length} of them {changed.length === 1 ? 'changes' : 'change'} the shelf.{' '}
 						{preview.problems.length === 0
 							? 'No bad cell.'
-							: `${preview.problems.length} bad ${preview.problems.length === 1 ? 'cell' : 'cells'}: a model with a bad cell is left out whole.`}
+							: `${preview.problems.length} bad ` +
+								`${preview.problems.length === 1 ? 'cell' : 'cells'}: a model with a bad cell ` +
+								'is left out whole.'}
 					</Alert>
 					{preview.problems.length > 0 && (
 						<>

@@ -67,7 +67,8 @@ export function List({ shelf, save }: { shelf: Shelf; save: SaveShelf }) {
 		save(
 			{ ...shelf, models },
 			on
-				? `${name} is retired: it is no longer matched. It stays on the shelf and can be brought back.`
+				? `${name} is retired: it is no longer matched. It stays on the shelf and can be ` +
+						'brought back.'
 				: `${name} is back on the shelf.`,
 		).catch(() => {})
 	}
@@ -144,7 +145,8 @@ export function List({ shelf, save }: { shelf: Shelf; save: SaveShelf }) {
 			<Typography role="status">
 				{shelf.models.length === 0
 					? 'The shelf is empty. Add a model, or take in a table.'
-					: `${found.length} of ${shelf.models.length - (withRetired ? 0 : retired)} models${withRetired ? '' : ' on sale'}`}
+					: `${found.length} of ${shelf.models.length - (withRetired ? 0 : retired)} ` +
+						`models${withRetired ? '' : ' on sale'}`}
 			</Typography>
 			{found.length > 0 && (
 				<Paper

@@ -1,4 +1,7 @@
-/** The shelf: what can be bought locally, as measured in the clinic. A page for the list, one model, a table to take in, and how to measure. */
+/**
+ * The shelf: what can be bought locally, as measured in the clinic. A page for the list, one model,
+ * a table to take in, and how to measure.
+ */
 import { Alert, Box, Stack, Typography } from '@mui/material'
 import { useCallback, useEffect, useState } from 'react'
 import type { Shelf } from '../../../shared/visit/shelf.ts'

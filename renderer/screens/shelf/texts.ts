@@ -115,7 +115,10 @@ export const copyOf = (model: Model): ModelTexts => ({
 	retired: false,
 	fields: { ...textsOf(model).fields, name: `${model.name} copy` },
 })
-/** An id from a name, of its own on this shelf: 'Tern Firm' becomes tern-firm, or tern-firm-2 where that is taken. */
+/**
+ * An id from a name, of its own on this shelf: 'Tern Firm' becomes tern-firm, or tern-firm-2 where
+ * that is taken.
+ */
 export function idFor(name: string, shelf: Shelf): string {
 	const plain =
 		name
@@ -138,17 +141,25 @@ export interface Read {
 	errors: Record<string, string>
 	questions: Record<string, string>
 }
-/** A stud place in millimetres from the inside of the heel, or from the middle line, becomes a fraction of the size it was measured in. */
+/**
+ * A stud place in millimetres from the inside of the heel, or from the middle line, becomes a
+ * fraction of the size it was measured in.
+ */
 function fractionOf(text: string, wholeMm: number | undefined): string | { wrong: string } {
 	const typed = /^\s*(-?\d+(?:[.,]\d+)?)\s*mm\s*$/i.exec(text)
 	if (!typed) return text
 	if (wholeMm === undefined)
 		return {
-			wrong: `'${text}' is in mm: fill in inside length and width of the first size, or type a fraction.`,
+			wrong:
+				`'${text}' is in mm: fill in inside length and width of the first size, or type a ` +
+				'fraction.',
 		}
 	return String(Math.round((Number((typed[1] ?? '').replace(',', '.')) / wholeMm) * 1000) / 1000)
 }
-/** Reads the whole form. Every error names what was typed and what to do; a question does not keep it from being saved. */
+/**
+ * Reads the whole form. Every error names what was typed and what to do; a question does not keep
+ * it from being saved.
+ */
 export function readTexts(texts: ModelTexts, shelf: Shelf): Read {
 	const errors: Record<string, string> = {}
 	const questions: Record<string, string> = {}
@@ -169,7 +180,8 @@ export function readTexts(texts: ModelTexts, shelf: Shelf): Read {
 		if (more.length > 0) errors[path] = `'${typed}' is more than one number. Give one.`
 		else if (value < (meta.min ?? -Infinity) || value > (meta.max ?? Infinity))
 			errors[path] =
-				`${value}${unit} cannot be: allowed ${meta.min} to ${meta.max}${unit}. Check the reading and the unit.`
+				`${value}${unit} cannot be: allowed ${meta.min} to ${meta.max}${unit}. Check the ` +
+				'reading and the unit.'
 		else if (value < (meta.softMin ?? value) || value > (meta.softMax ?? value))
 			questions[path] =
 				`${value}${unit} is unusual (${meta.softMin} to ${meta.softMax}${unit}). Check it.`
@@ -247,5 +259,8 @@ export function readTexts(texts: ModelTexts, shelf: Shelf): Read {
 		questions,
 	}
 }
-/** What is typed and not yet saved, by the page it was typed on: going elsewhere and coming back loses nothing. */
+/**
+ * What is typed and not yet saved, by the page it was typed on: going elsewhere and coming back
+ * loses nothing.
+ */
 export const unsaved = new Map<string, ModelTexts>()

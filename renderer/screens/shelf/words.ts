@@ -11,7 +11,10 @@ export function sizesWords({ sizes }: Model): string {
 			const labels = own.map((one) => one.label)
 			const [low, high] = [Math.min(...labels), Math.max(...labels)]
 			const fittings = [...new Set(own.flatMap((one) => one.fitting ?? []))]
-			return `${termWords(system)} ${low === high ? low : `${low} to ${high}`}${fittings.length > 0 ? `, ${fittings.length === 1 ? 'fitting' : 'fittings'} ${fittings.join(', ')}` : ''}`
+			return (
+				`${termWords(system)} ` +
+				`${low === high ? low : `${low} to ${high}`}${fittings.length > 0 ? `, ${fittings.length === 1 ? 'fitting' : 'fittings'} ${fittings.join(', ')}` : ''}`
+			)
 		})
 		.join('; ')
 }
@@ -52,7 +55,10 @@ export function compareShelf(now: Shelf, coming: Shelf): Incoming[] {
 				: 'replaces',
 	}))
 }
-/** Models of the same id are replaced in their place, new ones stand at the end; nothing is taken away. */
+/**
+ * Models of the same id are replaced in their place, new ones stand at the end; nothing is taken
+ * away.
+ */
 export function mergeShelf(now: Shelf, coming: Shelf): Shelf {
 	const byId = new Map(now.models.map((one) => [one.id, one]))
 	for (const one of coming.models) byId.set(one.id, one)

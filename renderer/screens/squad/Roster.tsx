@@ -166,7 +166,10 @@ export function NewDay({ into }: { into?: { squadId: string; team: string; day: 
 											key={known.playerId}
 											value={known.playerId}
 											control={<Radio />}
-											label={`Yes, this is ${known.name}, born ${dayInWords(known.birthDate)}${known.why === 'twin' ? ' (or a twin: check)' : ''}`}
+											label={
+												`Yes, this is ${known.name}, born ` +
+												`${dayInWords(known.birthDate)}${known.why === 'twin' ? ' (or a twin: check)' : ''}`
+											}
 										/>
 									))}
 									<FormControlLabel value="new" control={<Radio />} label="No, a new player" />
@@ -191,7 +194,8 @@ export function NewDay({ into }: { into?: { squadId: string; team: string; day: 
 									: preview.rows.length === 0
 										? 'There is no player in the roster.'
 										: open.length > 0
-											? `Answer first who is on record already: ${open.map((one) => one.name).join(', ')}.`
+											? 'Answer first who is on record already: ' +
+												`${open.map((one) => one.name).join(', ')}.`
 											: ''}
 							</Typography>
 						</Box>

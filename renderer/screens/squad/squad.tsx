@@ -137,7 +137,8 @@ function Day({ role, squadId }: { role: PersonRole; squadId: string }) {
 			return setWrong(
 				found.length === 0
 					? `No player has the number ${number}. Look at the board.`
-					: `${found.map((one) => one.name).join(' and ')} both have the number ${number}. Open the right one from the board.`,
+					: `${found.map((one) => one.name).join(' and ')} both have the number ${number}. Open ` +
+							'the right one from the board.',
 			)
 		const [player] = found
 		if (!player) return
@@ -177,7 +178,8 @@ function Day({ role, squadId }: { role: PersonRole; squadId: string }) {
 					{Object.keys(stateWords)
 						.map(
 							(state) =>
-								`${count(state)} ${stateWords[state]}${state === 'expected' && arrivals > 0 ? ` (${arrivals} of them here)` : ''}`,
+								`${count(state)} ` +
+								`${stateWords[state]}${state === 'expected' && arrivals > 0 ? ` (${arrivals} of them here)` : ''}`,
 						)
 						.join(', ')}
 					.
@@ -445,8 +447,10 @@ function After({
 			title="After signing"
 			hint={
 				signed === 0
-					? 'Nobody is signed yet. Once the first player is signed, the reports and the summary for the club are made here.'
-					: `${counted(signed, 'player is', 'players are')} signed. Reports are written for them alone; for minors the guardian's page with them.`
+					? 'Nobody is signed yet. Once the first player is signed, the reports and the summary ' +
+						'for the club are made here.'
+					: `${counted(signed, 'player is', 'players are')} signed. Reports are written for ` +
+						`them alone; for minors the guardian's page with them.`
 			}
 		>
 			{signed > 0 && (
@@ -496,7 +500,8 @@ function After({
 			{value && value.total > 0 && (
 				<Typography role="status">
 					{value.said ||
-						`${value.done} of ${value.total} players, ${value.files} files${running ? '' : '. Done.'}`}
+						`${value.done} of ${value.total} players, ${value.files} ` +
+							`files${running ? '' : '. Done.'}`}
 				</Typography>
 			)}
 			{value?.failed.map((one) => (

@@ -1,4 +1,6 @@
-/** Charts of what the engine draws no chart of: worst pain and organised load over the visits. Pure. */
+/**
+ * Charts of what the engine draws no chart of: worst pain and organised load over the visits. Pure.
+ */
 import type { Chart, Point, Series } from '../../../shared/charts/chart.ts'
 import type { Basis } from '../../../shared/finding.ts'
 import { dayInWords, dayNumber } from '../../../shared/visit/age.ts'
@@ -33,7 +35,8 @@ function chartOf({ id, title, yTitle, unit, leastSpan, lines }: Course): Chart |
 	const told = lines
 		.map(
 			(line) =>
-				`${line.name}: ${line.values.map((one) => `${one.value} ${unit} on ${dayInWords(one.date)}`).join(', ')}`,
+				`${line.name}: ` +
+				`${line.values.map((one) => `${one.value} ${unit} on ${dayInWords(one.date)}`).join(', ')}`,
 		)
 		.join('. ')
 	return {

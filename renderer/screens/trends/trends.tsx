@@ -1,4 +1,7 @@
-/** A player's visits side by side: what really changed beyond error first, then charts, then every measure. */
+/**
+ * A player's visits side by side: what really changed beyond error first, then charts, then every
+ * measure.
+ */
 import { Alert, Box, Chip, Link, Paper, Stack, Typography } from '@mui/material'
 import { useEffect, useMemo, useState } from 'react'
 import { assess } from '../../../shared/assess.ts'
@@ -79,7 +82,9 @@ function changesOf({
 	)
 	return rows.sort((a, b) => order.indexOf(a.change.verdict) - order.indexOf(b.change.verdict))
 }
-/** '5.5 mm more: 246.5 mm now, 241 mm on 15 July 2026. Smallest real change 5 mm (same examiner).' */
+/**
+ * '5.5 mm more: 246.5 mm now, 241 mm on 15 July 2026. Smallest real change 5 mm (same examiner).'
+ */
 function changeSentence({
 	since,
 	was,
@@ -96,7 +101,11 @@ function changeSentence({
 		change === 0
 			? 'The same'
 			: `${rounded(Math.abs(change), 2)} ${shownUnit} ${change > 0 ? 'more' : 'less'}`
-	return `${step}: ${rounded(now, 2)} ${shownUnit} now, ${rounded(was, 2)} ${shownUnit} on ${dayInWords(since)}. ${verdict === 'cannot-compare' ? `Cannot be compared: ${why}` : `Smallest real change ${smallestReal} ${shownUnit} (${examinerWords[examiners]})`}.`
+	return (
+		`${step}: ${rounded(now, 2)} ${shownUnit} now, ${rounded(was, 2)} ${shownUnit} on ` +
+		`${dayInWords(since)}. ` +
+		`${verdict === 'cannot-compare' ? `Cannot be compared: ${why}` : `Smallest real change ${smallestReal} ${shownUnit} (${examinerWords[examiners]})`}.`
+	)
 }
 /** What a cell of the table shows: the mean of repeats, words of a choice. */
 function shown(visit: Visit, path: string): string {
@@ -150,7 +159,8 @@ export function Trends({ playerId }: { playerId: string }) {
 			return {
 				charts: [],
 				trouble:
-					'The course cannot be worked out from these visits. The measures stand below as they were recorded.',
+					'The course cannot be worked out from these visits. The measures stand below as they ' +
+					'were recorded.',
 			}
 		}
 	}, [opened])

@@ -15,7 +15,8 @@ export function Unlock({ clinicName, done }: { clinicName?: string; done: () => 
 		if (!byKey) return passphrase ? '' : 'Passphrase is empty. Type it, or use the recovery key.'
 		if (!recoveryKey.trim()) return 'Recovery key is empty. Type it as it stands on the paper.'
 		return passphrase.length < leastPassphrase
-			? `New passphrase has ${passphrase.length} characters. Choose one of ${leastPassphrase} or more.`
+			? `New passphrase has ${passphrase.length} characters. Choose one of ${leastPassphrase} ` +
+					'or more.'
 			: ''
 	}
 	const go = async () => {

@@ -1,4 +1,7 @@
-/** What can be done with a signed visit: amend, late entry, hand-over noted, entered in error, countersign. Nothing signed is changed by any of it. */
+/**
+ * What can be done with a signed visit: amend, late entry, hand-over noted, entered in error,
+ * countersign. Nothing signed is changed by any of it.
+ */
 import { Alert, Box, Button, Stack } from '@mui/material'
 import { type ReactNode, useState } from 'react'
 import { call } from '../../host.ts'
@@ -22,7 +25,8 @@ function reasonOf(text: string, what: string): string {
 	const reason = text.trim()
 	if (reason.length < leastReason)
 		throw new Error(
-			`The reason for ${what} is ${reason ? `"${reason}"` : 'empty'}. Write at least ${leastReason} letters.`,
+			`The reason for ${what} is ${reason ? `"${reason}"` : 'empty'}. Write at least ` +
+				`${leastReason} letters.`,
 		)
 	return reason
 }

@@ -1,4 +1,7 @@
-/** An open amendment: what it changes so far, on with it, and the signature that makes it the next version. */
+/**
+ * An open amendment: what it changes so far, on with it, and the signature that makes it the next
+ * version.
+ */
 import { Alert, Box, Button, Checkbox, FormControlLabel } from '@mui/material'
 import { useMemo, useState } from 'react'
 import { assess } from '../../../shared/assess.ts'
@@ -14,7 +17,10 @@ import { Panel, useAction, useAnswer } from '../records/parts.tsx'
 import { Differences } from './Differences.tsx'
 
 export type Amending = OutputOf<'drafts.open'>
-/** The draft that amends this visit: the host leaves the visit that is being amended out of the earlier ones. */
+/**
+ * The draft that amends this visit: the host leaves the visit that is being amended out of the
+ * earlier ones.
+ */
 export async function amendmentOf(signed: SignedVisit): Promise<Amending | undefined> {
 	const { drafts } = await call('players.open', { playerId: signed.playerId })
 	if (drafts.length === 0) return undefined

@@ -1,4 +1,7 @@
-/** What changed between two versions: entries and decisions first, what the engine made of them folded. */
+/**
+ * What changed between two versions: entries and decisions first, what the engine made of them
+ * folded.
+ */
 import { Box, Stack, Typography } from '@mui/material'
 import type { Difference } from '../../../shared/records/amendment.ts'
 import { Rows } from '../records/parts.tsx'

@@ -1,4 +1,7 @@
-/** One signed visit, to be read: fields, decisions, report, history; and the ways to correct it without changing it. */
+/**
+ * One signed visit, to be read: fields, decisions, report, history; and the ways to correct it
+ * without changing it.
+ */
 import { Alert, Box, Button, Chip, Paper, Stack, Typography } from '@mui/material'
 import { useCallback, useEffect, useRef, useState } from 'react'
 import type { OutputOf, SignedVisit } from '../../../shared/contract.ts'
@@ -235,7 +238,10 @@ export function Visit({
 			</Panel>
 			<Panel
 				title="Findings at the time"
-				hint={`${protocol.id === 'shipped' ? 'The protocol as shipped' : 'The protocol of this clinic'}, version ${protocol.version}. They stand as they were on that day.`}
+				hint={
+					`${protocol.id === 'shipped' ? 'The protocol as shipped' : 'The protocol of this clinic'}, ` +
+					`version ${protocol.version}. They stand as they were on that day.`
+				}
 			>
 				<Paper variant="outlined" component="ul" sx={{ m: 0, py: 1, pr: 2, pl: 4 }}>
 					{findings.map((one) => (

@@ -1,4 +1,7 @@
-/** A signed visit as rows for reading: every field that holds something, by its title and unit of the visit schema. Pure. */
+/**
+ * A signed visit as rows for reading: every field that holds something, by its title and unit of
+ * the visit schema. Pure.
+ */
 import type { Assessment } from '../../../shared/assessment.ts'
 import type { SignedVisit } from '../../../shared/contract.ts'
 import { choiceWords } from '../../../shared/decisions.ts'
@@ -35,7 +38,10 @@ function leaves(value: unknown, path: string): { path: string; value: unknown }[
 		? [{ path, value }]
 		: Object.entries(value as Loose).flatMap(([key, one]) => leaves(one, `${path}.${key}`))
 }
-/** All fields of the visit that hold something, in the order of the form; left and right beside each other. */
+/**
+ * All fields of the visit that hold something, in the order of the form; left and right beside each
+ * other.
+ */
 export function groupsOf(visit: SignedVisit['visit']): Group[] {
 	return Object.entries(groups).flatMap(([key, title]) => {
 		const found = leaves((visit as Loose)[key], key)

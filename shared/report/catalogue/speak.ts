@@ -10,7 +10,10 @@ export type Speak = <K extends Key>(key: K, ...values: Values<K>) => string
 /** The {names} in a sentence, in order of the alphabet. */
 export const placeholdersOf = (sentence: string): string[] =>
 	[...new Set([...sentence.matchAll(/\{([A-Za-z]*)\}/g)].map((found) => found[1] ?? ''))].sort()
-/** The sentence of a key, in the clinic's own words where it set some. @throws RangeError naming a placeholder that no value was given for */
+/**
+ * The sentence of a key, in the clinic's own words where it set some. @throws RangeError naming a
+ * placeholder that no value was given for
+ */
 export function speakFrom(own: Readonly<Record<string, string>> = {}): Speak {
 	return (key, ...[values]) => {
 		const given = (values ?? {}) as Record<string, string | number>
@@ -47,7 +50,8 @@ export function textProblems(own: Readonly<Record<string, string>>): string[] {
 			),
 			...lost.map(
 				(name) =>
-					`texts.${key}: placeholder {${name}} is missing, given ${JSON.stringify(text)}, allowed: a sentence with ${list}`,
+					`texts.${key}: placeholder {${name}} is missing, given ${JSON.stringify(text)}, ` +
+					`allowed: a sentence with ${list}`,
 			),
 			...(/[{}]/.test(text.replace(/\{[A-Za-z]*\}/g, ''))
 				? [`texts.${key}: a single brace, given ${JSON.stringify(text)}, allowed: ${list}`]
