@@ -1,12 +1,75 @@
-/** The one-way street: renderer -> shared <- electron. */
+/**
+ * The one-way street: renderer -> shared <- electron, and inside shared desk -> engine.
+ * Each rule has a planted violation in tests/engine/boundaries.test.ts.
+ */
+const measuringRooms = '(sizing|ankle|posture|growth|screening|loading|footwear|insert|season)'
+
 module.exports = {
 	forbidden: [
 		{
 			name: 'shared-is-pure',
-			comment: 'the engine imports only itself, zod and a hash',
+			comment: 'the engine and the desk import only shared/, zod and a hash',
 			severity: 'error',
 			from: { path: '^shared/' },
 			to: { pathNot: ['^shared/', '(^|/)node_modules/(zod|@noble/hashes)/'] },
+		},
+		{
+			name: 'engine-knows-no-desk',
+			comment: 'what a clinician knows does not depend on what a clinic does with it',
+			severity: 'error',
+			from: { path: '^shared/engine/' },
+			to: { path: '^shared/(desk/|contract\\.ts)' },
+		},
+		{
+			name: 'desk-knows-no-contract',
+			severity: 'error',
+			from: { path: '^shared/desk/' },
+			to: { path: '^shared/contract\\.ts' },
+		},
+		{
+			name: 'files-stand-in-rooms',
+			comment: 'only the spine and the contract stand beside the rooms',
+			severity: 'error',
+			from: {
+				path: '^(shared/(engine/|desk/)?[^/]+|electron/services/[^/]+|renderer/screens/[^/]+)\\.tsx?$',
+				pathNot: '^shared/(contract|engine/assess)\\.ts$',
+			},
+			to: {},
+		},
+		{
+			name: 'schema-below-everything',
+			comment: 'what is recorded does not depend on what is made of it',
+			severity: 'error',
+			from: { path: '^shared/engine/visit/' },
+			to: { path: '^shared/', pathNot: '^shared/engine/(visit|plain)/' },
+		},
+		{
+			name: 'protocol-above-the-schema-only',
+			severity: 'error',
+			from: { path: '^shared/engine/protocol/' },
+			to: { path: '^shared/', pathNot: '^shared/engine/(protocol|visit|plain)/' },
+		},
+		{
+			name: 'words-above-the-schema-only',
+			severity: 'error',
+			from: { path: '^shared/engine/words/' },
+			to: { path: '^shared/', pathNot: '^shared/engine/(words|visit|plain)/' },
+		},
+		{
+			name: 'charts-below-report',
+			severity: 'error',
+			from: { path: '^shared/engine/charts/' },
+			to: { path: '^shared/engine/report/' },
+		},
+		{
+			name: 'rooms-meet-in-the-spine',
+			comment: 'a room does not call its neighbour',
+			severity: 'error',
+			from: { path: `^shared/engine/${measuringRooms}/` },
+			to: {
+				path: `^shared/engine/(${measuringRooms}|charts|report)/`,
+				pathNot: '^shared/engine/$1/',
+			},
 		},
 		{
 			name: 'screens-know-no-host',
@@ -21,22 +84,16 @@ module.exports = {
 			to: { dependencyTypes: ['core'] },
 		},
 		{
+			name: 'parts-know-no-screen',
+			severity: 'error',
+			from: { path: '^renderer/parts/' },
+			to: { path: '^renderer/screens/' },
+		},
+		{
 			name: 'host-knows-no-screen',
 			severity: 'error',
 			from: { path: '^electron/' },
 			to: { path: '^renderer/' },
-		},
-		{
-			name: 'rooms-meet-in-the-spine',
-			comment: 'a room does not call its neighbour',
-			severity: 'error',
-			from: {
-				path: '^shared/(sizing|ankle|posture|growth|screening|loading|footwear|insert|season)/',
-			},
-			to: {
-				path: '^shared/(sizing|ankle|posture|growth|screening|loading|footwear|insert|season)/',
-				pathNot: '^shared/$1/',
-			},
 		},
 		{
 			name: 'only-the-shell-knows-electron',

@@ -2,9 +2,7 @@
  * The composition root: opens the store, builds the services, dispatches contract calls (role,
  * validate, service, audit).
  */
-import type { Clinic } from '../shared/clinic.ts'
-import { defaultLook } from '../shared/look-choices.ts'
-import { engineVersion } from '../shared/assess.ts'
+
 import {
 	type Answer,
 	type CallName,
@@ -13,9 +11,12 @@ import {
 	type OutputOf,
 	type Role,
 } from '../shared/contract.ts'
-import { problemsOf } from '../shared/problems.ts'
-import type { AuditFunction } from '../shared/records/audit.ts'
-import type { LwDocument } from '../shared/report/document.ts'
+import type { AuditFunction } from '../shared/desk/records/audit.ts'
+import { defaultLook } from '../shared/desk/workplace/look-choices.ts'
+import { engineVersion } from '../shared/engine/assess.ts'
+import type { Clinic } from '../shared/engine/report/clinic.ts'
+import type { LwDocument } from '../shared/engine/report/document.ts'
+import { problemsOf } from '../shared/engine/visit/problems.ts'
 import {
 	dailyBackup,
 	listBackups,
@@ -24,9 +25,20 @@ import {
 	previewBackup,
 	restoreBackup,
 	setBackupFolder,
-} from './services/backups.ts'
-import { accessiblePage } from './services/documents.ts'
-import { checkConsent, listConsents, recordConsent, withdrawConsent } from './services/consents.ts'
+} from './services/backups/backups.ts'
+import { destroy, hold, register, retentionDue } from './services/backups/retention.ts'
+import {
+	getProtocol,
+	previewProtocol,
+	protocolVersions,
+	saveProtocol,
+} from './services/clinic/protocol.ts'
+import { readSettings, writeSettings } from './services/clinic/settings-file.ts'
+import { alertCalls } from './services/outbox/alerts.ts'
+import { addContact, listRecipients, removeContact } from './services/outbox/contacts.ts'
+import { mailCalls } from './services/outbox/mail.ts'
+import { outboxCalls } from './services/outbox/outbox.ts'
+import { Post } from './services/outbox/post.ts'
 import {
 	answerQuestion,
 	compareDrafts,
@@ -35,22 +47,25 @@ import {
 	mergePack,
 	previewMerge,
 	putDraftAway,
-} from './services/merge.ts'
-import { makePack, makeReturn, packRefusal, removeHere } from './services/packs.ts'
-import { outboxCalls } from './services/outbox.ts'
-import { alertCalls } from './services/outbox-alerts.ts'
-import { listRecipients, addContact, removeContact } from './services/outbox-contacts.ts'
-import { mailCalls } from './services/outbox-mail.ts'
-import { Post } from './services/outbox-post.ts'
-import { listPeople, retirePerson, savePerson } from './services/people.ts'
+} from './services/outreach/merge.ts'
+import { makePack, makeReturn, packRefusal, removeHere } from './services/outreach/packs.ts'
+import {
+	checkConsent,
+	listConsents,
+	recordConsent,
+	withdrawConsent,
+} from './services/people/consents.ts'
+import { listPeople, retirePerson, savePerson } from './services/people/people.ts'
+import { putPerson, Session } from './services/people/session.ts'
 import {
 	mergePlayers,
 	openPlayer,
 	savePlayer,
 	searchPlayers,
 	unmergePlayers,
-} from './services/players.ts'
-import { destroy, hold, register, retentionDue } from './services/retention.ts'
+} from './services/players/players.ts'
+import { acting, type Deps, Refusal, State } from './services/records/state.ts'
+import { auditPage, exportTrail, verifyTrail } from './services/records/trail.ts'
 import {
 	cancelPlan,
 	chartSeason,
@@ -60,10 +75,8 @@ import {
 	previewSeasonImport,
 	saveSeason,
 	seasonCalendar,
-} from './services/season.ts'
-import { putPerson, Session } from './services/session.ts'
-import { exportShelf, getShelf, previewShelf, saveShelf } from './services/shelf.ts'
-import { readSettings, writeSettings } from './services/settings-file.ts'
+} from './services/season/season.ts'
+import { exportShelf, getShelf, previewShelf, saveShelf } from './services/shelf/shelf.ts'
 import {
 	cancelReports,
 	createSquad,
@@ -74,15 +87,8 @@ import {
 	reportsProgress,
 	squadSummary,
 	startReports,
-} from './services/squad.ts'
-import {
-	getProtocol,
-	previewProtocol,
-	protocolVersions,
-	saveProtocol,
-} from './services/protocol.ts'
-import { acting, type Deps, Refusal, State } from './services/state.ts'
-import { auditPage, exportTrail, verifyTrail } from './services/trail.ts'
+} from './services/squad/squad.ts'
+import { accessiblePage } from './services/visits/documents.ts'
 import {
 	addNote,
 	amendVisit,
@@ -96,7 +102,7 @@ import {
 	saveDraft,
 	signVisit,
 	visitHistory,
-} from './services/visits.ts'
+} from './services/visits/visits.ts'
 import { SealBroken } from './store/seal.ts'
 import { ownerSlot, Store } from './store/store.ts'
 
@@ -105,7 +111,8 @@ export interface AppOptions {
 	renderPdf: (document: LwDocument, options?: { password?: string }) => Promise<Uint8Array>
 	now?: () => Date
 	demo?: boolean
-	scryptCost?: number /** where faults of ours are noted, without personal data */
+	scryptCost?: number
+	/** where faults of ours are noted, without personal data */
 	note?: (text: string) => void
 }
 export interface App {

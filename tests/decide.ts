@@ -2,10 +2,10 @@
  * What a clinician does before signing, through any way of asking the host: each caution and stop
  * of the open draft is accepted.
  */
-import { acceptedLines } from '../electron/demo.ts'
-import { assess } from '../shared/assess.ts'
+import { acceptedLines } from '../electron/command/demo.ts'
 import type { DraftContent } from '../shared/contract.ts'
-import type { Visit } from '../shared/visit/visit.ts'
+import { assess } from '../shared/engine/assess.ts'
+import type { Visit } from '../shared/engine/visit/visit.ts'
 
 // biome-ignore lint/suspicious/noExplicitAny: answers are looked at field by field
 type Ask = (name: string, input: object) => Promise<any>

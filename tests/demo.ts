@@ -1,8 +1,8 @@
 /** The invented scenario of assets/demo, read as the program reads it. */
 import { readFileSync } from 'node:fs'
-import { clinicSchema } from '../shared/clinic.ts'
-import { parseVisit } from '../shared/visit/parse.ts'
-import type { Visit } from '../shared/visit/visit.ts'
+import { clinicSchema } from '../shared/engine/report/clinic.ts'
+import { parseVisit } from '../shared/engine/visit/parse.ts'
+import type { Visit } from '../shared/engine/visit/visit.ts'
 
 export const json = (name: string) =>
 	JSON.parse(readFileSync(new URL(`../assets/demo/${name}`, import.meta.url), 'utf8'))

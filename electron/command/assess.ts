@@ -1,6 +1,6 @@
-import { assess } from '../../shared/assess.ts'
-import { problemLine } from '../../shared/problems.ts'
-import { parseShelf, type Shelf } from '../../shared/visit/shelf.ts'
+import { assess } from '../../shared/engine/assess.ts'
+import { problemLine } from '../../shared/engine/visit/problems.ts'
+import { parseShelf, type Shelf } from '../../shared/engine/visit/shelf.ts'
 import { BadInput, readArgs, say } from './args.ts'
 import { readEarlier, readJson, readProtocol, readVisit } from './files.ts'
 

@@ -17,8 +17,8 @@ import {
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { type App, createApp } from '../app.ts'
-import { demoPassphrase, seedDemo } from '../demo.ts'
 import { renderPdf } from '../pdf/render.ts'
+import { demoPassphrase, seedDemo } from './demo.ts'
 
 const root = fileURLToPath(new URL('../../', import.meta.url))
 const build = join(root, 'build')

@@ -1,16 +1,17 @@
 /** The files a command is given, each read by its format. */
-import type { z } from 'zod'
+
 import { readFileSync } from 'node:fs'
-import { type Clinic, clinicSchema } from '../../shared/clinic.ts'
-import { problemLine, problemsOf } from '../../shared/problems.ts'
+import type { z } from 'zod'
 import {
 	openProtocol,
 	type ProtocolFile,
 	protocolSchema,
 	shippedProtocol,
-} from '../../shared/protocol/protocol.ts'
-import { parseVisit } from '../../shared/visit/parse.ts'
-import type { Visit } from '../../shared/visit/visit.ts'
+} from '../../shared/engine/protocol/protocol.ts'
+import { type Clinic, clinicSchema } from '../../shared/engine/report/clinic.ts'
+import { parseVisit } from '../../shared/engine/visit/parse.ts'
+import { problemLine, problemsOf } from '../../shared/engine/visit/problems.ts'
+import type { Visit } from '../../shared/engine/visit/visit.ts'
 import { BadInput } from './args.ts'
 
 /** JSON from a file, or standard input for '-'. */

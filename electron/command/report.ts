@@ -1,17 +1,17 @@
 import { writeFileSync } from 'node:fs'
 import { z } from 'zod'
-import { assess } from '../../shared/assess.ts'
-import { noDecisions } from '../../shared/decisions.ts'
-import { openProtocol } from '../../shared/protocol/protocol.ts'
-import type { ClubConsent } from '../../shared/report/club.ts'
+import { assess } from '../../shared/engine/assess.ts'
+import { openProtocol } from '../../shared/engine/protocol/protocol.ts'
+import type { ClubConsent } from '../../shared/engine/report/club.ts'
 import {
 	isKind,
 	type KindInput,
 	kindNames,
 	kinds,
 	unnamedClinic,
-} from '../../shared/report/kinds.ts'
-import { planSchema } from '../../shared/season/plan-file.ts'
+} from '../../shared/engine/report/kinds.ts'
+import { planSchema } from '../../shared/engine/season/plan-file.ts'
+import { noDecisions } from '../../shared/engine/visit/decisions.ts'
 import { renderPdf } from '../pdf/render.ts'
 import { BadInput, readArgs } from './args.ts'
 import { readAs, readClinic, readEarlier, readProtocol, readVisit } from './files.ts'

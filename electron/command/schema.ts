@@ -1,9 +1,9 @@
 import { z } from 'zod'
-import { clinicSchema } from '../../shared/clinic.ts'
-import { protocolSchema } from '../../shared/protocol/protocol.ts'
-import { planSchema } from '../../shared/season/plan-file.ts'
-import { shelfSchema } from '../../shared/visit/shelf.ts'
-import { visitSchema } from '../../shared/visit/visit.ts'
+import { protocolSchema } from '../../shared/engine/protocol/protocol.ts'
+import { clinicSchema } from '../../shared/engine/report/clinic.ts'
+import { planSchema } from '../../shared/engine/season/plan-file.ts'
+import { shelfSchema } from '../../shared/engine/visit/shelf.ts'
+import { visitSchema } from '../../shared/engine/visit/visit.ts'
 import { BadInput, readArgs, say } from './args.ts'
 
 const schemas: Record<string, z.ZodType> = {

@@ -53,7 +53,7 @@ async function openedBehind(records: {
 		for (const part of [
 			() => import('zod'),
 			() => import('../../shared/contract.ts'),
-			() => import('../../shared/assess.ts'),
+			() => import('../../shared/engine/assess.ts'),
 			() => import('../app.ts'),
 		]) {
 			await part()

@@ -1,7 +1,7 @@
 /** The records behind the window: opened while the window itself comes up. */
 import { type App, createApp } from '../app.ts'
-import { demoPassphrase } from '../demo.ts'
 import { renderPdf, warmPdf } from '../pdf/render.ts'
+import { demoPassphrase } from './demo.ts'
 import { openDemo } from './demo-records.ts'
 
 /** By then the window stands; a choice of this program. */

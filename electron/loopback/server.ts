@@ -21,7 +21,8 @@ export type LoopbackLimits = typeof limits
 export interface Loopback {
 	url: string
 	port: number
-	close: () => Promise<void> /** resolves when the screens have said goodbye and none came back */
+	close: () => Promise<void>
+	/** resolves when the screens have said goodbye and none came back */
 	idle: Promise<void>
 }
 export interface LoopbackOptions {

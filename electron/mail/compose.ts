@@ -3,7 +3,7 @@
  * program opens.
  */
 import MailComposer from 'nodemailer/lib/mail-composer'
-import { clinicalWord } from '../../shared/outbox/message.ts'
+import { clinicalWord } from '../../shared/desk/outbox/message.ts'
 
 export interface Message {
 	from: { name: string; email: string }

@@ -4,7 +4,7 @@
  */
 import { Readable } from 'node:stream'
 import SMTPConnection from 'nodemailer/lib/smtp-connection'
-import type { Smtp } from '../../shared/outbox/mail-settings.ts'
+import type { Smtp } from '../../shared/desk/outbox/mail-settings.ts'
 
 export interface Job {
 	from: string

@@ -3,8 +3,8 @@
  * rendered.
  */
 import { type Font, openSync } from 'fontkit'
-import { sentences } from '../../shared/report/catalogue/en.table.ts'
-import type { Block, LwDocument } from '../../shared/report/document.ts'
+import type { Block, LwDocument } from '../../shared/engine/report/document.ts'
+import { sentences } from '../../shared/engine/words/en.table.ts'
 import { fontFiles } from './fonts.ts'
 import { UnprintableText } from './unprintable.ts'
 

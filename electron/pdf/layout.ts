@@ -1,7 +1,8 @@
 /** Document to pdfmake definition: the type scale, the grid, the page furniture. */
-import { speakFrom } from '../../shared/report/catalogue/speak.ts'
-import type { Block, ChartCell, LwDocument, Pattern } from '../../shared/report/document.ts'
-import { safeLogo } from '../../shared/report/logo.ts'
+
+import type { Block, ChartCell, LwDocument, Pattern } from '../../shared/engine/report/document.ts'
+import { safeLogo } from '../../shared/engine/report/logo.ts'
+import { speakFrom } from '../../shared/engine/words/speak.ts'
 import { type Page, pageOf, ptPerMm, type Scale, scales, trueSizePage } from './page.ts'
 
 type Node = Record<string, unknown>
@@ -12,7 +13,9 @@ interface Look {
 	scale: Scale
 }
 export interface Protection {
-	/** Opens the copy. */ password: string /** Changes its permissions; never given away. */
+	/** Opens the copy. */
+	password: string
+	/** Changes its permissions; never given away. */
 	owner: string
 }
 const ink = '#1d2726'

@@ -1,5 +1,5 @@
 /** Paper, margins and the type scale of each kind of page, in points. */
-import type { LwDocument } from '../../shared/report/document.ts'
+import type { LwDocument } from '../../shared/engine/report/document.ts'
 
 export const ptPerMm = 72 / 25.4
 export const papers = { A4: [595.28, 841.89], Letter: [612, 792], A3: [841.89, 1190.55] } as const
@@ -79,7 +79,8 @@ export interface Page {
 	widthPt: number
 	heightPt: number
 	margins: [number, number, number, number]
-	bodyPt: number /** A tenth of the room a heading needs below it. */
+	bodyPt: number
+	/** A tenth of the room a heading needs below it. */
 	lineRoom: number
 }
 export function pageOf({ paper = 'A4', landscape = false, print = 'body' }: LwDocument): Page {

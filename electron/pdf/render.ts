@@ -4,8 +4,8 @@
  */
 import { availableParallelism } from 'node:os'
 import { Worker } from 'node:worker_threads'
-import type { LwDocument } from '../../shared/report/document.ts'
-import { BadLogo } from '../../shared/report/logo.ts'
+import type { LwDocument } from '../../shared/engine/report/document.ts'
+import { BadLogo } from '../../shared/engine/report/logo.ts'
 import { UnprintableText } from './unprintable.ts'
 
 interface Waiting {

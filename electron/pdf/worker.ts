@@ -2,7 +2,7 @@
 import { randomBytes } from 'node:crypto'
 import { parentPort } from 'node:worker_threads'
 import pdfmake from 'pdfmake'
-import type { LwDocument } from '../../shared/report/document.ts'
+import type { LwDocument } from '../../shared/engine/report/document.ts'
 import { fontFiles } from './fonts.ts'
 import { checkGlyphs } from './glyphs.ts'
 import { definitionOf } from './layout.ts'

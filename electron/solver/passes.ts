@@ -2,11 +2,12 @@
  * The two passes of the rotation in HiGHS. Blocks the thread it runs in: only the worker and the
  * tests call it.
  */
-import * as highsModule from 'highs'
+
 import type { Highs } from 'highs'
-import { greedyRotation, valuesOf } from '../../shared/season/greedy.ts'
-import { buildModel, lpText, rotationOf, tierValues } from '../../shared/season/model.ts'
-import type { SeasonProblem } from '../../shared/season/problem.ts'
+import * as highsModule from 'highs'
+import { greedyRotation, valuesOf } from '../../shared/engine/season/greedy.ts'
+import { buildModel, lpText, rotationOf, tierValues } from '../../shared/engine/season/model.ts'
+import type { SeasonProblem } from '../../shared/engine/season/problem.ts'
 import type { Progress, Solved } from './solve.ts'
 
 interface Pass {

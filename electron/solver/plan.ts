@@ -1,11 +1,15 @@
 /** A visit to its Plan: assess, build, solve in the worker, verify, write down. */
-import { assess } from '../../shared/assess.ts'
-import { suitability } from '../../shared/protocol/norms/suitability.ts'
-import { openProtocol, type ProtocolFile, shippedProtocol } from '../../shared/protocol/protocol.ts'
-import { buildProblem, type EarlierPlan } from '../../shared/season/build.ts'
-import { composePlan } from '../../shared/season/plan.ts'
-import type { Plan } from '../../shared/season/plan-file.ts'
-import type { Visit } from '../../shared/visit/visit.ts'
+import { assess } from '../../shared/engine/assess.ts'
+import { suitability } from '../../shared/engine/protocol/norms/suitability.ts'
+import {
+	openProtocol,
+	type ProtocolFile,
+	shippedProtocol,
+} from '../../shared/engine/protocol/protocol.ts'
+import { buildProblem, type EarlierPlan } from '../../shared/engine/season/build.ts'
+import { composePlan } from '../../shared/engine/season/plan.ts'
+import type { Plan } from '../../shared/engine/season/plan-file.ts'
+import type { Visit } from '../../shared/engine/visit/visit.ts'
 import { type SolveOptions, solveSeason } from './solve.ts'
 
 export interface PlanOptions extends SolveOptions {

@@ -13,7 +13,7 @@ import {
 	writeSync,
 } from 'node:fs'
 import type { DatabaseSync } from 'node:sqlite'
-import type { AuditEntry, AuditRow } from '../../shared/records/audit.ts'
+import type { AuditEntry, AuditRow } from '../../shared/desk/records/audit.ts'
 import { dropIn, takeOut } from './box.ts'
 import { seal, unseal } from './seal.ts'
 

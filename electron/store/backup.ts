@@ -9,9 +9,9 @@ import {
 	statSync,
 } from 'node:fs'
 import { basename, join } from 'node:path'
-import { pathToFileURL } from 'node:url'
 import { DatabaseSync } from 'node:sqlite'
-import { type BackupName, backupReasons, notKept } from '../../shared/records/keep.ts'
+import { pathToFileURL } from 'node:url'
+import { type BackupName, backupReasons, notKept } from '../../shared/desk/records/keep.ts'
 import { putInPlace } from './files.ts'
 import { migrations } from './migrations.ts'
 

@@ -9,7 +9,7 @@ import {
 	generateKeyPairSync,
 	hkdfSync,
 } from 'node:crypto'
-import { seal, SealBroken, unseal } from './seal.ts'
+import { SealBroken, seal, unseal } from './seal.ts'
 
 const spki = { type: 'spki', format: 'der' } as const
 const pkcs8 = { type: 'pkcs8', format: 'der' } as const

@@ -12,9 +12,9 @@ import {
 	carriedSchema,
 	type Manifest,
 	manifestSchema,
-} from '../../shared/outreach/carried.ts'
+} from '../../shared/desk/outreach/carried.ts'
 import { putInPlace } from './files.ts'
-import { passphraseBytes, seal, SealBroken, unseal, unwrap, wrap } from './seal.ts'
+import { passphraseBytes, SealBroken, seal, unseal, unwrap, wrap } from './seal.ts'
 
 const headSchema = z.strictObject({
 	format: z.literal('lastwright-pack'),
@@ -34,7 +34,8 @@ export class PackRefused extends Error {}
 export interface Opened {
 	manifest: Manifest
 	records: Carried[]
-	drafts: CarriedDraft[] /** proof, for the laptop, that just this file was read */
+	drafts: CarriedDraft[]
+	/** proof, for the laptop, that just this file was read */
 	receipt: string
 }
 

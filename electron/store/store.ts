@@ -11,10 +11,10 @@ import {
 import { chmodSync, copyFileSync, existsSync, mkdirSync, renameSync, rmSync } from 'node:fs'
 import { join } from 'node:path'
 import { DatabaseSync, type SQLInputValue, type StatementSync } from 'node:sqlite'
-import type { AuditEntry, AuditFunction } from '../../shared/records/audit.ts'
-import { canonicalJson } from '../../shared/canonical.ts'
-import type { Carried } from '../../shared/outreach/carried.ts'
-import type { BackupName } from '../../shared/records/keep.ts'
+import type { Carried } from '../../shared/desk/outreach/carried.ts'
+import type { AuditEntry, AuditFunction } from '../../shared/desk/records/audit.ts'
+import type { BackupName } from '../../shared/desk/records/keep.ts'
+import { canonicalJson } from '../../shared/engine/plain/canonical.ts'
 import { AuditTrail, type Keys, type OpenRow } from './audit.ts'
 import { BackupRefused, copyAtOnce, listBackups, makeBackup, openChecked, tidy } from './backup.ts'
 import { makeBox } from './box.ts'
@@ -24,14 +24,14 @@ import { migrations } from './migrations.ts'
 import { printRecoveryKey, readRecoveryKey } from './recovery.ts'
 import {
 	passphraseBytes,
-	seal,
 	SealBroken,
 	scryptCost,
+	seal,
 	stretch,
 	unseal,
 	unwrap,
-	wrap,
 	type Wrapped,
+	wrap,
 } from './seal.ts'
 
 export type Kind =

@@ -4,8 +4,8 @@
  */
 import { Box, Button, Collapse } from '@mui/material'
 import { type ReactNode, useId, useState } from 'react'
-import type { Because, Basis as BasisOf, Strength } from '../../shared/finding.ts'
-import { rounded } from '../../shared/visit/sides.ts'
+import type { Basis as BasisOf, Because, Strength } from '../../shared/engine/protocol/basis.ts'
+import { rounded } from '../../shared/engine/visit/sides.ts'
 
 export const strengthWords: Record<Strength, string> = {
 	standard: 'published standard',
@@ -26,8 +26,10 @@ export const sentence = { '&::first-letter': { textTransform: 'uppercase' } } as
 
 interface BasisProps {
 	because: readonly Because[]
-	basis: BasisOf /** what stands before the button on its line */
-	head?: ReactNode /** what stands after it */
+	basis: BasisOf
+	/** what stands before the button on its line */
+	head?: ReactNode
+	/** what stands after it */
 	end?: ReactNode
 }
 export function Basis({ because, basis, head, end }: BasisProps) {

@@ -4,8 +4,8 @@
  */
 import { Box, Button, Collapse, Typography } from '@mui/material'
 import { createElement, type ReactNode, useId, useMemo, useState } from 'react'
-import type { Chart } from '../../shared/charts/chart.ts'
-import { chartSvg } from '../../shared/charts/svg.ts'
+import type { Chart } from '../../shared/engine/charts/chart.ts'
+import { chartSvg } from '../../shared/engine/charts/svg.ts'
 import { restsOn } from './Workings.tsx'
 
 /** The drawing keeps its paper in the dark too, so its ink stays legible. */

@@ -4,7 +4,7 @@
  */
 import { Box } from '@mui/material'
 import type { ReactNode } from 'react'
-import type { MeasureHelp, Part, View } from '../help/measures.table.ts'
+import type { MeasureHelp, Part, View } from './help/measures.table.ts'
 
 /** Outline of each view in a box of 260 by 220; the left side, mirrored for the right. */
 const outlines: Record<View, ReactNode> = {

@@ -5,14 +5,14 @@
 import { Box, Button, Collapse, Paper, Typography } from '@mui/material'
 import { useId } from 'react'
 import type { DraftContent } from '../../shared/contract.ts'
-import { meanOf, rounded } from '../../shared/visit/sides.ts'
-import { visitSchema } from '../../shared/visit/visit.ts'
-import { helpOf } from '../help/topic.ts'
-import { readPath } from '../screens/assessment/path.ts'
-import { fieldMeta } from '../../shared/visit/field-meta.ts'
-import { unitShown } from './units.ts'
+import { fieldMeta } from '../../shared/engine/visit/field-meta.ts'
+import { meanOf, rounded } from '../../shared/engine/visit/sides.ts'
+import { visitSchema } from '../../shared/engine/visit/visit.ts'
+import { readPath } from './draft-path.ts'
 import { FootPicture } from './FootPicture.tsx'
-import { MeasureHelpText } from './Help.tsx'
+import { MeasureHelpText } from './help/Help.tsx'
+import { helpOf } from './help/topic.ts'
+import { unitShown } from './units.ts'
 
 interface MeasuringProps {
 	path: string

@@ -1,10 +1,10 @@
 /** Ctrl+K: every place and every player by a few letters, without the mouse. */
 import { Box, Dialog, DialogContent, DialogTitle, TextField, Typography } from '@mui/material'
 import { useEffect, useMemo, useState } from 'react'
-import { keySheet } from '../help/keys.ts'
 import { call } from '../host.ts'
 import { type Command, commandsNow } from './commands.ts'
 import { dayInWords } from './dates.ts'
+import { keySheet } from './help/keys.ts'
 import { lookNow } from './look.ts'
 
 const go = (hash: string) => () => {

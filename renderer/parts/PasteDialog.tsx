@@ -9,8 +9,8 @@ import {
 	Typography,
 } from '@mui/material'
 import { createContext } from 'react'
-import { visitSchema } from '../../shared/visit/visit.ts'
-import { fieldMeta } from '../../shared/visit/field-meta.ts'
+import { fieldMeta } from '../../shared/engine/visit/field-meta.ts'
+import { visitSchema } from '../../shared/engine/visit/visit.ts'
 import type { PasteCell } from './pasteBlock.ts'
 
 /** Takes a pasted block over from a field; false where the field should paste as usual. */

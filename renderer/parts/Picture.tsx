@@ -7,8 +7,10 @@ import { Box, Typography } from '@mui/material'
 const address = (svg: string): string => `data:image/svg+xml,${encodeURIComponent(svg)}`
 interface PictureProps {
 	figure: { svg: string; alternative: string }
-	caption: string /** shown height in px */
-	height?: number /** its words in place of the caption */
+	caption: string
+	/** shown height in px */
+	height?: number
+	/** its words in place of the caption */
 	tell?: boolean
 }
 export function Picture({ figure, caption, height = 300, tell = false }: PictureProps) {

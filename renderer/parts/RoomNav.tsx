@@ -5,7 +5,8 @@ import { Box, Link } from '@mui/material'
 
 export interface RoomPage {
 	to: string
-	title: string /** the page on screen */
+	title: string
+	/** the page on screen */
 	here?: boolean
 }
 export function RoomNav({ label, pages }: { label: string; pages: readonly RoomPage[] }) {

@@ -4,8 +4,9 @@
  */
 import { Box, Button, Collapse, Typography } from '@mui/material'
 import { useId, useState } from 'react'
-import type { Assessment } from '../../shared/assessment.ts'
-import type { Basis, Topic, Working } from '../../shared/finding.ts'
+import type { Assessment } from '../../shared/engine/findings/assessment.ts'
+import type { Topic, Working } from '../../shared/engine/findings/finding.ts'
+import type { Basis } from '../../shared/engine/protocol/basis.ts'
 import { strengthWords } from './Basis.tsx'
 
 /** The workings of the rooms behind these topics, in their order; a room without any gives none. */

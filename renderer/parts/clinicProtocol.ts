@@ -1,10 +1,10 @@
 /** The protocol in force on the screens: the same thresholds that the host signs with. */
 import {
-	type Protocol,
 	openProtocol,
+	type Protocol,
 	type ProtocolFile,
 	shippedProtocol,
-} from '../../shared/protocol/protocol.ts'
+} from '../../shared/engine/protocol/protocol.ts'
 import { call } from '../host.ts'
 
 let now: Protocol = openProtocol(shippedProtocol)

@@ -4,7 +4,8 @@ import { useEffect } from 'react'
 export interface Command {
 	name: string
 	keys?: string
-	run: () => void /** a digit that runs it where single keys are on */
+	run: () => void
+	/** a digit that runs it where single keys are on */
 	single?: string
 }
 const offered = new Map<object, readonly Command[]>()

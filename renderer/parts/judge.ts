@@ -2,14 +2,16 @@
  * What the typed text means for a field of the visit: a value, 'not measured' with its reason, an
  * error, perhaps a question. Pure.
  */
-import { visitSchema } from '../../shared/visit/visit.ts'
-import { fieldMeta, schemaAt } from '../../shared/visit/field-meta.ts'
+
+import { fieldMeta, schemaAt } from '../../shared/engine/visit/field-meta.ts'
+import { visitSchema } from '../../shared/engine/visit/visit.ts'
 import { parseNumber } from './parseNumber.ts'
 
 export interface Judged {
 	value?: unknown
 	error?: string
-	warning?: string /** the reason */
+	warning?: string
+	/** the reason */
 	notMeasured?: string
 }
 /** Why a measure was not taken: the letter typed after n, and the words kept. */

@@ -1,6 +1,6 @@
 /** The look of this PC: asked of the host, put on the page, and told to whoever listens. */
-import type { Look } from '../../shared/look.ts'
-import { defaultLook } from '../../shared/look-choices.ts'
+import type { Look } from '../../shared/desk/workplace/look.ts'
+import { defaultLook } from '../../shared/desk/workplace/look-choices.ts'
 import { call } from '../host.ts'
 
 let now: Look = defaultLook

@@ -2,7 +2,7 @@
  * The chosen look over the one of the system: the same colour roles under an attribute of the page.
  */
 import { createTheme } from '@mui/material/styles'
-import { textSizes } from '../../shared/look-choices.ts'
+import { textSizes } from '../../shared/desk/workplace/look-choices.ts'
 import { theme } from '../theme.ts'
 
 type Vars = Record<string, string | number>

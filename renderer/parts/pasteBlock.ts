@@ -1,12 +1,13 @@
 /** Where each value of a pasted block would go. Nothing is written here. Pure. */
 import type { DraftContent } from '../../shared/contract.ts'
-import { visitSchema } from '../../shared/visit/visit.ts'
-import { withNotMeasured, withValue } from '../screens/assessment/path.ts'
-import { fieldMeta } from '../../shared/visit/field-meta.ts'
+import { fieldMeta } from '../../shared/engine/visit/field-meta.ts'
+import { visitSchema } from '../../shared/engine/visit/visit.ts'
+import { withNotMeasured, withValue } from './draft-path.ts'
 import { type Judged, judge } from './judge.ts'
 
 export interface PasteCell {
-	text: string /** absent where no field is there */
+	text: string
+	/** absent where no field is there */
 	path?: string
 	name: string
 	judged: Judged

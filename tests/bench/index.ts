@@ -1,11 +1,12 @@
 /** Runs every bench, prints value and limit, and ends with 1 where a limit is passed. */
+
+import { ownTemporary } from '../temporary.ts'
 import { matchBench } from './match.ts'
 import { paceBench } from './pace.ts'
 import { recordsBench } from './records.ts'
 import { reportBench } from './report.ts'
 import { seasonBench } from './season.ts'
 import { squadBench } from './squad.ts'
-import { ownTemporary } from '../temporary.ts'
 
 interface Line {
 	name: string

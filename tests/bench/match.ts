@@ -3,10 +3,10 @@
  * the shelf.
  */
 import { readFileSync } from 'node:fs'
-import { assess } from '../../shared/assess.ts'
-import { shippedProtocol } from '../../shared/protocol/protocol.ts'
-import type { Shelf } from '../../shared/visit/shelf.ts'
-import type { Visit } from '../../shared/visit/visit.ts'
+import { assess } from '../../shared/engine/assess.ts'
+import { shippedProtocol } from '../../shared/engine/protocol/protocol.ts'
+import type { Shelf } from '../../shared/engine/visit/shelf.ts'
+import type { Visit } from '../../shared/engine/visit/visit.ts'
 
 const file = (name: string) =>
 	JSON.parse(readFileSync(new URL(`../../assets/demo/${name}`, import.meta.url), 'utf8'))

@@ -4,11 +4,11 @@ import pdfmake from 'pdfmake'
 import { fontFiles } from '../../electron/pdf/fonts.ts'
 import { textsOfDocument } from '../../electron/pdf/glyphs.ts'
 import { renderPdf } from '../../electron/pdf/render.ts'
-import { assess } from '../../shared/assess.ts'
-import { clinicSchema } from '../../shared/clinic.ts'
-import { noDecisions } from '../../shared/decisions.ts'
-import { playerReport } from '../../shared/report/player.ts'
-import { parseVisit } from '../../shared/visit/parse.ts'
+import { assess } from '../../shared/engine/assess.ts'
+import { clinicSchema } from '../../shared/engine/report/clinic.ts'
+import { playerReport } from '../../shared/engine/report/player.ts'
+import { noDecisions } from '../../shared/engine/visit/decisions.ts'
+import { parseVisit } from '../../shared/engine/visit/parse.ts'
 
 /** Times the bare text; own budget of the program. */
 const mostRatio = 3

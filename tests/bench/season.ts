@@ -4,10 +4,10 @@
  */
 import { monitorEventLoopDelay } from 'node:perf_hooks'
 import { solveSeason } from '../../electron/solver/solve.ts'
-import { buildProblem } from '../../shared/season/build.ts'
-import { verify } from '../../shared/season/verify.ts'
-import { suitability } from '../../shared/protocol/norms/suitability.ts'
-import { openProtocol } from '../../shared/protocol/protocol.ts'
+import { suitability } from '../../shared/engine/protocol/norms/suitability.ts'
+import { openProtocol } from '../../shared/engine/protocol/protocol.ts'
+import { buildProblem } from '../../shared/engine/season/build.ts'
+import { verify } from '../../shared/engine/season/verify.ts'
 import { bigSeason } from '../engine/random-season.ts'
 
 export const limitSeconds = 3

@@ -5,11 +5,11 @@
 import { createHash } from 'node:crypto'
 import { readFileSync } from 'node:fs'
 import { pdfLanes, renderPdf } from '../../electron/pdf/render.ts'
-import { assess } from '../../shared/assess.ts'
-import { clinicSchema } from '../../shared/clinic.ts'
-import { noDecisions } from '../../shared/decisions.ts'
-import { playerReport } from '../../shared/report/player.ts'
-import { parseVisit } from '../../shared/visit/parse.ts'
+import { assess } from '../../shared/engine/assess.ts'
+import { clinicSchema } from '../../shared/engine/report/clinic.ts'
+import { playerReport } from '../../shared/engine/report/player.ts'
+import { noDecisions } from '../../shared/engine/visit/decisions.ts'
+import { parseVisit } from '../../shared/engine/visit/parse.ts'
 
 /** s for 40 reports on 2 cores: the budget of the program */
 const most = 20

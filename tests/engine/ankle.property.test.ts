@@ -1,9 +1,9 @@
 /** The ankle room over random valid visits: finite numbers, sources, mirrored sides, limits. */
 import fc from 'fast-check'
 import { expect, it } from 'vitest'
-import { ankle } from '../../shared/ankle/ankle.ts'
-import { heightForPitch, pitchDeg } from '../../shared/ankle/pitch.ts'
-import { openProtocol } from '../../shared/protocol/protocol.ts'
+import { ankle } from '../../shared/engine/ankle/ankle.ts'
+import { heightForPitch, pitchDeg } from '../../shared/engine/ankle/pitch.ts'
+import { openProtocol } from '../../shared/engine/protocol/protocol.ts'
 import {
 	ankles,
 	body,

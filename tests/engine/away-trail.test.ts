@@ -1,12 +1,12 @@
 /** What a laptop did comes home row by row, and any change to it is named. */
 import { expect, test } from 'vitest'
-import type { AuditRow } from '../../shared/records/audit.ts'
+import type { AuditRow } from '../../shared/desk/records/audit.ts'
 import {
+	type AwayTrail,
 	awayProblems,
 	awayRows,
-	type AwayTrail,
 	chainAway,
-} from '../../shared/records/away-trail.ts'
+} from '../../shared/desk/records/away-trail.ts'
 
 const row = (seq: number, over: object = {}): AuditRow & { hash: string } => ({
 	seq,

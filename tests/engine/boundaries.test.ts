@@ -47,9 +47,9 @@ describe('the import rule', () => {
 	it('accepts the one-way street', () =>
 		expect(
 			plant({
-				'shared/a.ts': "import { z } from 'zod'\nexport const a = z.number()\n",
+				'shared/engine/ankle/a.ts': "import { z } from 'zod'\nexport const a = z.number()\n",
 				'electron/b.ts':
-					"import { a } from '../shared/a.ts'\nimport { readFileSync } from 'node:fs'\nexport " +
+					"import { a } from '../shared/engine/ankle/a.ts'\nimport { readFileSync } from 'node:fs'\nexport " +
 					'const b = [a, readFileSync]\n',
 			}),
 		).toContain('no dependency violations'))
@@ -82,9 +82,88 @@ describe('the import rule', () => {
 		[
 			'rooms-meet-in-the-spine',
 			{
-				'shared/ankle/a.ts': "import { s } from '../sizing/s.ts'\nexport const a = s\n",
-				'shared/sizing/s.ts': 'export const s = 1\n',
+				'shared/engine/ankle/a.ts': "import { s } from '../sizing/s.ts'\nexport const a = s\n",
+				'shared/engine/sizing/s.ts': 'export const s = 1\n',
 			},
+		],
+		[
+			'engine-knows-no-desk',
+			{
+				'shared/engine/ankle/a.ts':
+					"import { d } from '../../desk/squad/d.ts'\nexport const a = d\n",
+				'shared/desk/squad/d.ts': 'export const d = 1\n',
+			},
+		],
+		[
+			'desk-knows-no-contract',
+			{
+				'shared/desk/squad/d.ts': "import { c } from '../../contract.ts'\nexport const d = c\n",
+				'shared/contract.ts': 'export const c = 1\n',
+			},
+		],
+		[
+			'files-stand-in-rooms',
+			{
+				'shared/engine/loose.ts': "import { a } from './ankle/a.ts'\nexport const b = a\n",
+				'shared/engine/ankle/a.ts': 'export const a = 1\n',
+			},
+		],
+		[
+			'files-stand-in-rooms',
+			{
+				'electron/services/loose.ts': "import { a } from './outbox/a.ts'\nexport const b = a\n",
+				'electron/services/outbox/a.ts': 'export const a = 1\n',
+			},
+		],
+		[
+			'schema-below-everything',
+			{
+				'shared/engine/visit/v.ts': "import { w } from '../words/w.ts'\nexport const v = w\n",
+				'shared/engine/words/w.ts': 'export const w = 1\n',
+			},
+		],
+		[
+			'protocol-above-the-schema-only',
+			{
+				'shared/engine/protocol/p.ts': "import { f } from '../findings/f.ts'\nexport const p = f\n",
+				'shared/engine/findings/f.ts': 'export const f = 1\n',
+			},
+		],
+		[
+			'words-above-the-schema-only',
+			{
+				'shared/engine/words/w.ts': "import { r } from '../report/r.ts'\nexport const w = r\n",
+				'shared/engine/report/r.ts': 'export const r = 1\n',
+			},
+		],
+		[
+			'charts-below-report',
+			{
+				'shared/engine/charts/c.ts': "import { r } from '../report/r.ts'\nexport const c = r\n",
+				'shared/engine/report/r.ts': 'export const r = 1\n',
+			},
+		],
+		[
+			'parts-know-no-screen',
+			{
+				'renderer/parts/p.ts': "import { s } from '../screens/feet/s.ts'\nexport const p = s\n",
+				'renderer/screens/feet/s.ts': 'export const s = 1\n',
+			},
+		],
+		[
+			'screens-no-node',
+			{ 'renderer/a.ts': "import { readFileSync } from 'fs'\nexport const a = readFileSync\n" },
+		],
+		[
+			'no-circles',
+			{
+				'shared/engine/ankle/a.ts': "import { b } from './b.ts'\nexport const a = () => b\n",
+				'shared/engine/ankle/b.ts': "import { a } from './a.ts'\nexport const b = () => a\n",
+			},
+		],
+		[
+			'not-unresolvable',
+			{ 'shared/engine/ankle/a.ts': "import { b } from './gone.ts'\nexport const a = b\n" },
 		],
 		[
 			'only-the-shell-knows-electron',

@@ -4,7 +4,7 @@
  */
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
-import { joinDraftContents } from '../../shared/outreach/drafts.ts'
+import { joinDraftContents } from '../../shared/desk/outreach/drafts.ts'
 
 const fields = ['a', 'b', 'c.d', 'c.e', 'f.g.h'] as const
 const put = (entries: Record<string, unknown>) => {

@@ -1,11 +1,11 @@
 /** What every finding and working must keep, over random whole visits through assess(). */
 import fc from 'fast-check'
 import { expect, it } from 'vitest'
-import { assess } from '../../shared/assess.ts'
-import type { Assessment } from '../../shared/assessment.ts'
-import { idPart } from '../../shared/finding.ts'
-import { rows } from '../../shared/protocol/rows.ts'
-import type { Visit } from '../../shared/visit/visit.ts'
+import { assess } from '../../shared/engine/assess.ts'
+import type { Assessment } from '../../shared/engine/findings/assessment.ts'
+import { idPart } from '../../shared/engine/findings/finding.ts'
+import { rows } from '../../shared/engine/protocol/rows.ts'
+import type { Visit } from '../../shared/engine/visit/visit.ts'
 import {
 	ankles,
 	body,

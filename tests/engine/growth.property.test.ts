@@ -3,9 +3,9 @@
  * edge is answered.
  */
 import { expect, it } from 'vitest'
-import { growth } from '../../shared/growth/growth.ts'
-import { openProtocol } from '../../shared/protocol/protocol.ts'
-import type { Visit } from '../../shared/visit/visit.ts'
+import { growth } from '../../shared/engine/growth/growth.ts'
+import { openProtocol } from '../../shared/engine/protocol/protocol.ts'
+import type { Visit } from '../../shared/engine/visit/visit.ts'
 
 const numbers = (value: unknown): number[] =>
 	typeof value === 'number'

@@ -4,20 +4,20 @@
  */
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { assess } from '../../shared/assess.ts'
-import type { InsertElement } from '../../shared/assessment.ts'
-import { elementRows } from '../../shared/insert/elements.ts'
+import { assess } from '../../shared/engine/assess.ts'
+import type { InsertElement } from '../../shared/engine/findings/assessment.ts'
+import { elementRows } from '../../shared/engine/insert/elements.ts'
 import {
 	controlBarMm,
 	type InsertMeasures,
 	insertSheets,
 	sheet,
 	tooLarge,
-} from '../../shared/insert/outline.ts'
-import { openProtocol } from '../../shared/protocol/protocol.ts'
-import { bothSides } from '../../shared/visit/sides.ts'
-import { conditions, firstRays, forefeet } from '../../shared/visit/terms.ts'
-import { type Visit, visitSchema } from '../../shared/visit/visit.ts'
+} from '../../shared/engine/insert/outline.ts'
+import { openProtocol } from '../../shared/engine/protocol/protocol.ts'
+import { bothSides } from '../../shared/engine/visit/sides.ts'
+import { conditions, firstRays, forefeet } from '../../shared/engine/visit/terms.ts'
+import { type Visit, visitSchema } from '../../shared/engine/visit/visit.ts'
 
 const protocol = openProtocol()
 const side = fc.constantFrom('left' as const, 'right' as const, 'both' as const)

@@ -1,11 +1,11 @@
 /** What must hold for any shelf and any feet. */
 import fc from 'fast-check'
 import { expect, it } from 'vitest'
-import { assess } from '../../shared/assess.ts'
-import { shippedProtocol } from '../../shared/protocol/protocol.ts'
-import type { Model, Shelf, ShelfSize } from '../../shared/visit/shelf.ts'
-import { soles, surfaces } from '../../shared/visit/terms.ts'
-import type { Visit } from '../../shared/visit/visit.ts'
+import { assess } from '../../shared/engine/assess.ts'
+import { shippedProtocol } from '../../shared/engine/protocol/protocol.ts'
+import type { Model, Shelf, ShelfSize } from '../../shared/engine/visit/shelf.ts'
+import { soles, surfaces } from '../../shared/engine/visit/terms.ts'
+import type { Visit } from '../../shared/engine/visit/visit.ts'
 import { modelOf } from './random-shelf.ts'
 import { ankles, conditions, feet, numbers, player, postures, validVisit } from './random-visit.ts'
 

@@ -4,8 +4,8 @@
  */
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import type { Carried, CarriedDraft } from '../../shared/outreach/carried.ts'
-import { contestedConsents, joinFields } from '../../shared/outreach/heads.ts'
+import type { Carried, CarriedDraft } from '../../shared/desk/outreach/carried.ts'
+import { contestedConsents, joinFields } from '../../shared/desk/outreach/heads.ts'
 import {
 	type Coming,
 	countsAgree,
@@ -15,7 +15,7 @@ import {
 	recordDigest,
 	union,
 	viewOf,
-} from '../../shared/outreach/merge.ts'
+} from '../../shared/desk/outreach/merge.ts'
 
 const at = (tick: number) => `2027-01-20T09:${String(tick % 60).padStart(2, '0')}:00.000Z`
 const player = (over: object = {}) => ({

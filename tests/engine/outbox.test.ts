@@ -4,9 +4,9 @@
  */
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
-import { addressWarnings, oneLetterOff, skeleton } from '../../shared/outbox/addresses.ts'
-import { countdown, defaultBreachClock } from '../../shared/outbox/breach.ts'
-import { meaningOf, readDsn } from '../../shared/outbox/dsn.ts'
+import { addressWarnings, oneLetterOff, skeleton } from '../../shared/desk/outbox/addresses.ts'
+import { countdown, defaultBreachClock } from '../../shared/desk/outbox/breach.ts'
+import { meaningOf, readDsn } from '../../shared/desk/outbox/dsn.ts'
 import {
 	ageDays,
 	channels,
@@ -16,11 +16,11 @@ import {
 	outboxStates,
 	type Recipient,
 	recipientRoles,
-} from '../../shared/outbox/item.ts'
-import { plainWords, smtpProblems } from '../../shared/outbox/mail-settings.ts'
-import { bodyFor, clinicalWord, fileNameFor, subjectFor } from '../../shared/outbox/message.ts'
-import { blockFor, kindsFor, purposesFor } from '../../shared/outbox/recipients.ts'
-import { givesUp, waitMs, waits } from '../../shared/outbox/retry.ts'
+} from '../../shared/desk/outbox/item.ts'
+import { plainWords, smtpProblems } from '../../shared/desk/outbox/mail-settings.ts'
+import { bodyFor, clinicalWord, fileNameFor, subjectFor } from '../../shared/desk/outbox/message.ts'
+import { blockFor, kindsFor, purposesFor } from '../../shared/desk/outbox/recipients.ts'
+import { givesUp, waitMs, waits } from '../../shared/desk/outbox/retry.ts'
 
 /** Every text one edit away, by brute force. */
 function neighbours(text: string): Set<string> {

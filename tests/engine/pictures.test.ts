@@ -4,12 +4,12 @@
  */
 import { readdirSync, readFileSync } from 'node:fs'
 import { expect, it } from 'vitest'
-import { assess } from '../../shared/assess.ts'
-import type { Assessment } from '../../shared/assessment.ts'
-import type { Basis, Because } from '../../shared/finding.ts'
-import { elementText } from '../../shared/insert/insert.ts'
-import { bothSides, rounded } from '../../shared/visit/sides.ts'
-import { visitSchema } from '../../shared/visit/visit.ts'
+import { assess } from '../../shared/engine/assess.ts'
+import type { Assessment } from '../../shared/engine/findings/assessment.ts'
+import { elementText } from '../../shared/engine/insert/insert.ts'
+import type { Basis, Because } from '../../shared/engine/protocol/basis.ts'
+import { bothSides, rounded } from '../../shared/engine/visit/sides.ts'
+import { visitSchema } from '../../shared/engine/visit/visit.ts'
 
 const folder = new URL('./pictures/', import.meta.url)
 const names = readdirSync(folder)

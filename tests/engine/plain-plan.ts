@@ -4,9 +4,9 @@
  * every rule is worked out again from what was recorded. Sentences name what is broken; none: the
  * plan keeps its word.
  */
-import { suitability } from '../../shared/protocol/norms/suitability.ts'
-import type { Plan, PlanSession } from '../../shared/season/plan-file.ts'
-import type { Pair, Visit } from '../../shared/visit/visit.ts'
+import { suitability } from '../../shared/engine/protocol/norms/suitability.ts'
+import type { Plan, PlanSession } from '../../shared/engine/season/plan-file.ts'
+import type { Pair, Visit } from '../../shared/engine/visit/visit.ts'
 
 const drying = { dry: 20, damp: 24, wet: 48 }
 const hoursOf = (one: PlanSession): number => Date.parse(`${one.date}T${one.start}:00Z`) / 3_600_000

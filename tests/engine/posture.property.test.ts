@@ -4,8 +4,8 @@
  */
 import fc from 'fast-check'
 import { expect, it } from 'vitest'
-import { posture } from '../../shared/posture/posture.ts'
-import { openProtocol, shippedProtocol } from '../../shared/protocol/protocol.ts'
+import { posture } from '../../shared/engine/posture/posture.ts'
+import { openProtocol, shippedProtocol } from '../../shared/engine/protocol/protocol.ts'
 import {
 	body,
 	conditions,

@@ -1,7 +1,8 @@
 /** Seasons made by a small generator of pseudo-random numbers, so that a seed names one. */
-import type { Pair, Session, Visit } from '../../shared/visit/visit.ts'
-import { visitSchema } from '../../shared/visit/visit.ts'
-import { addDays } from '../../shared/visit/age.ts'
+
+import { addDays } from '../../shared/engine/visit/age.ts'
+import type { Pair, Session, Visit } from '../../shared/engine/visit/visit.ts'
+import { visitSchema } from '../../shared/engine/visit/visit.ts'
 
 /** Numerical Recipes' linear congruential generator, 0 to 1. */
 export function generator(seed: number): () => number {

@@ -11,8 +11,8 @@ import {
 	softnesses,
 	stiffnesses,
 	studShapes,
-} from '../../shared/visit/shelf.ts'
-import { codes, soles } from '../../shared/visit/terms.ts'
+} from '../../shared/engine/visit/shelf.ts'
+import { codes, soles } from '../../shared/engine/visit/terms.ts'
 
 const tenth = (min: number, max: number) =>
 	fc.integer({ min: min * 10, max: max * 10 }).map((n) => n / 10)

@@ -1,6 +1,13 @@
 /** Random visits that pass the visit schema, and the same visit with left and right swapped. */
 import fc from 'fast-check'
-import { codes, endFeels, firstRays, sexes, soles, surfaces } from '../../shared/visit/terms.ts'
+import {
+	codes,
+	endFeels,
+	firstRays,
+	sexes,
+	soles,
+	surfaces,
+} from '../../shared/engine/visit/terms.ts'
 import {
 	generalFlagShape,
 	injurySchema,
@@ -8,7 +15,7 @@ import {
 	type Visit,
 	visitSchema,
 	wellsSchema,
-} from '../../shared/visit/visit.ts'
+} from '../../shared/engine/visit/visit.ts'
 
 export const tenth = (min: number, max: number) =>
 	fc.integer({ min: min * 10, max: max * 10 }).map((n) => n / 10)

@@ -2,12 +2,8 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { assess } from '../../shared/assess.ts'
-import { clinicSchema } from '../../shared/clinic.ts'
-import { type Decisions, noDecisions } from '../../shared/decisions.ts'
-import { standingLines } from '../../shared/report/decided.ts'
-import { sentences } from '../../shared/report/catalogue/en.table.ts'
-import { placeholdersOf, speakFrom, textProblems } from '../../shared/report/catalogue/speak.ts'
+import { assess } from '../../shared/engine/assess.ts'
+import { clinicSchema } from '../../shared/engine/report/clinic.ts'
 import {
 	type ClubConsent,
 	clubFields,
@@ -15,13 +11,24 @@ import {
 	NoConsent,
 	practicalLimits,
 	squadForClub,
-} from '../../shared/report/club.ts'
-import { contrastWords, leastRatio, ratioOnWhite, textOn } from '../../shared/report/colour.ts'
-import { toHtml } from '../../shared/report/html.ts'
-import { modelWords, overtakenMarks, workKey, workWords } from '../../shared/report/marked.ts'
-import { kinds } from '../../shared/report/kinds.ts'
-import { safeLogo, safeSvg } from '../../shared/report/logo.ts'
-import { playerReport } from '../../shared/report/player.ts'
+} from '../../shared/engine/report/club.ts'
+import {
+	contrastWords,
+	leastRatio,
+	ratioOnWhite,
+	textOn,
+} from '../../shared/engine/report/colour.ts'
+import { standingLines } from '../../shared/engine/report/decided.ts'
+import { toHtml } from '../../shared/engine/report/html.ts'
+import { kinds } from '../../shared/engine/report/kinds.ts'
+import { safeLogo, safeSvg } from '../../shared/engine/report/logo.ts'
+import {
+	modelWords,
+	overtakenMarks,
+	workKey,
+	workWords,
+} from '../../shared/engine/report/marked.ts'
+import { playerReport } from '../../shared/engine/report/player.ts'
 import {
 	countsOf,
 	fleschEase,
@@ -29,11 +36,14 @@ import {
 	readabilityOf,
 	smog,
 	syllablesOf,
-} from '../../shared/report/readability.ts'
-import { isoWeek, seasonChart } from '../../shared/report/season-chart.ts'
-import { dateWords } from '../../shared/report/words.ts'
-import { shelfSchema } from '../../shared/visit/shelf.ts'
-import type { Visit } from '../../shared/visit/visit.ts'
+} from '../../shared/engine/report/readability.ts'
+import { isoWeek, seasonChart } from '../../shared/engine/report/season-chart.ts'
+import { type Decisions, noDecisions } from '../../shared/engine/visit/decisions.ts'
+import { shelfSchema } from '../../shared/engine/visit/shelf.ts'
+import type { Visit } from '../../shared/engine/visit/visit.ts'
+import { sentences } from '../../shared/engine/words/en.table.ts'
+import { placeholdersOf, speakFrom, textProblems } from '../../shared/engine/words/speak.ts'
+import { dateWords } from '../../shared/engine/words/words.ts'
 import { clinic, json, read } from '../demo.ts'
 
 const names = ['visit-adolescent.json', 'visit-adult.json']

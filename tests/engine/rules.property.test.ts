@@ -3,8 +3,8 @@
  * contradictions are shown. Visits are generated from the terms and fields themselves.
  */
 import { describe, expect, it } from 'vitest'
-import { assess } from '../../shared/assess.ts'
-import { footwearRules } from '../../shared/footwear/rules.ts'
+import { assess } from '../../shared/engine/assess.ts'
+import { footwearRules } from '../../shared/engine/footwear/rules.ts'
 import {
 	codes,
 	conditions,
@@ -12,8 +12,8 @@ import {
 	firstRays,
 	statuses,
 	surfaces,
-} from '../../shared/visit/terms.ts'
-import { type Visit, visitSchema } from '../../shared/visit/visit.ts'
+} from '../../shared/engine/visit/terms.ts'
+import { type Visit, visitSchema } from '../../shared/engine/visit/visit.ts'
 
 const adult = '1995-01-01',
 	child = '2014-03-01'

@@ -1,14 +1,14 @@
 /** Adding a warning sign never lowers the action. */
 import fc from 'fast-check'
 import { expect, it } from 'vitest'
-import { actions } from '../../shared/assessment.ts'
-import { openProtocol } from '../../shared/protocol/protocol.ts'
-import { diabeticRisk } from '../../shared/screening/diabetic.ts'
-import { flagRows } from '../../shared/screening/flags.table.ts'
-import { screening } from '../../shared/screening/screening.ts'
-import { boneSites } from '../../shared/visit/terms.ts'
+import { actions } from '../../shared/engine/findings/assessment.ts'
+import { openProtocol } from '../../shared/engine/protocol/protocol.ts'
+import { diabeticRisk } from '../../shared/engine/screening/diabetic.ts'
+import { flagRows } from '../../shared/engine/screening/flags.table.ts'
+import { screening } from '../../shared/engine/screening/screening.ts'
+import { boneSites } from '../../shared/engine/visit/terms.ts'
+import { type Screening, unfoldedShape, type Visit } from '../../shared/engine/visit/visit.ts'
 import { screening as anyAnswers } from './random-visit.ts'
-import { type Screening, unfoldedShape, type Visit } from '../../shared/visit/visit.ts'
 
 const protocol = openProtocol()
 const rank = (answers: Screening, birthDate: string) =>

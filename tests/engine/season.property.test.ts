@@ -5,21 +5,21 @@
 import fc from 'fast-check'
 import { expect, it } from 'vitest'
 import { loadHighs, solvePasses } from '../../electron/solver/passes.ts'
-import { suitability } from '../../shared/protocol/norms/suitability.ts'
-import { openProtocol } from '../../shared/protocol/protocol.ts'
-import { buildProblem } from '../../shared/season/build.ts'
-import { greedyRotation } from '../../shared/season/greedy.ts'
-import { buildModel, lpText } from '../../shared/season/model.ts'
+import { suitability } from '../../shared/engine/protocol/norms/suitability.ts'
+import { openProtocol } from '../../shared/engine/protocol/protocol.ts'
+import { buildProblem } from '../../shared/engine/season/build.ts'
+import { greedyRotation } from '../../shared/engine/season/greedy.ts'
+import { buildModel, lpText } from '../../shared/engine/season/model.ts'
 import {
 	fixedUses,
 	openMinutes,
 	type Rotation,
 	type SeasonProblem,
-} from '../../shared/season/problem.ts'
-import { verify } from '../../shared/season/verify.ts'
-import { addDays } from '../../shared/visit/age.ts'
-import { soles } from '../../shared/visit/terms.ts'
-import type { Pair, Session, Visit } from '../../shared/visit/visit.ts'
+} from '../../shared/engine/season/problem.ts'
+import { verify } from '../../shared/engine/season/verify.ts'
+import { addDays } from '../../shared/engine/visit/age.ts'
+import { soles } from '../../shared/engine/visit/terms.ts'
+import type { Pair, Session, Visit } from '../../shared/engine/visit/visit.ts'
 import { bigSeason, seasonVisit } from './random-season.ts'
 
 const protocol = openProtocol()

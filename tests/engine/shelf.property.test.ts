@@ -1,8 +1,8 @@
 /** The shelf file and its table form. */
 import fc from 'fast-check'
 import { expect, it } from 'vitest'
-import { readShelfCsv, writeShelfCsv } from '../../electron/services/shelf-csv.ts'
-import { type Model, parseShelf, type Shelf } from '../../shared/visit/shelf.ts'
+import { readShelfCsv, writeShelfCsv } from '../../electron/services/shelf/shelf-csv.ts'
+import { type Model, parseShelf, type Shelf } from '../../shared/engine/visit/shelf.ts'
 import { modelOf } from './random-shelf.ts'
 
 const shelves = fc

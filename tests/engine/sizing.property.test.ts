@@ -1,10 +1,10 @@
 /** Sizing over random valid visits: labels, finite numbers, sources, mirrored sides. */
 import fc from 'fast-check'
 import { expect, it } from 'vitest'
-import { openProtocol } from '../../shared/protocol/protocol.ts'
-import { sizesOf } from '../../shared/sizing/sizes.ts'
-import { sizing } from '../../shared/sizing/sizing.ts'
-import type { Visit } from '../../shared/visit/visit.ts'
+import { openProtocol } from '../../shared/engine/protocol/protocol.ts'
+import { sizesOf } from '../../shared/engine/sizing/sizes.ts'
+import { sizing } from '../../shared/engine/sizing/sizing.ts'
+import type { Visit } from '../../shared/engine/visit/visit.ts'
 import { feet, mirrored, numbers, player, swapVisit, validVisit } from './random-visit.ts'
 
 const protocol = openProtocol()

@@ -1,12 +1,12 @@
 /** Roster, board and swapped players, as pure rules. */
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { boardRow, doubledNumbers } from '../../shared/squad/board.ts'
-import { rosterFromCells } from '../../shared/squad/roster.ts'
-import { missingAt, stations } from '../../shared/squad/stations.ts'
-import { swapQuestions } from '../../shared/squad/swapped.ts'
-import { visitSchema, type Visit } from '../../shared/visit/visit.ts'
-import { fieldMeta } from '../../shared/visit/field-meta.ts'
+import { boardRow, doubledNumbers } from '../../shared/desk/squad/board.ts'
+import { rosterFromCells } from '../../shared/desk/squad/roster.ts'
+import { missingAt, stations } from '../../shared/desk/squad/stations.ts'
+import { swapQuestions } from '../../shared/desk/squad/swapped.ts'
+import { fieldMeta } from '../../shared/engine/visit/field-meta.ts'
+import { type Visit, visitSchema } from '../../shared/engine/visit/visit.ts'
 
 const head = [
 	'Number',

@@ -1,8 +1,8 @@
 import { execFileSync, spawnSync } from 'node:child_process'
 import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
-import { problemLine } from '../../shared/problems.ts'
-import { parseVisit } from '../../shared/visit/parse.ts'
+import { parseVisit } from '../../shared/engine/visit/parse.ts'
+import { problemLine } from '../../shared/engine/visit/problems.ts'
 
 const good = () =>
 	JSON.parse(

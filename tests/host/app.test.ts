@@ -15,7 +15,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { describe, expect, test } from 'vitest'
 import { createApp } from '../../electron/app.ts'
-import { acceptedLines } from '../../electron/demo.ts'
+import { acceptedLines } from '../../electron/command/demo.ts'
 import {
 	answerPage,
 	isOwnBlob,
@@ -25,15 +25,15 @@ import {
 	mayRequest,
 	webPreferences,
 } from '../../electron/window/security.ts'
-import { assess } from '../../shared/assess.ts'
-import { digestOf } from '../../shared/canonical.ts'
 import {
 	type Answer,
 	contract,
 	type DraftContent,
 	type SignedVisit,
 } from '../../shared/contract.ts'
-import type { Visit } from '../../shared/visit/visit.ts'
+import { assess } from '../../shared/engine/assess.ts'
+import { digestOf } from '../../shared/engine/plain/canonical.ts'
+import type { Visit } from '../../shared/engine/visit/visit.ts'
 
 const passphrase = 'correct horse'
 const player = {

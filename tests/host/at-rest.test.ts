@@ -8,7 +8,7 @@ import { join } from 'node:path'
 import { gunzipSync, inflateRawSync, inflateSync } from 'node:zlib'
 import { afterAll, expect, test } from 'vitest'
 import { renderPdf } from '../../electron/pdf/render.ts'
-import { plainWords } from '../../shared/outbox/mail-settings.ts'
+import { plainWords } from '../../shared/desk/outbox/mail-settings.ts'
 import { clinic, open, passphrase, player, signed } from './bench-app.ts'
 import { packPassphrase } from './bench-pack.ts'
 

@@ -4,8 +4,8 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { createApp } from '../../electron/app.ts'
 import type { DraftContent } from '../../shared/contract.ts'
-import type { LwDocument } from '../../shared/report/document.ts'
-import type { Visit } from '../../shared/visit/visit.ts'
+import type { LwDocument } from '../../shared/engine/report/document.ts'
+import type { Visit } from '../../shared/engine/visit/visit.ts'
 
 export const passphrase = 'correct horse'
 export const player = {

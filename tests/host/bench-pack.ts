@@ -2,7 +2,7 @@
 import { mkdtempSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { folder, open, type Opened } from './bench-app.ts'
+import { folder, type Opened, open } from './bench-app.ts'
 
 export const packPassphrase = 'three mild otters'
 export const stick = () => mkdtempSync(join(tmpdir(), 'lastwright-stick-'))

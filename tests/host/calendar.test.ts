@@ -1,25 +1,26 @@
 /** Calendars and lists in and out, with ical.js as the other side. */
-import ICAL from 'ical.js'
+
 import fc from 'fast-check'
+import ICAL from 'ical.js'
 import { describe, expect, it } from 'vitest'
 import {
 	foldLine,
 	previewCalendar,
 	readCalendar,
 	writeCalendar,
-} from '../../electron/services/calendar.ts'
+} from '../../electron/calendar/calendar.ts'
 import {
 	dateOrderOf,
 	decodeCsv,
 	previewCsv,
 	readCsv,
 	timeFrom,
-} from '../../electron/services/calendar-csv.ts'
-import { readList } from '../../electron/services/calendar-read.ts'
-import { icalZone, knownZone } from '../../electron/services/calendar-zones.ts'
+} from '../../electron/calendar/calendar-csv.ts'
+import { readList } from '../../electron/calendar/calendar-read.ts'
+import { icalZone, knownZone } from '../../electron/calendar/calendar-zones.ts'
 import { planSeason } from '../../electron/solver/plan.ts'
-import { isCalendarBytes, unfolded } from '../../shared/season/decode-list.ts'
-import { applyImport, type ImportChoices } from '../../shared/season/preview.ts'
+import { isCalendarBytes, unfolded } from '../../shared/engine/season/decode-list.ts'
+import { applyImport, type ImportChoices } from '../../shared/engine/season/preview.ts'
 import { seasonVisit } from '../engine/random-season.ts'
 
 const choices: ImportChoices = {

@@ -1,12 +1,13 @@
 /** The life of a visit after signing, consent, retention, merging. */
-import type { LwDocument } from '../../shared/report/document.ts'
+
 import { readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { DatabaseSync } from 'node:sqlite'
 import { describe, expect, test } from 'vitest'
-import { type Consent, consentInForce, defaultAges } from '../../shared/records/consent.ts'
-import { notKept } from '../../shared/records/keep.ts'
-import { keepUntil, retentionRules } from '../../shared/records/retention.ts'
+import { type Consent, consentInForce, defaultAges } from '../../shared/desk/records/consent.ts'
+import { notKept } from '../../shared/desk/records/keep.ts'
+import { keepUntil, retentionRules } from '../../shared/desk/records/retention.ts'
+import type { LwDocument } from '../../shared/engine/report/document.ts'
 import { open, passphrase, player, signed, withPlayer } from './bench-app.ts'
 
 describe('a signed visit', () => {

@@ -1,6 +1,6 @@
 /** A real SMTP server on 127.0.0.1, and a wire before it that can be cut at a chosen moment. */
 import { readFileSync } from 'node:fs'
-import { type AddressInfo, createServer, connect, type Server, type Socket } from 'node:net'
+import { type AddressInfo, connect, createServer, type Server, type Socket } from 'node:net'
 import { SMTPServer, type SMTPServerOptions } from 'smtp-server'
 
 export const certificate = readFileSync(

@@ -5,9 +5,9 @@
 import { afterEach, expect, test } from 'vitest'
 import { composeDraft, composeMessage } from '../../electron/mail/compose.ts'
 import { type Job, sendBySmtp, type Times } from '../../electron/mail/send.ts'
-import type { Smtp as Settings } from '../../shared/outbox/mail-settings.ts'
-import { plainWords } from '../../shared/outbox/mail-settings.ts'
-import { certificate, type Cut, startSmtp, startWire } from './mail-bench.ts'
+import type { Smtp as Settings } from '../../shared/desk/outbox/mail-settings.ts'
+import { plainWords } from '../../shared/desk/outbox/mail-settings.ts'
+import { type Cut, certificate, startSmtp, startWire } from './mail-bench.ts'
 
 const stops: (() => Promise<void>)[] = []
 afterEach(async () => {

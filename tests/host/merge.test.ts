@@ -5,7 +5,7 @@ import { join } from 'node:path'
 import { describe, expect, test } from 'vitest'
 import { readPack, writePack } from '../../electron/store/pack-file.ts'
 import { Store } from '../../electron/store/store.ts'
-import { open, type Opened, passphrase, player, signed, withPlayer } from './bench-app.ts'
+import { type Opened, open, passphrase, player, signed, withPlayer } from './bench-app.ts'
 import { laptopOf, packed, packPassphrase, stick } from './bench-pack.ts'
 
 const back = async (laptop: Opened): Promise<string> =>

@@ -1,7 +1,7 @@
 /** One slip of the keyboard in a name is found; another name is not. */
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
-import { likeness, nearlySame, plain } from '../../electron/services/names.ts'
+import { likeness, nearlySame, plain } from '../../electron/services/players/names.ts'
 
 const letters = 'abcdefghijklmnopqrstuvwxyz'
 const letter = fc.constantFrom(...letters)

@@ -7,11 +7,16 @@ import { join } from 'node:path'
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs'
 import { describe, expect, it } from 'vitest'
 import { renderPdf } from '../../electron/pdf/render.ts'
-import { assess } from '../../shared/assess.ts'
-import { type Decisions, noDecisions } from '../../shared/decisions.ts'
-import type { LwDocument } from '../../shared/report/document.ts'
-import { type KindInput, type KindName, kindNames, kinds } from '../../shared/report/kinds.ts'
-import type { Visit } from '../../shared/visit/visit.ts'
+import { assess } from '../../shared/engine/assess.ts'
+import type { LwDocument } from '../../shared/engine/report/document.ts'
+import {
+	type KindInput,
+	type KindName,
+	kindNames,
+	kinds,
+} from '../../shared/engine/report/kinds.ts'
+import { type Decisions, noDecisions } from '../../shared/engine/visit/decisions.ts'
+import type { Visit } from '../../shared/engine/visit/visit.ts'
 import { clinic, json, read } from '../demo.ts'
 
 const on = '2027-03-01'

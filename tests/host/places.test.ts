@@ -6,8 +6,8 @@ import { chmodSync, mkdirSync, mkdtempSync, readdirSync, rmSync, writeFileSync }
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, expect, test } from 'vitest'
-import { fileToRead, folderToWrite, writeTrouble } from '../../electron/services/places.ts'
-import { Refusal } from '../../electron/services/state.ts'
+import { fileToRead, folderToWrite, writeTrouble } from '../../electron/services/clinic/places.ts'
+import { Refusal } from '../../electron/services/records/state.ts'
 import { signed, withPlayer } from './bench-app.ts'
 import { packPassphrase } from './bench-pack.ts'
 

@@ -7,9 +7,9 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { describe, expect, test } from 'vitest'
 import { createApp } from '../../electron/app.ts'
-import { assess } from '../../shared/assess.ts'
 import type { DraftContent, SignedVisit } from '../../shared/contract.ts'
-import { parseShelf, type Shelf } from '../../shared/visit/shelf.ts'
+import { assess } from '../../shared/engine/assess.ts'
+import { parseShelf, type Shelf } from '../../shared/engine/visit/shelf.ts'
 
 const clinic = {
 	format: 'lastwright-clinic',

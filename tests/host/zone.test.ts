@@ -3,8 +3,8 @@
  * future.
  */
 import { afterAll, beforeAll, expect, test } from 'vitest'
-import { dayHere } from '../../shared/local-day.ts'
-import type { LwDocument } from '../../shared/report/document.ts'
+import { dayHere } from '../../shared/desk/workplace/local-day.ts'
+import type { LwDocument } from '../../shared/engine/report/document.ts'
 import { pdf, signed, withPlayer } from './bench-app.ts'
 
 const before = process.env.TZ

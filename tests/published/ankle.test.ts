@@ -1,14 +1,14 @@
 /** Published and recomputed check values of the ankle room, each with its source. */
 import { describe, expect, it } from 'vitest'
-import { ankle } from '../../shared/ankle/ankle.ts'
+import { ankle } from '../../shared/engine/ankle/ankle.ts'
 import {
 	heightForPitch,
 	lungeGeometryDeg,
 	netPitchChange,
 	pitchDeg,
-} from '../../shared/ankle/pitch.ts'
-import { openProtocol } from '../../shared/protocol/protocol.ts'
-import type { Visit } from '../../shared/visit/visit.ts'
+} from '../../shared/engine/ankle/pitch.ts'
+import { openProtocol } from '../../shared/engine/protocol/protocol.ts'
+import type { Visit } from '../../shared/engine/visit/visit.ts'
 
 const protocol = openProtocol()
 const of = (ankles: Visit['ankles'], more: Partial<Visit> = {}) =>

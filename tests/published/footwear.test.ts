@@ -1,10 +1,14 @@
 /** What a sports podiatrist would expect to be told: common practice, no source, unless named. */
 import { describe, expect, it } from 'vitest'
-import type { AnkleResult, PostureResult, SizingResult } from '../../shared/assessment.ts'
-import { footwear } from '../../shared/footwear/footwear.ts'
-import { footwearRules } from '../../shared/footwear/rules.ts'
-import { openProtocol } from '../../shared/protocol/protocol.ts'
-import type { Visit } from '../../shared/visit/visit.ts'
+import type {
+	AnkleResult,
+	PostureResult,
+	SizingResult,
+} from '../../shared/engine/findings/assessment.ts'
+import { footwear } from '../../shared/engine/footwear/footwear.ts'
+import { footwearRules } from '../../shared/engine/footwear/rules.ts'
+import { openProtocol } from '../../shared/engine/protocol/protocol.ts'
+import type { Visit } from '../../shared/engine/visit/visit.ts'
 
 const protocol = openProtocol()
 const sizing: SizingResult = {

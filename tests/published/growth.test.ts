@@ -4,9 +4,10 @@ import {
 	adjustedParentCm,
 	khamisRocheAt,
 	khamisRocheCm,
-} from '../../shared/growth/adult-stature.ts'
-import { bmiCentile, centile, lmsAt, lmsZ } from '../../shared/growth/centiles.ts'
-import { growth } from '../../shared/growth/growth.ts'
+} from '../../shared/engine/growth/adult-stature.ts'
+import { bmiCentile, centile, lmsAt, lmsZ } from '../../shared/engine/growth/centiles.ts'
+import { footRates } from '../../shared/engine/growth/forecast.ts'
+import { growth } from '../../shared/engine/growth/growth.ts'
 import {
 	fransenRatioBoys,
 	mirwaldBoys,
@@ -14,15 +15,14 @@ import {
 	mooreBoys,
 	mooreGirls,
 	mooreSittingBoys,
-} from '../../shared/growth/maturity.ts'
-import { footRates } from '../../shared/growth/forecast.ts'
-import { bandOf, stage } from '../../shared/growth/stage.ts'
-import { khamisRoche } from '../../shared/protocol/norms/khamis-roche.table.ts'
-import { perYear, perYearError } from '../../shared/growth/velocity.ts'
-import { cdcBmi, cdcMass, cdcStature } from '../../shared/protocol/norms/cdc2000.table.ts'
-import { openProtocol } from '../../shared/protocol/protocol.ts'
-import { parseVisit } from '../../shared/visit/parse.ts'
-import type { Visit } from '../../shared/visit/visit.ts'
+} from '../../shared/engine/growth/maturity.ts'
+import { bandOf, stage } from '../../shared/engine/growth/stage.ts'
+import { perYear, perYearError } from '../../shared/engine/growth/velocity.ts'
+import { cdcBmi, cdcMass, cdcStature } from '../../shared/engine/protocol/norms/cdc2000.table.ts'
+import { khamisRoche } from '../../shared/engine/protocol/norms/khamis-roche.table.ts'
+import { openProtocol } from '../../shared/engine/protocol/protocol.ts'
+import { parseVisit } from '../../shared/engine/visit/parse.ts'
+import type { Visit } from '../../shared/engine/visit/visit.ts'
 
 const sized = (ageYears: number, statureCm: number, sittingHeightCm: number, massKg: number) => ({
 	ageYears,

@@ -3,21 +3,21 @@
  * published protocol; thresholds and pictures from the trade files.
  */
 import { describe, expect, it } from 'vitest'
-import { assess } from '../../shared/assess.ts'
-import type { InsertSide } from '../../shared/assessment.ts'
-import { decisionsSchema, noDecisions } from '../../shared/decisions.ts'
-import { decidedInsert, stillBlocked, withDecisions } from '../../shared/insert/decided.ts'
+import { assess } from '../../shared/engine/assess.ts'
+import type { InsertSide } from '../../shared/engine/findings/assessment.ts'
+import { decidedInsert, stillBlocked, withDecisions } from '../../shared/engine/insert/decided.ts'
 import {
 	eversionChangeDeg,
 	heiligLimitMm,
 	legLengthRaiseMm,
 	postHeightMm,
 	shellThickness,
-} from '../../shared/insert/dose.ts'
-import { insert } from '../../shared/insert/insert.ts'
-import { wearInHours } from '../../shared/insert/wear-in.ts'
-import { openProtocol } from '../../shared/protocol/protocol.ts'
-import { type Visit, visitSchema } from '../../shared/visit/visit.ts'
+} from '../../shared/engine/insert/dose.ts'
+import { insert } from '../../shared/engine/insert/insert.ts'
+import { wearInHours } from '../../shared/engine/insert/wear-in.ts'
+import { openProtocol } from '../../shared/engine/protocol/protocol.ts'
+import { decisionsSchema, noDecisions } from '../../shared/engine/visit/decisions.ts'
+import { type Visit, visitSchema } from '../../shared/engine/visit/visit.ts'
 
 const protocol = openProtocol()
 const visit = (more: Partial<Visit> = {}): Visit =>

@@ -1,10 +1,10 @@
 /** Load: peak forces, session load by the week (Foster), return steps. */
 import { describe, expect, it } from 'vitest'
-import { loading } from '../../shared/loading/loading.ts'
-import { returnSteps } from '../../shared/loading/return.ts'
-import { loadWeeks, monotony } from '../../shared/loading/weeks.ts'
-import { openProtocol } from '../../shared/protocol/protocol.ts'
-import { type Visit, visitSchema } from '../../shared/visit/visit.ts'
+import { loading } from '../../shared/engine/loading/loading.ts'
+import { returnSteps } from '../../shared/engine/loading/return.ts'
+import { loadWeeks, monotony } from '../../shared/engine/loading/weeks.ts'
+import { openProtocol } from '../../shared/engine/protocol/protocol.ts'
+import { type Visit, visitSchema } from '../../shared/engine/visit/visit.ts'
 
 const protocol = openProtocol()
 const visit = (more: Partial<Visit> = {}, birthDate = '2014-01-20'): Visit =>

@@ -1,9 +1,9 @@
 /** Published and recomputed check values of the posture room, each with its source. */
 import { describe, expect, it } from 'vitest'
-import { durationFactor, firstLiftBelowMm } from '../../shared/posture/leg-length.ts'
-import { posture } from '../../shared/posture/posture.ts'
-import { openProtocol, shippedProtocol } from '../../shared/protocol/protocol.ts'
-import type { Visit } from '../../shared/visit/visit.ts'
+import { durationFactor, firstLiftBelowMm } from '../../shared/engine/posture/leg-length.ts'
+import { posture } from '../../shared/engine/posture/posture.ts'
+import { openProtocol, shippedProtocol } from '../../shared/engine/protocol/protocol.ts'
+import type { Visit } from '../../shared/engine/visit/visit.ts'
 
 const raw = openProtocol(),
 	trial = openProtocol({ ...shippedProtocol, fpiScheme: 'trial' })

@@ -1,16 +1,16 @@
 /** Ottawa truth table (Stiell 1993) and Wells two-level score (Wells 2003, NICE NG158). */
 import { describe, expect, it } from 'vitest'
-import { loading } from '../../shared/loading/loading.ts'
-import { openProtocol } from '../../shared/protocol/protocol.ts'
-import { complaints, askedAlways } from '../../shared/screening/complaints.table.ts'
-import { diabeticRisk } from '../../shared/screening/diabetic.ts'
+import { loading } from '../../shared/engine/loading/loading.ts'
+import { openProtocol } from '../../shared/engine/protocol/protocol.ts'
+import { askedAlways, complaints } from '../../shared/engine/screening/complaints.table.ts'
+import { diabeticRisk } from '../../shared/engine/screening/diabetic.ts'
 import {
 	filmNeeded,
 	negativeLikelihoodRatio,
 	probabilityAfter,
-} from '../../shared/screening/ottawa.ts'
-import { screening } from '../../shared/screening/screening.ts'
-import { type Screening, screeningSchema, type Visit } from '../../shared/visit/visit.ts'
+} from '../../shared/engine/screening/ottawa.ts'
+import { screening } from '../../shared/engine/screening/screening.ts'
+import { type Screening, screeningSchema, type Visit } from '../../shared/engine/visit/visit.ts'
 
 const protocol = openProtocol()
 const visit = (

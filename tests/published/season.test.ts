@@ -3,13 +3,13 @@
  */
 import { expect, it } from 'vitest'
 import { solveSeason } from '../../electron/solver/solve.ts'
-import { suitability } from '../../shared/protocol/norms/suitability.ts'
-import { openProtocol } from '../../shared/protocol/protocol.ts'
-import { buildProblem } from '../../shared/season/build.ts'
-import { ladderMinutes } from '../../shared/season/ladder.ts'
-import { expandPattern } from '../../shared/season/pattern.ts'
-import type { Owned, SeasonProblem, Slot } from '../../shared/season/problem.ts'
-import { verify } from '../../shared/season/verify.ts'
+import { suitability } from '../../shared/engine/protocol/norms/suitability.ts'
+import { openProtocol } from '../../shared/engine/protocol/protocol.ts'
+import { buildProblem } from '../../shared/engine/season/build.ts'
+import { ladderMinutes } from '../../shared/engine/season/ladder.ts'
+import { expandPattern } from '../../shared/engine/season/pattern.ts'
+import type { Owned, SeasonProblem, Slot } from '../../shared/engine/season/problem.ts'
+import { verify } from '../../shared/engine/season/verify.ts'
 import { seasonVisit } from '../engine/random-season.ts'
 
 const weights: SeasonProblem['weights'] = {

@@ -1,16 +1,16 @@
 /** Published and recomputed check values of the sizing room, each with its source. */
 import { describe, expect, it } from 'vitest'
-import { openProtocol } from '../../shared/protocol/protocol.ts'
+import { openProtocol } from '../../shared/engine/protocol/protocol.ts'
 import {
 	girthForLengthZ,
 	jisFitting,
 	lengthZ,
 	usMenFitting,
 	widthForLengthZ,
-} from '../../shared/sizing/fittings.ts'
-import { euLongerOf, sizesOf } from '../../shared/sizing/sizes.ts'
-import { sizing } from '../../shared/sizing/sizing.ts'
-import type { Visit } from '../../shared/visit/visit.ts'
+} from '../../shared/engine/sizing/fittings.ts'
+import { euLongerOf, sizesOf } from '../../shared/engine/sizing/sizes.ts'
+import { sizing } from '../../shared/engine/sizing/sizing.ts'
+import type { Visit } from '../../shared/engine/visit/visit.ts'
 
 const protocol = openProtocol()
 const visit = (feet: Visit['feet'], player: Partial<Visit['player']> = {}): Visit => ({

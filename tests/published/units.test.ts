@@ -6,8 +6,8 @@ import { spawnSync } from 'node:child_process'
 import { unit } from 'mathjs'
 import { errorFunction, probit } from 'simple-statistics'
 import { describe, expect, it } from 'vitest'
-import { below, quantileAbove } from '../../shared/normal.ts'
-import { sizesOf } from '../../shared/sizing/sizes.ts'
+import { below, quantileAbove } from '../../shared/engine/plain/normal.ts'
+import { sizesOf } from '../../shared/engine/sizing/sizes.ts'
 
 const installed = spawnSync('units', ['--version']).status === 0
 const gnu = (from: string, to: string): number =>

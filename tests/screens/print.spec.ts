@@ -6,7 +6,7 @@ import { mkdirSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { expect, test } from '@playwright/test'
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs'
-import { dayInWords } from '../../shared/visit/age.ts'
+import { dayInWords } from '../../shared/engine/visit/age.ts'
 import { startHost } from './host.ts'
 import { put, tour } from './tour.ts'
 

@@ -3,8 +3,8 @@
  * difference, and each chart says in words what it draws.
  */
 import { expect, test } from '@playwright/test'
-import { meanOf } from '../../shared/visit/sides.ts'
-import { type Visit, visitSchema } from '../../shared/visit/visit.ts'
+import { meanOf } from '../../shared/engine/visit/sides.ts'
+import { type Visit, visitSchema } from '../../shared/engine/visit/visit.ts'
 import { decideOn, hostCall } from './drive.ts'
 import { startHost } from './host.ts'
 

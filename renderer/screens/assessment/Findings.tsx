@@ -4,13 +4,13 @@
  */
 import { Box, Chip, Paper, Typography } from '@mui/material'
 import { useMemo } from 'react'
-import type { Assessment } from '../../../shared/assessment.ts'
-import { chartsOf } from '../../../shared/charts/charts.ts'
-import type { Finding, Level, Topic } from '../../../shared/finding.ts'
-import type { Visit } from '../../../shared/visit/visit.ts'
+import { chartsOf } from '../../../shared/engine/charts/charts.ts'
+import type { Assessment } from '../../../shared/engine/findings/assessment.ts'
+import type { Finding, Level, Topic } from '../../../shared/engine/findings/finding.ts'
+import type { Visit } from '../../../shared/engine/visit/visit.ts'
 import { Basis, sentence } from '../../parts/Basis.tsx'
-import { clinicProtocol } from '../../parts/clinicProtocol.ts'
 import { ChartView } from '../../parts/ChartView.tsx'
+import { clinicProtocol } from '../../parts/clinicProtocol.ts'
 import { Workings, workingsOf } from '../../parts/Workings.tsx'
 
 export const levelWords: Record<Level, string> = {

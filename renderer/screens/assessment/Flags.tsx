@@ -4,11 +4,11 @@
  */
 import { Box, Button, Paper, ToggleButton, Typography } from '@mui/material'
 import { useState } from 'react'
-import { askedAlways, complaints } from '../../../shared/screening/complaints.table.ts'
-import { visitSchema } from '../../../shared/visit/visit.ts'
-import { fieldMeta } from '../../../shared/visit/field-meta.ts'
+import { askedAlways, complaints } from '../../../shared/engine/screening/complaints.table.ts'
+import { fieldMeta } from '../../../shared/engine/visit/field-meta.ts'
+import { visitSchema } from '../../../shared/engine/visit/visit.ts'
+import { readPath, withValue, writePath } from '../../parts/draft-path.ts'
 import { FieldRow, MeasureField } from '../../parts/MeasureField.tsx'
-import { readPath, withValue, writePath } from './path.ts'
 import { type QuestionGroup, questionGroup } from './questions.ts'
 import type { StepProps } from './stepProps.ts'
 

@@ -1,9 +1,9 @@
 /** The lists of a visit: surfaces, conditions, and the pairs the player owns. */
 import { Box, Button, Checkbox, FormControlLabel, Paper } from '@mui/material'
-import { conditions, surfaces, termWords } from '../../../shared/visit/terms.ts'
-import type { Visit } from '../../../shared/visit/visit.ts'
+import { conditions, surfaces, termWords } from '../../../shared/engine/visit/terms.ts'
+import type { Visit } from '../../../shared/engine/visit/visit.ts'
+import { writePath } from '../../parts/draft-path.ts'
 import { FieldRow } from '../../parts/MeasureField.tsx'
-import { writePath } from './path.ts'
 import type { StepProps } from './stepProps.ts'
 
 type Part = Pick<StepProps, 'draft' | 'change'>

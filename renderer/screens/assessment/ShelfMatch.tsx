@@ -17,17 +17,21 @@ import {
 	Typography,
 } from '@mui/material'
 import { useEffect, useId, useRef, useState } from 'react'
-import type { Assessment, MatchReason, RankedModel } from '../../../shared/assessment.ts'
-import { sizeWords } from '../../../shared/footwear/match-result.ts'
-import { modelWords } from '../../../shared/report/marked.ts'
-import { soleFigure } from '../../../shared/footwear/sole-figure.ts'
-import { jointRisks } from '../../../shared/footwear/studs.ts'
-import { bothSides } from '../../../shared/visit/sides.ts'
-import type { Model, Shelf } from '../../../shared/visit/shelf.ts'
-import { termWords } from '../../../shared/visit/terms.ts'
-import type { Visit } from '../../../shared/visit/visit.ts'
-import { clinicProtocol as protocol } from '../../parts/clinicProtocol.ts'
+import type {
+	Assessment,
+	MatchReason,
+	RankedModel,
+} from '../../../shared/engine/findings/assessment.ts'
+import { sizeWords } from '../../../shared/engine/footwear/match-result.ts'
+import { soleFigure } from '../../../shared/engine/footwear/sole-figure.ts'
+import { jointRisks } from '../../../shared/engine/footwear/studs.ts'
+import { modelWords } from '../../../shared/engine/report/marked.ts'
+import type { Model, Shelf } from '../../../shared/engine/visit/shelf.ts'
+import { bothSides } from '../../../shared/engine/visit/sides.ts'
+import { termWords } from '../../../shared/engine/visit/terms.ts'
+import type { Visit } from '../../../shared/engine/visit/visit.ts'
 import { Basis } from '../../parts/Basis.tsx'
+import { clinicProtocol as protocol } from '../../parts/clinicProtocol.ts'
 import { Picture } from '../../parts/Picture.tsx'
 import { isMarked, marksOf, mostModels, setMark } from './marks.ts'
 import type { StepProps } from './stepProps.ts'

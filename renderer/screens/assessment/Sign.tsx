@@ -14,12 +14,12 @@ import {
 } from '@mui/material'
 import { useEffect, useRef, useState } from 'react'
 import type { OutputOf } from '../../../shared/contract.ts'
-import { signingBlocks } from '../../../shared/signing.ts'
+import { signingBlocks } from '../../../shared/engine/report/signing.ts'
 import { call, HostRefusal } from '../../host.ts'
 import { clinicProtocol } from '../../parts/clinicProtocol.ts'
+import { urlOf } from '../../parts/files.ts'
 import { decide, rawWords, undecidedFindings, undecidedWishes } from './decisions.ts'
 import type { StepProps } from './stepProps.ts'
-import { urlOf } from '../../parts/files.ts'
 
 type Pdf = OutputOf<'drafts.preview'>
 interface Page {

@@ -1,16 +1,21 @@
 /** What the Decide and Sign steps do to a draft. Pure. */
-import type { Assessment, FeatureWish, PerSide } from '../../../shared/assessment.ts'
+
 import type { DraftContent } from '../../../shared/contract.ts'
+import { metaOf } from '../../../shared/desk/records/told.ts'
+import type {
+	Assessment,
+	FeatureWish,
+	PerSide,
+} from '../../../shared/engine/findings/assessment.ts'
+import type { Finding, Level } from '../../../shared/engine/findings/finding.ts'
+import { isDecided, quiet } from '../../../shared/engine/report/signing.ts'
 import {
 	type Decision,
 	type Decisions,
 	decisionsSchema,
 	overtakenLine,
-} from '../../../shared/decisions.ts'
-import type { Finding, Level } from '../../../shared/finding.ts'
-import { metaOf } from '../../../shared/records/told.ts'
-import { isDecided, quiet } from '../../../shared/signing.ts'
-import type { Feature } from '../../../shared/visit/terms.ts'
+} from '../../../shared/engine/visit/decisions.ts'
+import type { Feature } from '../../../shared/engine/visit/terms.ts'
 import { clinicProtocol as protocol } from '../../parts/clinicProtocol.ts'
 import { parseDate } from '../../parts/parseDate.ts'
 import { parseNumber } from '../../parts/parseNumber.ts'

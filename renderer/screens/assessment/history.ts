@@ -1,6 +1,6 @@
 /** What undo can go back to: the draft before each entry, in memory only, until it is signed. */
 import type { DraftContent } from '../../../shared/contract.ts'
-import { changedPath } from './path.ts'
+import { changedPath } from '../../parts/draft-path.ts'
 
 /** Keys typed into one field within this time are one entry. */
 const oneEntryMs = 4000

@@ -3,8 +3,8 @@
  * Pure.
  */
 import type { DraftContent } from '../../../shared/contract.ts'
-import type { Decision } from '../../../shared/decisions.ts'
-import { type Mark, markedLines } from '../../../shared/report/marked.ts'
+import { type Mark, markedLines } from '../../../shared/engine/report/marked.ts'
+import type { Decision } from '../../../shared/engine/visit/decisions.ts'
 import { decide } from './decisions.ts'
 
 /** Models to try at most: more is no choice. */

@@ -3,8 +3,8 @@
  * Pure.
  */
 import type { z } from 'zod'
-import { visitSchema } from '../../../shared/visit/visit.ts'
-import { schemaAt } from '../../../shared/visit/field-meta.ts'
+import { schemaAt } from '../../../shared/engine/visit/field-meta.ts'
+import { visitSchema } from '../../../shared/engine/visit/visit.ts'
 
 interface Loose {
 	def: { type: string; innerType?: Loose }

@@ -1,6 +1,6 @@
-import type { Assessment } from '../../../shared/assessment.ts'
 import type { DraftContent } from '../../../shared/contract.ts'
-import type { Visit } from '../../../shared/visit/visit.ts'
+import type { Assessment } from '../../../shared/engine/findings/assessment.ts'
+import type { Visit } from '../../../shared/engine/visit/visit.ts'
 
 /** What every step of the assessment is given. */
 export interface StepProps {

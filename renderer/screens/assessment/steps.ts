@@ -2,7 +2,7 @@
  * The walk of an assessment: which fields stand on which step. Labels, units and limits come from
  * the schema.
  */
-import type { Topic } from '../../../shared/finding.ts'
+import type { Topic } from '../../../shared/engine/findings/finding.ts'
 
 export interface StepRow {
 	title: string

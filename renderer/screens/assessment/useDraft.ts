@@ -3,7 +3,7 @@
  */
 import { useCallback, useEffect, useRef, useState } from 'react'
 import type { DraftContent } from '../../../shared/contract.ts'
-import type { Visit } from '../../../shared/visit/visit.ts'
+import type { Visit } from '../../../shared/engine/visit/visit.ts'
 import { call, wordsOf } from '../../host.ts'
 import { today } from '../../parts/dates.ts'
 import { History } from './history.ts'
@@ -16,7 +16,8 @@ export interface OpenDraft {
 	saved: string
 	change: (update: (now: DraftContent) => DraftContent) => void
 	saveNow: () => Promise<void>
-	closed: () => void /** one entry back, or forward again; false where there is none */
+	closed: () => void
+	/** one entry back, or forward again; false where there is none */
 	undo: () => boolean
 	redo: () => boolean
 }

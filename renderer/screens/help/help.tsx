@@ -1,11 +1,11 @@
 /** Help without a network: how each measure is taken, the terms, the shortcuts. */
 import { Box, Paper, Stack, Typography } from '@mui/material'
 import { useEffect, useState } from 'react'
-import { glossary } from '../../help/glossary.table.ts'
-import { measureHelp } from '../../help/measures.table.ts'
 import { loadProtocol } from '../../parts/clinicProtocol.ts'
 import { Field } from '../../parts/form.tsx'
-import { MeasureHelpCard } from '../../parts/Help.tsx'
+import { glossary } from '../../parts/help/glossary.table.ts'
+import { MeasureHelpCard } from '../../parts/help/Help.tsx'
+import { measureHelp } from '../../parts/help/measures.table.ts'
 import { KeySheet } from '../../parts/Palette.tsx'
 import { RoomNav } from '../../parts/RoomNav.tsx'
 

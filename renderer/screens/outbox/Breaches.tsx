@@ -2,10 +2,14 @@
 import { Alert, Box, Button, Link, Stack, Typography } from '@mui/material'
 import { useState } from 'react'
 import type { OutputOf } from '../../../shared/contract.ts'
-import { type BreachStep, breachStepNames, breachSteps } from '../../../shared/outbox/breach.ts'
+import {
+	type BreachStep,
+	breachStepNames,
+	breachSteps,
+} from '../../../shared/desk/outbox/breach.ts'
 import { call } from '../../host.ts'
 import { Field, Trouble } from '../../parts/form.tsx'
-import { Panel, timeWords, useAction, useAnswer } from '../records/parts.tsx'
+import { Panel, timeWords, useAction, useAnswer } from '../../parts/panels.tsx'
 
 type Breach = OutputOf<'breaches.list'>['breaches'][number]
 export function Breaches() {

@@ -14,14 +14,14 @@ import {
 } from '@mui/material'
 import { type ReactNode, useEffect, useState } from 'react'
 import type { OutputOf } from '../../../shared/contract.ts'
-import type { OutboxView } from '../../../shared/outbox/calls.ts'
-import { channelWords, kindWords, roleWords, stateWords } from '../../../shared/outbox/item.ts'
+import type { OutboxView } from '../../../shared/desk/outbox/calls.ts'
+import { channelWords, kindWords, roleWords, stateWords } from '../../../shared/desk/outbox/item.ts'
 import { call, wordsOf } from '../../host.ts'
 import { dayInWords } from '../../parts/dates.ts'
-import { Field, Trouble } from '../../parts/form.tsx'
-import { Panel, Rows, timeWords, useAction, useAnswer } from '../records/parts.tsx'
-import { StateChip } from './StateChip.tsx'
 import { saveBytes, urlOf } from '../../parts/files.ts'
+import { Field, Trouble } from '../../parts/form.tsx'
+import { Panel, Rows, timeWords, useAction, useAnswer } from '../../parts/panels.tsx'
+import { StateChip } from './StateChip.tsx'
 
 const lookEveryMs = 3000
 function Fact({ name, children, large }: { name: string; children: ReactNode; large?: boolean }) {

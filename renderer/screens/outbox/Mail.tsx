@@ -1,10 +1,10 @@
 /** The mail server, and the clocks that run after a sending in error. */
 import { Alert, Box, Button, Stack, Typography } from '@mui/material'
 import { useEffect, useState } from 'react'
-import { plainWords } from '../../../shared/outbox/mail-settings.ts'
+import { plainWords } from '../../../shared/desk/outbox/mail-settings.ts'
 import { call } from '../../host.ts'
 import { Field, Sheet, Trouble } from '../../parts/form.tsx'
-import { Panel, useAction, useAnswer } from '../records/parts.tsx'
+import { Panel, useAction, useAnswer } from '../../parts/panels.tsx'
 
 const securities = {
 	tls: 'TLS from the first byte',

@@ -10,12 +10,12 @@ import {
 	type OutboxKind,
 	recipientRoles,
 	roleWords,
-} from '../../../shared/outbox/item.ts'
-import { purposes } from '../../../shared/records/consent.ts'
+} from '../../../shared/desk/outbox/item.ts'
+import { purposes } from '../../../shared/desk/records/consent.ts'
 import { call } from '../../host.ts'
 import { dayInWords, dayOfMoment, today } from '../../parts/dates.ts'
 import { Field, Sheet, Trouble } from '../../parts/form.tsx'
-import { Panel, Rows, useAction, useAnswer, Way } from '../records/parts.tsx'
+import { Panel, Rows, useAction, useAnswer, Way } from '../../parts/panels.tsx'
 
 const mostShown = 12
 export function Prepare({ playerId, mailSet }: { playerId: string | undefined; mailSet: boolean }) {

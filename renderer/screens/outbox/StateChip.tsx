@@ -1,7 +1,7 @@
 /** The state of an item, in words and colour. */
 import { Chip } from '@mui/material'
-import type { OutboxView } from '../../../shared/outbox/calls.ts'
-import { stateWords } from '../../../shared/outbox/item.ts'
+import type { OutboxView } from '../../../shared/desk/outbox/calls.ts'
+import { stateWords } from '../../../shared/desk/outbox/item.ts'
 
 const tone: Partial<Record<OutboxView['state'], 'warning' | 'error' | 'success' | 'primary'>> = {
 	'to-check': 'primary',

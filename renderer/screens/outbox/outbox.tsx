@@ -5,17 +5,22 @@
 import { Alert, Box, Button, Link, Stack, Typography } from '@mui/material'
 import { useEffect, useState } from 'react'
 import type { OutputOf } from '../../../shared/contract.ts'
-import { channelWords, kindWords, outboxStates, stateWords } from '../../../shared/outbox/item.ts'
+import {
+	channelWords,
+	kindWords,
+	outboxStates,
+	stateWords,
+} from '../../../shared/desk/outbox/item.ts'
 import { call } from '../../host.ts'
 import { dayInWords } from '../../parts/dates.ts'
 import { Field, Trouble } from '../../parts/form.tsx'
-import { Panel, Rows, timeWords, useAction, useAnswer } from '../records/parts.tsx'
+import { Panel, Rows, timeWords, useAction, useAnswer } from '../../parts/panels.tsx'
+import { RoomNav } from '../../parts/RoomNav.tsx'
 import { Breaches } from './Breaches.tsx'
 import { Item } from './Item.tsx'
 import { Mail } from './Mail.tsx'
 import { Prepare } from './Prepare.tsx'
 import { StateChip } from './StateChip.tsx'
-import { RoomNav } from '../../parts/RoomNav.tsx'
 
 const pages = [
 	['queue', 'Queue'],

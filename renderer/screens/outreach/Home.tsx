@@ -17,7 +17,7 @@ import type { OutputOf } from '../../../shared/contract.ts'
 import { call } from '../../host.ts'
 import { Field, Trouble } from '../../parts/form.tsx'
 import { counted, Needs } from '../../parts/Needs.tsx'
-import { Panel, Rows, timeWords, useAction, useAnswer, Way } from '../records/parts.tsx'
+import { Panel, Rows, timeWords, useAction, useAnswer, Way } from '../../parts/panels.tsx'
 import { form } from './form.ts'
 import { draftField, questionField, questionValue, questionWords } from './words.ts'
 

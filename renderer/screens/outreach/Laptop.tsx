@@ -6,7 +6,7 @@ import { call } from '../../host.ts'
 import { dayInWords } from '../../parts/dates.ts'
 import { Field, Trouble } from '../../parts/form.tsx'
 import { counted, Needs } from '../../parts/Needs.tsx'
-import { Panel, Rows, timeWords, useAction } from '../records/parts.tsx'
+import { Panel, Rows, timeWords, useAction } from '../../parts/panels.tsx'
 import { form } from './form.ts'
 import { kindWords } from './words.ts'
 

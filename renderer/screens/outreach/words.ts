@@ -1,8 +1,8 @@
 /** What the records call a thing, in the words of the other screens. */
 import type { OutputOf } from '../../../shared/contract.ts'
-import { type Purpose, purposes } from '../../../shared/records/consent.ts'
-import { playerSchema, visitSchema } from '../../../shared/visit/visit.ts'
-import { metaOf } from '../../../shared/records/told.ts'
+import { type Purpose, purposes } from '../../../shared/desk/records/consent.ts'
+import { metaOf } from '../../../shared/desk/records/told.ts'
+import { playerSchema, visitSchema } from '../../../shared/engine/visit/visit.ts'
 
 type Question = OutputOf<'outreach.list'>['questions'][number]
 /** Kinds of records as a person calls them: one, several. */

@@ -5,8 +5,8 @@ import type { OutputOf } from '../../../shared/contract.ts'
 import { call, wordsOf } from '../../host.ts'
 import { type Command, useCommands } from '../../parts/commands.ts'
 import { dayInWords, dayOfMoment } from '../../parts/dates.ts'
-import { Trouble } from '../../parts/form.tsx'
 import { saveText, urlOf } from '../../parts/files.ts'
+import { Trouble } from '../../parts/form.tsx'
 
 const VisitView = lazy(async () => ({ default: (await import('../visit/Visit.tsx')).Visit }))
 const HoldForm = lazy(async () => ({ default: (await import('../records/Hold.tsx')).Hold }))
@@ -27,7 +27,8 @@ export function Visits({
 	visits: first,
 	drafts,
 }: Pick<Opened, 'visits' | 'drafts'> & {
-	playerId?: string /** who works here */
+	playerId?: string
+	/** who works here */
 	role?: string | undefined
 }) {
 	const [later, setLater] = useState<Opened['visits']>()

@@ -1,7 +1,7 @@
 /** Between the flat text of the player form and the player of the visit file. */
 import type { z } from 'zod'
-import { playerSchema } from '../../../shared/visit/visit.ts'
-import { fieldMeta } from '../../../shared/visit/field-meta.ts'
+import { fieldMeta } from '../../../shared/engine/visit/field-meta.ts'
+import { playerSchema } from '../../../shared/engine/visit/visit.ts'
 import { issueWords } from '../../parts/form.tsx'
 
 export type Player = z.infer<typeof playerSchema>

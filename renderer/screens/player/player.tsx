@@ -2,8 +2,8 @@
 import { Alert, Box, Button, Link, Stack, Typography } from '@mui/material'
 import { useCallback, useEffect, useState } from 'react'
 import type { Card, OutputOf } from '../../../shared/contract.ts'
-import { ageYears } from '../../../shared/visit/age.ts'
-import { sexes } from '../../../shared/visit/terms.ts'
+import { ageYears } from '../../../shared/engine/visit/age.ts'
+import { sexes } from '../../../shared/engine/visit/terms.ts'
 import { call, wordsOf } from '../../host.ts'
 import { dayInWords, today } from '../../parts/dates.ts'
 import { byField, Field, Sheet, Trouble } from '../../parts/form.tsx'
@@ -24,7 +24,8 @@ export interface SavedNotice {
 	similar: Card[]
 }
 interface PlayerProps {
-	playerId?: string /** who works here: reception keeps the details, others assess too */
+	playerId?: string
+	/** who works here: reception keeps the details, others assess too */
 	role?: string | undefined
 	notice?: SavedNotice
 	saved: (notice: SavedNotice) => void

@@ -19,8 +19,8 @@ import type { Card, OutputOf } from '../../../shared/contract.ts'
 import { call, wordsOf } from '../../host.ts'
 import { dayInWords } from '../../parts/dates.ts'
 import { Field, Trouble } from '../../parts/form.tsx'
-import { parseDate } from '../../parts/parseDate.ts'
 import { PrintButton } from '../../parts/Print.tsx'
+import { parseDate } from '../../parts/parseDate.ts'
 
 const limit = 100
 /** Read aloud, not shown. */

@@ -1,13 +1,13 @@
 /** The audit trail: who saw or changed what and when; checked on request, saved as a table. */
 import { Alert, Box, Button, Link, Typography } from '@mui/material'
 import { type ReactNode, useEffect, useState } from 'react'
-import { type AuditFunction, auditFunctions } from '../../../shared/records/audit.ts'
 import type { OutputOf } from '../../../shared/contract.ts'
+import { type AuditFunction, auditFunctions } from '../../../shared/desk/records/audit.ts'
 import { call } from '../../host.ts'
+import { saveText } from '../../parts/files.ts'
 import { Field, Trouble } from '../../parts/form.tsx'
 import { PrintButton } from '../../parts/Print.tsx'
-import { Panel, Rows, timeWords, useAction } from './parts.tsx'
-import { saveText } from '../../parts/files.ts'
+import { Panel, Rows, timeWords, useAction } from '../../parts/panels.tsx'
 
 const onPage = 100
 const hereWords = 'This PC'

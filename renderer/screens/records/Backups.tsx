@@ -4,7 +4,7 @@ import { useState } from 'react'
 import type { OutputOf } from '../../../shared/contract.ts'
 import { call } from '../../host.ts'
 import { Field, Trouble } from '../../parts/form.tsx'
-import { acts, Panel, Rows, timeWords, useAction, useAnswer } from './parts.tsx'
+import { acts, Panel, Rows, timeWords, useAction, useAnswer } from '../../parts/panels.tsx'
 
 const megabyte = 1_048_576
 const reasons: Record<string, string> = {

@@ -9,11 +9,11 @@ import {
 	type Purpose,
 	purposeNames,
 	purposes,
-} from '../../../shared/records/consent.ts'
+} from '../../../shared/desk/records/consent.ts'
 import { call } from '../../host.ts'
 import { dayInWords, today } from '../../parts/dates.ts'
 import { Field, Sheet, Trouble } from '../../parts/form.tsx'
-import { acts, Panel, Rows, useAction, useAnswer, Way } from './parts.tsx'
+import { acts, Panel, Rows, useAction, useAnswer, Way } from '../../parts/panels.tsx'
 
 const empty = () => ({
 	purpose: '',

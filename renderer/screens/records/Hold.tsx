@@ -6,7 +6,7 @@ import { Alert, Box, Button } from '@mui/material'
 import { useState } from 'react'
 import { call } from '../../host.ts'
 import { Field, Trouble } from '../../parts/form.tsx'
-import { useAction } from './parts.tsx'
+import { useAction } from '../../parts/panels.tsx'
 
 const leastReason = 3
 /**

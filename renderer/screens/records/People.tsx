@@ -1,10 +1,10 @@
 /** The people who work with the records, and one's own passphrase and PIN. */
 import { Alert, Box, Button } from '@mui/material'
 import { useState } from 'react'
-import { leastPassphrase } from '../../../shared/passphrase.ts'
+import { leastPassphrase } from '../../../shared/desk/workplace/passphrase.ts'
 import { call } from '../../host.ts'
 import { Field, Sheet, Trouble } from '../../parts/form.tsx'
-import { acts, Panel, Rows, useAction, useAnswer } from './parts.tsx'
+import { acts, Panel, Rows, useAction, useAnswer } from '../../parts/panels.tsx'
 
 const addable = ['clinician', 'student', 'reception'] as const
 const none = { name: '', registration: '', role: '', passphrase: '' }

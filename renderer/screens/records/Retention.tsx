@@ -6,8 +6,8 @@ import { useState } from 'react'
 import { call } from '../../host.ts'
 import { dayInWords } from '../../parts/dates.ts'
 import { Field, Trouble } from '../../parts/form.tsx'
+import { acts, Panel, Rows, useAction, useAnswer } from '../../parts/panels.tsx'
 import { Hold } from './Hold.tsx'
-import { acts, Panel, Rows, useAction, useAnswer } from './parts.tsx'
 
 export function Retention() {
 	const { value, says, again } = useAnswer('retention.due', {})

@@ -1,11 +1,11 @@
 /** Settings of the records: idle lock, age of a backup, retention rule, local ages. */
 import { Alert, Box, Button } from '@mui/material'
 import { useEffect, useState } from 'react'
-import { retentionRules } from '../../../shared/records/retention.ts'
-import { type RecordSettings, recordSettingsSchema } from '../../../shared/records/settings.ts'
+import { retentionRules } from '../../../shared/desk/records/retention.ts'
+import { type RecordSettings, recordSettingsSchema } from '../../../shared/desk/records/settings.ts'
 import { call } from '../../host.ts'
 import { Field, Sheet, Trouble } from '../../parts/form.tsx'
-import { useAction, useAnswer } from './parts.tsx'
+import { useAction, useAnswer } from '../../parts/panels.tsx'
 
 const fields = [
 	['idleMinutes', 'Lock after minutes without a touch'],

@@ -1,6 +1,6 @@
 import { Box, Typography } from '@mui/material'
 import type { OutputOf } from '../../../shared/contract.ts'
-import { Way } from './parts.tsx'
+import { Way } from '../../parts/panels.tsx'
 
 type Person = OutputOf<'session.status'>['person']
 /** Under the lists and the player: the way to the records room, and who works here. */

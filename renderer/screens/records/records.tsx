@@ -1,12 +1,12 @@
 /** The records room: one way in, a page for each concern. */
 import { Stack, Typography } from '@mui/material'
 import type { OutputOf } from '../../../shared/contract.ts'
+import { RoomNav } from '../../parts/RoomNav.tsx'
 import { Audit } from './Audit.tsx'
 import { Backups } from './Backups.tsx'
 import { MyAccess, People } from './People.tsx'
 import { Retention } from './Retention.tsx'
 import { RecordsSettings } from './Settings.tsx'
-import { RoomNav } from '../../parts/RoomNav.tsx'
 
 type Person = OutputOf<'session.status'>['person']
 /** Page, its name, and whether only the owner sees it (the host refuses the others anyway). */

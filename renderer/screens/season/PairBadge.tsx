@@ -1,6 +1,6 @@
 /** A pair by its letter and its pattern, the same as on the wall chart; never by colour alone. */
 import { Box } from '@mui/material'
-import { type Pattern, patternOfLetter } from '../../../shared/report/document.ts'
+import { type Pattern, patternOfLetter } from '../../../shared/engine/report/document.ts'
 
 const ink = 'currentColor'
 const fills: Record<Pattern, string> = {

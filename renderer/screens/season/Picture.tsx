@@ -3,11 +3,11 @@
  * growth forecast, and when to buy.
  */
 import { Box, Paper, Typography } from '@mui/material'
-import type { Plan, PlanPair } from '../../../shared/season/plan-file.ts'
-import type { ThresholdKey } from '../../../shared/protocol/protocol.ts'
-import { dayNumber } from '../../../shared/visit/age.ts'
-import { rounded } from '../../../shared/visit/sides.ts'
-import { termWords } from '../../../shared/visit/terms.ts'
+import type { ThresholdKey } from '../../../shared/engine/protocol/protocol.ts'
+import type { Plan, PlanPair } from '../../../shared/engine/season/plan-file.ts'
+import { dayNumber } from '../../../shared/engine/visit/age.ts'
+import { rounded } from '../../../shared/engine/visit/sides.ts'
+import { termWords } from '../../../shared/engine/visit/terms.ts'
 import { clinicProtocol as protocol } from '../../parts/clinicProtocol.ts'
 import { dayInWords } from '../../parts/dates.ts'
 import { restsOn } from '../../parts/Workings.tsx'

@@ -5,8 +5,8 @@
 import { Box, Button, Paper, Stack, Typography } from '@mui/material'
 import { type KeyboardEvent, memo, useEffect, useRef, useState } from 'react'
 import type { OutputOf } from '../../../shared/contract.ts'
-import { weekdayName } from '../../../shared/season/pattern.ts'
-import { termWords } from '../../../shared/visit/terms.ts'
+import { weekdayName } from '../../../shared/engine/season/pattern.ts'
+import { termWords } from '../../../shared/engine/visit/terms.ts'
 import { dayInWords } from '../../parts/dates.ts'
 import { Trouble } from '../../parts/form.tsx'
 import {

@@ -1,11 +1,10 @@
 /** The weekly pattern and what departs from it. */
 import { Box, Button, Paper, Stack, Typography } from '@mui/material'
 import { useState } from 'react'
-import { codes, surfaces, termWords } from '../../../shared/visit/terms.ts'
-import type { Pattern, PatternException, Season } from '../../../shared/visit/visit.ts'
+import { codes, surfaces, termWords } from '../../../shared/engine/visit/terms.ts'
+import type { Pattern, PatternException, Season } from '../../../shared/engine/visit/visit.ts'
 import { dayInWords } from '../../parts/dates.ts'
 import { Trouble } from '../../parts/form.tsx'
-import { Choice, Day, Text } from './fields.tsx'
 import {
 	newPatternId,
 	readException,
@@ -15,6 +14,7 @@ import {
 	withoutPattern,
 	withPattern,
 } from './edits.ts'
+import { Choice, Day, Text } from './fields.tsx'
 
 export interface Edit {
 	season: Season

@@ -1,8 +1,9 @@
 /** Changes of a season, each a whole new season; and what the screen lists. Pure. */
-import { problemsOf } from '../../../shared/problems.ts'
-import { seasonSessions } from '../../../shared/season/pattern.ts'
-import { keepPast } from '../../../shared/season/past.ts'
-import type { Plan, PlanSession } from '../../../shared/season/plan-file.ts'
+
+import { keepPast } from '../../../shared/engine/season/past.ts'
+import { seasonSessions } from '../../../shared/engine/season/pattern.ts'
+import type { Plan, PlanSession } from '../../../shared/engine/season/plan-file.ts'
+import { problemsOf } from '../../../shared/engine/visit/problems.ts'
 import {
 	exceptionSchema,
 	type Pattern,
@@ -11,7 +12,7 @@ import {
 	type Season,
 	type Session,
 	sessionSchema,
-} from '../../../shared/visit/visit.ts'
+} from '../../../shared/engine/visit/visit.ts'
 
 export type Listed = Session & { id: string }
 export interface Line {

@@ -15,11 +15,12 @@ import {
 } from '@mui/material'
 import { useCallback, useEffect, useMemo, useRef, useState } from 'react'
 import type { OutputOf } from '../../../shared/contract.ts'
-import { rounded } from '../../../shared/visit/sides.ts'
-import { termWords } from '../../../shared/visit/terms.ts'
-import type { Season } from '../../../shared/visit/visit.ts'
+import { rounded } from '../../../shared/engine/visit/sides.ts'
+import { termWords } from '../../../shared/engine/visit/terms.ts'
+import type { Season } from '../../../shared/engine/visit/visit.ts'
 import { call, wordsOf } from '../../host.ts'
 import { dayInWords } from '../../parts/dates.ts'
+import { saveText, urlOf } from '../../parts/files.ts'
 import { Trouble } from '../../parts/form.tsx'
 import { restsOn } from '../../parts/Workings.tsx'
 import { linesOf, withIds } from './edits.ts'
@@ -29,7 +30,6 @@ import { PairBadge } from './PairBadge.tsx'
 import { Picture } from './Picture.tsx'
 import { Sessions } from './Sessions.tsx'
 import { Exceptions, Weekly } from './Weekly.tsx'
-import { saveText, urlOf } from '../../parts/files.ts'
 
 type Opened = OutputOf<'season.open'>
 type Progress = OutputOf<'season.progress'>

@@ -9,11 +9,11 @@ import {
 	Typography,
 } from '@mui/material'
 import { useState, useSyncExternalStore } from 'react'
-import type { Look } from '../../../shared/look.ts'
-import { type LookName, textSizes } from '../../../shared/look-choices.ts'
+import type { Look } from '../../../shared/desk/workplace/look.ts'
+import { type LookName, textSizes } from '../../../shared/desk/workplace/look-choices.ts'
 import { wordsOf } from '../../host.ts'
 import { lookNow, onLook, saveLook } from '../../parts/look.ts'
-import { Panel } from '../records/parts.tsx'
+import { Panel } from '../../parts/panels.tsx'
 
 const names: Record<LookName, string> = {
 	system: 'As this PC',

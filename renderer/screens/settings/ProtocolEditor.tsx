@@ -15,20 +15,20 @@ import {
 } from '@mui/material'
 import { useCallback, useEffect, useMemo, useState } from 'react'
 import type { OutputOf } from '../../../shared/contract.ts'
-import { protocolProblems } from '../../../shared/protocol/check.ts'
+import { protocolProblems } from '../../../shared/engine/protocol/check.ts'
 import {
 	type ProtocolFile,
 	shippedProtocol,
 	type ThresholdKey,
-} from '../../../shared/protocol/protocol.ts'
-import { rows } from '../../../shared/protocol/rows.ts'
-import { dayInWords, dayOfMoment } from '../../parts/dates.ts'
+} from '../../../shared/engine/protocol/protocol.ts'
+import { rows } from '../../../shared/engine/protocol/rows.ts'
 import { call, wordsOf } from '../../host.ts'
 import { strengthWords } from '../../parts/Basis.tsx'
 import { loadProtocol } from '../../parts/clinicProtocol.ts'
+import { dayInWords, dayOfMoment } from '../../parts/dates.ts'
 import { Field, Trouble } from '../../parts/form.tsx'
+import { Panel } from '../../parts/panels.tsx'
 import { parseNumber } from '../../parts/parseNumber.ts'
-import { Panel } from '../records/parts.tsx'
 
 type Effect = OutputOf<'protocol.preview'>
 type Versions = OutputOf<'protocol.versions'>['versions']

@@ -1,10 +1,10 @@
 /** Settings: the clinic's letterhead and words, the protocol, the records, the look of this PC. */
 import { Stack, Typography } from '@mui/material'
+import { RoomNav } from '../../parts/RoomNav.tsx'
 import { RecordsSettings } from '../records/Settings.tsx'
 import { Letterhead } from './Letterhead.tsx'
 import { LookSettings } from './LookSettings.tsx'
 import { ProtocolEditor } from './ProtocolEditor.tsx'
-import { RoomNav } from '../../parts/RoomNav.tsx'
 
 const pages = [
 	['letterhead', 'Letterhead and documents'],

@@ -2,4 +2,4 @@
  * Contrast of the clinic colour on the white paper of the reports, and what the documents make of
  * it.
  */
-export { contrastWords, leastRatio, ratioOnWhite } from '../../../shared/report/colour.ts'
+export { contrastWords, leastRatio, ratioOnWhite } from '../../../shared/engine/report/colour.ts'

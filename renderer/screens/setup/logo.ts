@@ -1,5 +1,5 @@
 /** Reading the clinic logo: three kinds of picture, under 500 kB. */
-import type { Clinic } from '../../../shared/clinic.ts'
+import type { Clinic } from '../../../shared/engine/report/clinic.ts'
 
 const kinds = ['image/png', 'image/jpeg', 'image/svg+xml'] as const
 const mostBytes = 500_000

@@ -1,10 +1,10 @@
 /** First start: letterhead, clinician, passphrase; then the recovery key to keep on paper. */
 import { Box, Button, FormHelperText, Stack, Typography } from '@mui/material'
 import { useRef, useState } from 'react'
-import { type Clinic, clinicSchema } from '../../../shared/clinic.ts'
-import { leastPassphrase } from '../../../shared/passphrase.ts'
+import { leastPassphrase } from '../../../shared/desk/workplace/passphrase.ts'
+import { type Clinic, clinicSchema } from '../../../shared/engine/report/clinic.ts'
+import { fieldMeta } from '../../../shared/engine/visit/field-meta.ts'
 import { call } from '../../host.ts'
-import { fieldMeta } from '../../../shared/visit/field-meta.ts'
 import { byField, Field, issueWords, Sheet, Trouble } from '../../parts/form.tsx'
 import { contrastWords } from './contrast.ts'
 import { readLogo } from './logo.ts'

@@ -16,14 +16,14 @@ import {
 	Typography,
 } from '@mui/material'
 import { useState } from 'react'
-import { type Model, offsetOf, type Shelf } from '../../../shared/visit/shelf.ts'
-import { termWords } from '../../../shared/visit/terms.ts'
+import { type Model, offsetOf, type Shelf } from '../../../shared/engine/visit/shelf.ts'
+import { termWords } from '../../../shared/engine/visit/terms.ts'
 import { call, wordsOf } from '../../host.ts'
+import { saveText } from '../../parts/files.ts'
 import { PrintButton } from '../../parts/Print.tsx'
 import type { SaveShelf } from './shelf.tsx'
 import { unsaved } from './texts.ts'
 import { featureWords, sizesWords } from './words.ts'
-import { saveText } from '../../parts/files.ts'
 
 /** As many rows as are drawn at once; the rest on request. */
 const atOnce = 100

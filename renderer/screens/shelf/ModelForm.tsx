@@ -13,12 +13,12 @@ import {
 	Typography,
 } from '@mui/material'
 import { type ReactNode, useEffect, useMemo, useRef, useState } from 'react'
-import type { SizingResult } from '../../../shared/assessment.ts'
-import { soleFigure } from '../../../shared/footwear/sole-figure.ts'
-import { modelSchema, offsetOf, type Shelf } from '../../../shared/visit/shelf.ts'
-import { codes, termWords } from '../../../shared/visit/terms.ts'
+import type { SizingResult } from '../../../shared/engine/findings/assessment.ts'
+import { soleFigure } from '../../../shared/engine/footwear/sole-figure.ts'
+import { fieldMeta } from '../../../shared/engine/visit/field-meta.ts'
+import { modelSchema, offsetOf, type Shelf } from '../../../shared/engine/visit/shelf.ts'
+import { codes, termWords } from '../../../shared/engine/visit/terms.ts'
 import { clinicProtocol as protocol } from '../../parts/clinicProtocol.ts'
-import { fieldMeta } from '../../../shared/visit/field-meta.ts'
 import { Picture } from '../../parts/Picture.tsx'
 import { walkByEnter } from '../../parts/walkByEnter.ts'
 import type { SaveShelf } from './shelf.tsx'
@@ -27,8 +27,8 @@ import {
 	emptyStud,
 	groups,
 	type ModelTexts,
-	readTexts,
 	type Row,
+	readTexts,
 	type StudState,
 	sizeFields,
 	studFields,
@@ -51,7 +51,8 @@ interface EntryProps {
 	value: string
 	set: (text: string) => void
 	error?: string | undefined
-	question?: string | undefined /** in a table: the column says the title, this the row */
+	question?: string | undefined
+	/** in a table: the column says the title, this the row */
 	rowName?: string
 	placeholder?: string
 }

@@ -4,15 +4,15 @@
  */
 import { Alert, Box, Stack, Typography } from '@mui/material'
 import { useCallback, useEffect, useState } from 'react'
-import type { Shelf } from '../../../shared/visit/shelf.ts'
+import type { Shelf } from '../../../shared/engine/visit/shelf.ts'
 import { call, wordsOf } from '../../host.ts'
 import { refusalShown } from '../../parts/form.tsx'
+import { RoomNav } from '../../parts/RoomNav.tsx'
 import { Guide } from './Guide.tsx'
 import { ImportCsv } from './ImportCsv.tsx'
 import { List } from './List.tsx'
 import { ModelForm } from './ModelForm.tsx'
 import { copyOf, emptyTexts, textsOf } from './texts.ts'
-import { RoomNav } from '../../parts/RoomNav.tsx'
 
 export interface Held {
 	shelf: Shelf

@@ -1,13 +1,14 @@
 /** The form of one model: what is typed, and what it means. Pure but for the keys of its rows. */
+
+import { type FieldMeta, fieldMeta } from '../../../shared/engine/visit/field-meta.ts'
 import {
 	type Model,
 	modelSchema,
 	type Shelf,
-	shelfProblems,
 	type ShelfSize,
 	type Stud,
-} from '../../../shared/visit/shelf.ts'
-import { type FieldMeta, fieldMeta } from '../../../shared/visit/field-meta.ts'
+	shelfProblems,
+} from '../../../shared/engine/visit/shelf.ts'
 import { parseNumber } from '../../parts/parseNumber.ts'
 
 export interface Row {

@@ -1,6 +1,6 @@
 /** The short words of a model for the list. Pure. */
-import type { Model, Shelf } from '../../../shared/visit/shelf.ts'
-import { termWords } from '../../../shared/visit/terms.ts'
+import type { Model, Shelf } from '../../../shared/engine/visit/shelf.ts'
+import { termWords } from '../../../shared/engine/visit/terms.ts'
 
 /** 'UK 3 to 12, fittings E, F': by size system. */
 export function sizesWords({ sizes }: Model): string {

@@ -6,7 +6,7 @@ import { call } from '../../host.ts'
 import { dayInWords, today } from '../../parts/dates.ts'
 import { Field, Trouble } from '../../parts/form.tsx'
 import { counted, Needs } from '../../parts/Needs.tsx'
-import { Panel, Rows, useAction } from '../records/parts.tsx'
+import { Panel, Rows, useAction } from '../../parts/panels.tsx'
 
 /** 'birthDate' as 'birth date', as the heading of the list has it. */
 const columnWords = (column: string) =>

@@ -1,22 +1,27 @@
 /** One station, one player: its fields alone, in large type, written into the player's draft. */
 import { Alert, Box, Button, Checkbox, FormControlLabel, Typography } from '@mui/material'
 import { useEffect, useState } from 'react'
-import type { BoardRow } from '../../../shared/squad/board.ts'
-import { missingAt, type StationId, stationOf, stations } from '../../../shared/squad/stations.ts'
-import { swapQuestions } from '../../../shared/squad/swapped.ts'
-import { ageYears } from '../../../shared/visit/age.ts'
-import { visitSchema } from '../../../shared/visit/visit.ts'
-import { dayInWords } from '../../parts/dates.ts'
-import { clinicProtocol } from '../../parts/clinicProtocol.ts'
+import type { BoardRow } from '../../../shared/desk/squad/board.ts'
+import {
+	missingAt,
+	type StationId,
+	stationOf,
+	stations,
+} from '../../../shared/desk/squad/stations.ts'
+import { swapQuestions } from '../../../shared/desk/squad/swapped.ts'
+import { ageYears } from '../../../shared/engine/visit/age.ts'
+import { fieldMeta } from '../../../shared/engine/visit/field-meta.ts'
+import { visitSchema } from '../../../shared/engine/visit/visit.ts'
 import { call, wordsOf } from '../../host.ts'
-import { fieldMeta } from '../../../shared/visit/field-meta.ts'
+import { clinicProtocol } from '../../parts/clinicProtocol.ts'
+import { dayInWords } from '../../parts/dates.ts'
+import { readPath } from '../../parts/draft-path.ts'
 import { Trouble } from '../../parts/form.tsx'
 import { FieldRow } from '../../parts/MeasureField.tsx'
+import { Way } from '../../parts/panels.tsx'
 import { walkByEnter } from '../../parts/walkByEnter.ts'
 import { Pairs } from '../assessment/Lists.tsx'
-import { readPath } from '../assessment/path.ts'
 import { type OpenDraft, useDraft } from '../assessment/useDraft.ts'
-import { Way } from '../records/parts.tsx'
 
 interface At {
 	squadId: string

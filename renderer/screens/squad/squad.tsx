@@ -2,16 +2,16 @@
 import { Alert, Box, Button, Chip, Stack, Typography } from '@mui/material'
 import { useEffect, useRef, useState } from 'react'
 import type { OutputOf } from '../../../shared/contract.ts'
-import type { StationId } from '../../../shared/squad/stations.ts'
+import type { StationId } from '../../../shared/desk/squad/stations.ts'
 import { call, wordsOf } from '../../host.ts'
 import { dayInWords } from '../../parts/dates.ts'
+import { saveBytes } from '../../parts/files.ts'
 import { Field, Trouble } from '../../parts/form.tsx'
-import { may, type PersonRole } from '../../parts/roles.ts'
 import { counted, Needs } from '../../parts/Needs.tsx'
-import { Panel, Rows, useAction, useAnswer, Way } from '../records/parts.tsx'
+import { Panel, Rows, useAction, useAnswer, Way } from '../../parts/panels.tsx'
+import { may, type PersonRole } from '../../parts/roles.ts'
 import { NewDay } from './Roster.tsx'
 import { Station } from './Station.tsx'
-import { saveBytes } from '../../parts/files.ts'
 
 type Board = OutputOf<'squad.open'>
 const lookEveryMs = 3000

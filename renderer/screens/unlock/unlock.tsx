@@ -1,7 +1,7 @@
 /** Opening the workstation: passphrase, or the paper recovery key with a new passphrase. */
 import { Box, Button, Paper, Stack, Typography } from '@mui/material'
 import { useState } from 'react'
-import { leastPassphrase } from '../../../shared/passphrase.ts'
+import { leastPassphrase } from '../../../shared/desk/workplace/passphrase.ts'
 import { call, wordsOf } from '../../host.ts'
 import { Field, Trouble } from '../../parts/form.tsx'
 

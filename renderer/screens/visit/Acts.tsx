@@ -7,7 +7,7 @@ import { type ReactNode, useState } from 'react'
 import { call } from '../../host.ts'
 import { today } from '../../parts/dates.ts'
 import { Field, Trouble } from '../../parts/form.tsx'
-import { useAction } from '../records/parts.tsx'
+import { useAction } from '../../parts/panels.tsx'
 
 type Act = 'amend' | 'late' | 'handed' | 'error' | 'countersign'
 const names: Record<Act, string> = {

@@ -4,16 +4,16 @@
  */
 import { Alert, Box, Button, Checkbox, FormControlLabel } from '@mui/material'
 import { useMemo, useState } from 'react'
-import { assess } from '../../../shared/assess.ts'
-import type { Assessment } from '../../../shared/assessment.ts'
 import type { OutputOf, SignedVisit } from '../../../shared/contract.ts'
-import { differences } from '../../../shared/records/amendment.ts'
-import type { Visit } from '../../../shared/visit/visit.ts'
-import { openProtocol, type ProtocolFile } from '../../../shared/protocol/protocol.ts'
-import { signingBlocks } from '../../../shared/signing.ts'
+import { differences } from '../../../shared/desk/records/amendment.ts'
+import { assess } from '../../../shared/engine/assess.ts'
+import type { Assessment } from '../../../shared/engine/findings/assessment.ts'
+import { openProtocol, type ProtocolFile } from '../../../shared/engine/protocol/protocol.ts'
+import { signingBlocks } from '../../../shared/engine/report/signing.ts'
+import type { Visit } from '../../../shared/engine/visit/visit.ts'
 import { call } from '../../host.ts'
 import { Trouble } from '../../parts/form.tsx'
-import { Panel, useAction, useAnswer } from '../records/parts.tsx'
+import { Panel, useAction, useAnswer } from '../../parts/panels.tsx'
 import { Differences } from './Differences.tsx'
 
 export type Amending = OutputOf<'drafts.open'>

@@ -3,9 +3,9 @@
  * folded.
  */
 import { Box, Stack, Typography } from '@mui/material'
-import type { Difference } from '../../../shared/records/amendment.ts'
-import { Rows } from '../records/parts.tsx'
-import { toldDifferences } from '../../../shared/records/told.ts'
+import type { Difference } from '../../../shared/desk/records/amendment.ts'
+import { toldDifferences } from '../../../shared/desk/records/told.ts'
+import { Rows } from '../../parts/panels.tsx'
 
 export function Differences({
 	label,

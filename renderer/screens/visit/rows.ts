@@ -2,15 +2,17 @@
  * A signed visit as rows for reading: every field that holds something, by its title and unit of
  * the visit schema. Pure.
  */
-import type { Assessment } from '../../../shared/assessment.ts'
+
 import type { SignedVisit } from '../../../shared/contract.ts'
-import { choiceWords } from '../../../shared/decisions.ts'
-import { isLeaf, metaOf, sideOf, titleOf, valueWords } from '../../../shared/records/told.ts'
+import { isLeaf, metaOf, sideOf, titleOf, valueWords } from '../../../shared/desk/records/told.ts'
+import type { Assessment } from '../../../shared/engine/findings/assessment.ts'
+import { choiceWords } from '../../../shared/engine/visit/decisions.ts'
 
 type Loose = Record<string, unknown>
 export interface Row {
 	key: string
-	title: string /** one value, or left and right */
+	title: string
+	/** one value, or left and right */
 	values: readonly string[]
 }
 export interface Group {

@@ -1,0 +1,20 @@
+/**
+ * Reads one list in a thread of its own: a rule without an end, or a file of any size, holds up
+ * nothing else.
+ */
+import { parentPort } from 'node:worker_threads'
+import type { ImportChoices, Incoming } from '../../shared/engine/season/preview.ts'
+import { readCalendar } from './calendar.ts'
+import { readCsv } from './calendar-csv.ts'
+
+export type ReaderMessage = { at: string } | { incoming: Incoming }
+const post = (message: ReaderMessage): void => parentPort?.postMessage(message)
+parentPort?.once(
+	'message',
+	({ text, kind, choices }: { text: string; kind: 'ics' | 'csv'; choices: ImportChoices }) => {
+		post({
+			incoming:
+				kind === 'ics' ? readCalendar(text, choices, (at) => post({ at })) : readCsv(text, choices),
+		})
+	},
+)

@@ -1,0 +1,117 @@
+/**
+ * Folders and files that a person typed: what is wrong with one is said before anything is done,
+ * naming the path and the remedy.
+ */
+import { accessSync, constants, existsSync, statSync } from 'node:fs'
+import { dirname, isAbsolute } from 'node:path'
+import { Refusal } from '../records/state.ts'
+
+const example = process.platform === 'win32' ? 'E:\\stick' : '/media/stick'
+const codeOf = (error: unknown): string => (error as { code?: string }).code ?? ''
+/** The part of a path that is there: it shows where the spelling goes wrong. */
+function nearest(path: string): string {
+	let at = dirname(path)
+	while (!existsSync(at) && dirname(at) !== at) at = dirname(at)
+	return at
+}
+function kindOf(path: string): 'file' | 'folder' | undefined {
+	try {
+		return statSync(path).isDirectory() ? 'folder' : 'file'
+	} catch {
+		return undefined
+	}
+}
+/**
+ * Words for a write that a folder refused; undefined where the error has another cause. @param
+ * nothingHalf what was not left there, such as 'No half pack'
+ */
+export function writeTrouble(
+	error: unknown,
+	folder: string,
+	nothingHalf: string,
+): string | undefined {
+	const code = codeOf(error)
+	if (['ENOSPC', 'EDQUOT', 'EFBIG'].includes(code))
+		return (
+			`There is no room in ${folder}. Free some space or use another stick. ${nothingHalf} ` +
+			'was left there.'
+		)
+	if (
+		[
+			'EACCES',
+			'EROFS',
+			'EPERM',
+			'ENOENT',
+			'ENOTDIR',
+			'EEXIST',
+			'EIO',
+			'EINVAL',
+			'ENAMETOOLONG',
+		].includes(code)
+	)
+		return (
+			`The folder ${folder} cannot be written to. Check that the stick is plugged in and ` +
+			`not write-protected, or choose another folder. ${nothingHalf} was left there.`
+		)
+	return undefined
+}
+/**
+ * A folder that something is to be written into. @throws Refusal: not a whole path, not there, a
+ * file, or not writable
+ */
+export function folderToWrite(folder: string): string {
+	if (!isAbsolute(folder))
+		throw new Refusal(
+			`The folder "${folder}" is not a whole path. Write it from the root on, such as ${example}.`,
+		)
+	const kind = kindOf(folder)
+	if (kind === undefined)
+		throw new Refusal(
+			`There is no folder ${folder}. Check the spelling, and that the stick is plugged in; ` +
+				`${nearest(folder)} is there.`,
+		)
+	if (kind === 'file')
+		throw new Refusal(
+			`${folder} is a file, not a folder. Give the folder it stands in: ${dirname(folder)}.`,
+		)
+	try {
+		accessSync(folder, constants.W_OK)
+	} catch {
+		throw new Refusal(
+			`The folder ${folder} cannot be written to. Check that the stick is not write-protected, ` +
+				'or choose another folder.',
+		)
+	}
+	return folder
+}
+/**
+ * A file that is to be read. @throws Refusal: not a whole path, not there, a folder, or not
+ * readable
+ */
+export function fileToRead(file: string): string {
+	if (!isAbsolute(file))
+		throw new Refusal(
+			`The file "${file}" is not a whole path. Write it from the root on, with the name of the ` +
+				'file at its end. Nothing was changed.',
+		)
+	const kind = kindOf(file)
+	if (kind === undefined)
+		throw new Refusal(
+			`There is no file ${file}. Check the spelling, and that the stick is plugged in; the ` +
+				`folder ${nearest(file)} is there. Nothing was changed.`,
+		)
+	if (kind === 'folder')
+		throw new Refusal(
+			`${file} is a folder, not a file. Add the name of the file, which ends in .lwpack. ` +
+				'Nothing was changed.',
+		)
+	try {
+		accessSync(file, constants.R_OK)
+	} catch {
+		throw new Refusal(
+			`The file ${file} may not be read. Ask whoever looks after this PC for the right to read ` +
+				'it. Nothing was changed.',
+		)
+	}
+	return file
+}

@@ -1,0 +1,133 @@
+import { randomUUID } from 'node:crypto'
+import type { InputOf, OutputOf } from '../../../shared/contract.ts'
+import { type ConsentVersion, contestedConsents } from '../../../shared/desk/outreach/heads.ts'
+import {
+	type Consent,
+	type ConsentAnswer,
+	consentInForce,
+	consentProblems,
+	consentSchema,
+	type Purpose,
+} from '../../../shared/desk/records/consent.ts'
+import { dayHere } from '../../../shared/desk/workplace/local-day.ts'
+import { type Deps, Refusal, type State } from '../records/state.ts'
+
+/** Latest version of each consent, in order of recording. */
+function consentsOf(
+	state: State,
+	{ store }: Deps,
+	playerId: string,
+): { record: string; consent: Consent }[] {
+	state.entry(playerId)
+	const found = new Map<string, { record: string; consent: Consent }>()
+	for (const id of state.idsOf(playerId))
+		for (const { record } of store.cardsAbout('consent', id)) {
+			const consent = consentSchema.parse(store.read(record).value)
+			found.set(consent.consentId, { record, consent })
+		}
+	return [...found.values()].sort((a, b) => (a.consent.recordedAt < b.consent.recordedAt ? -1 : 1))
+}
+const day = (deps: Deps) => dayHere(deps.now())
+export const listConsents = (
+	state: State,
+	deps: Deps,
+	{ playerId }: InputOf<'consents.list'>,
+): OutputOf<'consents.list'> => ({
+	consents: consentsOf(state, deps, playerId).map((one) => one.consent),
+})
+
+export function recordConsent(
+	state: State,
+	deps: Deps,
+	{ playerId, consent }: InputOf<'consents.record'>,
+): OutputOf<'consents.record'> {
+	state.entry(playerId)
+	const problems = consentProblems(consent, day(deps))
+	if (problems.length)
+		throw new Refusal(
+			'This consent cannot stand as it is. Nothing was changed.',
+			problems.map((one) => ({ ...one, path: `consent.${one.path}` })),
+		)
+	const consentId = randomUUID()
+	const at = deps.now().toISOString()
+	// the last word on the same purpose and recipient: two places that did not know of each other
+	// then show
+	const last = consentsOf(state, deps, playerId)
+		.filter(
+			(one) =>
+				one.consent.purpose === consent.purpose &&
+				one.consent.recipient.toLowerCase() === consent.recipient.toLowerCase(),
+		)
+		.at(-1)
+	deps.store.append({
+		kind: 'consent',
+		at,
+		...(last ? { follows: last.record } : {}),
+		value: { ...consent, consentId, recordedAt: at },
+		about: playerId,
+		thing: consentId,
+	})
+	return { consentId }
+}
+/** A withdrawal is a record that follows the consent; it always wins. */
+export function withdrawConsent(
+	state: State,
+	deps: Deps,
+	{ playerId, consentId, withdrawn, withdrawnBy }: InputOf<'consents.withdraw'>,
+): OutputOf<'consents.withdraw'> {
+	const found = consentsOf(state, deps, playerId).find((one) => one.consent.consentId === consentId)
+	if (!found) throw new Refusal('This consent is not on record for this player.')
+	if (found.consent.withdrawn !== undefined)
+		throw new Refusal(`This consent was withdrawn on ${found.consent.withdrawn} already.`)
+	if (withdrawn > day(deps) || withdrawn < found.consent.given)
+		throw new Refusal('The day of withdrawal cannot stand.', [
+			{
+				path: 'withdrawn',
+				message: `given ${withdrawn}, allowed: ${found.consent.given} to ${day(deps)}`,
+			},
+		])
+	deps.store.append({
+		kind: 'consent',
+		at: deps.now().toISOString(),
+		follows: found.record,
+		value: { ...found.consent, withdrawn, withdrawnBy },
+		about: playerId,
+		thing: consentId,
+	})
+	return {}
+}
+/**
+ * The one question to ask before anything is sent, shared or shown: at that moment, of the records
+ * as they are.
+ */
+export function checkConsent(
+	state: State,
+	deps: Deps,
+	playerId: string,
+	purpose: Purpose,
+	recipient: string,
+): ConsentAnswer {
+	const { player } = state.entry(playerId)
+	const stand = consentsOf(state, deps, playerId).filter((one) => !state.joined.has(one.record))
+	const [contested] = contestedConsents(
+		stand.map(
+			(one) => deps.store.read(one.record) as ReturnType<Deps['store']['read']> & ConsentVersion,
+		),
+		state.joined,
+	).filter(
+		(one) =>
+			one.purpose === purpose && one.recipient.toLowerCase() === recipient.trim().toLowerCase(),
+	)
+	if (contested)
+		return {
+			inForce: false,
+			because:
+				'This consent was recorded differently here and on an outreach day. The stricter one ' +
+				'holds until it is answered in Outreach.',
+			consentId: (deps.store.read(contested.standing).value as Consent).consentId,
+		}
+	return consentInForce(
+		stand.map((one) => one.consent),
+		{ purpose, recipient, on: day(deps), birthDate: player.birthDate, ages: state.settings.ages },
+	)
+}

@@ -1,0 +1,89 @@
+/** The audit trail for the screens: the clinic's own, and beside it what laptops brought home. */
+import type { InputOf, OutputOf } from '../../../shared/contract.ts'
+import { type AuditRow, auditCsv } from '../../../shared/desk/records/audit.ts'
+import {
+	type AwayRow,
+	type AwayTrail,
+	awayProblems,
+	awayRows,
+	awayTrailSchema,
+} from '../../../shared/desk/records/away-trail.ts'
+import { destroyedLines } from '../backups/retention.ts'
+import type { Deps, State } from './state.ts'
+
+const named =
+	(state: State) =>
+	<T extends { personId: string | null }>(row: T) => ({
+		...row,
+		person: row.personId === null ? '' : (state.people.get(row.personId)?.name ?? row.personId),
+	})
+const bare = ({ link: _, ...row }: AwayRow): Omit<AwayRow, 'link'> => row
+const sectionsOf = ({ store }: Deps): AwayTrail[] =>
+	store.load(['trail']).records.map((one) => awayTrailSchema.parse(one.value))
+const laptopsOf = (trails: readonly AwayTrail[]): string[] =>
+	[...new Set(trails.map((one) => one.workstationId))].sort()
+function placesOf(trails: readonly AwayTrail[]) {
+	return laptopsOf(trails).map((workstation) => {
+		const rows = awayRows(trails, workstation)
+		return {
+			workstation,
+			rows: rows.length,
+			from: rows.at(-1)?.utcTime ?? '',
+			to: rows[0]?.utcTime ?? '',
+		}
+	})
+}
+export function auditPage(
+	state: State,
+	deps: Deps,
+	{
+		before = Number.MAX_SAFE_INTEGER,
+		limit,
+		playerId,
+		function: wanted,
+		workstation,
+	}: InputOf<'audit.page'>,
+): OutputOf<'audit.page'> {
+	const ids = playerId === undefined ? undefined : state.idsOf(playerId)
+	const fits = (row: AuditRow) =>
+		(ids === undefined || (row.playerId !== null && ids.includes(row.playerId))) &&
+		(wanted === undefined || row.function === wanted)
+	const trails = sectionsOf(deps)
+	const rows =
+		workstation === undefined
+			? deps.store.auditPage(before, limit, fits)
+			: awayRows(trails, workstation)
+					.filter((row) => row.seq < before && fits(row))
+					.slice(0, limit)
+					.map(bare)
+	return { rows: rows.map(named(state)), places: placesOf(trails) }
+}
+export function verifyTrail(deps: Deps): OutputOf<'audit.verify'> {
+	const { store } = deps
+	const { rows, problems } = store.verify(
+		new Set(destroyedLines(store).flatMap((one) => one.recordIds)),
+	)
+	const { damaged } = store.load(['trail'])
+	const trails = sectionsOf(deps)
+	const result = {
+		rows,
+		awayRows: placesOf(trails).reduce((sum, one) => sum + one.rows, 0),
+		problems: [...problems, ...damaged, ...awayProblems(trails)],
+	}
+	store.audit({
+		function: 'verify',
+		objectRef: `rows:${rows}`,
+		outcome: result.problems.length ? 'failed' : 'done',
+	})
+	return result
+}
+export function exportTrail(state: State, deps: Deps): OutputOf<'audit.export'> {
+	const { store } = deps
+	const trails = sectionsOf(deps)
+	const rows = [
+		...store.auditPage(Number.MAX_SAFE_INTEGER, Number.MAX_SAFE_INTEGER).reverse(),
+		...laptopsOf(trails).flatMap((one) => awayRows(trails, one).reverse().map(bare)),
+	]
+	store.audit({ function: 'export', objectRef: `audit:${rows.length}` })
+	return { csv: auditCsv(rows.map(named(state))), rows: rows.length }
+}

@@ -1,0 +1,61 @@
+/** Shelf as CSV text: reading with a preview that names each bad cell, and writing. */
+import Papa from 'papaparse'
+import {
+	type ShelfPreview,
+	shelfFromCells,
+	shelfToCells,
+} from '../../../shared/desk/exchange/shelf-csv.ts'
+import type { Shelf } from '../../../shared/engine/visit/shelf.ts'
+
+/** Larger files are refused before they are read: 2000 models of 80 sizes fit well inside. */
+const limitChars = 30_000_000
+
+/**
+ * What parts the heading's columns; not guessed from the cells, since a cell of studs holds
+ * semicolons.
+ */
+function delimiterOf(text: string): string {
+	const heading = text.slice(0, text.search(/[\r\n]|$/))
+	const parts = (mark: string) => heading.split(mark).length
+	return [',', ';', '\t'].reduce((best, one) => (parts(one) > parts(best) ? one : best))
+}
+/**
+ * Reads CSV text (comma, semicolon or tab). Never throws for bad text: the preview names line and
+ * column of every problem.
+ */
+export function readShelfCsv(text: string): ShelfPreview {
+	const none = (message: string): ShelfPreview => ({
+		shelf: { format: 'lastwright-shelf', version: 1, models: [] },
+		good: 0,
+		problems: [{ row: 1, column: '(file)', message }],
+	})
+	if (text.length > limitChars)
+		return none(`too large, given ${text.length} characters, allowed: ${limitChars} or fewer`)
+	if (text.trim() === '')
+		return none('empty, given nothing, allowed: a heading line and one line a size')
+	const plain = text.replace(/^\uFEFF/, '')
+	const parsed = Papa.parse<string[]>(plain, {
+		skipEmptyLines: false,
+		delimiter: delimiterOf(plain),
+	})
+	const quotes = parsed.errors.filter((one) => one.type === 'Quotes')
+	if (quotes.length > 0)
+		return {
+			...none(''),
+			problems: quotes.map((one) => ({
+				row: (one.row ?? 0) + 1,
+				column: '(line)',
+				message:
+					`quotation marks do not close, given ${one.message.toLowerCase()}, allowed: a ` +
+					'cell in quotation marks closed before the next cell',
+			})),
+		}
+	return shelfFromCells(parsed.data)
+}
+/**
+ * CSV with commas and CRLF; a cell that a spreadsheet would run as a formula is led by an
+ * apostrophe, which reading takes off again.
+ */
+export function writeShelfCsv(shelf: Shelf): string {
+	return `${Papa.unparse(shelfToCells(shelf), { newline: '\r\n', escapeFormulae: true })}\r\n`
+}

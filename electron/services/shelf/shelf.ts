@@ -1,0 +1,51 @@
+/**
+ * The clinic's shelf: the whole of it is one record; a save is a new record that follows the last.
+ */
+import type { InputOf, OutputOf } from '../../../shared/contract.ts'
+import { parseShelf } from '../../../shared/engine/visit/shelf.ts'
+import { type Deps, Refusal, type State } from '../records/state.ts'
+import { readShelfCsv, writeShelfCsv } from './shelf-csv.ts'
+
+export function getShelf({ shelf, shelfRecord }: State): OutputOf<'shelf.get'> {
+	return {
+		...(shelf ? { shelf } : {}),
+		...(shelfRecord === undefined ? {} : { savedAs: shelfRecord }),
+	}
+}
+/**
+ * @throws Refusal where the shelf was saved elsewhere since it was opened, or where ids or sizes
+ * stand twice
+ */
+export function saveShelf(
+	state: State,
+	{ store, now }: Deps,
+	{ shelf, follows }: InputOf<'shelf.save'>,
+): OutputOf<'shelf.save'> {
+	if (follows !== state.shelfRecord)
+		throw new Refusal(
+			'The shelf was changed elsewhere since you opened it. Nothing was overwritten: open the ' +
+				'shelf again and repeat the change.',
+		)
+	const read = parseShelf(shelf)
+	if (!read.ok)
+		throw new Refusal(
+			'Some entries of the shelf cannot stand. Nothing was changed.',
+			read.problems.map(({ path, message }) => ({ path: `shelf.${path}`, message })),
+		)
+	state.shelfRecord = store.append({
+		kind: 'shelf',
+		at: now().toISOString(),
+		...(follows === undefined ? {} : { follows }),
+		value: read.value,
+	})
+	state.shelf = read.value
+	return { savedAs: state.shelfRecord }
+}
+export const previewShelf = ({ text }: InputOf<'shelf.previewCsv'>): OutputOf<'shelf.previewCsv'> =>
+	readShelfCsv(text)
+
+/** With no shelf saved: the heading alone, a table to fill in. */
+export function exportShelf({ shelf }: State): OutputOf<'shelf.exportCsv'> {
+	const all = shelf ?? { format: 'lastwright-shelf', version: 1, models: [] }
+	return { csv: writeShelfCsv(all), models: all.models.length }
+}

@@ -1,0 +1,60 @@
+/**
+ * How to take one measure: position, steps, what is beyond its error with the source, and the
+ * picture.
+ */
+import { Box, Typography } from '@mui/material'
+import { clinicProtocol } from '../clinicProtocol.ts'
+import { FootPicture } from '../FootPicture.tsx'
+import { type MeasureHelp, noError, waySource } from './measures.table.ts'
+
+export function MeasureHelpText({ help }: { help: MeasureHelp }) {
+	return (
+		<Box>
+			<Typography>
+				<strong>Position.</strong> {help.position}
+			</Typography>
+			<Box component="ol" sx={{ my: 1, pl: 3 }}>
+				{help.steps.map((one) => (
+					<li key={one}>{one}</li>
+				))}
+			</Box>
+			<Typography variant="body2">
+				<strong>Error and limits.</strong> {help.errors.length === 0 ? noError : null}
+			</Typography>
+			<Box component="ul" sx={{ my: 0.5, pl: 3, fontSize: '0.875rem' }}>
+				{help.errors.map((key) => {
+					const { value, unit, source, population } = clinicProtocol.row(key)
+					return (
+						<li key={key}>
+							{value} {unit} ({population}): {source}.
+						</li>
+					)
+				})}
+			</Box>
+			<Typography variant="body2" color="text.secondary">
+				{waySource}
+			</Typography>
+		</Box>
+	)
+}
+export function MeasureHelpCard({
+	help,
+	side,
+}: {
+	help: MeasureHelp
+	side?: 'left' | 'right' | undefined
+}) {
+	return (
+		<Box
+			sx={{
+				display: 'grid',
+				gridTemplateColumns: { xs: '1fr', sm: '200px 1fr' },
+				gap: 2,
+				alignItems: 'start',
+			}}
+		>
+			<FootPicture help={help} side={side} height={170} />
+			<MeasureHelpText help={help} />
+		</Box>
+	)
+}

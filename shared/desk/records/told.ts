@@ -1,0 +1,197 @@
+/**
+ * Differences between two versions of a visit in the words of its form: for the screen that shows
+ * them and for the report that must list them.
+ */
+
+import { dayInWords } from '../../engine/visit/age.ts'
+import { choiceWords } from '../../engine/visit/decisions.ts'
+import { fieldMeta } from '../../engine/visit/field-meta.ts'
+import { termWords } from '../../engine/visit/terms.ts'
+import { visitSchema } from '../../engine/visit/visit.ts'
+import { type Difference, differences, notThere } from './amendment.ts'
+
+type Loose = Record<string, unknown>
+const ownTitles: Record<string, string> = {
+	consentNoted: 'Consent noted',
+	referralDone: 'Done about the warning sign',
+	reviewDate: 'Review',
+	heelRaiseMm: 'Heel raise (mm)',
+	heelRaiseWhy: 'Reason for the heel raise',
+	actions: 'What to do now',
+	warningSigns: 'Warning signs for the player',
+	lines: 'Decision',
+	choice: 'choice',
+	says: 'words',
+	why: 'reason',
+	what: 'what',
+	when: 'when',
+	who: 'who',
+	insert: 'Insert',
+	screeningDone: 'Done about flags',
+	findingId: 'finding',
+	visitDate: 'Visit date',
+	notes: 'Clinical notes',
+}
+export const sideOf = (path: string) =>
+	/(^|\.)left(\.|$)/.test(path) ? 'left' : /(^|\.)right(\.|$)/.test(path) ? 'right' : undefined
+const plainWords = (key: string) =>
+	ownTitles[key] ?? key.replace(/([a-z])([A-Z])/g, '$1 $2').toLowerCase()
+/** What a form knows of a field; undefined where it has none at this path. */
+export function metaOf(path: string, schema: Parameters<typeof fieldMeta>[0] = visitSchema) {
+	try {
+		return fieldMeta(schema, path)
+	} catch {
+		return undefined
+	}
+}
+/** The title of a field without its side; numbers of a list count from 1. */
+export function titleOf(path: string): string {
+	const keys = path.split('.')
+	const title = metaOf(path)?.title ?? metaOf(path.replace(/(\.\d+)+$/, ''))?.title
+	const known = title === undefined || title === path ? undefined : title
+	const number =
+		keys.filter((key) => /^\d+$/.test(key)).map((key) => ` ${Number(key) + 1}`)[0] ?? ''
+	const last = keys
+		.filter((key) => !/^\d+$/.test(key) && key !== 'left' && key !== 'right')
+		.slice(-2)
+	return `${known ?? last.map(plainWords).join(', ')}${number}`
+}
+export function valueWords(value: unknown, unit = ''): string {
+	if (value === null || value === undefined) return 'none'
+	if (typeof value === 'boolean') return value ? 'yes' : 'no'
+	if (Array.isArray(value))
+		return `${value.map((one) => valueWords(one)).join(', ')}${unit ? ` ${unit}` : ''}`
+	if (typeof value === 'string')
+		return /^\d{4}-\d\d-\d\d$/.test(value)
+			? dayInWords(value)
+			: /^[a-z0-9]+(-[a-z0-9]+)+$/.test(value)
+				? termWords(value)
+				: value
+	return `${String(value)}${unit ? ` ${unit}` : ''}`
+}
+export const isLeaf = (value: unknown): boolean =>
+	value === null ||
+	typeof value !== 'object' ||
+	(Array.isArray(value) && value.every((one) => one === null || typeof one !== 'object'))
+export interface Told {
+	key: string
+	part: 'entry' | 'decision' | 'result'
+	title: string
+	before: string
+	after: string
+}
+const parts: Record<string, Told['part']> = {
+	visit: 'entry',
+	decisions: 'decision',
+	assessment: 'result',
+}
+const shown = (text: string) => {
+	try {
+		const value: unknown = JSON.parse(text)
+		return typeof value === 'object' && value !== null && !isLeaf(value) ? text : valueWords(value)
+	} catch {
+		return valueWords(text)
+	}
+}
+/** A list that differs as a whole, told entry by entry: what came, went or has other words. */
+function byId(
+	path: string,
+	part: Told['part'],
+	before: string,
+	after: string,
+	words: (one: Loose) => string,
+): Told[] {
+	const read = (text: string): Map<string, string> => {
+		try {
+			return new Map(
+				(JSON.parse(text) as Loose[]).map((one) => [String(one.id ?? one.findingId), words(one)]),
+			)
+		} catch {
+			return new Map()
+		}
+	}
+	const [then, now] = [read(before), read(after)]
+	return [...new Set([...then.keys(), ...now.keys()])]
+		.filter((id) => then.get(id) !== now.get(id))
+		.map((id) => ({
+			key: `${path} ${id}`,
+			part,
+			title: part === 'result' ? 'Finding' : `Decision about ${id.replaceAll('.', ', ')}`,
+			before: then.get(id) ?? notThere,
+			after: now.get(id) ?? notThere,
+		}))
+}
+const wordsOfDecision = (one: Loose) =>
+	[choiceWords[one.choice as keyof typeof choiceWords], one.says, one.why]
+		.filter(Boolean)
+		.join(': ')
+/**
+ * Differences in words; the tick for consent is set anew for each version and is no difference, nor
+ * is what a decision was about. Of the results only the findings are told.
+ */
+export function toldDifferences(differences: readonly Difference[]): Told[] {
+	return differences
+		.filter(
+			(one) =>
+				one.path !== 'decisions.consentNoted' &&
+				!/^decisions\.(lines|insert\.(left|right))\.\d+\.about$/.test(one.path),
+		)
+		.flatMap(({ path, before, after }): Told[] => {
+			const [first = '', ...rest] = path.split('.')
+			const part = parts[first] ?? 'result'
+			if (path === 'decisions.lines') return byId(path, part, before, after, wordsOfDecision)
+			if (path === 'assessment.findings')
+				return byId(path, part, before, after, (one) => String(one.says))
+			if (part === 'result')
+				return /^assessment\.findings\.\d+\.says$/.test(path)
+					? [{ key: path, part, title: 'Finding', before, after }]
+					: []
+			const side = sideOf(path)
+			return [
+				{
+					key: path,
+					part,
+					title: `${titleOf(rest.join('.') || first)}${side ? `, ${side}` : ''}`,
+					before: shown(before),
+					after: shown(after),
+				},
+			]
+		})
+}
+
+/**
+ * What a report may tell of an amendment: measures and what was decided from them. Clinical notes,
+ * warning signs and the like are counted, not told.
+ */
+const printed =
+	/^(visit\.(visitDate|player\.(givenName|familyName|birthDate|sex)|play|body|feet|ankles|posture|footwear)|decisions\.(heelRaiseMm|reviewDate))(\.|$)/
+interface Version {
+	visit: unknown
+	decisions: unknown
+}
+/** The changes of an amended report as sentences, measures first; empty where nothing differs. */
+export function printedChanges(before: Version, after: Version): string[] {
+	const core = ({ visit, decisions }: Version) => ({ visit, decisions })
+	const all = toldDifferences(differences(core(before), core(after)))
+	const told = all.filter((one) => printed.test(one.key))
+	const rest = all.length - told.length
+	const words = (text: string, unit: string) =>
+		text === notThere ? 'not recorded' : `${text}${unit}`
+	const sentence = ({ key, title, before: then, after: now }: Told) => {
+		const unit = metaOf(key.replace(/^visit\./, ''))?.unit
+		return (
+			`${title}: ${words(now, unit ? ` ${unit}` : '')} instead of ` +
+			`${words(then, unit ? ` ${unit}` : '')}`
+		)
+	}
+	return [
+		...told.map(sentence),
+		...(rest > 0
+			? [
+					`${rest} ` +
+						`${told.length > 0 ? 'more ' : ''}${rest === 1 ? 'entry or decision that is' : 'entries or decisions that are'} ` +
+						'not listed on this page',
+				]
+			: []),
+	]
+}

@@ -1,0 +1,166 @@
+/**
+ * Stud against joint. Geometry, in mm on the sole of one shoe, own choice where no source is named:
+ * x runs from the inside of the heel to the toe, y from the middle line to the outer edge (inner
+ * edge negative), for either side alike.
+ * The foot sits against the heel and in the middle of the sole. First metatarsal head: at the
+ * measured heel-to-ball length, one inset
+ * of the ball width in from the inner edge of the foot. Fifth: a share of the heel-to-ball length,
+ * an inset in from the outer edge.
+ * Heel centre: on the middle line. A stud stands at xFraction of the inside length and yFraction of
+ * half the inside ball width.
+ * Limits: a foot slides and turns in the boot, and the pressure of a stud spreads through plate and
+ * insert; the distance says where to look.
+ */
+import type {
+	JointName,
+	PostureResult,
+	SizingResult,
+	StudDistance,
+} from '../findings/assessment.ts'
+import type { Because } from '../protocol/basis.ts'
+import type { Protocol } from '../protocol/protocol.ts'
+import type { Model, ShelfSize } from '../visit/shelf.ts'
+import { rounded } from '../visit/sides.ts'
+import { type Condition, termWords } from '../visit/terms.ts'
+import type { Side, Visit } from '../visit/visit.ts'
+
+export interface Point {
+	xMm: number
+	yMm: number
+}
+export type Joints = Record<JointName, Point>
+export const jointNames: readonly JointName[] = [
+	'first metatarsal head',
+	'fifth metatarsal head',
+	'heel centre',
+]
+
+/**
+ * Where the joints of a foot lie on a sole. Undefined unless length, heel-to-ball length and ball
+ * width of that side are measured.
+ */
+export function jointsOf(sizing: SizingResult, side: Side, protocol: Protocol): Joints | undefined {
+	const { lengthMm, ballLengthMm, widthMm } = sizing[side]
+	if (lengthMm === undefined || ballLengthMm === undefined || widthMm === undefined)
+		return undefined
+	return {
+		'first metatarsal head': {
+			xMm: ballLengthMm,
+			yMm: -widthMm * (0.5 - protocol.value('footwear.firstHeadInset')),
+		},
+		'fifth metatarsal head': {
+			xMm: ballLengthMm * protocol.value('footwear.fifthHeadAlong'),
+			yMm: widthMm * (0.5 - protocol.value('footwear.fifthHeadInset')),
+		},
+		'heel centre': { xMm: lengthMm * protocol.value('footwear.heelCentreAlong'), yMm: 0 },
+	}
+}
+/** A model's stud centres at a size, mm. */
+export function studPoints(
+	model: Model,
+	size: Pick<ShelfSize, 'insideLengthMm' | 'ballWidthMm'>,
+): Point[] {
+	return (model.studs ?? []).map((stud) => ({
+		xMm: stud.xFraction * size.insideLengthMm,
+		yMm: (stud.yFraction * size.ballWidthMm) / 2,
+	}))
+}
+
+/** What puts a joint at risk; past conditions count where the history stays relevant. */
+const riskRows: readonly { joint: JointName; conditions: readonly Condition[]; ever: boolean }[] = [
+	{
+		joint: 'first metatarsal head',
+		conditions: ['sesamoid-pain', 'first-mtp-osteoarthritis', 'hallux-limitus', 'turf-toe'],
+		ever: false,
+	},
+	{ joint: 'fifth metatarsal head', conditions: ['fifth-metatarsal-stress-fracture'], ever: true },
+	{
+		joint: 'fifth metatarsal head',
+		conditions: ['bunionette', 'fifth-metatarsal-apophysitis'],
+		ever: false,
+	},
+	{ joint: 'heel centre', conditions: ['plantar-heel-pain', 'calcaneal-apophysitis'], ever: false },
+	...(['first metatarsal head', 'fifth metatarsal head', 'heel centre'] as const).map((joint) => ({
+		joint,
+		conditions: ['previous-foot-ulcer' as const, 'neuropathy' as const],
+		ever: true,
+	})),
+]
+export type JointRisks = Record<JointName, Because[]>
+/** The reasons that put each joint of a side at risk; none: it is not. */
+export function jointRisks(visit: Visit, posture: PostureResult, side: Side): JointRisks {
+	const risks: JointRisks = {
+		'first metatarsal head': [],
+		'fifth metatarsal head': [],
+		'heel centre': [],
+	}
+	if (posture[side].firstRay === 'plantarflexed')
+		risks['first metatarsal head'].push({ measure: `First ray, ${side}`, value: 'plantarflexed' })
+	if (posture[side].firstMtp === 'structural-limit')
+		risks['first metatarsal head'].push({
+			measure: `First MTP, ${side}`,
+			value: 'structural limit',
+		})
+	for (const row of riskRows)
+		for (const one of visit.conditions ?? [])
+			if (
+				row.conditions.includes(one.condition) &&
+				(row.ever || one.status !== 'past') &&
+				(one.side === side || one.side === 'both' || one.side === 'none')
+			)
+				risks[row.joint].push({
+					measure: `${termWords(one.condition)}${one.side === 'none' ? ' (side not recorded)' : ` (${one.side})`}`,
+					value: one.status,
+				})
+	return risks
+}
+/**
+ * @returns each joint with its distance to every stud, mm to 0.1; studs closer than the limit, and
+ * tall enough to count, are listed in `under`
+ */
+export function studDistances(
+	model: Model,
+	size: ShelfSize,
+	joints: Joints,
+	risks: JointRisks,
+	underMm: number,
+	leastHeightMm: number,
+): StudDistance[] {
+	const points = studPoints(model, size)
+	if (points.length === 0) return []
+	return jointNames.map((joint) => {
+		const at = joints[joint]
+		const eachMm = points.map((point) =>
+			rounded(Math.sqrt((point.xMm - at.xMm) ** 2 + (point.yMm - at.yMm) ** 2), 1),
+		)
+		const nearestMm = Math.min(...eachMm)
+		return {
+			joint,
+			nearestMm,
+			nearestStud: eachMm.indexOf(nearestMm),
+			eachMm,
+			under: eachMm.flatMap((mm, index) =>
+				mm <= underMm && model.studs![index]!.heightMm >= leastHeightMm ? [index] : [],
+			),
+			atRisk: risks[joint],
+		}
+	})
+}
+/** What can be done about a stud under a joint, and where that ends. */
+export function studWork(model: Model, studs: readonly number[]): { says: string; limits: string } {
+	const all = studs.map((index) => model.studs![index]!)
+	return all.every((stud) => stud.removable)
+		? {
+				says: 'take the stud out, or put in a lower one',
+				limits:
+					'Check grip and the rules of the competition; if the gap makes the boot rock, choose ' +
+					'another sole.',
+			}
+		: {
+				says: 'have the stud lowered, or choose a sole with studs placed elsewhere',
+				limits:
+					'A moulded stud can be cut down but not moved: not below the thickness of the plate, ' +
+					'grip is lost there, the cut must be smooth, and the maker no longer answers for the ' +
+					'boot.',
+			}
+}

@@ -1,0 +1,92 @@
+/**
+ * One method per player over time: what the first visit rested on is kept wherever it can be
+ * computed again.
+ */
+import type { StageMethod } from '../findings/assessment.ts'
+import type { Finding } from '../findings/finding.ts'
+import type { Basis } from '../protocol/basis.ts'
+import type { Protocol } from '../protocol/protocol.ts'
+import { dayInWords, decimalAgeYears } from '../visit/age.ts'
+import type { Visit } from '../visit/visit.ts'
+import { adultStature } from './adult.ts'
+import { maturityEstimates, methodNames } from './estimate.ts'
+import { finding } from './says.ts'
+
+/** In the order of preference. */
+const order = ['percentAdultStature', 'mirwald', 'moore'] as const
+const offsets = ['mirwald', 'moore'] as const
+export const stageMethodNames: Record<StageMethod, string> = {
+	percentAdultStature: 'share of predicted adult stature (Khamis-Roche)',
+	mirwald: methodNames.mirwald,
+	moore: methodNames.moore,
+}
+
+function computable(visit: Visit, protocol: Protocol): readonly StageMethod[] {
+	if (visit.body?.growthOrHormoneTreatment === true) return []
+	const age = decimalAgeYears(visit.player.birthDate, visit.visitDate)
+	const found = maturityEstimates(visit, age, protocol).offsets
+	return order.filter((method) =>
+		method === 'percentAdultStature'
+			? adultStature(visit, age, protocol, []) !== undefined
+			: found[method] !== undefined,
+	)
+}
+/**
+ * `offset` is the maturity offset shown beside it; `before` the method of the first visit, where it
+ * had to be left.
+ */
+export interface Chosen {
+	method?: StageMethod
+	offset?: 'mirwald' | 'moore'
+	before?: { method: StageMethod; since: string }
+}
+
+/** The method of the first visit that allowed any, kept where possible; else the first in order. */
+export function stageMethod(visit: Visit, earlier: readonly Visit[], protocol: Protocol): Chosen {
+	const now = computable(visit, protocol)
+	const then = earlier
+		.filter((one) => one.visitDate < visit.visitDate)
+		.toSorted((a, b) => (a.visitDate < b.visitDate ? -1 : 1))
+		.map((one) => ({ since: one.visitDate, methods: computable(one, protocol) }))
+	const first = then.find((one) => one.methods.length > 0)
+	const kept = first?.methods[0],
+		method = kept && now.includes(kept) ? kept : now[0]
+	const firstOffset = then.flatMap(
+		(one) => offsets.find((offset) => one.methods.includes(offset)) ?? [],
+	)[0]
+	const offset =
+		firstOffset && now.includes(firstOffset)
+			? firstOffset
+			: offsets.find((one) => now.includes(one))
+	return {
+		...(method ? { method } : {}),
+		...(offset ? { offset } : {}),
+		...(method && kept && first && kept !== method
+			? { before: { method: kept, since: first.since } }
+			: {}),
+	}
+}
+const unlike: Basis = {
+	rule: 'one method over time',
+	source:
+		'Salter et al. 2021, Int J Sports Sci Coach, doi 10.1177/17479541211020418 (offsets and ' +
+		'share of adult stature differ by -1.5 to 1 years)',
+	strength: 'cohort',
+}
+export function methodFindings({ method, before }: Chosen): Finding[] {
+	if (!method || !before) return []
+	return [
+		finding(
+			'growth.method-changed',
+			'caution',
+			`The growth stage now rests on ${stageMethodNames[method]}; on ` +
+				`${dayInWords(before.since)} it rested on ${stageMethodNames[before.method]}, which ` +
+				'cannot be computed today. Do not compare the two.',
+			[
+				{ measure: 'method now', value: stageMethodNames[method] },
+				{ measure: `method on ${before.since}`, value: stageMethodNames[before.method] },
+			],
+			unlike,
+		),
+	]
+}

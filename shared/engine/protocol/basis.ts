@@ -1,0 +1,23 @@
+/** What a statement rests on: the numbers put in, the rule, its source and how strong it is. */
+export type Strength =
+	| 'standard'
+	| 'guideline'
+	| 'trial'
+	| 'cohort'
+	| 'cross-sectional'
+	| 'expert'
+	| 'practice'
+	| 'clinic'
+/** The number or fact a finding rests on. */
+export interface Because {
+	measure: string
+	value: number | string
+	unit?: string
+}
+/** The rule, the threshold row of the protocol (by its key) and its source. */
+export interface Basis {
+	rule: string
+	threshold?: string
+	source: string
+	strength: Strength
+}

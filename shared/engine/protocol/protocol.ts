@@ -1,0 +1,70 @@
+/** Looking up a threshold by its key; the rows are in the table files beside this one. */
+import { z } from 'zod'
+import type { Basis } from './basis.ts'
+import type { ThresholdRow } from './row.ts'
+import { rows } from './rows.ts'
+
+export type { ThresholdRow }
+export type ThresholdKey = keyof typeof rows
+
+/** A clinic's protocol: identity and the values it set differently from the shipped table. */
+export const protocolSchema = z.strictObject({
+	format: z.literal('lastwright-protocol'),
+	version: z.literal(1),
+	id: z.string().min(1).max(80),
+	revision: z.int().min(1),
+	fpiScheme: z.enum(['raw', 'trial']).optional(),
+	values: z.record(z.string(), z.number()).optional(),
+})
+export type ProtocolFile = z.infer<typeof protocolSchema>
+export const shippedProtocol: ProtocolFile = {
+	format: 'lastwright-protocol',
+	version: 1,
+	id: 'shipped',
+	revision: 1,
+}
+
+export interface Protocol {
+	file: ProtocolFile
+	/** The value in force for a key. */
+	value(key: ThresholdKey): number
+	/** The basis line of a finding that used this key. */
+	basis(rule: string, key: ThresholdKey): Basis
+	row(key: ThresholdKey): ThresholdRow
+}
+/** Opens a protocol file over the shipped rows. @throws RangeError naming a key that no row has. */
+export function openProtocol(file: ProtocolFile = shippedProtocol): Protocol {
+	const set = file.values ?? {}
+	for (const key of Object.keys(set))
+		if (!(key in rows))
+			throw new RangeError(
+				`values.${key}: no such threshold, given ${set[key]}, allowed: a key of the protocol table`,
+			)
+	const row = (key: ThresholdKey): ThresholdRow => {
+		const shipped = rows[key]
+		const changed = set[key]
+		return changed === undefined
+			? { key, ...shipped }
+			: {
+					key,
+					...shipped,
+					value: changed,
+					source: `set by the clinic (shipped: ${shipped.value} ${shipped.unit}, ${shipped.source})`,
+					strength: 'clinic',
+				}
+	}
+	return {
+		file,
+		row,
+		value: (key) => row(key).value,
+		basis: (rule, key) => {
+			const r = row(key)
+			return {
+				rule,
+				threshold: `${key} = ${r.value} ${r.unit}`,
+				source: r.surety === 'from memory' ? `${r.source} (from memory)` : r.source,
+				strength: r.strength,
+			}
+		},
+	}
+}

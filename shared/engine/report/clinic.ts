@@ -1,0 +1,43 @@
+/** The clinic file: letterhead and the signing clinician. */
+import { z } from 'zod'
+import { textProblems } from '../words/speak.ts'
+
+export const clinicSchema = z.strictObject({
+	format: z.literal('lastwright-clinic'),
+	version: z.literal(1),
+	name: z.string().trim().min(1).max(120).meta({ title: 'Clinic name' }),
+	address: z.array(z.string().max(120)).max(6).meta({ title: 'Address' }),
+	phone: z.string().max(40).optional().meta({ title: 'Phone' }),
+	email: z.email().optional().meta({ title: 'E-mail' }),
+	colour: z
+		.string()
+		.regex(/^#[0-9a-fA-F]{6}$/, 'a colour such as #1f5f5b')
+		.meta({ title: 'Clinic colour' }),
+	logo: z
+		.strictObject({
+			mediaType: z.enum(['image/png', 'image/jpeg', 'image/svg+xml']),
+			base64: z.string().max(2_000_000),
+		})
+		.optional(),
+	clinician: z.strictObject({
+		name: z.string().trim().min(1).max(120).meta({ title: 'Clinician name' }),
+		registration: z.string().trim().min(1).max(60).meta({ title: 'Registration number' }),
+	}),
+	sizeSystems: z
+		.array(z.enum(['jpCm', 'eu', 'uk', 'usMen', 'usWomen', 'usChild', 'au']))
+		.optional(),
+	/** The paper of every document; A4 where absent. */
+	paper: z.enum(['A4', 'Letter']).optional().meta({ title: 'Paper' }),
+	/**
+	 * The clinic's own words for sentences of the documents, by key of the catalogue; the
+	 * placeholders must stay.
+	 */
+	texts: z
+		.record(z.string(), z.string().max(600))
+		.superRefine((own, context) => {
+			for (const problem of textProblems(own))
+				context.addIssue({ code: 'custom', message: problem })
+		})
+		.optional(),
+})
+export type Clinic = z.infer<typeof clinicSchema>

@@ -1,0 +1,58 @@
+/**
+ * What stands after the clinician's decisions: dropped lines are gone, changed lines carry the
+ * clinician's words; a finding that reads otherwise than when it was decided stands in its own
+ * words.
+ */
+import type { Assessment, FeatureWish } from '../findings/assessment.ts'
+import type { Finding } from '../findings/finding.ts'
+import { type Decisions, standingLine } from '../visit/decisions.ts'
+
+export interface StandingLine {
+	id: string
+	says: string
+	level: Finding['level']
+	topic: Finding['topic']
+	finding?: Finding
+}
+
+export function standingLines(assessment: Assessment, decisions: Decisions): StandingLine[] {
+	const kept = assessment.findings.flatMap((finding): StandingLine[] => {
+		const decision = standingLine(decisions, finding.id, finding.says)
+		if (decision?.choice === 'drop') return []
+		return [
+			{
+				id: finding.id,
+				says: decision?.choice === 'change' && decision.says ? decision.says : finding.says,
+				level: finding.level,
+				topic: finding.topic,
+				finding,
+			},
+		]
+	})
+	const own = decisions.lines
+		.filter((line) => line.choice === 'add' && line.says)
+		.map(
+			(line): StandingLine => ({
+				id: line.findingId,
+				says: line.says ?? '',
+				level: 'advise',
+				topic: 'footwear',
+			}),
+		)
+	return [...kept, ...own]
+}
+/** Seek or avoid as decided, one row a feature, with every reason. */
+export function standingWishes(
+	wishes: readonly FeatureWish[],
+	kind: 'seek' | 'avoid',
+	decisions: Decisions,
+): { feature: FeatureWish['feature']; wishes: FeatureWish[] }[] {
+	const dropped = new Set(
+		decisions.lines.filter((line) => line.choice === 'drop').map((line) => line.findingId),
+	)
+	const rows = new Map<FeatureWish['feature'], FeatureWish[]>()
+	for (const wish of wishes)
+		if (!dropped.has(`${kind}.${wish.feature}`))
+			rows.set(wish.feature, [...(rows.get(wish.feature) ?? []), wish])
+	return [...rows].map(([feature, list]) => ({ feature, wishes: list }))
+}

@@ -1,0 +1,91 @@
+/** A document as data: words, tables and figures, before any renderer. */
+export type Tone = 'body' | 'small' | 'strong' | 'lead'
+/** Patterns that tell cells apart without colour, also on a grey printer. */
+export const patterns = ['plain', 'rising', 'falling', 'dots', 'bars', 'grid'] as const
+export type Pattern = (typeof patterns)[number]
+/**
+ * The pattern of a pair goes with its letter: A is plain, B rises to the right, C falls; the same
+ * on paper and on the screen.
+ */
+export const patternOfLetter = (letter: string): Pattern =>
+	patterns[Math.max(0, letter.charCodeAt(0) - 65) % patterns.length] ?? 'plain'
+/** A cell of a wall chart: what is worn in large print, when in ordinary print. */
+export interface ChartCell {
+	text: string
+	below?: string
+	pattern?: Pattern
+	/** What is worn after it, behind its pattern. */
+	after?: string
+}
+export type Block =
+	| { kind: 'heading'; text: string; level?: 1 | 2; newPage?: boolean }
+	| { kind: 'text'; text: string; tone?: Tone }
+	| { kind: 'list'; ordered?: boolean; items: string[] }
+	| { kind: 'actions'; items: { what: string; when: string; who: string }[] }
+	| { kind: 'alert'; title: string; text: string }
+	| {
+			kind: 'table'
+			caption: string
+			head: string[]
+			rows: string[][]
+			widths?: (number | 'auto' | '*')[]
+	  }
+	| {
+			kind: 'chart'
+			caption: string
+			head: string[]
+			rows: ChartCell[][]
+			widths: (number | '*')[]
+	  }
+	| {
+			kind: 'figure'
+			caption: string
+			alternative: string
+			svg: string
+			widthPt: number
+			heightPt: number
+	  }
+	/** On a page of its own, never scaled: one millimetre drawn is one millimetre on paper. */
+	| {
+			kind: 'true-size'
+			caption: string
+			alternative: string
+			svg: string
+			widthMm: number
+			heightMm: number
+	  }
+	| { kind: 'signature'; name: string; registration: string; date: string }
+export interface Letterhead {
+	clinicName: string
+	address: string[]
+	phone?: string
+	email?: string
+	colour: string
+	logo?: { mediaType: 'image/png' | 'image/jpeg' | 'image/svg+xml'; base64: string }
+}
+export type Paper = 'A4' | 'Letter' | 'A3'
+export interface LwDocument {
+	title: string
+	kind: string
+	language: 'en'
+	draft: boolean
+	letterhead: Letterhead
+	/** Label and value pairs under the title. */
+	subject: [string, string][]
+	/** Who or what the pages are about, repeated at the head of every further page. */
+	running?: string
+	blocks: Block[]
+	/** Numbered basis notes, printed small at the end. */
+	notes: string[]
+	footer: string
+	/** ISO date-time for the PDF metadata, so that the same input gives the same bytes. */
+	createdAt: string
+	/** Absent: A4, upright. */
+	paper?: Paper
+	landscape?: boolean
+	/**
+	 * body: a report; compact: a letter that must hold on one page; wall: nothing under 14 pt, read
+	 * from a bench.
+	 */
+	print?: 'body' | 'compact' | 'wall'
+}

@@ -1,0 +1,223 @@
+/**
+ * What the findings of a visit ask of the rotation: weekly limits, and conditions that stop it.
+ * Common practice, no source, unless a row says otherwise.
+ */
+
+import type { Finding } from '../findings/finding.ts'
+import type { Basis } from '../protocol/basis.ts'
+import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
+import { dayNumber } from '../visit/age.ts'
+import { rounded } from '../visit/sides.ts'
+import { type Condition, type Sole, termWords } from '../visit/terms.ts'
+import type { Pair, Visit } from '../visit/visit.ts'
+import { returnLimit } from './lay-off.ts'
+import { mondayOf } from './pattern.ts'
+import type { Cap, Slot } from './problem.ts'
+
+type Status = 'current' | 'recovering' | 'past'
+const active: readonly Status[] = ['current', 'recovering']
+const heel: readonly Condition[] = [
+	'calcaneal-apophysitis',
+	'achilles-insertional',
+	'achilles-midportion',
+	'haglund-deformity',
+]
+const bone: readonly Condition[] = [
+	'second-metatarsal-stress-fracture',
+	'fifth-metatarsal-stress-fracture',
+	'navicular-stress-fracture',
+]
+const studded: readonly Sole[] = ['soft-ground', 'firm-ground', 'artificial-ground']
+
+function suffers(visit: Visit, conditions: readonly Condition[], statuses: readonly Status[]) {
+	return (visit.conditions ?? []).find(
+		(one) => conditions.includes(one.condition) && statuses.includes(one.status),
+	)
+}
+interface Stop {
+	id: string
+	when: readonly Condition[]
+	statuses: readonly Status[]
+	says: (name: string) => string
+	basis: Basis
+}
+const stops: Stop[] = [
+	{
+		id: 'season.stop-bone-stress',
+		when: bone,
+		statuses: ['current'],
+		says: (name) =>
+			`No session is planned while a ${name} is current: stop impact first. Set it to ` +
+			'recovering when play may begin again.',
+		basis: {
+			rule: 'current bone stress injury',
+			source: 'high-risk bone stress: stop impact (AAFP 2003;67:85; Ekstrand & van Dijk 2013)',
+			strength: 'guideline',
+		},
+	},
+	{
+		id: 'season.stop-sensation',
+		when: ['neuropathy', 'previous-foot-ulcer'],
+		statuses: ['current', 'recovering', 'past'],
+		says: (name) =>
+			`No rotation is planned with ${name}: each boot needs a review of its own before it is worn.`,
+		basis: {
+			rule: 'neuropathy or previous ulcer blocks the rotation',
+			source: 'NICE NG19 (high risk)',
+			strength: 'guideline',
+		},
+	},
+]
+/** The condition that stops all planning, if one does. */
+export function stopOf(visit: Visit): Finding | undefined {
+	for (const stop of stops) {
+		const found = suffers(visit, stop.when, stop.statuses)
+		if (found)
+			return {
+				id: stop.id,
+				topic: 'season',
+				side: found.side,
+				level: 'stop',
+				says: stop.says(termWords(found.condition)),
+				because: [
+					{ measure: 'condition', value: termWords(found.condition) },
+					{ measure: 'status', value: found.status },
+				],
+				basis: stop.basis,
+			}
+	}
+	return undefined
+}
+
+interface Weekly {
+	id: string
+	pairs: number[]
+	says: string
+	key?: ThresholdKey
+	minutes: (week: number) => number
+	finding?: Omit<Finding, 'basis'>
+}
+function lowOffset(visit: Visit, pairs: readonly Pair[], protocol: Protocol): Weekly[] {
+	const found = suffers(visit, heel, active)
+	const low = pairs.flatMap((pair, p) =>
+		pair.heelToForefootOffsetMm !== undefined &&
+		pair.heelToForefootOffsetMm + (pair.heelLiftMm ?? 0) < protocol.value('season.lowOffsetMm')
+			? [p]
+			: [],
+	)
+	if (!found || low.length === 0) return []
+	const most = protocol.value('season.lowOffsetMinutes')
+	const says = `at most ${most} minutes a week in low-heeled boots`
+	return [
+		{
+			id: 'season.cap-low-offset',
+			pairs: low,
+			says,
+			key: 'season.lowOffsetMinutes',
+			minutes: () => most,
+			finding: {
+				id: 'season.cap-low-offset',
+				topic: 'season',
+				side: found.side,
+				level: 'advise',
+				says:
+					`Boots with less than ${protocol.value('season.lowOffsetMm')} mm from heel to ` +
+					`forefoot, inserts included, are limited to ${most} minutes a week while ` +
+					`${termWords(found.condition)} lasts. A heel raise inside them lifts the limit.`,
+				because: [
+					{ measure: 'condition', value: termWords(found.condition) },
+					...low.map((p) => ({
+						measure: `offset of ${pairs[p]!.name ?? pairs[p]!.id}`,
+						value: pairs[p]!.heelToForefootOffsetMm! + (pairs[p]!.heelLiftMm ?? 0),
+						unit: 'mm',
+					})),
+				],
+			},
+		},
+	]
+}
+function afterBoneStress(
+	visit: Visit,
+	pairs: readonly Pair[],
+	usualWeek: number,
+	protocol: Protocol,
+): Weekly[] {
+	const found = suffers(visit, bone, ['recovering'])
+	const studs = pairs.flatMap((pair, p) =>
+		pair.sole !== undefined && studded.includes(pair.sole) ? [p] : [],
+	)
+	if (!found || studs.length === 0) return []
+	const limit = returnLimit(usualWeek, protocol)
+	// a limit by the week of return, not by the minutes really worn: with whole sessions the latter
+	// never lets a second session in
+	const minutes = (week: number) => Math.floor(limit(week))
+	return [
+		{
+			id: 'season.cap-studs',
+			pairs: studs,
+			says: 'studs come back step by step after bone stress',
+			key: 'season.returnShare',
+			minutes,
+			finding: {
+				id: 'season.cap-studs',
+				topic: 'season',
+				side: found.side,
+				level: 'caution',
+				says:
+					`Studded boots come back step by step after ${termWords(found.condition)}: at ` +
+					`most ${minutes(0)} minutes in the first week, ${minutes(1)} in the second, ` +
+					`${minutes(3)} in the fourth.`,
+				because: [{ measure: 'usual week', value: rounded(usualWeek, 0), unit: 'min' }],
+			},
+		},
+	]
+}
+function entered(pairs: readonly Pair[]): Weekly[] {
+	return pairs.flatMap((pair, p) =>
+		pair.weeklyMinutesMax === undefined
+			? []
+			: [
+					{
+						id: `season.cap-${pair.id}`,
+						pairs: [p],
+						says: `at most ${pair.weeklyMinutesMax} minutes a week in this pair`,
+						minutes: () => pair.weeklyMinutesMax!,
+					},
+				],
+	)
+}
+/** Weekly limits (Monday to Sunday) of groups of pairs, with the findings that explain them. */
+export function weeklyLimits(
+	visit: Visit,
+	pairs: readonly Pair[],
+	slots: readonly Slot[],
+	usualWeek: number,
+	protocol: Protocol,
+): { caps: Cap[]; findings: Finding[] } {
+	const weeks = new Map<string, number[]>()
+	for (const [s, slot] of slots.entries())
+		weeks.set(mondayOf(slot.date), [...(weeks.get(mondayOf(slot.date)) ?? []), s])
+	// counted from the visit that found it, so that planning again does not begin the return anew
+	const weekOf = (monday: string): number =>
+		Math.max(0, Math.round((dayNumber(monday) - dayNumber(mondayOf(visit.visitDate))) / 7))
+	const rules = [
+		...lowOffset(visit, pairs, protocol),
+		...afterBoneStress(visit, pairs, usualWeek, protocol),
+		...entered(pairs),
+	]
+	return {
+		caps: rules.map(({ id, says, pairs: members, minutes }) => ({
+			id,
+			says,
+			pairs: members,
+			weeks: [...weeks].map(([monday, list]) => ({
+				monday,
+				slots: list,
+				minutes: minutes(weekOf(monday)),
+			})),
+		})),
+		findings: rules.flatMap((one) =>
+			one.finding && one.key ? [{ ...one.finding, basis: protocol.basis(one.id, one.key) }] : [],
+		),
+	}
+}

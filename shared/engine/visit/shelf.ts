@@ -1,0 +1,159 @@
+/**
+ * Shelf file, version 1: the clinic's own catalogue of footwear that can be bought locally, as
+ * measured in the clinic.
+ */
+import { z } from 'zod'
+import { choice, measure, text, yesNo } from './fields.ts'
+import type { Parsed } from './parse.ts'
+import { type Problem, problemsOf } from './problems.ts'
+import { codes, sizeSystems, soles } from './terms.ts'
+
+export const counterStiffnesses = ['none', 'soft', 'medium', 'firm'] as const
+export const counterHeights = ['low', 'usual', 'high'] as const
+export const collars = ['notched', 'low', 'usual', 'high'] as const
+export const stiffnesses = ['flexible', 'medium', 'stiff'] as const
+export const softnesses = ['soft', 'medium', 'firm'] as const
+export const seamPlaces = ['none', 'away-from-joints', 'over-joints'] as const
+export const cushionings = ['none', 'heel', 'full'] as const
+export const insteps = ['low', 'usual', 'deep'] as const
+export const bases = ['narrow', 'usual', 'wide'] as const
+export const studShapes = ['round', 'blade', 'oval'] as const
+
+/**
+ * A stud's centre on the normalised sole: x along the inside length from the heel, y across half
+ * the ball width of the sole.
+ */
+export const studSchema = z.strictObject({
+	xFraction: measure(
+		'Stud, from heel (0) to toe (1) of the inside length',
+		'fraction',
+		[0, 1],
+		[0, 1],
+		3,
+	),
+	yFraction: measure(
+		'Stud, from inner edge (-1) to outer edge (1)',
+		'fraction',
+		[-1, 1],
+		[-1, 1],
+		3,
+	),
+	shape: choice('Stud shape', studShapes),
+	heightMm: measure('Stud height', 'mm', [0.5, 25], [3, 19], 1),
+	removable: z.boolean().meta({ title: 'Stud comes out' }),
+})
+export const shelfSizeSchema = z.strictObject({
+	system: choice('Size system', sizeSystems),
+	label: measure('Size', 'label', [0, 420], [0, 60], 1),
+	insideLengthMm: measure('Inside length', 'mm', [90, 420], [150, 350], 1),
+	ballWidthMm: measure('Inside width at the ball', 'mm', [35, 180], [60, 130], 1),
+	fitting: text('Fitting', 12).optional(),
+})
+export const modelSchema = z.strictObject({
+	id: z
+		.string()
+		.trim()
+		.regex(/^[a-z0-9][a-z0-9-]{0,39}$/, 'small letters, digits and hyphens, at most 40')
+		.meta({ title: 'Model id' }),
+	name: text('Name', 80),
+	sole: choice('Sole', soles),
+	codes: z.array(choice('Code', codes)).max(8).optional(),
+	sizes: z.array(shelfSizeSchema).min(1).max(80),
+	toeBoxDepthMm: measure('Toe-box depth, liner in', 'mm', [8, 70], [16, 45], 1).optional(),
+	heelStackMm: measure('Heel stack', 'mm', [0, 70], [4, 45], 1).optional(),
+	forefootStackMm: measure('Forefoot stack', 'mm', [0, 60], [3, 35], 1).optional(),
+	counterStiffness: choice('Heel counter stiffness', counterStiffnesses).optional(),
+	counterHeight: choice('Heel counter height', counterHeights).optional(),
+	collar: choice('Collar at the heel', collars).optional(),
+	paddedCollar: yesNo('Padded collar'),
+	instep: choice('Instep volume', insteps).optional(),
+	torsion: choice('Midfoot twist', stiffnesses).optional(),
+	forefootStiffness: choice('Forefoot bend', stiffnesses).optional(),
+	upperSoftness: choice('Upper', softnesses).optional(),
+	forefootSeams: choice('Forefoot seams', seamPlaces).optional(),
+	cushioning: choice('Cushioning', cushionings).optional(),
+	base: choice('Base', bases).optional(),
+	massG: measure('Mass of one shoe', 'g', [60, 1200], [130, 500]).optional(),
+	removableLiner: yesNo('Liner comes out'),
+	linerThicknessMm: measure('Liner thickness', 'mm', [0, 15], [1, 8], 1).optional(),
+	/** Absent: not recorded. Empty: a sole without studs. */
+	studs: z.array(studSchema).max(120).optional(),
+	price: measure('Price', 'local currency', [0, 10000], [10, 600], 2).optional(),
+	retired: yesNo('No longer sold'),
+	note: text('Note', 500).optional(),
+})
+export const shelfSchema = z.strictObject({
+	format: z.literal('lastwright-shelf'),
+	version: z.literal(1),
+	note: text('Note', 500).optional(),
+	models: z.array(modelSchema).max(2000),
+})
+export type Stud = z.infer<typeof studSchema>
+export type ShelfSize = z.infer<typeof shelfSizeSchema>
+export type Model = z.infer<typeof modelSchema>
+export type Shelf = z.infer<typeof shelfSchema>
+
+/**
+ * Offset of a model, heel stack less forefoot stack, mm; undefined where either is not recorded.
+ */
+export function offsetOf(model: Model): number | undefined {
+	return model.heelStackMm === undefined || model.forefootStackMm === undefined
+		? undefined
+		: Math.round((model.heelStackMm - model.forefootStackMm) * 10) / 10
+}
+/** What no single field can say of itself: an id used twice, a size listed twice. */
+export function shelfProblems(shelf: Shelf): Problem[] {
+	const problems: Problem[] = []
+	const ids = new Set<string>()
+	for (const [index, model] of shelf.models.entries()) {
+		if (ids.has(model.id))
+			problems.push({
+				path: `models.${index}.id`,
+				message: `used twice, given "${model.id}", allowed: an id of its own for each model`,
+			})
+		ids.add(model.id)
+		const seen = new Set<string>()
+		for (const [at, size] of model.sizes.entries()) {
+			const key = `${size.system} ${size.label} ${size.fitting ?? ''}`.trim()
+			if (seen.has(key))
+				problems.push({
+					path: `models.${index}.sizes.${at}.label`,
+					message: `listed twice, given ${key}, allowed: each size and fitting once`,
+				})
+			seen.add(key)
+		}
+	}
+	return problems
+}
+/** Reads a shelf from JSON data. Never throws for bad data: each problem is named with its path. */
+export function parseShelf(input: unknown): Parsed<Shelf> {
+	if (input === null || typeof input !== 'object' || Array.isArray(input))
+		return {
+			ok: false,
+			problems: [
+				{
+					path: '(file)',
+					message:
+						`not a shelf, given ${Array.isArray(input) ? 'a list' : String(input)}, ` +
+						'allowed: an object with format "lastwright-shelf"',
+				},
+			],
+		}
+	const { format, version } = input as { format?: unknown; version?: unknown }
+	if (format === 'lastwright-shelf' && typeof version === 'number' && version > 1)
+		return {
+			ok: false,
+			problems: [
+				{
+					path: 'version',
+					message:
+						`a version of the future, given ${version}, allowed: 1 (open this file with ` +
+						'a newer Lastwright)',
+				},
+			],
+		}
+	const result = shelfSchema.safeParse(input)
+	if (!result.success) return { ok: false, problems: problemsOf(result.error, input) }
+	const problems = shelfProblems(result.data)
+	return problems.length > 0 ? { ok: false, problems } : { ok: true, value: result.data }
+}

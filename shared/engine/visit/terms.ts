@@ -1,0 +1,204 @@
+/**
+ * The closed lists of trade terms a visit may use; labels for the screens and reports beside them.
+ */
+export const surfaces = [
+	'natural-soft',
+	'natural-firm',
+	'natural-hard',
+	'hybrid',
+	'artificial-3g',
+	'artificial-sand',
+	'hall',
+	'road',
+] as const
+export const soles = [
+	'soft-ground',
+	'firm-ground',
+	'artificial-ground',
+	'turf',
+	'indoor',
+	'trail',
+	'road',
+] as const
+export const codes = [
+	'association',
+	'australian',
+	'rugby-union',
+	'rugby-league',
+	'gaelic',
+	'american',
+	'futsal',
+	'touch',
+] as const
+export const sizeSystems = [
+	'mondopoint',
+	'jpCm',
+	'eu',
+	'uk',
+	'usMen',
+	'usWomen',
+	'usChild',
+	'au',
+] as const
+export const conditions = [
+	'achilles-insertional',
+	'achilles-midportion',
+	'calcaneal-apophysitis',
+	'fifth-metatarsal-apophysitis',
+	'tibial-tubercle-apophysitis',
+	'plantar-heel-pain',
+	'sesamoid-pain',
+	'first-mtp-osteoarthritis',
+	'hallux-limitus',
+	'turf-toe',
+	'interdigital-neuroma',
+	'metatarsalgia',
+	'hallux-valgus',
+	'bunionette',
+	'haglund-deformity',
+	'second-metatarsal-stress-fracture',
+	'fifth-metatarsal-stress-fracture',
+	'navicular-stress-fracture',
+	'lateral-ankle-instability',
+	'syndesmosis-sprain',
+	'anterior-ankle-impingement',
+	'posterior-ankle-impingement',
+	'flexible-flatfoot-pain',
+	'cavus-foot-pain',
+	'ingrown-toenail',
+	'subungual-haematoma',
+	'blister',
+	'hammer-toe',
+	'calf-strain',
+	'shin-pain',
+	'patellofemoral-pain',
+	'patellar-tendinopathy',
+	'acl-history',
+	'diabetes',
+	'neuropathy',
+	'previous-foot-ulcer',
+	'hypermobility',
+	'leg-length-difference',
+	'peroneal-tendinopathy',
+	'posterior-tibial-tendinopathy',
+	'sinus-tarsi-pain',
+	'heel-fat-pad-pain',
+	'knee-osteoarthritis',
+] as const
+export const statuses = ['current', 'recovering', 'past'] as const
+export const damages = [
+	'studs-worn',
+	'stud-sharp',
+	'stud-missing',
+	'sole-separated',
+	'counter-collapsed',
+	'insole-board-split',
+	'upper-cracked',
+	'lining-worn',
+	'heel-slips',
+] as const
+export const endFeels = [
+	'calf-stretch',
+	'springy-back',
+	'front-pinch',
+	'hard-stop',
+	'joint-pain',
+	'none',
+] as const
+export const firstRays = ['neutral', 'plantarflexed', 'dorsiflexed', 'hypermobile'] as const
+/**
+ * Where bone stress is suspected; which are high risk stands in
+ * shared/engine/screening/bone-sites.table.ts.
+ */
+export const boneSites = [
+	'navicular',
+	'fifth-metatarsal-proximal',
+	'hallux-sesamoid',
+	'medial-malleolus',
+	'talus',
+	'anterior-tibia',
+	'second-metatarsal-base',
+	'femoral-neck',
+	'patella',
+	'metatarsal-shaft',
+	'calcaneus',
+	'posteromedial-tibia',
+	'fibula',
+	'cuboid',
+] as const
+export type BoneSite = (typeof boneSites)[number]
+export const forefeet = [
+	'neutral',
+	'varus-flexible',
+	'varus-rigid',
+	'valgus-flexible',
+	'valgus-rigid',
+] as const
+export const sexes = ['male', 'female'] as const
+export const features = [
+	'wide-fitting',
+	'narrow-fitting',
+	'deep-toe-box',
+	'soft-upper',
+	'smooth-forefoot-seams',
+	'firm-heel-counter',
+	'soft-heel-counter',
+	'low-heel-collar',
+	'raised-heel',
+	'low-heel',
+	'full-length-cushioning',
+	'wide-base',
+	'stiff-forefoot',
+	'flexible-forefoot',
+	'torsional-stiffness',
+	'removable-liner',
+	'low-mass',
+	'round-studs',
+	'bladed-studs',
+	'many-studs',
+	'short-studs',
+	'stud-clear-of-first-joint',
+	'stud-clear-of-fifth-metatarsal',
+	'low-rotational-grip',
+	'deep-instep',
+	'high-heel-counter',
+	'padded-collar',
+	'long-studs',
+	'soft-ground-sole',
+	'firm-ground-sole',
+	'artificial-ground-sole',
+	'turf-sole',
+	'indoor-sole',
+] as const
+export type Feature = (typeof features)[number]
+export type Condition = (typeof conditions)[number]
+export type Code = (typeof codes)[number]
+export type Surface = (typeof surfaces)[number]
+export type Sole = (typeof soles)[number]
+
+const words: Record<string, string> = {
+	'artificial-3g': 'artificial (3G)',
+	'artificial-sand': 'artificial (sand)',
+	jpCm: 'Japan (cm)',
+	eu: 'EU',
+	uk: 'UK',
+	usMen: 'US men',
+	usWomen: 'US women',
+	usChild: 'US child',
+	au: 'Australia',
+	'rugby-union': 'rugby union',
+	australian: 'Australian',
+	american: 'American',
+	gaelic: 'Gaelic',
+	'acl-history': 'ACL injury history',
+	'achilles-insertional': 'insertional Achilles tendinopathy',
+	'achilles-midportion': 'mid-portion Achilles tendinopathy',
+	'first-mtp-osteoarthritis': 'first MTP osteoarthritis',
+	'calcaneal-apophysitis': 'calcaneal apophysitis (growing heel)',
+	'interdigital-neuroma': 'interdigital neuroma',
+	'haglund-deformity': 'Haglund deformity',
+}
+/** The words for a term: 'firm-ground' becomes 'firm ground'. */
+export function termWords(term: string): string {
+	return words[term] ?? term.replaceAll('-', ' ')
+}

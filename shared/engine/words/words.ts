@@ -1,0 +1,32 @@
+/** Plain words for what the engine names in trade terms. */
+import { type Feature, termWords } from '../visit/terms.ts'
+import * as en from './en.table.ts'
+
+export const actionWords = en.actionWords
+export const defaultWarningSigns = en.defaultWarningSigns
+/** A feature as a player reads it. */
+export const featureInWords = (feature: Feature): string =>
+	en.featureWords[feature] ?? termWords(feature)
+/** A condition as a player reads it. */
+export const conditionInWords = (condition: string): string =>
+	en.conditionWords[condition] ?? termWords(condition)
+/** A rule's name for a note: no id of the program, and a capital first. */
+export const ruleInWords = (rule: string): string =>
+	capital(en.ruleWords[rule] ?? (/\s/.test(rule) ? rule : rule.replaceAll(/[-._]/g, ' ')))
+export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
+/** '2027-01-20' as '20 January 2027'. */
+export function dateWords(isoDate: string): string {
+	const [year, month, day] = isoDate.slice(0, 10).split('-').map(Number)
+	return `${day} ${en.months[(month ?? 1) - 1]} ${year}`
+}
+/** '2027-01-20' as '20 Jan'. */
+export function dayWords(isoDate: string): string {
+	const [, month, day] = isoDate.slice(0, 10).split('-').map(Number)
+	return `${day} ${en.months[(month ?? 1) - 1]?.slice(0, 3)}`
+}
+/** A number for reading, without trailing zeros. */
+export const shown = (value: number, digits = 1): string =>
+	String(Math.round(value * 10 ** digits) / 10 ** digits)
+/** Half sizes as the trade writes them. */
+export const sizeShown = (size: number): string =>
+	Number.isInteger(size) ? String(size) : `${Math.floor(size) || ''}½`
