@@ -275,7 +275,7 @@ export function createApp(options: AppOptions): App {
 		},
 		'clinic.get': clinicNow,
 		'clinic.save': (clinic) => {
-			const owner = [...state.people.values()].find((one) => one.slot === ownerSlot)
+			const owner = [...state.people.values()].find((person) => person.slot === ownerSlot)
 			store.together(() => {
 				state.clinicRecord = store.append({
 					kind: 'clinic',

@@ -42,6 +42,9 @@ export async function call<N extends CallName>(name: N, input: InputOf<N>): Prom
 /** The sentences of a failure, the problems named after it. */
 export function wordsOf(error: unknown): string {
 	if (error instanceof HostRefusal)
-		return [error.message, ...error.problems.map((one) => `${one.path}: ${one.message}`)].join(' ')
+		return [
+			error.message,
+			...error.problems.map((problem) => `${problem.path}: ${problem.message}`),
+		].join(' ')
 	return error instanceof Error ? error.message : String(error)
 }

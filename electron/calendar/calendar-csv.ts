@@ -49,11 +49,11 @@ const months = ['jan', 'feb', 'mar', 'apr', 'may', 'jun', 'jul', 'aug', 'sep', '
 export function dateOrderOf(
 	values: readonly string[],
 ): 'day-month' | 'month-day' | 'unknown' | 'mixed' | 'plain' {
-	const found = values.map((one) => numeric.exec(one.trim())).filter((one) => one !== null)
+	const found = values.map((value) => numeric.exec(value.trim())).filter((one) => one !== null)
 	if (found.length === 0) return 'plain'
 	const [first, second] = [
-		found.some((one) => Number(one[1]) > 12),
-		found.some((one) => Number(one[2]) > 12),
+		found.some((array) => Number(array[1]) > 12),
+		found.some((array) => Number(array[2]) > 12),
 	]
 	return first && second
 		? 'mixed'
@@ -61,7 +61,7 @@ export function dateOrderOf(
 			? 'day-month'
 			: second
 				? 'month-day'
-				: found.every((one) => one[1] === one[2])
+				: found.every((array) => array[1] === array[2])
 					? 'day-month'
 					: 'unknown'
 }
@@ -105,7 +105,8 @@ function surfaceFrom(text: string, choices: ImportChoices): Surface | undefined 
 	return (
 		choices.surfaces?.[text.trim()] ??
 		surfaces.find(
-			(one) => one === value.replaceAll(' ', '-') || termWords(one).toLowerCase() === value,
+			(surface) =>
+				surface === value.replaceAll(' ', '-') || termWords(surface).toLowerCase() === value,
 		)
 	)
 }

@@ -233,15 +233,19 @@ function occurrences(
 	// an exception may hold for all that follow it
 	const ranges = exceptions
 		.filter(
-			(one) => one.getFirstProperty('recurrence-id')?.getParameter('range') === 'THISANDFUTURE',
+			(exception) =>
+				exception.getFirstProperty('recurrence-id')?.getParameter('range') === 'THISANDFUTURE',
 		)
-		.map((one) => ({
-			event: one,
-			from: one.getFirstPropertyValue('recurrence-id') as unknown as Time,
+		.map((exception) => ({
+			event: exception,
+			from: exception.getFirstPropertyValue('recurrence-id') as unknown as Time,
 		}))
 		.sort((a, b) => a.from.compare(b.from))
 	const replaced = new Map(
-		exceptions.map((one) => [String(one.getFirstPropertyValue('recurrence-id')), one]),
+		exceptions.map((exception) => [
+			String(exception.getFirstPropertyValue('recurrence-id')),
+			exception,
+		]),
 	)
 	const found: Found[] = []
 	const iterator = event.iterator()
@@ -303,7 +307,7 @@ export function readCalendar(
 		calendars.push(
 			...roots
 				.map((root) => new ICAL.Component(root as never))
-				.filter((one) => one.name === 'vcalendar'),
+				.filter((component) => component.name === 'vcalendar'),
 		)
 	} catch (error) {
 		incoming.problems.push({
@@ -361,23 +365,25 @@ export function readCalendar(
 		}
 		for (const [uid, events] of groups) {
 			const sequence = (one: Component) => Number(textOf(one, 'sequence') ?? 0)
-			const changed = events.filter((one) => one.hasProperty('recurrence-id'))
+			const changed = events.filter((event) => event.hasProperty('recurrence-id'))
 			const master = events
-				.filter((one) => !one.hasProperty('recurrence-id'))
+				.filter((event) => !event.hasProperty('recurrence-id'))
 				.sort((a, b) => sequence(b) - sequence(a))[0]
 			const title = textOf(events[0]!, 'summary') ?? uid
 			try {
 				reading(title.slice(0, 80))
 				const found = master ? occurrences(master, changed, uid, choices) : []
-				for (const one of changed) {
-					const event = new ICAL.Event(one)
+				for (const component of changed) {
+					const event = new ICAL.Event(component)
 					found.push({
-						event: one,
+						event: component,
 						start: event.startDate,
 						end:
-							one.hasProperty('dtend') || one.hasProperty('duration') ? event.endDate : undefined,
-						id: idOf(uid, String(one.getFirstPropertyValue('recurrence-id'))),
-						cancelled: statusOf(one) || (master !== undefined && statusOf(master)),
+							component.hasProperty('dtend') || component.hasProperty('duration')
+								? event.endDate
+								: undefined,
+						id: idOf(uid, String(component.getFirstPropertyValue('recurrence-id'))),
+						cancelled: statusOf(component) || (master !== undefined && statusOf(master)),
 					})
 				}
 				for (const one of found) {
@@ -407,7 +413,7 @@ export function readCalendar(
 		incoming.notes.push(
 			`Some times name no time zone: they were taken as the clinic's own (${choices.zone}).`,
 		)
-	const assumed = incoming.sessions.filter((one) => one.minutesAssumed).length
+	const assumed = incoming.sessions.filter((session) => session.minutesAssumed).length
 	if (assumed > 0)
 		incoming.notes.push(
 			`${assumed} ${assumed === 1 ? 'session has' : 'sessions have'} no length in the list: the ` +
@@ -450,7 +456,7 @@ export function foldLine(line: string): string {
 }
 /** Neutral words only: letters of pairs, no name, no diagnosis. */
 function summaryOf(session: PlanSession, plan: Plan): string {
-	const letter = (id: string) => `Pair ${plan.pairs.find((one) => one.id === id)?.letter ?? id}`
+	const letter = (id: string) => `Pair ${plan.pairs.find((pair) => pair.id === id)?.letter ?? id}`
 	const worn =
 		session.parts && session.parts.length > 1
 			? session.parts
@@ -552,9 +558,11 @@ export function writeCalendar(
 		const kept = old.body.split('\n').filter((line) => !/^(UID|STATUS):/.test(line))
 		lines.push(...event(uid, [...kept, 'STATUS:CANCELLED']))
 	}
-	const years = [plan.season.from, plan.season.to, ...plan.sessions.map((one) => one.date)].map(
-		(date) => Number(date.slice(0, 4)),
-	)
+	const years = [
+		plan.season.from,
+		plan.season.to,
+		...plan.sessions.map((session) => session.date),
+	].map((date) => Number(date.slice(0, 4)))
 	const all = [
 		'BEGIN:VCALENDAR',
 		'VERSION:2.0',

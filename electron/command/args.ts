@@ -32,7 +32,7 @@ export function readArgs(
 		throw new BadInput([
 			`arguments: ${error instanceof Error ? error.message.split('. ')[0] : 'not understood'}, given ${args.join(' ')}, allowed: ${
 				Object.keys(options)
-					.map((one) => `--${one}`)
+					.map((key) => `--${key}`)
 					.join(', ') || 'no options'
 			}`,
 		])

@@ -22,7 +22,7 @@ const demoSchema = z.strictObject({
  */
 export const acceptedLines = ({ findings }: Assessment): Decision[] =>
 	findings
-		.filter((one) => !quiet(one))
+		.filter((finding) => !quiet(finding))
 		.map(({ id, says }) => ({ findingId: id, choice: 'accept', about: says }))
 /**
  * Goes through the same calls as the screens. Visits but the last are signed; the last stays an
@@ -37,7 +37,7 @@ export async function seedDemo(app: App): Promise<void> {
 		if (!answer.ok)
 			throw new Error(
 				`demo: ${name} refused: ${answer.message} ` +
-					`${(answer.problems ?? []).map((one) => `${one.path}: ${one.message}`).join('; ')}`,
+					`${(answer.problems ?? []).map((problem) => `${problem.path}: ${problem.message}`).join('; ')}`,
 			)
 		return answer.value as Record<string, unknown>
 	}

@@ -26,12 +26,12 @@ export async function planSeason(visit: Visit, options: PlanOptions = {}): Promi
 	const assessment = assess(visit, options.earlierVisits ?? [], protocolFile)
 	const outgrown = assessment.footwear.current
 		.filter(
-			(one) =>
-				one.verdict === 'replace' &&
-				one.toeRoomMm !== undefined &&
-				one.toeRoomMm < protocol.value('footwear.youthReplaceMm'),
+			(pair) =>
+				pair.verdict === 'replace' &&
+				pair.toeRoomMm !== undefined &&
+				pair.toeRoomMm < protocol.value('footwear.youthReplaceMm'),
 		)
-		.map((one) => one.id)
+		.map((pair) => pair.id)
 	const from = options.from ?? visit.visitDate
 	const built = buildProblem({
 		visit,

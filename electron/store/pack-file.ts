@@ -65,7 +65,9 @@ export async function writePack(
 ): Promise<{ manifest: Manifest; receipt: string; bytes: number }> {
 	const packId = randomUUID()
 	const key = randomBytes(32)
-	const entries = [...records, ...drafts].map((one) => Buffer.from(JSON.stringify(one), 'utf8'))
+	const entries = [...records, ...drafts].map((record) =>
+		Buffer.from(JSON.stringify(record), 'utf8'),
+	)
 	const counts: Record<string, number> = {}
 	for (const { kind } of records) counts[kind] = (counts[kind] ?? 0) + 1
 	const manifest: Manifest = {
@@ -190,8 +192,8 @@ export async function readPack(file: string, passphrase: string): Promise<Opened
 		})
 		return {
 			manifest,
-			records: entries.slice(0, manifest.records).map((one) => carriedSchema.parse(one)),
-			drafts: entries.slice(manifest.records).map((one) => carriedDraftSchema.parse(one)),
+			records: entries.slice(0, manifest.records).map((entry) => carriedSchema.parse(entry)),
+			drafts: entries.slice(manifest.records).map((entry) => carriedDraftSchema.parse(entry)),
 			receipt: receiptOf(key, head.bodySha256),
 		}
 	} catch (error) {

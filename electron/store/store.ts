@@ -1069,7 +1069,7 @@ export class Store {
 
 	backups(): (BackupName & { folder: string })[] {
 		return [...new Set([this.backupFolder, this.#folder])]
-			.flatMap((folder) => listBackups(folder).map((one) => ({ ...one, folder })))
+			.flatMap((folder) => listBackups(folder).map((name) => ({ ...name, folder })))
 			.sort((a, b) => (a.at < b.at ? 1 : -1))
 	}
 	/** A dated backup, checked record by record; one at a time. @throws BackupRefused in words */

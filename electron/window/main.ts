@@ -170,7 +170,7 @@ function watch(made: BrowserWindow): void {
 function createWindow(preload: string): BrowserWindow {
 	const state = placeOn(
 		readState(stateFile),
-		screen.getAllDisplays().map((one) => one.workArea),
+		screen.getAllDisplays().map((display) => display.workArea),
 	)
 	let zoom = state.zoom
 	const { maximized: _maximized, zoom: _zoom, ...place } = state

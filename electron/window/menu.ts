@@ -88,7 +88,7 @@ export function nextZoom(now: number, step: 1 | 0 | -1): number {
 	if (step === 0) return 1
 	return (
 		(step > 0
-			? sizes.find((one) => one > now + 0.001)
-			: sizes.findLast((one) => one < now - 0.001)) ?? now
+			? sizes.find((siz) => siz > now + 0.001)
+			: sizes.findLast((siz) => siz < now - 0.001)) ?? now
 	)
 }

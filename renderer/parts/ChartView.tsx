@@ -17,8 +17,8 @@ const camel = (name: string) =>
 function elementOf(node: Element, key: number): ReactNode {
 	const given = Object.fromEntries(
 		[...node.attributes]
-			.filter((one) => one.name !== 'xmlns')
-			.map((one) => [camel(one.name), one.value]),
+			.filter((attribute) => attribute.name !== 'xmlns')
+			.map((attribute) => [camel(attribute.name), attribute.value]),
 	)
 	const inside = [...node.childNodes].map((child, index) =>
 		child instanceof Element ? elementOf(child, index) : child.textContent,
@@ -125,9 +125,9 @@ export function ChartView({ chart }: { chart: Chart }) {
 						</tbody>
 					</Box>
 				</Box>
-				{chart.basis.map((one) => (
-					<Typography key={restsOn(one)} variant="body2" color="text.secondary" sx={{ mt: 0.5 }}>
-						{restsOn(one)}
+				{chart.basis.map((basis) => (
+					<Typography key={restsOn(basis)} variant="body2" color="text.secondary" sx={{ mt: 0.5 }}>
+						{restsOn(basis)}
 					</Typography>
 				))}
 			</Collapse>

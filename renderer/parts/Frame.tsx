@@ -229,9 +229,9 @@ export function Frame({ status, lock, trouble, children }: FrameProps) {
 							{trouble}
 						</Alert>
 					)}
-					{status?.warnings.map((one) => (
-						<Alert key={one} severity="warning" role="alert">
-							{one}
+					{status?.warnings.map((warning) => (
+						<Alert key={warning} severity="warning" role="alert">
+							{warning}
 						</Alert>
 					))}
 				</Box>

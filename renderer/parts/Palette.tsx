@@ -118,7 +118,7 @@ export function Palette({ role }: { role: string | undefined }) {
 			)
 				return
 			if (event.key === '?') return setShown('keys')
-			const found = [...commandsNow(), ...places].find((one) => one.single === key)
+			const found = [...commandsNow(), ...places].find((command) => command.single === key)
 			// y and n belong to the question in focus; no command uses them
 			if (found) {
 				event.preventDefault()
@@ -146,7 +146,8 @@ function Choose({ close, role }: { close: () => void; role: string | undefined }
 	const [at, setAt] = useState(0)
 	const [players, setPlayers] = useState<Command[]>([])
 	const own = useMemo(
-		() => [...commandsNow(), ...ofPlayer(), ...places].filter((one) => open(role, one.name)),
+		() =>
+			[...commandsNow(), ...ofPlayer(), ...places].filter((command) => open(role, command.name)),
 		[role],
 	)
 	useEffect(() => {
@@ -158,9 +159,9 @@ function Choose({ close, role }: { close: () => void; role: string | undefined }
 					({ cards }) => {
 						if (wanted)
 							setPlayers(
-								cards.map((one) => ({
-									name: `${one.givenName} ${one.familyName}, born ${dayInWords(one.birthDate)}`,
-									run: go(`#/players/${one.playerId}`),
+								cards.map((card) => ({
+									name: `${card.givenName} ${card.familyName}, born ${dayInWords(card.birthDate)}`,
+									run: go(`#/players/${card.playerId}`),
 								})),
 							)
 					},
@@ -173,7 +174,10 @@ function Choose({ close, role }: { close: () => void; role: string | undefined }
 			clearTimeout(timer)
 		}
 	}, [query])
-	const rows = [...own.filter((one) => query.trim() === '' || fits(one.name, query)), ...players]
+	const rows = [
+		...own.filter((command) => query.trim() === '' || fits(command.name, query)),
+		...players,
+	]
 	const now = Math.min(at, rows.length - 1)
 	// the dialog gives its focus back first; the command may then move it
 	const run = (one: Command | undefined) => {
@@ -236,14 +240,14 @@ function Choose({ close, role }: { close: () => void; role: string | undefined }
 					aria-label="Commands"
 					sx={{ listStyle: 'none', m: 0, mt: 1, p: 0, maxHeight: '50vh', overflow: 'auto' }}
 				>
-					{rows.map((one, index) => (
+					{rows.map((row, index) => (
 						<Box
 							component="li"
-							key={one.name}
+							key={row.name}
 							id={`command-${index}`}
 							role="option"
 							aria-selected={index === now}
-							onClick={() => run(one)}
+							onClick={() => run(row)}
 							sx={{
 								minHeight: 44,
 								px: 2,
@@ -265,8 +269,8 @@ function Choose({ close, role }: { close: () => void; role: string | undefined }
 									: {}),
 							}}
 						>
-							<span>{one.name}</span>
-							<span>{one.keys}</span>
+							<span>{row.name}</span>
+							<span>{row.keys}</span>
 						</Box>
 					))}
 				</Box>

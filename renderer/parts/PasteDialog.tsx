@@ -31,7 +31,7 @@ export function PasteDialog({
 	take: () => void
 	close: () => void
 }) {
-	const good = cells.filter((one) => one.judged.error === undefined).length
+	const good = cells.filter((cell) => cell.judged.error === undefined).length
 	return (
 		<Dialog open onClose={close} aria-labelledby="paste-title" maxWidth="md" fullWidth>
 			<DialogTitle id="paste-title">Pasted values: look before they are taken in</DialogTitle>
@@ -61,13 +61,13 @@ export function PasteDialog({
 						</tr>
 					</thead>
 					<tbody>
-						{cells.map((one, index) => (
+						{cells.map((cell, index) => (
 							// biome-ignore lint/suspicious/noArrayIndexKey: the cells do not move while the preview stands
 							<tr key={index}>
-								<th scope="row">{one.name}</th>
-								<td>{one.text}</td>
-								<Box component="td" sx={one.judged.error ? { color: 'error.main' } : {}}>
-									{readAs(one)}
+								<th scope="row">{cell.name}</th>
+								<td>{cell.text}</td>
+								<Box component="td" sx={cell.judged.error ? { color: 'error.main' } : {}}>
+									{readAs(cell)}
 								</Box>
 							</tr>
 						))}

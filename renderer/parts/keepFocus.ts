@@ -25,14 +25,15 @@ function headingOf(page: HTMLElement): HTMLElement | undefined {
  * What comes after `from` within the nearest ancestor that still stands; else what comes before it.
  */
 function nextTo(from: HTMLElement, chain: readonly HTMLElement[]): HTMLElement | undefined {
-	for (const ancestor of chain.filter((one) => one.isConnected)) {
+	for (const ancestor of chain.filter((element) => element.isConnected)) {
 		if (ancestor.id === 'main' && !from.isConnected) return headingOf(ancestor)
 		const all = [...ancestor.querySelectorAll<HTMLElement>(reachable)].filter(
-			(one) => one.offsetParent !== null,
+			(element) => element.offsetParent !== null,
 		)
 		const found = from.isConnected
-			? (all.find((one) => from.compareDocumentPosition(one) & Node.DOCUMENT_POSITION_FOLLOWING) ??
-				all.at(-1))
+			? (all.find(
+					(element) => from.compareDocumentPosition(element) & Node.DOCUMENT_POSITION_FOLLOWING,
+				) ?? all.at(-1))
 			: all[0]
 		if (found) return found
 	}
@@ -68,10 +69,10 @@ export function keepFocus(): () => void {
 			last &&
 			(!last.isConnected ||
 				changes.some(
-					(one) =>
-						one.type === 'attributes' &&
-						one.target instanceof HTMLElement &&
-						one.target.contains(last ?? null),
+					(change) =>
+						change.type === 'attributes' &&
+						change.target instanceof HTMLElement &&
+						change.target.contains(last ?? null),
 				))
 		)
 			look()

@@ -79,6 +79,6 @@ export const lookStyles: Record<string, object> = {
 		':root:root:root': { ...varsOf(sheetsOf(theme), false), colorScheme: 'light', fontSize: '80%' },
 	},
 	...Object.fromEntries(
-		textSizes.map((one) => [`:root[data-lw-text="${one}"]`, { fontSize: `${one}%` }]),
+		textSizes.map((textSiz) => [`:root[data-lw-text="${textSiz}"]`, { fontSize: `${textSiz}%` }]),
 	),
 }

@@ -18,7 +18,7 @@ export function walkByEnter(event: KeyboardEvent<HTMLElement>): void {
 			'input:not([type=hidden]):not([aria-hidden=true]), select:not([data-aside]), textarea, ' +
 				'button:not([disabled])',
 		),
-	].filter((one) => one.offsetParent !== null && one.tabIndex >= 0)
+	].filter((element) => element.offsetParent !== null && element.tabIndex >= 0)
 	const next = all[all.indexOf(from) + (event.shiftKey ? -1 : 1)]
 	next?.focus()
 	if (next instanceof HTMLInputElement) next.select()

@@ -34,7 +34,10 @@ export function listBackups(state: State, { store, now }: Deps): OutputOf<'backu
 		folder: store.backupFolder,
 		...(ageDays === undefined ? {} : { ageDays }),
 		nag,
-		backups: backups.map((one) => ({ ...one, bytes: bytesOf(join(one.folder, one.file)) })),
+		backups: backups.map((backup) => ({
+			...backup,
+			bytes: bytesOf(join(backup.folder, backup.file)),
+		})),
 	}
 }
 export async function makeBackup(

@@ -32,13 +32,13 @@ function clocks(
 		if (times.length === 0) return []
 		const lastEntry =
 			times
-				.map((one) => one.last)
+				.map((time) => time.last)
 				.sort()
 				.at(-1)
 				?.slice(0, 10) ?? ''
 		const firstEntry =
 			times
-				.map((one) => one.first)
+				.map((time) => time.first)
 				.sort()[0]
 				?.slice(0, 10) ?? ''
 		return [
@@ -159,4 +159,4 @@ export function register({ store }: Deps): OutputOf<'retention.register'> {
 	return { lines: destroyedLines(store).map(({ recordIds: _, ...line }) => line) }
 }
 export const destroyedLines = (store: Deps['store']): RegisterLine[] =>
-	store.load(['register']).records.map((one) => registerLineSchema.parse(one.value))
+	store.load(['register']).records.map((record) => registerLineSchema.parse(record.value))

@@ -102,7 +102,7 @@ export function previewProtocol(
  */
 export function protocolOfDigest(state: State, digest: string): Protocol | undefined {
 	const file = state.protocolVersions
-		.map((one) => one.file)
+		.map((protocolVersion) => protocolVersion.file)
 		.find((one) => protocolIdentity(one).digest === digest)
 	return file && openProtocol(file)
 }
@@ -132,9 +132,9 @@ function demoVisits() {
 }
 const saysOf = (assessment: Assessment): Set<string> =>
 	new Set([
-		...assessment.findings.map((one) => one.says),
+		...assessment.findings.map((finding) => finding.says),
 		...[...assessment.footwear.target.seek, ...assessment.footwear.target.avoid].map(
-			(one) => one.says,
+			(wish) => wish.says,
 		),
 	])
 /** @throws Refusal where the rules cannot work with the new file */

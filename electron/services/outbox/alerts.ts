@@ -24,7 +24,7 @@ import { itemOf } from './items.ts'
 const notesOf = (state: State, playerId: string): SendingNote[] => {
 	const ids = state.idsOf(rootOf(state, playerId))
 	return [...state.sendingNotes.values()]
-		.map((one) => one.note)
+		.map((sendingNote) => sendingNote.note)
 		.filter((note) => ids.includes(note.playerId) && note.removed === undefined)
 }
 function putNote(state: State, { store }: Deps, note: SendingNote, at: string): void {
@@ -67,7 +67,7 @@ export function alertsFor(
 	const own = [
 		nameOf(state, playerId),
 		...recipientsOf(state, playerId).map((one) => one.name),
-		...[...state.people.values()].map((one) => one.name),
+		...[...state.people.values()].map((person) => person.name),
 		visit.signedBy.name,
 		state.clinic?.name ?? '',
 	]
@@ -89,8 +89,8 @@ export function alertsFor(
 				]
 			: []),
 		...othersNamed(texts, strangers(state, playerId), own).map(
-			(one) =>
-				`The document names ${one.name}, ${one.as} on record. Look whether ${recipient.name} ` +
+			(named) =>
+				`The document names ${named.name}, ${named.as} on record. Look whether ${recipient.name} ` +
 				'may read that.',
 		),
 		...(recipient.email && isMail(item.channel) ? warningsFor(state, recipient.email) : []),
@@ -134,13 +134,13 @@ export function alertCalls(state: State, deps: Deps) {
 		 */
 		'outbox.tell': ({ playerId }: InputOf<'outbox.tell'>): OutputOf<'outbox.tell'> => ({
 			tell: visitsOf(state, deps, rootOf(state, playerId))
-				.filter((one) => !one.inError)
+				.filter((line) => !line.inError)
 				.flatMap(({ card }) =>
 					mustBeTold(
 						deps.store.cardsOf('sending', card.visitId).map((one) => one.card as HandedOver),
 						card.version,
-					).map((one) => ({
-						...one,
+					).map((over) => ({
+						...over,
 						visitId: card.visitId,
 						visitDate: card.visitDate,
 						latest: card.version,

@@ -29,7 +29,7 @@ import { mayLeave } from '../visits/documents.ts'
 
 /** The player this record was merged into, or the player itself. */
 export function rootOf(state: State, playerId: string): string {
-	const merge = [...state.merges.values()].find((one) => one.from === playerId)
+	const merge = [...state.merges.values()].find((entry) => entry.from === playerId)
 	return merge ? rootOf(state, merge.into) : playerId
 }
 export const nameOf = (state: State, playerId: string): string => {
@@ -41,7 +41,7 @@ export const isMinor = (state: State, { now }: Deps, playerId: string): boolean 
 const contactsOf = (state: State, playerId: string): Contact[] => {
 	const ids = state.idsOf(playerId)
 	return [...state.contacts.values()]
-		.map((one) => one.contact)
+		.map((contact) => contact.contact)
 		.filter((one) => ids.includes(one.playerId) && !one.removed)
 }
 
@@ -188,9 +188,9 @@ export function mustHold(
 	const block = blocked(state, deps, item.playerId, recipient, item.kind, item.channel)
 	if (block) throw new Refusal(block)
 	const answers = consentsFor(state, deps, item.playerId, recipient, item.channel)
-	const no = answers.find((one) => !one.inForce)
+	const no = answers.find((answer) => !answer.inForce)
 	if (no) throw new Refusal(`Not sent: ${no.because}`)
-	return { recipient, consentIds: answers.flatMap((one) => one.consentId ?? []) }
+	return { recipient, consentIds: answers.flatMap((answer) => answer.consentId ?? []) }
 }
 export function listRecipients(
 	state: State,
@@ -217,7 +217,7 @@ export function listRecipients(
 				playerId,
 				recipient,
 				recipient.email ? 'smtp' : 'print',
-			).map((one) => one.because),
+			).map((answer) => answer.because),
 		})),
 	}
 }

@@ -165,7 +165,7 @@ export function viewsOf(
 			const playerId = rootOf(state, item.playerId)
 			const lines = visits.get(playerId) ?? visitsOf(state, deps, playerId)
 			visits.set(playerId, lines)
-			const visit = lines.find((one) => one.card.visitId === item.visitId)
+			const visit = lines.find((line) => line.card.visitId === item.visitId)
 			const open = item.state !== 'closed' && item.state !== 'delivered'
 			return {
 				...item,

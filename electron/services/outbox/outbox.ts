@@ -177,8 +177,8 @@ export function outboxCalls(state: State, deps: Deps, post: Post) {
 				sha256: item.sha256,
 				fileName: fileNameFor(numberOf(itemId)),
 				warnings: alertsFor(state, deps, item, recipient),
-				consents: answers.filter((one) => one.inForce).map((one) => one.because),
-				missing: answers.filter((one) => !one.inForce).map((one) => one.because),
+				consents: answers.filter((answer) => answer.inForce).map((answer) => answer.because),
+				missing: answers.filter((answer) => !answer.inForce).map((answer) => answer.because),
 				...(block ? { blocked: block } : {}),
 			}
 		},
@@ -413,11 +413,11 @@ export function outboxCalls(state: State, deps: Deps, post: Post) {
 							(one.state === 'closed' && one.sentAt !== undefined)),
 				)
 			return {
-				read: dsn.value.recipients.map((one) => {
+				read: dsn.value.recipients.map((recipient) => {
 					const byAddress = mailed.filter(
 						(item) =>
 							item.recipient.email &&
-							tidyAddress(item.recipient.email) === tidyAddress(one.address),
+							tidyAddress(item.recipient.email) === tidyAddress(recipient.address),
 					)
 					const named = mailed.find(
 						(item) =>
@@ -432,16 +432,16 @@ export function outboxCalls(state: State, deps: Deps, post: Post) {
 							: undefined)
 					if (!found)
 						return {
-							address: one.address,
+							address: recipient.address,
 							says:
 								byAddress.length > 1
-									? `Several messages went to ${one.address}, and the report does not say which ` +
+									? `Several messages went to ${recipient.address}, and the report does not say which ` +
 										'one it is about. Mark the right one by hand.'
-									: `No sent message fits this report about ${one.address}. It may be about a ` +
+									: `No sent message fits this report about ${recipient.address}. It may be about a ` +
 										'message from the mail program.',
 						}
-					const { state: to, badAddress, says } = meaningOf(one)
-					const change = badAddress ? { statusCode: one.status } : {}
+					const { state: to, badAddress, says } = meaningOf(recipient)
+					const change = badAddress ? { statusCode: recipient.status } : {}
 					if (found.state === 'uncertain' && to !== 'returned')
 						sent(state, deps, found, says, to, change)
 					// a late word that it is on its way says nothing new of one that arrived
@@ -455,7 +455,7 @@ export function outboxCalls(state: State, deps: Deps, post: Post) {
 						})
 					return {
 						itemId: found.itemId,
-						address: one.address,
+						address: recipient.address,
 						says: `${numberOf(found.itemId)}: ${says}`,
 					}
 				}),

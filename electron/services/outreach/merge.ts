@@ -84,7 +84,7 @@ class NotKept extends Error {
 }
 
 const packValues = ({ store }: Deps): (OutValue | MergedValue)[] =>
-	store.load(['pack']).records.map((one) => one.value as OutValue | MergedValue)
+	store.load(['pack']).records.map((record) => record.value as OutValue | MergedValue)
 /** What stands under this id, and what came under it, in words. */
 function clashWords(here: StoredRecord | undefined, coming: Carried): string {
 	return (
@@ -139,7 +139,7 @@ async function merge(
 	const notices: string[] = []
 	const newest =
 		records
-			.map((one) => one.at)
+			.map((record) => record.at)
 			.concat(manifest.madeAt)
 			.sort()
 			.at(-1) ?? manifest.madeAt
@@ -167,33 +167,33 @@ async function merge(
 		const quarantined: MergedValue['quarantined'] = []
 		const heldBack = new Set<string>()
 		let beside = 0
-		for (const one of records) {
-			if (gone.has(one.id)) {
+		for (const record of records) {
+			if (gone.has(record.id)) {
 				counts.heldBack++
-				heldBack.add(one.kind)
+				heldBack.add(record.kind)
 				continue
 			}
-			const here = store.holds(one)
+			const here = store.holds(record)
 			if (here === 'same') {
 				counts.already++
 				continue
 			}
 			if (here === 'no') {
-				store.takeIn(one)
+				store.takeIn(record)
 				counts.added++
 				continue
 			}
 			counts.quarantined++
-			const digest = recordDigest(one)
-			const says = clashWords(readable(deps, one.id), one)
-			quarantined.push({ record: one.id, kind: one.kind, says })
+			const digest = recordDigest(record)
+			const says = clashWords(readable(deps, record.id), record)
+			quarantined.push({ record: record.id, kind: record.kind, says })
 			if (store.has(idOfDigest(digest))) continue
 			store.append({
 				id: idOfDigest(digest),
 				kind: 'quarantine',
 				at: now().toISOString(),
-				value: { packId: manifest.packId, of: one.id, says, record: one },
-				...(one.about === undefined ? {} : { about: one.about }),
+				value: { packId: manifest.packId, of: record.id, says, record: record },
+				...(record.about === undefined ? {} : { about: record.about }),
 				does: 'merge',
 			})
 			beside++
@@ -202,7 +202,7 @@ async function merge(
 		const apart = mergeDrafts(deps, manifest.bases, drafts, taken)
 		const { joined, open: both } = joinDrafts(
 			deps,
-			new Set(drafts.map((one) => (one.value as DraftValue).playerId)),
+			new Set(drafts.map((draft) => (draft.value as DraftValue).playerId)),
 			wentOut?.what === 'out' ? (wentOut.drafts ?? []) : [],
 			apart,
 		)
@@ -212,7 +212,9 @@ async function merge(
 					`${joined === 1 ? 'was' : 'were'} joined field by field. No field had two different ` +
 					'values.',
 			)
-		const away = records.flatMap((one) => (one.kind === 'trail' ? [one.value as AwayTrail] : []))
+		const away = records.flatMap((record) =>
+			record.kind === 'trail' ? [record.value as AwayTrail] : [],
+		)
 		counts.after = store.recordCount - beside
 		if (!countsAgree(counts))
 			throw new Refusal(
@@ -221,8 +223,8 @@ async function merge(
 			)
 		const came = players(deps, [
 			...new Set(
-				records.flatMap((one) =>
-					one.kind === 'player' && one.about !== undefined ? [one.about] : [],
+				records.flatMap((record) =>
+					record.kind === 'player' && record.about !== undefined ? [record.about] : [],
 				),
 			),
 		])
@@ -259,7 +261,7 @@ async function merge(
 			counts,
 			receipt,
 			players: came.map((one) => one.card.playerId),
-			taken: drafts.map((one) => `${one.id} ${draftDigest(one)}`),
+			taken: drafts.map((draft) => `${draft.id} ${draftDigest(draft)}`),
 			draftsBoth: both.map((one) => ({
 				...one,
 				name: all.get(one.playerId)
@@ -308,7 +310,7 @@ function mergeDrafts(
 	coming: readonly { id: string; at: string; value: unknown }[],
 	taken: ReadonlySet<string>,
 ): { playerId: string; drafts: string[] }[] {
-	const base = new Map(bases.map((one) => [one.id, one.digest]))
+	const base = new Map(bases.map((basis) => [basis.id, basis.digest]))
 	const both: { playerId: string; drafts: string[] }[] = []
 	for (const id of new Set([...base.keys(), ...coming.map((one) => one.id)])) {
 		const theirs = coming.find((one) => one.id === id)
@@ -462,9 +464,9 @@ export function openQuestions(deps: Deps, playerIds: readonly string[]): Questio
 				playerId,
 				name,
 				says: `Details of ${name} were changed in two places.`,
-				fields: fields.map((one) => ({
-					field: one.field,
-					values: one.values.map(({ record, at, origin, value }) => ({
+				fields: fields.map((field) => ({
+					field: field.field,
+					values: field.values.map(({ record, at, origin, value }) => ({
 						record,
 						at,
 						place: placeOf(origin),
@@ -472,23 +474,23 @@ export function openQuestions(deps: Deps, playerIds: readonly string[]): Questio
 					})),
 				})),
 			})
-		for (const one of contestedConsents(
+		for (const consent of contestedConsents(
 			versions(deps, 'consent', playerId) as unknown as ConsentVersion[],
 			joined,
 		))
 			questions.push({
 				what: 'consent',
-				id: one.standing,
+				id: consent.standing,
 				playerId,
 				name,
 				says:
 					`Consent of ${name} to ` +
-					`${one.purpose}${one.recipient ? ` for ${one.recipient}` : ''} was recorded ` +
+					`${consent.purpose}${consent.recipient ? ` for ${consent.recipient}` : ''} was recorded ` +
 					'differently in two places. The stricter one holds until you decide.',
 				fields: [
 					{
-						field: one.purpose,
-						values: one.records.map(({ record, at, origin, decision }) => ({
+						field: consent.purpose,
+						values: consent.records.map(({ record, at, origin, decision }) => ({
 							record,
 							at,
 							place: placeOf(origin),
@@ -554,14 +556,14 @@ const shown = (value: unknown): string =>
 			: String(value)
 export function joinedOf({ store }: Deps): Set<string> {
 	return new Set(
-		store.load(['answer']).records.flatMap((one) => (one.value as { joins: string[] }).joins),
+		store.load(['answer']).records.flatMap((record) => (record.value as { joins: string[] }).joins),
 	)
 }
 
 export function listOutreach(state: State, deps: Deps): OutputOf<'outreach.list'> {
 	const values = packValues(deps)
-	const merged = values.filter((one) => one.what === 'merged')
-	const ids = [...new Set(merged.flatMap((one) => one.players))]
+	const merged = values.filter((value) => value.what === 'merged')
+	const ids = [...new Set(merged.flatMap((value) => value.players))]
 	return {
 		...(state.pack
 			? {
@@ -581,15 +583,15 @@ export function listOutreach(state: State, deps: Deps): OutputOf<'outreach.list'
 				}
 			: {}),
 		out: values
-			.filter((one) => one.what === 'out')
+			.filter((value) => value.what === 'out')
 			.map(({ packId, madeAt, by, expires, file, players }) => ({
 				packId,
 				madeAt,
 				by,
 				expires,
 				file,
-				players: players.map((one) => one.name),
-				home: merged.some((one) => one.answers === packId),
+				players: players.map((player) => player.name),
+				home: merged.some((value) => value.answers === packId),
 			}))
 			.reverse(),
 		merged: merged
@@ -611,13 +613,13 @@ export function listOutreach(state: State, deps: Deps): OutputOf<'outreach.list'
 					counts,
 					trailRows,
 					receipt,
-					duplicates: duplicates.map((one) => {
+					duplicates: duplicates.map((duplicate) => {
 						const joined = [...state.merges.values()].find(
 							(two) =>
-								(two.from === one.playerId && two.into === one.like) ||
-								(two.from === one.like && two.into === one.playerId),
+								(two.from === duplicate.playerId && two.into === duplicate.like) ||
+								(two.from === duplicate.like && two.into === duplicate.playerId),
 						)
-						return { ...one, ...(joined ? { joined: joined.mergeId } : {}) }
+						return { ...duplicate, ...(joined ? { joined: joined.mergeId } : {}) }
 					}),
 					quarantined,
 					draftsBoth: draftsBoth.filter(
@@ -649,7 +651,7 @@ export function answerQuestion(
 	const question = openQuestions(deps, ids).find((one) => one.what === what && one.id === id)
 	if (!question) throw new Refusal('This question is answered already. Look at the list again.')
 	const chosen = question.fields.map(({ field, values }) => {
-		const pick = values.find((one) => one.record === choices[field])
+		const pick = values.find((value) => value.record === choices[field])
 		if (!pick)
 			throw new Refusal('Choose one of the values for each field. Nothing was changed.', [
 				{
@@ -661,7 +663,7 @@ export function answerQuestion(
 	})
 	const at = now().toISOString()
 	store.together(() => {
-		let joins = question.fields.flatMap((one) => one.values.map((value) => value.record))
+		let joins = question.fields.flatMap((field) => field.values.map((value) => value.record))
 		const first = chosen[0] as { record: string }
 		if (what === 'details' && playerId !== undefined) {
 			const line = versions(deps, 'player', playerId)
@@ -685,8 +687,8 @@ export function answerQuestion(
 			const contested = new Set(joins)
 			// heads of the same place fall with the one that lost; the chosen one stands
 			joins = headsOf(versions(deps, 'consent', playerId) as Version[], joinedOf(deps))
-				.filter((one) => contested.has(one.id) && one.id !== first.record)
-				.map((one) => one.id)
+				.filter((version) => contested.has(version.id) && version.id !== first.record)
+				.map((version) => version.id)
 		}
 		if (what === 'version') {
 			const stands = store.read(first.record)

@@ -83,7 +83,7 @@ const draftsOf = (store: Store, ids: readonly string[]): CarriedDraft[] =>
 		return draft ? [{ id, at: draft.at, value: draft.value }] : []
 	})
 const basesOf = (drafts: readonly CarriedDraft[]): DraftBase[] =>
-	drafts.map((one) => ({ id: one.id, digest: draftDigest(one) }))
+	drafts.map((draft) => ({ id: draft.id, digest: draftDigest(draft) }))
 
 /**
  * One sealed file with the chosen players, their history as far as wanted, clinic, shelf, settings,
@@ -120,7 +120,7 @@ export async function makePack(
 	const ids = new Set(playerIds.flatMap((id) => state.idsOf(id)))
 	const visits = new Map(
 		playerIds.map((id) => {
-			const all = visitsOf(state, deps, id).map((one) => one.card.visitId)
+			const all = visitsOf(state, deps, id).map((line) => line.card.visitId)
 			return [id, history === 'all' ? all : history === 'last' ? all.slice(0, 1) : []]
 		}),
 	)
@@ -129,8 +129,8 @@ export async function makePack(
 		state.clinicRecord,
 		state.settingsRecord,
 		state.shelfRecord,
-		...state.protocolVersions.map((one) => one.savedAs),
-		...[...state.people.values()].map((one) => one.recordId),
+		...state.protocolVersions.map((protocolVersion) => protocolVersion.savedAs),
+		...[...state.people.values()].map((entry) => entry.recordId),
 	])
 	const records = store
 		.carry([...ids], (kind, about) =>
@@ -241,8 +241,8 @@ export async function openPackHere(
 		openedAt: now().toISOString(),
 	}
 	const recoveryKey = await store.setUp(passphrase, () => {
-		for (const one of records) store.takeIn(one)
-		for (const one of drafts) store.saveDraft(one.id, one.at, one.value)
+		for (const record of records) store.takeIn(record)
+		for (const draft of drafts) store.saveDraft(draft.id, draft.at, draft.value)
 		store.setSealedSetting(noteName, note)
 	})
 	store.lock()
@@ -311,7 +311,7 @@ export async function makeReturn(
 			},
 		])
 	const records = store.carry([...state.players.keys()], (kind) => !stays.includes(kind))
-	const trail = trailRecord(deps, pack.packId, Math.max(0, ...records.map((one) => one.tick)))
+	const trail = trailRecord(deps, pack.packId, Math.max(0, ...records.map((record) => record.tick)))
 	const drafts = laptopDrafts(state, store)
 	const person = state.acts()
 	const players = state.ordered().map(({ card }) => ({

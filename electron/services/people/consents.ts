@@ -46,7 +46,7 @@ export function recordConsent(
 	if (problems.length)
 		throw new Refusal(
 			'This consent cannot stand as it is. Nothing was changed.',
-			problems.map((one) => ({ ...one, path: `consent.${one.path}` })),
+			problems.map((problem) => ({ ...problem, path: `consent.${problem.path}` })),
 		)
 	const consentId = randomUUID()
 	const at = deps.now().toISOString()
@@ -115,8 +115,9 @@ export function checkConsent(
 		),
 		state.joined,
 	).filter(
-		(one) =>
-			one.purpose === purpose && one.recipient.toLowerCase() === recipient.trim().toLowerCase(),
+		(consent) =>
+			consent.purpose === purpose &&
+			consent.recipient.toLowerCase() === recipient.trim().toLowerCase(),
 	)
 	if (contested)
 		return {

@@ -129,9 +129,9 @@ export class Session {
 		// the passphrase of a pack opens for whoever made it, not for the owner at home
 		const { pack } = this.#state
 		const person = [...this.#state.people.values()].find(
-			(one) =>
-				one.active &&
-				(pack && slot === ownerSlot ? one.personId === pack.personId : one.slot === slot),
+			(entry) =>
+				entry.active &&
+				(pack && slot === ownerSlot ? entry.personId === pack.personId : entry.slot === slot),
 		)
 		if (!person) {
 			store.lock()
@@ -149,7 +149,7 @@ export class Session {
 	people(): OutputOf<'session.people'> {
 		return {
 			people: [...this.#state.people.values()]
-				.filter((one) => one.active && one.pin)
+				.filter((person) => person.active && person.pin)
 				.map(({ personId, name, role }) => ({ personId, name, role })),
 		}
 	}

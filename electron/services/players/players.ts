@@ -10,7 +10,7 @@ export { plain } from './names.ts'
 /** Dates of visits are looked up for the players that are shown, and remembered. */
 function cardOf(state: State, deps: Deps, entry: PlayerEntry): Card {
 	if (!entry.lastVisitKnown) {
-		const [last] = visitsOf(state, deps, entry.card.playerId).filter((one) => !one.inError)
+		const [last] = visitsOf(state, deps, entry.card.playerId).filter((line) => !line.inError)
 		if (last) entry.card.lastVisit = last.card.visitDate
 		else delete entry.card.lastVisit
 		entry.lastVisitKnown = true
@@ -39,8 +39,9 @@ function matching(all: PlayerEntry[], wanted: readonly string[]): PlayerEntry[] 
 	const dated = wanted.map((word) => /^\d+$/.test(word))
 	const found = (narrows ? before.found : all).filter(({ card, hay }) =>
 		begins.every(
-			(one, at) =>
-				hay.includes(one) || (dated[at] === true && card.birthDate.includes(wanted[at] as string)),
+			(begin, at) =>
+				hay.includes(begin) ||
+				(dated[at] === true && card.birthDate.includes(wanted[at] as string)),
 		),
 	)
 	last.set(all, { wanted, found })
@@ -90,7 +91,7 @@ export function openPlayer(
 ): OutputOf<'players.open'> {
 	const { player } = state.entry(playerId)
 	const merged = [...state.merges.values()]
-		.filter((one) => one.into === playerId)
+		.filter((merge) => merge.into === playerId)
 		.map(({ mergeId, from }) => {
 			const other = state.players.get(from)?.player
 			return {
@@ -102,7 +103,7 @@ export function openPlayer(
 	const visits = visitsOf(state, deps, playerId)
 	// the reason of an amendment may be clinical: it stays with those who treat
 	const amended = (visitId: string | undefined) => {
-		const card = visits.find((one) => one.card.visitId === visitId)?.card
+		const card = visits.find((visit) => visit.card.visitId === visitId)?.card
 		return (
 			card && {
 				amends: { visitId: card.visitId, visitDate: card.visitDate, version: card.version },

@@ -259,7 +259,8 @@ export function putPlayer(state: State, playerId: string, player: Player, record
  * had entries.
  */
 export function ensureOwner(state: State, { store, now }: Deps): void {
-	if ([...state.people.values()].some((one) => one.slot === ownerSlot) || !state.clinic) return
+	if ([...state.people.values()].some((person) => person.slot === ownerSlot) || !state.clinic)
+		return
 	const value: PersonValue = {
 		personId: 'owner',
 		slot: ownerSlot,

@@ -185,17 +185,19 @@ export class State {
 		return [
 			playerId,
 			...[...this.merges.values()]
-				.filter((one) => one.into === playerId)
-				.flatMap((one) => this.idsOf(one.from)),
+				.filter((merge) => merge.into === playerId)
+				.flatMap((merge) => this.idsOf(merge.from)),
 		]
 	}
 	mergedAway(playerId: string): boolean {
-		return this.merges.size > 0 && [...this.merges.values()].some((one) => one.from === playerId)
+		return (
+			this.merges.size > 0 && [...this.merges.values()].some((merge) => merge.from === playerId)
+		)
 	}
 	/** Players in the order of the list. */
 	ordered(): PlayerEntry[] {
 		this.#ordered ??= [...this.players.values()]
-			.filter((one) => !this.mergedAway(one.card.playerId))
+			.filter((player) => !this.mergedAway(player.card.playerId))
 			.sort((a, b) => (a.order < b.order ? -1 : a.order > b.order ? 1 : 0))
 		return this.#ordered
 	}

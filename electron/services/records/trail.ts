@@ -19,9 +19,9 @@ const named =
 	})
 const bare = ({ link: _, ...row }: AwayRow): Omit<AwayRow, 'link'> => row
 const sectionsOf = ({ store }: Deps): AwayTrail[] =>
-	store.load(['trail']).records.map((one) => awayTrailSchema.parse(one.value))
+	store.load(['trail']).records.map((record) => awayTrailSchema.parse(record.value))
 const laptopsOf = (trails: readonly AwayTrail[]): string[] =>
-	[...new Set(trails.map((one) => one.workstationId))].sort()
+	[...new Set(trails.map((trail) => trail.workstationId))].sort()
 function placesOf(trails: readonly AwayTrail[]) {
 	return laptopsOf(trails).map((workstation) => {
 		const rows = awayRows(trails, workstation)

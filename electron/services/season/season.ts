@@ -82,8 +82,8 @@ function recordsOf(state: State, { store }: Deps, playerId: string, what: What):
 	for (const id of state.idsOf(playerId)) {
 		const found = store
 			.cardsAbout('season', id)
-			.filter((one) => (one.card as { what: What }).what === what)
-			.map((one) => one.record)
+			.filter((card) => (card.card as { what: What }).what === what)
+			.map((card) => card.record)
 		if (found.length > 0) return found
 	}
 	return []
@@ -145,7 +145,7 @@ function basisOf(state: State, deps: Deps, playerId: string): Basis | undefined 
 			earlier: earlierVisits(state, deps, playerId, open[1].amends?.visitId),
 		}
 	}
-	const latest = visitsOf(state, deps, playerId).find((one) => !one.inError)
+	const latest = visitsOf(state, deps, playerId).find((line) => !line.inError)
 	if (!latest) return undefined
 	const { visit, decisions } = signedVisitSchema.parse(deps.store.read(latest.record).value)
 	return {
@@ -178,8 +178,8 @@ function stopped(
 	if (sides.length > 0) {
 		const ids = new Set(sides.flatMap((side) => assessment.screening.blockedBy[side]))
 		const says = assessment.screening.items
-			.filter((one) => ids.has(one.id))
-			.map((one) => one.says.replace(/\.$/, ''))
+			.filter((item) => ids.has(item.id))
+			.map((item) => item.says.replace(/\.$/, ''))
 		return (
 			`The rotation is stopped for the ${sides.join(' and ')} foot by a warning sign: ` +
 			`${[...new Set(says)].join('; ')}. Record in Decide what was done about ` +
@@ -387,7 +387,7 @@ export async function planPlayer(
 	const basis = needBasis(state, deps, playerId)
 	const blocked = stopped(basis, state.protocol)
 	if (blocked !== undefined) throw new Refusal(blocked)
-	if (!basis.visit.footwear?.some((one) => one.sole !== undefined))
+	if (!basis.visit.footwear?.some((pair) => pair.sole !== undefined))
 		throw new Refusal(
 			`No pair with its sole is recorded on ${dayInWords(basis.visit.visitDate)}. Enter the ` +
 				'pairs in the assessment, each with its sole, then plan.',

@@ -38,15 +38,15 @@ export function readShelfCsv(text: string): ShelfPreview {
 		skipEmptyLines: false,
 		delimiter: delimiterOf(plain),
 	})
-	const quotes = parsed.errors.filter((one) => one.type === 'Quotes')
+	const quotes = parsed.errors.filter((error) => error.type === 'Quotes')
 	if (quotes.length > 0)
 		return {
 			...none(''),
-			problems: quotes.map((one) => ({
-				row: (one.row ?? 0) + 1,
+			problems: quotes.map((quote) => ({
+				row: (quote.row ?? 0) + 1,
 				column: '(line)',
 				message:
-					`quotation marks do not close, given ${one.message.toLowerCase()}, allowed: a ` +
+					`quotation marks do not close, given ${quote.message.toLowerCase()}, allowed: a ` +
 					'cell in quotation marks closed before the next cell',
 			})),
 		}

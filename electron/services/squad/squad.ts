@@ -79,21 +79,23 @@ const drawnAtOnce = 2
 
 function days({ store }: Deps): Map<string, Day> {
 	const found = new Map<string, Day>()
-	const values = store.load(['squad']).records.map((one) => one.value as MemberValue | MarkValue)
-	for (const one of values)
-		if (one.what === 'member') {
-			const day = found.get(one.squadId) ?? {
-				squadId: one.squadId,
-				team: one.team,
-				day: one.day,
+	const values = store
+		.load(['squad'])
+		.records.map((record) => record.value as MemberValue | MarkValue)
+	for (const value of values)
+		if (value.what === 'member') {
+			const day = found.get(value.squadId) ?? {
+				squadId: value.squadId,
+				team: value.team,
+				day: value.day,
 				members: [],
 				marks: new Map<string, MarkValue>(),
 			}
-			day.members = [...day.members.filter((other) => other.playerId !== one.playerId), one]
-			found.set(one.squadId, day)
+			day.members = [...day.members.filter((other) => other.playerId !== value.playerId), value]
+			found.set(value.squadId, day)
 		}
-	for (const one of values)
-		if (one.what === 'mark') found.get(one.squadId)?.marks.set(one.playerId, one)
+	for (const value of values)
+		if (value.what === 'mark') found.get(value.squadId)?.marks.set(value.playerId, value)
 	return found
 }
 function dayOf(deps: Deps, squadId: string): Day {
@@ -124,12 +126,12 @@ function rosterOf(state: State, text: string, team: string, day: string): Roster
 		skipEmptyLines: false,
 		delimitersToGuess: [',', ';', '\t'],
 	})
-	const quotes = parsed.errors.filter((one) => one.type === 'Quotes')
+	const quotes = parsed.errors.filter((error) => error.type === 'Quotes')
 	if (quotes.length > 0)
 		return {
 			rows: [],
-			problems: quotes.map((one) => ({
-				row: (one.row ?? 0) + 1,
+			problems: quotes.map((quote) => ({
+				row: (quote.row ?? 0) + 1,
 				column: '(line)',
 				message: 'quotation marks do not close, given an open one, allowed: a closing one',
 			})),
@@ -186,7 +188,10 @@ export function createSquad(
 	if (problems.length > 0)
 		throw new Refusal(
 			'The roster has rows that cannot stand. Correct them in the list first. Nothing was changed.',
-			problems.map((one) => ({ path: `row ${one.row}, ${one.column}`, message: one.message })),
+			problems.map((problem) => ({
+				path: `row ${problem.row}, ${problem.column}`,
+				message: problem.message,
+			})),
 		)
 	if (rows.length === 0) throw new Refusal('The roster has no players. Nothing was changed.')
 	const open = rows.filter(
@@ -204,14 +209,14 @@ export function createSquad(
 		)
 	const squadId = into ?? randomUUID()
 	const before = into === undefined ? undefined : dayOf(deps, into)
-	const taken = new Set(before?.members.map((one) => one.number))
-	const twice = rows.filter((one) => taken.has(one.number))
+	const taken = new Set(before?.members.map((member) => member.number))
+	const twice = rows.filter((row) => taken.has(row.number))
 	if (twice.length > 0)
 		throw new Refusal(
 			'A number is on the board already.',
-			twice.map((one) => ({
-				path: `row ${one.row}, number`,
-				message: `given ${one.number}, allowed: a number that is free`,
+			twice.map((row) => ({
+				path: `row ${row.row}, number`,
+				message: `given ${row.number}, allowed: a number that is free`,
 			})),
 		)
 	deps.store.together(() => {
@@ -281,7 +286,7 @@ function inputOf(state: State, deps: Deps, day: Day, member: MemberValue): Board
 		? draftContentSchema.parse((stored.value as DraftValue).content)
 		: undefined
 	const signed = visitsOf(state, deps, member.playerId).find(
-		(one) => one.card.visitDate === day.day && !one.inError,
+		(line) => line.card.visitDate === day.day && !line.inError,
 	)?.card.visitId
 	return {
 		playerId: member.playerId,
@@ -324,7 +329,7 @@ export function markPlayer(
 	{ squadId, playerId, presence, at, reason }: InputOf<'squad.mark'>,
 ): OutputOf<'squad.mark'> {
 	const day = dayOf(deps, squadId)
-	if (!day.members.some((one) => one.playerId === playerId))
+	if (!day.members.some((member) => member.playerId === playerId))
 		throw new Refusal('This player is not on the board of this day.')
 	if (presence === 'refused' && !reason)
 		throw new Refusal('Say in a few words what was refused.', [
@@ -344,8 +349,8 @@ export function markPlayer(
 	return {}
 }
 const signedRows = (state: State, deps: Deps, squadId: string) =>
-	openSquad(state, deps, { squadId }).rows.flatMap((one) =>
-		one.signedVisitId ? [{ ...one, visitId: one.signedVisitId }] : [],
+	openSquad(state, deps, { squadId }).rows.flatMap((row) =>
+		row.signedVisitId ? [{ ...row, visitId: row.signedVisitId }] : [],
 	)
 /**
  * Writes the signed reports of the day into a folder, and for minors the guardian's page, two
@@ -404,7 +409,7 @@ export function startReports(
 	void (async () => {
 		try {
 			const ended = await Promise.allSettled(Array.from({ length: drawnAtOnce }, lane))
-			if (ended.some((one) => one.status === 'rejected')) throw new Error('not written')
+			if (ended.some((result) => result.status === 'rejected')) throw new Error('not written')
 			const whole = `${run.done} of ${run.total} players are written and whole`
 			run.said = stopped
 				? `Stopped: ${whole}. ${stopped}`

@@ -53,7 +53,7 @@ export function clubConsentOf(
 	consentId: string | undefined,
 ): ClubConsent | undefined {
 	const found = consents.find(
-		(one) => one.consentId === consentId && one.purpose === 'share-with-coach',
+		(consent) => consent.consentId === consentId && consent.purpose === 'share-with-coach',
 	)
 	return (
 		found && {
@@ -85,8 +85,8 @@ export function mayLeave(state: State, deps: Deps, visitId: string): SignedVisit
 function earlierThen(state: State, deps: Deps, signed: SignedVisit) {
 	const later = new Set(
 		visitsOf(state, deps, signed.playerId)
-			.filter((one) => one.card.signedAt >= signed.signedAt)
-			.map((one) => `${one.card.visitDate}`),
+			.filter((line) => line.card.signedAt >= signed.signedAt)
+			.map((line) => `${line.card.visitDate}`),
 	)
 	return earlierVisits(state, deps, signed.playerId, signed.visitId).filter(
 		(one) => !later.has(one.visitDate),
@@ -223,8 +223,8 @@ function coachConsent(
 			: [
 					...new Set(
 						listConsents(state, deps, { playerId })
-							.consents.filter((one) => one.purpose === 'share-with-coach')
-							.map((one) => one.recipient),
+							.consents.filter((consent) => consent.purpose === 'share-with-coach')
+							.map((consent) => consent.recipient),
 					),
 				]
 	for (const name of names) {

@@ -42,7 +42,7 @@ export function visitsOf(state: State, { store }: Deps, playerId: string): Visit
 	for (const id of state.idsOf(playerId)) {
 		const notes = store
 			.cardsAbout('visit-note', id)
-			.map((one) => one.card as { visitId: string; what: VisitNote['what']; version: number })
+			.map((card) => card.card as { visitId: string; what: VisitNote['what']; version: number })
 		for (const { record, card } of store.cardsAbout('visit', id)) {
 			const visit = card as VisitCard
 			const known = lines.get(visit.visitId)
@@ -107,9 +107,9 @@ export function earlierVisits(
 	butNot?: string,
 ): Visit[] {
 	return visitsOf(state, deps, playerId)
-		.filter((one) => !one.inError && one.card.visitId !== butNot)
+		.filter((line) => !line.inError && line.card.visitId !== butNot)
 		.reverse()
-		.map((one) => readVisit(deps, one.record).visit)
+		.map((line) => readVisit(deps, line.record).visit)
 }
 export function openDraft(
 	state: State,
@@ -396,7 +396,7 @@ export function openReport(
 		.map(({ record }) => record)
 		.reverse()
 		.map((record) => deps.store.read(record))
-		.find((one) => one.follows === wanted.record)
+		.find((record) => record.follows === wanted.record)
 	if (report === undefined) throw new Refusal('No report is stored for this visit.')
 	const { base64, sha256: stored, fileName } = report.value as ReportValue
 	const { reportSha256 } = readVisit(deps, wanted.record)
@@ -451,15 +451,15 @@ export function visitHistory(
 ): OutputOf<'visits.history'> {
 	const versions = versionsOf(deps, visitId).map(({ record }) => readVisit(deps, record))
 	const core = ({ visit, assessment, decisions }: SignedVisit) => ({ visit, assessment, decisions })
-	const handedOver = deps.store.cardsOf('sending', visitId).map((one) => one.card as HandedOver)
+	const handedOver = deps.store.cardsOf('sending', visitId).map((card) => card.card as HandedOver)
 	return {
-		versions: versions.map((one, index) => ({
-			version: one.version ?? 1,
-			signedAt: one.signedAt,
-			by: `${one.signedBy.name}, ${one.signedBy.registration}`,
-			...(one.amends ? { reason: one.amends.reason } : {}),
+		versions: versions.map((version, index) => ({
+			version: version.version ?? 1,
+			signedAt: version.signedAt,
+			by: `${version.signedBy.name}, ${version.signedBy.registration}`,
+			...(version.amends ? { reason: version.amends.reason } : {}),
 			differences:
-				index === 0 ? [] : differences(core(versions[index - 1] as SignedVisit), core(one)),
+				index === 0 ? [] : differences(core(versions[index - 1] as SignedVisit), core(version)),
 		})),
 		notes: notesOf(deps, visitId),
 		handedOver,
@@ -496,7 +496,7 @@ function addNoteRecord(
 		card: { visitId, what, version },
 		does: what === 'countersign' ? 'sign' : 'amend',
 	})
-	for (const id of [visit.playerId, ...[...state.merges.values()].map((one) => one.into)]) {
+	for (const id of [visit.playerId, ...[...state.merges.values()].map((merge) => merge.into)]) {
 		const entry = state.players.get(id)
 		if (entry) entry.lastVisitKnown = false
 	}

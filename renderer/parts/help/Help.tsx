@@ -14,8 +14,8 @@ export function MeasureHelpText({ help }: { help: MeasureHelp }) {
 				<strong>Position.</strong> {help.position}
 			</Typography>
 			<Box component="ol" sx={{ my: 1, pl: 3 }}>
-				{help.steps.map((one) => (
-					<li key={one}>{one}</li>
+				{help.steps.map((step) => (
+					<li key={step}>{step}</li>
 				))}
 			</Box>
 			<Typography variant="body2">

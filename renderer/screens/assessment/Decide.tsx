@@ -145,10 +145,10 @@ function Choose(props: {
 			onChange={(_event, choice: Choice | null) => props.set(choice)}
 		>
 			{choices
-				.filter((one) => one.choice !== props.without)
-				.map((one) => (
-					<ToggleButton key={one.choice} value={one.choice} sx={{ minHeight: 44, px: 2 }}>
-						{one.title}
+				.filter((choice) => choice.choice !== props.without)
+				.map((choice) => (
+					<ToggleButton key={choice.choice} value={choice.choice} sx={{ minHeight: 44, px: 2 }}>
+						{choice.title}
 					</ToggleButton>
 				))}
 		</ToggleButtonGroup>
@@ -185,7 +185,7 @@ function FindingRow({
 							size="small"
 							variant={quiet(finding) ? 'outlined' : 'filled'}
 							color={chipColour[finding.level]}
-							label={levels.find((one) => one.level === finding.level)?.title}
+							label={levels.find((level) => level.level === finding.level)?.title}
 							sx={{ minWidth: '4.75rem' }}
 						/>
 						<Typography
@@ -279,7 +279,7 @@ function Findings({
 				</Stack>
 				{findings.length === 0 && <Typography color="text.secondary">No findings yet.</Typography>}
 				{levels.map(({ level, title }) => {
-					const own = findings.filter((one) => one.level === level)
+					const own = findings.filter((finding) => finding.level === level)
 					return (
 						own.length > 0 && (
 							<Stack key={level} spacing={1}>
@@ -357,14 +357,14 @@ function WishRow({
 					set={(next) => change((now) => choose(now, wish.id, next))}
 				/>
 			</Stack>
-			{wish.reasons.map((one) => (
+			{wish.reasons.map((reason) => (
 				<Basis
-					key={one.rule}
-					because={one.because}
-					basis={one.basis}
+					key={reason.rule}
+					because={reason.because}
+					basis={reason.basis}
 					head={
 						<Typography variant="body2" sx={{ flex: '1 1 260px' }}>
-							{one.says}
+							{reason.says}
 						</Typography>
 					}
 				/>
@@ -383,10 +383,10 @@ function NextPair({
 	return (
 		<Section title="Next pair: seek and avoid">
 			<Stack spacing={2}>
-				{contradictions.map((one) => (
-					<Alert key={`${one.feature} ${one.says}`} severity="warning">
+				{contradictions.map((contradiction) => (
+					<Alert key={`${contradiction.feature} ${contradiction.says}`} severity="warning">
 						<AlertTitle>Caution: two rules pull apart</AlertTitle>
-						{one.says}
+						{contradiction.says}
 					</Alert>
 				))}
 				{all === 0 ? (
@@ -405,8 +405,8 @@ function NextPair({
 							rows.length > 0 && (
 								<Stack key={kind} spacing={1}>
 									<Typography variant="h3">{kind === 'seek' ? 'Seek' : 'Avoid'}</Typography>
-									{rows.map((one) => (
-										<WishRow key={one.id} wish={one} draft={draft} change={change} />
+									{rows.map((row) => (
+										<WishRow key={row.id} wish={row} draft={draft} change={change} />
 									))}
 								</Stack>
 							)
@@ -618,16 +618,16 @@ function Referral({
 	if (!assessment || !refers(assessment)) return null
 	const done = draft.decisions.referralDone ?? ''
 	const signs = assessment.screening.items.filter(
-		(one) => one.state === 'yes' && one.action === assessment.screening.action,
+		(item) => item.state === 'yes' && item.action === assessment.screening.action,
 	)
 	return (
 		<Stack spacing={1.5}>
 			<Alert severity="error" role="alert">
 				<AlertTitle>Stop: {actionWords[assessment.screening.action]}</AlertTitle>
-				{signs.map((one) => (
-					<Typography key={`${one.id} ${one.side}`} variant="body2">
-						{one.says}
-						{one.side === 'left' || one.side === 'right' ? ` (${one.side})` : ''}
+				{signs.map((sign) => (
+					<Typography key={`${sign.id} ${sign.side}`} variant="body2">
+						{sign.says}
+						{sign.side === 'left' || sign.side === 'right' ? ` (${sign.side})` : ''}
 					</Typography>
 				))}
 				<Typography variant="body2">

@@ -58,9 +58,11 @@ export function Findings({ assessment, trouble, topics, visit, earlier }: Findin
 				: [],
 		[assessment, visit, earlier, topics],
 	)
-	const here = assessment?.findings.filter((one) => topics.includes(one.topic)) ?? []
+	const here = assessment?.findings.filter((finding) => topics.includes(finding.topic)) ?? []
 	const urgent =
-		assessment?.findings.filter((one) => one.level === 'stop' && !topics.includes(one.topic)) ?? []
+		assessment?.findings.filter(
+			(finding) => finding.level === 'stop' && !topics.includes(finding.topic),
+		) ?? []
 	const elsewhere = (assessment?.findings.length ?? 0) - here.length - urgent.length
 	const pictures = charts.map((chart) => <ChartView key={chart.id} chart={chart} />)
 	return (

@@ -13,7 +13,7 @@ import { type QuestionGroup, questionGroup } from './questions.ts'
 import type { StepProps } from './stepProps.ts'
 
 type Part = Pick<StepProps, 'draft' | 'change'>
-const opened = [...new Set(complaints.flatMap((one) => one.opens))]
+const opened = [...new Set(complaints.flatMap((complaint) => complaint.opens))]
 
 function Question({ paths, draft, change }: { paths: readonly string[] } & Part) {
 	const meta = fieldMeta(visitSchema, paths[0] ?? '')
@@ -85,7 +85,9 @@ function Group({ group, draft, change }: { group: QuestionGroup } & Part) {
 export function Flags({ draft, change }: StepProps) {
 	const [chosen, setChosen] = useState<readonly string[]>([])
 	const wanted = new Set(
-		complaints.filter((one) => chosen.includes(one.id)).flatMap((one) => one.opens),
+		complaints
+			.filter((complaint) => chosen.includes(complaint.id))
+			.flatMap((complaint) => complaint.opens),
 	)
 	// what already holds an answer stays open, whatever is chosen
 	const shown = opened.filter(
@@ -134,19 +136,21 @@ export function Flags({ draft, change }: StepProps) {
 					aria-label="Complaints"
 					sx={{ display: 'flex', flexWrap: 'wrap', gap: 1, my: 1.5 }}
 				>
-					{complaints.map((one) => (
+					{complaints.map((complaint) => (
 						<ToggleButton
-							key={one.id}
-							value={one.id}
-							selected={chosen.includes(one.id)}
+							key={complaint.id}
+							value={complaint.id}
+							selected={chosen.includes(complaint.id)}
 							onChange={() =>
 								setChosen((now) =>
-									now.includes(one.id) ? now.filter((id) => id !== one.id) : [...now, one.id],
+									now.includes(complaint.id)
+										? now.filter((id) => id !== complaint.id)
+										: [...now, complaint.id],
 								)
 							}
 							sx={{ px: 2, textTransform: 'none' }}
 						>
-							{one.says}
+							{complaint.says}
 						</ToggleButton>
 					))}
 				</Box>

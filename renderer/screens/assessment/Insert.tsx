@@ -167,7 +167,7 @@ function Foot({
 	const [editing, setEditing] = useState<{ element: string; kind: 'change' | 'drop' | 'add' }>()
 	const made = result.result[side]
 	const decisions = draft.decisions.insert?.[side] ?? []
-	const dropped = decisions.filter((one) => one.choice === 'drop')
+	const dropped = decisions.filter((decision) => decision.choice === 'drop')
 	const free = Object.keys(elementWords).filter(
 		(id) => !result[side].some(({ element }) => element.element === id),
 	)
@@ -208,9 +208,9 @@ function Foot({
 										: ''}
 									{proposed ? ` Proposed: ${elementText(proposed)}. Reason: ${decision?.why}.` : ''}
 								</Typography>
-								{element.cautions.map((one) => (
-									<Typography key={one} variant="body2" color="warning.main">
-										Caution: {one}
+								{element.cautions.map((caution) => (
+									<Typography key={caution} variant="body2" color="warning.main">
+										Caution: {caution}
 									</Typography>
 								))}
 							</Box>
@@ -337,9 +337,9 @@ export function Insert({
 			</Typography>
 			<Box sx={{ display: 'grid', gap: 2 }}>
 				<Stops draft={draft} change={change} assessment={assessment} />
-				{result.result.conflicts.map((one) => (
-					<Alert key={one.id} severity="warning">
-						{one.says}
+				{result.result.conflicts.map((conflict) => (
+					<Alert key={conflict.id} severity="warning">
+						{conflict.says}
 					</Alert>
 				))}
 				<Box
@@ -357,9 +357,9 @@ export function Insert({
 				{result.result.wearIn.length > 0 ? (
 					<Box>
 						<Typography variant="h3">Wearing in</Typography>
-						{result.result.wearIn.map((one) => (
-							<Typography key={one.when}>
-								{one.when}: {one.says}
+						{result.result.wearIn.map((step) => (
+							<Typography key={step.when}>
+								{step.when}: {step.says}
 							</Typography>
 						))}
 					</Box>

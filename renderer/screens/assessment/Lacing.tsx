@@ -102,9 +102,9 @@ function Work({ one, draft, change }: { one: FootwearWork } & Pick<StepProps, 'd
 						The measures changed since it was marked. It would print: {line.says}
 					</Alert>
 				)}
-				{one.cautions.map((each) => (
-					<Alert key={each} severity="warning" sx={{ mt: 1 }}>
-						{each}
+				{one.cautions.map((caution) => (
+					<Alert key={caution} severity="warning" sx={{ mt: 1 }}>
+						{caution}
 					</Alert>
 				))}
 			</Box>
@@ -185,8 +185,8 @@ export function Lacing({
 										gap: 1.5,
 									}}
 								>
-									{rows.map((one) => (
-										<Work key={workKey(one)} one={one} draft={draft} change={change} />
+									{rows.map((row) => (
+										<Work key={workKey(row)} one={row} draft={draft} change={change} />
 									))}
 								</Box>
 							</Stack>

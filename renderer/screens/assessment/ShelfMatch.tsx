@@ -53,15 +53,15 @@ function Reasons({ title, rows }: { title: string; rows: readonly MatchReason[] 
 	return rows.length === 0 ? null : (
 		<Box>
 			<Typography variant="h3">{title}</Typography>
-			{rows.map((one) => (
+			{rows.map((row) => (
 				<Basis
-					key={`${one.rule} ${one.says}`}
-					because={one.because}
-					basis={one.basis}
+					key={`${row.rule} ${row.says}`}
+					because={row.because}
+					basis={row.basis}
 					head={
 						<Typography variant="body2" sx={{ flex: '1 1 320px' }}>
-							{one.says}
-							{one.points ? ` (${one.points})` : ''}
+							{row.says}
+							{row.points ? ` (${row.points})` : ''}
 						</Typography>
 					}
 				/>
@@ -81,10 +81,10 @@ function Soles({
 	visit: Visit
 }) {
 	const size = model?.sizes.find(
-		(each) =>
-			each.system === one.size.system &&
-			each.label === one.size.label &&
-			each.fitting === one.size.fitting,
+		(siz) =>
+			siz.system === one.size.system &&
+			siz.label === one.size.label &&
+			siz.fitting === one.size.fitting,
 	)
 	if (!model || !size) return null
 	return (
@@ -138,8 +138,8 @@ function Card({
 	const { words, colour } = verdicts[one.verdict]
 	const told =
 		one.stops.length > 0
-			? one.stops.map((each) => each.says)
-			: one.against.slice(0, 2).map((each) => each.says)
+			? one.stops.map((stop) => stop.says)
+			: one.against.slice(0, 2).map((reason) => reason.says)
 	const numbers: [string, string][] = [
 		['Toe room', `${one.toeRoomMm} mm`],
 		[
@@ -334,7 +334,7 @@ export function ShelfMatch({
 			key={one.id}
 			one={one}
 			place={place}
-			model={shelf?.models.find((each) => each.id === one.id)}
+			model={shelf?.models.find((model) => model.id === one.id)}
 			open={false}
 			full={full}
 			draft={draft}

@@ -65,8 +65,8 @@ function List({
 		<Alert severity={severity}>
 			<AlertTitle>{title}</AlertTitle>
 			<Box component="ul" sx={{ m: 0, pl: 2.5 }}>
-				{rows.map((one) => (
-					<li key={one}>{one}</li>
+				{rows.map((row) => (
+					<li key={row}>{row}</li>
 				))}
 			</Box>
 		</Alert>
@@ -145,7 +145,7 @@ export function Sign(props: StepProps & { onSigned: () => void }) {
 		if (id) await openReport(id)
 	}
 
-	const blocks = signingBlocks(draft, assessment, clinicProtocol).map((one) => one.says)
+	const blocks = signingBlocks(draft, assessment, clinicProtocol).map((block) => block.says)
 	const undecided = assessment ? undecidedFindings(draft, assessment).length : 0
 	const features = assessment ? undecidedWishes(draft, assessment).length : 0
 	const report = page && (
@@ -175,9 +175,9 @@ export function Sign(props: StepProps & { onSigned: () => void }) {
 			{trouble.says}
 			{trouble.problems.length > 0 && (
 				<Box component="ul" sx={{ m: 0, pl: 2.5 }}>
-					{trouble.problems.map((one) => (
-						<li key={`${one.path} ${one.message}`}>
-							{one.path}: {one.message}
+					{trouble.problems.map((problem) => (
+						<li key={`${problem.path} ${problem.message}`}>
+							{problem.path}: {problem.message}
 						</li>
 					))}
 				</Box>
@@ -230,7 +230,7 @@ export function Sign(props: StepProps & { onSigned: () => void }) {
 			<List
 				title="Still missing"
 				severity="info"
-				rows={(assessment?.missing ?? []).map((one) => one.says)}
+				rows={(assessment?.missing ?? []).map((missed) => missed.says)}
 				none="nothing that the findings need."
 			/>
 			<List

@@ -79,7 +79,7 @@ function togglePreview(): boolean {
  * The part of a step that is left out for a player of 18 or over still has its number, so that the
  * hand can learn them.
  */
-const numberOf = (name: string): number => steps.findIndex((one) => one.name === name) + 1
+const numberOf = (name: string): number => steps.findIndex((step) => step.name === name) + 1
 
 interface WalkProps {
 	playerId: string
@@ -134,7 +134,7 @@ function Walk({ playerId, open, protocol, shelf, shelfTrouble }: WalkProps) {
 		.filter((one) => one.visitDate < visitDate)
 		.toSorted((a, b) => (a.visitDate < b.visitDate ? 1 : -1))[0]
 	const props: StepProps = { draft, change, assessment, earlier, draftId, playerId, saveNow, goTo }
-	const missingPaths = missing.map((one) => one.path)
+	const missingPaths = missing.map((missed) => missed.path)
 	const commands = useMemo(
 		(): Command[] =>
 			signed
@@ -304,7 +304,7 @@ function Walk({ playerId, open, protocol, shelf, shelfTrouble }: WalkProps) {
 							<Typography role="status" color="text.secondary">
 								{missing.length === 0
 									? 'Nothing is missing on this step.'
-									: `Still missing: ${missing.map((one) => one.says).join('; ')}.`}
+									: `Still missing: ${missing.map((missed) => missed.says).join('; ')}.`}
 							</Typography>
 						) : null}
 						{step.groups.map((group) => (

@@ -54,7 +54,7 @@ export function decide(
 	return { ...draft, decisions: decisions as Decisions }
 }
 export const lineOf = (draft: DraftContent, id: string): Decision | undefined =>
-	draft.decisions.lines.find((one) => one.findingId === id)
+	draft.decisions.lines.find((line) => line.findingId === id)
 function put(draft: DraftContent, id: string, line: Decision | undefined): DraftContent {
 	const { lines } = draft.decisions
 	if (!line) return decide(draft, { lines: lines.filter((one) => one.findingId !== id) })
@@ -96,7 +96,7 @@ export function reword(
 export const removeLine = (draft: DraftContent, id: string): DraftContent =>
 	put(draft, id, undefined)
 export const ownLines = (draft: DraftContent): Decision[] =>
-	draft.decisions.lines.filter((one) => one.choice === 'add')
+	draft.decisions.lines.filter((line) => line.choice === 'add')
 /** Adds an empty line of the clinician's own, numbered after the highest there is. */
 export function addOwn(draft: DraftContent): DraftContent {
 	const highest = Math.max(
@@ -112,10 +112,10 @@ export function addOwn(draft: DraftContent): DraftContent {
  */
 export const leftQuiet = (draft: DraftContent, findings: readonly Finding[]): Finding[] =>
 	findings.filter(
-		(one) =>
-			quiet(one) &&
-			(!lineOf(draft, one.id) ||
-				overtakenLine(draft.decisions, one.id, one.says)?.choice === 'accept'),
+		(finding) =>
+			quiet(finding) &&
+			(!lineOf(draft, finding.id) ||
+				overtakenLine(draft.decisions, finding.id, finding.says)?.choice === 'accept'),
 	)
 /** Accepts the notes and advice without a decision; caution and stop are never accepted in bulk. */
 export function acceptQuiet(draft: DraftContent, findings: readonly Finding[]): DraftContent {
@@ -155,12 +155,14 @@ export const wishesOf = (assessment: Assessment): MergedWish[] => [
 export function findingsToDecide(assessment: Assessment): Finding[] {
 	const { seek, avoid } = assessment.footwear.target
 	const byFeature = new Set([...seek, ...avoid].map((wish) => `footwear.${wish.rule}`))
-	return assessment.findings.filter((one) => !byFeature.has(one.id))
+	return assessment.findings.filter((finding) => !byFeature.has(finding.id))
 }
 export const undecidedFindings = (draft: DraftContent, assessment: Assessment): Finding[] =>
-	findingsToDecide(assessment).filter((one) => !isDecided(draft.decisions, one.id, one.says))
+	findingsToDecide(assessment).filter(
+		(finding) => !isDecided(draft.decisions, finding.id, finding.says),
+	)
 export const undecidedWishes = (draft: DraftContent, assessment: Assessment): MergedWish[] =>
-	wishesOf(assessment).filter((one) => !isDecided(draft.decisions, one.id))
+	wishesOf(assessment).filter((wish) => !isDecided(draft.decisions, wish.id))
 
 const raisePath = (side: keyof PerSide<string>) => `decisions.heelRaiseMm.${side}`
 /** What the two heel raise boxes show of a draft. */

@@ -22,7 +22,7 @@ export function focusNext(within: HTMLElement, missing: readonly string[]): bool
 	if (open) return focus(open.querySelector('button'))
 	// the parts of Decide stand behind tabs: the next one
 	const tabs = [...within.querySelectorAll<HTMLElement>('[role=tab]')]
-	const next = tabs[tabs.findIndex((one) => one.getAttribute('aria-selected') === 'true') + 1]
+	const next = tabs[tabs.findIndex((tab) => tab.getAttribute('aria-selected') === 'true') + 1]
 	if (next) {
 		next.click()
 		return focus(next)

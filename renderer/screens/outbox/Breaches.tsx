@@ -23,8 +23,8 @@ export function Breaches() {
 					happened, and choose Sent in error.
 				</Typography>
 			)}
-			{value?.breaches.map((one) => (
-				<One key={one.breachId} one={one} again={again} />
+			{value?.breaches.map((breach) => (
+				<One key={breach.breachId} one={breach} again={again} />
 			))}
 		</Stack>
 	)

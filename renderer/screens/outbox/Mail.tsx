@@ -59,7 +59,7 @@ export function Mail({ owner }: { owner: boolean }) {
 		setForm((now) => ({ ...now, [name]: text }))
 	const save = async () => {
 		const security = (Object.keys(securities) as (keyof typeof securities)[]).find(
-			(one) => securities[one] === form.security,
+			(key) => securities[key] === form.security,
 		)
 		if (!security) throw new Error('Security is not chosen. Choose one from the list.')
 		const clock = {

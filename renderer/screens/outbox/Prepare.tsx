@@ -58,11 +58,11 @@ function Find() {
 function OfPlayer({ playerId, mailSet }: { playerId: string; mailSet: boolean }) {
 	const { value, says } = useAnswer('players.open', { playerId })
 	const [visitId, setVisitId] = useState('')
-	const visits = (value?.visits ?? []).filter((one) => !one.inError)
+	const visits = (value?.visits ?? []).filter((visit) => !visit.inError)
 	const name = value ? `${value.player.givenName} ${value.player.familyName}` : ''
 	const label = (one: (typeof visits)[number]) =>
 		`Visit of ${dayInWords(one.visitDate)}, signed ${dayOfMoment(one.signedAt)}`
-	const chosen = visits.find((one) => one.visitId === visitId) ?? visits[0]
+	const chosen = visits.find((visit) => visit.visitId === visitId) ?? visits[0]
 	return (
 		<Stack spacing={2}>
 			<Trouble says={says} />
@@ -84,7 +84,9 @@ function OfPlayer({ playerId, mailSet }: { playerId: string; mailSet: boolean })
 						<Field
 							label="Visit"
 							value={label(chosen)}
-							set={(text) => setVisitId(visits.find((one) => label(one) === text)?.visitId ?? '')}
+							set={(text) =>
+								setVisitId(visits.find((visit) => label(visit) === text)?.visitId ?? '')
+							}
 							options={visits.map(label)}
 						/>
 					</Box>
@@ -143,13 +145,13 @@ function Notes({ playerId }: { playerId: string }) {
 			hint="Shown before any document of this player leaves: a court order, an address that must not be told, two households."
 		>
 			<Trouble says={says || action.says} />
-			{value?.notes.map((one) => (
-				<Alert key={one.noteId} severity="warning" icon={false}>
-					<Typography>{one.text}</Typography>
+			{value?.notes.map((note) => (
+				<Alert key={note.noteId} severity="warning" icon={false}>
+					<Typography>{note.text}</Typography>
 					<Typography variant="body2">
-						{one.by}, {dayOfMoment(one.at)}
+						{note.by}, {dayOfMoment(note.at)}
 					</Typography>
-					{removing === one.noteId ? (
+					{removing === note.noteId ? (
 						<Stack
 							direction={{ xs: 'column', sm: 'row' }}
 							spacing={1}
@@ -163,7 +165,7 @@ function Notes({ playerId }: { playerId: string }) {
 								disabled={action.busy || why.trim().length < 3}
 								onClick={() =>
 									action.run(async () => {
-										await call('outbox.removeNote', { playerId, noteId: one.noteId, reason: why })
+										await call('outbox.removeNote', { playerId, noteId: note.noteId, reason: why })
 										setRemoving(undefined)
 										setWhy('')
 										again()
@@ -175,7 +177,7 @@ function Notes({ playerId }: { playerId: string }) {
 							</Button>
 						</Stack>
 					) : (
-						<Button onClick={() => setRemoving(one.noteId)}>It holds no more</Button>
+						<Button onClick={() => setRemoving(note.noteId)}>It holds no more</Button>
 					)}
 				</Alert>
 			))}
@@ -225,9 +227,9 @@ function OfVisit({ visitId, mailSet }: { visitId: string; mailSet: boolean }) {
 	const label = ({ recipient }: Recipients['recipients'][number]) =>
 		`${recipient.name} ` +
 		`(${roleWords[recipient.role]})${recipient.email ? `, ${recipient.email}` : ', no e-mail address'}`
-	const chosen = value?.recipients.find((one) => label(one) === form.recipient)
+	const chosen = value?.recipients.find((recipient) => label(recipient) === form.recipient)
 	const channel = channels.find((one) => channelWords[one] === form.channel)
-	const kind = (Object.keys(kindWords) as OutboxKind[]).find((one) => kindWords[one] === form.kind)
+	const kind = (Object.keys(kindWords) as OutboxKind[]).find((key) => kindWords[key] === form.kind)
 	const add = async () => {
 		if (!chosen) throw new Error('Recipient is not chosen. Choose one from the record.')
 		if (!kind) throw new Error('Document is not chosen. Choose one from the list.')
@@ -342,7 +344,7 @@ function AddContact({ playerId, added }: { playerId: string; added: () => void }
 		setWarnings([])
 	}
 	const add = async () => {
-		const role = recipientRoles.find((one) => roleWords[one] === form.role)
+		const role = recipientRoles.find((recipientRole) => roleWords[recipientRole] === form.role)
 		if (!form.name.trim()) throw new Error('Name is empty. Fill it in.')
 		if (!role || role === 'player') throw new Error('Role is not chosen. Choose one from the list.')
 		const answer = await call('outbox.addContact', {
@@ -382,7 +384,9 @@ function AddContact({ playerId, added }: { playerId: string; added: () => void }
 					label="Role"
 					value={form.role}
 					set={put('role')}
-					options={recipientRoles.filter((one) => one !== 'player').map((one) => roleWords[one])}
+					options={recipientRoles
+						.filter((recipientRole) => recipientRole !== 'player')
+						.map((recipientRole) => roleWords[recipientRole])}
 				/>
 				<Field label="E-mail address" value={form.email} set={put('email')} optional />
 				<Box onPaste={(event) => event.preventDefault()}>

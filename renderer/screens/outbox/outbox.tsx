@@ -111,7 +111,7 @@ function Waiting({ items, show }: { items: Listed['items']; show: (state: string
 	const counts = [
 		...waits.map(([state, words]) => ({
 			words,
-			count: items.filter((one) => one.state === state).length,
+			count: items.filter((item) => item.state === state).length,
 			filter: stateWords[state] as string,
 			wrong: state === 'uncertain' || state === 'returned',
 		})),
@@ -128,17 +128,17 @@ function Waiting({ items, show }: { items: Listed['items']; show: (state: string
 					Nothing waits: nothing to check, nothing returned.
 				</Typography>
 			)}
-			{counts.map((one) => (
+			{counts.map((count) => (
 				<Button
-					key={one.words}
+					key={count.words}
 					variant="outlined"
-					color={one.wrong ? 'error' : 'primary'}
-					onClick={() => show(one.filter)}
+					color={count.wrong ? 'error' : 'primary'}
+					onClick={() => show(count.filter)}
 				>
 					<Box component="strong" sx={{ fontSize: '1.25rem', mr: 1 }}>
-						{one.count}
+						{count.count}
 					</Box>
-					{one.words}
+					{count.words}
 				</Button>
 			))}
 		</Box>
@@ -229,7 +229,7 @@ function Queue({ list: { value, says, again }, only, setOnly, owner }: Queueing)
 						value={only}
 						set={setOnly}
 						optional
-						options={[open, late, ...outboxStates.map((one) => stateWords[one])]}
+						options={[open, late, ...outboxStates.map((outboxState) => stateWords[outboxState])]}
 					/>
 				</Box>
 				<Rows

@@ -125,9 +125,9 @@ function Found({
 }) {
 	return (
 		<>
-			{found.notices?.map((one) => (
-				<Alert key={one} severity="warning">
-					{one}
+			{found.notices?.map((notice) => (
+				<Alert key={notice} severity="warning">
+					{notice}
 				</Alert>
 			))}
 			{found.quarantined.map((one) => (
@@ -229,9 +229,9 @@ export function ComeHome({ done }: { done: () => void }) {
 									`${looked.draftsBoth.map((one) => one.name).join(', ')}.`}
 						</Typography>
 						<Found found={looked} />
-						{looked.duplicates.map((one) => (
-							<Alert key={`${one.playerId} ${one.like}`} severity="warning">
-								{twice(one)} Nothing is joined by itself: you are asked after bringing it in.
+						{looked.duplicates.map((duplicate) => (
+							<Alert key={`${duplicate.playerId} ${duplicate.like}`} severity="warning">
+								{twice(duplicate)} Nothing is joined by itself: you are asked after bringing it in.
 							</Alert>
 						))}
 						<Box>
@@ -262,8 +262,13 @@ export function Questions({
 				`${leads ? 'your answer is a record too' : 'a clinician or the owner answers'}.`
 			}
 		>
-			{questions.map((one) => (
-				<Question key={`${one.what} ${one.id}`} one={one} leads={leads} answered={answered} />
+			{questions.map((question) => (
+				<Question
+					key={`${question.what} ${question.id}`}
+					one={question}
+					leads={leads}
+					answered={answered}
+				/>
 			))}
 		</Panel>
 	)
@@ -411,7 +416,10 @@ function TwoDrafts({
 	const { value, says } = useAnswer('outreach.compareDrafts', { drafts })
 	const action = useAction()
 	const [choices, setChoices] = useState<Record<string, string>>({})
-	const differing = value?.differences.filter((one) => one.first !== '' && one.second !== '') ?? []
+	const differing =
+		value?.differences.filter(
+			(difference) => difference.first !== '' && difference.second !== '',
+		) ?? []
 	const open = differing.filter((one) => !choices[one.path])
 	const join = () =>
 		action.run(async () => {
@@ -457,9 +465,9 @@ function TwoDrafts({
 						`Second, saved ${timeWords(value.savedAt[1] ?? '')}`,
 					]}
 					empty="They say the same."
-					rows={value.differences.map((one) => ({
-						key: one.path,
-						cells: [draftField(one.path), cell(one, 0), cell(one, 1)],
+					rows={value.differences.map((difference) => ({
+						key: difference.path,
+						cells: [draftField(difference.path), cell(difference, 0), cell(difference, 1)],
 					}))}
 				/>
 			)}

@@ -84,9 +84,9 @@ export function Laptop({
 					label="Players on this laptop"
 					heads={['Player', 'Born', 'Visits carried']}
 					empty="No players: only clinic and shelf. Add players on the spot under Players."
-					rows={carries.players.map((one) => ({
-						key: one.playerId,
-						cells: [one.name, dayInWords(one.birthDate), one.visits],
+					rows={carries.players.map((player) => ({
+						key: player.playerId,
+						cells: [player.name, dayInWords(player.birthDate), player.visits],
 					}))}
 				/>
 			</Panel>

@@ -115,9 +115,9 @@ function MakePack({ made }: { made: () => void }) {
 	const [expires, setExpires] = useState(addDays(today(), defaultDays))
 	const action = useAction()
 	const cards = (value?.cards ?? []).filter(
-		(one) =>
-			chosen.includes(one.playerId) ||
-			`${one.givenName} ${one.familyName} ${one.club ?? ''}`
+		(card) =>
+			chosen.includes(card.playerId) ||
+			`${card.givenName} ${card.familyName} ${card.club ?? ''}`
 				.toLowerCase()
 				.includes(query.toLowerCase()),
 	)
@@ -182,24 +182,24 @@ function MakePack({ made }: { made: () => void }) {
 								: 'Nobody fits. Type less of the name.'}
 						</Typography>
 					)}
-					{cards.map((one) => (
-						<Box key={one.playerId}>
+					{cards.map((card) => (
+						<Box key={card.playerId}>
 							<FormControlLabel
 								control={
 									<Checkbox
-										checked={chosen.includes(one.playerId)}
+										checked={chosen.includes(card.playerId)}
 										onChange={(event) =>
 											setChosen((now) =>
 												event.target.checked
-													? [...now, one.playerId]
-													: now.filter((id) => id !== one.playerId),
+													? [...now, card.playerId]
+													: now.filter((id) => id !== card.playerId),
 											)
 										}
 									/>
 								}
 								label={
-									`${one.givenName} ${one.familyName}, born ` +
-									`${dayInWords(one.birthDate)}${one.club ? `, ${one.club}` : ''}`
+									`${card.givenName} ${card.familyName}, born ` +
+									`${dayInWords(card.birthDate)}${card.club ? `, ${card.club}` : ''}`
 								}
 							/>
 						</Box>
@@ -209,7 +209,7 @@ function MakePack({ made }: { made: () => void }) {
 					<Button
 						variant="outlined"
 						onClick={() =>
-							setChosen([...new Set([...chosen, ...cards.map((one) => one.playerId)])])
+							setChosen([...new Set([...chosen, ...cards.map((card) => card.playerId)])])
 						}
 					>
 						Choose all that are shown

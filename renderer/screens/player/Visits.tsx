@@ -45,8 +45,8 @@ export function Visits({
 		)
 	}
 	const treats = ['clinician', 'student', 'owner'].includes(role)
-	const valid = visits.filter((one) => !one.inError)
-	const wrong = visits.filter((one) => one.inError)
+	const valid = visits.filter((visit) => !visit.inError)
+	const wrong = visits.filter((visit) => visit.inError)
 	const [shown, setShown] = useState<Shown>()
 	const [says, setSays] = useState('')
 	const pane = useRef<HTMLDivElement>(null)
@@ -113,7 +113,7 @@ export function Visits({
 			</Box>
 		</Line>
 	)
-	const read = visits.find((one) => one.visitId === reading)
+	const read = visits.find((visit) => visit.visitId === reading)
 	// the visits stand behind the whole form for the keys: the palette goes there at once
 	// biome-ignore lint/correctness/useExhaustiveDependencies: `report` is made anew each time and does the same
 	const commands = useMemo(

@@ -16,7 +16,7 @@ type Place = OutputOf<'audit.page'>['places'][number]
 const placeWords = (one: Place) =>
 	`Laptop ${one.workstation.slice(0, 6)}, ${one.rows} rows, to ${timeWords(one.to)}`
 const placeOf = (places: readonly Place[], words: string) =>
-	places.find((one) => placeWords(one) === words)?.workstation
+	places.find((place) => placeWords(place) === words)?.workstation
 type Row = OutputOf<'audit.page'>['rows'][number]
 const did: Record<AuditFunction, string> = {
 	read: 'read',
@@ -169,8 +169,8 @@ export function Audit() {
 			{checked && checked.problems.length > 0 && (
 				<Alert severity="error" role="alert">
 					<Box component="ul" sx={{ m: 0, pl: 2.5 }}>
-						{checked.problems.map((one) => (
-							<li key={one}>{one}</li>
+						{checked.problems.map((problem) => (
+							<li key={problem}>{problem}</li>
 						))}
 					</Box>
 				</Alert>

@@ -106,21 +106,21 @@ export function Backups({ owner, restored }: { owner: boolean; restored: () => v
 					label="Backups"
 					heads={['Made', 'Why', 'Size', 'File', acts]}
 					empty="No backup yet. Make one now with the button above."
-					rows={(value?.backups ?? []).map((one) => ({
-						key: pathOf(one),
+					rows={(value?.backups ?? []).map((backup) => ({
+						key: pathOf(backup),
 						cells: [
-							timeWords(one.at),
-							reasons[one.reason] ?? one.reason,
-							`${(one.bytes / megabyte).toFixed(1)} MB`,
-							one.file,
+							timeWords(backup.at),
+							reasons[backup.reason] ?? backup.reason,
+							`${(backup.bytes / megabyte).toFixed(1)} MB`,
+							backup.file,
 							owner ? (
 								<Button
 									key="look"
 									size="small"
 									variant="outlined"
 									disabled={action.busy}
-									aria-label={`Look into ${one.file}`}
-									onClick={() => look(pathOf(one))}
+									aria-label={`Look into ${backup.file}`}
+									onClick={() => look(pathOf(backup))}
 								>
 									Look into it
 								</Button>

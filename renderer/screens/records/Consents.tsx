@@ -95,7 +95,7 @@ export function Consents({ playerId }: { playerId: string }) {
 				title="On record"
 				hint="Coach and club, e-mail, photos, squad summary and teaching are denied until someone permits them."
 			>
-				{value?.consents.some((one) => !one.withdrawn) && (
+				{value?.consents.some((consent) => !consent.withdrawn) && (
 					<Box sx={{ maxWidth: 360, displayPrint: 'none' }}>
 						<Field
 							label="Who withdraws"
@@ -110,16 +110,16 @@ export function Consents({ playerId }: { playerId: string }) {
 					label="Consents"
 					heads={['Purpose', 'Recipient', 'Given by', 'On', 'Until', 'State', acts]}
 					empty="None yet: every purpose is denied. Record what the player or guardian said below."
-					rows={(value?.consents ?? []).map((one) => ({
-						key: one.consentId,
+					rows={(value?.consents ?? []).map((consent) => ({
+						key: consent.consentId,
 						cells: [
-							purposes[one.purpose].says,
-							one.recipient || 'none named',
-							`${one.grantor.name} (${one.grantor.relation})`,
-							dayInWords(one.given),
-							one.expires ? dayInWords(one.expires) : 'no end',
-							state(one),
-							one.withdrawn ? (
+							purposes[consent.purpose].says,
+							consent.recipient || 'none named',
+							`${consent.grantor.name} (${consent.grantor.relation})`,
+							dayInWords(consent.given),
+							consent.expires ? dayInWords(consent.expires) : 'no end',
+							state(consent),
+							consent.withdrawn ? (
 								''
 							) : (
 								<Button
@@ -129,9 +129,9 @@ export function Consents({ playerId }: { playerId: string }) {
 									disabled={action.busy}
 									aria-label={
 										'Withdraw ' +
-										`${purposes[one.purpose].says}${one.recipient ? ` for ${one.recipient}` : ''}`
+										`${purposes[consent.purpose].says}${consent.recipient ? ` for ${consent.recipient}` : ''}`
 									}
-									onClick={() => action.run(withdraw(one))}
+									onClick={() => action.run(withdraw(consent))}
 								>
 									Withdraw
 								</Button>

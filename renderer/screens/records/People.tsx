@@ -45,28 +45,28 @@ export function People() {
 					label="People"
 					heads={['Name', 'Registration', 'Role', 'State', acts]}
 					empty="Nobody yet."
-					rows={(value?.people ?? []).map((one) => ({
-						key: one.personId,
+					rows={(value?.people ?? []).map((person) => ({
+						key: person.personId,
 						cells: [
-							one.name,
-							one.registration,
-							one.role,
-							one.active ? (one.hasPin ? 'active, with PIN' : 'active') : 'taken off',
-							one.active && one.role !== 'owner' ? (
+							person.name,
+							person.registration,
+							person.role,
+							person.active ? (person.hasPin ? 'active, with PIN' : 'active') : 'taken off',
+							person.active && person.role !== 'owner' ? (
 								<Button
 									key="off"
 									size="small"
 									variant="outlined"
 									disabled={action.busy}
-									aria-label={`Take ${one.name} off`}
+									aria-label={`Take ${person.name} off`}
 									onClick={() =>
 										action.run(async () => {
 											await call('people.retire', {
-												personId: one.personId,
+												personId: person.personId,
 												reason: 'taken off in the list of people',
 											})
 											again()
-											return `${one.name} can no longer unlock.`
+											return `${person.name} can no longer unlock.`
 										})
 									}
 								>
@@ -166,7 +166,7 @@ export function MyAccess({ switched }: { switched: () => void }) {
 						label="Person"
 						value={form.person}
 						set={put('person')}
-						options={people.map((one) => one.name)}
+						options={people.map((person) => person.name)}
 					/>
 					<Field label="Their PIN" type="password" value={form.theirPin} set={put('theirPin')} />
 					<Box>

@@ -169,14 +169,14 @@ export function Retention() {
 					label="Register"
 					heads={['Name', 'Period covered', 'Destroyed', 'By', 'Reason']}
 					empty="Nothing was destroyed yet."
-					rows={(lines.value?.lines ?? []).map((one) => ({
-						key: `${one.playerId} ${one.destroyedOn}`,
+					rows={(lines.value?.lines ?? []).map((line) => ({
+						key: `${line.playerId} ${line.destroyedOn}`,
 						cells: [
-							one.name,
-							`${dayInWords(one.from)} to ${dayInWords(one.to)}`,
-							dayInWords(one.destroyedOn),
-							one.by,
-							one.reason,
+							line.name,
+							`${dayInWords(line.from)} to ${dayInWords(line.to)}`,
+							dayInWords(line.destroyedOn),
+							line.by,
+							line.reason,
 						],
 					}))}
 				/>

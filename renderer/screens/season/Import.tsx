@@ -168,13 +168,13 @@ export function Import({
 					}}
 				/>
 				<Trouble says={says} />
-				{preview?.questions.map((one) => (
+				{preview?.questions.map((question) => (
 					<Choice
-						key={one.key}
-						label={one.says}
-						value={answers[one.key] ?? ''}
-						set={(value) => setAnswers((now) => ({ ...now, [one.key]: value }))}
-						options={one.options.map((option) => [
+						key={question.key}
+						label={question.says}
+						value={answers[question.key] ?? ''}
+						set={(value) => setAnswers((now) => ({ ...now, [question.key]: value }))}
+						options={question.options.map((option) => [
 							option,
 							optionWords[option] ?? termWords(option),
 						])}
@@ -193,8 +193,8 @@ export function Import({
 					<>
 						{preview.problems.length > 0 && (
 							<Alert severity="warning" sx={{ mb: 1 }}>
-								{preview.problems.map((one) => (
-									<div key={one.says}>{one.says}</div>
+								{preview.problems.map((problem) => (
+									<div key={problem.says}>{problem.says}</div>
 								))}
 							</Alert>
 						)}
@@ -207,9 +207,9 @@ export function Import({
 								above; until then nothing of them is taken over.
 							</Alert>
 						)}
-						{preview.notes.map((one) => (
-							<Typography key={one} variant="body2">
-								{one}
+						{preview.notes.map((note) => (
+							<Typography key={note} variant="body2">
+								{note}
 							</Typography>
 						))}
 						<Lines title="Would be added" rows={preview.add.map(sessionWords)} />

@@ -51,7 +51,7 @@ export function momentsOf(plan: Plan): { date: string; says: string }[] {
 			...of(pair, pair.outgrownBy, 'likely too short'),
 			...of(pair, pair.replaceBy, 'replace'),
 		]),
-		...plan.purchases.map((one) => ({ date: one.buyBy, says: one.says })),
+		...plan.purchases.map((purchase) => ({ date: purchase.buyBy, says: purchase.says })),
 	].sort((a, b) => (a.date < b.date ? -1 : 1))
 }
 /** The same limits as the forecast's: by age, and by boot or trainer. */
@@ -139,7 +139,7 @@ export function Picture({ plan, young }: { plan: Plan; young: boolean }) {
 						aria-label={
 							moments.length === 0
 								? 'No pair reaches its replacement window or becomes too short this season.'
-								: moments.map((one) => `${dayInWords(one.date)}: ${one.says}`).join(' ')
+								: moments.map((moment) => `${dayInWords(moment.date)}: ${moment.says}`).join(' ')
 						}
 					>
 						{monthStarts(plan.season.from, plan.season.to).map((day) => (
@@ -344,20 +344,24 @@ export function Picture({ plan, young }: { plan: Plan; young: boolean }) {
 							stroke={ink.line}
 							strokeWidth="1.5"
 						/>
-						{plan.purchases.map((one, index) => {
+						{plan.purchases.map((purchase, index) => {
 							const y = buyTop + index * 22
-							const right = x(one.buyBy) < size.width - 260
+							const right = x(purchase.buyBy) < size.width - 260
 							return (
-								<g key={one.says}>
-									<path d={`M ${x(one.buyBy)} ${y - 6} l 6 6 l -6 6 l -6 -6 z`} fill={ink.warn} />
+								<g key={purchase.says}>
+									<path
+										d={`M ${x(purchase.buyBy)} ${y - 6} l 6 6 l -6 6 l -6 -6 z`}
+										fill={ink.warn}
+									/>
 									<text
-										x={x(one.buyBy) + (right ? 10 : -10)}
+										x={x(purchase.buyBy) + (right ? 10 : -10)}
 										y={y + 4}
 										fontSize="12"
 										textAnchor={right ? 'start' : 'end'}
 										fill={ink.warn}
 									>
-										buy {termWords(one.sole)} by {dayInWords(one.buyBy).replace(/ \d{4}$/, '')}
+										buy {termWords(purchase.sole)} by{' '}
+										{dayInWords(purchase.buyBy).replace(/ \d{4}$/, '')}
 									</text>
 								</g>
 							)
@@ -388,9 +392,9 @@ export function Picture({ plan, young }: { plan: Plan; young: boolean }) {
 					aria-label="Dates of the season"
 					sx={{ m: 0, mt: 1, pl: 2.5, fontSize: '0.9rem' }}
 				>
-					{moments.map((one) => (
-						<li key={`${one.date} ${one.says}`}>
-							<strong>{dayInWords(one.date)}</strong>: {one.says}
+					{moments.map((moment) => (
+						<li key={`${moment.date} ${moment.says}`}>
+							<strong>{dayInWords(moment.date)}</strong>: {moment.says}
 						</li>
 					))}
 				</Box>

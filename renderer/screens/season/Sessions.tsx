@@ -25,7 +25,7 @@ type Pairs = OutputOf<'season.open'>['pairs']
 const statusWords = { cancelled: 'called off', bye: 'bye', injured: 'injured' } as const
 const aPage = 10
 const sentence = (words: readonly string[]): string =>
-	words.map((one) => one.charAt(0).toUpperCase() + one.slice(1)).join('. ')
+	words.map((word) => word.charAt(0).toUpperCase() + word.slice(1)).join('. ')
 
 interface RowProps {
 	line: Line
@@ -41,12 +41,12 @@ const Row = memo(function Row({
 	selected,
 	pick,
 }: RowProps) {
-	const at = (id: string) => pairs.findIndex((one) => one.id === id)
+	const at = (id: string) => pairs.findIndex((pair) => pair.id === id)
 	const badge = (id: string) => <PairBadge letter={pairs[at(id)]?.letter ?? '?'} />
 	const worn =
 		past && session.worn !== undefined
 			? [session.worn]
-			: (plan?.parts?.map((one) => one.pair) ?? (plan?.pair === undefined ? [] : [plan.pair]))
+			: (plan?.parts?.map((part) => part.pair) ?? (plan?.pair === undefined ? [] : [plan.pair]))
 	return (
 		<Box
 			component="tr"
@@ -144,7 +144,7 @@ function Editor({ line: { session, past }, pairs, season, change, done }: Editor
 		(one) => session.id === `${one.id}:${session.id.slice(-10)}`,
 	)
 	const written = (season.sessions ?? []).some((one) => one.id === session.id)
-	const options = pairs.map((one): [string, string] => [one.id, `${one.letter}: ${one.name}`])
+	const options = pairs.map((pair): [string, string] => [pair.id, `${pair.letter}: ${pair.name}`])
 	const submit = () => {
 		const {
 			date: _d,
@@ -314,7 +314,7 @@ function AddOne({ season, change }: Edit) {
 			)
 			return
 		}
-		const taken = new Set((season.sessions ?? []).map((one) => one.id))
+		const taken = new Set((season.sessions ?? []).map((session) => session.id))
 		let id = `own-${read.value.date}`
 		for (let n = 2; taken.has(id); n++) id = `own-${read.value.date}-${n}`
 		change(

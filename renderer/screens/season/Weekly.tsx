@@ -30,8 +30,8 @@ const weekdays = [
 	'sunday',
 ] as const
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1)
-export const codeOptions = codes.map((one): [string, string] => [one, termWords(one)])
-const surfaceOptions = surfaces.map((one): [string, string] => [one, termWords(one)])
+export const codeOptions = codes.map((code): [string, string] => [code, termWords(code)])
+const surfaceOptions = surfaces.map((surface): [string, string] => [surface, termWords(surface)])
 export const groundOptions: [string, string][] = [
 	['dry', 'dry'],
 	['damp', 'damp'],
@@ -162,7 +162,7 @@ export function Weekly({ season, change }: Edit) {
 						label="Weekday"
 						value={form.weekday ?? ''}
 						set={set('weekday')}
-						options={weekdays.map((one) => [one, capital(one)])}
+						options={weekdays.map((weekday) => [weekday, capital(weekday)])}
 					/>
 					<Text label="Start" value={form.start ?? ''} set={set('start')} hint="18:00" />
 					<Text label="Minutes" value={form.minutes ?? ''} set={set('minutes')} />
@@ -300,18 +300,21 @@ export function Exceptions({ season, change }: Edit) {
 				moved or called off in the list of sessions.
 			</Typography>
 			<Box component="ul" aria-label="Exceptions" sx={list}>
-				{(season.exceptions ?? []).map((one, index) => (
+				{(season.exceptions ?? []).map((exception, index) => (
 					// biome-ignore lint/suspicious/noArrayIndexKey: exceptions have no id, and two may be equal
-					<li key={`${index} ${exceptionWords(one, season)}`}>
+					<li key={`${index} ${exceptionWords(exception, season)}`}>
 						<Box component="span" sx={grow}>
-							{exceptionWords(one, season)}
+							{exceptionWords(exception, season)}
 						</Box>
 						<Button
 							size="small"
 							color="error"
-							aria-label={`Remove ${exceptionWords(one, season)}`}
+							aria-label={`Remove ${exceptionWords(exception, season)}`}
 							onClick={() =>
-								change(withoutException(season, index), `Removed: ${exceptionWords(one, season)}.`)
+								change(
+									withoutException(season, index),
+									`Removed: ${exceptionWords(exception, season)}.`,
+								)
 							}
 						>
 							Remove

@@ -50,7 +50,7 @@ function read<T>(
 		: {
 				ok: false,
 				says: problemsOf(parsed.error, value)
-					.map((one) => `${labels[one.path] ?? one.path}: ${one.message}.`)
+					.map((problem) => `${labels[problem.path] ?? problem.path}: ${problem.message}.`)
 					.join(' '),
 			}
 }
@@ -94,7 +94,7 @@ export const withPattern = (season: Season, pattern: Pattern): Season => ({
 export const withoutPattern = (season: Season, id: string): Season => ({
 	...season,
 	pattern: (season.pattern ?? []).filter((one) => one.id !== id),
-	exceptions: (season.exceptions ?? []).filter((one) => one.pattern !== id),
+	exceptions: (season.exceptions ?? []).filter((exception) => exception.pattern !== id),
 })
 export const withException = (season: Season, exception: PatternException): Season => ({
 	...season,
@@ -114,13 +114,13 @@ export const withSession = (season: Season, session: Listed): Season => ({
  */
 export const withoutSession = (season: Season, id: string): Season => ({
 	...season,
-	sessions: (season.sessions ?? []).filter((one) => one.id !== id),
+	sessions: (season.sessions ?? []).filter((session) => session.id !== id),
 })
 /**
  * Sessions without an id get one before they are changed, so that the change meets the right one.
  */
 export function withIds(season: Season): Season {
-	if ((season.sessions ?? []).every((one) => one.id !== undefined)) return season
+	if ((season.sessions ?? []).every((session) => session.id !== undefined)) return season
 	const listed = seasonSessions({ ...season, pattern: [] })
 	return { ...season, sessions: listed }
 }
@@ -131,7 +131,7 @@ export function pinned(season: Season, session: Listed, pair: string | undefined
 /** Every session of the season, the past as it was planned, with what the last plan says of it. */
 export function linesOf(season: Season, plan: Plan | undefined, today: string): Line[] {
 	const whole = plan ? keepPast(season, plan, today) : season
-	const says = new Map((plan?.sessions ?? []).map((one) => [one.id, one]))
+	const says = new Map((plan?.sessions ?? []).map((session) => [session.id, session]))
 	return seasonSessions(whole).map((session) => {
 		const planned = says.get(session.id)
 		return {

@@ -112,28 +112,29 @@ function Findings({ planned }: { planned: NonNullable<Opened['planned']> }) {
 				Findings of the plan ({sorted.length})
 			</Typography>
 			<Stack spacing={1} sx={{ mt: 1 }}>
-				{sorted.map((one) => (
+				{sorted.map((finding) => (
 					<Alert
-						key={one.id}
-						severity={severityOf[one.level]}
+						key={finding.id}
+						severity={severityOf[finding.level]}
 						sx={{ '& .MuiAlert-message': { width: '100%' } }}
 					>
-						<strong>{one.level.charAt(0).toUpperCase() + one.level.slice(1)}.</strong> {one.says}
-						{(one.because.length > 0 || one.basis) && (
+						<strong>{finding.level.charAt(0).toUpperCase() + finding.level.slice(1)}.</strong>{' '}
+						{finding.says}
+						{(finding.because.length > 0 || finding.basis) && (
 							<Box
 								component="details"
 								sx={{ mt: 0.5, '& summary': { cursor: 'pointer', minHeight: 28 } }}
 							>
-								<summary>Why ({one.because.length})</summary>
+								<summary>Why ({finding.because.length})</summary>
 								<Box component="ul" sx={{ m: 0, pl: 2.5 }}>
-									{one.because.map((each) => (
-										<li key={`${each.measure} ${each.value}`}>
-											{each.measure}: {each.value}
-											{each.unit ? ` ${each.unit}` : ''}
+									{finding.because.map((reason) => (
+										<li key={`${reason.measure} ${reason.value}`}>
+											{reason.measure}: {reason.value}
+											{reason.unit ? ` ${reason.unit}` : ''}
 										</li>
 									))}
 								</Box>
-								<Typography variant="body2">{restsOn(one.basis)}</Typography>
+								<Typography variant="body2">{restsOn(finding.basis)}</Typography>
 							</Box>
 						)}
 					</Alert>
@@ -249,9 +250,11 @@ export function SeasonScreen({ playerId }: { playerId: string }) {
 				playerId,
 				...(isDate(from) && from !== opened?.from ? { from } : {}),
 			})
-			const none = answer.plan.sessions.filter((one) => !one.past && one.pair === undefined).length
+			const none = answer.plan.sessions.filter(
+				(session) => !session.past && session.pair === undefined,
+			).length
 			setTold(
-				`Planned: ${answer.plan.sessions.filter((one) => !one.past).length} sessions ` +
+				`Planned: ${answer.plan.sessions.filter((session) => !session.past).length} sessions ` +
 					`ahead${none > 0 ? `, ${none} without a pair` : ''}.${answer.first ? '' : ` ${answer.changes.length === 0 ? 'Nothing changed against the last plan.' : `${answer.changes.length} ${answer.changes.length === 1 ? 'change' : 'changes'} against the last plan.`}`}`,
 			)
 			setFresh(!answer.first)
@@ -420,10 +423,10 @@ export function SeasonScreen({ playerId }: { playerId: string }) {
 				>
 					{[...pairs]
 						.sort((a, b) => (a.letter < b.letter ? -1 : 1))
-						.map((one) => (
-							<li key={one.id}>
-								<PairBadge letter={one.letter} /> {one.name}
-								{one.sole ? `, ${termWords(one.sole)}` : ', sole not recorded'}
+						.map((pair) => (
+							<li key={pair.id}>
+								<PairBadge letter={pair.letter} /> {pair.name}
+								{pair.sole ? `, ${termWords(pair.sole)}` : ', sole not recorded'}
 							</li>
 						))}
 				</Box>

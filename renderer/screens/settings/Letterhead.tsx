@@ -43,7 +43,7 @@ const paths = [
 ] as const
 const title = (path: string) => fieldMeta(clinicSchema, path).title
 /** The systems a document can show; the mondopoint length always stands. */
-const systems = sizeSystems.filter((one) => one !== 'mondopoint')
+const systems = sizeSystems.filter((sizeSystem) => sizeSystem !== 'mondopoint')
 type Form = Record<(typeof paths)[number], string>
 const formOf = (clinic: Clinic): Form => ({
 	name: clinic.name,
@@ -249,8 +249,8 @@ export function Letterhead() {
 										onChange={(_, on) =>
 											setMore((now) => ({
 												...now,
-												sizeSystems: systems.filter((each) =>
-													each === one ? on : shown.includes(each),
+												sizeSystems: systems.filter((system) =>
+													system === one ? on : shown.includes(system),
 												),
 											}))
 										}

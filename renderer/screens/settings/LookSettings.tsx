@@ -58,9 +58,9 @@ export function LookSettings() {
 					onChange={(_, textPercent: number | null) => textPercent && set({ textPercent })}
 					sx={{ flexWrap: 'wrap' }}
 				>
-					{textSizes.map((one) => (
-						<ToggleButton key={one} value={one} sx={{ px: 2 }}>
-							{one} %
+					{textSizes.map((textSiz) => (
+						<ToggleButton key={textSiz} value={textSiz} sx={{ px: 2 }}>
+							{textSiz} %
 						</ToggleButton>
 					))}
 				</ToggleButtonGroup>

@@ -246,20 +246,20 @@ export function ProtocolEditor({ mayChange }: { mayChange: boolean }) {
 									? `No finding of the ${effect.visits} demo visits changes.`
 									: `Findings change in ${effect.changes.length} of ${effect.visits} demo visits:`}
 							</Typography>
-							{effect.changes.map((one) => (
+							{effect.changes.map((change) => (
 								<Box
-									key={`${one.name} ${one.visitDate}`}
+									key={`${change.name} ${change.visitDate}`}
 									sx={{ my: 1, pl: 1.5, borderLeft: 3, borderColor: 'divider' }}
 								>
 									<Typography sx={{ fontWeight: 600 }}>
-										{one.name}, {dayInWords(one.visitDate)}
+										{change.name}, {dayInWords(change.visitDate)}
 									</Typography>
-									{one.gone.map((words) => (
+									{change.gone.map((words) => (
 										<Typography key={words} variant="body2">
 											No more: {words}
 										</Typography>
 									))}
-									{one.added.map((words) => (
+									{change.added.map((words) => (
 										<Typography key={words} variant="body2">
 											New: {words}
 										</Typography>
@@ -324,9 +324,9 @@ export function ProtocolEditor({ mayChange }: { mayChange: boolean }) {
 				{versions.length === 0 ? (
 					<Typography color="text.secondary">Only the shipped values so far.</Typography>
 				) : null}
-				{versions.map((one) => (
+				{versions.map((version) => (
 					<Box
-						key={one.savedAs}
+						key={version.savedAs}
 						sx={{
 							display: 'flex',
 							flexWrap: 'wrap',
@@ -340,23 +340,23 @@ export function ProtocolEditor({ mayChange }: { mayChange: boolean }) {
 					>
 						<Box>
 							<Typography sx={{ fontWeight: 600 }}>
-								Version {one.file.revision}, {dayOfMoment(one.at)}, {one.by}
-								{one.savedAs === held.savedAs ? ' (in force)' : ''}
+								Version {version.file.revision}, {dayOfMoment(version.at)}, {version.by}
+								{version.savedAs === held.savedAs ? ' (in force)' : ''}
 							</Typography>
 							<Typography variant="body2">
-								{one.why}. Values set: {Object.keys(one.file.values ?? {}).length}.
+								{version.why}. Values set: {Object.keys(version.file.values ?? {}).length}.
 							</Typography>
 						</Box>
-						{mayChange && one.savedAs !== held.savedAs ? (
+						{mayChange && version.savedAs !== held.savedAs ? (
 							<Button
 								variant="outlined"
 								onClick={() => {
-									setTexts(textsOf(one.file))
-									setScheme(one.file.fpiScheme)
-									setWhy(`Back to version ${one.file.revision}`)
+									setTexts(textsOf(version.file))
+									setScheme(version.file.fpiScheme)
+									setWhy(`Back to version ${version.file.revision}`)
 								}}
 							>
-								Take the values of version {one.file.revision}
+								Take the values of version {version.file.revision}
 							</Button>
 						) : null}
 					</Box>

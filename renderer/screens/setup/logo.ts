@@ -7,7 +7,7 @@ const piece = 0x8000
 
 /** @throws Error naming the file, what is wrong and the remedy */
 export async function readLogo(file: File): Promise<NonNullable<Clinic['logo']>> {
-	const mediaType = kinds.find((one) => one === file.type)
+	const mediaType = kinds.find((kind) => kind === file.type)
 	if (!mediaType)
 		throw new Error(
 			`Logo ${file.name} is not a PNG, JPEG or SVG picture. Choose a file of one of these kinds.`,

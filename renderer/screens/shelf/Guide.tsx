@@ -211,9 +211,9 @@ export function Guide() {
 						<Typography variant="h2">{title}</Typography>
 						{drawing}
 						<Box component="ol" sx={{ m: 0, pl: 2.5 }}>
-							{steps.map((one) => (
-								<Typography component="li" key={one} sx={{ mb: 0.5 }}>
-									{one}
+							{steps.map((step) => (
+								<Typography component="li" key={step} sx={{ mb: 0.5 }}>
+									{step}
 								</Typography>
 							))}
 						</Box>

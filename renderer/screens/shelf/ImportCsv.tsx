@@ -42,11 +42,11 @@ export function ImportCsv({ shelf, save }: { shelf: Shelf; save: SaveShelf }) {
 			return ''
 		})
 	const coming = preview ? compareShelf(shelf, preview.shelf) : []
-	const changed = coming.filter((one) => one.fate !== 'same')
+	const changed = coming.filter((incoming) => incoming.fate !== 'same')
 	const take = () =>
 		run(async () => {
 			if (!preview) return ''
-			const added = changed.filter((one) => one.fate === 'new').length
+			const added = changed.filter((incoming) => incoming.fate === 'new').length
 			await save(
 				mergeShelf(shelf, preview.shelf),
 				`Taken in from ${preview.of}: ${added} new, ${changed.length - added} ` +
@@ -157,9 +157,9 @@ export function ImportCsv({ shelf, save }: { shelf: Shelf; save: SaveShelf }) {
 								label="Bad cells"
 								heads={['Line', 'Column', 'What is wrong']}
 								empty=""
-								rows={preview.problems.map((one, at) => ({
+								rows={preview.problems.map((problem, at) => ({
 									key: `${at}`,
-									cells: [one.row, one.column, one.message],
+									cells: [problem.row, problem.column, problem.message],
 								}))}
 							/>
 						</>

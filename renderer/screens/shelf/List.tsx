@@ -33,7 +33,7 @@ const go = (to: string) => {
 /** The way back to a form with entries not saved. */
 const placeWords = (place: string, shelf: Shelf): { to: string; words: string } => {
 	const [page = '', item = ''] = place.split(' ')
-	const name = shelf.models.find((one) => one.id === item)?.name
+	const name = shelf.models.find((model) => model.id === item)?.name
 	return {
 		to: `#/shelf/${page}${item ? `/${item}` : ''}`,
 		words: page === 'model' ? (name ?? item) : name ? `a copy of ${name}` : 'a new model',
@@ -47,21 +47,21 @@ export function List({ shelf, save }: { shelf: Shelf; save: SaveShelf }) {
 	const words = query.trim().toLowerCase().split(/\s+/).filter(Boolean)
 	const found = shelf.models
 		.filter(
-			(one) =>
-				(withRetired || !one.retired) &&
+			(model) =>
+				(withRetired || !model.retired) &&
 				words.every((word) =>
-					`${one.name} ${termWords(one.sole)} ${(one.codes ?? []).map(termWords).join(' ')} ${featureWords(one)}`
+					`${model.name} ${termWords(model.sole)} ${(model.codes ?? []).map(termWords).join(' ')} ${featureWords(model)}`
 						.toLowerCase()
 						.includes(word),
 				),
 		)
 		.toSorted((a, b) => a.name.localeCompare(b.name) || (a.id < b.id ? -1 : 1))
 	const shown = all ? found : found.slice(0, atOnce)
-	const retired = shelf.models.filter((one) => one.retired).length
+	const retired = shelf.models.filter((model) => model.retired).length
 	const setRetired = ({ id, name }: Model, on: boolean) => {
-		const models = shelf.models.map((one) => {
-			if (one.id !== id) return one
-			const { retired: _, ...rest } = one
+		const models = shelf.models.map((model) => {
+			if (model.id !== id) return model
+			const { retired: _, ...rest } = model
 			return on ? { ...rest, retired: true } : rest
 		})
 		save(

@@ -407,11 +407,11 @@ export function ModelForm({ place, start, shelf, save }: FormProps) {
 						})
 					}
 				>
-					{studStates.map((one) => (
-						<option key={one} value={one}>
-							{one === 'none'
+					{studStates.map((studState) => (
+						<option key={studState} value={studState}>
+							{studState === 'none'
 								? 'a sole without studs'
-								: one === 'listed'
+								: studState === 'listed'
 									? 'studs, listed below'
 									: 'not recorded'}
 						</option>

@@ -100,13 +100,13 @@ export function textsOf(model: Model): ModelTexts {
 		retired: model.retired ?? false,
 		fields: pick(
 			model,
-			groups.flatMap((one) => [...one.fields]),
+			groups.flatMap((group) => [...group.fields]),
 		),
 		codes: model.codes ?? [],
-		sizes: model.sizes.map((one) => row(pick(one, sizeFields))),
+		sizes: model.sizes.map((siz) => row(pick(siz, sizeFields))),
 		studState:
 			model.studs === undefined ? 'not recorded' : model.studs.length === 0 ? 'none' : 'listed',
-		studs: (model.studs ?? []).map((one) => row(pick(one, studFields))),
+		studs: (model.studs ?? []).map((stud) => row(pick(stud, studFields))),
 	}
 }
 /** A copy to be changed: no id yet, and a name that says so. */
@@ -130,7 +130,7 @@ export function idFor(name: string, shelf: Shelf): string {
 			.replace(/^-+|-+$/g, '')
 			.slice(0, 34)
 			.replace(/-+$/, '') || 'model'
-	const taken = new Set(shelf.models.map((one) => one.id))
+	const taken = new Set(shelf.models.map((model) => model.id))
 	for (let n = 1; ; n++) {
 		const id = n === 1 ? plain : `${plain}-${n}`
 		if (!taken.has(id)) return id
@@ -199,15 +199,15 @@ export function readTexts(texts: ModelTexts, shelf: Shelf): Read {
 		groups.flatMap((each) => [...each.fields]),
 		texts.fields,
 	)
-	const sizes = texts.sizes.map((each, at) => group(`sizes.${at}.`, sizeFields, each.texts))
+	const sizes = texts.sizes.map((siz, at) => group(`sizes.${at}.`, sizeFields, siz.texts))
 	const first = sizes[0] as Partial<ShelfSize> | undefined
 	const studs =
 		texts.studState === 'not recorded'
 			? undefined
 			: texts.studState === 'none'
 				? []
-				: texts.studs.map((each, at) => {
-						const placed = { ...each.texts }
+				: texts.studs.map((stud, at) => {
+						const placed = { ...stud.texts }
 						for (const [name, whole] of [
 							['xFraction', first?.insideLengthMm],
 							['yFraction', first?.ballWidthMm === undefined ? undefined : first.ballWidthMm / 2],

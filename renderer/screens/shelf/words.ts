@@ -4,10 +4,10 @@ import { termWords } from '../../../shared/engine/visit/terms.ts'
 
 /** 'UK 3 to 12, fittings E, F': by size system. */
 export function sizesWords({ sizes }: Model): string {
-	const systems = [...new Set(sizes.map((one) => one.system))]
+	const systems = [...new Set(sizes.map((siz) => siz.system))]
 	return systems
 		.map((system) => {
-			const own = sizes.filter((one) => one.system === system)
+			const own = sizes.filter((siz) => siz.system === system)
 			const labels = own.map((one) => one.label)
 			const [low, high] = [Math.min(...labels), Math.max(...labels)]
 			const fittings = [...new Set(own.flatMap((one) => one.fitting ?? []))]
@@ -22,7 +22,7 @@ export function featureWords(model: Model): string {
 	const of = (value: string | undefined, noun: string) =>
 		value === undefined ? [] : [`${termWords(value)} ${noun}`]
 	const { studs } = model
-	const shapes = [...new Set((studs ?? []).map((one) => one.shape))]
+	const shapes = [...new Set((studs ?? []).map((stud) => stud.shape))]
 	return [
 		...(studs === undefined
 			? []
@@ -45,7 +45,7 @@ export interface Incoming {
 }
 /** What taking in would do to each model. */
 export function compareShelf(now: Shelf, coming: Shelf): Incoming[] {
-	const known = new Map(now.models.map((one) => [one.id, JSON.stringify(one)]))
+	const known = new Map(now.models.map((model) => [model.id, JSON.stringify(model)]))
 	return coming.models.map((model) => ({
 		model,
 		fate: !known.has(model.id)
@@ -60,7 +60,7 @@ export function compareShelf(now: Shelf, coming: Shelf): Incoming[] {
  * away.
  */
 export function mergeShelf(now: Shelf, coming: Shelf): Shelf {
-	const byId = new Map(now.models.map((one) => [one.id, one]))
-	for (const one of coming.models) byId.set(one.id, one)
+	const byId = new Map(now.models.map((model) => [model.id, model]))
+	for (const model of coming.models) byId.set(model.id, model)
 	return { ...now, models: [...byId.values()] }
 }

@@ -49,7 +49,7 @@ export function NewDay({ into }: { into?: { squadId: string; team: string; day: 
 			return 'Taken in.'
 		})
 	const open =
-		preview?.rows.filter((one) => one.known.length > 0 && same[String(one.row)] === undefined) ?? []
+		preview?.rows.filter((row) => row.known.length > 0 && same[String(row.row)] === undefined) ?? []
 	return (
 		<Panel
 			title={into ? 'Late arrivals' : 'New screening day'}
@@ -126,9 +126,9 @@ export function NewDay({ into }: { into?: { squadId: string; team: string; day: 
 						</Typography>
 						{preview.problems.length > 0 && (
 							<Alert severity="error" role="alert">
-								{preview.problems.map((one) => (
-									<Typography key={`${one.row} ${one.column} ${one.message}`}>
-										Row {one.row}, {columnWords(one.column)}: {one.message}.
+								{preview.problems.map((problem) => (
+									<Typography key={`${problem.row} ${problem.column} ${problem.message}`}>
+										Row {problem.row}, {columnWords(problem.column)}: {problem.message}.
 									</Typography>
 								))}
 							</Alert>
@@ -137,31 +137,31 @@ export function NewDay({ into }: { into?: { squadId: string; team: string; day: 
 							label="Players of the roster"
 							heads={['Row', 'Number', 'Player', 'Born', 'Guardian', 'Consents']}
 							empty="No good row."
-							rows={preview.rows.map((one) => ({
-								key: String(one.row),
+							rows={preview.rows.map((row) => ({
+								key: String(row.row),
 								cells: [
-									one.row,
-									one.number,
-									one.name,
-									dayInWords(one.birthDate),
-									one.guardian ?? '',
-									one.consents.join(', '),
+									row.row,
+									row.number,
+									row.name,
+									dayInWords(row.birthDate),
+									row.guardian ?? '',
+									row.consents.join(', '),
 								],
 							}))}
 						/>
 						{preview.rows
-							.filter((one) => one.known.length > 0)
-							.map((one) => (
+							.filter((row) => row.known.length > 0)
+							.map((row) => (
 								<RadioGroup
-									key={one.row}
-									aria-label={`Who is ${one.name}`}
-									value={same[String(one.row)] ?? ''}
-									onChange={(_, next) => setSame((now) => ({ ...now, [String(one.row)]: next }))}
+									key={row.row}
+									aria-label={`Who is ${row.name}`}
+									value={same[String(row.row)] ?? ''}
+									onChange={(_, next) => setSame((now) => ({ ...now, [String(row.row)]: next }))}
 								>
 									<Typography sx={{ fontWeight: 600 }}>
-										{one.name}, born {dayInWords(one.birthDate)}: on record already?
+										{row.name}, born {dayInWords(row.birthDate)}: on record already?
 									</Typography>
-									{one.known.map((known) => (
+									{row.known.map((known) => (
 										<FormControlLabel
 											key={known.playerId}
 											value={known.playerId}

@@ -63,12 +63,12 @@ function AtStation({ squadId, station, row, rows, open }: At & { open: OpenDraft
 		)
 	}, [squadId, playerId, station])
 	const questions = swapQuestions(draft.visit, earlier, clinicProtocol).filter(
-		(one) => here.rows.flat().includes(one.path) || station === 'clinician',
+		(question) => here.rows.flat().includes(question.path) || station === 'clinician',
 	)
-	const asked = questions.map((one) => one.says).join(' ')
+	const asked = questions.map((question) => question.says).join(' ')
 	const settled = asked === '' || sure === asked
 	const last = earlier
-		.filter((one) => one.visitDate < draft.visit.visitDate)
+		.filter((visit) => visit.visitDate < draft.visit.visitDate)
 		.toSorted((a, b) => (a.visitDate < b.visitDate ? 1 : -1))[0]
 	const missing = missingAt(draft.visit, station)
 	const leave = (to: string) => {
@@ -165,10 +165,10 @@ function AtStation({ squadId, station, row, rows, open }: At & { open: OpenDraft
 					<Typography sx={{ fontWeight: 600 }}>
 						Is this really {row.name}? Perhaps two players were swapped, or left and right.
 					</Typography>
-					{questions.map((one) => (
-						<Typography key={one.says}>
-							{one.says} (asked at more than {one.basis.threshold?.split(' = ').at(-1)};{' '}
-							{one.basis.source})
+					{questions.map((question) => (
+						<Typography key={question.says}>
+							{question.says} (asked at more than {question.basis.threshold?.split(' = ').at(-1)};{' '}
+							{question.basis.source})
 						</Typography>
 					))}
 					<FormControlLabel
@@ -225,7 +225,7 @@ function Gaps({
 	consent: boolean
 }) {
 	const gaps = stations
-		.map((one) => ({ ...one, missing: missingAt(visit, one.id) }))
+		.map((station) => ({ ...station, missing: missingAt(visit, station.id) }))
 		.filter((one) => one.missing.length > 0)
 	return (
 		<Box sx={{ display: 'grid', gap: 1 }}>
@@ -237,10 +237,10 @@ function Gaps({
 			{gaps.length === 0 ? (
 				<Typography role="status">Every station has what it needs.</Typography>
 			) : (
-				gaps.map((one) => (
-					<Typography key={one.id}>
-						<Way to={`#/squad/${squadId}/${one.id}/${playerId}`}>{one.name}</Way> lacks{' '}
-						{one.missing.map(labelOf).join('; ')}.
+				gaps.map((gap) => (
+					<Typography key={gap.id}>
+						<Way to={`#/squad/${squadId}/${gap.id}/${playerId}`}>{gap.name}</Way> lacks{' '}
+						{gap.missing.map(labelOf).join('; ')}.
 					</Typography>
 				))
 			)}

@@ -53,13 +53,13 @@ function Days({ role }: { role: PersonRole }) {
 						? 'No screening day yet. Name the team below, then choose or paste its roster.'
 						: 'No screening day yet. Reception or a clinician takes in a roster first.'
 				}
-				rows={(value?.days ?? []).map((one) => ({
-					key: one.squadId,
+				rows={(value?.days ?? []).map((day) => ({
+					key: day.squadId,
 					cells: [
-						dayInWords(one.day),
-						one.team,
-						one.players,
-						<Way key="open" to={`#/squad/${one.squadId}`}>
+						dayInWords(day.day),
+						day.team,
+						day.players,
+						<Way key="open" to={`#/squad/${day.squadId}`}>
 							Open the board
 						</Way>,
 					],
@@ -132,12 +132,12 @@ function Day({ role, squadId }: { role: PersonRole; squadId: string }) {
 	const go = () => {
 		setArrived('')
 		if (!number.trim()) return setWrong('Type the number of the player first.')
-		const found = value.rows.filter((one) => one.number === number.trim())
+		const found = value.rows.filter((row) => row.number === number.trim())
 		if (found.length !== 1)
 			return setWrong(
 				found.length === 0
 					? `No player has the number ${number}. Look at the board.`
-					: `${found.map((one) => one.name).join(' and ')} both have the number ${number}. Open ` +
+					: `${found.map((row) => row.name).join(' and ')} both have the number ${number}. Open ` +
 							'the right one from the board.',
 			)
 		const [player] = found
@@ -162,11 +162,11 @@ function Day({ role, squadId }: { role: PersonRole; squadId: string }) {
 	}
 	const over =
 		value.rows.length > 0 &&
-		value.rows.every((one) => ['signed', 'absent', 'refused'].includes(one.state))
+		value.rows.every((row) => ['signed', 'absent', 'refused'].includes(row.state))
 	const arrivals = value.rows.filter(
-		(one) => one.state === 'expected' && one.presence === 'here',
+		(row) => row.state === 'expected' && row.presence === 'here',
 	).length
-	const count = (state: string) => value.rows.filter((one) => one.state === state).length
+	const count = (state: string) => value.rows.filter((row) => row.state === state).length
 	return (
 		<Stack spacing={3}>
 			<Box>
@@ -315,71 +315,71 @@ function BoardTable({
 				label="Board"
 				heads={['Number', 'Player', 'State', 'Last at', 'Missing', 'Do']}
 				empty="Nobody yet. Add players under Late arrivals below."
-				rows={board.rows.map((one) => ({
-					key: one.playerId,
+				rows={board.rows.map((row) => ({
+					key: row.playerId,
 					cells: [
 						<Typography key="n" sx={{ fontSize: '1.25rem', fontWeight: 700 }}>
-							{one.number}
+							{row.number}
 						</Typography>,
 						<Box key="p">
-							<Typography sx={{ fontWeight: 600 }}>{one.name}</Typography>
+							<Typography sx={{ fontWeight: 600 }}>{row.name}</Typography>
 							<Typography variant="body2" color="textSecondary">
-								born {dayInWords(one.birthDate)}
+								born {dayInWords(row.birthDate)}
 							</Typography>
 						</Box>,
 						<Chip
 							key="s"
 							size="small"
-							color={colours[one.state] ?? 'default'}
-							label={`${one.state === 'expected' && one.presence === 'here' ? 'here' : stateWords[one.state]}${one.reason ? `: ${one.reason}` : ''}`}
+							color={colours[row.state] ?? 'default'}
+							label={`${row.state === 'expected' && row.presence === 'here' ? 'here' : stateWords[row.state]}${row.reason ? `: ${row.reason}` : ''}`}
 						/>,
-						one.presence === 'here' ? nameOf(one.at) : '',
-						one.state === 'open'
+						row.presence === 'here' ? nameOf(row.at) : '',
+						row.state === 'open'
 							? [
-									...one.missing.map((gap) => `${nameOf(gap.station)} ${gap.count}`),
-									...(one.consentNoted ? [] : ['consent not noted']),
+									...row.missing.map((gap) => `${nameOf(gap.station)} ${gap.count}`),
+									...(row.consentNoted ? [] : ['consent not noted']),
 								].join(', ')
 							: '',
 						<Box key="a" sx={{ display: 'flex', flexWrap: 'wrap', gap: 1 }}>
-							{one.state === 'signed' ? (
-								<Way to={`#/players/${one.playerId}`}>Open the player</Way>
-							) : one.state === 'absent' || one.state === 'refused' ? (
-								<Button onClick={() => mark(one.playerId, 'expected')}>Came after all</Button>
+							{row.state === 'signed' ? (
+								<Way to={`#/players/${row.playerId}`}>Open the player</Way>
+							) : row.state === 'absent' || row.state === 'refused' ? (
+								<Button onClick={() => mark(row.playerId, 'expected')}>Came after all</Button>
 							) : (
 								<>
 									{treat && (
-										<Way to={`#/squad/${board.squadId}/${station}/${one.playerId}`}>
+										<Way to={`#/squad/${board.squadId}/${station}/${row.playerId}`}>
 											{nameOf(station)}
 										</Way>
 									)}
-									{!treat && one.state === 'expected' && one.presence !== 'here' && (
+									{!treat && row.state === 'expected' && row.presence !== 'here' && (
 										<Button
-											aria-label={`${one.name} is here`}
-											onClick={() => mark(one.playerId, 'here')}
+											aria-label={`${row.name} is here`}
+											onClick={() => mark(row.playerId, 'here')}
 										>
 											Here
 										</Button>
 									)}
-									{treat && one.state === 'ready' && (
-										<Way to={`#/squad/${board.squadId}/clinician/${one.playerId}`}>
+									{treat && row.state === 'ready' && (
+										<Way to={`#/squad/${board.squadId}/clinician/${row.playerId}`}>
 											Look over and sign
 										</Way>
 									)}
-									{one.state === 'expected' && (
+									{row.state === 'expected' && (
 										<Button
-											aria-label={`${one.name} is absent`}
-											onClick={() => mark(one.playerId, 'absent')}
+											aria-label={`${row.name} is absent`}
+											onClick={() => mark(row.playerId, 'absent')}
 										>
 											Absent
 										</Button>
 									)}
-									{refusing === one.playerId ? (
+									{refusing === row.playerId ? (
 										<Box sx={{ display: 'flex', gap: 1, alignItems: 'end' }}>
 											<Field label="Who refused, and what" value={reason} set={setReason} focus />
 											<Button
 												onClick={() =>
 													reason.trim()
-														? mark(one.playerId, 'refused', reason)
+														? mark(row.playerId, 'refused', reason)
 														: action.run(async () => {
 																throw new Error('Write first who refused, and what.')
 															})
@@ -398,8 +398,8 @@ function BoardTable({
 										</Box>
 									) : (
 										<Button
-											aria-label={`${one.name} refused`}
-											onClick={() => setRefusing(one.playerId)}
+											aria-label={`${row.name} refused`}
+											onClick={() => setRefusing(row.playerId)}
 										>
 											Refused
 										</Button>

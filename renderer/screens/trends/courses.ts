@@ -21,7 +21,7 @@ interface Course {
 	lines: readonly { name: string; values: readonly { date: string; value: number }[] }[]
 }
 function chartOf({ id, title, yTitle, unit, leastSpan, lines }: Course): Chart | undefined {
-	const dates = [...new Set(lines.flatMap((line) => line.values.map((one) => one.date)))].sort()
+	const dates = [...new Set(lines.flatMap((line) => line.values.map((value) => value.date)))].sort()
 	const days = dates.map(dayNumber)
 	if (dates.length < 2) return undefined
 	const series = lines.map(
@@ -29,14 +29,14 @@ function chartOf({ id, title, yTitle, unit, leastSpan, lines }: Course): Chart |
 			name: line.name,
 			marker: index % 2 === 0 ? 'circle' : 'square',
 			dashed: index % 2 === 1,
-			points: line.values.map((one): Point => ({ x: dayNumber(one.date), y: one.value })),
+			points: line.values.map((value): Point => ({ x: dayNumber(value.date), y: value.value })),
 		}),
 	)
 	const told = lines
 		.map(
 			(line) =>
 				`${line.name}: ` +
-				`${line.values.map((one) => `${one.value} ${unit} on ${dayInWords(one.date)}`).join(', ')}`,
+				`${line.values.map((value) => `${value.value} ${unit} on ${dayInWords(value.date)}`).join(', ')}`,
 		)
 		.join('. ')
 	return {
@@ -54,7 +54,7 @@ function chartOf({ id, title, yTitle, unit, leastSpan, lines }: Course): Chart |
 			rows: dates.map((date) => [
 				dayInWords(date),
 				...lines.map((line) => {
-					const found = line.values.find((one) => one.date === date)
+					const found = line.values.find((value) => value.date === date)
 					return found ? String(found.value) : ''
 				}),
 			]),
@@ -65,14 +65,14 @@ function chartOf({ id, title, yTitle, unit, leastSpan, lines }: Course): Chart |
 /** @param visits in order of time; @returns undefined before there are two visits with a value */
 export function painChart(visits: readonly Visit[]): Chart | undefined {
 	const of = (visit: Visit) =>
-		(visit.conditions ?? []).flatMap((one) =>
-			one.painWorst === undefined
+		(visit.conditions ?? []).flatMap((condition) =>
+			condition.painWorst === undefined
 				? []
 				: [
 						{
-							name: `${termWords(one.condition)}, ${one.side}`,
+							name: `${termWords(condition.condition)}, ${condition.side}`,
 							date: visit.visitDate,
-							value: one.painWorst,
+							value: condition.painWorst,
 						},
 					],
 		)

@@ -50,7 +50,7 @@ async function open(playerId: string): Promise<Opened> {
 	const { player, visits, drafts } = await call('players.open', { playerId })
 	const signed = await Promise.all(
 		visits
-			.filter((one) => !one.inError)
+			.filter((visit) => !visit.inError)
 			.map(async ({ visitId }) => (await call('visits.open', { visitId })).visit),
 	)
 	const [draft] = drafts
@@ -153,7 +153,7 @@ export function Trends({ playerId }: { playerId: string }) {
 						chartsOf(topic, latest, earlier, found, clinicProtocol),
 					),
 					...own,
-				].filter((one) => one.visits > 1),
+				].filter((chart) => chart.visits > 1),
 			}
 		} catch {
 			return {
@@ -178,7 +178,7 @@ export function Trends({ playerId }: { playerId: string }) {
 	const pains = [
 		...new Set(
 			visits.flatMap((visit) =>
-				(visit.conditions ?? []).map((one) => `${one.condition} ${one.side}`),
+				(visit.conditions ?? []).map((condition) => `${condition.condition} ${condition.side}`),
 			),
 		),
 	]
@@ -343,7 +343,7 @@ export function Trends({ playerId }: { playerId: string }) {
 										</th>
 										{visits.map((visit) => {
 											const found = visit.conditions?.find(
-												(one) => `${one.condition} ${one.side}` === pain,
+												(condition) => `${condition.condition} ${condition.side}` === pain,
 											)
 											return (
 												<td key={visit.visitDate}>

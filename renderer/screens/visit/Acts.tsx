@@ -146,14 +146,14 @@ export function Acts({ visitId, playerId, may, done }: ActsProps) {
 		countersign: 'Countersign this version',
 	}
 	const shown = (Object.keys(names) as Act[]).filter(
-		(one) =>
+		(key) =>
 			({
 				amend: may.amend,
 				late: may.note,
 				handed: may.hand,
 				error: may.error,
 				countersign: may.countersign,
-			})[one],
+			})[key],
 	)
 	return (
 		<Stack spacing={2}>
@@ -162,14 +162,14 @@ export function Acts({ visitId, playerId, may, done }: ActsProps) {
 				aria-label="What to do with this visit"
 				sx={{ display: 'flex', flexWrap: 'wrap', gap: 1 }}
 			>
-				{shown.map((one) => (
+				{shown.map((act) => (
 					<Button
-						key={one}
-						variant={one === 'countersign' ? 'contained' : 'outlined'}
-						aria-expanded={open === one}
-						onClick={() => setOpen((now) => (now === one ? undefined : one))}
+						key={act}
+						variant={act === 'countersign' ? 'contained' : 'outlined'}
+						aria-expanded={open === act}
+						onClick={() => setOpen((now) => (now === act ? undefined : act))}
 					>
-						{names[one]}
+						{names[act]}
 					</Button>
 				))}
 			</Box>

@@ -29,7 +29,7 @@ export async function amendmentOf(signed: SignedVisit): Promise<Amending | undef
 		visitDate: drafts[0]!.visitDate,
 	})
 	const own = JSON.stringify(signed.visit)
-	return amending.earlier.some((one) => JSON.stringify(one) === own) ? undefined : amending
+	return amending.earlier.some((visit) => JSON.stringify(visit) === own) ? undefined : amending
 }
 function assessed(
 	visit: Visit,

@@ -24,7 +24,7 @@ export function Differences({
 			label={name}
 			heads={['Field', 'Before', 'After']}
 			empty={none}
-			rows={rows.map((one) => ({ key: one.key, cells: [one.title, one.before, one.after] }))}
+			rows={rows.map((row) => ({ key: row.key, cells: [row.title, row.before, row.after] }))}
 		/>
 	)
 	return (

@@ -71,10 +71,11 @@ export function Visit({
 		)
 	const { signed, history, amending } = opened
 	const version = signed.version ?? 1
-	const inError = history.notes.find((one) => one.what === 'in-error')
+	const inError = history.notes.find((note) => note.what === 'in-error')
 	const student = signed.signer?.role === 'student'
 	const awaits =
-		student && !history.notes.some((one) => one.what === 'countersign' && one.version === version)
+		student &&
+		!history.notes.some((note) => note.what === 'countersign' && note.version === version)
 	const clinician = role === 'clinician' || role === 'owner'
 	const again = () => {
 		void look()
@@ -175,14 +176,14 @@ export function Visit({
 						label="Added afterwards"
 						heads={['What', 'Text', 'Happened on', 'Written', 'By']}
 						empty=""
-						rows={history.notes.map((one) => ({
-							key: `${one.what} ${one.at}`,
+						rows={history.notes.map((note) => ({
+							key: `${note.what} ${note.at}`,
 							cells: [
-								noteNames[one.what],
-								one.text || 'no words',
-								one.occurredOn ? dayInWords(one.occurredOn) : '',
-								timeWords(one.at),
-								one.by,
+								noteNames[note.what],
+								note.text || 'no words',
+								note.occurredOn ? dayInWords(note.occurredOn) : '',
+								timeWords(note.at),
+								note.by,
 							],
 						}))}
 					/>
@@ -244,8 +245,8 @@ export function Visit({
 				}
 			>
 				<Paper variant="outlined" component="ul" sx={{ m: 0, py: 1, pr: 2, pl: 4 }}>
-					{findings.map((one) => (
-						<li key={one.id}>{one.says}</li>
+					{findings.map((finding) => (
+						<li key={finding.id}>{finding.says}</li>
 					))}
 				</Paper>
 			</Panel>

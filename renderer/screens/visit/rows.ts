@@ -68,7 +68,7 @@ export function groupsOf(visit: SignedVisit['visit']): Group[] {
 			{
 				title,
 				rows: [...rows.values()],
-				sided: [...rows.values()].some((one) => one.values.length === 2),
+				sided: [...rows.values()].some((row) => row.values.length === 2),
 			},
 		]
 	})
@@ -79,12 +79,12 @@ export const assessmentOf = ({ assessment }: SignedVisit): Assessment => assessm
 export function decisionRows(
 	signed: SignedVisit,
 ): { key: string; says: string; choice: string; why: string }[] {
-	const words = new Map(assessmentOf(signed).findings.map((one) => [one.id, one.says]))
-	return signed.decisions.lines.map((one) => ({
-		key: one.findingId,
-		says: one.says?.trim() || words.get(one.findingId) || titleOf(one.findingId),
-		choice: choiceWords[one.choice],
-		why: one.why ?? '',
+	const words = new Map(assessmentOf(signed).findings.map((finding) => [finding.id, finding.says]))
+	return signed.decisions.lines.map((line) => ({
+		key: line.findingId,
+		says: line.says?.trim() || words.get(line.findingId) || titleOf(line.findingId),
+		choice: choiceWords[line.choice],
+		why: line.why ?? '',
 	}))
 }
 /** The decisions that are no lines, as rows. */

@@ -260,10 +260,10 @@ export function shelfFromCells(cells: readonly (readonly string[])[]): ShelfPrev
 		const twice = shelfProblems({ ...empty, models: [parsed.data] })
 		if (twice.length > 0) {
 			problems.push(
-				...twice.map((one) => ({
-					row: draft.sizeRows[Number(one.path.split('.')[3])] ?? draft.row,
-					column: one.path.split('.').at(-1)!,
-					message: one.message,
+				...twice.map((problem) => ({
+					row: draft.sizeRows[Number(problem.path.split('.')[3])] ?? draft.row,
+					column: problem.path.split('.').at(-1)!,
+					message: problem.message,
 				})),
 			)
 			continue

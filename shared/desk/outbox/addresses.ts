@@ -66,10 +66,10 @@ export function addressWarnings(typed: string, known: readonly KnownAddress[]): 
 	const email = tidyAddress(typed)
 	const domain = domainOf(email)
 	const others = known
-		.map((one) => ({ ...one, email: tidyAddress(one.email) }))
+		.map((address) => ({ ...address, email: tidyAddress(address.email) }))
 		.filter((one) => one.email !== email)
 	const warnings: string[] = []
-	const near = others.find((one) => oneLetterOff(one.email, email))
+	const near = others.find((other) => oneLetterOff(other.email, email))
 	if (near)
 		warnings.push(
 			`${email} is one letter off ${near.email} (${near.of}). Read it aloud to the recipient.`,
@@ -79,7 +79,7 @@ export function addressWarnings(typed: string, known: readonly KnownAddress[]): 
 		warnings.push(
 			`${email} holds letters of another script that can look like plain ones. Have it spelled.`,
 		)
-	const domains = new Map(others.map((one) => [domainOf(one.email), one]))
+	const domains = new Map(others.map((other) => [domainOf(other.email), other]))
 	if (near || domains.has(domain)) return warnings
 	for (const [other, one] of domains) {
 		const stem = (text: string) => text.slice(0, text.lastIndexOf('.'))

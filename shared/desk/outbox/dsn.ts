@@ -48,8 +48,8 @@ function partsOf(text: string, depth = 0): { type: string; text: string }[] {
 		return [{ type: (type.split(';')[0] ?? '').trim().toLowerCase(), text: body }]
 	const cuts = `\n${body}`.split(`\n--${mark}`).slice(1)
 	return cuts
-		.filter((one) => !one.startsWith('--'))
-		.flatMap((one) => partsOf(one.replace(/^[^\n]*\n/, ''), depth + 1))
+		.filter((cut) => !cut.startsWith('--'))
+		.flatMap((cut) => partsOf(cut.replace(/^[^\n]*\n/, ''), depth + 1))
 }
 const typed = (value: string) =>
 	value
@@ -64,8 +64,8 @@ export function readDsn(text: string): DsnAnswer {
 	const parts = partsOf(all)
 	const status =
 		parts.find(
-			(one) =>
-				one.type === 'message/delivery-status' || one.type === 'message/global-delivery-status',
+			(part) =>
+				part.type === 'message/delivery-status' || part.type === 'message/global-delivery-status',
 		)?.text ?? (/^Final-Recipient:/im.test(all) ? all : undefined)
 	if (status === undefined)
 		return {
@@ -74,14 +74,14 @@ export function readDsn(text: string): DsnAnswer {
 				'This is not a delivery report: no Final-Recipient line was found. Paste the whole ' +
 				'returned message, with its source ("view source" or "save as" in the mail program).',
 		}
-	const original = parts.find((one) =>
+	const original = parts.find((part) =>
 		['message/rfc822', 'text/rfc822-headers', 'message/global', 'message/global-headers'].includes(
-			one.type,
+			part.type,
 		),
 	)?.text
 	const groups = status.split(/\n[ \t]*\n/).map(fieldsOf)
 	const envelopeId = groups
-		.find((one) => one.has('original-envelope-id'))
+		.find((group) => group.has('original-envelope-id'))
 		?.get('original-envelope-id')
 	const messageId = bare(
 		original === undefined

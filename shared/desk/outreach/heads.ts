@@ -14,8 +14,8 @@ export function headsOf<V extends Version>(
 	versions: readonly V[],
 	joined: Joined = new Set(),
 ): V[] {
-	const followed = new Set(versions.flatMap((one) => one.follows ?? []))
-	const heads = versions.filter((one) => !followed.has(one.id) && !joined.has(one.id))
+	const followed = new Set(versions.flatMap((version) => version.follows ?? []))
+	const heads = versions.filter((version) => !followed.has(version.id) && !joined.has(version.id))
 	return heads.sort(inOrder)
 }
 function lineOf(version: Version, byId: ReadonlyMap<string, Version>): string[] {
@@ -33,7 +33,7 @@ export function commonBase<V extends Version>(
 	heads: readonly V[],
 	versions: readonly V[],
 ): V | undefined {
-	const byId = new Map(versions.map((one) => [one.id, one]))
+	const byId = new Map(versions.map((version) => [version.id, version]))
 	const lines = heads.map((head) => lineOf(head, byId))
 	const shared = lines[0]?.find((id) => lines.every((line) => line.includes(id)))
 	return shared === undefined ? undefined : byId.get(shared)
@@ -131,12 +131,12 @@ export function contestedConsents(
 	joined: Joined = new Set(),
 ): ContestedConsent[] {
 	const groups = new Map<string, ConsentVersion[]>()
-	for (const one of versions) {
+	for (const version of versions) {
 		const key = JSON.stringify([
-			one.value.purpose,
-			one.value.recipient.normalize('NFKC').trim().toLowerCase(),
+			version.value.purpose,
+			version.value.recipient.normalize('NFKC').trim().toLowerCase(),
 		])
-		groups.set(key, [...(groups.get(key) ?? []), one])
+		groups.set(key, [...(groups.get(key) ?? []), version])
 	}
 	return [...groups.values()]
 		.flatMap((group) => {
@@ -177,11 +177,11 @@ export function forksOf(
 	joined: Joined = new Set(),
 ): Fork[] {
 	const followers = new Map<string, (Version & { kind: string })[]>()
-	for (const one of records)
-		if (one.follows !== undefined && (chained as readonly string[]).includes(one.kind))
-			followers.set(`${one.kind} ${one.follows}`, [
-				...(followers.get(`${one.kind} ${one.follows}`) ?? []),
-				one,
+	for (const record of records)
+		if (record.follows !== undefined && (chained as readonly string[]).includes(record.kind))
+			followers.set(`${record.kind} ${record.follows}`, [
+				...(followers.get(`${record.kind} ${record.follows}`) ?? []),
+				record,
 			])
 	return [...followers.values()]
 		.flatMap((group) => {

@@ -75,16 +75,16 @@ export function union(
 	coming: Coming,
 	taken: ReadonlySet<string> = new Set(),
 ): Holding {
-	const records = new Map(home.records.map((one) => [recordDigest(one), one]))
-	for (const one of coming.records)
-		if (!records.has(recordDigest(one))) records.set(recordDigest(one), one)
+	const records = new Map(home.records.map((record) => [recordDigest(record), record]))
+	for (const record of coming.records)
+		if (!records.has(recordDigest(record))) records.set(recordDigest(record), record)
 	const drafts = [...home.drafts]
-	const bases = new Map(coming.bases.map((one) => [one.id, one.digest]))
-	const ids = new Set([...bases.keys(), ...coming.drafts.map((one) => one.id)])
+	const bases = new Map(coming.bases.map((basis) => [basis.id, basis.digest]))
+	const ids = new Set([...bases.keys(), ...coming.drafts.map((draft) => draft.id)])
 	for (const id of ids) {
-		const theirs = coming.drafts.find((one) => one.id === id)
+		const theirs = coming.drafts.find((draft) => draft.id === id)
 		const digest = theirs && draftDigest(theirs)
-		const own = drafts.filter((one) => one.id === id)
+		const own = drafts.filter((draft) => draft.id === id)
 		const base = bases.get(id)
 		const atBase = own.find((one) => draftDigest(one) === base)
 		const chosen = atBase ?? own.find((one) => draftDigest(one) === digest) ?? own[0]
@@ -143,7 +143,7 @@ export function viewOf({ records, drafts }: Holding): View {
 			]),
 		),
 		forks: forksOf(sure as (Version & { kind: string })[], joined),
-		drafts: drafts.map((one) => `${one.id} ${draftDigest(one)}`).sort(),
+		drafts: drafts.map((draft) => `${draft.id} ${draftDigest(draft)}`).sort(),
 	}
 }
 export const playerOf = (value: unknown): Record<string, unknown> =>

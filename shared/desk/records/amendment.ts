@@ -44,9 +44,9 @@ export interface HandedOver {
  */
 export function mustBeTold(handed: readonly HandedOver[], latest: number): HandedOver[] {
 	const newest = new Map<string, HandedOver>()
-	for (const one of handed) {
-		const known = newest.get(one.recipient.toLowerCase())
-		if (!known || known.version <= one.version) newest.set(one.recipient.toLowerCase(), one)
+	for (const over of handed) {
+		const known = newest.get(over.recipient.toLowerCase())
+		if (!known || known.version <= over.version) newest.set(over.recipient.toLowerCase(), over)
 	}
-	return [...newest.values()].filter((one) => one.version < latest)
+	return [...newest.values()].filter((over) => over.version < latest)
 }

@@ -71,8 +71,8 @@ export function awayProblems(trails: readonly AwayTrail[]): string[] {
 export function awayRows(trails: readonly AwayTrail[], workstationId: string): AwayRow[] {
 	const rows = new Map(
 		trails
-			.filter((one) => one.workstationId === workstationId)
-			.flatMap((one) => one.rows.map((row) => [row.seq, row] as const)),
+			.filter((trail) => trail.workstationId === workstationId)
+			.flatMap((trail) => trail.rows.map((row) => [row.seq, row] as const)),
 	)
 	return [...rows.values()].sort((a, b) => b.seq - a.seq)
 }

@@ -114,7 +114,8 @@ export function consentInForce(
 ): ConsentAnswer {
 	const { says, without } = purposes[purpose]
 	const matching = consents.filter(
-		(one) => one.purpose === purpose && sameName(one.recipient, recipient) && one.given <= on,
+		(consent) =>
+			consent.purpose === purpose && sameName(consent.recipient, recipient) && consent.given <= on,
 	)
 	// the later day counts; on the same day the later entry
 	const last = matching.reduce<Consent | undefined>(

@@ -22,16 +22,16 @@ const weekOf = (at: string) => String(Math.floor((Date.parse(at) / 86_400_000 + 
 /** The files that the rule no longer keeps. The newest of all always stays. */
 export function notKept(backups: readonly BackupName[]): string[] {
 	const newestFirst = [...backups].sort((a, b) => (a.at < b.at ? 1 : -1))
-	const kept = new Set<string>(newestFirst.slice(0, 1).map((one) => one.file))
-	const daily = newestFirst.filter((one) => one.reason === 'daily')
+	const kept = new Set<string>(newestFirst.slice(0, 1).map((name) => name.file))
+	const daily = newestFirst.filter((name) => name.reason === 'daily')
 	const newestPer = (slot: (at: string) => string, most: number) => {
 		const seen = new Set<string>()
-		for (const one of daily) {
-			const key = slot(one.at)
+		for (const name of daily) {
+			const key = slot(name.at)
 			if (seen.has(key)) continue
 			if (seen.size === most) break
 			seen.add(key)
-			kept.add(one.file)
+			kept.add(name.file)
 		}
 	}
 	newestPer((at) => at.slice(0, 10), keepRule.days)
@@ -40,10 +40,10 @@ export function notKept(backups: readonly BackupName[]): string[] {
 	for (const reason of backupReasons)
 		if (reason !== 'daily')
 			for (const one of newestFirst
-				.filter((each) => each.reason === reason)
+				.filter((name) => name.reason === reason)
 				.slice(0, keepRule.perReason))
 				kept.add(one.file)
-	return newestFirst.filter((one) => !kept.has(one.file)).map((one) => one.file)
+	return newestFirst.filter((name) => !kept.has(name.file)).map((name) => name.file)
 }
 /**
  * Whole days since the last backup, undefined where there is none or the clock stands before it.

@@ -104,7 +104,10 @@ function byId(
 	const read = (text: string): Map<string, string> => {
 		try {
 			return new Map(
-				(JSON.parse(text) as Loose[]).map((one) => [String(one.id ?? one.findingId), words(one)]),
+				(JSON.parse(text) as Loose[]).map((loose) => [
+					String(loose.id ?? loose.findingId),
+					words(loose),
+				]),
 			)
 		} catch {
 			return new Map()
@@ -132,9 +135,9 @@ const wordsOfDecision = (one: Loose) =>
 export function toldDifferences(differences: readonly Difference[]): Told[] {
 	return differences
 		.filter(
-			(one) =>
-				one.path !== 'decisions.consentNoted' &&
-				!/^decisions\.(lines|insert\.(left|right))\.\d+\.about$/.test(one.path),
+			(difference) =>
+				difference.path !== 'decisions.consentNoted' &&
+				!/^decisions\.(lines|insert\.(left|right))\.\d+\.about$/.test(difference.path),
 		)
 		.flatMap(({ path, before, after }): Told[] => {
 			const [first = '', ...rest] = path.split('.')

@@ -75,14 +75,18 @@ const sexWords: Record<string, Player['sex']> = {
 /** Day and month in the only order that fits the whole column; undefined where both would. */
 function dayFirst(cells: readonly string[]): boolean | undefined {
 	const parts = cells.flatMap(
-		(one) =>
-			(/^(\d{1,2})[./-](\d{1,2})[./-]\d{4}$/.exec(one.trim())?.slice(1, 3).map(Number) as
+		(cell) =>
+			(/^(\d{1,2})[./-](\d{1,2})[./-]\d{4}$/.exec(cell.trim())?.slice(1, 3).map(Number) as
 				| [number, number]
 				| undefined) ?? [],
 	) as number[]
 	const firsts = parts.filter((_, at) => at % 2 === 0)
 	const seconds = parts.filter((_, at) => at % 2 === 1)
-	return firsts.some((one) => one > 12) ? true : seconds.some((one) => one > 12) ? false : undefined
+	return firsts.some((first) => first > 12)
+		? true
+		: seconds.some((second) => second > 12)
+			? false
+			: undefined
 }
 const isDay = (iso: string): boolean => addDays(iso, 0) === iso
 const notADay = (given: string): string =>
@@ -127,12 +131,12 @@ export function rosterFromCells(
 					`missing, given ${(cells[0] ?? []).join(', ') || 'nothing'}, allowed: a column ` +
 					`for ${want}`,
 			})
-	columns.forEach((one, at) => {
-		if (one && columns.indexOf(one) !== at)
+	columns.forEach((column, at) => {
+		if (column && columns.indexOf(column) !== at)
 			problems.push({
 				row: 1,
-				column: one,
-				message: `given twice, given "${cells[0]?.[at]}", allowed: one column for ${one}`,
+				column: column,
+				message: `given twice, given "${cells[0]?.[at]}", allowed: one column for ${column}`,
 			})
 	})
 	const body = cells
@@ -187,12 +191,12 @@ export function rosterFromCells(
 		const consents = cell(line, 'consents')
 			.split(/[;|,\s]+/)
 			.filter(Boolean)
-		for (const one of consents)
-			if (!(purposeNames as readonly string[]).includes(one))
+		for (const consent of consents)
+			if (!(purposeNames as readonly string[]).includes(consent))
 				bad.push({
 					row,
 					column: 'consents',
-					message: `no such purpose, given "${one}", allowed: ${purposeNames.join(', ')}`,
+					message: `no such purpose, given "${consent}", allowed: ${purposeNames.join(', ')}`,
 				})
 		const guardian = cell(line, 'guardian')
 		const [email, phone] = [cell(line, 'guardianEmail'), cell(line, 'guardianPhone')]

@@ -54,7 +54,7 @@ export const stations: readonly Station[] = [
 	{ id: 'clinician', name: 'Clinician', rows: [], needs: [] },
 ]
 export const stationOf = (id: StationId): Station =>
-	stations.find((one) => one.id === id) as Station
+	stations.find((station) => station.id === id) as Station
 const at = (visit: Visit, path: string): unknown =>
 	path
 		.split('.')

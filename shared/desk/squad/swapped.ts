@@ -24,7 +24,7 @@ export function swapQuestions(
 	const ask = (path: string, says: string, key: Parameters<Protocol['basis']>[1]) =>
 		questions.push({ path, says, basis: protocol.basis('swapped players', key) })
 	const last = earlier
-		.filter((one) => one.visitDate < now.visitDate)
+		.filter((visit) => visit.visitDate < now.visitDate)
 		.toSorted((a, b) => (a.visitDate < b.visitDate ? 1 : -1))[0]
 	const feet = {
 		left: meanOf(now.feet?.left?.heelToToeMm),

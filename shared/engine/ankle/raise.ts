@@ -75,7 +75,8 @@ export function proposeRaise(
 		[
 			'ankle.raiseApophysitisMm',
 			(visit.conditions ?? []).some(
-				(one) => one.condition === 'calcaneal-apophysitis' && one.status === 'current',
+				(condition) =>
+					condition.condition === 'calcaneal-apophysitis' && condition.status === 'current',
 			),
 		],
 		['ankle.raiseRestrictedMm', bothSides.some((side) => sides[side].band === 'restricted')],

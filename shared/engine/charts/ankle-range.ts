@@ -94,7 +94,7 @@ export function ankleChart(
 	})
 	const widths = [...new Set(bothSides.flatMap((side) => errors[side]?.half ?? []))]
 	const name =
-		`within measuring error (${widths.map((one) => number(one)).join(' or ')} ` +
+		`within measuring error (${widths.map((width) => number(width)).join(' or ')} ` +
 		`${words}) of ${dates.length > 1 ? 'the visit before' : 'this visit'}`
 	const panels: Panel[] = bothSides.map((side) => {
 		const error = errors[side]
@@ -137,7 +137,7 @@ export function ankleChart(
 	const rules = judged
 		? [
 				`Cut-off in use ${number(cut)} ${words}; below it the ankle counts as restricted.`,
-				`A change of less than ${widths.map((one) => number(one)).join(' or ')} ${words} is ` +
+				`A change of less than ${widths.map((width) => number(width)).join(' or ')} ${words} is ` +
 					'within measuring error.',
 			]
 		: []

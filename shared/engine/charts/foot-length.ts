@@ -135,7 +135,7 @@ export function footLengthChart(
 					protocol.basis('width of the forecast band', 'growth.footHighFactor'),
 				]
 			: []),
-		...[...new Set(limits.map((one) => one.key))].map((key) =>
+		...[...new Set(limits.map((limit) => limit.key))].map((key) =>
 			protocol.basis('least toe room', key),
 		),
 	]

@@ -102,11 +102,11 @@ export function growthChart(
 		),
 		max,
 	]
-	const curves: Curve[] = percentiles.map((one) => ({
-		name: `P${one}`,
-		strong: one === 50,
+	const curves: Curve[] = percentiles.map((percentile) => ({
+		name: `P${percentile}`,
+		strong: percentile === 50,
 		points: ages.flatMap((age) => {
-			const y = valueAtPercentile(kind, sex, Math.min(age * 12, 240), one)
+			const y = valueAtPercentile(kind, sex, Math.min(age * 12, 240), percentile)
 			return y === undefined ? [] : [{ x: age, y }]
 		}),
 	}))
@@ -132,7 +132,7 @@ export function growthChart(
 						name: `visits, on CDC 2000 curves for ${who}`,
 						marker: 'circle',
 						dashed: false,
-						points: points.map((one) => ({ x: one.age, y: one.value })),
+						points: points.map((point) => ({ x: point.age, y: point.value })),
 					},
 				],
 				bands: [],
@@ -150,13 +150,13 @@ export function growthChart(
 			`${reference} ${caution}`,
 		table: {
 			head: ['Date', 'Age (years)', `${title} (${unit})`, 'Centile', 'P3', 'P50', 'P97'],
-			rows: points.map((one) => [
-				dateWords(one.date),
-				number(one.age, 2),
-				number(one.value),
-				word(one.percentile),
+			rows: points.map((point) => [
+				dateWords(point.date),
+				number(point.age, 2),
+				number(point.value),
+				word(point.percentile),
 				...[3, 50, 97].map((each) =>
-					number(valueAtPercentile(kind, sex, one.age * 12, each) ?? one.value),
+					number(valueAtPercentile(kind, sex, point.age * 12, each) ?? point.value),
 				),
 			]),
 		},

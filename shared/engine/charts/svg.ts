@@ -102,24 +102,24 @@ function spread(
 function legend(chart: Chart, colour: string, width: number): { drawn: string; bottom: number } {
 	const items: { name: string; sample: (x: number, y: number) => string }[] = []
 	const once = (name: string, sample: (x: number, y: number) => string) => {
-		if (!items.some((one) => one.name === name)) items.push({ name, sample })
+		if (!items.some((item) => item.name === name)) items.push({ name, sample })
 	}
 	for (const panel of chart.panels) {
 		// a panel that names its only series in its title needs no sample of it
 		if (!panel.title)
-			for (const one of panel.series)
+			for (const series of panel.series)
 				once(
-					one.name,
+					series.name,
 					(x, y) =>
 						line(
 							x,
 							y,
 							x + 20,
 							y,
-							one.marker === 'circle' ? colour : ink,
+							series.marker === 'circle' ? colour : ink,
 							1.5,
-							one.dashed ? '4 2.5' : '',
-						) + marker(one.marker, x + 10, y, colour),
+							series.dashed ? '4 2.5' : '',
+						) + marker(series.marker, x + 10, y, colour),
 				)
 		for (const band of panel.bands)
 			once(
@@ -147,7 +147,7 @@ function legend(chart: Chart, colour: string, width: number): { drawn: string; b
 }
 function extent(chart: Chart): { min: number; max: number } {
 	const values = chart.panels.flatMap((panel) => [
-		...panel.series.flatMap((one) => one.points.map((point) => point.y)),
+		...panel.series.flatMap((series) => series.points.map((point) => point.y)),
 		...panel.bands.flatMap((band) => band.points.flatMap((point) => [point.low, point.high])),
 		...panel.curves.flatMap((curve) => curve.points.map((point) => point.y)),
 		...panel.marks.map((mark) => mark.y),
@@ -172,7 +172,7 @@ export function chartSvg(chart: Chart, { colour, widthPt, heightPt }: ChartLook)
 	const bottom = heightPt - (chart.x.title ? 26 : 15)
 	const { min: low, max: high } = extent(chart)
 	const yTicks = innerTicks(low, high, Math.max(2, Math.floor((bottom - top) / 15)))
-	const left = Math.max(0, ...yTicks.map((one) => widthOf(one.label))) + 5
+	const left = Math.max(0, ...yTicks.map((yTick) => widthOf(yTick.label))) + 5
 	const aside = chart.panels.flatMap((panel) => [
 		...panel.curves.map((curve) => widthOf(curve.name)),
 		...panel.marks.flatMap((mark) => mark.words.map((words) => widthOf(words))),
@@ -236,19 +236,19 @@ function drawPanel(
 		end = box.x + box.w
 	const at = ({ x, y }: Point): [number, number] => [atX(x), atY(y)]
 	if (panel.title) parts.push(text(box.x, box.y - 6, panel.title, 'start', ink, true))
-	for (const one of yTicks) {
-		parts.push(line(box.x, atY(one.at), end, atY(one.at), hair, 0.6))
-		if (numbered) parts.push(text(box.x - 4, atY(one.at) + 3, one.label, 'end', quiet))
+	for (const yTick of yTicks) {
+		parts.push(line(box.x, atY(yTick.at), end, atY(yTick.at), hair, 0.6))
+		if (numbered) parts.push(text(box.x - 4, atY(yTick.at) + 3, yTick.label, 'end', quiet))
 	}
 	parts.push(line(box.x, bottom, end, bottom, quiet, 0.8))
-	for (const one of xTicks) {
-		const half = widthOf(one.label) / 2
+	for (const xTick of xTicks) {
+		const half = widthOf(xTick.label) / 2
 		parts.push(
-			line(atX(one.at), bottom, atX(one.at), bottom + 3, quiet, 0.8),
+			line(atX(xTick.at), bottom, atX(xTick.at), bottom + 3, quiet, 0.8),
 			text(
-				Math.min(Math.max(atX(one.at), box.x - 5 + half, half), end + 5 - half, widthPt - half),
+				Math.min(Math.max(atX(xTick.at), box.x - 5 + half, half), end + 5 - half, widthPt - half),
 				bottom + 12,
-				one.label,
+				xTick.label,
 				'middle',
 				quiet,
 			),
@@ -273,18 +273,18 @@ function drawPanel(
 		parts.push(path(curve.points.map(at), quiet, curve.strong ? 1.3 : 0.6))
 	for (const mark of panel.marks)
 		parts.push(line(box.x, atY(mark.y), end, atY(mark.y), ink, 1, '8 3 2 3'))
-	const points = panel.series.flatMap((one) =>
-		one.points.map((point) => ({ point, series: one, x: atX(point.x), y: atY(point.y) })),
+	const points = panel.series.flatMap((series) =>
+		series.points.map((point) => ({ point, series: series, x: atX(point.x), y: atY(point.y) })),
 	)
 	const taken: Box[] = points.map(({ x, y }) => ({ x: x - 3.5, y: y - 3.5, w: 7, h: 7 }))
 	taken.push(...panel.marks.map((mark) => ({ x: box.x, y: atY(mark.y) - 0.5, w: box.w, h: 1 })))
-	for (const one of panel.series)
+	for (const series of panel.series)
 		parts.push(
 			path(
-				one.points.map(at),
-				one.marker === 'circle' ? colour : ink,
+				series.points.map(at),
+				series.marker === 'circle' ? colour : ink,
 				1.5,
-				one.dashed ? '4 2.5' : '',
+				series.dashed ? '4 2.5' : '',
 			),
 		)
 	// the newest readings get their numbers first; a number without room is left to the table
@@ -341,11 +341,11 @@ function sideWords(panel: Panel, box: Box, atY: (value: number) => number): stri
 			return (
 				line(start, y, start + 8, centres[index]!, quiet, 0.6) +
 				words
-					.map((one, row) =>
+					.map((word, row) =>
 						text(
 							start + 10,
 							centres[index]! - (words.length * lineHeight) / 2 + (row + 1) * lineHeight - 2.6,
-							one,
+							word,
 						),
 					)
 					.join('')

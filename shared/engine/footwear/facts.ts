@@ -71,10 +71,12 @@ export function factsOf(
 	const massKg = visit.body?.massKg
 	const recorded = (list: readonly Condition[], past: boolean): Because[] =>
 		(visit.conditions ?? [])
-			.filter((one) => list.includes(one.condition) && (past || one.status !== 'past'))
-			.map((one) => ({
-				measure: `${termWords(one.condition)}${one.side === 'none' ? '' : ` (${one.side})`}`,
-				value: one.status,
+			.filter(
+				(condition) => list.includes(condition.condition) && (past || condition.status !== 'past'),
+			)
+			.map((condition) => ({
+				measure: `${termWords(condition.condition)}${condition.side === 'none' ? '' : ` (${condition.side})`}`,
+				value: condition.status,
 			}))
 	const sidesWhere = (
 		measure: string,

@@ -65,7 +65,9 @@ const clear =
 			? true
 			: joints.length === 0
 				? undefined
-				: joints.filter((one) => one.joint === joint).every((one) => one.under.length === 0)
+				: joints
+						.filter((distance) => distance.joint === joint)
+						.every((distance) => distance.under.length === 0)
 const bladedShare = (list: NonNullable<Model['studs']>) =>
 	list.filter((stud) => stud.shape === 'blade').length / list.length
 const tallest = (list: NonNullable<Model['studs']>) =>

@@ -66,13 +66,13 @@ export function footwear(
 		})
 	}
 	const contradictions = contradictionsOf(seek, avoid)
-	for (const one of contradictions)
+	for (const contradiction of contradictions)
 		findings.push({
-			id: `footwear.contradiction-${one.feature}`,
+			id: `footwear.contradiction-${contradiction.feature}`,
 			topic: 'footwear',
 			side: 'none',
 			level: 'caution',
-			says: one.says,
+			says: contradiction.says,
 			because: [],
 			basis: {
 				rule: 'contradicting wishes',
@@ -93,7 +93,7 @@ export function footwear(
 			{
 				visitDate: visit.visitDate,
 				lifeShare: lifeShare(visit, protocol),
-				toeRoom: context.growth?.toeRoom.find((one) => one.id === pair.id),
+				toeRoom: context.growth?.toeRoom.find((forecast) => forecast.id === pair.id),
 				...(context.ankle.offsetMm ? { offsetMinMm: context.ankle.offsetMm.min } : {}),
 			},
 		),

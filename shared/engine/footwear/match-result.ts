@@ -61,7 +61,9 @@ export function withShelf(
 	const adult =
 		ageYears(visit.player.birthDate, visit.visitDate) >= protocol.value('footwear.adultFromYears')
 	const strictRules = new Set(
-		result.findings.filter((one) => one.level === 'stop').map((one) => one.basis.rule),
+		result.findings
+			.filter((finding) => finding.level === 'stop')
+			.map((finding) => finding.basis.rule),
 	)
 	const ranked = matchShelf(
 		shelf,
@@ -162,7 +164,7 @@ export function roomInFirst(
 	shelf: Shelf | undefined,
 	insert: InsertVolume | undefined,
 ): { removableLiner?: boolean; linerMm?: number; depthOverToesMm?: number } | undefined {
-	const first = result.ranked.find((one) => one.verdict !== 'unsuitable')
+	const first = result.ranked.find((ranked) => ranked.verdict !== 'unsuitable')
 	const model = shelf?.models.find((one) => one.id === first?.id)
 	if (!first || !model) return undefined
 	return {

@@ -54,27 +54,27 @@ export interface InsertVolume {
 export function insertVolume(inserts: InsertResult): InsertVolume | undefined {
 	const sides = bothSides
 		.map((side) => inserts[side])
-		.filter((one) => one.state === 'proposed')
-		.map((one) => one.elements.filter((each) => each.where !== 'trainer'))
+		.filter((side) => side.state === 'proposed')
+		.map((side) => side.elements.filter((element) => element.where !== 'trainer'))
 	if (sides.length === 0) return undefined
 	const sum = (elements: readonly InsertElement[], names: readonly string[]) =>
 		elements
-			.filter((one) => names.includes(one.element) && one.unit?.startsWith('mm'))
+			.filter((element) => names.includes(element.element) && element.unit?.startsWith('mm'))
 			.reduce((total, one) => total + (one.value ?? 0), 0)
 	const full = (elements: readonly InsertElement[]) =>
-		elements.some((one) => one.element === 'length' && one.choice === 'full')
+		elements.some((element) => element.element === 'length' && element.choice === 'full')
 	return {
 		forefootMm: Math.max(
-			...sides.map((one) =>
-				full(one) ? sum(one, ['cover', 'forefoot-cushion', 'forefoot-stiffener']) : 0,
+			...sides.map((side) =>
+				full(side) ? sum(side, ['cover', 'forefoot-cushion', 'forefoot-stiffener']) : 0,
 			),
 		),
 		heelMm: Math.max(
-			...sides.map((one) =>
-				sum(one, ['shell', 'cover', 'heel-cushion', 'heel-raise', 'leg-length-raise']),
+			...sides.map((side) =>
+				sum(side, ['shell', 'cover', 'heel-cushion', 'heel-raise', 'leg-length-raise']),
 			),
 		),
-		cup: sides.some((one) => one.some((each) => each.element === 'heel-cup')),
+		cup: sides.some((side) => side.some((element) => element.element === 'heel-cup')),
 	}
 }
 type Code = NonNullable<NonNullable<Visit['play']>['code']>
@@ -111,7 +111,7 @@ const mm = (measure: string, value: number): Because => ({
 	unit: 'mm',
 })
 const most = (values: (number | undefined)[]): number | undefined => {
-	const known = values.filter((one) => one !== undefined)
+	const known = values.filter((value) => value !== undefined)
 	return known.length === 0 ? undefined : Math.max(...known)
 }
 
@@ -250,7 +250,9 @@ export function bestSize(model: Model, needs: Needs, tightMm: number): ShelfSize
 		(a, b) => a.ballWidthMm - b.ballWidthMm || sameSize(a, b),
 	)
 	if (needs.widthMm === undefined) return fittings[Math.floor((fittings.length - 1) / 2)]!
-	return fittings.find((one) => one.ballWidthMm - needs.widthMm! >= tightMm) ?? fittings.at(-1)!
+	return (
+		fittings.find((fitting) => fitting.ballWidthMm - needs.widthMm! >= tightMm) ?? fittings.at(-1)!
+	)
 }
 
 const pointsKey: Record<Strength, ThresholdKey> = {
@@ -302,16 +304,16 @@ function merged(
 		)[0]!
 		const seen = new Set<string>()
 		const because = list
-			.flatMap((one) => one.because)
-			.filter((one) => {
-				const key = `${one.measure} ${one.value}`
+			.flatMap((wish) => wish.because)
+			.filter((reason) => {
+				const key = `${reason.measure} ${reason.value}`
 				if (seen.has(key)) return false
 				seen.add(key)
 				return true
 			})
 		const share = contested.has(feature) ? protocol.value('footwear.pointsContested') : 1
 		const words = termWords(feature),
-			rules = [...new Set(list.map((one) => termWords(one.rule)))].join(', '),
+			rules = [...new Set(list.map((wish) => termWords(wish.rule)))].join(', '),
 			{ basis } = first
 		const points = rounded(protocol.value(pointsKey[basis.strength]) * share, 2)
 		return {
@@ -321,7 +323,7 @@ function merged(
 			rules,
 			words,
 			points,
-			strict: list.some((one) => strict.has(one.rule)),
+			strict: list.some((wish) => strict.has(wish.rule)),
 			has: {
 				rule: `seek-${feature}`,
 				says: `Has what is sought: ${words} (${rules}).`,
@@ -384,12 +386,12 @@ function groundVerdict(
 		words: termWords(surface),
 		cost: suitability[sole][surface].dry,
 	}))
-	const banned = costs.filter((one) => one.cost === 'forbidden').map((one) => one.words)
-	const because = costs.map((one) => ({
-		measure: `${termWords(sole)} sole on ${one.words}`,
-		value: one.cost,
+	const banned = costs.filter((cost) => cost.cost === 'forbidden').map((cost) => cost.words)
+	const because = costs.map((cost) => ({
+		measure: `${termWords(sole)} sole on ${cost.words}`,
+		value: cost.cost,
 	}))
-	const open = costs.flatMap((one) => (one.cost === 'forbidden' ? [] : [one.cost]))
+	const open = costs.flatMap((cost) => (cost.cost === 'forbidden' ? [] : [cost.cost]))
 	const reason = (rule: string, says: string, points?: number): MatchReason => ({
 		rule,
 		says,
@@ -415,8 +417,8 @@ function groundVerdict(
 		)
 	const mean = open.reduce((sum, one) => sum + one, 0) / open.length
 	const fine = costs
-		.filter((one) => one.cost !== 'forbidden' && one.cost <= 0.5)
-		.map((one) => one.words)
+		.filter((cost) => cost.cost !== 'forbidden' && cost.cost <= 0.5)
+		.map((cost) => cost.words)
 	if (mean > 0)
 		verdict.against.push(
 			reason(
@@ -634,8 +636,8 @@ function judge(
 		for (const joint of jointNames) {
 			const told = bothSides.flatMap((side) =>
 				(studs[side] ?? [])
-					.filter((each) => each.joint === joint && each.atRisk.length > 0)
-					.map((each) => ({ ...each, side })),
+					.filter((distance) => distance.joint === joint && distance.atRisk.length > 0)
+					.map((distance) => ({ ...distance, side })),
 			)
 			const name = joint.split(' ')[0]
 			const says = (each: (typeof told)[number]) => [
@@ -677,7 +679,7 @@ function judge(
 		model,
 		widthMarginMm,
 		depthMarginMm,
-		joints: joints.filter((each) => each.atRisk.length > 0),
+		joints: joints.filter((joint) => joint.atRisk.length > 0),
 	}
 	const fitted: Fitted = {
 		...one,
@@ -694,7 +696,7 @@ function judge(
 		else if (
 			wish.feature !== 'wide-fitting' &&
 			!present.some((each) => opposite[each.feature] === wish.feature) &&
-			!(clearOf[wish.feature] && against.some((each) => each.rule.startsWith('stud-')))
+			!(clearOf[wish.feature] && against.some((reason) => reason.rule.startsWith('stud-')))
 		)
 			against.push(wish.lacks)
 	}
@@ -792,7 +794,7 @@ export function matchShelf(
 ): RankedModel[] {
 	const needs = needsOf(visit, context, protocol)
 	if (!needs) return []
-	const contested = new Set(context.contradictions.map((one) => one.feature))
+	const contested = new Set(context.contradictions.map((contradiction) => contradiction.feature))
 	const values = new Map<ThresholdKey, number>()
 	const bases = new Map<string, Basis>()
 	const value = (key: ThresholdKey) => {

@@ -31,7 +31,7 @@ function reasonsFor(wishes: readonly FeatureWish[], features: readonly Feature[]
 	return wishes
 		.filter((wish) => features.includes(wish.feature))
 		.flatMap((wish) => wish.because)
-		.filter((one) => !seen.has(one.measure) && seen.add(one.measure))
+		.filter((reason) => !seen.has(reason.measure) && seen.add(reason.measure))
 }
 export function workFacts(
 	visit: Visit,
@@ -48,14 +48,17 @@ export function workFacts(
 		now: (side, ...list) =>
 			(visit.conditions ?? [])
 				.filter(
-					(one) =>
-						list.includes(one.condition) &&
-						one.status !== 'past' &&
-						(side === undefined || one.side === side || one.side === 'both' || one.side === 'none'),
+					(condition) =>
+						list.includes(condition.condition) &&
+						condition.status !== 'past' &&
+						(side === undefined ||
+							condition.side === side ||
+							condition.side === 'both' ||
+							condition.side === 'none'),
 				)
-				.map((one) => ({
-					measure: `${termWords(one.condition)}${one.side === 'none' ? '' : ` (${one.side})`}`,
-					value: one.status,
+				.map((condition) => ({
+					measure: `${termWords(condition.condition)}${condition.side === 'none' ? '' : ` (${condition.side})`}`,
+					value: condition.status,
 				})),
 		raise:
 			raiseMm > 0
@@ -274,7 +277,7 @@ export function workOf(rows: readonly WorkRow[], facts: WorkFacts): FootwearWork
 				'both',
 				found
 					.flatMap((one) => one.because)
-					.filter((one) => !seen.has(one.measure) && seen.add(one.measure)),
+					.filter((reason) => !seen.has(reason.measure) && seen.add(reason.measure)),
 			),
 		]
 	})

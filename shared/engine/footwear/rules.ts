@@ -37,8 +37,8 @@ const rule = (
 ): FootwearRule => ({ id, needs, when, says, seek, avoid, basis })
 const on = (f: Facts, ...surfaces: Surface[]): Because[] =>
 	f.surfaces
-		.filter((one) => surfaces.includes(one))
-		.map((one) => ({ measure: 'Surface', value: termWords(one) }))
+		.filter((surface) => surfaces.includes(surface))
+		.map((surface) => ({ measure: 'Surface', value: termWords(surface) }))
 
 export const footwearRules: readonly FootwearRule[] = [
 	rule(
@@ -408,7 +408,7 @@ export const footwearRules: readonly FootwearRule[] = [
 	rule(
 		'growth-spurt',
 		['player.birthDate'],
-		(f) => f.growing.filter((one) => one.value === 'around' || one.value === 'uncertain'),
+		(f) => f.growing.filter((reason) => reason.value === 'around' || reason.value === 'uncertain'),
 		'Around the growth spurt: cushioned shoes for training, boots for matches, and measure the ' +
 			'feet often.',
 		['full-length-cushioning'],

@@ -78,7 +78,9 @@ export function soleFigure(
 	const distances = joints
 		? studDistances(model, size, joints, risks, underMm, protocol.value('footwear.studLeastMm'))
 		: []
-	const alarmed = new Set(distances.flatMap((one) => (one.atRisk.length > 0 ? one.under : [])))
+	const alarmed = new Set(
+		distances.flatMap((distance) => (distance.atRisk.length > 0 ? distance.under : [])),
+	)
 	studPoints(model, size).forEach((point, index) => {
 		const { shape } = model.studs![index]!
 		const fill = alarmed.has(index) ? '#b3261e' : '#5b6766'
@@ -105,9 +107,9 @@ export function soleFigure(
 		}
 	parts.push(text(width / 2, height - 4, `${side === 'left' ? 'Left' : 'Right'}, from above`, 7))
 	const told = distances.map(
-		(one) =>
-			`${one.joint}: nearest stud ${one.nearestMm} ` +
-			`mm${one.under.length > 0 ? `, ${one.under.length === 1 ? 'one stud' : `${one.under.length} studs`} within ${underMm} mm` : ''}${one.atRisk.length > 0 ? ', a joint at risk' : ''}`,
+		(distance) =>
+			`${distance.joint}: nearest stud ${distance.nearestMm} ` +
+			`mm${distance.under.length > 0 ? `, ${distance.under.length === 1 ? 'one stud' : `${distance.under.length} studs`} within ${underMm} mm` : ''}${distance.atRisk.length > 0 ? ', a joint at risk' : ''}`,
 	)
 	const studs =
 		model.studs === undefined

@@ -102,15 +102,15 @@ export function jointRisks(visit: Visit, posture: PostureResult, side: Side): Jo
 			value: 'structural limit',
 		})
 	for (const row of riskRows)
-		for (const one of visit.conditions ?? [])
+		for (const condition of visit.conditions ?? [])
 			if (
-				row.conditions.includes(one.condition) &&
-				(row.ever || one.status !== 'past') &&
-				(one.side === side || one.side === 'both' || one.side === 'none')
+				row.conditions.includes(condition.condition) &&
+				(row.ever || condition.status !== 'past') &&
+				(condition.side === side || condition.side === 'both' || condition.side === 'none')
 			)
 				risks[row.joint].push({
-					measure: `${termWords(one.condition)}${one.side === 'none' ? ' (side not recorded)' : ` (${one.side})`}`,
-					value: one.status,
+					measure: `${termWords(condition.condition)}${condition.side === 'none' ? ' (side not recorded)' : ` (${condition.side})`}`,
+					value: condition.status,
 				})
 	return risks
 }

@@ -71,11 +71,11 @@ export function decidedInsert(
 	// A conflict goes with an element that was dropped; of a stack of several it stays while any of
 	// them stands.
 	const open = result.conflicts.filter(
-		(one) =>
-			one.elements.length === 0 ||
-			!(one.id.startsWith('insert.volume')
-				? one.elements.every((element) => gone(one.side, element))
-				: one.elements.some((element) => gone(one.side, element))),
+		(conflict) =>
+			conflict.elements.length === 0 ||
+			!(conflict.id.startsWith('insert.volume')
+				? conflict.elements.every((element) => gone(conflict.side, element))
+				: conflict.elements.some((element) => gone(conflict.side, element))),
 	)
 	return {
 		result: {
@@ -131,7 +131,7 @@ function decidedConflicts(
 					{
 						id: `insert.decided-raise.${side}`,
 						side,
-						elements: raises.map((one) => one.element),
+						elements: raises.map((raise) => raise.element),
 						says:
 							`The raises decided for the ${side} come to ${total} mm, above ` +
 							`${protocol.value(over)} mm: ` +
@@ -184,7 +184,9 @@ export function withDecisions(
 	})
 	const own = decisions
 		.filter(
-			(one) => one.choice === 'add' && !kept.some(({ element }) => element.element === one.element),
+			(decision) =>
+				decision.choice === 'add' &&
+				!kept.some(({ element }) => element.element === decision.element),
 		)
 		.map(
 			(decision): DecidedElement => ({

@@ -66,7 +66,7 @@ const only = (holds: boolean, measure: string, value: string | number): Because[
 	holds ? [{ measure, value }] : []
 /** Every group of reasons must be there. */
 const together = (...groups: Because[][]): Because[] =>
-	groups.every((one) => one.length > 0) ? groups.flat() : []
+	groups.every((group) => group.length > 0) ? groups.flat() : []
 const flatPain = (f: InsertFacts) =>
 	f.now('flexible-flatfoot-pain', 'posterior-tibial-tendinopathy', 'shin-pain')
 const outerPain = (f: InsertFacts) =>
@@ -424,7 +424,8 @@ export function speaksAgainst(
 	return row.against.flatMap(({ conditions, found: measured, says, hard }) => {
 		if (measured?.(facts)) return [{ says, hard: hard === true }]
 		const found = conditions.filter(
-			(one) => (history.includes(one) ? facts.ever(one) : facts.now(one)).length > 0,
+			(condition) =>
+				(history.includes(condition) ? facts.ever(condition) : facts.now(condition)).length > 0,
 		)
 		return found.length > 0
 			? [{ says: `${says} (${found.map(termWords).join(', ')})`, hard: hard === true }]

@@ -98,7 +98,7 @@ export function insertFacts(
 		...optional('ankleRaiseMm', raise),
 		...optional(
 			'ankleRaiseBasis',
-			context.ankle.findings.find((one) => one.id.startsWith('ankle.heel-raise'))?.basis,
+			context.ankle.findings.find((finding) => finding.id.startsWith('ankle.heel-raise'))?.basis,
 		),
 		...optional('legLengthMm', visit.body?.legLengthDifferenceMm),
 		limitedBy: context.ankle[side].limitedBy,

@@ -111,18 +111,18 @@ export function insert(
 				basis: practiceBasis('from finding to element: each element has its own basis'),
 			})
 	}
-	for (const one of conflicts)
+	for (const conflict of conflicts)
 		findings.push({
-			id: one.id,
+			id: conflict.id,
 			topic: 'insert',
-			side: one.side,
+			side: conflict.side,
 			level: 'caution',
-			says: one.says,
-			because: one.elements.map((element) => ({
+			says: conflict.says,
+			because: conflict.elements.map((element) => ({
 				measure: 'Element',
 				value: elementWords[element as ElementId],
 			})),
-			basis: one.basis,
+			basis: conflict.basis,
 		})
 	const proposed = bothSides.some((side) => made[side].state === 'proposed')
 	return {
@@ -149,31 +149,35 @@ export function elementText(one: InsertElement): string {
  */
 function sameRaise(left: InsertElement[], right: InsertElement[]): void {
 	const raises = [left, right].map((elements) =>
-		elements.find((one) => one.element === 'heel-raise'),
+		elements.find((element) => element.element === 'heel-raise'),
 	)
 	if (
-		!raises.some((one) => one) ||
-		![left, right].some((elements) => elements.some((one) => one.element === 'leg-length-raise'))
+		!raises.some((raise) => raise) ||
+		![left, right].some((elements) =>
+			elements.some((element) => element.element === 'leg-length-raise'),
+		)
 	)
 		return
-	const lower = Math.min(...raises.map((one) => one?.value ?? 0))
-	for (const one of raises)
-		if (one && one.value !== lower) {
-			one.value = lower
-			one.says = `${one.says} Equal on both sides, so that the leg-length raise keeps its effect.`
+	const lower = Math.min(...raises.map((raise) => raise?.value ?? 0))
+	for (const raise of raises)
+		if (raise && raise.value !== lower) {
+			raise.value = lower
+			raise.says = `${raise.says} Equal on both sides, so that the leg-length raise keeps its effect.`
 		}
 	for (const elements of [left, right]) {
-		const at = elements.findIndex((one) => one.element === 'heel-raise' && one.value === 0)
+		const at = elements.findIndex(
+			(element) => element.element === 'heel-raise' && element.value === 0,
+		)
 		if (at >= 0) elements.splice(at, 1)
-		if (elements.every((one) => carriers.includes(one.element))) elements.length = 0
+		if (elements.every((element) => carriers.includes(element.element))) elements.length = 0
 	}
 }
 const carriers: readonly string[] = ['device', 'shell', 'heel-cup', 'cover', 'length']
 /** A raise for both shoes is not given to one foot alone while the other waits. */
 function holdBack(one: InsertSide, side: Side, conflicts: InsertConflict[]): void {
-	if (!one.elements.some((each) => each.element === 'heel-raise')) return
-	one.elements = one.elements.filter((each) => each.element !== 'heel-raise')
-	if (one.elements.every((each) => carriers.includes(each.element)))
+	if (!one.elements.some((element) => element.element === 'heel-raise')) return
+	one.elements = one.elements.filter((element) => element.element !== 'heel-raise')
+	if (one.elements.every((element) => carriers.includes(element.element)))
 		Object.assign(one, { state: 'not-needed', elements: [] })
 	conflicts.push({
 		id: `insert.raise-waits.${side}`,
@@ -232,7 +236,7 @@ function wishesOf(
 	limitRaises(elements, protocol, (says) =>
 		clash(
 			'raise-total',
-			elements.filter((one) => isRaise(one)).map((one) => one.element as ElementId),
+			elements.filter((element) => isRaise(element)).map((element) => element.element as ElementId),
 			says,
 			protocol.basis('all raises in a boot', 'insert.raiseMaxMm'),
 		),
@@ -248,10 +252,12 @@ function wishesOf(
 				practiceBasis('elements that exclude each other'),
 			)
 	const because = elements
-		.flatMap((one) => one.because)
+		.flatMap((element) => element.because)
 		.filter(
-			(one, at, all) =>
-				all.findIndex((other) => other.measure === one.measure && other.value === one.value) === at,
+			(reason, at, all) =>
+				all.findIndex(
+					(other) => other.measure === reason.measure && other.value === reason.value,
+				) === at,
 		)
 	if (elements.length > 0)
 		elements.unshift(...baseOf(elements, shell, facts, because, context, protocol, clash))
@@ -352,14 +358,17 @@ function legLengthElement(
 	)
 		return undefined
 	const symptom = (visit.conditions ?? [])
-		.filter((one) => one.condition === 'leg-length-difference' && one.status === 'current')
+		.filter(
+			(condition) =>
+				condition.condition === 'leg-length-difference' && condition.status === 'current',
+		)
 		.map(
-			(one): Because => ({
+			(condition): Because => ({
 				measure: 'Leg-length difference',
 				value:
-					one.painWorst === undefined
-						? one.status
-						: `${one.status}, worst pain ${one.painWorst} of 10`,
+					condition.painWorst === undefined
+						? condition.status
+						: `${condition.status}, worst pain ${condition.painWorst} of 10`,
 			}),
 		)
 	if (
@@ -417,16 +426,16 @@ function limitRaises(
 	say: (says: string) => void,
 ): void {
 	const limit = protocol.value('insert.raiseMaxMm'),
-		raises = elements.filter((one) => isRaise(one) && one.value !== undefined)
+		raises = elements.filter((element) => isRaise(element) && element.value !== undefined)
 	const total = raises.reduce((sum, one) => sum + one.value!, 0)
 	if (total <= limit) return
 	let over = total - limit
-	for (const one of [...raises].sort((a) => (a.element === 'heel-raise' ? -1 : 1))) {
-		const less = Math.min(over, one.value!)
-		one.value = one.value! - less
+	for (const raise of [...raises].sort((a) => (a.element === 'heel-raise' ? -1 : 1))) {
+		const less = Math.min(over, raise.value!)
+		raise.value = raise.value! - less
 		over -= less
 	}
-	for (const one of raises) if (one.value === 0) elements.splice(elements.indexOf(one), 1)
+	for (const raise of raises) if (raise.value === 0) elements.splice(elements.indexOf(raise), 1)
 	say(
 		`Raises of ${rounded(total, 1)} mm together are more than the ${limit} mm a boot holds: cut ` +
 			`to ${limit} mm inside; the rest belongs on the outside of the sole or in another shoe.`,
@@ -530,7 +539,7 @@ function baseOf(
 				{ choice: 'not decided', cautions: softer },
 			)
 		const skive = called.find(
-				(one) => one.element === 'medial-skive' || one.element === 'lateral-skive',
+				(element) => element.element === 'medial-skive' || element.element === 'lateral-skive',
 			),
 			boot = protocol.value('insert.bootCupMm')
 		const cup = skive
@@ -571,7 +580,7 @@ function baseOf(
 			)
 	}
 	const coverBoot = protocol.value('insert.coverBootMm')
-	if (!called.some((one) => one.element === 'cover'))
+	if (!called.some((element) => element.element === 'cover'))
 		add(
 			'cover',
 			`Thin non-slip cover, ${coverBoot} mm at most in boots.`,
@@ -579,7 +588,7 @@ function baseOf(
 			{ value: coverBoot, unit: 'mm', range: [0, coverBoot], where: 'boot' },
 		)
 	if (!onlyRaises) {
-		const full = called.some((one) => forefootElements.includes(one.element))
+		const full = called.some((element) => forefootElements.includes(element.element))
 		add(
 			'length',
 			full
@@ -614,8 +623,10 @@ function volume(
 	) => unknown,
 ): void {
 	const stacking = ['shell', 'heel-cushion', 'heel-raise', 'leg-length-raise']
-	const parts = elements.filter((one) => stacking.includes(one.element) && one.value !== undefined)
-	const cover = elements.find((one) => one.element === 'cover')
+	const parts = elements.filter(
+		(element) => stacking.includes(element.element) && element.value !== undefined,
+	)
+	const cover = elements.find((element) => element.element === 'cover')
 		? protocol.value('insert.coverBootMm')
 		: 0
 	const liner = context.room?.removableLiner ? (context.room.linerMm ?? 0) : 0
@@ -624,9 +635,9 @@ function volume(
 	if (added > limit)
 		clash(
 			'volume',
-			parts.map((one) => one.element as ElementId),
+			parts.map((part) => part.element as ElementId),
 			`The ${side} heel would stand ${rounded(added, 1)} mm higher in the boot ` +
-				`(${parts.map((one) => `${elementWords[one.element as ElementId]} ${rounded(one.value!, 1)}`).join(', ')}, ` +
+				`(${parts.map((part) => `${elementWords[part.element as ElementId]} ${rounded(part.value!, 1)}`).join(', ')}, ` +
 				`cover ${cover}${liner > 0 ? `, liner out ${liner}` : ', liner not counted'}), more than ` +
 				`the ${limit} mm in use: thin the shell, take the liner out, or check heel hold and depth ` +
 				'in the boot.',
@@ -635,18 +646,18 @@ function volume(
 	const depth = context.room?.depthOverToesMm,
 		forefoot = elements
 			.filter(
-				(one) =>
-					forefootElements.includes(one.element) &&
-					one.unit?.startsWith('mm') &&
-					one.element !== 'first-head-aperture',
+				(element) =>
+					forefootElements.includes(element.element) &&
+					element.unit?.startsWith('mm') &&
+					element.element !== 'first-head-aperture',
 			)
 			.reduce((sum, one) => sum + (one.value ?? 0), 0)
 	if (depth !== undefined && forefoot > depth)
 		clash(
 			'toe-depth',
 			elements
-				.filter((one) => forefootElements.includes(one.element))
-				.map((one) => one.element as ElementId),
+				.filter((element) => forefootElements.includes(element.element))
+				.map((element) => element.element as ElementId),
 			`The ${side} forefoot additions of ${rounded(forefoot, 1)} mm are more than the ` +
 				`${rounded(depth, 1)} mm free over the toes in this boot: thinner additions or a deeper ` +
 				'boot.',

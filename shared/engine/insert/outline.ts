@@ -78,7 +78,9 @@ const placer =
 	(side: Side, centreX: number, heelY: number): Place =>
 	(across, along) => ({ x: centreX + (side === 'left' ? across : -across), y: heelY - along })
 const path = (points: readonly (string | { x: number; y: number })[]) =>
-	points.map((one) => (typeof one === 'string' ? one : `${n(one.x)} ${n(one.y)}`)).join(' ')
+	points
+		.map((point) => (typeof point === 'string' ? point : `${n(point.x)} ${n(point.y)}`))
+		.join(' ')
 
 /**
  * The outline from heel to the front edge, closed. Full length follows the foot; three-quarter ends
@@ -157,7 +159,7 @@ const ellipse = (
 	return `<ellipse cx="${n(c.x)}" cy="${n(c.y)}" rx="${n(rx)}" ry="${n(ry)}" ${style}/>`
 }
 const area = (points: { x: number; y: number }[], style: string) =>
-	`<path d="${path(['M', points[0]!, ...points.slice(1).flatMap((one) => ['L', one]), 'Z'])}" ` +
+	`<path d="${path(['M', points[0]!, ...points.slice(1).flatMap((point) => ['L', point]), 'Z'])}" ` +
 	`${style}/>`
 const wedge = 'fill="#b9c6c4" fill-opacity="0.6" stroke="#1d2726" stroke-width="0.25"',
 	cut = 'fill="#ffffff" stroke="#1d2726" stroke-width="0.4" stroke-dasharray="1.6 1"',
@@ -369,7 +371,7 @@ const marks: readonly Mark[] = [
 		}),
 	},
 ]
-const order = (element: string) => marks.findIndex((one) => one.element === element)
+const order = (element: string) => marks.findIndex((mark) => mark.element === element)
 
 function drawFoot(
 	side: Side,
@@ -381,7 +383,7 @@ function drawFoot(
 ): string {
 	const at = placer(side, centreX, heelY),
 		fifth = m.ball * protocol.value('insert.fifthHeadPerBall')
-	const length = foot.elements.find((one) => one.element === 'length')?.choice,
+	const length = foot.elements.find((element) => element.element === 'length')?.choice,
 		full = length !== 'three-quarter'
 	const text = (across: number, along: number, words: string, size = 3) => {
 		const p = at(across, along)
@@ -391,13 +393,13 @@ function drawFoot(
 		)
 	}
 	const drawn = [...foot.elements]
-		.filter((one) => order(one.element) >= 0)
+		.filter((element) => order(element.element) >= 0)
 		.sort((a, b) => order(a.element) - order(b.element))
-		.map((one) => {
-			const { shape, label, across, along } = marks[order(one.element)]!.svg(
+		.map((element) => {
+			const { shape, label, across, along } = marks[order(element.element)]!.svg(
 				at,
 				m,
-				one,
+				element,
 				fifth,
 				protocol,
 			)

@@ -16,10 +16,10 @@ const sameSide = (group: { side: string } | undefined, side: Side) =>
 	group !== undefined && (group.side === side || group.side === 'both')
 const active = (visit: Visit, side: Side, ...names: string[]) =>
 	(visit.conditions ?? []).some(
-		(one) =>
-			names.includes(one.condition) &&
-			one.status === 'current' &&
-			(one.side === side || one.side === 'both' || one.side === 'none'),
+		(condition) =>
+			names.includes(condition.condition) &&
+			condition.status === 'current' &&
+			(condition.side === side || condition.side === 'both' || condition.side === 'none'),
 	)
 
 /** Source: expert opinion and common practice. */
@@ -121,9 +121,9 @@ export const stopRows: readonly StopRow[] = [
 		holds: (v, side) =>
 			v.screening?.diabeticFoot?.[side]?.previousUlcer === true ||
 			(v.conditions ?? []).some(
-				(one) =>
-					one.condition === 'previous-foot-ulcer' &&
-					(one.side === side || one.side === 'both' || one.side === 'none'),
+				(condition) =>
+					condition.condition === 'previous-foot-ulcer' &&
+					(condition.side === side || condition.side === 'both' || condition.side === 'none'),
 			),
 	},
 ]
@@ -140,7 +140,7 @@ export function stopsOf(
 ): { id: string; says: string }[] {
 	const warned = screening.blockedBy[side].map((id) => ({
 		id,
-		says: screening.items.find((one) => one.id === id)?.says ?? id,
+		says: screening.items.find((item) => item.id === id)?.says ?? id,
 	}))
 	return [
 		...warned,

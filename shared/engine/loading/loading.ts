@@ -148,7 +148,8 @@ export function loading(visit: Visit, protocol: Protocol): LoadingResult {
 		)
 	}
 	const bones = (visit.conditions ?? []).filter(
-		(one) => one.condition.endsWith('stress-fracture') && one.status === 'recovering',
+		(condition) =>
+			condition.condition.endsWith('stress-fracture') && condition.status === 'recovering',
 	)
 	const steps = bones.length > 0 ? returnSteps(protocol) : undefined
 	if (steps)
@@ -162,9 +163,9 @@ export function loading(visit: Visit, protocol: Protocol): LoadingResult {
 					`every ${protocol.value('loading.easierWeekEvery')} weeks; about ${steps.length} weeks ` +
 					'in all. Only once the treating doctor allows impact, free of bone pain; any focal bone ' +
 					'pain: back one step and have it seen.',
-				bones.map((one) => ({
-					measure: termWords(one.condition),
-					value: `${one.status}, ${one.side}`,
+				bones.map((bone) => ({
+					measure: termWords(bone.condition),
+					value: `${bone.status}, ${bone.side}`,
 				})),
 				protocol.basis('return by weekly steps', 'loading.returnStartPercent'),
 			),
@@ -172,11 +173,11 @@ export function loading(visit: Visit, protocol: Protocol): LoadingResult {
 	const peakForces =
 		mass === undefined
 			? undefined
-			: taskRows.map((one) => ({
-					task: one.task,
-					lowN: mass * gravity * protocol.value(one.low),
-					highN: mass * gravity * protocol.value(one.high),
-					basis: protocol.basis(`force: ${one.task}`, one.high),
+			: taskRows.map((taskRow) => ({
+					task: taskRow.task,
+					lowN: mass * gravity * protocol.value(taskRow.low),
+					highN: mass * gravity * protocol.value(taskRow.high),
+					basis: protocol.basis(`force: ${taskRow.task}`, taskRow.high),
 				}))
 	const force =
 		mass === undefined

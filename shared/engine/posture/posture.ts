@@ -47,10 +47,11 @@ function firstMtp(visit: Visit, side: Side, protocol: Protocol): PostureSide['fi
 		jack = meanOf(visit.posture?.[side]?.jackTestDeg)
 	if (range === undefined) return undefined
 	const painful = (visit.conditions ?? []).some(
-		(one) =>
-			(one.condition === 'hallux-limitus' || one.condition === 'first-mtp-osteoarthritis') &&
-			one.status !== 'past' &&
-			(one.side === side || one.side === 'both'),
+		(condition) =>
+			(condition.condition === 'hallux-limitus' ||
+				condition.condition === 'first-mtp-osteoarthritis') &&
+			condition.status !== 'past' &&
+			(condition.side === side || condition.side === 'both'),
 	)
 	if (range < protocol.value('posture.mtpStructuralDeg'))
 		return painful ? 'structural-limit' : 'grey'

@@ -175,7 +175,7 @@ export function coachLetter(fields: ClubFields, clinic: Clinic, on: string): LwD
 					heading(t('coach.limits')),
 					{ kind: 'list', items: fields.limits.map((limit) => t(`limit.${limit}`)) },
 				]
-	const next = fields.sessions.filter((one) => one.date >= on).slice(0, mostSessions)
+	const next = fields.sessions.filter((session) => session.date >= on).slice(0, mostSessions)
 	const sessions: Block =
 		next.length === 0
 			? say(t('coach.noPlan'))
@@ -260,18 +260,18 @@ export function squadForClub(
 	const t = speakOf(clinic)
 	const rows = players
 		.toSorted((a, b) => (a.name < b.name ? -1 : a.name > b.name ? 1 : 0))
-		.map((one) => [
-			one.name,
-			one.assessed ? t('common.yes') : t('common.no'),
-			one.pairs.map((pair) => `${pair.letter} ${soleWords(pair.sole, t)}`).join(', ') ||
+		.map((player) => [
+			player.name,
+			player.assessed ? t('common.yes') : t('common.no'),
+			player.pairs.map((pair) => `${pair.letter} ${soleWords(pair.sole, t)}`).join(', ') ||
 				t('chart.none'),
-			one.insertWorn ? t('common.yes') : t('common.no'),
-			one.reviewDate ? dateWords(one.reviewDate) : t('coach.noDate'),
+			player.insertWorn ? t('common.yes') : t('common.no'),
+			player.reviewDate ? dateWords(player.reviewDate) : t('coach.noDate'),
 			[
-				...(one.minutesToChange === undefined
+				...(player.minutesToChange === undefined
 					? []
-					: [t('coach.minutesValue', { minutes: one.minutesToChange })]),
-				...one.limits.map((limit) => t(`limit.${limit}`)),
+					: [t('coach.minutesValue', { minutes: player.minutesToChange })]),
+				...player.limits.map((limit) => t(`limit.${limit}`)),
 			].join(' '),
 		])
 	return {

@@ -177,7 +177,7 @@ export function insertOrder(input: ReportInput): LwDocument {
 	])
 	const stance = visit.feet?.stance
 	const conflicts = pulls.map(
-		(one) => `${capital(sideWords[one.side])}: ${one.says} ${notes.mark(one.basis)}`,
+		(pull) => `${capital(sideWords[pull.side])}: ${pull.says} ${notes.mark(pull.basis)}`,
 	)
 	return {
 		...frame(input, t),

@@ -105,19 +105,20 @@ const table = {
 	squad: {
 		problems: (input) =>
 			input.audience === 'club'
-				? all(input).flatMap((one, at) =>
+				? all(input).flatMap((member, at) =>
 						refused(
 							consentRefusal(input.consents?.[at], { on: input.on, purpose: 'squad-club' }),
 						).map(
-							(line) => `${one.visit.player.givenName} ${one.visit.player.familyName}: ${line}`,
+							(line) =>
+								`${member.visit.player.givenName} ${member.visit.player.familyName}: ${line}`,
 						),
 					)
 				: [],
 		compose: (input) =>
 			input.audience === 'club'
 				? squadForClub(
-						all(input).map((one, at) =>
-							clubFields(one.visit, one.decisions, input.consents?.[at], {
+						all(input).map((member, at) =>
+							clubFields(member.visit, member.decisions, input.consents?.[at], {
 								on: input.on,
 								purpose: 'squad-club',
 							}),

@@ -10,8 +10,8 @@ export type Mark = 'model' | 'work'
 /** In the order they were marked; lines without words are left out. */
 export const markedLines = ({ lines }: Decisions, mark: Mark): Decision[] =>
 	lines.filter(
-		(one) =>
-			one.choice === 'accept' && one.findingId.startsWith(`${mark}.`) && one.says !== undefined,
+		(line) =>
+			line.choice === 'accept' && line.findingId.startsWith(`${mark}.`) && line.says !== undefined,
 	)
 /** What a report prints of a model to try: '<name>, size <size>'. */
 export const modelWords = ({ name, size }: Pick<RankedModel, 'name' | 'size'>): string =>
@@ -33,9 +33,9 @@ export function overtakenMarks(
 		...ranked
 			.filter((one) => one.verdict !== 'unsuitable')
 			.map((one): [string, string] => [`model.${one.id}`, modelWords(one)]),
-		...[...modifications, ...lacing].map((one): [string, string] => [
-			`work.${workKey(one)}`,
-			workWords(one),
+		...[...modifications, ...lacing].map((modification): [string, string] => [
+			`work.${workKey(modification)}`,
+			workWords(modification),
 		]),
 	])
 	return [...markedLines(decisions, 'model'), ...markedLines(decisions, 'work')].filter(

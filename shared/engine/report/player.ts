@@ -143,17 +143,20 @@ const found: Section = (input, notes, t) => {
 		if (band === 'adequate') items.push(t('player.ankleEnough', { side }))
 	}
 	if (ankle.asymmetry === 'flag' || ankle.asymmetry === 'act') items.push(t('player.anklesDiffer'))
-	for (const one of visit.conditions ?? []) {
-		const words = { condition: capital(conditionInWords(one.condition)), status: one.status }
+	for (const condition of visit.conditions ?? []) {
+		const words = {
+			condition: capital(conditionInWords(condition.condition)),
+			status: condition.status,
+		}
 		items.push(
-			one.side === 'none'
+			condition.side === 'none'
 				? t('player.conditionNoSide', words)
 				: t('player.condition', {
 						...words,
 						side:
-							one.side === 'both'
+							condition.side === 'both'
 								? sideWords.both
-								: one.side === 'left'
+								: condition.side === 'left'
 									? t('common.leftSide')
 									: t('common.rightSide'),
 					}),
@@ -294,7 +297,9 @@ const nextPair: Section = ({ assessment: { footwear }, decisions }, notes, t) =>
 			]),
 			widths: ['*', 130, 92],
 		},
-		...footwear.contradictions.map((one) => say(t('player.pullApart', { says: one.says }))),
+		...footwear.contradictions.map((contradiction) =>
+			say(t('player.pullApart', { says: contradiction.says })),
+		),
 	]
 }
 const raise: Section = ({ assessment: { ankle }, decisions }, _notes, t) => {
@@ -335,7 +340,7 @@ const pairs: Section = ({ visit, assessment: { footwear } }, _notes, t) => {
 		unknown: t('player.unknown'),
 	}
 	const rows = footwear.current.map((one) => [
-		visit.footwear?.find((each) => each.id === one.id)?.name ?? one.id,
+		visit.footwear?.find((pair) => pair.id === one.id)?.name ?? one.id,
 		verdicts[one.verdict],
 		one.says,
 	])

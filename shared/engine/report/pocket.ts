@@ -25,10 +25,10 @@ export function wornWords(
 	plan: Pick<Plan, 'pairs'>,
 	none: string = sentences['pocket.askFirst'],
 ): string {
-	const letter = (id: string) => plan.pairs.find((one) => one.id === id)?.letter ?? id
+	const letter = (id: string) => plan.pairs.find((pair) => pair.id === id)?.letter ?? id
 	if (session.parts && session.parts.length > 1)
 		return session.parts
-			.map((one) => `${letter(one.pair)} for ${rounded(one.minutes, 0)} min`)
+			.map((part) => `${letter(part.pair)} for ${rounded(part.minutes, 0)} min`)
 			.join(', then ')
 	return session.pair === undefined
 		? none
@@ -47,7 +47,7 @@ export function pocketTable({
 	on: string
 }): LwDocument {
 	const t = speakOf(clinic)
-	const ahead = plan.sessions.filter((one) => !one.past)
+	const ahead = plan.sessions.filter((session) => !session.past)
 	const byMonth = new Map<string, PlanSession[]>()
 	for (const session of ahead)
 		byMonth.set(monthOf(session.date), [...(byMonth.get(monthOf(session.date)) ?? []), session])
@@ -64,12 +64,12 @@ export function pocketTable({
 				t('pocket.wear'),
 			],
 			widths: [90, 45, 60, '*', 130],
-			rows: sessions.map((one) => [
-				`${weekdayName(one.date).slice(0, 3)} ${Number(one.date.slice(8))}`,
-				one.start,
-				one.kind,
-				`${termWords(one.surface)}${one.ground === 'dry' ? '' : `, ${one.ground}`}`,
-				wornWords(one, plan, t('pocket.askFirst')),
+			rows: sessions.map((session) => [
+				`${weekdayName(session.date).slice(0, 3)} ${Number(session.date.slice(8))}`,
+				session.start,
+				session.kind,
+				`${termWords(session.surface)}${session.ground === 'dry' ? '' : `, ${session.ground}`}`,
+				wornWords(session, plan, t('pocket.askFirst')),
 			]),
 		},
 	])
@@ -92,9 +92,9 @@ export function pocketTable({
 				items: [...plan.pairs]
 					.sort((a, b) => (a.letter < b.letter ? -1 : 1))
 					.map(
-						(one) =>
-							`${one.letter}: ${one.name}, ` +
-							`${termWords(one.sole)}${one.replaceBy === undefined ? '' : `. A new pair by ${dateWords(one.replaceBy)}`}${one.brokenInBy === undefined ? '' : `. Worn in step by step until ${dateWords(one.brokenInBy)}`}`,
+						(pair) =>
+							`${pair.letter}: ${pair.name}, ` +
+							`${termWords(pair.sole)}${pair.replaceBy === undefined ? '' : `. A new pair by ${dateWords(pair.replaceBy)}`}${pair.brokenInBy === undefined ? '' : `. Worn in step by step until ${dateWords(pair.brokenInBy)}`}`,
 					),
 			},
 			...(plan.purchases.length === 0
@@ -104,7 +104,7 @@ export function pocketTable({
 						{
 							kind: 'list' as const,
 							items: plan.purchases.map(
-								(one) => `A ${termWords(one.sole)} pair by ${dateWords(one.buyBy)}.`,
+								(purchase) => `A ${termWords(purchase.sole)} pair by ${dateWords(purchase.buyBy)}.`,
 							),
 						},
 					]),

@@ -44,7 +44,7 @@ export function countsOf(text: string): Counts | undefined {
 		words: words.length,
 		sentences: Math.max(1, (text.match(/[.!?:](?=\s|$)/g) ?? []).length),
 		syllables: syllables.reduce((sum, one) => sum + one, 0),
-		long: syllables.filter((one) => one >= 3).length,
+		long: syllables.filter((syllable) => syllable >= 3).length,
 	}
 }
 /** Sentences a person reads in a block; tables of numbers and captions are not prose. */

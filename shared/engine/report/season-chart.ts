@@ -62,7 +62,7 @@ export function seasonChart({
 	const t = speakOf(clinic)
 	const own = planLetters(visit, plan)
 	const letterOf = (id: string): string =>
-		plan.pairs.find((one) => one.id === id)?.letter ?? own.get(id) ?? id
+		plan.pairs.find((pair) => pair.id === id)?.letter ?? own.get(id) ?? id
 	const patternOf = new Map(
 		plan.pairs.map(({ id }): [string, Pattern] => [id, patternOfLetter(letterOf(id))]),
 	)
@@ -188,7 +188,9 @@ export function seasonChart({
 			items: [
 				...(insert ? [t('chart.legendInsert')] : []),
 				t('chart.legendMatch'),
-				...(plan.sessions.some((one) => one.pair === undefined) ? [t('chart.legendNone')] : []),
+				...(plan.sessions.some((session) => session.pair === undefined)
+					? [t('chart.legendNone')]
+					: []),
 			],
 		},
 	]

@@ -53,7 +53,7 @@ export function signingBlocks(
 		blocks.push({ path, says })
 	}
 	const open = assessment.findings.filter(
-		(one) => !quiet(one) && !isDecided(decisions, one.id, one.says),
+		(finding) => !quiet(finding) && !isDecided(decisions, finding.id, finding.says),
 	).length
 	if (open > 0)
 		add(
@@ -63,9 +63,9 @@ export function signingBlocks(
 	// words of the clinician, or a line left out, on what is no longer so; an accepted note is
 	// printed as it reads now
 	const overtaken = assessment.findings.filter(
-		(one) =>
-			quiet(one) &&
-			['change', 'drop'].includes(overtakenLine(decisions, one.id, one.says)?.choice ?? ''),
+		(finding) =>
+			quiet(finding) &&
+			['change', 'drop'].includes(overtakenLine(decisions, finding.id, finding.says)?.choice ?? ''),
 	).length
 	if (overtaken > 0)
 		add(

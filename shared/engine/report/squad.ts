@@ -29,19 +29,22 @@ export function squadForClinician(
 		absent: t('squad.absent'),
 	}
 	const stateOf = (one: SquadMember) => one.state ?? 'assessed'
-	const seen = members.filter((one) => stateOf(one) === 'assessed')
+	const seen = members.filter((member) => stateOf(member) === 'assessed')
 	const has = (verdict: string) => (one: SquadMember) =>
 		one.assessment.footwear.current.some((pair) => pair.verdict === verdict)
 	const counts: [string, number][] = [
 		[states.assessed, seen.length],
-		[states.refused, members.filter((one) => stateOf(one) === 'refused').length],
-		[states.absent, members.filter((one) => stateOf(one) === 'absent').length],
+		[states.refused, members.filter((member) => stateOf(member) === 'refused').length],
+		[states.absent, members.filter((member) => stateOf(member) === 'absent').length],
 		[t('squad.replace'), seen.filter(has('replace')).length],
 		[t('squad.change'), seen.filter(has('change')).length],
-		[t('squad.insert'), seen.filter((one) => insertDecided(one.decisions)).length],
-		[t('squad.refer'), seen.filter((one) => one.assessment.screening.action !== 'proceed').length],
-		[t('squad.reviews'), seen.filter((one) => one.decisions.reviewDate !== undefined).length],
-		[t('squad.incomplete'), seen.filter((one) => one.assessment.missing.length > 0).length],
+		[t('squad.insert'), seen.filter((member) => insertDecided(member.decisions)).length],
+		[
+			t('squad.refer'),
+			seen.filter((member) => member.assessment.screening.action !== 'proceed').length,
+		],
+		[t('squad.reviews'), seen.filter((member) => member.decisions.reviewDate !== undefined).length],
+		[t('squad.incomplete'), seen.filter((member) => member.assessment.missing.length > 0).length],
 	]
 	const rows = members
 		.toSorted((a, b) =>
@@ -50,14 +53,14 @@ export function squadForClinician(
 				? -1
 				: 1,
 		)
-		.map((one) => {
-			const { visit, assessment, decisions } = one
+		.map((member) => {
+			const { visit, assessment, decisions } = member
 			const name = nameOf(visit)
-			if (stateOf(one) !== 'assessed')
+			if (stateOf(member) !== 'assessed')
 				return [
 					name,
 					dateWords(visit.player.birthDate),
-					states[stateOf(one)],
+					states[stateOf(member)],
 					'',
 					'',
 					'',

@@ -62,7 +62,9 @@ export function screening(visit: Visit, protocol: Protocol): ScreeningResult {
 	})
 	for (const recorded of visit.conditions ?? []) {
 		const row = conditionRows.find(
-			(one) => one.condition === recorded.condition && one.statuses.includes(recorded.status),
+			(conditionRow) =>
+				conditionRow.condition === recorded.condition &&
+				conditionRow.statuses.includes(recorded.status),
 		)
 		if (row)
 			items.push({
@@ -267,11 +269,11 @@ function accuracy(age: number, protocol: Protocol): string {
 export function blockersOf(items: readonly ScreeningItem[], side: Side): string[] {
 	return items
 		.filter(
-			(one) =>
-				actions.indexOf(one.action) > actions.indexOf('letter') &&
-				(one.side === side || one.side === 'both' || one.side === 'none'),
+			(item) =>
+				actions.indexOf(item.action) > actions.indexOf('letter') &&
+				(item.side === side || item.side === 'both' || item.side === 'none'),
 		)
-		.map((one) => one.id)
+		.map((item) => item.id)
 }
 
 function addSigns(
@@ -327,7 +329,7 @@ function addSigns(
 				`screening.bone-site.${bone.side}`,
 				bone.side,
 				'caution',
-				`Name the bone: ${boneSiteRows.filter((one) => one.risk === 'high').length} of the ` +
+				`Name the bone: ${boneSiteRows.filter((boneSiteRow) => boneSiteRow.risk === 'high').length} of the ` +
 					`${boneSiteRows.length} listed sites are high risk and change what to do.`,
 				{
 					rule: 'bone stress by site',

@@ -3,4 +3,4 @@ import { type BoneSiteRow, boneSiteRows } from './bone-sites.table.ts'
 
 /** What is held of a site; undefined where none was named. */
 export const siteRow = (site: BoneSite | undefined): BoneSiteRow | undefined =>
-	boneSiteRows.find((one) => one.site === site)
+	boneSiteRows.find((boneSiteRow) => boneSiteRow.site === site)

@@ -65,7 +65,7 @@ export function lettersOf(
 			pairs.some((pair) => pair.id === id)
 		)
 			given.set(id, letter)
-	const free = [...letters].filter((one) => ![...given.values()].includes(one))
+	const free = [...letters].filter((letter) => ![...given.values()].includes(letter))
 	return new Map(pairs.map((pair) => [pair.id, given.get(pair.id) ?? free.shift() ?? '?']))
 }
 const byId = (a: Pair, b: Pair): number => (a.id < b.id ? -1 : 1)
@@ -189,7 +189,9 @@ function settled(
 	earlier: EarlierPlan | undefined,
 ): Fixed[] {
 	const index = new Map(pairs.map((pair, p) => [pair.id, p]))
-	const before = new Map((earlier?.sessions ?? []).map((one) => [one.id ?? one.date, one]))
+	const before = new Map(
+		(earlier?.sessions ?? []).map((session) => [session.id ?? session.date, session]),
+	)
 	return slots.flatMap((slot, s): Fixed[] => {
 		if (!slot.past) return []
 		const worn = sessions[s]!.worn
@@ -208,7 +210,7 @@ function settled(
 }
 /** A session that a lay-off had shortened was played short: it counts as it was planned. */
 function keepShortened(slots: Slot[], earlier: EarlierPlan | undefined): void {
-	const before = new Map((earlier?.sessions ?? []).map((one) => [one.id, one]))
+	const before = new Map((earlier?.sessions ?? []).map((session) => [session.id, session]))
 	for (const slot of slots) {
 		const was = before.get(slot.id)
 		if (slot.past && was?.fullMinutes === slot.minutes)
@@ -233,7 +235,7 @@ export function buildProblem(input: BuildInput): Built {
 	const from = input.from ?? visit.visitDate
 	const all = visit.season ? seasonSessions(visit.season) : []
 	const sessions = all.filter((one) => one.status === undefined)
-	const slots = sessions.map((one) => slotOf(one, protocol, from, visit))
+	const slots = sessions.map((session) => slotOf(session, protocol, from, visit))
 	const usualWeek = usualWeekMinutes(slots)
 	keepShortened(slots, input.earlier)
 	const eased = easeIn(slots, all, usualWeek, protocol)

@@ -36,8 +36,8 @@ const fields = [
 ] as const
 /** Sessions are matched by id. A day changes only where something a player would notice changed. */
 export function planDifference(before: Plan, after: Plan): Change[] {
-	const was = new Map(before.sessions.map((one) => [one.id, one]))
-	const is = new Map(after.sessions.map((one) => [one.id, one]))
+	const was = new Map(before.sessions.map((session) => [session.id, session]))
+	const is = new Map(after.sessions.map((session) => [session.id, session]))
 	const off = new Map(after.off.map((one) => [one.id, one.status]))
 	const changes: Change[] = []
 	for (const session of after.sessions) {
@@ -78,7 +78,7 @@ export function planDifference(before: Plan, after: Plan): Change[] {
 			})
 	}
 	for (const old of before.pairs)
-		if (!after.pairs.some((one) => one.id === old.id))
+		if (!after.pairs.some((pair) => pair.id === old.id))
 			changes.push({
 				date: after.from,
 				says: `Pair ${old.letter} (${old.name}) is no longer in the plan.`,

@@ -123,7 +123,7 @@ export function buyBy(
 		const last = trainings.slice(-n)
 		if (
 			(ladderMinutes(
-				last.map((one) => one.minutes),
+				last.map((slot) => slot.minutes),
 				problem.breakIn,
 			).at(-1) ?? 0) >= problem.matchFromMinutes
 		) {

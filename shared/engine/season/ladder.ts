@@ -63,10 +63,10 @@ export function layLadders(problem: SeasonProblem): {
 		let total =
 			pair.startMinutes +
 			problem.fixed
-				.filter((one) => one.pair === p && problem.slots[one.slot]!.counts)
+				.filter((fixed) => fixed.pair === p && problem.slots[fixed.slot]!.counts)
 				.reduce((sum, one) => sum + one.minutes, 0)
 		let last = problem.fixed
-			.filter((one) => one.pair === p)
+			.filter((fixed) => fixed.pair === p)
 			.reduce((latest, one) => Math.max(latest, one.slot), -1)
 		if (total >= enough) return 0
 		for (const [s, slot] of problem.slots.entries()) {
@@ -88,7 +88,7 @@ export function layLadders(problem: SeasonProblem): {
 						(week) =>
 							week.slots.includes(s) &&
 							steps
-								.filter((one) => cap.pairs.includes(one.pair) && week.slots.includes(one.slot))
+								.filter((step) => cap.pairs.includes(step.pair) && week.slots.includes(step.slot))
 								.reduce((sum, one) => sum + one.minutes, minutes) > week.minutes,
 					),
 			)

@@ -31,7 +31,7 @@ const studded: readonly Sole[] = ['soft-ground', 'firm-ground', 'artificial-grou
 
 function suffers(visit: Visit, conditions: readonly Condition[], statuses: readonly Status[]) {
 	return (visit.conditions ?? []).find(
-		(one) => conditions.includes(one.condition) && statuses.includes(one.status),
+		(condition) => conditions.includes(condition.condition) && statuses.includes(condition.status),
 	)
 }
 interface Stop {
@@ -216,8 +216,10 @@ export function weeklyLimits(
 				minutes: minutes(weekOf(monday)),
 			})),
 		})),
-		findings: rules.flatMap((one) =>
-			one.finding && one.key ? [{ ...one.finding, basis: protocol.basis(one.id, one.key) }] : [],
+		findings: rules.flatMap((rule) =>
+			rule.finding && rule.key
+				? [{ ...rule.finding, basis: protocol.basis(rule.id, rule.key) }]
+				: [],
 		),
 	}
 }

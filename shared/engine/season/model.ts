@@ -90,12 +90,12 @@ export function buildModel(problem: SeasonProblem): Model {
 	const x = (s: number, p: number) => `x${s}_${p}`
 	const open = slots.map((_, s) => openMinutes(problem, s, fixed[s]!))
 	const has = (s: number, p: number): boolean =>
-		open[s]! > 0 && typeof cost[s]![p] === 'number' && !fixed[s]!.some((one) => one.pair === p)
+		open[s]! > 0 && typeof cost[s]![p] === 'number' && !fixed[s]!.some((use) => use.pair === p)
 	/** minutes of pair p in session s as a term */
 	const minutes = (s: number, p: number): Term[] =>
 		!has(s, p) ? [] : slots[s]!.split ? [[1, `y${s}_${p}`]] : [[open[s]!, x(s, p)]]
 	const fixedMinutes = (s: number, p: number): number =>
-		fixed[s]!.filter((one) => one.pair === p).reduce((sum, one) => sum + one.minutes, 0)
+		fixed[s]!.filter((use) => use.pair === p).reduce((sum, one) => sum + one.minutes, 0)
 	const fixedUse = (s: number, p: number): number => (fixedMinutes(s, p) > 0 ? 1 : 0)
 
 	for (const [s, slot] of slots.entries()) {
@@ -419,9 +419,9 @@ export function lpText(model: Model, first?: ReadonlyMap<string, number>): strin
 			wrapped(` ${row.name}:`, row.terms, ` ${row.sense} ${decimal(row.right)}`),
 		),
 		'Bounds',
-		...bounds.map((one) => ` ${one}`),
+		...bounds.map((bound) => ` ${bound}`),
 		'Binary',
-		...model.binaries.map((one) => ` ${one}`),
+		...model.binaries.map((binary) => ` ${binary}`),
 		'End',
 		'',
 	].join('\n')

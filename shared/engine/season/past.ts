@@ -13,24 +13,25 @@ export function keepPast(
 	last: Pick<Plan, 'sessions' | 'from'>,
 	from: string,
 ): Season {
-	const listed = new Set((season.sessions ?? []).flatMap((one) => one.id ?? []))
+	const listed = new Set((season.sessions ?? []).flatMap((session) => session.id ?? []))
 	const now = new Map(seasonSessions(season).map((one) => [one.id, one]))
-	const known = new Set(last.sessions.map((one) => one.id))
+	const known = new Set(last.sessions.map((session) => session.id))
 	const asPlayed = last.sessions
 		.filter(
-			(one) => one.date < from && !listed.has(one.id) && now.get(one.id)?.status === undefined,
+			(session) =>
+				session.date < from && !listed.has(session.id) && now.get(session.id)?.status === undefined,
 		)
 		.map(
-			(one): Session => ({
-				id: one.id,
-				date: one.date,
-				start: one.start,
-				minutes: one.minutes,
-				kind: one.kind,
-				surface: one.surface,
-				ground: one.ground,
-				...(one.team === undefined ? {} : { team: one.team }),
-				...(one.title === undefined ? {} : { title: one.title }),
+			(session): Session => ({
+				id: session.id,
+				date: session.date,
+				start: session.start,
+				minutes: session.minutes,
+				kind: session.kind,
+				surface: session.surface,
+				ground: session.ground,
+				...(session.team === undefined ? {} : { team: session.team }),
+				...(session.title === undefined ? {} : { title: session.title }),
 			}),
 		)
 	// a pattern entered later does not reach back into days that were already planned

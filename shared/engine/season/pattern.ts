@@ -35,8 +35,8 @@ const touches = (exception: PatternException, date: string, pattern: Pattern): b
 function written(pattern: Pattern, date: string, exceptions: readonly PatternException[]): Session {
 	const { id, weekday: _weekday, from: _from, to: _to, ...session } = pattern
 	const made: Session = { ...session, date, id: `${id}:${date}` }
-	for (const { status, surface, ground, start, minutes } of exceptions.filter((one) =>
-		touches(one, date, pattern),
+	for (const { status, surface, ground, start, minutes } of exceptions.filter((exception) =>
+		touches(exception, date, pattern),
 	))
 		Object.assign(
 			made,
@@ -86,7 +86,7 @@ export function seasonSessions(season: Season): (Session & { id: string })[] {
 	// belongs to its weekly row
 	const off = (one: Session): Session['status'] => {
 		const within = exceptions.filter(
-			(each) => one.date >= each.from && one.date <= (each.to ?? each.from),
+			(exception) => one.date >= exception.from && one.date <= (exception.to ?? exception.from),
 		)
 		if (within.some((each) => each.status === 'injured' && each.pattern === undefined))
 			return 'injured'
@@ -101,9 +101,9 @@ export function seasonSessions(season: Season): (Session & { id: string })[] {
 				.findLast((each) => each.status !== undefined)?.status
 		)
 	}
-	const listed = (season.sessions ?? []).map((one) => {
-		const status = one.status ?? off(one)
-		return status === undefined ? one : { ...one, status }
+	const listed = (season.sessions ?? []).map((session) => {
+		const status = session.status ?? off(session)
+		return status === undefined ? session : { ...session, status }
 	})
 	const taken = new Set(listed.map((one) => one.id))
 	const all = [

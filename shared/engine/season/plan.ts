@@ -213,7 +213,7 @@ function calendarFindings(problem: SeasonProblem, visit: Visit, protocol: Protoc
 			),
 		)
 	const history = visit.conditions?.find(
-		(one) => one.condition === 'fifth-metatarsal-stress-fracture',
+		(condition) => condition.condition === 'fifth-metatarsal-stress-fracture',
 	)
 	const total = open.reduce((sum, slot) => sum + slot.minutes, 0)
 	const turf = open
@@ -243,12 +243,12 @@ function calendarFindings(problem: SeasonProblem, visit: Visit, protocol: Protoc
 function breakInFindings(problem: SeasonProblem, protocol: Protocol): Finding[] {
 	return problem.pairs.flatMap((pair, p) => {
 		if (!pair.isNew) return []
-		const steps = problem.fixed.filter((one) => one.pair === p && one.why === 'break-in')
+		const steps = problem.fixed.filter((fixed) => fixed.pair === p && fixed.why === 'break-in')
 		const free = problem.slots.some(
 			(slot, s) =>
 				!slot.past &&
 				typeof problem.cost[s]![p] === 'number' &&
-				!steps.some((one) => one.slot === s),
+				!steps.some((step) => step.slot === s),
 		)
 		if (steps.length === 0 && free) return []
 		if (!free)
@@ -258,9 +258,9 @@ function breakInFindings(problem: SeasonProblem, protocol: Protocol): Finding[] 
 					'caution',
 					`Pair ${pair.letter} (${pair.name}) is not broken in before the season ends: too few ` +
 						'trainings suit it.',
-					steps.map((one) => ({
-						measure: fullDay(problem.slots[one.slot]!.date),
-						value: rounded(one.minutes, 0),
+					steps.map((step) => ({
+						measure: fullDay(problem.slots[step.slot]!.date),
+						value: rounded(step.minutes, 0),
 						unit: 'min',
 					})),
 					protocol.basis('break-in ladder', 'season.breakInFirstMinutes'),
@@ -281,9 +281,9 @@ function breakInFindings(problem: SeasonProblem, protocol: Protocol): Finding[] 
 					`${rounded(problem.breakIn.firstMinutes, 0)} minutes, then in ${steps.length} trainings ` +
 					`until ${fullDay(last.date)}, and only then in a match, with no hot spot left. With a ` +
 					`blister or bone pain go back one step.${shorter}`,
-				steps.map((one) => ({
-					measure: fullDay(problem.slots[one.slot]!.date),
-					value: rounded(one.minutes, 0),
+				steps.map((step) => ({
+					measure: fullDay(problem.slots[step.slot]!.date),
+					value: rounded(step.minutes, 0),
 					unit: 'min',
 				})),
 				protocol.basis('break-in ladder', 'season.breakInFirstMinutes'),
@@ -320,7 +320,9 @@ export function composePlan(input: PlanInput): Plan {
 		const replaceBy = [wornOutBy, outgrownBy]
 			.filter((one): one is string => one !== undefined && one <= season.to)
 			.sort()[0]
-		const last = problem.fixed.filter((one) => one.pair === p && one.why === 'break-in').at(-1)
+		const last = problem.fixed
+			.filter((fixed) => fixed.pair === p && fixed.why === 'break-in')
+			.at(-1)
 		return {
 			id: pair.id,
 			letter: pair.letter,
@@ -421,12 +423,12 @@ export function composePlan(input: PlanInput): Plan {
 		...calendarFindings(problem, visit, protocol),
 		...breakInFindings(problem, protocol),
 		...pairs.flatMap((pair) => pairFindings(pair, protocol)),
-		...purchases.map((one, i) =>
+		...purchases.map((purchase, i) =>
 			finding(
 				`season.buy-${i + 1}`,
 				'advise',
-				one.says,
-				[{ measure: 'needed by', value: fullDay(one.neededBy) }],
+				purchase.says,
+				[{ measure: 'needed by', value: fullDay(purchase.neededBy) }],
 				protocol.basis('a new pair is broken in before it is needed', 'season.matchFromMinutes'),
 			),
 		),

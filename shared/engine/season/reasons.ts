@@ -85,7 +85,7 @@ export function reasonsOf(
 ): string[] {
 	const slot = problem.slots[k]!
 	const uses = rotation.uses[k]!
-	const steps = problem.fixed.filter((one) => one.slot === k && one.why === 'break-in')
+	const steps = problem.fixed.filter((fixed) => fixed.slot === k && fixed.why === 'break-in')
 	const said = steps.map((step) =>
 		step.minutes < slot.minutes
 			? `start in ${problem.pairs[step.pair]!.name} for ${rounded(step.minutes, 0)} minutes to ` +

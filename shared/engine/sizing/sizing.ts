@@ -145,7 +145,7 @@ export function sizing(visit: Visit, earlier: readonly Visit[], protocol: Protoc
 					'advise',
 					`Take a third reading of the ${side} ${words}: the two differ by ` +
 						`${rounded(Math.abs(readings[0]! - readings[1]!), 1)} mm.`,
-					readings.map((one, i) => mm(`reading ${i + 1}`, one)),
+					readings.map((reading, i) => mm(`reading ${i + 1}`, reading)),
 					'sizing.thirdReadingMm',
 					'third reading',
 				)

@@ -23,7 +23,7 @@ const list = (value: number | number[] | undefined): number[] =>
 const mean = (readings: number[]): string =>
 	readings.length === 1
 		? `One reading: ${n(readings[0]!)} mm`
-		: `Mean of ${readings.length} readings: (${readings.map((one) => n(one)).join(' + ')}) / ` +
+		: `Mean of ${readings.length} readings: (${readings.map((reading) => n(reading)).join(' + ')}) / ` +
 			`${readings.length} = ${n(readings.reduce((sum, one) => sum + one, 0) / readings.length)} ` +
 			'mm'
 const iso: Basis = {

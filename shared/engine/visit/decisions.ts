@@ -84,7 +84,7 @@ export const choiceWords = {
 	add: 'added',
 } as const
 const lineAbout = ({ lines }: Decisions, id: string): Decision | undefined =>
-	lines.find((one) => one.findingId === id)
+	lines.find((line) => line.findingId === id)
 /**
  * The line about a finding that reads otherwise now than when it was decided. @param words the
  * finding's own, now; without words nothing is overtaken

@@ -6,7 +6,8 @@ export function legLengthSymptomatic(visit: Visit): boolean {
 	return (
 		visit.body?.legLengthSymptoms ??
 		(visit.conditions ?? []).some(
-			(one) => one.condition === 'leg-length-difference' && one.status === 'current',
+			(condition) =>
+				condition.condition === 'leg-length-difference' && condition.status === 'current',
 		)
 	)
 }
