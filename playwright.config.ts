@@ -5,9 +5,6 @@ export default defineConfig({
 	globalSetup: './tests/temporary.ts',
 	testMatch: ['screens/**/*.spec.ts', 'window/**/*.spec.ts'],
 	workers: 1,
-	// where nobody watches, a test that failed is tried once more and then listed as flaky; at the
-	// desk it fails at once
-	retries: process.env.CI ? 1 : 0,
 	timeout: 180_000,
 	// a busy machine is slower, not wrong
 	expect: { timeout: 15_000 },

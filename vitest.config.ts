@@ -1,3 +1,4 @@
+import { availableParallelism } from 'node:os'
 import { defineConfig } from 'vitest/config'
 
 export default defineConfig({
@@ -5,8 +6,9 @@ export default defineConfig({
 		globalSetup: ['tests/temporary.ts'],
 		setupFiles: ['tests/examples.ts'],
 		include: ['tests/{published,engine,host}/**/*.test.ts'],
-		testTimeout: 60000,
-		retry: process.env.CI ? 1 : 0,
-		expect: { poll: { timeout: 20000 } },
+		testTimeout: 60_000,
+		// both processors: the tests are many small ones
+		maxWorkers: availableParallelism(),
+		expect: { poll: { timeout: 20_000 } },
 	},
 })
