@@ -1,9 +1,11 @@
 /** Change of the lunge since the last visit, cm and degrees kept apart. */
+
 import type { Change, Changes } from '../findings/assessment.ts'
 import { changeSince } from '../findings/change.ts'
 import type { Finding } from '../findings/finding.ts'
+import { dayInWords } from '../plain/days.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
-import { ageYears, dayInWords } from '../visit/age.ts'
+import { ageYears } from '../visit/age.ts'
 import { bothSides, meanOf, perSide, rounded } from '../visit/sides.ts'
 import type { Visit } from '../visit/visit.ts'
 

@@ -2,6 +2,7 @@
  * The heel-raise proposal: an estimate for the clinician to edit, never above the boot limit in
  * use.
  */
+
 import type { AnkleSide, PerSide } from '../findings/assessment.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
 import { ageYears } from '../visit/age.ts'

@@ -3,8 +3,8 @@
  * smallest real change.
  */
 
+import { dayInWords } from '../plain/days.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
-import { dayInWords } from '../visit/age.ts'
 import { rounded } from '../visit/sides.ts'
 import type { Visit } from '../visit/visit.ts'
 import type { Change } from './assessment.ts'

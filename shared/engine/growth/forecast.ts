@@ -1,8 +1,8 @@
 import type { GrowthResult } from '../findings/assessment.ts'
+import { addDays, addMonths } from '../plain/days.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
-import { addDays, ageYears, decimalAgeYears } from '../visit/age.ts'
+import { ageYears, decimalAgeYears } from '../visit/age.ts'
 import type { Visit } from '../visit/visit.ts'
-import { addMonths } from './dates.ts'
 import { longerFootMm } from './velocity.ts'
 
 interface Rate {

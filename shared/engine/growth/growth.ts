@@ -2,8 +2,10 @@
  * The growth room: maturity, adult stature, centiles, growth rate and foot forecast of a player
  * under 18.
  */
+
 import type { GrowthResult } from '../findings/assessment.ts'
 import type { Finding } from '../findings/finding.ts'
+import { daysBetween } from '../plain/days.ts'
 import { cdcBmi, cdcMass, cdcStature } from '../protocol/norms/cdc2000.table.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import { ageYears as completedYears, decimalAgeYears } from '../visit/age.ts'
@@ -11,7 +13,6 @@ import { rounded } from '../visit/sides.ts'
 import type { Visit } from '../visit/visit.ts'
 import { adultStature } from './adult.ts'
 import { bmiCentile, centile } from './centiles.ts'
-import { daysBetween } from './dates.ts'
 import { maturityEstimates } from './estimate.ts'
 import { footForecast, measureAgainBy } from './forecast.ts'
 import { methodFindings, stageMethod } from './method.ts'

@@ -2,11 +2,13 @@
  * One method per player over time: what the first visit rested on is kept wherever it can be
  * computed again.
  */
+
 import type { StageMethod } from '../findings/assessment.ts'
 import type { Finding } from '../findings/finding.ts'
+import { dayInWords } from '../plain/days.ts'
 import type { Basis } from '../protocol/basis.ts'
 import type { Protocol } from '../protocol/protocol.ts'
-import { dayInWords, decimalAgeYears } from '../visit/age.ts'
+import { decimalAgeYears } from '../visit/age.ts'
 import type { Visit } from '../visit/visit.ts'
 import { adultStature } from './adult.ts'
 import { maturityEstimates, methodNames } from './estimate.ts'

@@ -1,8 +1,10 @@
 /** When a growing foot uses up the toe room of the pairs whose inside length was measured. */
+
 import type { ToeRoomForecast } from '../findings/assessment.ts'
 import { type Finding, idPart } from '../findings/finding.ts'
+import { addDays, dayInWords } from '../plain/days.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
-import { addDays, dayInWords, decimalAgeYears } from '../visit/age.ts'
+import { decimalAgeYears } from '../visit/age.ts'
 import { rounded } from '../visit/sides.ts'
 import type { Pair, Visit } from '../visit/visit.ts'
 import { footRates } from './forecast.ts'

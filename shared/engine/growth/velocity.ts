@@ -1,11 +1,10 @@
 import type { GrowthResult } from '../findings/assessment.ts'
 import { examinersOf, stanceOf } from '../findings/change.ts'
 import type { Finding } from '../findings/finding.ts'
+import { dayInWords, daysBetween } from '../plain/days.ts'
 import type { Protocol } from '../protocol/protocol.ts'
-import { dayInWords } from '../visit/age.ts'
 import { meanOf, rounded } from '../visit/sides.ts'
 import type { Visit } from '../visit/visit.ts'
-import { daysBetween } from './dates.ts'
 import { finding } from './says.ts'
 
 const daysPerYear = 365.25

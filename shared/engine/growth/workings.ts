@@ -1,6 +1,8 @@
 /** The growth room's numbers, each with its formula and this player's values put in. */
+
 import type { Centile, GrowthResult } from '../findings/assessment.ts'
 import { idPart, type Working } from '../findings/finding.ts'
+import { daysBetween } from '../plain/days.ts'
 import { quantileAbove } from '../plain/normal.ts'
 import type { Basis } from '../protocol/basis.ts'
 import { cdcBmi, cdcMass, cdcStature, type LmsTable } from '../protocol/norms/cdc2000.table.ts'
@@ -11,7 +13,6 @@ import type { Visit } from '../visit/visit.ts'
 import { tableAgeYears } from './adult.ts'
 import { adjustedParentCm, khamisRocheAt } from './adult-stature.ts'
 import { lmsAt, valueAt } from './centiles.ts'
-import { daysBetween } from './dates.ts'
 import { methodNames } from './estimate.ts'
 import { footRates } from './forecast.ts'
 import { fransenRatioBoys } from './maturity.ts'

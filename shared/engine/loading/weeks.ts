@@ -3,7 +3,7 @@
  * as a risk light.
  */
 import type { LoadWeek } from '../findings/assessment.ts'
-import { addDays } from '../visit/age.ts'
+import { addDays } from '../plain/days.ts'
 
 /**
  * Monotony of a week: mean over the sample standard deviation (n - 1) of its days; undefined where

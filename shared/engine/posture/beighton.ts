@@ -2,6 +2,7 @@
  * Beighton score by maturity, not by age alone; it scores mostly the upper limb and is no foot
  * measure.
  */
+
 import type { Beighton } from '../findings/assessment.ts'
 import type { Finding } from '../findings/finding.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'

@@ -6,8 +6,8 @@
 import type { Change, Changes } from '../findings/assessment.ts'
 import { changeSince, type Limit } from '../findings/change.ts'
 import type { Finding } from '../findings/finding.ts'
+import { dayInWords } from '../plain/days.ts'
 import type { Protocol } from '../protocol/protocol.ts'
-import { dayInWords } from '../visit/age.ts'
 import { bothSides, meanOf, perSide } from '../visit/sides.ts'
 import type { SideOf, Visit } from '../visit/visit.ts'
 

@@ -2,6 +2,7 @@
  * Leg-length difference: what to do by its size, and how much to correct. Clinical tests err by 5
  * mm and more.
  */
+
 import type { LegLength } from '../findings/assessment.ts'
 import type { Finding } from '../findings/finding.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'

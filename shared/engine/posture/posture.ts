@@ -2,6 +2,7 @@
  * Posture room: foot posture index, first MTP joint, first ray, navicular drop, heel rises,
  * Beighton score, leg length.
  */
+
 import type { PostureResult, PostureSide } from '../findings/assessment.ts'
 import type { Finding, FindingSide, Level } from '../findings/finding.ts'
 import type { Because } from '../protocol/basis.ts'

@@ -3,8 +3,8 @@
 import type { Change, Changes } from '../findings/assessment.ts'
 import { changeSince, type Limit, stanceOf } from '../findings/change.ts'
 import type { Finding } from '../findings/finding.ts'
+import { dayInWords } from '../plain/days.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
-import { dayInWords } from '../visit/age.ts'
 import { bothSides, meanOf, perSide, rounded } from '../visit/sides.ts'
 import type { Side, SideOf, Visit } from '../visit/visit.ts'
 

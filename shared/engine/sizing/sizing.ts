@@ -1,4 +1,5 @@
 /** Sizing room: both feet in mm, the length to fit, labels, toe room and inside length. */
+
 import type { FootSizing, SizingResult, Span } from '../findings/assessment.ts'
 import type { Finding, FindingSide, Level } from '../findings/finding.ts'
 import { below } from '../plain/normal.ts'
