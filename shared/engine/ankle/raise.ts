@@ -45,7 +45,7 @@ export const evidence: Partial<Record<ThresholdKey, string>> = {
  * is beyond test error;
  * below the 'consider' limit, and in a growing player, only with symptoms.
  */
-export function legLengthCorrectionMm(visit: Visit, protocol: Protocol): number {
+function legLengthCorrectionMm(visit: Visit, protocol: Protocol): number {
 	const { legLengthDifferenceMm: difference, shorterLeg, legLengthReason } = visit.body ?? {}
 	if (
 		difference === undefined ||

@@ -38,7 +38,7 @@ export function riseNormFindings(
 		}),
 	]
 }
-export interface RiseGap {
+interface RiseGap {
 	left: number
 	right: number
 	/** Rises of the better leg. */

@@ -23,7 +23,7 @@ interface ForwardBall extends MeasuredFoot {
 	ballLengthMm: number
 	archLengthMm: number
 }
-export interface FitLength {
+interface FitLength {
 	/** Undefined where no foot was measured. */
 	fitLengthMm?: number
 	longerFoot?: NonNullable<SizingResult['longerFoot']>
