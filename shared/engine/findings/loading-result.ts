@@ -2,7 +2,7 @@
 import type { Basis } from '../protocol/basis.ts'
 import type { Finding } from './finding.ts'
 
-interface TaskForce {
+export interface TaskForce {
 	task: string
 	lowN: number
 	highN: number
