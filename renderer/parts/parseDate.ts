@@ -2,33 +2,24 @@
  * Reading a date as people type it. A date that can be read two ways is asked for, never guessed.
  * Pure.
  */
+import { isoDateOf, monthName } from '../../shared/engine/plain/days.ts'
+
 export type ParsedDate = { ok: true; iso: string } | { ok: false; says: string }
-const months = ['jan', 'feb', 'mar', 'apr', 'may', 'jun', 'jul', 'aug', 'sep', 'oct', 'nov', 'dec']
-const names = [
-	'January',
-	'February',
-	'March',
-	'April',
-	'May',
-	'June',
-	'July',
-	'August',
-	'September',
-	'October',
-	'November',
-	'December',
-]
+const monthNumbers = Array.from({ length: 12 }, (_, index) => index + 1)
 
 function checked(text: string, year: number, month: number, day: number): ParsedDate {
-	const date = new Date(Date.UTC(year, month - 1, day))
-	const real =
-		date.getUTCFullYear() === year && date.getUTCMonth() === month - 1 && date.getUTCDate() === day
-	return real
-		? { ok: true, iso: date.toISOString().slice(0, 10) }
-		: {
+	const iso = isoDateOf(year, month, day)
+	return iso === undefined
+		? {
 				ok: false,
 				says: `${text} is not a day of the calendar. Write it as 2 May 2013 or 2013-05-02.`,
 			}
+		: { ok: true, iso }
+}
+/** The month (1 to 12) that a word of three letters or more begins; undefined where none does. */
+function monthOf(word: string): number | undefined {
+	const typed = word.toLowerCase()
+	return monthNumbers.find((month) => monthName(month).toLowerCase().startsWith(typed))
 }
 /**
  * @returns the ISO date of '2013-05-02', '2 May 2013', '2.5.2013', or '25/5/2013' (only one
@@ -40,9 +31,8 @@ export function parseDate(typed: string): ParsedDate {
 	if (iso) return checked(text, Number(iso[1]), Number(iso[2]), Number(iso[3]))
 	const word = /^(\d{1,2})\.?\s+([a-z]{3,9})\.?,?\s+(\d{4})$/i.exec(text)
 	if (word) {
-		const month = months.indexOf((word[2] ?? '').slice(0, 3).toLowerCase())
-		if (month >= 0 && names[month]?.toLowerCase().startsWith((word[2] ?? '').toLowerCase()))
-			return checked(text, Number(word[3]), month + 1, Number(word[1]))
+		const month = monthOf(word[2] ?? '')
+		if (month !== undefined) return checked(text, Number(word[3]), month, Number(word[1]))
 	}
 	const figures = /^(\d{1,2})([./-])(\d{1,2})\2(\d{4})$/.exec(text)
 	if (figures) {
@@ -54,8 +44,8 @@ export function parseDate(typed: string): ParsedDate {
 		return {
 			ok: false,
 			says:
-				`${text} can be read two ways: ${first} ${names[second - 1]} or ${second} ` +
-				`${names[first - 1]}. Write the month as a word.`,
+				`${text} can be read two ways: ${first} ${monthName(second)} or ${second} ` +
+				`${monthName(first)}. Write the month as a word.`,
 		}
 	}
 	return { ok: false, says: `${text} is not a date. Write it as 2 May 2013 or 2013-05-02.` }

@@ -3,6 +3,7 @@
  * counts.
  */
 import { z } from 'zod'
+import { addYears } from '../../engine/plain/days.ts'
 import { ageYears } from '../../engine/visit/age.ts'
 
 export const retentionRuleSchema = z.strictObject({
@@ -41,14 +42,6 @@ export const retentionRules = {
 	},
 } as const satisfies Record<string, RetentionRule>
 
-/**
- * The same day some years on; 29 February becomes 1 March where the year has none, which never
- * shortens.
- */
-export function addYears(date: string, years: number): string {
-	const [year, month, day] = date.split('-').map(Number)
-	return new Date(Date.UTC(year! + years, month! - 1, day!)).toISOString().slice(0, 10)
-}
 /**
  * The first day on which the record need not be kept any longer: the later of the two clocks (max,
  * the safe reading).

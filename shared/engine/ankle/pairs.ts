@@ -1,9 +1,13 @@
 /** Pitch of each pair the player owns, and the difference between any two. */
 import type { PairPitch } from '../findings/assessment.ts'
+import { type Finding, idPart, reading, sayFinding } from '../findings/finding.ts'
 import type { Protocol } from '../protocol/protocol.ts'
-import { bothSides, meanOf } from '../visit/sides.ts'
-import type { Visit } from '../visit/visit.ts'
+import { bothSides, meanOf, rounded } from '../visit/sides.ts'
+import type { Pair, Visit } from '../visit/visit.ts'
 import { netPitchChange, pitchDeg } from './pitch.ts'
+
+/** A pair as it is named to the reader. */
+export const pairName = (pair: Pair): string => pair.name ?? pair.id
 
 /** Mean of the two feet, mm; undefined where neither was measured. */
 const ofBoth = (visit: Visit, field: 'heelToBallMm' | 'heelToToeMm') =>
@@ -25,25 +29,76 @@ export function heelCentreLengthOf(visit: Visit, protocol: Protocol): number | u
 	const toe = ofBoth(visit, 'heelToToeMm')
 	return toe === undefined ? undefined : toe * protocol.value('ankle.heelCentrePerFoot')
 }
+
+/** A pair with a known offset, by its place in the list of pairs. */
+interface KnownPair {
+	pair: Pair
+	index: number
+	offsetMm: number
+	liftMm: number
+}
+/** Two pairs compared on the player's own foot: `to` is the one that asks more of the ankle. */
+export interface PairsCompared {
+	from: KnownPair
+	to: KnownPair
+	ballLengthMm: number
+	pitch: PairPitch
+}
+/** Offset and raise of a pair together, mm. */
+export const heelHeightMm = ({ offsetMm, liftMm }: KnownPair): number => offsetMm + liftMm
+/** 'p1-1-p2-2' of two pairs: the part of an id that names both. */
+export const pairsId = ({ from, to }: PairsCompared): string =>
+	`${idPart(from.pair.id, from.index)}-${idPart(to.pair.id, to.index)}`
+
+const knownPairs = (visit: Visit): KnownPair[] =>
+	(visit.footwear ?? []).flatMap((pair, index) => {
+		const { heelToForefootOffsetMm: offsetMm, heelLiftMm: liftMm = 0 } = pair
+		return offsetMm === undefined ? [] : [{ pair, index, offsetMm, liftMm }]
+	})
+function compared(first: KnownPair, second: KnownPair, ballLengthMm: number): PairsCompared {
+	const change = netPitchChange(first, second, ballLengthMm)
+	const [from, to] = change >= 0 ? [first, second] : [second, first]
+	const pitch = {
+		from: from.pair.id,
+		to: to.pair.id,
+		fromDeg: pitchDeg(heelHeightMm(from), ballLengthMm),
+		toDeg: pitchDeg(heelHeightMm(to), ballLengthMm),
+		changeDeg: Math.abs(change),
+	}
+	return { from, to, ballLengthMm, pitch }
+}
 /** Any two pairs with a known offset, from the higher heel to the lower; degrees. */
-export function pairPitches(visit: Visit, protocol: Protocol): PairPitch[] {
-	const length = ballLengthOf(visit, protocol)
-	if (length === undefined) return []
-	const known = (visit.footwear ?? []).flatMap(
-		({ id, heelToForefootOffsetMm: offsetMm, heelLiftMm: liftMm = 0 }) =>
-			offsetMm === undefined ? [] : [{ id, offsetMm, liftMm }],
+export function comparePairs(visit: Visit, protocol: Protocol): PairsCompared[] {
+	const ballLengthMm = ballLengthOf(visit, protocol)
+	if (ballLengthMm === undefined) return []
+	const known = knownPairs(visit)
+	return known.flatMap((first, index) =>
+		known.slice(index + 1).map((second) => compared(first, second, ballLengthMm)),
 	)
-	return known.flatMap((one, index) =>
-		known.slice(index + 1).map((other) => {
-			const change = netPitchChange(one, other, length),
-				[from, to] = change >= 0 ? [one, other] : [other, one]
-			return {
-				from: from.id,
-				to: to.id,
-				fromDeg: pitchDeg(from.offsetMm + from.liftMm, length),
-				toDeg: pitchDeg(to.offsetMm + to.liftMm, length),
-				changeDeg: Math.abs(change),
-			}
-		}),
-	)
+}
+/** A finding for each two pairs of which one asks notably more of the ankle. */
+export function demandFindings(pairs: readonly PairsCompared[], protocol: Protocol): Finding[] {
+	const notable = protocol.value('ankle.demandDeg')
+	return pairs.flatMap((two) => {
+		const { from, to, ballLengthMm, pitch } = two
+		if (pitch.changeDeg < notable) return []
+		const [fromName, toName] = [pairName(from.pair), pairName(to.pair)]
+		return [
+			sayFinding({
+				topic: 'ankle',
+				rule: `demand-${pairsId(two)}`,
+				side: 'both',
+				level: 'note',
+				says:
+					`${toName} asks ${rounded(pitch.changeDeg, 1)} degrees more of the ankle than ` +
+					`${fromName}.`,
+				because: [
+					reading(`offset and raise, ${fromName}`, heelHeightMm(from), 'mm'),
+					reading(`offset and raise, ${toName}`, heelHeightMm(to), 'mm'),
+					reading('heel to ball', ballLengthMm, 'mm'),
+				],
+				basis: protocol.basis('change of demand between pairs', 'ankle.demandDeg'),
+			}),
+		]
+	})
 }

@@ -4,7 +4,7 @@
  */
 const degrees = 180 / Math.PI
 
-export interface HeelHeights {
+interface HeelHeights {
 	offsetMm: number
 	liftMm?: number
 }

@@ -2,12 +2,15 @@
  * The heel-raise proposal: an estimate for the clinician to edit, never above the boot limit in
  * use.
  */
+
 import type { AnkleSide, PerSide } from '../findings/assessment.ts'
+import { type Finding, reading, sayFinding } from '../findings/finding.ts'
+import { present } from '../plain/present.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
 import { ageYears } from '../visit/age.ts'
 import { legLengthSymptomatic } from '../visit/leg-length.ts'
-import { bothSides, perSide, rounded } from '../visit/sides.ts'
-import type { Visit } from '../visit/visit.ts'
+import { bothSides, otherSide, perSide, rounded } from '../visit/sides.ts'
+import type { Side, Visit } from '../visit/visit.ts'
 
 export interface Raise {
 	heelRaiseMm: PerSide<number>
@@ -42,7 +45,7 @@ export const evidence: Partial<Record<ThresholdKey, string>> = {
  * is beyond test error;
  * below the 'consider' limit, and in a growing player, only with symptoms.
  */
-export function legLengthCorrectionMm(visit: Visit, protocol: Protocol): number {
+function legLengthCorrectionMm(visit: Visit, protocol: Protocol): number {
 	const { legLengthDifferenceMm: difference, shorterLeg, legLengthReason } = visit.body ?? {}
 	if (
 		difference === undefined ||
@@ -61,6 +64,26 @@ export function legLengthCorrectionMm(visit: Visit, protocol: Protocol): number 
 		return 0
 	return difference * protocol.value('posture.legLengthShareMax')
 }
+/** The reason for a raise to both feet that asks for most; undefined where there is none. */
+function reasonFor(
+	visit: Visit,
+	sides: PerSide<AnkleSide>,
+	protocol: Protocol,
+): ThresholdKey | undefined {
+	const blocked = bothSides.some((side) => sides[side].limitedBy === 'anterior-block')
+	const restricted = bothSides.some((side) => sides[side].band === 'restricted')
+	const growingHeel = (visit.conditions ?? []).some(
+		({ condition, status }) => condition === 'calcaneal-apophysitis' && status === 'current',
+	)
+	const reasons: [ThresholdKey, boolean][] = [
+		['ankle.raiseBlockMm', blocked],
+		['ankle.raiseApophysitisMm', growingHeel],
+		['ankle.raiseRestrictedMm', restricted],
+	]
+	return reasons
+		.flatMap(([key, holds]) => (holds ? [key] : []))
+		.sort((key, other) => protocol.value(other) - protocol.value(key))[0]
+}
 /**
  * The proposal, or undefined without a reason. Both feet get the same height unless a leg-length
  * reason is recorded.
@@ -70,20 +93,7 @@ export function proposeRaise(
 	sides: PerSide<AnkleSide>,
 	protocol: Protocol,
 ): Raise | undefined {
-	const reasons: [ThresholdKey, boolean][] = [
-		['ankle.raiseBlockMm', bothSides.some((side) => sides[side].limitedBy === 'anterior-block')],
-		[
-			'ankle.raiseApophysitisMm',
-			(visit.conditions ?? []).some(
-				(condition) =>
-					condition.condition === 'calcaneal-apophysitis' && condition.status === 'current',
-			),
-		],
-		['ankle.raiseRestrictedMm', bothSides.some((side) => sides[side].band === 'restricted')],
-	]
-	const key = reasons
-		.flatMap(([one, holds]) => (holds ? [one] : []))
-		.sort((a, b) => protocol.value(b) - protocol.value(a))[0]
+	const key = reasonFor(visit, sides, protocol)
 	const correctionMm = rounded(legLengthCorrectionMm(visit, protocol), 1)
 	if (!key && correctionMm === 0) return undefined
 	const limit = Math.min(protocol.value('ankle.raiseWarnMm'), protocol.value('ankle.raiseStopMm'))
@@ -91,15 +101,58 @@ export function proposeRaise(
 	const heelRaiseMm = perSide((side) =>
 		side === visit.body?.shorterLeg ? rounded(Math.min(limit, baseMm + correctionMm), 1) : baseMm,
 	)
-	return {
+	const offsetMm = key
+		? { min: baseMm, max: Math.max(baseMm, protocol.value('ankle.offsetMaxMm')) }
+		: undefined
+	return present({
 		heelRaiseMm,
-		...(key
-			? { offsetMm: { min: baseMm, max: Math.max(baseMm, protocol.value('ankle.offsetMaxMm')) } }
-			: {}),
+		offsetMm,
 		key: key ?? 'posture.legLengthShareMax',
 		baseMm,
 		correctionMm,
 		oneSided: heelRaiseMm.left !== heelRaiseMm.right,
 		capped: baseMm + correctionMm > limit,
-	}
+	})
+}
+function whereWords(visit: Visit, { left, right }: PerSide<number>): string {
+	if (left === right) return `a ${left} mm heel raise in both shoes`
+	const heights = { left, right }
+	const shorter: Side = visit.body?.shorterLeg ?? 'left'
+	return (
+		`a heel raise of ${heights[shorter]} mm on the ${shorter} (shorter leg) and ` +
+		`${heights[otherSide(shorter)]} mm on the other side`
+	)
+}
+/** The proposal as the clinician reads it; nothing without one. */
+export function raiseFindings(
+	visit: Visit,
+	raise: Raise | undefined,
+	protocol: Protocol,
+): Finding[] {
+	if (!raise) return []
+	const { heelRaiseMm, oneSided, capped, key } = raise
+	const { left, right } = heelRaiseMm
+	const why = oneSided
+		? ' The sides differ because a reason to correct the leg length is recorded.'
+		: ''
+	const rest = capped ? ' The rest of the correction would go on the outsole.' : ''
+	return [
+		sayFinding({
+			topic: 'ankle',
+			rule: 'heel-raise',
+			side: 'both',
+			level: 'advise',
+			says:
+				`Estimate, for the clinician to edit: ${whereWords(visit, heelRaiseMm)}.${why} It ` +
+				`does not treat the cause. Check heel hold in the boot.${rest}`,
+			because:
+				left === right
+					? [reading('heel raise', left, 'mm')]
+					: [reading('heel raise, left', left, 'mm'), reading('heel raise, right', right, 'mm')],
+			basis: protocol.basis(
+				oneSided ? 'heel raise with leg-length correction' : 'heel raise to both feet',
+				key,
+			),
+		}),
+	]
 }

@@ -17,9 +17,8 @@ export function lifeShare(visit: Visit, protocol: Protocol): number {
 		ageYears(visit.player.birthDate, visit.visitDate) < protocol.value('footwear.adultFromYears')
 	)
 		return 1
-	return massKg >= protocol.value('footwear.heavyKg')
-		? protocol.value('footwear.lifeShareHeavy')
-		: massKg >= protocol.value('footwear.lifeMassKg')
-			? protocol.value('footwear.lifeShareMass')
-			: 1
+	if (massKg >= protocol.value('footwear.heavyKg')) return protocol.value('footwear.lifeShareHeavy')
+	if (massKg >= protocol.value('footwear.lifeMassKg'))
+		return protocol.value('footwear.lifeShareMass')
+	return 1
 }

@@ -2,17 +2,19 @@
  * Change of a measure since the last visit that has it: called real only from the published
  * smallest real change.
  */
-
+import { dayInWords } from '../plain/days.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
-import { dayInWords } from '../visit/age.ts'
 import { rounded } from '../visit/sides.ts'
 import type { Visit } from '../visit/visit.ts'
 import type { Change } from './assessment.ts'
 
+const examinerOf = (visit: Visit): string | undefined => visit.feet?.examiner?.trim().toLowerCase()
 /** Whether two visits had the same examiner; unknown where either did not record one. */
-export function examinersOf(a: Visit, b: Visit): Change['examiners'] {
-	const [one, other] = [a, b].map((visit) => visit.feet?.examiner?.trim().toLowerCase())
-	return !one || !other ? 'unknown' : one === other ? 'same' : 'different'
+export function examinersOf(visit: Visit, other: Visit): Change['examiners'] {
+	const examiner = examinerOf(visit)
+	const otherExaminer = examinerOf(other)
+	if (!examiner || !otherExaminer) return 'unknown'
+	return examiner === otherExaminer ? 'same' : 'different'
 }
 /**
  * The stance of the foot measures; standing is the protocol, so it stands where none was recorded.
@@ -21,6 +23,25 @@ export const stanceOf = (visit: Visit): 'standing' | 'seated' => visit.feet?.sta
 
 /** Either the threshold that a change must reach, or why the two visits cannot be compared. */
 export type Limit = { key: ThresholdKey } | { why: string }
+
+/** The latest visit before this one that has a measure, with the value it had. */
+function latestBefore(
+	visit: Visit,
+	earlier: readonly Visit[],
+	of: (visit: Visit) => number | undefined,
+): { then: Visit; was: number } | undefined {
+	return earlier
+		.filter((candidate) => candidate.visitDate < visit.visitDate)
+		.flatMap((then) => {
+			const was = of(then)
+			return was === undefined ? [] : [{ then, was }]
+		})
+		.reduce<{ then: Visit; was: number } | undefined>(
+			(latest, found) =>
+				latest === undefined || found.then.visitDate > latest.then.visitDate ? found : latest,
+			undefined,
+		)
+}
 /**
  * The change of one measure since the latest earlier visit that has it; undefined where there is
  * none. `unit` is the unit of the measure.
@@ -34,16 +55,11 @@ export function changeSince(
 	protocol: Protocol,
 ): Change | undefined {
 	const now = of(visit)
-	const then = earlier
-		.filter((one) => one.visitDate < visit.visitDate && of(one) !== undefined)
-		.reduce<Visit | undefined>(
-			(latest, one) => (latest === undefined || one.visitDate > latest.visitDate ? one : latest),
-			undefined,
-		)
-	if (now === undefined || then === undefined) return undefined
-	const was = of(then)!,
-		examiners = examinersOf(visit, then),
-		limit = limitOf(then, examiners)
+	const found = latestBefore(visit, earlier, of)
+	if (now === undefined || found === undefined) return undefined
+	const { then, was } = found
+	const examiners = examinersOf(visit, then)
+	const limit = limitOf(then, examiners)
 	// Rounded so that 4.0 mm, reached by subtraction, counts as 4.
 	const base = { since: then.visitDate, was, now, change: rounded(now - was, 4), unit, examiners }
 	if ('why' in limit) return { ...base, verdict: 'cannot-compare', why: limit.why }
@@ -54,31 +70,33 @@ export function changeSince(
 		verdict: Math.abs(base.change) >= smallestReal ? 'real' : 'within-error',
 	}
 }
+/** The changes of one side, by measure; a measure without an earlier value is absent. */
+export const changesBy = <Measure extends string>(
+	measures: readonly Measure[],
+	changeOf: (measure: Measure) => Change | undefined,
+): Partial<Record<Measure, Change>> => {
+	const changes: Partial<Record<Measure, Change>> = {}
+	for (const measure of measures) {
+		const change = changeOf(measure)
+		if (change) changes[measure] = change
+	}
+	return changes
+}
 export const examinerWords: Record<Change['examiners'], string> = {
 	same: 'same examiner',
 	different: 'different examiner',
 	unknown: 'examiner not recorded at both visits',
 }
+function verdictLine({ unit, examiners, smallestReal, verdict, why }: Change): string {
+	if (verdict === 'cannot-compare') return `Cannot be compared: ${why}`
+	const judged = verdict === 'real' ? 'a real change' : 'within error'
+	return `Smallest real change ${smallestReal} ${unit} (${examinerWords[examiners]}): ${judged}`
+}
 /** The lines of a working about a change. */
-export function changeLines({
-	since,
-	was,
-	now,
-	change,
-	unit,
-	examiners,
-	smallestReal,
-	verdict,
-	why,
-}: Change): string[] {
-	const sum =
-		`${rounded(now, 2)} now - ${rounded(was, 2)} on ${dayInWords(since)} = ` +
-		`${rounded(change, 2)} ${unit}`
+export function changeLines(change: Change): string[] {
+	const was = `${rounded(change.was, 2)} on ${dayInWords(change.since)}`
 	return [
-		sum,
-		verdict === 'cannot-compare'
-			? `Cannot be compared: ${why}`
-			: `Smallest real change ${smallestReal} ${unit} (${examinerWords[examiners]}): ` +
-				`${verdict === 'real' ? 'a real change' : 'within error'}`,
+		`${rounded(change.now, 2)} now - ${was} = ${rounded(change.change, 2)} ${change.unit}`,
+		verdictLine(change),
 	]
 }

@@ -1,5 +1,6 @@
 /** What the engine says: always a finding with its reasons and basis, never loose text. */
 import type { Basis, Because } from '../protocol/basis.ts'
+import { rounded } from '../visit/sides.ts'
 
 export type FindingSide = 'left' | 'right' | 'both' | 'none'
 export type Topic =
@@ -25,6 +26,24 @@ export interface Finding {
 	because: Because[]
 	basis: Basis
 }
+/** What a room says: the id is made of topic, rule and side. */
+export function sayFinding({
+	topic,
+	rule,
+	side,
+	level,
+	says,
+	because,
+	basis,
+}: Omit<Finding, 'id'> & { rule: string }): Finding {
+	return { id: `${topic}.${rule}.${side}`, topic, side, level, says, because, basis }
+}
+/** A measured or computed number that a finding rests on, to one decimal for reading. */
+export const reading = (measure: string, value: number, unit: string): Because => ({
+	measure,
+	value: rounded(value, 1),
+	unit,
+})
 /**
  * How a shown number was worked out: the formula with this player's numbers put in, line by line,
  * in plain text.

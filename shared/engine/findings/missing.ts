@@ -33,14 +33,13 @@ const single: Want[] = [
 	{ path: 'screening', says: 'the warning-sign questions' },
 	{ path: 'footwear', says: 'the pairs the player owns' },
 ]
-function present(visit: Visit, path: string): boolean {
+function isRecorded(visit: Visit, path: string): boolean {
 	let value: unknown = visit
 	for (const key of path.split('.'))
 		value =
 			value === null || typeof value !== 'object'
 				? undefined
 				: (value as Record<string, unknown>)[key]
-	if (Array.isArray(value)) return value.length > 0
 	if (value !== null && typeof value === 'object') return Object.keys(value).length > 0
 	return value !== undefined
 }
@@ -56,6 +55,6 @@ export function missingMeasures(
 		return bothSides.map((side) => ({ path: here[side], says: `${want.says}, ${side}` }))
 	})
 	return [...pairs, ...single.filter((want) => minor || !want.minorsOnly)]
-		.filter(({ path }) => !present(visit, path) && !(path in (visit.notMeasured ?? {})))
+		.filter(({ path }) => !isRecorded(visit, path) && !(path in (visit.notMeasured ?? {})))
 		.map(({ path, says }) => ({ path, says }))
 }

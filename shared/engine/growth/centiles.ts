@@ -1,6 +1,8 @@
+/** Centiles of stature, mass and body mass index (CDC 2000). */
 import type { Centile } from '../findings/assessment.ts'
 import { above, below, quantileAbove } from '../plain/normal.ts'
 import type { LmsTable } from '../protocol/norms/cdc2000.table.ts'
+import { rowsAround } from './between.ts'
 
 type Sex = 'male' | 'female'
 interface At {
@@ -14,12 +16,9 @@ interface At {
  * outside the table.
  */
 export function lmsAt(table: LmsTable, sex: Sex, months: number): At | undefined {
-	const rows = table[sex]
-	const index = rows.findIndex(([month]) => month >= months)
-	const high = rows[index]
-	if (!high || months < rows[0]![0]) return undefined
-	const low = index === 0 ? high : rows[index - 1]!
-	const part = high[0] === low[0] ? 0 : (months - low[0]) / (high[0] - low[0])
+	const around = rowsAround(table[sex], months)
+	if (!around) return undefined
+	const { low, high, part } = around
 	const between = (column: 1 | 2 | 3) => low[column] + part * (high[column] - low[column])
 	return { l: between(1), m: between(2), s: between(3) }
 }
@@ -45,6 +44,8 @@ export function centile(
 }
 
 const z95 = quantileAbove(0.05)
+/** The 95th centile, above which the extended method holds for BMI. */
+export const p95At = (at: At): number => valueAt(z95, at)
 /** Beyond this many sigma the tail is too thin for a double: the z is held here (about 6.6). */
 const farthest = 8
 /**
@@ -59,7 +60,7 @@ export function bmiCentile(
 ): Centile | undefined {
 	const at = lmsAt(table, sex, months)
 	if (!at) return undefined
-	const p95 = valueAt(z95, at)
+	const p95 = p95At(at)
 	if (bmi <= p95) return centile(table, sex, months, bmi)
 	const years = months / 12
 	const sigma =

@@ -1,11 +1,18 @@
+/** How far the foot has to grow, and when it is measured again. */
 import type { GrowthResult } from '../findings/assessment.ts'
+import type { Finding } from '../findings/finding.ts'
+import { addDays, addMonths } from '../plain/days.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
-import { addDays, ageYears, decimalAgeYears } from '../visit/age.ts'
+import { ageYears, decimalAgeYears } from '../visit/age.ts'
 import type { Visit } from '../visit/visit.ts'
-import { addMonths } from './dates.ts'
+import { finding } from './says.ts'
 import { longerFootMm } from './velocity.ts'
 
-interface Rate {
+/** The row of the mean growth of the foot, for this player's sex. */
+export const footRateKey = ({ player }: Visit): ThresholdKey =>
+	player.sex === 'male' ? 'growth.footRateBoysMm' : 'growth.footRateGirlsMm'
+
+export interface Rate {
 	mmPerYear: number
 	stopsAt: number
 }
@@ -18,7 +25,7 @@ export function footRates(
 	protocol: Protocol,
 ): { mean: Rate; slow: Rate; fast: Rate } {
 	const boy = visit.player.sex === 'male'
-	const rate = protocol.value(boy ? 'growth.footRateBoysMm' : 'growth.footRateGirlsMm')
+	const rate = protocol.value(footRateKey(visit))
 	const of = (factor: number, stopKey: ThresholdKey): Rate => ({
 		mmPerYear: rate * factor,
 		stopsAt: protocol.value(boy ? 'growth.footStopBoys' : stopKey),
@@ -48,25 +55,49 @@ export function footForecast(visit: Visit, protocol: Protocol): GrowthResult['fo
 	})
 }
 
+/** What the forecast rests on, wherever there is one. */
+export function forecastFindings(
+	visit: Visit,
+	forecast: GrowthResult['footForecast'],
+	protocol: Protocol,
+): Finding[] {
+	if (!forecast) return []
+	return [
+		finding(
+			'growth.foot-forecast',
+			'note',
+			'The foot forecast uses the mean growth of one group of children; the width of its band ' +
+				'is a choice. Growth of one player cannot be foretold.',
+			[],
+			protocol.basis('foot forecast', footRateKey(visit)),
+		),
+	]
+}
 /**
- * The date by which to measure the feet again. @param footRateMmPerYear growth over the last
- * interval, if known
+ * The row that says when to measure the feet again: sooner where the foot grew fast, later where
+ * the player is older. @param footRateMmPerYear growth over the last interval, if known
  */
+export function againKey(
+	visit: Visit,
+	footRateMmPerYear: number | undefined,
+	protocol: Protocol,
+): 'growth.againFastWeeks' | 'growth.againMonths' | 'growth.againSlowMonths' {
+	const fast = protocol.value('growth.footFastMmPerYear')
+	if (footRateMmPerYear !== undefined && footRateMmPerYear > fast) return 'growth.againFastWeeks'
+	const { sex, birthDate } = visit.player
+	const untilAge = protocol.value(sex === 'male' ? 'growth.againAgeBoys' : 'growth.againAgeGirls')
+	return ageYears(birthDate, visit.visitDate) < untilAge
+		? 'growth.againMonths'
+		: 'growth.againSlowMonths'
+}
+/** The date by which to measure the feet again, by the row of `againKey`. */
 export function measureAgainBy(
 	visit: Visit,
 	footRateMmPerYear: number | undefined,
 	protocol: Protocol,
 ): string {
-	if (
-		footRateMmPerYear !== undefined &&
-		footRateMmPerYear > protocol.value('growth.footFastMmPerYear')
-	)
-		return addDays(visit.visitDate, 7 * protocol.value('growth.againFastWeeks'))
-	const young =
-		ageYears(visit.player.birthDate, visit.visitDate) <
-		protocol.value(visit.player.sex === 'male' ? 'growth.againAgeBoys' : 'growth.againAgeGirls')
-	return addMonths(
-		visit.visitDate,
-		protocol.value(young ? 'growth.againMonths' : 'growth.againSlowMonths'),
-	)
+	const key = againKey(visit, footRateMmPerYear, protocol)
+	return key === 'growth.againFastWeeks'
+		? addDays(visit.visitDate, 7 * protocol.value(key))
+		: addMonths(visit.visitDate, protocol.value(key))
 }

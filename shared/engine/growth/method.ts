@@ -2,11 +2,14 @@
  * One method per player over time: what the first visit rested on is kept wherever it can be
  * computed again.
  */
+
 import type { StageMethod } from '../findings/assessment.ts'
 import type { Finding } from '../findings/finding.ts'
+import { dayInWords } from '../plain/days.ts'
+import { present } from '../plain/present.ts'
 import type { Basis } from '../protocol/basis.ts'
 import type { Protocol } from '../protocol/protocol.ts'
-import { dayInWords, decimalAgeYears } from '../visit/age.ts'
+import { decimalAgeYears } from '../visit/age.ts'
 import type { Visit } from '../visit/visit.ts'
 import { adultStature } from './adult.ts'
 import { maturityEstimates, methodNames } from './estimate.ts'
@@ -27,7 +30,7 @@ function computable(visit: Visit, protocol: Protocol): readonly StageMethod[] {
 	const found = maturityEstimates(visit, age, protocol).offsets
 	return order.filter((method) =>
 		method === 'percentAdultStature'
-			? adultStature(visit, age, protocol, []) !== undefined
+			? adultStature(visit, age, protocol).predictedCm !== undefined
 			: found[method] !== undefined,
 	)
 }
@@ -45,26 +48,32 @@ export interface Chosen {
 export function stageMethod(visit: Visit, earlier: readonly Visit[], protocol: Protocol): Chosen {
 	const now = computable(visit, protocol)
 	const then = earlier
-		.filter((one) => one.visitDate < visit.visitDate)
-		.toSorted((a, b) => (a.visitDate < b.visitDate ? -1 : 1))
-		.map((one) => ({ since: one.visitDate, methods: computable(one, protocol) }))
-	const first = then.find((one) => one.methods.length > 0)
-	const kept = first?.methods[0],
-		method = kept && now.includes(kept) ? kept : now[0]
-	const firstOffset = then.flatMap(
-		(one) => offsets.find((offset) => one.methods.includes(offset)) ?? [],
+		.filter(({ visitDate }) => visitDate < visit.visitDate)
+		.toSorted((before, after) => (before.visitDate < after.visitDate ? -1 : 1))
+		.map((earlierVisit) => ({
+			since: earlierVisit.visitDate,
+			methods: computable(earlierVisit, protocol),
+		}))
+	const first = then.find(({ methods }) => methods.length > 0)
+	const kept = first?.methods[0]
+	const method = kept && now.includes(kept) ? kept : now[0]
+	const left = method && kept && first && kept !== method
+	return present({
+		method,
+		offset: keptOffset(then, now),
+		before: left ? { method: kept, since: first.since } : undefined,
+	})
+}
+/** The offset first shown, kept where possible; else the first in order. */
+function keptOffset(
+	then: readonly { methods: readonly StageMethod[] }[],
+	now: readonly StageMethod[],
+): Chosen['offset'] {
+	const shownThen = then.flatMap(
+		({ methods }) => offsets.find((offset) => methods.includes(offset)) ?? [],
 	)[0]
-	const offset =
-		firstOffset && now.includes(firstOffset)
-			? firstOffset
-			: offsets.find((one) => now.includes(one))
-	return {
-		...(method ? { method } : {}),
-		...(offset ? { offset } : {}),
-		...(method && kept && first && kept !== method
-			? { before: { method: kept, since: first.since } }
-			: {}),
-	}
+	if (shownThen && now.includes(shownThen)) return shownThen
+	return offsets.find((offset) => now.includes(offset))
 }
 const unlike: Basis = {
 	rule: 'one method over time',
@@ -73,6 +82,7 @@ const unlike: Basis = {
 		'share of adult stature differ by -1.5 to 1 years)',
 	strength: 'cohort',
 }
+/** A caution where the stage rests on another method than at the first visit. */
 export function methodFindings({ method, before }: Chosen): Finding[] {
 	if (!method || !before) return []
 	return [

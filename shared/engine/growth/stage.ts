@@ -1,19 +1,71 @@
+/** The growth stage, and which growing parts to ask about at it. */
 import type { GrowthResult } from '../findings/assessment.ts'
 import type { Finding } from '../findings/finding.ts'
+import { linesOf } from '../findings/working.ts'
+import type { Because } from '../protocol/basis.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import { rounded } from '../visit/sides.ts'
 import { finding } from './says.ts'
 
 type Stage = 'before' | 'around' | 'after'
 /** Before, around or after, inclusive on around. */
-export const bandOf = (value: number, low: number, high: number): Stage =>
-	value < low ? 'before' : value > high ? 'after' : 'around'
+export function bandOf(value: number, low: number, high: number): Stage {
+	if (value < low) return 'before'
+	return value > high ? 'after' : 'around'
+}
 const words: Record<Stage, string> = {
 	before: 'before the growth spurt',
 	around: 'around the growth spurt',
 	after: 'after the growth spurt',
 }
 
+const percentReason = (percent: number | undefined): Because[] =>
+	percent === undefined
+		? []
+		: [{ measure: 'Share of predicted adult stature', value: rounded(percent, 1), unit: '%' }]
+const offsetReason = (offset: number | undefined): Because[] =>
+	offset === undefined
+		? []
+		: [{ measure: 'Maturity offset', value: rounded(offset, 1), unit: 'years' }]
+
+/** The finding that names the stage; its level and words follow from how the two measures agree. */
+function stageFinding(
+	byPercent: Stage | undefined,
+	byOffset: Stage | undefined,
+	protocol: Protocol,
+): Pick<Finding, 'id' | 'level' | 'says'> & { band: GrowthResult['band'] } {
+	const settled = byPercent ?? byOffset
+	if (settled === undefined)
+		return {
+			band: 'uncertain',
+			id: 'growth.stage-unknown',
+			level: 'note',
+			says:
+				'The growth stage cannot be judged: too few measures, or the player lies outside the ' +
+				'limits of the equations.',
+		}
+	if (byPercent && byOffset && byPercent !== byOffset)
+		return {
+			band: 'uncertain',
+			id: 'growth.uncertain',
+			level: 'caution',
+			says:
+				`The growth stage is uncertain: by adult stature ${words[byPercent]}, by maturity ` +
+				`offset ${words[byOffset]}. Treat the player as around the growth spurt.`,
+		}
+	const errors = linesOf(
+		byPercent && 'It rests on the share of predicted adult stature, which has an error of its own.',
+		byOffset &&
+			`The offset is good to about ${protocol.value('growth.offsetErrorYears')} years ` +
+				'either way.',
+	)
+	return {
+		band: settled,
+		id: 'growth.stage',
+		level: settled === 'around' ? 'advise' : 'note',
+		says: `The player is probably ${words[settled]}. ${errors.join(' ')}`,
+	}
+}
 /**
  * The stage: by percentage of adult stature first, else by offset; where they disagree, uncertain.
  */
@@ -22,92 +74,32 @@ export function stage(
 	offset: number | undefined,
 	protocol: Protocol,
 ): { band: GrowthResult['band']; findings: Finding[] } {
-	const around = protocol.value('growth.offsetAroundYears')
-	const byPercent =
-		percent === undefined
-			? undefined
-			: bandOf(
-					percent,
-					protocol.value('growth.percentAroundMin'),
-					protocol.value('growth.percentAroundMax'),
-				)
-	const byOffset = offset === undefined ? undefined : bandOf(offset, -around, around)
-	const because = [
-		...(percent === undefined
-			? []
-			: [{ measure: 'Share of predicted adult stature', value: rounded(percent, 1), unit: '%' }]),
-		...(offset === undefined
-			? []
-			: [{ measure: 'Maturity offset', value: rounded(offset, 1), unit: 'years' }]),
-	]
-	const basis = protocol.basis(
-		'growth stage',
-		byPercent ? 'growth.percentAroundMin' : 'growth.offsetAroundYears',
+	const lowPercent = protocol.value('growth.percentAroundMin')
+	const highPercent = protocol.value('growth.percentAroundMax')
+	const aroundYears = protocol.value('growth.offsetAroundYears')
+	const byPercent = percent === undefined ? undefined : bandOf(percent, lowPercent, highPercent)
+	const byOffset = offset === undefined ? undefined : bandOf(offset, -aroundYears, aroundYears)
+	const { band, id, level, says } = stageFinding(byPercent, byOffset, protocol)
+	const named = finding(
+		id,
+		level,
+		says,
+		[...percentReason(percent), ...offsetReason(offset)],
+		protocol.basis(
+			'growth stage',
+			byPercent ? 'growth.percentAroundMin' : 'growth.offsetAroundYears',
+		),
 	)
-	const settled = byPercent ?? byOffset
-	if (settled === undefined)
-		return {
-			band: 'uncertain',
-			findings: [
-				finding(
-					'growth.stage-unknown',
-					'note',
-					'The growth stage cannot be judged: too few measures, or the player lies outside the ' +
-						'limits of the equations.',
-					because,
-					basis,
-				),
-			],
-		}
-	const errors = [
-		...(byPercent
-			? ['It rests on the share of predicted adult stature, which has an error of its own.']
-			: []),
-		...(byOffset
-			? [
-					`The offset is good to about ${protocol.value('growth.offsetErrorYears')} years ` +
-						'either way.',
-				]
-			: []),
-	]
-	if (byPercent && byOffset && byPercent !== byOffset)
-		return {
-			band: 'uncertain',
-			findings: [
-				finding(
-					'growth.uncertain',
-					'caution',
-					`The growth stage is uncertain: by adult stature ${words[byPercent]}, by maturity ` +
-						`offset ${words[byOffset]}. Treat the player as around the growth spurt.`,
-					because,
-					basis,
-				),
-				...prompts(percent, 'around', protocol),
-			],
-		}
-	return {
-		band: settled,
-		findings: [
-			finding(
-				'growth.stage',
-				settled === 'around' ? 'advise' : 'note',
-				`The player is probably ${words[settled]}. ${errors.join(' ')}`,
-				because,
-				basis,
-			),
-			...prompts(percent, settled, protocol),
-		],
-	}
+	if (id === 'growth.stage-unknown') return { band, findings: [named] }
+	const asked = band === 'uncertain' ? 'around' : band
+	return { band, findings: [named, ...prompts(percent, asked, protocol)] }
 }
 
 /** Which growing parts to ask about, by stage: foot first, then knee, then hip. */
 function prompts(percent: number | undefined, band: Stage, protocol: Protocol): Finding[] {
 	const low = protocol.value('growth.kneePromptMinPercent'),
 		high = protocol.value('growth.kneePromptMaxPercent')
-	const because =
-		percent === undefined
-			? []
-			: [{ measure: 'Share of predicted adult stature', value: rounded(percent, 1), unit: '%' }]
+	const because = percentReason(percent)
 	const parts = [
 		{
 			id: 'foot',

@@ -1,11 +1,11 @@
+/** How fast stature and feet grew since an earlier visit. */
 import type { GrowthResult } from '../findings/assessment.ts'
 import { examinersOf, stanceOf } from '../findings/change.ts'
 import type { Finding } from '../findings/finding.ts'
+import { dayInWords, daysBetween } from '../plain/days.ts'
 import type { Protocol } from '../protocol/protocol.ts'
-import { dayInWords } from '../visit/age.ts'
 import { meanOf, rounded } from '../visit/sides.ts'
 import type { Visit } from '../visit/visit.ts'
-import { daysBetween } from './dates.ts'
 import { finding } from './says.ts'
 
 const daysPerYear = 365.25
@@ -22,13 +22,13 @@ export const perYearError = (sd: number, days: number): number =>
 export function longerFootMm(visit: Visit): number | undefined {
 	const lengths = [visit.feet?.left?.heelToToeMm, visit.feet?.right?.heelToToeMm]
 		.map(meanOf)
-		.filter((one) => one !== undefined)
+		.filter((length) => length !== undefined)
 	return lengths.length === 0 ? undefined : Math.max(...lengths)
 }
 interface Change {
+	then: Visit
 	days: number
 	change: number
-	since: string
 }
 /**
  * The change since the latest earlier visit at least `minDays` ago that has the measure; failing
@@ -42,18 +42,87 @@ function changeSince(
 ): Change | undefined {
 	const now = of(visit)
 	if (now === undefined) return undefined
-	const found = earlier
-		.map((one) => ({
-			value: of(one),
-			days: daysBetween(one.visitDate, visit.visitDate),
-			since: one.visitDate,
-		}))
-		.filter((one) => one.value !== undefined && one.days > 0)
-		.sort((a, b) => a.days - b.days)
-	const chosen = found.find((one) => one.days >= minDays) ?? found[0]
-	return chosen && { days: chosen.days, change: now - chosen.value!, since: chosen.since }
+	const changes = earlier
+		.flatMap((then): Change[] => {
+			const was = of(then)
+			const days = daysBetween(then.visitDate, visit.visitDate)
+			return was === undefined || days <= 0 ? [] : [{ then, days, change: now - was }]
+		})
+		.sort((near, far) => near.days - far.days)
+	return changes.find(({ days }) => days >= minDays) ?? changes[0]
 }
 
+type Velocity = NonNullable<GrowthResult['velocity']>
+const changeReasons = ({ change, days }: Change) => [
+	{ measure: 'Change of stature', value: rounded(change, 1), unit: 'cm' },
+	{ measure: 'Interval', value: days, unit: 'days' },
+]
+/** Why no rate is given: stature fell, or the interval is too short; undefined where one is. */
+function rateRefusal(found: Change, protocol: Protocol): Finding | undefined {
+	const since = found.then.visitDate
+	const leastDays = protocol.value('growth.velocityMinDays')
+	// Rounded so that 0.6 cm, reached by subtraction, is still within the limit.
+	if (rounded(found.change, 6) < -protocol.value('growth.shrinkCm'))
+		return finding(
+			'growth.shrunk',
+			'caution',
+			`No growth rate: stature is lower than on ${dayInWords(since)}. Measure it again, by ` +
+				'the same observer and at the same time of day.',
+			changeReasons(found),
+			protocol.basis('negative growth', 'growth.shrinkCm'),
+		)
+	if (found.days >= leastDays) return undefined
+	return finding(
+		'growth.velocity-short',
+		'note',
+		`No growth rate: only ${found.days} days since the stature of ${since}; at least ` +
+			`${leastDays} are needed.`,
+		changeReasons(found),
+		protocol.basis('growth rate interval', 'growth.velocityMinDays'),
+	)
+}
+function rateFinding(
+	{ cmPerYear, errorCmPerYear, trendOnly, since }: Velocity,
+	found: Change,
+	protocol: Protocol,
+): Finding {
+	const short = trendOnly ? ' (short interval: a trend only)' : ''
+	const unsure = cmPerYear < errorCmPerYear ? ' This is no more than measuring error.' : ''
+	return finding(
+		'growth.velocity',
+		'note',
+		`Growth since ${dayInWords(since)}: ${rounded(cmPerYear, 1)} cm a year, give or take ` +
+			`${rounded(errorCmPerYear, 1)}${short}.${unsure}`,
+		[
+			{ measure: 'Growth rate', value: rounded(cmPerYear, 2), unit: 'cm/y' },
+			{ measure: 'Error (95 %)', value: rounded(errorCmPerYear, 2), unit: 'cm/y' },
+			...changeReasons(found),
+		],
+		protocol.basis(
+			'growth rate between visits',
+			trendOnly ? 'growth.velocityTrendDays' : 'growth.statureReadingSdCm',
+		),
+	)
+}
+/** A finding where stature grows as fast as in the group that was injured more. */
+function fastFindings({ cmPerYear, errorCmPerYear }: Velocity, protocol: Protocol): Finding[] {
+	const fast = protocol.value('growth.fastCmPerYear')
+	if (cmPerYear < fast) return []
+	const sure = cmPerYear - errorCmPerYear >= fast
+	const what = sure
+		? 'Growth this fast'
+		: `With its error the rate may lie below ${fast} cm a year, but growth that fast`
+	return [
+		finding(
+			'growth.fast',
+			'advise',
+			`${what} has been associated with more injuries in one group of boys. Watch the load and ` +
+				'the growing heel and knee.',
+			[{ measure: 'Growth rate', value: rounded(cmPerYear, 1), unit: 'cm/y' }],
+			protocol.basis('fast growth', 'growth.fastCmPerYear'),
+		),
+	]
+}
 /**
  * Stature growth since an earlier visit: refused (too soon, or shrunk), a trend only, or a rate
  * with its error, cm/y.
@@ -62,77 +131,24 @@ export function statureVelocity(
 	visit: Visit,
 	earlier: readonly Visit[],
 	protocol: Protocol,
-): { velocity?: NonNullable<GrowthResult['velocity']>; findings: Finding[] } {
-	const least = protocol.value('growth.velocityMinDays')
-	const found = changeSince(visit, earlier, (one) => one.body?.statureCm, least)
+): { velocity?: Velocity; findings: Finding[] } {
+	const leastDays = protocol.value('growth.velocityMinDays')
+	const found = changeSince(visit, earlier, ({ body }) => body?.statureCm, leastDays)
 	if (!found) return { findings: [] }
-	const { since, days } = found
-	const because = [
-		{ measure: 'Change of stature', value: rounded(found.change, 1), unit: 'cm' },
-		{ measure: 'Interval', value: days, unit: 'days' },
-	]
-	// Rounded so that 0.6 cm, reached by subtraction, is still within the limit.
-	if (rounded(found.change, 6) < -protocol.value('growth.shrinkCm'))
-		return {
-			findings: [
-				finding(
-					'growth.shrunk',
-					'caution',
-					`No growth rate: stature is lower than on ${dayInWords(since)}. Measure it again, by ` +
-						'the same observer and at the same time of day.',
-					because,
-					protocol.basis('negative growth', 'growth.shrinkCm'),
-				),
-			],
-		}
-	if (days < least)
-		return {
-			findings: [
-				finding(
-					'growth.velocity-short',
-					'note',
-					`No growth rate: only ${days} days since the stature of ${since}; at least ${least} ` +
-						'are needed.',
-					because,
-					protocol.basis('growth rate interval', 'growth.velocityMinDays'),
-				),
-			],
-		}
-	const cmPerYear = perYear(found.change, days),
-		errorCmPerYear = perYearError(protocol.value('growth.statureReadingSdCm'), days)
-	const trendOnly = days < protocol.value('growth.velocityTrendDays')
-	const findings = [
-		finding(
-			'growth.velocity',
-			'note',
-			`Growth since ${dayInWords(since)}: ${rounded(cmPerYear, 1)} cm a year, give or take ` +
-				`${rounded(errorCmPerYear, 1)}${trendOnly ? ' (short interval: a trend only)' : ''}.${cmPerYear < errorCmPerYear ? ' This is no more than measuring error.' : ''}`,
-			[
-				{ measure: 'Growth rate', value: rounded(cmPerYear, 2), unit: 'cm/y' },
-				{ measure: 'Error (95 %)', value: rounded(errorCmPerYear, 2), unit: 'cm/y' },
-				...because,
-			],
-			protocol.basis(
-				'growth rate between visits',
-				trendOnly ? 'growth.velocityTrendDays' : 'growth.statureReadingSdCm',
-			),
-		),
-	]
-	const fast = protocol.value('growth.fastCmPerYear'),
-		sure = cmPerYear - errorCmPerYear >= fast
-	if (cmPerYear >= fast)
-		findings.push(
-			finding(
-				'growth.fast',
-				'advise',
-				`${sure ? 'Growth this fast' : `With its error the rate may lie below ${fast} cm a year, but growth that fast`} ` +
-					'has been associated with more injuries in one group of boys. Watch the load and the ' +
-					'growing heel and knee.',
-				[{ measure: 'Growth rate', value: rounded(cmPerYear, 1), unit: 'cm/y' }],
-				protocol.basis('fast growth', 'growth.fastCmPerYear'),
-			),
-		)
-	return { velocity: { since, days, cmPerYear, errorCmPerYear, trendOnly }, findings }
+	const refused = rateRefusal(found, protocol)
+	if (refused) return { findings: [refused] }
+	const { then, days, change } = found
+	const velocity = {
+		since: then.visitDate,
+		days,
+		cmPerYear: perYear(change, days),
+		errorCmPerYear: perYearError(protocol.value('growth.statureReadingSdCm'), days),
+		trendOnly: days < protocol.value('growth.velocityTrendDays'),
+	}
+	return {
+		velocity,
+		findings: [rateFinding(velocity, found, protocol), ...fastFindings(velocity, protocol)],
+	}
 }
 export interface FootGrowth {
 	since: string
@@ -151,19 +167,39 @@ export function footGrowth(
 	earlier: readonly Visit[],
 	protocol: Protocol,
 ): FootGrowth | undefined {
-	const least = protocol.value('growth.footIntervalMinDays')
-	const alike = earlier.filter((one) => stanceOf(one) === stanceOf(visit))
-	const found = changeSince(visit, alike, longerFootMm, least)
-	if (!found || found.days < least) return undefined
-	const then = alike.find((one) => one.visitDate === found.since)!
+	const leastDays = protocol.value('growth.footIntervalMinDays')
+	const alike = earlier.filter((then) => stanceOf(then) === stanceOf(visit))
+	const found = changeSince(visit, alike, longerFootMm, leastDays)
+	if (!found || found.days < leastDays) return undefined
+	const { then, days, change } = found
 	const limit = protocol.value(
 		examinersOf(visit, then) === 'same' ? 'sizing.realLengthSameMm' : 'sizing.realLengthOtherMm',
 	)
 	return {
-		since: found.since,
-		days: found.days,
-		changeMm: found.change,
-		mmPerYear: perYear(found.change, found.days),
-		real: rounded(found.change, 4) >= limit,
+		since: then.visitDate,
+		days,
+		changeMm: change,
+		mmPerYear: perYear(change, days),
+		real: rounded(change, 4) >= limit,
 	}
+}
+/** A finding where the foot grew fast, as far as measuring error lets one say. */
+export function footFastFindings(feet: FootGrowth | undefined, protocol: Protocol): Finding[] {
+	if (!feet || feet.mmPerYear <= protocol.value('growth.footFastMmPerYear')) return []
+	return [
+		finding(
+			'growth.foot-fast',
+			feet.real ? 'advise' : 'note',
+			feet.real
+				? 'The foot is growing fast. Foot growth often comes before the height spurt, about ' +
+						'two years at group level: measure feet and stature again soon.'
+				: `The foot may be growing fast, but the change since ${feet.since} is within ` +
+						'measuring error: measure again soon.',
+			[
+				{ measure: 'Foot growth', value: rounded(feet.mmPerYear, 1), unit: 'mm/y' },
+				{ measure: 'Change', value: rounded(feet.changeMm, 1), unit: 'mm' },
+			],
+			protocol.basis('fast foot growth', 'growth.footFastMmPerYear'),
+		),
+	]
 }

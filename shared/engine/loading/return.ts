@@ -3,29 +3,65 @@
  * through, not a release to play.
  */
 import type { ReturnStep } from '../findings/assessment.ts'
+import type { Finding } from '../findings/finding.ts'
 import type { Protocol } from '../protocol/protocol.ts'
+import { termWords } from '../visit/terms.ts'
+import type { Visit } from '../visit/visit.ts'
+import { finding } from './says.ts'
 
+const stepKind = (week: number, level: number): ReturnStep['kind'] => {
+	if (level >= 100) return 'usual'
+	return week === 1 ? 'start' : 'step'
+}
 /**
  * Percent of the usual weekly load, week by week: a start, steps of at most so many percent, an
  * easier week at intervals, until usual.
  */
 export function returnSteps(protocol: Protocol): ReturnStep[] {
-	const start = protocol.value('loading.returnStartPercent'),
-		rise = 1 + protocol.value('loading.weeklyRisePercent') / 100
-	const every = protocol.value('loading.easierWeekEvery'),
-		easier = protocol.value('loading.easierWeekPercent') / 100,
-		most = protocol.value('loading.returnMostWeeks')
+	const rise = 1 + protocol.value('loading.weeklyRisePercent') / 100
+	const easierEvery = protocol.value('loading.easierWeekEvery')
+	const easierShare = protocol.value('loading.easierWeekPercent') / 100
+	const mostWeeks = protocol.value('loading.returnMostWeeks')
 	const steps: ReturnStep[] = []
-	let level = start
-	for (let week = 1; week <= most; week++) {
-		const rest = every > 1 && week % every === 0
-		if (week > 1 && !rest) level = Math.min(100, level * rise)
-		steps.push({
-			week,
-			percentOfUsual: rest ? level * easier : level,
-			kind: rest ? 'easier' : level >= 100 ? 'usual' : week === 1 ? 'start' : 'step',
-		})
-		if (level >= 100 && !rest) break
+	let level = protocol.value('loading.returnStartPercent')
+	for (let week = 1; week <= mostWeeks; week++) {
+		if (easierEvery > 1 && week % easierEvery === 0) {
+			steps.push({ week, percentOfUsual: level * easierShare, kind: 'easier' })
+			continue
+		}
+		if (week > 1) level = Math.min(100, level * rise)
+		steps.push({ week, percentOfUsual: level, kind: stepKind(week, level) })
+		if (level >= 100) break
 	}
 	return steps
+}
+/** Bone stress injuries that the player is coming back from. */
+export const recoveringBones = (visit: Visit): NonNullable<Visit['conditions']> =>
+	(visit.conditions ?? []).filter(
+		({ condition, status }) => condition.endsWith('stress-fracture') && status === 'recovering',
+	)
+/** The steps as they are read; nothing without steps. */
+export function returnFindings(
+	visit: Visit,
+	steps: readonly ReturnStep[] | undefined,
+	protocol: Protocol,
+): Finding[] {
+	if (!steps) return []
+	return [
+		finding(
+			'return-steps',
+			'advise',
+			'Coming back after a bone stress injury: start near ' +
+				`${protocol.value('loading.returnStartPercent')} % of the usual weekly load and add at ` +
+				`most ${protocol.value('loading.weeklyRisePercent')} % a week, with an easier week ` +
+				`every ${protocol.value('loading.easierWeekEvery')} weeks; about ${steps.length} weeks ` +
+				'in all. Only once the treating doctor allows impact, free of bone pain; any focal bone ' +
+				'pain: back one step and have it seen.',
+			recoveringBones(visit).map(({ condition, status, side }) => ({
+				measure: termWords(condition),
+				value: `${status}, ${side}`,
+			})),
+			protocol.basis('return by weekly steps', 'loading.returnStartPercent'),
+		),
+	]
 }

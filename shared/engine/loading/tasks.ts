@@ -4,7 +4,7 @@
  */
 import type { ThresholdKey } from '../protocol/protocol.ts'
 
-export interface TaskRow {
+interface TaskRow {
 	task: string
 	low: ThresholdKey
 	high: ThresholdKey

@@ -3,38 +3,90 @@
  * as a risk light.
  */
 import type { LoadWeek } from '../findings/assessment.ts'
-import { addDays } from '../visit/age.ts'
+import type { Finding } from '../findings/finding.ts'
+import { addDays } from '../plain/days.ts'
+import { present } from '../plain/present.ts'
+import type { Because } from '../protocol/basis.ts'
+import type { Protocol } from '../protocol/protocol.ts'
+import { rounded } from '../visit/sides.ts'
+import { finding } from './says.ts'
+
+interface RecordedWeek {
+	from: string
+	days: readonly number[]
+}
+const sumOf = (days: readonly number[]): number => days.reduce((sum, load) => sum + load, 0)
 
 /**
  * Monotony of a week: mean over the sample standard deviation (n - 1) of its days; undefined where
  * every day is equal.
  */
 export function monotony(days: readonly number[]): number | undefined {
-	const mean = days.reduce((sum, one) => sum + one, 0) / days.length
-	const spread = Math.sqrt(
-		days.reduce((sum, one) => sum + (one - mean) ** 2, 0) / (days.length - 1),
-	)
+	const mean = sumOf(days) / days.length
+	const spread = Math.sqrt(sumOf(days.map((load) => (load - mean) ** 2)) / (days.length - 1))
 	return spread > 0 ? mean / spread : undefined
+}
+/** Per cent more or less than the week just before; undefined where it is missing or empty. */
+function changePercent(week: RecordedWeek, before: RecordedWeek | undefined): number | undefined {
+	if (!before || addDays(before.from, 7) !== week.from) return undefined
+	const last = sumOf(before.days)
+	return last ? ((sumOf(week.days) - last) / last) * 100 : undefined
 }
 /**
  * @param weeks seven session loads each (effort 0 to 10 times minutes); change only where the week
  * before is recorded and not empty
  */
-export function loadWeeks(weeks: readonly { from: string; days: readonly number[] }[]): LoadWeek[] {
-	const sorted = [...weeks].sort((a, b) => (a.from < b.from ? -1 : 1))
-	return sorted.map(({ from, days }, at) => {
-		const sum = days.reduce((total, one) => total + one, 0),
-			even = monotony(days)
-		const before = sorted[at - 1],
-			last =
-				before && addDays(before.from, 7) === from
-					? before.days.reduce((total, one) => total + one, 0)
-					: undefined
-		return {
-			from,
+export function loadWeeks(weeks: readonly RecordedWeek[]): LoadWeek[] {
+	const sorted = [...weeks].sort((week, other) => (week.from < other.from ? -1 : 1))
+	return sorted.map((week, index) => {
+		const sum = sumOf(week.days)
+		const even = monotony(week.days)
+		return present({
+			from: week.from,
 			sum,
-			...(even === undefined ? {} : { monotony: even, strain: sum * even }),
-			...(last ? { changePercent: ((sum - last) / last) * 100 } : {}),
-		}
+			monotony: even,
+			strain: even === undefined ? undefined : sum * even,
+			changePercent: changePercent(week, sorted[index - 1]),
+		})
 	})
+}
+const weekReasons = ({ sum, monotony: even, changePercent: change }: LoadWeek): Because[] => [
+	{ measure: 'Session load of the week', value: sum, unit: 'effort x min' },
+	...(even === undefined
+		? []
+		: [{ measure: 'Monotony (sample standard deviation)', value: rounded(even, 3) }]),
+	...(change === undefined
+		? []
+		: [{ measure: 'Change from the week before', value: rounded(change, 1), unit: '%' }]),
+]
+/** How the week differs from the one before, and how planned rises are usually kept. */
+function changeWords(change: number | undefined, protocol: Protocol): string {
+	if (change === undefined) return ''
+	const by = `${rounded(Math.abs(change), 0)} % ${change < 0 ? 'less' : 'more'}`
+	const usualRise = protocol.value('loading.weeklyRisePercent')
+	const plan =
+		change > usualRise
+			? ` Planned rises are usually kept to ${usualRise} % a week and at most ` +
+				`${protocol.value('loading.weeklyRiseCapPercent')} %.`
+			: ''
+	return ` That is ${by} than the week before.${plan}`
+}
+/** The latest week as it is read; nothing without a recorded week. */
+export function weekFindings(weeks: readonly LoadWeek[], protocol: Protocol): Finding[] {
+	const latest = weeks.at(-1)
+	if (!latest) return []
+	return [
+		finding(
+			'week',
+			'note',
+			`Week from ${latest.from}: session load ` +
+				`${latest.sum}.${changeWords(latest.changePercent, protocol)} The studies disagree on ` +
+				'whether such changes go with injury, so no risk is shown.',
+			weekReasons(latest),
+			protocol.basis(
+				'session load by the week (Foster 2001); Impellizzeri 2020 against risk from load ratios',
+				'loading.weeklyRisePercent',
+			),
+		),
+	]
 }

@@ -17,11 +17,13 @@ export function canonicalJson(value: unknown): string {
 			throw new TypeError(`canonical JSON cannot carry the number ${value}`)
 		return JSON.stringify(value)
 	}
-	if (Array.isArray(value)) return `[${value.map((one) => canonicalJson(one ?? null)).join(',')}]`
+	if (Array.isArray(value)) return `[${value.map((item) => canonicalJson(item ?? null)).join(',')}]`
 	if (typeof value === 'object') {
-		const entries = Object.entries(value).filter(([, one]) => one !== undefined)
-		entries.sort(([a], [b]) => (a < b ? -1 : a > b ? 1 : 0))
-		return `{${entries.map(([key, one]) => `${JSON.stringify(key)}:${canonicalJson(one)}`).join(',')}}`
+		const fields = Object.entries(value)
+			.filter(([, field]) => field !== undefined)
+			.sort(([key], [other]) => (key < other ? -1 : 1))
+			.map(([key, field]) => `${JSON.stringify(key)}:${canonicalJson(field)}`)
+		return `{${fields.join(',')}}`
 	}
 	throw new TypeError(`canonical JSON cannot carry a ${typeof value}`)
 }

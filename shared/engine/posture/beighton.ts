@@ -2,8 +2,9 @@
  * Beighton score by maturity, not by age alone; it scores mostly the upper limb and is no foot
  * measure.
  */
+
 import type { Beighton } from '../findings/assessment.ts'
-import type { Finding } from '../findings/finding.ts'
+import { type Finding, sayFinding } from '../findings/finding.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
 import { ageYears } from '../visit/age.ts'
 import type { Visit } from '../visit/visit.ts'
@@ -17,75 +18,97 @@ export function beightonKey(visit: Visit, protocol: Protocol): ThresholdKey | un
 	if (age > protocol.value('posture.beightonOlderAfterYears')) return 'posture.beightonOlder'
 	const maturity =
 		visit.body?.puberty ?? (age >= protocol.value('posture.adultFromYears') ? 'after' : undefined)
-	return maturity === undefined
-		? undefined
-		: maturity === 'after'
-			? 'posture.beightonMature'
-			: 'posture.beightonGrowing'
+	if (maturity === undefined) return undefined
+	return maturity === 'after' ? 'posture.beightonMature' : 'posture.beightonGrowing'
 }
-/**
- * The verdict, with its finding added; undefined where no score was recorded. One below the
- * cut-off, two yes answers of five count.
- */
-export function beightonOf(
-	visit: Visit,
+/** The score against its cut-off. `near`: one below it, where the history answers count. */
+interface Judged {
+	key: ThresholdKey
+	cutOff: number
+	met: boolean
+	near: boolean
+	byHistory: boolean
+}
+function judge(
+	score: number,
+	key: ThresholdKey,
+	history: number | undefined,
 	protocol: Protocol,
-	findings: Finding[],
-): Beighton | undefined {
-	const score = visit.body?.beighton
+): Judged {
+	const cutOff = protocol.value(key)
+	const near = score === cutOff - 1
+	const byHistory =
+		near && history !== undefined && history >= protocol.value('posture.beightonHistory')
+	return { key, cutOff, met: score >= cutOff || byHistory, near, byHistory }
+}
+/** The verdict; undefined where no score was recorded. */
+export function beightonOf(visit: Visit, protocol: Protocol): Beighton | undefined {
+	const { beighton: score, hypermobilityHistory: history } = visit.body ?? {}
 	if (score === undefined) return undefined
 	const key = beightonKey(visit, protocol)
-	const add = (rule: string, level: Finding['level'], says: string, basis: ThresholdKey) =>
-		findings.push({
-			id: `posture.${rule}.none`,
-			topic: 'posture',
-			side: 'none',
-			level,
-			says,
-			because: [
-				{ measure: 'Beighton score', value: score, unit: '/9' },
-				...(visit.body?.hypermobilityHistory === undefined
-					? []
-					: [{ measure: 'yes answers', value: visit.body.hypermobilityHistory, unit: '/5' }]),
-			],
-			basis: protocol.basis('Beighton score by maturity', basis),
-		})
-	if (key === undefined) {
-		add(
-			'beighton-maturity',
-			'note',
-			`A Beighton score of ${score} cannot be judged until the player's maturity is recorded: ` +
-				'before, during or after puberty.',
-			'posture.beightonGrowing',
-		)
-		return { score, state: 'maturity-unknown', askHistory: false }
-	}
-	const cutOff = protocol.value(key),
-		history = visit.body?.hypermobilityHistory
-	const near = score === cutOff - 1,
-		byHistory =
-			near && history !== undefined && history >= protocol.value('posture.beightonHistory')
-	if (score >= cutOff || byHistory)
-		add(
-			'beighton',
-			'note',
-			`The Beighton score is ${score}: generalised hypermobility by the cut-off of ${cutOff} ` +
-				`for this maturity${byHistory ? ', counting the history answers' : ''}. It is scored ` +
-				'mostly on the arms and says little about the foot.',
-			key,
-		)
-	else if (near && history === undefined)
-		add(
-			'beighton-near',
-			'note',
-			`The Beighton score of ${score} is one below the cut-off of ${cutOff}: ask the five ` +
-				'history questions; two yes answers count.',
-			'posture.beightonHistory',
-		)
+	if (key === undefined) return { score, state: 'maturity-unknown', askHistory: false }
+	const { cutOff, met, near } = judge(score, key, history, protocol)
 	return {
 		score,
 		cutOff,
-		state: score >= cutOff || byHistory ? 'met' : 'not-met',
+		state: met ? 'met' : 'not-met',
 		askHistory: near && history === undefined,
 	}
+}
+/** What is said of the score: unjudged, met, or near. One below, two yes answers of five count. */
+function saying(
+	score: number,
+	judged: Judged | undefined,
+	asked: boolean,
+): { rule: string; says: string; key: ThresholdKey } | undefined {
+	if (judged === undefined)
+		return {
+			rule: 'beighton-maturity',
+			says:
+				`A Beighton score of ${score} cannot be judged until the player's maturity is ` +
+				'recorded: before, during or after puberty.',
+			key: 'posture.beightonGrowing',
+		}
+	const { key, cutOff, met, near, byHistory } = judged
+	if (met)
+		return {
+			rule: 'beighton',
+			says:
+				`The Beighton score is ${score}: generalised hypermobility by the cut-off of ${cutOff} ` +
+				`for this maturity${byHistory ? ', counting the history answers' : ''}. It is scored ` +
+				'mostly on the arms and says little about the foot.',
+			key,
+		}
+	if (near && !asked)
+		return {
+			rule: 'beighton-near',
+			says:
+				`The Beighton score of ${score} is one below the cut-off of ${cutOff}: ask the five ` +
+				'history questions; two yes answers count.',
+			key: 'posture.beightonHistory',
+		}
+	return undefined
+}
+/** A finding where the score says something, or cannot be judged. */
+export function beightonFindings(visit: Visit, protocol: Protocol): Finding[] {
+	const { beighton: score, hypermobilityHistory: history } = visit.body ?? {}
+	if (score === undefined) return []
+	const key = beightonKey(visit, protocol)
+	const judged = key && judge(score, key, history, protocol)
+	const said = saying(score, judged, history !== undefined)
+	if (!said) return []
+	return [
+		sayFinding({
+			topic: 'posture',
+			rule: said.rule,
+			side: 'none',
+			level: 'note',
+			says: said.says,
+			because: [
+				{ measure: 'Beighton score', value: score, unit: '/9' },
+				...(history === undefined ? [] : [{ measure: 'yes answers', value: history, unit: '/5' }]),
+			],
+			basis: protocol.basis('Beighton score by maturity', said.key),
+		}),
+	]
 }

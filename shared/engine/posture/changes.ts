@@ -3,13 +3,14 @@
  * judged.
  */
 
-import type { Change, Changes } from '../findings/assessment.ts'
-import { changeSince, type Limit } from '../findings/change.ts'
-import type { Finding } from '../findings/finding.ts'
+import type { Changes } from '../findings/assessment.ts'
+import { changeSince, changesBy, type Limit } from '../findings/change.ts'
+import { type Finding, sayFinding } from '../findings/finding.ts'
+import { dayInWords } from '../plain/days.ts'
 import type { Protocol } from '../protocol/protocol.ts'
-import { dayInWords } from '../visit/age.ts'
 import { bothSides, meanOf, perSide } from '../visit/sides.ts'
 import type { SideOf, Visit } from '../visit/visit.ts'
+import { fpiOf } from './foot-posture.ts'
 
 type Measure = 'fpi' | 'navicularDropMm' | 'heelRises'
 type Recorded = SideOf<'posture'> | undefined
@@ -21,7 +22,7 @@ export const postureMeasures: Record<
 	fpi: {
 		title: 'foot posture index',
 		unit: 'points',
-		of: (read) => read?.fpi6?.reduce((sum, one) => sum + one, 0),
+		of: (read) => fpiOf(read?.fpi6),
 		limit: unknown,
 	},
 	navicularDropMm: {
@@ -39,49 +40,49 @@ export const postureMeasures: Record<
 }
 export const measureNames = ['fpi', 'navicularDropMm', 'heelRises'] as const
 
+/** Changes of each side since the last visit that has the measure. */
 export function postureChanges(
 	visit: Visit,
 	earlier: readonly Visit[],
 	protocol: Protocol,
 ): Changes<Measure> {
-	return perSide(
-		(side) =>
-			Object.fromEntries(
-				measureNames.flatMap((name): [Measure, Change][] => {
-					const { of, unit, limit } = postureMeasures[name]
-					const change = changeSince(
-						visit,
-						earlier,
-						(at) => of(at.posture?.[side]),
-						unit,
-						() => limit,
-						protocol,
-					)
-					return change ? [[name, change]] : []
-				}),
-			) as Changes<Measure>['left'],
+	return perSide((side) =>
+		changesBy(measureNames, (name) => {
+			const { of, unit, limit } = postureMeasures[name]
+			return changeSince(
+				visit,
+				earlier,
+				(at) => of(at.posture?.[side]),
+				unit,
+				() => limit,
+				protocol,
+			)
+		}),
 	)
 }
+/** A finding for each real change in heel rises. */
 export function riseFindings(changes: Changes<Measure>, protocol: Protocol): Finding[] {
-	return bothSides.flatMap((side): Finding[] => {
+	return bothSides.flatMap((side) => {
 		const change = changes[side].heelRises
 		if (change?.verdict !== 'real') return []
+		const fewer = change.change < 0
+		const since = dayInWords(change.since)
 		return [
-			{
-				id: `posture.heel-rise-change.${side}`,
+			sayFinding({
 				topic: 'posture',
+				rule: 'heel-rise-change',
 				side,
-				level: change.change < 0 ? 'advise' : 'note',
+				level: fewer ? 'advise' : 'note',
 				says:
 					`The ${side} leg made ${Math.abs(change.change)} heel rises ` +
-					`${change.change < 0 ? 'fewer' : 'more'} than on ${dayInWords(change.since)}: ` +
+					`${fewer ? 'fewer' : 'more'} than on ${since}: ` +
 					'beyond the day-to-day limits, if the cues and the pace were the same.',
 				because: [
 					{ measure: 'heel rises, now', value: change.now },
-					{ measure: `heel rises, ${dayInWords(change.since)}`, value: change.was },
+					{ measure: `heel rises, ${since}`, value: change.was },
 				],
 				basis: protocol.basis('change in heel rises', 'posture.riseChange'),
-			},
+			}),
 		]
 	})
 }

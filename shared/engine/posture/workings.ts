@@ -1,199 +1,271 @@
 /** The posture room's numbers, each with its formula and this player's values put in. */
-import type { PostureResult } from '../findings/assessment.ts'
+import type { PostureResult, PostureSide } from '../findings/assessment.ts'
 import { changeLines } from '../findings/change.ts'
 import type { Working } from '../findings/finding.ts'
+import { figure, linesOf, tenths } from '../findings/working.ts'
 import type { Basis } from '../protocol/basis.ts'
-import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
-import { bothSides, meanOf, rounded } from '../visit/sides.ts'
-import type { Visit } from '../visit/visit.ts'
+import type { Protocol } from '../protocol/protocol.ts'
+import { bothSides, meanOf } from '../visit/sides.ts'
+import type { Side, Visit } from '../visit/visit.ts'
 import { beightonKey } from './beighton.ts'
 import { measureNames, postureMeasures } from './changes.ts'
+import { schemeOf } from './foot-posture.ts'
+import { riseGap, riseNormKey } from './heel-rises.ts'
 import { compensationFactor, durationFactor, legLengthKey } from './leg-length.ts'
 
-const n = (value: number, digits = 1): string => String(rounded(value, digits))
-const practice: Basis = {
+type Result = Omit<PostureResult, 'workings'>
+/** One foot of a visit, with the protocol that judges it. */
+interface Foot {
+	visit: Visit
+	side: Side
+	foot: PostureSide
+	protocol: Protocol
+}
+const noLimitPublished: Basis = {
 	rule: 'change without a published limit',
 	source: 'no published smallest real change was found',
 	strength: 'practice',
 }
 
-/**
- * @param result the room's result without workings; @param normKey the heel-rise row for this age
- * and sex, if any
- */
-export function postureWorkings(
-	visit: Visit,
-	result: Omit<PostureResult, 'workings'>,
-	normKey: ThresholdKey | undefined,
-	protocol: Protocol,
-): Working[] {
-	const made: Working[] = []
-	const add = (what: string, title: string, lines: string[], basis: Basis) =>
-		made.push({ id: `posture.${what}`, title, lines, basis })
-	const limit = (key: ThresholdKey) => protocol.value(key)
-	const raw = result.fpiScheme === 'raw'
-	const bands = raw
-		? `-12 to ${limit('posture.rawHighlySupinatedMax')} highly supinated, to ` +
-			`${limit('posture.rawSupinatedMax')} supinated, to ${limit('posture.rawNormalMax')} ` +
-			`normal, to ${limit('posture.rawPronatedMax')} pronated, above highly pronated`
-		: `-12 to ${limit('posture.trialSupinatedMax')} supinated, to ` +
-			`${limit('posture.trialNormalMax')} normal, above pronated`
-	for (const side of bothSides) {
-		const read = visit.posture?.[side],
-			one = result[side]
-		const mtp = meanOf(read?.firstMtpDegNonWeightBearing),
-			jack = meanOf(read?.jackTestDeg)
-		if (one.fpi !== undefined)
-			add(
-				`fpi.${side}`,
-				`Foot posture index, ${side}`,
-				[
-					`Six items: ${read!.fpi6!.map((item) => (item < 0 ? `(${item})` : item)).join(' + ')} ` +
-						`= ${one.fpi}`,
-					`Bands, ${result.fpiScheme} scheme: ${bands}`,
-					`Band: ${one.fpiBand!.replace('-', ' ')}`,
-				],
-				protocol.basis(
-					'foot posture band',
-					raw ? 'posture.rawNormalMax' : 'posture.trialNormalMax',
-				),
-			)
-		if (mtp !== undefined)
-			add(
-				`first-mtp.${side}`,
-				`First MTP joint, ${side}`,
-				[
-					`Off the ground, mean: ${n(mtp)} deg; free from ${limit('posture.mtpFreeDeg')}, ` +
-						`structural below ${limit('posture.mtpStructuralDeg')} with a painful joint`,
-					jack === undefined
-						? 'Standing: not measured'
-						: `Standing, mean: ${n(jack)} deg; held below ${limit('posture.jackDeg')}`,
-					`Verdict: ${one.firstMtp?.replace('-', ' ') ?? 'open until measured standing'}`,
-				],
-				protocol.basis('first MTP joint', 'posture.mtpFreeDeg'),
-			)
-		if (one.ipjEstimateDeg !== undefined)
-			add(
-				`ipj.${side}`,
-				`Interphalangeal joint of the big toe, estimate, ${side}`,
-				[
-					`${limit('posture.ipjIntercept')} - ${Math.abs(limit('posture.ipjSlope'))} x ` +
-						`${n(mtp!)} = ${n(one.ipjEstimateDeg, 2)} deg`,
-				],
-				protocol.basis('interphalangeal estimate', 'posture.ipjSlope'),
-			)
-		if (one.navicularDropMm !== undefined)
-			add(
-				`navicular-drop.${side}`,
-				`Navicular drop, ${side}`,
-				[
-					`Mean: ${n(one.navicularDropMm)} mm; limit in use ${limit('posture.navicularDropMm')} ` +
-						'mm (13 and 15 mm are also in print)',
-					'Repeat readings agree poorly: weighted kappa 0.40',
-				],
-				protocol.basis('navicular drop', 'posture.navicularDropMm'),
-			)
-		if (one.heelRises !== undefined)
-			add(
-				`heel-rises.${side}`,
-				`Heel rises, ${side}`,
-				[
-					normKey
-						? `${one.heelRises} against ${limit(normKey)} published for this age and sex (10 ` +
-							'degree slope, 30 a minute)'
-						: `${one.heelRises}; no published figure for this age`,
-				],
-				protocol.basis('heel rises for age', normKey ?? 'posture.riseNormFromYears'),
-			)
-		for (const name of measureNames) {
-			const change = result.changes[side][name]
-			if (change)
-				add(
-					`change-${name.toLowerCase()}.${side}`,
-					`Change of ${postureMeasures[name].title}, ${side}`,
-					changeLines(change),
+function bandWords(protocol: Protocol): string {
+	if (schemeOf(protocol) === 'raw')
+		return (
+			`-12 to ${protocol.value('posture.rawHighlySupinatedMax')} highly supinated, to ` +
+			`${protocol.value('posture.rawSupinatedMax')} supinated, to ` +
+			`${protocol.value('posture.rawNormalMax')} normal, to ` +
+			`${protocol.value('posture.rawPronatedMax')} pronated, above highly pronated`
+		)
+	return (
+		`-12 to ${protocol.value('posture.trialSupinatedMax')} supinated, to ` +
+		`${protocol.value('posture.trialNormalMax')} normal, above pronated`
+	)
+}
+function indexWorkings({ visit, side, foot, protocol }: Foot): Working[] {
+	const items = visit.posture?.[side]?.fpi6
+	if (items === undefined || foot.fpi === undefined || foot.fpiBand === undefined) return []
+	const scheme = schemeOf(protocol)
+	const sum = items.map((item) => (item < 0 ? `(${item})` : item)).join(' + ')
+	return [
+		{
+			id: `posture.fpi.${side}`,
+			title: `Foot posture index, ${side}`,
+			lines: [
+				`Six items: ${sum} = ${foot.fpi}`,
+				`Bands, ${scheme} scheme: ${bandWords(protocol)}`,
+				`Band: ${foot.fpiBand.replace('-', ' ')}`,
+			],
+			basis: protocol.basis(
+				'foot posture band',
+				scheme === 'raw' ? 'posture.rawNormalMax' : 'posture.trialNormalMax',
+			),
+		},
+	]
+}
+function firstMtpWorkings({ visit, side, foot, protocol }: Foot): Working[] {
+	const rangeDeg = meanOf(visit.posture?.[side]?.firstMtpDegNonWeightBearing)
+	const jackDeg = meanOf(visit.posture?.[side]?.jackTestDeg)
+	if (rangeDeg === undefined) return []
+	return [
+		{
+			id: `posture.first-mtp.${side}`,
+			title: `First MTP joint, ${side}`,
+			lines: [
+				`Off the ground, mean: ${tenths(rangeDeg)} deg; free from ` +
+					`${protocol.value('posture.mtpFreeDeg')}, structural below ` +
+					`${protocol.value('posture.mtpStructuralDeg')} with a painful joint`,
+				jackDeg === undefined
+					? 'Standing: not measured'
+					: `Standing, mean: ${tenths(jackDeg)} deg; held below ` +
+						`${protocol.value('posture.jackDeg')}`,
+				`Verdict: ${foot.firstMtp?.replace('-', ' ') ?? 'open until measured standing'}`,
+			],
+			basis: protocol.basis('first MTP joint', 'posture.mtpFreeDeg'),
+		},
+	]
+}
+function ipjWorkings({ visit, side, foot, protocol }: Foot): Working[] {
+	const rangeDeg = meanOf(visit.posture?.[side]?.firstMtpDegNonWeightBearing)
+	if (rangeDeg === undefined || foot.ipjEstimateDeg === undefined) return []
+	const slope = Math.abs(protocol.value('posture.ipjSlope'))
+	return [
+		{
+			id: `posture.ipj.${side}`,
+			title: `Interphalangeal joint of the big toe, estimate, ${side}`,
+			lines: [
+				`${protocol.value('posture.ipjIntercept')} - ${slope} x ${tenths(rangeDeg)} = ` +
+					`${figure(foot.ipjEstimateDeg)} deg`,
+			],
+			basis: protocol.basis('interphalangeal estimate', 'posture.ipjSlope'),
+		},
+	]
+}
+function navicularWorkings({ side, foot, protocol }: Foot): Working[] {
+	if (foot.navicularDropMm === undefined) return []
+	return [
+		{
+			id: `posture.navicular-drop.${side}`,
+			title: `Navicular drop, ${side}`,
+			lines: [
+				`Mean: ${tenths(foot.navicularDropMm)} mm; limit in use ` +
+					`${protocol.value('posture.navicularDropMm')} mm (13 and 15 mm are also in print)`,
+				'Repeat readings agree poorly: weighted kappa 0.40',
+			],
+			basis: protocol.basis('navicular drop', 'posture.navicularDropMm'),
+		},
+	]
+}
+function riseWorkings({ visit, side, foot, protocol }: Foot): Working[] {
+	if (foot.heelRises === undefined) return []
+	const normKey = riseNormKey(visit, protocol)
+	return [
+		{
+			id: `posture.heel-rises.${side}`,
+			title: `Heel rises, ${side}`,
+			lines: [
+				normKey
+					? `${foot.heelRises} against ${protocol.value(normKey)} published for this age and sex ` +
+						'(10 degree slope, 30 a minute)'
+					: `${foot.heelRises}; no published figure for this age`,
+			],
+			basis: protocol.basis('heel rises for age', normKey ?? 'posture.riseNormFromYears'),
+		},
+	]
+}
+function changeWorkings(side: Side, { changes }: Result, protocol: Protocol): Working[] {
+	return measureNames.flatMap((name) => {
+		const change = changes[side][name]
+		if (!change) return []
+		return [
+			{
+				id: `posture.change-${name.toLowerCase()}.${side}`,
+				title: `Change of ${postureMeasures[name].title}, ${side}`,
+				lines: changeLines(change),
+				basis:
 					change.smallestReal === undefined
-						? practice
+						? noLimitPublished
 						: protocol.basis('change in heel rises', 'posture.riseChange'),
-				)
-		}
-	}
-	const { left, right, beighton, legLength } = result
-	const gap = (a: number, b: number) => `${Math.max(a, b)} - ${Math.min(a, b)} = ${Math.abs(a - b)}`
-	if (left.fpi !== undefined && right.fpi !== undefined)
-		add(
-			'fpi-asymmetry',
-			'Difference of the foot posture indices',
-			[
-				`Larger - smaller: ${gap(left.fpi, right.fpi)} points; up to ` +
-					`${limit('posture.asymmetryNormal')} normal, above ${limit('posture.asymmetrySevere')} ` +
-					'severe',
+			},
+		]
+	})
+}
+/** 'larger - smaller = gap' of two whole numbers. */
+const gapWords = (left: number, right: number): string =>
+	`${Math.max(left, right)} - ${Math.min(left, right)} = ${Math.abs(left - right)}`
+
+function indexDifferenceWorkings({ left, right }: Result, protocol: Protocol): Working[] {
+	if (left.fpi === undefined || right.fpi === undefined) return []
+	return [
+		{
+			id: 'posture.fpi-asymmetry',
+			title: 'Difference of the foot posture indices',
+			lines: [
+				`Larger - smaller: ${gapWords(left.fpi, right.fpi)} points; up to ` +
+					`${protocol.value('posture.asymmetryNormal')} normal, above ` +
+					`${protocol.value('posture.asymmetrySevere')} severe`,
 			],
-			protocol.basis('foot posture asymmetry', 'posture.asymmetryNormal'),
-		)
-	if (
-		left.heelRises !== undefined &&
-		right.heelRises !== undefined &&
-		Math.max(left.heelRises, right.heelRises) > 0
-	) {
-		const most = Math.max(left.heelRises, right.heelRises)
-		add(
-			'heel-rise-gap',
-			'Difference in heel rises',
-			[
-				`(${gap(left.heelRises, right.heelRises)}) / ${most} = ` +
-					`${n((100 * Math.abs(left.heelRises - right.heelRises)) / most)} %; notable from ` +
-					`${limit('posture.riseGapPercent')} %`,
+			basis: protocol.basis('foot posture asymmetry', 'posture.asymmetryNormal'),
+		},
+	]
+}
+function riseGapWorkings(result: Result, protocol: Protocol): Working[] {
+	const gap = riseGap(result)
+	if (!gap || gap.most === 0) return []
+	const percent = (100 * Math.abs(gap.left - gap.right)) / gap.most
+	return [
+		{
+			id: 'posture.heel-rise-gap',
+			title: 'Difference in heel rises',
+			lines: [
+				`(${gapWords(gap.left, gap.right)}) / ${gap.most} = ${tenths(percent)} %; notable from ` +
+					`${protocol.value('posture.riseGapPercent')} %`,
 			],
-			protocol.basis('heel-rise difference', 'posture.riseGapPercent'),
-		)
-	}
-	if (beighton) {
-		const key = beightonKey(visit, protocol)
-		add(
-			'beighton',
-			'Beighton score',
-			[
+			basis: protocol.basis('heel-rise difference', 'posture.riseGapPercent'),
+		},
+	]
+}
+function beightonWorkings(visit: Visit, { beighton }: Result, protocol: Protocol): Working[] {
+	if (!beighton) return []
+	const history = visit.body?.hypermobilityHistory
+	return [
+		{
+			id: 'posture.beighton',
+			title: 'Beighton score',
+			lines: linesOf(
 				`Score ${beighton.score} of 9; cut-off ` +
 					`${beighton.cutOff ?? 'not known until maturity is recorded'}`,
-				...(visit.body?.hypermobilityHistory === undefined
-					? []
-					: [
-							`History: ${visit.body.hypermobilityHistory} of 5 yes; one below the cut-off, ` +
-								`${limit('posture.beightonHistory')} count`,
-						]),
+				history === undefined
+					? undefined
+					: `History: ${history} of 5 yes; one below the cut-off, ` +
+							`${protocol.value('posture.beightonHistory')} count`,
 				`Verdict: ${beighton.state.replaceAll('-', ' ')}`,
-			],
-			protocol.basis('Beighton score by maturity', key ?? 'posture.beightonGrowing'),
-		)
-	}
-	if (legLength) {
-		const { differenceMm, correctionMm, startBelowMm } = legLength,
-			{ legLengthYears, legLengthCompensation } = visit.body!
-		add(
-			'leg-length',
-			'Leg-length difference',
-			[
-				`${n(differenceMm)} mm: below ${limit('posture.legLengthRecordMm')} record only, from ` +
-					`${limit('posture.legLengthConsiderMm')} consider, from ` +
-					`${limit('posture.legLengthReferMm')} refer`,
-				...(correctionMm
-					? [
-							`Correction: ${n(differenceMm)} x ${limit('posture.legLengthShareMin')} = ` +
-								`${correctionMm.min} mm to ${n(differenceMm)} x ` +
-								`${limit('posture.legLengthShareMax')} = ${correctionMm.max} mm`,
-						]
-					: []),
-				...(startBelowMm === undefined
-					? []
-					: [
-							`First lift below ${n(differenceMm)} / (${durationFactor(legLengthYears!)} + ` +
-								`${compensationFactor[legLengthCompensation!]}) = ${n(startBelowMm)} mm (Heilig, ` +
-								'expert opinion)',
-						]),
-			],
-			protocol.basis('leg-length difference', legLengthKey(differenceMm, protocol)),
-		)
-	}
-	return made
+			),
+			basis: protocol.basis(
+				'Beighton score by maturity',
+				beightonKey(visit, protocol) ?? 'posture.beightonGrowing',
+			),
+		},
+	]
+}
+function correctionLine(
+	differenceMm: number,
+	{ min, max }: { min: number; max: number },
+	protocol: Protocol,
+): string {
+	const difference = tenths(differenceMm)
+	return (
+		`Correction: ${difference} x ${protocol.value('posture.legLengthShareMin')} = ${min} mm to ` +
+		`${difference} x ${protocol.value('posture.legLengthShareMax')} = ${max} mm`
+	)
+}
+/** The staged first lift of Heilig; undefined where it was not worked out. */
+function firstLiftLine(
+	visit: Visit,
+	differenceMm: number,
+	startBelowMm: number | undefined,
+): string | undefined {
+	const { legLengthYears: years, legLengthCompensation: compensation } = visit.body ?? {}
+	if (startBelowMm === undefined || years === undefined || compensation === undefined)
+		return undefined
+	return (
+		`First lift below ${tenths(differenceMm)} / (${durationFactor(years)} + ` +
+		`${compensationFactor[compensation]}) = ${tenths(startBelowMm)} mm (Heilig, expert opinion)`
+	)
+}
+function legLengthWorkings(visit: Visit, { legLength }: Result, protocol: Protocol): Working[] {
+	if (!legLength) return []
+	const { differenceMm, correctionMm, startBelowMm } = legLength
+	return [
+		{
+			id: 'posture.leg-length',
+			title: 'Leg-length difference',
+			lines: linesOf(
+				`${tenths(differenceMm)} mm: below ${protocol.value('posture.legLengthRecordMm')} record ` +
+					`only, from ${protocol.value('posture.legLengthConsiderMm')} consider, from ` +
+					`${protocol.value('posture.legLengthReferMm')} refer`,
+				correctionMm && correctionLine(differenceMm, correctionMm, protocol),
+				firstLiftLine(visit, differenceMm, startBelowMm),
+			),
+			basis: protocol.basis('leg-length difference', legLengthKey(differenceMm, protocol)),
+		},
+	]
+}
+/** @param result the room's result without workings */
+export function postureWorkings(visit: Visit, result: Result, protocol: Protocol): Working[] {
+	return [
+		...bothSides.flatMap((side) => {
+			const foot = { visit, side, foot: result[side], protocol }
+			return [
+				...indexWorkings(foot),
+				...firstMtpWorkings(foot),
+				...ipjWorkings(foot),
+				...navicularWorkings(foot),
+				...riseWorkings(foot),
+				...changeWorkings(side, result, protocol),
+			]
+		}),
+		...indexDifferenceWorkings(result, protocol),
+		...riseGapWorkings(result, protocol),
+		...beightonWorkings(visit, result, protocol),
+		...legLengthWorkings(visit, result, protocol),
+	]
 }

@@ -38,32 +38,33 @@ export function openProtocol(file: ProtocolFile = shippedProtocol): Protocol {
 	for (const key of Object.keys(set))
 		if (!(key in rows))
 			throw new RangeError(
-				`values.${key}: no such threshold, given ${set[key]}, allowed: a key of the protocol table`,
+				`values.${key}: no such threshold, given ${set[key]}, allowed: a key of the protocol ` +
+					'table',
 			)
 	const row = (key: ThresholdKey): ThresholdRow => {
 		const shipped = rows[key]
 		const changed = set[key]
-		return changed === undefined
-			? { key, ...shipped }
-			: {
-					key,
-					...shipped,
-					value: changed,
-					source: `set by the clinic (shipped: ${shipped.value} ${shipped.unit}, ${shipped.source})`,
-					strength: 'clinic',
-				}
+		if (changed === undefined) return { key, ...shipped }
+		const { value, unit, source } = shipped
+		return {
+			key,
+			...shipped,
+			value: changed,
+			source: `set by the clinic (shipped: ${value} ${unit}, ${source})`,
+			strength: 'clinic',
+		}
 	}
 	return {
 		file,
 		row,
 		value: (key) => row(key).value,
 		basis: (rule, key) => {
-			const r = row(key)
+			const { value, unit, source, surety, strength } = row(key)
 			return {
 				rule,
-				threshold: `${key} = ${r.value} ${r.unit}`,
-				source: r.surety === 'from memory' ? `${r.source} (from memory)` : r.source,
-				strength: r.strength,
+				threshold: `${key} = ${value} ${unit}`,
+				source: surety === 'from memory' ? `${source} (from memory)` : source,
+				strength,
 			}
 		},
 	}

@@ -34,36 +34,39 @@ const lastChildSize = 13.5
 
 const numerator = (part: number, scale: Scale): number =>
 	part * ((scale.rise * 127 * 60) / scale.run) + scale.sixtieths * (denominator / 60)
-const nearestHalf = (n: number): number =>
-	Math.floor((4 * n + denominator) / (2 * denominator)) / 2 + 0
-const nextHalf = (n: number): number => Math.ceil((2 * n) / denominator) / 2 + 0
+/** The nearest half size of an exact size over the common denominator; ties up, never -0. */
+const nearestHalf = (exact: number): number =>
+	Math.floor((4 * exact + denominator) / (2 * denominator)) / 2 + 0
+/** The next half size up; an exact half stays. */
+const nextHalf = (exact: number): number => Math.ceil((2 * exact) / denominator) / 2 + 0
 
+const labelled = (exact: number, scale: SizeLabel['scale']): SizeLabel => ({
+	exact: exact / denominator,
+	label: nearestHalf(exact),
+	fitting: nextHalf(exact),
+	scale,
+})
 function plain(part: number, scale: Scale): SizeLabel {
-	const n = numerator(part, scale)
-	return { exact: n / denominator, label: nearestHalf(n), fitting: nextHalf(n), scale: 'adult' }
+	return labelled(numerator(part, scale), 'adult')
 }
 /**
  * Child up to and including 13.5, above that the next scale; a fitting above child 13.5 is 1 of the
  * next scale.
  */
 function wrapped(part: number, scale: Scale, above: 'adult' | 'youth'): SizeLabel {
-	const n = numerator(part, scale)
-	if (nearestHalf(n) > lastChildSize) {
-		const over = n - wrapSizes * denominator
-		return {
-			exact: over / denominator,
-			label: nearestHalf(over),
-			fitting: nextHalf(over),
-			scale: above,
-		}
-	}
-	const fitting = nextHalf(n)
-	return {
-		exact: n / denominator,
-		label: nearestHalf(n),
-		fitting: fitting > lastChildSize ? fitting - wrapSizes : fitting,
-		scale: 'child',
-	}
+	const exact = numerator(part, scale)
+	if (nearestHalf(exact) > lastChildSize) return labelled(exact - wrapSizes * denominator, above)
+	const child = labelled(exact, 'child')
+	const wraps = child.fitting > lastChildSize
+	return wraps ? { ...child, fitting: child.fitting - wrapSizes } : child
+}
+/** A length in parts of a mm. @throws RangeError when it is not a positive number */
+function partsOf(lengthMm: number): number {
+	if (!Number.isFinite(lengthMm) || lengthMm <= 0)
+		throw new RangeError(
+			`foot length: ${lengthMm} mm is not a length, give a positive number of mm`,
+		)
+	return Math.round(lengthMm * parts)
 }
 /**
  * Every size system for a foot length in mm and, where known, a ball width in mm.
@@ -75,11 +78,7 @@ function wrapped(part: number, scale: Scale, above: 'adult' | 'youth'): SizeLabe
  * @throws RangeError when the length is not a positive number
  */
 export function sizesOf(lengthMm: number, widthMm?: number): Sizes {
-	if (!Number.isFinite(lengthMm) || lengthMm <= 0)
-		throw new RangeError(
-			`foot length: ${lengthMm} mm is not a length, give a positive number of mm`,
-		)
-	const part = Math.round(lengthMm * parts)
+	const part = partsOf(lengthMm)
 	const uk = wrapped(part, scales.ukChild, 'adult')
 	return {
 		mondopoint: {
@@ -100,13 +99,8 @@ export function sizesOf(lengthMm: number, widthMm?: number): Sizes {
  * EU by the other formula in print, 1.5 (F + 1.5): 15 mm of allowance in place of two points (13.3
  * mm). @throws RangeError as `sizesOf`
  */
-export function euLongerOf(lengthMm: number): SizeLabel {
-	if (!Number.isFinite(lengthMm) || lengthMm <= 0)
-		throw new RangeError(
-			`foot length: ${lengthMm} mm is not a length, give a positive number of mm`,
-		)
-	return plain(Math.round(lengthMm * parts), scales.euLonger)
-}
+export const euLongerOf = (lengthMm: number): SizeLabel => plain(partsOf(lengthMm), scales.euLonger)
+
 /**
  * The named formula of each system with a length put in; unrounded values as `sizesOf` gives them.
  */

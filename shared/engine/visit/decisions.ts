@@ -32,7 +32,7 @@ export const insertDecisionSchema = z
 		 */
 		about: z.string().max(500).optional(),
 	})
-	.refine((one) => one.choice === 'accept' || !!one.why?.trim(), {
+	.refine(({ choice, why }) => choice === 'accept' || !!why?.trim(), {
 		path: ['why'],
 		message: 'a reason is needed to change, drop or add an element',
 	})

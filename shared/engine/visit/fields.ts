@@ -48,21 +48,26 @@ export function count(
 }
 
 /** A measure that may be taken once or several times: absent means not measured. */
-export function repeats<T extends z.ZodType<number>>(one: T) {
-	return z.union([one, z.array(one).min(1).max(6)]).optional()
+export function repeats<Reading extends z.ZodType<number>>(reading: Reading) {
+	return z.union([reading, z.array(reading).min(1).max(6)]).optional()
 }
 
 /** A calendar date, YYYY-MM-DD, that exists. */
 export const isoDate = (title: string) => z.iso.date().meta({ title })
+/** A text of at least one character once the blanks around it are gone. */
 export const text = (title: string, max = 200) => z.string().trim().min(1).max(max).meta({ title })
+/** A question that may be left unasked. */
 export const yesNo = (title: string) => z.boolean().optional().meta({ title })
 /** One of a list of kebab-case terms. */
-export function choice<const T extends readonly [string, ...string[]]>(title: string, terms: T) {
+export function choice<const Terms extends readonly [string, ...string[]]>(
+	title: string,
+	terms: Terms,
+) {
 	return z.enum(terms).meta({ title })
 }
 
 /** Both sides of a measure group: left and right have the same fields. */
-export function sides<T extends z.ZodRawShape>(shape: T) {
-	const one = z.strictObject(shape)
-	return z.strictObject({ left: one.optional(), right: one.optional() })
+export function sides<Shape extends z.ZodRawShape>(shape: Shape) {
+	const side = z.strictObject(shape)
+	return z.strictObject({ left: side.optional(), right: side.optional() })
 }

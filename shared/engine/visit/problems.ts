@@ -51,86 +51,94 @@ const formatWords: Record<string, string> = {
 	email: 'an e-mail address such as name@example.org',
 }
 
-function one(issue: Issue, input: unknown, path: readonly PropertyKey[]): Problem[] {
-	const value = valueAt(input, path)
-	const at = pathText(path)
-	const is = given(value)
+/** Where a value stands that the schema refused. */
+interface Place {
+	input: unknown
+	path: readonly PropertyKey[]
+}
+type Reader<Code extends Issue['code']> = (
+	issue: Extract<Issue, { code: Code }>,
+	place: Place,
+) => Problem[]
+
+/** A problem of one value: what is wrong, what was given, what is allowed. */
+function problem({ input, path }: Place, wrong: string, allowed: string): Problem[] {
+	const message = `${wrong}, ${given(valueAt(input, path))}, allowed: ${allowed}`
+	return [{ path: pathText(path), message }]
+}
+const isMissing = ({ input, path }: Place): boolean => valueAt(input, path) === undefined
+
+const unknownKeys: Reader<'unrecognized_keys'> = ({ keys }, { input, path }) =>
+	keys.flatMap((key) =>
+		problem({ input, path: [...path, key] }, 'unknown key', 'only the keys of the file format'),
+	)
+/** A measure is one number or a list of repeats: the branch that the input was meant for. */
+function branchMeant(branches: readonly (readonly Issue[])[]): readonly Issue[] | undefined {
+	const wrong = branches.filter((branch) => branch.length > 0)
+	const isOfOtherType = (branch: readonly Issue[]) =>
+		branch.some(({ path, code }) => path.length === 0 && code === 'invalid_type')
+	return wrong.find((branch) => !isOfOtherType(branch)) ?? wrong[0]
+}
+const noBranch: Reader<'invalid_union'> = ({ errors }, place) => {
+	const meant = branchMeant(errors)
+	if (!meant) return problem(place, 'not allowed here', 'see the file format')
+	return meant.flatMap((issue) =>
+		problemsIn(issue, { input: place.input, path: [...place.path, ...issue.path] }),
+	)
+}
+const wrongType: Reader<'invalid_type'> = ({ expected }, place) =>
+	problem(place, isMissing(place) ? 'missing' : 'wrong type', kindWords[expected] ?? expected)
+
+/** What is counted in a value whose length is limited; undefined where the value itself is. */
+const counted: Partial<Record<string, string>> = { string: 'characters', array: 'entries' }
+
+const tooSmall: Reader<'too_small'> = ({ origin, minimum }, place) => {
+	const what = counted[origin]
+	return what
+		? problem(place, 'too short', `at least ${minimum} ${what}`)
+		: problem(place, 'too small', `${minimum} or more`)
+}
+const tooBig: Reader<'too_big'> = ({ origin, maximum }, place) => {
+	const what = counted[origin]
+	return what
+		? problem(place, 'too long', `at most ${maximum} ${what}`)
+		: problem(place, 'too large', `${maximum} or less`)
+}
+const notATerm: Reader<'invalid_value'> = ({ values }, place) =>
+	problem(
+		place,
+		isMissing(place) ? 'missing' : 'not one of the terms',
+		values.map(String).join(', '),
+	)
+const wrongForm: Reader<'invalid_format'> = ({ format, message }, place) => {
+	const ownWords = message.startsWith('Invalid') ? format : message
+	return problem(place, 'wrong form', formatWords[format] ?? ownWords)
+}
+/** One refusal as problems; a kind without words of its own keeps those of the schema. */
+function problemsIn(issue: Issue, place: Place): Problem[] {
 	switch (issue.code) {
 		case 'unrecognized_keys':
-			return issue.keys.map((key) => ({
-				path: pathText([...path, key]),
-				message:
-					`unknown key, ${given(valueAt(input, [...path, key]))}, allowed: only the keys ` +
-					'of the file format',
-			}))
-		case 'invalid_union': {
-			// a measure is one number or a list of repeats: report the branch the input was meant for
-			const branches = issue.errors.filter((branch) => branch.length > 0)
-			const inArray = (branch: readonly Issue[]) =>
-				!branch.some((each) => each.path.length === 0 && each.code === 'invalid_type')
-			const chosen = branches.find(inArray) ?? branches[0]
-			return chosen
-				? chosen.flatMap((each) => one(each as Issue, input, [...path, ...each.path]))
-				: [{ path: at, message: `not allowed here, ${is}, allowed: see the file format` }]
-		}
-		case 'invalid_type': {
-			const allowed = kindWords[issue.expected] ?? issue.expected
-			return [
-				{
-					path: at,
-					message:
-						value === undefined
-							? `missing, ${is}, allowed: ${allowed}`
-							: `wrong type, ${is}, allowed: ${allowed}`,
-				},
-			]
-		}
+			return unknownKeys(issue, place)
+		case 'invalid_union':
+			return noBranch(issue, place)
+		case 'invalid_type':
+			return wrongType(issue, place)
 		case 'too_small':
-			return [
-				{
-					path: at,
-					message:
-						issue.origin === 'string' || issue.origin === 'array'
-							? `too short, ${is}, allowed: at least ${issue.minimum} ` +
-								`${issue.origin === 'string' ? 'characters' : 'entries'}`
-							: `too small, ${is}, allowed: ${issue.minimum} or more`,
-				},
-			]
+			return tooSmall(issue, place)
 		case 'too_big':
-			return [
-				{
-					path: at,
-					message:
-						issue.origin === 'string' || issue.origin === 'array'
-							? `too long, ${is}, allowed: at most ${issue.maximum} ` +
-								`${issue.origin === 'string' ? 'characters' : 'entries'}`
-							: `too large, ${is}, allowed: ${issue.maximum} or less`,
-				},
-			]
+			return tooBig(issue, place)
 		case 'invalid_value':
-			return [
-				{
-					path: at,
-					message:
-						`${value === undefined ? 'missing' : 'not one of the terms'}, ${is}, ` +
-						`allowed: ${issue.values.map(String).join(', ')}`,
-				},
-			]
+			return notATerm(issue, place)
 		case 'invalid_format':
-			return [
-				{
-					path: at,
-					message:
-						`wrong form, ${is}, allowed: ` +
-						`${formatWords[issue.format] ?? (issue.message.startsWith('Invalid') ? issue.format : issue.message)}`,
-				},
-			]
-		default:
-			return [{ path: at, message: `${issue.message}, ${is}` }]
+			return wrongForm(issue, place)
+		default: {
+			const message = `${issue.message}, ${given(valueAt(place.input, place.path))}`
+			return [{ path: pathText(place.path), message }]
+		}
 	}
 }
 
 /** @param input the value that was parsed, to say what was given */
 export function problemsOf(error: z.ZodError, input: unknown): Problem[] {
-	return error.issues.flatMap((issue) => one(issue, input, issue.path))
+	return error.issues.flatMap((issue) => problemsIn(issue, { input, path: issue.path }))
 }

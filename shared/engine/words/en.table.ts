@@ -382,7 +382,6 @@ export const sentences = {
 	'preview.grade': 'Reading level: school grade {grade} (Flesch-Kincaid), ease {ease} of 100 (Flesch), SMOG {smog}. A hint; aim below grade 8.',
 } as const
 
-export const months = ['January', 'February', 'March', 'April', 'May', 'June', 'July', 'August', 'September', 'October', 'November', 'December'] as const
 export const weekdays = ['Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat', 'Sun'] as const
 export const sideWords = { left: 'left', right: 'right', both: 'both sides', none: '' } as const
 export const actionWords = { proceed: 'no referral recorded', letter: 'letter to the doctor', imaging: 'imaging before impact sport', 'same-day': 'medical review the same day', emergency: 'emergency care now' } as const

@@ -1,4 +1,5 @@
 /** Plain words for what the engine names in trade terms. */
+import { dayInWords, shortDayInWords } from '../plain/days.ts'
 import { type Feature, termWords } from '../visit/terms.ts'
 import * as en from './en.table.ts'
 
@@ -15,15 +16,9 @@ export const ruleInWords = (rule: string): string =>
 	capital(en.ruleWords[rule] ?? (/\s/.test(rule) ? rule : rule.replaceAll(/[-._]/g, ' ')))
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
 /** '2027-01-20' as '20 January 2027'. */
-export function dateWords(isoDate: string): string {
-	const [year, month, day] = isoDate.slice(0, 10).split('-').map(Number)
-	return `${day} ${en.months[(month ?? 1) - 1]} ${year}`
-}
+export const dateWords = (isoDate: string): string => dayInWords(isoDate)
 /** '2027-01-20' as '20 Jan'. */
-export function dayWords(isoDate: string): string {
-	const [, month, day] = isoDate.slice(0, 10).split('-').map(Number)
-	return `${day} ${en.months[(month ?? 1) - 1]?.slice(0, 3)}`
-}
+export const dayWords = (isoDate: string): string => shortDayInWords(isoDate)
 /** A number for reading, without trailing zeros. */
 export const shown = (value: number, digits = 1): string =>
 	String(Math.round(value * 10 ** digits) / 10 ** digits)

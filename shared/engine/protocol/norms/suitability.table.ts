@@ -11,8 +11,7 @@ export type Ground = 'dry' | 'damp' | 'wet'
 export type Cost = number | 'forbidden'
 
 const x = 'forbidden'
-export const order = ['natural-soft', 'natural-firm', 'natural-hard', 'hybrid', 'artificial-3g dry', 'artificial-3g wet', 'artificial-sand', 'hall', 'road'] as const
-export type Line = readonly [Cost, Cost, Cost, Cost, Cost, Cost, Cost, Cost, Cost]
+export type Line = readonly [soft: Cost, firm: Cost, hard: Cost, hybrid: Cost, dry3g: Cost, wet3g: Cost, sand: Cost, hall: Cost, road: Cost]
 export const lines: Record<Sole, Line> = {
 	// order:               soft firm hard hybrid 3Gdry 3Gwet sand hall road
 	'soft-ground': [0, 2, x, 2, x, x, x, x, x],

@@ -1,25 +1,21 @@
 /** The seed table of soles and surfaces, spread over the three states of the ground. */
 import type { Sole, Surface } from '../../visit/terms.ts'
-import { type Cost, type Ground, type Line, lines, order } from './suitability.table.ts'
+import { type Cost, type Ground, type Line, lines } from './suitability.table.ts'
 
 export type Suitability = Record<Sole, Record<Surface, Record<Ground, Cost>>>
 
-const cell = (line: Line, column: (typeof order)[number]): Cost => line[order.indexOf(column)]!
 function spread(line: Line): Record<Surface, Record<Ground, Cost>> {
-	const all = (column: (typeof order)[number]) => {
-		const cost = cell(line, column)
-		return { dry: cost, damp: cost, wet: cost }
-	}
-	const wet3g = cell(line, 'artificial-3g wet')
+	const [soft, firm, hard, hybrid, dry3g, wet3g, sand, hall, road] = line
+	const all = (cost: Cost) => ({ dry: cost, damp: cost, wet: cost })
 	return {
-		'natural-soft': all('natural-soft'),
-		'natural-firm': all('natural-firm'),
-		'natural-hard': all('natural-hard'),
-		hybrid: all('hybrid'),
-		'artificial-3g': { dry: cell(line, 'artificial-3g dry'), damp: wet3g, wet: wet3g },
-		'artificial-sand': all('artificial-sand'),
-		hall: all('hall'),
-		road: all('road'),
+		'natural-soft': all(soft),
+		'natural-firm': all(firm),
+		'natural-hard': all(hard),
+		hybrid: all(hybrid),
+		'artificial-3g': { dry: dry3g, damp: wet3g, wet: wet3g },
+		'artificial-sand': all(sand),
+		hall: all(hall),
+		road: all(road),
 	}
 }
 

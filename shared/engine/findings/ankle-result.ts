@@ -1,0 +1,36 @@
+/** What the ankle room returns; centimetres and degrees are never turned into each other. */
+import type { Changes, PerSide } from './compared.ts'
+import type { Finding, Working } from './finding.ts'
+
+export interface AnkleSide {
+	lungeCm?: number
+	lungeDeg?: number
+	kneeStraightDeg?: number
+	kneeBentDeg?: number
+	band: 'restricted' | 'adequate' | 'unknown'
+	limitedBy: 'gastrocnemius' | 'soleus-or-capsule' | 'anterior-block' | 'none' | 'unknown'
+}
+export interface AnkleResult {
+	left: AnkleSide
+	right: AnkleSide
+	asymmetryCm?: number
+	asymmetryDeg?: number
+	asymmetry: 'none' | 'flag' | 'act' | 'unknown'
+	offsetMm?: { min: number; max: number }
+	heelRaiseMm?: PerSide<number>
+	pitches: PairPitch[]
+	changes: Changes<'lungeCm' | 'lungeDeg'>
+	findings: Finding[]
+	workings: Working[]
+}
+/**
+ * What going from one pair to another asks of the ankle; `changeDeg` is never negative: `to` is the
+ * pair that asks more.
+ */
+export interface PairPitch {
+	from: string
+	to: string
+	fromDeg: number
+	toDeg: number
+	changeDeg: number
+}

@@ -1,0 +1,64 @@
+/** Centiles of a visit's stature, mass and body mass index, and what is said of them. */
+import type { GrowthResult } from '../findings/assessment.ts'
+import type { Finding } from '../findings/finding.ts'
+import { present } from '../plain/present.ts'
+import { cdcBmi, cdcMass, cdcStature } from '../protocol/norms/cdc2000.table.ts'
+import { ageMonths } from '../visit/age.ts'
+import { rounded } from '../visit/sides.ts'
+import type { Visit } from '../visit/visit.ts'
+import { bmiCentile, centile } from './centiles.ts'
+import { finding } from './says.ts'
+
+/** Body mass index, kg/m2; undefined without stature and mass. */
+export function bmiOf(visit: Visit): number | undefined {
+	const { statureCm, massKg } = visit.body ?? {}
+	if (statureCm === undefined || massKg === undefined) return undefined
+	return massKg / (statureCm / 100) ** 2
+}
+/** The centiles that can be read; what was not measured or is outside the table is absent. */
+export function centilesOf(visit: Visit): GrowthResult['centiles'] {
+	const { sex, birthDate } = visit.player
+	const { statureCm, massKg } = visit.body ?? {}
+	const months = ageMonths(birthDate, visit.visitDate)
+	const bmi = bmiOf(visit)
+	return present({
+		stature: statureCm === undefined ? undefined : centile(cdcStature, sex, months, statureCm),
+		mass: massKg === undefined ? undefined : centile(cdcMass, sex, months, massKg),
+		bmi: bmi === undefined ? undefined : bmiCentile(cdcBmi, sex, months, bmi),
+	})
+}
+/** What the centiles are for, or why there are none. */
+export function centileFindings(
+	visit: Visit,
+	{ stature, mass }: GrowthResult['centiles'],
+): Finding[] {
+	if (visit.body?.statureCm !== undefined && stature === undefined) {
+		const months = ageMonths(visit.player.birthDate, visit.visitDate)
+		return [
+			finding(
+				'growth.centile-age',
+				'note',
+				'No growth centiles: the reference table starts at 59.5 months of age.',
+				[{ measure: 'Age', value: rounded(months, 1), unit: 'months' }],
+				{
+					rule: 'ages of the growth reference',
+					source: 'CDC 2000 growth charts',
+					strength: 'standard',
+				},
+			),
+		]
+	}
+	if (!stature && !mass) return []
+	return [
+		finding(
+			'growth.centiles',
+			'note',
+			'Centiles of stature and mass are background for shoe fit and load, not a diagnosis.',
+			[
+				...(stature ? [{ measure: 'Stature centile', value: rounded(stature.percentile, 0) }] : []),
+				...(mass ? [{ measure: 'Mass centile', value: rounded(mass.percentile, 0) }] : []),
+			],
+			{ rule: 'growth centiles', source: 'CDC 2000 growth charts', strength: 'standard' },
+		),
+	]
+}

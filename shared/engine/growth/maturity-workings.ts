@@ -1,0 +1,60 @@
+/** How each maturity offset was worked out. */
+import type { GrowthResult } from '../findings/assessment.ts'
+import type { Working } from '../findings/finding.ts'
+import { figure } from '../findings/working.ts'
+import type { Basis } from '../protocol/basis.ts'
+import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
+import type { Visit } from '../visit/visit.ts'
+import { agesOf, type Method, methodNames } from './estimate.ts'
+import { equationLines } from './maturity.ts'
+
+/** In the order in which they are written down. */
+const methods = ['mirwald', 'moore', 'mooreSitting', 'fransen'] as const
+
+/** The row of the standard error of each method; no error of Fransen's is published. */
+const errorKeys: Record<Method, Record<'male' | 'female', ThresholdKey> | undefined> = {
+	mirwald: { male: 'growth.mirwaldErrorBoys', female: 'growth.mirwaldErrorGirls' },
+	moore: { male: 'growth.mooreErrorBoys', female: 'growth.mooreErrorGirls' },
+	mooreSitting: { male: 'growth.mooreSittingErrorBoys', female: 'growth.mooreSittingErrorBoys' },
+	fransen: undefined,
+}
+const fransenBasis: Basis = {
+	rule: 'maturity ratio, boys',
+	source: 'Fransen et al., Pediatr Exerc Sci 2018;30(2):296-307',
+	strength: 'cohort',
+}
+/** A working for each offset that was computed. */
+export function offsetWorkings(
+	visit: Visit,
+	result: Omit<GrowthResult, 'workings'>,
+	protocol: Protocol,
+): Working[] {
+	const { sex } = visit.player
+	const { decimalAgeYears: ageYears, maturityOffsetYears, ageAtPeakHeightVelocityYears } = result
+	return methods.flatMap((method) => {
+		const offset = maturityOffsetYears[method]
+		const peakAge = ageAtPeakHeightVelocityYears[method]
+		if (offset === undefined || peakAge === undefined) return []
+		const key = errorKeys[method]?.[sex]
+		const error = key
+			? `Error ${protocol.value(key)} years (one standard error)`
+			: 'No standard error is published'
+		const { low, high } = agesOf(method, sex, protocol)
+		const boysOnly = method === 'fransen' ? ', boys only' : ''
+		return [
+			{
+				id: `growth.offset-${method.toLowerCase()}`,
+				title: `Maturity offset, ${methodNames[method]}`,
+				lines: [
+					...equationLines[method](sex, { ageYears, ...visit.body }),
+					`Offset ${figure(offset, 1)} years; age at peak height velocity ` +
+						`${figure(ageYears, 1)} - (${figure(offset, 1)}) = ${figure(peakAge, 1)} years, to ` +
+						'the one decimal that the error bears out',
+					`${error}; ages ${low} to ${high}${boysOnly}`,
+					'Known bias: late in early maturers, early in late maturers, and later with age',
+				],
+				basis: key ? protocol.basis(`maturity offset, ${methodNames[method]}`, key) : fransenBasis,
+			},
+		]
+	})
+}

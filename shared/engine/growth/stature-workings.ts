@@ -1,0 +1,189 @@
+/** How adult stature, the stage, the centiles and the growth rate were worked out. */
+import type { Centile, GrowthResult } from '../findings/assessment.ts'
+import type { Working } from '../findings/finding.ts'
+import { figure, linesOf } from '../findings/working.ts'
+import type { Basis } from '../protocol/basis.ts'
+import { cdcBmi, cdcMass, cdcStature, type LmsTable } from '../protocol/norms/cdc2000.table.ts'
+import type { Protocol } from '../protocol/protocol.ts'
+import { ageMonths } from '../visit/age.ts'
+import type { Visit } from '../visit/visit.ts'
+import { adultErrorKey, adultStatureInput } from './adult.ts'
+import { khamisRocheLines } from './adult-stature.ts'
+import { lmsAt, p95At } from './centiles.ts'
+import { bmiOf } from './centiles-of-visit.ts'
+import { stageMethodNames } from './method.ts'
+
+type Result = Omit<GrowthResult, 'workings'>
+
+function adultWorkings(visit: Visit, result: Result, protocol: Protocol): Working[] {
+	const input = adultStatureInput(visit, result.decimalAgeYears, protocol)
+	const { predictedAdultStatureRangeCm: range } = result
+	if (!input || !range) return []
+	const medianCm = protocol.value(
+		visit.player.sex === 'male'
+			? 'growth.adultStatureMedianBoysCm'
+			: 'growth.adultStatureMedianGirlsCm',
+	)
+	const errorKey = adultErrorKey(visit)
+	return [
+		{
+			id: 'growth.adult-stature',
+			title: 'Predicted adult stature, Khamis-Roche',
+			lines: [
+				...khamisRocheLines(input),
+				`Median error ${medianCm} cm; nine in ten within ${protocol.value(errorKey)} cm: ` +
+					`${figure(range.low, 1)} to ${figure(range.high, 1)} cm`,
+			],
+			basis: protocol.basis('Khamis-Roche, weights of the 1995 erratum', errorKey),
+		},
+	]
+}
+function shareWorkings(visit: Visit, result: Result, protocol: Protocol): Working[] {
+	const statureCm = visit.body?.statureCm
+	const {
+		predictedAdultStatureCm: adultCm,
+		percentAdultStature: percent,
+		percentAdultStatureRange: range,
+	} = result
+	if (statureCm === undefined || adultCm === undefined) return []
+	if (percent === undefined || !range) return []
+	return [
+		{
+			id: 'growth.percent-adult-stature',
+			title: 'Share of predicted adult stature',
+			lines: [
+				`100 x ${figure(statureCm, 1)} / ${figure(adultCm, 1)} = ${figure(percent, 1)} %; by the ` +
+					`prediction error ${figure(range.low, 1)} to ${figure(range.high, 1)} %`,
+				`Around the spurt from ${protocol.value('growth.percentAroundMin')} to ` +
+					`${protocol.value('growth.percentAroundMax')} %`,
+			],
+			basis: protocol.basis('growth stage', 'growth.percentAroundMin'),
+		},
+	]
+}
+function stageWorking({ band, method }: Result, protocol: Protocol): Working {
+	const restsOn = method ? stageMethodNames[method] : 'nothing, too few measures'
+	return {
+		id: 'growth.stage',
+		title: 'Growth stage',
+		lines: [
+			`Band: ${band}; rests on: ${restsOn}`,
+			'Share of adult stature first, else the offset; where the two disagree, uncertain',
+		],
+		basis: protocol.basis(
+			'growth stage',
+			method === 'percentAdultStature' ? 'growth.percentAroundMin' : 'growth.offsetAroundYears',
+		),
+	}
+}
+const cdc: Basis = {
+	rule: 'growth centiles',
+	source:
+		'CDC 2000 growth charts (Kuczmarski et al. 2002); LMS method, Cole and Green, Stat Med ' +
+		'1992;11:1305-1319',
+	strength: 'standard',
+}
+const extendedCdc: Basis = {
+	...cdc,
+	source: 'CDC 2000, extended BMI method, Wei 2020, doi 10.1080/03014460.2020.1808065',
+}
+/** One centile as it was read: of what, from which table. */
+interface Read {
+	what: 'stature' | 'mass' | 'bmi'
+	title: string
+	unit: string
+	table: LmsTable
+	value: number | undefined
+	centile: Centile | undefined
+}
+function bmiLine(visit: Visit): string | undefined {
+	const { statureCm, massKg } = visit.body ?? {}
+	const bmi = bmiOf(visit)
+	if (statureCm === undefined || massKg === undefined || bmi === undefined) return undefined
+	const metres = figure(statureCm / 100, 3)
+	return `${figure(massKg, 1)} / (${metres} x ${metres}) = ${figure(bmi)} kg/m2`
+}
+function centileWorkings(visit: Visit, read: Read): Working[] {
+	const months = ageMonths(visit.player.birthDate, visit.visitDate)
+	const at = lmsAt(read.table, visit.player.sex, months)
+	const { value, centile } = read
+	if (value === undefined || !centile || !at) return []
+	const p95 = p95At(at)
+	const extended = read.what === 'bmi' && value > p95
+	const [l, m, s] = [figure(at.l, 4), figure(at.m, 3), figure(at.s, 5)]
+	return [
+		{
+			id: `growth.centile-${read.what}`,
+			title: `Centile of ${read.title}`,
+			lines: linesOf(
+				read.what === 'bmi' ? bmiLine(visit) : undefined,
+				`At ${figure(months, 1)} months L ${l}, M ${m}, S ${s}`,
+				extended
+					? `Above the 95th centile (${figure(p95)} ${read.unit}): extended method, z = ` +
+							figure(centile.z)
+					: `z = ((${figure(value)} / ${m}) to the power ${l} - 1) / (${l} x ${s}) = ` +
+							figure(centile.z),
+				`Centile ${figure(centile.percentile, 1)}`,
+			),
+			basis: extended ? extendedCdc : cdc,
+		},
+	]
+}
+function allCentileWorkings(visit: Visit, { centiles }: Result): Working[] {
+	const { statureCm, massKg } = visit.body ?? {}
+	const reads: Read[] = [
+		{
+			what: 'stature',
+			title: 'stature',
+			unit: 'cm',
+			table: cdcStature,
+			value: statureCm,
+			centile: centiles.stature,
+		},
+		{
+			what: 'mass',
+			title: 'mass',
+			unit: 'kg',
+			table: cdcMass,
+			value: massKg,
+			centile: centiles.mass,
+		},
+		{
+			what: 'bmi',
+			title: 'body mass index',
+			unit: 'kg/m2',
+			table: cdcBmi,
+			value: bmiOf(visit),
+			centile: centiles.bmi,
+		},
+	]
+	return reads.flatMap((read) => centileWorkings(visit, read))
+}
+function velocityWorkings({ velocity }: Result, protocol: Protocol): Working[] {
+	if (!velocity) return []
+	const { since, days, cmPerYear, errorCmPerYear, trendOnly } = velocity
+	const trend = trendOnly
+		? `; a trend only below ${protocol.value('growth.velocityTrendDays')} days`
+		: ''
+	return [
+		{
+			id: 'growth.velocity',
+			title: 'Growth rate of stature',
+			lines: [
+				`${figure((cmPerYear * days) / 365.25)} cm since ${since} / (${days} days / 365.25) = ` +
+					`${figure(cmPerYear)} cm a year`,
+				`Error, 95 %: 1.96 x 1.414 x ${protocol.value('growth.statureReadingSdCm')} / (${days} / ` +
+					`365.25) = ${figure(errorCmPerYear)} cm a year${trend}`,
+			],
+			basis: protocol.basis('growth rate between visits', 'growth.statureReadingSdCm'),
+		},
+	]
+}
+/** The workings about stature and body mass. */
+export const statureWorkings = (visit: Visit, result: Result, protocol: Protocol): Working[] => [
+	...adultWorkings(visit, result, protocol),
+	...shareWorkings(visit, result, protocol),
+	stageWorking(result, protocol),
+	...allCentileWorkings(visit, result),
+	...velocityWorkings(result, protocol),
+]

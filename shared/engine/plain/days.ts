@@ -1,0 +1,86 @@
+/**
+ * Days of the calendar, written YYYY-MM-DD: the one place that reckons with them. A day has no
+ * hour and no zone, so nothing here asks where the PC stands; date-fns does the reckoning.
+ */
+import { addDays as daysLater } from 'date-fns/addDays'
+import { addMonths as monthsLater } from 'date-fns/addMonths'
+import { addYears as yearsLater } from 'date-fns/addYears'
+import { millisecondsInDay } from 'date-fns/constants'
+import { differenceInYears } from 'date-fns/differenceInYears'
+import { format } from 'date-fns/format'
+
+/**
+ * A day as date-fns may handle it: asked for its year, month or day, a Date answers in the zone of
+ * the PC, where a day may be missing (Samoa had no 30 December 2011). This one answers in UTC.
+ */
+class CalendarDay extends Date {
+	override getFullYear(): number {
+		return this.getUTCFullYear()
+	}
+	override getMonth(): number {
+		return this.getUTCMonth()
+	}
+	override getDate(): number {
+		return this.getUTCDate()
+	}
+	override setFullYear(...parts: Parameters<Date['setUTCFullYear']>): number {
+		return this.setUTCFullYear(...parts)
+	}
+	override setMonth(...parts: Parameters<Date['setUTCMonth']>): number {
+		return this.setUTCMonth(...parts)
+	}
+	override setDate(day: number): number {
+		return this.setUTCDate(day)
+	}
+}
+const dayAt = (iso: string): CalendarDay => new CalendarDay(iso.slice(0, 10))
+const isoOf = (day: Date): string => day.toISOString().slice(0, 10)
+
+/** A number of one or two digits as two, such as the month of an ISO date. */
+export const twoDigits = (value: number | string): string => String(value).padStart(2, '0')
+/** Days from 1 January 1970 to an ISO date. */
+export const dayNumber = (isoDate: string): number => dayAt(isoDate).getTime() / millisecondsInDay
+/** The ISO date of a number of days from 1 January 1970. */
+export const dateOfDay = (day: number): string => isoOf(new Date(day * millisecondsInDay))
+/** Whole days from one ISO date to another; negative when `to` is earlier. */
+export const daysBetween = (from: string, to: string): number => dayNumber(to) - dayNumber(from)
+/** The ISO date a number of days (rounded to whole ones) after another. */
+export const addDays = (isoDate: string, days: number): string =>
+	isoOf(daysLater(dayAt(isoDate), Math.round(days)))
+/** The same day `months` later; the last day of that month where it is shorter. */
+export const addMonths = (isoDate: string, months: number): string =>
+	isoOf(monthsLater(dayAt(isoDate), months))
+/** The same day `years` later; 29 February becomes 1 March where the year has none. */
+export function addYears(isoDate: string, years: number): string {
+	const from = dayAt(isoDate)
+	const later = yearsLater(from, years)
+	return isoOf(later.getDate() === from.getDate() ? later : daysLater(later, 1))
+}
+/** Completed years from one ISO date to another, as a birthday counts them; -1 on the day before. */
+export function completedYears(from: string, to: string): number {
+	const years = differenceInYears(dayAt(to), dayAt(from))
+	const goneTooFar = to < from && addYears(from, years) > to
+	return goneTooFar ? years - 1 : years
+}
+/** The ISO date of a year, month (1 to 12) and day; undefined where the calendar has none. */
+export function isoDateOf(year: number, month: number, day: number): string | undefined {
+	const date = new CalendarDay(Date.UTC(year, month - 1, day))
+	const exists =
+		date.getFullYear() === year && date.getMonth() === month - 1 && date.getDate() === day
+	return exists ? isoOf(date) : undefined
+}
+
+const inWords = (iso: string, words: string): string => {
+	const day = dayAt(iso)
+	return Number.isNaN(day.getTime()) ? iso : format(day, words)
+}
+/**
+ * An ISO date (or the date part of an ISO time) as '8 November 1999', free of the order of figures;
+ * text that is no date comes back as it is.
+ */
+export const dayInWords = (iso: string): string => inWords(iso, 'd MMMM y')
+/** An ISO date as '8 Nov'; text that is no date comes back as it is. */
+export const shortDayInWords = (iso: string): string => inWords(iso, 'd MMM')
+/** A month (1 to 12) as 'November'. */
+export const monthName = (month: number): string =>
+	format(new CalendarDay(Date.UTC(2000, month - 1)), 'MMMM')

@@ -1,0 +1,81 @@
+/** Heel rises on one leg: against the published figure for age and sex, and side against side. */
+import type { PerSide, PostureSide } from '../findings/assessment.ts'
+import { type Finding, sayFinding } from '../findings/finding.ts'
+import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
+import { ageYears } from '../visit/age.ts'
+import { rounded } from '../visit/sides.ts'
+import type { Side, Visit } from '../visit/visit.ts'
+
+const decades = ['20', '30', '40', '50', '60', '70'] as const
+
+/** The row for this age and sex; undefined where no figure is published. */
+export function riseNormKey(visit: Visit, protocol: Protocol): ThresholdKey | undefined {
+	const age = ageYears(visit.player.birthDate, visit.visitDate)
+	const decade = decades[Math.floor(age / 10) - 2]
+	if (age < protocol.value('posture.riseNormFromYears') || !decade) return undefined
+	return `posture.rise${visit.player.sex === 'male' ? 'Men' : 'Women'}${decade}`
+}
+/** A finding where a leg made fewer rises than the figure for age and sex. */
+export function riseNormFindings(
+	visit: Visit,
+	side: Side,
+	{ heelRises }: PostureSide,
+	protocol: Protocol,
+): Finding[] {
+	const key = riseNormKey(visit, protocol)
+	if (key === undefined || heelRises === undefined || heelRises >= protocol.value(key)) return []
+	return [
+		sayFinding({
+			topic: 'posture',
+			rule: 'heel-rises',
+			side,
+			level: 'note',
+			says:
+				`The ${side} leg made ${heelRises} heel rises; the published figure for this age ` +
+				`and sex is ${protocol.value(key)}.`,
+			because: [{ measure: 'heel rises', value: heelRises }],
+			basis: protocol.basis('heel rises for age', key),
+		}),
+	]
+}
+interface RiseGap {
+	left: number
+	right: number
+	/** Rises of the better leg. */
+	most: number
+	/** Difference as per cent of the better leg. */
+	percent: number
+}
+/** How far the legs differ; undefined unless both were counted. */
+export function riseGap({ left, right }: PerSide<PostureSide>): RiseGap | undefined {
+	if (left.heelRises === undefined || right.heelRises === undefined) return undefined
+	const most = Math.max(left.heelRises, right.heelRises)
+	const gap = Math.abs(left.heelRises - right.heelRises)
+	return {
+		left: left.heelRises,
+		right: right.heelRises,
+		most,
+		percent: most === 0 ? 0 : (gap / most) * 100,
+	}
+}
+/** A finding where the legs differ by the limit in use or more. */
+export function riseGapFindings(sides: PerSide<PostureSide>, protocol: Protocol): Finding[] {
+	const gap = riseGap(sides)
+	if (!gap || gap.percent < protocol.value('posture.riseGapPercent')) return []
+	return [
+		sayFinding({
+			topic: 'posture',
+			rule: 'heel-rise-gap',
+			side: 'both',
+			level: 'advise',
+			says:
+				`The legs differ by ${rounded(gap.percent, 0)} % in heel rises. A change of fewer than ` +
+				`${Math.ceil(protocol.value('posture.riseChange'))} rises between days is within error.`,
+			because: [
+				{ measure: 'left', value: gap.left },
+				{ measure: 'right', value: gap.right },
+			],
+			basis: protocol.basis('heel-rise difference', 'posture.riseGapPercent'),
+		}),
+	]
+}

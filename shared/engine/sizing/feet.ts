@@ -1,0 +1,102 @@
+/** Each foot as measured: means of the readings, and where it stands among adults of its sex. */
+import type { FootSizing, PerSide } from '../findings/assessment.ts'
+import { type Finding, reading, sayFinding } from '../findings/finding.ts'
+import { below } from '../plain/normal.ts'
+import { present } from '../plain/present.ts'
+import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
+import { ageYears } from '../visit/age.ts'
+import { meanOf, rounded } from '../visit/sides.ts'
+import type { Side, Visit } from '../visit/visit.ts'
+import { girthForLengthZ, jisFitting, lengthZ, usMenFitting, widthForLengthZ } from './fittings.ts'
+
+/** Whether the tables of adults apply to this player. */
+export const isAdult = ({ player, visitDate }: Visit, protocol: Protocol): boolean =>
+	ageYears(player.birthDate, visitDate) >= protocol.value('sizing.adultFromYears')
+
+/** The row of the heel-to-ball ratio for this player's sex. */
+export const ballRatioKey = ({ player }: Visit): ThresholdKey =>
+	player.sex === 'male' ? 'sizing.ballRatioMen' : 'sizing.ballRatioWomen'
+
+/**
+ * Letters of a width or girth at a length, all mm; none for minors, for whom no published numbers
+ * were found.
+ */
+export function lettersAt(
+	visit: Visit,
+	lengthMm: number,
+	widthMm: number | undefined,
+	girthMm: number | undefined,
+	protocol: Protocol,
+): FootSizing['fitting'] {
+	const { sex } = visit.player
+	if (!isAdult(visit, protocol)) return {}
+	const jis = girthMm === undefined ? undefined : jisFitting(lengthMm, girthMm, sex, protocol)
+	const us =
+		widthMm === undefined || sex !== 'male' ? undefined : usMenFitting(lengthMm, widthMm, protocol)
+	return present({ jis, us })
+}
+/** Where an adult foot stands among adults of the same sex; nothing for minors. */
+function amongAdults(
+	visit: Visit,
+	lengthMm: number,
+	widthMm: number | undefined,
+	girthMm: number | undefined,
+	protocol: Protocol,
+): Partial<FootSizing> {
+	const { sex } = visit.player
+	if (!isAdult(visit, protocol)) return {}
+	const z = lengthZ(lengthMm, sex, protocol)
+	return present({
+		lengthZ: z,
+		lengthPercentile: 100 * below(z),
+		widthForLengthZ:
+			widthMm === undefined ? undefined : widthForLengthZ(lengthMm, widthMm, sex, protocol),
+		girthForLengthZ:
+			girthMm === undefined ? undefined : girthForLengthZ(lengthMm, girthMm, sex, protocol),
+	})
+}
+/** One foot of a visit; what was not measured is absent. Lengths in mm. */
+export function footSizing(visit: Visit, side: Side, protocol: Protocol): FootSizing {
+	const read = visit.feet?.[side]
+	const lengthMm = meanOf(read?.heelToToeMm)
+	const ballLengthMm = meanOf(read?.heelToBallMm)
+	const widthMm = meanOf(read?.ballWidthMm)
+	const girthMm = meanOf(read?.ballGirthMm)
+	const archLengthMm =
+		ballLengthMm === undefined ? undefined : ballLengthMm / protocol.value(ballRatioKey(visit))
+	const measured = present({ lengthMm, ballLengthMm, archLengthMm, widthMm, girthMm })
+	if (lengthMm === undefined) return { ...measured, fitting: {} }
+	return {
+		...measured,
+		...amongAdults(visit, lengthMm, widthMm, girthMm, protocol),
+		fitting: lettersAt(visit, lengthMm, widthMm, girthMm, protocol),
+	}
+}
+/** A finding where a foot is wide or narrow for its length. */
+export function widthFindings(
+	visit: Visit,
+	side: Side,
+	feet: PerSide<FootSizing>,
+	protocol: Protocol,
+): Finding[] {
+	const { lengthMm, widthMm, widthForLengthZ: z } = feet[side]
+	if (z === undefined || lengthMm === undefined || widthMm === undefined) return []
+	if (Math.abs(z) <= protocol.value('sizing.widthZ')) return []
+	const which = z > 0 ? 'wide' : 'narrow'
+	const adults = visit.player.sex === 'male' ? 'men' : 'women'
+	return [
+		sayFinding({
+			topic: 'sizing',
+			rule: which,
+			side,
+			level: 'note',
+			says: `The ${side} foot is ${which} for its length compared with adult ${adults}.`,
+			because: [
+				reading('ball width', widthMm, 'mm'),
+				reading('foot length', lengthMm, 'mm'),
+				{ measure: 'z of width for length', value: rounded(z, 2) },
+			],
+			basis: protocol.basis('width for length', 'sizing.widthZ'),
+		}),
+	]
+}

@@ -1,0 +1,73 @@
+/** Toe room by kind of shoe, and the inside length that it asks for. */
+import type { Span } from '../findings/assessment.ts'
+import { type Finding, reading, sayFinding } from '../findings/finding.ts'
+import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
+import { rounded } from '../visit/sides.ts'
+
+/** Rows of the toe room for each kind of shoe: least, aim, most. */
+const toeRooms = {
+	boots: {
+		adult: ['sizing.toeRoomAdultMinMm', 'sizing.toeRoomAdultTargetMm', 'sizing.toeRoomAdultMaxMm'],
+		youth: ['sizing.toeRoomYouthMinMm', 'sizing.toeRoomYouthTargetMm', 'sizing.toeRoomYouthMaxMm'],
+	},
+	trainers: {
+		adult: [
+			'sizing.trainerRoomAdultMinMm',
+			'sizing.trainerRoomAdultTargetMm',
+			'sizing.trainerRoomAdultMaxMm',
+		],
+		youth: [
+			'sizing.trainerRoomYouthMinMm',
+			'sizing.trainerRoomYouthTargetMm',
+			'sizing.trainerRoomYouthMaxMm',
+		],
+	},
+} as const satisfies Record<string, Record<string, readonly ThresholdKey[]>>
+
+/** The row of the least toe room, which a working names. */
+export const leastRoomKey = (kind: keyof typeof toeRooms, adult: boolean): ThresholdKey =>
+	toeRooms[kind][adult ? 'adult' : 'youth'][0]
+
+export interface InsideLength {
+	toeRoomMm: Span
+	insideLengthMm: Span
+}
+/** Toe room and inside length of a kind of shoe, mm. */
+export function insideLength(
+	kind: keyof typeof toeRooms,
+	adult: boolean,
+	fitLengthMm: number,
+	sockMm: number,
+	protocol: Protocol,
+): InsideLength {
+	const [least, aim, most] = toeRooms[kind][adult ? 'adult' : 'youth']
+	const room = (key: ThresholdKey) => protocol.value(key)
+	const inside = (key: ThresholdKey) => rounded(fitLengthMm + sockMm + room(key), 1)
+	return {
+		toeRoomMm: { min: room(least), target: room(aim), max: room(most) },
+		insideLengthMm: { min: inside(least), target: inside(aim), max: inside(most) },
+	}
+}
+/** Labels cannot be trusted to a size: the inside is checked. */
+export const checkInsideFinding = (
+	{ toeRoomMm, insideLengthMm }: InsideLength,
+	fitLengthMm: number,
+	sockMm: number,
+	protocol: Protocol,
+): Finding =>
+	sayFinding({
+		topic: 'sizing',
+		rule: 'check-inside',
+		side: 'both',
+		level: 'note',
+		says:
+			'Labels differ by about one size between makers. Check that the inside length is ' +
+			`${insideLengthMm.min} to ${insideLengthMm.max} mm.`,
+		because: [
+			reading('length to fit', fitLengthMm, 'mm'),
+			reading('sock', sockMm, 'mm'),
+			reading('toe room, least', toeRoomMm.min, 'mm'),
+			reading('toe room, most', toeRoomMm.max, 'mm'),
+		],
+		basis: protocol.basis('check the inside length', 'sizing.labelSpreadMm'),
+	})

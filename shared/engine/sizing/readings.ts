@@ -1,0 +1,70 @@
+/** How the feet were read: how often, and in which stance. */
+import { type Finding, reading, sayFinding } from '../findings/finding.ts'
+import type { Basis } from '../protocol/basis.ts'
+import type { Protocol } from '../protocol/protocol.ts'
+import { rounded } from '../visit/sides.ts'
+import type { Side, SideOf, Visit } from '../visit/visit.ts'
+
+const sameStance: Basis = {
+	rule: 'same stance',
+	source:
+		'Xiong 2009 (n 30): 2.8 mm (men) and 3.3 mm (women) between unloaded and fully loaded, ' +
+		'derived for a stature of 1750 mm',
+	strength: 'cross-sectional',
+}
+/**
+ * The measures that a decision rests on: each read twice, a third time where the two differ too
+ * much.
+ */
+const repeated = [
+	['heelToToeMm', 'third-reading', 'foot length'],
+	['heelToBallMm', 'third-reading-ball', 'heel-to-ball length'],
+	['ballWidthMm', 'third-reading-width', 'ball width'],
+	['ballGirthMm', 'third-reading-girth', 'ball girth'],
+] as const
+
+/** The readings of a foot measure, mm, in the order taken; none where it was not measured. */
+export function readingsOf(visit: Visit, side: Side, field: keyof SideOf<'feet'>): number[] {
+	const read = visit.feet?.[side]?.[field]
+	return read === undefined ? [] : [read].flat()
+}
+/** A finding for each measure whose two readings differ by more than the limit. */
+export function thirdReadingFindings(visit: Visit, side: Side, protocol: Protocol): Finding[] {
+	return repeated.flatMap(([field, rule, words]) => {
+		const readings = readingsOf(visit, side, field)
+		const [first, second] = readings
+		if (first === undefined || second === undefined || readings.length !== 2) return []
+		const gapMm = Math.abs(first - second)
+		if (rounded(gapMm, 3) <= protocol.value('sizing.thirdReadingMm')) return []
+		return [
+			sayFinding({
+				topic: 'sizing',
+				rule,
+				side,
+				level: 'advise',
+				says:
+					`Take a third reading of the ${side} ${words}: the two differ by ` +
+					`${rounded(gapMm, 1)} mm.`,
+				because: [reading('reading 1', first, 'mm'), reading('reading 2', second, 'mm')],
+				basis: protocol.basis('third reading', 'sizing.thirdReadingMm'),
+			}),
+		]
+	})
+}
+/** A finding where the feet were measured seated. */
+export function stanceFindings(visit: Visit): Finding[] {
+	if (visit.feet?.stance !== 'seated') return []
+	return [
+		sayFinding({
+			topic: 'sizing',
+			rule: 'seated',
+			side: 'both',
+			level: 'caution',
+			says:
+				'The feet were measured seated and read up to about 3 mm shorter than standing. Measure ' +
+				'again standing; do not compare these with standing readings.',
+			because: [{ measure: 'stance', value: 'seated' }],
+			basis: sameStance,
+		}),
+	]
+}

@@ -1,0 +1,144 @@
+/** How the length to fit, the size labels and the inside lengths were worked out. */
+import type { SizingResult } from '../findings/assessment.ts'
+import type { Working } from '../findings/finding.ts'
+import { figure, linesOf } from '../findings/working.ts'
+import type { Protocol } from '../protocol/protocol.ts'
+import { bothSides } from '../visit/sides.ts'
+import type { Visit } from '../visit/visit.ts'
+import { isAdult } from './feet.ts'
+import { footLengthBasis } from './foot-workings.ts'
+import { type InsideLength, leastRoomKey } from './inside-length.ts'
+import { euLongerOf, formulas } from './sizes.ts'
+
+type Result = Omit<SizingResult, 'workings'>
+
+/** Whole per cent: the error it rests on bears no more; never nought or a hundred. */
+function percent(probability: number): string {
+	if (probability > 0.99) return 'over 99 %'
+	if (probability < 0.01) return 'under 1 %'
+	return `${figure(100 * probability, 0)} %`
+}
+/** Whether the length to fit is a heel-to-toe length; else it comes from heel to ball. */
+const fitsByToe = (result: Result): boolean =>
+	bothSides.some((side) => result[side].lengthMm === result.fitLengthMm)
+
+function fitLengthWorking(result: Result, fitLengthMm: number, protocol: Protocol): Working {
+	const feet = bothSides.flatMap((side) => {
+		const { lengthMm, archLengthMm } = result[side]
+		if (lengthMm === undefined) return []
+		const fromBall =
+			archLengthMm === undefined ? '' : `; from heel to ball ${figure(archLengthMm)} mm`
+		return [`Foot length, ${side}: ${figure(lengthMm)} mm${fromBall}`]
+	})
+	const byToe = fitsByToe(result)
+	const how = byToe ? 'heel to toe' : 'from heel to ball, which asks for at least half a size more'
+	return {
+		id: 'sizing.fit-length',
+		title: 'Length to fit',
+		lines: [...feet, `The longer foot decides: ${figure(fitLengthMm)} mm, ${how}`],
+		basis: byToe ? footLengthBasis : protocol.basis('heel-to-ball length', 'sizing.halfSizeMm'),
+	}
+}
+type Sizes = NonNullable<SizingResult['sizes']>
+
+function mondopointWorking({ mondopoint }: Sizes, fitLengthMm: number): Working {
+	const { lengthMm, widthMm } = mondopoint
+	const width = widthMm === undefined ? '' : `; ball width of the wider foot ${widthMm}`
+	return {
+		id: 'sizing.mondopoint',
+		title: 'Mondopoint',
+		lines: [`F to the nearest 5 mm: ${figure(fitLengthMm)} gives ${lengthMm}${width}`],
+		basis: {
+			rule: 'Mondopoint',
+			source: 'ISO 9407:2019 as summarised; steps of 5 mm',
+			strength: 'standard',
+		},
+	}
+}
+function otherEuLine(fitLengthMm: number): string {
+	const { exact, label } = euLongerOf(fitLengthMm)
+	return `By the other formula in print, 1.5 F + 2.25: ${figure(exact, 3)}, label ${label}`
+}
+const labelWorkings = (sizes: Sizes, fitLengthMm: number): Working[] =>
+	(Object.keys(formulas) as (keyof typeof formulas)[]).map((system) => {
+		const { title, line, basis } = formulas[system]
+		const { exact, label, fitting, scale } = sizes[system]
+		const labelOnScale = scale === 'adult' ? `${label}` : `${label} ${scale}`
+		return {
+			id: `sizing.size-${system.toLowerCase()}`,
+			title,
+			lines: linesOf(
+				`${line(fitLengthMm, scale)}: ${figure(exact, 3)}`,
+				`Label, nearest half: ${labelOnScale}; fitting, next half up: ${fitting}`,
+				system === 'eu' ? otherEuLine(fitLengthMm) : undefined,
+			),
+			basis,
+		}
+	})
+
+const spanWords = { min: 'Least', target: 'Aim', max: 'Most' } as const
+function insideWorking(
+	kind: 'boots' | 'trainers',
+	{ toeRoomMm, insideLengthMm }: InsideLength,
+	visit: Visit,
+	fitLengthMm: number,
+	protocol: Protocol,
+): Working {
+	const adult = isAdult(visit, protocol)
+	const sock = figure(visit.feet?.sockMm ?? 0)
+	const sum = (at: keyof typeof spanWords) =>
+		`${spanWords[at]}: ${figure(fitLengthMm)} + ${sock} + ${toeRoomMm[at]} = ` +
+		`${insideLengthMm[at]} mm inside`
+	return {
+		id: `sizing.inside-${kind}`,
+		title: `${kind === 'boots' ? 'Boots' : 'Trainers'}: toe room and inside length`,
+		lines: [
+			`Toe room ${toeRoomMm.min} to ${toeRoomMm.max} mm, ${adult ? 'adult' : 'growing foot'}; ` +
+				`sock ${sock} mm`,
+			sum('min'),
+			sum('target'),
+			sum('max'),
+		],
+		basis: protocol.basis(`toe room, ${kind}`, leastRoomKey(kind, adult)),
+	}
+}
+function confidenceWorking(
+	{ uk }: Sizes,
+	confidence: number,
+	next: NonNullable<SizingResult['nextSize']>,
+	byToe: boolean,
+	protocol: Protocol,
+): Working {
+	const named = (label: number, scale: string) => `UK ${label}${scale === 'child' ? ' child' : ''}`
+	const grows = byToe ? '' : ' and grows when divided by the heel-to-ball ratio'
+	return {
+		id: 'sizing.confidence',
+		title: 'How sure the size is',
+		lines: [
+			`One reading has a standard error of ${protocol.value('sizing.readingSemMm')} mm; it ` +
+				`falls with the square root of the readings${grows}`,
+			`UK ${figure(uk.exact, 3)} lies ${figure(Math.abs(uk.exact - uk.label), 3)} from ` +
+				`label ${uk.label}, which stands for a quarter size either way (${figure(127 / 60)} mm)`,
+			`Probability of ${named(uk.label, uk.scale)}: ${percent(confidence)}; next, ` +
+				`${named(next.label, next.scale)}: ${percent(next.probability)}`,
+			'Measuring error only: the spread between makers comes on top',
+		],
+		basis: protocol.basis('error of one reading', 'sizing.readingSemMm'),
+	}
+}
+/** The workings of the size; none without a length to fit. */
+export function sizeWorkings(visit: Visit, result: Result, protocol: Protocol): Working[] {
+	const { fitLengthMm, sizes, toeRoomMm, insideLengthMm, trainers } = result
+	const { sizeConfidence, nextSize } = result
+	if (fitLengthMm === undefined || !sizes || !toeRoomMm || !insideLengthMm || !trainers) return []
+	if (sizeConfidence === undefined || !nextSize) return []
+	const boots = { toeRoomMm, insideLengthMm }
+	return [
+		fitLengthWorking(result, fitLengthMm, protocol),
+		mondopointWorking(sizes, fitLengthMm),
+		...labelWorkings(sizes, fitLengthMm),
+		insideWorking('boots', boots, visit, fitLengthMm, protocol),
+		insideWorking('trainers', trainers, visit, fitLengthMm, protocol),
+		confidenceWorking(sizes, sizeConfidence, nextSize, fitsByToe(result), protocol),
+	]
+}
