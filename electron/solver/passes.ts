@@ -5,9 +5,11 @@
 
 import type { Highs } from 'highs'
 import * as highsModule from 'highs'
-import { greedyRotation, valuesOf } from '../../shared/engine/season/greedy.ts'
-import { buildModel, lpText, rotationOf, tierValues } from '../../shared/engine/season/model.ts'
-import type { SeasonProblem } from '../../shared/engine/season/problem.ts'
+import { greedyRotation } from '../../shared/engine/season/model/greedy.ts'
+import { lpText } from '../../shared/engine/season/model/lp-text.ts'
+import { buildModel } from '../../shared/engine/season/model/model.ts'
+import { rotationOf, tierValues, valuesOf } from '../../shared/engine/season/model/values.ts'
+import type { SeasonProblem } from '../../shared/engine/season/problem/problem.ts'
 import type { Progress, Solved } from './solve.ts'
 
 interface Pass {

@@ -6,9 +6,10 @@ import {
 	type ProtocolFile,
 	shippedProtocol,
 } from '../../shared/engine/protocol/protocol.ts'
-import { buildProblem, type EarlierPlan } from '../../shared/engine/season/build.ts'
-import { composePlan } from '../../shared/engine/season/plan.ts'
+import { composePlan } from '../../shared/engine/season/plan/plan.ts'
 import type { Plan } from '../../shared/engine/season/plan-file.ts'
+import { buildProblem } from '../../shared/engine/season/problem/build.ts'
+import type { EarlierPlan } from '../../shared/engine/season/problem/earlier.ts'
 import type { Visit } from '../../shared/engine/visit/visit.ts'
 import { type SolveOptions, solveSeason } from './solve.ts'
 

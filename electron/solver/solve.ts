@@ -3,7 +3,7 @@
  * reported, and it can be cancelled.
  */
 import { Worker } from 'node:worker_threads'
-import type { Rotation, SeasonProblem } from '../../shared/engine/season/problem.ts'
+import type { Rotation, SeasonProblem } from '../../shared/engine/season/problem/problem.ts'
 
 export interface Solved {
 	status: 'optimal' | 'time-limit'

@@ -1,6 +1,6 @@
 /** HiGHS in a thread of its own: solving blocks the thread it runs in. */
 import { parentPort } from 'node:worker_threads'
-import type { SeasonProblem } from '../../shared/engine/season/problem.ts'
+import type { SeasonProblem } from '../../shared/engine/season/problem/problem.ts'
 import { loadHighs, solvePasses } from './passes.ts'
 import type { SolverMessage } from './solve.ts'
 

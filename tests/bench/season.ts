@@ -6,8 +6,8 @@ import { monitorEventLoopDelay } from 'node:perf_hooks'
 import { solveSeason } from '../../electron/solver/solve.ts'
 import { suitability } from '../../shared/engine/protocol/norms/suitability.ts'
 import { openProtocol } from '../../shared/engine/protocol/protocol.ts'
-import { buildProblem } from '../../shared/engine/season/build.ts'
-import { verify } from '../../shared/engine/season/verify.ts'
+import { buildProblem } from '../../shared/engine/season/problem/build.ts'
+import { verify } from '../../shared/engine/season/verify/verify.ts'
 import { bigSeason } from '../engine/random-season.ts'
 
 export const limitSeconds = 3

@@ -7,16 +7,17 @@ import { expect, it } from 'vitest'
 import { loadHighs, solvePasses } from '../../electron/solver/passes.ts'
 import { suitability } from '../../shared/engine/protocol/norms/suitability.ts'
 import { openProtocol } from '../../shared/engine/protocol/protocol.ts'
-import { buildProblem } from '../../shared/engine/season/build.ts'
-import { greedyRotation } from '../../shared/engine/season/greedy.ts'
-import { buildModel, lpText } from '../../shared/engine/season/model.ts'
+import { greedyRotation } from '../../shared/engine/season/model/greedy.ts'
+import { lpText } from '../../shared/engine/season/model/lp-text.ts'
+import { buildModel } from '../../shared/engine/season/model/model.ts'
+import { buildProblem } from '../../shared/engine/season/problem/build.ts'
 import {
 	fixedUses,
 	openMinutes,
 	type Rotation,
 	type SeasonProblem,
-} from '../../shared/engine/season/problem.ts'
-import { verify } from '../../shared/engine/season/verify.ts'
+} from '../../shared/engine/season/problem/problem.ts'
+import { verify } from '../../shared/engine/season/verify/verify.ts'
 import { addDays } from '../../shared/engine/visit/age.ts'
 import { soles } from '../../shared/engine/visit/terms.ts'
 import type { Pair, Session, Visit } from '../../shared/engine/visit/visit.ts'
@@ -99,7 +100,7 @@ function bruteForce(problem: SeasonProblem): number {
 			if (checked.problems.length === 0 && checked.cost < best) best = checked.cost
 			return
 		}
-		const open = openMinutes(problem, s, fixed[s]!)
+		const open = openMinutes(problem.slots[s]!, fixed[s]!)
 		if (open > 0)
 			for (const p of problem.pairs.keys()) {
 				if (typeof problem.cost[s]![p] !== 'number' || fixed[s]!.some((one) => one.pair === p))

@@ -3,7 +3,7 @@
  * two documents made of it.
  */
 
-import { lettersOf } from '../season/build.ts'
+import { lettersOf } from '../season/problem/letters.ts'
 import type { Decisions } from '../visit/decisions.ts'
 import { termWords } from '../visit/terms.ts'
 import type { Visit } from '../visit/visit.ts'

@@ -8,80 +8,88 @@ export interface Change {
 	date: string
 	says: string
 }
-const worn = (plan: Plan, session: PlanSession): string => {
-	const named = (id: string) => {
-		const pair = plan.pairs.find((one) => one.id === id)
-		return pair ? `${pair.letter} (${pair.name})` : id
-	}
+/** A pair as a player knows it; its id where the plan has it no more. */
+function calledIn(plan: Plan, id: string): string {
+	const pair = plan.pairs.find((known) => known.id === id)
+	return pair ? `${pair.letter} (${pair.name})` : id
+}
+function worn(plan: Plan, session: PlanSession): string {
 	if (session.parts && session.parts.length > 1)
 		return session.parts
-			.map((part) => `${named(part.pair)} for ${part.minutes} minutes`)
+			.map((part) => `${calledIn(plan, part.pair)} for ${part.minutes} minutes`)
 			.join(', then ')
-	return session.pair === undefined ? 'no pair' : named(session.pair)
+	return session.pair === undefined ? 'no pair' : calledIn(plan, session.pair)
 }
 const when = (session: PlanSession): string =>
 	`${fullDay(session.date)}, ${session.start}, ${session.kind}`
-/** As people write it: days with their weekday, surfaces in words. */
-const shown = { date: fullDay, surface: termWords } as Partial<
-	Record<string, (value: string) => string>
->
 const byThen = (date: string | undefined): string =>
 	date === undefined ? 'not this season' : fullDay(date)
-const fields = [
-	['date', 'date'],
-	['start', 'start'],
-	['minutes', 'minutes'],
-	['surface', 'surface'],
-	['ground', 'ground'],
-] as const
+/** What a player would notice of a session, as people write it. */
+const fields: readonly { label: string; shown: (session: PlanSession) => string }[] = [
+	{ label: 'date', shown: ({ date }) => fullDay(date) },
+	{ label: 'start', shown: ({ start }) => start },
+	{ label: 'minutes', shown: ({ minutes }) => String(minutes) },
+	{ label: 'surface', shown: ({ surface }) => termWords(surface) },
+	{ label: 'ground', shown: ({ ground }) => ground },
+]
+function sessionChanges(before: Plan, after: Plan): Change[] {
+	const was = new Map(before.sessions.map((session) => [session.id, session]))
+	return after.sessions.flatMap((session): Change[] => {
+		const { date } = session
+		const old = was.get(session.id)
+		if (!old) return [{ date, says: `${when(session)}: new, ${worn(after, session)}` }]
+		const moved = [
+			...fields.map(({ label, shown }) => ({ label, old: shown(old), now: shown(session) })),
+			{ label: undefined, old: worn(before, old), now: worn(after, session) },
+		]
+			.filter(({ old: past, now }) => past !== now)
+			.map(
+				({ label, old: past, now }) =>
+					`${label === undefined ? '' : `${label} `}${past} becomes ${now}`,
+			)
+		return moved.length > 0 ? [{ date, says: `${when(session)}: ${moved.join('; ')}` }] : []
+	})
+}
+function sessionsGone(before: Plan, after: Plan): Change[] {
+	const stays = new Set(after.sessions.map((session) => session.id))
+	const off = new Map(after.off.map((session) => [session.id, session.status]))
+	return before.sessions
+		.filter((old) => !stays.has(old.id))
+		.map((old) => ({
+			date: old.date,
+			says: `${when(old)}: ${off.get(old.id) ?? 'taken out'}`,
+		}))
+}
+function pairChanges(before: Plan, after: Plan): Change[] {
+	const was = new Map(before.pairs.map((pair) => [pair.id, pair]))
+	return after.pairs.flatMap((pair): Change[] => {
+		const called = `Pair ${pair.letter} (${pair.name})`
+		const old = was.get(pair.id)
+		if (!old) return [{ date: after.from, says: `${called} is new in the plan.` }]
+		const date = pair.replaceBy ?? old.replaceBy
+		if (date === undefined || old.replaceBy === pair.replaceBy) return []
+		const says = `${called}: replace by ${byThen(old.replaceBy)} becomes ${byThen(pair.replaceBy)}`
+		return [{ date, says }]
+	})
+}
+function pairsGone(before: Plan, after: Plan): Change[] {
+	const stays = new Set(after.pairs.map((pair) => pair.id))
+	return before.pairs
+		.filter((old) => !stays.has(old.id))
+		.map((old) => ({
+			date: after.from,
+			says: `Pair ${old.letter} (${old.name}) is no longer in the plan.`,
+		}))
+}
 /** Sessions are matched by id. A day changes only where something a player would notice changed. */
 export function planDifference(before: Plan, after: Plan): Change[] {
-	const was = new Map(before.sessions.map((session) => [session.id, session]))
-	const is = new Map(after.sessions.map((session) => [session.id, session]))
-	const off = new Map(after.off.map((one) => [one.id, one.status]))
-	const changes: Change[] = []
-	for (const session of after.sessions) {
-		const old = was.get(session.id)
-		if (!old) {
-			changes.push({ date: session.date, says: `${when(session)}: new, ${worn(after, session)}` })
-			continue
-		}
-		const moved = fields.flatMap(([field, label]) =>
-			old[field] === session[field]
-				? []
-				: [
-						`${label} ${shown[field]?.(String(old[field])) ?? old[field]} becomes ` +
-							`${shown[field]?.(String(session[field])) ?? session[field]}`,
-					],
-		)
-		if (worn(before, old) !== worn(after, session))
-			moved.push(`${worn(before, old)} becomes ${worn(after, session)}`)
-		if (moved.length > 0)
-			changes.push({ date: session.date, says: `${when(session)}: ${moved.join('; ')}` })
-	}
-	for (const old of before.sessions)
-		if (!is.has(old.id))
-			changes.push({ date: old.date, says: `${when(old)}: ${off.get(old.id) ?? 'taken out'}` })
-	for (const pair of after.pairs) {
-		const old = before.pairs.find((one) => one.id === pair.id)
-		if (!old)
-			changes.push({
-				date: after.from,
-				says: `Pair ${pair.letter} (${pair.name}) is new in the plan.`,
-			})
-		else if (old.replaceBy !== pair.replaceBy)
-			changes.push({
-				date: pair.replaceBy ?? old.replaceBy!,
-				says:
-					`Pair ${pair.letter} (${pair.name}): replace by ${byThen(old.replaceBy)} becomes ` +
-					`${byThen(pair.replaceBy)}`,
-			})
-	}
-	for (const old of before.pairs)
-		if (!after.pairs.some((pair) => pair.id === old.id))
-			changes.push({
-				date: after.from,
-				says: `Pair ${old.letter} (${old.name}) is no longer in the plan.`,
-			})
-	return changes.sort((a, b) => (a.date < b.date ? -1 : a.date > b.date ? 1 : 0))
+	return [
+		...sessionChanges(before, after),
+		...sessionsGone(before, after),
+		...pairChanges(before, after),
+		...pairsGone(before, after),
+	].sort((left, right) => {
+		if (left.date === right.date) return 0
+		return left.date < right.date ? -1 : 1
+	})
 }

@@ -1,4 +1,5 @@
 /** What was played stays: a changed weekly pattern never rewrites the sessions of a plan's past. */
+import { present } from '../plain/present.ts'
 import type { Season, Session } from '../visit/visit.ts'
 import { seasonSessions } from './pattern.ts'
 import type { Plan } from './plan-file.ts'
@@ -14,37 +15,25 @@ export function keepPast(
 	from: string,
 ): Season {
 	const listed = new Set((season.sessions ?? []).flatMap((session) => session.id ?? []))
-	const now = new Map(seasonSessions(season).map((one) => [one.id, one]))
+	const now = new Map(seasonSessions(season).map((session) => [session.id, session]))
 	const known = new Set(last.sessions.map((session) => session.id))
 	const asPlayed = last.sessions
-		.filter(
-			(session) =>
-				session.date < from && !listed.has(session.id) && now.get(session.id)?.status === undefined,
-		)
+		.filter(({ id, date }) => date < from && !listed.has(id) && now.get(id)?.status === undefined)
 		.map(
-			(session): Session => ({
-				id: session.id,
-				date: session.date,
-				start: session.start,
-				minutes: session.minutes,
-				kind: session.kind,
-				surface: session.surface,
-				ground: session.ground,
-				...(session.team === undefined ? {} : { team: session.team }),
-				...(session.title === undefined ? {} : { title: session.title }),
-			}),
+			({ id, date, start, minutes, kind, surface, ground, team, title }): Session =>
+				present({ id, date, start, minutes, kind, surface, ground, team, title }),
 		)
 	// a pattern entered later does not reach back into days that were already planned
 	const reachingBack = [...now.values()]
 		.filter(
-			(one) =>
-				one.date < from &&
-				one.date < last.from &&
-				!known.has(one.id) &&
-				!listed.has(one.id) &&
-				one.status === undefined,
+			({ id, date, status }) =>
+				date < from &&
+				date < last.from &&
+				!known.has(id) &&
+				!listed.has(id) &&
+				status === undefined,
 		)
-		.map((one): Session => ({ ...one, status: 'cancelled' }))
+		.map((session): Session => ({ ...session, status: 'cancelled' }))
 	return asPlayed.length + reachingBack.length === 0
 		? season
 		: { ...season, sessions: [...(season.sessions ?? []), ...asPlayed, ...reachingBack] }

@@ -1,8 +1,8 @@
 /** What an import would change, before it changes anything. */
-
+import { present } from '../plain/present.ts'
 import { termWords } from '../visit/terms.ts'
 import type { Session } from '../visit/visit.ts'
-import { fullDay } from './pattern.ts'
+import { fullDay, type SeasonSession } from './pattern.ts'
 
 export interface ImportProblem {
 	where: string
@@ -31,14 +31,14 @@ export interface ImportChoices {
 	matchMinutes: number
 }
 export interface Incoming {
-	sessions: (Session & { id: string })[]
+	sessions: SeasonSession[]
 	problems: ImportProblem[]
 	questions: ImportQuestion[]
 	notes: string[]
 }
 export interface ImportPreview {
-	add: (Session & { id: string })[]
-	change: { before: Session; after: Session & { id: string }; says: string }[]
+	add: SeasonSession[]
+	change: { before: Session; after: SeasonSession; says: string }[]
 	remove: Session[]
 	problems: ImportProblem[]
 	questions: ImportQuestion[]
@@ -80,11 +80,37 @@ const told: Partial<Record<(typeof listed)[number], string>> = {
 function wordOf(field: (typeof listed)[number], session: Session): string {
 	const value = session[field]
 	if (value === undefined) return field === 'status' ? 'on' : 'none'
-	return field === 'date'
-		? fullDay(session.date)
-		: field === 'surface'
-			? termWords(session.surface)
-			: String(value)
+	if (field === 'date') return fullDay(session.date)
+	return field === 'surface' ? termWords(session.surface) : String(value)
+}
+/** A session of the list against the one that is there; undefined where nothing changes. */
+function changeOf(
+	before: Session,
+	session: SeasonSession,
+): ImportPreview['change'][number] | undefined {
+	// an older copy of the list never undoes a newer one
+	if ((session.sequence ?? 0) < (before.sequence ?? 0)) return undefined
+	const changed = listed.filter((field) => before[field] !== session[field])
+	if (changed.length === 0) return undefined
+	const words = changed
+		.filter((field) => told[field] !== undefined)
+		.map((field) => `${told[field]}: ${wordOf(field, before)} becomes ${wordOf(field, session)}`)
+	return {
+		before,
+		after: { ...session, ...present({ pinned: before.pinned, worn: before.worn }) },
+		says: `${fullDay(before.date)}: ${words.join('; ') || 'details of the list'}`,
+	}
+}
+/** Sessions of the same list that are no longer in it; what was worn in one is kept. */
+function missingFrom(incoming: Incoming, existing: readonly Session[], source: string): Session[] {
+	const named = new Set(incoming.sessions.map((session) => session.id))
+	return existing.filter(
+		(session) =>
+			session.source === source &&
+			session.id !== undefined &&
+			!named.has(session.id) &&
+			session.worn === undefined,
+	)
 }
 /** Compares by id. Reading the same list twice gives no change. */
 export function previewImport(
@@ -92,74 +118,43 @@ export function previewImport(
 	incoming: Incoming,
 	source: string,
 ): ImportPreview {
+	const { sessions, problems, questions, notes } = incoming
+	const known = new Map(existing.map((session) => [session.id, session]))
 	const preview: ImportPreview = {
 		add: [],
 		change: [],
 		remove: [],
-		problems: incoming.problems,
-		questions: incoming.questions,
-		notes: incoming.notes,
+		problems,
+		questions,
+		notes,
 		same: 0,
 	}
-	const known = new Map(
-		existing.flatMap((one) => (one.id === undefined ? [] : [[one.id, one] as const])),
-	)
-	const named = new Set<string>()
-	for (const session of incoming.sessions) {
-		named.add(session.id)
+	for (const session of sessions) {
 		const before = known.get(session.id)
-		if (!before) {
-			preview.add.push(session)
-			continue
-		}
-		// an older copy of the list never undoes a newer one
-		if ((session.sequence ?? 0) < (before.sequence ?? 0)) {
-			preview.same++
-			continue
-		}
-		const changed = listed.filter((field) => before[field] !== session[field])
-		if (changed.length === 0) {
-			preview.same++
-			continue
-		}
-		const after = {
-			...session,
-			...(before.pinned === undefined ? {} : { pinned: before.pinned }),
-			...(before.worn === undefined ? {} : { worn: before.worn }),
-		}
-		const words = changed.flatMap((field) =>
-			told[field] === undefined
-				? []
-				: [`${told[field]}: ${wordOf(field, before)} becomes ${wordOf(field, session)}`],
-		)
-		preview.change.push({
-			before,
-			after,
-			says: `${fullDay(before.date)}: ${words.join('; ') || 'details of the list'}`,
-		})
+		const change = before && changeOf(before, session)
+		if (!before) preview.add.push(session)
+		else if (change) preview.change.push(change)
+		else preview.same++
 	}
 	// while questions stand open the list is not wholly read: nothing is taken out for being missing
 	// from it
-	if (incoming.questions.length === 0 && incoming.problems.length === 0)
-		preview.remove = existing.filter(
-			(one) =>
-				one.source === source &&
-				one.id !== undefined &&
-				!named.has(one.id) &&
-				one.worn === undefined,
-		)
+	if (questions.length === 0 && problems.length === 0)
+		preview.remove = missingFrom(incoming, existing, source)
 	return preview
 }
 /** The sessions after the preview was confirmed. */
 export function applyImport(existing: readonly Session[], preview: ImportPreview): Session[] {
-	const changed = new Map(preview.change.map((one) => [one.after.id, one.after]))
-	const gone = new Set(preview.remove.map((one) => one.id))
+	const changed = new Map<string | undefined, Session>(
+		preview.change.map(({ after }) => [after.id, after]),
+	)
+	const gone = new Set(preview.remove.map((session) => session.id))
+	const moment = ({ date, start }: Session): string => `${date} ${start ?? ''}`
 	return [
 		...existing
-			.filter((one) => one.id === undefined || !gone.has(one.id))
-			.map((one) => (one.id === undefined ? one : (changed.get(one.id) ?? one))),
+			.filter((session) => session.id === undefined || !gone.has(session.id))
+			.map((session) => changed.get(session.id) ?? session),
 		...preview.add,
-	].sort((a, b) => (`${a.date} ${a.start ?? ''}` < `${b.date} ${b.start ?? ''}` ? -1 : 1))
+	].sort((left, right) => (moment(left) < moment(right) ? -1 : 1))
 }
 
 const matchWords =
@@ -170,9 +165,10 @@ export function kindOf(title: string, choices: ImportChoices): Session['kind'] |
 	const answered = choices.kinds?.[title]
 	if (answered) return answered
 	const [match, training] = [matchWords.test(title), trainingWords.test(title)]
-	return training && !match ? 'training' : match && !training ? 'match' : undefined
+	if (match === training) return undefined
+	return match ? 'match' : 'training'
 }
 /** Adds a question once. */
 export function ask(questions: ImportQuestion[], question: ImportQuestion): void {
-	if (!questions.some((one) => one.key === question.key)) questions.push(question)
+	if (!questions.some(({ key }) => key === question.key)) questions.push(question)
 }

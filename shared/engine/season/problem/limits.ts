@@ -3,15 +3,15 @@
  * Common practice, no source, unless a row says otherwise.
  */
 
-import type { Finding } from '../findings/finding.ts'
-import type { Basis } from '../protocol/basis.ts'
-import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
-import { dayNumber } from '../visit/age.ts'
-import { rounded } from '../visit/sides.ts'
-import { type Condition, type Sole, termWords } from '../visit/terms.ts'
-import type { Pair, Visit } from '../visit/visit.ts'
+import type { Finding } from '../../findings/finding.ts'
+import type { Basis } from '../../protocol/basis.ts'
+import type { Protocol, ThresholdKey } from '../../protocol/protocol.ts'
+import { dayNumber } from '../../visit/age.ts'
+import { rounded } from '../../visit/sides.ts'
+import { type Condition, type Sole, termWords } from '../../visit/terms.ts'
+import type { Pair, Visit } from '../../visit/visit.ts'
+import { mondayOf } from '../pattern.ts'
 import { returnLimit } from './lay-off.ts'
-import { mondayOf } from './pattern.ts'
 import type { Cap, Slot } from './problem.ts'
 
 type Status = 'current' | 'recovering' | 'past'
@@ -89,30 +89,35 @@ export function stopOf(visit: Visit): Finding | undefined {
 	return undefined
 }
 
+/** A limit of a group of pairs, with the finding that explains it. */
 interface Weekly {
 	id: string
-	pairs: number[]
+	/** places of the pairs */ pairs: number[]
 	says: string
 	key?: ThresholdKey
-	minutes: (week: number) => number
+	/** by the number of the week since the visit */ minutes: (week: number) => number
 	finding?: Omit<Finding, 'basis'>
 }
+/** From heel to forefoot with what lies inside, in mm; undefined where it was not measured. */
+const offsetInside = (pair: Pair): number | undefined =>
+	pair.heelToForefootOffsetMm === undefined
+		? undefined
+		: pair.heelToForefootOffsetMm + (pair.heelLiftMm ?? 0)
+
 function lowOffset(visit: Visit, pairs: readonly Pair[], protocol: Protocol): Weekly[] {
 	const found = suffers(visit, heel, active)
-	const low = pairs.flatMap((pair, p) =>
-		pair.heelToForefootOffsetMm !== undefined &&
-		pair.heelToForefootOffsetMm + (pair.heelLiftMm ?? 0) < protocol.value('season.lowOffsetMm')
-			? [p]
-			: [],
-	)
+	const lowest = protocol.value('season.lowOffsetMm')
+	const low = pairs.flatMap((pair, place) => {
+		const offsetMm = offsetInside(pair)
+		return offsetMm !== undefined && offsetMm < lowest ? [{ pair, place, offsetMm }] : []
+	})
 	if (!found || low.length === 0) return []
 	const most = protocol.value('season.lowOffsetMinutes')
-	const says = `at most ${most} minutes a week in low-heeled boots`
 	return [
 		{
 			id: 'season.cap-low-offset',
-			pairs: low,
-			says,
+			pairs: low.map(({ place }) => place),
+			says: `at most ${most} minutes a week in low-heeled boots`,
 			key: 'season.lowOffsetMinutes',
 			minutes: () => most,
 			finding: {
@@ -121,14 +126,14 @@ function lowOffset(visit: Visit, pairs: readonly Pair[], protocol: Protocol): We
 				side: found.side,
 				level: 'advise',
 				says:
-					`Boots with less than ${protocol.value('season.lowOffsetMm')} mm from heel to ` +
+					`Boots with less than ${lowest} mm from heel to ` +
 					`forefoot, inserts included, are limited to ${most} minutes a week while ` +
 					`${termWords(found.condition)} lasts. A heel raise inside them lifts the limit.`,
 				because: [
 					{ measure: 'condition', value: termWords(found.condition) },
-					...low.map((p) => ({
-						measure: `offset of ${pairs[p]!.name ?? pairs[p]!.id}`,
-						value: pairs[p]!.heelToForefootOffsetMm! + (pairs[p]!.heelLiftMm ?? 0),
+					...low.map(({ pair, offsetMm }) => ({
+						measure: `offset of ${pair.name ?? pair.id}`,
+						value: offsetMm,
 						unit: 'mm',
 					})),
 				],
@@ -143,8 +148,8 @@ function afterBoneStress(
 	protocol: Protocol,
 ): Weekly[] {
 	const found = suffers(visit, bone, ['recovering'])
-	const studs = pairs.flatMap((pair, p) =>
-		pair.sole !== undefined && studded.includes(pair.sole) ? [p] : [],
+	const studs = pairs.flatMap((pair, place) =>
+		pair.sole !== undefined && studded.includes(pair.sole) ? [place] : [],
 	)
 	if (!found || studs.length === 0) return []
 	const limit = returnLimit(usualWeek, protocol)
@@ -172,19 +177,28 @@ function afterBoneStress(
 		},
 	]
 }
-function entered(pairs: readonly Pair[]): Weekly[] {
-	return pairs.flatMap((pair, p) =>
-		pair.weeklyMinutesMax === undefined
+/** Limits that the clinician entered for a pair. */
+const entered = (pairs: readonly Pair[]): Weekly[] =>
+	pairs.flatMap(({ id, weeklyMinutesMax: most }, place) =>
+		most === undefined
 			? []
 			: [
 					{
-						id: `season.cap-${pair.id}`,
-						pairs: [p],
-						says: `at most ${pair.weeklyMinutesMax} minutes a week in this pair`,
-						minutes: () => pair.weeklyMinutesMax!,
+						id: `season.cap-${id}`,
+						pairs: [place],
+						says: `at most ${most} minutes a week in this pair`,
+						minutes: () => most,
 					},
 				],
 	)
+/** Places of the sessions ahead by the Monday of their week. */
+function weeksAhead(slots: readonly Slot[]): Map<string, number[]> {
+	const weeks = new Map<string, number[]>()
+	for (const [place, slot] of slots.entries()) {
+		const monday = mondayOf(slot.date)
+		if (!slot.past) weeks.set(monday, [...(weeks.get(monday) ?? []), place])
+	}
+	return weeks
 }
 /** Weekly limits (Monday to Sunday) of groups of pairs, with the findings that explain them. */
 export function weeklyLimits(
@@ -194,12 +208,10 @@ export function weeklyLimits(
 	usualWeek: number,
 	protocol: Protocol,
 ): { caps: Cap[]; findings: Finding[] } {
-	const weeks = new Map<string, number[]>()
-	for (const [s, slot] of slots.entries())
-		weeks.set(mondayOf(slot.date), [...(weeks.get(mondayOf(slot.date)) ?? []), s])
 	// counted from the visit that found it, so that planning again does not begin the return anew
 	const weekOf = (monday: string): number =>
 		Math.max(0, Math.round((dayNumber(monday) - dayNumber(mondayOf(visit.visitDate))) / 7))
+	const weeks = weeksAhead(slots)
 	const rules = [
 		...lowOffset(visit, pairs, protocol),
 		...afterBoneStress(visit, pairs, usualWeek, protocol),
@@ -210,9 +222,9 @@ export function weeklyLimits(
 			id,
 			says,
 			pairs: members,
-			weeks: [...weeks].map(([monday, list]) => ({
+			weeks: [...weeks].map(([monday, places]) => ({
 				monday,
-				slots: list,
+				slots: places,
 				minutes: minutes(weekOf(monday)),
 			})),
 		})),

@@ -2,10 +2,10 @@
  * What a code of football forbids on the foot. A row for each rule that has a source; soles and
  * surfaces are the suitability table's affair.
  */
-import type { Finding } from '../findings/finding.ts'
-import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
-import { type Code, termWords } from '../visit/terms.ts'
-import type { Pair } from '../visit/visit.ts'
+import type { Finding } from '../../findings/finding.ts'
+import type { Protocol, ThresholdKey } from '../../protocol/protocol.ts'
+import { type Code, termWords } from '../../visit/terms.ts'
+import type { Pair } from '../../visit/visit.ts'
 import type { Slot } from './problem.ts'
 
 interface CodeRule {
@@ -26,23 +26,24 @@ const codeRules: readonly CodeRule[] = [
 ]
 /** How a reason of this kind begins. */
 export const barredWords = 'not allowed in'
-const brokenBy = (pair: Pair, code: Code | undefined, protocol: Protocol) =>
-	codeRules.flatMap((rule) => {
-		const value = rule.value(pair)
-		const most = protocol.value(rule.most)
-		return code !== undefined && rule.codes.includes(code) && value !== undefined && value > most
-			? [{ rule, value, most }]
-			: []
-	})
+const brokenBy = (pair: Pair, code: Code, protocol: Protocol) =>
+	codeRules
+		.filter((rule) => rule.codes.includes(code))
+		.flatMap((rule) => {
+			const value = rule.value(pair)
+			const most = protocol.value(rule.most)
+			return value !== undefined && value > most ? [{ rule, value, most }] : []
+		})
 /** Why a pair may not be worn in a code, or undefined where it may. */
 export function barredBy(
 	pair: Pair,
 	code: Code | undefined,
 	protocol: Protocol,
 ): string | undefined {
+	if (code === undefined) return undefined
 	const [broken] = brokenBy(pair, code, protocol)
 	return (
-		broken && `${barredWords} ${termWords(code!)}: ${broken.rule.says(broken.value, broken.most)}`
+		broken && `${barredWords} ${termWords(code)}: ${broken.rule.says(broken.value, broken.most)}`
 	)
 }
 /** One finding for each pair that a code of this season forbids. */

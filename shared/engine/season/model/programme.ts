@@ -1,0 +1,42 @@
+/**
+ * What a mixed-integer programme is made of: variables by name, rows that bind them, and goals in
+ * three tiers.
+ */
+import type { Use } from '../problem/problem.ts'
+
+/** A factor and the variable it multiplies. */
+export type Term = readonly [factor: number, variable: string]
+export interface Row {
+	name: string
+	terms: readonly Term[]
+	sense: '<=' | '>=' | '='
+	right: number
+}
+/** What the variables of a pair in a session mean. */
+export interface Choice {
+	/** variable that is 1 where the pair is worn */ name: string
+	slot: number
+	pair: number
+	/** minutes worn where the session is not shared */ minutes: number
+	/** variable of the minutes, where the session may be shared */ part?: string
+}
+export interface Model {
+	rows: Row[]
+	/** unmet wishes, fixed as they are before pass 2 */ tier1: Term[]
+	/** suitability */ tier2: Term[]
+	/** even wear, sharing, switches */ tier3: Term[]
+	binaries: string[]
+	/** variables from 0 to 1 that need not be whole */ bounds: string[]
+	uses: Choice[]
+	/** what is settled in each session */ fixed: Use[][]
+}
+
+/** Terms added up by variable, in the order they first came. */
+export function gathered(terms: readonly Term[]): Term[] {
+	const sum = new Map<string, number>()
+	for (const [factor, variable] of terms) sum.set(variable, (sum.get(variable) ?? 0) + factor)
+	return [...sum].map(([variable, factor]) => [factor, variable])
+}
+/** What terms come to; a variable without a value counts as 0. */
+export const worth = (terms: readonly Term[], values: ReadonlyMap<string, number>): number =>
+	terms.reduce((sum, [factor, variable]) => sum + factor * (values.get(variable) ?? 0), 0)

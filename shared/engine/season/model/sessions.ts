@@ -1,0 +1,104 @@
+/** Each session is worn in a pair or counts as without: rows of whole and of shared sessions. */
+import { present } from '../../plain/present.ts'
+import { noPairPoints, type SeasonProblem } from '../problem/problem.ts'
+import type { ModelSession } from './choices.ts'
+import type { Model, Term } from './programme.ts'
+
+const without = (session: ModelSession): string => `u${session.index}`
+const wornOnce = (session: ModelSession): Term[] => session.able.map((cell): Term => [1, cell.worn])
+
+/** One pair for the whole session, or none. */
+function coverWhole(model: Model, session: ModelSession): void {
+	model.rows.push({
+		name: `a${session.index}`,
+		terms: [...wornOnce(session), [1, without(session)]],
+		sense: '=',
+		right: 1,
+	})
+}
+/** Parts that fill the session; a second pair costs a change of boots. */
+function coverShared(model: Model, session: ModelSession, problem: SeasonProblem): void {
+	const { index, openMinutes, able } = session
+	model.rows.push({
+		name: `a${index}`,
+		terms: [...able.map((cell): Term => [1, cell.part]), [openMinutes, without(session)]],
+		sense: '=',
+		right: openMinutes,
+	})
+	for (const { pair, part, worn } of able)
+		model.rows.push({
+			name: `b${index}_${pair}`,
+			terms: [
+				[1, part],
+				[-openMinutes, worn],
+			],
+			sense: '<=',
+			right: 0,
+		})
+	// a pair counts as worn only with some time in it, and boots are not changed for a few minutes
+	const least = Math.max(1, Math.min(problem.shortestPartMinutes, openMinutes))
+	for (const { pair, part, worn } of able)
+		model.rows.push({
+			name: `n${index}_${pair}`,
+			terms: [
+				[1, part],
+				[-least, worn],
+			],
+			sense: '>=',
+			right: 0,
+		})
+	const change = `e${index}`
+	model.bounds.push(change)
+	model.rows.push({
+		name: `t${index}`,
+		terms: [...wornOnce(session), [-1, change]],
+		sense: '<=',
+		right: 1,
+	})
+	model.tier1.push([problem.weights.change, change])
+}
+/** The pair that the clinician pinned is worn, or the miss is paid for. */
+function wishPinned(model: Model, session: ModelSession, points: number): void {
+	const pinned = session.able.find((cell) => cell.pair === session.slot.pin)
+	if (!pinned) return
+	const miss = `m${session.index}`
+	model.bounds.push(miss)
+	model.rows.push({
+		name: `p${session.index}`,
+		terms: [
+			[1, pinned.worn],
+			[1, miss],
+		],
+		sense: '>=',
+		right: 1,
+	})
+	model.tier1.push([points, miss])
+}
+/** Rows, points and variables of every session that is still open. */
+export function coverSessions(
+	model: Model,
+	sessions: readonly ModelSession[],
+	problem: SeasonProblem,
+): void {
+	for (const session of sessions) {
+		const { index, slot, openMinutes, able } = session
+		if (openMinutes <= 0) continue
+		model.binaries.push(without(session), ...able.map((cell) => cell.worn))
+		model.tier1.push([noPairPoints(problem, index), without(session)])
+		if (slot.split) coverShared(model, session, problem)
+		else coverWhole(model, session)
+		for (const { points, minutes, worn, part, pair } of able) {
+			for (const [factor, variable] of minutes) model.tier2.push([(points / 60) * factor, variable])
+			model.uses.push(
+				present({
+					name: worn,
+					slot: index,
+					pair,
+					minutes: openMinutes,
+					part: slot.split ? part : undefined,
+				}),
+			)
+		}
+		wishPinned(model, session, problem.weights.pin)
+	}
+}

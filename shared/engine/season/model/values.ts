@@ -1,0 +1,65 @@
+/** From the values of the variables to a rotation, and back. */
+import { type Rotation, type SeasonProblem, usesIn } from '../problem/problem.ts'
+import type { Checked } from '../verify/checked.ts'
+import { verify } from '../verify/verify.ts'
+import { type Choice, type Model, worth } from './programme.ts'
+
+/** What the first pass reached: tier 1 and tier 2. */
+export const tierValues = (
+	model: Model,
+	values: ReadonlyMap<string, number>,
+): { tier1: number; tier2: number } => ({
+	tier1: worth(model.tier1, values),
+	tier2: worth(model.tier2, values),
+})
+
+function minutesChosen(use: Choice, values: ReadonlyMap<string, number>): number {
+	if (use.part !== undefined) return values.get(use.part) ?? 0
+	return (values.get(use.name) ?? 0) > 0.5 ? use.minutes : 0
+}
+/** The rotation that values of the variables mean; settled minutes come first in each session. */
+export function rotationOf(model: Model, values: ReadonlyMap<string, number>): Rotation {
+	return {
+		uses: model.fixed.map((settled, slot) => {
+			const chosen = model.uses
+				.filter((use) => use.slot === slot)
+				.map((use) => ({ pair: use.pair, minutes: minutesChosen(use, values) }))
+				.filter(({ minutes }) => minutes > 1e-4)
+				.map(({ pair, minutes }) => ({ pair, minutes: Math.round(minutes * 1e4) / 1e4 }))
+			return [...settled, ...chosen]
+		}),
+	}
+}
+/** The variables of wishes that a rotation leaves unmet. */
+const unmetValues = (checked: Checked): [string, number][] => [
+	...checked.noPair.map((slot): [string, number] => [`u${slot}`, 1]),
+	...checked.pinMissed.map((slot): [string, number] => [`m${slot}`, 1]),
+	...checked.notDry.map(({ slot, pair }): [string, number] => [`v${slot}_${pair}`, 1]),
+	...checked.unfamiliar.map(({ slot, pair }): [string, number] => [`f${slot}_${pair}`, 1]),
+	...checked.share.map(({ pair, minutes }): [string, number] => [
+		`${minutes > 0 ? 'o' : 'r'}${pair}`,
+		Math.abs(minutes),
+	]),
+]
+/** The variables of a pair in a session: whether it is worn, and for how long. */
+function choiceValues(choice: Choice, rotation: Rotation): [string, number][] {
+	const worn = usesIn(rotation, choice.slot).find((use) => use.pair === choice.pair)
+	const whether: [string, number] = [choice.name, worn ? 1 : 0]
+	return choice.part === undefined ? [whether] : [whether, [choice.part, worn?.minutes ?? 0]]
+}
+/** The values of every variable of the model that a rotation of whole sessions means. */
+export function valuesOf(
+	problem: SeasonProblem,
+	model: Model,
+	rotation: Rotation,
+): Map<string, number> {
+	// what only allows is switched on; it costs nothing in the first pass
+	const allowing = model.bounds.filter((variable) => /^[kv]/.test(variable))
+	return new Map([
+		['z', 1],
+		['q', 1],
+		...allowing.map((variable): [string, number] => [variable, 1]),
+		...model.uses.flatMap((choice) => choiceValues(choice, rotation)),
+		...unmetValues(verify(problem, rotation)),
+	])
+}

@@ -1,0 +1,134 @@
+/** What speaks against wearing a pair in a session, asked one question after another. */
+import { addDays } from '../../visit/age.ts'
+import { rounded } from '../../visit/sides.ts'
+import { fullDay, weekdayName } from '../pattern.ts'
+import {
+	isTrainingAhead,
+	limitsOn,
+	minutesIn,
+	pairAt,
+	pointsAt,
+	type Rotation,
+	type SeasonProblem,
+	slotAt,
+	stillWet,
+	trainingAhead,
+	usesIn,
+} from '../problem/problem.ts'
+
+/** A solved season as its reasons are read from it. */
+export interface Outcome {
+	problem: SeasonProblem
+	rotation: Rotation
+	/** of each pair, recorded ones included */ minutesAtEnd: readonly number[]
+}
+const drying = { wet: 'still wet from', damp: 'still damp from', dry: 'not aired since' } as const
+
+/** Minutes of a pair in a session. */
+export const wornIn = ({ rotation }: Outcome, slot: number, pair: number): number =>
+	minutesIn(usesIn(rotation, slot), pair)
+/** 'Tuesday' within the week before, otherwise the day in full. */
+export function dayOf({ problem }: Outcome, slot: number, seenFrom: number): string {
+	const [there, here] = [slotAt(problem, slot), slotAt(problem, seenFrom)]
+	if (there.date === here.date) return 'earlier the same day'
+	const close = Math.abs(here.startHour - there.startHour) < 24 * 6
+	return close && there.date !== addDays(here.date, 7)
+		? weekdayName(there.date)
+		: fullDay(there.date)
+}
+/** Training minutes ahead in a pair. */
+export const trainedIn = (outcome: Outcome, pair: number): number =>
+	outcome.problem.slots.reduce(
+		(sum, slot, place) => sum + (isTrainingAhead(slot) ? wornIn(outcome, place, pair) : 0),
+		0,
+	)
+/** The last session before this one from which the pair has not dried when it begins. */
+export const lastMoist = (outcome: Outcome, slot: number, pair: number): number | undefined => {
+	const { problem } = outcome
+	const here = slotAt(problem, slot)
+	const moist = problem.slots
+		.slice(0, slot)
+		.findLastIndex(
+			(earlier, place) =>
+				wornIn(outcome, place, pair) > 0 && stillWet(pairAt(problem, pair), earlier, here),
+		)
+	return moist < 0 ? undefined : moist
+}
+
+type Question = (outcome: Outcome, slot: number, pair: number) => string | undefined
+const mayNotBeWorn: Question = ({ problem }, slot, pair) => {
+	const points = pointsAt(problem, slot, pair)
+	return typeof points === 'string' ? `${pairAt(problem, pair).name}: ${points}` : undefined
+}
+const notDry: Question = (outcome, slot, pair) => {
+	const { problem } = outcome
+	const moist = lastMoist(outcome, slot, pair)
+	if (moist === undefined) return undefined
+	const { ground } = slotAt(problem, moist)
+	return `${pairAt(problem, pair).name} ${drying[ground]} ${dayOf(outcome, moist, slot)}`
+}
+/** What is worn in this session itself would make room. */
+const weekIsFull: Question = (outcome, slot, pair) => {
+	const { problem } = outcome
+	for (const { cap, week } of limitsOn(problem, slot, pair)) {
+		const used = week.slots
+			.filter((other) => other !== slot)
+			.flatMap((other) => cap.pairs.map((member) => wornIn(outcome, other, member)))
+			.reduce((sum, minutes) => sum + minutes, 0)
+		if (used + slotAt(problem, slot).minutes > week.minutes + 1e-6)
+			return (
+				`${pairAt(problem, pair).name}: ${cap.says} (${rounded(used, 0)} of ${week.minutes} used ` +
+				'this week)'
+			)
+	}
+	return undefined
+}
+/** Minutes of the session that the pair would be worn more. */
+const moreMinutes = (outcome: Outcome, slot: number, pair: number): number =>
+	slotAt(outcome.problem, slot).minutes - wornIn(outcome, slot, pair)
+const shareIsReached: Question = (outcome, slot, pair) => {
+	const { problem } = outcome
+	const { name, shareMax } = pairAt(problem, pair)
+	if (slotAt(problem, slot).kind !== 'training' || shareMax === undefined) return undefined
+	const minutes = trainedIn(outcome, pair) + moreMinutes(outcome, slot, pair)
+	return minutes > shareMax * trainingAhead(problem) + 1e-6
+		? `${name}: at most ${rounded(100 * shareMax, 0)} % of the training time`
+		: undefined
+}
+const lifeIsNeededElsewhere: Question = (outcome, slot, pair) => {
+	const { name, lifeMinutes } = pairAt(outcome.problem, pair)
+	const minutes = (outcome.minutesAtEnd[pair] ?? 0) + moreMinutes(outcome, slot, pair)
+	return minutes > lifeMinutes ? `${name}: its remaining life is needed elsewhere` : undefined
+}
+/** It would not be dry in time for a session of the next seven days. */
+const keptForLater: Question = (outcome, slot, pair) => {
+	const owned = pairAt(outcome.problem, pair)
+	const here = slotAt(outcome.problem, slot)
+	for (const [place, next] of outcome.problem.slots.entries()) {
+		if (place <= slot) continue
+		if (next.startHour - here.startHour >= 24 * 7) return undefined
+		if (wornIn(outcome, place, pair) === 0 || !stillWet(owned, here, next)) continue
+		const day = dayOf(outcome, place, slot)
+		return (
+			`${owned.name} ${here.ground === 'dry' ? 'kept' : 'kept dry'} for ` +
+			`${day === 'earlier the same day' ? 'later the same day' : day}`
+		)
+	}
+	return undefined
+}
+const questions: readonly Question[] = [
+	mayNotBeWorn,
+	notDry,
+	weekIsFull,
+	shareIsReached,
+	lifeIsNeededElsewhere,
+	keptForLater,
+]
+/** The hindrance to wearing a pair in a session, or undefined where there is none. */
+export function hindrance(outcome: Outcome, slot: number, pair: number): string | undefined {
+	for (const question of questions) {
+		const answer = question(outcome, slot, pair)
+		if (answer !== undefined) return answer
+	}
+	return undefined
+}

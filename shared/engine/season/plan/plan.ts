@@ -1,0 +1,245 @@
+/** A solved rotation written as the Plan file, with its reasons, forecasts and findings. */
+import type { Assessment } from '../../findings/assessment.ts'
+import type { Finding } from '../../findings/finding.ts'
+import { need } from '../../plain/need.ts'
+import { present } from '../../plain/present.ts'
+import type { Suitability } from '../../protocol/norms/suitability.ts'
+import type { Protocol } from '../../protocol/protocol.ts'
+import { rounded } from '../../visit/sides.ts'
+import type { Visit } from '../../visit/visit.ts'
+import { ownRule, seasonFinding } from '../finding.ts'
+import { fullDay } from '../pattern.ts'
+import type { Plan, PlanPair, PlanSession } from '../plan-file.ts'
+import type { Built } from '../problem/build.ts'
+import {
+	type Owned,
+	pairAt,
+	type Rotation,
+	type SeasonProblem,
+	type Slot,
+	slotAt,
+	type Use,
+	usesIn,
+} from '../problem/problem.ts'
+import type { Checked } from '../verify/checked.ts'
+import { verify } from '../verify/verify.ts'
+import { calendarFindings } from './calendar-findings.ts'
+import type { Outcome } from './hindrance.ts'
+import { breakInFindings, pairFindings } from './pair-findings.ts'
+import { purchasesOf } from './purchases.ts'
+import { reasonsOf } from './reasons.ts'
+import { toeRoomOf } from './toe-room.ts'
+import { type Unmet, unmetOf } from './unmet.ts'
+import { wearOf } from './wear.ts'
+import { shareFindings, unmetFindings } from './wish-findings.ts'
+
+export interface PlanInput {
+	visit: Visit
+	assessment: Pick<Assessment, 'growth' | 'screening' | 'footwear'>
+	protocol: Protocol
+	suitability: Suitability
+	built: Built
+	rotation: Rotation
+	status: Plan['status']
+	gap: number
+	from: string
+}
+
+/** Whether the assessment judged the pair too short already. */
+const isOutgrown = (id: string, { assessment, protocol }: PlanInput): boolean =>
+	assessment.footwear.current.some(
+		(pair) =>
+			pair.id === id &&
+			pair.verdict === 'replace' &&
+			(pair.toeRoomMm ?? 99) < protocol.value('footwear.youthReplaceMm'),
+	)
+/** The day its breaking in ends, where it is broken in within the season. */
+function brokenInBy(problem: SeasonProblem, place: number): string | undefined {
+	const last = problem.fixed.findLast((fixed) => fixed.pair === place && fixed.why === 'break-in')
+	return last && slotAt(problem, last.slot).date
+}
+function planPair(
+	input: PlanInput,
+	pair: Owned,
+	place: number,
+	season: { from: string; to: string },
+): PlanPair {
+	const { visit, assessment, protocol, rotation } = input
+	const { problem } = input.built
+	const recorded = visit.footwear?.find(({ id }) => id === pair.id)
+	const { minutes, wear, checkBy, wornOutBy } = wearOf(problem, rotation, place, season, protocol)
+	const toe = toeRoomOf(need(recorded, 'the recorded pair'), visit, assessment.growth, protocol)
+	const outgrownBy = isOutgrown(pair.id, input) ? visit.visitDate : toe.outgrownBy
+	const [replaceBy] = [wornOutBy, outgrownBy]
+		.filter((date) => date !== undefined)
+		.filter((date) => date <= season.to)
+		.sort()
+	return {
+		...present({
+			id: pair.id,
+			letter: pair.letter,
+			name: pair.name,
+			sole: pair.sole,
+			minutes: rounded(minutes, 1),
+			wearFraction: rounded(minutes / pair.lifeMinutes, 4),
+			checkBy,
+			replaceBy,
+			brokenInBy: brokenInBy(problem, place),
+			wear,
+		}),
+		...toe,
+		...present({ outgrownBy }),
+	}
+}
+/** The parts of a session, where it is shared or not worn in a pair to its end. */
+function partsOf(
+	problem: SeasonProblem,
+	slot: Slot,
+	uses: readonly Use[],
+	main: Use | undefined,
+): PlanSession['parts'] {
+	const short = main !== undefined && main.minutes < slot.minutes - 0.01
+	return uses.length > 1 || short
+		? uses.map((use) => ({
+				pair: pairAt(problem, use.pair).id,
+				minutes: rounded(use.minutes, 1),
+			}))
+		: undefined
+}
+function planSession(
+	outcome: Outcome,
+	unmet: readonly Unmet[],
+	slot: Slot,
+	place: number,
+): PlanSession {
+	const { problem, rotation } = outcome
+	const uses = usesIn(rotation, place)
+	// compared as written, so that two equal parts name the same pair when the plan is read back
+	const [main] = [...uses].sort(
+		(left, right) => rounded(right.minutes, 1) - rounded(left.minutes, 1),
+	)
+	return present({
+		id: slot.id,
+		date: slot.date,
+		start: slot.start,
+		minutes: slot.minutes,
+		fullMinutes: slot.fullMinutes,
+		kind: slot.kind,
+		surface: slot.surface,
+		ground: slot.ground,
+		team: slot.team,
+		title: slot.title,
+		past: slot.past || undefined,
+		pair: main && pairAt(problem, main.pair).id,
+		parts: partsOf(problem, slot, uses, main),
+		reasons: main === undefined && !slot.past ? [] : reasonsOf(outcome, place),
+		unmet: unmet.filter((wish) => wish.slot === place).map((wish) => wish.says),
+	})
+}
+const sessionsOff = ({ off }: Built): Plan['off'] =>
+	off.map(({ id, date, start, kind, status, team, title }) =>
+		present({
+			id,
+			date,
+			start,
+			kind,
+			status: need(status, 'why a session is off'),
+			team,
+			title,
+		}),
+	)
+/** What the plan as a whole rests on: warning signs, the solver's time, sessions to plan. */
+function wholePlanFindings({ assessment, built, status, gap }: PlanInput): Finding[] {
+	const { action } = assessment.screening
+	const { slots } = built.problem
+	const found: Finding[] = []
+	if (action !== 'proceed' && action !== 'letter')
+		found.push(
+			seasonFinding(
+				'season.screening-first',
+				'stop',
+				'The warning signs of this visit come first: the plan holds only once what was done ' +
+					'about them is recorded.',
+				[{ measure: 'screening', value: action }],
+				ownRule('screening before planning'),
+			),
+		)
+	if (status === 'time-limit')
+		found.push(
+			seasonFinding(
+				'season.time-limit',
+				'note',
+				'The time limit was reached: this is the best plan found, within ' +
+					`${rounded(100 * gap, 2)} % of the best possible.`,
+				[{ measure: 'gap', value: rounded(100 * gap, 2), unit: '%' }],
+				ownRule('time limit of the solver'),
+			),
+		)
+	if (slots.every((slot) => slot.past))
+		found.push(
+			seasonFinding(
+				'season.no-sessions',
+				'note',
+				'No session lies ahead: nothing was planned.',
+				[{ measure: 'sessions', value: slots.length }],
+				ownRule('a plan needs sessions'),
+			),
+		)
+	return found
+}
+const purchaseFindings = (purchases: Plan['purchases'], protocol: Protocol): Finding[] =>
+	purchases.map((purchase, place) =>
+		seasonFinding(
+			`season.buy-${place + 1}`,
+			'advise',
+			purchase.says,
+			[{ measure: 'needed by', value: fullDay(purchase.neededBy) }],
+			protocol.basis('a new pair is broken in before it is needed', 'season.matchFromMinutes'),
+		),
+	)
+/** @throws Error naming the sessions where the rotation breaks a hard rule */
+function soundly(problem: SeasonProblem, rotation: Rotation): Checked {
+	const checked = verify(problem, rotation)
+	if (checked.problems.length > 0)
+		throw new Error(
+			`The plan breaks a rule and was not kept: ${checked.problems.slice(0, 3).join('; ')}`,
+		)
+	return checked
+}
+/**
+ * The Plan file of a solved season.
+ * @throws Error naming the session where the rotation breaks a hard rule: such a plan is never
+ * written
+ */
+export function composePlan(input: PlanInput): Plan {
+	const { visit, protocol, suitability, built, rotation, from } = input
+	const { problem } = built
+	const checked = soundly(problem, rotation)
+	const outcome: Outcome = { problem, rotation, minutesAtEnd: checked.minutes }
+	const unmet = unmetOf(outcome, checked)
+	const season = { from: visit.season?.from ?? from, to: visit.season?.to ?? from }
+	const pairs = problem.pairs.map((pair, place) => planPair(input, pair, place, season))
+	const purchases = purchasesOf(problem, suitability, pairs, checked.noPair, from)
+	return {
+		format: 'lastwright-plan',
+		version: 1,
+		status: input.status,
+		gap: rounded(input.gap, 6),
+		from,
+		season,
+		sessions: problem.slots.map((slot, place) => planSession(outcome, unmet, slot, place)),
+		off: sessionsOff(built),
+		pairs,
+		purchases,
+		findings: [
+			...built.findings,
+			...wholePlanFindings(input),
+			...unmetFindings(problem, unmet, protocol),
+			...shareFindings(problem, checked.share, protocol),
+			...calendarFindings(problem, visit, protocol),
+			...breakInFindings(problem, protocol),
+			...pairs.flatMap((pair) => pairFindings(pair, protocol)),
+			...purchaseFindings(purchases, protocol),
+		],
+	}
+}

@@ -1,0 +1,122 @@
+/** The moments to buy, so that a new pair is broken in before it is needed. */
+import { need } from '../../plain/need.ts'
+import { present } from '../../plain/present.ts'
+import type { Suitability } from '../../protocol/norms/suitability.ts'
+import { addDays } from '../../visit/age.ts'
+import { type Sole, soles, termWords } from '../../visit/terms.ts'
+import { fullDay } from '../pattern.ts'
+import type { Plan, PlanPair } from '../plan-file.ts'
+import { ladderMinutes } from '../problem/ladder.ts'
+import { type SeasonProblem, type Slot, slotAt } from '../problem/problem.ts'
+
+const suits = (suitability: Suitability, sole: Sole, { surface, ground }: Slot): boolean =>
+	suitability[sole][surface][ground] !== 'forbidden'
+/**
+ * The day to buy a pair that must be broken in by `neededBy`: the first of the last trainings whose
+ * ladder reaches match minutes, and a few days for the house.
+ */
+function buyBy(
+	problem: SeasonProblem,
+	suitability: Suitability,
+	sole: Sole,
+	neededBy: string,
+	today: string,
+): string {
+	const trainings = problem.slots.filter(
+		(slot) =>
+			slot.kind === 'training' &&
+			slot.date < neededBy &&
+			slot.date >= today &&
+			suits(suitability, sole, slot),
+	)
+	const first = trainings.findLast((_, place) => {
+		const minutes = trainings.slice(place).map((slot) => slot.minutes)
+		return (ladderMinutes(minutes, problem.breakIn).at(-1) ?? 0) >= problem.matchFromMinutes
+	})
+	if (!first) return today
+	const day = addDays(first.date, -3)
+	return day < today ? today : day
+}
+/** The sole that suits a session best. */
+function bestSole(suitability: Suitability, { surface, ground }: Slot): Sole {
+	const points = (sole: Sole): number => {
+		const fit = suitability[sole][surface][ground]
+		return fit === 'forbidden' ? 99 : fit
+	}
+	const [best] = [...soles].sort((left, right) => points(left) - points(right))
+	return need(best, 'a sole')
+}
+interface Need {
+	sole: Sole
+	neededBy: string
+	/** id of the pair it replaces */ instead: string | undefined
+	why: string
+}
+function replacements(problem: SeasonProblem, pairs: readonly PlanPair[], from: string): Need[] {
+	const soleOf = new Map(problem.pairs.map((pair) => [pair.id, pair.sole]))
+	return pairs.flatMap(({ id, name, replaceBy, outgrownBy }) => {
+		if (replaceBy === undefined) return []
+		const reason = replaceBy === outgrownBy ? 'likely outgrown' : 'worn out'
+		return [
+			{
+				sole: need(soleOf.get(id), 'the sole of a planned pair'),
+				neededBy: replaceBy < from ? from : replaceBy,
+				instead: id,
+				why: `to replace ${name}, ${reason} by ${fullDay(replaceBy)}`,
+			},
+		]
+	})
+}
+function forSession(suitability: Suitability, slot: Slot): Need {
+	return {
+		sole: bestSole(suitability, slot),
+		neededBy: slot.date,
+		instead: undefined,
+		why:
+			`no pair may be worn on ${fullDay(slot.date)} ` +
+			`(${termWords(slot.surface)}, ${slot.ground})`,
+	}
+}
+/** Whether a new pair already entered answers the need of its sole. */
+const isComing = (problem: SeasonProblem, { sole, neededBy, instead }: Need): boolean =>
+	problem.pairs.some(
+		(pair) =>
+			pair.sole === sole &&
+			pair.id !== instead &&
+			pair.newFrom !== undefined &&
+			pair.newFrom <= neededBy,
+	)
+/**
+ * What to buy and when, the first need of each sole only. A new pair already entered answers a need
+ * of its sole.
+ */
+export function purchasesOf(
+	problem: SeasonProblem,
+	suitability: Suitability,
+	pairs: readonly PlanPair[],
+	noPair: readonly number[],
+	from: string,
+): Plan['purchases'] {
+	const needs = [
+		...replacements(problem, pairs, from),
+		...noPair.map((slot) => forSession(suitability, slotAt(problem, slot))),
+	].sort((left, right) => (left.neededBy < right.neededBy ? -1 : 1))
+	const seen = new Set<Sole>()
+	return needs.flatMap((wanted) => {
+		const { sole, neededBy, instead, why } = wanted
+		if (seen.has(sole) || isComing(problem, wanted)) return []
+		seen.add(sole)
+		const day = buyBy(problem, suitability, sole, neededBy, from)
+		return [
+			present({
+				sole,
+				buyBy: day,
+				neededBy,
+				instead,
+				says:
+					`Buy a ${termWords(sole)} pair by ${fullDay(day)}: ${why}. Bought by then, its ` +
+					'breaking in is over in time.',
+			}),
+		]
+	})
+}

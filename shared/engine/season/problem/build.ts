@@ -1,0 +1,107 @@
+/** A visit's season and pairs made into the numbers of the rotation. */
+import type { Finding } from '../../findings/finding.ts'
+import type { Suitability } from '../../protocol/norms/suitability.ts'
+import type { Protocol } from '../../protocol/protocol.ts'
+import type { Visit } from '../../visit/visit.ts'
+import { type SeasonSession, seasonSessions } from '../pattern.ts'
+import { barredFindings } from './code-rules.ts'
+import { type EarlierPlan, settledBefore } from './earlier.ts'
+import { layLadders } from './ladder.ts'
+import { easeIn, usualWeekMinutes } from './lay-off.ts'
+import { stopOf, weeklyLimits } from './limits.ts'
+import { ownedPairs } from './pairs.ts'
+import { pointsOf, weightsOf } from './points.ts'
+import type { SeasonProblem } from './problem.ts'
+import { keepShortened, markPins, markShared, timelineOf } from './slots.ts'
+
+export interface BuildInput {
+	visit: Visit
+	protocol: Protocol
+	suitability: Suitability
+	/** Sessions before this date stay as they were. Absent: the day of the visit. */ from?: string
+	earlier?: EarlierPlan
+	/** an insert is started together with the new pairs: every step of their ladder is shortened */ newInsert?: boolean
+	/** ids of pairs judged outgrown at the visit */ outgrown?: readonly string[]
+}
+export interface Built {
+	problem: SeasonProblem
+	findings: Finding[]
+	sessions: SeasonSession[]
+	off: SeasonSession[]
+}
+
+function breakInOf({ protocol, newInsert }: BuildInput): SeasonProblem['breakIn'] {
+	// the first step alone is shortened: each later one grows out of it and is then the same share of
+	// the usual one
+	return {
+		firstMinutes:
+			(newInsert ? protocol.value('season.newInsertShare') : 1) *
+			protocol.value('season.breakInFirstMinutes'),
+		share: protocol.value('season.breakInShare'),
+		roundMinutes: protocol.value('season.roundMinutes'),
+	}
+}
+/**
+ * Lays the ladders of the new pairs: their steps are settled, no session with one is shared, and
+ * until a ladder ends its pair is worn nowhere else.
+ */
+function breakIn(problem: SeasonProblem): void {
+	const { steps, freeFrom } = layLadders(problem)
+	problem.fixed.push(...steps)
+	for (const [session, slot] of problem.slots.entries())
+		if (steps.some((step) => step.slot === session)) slot.split = false
+	problem.cost = problem.cost.map((row, session) =>
+		row.map((points, pair) => {
+			const free = freeFrom[pair]
+			const isFree = free !== undefined && session >= free
+			return typeof points === 'number' && problem.pairs[pair]?.isNew && !isFree
+				? 'still being broken in'
+				: points
+		}),
+	)
+}
+
+/**
+ * Builds the rotation problem. What keeps a pair or the whole season out of it is said in the
+ * findings.
+ */
+export function buildProblem(input: BuildInput): Built {
+	const { visit, protocol, earlier } = input
+	const all = visit.season ? seasonSessions(visit.season) : []
+	const sessions = all.filter((session) => session.status === undefined)
+	const timeline = timelineOf(sessions, protocol, input.from ?? visit.visitDate, visit)
+	const slots = timeline.map(({ slot }) => slot)
+	const usualWeek = usualWeekMinutes(slots)
+	keepShortened(slots, earlier)
+	const eased = easeIn(slots, all, usualWeek, protocol)
+	const footwear = ownedPairs(visit, earlier, protocol)
+	const recorded = footwear.pairs.map((pair) => pair.recorded)
+	const pairs = footwear.pairs.map((pair) => pair.owned)
+	const stop = stopOf(visit)
+	const unknownPins = markPins(timeline, pairs)
+	const limits = weeklyLimits(visit, recorded, slots, usualWeek, protocol)
+	if (limits.caps.length > 0) markShared(slots, protocol)
+	const problem: SeasonProblem = {
+		slots,
+		pairs,
+		cost: slots.map((slot) =>
+			footwear.pairs.map((pair) => (stop ? 'stopped by a finding' : pointsOf(pair, slot, input))),
+		),
+		fixed: settledBefore(timeline, pairs, earlier),
+		caps: [...limits.caps, ...eased.caps([...pairs.keys()])],
+		matchFromMinutes: protocol.value('season.matchFromMinutes'),
+		breakIn: breakInOf(input),
+		shortestPartMinutes: protocol.value('season.shortestPartMinutes'),
+		weights: weightsOf(protocol),
+	}
+	breakIn(problem)
+	const findings = [
+		...eased.findings,
+		...footwear.findings,
+		...(stop ? [stop] : []),
+		...unknownPins,
+		...limits.findings,
+		...barredFindings(recorded, slots, footwear.letters, protocol),
+	]
+	return { problem, findings, sessions, off: all.filter(({ status }) => status !== undefined) }
+}

@@ -1,0 +1,53 @@
+/** How well a pair suits a session, or why it may not be worn there; what unmet wishes weigh. */
+import type { Suitability } from '../../protocol/norms/suitability.ts'
+import type { Protocol } from '../../protocol/protocol.ts'
+import { termWords } from '../../visit/terms.ts'
+import type { Pair } from '../../visit/visit.ts'
+import { barredBy } from './code-rules.ts'
+import type { OwnedPair } from './pairs.ts'
+import type { Slot, Weights } from './problem.ts'
+
+const isAway = (pair: Pair, date: string): boolean =>
+	pair.unavailable?.some((away) => date >= away.from && date <= away.to) ?? false
+const isYetToCome = (pair: Pair, date: string): boolean =>
+	(pair.newFrom !== undefined && date < pair.newFrom) ||
+	(pair.acquired !== undefined && date < pair.acquired)
+
+/** Points an hour of a pair in a session, or in plain words why it may not be worn there. */
+export function pointsOf(
+	{ recorded, owned }: OwnedPair,
+	slot: Slot,
+	{
+		suitability,
+		protocol,
+		outgrown,
+	}: {
+		suitability: Suitability
+		protocol: Protocol
+		/** ids of pairs judged outgrown at the visit */ outgrown?: readonly string[]
+	},
+): number | string {
+	if (owned.startMinutes >= owned.lifeMinutes) return 'worn out'
+	if (isYetToCome(recorded, slot.date)) return 'not yet bought'
+	if (isAway(recorded, slot.date)) return 'not at hand'
+	const barred = barredBy(recorded, slot.code, protocol)
+	if (barred !== undefined) return barred
+	const fit = suitability[owned.sole][slot.surface][slot.ground]
+	if (fit === 'forbidden') return `${termWords(owned.sole)} sole not for ${termWords(slot.surface)}`
+	return fit + (outgrown?.includes(recorded.id) ? protocol.value('season.outgrownPoints') : 0)
+}
+/** What each unmet wish weighs, in points. */
+export const weightsOf = ({ value }: Protocol): Weights => ({
+	noPair: value('season.noPairPoints'),
+	pin: value('season.pinPoints'),
+	notDry: value('season.notDryPoints'),
+	unfamiliar: value('season.unfamiliarPoints'),
+	change: value('season.changePoints'),
+	shareBound: value('season.shareBoundPoints'),
+	wear: value('season.wearPoints'),
+	share: value('season.sharePoints'),
+	switchOver: value('season.switchPoints'),
+	switchHours: value('season.switchHours'),
+	price: value('season.pricePoints'),
+	familiarDays: value('season.familiarDays'),
+})

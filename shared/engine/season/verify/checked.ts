@@ -1,0 +1,33 @@
+/** What a check of a rotation finds. */
+import type { Slot, Use } from '../problem/problem.ts'
+
+/** A pair in a session, by their places. */
+export interface Cell {
+	slot: number
+	pair: number
+}
+export interface Checked {
+	/** broken hard rules, in words; a sound plan has none */ problems: string[]
+	noPair: number[]
+	pinMissed: number[]
+	notDry: Cell[]
+	unfamiliar: Cell[]
+	changes: number
+	/** training minutes of a pair above (positive) or below (negative) the share asked for */ share: {
+		pair: number
+		minutes: number
+	}[]
+	/** hours times suitability points */ suitability: number
+	/** all points of the first two tiers */ cost: number
+	/** minutes of each pair at the end, recorded ones included */ minutes: number[]
+}
+/** A session with what was settled in it before, and what the rotation says. */
+export interface PlannedSession {
+	index: number
+	slot: Slot
+	/** how problems name it */ at: string
+	uses: readonly Use[]
+	settled: readonly Use[]
+	/** worn by choice, not settled before */ chosen: readonly Use[]
+	/** minutes that were not settled before */ freeMinutes: number
+}

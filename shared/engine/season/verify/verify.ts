@@ -1,0 +1,128 @@
+/**
+ * Checks a rotation against the rules in plain loops. It knows the problem and the rotation, and
+ * nothing of the solver or its model.
+ * Hard rules give `problems`; wishes that may go unmet are listed and counted in the cost.
+ */
+import { MinutesWorn } from '../problem/minutes-worn.ts'
+import {
+	isTrainingAhead,
+	minutesIn,
+	noPairPoints,
+	type Rotation,
+	type SeasonProblem,
+	totalMinutes,
+	usesIn,
+} from '../problem/problem.ts'
+import type { Checked, PlannedSession } from './checked.ts'
+import { checkSession, checkSettled } from './session.ts'
+import { checkLife, checkUse, wornPair } from './use.ts'
+
+function plannedSessions(problem: SeasonProblem, rotation: Rotation): PlannedSession[] {
+	return problem.slots.map((slot, index) => {
+		const uses = usesIn(rotation, index)
+		const settled = problem.fixed.filter((fixed) => fixed.slot === index)
+		return {
+			index,
+			slot,
+			at: `${slot.date} ${slot.start}`,
+			uses,
+			settled,
+			chosen: uses.filter((use) => minutesIn(settled, use.pair) === 0),
+			freeMinutes: slot.minutes - totalMinutes(settled),
+		}
+	})
+}
+/** Session by session, with the minutes of each pair as they grow. */
+function checkSessions(
+	problem: SeasonProblem,
+	sessions: readonly PlannedSession[],
+	found: Checked,
+): void {
+	const worn = MinutesWorn.recorded(problem.pairs)
+	for (const session of sessions) {
+		const { index, slot, uses } = session
+		const before = new MinutesWorn(worn.all())
+		checkSettled(problem, session, found)
+		if (!slot.past) checkSession(problem, session, found)
+		for (const use of uses) {
+			const checked = wornPair(problem, session, sessions.slice(0, index), use, before.in(use.pair))
+			if (!slot.past) checkUse(problem, checked, found)
+			if (slot.counts) worn.add(use)
+			if (!slot.past) checkLife(checked, worn.in(use.pair), found)
+		}
+	}
+	found.minutes = worn.all()
+}
+/** Hard: the weekly limits of groups of pairs. */
+function checkWeeks(
+	{ caps }: SeasonProblem,
+	sessions: readonly PlannedSession[],
+	found: Checked,
+): void {
+	for (const cap of caps)
+		for (const week of cap.weeks) {
+			const uses = sessions
+				.filter(({ index }) => week.slots.includes(index))
+				.flatMap((session) => session.uses)
+			const sum = totalMinutes(uses.filter((use) => cap.pairs.includes(use.pair)))
+			if (sum > week.minutes + 1e-2)
+				found.problems.push(`week of ${week.monday}: ${sum} minutes, ${cap.says}`)
+		}
+}
+/** A wish: the share of the training time ahead that was asked for a pair. */
+function checkShares(
+	{ pairs }: SeasonProblem,
+	sessions: readonly PlannedSession[],
+	found: Checked,
+): void {
+	const trainings = sessions.filter(({ slot }) => isTrainingAhead(slot))
+	const ahead = totalMinutes(trainings.map(({ slot }) => slot))
+	for (const [pair, { shareMin, shareMax }] of pairs.entries()) {
+		const used = trainings.reduce((sum, { uses }) => sum + minutesIn(uses, pair), 0)
+		const over = shareMax === undefined ? 0 : used - shareMax * ahead
+		const under = shareMin === undefined ? 0 : shareMin * ahead - used
+		if (over > 1e-6) found.share.push({ pair, minutes: over })
+		if (under > 1e-6) found.share.push({ pair, minutes: -under })
+	}
+}
+/** All points of the first two tiers. */
+function costOf(problem: SeasonProblem, found: Checked): number {
+	const { weights } = problem
+	return (
+		(weights.shareBound / 60) *
+			found.share.reduce((sum, { minutes }) => sum + Math.abs(minutes), 0) +
+		found.noPair.reduce((sum, slot) => sum + noPairPoints(problem, slot), 0) +
+		weights.pin * found.pinMissed.length +
+		weights.notDry * found.notDry.length +
+		weights.unfamiliar * found.unfamiliar.length +
+		weights.change * found.changes +
+		found.suitability
+	)
+}
+
+/** Everything that a rotation keeps and breaks; one of another length is not looked into. */
+export function verify(problem: SeasonProblem, rotation: Rotation): Checked {
+	const found: Checked = {
+		problems: [],
+		noPair: [],
+		pinMissed: [],
+		notDry: [],
+		unfamiliar: [],
+		changes: 0,
+		share: [],
+		suitability: 0,
+		cost: 0,
+		minutes: problem.pairs.map((pair) => pair.startMinutes),
+	}
+	const [planned, expected] = [rotation.uses.length, problem.slots.length]
+	if (planned !== expected) {
+		found.problems.push(`sessions: ${planned} planned, ${expected} expected`)
+		return found
+	}
+	const sessions = plannedSessions(problem, rotation)
+	checkSessions(problem, sessions, found)
+	checkWeeks(problem, sessions, found)
+	checkShares(problem, sessions, found)
+	found.cost = costOf(problem, found)
+	return found
+}
