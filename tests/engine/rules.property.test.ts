@@ -4,7 +4,7 @@
  */
 import { describe, expect, it } from 'vitest'
 import { assess } from '../../shared/engine/assess.ts'
-import { footwearRules } from '../../shared/engine/footwear/rules.ts'
+import { footwearRules } from '../../shared/engine/footwear/rules/rules.ts'
 import {
 	codes,
 	conditions,

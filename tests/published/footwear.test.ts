@@ -6,7 +6,7 @@ import type {
 	SizingResult,
 } from '../../shared/engine/findings/assessment.ts'
 import { footwear } from '../../shared/engine/footwear/footwear.ts'
-import { footwearRules } from '../../shared/engine/footwear/rules.ts'
+import { footwearRules } from '../../shared/engine/footwear/rules/rules.ts'
 import { openProtocol } from '../../shared/engine/protocol/protocol.ts'
 import type { Visit } from '../../shared/engine/visit/visit.ts'
 

@@ -22,9 +22,9 @@ import type {
 	MatchReason,
 	RankedModel,
 } from '../../../shared/engine/findings/assessment.ts'
-import { sizeWords } from '../../../shared/engine/footwear/match-result.ts'
 import { soleFigure } from '../../../shared/engine/footwear/sole-figure.ts'
 import { jointRisks } from '../../../shared/engine/footwear/studs.ts'
+import { sizeWords } from '../../../shared/engine/footwear/with-shelf.ts'
 import { modelWords } from '../../../shared/engine/report/marked.ts'
 import type { Model, Shelf } from '../../../shared/engine/visit/shelf.ts'
 import { bothSides } from '../../../shared/engine/visit/sides.ts'

@@ -5,19 +5,22 @@ import type {
 	PostureResult,
 	SizingResult,
 } from '../findings/assessment.ts'
+import { present } from '../plain/present.ts'
 import type { Because } from '../protocol/basis.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import { ageYears as completedYears } from '../visit/age.ts'
 import { bothSides, rounded } from '../visit/sides.ts'
 import { type Condition, type Surface, termWords } from '../visit/terms.ts'
-import type { Visit } from '../visit/visit.ts'
+import type { Side, Visit } from '../visit/visit.ts'
 
+/** The results of other rooms that the footwear room draws on. */
 export interface FootwearContext {
 	sizing: SizingResult
 	ankle: AnkleResult
 	posture: PostureResult
 	growth?: GrowthResult | undefined
 }
+/** Lists of reasons are empty where the fact does not hold on either side. */
 export interface Facts {
 	adult: boolean
 	ageYears: number
@@ -26,10 +29,10 @@ export interface Facts {
 	position: string
 	code: string
 	surfaces: readonly Surface[]
-	/** Reasons for a current or recovering condition; none when it is not recorded. */
-	now(...conditions: Condition[]): Because[]
+	/** Reasons for current or recovering conditions, whatever their side: a pair is for both feet. */
+	nowAnywhere(...conditions: Condition[]): Because[]
 	/** The same, past ones included: for history that stays relevant. */
-	ever(...conditions: Condition[]): Because[]
+	everAnywhere(...conditions: Condition[]): Because[]
 	broad: Because[]
 	narrow: Because[]
 	restricted: Because[]
@@ -48,19 +51,106 @@ export interface Facts {
 /**
  * JIS EEE and wider (after its size, as in 26EEE), US 2E and wider: two letters above the usual.
  */
-const broadJis = /^[\d.]+(E{3,}|F|G)$/,
-	broadUs = /^(E{2,}|[2-9]E)$/
-const broadFitting = ({ jis, us }: { jis?: string; us?: string }): string | undefined =>
-	jis !== undefined && broadJis.test(jis)
-		? jis
-		: us !== undefined && broadUs.test(us)
-			? us
-			: undefined
+const broadJis = /^[\d.]+(E{3,}|F|G)$/
+const broadUs = /^(E{2,}|[2-9]E)$/
+function broadFitting({ jis, us }: { jis?: string; us?: string }): string | undefined {
+	if (jis !== undefined && broadJis.test(jis)) return jis
+	return us !== undefined && broadUs.test(us) ? us : undefined
+}
+type Found = string | number | undefined
+/** The sides on which something was found; a computed number is told to two digits. */
+const onSides = (measure: string, found: (side: Side) => Found): Because[] =>
+	bothSides.flatMap((side) => {
+		const value = found(side)
+		if (value === undefined) return []
+		return [
+			{
+				measure: `${measure}, ${side}`,
+				value: typeof value === 'number' ? rounded(value, 2) : value,
+			},
+		]
+	})
+/** Conditions of either side and of none alike. */
+const anywhere = (visit: Visit, wanted: readonly Condition[], pastToo: boolean): Because[] =>
+	(visit.conditions ?? [])
+		.filter(({ condition }) => wanted.includes(condition))
+		.filter(({ status }) => pastToo || status !== 'past')
+		.map(({ condition, side, status }) => ({
+			measure: `${termWords(condition)}${side === 'none' ? '' : ` (${side})`}`,
+			value: status,
+		}))
 
-/** A value for reading: two digits of a computed number, words as they are. */
-const shownValue = (value: string | number | undefined): string | number =>
-	typeof value === 'number' ? rounded(value, 2) : (value ?? 'yes')
+type Shape = Pick<Facts, 'broad' | 'narrow' | 'longer'>
+/** Width for length is judged in adults only; a broad fitting speaks for itself. */
+function shapeFacts(sizing: SizingResult, adult: boolean, protocol: Protocol): Shape {
+	const widthZ = (holds: (z: number) => boolean) =>
+		onSides('Width for length, z', (side) => {
+			const z = sizing[side].widthForLengthZ
+			return adult && z !== undefined && holds(z) ? z : undefined
+		})
+	const { left, right } = sizing
+	const gapMm =
+		left.lengthMm === undefined || right.lengthMm === undefined
+			? undefined
+			: Math.abs(left.lengthMm - right.lengthMm)
+	return {
+		broad: [
+			...widthZ((z) => z >= protocol.value('footwear.broadZ')),
+			...onSides('Fitting', (side) => broadFitting(sizing[side].fitting)),
+		],
+		narrow: widthZ((z) => z <= protocol.value('footwear.narrowZ')),
+		longer:
+			gapMm !== undefined && gapMm >= protocol.value('footwear.unequalMm')
+				? [{ measure: 'Difference in foot length', value: rounded(gapMm, 1), unit: 'mm' }]
+				: [],
+	}
+}
+type Ankle = Pick<Facts, 'restricted' | 'pinched'>
+const ankleFacts = (ankle: AnkleResult): Ankle => ({
+	restricted: onSides('Ankle range', (side) =>
+		ankle[side].band === 'restricted' ? ankle[side].band : undefined,
+	),
+	pinched: onSides('Ankle limited by', (side) =>
+		ankle[side].limitedBy === 'anterior-block' ? ankle[side].limitedBy : undefined,
+	),
+})
+type Posture = Pick<
+	Facts,
+	'plantarflexedFirstRay' | 'mobileFirstRay' | 'stiffFirstJoint' | 'pronated' | 'supinated'
+>
+function postureFacts(posture: PostureResult): Posture {
+	const firstRay = (wanted: string) =>
+		onSides('First ray', (side) =>
+			posture[side].firstRay === wanted ? posture[side].firstRay : undefined,
+		)
+	const bands = (...wanted: string[]) =>
+		onSides('Foot posture', (side) => {
+			const { fpi, fpiBand } = posture[side]
+			return fpiBand !== undefined && wanted.includes(fpiBand) ? (fpi ?? fpiBand) : undefined
+		})
+	return {
+		plantarflexedFirstRay: firstRay('plantarflexed'),
+		mobileFirstRay: firstRay('hypermobile'),
+		stiffFirstJoint: onSides('First MTP', (side) =>
+			posture[side].firstMtp === 'structural-limit' ? posture[side].firstMtp : undefined,
+		),
+		pronated: bands('highly-pronated'),
+		supinated: bands('supinated', 'highly-supinated'),
+	}
+}
+function lighterRunner(visit: Visit, adult: boolean, protocol: Protocol): Because[] {
+	const massKg = visit.body?.massKg
+	const onRoads = visit.play?.surfaces?.includes('road') === true
+	if (!adult || massKg === undefined || !onRoads) return []
+	const limit = visit.player.sex === 'male' ? 'footwear.lighterMaleKg' : 'footwear.lighterFemaleKg'
+	if (massKg > protocol.value(limit)) return []
+	return [
+		{ measure: 'Body mass', value: massKg, unit: 'kg' },
+		{ measure: 'Surface', value: 'road' },
+	]
+}
 
+/** What the rules ask about, from the visit and the rooms before. */
 export function factsOf(
 	visit: Visit,
 	{ sizing, ankle, posture, growth }: FootwearContext,
@@ -69,108 +159,20 @@ export function factsOf(
 	const ageYears = completedYears(visit.player.birthDate, visit.visitDate)
 	const adult = ageYears >= protocol.value('footwear.adultFromYears')
 	const massKg = visit.body?.massKg
-	const recorded = (list: readonly Condition[], past: boolean): Because[] =>
-		(visit.conditions ?? [])
-			.filter(
-				(condition) => list.includes(condition.condition) && (past || condition.status !== 'past'),
-			)
-			.map((condition) => ({
-				measure: `${termWords(condition.condition)}${condition.side === 'none' ? '' : ` (${condition.side})`}`,
-				value: condition.status,
-			}))
-	const sidesWhere = (
-		measure: string,
-		value: (side: 'left' | 'right') => string | number | undefined,
-		holds: (side: 'left' | 'right') => boolean,
-	): Because[] =>
-		bothSides
-			.filter(holds)
-			.map((side) => ({ measure: `${measure}, ${side}`, value: shownValue(value(side)) }))
-	const z = (side: 'left' | 'right') => sizing[side].widthForLengthZ
-	const lengthGap =
-		sizing.left.lengthMm === undefined || sizing.right.lengthMm === undefined
-			? undefined
-			: Math.abs(sizing.left.lengthMm - sizing.right.lengthMm)
-	return {
+	return present({
 		adult,
 		ageYears,
-		...(massKg === undefined ? {} : { massKg }),
+		massKg,
 		heavy: adult && massKg !== undefined && massKg >= protocol.value('footwear.heavyKg'),
 		position: (visit.play?.position ?? '').toLowerCase(),
 		code: visit.play?.code ?? '',
 		surfaces: visit.play?.surfaces ?? [],
-		now: (...list) => recorded(list, false),
-		ever: (...list) => recorded(list, true),
-		broad: [
-			...sidesWhere(
-				'Width for length, z',
-				(side) => z(side),
-				(side) => adult && z(side) !== undefined && z(side)! >= protocol.value('footwear.broadZ'),
-			),
-			...sidesWhere(
-				'Fitting',
-				(side) => broadFitting(sizing[side].fitting),
-				(side) => broadFitting(sizing[side].fitting) !== undefined,
-			),
-		],
-		narrow: sidesWhere(
-			'Width for length, z',
-			(side) => z(side),
-			(side) => adult && z(side) !== undefined && z(side)! <= protocol.value('footwear.narrowZ'),
-		),
-		restricted: sidesWhere(
-			'Ankle range',
-			(side) => ankle[side].band,
-			(side) => ankle[side].band === 'restricted',
-		),
-		pinched: sidesWhere(
-			'Ankle limited by',
-			(side) => ankle[side].limitedBy,
-			(side) => ankle[side].limitedBy === 'anterior-block',
-		),
-		plantarflexedFirstRay: sidesWhere(
-			'First ray',
-			(side) => posture[side].firstRay,
-			(side) => posture[side].firstRay === 'plantarflexed',
-		),
-		stiffFirstJoint: sidesWhere(
-			'First MTP',
-			(side) => posture[side].firstMtp,
-			(side) => posture[side].firstMtp === 'structural-limit',
-		),
-		pronated: sidesWhere(
-			'Foot posture',
-			(side) => posture[side].fpi ?? posture[side].fpiBand,
-			(side) => posture[side].fpiBand === 'highly-pronated',
-		),
-		supinated: sidesWhere(
-			'Foot posture',
-			(side) => posture[side].fpi ?? posture[side].fpiBand,
-			(side) =>
-				posture[side].fpiBand === 'supinated' || posture[side].fpiBand === 'highly-supinated',
-		),
-		longer:
-			lengthGap !== undefined && lengthGap >= protocol.value('footwear.unequalMm')
-				? [{ measure: 'Difference in foot length', value: rounded(lengthGap, 1), unit: 'mm' }]
-				: [],
-		mobileFirstRay: sidesWhere(
-			'First ray',
-			(side) => posture[side].firstRay,
-			(side) => posture[side].firstRay === 'hypermobile',
-		),
-		lighter:
-			adult &&
-			massKg !== undefined &&
-			massKg <=
-				protocol.value(
-					visit.player.sex === 'male' ? 'footwear.lighterMaleKg' : 'footwear.lighterFemaleKg',
-				) &&
-			visit.play?.surfaces?.includes('road')
-				? [
-						{ measure: 'Body mass', value: massKg, unit: 'kg' },
-						{ measure: 'Surface', value: 'road' },
-					]
-				: [],
+		nowAnywhere: (...conditions: Condition[]) => anywhere(visit, conditions, false),
+		everAnywhere: (...conditions: Condition[]) => anywhere(visit, conditions, true),
+		...shapeFacts(sizing, adult, protocol),
+		...ankleFacts(ankle),
+		...postureFacts(posture),
+		lighter: lighterRunner(visit, adult, protocol),
 		growing: adult || !growth ? [] : [{ measure: 'Growth stage', value: growth.band }],
-	}
+	})
 }

@@ -2,29 +2,32 @@
  * Whether a model at a size has a feature: true, false, or undefined where the shelf or the visit
  * does not say.
  */
-import type { StudDistance } from '../findings/assessment.ts'
+import type { JointName, StudDistance } from '../findings/assessment.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import { type Model, offsetOf } from '../visit/shelf.ts'
 import type { Feature } from '../visit/terms.ts'
 
+/** A model at a size on a player: what its features are judged by. */
 export interface Fitted {
 	model: Model
+	/** Over the wider foot, and over the toes. */
 	widthMarginMm?: number | undefined
 	depthMarginMm?: number | undefined
+	/** Distances of the joints that count, either side. */
 	joints: readonly StudDistance[]
 }
-type Has = (one: Fitted, limit: Limits) => boolean | undefined
+type Has = (fitted: Fitted, limits: Limits) => boolean | undefined
 /** The threshold values the features need, read once for a whole shelf. */
 export interface Limits {
-	tight: number
-	loose: number
-	deep: number
-	raised: number
-	low: number
-	light: number
-	short: number
-	many: number
-	bladed: number
+	tightMm: number
+	looseMm: number
+	deepMm: number
+	raisedOffsetMm: number
+	lowOffsetMm: number
+	lightG: number
+	shortStudMm: number
+	manyStuds: number
+	bladedShare: number
 }
 /**
  * @param offsetMinMm the least offset the ankle room asks for: where known, it says what counts as
@@ -32,52 +35,53 @@ export interface Limits {
  */
 export function limitsOf(protocol: Protocol, offsetMinMm?: number): Limits {
 	return {
-		tight: protocol.value('footwear.widthTightMm'),
-		loose: protocol.value('footwear.widthLooseMm'),
-		deep: protocol.value('footwear.depthDeepMm'),
-		raised: offsetMinMm ?? protocol.value('footwear.raisedOffsetMm'),
-		low: protocol.value('footwear.lowOffsetMm'),
-		light: protocol.value('footwear.lightG'),
-		short: protocol.value('footwear.shortStudMm'),
-		many: protocol.value('footwear.manyStuds'),
-		bladed: protocol.value('footwear.bladedShare'),
+		tightMm: protocol.value('footwear.widthTightMm'),
+		looseMm: protocol.value('footwear.widthLooseMm'),
+		deepMm: protocol.value('footwear.depthDeepMm'),
+		raisedOffsetMm: offsetMinMm ?? protocol.value('footwear.raisedOffsetMm'),
+		lowOffsetMm: protocol.value('footwear.lowOffsetMm'),
+		lightG: protocol.value('footwear.lightG'),
+		shortStudMm: protocol.value('footwear.shortStudMm'),
+		manyStuds: protocol.value('footwear.manyStuds'),
+		bladedShare: protocol.value('footwear.bladedShare'),
 	}
 }
+type Studs = NonNullable<Model['studs']>
+/** A property that the shelf records is one of these values. */
 const is =
-	<K extends keyof Model>(key: K, ...values: Model[K][]): Has =>
+	<Key extends keyof Model>(key: Key, ...values: Model[Key][]): Has =>
 	({ model }) =>
 		model[key] === undefined ? undefined : values.includes(model[key])
 const when = (value: number | undefined, holds: (value: number) => boolean) =>
 	value === undefined ? undefined : holds(value)
 /** Soles without studs touch the ground all over: many contacts, none long, none bladed. */
 const studs =
-	(holds: (studs: NonNullable<Model['studs']>, limit: Limits) => boolean, without: boolean): Has =>
-	({ model }, limit) =>
-		model.studs === undefined
-			? undefined
-			: model.studs.length === 0
-				? without
-				: holds(model.studs, limit)
+	(holds: (studs: Studs, limits: Limits, model: Model) => boolean, without: boolean): Has =>
+	({ model }, limits) => {
+		if (model.studs === undefined) return undefined
+		return model.studs.length === 0 ? without : holds(model.studs, limits, model)
+	}
 const clear =
-	(joint: StudDistance['joint']): Has =>
-	({ model, joints }) =>
-		model.studs?.length === 0
-			? true
-			: joints.length === 0
-				? undefined
-				: joints
-						.filter((distance) => distance.joint === joint)
-						.every((distance) => distance.under.length === 0)
-const bladedShare = (list: NonNullable<Model['studs']>) =>
+	(joint: JointName): Has =>
+	({ model, joints }) => {
+		if (model.studs?.length === 0) return true
+		if (joints.length === 0) return undefined
+		return joints
+			.filter((distance) => distance.joint === joint)
+			.every((distance) => distance.under.length === 0)
+	}
+const bladedShare = (list: Studs) =>
 	list.filter((stud) => stud.shape === 'blade').length / list.length
-const tallest = (list: NonNullable<Model['studs']>) =>
-	Math.max(...list.map((stud) => stud.heightMm))
+const tallestMm = (list: Studs) => Math.max(...list.map((stud) => stud.heightMm))
 
 /** Features not listed cannot be judged from what a shelf records. */
-export const featureOf: Partial<Record<Feature, Has>> = {
-	'wide-fitting': ({ widthMarginMm }, limit) => when(widthMarginMm, (mm) => mm >= limit.tight),
-	'narrow-fitting': ({ widthMarginMm }, limit) => when(widthMarginMm, (mm) => mm < limit.tight),
-	'deep-toe-box': ({ depthMarginMm }, limit) => when(depthMarginMm, (mm) => mm >= limit.deep),
+const featureOf: Partial<Record<Feature, Has>> = {
+	'wide-fitting': ({ widthMarginMm }, limits) =>
+		when(widthMarginMm, (marginMm) => marginMm >= limits.tightMm),
+	'narrow-fitting': ({ widthMarginMm }, limits) =>
+		when(widthMarginMm, (marginMm) => marginMm < limits.tightMm),
+	'deep-toe-box': ({ depthMarginMm }, limits) =>
+		when(depthMarginMm, (marginMm) => marginMm >= limits.deepMm),
 	'deep-instep': is('instep', 'deep'),
 	'soft-upper': is('upperSoftness', 'soft'),
 	'smooth-forefoot-seams': is('forefootSeams', 'none', 'away-from-joints'),
@@ -86,30 +90,31 @@ export const featureOf: Partial<Record<Feature, Has>> = {
 	'high-heel-counter': is('counterHeight', 'high'),
 	'low-heel-collar': is('collar', 'low', 'notched'),
 	'padded-collar': is('paddedCollar', true),
-	'raised-heel': ({ model }, limit) => when(offsetOf(model), (mm) => mm >= limit.raised),
-	'low-heel': ({ model }, limit) => when(offsetOf(model), (mm) => mm <= limit.low),
+	'raised-heel': ({ model }, limits) =>
+		when(offsetOf(model), (offsetMm) => offsetMm >= limits.raisedOffsetMm),
+	'low-heel': ({ model }, limits) =>
+		when(offsetOf(model), (offsetMm) => offsetMm <= limits.lowOffsetMm),
 	'full-length-cushioning': is('cushioning', 'full'),
 	'wide-base': is('base', 'wide'),
 	'stiff-forefoot': is('forefootStiffness', 'stiff'),
 	'flexible-forefoot': is('forefootStiffness', 'flexible'),
 	'torsional-stiffness': is('torsion', 'stiff'),
 	'removable-liner': is('removableLiner', true),
-	'low-mass': ({ model }, limit) => when(model.massG, (g) => g <= limit.light),
+	'low-mass': ({ model }, limits) => when(model.massG, (massG) => massG <= limits.lightG),
 	'round-studs': studs((list) => list.every((stud) => stud.shape !== 'blade'), true),
-	'bladed-studs': studs((list, limit) => bladedShare(list) >= limit.bladed, false),
-	'many-studs': studs((list, limit) => list.length >= limit.many, true),
-	'short-studs': studs((list, limit) => tallest(list) <= limit.short, true),
-	'long-studs': studs((list, limit) => tallest(list) > limit.short, false),
+	'bladed-studs': studs((list, limits) => bladedShare(list) >= limits.bladedShare, false),
+	'many-studs': studs((list, limits) => list.length >= limits.manyStuds, true),
+	'short-studs': studs((list, limits) => tallestMm(list) <= limits.shortStudMm, true),
+	'long-studs': studs((list, limits) => tallestMm(list) > limits.shortStudMm, false),
 	'stud-clear-of-first-joint': clear('first metatarsal head'),
 	'stud-clear-of-fifth-metatarsal': clear('fifth metatarsal head'),
-	'low-rotational-grip': ({ model }, limit) =>
-		model.studs === undefined
-			? undefined
-			: model.studs.length === 0
-				? true
-				: model.sole !== 'soft-ground' &&
-					bladedShare(model.studs) < limit.bladed &&
-					tallest(model.studs) <= limit.short,
+	'low-rotational-grip': studs(
+		(list, limits, { sole }) =>
+			sole !== 'soft-ground' &&
+			bladedShare(list) < limits.bladedShare &&
+			tallestMm(list) <= limits.shortStudMm,
+		true,
+	),
 	'soft-ground-sole': is('sole', 'soft-ground'),
 	'firm-ground-sole': is('sole', 'firm-ground'),
 	'artificial-ground-sole': is('sole', 'artificial-ground'),
@@ -118,11 +123,13 @@ export const featureOf: Partial<Record<Feature, Has>> = {
 }
 /** To avoid a wide fitting is to avoid one that is loose on this foot, not one that fits it. */
 const avoided: Partial<Record<Feature, Has>> = {
-	'wide-fitting': ({ widthMarginMm }, limit) => when(widthMarginMm, (mm) => mm > limit.loose),
+	'wide-fitting': ({ widthMarginMm }, limits) =>
+		when(widthMarginMm, (marginMm) => marginMm > limits.looseMm),
 }
 
 /** @returns undefined where the feature cannot be judged */
-export const hasFeature = (feature: Feature, one: Fitted, limit: Limits): boolean | undefined =>
-	featureOf[feature]?.(one, limit)
-export const hasAvoided = (feature: Feature, one: Fitted, limit: Limits): boolean | undefined =>
-	(avoided[feature] ?? featureOf[feature])?.(one, limit)
+export const hasFeature = (feature: Feature, fitted: Fitted, limits: Limits): boolean | undefined =>
+	featureOf[feature]?.(fitted, limits)
+/** The same for a feature that is to be avoided. */
+export const hasAvoided = (feature: Feature, fitted: Fitted, limits: Limits): boolean | undefined =>
+	(avoided[feature] ?? featureOf[feature])?.(fitted, limits)

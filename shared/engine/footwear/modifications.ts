@@ -2,94 +2,9 @@
  * Changes to a boot or trainer, chosen by findings. One row each; heights and limits are common
  * practice, no source, unless a row says otherwise.
  */
-import type {
-	AnkleResult,
-	FeatureWish,
-	FootwearResult,
-	FootwearWork,
-	PostureResult,
-} from '../findings/assessment.ts'
-import type { Basis, Because } from '../protocol/basis.ts'
-import type { Protocol } from '../protocol/protocol.ts'
-import { bothSides } from '../visit/sides.ts'
-import { type Condition, type Feature, termWords } from '../visit/terms.ts'
-import type { Side, Visit } from '../visit/visit.ts'
+import { need } from '../plain/need.ts'
+import type { WorkRow } from './work.ts'
 
-/** What the rows look at. */
-export interface WorkFacts {
-	wished(...features: Feature[]): Because[]
-	unwished(...features: Feature[]): Because[]
-	now(side: Side | undefined, ...conditions: Condition[]): Because[]
-	raise: { mm: number; because: Because[] } | undefined
-	firstRay: (side: Side) => Because[]
-	posture: PostureResult
-	visit: Visit
-	protocol: Protocol
-}
-function reasonsFor(wishes: readonly FeatureWish[], features: readonly Feature[]): Because[] {
-	const seen = new Set<string>()
-	return wishes
-		.filter((wish) => features.includes(wish.feature))
-		.flatMap((wish) => wish.because)
-		.filter((reason) => !seen.has(reason.measure) && seen.add(reason.measure))
-}
-export function workFacts(
-	visit: Visit,
-	ankle: AnkleResult,
-	posture: PostureResult,
-	target: FootwearResult['target'],
-	protocol: Protocol,
-): WorkFacts {
-	const raiseMm =
-		ankle.heelRaiseMm === undefined ? 0 : Math.max(ankle.heelRaiseMm.left, ankle.heelRaiseMm.right)
-	return {
-		wished: (...features) => reasonsFor(target.seek, features),
-		unwished: (...features) => reasonsFor(target.avoid, features),
-		now: (side, ...list) =>
-			(visit.conditions ?? [])
-				.filter(
-					(condition) =>
-						list.includes(condition.condition) &&
-						condition.status !== 'past' &&
-						(side === undefined ||
-							condition.side === side ||
-							condition.side === 'both' ||
-							condition.side === 'none'),
-				)
-				.map((condition) => ({
-					measure: `${termWords(condition.condition)}${condition.side === 'none' ? '' : ` (${condition.side})`}`,
-					value: condition.status,
-				})),
-		raise:
-			raiseMm > 0
-				? { mm: raiseMm, because: [{ measure: 'Heel raise proposed', value: raiseMm, unit: 'mm' }] }
-				: undefined,
-		firstRay: (side) =>
-			posture[side].firstRay === 'plantarflexed'
-				? [{ measure: `First ray, ${side}`, value: 'plantarflexed' }]
-				: [],
-		posture,
-		visit,
-		protocol,
-	}
-}
-const practice = (rule: string): Basis => ({
-	rule,
-	source: 'common practice, no source',
-	strength: 'practice',
-})
-/** A row: for a pair as a whole, or side by side where the finding is of a side. */
-export interface WorkRow {
-	id: string
-	name: string
-	sided: boolean
-	when(facts: WorkFacts, side: Side | undefined): Because[]
-	says(facts: WorkFacts): string
-	limits: string
-	/** Conditions that speak against it, with the words to show. */
-	against: readonly { conditions: readonly Condition[]; says: string }[]
-	basis?(facts: WorkFacts): Basis
-}
 const feetAtRisk = {
 	conditions: ['neuropathy', 'previous-foot-ulcer', 'diabetes'],
 	says: 'Feet at risk: no added edge, and look at the skin after the first hours of wear.',
@@ -100,9 +15,9 @@ export const modificationRows: readonly WorkRow[] = [
 		id: 'heel-raise',
 		name: 'Heel raise',
 		sided: false,
-		when: (f) => f.raise?.because ?? [],
-		says: (f) =>
-			`A ${f.raise!.mm} mm heel raise under the liner of both shoes, the same in boots and ` +
+		when: (facts) => facts.raise?.because ?? [],
+		says: (facts) =>
+			`A ${need(facts.raise, 'the heel raise that the row asks for').mm} mm heel raise under the liner of both shoes, the same in boots and ` +
 			'trainers.',
 		limits:
 			'Check that the counter still holds the heel and the collar does not rub; once free of ' +
@@ -119,15 +34,21 @@ export const modificationRows: readonly WorkRow[] = [
 					'and watch for pain there.',
 			},
 		],
-		basis: (f) => f.protocol.basis('heel raise in the boot', 'ankle.raiseWarnMm'),
+		basis: (facts) => facts.protocol.basis('heel raise in the boot', 'ankle.raiseWarnMm'),
 	},
 	{
 		id: 'stud-first',
 		name: 'Stud under the first joint',
 		sided: true,
-		when: (f, side) => [
-			...f.firstRay(side!),
-			...f.now(side, 'sesamoid-pain', 'first-mtp-osteoarthritis', 'hallux-limitus', 'turf-toe'),
+		when: (facts, side) => [
+			...facts.plantarflexedFirstRay(side),
+			...facts.nowOnSideOrUnsided(
+				side,
+				'sesamoid-pain',
+				'first-mtp-osteoarthritis',
+				'hallux-limitus',
+				'turf-toe',
+			),
 		],
 		says: () =>
 			'Find the first joint on the sole with the foot inside; where a stud stands under it, ' +
@@ -141,8 +62,13 @@ export const modificationRows: readonly WorkRow[] = [
 		id: 'stud-fifth',
 		name: 'Stud under the fifth metatarsal',
 		sided: true,
-		when: (f, side) =>
-			f.now(side, 'fifth-metatarsal-stress-fracture', 'bunionette', 'fifth-metatarsal-apophysitis'),
+		when: (facts, side) =>
+			facts.nowOnSideOrUnsided(
+				side,
+				'fifth-metatarsal-stress-fracture',
+				'bunionette',
+				'fifth-metatarsal-apophysitis',
+			),
 		says: () =>
 			'Find the outer border on the sole with the foot inside; have a stud under the fifth ' +
 			'metatarsal taken out or lowered, or choose another sole.',
@@ -160,21 +86,22 @@ export const modificationRows: readonly WorkRow[] = [
 		id: 'stretch-ball',
 		name: 'Stretching at the ball',
 		sided: false,
-		when: (f) => f.wished('wide-fitting'),
-		says: (f) =>
-			`Where the width is short by up to ${f.protocol.value('footwear.stretchMaxMm')} mm and ` +
+		when: (facts) => facts.wished('wide-fitting'),
+		says: (facts) =>
+			`Where the width is short by up to ${facts.protocol.value('footwear.stretchMaxMm')} mm and ` +
 			'the upper is not a firm synthetic, stretch over a last at the ball.',
 		limits:
 			'Not across a seam or a glued edge, and not the length: a short boot is not stretched, it ' +
 			'is changed.',
 		against: [],
-		basis: (f) => f.protocol.basis('stretching', 'footwear.stretchMaxMm'),
+		basis: (facts) => facts.protocol.basis('stretching', 'footwear.stretchMaxMm'),
 	},
 	{
 		id: 'spot-stretch',
 		name: 'Spot stretch over the joint',
 		sided: true,
-		when: (f, side) => f.now(side, 'hallux-valgus', 'bunionette', 'hammer-toe'),
+		when: (facts, side) =>
+			facts.nowOnSideOrUnsided(side, 'hallux-valgus', 'bunionette', 'hammer-toe'),
 		says: () => 'Ball-and-ring stretch over the sore joint, marked with the foot in the boot.',
 		limits: 'Soft uppers only; a bonded film may crack.',
 		against: [],
@@ -183,7 +110,8 @@ export const modificationRows: readonly WorkRow[] = [
 		id: 'collar-pad',
 		name: 'Padding beside the tendon',
 		sided: true,
-		when: (f, side) => f.now(side, 'achilles-insertional', 'haglund-deformity'),
+		when: (facts, side) =>
+			facts.nowOnSideOrUnsided(side, 'achilles-insertional', 'haglund-deformity'),
 		says: () =>
 			'Two strips of padding beside the tendon, none over it, or soften the counter at its top ' +
 			'edge.',
@@ -194,7 +122,7 @@ export const modificationRows: readonly WorkRow[] = [
 		id: 'tongue-pad',
 		name: 'Tongue pad',
 		sided: false,
-		when: (f) => f.unwished('wide-fitting'),
+		when: (facts) => facts.unwished('wide-fitting'),
 		says: () => 'A pad under the tongue takes up volume over the instep and holds the heel back.',
 		limits: 'Not where the top of the foot is sore or a high instep already fills the boot.',
 		against: [
@@ -209,7 +137,7 @@ export const modificationRows: readonly WorkRow[] = [
 		id: 'liner-swap',
 		name: 'Liner swap',
 		sided: false,
-		when: (f) => f.wished('removable-liner', 'full-length-cushioning'),
+		when: (facts) => facts.wished('removable-liner', 'full-length-cushioning'),
 		says: () =>
 			'Where the liner comes out, change it for one of equal thickness that cushions, or take ' +
 			'it out to make room for the insert.',
@@ -222,9 +150,9 @@ export const modificationRows: readonly WorkRow[] = [
 		id: 'forefoot-plate',
 		name: 'Stiffening plate under the liner',
 		sided: true,
-		when: (f, side) => [
-			...f.now(side, 'first-mtp-osteoarthritis', 'turf-toe'),
-			...(f.posture[side!].firstMtp === 'structural-limit'
+		when: (facts, side) => [
+			...facts.nowOnSideOrUnsided(side, 'first-mtp-osteoarthritis', 'turf-toe'),
+			...(facts.posture[side].firstMtp === 'structural-limit'
 				? [{ measure: `First MTP, ${side}`, value: 'structural limit' }]
 				: []),
 		],
@@ -245,40 +173,3 @@ export const modificationRows: readonly WorkRow[] = [
 		}),
 	},
 ]
-
-/** The rows that apply; both sides are told as one where both hold. */
-export function workOf(rows: readonly WorkRow[], facts: WorkFacts): FootwearWork[] {
-	return rows.flatMap((row): FootwearWork[] => {
-		const made = (side: FootwearWork['side'], because: Because[]): FootwearWork => ({
-			id: row.id,
-			name: row.name,
-			side,
-			says: row.says(facts),
-			limits: row.limits,
-			because,
-			cautions: row.against
-				.filter(
-					(one) => facts.now(side === 'both' ? undefined : side, ...one.conditions).length > 0,
-				)
-				.map((one) => one.says),
-			basis: row.basis?.(facts) ?? practice(row.name.toLowerCase()),
-		})
-		if (!row.sided) {
-			const because = row.when(facts, undefined)
-			return because.length > 0 ? [made('both', because)] : []
-		}
-		const found = bothSides
-			.map((side) => ({ side, because: row.when(facts, side) }))
-			.filter((one) => one.because.length > 0)
-		if (found.length < 2) return found.map((one) => made(one.side, one.because))
-		const seen = new Set<string>()
-		return [
-			made(
-				'both',
-				found
-					.flatMap((one) => one.because)
-					.filter((reason) => !seen.has(reason.measure) && seen.add(reason.measure)),
-			),
-		]
-	})
-}

@@ -56,15 +56,14 @@ export function jointsOf(sizing: SizingResult, side: Side, protocol: Protocol): 
 	}
 }
 /** A model's stud centres at a size, mm. */
-export function studPoints(
+export const studPoints = (
 	model: Model,
 	size: Pick<ShelfSize, 'insideLengthMm' | 'ballWidthMm'>,
-): Point[] {
-	return (model.studs ?? []).map((stud) => ({
+): Point[] =>
+	(model.studs ?? []).map((stud) => ({
 		xMm: stud.xFraction * size.insideLengthMm,
 		yMm: (stud.yFraction * size.ballWidthMm) / 2,
 	}))
-}
 
 /** What puts a joint at risk; past conditions count where the history stays relevant. */
 const riskRows: readonly { joint: JointName; conditions: readonly Condition[]; ever: boolean }[] = [
@@ -87,32 +86,40 @@ const riskRows: readonly { joint: JointName; conditions: readonly Condition[]; e
 	})),
 ]
 export type JointRisks = Record<JointName, Because[]>
+type Recorded = NonNullable<Visit['conditions']>[number]
+const touchesSideOrUnsided = ({ side: recorded }: Recorded, side: Side): boolean =>
+	recorded === side || recorded === 'both' || recorded === 'none'
+/** Unlike other rooms, it says that the side was not recorded: a stud is looked for on both. */
+const asReason = ({ condition, side, status }: Recorded): Because => ({
+	measure: `${termWords(condition)} (${side === 'none' ? 'side not recorded' : side})`,
+	value: status,
+})
 /** The reasons that put each joint of a side at risk; none: it is not. */
 export function jointRisks(visit: Visit, posture: PostureResult, side: Side): JointRisks {
-	const risks: JointRisks = {
-		'first metatarsal head': [],
-		'fifth metatarsal head': [],
-		'heel centre': [],
-	}
-	if (posture[side].firstRay === 'plantarflexed')
-		risks['first metatarsal head'].push({ measure: `First ray, ${side}`, value: 'plantarflexed' })
-	if (posture[side].firstMtp === 'structural-limit')
-		risks['first metatarsal head'].push({
-			measure: `First MTP, ${side}`,
-			value: 'structural limit',
-		})
-	for (const row of riskRows)
-		for (const condition of visit.conditions ?? [])
-			if (
-				row.conditions.includes(condition.condition) &&
-				(row.ever || condition.status !== 'past') &&
-				(condition.side === side || condition.side === 'both' || condition.side === 'none')
+	const { firstRay, firstMtp } = posture[side]
+	const first: Because[] = []
+	if (firstRay === 'plantarflexed')
+		first.push({ measure: `First ray, ${side}`, value: 'plantarflexed' })
+	if (firstMtp === 'structural-limit')
+		first.push({ measure: `First MTP, ${side}`, value: 'structural limit' })
+	const conditions = (visit.conditions ?? []).filter((condition) =>
+		touchesSideOrUnsided(condition, side),
+	)
+	const recorded = (joint: JointName): Because[] =>
+		riskRows
+			.filter((row) => row.joint === joint)
+			.flatMap((row) =>
+				conditions.filter(
+					({ condition, status }) =>
+						row.conditions.includes(condition) && (row.ever || status !== 'past'),
+				),
 			)
-				risks[row.joint].push({
-					measure: `${termWords(condition.condition)}${condition.side === 'none' ? ' (side not recorded)' : ` (${condition.side})`}`,
-					value: condition.status,
-				})
-	return risks
+			.map(asReason)
+	return {
+		'first metatarsal head': [...first, ...recorded('first metatarsal head')],
+		'fifth metatarsal head': recorded('fifth metatarsal head'),
+		'heel centre': recorded('heel centre'),
+	}
 }
 /**
  * @returns each joint with its distance to every stud, mm to 0.1; studs closer than the limit, and
@@ -128,6 +135,11 @@ export function studDistances(
 ): StudDistance[] {
 	const points = studPoints(model, size)
 	if (points.length === 0) return []
+	const tall = new Set(
+		[...(model.studs ?? []).entries()]
+			.filter(([, stud]) => stud.heightMm >= leastHeightMm)
+			.map(([index]) => index),
+	)
 	return jointNames.map((joint) => {
 		const at = joints[joint]
 		const eachMm = points.map((point) =>
@@ -139,17 +151,14 @@ export function studDistances(
 			nearestMm,
 			nearestStud: eachMm.indexOf(nearestMm),
 			eachMm,
-			under: eachMm.flatMap((mm, index) =>
-				mm <= underMm && model.studs![index]!.heightMm >= leastHeightMm ? [index] : [],
-			),
+			under: eachMm.flatMap((mm, index) => (mm <= underMm && tall.has(index) ? [index] : [])),
 			atRisk: risks[joint],
 		}
 	})
 }
 /** What can be done about a stud under a joint, and where that ends. */
 export function studWork(model: Model, studs: readonly number[]): { says: string; limits: string } {
-	const all = studs.map((index) => model.studs![index]!)
-	return all.every((stud) => stud.removable)
+	return studs.every((index) => model.studs?.[index]?.removable)
 		? {
 				says: 'take the stud out, or put in a lower one',
 				limits:

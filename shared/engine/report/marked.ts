@@ -3,7 +3,7 @@
  * point, and what it is about.
  */
 import type { Assessment, FootwearWork, RankedModel } from '../findings/assessment.ts'
-import { sizeWords } from '../footwear/match-result.ts'
+import { sizeWords } from '../footwear/with-shelf.ts'
 import type { Decision, Decisions } from '../visit/decisions.ts'
 
 export type Mark = 'model' | 'work'

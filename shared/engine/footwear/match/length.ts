@@ -1,0 +1,130 @@
+/** Is it long enough, and not too long? Toe room against the player's band. */
+import type { Span } from '../../findings/assessment.ts'
+import type { Because } from '../../protocol/basis.ts'
+import type { ThresholdKey } from '../../protocol/protocol.ts'
+import type { ShelfSize } from '../../visit/shelf.ts'
+import { rounded } from '../../visit/sides.ts'
+import { type Answer, mm, penalty, reason } from './answer.ts'
+import type { Fitter, Trial } from './fitter.ts'
+import { type Needs, shoeKind, toeRoomBand } from './needs.ts'
+
+/** The protocol rows that the band of toe room comes from. */
+const bandKeys = {
+	boot: {
+		adult: {
+			min: 'sizing.toeRoomAdultMinMm',
+			target: 'sizing.toeRoomAdultTargetMm',
+			max: 'sizing.toeRoomAdultMaxMm',
+		},
+		youth: {
+			min: 'sizing.toeRoomYouthMinMm',
+			target: 'sizing.toeRoomYouthTargetMm',
+			max: 'sizing.toeRoomYouthMaxMm',
+		},
+	},
+	trainer: {
+		adult: {
+			min: 'sizing.trainerRoomAdultMinMm',
+			target: 'sizing.trainerRoomAdultTargetMm',
+			max: 'sizing.trainerRoomAdultMaxMm',
+		},
+		youth: {
+			min: 'sizing.trainerRoomYouthMinMm',
+			target: 'sizing.trainerRoomYouthTargetMm',
+			max: 'sizing.trainerRoomYouthMaxMm',
+		},
+	},
+} as const satisfies Record<
+	'boot' | 'trainer',
+	Record<'adult' | 'youth', Record<keyof Span, ThresholdKey>>
+>
+/** Inside length less the length to fit, mm to 0.1. */
+export const toeRoomIn = (size: ShelfSize, needs: Needs): number =>
+	rounded(size.insideLengthMm - needs.lengthMm, 1)
+
+export function askLength({ model, size }: Trial, fitter: Fitter): Answer {
+	const { needs, value, basis } = fitter
+	const toeRoomMm = toeRoomIn(size, needs)
+	const room = toeRoomBand(model, needs)
+	const keys = bandKeys[shoeKind(model)][needs.adult ? 'adult' : 'youth']
+	const because = [
+		mm('Inside length', size.insideLengthMm),
+		...needs.because.length,
+		mm('Toe room', toeRoomMm),
+	]
+	const least = rounded(needs.lengthMm + room.min, 1)
+	if (toeRoomMm < room.min)
+		return {
+			stops: [
+				reason(
+					'too-short',
+					`Too short: toe room ${toeRoomMm} mm in its longest fitting size, ${room.min} mm is the ` +
+						'least.',
+					because,
+					basis('toe room', keys.min),
+				),
+			],
+			changes: [{ says: `An inside length of ${least} mm or more.`, toThisModel: false }],
+		}
+	if (toeRoomMm > room.max + value('footwear.tooLongBeyondMm')) {
+		const most = rounded(needs.lengthMm + room.max, 1)
+		return {
+			stops: [
+				reason(
+					'too-long',
+					`Too long: toe room ${toeRoomMm} mm in the nearest size, ${room.max} mm is the most.`,
+					because,
+					basis('too long', 'footwear.tooLongBeyondMm'),
+				),
+			],
+			changes: [
+				{ says: `A size with an inside length of ${least} to ${most} mm.`, toThisModel: false },
+			],
+		}
+	}
+	return withinReach(toeRoomMm, room, keys, because, fitter)
+}
+/** It can be worn; what is off the target costs points. */
+function withinReach(
+	toeRoomMm: number,
+	room: Span,
+	keys: Record<keyof Span, ThresholdKey>,
+	because: Because[],
+	{ value, basis }: Fitter,
+): Answer {
+	const offTargetMm = Math.abs(toeRoomMm - room.target)
+	const points = offTargetMm * value('footwear.pointsToeRoom')
+	if (toeRoomMm > room.max)
+		return {
+			against: [
+				penalty(
+					'toe-room',
+					`Toe room ${toeRoomMm} mm is above the band of ${room.min} to ${room.max} mm.`,
+					points,
+					because,
+					basis('toe room', keys.max),
+				),
+			],
+		}
+	const fits = reason(
+		'toe-room',
+		`Toe room ${toeRoomMm} mm, target ${room.target} mm.`,
+		because,
+		basis('toe room', keys.target),
+	)
+	// less than half of what the figures are shown to
+	if (offTargetMm <= 0.05) return { for: [fits] }
+	const direction = toeRoomMm < room.target ? 'below' : 'above'
+	return {
+		for: [fits],
+		against: [
+			penalty(
+				'toe-room-target',
+				`Toe room is ${rounded(offTargetMm, 1)} mm ${direction} the target.`,
+				points,
+				because,
+				basis('toe room target', 'footwear.pointsToeRoom'),
+			),
+		],
+	}
+}

@@ -1,0 +1,105 @@
+/** What a player's feet, play and insert ask of any model, worked out once for the whole shelf. */
+import type {
+	AnkleResult,
+	FootwearResult,
+	PerSide,
+	PostureResult,
+	SizingResult,
+	Span,
+} from '../../findings/assessment.ts'
+import { present } from '../../plain/present.ts'
+import type { Because } from '../../protocol/basis.ts'
+import type { Protocol } from '../../protocol/protocol.ts'
+import type { Model } from '../../visit/shelf.ts'
+import { bothSides, meanOf, perSide } from '../../visit/sides.ts'
+import type { Surface } from '../../visit/terms.ts'
+import type { Visit } from '../../visit/visit.ts'
+import type { InsertVolume } from '../insert-volume.ts'
+import { type JointRisks, type Joints, jointRisks, jointsOf } from '../studs.ts'
+import { mm } from './answer.ts'
+
+/** The results that a match draws on. */
+export interface MatchContext {
+	sizing: SizingResult
+	ankle: AnkleResult
+	posture: PostureResult
+	target: FootwearResult['target']
+	contradictions: FootwearResult['contradictions']
+	adult: boolean
+	/** Ids of the footwear rules whose features to avoid stop a model. */
+	strictRules: ReadonlySet<string>
+	insert?: InsertVolume | undefined
+}
+export interface Needs {
+	/** Length to fit with sock and insert, mm: inside length less this is the toe room. */
+	lengthMm: number
+	/** Of the wider foot. */
+	widthMm?: number
+	/** Of the deeper toes. */
+	depthMm?: number
+	insert?: InsertVolume
+	adult: boolean
+	/** Toe room in boots and in trainers, mm. */
+	bootRoom: Span
+	trainerRoom: Span
+	surfaces: readonly Surface[]
+	code?: NonNullable<NonNullable<Visit['play']>['code']>
+	joints: PerSide<Joints | undefined>
+	risks: PerSide<JointRisks>
+	/** The measures that each of them rests on. */
+	because: { length: Because[]; width: Because[]; depth: Because[] }
+}
+const largest = (values: readonly (number | undefined)[]): number | undefined => {
+	const known = values.filter((value) => value !== undefined)
+	return known.length === 0 ? undefined : Math.max(...known)
+}
+function depthReasons(depthMm: number | undefined, insert: InsertVolume | undefined): Because[] {
+	if (depthMm === undefined) return []
+	const toes = mm('Toe depth', depthMm)
+	return insert && insert.forefootMm > 0
+		? [toes, mm('Insert under the forefoot', insert.forefootMm)]
+		: [toes]
+}
+
+/** @returns undefined where no foot length is known: nothing can be matched */
+export function needsOf(
+	visit: Visit,
+	{ sizing, posture, insert, adult }: MatchContext,
+	protocol: Protocol,
+): Needs | undefined {
+	const { fitLengthMm, toeRoomMm, trainers } = sizing
+	if (fitLengthMm === undefined || toeRoomMm === undefined || trainers === undefined)
+		return undefined
+	const sockMm = visit.feet?.sockMm ?? 0
+	const cupMm = insert?.cup ? protocol.value('footwear.insertLengthMm') : 0
+	const widthMm = largest([sizing.left.widthMm, sizing.right.widthMm])
+	const depthMm = largest(bothSides.map((side) => meanOf(visit.feet?.[side]?.toeDepthMm)))
+	return present({
+		lengthMm: fitLengthMm + sockMm + cupMm,
+		widthMm,
+		depthMm,
+		insert,
+		adult,
+		bootRoom: toeRoomMm,
+		trainerRoom: trainers.toeRoomMm,
+		surfaces: visit.play?.surfaces ?? [],
+		code: visit.play?.code,
+		joints: perSide((side) => jointsOf(sizing, side, protocol)),
+		risks: perSide((side) => jointRisks(visit, posture, side)),
+		because: {
+			length: [
+				mm('Length to fit', fitLengthMm),
+				...(sockMm > 0 ? [mm('Sock', sockMm)] : []),
+				...(cupMm > 0 ? [mm('Insert, heel cup', cupMm)] : []),
+			],
+			width: widthMm === undefined ? [] : [mm('Wider foot', widthMm)],
+			depth: depthReasons(depthMm, insert),
+		},
+	})
+}
+/** Boots and trainers have bands of toe room of their own. */
+export const shoeKind = (model: Model): 'boot' | 'trainer' =>
+	model.sole === 'road' || model.sole === 'trail' ? 'trainer' : 'boot'
+/** The toe room that this model should leave, mm. */
+export const toeRoomBand = (model: Model, needs: Needs): Span =>
+	shoeKind(model) === 'trainer' ? needs.trainerRoom : needs.bootRoom

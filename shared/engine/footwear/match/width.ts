@@ -1,0 +1,110 @@
+/** Is it wide enough at the ball, and not loose? */
+import type { Because } from '../../protocol/basis.ts'
+import type { ShelfSize } from '../../visit/shelf.ts'
+import { rounded } from '../../visit/sides.ts'
+import { type Answer, mm, penalty, reason } from './answer.ts'
+import type { Fitter, Trial } from './fitter.ts'
+import type { Needs } from './needs.ts'
+
+/** Inside ball width less the wider foot, mm to 0.1; undefined where no width is measured. */
+export const widthMarginIn = (size: ShelfSize, { widthMm }: Needs): number | undefined =>
+	widthMm === undefined ? undefined : rounded(size.ballWidthMm - widthMm, 1)
+
+/** A foot in a model of too little width. */
+interface Narrow {
+	marginMm: number
+	/** What a soft upper gives. */
+	givesMm: number
+	because: Because[]
+}
+export function askWidth({ model, size }: Trial, fitter: Fitter): Answer {
+	const { needs, limits, value, basis } = fitter
+	const { widthMm } = needs
+	const marginMm = widthMarginIn(size, needs)
+	if (widthMm === undefined || marginMm === undefined) return {}
+	const firm = model.upperSoftness === 'firm'
+	const soft = model.upperSoftness === 'soft'
+	const because = [mm('Inside ball width', size.ballWidthMm), ...needs.because.width]
+	const givesMm = soft ? value('footwear.softUpperGivesMm') : 0
+	const stopKey = firm ? 'footwear.widthStopFirmMm' : 'footwear.widthStopMm'
+	if (-marginMm - givesMm > value(stopKey))
+		return {
+			stops: [
+				reason(
+					'too-narrow',
+					`Too narrow: ${rounded(-marginMm, 1)} mm narrower than the wider ` +
+						`foot${soft ? ', more than its soft upper gives' : ''}.`,
+					because,
+					basis(`too narrow, ${firm ? 'firm' : 'giving'} upper`, stopKey),
+				),
+			],
+			changes: [
+				{
+					says: `A wider fitting: ${rounded(widthMm, 1)} mm inside at the ball.`,
+					toThisModel: false,
+				},
+			],
+		}
+	if (marginMm < limits.tightMm) return tight({ marginMm, givesMm, because }, firm, fitter)
+	if (marginMm > limits.looseMm)
+		return {
+			against: [
+				penalty(
+					'loose',
+					`${marginMm} mm of room at the ball: loose. A thicker sock or lacing takes up some.`,
+					(marginMm - limits.looseMm) * value('footwear.pointsLoose'),
+					because,
+					basis('width margin', 'footwear.widthLooseMm'),
+				),
+			],
+		}
+	return {
+		for: [
+			reason(
+				'width',
+				`Width at the ball fits: ${marginMm} mm over the wider foot.`,
+				because,
+				basis('width margin', 'footwear.widthLooseMm'),
+			),
+		],
+	}
+}
+/** Tight, not too narrow: a soft upper gives, others may be stretched. */
+function tight(
+	{ marginMm, givesMm, because }: Narrow,
+	firm: boolean,
+	{ limits, value, basis }: Fitter,
+): Answer {
+	const tightMm = Math.max(0, limits.tightMm - marginMm - givesMm)
+	if (tightMm === 0)
+		return {
+			for: [
+				reason(
+					'tight-gives',
+					`${rounded(-marginMm, 1)} mm narrow at the ball, which a soft upper gives.`,
+					because,
+					basis('soft upper', 'footwear.softUpperGivesMm'),
+				),
+			],
+		}
+	const mostMm = value('footwear.stretchMaxMm')
+	return {
+		against: [
+			penalty(
+				'tight',
+				`${rounded(limits.tightMm - marginMm, 1)} mm narrow at the ball.`,
+				tightMm * value('footwear.pointsWidth'),
+				because,
+				basis('width margin', 'footwear.widthTightMm'),
+			),
+		],
+		changes: [
+			tightMm <= mostMm && !firm
+				? {
+						says: `Stretching at the ball by about ${rounded(tightMm, 1)} mm (limit ${mostMm} mm).`,
+						toThisModel: true,
+					}
+				: { says: `A fitting ${rounded(tightMm, 1)} mm wider.`, toThisModel: false },
+		],
+	}
+}

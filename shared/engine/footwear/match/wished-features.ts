@@ -1,0 +1,95 @@
+/** Has it what is sought, and is it free of what is to be avoided? */
+import type { MatchReason, StudDistance } from '../../findings/assessment.ts'
+import { type Feature, termWords } from '../../visit/terms.ts'
+import { type Fitted, hasAvoided, hasFeature } from '../features.ts'
+import { type Answer, penalty, reason, together } from './answer.ts'
+import { depthMarginIn } from './depth.ts'
+import type { Fitter, Trial } from './fitter.ts'
+import type { StudsBySide } from './studs-and-joints.ts'
+import { widthMarginIn } from './width.ts'
+import type { Wish } from './wishes.ts'
+
+/** What a feature to avoid is the opposite of: the two are told, and counted, in one line. */
+const opposite: Partial<Record<Feature, Feature>> = {
+	'low-heel': 'raised-heel',
+	'firm-heel-counter': 'soft-heel-counter',
+	'soft-heel-counter': 'firm-heel-counter',
+	'flexible-forefoot': 'stiff-forefoot',
+	'stiff-forefoot': 'flexible-forefoot',
+	'bladed-studs': 'round-studs',
+}
+const studWishes: readonly Feature[] = [
+	'stud-clear-of-first-joint',
+	'stud-clear-of-fifth-metatarsal',
+]
+/** The joints at risk where there are any, else all that can be placed. */
+function jointsThatCount({ left = [], right = [] }: StudsBySide): StudDistance[] {
+	const joints = [...left, ...right]
+	const atRisk = joints.filter((joint) => joint.atRisk.length > 0)
+	return atRisk.length > 0 ? atRisk : joints
+}
+
+/**
+ * Width and depth wishes are already paid for by the margins, stud wishes by the distances.
+ * @param studsPaid whether a stud under a joint at risk was already counted
+ */
+export function askFeatures(
+	{ model, size }: Trial,
+	studs: StudsBySide,
+	studsPaid: boolean,
+	fitter: Fitter,
+): Answer {
+	const { needs, limits, seek, avoid } = fitter
+	const fitted: Fitted = {
+		model,
+		widthMarginMm: widthMarginIn(size, needs),
+		depthMarginMm: depthMarginIn(model, needs),
+		joints: jointsThatCount(studs),
+	}
+	const toAvoid = avoid.filter((wish) => hasAvoided(wish.feature, fitted, limits) === true)
+	return together([
+		...seek.map((wish) => sought(wish, fitted, toAvoid, studsPaid, fitter)),
+		...toAvoid.map((wish) => avoided(wish, seek)),
+	])
+}
+function sought(
+	wish: Wish,
+	fitted: Fitted,
+	toAvoid: readonly Wish[],
+	studsPaid: boolean,
+	{ limits }: Fitter,
+): Answer {
+	const has = hasFeature(wish.feature, fitted, limits)
+	if (has === undefined) return { unknown: [wish.words] }
+	if (has) return { for: [wish.has] }
+	const paid =
+		wish.feature === 'wide-fitting' ||
+		toAvoid.some(({ feature }) => opposite[feature] === wish.feature) ||
+		(studsPaid && studWishes.includes(wish.feature))
+	return paid ? {} : { against: [wish.lacks] }
+}
+function avoided(wish: Wish, seek: readonly Wish[]): Answer {
+	if (wish.strict)
+		return {
+			stops: [
+				reason(
+					`avoid-${wish.feature}`,
+					`Has what must be avoided: ${wish.words} (${wish.rules}).`,
+					wish.because,
+					wish.basis,
+				),
+			],
+		}
+	const wanted = seek.find(({ feature }) => feature === opposite[wish.feature])
+	if (wanted) return { against: [inPlaceOf(wish, wanted)] }
+	const paid = wish.feature === 'wide-fitting' || wish.feature === 'narrow-fitting'
+	return paid ? {} : { against: [wish.betterAvoided] }
+}
+const inPlaceOf = (wish: Wish, wanted: Wish): MatchReason =>
+	penalty(
+		`avoid-${wish.feature}`,
+		`Has ${wish.words} where ${termWords(wanted.feature)} is sought (${wanted.rules}).`,
+		wish.points + wanted.points,
+		wanted.because,
+		wanted.basis,
+	)
