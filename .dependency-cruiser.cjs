@@ -8,10 +8,10 @@ module.exports = {
 	forbidden: [
 		{
 			name: 'shared-is-pure',
-			comment: 'the engine and the desk import only shared/, zod and a hash',
+			comment: 'the engine and the desk import only shared/, zod, a hash and dates',
 			severity: 'error',
 			from: { path: '^shared/' },
-			to: { pathNot: ['^shared/', '(^|/)node_modules/(zod|@noble/hashes)/'] },
+			to: { pathNot: ['^shared/', '(^|/)node_modules/(zod|@noble/hashes|date-fns)/'] },
 		},
 		{
 			name: 'engine-knows-no-desk',
