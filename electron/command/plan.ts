@@ -1,6 +1,6 @@
 import { writeFileSync } from 'node:fs'
 import { planSchema } from '../../shared/engine/season/plan-file.ts'
-import { writeCalendar } from '../calendar/calendar.ts'
+import { writeCalendar } from '../calendar/write.ts'
 import { planSeason } from '../solver/plan.ts'
 import { BadInput, readArgs } from './args.ts'
 import { readAs, readProtocol, readVisit } from './files.ts'
