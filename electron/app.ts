@@ -66,16 +66,10 @@ import {
 } from './services/players/players.ts'
 import { acting, type Deps, Refusal, State } from './services/records/state.ts'
 import { auditPage, exportTrail, verifyTrail } from './services/records/trail.ts'
-import {
-	cancelPlan,
-	chartSeason,
-	openSeason,
-	planPlayer,
-	planProgress,
-	previewSeasonImport,
-	saveSeason,
-	seasonCalendar,
-} from './services/season/season.ts'
+import { chartSeason, seasonCalendar } from './services/season/give-out.ts'
+import { previewSeasonImport } from './services/season/import.ts'
+import { cancelPlan, planPlayer, planProgress } from './services/season/planning.ts'
+import { openSeason, saveSeason } from './services/season/season.ts'
 import { exportShelf, getShelf, previewShelf, saveShelf } from './services/shelf/shelf.ts'
 import {
 	cancelReports,

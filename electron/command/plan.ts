@@ -1,6 +1,9 @@
+/** `plan`: the season's rotation of a visit, and the calendar of it. */
 import { writeFileSync } from 'node:fs'
+import { need } from '../../shared/engine/plain/need.ts'
 import { planSchema } from '../../shared/engine/season/plan-file.ts'
-import { writeCalendar } from '../calendar/calendar.ts'
+import { writeCalendar } from '../calendar/write.ts'
+import { knownZone, zoneHere } from '../calendar/zones.ts'
 import { planSeason } from '../solver/plan.ts'
 import { BadInput, readArgs } from './args.ts'
 import { readAs, readProtocol, readVisit } from './files.ts'
@@ -15,11 +18,19 @@ function write(option: string, name: string, text: string): void {
 		])
 	}
 }
-/**
- * Writes the season's rotation, and the calendar of it where asked. Nothing goes to standard
- * output.
- */
-export async function planCommand(args: string[]): Promise<void> {
+/** What was asked for on the command line. */
+interface Wishes {
+	visitFile: string
+	out: string
+	ics: string | undefined
+	from: string | undefined
+	protocol: string | undefined
+	earlier: string | undefined
+	zone: string
+	timeLimitSeconds: number
+}
+/** @throws BadInput with a line for each option that cannot be */
+function wishesOf(args: string[]): Wishes {
 	const text = { type: 'string' } as const
 	const { place, option } = readArgs(
 		args,
@@ -43,35 +54,47 @@ export async function planCommand(args: string[]): Promise<void> {
 		problems.push('--ics: empty, given "", allowed: the name of the calendar file to write')
 	if (from !== undefined && !/^\d{4}-\d\d-\d\d$/.test(from))
 		problems.push(`--from: not a date, given "${from}", allowed: YYYY-MM-DD`)
-	const limit = given('time-limit') === undefined ? 10 : Number(given('time-limit'))
-	if (!(limit > 0 && limit <= 600))
+	const limit = given('time-limit')
+	const timeLimitSeconds = limit === undefined ? 10 : Number(limit)
+	if (!(timeLimitSeconds > 0 && timeLimitSeconds <= 600))
 		problems.push(
-			`--time-limit: not a number of seconds, given "${given('time-limit')}", allowed: above 0 ` +
-				'to 600',
+			`--time-limit: not a number of seconds, given "${limit}", allowed: above 0 to 600`,
 		)
-	const zone = given('zone') ?? Intl.DateTimeFormat().resolvedOptions().timeZone
-	try {
-		new Intl.DateTimeFormat('en', { timeZone: zone })
-	} catch {
+	const zone = given('zone') ?? zoneHere()
+	if (!knownZone(zone))
 		problems.push(
 			`--zone: no such time zone, given "${zone}", allowed: a name such as Australia/Melbourne`,
 		)
+	if (!out || problems.length > 0) throw new BadInput(problems)
+	return {
+		visitFile: need(place[0], 'the visit file'),
+		out,
+		ics,
+		from,
+		protocol: given('protocol'),
+		earlier: given('earlier'),
+		zone,
+		timeLimitSeconds,
 	}
-	if (problems.length > 0) throw new BadInput(problems)
-	const visit = readVisit(place[0]!)
+}
+/**
+ * Writes the season's rotation, and the calendar of it where asked. Nothing goes to standard
+ * output.
+ */
+export async function planCommand(args: string[]): Promise<void> {
+	const { visitFile, out, ics, from, protocol, earlier, zone, timeLimitSeconds } = wishesOf(args)
+	const visit = readVisit(visitFile)
 	if (!visit.season)
 		throw new BadInput([
 			'season: missing, given nothing, allowed: an object with from, to and sessions or a ' +
 				'weekly pattern',
 		])
-	const protocolFile = readProtocol(given('protocol'))
-	const earlier = given('earlier') === undefined ? undefined : readAs(planSchema, given('earlier')!)
 	const plan = await planSeason(visit, {
-		protocolFile,
-		timeLimitSeconds: limit,
-		...(from === undefined ? {} : { from }),
-		...(earlier === undefined ? {} : { earlier }),
+		protocolFile: readProtocol(protocol),
+		timeLimitSeconds,
+		from,
+		earlier: earlier === undefined ? undefined : readAs(planSchema, earlier),
 	})
-	write('out', out!, `${JSON.stringify(plan, null, '\t')}\n`)
+	write('out', out, `${JSON.stringify(plan, null, '\t')}\n`)
 	if (ics !== undefined) write('ics', ics, writeCalendar(plan, { zone, stamp: new Date() }))
 }

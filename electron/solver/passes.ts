@@ -5,6 +5,7 @@
 
 import type { Highs } from 'highs'
 import * as highsModule from 'highs'
+import { present } from '../../shared/engine/plain/present.ts'
 import { greedyRotation } from '../../shared/engine/season/model/greedy.ts'
 import { lpText } from '../../shared/engine/season/model/lp-text.ts'
 import { buildModel } from '../../shared/engine/season/model/model.ts'
@@ -18,50 +19,56 @@ interface Pass {
 	gap: number
 }
 type Report = (progress: Progress) => void
+/** The solver, made ready: a WebAssembly module, compiled at the first call. */
 // the package's types describe its CommonJS build, in which default is one level further in
 export const loadHighs = highsModule.default as unknown as typeof highsModule.default.default
 
+/** The variables of a programme, read out of its text. */
 function names(text: string): string[] {
 	const body = text.slice(0, text.indexOf('\nEnd'))
 	return [...new Set(body.match(/\b[xyuvemfkzqor]\d*(?:_\d+)?\b/g) ?? [])]
 }
+/** The column of each variable that the solver knows by name. */
+const columnsOf = (
+	text: string,
+	model: { getColByName(name: string): number },
+): (readonly [string, number])[] =>
+	names(text).flatMap((name) => {
+		try {
+			return [[name, model.getColByName(name)] as const]
+		} catch {
+			return []
+		}
+	})
+/** Reports how far the solver is, at most every tenth of a second. */
+function watch(number: 1 | 2, report: Report) {
+	let last = 0
+	return (event: { data: { mip_gap?: number; running_time?: number } }) => {
+		const { running_time: seconds = 0, mip_gap: gap } = event.data
+		if (seconds - last < 0.1) return undefined
+		last = seconds
+		const reached = gap !== undefined && Number.isFinite(gap) ? gap : undefined
+		report(present({ pass: number, seconds, gap: reached }))
+		return undefined
+	}
+}
+/** Solves the programme of one pass from values that are a plan already. */
 function pass(
 	highs: Highs,
 	text: string,
 	number: 1 | 2,
-	seconds: number,
-	gap: number,
+	{ seconds, gap }: { seconds: number; gap: number },
 	start: Map<string, number>,
 	report: Report,
 ): Pass {
 	const { callbackType, modelStatus } = highs.constants
 	return highs.withModel({ format: 'lp', data: text }, (model) => {
 		model.options.set({ output_flag: false, time_limit: seconds, mip_rel_gap: gap, random_seed: 1 })
-		const columns = names(text).flatMap((name) => {
-			try {
-				return [[name, model.getColByName(name)] as const]
-			} catch {
-				return []
-			}
-		})
+		const columns = columnsOf(text, model)
 		const colValue = new Float64Array(model.getDimensions().numCols)
 		for (const [name, column] of columns) colValue[column] = start.get(name) ?? 0
 		model.setSolution({ colValue })
-		let last = 0
-		model.run({
-			[callbackType.mipLogging](event: { data: { mip_gap?: number; running_time?: number } }) {
-				const now = event.data.running_time ?? 0
-				if (now - last < 0.1) return undefined
-				last = now
-				const reached = event.data.mip_gap
-				report({
-					pass: number,
-					seconds: now,
-					...(reached !== undefined && Number.isFinite(reached) ? { gap: reached } : {}),
-				})
-				return undefined
-			},
-		})
+		model.run({ [callbackType.mipLogging]: watch(number, report) })
 		const status = model.getModelStatus()
 		if (status !== modelStatus.optimal && status !== modelStatus.timeLimit)
 			throw new Error(`the solver ended with status ${status} in pass ${number}`)
@@ -79,7 +86,10 @@ function pass(
 	})
 }
 
-/** @throws Error in plain words where the solver could not answer */
+/**
+ * The best rotation of a problem within the time limit of both passes together.
+ * @throws Error in plain words where the solver could not answer
+ */
 export function solvePasses(
 	highs: Highs,
 	problem: SeasonProblem,
@@ -87,24 +97,18 @@ export function solvePasses(
 	report: Report = () => {},
 ): Solved {
 	const began = performance.now()
-	const seconds = () => (performance.now() - began) / 1000
+	const elapsed = () => (performance.now() - began) / 1000
 	const model = buildModel(problem)
 	report({ pass: 1, seconds: 0 })
-	const first = pass(
-		highs,
-		lpText(model),
-		1,
-		timeLimitSeconds,
-		gap,
-		valuesOf(problem, model, greedyRotation(problem)),
-		report,
-	)
+	const start = valuesOf(problem, model, greedyRotation(problem))
+	const first = pass(highs, lpText(model), 1, { seconds: timeLimitSeconds, gap }, start, report)
 	let best = first
-	const left = timeLimitSeconds - seconds()
+	const left = timeLimitSeconds - elapsed()
 	const evened = first.optimal && left > 0.05
 	if (evened) {
 		report({ pass: 2, seconds: 0 })
-		best = pass(highs, lpText(model, first.values), 2, left, gap, first.values, report)
+		const text = lpText(model, first.values)
+		best = pass(highs, text, 2, { seconds: left, gap }, first.values, report)
 	}
 	const { tier1, tier2 } = tierValues(model, best.values)
 	return {
@@ -112,6 +116,6 @@ export function solvePasses(
 		gap: Math.max(first.gap, best.gap),
 		rotation: rotationOf(model, best.values),
 		objective: tier1 + tier2,
-		seconds: seconds(),
+		seconds: elapsed(),
 	}
 }

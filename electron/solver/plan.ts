@@ -40,8 +40,8 @@ export async function planSeason(visit: Visit, options: PlanOptions = {}): Promi
 		suitability,
 		from,
 		outgrown,
-		...(options.newInsert === undefined ? {} : { newInsert: options.newInsert }),
-		...(options.earlier === undefined ? {} : { earlier: options.earlier }),
+		newInsert: options.newInsert,
+		earlier: options.earlier,
 	})
 	const solved = await solveSeason(built.problem, options)
 	return composePlan({

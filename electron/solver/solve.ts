@@ -35,6 +35,8 @@ export class SolveCancelled extends Error {
 	}
 }
 
+const notPlanned = (reason: string): Error => new Error(`The season could not be planned${reason}`)
+
 /** @throws SolveCancelled; Error in plain words where the solver could not answer */
 export function solveSeason(
 	problem: SeasonProblem,
@@ -54,27 +56,21 @@ export function solveSeason(
 			void worker.terminate()
 			act()
 		}
-		const cancel = () => end(() => reject(new SolveCancelled()))
+		const fail = (error: Error) => end(() => reject(error))
+		const cancel = () => fail(new SolveCancelled())
+		const hear = (message: SolverMessage): void => {
+			if (over) return
+			if (message.type === 'done') end(() => resolve(message.solved))
+			else if (message.type === 'failed') fail(notPlanned(` (${message.message}).`))
+			else {
+				const { type: _type, ...progress } = message
+				onProgress?.(progress)
+			}
+		}
 		signal?.addEventListener('abort', cancel)
-		worker.on('message', (message: SolverMessage) => {
-			if (message.type === 'progress') {
-				if (!over)
-					onProgress?.({
-						pass: message.pass,
-						seconds: message.seconds,
-						...(message.gap === undefined ? {} : { gap: message.gap }),
-					})
-			} else if (message.type === 'done') end(() => resolve(message.solved))
-			else end(() => reject(new Error(`The season could not be planned (${message.message}).`)))
-		})
-		worker.on('error', (error) =>
-			end(() => reject(new Error(`The season could not be planned (${error.message}).`))),
-		)
-		worker.on('exit', () =>
-			end(() =>
-				reject(new Error('The season could not be planned: the solver stopped. Try again.')),
-			),
-		)
+		worker.on('message', hear)
+		worker.on('error', (error) => fail(notPlanned(` (${error.message}).`)))
+		worker.on('exit', () => fail(notPlanned(': the solver stopped. Try again.')))
 		worker.postMessage({ problem, timeLimitSeconds, gap })
 	})
 }

@@ -28,36 +28,43 @@ export const seasonVisit = (
 		season: { from: '2027-01-04', to: '2027-12-31', sessions },
 		...more,
 	})
+const week = [
+	{ day: 0, kind: 'training' },
+	{ day: 1, kind: 'training' },
+	{ day: 3, kind: 'training' },
+	{ day: 4, kind: 'training' },
+	{ day: 5, kind: 'match' },
+] as const
+/** A quarter of the sessions on wet ground, a quarter on damp. */
+function groundBy(chance: number): Session['ground'] {
+	if (chance < 0.25) return 'wet'
+	return chance < 0.5 ? 'damp' : 'dry'
+}
 /**
  * 40 weeks of four trainings and a match, four pairs of which one is new, one limited week by week.
  */
 export function bigSeason(seed: number, weeks = 40): Visit {
 	const next = generator(seed)
-	const sessions: Session[] = []
-	for (let week = 0; week < weeks; week++)
-		for (const [day, kind] of [
-			[0, 'training'],
-			[1, 'training'],
-			[3, 'training'],
-			[4, 'training'],
-			[5, 'match'],
-		] as const) {
-			const wet = next()
-			sessions.push({
-				date: addDays('2027-01-04', 7 * week + day),
-				start: kind === 'match' ? '14:00' : '18:00',
-				minutes: kind === 'match' ? 80 : pick(next, [60, 75, 90]),
-				kind,
-				surface: pick(next, [
-					'natural-firm',
-					'natural-soft',
-					'natural-hard',
-					'artificial-3g',
-					'hybrid',
-				]),
-				ground: wet < 0.25 ? 'wet' : wet < 0.5 ? 'damp' : 'dry',
-			})
+	const days = Array.from({ length: weeks }, (_, number) =>
+		week.map(({ day, kind }) => ({ date: addDays('2027-01-04', 7 * number + day), kind })),
+	).flat()
+	const sessions = days.map(({ date, kind }): Session => {
+		const wet = next()
+		return {
+			date,
+			start: kind === 'match' ? '14:00' : '18:00',
+			minutes: kind === 'match' ? 80 : pick(next, [60, 75, 90]),
+			kind,
+			surface: pick(next, [
+				'natural-firm',
+				'natural-soft',
+				'natural-hard',
+				'artificial-3g',
+				'hybrid',
+			]),
+			ground: groundBy(wet),
 		}
+	})
 	return seasonVisit(
 		[
 			{

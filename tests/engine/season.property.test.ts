@@ -30,7 +30,7 @@ const solve = (problem: SeasonProblem, gap = 0.001) =>
 const session = (days: number) =>
 	fc.record(
 		{
-			date: fc.integer({ min: 0, max: days }).map((n) => addDays('2027-01-04', n)),
+			date: fc.integer({ min: 0, max: days }).map((day) => addDays('2027-01-04', day)),
 			start: fc.constantFrom('09:00', '14:00', '18:00'),
 			minutes: fc.constantFrom(45, 60, 75, 90, 110),
 			kind: fc.constantFrom('training' as const, 'training' as const, 'match' as const),
@@ -68,7 +68,7 @@ const season = (sessions: number, pairs: number, days: number): fc.Arbitrary<Vis
 			sessions: fc.uniqueArray(session(days), {
 				minLength: 1,
 				maxLength: sessions,
-				selector: (one) => `${one.date}${one.start}`,
+				selector: ({ date, start }) => `${date}${start}`,
 			}),
 			pairs: fc.array(pair, { minLength: 1, maxLength: pairs }),
 			condition: fc.option(
@@ -77,7 +77,7 @@ const season = (sessions: number, pairs: number, days: number): fc.Arbitrary<Vis
 		})
 		.map((drawn) =>
 			seasonVisit(
-				drawn.pairs.map((one, i) => ({ ...one, id: `p${i + 1}` }) as Pair),
+				drawn.pairs.map((shoes, index) => ({ ...shoes, id: `p${index + 1}` }) as Pair),
 				drawn.sessions as Session[],
 				drawn.condition
 					? { conditions: [{ condition: drawn.condition, side: 'left', status: 'recovering' }] }
@@ -91,27 +91,27 @@ const problemOf = (visit: Visit, from?: string): SeasonProblem =>
  * Every way to give each open session one of the pairs or none; the least cost of the sound ones.
  */
 function bruteForce(problem: SeasonProblem): number {
-	const fixed = fixedUses(problem)
+	const ways = fixedUses(problem).map((settled, session) => {
+		const minutes = openMinutes(problem.slots[session]!, settled)
+		const able = [...problem.pairs.keys()].filter(
+			(pair) =>
+				minutes > 0 &&
+				typeof problem.cost[session]![pair] === 'number' &&
+				!settled.some((use) => use.pair === pair),
+		)
+		return [...able.map((pair) => [...settled, { pair, minutes }]), [...settled]]
+	})
 	let best = Number.POSITIVE_INFINITY
-	const uses: Rotation['uses'] = fixed.map((list) => [...list])
-	const walk = (s: number): void => {
-		if (s === problem.slots.length) {
-			const checked = verify(problem, { uses })
-			if (checked.problems.length === 0 && checked.cost < best) best = checked.cost
+	const walk = (chosen: Rotation['uses']): void => {
+		const next = ways[chosen.length]
+		if (next) {
+			for (const way of next) walk([...chosen, way])
 			return
 		}
-		const open = openMinutes(problem.slots[s]!, fixed[s]!)
-		if (open > 0)
-			for (const p of problem.pairs.keys()) {
-				if (typeof problem.cost[s]![p] !== 'number' || fixed[s]!.some((one) => one.pair === p))
-					continue
-				uses[s] = [...fixed[s]!, { pair: p, minutes: open }]
-				walk(s + 1)
-			}
-		uses[s] = [...fixed[s]!]
-		walk(s + 1)
+		const checked = verify(problem, { uses: chosen })
+		if (checked.problems.length === 0 && checked.cost < best) best = checked.cost
 	}
-	walk(0)
+	walk([])
 	return best
 }
 
@@ -145,9 +145,9 @@ it('sharing a session only ever helps', () => {
 		fc.property(season(8, 3, 12), (visit) => {
 			const shared = problemOf(visit)
 			const whole = { ...shared, slots: shared.slots.map((slot) => ({ ...slot, split: false })) }
-			const [a, b] = [solve(shared, 0), solve(whole, 0)]
-			expect(verify(shared, a.rotation).problems).toEqual([])
-			expect(a.objective).toBeLessThanOrEqual(b.objective + 0.01)
+			const [apart, together] = [solve(shared, 0), solve(whole, 0)]
+			expect(verify(shared, apart.rotation).problems).toEqual([])
+			expect(apart.objective).toBeLessThanOrEqual(together.objective + 0.01)
 		}),
 		{ numRuns: 12 },
 	)
@@ -159,9 +159,9 @@ it('the same season gives the same plan, in whatever order it was typed', () => 
 		footwear: [...visit.footwear!].reverse(),
 		season: { ...visit.season!, sessions: [...visit.season!.sessions!].reverse() },
 	}
-	const [a, b] = [problemOf(visit), problemOf(turned)]
-	expect(lpText(buildModel(b))).toBe(lpText(buildModel(a)))
-	expect(solve(b).rotation).toEqual(solve(a).rotation)
+	const [typed, reversed] = [problemOf(visit), problemOf(turned)]
+	expect(lpText(buildModel(reversed))).toBe(lpText(buildModel(typed)))
+	expect(solve(reversed).rotation).toEqual(solve(typed).rotation)
 }, 60_000)
 it('LP text has short lines, no exponents and every name once', () => {
 	fc.assert(
@@ -169,7 +169,7 @@ it('LP text has short lines, no exponents and every name once', () => {
 			const text = lpText(buildModel(problemOf(visit)))
 			expect(Math.max(...text.split('\n').map((line) => line.length))).toBeLessThan(250)
 			expect(text).not.toMatch(/\de[+-]?\d+ [a-z]/)
-			const rows = [...text.matchAll(/^ (\w+):/gm)].map((one) => one[1])
+			const rows = [...text.matchAll(/^ (\w+):/gm)].map(([, name]) => name)
 			expect(new Set(rows).size).toBe(rows.length)
 		}),
 		{ numRuns: 60 },

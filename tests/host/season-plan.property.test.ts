@@ -8,12 +8,12 @@ import { loadHighs, solvePasses } from '../../electron/solver/passes.ts'
 import { assess } from '../../shared/engine/assess.ts'
 import { suitability } from '../../shared/engine/protocol/norms/suitability.ts'
 import { openProtocol } from '../../shared/engine/protocol/protocol.ts'
-import { buildProblem } from '../../shared/engine/season/problem/build.ts'
 import { planDifference } from '../../shared/engine/season/difference.ts'
 import { keepPast } from '../../shared/engine/season/past.ts'
 import { seasonSessions } from '../../shared/engine/season/pattern.ts'
 import { composePlan } from '../../shared/engine/season/plan/plan.ts'
 import { type Plan, planSchema } from '../../shared/engine/season/plan-file.ts'
+import { buildProblem } from '../../shared/engine/season/problem/build.ts'
 import { addDays } from '../../shared/engine/visit/age.ts'
 import type { Pair, PatternException, Visit } from '../../shared/engine/visit/visit.ts'
 import { plainCheck } from '../engine/plain-plan.ts'
@@ -27,7 +27,7 @@ function planOf(visit: Visit, from: string, earlier?: Plan): Plan {
 		protocol,
 		suitability,
 		from,
-		...(earlier ? { earlier } : {}),
+		earlier,
 	})
 	const solved = solvePasses(highs, built.problem, { timeLimitSeconds: 20, gap: 0.001 })
 	return planSchema.parse(
@@ -45,7 +45,7 @@ function planOf(visit: Visit, from: string, earlier?: Plan): Plan {
 	)
 }
 const start = '2027-01-04'
-const day = (most: number) => fc.integer({ min: 0, max: most }).map((n) => addDays(start, n))
+const day = (most: number) => fc.integer({ min: 0, max: most }).map((days) => addDays(start, days))
 const surface = fc.constantFrom(
 	'natural-soft' as const,
 	'natural-firm' as const,
@@ -117,7 +117,7 @@ const changes: Record<string, Change> = {
 	}),
 	'a pin': (visit, from) => {
 		const next = seasonSessions(visit.season!).find(
-			(one) => one.date >= from && one.status === undefined,
+			({ date, status }) => date >= from && status === undefined,
 		)
 		return next
 			? {
@@ -138,7 +138,7 @@ const season = fc.record({
 	/* a player is not at two sessions at once */ rows: fc.uniqueArray(row, {
 		minLength: 2,
 		maxLength: 4,
-		selector: (one) => one.weekday,
+		selector: ({ weekday }) => weekday,
 	}),
 	pairs: fc.array(pair, { minLength: 1, maxLength: 3 }),
 	change: fc.constantFrom(...Object.keys(changes)),
@@ -147,7 +147,7 @@ const season = fc.record({
 })
 const visitOf = (rows: readonly object[], pairs: readonly object[]): Visit => {
 	const visit = seasonVisit(
-		pairs.map((one, i) => ({ ...one, id: `p${i + 1}` }) as Pair),
+		pairs.map((shoes, index) => ({ ...shoes, id: `p${index + 1}` }) as Pair),
 		[],
 	)
 	return {
@@ -155,13 +155,13 @@ const visitOf = (rows: readonly object[], pairs: readonly object[]): Visit => {
 		season: {
 			from: start,
 			to: addDays(start, 7 * 16),
-			pattern: rows.map((one, i) => ({ ...one, id: `row${i}` })) as never,
+			pattern: rows.map((weekly, index) => ({ ...weekly, id: `row${index}` })) as never,
 		},
 	}
 }
 const played = (plan: Plan, before: string) =>
 	plan.sessions
-		.filter((one) => one.date < before)
+		.filter(({ date }) => date < before)
 		.map(({ id, date, minutes, pair: worn, parts }) => ({ id, date, minutes, worn, parts }))
 
 it('a written plan keeps every rule, before and after the season changes; what was played stays', () => {
@@ -183,11 +183,11 @@ it('a written plan keeps every rule, before and after the season changes; what w
 				expect(played(next, at)).toEqual(played(plan, at))
 				// a change is told for a day ahead, never for one that was played
 				expect(
-					planDifference(plan, next).filter((one) => one.date < at && !/^Pair /.test(one.says)),
+					planDifference(plan, next).filter(({ date, says }) => date < at && !/^Pair /.test(says)),
 				).toEqual([])
 				expect(
 					planDifference(plan, next)
-						.map((one) => one.says)
+						.map(({ says }) => says)
 						.join(' '),
 				).not.toMatch(/\d{4}-\d\d-\d\d/)
 				plan = next
@@ -215,35 +215,35 @@ it('the plain reader sees a plan that was tampered with', () => {
 		],
 	)
 	const plan = planOf(visit, start)
-	const says = (change: (one: Plan['sessions'][number]) => void) => {
+	const says = (change: (session: Plan['sessions'][number]) => void) => {
 		const copy = structuredClone(plan)
-		for (const one of copy.sessions) change(one)
+		for (const session of copy.sessions) change(session)
 		copy.findings = []
 		return plainCheck(visit, copy).join('; ')
 	}
 	expect(plainCheck(visit, plan)).toEqual([])
 	expect(
-		says((one) => {
-			one.pair = 'p3'
+		says((session) => {
+			session.pair = 'p3'
 		}),
 	).toMatch(/p3 on natural-firm/)
 	expect(
-		says((one) => {
-			one.pair = 'p1'
-			delete one.parts
+		says((session) => {
+			session.pair = 'p1'
+			delete session.parts
 		}),
 	).toMatch(/outside its share/)
 	expect(
-		says((one) => {
-			one.ground = 'wet'
-			one.pair = 'p1'
-			one.date = plan.sessions[0]!.date
+		says((session) => {
+			session.ground = 'wet'
+			session.pair = 'p1'
+			session.date = plan.sessions[0]!.date
 		}),
 	).toMatch(/soaked/)
 	expect(
-		says((one) => {
-			one.minutes = 160
-			one.pair = 'p2'
+		says((session) => {
+			session.minutes = 160
+			session.pair = 'p2'
 		}),
 	).toMatch(/320 minutes in p2/)
 })

@@ -10,9 +10,9 @@ import { planSeason } from '../../electron/solver/plan.ts'
 import { SolveCancelled, solveSeason } from '../../electron/solver/solve.ts'
 import { suitability } from '../../shared/engine/protocol/norms/suitability.ts'
 import { openProtocol } from '../../shared/engine/protocol/protocol.ts'
-import { buildProblem } from '../../shared/engine/season/problem/build.ts'
 import { planDifference } from '../../shared/engine/season/difference.ts'
 import { planSchema } from '../../shared/engine/season/plan-file.ts'
+import { buildProblem } from '../../shared/engine/season/problem/build.ts'
 import { verify } from '../../shared/engine/season/verify/verify.ts'
 import type { Session } from '../../shared/engine/visit/visit.ts'
 import { visitSchema } from '../../shared/engine/visit/visit.ts'
@@ -42,7 +42,7 @@ it('wet boots rest, and the reason says since when', async () => {
 			[training('2027-02-02', { ground: 'wet', surface: 'natural-soft' }), training('2027-02-03')],
 		),
 	)
-	expect(plan.sessions.map((one) => one.pair)).toEqual(['firm', 'turf'])
+	expect(plan.sessions.map(({ pair }) => pair)).toEqual(['firm', 'turf'])
 	expect(plan.sessions[1]!.reasons).toContain('firm boots still wet from Tuesday')
 })
 it('where no pair may be worn the session and the findings say so, with what to buy', async () => {
@@ -54,7 +54,7 @@ it('where no pair may be worn the session and the findings say so, with what to 
 	)
 	expect(plan.sessions[1]!.pair).toBeUndefined()
 	expect(plan.sessions[1]!.unmet[0]).toContain('firm ground sole not for hall')
-	expect(plan.findings.map((one) => one.id)).toContain('season.no-pair')
+	expect(plan.findings.map(({ id }) => id)).toContain('season.no-pair')
 	expect(plan.purchases[0]).toMatchObject({ sole: 'indoor', neededBy: '2027-03-03' })
 })
 it('pins are honoured where they may be, and refused in words where they may not', async () => {
@@ -67,38 +67,36 @@ it('pins are honoured where they may be, and refused in words where they may not
 			],
 		),
 	)
-	expect(plan.sessions.map((one) => one.pair)).toEqual(['turf', 'turf'])
+	expect(plan.sessions.map(({ pair }) => pair)).toEqual(['turf', 'turf'])
 	expect(plan.sessions[0]!.reasons).toContain('chosen by the clinician')
 	expect(plan.sessions[1]!.unmet[0]).toContain('pinned pair may not be worn')
-	expect(plan.findings.map((one) => one.id)).toContain('season.pin')
+	expect(plan.findings.map(({ id }) => id)).toContain('season.pin')
 })
 it('the past stays, the future is solved anew, and the difference is told', async () => {
 	const sessions = ['02', '04', '09', '11'].map((day) => training(`2027-02-${day}`))
 	const before = await planSeason(seasonVisit([firm, turf], sessions))
-	const rained = sessions.map((one) =>
-		one.date === '2027-02-09'
-			? { ...one, ground: 'wet' as const }
-			: one.date === '2027-02-02'
-				? { ...one, worn: 'turf' }
-				: one,
-	)
+	const changed: Record<string, Partial<Session>> = {
+		'2027-02-02': { worn: 'turf' },
+		'2027-02-09': { ground: 'wet' },
+	}
+	const rained = sessions.map((session) => ({ ...session, ...changed[session.date] }))
 	const after = await planSeason(seasonVisit([firm, turf], [...rained, training('2027-02-10')]), {
 		from: '2027-02-05',
 		earlier: before,
 	})
-	expect(after.sessions.slice(0, 2).map((one) => [one.past, one.pair])).toEqual([
+	expect(after.sessions.slice(0, 2).map(({ past, pair }) => [past, pair])).toEqual([
 		[true, 'turf'],
 		[true, before.sessions[1]!.pair],
 	])
-	const told = planDifference(before, after).map((one) => one.says)
+	const told = planDifference(before, after).map(({ says }) => says)
 	expect(
 		told.some(
-			(one) =>
-				one.includes('Tuesday 9 February 2027, 18:00') && one.includes('ground dry becomes wet'),
+			(says) =>
+				says.includes('Tuesday 9 February 2027, 18:00') && says.includes('ground dry becomes wet'),
 		),
 	).toBe(true)
 	expect(
-		told.some((one) => one.includes('Wednesday 10 February 2027, 18:00') && one.includes('new')),
+		told.some((says) => says.includes('Wednesday 10 February 2027, 18:00') && says.includes('new')),
 	).toBe(true)
 	expect(planDifference(before, before)).toEqual([])
 })
@@ -110,7 +108,7 @@ it('a current bone stress injury plans nothing', async () => {
 	)
 	expect(plan.sessions[0]!.pair).toBeUndefined()
 	expect(
-		plan.findings.some((one) => one.id === 'season.stop-bone-stress' && one.level === 'stop'),
+		plan.findings.some(({ id, level }) => id === 'season.stop-bone-stress' && level === 'stop'),
 	).toBe(true)
 })
 it('cancel ends it at once and leaves the thread free', async () => {
@@ -156,10 +154,10 @@ it('plan on the command line writes both files and nothing else', () => {
 	)
 	expect([done.status, done.stdout, done.stderr]).toEqual([0, '', ''])
 	const plan = planSchema.parse(JSON.parse(readFileSync(out, 'utf8')))
-	expect(plan.sessions.map((one) => `${one.date} ${one.start}`)).toEqual(
-		plan.sessions.map((one) => `${one.date} ${one.start}`).sort(),
+	expect(plan.sessions.map(({ date, start }) => `${date} ${start}`)).toEqual(
+		plan.sessions.map(({ date, start }) => `${date} ${start}`).sort(),
 	)
-	expect(plan.sessions.find((one) => one.id === 'sat:2027-05-22')!.pair).toBe('firm')
+	expect(plan.sessions.find(({ id }) => id === 'sat:2027-05-22')!.pair).toBe('firm')
 	expect(
 		new ICAL.Component(ICAL.parse(readFileSync(ics, 'utf8'))).getAllSubcomponents('vevent').length,
 	).toBe(plan.sessions.length)

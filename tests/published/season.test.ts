@@ -5,9 +5,9 @@ import { expect, it } from 'vitest'
 import { solveSeason } from '../../electron/solver/solve.ts'
 import { suitability } from '../../shared/engine/protocol/norms/suitability.ts'
 import { openProtocol } from '../../shared/engine/protocol/protocol.ts'
+import { expandPattern } from '../../shared/engine/season/pattern.ts'
 import { buildProblem } from '../../shared/engine/season/problem/build.ts'
 import { ladderMinutes } from '../../shared/engine/season/problem/ladder.ts'
-import { expandPattern } from '../../shared/engine/season/pattern.ts'
 import type { Owned, SeasonProblem, Slot } from '../../shared/engine/season/problem/problem.ts'
 import { verify } from '../../shared/engine/season/verify/verify.ts'
 import { seasonVisit } from '../engine/random-season.ts'
@@ -38,11 +38,11 @@ const owned = (id: string, dryingHours: number): Owned => ({
 	relativePrice: 0,
 })
 const slots = (count: number, minutes: number, split: boolean): Slot[] =>
-	Array.from({ length: count }, (_, s) => ({
-		id: `s${s}`,
-		date: `2027-02-0${s + 1}`,
+	Array.from({ length: count }, (_, index) => ({
+		id: `s${index}`,
+		date: `2027-02-0${index + 1}`,
 		start: '18:00',
-		startHour: 24 * s + 18,
+		startHour: 24 * index + 18,
 		minutes,
 		kind: 'training',
 		surface: 'natural-firm',
@@ -101,7 +101,7 @@ it('B: the same ladder laid on a season, in round minutes, and other wear only a
 		})),
 	)
 	const { problem } = buildProblem({ visit, protocol: openProtocol(), suitability })
-	expect(problem.fixed.map((one) => one.minutes)).toEqual([20, 30, 45, 65])
+	expect(problem.fixed.map(({ minutes }) => minutes)).toEqual([20, 30, 45, 65])
 	expect(problem.cost.map((row) => typeof row[0])).toEqual([
 		'string',
 		'string',
@@ -149,8 +149,10 @@ it('18 rounds of two trainings and a match with one bye, training kept, are 53 s
 		{ from: '2027-06-07', to: '2027-06-13', status: 'bye' },
 	])
 	expect(all.length).toBe(54)
-	expect(all.filter((one) => one.status === undefined).length).toBe(53)
-	expect(all.filter((one) => one.status === 'bye').map((one) => one.date)).toEqual(['2027-06-12'])
+	expect(all.filter(({ status }) => status === undefined).length).toBe(53)
+	expect(all.filter(({ status }) => status === 'bye').map(({ date }) => date)).toEqual([
+		'2027-06-12',
+	])
 })
 it('injured for two weeks takes every session out', () => {
 	const all = expandPattern(
@@ -159,7 +161,7 @@ it('injured for two weeks takes every session out', () => {
 		'2027-03-31',
 		[{ from: '2027-03-08', to: '2027-03-21', status: 'injured' }],
 	)
-	expect(all.map((one) => [one.date, one.status])).toEqual([
+	expect(all.map(({ date, status }) => [date, status])).toEqual([
 		['2027-03-02', undefined],
 		['2027-03-09', 'injured'],
 		['2027-03-16', 'injured'],

@@ -4,8 +4,8 @@
  */
 import { parentPort } from 'node:worker_threads'
 import type { ImportChoices, Incoming } from '../../shared/engine/season/preview.ts'
-import { readCalendar } from './calendar.ts'
-import { readCsv } from './calendar-csv.ts'
+import { readCsv } from './csv.ts'
+import { readCalendar } from './read.ts'
 
 export type ReaderMessage = { at: string } | { incoming: Incoming }
 const post = (message: ReaderMessage): void => parentPort?.postMessage(message)

@@ -3,7 +3,9 @@
  * own zone tables.
  */
 import ICAL from 'ical.js'
+import { twoDigits } from '../../shared/engine/visit/age.ts'
 
+/** Whether the machine's zone tables have a zone of this name. */
 export const knownZone = (name: string): boolean => {
 	try {
 		new Intl.DateTimeFormat('en', { timeZone: name })
@@ -12,6 +14,8 @@ export const knownZone = (name: string): boolean => {
 		return false
 	}
 }
+/** The machine's own zone. */
+export const zoneHere = (): string => Intl.DateTimeFormat().resolvedOptions().timeZone
 const formats = new Map<string, Intl.DateTimeFormat>()
 function formatOf(zone: string): Intl.DateTimeFormat {
 	const made =
@@ -37,7 +41,7 @@ export function wallClock(
 	const part = Object.fromEntries(
 		formatOf(zone)
 			.formatToParts(instantMs)
-			.map((one) => [one.type, one.value]),
+			.map(({ type, value }) => [type, value]),
 	)
 	const date = `${part.year}-${part.month}-${part.day}`
 	return {
@@ -46,7 +50,7 @@ export function wallClock(
 		asUtcMs: Date.parse(`${date}T${part.hour}:${part.minute}:${part.second}Z`),
 	}
 }
-export const offsetMs = (instantMs: number, zone: string): number =>
+const offsetMs = (instantMs: number, zone: string): number =>
 	wallClock(instantMs, zone).asUtcMs - Math.floor(instantMs / 1000) * 1000
 
 function transitions(
@@ -71,7 +75,8 @@ function transitions(
 }
 const offsetText = (ms: number): string => {
 	const minutes = Math.round(Math.abs(ms) / 60_000)
-	return `${ms < 0 ? '-' : '+'}${String(Math.floor(minutes / 60)).padStart(2, '0')}${String(minutes % 60).padStart(2, '0')}`
+	const sign = ms < 0 ? '-' : '+'
+	return `${sign}${twoDigits(Math.floor(minutes / 60))}${twoDigits(minutes % 60)}`
 }
 const local = (ms: number): string => new Date(ms).toISOString().slice(0, 19).replace(/[-:]/g, '')
 /** VTIMEZONE lines of a zone for the years from..to, each change written out. */

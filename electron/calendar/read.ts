@@ -1,0 +1,145 @@
+/** A fixture list as iCalendar (RFC 5545). */
+import ICAL from 'ical.js'
+import type { ImportChoices, Incoming } from '../../shared/engine/season/preview.ts'
+import { addDays } from '../../shared/engine/visit/age.ts'
+import { assumedLengthNotes } from './lengths.ts'
+import { registerZones } from './named-zones.ts'
+import { isFloating, type Occurrence, occurrences, placed } from './occurrences.ts'
+import { type Component, isRealTime, rawOf, sequenceOf, textOf, titleOf } from './properties.ts'
+import { mostDays, sessionsOf } from './sessions.ts'
+
+/** A list while it is read. */
+interface Reading {
+	choices: ImportChoices
+	incoming: Incoming
+	/** told what is being read, so that what takes too long can be named */ at: (
+		title: string,
+	) => void
+}
+const reasonOf = (error: unknown): string =>
+	error instanceof Error ? error.message.slice(0, 100) : 'not readable'
+
+/** The calendars of a file. @throws Error where it is none */
+function calendarsOf(text: string): Component[] {
+	const parsed = ICAL.parse(text.replace(/^\uFEFF/, '').trim()) as unknown as unknown[]
+	const roots = typeof parsed[0] === 'string' ? [parsed] : (parsed as unknown[][])
+	return roots
+		.map((root) => new ICAL.Component(root as never))
+		.filter((component) => component.name === 'vcalendar')
+}
+/** Why an event cannot be read at all; undefined where it can. */
+function flawOf(event: Component, number: number): { where: string; says: string } | undefined {
+	const uid = textOf(event, 'uid')
+	if (!uid)
+		return {
+			where: `event ${number}`,
+			says:
+				`Event ${number} (${titleOf(event) ?? 'without title'}) has no UID ` +
+				'and cannot be kept up to date. Ask for a list with UIDs, or enter it by hand.',
+		}
+	const title = titleOf(event) ?? uid
+	if (!event.hasProperty('dtstart'))
+		return { where: uid, says: `"${title}" has no start. Enter it by hand.` }
+	const unreal = ['dtstart', 'dtend', 'recurrence-id'].find((name) => !isRealTime(event, name))
+	if (!unreal) return undefined
+	return {
+		where: uid,
+		says:
+			`"${title}": ${unreal.toUpperCase()} is no date, given ${rawOf(event, unreal)}, allowed: ` +
+			'a day and time of the calendar. Enter it by hand.',
+	}
+}
+/** The events of a calendar that can be read, those of one UID together. */
+function eventsByUid(
+	calendar: Component,
+	unknownZones: ReadonlySet<string>,
+	{ incoming }: Reading,
+): Map<string, Component[]> {
+	const groups = new Map<string, Component[]>()
+	for (const [index, event] of calendar.getAllSubcomponents('vevent').entries()) {
+		const flaw = flawOf(event, index + 1)
+		if (flaw) {
+			incoming.problems.push(flaw)
+			continue
+		}
+		const zone = event.getFirstProperty('dtstart')?.getParameter('tzid')
+		if (typeof zone === 'string' && unknownZones.has(zone)) continue
+		const uid = textOf(event, 'uid') ?? ''
+		groups.set(uid, [...(groups.get(uid) ?? []), event])
+	}
+	return groups
+}
+const isChange = (event: Component): boolean => event.hasProperty('recurrence-id')
+/** The event that counts where a list holds several of the same UID: its latest revision. */
+const latest = (events: readonly Component[]): Component | undefined =>
+	events
+		.filter((event) => !isChange(event))
+		.sort((left, right) => sequenceOf(right) - sequenceOf(left))[0]
+
+/** Sessions of an occurrence that lie within the season. */
+function addSessions(found: Occurrence, { choices, incoming }: Reading): void {
+	const { date } = placed(found.start, choices)
+	if (date < addDays(choices.from, -mostDays) || date > choices.to) return
+	incoming.sessions.push(
+		...sessionsOf(found, choices, incoming).filter(
+			(session) => session.date >= choices.from && session.date <= choices.to,
+		),
+	)
+}
+/** Adds the sessions of all events of one UID. @returns whether a time of them names no zone */
+function readEvents(uid: string, events: readonly Component[], reading: Reading): boolean {
+	const { choices, incoming, at } = reading
+	const [first] = events
+	const title = (first && titleOf(first)) ?? uid
+	let floating = false
+	try {
+		at(title.slice(0, 80))
+		for (const found of occurrences(latest(events), events.filter(isChange), uid, choices)) {
+			floating ||= isFloating(found.start)
+			addSessions(found, reading)
+		}
+	} catch (error) {
+		incoming.problems.push({
+			where: uid,
+			says: `"${title}" could not be read (${reasonOf(error)}). Enter it by hand.`,
+		})
+	}
+	return floating
+}
+/** Reads one calendar of a file. @returns whether a time in it names no zone */
+function readOne(calendar: Component, reading: Reading): boolean {
+	for (const zone of calendar.getAllSubcomponents('vtimezone'))
+		reading.at(`time zone ${textOf(zone, 'tzid') ?? 'without a name'}`)
+	const unknown = registerZones(calendar, reading.choices, reading.incoming)
+	let floating = false
+	for (const [uid, events] of eventsByUid(calendar, unknown, reading))
+		if (readEvents(uid, events, reading)) floating = true
+	return floating
+}
+/** Every session of a calendar within the season. */
+export function readCalendar(
+	text: string,
+	choices: ImportChoices,
+	at: (title: string) => void = () => {},
+): Incoming {
+	const incoming: Incoming = { sessions: [], problems: [], questions: [], notes: [] }
+	const problem = (says: string) => incoming.problems.push({ where: 'file', says })
+	let calendars: Component[]
+	try {
+		calendars = calendarsOf(text)
+	} catch (error) {
+		problem(
+			`This is not an iCalendar file (${reasonOf(error)}). Export the calendar again as .ics.`,
+		)
+		return incoming
+	}
+	if (calendars.length === 0)
+		problem('The file holds no calendar. Export the calendar again as .ics.')
+	const floating = calendars.map((calendar) => readOne(calendar, { choices, incoming, at }))
+	if (floating.includes(true))
+		incoming.notes.push(
+			`Some times name no time zone: they were taken as the clinic's own (${choices.zone}).`,
+		)
+	incoming.notes.push(...assumedLengthNotes(incoming.sessions))
+	return incoming
+}

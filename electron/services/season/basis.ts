@@ -1,0 +1,105 @@
+/** What a plan rests on: pairs and findings of the open draft, else of the latest signed visit. */
+import { draftContentSchema, signedVisitSchema } from '../../../shared/contract.ts'
+import { dayHere } from '../../../shared/desk/workplace/local-day.ts'
+import { assess } from '../../../shared/engine/assess.ts'
+import { stillBlocked } from '../../../shared/engine/insert/decided.ts'
+import { digestOf } from '../../../shared/engine/plain/canonical.ts'
+import type { ProtocolFile } from '../../../shared/engine/protocol/protocol.ts'
+import { insertDecided } from '../../../shared/engine/report/club.ts'
+import { stopOf } from '../../../shared/engine/season/problem/limits.ts'
+import type { Decisions } from '../../../shared/engine/visit/decisions.ts'
+import type { Visit } from '../../../shared/engine/visit/visit.ts'
+import { type Deps, type DraftValue, Refusal, type State } from '../records/state.ts'
+import { earlierVisits, visitsOf } from '../visits/visits.ts'
+
+export interface Basis {
+	from: 'draft' | 'visit'
+	visit: Visit
+	decisions: Decisions
+	earlier: Visit[]
+}
+function openDraft(state: State, deps: Deps, playerId: string): Basis | undefined {
+	const [open] = state.draftsOf(playerId)
+	if (!open) return undefined
+	const [draftId, { amends }] = open
+	const draft = deps.store.draft(draftId)
+	if (!draft) return undefined
+	const { visit, decisions } = draftContentSchema.parse((draft.value as DraftValue).content)
+	return {
+		from: 'draft',
+		visit: { ...visit, player: state.entry(playerId).player },
+		decisions,
+		earlier: earlierVisits(state, deps, playerId, amends?.visitId),
+	}
+}
+function latestSigned(state: State, deps: Deps, playerId: string): Basis | undefined {
+	const latest = visitsOf(state, deps, playerId).find((line) => !line.inError)
+	if (!latest) return undefined
+	const { visit, decisions } = signedVisitSchema.parse(deps.store.read(latest.record).value)
+	return {
+		from: 'visit',
+		visit: { ...visit, player: state.entry(playerId).player },
+		decisions,
+		earlier: earlierVisits(state, deps, playerId, latest.card.visitId),
+	}
+}
+/**
+ * Undefined where the player has no assessment yet.
+ * @throws Refusal where the player is not in the records or was merged away
+ */
+export function basisOf(state: State, deps: Deps, playerId: string): Basis | undefined {
+	state.entry(playerId)
+	if (state.mergedAway(playerId))
+		throw new Refusal('This record was merged into another player. Open that player.')
+	return openDraft(state, deps, playerId) ?? latestSigned(state, deps, playerId)
+}
+/** @throws Refusal where the player has no assessment yet, is unknown or was merged away */
+export function needBasis(state: State, deps: Deps, playerId: string): Basis {
+	const basis = basisOf(state, deps, playerId)
+	if (!basis)
+		throw new Refusal(
+			'This player has no assessment yet. Start one and enter the pairs they wear, then plan ' +
+				'the season.',
+		)
+	return basis
+}
+/** What of a visit a plan rests on: when it changes, the plan is out of date. */
+export const basisDigest = ({ visit, decisions }: Basis): string =>
+	digestOf(
+		JSON.parse(
+			JSON.stringify({
+				footwear: visit.footwear ?? [],
+				feet: visit.feet ?? {},
+				conditions: visit.conditions ?? [],
+				body: visit.body ?? {},
+				insert: insertDecided(decisions),
+			}),
+		),
+	)
+/** Why no rotation may be given out, or undefined where one may. */
+export function stopped(
+	{ visit, decisions, earlier, from }: Basis,
+	protocol: ProtocolFile,
+): string | undefined {
+	const assessment = assess(visit, earlier, protocol)
+	const { screening } = assessment
+	const sides = stillBlocked(assessment, decisions)
+	if (sides.length === 0) return stopOf(visit)?.says
+	const ids = new Set(sides.flatMap((side) => screening.blockedBy[side]))
+	const signs = screening.items
+		.filter((item) => ids.has(item.id))
+		.map((item) => item.says.replace(/\.$/, ''))
+	return (
+		`The rotation is stopped for the ${sides.join(' and ')} foot by a warning sign: ` +
+		`${[...new Set(signs)].join('; ')}. Record in Decide what was done about ` +
+		`it${from === 'draft' ? '' : ' (open a new assessment)'}, then plan.`
+	)
+}
+/**
+ * Sessions before this day are the past unless the person says otherwise: today, or the visit where
+ * it lies ahead.
+ */
+export function firstDay(deps: Deps, basis: Basis | undefined): string {
+	const today = dayHere(deps.now())
+	return basis && basis.visit.visitDate > today ? basis.visit.visitDate : today
+}

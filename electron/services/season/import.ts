@@ -1,0 +1,106 @@
+/** A fixture list read against the saved season, with the answers a person gave about it. */
+import type { InputOf, OutputOf } from '../../../shared/contract.ts'
+import { openProtocol, type ProtocolFile } from '../../../shared/engine/protocol/protocol.ts'
+import { type ImportChoices, previewImport } from '../../../shared/engine/season/preview.ts'
+import { codes, surfaces } from '../../../shared/engine/visit/terms.ts'
+import type { Season } from '../../../shared/engine/visit/visit.ts'
+import { readList } from '../../calendar/list.ts'
+import { zoneHere } from '../../calendar/zones.ts'
+import { type Deps, Refusal, type State } from '../records/state.ts'
+import { lastSeason } from './records.ts'
+
+/** An answer to a question of the import. */
+interface Answer {
+	key: string
+	/** what of the list it is about, where the key names it: a place, a title, a zone */ about: string
+	value: string
+}
+const cannotUse = (key: string, message: string): Refusal =>
+	new Refusal('An answer cannot be used. Nothing was changed.', [
+		{ path: `answers.${key}`, message },
+	])
+/** @throws Refusal where the answer is none of those allowed */
+function pick<const Choice extends string>(
+	{ key, value }: Answer,
+	allowed: readonly Choice[],
+): Choice {
+	const found = allowed.find((choice) => choice === value)
+	if (found === undefined)
+		throw cannotUse(key, `not one of the answers, given "${value}", allowed: ${allowed.join(', ')}`)
+	return found
+}
+/** What each answer settles, by the first word of its key. */
+const settles: Record<string, (choices: ImportChoices, answer: Answer) => void> = {
+	team: (choices, { value }) => {
+		choices.team = value.trim().slice(0, 80)
+	},
+	code: (choices, answer) => {
+		choices.code = pick(answer, codes)
+	},
+	surface: (choices, answer) => {
+		choices.surface = pick(answer, surfaces)
+	},
+	ground: (choices, answer) => {
+		choices.ground = pick(answer, ['dry', 'damp', 'wet'])
+	},
+	dateOrder: (choices, answer) => {
+		choices.dateOrder = pick(answer, ['day-month', 'month-day'])
+	},
+	surfaces: (choices, answer) => {
+		choices.surfaces = { ...choices.surfaces, [answer.about]: pick(answer, surfaces) }
+	},
+	kinds: (choices, answer) => {
+		choices.kinds = { ...choices.kinds, [answer.about]: pick(answer, ['training', 'match']) }
+	},
+	zones: (choices, { about, value }) => {
+		choices.zones = { ...choices.zones, [about]: value }
+	},
+}
+/**
+ * The answers of the person by the keys of the questions. @throws Refusal naming an answer that
+ * cannot be
+ */
+function choicesOf(
+	answers: Record<string, string>,
+	season: Season,
+	file: ProtocolFile,
+): ImportChoices {
+	const protocol = openProtocol(file)
+	const choices: ImportChoices = {
+		zone: zoneHere(),
+		from: season.from,
+		to: season.to,
+		source: answers.source?.trim() || 'list',
+		trainingMinutes: protocol.value('season.trainingMinutes'),
+		matchMinutes: protocol.value('season.matchMinutes'),
+	}
+	for (const [key, value] of Object.entries(answers)) {
+		const dot = key.indexOf('.')
+		const [head, about] = dot < 0 ? [key, ''] : [key.slice(0, dot), key.slice(dot + 1)]
+		if (value.trim() === '' || head === 'source') continue
+		const settle = Object.hasOwn(settles, head) ? settles[head] : undefined
+		if (!settle)
+			throw cannotUse(
+				key,
+				`unknown, given "${value}", allowed: source, team, code, surface, ground, dateOrder, ` +
+					'surfaces, kinds, zones',
+			)
+		settle(choices, { key, about, value })
+	}
+	return choices
+}
+/** Reads a fixture list against the saved season and changes nothing. */
+export async function previewSeasonImport(
+	state: State,
+	deps: Deps,
+	{ playerId, text, kind, answers }: InputOf<'season.previewImport'>,
+): Promise<OutputOf<'season.previewImport'>> {
+	const season = lastSeason(state, deps, playerId)?.season
+	if (!season)
+		throw new Refusal(
+			'The season has no first and last day yet. Enter them first: sessions outside it are left ' +
+				'out.',
+		)
+	const choices = choicesOf(answers, season, state.protocol)
+	return previewImport(season.sessions ?? [], await readList(text, kind, choices), choices.source)
+}
