@@ -352,7 +352,7 @@ export interface LoadingResult {
 }
 /**
  * One element of an insert: what, how much, within what, why. Ids stand in
- * shared/engine/insert/elements.ts.
+ * shared/engine/insert/element-words.ts.
  */
 export interface InsertElement {
 	element: string
