@@ -6,14 +6,14 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { assess } from '../../shared/engine/assess.ts'
 import type { InsertElement } from '../../shared/engine/findings/assessment.ts'
-import { elementRows } from '../../shared/engine/insert/elements.ts'
+import { elementRows } from '../../shared/engine/insert/elements/elements.ts'
 import {
 	controlBarMm,
 	type InsertMeasures,
 	insertSheets,
 	sheet,
 	tooLarge,
-} from '../../shared/engine/insert/outline.ts'
+} from '../../shared/engine/insert/outline/outline.ts'
 import { openProtocol } from '../../shared/engine/protocol/protocol.ts'
 import { bothSides } from '../../shared/engine/visit/sides.ts'
 import { conditions, firstRays, forefeet } from '../../shared/engine/visit/terms.ts'

@@ -4,7 +4,7 @@ import type { Finding } from './finding.ts'
 
 /**
  * One element of an insert: what, how much, within what, why. Ids stand in
- * shared/engine/insert/elements.ts.
+ * shared/engine/insert/element-words.ts.
  */
 export interface InsertElement {
 	element: string

@@ -14,12 +14,12 @@ const rows = 6
 const run = (from: End, to: End, kind: Run['kind'] = 'over'): Run => ({ from, to, kind })
 const bar = (row: number, kind: Run['kind'] = 'over') => [run([row, 'inner'], [row, 'outer'], kind)]
 const cross = (first: number, last: number, kind: Run['kind'] = 'over') =>
-	Array.from({ length: last - first }, (_, i) => first + i).flatMap((row) => [
+	Array.from({ length: last - first }, (_, index) => first + index).flatMap((row) => [
 		run([row, 'inner'], [row + 1, 'outer'], kind),
 		run([row, 'outer'], [row + 1, 'inner'], kind),
 	])
 const straight = (first: number, last: number, kind: Run['kind'] = 'over') =>
-	Array.from({ length: last - first }, (_, i) => first + i).flatMap((row) => [
+	Array.from({ length: last - first }, (_, index) => first + index).flatMap((row) => [
 		run([row, 'inner'], [row + 1, 'inner'], kind),
 		run([row, 'outer'], [row + 1, 'outer'], kind),
 	])
@@ -99,52 +99,59 @@ const stroke: Record<Run['kind'], string> = {
 	second: 'stroke-width="3.4"',
 	loop: 'stroke-width="2.4" fill="none"',
 }
-/** @param side the foot to draw for: only the toe lift differs between left and right */
-export function lacingFigure(id: LacingId, side: Side, colour = '#0f6b5c', scale = 1): Figure {
-	const pattern = patterns[id]
-	const width = 110,
-		height = 170
-	// a left shoe seen from above has its big-toe side on the right
-	const x = (column: End[1]) =>
-		column === 'middle' ? 55 : (column === 'inner') === (side === 'left') ? 82 : 28
-	const y = (row: number) => 150 - row * 25
-	const line = ({ from, to, kind }: Run) => {
-		const [x1, y1, x2, y2] = [x(from[1]), y(from[0]), x(to[1]), y(to[0])]
-		if (kind !== 'loop')
-			return (
-				`<line x1="${x1}" y1="${y1}" x2="${x2}" y2="${y2}" stroke="${colour}" ` +
-				`${stroke[kind]}/>`
-			)
-		const out = x1 > 55 ? 14 : -14
+/** Where the eyelets lie on the drawing, in its units. */
+const width = 110
+const height = 170
+const middle = 55
+const bigToeRight = 82
+const bigToeLeft = 28
+const rowAt = (row: number) => 150 - row * 25
+/** A left shoe seen from above has its big-toe side on the right. */
+function columnAt(column: End[1], side: Side): number {
+	if (column === 'middle') return middle
+	return (column === 'inner') === (side === 'left') ? bigToeRight : bigToeLeft
+}
+function lineOf({ from, to, kind }: Run, side: Side, colour: string): string {
+	const [fromX, fromY] = [columnAt(from[1], side), rowAt(from[0])]
+	const [toX, toY] = [columnAt(to[1], side), rowAt(to[0])]
+	if (kind !== 'loop')
 		return (
-			`<path d="M ${x1} ${y1} C ${x1 + out} ${y1} ${x1 + out} ${y2} ${x2} ${y2}" ` +
-			`stroke="${colour}" ${stroke.loop}/>`
+			`<line x1="${fromX}" y1="${fromY}" x2="${toX}" y2="${toY}" stroke="${colour}" ` +
+			`${stroke[kind]}/>`
 		)
-	}
-	const holes = Array.from({ length: rows }, (_, row) =>
-		(['inner', 'outer'] as const)
-			.map(
-				(column) =>
-					`<circle cx="${x(column)}" cy="${y(row)}" r="3.6" fill="#ffffff" stroke="#1d2726" ` +
-					'stroke-width="1.2"/>',
-			)
-			.join(''),
-	).join('')
-	const knot =
-		pattern.knot === undefined
-			? ''
-			: `<circle cx="55" cy="${y(pattern.knot)}" r="6" fill="${colour}"/>`
-	const order = [...pattern.runs].sort(
-		(a, b) => Number(b.kind === 'hidden') - Number(a.kind === 'hidden'),
+	const bulge = fromX > middle ? 14 : -14
+	return (
+		`<path d="M ${fromX} ${fromY} C ${fromX + bulge} ${fromY} ${fromX + bulge} ${toY} ` +
+		`${toX} ${toY}" stroke="${colour}" ${stroke.loop}/>`
 	)
-	const alternative =
-		`${side === 'left' ? 'Left' : 'Right'} shoe seen from above, toe below. ` +
-		`${pattern.alternative}`
+}
+const hole = (row: number, column: End[1], side: Side) =>
+	`<circle cx="${columnAt(column, side)}" cy="${rowAt(row)}" r="3.6" fill="#ffffff" ` +
+	'stroke="#1d2726" stroke-width="1.2"/>'
+
+/**
+ * The lace's run on one shoe, drawn in 110 by 170 units.
+ * @param side the foot to draw for: only the toe lift differs between left and right
+ * @param scale points a unit on paper
+ */
+export function lacingFigure(id: LacingId, side: Side, colour = '#0f6b5c', scale = 1): Figure {
+	const { runs, knot, alternative: pattern } = patterns[id]
+	const hiddenFirst = [...runs].sort(
+		(first, second) => Number(second.kind === 'hidden') - Number(first.kind === 'hidden'),
+	)
+	const lines = hiddenFirst.map((laceRun) => lineOf(laceRun, side, colour))
+	const holes = Array.from(
+		{ length: rows },
+		(_, row) => hole(row, 'inner', side) + hole(row, 'outer', side),
+	)
+	const tied =
+		knot === undefined ? '' : `<circle cx="${middle}" cy="${rowAt(knot)}" r="6" fill="${colour}"/>`
+	const alternative = `${side === 'left' ? 'Left' : 'Right'} shoe seen from above, toe below. ${pattern}`
 	return {
 		svg:
 			`<svg xmlns="http://www.w3.org/2000/svg" role="img" aria-label="${alternative}" ` +
 			`width="${width * scale}" height="${height * scale}" viewBox="0 0 ${width} ` +
-			`${height}">${order.map(line).join('')}${holes}${knot}</svg>`,
+			`${height}">${lines.join('')}${holes.join('')}${tied}</svg>`,
 		widthPt: width * scale,
 		heightPt: height * scale,
 		alternative,

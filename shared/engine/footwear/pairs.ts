@@ -3,6 +3,7 @@
  * then what to watch.
  */
 import type { CurrentPair, ToeRoomForecast } from '../findings/assessment.ts'
+import { present } from '../plain/present.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import { dayInWords, dayNumber } from '../visit/age.ts'
 import { rounded } from '../visit/sides.ts'
@@ -22,8 +23,12 @@ const bands = {
 	},
 } as const
 type Damage = NonNullable<Pair['damage']>[number]
+interface DamageSign {
+	verdict: 'replace' | 'change'
+	says: string
+}
 /** Replacement signs: common practice, no source. */
-const damageSays: Record<Damage, { verdict: 'replace' | 'change'; says: string }> = {
+const damageSays: Record<Damage, DamageSign> = {
 	'studs-worn': {
 		verdict: 'replace',
 		says:
@@ -77,105 +82,175 @@ export function judgePair(
 	protocol: Protocol,
 	more: PairMore = {},
 ): CurrentPair {
-	const trainer = pair.sole === 'road' || pair.sole === 'trail'
-	const band = bands[trainer ? 'trainer' : 'boot']
-	const least = protocol.value(adult ? band.tight : band.youth)
-	const hours = pair.minutesWorn === undefined ? undefined : pair.minutesWorn / 60
-	const share = more.lifeShare ?? 1
-	const life =
-		pair.lifeMinutes === undefined
-			? protocol.value('footwear.lifeReplaceHours') * share
-			: pair.lifeMinutes / 60
-	const check =
-		pair.lifeMinutes === undefined ? protocol.value('footwear.lifeCheckHours') * share : life
-	const byMass =
-		pair.lifeMinutes === undefined && share < 1
-			? ` (life x ${share} for body mass: common practice, no source)`
-			: ''
-	const toeRoomMm =
-		pair.insideLengthMm === undefined || longerFootMm === undefined
-			? undefined
-			: rounded(pair.insideLengthMm - longerFootMm - sockMm, 4)
-	const damage = [...new Set(pair.damage ?? [])].map((one) => damageSays[one])
-	const reasons: string[] = damage.map((one) => one.says)
-	if (hours !== undefined && hours < life && hours >= check)
-		reasons.push(`Worn ${rounded(hours, 0)} hours: check studs, counter and sole${byMass}.`)
-	if (more.visitDate !== undefined && pair.acquired !== undefined && !trainer) {
-		const months = (dayNumber(more.visitDate) - dayNumber(pair.acquired)) / 30.4375
-		if (months >= protocol.value('footwear.ageCheckMonths'))
-			reasons.push(`Owned for ${rounded(months, 0)} months: check it as for a worn pair.`)
+	const band = bands[isTrainer(pair) ? 'trainer' : 'boot']
+	const fit: Fit = {
+		adult,
+		sockMm,
+		toeRoomMm: toeRoomOf(pair, longerFootMm, sockMm),
+		leastMm: protocol.value(adult ? band.tight : band.youth),
+		mostMm: protocol.value(band.loose),
 	}
-	const offset = pair.heelToForefootOffsetMm
-	if (
-		more.offsetMinMm !== undefined &&
-		offset !== undefined &&
-		offset + (pair.heelLiftMm ?? 0) < more.offsetMinMm
-	) {
-		const raise = rounded(more.offsetMinMm - offset, 1)
-		const limit = protocol.value('ankle.raiseWarnMm')
-		reasons.push(
-			raise <= limit
-				? `Offset ${offset} mm is below the ${more.offsetMinMm} mm sought: a heel raise of ` +
-						`${raise} mm inside would make it up.`
-				: `Offset ${offset} mm is below the ${more.offsetMinMm} mm sought; making it up needs a ` +
-						`${raise} mm raise, above the ${limit} mm limit in use.`,
-		)
-	}
-	if (pair.brokenIn === false)
-		reasons.push(
-			`Not broken in: no match before ${protocol.value('footwear.breakInMinutes')} training ` +
-				'minutes without a sore spot.',
-		)
-
-	// When it will be outgrown: growth of the longer foot against the least toe room
-	const { runsOutOn: replaceBy, earliest: first, latest: last } = more.toeRoom ?? {}
-	if (replaceBy !== undefined)
-		reasons.push(
-			`By the growth forecast its toe room falls below ${least} mm about ` +
-				`${dayInWords(replaceBy)}${first && first < replaceBy ? ` (as early as ${dayInWords(first)} if growth is fast)` : ''}: ` +
-				'plan the next pair.',
-		)
-	const made = (verdict: CurrentPair['verdict'], says: string): CurrentPair => ({
+	const wear = wearOf(pair, more.lifeShare ?? 1, protocol)
+	const damage = [...new Set(pair.damage ?? [])].map((sign) => damageSays[sign])
+	const reasons = [
+		...damage.map((sign) => sign.says),
+		...nearItsEnd(wear),
+		...ownedForLong(pair, more.visitDate, protocol),
+		...lowOffset(pair, more.offsetMinMm, protocol),
+		...notBrokenIn(pair, protocol),
+		...outgrownBy(more.toeRoom, fit.leastMm),
+	]
+	const { verdict, says } = wornOut(wear) ?? verdictOnFit(pair, fit, damage)
+	const { runsOutOn: replaceBy } = more.toeRoom ?? {}
+	return present({
 		id: pair.id,
-		...(toeRoomMm === undefined ? {} : { toeRoomMm }),
+		toeRoomMm: fit.toeRoomMm,
 		verdict,
 		says: [says, ...reasons].join(' ').trim(),
-		...(reasons.length > 0 ? { reasons } : {}),
-		...(replaceBy === undefined
-			? {}
-			: {
-					replaceBy,
-					...(first === undefined
-						? {}
-						: { replaceBetween: { from: first, ...(last === undefined ? {} : { to: last }) } }),
-				}),
+		reasons: reasons.length > 0 ? reasons : undefined,
+		replaceBy,
+		replaceBetween: replaceBy === undefined ? undefined : replaceBetween(more.toeRoom),
 	})
-	if (hours !== undefined && hours >= life)
-		return made(
-			'replace',
-			`Worn ${rounded(hours, 0)} hours of an expected ${rounded(life, 0)}: replace${byMass}.`,
-		)
-	const broken = damage.some((one) => one.verdict === 'replace'),
-		faulty = damage.some((one) => one.verdict === 'change')
+}
+const isTrainer = (pair: Pair): boolean => pair.sole === 'road' || pair.sole === 'trail'
+
+/** How a pair sits on the longer foot; all mm. */
+interface Fit {
+	adult: boolean
+	sockMm: number
+	/** Undefined where pair or foot is not measured. */
+	toeRoomMm: number | undefined
+	leastMm: number
+	/** Above it a pair is loose on an adult. */
+	mostMm: number
+}
+const toeRoomOf = (
+	pair: Pair,
+	longerFootMm: number | undefined,
+	sockMm: number,
+): number | undefined =>
+	pair.insideLengthMm === undefined || longerFootMm === undefined
+		? undefined
+		: rounded(pair.insideLengthMm - longerFootMm - sockMm, 4)
+
+/** How long a pair was worn against its expected life. */
+interface Wear {
+	/** Undefined where the time worn is not recorded. */
+	hours: number | undefined
+	checkHours: number
+	lifeHours: number
+	/** Said where body mass shortens the usual life. */
+	byMass: string
+}
+/** A life recorded for the pair stands whatever the mass. */
+function wearOf(pair: Pair, lifeShare: number, protocol: Protocol): Wear {
+	const hours = pair.minutesWorn === undefined ? undefined : pair.minutesWorn / 60
+	if (pair.lifeMinutes !== undefined) {
+		const lifeHours = pair.lifeMinutes / 60
+		return { hours, checkHours: lifeHours, lifeHours, byMass: '' }
+	}
+	return {
+		hours,
+		checkHours: protocol.value('footwear.lifeCheckHours') * lifeShare,
+		lifeHours: protocol.value('footwear.lifeReplaceHours') * lifeShare,
+		byMass: lifeShare < 1 ? ` (life x ${lifeShare} for body mass: common practice, no source)` : '',
+	}
+}
+const nearItsEnd = ({ hours, checkHours, lifeHours, byMass }: Wear): string[] =>
+	hours !== undefined && hours < lifeHours && hours >= checkHours
+		? [`Worn ${rounded(hours, 0)} hours: check studs, counter and sole${byMass}.`]
+		: []
+function ownedForLong(pair: Pair, visitDate: string | undefined, protocol: Protocol): string[] {
+	if (visitDate === undefined || pair.acquired === undefined || isTrainer(pair)) return []
+	const months = (dayNumber(visitDate) - dayNumber(pair.acquired)) / 30.4375
+	return months >= protocol.value('footwear.ageCheckMonths')
+		? [`Owned for ${rounded(months, 0)} months: check it as for a worn pair.`]
+		: []
+}
+/** A lift already worn inside counts towards the offset, not towards the raise that is missing. */
+function lowOffset(pair: Pair, offsetMinMm: number | undefined, protocol: Protocol): string[] {
+	const offsetMm = pair.heelToForefootOffsetMm
+	if (offsetMinMm === undefined || offsetMm === undefined) return []
+	if (offsetMm + (pair.heelLiftMm ?? 0) >= offsetMinMm) return []
+	const raiseMm = rounded(offsetMinMm - offsetMm, 1)
+	const limitMm = protocol.value('ankle.raiseWarnMm')
+	const below = `Offset ${offsetMm} mm is below the ${offsetMinMm} mm sought`
+	return [
+		raiseMm <= limitMm
+			? `${below}: a heel raise of ${raiseMm} mm inside would make it up.`
+			: `${below}; making it up needs a ${raiseMm} mm raise, above the ${limitMm} mm limit in use.`,
+	]
+}
+const notBrokenIn = (pair: Pair, protocol: Protocol): string[] =>
+	pair.brokenIn === false
+		? [
+				`Not broken in: no match before ${protocol.value('footwear.breakInMinutes')} training ` +
+					'minutes without a sore spot.',
+			]
+		: []
+/** When growth of the longer foot takes the least toe room. */
+function outgrownBy(forecast: ToeRoomForecast | undefined, leastMm: number): string[] {
+	const { runsOutOn, earliest } = forecast ?? {}
+	if (runsOutOn === undefined) return []
+	const early =
+		earliest && earliest < runsOutOn
+			? ` (as early as ${dayInWords(earliest)} if growth is fast)`
+			: ''
+	return [
+		`By the growth forecast its toe room falls below ${leastMm} mm about ` +
+			`${dayInWords(runsOutOn)}${early}: plan the next pair.`,
+	]
+}
+function replaceBetween(forecast: ToeRoomForecast | undefined): CurrentPair['replaceBetween'] {
+	const { earliest, latest } = forecast ?? {}
+	return earliest === undefined ? undefined : present({ from: earliest, to: latest })
+}
+
+type Verdict = Pick<CurrentPair, 'verdict' | 'says'>
+const wornOut = ({ hours, lifeHours, byMass }: Wear): Verdict | undefined =>
+	hours !== undefined && hours >= lifeHours
+		? {
+				verdict: 'replace',
+				says:
+					`Worn ${rounded(hours, 0)} hours of an expected ${rounded(lifeHours, 0)}: ` +
+					`replace${byMass}.`,
+			}
+		: undefined
+function verdictOnFit(
+	pair: Pair,
+	{ adult, sockMm, toeRoomMm, leastMm, mostMm }: Fit,
+	damage: readonly DamageSign[],
+): Verdict {
+	const broken = damage.some((sign) => sign.verdict === 'replace')
+	const faulty = damage.some((sign) => sign.verdict === 'change')
 	if (toeRoomMm === undefined)
-		return made(
-			broken ? 'replace' : faulty ? 'change' : 'unknown',
-			pair.insideLengthMm === undefined
-				? 'Inside length not measured.'
-				: 'Foot length not measured.',
-		)
-	const room = rounded(toeRoomMm, 1)
+		return {
+			verdict: fromDamage(broken, faulty, 'unknown'),
+			says:
+				pair.insideLengthMm === undefined
+					? 'Inside length not measured.'
+					: 'Foot length not measured.',
+		}
+	const room = `Toe room ${rounded(toeRoomMm, 1)} mm`
 	if (toeRoomMm < 0)
-		return made(
-			'replace',
-			`Inside it is ${rounded(-toeRoomMm, 1)} mm shorter than the ` +
+		return {
+			verdict: 'replace',
+			says:
+				`Inside it is ${rounded(-toeRoomMm, 1)} mm shorter than the ` +
 				`foot${sockMm > 0 ? ' with its sock' : ''}: too short, replace.`,
-		)
-	if (!adult && toeRoomMm < least)
-		return made('replace', `Toe room ${room} mm is below ${least} mm: outgrown, replace.`)
-	if (broken) return made('replace', `Toe room ${room} mm.`)
-	if (adult && toeRoomMm < least) return made('change', `Toe room ${room} mm is tight.`)
-	if (adult && toeRoomMm > protocol.value(band.loose))
-		return made('change', `Toe room ${room} mm is loose.`)
-	return made(faulty ? 'change' : 'keep', `Toe room ${room} mm.`)
+		}
+	if (!adult && toeRoomMm < leastMm)
+		return { verdict: 'replace', says: `${room} is below ${leastMm} mm: outgrown, replace.` }
+	if (broken) return { verdict: 'replace', says: `${room}.` }
+	if (adult && toeRoomMm < leastMm) return { verdict: 'change', says: `${room} is tight.` }
+	if (adult && toeRoomMm > mostMm) return { verdict: 'change', says: `${room} is loose.` }
+	return { verdict: fromDamage(broken, faulty, 'keep'), says: `${room}.` }
+}
+function fromDamage(
+	broken: boolean,
+	faulty: boolean,
+	otherwise: CurrentPair['verdict'],
+): CurrentPair['verdict'] {
+	if (broken) return 'replace'
+	return faulty ? 'change' : otherwise
 }

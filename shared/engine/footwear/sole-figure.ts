@@ -2,12 +2,20 @@
  * A model's sole with its studs and the player's joints, at true proportion: one unit of the
  * drawing is one millimetre.
  */
-import type { SizingResult } from '../findings/assessment.ts'
+import type { JointName, SizingResult, StudDistance } from '../findings/assessment.ts'
+import { need } from '../plain/need.ts'
 import type { Protocol } from '../protocol/protocol.ts'
-import type { Model, ShelfSize } from '../visit/shelf.ts'
+import type { Model, ShelfSize, Stud } from '../visit/shelf.ts'
 import { rounded } from '../visit/sides.ts'
 import type { Side } from '../visit/visit.ts'
-import { type JointRisks, jointNames, jointsOf, studDistances, studPoints } from './studs.ts'
+import {
+	type JointRisks,
+	jointNames,
+	jointsOf,
+	type Point,
+	studDistances,
+	studPoints,
+} from './studs.ts'
 
 const margin = 14
 const escaped = (text: string) =>
@@ -34,6 +42,105 @@ export interface Figure {
 	heightPt: number
 	alternative: string
 }
+/** The sheet a sole is drawn on: one unit is one millimetre, the toe is at the top. */
+interface Drawing {
+	widthMm: number
+	heightMm: number
+	/** From the middle line, outwards, and from the heel: to the place on the sheet. */
+	acrossAt(yMm: number): number
+	alongAt(xMm: number): number
+	/** Where the sole itself ends. */
+	lengthMm: number
+	halfWidthMm: number
+}
+function drawingOf(size: ShelfSize, side: Side): Drawing {
+	const lengthMm = size.insideLengthMm
+	const widthMm = size.ballWidthMm + 2 * margin
+	// y grows to the outer edge; a left sole seen from above has its outer edge on the left
+	const outward = side === 'left' ? -1 : 1
+	return {
+		widthMm,
+		heightMm: lengthMm + 2 * margin + 12,
+		acrossAt: (yMm) => rounded(widthMm / 2 + outward * yMm, 2),
+		alongAt: (xMm) => rounded(margin + lengthMm - xMm, 2),
+		lengthMm,
+		halfWidthMm: size.ballWidthMm / 2,
+	}
+}
+/** The outline of any sole; the shape of the last is not known. */
+function outlineOn({ acrossAt, alongAt, lengthMm, halfWidthMm }: Drawing): string {
+	const at = (along: number, across: number) =>
+		`${acrossAt(across * halfWidthMm)} ${alongAt(along * lengthMm)}`
+	return (
+		`M ${at(0, 0)} C ${at(0, 0.5)} ${at(0.08, 0.66)} ${at(0.18, 0.66)} C ` +
+		`${at(0.38, 0.66)} ${at(0.48, 0.98)} ${at(0.64, 1)} C ${at(0.82, 1)} ` +
+		`${at(0.97, 0.6)} ${at(1, -0.15)} C ${at(1, -0.62)} ${at(0.9, -0.95)} ` +
+		`${at(0.73, -1)} C ${at(0.58, -0.98)} ${at(0.5, -0.56)} ${at(0.36, -0.6)} C ` +
+		`${at(0.26, -0.64)} ${at(0.24, -0.66)} ${at(0.18, -0.66)} C ` +
+		`${at(0.08, -0.66)} ${at(0, -0.5)} ${at(0, 0)} Z`
+	)
+}
+const text = (x: number, y: number, words: string, fontSize = 6) =>
+	`<text x="${rounded(x, 2)}" y="${rounded(y, 2)}" font-family="Noto" font-size="${fontSize}" ` +
+	`text-anchor="middle" fill="#1d2726">${escaped(words)}</text>`
+const studRadii: Record<Stud['shape'], readonly [across: number, along: number]> = {
+	round: [4.5, 4.5],
+	oval: [3.5, 6],
+	blade: [2.2, 7.5],
+}
+/** @param alarming whether it stands under a joint at risk */
+function studOn(
+	{ acrossAt, alongAt }: Drawing,
+	{ xMm, yMm }: Point,
+	shape: Stud['shape'],
+	alarming: boolean,
+): string {
+	const [across, along] = studRadii[shape]
+	return (
+		`<ellipse cx="${acrossAt(yMm)}" cy="${alongAt(xMm)}" rx="${across}" ry="${along}" ` +
+		`fill="${alarming ? '#b3261e' : '#5b6766'}" fill-opacity="0.75"/>`
+	)
+}
+/** The circle within which a stud counts as under the joint, its centre and its name. */
+function jointOn(
+	{ acrossAt, alongAt }: Drawing,
+	name: JointName,
+	{ xMm, yMm }: Point,
+	underMm: number,
+	atRisk: boolean,
+): string[] {
+	const [x, y] = [acrossAt(yMm), alongAt(xMm)]
+	return [
+		`<circle cx="${x}" cy="${y}" r="${underMm}" fill="none" ` +
+			`stroke="${atRisk ? '#b3261e' : '#1d2726'}" ` +
+			`stroke-width="${atRisk ? 1.4 : 0.7}"${atRisk ? '' : ' stroke-dasharray="2 2"'}/>`,
+		`<path d="M ${x - 2} ${y} h 4 M ${x} ${y - 2} v 4" stroke="#1d2726" stroke-width="0.8"/>`,
+		text(x, y - underMm - 1.5, shortName[name]),
+	]
+}
+const counted = (count: number) => (count === 1 ? 'one stud' : `${count} studs`)
+function studsInWords({ studs }: Model): string {
+	if (studs === undefined) return 'studs not recorded'
+	return studs.length === 0 ? 'no studs' : counted(studs.length)
+}
+function distanceInWords({ joint, nearestMm, under, atRisk }: StudDistance, underMm: number) {
+	const close = under.length > 0 ? `, ${counted(under.length)} within ${underMm} mm` : ''
+	return (
+		`${joint}: nearest stud ${nearestMm} mm${close}` +
+		(atRisk.length > 0 ? ', a joint at risk' : '')
+	)
+}
+/** What the drawing says of the joints; '' for a sole without studs. */
+function jointsInWords(
+	placed: boolean,
+	distances: readonly StudDistance[],
+	underMm: number,
+): string {
+	if (!placed) return '. Joints not placed: measure length, heel to ball and ball width'
+	if (distances.length === 0) return ''
+	return `. ${distances.map((distance) => distanceInWords(distance, underMm)).join('; ')}`
+}
+
 /**
  * The sole seen from above, studs showing through; the outline is drawn from inside length and ball
  * width, the shape of the last is not known.
@@ -51,86 +158,42 @@ export function soleFigure(
 	colour = '#0f6b5c',
 	ptPerMm = 1,
 ): Figure {
-	const length = size.insideLengthMm,
-		half = size.ballWidthMm / 2
-	const width = size.ballWidthMm + 2 * margin,
-		height = length + 2 * margin + 12
-	// y grows to the outer edge; a left sole seen from above has its outer edge on the left
-	const outward = side === 'left' ? -1 : 1
-	const px = (yMm: number) => rounded(width / 2 + outward * yMm, 2)
-	const py = (xMm: number) => rounded(margin + length - xMm, 2)
-	const at = (x: number, y: number) => `${px(y * half)} ${py(x * length)}`
-	const outline =
-		`M ${at(0, 0)} C ${at(0, 0.5)} ${at(0.08, 0.66)} ${at(0.18, 0.66)} C ` +
-		`${at(0.38, 0.66)} ${at(0.48, 0.98)} ${at(0.64, 1)} C ${at(0.82, 1)} ` +
-		`${at(0.97, 0.6)} ${at(1, -0.15)} C ${at(1, -0.62)} ${at(0.9, -0.95)} ` +
-		`${at(0.73, -1)} C ${at(0.58, -0.98)} ${at(0.5, -0.56)} ${at(0.36, -0.6)} C ` +
-		`${at(0.26, -0.64)} ${at(0.24, -0.66)} ${at(0.18, -0.66)} C ` +
-		`${at(0.08, -0.66)} ${at(0, -0.5)} ${at(0, 0)} Z`
-	const text = (x: number, y: number, words: string, fontSize = 6) =>
-		`<text x="${rounded(x, 2)}" y="${rounded(y, 2)}" font-family="Noto" font-size="${fontSize}" ` +
-		`text-anchor="middle" fill="#1d2726">${escaped(words)}</text>`
-	const parts = [
-		`<path d="${outline}" fill="${colour}" fill-opacity="0.1" stroke="${colour}" stroke-width="1"/>`,
-	]
+	const drawing = drawingOf(size, side)
+	const { widthMm, heightMm, lengthMm } = drawing
+	const sideWord = side === 'left' ? 'Left' : 'Right'
 	const joints = jointsOf(sizing, side, protocol)
 	const underMm = protocol.value('footwear.underJointMm')
-	const distances = joints
-		? studDistances(model, size, joints, risks, underMm, protocol.value('footwear.studLeastMm'))
-		: []
-	const alarmed = new Set(
+	const leastHeightMm = protocol.value('footwear.studLeastMm')
+	const distances = joints ? studDistances(model, size, joints, risks, underMm, leastHeightMm) : []
+	const alarming = new Set(
 		distances.flatMap((distance) => (distance.atRisk.length > 0 ? distance.under : [])),
 	)
-	studPoints(model, size).forEach((point, index) => {
-		const { shape } = model.studs![index]!
-		const fill = alarmed.has(index) ? '#b3261e' : '#5b6766'
-		const [rx, ry] = shape === 'round' ? [4.5, 4.5] : shape === 'oval' ? [3.5, 6] : [2.2, 7.5]
-		parts.push(
-			`<ellipse cx="${px(point.yMm)}" cy="${py(point.xMm)}" rx="${rx}" ry="${ry}" ` +
-				`fill="${fill}" fill-opacity="0.75"/>`,
-		)
-	})
-	if (joints)
-		for (const name of jointNames) {
-			const { xMm, yMm } = joints[name]
-			const risk = risks[name].length > 0
-			parts.push(
-				`<circle cx="${px(yMm)}" cy="${py(xMm)}" r="${underMm}" fill="none" ` +
-					`stroke="${risk ? '#b3261e' : '#1d2726'}" ` +
-					`stroke-width="${risk ? 1.4 : 0.7}"${risk ? '' : ' stroke-dasharray="2 2"'}/>`,
-			)
-			parts.push(
-				`<path d="M ${px(yMm) - 2} ${py(xMm)} h 4 M ${px(yMm)} ${py(xMm) - 2} v 4" ` +
-					'stroke="#1d2726" stroke-width="0.8"/>',
-				text(px(yMm), py(xMm) - underMm - 1.5, shortName[name]),
-			)
-		}
-	parts.push(text(width / 2, height - 4, `${side === 'left' ? 'Left' : 'Right'}, from above`, 7))
-	const told = distances.map(
-		(distance) =>
-			`${distance.joint}: nearest stud ${distance.nearestMm} ` +
-			`mm${distance.under.length > 0 ? `, ${distance.under.length === 1 ? 'one stud' : `${distance.under.length} studs`} within ${underMm} mm` : ''}${distance.atRisk.length > 0 ? ', a joint at risk' : ''}`,
-	)
-	const studs =
-		model.studs === undefined
-			? 'studs not recorded'
-			: model.studs.length === 0
-				? 'no studs'
-				: model.studs.length === 1
-					? 'one stud'
-					: `${model.studs.length} studs`
+	const points = studPoints(model, size)
+	const drawn = [
+		`<path d="${outlineOn(drawing)}" fill="${colour}" fill-opacity="0.1" stroke="${colour}" ` +
+			'stroke-width="1"/>',
+		...[...(model.studs ?? []).entries()].map(([index, { shape }]) =>
+			studOn(drawing, need(points[index], 'the place of a stud'), shape, alarming.has(index)),
+		),
+		...(joints
+			? jointNames.flatMap((name) =>
+					jointOn(drawing, name, joints[name], underMm, risks[name].length > 0),
+				)
+			: []),
+		text(widthMm / 2, heightMm - 4, `${sideWord}, from above`, 7),
+	]
 	const alternative =
-		`${side === 'left' ? 'Left' : 'Right'} sole of ${model.name} seen from ` +
-		`above, inside length ${length} mm, ` +
-		`${studs}${joints ? (told.length > 0 ? `. ${told.join('; ')}` : '') : '. Joints not placed: measure length, heel to ball and ball width'}.`
+		`${sideWord} sole of ${model.name} seen from above, inside length ${lengthMm} mm, ` +
+		`${studsInWords(model)}${jointsInWords(joints !== undefined, distances, underMm)}.`
+	const widthPt = rounded(widthMm * ptPerMm, 2)
+	const heightPt = rounded(heightMm * ptPerMm, 2)
 	return {
 		svg:
 			'<svg xmlns="http://www.w3.org/2000/svg" role="img" ' +
-			`aria-label="${escaped(alternative)}" width="${rounded(width * ptPerMm, 2)}" ` +
-			`height="${rounded(height * ptPerMm, 2)}" viewBox="0 0 ${rounded(width, 2)} ` +
-			`${rounded(height, 2)}">${parts.join('')}</svg>`,
-		widthPt: rounded(width * ptPerMm, 2),
-		heightPt: rounded(height * ptPerMm, 2),
+			`aria-label="${escaped(alternative)}" width="${widthPt}" height="${heightPt}" ` +
+			`viewBox="0 0 ${rounded(widthMm, 2)} ${rounded(heightMm, 2)}">${drawn.join('')}</svg>`,
+		widthPt,
+		heightPt,
 		alternative,
 	}
 }

@@ -135,11 +135,7 @@ export function studDistances(
 ): StudDistance[] {
 	const points = studPoints(model, size)
 	if (points.length === 0) return []
-	const tall = new Set(
-		[...(model.studs ?? []).entries()]
-			.filter(([, stud]) => stud.heightMm >= leastHeightMm)
-			.map(([index]) => index),
-	)
+	const tall = (index: number) => (model.studs?.[index]?.heightMm ?? 0) >= leastHeightMm
 	return jointNames.map((joint) => {
 		const at = joints[joint]
 		const eachMm = points.map((point) =>
@@ -151,7 +147,7 @@ export function studDistances(
 			nearestMm,
 			nearestStud: eachMm.indexOf(nearestMm),
 			eachMm,
-			under: eachMm.flatMap((mm, index) => (mm <= underMm && tall.has(index) ? [index] : [])),
+			under: eachMm.flatMap((mm, index) => (mm <= underMm && tall(index) ? [index] : [])),
 			atRisk: risks[joint],
 		}
 	})

@@ -8,17 +8,24 @@ import type {
 	InsertElement,
 	InsertResult,
 } from '../findings/assessment.ts'
+import { present } from '../plain/present.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import type { Decisions, InsertDecision } from '../visit/decisions.ts'
 import { bothSides, perSide, rounded } from '../visit/sides.ts'
 import type { Side, Visit } from '../visit/visit.ts'
-import { elementText, type InsertRoom, insert, type Released } from './insert.ts'
+import { conflictOn } from './conflict.ts'
+import { elementText } from './element-words.ts'
+import type { InsertRoom } from './facts.ts'
+import { insert, type Released } from './insert.ts'
+import { isRaise } from './raises.ts'
 
+/** An element as it stands, what was decided about it, and what was proposed where it was changed. */
 export interface DecidedElement {
 	element: InsertElement
 	decision?: InsertDecision
 	proposed?: InsertElement
 }
+/** The proposal with the conflicts that are left, and the elements that stand. */
 export interface DecidedInsert {
 	result: InsertResult
 	left: DecidedElement[]
@@ -26,9 +33,11 @@ export interface DecidedInsert {
 }
 
 /** Ids of stops that the clinician's records release, by limb. */
-export const releasedBy = (decisions: Pick<Decisions, 'screeningDone'>): Released =>
+const releasedBy = (decisions: Pick<Decisions, 'screeningDone'>): Released =>
 	perSide((side) =>
-		(decisions.screeningDone ?? []).filter((one) => one.side === side).flatMap((one) => one.items),
+		(decisions.screeningDone ?? [])
+			.filter((done) => done.side === side)
+			.flatMap((done) => done.items),
 	)
 
 /** Limbs still waiting for a record of what was done; a new warning sign stops a limb again. */
@@ -54,34 +63,21 @@ export function decidedInsert(
 	room?: InsertRoom,
 ): DecidedInsert {
 	const { sizing, ankle, posture, screening } = assessment
-	const result = insert(
-		visit,
-		{ sizing, ankle, posture, screening, ...(room ? { room } : {}) },
-		protocol,
-		releasedBy(decisions),
-	)
+	const context = present({ sizing, ankle, posture, screening, room })
+	const result = insert(visit, context, protocol, releasedBy(decisions))
 	const decided = perSide((side) =>
 		result[side].state === 'stopped'
 			? []
 			: withDecisions(result[side].elements, decisions.insert?.[side] ?? []),
 	)
-	const gone = (side: Side, element: string) =>
-		result[side].elements.some((one) => one.element === element) &&
-		!decided[side].some((one) => one.element.element === element)
-	// A conflict goes with an element that was dropped; of a stack of several it stays while any of
-	// them stands.
-	const open = result.conflicts.filter(
-		(conflict) =>
-			conflict.elements.length === 0 ||
-			!(conflict.id.startsWith('insert.volume')
-				? conflict.elements.every((element) => gone(conflict.side, element))
-				: conflict.elements.some((element) => gone(conflict.side, element))),
-	)
+	const isDropped = (side: Side, element: string) =>
+		result[side].elements.some((proposed) => proposed.element === element) &&
+		!decided[side].some((kept) => kept.element.element === element)
 	return {
 		result: {
 			...result,
 			conflicts: [
-				...open,
+				...result.conflicts.filter((conflict) => isOpen(conflict, isDropped)),
 				...bothSides.flatMap((side) => decidedConflicts(side, decided[side], protocol)),
 			],
 		},
@@ -89,70 +85,84 @@ export function decidedInsert(
 	}
 }
 /**
- * What the clinician's own figures run against: the limit of raises in a boot, and the heel cup
- * that a skive needs.
+ * A conflict goes with an element that was dropped; of a stack of several it stays while any of
+ * them stands.
  */
-function decidedConflicts(
+function isOpen(
+	{ id, side, elements }: InsertConflict,
+	isDropped: (side: Side, element: string) => boolean,
+): boolean {
+	if (elements.length === 0) return true
+	return id.startsWith('insert.volume')
+		? !elements.every((element) => isDropped(side, element))
+		: !elements.some((element) => isDropped(side, element))
+}
+/**
+ * What the clinician's own figures run against: the limit of raises in a boot, and the heel cup
+ * that a skive needs. Nothing is said of a proposal that was left as it is.
+ */
+const decidedConflicts = (
+	side: Side,
+	decided: readonly DecidedElement[],
+	protocol: Protocol,
+): InsertConflict[] =>
+	decided.some(({ decision }) => decision !== undefined && decision.choice !== 'accept')
+		? [...raisesTooHigh(side, decided, protocol), ...cupTooShallow(side, decided, protocol)]
+		: []
+function raisesTooHigh(
 	side: Side,
 	decided: readonly DecidedElement[],
 	protocol: Protocol,
 ): InsertConflict[] {
-	if (!decided.some(({ decision }) => decision !== undefined && decision.choice !== 'accept'))
-		return []
-	const value = (name: string) =>
-		decided.find(({ element }) => element.element === name)?.element.value
-	const raises = decided.flatMap(({ element }) =>
-		element.where !== 'trainer' &&
-		(element.element === 'heel-raise' || element.element === 'leg-length-raise')
-			? [element]
-			: [],
-	)
-	const total = rounded(
-		raises.reduce((sum, one) => sum + (one.value ?? 0), 0),
+	const raises = decided
+		.map(({ element }) => element)
+		.filter((element) => element.where !== 'trainer' && isRaise(element))
+	const totalMm = rounded(
+		raises.reduce((sumMm, raise) => sumMm + (raise.value ?? 0), 0),
 		1,
 	)
-	const over =
-		total > protocol.value('ankle.raiseStopMm')
-			? 'ankle.raiseStopMm'
-			: total > protocol.value('ankle.raiseWarnMm')
-				? 'ankle.raiseWarnMm'
-				: undefined
-	const skives = (['medial-skive', 'lateral-skive'] as const).filter(
-			(name) => (value(name) ?? 0) > 0,
+	const above = (key: 'ankle.raiseStopMm' | 'ankle.raiseWarnMm', advice: string) => [
+		conflictOn(
+			side,
+			'decided-raise',
+			raises.map((raise) => raise.element),
+			`The raises decided for the ${side} come to ${totalMm} mm, above ` +
+				`${protocol.value(key)} mm: ${advice}.`,
+			protocol.basis('raises in a boot, as decided', key),
 		),
-		cup = value('heel-cup')
-	const cupKey =
-		Math.max(0, ...skives.map((name) => value(name) ?? 0)) > protocol.value('insert.skiveBigSum')
-			? 'insert.skiveBigCupMm'
-			: 'insert.skiveCupMm'
+	]
+	if (totalMm > protocol.value('ankle.raiseStopMm'))
+		return above(
+			'ankle.raiseStopMm',
+			'not inside a boot; put them on the sole or keep them to other shoes',
+		)
+	if (totalMm > protocol.value('ankle.raiseWarnMm'))
+		return above('ankle.raiseWarnMm', 'check heel hold and counter height in the boot')
+	return []
+}
+function cupTooShallow(
+	side: Side,
+	decided: readonly DecidedElement[],
+	protocol: Protocol,
+): InsertConflict[] {
+	const amountOf = (name: string) =>
+		decided.find(({ element }) => element.element === name)?.element.value
+	const skives = ['medial-skive', 'lateral-skive'].filter((name) => (amountOf(name) ?? 0) > 0)
+	const cupMm = amountOf('heel-cup')
+	if (skives.length === 0 || cupMm === undefined) return []
+	const deepestMm = Math.max(...skives.map((name) => amountOf(name) ?? 0))
+	const key =
+		deepestMm > protocol.value('insert.skiveBigSum') ? 'insert.skiveBigCupMm' : 'insert.skiveCupMm'
+	if (cupMm >= protocol.value(key)) return []
 	return [
-		...(over
-			? [
-					{
-						id: `insert.decided-raise.${side}`,
-						side,
-						elements: raises.map((raise) => raise.element),
-						says:
-							`The raises decided for the ${side} come to ${total} mm, above ` +
-							`${protocol.value(over)} mm: ` +
-							`${over === 'ankle.raiseStopMm' ? 'not inside a boot; put them on the sole or keep them to other shoes' : 'check heel hold and counter height in the boot'}.`,
-						basis: protocol.basis('raises in a boot, as decided', over),
-					},
-				]
-			: []),
-		...(skives.length > 0 && cup !== undefined && cup < protocol.value(cupKey)
-			? [
-					{
-						id: `insert.decided-cup.${side}`,
-						side,
-						elements: [...skives, 'heel-cup'],
-						says:
-							`The skive decided for the ${side} needs a heel cup of ` +
-							`${protocol.value(cupKey)} mm; ${rounded(cup, 1)} mm is decided.`,
-						basis: protocol.basis('skive against cup depth, as decided', cupKey),
-					},
-				]
-			: []),
+		conflictOn(
+			side,
+			'decided-cup',
+			[...skives, 'heel-cup'],
+			`The skive decided for the ${side} needs a heel cup of ${protocol.value(key)} mm; ` +
+				`${rounded(cupMm, 1)} mm is decided.`,
+			protocol.basis('skive against cup depth, as decided', key),
+		),
 	]
 }
 /** Applies the decisions to the elements of one foot, in their order; additions come last. */
@@ -160,53 +170,42 @@ export function withDecisions(
 	elements: readonly InsertElement[],
 	decisions: readonly InsertDecision[],
 ): DecidedElement[] {
-	const changed = (element: InsertElement, decision: InsertDecision): InsertElement => ({
-		...element,
-		...(decision.value === undefined ? {} : { value: decision.value }),
-		...(decision.option === undefined ? {} : { choice: decision.option }),
-		...(decision.says === undefined ? {} : { says: decision.says }),
-	})
-	const kept = elements.flatMap((element): DecidedElement[] => {
-		const decision = decisions.findLast(
-			(one) => one.element === element.element && one.choice !== 'add',
-		)
-		if (
-			!decision ||
-			(decision.choice === 'accept' &&
-				decision.about !== undefined &&
-				decision.about !== elementText(element))
-		)
-			return [{ element }]
-		if (decision.choice === 'drop') return []
-		return decision.choice === 'change'
-			? [{ element: changed(element, decision), decision, proposed: element }]
-			: [{ element, decision }]
-	})
-	const own = decisions
+	const kept = elements.flatMap((element) => decidedOf(element, decisions))
+	const added = decisions
 		.filter(
-			(decision) =>
-				decision.choice === 'add' &&
-				!kept.some(({ element }) => element.element === decision.element),
+			({ choice, element: name }) =>
+				choice === 'add' && !kept.some(({ element }) => element.element === name),
 		)
-		.map(
-			(decision): DecidedElement => ({
-				decision,
-				element: changed(
-					{
-						element: decision.element,
-						where: 'both',
-						says: decision.says ?? '',
-						because: [{ measure: 'Added by the clinician', value: decision.why ?? '' }],
-						basis: {
-							rule: 'added by the clinician',
-							source: decision.why ?? '',
-							strength: 'clinic',
-						},
-						cautions: [],
-					},
-					decision,
-				),
-			}),
-		)
-	return [...kept, ...own]
+		.map((decision) => ({ decision, element: addedBy(decision) }))
+	return [...kept, ...added]
 }
+const changedBy = (decision: InsertDecision, element: InsertElement): InsertElement => ({
+	...element,
+	...present({ value: decision.value, choice: decision.option, says: decision.says }),
+})
+/** Nothing where it was dropped; without its decision where that was about another proposal. */
+function decidedOf(element: InsertElement, decisions: readonly InsertDecision[]): DecidedElement[] {
+	const decision = decisions.findLast(
+		({ choice, element: name }) => name === element.element && choice !== 'add',
+	)
+	if (!decision) return [{ element }]
+	const { choice, about } = decision
+	if (choice === 'drop') return []
+	if (choice === 'change')
+		return [{ element: changedBy(decision, element), decision, proposed: element }]
+	const readsOtherwise = about !== undefined && about !== elementText(element)
+	return readsOtherwise ? [{ element }] : [{ element, decision }]
+}
+const addedBy = (decision: InsertDecision): InsertElement =>
+	changedBy(decision, {
+		element: decision.element,
+		where: 'both',
+		says: decision.says ?? '',
+		because: [{ measure: 'Added by the clinician', value: decision.why ?? '' }],
+		basis: {
+			rule: 'added by the clinician',
+			source: decision.why ?? '',
+			strength: 'clinic',
+		},
+		cautions: [],
+	})

@@ -22,7 +22,7 @@ export function postHeightMm(widthMm: number, angleDeg: number): number {
 export const eversionChangeDeg = (postDeg: number, protocol: Protocol): number =>
 	-postDeg * protocol.value('insert.eversionPerPostDeg')
 
-export type Shell = { key: ThresholdKey; mm: number } | { undefinedBecause: string }
+type Shell = { key: ThresholdKey; mm: number } | { undefinedBecause: string }
 /**
  * Polypropylene thickness by foot posture index and body mass. The source leaves FPI 0, and FPI
  * below 0 at exactly the limit mass, undefined: then nothing is given.
@@ -33,28 +33,27 @@ export function shellThickness(
 	adult: boolean,
 	protocol: Protocol,
 ): Shell {
+	const limitKg = protocol.value('insert.shellMassKg')
+	const thickness = (key: ThresholdKey): Shell => ({ key, mm: protocol.value(key) })
 	if (massKg === undefined) return { undefinedBecause: 'body mass is not measured' }
-	const limit = protocol.value('insert.shellMassKg')
-	const key = ((): ThresholdKey | undefined => {
-		if (!adult && massKg < protocol.value('insert.childBelowKg')) return 'insert.shellChildMm'
-		if (fpi === undefined || fpi === 0) return undefined
-		if (fpi > 0)
-			return massKg < limit ? 'insert.shellPronatedLightMm' : 'insert.shellPronatedHeavyMm'
-		return massKg === limit
-			? undefined
-			: massKg < limit
-				? 'insert.shellSupinatedLightMm'
-				: 'insert.shellSupinatedHeavyMm'
-	})()
-	if (key) return { key, mm: protocol.value(key) }
-	return {
-		undefinedBecause:
-			fpi === undefined
-				? 'the foot posture index is not measured'
-				: fpi === 0
-					? 'the source gives no thickness for a foot posture index of 0'
-					: `the source gives no thickness for a supinated foot at exactly ${limit} kg`,
-	}
+	if (!adult && massKg < protocol.value('insert.childBelowKg'))
+		return thickness('insert.shellChildMm')
+	if (fpi === undefined) return { undefinedBecause: 'the foot posture index is not measured' }
+	if (fpi === 0)
+		return {
+			undefinedBecause: 'the source gives no thickness for a foot posture index of 0',
+		}
+	if (fpi > 0)
+		return thickness(
+			massKg < limitKg ? 'insert.shellPronatedLightMm' : 'insert.shellPronatedHeavyMm',
+		)
+	if (massKg === limitKg)
+		return {
+			undefinedBecause: `the source gives no thickness for a supinated foot at exactly ${limitKg} kg`,
+		}
+	return thickness(
+		massKg < limitKg ? 'insert.shellSupinatedLightMm' : 'insert.shellSupinatedHeavyMm',
+	)
 }
 /** Raise under the shorter side for a leg-length difference. */
 export const legLengthRaiseMm = (differenceMm: number, percent: number): number =>

@@ -5,6 +5,7 @@ import type {
 	ScreeningResult,
 	SizingResult,
 } from '../findings/assessment.ts'
+import { present } from '../plain/present.ts'
 import type { Basis, Because } from '../protocol/basis.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import { ageYears } from '../visit/age.ts'
@@ -18,6 +19,7 @@ export interface InsertRoom {
 	linerMm?: number
 	depthOverToesMm?: number
 }
+/** The results that the insert room draws on, and the room in the boot where known. */
 export interface InsertContext {
 	sizing: SizingResult
 	ankle: AnkleResult
@@ -25,90 +27,82 @@ export interface InsertContext {
 	screening: ScreeningResult
 	room?: InsertRoom
 }
+/** One side; what is not measured is absent. */
 export interface InsertFacts {
 	side: Side
 	adult: boolean
 	massKg?: number
 	fpi?: number
+	fpiBand?: string
+	firstRay?: string
+	firstMtp?: string
 	heelWidthMm?: number
 	ballLengthMm?: number
 	forefoot?: string
 	supinationResistance?: string
-	firstRay?: string
-	firstMtp?: string
-	fpiBand?: string
-	limitedBy: string
 	ankleRaiseMm?: number
 	/** Where the ankle's raise comes from. */
 	ankleRaiseBasis?: Basis
 	legLengthMm?: number
 	shorter: boolean
 	protocol: Protocol
-	/** Current or recovering on this side. */
-	now(...conditions: Condition[]): Because[]
-	/** The same on either side: what is given to both shoes. */
-	anySide(...conditions: Condition[]): Because[]
-	/** Past ones too, this side. */
-	ever(...conditions: Condition[]): Because[]
+	/** Current or recovering on this side, on both, or recorded without a side. */
+	nowHereOrUnsided(...conditions: Condition[]): Because[]
+	/** Current or recovering, whatever the side: for what is given to both shoes. */
+	nowAnywhere(...conditions: Condition[]): Because[]
+	/** Past ones too, on this side, on both, or recorded without a side. */
+	everHereOrUnsided(...conditions: Condition[]): Because[]
 }
+type Recorded = NonNullable<Visit['conditions']>[number]
+const asReason = ({ condition, side, status, painWorst }: Recorded): Because => ({
+	measure: `${termWords(condition)}${side === 'none' ? '' : ` (${side})`}`,
+	value: painWorst === undefined ? status : `${status}, worst pain ${painWorst} of 10`,
+})
 /**
  * The part of the ankle room's raise that is for both shoes; what one side has above it corrects
- * the leg length and is an element of its own.
+ * the leg length and is an element of its own. Undefined where there is none.
  */
-function symmetricalRaise({ heelRaiseMm }: AnkleResult): number | undefined {
-	const both = heelRaiseMm && Math.min(heelRaiseMm.left, heelRaiseMm.right)
-	return both ? both : undefined
+function symmetricalRaiseMm({ heelRaiseMm }: AnkleResult): number | undefined {
+	if (heelRaiseMm === undefined) return undefined
+	const bothMm = Math.min(heelRaiseMm.left, heelRaiseMm.right)
+	return bothMm === 0 ? undefined : bothMm
 }
+/** What the rows ask about one side. */
 export function insertFacts(
 	visit: Visit,
 	context: InsertContext,
 	side: Side,
 	protocol: Protocol,
 ): InsertFacts {
-	const list = visit.conditions ?? []
-	const here = (one: { side: string }) =>
-		one.side === side || one.side === 'both' || one.side === 'none'
-	const reasons = (found: typeof list): Because[] =>
-		found.map((one) => ({
-			measure: `${termWords(one.condition)}${one.side === 'none' ? '' : ` (${one.side})`}`,
-			value:
-				one.painWorst === undefined
-					? one.status
-					: `${one.status}, worst pain ${one.painWorst} of 10`,
-		}))
-	const posture = visit.posture?.[side],
-		read = context.posture[side],
-		raise = symmetricalRaise(context.ankle)
-	const optional = <K extends string, V>(key: K, value: V | undefined) =>
-		(value === undefined ? {} : { [key]: value }) as { [P in K]?: V }
-	return {
+	const conditions = visit.conditions ?? []
+	const here = (condition: Recorded) =>
+		condition.side === side || condition.side === 'both' || condition.side === 'none'
+	const isNow = (condition: Recorded) => condition.status !== 'past'
+	const recorded = (wanted: readonly Condition[]) =>
+		conditions.filter(({ condition }) => wanted.includes(condition))
+	const { fpi, fpiBand, firstRay, firstMtp } = context.posture[side]
+	const ankleRaise = context.ankle.findings.find(({ id }) => id.startsWith('ankle.heel-raise'))
+	return present({
 		side,
 		adult:
 			ageYears(visit.player.birthDate, visit.visitDate) >= protocol.value('insert.adultFromYears'),
 		protocol,
-		...optional('massKg', visit.body?.massKg),
-		...optional('fpi', read.fpi),
-		...optional('fpiBand', read.fpiBand),
-		...optional('firstRay', read.firstRay),
-		...optional('firstMtp', read.firstMtp),
-		...optional('heelWidthMm', meanOf(visit.feet?.[side]?.heelWidthMm)),
-		...optional('ballLengthMm', meanOf(visit.feet?.[side]?.heelToBallMm)),
-		...optional('forefoot', posture?.forefoot),
-		...optional('supinationResistance', posture?.supinationResistance),
-		...optional('ankleRaiseMm', raise),
-		...optional(
-			'ankleRaiseBasis',
-			context.ankle.findings.find((finding) => finding.id.startsWith('ankle.heel-raise'))?.basis,
-		),
-		...optional('legLengthMm', visit.body?.legLengthDifferenceMm),
-		limitedBy: context.ankle[side].limitedBy,
+		massKg: visit.body?.massKg,
+		fpi,
+		fpiBand,
+		firstRay,
+		firstMtp,
+		heelWidthMm: meanOf(visit.feet?.[side]?.heelWidthMm),
+		ballLengthMm: meanOf(visit.feet?.[side]?.heelToBallMm),
+		forefoot: visit.posture?.[side]?.forefoot,
+		supinationResistance: visit.posture?.[side]?.supinationResistance,
+		ankleRaiseMm: symmetricalRaiseMm(context.ankle),
+		ankleRaiseBasis: ankleRaise?.basis,
+		legLengthMm: visit.body?.legLengthDifferenceMm,
 		shorter: visit.body?.shorterLeg === side,
-		now: (...wanted) =>
-			reasons(
-				list.filter((one) => wanted.includes(one.condition) && one.status !== 'past' && here(one)),
-			),
-		anySide: (...wanted) =>
-			reasons(list.filter((one) => wanted.includes(one.condition) && one.status !== 'past')),
-		ever: (...wanted) => reasons(list.filter((one) => wanted.includes(one.condition) && here(one))),
-	}
+		nowHereOrUnsided: (...wanted: Condition[]) =>
+			recorded(wanted).filter(isNow).filter(here).map(asReason),
+		nowAnywhere: (...wanted: Condition[]) => recorded(wanted).filter(isNow).map(asReason),
+		everHereOrUnsided: (...wanted: Condition[]) => recorded(wanted).filter(here).map(asReason),
+	})
 }

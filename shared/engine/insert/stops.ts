@@ -3,128 +3,142 @@
  * done about it is recorded.
  */
 import type { ScreeningResult } from '../findings/assessment.ts'
+import type { Condition } from '../visit/terms.ts'
 import type { Side, Visit } from '../visit/visit.ts'
 
-export interface StopRow {
+type Recorded = NonNullable<Visit['conditions']>[number]
+/** What was recorded, looked at for one side. */
+interface Limb {
+	side: Side
+	adult: boolean
+	screening: NonNullable<Visit['screening']>
+	conditions: readonly Recorded[]
+}
+interface StopRow {
 	id: string
 	says: string
-	holds(visit: Visit, side: Side, adult: boolean): boolean
+	holds(limb: Limb): boolean
 }
-const injured = (visit: Visit, side: Side) =>
-	visit.screening?.injury?.side === side ? visit.screening.injury : undefined
-const sameSide = (group: { side: string } | undefined, side: Side) =>
-	group !== undefined && (group.side === side || group.side === 'both')
-const active = (visit: Visit, side: Side, ...names: string[]) =>
-	(visit.conditions ?? []).some(
+/** Signs of the screening recorded for this side or for both; they always have a side. */
+const ofSide = <Signs extends { side: string }>(
+	signs: Signs | undefined,
+	side: Side,
+): Signs | undefined => (signs?.side === side || signs?.side === 'both' ? signs : undefined)
+
+const touchesSideOrUnsided = (condition: Recorded, side: Side): boolean =>
+	condition.side === side || condition.side === 'both' || condition.side === 'none'
+/** Current only: what recovers does not stop an insert. Without a side it counts for both. */
+const currentOnSideOrUnsided = ({ conditions, side }: Limb, ...names: Condition[]): boolean =>
+	conditions.some(
 		(condition) =>
 			names.includes(condition.condition) &&
 			condition.status === 'current' &&
-			(condition.side === side || condition.side === 'both' || condition.side === 'none'),
+			touchesSideOrUnsided(condition, side),
+	)
+/** Current, recovering or past. Without a side it counts for both. */
+const everOnSideOrUnsided = ({ conditions, side }: Limb, name: Condition): boolean =>
+	conditions.some(
+		(condition) => condition.condition === name && touchesSideOrUnsided(condition, side),
 	)
 
 /** Source: expert opinion and common practice. */
-export const stopRows: readonly StopRow[] = [
+const stopRows: readonly StopRow[] = [
 	{
 		id: 'insert.stop-night-pain',
 		says: 'pain at night or at rest',
-		holds: (v) => v.screening?.nightPain === true,
+		holds: ({ screening }) => screening.nightPain === true,
 	},
 	{
 		id: 'insert.stop-weight-bearing',
 		says: 'cannot bear weight',
-		holds: (v, side) =>
-			injured(v, side)?.unableToBearWeightNow === true ||
-			(sameSide(v.screening?.lisfranc, side) && v.screening?.lisfranc?.cannotBearWeight === true) ||
-			(sameSide(v.screening?.limp, side) && v.screening?.limp?.cannotBearWeight === true),
+		holds: ({ screening, side }) =>
+			ofSide(screening.injury, side)?.unableToBearWeightNow === true ||
+			ofSide(screening.lisfranc, side)?.cannotBearWeight === true ||
+			ofSide(screening.limp, side)?.cannotBearWeight === true,
 	},
 	{
 		id: 'insert.stop-bony-tenderness',
 		says: 'bony tenderness',
-		holds: (v, side) => {
-			const injury = injured(v, side)
-			return (
-				!!injury &&
-				[
-					injury.tenderFifthMetatarsalBase,
-					injury.tenderNavicular,
-					injury.tenderLateralMalleolus,
-					injury.tenderMedialMalleolus,
-				].includes(true)
-			)
+		holds: ({ screening, side }) => {
+			const injury = ofSide(screening.injury, side)
+			return [
+				injury?.tenderFifthMetatarsalBase,
+				injury?.tenderNavicular,
+				injury?.tenderLateralMalleolus,
+				injury?.tenderMedialMalleolus,
+			].includes(true)
 		},
 	},
 	{
 		id: 'insert.stop-bone-stress',
 		says: 'bone stress injury suspected',
-		holds: (v, side) =>
-			v.screening?.boneStressLowRisk === true ||
-			(sameSide(v.screening?.boneStress, side) &&
-				(v.screening?.boneStress?.focalTenderness === true ||
-					v.screening?.boneStress?.hopPain === true)) ||
-			active(
-				v,
-				side,
-				'second-metatarsal-stress-fracture',
-				'fifth-metatarsal-stress-fracture',
-				'navicular-stress-fracture',
-			),
+		holds: (limb) => {
+			const signs = ofSide(limb.screening.boneStress, limb.side)
+			return (
+				limb.screening.boneStressLowRisk === true ||
+				signs?.focalTenderness === true ||
+				signs?.hopPain === true ||
+				currentOnSideOrUnsided(
+					limb,
+					'second-metatarsal-stress-fracture',
+					'fifth-metatarsal-stress-fracture',
+					'navicular-stress-fracture',
+				)
+			)
+		},
 	},
 	{
 		id: 'insert.stop-limp',
 		says: 'growing player with a limp that lasts',
-		holds: (v, side, adult) =>
-			!adult && (v.screening?.limpUnexplained === true || sameSide(v.screening?.limp, side)),
+		holds: ({ screening, side, adult }) =>
+			!adult && (screening.limpUnexplained === true || ofSide(screening.limp, side) !== undefined),
 	},
 	{
 		id: 'insert.stop-hot-joint',
 		says: 'hot, swollen joint',
-		holds: (v) => v.screening?.hotSwollenJoint === true,
+		holds: ({ screening }) => screening.hotSwollenJoint === true,
 	},
 	{
 		id: 'insert.stop-numb',
 		says: 'numbness or loss of protective feeling',
-		holds: (v, side) => {
-			const foot = v.screening?.neurological?.[side]
+		holds: (limb) => {
+			const foot = limb.screening.neurological?.[limb.side]
 			return (
-				v.screening?.reducedSensation === true ||
+				limb.screening.reducedSensation === true ||
 				[foot?.feltHallux, foot?.feltFirstHead, foot?.feltFifthHead].includes(false) ||
-				active(v, side, 'neuropathy')
+				currentOnSideOrUnsided(limb, 'neuropathy')
 			)
 		},
 	},
 	{
 		id: 'insert.stop-infection',
 		says: 'infected skin or ulcer',
-		holds: (v, side) => {
-			const group = v.screening?.infection
+		holds: ({ screening, side }) => {
+			const signs = ofSide(screening.infection, side)
 			return (
-				v.screening?.spreadingInfection === true ||
-				v.screening?.activeFootUlcer === true ||
-				(sameSide(group, side) &&
-					(group?.spreadingRedness === true || group?.infectedNailOrBlister === true))
+				screening.spreadingInfection === true ||
+				screening.activeFootUlcer === true ||
+				signs?.spreadingRedness === true ||
+				signs?.infectedNailOrBlister === true
 			)
 		},
 	},
 	{
 		id: 'insert.stop-rigid-or-cavus',
 		says: 'rigid flat foot, or high arch on one side only',
-		holds: (v) => v.screening?.rigidFlatFoot === true,
+		holds: ({ screening }) => screening.rigidFlatFoot === true,
 	},
 	{
 		id: 'insert.stop-sudden-leg-length',
 		says: 'leg-length difference that came on suddenly',
-		holds: (v) => v.screening?.suddenLegLengthDifference === true,
+		holds: ({ screening }) => screening.suddenLegLengthDifference === true,
 	},
 	{
 		id: 'insert.stop-diabetic-risk',
 		says: 'foot with an ulcer in the past',
-		holds: (v, side) =>
-			v.screening?.diabeticFoot?.[side]?.previousUlcer === true ||
-			(v.conditions ?? []).some(
-				(condition) =>
-					condition.condition === 'previous-foot-ulcer' &&
-					(condition.side === side || condition.side === 'both' || condition.side === 'none'),
-			),
+		holds: (limb) =>
+			limb.screening.diabeticFoot?.[limb.side]?.previousUlcer === true ||
+			everOnSideOrUnsided(limb, 'previous-foot-ulcer'),
 	},
 ]
 /**
@@ -138,14 +152,18 @@ export function stopsOf(
 	adult: boolean,
 	released: readonly string[],
 ): { id: string; says: string }[] {
+	const limb: Limb = {
+		side,
+		adult,
+		screening: visit.screening ?? {},
+		conditions: visit.conditions ?? [],
+	}
 	const warned = screening.blockedBy[side].map((id) => ({
 		id,
 		says: screening.items.find((item) => item.id === id)?.says ?? id,
 	}))
-	return [
-		...warned,
-		...stopRows
-			.filter((row) => row.holds(visit, side, adult))
-			.map(({ id, says }) => ({ id: `${id}.${side}`, says })),
-	].filter(({ id }) => !released.includes(id))
+	const recorded = stopRows
+		.filter((row) => row.holds(limb))
+		.map(({ id, says }) => ({ id: `${id}.${side}`, says }))
+	return [...warned, ...recorded].filter(({ id }) => !released.includes(id))
 }

@@ -9,9 +9,10 @@ export function wearInHours(day: number, protocol: Protocol): number {
 		protocol.value('insert.wearFirstDayHours') + (day - 1) * protocol.value('insert.wearRiseHours')
 	)
 }
+/** The steps from the first day to the first match. @param gentle for very mobile joints */
 export function wearInPlan(gentle: boolean, protocol: Protocol): WearInStep[] {
-	const days = protocol.value('insert.wearAllDayDays'),
-		first = protocol.value('insert.wearFirstTrainingMin')
+	const days = protocol.value('insert.wearAllDayDays')
+	const firstMin = protocol.value('insert.wearFirstTrainingMin')
 	return [
 		{ when: 'Day 1', says: `Everyday shoes, ${wearInHours(1, protocol)} hours.` },
 		{
@@ -25,7 +26,7 @@ export function wearInPlan(gentle: boolean, protocol: Protocol): WearInStep[] {
 			when: 'Then',
 			says: `${days} days of all-day wear without trouble before it goes into boots.`,
 		},
-		{ when: 'Training 1', says: `${first} minutes in boots, then out.` },
+		{ when: 'Training 1', says: `${firstMin} minutes in boots, then out.` },
 		{ when: 'Training 2', says: 'Half the session.' },
 		{ when: 'Training 3', says: 'The whole session.' },
 		{

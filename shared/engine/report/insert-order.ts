@@ -3,8 +3,8 @@
  * laboratory to send back.
  */
 import { type DecidedElement, type DecidedInsert, decidedInsert } from '../insert/decided.ts'
-import { elementWords } from '../insert/elements.ts'
-import { insertSheets } from '../insert/outline.ts'
+import { elementWords } from '../insert/element-words.ts'
+import { insertSheets } from '../insert/outline/outline.ts'
 import { openProtocol } from '../protocol/protocol.ts'
 import { ageYears } from '../visit/age.ts'
 import { bothSides, meanOf } from '../visit/sides.ts'

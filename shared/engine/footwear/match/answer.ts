@@ -20,15 +20,33 @@ export interface Answer {
 	unknown?: readonly string[]
 	changes?: readonly Change[]
 }
+/** The answers to all questions. */
+export interface Answers {
+	stops: MatchReason[]
+	for: MatchReason[]
+	against: MatchReason[]
+	unknown: string[]
+	changes: Change[]
+}
+/** Lists to be filled. */
+export const noAnswers = (): Answers => ({
+	stops: [],
+	for: [],
+	against: [],
+	unknown: [],
+	changes: [],
+})
 /** The answers as one, each list in the order of the questions. The lists are new ones. */
-export function together(answers: readonly Answer[]) {
-	return {
-		stops: answers.flatMap((answer) => answer.stops ?? []),
-		for: answers.flatMap((answer) => answer.for ?? []),
-		against: answers.flatMap((answer) => answer.against ?? []),
-		unknown: answers.flatMap((answer) => answer.unknown ?? []),
-		changes: answers.flatMap((answer) => answer.changes ?? []),
+export function together(answers: readonly Answer[]): Answers {
+	const all = noAnswers()
+	for (const answer of answers) {
+		if (answer.stops) all.stops.push(...answer.stops)
+		if (answer.for) all.for.push(...answer.for)
+		if (answer.against) all.against.push(...answer.against)
+		if (answer.unknown) all.unknown.push(...answer.unknown)
+		if (answer.changes) all.changes.push(...answer.changes)
 	}
+	return all
 }
 /** A reason that costs nothing: it speaks for a model, or stops it. */
 export const reason = (

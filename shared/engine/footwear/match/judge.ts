@@ -3,7 +3,7 @@ import type { RankedModel } from '../../findings/assessment.ts'
 import { present } from '../../plain/present.ts'
 import { offsetOf } from '../../visit/shelf.ts'
 import { rounded } from '../../visit/sides.ts'
-import { together } from './answer.ts'
+import { type Answers, together } from './answer.ts'
 import { askCode, askOffset } from './code-and-offset.ts'
 import { askDepth, depthMarginIn } from './depth.ts'
 import type { Fitter, Trial } from './fitter.ts'
@@ -62,7 +62,6 @@ export function judge(trial: Trial, fitter: Fitter): RankedModel {
 const anySide = (studs: StudsBySide): StudsBySide | undefined =>
 	studs.left || studs.right ? studs : undefined
 
-type Answers = ReturnType<typeof together>
 function verdictOn({ stops, changes }: Answers): RankedModel['verdict'] {
 	if (stops.length > 0) return 'unsuitable'
 	return changes.some((change) => change.toThisModel) ? 'with-changes' : 'suits'

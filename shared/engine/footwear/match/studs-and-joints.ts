@@ -58,6 +58,7 @@ function askJoint(
 	sides: readonly JointAtRisk[],
 	{ limits, value, basis }: Fitter,
 ): Answer {
+	if (sides.length === 0) return {}
 	const [name] = joint.split(' ')
 	const shared = (model.studs ?? []).length >= limits.manyStuds
 	const under = sides.filter((at) => at.under.length > 0)

@@ -2,7 +2,7 @@
 import type { MatchReason, StudDistance } from '../../findings/assessment.ts'
 import { type Feature, termWords } from '../../visit/terms.ts'
 import { type Fitted, hasAvoided, hasFeature } from '../features.ts'
-import { type Answer, penalty, reason, together } from './answer.ts'
+import { type Answer, noAnswers, penalty, reason, together } from './answer.ts'
 import { depthMarginIn } from './depth.ts'
 import type { Fitter, Trial } from './fitter.ts'
 import type { StudsBySide } from './studs-and-joints.ts'
@@ -47,27 +47,19 @@ export function askFeatures(
 		joints: jointsThatCount(studs),
 	}
 	const toAvoid = avoid.filter((wish) => hasAvoided(wish.feature, fitted, limits) === true)
-	return together([
-		...seek.map((wish) => sought(wish, fitted, toAvoid, studsPaid, fitter)),
-		...toAvoid.map((wish) => avoided(wish, seek)),
-	])
+	const answers = noAnswers()
+	for (const wish of seek) {
+		const has = hasFeature(wish.feature, fitted, limits)
+		if (has === undefined) answers.unknown.push(wish.words)
+		else if (has) answers.for.push(wish.has)
+		else if (!paidElsewhere(wish, toAvoid, studsPaid)) answers.against.push(wish.lacks)
+	}
+	return together([answers, ...toAvoid.map((wish) => avoided(wish, seek))])
 }
-function sought(
-	wish: Wish,
-	fitted: Fitted,
-	toAvoid: readonly Wish[],
-	studsPaid: boolean,
-	{ limits }: Fitter,
-): Answer {
-	const has = hasFeature(wish.feature, fitted, limits)
-	if (has === undefined) return { unknown: [wish.words] }
-	if (has) return { for: [wish.has] }
-	const paid =
-		wish.feature === 'wide-fitting' ||
-		toAvoid.some(({ feature }) => opposite[feature] === wish.feature) ||
-		(studsPaid && studWishes.includes(wish.feature))
-	return paid ? {} : { against: [wish.lacks] }
-}
+const paidElsewhere = (wish: Wish, toAvoid: readonly Wish[], studsPaid: boolean): boolean =>
+	wish.feature === 'wide-fitting' ||
+	(studsPaid && studWishes.includes(wish.feature)) ||
+	toAvoid.some(({ feature }) => opposite[feature] === wish.feature)
 function avoided(wish: Wish, seek: readonly Wish[]): Answer {
 	if (wish.strict)
 		return {
