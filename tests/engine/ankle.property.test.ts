@@ -4,16 +4,15 @@ import { expect, it } from 'vitest'
 import { ankle } from '../../shared/engine/ankle/ankle.ts'
 import { heightForPitch, pitchDeg } from '../../shared/engine/ankle/pitch.ts'
 import { openProtocol } from '../../shared/engine/protocol/protocol.ts'
+import { mirrored, swapVisit } from './mirror.ts'
 import {
 	ankles,
 	body,
 	conditions,
 	feet,
 	footwear,
-	mirrored,
 	numbers,
 	player,
-	swapVisit,
 	validVisit,
 } from './random-visit.ts'
 

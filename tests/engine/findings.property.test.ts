@@ -13,24 +13,13 @@ import {
 	feet,
 	footwear,
 	numbers,
-	play,
 	player,
 	postures,
-	screening,
 	validVisit,
+	wholeVisit,
 } from './random-visit.ts'
 
-const visits = validVisit({
-	player,
-	play,
-	feet,
-	ankles,
-	posture: postures,
-	body,
-	conditions,
-	footwear,
-	screening,
-})
+const visits = wholeVisit
 /** The same player half a year before, or nothing. */
 const earlier = fc.option(
 	validVisit({ player, feet, ankles, posture: postures, body, conditions, footwear }),

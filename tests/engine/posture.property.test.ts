@@ -6,16 +6,8 @@ import fc from 'fast-check'
 import { expect, it } from 'vitest'
 import { posture } from '../../shared/engine/posture/posture.ts'
 import { openProtocol, shippedProtocol } from '../../shared/engine/protocol/protocol.ts'
-import {
-	body,
-	conditions,
-	mirrored,
-	numbers,
-	player,
-	postures,
-	swapVisit,
-	validVisit,
-} from './random-visit.ts'
+import { mirrored, swapVisit } from './mirror.ts'
+import { body, conditions, numbers, player, postures, validVisit } from './random-visit.ts'
 
 const schemes = (['raw', 'trial'] as const).map((fpiScheme) =>
 	openProtocol({ ...shippedProtocol, fpiScheme }),

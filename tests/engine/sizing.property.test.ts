@@ -5,7 +5,8 @@ import { openProtocol } from '../../shared/engine/protocol/protocol.ts'
 import { sizesOf } from '../../shared/engine/sizing/sizes.ts'
 import { sizing } from '../../shared/engine/sizing/sizing.ts'
 import type { Visit } from '../../shared/engine/visit/visit.ts'
-import { feet, mirrored, numbers, player, swapVisit, validVisit } from './random-visit.ts'
+import { mirrored, swapVisit } from './mirror.ts'
+import { feet, numbers, player, validVisit } from './random-visit.ts'
 
 const protocol = openProtocol()
 const lengthMm = fc.integer({ min: 90_000, max: 400_000 }).map((n) => n / 1000)
