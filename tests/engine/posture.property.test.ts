@@ -20,9 +20,9 @@ it('no number is NaN or infinite, every finding has its source', () => {
 		fc.property(visits, fc.constantFrom(...schemes), (visit, protocol) => {
 			const result = posture(visit, [], protocol)
 			expect(numbers(result).every(Number.isFinite)).toBe(true)
-			for (const one of result.findings) {
-				expect(one.basis.source, one.id).not.toBe('')
-				expect(one.says).not.toContain('NaN')
+			for (const finding of result.findings) {
+				expect(finding.basis.source, finding.id).not.toBe('')
+				expect(finding.says).not.toContain('NaN')
 			}
 		}),
 	)

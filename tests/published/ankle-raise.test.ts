@@ -35,7 +35,7 @@ describe('heel raise', () => {
 	])('a raise of %f mm in a boot', (heelLiftMm, level) =>
 		expect(
 			of({}, { footwear: [{ id: 'b', heelLiftMm }] }).findings.find(
-				(one) => one.id === 'ankle.lift-b-1.both',
+				(finding) => finding.id === 'ankle.lift-b-1.both',
 			)?.level,
 		).toBe(level),
 	)
@@ -48,7 +48,7 @@ describe('heel raise', () => {
 		]
 		expect(
 			of({}, { feet: { left: { heelToBallMm: 180 } }, footwear }).findings.find(
-				(one) => one.id === 'ankle.demand-t-1-b-2.both',
+				(finding) => finding.id === 'ankle.demand-t-1-b-2.both',
 			)?.says,
 		).toBe('b asks 3.2 degrees more of the ankle than t.')
 	})
@@ -73,9 +73,9 @@ describe('more of the heel raise', () => {
 			{ body: { ...body, legLengthReason: 'back pain' } },
 		)
 		expect(result.heelRaiseMm).toEqual({ left: 4, right: 6 })
-		expect(result.findings.find((one) => one.id === 'ankle.heel-raise.both')?.says).toContain(
-			'outsole',
-		)
+		expect(
+			result.findings.find((finding) => finding.id === 'ankle.heel-raise.both')?.says,
+		).toContain('outsole')
 	})
 	it.each([
 		[{ ...body, legLengthReason: 'x', legLengthDifferenceMm: 4.9 }],
@@ -92,7 +92,7 @@ describe('more of the heel raise', () => {
 	])('%f mm in a trainer', (heelLiftMm, level) =>
 		expect(
 			of({}, { footwear: [{ id: 't', sole: 'road', heelLiftMm }] }).findings.find(
-				(one) => one.id === 'ankle.lift-t-1.both',
+				(finding) => finding.id === 'ankle.lift-t-1.both',
 			)?.level,
 		).toBe(level),
 	)
@@ -105,7 +105,7 @@ describe('more of the heel raise', () => {
 					{ id: '***', heelLiftMm: 11 },
 				],
 			},
-		).findings.map((one) => one.id)
+		).findings.map((finding) => finding.id)
 		expect(ids).toEqual(['ankle.lift-p-ir-1-1.both', 'ankle.lift-2.both'])
 	})
 	// atan((10 - 0) / 180) = 3.18 degrees, between any two pairs, not only trainer and boot

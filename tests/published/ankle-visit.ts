@@ -17,4 +17,5 @@ export const of = (ankles: Visit['ankles'], more: Partial<Visit> = {}) =>
 		[],
 		protocol,
 	)
-export const ids = (result: ReturnType<typeof of>): string[] => result.findings.map((one) => one.id)
+export const ids = (result: ReturnType<typeof of>): string[] =>
+	result.findings.map((finding) => finding.id)

@@ -68,7 +68,7 @@ describe('lunge', () => {
 	// clinical.md 9 row 13: 5 cm with 18 degrees is 9.6 from the geometry, more than 8.
 	it('a pair that does not fit', () => {
 		const finding = of({ left: { lungeCm: 5, lungeDeg: 18 } }).findings.find(
-			(one) => one.id === 'ankle.pair.left',
+			(finding) => finding.id === 'ankle.pair.left',
 		)
 		expect(finding?.because.at(-1)).toMatchObject({ value: 27.6, unit: 'deg' })
 		expect(ids(of({ left: { lungeCm: 10, lungeDeg: 36 } }))).not.toContain('ankle.pair.left')
@@ -124,7 +124,7 @@ describe('what stops the motion', () => {
 	])('%j: %s', (left, limitedBy) => expect(of({ left }).left.limitedBy).toBe(limitedBy))
 	it('a front end feel with enough range is still said, on its own basis', () => {
 		const finding = of({ right: { lungeDeg: 40, endFeel: 'front-pinch' } }).findings.find(
-			(one) => one.id === 'ankle.front-end-feel.right',
+			(finding) => finding.id === 'ankle.front-end-feel.right',
 		)
 		expect(finding?.basis).toEqual({
 			rule: 'front end feel',
@@ -143,7 +143,7 @@ it.each([
 ])('knee straight %i, bent %i: %s', (kneeStraightDeg, kneeBentDeg, words) =>
 	expect(
 		of({ left: { kneeStraightDeg, kneeBentDeg } }).workings.find(
-			(one) => one.id === 'ankle.limit.left',
+			(working) => working.id === 'ankle.limit.left',
 		)!.lines[1],
 	).toMatch(new RegExp(`straight: ${words}$`)),
 )
@@ -151,7 +151,7 @@ it.each([
 // 12.59 mm; 1.8: 15 mm at 0.26 degrees a mm; the raise-block row of the trial.
 it('numbered checks of pitch', () => {
 	expect(
-		[pitchDeg(10, 180), pitchDeg(6, 170), heightForPitch(4, 180)].map((one) => one.toFixed(2)),
+		[pitchDeg(10, 180), pitchDeg(6, 170), heightForPitch(4, 180)].map((value) => value.toFixed(2)),
 	).toEqual(['3.18', '2.02', '12.59'])
 	expect(3.9 / pitchDeg(15, 180)).toBeCloseTo(protocol.value('ankle.raiseTransfer'), 2)
 	// asin(h / L) differs by less than 0.06 degrees to 18 mm and from 150 mm on.
@@ -168,9 +168,9 @@ it('levers from foot length', () => {
 		{ left: { lungeDeg: 30 } },
 		{ feet: { left: { heelToToeMm: 250 }, right: { heelToToeMm: 250 } } },
 	)
-	expect(made.workings.find((one) => one.id === 'ankle.heel-raise')!.lines.join(' ')).toContain(
-		'atan(4 / 180) = 1.27 deg on heel to ball; atan(4 / 150) = 1.53 deg on heel centre',
-	)
+	expect(
+		made.workings.find((working) => working.id === 'ankle.heel-raise')!.lines.join(' '),
+	).toContain('atan(4 / 180) = 1.27 deg on heel to ball; atan(4 / 150) = 1.53 deg on heel centre')
 })
 describe('change since the last visit', () => {
 	// Powden 2015 Man Ther 20:524: same examiner 1.9 cm, 4.7 degrees; different 1.6 cm, 4.6 degrees

@@ -53,8 +53,8 @@ describe('adult stature (Khamis-Roche, weights of the 1995 erratum)', () => {
 	})
 	it('reported parents', () =>
 		expect(
-			[adjustedParentCm('mother', 165), adjustedParentCm('father', 180)].map((one) =>
-				one.toFixed(2),
+			[adjustedParentCm('mother', 165), adjustedParentCm('father', 180)].map((statureCm) =>
+				statureCm.toFixed(2),
 			),
 		).toEqual(['164.36', '177.78']))
 	it(
@@ -169,7 +169,7 @@ describe('accuracy of the predicted adult stature', () => {
 			9,
 		)
 		expect(
-			result.workings.find((one) => one.id === 'growth.adult-stature')!.lines.at(-1),
+			result.workings.find((working) => working.id === 'growth.adult-stature')!.lines.at(-1),
 		).toContain(`Median error ${median} cm`)
 	})
 	// growth.md 2.5: a boy of 13.0 y crosses 88 % by the adjustment of reported parents (87.68 and
@@ -192,8 +192,8 @@ describe('accuracy of the predicted adult stature', () => {
 			)!
 		expect(Math.abs(of('measured').percentAdultStature! - 87.68)).toBeLessThan(0.02)
 		expect(Math.abs(of('reported').percentAdultStature! - 88.12)).toBeLessThan(0.02)
-		for (const one of ['measured', 'reported'] as const)
-			expect(of(one).findings.map((found) => found.id)).toContain('growth.near-boundary')
+		for (const parentStatures of ['measured', 'reported'] as const)
+			expect(of(parentStatures).findings.map((found) => found.id)).toContain('growth.near-boundary')
 	})
 	it('never below the present stature', () => {
 		const result = growth(

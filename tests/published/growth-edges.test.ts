@@ -11,17 +11,17 @@ describe('edges of age', () => {
 	const body = { statureCm: 135, sittingHeightCm: 71, massKg: 30 }
 	const at = (birthDate: string, sex: 'male' | 'female' = 'male', more: Visit['body'] = body) =>
 		growth(visit({ body: more, birthDate, sex }), [], protocol)!
-	const methods = (one: ReturnType<typeof at>) => Object.keys(one.maturityOffsetYears).sort()
+	const methods = (result: ReturnType<typeof at>) => Object.keys(result.maturityOffsetYears).sort()
 	// growth.md 1.1: boys from 9, girls 8 to 16, Moore 7.5 to 17.5, Fransen 8 to 17 years. A birthday
 	// counts, although days / 365.25 may be 8.9993 on it.
 	it('boys from the ninth birthday on', () => {
 		expect(at('2018-01-20').decimalAgeYears).toBeLessThan(9)
 		expect(methods(at('2018-01-20'))).toEqual(['fransen', 'mirwald', 'moore', 'mooreSitting'])
 		expect(methods(at('2018-01-24'))).toEqual([])
-		for (const one of at('2018-01-24').findings.filter((found) =>
+		for (const refusal of at('2018-01-24').findings.filter((found) =>
 			found.id.startsWith('growth.outside'),
 		))
-			expect(one.says).toContain('at 8.99 years')
+			expect(refusal.says).toContain('at 8.99 years')
 	})
 	it('girls from 8 to 16', () => {
 		expect([methods(at('2019-01-20', 'female')), methods(at('2019-01-24', 'female'))]).toEqual([
@@ -67,7 +67,7 @@ describe('edges of age', () => {
 	] as const)('%s born %s outside the best ages: %s', (sex, birth, outside) =>
 		expect(
 			at(birth, sex, { statureCm: 155, sittingHeightCm: 80, massKg: 44 }).findings.some(
-				(one) => one.id === 'growth.best-ages',
+				(finding) => finding.id === 'growth.best-ages',
 			),
 		).toBe(outside),
 	)
@@ -87,12 +87,12 @@ describe('edges of age', () => {
 	it('sitting height', () => {
 		const problems = (sittingHeightCm: number) => {
 			const read = parseVisit(visit({ body: { statureCm: 120, sittingHeightCm } }))
-			return read.ok ? [] : read.problems.map((one) => one.path)
+			return read.ok ? [] : read.problems.map((problem) => problem.path)
 		}
 		expect([problems(120), problems(119.9)]).toEqual([['body.sittingHeightCm'], []])
 		const asked = (sittingHeightCm: number) =>
 			at('2013-05-02', 'male', { statureCm: 150, sittingHeightCm, massKg: 40 }).findings.some(
-				(one) => one.id === 'growth.sitting-ratio',
+				(finding) => finding.id === 'growth.sitting-ratio',
 			)
 		expect([68.9, 69, 87, 87.1].map(asked)).toEqual([true, false, false, true])
 	})
@@ -100,7 +100,7 @@ describe('edges of age', () => {
 	it('an offset beyond four years', () => {
 		const far = at('2010-02-01', 'male', { statureCm: 205, sittingHeightCm: 115, massKg: 110 })
 		expect(far.maturityOffsetYears).not.toHaveProperty('mirwald')
-		expect(far.findings.find((one) => one.id === 'growth.outside-mirwald')!.says).toContain(
+		expect(far.findings.find((finding) => finding.id === 'growth.outside-mirwald')!.says).toContain(
 			'more than 4 years',
 		)
 	})
@@ -108,24 +108,26 @@ describe('edges of age', () => {
 		const of = (more: Visit['body']) =>
 			at('2014-01-20', 'male', { statureCm: 158, massKg: 46, ...more }).findings
 		expect(
-			of({ motherStatureCm: 165 }).find((one) => one.id === 'growth.adult-stature-missing')!.says,
+			of({ motherStatureCm: 165 }).find((finding) => finding.id === 'growth.adult-stature-missing')!
+				.says,
 		).toContain("father's stature not recorded")
 		expect(
 			of({ motherStatureCm: 165, fatherStatureCm: 180 }).find(
-				(one) => one.id === 'growth.adult-stature',
+				(finding) => finding.id === 'growth.adult-stature',
 			)!.says,
 		).toContain('taken as measured')
 		expect(
 			of({ motherStatureCm: 165, fatherStatureCm: 180, parentStatures: 'measured' }).find(
-				(one) => one.id === 'growth.adult-stature',
+				(finding) => finding.id === 'growth.adult-stature',
 			)!.says,
 		).not.toContain('taken as measured')
 	})
 	// The basis panel's own line, worked out, gives the ratio: no coefficient of Fransen 2018 is
 	// mistyped in it.
 	it('the Fransen line with the numbers put in', () => {
-		const one = at('2013-05-02', 'male', { statureCm: 158, sittingHeightCm: 82, massKg: 46 })
-		const line = one.workings.find((working) => working.id === 'growth.offset-fransen')!.lines[0]!
+		const result = at('2013-05-02', 'male', { statureCm: 158, sittingHeightCm: 82, massKg: 46 })
+		const line = result.workings.find((working) => working.id === 'growth.offset-fransen')!
+			.lines[0]!
 		const terms = line
 			.replaceAll(' - ', ' + -')
 			.split(' + ')
@@ -136,18 +138,18 @@ describe('edges of age', () => {
 				}, 1),
 			)
 		expect(terms.reduce((sum, term) => sum + term, 0)).toBeCloseTo(
-			fransenRatioBoys(sized(one.decimalAgeYears, 158, 82, 46)),
+			fransenRatioBoys(sized(result.decimalAgeYears, 158, 82, 46)),
 			4,
 		)
 	})
 	// growth.md 1.1: never two decimals.
-	it('the offset is shown to one decimal, and its error only where an offset stands', () => {
-		const one = at('2013-05-02', 'male', { statureCm: 158, sittingHeightCm: 82, massKg: 46 })
-		for (const working of one.workings.filter((each) => each.id.startsWith('growth.offset-')))
+	it('the offset is shown to result decimal, and its error only where an offset stands', () => {
+		const result = at('2013-05-02', 'male', { statureCm: 158, sittingHeightCm: 82, massKg: 46 })
+		for (const working of result.workings.filter((each) => each.id.startsWith('growth.offset-')))
 			expect(working.lines.find((line) => line.startsWith('Offset'))).toMatch(
 				/^Offset -?\d+(\.\d)? years; .* = \d+(\.\d)? years/,
 			)
-		expect(one.findings.find((found) => found.id === 'growth.stage')!.says).toContain(
+		expect(result.findings.find((found) => found.id === 'growth.stage')!.says).toContain(
 			'good to about 0.6 years',
 		)
 		const share = at('2019-06-01', 'female', {
@@ -200,8 +202,8 @@ describe('stages, edge by edge', () => {
 		[91.1, ['hip']],
 	] as const)('parts to feel at %f %%: %j', (percent, parts) =>
 		expect(
-			stage(percent, undefined, protocol).findings.flatMap((one) =>
-				one.id.startsWith('growth.apophysis-') ? [one.id.slice(17)] : [],
+			stage(percent, undefined, protocol).findings.flatMap((finding) =>
+				finding.id.startsWith('growth.apophysis-') ? [finding.id.slice(17)] : [],
 			),
 		).toEqual(parts),
 	)

@@ -90,7 +90,7 @@ describe('maturity', () => {
 		expect([
 			treated.maturityOffsetYears,
 			treated.predictedAdultStatureCm,
-			treated.findings.some((one) => one.id === 'growth.treatment'),
+			treated.findings.some((finding) => finding.id === 'growth.treatment'),
 		]).toEqual([{}, undefined, true])
 		expect(
 			growth(visit({ body, birthDate: '2019-01-01' }), [], protocol)!.maturityOffsetYears,
@@ -170,19 +170,19 @@ describe('sensitivity (growth.md 1.5, recomputed)', () => {
 			[
 				mirwaldBoys({ ...boy, sittingHeightCm: 86.5 }) - mirwaldBoys(boy),
 				mirwaldGirls({ ...girl, sittingHeightCm: 82 }) - mirwaldGirls(girl),
-			].map((one) => one.toFixed(3)),
+			].map((difference) => difference.toFixed(3)),
 		).toEqual(['0.121', '0.042'])
 		expect(
 			[
 				mirwaldBoys({ ...boy, massKg: 55 }) - mirwaldBoys(boy),
 				mirwaldGirls({ ...girl, massKg: 44.5 }) - mirwaldGirls(girl),
-			].map((one) => one.toFixed(3)),
+			].map((difference) => difference.toFixed(3)),
 		).toEqual(['0.014', '0.018'])
 		expect(
 			[
 				mirwaldBoys({ ...boy, ageYears: 13.9 }) - mirwaldBoys(boy),
 				mirwaldGirls({ ...girl, ageYears: 12.1 }) - mirwaldGirls(girl),
-			].map((one) => one.toFixed(3)),
+			].map((difference) => difference.toFixed(3)),
 		).toEqual(['0.048', '0.052'])
 		const offset = (at: typeof boy) => at.ageYears - at.ageYears / fransenRatioBoys(at)
 		expect((offset({ ...boy, sittingHeightCm: 86.5 }) - offset(boy)).toFixed(3)).toBe('0.137')
@@ -251,14 +251,16 @@ describe('the five traps (growth.md 0)', () => {
 		expect(growth(now, [], protocol)).toMatchObject({ method: 'percentAdultStature' })
 		expect(growth(now, [first], protocol)).toMatchObject({ method: 'mirwald' })
 		expect(
-			growth(at('2027-01-20', { statureCm }), [first], protocol)!.findings.map((one) => one.id),
+			growth(at('2027-01-20', { statureCm }), [first], protocol)!.findings.map(
+				(finding) => finding.id,
+			),
 		).toContain('growth.method-changed')
 		expect(growth(now, [at('2026-07-01', { statureCm })], protocol)).toMatchObject({
 			method: 'moore',
 		})
 		// The age is at most 16 for a girl's offset: nothing is mixed in where the kept method is
 		// refused.
-		expect(growth(now, [first], protocol)!.findings.map((one) => one.id)).not.toContain(
+		expect(growth(now, [first], protocol)!.findings.map((finding) => finding.id)).not.toContain(
 			'growth.method-changed',
 		)
 	})

@@ -42,7 +42,7 @@ describe('growth rate between visits', () => {
 			protocol,
 		)!
 	}
-	const ids = (result: ReturnType<typeof grown>) => result.findings.map((one) => one.id)
+	const ids = (result: ReturnType<typeof grown>) => result.findings.map((finding) => finding.id)
 	// Own rule from the error of one reading (growth.md 4): under 80 days none, 80 to 180 a trend,
 	// then a rate.
 	it('refused below 80 days, a trend below 180', () => {
@@ -71,13 +71,13 @@ describe('growth rate between visits', () => {
 			true,
 		])
 		expect(grown(200, -0.6).velocity!.cmPerYear).toBeLessThan(0)
-		expect(grown(200, -0.6).findings.find((one) => one.id === 'growth.velocity')!.says).toContain(
-			'no more than measuring error',
-		)
+		expect(
+			grown(200, -0.6).findings.find((finding) => finding.id === 'growth.velocity')!.says,
+		).toContain('no more than measuring error')
 	})
 	// Kemper et al. 2015: from 7.2 cm a year.
 	it('says so where the error reaches below 7.2', () =>
-		expect(grown(90, 2).findings.find((one) => one.id === 'growth.fast')!.says).toContain(
+		expect(grown(90, 2).findings.find((finding) => finding.id === 'growth.fast')!.says).toContain(
 			'may lie below 7.2',
 		))
 	it('fast from 7.2 cm a year', () =>
@@ -124,7 +124,7 @@ describe('the growing foot', () => {
 	it('short already, or lasting until growth stops', () => {
 		expect(at(244.9).toeRoom[0]!.state).toBe('already-short')
 		expect(at(300).toeRoom[0]!.state).toBe('lasts')
-		expect(at(250).findings.map((one) => one.id)).toContain('growth.toe-room-match-boots-1')
+		expect(at(250).findings.map((finding) => finding.id)).toContain('growth.toe-room-match-boots-1')
 	})
 	it('measure again within 3 months, 8 weeks when fast', () => {
 		expect(at(250).measureAgainBy).toBe('2027-04-20')
@@ -135,7 +135,7 @@ describe('the growing foot', () => {
 		)!
 		expect([
 			fast.measureAgainBy,
-			fast.findings.find((one) => one.id === 'growth.foot-fast')?.level,
+			fast.findings.find((finding) => finding.id === 'growth.foot-fast')?.level,
 		]).toEqual(['2027-03-17', 'advise'])
 	})
 	it('a fast rate within measuring error is said to be just that; a seated foot is not compared', () => {
@@ -146,11 +146,11 @@ describe('the growing foot', () => {
 		})
 		expect(
 			growth(visit(now), [then('standing')], protocol)!.findings.find(
-				(one) => one.id === 'growth.foot-fast',
+				(finding) => finding.id === 'growth.foot-fast',
 			),
 		).toMatchObject({ level: 'note', says: expect.stringContaining('within measuring error') })
 		expect(
-			growth(visit(now), [then('seated')], protocol)!.findings.map((one) => one.id),
+			growth(visit(now), [then('seated')], protocol)!.findings.map((finding) => finding.id),
 		).not.toContain('growth.foot-fast')
 	})
 	it('best ages are those of the web utility alone', () =>

@@ -54,7 +54,7 @@ it.each([
 		raw,
 	)
 	expect(result.changes.left.heelRises?.verdict).toBe(verdict)
-	expect(result.findings.some((one) => one.id === 'posture.heel-rise-change.left')).toBe(
+	expect(result.findings.some((finding) => finding.id === 'posture.heel-rise-change.left')).toBe(
 		verdict === 'real',
 	)
 })

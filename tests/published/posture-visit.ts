@@ -25,4 +25,4 @@ export const items = (total: number): number[] =>
 		const left = Math.abs(total) - 2 * i
 		return Math.sign(total) * Math.max(0, Math.min(2, left)) + 0
 	})
-export const ids = (v: Visit): string[] => posture(v, [], raw).findings.map((one) => one.id)
+export const ids = (v: Visit): string[] => posture(v, [], raw).findings.map((finding) => finding.id)

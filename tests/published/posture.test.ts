@@ -57,7 +57,7 @@ describe('foot posture index', () => {
 				visit({ left: { fpi6: items(l) }, right: { fpi6: items(r) } }),
 				[],
 				raw,
-			).findings.find((one) => one.id === 'posture.fpi-asymmetry.both')?.level,
+			).findings.find((finding) => finding.id === 'posture.fpi-asymmetry.both')?.level,
 		).toBe(level),
 	)
 	// Gijon-Nogueron 2016: P85 is 6 in children of 6 to 11 years; a child of 9 with 6 is at the upper
@@ -71,7 +71,7 @@ describe('foot posture index', () => {
 			visit({ left: { fpi6: items(total) } }, { born: '2017-03-01' }),
 			[],
 			raw,
-		).findings.find((one) => one.id === 'posture.fpi-minor.left')
+		).findings.find((finding) => finding.id === 'posture.fpi-minor.left')
 		if (says === undefined) expect(found).toBeUndefined()
 		else expect(found?.says).toContain(says)
 	})
@@ -118,7 +118,7 @@ describe('first MTP joint', () => {
 it('first ray: each reading on its own basis', () => {
 	const of = (firstRay: 'hypermobile' | 'plantarflexed') =>
 		posture(visit({ left: { firstRay } }), [], raw).findings.find(
-			(one) => one.id === 'posture.first-ray.left',
+			(finding) => finding.id === 'posture.first-ray.left',
 		)!
 	expect(of('hypermobile')).toMatchObject({
 		says: expect.stringContaining('above 8 mm'),
@@ -138,7 +138,7 @@ it.each([
 ] as const)('FPI %i, %s born %s', (total, sex, born, said) =>
 	expect(
 		posture(visit({ left: { fpi6: items(total) } }, { sex, born }), [], raw).findings.some(
-			(one) => one.id === 'posture.fpi-low.left',
+			(finding) => finding.id === 'posture.fpi-low.left',
 		),
 	).toBe(said),
 )

@@ -46,9 +46,9 @@ it('the wrap of child 13.5 to adult 1, as Table C prints it', () => {
 		else expect(got.label).toBeGreaterThanOrEqual(1)
 	}
 })
-const mean = (list: readonly number[]) => list.reduce((sum, one) => sum + one, 0) / list.length
+const mean = (list: readonly number[]) => list.reduce((sum, value) => sum + value, 0) / list.length
 const sd = (list: readonly number[]) =>
-	Math.sqrt(list.reduce((sum, one) => sum + (one - mean(list)) ** 2, 0) / (list.length - 1))
+	Math.sqrt(list.reduce((sum, value) => sum + (value - mean(list)) ** 2, 0) / (list.length - 1))
 // sizing.md 1.5, Table C: EU is 1.5F + 1.22 (SD 0.22), UK is 3F - 23.9 (SD 0.18), so 0.78 and 0.9
 // below ours.
 it('Table C against the formulas', () => {
@@ -84,14 +84,14 @@ it('Table C against the formulas', () => {
 		[32, 205],
 	]
 	const eu = [
-		...chart.map(([one, , mm]) => one - sizesOf(mm).eu.exact),
-		...child.map(([one, mm]) => one - sizesOf(mm).eu.exact),
+		...chart.map(([printed, , mm]) => printed - sizesOf(mm).eu.exact),
+		...child.map(([printed, mm]) => printed - sizesOf(mm).eu.exact),
 	]
-	const uk = chart.map(([, one, mm]) => {
+	const uk = chart.map(([, printed, mm]) => {
 		const { exact, scale } = sizesOf(mm).uk
-		return one - (exact - (scale === 'child' ? 13 : 0))
+		return printed - (exact - (scale === 'child' ? 13 : 0))
 	})
-	expect([mean(eu), sd(eu), mean(uk), sd(uk)].map((one) => Number(one.toFixed(1)))).toEqual([
+	expect([mean(eu), sd(eu), mean(uk), sd(uk)].map((value) => Number(value.toFixed(1)))).toEqual([
 		-0.8, 0.2, -0.9, 0.2,
 	])
 })
@@ -129,7 +129,7 @@ it('Table A against the formulas, and the spread for one foot', () => {
 		sizesOf(270).usMen.label,
 	]).toEqual([42.5, 43, 9, 10])
 	const { says } = sizing(visit({ left: { heelToToeMm: 270 } }), [], protocol).findings.find(
-		(one) => one.id === 'sizing.check-inside.both',
+		(finding) => finding.id === 'sizing.check-inside.both',
 	)!
 	expect(says).toMatch(
 		/Labels differ by about one size between makers\. Check that the inside length/,
@@ -145,7 +145,7 @@ it('Table B against the formulas', () => {
 		us = [4.5, 5, 5.5, 6, 6.5, 7, 7.5, 8, 8.5, 9, 9.5, 10, 10.5, 11, 12, 13]
 	const women = jp.map((cm, i) => us[i]! - sizesOf(cm * 10).usWomen.exact)
 	expect(Math.abs(mean(women) + 0.04)).toBeLessThan(0.06)
-	expect(women.slice(-3).every((one) => Math.abs(one) > 1)).toBe(true)
+	expect(women.slice(-3).every((difference) => Math.abs(difference) > 1)).toBe(true)
 	const girls = Array.from({ length: 11 }, (_, i) => 8 + 0.5 * i - sizesOf(145 + 5 * i).uk.exact)
 	expect(Math.abs(mean(girls) - 0.4)).toBeLessThan(0.15)
 	// Of the girls' EU column only the ends are printed: 26 at 14.5 cm, 31.5 at 19.5 cm.

@@ -180,8 +180,8 @@ describe('population and error', () => {
 	it('error formulas of the rows, recomputed', () => {
 		const sem = 13.1 * Math.sqrt(1 - 0.99)
 		expect(
-			[sem, 1.96 * Math.SQRT2 * sem, 0.8862 * 0.73, 2.4565 * 0.73, 2.4565 * 1.5].map((one) =>
-				Number(one.toFixed(2)),
+			[sem, 1.96 * Math.SQRT2 * sem, 0.8862 * 0.73, 2.4565 * 0.73, 2.4565 * 1.5].map((value) =>
+				Number(value.toFixed(2)),
 			),
 		).toEqual([1.31, 3.63, 0.65, 1.79, 3.68])
 		expect(Math.sqrt([1, -2, 0, 1, 2].reduce((sum, d) => sum + d * d, 0) / 10)).toBeCloseTo(1, 9)

@@ -96,7 +96,7 @@ describe('labels', () => {
 	it('the other EU formula is told beside the first, and refuses what is no length', () => {
 		expect(
 			sizing(visit({ left: { heelToToeMm: 270 } }), [], protocol)
-				.workings.find((one) => one.id === 'sizing.size-eu')!
+				.workings.find((working) => working.id === 'sizing.size-eu')!
 				.lines.join(' '),
 		).toContain('42.75, label 43')
 		expect(() => euLongerOf(0)).toThrow(/give a positive number of mm/)

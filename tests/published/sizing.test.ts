@@ -7,7 +7,7 @@ import { protocol, visit } from './sizing-visit.ts'
 
 describe('rules of the device', () => {
 	const ids = (feet: Visit['feet'], player?: Partial<Visit['player']>) =>
-		sizing(visit(feet, player), [], protocol).findings.map((one) => one.id)
+		sizing(visit(feet, player), [], protocol).findings.map((finding) => finding.id)
 	// sizing.md 6: a left and right difference is notable from more than 4 mm; fit the longer foot
 	// (ISO 9407).
 	it('difference of 4.0 and 4.1 mm', () => {
@@ -19,14 +19,14 @@ describe('rules of the device', () => {
 			[],
 			protocol,
 		)
-		expect(result.findings.map((one) => one.id)).toContain('sizing.side-difference.both')
+		expect(result.findings.map((finding) => finding.id)).toContain('sizing.side-difference.both')
 		expect([result.longerFoot, result.fitLengthMm]).toEqual(['left', 264.1])
 	})
 	// sizing.md 2.1: size = max(toe size, arch size), followed from half a size, 4.2 mm.
 	it('heel to ball asks for more', () => {
 		const far = sizing(visit({ left: { heelToToeMm: 265, heelToBallMm: 201 } }), [], protocol)
 		expect(far.fitLengthMm).toBeCloseTo(201 / 0.741, 6)
-		expect(far.findings.map((one) => one.id)).toContain('sizing.arch-length.left')
+		expect(far.findings.map((finding) => finding.id)).toContain('sizing.arch-length.left')
 		expect(
 			sizing(visit({ left: { heelToToeMm: 268, heelToBallMm: 201 } }), [], protocol).fitLengthMm,
 		).toBe(268)
@@ -40,7 +40,7 @@ describe('rules of the device', () => {
 			[],
 			protocol,
 		)
-		expect(both.findings.map((one) => one.id)).toEqual(
+		expect(both.findings.map((finding) => finding.id)).toEqual(
 			expect.arrayContaining(['sizing.arch-length.left', 'sizing.arch-length.right']),
 		)
 	})
@@ -92,7 +92,7 @@ describe('rules of the device', () => {
 			[],
 			protocol,
 		)
-		const basis = (id: string) => findings.find((one) => one.id === id)?.basis
+		const basis = (id: string) => findings.find((finding) => finding.id === id)?.basis
 		expect(basis('sizing.seated.both')?.source).toMatch(/Xiong 2009/)
 		expect(basis('sizing.seated.both')?.threshold).toBeUndefined()
 		expect(basis('sizing.one-foot.left')?.source).toMatch(/ISO 9407/)
@@ -172,10 +172,10 @@ describe('next size, trainers, and change since the last visit', () => {
 			verdict: 'cannot-compare',
 			why: 'the feet were measured seated now and standing then',
 		})
-		expect(result.findings.map((one) => one.id)).toEqual(
+		expect(result.findings.map((finding) => finding.id)).toEqual(
 			expect.arrayContaining(['sizing.cannot-compare.both', 'sizing.seated.both']),
 		)
-		expect(result.findings.map((one) => one.id)).not.toContain('sizing.change-length.left')
+		expect(result.findings.map((finding) => finding.id)).not.toContain('sizing.change-length.left')
 	})
 	it('the letter belongs to the wider foot at the length to fit', () => {
 		const result = sizing(
