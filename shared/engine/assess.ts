@@ -50,8 +50,8 @@ export function assess(
 ): Assessment {
 	const protocol = openProtocol(protocolFile)
 	const before = earlier
-		.filter((one) => one.visitDate < visit.visitDate)
-		.sort((a, b) => (a.visitDate < b.visitDate ? -1 : 1))
+		.filter(({ visitDate }) => visitDate < visit.visitDate)
+		.sort((then, later) => (then.visitDate < later.visitDate ? -1 : 1))
 	const rooms = {
 		sizing: sizing(visit, before, protocol),
 		ankle: ankle(visit, before, protocol),
@@ -76,7 +76,7 @@ export function assess(
 		inserts,
 		rooms.loading,
 	].flatMap((room) => room?.findings ?? [])
-	findings.sort((a, b) => consequence[a.level] - consequence[b.level])
+	findings.sort((finding, other) => consequence[finding.level] - consequence[other.level])
 	const { growth: grown, ...rest } = rooms
 	return {
 		format: 'lastwright-assessment',

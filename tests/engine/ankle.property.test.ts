@@ -4,16 +4,15 @@ import { expect, it } from 'vitest'
 import { ankle } from '../../shared/engine/ankle/ankle.ts'
 import { heightForPitch, pitchDeg } from '../../shared/engine/ankle/pitch.ts'
 import { openProtocol } from '../../shared/engine/protocol/protocol.ts'
+import { mirrored, swapVisit } from './mirror.ts'
 import {
 	ankles,
 	body,
 	conditions,
 	feet,
 	footwear,
-	mirrored,
 	numbers,
 	player,
-	swapVisit,
 	validVisit,
 } from './random-visit.ts'
 
@@ -24,9 +23,9 @@ it('no number is NaN or infinite, every finding has its source', () => {
 		fc.property(visits, (visit) => {
 			const result = ankle(visit, [], protocol)
 			expect(numbers(result).every(Number.isFinite)).toBe(true)
-			for (const one of result.findings) {
-				expect(one.basis.source, one.id).not.toBe('')
-				expect(one.says).not.toContain('NaN')
+			for (const finding of result.findings) {
+				expect(finding.basis.source, finding.id).not.toBe('')
+				expect(finding.says).not.toContain('NaN')
 			}
 		}),
 	)

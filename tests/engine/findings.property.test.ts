@@ -13,24 +13,13 @@ import {
 	feet,
 	footwear,
 	numbers,
-	play,
 	player,
 	postures,
-	screening,
 	validVisit,
+	wholeVisit,
 } from './random-visit.ts'
 
-const visits = validVisit({
-	player,
-	play,
-	feet,
-	ankles,
-	posture: postures,
-	body,
-	conditions,
-	footwear,
-	screening,
-})
+const visits = wholeVisit
 /** The same player half a year before, or nothing. */
 const earlier = fc.option(
 	validVisit({ player, feet, ankles, posture: postures, body, conditions, footwear }),
@@ -73,8 +62,9 @@ it('every basis has a source, and a threshold it names is a row of the protocol'
 	fc.assert(
 		fc.property(visits, earlier, (visit, other) => {
 			const assessment = assess(visit, before(visit, other))
-			for (const one of assessment.findings) resolves(one.basis)
-			for (const one of roomsOf(assessment).flatMap((room) => room.workings)) resolves(one.basis)
+			for (const finding of assessment.findings) resolves(finding.basis)
+			for (const working of roomsOf(assessment).flatMap((room) => room.workings))
+				resolves(working.basis)
 		}),
 	)
 })
@@ -85,7 +75,7 @@ it('every working has lines of plain characters, and ids are kebab-case and used
 			for (const ids of [
 				rooms.flatMap((room) => room.findings),
 				rooms.flatMap((room) => room.workings),
-			].map((list) => list.map((one) => one.id))) {
+			].map((list) => list.map((working) => working.id))) {
 				expect(new Set(ids).size, ids.join(' ')).toBe(ids.length)
 				for (const id of ids) expect(id).toMatch(/^[a-z]+(\.[a-z0-9-]+)+$/)
 			}
@@ -105,7 +95,7 @@ it('what stands in a result has a working', () => {
 				id: string,
 				shown: unknown,
 			) => {
-				if (shown !== undefined) expect(room!.workings.map((one) => one.id)).toContain(id)
+				if (shown !== undefined) expect(room!.workings.map((working) => working.id)).toContain(id)
 			}
 			for (const id of [
 				'fit-length',
@@ -168,16 +158,16 @@ it('adding a group of measures never removes a finding about another', () => {
 			fc.constantFrom(...(Object.keys(drawnBy) as (keyof typeof drawnBy)[])),
 			(visit, group) => {
 				const { [group]: _, ...without } = visit
-				const after = new Set(assess(visit).findings.map((one) => one.id))
-				for (const one of assess(without as Visit).findings) {
+				const after = new Set(assess(visit).findings.map((finding) => finding.id))
+				for (const finding of assess(without as Visit).findings) {
 					// The lunge pair is checked against the geometry of the leg, which rests on foot length:
 					// it is about both.
 					if (
-						(drawnBy[group] as readonly string[]).includes(one.topic) ||
-						one.id.startsWith('ankle.pair.')
+						(drawnBy[group] as readonly string[]).includes(finding.topic) ||
+						finding.id.startsWith('ankle.pair.')
 					)
 						continue
-					expect([...after], one.id).toContain(one.id)
+					expect([...after], finding.id).toContain(finding.id)
 				}
 			},
 		),

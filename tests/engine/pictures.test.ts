@@ -5,83 +5,85 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { expect, it } from 'vitest'
 import { assess } from '../../shared/engine/assess.ts'
-import type { Assessment } from '../../shared/engine/findings/assessment.ts'
+import type {
+	Assessment,
+	FeatureWish,
+	InsertSide,
+	LoadingResult,
+	LoadWeek,
+} from '../../shared/engine/findings/assessment.ts'
 import { elementText } from '../../shared/engine/insert/element-words.ts'
 import type { Basis, Because } from '../../shared/engine/protocol/basis.ts'
 import { bothSides, rounded } from '../../shared/engine/visit/sides.ts'
-import { visitSchema } from '../../shared/engine/visit/visit.ts'
+import { type Side, visitSchema } from '../../shared/engine/visit/visit.ts'
 
 const folder = new URL('./pictures/', import.meta.url)
 const names = readdirSync(folder)
-	.filter((one) => one.endsWith('.json'))
+	.filter((name) => name.endsWith('.json'))
 	.sort()
-const reasons = (list: readonly Because[]) =>
-	list.length === 0
-		? ''
-		: `\n      because ` +
-			`${list.map((one) => `${one.measure} ${one.value}${one.unit ? ` ${one.unit}` : ''}`).join(', ')}`
+const reasons = (list: readonly Because[]) => {
+	const numbers = list.map(
+		({ measure, value, unit }) => `${measure} ${value}${unit ? ` ${unit}` : ''}`,
+	)
+	return numbers.length === 0 ? '' : `\n      because ${numbers.join(', ')}`
+}
 const ground = (basis: Basis) => `\n      basis ${basis.source} [${basis.strength}]`
+/** Each feature once, with the rules that ask for it. */
+const wishes = (list: readonly FeatureWish[]): string[] =>
+	[...new Set(list.map(({ feature }) => feature))].map((feature) => {
+		const rules = list.filter((wish) => wish.feature === feature).map(({ rule }) => rule)
+		return `  ${feature}: ${rules.join(', ')}`
+	})
+const insertLines = (side: Side, { state, stoppedBy, elements }: InsertSide): string[] => [
+	`INSERT ${side}: ${state}`,
+	...stoppedBy.map(({ id }) => `  stopped by ${id}`),
+	...elements.map((element) => {
+		const cautions = element.cautions.map((caution) => `\n      caution ${caution}`).join('')
+		const why = `${reasons(element.because)}${ground(element.basis)}${cautions}`
+		return `  ${elementText(element)} (${element.where}): ${element.says}${why}`
+	}),
+]
+function weekLine({ from, sum, monotony, changePercent }: LoadWeek): string {
+	const even = monotony === undefined ? '' : `, monotony ${rounded(monotony, 3)}`
+	const change = changePercent === undefined ? '' : `, change ${rounded(changePercent, 1)} %`
+	return `  ${from}: ${sum}${even}${change}`
+}
+function loadingLines({ returnSteps, weeks }: LoadingResult): string[] {
+	const steps = returnSteps?.map(
+		({ week, percentOfUsual }) => `week ${week} ${rounded(percentOfUsual, 0)} %`,
+	)
+	return [
+		...(steps ? ['RETURN', `  ${steps.join(', ')}`] : []),
+		...(weeks ? ['WEEKS', ...weeks.map(weekLine)] : []),
+	]
+}
 /** The decisions of an assessment in the order a clinician reads them. */
-function readable(a: Assessment): string {
+function readable(assessment: Assessment): string {
+	const { ageYears, screening, findings, footwear, insert, loading, missing } = assessment
 	const lines = [
-		`AGE ${rounded(a.ageYears, 1)}`,
-		`ACTION ${a.screening.action}; stopped limbs: ${a.screening.blockedSides.join(', ') || 'none'}`,
-		...a.screening.items
-			.filter((one) => one.action !== 'proceed')
-			.map((one) => `  ${one.action}: ${one.says} (${one.id})`),
+		`AGE ${rounded(ageYears, 1)}`,
+		`ACTION ${screening.action}; stopped limbs: ${screening.blockedSides.join(', ') || 'none'}`,
+		...screening.items
+			.filter(({ action }) => action !== 'proceed')
+			.map(({ action, says, id }) => `  ${action}: ${says} (${id})`),
 		'FINDINGS',
-		...a.findings.map(
-			(one) => `  ${one.level} ${one.id}: ${one.says}${reasons(one.because)}${ground(one.basis)}`,
+		...findings.map(
+			({ level, id, says, because, basis }) =>
+				`  ${level} ${id}: ${says}${reasons(because)}${ground(basis)}`,
 		),
 		'SEEK',
-		...[...new Set(a.footwear.target.seek.map((one) => one.feature))].map(
-			(feature) =>
-				`  ${feature}: ${a.footwear.target.seek
-					.filter((one) => one.feature === feature)
-					.map((one) => one.rule)
-					.join(', ')}`,
-		),
+		...wishes(footwear.target.seek),
 		'AVOID',
-		...[...new Set(a.footwear.target.avoid.map((one) => one.feature))].map(
-			(feature) =>
-				`  ${feature}: ${a.footwear.target.avoid
-					.filter((one) => one.feature === feature)
-					.map((one) => one.rule)
-					.join(', ')}`,
-		),
+		...wishes(footwear.target.avoid),
 		'CHOOSE',
-		...a.footwear.contradictions.map((one) => `  ${one.says}`),
-		...bothSides.flatMap((side) => [
-			`INSERT ${side}: ${a.insert[side].state}`,
-			...a.insert[side].stoppedBy.map((one) => `  stopped by ${one.id}`),
-			...a.insert[side].elements.map(
-				(one) =>
-					`  ${elementText(one)} (${one.where}): ` +
-					`${one.says}${reasons(one.because)}${ground(one.basis)}${one.cautions.map((each) => `\n      caution ${each}`).join('')}`,
-			),
-		]),
-		...(a.insert.wearIn.length > 0
-			? ['WEAR IN', ...a.insert.wearIn.map((one) => `  ${one.when}: ${one.says}`)]
+		...footwear.contradictions.map(({ says }) => `  ${says}`),
+		...bothSides.flatMap((side) => insertLines(side, insert[side])),
+		...(insert.wearIn.length > 0
+			? ['WEAR IN', ...insert.wearIn.map(({ when, says }) => `  ${when}: ${says}`)]
 			: []),
-		...(a.loading.returnSteps
-			? [
-					'RETURN',
-					'  ' +
-						`${a.loading.returnSteps.map((one) => `week ${one.week} ${rounded(one.percentOfUsual, 0)} %`).join(', ')}`,
-				]
-			: []),
-		...(a.loading.weeks
-			? [
-					'WEEKS',
-					...a.loading.weeks.map(
-						(one) =>
-							`  ${one.from}: ` +
-							`${one.sum}${one.monotony === undefined ? '' : `, monotony ${rounded(one.monotony, 3)}`}${one.changePercent === undefined ? '' : `, change ${rounded(one.changePercent, 1)} %`}`,
-					),
-				]
-			: []),
+		...loadingLines(loading),
 		'MISSING',
-		`  ${a.missing.map((one) => one.path).join(', ')}`,
+		`  ${missing.map(({ path }) => path).join(', ')}`,
 	]
 	return `${lines.join('\n')}\n`
 }

@@ -6,16 +6,8 @@ import fc from 'fast-check'
 import { expect, it } from 'vitest'
 import { posture } from '../../shared/engine/posture/posture.ts'
 import { openProtocol, shippedProtocol } from '../../shared/engine/protocol/protocol.ts'
-import {
-	body,
-	conditions,
-	mirrored,
-	numbers,
-	player,
-	postures,
-	swapVisit,
-	validVisit,
-} from './random-visit.ts'
+import { mirrored, swapVisit } from './mirror.ts'
+import { body, conditions, numbers, player, postures, validVisit } from './random-visit.ts'
 
 const schemes = (['raw', 'trial'] as const).map((fpiScheme) =>
 	openProtocol({ ...shippedProtocol, fpiScheme }),
@@ -28,9 +20,9 @@ it('no number is NaN or infinite, every finding has its source', () => {
 		fc.property(visits, fc.constantFrom(...schemes), (visit, protocol) => {
 			const result = posture(visit, [], protocol)
 			expect(numbers(result).every(Number.isFinite)).toBe(true)
-			for (const one of result.findings) {
-				expect(one.basis.source, one.id).not.toBe('')
-				expect(one.says).not.toContain('NaN')
+			for (const finding of result.findings) {
+				expect(finding.basis.source, finding.id).not.toBe('')
+				expect(finding.says).not.toContain('NaN')
 			}
 		}),
 	)

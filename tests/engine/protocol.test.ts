@@ -22,7 +22,7 @@ describe('the values a clinic may set', () => {
 	it('accepts every shipped value', () =>
 		expect(
 			protocolProblems(
-				Object.fromEntries(Object.entries(rows).map(([key, one]) => [key, one.value])),
+				Object.fromEntries(Object.entries(rows).map(([key, row]) => [key, row.value])),
 			),
 		).toEqual([]))
 	it.each<[Record<string, number>, string]>([
@@ -36,7 +36,7 @@ describe('the values a clinic may set', () => {
 	])('%j is refused in words', (values, words) =>
 		expect(
 			protocolProblems(values)
-				.map((one) => one.message)
+				.map((problem) => problem.message)
 				.join(),
 		).toContain(words),
 	)
@@ -75,7 +75,7 @@ async function call<T = Record<string, unknown>>(name: string, input: object): P
 	if (!answer.ok)
 		throw new Error(
 			`${answer.message} ` +
-				`${(answer.problems ?? []).map((one) => `${one.path}: ${one.message}`).join('; ')}`,
+				`${(answer.problems ?? []).map((problem) => `${problem.path}: ${problem.message}`).join('; ')}`,
 		)
 	return answer.value as T
 }
@@ -98,7 +98,7 @@ describe('the protocol of a clinic', () => {
 			changes: { name: string; gone: string[]; added: string[] }[]
 		}>('protocol.preview', { values })
 		expect(visits).toBeGreaterThan(5)
-		expect(changes.some((one) => one.gone.length + one.added.length > 0)).toBe(true)
+		expect(changes.some((change) => change.gone.length + change.added.length > 0)).toBe(true)
 		expect(await call('protocol.get', {})).toMatchObject({ file: { id: 'shipped' } })
 
 		const { playerId } = await call<{ playerId: string }>('players.save', {
@@ -151,7 +151,7 @@ describe('the protocol of a clinic', () => {
 			'protocol.versions',
 			{},
 		)
-		expect(versions.map((one) => [one.why, one.by])).toEqual([
+		expect(versions.map((version) => [version.why, version.by])).toEqual([
 			['back to shipped', 'Imke Darrow'],
 			['our own cut-off', 'Imke Darrow'],
 		])
@@ -193,12 +193,12 @@ const draft: DraftContent = {
 	decisions: noDecisions,
 }
 const feet = steps
-	.find((one) => one.name === 'Feet')!
+	.find((room) => room.name === 'Feet')!
 	.groups.flatMap((group) => group.fields.map((row) => row.paths))
 describe('a pasted block', () => {
 	it('fills left and right, row by row, and leaves out what cannot be read', () => {
 		const cells = planPaste('246\t249\n178\tabc\n95;97\n', feet, 'feet.left.heelToToeMm')
-		expect(cells.map((one) => [one.name, one.judged.error === undefined])).toEqual([
+		expect(cells.map((cell) => [cell.name, cell.judged.error === undefined])).toEqual([
 			['Heel to toe, left', true],
 			['Heel to toe, right', true],
 			['Heel to ball, left', true],
@@ -213,21 +213,16 @@ describe('a pasted block', () => {
 		expect(draft.visit.feet).toBeUndefined()
 	})
 	it('goes down the side it was pasted into, and in the order of the walk on one line', () => {
-		expect(planPaste('246\n178', feet, 'feet.right.heelToToeMm').map((one) => one.path)).toEqual([
+		expect(planPaste('246\n178', feet, 'feet.right.heelToToeMm').map((cell) => cell.path)).toEqual([
 			'feet.right.heelToToeMm',
 			'feet.right.heelToBallMm',
 		])
-		expect(planPaste('246;247;178', feet, 'feet.left.heelToToeMm').map((one) => one.path)).toEqual([
-			'feet.left.heelToToeMm',
-			'feet.right.heelToToeMm',
-			'feet.left.heelToBallMm',
-		])
-		expect(planPaste('1\t2\t3\n4', feet, 'feet.left.heelToToeMm').map((one) => one.path)).toEqual([
-			'feet.left.heelToToeMm',
-			'feet.right.heelToToeMm',
-			undefined,
-			'feet.left.heelToBallMm',
-		])
+		expect(
+			planPaste('246;247;178', feet, 'feet.left.heelToToeMm').map((cell) => cell.path),
+		).toEqual(['feet.left.heelToToeMm', 'feet.right.heelToToeMm', 'feet.left.heelToBallMm'])
+		expect(planPaste('1\t2\t3\n4', feet, 'feet.left.heelToToeMm').map((cell) => cell.path)).toEqual(
+			['feet.left.heelToToeMm', 'feet.right.heelToToeMm', undefined, 'feet.left.heelToBallMm'],
+		)
 	})
 })
 describe('undo', () => {
@@ -270,9 +265,9 @@ describe('help and reasons', () => {
 			'stand in the table',
 		() => {
 			const paths = steps
-				.filter((one) => ['Feet', 'Ankles', 'Posture', 'Growth'].includes(one.name))
-				.flatMap((one) =>
-					one.groups.flatMap((group) => group.fields.flatMap((row) => [...row.paths])),
+				.filter((room) => ['Feet', 'Ankles', 'Posture', 'Growth'].includes(room.name))
+				.flatMap((room) =>
+					room.groups.flatMap((group) => group.fields.flatMap((row) => [...row.paths])),
 				)
 			const bare = paths.filter(
 				(path) =>

@@ -1,278 +1,146 @@
-/** Random visits that pass the visit schema, and the same visit with left and right swapped. */
+/**
+ * Random visits that pass the visit schema, drawn from the schema itself. Weights are kept where
+ * the clinical tests need them: mostly everyday values, most questions answered no.
+ */
 import fc from 'fast-check'
-import {
-	codes,
-	endFeels,
-	firstRays,
-	sexes,
-	soles,
-	surfaces,
-} from '../../shared/engine/visit/terms.ts'
+import { bodySchema } from '../../shared/engine/visit/recorded/body.ts'
+import { conditionSchema } from '../../shared/engine/visit/recorded/conditions.ts'
+import { pairSchema } from '../../shared/engine/visit/recorded/pairs.ts'
 import {
 	generalFlagShape,
-	injurySchema,
-	unfoldedShape,
+	type Pair,
+	playerSchema,
+	screeningSchema,
 	type Visit,
 	visitSchema,
-	wellsSchema,
 } from '../../shared/engine/visit/visit.ts'
+import { valuesOf, type Weights } from './from-schema.ts'
 
-export const tenth = (min: number, max: number) =>
-	fc.integer({ min: min * 10, max: max * 10 }).map((n) => n / 10)
-/**
- * Mostly everyday values, sometimes the edges of what may be recorded; once or repeated; often on
- * whole numbers so that sides tie.
- */
-const reading = (hard: [number, number], usual: [number, number]) => {
-	const one = fc.oneof(
-		{ weight: 3, arbitrary: fc.integer({ min: usual[0], max: usual[1] }) },
-		{ weight: 3, arbitrary: tenth(...usual) },
-		{ weight: 1, arbitrary: tenth(...hard) },
-	)
-	return fc.oneof(one, fc.array(one, { minLength: 1, maxLength: 6 }))
+type Condition = NonNullable<Visit['conditions']>[number]
+
+const isGeneralFlag = (path: string): boolean =>
+	Object.keys(generalFlagShape).some((flag) => path === `screening.${flag}`)
+/** As in the clinic: a sign then shows in the action. */
+function oneYesIn(path: string): number {
+	if (isGeneralFlag(path)) return 61
+	return path.startsWith('screening.') ? 5 : 2
 }
-const partly = <T>(shape: { [K in keyof T]: fc.Arbitrary<T[K]> }) =>
-	fc.record(shape, { requiredKeys: [] })
-const sided = <T>(one: fc.Arbitrary<T>) => ({ left: one, right: one })
-
-export const player = fc.record({
-	givenName: fc.constant('A'),
-	familyName: fc.constant('B'),
-	sex: fc.constantFrom(...sexes),
-	birthDate: fc
-		.record({
-			y: fc.integer({ min: 1935, max: 2020 }),
-			m: fc.integer({ min: 1, max: 12 }),
-			d: fc.integer({ min: 1, max: 28 }),
-		})
-		.map(({ y, m, d }) => `${y}-${String(m).padStart(2, '0')}-${String(d).padStart(2, '0')}`),
-})
-const foot = partly({
-	heelToToeMm: reading([90, 400], [240, 262]),
-	heelToBallMm: reading([60, 300], [175, 200]),
-	ballWidthMm: reading([35, 170], [85, 110]),
-	ballGirthMm: reading([90, 400], [220, 265]),
-})
-export const feet = partly({
-	...sided(foot),
-	stance: fc.constantFrom('standing' as const, 'seated' as const),
-	sockMm: tenth(0, 15),
-})
-export const ankles = partly(
-	sided(
-		partly({
-			lungeCm: reading([-10, 30], [5, 14]),
-			lungeDeg: reading([0, 75], [25, 48]),
-			kneeStraightDeg: reading([-40, 50], [-5, 25]),
-			kneeBentDeg: reading([-40, 60], [0, 40]),
-			endFeel: fc.constantFrom(...endFeels),
-		}),
-	),
-)
-export const postures = partly(
-	sided(
-		partly({
-			fpi6: fc.array(fc.integer({ min: -2, max: 2 }), { minLength: 6, maxLength: 6 }),
-			navicularDropMm: reading([-10, 40], [3, 15]),
-			firstRay: fc.constantFrom(...firstRays),
-			firstMtpDegNonWeightBearing: reading([0, 120], [40, 80]),
-			jackTestDeg: reading([0, 90], [5, 30]),
-			heelRises: fc.integer({ min: 0, max: 150 }),
-		}),
-	),
-)
-export const conditions = fc.array(
-	fc.record({
-		condition: fc.constantFrom(
-			'calcaneal-apophysitis' as const,
-			'hallux-limitus' as const,
-			'first-mtp-osteoarthritis' as const,
-			'blister' as const,
+const weights: Weights = {
+	oneYesIn,
+	/** Narrow enough that sides tie, that a label wraps, that a limit is met on both its sides. */
+	usual: {
+		'feet.*.heelToToeMm': [240, 262],
+		'feet.*.heelToBallMm': [175, 200],
+		'feet.*.ballWidthMm': [85, 110],
+		'feet.*.ballGirthMm': [220, 265],
+		'ankles.*.lungeCm': [5, 14],
+		'ankles.*.lungeDeg': [25, 48],
+		'ankles.*.kneeStraightDeg': [-5, 25],
+		'ankles.*.kneeBentDeg': [0, 40],
+		'posture.*.navicularDropMm': [3, 15],
+		'posture.*.firstMtpDegNonWeightBearing': [40, 80],
+		'posture.*.jackTestDeg': [5, 30],
+		'body.legLengthDifferenceMm': [0, 30],
+		'footwear.heelToForefootOffsetMm': [-10, 30],
+		'footwear.insideLengthMm': [200, 320],
+		'footwear.heelLiftMm': [0, 25],
+	},
+	most: { conditions: 3, 'season.sessions': 3, 'season.pattern': 2, 'season.exceptions': 2 },
+	own: {
+		'player.birthDate': fc
+			.record({
+				year: fc.integer({ min: 1935, max: 2020 }),
+				month: fc.integer({ min: 1, max: 12 }),
+				day: fc.integer({ min: 1, max: 28 }),
+			})
+			.map(({ year, month, day }) =>
+				[year, String(month).padStart(2, '0'), String(day).padStart(2, '0')].join('-'),
+			),
+		'play.position': fc.constantFrom('winger', 'prop', 'ruck', 'goalkeeper'),
+		'play.surfaces': fc.uniqueArray(
+			valuesOf(visitSchema.shape.play.unwrap().shape.surfaces.unwrap().element),
+			{
+				maxLength: 4,
+			},
 		),
-		side: fc.constantFrom('left' as const, 'right' as const, 'both' as const, 'none' as const),
-		status: fc.constantFrom('current' as const, 'recovering' as const, 'past' as const),
-	}),
-	{ maxLength: 3 },
-)
-export const footwear = fc.uniqueArray(
-	fc.record(
-		{
-			id: fc.constantFrom('p1', 'p2', 'p3', 'p4'),
-			sole: fc.constantFrom(...soles),
-			heelToForefootOffsetMm: tenth(-10, 30),
-			insideLengthMm: tenth(200, 320),
-			heelLiftMm: tenth(0, 25),
-		},
-		{ requiredKeys: ['id'] },
-	),
-	{ selector: (pair) => pair.id, maxLength: 4 },
-)
+		/** Weeks that follow each other, so that a change is worked out. */
+		'play.weeks.from': fc.constantFrom('2026-08-03', '2026-08-10', '2026-08-17'),
+		'footwear.id': fc.constantFrom('p1', 'p2', 'p3', 'p4'),
+		notMeasured: fc.dictionary(
+			fc.constantFrom('feet.left.heelToToeMm', 'ankles.right.endFeel', 'body.massKg'),
+			fc.constant('no time'),
+			{ maxKeys: 2 },
+		),
+	},
+}
+/** A part of the visit file as the schema has it. */
+const partOf = (part: keyof Visit) => valuesOf(visitSchema.shape[part], part, weights)
 
-export const body = partly({
-	statureCm: tenth(70, 240),
-	sittingHeightCm: tenth(40, 130),
-	massKg: tenth(10, 250),
-	motherStatureCm: tenth(120, 220),
-	fatherStatureCm: tenth(120, 230),
-	parentStatures: fc.constantFrom('reported' as const, 'measured' as const),
-	growthOrHormoneTreatment: fc.boolean(),
-	legLengthDifferenceMm: fc.integer({ min: 0, max: 30 }),
-	shorterLeg: fc.constantFrom('left' as const, 'right' as const),
-	legLengthReason: fc.constant('back pain'),
-	legLengthSymptoms: fc.boolean(),
-	legLengthYears: fc.integer({ min: 0, max: 60 }),
-	legLengthCompensation: fc.constantFrom('none' as const, 'side-bending' as const, 'bony' as const),
-	puberty: fc.constantFrom('before' as const, 'during' as const, 'after' as const),
-	beighton: fc.integer({ min: 0, max: 9 }),
-	hypermobilityHistory: fc.integer({ min: 0, max: 5 }),
-})
-export const play = partly({
-	code: fc.constantFrom(...codes),
-	position: fc.constantFrom('winger', 'prop', 'ruck', 'goalkeeper'),
-	surfaces: fc.uniqueArray(fc.constantFrom(...surfaces), { maxLength: 4 }),
-	matchesPerWeek: tenth(0, 14),
-	trainingsPerWeek: tenth(0, 21),
-	organisedHoursPerWeek: tenth(0, 60),
-	freePlayHoursPerWeek: tenth(0, 80),
-	monthsPerYearInOneSport: fc.integer({ min: 0, max: 12 }),
-	daysOffPerWeek: fc.integer({ min: 0, max: 7 }),
-	weeks: fc.array(
-		fc.record({
-			from: fc.constantFrom('2026-08-03', '2026-08-10', '2026-08-17'),
-			days: fc.array(fc.integer({ min: 0, max: 6000 }), { minLength: 7, maxLength: 7 }),
-		}),
-		{ maxLength: 3 },
-	),
-})
-/**
- * Any answers to any questions, drawn from the schemas themselves: booleans, counts, measures,
- * choices; sides nested.
- */
-interface Shape {
-	type?: string
-	unwrap?(): Shape
-	shape?: Record<string, Shape>
-	options?: readonly string[]
-	minValue?: number | null
-	maxValue?: number | null
-	meta?(): { softMax?: number } | undefined
-}
-const mostlyNo = fc.oneof(
-	{ weight: 4, arbitrary: fc.constant(false) },
-	{ weight: 1, arbitrary: fc.constant(true) },
-)
-function answersTo(shape: Record<string, Shape>): fc.Arbitrary<Record<string, unknown>> {
-	const drawn = Object.entries(shape).map(
-		([key, schema]): [string, fc.Arbitrary<unknown>, boolean] => {
-			const inner = schema.type === 'optional' ? schema.unwrap!() : schema
-			const one: fc.Arbitrary<unknown> =
-				inner.type === 'boolean'
-					? mostlyNo
-					: inner.type === 'enum'
-						? fc.constantFrom(...inner.options!)
-						: inner.type === 'object'
-							? answersTo(inner.shape!)
-							: fc.integer({
-									min: Math.ceil(inner.minValue ?? 0),
-									max: Math.floor(inner.maxValue ?? 10),
-								})
-			return [key, one, schema.type !== 'optional']
-		},
-	)
-	return fc.record(Object.fromEntries(drawn.map(([key, one]) => [key, one])), {
-		requiredKeys: drawn.flatMap(([key, , needed]) => (needed ? [key] : [])),
+export const player = valuesOf(playerSchema, 'player', weights)
+export const feet = partOf('feet')
+export const ankles = partOf('ankles')
+export const postures = partOf('posture')
+export const body = valuesOf(bodySchema, 'body', weights)
+export const play = partOf('play')
+
+const anyCondition = valuesOf(conditionSchema, 'conditions', weights) as fc.Arbitrary<Condition>
+/** Conditions that other rooms read, as often as all the others together. */
+const readByRooms = fc
+	.record({
+		recorded: anyCondition,
+		condition: fc.constantFrom<Condition['condition'][]>(
+			'calcaneal-apophysitis',
+			'hallux-limitus',
+			'first-mtp-osteoarthritis',
+			'blister',
+		),
 	})
-}
-const shapeOf = (schema: unknown): Record<string, Shape> => (schema as Shape).shape!
-/** A few questions asked, mostly answered no, as in the clinic: a sign then shows in the action. */
-export const screening = fc
-	.record(
-		{
-			injury: answersTo(shapeOf(injurySchema)),
-			wells: answersTo(shapeOf(wellsSchema)),
-			...Object.fromEntries(
-				Object.entries(unfoldedShape).map(([key, optional]) => [
-					key,
-					answersTo(shapeOf((optional as unknown as Shape).unwrap!())),
-				]),
-			),
-			...Object.fromEntries(
-				Object.keys(generalFlagShape).map((key) => [
-					key,
-					fc.oneof(
-						{ weight: 60, arbitrary: fc.constant(false) },
-						{ weight: 1, arbitrary: fc.constant(true) },
-					),
-				]),
-			),
-		},
-		{ requiredKeys: [] },
-	)
-	.chain((all) =>
-		fc
-			.subarray(Object.keys(all), { minLength: 0, maxLength: Math.min(8, Object.keys(all).length) })
-			.map(
-				(kept): Record<string, unknown> =>
-					Object.fromEntries(kept.map((key) => [key, (all as Record<string, unknown>)[key]])),
-			),
-	)
+	.map(({ recorded, condition }): Condition => ({ ...recorded, condition }))
+export const conditions = fc.array(fc.oneof(readByRooms, anyCondition), { maxLength: 3 })
+export const footwear = fc.uniqueArray(
+	valuesOf(pairSchema, 'footwear', weights) as fc.Arbitrary<Pair>,
+	{ selector: ({ id }) => id, maxLength: 4 },
+)
+const everyQuestion = fc.record(
+	Object.fromEntries(
+		Object.entries(screeningSchema.shape).map(([question, schema]) => [
+			question,
+			valuesOf(schema, `screening.${question}`, weights),
+		]),
+	),
+	{ requiredKeys: [] },
+)
+/** A few questions asked, mostly answered no. */
+export const screening = everyQuestion.chain((answers) =>
+	fc
+		.subarray(Object.keys(answers), { maxLength: Math.min(8, Object.keys(answers).length) })
+		.map((asked) => Object.fromEntries(asked.map((question) => [question, answers[question]]))),
+)
 /** A visit with these parts; the schema must accept what was drawn. */
 export const validVisit = (
-	parts: { player: typeof player } & { [K in keyof Visit]?: fc.Arbitrary<unknown> },
+	parts: { player: typeof player } & { [Part in keyof Visit]?: fc.Arbitrary<unknown> },
 ): fc.Arbitrary<Visit> =>
-	fc
-		.record(parts as Record<string, fc.Arbitrary<unknown>>, { requiredKeys: ['player'] })
-		.map((drawn) =>
-			visitSchema.parse({
-				format: 'lastwright-visit',
-				version: 1,
-				visitDate: '2026-09-01',
-				...drawn,
-			}),
-		)
-
-/** A basis names its rule, not a side of this player: it stays as it is. */
-const swapWord = (text: string): string =>
-	text.replace(/\b(left|right)\b/g, (word) => (word === 'left' ? 'right' : 'left'))
-function swapped(value: unknown): unknown {
-	if (typeof value === 'string') return swapWord(value)
-	if (Array.isArray(value)) return value.map(swapped)
-	if (value && typeof value === 'object')
-		return Object.fromEntries(
-			Object.entries(value).map(([key, one]) => [
-				swapWord(key),
-				key === 'basis' ? one : swapped(one),
-			]),
-		)
-	return value
-}
-/** The same visit seen in a mirror: every left is a right. */
-export const swapVisit = (visit: Visit): Visit => visitSchema.parse(swapped(visit))
-const text = (value: unknown): string => JSON.stringify(value)
-/** A result brought to a comparable order, and (unless told not to) seen in a mirror. */
-export function mirrored<
-	T extends {
-		findings: { id: string; because: unknown[] }[]
-		workings?: { id: string; lines: string[] }[]
-	},
->(result: T, swap = true): unknown {
-	const seen = (swap ? swapped(result) : result) as T
-	const findings = seen.findings
-		.map((one) => ({
-			...one,
-			because: [...one.because].sort((a, b) => (text(a) < text(b) ? -1 : 1)),
-		}))
-		.sort((a, b) => (a.id < b.id ? -1 : 1))
-	// Left and right come in a fixed order: lines and workings are compared without it.
-	const workings = seen.workings
-		?.map((one) => ({ ...one, lines: [...one.lines].sort() }))
-		.sort((a, b) => (a.id < b.id ? -1 : 1))
-	return JSON.parse(text({ ...seen, findings, ...(workings ? { workings } : {}) }))
-}
+	fc.record<Record<string, unknown>>(parts, { requiredKeys: ['player'] }).map((drawn) =>
+		visitSchema.parse({
+			format: 'lastwright-visit',
+			version: 1,
+			visitDate: '2026-09-01',
+			...drawn,
+		}),
+	)
+const { format: _, version: __, visitDate: ___, ...drawnParts } = visitSchema.shape
+/** A visit with any part of the file, those added to the schema as well. */
+export const wholeVisit = validVisit({
+	...Object.fromEntries(
+		Object.entries(drawnParts).map(([part, schema]) => [part, valuesOf(schema, part, weights)]),
+	),
+	player,
+	conditions,
+	footwear,
+	screening,
+})
 /** Every number inside a value. */
-export const numbers = (value: unknown): number[] =>
-	typeof value === 'number'
-		? [value]
-		: value && typeof value === 'object'
-			? Object.values(value).flatMap(numbers)
-			: []
+export const numbers = (value: unknown): number[] => {
+	if (typeof value === 'number') return [value]
+	return value && typeof value === 'object' ? Object.values(value).flatMap(numbers) : []
+}

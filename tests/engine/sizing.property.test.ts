@@ -5,7 +5,8 @@ import { openProtocol } from '../../shared/engine/protocol/protocol.ts'
 import { sizesOf } from '../../shared/engine/sizing/sizes.ts'
 import { sizing } from '../../shared/engine/sizing/sizing.ts'
 import type { Visit } from '../../shared/engine/visit/visit.ts'
-import { feet, mirrored, numbers, player, swapVisit, validVisit } from './random-visit.ts'
+import { mirrored, swapVisit } from './mirror.ts'
+import { feet, numbers, player, validVisit } from './random-visit.ts'
 
 const protocol = openProtocol()
 const lengthMm = fc.integer({ min: 90_000, max: 400_000 }).map((n) => n / 1000)
@@ -68,9 +69,9 @@ it('no number is NaN or infinite, every finding has its source', () => {
 		fc.property(visits, (visit) => {
 			const result = sizing(visit, [], protocol)
 			expect(numbers(result).every(Number.isFinite)).toBe(true)
-			for (const one of result.findings) {
-				expect(one.basis.source, one.id).not.toBe('')
-				expect(one.because.length).toBeGreaterThan(0)
+			for (const finding of result.findings) {
+				expect(finding.basis.source, finding.id).not.toBe('')
+				expect(finding.because.length).toBeGreaterThan(0)
 			}
 		}),
 	)
@@ -79,7 +80,7 @@ it('the longest recorded foot is always covered by the length to fit', () => {
 	fc.assert(
 		fc.property(visits, (visit) => {
 			const { left, right, fitLengthMm, insideLengthMm } = sizing(visit, [], protocol)
-			const lengths = [left.lengthMm, right.lengthMm].flatMap((one) => one ?? [])
+			const lengths = [left.lengthMm, right.lengthMm].flatMap((length) => length ?? [])
 			if (lengths.length === 0) expect(fitLengthMm).toBeUndefined()
 			else expect(insideLengthMm!.min).toBeGreaterThan(Math.max(...lengths))
 		}),

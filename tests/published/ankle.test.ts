@@ -1,4 +1,4 @@
-/** Published and recomputed check values of the ankle room, each with its source. */
+/** Range, pitch and change of the ankle: published and recomputed check values. */
 import { describe, expect, it } from 'vitest'
 import { ankle } from '../../shared/engine/ankle/ankle.ts'
 import {
@@ -7,24 +7,8 @@ import {
 	netPitchChange,
 	pitchDeg,
 } from '../../shared/engine/ankle/pitch.ts'
-import { openProtocol } from '../../shared/engine/protocol/protocol.ts'
 import type { Visit } from '../../shared/engine/visit/visit.ts'
-
-const protocol = openProtocol()
-const of = (ankles: Visit['ankles'], more: Partial<Visit> = {}) =>
-	ankle(
-		{
-			format: 'lastwright-visit',
-			version: 1,
-			visitDate: '2026-09-01',
-			player: { givenName: 'A', familyName: 'B', birthDate: '1998-01-01', sex: 'male' },
-			...(ankles ? { ankles } : {}),
-			...more,
-		},
-		[],
-		protocol,
-	)
-const ids = (result: ReturnType<typeof of>): string[] => result.findings.map((one) => one.id)
+import { ids, of, protocol } from './ankle-visit.ts'
 
 describe('pitch of a heel raise', () => {
 	// Recomputed, atan(h / L), tolerance 0.01 degrees (clinical.md 1.8); L 150, 160, 170, 180, 190,
@@ -68,7 +52,6 @@ describe('pitch of a heel raise', () => {
 		expect(() => heightForPitch(5, length)).toThrow(/give a positive number of mm/)
 	})
 })
-
 describe('lunge', () => {
 	// Geometry with ankle-to-toe 19.9, knee 5 and shank 43 cm, from memory (clinical.md 1.4),
 	// tolerance 0.1.
@@ -85,7 +68,7 @@ describe('lunge', () => {
 	// clinical.md 9 row 13: 5 cm with 18 degrees is 9.6 from the geometry, more than 8.
 	it('a pair that does not fit', () => {
 		const finding = of({ left: { lungeCm: 5, lungeDeg: 18 } }).findings.find(
-			(one) => one.id === 'ankle.pair.left',
+			(finding) => finding.id === 'ankle.pair.left',
 		)
 		expect(finding?.because.at(-1)).toMatchObject({ value: 27.6, unit: 'deg' })
 		expect(ids(of({ left: { lungeCm: 10, lungeDeg: 36 } }))).not.toContain('ankle.pair.left')
@@ -119,7 +102,6 @@ describe('lunge', () => {
 		expect(of({ left, right }).asymmetry).toBe(asymmetry),
 	)
 })
-
 describe('what stops the motion', () => {
 	// Baumbach 2014 and Barouk 2014: gap of 13 degrees or more (clinical.md 9 rows 10 and 12); end
 	// feel, expert opinion (1.6).
@@ -142,7 +124,7 @@ describe('what stops the motion', () => {
 	])('%j: %s', (left, limitedBy) => expect(of({ left }).left.limitedBy).toBe(limitedBy))
 	it('a front end feel with enough range is still said, on its own basis', () => {
 		const finding = of({ right: { lungeDeg: 40, endFeel: 'front-pinch' } }).findings.find(
-			(one) => one.id === 'ankle.front-end-feel.right',
+			(finding) => finding.id === 'ankle.front-end-feel.right',
 		)
 		expect(finding?.basis).toEqual({
 			rule: 'front end feel',
@@ -151,7 +133,6 @@ describe('what stops the motion', () => {
 		})
 	})
 })
-
 // Barouk 2014 FAC 19:659: tight off the ground only with 0 degrees or less knee straight and 13 or
 // more gained (clinical.md 1.5).
 it.each([
@@ -162,7 +143,7 @@ it.each([
 ])('knee straight %i, bent %i: %s', (kneeStraightDeg, kneeBentDeg, words) =>
 	expect(
 		of({ left: { kneeStraightDeg, kneeBentDeg } }).workings.find(
-			(one) => one.id === 'ankle.limit.left',
+			(working) => working.id === 'ankle.limit.left',
 		)!.lines[1],
 	).toMatch(new RegExp(`straight: ${words}$`)),
 )
@@ -170,7 +151,7 @@ it.each([
 // 12.59 mm; 1.8: 15 mm at 0.26 degrees a mm; the raise-block row of the trial.
 it('numbered checks of pitch', () => {
 	expect(
-		[pitchDeg(10, 180), pitchDeg(6, 170), heightForPitch(4, 180)].map((one) => one.toFixed(2)),
+		[pitchDeg(10, 180), pitchDeg(6, 170), heightForPitch(4, 180)].map((value) => value.toFixed(2)),
 	).toEqual(['3.18', '2.02', '12.59'])
 	expect(3.9 / pitchDeg(15, 180)).toBeCloseTo(protocol.value('ankle.raiseTransfer'), 2)
 	// asin(h / L) differs by less than 0.06 degrees to 18 mm and from 150 mm on.
@@ -187,140 +168,10 @@ it('levers from foot length', () => {
 		{ left: { lungeDeg: 30 } },
 		{ feet: { left: { heelToToeMm: 250 }, right: { heelToToeMm: 250 } } },
 	)
-	expect(made.workings.find((one) => one.id === 'ankle.heel-raise')!.lines.join(' ')).toContain(
-		'atan(4 / 180) = 1.27 deg on heel to ball; atan(4 / 150) = 1.53 deg on heel centre',
-	)
+	expect(
+		made.workings.find((working) => working.id === 'ankle.heel-raise')!.lines.join(' '),
+	).toContain('atan(4 / 180) = 1.27 deg on heel to ball; atan(4 / 150) = 1.53 deg on heel centre')
 })
-
-describe('heel raise', () => {
-	// Common practice, no source (clinical.md 2.4): 4 mm for a restricted ankle, 5 for apophysitis, 6
-	// for a front block; both feet; the largest, never the sum.
-	const apophysitis = {
-		conditions: [
-			{
-				condition: 'calcaneal-apophysitis' as const,
-				side: 'left' as const,
-				status: 'current' as const,
-			},
-		],
-	}
-	it.each([
-		[{ left: { lungeDeg: 30 } }, {}, 4],
-		[{ left: { lungeDeg: 40 } }, apophysitis, 5],
-		[{ left: { lungeDeg: 30 } }, apophysitis, 5],
-		[{ left: { lungeDeg: 30, endFeel: 'hard-stop' as const } }, apophysitis, 6],
-	])('%j %j', (ankles, more, mm) =>
-		expect(of(ankles, more).heelRaiseMm).toEqual({ left: mm, right: mm }),
-	)
-	it('none without a reason', () =>
-		expect(of({ left: { lungeDeg: 40 }, right: { lungeDeg: 41 } }).heelRaiseMm).toBeUndefined())
-	// Boot limits: warn above 6, stop above 10 (clinical.md 2.4, practice).
-	it.each([
-		[6, undefined],
-		[6.1, 'caution'],
-		[10, 'caution'],
-		[10.1, 'stop'],
-	])('a raise of %f mm in a boot', (heelLiftMm, level) =>
-		expect(
-			of({}, { footwear: [{ id: 'b', heelLiftMm }] }).findings.find(
-				(one) => one.id === 'ankle.lift-b-1.both',
-			)?.level,
-		).toBe(level),
-	)
-	// clinical.md 1.8 example carried through the room: trainer 10 mm, boot 0 mm, heel to ball 180
-	// mm.
-	it('demand of the boot against the trainer', () => {
-		const footwear: Visit['footwear'] = [
-			{ id: 't', sole: 'road', heelToForefootOffsetMm: 10 },
-			{ id: 'b', sole: 'firm-ground', heelToForefootOffsetMm: 0 },
-		]
-		expect(
-			of({}, { feet: { left: { heelToBallMm: 180 } }, footwear }).findings.find(
-				(one) => one.id === 'ankle.demand-t-1-b-2.both',
-			)?.says,
-		).toBe('b asks 3.2 degrees more of the ankle than t.')
-	})
-})
-
-describe('more of the heel raise', () => {
-	// Dixon and Kerwin 1999: observed over geometric 0.82 (clinical.md 1.8, 9 row 4).
-	it('transfer of a raise', () =>
-		expect(Math.abs(pitchDeg(15, 180) * protocol.value('ankle.raiseTransfer') - 3.9)).toBeLessThan(
-			0.05,
-		))
-	const body = { legLengthDifferenceMm: 8, shorterLeg: 'right' as const, legLengthSymptoms: true }
-	it('both feet alike unless a leg-length reason is recorded', () => {
-		expect(of({ left: { lungeDeg: 30 } }, { body }).heelRaiseMm).toEqual({ left: 4, right: 4 })
-		// 8 mm x 0.7 = 5.6 mm (clinical.md 2.5).
-		expect(of({}, { body: { ...body, legLengthReason: 'back pain' } }).heelRaiseMm).toEqual({
-			left: 0,
-			right: 5.6,
-		})
-		// With 4 mm on both feet only 2 of the 5.6 fit below the boot limit of 6.
-		const result = of(
-			{ left: { lungeDeg: 30 } },
-			{ body: { ...body, legLengthReason: 'back pain' } },
-		)
-		expect(result.heelRaiseMm).toEqual({ left: 4, right: 6 })
-		expect(result.findings.find((one) => one.id === 'ankle.heel-raise.both')?.says).toContain(
-			'outsole',
-		)
-	})
-	it.each([
-		[{ ...body, legLengthReason: 'x', legLengthDifferenceMm: 4.9 }],
-		[{ ...body, legLengthReason: 'x', legLengthSymptoms: false }],
-		[{ ...body, legLengthReason: 'x', legLengthDifferenceMm: 20 }],
-	])('%j: no one-sided raise', (recorded) =>
-		expect(of({}, { body: recorded }).heelRaiseMm).toBeUndefined(),
-	)
-	// Rabusin 2021 BJSM 55:486: 12 mm in daily shoes (clinical.md 2.3); the boot limits do not hold
-	// for trainers.
-	it.each([
-		[12, undefined],
-		[12.1, 'caution'],
-	])('%f mm in a trainer', (heelLiftMm, level) =>
-		expect(
-			of({}, { footwear: [{ id: 't', sole: 'road', heelLiftMm }] }).findings.find(
-				(one) => one.id === 'ankle.lift-t-1.both',
-			)?.level,
-		).toBe(level),
-	)
-	it('a pair named by a person leaves only plain letters in an id', () => {
-		const ids = of(
-			{},
-			{
-				footwear: [
-					{ id: 'Päir / 1!', heelLiftMm: 11 },
-					{ id: '***', heelLiftMm: 11 },
-				],
-			},
-		).findings.map((one) => one.id)
-		expect(ids).toEqual(['ankle.lift-p-ir-1-1.both', 'ankle.lift-2.both'])
-	})
-	// atan((10 - 0) / 180) = 3.18 degrees, between any two pairs, not only trainer and boot
-	// (clinical.md 1.8).
-	it('pitch between any two pairs', () => {
-		const { pitches } = of(
-			{},
-			{
-				feet: { left: { heelToBallMm: 180 } },
-				footwear: [
-					{ id: 'a', sole: 'firm-ground', heelToForefootOffsetMm: 0 },
-					{ id: 'b', sole: 'indoor', heelToForefootOffsetMm: 4, heelLiftMm: 6 },
-					{ id: 'c', heelToForefootOffsetMm: 10 },
-				],
-			},
-		)
-		expect(
-			pitches.map(({ from, to, changeDeg }) => [from, to, Number(changeDeg.toFixed(2))]),
-		).toEqual([
-			['b', 'a', 3.18],
-			['c', 'a', 3.18],
-			['b', 'c', 0],
-		])
-	})
-})
-
 describe('change since the last visit', () => {
 	// Powden 2015 Man Ther 20:524: same examiner 1.9 cm, 4.7 degrees; different 1.6 cm, 4.6 degrees
 	// (clinical.md 1.2, 9 row 9: +1.8 within, +2.0 real).

@@ -29,7 +29,7 @@ describe('weeks', () => {
 		const of = (from: string, sum: number) => ({ from, days: [sum, 0, 0, 0, 0, 0, 0] })
 		expect(
 			loadWeeks([of('2027-01-18', 1800), of('2027-01-04', 0), of('2027-01-11', 1200)]).map(
-				(one) => one.changePercent,
+				(week) => week.changePercent,
 			),
 		).toEqual([undefined, undefined, 50])
 		expect(
@@ -48,7 +48,7 @@ describe('weeks', () => {
 			}),
 			protocol,
 		)
-		expect(result.findings.find((one) => one.id === 'loading.week')).toMatchObject({
+		expect(result.findings.find((finding) => finding.id === 'loading.week')).toMatchObject({
 			level: 'note',
 			says: expect.stringContaining('800 % more'),
 		})
@@ -56,12 +56,12 @@ describe('weeks', () => {
 })
 it('return starts at 50 %, never rises by more than 10 %, eases every fourth week, ends at usual', () => {
 	const steps = returnSteps(protocol),
-		levels = steps.filter((one) => one.kind !== 'easier').map((one) => one.percentOfUsual)
+		levels = steps.filter((step) => step.kind !== 'easier').map((step) => step.percentOfUsual)
 	expect(levels[0]).toBe(50)
 	expect(levels.at(-1)).toBe(100)
 	for (const [at, level] of levels.entries())
 		if (at > 0) expect(level / levels[at - 1]!).toBeLessThanOrEqual(1.1 + 1e-9)
-	expect(steps.filter((one) => one.kind === 'easier').map((one) => one.week)).toEqual([4, 8])
+	expect(steps.filter((step) => step.kind === 'easier').map((step) => step.week)).toEqual([4, 8])
 })
 it('steps are given only while recovering', () => {
 	const of = (status: 'current' | 'recovering' | 'past') =>
@@ -73,15 +73,15 @@ it('steps are given only while recovering', () => {
 })
 it('forces by task for 95 kg, each with its span and source', () => {
 	const { peakForces } = loading(visit({ body: { massKg: 95 } }, '2000-01-01'), protocol)
-	expect(peakForces!.map((one) => one.task)).toHaveLength(5)
-	expect(peakForces!.find((one) => one.task.startsWith('running, first'))).toMatchObject({
+	expect(peakForces!.map((force) => force.task)).toHaveLength(5)
+	expect(peakForces!.find((force) => force.task.startsWith('running, first'))).toMatchObject({
 		lowN: expect.closeTo(95 * 9.81 * 1.3, 6),
 		highN: expect.closeTo(95 * 9.81 * 2.01, 6),
 		basis: { source: 'Ricard and Veatch 1994' },
 	})
-	for (const one of peakForces!) {
-		expect(one.highN).toBeGreaterThan(one.lowN)
-		expect(one.basis.source.length).toBeGreaterThan(5)
+	for (const force of peakForces!) {
+		expect(force.highN).toBeGreaterThan(force.lowN)
+		expect(force.basis.source.length).toBeGreaterThan(5)
 	}
 })
 it.each([
@@ -90,9 +90,9 @@ it.each([
 ] as const)('%i months, %i days off: %o', (monthsPerYearInOneSport, daysOffPerWeek, flags) =>
 	expect(
 		loading(visit({ play: { monthsPerYearInOneSport, daysOffPerWeek } }), protocol).findings.map(
-			(one) => one.id,
+			(finding) => finding.id,
 		),
-	).toEqual(flags.map((one) => `loading.${one}`)),
+	).toEqual(flags.map((finding) => `loading.${finding}`)),
 )
 // Brenner 2016 (secondary): above 16 hours a week in all, strictly; free play counts where recorded
 // (flags-load.md 4.4).
@@ -116,7 +116,7 @@ it.each([
 					'2009-06-01',
 				),
 				protocol,
-			).findings.some((one) => one.id === 'loading.hours-high'),
+			).findings.some((finding) => finding.id === 'loading.hours-high'),
 		).toBe(flag),
 )
 // Jayanthi 2015: hours above the age in completed years, strictly; ratio above 2 to 1; 12 to 6 is

@@ -1,33 +1,7 @@
-/** Published and recomputed check values of the posture room, each with its source. */
+/** Foot posture and first ray: published and recomputed check values, each with its source. */
 import { describe, expect, it } from 'vitest'
-import { durationFactor, firstLiftBelowMm } from '../../shared/engine/posture/leg-length.ts'
 import { posture } from '../../shared/engine/posture/posture.ts'
-import { openProtocol, shippedProtocol } from '../../shared/engine/protocol/protocol.ts'
-import type { Visit } from '../../shared/engine/visit/visit.ts'
-
-const raw = openProtocol(),
-	trial = openProtocol({ ...shippedProtocol, fpiScheme: 'trial' })
-const visit = (
-	recorded: NonNullable<Visit['posture']>,
-	more: Partial<Visit> & { born?: string; sex?: 'male' | 'female' } = {},
-): Visit => {
-	const { born = '1998-01-01', sex = 'male', ...rest } = more
-	return {
-		format: 'lastwright-visit',
-		version: 1,
-		visitDate: '2026-09-01',
-		player: { givenName: 'A', familyName: 'B', birthDate: born, sex },
-		posture: recorded,
-		...rest,
-	}
-}
-/** Six items of -2 to 2 with the total asked for. */
-const items = (total: number): number[] =>
-	Array.from({ length: 6 }, (_, i) => {
-		const left = Math.abs(total) - 2 * i
-		return Math.sign(total) * Math.max(0, Math.min(2, left)) + 0
-	})
-const ids = (v: Visit): string[] => posture(v, [], raw).findings.map((one) => one.id)
+import { ids, items, raw, trial, visit } from './posture-visit.ts'
 
 describe('foot posture index', () => {
 	// clinical.md 3.1 CHECK: sums of six items.
@@ -83,7 +57,7 @@ describe('foot posture index', () => {
 				visit({ left: { fpi6: items(l) }, right: { fpi6: items(r) } }),
 				[],
 				raw,
-			).findings.find((one) => one.id === 'posture.fpi-asymmetry.both')?.level,
+			).findings.find((finding) => finding.id === 'posture.fpi-asymmetry.both')?.level,
 		).toBe(level),
 	)
 	// Gijon-Nogueron 2016: P85 is 6 in children of 6 to 11 years; a child of 9 with 6 is at the upper
@@ -97,12 +71,11 @@ describe('foot posture index', () => {
 			visit({ left: { fpi6: items(total) } }, { born: '2017-03-01' }),
 			[],
 			raw,
-		).findings.find((one) => one.id === 'posture.fpi-minor.left')
+		).findings.find((finding) => finding.id === 'posture.fpi-minor.left')
 		if (says === undefined) expect(found).toBeUndefined()
 		else expect(found?.says).toContain(says)
 	})
 })
-
 describe('first MTP joint', () => {
 	// clinical.md 3.3: from 65 free with Jack's free; from 50 with Jack's under 12 functional; under
 	// 50 with a painful joint structural; 50 to 65 grey (JAPMA 2002;92:269, Laird, Gatt 2014).
@@ -140,51 +113,12 @@ describe('first MTP joint', () => {
 				.firstMtp,
 		).toBe('grey'))
 })
-
-describe('heel rises', () => {
-	// Hébert-Losier 2017 Physiotherapy 103:446 (n 566), by decade from 20-29 (clinical.md 3.4). Under
-	// 20 and from 80: none found.
-	it.each([
-		['male', [37, 32, 28, 23, 19, 14]],
-		['female', [30, 27, 24, 21, 19, 16]],
-	] as const)('%s', (sex, norms) =>
-		norms.forEach((norm, i) => {
-			for (const age of [20 + 10 * i, 29 + 10 * i]) {
-				const of = (heelRises: number) =>
-					ids(visit({ left: { heelRises } }, { sex, born: `${2026 - age}-01-01` }))
-				expect(of(norm), `${age} y, ${norm}`).not.toContain('posture.heel-rises.left')
-				expect(of(norm - 1), `${age} y, ${norm - 1}`).toContain('posture.heel-rises.left')
-			}
-		}),
-	)
-	it.each(['2007-01-01', '1946-01-01'])('no figure for a player born %s', (born) =>
-		expect(ids(visit({ left: { heelRises: 1 } }, { born }))).not.toContain(
-			'posture.heel-rises.left',
-		),
-	)
-	// Side gap under 10 % is practice (clinical.md 3.4).
-	it.each([
-		[20, 18, true],
-		[20, 19, false],
-		[0, 0, false],
-		[0, 1, true],
-	])('%i and %i', (left, right, differs) =>
-		expect(
-			ids(visit({ left: { heelRises: left }, right: { heelRises: right } })).includes(
-				'posture.heel-rise-gap.both',
-			),
-		).toBe(differs),
-	)
-	it('spells its source', () =>
-		expect(raw.row('posture.riseMen20').source).toContain('Hébert-Losier'))
-})
-
 // Glasoe 2022 (expert): a hypermobile first ray counts above 8 mm with symptoms; the other readings
 // are common practice (clinical.md 3.2).
 it('first ray: each reading on its own basis', () => {
 	const of = (firstRay: 'hypermobile' | 'plantarflexed') =>
 		posture(visit({ left: { firstRay } }), [], raw).findings.find(
-			(one) => one.id === 'posture.first-ray.left',
+			(finding) => finding.id === 'posture.first-ray.left',
 		)!
 	expect(of('hypermobile')).toMatchObject({
 		says: expect.stringContaining('above 8 mm'),
@@ -204,7 +138,7 @@ it.each([
 ] as const)('FPI %i, %s born %s', (total, sex, born, said) =>
 	expect(
 		posture(visit({ left: { fpi6: items(total) } }, { sex, born }), [], raw).findings.some(
-			(one) => one.id === 'posture.fpi-low.left',
+			(finding) => finding.id === 'posture.fpi-low.left',
 		),
 	).toBe(said),
 )
@@ -217,7 +151,6 @@ it.each([
 		over,
 	),
 )
-
 // Munuera: IPJ = 27.17 - 0.381 x MTP (clinical.md 3.3 CHECK, 9 row 20), tolerance 0.01; nothing
 // where the line falls below nought.
 it.each([
@@ -235,112 +168,3 @@ it('no IPJ estimate below nought', () =>
 	expect(
 		posture(visit({ left: { firstMtpDegNonWeightBearing: 80 } }), [], raw).left.ipjEstimateDeg,
 	).toBeUndefined())
-
-// Hébert-Losier 2017: day-to-day limits -6.2 to +6.5; 24 to 30 is within, 31 beyond (clinical.md
-// 3.4, 9 row 22).
-it.each([
-	[30, 'within-error'],
-	[31, 'real'],
-	[18, 'within-error'],
-	[17, 'real'],
-])('heel rises 24 then %i: %s', (now, verdict) => {
-	const result = posture(
-		visit({ left: { heelRises: now } }),
-		[{ ...visit({ left: { heelRises: 24 } }), visitDate: '2026-03-01' }],
-		raw,
-	)
-	expect(result.changes.left.heelRises?.verdict).toBe(verdict)
-	expect(result.findings.some((one) => one.id === 'posture.heel-rise-change.left')).toBe(
-		verdict === 'real',
-	)
-})
-it('an index has no published smallest change and is never called changed', () =>
-	expect(
-		posture(
-			visit({ left: { fpi6: items(12) } }),
-			[{ ...visit({ left: { fpi6: items(-12) } }), visitDate: '2026-03-01' }],
-			raw,
-		).changes.left.fpi?.verdict,
-	).toBe('cannot-compare'))
-
-describe('Beighton score by maturity', () => {
-	// 2017 criteria, PMC7785693 (clinical.md 3.5 CHECK, 9 row 23): prepubertal 13 y 5 no; mature 17 y
-	// 5 yes; 55 y 4 yes; 30 y 4 with two yes answers yes.
-	it.each([
-		['2013-01-01', { beighton: 5, puberty: 'before' as const }, 'not-met'],
-		['2009-01-01', { beighton: 5, puberty: 'after' as const }, 'met'],
-		['1971-01-01', { beighton: 4 }, 'met'],
-		['1996-01-01', { beighton: 4, hypermobilityHistory: 2 }, 'met'],
-		['1996-01-01', { beighton: 4, hypermobilityHistory: 1 }, 'not-met'],
-		['1996-01-01', { beighton: 3, hypermobilityHistory: 5 }, 'not-met'],
-		['2013-01-01', { beighton: 6, puberty: 'during' as const }, 'met'],
-		['2013-01-01', { beighton: 9 }, 'maturity-unknown'],
-	])('born %s, %j: %s', (born, body, state) =>
-		expect(posture(visit({}, { born, body }), [], raw).beighton?.state).toBe(state),
-	)
-	it('one below the cut-off asks for the history, once', () => {
-		expect(ids(visit({}, { born: '1996-01-01', body: { beighton: 4 } }))).toContain(
-			'posture.beighton-near.none',
-		)
-		expect(
-			ids(visit({}, { born: '1996-01-01', body: { beighton: 4, hypermobilityHistory: 0 } })),
-		).not.toContain('posture.beighton-near.none')
-	})
-})
-
-describe('leg-length difference', () => {
-	const of = (body: NonNullable<Visit['body']>, born = '1990-01-01') =>
-		posture(visit({}, { born, body }), [], raw).legLength
-	// Practice bands 5, 10 and 20 mm (clinical.md 2.5); 10 mm x 70 % = 7 mm, trial PMC6417033 (9 row
-	// 21).
-	it.each([
-		[4.9, 'record-only'],
-		[5, 'only-if-symptomatic'],
-		[9.9, 'only-if-symptomatic'],
-		[10, 'consider'],
-		[19.9, 'consider'],
-		[20, 'refer'],
-	])('%f mm: %s', (legLengthDifferenceMm, action) =>
-		expect(of({ legLengthDifferenceMm })?.action).toBe(action),
-	)
-	it('symptoms are one answer for every room: as recorded, else a current condition', () => {
-		const condition = {
-			conditions: [
-				{
-					condition: 'leg-length-difference' as const,
-					side: 'left' as const,
-					status: 'current' as const,
-				},
-			],
-		}
-		const correction = (body: NonNullable<Visit['body']>) =>
-			posture(visit({}, { born: '1990-01-01', body, ...condition }), [], raw).legLength
-				?.correctionMm
-		expect([
-			correction({ legLengthDifferenceMm: 8 }),
-			correction({ legLengthDifferenceMm: 8, legLengthSymptoms: false }),
-		]).toEqual([{ min: 4, max: 5.6 }, undefined])
-	})
-	it('50 to 70 %', () =>
-		expect(of({ legLengthDifferenceMm: 10, shorterLeg: 'left' })?.correctionMm).toEqual({
-			min: 5,
-			max: 7,
-		}))
-	it('without symptoms: none below 10 mm, and none in a growing player', () => {
-		expect(of({ legLengthDifferenceMm: 8 })?.correctionMm).toBeUndefined()
-		expect(of({ legLengthDifferenceMm: 8, legLengthSymptoms: true })?.correctionMm).toEqual({
-			min: 4,
-			max: 5.6,
-		})
-		expect(of({ legLengthDifferenceMm: 12 }, '2012-01-01')?.correctionMm).toBeUndefined()
-	})
-	// Heilig (clinical.md 2.5 CHECK): 12 / (2 + 1) = 4; 12 / (1 + 0) = 12; 10 / (3 + 2) = 2.
-	it.each([
-		[12, 2, 1, 4],
-		[12, 1, 0, 12],
-		[10, 3, 2, 2],
-	])('%i / (%i + %i) is %i', (difference, duration, compensation, lift) =>
-		expect(firstLiftBelowMm(difference, duration, compensation)).toBeCloseTo(lift, 9),
-	)
-	it('duration in years', () => expect([5, 10, 29, 30].map(durationFactor)).toEqual([1, 2, 2, 3]))
-})

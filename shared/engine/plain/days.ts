@@ -56,7 +56,7 @@ export function addYears(isoDate: string, years: number): string {
 	const later = yearsLater(from, years)
 	return isoOf(later.getDate() === from.getDate() ? later : daysLater(later, 1))
 }
-/** Completed years from one ISO date to another, as a birthday counts them; -1 on the day before. */
+/** Completed years from one ISO date to another, as a birthday counts them; below 0 backwards. */
 export function completedYears(from: string, to: string): number {
 	const years = differenceInYears(dayAt(to), dayAt(from))
 	const goneTooFar = to < from && addYears(from, years) > to

@@ -4,8 +4,8 @@
  */
 import { z } from 'zod'
 import { choice, measure, text, yesNo } from './fields.ts'
-import type { Parsed } from './parse.ts'
-import { type Problem, problemsOf } from './problems.ts'
+import type { Problem } from './problems.ts'
+import { type Parsed, readFile } from './read-file.ts'
 import { codes, sizeSystems, soles } from './terms.ts'
 
 export const counterStiffnesses = ['none', 'soft', 'medium', 'firm'] as const
@@ -101,59 +101,34 @@ export function offsetOf(model: Model): number | undefined {
 		? undefined
 		: Math.round((model.heelStackMm - model.forefootStackMm) * 10) / 10
 }
+function sizeProblems({ sizes }: Model, modelIndex: number): Problem[] {
+	const seen = new Set<string>()
+	return sizes.flatMap(({ system, label, fitting }, index) => {
+		const key = `${system} ${label} ${fitting ?? ''}`.trim()
+		const twice = seen.has(key)
+		seen.add(key)
+		if (!twice) return []
+		return [
+			{
+				path: `models.${modelIndex}.sizes.${index}.label`,
+				message: `listed twice, given ${key}, allowed: each size and fitting once`,
+			},
+		]
+	})
+}
 /** What no single field can say of itself: an id used twice, a size listed twice. */
-export function shelfProblems(shelf: Shelf): Problem[] {
-	const problems: Problem[] = []
+export function shelfProblems({ models }: Shelf): Problem[] {
 	const ids = new Set<string>()
-	for (const [index, model] of shelf.models.entries()) {
-		if (ids.has(model.id))
-			problems.push({
-				path: `models.${index}.id`,
-				message: `used twice, given "${model.id}", allowed: an id of its own for each model`,
-			})
+	return models.flatMap((model, index) => {
+		const twice = ids.has(model.id)
 		ids.add(model.id)
-		const seen = new Set<string>()
-		for (const [at, size] of model.sizes.entries()) {
-			const key = `${size.system} ${size.label} ${size.fitting ?? ''}`.trim()
-			if (seen.has(key))
-				problems.push({
-					path: `models.${index}.sizes.${at}.label`,
-					message: `listed twice, given ${key}, allowed: each size and fitting once`,
-				})
-			seen.add(key)
+		const idProblem = {
+			path: `models.${index}.id`,
+			message: `used twice, given "${model.id}", allowed: an id of its own for each model`,
 		}
-	}
-	return problems
+		return [...(twice ? [idProblem] : []), ...sizeProblems(model, index)]
+	})
 }
 /** Reads a shelf from JSON data. Never throws for bad data: each problem is named with its path. */
-export function parseShelf(input: unknown): Parsed<Shelf> {
-	if (input === null || typeof input !== 'object' || Array.isArray(input))
-		return {
-			ok: false,
-			problems: [
-				{
-					path: '(file)',
-					message:
-						`not a shelf, given ${Array.isArray(input) ? 'a list' : String(input)}, ` +
-						'allowed: an object with format "lastwright-shelf"',
-				},
-			],
-		}
-	const { format, version } = input as { format?: unknown; version?: unknown }
-	if (format === 'lastwright-shelf' && typeof version === 'number' && version > 1)
-		return {
-			ok: false,
-			problems: [
-				{
-					path: 'version',
-					message:
-						`a version of the future, given ${version}, allowed: 1 (open this file with ` +
-						'a newer Lastwright)',
-				},
-			],
-		}
-	const result = shelfSchema.safeParse(input)
-	if (!result.success) return { ok: false, problems: problemsOf(result.error, input) }
-	const problems = shelfProblems(result.data)
-	return problems.length > 0 ? { ok: false, problems } : { ok: true, value: result.data }
-}
+export const parseShelf = (input: unknown): Parsed<Shelf> =>
+	readFile({ word: 'shelf', schema: shelfSchema, checks: shelfProblems }, input)

@@ -1,0 +1,49 @@
+/** A pair that the player owns. */
+import { z } from 'zod'
+import { choice, isoDate, measure, text, yesNo } from '../fields.ts'
+import { damages, sizeSystems, soles } from '../terms.ts'
+
+export const pairSchema = z.strictObject({
+	id: text('Pair', 40),
+	name: text('Name', 80).optional(),
+	sole: choice('Sole', soles).optional(),
+	sizeSystem: choice('Size system', sizeSystems).optional(),
+	size: measure('Size', 'label', [0, 420], [0, 60], 1).optional(),
+	insideLengthMm: measure('Inside length', 'mm', [90, 420], [150, 350], 1).optional(),
+	heelToForefootOffsetMm: measure(
+		'Offset, heel to forefoot',
+		'mm',
+		[-10, 30],
+		[0, 15],
+		1,
+	).optional(),
+	heelLiftMm: measure('Heel raise inside', 'mm', [0, 25], [0, 12], 1).optional(),
+	damage: z.array(choice('Damage', damages)).max(8).optional(),
+	brokenIn: yesNo('Broken in'),
+	minutesWorn: measure('Minutes worn', 'min', [0, 200000], [0, 20000]).optional(),
+	acquired: isoDate('Acquired').optional(),
+	lifeMinutes: measure('Expected life', 'min', [60, 100000], [3000, 12000]).optional(),
+	dryingHours: measure('Drying time', 'h', [0, 168], [4, 96]).optional(),
+	/** One letter by which the wall chart and the calendar name the pair. */
+	letter: z
+		.string()
+		.regex(/^[A-Z]$/, 'one capital letter A to Z')
+		.optional()
+		.meta({ title: 'Letter' }),
+	/** A new pair, to be broken in from this day on; not worn before it. */
+	newFrom: isoDate('New, worn from').optional(),
+	/** In the clinic's own currency. */
+	price: measure('Price', 'currency', [0, 100000], [10, 600]).optional(),
+	weeklyMinutesMax: measure('Minutes a week, at most', 'min', [0, 5000], [0, 600]).optional(),
+	/** Of the training time ahead: what the pair should be worn at least and at most. */
+	shareMinPercent: measure('Share of training, at least', '%', [0, 100], [0, 100]).optional(),
+	shareMaxPercent: measure('Share of training, at most', '%', [0, 100], [0, 100]).optional(),
+	studHeightMm: measure('Longest stud', 'mm', [0, 40], [3, 21], 1).optional(),
+	/** Days on which the pair is lent, lost or at the mender; the last day included. */
+	unavailable: z
+		.array(z.strictObject({ from: isoDate('From'), to: isoDate('To') }))
+		.max(20)
+		.optional(),
+	note: text('Note', 500).optional(),
+})
+export type Pair = z.infer<typeof pairSchema>

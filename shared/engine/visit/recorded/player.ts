@@ -1,0 +1,25 @@
+/** Who is measured, and whom to speak to about a minor. */
+import { z } from 'zod'
+import { choice, isoDate, text } from '../fields.ts'
+import { sexes } from '../terms.ts'
+
+const email = (title: string) => z.email().nullable().optional().meta({ title })
+
+export const playerSchema = z.strictObject({
+	givenName: text('Given name', 80),
+	familyName: text('Family name', 80),
+	birthDate: isoDate('Birth date'),
+	sex: choice('Sex', sexes),
+	club: text('Club', 120).optional(),
+	guardian: z
+		.strictObject({
+			name: text('Guardian name', 120),
+			relation: text('Relation', 60).optional(),
+			email: email('Guardian e-mail'),
+			phone: text('Guardian phone', 40).optional(),
+		})
+		.optional(),
+	email: email('E-mail'),
+	phone: text('Phone', 40).optional(),
+})
+export type Player = z.infer<typeof playerSchema>
