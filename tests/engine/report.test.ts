@@ -21,7 +21,7 @@ import {
 import { standingLines } from '../../shared/engine/report/decided.ts'
 import { toHtml } from '../../shared/engine/report/html.ts'
 import { kinds } from '../../shared/engine/report/kinds.ts'
-import { safeLogo, safeSvg } from '../../shared/engine/report/logo.ts'
+import { safeLogo } from '../../shared/engine/report/logo.ts'
 import {
 	modelWords,
 	overtakenMarks,
@@ -37,6 +37,7 @@ import {
 	smog,
 	syllablesOf,
 } from '../../shared/engine/report/readability.ts'
+import { safeSvg } from '../../shared/engine/report/safe-svg.ts'
 import { isoWeek, seasonChart } from '../../shared/engine/report/season-chart.ts'
 import { type Decisions, noDecisions } from '../../shared/engine/visit/decisions.ts'
 import { shelfSchema } from '../../shared/engine/visit/shelf.ts'
