@@ -1,11 +1,15 @@
+/** Writes a document of a visit as PDF. Nothing is signed on the command line: the page says so. */
 import { writeFileSync } from 'node:fs'
 import { z } from 'zod'
 import { assess } from '../../shared/engine/assess.ts'
-import { openProtocol } from '../../shared/engine/protocol/protocol.ts'
+import { need } from '../../shared/engine/plain/need.ts'
+import { present } from '../../shared/engine/plain/present.ts'
+import { openProtocol, type ProtocolFile } from '../../shared/engine/protocol/protocol.ts'
 import type { ClubConsent } from '../../shared/engine/report/club.ts'
 import {
 	isKind,
 	type KindInput,
+	type KindName,
 	kindNames,
 	kinds,
 	unnamedClinic,
@@ -16,6 +20,122 @@ import { renderPdf } from '../pdf/render.ts'
 import { BadInput, readArgs } from './args.ts'
 import { readAs, readClinic, readEarlier, readProtocol, readVisit } from './files.ts'
 
+const text = { type: 'string' } as const
+const many = { type: 'string', multiple: true } as const
+const options = {
+	kind: text,
+	out: text,
+	clinic: text,
+	protocol: text,
+	earlier: many,
+	plan: text,
+	consent: text,
+	member: many,
+	audience: text,
+	paper: text,
+	on: text,
+	recipient: text,
+}
+type OptionName = keyof typeof options
+type Given = ReturnType<typeof readArgs>['option']
+const textOf = (given: Given, name: OptionName): string | undefined => {
+	const value = given[name]
+	return typeof value === 'string' ? value : undefined
+}
+const textsOf = (given: Given, name: OptionName): string[] => {
+	const value = given[name]
+	return Array.isArray(value) ? value : []
+}
+
+/** @throws BadInput with a line for each thing that is wrong with the options or the files */
+export async function reportCommand(args: string[]): Promise<void> {
+	const { place, option } = readArgs(args, options, ['VISIT.json'])
+	const asked = askedOf(option)
+	const input = await inputOf(need(place[0], 'the name of the visit file'), asked, option)
+	const missing = kinds[asked.kind].problems(input)
+	if (missing.length > 0) throw new BadInput(missing)
+	write(asked.out, await drawn(asked.kind, input))
+}
+
+const papers = ['A4', 'A3'] as const
+const audiences = ['clinician', 'club'] as const
+interface Asked {
+	kind: KindName
+	out: string
+	paper: (typeof papers)[number] | undefined
+	audience: (typeof audiences)[number] | undefined
+	on: string | undefined
+}
+const isOneOf = <Name extends string>(names: readonly Name[], name: string): name is Name =>
+	names.some((known) => known === name)
+
+/** What the options ask for. @throws BadInput naming everything that is wrong with them at once */
+function askedOf(given: Given): Asked {
+	const problems: string[] = []
+	const refuse = (problem: string): undefined => {
+		problems.push(problem)
+	}
+	const choice = <Name extends string>(
+		name: OptionName,
+		allowed: readonly Name[],
+		wrong: string,
+	): Name | undefined => {
+		const value = textOf(given, name)
+		if (value === undefined || isOneOf(allowed, value)) return value
+		return refuse(`--${name}: ${wrong}, given "${value}", allowed: ${allowed.join(', ')}`)
+	}
+	const kind = textOf(given, 'kind')
+	if (!isKind(kind)) refuse(kindProblem(kind))
+	const out = textOf(given, 'out')
+	if (!out) refuse('--out: missing, given nothing, allowed: the name of the PDF file to write')
+	const paper = choice('paper', papers, 'no such paper for the chart')
+	const audience = choice('audience', audiences, 'no such reader')
+	const on = textOf(given, 'on')
+	if (on !== undefined && !z.iso.date().safeParse(on).success)
+		refuse(`--on: not a date, given "${on}", allowed: YYYY-MM-DD`)
+	if (problems.length > 0 || !isKind(kind) || !out) throw new BadInput(problems)
+	return { kind, out, paper, audience, on }
+}
+function kindProblem(kind: string | undefined): string {
+	const wrong =
+		kind === undefined
+			? 'missing, given nothing'
+			: `not a kind this version can write, given "${kind}"`
+	return `--kind: ${wrong}, allowed: ${kindNames.join(', ')}`
+}
+
+/** Reads the files that are named, the visit first. @throws BadInput where one cannot be read */
+async function inputOf(visitFile: string, asked: Asked, given: Given): Promise<KindInput> {
+	const visit = readVisit(visitFile)
+	const protocolFile = readProtocol(textOf(given, 'protocol'))
+	const earlier = readEarlier(textsOf(given, 'earlier'), visit)
+	const recipient = textOf(given, 'recipient')
+	const input: KindInput = {
+		visit,
+		earlier,
+		members: textsOf(given, 'member').map((name) => memberOf(name, protocolFile)),
+		decisions: noDecisions,
+		signedAt: undefined,
+		draft: true,
+		on: asked.on ?? visit.visitDate,
+		protocol: openProtocol(protocolFile),
+		assessment: assess(visit, earlier, protocolFile),
+		clinic: readClinic(textOf(given, 'clinic')) ?? unnamedClinic,
+		consents: readConsents(textOf(given, 'consent')),
+		...present({
+			team: visit.player.club || undefined,
+			paper: asked.paper,
+			audience: asked.audience,
+			letter: recipient ? { recipient } : undefined,
+			plan: readPlan(textOf(given, 'plan')),
+		}),
+	}
+	return asked.kind === 'season-chart' ? withPlan(input, protocolFile) : input
+}
+function memberOf(name: string, protocolFile: ProtocolFile) {
+	const visit = readVisit(name)
+	return { visit, assessment: assess(visit, [], protocolFile), decisions: noDecisions }
+}
 /**
  * The consents of a club document: one of this player, or one a player in the order of the visits.
  */
@@ -28,112 +148,33 @@ const consentSchema = z.strictObject({
 	withdrawn: z.iso.date().optional(),
 })
 const consentsSchema = z.union([
-	consentSchema.transform((one) => [one]),
+	consentSchema.transform((consent) => [consent]),
 	z.array(consentSchema).max(500),
 ])
-function readConsents(name: string | undefined): ClubConsent[] {
-	if (name === undefined) return []
-	return readAs(consentsSchema, name).map(({ until, withdrawn, ...one }) => ({
-		...one,
-		...(until ? { until } : {}),
-		...(withdrawn ? { withdrawn } : {}),
-	}))
+const readConsents = (name: string | undefined): ClubConsent[] =>
+	name === undefined ? [] : readAs(consentsSchema, name).map((consent) => present(consent))
+const readPlan = (name: string | undefined) =>
+	name === undefined ? undefined : readAs(planSchema, name)
+/** A season without a plan is planned; the solver is loaded only here. */
+async function withPlan(input: KindInput, protocolFile: ProtocolFile): Promise<KindInput> {
+	const { visit, earlier = [], plan } = input
+	if (plan || !visit.season || (visit.footwear?.length ?? 0) === 0) return input
+	const { planSeason } = await import('../solver/plan.ts')
+	return { ...input, plan: await planSeason(visit, { protocolFile, earlierVisits: [...earlier] }) }
 }
-const papers = ['A4', 'A3'] as const
-const audiences = ['clinician', 'club'] as const
 
-/** Writes a PDF of a visit. Nothing is signed on the command line: the page says so. */
-export async function reportCommand(args: string[]): Promise<void> {
-	const text = { type: 'string' } as const
-	const many = { type: 'string', multiple: true } as const
-	const { place, option } = readArgs(
-		args,
-		{
-			kind: text,
-			out: text,
-			clinic: text,
-			protocol: text,
-			earlier: many,
-			plan: text,
-			consent: text,
-			member: many,
-			audience: text,
-			paper: text,
-			on: text,
-			recipient: text,
-		},
-		['VISIT.json'],
-	)
-	const given = (name: string): string | undefined => option[name] as string | undefined
-	const problems: string[] = []
-	const [kind, out, paper, audience] = [
-		given('kind'),
-		given('out'),
-		given('paper'),
-		given('audience'),
-	]
-	if (!isKind(kind))
-		problems.push(
-			'--kind: ' +
-				`${kind === undefined ? 'missing, given nothing' : `not a kind this version can write, given "${kind}"`}, ` +
-				`allowed: ${kindNames.join(', ')}`,
-		)
-	if (!out)
-		problems.push('--out: missing, given nothing, allowed: the name of the PDF file to write')
-	if (paper !== undefined && !papers.includes(paper as 'A4'))
-		problems.push(
-			`--paper: no such paper for the chart, given "${paper}", allowed: ${papers.join(', ')}`,
-		)
-	if (audience !== undefined && !audiences.includes(audience as 'club'))
-		problems.push(
-			`--audience: no such reader, given "${audience}", allowed: ${audiences.join(', ')}`,
-		)
-	if (given('on') !== undefined && !z.iso.date().safeParse(given('on')).success)
-		problems.push(`--on: not a date, given "${given('on')}", allowed: YYYY-MM-DD`)
-	if (problems.length > 0 || !isKind(kind)) throw new BadInput(problems)
-	const visit = readVisit(place[0]!)
-	const protocolFile = readProtocol(given('protocol'))
-	const earlier = readEarlier(option.earlier as string[] | undefined, visit)
-	const members = ((option.member as string[] | undefined) ?? []).map((name) => {
-		const one = readVisit(name)
-		return { visit: one, assessment: assess(one, [], protocolFile), decisions: noDecisions }
-	})
-	const input: KindInput = {
-		visit,
-		earlier,
-		members,
-		decisions: noDecisions,
-		signedAt: undefined,
-		draft: true,
-		on: given('on') ?? visit.visitDate,
-		protocol: openProtocol(protocolFile),
-		assessment: assess(visit, earlier, protocolFile),
-		clinic: readClinic(given('clinic')) ?? unnamedClinic,
-		consents: readConsents(given('consent')),
-		...(visit.player.club ? { team: visit.player.club } : {}),
-		...(paper ? { paper: paper as 'A4' | 'A3' } : {}),
-		...(audience ? { audience: audience as 'club' | 'clinician' } : {}),
-		...(given('recipient') ? { letter: { recipient: given('recipient')! } } : {}),
-		...(given('plan') === undefined ? {} : { plan: readAs(planSchema, given('plan')!) }),
-	}
-	// the solver is loaded only where a chart is asked for and no plan was given
-	if (kind === 'season-chart' && !input.plan && visit.season && (visit.footwear?.length ?? 0) > 0)
-		input.plan = await (await import('../solver/plan.ts')).planSeason(visit, {
-			protocolFile,
-			earlierVisits: earlier,
-		})
-	const missing = kinds[kind].problems(input)
-	if (missing.length > 0) throw new BadInput(missing)
-	let bytes: Uint8Array
+async function drawn(kind: KindName, input: KindInput): Promise<Uint8Array> {
 	try {
-		bytes = await renderPdf(kinds[kind].compose(input))
+		return await renderPdf(kinds[kind].compose(input))
 	} catch (error) {
 		if (error instanceof Error && (error.name === 'UnprintableText' || error.name === 'BadLogo'))
 			throw new BadInput([error.message])
 		throw error
 	}
+}
+function write(out: string, bytes: Uint8Array): void {
 	try {
-		writeFileSync(out as string, bytes)
+		writeFileSync(out, bytes)
 	} catch (error) {
 		throw new BadInput([
 			`--out: cannot be written (${(error as NodeJS.ErrnoException).code}), given "${out}", ` +

@@ -3,12 +3,20 @@
  * rendered.
  */
 import { type Font, openSync } from 'fontkit'
-import type { Block, LwDocument } from '../../shared/engine/report/document.ts'
+import {
+	type BlockKind,
+	type BlockOf,
+	byKind,
+	type ForEachKind,
+	type LwDocument,
+} from '../../shared/engine/report/document.ts'
 import { sentences } from '../../shared/engine/words/en.table.ts'
 import { fontFiles } from './fonts.ts'
 import { UnprintableText } from './unprintable.ts'
 
+const newLine = 10
 let fonts: Font[] | undefined
+/** What the drawing's own text says, without the escapes of the file. */
 const plain = (text: string) =>
 	text
 		.replaceAll('&lt;', '<')
@@ -17,31 +25,22 @@ const plain = (text: string) =>
 		.replaceAll('&#39;', "'")
 		.replaceAll('&amp;', '&')
 const drawn = (svg: string) => [...svg.matchAll(/>([^<]+)</g)].map((found) => plain(found[1] ?? ''))
-function textsOf(block: Block): string[] {
-	switch (block.kind) {
-		case 'heading':
-		case 'text':
-			return [block.text]
-		case 'list':
-			return block.items
-		case 'actions':
-			return block.items.flatMap((item) => [item.what, item.when, item.who])
-		case 'alert':
-			return [block.title, block.text]
-		case 'table':
-			return [block.caption, ...block.head, ...block.rows.flat()]
-		case 'chart':
-			return [
-				block.caption,
-				...block.head,
-				...block.rows.flat().flatMap((cell) => [cell.text, cell.below ?? '']),
-			]
-		case 'figure':
-		case 'true-size':
-			return [block.caption, ...drawn(block.svg)]
-		case 'signature':
-			return [block.name, block.registration, block.date]
-	}
+const drawing = ({ caption, svg }: BlockOf<'figure' | 'true-size'>) => [caption, ...drawn(svg)]
+const textsOf: ForEachKind<BlockKind, [], string[]> = {
+	heading: ({ text }) => [text],
+	text: ({ text }) => [text],
+	list: ({ items }) => items,
+	actions: ({ items }) => items.flatMap(({ what, when, who }) => [what, when, who]),
+	alert: ({ title, text }) => [title, text],
+	table: ({ caption, head, rows }) => [caption, ...head, ...rows.flat()],
+	chart: ({ caption, head, rows }) => [
+		caption,
+		...head,
+		...rows.flat().flatMap(({ text, below = '' }) => [text, below]),
+	],
+	figure: drawing,
+	'true-size': drawing,
+	signature: ({ name, registration, date }) => [name, registration, date],
 }
 /** Every text a document prints. */
 export function textsOfDocument(document: LwDocument): string[] {
@@ -58,7 +57,7 @@ export function textsOfDocument(document: LwDocument): string[] {
 		letterhead.phone ?? '',
 		letterhead.email ?? '',
 		...document.subject.flat(),
-		...document.blocks.flatMap(textsOf),
+		...document.blocks.flatMap((block) => byKind(textsOf, block)),
 		...document.notes,
 	]
 }
@@ -71,11 +70,15 @@ export function checkGlyphs(document: LwDocument): void {
 	for (const text of textsOfDocument(document))
 		for (const character of text.normalize('NFC')) {
 			const code = character.codePointAt(0) ?? 0
-			if (code !== 10 && !fonts.every((font) => font.hasGlyphForCodePoint(code)))
-				throw new UnprintableText(
-					`The character ${character} (U+${code.toString(16).toUpperCase().padStart(4, '0')}) ` +
-						`in "${text.length > 60 ? `${text.slice(0, 57)}...` : text}" cannot be printed: no ` +
-						'font of the report has it. Write it another way.',
-				)
+			const printable = code === newLine || fonts.every((font) => font.hasGlyphForCodePoint(code))
+			if (!printable) throw new UnprintableText(unprintableWords(character, code, text))
 		}
+}
+function unprintableWords(character: string, code: number, text: string): string {
+	const hexadecimal = code.toString(16).toUpperCase().padStart(4, '0')
+	const quoted = text.length > 60 ? `${text.slice(0, 57)}...` : text
+	return (
+		`The character ${character} (U+${hexadecimal}) in "${quoted}" cannot be printed: no ` +
+		'font of the report has it. Write it another way.'
+	)
 }

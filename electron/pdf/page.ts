@@ -2,9 +2,9 @@
 import type { LwDocument } from '../../shared/engine/report/document.ts'
 
 export const ptPerMm = 72 / 25.4
-export const papers = { A4: [595.28, 841.89], Letter: [612, 792], A3: [841.89, 1190.55] } as const
+const papers = { A4: [595.28, 841.89], Letter: [612, 792], A3: [841.89, 1190.55] } as const
 /** The larger sheet for a true-size figure that the clinic's paper cannot hold. */
-export const largerOf = { A4: 'A3', Letter: 'TABLOID', A3: 'A2' } as const
+const largerOf = { A4: 'A3', Letter: 'TABLOID', A3: 'A2' } as const
 const largerSize = { A4: papers.A3, Letter: [792, 1224], A3: [1190.55, 1683.78] } as const
 export interface Scale {
 	body: number

@@ -4,6 +4,7 @@
  */
 import { availableParallelism } from 'node:os'
 import { Worker } from 'node:worker_threads'
+import { present } from '../../shared/engine/plain/present.ts'
 import type { LwDocument } from '../../shared/engine/report/document.ts'
 import { BadLogo } from '../../shared/engine/report/logo.ts'
 import { UnprintableText } from './unprintable.ts'
@@ -11,6 +12,13 @@ import { UnprintableText } from './unprintable.ts'
 interface Waiting {
 	resolve: (bytes: Uint8Array) => void
 	reject: (error: Error) => void
+}
+/** The page, or the name and words of the error. */
+interface Answer {
+	id: number
+	bytes?: Uint8Array
+	name?: string
+	message?: string
 }
 interface Lane {
 	thread: Worker
@@ -31,27 +39,18 @@ function open(): Lane {
 		waiting: new Map(),
 	}
 	const { thread, waiting } = lane
-	thread.on(
-		'message',
-		(answer: { id: number; bytes?: Uint8Array; name?: string; message?: string }) => {
-			const one = waiting.get(answer.id)
-			if (!one) return
-			waiting.delete(answer.id)
-			if (waiting.size === 0) thread.unref()
-			if (answer.bytes) one.resolve(answer.bytes)
-			else if (answer.name === 'BadLogo') one.reject(new BadLogo(answer.message))
-			else
-				one.reject(
-					answer.name === 'UnprintableText'
-						? new UnprintableText(answer.message)
-						: new Error(`The page could not be drawn (${answer.message}).`),
-				)
-		},
-	)
+	thread.on('message', (answer: Answer) => {
+		const asked = waiting.get(answer.id)
+		if (!asked) return
+		waiting.delete(answer.id)
+		if (waiting.size === 0) thread.unref()
+		if (answer.bytes) asked.resolve(answer.bytes)
+		else asked.reject(errorOf(answer))
+	})
 	const gone = () => {
 		if (lanes.includes(lane)) lanes.splice(lanes.indexOf(lane), 1)
-		for (const one of waiting.values())
-			one.reject(new Error('The page could not be drawn: its worker stopped. Try again.'))
+		for (const asked of waiting.values())
+			asked.reject(new Error('The page could not be drawn: its worker stopped. Try again.'))
 		waiting.clear()
 	}
 	thread.on('error', gone)
@@ -59,20 +58,27 @@ function open(): Lane {
 	lanes.push(lane)
 	return lane
 }
+/** The error of the worker in this thread's own classes, so that a caller can tell them apart. */
+function errorOf({ name, message }: Answer): Error {
+	if (name === 'BadLogo') return new BadLogo(message)
+	if (name === 'UnprintableText') return new UnprintableText(message)
+	return new Error(`The page could not be drawn (${message}).`)
+}
 /**
  * A free worker, a new one where all are busy and there is room, else the one with the shortest
  * queue.
  */
 function laneNow(): Lane {
-	const shortest = lanes.toSorted((a, b) => a.waiting.size - b.waiting.size)[0]
-	return !shortest || (shortest.waiting.size > 0 && lanes.length < pdfLanes) ? open() : shortest
+	const [shortest] = lanes.toSorted((a, b) => a.waiting.size - b.waiting.size)
+	if (!shortest) return open()
+	return shortest.waiting.size > 0 && lanes.length < pdfLanes ? open() : shortest
 }
 /** Starts the first worker ahead of need: reading pdfmake and the fonts takes a while. */
 export function warmPdf(): void {
 	if (lanes.length === 0) open().thread.unref()
 }
 /** Fewest characters of a password for a copy that is sent. A choice of this program. */
-export const leastPassword = 8
+const leastPassword = 8
 /**
  * @param options.password makes a copy that opens by it only (AES-256), printing allowed; without
  * it the same document gives the same bytes
@@ -103,6 +109,6 @@ export async function renderPdf(
 				act(value)
 			}
 		lane.waiting.set(id, { resolve: done(resolve), reject: done(reject) })
-		lane.thread.postMessage({ id, document, ...(password === undefined ? {} : { password }) })
+		lane.thread.postMessage(present({ id, document, password }))
 	})
 }

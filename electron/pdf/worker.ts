@@ -12,32 +12,23 @@ pdfmake.setUrlAccessPolicy(() => false)
 pdfmake.setLocalAccessPolicy((path) => allowed.has(path))
 pdfmake.addFonts({ Noto: fontFiles })
 
-parentPort?.on(
-	'message',
-	async ({ id, document, password }: { id: number; document: LwDocument; password?: string }) => {
-		try {
-			checkGlyphs(document)
-			parentPort?.postMessage({
-				id,
-				bytes: new Uint8Array(
-					await pdfmake
-						.createPdf(
-							definitionOf(
-								document,
-								password === undefined
-									? undefined
-									: { password, owner: randomBytes(24).toString('hex') },
-							),
-						)
-						.getBuffer(),
-				),
-			})
-		} catch (error) {
-			parentPort?.postMessage({
-				id,
-				name: error instanceof Error ? error.name : 'Error',
-				message: error instanceof Error ? error.message : String(error),
-			})
-		}
-	},
-)
+interface Task {
+	id: number
+	document: LwDocument
+	password?: string
+}
+parentPort?.on('message', async ({ id, document, password }: Task) => {
+	try {
+		checkGlyphs(document)
+		const protection =
+			password === undefined ? undefined : { password, owner: randomBytes(24).toString('hex') }
+		const printer = pdfmake.createPdf(definitionOf(document, protection))
+		parentPort?.postMessage({ id, bytes: new Uint8Array(await printer.getBuffer()) })
+	} catch (error) {
+		parentPort?.postMessage({
+			id,
+			name: error instanceof Error ? error.name : 'Error',
+			message: error instanceof Error ? error.message : String(error),
+		})
+	}
+})

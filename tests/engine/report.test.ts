@@ -7,11 +7,10 @@ import { clinicSchema } from '../../shared/engine/report/clinic.ts'
 import {
 	type ClubConsent,
 	clubFields,
-	coachLetter,
 	NoConsent,
 	practicalLimits,
-	squadForClub,
 } from '../../shared/engine/report/club.ts'
+import { coachLetter } from '../../shared/engine/report/coach-letter.ts'
 import {
 	contrastWords,
 	leastRatio,
@@ -20,8 +19,9 @@ import {
 } from '../../shared/engine/report/colour.ts'
 import { standingLines } from '../../shared/engine/report/decided.ts'
 import { toHtml } from '../../shared/engine/report/html.ts'
+import { isoWeek } from '../../shared/engine/report/iso-week.ts'
 import { kinds } from '../../shared/engine/report/kinds.ts'
-import { safeLogo, safeSvg } from '../../shared/engine/report/logo.ts'
+import { safeLogo } from '../../shared/engine/report/logo.ts'
 import {
 	modelWords,
 	overtakenMarks,
@@ -37,7 +37,9 @@ import {
 	smog,
 	syllablesOf,
 } from '../../shared/engine/report/readability.ts'
-import { isoWeek, seasonChart } from '../../shared/engine/report/season-chart.ts'
+import { safeSvg } from '../../shared/engine/report/safe-svg.ts'
+import { seasonChart } from '../../shared/engine/report/season-chart.ts'
+import { squadForClub } from '../../shared/engine/report/squad-for-club.ts'
 import { type Decisions, noDecisions } from '../../shared/engine/visit/decisions.ts'
 import { shelfSchema } from '../../shared/engine/visit/shelf.ts'
 import type { Visit } from '../../shared/engine/visit/visit.ts'

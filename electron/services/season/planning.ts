@@ -1,6 +1,6 @@
 /** A season planned in a thread of its own, watched and cancelled meanwhile. */
 import type { InputOf, OutputOf } from '../../../shared/contract.ts'
-import { insertDecided } from '../../../shared/engine/report/club.ts'
+import { insertDecided } from '../../../shared/engine/report/decided.ts'
 import { planDifference } from '../../../shared/engine/season/difference.ts'
 import { keepPast } from '../../../shared/engine/season/past.ts'
 import type { Plan } from '../../../shared/engine/season/plan-file.ts'

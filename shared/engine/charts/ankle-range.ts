@@ -1,20 +1,44 @@
-import type { Assessment } from '../findings/assessment.ts'
+/** Weight-bearing range of the ankles over the visits. */
+import type { Assessment, PerSide } from '../findings/assessment.ts'
 import { examinersOf } from '../findings/change.ts'
+import type { Basis } from '../protocol/basis.ts'
 import { openProtocol, type Protocol, type ThresholdKey } from '../protocol/protocol.ts'
 import { dayNumber } from '../visit/age.ts'
 import { bothSides, meanOf, perSide } from '../visit/sides.ts'
-import type { Visit } from '../visit/visit.ts'
-import { dateWords } from '../words/words.ts'
+import type { Side, Visit } from '../visit/visit.ts'
+import { capital, dateWords } from '../words/words.ts'
 import type { Chart, Panel } from './chart.ts'
-import { inOrder, judgedBy, number, readings } from './course.ts'
+import {
+	datesOf,
+	inOrder,
+	judgedBy,
+	number,
+	type Reading,
+	readingOn,
+	readingWords,
+	sideSeries,
+} from './course.ts'
 
-export type AnkleUnit = 'cm' | 'deg'
+type AnkleUnit = 'cm' | 'deg'
+interface Measure {
+	field: 'lungeCm' | 'lungeDeg'
+	title: string
+	unit: string
+	/** As it stands beside the line of the cut-off. */
+	shortUnit: string
+	cutOff: ThresholdKey
+	/** The smallest real change, by the same examiner and by another. */
+	same: ThresholdKey
+	other: ThresholdKey
+	leastSpan: number
+}
 /** Centimetres and degrees are two charts: one is never turned into the other. */
-const measures = {
+const measures: Record<AnkleUnit, Measure> = {
 	cm: {
 		field: 'lungeCm',
 		title: 'Knee to wall',
 		unit: 'cm',
+		shortUnit: 'cm',
 		cutOff: 'ankle.restrictedCm',
 		same: 'ankle.realCmSame',
 		other: 'ankle.realCmOther',
@@ -24,27 +48,36 @@ const measures = {
 		field: 'lungeDeg',
 		title: 'Lunge angle',
 		unit: 'degrees',
+		shortUnit: 'deg',
 		cutOff: 'ankle.restrictedDeg',
 		same: 'ankle.realDegSame',
 		other: 'ankle.realDegOther',
 		leastSpan: 14,
 	},
-} as const satisfies {
-	[K in AnkleUnit]: {
-		field: 'lungeCm' | 'lungeDeg'
-		title: string
-		unit: string
-		cutOff: ThresholdKey
-		same: ThresholdKey
-		other: ThresholdKey
-		leastSpan: number
-	}
+}
+interface AnkleReading extends Reading {
+	visit: Visit
+}
+/** The band of measuring error: half its width, round the reading it starts from. */
+interface MeasuringError extends Reading {
+	key: ThresholdKey
+	half: number
+}
+interface AnkleCourse {
+	measure: Measure
+	course: PerSide<AnkleReading[]>
+	/** At least one. */
+	dates: string[]
+	/** Undefined where another protocol judged: then neither cut-off nor error is shown. */
+	cutOff: number | undefined
+	errors: PerSide<MeasuringError | undefined>
+	span: { min: number; max: number }
 }
 
 /**
  * Weight-bearing range of each ankle over the visits, with the cut-off in use and the band of
- * measuring error:
- * the latest earlier reading (this one, at a first visit), give or take the smallest real change.
+ * measuring error: the latest earlier reading (this one, at a first visit), give or take the
+ * smallest real change.
  * @param earlier any order; @returns undefined where neither ankle was measured in this unit
  */
 export function ankleChart(
@@ -54,136 +87,167 @@ export function ankleChart(
 	assessment: Assessment,
 	protocol: Protocol = openProtocol(),
 ): Chart | undefined {
-	const { field, title, unit: words, cutOff, same, other, leastSpan } = measures[unit]
+	const measure = measures[unit]
 	const visits = inOrder(visit, earlier)
-	const course = perSide((side) =>
-		visits.flatMap((one) => {
-			const value = meanOf(one.ankles?.[side]?.[field])
-			return value === undefined ? [] : [{ one, date: one.visitDate, value }]
-		}),
-	)
-	const dates = [
-		...new Set(bothSides.flatMap((side) => course[side].map((each) => each.date))),
-	].toSorted()
+	const course = perSide((side) => readingsOf(visits, side, measure))
+	const dates = datesOf(course)
 	if (dates.length === 0) return undefined
 	const judged = judgedBy(assessment, protocol)
-	const days = dates.map(dayNumber)
-	const first = Math.min(...days),
-		last = Math.max(...days)
-	// one visit alone still gets room to the right, where the next reading will stand
-	const max = last === first ? last + 120 : last + Math.max(15, (last - first) * 0.08),
-		min = first - Math.max(15, (last - first) * 0.08)
-	const cut = protocol.value(cutOff)
-	const errors = perSide((side) => {
-		const before = course[side].filter((each) => each.one !== visit).at(-1)
-		const anchor = before ?? course[side].at(-1)
-		if (!judged || !anchor) return undefined
-		// the change the room judged has the last word on its error; before there is one, the examiner
-		// decides
-		const change = assessment.ankle.changes?.[side]?.[field]
-		const limit = change && change.since === before?.date ? change.smallestReal : undefined
-		const key: ThresholdKey =
-			limit === undefined
-				? before && examinersOf(visit, before.one) === 'different'
-					? other
-					: same
-				: limit === protocol.value(other)
-					? other
-					: same
-		return { ...anchor, key, half: protocol.value(key) }
-	})
-	const widths = [...new Set(bothSides.flatMap((side) => errors[side]?.half ?? []))]
-	const name =
-		`within measuring error (${widths.map((width) => number(width)).join(' or ')} ` +
-		`${words}) of ${dates.length > 1 ? 'the visit before' : 'this visit'}`
-	const panels: Panel[] = bothSides.map((side) => {
-		const error = errors[side]
-		return {
-			title:
-				`${side === 'left' ? 'Left' : 'Right'} ` +
-				`ankle${course[side].length === 0 ? ': not measured' : ''}`,
-			series:
-				course[side].length === 0
-					? []
-					: [
-							{
-								name: side,
-								marker: side === 'left' ? ('circle' as const) : ('square' as const),
-								dashed: side === 'right',
-								points: course[side].map(({ date, value }) => ({ x: dayNumber(date), y: value })),
-							},
-						],
-			bands: error
-				? [
-						{
-							name,
-							points: [dayNumber(error.date), max].map((x) => ({
-								x,
-								low: error.value - error.half,
-								high: error.value + error.half,
-							})),
-						},
-					]
-				: [],
-			curves: [],
-			marks: judged
-				? [{ words: ['cut-off', `${number(cut)} ${words === 'cm' ? 'cm' : 'deg'}`], y: cut }]
-				: [],
-		}
-	})
-	const lines = bothSides.map(
-		(side) => `${side === 'left' ? 'Left' : 'Right'} ankle: ${readings(course[side], words)}.`,
-	)
-	const rules = judged
-		? [
-				`Cut-off in use ${number(cut)} ${words}; below it the ankle counts as restricted.`,
-				`A change of less than ${widths.map((width) => number(width)).join(' or ')} ${words} is ` +
-					'within measuring error.',
-			]
-		: []
-	const keys = [...new Set(bothSides.flatMap((side) => errors[side]?.key ?? []))]
+	const ankles: AnkleCourse = {
+		measure,
+		course,
+		dates,
+		cutOff: judged ? protocol.value(measure.cutOff) : undefined,
+		errors: perSide((side) =>
+			judged
+				? measuringError(side, course[side], { measure, visit, assessment, protocol })
+				: undefined,
+		),
+		span: spanOf(dates.map(dayNumber)),
+	}
+	const { title } = measure
 	return {
 		id: `ankle-${unit}`,
 		title: `${title} over time`,
-		x: { title: '', unit: '', kind: 'date', min, max },
-		y: { title, unit: words, kind: 'number', leastSpan },
-		panels,
+		x: { title: '', unit: '', kind: 'date', ...ankles.span },
+		y: { title, unit: measure.unit, kind: 'number', leastSpan: measure.leastSpan },
+		panels: bothSides.map((side) => panelOf(side, ankles)),
 		visits: dates.length,
 		forecast: false,
-		alternative: [`${title} over time.`, ...lines, ...rules].join(' '),
-		summary: [
-			...bothSides.map(
-				(side) =>
-					`${side === 'left' ? 'Left' : 'Right'} ankle: ${readings(course[side].slice(-1), words)}.`,
-			),
-			...rules,
+		alternative: [
+			`${title} over time.`,
+			...bothSides.map((side) => sideWords(side, course[side], measure.unit)),
+			...ruleWords(ankles),
 		].join(' '),
-		table: {
-			head: ['Date', `Left (${words})`, `Right (${words})`],
-			rows: [
-				...dates.map((date) => [
-					dateWords(date),
-					...bothSides.map((side) => {
-						const found = course[side].find((each) => each.date === date)
-						return found ? number(found.value) : 'not measured'
-					}),
-				]),
-				...(judged
-					? [
-							['Cut-off', number(cut), number(cut)],
-							[
-								'Smallest real change',
-								...bothSides.map((side) => (errors[side] ? number(errors[side].half) : 'none')),
-							],
-						]
-					: []),
-			],
-		},
-		basis: judged
-			? [
-					protocol.basis('ankle range cut-off', cutOff),
-					...keys.map((key) => protocol.basis('smallest real change', key)),
-				]
-			: [],
+		summary: [
+			...bothSides.map((side) => sideWords(side, course[side].slice(-1), measure.unit)),
+			...ruleWords(ankles),
+		].join(' '),
+		table: tableOf(ankles),
+		basis: judged ? basisOf(ankles, protocol) : [],
 	}
+}
+
+const readingsOf = (visits: readonly Visit[], side: Side, { field }: Measure): AnkleReading[] =>
+	visits.flatMap((visit) => {
+		const value = meanOf(visit.ankles?.[side]?.[field])
+		return value === undefined ? [] : [{ visit, date: visit.visitDate, value }]
+	})
+/** A visit alone still gets room to the right, where the next reading will stand. */
+function spanOf(days: readonly number[]): { min: number; max: number } {
+	const first = Math.min(...days)
+	const last = Math.max(...days)
+	const margin = Math.max(15, (last - first) * 0.08)
+	return { min: first - margin, max: last === first ? last + 120 : last + margin }
+}
+
+interface Judgement {
+	measure: Measure
+	visit: Visit
+	assessment: Assessment
+	protocol: Protocol
+}
+function measuringError(
+	side: Side,
+	readings: readonly AnkleReading[],
+	judgement: Judgement,
+): MeasuringError | undefined {
+	const before = readings.findLast((reading) => reading.visit !== judgement.visit)
+	const start = before ?? readings.at(-1)
+	if (!start) return undefined
+	const key = errorKey(side, before, judgement)
+	return { date: start.date, value: start.value, key, half: judgement.protocol.value(key) }
+}
+/**
+ * The change the room judged has the last word on its error; before there is one, the examiner
+ * decides.
+ */
+function errorKey(
+	side: Side,
+	before: AnkleReading | undefined,
+	{ measure: { field, same, other }, visit, assessment, protocol }: Judgement,
+): ThresholdKey {
+	const change = assessment.ankle.changes?.[side]?.[field]
+	const judged = change && change.since === before?.date ? change.smallestReal : undefined
+	if (judged !== undefined) return judged === protocol.value(other) ? other : same
+	return before && examinersOf(visit, before.visit) === 'different' ? other : same
+}
+/** The half widths of the bands in words: '1.5', or '1.5 or 2.4' where the sides differ. */
+const widthWords = ({ errors }: AnkleCourse): string =>
+	[...new Set(bothSides.flatMap((side) => errors[side]?.half ?? []))]
+		.map((width) => number(width))
+		.join(' or ')
+
+function panelOf(side: Side, ankles: AnkleCourse): Panel {
+	const { measure, course, cutOff } = ankles
+	const measured = course[side].length > 0
+	return {
+		title: `${capital(side)} ankle${measured ? '' : ': not measured'}`,
+		series: measured ? [sideSeries(side, course[side])] : [],
+		bands: bandsOf(side, ankles),
+		curves: [],
+		marks:
+			cutOff === undefined
+				? []
+				: [{ words: ['cut-off', `${number(cutOff)} ${measure.shortUnit}`], y: cutOff }],
+	}
+}
+function bandsOf(side: Side, ankles: AnkleCourse): Panel['bands'] {
+	const { measure, dates, errors, span } = ankles
+	const error = errors[side]
+	if (!error) return []
+	const low = error.value - error.half
+	const high = error.value + error.half
+	return [
+		{
+			name:
+				`within measuring error (${widthWords(ankles)} ${measure.unit}) of ` +
+				`${dates.length > 1 ? 'the visit before' : 'this visit'}`,
+			points: [dayNumber(error.date), span.max].map((x) => ({ x, low, high })),
+		},
+	]
+}
+const sideWords = (side: Side, readings: readonly Reading[], unit: string): string =>
+	`${capital(side)} ankle: ${readingWords(readings, unit)}.`
+function ruleWords(ankles: AnkleCourse): string[] {
+	const { measure, cutOff } = ankles
+	if (cutOff === undefined) return []
+	return [
+		`Cut-off in use ${number(cutOff)} ${measure.unit}; below it the ankle counts as restricted.`,
+		`A change of less than ${widthWords(ankles)} ${measure.unit} is within measuring error.`,
+	]
+}
+function tableOf({
+	measure: { unit },
+	course,
+	dates,
+	cutOff,
+	errors,
+}: AnkleCourse): Chart['table'] {
+	const errorCells = bothSides.map((side) => {
+		const error = errors[side]
+		return error ? number(error.half) : 'none'
+	})
+	return {
+		head: ['Date', `Left (${unit})`, `Right (${unit})`],
+		rows: [
+			...dates.map((date) => [
+				dateWords(date),
+				...bothSides.map((side) => readingOn(course[side], date)),
+			]),
+			...(cutOff === undefined
+				? []
+				: [
+						['Cut-off', number(cutOff), number(cutOff)],
+						['Smallest real change', ...errorCells],
+					]),
+		],
+	}
+}
+function basisOf({ measure, errors }: AnkleCourse, protocol: Protocol): Basis[] {
+	const keys = new Set(bothSides.flatMap((side) => errors[side]?.key ?? []))
+	return [
+		protocol.basis('ankle range cut-off', measure.cutOff),
+		...[...keys].map((key) => protocol.basis('smallest real change', key)),
+	]
 }

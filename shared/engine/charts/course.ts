@@ -1,21 +1,39 @@
 /**
- * What every chart over visits needs: the visits in order, the words, and whether the protocol at
- * hand is the one that judged.
+ * What every chart over visits needs: the visits in order, a line a side, the words, and whether
+ * the protocol at hand is the one that judged.
  */
-import type { Assessment } from '../findings/assessment.ts'
+import type { Assessment, PerSide } from '../findings/assessment.ts'
 import type { Protocol } from '../protocol/protocol.ts'
-import type { Visit } from '../visit/visit.ts'
+import { dayNumber } from '../visit/age.ts'
+import type { Side, Visit } from '../visit/visit.ts'
 import { dateWords } from '../words/words.ts'
+import type { Series } from './chart.ts'
+
+export interface Reading {
+	/** ISO date of the visit. */
+	date: string
+	value: number
+}
 
 /** The earlier visits before this one, oldest first, then this one. */
 export function inOrder(visit: Visit, earlier: readonly Visit[]): Visit[] {
 	return [
 		...earlier
-			.filter((one) => one.visitDate < visit.visitDate)
+			.filter((candidate) => candidate.visitDate < visit.visitDate)
 			.toSorted((a, b) => (a.visitDate < b.visitDate ? -1 : 1)),
 		visit,
 	]
 }
+/** Every date on which a side was measured, once, in order. */
+export const datesOf = ({ left, right }: PerSide<readonly Reading[]>): string[] =>
+	[...new Set([...left, ...right].map(({ date }) => date))].toSorted()
+/** The readings of a side over the days: circles left, squares and dashes right. */
+export const sideSeries = (side: Side, readings: readonly Reading[]): Series => ({
+	name: side,
+	marker: side === 'left' ? 'circle' : 'square',
+	dashed: side === 'right',
+	points: readings.map(({ date, value }) => ({ x: dayNumber(date), y: value })),
+})
 /**
  * Lines of thresholds are drawn only from the protocol that made the assessment; another would
  * contradict its words.
@@ -26,11 +44,13 @@ export const judgedBy = (assessment: Assessment, protocol: Protocol): boolean =>
 export const number = (value: number, digits = 1): string =>
 	String(Math.round(value * 10 ** digits) / 10 ** digits)
 /** '241 mm on 15 July 2026, 246.5 mm on 20 January 2027'; 'not measured' where there is none. */
-export function readings(points: readonly { date: string; value: number }[], unit: string): string {
-	return points.length === 0
+export function readingWords(readings: readonly Reading[], unit: string): string {
+	return readings.length === 0
 		? 'not measured'
-		: points.map(({ date, value }) => `${number(value)} ${unit} on ${dateWords(date)}`).join(', ')
+		: readings.map(({ date, value }) => `${number(value)} ${unit} on ${dateWords(date)}`).join(', ')
 }
-/** A name in a margin: cut where it would take the room of the picture. */
-export const short = (name: string, most = 18): string =>
-	name.length <= most ? name : `${name.slice(0, most - 3).trimEnd()}...`
+/** A cell of the table: the reading of a day; 'not measured' where there is none. */
+export function readingOn(readings: readonly Reading[], date: string): string {
+	const found = readings.find((reading) => reading.date === date)
+	return found ? number(found.value) : 'not measured'
+}

@@ -1,3 +1,4 @@
+/** Stature and body mass on the CDC 2000 centile curves. */
 import type { Assessment } from '../findings/assessment.ts'
 import { centile, lmsAt } from '../growth/centiles.ts'
 import { quantileAbove } from '../plain/normal.ts'
@@ -13,13 +14,14 @@ const daysPerMonth = 30.4375
 /** The percentiles printed on the CDC 2000 charts for clinical use. */
 const percentiles = [3, 10, 25, 50, 75, 90, 97]
 /** Ages of the table, years: 59.5 months to 20 years. */
-const from = 59.5 / 12,
-	to = 20
+const tableFrom = 59.5 / 12
+const tableTo = 20
+const tableToMonths = 240
 /**
  * Years shown before the first and after the last reading; enough to see which way the curves run.
  */
-const before = 1.5,
-	after = 2
+const yearsBefore = 1.5
+const yearsAfter = 2
 const kinds = {
 	stature: {
 		table: cdcStature,
@@ -36,7 +38,23 @@ const kinds = {
 		of: (visit: Visit) => visit.body?.massKg,
 	},
 } as const
-export type GrowthMeasure = keyof typeof kinds
+type GrowthMeasure = keyof typeof kinds
+interface MeasuredPlayer {
+	kind: GrowthMeasure
+	sex: Visit['player']['sex']
+	birthDate: string
+}
+/** A visit inside the table's ages. */
+interface GrowthPoint {
+	date: string
+	/** Decimal years. */
+	age: number
+	value: number
+	percentile: number
+}
+const caution = 'Background for shoe fit and load, not a diagnosis.'
+/** The percentiles that are said in words and stand in the table. */
+const namedPercentiles = [3, 50, 97]
 const basis: Basis = {
 	rule: 'growth centiles, background for shoe fit and load, not a diagnosis',
 	source: 'CDC 2000 growth charts (Kuczmarski et al. 2002, Vital Health Stat 11(246))',
@@ -53,10 +71,10 @@ export function valueAtPercentile(
 	months: number,
 	percentile: number,
 ): number | undefined {
-	const at = lmsAt(kinds[kind].table, sex, months)
-	if (!at) return undefined
+	const lms = lmsAt(kinds[kind].table, sex, months)
+	if (!lms) return undefined
 	const z = quantileAbove(1 - percentile / 100)
-	return at.l === 0 ? at.m * Math.exp(at.s * z) : at.m * (1 + at.l * at.s * z) ** (1 / at.l)
+	return lms.l === 0 ? lms.m * Math.exp(lms.s * z) : lms.m * (1 + lms.l * lms.s * z) ** (1 / lms.l)
 }
 /**
  * Stature (cm) or body mass (kg) of a player under 18 on the CDC 2000 centile curves, with every
@@ -71,55 +89,20 @@ export function growthChart(
 	assessment: Assessment,
 ): Chart | undefined {
 	if (!assessment.growth) return undefined
-	const { table, title, unit, leastSpan, of } = kinds[kind]
 	const { sex, birthDate } = visit.player
-	const points = inOrder(visit, earlier).flatMap((one) => {
-		const value = of(one),
-			months = (dayNumber(one.visitDate) - dayNumber(birthDate)) / daysPerMonth
-		const at = value === undefined ? undefined : centile(table, sex, months, value)
-		return value === undefined || !at
-			? []
-			: [
-					{
-						date: one.visitDate,
-						age: decimalAgeYears(birthDate, one.visitDate),
-						value,
-						percentile: at.percentile,
-					},
-				]
-	})
-	const oldest = points.at(-1),
-		youngest = points[0]
-	if (!oldest || !youngest) return undefined
-	const min = Math.max(from, youngest.age - before),
-		max = Math.min(to, oldest.age + after)
-	// a curve point every month of age; the ends exactly on the frame
-	const ages = [
-		min,
-		...Array.from(
-			{ length: Math.ceil((max - min) * 12) - 1 },
-			(_, index) => min + (index + 1) / 12,
-		),
-		max,
-	]
-	const curves: Curve[] = percentiles.map((percentile) => ({
-		name: `P${percentile}`,
-		strong: percentile === 50,
-		points: ages.flatMap((age) => {
-			const y = valueAtPercentile(kind, sex, Math.min(age * 12, 240), percentile)
-			return y === undefined ? [] : [{ x: age, y }]
-		}),
-	}))
-	const word = (percentile: number) =>
-		percentile < 1 ? 'below 1' : percentile > 99 ? 'above 99' : number(percentile, 0)
+	const player: MeasuredPlayer = { kind, sex, birthDate }
+	const points = inOrder(visit, earlier).flatMap((seen) => pointOf(seen, player))
+	const [youngest] = points
+	const oldest = points.at(-1)
+	if (!youngest || !oldest) return undefined
+	const { title, unit, leastSpan } = kinds[kind]
+	const min = Math.max(tableFrom, youngest.age - yearsBefore)
+	const max = Math.min(tableTo, oldest.age + yearsAfter)
 	const who = sex === 'male' ? 'boys' : 'girls'
-	const says = (one: (typeof points)[number]) =>
-		`${number(one.value)} ${unit} at ${number(one.age)} years (centile ${word(one.percentile)})`
-	const nowMonths = oldest.age * 12
-	const reference =
-		'Reference at that age: ' +
-		`${[3, 50, 97].map((one) => `P${one} ${number(valueAtPercentile(kind, sex, nowMonths, one) ?? oldest.value)} ${unit}`).join(', ')}.`
-	const caution = 'Background for shoe fit and load, not a diagnosis.'
+	const saidOf = (shown: readonly GrowthPoint[]) =>
+		shown.map((point) => pointWords(point, unit)).join(', ')
+	const onCurves = `${title} for age on the CDC 2000 centile curves for ${who}`
+	const background = `${referenceWords(oldest, player)} ${caution}`
 	return {
 		id: `growth-${kind}`,
 		title: `${title} on the CDC 2000 centile curves`,
@@ -136,30 +119,78 @@ export function growthChart(
 					},
 				],
 				bands: [],
-				curves,
+				curves: curvesOf(player, agesBetween(min, max)),
 				marks: [],
 			},
 		],
 		visits: points.length,
 		forecast: false,
-		alternative:
-			`${title} for age on the CDC 2000 centile curves for ${who}: ` +
-			`${points.map(says).join(', ')}. ${reference} ${caution}`,
-		summary:
-			`${title} for age on the CDC 2000 centile curves for ${who}: ${says(oldest)}. ` +
-			`${reference} ${caution}`,
-		table: {
-			head: ['Date', 'Age (years)', `${title} (${unit})`, 'Centile', 'P3', 'P50', 'P97'],
-			rows: points.map((point) => [
-				dateWords(point.date),
-				number(point.age, 2),
-				number(point.value),
-				word(point.percentile),
-				...[3, 50, 97].map((each) =>
-					number(valueAtPercentile(kind, sex, point.age * 12, each) ?? point.value),
-				),
-			]),
-		},
+		alternative: `${onCurves}: ${saidOf(points)}. ${background}`,
+		summary: `${onCurves}: ${saidOf([oldest])}. ${background}`,
+		table: tableOf(points, player),
 		basis: [basis],
+	}
+}
+
+function pointOf(visit: Visit, { kind, sex, birthDate }: MeasuredPlayer): GrowthPoint[] {
+	const { table, of } = kinds[kind]
+	const value = of(visit)
+	if (value === undefined) return []
+	const months = (dayNumber(visit.visitDate) - dayNumber(birthDate)) / daysPerMonth
+	const placed = centile(table, sex, months, value)
+	if (!placed) return []
+	return [
+		{
+			date: visit.visitDate,
+			age: decimalAgeYears(birthDate, visit.visitDate),
+			value,
+			percentile: placed.percentile,
+		},
+	]
+}
+/** A point every month of age; the ends exactly on the frame. */
+function agesBetween(min: number, max: number): number[] {
+	const inside = Math.ceil((max - min) * 12) - 1
+	return [min, ...Array.from({ length: inside }, (_, index) => min + (index + 1) / 12), max]
+}
+const curvesOf = ({ kind, sex }: MeasuredPlayer, ages: readonly number[]): Curve[] =>
+	percentiles.map((percentile) => ({
+		name: `P${percentile}`,
+		strong: percentile === 50,
+		points: ages.flatMap((age) => {
+			const y = valueAtPercentile(kind, sex, Math.min(age * 12, tableToMonths), percentile)
+			return y === undefined ? [] : [{ x: age, y }]
+		}),
+	}))
+function percentileWords(percentile: number): string {
+	if (percentile < 1) return 'below 1'
+	return percentile > 99 ? 'above 99' : number(percentile, 0)
+}
+const pointWords = ({ value, age, percentile }: GrowthPoint, unit: string): string =>
+	`${number(value)} ${unit} at ${number(age)} years (centile ${percentileWords(percentile)})`
+/** The value of a percentile at the age of a point, in the words of a table. */
+const referenceAt = (
+	{ age, value }: GrowthPoint,
+	percentile: number,
+	{ kind, sex }: MeasuredPlayer,
+): string => number(valueAtPercentile(kind, sex, age * 12, percentile) ?? value)
+function referenceWords(point: GrowthPoint, player: MeasuredPlayer): string {
+	const { unit } = kinds[player.kind]
+	const values = namedPercentiles.map(
+		(percentile) => `P${percentile} ${referenceAt(point, percentile, player)} ${unit}`,
+	)
+	return `Reference at that age: ${values.join(', ')}.`
+}
+function tableOf(points: readonly GrowthPoint[], player: MeasuredPlayer): Chart['table'] {
+	const { title, unit } = kinds[player.kind]
+	return {
+		head: ['Date', 'Age (years)', `${title} (${unit})`, 'Centile', 'P3', 'P50', 'P97'],
+		rows: points.map((point) => [
+			dateWords(point.date),
+			number(point.age, 2),
+			number(point.value),
+			percentileWords(point.percentile),
+			...namedPercentiles.map((percentile) => referenceAt(point, percentile, player)),
+		]),
 	}
 }

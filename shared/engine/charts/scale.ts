@@ -27,7 +27,7 @@ export interface Tick {
 export function niceStep(span: number, most: number): number {
 	const raw = span / Math.max(1, most)
 	const power = 10 ** Math.floor(Math.log10(raw))
-	return power * ([1, 2, 5].find((one) => one * power >= raw * (1 - 1e-9)) ?? 10)
+	return power * ([1, 2, 5].find((factor) => factor * power >= raw * (1 - 1e-9)) ?? 10)
 }
 /** Round ticks from min to max, at most about `most` of them. */
 export function innerTicks(min: number, max: number, most: number): Tick[] {

@@ -2,59 +2,44 @@
  * Charts as figures of a report: the same descriptions that the screens draw, with their words as
  * the caption.
  */
-
 import { type Chart, showsCourse } from '../charts/chart.ts'
 import { chartsOf } from '../charts/charts.ts'
 import { chartSvg } from '../charts/svg.ts'
-import type { Assessment } from '../findings/assessment.ts'
-import type { Topic } from '../findings/finding.ts'
-import type { Basis } from '../protocol/basis.ts'
-import { openProtocol, type Protocol } from '../protocol/protocol.ts'
-import type { Visit } from '../visit/visit.ts'
+import { openProtocol } from '../protocol/protocol.ts'
 import type { Block } from './document.ts'
+import type { ReportInput } from './inputs.ts'
+import type { Notes } from './notes.ts'
 
-export interface ChartsInput {
-	visit: Visit
-	earlier?: readonly Visit[] | undefined
-	assessment: Assessment
-	protocol?: Protocol | undefined
-	colour: string
-}
 const widthPt = 460
+const heightsPt = { sizing: 145, ankle: 128, growth: 155 } as const
 /**
  * Longer captions than this give way to the latest numbers; the full text stays in `alternative`.
  */
 const captionRoom = 420
-const heights: Partial<Record<Topic, number>> = { sizing: 145, ankle: 128, growth: 155 }
 
-/** One chart as a figure block. @param mark prints the note number of a basis */
-export function chartFigure(
-	chart: Chart,
-	look: { colour: string; widthPt: number; heightPt: number },
-	mark: (basis: Basis) => string,
-): Block {
-	const words =
-		chart.alternative.length <= captionRoom ? chart.alternative : `${chart.title}. ${chart.summary}`
-	return {
-		kind: 'figure',
-		caption: [words, ...new Set(chart.basis.map(mark))].join(' '),
-		alternative: chart.alternative,
-		svg: chartSvg(chart, look),
-		widthPt: look.widthPt,
-		heightPt: look.heightPt,
-	}
-}
 /**
- * The first chart of a topic that shows a course: two visits or a forecast. Empty where there is
- * none.
+ * The first chart of a topic that shows a course: two visits or a forecast. Its sources are
+ * numbered with the others. Empty where there is none.
  */
-export function chartBlocks(
-	topic: Topic,
-	{ visit, earlier = [], assessment, protocol = openProtocol(), colour }: ChartsInput,
-	mark: (basis: Basis) => string,
+export function courseBlocks(
+	topic: keyof typeof heightsPt,
+	{ visit, earlier = [], assessment, protocol = openProtocol(), clinic }: ReportInput,
+	notes: Notes,
 ): Block[] {
 	const chart = chartsOf(topic, visit, earlier, assessment, protocol).find(showsCourse)
-	return chart
-		? [chartFigure(chart, { colour, widthPt, heightPt: heights[topic] ?? 150 }, mark)]
-		: []
+	if (!chart) return []
+	const heightPt = heightsPt[topic]
+	const marks = new Set(chart.basis.map((basis) => notes.mark(basis)))
+	return [
+		{
+			kind: 'figure',
+			caption: [captionOf(chart), ...marks].join(' '),
+			alternative: chart.alternative,
+			svg: chartSvg(chart, { colour: clinic.colour, widthPt, heightPt }),
+			widthPt,
+			heightPt,
+		},
+	]
 }
+const captionOf = ({ title, alternative, summary }: Chart): string =>
+	alternative.length <= captionRoom ? alternative : `${title}. ${summary}`

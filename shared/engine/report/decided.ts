@@ -50,9 +50,11 @@ export function standingWishes(
 	const dropped = new Set(
 		decisions.lines.filter((line) => line.choice === 'drop').map((line) => line.findingId),
 	)
-	const rows = new Map<FeatureWish['feature'], FeatureWish[]>()
-	for (const wish of wishes)
-		if (!dropped.has(`${kind}.${wish.feature}`))
-			rows.set(wish.feature, [...(rows.get(wish.feature) ?? []), wish])
+	const standing = wishes.filter((wish) => !dropped.has(`${kind}.${wish.feature}`))
+	const rows = Map.groupBy(standing, (wish) => wish.feature)
 	return [...rows].map(([feature, list]) => ({ feature, wishes: list }))
 }
+/** Whether the clinician decided that something is worn inside the shoe. */
+export const insertDecided = ({ heelRaiseMm, insert }: Decisions): boolean =>
+	(heelRaiseMm !== undefined && heelRaiseMm.left + heelRaiseMm.right > 0) ||
+	[...(insert?.left ?? []), ...(insert?.right ?? [])].some((element) => element.choice !== 'drop')

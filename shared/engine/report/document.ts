@@ -17,44 +17,50 @@ export interface ChartCell {
 	/** What is worn after it, behind its pattern. */
 	after?: string
 }
-export type Block =
-	| { kind: 'heading'; text: string; level?: 1 | 2; newPage?: boolean }
-	| { kind: 'text'; text: string; tone?: Tone }
-	| { kind: 'list'; ordered?: boolean; items: string[] }
-	| { kind: 'actions'; items: { what: string; when: string; who: string }[] }
-	| { kind: 'alert'; title: string; text: string }
-	| {
-			kind: 'table'
-			caption: string
-			head: string[]
-			rows: string[][]
-			widths?: (number | 'auto' | '*')[]
-	  }
-	| {
-			kind: 'chart'
-			caption: string
-			head: string[]
-			rows: ChartCell[][]
-			widths: (number | '*')[]
-	  }
-	| {
-			kind: 'figure'
-			caption: string
-			alternative: string
-			svg: string
-			widthPt: number
-			heightPt: number
-	  }
+/** What a block of each kind holds. */
+interface BlockFields {
+	heading: { text: string; level?: 1 | 2; newPage?: boolean }
+	text: { text: string; tone?: Tone }
+	list: { ordered?: boolean; items: string[] }
+	actions: { items: { what: string; when: string; who: string }[] }
+	alert: { title: string; text: string }
+	table: {
+		caption: string
+		head: string[]
+		rows: string[][]
+		widths?: (number | 'auto' | '*')[]
+	}
+	chart: { caption: string; head: string[]; rows: ChartCell[][]; widths: (number | '*')[] }
+	figure: { caption: string; alternative: string; svg: string; widthPt: number; heightPt: number }
 	/** On a page of its own, never scaled: one millimetre drawn is one millimetre on paper. */
-	| {
-			kind: 'true-size'
-			caption: string
-			alternative: string
-			svg: string
-			widthMm: number
-			heightMm: number
-	  }
-	| { kind: 'signature'; name: string; registration: string; date: string }
+	'true-size': {
+		caption: string
+		alternative: string
+		svg: string
+		widthMm: number
+		heightMm: number
+	}
+	signature: { name: string; registration: string; date: string }
+}
+export type BlockKind = keyof BlockFields
+export type BlockOf<Kind extends BlockKind> = {
+	[Name in Kind]: { kind: Name } & BlockFields[Name]
+}[Kind]
+export type Block = BlockOf<BlockKind>
+/**
+ * What a place that draws or reads documents does with each kind of block. A new kind is a type
+ * error in every such place until it has a line there.
+ */
+export type ForEachKind<Kind extends BlockKind, Given extends unknown[], Result> = {
+	[Name in Kind]: (block: BlockOf<Name>, ...given: Given) => Result
+}
+/** Does with a block what the table says of its kind. */
+export const byKind = <All extends BlockKind, Kind extends All, Given extends unknown[], Result>(
+	table: ForEachKind<All, Given, Result>,
+	block: BlockOf<Kind>,
+	...given: Given
+): Result => table[block.kind](block, ...given)
+
 export interface Letterhead {
 	clinicName: string
 	address: string[]

@@ -2,7 +2,7 @@
  * Both feet from above, drawn to the player's measures at one scale, with length, ball line and
  * width.
  */
-import type { SizingResult } from '../findings/assessment.ts'
+import type { FootSizing, SizingResult } from '../findings/assessment.ts'
 import { bothSides } from '../visit/sides.ts'
 import type { Side } from '../visit/visit.ts'
 import { type Speak, speakFrom } from '../words/speak.ts'
@@ -32,7 +32,21 @@ function footPath(side: Side, { length, ball, width }: Foot, x: number, bottom: 
 		`${at(-0.34, length * 0.06)} ${at(-0.26, 0)} ${at(0, 0)} Z`
 	)
 }
+interface Figure {
+	svg: string
+	widthPt: number
+	heightPt: number
+	alternative: string
+}
+/** Where a foot stands: its middle, the edge of its heel, and the foot of the figure (points). */
+interface Place {
+	side: Side
+	x: number
+	bottom: number
+	height: number
+}
 /**
+ * @param colour fills the feet and draws their edge
  * @returns undefined where no foot has a length; a side without width or ball length is drawn
  * without that line
  */
@@ -40,70 +54,103 @@ export function feetFigure(
 	sizing: SizingResult,
 	colour: string,
 	t: Speak = speakFrom(),
-): { svg: string; widthPt: number; heightPt: number; alternative: string } | undefined {
+): Figure | undefined {
 	const longest = Math.max(0, ...bothSides.map((side) => sizing[side].lengthMm ?? 0))
 	if (longest === 0) return undefined
 	const height = longest * ptPerMm + 44
-	const bottom = height - 24
-	const text = (x: number, y: number, words: string, size = 9, weight = '400') =>
-		`<text x="${shown(x, 2)}" y="${shown(y, 2)}" font-family="Noto" font-size="${size}" ` +
-		`font-weight="${weight}" text-anchor="middle" fill="#1d2726">${words}</text>`
-	const line = (x1: number, y1: number, x2: number, y2: number, dash = '') =>
-		`<line x1="${shown(x1, 2)}" y1="${shown(y1, 2)}" x2="${shown(x2, 2)}" y2="${shown(y2, 2)}" ` +
-		`stroke="#1d2726" stroke-width="0.8"${dash ? ` stroke-dasharray="${dash}"` : ''}/>`
-	const parts: string[] = []
-	const words: string[] = []
-	for (const side of bothSides) {
-		const { lengthMm, ballLengthMm, widthMm } = sizing[side]
+	const width = boxWidth * 2
+	const feet = bothSides.map((side) => {
 		const x = side === 'left' ? boxWidth / 2 : boxWidth * 1.5
-		parts.push(text(x, height - 6, side === 'left' ? t('feet.left') : t('feet.right'), 10, '700'))
-		if (lengthMm === undefined) {
-			parts.push(text(x, bottom - 60, t('feet.notMeasured')))
-			words.push(t('feet.oneMissing', { side }))
-			continue
-		}
-		const foot = {
-			length: lengthMm,
-			ball: ballLengthMm ?? lengthMm * 0.73,
-			width: widthMm ?? lengthMm * 0.38,
-		}
-		const top = bottom - lengthMm * ptPerMm
-		const out = side === 'left' ? x - 56 : x + 56
-		parts.push(
-			`<path d="${footPath(side, foot, x, bottom)}" fill="${colour}" fill-opacity="0.16" ` +
-				`stroke="${colour}" stroke-width="1.4"/>`,
-		)
-		parts.push(
-			line(out, top, out, bottom),
-			line(out - 4, top, out + 4, top),
-			line(out - 4, bottom, out + 4, bottom),
-			text(out + (side === 'left' ? -26 : 26), (top + bottom) / 2, `${shown(lengthMm)} mm`),
-		)
-		if (ballLengthMm !== undefined)
-			parts.push(
-				line(
-					x - foot.width * 0.34,
-					bottom - ballLengthMm * ptPerMm,
-					x + foot.width * 0.34,
-					bottom - ballLengthMm * 0.94 * ptPerMm,
-					'3 2',
-				),
-			)
-		if (widthMm !== undefined)
-			parts.push(text(x, bottom - foot.ball * ptPerMm * 0.8, `${shown(widthMm)} mm`, 9))
-		words.push(
-			widthMm === undefined
-				? t('feet.one', { side, length: shown(lengthMm) })
-				: t('feet.oneWide', { side, length: shown(lengthMm), width: shown(widthMm) }),
-		)
-	}
+		return footDrawing(sizing[side], { side, x, bottom: height - 24, height }, colour, t)
+	})
 	return {
 		svg:
-			`<svg xmlns="http://www.w3.org/2000/svg" width="${boxWidth * 2}" ` +
-			`height="${shown(height, 2)}" viewBox="0 0 ${boxWidth * 2} ` +
-			`${shown(height, 2)}">${parts.join('')}</svg>`,
-		widthPt: boxWidth * 2,
+			`<svg xmlns="http://www.w3.org/2000/svg" width="${width}" height="${shown(height, 2)}" ` +
+			`viewBox="0 0 ${width} ${shown(height, 2)}">${feet.map(({ drawn }) => drawn).join('')}</svg>`,
+		widthPt: width,
 		heightPt: height,
-		alternative: t('feet.alternative', { feet: words.join('; ') }),
+		alternative: t('feet.alternative', { feet: feet.map(({ words }) => words).join('; ') }),
 	}
 }
+/** A foot with its name below, and what the drawing says in words. */
+function footDrawing(
+	measures: FootSizing,
+	place: Place,
+	colour: string,
+	t: Speak,
+): { drawn: string; words: string } {
+	const { side, x, bottom, height } = place
+	const { lengthMm, widthMm } = measures
+	const name = text(x, height - 6, side === 'left' ? t('feet.left') : t('feet.right'), {
+		size: 10,
+		weight: '700',
+	})
+	if (lengthMm === undefined)
+		return {
+			drawn: name + text(x, bottom - 60, t('feet.notMeasured')),
+			words: t('feet.oneMissing', { side }),
+		}
+	const length = shown(lengthMm)
+	return {
+		drawn: name + outline({ ...measures, lengthMm }, place, colour),
+		words:
+			widthMm === undefined
+				? t('feet.one', { side, length })
+				: t('feet.oneWide', { side, length, width: shown(widthMm) }),
+	}
+}
+function outline(
+	{ lengthMm, ballLengthMm, widthMm }: FootSizing & { lengthMm: number },
+	{ side, x, bottom }: Place,
+	colour: string,
+): string {
+	// a foot without these measures keeps the proportions of its picture
+	const foot = {
+		length: lengthMm,
+		ball: ballLengthMm ?? lengthMm * 0.73,
+		width: widthMm ?? lengthMm * 0.38,
+	}
+	return [
+		`<path d="${footPath(side, foot, x, bottom)}" fill="${colour}" fill-opacity="0.16" ` +
+			`stroke="${colour}" stroke-width="1.4"/>`,
+		lengthScale(lengthMm, side, x, bottom),
+		ballLengthMm === undefined ? '' : ballLine(foot.width, ballLengthMm, x, bottom),
+		widthMm === undefined
+			? ''
+			: text(x, bottom - foot.ball * ptPerMm * 0.8, `${shown(widthMm)} mm`),
+	].join('')
+}
+/** The length beside the foot, on its outer side. */
+function lengthScale(lengthMm: number, side: Side, x: number, bottom: number): string {
+	const outwards = side === 'left' ? -1 : 1
+	const out = x + outwards * 56
+	const top = bottom - lengthMm * ptPerMm
+	return [
+		line([out, top], [out, bottom]),
+		line([out - 4, top], [out + 4, top]),
+		line([out - 4, bottom], [out + 4, bottom]),
+		text(out + outwards * 26, (top + bottom) / 2, `${shown(lengthMm)} mm`),
+	].join('')
+}
+/** Where the toes bend, dashed. */
+const ballLine = (width: number, ballLengthMm: number, x: number, bottom: number): string =>
+	line(
+		[x - width * 0.34, bottom - ballLengthMm * ptPerMm],
+		[x + width * 0.34, bottom - ballLengthMm * 0.94 * ptPerMm],
+		'3 2',
+	)
+const text = (
+	x: number,
+	y: number,
+	words: string,
+	{ size = 9, weight = '400' }: { size?: number; weight?: string } = {},
+): string =>
+	`<text x="${shown(x, 2)}" y="${shown(y, 2)}" font-family="Noto" font-size="${size}" ` +
+	`font-weight="${weight}" text-anchor="middle" fill="#1d2726">${words}</text>`
+const line = (
+	[x1, y1]: readonly [number, number],
+	[x2, y2]: readonly [number, number],
+	dash = '',
+): string =>
+	`<line x1="${shown(x1, 2)}" y1="${shown(y1, 2)}" x2="${shown(x2, 2)}" y2="${shown(y2, 2)}" ` +
+	`stroke="#1d2726" stroke-width="0.8"${dash ? ` stroke-dasharray="${dash}"` : ''}/>`

@@ -2,7 +2,7 @@
  * The guardian summary, one page: purpose, actions, what to buy, wearing in, warning signs, growth,
  * what the club was told.
  */
-
+import type { Speak } from '../words/speak.ts'
 import {
 	capital,
 	dateWords,
@@ -16,7 +16,6 @@ import {
 	frame,
 	heading,
 	nameOf,
-	type ReportInput,
 	raiseInWords,
 	say,
 	signature,
@@ -26,72 +25,130 @@ import {
 } from './base.ts'
 import { standingWishes } from './decided.ts'
 import type { Block, LwDocument } from './document.ts'
-import { actionsOf, labelsOf } from './player.ts'
+import type { ReportInput } from './inputs.ts'
+import { actionsOf } from './player/actions.ts'
+import { labelsOf } from './player/size.ts'
 
+type Part = (input: ReportInput, t: Speak) => Block[]
 /** Features named in one line of one page; the player report has them all. */
 const mostFeatures = 5
+const mostSigns = 6
+
+/** What is urgent, over everything else. */
+const stop: Part = (input, t) => {
+	const { action } = input.assessment.screening
+	if (action !== 'same-day' && action !== 'emergency') return []
+	const { referralDone } = input.decisions
+	const [first] = actionsOf(input, t).items
+	return [
+		{
+			kind: 'alert',
+			title: t('player.first', { action: first?.what ?? '' }),
+			text: referralDone ? t('player.doneSoFar', { done: referralDone }) : t('player.waits'),
+		},
+	]
+}
+const purpose: Part = ({ visit }, t) => [
+	say(t('guardian.purpose', { name: visit.player.givenName, date: dateWords(visit.visitDate) })),
+]
+const doNow: Part = (input, t) => {
+	const { items } = actionsOf(input, t)
+	return [
+		heading(t('player.doNow')),
+		items.length > 0 ? { kind: 'actions', items } : say(t('player.nothingDecided')),
+	]
+}
+const buy: Part = (input, t) => {
+	if (input.withheld?.includes('footwear')) return []
+	return [heading(t('guardian.buy')), sizeToBuy(input, t), ...featuresToBuy(input, t)]
+}
+function sizeToBuy({ visit, assessment: { sizing } }: ReportInput, t: Speak): Block {
+	const inside = sizing.insideLengthMm
+	if (!inside) return say(t('guardian.noSize'))
+	const labels = labelsOf(visit, sizing).map(([system, size]) =>
+		t('guardian.label', { system, size: sizeShown(size.label) }),
+	)
+	return say(
+		t('guardian.inside', {
+			min: shown(inside.min),
+			max: shown(inside.max),
+			labels: labels.join(', '),
+		}),
+	)
+}
+function featuresToBuy({ assessment: { footwear }, decisions }: ReportInput, t: Speak): Block[] {
+	const named = (kind: 'seek' | 'avoid') =>
+		standingWishes(footwear.target[kind], kind, decisions)
+			.slice(0, mostFeatures)
+			.map(({ feature }) => featureInWords(feature))
+			.join(', ')
+	const [seek, avoid] = [named('seek'), named('avoid')]
+	const sentences = [
+		...(seek ? [t('guardian.look', { features: seek })] : []),
+		...(avoid ? [t('guardian.avoid', { features: avoid })] : []),
+	]
+	return sentences.length > 0 ? [say(sentences.join(' '))] : []
+}
+const wearing: Part = ({ decisions, withheld = [] }, t) => {
+	const raise = withheld.includes('insert') ? undefined : raiseInWords(decisions.heelRaiseMm, t)
+	const sentences = [t('guardian.wearBoots'), ...(raise ? [t('guardian.raise', { raise })] : [])]
+	return [heading(t('guardian.wear')), say(sentences.join(' '))]
+}
+const signs: Part = ({ decisions }, t) => [
+	heading(t('guardian.signs')),
+	{
+		kind: 'list',
+		items: (decisions.warningSigns ?? defaultWarningSigns).slice(0, mostSigns).map(capital),
+	},
+	say(t('player.emergency')),
+]
+const again: Part = ({ decisions, assessment, withheld = [] }, t) => {
+	const byGrowth = withheld.includes('growth') ? undefined : assessment.growth?.measureAgainBy
+	const date = decisions.reviewDate ?? byGrowth
+	return [
+		heading(t('guardian.again')),
+		say(date ? t('guardian.againBy', { date: dateWords(date) }) : t('guardian.againNone')),
+	]
+}
+const shared: Part = ({ decisions, sharedWithClub = [] }, t) => [
+	heading(t('guardian.shared')),
+	say(
+		sharedWithClub.length > 0
+			? t('guardian.sharedWhat', { what: sharedWithClub.join(', ') })
+			: t('guardian.sharedNothing'),
+	),
+	...(decisions.consentNoted
+		? []
+		: [say(t('guardian.outstanding', { what: t('guardian.consentOpen') }))]),
+]
+const contact: Part = ({ clinic }, t) => [
+	small(
+		t('guardian.contact', {
+			contact: [clinic.name, clinic.phone, clinic.email].filter(Boolean).join(', '),
+		}),
+	),
+]
+const parts: readonly Part[] = [
+	amended,
+	stop,
+	purpose,
+	doNow,
+	buy,
+	wearing,
+	signs,
+	again,
+	shared,
+	contact,
+	signature,
+]
+
 /**
  * What the guardian may read: what a competent minor asked not to be shown (`withheld`) is left
  * out.
  */
 export function guardianSummary(input: ReportInput): LwDocument {
-	const { visit, assessment, decisions, clinic, withheld = [], sharedWithClub = [] } = input
+	const { visit, clinic } = input
 	const t = speakOf(clinic)
-	const { sizing, growth, footwear, screening } = assessment
-	const inside = sizing.insideLengthMm
-	const features = (kind: 'seek' | 'avoid') =>
-		standingWishes(footwear.target[kind], kind, decisions)
-			.slice(0, mostFeatures)
-			.map(({ feature }) => featureInWords(feature))
-			.join(', ')
-	const [seek, avoid] = [features('seek'), features('avoid')]
-	const raise = withheld.includes('insert') ? undefined : raiseInWords(decisions.heelRaiseMm, t)
-	const again =
-		decisions.reviewDate ?? (withheld.includes('growth') ? undefined : growth?.measureAgainBy)
-	const { items } = actionsOf(input, t)
-	const contact = [clinic.name, clinic.phone, clinic.email].filter(Boolean).join(', ')
-	const buy: Block[] = withheld.includes('footwear')
-		? []
-		: [
-				heading(t('guardian.buy')),
-				say(
-					inside
-						? t('guardian.inside', {
-								min: shown(inside.min),
-								max: shown(inside.max),
-								labels: labelsOf(visit, sizing)
-									.map(([system, one]) =>
-										t('guardian.label', { system, size: sizeShown(one.label) }),
-									)
-									.join(', '),
-							})
-						: t('guardian.noSize'),
-				),
-				...(seek || avoid
-					? [
-							say(
-								[
-									seek ? t('guardian.look', { features: seek }) : '',
-									avoid ? t('guardian.avoid', { features: avoid }) : '',
-								]
-									.filter(Boolean)
-									.join(' '),
-							),
-						]
-					: []),
-			]
-	const stop: Block[] =
-		screening.action === 'same-day' || screening.action === 'emergency'
-			? [
-					{
-						kind: 'alert',
-						title: t('player.first', { action: items[0]?.what ?? '' }),
-						text: decisions.referralDone
-							? t('player.doneSoFar', { done: decisions.referralDone })
-							: t('player.waits'),
-					},
-				]
-			: []
 	return {
 		...frame(input, t),
 		title: t('guardian.title'),
@@ -103,39 +160,7 @@ export function guardianSummary(input: ReportInput): LwDocument {
 			[t('subject.assessed'), dateWords(visit.visitDate)],
 			[t('subject.status'), statusOf(input, t)],
 		],
-		blocks: [
-			...amended(input, t),
-			...stop,
-			say(
-				t('guardian.purpose', { name: visit.player.givenName, date: dateWords(visit.visitDate) }),
-			),
-			heading(t('player.doNow')),
-			...(items.length > 0
-				? [{ kind: 'actions', items } satisfies Block]
-				: [say(t('player.nothingDecided'))]),
-			...buy,
-			heading(t('guardian.wear')),
-			say([t('guardian.wearBoots'), ...(raise ? [t('guardian.raise', { raise })] : [])].join(' ')),
-			heading(t('guardian.signs')),
-			{
-				kind: 'list',
-				items: (decisions.warningSigns ?? defaultWarningSigns).slice(0, 6).map(capital),
-			},
-			say(t('player.emergency')),
-			heading(t('guardian.again')),
-			say(again ? t('guardian.againBy', { date: dateWords(again) }) : t('guardian.againNone')),
-			heading(t('guardian.shared')),
-			say(
-				sharedWithClub.length > 0
-					? t('guardian.sharedWhat', { what: sharedWithClub.join(', ') })
-					: t('guardian.sharedNothing'),
-			),
-			...(decisions.consentNoted
-				? []
-				: [say(t('guardian.outstanding', { what: t('guardian.consentOpen') }))]),
-			small(t('guardian.contact', { contact })),
-			...signature(input, t),
-		],
+		blocks: parts.flatMap((part) => part(input, t)),
 		notes: [],
 	}
 }

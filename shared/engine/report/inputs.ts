@@ -1,4 +1,9 @@
-/** What the documents need from rooms beside the assessment, as narrowly as they need it. */
+/** What the documents are made of, each part as narrowly as they need it. */
+import type { Assessment } from '../findings/assessment.ts'
+import type { Protocol } from '../protocol/protocol.ts'
+import type { Decisions } from '../visit/decisions.ts'
+import type { Visit } from '../visit/visit.ts'
+import type { Clinic } from './clinic.ts'
 
 /** The plan file (shared/engine/season/plan-file.ts), as far as the chart and the club read it. */
 export interface PlanView {
@@ -31,4 +36,50 @@ export interface PlanView {
 				status: 'cancelled' | 'bye' | 'injured'
 		  }[]
 		| undefined
+}
+/** What a referral letter may be told beyond the record. */
+interface LetterInput {
+	recipient?: string
+	address?: string[]
+	request?: string
+	question?: string
+	copyTo?: string[]
+	enclosures?: string[]
+	/** Who agreed, how and when. */
+	consent?: string
+}
+export interface ReportInput {
+	visit: Visit
+	/** The player's earlier visits, for the charts. */
+	earlier?: readonly Visit[]
+	/** The protocol of the assessment, where it is not the shipped one. */
+	protocol?: Protocol
+	assessment: Assessment
+	decisions: Decisions
+	clinic: Clinic
+	/** ISO date-time of signing, undefined for a draft. */
+	signedAt: string | undefined
+	/** The day of signing where the clinic stands; where absent, the day of `signedAt` in UTC. */
+	signedOn?: string | undefined
+	draft: boolean
+	/** 1 where absent; a higher one is an amended report. */
+	version?: number
+	/** What an amended report changed against the version before. */
+	changes?: readonly string[]
+	recordNumber?: string
+	letter?: LetterInput
+	/** What the club was told, in words, with consent. */
+	sharedWithClub?: readonly string[]
+	/** What a competent minor asked not to be shown to the guardian. */
+	withheld?: readonly ('growth' | 'footwear' | 'insert')[]
+	/** The season's plan, for the chart. */
+	plan?: PlanView
+	/** What the laboratory is told beyond the design. */
+	order?: {
+		number?: string
+		neededBy?: string
+		shipTo?: string
+		fileName?: string
+		sha256?: string
+	}
 }

@@ -1,22 +1,20 @@
 /** Every kind of document by its name: what it needs, and what composes it. */
+
+import { present } from '../plain/present.ts'
 import { ageYears } from '../visit/age.ts'
-import type { ReportInput } from './base.ts'
+import { nameOf } from './base.ts'
 import type { Clinic } from './clinic.ts'
-import {
-	type ClubAdds,
-	type ClubConsent,
-	clubFields,
-	coachLetter,
-	consentRefusal,
-	squadForClub,
-} from './club.ts'
+import { type ClubAdds, type ClubConsent, clubFields, consentRefusal } from './club.ts'
+import { coachLetter } from './coach-letter.ts'
 import type { LwDocument } from './document.ts'
 import { guardianSummary } from './guardian.ts'
+import type { ReportInput } from './inputs.ts'
 import { insertOrder, standingInsert } from './insert-order.ts'
 import { playerReport } from './player.ts'
 import { referralLetter } from './referral.ts'
 import { seasonChart } from './season-chart.ts'
 import { type SquadMember, squadForClinician } from './squad.ts'
+import { squadForClub } from './squad-for-club.ts'
 
 export interface KindInput extends ReportInput {
 	/** ISO date on which the document is made. */
@@ -32,7 +30,7 @@ export interface KindInput extends ReportInput {
 	paper?: 'A4' | 'A3'
 	showName?: boolean
 }
-export interface Kind {
+interface Kind {
 	/**
 	 * One line per missing input: path, what is wrong, given, allowed; empty where it can be
 	 * composed.
@@ -41,102 +39,85 @@ export interface Kind {
 	compose(input: KindInput): LwDocument
 }
 const minorUnder = 18
-const adds = (input: KindInput, purpose: ClubConsent['purpose']): ClubAdds => ({
-	on: input.on,
-	purpose,
-	...(input.plan ? { plan: input.plan } : {}),
-	...input.clubAdds,
-})
-const all = (input: KindInput): SquadMember[] => [
-	{ visit: input.visit, assessment: input.assessment, decisions: input.decisions },
-	...(input.members ?? []),
-]
+
+const guardianProblems = ({ visit: { player, visitDate } }: KindInput): string[] => {
+	const years = ageYears(player.birthDate, visitDate)
+	if (player.guardian || years < minorUnder) return []
+	return [
+		`player.guardian: missing, given nothing for a player of ${years} years, allowed: a guardian, ` +
+			`or a player under ${minorUnder}`,
+	]
+}
+const insertProblems = (input: KindInput): string[] => {
+	const { left, right, result } = standingInsert(input)
+	if (left.length + right.length > 0) return []
+	return [
+		`insert: nothing to order, given left ${result.left.state} and right ` +
+			`${result.right.state}, allowed: a visit with findings that call for an insert, or ` +
+			'elements the clinician added',
+	]
+}
+const seasonProblems = ({ plan, visit }: KindInput): string[] => {
+	if (plan && plan.sessions.length > 0) return []
+	return [
+		'season: no sessions to draw, given ' +
+			`${visit.season ? 'a season without a plan of sessions' : 'nothing'}, allowed: a ` +
+			'visit with season.sessions or season.pattern and at least one pair, or a plan file',
+	]
+}
+const composeSeason = (input: KindInput): LwDocument => {
+	const { visit, decisions, clinic, draft, on, paper = 'A4', version, showName } = input
+	const plan = input.plan ?? { sessions: [], pairs: [] }
+	return seasonChart(
+		present({ visit, decisions, clinic, plan, paper, draft, on, version, showName }),
+	)
+}
+
 const refused = (refusal: string | undefined): string[] => (refusal ? [refusal] : [])
+/** This visit first, then the other members in their order. */
+const squadOf = ({ visit, assessment, decisions, members = [] }: KindInput): SquadMember[] => [
+	{ visit, assessment, decisions },
+	...members,
+]
+/** The club reads of no player without a consent in force. */
+const squadProblems = (input: KindInput): string[] => {
+	if (input.audience !== 'club') return []
+	const asked = { on: input.on, purpose: 'squad-club' } as const
+	return squadOf(input).flatMap(({ visit }, place) =>
+		refused(consentRefusal(input.consents?.[place], asked)).map(
+			(line) => `${nameOf(visit)}: ${line}`,
+		),
+	)
+}
+const composeSquad = (input: KindInput): LwDocument => {
+	const { clinic, on, team } = input
+	const members = squadOf(input)
+	if (input.audience !== 'club') return squadForClinician(members, clinic, on, team)
+	const players = members.map(({ visit, decisions }, place) =>
+		clubFields(visit, decisions, input.consents?.[place], { on, purpose: 'squad-club' }),
+	)
+	return squadForClub(players, clinic, on, team)
+}
+const coachAdds = ({ on, plan, clubAdds }: KindInput): ClubAdds => ({
+	...present({ on, purpose: 'coach' as const, plan }),
+	...clubAdds,
+})
+const composeCoach = (input: KindInput): LwDocument => {
+	const { visit, decisions, consents, clinic, on } = input
+	return coachLetter(clubFields(visit, decisions, consents?.[0], coachAdds(input)), clinic, on)
+}
+const nothingMissing = (): string[] => []
 
 const table = {
-	player: { problems: () => [], compose: playerReport },
-	guardian: {
-		problems: ({ visit }) =>
-			visit.player.guardian || ageYears(visit.player.birthDate, visit.visitDate) < minorUnder
-				? []
-				: [
-						'player.guardian: missing, given nothing for a player of ' +
-							`${ageYears(visit.player.birthDate, visit.visitDate)} years, allowed: a guardian, ` +
-							`or a player under ${minorUnder}`,
-					],
-		compose: guardianSummary,
-	},
-	referral: { problems: () => [], compose: referralLetter },
-	'insert-order': {
-		problems: (input) => {
-			const { left, right, result } = standingInsert(input)
-			return left.length + right.length > 0
-				? []
-				: [
-						`insert: nothing to order, given left ${result.left.state} and right ` +
-							`${result.right.state}, allowed: a visit with findings that call for an insert, or ` +
-							'elements the clinician added',
-					]
-		},
-		compose: insertOrder,
-	},
-	'season-chart': {
-		problems: ({ plan, visit }) =>
-			plan && plan.sessions.length > 0
-				? []
-				: [
-						'season: no sessions to draw, given ' +
-							`${visit.season ? 'a season without a plan of sessions' : 'nothing'}, allowed: a ` +
-							'visit with season.sessions or season.pattern and at least one pair, or a plan file',
-					],
-		compose: (input) =>
-			seasonChart({
-				visit: input.visit,
-				decisions: input.decisions,
-				clinic: input.clinic,
-				plan: input.plan ?? { sessions: [], pairs: [] },
-				paper: input.paper ?? 'A4',
-				draft: input.draft,
-				on: input.on,
-				...(input.version ? { version: input.version } : {}),
-				...(input.showName === undefined ? {} : { showName: input.showName }),
-			}),
-	},
-	squad: {
-		problems: (input) =>
-			input.audience === 'club'
-				? all(input).flatMap((member, at) =>
-						refused(
-							consentRefusal(input.consents?.[at], { on: input.on, purpose: 'squad-club' }),
-						).map(
-							(line) =>
-								`${member.visit.player.givenName} ${member.visit.player.familyName}: ${line}`,
-						),
-					)
-				: [],
-		compose: (input) =>
-			input.audience === 'club'
-				? squadForClub(
-						all(input).map((member, at) =>
-							clubFields(member.visit, member.decisions, input.consents?.[at], {
-								on: input.on,
-								purpose: 'squad-club',
-							}),
-						),
-						input.clinic,
-						input.on,
-						input.team,
-					)
-				: squadForClinician(all(input), input.clinic, input.on, input.team),
-	},
+	player: { problems: nothingMissing, compose: playerReport },
+	guardian: { problems: guardianProblems, compose: guardianSummary },
+	referral: { problems: nothingMissing, compose: referralLetter },
+	'insert-order': { problems: insertProblems, compose: insertOrder },
+	'season-chart': { problems: seasonProblems, compose: composeSeason },
+	squad: { problems: squadProblems, compose: composeSquad },
 	coach: {
-		problems: (input) => refused(consentRefusal(input.consents?.[0], adds(input, 'coach'))),
-		compose: (input) =>
-			coachLetter(
-				clubFields(input.visit, input.decisions, input.consents?.[0], adds(input, 'coach')),
-				input.clinic,
-				input.on,
-			),
+		problems: (input) => refused(consentRefusal(input.consents?.[0], coachAdds(input))),
+		compose: composeCoach,
 	},
 } satisfies Record<string, Kind>
 export type KindName = keyof typeof table

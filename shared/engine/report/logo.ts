@@ -3,6 +3,7 @@
  * drawing.
  */
 import type { Letterhead } from './document.ts'
+import { safeSvg } from './safe-svg.ts'
 
 export class BadLogo extends Error {
 	override readonly name = 'BadLogo'
@@ -14,9 +15,9 @@ const letters = 'ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789+
 export function bytesOf(base64: string): Uint8Array {
 	const plain = base64.replace(/[^A-Za-z0-9+/]/g, '')
 	const bytes = new Uint8Array(Math.floor((plain.length * 3) / 4))
-	let held = 0,
-		bits = 0,
-		at = 0
+	let held = 0
+	let bits = 0
+	let at = 0
 	for (const letter of plain) {
 		held = ((held << 6) | letters.indexOf(letter)) & 0xffffff
 		bits += 6
@@ -55,76 +56,6 @@ function sizeOfJpeg(bytes: Uint8Array): [number, number] | undefined {
 	}
 	return undefined
 }
-const drawing = new Set([
-	'svg',
-	'g',
-	'path',
-	'rect',
-	'circle',
-	'ellipse',
-	'line',
-	'polyline',
-	'polygon',
-	'defs',
-	'lineargradient',
-	'radialgradient',
-	'stop',
-	'clippath',
-	'title',
-	'desc',
-	'symbol',
-])
-/**
- * Keeps the drawing and nothing else: no script, style sheet, text in a foreign font, picture,
- * link, event or address outside the file.
- */
-export function safeSvg(svg: string): string {
-	const body = svg.replace(
-		/<\?[\s\S]*?\?>|<!--[\s\S]*?-->|<!DOCTYPE[^>[]*(?:\[[\s\S]*?\])?\s*>|<!\[CDATA\[[\s\S]*?\]\]>/gi,
-		'',
-	)
-	let out = '',
-		skip = '',
-		depth = 0
-	for (const [, text = '', tag = ''] of body.matchAll(/([^<]*)(<[^>]*>)?/g)) {
-		const [, close = '', name = '', attributes = '', self = ''] =
-			/^<\s*(\/?)\s*([A-Za-z][\w:-]*)((?:\s+[\w:-]+\s*=\s*(?:"[^"]*"|'[^']*'))*)\s*(\/?)\s*>$/.exec(
-				tag,
-			) ?? []
-		const lower = name.toLowerCase()
-		if (skip) {
-			if (lower === skip) depth += close ? -1 : self ? 0 : 1
-			if (depth === 0) skip = ''
-			continue
-		}
-		if (text.trim() && !/^[\s]*$/.test(out))
-			out += text.replace(/&(?!amp;|lt;|gt;|quot;|apos;|#\d+;|#x[\da-f]+;)/gi, '&amp;')
-		if (!tag) continue
-		if (!name || !drawing.has(lower)) {
-			if (name && !close && !self) {
-				skip = lower
-				depth = 1
-			}
-			continue
-		}
-		const kept = [...attributes.matchAll(/([\w:-]+)\s*=\s*("[^"]*"|'[^']*')/g)]
-			.filter(([, key = '', value = '']) => {
-				const plain = value.slice(1, -1).replace(/\s/g, '').toLowerCase()
-				if (
-					/^on/i.test(key) ||
-					/href$/i.test(key) ||
-					/^xml:base$/i.test(key) ||
-					/javascript:|expression\(|@import|\\/.test(plain)
-				)
-					return false
-				return !/url\((?!['"]?#)/.test(plain)
-			})
-			.map(([, key, value]) => ` ${key}=${value}`)
-			.join('')
-		out += `<${close}${name}${kept}${self ? '/' : ''}>`
-	}
-	return out.trim()
-}
 function svgOf(base64: string): string {
 	const svg = safeSvg(textOf(bytesOf(base64)))
 	const root = /^<svg\b[^>]*>/i.exec(svg)?.[0]
@@ -140,7 +71,7 @@ function svgOf(base64: string): string {
 		)
 	return svg
 }
-export type SafeLogo = { kind: 'svg'; svg: string } | { kind: 'picture'; dataUrl: string }
+type SafeLogo = { kind: 'svg'; svg: string } | { kind: 'picture'; dataUrl: string }
 /** The logo as it may be drawn. @throws BadLogo naming what is wrong and what is allowed */
 export function safeLogo({ mediaType, base64 }: NonNullable<Letterhead['logo']>): SafeLogo {
 	if (mediaType === 'image/svg+xml') return { kind: 'svg', svg: svgOf(base64) }
@@ -157,4 +88,15 @@ export function safeLogo({ mediaType, base64 }: NonNullable<Letterhead['logo']>)
 				'pixels each way',
 		)
 	return { kind: 'picture', dataUrl: `data:${mediaType};base64,${base64}` }
+}
+/**
+ * The logo as an address for an img element; undefined where there is none.
+ * @throws BadLogo naming what is wrong and what is allowed
+ */
+export function logoUrl(logo: Letterhead['logo']): string | undefined {
+	if (!logo) return undefined
+	const safe = safeLogo(logo)
+	return safe.kind === 'picture'
+		? safe.dataUrl
+		: `data:image/svg+xml,${encodeURIComponent(safe.svg)}`
 }

@@ -19,7 +19,7 @@ export const modelWords = ({ name, size }: Pick<RankedModel, 'name' | 'size'>): 
 const sideWords = { left: ', left', right: ', right', both: '' } as const
 export const workTitle = ({ name, side }: FootwearWork): string => `${name}${sideWords[side]}`
 /** What a report prints of a change to the boot or a lacing. */
-export const workWords = (one: FootwearWork): string => `${workTitle(one)}. ${one.says}`
+export const workWords = (work: FootwearWork): string => `${workTitle(work)}. ${work.says}`
 export const workKey = ({ id, side }: FootwearWork): string => `${id}.${side}`
 /**
  * Marks that would print other words than the measures give now: a size that changed, a work that
@@ -31,12 +31,11 @@ export function overtakenMarks(
 ): Decision[] {
 	const now = new Map<string, string>([
 		...ranked
-			.filter((one) => one.verdict !== 'unsuitable')
-			.map((one): [string, string] => [`model.${one.id}`, modelWords(one)]),
-		...[...modifications, ...lacing].map((modification): [string, string] => [
-			`work.${workKey(modification)}`,
-			workWords(modification),
-		]),
+			.filter((model) => model.verdict !== 'unsuitable')
+			.map((model) => [`model.${model.id}`, modelWords(model)] as const),
+		...[...modifications, ...lacing].map(
+			(work) => [`work.${workKey(work)}`, workWords(work)] as const,
+		),
 	])
 	return [...markedLines(decisions, 'model'), ...markedLines(decisions, 'work')].filter(
 		(line) => (now.get(line.findingId) ?? line.says) !== line.says,

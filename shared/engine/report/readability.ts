@@ -2,9 +2,9 @@
  * How hard a text is to read: a hint, never a gate. Formulas: Flesch-Kincaid grade, Flesch reading
  * ease, SMOG (McLaughlin 1969), as in the trade file on documents.
  */
-import type { Block, LwDocument } from './document.ts'
+import { type BlockKind, byKind, type ForEachKind, type LwDocument } from './document.ts'
 
-export interface Counts {
+interface Counts {
 	words: number
 	sentences: number
 	syllables: number
@@ -43,37 +43,34 @@ export function countsOf(text: string): Counts | undefined {
 	return {
 		words: words.length,
 		sentences: Math.max(1, (text.match(/[.!?:](?=\s|$)/g) ?? []).length),
-		syllables: syllables.reduce((sum, one) => sum + one, 0),
+		syllables: syllables.reduce((sum, count) => sum + count, 0),
 		long: syllables.filter((syllable) => syllable >= 3).length,
 	}
 }
+const none = (): string[] => []
 /** Sentences a person reads in a block; tables of numbers and captions are not prose. */
-function proseOf(block: Block): string[] {
-	switch (block.kind) {
-		case 'text':
-			return block.tone === 'small' ? [] : [block.text]
-		case 'list':
-			return block.items
-		case 'actions':
-			return block.items.map((item) => item.what)
-		case 'alert':
-			return [block.text]
-		default:
-			return []
-	}
+const proseOf: ForEachKind<BlockKind, [], string[]> = {
+	heading: none,
+	text: ({ tone, text }) => (tone === 'small' ? [] : [text]),
+	list: ({ items }) => items,
+	actions: ({ items }) => items.map((item) => item.what),
+	alert: ({ text }) => [text],
+	table: none,
+	chart: none,
+	figure: none,
+	'true-size': none,
+	signature: none,
 }
-export interface Readability {
+interface Readability {
 	grade: number
 	ease: number
 	smog: number
 }
+const ended = (line: string): string =>
+	/[.!?:]$/.test(line.replace(/( ?\[\d+\])+$/, '')) ? line : `${line}.`
 /** The gauge of a document's prose; undefined where it has none. */
 export function readabilityOf(document: LwDocument): Readability | undefined {
-	const counts = countsOf(
-		document.blocks
-			.flatMap(proseOf)
-			.map((line) => (/[.!?:]$/.test(line.replace(/( ?\[\d+\])+$/, '')) ? line : `${line}.`))
-			.join(' '),
-	)
+	const prose = document.blocks.flatMap((block) => byKind(proseOf, block))
+	const counts = countsOf(prose.map(ended).join(' '))
 	return counts && { grade: fleschKincaid(counts), ease: fleschEase(counts), smog: smog(counts) }
 }

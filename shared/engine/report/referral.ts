@@ -5,196 +5,217 @@
 import { ageYears } from '../visit/age.ts'
 import { bothSides, meanOf } from '../visit/sides.ts'
 import { termWords } from '../visit/terms.ts'
+import type { Side } from '../visit/visit.ts'
 import { sideWords } from '../words/en.table.ts'
-import type { Key, Speak } from '../words/speak.ts'
+import type { Speak } from '../words/speak.ts'
 import { capital, dateWords, shown } from '../words/words.ts'
 import {
 	amended,
 	frame,
 	heading,
-	Notes,
 	nameOf,
 	playsOf,
-	type ReportInput,
 	raiseInWords,
+	type Section,
 	say,
 	signature,
 	small,
 	speakOf,
 	statusOf,
 } from './base.ts'
-import type { Block, LwDocument } from './document.ts'
+import type { LwDocument } from './document.ts'
+import type { ReportInput } from './inputs.ts'
+import { Notes } from './notes.ts'
 
 /** Reasons and conditions named on one page; the rest stand in the record. */
 const mostReasons = 5
 const mostConditions = 6
-type Measured = [Key, (side: 'left' | 'right') => string | undefined]
-function measuresOf({ visit, assessment }: ReportInput, none: string): [Key, string, string][] {
-	const unit = (value: number | undefined, name: string) =>
-		value === undefined ? undefined : `${shown(value)} ${name}`.trim()
-	const ankle = (side: 'left' | 'right') => visit.ankles?.[side]
-	const posture = (side: 'left' | 'right') => visit.posture?.[side]
-	const rows: Measured[] = [
-		['referral.length', (side) => unit(assessment.sizing[side].lengthMm, 'mm')],
-		['referral.lunge', (side) => unit(meanOf(ankle(side)?.lungeCm), 'cm')],
-		['referral.lungeDeg', (side) => unit(meanOf(ankle(side)?.lungeDeg), 'degrees')],
-		['referral.straight', (side) => unit(meanOf(ankle(side)?.kneeStraightDeg), 'degrees')],
-		['referral.bent', (side) => unit(meanOf(ankle(side)?.kneeBentDeg), 'degrees')],
-		['referral.fpi', (side) => unit(assessment.posture[side].fpi, '')],
-		['referral.drop', (side) => unit(meanOf(posture(side)?.navicularDropMm), 'mm')],
-		['referral.firstRay', (side) => posture(side)?.firstRay],
-		['referral.mtp', (side) => unit(meanOf(posture(side)?.firstMtpDegNonWeightBearing), 'degrees')],
-		['referral.jack', (side) => unit(meanOf(posture(side)?.jackTestDeg), 'degrees')],
-		['referral.rises', (side) => unit(posture(side)?.heelRises, '')],
-	]
-	return rows
-		.map(([key, of]): [Key, string, string] => [key, of('left') ?? none, of('right') ?? none])
-		.filter(([, left, right]) => left !== none || right !== none)
+
+const urgency: Section = ({ assessment, letter }, _notes, t) => {
+	const { action } = assessment.screening
+	const text = t('referral.first', {
+		urgency: t(`referral.urgency.${action}`),
+		request: letter?.request ?? t(`referral.request.${action}`),
+	})
+	return [{ kind: 'text', tone: 'lead', text }]
 }
-function historyOf({ visit }: ReportInput, t: Speak): string {
-	const all = visit.conditions ?? []
-	if (all.length === 0) return t('referral.noHistory')
-	const named = all
+const salutation: Section = ({ letter }, _notes, t) => [
+	say(
+		letter?.recipient
+			? t('referral.dearNamed', { recipient: letter.recipient })
+			: t('referral.dear'),
+	),
+]
+const summary: Section = ({ visit }, _notes, t) => {
+	const seen = t('referral.summary', {
+		name: nameOf(visit),
+		age: ageYears(visit.player.birthDate, visit.visitDate),
+		plays: playsOf(visit, t),
+		date: dateWords(visit.visitDate),
+	})
+	return [say([seen, historyWords(visit.conditions ?? [], t), t('referral.medicines')].join(' '))]
+}
+type Conditions = NonNullable<ReportInput['visit']['conditions']>
+function historyWords(conditions: Conditions, t: Speak): string {
+	if (conditions.length === 0) return t('referral.noHistory')
+	const named = conditions
 		.slice(0, mostConditions)
-		.map((one) =>
+		.map(({ condition, side, status, painWorst }) =>
 			[
-				termWords(one.condition),
-				sideWords[one.side],
-				one.status,
-				one.painWorst === undefined ? '' : t('referral.pain', { pain: one.painWorst }),
+				termWords(condition),
+				sideWords[side],
+				status,
+				painWorst === undefined ? '' : t('referral.pain', { pain: painWorst }),
 			]
 				.filter(Boolean)
 				.join(', '),
 		)
-	return t('referral.history', {
-		history: [
-			...named,
-			...(all.length > named.length
-				? [t('referral.more', { count: all.length - named.length })]
-				: []),
-		].join('; '),
-	})
+	const unnamed = conditions.length - named.length
+	const history = unnamed > 0 ? [...named, t('referral.more', { count: unnamed })] : named
+	return t('referral.history', { history: history.join('; ') })
 }
-function reasonsOf({ assessment: { screening } }: ReportInput, notes: Notes, t: Speak): Block[] {
+const reasons: Section = ({ assessment: { screening } }, notes, t) => {
 	const yes = screening.items.filter((item) => item.state === 'yes')
 	const notAsked = screening.items.filter((item) => item.state === 'not-asked').length
-	const named = yes
-		.slice(0, mostReasons)
-		.map(
-			(item) =>
-				`${item.says}${item.side === 'left' || item.side === 'right' ? ` (${sideWords[item.side]})` : ''} ` +
-				`${notes.mark(item.basis)}`,
-		)
+	const named = yes.slice(0, mostReasons).map(({ says, side, basis }) => {
+		const where = side === 'left' || side === 'right' ? ` (${sideWords[side]})` : ''
+		return `${says}${where} ${notes.mark(basis)}`
+	})
+	const unnamed = yes.length - named.length
+	const items = unnamed > 0 ? [...named, capital(t('referral.more', { count: unnamed }))] : named
 	return [
 		heading(t('referral.reasons')),
-		named.length > 0
-			? {
-					kind: 'list',
-					items: [
-						...named,
-						...(yes.length > named.length
-							? [capital(t('referral.more', { count: yes.length - named.length }))]
-							: []),
-					],
-				}
-			: say(t('referral.noReasons')),
+		items.length > 0 ? { kind: 'list', items } : say(t('referral.noReasons')),
 		...(notAsked > 0 ? [small(t('referral.notAsked', { count: notAsked }))] : []),
 	]
 }
-export function referralLetter(input: ReportInput): LwDocument {
-	const { visit, assessment, decisions, clinic, letter = {}, recordNumber } = input
-	const t = speakOf(clinic)
-	const notes = new Notes(t)
-	const { action } = assessment.screening
+const findings: Section = ({ visit, assessment }, _notes, t) => {
+	const rows = measureRows({ visit, assessment }, t)
+	return [
+		heading(t('referral.findings')),
+		rows.length > 0
+			? {
+					kind: 'table',
+					caption: t('referral.findingsCaption', { date: dateWords(visit.visitDate) }),
+					head: [t('referral.measure'), ...bothSides.map((side) => t(`common.${side}`))],
+					rows,
+					widths: ['*', 90, 90],
+				}
+			: say(t('referral.noMeasures')),
+	]
+}
+/** A row each measure that was taken on a side. */
+function measureRows(
+	{ visit, assessment }: Pick<ReportInput, 'visit' | 'assessment'>,
+	t: Speak,
+): string[][] {
 	const none = t('common.notMeasured')
-	const rows = measuresOf(input, none).map(([key, left, right]) => [
-		(t as (key: Key) => string)(key),
-		left,
-		right,
-	])
+	const ankle = (side: Side) => visit.ankles?.[side]
+	const posture = (side: Side) => visit.posture?.[side]
+	const measured: [string, (side: Side) => string | undefined][] = [
+		[t('referral.length'), (side) => amount(assessment.sizing[side].lengthMm, 'mm')],
+		[t('referral.lunge'), (side) => amount(meanOf(ankle(side)?.lungeCm), 'cm')],
+		[t('referral.lungeDeg'), (side) => amount(meanOf(ankle(side)?.lungeDeg), 'degrees')],
+		[t('referral.straight'), (side) => amount(meanOf(ankle(side)?.kneeStraightDeg), 'degrees')],
+		[t('referral.bent'), (side) => amount(meanOf(ankle(side)?.kneeBentDeg), 'degrees')],
+		[t('referral.fpi'), (side) => amount(assessment.posture[side].fpi)],
+		[t('referral.drop'), (side) => amount(meanOf(posture(side)?.navicularDropMm), 'mm')],
+		[t('referral.firstRay'), (side) => posture(side)?.firstRay],
+		[
+			t('referral.mtp'),
+			(side) => amount(meanOf(posture(side)?.firstMtpDegNonWeightBearing), 'degrees'),
+		],
+		[t('referral.jack'), (side) => amount(meanOf(posture(side)?.jackTestDeg), 'degrees')],
+		[t('referral.rises'), (side) => amount(posture(side)?.heelRises)],
+	]
+	return measured
+		.map(([name, of]) => [name, ...bothSides.map((side) => of(side) ?? none)])
+		.filter((row) => row.slice(1).some((words) => words !== none))
+}
+const amount = (value: number | undefined, unit = ''): string | undefined =>
+	value === undefined ? undefined : `${shown(value)} ${unit}`.trim()
+
+const whatWasDone: Section = ({ decisions }, _notes, t) => {
 	const raise = raiseInWords(decisions.heelRaiseMm, t)
 	const done = [
-		...(decisions.referralDone ? [decisions.referralDone.replace(/([^.!?])$/, '$1.')] : []),
+		...(decisions.referralDone ? [withFullStop(decisions.referralDone)] : []),
 		...(decisions.screeningDone ?? []).map(
-			(one) => `${capital(sideWords[one.side])}: ${one.done.replace(/([^.!?])$/, '$1.')}`,
+			(about) => `${capital(sideWords[about.side])}: ${withFullStop(about.done)}`,
 		),
 		...(raise ? [t('referral.raise', { raise })] : []),
 		...decisions.actions.map(({ what, when }) =>
 			t('referral.action', { what, when: when || t('common.notStated') }),
 		),
 	]
+	return [
+		heading(t('referral.done')),
+		say(done.length > 0 ? done.join(' ') : t('referral.doneNothing')),
+	]
+}
+const withFullStop = (text: string): string => text.replace(/([^.!?])$/, '$1.')
+
+const question: Section = ({ decisions, clinic, letter }, _notes, t) => {
+	const follow = decisions.reviewDate
+		? t('referral.follow', { clinic: clinic.name, date: dateWords(decisions.reviewDate) })
+		: t('referral.followNone', { clinic: clinic.name })
+	return [
+		heading(t('referral.question')),
+		say(`${letter?.question ?? t('referral.questionDefault')} ${follow}`),
+	]
+}
+const enclosures: Section = ({ letter }, _notes, t) => {
+	const listed = (names: readonly string[] | undefined) => names?.join(', ') || t('referral.none')
+	return [
+		say(
+			`${t('referral.enclosures', { list: listed(letter?.enclosures) })} ` +
+				`${t('referral.copies', { list: listed(letter?.copyTo) })}`,
+		),
+		say(
+			letter?.consent
+				? t('referral.consent', { consent: letter.consent })
+				: t('referral.consentMissing'),
+		),
+	]
+}
+const sections: readonly Section[] = [
+	urgency,
+	(input, _notes, t) => amended(input, t),
+	salutation,
+	summary,
+	reasons,
+	findings,
+	whatWasDone,
+	question,
+	enclosures,
+	(input, _notes, t) => signature(input, t),
+]
+
+/** One page to another clinician; what does not fit stands in the record. */
+export function referralLetter(input: ReportInput): LwDocument {
+	const { clinic } = input
+	const t = speakOf(clinic)
+	const notes = new Notes(t)
+	const blocks = sections.flatMap((section) => section(input, notes, t))
 	return {
 		...frame(input, t),
 		title: t('referral.title'),
 		kind: 'referral',
 		print: 'compact',
-		subject: [
-			[t('subject.player'), nameOf(visit)],
-			[t('subject.born'), dateWords(visit.player.birthDate)],
-			[t('subject.sex'), visit.player.sex],
-			...(recordNumber ? [[t('subject.record'), recordNumber] as [string, string]] : []),
-			[
-				t('subject.to'),
-				[letter.recipient ?? t('common.notStated'), ...(letter.address ?? [])].join(', '),
-			],
-			[t('subject.status'), statusOf(input, t)],
-		],
-		blocks: [
-			{
-				kind: 'text',
-				tone: 'lead',
-				text: t('referral.first', {
-					urgency: t(`referral.urgency.${action}`),
-					request: letter.request ?? t(`referral.request.${action}`),
-				}),
-			},
-			...amended(input, t),
-			say(
-				letter.recipient
-					? t('referral.dearNamed', { recipient: letter.recipient })
-					: t('referral.dear'),
-			),
-			say(
-				[
-					t('referral.summary', {
-						name: nameOf(visit),
-						age: ageYears(visit.player.birthDate, visit.visitDate),
-						plays: playsOf(visit, t),
-						date: dateWords(visit.visitDate),
-					}),
-					historyOf(input, t),
-					t('referral.medicines'),
-				].join(' '),
-			),
-			...reasonsOf(input, notes, t),
-			heading(t('referral.findings')),
-			rows.length > 0
-				? {
-						kind: 'table',
-						caption: t('referral.findingsCaption', { date: dateWords(visit.visitDate) }),
-						head: [t('referral.measure'), ...bothSides.map((side) => t(`common.${side}`))],
-						rows,
-						widths: ['*', 90, 90],
-					}
-				: say(t('referral.noMeasures')),
-			heading(t('referral.done')),
-			say(done.length > 0 ? done.join(' ') : t('referral.doneNothing')),
-			heading(t('referral.question')),
-			say(
-				`${letter.question ?? t('referral.questionDefault')} ` +
-					`${decisions.reviewDate ? t('referral.follow', { clinic: clinic.name, date: dateWords(decisions.reviewDate) }) : t('referral.followNone', { clinic: clinic.name })}`,
-			),
-			say(
-				`${t('referral.enclosures', { list: letter.enclosures?.join(', ') || t('referral.none') })} ` +
-					`${t('referral.copies', { list: letter.copyTo?.join(', ') || t('referral.none') })}`,
-			),
-			say(
-				letter.consent
-					? t('referral.consent', { consent: letter.consent })
-					: t('referral.consentMissing'),
-			),
-			...signature(input, t),
-		],
+		subject: subjectOf(input, t),
+		blocks,
 		notes: notes.list,
 	}
+}
+function subjectOf(input: ReportInput, t: Speak): LwDocument['subject'] {
+	const { visit, recordNumber, letter } = input
+	const to = [letter?.recipient ?? t('common.notStated'), ...(letter?.address ?? [])]
+	const record: LwDocument['subject'] = recordNumber ? [[t('subject.record'), recordNumber]] : []
+	return [
+		[t('subject.player'), nameOf(visit)],
+		[t('subject.born'), dateWords(visit.player.birthDate)],
+		[t('subject.sex'), visit.player.sex],
+		...record,
+		[t('subject.to'), to.join(', ')],
+		[t('subject.status'), statusOf(input, t)],
+	]
 }

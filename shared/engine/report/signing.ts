@@ -10,8 +10,8 @@ import { actionWords } from '../words/words.ts'
 import { overtakenMarks } from './marked.ts'
 
 /** Notes and advice may stand undecided: they are printed in the words of the suggestion. */
-export const quiet = (one: Pick<Finding, 'level'>): boolean =>
-	one.level === 'note' || one.level === 'advise'
+export const quiet = ({ level }: Pick<Finding, 'level'>): boolean =>
+	level === 'note' || level === 'advise'
 /**
  * True once a choice stands; a change counts when its words differ from the engine's. What was
  * decided about other words is asked again.
@@ -28,16 +28,24 @@ export const refers = ({ screening }: Pick<Assessment, 'screening'>): boolean =>
 export const highestRaise = ({ heelRaiseMm }: Decisions): number =>
 	Math.max(heelRaiseMm?.left ?? 0, heelRaiseMm?.right ?? 0)
 
-export interface SigningBlock {
+interface SigningBlock {
 	path: string
 	says: string
 }
+interface Entries {
+	decisions: Decisions
+	/** Fields that are not a value yet, as typed. */
+	raw: Readonly<Record<string, string>>
+}
+interface Draft extends Entries {
+	assessment: Assessment
+	protocol: Protocol
+}
 /**
- * @param raw fields that are not a value yet, as typed. @returns one sentence each, with its
- * remedy; none where the visit may be signed
+ * @returns one sentence each, with its remedy; none where the visit may be signed
  */
 export function signingBlocks(
-	{ decisions, raw }: { decisions: Decisions; raw: Readonly<Record<string, string>> },
+	{ decisions, raw }: Entries,
 	assessment: Assessment | undefined,
 	protocol: Protocol,
 ): SigningBlock[] {
@@ -48,71 +56,124 @@ export function signingBlocks(
 				says: 'The findings cannot be worked out from the entries. Look through the earlier steps.',
 			},
 		]
-	const blocks: SigningBlock[] = []
-	const add = (path: string, says: string) => {
-		blocks.push({ path, says })
-	}
+	const draft: Draft = { decisions, raw, assessment, protocol }
+	return reasons.flatMap((reason) => reason(draft))
+}
+
+type Reason = (draft: Draft) => SigningBlock[]
+const undecided: Reason = ({ assessment, decisions }) => {
 	const open = assessment.findings.filter(
 		(finding) => !quiet(finding) && !isDecided(decisions, finding.id, finding.says),
 	).length
-	if (open > 0)
-		add(
-			'decisions.lines',
-			`Caution and stop findings without a decision: ${open}. Decide each one in Decide.`,
-		)
-	// words of the clinician, or a line left out, on what is no longer so; an accepted note is
-	// printed as it reads now
+	if (open === 0) return []
+	return [
+		{
+			path: 'decisions.lines',
+			says: `Caution and stop findings without a decision: ${open}. Decide each one in Decide.`,
+		},
+	]
+}
+/**
+ * Words of the clinician, or a line left out, on what is no longer so; an accepted note is printed
+ * as it reads now.
+ */
+const overtakenNotes: Reason = ({ assessment, decisions }) => {
 	const overtaken = assessment.findings.filter(
 		(finding) =>
 			quiet(finding) &&
 			['change', 'drop'].includes(overtakenLine(decisions, finding.id, finding.says)?.choice ?? ''),
 	).length
-	if (overtaken > 0)
-		add(
-			'decisions.lines',
-			`Notes or advice that read otherwise than when you changed or dropped them: ${overtaken}. ` +
+	if (overtaken === 0) return []
+	return [
+		{
+			path: 'decisions.lines',
+			says:
+				`Notes or advice that read otherwise than when you changed or dropped them: ${overtaken}. ` +
 				'Look at them again in Decide.',
-		)
-	const marks = overtakenMarks(decisions, assessment).length
-	if (marks > 0)
-		add(
-			'decisions.lines',
-			`Models to try or changes to the boot that would print as they read before: ${marks}. ` +
-				'Take the new words, or take the mark off, in Decide.',
-		)
-	const [first] = Object.keys(raw)
-	if (first !== undefined)
-		add(
-			first,
-			`Fields that are not a value yet: ${Object.keys(raw).length}. Correct or clear each one.`,
-		)
-	for (const { choice, findingId, says } of decisions.lines) {
-		if (says?.trim()) continue
-		if (choice === 'change')
-			add(
-				'decisions.lines',
-				`A changed line has no words (${findingId}). Write the words that stand, or accept or ` +
-					'drop it.',
-			)
-		if (choice === 'add')
-			add(
-				'decisions.lines',
-				`Your own line ${findingId.replace('own.', '')} is empty. Write it or remove it.`,
-			)
-	}
-	const most = protocol.value('ankle.raiseStopMm')
-	if (highestRaise(decisions) > most && !decisions.heelRaiseWhy?.trim())
-		add(
-			'decisions.heelRaiseWhy',
-			`The heel raise is above ${most} mm. Write the reason in Decide, or lower it.`,
-		)
-	if (refers(assessment) && !decisions.referralDone?.trim())
-		add(
-			'decisions.referralDone',
-			`Screening asks for ${actionWords[assessment.screening.action]}. Write in Decide what was ` +
-				'done about it.',
-		)
-	if (decisions.consentNoted !== true)
-		add('decisions.consentNoted', 'Consent is not noted. Tick it once it was given and noted.')
-	return blocks
+		},
+	]
 }
+const overtakenModelsAndWork: Reason = ({ assessment, decisions }) => {
+	const marks = overtakenMarks(decisions, assessment).length
+	if (marks === 0) return []
+	return [
+		{
+			path: 'decisions.lines',
+			says:
+				`Models to try or changes to the boot that would print as they read before: ${marks}. ` +
+				'Take the new words, or take the mark off, in Decide.',
+		},
+	]
+}
+const notYetValues: Reason = ({ raw }) => {
+	const [first, ...others] = Object.keys(raw)
+	if (first === undefined) return []
+	return [
+		{
+			path: first,
+			says: `Fields that are not a value yet: ${others.length + 1}. Correct or clear each one.`,
+		},
+	]
+}
+const linesWithoutWords: Reason = ({ decisions }) =>
+	decisions.lines.flatMap(({ choice, findingId, says }) => {
+		if (says?.trim()) return []
+		if (choice === 'change')
+			return [
+				{
+					path: 'decisions.lines',
+					says:
+						`A changed line has no words (${findingId}). Write the words that stand, or accept or ` +
+						'drop it.',
+				},
+			]
+		if (choice === 'add')
+			return [
+				{
+					path: 'decisions.lines',
+					says: `Your own line ${findingId.replace('own.', '')} is empty. Write it or remove it.`,
+				},
+			]
+		return []
+	})
+const highRaiseWithoutReason: Reason = ({ decisions, protocol }) => {
+	const mostMm = protocol.value('ankle.raiseStopMm')
+	if (highestRaise(decisions) <= mostMm || decisions.heelRaiseWhy?.trim()) return []
+	return [
+		{
+			path: 'decisions.heelRaiseWhy',
+			says: `The heel raise is above ${mostMm} mm. Write the reason in Decide, or lower it.`,
+		},
+	]
+}
+const referralNotRecorded: Reason = ({ assessment, decisions }) => {
+	if (!refers(assessment) || decisions.referralDone?.trim()) return []
+	return [
+		{
+			path: 'decisions.referralDone',
+			says:
+				`Screening asks for ${actionWords[assessment.screening.action]}. Write in Decide what was ` +
+				'done about it.',
+		},
+	]
+}
+const consentNotNoted: Reason = ({ decisions }) => {
+	if (decisions.consentNoted === true) return []
+	return [
+		{
+			path: 'decisions.consentNoted',
+			says: 'Consent is not noted. Tick it once it was given and noted.',
+		},
+	]
+}
+/** In the order in which the screen lists them. */
+const reasons: readonly Reason[] = [
+	undecided,
+	overtakenNotes,
+	overtakenModelsAndWork,
+	notYetValues,
+	linesWithoutWords,
+	highRaiseWithoutReason,
+	referralNotRecorded,
+	consentNotNoted,
+]

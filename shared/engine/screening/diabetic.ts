@@ -4,10 +4,10 @@
  */
 import type { DiabeticRisk } from '../findings/assessment.ts'
 import type { Screening } from '../visit/visit.ts'
-import { allOf, anyOf, type Tri } from './ottawa.ts'
+import { allOf, anyOf, type Tri } from './answers.ts'
 
 type Group = NonNullable<Screening['diabeticFoot']>
-export type DiabeticFoot = NonNullable<Group['left']>
+type DiabeticFoot = NonNullable<Group['left']>
 
 /**
  * @returns the highest level that the answers establish, and whether an unasked question could
@@ -35,8 +35,9 @@ export function diabeticRisk(
 		],
 		['moderate', anyOf(deformity, neuropathy, ischaemia)],
 	]
-	const at = levels.findIndex(([, holds]) => holds === true)
-	const above = at < 0 ? levels : levels.slice(0, at)
-	const complete = above.every(([, holds]) => holds === false)
-	return { risk: at >= 0 ? levels[at]![0] : complete ? 'low' : 'incomplete', complete }
+	const found = levels.findIndex(([, holds]) => holds === true)
+	const higherLevels = found < 0 ? levels : levels.slice(0, found)
+	const complete = higherLevels.every(([, holds]) => holds === false)
+	const whereNoneHolds = complete ? 'low' : 'incomplete'
+	return { risk: levels[found]?.[0] ?? whereNoneHolds, complete }
 }

@@ -1,15 +1,7 @@
 import type { OttawaState } from '../findings/assessment.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import type { Injury } from '../visit/visit.ts'
-
-/** Yes, no, or not asked (undefined): never taken for no. */
-export type Tri = boolean | undefined
-export function allOf(...answers: Tri[]): Tri {
-	return answers.includes(false) ? false : answers.includes(undefined) ? undefined : true
-}
-export function anyOf(...answers: Tri[]): Tri {
-	return answers.includes(true) ? true : answers.includes(undefined) ? undefined : false
-}
+import { allOf, anyOf, type Tri } from './answers.ts'
 
 /**
  * Film if zone pain and (bone tenderness, or unable to bear weight both then and now). Not met only
@@ -84,7 +76,7 @@ export function ottawa(
 		injury.cannotBeAssessed === true && 'cannot be assessed',
 		injury.swellingOrOpenSkin === true && 'swelling, open skin or seen before for it',
 		reducedSensation === true && 'reduced sensation',
-	].filter((one) => one !== false)
+	].filter((reason) => reason !== false)
 	const why = [
 		...others,
 		...(late

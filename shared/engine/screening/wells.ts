@@ -10,7 +10,8 @@ const signs = [
 	'pittingOedema',
 	'collateralVeins',
 ] as const
-export interface WellsReading {
+const asked = [...risks, ...signs, 'calfDifferenceCm', 'alternativeAsLikely'] as const
+interface WellsReading {
 	result: NonNullable<ScreeningResult['wells']>
 	suspicion: boolean
 	notAsked: number
@@ -30,9 +31,7 @@ export function wells(answers: Wells, minor: boolean, protocol: Protocol): Wells
 		positives +
 		(answers.alternativeAsLikely === true ? protocol.value('screening.wellsAlternativePoints') : 0)
 	const likely = protocol.value('screening.wellsLikelyScore')
-	const notAsked = [...risks, ...signs, 'calfDifferenceCm', 'alternativeAsLikely'].filter(
-		(key) => answers[key as keyof Wells] === undefined,
-	).length
+	const notAsked = asked.filter((key) => answers[key] === undefined).length
 	return {
 		result: minor
 			? { band: 'not-applicable' }

@@ -1,12 +1,16 @@
 /** Speaking from the catalogue: a sentence by its key, its {names} filled in. */
 import { sentences } from './en.table.ts'
 
-export type Key = keyof typeof sentences
-type Names<S> = S extends `${string}{${infer Name}}${infer Rest}` ? Name | Names<Rest> : never
-type Values<K extends Key> = [Names<(typeof sentences)[K]>] extends [never]
+type Key = keyof typeof sentences
+/** The {names} that a sentence asks for. */
+type Names<Sentence> = Sentence extends `${string}{${infer Name}}${infer Rest}`
+	? Name | Names<Rest>
+	: never
+type Values<Name extends Key> = [Names<(typeof sentences)[Name]>] extends [never]
 	? []
-	: [Record<Names<(typeof sentences)[K]>, string | number>]
-export type Speak = <K extends Key>(key: K, ...values: Values<K>) => string
+	: [Record<Names<(typeof sentences)[Name]>, string | number>]
+/** Says the sentence of a key; what its {names} stand for has to be given. */
+export type Speak = <Name extends Key>(key: Name, ...values: Values<Name>) => string
 /** The {names} in a sentence, in order of the alphabet. */
 export const placeholdersOf = (sentence: string): string[] =>
 	[...new Set([...sentence.matchAll(/\{([A-Za-z]*)\}/g)].map((found) => found[1] ?? ''))].sort()
@@ -23,7 +27,7 @@ export function speakFrom(own: Readonly<Record<string, string>> = {}): Speak {
 				throw new RangeError(
 					`texts.${key}: ${whole} cannot be filled in, allowed: ${
 						placeholdersOf(sentences[key])
-							.map((one) => `{${one}}`)
+							.map((placeholder) => `{${placeholder}}`)
 							.join(', ') || 'no placeholder'
 					}`,
 				)

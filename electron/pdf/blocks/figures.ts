@@ -1,0 +1,46 @@
+/** Drawings: a figure in the text, and a sheet on which a millimetre is a millimetre. */
+import type { BlockOf, LwDocument } from '../../../shared/engine/report/document.ts'
+import { type Look, type Node, quiet, words } from '../look.ts'
+import { ptPerMm, trueSizePage } from '../page.ts'
+
+export const figure = (
+	{ caption, svg, widthPt, heightPt }: BlockOf<'figure'>,
+	{ page, scale }: Look,
+): Node => ({
+	unbreakable: true,
+	stack: [
+		{ svg, width: Math.min(widthPt, page.bodyPt), height: heightPt, alignment: 'center' },
+		words(caption, {
+			fontSize: scale.caption,
+			color: quiet,
+			alignment: 'center',
+			margin: [0, 2, 0, 6],
+		}),
+	],
+})
+/** A page of its own, its caption at the head, without letterhead or foot. */
+export function trueSizeSheet(
+	{ svg, widthMm, heightMm, caption }: BlockOf<'true-size'>,
+	document: LwDocument,
+): Node {
+	const sheet = trueSizePage(document, widthMm, heightMm)
+	const width = widthMm * ptPerMm
+	const height = heightMm * ptPerMm
+	return {
+		section: [{ svg: atTrueSize(svg, width, height), width, height }],
+		pageSize: sheet.pageSize,
+		pageOrientation: 'portrait',
+		pageMargins: sheet.margins,
+		header: () => words(caption, { fontSize: 8.4, color: quiet, margin: [28.35, 12, 28.35, 0] }),
+		footer: () => '',
+	}
+}
+/**
+ * The control bar and the outline must not be scaled: units of the drawing become points of the
+ * page.
+ */
+const atTrueSize = (svg: string, width: number, height: number): string =>
+	svg
+		.replace(/(<svg\b[^>]*?)\swidth="[^"]*"/, '$1')
+		.replace(/(<svg\b[^>]*?)\sheight="[^"]*"/, '$1')
+		.replace(/<svg\b/, `<svg width="${width}" height="${height}"`)

@@ -1,0 +1,49 @@
+/** Headings, paragraphs, lists and the signature. */
+import { present } from '../../../shared/engine/plain/present.ts'
+import type { BlockOf } from '../../../shared/engine/report/document.ts'
+import { ink, type Look, type Node, quiet, words } from '../look.ts'
+
+/** A paragraph shorter than this is not torn over two pages. */
+const shortParagraph = 500
+
+export function heading(
+	{ text, level = 1, newPage }: BlockOf<'heading'>,
+	{ colour, scale }: Look,
+): Node {
+	const firstLevel = level === 1
+	return words(text, {
+		fontSize: firstLevel ? scale.heading : scale.sub,
+		bold: true,
+		color: firstLevel ? colour : ink,
+		margin: [0, (firstLevel ? 11 : 7) * scale.gap, 0, 5 * scale.gap],
+		headlineLevel: level,
+		outline: true,
+		outlineParentId: 'title',
+		...present({ pageBreak: newPage ? 'before' : undefined }),
+	})
+}
+export function paragraph({ text, tone = 'body' }: BlockOf<'text'>, { scale }: Look): Node {
+	const node = words(text, {
+		fontSize: scale[tone],
+		bold: tone === 'strong' || tone === 'lead',
+		color: tone === 'small' ? quiet : ink,
+		margin: [0, 0, 0, 5 * scale.gap],
+	})
+	return text.length < shortParagraph ? { unbreakable: true, stack: [node] } : node
+}
+export const list = ({ ordered, items }: BlockOf<'list'>, { scale }: Look): Node => ({
+	[ordered ? 'ol' : 'ul']: items.map((text) => words(text, { margin: [0, 0, 0, 3 * scale.gap] })),
+	margin: [0, 0, 0, 4 * scale.gap],
+})
+export const signature = (
+	{ name, registration, date }: BlockOf<'signature'>,
+	{ scale }: Look,
+): Node => ({
+	unbreakable: true,
+	margin: [0, 12 * scale.gap, 0, 6 * scale.gap],
+	stack: [
+		words(name, { bold: true, fontSize: scale.body + 1 }),
+		words(registration, { color: quiet, fontSize: scale.cell }),
+		words(date, { color: quiet, fontSize: scale.cell }),
+	],
+})

@@ -1,0 +1,130 @@
+/** What stands round the blocks: letterhead, title, subject lines, basis notes, head and foot. */
+import type { LwDocument } from '../../shared/engine/report/document.ts'
+import { safeLogo } from '../../shared/engine/report/logo.ts'
+import type { Speak } from '../../shared/engine/words/speak.ts'
+import { type Look, type Node, quiet, words } from './look.ts'
+
+export interface PageFurniture {
+	before: Node[]
+	after: Node[]
+	/** Of every page but the first. */
+	head(page: number): Node | ''
+	foot(page: number, pages: number): Node
+}
+export const furnitureOf = (document: LwDocument, look: Look, t: Speak): PageFurniture => ({
+	before: [letterhead(document, look), title(document, look), subject(document, look)],
+	after: basisNotes(document, look, t),
+	head: (page) => (page === 1 ? '' : runningHead(document, look)),
+	foot: (page, pages) => foot(document, look, t('page.number', { page, pages })),
+})
+
+/** @throws BadLogo where the clinic's logo cannot be drawn */
+function letterhead(document: LwDocument, { page, scale }: Look): Node {
+	const { clinicName, address, phone, email, colour } = document.letterhead
+	const contact = [address.filter(Boolean).join(', '), [phone, email].filter(Boolean).join('   ')]
+		.filter(Boolean)
+		.join('\n')
+	return {
+		stack: [
+			{
+				columns: [
+					...logo(document),
+					{
+						stack: [
+							words(clinicName, { bold: true, fontSize: Math.max(14, scale.body), color: colour }),
+							words(contact, { fontSize: scale.label, color: quiet, margin: [0, 2, 0, 0] }),
+						],
+					},
+				],
+				columnGap: 8,
+			},
+			{
+				canvas: [
+					{ type: 'rect', x: 0, y: 6 + 2 * scale.gap, w: page.bodyPt, h: 2.2, color: colour },
+				],
+				margin: [0, 0, 0, 12 * scale.gap],
+			},
+		],
+	}
+}
+function logo({ letterhead: { logo: given } }: LwDocument): Node[] {
+	if (!given) return []
+	const safe = safeLogo(given)
+	const room = { fit: [38, 38], width: 44 }
+	return [safe.kind === 'svg' ? { svg: safe.svg, ...room } : { image: safe.dataUrl, ...room }]
+}
+const title = (document: LwDocument, { scale }: Look): Node =>
+	words(document.title, {
+		fontSize: scale.title,
+		bold: true,
+		margin: [0, 0, 0, 6 * scale.gap],
+		id: 'title',
+		outline: true,
+		outlineExpanded: true,
+	})
+/** Label and value pairs in two columns. */
+function subject(document: LwDocument, { scale }: Look): Node {
+	const rows = document.subject.map(([label, value], index) => [
+		{ text: label, fontSize: scale.label, color: quiet },
+		words(value, { fontSize: scale.cell, bold: index === 0 }),
+	])
+	const half = Math.ceil(rows.length / 2)
+	const column = (shown: Node[][]) => ({
+		layout: 'noBorders',
+		table: { widths: [scale.label * 8.6, '*'], body: shown.length > 0 ? shown : [['', '']] },
+	})
+	return {
+		columns: [column(rows.slice(0, half)), column(rows.slice(half))],
+		columnGap: 18,
+		margin: [0, 0, 0, 4 * scale.gap],
+	}
+}
+function basisNotes({ notes }: LwDocument, { colour, scale }: Look, t: Speak): Node[] {
+	if (notes.length === 0) return []
+	return [
+		words(t('page.notes'), {
+			fontSize: scale.body,
+			bold: true,
+			color: colour,
+			margin: [0, 12 * scale.gap, 0, 3],
+			headlineLevel: 1,
+			outline: true,
+			outlineParentId: 'title',
+		}),
+		...notes.map((note, index) =>
+			words(`${index + 1}  ${note}`, {
+				fontSize: scale.note,
+				color: quiet,
+				margin: [0, 0, 0, 1.5],
+			}),
+		),
+	]
+}
+function runningHead(document: LwDocument, { page, scale }: Look): Node {
+	const [side] = page.margins
+	return {
+		columns: [
+			words(document.running ?? '', { fontSize: scale.label, color: quiet }),
+			{ text: document.title, fontSize: scale.label, color: quiet, alignment: 'right' },
+		],
+		margin: [side, 24, side, 0],
+	}
+}
+function foot(document: LwDocument, { page }: Look, pageNumber: string): Node {
+	const [side] = page.margins
+	const size = document.print === 'wall' ? 14 : 7.2
+	return {
+		columns: [
+			words(document.footer, { fontSize: size, color: quiet, width: '*' }),
+			{
+				text: pageNumber,
+				fontSize: Math.max(8.2, size),
+				color: quiet,
+				alignment: 'right',
+				width: size * 9.2,
+			},
+		],
+		columnGap: 16,
+		margin: [side, 14, side, 0],
+	}
+}

@@ -1,0 +1,44 @@
+/** Words, colours and rules that every part of a page is drawn with. */
+import { present } from '../../shared/engine/plain/present.ts'
+import type { Page, Scale } from './page.ts'
+
+/** A part of a pdfmake definition. */
+export type Node = Record<string, unknown>
+export interface Look {
+	/** Of the clinic, dark enough for text. */
+	colour: string
+	page: Page
+	scale: Scale
+}
+export const ink = '#1d2726'
+export const quiet = '#56625f'
+export const hair = '#cfd6d2'
+
+/** A word longer than this may be broken anywhere rather than leave its column. */
+const longestWord = 24
+export const words = (text: string, more: Node = {}): Node => ({
+	text,
+	...present({ wordBreak: hasLongWord(text) ? 'break-all' : undefined }),
+	...more,
+})
+const hasLongWord = (text: string): boolean =>
+	text.split(/[\s-]/).some((word) => word.length > longestWord)
+/** More than this is let break across pages: it could be taller than one. */
+export const keepTogether = 1400
+export const lengthOf = (texts: readonly string[]): number =>
+	texts.reduce((sum, text) => sum + text.length, 0)
+/**
+ * A table with horizontal lines only.
+ * @param widthOf the width of the line over a row; `rows` is that of the line under the last one
+ * @param pad above and below the words, points
+ */
+export const lined = (widthOf: (row: number, rows: number) => number, pad = 3.5) => ({
+	hLineWidth: (row: number, node: { table: { body: unknown[] } }) =>
+		widthOf(row, node.table.body.length),
+	vLineWidth: () => 0,
+	hLineColor: () => hair,
+	paddingLeft: () => 6,
+	paddingRight: () => 6,
+	paddingTop: () => pad,
+	paddingBottom: () => pad,
+})

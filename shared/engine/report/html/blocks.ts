@@ -1,0 +1,105 @@
+/** Every kind of block in elements that carry its meaning. */
+import {
+	type Block,
+	type BlockKind,
+	type BlockOf,
+	byKind,
+	type ChartCell,
+	type ForEachKind,
+	type Tone,
+} from '../document.ts'
+import { element, escaped, listed, worded } from './elements.ts'
+
+const toneClass: Record<Tone, string> = {
+	body: '',
+	small: ' class="small"',
+	strong: ' class="strong"',
+	lead: ' class="lead"',
+}
+const figure = ({ svg, caption, alternative }: BlockOf<'figure' | 'true-size'>, id: string) =>
+	element('figure', describedSvg(svg, id, caption, alternative) + worded('figcaption', caption))
+
+const blocks: ForEachKind<BlockKind, [id: string], string> = {
+	heading: ({ level, text }) => worded(level === 2 ? 'h3' : 'h2', text),
+	text: ({ tone = 'body', text }) => worded('p', text, toneClass[tone]),
+	list: ({ ordered, items }) => element(ordered ? 'ol' : 'ul', listed('li', items)),
+	actions: ({ items }) => element('ol', items.map(action).join(''), ' class="actions"'),
+	alert: ({ title, text }, id) =>
+		element(
+			'section',
+			worded('h2', title, ` id="${id}"`) + worded('p', text),
+			` class="alert" aria-labelledby="${id}"`,
+		),
+	table: ({ caption, head, rows }) =>
+		table(
+			caption,
+			head,
+			rows.map(([first = '', ...rest]) => {
+				const cells = head.slice(1).map((_, column) => rest[column] ?? '')
+				return row(first, listed('td', cells))
+			}),
+		),
+	chart: ({ caption, head, rows }) =>
+		table(
+			caption,
+			head,
+			rows.map(([first, ...rest]) => {
+				const words = [first?.text ?? '', first?.below ?? ''].filter(Boolean).join(' ')
+				return row(words, rest.map(chartCell).join(''))
+			}),
+			' class="chart"',
+		),
+	figure,
+	'true-size': figure,
+	signature: ({ name, registration, date }) =>
+		element(
+			'p',
+			[worded('strong', name), escaped(registration), escaped(date)].join('<br>'),
+			' class="signature"',
+		),
+}
+/** @param id of the block in the page, for what its parts refer to */
+export const blockHtml = (block: Block, id: string): string => byKind(blocks, block, id)
+
+function action({ what, when, who }: BlockOf<'actions'>['items'][number]): string {
+	const asides = [when, who].filter(Boolean).map((aside) => ` ${worded('span', aside)}`)
+	return element('li', worded('strong', what) + asides.join(''))
+}
+function table(
+	caption: string,
+	head: readonly string[],
+	rows: readonly string[],
+	attributes = '',
+): string {
+	const columns = head.map((text) =>
+		text ? worded('th', text, ' scope="col"') : element('td', ''),
+	)
+	return element(
+		'table',
+		worded('caption', caption) +
+			element('thead', element('tr', columns.join(''))) +
+			element('tbody', rows.join('')),
+		attributes,
+	)
+}
+/** A row whose first cell names it. @param rest the other cells as elements */
+const row = (first: string, rest: string): string =>
+	element('tr', worded('th', first, ' scope="row"') + rest)
+const chartCell = ({ text, below, pattern, after }: ChartCell): string =>
+	element(
+		'td',
+		(text ? worded('strong', text) : '') +
+			(after ? ` ${worded('strong', after)}` : '') +
+			(below ? ` ${worded('span', below)}` : ''),
+		pattern ? ` class="pattern-${pattern}"` : '',
+	)
+/** An own figure with its name and description inside, for those who do not see it. */
+function describedSvg(svg: string, id: string, title: string, description: string): string {
+	return svg
+		.replace(/<svg\b/, `<svg role="img" aria-labelledby="${id}-title ${id}-desc"`)
+		.replace(
+			/(<svg\b[^>]*>)/,
+			`$1${worded('title', title, ` id="${id}-title"`)}` +
+				worded('desc', description, ` id="${id}-desc"`),
+		)
+}

@@ -1,0 +1,71 @@
+/** How the feet were taken, their measures, and the shoes that the insert goes into. */
+import { bothSides, meanOf } from '../../visit/sides.ts'
+import { termWords } from '../../visit/terms.ts'
+import type { Side } from '../../visit/visit.ts'
+import type { Speak } from '../../words/speak.ts'
+import { shown } from '../../words/words.ts'
+import { heading } from '../base.ts'
+import type { Block } from '../document.ts'
+import type { ReportInput } from '../inputs.ts'
+
+type MeanMeasure = 'heelToToeMm' | 'heelToBallMm' | 'ballWidthMm' | 'instepHeightMm'
+
+export function capture({ visit, order = {} }: ReportInput, t: Speak): Block[] {
+	const stance = visit.feet?.stance
+	const file = [order.fileName, order.sha256 ?? ''].filter(Boolean).join(', SHA-256 ')
+	return [
+		heading(t('order.capture')),
+		{
+			kind: 'table',
+			caption: t('order.captureCaption'),
+			head: [t('order.item'), t('coach.answer')],
+			widths: [130, '*'],
+			rows: [
+				[t('order.method'), stance ? t('order.methodHand', { stance }) : t('order.methodUnknown')],
+				[t('order.file'), order.fileName ? file : t('order.fileNone')],
+			],
+		},
+	]
+}
+export function feet({ visit }: ReportInput, t: Speak): Block[] {
+	const cell = (side: Side, measure: MeanMeasure) =>
+		lengthWords(meanOf(visit.feet?.[side]?.[measure]), t)
+	const row = (name: string, measure: MeanMeasure) => [
+		name,
+		...bothSides.map((side) => cell(side, measure)),
+	]
+	return [
+		heading(t('order.feet')),
+		{
+			kind: 'table',
+			caption: t('order.feet'),
+			head: [t('order.item'), t('common.left'), t('common.right')],
+			widths: ['*', 110, 110],
+			rows: [
+				row(t('order.foot'), 'heelToToeMm'),
+				row(t('order.ballLength'), 'heelToBallMm'),
+				row(t('order.footWidth'), 'ballWidthMm'),
+				row(t('order.instep'), 'instepHeightMm'),
+			],
+		},
+	]
+}
+export function shoes({ visit }: ReportInput, t: Speak): Block[] {
+	const rows = (visit.footwear ?? []).map(({ id, name, sole, insideLengthMm }) => [
+		name ?? id,
+		sole ? termWords(sole) : t('common.notStated'),
+		lengthWords(insideLengthMm, t),
+	])
+	if (rows.length === 0) return []
+	return [
+		{
+			kind: 'table',
+			caption: t('order.shoe'),
+			head: [t('player.pair'), t('order.shoeType'), t('order.shoe')],
+			widths: ['*', 130, 110],
+			rows,
+		},
+	]
+}
+const lengthWords = (lengthMm: number | undefined, t: Speak): string =>
+	lengthMm === undefined ? t('common.notMeasured') : `${shown(lengthMm)} mm`

@@ -1,0 +1,48 @@
+/** After the visit: what else was found, when to stop and call, when to come again. */
+import type { Decisions } from '../../visit/decisions.ts'
+import { capital, dateWords, defaultWarningSigns } from '../../words/words.ts'
+import { heading, type Section, say } from '../base.ts'
+import { type StandingLine, standingLines } from '../decided.ts'
+
+/** Topics that have sections of their own. */
+const toldAbove = new Set(['sizing', 'growth', 'footwear'])
+/**
+ * Safety words always stand; the rest only where it matters or the clinician chose to say it. The
+ * clinician's own lines always stand.
+ */
+function isTold({ finding, topic, level, id }: StandingLine, decisions: Decisions): boolean {
+	if (finding === undefined) return true
+	if (toldAbove.has(topic)) return false
+	if (topic === 'screening') return level !== 'stop'
+	const chosen = decisions.lines.some((line) => line.findingId === id)
+	return level === 'caution' || level === 'stop' || chosen
+}
+export const more: Section = ({ assessment, decisions }, notes, t) => {
+	const lines = standingLines(assessment, decisions).filter((line) => isTold(line, decisions))
+	if (lines.length === 0) return []
+	return [
+		heading(t('player.more')),
+		{
+			kind: 'list',
+			items: lines.map(
+				({ says, finding }) => `${says}${finding ? ` ${notes.mark(finding.basis)}` : ''}`,
+			),
+		},
+	]
+}
+export const warning: Section = ({ decisions, clinic }, _notes, t) => [
+	heading(t('player.stop')),
+	say(clinic.phone ? t('player.stopIfUs', { phone: clinic.phone }) : t('player.stopIf')),
+	{ kind: 'list', items: (decisions.warningSigns ?? defaultWarningSigns).map(capital) },
+	say(t('player.emergency')),
+]
+export const review: Section = ({ decisions, assessment }, _notes, t) => {
+	const suggested = assessment.growth?.measureAgainBy
+	const undecided = suggested
+		? t('player.reviewSuggested', { date: dateWords(suggested) })
+		: t('player.reviewNone')
+	const when = decisions.reviewDate
+		? t('player.reviewOn', { date: dateWords(decisions.reviewDate) })
+		: undecided
+	return [heading(t('player.review')), say(`${when} ${t('player.reviewEarlier')}`)]
+}

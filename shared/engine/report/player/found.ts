@@ -1,0 +1,100 @@
+/** What was found: feet, ankles, what hurts, and the measures. */
+import type { AnkleResult, SizingResult } from '../../findings/assessment.ts'
+import { bothSides, meanOf } from '../../visit/sides.ts'
+import type { Visit } from '../../visit/visit.ts'
+import { ankleLimits, sideWords } from '../../words/en.table.ts'
+import type { Speak } from '../../words/speak.ts'
+import { capital, conditionInWords, shown } from '../../words/words.ts'
+import { heading, type Section, say } from '../base.ts'
+import { courseBlocks } from '../charts-section.ts'
+import type { Block } from '../document.ts'
+import { feetFigure } from '../feet-figure.ts'
+
+export const found: Section = (input, notes, t) => {
+	const { visit, assessment, clinic } = input
+	const items = [
+		...lengthLines(assessment.sizing, t),
+		...ankleLines(assessment.ankle, t),
+		...(visit.conditions ?? []).map((condition) => conditionLine(condition, t)),
+	]
+	return [
+		heading(t('player.found')),
+		items.length > 0 ? { kind: 'list', items } : say(t('player.nothingMeasured')),
+		...feetBlocks(assessment.sizing, clinic.colour, t),
+		...courseBlocks('ankle', input, notes),
+	]
+}
+function lengthLines(sizing: SizingResult, t: Speak): string[] {
+	const { left, right, longerFoot } = sizing
+	if (left.lengthMm === undefined || right.lengthMm === undefined)
+		return bothSides.flatMap((side) => {
+			const { lengthMm } = sizing[side]
+			return lengthMm === undefined ? [] : [t('player.oneFoot', { side, length: shown(lengthMm) })]
+		})
+	const gap = Math.abs(left.lengthMm - right.lengthMm)
+	return longerFoot === 'left' || longerFoot === 'right'
+		? [t('player.longer', { side: longerFoot, gap: shown(gap) })]
+		: [t('player.sameLength', { length: shown(left.lengthMm) })]
+}
+function ankleLines(ankle: AnkleResult, t: Speak): string[] {
+	const differ = ankle.asymmetry === 'flag' || ankle.asymmetry === 'act'
+	return [
+		...bothSides.flatMap((side) => {
+			const { band, limitedBy } = ankle[side]
+			const why = ankleLimits[limitedBy]
+			if (band === 'adequate') return [t('player.ankleEnough', { side })]
+			if (band !== 'restricted') return []
+			return [why ? t('player.ankleLessWhy', { side, why }) : t('player.ankleLess', { side })]
+		}),
+		...(differ ? [t('player.anklesDiffer')] : []),
+	]
+}
+function conditionLine(
+	{ condition, side, status }: NonNullable<Visit['conditions']>[number],
+	t: Speak,
+): string {
+	const words = { condition: capital(conditionInWords(condition)), status }
+	if (side === 'none') return t('player.conditionNoSide', words)
+	const where = {
+		both: sideWords.both,
+		left: t('common.leftSide'),
+		right: t('common.rightSide'),
+	}
+	return t('player.condition', { ...words, side: where[side] })
+}
+function feetBlocks(sizing: SizingResult, colour: string, t: Speak): Block[] {
+	const figure = feetFigure(sizing, colour, t)
+	return figure ? [{ kind: 'figure', caption: t('player.feetCaption'), ...figure }] : []
+}
+
+/** The measures taken, a row each; a measure of neither side has no row. */
+export const measures: Section = ({ visit, assessment }, _notes, t) => {
+	const none = t('common.notMeasured')
+	const cell = (value: number | undefined, unit: string) =>
+		value === undefined ? none : `${shown(value)} ${unit}`
+	const feet = assessment.sizing
+	const rows = [
+		[t('player.heelToToe'), ...bothSides.map((side) => cell(feet[side].lengthMm, 'mm'))],
+		[t('player.heelToBall'), ...bothSides.map((side) => cell(feet[side].ballLengthMm, 'mm'))],
+		[t('player.width'), ...bothSides.map((side) => cell(feet[side].widthMm, 'mm'))],
+		[t('player.girth'), ...bothSides.map((side) => cell(feet[side].girthMm, 'mm'))],
+		[
+			t('player.lunge'),
+			...bothSides.map((side) => cell(meanOf(visit.ankles?.[side]?.lungeCm), 'cm')),
+		],
+		[
+			t('player.lungeAngle'),
+			...bothSides.map((side) => cell(meanOf(visit.ankles?.[side]?.lungeDeg), 'degrees')),
+		],
+	].filter((row) => row.slice(1).some((words) => words !== none))
+	if (rows.length === 0) return []
+	return [
+		{
+			kind: 'table',
+			caption: t('player.measures'),
+			head: ['', t('common.left'), t('common.right')],
+			rows,
+			widths: ['*', 110, 110],
+		},
+	]
+}

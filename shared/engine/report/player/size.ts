@@ -1,0 +1,76 @@
+/** Which size to look for: inside length, labels, width fitting. */
+import type { SizeLabel, SizingResult } from '../../findings/assessment.ts'
+import { bothSides } from '../../visit/sides.ts'
+import { termWords } from '../../visit/terms.ts'
+import type { Visit } from '../../visit/visit.ts'
+import type { Speak } from '../../words/speak.ts'
+import { shown, sizeShown } from '../../words/words.ts'
+import { heading, type Section, say } from '../base.ts'
+
+type System = 'usChild' | 'usWomen' | 'usMen'
+
+/** The size systems of a player, in the order the reader looks for them. */
+export function labelsOf(visit: Visit, { sizes }: SizingResult): [string, SizeLabel][] {
+	if (!sizes) return []
+	const childSize = sizes.usChild.scale === 'child' || sizes.uk.scale === 'child'
+	const adultSystem: System = visit.player.sex === 'female' ? 'usWomen' : 'usMen'
+	const us = childSize ? 'usChild' : adultSystem
+	return [
+		[termWords('eu'), sizes.eu],
+		[termWords('uk'), sizes.uk],
+		[termWords(us), sizes[us]],
+		[termWords('jpCm'), sizes.jpCm],
+	]
+}
+export const size: Section = ({ visit, assessment: { sizing } }, notes, t) => {
+	const { insideLengthMm, toeRoomMm } = sizing
+	const systems = labelsOf(visit, sizing)
+	if (systems.length === 0 || !insideLengthMm || !toeRoomMm)
+		return [heading(t('player.size')), say(t('player.noSize'))]
+	const makersDiffer = sizing.findings.find((finding) => /maker/.test(finding.says))
+	const fittings = fittingWords(sizing, t)
+	return [
+		heading(t('player.size')),
+		{
+			kind: 'text',
+			tone: 'strong',
+			text: t('player.lookFor', {
+				min: shown(insideLengthMm.min),
+				max: shown(insideLengthMm.max),
+				target: shown(insideLengthMm.target),
+				roomMin: shown(toeRoomMm.min),
+				roomMax: shown(toeRoomMm.max),
+			}),
+		},
+		{
+			kind: 'table',
+			caption: t('player.labels'),
+			head: ['', ...systems.map(([name]) => name)],
+			rows: [
+				[t('player.nearest'), ...systems.map(([, system]) => labelWords(system, system.label, t))],
+				[
+					t('player.between'),
+					...systems.map(([, system]) => labelWords(system, system.fitting, t)),
+				],
+			],
+			widths: ['*', ...systems.map(() => 78)],
+		},
+		say(`${t('player.howToCheck')}${makersDiffer ? ` ${notes.mark(makersDiffer.basis)}` : ''}`),
+		...(fittings.length > 0 ? [say(t('player.fitting', { fittings: fittings.join('; ') }))] : []),
+	]
+}
+const labelWords = ({ scale, label }: SizeLabel, value: number, t: Speak): string =>
+	scale === 'child' && value >= label
+		? t('player.child', { size: sizeShown(value) })
+		: sizeShown(value)
+/** The width fittings of each side that has any. */
+const fittingWords = (sizing: SizingResult, t: Speak): string[] =>
+	bothSides.flatMap((side) => {
+		const { jis, us } = sizing[side].fitting
+		if (!jis && !us) return []
+		const fittings = [
+			...(jis ? [t('player.fittingJis', { letter: jis })] : []),
+			...(us ? [t('player.fittingUs', { letter: us })] : []),
+		]
+		return [t('player.fittingSide', { side, fittings: fittings.join(', ') })]
+	})
