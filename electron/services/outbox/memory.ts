@@ -1,6 +1,6 @@
 /** What is remembered of the outbox: items, contacts, notes on a record, steps after an error. */
 import { type Breach, breachSchema } from '../../../shared/desk/outbox/breach.ts'
-import { type SendingNote, sendingNoteSchema } from '../../../shared/desk/outbox/calls.ts'
+import { type SendingNote, sendingNoteSchema } from '../../../shared/desk/outbox/sending-note.ts'
 import {
 	type Contact,
 	contactSchema,

@@ -1,7 +1,7 @@
 /** Notes on a player's record that are shown before anything of it is sent. */
 import { randomUUID } from 'node:crypto'
 import type { InputOf, OutputOf } from '../../../shared/contract.ts'
-import type { SendingNote } from '../../../shared/desk/outbox/calls.ts'
+import type { SendingNote } from '../../../shared/desk/outbox/sending-note.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
 import { Refusal } from '../records/refusal.ts'
