@@ -1,6 +1,5 @@
 /** What is remembered of the outbox: items, contacts, notes on a record, steps after an error. */
 import { type Breach, breachSchema } from '../../../shared/desk/outbox/breach.ts'
-import { type SendingNote, sendingNoteSchema } from '../../../shared/desk/outbox/sending-note.ts'
 import {
 	type Contact,
 	contactSchema,
@@ -12,6 +11,7 @@ import {
 	type MailSettings,
 	mailSettingsSchema,
 } from '../../../shared/desk/outbox/mail-settings.ts'
+import { type SendingNote, sendingNoteSchema } from '../../../shared/desk/outbox/sending-note.ts'
 import { Newest } from '../records/newest.ts'
 import type { Remembered } from '../records/remember.ts'
 
