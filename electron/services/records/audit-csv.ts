@@ -26,6 +26,6 @@ const asText = (value: string | number | null): string | number | null =>
 
 /** The trail as RFC 4180 text: CRLF lines, a header, a byte order mark for spreadsheets. */
 export function auditCsv(rows: readonly CsvRow[]): string {
-	const data = rows.map((row) => columns.map((column) => asText(row[column])))
-	return `\uFEFF${Papa.unparse({ fields: [...columns], data }, { newline: '\r\n' })}\r\n`
+	const cells = rows.map((row) => columns.map((column) => asText(row[column])))
+	return `\uFEFF${Papa.unparse([[...columns], ...cells], { newline: '\r\n' })}\r\n`
 }
