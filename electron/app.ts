@@ -5,7 +5,6 @@
 import type { Answer } from '../shared/contract.ts'
 import { defaultLook } from '../shared/desk/workplace/look-choices.ts'
 import { engineVersion } from '../shared/engine/assess.ts'
-import type { LwDocument } from '../shared/engine/report/document.ts'
 import { dispatcher } from './calls/dispatch.ts'
 import type { Handlers } from './calls/handlers.ts'
 import { dailyBackup } from './services/backups/backups.ts'
@@ -21,7 +20,7 @@ import { Session } from './services/people/session.ts'
 import { playerCalls } from './services/players/calls.ts'
 import { acting } from './services/records/acting.ts'
 import { auditCalls } from './services/records/calls.ts'
-import type { Deps } from './services/records/deps.ts'
+import type { Deps, RenderPdf } from './services/records/deps.ts'
 import { keeperOf } from './services/records/keep.ts'
 import { Memory } from './services/records/memory.ts'
 import { State } from './services/records/state.ts'
@@ -33,7 +32,7 @@ import { Store } from './store/store.ts'
 
 export interface AppOptions {
 	dataFolder: string
-	renderPdf: (document: LwDocument, options?: { password?: string }) => Promise<Uint8Array>
+	renderPdf: RenderPdf
 	now?: () => Date
 	demo?: boolean
 	scryptCost?: number

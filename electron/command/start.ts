@@ -15,7 +15,7 @@ import { openLoopback } from '../loopback/server.ts'
 const root = fileURLToPath(new URL('../../', import.meta.url))
 const tell = (text: string) => process.stdout.write(`${text}\n`)
 
-export function defaultDataFolder(): string {
+function defaultDataFolder(): string {
 	if (process.platform === 'win32')
 		return join(process.env.APPDATA ?? join(homedir(), 'AppData/Roaming'), 'Lastwright')
 	if (process.platform === 'darwin')

@@ -6,8 +6,7 @@ import type { Memory } from './memory.ts'
 
 export type { PackNote } from '../outreach/memory.ts'
 export type { DraftValue } from '../visits/memory.ts'
-export { acting } from './acting.ts'
-export type { Deps, Settings } from './deps.ts'
+export type { Deps } from './deps.ts'
 export { Refusal } from './refusal.ts'
 
 export class State {

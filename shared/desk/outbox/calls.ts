@@ -9,7 +9,7 @@ import { sendingNoteSchema } from './sending-note.ts'
 
 const item = z.strictObject({ itemId: id })
 /** An item as the screens see it: without the password. */
-export const outboxViewSchema = outboxItemSchema.omit({ password: true, handing: true }).extend({
+const outboxViewSchema = outboxItemSchema.omit({ password: true, handing: true }).extend({
 	number: z.string(),
 	playerName: z.string(),
 	birthDate: z.string(),

@@ -2,8 +2,8 @@
  * Reads a delivery report (RFC 3464): whole message or only its status part, as pasted. Unknown
  * text is refused in words.
  */
-export const dsnActions = ['failed', 'delayed', 'delivered', 'relayed', 'expanded'] as const
-export type DsnAction = (typeof dsnActions)[number]
+const dsnActions = ['failed', 'delayed', 'delivered', 'relayed', 'expanded'] as const
+type DsnAction = (typeof dsnActions)[number]
 export interface DsnRecipient {
 	address: string
 	action: DsnAction
@@ -11,7 +11,7 @@ export interface DsnRecipient {
 	status: string
 	diagnostic?: string | undefined
 }
-export interface Dsn {
+interface Dsn {
 	/** Original-Envelope-Id of the report: the one we gave with the message */
 	envelopeId?: string | undefined
 	/** Message-ID of the message that is reported on */

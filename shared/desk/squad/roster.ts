@@ -9,14 +9,14 @@ import { type Player, playerSchema } from '../../engine/visit/visit.ts'
 import { defaultAges, purposeNames } from '../records/consent.ts'
 import { type DayOrder, dayOrderOf, isoOf } from './roster-dates.ts'
 
-export interface RosterRow {
+interface RosterRow {
 	row: number
 	number: string
 	player: Player
 	/** purposes consented to on the form */
 	consents: string[]
 }
-export interface RosterProblem {
+interface RosterProblem {
 	row: number
 	column: string
 	message: string
