@@ -45,7 +45,7 @@ function wishesOf(args: string[]): Wishes {
 		},
 		['VISIT.json'],
 	)
-	const given = (name: string): string | undefined => option[name] as string | undefined
+	const given = (name: keyof typeof option): string | undefined => option[name]
 	const problems: string[] = []
 	const [out, ics, from] = [given('out'), given('ics'), given('from')]
 	if (!out)

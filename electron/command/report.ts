@@ -36,16 +36,9 @@ const options = {
 	on: text,
 	recipient: text,
 }
-type OptionName = keyof typeof options
-type Given = ReturnType<typeof readArgs>['option']
-const textOf = (given: Given, name: OptionName): string | undefined => {
-	const value = given[name]
-	return typeof value === 'string' ? value : undefined
-}
-const textsOf = (given: Given, name: OptionName): string[] => {
-	const value = given[name]
-	return Array.isArray(value) ? value : []
-}
+type Given = ReturnType<typeof readArgs<typeof options>>['option']
+/** The options that hold one text. */
+type OneText = Exclude<keyof typeof options, 'earlier' | 'member'>
 
 /** @throws BadInput with a line for each thing that is wrong with the options or the files */
 export async function reportCommand(args: string[]): Promise<void> {
@@ -76,21 +69,21 @@ function askedOf(given: Given): Asked {
 		problems.push(problem)
 	}
 	const choice = <Name extends string>(
-		name: OptionName,
+		name: OneText,
 		allowed: readonly Name[],
 		wrong: string,
 	): Name | undefined => {
-		const value = textOf(given, name)
+		const value = given[name]
 		if (value === undefined || isOneOf(allowed, value)) return value
 		return refuse(`--${name}: ${wrong}, given "${value}", allowed: ${allowed.join(', ')}`)
 	}
-	const kind = textOf(given, 'kind')
+	const kind = given.kind
 	if (!isKind(kind)) refuse(kindProblem(kind))
-	const out = textOf(given, 'out')
+	const out = given.out
 	if (!out) refuse('--out: missing, given nothing, allowed: the name of the PDF file to write')
 	const paper = choice('paper', papers, 'no such paper for the chart')
 	const audience = choice('audience', audiences, 'no such reader')
-	const on = textOf(given, 'on')
+	const on = given.on
 	if (on !== undefined && !z.iso.date().safeParse(on).success)
 		refuse(`--on: not a date, given "${on}", allowed: YYYY-MM-DD`)
 	if (problems.length > 0 || !isKind(kind) || !out) throw new BadInput(problems)
@@ -107,27 +100,27 @@ function kindProblem(kind: string | undefined): string {
 /** Reads the files that are named, the visit first. @throws BadInput where one cannot be read */
 async function inputOf(visitFile: string, asked: Asked, given: Given): Promise<KindInput> {
 	const visit = readVisit(visitFile)
-	const protocolFile = readProtocol(textOf(given, 'protocol'))
-	const earlier = readEarlier(textsOf(given, 'earlier'), visit)
-	const recipient = textOf(given, 'recipient')
+	const protocolFile = readProtocol(given.protocol)
+	const earlier = readEarlier(given.earlier, visit)
+	const recipient = given.recipient
 	const input: KindInput = {
 		visit,
 		earlier,
-		members: textsOf(given, 'member').map((name) => memberOf(name, protocolFile)),
+		members: (given.member ?? []).map((name) => memberOf(name, protocolFile)),
 		decisions: noDecisions,
 		signedAt: undefined,
 		draft: true,
 		on: asked.on ?? visit.visitDate,
 		protocol: openProtocol(protocolFile),
 		assessment: assess(visit, earlier, protocolFile),
-		clinic: readClinic(textOf(given, 'clinic')) ?? unnamedClinic,
-		consents: readConsents(textOf(given, 'consent')),
+		clinic: readClinic(given.clinic) ?? unnamedClinic,
+		consents: readConsents(given.consent),
 		...present({
 			team: visit.player.club || undefined,
 			paper: asked.paper,
 			audience: asked.audience,
 			letter: recipient ? { recipient } : undefined,
-			plan: readPlan(textOf(given, 'plan')),
+			plan: readPlan(given.plan),
 		}),
 	}
 	return asked.kind === 'season-chart' ? withPlan(input, protocolFile) : input

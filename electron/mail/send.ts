@@ -35,7 +35,7 @@ export interface Times {
 	answerMs: number
 }
 /** Common practice, no source. The answer after the last byte may be slow at a busy server. */
-export const usualTimes: Times = { connectMs: 15_000, greetMs: 20_000, answerMs: 120_000 }
+const usualTimes: Times = { connectMs: 15_000, greetMs: 20_000, answerMs: 120_000 }
 export type SendMail = (smtp: Smtp, job: Job) => Promise<Outcome>
 
 interface Fault extends Error {

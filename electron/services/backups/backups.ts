@@ -4,7 +4,7 @@ import type { InputOf, OutputOf } from '../../../shared/contract.ts'
 import { backupAgeDays } from '../../../shared/desk/records/keep.ts'
 import { BackupRefused } from '../../store/backup.ts'
 import { openPackHere } from '../outreach/packs.ts'
-import type { PlayerValue } from '../records/load.ts'
+import type { PlayerValue } from '../players/memory.ts'
 import { type Deps, Refusal, type State } from '../records/state.ts'
 
 const dayMs = 86_400_000

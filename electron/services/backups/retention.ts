@@ -73,22 +73,19 @@ export function retentionDue(
 }
 export function hold(
 	state: State,
-	{ store, now }: Deps,
+	{ keep }: Deps,
 	{ playerId, reason, on }: InputOf<'retention.hold'>,
 ): OutputOf<'retention.hold'> {
 	state.entry(playerId)
 	const known = state.holds.get(playerId)
 	if (on === (known !== undefined))
 		throw new Refusal(on ? 'This record is on hold already.' : 'This record is not on hold.')
-	const recordId = store.append({
+	keep({
 		kind: 'hold',
-		at: now().toISOString(),
-		...(known ? { follows: known.recordId } : {}),
+		follows: known?.recordId,
 		value: { playerId, reason, on },
 		about: playerId,
 	})
-	if (on) state.holds.set(playerId, { reason, recordId })
-	else state.holds.delete(playerId)
 	return {}
 }
 /**
@@ -140,11 +137,8 @@ export async function destroy(
 	store.destroy(recordIds, draftIds, () => {
 		store.append({ kind: 'register', at: deps.now().toISOString(), value: line, does: 'destroy' })
 	})
-	for (const draftId of draftIds) state.drafts.delete(draftId)
-	for (const [mergeId, merge] of state.merges)
-		if (ids.includes(merge.into)) state.merges.delete(mergeId)
-	for (const id of ids) state.players.delete(id)
-	state.reorder()
+	for (const draftId of draftIds) state.memory.drafts.drop(draftId)
+	state.memory.players.forget(ids)
 	const older = store.backups()
 	if (alsoBackups && older.length > 0) {
 		// the new copy is made and checked first: there is a good one at every moment

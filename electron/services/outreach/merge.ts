@@ -29,8 +29,8 @@ import { readPack } from '../../store/pack-file.ts'
 import type { Kind, StoredRecord } from '../../store/store.ts'
 import { destroyedLines } from '../backups/retention.ts'
 import { fileToRead } from '../clinic/places.ts'
+import type { PlayerValue } from '../players/memory.ts'
 import { likeness } from '../players/names.ts'
-import type { PlayerValue } from '../records/load.ts'
 import { type Deps, type DraftValue, Refusal, type State } from '../records/state.ts'
 import { idOfDigest, packWords, reload } from './packs.ts'
 
@@ -739,7 +739,7 @@ export function putDraftAway(
 			purpose: 'put away after an outreach day',
 		})
 	})
-	state.drafts.delete(draftId)
+	state.memory.drafts.drop(draftId)
 	return {}
 }
 /** The two drafts side by side, field by field where they differ. */

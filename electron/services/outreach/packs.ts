@@ -22,7 +22,7 @@ import { PackRefused, readPack, type Unfinished, writePack } from '../../store/p
 import { type Kind, ownerSlot, type Store } from '../../store/store.ts'
 import { destroyedLines } from '../backups/retention.ts'
 import { fileToRead, folderToWrite, writeTrouble } from '../clinic/places.ts'
-import { loadState } from '../records/load.ts'
+import { reloadMemory } from '../records/load.ts'
 import { type Deps, type PackNote, Refusal, type State } from '../records/state.ts'
 import { visitsOf } from '../visits/visits.ts'
 
@@ -431,7 +431,5 @@ export async function removeHere(
 }
 /** Fills the state anew from the store; whoever works here goes on. */
 export function reload(state: State, deps: Deps): void {
-	const personId = state.person?.personId
-	loadState(state, deps)
-	state.person = personId === undefined ? undefined : state.people.get(personId)
+	reloadMemory(state.memory, deps)
 }

@@ -21,7 +21,7 @@ export function plain(text: string): string {
 	return lower
 		.normalize('NFD')
 		.replace(/\p{M}/gu, '')
-		.replace(/[øđłæœßıþð]/g, (one) => ligatures[one] ?? one)
+		.replace(/[øđłæœßıþð]/g, (letter) => ligatures[letter] ?? letter)
 }
 export const words = (text: string) =>
 	plain(text)
@@ -47,26 +47,23 @@ const leastLetters = 4
  * The same name, or one of at least 4 letters with one typed mistake: a letter missing, extra or
  * changed, or two neighbours swapped.
  */
-export const nearlySame = (a: string, b: string): boolean =>
-	a === b || (Math.max(a.length, b.length) >= leastLetters && oneLetterOff(a, b))
-/** Why two players may be one person, or twins; undefined where nothing speaks for it. */
-export function likeness(a: Card, b: Card): 'same-person' | 'twin' | undefined {
-	const [familyA, familyB, givenA, givenB] = [
-		plain(a.familyName),
-		plain(b.familyName),
-		plain(a.givenName),
-		plain(b.givenName),
-	]
-	const family = nearlySame(familyA, familyB)
-	const given = nearlySame(givenA, givenB)
-	const swapped = nearlySame(familyA, givenB) && nearlySame(givenA, familyB)
-	if (a.birthDate === b.birthDate)
-		return (family && given) || swapped
-			? 'same-person'
-			: familyA === familyB
-				? 'twin'
-				: givenA === givenB
-					? 'same-person'
-					: undefined
-	return familyA === familyB && givenA === givenB ? 'same-person' : undefined
+export const nearlySame = (left: string, right: string): boolean =>
+	left === right ||
+	(Math.max(left.length, right.length) >= leastLetters && oneLetterOff(left, right))
+/**
+ * Why two players may be one person, or twins; undefined where nothing speaks for it. Born on the
+ * same day, names that differ by a slip or stand the other way round are one person's; a family
+ * name alone makes twins. Born on different days both names must be the same.
+ */
+export function likeness(left: Card, right: Card): 'same-person' | 'twin' | undefined {
+	const [family, otherFamily] = [plain(left.familyName), plain(right.familyName)]
+	const [given, otherGiven] = [plain(left.givenName), plain(right.givenName)]
+	const sameFamily = family === otherFamily
+	const sameGiven = given === otherGiven
+	if (left.birthDate !== right.birthDate) return sameFamily && sameGiven ? 'same-person' : undefined
+	const near = nearlySame(family, otherFamily) && nearlySame(given, otherGiven)
+	const swapped = nearlySame(family, otherGiven) && nearlySame(given, otherFamily)
+	if (near || swapped) return 'same-person'
+	if (sameFamily) return 'twin'
+	return sameGiven ? 'same-person' : undefined
 }

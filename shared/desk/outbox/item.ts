@@ -64,7 +64,7 @@ export const stateWords: Record<OutboxState, string> = {
  * Where each state may go. Nothing leaves 'closed' but a late return; nothing comes to 'sent'
  * without having been ready.
  */
-export const moves: Record<OutboxState, readonly OutboxState[]> = {
+const moves: Record<OutboxState, readonly OutboxState[]> = {
 	'to-check': ['ready', 'closed'],
 	ready: ['sent', 'uncertain', 'returned', 'to-check', 'closed'],
 	uncertain: ['sent', 'delivered', 'returned', 'to-check', 'closed'],
@@ -84,7 +84,7 @@ export const recipientSchema = z.strictObject({
 	phone: z.string().max(40).optional(),
 })
 export type Recipient = z.infer<typeof recipientSchema>
-export const happeningSchema = z.strictObject({
+const happeningSchema = z.strictObject({
 	at: z.string(),
 	by: z.string(),
 	state: z.enum(outboxStates),

@@ -3,10 +3,9 @@
  * words.
  */
 export interface Named {
-	/**
-	 * who that is, in words
-	 */
-	/** given and family name, or the name as it was entered */ name: string
+	/** given and family name, or the name as it was entered */
+	name: string
+	/** who that is, in words */
 	as: string
 }
 
@@ -44,7 +43,7 @@ export function othersNamed(
 					words,
 					[...words.slice(-1), ...words.slice(0, -1)],
 					[...words.slice(1), ...words.slice(0, 1)],
-				].map((one) => one.join(' '))
+				].map((order) => order.join(' '))
 	}
 	const fits = new Set(own.flatMap(orders))
 	const found = new Map<string, Named>()
@@ -52,8 +51,8 @@ export function othersNamed(
 		const words = wordsOf(person.name)
 		if (words.length < leastWords || !words.every((word) => known.has(word))) continue
 		const written = orders(person.name)
-		if (written.some((one) => fits.has(one)) || found.has(words.join(' '))) continue
-		if (written.some((one) => lines.some((line) => line.includes(` ${one} `))))
+		if (written.some((order) => fits.has(order)) || found.has(words.join(' '))) continue
+		if (written.some((order) => lines.some((line) => line.includes(` ${order} `))))
 			found.set(words.join(' '), person)
 	}
 	return [...found.values()]
@@ -63,7 +62,7 @@ export function textsIn(value: unknown): string[] {
 	if (typeof value === 'string') return [value]
 	if (Array.isArray(value)) return value.flatMap(textsIn)
 	if (value === null || typeof value !== 'object') return []
-	return Object.entries(value).flatMap(([key, one]) =>
-		['svg', 'logo', 'base64', 'id'].includes(key) ? [] : textsIn(one),
+	return Object.entries(value).flatMap(([key, field]) =>
+		['svg', 'logo', 'base64', 'id'].includes(key) ? [] : textsIn(field),
 	)
 }

@@ -62,7 +62,7 @@ export function blockFor({
 	if (!kindsFor[role].includes(kind))
 		return (
 			`${kindWords[kind]} is not for a ${roleWords[role]}. Given ${name}; allowed for ` +
-			`them: ${kindsFor[role].map((one) => kindWords[one].toLowerCase()).join(', ')}.`
+			`them: ${kindsFor[role].map((allowed) => kindWords[allowed].toLowerCase()).join(', ')}.`
 		)
 	if (!isMail(channel)) return undefined
 	if (!email)
@@ -77,7 +77,7 @@ export function blockFor({
 			`Given ${email} of ${name} (${roleWords[role]}). Choose the guardian, print, or hand ` +
 			'over.'
 		)
-	const wrong = sharedWith.find((one) => one !== 'guardian')
+	const wrong = sharedWith.find((other) => other !== 'guardian')
 	return wrong
 		? `The player is a minor, and ${email} stands on the record of a ${roleWords[wrong]} too. ` +
 				`It is not a guardian's own address: ask for another one, print, or hand over.`

@@ -9,7 +9,7 @@ export const waits = {
 	refusal: { firstMs: 30 * 60_000, mostMs: 4 * 3_600_000 },
 } as const
 /** RFC 5321 4.5.4.1: a sender gives up after 4 to 5 days, from memory. */
-export const giveUpMs = 5 * 86_400_000
+const giveUpMs = 5 * 86_400_000
 /** @param failures how often in a row, 1 or more. @returns ms until the next try */
 export function waitMs(why: keyof typeof waits, failures: number): number {
 	const { firstMs, mostMs } = waits[why]
