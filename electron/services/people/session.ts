@@ -1,7 +1,8 @@
 import { randomBytes, scrypt, timingSafeEqual } from 'node:crypto'
 import type { InputOf, OutputOf } from '../../../shared/contract.ts'
+import { idleMs } from '../../../shared/desk/records/settings.ts'
 import { SealBroken } from '../../store/seal.ts'
-import { idleMs, ownerSlot } from '../../store/store.ts'
+import { ownerSlot } from '../../store/store.ts'
 import { ensureOwner, loadState } from '../records/load.ts'
 import { acting, type Deps, type PersonEntry, Refusal, type State } from '../records/state.ts'
 
