@@ -39,16 +39,13 @@ import { addContact, listRecipients, removeContact } from './services/outbox/con
 import { mailCalls } from './services/outbox/mail.ts'
 import { outboxCalls } from './services/outbox/outbox.ts'
 import { Post } from './services/outbox/post.ts'
-import {
-	answerQuestion,
-	compareDrafts,
-	joinByChoice,
-	listOutreach,
-	mergePack,
-	previewMerge,
-	putDraftAway,
-} from './services/outreach/merge.ts'
-import { makePack, makeReturn, packRefusal, removeHere } from './services/outreach/packs.ts'
+import { answerQuestion } from './services/outreach/answers.ts'
+import { packRefusal } from './services/outreach/laptop.ts'
+import { listOutreach } from './services/outreach/list.ts'
+import { makePack } from './services/outreach/make-pack.ts'
+import { mergePack, previewMerge } from './services/outreach/merge.ts'
+import { compareDrafts, joinByChoice, putDraftAway } from './services/outreach/two-drafts.ts'
+import { makeReturn, removeHere } from './services/outreach/way-back.ts'
 import {
 	checkConsent,
 	listConsents,

@@ -32,7 +32,7 @@ type Head = z.infer<typeof headSchema>
 const mostCost = 2 ** 20
 /** A pack that cannot be used, in words. */
 export class PackRefused extends Error {}
-interface Opened {
+export interface OpenedPack {
 	manifest: Manifest
 	records: Carried[]
 	drafts: CarriedDraft[]
@@ -126,7 +126,7 @@ function writeWhole(file: string, bytes: Uint8Array): void {
 	}
 }
 /** Reads a pack whole before anything of it is used. @throws PackRefused in words */
-export async function readPack(file: string, passphrase: string): Promise<Opened> {
+export async function readPack(file: string, passphrase: string): Promise<OpenedPack> {
 	const bytes = bytesOf(file)
 	const end = bytes.indexOf(10)
 	const head = headOf(end < 0 ? '' : bytes.subarray(0, end).toString('latin1'))
@@ -198,7 +198,7 @@ async function keyOf(head: Head, passphrase: string): Promise<Uint8Array> {
 	}
 }
 /** What is sealed in a pack, each entry held against the manifest. */
-function contentOf(head: Head, body: Buffer, key: Uint8Array): Opened {
+function contentOf(head: Head, body: Buffer, key: Uint8Array): OpenedPack {
 	const read = (kind: string, sealed: string, also: (string | number)[]) =>
 		Buffer.from(unseal(key, head.packId, kind, Buffer.from(sealed, 'base64'), also))
 	const manifest = manifestSchema.parse(

@@ -3,7 +3,7 @@ import { isAbsolute, join } from 'node:path'
 import type { InputOf, OutputOf } from '../../../shared/contract.ts'
 import { backupAgeDays } from '../../../shared/desk/records/keep.ts'
 import { BackupRefused } from '../../store/backup-file.ts'
-import { openPackHere } from '../outreach/packs.ts'
+import { openPackHere } from '../outreach/laptop.ts'
 import type { PlayerValue } from '../records/load.ts'
 import { type Deps, Refusal, type State } from '../records/state.ts'
 

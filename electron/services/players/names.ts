@@ -70,3 +70,6 @@ export function likeness(a: Card, b: Card): 'same-person' | 'twin' | undefined {
 					: undefined
 	return familyA === familyB && givenA === givenB ? 'same-person' : undefined
 }
+/** A player's name as it is shown and printed. */
+export const fullName = ({ givenName, familyName }: Pick<Card, 'givenName' | 'familyName'>) =>
+	`${givenName} ${familyName}`
