@@ -8,7 +8,7 @@ import { passphraseBytes, SealBroken, seal, unseal, unwrap, type Wrapped, wrap }
 import type { Settings } from './settings.ts'
 
 /** A data key that nobody uses yet, with its two wrappings. */
-export interface FreshKeys {
+interface FreshKeys {
 	key: Uint8Array
 	recovery: Uint8Array
 	byPassphrase: Wrapped

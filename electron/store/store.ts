@@ -27,7 +27,7 @@ export type { Kind } from './kinds.ts'
 export type { StoredRecord } from './record.ts'
 export type { Actor } from './trail.ts'
 
-export interface StoreOptions {
+interface StoreOptions {
 	/** scrypt N of new wrappings */
 	cost?: number
 	now?: () => Date

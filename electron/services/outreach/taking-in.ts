@@ -8,7 +8,7 @@ import type { Clash } from './pack-log.ts'
 import { idOfDigest } from './pack-words.ts'
 import { readable } from './versions.ts'
 
-export interface TakenIn {
+interface TakenIn {
 	counts: MergeCounts
 	clashes: Clash[]
 	/** kinds of the records that were destroyed here meanwhile and stay so */

@@ -16,7 +16,7 @@ export const retentionRuleSchema = z.strictObject({
 	adultAgeYears: z.int().min(14).max(25),
 	source: z.string().max(300),
 })
-export type RetentionRule = z.infer<typeof retentionRuleSchema>
+type RetentionRule = z.infer<typeof retentionRuleSchema>
 /** Rules to start from (practice standard 1.3, R[3] R[4]); not legal advice. */
 export const retentionRules = {
 	'australia-7-25': {
@@ -45,9 +45,10 @@ export const retentionRules = {
  * The same day some years on; 29 February becomes 1 March where the year has none, which never
  * shortens.
  */
-export function addYears(date: string, years: number): string {
-	const [year, month, day] = date.split('-').map(Number)
-	return new Date(Date.UTC(year! + years, month! - 1, day!)).toISOString().slice(0, 10)
+function addYears(date: string, years: number): string {
+	const moved = new Date(`${date}T00:00:00Z`)
+	moved.setUTCFullYear(moved.getUTCFullYear() + years)
+	return moved.toISOString().slice(0, 10)
 }
 /**
  * The first day on which the record need not be kept any longer: the later of the two clocks (max,
@@ -61,7 +62,7 @@ export function keepUntil(birthDate: string, lastEntry: string, rule: RetentionR
 		birthDate,
 		age === 17 ? rule.seventeenUntilAgeYears : rule.minorUntilAgeYears,
 	)
-	return [byAge, byEntry].sort().at(-1) as string
+	return [byAge, byEntry].sort().at(-1) ?? byEntry
 }
 export const holdSchema = z.strictObject({
 	playerId: z.string(),
