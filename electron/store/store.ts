@@ -24,7 +24,7 @@ import { verifyTrail } from './verification.ts'
 
 export { ownerSlot } from './key-slots.ts'
 export type { Kind } from './kinds.ts'
-export type { StoredRecord } from './record.ts'
+export type { NewRecord, StoredRecord } from './record.ts'
 export type { Actor } from './trail.ts'
 
 interface StoreOptions {

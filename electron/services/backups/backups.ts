@@ -6,9 +6,11 @@ import { backupAgeDays } from '../../../shared/desk/records/keep.ts'
 import { present } from '../../../shared/engine/plain/present.ts'
 import { BackupRefused } from '../../store/backup-file.ts'
 import { openPackHere } from '../outreach/laptop.ts'
+import type { PlayerValue } from '../players/memory.ts'
 import { fullName } from '../players/names.ts'
-import type { PlayerValue } from '../records/load.ts'
-import { type Deps, Refusal, type State } from '../records/state.ts'
+import type { Deps } from '../records/deps.ts'
+import type { Memory } from '../records/memory.ts'
+import { Refusal } from '../records/refusal.ts'
 
 const dayMs = 86_400_000
 const notWritable = ['EACCES', 'EROFS', 'EPERM', 'ENOENT', 'ENOTDIR', 'EEXIST']
@@ -30,13 +32,16 @@ function nagWords(backups: number, ageDays: number | undefined, warnDays: number
 	return ageDays >= warnDays ? `The newest backup is ${ageDays} days old. Make one now.` : ''
 }
 /** The backups there are, the newest first, and whether it is time for another one. */
-export function listBackups(state: State, { store, now }: Deps): OutputOf<'backups.list'> {
+export function listBackups(
+	{ clinic }: Pick<Memory, 'clinic'>,
+	{ store, now }: Deps,
+): OutputOf<'backups.list'> {
 	const backups = store.backups()
 	const ageDays = backupAgeDays(backups[0]?.at, now().toISOString())
 	return {
 		folder: store.backupFolder,
 		...present({ ageDays }),
-		nag: nagWords(backups.length, ageDays, state.settings.backupWarnDays),
+		nag: nagWords(backups.length, ageDays, clinic.settings.backupWarnDays),
 		backups: backups.map((backup) => ({
 			...backup,
 			bytes: bytesOf(join(backup.folder, backup.file)),
@@ -105,7 +110,7 @@ function fileOf({ store }: Deps, given: string): string {
 }
 /** What a backup holds, and which players stand only now or only then. @throws Refusal */
 export function previewBackup(
-	state: State,
+	memory: Pick<Memory, 'players'>,
 	deps: Deps,
 	{ file }: InputOf<'backups.preview'>,
 ): OutputOf<'backups.preview'> {
@@ -118,7 +123,7 @@ export function previewBackup(
 		}),
 	)
 	const now = new Map(
-		[...state.players.values()].map(({ card }) => [card.playerId, fullName(card)]),
+		[...memory.players.byId.values()].map(({ card }) => [card.playerId, fullName(card)]),
 	)
 	return {
 		records,
@@ -145,13 +150,13 @@ function lookInto({ store }: Deps, file: string): ReturnType<Deps['store']['prev
 }
 /** Puts a backup in the place of the records; the records are locked then. @throws Refusal */
 export async function restoreBackup(
-	state: State,
+	memory: Memory,
 	deps: Deps,
 	{ file }: InputOf<'backups.restore'>,
 ): Promise<OutputOf<'backups.restore'>> {
 	const from = fileOf(deps, file)
 	const { before } = await inWords(() => deps.store.restore(from), deps.store.backupFolder)
-	state.clear()
+	memory.clear()
 	return { before: before?.file ?? '' }
 }
 /** On a PC without records: a backup becomes the records. */

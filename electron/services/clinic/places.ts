@@ -4,7 +4,7 @@
  */
 import { accessSync, constants, existsSync, statSync } from 'node:fs'
 import { dirname, isAbsolute } from 'node:path'
-import { Refusal } from '../records/state.ts'
+import { Refusal } from '../records/refusal.ts'
 
 const example = process.platform === 'win32' ? 'E:\\stick' : '/media/stick'
 const codeOf = (error: unknown): string => (error as { code?: string }).code ?? ''

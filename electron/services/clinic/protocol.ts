@@ -12,31 +12,27 @@ import {
 	openProtocol,
 	type Protocol,
 	type ProtocolFile,
-	protocolSchema,
 } from '../../../shared/engine/protocol/protocol.ts'
 import { type Visit, visitSchema } from '../../../shared/engine/visit/visit.ts'
-import { type Deps, Refusal, type State } from '../records/state.ts'
+import type { Deps } from '../records/deps.ts'
+import type { Memory } from '../records/memory.ts'
+import { Refusal } from '../records/refusal.ts'
+import type { ClinicMemory } from './memory.ts'
+import type { ProtocolRecord } from './protocol-record.ts'
 
-/** What a record of the kind 'protocol' holds. */
-export const protocolRecordSchema = z.strictObject({
-	file: protocolSchema,
-	why: z.string(),
-	by: z.string(),
-	at: z.string(),
-})
-export type ProtocolVersion = z.infer<typeof protocolRecordSchema> & { savedAs: string }
-
-export const getProtocol = (state: State): OutputOf<'protocol.get'> => ({
-	file: state.protocol,
-	...(state.protocolRecord === undefined ? {} : { savedAs: state.protocolRecord }),
+export const getProtocol = ({ clinic }: Pick<Memory, 'clinic'>): OutputOf<'protocol.get'> => ({
+	file: clinic.protocol,
+	savedAs: clinic.recordIds.protocol,
 })
 /** Newest first. */
-export const protocolVersions = (state: State): OutputOf<'protocol.versions'> => ({
-	versions: state.protocolVersions.toReversed(),
+export const protocolVersions = ({
+	clinic,
+}: Pick<Memory, 'clinic'>): OutputOf<'protocol.versions'> => ({
+	versions: clinic.protocolVersions.toReversed(),
 })
 
 function fileOf(
-	state: State,
+	clinic: ClinicMemory,
 	{ values, fpiScheme }: Pick<InputOf<'protocol.save'>, 'values' | 'fpiScheme'>,
 ): ProtocolFile {
 	const problems = protocolProblems(values)
@@ -53,9 +49,9 @@ function fileOf(
 		format: 'lastwright-protocol',
 		version: 1,
 		id: 'clinic',
-		revision: (state.protocolVersions.at(-1)?.file.revision ?? 0) + 1,
-		...(fpiScheme === undefined ? {} : { fpiScheme }),
-		...(Object.keys(own).length > 0 ? { values: own } : {}),
+		revision: (clinic.protocolVersions.at(-1)?.file.revision ?? 0) + 1,
+		fpiScheme,
+		values: Object.keys(own).length > 0 ? own : undefined,
 	}
 }
 /**
@@ -63,47 +59,42 @@ function fileOf(
  * another version was saved meanwhile, or a value cannot be used
  */
 export function saveProtocol(
-	state: State,
+	{ clinic, people }: Pick<Memory, 'clinic' | 'people'>,
 	deps: Deps,
 	input: InputOf<'protocol.save'>,
 ): OutputOf<'protocol.save'> {
-	if (input.follows !== state.protocolRecord)
+	if (input.follows !== clinic.recordIds.protocol)
 		throw new Refusal(
 			'The protocol was changed elsewhere since you opened it. Nothing was overwritten: open it ' +
 				'again and repeat the change.',
 		)
-	const file = fileOf(state, input)
+	const file = fileOf(clinic, input)
 	// the rules must be able to work with it before it counts
-	effectOf(state.protocol, file)
+	effectOf(clinic.protocol, file)
 	const at = deps.now().toISOString()
-	const value = { file, why: input.why.trim(), by: state.acts().name, at }
-	const savedAs = deps.store.append({
-		kind: 'protocol',
-		at,
-		...(input.follows === undefined ? {} : { follows: input.follows }),
-		value,
-	})
-	state.protocol = file
-	state.protocolRecord = savedAs
-	state.protocolVersions.push({ ...value, savedAs })
+	const value: ProtocolRecord = { file, why: input.why.trim(), by: people.acts().name, at }
+	const savedAs = deps.keep({ kind: 'protocol', at, follows: input.follows, value })
 	return { file, savedAs }
 }
 /** What the findings of the demo visits would say with these values; nothing is saved. */
 export function previewProtocol(
-	state: State,
+	{ clinic }: Pick<Memory, 'clinic'>,
 	input: InputOf<'protocol.preview'>,
 ): OutputOf<'protocol.preview'> {
-	return effectOf(state.protocol, fileOf(state, input))
+	return effectOf(clinic.protocol, fileOf(clinic, input))
 }
 
 /**
  * The protocol a signed visit was made under, by its digest; undefined where no version of it is
  * kept here.
  */
-export function protocolOfDigest(state: State, digest: string): Protocol | undefined {
-	const file = state.protocolVersions
+export function protocolOfDigest(
+	clinic: Pick<ClinicMemory, 'protocolVersions'>,
+	digest: string,
+): Protocol | undefined {
+	const file = clinic.protocolVersions
 		.map((protocolVersion) => protocolVersion.file)
-		.find((one) => protocolIdentity(one).digest === digest)
+		.find((version) => protocolIdentity(version).digest === digest)
 	return file && openProtocol(file)
 }
 
@@ -125,7 +116,7 @@ function demoVisits() {
 			visits.map((visit) => ({
 				name: `${player.givenName} ${player.familyName}`,
 				visit,
-				earlier: visits.filter((one) => one.visitDate < visit.visitDate),
+				earlier: visits.filter((other) => other.visitDate < visit.visitDate),
 			})),
 		)
 	return demo
@@ -142,10 +133,10 @@ function effectOf(now: ProtocolFile, next: ProtocolFile): OutputOf<'protocol.pre
 	const visits = demoVisits()
 	try {
 		const changes = visits.flatMap(({ name, visit, earlier }) => {
-			const before = saysOf(assess(visit, earlier, now)),
-				after = saysOf(assess(visit, earlier, next))
-			const gone = [...before].filter((one) => !after.has(one)),
-				added = [...after].filter((one) => !before.has(one))
+			const before = saysOf(assess(visit, earlier, now))
+			const after = saysOf(assess(visit, earlier, next))
+			const gone = [...before].filter((sentence) => !after.has(sentence))
+			const added = [...after].filter((sentence) => !before.has(sentence))
 			return gone.length + added.length === 0
 				? []
 				: [{ name, visitDate: visit.visitDate, gone, added }]

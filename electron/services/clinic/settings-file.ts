@@ -8,7 +8,7 @@ import { z } from 'zod'
 import { lookSchema } from '../../../shared/desk/workplace/look.ts'
 import { problemLine, problemsOf } from '../../../shared/engine/visit/problems.ts'
 import { putInPlace } from '../../store/files.ts'
-import type { Settings } from '../records/state.ts'
+import type { Settings } from '../records/deps.ts'
 
 const settingsSchema = z.strictObject({
 	backupFolder: z.string().min(1).optional(),

@@ -1,11 +1,8 @@
 /**
- * Keeping and showing the items of the outbox: every change is a record that follows the one
- * before.
+ * Keeping the items of the outbox: every change is a record that follows the one before, and a
+ * sending is a record of its own.
  */
-
-import type { OutboxView } from '../../../shared/desk/outbox/calls.ts'
 import {
-	ageDays,
 	moved,
 	numberOf,
 	type OutboxItem,
@@ -13,60 +10,87 @@ import {
 } from '../../../shared/desk/outbox/item.ts'
 import type { HandedOver } from '../../../shared/desk/records/amendment.ts'
 import type { AuditFunction } from '../../../shared/desk/records/audit.ts'
-import { dayHere } from '../../../shared/desk/workplace/local-day.ts'
-import { acting, type Deps, Refusal, type State } from '../records/state.ts'
-import { visitsOf } from '../visits/visits.ts'
-import { nameOf, rootOf } from './contacts.ts'
+import { acting } from '../records/acting.ts'
+import type { Deps } from '../records/deps.ts'
+import type { Memory } from '../records/memory.ts'
+import { Refusal } from '../records/refusal.ts'
+import type { Post } from './post.ts'
 
-export function itemOf(state: State, itemId: string): OutboxItem {
-	const found = state.outbox.get(itemId)
-	if (!found || !state.players.has(found.item.playerId))
+/** What changing an item looks at. */
+type Needs = Pick<Memory, 'outbox' | 'people'>
+
+/** @throws Refusal where it is not there, or its player's records were destroyed */
+export function itemOf(
+	{ outbox, players }: Pick<Memory, 'outbox' | 'players'>,
+	itemId: string,
+): OutboxItem {
+	const item = outbox.items.get(itemId)
+	if (!item || !players.byId.has(item.playerId))
 		throw new Refusal('This is not in the outbox any more. Open the outbox again.')
-	return found.item
+	return item
 }
+/** An item that may be changed by hand. @throws Refusal while it is being sent */
+export function freeItem(
+	memory: Pick<Memory, 'outbox' | 'players'>,
+	post: Pick<Post, 'inFlight'>,
+	itemId: string,
+): OutboxItem {
+	const item = itemOf(memory, itemId)
+	if (post.inFlight(itemId) || item.handing)
+		throw new Refusal(`${numberOf(itemId)} is being sent just now. Wait a moment and look again.`)
+	return item
+}
+/** Keeps an item as it now is. */
 export function putItem(
-	state: State,
-	{ store, now }: Deps,
+	{ outbox }: Pick<Memory, 'outbox'>,
+	{ keep }: Deps,
 	item: OutboxItem,
 	does?: AuditFunction,
 ): OutboxItem {
-	const known = state.outbox.get(item.itemId)
-	const recordId = store.append({
+	keep({
 		kind: 'outbox',
-		at: now().toISOString(),
-		...(known ? { follows: known.recordId } : {}),
+		follows: outbox.items.recordOf(item.itemId),
 		value: item,
 		about: item.playerId,
 		thing: item.itemId,
-		...(does ? { does } : {}),
+		does,
 	})
-	state.outbox.set(item.itemId, { item, recordId })
 	return item
 }
 /** Who acts, by name; what the program does by itself says so. */
-export function actorName(state: State): string {
+function actorName({ people }: Pick<Memory, 'people'>): string {
 	const { personId, purpose } = acting.getStore() ?? { personId: null, purpose: '' }
-	const name = (personId && state.people.get(personId)?.name) || 'Lastwright'
+	const name = people.nameOf(personId) || 'Lastwright'
 	return purpose === 'outbox' ? `Lastwright, released by ${name}` : name
 }
+/** An item with a line added to its history; its state stays. */
+export const noted = (item: OutboxItem, at: string, by: string, says: string): OutboxItem => ({
+	...item,
+	history: [...item.history, { at, by, state: item.state, says }],
+})
 /** Moves an item. @throws Refusal where the states do not allow it */
 export function move(
-	state: State,
+	memory: Needs,
 	deps: Deps,
 	item: OutboxItem,
 	to: OutboxState,
 	says: string,
 	change: Partial<OutboxItem> = {},
-	does?: AuditFunction,
 ): OutboxItem {
-	let next: OutboxItem
+	const happening = { at: deps.now().toISOString(), by: actorName(memory), says }
+	return putItem(memory, deps, { ...movedOrRefused(item, to, happening), ...change })
+}
+function movedOrRefused(
+	item: OutboxItem,
+	to: OutboxState,
+	happening: Parameters<typeof moved>[2],
+): OutboxItem {
 	try {
-		next = moved(item, to, { at: deps.now().toISOString(), by: actorName(state), says })
+		return moved(item, to, happening)
 	} catch (error) {
 		if (error instanceof RangeError) throw new Refusal(`${numberOf(item.itemId)}: ${error.message}`)
 		throw error
 	}
-	return putItem(state, deps, { ...next, ...change }, does)
 }
 const handedBy: Record<OutboxItem['channel'], { channel: string; does: AuditFunction }> = {
 	smtp: { channel: 'send', does: 'send' },
@@ -78,15 +102,18 @@ const handedBy: Record<OutboxItem['channel'], { channel: string; does: AuditFunc
  * The record of a sending: what, to whom, which way, who, when, message id, consent. The visit's
  * own list of who holds what reads it too.
  */
-export function recordSending(state: State, { store, now }: Deps, item: OutboxItem): void {
+export function recordSending(
+	memory: Pick<Memory, 'people'>,
+	{ store, now, keep }: Deps,
+	item: OutboxItem,
+): void {
 	const at = now().toISOString()
 	const { channel, does } = handedBy[item.channel]
 	const card: HandedOver = { recipient: item.recipient.name, channel, version: item.version, at }
-	const visit = store.cardsOf('visit', item.visitId).at(-1)?.record
-	store.append({
+	keep({
 		kind: 'sending',
 		at,
-		...(visit ? { follows: visit } : {}),
+		follows: store.cardsOf('visit', item.visitId).at(-1)?.record,
 		about: item.playerId,
 		thing: item.visitId,
 		card,
@@ -102,7 +129,7 @@ export function recordSending(state: State, { store, now }: Deps, item: OutboxIt
 			way: item.channel,
 			protection: item.protection,
 			personId: acting.getStore()?.personId ?? null,
-			by: actorName(state),
+			by: actorName(memory),
 			messageId: item.messageId,
 			consentIds: item.consentIds ?? [],
 		},
@@ -110,7 +137,7 @@ export function recordSending(state: State, { store, now }: Deps, item: OutboxIt
 }
 /** Marks an item as sent and writes its sending, both or neither. */
 export function sent(
-	state: State,
+	memory: Needs,
 	deps: Deps,
 	item: OutboxItem,
 	says: string,
@@ -118,12 +145,12 @@ export function sent(
 	change: Partial<OutboxItem> = {},
 ): OutboxItem {
 	return deps.store.together(() => {
-		const next = move(state, deps, item, to, says, {
+		const next = move(memory, deps, item, to, says, {
 			sentAt: item.sentAt ?? deps.now().toISOString(),
 			handing: false,
 			...change,
 		})
-		recordSending(state, deps, next)
+		recordSending(memory, deps, next)
 		return next
 	})
 }
@@ -131,11 +158,11 @@ export function sent(
  * A sending whose end is not known: the program stopped, or the records were locked, between the
  * last byte and the answer.
  */
-export function recover(state: State, deps: Deps, inFlight: (itemId: string) => boolean): void {
-	for (const { item } of [...state.outbox.values()])
+export function recover(memory: Needs, deps: Deps, inFlight: (itemId: string) => boolean): void {
+	for (const item of memory.outbox.items.all())
 		if (item.handing && item.state === 'ready' && !inFlight(item.itemId)) {
 			move(
-				state,
+				memory,
 				deps,
 				item,
 				'uncertain',
@@ -144,40 +171,4 @@ export function recover(state: State, deps: Deps, inFlight: (itemId: string) => 
 				{ handing: false },
 			)
 		}
-}
-export function refuseInFlight(item: OutboxItem, inFlight: boolean): void {
-	if (inFlight)
-		throw new Refusal(
-			`${numberOf(item.itemId)} is being sent just now. Wait a moment and look again.`,
-		)
-}
-export function viewsOf(
-	state: State,
-	deps: Deps,
-	inFlight: (itemId: string) => boolean,
-): OutboxView[] {
-	const now = deps.now().toISOString()
-	const today = dayHere(deps.now())
-	const visits = new Map<string, ReturnType<typeof visitsOf>>()
-	return [...state.outbox.values()]
-		.filter(({ item }) => state.players.has(item.playerId))
-		.map(({ item: { password: _, handing: __, ...item } }) => {
-			const playerId = rootOf(state, item.playerId)
-			const lines = visits.get(playerId) ?? visitsOf(state, deps, playerId)
-			visits.set(playerId, lines)
-			const visit = lines.find((line) => line.card.visitId === item.visitId)
-			const open = item.state !== 'closed' && item.state !== 'delivered'
-			return {
-				...item,
-				number: numberOf(item.itemId),
-				playerName: nameOf(state, playerId),
-				birthDate: state.entry(playerId).player.birthDate,
-				visitDate: visit?.card.visitDate ?? '',
-				ageDays: ageDays(item.createdAt, now),
-				overdue: open && item.due < today,
-				sending: inFlight(item.itemId),
-				...(visit && visit.card.version > item.version ? { newerVersion: visit.card.version } : {}),
-			}
-		})
-		.sort((a, b) => (a.createdAt < b.createdAt ? -1 : 1))
 }

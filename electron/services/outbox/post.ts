@@ -1,26 +1,31 @@
 /** Sends what was released: one at a time, in order, waiting while there is no network. */
-
 import { numberOf, type OutboxItem } from '../../../shared/desk/outbox/item.ts'
-import {
-	bodyFor,
-	fileNameFor,
-	subjectFor,
-	testBody,
-	testSubject,
-} from '../../../shared/desk/outbox/message.ts'
-import { givesUp, waitMs } from '../../../shared/desk/outbox/retry.ts'
+import { testBody, testSubject } from '../../../shared/desk/outbox/message.ts'
+import { waitMs } from '../../../shared/desk/outbox/retry.ts'
 import { composeMessage } from '../../mail/compose.ts'
 import { type Outcome, type SendMail, sendBySmtp } from '../../mail/send.ts'
-import { acting, type Deps, Refusal, type State } from '../records/state.ts'
-import { protectedCopy, storedDocument } from '../visits/documents.ts'
-import { mustHold } from './contacts.ts'
-import { move, putItem, recover, sent } from './items.ts'
+import type { PersonEntry } from '../people/memory.ts'
+import { acting } from '../records/acting.ts'
+import type { Deps } from '../records/deps.ts'
+import { Refusal } from '../records/refusal.ts'
+import { putItem, recover } from './items.ts'
+import { documentToSend, letterFor } from './letter.ts'
+import type { OutboxNeeds } from './needs.ts'
+import { mustHold } from './recipients.ts'
+import { backToCheck, settle } from './settle.ts'
 
 /** Roles that may send; asked again when the message leaves. */
 const senders = ['owner', 'clinician', 'reception']
 
+/** Who released an item acts when it leaves; a person who is gone is nobody. */
+const actorOf = (person: PersonEntry | undefined) => ({
+	personId: person?.personId ?? null,
+	role: person?.role ?? 'nobody',
+	purpose: 'outbox',
+})
+
 export class Post {
-	readonly #state: State
+	readonly #memory: OutboxNeeds
 	readonly #deps: Deps
 	readonly #send: SendMail
 	#running: Promise<void> | undefined
@@ -33,8 +38,8 @@ export class Post {
 	#again = false
 	#hurry = false
 	#ended = false
-	constructor(state: State, deps: Deps, send: SendMail = sendBySmtp) {
-		this.#state = state
+	constructor(memory: OutboxNeeds, deps: Deps, send: SendMail = sendBySmtp) {
+		this.#memory = memory
 		this.#deps = deps
 		this.#send = send
 	}
@@ -49,28 +54,30 @@ export class Post {
 		this.#network = { failures: 0, notBefore: 0 }
 		this.#says = ''
 	}
-	queue(): OutboxItem[] {
-		return [...this.#state.outbox.values()]
-			.map(({ item }) => item)
+	/** What waits for the mail server, in the order in which it was released. */
+	#queue(): OutboxItem[] {
+		const { outbox, players } = this.#memory
+		return outbox.items
+			.all()
 			.filter(
 				(item) =>
 					item.state === 'ready' &&
 					item.channel === 'smtp' &&
 					!item.handing &&
-					this.#state.players.has(item.playerId),
+					players.byId.has(item.playerId),
 			)
-			.sort((a, b) => ((a.released?.at ?? '') < (b.released?.at ?? '') ? -1 : 1))
+			.sort((left, right) => ((left.released?.at ?? '') < (right.released?.at ?? '') ? -1 : 1))
 	}
+	/** How the queue stands. @returns `retryAt`: when it is tried again, an ISO moment */
 	status(): { waiting: number; busy: boolean; says: string; retryAt?: string } {
-		const waiting = this.queue().length
+		const waiting = this.#queue().length
 		const { notBefore } = this.#network
+		const waits = waiting > 0 && notBefore > this.#deps.now().getTime()
 		return {
 			waiting,
 			busy: this.#running !== undefined,
 			says: waiting > 0 ? this.#says : '',
-			...(waiting > 0 && notBefore > this.#deps.now().getTime()
-				? { retryAt: new Date(notBefore).toISOString() }
-				: {}),
+			...(waits && { retryAt: new Date(notBefore).toISOString() }),
 		}
 	}
 	/**
@@ -89,7 +96,7 @@ export class Post {
 				this.#says =
 					'The outbox could not write to the records. Free some space on the disk; it is tried ' +
 					'again.'
-				this.#waitForNetwork()
+				this.#waitForNextTry()
 			})
 			.finally(() => {
 				this.#running = undefined
@@ -105,235 +112,149 @@ export class Post {
 			await this.#walk(hurry)
 		} while (this.#again)
 	}
+	get #canGoOn(): boolean {
+		return this.#deps.store.isOpen && !this.#ended
+	}
 	async #walk(now: boolean): Promise<void> {
-		const { store } = this.#deps
-		if (!store.isOpen || this.#ended) return
-		if (this.#late) this.#settleLate()
-		acting.run({ personId: null, role: 'nobody', purpose: 'outbox' }, () =>
-			recover(this.#state, this.#deps, this.inFlight),
-		)
-		if (this.#stopped || (!now && this.#network.notBefore > this.#deps.now().getTime())) return
-		for (const { itemId } of this.queue()) {
-			if (!store.isOpen || this.#ended || !this.#state.mail.smtp) return
-			// it may have been called back while others were sent
-			const item = this.#state.outbox.get(itemId)?.item
-			if (item?.state !== 'ready' || item.handing) continue
-			if (!now && item.notBefore !== undefined && item.notBefore > this.#deps.now().toISOString())
-				continue
-			if ((await this.#one(item)) === 'halt') return
+		if (!this.#canGoOn) return
+		this.#settleLate()
+		acting.run(actorOf(undefined), () => recover(this.#memory, this.#deps, this.inFlight))
+		const waits = !now && this.#network.notBefore > this.#deps.now().getTime()
+		if (this.#stopped || waits) return
+		for (const { itemId } of this.#queue()) {
+			if (!this.#canGoOn || !this.#memory.outbox.mail.smtp) return
+			const item = this.#dueNow(itemId, now)
+			if (item && (await this.#sendItem(item)) === 'halt') return
 		}
 	}
-	async #one(item: OutboxItem): Promise<'on' | 'halt'> {
-		const state = this.#state
+	/** An item of the queue, unless it was called back while others were sent or has to wait. */
+	#dueNow(itemId: string, now: boolean): OutboxItem | undefined {
+		const item = this.#memory.outbox.items.get(itemId)
+		if (item?.state !== 'ready' || item.handing) return undefined
+		const { notBefore } = item
+		const waits = notBefore !== undefined && notBefore > this.#deps.now().toISOString()
+		return waits && !now ? undefined : item
+	}
+	#releasedBy(item: OutboxItem | undefined): PersonEntry | undefined {
+		return item?.released && this.#memory.people.byId.get(item.released.personId)
+	}
+	#sendItem(item: OutboxItem): Promise<'on' | 'halt'> {
+		const person = this.#releasedBy(item)
+		return acting.run(actorOf(person), async () => {
+			this.#flying = item.itemId
+			try {
+				return await this.#trySending(item, person)
+			} catch (error) {
+				return this.#notSent(item, error)
+			} finally {
+				this.#flying = undefined
+			}
+		})
+	}
+	/** @throws Refusal where it must not leave; anything else where it could not be prepared */
+	async #trySending(item: OutboxItem, person: PersonEntry | undefined): Promise<'on' | 'halt'> {
+		const memory = this.#memory
 		const deps = this.#deps
-		const person = item.released ? state.people.get(item.released.personId) : undefined
-		return acting.run(
-			{ personId: person?.personId ?? null, role: person?.role ?? 'nobody', purpose: 'outbox' },
-			async () => {
-				this.#flying = item.itemId
-				try {
-					if (!person?.active || !senders.includes(person.role))
-						throw new Refusal(
-							'The person who released this does not work here any more. Somebody else has to ' +
-								'check and release it.',
-						)
-					const { smtp } = state.mail
-					if (!smtp || !state.clinic) return 'halt'
-					const { recipient } = mustHold(state, deps, item)
-					const { value, bytes } = storedDocument(deps, item.documentId, item.sha256)
-					const attachment =
-						item.protection === 'password'
-							? await protectedCopy(deps, value, item.password ?? '')
-							: bytes
-					const number = numberOf(item.itemId)
-					const message = await composeMessage({
-						from: smtp.from,
-						to: { name: recipient.name, email: recipient.email ?? '' },
-						subject: subjectFor(number, state.clinic),
-						messageId: item.messageId,
-						date: deps.now(),
-						body: bodyFor({
-							number,
-							recipient: recipient.name,
-							clinic: state.clinic,
-							withPassword: item.protection === 'password',
-						}),
-						attachment: { fileName: fileNameFor(number), bytes: attachment },
-					})
-					const outcome = await this.#send(smtp, {
-						from: smtp.from.email,
-						to: recipient.email ?? '',
-						message,
-						envelopeId: item.itemId,
-						beforeEnd: () => {
-							if (!deps.store.isOpen)
-								throw new Refusal('The records were locked. It is sent after the next unlock.')
-							const { consentIds } = mustHold(state, deps, item)
-							putItem(state, deps, { ...item, handing: true, consentIds })
-						},
-					})
-					if (!deps.store.isOpen) {
-						// before the end nothing was sent and nothing is to be written; after it the answer is
-						// kept until the unlock
-						if (outcome.kind !== 'stopped' && outcome.kind !== 'network')
-							this.#late = { itemId: item.itemId, outcome }
-						return 'halt'
-					}
-					return this.#settle(item.itemId, outcome)
-				} catch (error) {
-					if (!(error instanceof Refusal) || !deps.store.isOpen) {
-						if (!deps.store.isOpen) return 'halt'
-						this.#says =
-							`${numberOf(item.itemId)} could not be prepared for sending. It waits; ` +
-							'nothing was sent.'
-						this.#waitForNetwork()
-						return 'halt'
-					}
-					move(
-						state,
-						deps,
-						state.outbox.get(item.itemId)?.item ?? item,
-						'to-check',
-						error.message,
-						{ released: undefined, handing: false },
-					)
-					return 'on'
-				} finally {
-					this.#flying = undefined
-				}
-			},
+		if (!person?.active || !senders.includes(person.role))
+			throw new Refusal(
+				'The person who released this does not work here any more. Somebody else has to ' +
+					'check and release it.',
+			)
+		const { smtp } = memory.outbox.mail
+		const clinic = memory.clinic.letterhead
+		if (!smtp || !clinic) return 'halt'
+		const { recipient } = mustHold(memory, deps, item)
+		const document = await documentToSend(deps, item)
+		const { from } = smtp
+		const date = deps.now()
+		const message = await composeMessage(
+			letterFor({ item, recipient, clinic, from, date, document }),
 		)
+		const outcome = await this.#send(smtp, {
+			from: from.email,
+			to: recipient.email ?? '',
+			message,
+			envelopeId: item.itemId,
+			beforeEnd: () => this.#noteLeaving(item),
+		})
+		if (deps.store.isOpen) return this.#settle(item.itemId, outcome)
+		// before the end nothing was sent and nothing is to be written; after it the answer is kept
+		// until the unlock
+		if (outcome.kind !== 'stopped' && outcome.kind !== 'network')
+			this.#late = { itemId: item.itemId, outcome }
+		return 'halt'
 	}
-	#waitForNetwork(): void {
-		const failures = this.#network.failures + 1
-		this.#network = {
-			failures,
-			notBefore: this.#deps.now().getTime() + waitMs('network', failures),
+	/** The last look before the end of the message is sent. @throws Refusal where it must not be */
+	#noteLeaving(item: OutboxItem): void {
+		if (!this.#deps.store.isOpen)
+			throw new Refusal('The records were locked. It is sent after the next unlock.')
+		const { consentIds } = mustHold(this.#memory, this.#deps, item)
+		putItem(this.#memory, this.#deps, { ...item, handing: true, consentIds })
+	}
+	#notSent(item: OutboxItem, error: unknown): 'on' | 'halt' {
+		if (!this.#deps.store.isOpen) return 'halt'
+		if (error instanceof Refusal) {
+			const now = this.#memory.outbox.items.get(item.itemId) ?? item
+			backToCheck(this.#memory, this.#deps, now, error)
+			return 'on'
 		}
+		this.#says =
+			`${numberOf(item.itemId)} could not be prepared for sending. It waits; ` + 'nothing was sent.'
+		this.#waitForNextTry()
+		return 'halt'
+	}
+	#waitForNextTry(): void {
+		const failures = this.#network.failures + 1
+		const notBefore = this.#deps.now().getTime() + waitMs('network', failures)
+		this.#network = { failures, notBefore }
 	}
 	#settleLate(): void {
 		const late = this.#late
 		this.#late = undefined
-		const released = late && this.#state.outbox.get(late.itemId)?.item.released
-		if (late && released)
-			acting.run(
-				{
-					personId: released.personId,
-					role: this.#state.people.get(released.personId)?.role ?? 'nobody',
-					purpose: 'outbox',
-				},
-				() => this.#settle(late.itemId, late.outcome),
-			)
+		const item = late && this.#memory.outbox.items.get(late.itemId)
+		if (!late || !item?.released) return
+		const role = this.#releasedBy(item)?.role ?? 'nobody'
+		acting.run({ personId: item.released.personId, role, purpose: 'outbox' }, () =>
+			this.#settle(late.itemId, late.outcome),
+		)
 	}
 	#settle(itemId: string, outcome: Outcome): 'on' | 'halt' {
-		const state = this.#state
-		const deps = this.#deps
-		const item = state.outbox.get(itemId)?.item
+		const item = this.#memory.outbox.items.get(itemId)
 		if (!item) return 'on'
-		const at = deps.now().toISOString()
-		const attempts = item.attempts + 1
-		const firstTriedAt = item.firstTriedAt ?? at
-		switch (outcome.kind) {
-			case 'accepted':
-				sent(
-					state,
-					deps,
-					item,
-					'The mail server took it. That is no proof that it arrived.',
-					'sent',
-					{ attempts, firstTriedAt },
-				)
-				this.freshStart()
-				return 'on'
-			case 'uncertain':
-				move(
-					state,
-					deps,
-					item,
-					'uncertain',
-					`${outcome.says} Ask the recipient before sending again.`,
-					{ attempts, firstTriedAt, handing: false },
-				)
-				this.#says = outcome.says
-				this.#waitForNetwork()
-				return 'halt'
-			case 'refused':
-				move(state, deps, item, 'returned', outcome.says, {
-					attempts,
-					firstTriedAt,
-					handing: false,
-					...(outcome.status ? { statusCode: outcome.status } : {}),
-				})
-				return 'on'
-			case 'later':
-				if (givesUp(firstTriedAt, at))
-					move(state, deps, item, 'returned', `${outcome.says} It was tried for five days.`, {
-						attempts,
-						firstTriedAt,
-						handing: false,
-					})
-				else
-					putItem(state, deps, {
-						...item,
-						attempts,
-						firstTriedAt,
-						handing: false,
-						notBefore: new Date(deps.now().getTime() + waitMs('refusal', attempts)).toISOString(),
-						history: [
-							...item.history,
-							{ at, by: 'Lastwright', state: 'ready', says: outcome.says },
-						],
-					})
-				return 'on'
-			case 'settings':
-				if (item.handing) putItem(state, deps, { ...item, handing: false })
-				this.#stopped = true
-				this.#says =
-					`${outcome.says} The queue waits until the settings are saved anew or ` +
-					'"Send now" is chosen.'
-				return 'halt'
-			case 'stopped':
-				if (outcome.error instanceof Refusal)
-					move(state, deps, item, 'to-check', outcome.error.message, {
-						released: undefined,
-						handing: false,
-					})
-				else {
-					this.#says =
-						'It could not be noted that the message leaves, so it was not sent. It is tried again.'
-					this.#waitForNetwork()
-				}
-				return outcome.error instanceof Refusal ? 'on' : 'halt'
-			case 'network':
-				if (item.handing) putItem(state, deps, { ...item, handing: false })
-				this.#says = outcome.says
-				this.#waitForNetwork()
-				return 'halt'
+		const after = settle(this.#memory, this.#deps, item, outcome)
+		if (after.go === 'on') {
+			if (after.networkWorks) this.freshStart()
+			return 'on'
 		}
+		this.#says = after.says
+		if (after.until === 'settings-change') this.#stopped = true
+		else this.#waitForNextTry()
+		return 'halt'
 	}
 	/** A message to the clinic's own address. */
 	async test(): Promise<string> {
-		const { smtp } = this.#state.mail
+		const { smtp } = this.#memory.outbox.mail
 		if (!smtp)
 			throw new Refusal('No mail server is set. Fill in the mail settings and save them first.')
+		const { from } = smtp
 		const at = this.#deps.now()
 		const message = await composeMessage({
-			from: smtp.from,
-			to: smtp.from,
+			from,
+			to: from,
 			subject: testSubject,
 			body: testBody,
-			messageId: `<test-${at.getTime()}@${smtp.from.email.split('@')[1]}>`,
+			messageId: `<test-${at.getTime()}@${from.email.split('@')[1]}>`,
 			date: at,
 		})
 		const outcome = await this.#send(smtp, {
-			from: smtp.from.email,
-			to: smtp.from.email,
+			from: from.email,
+			to: from.email,
 			message,
 			envelopeId: `test-${at.getTime()}`,
 			beforeEnd: () => {},
 		})
 		if (outcome.kind === 'accepted')
-			return `The mail server took a test message to ${smtp.from.email}. Look whether it arrives.`
+			return `The mail server took a test message to ${from.email}. Look whether it arrives.`
 		throw new Refusal(outcome.kind === 'stopped' ? 'The test was stopped.' : outcome.says)
 	}
 }

@@ -4,7 +4,7 @@ import type { CarriedDraft, DraftBase } from '../../../shared/desk/outreach/carr
 import { joinDraftContents } from '../../../shared/desk/outreach/drafts.ts'
 import { draftDigest, draftStep } from '../../../shared/desk/outreach/merge.ts'
 import type { Store } from '../../store/store.ts'
-import type { DraftValue } from '../records/state.ts'
+import type { DraftValue } from '../visits/memory.ts'
 import { idOfDigest } from './pack-words.ts'
 
 /** Two drafts of one visit that stand side by side for a person. */

@@ -2,8 +2,8 @@
 import type { Card } from '../../../shared/contract.ts'
 import type { Carried } from '../../../shared/desk/outreach/carried.ts'
 import type { Store } from '../../store/store.ts'
+import type { PlayerValue } from '../players/memory.ts'
 import { fullName, likeness } from '../players/names.ts'
-import type { PlayerValue } from '../records/load.ts'
 import type { Duplicate } from './pack-log.ts'
 import { versionsAbout } from './versions.ts'
 

@@ -2,7 +2,10 @@
 import { dayHere } from '../../../shared/desk/workplace/local-day.ts'
 import { readPack } from '../../store/pack-file.ts'
 import { fileToRead } from '../clinic/places.ts'
-import { type Deps, type PackNote, Refusal, type State } from '../records/state.ts'
+import type { Deps } from '../records/deps.ts'
+import type { Memory } from '../records/memory.ts'
+import { Refusal } from '../records/refusal.ts'
+import type { PackNote } from './memory.ts'
 import { packWords } from './pack-words.ts'
 
 /** Under this name the laptop keeps what it knows of its pack. */
@@ -55,8 +58,11 @@ export async function openPackHere(
 	return { records: records.length, visits: manifest.counts.visit ?? 0, recoveryKey }
 }
 /** What stands in the way of a call on a laptop whose pack has run out. */
-export function packRefusal(state: State, deps: Deps, name: string): string | undefined {
-	const { pack } = state
+export function packRefusal(
+	{ outreach: { pack } }: Pick<Memory, 'outreach'>,
+	deps: Pick<Deps, 'now'>,
+	name: string,
+): string | undefined {
 	if (
 		!pack ||
 		pack.removedAt ||

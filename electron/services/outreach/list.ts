@@ -2,24 +2,28 @@
 import type { OutputOf } from '../../../shared/contract.ts'
 import { dayHere } from '../../../shared/desk/workplace/local-day.ts'
 import { present } from '../../../shared/engine/plain/present.ts'
-import type { Deps, PackNote, State } from '../records/state.ts'
+import type { Deps } from '../records/deps.ts'
+import type { Memory } from '../records/memory.ts'
+import type { PackNote } from './memory.ts'
 import { type Duplicate, type MergedValue, type OutValue, packLog } from './pack-log.ts'
 import { openQuestions } from './questions.ts'
 
+type Remembered = Pick<Memory, 'outreach' | 'players' | 'drafts'>
 type Listed = OutputOf<'outreach.list'>
 /** Everything about packs, the newest first, with the questions that are open. */
-export function listOutreach(state: State, deps: Deps): Listed {
+export function listOutreach(memory: Remembered, deps: Deps): Listed {
+	const { pack } = memory.outreach
 	const { out, merged } = packLog(deps.store)
 	const playerIds = [...new Set(merged.flatMap((value) => value.players))]
 	return {
-		...present({ carries: state.pack && carried(state, deps, state.pack) }),
+		...present({ carries: pack && carried(memory, deps, pack) }),
 		out: out.map((value) => wentOut(value, merged)).reverse(),
-		merged: merged.map((value) => cameHome(state, value)).reverse(),
+		merged: merged.map((value) => cameHome(memory, value)).reverse(),
 		questions: openQuestions(deps.store, playerIds),
 	}
 }
 /** On a laptop: what it carries, and how much was entered on it. */
-function carried(state: State, deps: Deps, pack: PackNote): NonNullable<Listed['carries']> {
+function carried(memory: Remembered, deps: Deps, pack: PackNote): NonNullable<Listed['carries']> {
 	return {
 		packId: pack.packId,
 		madeAt: pack.madeAt,
@@ -31,15 +35,18 @@ function carried(state: State, deps: Deps, pack: PackNote): NonNullable<Listed['
 		shelf: pack.shelf,
 		protocol: pack.protocol,
 		...present({ removedAt: pack.removedAt }),
-		newHere: newHere(state, deps),
+		newHere: newHere(memory, deps),
 	}
 }
-function newHere(state: State, { store }: Deps): { records: number; drafts: number } {
+function newHere(
+	{ players, drafts }: Remembered,
+	{ store }: Deps,
+): { records: number; drafts: number } {
 	return {
 		records: store
-			.carry([...state.players.keys()], () => true)
+			.carry([...players.byId.keys()], () => true)
 			.filter((record) => record.origin === store.origin).length,
-		drafts: state.drafts.size,
+		drafts: drafts.byId.size,
 	}
 }
 function wentOut(
@@ -56,7 +63,7 @@ function wentOut(
 		home: merged.some((value) => value.answers === packId),
 	}
 }
-function cameHome(state: State, value: MergedValue): Listed['merged'][number] {
+function cameHome({ players, drafts }: Remembered, value: MergedValue): Listed['merged'][number] {
 	const { packId, at, by, counts, receipt, quarantined, trailRows = 0 } = value
 	return {
 		packId,
@@ -67,17 +74,20 @@ function cameHome(state: State, value: MergedValue): Listed['merged'][number] {
 		receipt,
 		duplicates: value.duplicates.map((duplicate) => ({
 			...duplicate,
-			...present({ joined: joinedBy(state, duplicate) }),
+			...present({ joined: joinedBy(players.merges, duplicate) }),
 		})),
 		quarantined,
 		draftsBoth: value.draftsBoth.filter(
-			({ drafts }) => drafts.filter((id) => state.drafts.has(id)).length > 1,
+			(apart) => apart.drafts.filter((id) => drafts.byId.has(id)).length > 1,
 		),
 	}
 }
 /** The merge that made one player of the two; undefined where nobody did. */
-function joinedBy(state: State, { playerId, like }: Duplicate): string | undefined {
-	return [...state.merges.values()].find(
+function joinedBy(
+	merges: Memory['players']['merges'],
+	{ playerId, like }: Duplicate,
+): string | undefined {
+	return [...merges.values()].find(
 		({ from, into }) =>
 			(from === playerId && into === like) || (from === like && into === playerId),
 	)?.mergeId

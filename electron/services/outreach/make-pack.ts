@@ -7,8 +7,11 @@ import { digestOf } from '../../../shared/engine/plain/canonical.ts'
 import { addDays } from '../../../shared/engine/visit/age.ts'
 import { type Unfinished, writePack } from '../../store/pack-file.ts'
 import type { Kind } from '../../store/store.ts'
+import type { PlayerEntry } from '../players/memory.ts'
 import { fullName } from '../players/names.ts'
-import { type Deps, type PlayerEntry, Refusal, type State } from '../records/state.ts'
+import type { Deps } from '../records/deps.ts'
+import type { Memory } from '../records/memory.ts'
+import { Refusal } from '../records/refusal.ts'
 import { visitsOf } from '../visits/visits.ts'
 import { basesOf, draftsToCarry } from './drafts-out.ts'
 import type { OutValue } from './pack-log.ts'
@@ -41,28 +44,29 @@ const longestDays = 90
  * @throws Refusal in words
  */
 export async function makePack(
-	state: State,
+	memory: Memory,
 	deps: Deps,
 	wish: Wish,
 ): Promise<OutputOf<'outreach.makePack'>> {
 	const { store, now } = deps
 	const { playerIds, folder, passphrase, expires } = wish
-	const chosen = await mustBePackable(state, deps, wish)
-	const ids = new Set(playerIds.flatMap((id) => state.idsOf(id)))
-	const visits = visitsToCarry(state, deps, wish)
-	const records = recordsToCarry(state, deps, ids, new Set([...visits.values()].flat()))
+	const { players, clinic, people, shelf } = memory
+	const chosen = await mustBePackable(memory, deps, wish)
+	const ids = new Set(playerIds.flatMap((id) => players.idsOf(id)))
+	const visits = visitsToCarry(memory, deps, wish)
+	const records = recordsToCarry(memory, deps, ids, new Set([...visits.values()].flat()))
 	const drafts = draftsToCarry(
 		store,
-		[...state.drafts].filter(([, draft]) => ids.has(draft.playerId)).map(([id]) => id),
+		memory.drafts.of([...ids]).map(([id]) => id),
 	)
-	const person = state.acts()
+	const person = people.acts()
 	const about: Unfinished = {
 		direction: 'out',
 		madeAt: now().toISOString(),
 		madeBy: { personId: person.personId, name: person.name },
 		expires,
 		home: store.origin,
-		clinicName: state.clinic?.name ?? '',
+		clinicName: clinic.letterhead?.name ?? '',
 		players: chosen.map(({ card }) => ({
 			playerId: card.playerId,
 			name: fullName(card),
@@ -70,8 +74,8 @@ export async function makePack(
 			visits: visits.get(card.playerId)?.length ?? 0,
 		})),
 		bases: basesOf(drafts),
-		protocol: protocolIdentity(state.protocol),
-		shelf: state.shelf !== undefined,
+		protocol: protocolIdentity(clinic.protocol),
+		shelf: shelf.shelf !== undefined,
 	}
 	const name = `pack-${dayHere(now())}-${digestOf(about).slice(0, 6)}.lwpack`
 	const file = newFileIn(folder, name)
@@ -79,7 +83,7 @@ export async function makePack(
 		() => writePack(file, passphrase, store.cost, about, records, drafts),
 		folder,
 	)
-	const { packId, madeAt, players, counts } = manifest
+	const { packId, madeAt, counts } = manifest
 	noteOut(deps, {
 		what: 'out',
 		packId,
@@ -87,7 +91,7 @@ export async function makePack(
 		by: person.name,
 		expires,
 		file: name,
-		players,
+		players: manifest.players,
 		counts,
 		drafts,
 	})
@@ -95,18 +99,18 @@ export async function makePack(
 		file,
 		bytes,
 		packId,
-		players: players.length,
+		players: manifest.players.length,
 		records: manifest.records,
 		drafts: manifest.drafts,
 	}
 }
 /** @returns the chosen players, each of whom is here and stands in the list once */
 async function mustBePackable(
-	state: State,
+	memory: Memory,
 	{ store, now }: Deps,
 	{ playerIds, passphrase, expires }: Wish,
 ): Promise<PlayerEntry[]> {
-	if (state.pack)
+	if (memory.outreach.pack)
 		throw new Refusal(
 			'These records came in a pack themselves. Packs are made at home; here make the file for ' +
 				'the way back.',
@@ -117,7 +121,7 @@ async function mustBePackable(
 		throw new Refusal('The day of expiry cannot stand.', [
 			{ path: 'expires', message: `given ${expires}, allowed: ${today} to ${last}` },
 		])
-	if (await store.isPassphraseOf(state.acts().slot, passphrase))
+	if (await store.isPassphraseOf(memory.people.acts().slot, passphrase))
 		throw new Refusal('A pack has a passphrase of its own.', [
 			{
 				path: 'passphrase',
@@ -126,37 +130,37 @@ async function mustBePackable(
 					'here',
 			},
 		])
-	const chosen = playerIds.map((id) => state.entry(id))
+	const chosen = playerIds.map((id) => memory.players.entry(id))
 	if (new Set(playerIds).size !== playerIds.length)
 		throw new Refusal('A player stands twice in the list. Choose each once.')
 	return chosen
 }
 /** The visits of each player that travel, the latest first. */
 function visitsToCarry(
-	state: State,
+	memory: Memory,
 	deps: Deps,
 	{ playerIds, history }: Wish,
 ): Map<string, string[]> {
 	const most = { all: Number.POSITIVE_INFINITY, last: 1, none: 0 }[history]
 	return new Map(
 		playerIds.map((id) => {
-			const visitIds = visitsOf(state, deps, id).map(({ card }) => card.visitId)
+			const visitIds = visitsOf(memory.players, deps, id).map(({ card }) => card.visitId)
 			return [id, visitIds.slice(0, most)]
 		}),
 	)
 }
 function recordsToCarry(
-	state: State,
+	{ clinic, shelf, people }: Memory,
 	{ store }: Deps,
 	playerIds: ReadonlySet<string>,
 	visitIds: ReadonlySet<string>,
 ): Carried[] {
 	const latest = new Set([
-		state.clinicRecord,
-		state.settingsRecord,
-		state.shelfRecord,
-		...state.protocolVersions.map(({ savedAs }) => savedAs),
-		...[...state.people.values()].map(({ recordId }) => recordId),
+		clinic.recordIds.letterhead,
+		clinic.recordIds.settings,
+		shelf.recordId,
+		...clinic.protocolVersions.map(({ savedAs }) => savedAs),
+		...people.all().map(({ recordId }) => recordId),
 	])
 	return store
 		.carry([...playerIds], (kind, about) =>
@@ -169,8 +173,8 @@ function recordsToCarry(
 			return !ofVisits.includes(kind) || visitIds.has((value as { visitId: string }).visitId)
 		})
 }
-function noteOut({ store, now }: Deps, value: OutValue): void {
-	store.append({ kind: 'pack', at: now().toISOString(), value, does: 'export' })
+function noteOut({ store, keep }: Deps, value: OutValue): void {
+	keep({ kind: 'pack', value, does: 'export' })
 	for (const { playerId } of value.players)
 		store.audit({
 			function: 'export',

@@ -9,13 +9,16 @@ import { type OpenedPack, readPack } from '../../store/pack-file.ts'
 import type { Store } from '../../store/store.ts'
 import { fileToRead } from '../clinic/places.ts'
 import { fullName } from '../players/names.ts'
-import { type Deps, type DraftValue, Refusal, type State } from '../records/state.ts'
+import type { Deps } from '../records/deps.ts'
+import { reloadMemory } from '../records/load.ts'
+import type { Memory } from '../records/memory.ts'
+import { Refusal } from '../records/refusal.ts'
+import type { DraftValue } from '../visits/memory.ts'
 import { type Apart, joinDrafts, mergeDrafts } from './drafts-home.ts'
 import { duplicatesOf, playersOf } from './duplicates.ts'
 import { type MergedValue, packLog } from './pack-log.ts'
 import { packWords } from './pack-words.ts'
 import { openQuestions } from './questions.ts'
-import { reload } from './reload.ts'
 import { takeRecordsIn } from './taking-in.ts'
 
 type Merged = OutputOf<'outreach.merge'>
@@ -36,12 +39,12 @@ class NotKept extends Error {
 
 /** What a merge would do; nothing of it is kept. */
 export async function previewMerge(
-	state: State,
+	memory: Memory,
 	deps: Deps,
 	input: InputOf<'outreach.previewMerge'>,
 ): Promise<OutputOf<'outreach.previewMerge'>> {
 	try {
-		return await merge(state, deps, input, true)
+		return await merge(memory, deps, input, true)
 	} catch (error) {
 		if (error instanceof NotKept) return error.result
 		throw error
@@ -52,13 +55,13 @@ export async function previewMerge(
  * own record.
  */
 export const mergePack = (
-	state: State,
+	memory: Memory,
 	deps: Deps,
 	input: InputOf<'outreach.merge'>,
-): Promise<Merged> => merge(state, deps, input, false)
+): Promise<Merged> => merge(memory, deps, input, false)
 
 async function merge(
-	state: State,
+	memory: Memory,
 	deps: Deps,
 	{ file, passphrase }: InputOf<'outreach.merge'>,
 	onlyLook: boolean,
@@ -68,11 +71,11 @@ async function merge(
 	mustComeHome(store, pack)
 	const clockNotices = clockWarnings(pack, now())
 	const result = store.together(() => {
-		const merged = bringHome(state, deps, pack, clockNotices)
+		const merged = bringHome(memory, deps, pack, clockNotices)
 		if (onlyLook) throw new NotKept(merged)
 		return merged
 	})
-	reload(state, deps)
+	reloadMemory(memory, deps)
 	return result
 }
 function mustComeHome(store: Store, { manifest }: OpenedPack): void {
@@ -100,12 +103,12 @@ function clockWarnings({ manifest, records }: OpenedPack, now: Date): string[] {
 }
 /** Everything that a merge writes, inside its transaction. */
 function bringHome(
-	state: State,
+	memory: Memory,
 	deps: Deps,
 	pack: OpenedPack,
 	clockNotices: readonly string[],
 ): Merged {
-	const { store, now } = deps
+	const { store, keep, now } = deps
 	const { manifest, records, drafts, receipt } = pack
 	const log = packLog(store)
 	const again = log.merged.some(({ packId }) => packId === manifest.packId)
@@ -116,7 +119,7 @@ function bringHome(
 			'The counts before and after do not agree. Nothing was changed. Make the file for the ' +
 				'way back again.',
 		)
-	const { came, known, newcomers } = whoCame(state, store, pack)
+	const { came, known, newcomers } = whoCame(memory, store, pack)
 	const away = records.flatMap(({ kind, value }) => (kind === 'trail' ? [value as AwayTrail] : []))
 	const trailRows = away.reduce((sum, trail) => sum + trail.rows.length, 0)
 	const at = now().toISOString()
@@ -126,7 +129,7 @@ function bringHome(
 		packId: manifest.packId,
 		answers: manifest.answers,
 		at,
-		by: state.acts().name,
+		by: memory.people.acts().name,
 		counts,
 		receipt,
 		players: came.map(({ playerId }) => playerId),
@@ -136,7 +139,7 @@ function bringHome(
 		quarantined: clashes,
 		heldBack,
 	}
-	if (!again) store.append({ kind: 'pack', at, value, does: 'merge' })
+	if (!again) keep({ kind: 'pack', at, value, does: 'merge' })
 	return {
 		again,
 		madeAt: manifest.madeAt,
@@ -175,14 +178,14 @@ function joinedWords(joined: number): string[] {
 	]
 }
 /** The players whose records came, all that are known now, and who of them is new here. */
-function whoCame(state: State, store: Store, { records }: OpenedPack) {
+function whoCame({ players }: Pick<Memory, 'players'>, store: Store, { records }: OpenedPack) {
 	const came = playersOf(store, records)
-	const before = [...state.players].map(([playerId, { card }]) => [playerId, card] as const)
+	const before = [...players.byId].map(([playerId, { card }]) => [playerId, card] as const)
 	const known = new Map<string, Card>([
 		...before,
 		...came.map((card) => [card.playerId, card] as const),
 	])
-	return { came, known, newcomers: came.filter(({ playerId }) => !state.players.has(playerId)) }
+	return { came, known, newcomers: came.filter(({ playerId }) => !players.byId.has(playerId)) }
 }
 function nameIn(known: ReadonlyMap<string, Card>, playerId: string): string {
 	const card = known.get(playerId)

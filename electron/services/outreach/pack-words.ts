@@ -3,7 +3,7 @@ import { existsSync } from 'node:fs'
 import { join } from 'node:path'
 import { PackRefused } from '../../store/pack-file.ts'
 import { folderToWrite, writeTrouble } from '../clinic/places.ts'
-import { Refusal } from '../records/state.ts'
+import { Refusal } from '../records/refusal.ts'
 
 /**
  * Packs and stores refuse in words.

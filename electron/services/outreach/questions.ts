@@ -10,8 +10,8 @@ import {
 import { playerOf } from '../../../shared/desk/outreach/merge.ts'
 import { present } from '../../../shared/engine/plain/present.ts'
 import type { Store, StoredRecord } from '../../store/store.ts'
+import type { PlayerValue } from '../players/memory.ts'
 import { fullName } from '../players/names.ts'
-import type { PlayerValue } from '../records/load.ts'
 import { joinedOf, versionsAbout } from './versions.ts'
 
 type Question = OutputOf<'outreach.list'>['questions'][number]

@@ -3,7 +3,7 @@ import type { Carried } from '../../../shared/desk/outreach/carried.ts'
 import { type MergeCounts, recordDigest } from '../../../shared/desk/outreach/merge.ts'
 import type { StoredRecord } from '../../store/store.ts'
 import { destroyedLines } from '../backups/retention.ts'
-import type { Deps } from '../records/state.ts'
+import type { Deps } from '../records/deps.ts'
 import type { Clash } from './pack-log.ts'
 import { idOfDigest } from './pack-words.ts'
 import { readable } from './versions.ts'
@@ -51,13 +51,12 @@ function outcomeOf({ store }: Deps, record: Carried, gone: ReadonlySet<string>) 
 	return ({ same: 'already', no: 'added', other: 'quarantined' } as const)[store.holds(record)]
 }
 /** Keeps what clashes as a record of its own. @returns whether it is new */
-function putBeside({ store, now }: Deps, packId: string, record: Carried, says: string): boolean {
+function putBeside({ store, keep }: Deps, packId: string, record: Carried, says: string): boolean {
 	const id = idOfDigest(recordDigest(record))
 	if (store.has(id)) return false
-	store.append({
+	keep({
 		id,
 		kind: 'quarantine',
-		at: now().toISOString(),
 		value: { packId, of: record.id, says, record },
 		about: record.about,
 		does: 'merge',

@@ -1,9 +1,12 @@
 /** Two drafts of one visit that stand side by side after an outreach day: a person decides. */
 import { draftContentSchema, type InputOf, type OutputOf } from '../../../shared/contract.ts'
 import { joinDraftContents } from '../../../shared/desk/outreach/drafts.ts'
-import { type Deps, type DraftValue, Refusal, type State } from '../records/state.ts'
+import type { Deps } from '../records/deps.ts'
+import { reloadMemory } from '../records/load.ts'
+import type { Memory } from '../records/memory.ts'
+import { Refusal } from '../records/refusal.ts'
+import type { DraftValue } from '../visits/memory.ts'
 import { laterOf, stepOnly } from './drafts-home.ts'
-import { reload } from './reload.ts'
 
 interface OpenDraft {
 	id: string
@@ -11,9 +14,13 @@ interface OpenDraft {
 	value: DraftValue
 }
 /** @throws Refusal where either is not open any more */
-function openDrafts(state: State, { store }: Deps, ids: readonly string[]): [OpenDraft, OpenDraft] {
+function openDrafts(
+	memory: Pick<Memory, 'drafts'>,
+	{ store }: Deps,
+	ids: readonly string[],
+): [OpenDraft, OpenDraft] {
 	const read = (id = ''): OpenDraft => {
-		const draft = state.drafts.has(id) ? store.draft(id) : undefined
+		const draft = memory.drafts.byId.has(id) ? store.draft(id) : undefined
 		if (!draft) throw new Refusal('One of the two drafts is not open any more.')
 		return { id, at: draft.at, value: draft.value as DraftValue }
 	}
@@ -25,13 +32,13 @@ function openDrafts(state: State, { store }: Deps, ids: readonly string[]): [Ope
  * @throws Refusal where it is not open any more, or is the only one
  */
 export function putDraftAway(
-	state: State,
+	{ drafts, players }: Pick<Memory, 'drafts' | 'players'>,
 	deps: Deps,
 	{ draftId }: InputOf<'outreach.putDraftAway'>,
 ): OutputOf<'outreach.putDraftAway'> {
-	const draft = state.drafts.get(draftId)
+	const draft = drafts.byId.get(draftId)
 	if (!draft) throw new Refusal('This draft is not open any more.')
-	if (state.draftsOf(draft.playerId).length < 2)
+	if (drafts.of(players.idsOf(draft.playerId)).length < 2)
 		throw new Refusal('This is the only draft of the player. It is kept.')
 	deps.store.together(() => {
 		deps.store.dropDraft(draftId)
@@ -42,16 +49,16 @@ export function putDraftAway(
 			purpose: 'put away after an outreach day',
 		})
 	})
-	state.drafts.delete(draftId)
+	drafts.drop(draftId)
 	return {}
 }
 /** The two drafts side by side, field by field where they differ. */
 export function compareDrafts(
-	state: State,
+	memory: Pick<Memory, 'drafts'>,
 	deps: Deps,
 	{ drafts }: InputOf<'outreach.compareDrafts'>,
 ): OutputOf<'outreach.compareDrafts'> {
-	const [first, second] = openDrafts(state, deps, drafts)
+	const [first, second] = openDrafts(memory, deps, drafts)
 	const [ofFirst, ofSecond] = [fieldsOf(first.value), fieldsOf(second.value)]
 	const paths = [...new Set([...ofFirst.keys(), ...ofSecond.keys()])].filter(
 		(path) => ofFirst.get(path)?.is !== ofSecond.get(path)?.is,
@@ -102,12 +109,12 @@ const itemWords = (item: unknown): string =>
  * @throws Refusal where a choice is missing, or the values do not go together
  */
 export function joinByChoice(
-	state: State,
+	memory: Memory,
 	deps: Deps,
 	{ drafts, choices }: InputOf<'outreach.joinDrafts'>,
 ): OutputOf<'outreach.joinDrafts'> {
 	const { store } = deps
-	const [first, second] = openDrafts(state, deps, drafts)
+	const [first, second] = openDrafts(memory, deps, drafts)
 	if (!isSameVisit(first, second))
 		throw new Refusal('These are not two drafts of one visit. Nothing was changed.')
 	const content = joinedContent(first, second, choices)
@@ -125,7 +132,7 @@ export function joinByChoice(
 			purpose: 'joined by choice after an outreach day',
 		})
 	})
-	reload(state, deps)
+	reloadMemory(memory, deps)
 	return {}
 }
 const isSameVisit = (first: OpenDraft, second: OpenDraft): boolean =>

@@ -12,12 +12,15 @@ import { type Unfinished, writePack } from '../../store/pack-file.ts'
 import { type Kind, ownerSlot, type Store } from '../../store/store.ts'
 import { destroyedLines } from '../backups/retention.ts'
 import { fullName } from '../players/names.ts'
-import { type Deps, type PackNote, Refusal, type State } from '../records/state.ts'
+import type { Deps } from '../records/deps.ts'
+import { reloadMemory } from '../records/load.ts'
+import type { Memory } from '../records/memory.ts'
+import { Refusal } from '../records/refusal.ts'
 import { visitsOf } from '../visits/visits.ts'
 import { basesOf, draftsToCarry } from './drafts-out.ts'
 import { packNote } from './laptop.ts'
+import type { PackNote } from './memory.ts'
 import { idOfDigest, newFileIn, packWords } from './pack-words.ts'
-import { reload } from './reload.ts'
 
 /** What a store keeps to itself on the way home. */
 const stays: readonly Kind[] = ['anchor', 'register', 'pack', 'quarantine', 'trail']
@@ -39,27 +42,27 @@ interface ReturnNote {
 	at: string
 }
 
-const laptopDrafts = (state: State, store: Store): CarriedDraft[] =>
-	draftsToCarry(store, [...state.drafts.keys()].sort())
+const laptopDrafts = ({ drafts }: Pick<Memory, 'drafts'>, store: Store): CarriedDraft[] =>
+	draftsToCarry(store, [...drafts.byId.keys()].sort())
 /** What tells whether anything was entered since the file of the way back was made. */
-const stampOf = (state: State, store: Store): string =>
-	digestOf({ records: store.recordCount, drafts: basesOf(laptopDrafts(state, store)) })
+const stampOf = (memory: Pick<Memory, 'drafts'>, store: Store): string =>
+	digestOf({ records: store.recordCount, drafts: basesOf(laptopDrafts(memory, store)) })
 
 /**
  * The way back: everything that stands on the laptop, sealed under the pack's passphrase.
  * @throws Refusal in words
  */
 export async function makeReturn(
-	state: State,
+	memory: Memory,
 	deps: Deps,
 	{ folder, passphrase }: InputOf<'outreach.makeReturn'>,
 ): Promise<OutputOf<'outreach.makeReturn'>> {
 	const { store, now } = deps
-	const pack = await mustBeFromPack(state, deps, passphrase)
-	const records = store.carry([...state.players.keys()], (kind) => !stays.includes(kind))
+	const pack = await mustBeFromPack(memory, deps, passphrase)
+	const records = store.carry([...memory.players.byId.keys()], (kind) => !stays.includes(kind))
 	const trail = trailRecord(deps, pack.packId, Math.max(0, ...records.map(({ tick }) => tick)))
-	const drafts = laptopDrafts(state, store)
-	const about = aboutReturn(state, deps, pack)
+	const drafts = laptopDrafts(memory, store)
+	const about = aboutReturn(memory, deps, pack)
 	const name = `return-${dayHere(now())}-${digestOf(about).slice(0, 6)}.lwpack`
 	const file = newFileIn(folder, name)
 	const { manifest, receipt, bytes } = await packWords(
@@ -69,7 +72,7 @@ export async function makeReturn(
 	const note: ReturnNote = {
 		packId: manifest.packId,
 		receipt,
-		stamp: stampOf(state, store),
+		stamp: stampOf(memory, store),
 		at: manifest.madeAt,
 	}
 	store.setSealedSetting(returnNote, note)
@@ -77,7 +80,7 @@ export async function makeReturn(
 	return { file, bytes, records: manifest.records, drafts: manifest.drafts }
 }
 async function mustBeFromPack(
-	{ pack }: State,
+	{ outreach: { pack } }: Memory,
 	{ store }: Deps,
 	passphrase: string,
 ): Promise<PackNote> {
@@ -94,8 +97,12 @@ async function mustBeFromPack(
 		])
 	return pack
 }
-function aboutReturn(state: State, deps: Deps, pack: PackNote): Unfinished {
-	const person = state.acts()
+function aboutReturn(
+	{ people, clinic, players, shelf }: Memory,
+	deps: Deps,
+	pack: PackNote,
+): Unfinished {
+	const person = people.acts()
 	return {
 		direction: 'return',
 		answers: pack.packId,
@@ -103,16 +110,16 @@ function aboutReturn(state: State, deps: Deps, pack: PackNote): Unfinished {
 		madeBy: { personId: person.personId, name: person.name },
 		expires: pack.expires,
 		home: pack.home,
-		clinicName: state.clinic?.name ?? '',
-		players: state.ordered().map(({ card }) => ({
+		clinicName: clinic.letterhead?.name ?? '',
+		players: players.ordered().map(({ card }) => ({
 			playerId: card.playerId,
 			name: fullName(card),
 			birthDate: card.birthDate,
-			visits: visitsOf(state, deps, card.playerId).length,
+			visits: visitsOf(players, deps, card.playerId).length,
 		})),
 		bases: pack.bases,
-		protocol: protocolIdentity(state.protocol),
-		shelf: state.shelf !== undefined,
+		protocol: protocolIdentity(clinic.protocol),
+		shelf: shelf.shelf !== undefined,
 	}
 }
 /**
@@ -146,26 +153,25 @@ function trailRecord({ store, now }: Deps, packId: string, lastTick: number): Ca
  * @throws Refusal in words; nothing is removed then
  */
 export async function removeHere(
-	state: State,
+	memory: Memory,
 	deps: Deps,
 	{ receipt }: InputOf<'outreach.remove'>,
 ): Promise<OutputOf<'outreach.remove'>> {
-	const { store, now } = deps
-	const { pack, back } = mustBeHome(state, store, receipt)
+	const { store, keep, now } = deps
+	const { pack, back } = mustBeHome(memory, store, receipt)
 	await store.backupsDone()
 	const leaving = store
-		.carry([...state.players.keys()], () => true)
+		.carry([...memory.players.byId.keys()], () => true)
 		.filter(({ kind }) => !keptHere.includes(kind))
-	const lines = registerLines(state, deps, leaving, {
+	const lines = registerLines(memory, deps, leaving, {
 		rule: 'pack brought home',
 		reason: `pack ${pack.packId} was merged at home, receipt ${back.receipt}`,
 	})
 	store.destroy(
 		leaving.map(({ id }) => id),
-		[...state.drafts.keys()],
+		[...memory.drafts.byId.keys()],
 		() => {
-			for (const value of lines)
-				store.append({ kind: 'register', at: now().toISOString(), value, does: 'destroy' })
+			for (const value of lines) keep({ kind: 'register', value, does: 'destroy' })
 			const emptied: PackNote = {
 				...pack,
 				players: [],
@@ -176,16 +182,16 @@ export async function removeHere(
 		},
 	)
 	for (const { folder, file } of store.backups()) rmSync(join(folder, file), { force: true })
-	reload(state, deps)
+	reloadMemory(memory, deps)
 	return { records: leaving.length, lines: lines.length }
 }
 /** @returns the pack of these records and the file of the way back that home has read */
 function mustBeHome(
-	state: State,
+	memory: Memory,
 	store: Store,
 	receipt: string,
 ): { pack: PackNote; back: ReturnNote } {
-	const { pack } = state
+	const { pack } = memory.outreach
 	const back = store.sealedSetting(returnNote) as ReturnNote | undefined
 	if (!pack || pack.removedAt)
 		throw new Refusal('There is no pack on these records. Nothing was removed.')
@@ -205,7 +211,7 @@ function mustBeHome(
 				},
 			],
 		)
-	if (stampOf(state, store) !== back.stamp)
+	if (stampOf(memory, store) !== back.stamp)
 		throw new Refusal(
 			'Something was entered here after the file for the way back was made. Make it again and ' +
 				'bring it home first. Nothing was removed.',
@@ -214,15 +220,15 @@ function mustBeHome(
 }
 /** A line for each player; what is about nobody is named in the first one. */
 function registerLines(
-	state: State,
+	memory: Memory,
 	{ now }: Deps,
 	leaving: readonly Carried[],
 	why: { rule: string; reason: string },
 ): RegisterLine[] {
-	const by = state.acts().name
+	const by = memory.people.acts().name
 	const destroyedOn = dayHere(now())
 	const aboutNobody = leaving.filter(({ about }) => about === undefined).map(({ id }) => id)
-	return [...state.players.values()].map(({ card }, index) => {
+	return [...memory.players.byId.values()].map(({ card }, index) => {
 		const own = leaving.filter(({ about }) => about === card.playerId)
 		const days = own.map(({ at }) => at.slice(0, 10)).sort()
 		return {

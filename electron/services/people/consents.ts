@@ -10,38 +10,42 @@ import {
 	type Purpose,
 } from '../../../shared/desk/records/consent.ts'
 import { dayHere } from '../../../shared/desk/workplace/local-day.ts'
-import { type Deps, Refusal, type State } from '../records/state.ts'
+import type { Deps } from '../records/deps.ts'
+import type { Memory } from '../records/memory.ts'
+import { Refusal } from '../records/refusal.ts'
 
 /** Latest version of each consent, in order of recording. */
 function consentsOf(
-	state: State,
+	{ players }: Pick<Memory, 'players'>,
 	{ store }: Deps,
 	playerId: string,
 ): { record: string; consent: Consent }[] {
-	state.entry(playerId)
+	players.entry(playerId)
 	const found = new Map<string, { record: string; consent: Consent }>()
-	for (const id of state.idsOf(playerId))
+	for (const id of players.idsOf(playerId))
 		for (const { record } of store.cardsAbout('consent', id)) {
 			const consent = consentSchema.parse(store.read(record).value)
 			found.set(consent.consentId, { record, consent })
 		}
-	return [...found.values()].sort((a, b) => (a.consent.recordedAt < b.consent.recordedAt ? -1 : 1))
+	return [...found.values()].sort((left, right) =>
+		left.consent.recordedAt < right.consent.recordedAt ? -1 : 1,
+	)
 }
 const day = (deps: Deps) => dayHere(deps.now())
 export const listConsents = (
-	state: State,
+	memory: Pick<Memory, 'players'>,
 	deps: Deps,
 	{ playerId }: InputOf<'consents.list'>,
 ): OutputOf<'consents.list'> => ({
-	consents: consentsOf(state, deps, playerId).map((one) => one.consent),
+	consents: consentsOf(memory, deps, playerId).map(({ consent }) => consent),
 })
 
 export function recordConsent(
-	state: State,
+	memory: Pick<Memory, 'players'>,
 	deps: Deps,
 	{ playerId, consent }: InputOf<'consents.record'>,
 ): OutputOf<'consents.record'> {
-	state.entry(playerId)
+	memory.players.entry(playerId)
 	const problems = consentProblems(consent, day(deps))
 	if (problems.length)
 		throw new Refusal(
@@ -52,17 +56,17 @@ export function recordConsent(
 	const at = deps.now().toISOString()
 	// the last word on the same purpose and recipient: two places that did not know of each other
 	// then show
-	const last = consentsOf(state, deps, playerId)
+	const last = consentsOf(memory, deps, playerId)
 		.filter(
-			(one) =>
-				one.consent.purpose === consent.purpose &&
-				one.consent.recipient.toLowerCase() === consent.recipient.toLowerCase(),
+			({ consent: earlier }) =>
+				earlier.purpose === consent.purpose &&
+				earlier.recipient.toLowerCase() === consent.recipient.toLowerCase(),
 		)
 		.at(-1)
-	deps.store.append({
+	deps.keep({
 		kind: 'consent',
 		at,
-		...(last ? { follows: last.record } : {}),
+		follows: last?.record,
 		value: { ...consent, consentId, recordedAt: at },
 		about: playerId,
 		thing: consentId,
@@ -71,11 +75,13 @@ export function recordConsent(
 }
 /** A withdrawal is a record that follows the consent; it always wins. */
 export function withdrawConsent(
-	state: State,
+	memory: Pick<Memory, 'players'>,
 	deps: Deps,
 	{ playerId, consentId, withdrawn, withdrawnBy }: InputOf<'consents.withdraw'>,
 ): OutputOf<'consents.withdraw'> {
-	const found = consentsOf(state, deps, playerId).find((one) => one.consent.consentId === consentId)
+	const found = consentsOf(memory, deps, playerId).find(
+		({ consent }) => consent.consentId === consentId,
+	)
 	if (!found) throw new Refusal('This consent is not on record for this player.')
 	if (found.consent.withdrawn !== undefined)
 		throw new Refusal(`This consent was withdrawn on ${found.consent.withdrawn} already.`)
@@ -86,9 +92,8 @@ export function withdrawConsent(
 				message: `given ${withdrawn}, allowed: ${found.consent.given} to ${day(deps)}`,
 			},
 		])
-	deps.store.append({
+	deps.keep({
 		kind: 'consent',
-		at: deps.now().toISOString(),
 		follows: found.record,
 		value: { ...found.consent, withdrawn, withdrawnBy },
 		about: playerId,
@@ -101,19 +106,20 @@ export function withdrawConsent(
  * as they are.
  */
 export function checkConsent(
-	state: State,
+	memory: Pick<Memory, 'clinic' | 'outreach' | 'players'>,
 	deps: Deps,
 	playerId: string,
 	purpose: Purpose,
 	recipient: string,
 ): ConsentAnswer {
-	const { player } = state.entry(playerId)
-	const stand = consentsOf(state, deps, playerId).filter((one) => !state.joined.has(one.record))
+	const { player } = memory.players.entry(playerId)
+	const { joined } = memory.outreach
+	const standing = consentsOf(memory, deps, playerId).filter(({ record }) => !joined.has(record))
 	const [contested] = contestedConsents(
-		stand.map(
-			(one) => deps.store.read(one.record) as ReturnType<Deps['store']['read']> & ConsentVersion,
+		standing.map(
+			({ record }) => deps.store.read(record) as ReturnType<Deps['store']['read']> & ConsentVersion,
 		),
-		state.joined,
+		joined,
 	).filter(
 		(consent) =>
 			consent.purpose === purpose &&
@@ -128,7 +134,13 @@ export function checkConsent(
 			consentId: (deps.store.read(contested.standing).value as Consent).consentId,
 		}
 	return consentInForce(
-		stand.map((one) => one.consent),
-		{ purpose, recipient, on: day(deps), birthDate: player.birthDate, ages: state.settings.ages },
+		standing.map(({ consent }) => consent),
+		{
+			purpose,
+			recipient,
+			on: day(deps),
+			birthDate: player.birthDate,
+			ages: memory.clinic.settings.ages,
+		},
 	)
 }

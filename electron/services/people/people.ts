@@ -2,31 +2,32 @@ import { randomUUID } from 'node:crypto'
 import type { InputOf, OutputOf } from '../../../shared/contract.ts'
 import { personProblems } from '../../../shared/desk/records/people.ts'
 import { ownerSlot } from '../../store/store.ts'
-import { type Deps, Refusal, type State } from '../records/state.ts'
-import { putPerson, type Session } from './session.ts'
+import type { Deps } from '../records/deps.ts'
+import type { Memory } from '../records/memory.ts'
+import { Refusal } from '../records/refusal.ts'
+import { keepPerson } from './keep-person.ts'
+import type { Session } from './session.ts'
 
-export function listPeople(state: State): OutputOf<'people.list'> {
+export function listPeople({ people }: Pick<Memory, 'people'>): OutputOf<'people.list'> {
 	return {
-		people: [...state.people.values()].map(
-			({ personId, name, registration, role, active, pin }) => ({
-				personId,
-				name,
-				registration,
-				role,
-				active,
-				hasPin: pin !== undefined,
-			}),
-		),
+		people: people.all().map(({ personId, name, registration, role, active, pin }) => ({
+			personId,
+			name,
+			registration,
+			role,
+			active,
+			hasPin: pin !== undefined,
+		})),
 	}
 }
 /** A new person gets a key slot of their own; a passphrase given later replaces a forgotten one. */
 export async function savePerson(
-	state: State,
+	{ people }: Pick<Memory, 'people'>,
 	deps: Deps,
 	session: Session,
 	{ personId, name, registration, role, passphrase }: InputOf<'people.save'>,
 ): Promise<OutputOf<'people.save'>> {
-	const known = personId === undefined ? undefined : state.people.get(personId)
+	const known = personId === undefined ? undefined : people.byId.get(personId)
 	if (personId !== undefined && !known)
 		throw new Refusal('This person is not in the list. Open the list again.')
 	if (known?.slot === ownerSlot)
@@ -54,28 +55,29 @@ export async function savePerson(
 		throw new Refusal('This person was taken off. Give a new passphrase to let them in again.', [
 			{ path: 'passphrase', message: 'missing, given nothing, allowed: 8 characters or more' },
 		])
-	putPerson(state, deps, {
+	keepPerson(deps, {
 		personId: id,
 		slot,
 		name,
 		registration,
 		role,
 		active: true,
-		...(known ? { recordId: known.recordId, pin: known.pin } : {}),
+		recordId: known?.recordId,
+		pin: known?.pin,
 	})
 	return { personId: id }
 }
 export function retirePerson(
-	state: State,
+	{ people }: Pick<Memory, 'people'>,
 	deps: Deps,
 	{ personId }: InputOf<'people.retire'>,
 ): OutputOf<'people.retire'> {
-	const known = state.people.get(personId)
+	const known = people.byId.get(personId)
 	if (!known?.active) throw new Refusal('This person is not in the list, or was taken off already.')
 	if (known.slot === ownerSlot) throw new Refusal('The owner cannot be taken off.')
 	deps.store.together(() => {
 		deps.store.dropSlot(known.slot)
-		putPerson(state, deps, { ...known, active: false, pin: undefined })
+		keepPerson(deps, { ...known, active: false, pin: undefined })
 	})
 	return {}
 }

@@ -3,8 +3,13 @@ import type { InputOf, OutputOf } from '../../../shared/contract.ts'
 import { idleMs } from '../../../shared/desk/records/settings.ts'
 import { SealBroken } from '../../store/seal.ts'
 import { ownerSlot } from '../../store/store.ts'
-import { ensureOwner, loadState } from '../records/load.ts'
-import { acting, type Deps, type PersonEntry, Refusal, type State } from '../records/state.ts'
+import { acting } from '../records/acting.ts'
+import type { Deps } from '../records/deps.ts'
+import { ensureOwner, loadMemory } from '../records/load.ts'
+import type { Memory } from '../records/memory.ts'
+import { Refusal } from '../records/refusal.ts'
+import { keepPerson } from './keep-person.ts'
+import type { PersonEntry, PersonValue } from './memory.ts'
 
 const pinCost = 2 ** 14
 const pinLong = 32
@@ -27,15 +32,16 @@ export class Session {
 	#busy = false
 	#aliveAt = 0
 	readonly #deps: Deps
-	readonly #state: State
-	constructor(deps: Deps, state: State) {
+	readonly #memory: Memory
+	constructor(deps: Deps, memory: Memory) {
 		this.#deps = deps
-		this.#state = state
+		this.#memory = memory
 	}
 
 	status(): OutputOf<'session.status'> {
 		const { store, demo, version } = this.#deps
-		const { person, clinic, warnings } = this.#state
+		const { people, clinic, warnings } = this.#memory
+		const person = store.isOpen ? people.atWork : undefined
 		const waiting =
 			store.auditWaiting > 0
 				? [
@@ -48,33 +54,28 @@ export class Session {
 			demo,
 			version,
 			warnings: [...(store.isOpen ? warnings : store.notices), ...waiting],
-			...(clinic ? { clinicName: clinic.name } : {}),
-			...(person && store.isOpen
-				? { person: { personId: person.personId, name: person.name, role: person.role } }
-				: {}),
+			clinicName: clinic.letterhead?.name,
+			person: person && { personId: person.personId, name: person.name, role: person.role },
 		}
 	}
 	async setUp({
 		clinic,
 		passphrase,
 	}: InputOf<'session.setUp'>): Promise<OutputOf<'session.setUp'>> {
-		const { store, now } = this.#deps
+		const { store } = this.#deps
 		if (store.isSetUp) throw new Refusal('These records are set up already. Unlock them instead.')
 		const recoveryKey = await this.#alone(() => store.setUp(passphrase))
-		store.together(() => {
-			store.append({ kind: 'clinic', at: now().toISOString(), value: clinic })
-			store.append({
-				kind: 'person',
-				at: now().toISOString(),
-				value: {
-					personId: 'owner',
-					slot: ownerSlot,
-					...clinic.clinician,
-					role: 'owner',
-					active: true,
-				},
-			})
-		})
+		const owner: PersonValue = {
+			personId: 'owner',
+			slot: ownerSlot,
+			...clinic.clinician,
+			role: 'owner',
+			active: true,
+		}
+		this.#deps.keepTogether([
+			{ kind: 'clinic', value: clinic },
+			{ kind: 'person', value: owner },
+		])
 		this.#enter(ownerSlot)
 		return { recoveryKey }
 	}
@@ -99,14 +100,14 @@ export class Session {
 				store.audit({
 					function: 'lock',
 					purpose: why,
-					personId: this.#state.person?.personId ?? null,
-					role: this.#state.person?.role ?? 'nobody',
+					personId: this.#memory.people.atWork?.personId ?? null,
+					role: this.#memory.people.atWork?.role ?? 'nobody',
 				})
 			} catch {
 				/* locking never fails for the sake of its row */
 			}
 		store.lock()
-		this.#state.clear()
+		this.#memory.clear()
 		return {}
 	}
 	alive(): Record<string, never> {
@@ -120,43 +121,49 @@ export class Session {
 	lockIfIdle(): void {
 		const now = this.#deps.now().getTime()
 		if (now < this.#aliveAt) this.#aliveAt = now
-		if (this.#deps.store.isOpen && now - this.#aliveAt >= idleMs(this.#state.settings.idleMinutes))
+		if (
+			this.#deps.store.isOpen &&
+			now - this.#aliveAt >= idleMs(this.#memory.clinic.settings.idleMinutes)
+		)
 			this.lock('left alone')
 	}
 	#enter(slot: string): void {
 		const { store } = this.#deps
-		loadState(this.#state, this.#deps)
-		ensureOwner(this.#state, this.#deps)
+		loadMemory(this.#memory, this.#deps)
+		ensureOwner(this.#memory, this.#deps)
 		// the passphrase of a pack opens for whoever made it, not for the owner at home
-		const { pack } = this.#state
-		const person = [...this.#state.people.values()].find(
-			(entry) =>
-				entry.active &&
-				(pack && slot === ownerSlot ? entry.personId === pack.personId : entry.slot === slot),
-		)
+		const { pack } = this.#memory.outreach
+		const person = this.#memory.people
+			.all()
+			.find(
+				(entry) =>
+					entry.active &&
+					(pack && slot === ownerSlot ? entry.personId === pack.personId : entry.slot === slot),
+			)
 		if (!person) {
 			store.lock()
-			this.#state.clear()
+			this.#memory.clear()
 			throw new Refusal(
 				'The entry of this person cannot be read or was taken off. Ask the owner to open the ' +
 					'records, or use the printed recovery key.',
 			)
 		}
-		this.#state.person = person
+		this.#memory.people.atWork = person
 		this.#wrongPins = 0
 		this.alive()
 		store.audit({ function: 'unlock', personId: person.personId, role: person.role })
 	}
 	people(): OutputOf<'session.people'> {
 		return {
-			people: [...this.#state.people.values()]
+			people: this.#memory.people
+				.all()
 				.filter((person) => person.active && person.pin)
 				.map(({ personId, name, role }) => ({ personId, name, role })),
 		}
 	}
 	/** Another person takes over at this PC; after three wrong PINs only a passphrase opens again. */
 	async switch({ personId, pin }: InputOf<'session.switch'>): Promise<OutputOf<'session.switch'>> {
-		const person = this.#state.people.get(personId)
+		const person = this.#memory.people.byId.get(personId)
 		const stored = person?.active ? person.pin : undefined
 		const right =
 			stored !== undefined &&
@@ -180,7 +187,7 @@ export class Session {
 			throw new Refusal('The PIN is not right. Try again, or lock and use the passphrase.')
 		}
 		this.#wrongPins = 0
-		this.#state.person = person
+		this.#memory.people.atWork = person
 		this.#deps.store.audit({ function: 'switch', personId: person.personId, role: person.role })
 		return {}
 	}
@@ -203,14 +210,14 @@ export class Session {
 	}: InputOf<'session.setPin'>): Promise<OutputOf<'session.setPin'>> {
 		const person = await this.#known(passphrase)
 		const salt = randomBytes(16).toString('hex')
-		putPerson(this.#state, this.#deps, {
+		keepPerson(this.#deps, {
 			...person,
 			pin: { salt, hash: (await stretchPin(pin, salt)).toString('hex') },
 		})
 		return {}
 	}
 	async #known(passphrase: string): Promise<PersonEntry> {
-		const person = this.#state.acts()
+		const person = this.#memory.people.acts()
 		this.#mayTry()
 		if (await this.#alone(() => this.#deps.store.isPassphraseOf(person.slot, passphrase)))
 			return person
@@ -290,20 +297,4 @@ export class Session {
 		})
 		return {}
 	}
-}
-export function putPerson(
-	state: State,
-	{ store, now }: Deps,
-	person: Omit<PersonEntry, 'recordId'> & { recordId?: string },
-): void {
-	const { recordId: follows, ...value } = person
-	const recordId = store.append({
-		kind: 'person',
-		at: now().toISOString(),
-		...(follows === undefined ? {} : { follows }),
-		value,
-	})
-	const entry = { ...value, recordId }
-	state.people.set(person.personId, entry)
-	if (state.person?.personId === person.personId) state.person = entry
 }

@@ -9,13 +9,14 @@ import {
 	awayTrailSchema,
 } from '../../../shared/desk/records/away-trail.ts'
 import { destroyedLines } from '../backups/retention.ts'
-import type { Deps, State } from './state.ts'
+import type { Deps } from './deps.ts'
+import type { Memory } from './memory.ts'
 
 const named =
-	(state: State) =>
-	<T extends { personId: string | null }>(row: T) => ({
+	({ people }: Pick<Memory, 'people'>) =>
+	<Row extends { personId: string | null }>(row: Row) => ({
 		...row,
-		person: row.personId === null ? '' : (state.people.get(row.personId)?.name ?? row.personId),
+		person: people.nameOf(row.personId) ?? row.personId ?? '',
 	})
 const bare = ({ link: _, ...row }: AwayRow): Omit<AwayRow, 'link'> => row
 const sectionsOf = ({ store }: Deps): AwayTrail[] =>
@@ -34,7 +35,7 @@ function placesOf(trails: readonly AwayTrail[]) {
 	})
 }
 export function auditPage(
-	state: State,
+	memory: Pick<Memory, 'people' | 'players'>,
 	deps: Deps,
 	{
 		before = Number.MAX_SAFE_INTEGER,
@@ -44,7 +45,7 @@ export function auditPage(
 		workstation,
 	}: InputOf<'audit.page'>,
 ): OutputOf<'audit.page'> {
-	const ids = playerId === undefined ? undefined : state.idsOf(playerId)
+	const ids = playerId === undefined ? undefined : memory.players.idsOf(playerId)
 	const fits = (row: AuditRow) =>
 		(ids === undefined || (row.playerId !== null && ids.includes(row.playerId))) &&
 		(wanted === undefined || row.function === wanted)
@@ -56,18 +57,18 @@ export function auditPage(
 					.filter((row) => row.seq < before && fits(row))
 					.slice(0, limit)
 					.map(bare)
-	return { rows: rows.map(named(state)), places: placesOf(trails) }
+	return { rows: rows.map(named(memory)), places: placesOf(trails) }
 }
 export function verifyTrail(deps: Deps): OutputOf<'audit.verify'> {
 	const { store } = deps
 	const { rows, problems } = store.verify(
-		new Set(destroyedLines(store).flatMap((one) => one.recordIds)),
+		new Set(destroyedLines(store).flatMap((line) => line.recordIds)),
 	)
 	const { damaged } = store.load(['trail'])
 	const trails = sectionsOf(deps)
 	const result = {
 		rows,
-		awayRows: placesOf(trails).reduce((sum, one) => sum + one.rows, 0),
+		awayRows: placesOf(trails).reduce((sum, place) => sum + place.rows, 0),
 		problems: [...problems, ...damaged, ...awayProblems(trails)],
 	}
 	store.audit({
@@ -77,13 +78,13 @@ export function verifyTrail(deps: Deps): OutputOf<'audit.verify'> {
 	})
 	return result
 }
-export function exportTrail(state: State, deps: Deps): OutputOf<'audit.export'> {
+export function exportTrail(memory: Pick<Memory, 'people'>, deps: Deps): OutputOf<'audit.export'> {
 	const { store } = deps
 	const trails = sectionsOf(deps)
 	const rows = [
 		...store.auditPage(Number.MAX_SAFE_INTEGER, Number.MAX_SAFE_INTEGER).reverse(),
-		...laptopsOf(trails).flatMap((one) => awayRows(trails, one).reverse().map(bare)),
+		...laptopsOf(trails).flatMap((laptop) => awayRows(trails, laptop).reverse().map(bare)),
 	]
 	store.audit({ function: 'export', objectRef: `audit:${rows.length}` })
-	return { csv: auditCsv(rows.map(named(state))), rows: rows.length }
+	return { csv: auditCsv(rows.map(named(memory))), rows: rows.length }
 }

@@ -18,7 +18,7 @@ export function getShelf({ shelf, shelfRecord }: State): OutputOf<'shelf.get'> {
  */
 export function saveShelf(
 	state: State,
-	{ store, now }: Deps,
+	{ keep }: Deps,
 	{ shelf, follows }: InputOf<'shelf.save'>,
 ): OutputOf<'shelf.save'> {
 	if (follows !== state.shelfRecord)
@@ -32,14 +32,7 @@ export function saveShelf(
 			'Some entries of the shelf cannot stand. Nothing was changed.',
 			read.problems.map(({ path, message }) => ({ path: `shelf.${path}`, message })),
 		)
-	state.shelfRecord = store.append({
-		kind: 'shelf',
-		at: now().toISOString(),
-		...(follows === undefined ? {} : { follows }),
-		value: read.value,
-	})
-	state.shelf = read.value
-	return { savedAs: state.shelfRecord }
+	return { savedAs: keep({ kind: 'shelf', follows, value: read.value }) }
 }
 export const previewShelf = ({ text }: InputOf<'shelf.previewCsv'>): OutputOf<'shelf.previewCsv'> =>
 	readShelfCsv(text)

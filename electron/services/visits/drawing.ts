@@ -5,7 +5,8 @@
 import { createHash } from 'node:crypto'
 import type { LwDocument } from '../../../shared/engine/report/document.ts'
 import { UnprintableText } from '../../pdf/unprintable.ts'
-import { type Deps, Refusal } from '../records/state.ts'
+import type { Deps } from '../records/deps.ts'
+import { Refusal } from '../records/refusal.ts'
 
 export const sha256Of = (bytes: Uint8Array): string =>
 	createHash('sha256').update(bytes).digest('hex')

@@ -1,12 +1,12 @@
-/** The calls of the outbox: their shapes. Who may stands in the contract. */
+/** The calls about the outbox, its mail settings, and what follows a sending in error. */
 import { z } from 'zod'
+import { call, desk, owners } from '../workplace/call.ts'
+import { id, nothing, reason } from '../workplace/shapes.ts'
 import { breachClockSchema, breachSchema, breachStepNames } from './breach.ts'
 import { channels, outboxItemSchema, outboxKinds, recipientRoles, recipientSchema } from './item.ts'
 import { smtpSchema, smtpShownSchema } from './mail-settings.ts'
+import { sendingNoteSchema } from './sending-note.ts'
 
-const id = z.string().min(1).max(80)
-const nothing = z.strictObject({})
-const reason = z.string().trim().min(3).max(500)
 const item = z.strictObject({ itemId: id })
 /** An item as the screens see it: without the password. */
 export const outboxViewSchema = outboxItemSchema.omit({ password: true, handing: true }).extend({
@@ -21,24 +21,12 @@ export const outboxViewSchema = outboxItemSchema.omit({ password: true, handing:
 	newerVersion: z.number().optional(),
 })
 export type OutboxView = z.infer<typeof outboxViewSchema>
-/**
- * Something to know before anything of this player is sent: a court order, an address that must not
- * be told (practice standard 1.4, common practice, no source).
- */
-export const sendingNoteSchema = z.strictObject({
-	noteId: z.string(),
-	playerId: z.string(),
-	text: z.string(),
-	by: z.string(),
-	at: z.string(),
-	removed: z.strictObject({ by: z.string(), at: z.string(), reason: z.string() }).optional(),
-})
-export type SendingNote = z.infer<typeof sendingNoteSchema>
 const file = z.strictObject({ base64: z.string(), fileName: z.string(), mediaType: z.string() })
-export const shapes = {
-	recipients: {
-		in: z.strictObject({ visitId: id }),
-		out: z.strictObject({
+
+export const outboxCalls = {
+	'outbox.recipients': call(
+		z.strictObject({ visitId: id }),
+		z.strictObject({
 			playerId: id,
 			playerName: z.string(),
 			birthDate: z.string(),
@@ -54,22 +42,30 @@ export const shapes = {
 				}),
 			),
 		}),
-	},
-	addContact: {
-		in: z.strictObject({
+		desk,
+	),
+	/** A typed address is put on record: twice, and with its warnings read. */
+	'outbox.addContact': call(
+		z.strictObject({
 			playerId: id,
 			name: z.string().trim().min(1).max(160),
 			role: z.enum(recipientRoles).exclude(['player']),
 			email: z.string().trim().max(254),
 			emailAgain: z.string().trim().max(254),
 			phone: z.string().trim().max(40).optional(),
-			/** the warnings were read */ warningsRead: z.boolean(),
+			/** the warnings were read */
+			warningsRead: z.boolean(),
 		}),
-		out: z.strictObject({ contactId: id.optional(), warnings: z.array(z.string()) }),
-	},
-	removeContact: { in: z.strictObject({ playerId: id, contactId: id }), out: nothing },
-	add: {
-		in: z.strictObject({
+		z.strictObject({ contactId: id.optional(), warnings: z.array(z.string()) }),
+		desk,
+	),
+	'outbox.removeContact': call(z.strictObject({ playerId: id, contactId: id }), nothing, desk),
+	/**
+	 * Composes a document of a signed visit for one recipient and puts it into the queue, to be
+	 * checked.
+	 */
+	'outbox.add': call(
+		z.strictObject({
 			visitId: id,
 			kind: z.enum(outboxKinds),
 			recipientId: id,
@@ -77,11 +73,12 @@ export const shapes = {
 			protection: z.enum(['password', 'open']).optional(),
 			due: z.iso.date(),
 		}),
-		out: item,
-	},
-	list: {
-		in: nothing,
-		out: z.strictObject({
+		item,
+		desk,
+	),
+	'outbox.list': call(
+		nothing,
+		z.strictObject({
 			items: z.array(outboxViewSchema),
 			queue: z.strictObject({
 				waiting: z.number(),
@@ -91,63 +88,80 @@ export const shapes = {
 			}),
 			mailSet: z.boolean(),
 		}),
-	},
-	look: {
-		in: item,
-		out: z.strictObject({
+		desk,
+	),
+	/** The stored bytes with what must be compared; nothing is released without it. */
+	'outbox.look': call(
+		item,
+		z.strictObject({
 			base64: z.string(),
 			sha256: z.string(),
 			fileName: z.string(),
 			warnings: z.array(z.string()),
 			consents: z.array(z.string()),
-			/** rights the recipient lacks now */ missing: z.array(z.string()),
+			/** rights the recipient lacks now */
+			missing: z.array(z.string()),
 			blocked: z.string().optional(),
 		}),
-	},
-	release: {
-		in: z.strictObject({
+		desk,
+	),
+	'outbox.release': call(
+		z.strictObject({
 			itemId: id,
 			sha256: z.string(),
-			/** first page, name, birth date and address were compared */ compared: z.literal(
+			/** first page, name, birth date and address were compared */
+			compared: z.literal(
 				true,
 				'given no, allowed: yes once page, name, birth date and address were compared',
 			),
 			warningsRead: z.boolean(),
 		}),
-		out: nothing,
-	},
-	back: { in: z.strictObject({ itemId: id, reason }), out: nothing },
-	take: { in: item, out: file },
-	confirm: {
-		in: z.strictObject({
+		nothing,
+		desk,
+	),
+	'outbox.back': call(z.strictObject({ itemId: id, reason }), nothing, desk),
+	/** The bytes for the printer, the hand or the mail program. */
+	'outbox.take': call(item, file, desk),
+	'outbox.confirm': call(
+		z.strictObject({
 			itemId: id,
 			what: z.enum(['sent', 'delivered', 'returned', 'again']),
 			note: z.string().trim().max(500),
 		}),
-		out: nothing,
-	},
-	close: { in: z.strictObject({ itemId: id, note: z.string().trim().max(500) }), out: nothing },
-	mine: { in: z.strictObject({ itemId: id, due: z.iso.date() }), out: nothing },
-	password: {
-		in: item,
-		out: z.strictObject({
+		nothing,
+		desk,
+	),
+	'outbox.close': call(
+		z.strictObject({ itemId: id, note: z.string().trim().max(500) }),
+		nothing,
+		desk,
+	),
+	'outbox.mine': call(z.strictObject({ itemId: id, due: z.iso.date() }), nothing, desk),
+	'outbox.password': call(
+		item,
+		z.strictObject({
 			password: z.string(),
 			phone: z.string().optional(),
 			recipient: z.string(),
 		}),
-	},
-	notes: {
-		in: z.strictObject({ playerId: id }),
-		out: z.strictObject({ notes: z.array(sendingNoteSchema) }),
-	},
-	addNote: {
-		in: z.strictObject({ playerId: id, text: reason }),
-		out: z.strictObject({ noteId: id }),
-	},
-	removeNote: { in: z.strictObject({ playerId: id, noteId: id, reason }), out: nothing },
-	tell: {
-		in: z.strictObject({ playerId: id }),
-		out: z.strictObject({
+		desk,
+	),
+	/** What must be read before anything of a player leaves. */
+	'outbox.notes': call(
+		z.strictObject({ playerId: id }),
+		z.strictObject({ notes: z.array(sendingNoteSchema) }),
+		desk,
+	),
+	'outbox.addNote': call(
+		z.strictObject({ playerId: id, text: reason }),
+		z.strictObject({ noteId: id }),
+		desk,
+	),
+	'outbox.removeNote': call(z.strictObject({ playerId: id, noteId: id, reason }), nothing, desk),
+	/** Who still holds an earlier version. */
+	'outbox.tell': call(
+		z.strictObject({ playerId: id }),
+		z.strictObject({
 			tell: z.array(
 				z.strictObject({
 					recipient: z.string(),
@@ -160,39 +174,49 @@ export const shapes = {
 				}),
 			),
 		}),
-	},
-	sheet: {
-		in: item,
-		out: z.strictObject({ base64: z.string(), sha256: z.string(), fileName: z.string() }),
-	},
-	resend: {
-		in: z.strictObject({ itemId: id, version: z.enum(['same', 'newest']), reason }),
-		out: item,
-	},
-	sentInError: {
-		in: z.strictObject({ itemId: id, what: reason, noticedAt: z.iso.datetime() }),
-		out: z.strictObject({ breachId: id }),
-	},
-	readReport: {
-		in: z.strictObject({ text: z.string().max(2_000_000) }),
-		out: z.strictObject({
+		desk,
+	),
+	/** A cover page and proof of sending, without clinical words. */
+	'outbox.sheet': call(
+		item,
+		z.strictObject({ base64: z.string(), sha256: z.string(), fileName: z.string() }),
+		desk,
+	),
+	'outbox.resend': call(
+		z.strictObject({ itemId: id, version: z.enum(['same', 'newest']), reason }),
+		item,
+		desk,
+	),
+	'outbox.sentInError': call(
+		z.strictObject({ itemId: id, what: reason, noticedAt: z.iso.datetime() }),
+		z.strictObject({ breachId: id }),
+		desk,
+	),
+	/** A delivery report of the mail system (RFC 3464), pasted. */
+	'outbox.readReport': call(
+		z.strictObject({ text: z.string().max(2_000_000) }),
+		z.strictObject({
 			read: z.array(
 				z.strictObject({ itemId: id.optional(), address: z.string(), says: z.string() }),
 			),
 		}),
-	},
-	mailGet: {
-		in: nothing,
-		out: z.strictObject({ smtp: smtpShownSchema.optional(), clock: breachClockSchema }),
-	},
-	mailSave: {
-		in: z.strictObject({ smtp: smtpSchema.optional(), clock: breachClockSchema }),
-		out: nothing,
-	},
-	mailTest: { in: nothing, out: z.strictObject({ says: z.string() }) },
-	breaches: {
-		in: nothing,
-		out: z.strictObject({
+		desk,
+	),
+	'outbox.sendNow': call(nothing, nothing, desk),
+	'mail.get': call(
+		nothing,
+		z.strictObject({ smtp: smtpShownSchema.optional(), clock: breachClockSchema }),
+		desk,
+	),
+	'mail.save': call(
+		z.strictObject({ smtp: smtpSchema.optional(), clock: breachClockSchema }),
+		nothing,
+		owners,
+	),
+	'mail.test': call(nothing, z.strictObject({ says: z.string() }), owners),
+	'breaches.list': call(
+		nothing,
+		z.strictObject({
 			breaches: z.array(
 				breachSchema.extend({
 					playerName: z.string(),
@@ -201,14 +225,16 @@ export const shapes = {
 					authorityBy: z.string(),
 					assessDaysLeft: z.number(),
 					authorityHoursLeft: z.number(),
-					/** who looked at or sent anything of this player */ access: z.array(z.string()),
+					/** who looked at or sent anything of this player */
+					access: z.array(z.string()),
 				}),
 			),
 		}),
-	},
-	breachStep: {
-		in: z.strictObject({ breachId: id, step: z.enum(breachStepNames), note: reason }),
-		out: nothing,
-	},
-	nothing: { in: nothing, out: nothing },
+		desk,
+	),
+	'breaches.step': call(
+		z.strictObject({ breachId: id, step: z.enum(breachStepNames), note: reason }),
+		nothing,
+		desk,
+	),
 } as const

@@ -1,0 +1,35 @@
+/** The letterhead and the settings of the records. */
+import type { InputOf, OutputOf } from '../../../shared/contract.ts'
+import { personRecord } from '../people/keep-person.ts'
+import type { Deps } from '../records/deps.ts'
+import type { KeptRecord } from '../records/keep.ts'
+import type { Memory } from '../records/memory.ts'
+
+/** The clinician of the letterhead is the owner: their entry changes with it, both or neither. */
+export function saveClinic(
+	{ clinic, people }: Pick<Memory, 'clinic' | 'people'>,
+	{ keepTogether }: Deps,
+	letterhead: InputOf<'clinic.save'>,
+): OutputOf<'clinic.save'> {
+	const { clinician } = letterhead
+	const owner = people.owner()
+	const renamed =
+		owner &&
+		(owner.name !== clinician.name || owner.registration !== clinician.registration) &&
+		personRecord({ ...owner, ...clinician })
+	const saved: KeptRecord = {
+		kind: 'clinic',
+		follows: clinic.recordIds.letterhead,
+		value: letterhead,
+	}
+	keepTogether(renamed ? [saved, renamed] : [saved])
+	return {}
+}
+export function saveRecordSettings(
+	{ clinic }: Pick<Memory, 'clinic'>,
+	{ keep }: Deps,
+	value: InputOf<'recordSettings.save'>,
+): OutputOf<'recordSettings.save'> {
+	keep({ kind: 'settings', follows: clinic.recordIds.settings, value })
+	return {}
+}

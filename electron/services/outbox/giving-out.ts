@@ -1,0 +1,93 @@
+/** Giving a released document out by hand: to the mail program, the printer or a person. */
+import type { InputOf, OutputOf } from '../../../shared/contract.ts'
+import { numberOf, type OutboxItem, type Recipient } from '../../../shared/desk/outbox/item.ts'
+import { composeDraft } from '../../mail/compose.ts'
+import type { Deps } from '../records/deps.ts'
+import { Refusal } from '../records/refusal.ts'
+import { freeItem, itemOf, noted, putItem } from './items.ts'
+import { documentToSend, letterFor } from './letter.ts'
+import type { OutboxNeeds } from './needs.ts'
+import type { Post } from './post.ts'
+import { senderOf } from './preparing.ts'
+import { mustHold, recipientOf } from './recipients.ts'
+
+interface GivenFile {
+	bytes: Uint8Array
+	fileName: string
+	mediaType: string
+}
+/** What the history says of what was given out. */
+const givenWords: Record<Exclude<OutboxItem['channel'], 'smtp'>, string> = {
+	eml: 'The draft was given to the mail program. A draft is no proof of sending.',
+	print: 'Given to the printer.',
+	'hand-over': 'Given out for handing over.',
+}
+
+/** The bytes of a released item. @throws Refusal where it goes by mail server, or is not ready */
+export async function giveOut(
+	memory: OutboxNeeds,
+	deps: Deps,
+	post: Pick<Post, 'inFlight'>,
+	{ itemId }: InputOf<'outbox.take'>,
+): Promise<OutputOf<'outbox.take'>> {
+	const item = freeItem(memory, post, itemId)
+	const { channel } = item
+	if (channel === 'smtp') throw new Refusal('This goes by the mail server by itself.')
+	if (item.state !== 'ready')
+		throw new Refusal(`${numberOf(itemId)} is not ready. Check it beside its recipient first.`)
+	const { recipient, consentIds } = mustHold(memory, deps, item)
+	const file = await fileFor(memory, deps, item, recipient)
+	// drawing took time: the consents are asked once more before the bytes leave
+	const still = freeItem(memory, post, itemId)
+	if (still.state !== 'ready') throw new Refusal(`${numberOf(itemId)} is not ready any more.`)
+	mustHold(memory, deps, still)
+	const at = deps.now().toISOString()
+	const { name } = memory.people.acts()
+	const given: OutboxItem = {
+		...noted(still, at, name, givenWords[channel]),
+		taken: at,
+		consentIds,
+	}
+	putItem(memory, deps, given, channel === 'print' ? 'print' : 'export')
+	return {
+		base64: Buffer.from(file.bytes).toString('base64'),
+		fileName: file.fileName,
+		mediaType: file.mediaType,
+	}
+}
+async function fileFor(
+	memory: OutboxNeeds,
+	deps: Deps,
+	item: OutboxItem,
+	recipient: Recipient,
+): Promise<GivenFile> {
+	const clinic = memory.clinic.needLetterhead()
+	const document = await documentToSend(deps, item)
+	if (item.channel !== 'eml') return { ...document, mediaType: 'application/pdf' }
+	const letter = letterFor({
+		item,
+		recipient,
+		clinic,
+		from: senderOf(memory),
+		date: deps.now(),
+		document,
+	})
+	return {
+		bytes: await composeDraft(letter),
+		fileName: `message-${numberOf(item.itemId)}.eml`,
+		mediaType: 'message/rfc822',
+	}
+}
+/** The password of a copy, to be told on another way than the copy goes. */
+export function tellPassword(
+	memory: OutboxNeeds,
+	deps: Deps,
+	{ itemId }: InputOf<'outbox.password'>,
+): OutputOf<'outbox.password'> {
+	const item = itemOf(memory, itemId)
+	if (!item.password) throw new Refusal('This goes without a password.')
+	const { playerId, recipient } = item
+	deps.store.audit({ function: 'read', objectRef: `password:${itemId}`, playerId })
+	const { phone } = recipientOf(memory, playerId, recipient.recipientId)
+	return { password: item.password, recipient: recipient.name, ...(phone && { phone }) }
+}

@@ -1,0 +1,56 @@
+/** The outbox as its screen shows it. */
+import type { OutboxView } from '../../../shared/desk/outbox/calls.ts'
+import { ageDays, numberOf, type OutboxItem } from '../../../shared/desk/outbox/item.ts'
+import { dayHere } from '../../../shared/desk/workplace/local-day.ts'
+import type { PlayersMemory } from '../players/memory.ts'
+import type { Deps } from '../records/deps.ts'
+import type { Memory } from '../records/memory.ts'
+import { type VisitLine, visitsOf } from '../visits/visits.ts'
+
+/**
+ * Oldest first, without passwords.
+ * @param inFlight whether an item is being sent just now
+ */
+export function viewsOf(
+	{ outbox, players }: Pick<Memory, 'outbox' | 'players'>,
+	deps: Deps,
+	inFlight: (itemId: string) => boolean,
+): OutboxView[] {
+	const linesOf = linesByPlayer(players, deps)
+	return outbox.items
+		.all()
+		.filter((item) => players.byId.has(item.playerId))
+		.map((item) => viewOf(item, players, deps, linesOf, inFlight))
+		.sort((left, right) => (left.createdAt < right.createdAt ? -1 : 1))
+}
+/** The visits of a player, looked up once however many items are about them. */
+function linesByPlayer(players: PlayersMemory, deps: Deps): (playerId: string) => VisitLine[] {
+	const known = new Map<string, VisitLine[]>()
+	return (playerId) => {
+		const lines = known.get(playerId) ?? visitsOf(players, deps, playerId)
+		known.set(playerId, lines)
+		return lines
+	}
+}
+function viewOf(
+	{ password: _, handing: __, ...item }: OutboxItem,
+	players: PlayersMemory,
+	deps: Deps,
+	linesOf: (playerId: string) => VisitLine[],
+	inFlight: (itemId: string) => boolean,
+): OutboxView {
+	const playerId = players.rootOf(item.playerId)
+	const card = linesOf(playerId).find((line) => line.card.visitId === item.visitId)?.card
+	const isOpen = item.state !== 'closed' && item.state !== 'delivered'
+	return {
+		...item,
+		number: numberOf(item.itemId),
+		playerName: players.nameOf(playerId),
+		birthDate: players.entry(playerId).player.birthDate,
+		visitDate: card?.visitDate ?? '',
+		ageDays: ageDays(item.createdAt, deps.now().toISOString()),
+		overdue: isOpen && item.due < dayHere(deps.now()),
+		sending: inFlight(item.itemId),
+		...(card && card.version > item.version && { newerVersion: card.version }),
+	}
+}

@@ -1,0 +1,164 @@
+/** Putting a document into the outbox, for the first time or again. */
+import { randomInt, randomUUID } from 'node:crypto'
+import type { InputOf, OutputOf } from '../../../shared/contract.ts'
+import {
+	channelWords,
+	isMail,
+	numberOf,
+	type OutboxItem,
+} from '../../../shared/desk/outbox/item.ts'
+import { dayHere } from '../../../shared/desk/workplace/local-day.ts'
+import type { Deps } from '../records/deps.ts'
+import type { Memory } from '../records/memory.ts'
+import { Refusal } from '../records/refusal.ts'
+import { makeDocument } from '../visits/composing.ts'
+import { keepDocument, storedDocument } from '../visits/documents.ts'
+import { freeItem, itemOf, move, putItem } from './items.ts'
+import type { OutboxNeeds } from './needs.ts'
+import type { Post } from './post.ts'
+import { blocked, type Delivery, recipientOf } from './recipients.ts'
+
+/** Letters that are not taken for one another when read aloud; 4 groups of 4 give 76 bits. */
+const letters = 'abcdefghjkmnpqrstuvwxyz23456789'
+const newPassword = (): string =>
+	Array.from({ length: 4 }, () =>
+		Array.from({ length: 4 }, () => letters[randomInt(letters.length)]).join(''),
+	).join('-')
+
+/** The sender of mail: as the mail settings say, else the letterhead. */
+export function senderOf({ clinic, outbox }: Pick<Memory, 'clinic' | 'outbox'>): {
+	name: string
+	email: string
+} {
+	const { name, email } = clinic.needLetterhead()
+	const from = outbox.mail.smtp?.from ?? (email ? { name, email } : undefined)
+	if (!from)
+		throw new Refusal(
+			'The clinic has no e-mail address. Add it to the letterhead or fill in the mail settings.',
+		)
+	return from
+}
+interface NewItem extends Omit<Delivery, 'playerId'> {
+	visitId: string
+	protection: OutboxItem['protection']
+	/** ISO date */
+	due: string
+	resend?: { of: string; reason: string } | undefined
+}
+type DocumentOf = Pick<OutboxItem, 'documentId' | 'playerId' | 'version' | 'sha256'>
+
+/** Puts a document that is kept into the queue, as an item to check. */
+function putNew(
+	memory: OutboxNeeds,
+	deps: Deps,
+	{ visitId, kind, recipient, channel, protection, due, resend }: NewItem,
+	{ documentId, playerId, version, sha256 }: DocumentOf,
+): OutboxItem {
+	const at = deps.now().toISOString()
+	const { personId, name } = memory.people.acts()
+	const itemId = randomUUID()
+	const domain =
+		(isMail(channel) ? senderOf(memory).email.split('@')[1] : undefined) ?? 'local.invalid'
+	const again = resend ? ` Sent again: ${resend.reason}` : ''
+	const says = `${channelWords[channel]} to ${recipient.name}, version ${version}.${again}`
+	return putItem(memory, deps, {
+		itemId,
+		playerId,
+		visitId,
+		documentId,
+		kind,
+		version,
+		sha256,
+		recipient,
+		channel,
+		protection,
+		...(protection === 'password' && { password: newPassword() }),
+		state: 'to-check',
+		owner: { personId, name },
+		due,
+		createdAt: at,
+		messageId: `<${itemId}@${domain}>`,
+		attempts: 0,
+		...(resend && { resend }),
+		history: [{ at, by: name, state: 'to-check', says }],
+	})
+}
+/** @throws Refusal where a password is asked for what is not mailed */
+function protectionFor({ channel, protection }: InputOf<'outbox.add'>): OutboxItem['protection'] {
+	if (protection === 'password' && !isMail(channel))
+		throw new Refusal('A password is for copies that are mailed. Paper and hand-over go without.', [
+			{
+				path: 'protection',
+				message: `given "${protection}" for ${channelWords[channel].toLowerCase()}, allowed: "open"`,
+			},
+		])
+	return protection ?? (isMail(channel) ? 'password' : 'open')
+}
+export async function addItem(
+	memory: OutboxNeeds,
+	deps: Deps,
+	input: InputOf<'outbox.add'>,
+): Promise<OutputOf<'outbox.add'>> {
+	const { visitId, kind, channel, due } = input
+	const protection = protectionFor(input)
+	// the visit tells whose record the recipient must stand on
+	const card = deps.store.cardsOf('visit', visitId).at(-1)?.card as { playerId: string } | undefined
+	if (!card) throw new Refusal('This visit is not in the records.')
+	const { playerId } = card
+	const recipient = recipientOf(memory, playerId, input.recipientId)
+	const block = blocked(memory, deps, { playerId, recipient, kind, channel })
+	if (block) throw new Refusal(block)
+	const person = memory.people.acts()
+	const document = await makeDocument(memory, deps, { visitId, kind, recipient })
+	if (protection === 'password' && !document.layout)
+		throw new Refusal(
+			'A copy with a password cannot be made: this report was drawn by an earlier version of ' +
+				'the program and would not look the same. Print it or hand it over.',
+		)
+	if (memory.people.atWork !== person)
+		throw new Refusal(
+			'Another person took over while the document was being drawn. Nothing was put into the ' +
+				'outbox.',
+		)
+	return deps.store.together(() => {
+		keepDocument(deps, document)
+		const asked: NewItem = { visitId, kind, recipient, channel, protection, due }
+		return { itemId: putNew(memory, deps, asked, document).itemId }
+	})
+}
+/** States from which something may be sent again. */
+const mayGoAgain: readonly OutboxItem['state'][] = ['sent', 'delivered', 'returned', 'closed']
+
+/** Sends a document again: the same one, or one of the newest version of its visit. */
+export async function resend(
+	memory: OutboxNeeds,
+	deps: Deps,
+	post: Pick<Post, 'inFlight'>,
+	{ itemId, version, reason }: InputOf<'outbox.resend'>,
+): Promise<OutputOf<'outbox.resend'>> {
+	const old = freeItem(memory, post, itemId)
+	if (!mayGoAgain.includes(old.state))
+		throw new Refusal(
+			'This was not sent yet, or it is not certain whether it was. Settle that first.',
+		)
+	const { visitId, kind } = old
+	const recipient = recipientOf(memory, old.playerId, old.recipient.recipientId)
+	const block = blocked(memory, deps, { ...old, recipient })
+	if (block) throw new Refusal(block)
+	const due = dayHere(deps.now())
+	const made =
+		version === 'newest'
+			? await makeDocument(memory, deps, { visitId, kind, recipient })
+			: undefined
+	if (!made) storedDocument(deps, old.documentId, old.sha256)
+	return deps.store.together(() => {
+		if (made) keepDocument(deps, made)
+		const asked: NewItem = { ...old, recipient, due, resend: { of: itemId, reason } }
+		const next = putNew(memory, deps, asked, made ?? old)
+		// what came back is settled by the one that goes out in its place
+		const now = itemOf(memory, itemId)
+		if (now.state === 'returned')
+			move(memory, deps, now, 'closed', `Sent again as ${numberOf(next.itemId)}: ${reason}`)
+		return { itemId: next.itemId }
+	})
+}

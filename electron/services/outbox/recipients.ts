@@ -1,0 +1,181 @@
+/** Who may be a recipient: only people on the player's record, each under what holds for them. */
+import type { InputOf, OutputOf } from '../../../shared/contract.ts'
+import { tidyAddress } from '../../../shared/desk/outbox/addresses.ts'
+import {
+	type Channel,
+	isMail,
+	type OutboxItem,
+	type OutboxKind,
+	type Recipient,
+	type RecipientRole,
+} from '../../../shared/desk/outbox/item.ts'
+import { blockFor, kindsFor, purposesFor } from '../../../shared/desk/outbox/recipients.ts'
+import { dayHere } from '../../../shared/desk/workplace/local-day.ts'
+import { ageYears } from '../../../shared/engine/visit/age.ts'
+import { checkConsent } from '../people/consents.ts'
+import type { Deps } from '../records/deps.ts'
+import type { Memory } from '../records/memory.ts'
+import { Refusal } from '../records/refusal.ts'
+import { mayLeave } from '../visits/composing.ts'
+import { contactsOf, warningsFor } from './contacts.ts'
+import type { OutboxNeeds } from './needs.ts'
+
+export function isMinor(
+	{ players, clinic }: Pick<Memory, 'clinic' | 'players'>,
+	{ now }: Deps,
+	playerId: string,
+): boolean {
+	const { birthDate } = players.entry(playerId).player
+	return ageYears(birthDate, dayHere(now())) < clinic.settings.ages.adultYears
+}
+/** Everyone on one player's record. */
+export function recipientsOf(memory: Pick<Memory, 'outbox' | 'players'>, of: string): Recipient[] {
+	const playerId = memory.players.rootOf(of)
+	const { player } = memory.players.entry(playerId)
+	const { guardian } = player
+	const own: Recipient[] = [
+		{
+			recipientId: 'player',
+			name: memory.players.nameOf(playerId),
+			role: 'player',
+			...(player.email && { email: player.email }),
+		},
+	]
+	if (guardian)
+		own.push({
+			recipientId: 'guardian',
+			name: guardian.name,
+			role: 'guardian',
+			...(guardian.email && { email: guardian.email }),
+			...(guardian.phone && { phone: guardian.phone }),
+		})
+	const contacts = contactsOf(memory, playerId).map(({ contactId, name, role, email, phone }) => ({
+		recipientId: contactId,
+		name,
+		role,
+		...(email && { email }),
+		...(phone && { phone }),
+	}))
+	return [...own, ...contacts]
+}
+/** @throws Refusal where nobody on the record has this id */
+export function recipientOf(
+	memory: Pick<Memory, 'outbox' | 'players'>,
+	playerId: string,
+	recipientId: string,
+): Recipient {
+	const found = recipientsOf(memory, playerId).find(
+		(recipient) => recipient.recipientId === recipientId,
+	)
+	if (!found)
+		throw new Refusal('This recipient is not on the record any more. Choose one from the record.')
+	return found
+}
+/** Roles of others on the same record that use the same address. */
+function sharedRoles(
+	memory: Pick<Memory, 'outbox' | 'players'>,
+	playerId: string,
+	{ recipientId, email }: Recipient,
+): RecipientRole[] {
+	if (!email) return []
+	return recipientsOf(memory, playerId)
+		.filter(
+			(other) =>
+				other.recipientId !== recipientId &&
+				other.email !== undefined &&
+				tidyAddress(other.email) === tidyAddress(email),
+		)
+		.map((other) => other.role)
+}
+/** What of which way to whom. */
+export interface Delivery {
+	playerId: string
+	recipient: Recipient
+	kind: OutboxKind
+	channel: Channel
+}
+/** Why a document must not go this way to this recipient; undefined where it may. */
+export function blocked(
+	memory: Pick<Memory, 'clinic' | 'outbox' | 'players'>,
+	deps: Deps,
+	{ playerId, recipient, kind, channel }: Delivery,
+): string | undefined {
+	return blockFor({
+		recipient,
+		kind,
+		channel,
+		minor: isMinor(memory, deps, memory.players.rootOf(playerId)),
+		sharedWith: sharedRoles(memory, playerId, recipient),
+	})
+}
+/** The consents a delivery rests on, asked now. */
+export function consentsFor(
+	memory: OutboxNeeds,
+	deps: Deps,
+	{ playerId, recipient, channel }: Omit<Delivery, 'kind'>,
+) {
+	return purposesFor(recipient.role, channel).map((purpose) =>
+		checkConsent(memory, deps, memory.players.rootOf(playerId), purpose, recipient.name),
+	)
+}
+/**
+ * Everything that must hold at the moment of sending. @throws Refusal with the reason. @returns ids
+ * of the consents it rests on
+ */
+export function mustHold(
+	memory: OutboxNeeds,
+	deps: Deps,
+	item: OutboxItem,
+): { recipient: Recipient; consentIds: string[] } {
+	const visit = mayLeave(memory.players, deps, item.visitId)
+	const version = visit.version ?? 1
+	if (version > item.version && item.resend === undefined)
+		throw new Refusal(
+			`Version ${version} of this visit was signed meanwhile; this is version ${item.version}. ` +
+				'Close this one and prepare the newer version.',
+		)
+	const recipient = recipientOf(memory, item.playerId, item.recipient.recipientId)
+	refuseChanged(item, recipient)
+	const delivery: Delivery = { ...item, recipient }
+	const block = blocked(memory, deps, delivery)
+	if (block) throw new Refusal(block)
+	const answers = consentsFor(memory, deps, delivery)
+	const missing = answers.find((answer) => !answer.inForce)
+	if (missing) throw new Refusal(`Not sent: ${missing.because}`)
+	return { recipient, consentIds: answers.flatMap((answer) => answer.consentId ?? []) }
+}
+/** @throws Refusal where the record names somebody else, or another address, than was checked */
+function refuseChanged({ recipient: checked, channel }: OutboxItem, now: Recipient): void {
+	if (now.name === checked.name && (!isMail(channel) || now.email === checked.email)) return
+	throw new Refusal(
+		`Name or address of ${checked.name} was changed on the record after this was ` +
+			'prepared. Close this one and prepare it anew.',
+	)
+}
+export function listRecipients(
+	memory: OutboxNeeds,
+	deps: Deps,
+	{ visitId }: InputOf<'outbox.recipients'>,
+): OutputOf<'outbox.recipients'> {
+	const { players } = memory
+	const visit = mayLeave(players, deps, visitId)
+	const playerId = players.rootOf(visit.playerId)
+	return {
+		playerId,
+		playerName: players.nameOf(playerId),
+		birthDate: players.entry(playerId).player.birthDate,
+		minor: isMinor(memory, deps, playerId),
+		visitDate: visit.visit.visitDate,
+		version: visit.version ?? 1,
+		recipients: recipientsOf(memory, playerId).map((recipient) => ({
+			recipient,
+			kinds: [...kindsFor[recipient.role]],
+			warnings: recipient.email ? warningsFor(memory, recipient.email) : [],
+			consents: consentsFor(memory, deps, {
+				playerId,
+				recipient,
+				channel: recipient.email ? 'smtp' : 'print',
+			}).map((answer) => answer.because),
+		})),
+	}
+}

@@ -1,0 +1,66 @@
+/** What goes with a sending: the transmission sheet, and who must be told of a newer version. */
+import type { InputOf, OutputOf } from '../../../shared/contract.ts'
+import { numberOf } from '../../../shared/desk/outbox/item.ts'
+import { transmissionSheet } from '../../../shared/desk/outbox/sheet.ts'
+import { type HandedOver, mustBeTold } from '../../../shared/desk/records/amendment.ts'
+import type { Deps } from '../records/deps.ts'
+import type { Memory } from '../records/memory.ts'
+import { Refusal } from '../records/refusal.ts'
+import { storedDocument } from '../visits/documents.ts'
+import { pdfOf } from '../visits/drawing.ts'
+import { visitsOf } from '../visits/visits.ts'
+import { itemOf } from './items.ts'
+
+/** Pages of stored PDF bytes, by their page objects. */
+const pagesOf = (bytes: Uint8Array): number => {
+	const pages = Buffer.from(bytes)
+		.toString('latin1')
+		.match(/\/Type\s*\/Page\b(?!s)/g)
+	return Math.max(1, pages?.length ?? 0)
+}
+/** @throws Refusal where the item was neither checked nor sent */
+export async function printSheet(
+	memory: Pick<Memory, 'clinic' | 'outbox' | 'people' | 'players'>,
+	deps: Deps,
+	{ itemId }: InputOf<'outbox.sheet'>,
+): Promise<OutputOf<'outbox.sheet'>> {
+	const item = itemOf(memory, itemId)
+	const clinic = memory.clinic.needLetterhead()
+	if (!item.released && item.sentAt === undefined)
+		throw new Refusal(
+			'This was not checked yet. Release it first; then its transmission sheet can be printed.',
+		)
+	const { bytes: document } = storedDocument(deps, item.documentId, item.sha256)
+	const sheet = transmissionSheet({
+		item,
+		clinic,
+		by: memory.people.acts().name,
+		at: deps.now().toISOString(),
+		pages: pagesOf(document),
+	})
+	const bytes = await deps.renderPdf(sheet)
+	const objectRef = `sheet:${numberOf(itemId)}`
+	deps.store.audit({ function: 'print', objectRef, playerId: item.playerId })
+	return pdfOf(bytes, `sheet-${numberOf(itemId)}.pdf`)
+}
+/** Recipients of an earlier version of any of the player's visits who were not given the latest. */
+export function whoIsToBeTold(
+	{ players }: Pick<Memory, 'players'>,
+	deps: Deps,
+	{ playerId }: InputOf<'outbox.tell'>,
+): OutputOf<'outbox.tell'> {
+	const visits = visitsOf(players, deps, players.rootOf(playerId)).filter((line) => !line.inError)
+	return {
+		tell: visits.flatMap(({ card: { visitId, visitDate, version } }) => {
+			const handed = deps.store
+				.cardsOf('sending', visitId)
+				.map((sending) => sending.card as HandedOver)
+			return mustBeTold(handed, version).map((over) => ({
+				...over,
+				visitId,
+				visitDate,
+				latest: version,
+			}))
+		}),
+	}
+}

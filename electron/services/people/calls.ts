@@ -1,0 +1,52 @@
+import type { Handlers } from '../../calls/handlers.ts'
+import { moveHere } from '../backups/backups.ts'
+import type { Deps } from '../records/deps.ts'
+import type { Memory } from '../records/memory.ts'
+import { checkConsent, listConsents, recordConsent, withdrawConsent } from './consents.ts'
+import { listPeople, retirePerson, savePerson } from './people.ts'
+import type { Session } from './session.ts'
+
+/**
+ * The calls about who works here, and about unlocking.
+ * @param opened what is done behind the person's work once the records were unlocked
+ */
+export const peopleCalls = (
+	memory: Pick<Memory, 'people'>,
+	deps: Deps,
+	session: Session,
+	opened: () => void,
+) =>
+	({
+		'session.status': () => session.status(),
+		'session.setUp': (input) => session.setUp(input),
+		'session.unlock': async (input) => {
+			const unlocked = await session.unlock(input)
+			opened()
+			return unlocked
+		},
+		'session.unlockWithRecoveryKey': async (input) => {
+			const unlocked = await session.unlockWithRecoveryKey(input)
+			opened()
+			return unlocked
+		},
+		'session.lock': () => session.lock(),
+		'session.alive': () => session.alive(),
+		'session.people': () => session.people(),
+		'session.switch': (input) => session.switch(input),
+		'session.changePassphrase': (input) => session.changePassphrase(input),
+		'session.setPin': (input) => session.setPin(input),
+		'session.moveHere': (input) => moveHere(deps, input),
+		'people.list': () => listPeople(memory),
+		'people.save': (input) => savePerson(memory, deps, session, input),
+		'people.retire': (input) => retirePerson(memory, deps, input),
+	}) satisfies Partial<Handlers>
+
+/** The calls about consents of players. */
+export const consentCalls = (memory: Pick<Memory, 'clinic' | 'outreach' | 'players'>, deps: Deps) =>
+	({
+		'consents.list': (input) => listConsents(memory, deps, input),
+		'consents.record': (input) => recordConsent(memory, deps, input),
+		'consents.withdraw': (input) => withdrawConsent(memory, deps, input),
+		'consents.check': ({ playerId, purpose, recipient }) =>
+			checkConsent(memory, deps, playerId, purpose, recipient),
+	}) satisfies Partial<Handlers>

@@ -1,0 +1,16 @@
+import type { Handlers } from '../../calls/handlers.ts'
+import type { Deps } from '../records/deps.ts'
+import type { Memory } from '../records/memory.ts'
+import { mergePlayers, unmergePlayers } from './merging.ts'
+import { openPlayer, savePlayer } from './players.ts'
+import { searchPlayers } from './search.ts'
+
+/** The calls about players. */
+export const playerCalls = (memory: Pick<Memory, 'drafts' | 'holds' | 'players'>, deps: Deps) =>
+	({
+		'players.search': (input) => searchPlayers(memory, deps, input),
+		'players.save': (input) => savePlayer(memory, deps, input),
+		'players.open': (input) => openPlayer(memory, deps, input),
+		'players.merge': (input) => mergePlayers(memory, deps, input),
+		'players.unmerge': (input) => unmergePlayers(memory, deps, input),
+	}) satisfies Partial<Handlers>

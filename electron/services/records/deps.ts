@@ -1,0 +1,24 @@
+/** What the services work with besides what is remembered: store, clock, pages, settings. */
+import type { Look } from '../../../shared/desk/workplace/look.ts'
+import type { LwDocument } from '../../../shared/engine/report/document.ts'
+import type { Store } from '../../store/store.ts'
+import type { Keeper } from './keep.ts'
+
+/** The settings of this PC: nothing personal in them. */
+export interface Settings {
+	backupFolder?: string | undefined
+	look?: Look | undefined
+}
+/** Draws a document as PDF bytes; with a password they open by it alone. */
+export type RenderPdf = (
+	document: LwDocument,
+	options?: { password?: string },
+) => Promise<Uint8Array>
+export interface Deps extends Keeper {
+	store: Store
+	renderPdf: RenderPdf
+	now: () => Date
+	demo: boolean
+	version: string
+	saveSettings: (settings: Settings) => void
+}

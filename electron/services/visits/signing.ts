@@ -1,0 +1,239 @@
+/** Signing: what is frozen, with the report's bytes, in one transaction. */
+import { randomUUID } from 'node:crypto'
+import type { DraftContent, InputOf, OutputOf, SignedVisit } from '../../../shared/contract.ts'
+import { dayHere } from '../../../shared/desk/workplace/local-day.ts'
+import { assess } from '../../../shared/engine/assess.ts'
+import type { Assessment } from '../../../shared/engine/findings/assessment.ts'
+import { digestOf } from '../../../shared/engine/plain/canonical.ts'
+import { openProtocol } from '../../../shared/engine/protocol/protocol.ts'
+import type { Clinic } from '../../../shared/engine/report/clinic.ts'
+import type { LwDocument } from '../../../shared/engine/report/document.ts'
+import { playerReport } from '../../../shared/engine/report/player.ts'
+import { signingBlocks } from '../../../shared/engine/report/signing.ts'
+import { parseVisit } from '../../../shared/engine/visit/parse.ts'
+import type { Visit } from '../../../shared/engine/visit/visit.ts'
+import type { PersonEntry } from '../people/memory.ts'
+import { visitCard } from '../records/cards.ts'
+import type { Deps } from '../records/deps.ts'
+import type { Memory } from '../records/memory.ts'
+import { Refusal } from '../records/refusal.ts'
+import { knownDraft, needDraft } from './drafts.ts'
+import { draw, pdfOf, sha256Of } from './drawing.ts'
+import type { Amends } from './memory.ts'
+import { amendmentOf, type ReportValue } from './reports.ts'
+import { earlierVisits, latest } from './visits.ts'
+
+/** What composing and signing a report look at. */
+type Needs = Pick<Memory, 'clinic' | 'drafts' | 'people' | 'players' | 'shelf'>
+/** Moment and day of signing. */
+interface Moment {
+	signedAt: string
+	signedOn: string
+}
+/** A draft with all that its report is made of. */
+interface Composed {
+	playerId: string
+	content: DraftContent
+	clinic: Clinic
+	visit: Visit
+	assessment: Assessment
+	document: LwDocument
+	amends: Amends | undefined
+	/** the signed version that is amended */
+	before: { record: string; visit: SignedVisit } | undefined
+}
+
+/** A file name without clinical words: date and the first letters, never a diagnosis. */
+const fileNameOf = (visit: Visit) => `report-${visit.visitDate}.pdf`
+
+/** The letterhead with the name of whoever signs; the owner signs as the letterhead says. */
+function letterheadFor({ clinic, people }: Pick<Memory, 'clinic' | 'people'>): Clinic {
+	const letterhead = clinic.needLetterhead()
+	const person = people.acts()
+	if (person.role === 'owner') return letterhead
+	const unregistered = person.role === 'student' ? 'student, under supervision' : 'none'
+	return {
+		...letterhead,
+		clinician: { name: person.name, registration: person.registration || unregistered },
+	}
+}
+function compose(
+	memory: Needs,
+	deps: Deps,
+	draftId: string,
+	signing: Moment | undefined,
+): Composed {
+	const { players, shelf } = memory
+	const { playerId, amends } = knownDraft(memory, draftId)
+	const { content } = needDraft(deps, draftId)
+	const clinic = letterheadFor(memory)
+	const parsed = parseVisit({ ...content.visit, player: players.entry(playerId).player })
+	if (!parsed.ok)
+		throw new Refusal(
+			'The visit has entries that cannot stand. Correct them first.',
+			parsed.problems,
+		)
+	const visit = parsed.value
+	const { decisions } = content
+	const { protocol } = memory.clinic
+	const earlier = earlierVisits(players, deps, playerId, amends?.visitId)
+	const assessment = assess(visit, earlier, protocol, shelf.shelf)
+	const before = amends && latest(deps, amends.visitId)
+	const document = playerReport({
+		visit,
+		assessment,
+		decisions,
+		clinic,
+		...amendmentOf(before?.visit, { visit, decisions }),
+		signedAt: signing?.signedAt,
+		signedOn: signing?.signedOn,
+		draft: signing === undefined,
+		earlier,
+		protocol: openProtocol(protocol),
+	})
+	return { playerId, content, clinic, visit, assessment, document, amends, before }
+}
+export async function previewDraft(
+	memory: Needs,
+	deps: Deps,
+	{ draftId }: InputOf<'drafts.preview'>,
+): Promise<OutputOf<'drafts.preview'>> {
+	const { document, visit } = compose(memory, deps, draftId, undefined)
+	return pdfOf(await draw(deps, document), `draft-${fileNameOf(visit)}`)
+}
+/**
+ * Freezes visit, assessment, decisions and protocol, with the report's bytes, in one transaction.
+ */
+export async function signVisit(
+	memory: Needs,
+	deps: Deps,
+	{ draftId }: InputOf<'visits.sign'>,
+): Promise<OutputOf<'visits.sign'>> {
+	const at = deps.now()
+	const moment: Moment = { signedAt: at.toISOString(), signedOn: dayHere(at) }
+	const composed = compose(memory, deps, draftId, moment)
+	const person = memory.people.acts()
+	refuseUnready(memory, composed)
+	const bytes = await drawWhileUnchanged(memory, deps, draftId, composed.document)
+	const reportSha256 = sha256Of(bytes)
+	const signed = freeze(composed, moment, person, reportSha256)
+	keepSigned(
+		deps,
+		composed,
+		signed,
+		{
+			visitId: signed.visitId,
+			base64: Buffer.from(bytes).toString('base64'),
+			sha256: reportSha256,
+			fileName: fileNameOf(composed.visit),
+		},
+		draftId,
+	)
+	memory.drafts.drop(draftId)
+	memory.players.visitsChanged(composed.playerId)
+	return { visitId: signed.visitId }
+}
+/** @throws Refusal where entries are no values yet, or something stands undecided */
+function refuseUnready(
+	{ clinic }: Pick<Memory, 'clinic'>,
+	{ content, assessment }: Composed,
+): void {
+	// every entry that is none is named by its field; the screen only counts them
+	const unread = Object.entries(content.raw)
+	if (unread.length > 0)
+		throw new Refusal(
+			'Some fields hold text that is not a value yet. Correct or empty them before signing.',
+			unread.map(([path, text]) => ({
+				path,
+				message: `not a value, given "${text}", allowed: a value, or nothing for not measured`,
+			})),
+		)
+	const blocks = signingBlocks(content, assessment, openProtocol(clinic.protocol))
+	if (blocks.length > 0)
+		throw new Refusal(
+			'The visit cannot be signed yet.',
+			blocks.map(({ path, says }) => ({ path, message: says })),
+		)
+}
+/**
+ * Draws the report. While that goes on a second click may sign the draft, an entry may be saved
+ * that this report lacks, or the person may change.
+ * @throws Refusal where any of that happened
+ */
+async function drawWhileUnchanged(
+	memory: Pick<Memory, 'drafts' | 'people'>,
+	deps: Deps,
+	draftId: string,
+	document: LwDocument,
+): Promise<Uint8Array> {
+	const asRead = knownDraft(memory, draftId)
+	const person = memory.people.acts()
+	const bytes = await draw(deps, document)
+	if (knownDraft(memory, draftId) !== asRead)
+		throw new Refusal(
+			'The visit changed while its report was being drawn. Nothing was signed: look it over and ' +
+				'sign again.',
+		)
+	if (memory.people.atWork !== person)
+		throw new Refusal(
+			'Another person took over while the report was being drawn. Nothing was signed.',
+		)
+	return bytes
+}
+function freeze(
+	{ playerId, content, clinic, visit, assessment, amends, before }: Composed,
+	{ signedAt, signedOn }: Moment,
+	{ personId, role }: PersonEntry,
+	reportSha256: string,
+): SignedVisit {
+	const frozen = {
+		visitId: amends?.visitId ?? randomUUID(),
+		playerId,
+		signedAt,
+		signedOn,
+		signedBy: clinic.clinician,
+		visit,
+		assessment,
+		decisions: content.decisions,
+		protocol: assessment.protocol,
+		clinic,
+		signer: { personId, role },
+		...(before &&
+			amends && {
+				version: (before.visit.version ?? 1) + 1,
+				amends: { reason: amends.reason, digest: before.visit.digest },
+			}),
+	}
+	return { ...frozen, digest: digestOf({ ...frozen, reportSha256 }), reportSha256 }
+}
+function keepSigned(
+	{ store, keep }: Deps,
+	{ playerId, amends, before }: Composed,
+	signed: SignedVisit,
+	report: ReportValue,
+	draftId: string,
+): void {
+	const { visitId, signedAt } = signed
+	store.together(() => {
+		const visitRecord = keep({
+			kind: 'visit',
+			at: signedAt,
+			follows: before?.record,
+			value: signed,
+			about: playerId,
+			thing: visitId,
+			card: visitCard(signed),
+			does: amends ? 'amend' : 'sign',
+		})
+		keep({
+			kind: 'report',
+			at: signedAt,
+			follows: visitRecord,
+			value: report,
+			about: playerId,
+			thing: visitId,
+			does: 'create',
+		})
+		store.dropDraft(draftId)
+	})
+}

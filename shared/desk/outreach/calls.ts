@@ -1,0 +1,211 @@
+/** The calls about packs that go out and come home. */
+import { z } from 'zod'
+import { call, clinicians, treating } from '../workplace/call.ts'
+import { filePath, id, nothing, secret } from '../workplace/shapes.ts'
+
+const mergeCounts = z.strictObject({
+	in: z.number(),
+	added: z.number(),
+	already: z.number(),
+	quarantined: z.number(),
+	heldBack: z.number(),
+	before: z.number(),
+	after: z.number(),
+})
+const mergeDuplicates = z.array(
+	z.strictObject({
+		playerId: z.string(),
+		name: z.string(),
+		like: z.string(),
+		likeName: z.string(),
+		why: z.enum(['same-person', 'twin']),
+		/** the join in force between the two */
+		joined: z.string().optional(),
+	}),
+)
+const mergeQuarantined = z.array(
+	z.strictObject({ record: z.string(), kind: z.string(), says: z.string() }),
+)
+const mergeDraftsBoth = z.array(
+	z.strictObject({ playerId: z.string(), name: z.string(), drafts: z.array(z.string()) }),
+)
+const mergeResult = z.strictObject({
+	again: z.boolean(),
+	madeAt: z.string(),
+	madeBy: z.string(),
+	players: z.array(
+		z.strictObject({
+			playerId: z.string(),
+			name: z.string(),
+			birthDate: z.string(),
+			visits: z.number(),
+		}),
+	),
+	counts: mergeCounts,
+	receipt: z.string(),
+	drafts: z.number(),
+	draftsBoth: mergeDraftsBoth,
+	duplicates: mergeDuplicates,
+	quarantined: mergeQuarantined,
+	heldBack: z.array(z.string()),
+	/** rows of the laptop's audit trail */
+	trailRows: z.number(),
+	notices: z.array(z.string()),
+	questions: z.number(),
+})
+
+export const outreachCalls = {
+	/**
+	 * Packs that went out, what came home, what is still to be answered; on a laptop what it carries.
+	 */
+	'outreach.list': call(
+		nothing,
+		z.strictObject({
+			carries: z
+				.strictObject({
+					packId: z.string(),
+					madeAt: z.string(),
+					by: z.string(),
+					expires: z.string(),
+					ranOut: z.boolean(),
+					players: z.array(
+						z.strictObject({
+							playerId: z.string(),
+							name: z.string(),
+							birthDate: z.string(),
+							visits: z.number(),
+						}),
+					),
+					counts: z.record(z.string(), z.number()),
+					shelf: z.boolean(),
+					protocol: z.strictObject({ id: z.string(), version: z.number(), digest: z.string() }),
+					removedAt: z.string().optional(),
+					newHere: z.strictObject({ records: z.number(), drafts: z.number() }),
+				})
+				.optional(),
+			out: z.array(
+				z.strictObject({
+					packId: z.string(),
+					madeAt: z.string(),
+					by: z.string(),
+					expires: z.string(),
+					file: z.string(),
+					players: z.array(z.string()),
+					home: z.boolean(),
+				}),
+			),
+			merged: z.array(
+				z.strictObject({
+					packId: z.string(),
+					at: z.string(),
+					by: z.string(),
+					counts: mergeCounts,
+					trailRows: z.number(),
+					receipt: z.string(),
+					duplicates: mergeDuplicates,
+					quarantined: mergeQuarantined,
+					draftsBoth: mergeDraftsBoth,
+				}),
+			),
+			questions: z.array(
+				z.strictObject({
+					what: z.enum(['details', 'consent', 'version']),
+					id: z.string(),
+					playerId: z.string().optional(),
+					name: z.string(),
+					says: z.string(),
+					fields: z.array(
+						z.strictObject({
+							field: z.string(),
+							values: z.array(
+								z.strictObject({
+									record: z.string(),
+									at: z.string(),
+									place: z.string(),
+									shown: z.string(),
+								}),
+							),
+						}),
+					),
+				}),
+			),
+		}),
+		treating,
+	),
+	'outreach.makePack': call(
+		z.strictObject({
+			playerIds: z.array(id).max(2000),
+			history: z.enum(['none', 'last', 'all']),
+			folder: filePath,
+			passphrase: secret,
+			expires: z.iso.date(),
+		}),
+		z.strictObject({
+			file: z.string(),
+			bytes: z.number(),
+			packId: z.string(),
+			players: z.number(),
+			records: z.number(),
+			drafts: z.number(),
+		}),
+		clinicians,
+	),
+	'outreach.makeReturn': call(
+		z.strictObject({ folder: filePath, passphrase: z.string().max(200) }),
+		z.strictObject({
+			file: z.string(),
+			bytes: z.number(),
+			records: z.number(),
+			drafts: z.number(),
+		}),
+		treating,
+	),
+	/** The merge as it would be; nothing is changed. */
+	'outreach.previewMerge': call(
+		z.strictObject({ file: filePath, passphrase: z.string().max(200) }),
+		mergeResult,
+		clinicians,
+	),
+	'outreach.merge': call(
+		z.strictObject({ file: filePath, passphrase: z.string().max(200) }),
+		mergeResult,
+		clinicians,
+	),
+	/** `choices` name for each field the record whose value stands. */
+	'outreach.answer': call(
+		z.strictObject({
+			what: z.enum(['details', 'consent', 'version']),
+			id,
+			playerId: id.optional(),
+			choices: z.record(z.string().max(60), id),
+		}),
+		nothing,
+		clinicians,
+	),
+	'outreach.compareDrafts': call(
+		z.strictObject({ drafts: z.array(id).length(2) }),
+		z.strictObject({
+			savedAt: z.array(z.string()),
+			differences: z.array(
+				z.strictObject({ path: z.string(), first: z.string(), second: z.string() }),
+			),
+		}),
+		treating,
+	),
+	/** Joins two drafts of one visit; `choices` by path the draft whose value stands. */
+	'outreach.joinDrafts': call(
+		z.strictObject({ drafts: z.array(id).length(2), choices: z.record(z.string().max(200), id) }),
+		nothing,
+		clinicians,
+	),
+	'outreach.putDraftAway': call(z.strictObject({ draftId: id }), nothing, clinicians),
+	/**
+	 * On the laptop: with the receipt of home its copy goes, and a register line for each player
+	 * stays.
+	 */
+	'outreach.remove': call(
+		z.strictObject({ receipt: z.string().max(40) }),
+		z.strictObject({ records: z.number(), lines: z.number() }),
+		clinicians,
+	),
+} as const

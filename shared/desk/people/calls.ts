@@ -1,0 +1,81 @@
+/** The calls about unlocking, and about who works here. */
+import { z } from 'zod'
+import { clinicSchema } from '../../engine/report/clinic.ts'
+import { personSchema, staffRoles } from '../records/people.ts'
+import { anyone, call, owners, staff } from '../workplace/call.ts'
+import { leastPassphrase } from '../workplace/passphrase.ts'
+import { filePath, id, nothing, reason, secret } from '../workplace/shapes.ts'
+
+const pin = z.string().regex(/^\d{4,10}$/, '4 to 10 digits')
+
+export const peopleCalls = {
+	'session.status': call(
+		nothing,
+		z.strictObject({
+			state: z.enum(['needs-setup', 'locked', 'open']),
+			demo: z.boolean(),
+			clinicName: z.string().optional(),
+			version: z.string(),
+			warnings: z.array(z.string()),
+			person: z
+				.strictObject({ personId: z.string(), name: z.string(), role: z.enum(staffRoles) })
+				.optional(),
+		}),
+		anyone,
+	),
+	'session.setUp': call(
+		z.strictObject({ clinic: clinicSchema, passphrase: z.string().min(leastPassphrase).max(200) }),
+		z.strictObject({ recoveryKey: z.string() }),
+		anyone,
+	),
+	'session.unlock': call(z.strictObject({ passphrase: z.string().max(200) }), nothing, anyone),
+	'session.unlockWithRecoveryKey': call(
+		z.strictObject({
+			recoveryKey: z.string().max(200),
+			newPassphrase: z.string().min(leastPassphrase).max(200),
+		}),
+		nothing,
+		anyone,
+	),
+	'session.lock': call(nothing, nothing, staff),
+	/** A key was pressed or the mouse moved: the records stay open. */
+	'session.alive': call(nothing, nothing, staff),
+	/** Those who can take over at this PC by PIN. */
+	'session.people': call(
+		nothing,
+		z.strictObject({
+			people: z.array(z.strictObject({ personId: id, name: z.string(), role: z.enum(staffRoles) })),
+		}),
+		staff,
+	),
+	'session.switch': call(z.strictObject({ personId: id, pin: z.string().max(20) }), nothing, staff),
+	'session.changePassphrase': call(
+		z.strictObject({ old: z.string().max(200), passphrase: secret }),
+		nothing,
+		staff,
+	),
+	'session.setPin': call(z.strictObject({ passphrase: z.string().max(200), pin }), nothing, staff),
+	/** A move to a new PC: a backup becomes the records of a PC that has none. */
+	/**
+	 * With a passphrase the file is a pack, which becomes a store of its own under that passphrase.
+	 */
+	'session.moveHere': call(
+		z.strictObject({ file: filePath, passphrase: z.string().max(200).optional() }),
+		z.strictObject({ records: z.number(), visits: z.number(), recoveryKey: z.string().optional() }),
+		anyone,
+	),
+	'people.list': call(nothing, z.strictObject({ people: z.array(personSchema) }), owners),
+	'people.save': call(
+		z.strictObject({
+			personId: id.optional(),
+			name: z.string().trim().min(1).max(120),
+			registration: z.string().trim().max(60),
+			role: z.enum(['clinician', 'student', 'reception']),
+			passphrase: secret.optional(),
+		}),
+		z.strictObject({ personId: id }),
+		owners,
+	),
+	/** Takes a person's passphrase away; what they did stays in the records. */
+	'people.retire': call(z.strictObject({ personId: id, reason }), nothing, owners),
+} as const

@@ -1,0 +1,67 @@
+/** The calls about players. */
+import { z } from 'zod'
+import { playerSchema } from '../../engine/visit/visit.ts'
+import { call, clinicians, staff } from '../workplace/call.ts'
+import { id, nothing, reason } from '../workplace/shapes.ts'
+
+/** A player as lists show it. */
+export const cardSchema = z.strictObject({
+	playerId: id,
+	givenName: z.string(),
+	familyName: z.string(),
+	birthDate: z.string(),
+	sex: z.string(),
+	club: z.string().optional(),
+	lastVisit: z.string().optional(),
+	openDraft: z.boolean(),
+})
+export type Card = z.infer<typeof cardSchema>
+
+export const playerCalls = {
+	'players.search': call(
+		z.strictObject({ query: z.string().max(200), limit: z.int().min(1).max(500) }),
+		z.strictObject({ total: z.number(), cards: z.array(cardSchema) }),
+		staff,
+	),
+	/** Without playerId a new player; possible duplicates are returned, never merged. */
+	'players.save': call(
+		z.strictObject({ playerId: id.optional(), player: playerSchema }),
+		z.strictObject({ playerId: id, similar: z.array(cardSchema) }),
+		staff,
+	),
+	'players.open': call(
+		z.strictObject({ playerId: id }),
+		z.strictObject({
+			player: playerSchema,
+			visits: z.array(
+				z.strictObject({
+					visitId: id,
+					visitDate: z.string(),
+					signedAt: z.string(),
+					version: z.number().optional(),
+					inError: z.boolean().optional(),
+					awaitsCountersign: z.boolean().optional(),
+				}),
+			),
+			merged: z.array(z.strictObject({ mergeId: id, playerId: id, name: z.string() })).optional(),
+			drafts: z.array(
+				z.strictObject({
+					draftId: id,
+					visitDate: z.string(),
+					savedAt: z.string(),
+					/** the signed visit it will be the next version of */
+					amends: z
+						.strictObject({ visitId: id, visitDate: z.string(), version: z.number() })
+						.optional(),
+				}),
+			),
+		}),
+		staff,
+	),
+	'players.merge': call(
+		z.strictObject({ from: id, into: id, reason }),
+		z.strictObject({ mergeId: id }),
+		clinicians,
+	),
+	'players.unmerge': call(z.strictObject({ mergeId: id, reason }), nothing, clinicians),
+} as const

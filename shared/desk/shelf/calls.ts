@@ -1,0 +1,39 @@
+/** The calls about the shelf. */
+import { z } from 'zod'
+import { shelfSchema } from '../../engine/visit/shelf.ts'
+import { call, desk, staff } from '../workplace/call.ts'
+import { id, nothing } from '../workplace/shapes.ts'
+
+export const shelfCalls = {
+	/** Without `shelf` none was ever saved. `savedAs` names the record it stands in. */
+	'shelf.get': call(
+		nothing,
+		z.strictObject({ shelf: shelfSchema.optional(), savedAs: id.optional() }),
+		staff,
+	),
+	/**
+	 * The whole shelf. `follows` is the record it was changed from: refused where another one was
+	 * saved meanwhile.
+	 */
+	'shelf.save': call(
+		z.strictObject({ shelf: shelfSchema, follows: id.optional() }),
+		z.strictObject({ savedAs: id }),
+		desk,
+	),
+	/**
+	 * Reads a table and changes nothing: the models that can be taken in, and each bad cell by line
+	 * and column.
+	 */
+	'shelf.previewCsv': call(
+		z.strictObject({ text: z.string() }),
+		z.strictObject({
+			shelf: shelfSchema,
+			good: z.number(),
+			problems: z.array(
+				z.strictObject({ row: z.number(), column: z.string(), message: z.string() }),
+			),
+		}),
+		desk,
+	),
+	'shelf.exportCsv': call(nothing, z.strictObject({ csv: z.string(), models: z.number() }), staff),
+} as const

@@ -1,0 +1,157 @@
+/** The calls about drafts, signed visits and their reports. */
+import { z } from 'zod'
+import { clinicSchema } from '../../engine/report/clinic.ts'
+import { decisionsSchema } from '../../engine/visit/decisions.ts'
+import { visitSchema } from '../../engine/visit/visit.ts'
+import { call, clinicians, desk, staff, treating } from '../workplace/call.ts'
+import { id, nothing, pdf, reason } from '../workplace/shapes.ts'
+
+/** A draft holds the visit as far as it is valid, and the raw text of fields that are not yet. */
+export const draftContentSchema = z.strictObject({
+	visit: visitSchema,
+	raw: z.record(z.string(), z.string()),
+	decisions: decisionsSchema,
+	step: z.string().max(40).optional(),
+})
+export type DraftContent = z.infer<typeof draftContentSchema>
+
+/** What stands in a signed record. The assessment is the engine's own output, kept as data. */
+export const signedVisitSchema = z.strictObject({
+	visitId: id,
+	playerId: id,
+	signedAt: z.string(),
+	/**
+	 * The day of signing on the clinic's calendar; absent in records of the first version of the
+	 * program.
+	 */
+	signedOn: z.iso.date().optional(),
+	signedBy: z.strictObject({ name: z.string(), registration: z.string() }),
+	visit: visitSchema,
+	assessment: z.unknown(),
+	decisions: decisionsSchema,
+	protocol: z.strictObject({ id: z.string(), version: z.number(), digest: z.string() }),
+	/** SHA-256 of the canonical content. */
+	digest: z.string(),
+	clinic: clinicSchema,
+	reportSha256: z.string(),
+	/** Absent in version 1. */
+	version: z.int().min(2).optional(),
+	amends: z.strictObject({ reason: z.string(), digest: z.string() }).optional(),
+	/** Who signed, by the list of people; absent in records of the first version of the program. */
+	signer: z.strictObject({ personId: z.string(), role: z.string() }).optional(),
+})
+export type SignedVisit = z.infer<typeof signedVisitSchema>
+const draft = z.strictObject({
+	draftId: id,
+	playerId: id,
+	savedAt: z.string(),
+	content: draftContentSchema,
+})
+const difference = z.strictObject({ path: z.string(), before: z.string(), after: z.string() })
+const handed = z.strictObject({
+	recipient: z.string(),
+	channel: z.string(),
+	version: z.number(),
+	at: z.string(),
+})
+const noteSchema = z.strictObject({
+	what: z.enum(['in-error', 'late-entry', 'countersign', 'statement']),
+	text: z.string(),
+	by: z.string(),
+	at: z.string(),
+	occurredOn: z.string().optional(),
+	version: z.number(),
+})
+export type VisitNote = z.infer<typeof noteSchema>
+
+export const visitCalls = {
+	/** Resumes the player's open draft, or starts one dated `visitDate`. */
+	'drafts.open': call(
+		z.strictObject({ playerId: id, visitDate: z.iso.date() }),
+		z.strictObject({ draft, earlier: z.array(visitSchema) }),
+		treating,
+	),
+	'drafts.save': call(
+		z.strictObject({ draftId: id, content: draftContentSchema }),
+		z.strictObject({ savedAt: z.string() }),
+		treating,
+	),
+	'drafts.preview': call(z.strictObject({ draftId: id }), pdf, treating),
+	'visits.sign': call(z.strictObject({ draftId: id }), z.strictObject({ visitId: id }), treating),
+	'visits.open': call(z.strictObject({ visitId: id }), signedVisitSchema, treating),
+	/**
+	 * Opens a draft that becomes the next version when it is signed. The signed version stays as it
+	 * is.
+	 */
+	'visits.amend': call(
+		z.strictObject({ visitId: id, reason }),
+		z.strictObject({ draftId: id }),
+		clinicians,
+	),
+	'visits.history': call(
+		z.strictObject({ visitId: id }),
+		z.strictObject({
+			versions: z.array(
+				z.strictObject({
+					version: z.number(),
+					signedAt: z.string(),
+					by: z.string(),
+					reason: z.string().optional(),
+					differences: z.array(difference),
+				}),
+			),
+			notes: z.array(noteSchema),
+			handedOver: z.array(handed),
+			tell: z.array(handed),
+		}),
+		treating,
+	),
+	'visits.markInError': call(z.strictObject({ visitId: id, reason }), nothing, clinicians),
+	/**
+	 * Words added afterwards, with their own author and time; a refused correction keeps the person's
+	 * own statement.
+	 */
+	'visits.addNote': call(
+		z.strictObject({
+			visitId: id,
+			what: z.enum(['late-entry', 'statement']),
+			text: z.string().trim().min(1).max(4000),
+			occurredOn: z.iso.date(),
+		}),
+		nothing,
+		clinicians,
+	),
+	'visits.countersign': call(
+		z.strictObject({ visitId: id, text: z.string().max(500) }),
+		nothing,
+		clinicians,
+	),
+	/** Notes that a report left the records: whom to tell after an amendment hangs on it. */
+	'reports.handedOver': call(
+		z.strictObject({
+			visitId: id,
+			recipient: z.string().trim().min(1).max(160),
+			channel: z.enum(['print', 'export', 'send', 'by-hand']),
+		}),
+		nothing,
+		desk,
+	),
+	'reports.open': call(
+		z.strictObject({
+			visitId: id,
+			/** an earlier version; absent: the latest */
+			version: z.number().int().min(1).optional(),
+		}),
+		pdf,
+		staff,
+	),
+	/**
+	 * The latest report as one page for a screen reader, from the very description its pages were
+	 * drawn from.
+	 */
+	'reports.page': call(
+		z.strictObject({ visitId: id }),
+		z.strictObject({ html: z.string(), fileName: z.string() }),
+		staff,
+	),
+} as const
