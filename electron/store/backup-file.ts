@@ -13,7 +13,7 @@ import { DatabaseSync } from 'node:sqlite'
 import { pathToFileURL } from 'node:url'
 import { type BackupName, backupReasons, notKept } from '../../shared/desk/records/keep.ts'
 import { putInPlace } from './files.ts'
-import { migrations } from './migrations.ts'
+import { migrations } from './migrations.table.ts'
 import { schemaOf } from './schema.ts'
 
 const namePattern =

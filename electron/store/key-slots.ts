@@ -2,7 +2,9 @@
 import type { Database } from './database.ts'
 import { passphraseBytes, SealBroken, stretch, unseal, type Wrapped } from './seal.ts'
 
+/** The slot of the owner's passphrase; every other person has one of their own. */
 export const ownerSlot = 'passphrase'
+/** The slot of the printed recovery key. */
 export const recoverySlot = 'recovery'
 
 export class KeySlots {

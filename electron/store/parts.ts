@@ -1,4 +1,4 @@
-/** What a store is made of, put together once; a file that takes its place is opened by the same. */
+/** What a store is made of, put together once. */
 import { Backups } from './backups.ts'
 import { Cards } from './cards.ts'
 import { Database } from './database.ts'

@@ -39,6 +39,7 @@ export interface RecordRow {
 	origin: string
 	tick: number
 }
+/** The columns of a RecordRow. */
 export const recordColumns = 'id, kind, at, follows, sealed, form, origin, tick'
 const boundForm = 2
 const uuid = /^[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}$/

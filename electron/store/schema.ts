@@ -1,6 +1,6 @@
 /** Which step of the schema a file stands at, and bringing it up to this version's. */
 import type { DatabaseSync } from 'node:sqlite'
-import { migrations } from './migrations.ts'
+import { migrations } from './migrations.table.ts'
 
 type Executing = Pick<DatabaseSync, 'exec' | 'prepare' | 'isTransaction'>
 

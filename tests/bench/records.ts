@@ -10,6 +10,7 @@ import { fileURLToPath } from 'node:url'
 import { createApp } from '../../electron/app.ts'
 import { passphraseBytes, scryptCost, stretch } from '../../electron/store/seal.ts'
 import { Store } from '../../electron/store/store.ts'
+import { clinic, passphrase } from '../host/bench-app.ts'
 
 interface Line {
 	name: string
@@ -20,7 +21,6 @@ interface Line {
 const [players, perPlayer] = [20_000, 3]
 /** bytes of a visit's record with its assessment; nothing at unlock may depend on them */
 const bodyLong = 12_000
-export const passphrase = 'correct horse'
 /** The least stretching: what the full one takes is a line of its own. */
 const cheapCost = 1024
 const optionsFor = (dataFolder: string) => ({
@@ -39,14 +39,7 @@ const nameOf = (number: number) =>
 export async function fill(folder: string): Promise<void> {
 	const first = createApp(optionsFor(folder))
 	await first.call('session.setUp', {
-		clinic: {
-			format: 'lastwright-clinic',
-			version: 1,
-			name: 'Invented Clinic',
-			address: [],
-			colour: '#1f5f5b',
-			clinician: { name: 'A. Example', registration: 'X1' },
-		},
+		clinic,
 		passphrase,
 	})
 	first.close()

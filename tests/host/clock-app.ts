@@ -2,20 +2,13 @@
 import { createApp } from '../../electron/app.ts'
 import type { DraftContent } from '../../shared/contract.ts'
 
-export const passphrase = 'correct horse'
+export { clinic, passphrase } from './bench-app.ts'
+
 export const player = {
 	givenName: 'Ines',
 	familyName: 'Ashdown',
 	birthDate: '2009-03-02',
 	sex: 'female',
-}
-export const clinic = {
-	format: 'lastwright-clinic',
-	version: 1,
-	name: 'Invented Clinic',
-	address: [],
-	colour: '#1f5f5b',
-	clinician: { name: 'A. Example', registration: 'X1' },
 }
 const fixedPage = async (): Promise<Uint8Array> => Buffer.from('%PDF-1.7 fixed')
 

@@ -9,5 +9,6 @@ export const draftsToCarry = (store: Store, ids: readonly string[]): CarriedDraf
 		const draft = store.draft(id)
 		return draft ? [{ id, at: draft.at, value: draft.value }] : []
 	})
+/** What tells at home whether a draft was changed away. */
 export const basesOf = (drafts: readonly CarriedDraft[]): DraftBase[] =>
 	drafts.map((draft) => ({ id: draft.id, digest: draftDigest(draft) }))

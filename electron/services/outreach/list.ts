@@ -1,4 +1,4 @@
-/** What Outreach shows: the pack these records came in, packs that went out, those that came home. */
+/** What Outreach shows: the pack these records came in, packs that went out and came home. */
 import type { OutputOf } from '../../../shared/contract.ts'
 import { dayHere } from '../../../shared/desk/workplace/local-day.ts'
 import { present } from '../../../shared/engine/plain/present.ts'

@@ -66,5 +66,6 @@ const cell = (value: unknown) => {
 }
 /** The trail as RFC 4180 text: CRLF lines, a header, a byte order mark for spreadsheets. */
 export function auditCsv(rows: readonly (AuditRow & { hash: string; person: string })[]): string {
-	return `\uFEFF${[columns.join(','), ...rows.map((row) => columns.map((column) => cell(row[column])).join(','))].join('\r\n')}\r\n`
+	const lines = rows.map((row) => columns.map((column) => cell(row[column])).join(','))
+	return `\uFEFF${[columns.join(','), ...lines].join('\r\n')}\r\n`
 }

@@ -171,8 +171,23 @@ export function toldDifferences(differences: readonly Difference[]): Told[] {
  * What a report may tell of an amendment: measures and what was decided from them. Clinical notes,
  * warning signs and the like are counted, not told.
  */
-const printed =
-	/^(visit\.(visitDate|player\.(givenName|familyName|birthDate|sex)|play|body|feet|ankles|posture|footwear)|decisions\.(heelRaiseMm|reviewDate))(\.|$)/
+const printed = [
+	'visit.visitDate',
+	'visit.player.givenName',
+	'visit.player.familyName',
+	'visit.player.birthDate',
+	'visit.player.sex',
+	'visit.play',
+	'visit.body',
+	'visit.feet',
+	'visit.ankles',
+	'visit.posture',
+	'visit.footwear',
+	'decisions.heelRaiseMm',
+	'decisions.reviewDate',
+] as const
+const isPrinted = (path: string): boolean =>
+	printed.some((group) => path === group || path.startsWith(`${group}.`))
 interface Version {
 	visit: unknown
 	decisions: unknown
@@ -181,7 +196,7 @@ interface Version {
 export function printedChanges(before: Version, after: Version): string[] {
 	const core = ({ visit, decisions }: Version) => ({ visit, decisions })
 	const all = toldDifferences(differences(core(before), core(after)))
-	const told = all.filter(({ key }) => printed.test(key))
+	const told = all.filter(({ key }) => isPrinted(key))
 	const rest = all.length - told.length
 	const words = (text: string, unit: string) =>
 		text === notThere ? 'not recorded' : `${text}${unit}`
