@@ -1,4 +1,5 @@
 import { assess } from '../../shared/engine/assess.ts'
+import { need } from '../../shared/engine/plain/need.ts'
 import { problemLine } from '../../shared/engine/visit/problems.ts'
 import { parseShelf, type Shelf } from '../../shared/engine/visit/shelf.ts'
 import { BadInput, readArgs, say } from './args.ts'
@@ -22,10 +23,9 @@ export async function assessCommand(args: string[]): Promise<void> {
 		},
 		['VISIT.json'],
 	)
-	const visit = readVisit(place[0]!)
-	const protocol = readProtocol(option.protocol as string | undefined)
-	const earlier = readEarlier(option.earlier as string[] | undefined, visit)
-	say(
-		`${JSON.stringify(assess(visit, earlier, protocol, readShelf(option.shelf as string | undefined)), null, '\t')}\n`,
-	)
+	const visit = readVisit(need(place[0], 'VISIT.json'))
+	const protocol = readProtocol(option.protocol)
+	const earlier = readEarlier(option.earlier, visit)
+	const assessment = assess(visit, earlier, protocol, readShelf(option.shelf))
+	say(`${JSON.stringify(assessment, null, '\t')}\n`)
 }

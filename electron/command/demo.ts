@@ -7,7 +7,7 @@ import { clinicSchema } from '../../shared/engine/report/clinic.ts'
 import { quiet, refers } from '../../shared/engine/report/signing.ts'
 import { type Decision, type Decisions, noDecisions } from '../../shared/engine/visit/decisions.ts'
 import { shelfSchema } from '../../shared/engine/visit/shelf.ts'
-import { playerSchema, visitSchema } from '../../shared/engine/visit/visit.ts'
+import { playerSchema, type Visit, visitSchema } from '../../shared/engine/visit/visit.ts'
 import type { App } from '../app.ts'
 
 export const demoPassphrase = 'demo demo'
@@ -24,57 +24,66 @@ export const acceptedLines = ({ findings }: Assessment): Decision[] =>
 	findings
 		.filter((finding) => !quiet(finding))
 		.map(({ id, says }) => ({ findingId: id, choice: 'accept', about: says }))
+/** A file of assets/demo. */
+const readAsset = (name: string): unknown =>
+	JSON.parse(readFileSync(new URL(`../../assets/demo/${name}`, import.meta.url), 'utf8'))
+/** The player whose season and footwear the pictures show. */
+const picturedFamily = 'Lindqvist-Okafor'
+type Call = (name: string, input: unknown) => Promise<Record<string, unknown>>
+
+/** @throws Error naming the call that refused, with its problems */
+function callOf(app: App): Call {
+	return async (name, input) => {
+		const answer = await app.call(name, input)
+		if (answer.ok) return answer.value as Record<string, unknown>
+		const problems = (answer.problems ?? []).map(({ path, message }) => `${path}: ${message}`)
+		throw new Error(`demo: ${name} refused: ${answer.message} ${problems.join('; ')}`)
+	}
+}
 /**
  * Goes through the same calls as the screens. Visits but the last are signed; the last stays an
  * open draft. @throws Error naming the call that refused
  */
 export async function seedDemo(app: App): Promise<void> {
-	const { clinic, players } = demoSchema.parse(
-		JSON.parse(readFileSync(new URL('../../assets/demo/demo.json', import.meta.url), 'utf8')),
-	)
-	const call = async (name: string, input: unknown): Promise<Record<string, unknown>> => {
-		const answer = await app.call(name, input)
-		if (!answer.ok)
-			throw new Error(
-				`demo: ${name} refused: ${answer.message} ` +
-					`${(answer.problems ?? []).map((problem) => `${problem.path}: ${problem.message}`).join('; ')}`,
-			)
-		return answer.value as Record<string, unknown>
-	}
+	const { clinic, players } = demoSchema.parse(readAsset('demo.json'))
+	const call = callOf(app)
 	await call('session.setUp', { clinic, passphrase: demoPassphrase })
-	const shelf = shelfSchema.parse(
-		JSON.parse(readFileSync(new URL('../../assets/demo/shelf.json', import.meta.url), 'utf8')),
-	)
+	const shelf = shelfSchema.parse(readAsset('shelf.json'))
 	await call('shelf.save', { shelf })
-	const pictured = visitSchema.parse(
-		JSON.parse(
-			readFileSync(new URL('../../assets/demo/season-visit.json', import.meta.url), 'utf8'),
-		),
-	)
+	const pictured = visitSchema.parse(readAsset('season-visit.json'))
 	for (const { player, visits } of players) {
 		const { playerId } = await call('players.save', { player })
-		const ownSeason = player.familyName === 'Lindqvist-Okafor'
-		if (ownSeason && pictured.season)
+		const isPictured = player.familyName === picturedFamily
+		if (isPictured && pictured.season)
 			await call('season.save', { playerId, season: pictured.season })
 		for (const [index, plainVisit] of visits.entries()) {
+			const isLast = index === visits.length - 1
 			const visit =
-				ownSeason && index === visits.length - 1
-					? { ...plainVisit, footwear: pictured.footwear }
-					: plainVisit
-			const { draft } = await call('drafts.open', { playerId, visitDate: visit.visitDate })
-			const { draftId } = draft as { draftId: string }
-			const sign = index < visits.length - 1
+				isPictured && isLast ? { ...plainVisit, footwear: pictured.footwear } : plainVisit
 			const assessment = assess(visit, visits.slice(0, index), undefined, shelf)
-			const decisions: Decisions = {
-				...noDecisions,
-				consentNoted: true,
-				...(sign ? { lines: acceptedLines(assessment) } : {}),
-				...(refers(assessment)
-					? { referralDone: 'Demo: seen by the team doctor the same day.' }
-					: {}),
-			}
-			await call('drafts.save', { draftId, content: { visit, raw: {}, decisions } })
-			if (sign) await call('visits.sign', { draftId })
+			const draftId = await writeDraft(call, playerId, visit, assessment, !isLast)
+			if (!isLast) await call('visits.sign', { draftId })
 		}
 	}
+}
+/** @param decided whether its lines are decided. @returns the draft's id */
+async function writeDraft(
+	call: Call,
+	playerId: unknown,
+	visit: Visit,
+	assessment: Assessment,
+	decided: boolean,
+): Promise<string> {
+	const { draft } = await call('drafts.open', { playerId, visitDate: visit.visitDate })
+	const { draftId } = draft as { draftId: string }
+	const decisions: Decisions = {
+		...noDecisions,
+		consentNoted: true,
+		...(decided && { lines: acceptedLines(assessment) }),
+		...(refers(assessment) && {
+			referralDone: 'Demo: seen by the team doctor the same day.',
+		}),
+	}
+	await call('drafts.save', { draftId, content: { visit, raw: {}, decisions } })
+	return draftId
 }

@@ -14,28 +14,35 @@ import { problemLine, problemsOf } from '../../shared/engine/visit/problems.ts'
 import type { Visit } from '../../shared/engine/visit/visit.ts'
 import { BadInput } from './args.ts'
 
-/** JSON from a file, or standard input for '-'. */
-export function readJson(name: string): unknown {
-	let text: string
+/** Why a file cannot be read, by the system's code; the code itself where it is not here. */
+const unreadable: Record<string, string> = {
+	ENOENT: 'no such file',
+	EISDIR: 'it is a folder',
+	EACCES: 'permission refused',
+}
+const isStandardInput = (name: string): boolean => name === '-'
+
+function readText(name: string): string {
 	try {
-		text = readFileSync(name === '-' ? 0 : name, 'utf8')
+		return readFileSync(isStandardInput(name) ? 0 : name, 'utf8')
 	} catch (error) {
-		const code = (error as NodeJS.ErrnoException).code
+		const { code = 'undefined' } = error as NodeJS.ErrnoException
 		throw new BadInput([
-			`${name}: cannot be read ` +
-				`(${code === 'ENOENT' ? 'no such file' : code === 'EISDIR' ? 'it is a folder' : code === 'EACCES' ? 'permission refused' : code}), ` +
+			`${name}: cannot be read (${unreadable[code] ?? code}), ` +
 				`given ${name}, allowed: a JSON file, or - for standard input`,
 		])
 	}
+}
+/** JSON from a file, or standard input for '-'. @throws BadInput where it cannot be read */
+export function readJson(name: string): unknown {
+	const text = readText(name)
 	try {
 		return JSON.parse(text.replace(/^\uFEFF/, ''))
 	} catch (error) {
 		const why =
 			error instanceof Error ? error.message.replace(/\s+/g, ' ').slice(0, 120) : 'not JSON'
-		throw new BadInput([
-			`(file): not JSON (${why}), given ${name === '-' ? 'standard input' : name}, allowed: one ` +
-				'JSON object',
-		])
+		const given = isStandardInput(name) ? 'standard input' : name
+		throw new BadInput([`(file): not JSON (${why}), given ${given}, allowed: one JSON object`])
 	}
 }
 /** A file of a format whose schema alone decides. @throws BadInput with a line for each problem */

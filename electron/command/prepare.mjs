@@ -1,78 +1,109 @@
 // What `npm start` and `npm test` run first. Plain JavaScript for the Node that is on the machine
 // (20.19 or later): nothing may be installed yet.
-import { spawnSync } from 'node:child_process'
+import { spawn } from 'node:child_process'
 import { existsSync, readdirSync, statSync, writeFileSync } from 'node:fs'
+import { constants } from 'node:os'
 import { delimiter, dirname, join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 
 const root = join(dirname(fileURLToPath(import.meta.url)), '../..')
 const bin = join(root, 'node_modules/.bin')
-const windows = process.platform === 'win32'
+const isWindows = process.platform === 'win32'
 const env = { ...process.env, PATH: `${bin}${delimiter}${process.env.PATH ?? ''}` }
 const tell = (text) => process.stdout.write(`lastwright: ${text}\n`)
 
-function run(command, args, extra = {}) {
-	const done = spawnSync(command, args, {
-		cwd: root,
-		stdio: 'inherit',
-		env: { ...env, ...extra },
-		shell: windows,
+// what this process is told to end, the program it runs is told too, and it waits for its end
+let running
+let toldBy
+function endBy(signal) {
+	toldBy ??= signal
+	if (running) signalAll(running, signal)
+}
+/** Signals a program with all that it started: a shell between would not hand it on. */
+function signalAll(child, signal) {
+	try {
+		if (isWindows) child.kill(signal)
+		else process.kill(-child.pid, signal)
+	} catch {
+		// it ended by itself meanwhile
+	}
+}
+for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP']) process.on(signal, () => endBy(signal))
+// npm runs this by a shell: where npm is told to end, the shell ends and this is not told
+if (process.env.npm_lifecycle_event !== undefined) {
+	const shell = process.ppid
+	setInterval(() => {
+		if (process.ppid !== shell) endBy('SIGTERM')
+	}, 250).unref()
+}
+
+/** Runs a program to its end. @returns its exit status */
+function run(command, args, { quiet = false, limitMs, more = {} } = {}) {
+	return new Promise((resolve) => {
+		const child = spawn(command, args, {
+			cwd: root,
+			stdio: quiet ? 'ignore' : 'inherit',
+			env: { ...env, ...more },
+			shell: isWindows,
+			// a group of its own, so that all of it can be told to end
+			detached: !isWindows,
+		})
+		running = child
+		const late = limitMs && setTimeout(() => signalAll(child, 'SIGTERM'), limitMs)
+		const ended = (status) => {
+			clearTimeout(late)
+			running = undefined
+			resolve(status)
+		}
+		child.once('error', (error) => {
+			if (!quiet) tell(`${command} could not be run: ${error.message}`)
+			ended(1)
+		})
+		child.once('exit', (status) => ended(status ?? 1))
 	})
-	if (done.error) {
-		tell(`${command} could not be run: ${done.error.message}`)
-		return 1
-	}
-	return done.status ?? 1
 }
-function must(what, command, args, extra) {
-	const status = run(command, args, extra)
-	if (status !== 0) {
-		tell(`${what} failed (${command} ended with ${status}).`)
-		process.exit(status)
-	}
+/** The same for a step that all later ones need: ends this program where it fails. */
+async function must(what, command, args, more) {
+	const status = await run(command, args, { more })
+	if (toldBy) process.exit(128 + constants.signals[toldBy])
+	if (status === 0) return
+	tell(`${what} failed (${command} ended with ${status}).`)
+	process.exit(status)
 }
-const time = (file) => (existsSync(file) ? statSync(file).mtimeMs : 0)
-/** The newest change below the given files and folders. */
-function newest(...places) {
+const changedMs = (file) => (existsSync(file) ? statSync(file).mtimeMs : 0)
+/** The newest change below the given files and folders, in ms. */
+function newestMs(...places) {
 	let latest = 0
 	for (const place of places) {
-		latest = Math.max(latest, time(place))
+		latest = Math.max(latest, changedMs(place))
 		if (existsSync(place) && statSync(place).isDirectory())
-			for (const name of readdirSync(place)) latest = Math.max(latest, newest(join(place, name)))
+			for (const name of readdirSync(place)) latest = Math.max(latest, newestMs(join(place, name)))
 	}
 	return latest
 }
-function install() {
+async function install() {
 	const mark = join(root, 'node_modules/.package-lock.json')
 	if (
 		existsSync(mark) &&
 		existsSync(join(root, 'node_modules/node/bin')) &&
-		time(mark) >= time(join(root, 'package-lock.json')) - 1000
+		changedMs(mark) >= changedMs(join(root, 'package-lock.json')) - 1000
 	)
 		return
 	tell('installing the packages (npm ci); this takes about a minute.')
-	must('Installing', 'npm', ['ci', '--no-audit', '--no-fund'])
+	await must('Installing', 'npm', ['ci', '--no-audit', '--no-fund', '--loglevel=error'])
 }
-function build() {
-	const built = join(root, 'build/renderer/index.html')
-	if (
-		time(built) >
-		newest(
-			join(root, 'renderer'),
-			join(root, 'shared'),
-			join(root, 'vite.config.ts'),
-			join(root, 'package-lock.json'),
-		)
-	)
-		return
+async function build() {
+	const sources = ['renderer', 'shared', 'vite.config.ts', 'package-lock.json']
+	const built = changedMs(join(root, 'build/renderer/index.html'))
+	if (built > newestMs(...sources.map((source) => join(root, source)))) return
 	tell('building the screens.')
-	must('Building', 'npm', ['run', '-s', 'build'])
+	await must('Building', 'npm', ['run', '-s', 'build', '--', '--logLevel', 'warn'])
 }
 /**
  * Electron's runtime is a download of its own. Tried once for each installed version; where it
  * cannot be had, the browser window serves.
  */
-function fetchRuntime() {
+async function fetchRuntime() {
 	const folder = join(root, 'node_modules/electron')
 	const mark = join(folder, '.runtime-tried')
 	if (
@@ -83,18 +114,16 @@ function fetchRuntime() {
 	)
 		return
 	tell("looking for Electron's runtime (once).")
-	const done = spawnSync(nodePinned(), [join(folder, 'install.js')], {
-		cwd: root,
-		stdio: 'ignore',
-		env,
-		timeout: 120_000,
+	const status = await run(nodePinned(), [join(folder, 'install.js')], {
+		quiet: true,
+		limitMs: 120_000,
 	})
-	if (done.status === 0) return
+	if (status === 0 || toldBy) return
 	writeFileSync(mark, '')
 	tell("Electron's runtime cannot be downloaded here.")
 }
 const nodePinned = () => {
-	const file = join(root, 'node_modules/node/bin', windows ? 'node.exe' : 'node')
+	const file = join(root, 'node_modules/node/bin', isWindows ? 'node.exe' : 'node')
 	return existsSync(file) ? file : process.execPath
 }
 
@@ -105,74 +134,100 @@ const browserNames = [
 	'google-chrome-stable',
 	'microsoft-edge',
 ]
+const foldersOnPath = (process.env.PATH ?? '').split(delimiter)
+const isOnPath = (name) => foldersOnPath.some((folder) => existsSync(join(folder, name)))
+
 function findBrowser() {
-	if (process.env.LASTWRIGHT_BROWSER && existsSync(process.env.LASTWRIGHT_BROWSER))
-		return process.env.LASTWRIGHT_BROWSER
+	const named = process.env.LASTWRIGHT_BROWSER
+	if (named && existsSync(named)) return named
 	const fixed = [
 		'/usr/bin/chromium',
 		'/Applications/Google Chrome.app/Contents/MacOS/Google Chrome',
 		'C:\\Program Files\\Google\\Chrome\\Application\\chrome.exe',
 		'C:\\Program Files (x86)\\Microsoft\\Edge\\Application\\msedge.exe',
 	]
-	return [
-		...fixed,
-		...(process.env.PATH ?? '')
-			.split(delimiter)
-			.flatMap((folder) => browserNames.map((name) => join(folder, name))),
-	].find((file) => existsSync(file))
+	const onPath = foldersOnPath.flatMap((folder) => browserNames.map((name) => join(folder, name)))
+	return [...fixed, ...onPath].find((file) => existsSync(file))
 }
-function browser() {
+/** Programs of Debian that tests use, and what is left out where one is missing. */
+const testTools = [
+	{
+		debian: 'chromium',
+		isThere: () => findBrowser() !== undefined,
+		without: 'the browser tests ask Playwright for its own Chromium',
+	},
+	{
+		debian: 'units',
+		isThere: () => isOnPath('units'),
+		without: 'the checks of sizes against GNU units are skipped',
+	},
+	{
+		debian: 'qpdf',
+		isThere: () => isOnPath('qpdf'),
+		without: 'the check of encrypted copies by qpdf is skipped',
+	},
+	{
+		debian: 'poppler-utils',
+		isThere: () => isOnPath('pdftoppm'),
+		without: 'pictures of pages cannot be made',
+	},
+]
+async function installTestTools() {
+	const missing = () => testTools.filter((tool) => !tool.isThere())
+	const packages = missing().map((tool) => tool.debian)
+	const mayInstall = process.getuid?.() === 0 && existsSync('/usr/bin/apt-get')
+	if (packages.length > 0 && mayInstall) {
+		tell(`installing for the tests, from Debian: ${packages.join(', ')}.`)
+		const more = { DEBIAN_FRONTEND: 'noninteractive' }
+		await run('apt-get', ['update', '-qq'], { quiet: true })
+		await run('apt-get', ['install', '-y', '-qq', '--no-install-recommends', ...packages], {
+			quiet: true,
+			more,
+		})
+	}
+	const why = mayInstall ? 'could not be installed' : 'is not there (installing it needs root)'
+	for (const { debian, without } of missing()) tell(`${debian} ${why}: ${without}.`)
+}
+/** @returns '' for Playwright's own; undefined where there is none */
+async function browserForTests() {
 	const found = findBrowser()
 	if (found) return found
-	if (process.getuid?.() === 0 && existsSync('/usr/bin/apt-get')) {
-		tell('no browser found: installing Debian packages chromium and poppler-utils.')
-		run('apt-get', ['update', '-qq'])
-		run(
-			'apt-get',
-			['install', '-y', '-qq', '--no-install-recommends', 'chromium', 'poppler-utils'],
-			{ DEBIAN_FRONTEND: 'noninteractive' },
-		)
-		const now = findBrowser()
-		if (now) return now
-	}
-	tell('no browser found: asking Playwright for its own Chromium.')
-	if (run('npx', ['playwright', 'install', 'chromium']) === 0) return ''
+	tell('asking Playwright for its own Chromium.')
+	if ((await run('npx', ['playwright', 'install', 'chromium'])) === 0) return ''
 	tell(
 		'no browser could be installed. Install Chromium or Chrome, or name one in ' +
 			'LASTWRIGHT_BROWSER, then run npm test again.',
 	)
 	return undefined
 }
-
-const [task, ...args] = process.argv.slice(2)
-install()
-build()
-if (task === 'start') {
-	fetchRuntime()
-	process.exit(
-		run(nodePinned(), [
-			'--disable-warning=ExperimentalWarning',
-			'electron/command/main.ts',
-			'start',
-			...args,
-		]),
-	)
-} else if (task === 'test') {
+async function startWorkstation() {
+	await fetchRuntime()
+	if (toldBy) return 128 + constants.signals[toldBy]
+	const main = ['--disable-warning=ExperimentalWarning', 'electron/command/main.ts']
+	return run(nodePinned(), [...main, 'start', ...args])
+}
+async function test() {
+	await installTestTools()
 	tell('types, lint, boundaries, unit and published tests.')
-	must('Checking', 'npm', ['run', '-s', 'check'])
+	await must('Checking', 'npm', ['run', '-s', 'check'])
 	tell('host tests: real files, sockets and processes.')
-	must('The host tests', 'npm', ['run', '-s', 'host'])
-	const found = browser()
-	if (found === undefined) process.exit(1)
+	await must('The host tests', 'npm', ['run', '-s', 'host'])
+	const found = await browserForTests()
+	if (found === undefined) return 1
 	tell(`browser tests in ${found || "Playwright's own Chromium"}.`)
-	must(
-		'The browser tests',
-		'npm',
-		['run', '-s', 'screens'],
-		found ? { LASTWRIGHT_BROWSER: found } : {},
-	)
+	const more = found ? { LASTWRIGHT_BROWSER: found } : {}
+	await must('The browser tests', 'npm', ['run', '-s', 'screens'], more)
 	tell('all tests passed.')
-} else {
-	tell(`unknown task ${JSON.stringify(task)}; use start or test.`)
+	return 0
+}
+
+const tasks = { start: startWorkstation, test }
+const [name, ...args] = process.argv.slice(2)
+const task = Object.hasOwn(tasks, name ?? '') ? tasks[name] : undefined
+if (!task) {
+	tell(`unknown task ${JSON.stringify(name)}; use start or test.`)
 	process.exit(2)
 }
+await install()
+await build()
+process.exit(await task())

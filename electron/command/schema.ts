@@ -1,4 +1,5 @@
 import { z } from 'zod'
+import { need } from '../../shared/engine/plain/need.ts'
 import { protocolSchema } from '../../shared/engine/protocol/protocol.ts'
 import { clinicSchema } from '../../shared/engine/report/clinic.ts'
 import { planSchema } from '../../shared/engine/season/plan-file.ts'
@@ -17,13 +18,12 @@ const schemas: Record<string, z.ZodType> = {
 /** Prints the JSON Schema of a file format. */
 export async function schemaCommand(args: string[]): Promise<void> {
 	const { place } = readArgs(args, {}, ['NAME'])
-	const name = place[0]!
+	const name = need(place[0], 'NAME')
 	const schema = Object.hasOwn(schemas, name) ? schemas[name] : undefined
 	if (!schema)
 		throw new BadInput([
 			`NAME: no such schema, given "${name}", allowed: ${Object.keys(schemas).join(', ')}`,
 		])
-	say(
-		`${JSON.stringify(z.toJSONSchema(schema, { io: 'input', unrepresentable: 'any' }), null, '\t')}\n`,
-	)
+	const printed = z.toJSONSchema(schema, { io: 'input', unrepresentable: 'any' })
+	say(`${JSON.stringify(printed, null, '\t')}\n`)
 }

@@ -18,11 +18,10 @@ export async function startCommand(args: string[]): Promise<void> {
 		throw new BadInput([
 			`--port: not a port, given "${option.port}", allowed: a whole number 0 to 65535`,
 		])
-	const data = option.data as string | undefined
 	await start({
 		demo: option.demo === true,
 		noWindow: option['no-window'] === true,
-		...(data === undefined ? {} : { dataFolder: data }),
-		...(port === undefined ? {} : { port }),
+		dataFolder: option.data,
+		port,
 	})
 }

@@ -9,7 +9,7 @@ import { join } from 'node:path'
 import { setImmediate } from 'node:timers/promises'
 import { fileURLToPath } from 'node:url'
 import type { App } from '../app.ts'
-import { findBrowser, hasDisplay, openAppWindow } from '../loopback/browser.ts'
+import { endWindow, findBrowser, hasDisplay, openAppWindow } from '../loopback/browser.ts'
 import { openLoopback } from '../loopback/server.ts'
 
 const root = fileURLToPath(new URL('../../', import.meta.url))
@@ -31,8 +31,9 @@ function electronRuntime(): string | undefined {
 export interface StartOptions {
 	demo: boolean
 	noWindow: boolean
-	dataFolder?: string
-	port?: number
+	dataFolder?: string | undefined
+	/** a free one where absent */
+	port?: number | undefined
 }
 
 /** How long a window that was told to close may take; common practice, no source. */
@@ -66,22 +67,44 @@ async function openedBehind(records: {
 	}
 }
 
+/**
+ * Resolves when the program is told to end. Told once more, it stays with ending: a terminal and
+ * whoever started this may both say it.
+ */
+function toldToEnd(): Promise<void> {
+	return new Promise((resolve) => {
+		for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const)
+			process.on(signal, () => resolve())
+	})
+}
+/** Opens the workstation. Ends when its window is closed, or when the program is told to end. */
 export async function start(options: StartOptions): Promise<void> {
+	const told = toldToEnd()
 	const runtime = electronRuntime()
-	if (runtime && !options.noWindow && !options.demo) {
-		tell('Opening Lastwright in Electron.')
-		const child = spawn(runtime, [join(root, 'electron/window/main.ts')], {
-			stdio: 'inherit',
-			env: { ...process.env, LASTWRIGHT_DATA: options.dataFolder ?? defaultDataFolder() },
-		})
-		await new Promise<void>((resolve) => child.once('exit', () => resolve()))
-		return
-	}
+	if (runtime && !options.noWindow && !options.demo) return startElectron(runtime, options, told)
 	if (!options.noWindow && !runtime)
 		tell(
 			"Electron's runtime is not installed here: Lastwright opens the same screens in a browser " +
 				'window instead.',
 		)
+	await startLoopback(options, told)
+	process.exit(0)
+}
+async function startElectron(
+	runtime: string,
+	options: StartOptions,
+	told: Promise<void>,
+): Promise<void> {
+	tell('Opening Lastwright in Electron.')
+	const child = spawn(runtime, [join(root, 'electron/window/main.ts')], {
+		stdio: 'inherit',
+		env: { ...process.env, LASTWRIGHT_DATA: options.dataFolder ?? defaultDataFolder() },
+	})
+	void told.then(() => child.kill())
+	await new Promise<void>((resolve) => child.once('exit', () => resolve()))
+}
+/** The window comes first, and waits for the records; both end together. */
+async function startLoopback(options: StartOptions, told: Promise<void>): Promise<void> {
 	const { promise: opened, resolve: open } = Promise.withResolvers<Opened>()
 	const loopback = await openLoopback(
 		{
@@ -92,39 +115,49 @@ export async function start(options: StartOptions): Promise<void> {
 					: { ok: false, message: records.message }
 			},
 		},
-		options.port === undefined ? {} : { port: options.port },
+		{ port: options.port },
 	)
 	const browser = options.noWindow || !hasDisplay() ? undefined : findBrowser()
-	const ended = new Promise<void>((resolve) => {
-		const child = browser ? openAppWindow(browser, loopback.url) : undefined
-		tell(
-			browser
-				? `Window: ${browser}`
-				: `Open this address in a browser on this PC (it works once): ${loopback.url}`,
-		)
-		child?.once('error', () =>
-			tell(
-				`The window could not be opened. Open this address in a browser on this PC: ${loopback.url}`,
-			),
-		)
-		child?.once('exit', () => resolve())
-		// told to end: the window goes with its records, and its folder with the window
-		const leave = () => {
-			if (child?.kill()) setTimeout(resolve, windowEndsMs)
-			else resolve()
-		}
-		process.once('SIGINT', leave)
-		process.once('SIGTERM', leave)
-	})
+	const window = browser ? openWindow(browser, loopback.url) : undefined
+	tell(
+		browser
+			? `Window: ${browser}`
+			: `Open this address in a browser on this PC (it works once): ${loopback.url}`,
+	)
 	const scratch = options.demo ? mkdtempSync(join(tmpdir(), 'lastwright-demo-')) : undefined
 	const dataFolder = scratch ?? options.dataFolder ?? defaultDataFolder()
 	open(openedBehind({ dataFolder, demo: options.demo, tell }))
 	const records = await opened
 	// a window says itself why there are no records; it stays until it was read
-	if ('app' in records || browser) await ended
+	if (window) await Promise.race([window.closed, told])
+	else if ('app' in records) await told
+	await window?.end()
 	await loopback.close()
 	if ('app' in records) records.app.close()
 	if (scratch) rmSync(scratch, { recursive: true, force: true })
 	if ('error' in records) throw records.error
-	process.exit(0)
+}
+interface AppWindow {
+	/** resolves when the window is gone */
+	closed: Promise<void>
+	/** Closes it, and does not return before it is gone. */
+	end: () => Promise<void>
+}
+function openWindow(browser: string, url: string): AppWindow {
+	const child = openAppWindow(browser, url)
+	child.once('error', () =>
+		tell(`The window could not be opened. Open this address in a browser on this PC: ${url}`),
+	)
+	const closed = new Promise<void>((resolve) => child.once('exit', () => resolve()))
+	return {
+		closed,
+		end: async () => {
+			// one that never opened has nothing to close
+			if (child.pid === undefined) return
+			endWindow(child, 'SIGTERM')
+			const late = setTimeout(() => endWindow(child, 'SIGKILL'), windowEndsMs)
+			await closed
+			clearTimeout(late)
+		},
+	}
 }

@@ -54,6 +54,16 @@ export function writeDoor(folder: string, url: string): string {
 	)
 	return pathToFileURL(file).href
 }
+/** Ends a window with everything it started. */
+export function endWindow(child: ChildProcess, signal: 'SIGTERM' | 'SIGKILL'): void {
+	if (child.pid === undefined || child.exitCode !== null || child.signalCode !== null) return
+	try {
+		if (process.platform === 'win32') child.kill(signal)
+		else process.kill(-child.pid, signal)
+	} catch {
+		/* it ended by itself meanwhile */
+	}
+}
 /** Opens an app window with a profile of its own that is removed when the window closes. */
 export function openAppWindow(browser: string, url: string): ChildProcess {
 	const profile = mkdtempSync(join(tmpdir(), 'lastwright-window-'))
@@ -72,7 +82,8 @@ export function openAppWindow(browser: string, url: string): ChildProcess {
 			'--window-size=1440,900',
 			...root,
 		],
-		{ stdio: 'ignore' },
+		// a group of its own: it is ended with all that it started
+		{ stdio: 'ignore', detached: process.platform !== 'win32' },
 	)
 	child.once('exit', () => rmSync(profile, { recursive: true, force: true, maxRetries: 5 }))
 	return child

@@ -3,26 +3,37 @@
  */
 import { type ChildProcess, spawn } from 'node:child_process'
 import { once } from 'node:events'
-import { chmodSync, existsSync, mkdtempSync, readFileSync, writeFileSync } from 'node:fs'
+import {
+	chmodSync,
+	copyFileSync,
+	existsSync,
+	mkdirSync,
+	mkdtempSync,
+	readdirSync,
+	readFileSync,
+	symlinkSync,
+	writeFileSync,
+} from 'node:fs'
 import { tmpdir } from 'node:os'
-import { join } from 'node:path'
+import { dirname, join } from 'node:path'
 import { fileURLToPath } from 'node:url'
-import { afterEach, expect, it } from 'vitest'
+import { afterEach, describe, expect, it } from 'vitest'
 import { createApp } from '../../electron/app.ts'
 
 const main = fileURLToPath(new URL('../../electron/command/main.ts', import.meta.url))
+const prepare = fileURLToPath(new URL('../../electron/command/prepare.mjs', import.meta.url))
 const running: (() => void)[] = []
 afterEach(() => {
 	for (const end of running.splice(0)) end()
 })
 
-/** @returns the process, what it says, and how it ends */
-function start(args: string[], more: NodeJS.ProcessEnv = {}) {
-	const child: ChildProcess = spawn(
-		process.execPath,
-		['--disable-warning=ExperimentalWarning', main, 'start', ...args],
-		{ stdio: ['ignore', 'pipe', 'pipe'], env: { ...process.env, ...more } },
-	)
+/** @returns the process, what it says, and how it ends with all that writes where it does */
+function run(command: string, args: string[], env: NodeJS.ProcessEnv, folder?: string) {
+	const child: ChildProcess = spawn(command, args, {
+		stdio: ['ignore', 'pipe', 'pipe'],
+		env: { ...process.env, ...env },
+		cwd: folder,
+	})
 	running.push(() => {
 		child.kill('SIGKILL')
 	})
@@ -35,6 +46,8 @@ function start(args: string[], more: NodeJS.ProcessEnv = {}) {
 	})
 	return { child, said, ended: once(child, 'close').then(([code]) => code as number | null) }
 }
+const start = (args: string[], env: NodeJS.ProcessEnv = {}) =>
+	run(process.execPath, ['--disable-warning=ExperimentalWarning', main, 'start', ...args], env)
 /** A folder whose records this process holds open. */
 function held(): string {
 	const folder = mkdtempSync(join(tmpdir(), 'lastwright-start-'))
@@ -118,3 +131,72 @@ it.skipIf(process.platform === 'win32')(
 		expect(said.err).toContain('already open in another Lastwright')
 	},
 )
+
+/** A folder in which `npm start` finds everything installed and built, and runs this program. */
+function installed(): string {
+	const folder = mkdtempSync(join(tmpdir(), 'lastwright-installed-'))
+	const write = (name: string, text: string) => {
+		mkdirSync(dirname(join(folder, name)), { recursive: true })
+		writeFileSync(join(folder, name), text)
+	}
+	const scripts = { start: 'node electron/command/prepare.mjs start' }
+	write('package.json', JSON.stringify({ type: 'module', scripts }))
+	write('electron/command/main.ts', `await import(${JSON.stringify(main)})`)
+	copyFileSync(prepare, join(folder, 'electron/command/prepare.mjs'))
+	write('build/renderer/index.html', '')
+	write('node_modules/.package-lock.json', '')
+	mkdirSync(join(folder, 'node_modules/node/bin'), { recursive: true })
+	symlinkSync(process.execPath, join(folder, 'node_modules/node/bin/node'))
+	return folder
+}
+/** A browser that writes down its own process and one that it starts, and waits for that one. */
+function browserOfTwo(folder: string): { file: string; processes: () => number[] } {
+	const file = join(folder, 'browser')
+	const note = join(folder, 'processes')
+	writeFileSync(
+		file,
+		`#!/bin/sh\nsleep 600 &\necho $$ $! > "${note}.part"\nmv "${note}.part" "${note}"\nwait\n`,
+	)
+	chmodSync(file, 0o755)
+	return {
+		file,
+		processes: () =>
+			existsSync(note) ? readFileSync(note, 'utf8').trim().split(' ').map(Number) : [],
+	}
+}
+/** One that ended and whose end nobody asked for yet does not run any more. */
+function isRunning(processId: number): boolean {
+	try {
+		process.kill(processId, 0)
+		const stat = `/proc/${processId}/stat`
+		return !existsSync(stat) || !/\) Z /.test(readFileSync(stat, 'utf8'))
+	} catch {
+		return false
+	}
+}
+describe.skipIf(process.platform === 'win32').each([
+	['npm', 'npm', ['start', '--silent', '--', '--demo']],
+	['what npm runs', 'node', ['electron/command/prepare.mjs', 'start', '--demo']],
+])('%s, told to end,', (_, command, args) => {
+	it('ends host and window, and leaves no process and no folder', async () => {
+		const folder = installed()
+		const scratch = join(folder, 'scratch')
+		mkdirSync(scratch)
+		const browser = browserOfTwo(folder)
+		const { child, said, ended } = run(
+			command,
+			args,
+			{ TMPDIR: scratch, LASTWRIGHT_BROWSER: browser.file, DISPLAY: ':0', CI: '1' },
+			folder,
+		)
+		await expect.poll(browser.processes).toHaveLength(2)
+		await expect.poll(() => said.out).toContain('Demo: an invented clinic')
+		const own = () => readdirSync(scratch).filter((name) => name.startsWith('lastwright-'))
+		expect(own()).toHaveLength(2)
+		child.kill('SIGTERM')
+		await ended
+		await expect.poll(() => browser.processes().filter(isRunning)).toEqual([])
+		expect(own()).toEqual([])
+		expect(said.err).toBe('')
+	})
+})

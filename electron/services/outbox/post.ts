@@ -198,8 +198,8 @@ export class Post {
 			backToCheck(this.#memory, this.#deps, now, error)
 			return 'on'
 		}
-		this.#says =
-			`${numberOf(item.itemId)} could not be prepared for sending. It waits; ` + 'nothing was sent.'
+		const number = numberOf(item.itemId)
+		this.#says = `${number} could not be prepared for sending. It waits; nothing was sent.`
 		this.#waitForNextTry()
 		return 'halt'
 	}

@@ -1,6 +1,6 @@
 /** The audit trail for the screens: the clinic's own, and beside it what laptops brought home. */
 import type { InputOf, OutputOf } from '../../../shared/contract.ts'
-import { type AuditRow, auditCsv } from '../../../shared/desk/records/audit.ts'
+import type { AuditRow } from '../../../shared/desk/records/audit.ts'
 import {
 	type AwayRow,
 	type AwayTrail,
@@ -9,6 +9,7 @@ import {
 	awayTrailSchema,
 } from '../../../shared/desk/records/away-trail.ts'
 import { destroyedLines } from '../backups/retention.ts'
+import { auditCsv } from './audit-csv.ts'
 import type { Deps } from './deps.ts'
 import type { Memory } from './memory.ts'
 

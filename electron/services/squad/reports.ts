@@ -118,15 +118,26 @@ async function writeWaiting(deps: Deps, run: Run, order: Order): Promise<string 
 			const written = await writeReports(deps, row, order)
 			run.files += written
 		} catch (error) {
-			const trouble = writeTrouble(error, order.folder, 'No half report')
-			if (trouble !== undefined || !(error instanceof Refusal)) run.stop = true
+			const trouble = noteTrouble(run, row, error, order.folder)
 			if (trouble !== undefined) return trouble
-			if (!(error instanceof Refusal)) throw error
-			run.failed.push(`${row.name}: ${error.message}`)
 		}
 		run.done++
 	}
 	return undefined
+}
+/**
+ * A refusal is about one player, and the next one is begun. @returns what would meet every player,
+ * in words. @throws what is no refusal; both stop the run
+ */
+function noteTrouble(run: Run, row: SignedRow, error: unknown, folder: string): string | undefined {
+	const trouble = writeTrouble(error, folder, 'No half report')
+	if (trouble === undefined && error instanceof Refusal) {
+		run.failed.push(`${row.name}: ${error.message}`)
+		return undefined
+	}
+	run.stop = true
+	if (trouble === undefined) throw error
+	return trouble
 }
 /** @returns how many files were written */
 async function writeReports(

@@ -40,64 +40,76 @@ const domainOf = (email: string): string => email.slice(email.lastIndexOf('@') +
 /** How a domain looks to a hurried eye. */
 export function skeleton(domain: string): string {
 	const letters = [...domain.normalize('NFKC').toLowerCase()]
-		.map((one) => lookAlike[one] ?? one)
+		.map((letter) => lookAlike[letter] ?? letter)
 		.join('')
 	return pairs.reduce((text, [from, to]) => text.replace(from, to), letters)
 }
-/** One letter added, left out, changed, or two neighbours swapped; the same text is not one off. */
-export function oneLetterOff(a: string, b: string): boolean {
-	if (a === b || Math.abs(a.length - b.length) > 1) return false
+/** What is left of two texts once their common beginning and end are taken off. */
+function differing(left: string, right: string): [string, string] {
+	const shorter = Math.min(left.length, right.length)
 	let start = 0
-	while (start < a.length && start < b.length && a[start] === b[start]) start++
+	while (start < shorter && left[start] === right[start]) start++
 	let end = 0
-	while (end < a.length - start && end < b.length - start && a.at(-1 - end) === b.at(-1 - end))
-		end++
-	const [x, y] = [a.slice(start, a.length - end), b.slice(start, b.length - end)]
-	return (
-		(x.length <= 1 && y.length <= 1) ||
-		(x.length === 2 && y.length === 2 && x[0] === y[1] && x[1] === y[0])
-	)
+	while (end < shorter - start && left.at(-1 - end) === right.at(-1 - end)) end++
+	return [left.slice(start, left.length - end), right.slice(start, right.length - end)]
 }
+/** One letter added, left out, changed, or two neighbours swapped; the same text is not one off. */
+export function oneLetterOff(left: string, right: string): boolean {
+	if (left === right || Math.abs(left.length - right.length) > 1) return false
+	const [inLeft, inRight] = differing(left, right)
+	if (inLeft.length <= 1 && inRight.length <= 1) return true
+	const isPair = inLeft.length === 2 && inRight.length === 2
+	return isPair && inLeft[0] === inRight[1] && inLeft[1] === inRight[0]
+}
+/** The part before the last dot: `clinic` of `clinic.org`. */
+const stemOf = (domain: string): string => domain.slice(0, domain.lastIndexOf('.'))
+/** How a domain could be taken for another one; undefined where it could not. */
+function likeness(domain: string, known: string): string | undefined {
+	if (skeleton(known) === skeleton(domain)) return 'looks like'
+	if (oneLetterOff(known, domain)) return 'is one letter off'
+	const stem = stemOf(known)
+	return stem !== '' && stem === stemOf(domain) ? 'ends otherwise than' : undefined
+}
+const holdsOtherScript = (email: string): boolean =>
+	// biome-ignore lint/suspicious/noControlCharactersInRegex: plain ASCII is what is asked for
+	!/^[\x00-\x7f]*$/.test(email) ||
+	domainOf(email)
+		.split('.')
+		.some((label) => label.startsWith('xn--'))
+
 /**
  * Warnings to read before an address is used. A domain that others on record use too is trusted.
  * @param known every other address on record; the same address may stand among them
  */
 export function addressWarnings(typed: string, known: readonly KnownAddress[]): string[] {
 	const email = tidyAddress(typed)
-	const domain = domainOf(email)
 	const others = known
 		.map((address) => ({ ...address, email: tidyAddress(address.email) }))
-		.filter((one) => one.email !== email)
+		.filter((other) => other.email !== email)
 	const warnings: string[] = []
 	const near = others.find((other) => oneLetterOff(other.email, email))
 	if (near)
 		warnings.push(
 			`${email} is one letter off ${near.email} (${near.of}). Read it aloud to the recipient.`,
 		)
-	// biome-ignore lint/suspicious/noControlCharactersInRegex: plain ASCII is what is asked for
-	if (!/^[\x00-\x7f]*$/.test(email) || domain.split('.').some((label) => label.startsWith('xn--')))
+	if (holdsOtherScript(email))
 		warnings.push(
 			`${email} holds letters of another script that can look like plain ones. Have it spelled.`,
 		)
-	const domains = new Map(others.map((other) => [domainOf(other.email), other]))
-	if (near || domains.has(domain)) return warnings
-	for (const [other, one] of domains) {
-		const stem = (text: string) => text.slice(0, text.lastIndexOf('.'))
-		const why =
-			skeleton(other) === skeleton(domain)
-				? 'looks like'
-				: oneLetterOff(other, domain)
-					? 'is one letter off'
-					: stem(other) !== '' && stem(other) === stem(domain)
-						? 'ends otherwise than'
-						: undefined
-		if (why) {
-			warnings.push(
-				`The part after @, ${domain}, ${why} ${other}, which is on record (${one.of}). Have it ` +
-					'spelled.',
-			)
-			break
-		}
-	}
+	if (!near) warnings.push(...domainWarning(domainOf(email), others))
 	return warnings
+}
+/** At most one: about the first domain on record that this one could be taken for. */
+function domainWarning(domain: string, others: readonly KnownAddress[]): string[] {
+	const domains = new Map(others.map((other) => [domainOf(other.email), other]))
+	if (domains.has(domain)) return []
+	for (const [known, { of }] of domains) {
+		const why = likeness(domain, known)
+		if (why)
+			return [
+				`The part after @, ${domain}, ${why} ${known}, which is on record (${of}). Have it ` +
+					'spelled.',
+			]
+	}
+	return []
 }

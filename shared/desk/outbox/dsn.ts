@@ -9,14 +9,13 @@ export interface DsnRecipient {
 	action: DsnAction
 	/** RFC 3463, such as 5.1.1 */
 	status: string
-	diagnostic?: string
+	diagnostic?: string | undefined
 }
 export interface Dsn {
-	/**
-	 * Message-ID of the message that is reported on
-	 */
-	/** Original-Envelope-Id of the report: the one we gave with the message */ envelopeId?: string
-	messageId?: string
+	/** Original-Envelope-Id of the report: the one we gave with the message */
+	envelopeId?: string | undefined
+	/** Message-ID of the message that is reported on */
+	messageId?: string | undefined
 	recipients: DsnRecipient[]
 }
 export type DsnAnswer = { ok: true; value: Dsn } | { ok: false; message: string }
@@ -27,9 +26,9 @@ const lines = (text: string) => text.replace(/\r\n?/g, '\n')
 function fieldsOf(block: string): Fields {
 	const fields: Fields = new Map()
 	for (const line of block.replace(/\n[ \t]+/g, ' ').split('\n')) {
-		const found = /^([A-Za-z][A-Za-z0-9-]*):[ \t]*(.*)$/.exec(line)
-		if (found && !fields.has((found[1] as string).toLowerCase()))
-			fields.set((found[1] as string).toLowerCase(), (found[2] as string).trim())
+		const [, name = '', value = ''] = /^([A-Za-z][A-Za-z0-9-]*):[ \t]*(.*)$/.exec(line) ?? []
+		const key = name.toLowerCase()
+		if (key !== '' && !fields.has(key)) fields.set(key, value.trim())
 	}
 	return fields
 }
@@ -58,15 +57,19 @@ const typed = (value: string) =>
 		.replace(/^<|>$/g, '')
 const bare = (value: string | undefined) => value?.match(/<[^<>\s]+>/)?.[0]
 
+const statusTypes = ['message/delivery-status', 'message/global-delivery-status']
+const originalTypes = [
+	'message/rfc822',
+	'text/rfc822-headers',
+	'message/global',
+	'message/global-headers',
+]
 /** @param text what was pasted or dropped */
 export function readDsn(text: string): DsnAnswer {
 	const all = lines(text).replace(/^\n+/, '')
 	const parts = partsOf(all)
-	const status =
-		parts.find(
-			(part) =>
-				part.type === 'message/delivery-status' || part.type === 'message/global-delivery-status',
-		)?.text ?? (/^Final-Recipient:/im.test(all) ? all : undefined)
+	const textOf = (types: readonly string[]) => parts.find(({ type }) => types.includes(type))?.text
+	const status = textOf(statusTypes) ?? (/^Final-Recipient:/im.test(all) ? all : undefined)
 	if (status === undefined)
 		return {
 			ok: false,
@@ -74,61 +77,57 @@ export function readDsn(text: string): DsnAnswer {
 				'This is not a delivery report: no Final-Recipient line was found. Paste the whole ' +
 				'returned message, with its source ("view source" or "save as" in the mail program).',
 		}
-	const original = parts.find((part) =>
-		['message/rfc822', 'text/rfc822-headers', 'message/global', 'message/global-headers'].includes(
-			part.type,
-		),
-	)?.text
 	const groups = status.split(/\n[ \t]*\n/).map(fieldsOf)
-	const envelopeId = groups
-		.find((group) => group.has('original-envelope-id'))
-		?.get('original-envelope-id')
-	const messageId = bare(
-		original === undefined
-			? undefined
-			: fieldsOf(headOf(original.replace(/^\n+/, ''))).get('message-id'),
-	)
 	const recipients: DsnRecipient[] = []
-	for (const group of groups) {
-		const final = group.get('original-recipient') ?? group.get('final-recipient')
-		if (final === undefined || !group.has('final-recipient')) continue
-		const action = (group.get('action') ?? '').toLowerCase().split(/[\s(]/)[0] ?? ''
-		const code = /\b[245]\.\d{1,3}\.\d{1,3}\b/.exec(group.get('status') ?? '')?.[0]
-		if (!dsnActions.includes(action as DsnAction))
-			return {
-				ok: false,
-				message:
-					`Action of ${typed(final)}: given "${group.get('action') ?? 'nothing'}", ` +
-					`allowed: ${dsnActions.join(', ')}. The report may be cut: paste all of it.`,
-			}
-		if (code === undefined)
-			return {
-				ok: false,
-				message:
-					`Status of ${typed(final)}: given "${group.get('status') ?? 'nothing'}", ` +
-					'allowed: three numbers such as 5.1.1. The report may be cut: paste all of it.',
-			}
-		const diagnostic = group.get('diagnostic-code')
-		recipients.push({
-			address: typed(final).toLowerCase(),
-			action: action as DsnAction,
-			status: code,
-			...(diagnostic ? { diagnostic: typed(diagnostic).slice(0, 300) } : {}),
-		})
+	for (const group of groups.filter((fields) => fields.has('final-recipient'))) {
+		const read = recipientOf(group)
+		if (!read.ok) return read
+		recipients.push(read.value)
 	}
 	if (recipients.length === 0)
 		return {
 			ok: false,
 			message: 'The delivery report names no recipient. It may be cut: paste all of it.',
 		}
-	return {
-		ok: true,
-		value: {
-			...(envelopeId ? { envelopeId } : {}),
-			...(messageId ? { messageId } : {}),
-			recipients,
-		},
-	}
+	const envelopeId = groups
+		.find((group) => group.has('original-envelope-id'))
+		?.get('original-envelope-id')
+	const messageId = messageIdOf(textOf(originalTypes))
+	return { ok: true, value: { envelopeId: envelopeId || undefined, messageId, recipients } }
+}
+/** The Message-ID of the message that is reported on, where the report carries it. */
+const messageIdOf = (original: string | undefined): string | undefined =>
+	original === undefined
+		? undefined
+		: bare(fieldsOf(headOf(original.replace(/^\n+/, ''))).get('message-id'))
+
+const isAction = (text: string): text is DsnAction =>
+	(dsnActions as readonly string[]).includes(text)
+
+/** One recipient of the report, by its fields. */
+function recipientOf(
+	group: Fields,
+): { ok: true; value: DsnRecipient } | { ok: false; message: string } {
+	const address = typed(group.get('original-recipient') ?? group.get('final-recipient') ?? '')
+	const action = (group.get('action') ?? '').toLowerCase().split(/[\s(]/)[0] ?? ''
+	if (!isAction(action))
+		return {
+			ok: false,
+			message:
+				`Action of ${address}: given "${group.get('action') ?? 'nothing'}", ` +
+				`allowed: ${dsnActions.join(', ')}. The report may be cut: paste all of it.`,
+		}
+	const status = /\b[245]\.\d{1,3}\.\d{1,3}\b/.exec(group.get('status') ?? '')?.[0]
+	if (status === undefined)
+		return {
+			ok: false,
+			message:
+				`Status of ${address}: given "${group.get('status') ?? 'nothing'}", ` +
+				'allowed: three numbers such as 5.1.1. The report may be cut: paste all of it.',
+		}
+	const said = group.get('diagnostic-code')
+	const diagnostic = said ? typed(said).slice(0, 300) : undefined
+	return { ok: true, value: { address: address.toLowerCase(), action, status, diagnostic } }
 }
 /**
  * What a report means for a message: its new state and words. 5.x.x marks the address; 4.x.x is the
@@ -140,29 +139,32 @@ export function meaningOf({ action, status, diagnostic }: DsnRecipient): {
 	says: string
 } {
 	const said = diagnostic ? ` The server said: ${diagnostic}` : ''
-	if (action === 'failed')
-		return {
-			state: 'returned',
-			badAddress: status.startsWith('5'),
-			says:
-				`Returned (${status}): ` +
-				`${status.startsWith('5') ? 'the address or the mailbox refused it. Check the address with the recipient.' : 'it could not be delivered in time. It may be sent again.'}${said}`,
+	switch (action) {
+		case 'failed': {
+			const badAddress = status.startsWith('5')
+			const why = badAddress
+				? 'the address or the mailbox refused it. Check the address with the recipient.'
+				: 'it could not be delivered in time. It may be sent again.'
+			return { state: 'returned', badAddress, says: `Returned (${status}): ${why}${said}` }
 		}
-	if (action === 'delivered')
-		return {
-			state: 'delivered',
-			badAddress: false,
-			says: `Delivered to the mailbox (${status}). That is no proof that it was read.`,
-		}
-	if (action === 'delayed')
-		return {
-			state: 'sent',
-			badAddress: false,
-			says: `Delayed (${status}): the recipient's server has not taken it yet.${said}`,
-		}
-	return {
-		state: 'sent',
-		badAddress: false,
-		says: `Handed on (${status}) to a system that sends no further reports.`,
+		case 'delivered':
+			return {
+				state: 'delivered',
+				badAddress: false,
+				says: `Delivered to the mailbox (${status}). That is no proof that it was read.`,
+			}
+		case 'delayed':
+			return {
+				state: 'sent',
+				badAddress: false,
+				says: `Delayed (${status}): the recipient's server has not taken it yet.${said}`,
+			}
+		case 'relayed':
+		case 'expanded':
+			return {
+				state: 'sent',
+				badAddress: false,
+				says: `Handed on (${status}) to a system that sends no further reports.`,
+			}
 	}
 }

@@ -30,41 +30,42 @@ export interface BoardRow {
 	consentNoted: boolean
 	signedVisitId?: string
 }
+/** What each station still lacks; of all that it needs where nothing is recorded yet. */
+const missingOf = (draft: Visit | undefined): BoardRow['missing'] =>
+	stations
+		.map(({ id, needs }) => ({
+			station: id,
+			count: draft ? missingAt(draft, id).length : needs.length,
+		}))
+		.filter(({ count }) => count > 0)
+
 /**
  * A player is ready to sign once every station has what it needs and consent is noted. Signing
  * stays one by one.
  */
-export function boardRow(one: BoardInput): BoardRow {
-	const missing = stations.flatMap(({ id }) => {
-		const count = one.draft
-			? missingAt(one.draft, id).length
-			: (stations.find((station) => station.id === id)?.needs.length ?? 0)
-		return count > 0 ? [{ station: id, count }] : []
-	})
-	const closed = one.signedVisitId !== undefined
-	const state: BoardRow['state'] = closed
-		? 'signed'
-		: one.presence === 'absent' || one.presence === 'refused'
-			? one.presence
-			: !one.draft
-				? 'expected'
-				: missing.length === 0 && one.consentNoted
-					? 'ready'
-					: 'open'
-	const { playerId, number, name, birthDate, presence, consentNoted } = one
+function stateOf(player: BoardInput, missing: BoardRow['missing']): BoardRow['state'] {
+	if (player.signedVisitId !== undefined) return 'signed'
+	if (player.presence === 'absent' || player.presence === 'refused') return player.presence
+	if (!player.draft) return 'expected'
+	return missing.length === 0 && player.consentNoted ? 'ready' : 'open'
+}
+export function boardRow(player: BoardInput): BoardRow {
+	const missing = missingOf(player.draft)
+	const state = stateOf(player, missing)
+	const { playerId, number, name, birthDate, presence, consentNoted } = player
 	return {
 		playerId,
 		number,
 		name,
 		birthDate,
 		presence,
-		...(one.reason ? { reason: one.reason } : {}),
-		...(one.at ? { at: one.at } : {}),
-		...(one.since ? { since: one.since } : {}),
+		...(player.reason && { reason: player.reason }),
+		...(player.at && { at: player.at }),
+		...(player.since && { since: player.since }),
 		state,
 		missing: state === 'open' || state === 'expected' ? missing : [],
 		consentNoted,
-		...(one.signedVisitId ? { signedVisitId: one.signedVisitId } : {}),
+		...(player.signedVisitId && { signedVisitId: player.signedVisitId }),
 	}
 }
 /** Numbers that stand for more than one player of the day. */

@@ -2,11 +2,12 @@
  * A roster: cells of a table to players, each bad cell named by row and column. Reading changes
  * nothing.
  */
-
-import { addDays, ageYears, twoDigits } from '../../engine/visit/age.ts'
+import type { z } from 'zod'
+import { ageYears } from '../../engine/visit/age.ts'
 import { sexes } from '../../engine/visit/terms.ts'
 import { type Player, playerSchema } from '../../engine/visit/visit.ts'
 import { defaultAges, purposeNames } from '../records/consent.ts'
+import { type DayOrder, dayOrderOf, isoOf } from './roster-dates.ts'
 
 export interface RosterRow {
 	row: number
@@ -63,7 +64,8 @@ const headings: Record<string, Column> = {
 	consent: 'consents',
 }
 const required: readonly Column[] = ['number', 'givenName', 'familyName', 'birthDate', 'sex']
-const most = 500
+/** Players of one day: a choice of this program. */
+const mostRows = 500
 const sexWords: Record<string, Player['sex']> = {
 	m: 'male',
 	male: 'male',
@@ -72,44 +74,22 @@ const sexWords: Record<string, Player['sex']> = {
 	female: 'female',
 	girl: 'female',
 }
-/** Day and month in the only order that fits the whole column; undefined where both would. */
-function dayFirst(cells: readonly string[]): boolean | undefined {
-	const parts = cells.flatMap(
-		(cell) =>
-			(/^(\d{1,2})[./-](\d{1,2})[./-]\d{4}$/.exec(cell.trim())?.slice(1, 3).map(Number) as
-				| [number, number]
-				| undefined) ?? [],
-	) as number[]
-	const firsts = parts.filter((_, at) => at % 2 === 0)
-	const seconds = parts.filter((_, at) => at % 2 === 1)
-	return firsts.some((first) => first > 12)
-		? true
-		: seconds.some((second) => second > 12)
-			? false
-			: undefined
+
+/** A line of the table, its cells by column, with its row as a spreadsheet counts. */
+interface Line {
+	row: number
+	cell: (column: Column) => string
 }
-const isDay = (iso: string): boolean => addDays(iso, 0) === iso
-const notADay = (given: string): string =>
-	`not a date of the calendar, given "${given}", allowed: a date such as 2012-04-17 or 17/04/2012`
-function isoOf(text: string, day: boolean | undefined): { iso?: string; says?: string } {
-	const trimmed = text.trim()
-	if (/^\d{4}-\d{2}-\d{2}$/.test(trimmed))
-		return isDay(trimmed) ? { iso: trimmed } : { says: notADay(trimmed) }
-	const found = /^(\d{1,2})[./-](\d{1,2})[./-](\d{4})$/.exec(trimmed)
-	if (!found)
-		return {
-			says: `not a date, given "${trimmed}", allowed: a date such as 2012-04-17 or 17/04/2012`,
-		}
-	const [, a = '', b = '', year = ''] = found
-	if (day === undefined && a !== b)
-		return {
-			says:
-				`day and month cannot be told apart, given "${trimmed}", allowed: a date such as ` +
-				'2012-04-17',
-		}
-	const [d, m] = day === false ? [b, a] : [a, b]
-	const iso = `${year}-${twoDigits(m)}-${twoDigits(d)}`
-	return isDay(iso) ? { iso } : { says: notADay(trimmed) }
+/** What a roster is read for. */
+interface Reading {
+	/** becomes the club */
+	team: string
+	/** ISO date of the day */
+	on: string
+	ownConsentYears: number
+	dayOrder: DayOrder
+	/** rows by the numbers given so far */
+	numbers: Map<string, number>
 }
 /**
  * @param cells the heading row first. @param team becomes the club. @param on ISO date of the day
@@ -120,128 +100,143 @@ export function rosterFromCells(
 	on: string,
 	ownConsentYears = defaultAges.ownConsentYears,
 ): Roster {
-	const problems: RosterProblem[] = []
-	const columns = (cells[0] ?? []).map((one) => headings[one.toLowerCase().replace(/[^a-z]/g, '')])
-	for (const want of required)
-		if (!columns.includes(want))
-			problems.push({
-				row: 1,
-				column: want,
-				message:
-					`missing, given ${(cells[0] ?? []).join(', ') || 'nothing'}, allowed: a column ` +
-					`for ${want}`,
-			})
-	columns.forEach((column, at) => {
-		if (column && columns.indexOf(column) !== at)
-			problems.push({
-				row: 1,
-				column: column,
-				message: `given twice, given "${cells[0]?.[at]}", allowed: one column for ${column}`,
-			})
-	})
-	const body = cells
-		.slice(1)
-		.map((line, at) => ({ row: at + 2, line }))
-		.filter(({ line }) => line.some((one) => one.trim() !== ''))
-	if (body.length > most)
-		problems.push({
-			row: most + 2,
-			column: '(file)',
-			message: `too many rows, given ${body.length}, allowed: ${most} or fewer`,
-		})
+	const [heading = [], ...body] = cells
+	const columns = heading.map((title) => headings[title.toLowerCase().replace(/[^a-z]/g, '')])
+	const lines = linesOf(body, columns)
+	const problems = [...headingProblems(heading, columns), ...lengthProblems(lines)]
 	if (problems.length > 0) return { rows: [], problems }
-	const cell = (line: readonly string[], column: Column) =>
-		(line[columns.indexOf(column)] ?? '').trim()
-	const order = dayFirst(body.map(({ line }) => cell(line, 'birthDate')))
-	const numbers = new Map<string, number>()
+	const dayOrder = dayOrderOf(lines.map(({ cell }) => cell('birthDate')))
+	const reading: Reading = { team, on, ownConsentYears, dayOrder, numbers: new Map() }
 	const rows: RosterRow[] = []
-	for (const { row, line } of body) {
-		const bad: RosterProblem[] = []
-		const number = cell(line, 'number')
-		if (!/^\d{1,3}$/.test(number))
-			bad.push({
-				row,
-				column: 'number',
-				message: `not a number, given "${number}", allowed: 0 to 999`,
-			})
-		else if (numbers.has(number))
-			bad.push({
-				row,
-				column: 'number',
-				message:
-					`given twice, given "${number}" in rows ${numbers.get(number)} and ${row}, ` +
-					'allowed: a number once',
-			})
-		else numbers.set(number, row)
-		const { iso, says } = isoOf(cell(line, 'birthDate'), order)
-		if (says) bad.push({ row, column: 'birthDate', message: says })
-		if (iso !== undefined && iso >= on)
-			bad.push({
-				row,
-				column: 'birthDate',
-				message: `not before the day, given "${iso}", allowed: before ${on}`,
-			})
-		const sex = sexWords[cell(line, 'sex').toLowerCase()]
-		if (!sex)
-			bad.push({
-				row,
-				column: 'sex',
-				message: `not known, given "${cell(line, 'sex')}", allowed: ${sexes.join(', ')}`,
-			})
-		const consents = cell(line, 'consents')
-			.split(/[;|,\s]+/)
-			.filter(Boolean)
-		for (const consent of consents)
-			if (!(purposeNames as readonly string[]).includes(consent))
-				bad.push({
-					row,
-					column: 'consents',
-					message: `no such purpose, given "${consent}", allowed: ${purposeNames.join(', ')}`,
-				})
-		const guardian = cell(line, 'guardian')
-		const [email, phone] = [cell(line, 'guardianEmail'), cell(line, 'guardianPhone')]
-		if (!guardian && (email || phone))
-			bad.push({
-				row,
-				column: 'guardian',
-				message: `missing, given a contact without a name, allowed: the guardian's name`,
-			})
-		if (
-			consents.length > 0 &&
-			!guardian &&
-			iso !== undefined &&
-			bad.length === 0 &&
-			ageYears(iso, on) < ownConsentYears
-		)
-			bad.push({
-				row,
-				column: 'guardian',
-				message:
-					'missing, given consents of a player too young to consent alone, allowed: the name of ' +
-					'whoever consented',
-			})
-		const read = playerSchema.safeParse({
-			givenName: cell(line, 'givenName'),
-			familyName: cell(line, 'familyName'),
-			birthDate: iso,
-			sex,
-			...(team ? { club: team } : {}),
-			...(guardian
-				? { guardian: { name: guardian, ...(email ? { email } : {}), ...(phone ? { phone } : {}) } }
-				: {}),
-		})
-		if (!read.success && bad.length === 0)
-			for (const issue of read.error.issues)
-				bad.push({
-					row,
-					column: issue.path.join('.'),
-					message:
-						'cannot stand, given ' +
-						`"${cell(line, (issue.path[1] === 'email' ? 'guardianEmail' : String(issue.path[0])) as Column)}", ` +
-						`allowed: ${issue.message}`,
-				})
-		if (bad.length > 0) problems.push(...bad)
-		else if (read.success) rows.push({ row, number, player: read.data, consents })
+	for (const line of lines) {
+		const read = readLine(line, reading)
+		if ('problems' in read) problems.push(...read.problems)
+		else rows.push(read)
 	}
 	return { rows, problems }
+}
+/** Lines with anything in them. */
+const linesOf = (
+	body: readonly (readonly string[])[],
+	columns: readonly (Column | undefined)[],
+): Line[] =>
+	body
+		.map((cells, index) => ({
+			// the heading is row 1
+			row: index + 2,
+			isEmpty: cells.every((cell) => cell.trim() === ''),
+			cell: (column: Column) => (cells[columns.indexOf(column)] ?? '').trim(),
+		}))
+		.filter((line) => !line.isEmpty)
+
+function headingProblems(
+	heading: readonly string[],
+	columns: readonly (Column | undefined)[],
+): RosterProblem[] {
+	const missing = required
+		.filter((wanted) => !columns.includes(wanted))
+		.map((wanted) => ({
+			row: 1,
+			column: wanted,
+			message: `missing, given ${heading.join(', ') || 'nothing'}, allowed: a column for ${wanted}`,
+		}))
+	const twice = columns.flatMap((column, index) =>
+		column && columns.indexOf(column) !== index
+			? [
+					{
+						row: 1,
+						column,
+						message: `given twice, given "${heading[index]}", allowed: one column for ${column}`,
+					},
+				]
+			: [],
+	)
+	return [...missing, ...twice]
+}
+function lengthProblems(lines: readonly Line[]): RosterProblem[] {
+	if (lines.length <= mostRows) return []
+	const message = `too many rows, given ${lines.length}, allowed: ${mostRows} or fewer`
+	return [{ row: mostRows + 2, column: '(file)', message }]
+}
+function readLine(line: Line, reading: Reading): RosterRow | { problems: RosterProblem[] } {
+	const { row, cell } = line
+	const problems: RosterProblem[] = []
+	const note = (column: string, message: string | undefined) => {
+		if (message !== undefined) problems.push({ row, column, message })
+	}
+	const number = cell('number')
+	note('number', numberProblem(number, row, reading.numbers))
+	const { iso, says } = isoOf(cell('birthDate'), reading.dayOrder)
+	note('birthDate', says)
+	if (iso !== undefined && iso >= reading.on)
+		note('birthDate', `not before the day, given "${iso}", allowed: before ${reading.on}`)
+	const sex = sexWords[cell('sex').toLowerCase()]
+	if (!sex) note('sex', `not known, given "${cell('sex')}", allowed: ${sexes.join(', ')}`)
+	const consents = consentsOf(cell('consents'))
+	for (const consent of consents) note('consents', purposeProblem(consent))
+	note('guardian', contactProblem(line))
+	if (problems.length === 0) note('guardian', consentProblem(line, consents, iso, reading))
+	const read = playerSchema.safeParse({
+		givenName: cell('givenName'),
+		familyName: cell('familyName'),
+		birthDate: iso,
+		sex,
+		...(reading.team && { club: reading.team }),
+		...guardianOf(line),
+	})
+	if (!read.success && problems.length === 0)
+		for (const issue of read.error.issues) note(issue.path.join('.'), issueWords(line, issue))
+	return read.success && problems.length === 0
+		? { row, number, player: read.data, consents }
+		: { problems }
+}
+/** Notes the number as given where it can stand. */
+function numberProblem(
+	number: string,
+	row: number,
+	numbers: Map<string, number>,
+): string | undefined {
+	if (!/^\d{1,3}$/.test(number)) return `not a number, given "${number}", allowed: 0 to 999`
+	const other = numbers.get(number)
+	if (other !== undefined)
+		return `given twice, given "${number}" in rows ${other} and ${row}, allowed: a number once`
+	numbers.set(number, row)
+	return undefined
+}
+const consentsOf = (cell: string): string[] => cell.split(/[;|,\s]+/).filter(Boolean)
+const purposeProblem = (purpose: string): string | undefined =>
+	(purposeNames as readonly string[]).includes(purpose)
+		? undefined
+		: `no such purpose, given "${purpose}", allowed: ${purposeNames.join(', ')}`
+
+/** The guardian of a line, where it names one. */
+function guardianOf({ cell }: Line) {
+	const name = cell('guardian')
+	if (!name) return {}
+	const [email, phone] = [cell('guardianEmail'), cell('guardianPhone')]
+	return { guardian: { name, ...(email && { email }), ...(phone && { phone }) } }
+}
+const contactProblem = ({ cell }: Line): string | undefined =>
+	!cell('guardian') && (cell('guardianEmail') || cell('guardianPhone'))
+		? `missing, given a contact without a name, allowed: the guardian's name`
+		: undefined
+
+/** Who is too young to consent alone needs somebody who did. @param iso the birth date */
+function consentProblem(
+	{ cell }: Line,
+	consents: readonly string[],
+	iso: string | undefined,
+	{ on, ownConsentYears }: Reading,
+): string | undefined {
+	if (consents.length === 0 || cell('guardian') || iso === undefined) return undefined
+	return ageYears(iso, on) < ownConsentYears
+		? 'missing, given consents of a player too young to consent alone, allowed: the name of ' +
+				'whoever consented'
+		: undefined
+}
+type Issue = z.core.$ZodIssue
+/** The cell that a problem of the player's schema is about. */
+function issueWords({ cell }: Line, { path, message }: Issue): string {
+	const column = path[1] === 'email' ? 'guardianEmail' : String(path[0])
+	return `cannot stand, given "${cell(column as Column)}", allowed: ${message}`
 }

@@ -5,7 +5,7 @@
 import { openProtocol, type Protocol } from '../../engine/protocol/protocol.ts'
 import { dayInWords } from '../../engine/visit/age.ts'
 import { bothSides, meanOf, rounded } from '../../engine/visit/sides.ts'
-import type { Visit } from '../../engine/visit/visit.ts'
+import type { Side, Visit } from '../../engine/visit/visit.ts'
 
 export interface SwapQuestion {
 	path: string
@@ -14,88 +14,107 @@ export interface SwapQuestion {
 }
 const dayMs = 86_400_000
 const yearDays = 365.25
+type Key = Parameters<Protocol['basis']>[1]
+/** Two visits of one player, and the time between them. */
+interface Between {
+	before: Visit
+	now: Visit
+	years: number
+	/** 'since ...', for a sentence */
+	since: string
+	protocol: Protocol
+}
+const question = (protocol: Protocol, path: string, says: string, key: Key): SwapQuestion => ({
+	path,
+	says,
+	basis: protocol.basis('swapped players', key),
+})
+
 /** @param earlier visits of the same player in any order. Lengths mm, stature cm, mass kg */
 export function swapQuestions(
 	now: Visit,
 	earlier: readonly Visit[],
 	protocol: Protocol = openProtocol(),
 ): SwapQuestion[] {
-	const questions: SwapQuestion[] = []
-	const ask = (path: string, says: string, key: Parameters<Protocol['basis']>[1]) =>
-		questions.push({ path, says, basis: protocol.basis('swapped players', key) })
-	const last = earlier
+	const [before] = earlier
 		.filter((visit) => visit.visitDate < now.visitDate)
-		.toSorted((a, b) => (a.visitDate < b.visitDate ? 1 : -1))[0]
-	const feet = {
-		left: meanOf(now.feet?.left?.heelToToeMm),
-		right: meanOf(now.feet?.right?.heelToToeMm),
+		.toSorted((left, right) => (left.visitDate < right.visitDate ? 1 : -1))
+	const questions = feetApart(now, protocol)
+	if (!before) return questions
+	const between: Between = {
+		before,
+		now,
+		years: (Date.parse(now.visitDate) - Date.parse(before.visitDate)) / dayMs / yearDays,
+		since: `since ${dayInWords(before.visitDate)}`,
+		protocol,
 	}
-	if (
-		feet.left !== undefined &&
-		feet.right !== undefined &&
-		Math.abs(feet.left - feet.right) > protocol.value('squad.sideDifferenceMm')
-	)
-		ask(
-			'feet.left.heelToToeMm',
-			`Left and right foot differ by ${rounded(Math.abs(feet.left - feet.right), 1)} mm.`,
-			'squad.sideDifferenceMm',
-		)
-	if (!last) return questions
-	const years = (Date.parse(now.visitDate) - Date.parse(last.visitDate)) / dayMs / yearDays
-	const since = `since ${dayInWords(last.visitDate)}`
-	for (const side of bothSides) {
-		const before = meanOf(last.feet?.[side]?.heelToToeMm)
-		const value = feet[side]
-		if (before === undefined || value === undefined) continue
-		const change = value - before
-		if (-change > protocol.value('squad.footShorterMm'))
-			ask(
-				`feet.${side}.heelToToeMm`,
-				`The ${side} foot is ${rounded(-change, 1)} mm shorter ${since}: ${rounded(before, 1)} ` +
-					`mm then, ${rounded(value, 1)} mm now.`,
-				'squad.footShorterMm',
-			)
-		// measuring error counts whatever the time: within it nothing is asked
-		if (
-			change >
-			protocol.value('squad.footShorterMm') + protocol.value('squad.footGrownMmPerYear') * years
-		)
-			ask(
-				`feet.${side}.heelToToeMm`,
-				`The ${side} foot is ${rounded(change, 1)} mm longer ${since}: ${rounded(before, 1)} mm ` +
-					`then, ${rounded(value, 1)} mm now.`,
-				'squad.footGrownMmPerYear',
-			)
-	}
-	const [tallBefore, tall] = [last.body?.statureCm, now.body?.statureCm]
-	if (tallBefore !== undefined && tall !== undefined) {
-		const change = tall - tallBefore
-		if (-change > protocol.value('squad.statureDownCm'))
-			ask(
-				'body.statureCm',
-				`Stature is ${rounded(-change, 1)} cm less ${since}: ${tallBefore} cm then, ${tall} cm now.`,
-				'squad.statureDownCm',
-			)
-		if (
-			change >
-			protocol.value('squad.statureDownCm') + protocol.value('squad.statureUpCmPerYear') * years
-		)
-			ask(
-				'body.statureCm',
-				`Stature is ${rounded(change, 1)} cm more ${since}: ${tallBefore} cm then, ${tall} cm now.`,
-				'squad.statureUpCmPerYear',
-			)
-	}
-	const [heavyBefore, heavy] = [last.body?.massKg, now.body?.massKg]
-	if (heavyBefore !== undefined && heavy !== undefined) {
-		const percent = (100 * Math.abs(heavy - heavyBefore)) / heavyBefore
-		if (percent > protocol.value('squad.massChangePercent') * Math.max(1, years))
-			ask(
-				'body.massKg',
-				`Body mass differs by ${rounded(percent, 0)} % ${since}: ${heavyBefore} kg then, ` +
-					`${heavy} kg now.`,
-				'squad.massChangePercent',
-			)
-	}
-	return questions
+	return [
+		...questions,
+		...bothSides.flatMap((side) => footChanged(side, between)),
+		...statureChanged(between),
+		...massChanged(between),
+	]
+}
+const footMm = (visit: Visit, side: Side): number | undefined =>
+	meanOf(visit.feet?.[side]?.heelToToeMm)
+
+/** Is one foot much longer than the other? */
+function feetApart(now: Visit, protocol: Protocol): SwapQuestion[] {
+	const [leftMm, rightMm] = [footMm(now, 'left'), footMm(now, 'right')]
+	if (leftMm === undefined || rightMm === undefined) return []
+	const apartMm = Math.abs(leftMm - rightMm)
+	if (apartMm <= protocol.value('squad.sideDifferenceMm')) return []
+	const says = `Left and right foot differ by ${rounded(apartMm, 1)} mm.`
+	return [question(protocol, 'feet.left.heelToToeMm', says, 'squad.sideDifferenceMm')]
+}
+/** Is a foot shorter than it was, or longer than it can have grown? */
+function footChanged(side: Side, { before, now, years, since, protocol }: Between): SwapQuestion[] {
+	const [thenMm, nowMm] = [footMm(before, side), footMm(now, side)]
+	if (thenMm === undefined || nowMm === undefined) return []
+	const changeMm = nowMm - thenMm
+	const errorMm = protocol.value('squad.footShorterMm')
+	// measuring error counts whatever the time: within it nothing is asked
+	const mostMm = errorMm + protocol.value('squad.footGrownMmPerYear') * years
+	const path = `feet.${side}.heelToToeMm`
+	const both = `${rounded(thenMm, 1)} mm then, ${rounded(nowMm, 1)} mm now.`
+	const sayIt = (how: string) =>
+		`The ${side} foot is ${rounded(Math.abs(changeMm), 1)} mm ${how} ${since}: ${both}`
+	return [
+		...(-changeMm > errorMm
+			? [question(protocol, path, sayIt('shorter'), 'squad.footShorterMm')]
+			: []),
+		...(changeMm > mostMm
+			? [question(protocol, path, sayIt('longer'), 'squad.footGrownMmPerYear')]
+			: []),
+	]
+}
+/** Is the player smaller than before, or taller than a player can have grown? */
+function statureChanged({ before, now, years, since, protocol }: Between): SwapQuestion[] {
+	const [thenCm, nowCm] = [before.body?.statureCm, now.body?.statureCm]
+	if (thenCm === undefined || nowCm === undefined) return []
+	const changeCm = nowCm - thenCm
+	const errorCm = protocol.value('squad.statureDownCm')
+	const mostCm = errorCm + protocol.value('squad.statureUpCmPerYear') * years
+	const sayIt = (how: string) =>
+		`Stature is ${rounded(Math.abs(changeCm), 1)} cm ${how} ${since}: ` +
+		`${thenCm} cm then, ${nowCm} cm now.`
+	return [
+		...(-changeCm > errorCm
+			? [question(protocol, 'body.statureCm', sayIt('less'), 'squad.statureDownCm')]
+			: []),
+		...(changeCm > mostCm
+			? [question(protocol, 'body.statureCm', sayIt('more'), 'squad.statureUpCmPerYear')]
+			: []),
+	]
+}
+/** Is the player much heavier or lighter? */
+function massChanged({ before, now, years, since, protocol }: Between): SwapQuestion[] {
+	const [thenKg, nowKg] = [before.body?.massKg, now.body?.massKg]
+	if (thenKg === undefined || nowKg === undefined) return []
+	const percent = (100 * Math.abs(nowKg - thenKg)) / thenKg
+	if (percent <= protocol.value('squad.massChangePercent') * Math.max(1, years)) return []
+	const says =
+		`Body mass differs by ${rounded(percent, 0)} % ${since}: ${thenKg} kg then, ` +
+		`${nowKg} kg now.`
+	return [question(protocol, 'body.massKg', says, 'squad.massChangePercent')]
 }
