@@ -14,7 +14,7 @@ import { readSettings, writeSettings } from './services/clinic/settings-file.ts'
 import { outboxCalls } from './services/outbox/calls.ts'
 import { Post } from './services/outbox/post.ts'
 import { outreachCalls } from './services/outreach/calls.ts'
-import { packRefusal } from './services/outreach/packs.ts'
+import { packRefusal } from './services/outreach/laptop.ts'
 import { consentCalls, peopleCalls } from './services/people/calls.ts'
 import { Session } from './services/people/session.ts'
 import { playerCalls } from './services/players/calls.ts'
@@ -82,10 +82,10 @@ export function createApp(options: AppOptions): App {
 		...shelfCalls(state, deps),
 		...seasonCalls(state, deps),
 		...squadCalls(memory, deps),
-		...outreachCalls(state, deps),
+		...outreachCalls(memory, deps),
 		...outboxCalls(memory, deps, post),
 		...consentCalls(memory, deps),
-		...backupCalls(state, deps),
+		...backupCalls(memory, deps),
 	}
 	const idle = setInterval(() => session.lockIfIdle(), idleLookMs)
 	idle.unref()
@@ -93,7 +93,7 @@ export function createApp(options: AppOptions): App {
 		if (!closed) post.run().catch(() => note('outbox: a run failed'))
 	}, outboxLookMs)
 	posting.unref()
-	const inTheWay = (name: string) => packRefusal(state, deps, name)
+	const inTheWay = (name: string) => packRefusal(memory, deps, name)
 	return {
 		call: dispatcher({ memory, store, session, handlers, inTheWay, note }),
 		close: () => {

@@ -16,6 +16,7 @@ const pkcs8 = { type: 'pkcs8', format: 'der' } as const
 /** DER length of an X25519 public key. */
 const publicLong = 44
 
+/** A new letter box: the key to drop in by, and the one to take out by, both DER. */
 export function makeBox(): { publicKey: Uint8Array; privateKey: Uint8Array } {
 	const { publicKey, privateKey } = generateKeyPairSync('x25519', {
 		publicKeyEncoding: spki,
@@ -25,6 +26,7 @@ export function makeBox(): { publicKey: Uint8Array; privateKey: Uint8Array } {
 }
 const keyOf = (shared: Uint8Array) =>
 	Buffer.from(hkdfSync('sha256', shared, '', 'lastwright box', 32))
+/** Seals bytes so that only the box's private key opens them; id and kind are bound in. */
 export function dropIn(
 	publicKey: Uint8Array,
 	id: string,
@@ -38,7 +40,7 @@ export function dropIn(
 	})
 	return Buffer.concat([once.publicKey.export(spki), seal(keyOf(shared), id, kind, clear)])
 }
-/** @throws SealBroken */
+/** Opens what dropIn() made. @throws SealBroken */
 export function takeOut(
 	privateKey: Uint8Array,
 	id: string,

@@ -1,8 +1,8 @@
-/** Small helpers for files that must be whole or not there. */
+/** Files that must be whole or not there. */
 import { closeSync, fsyncSync, openSync, renameSync } from 'node:fs'
 import { dirname } from 'node:path'
 
-export function syncFile(file: string): void {
+function syncFile(file: string): void {
 	const handle = openSync(file, 'r+')
 	try {
 		fsyncSync(handle)
@@ -11,7 +11,7 @@ export function syncFile(file: string): void {
 	}
 }
 /** Windows cannot sync a folder; there the rename itself is journalled. */
-export function syncFolder(folder: string): void {
+function syncFolder(folder: string): void {
 	if (process.platform === 'win32') return
 	const handle = openSync(folder, 'r')
 	try {

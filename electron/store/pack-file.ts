@@ -27,11 +27,12 @@ const headSchema = z.strictObject({
 	bodyBytes: z.int().min(0),
 	bodySha256: z.string(),
 })
+type Head = z.infer<typeof headSchema>
 /** scrypt cost that a file may ask for: a file from elsewhere must not stop the PC */
 const mostCost = 2 ** 20
 /** A pack that cannot be used, in words. */
 export class PackRefused extends Error {}
-export interface Opened {
+export interface OpenedPack {
 	manifest: Manifest
 	records: Carried[]
 	drafts: CarriedDraft[]
@@ -105,12 +106,16 @@ export async function writePack(
 		bodySha256,
 	}
 	const whole = Buffer.concat([Buffer.from(`${JSON.stringify(head)}\n`, 'latin1'), body])
+	writeWhole(file, whole)
+	return { manifest, receipt: receiptOf(key, bodySha256), bytes: whole.length }
+}
+function writeWhole(file: string, bytes: Uint8Array): void {
 	const coming = `${file}.writing`
 	try {
 		const handle = openSync(coming, 'wx', 0o600)
 		try {
 			let written = 0
-			while (written < whole.length) written += writeSync(handle, whole, written)
+			while (written < bytes.length) written += writeSync(handle, bytes, written)
 		} finally {
 			closeSync(handle)
 		}
@@ -119,21 +124,46 @@ export async function writePack(
 		rmSync(coming, { force: true })
 		throw error
 	}
-	return { manifest, receipt: receiptOf(key, bodySha256), bytes: whole.length }
 }
 /** Reads a pack whole before anything of it is used. @throws PackRefused in words */
-export async function readPack(file: string, passphrase: string): Promise<Opened> {
-	let bytes: Buffer
+export async function readPack(file: string, passphrase: string): Promise<OpenedPack> {
+	const bytes = bytesOf(file)
+	const end = bytes.indexOf(10)
+	const head = headOf(end < 0 ? '' : bytes.subarray(0, end).toString('latin1'))
+	const body = bytes.subarray(end + 1)
+	mustBeWhole(head, body)
+	const key = await keyOf(head, passphrase)
 	try {
-		bytes = readFileSync(file)
+		return contentOf(head, body, key)
+	} catch (error) {
+		if (error instanceof PackRefused) throw error
+		throw new PackRefused(
+			'The pack is damaged or was made by another version. Nothing was changed.',
+		)
+	}
+}
+function bytesOf(file: string): Buffer {
+	try {
+		return readFileSync(file)
 	} catch {
 		throw new PackRefused(
 			`The file ${file} cannot be read. Check the path and that the stick is plugged in.`,
 		)
 	}
-	const end = bytes.indexOf(10)
-	const head = headOf(end < 0 ? '' : bytes.subarray(0, end).toString('latin1'))
-	const body = bytes.subarray(end + 1)
+}
+function headOf(line: string): Head {
+	try {
+		const head = headSchema.parse(JSON.parse(line))
+		if (!Number.isInteger(Math.log2(head.cost))) throw new RangeError('cost')
+		return head
+	} catch {
+		throw new PackRefused(
+			'This is not a whole Lastwright pack. Choose the file whose name ends in .lwpack, copied ' +
+				'to its end. Nothing was changed.',
+		)
+	}
+}
+function mustBeWhole(head: Head, body: Uint8Array): void {
 	if (body.length !== head.bodyBytes)
 		throw new PackRefused(
 			`The pack is not whole: ${body.length} of ${head.bodyBytes} bytes are there. Copy it ` +
@@ -144,22 +174,20 @@ export async function readPack(file: string, passphrase: string): Promise<Opened
 			'The pack is damaged: its SHA-256 is not the one it was made with. Copy it again. Nothing ' +
 				'was changed.',
 		)
+}
+async function keyOf(head: Head, passphrase: string): Promise<Uint8Array> {
 	if (head.cost > mostCost)
 		throw new PackRefused(
 			'The pack asks for more work than this program gives. It was not made by this version. ' +
 				'Nothing was changed.',
 		)
-	let key: Uint8Array
+	const wrapped = {
+		cost: head.cost,
+		salt: Buffer.from(head.salt, 'base64'),
+		sealed: Buffer.from(head.key, 'base64'),
+	}
 	try {
-		key = await unwrap(
-			{
-				cost: head.cost,
-				salt: Buffer.from(head.salt, 'base64'),
-				sealed: Buffer.from(head.key, 'base64'),
-			},
-			head.packId,
-			passphraseBytes(passphrase),
-		)
+		return await unwrap(wrapped, head.packId, passphraseBytes(passphrase))
 	} catch (error) {
 		if (error instanceof SealBroken)
 			throw new PackRefused(
@@ -168,50 +196,32 @@ export async function readPack(file: string, passphrase: string): Promise<Opened
 			)
 		throw error
 	}
-	try {
-		const read = (kind: string, sealed: string, also: (string | number)[]) =>
-			Buffer.from(unseal(key, head.packId, kind, Buffer.from(sealed, 'base64'), also))
-		const manifest = manifestSchema.parse(
-			JSON.parse(
-				read('manifest', head.manifest, [head.bodyBytes, head.bodySha256]).toString('utf8'),
-			),
-		)
-		const lines = body.toString('latin1').split('\n').slice(0, -1)
-		if (
-			lines.length !== manifest.sha256.length ||
-			lines.length !== manifest.records + manifest.drafts
-		)
-			throw new PackRefused('The pack does not hold what its manifest lists. Nothing was changed.')
-		const entries = lines.map((line, index) => {
-			const clear = read('entry', line, [index])
-			if (sha256(clear) !== manifest.sha256[index])
-				throw new PackRefused(
-					`Entry ${index + 1} of the pack is not the one its manifest lists. Nothing was changed.`,
-				)
-			return JSON.parse(clear.toString('utf8')) as unknown
-		})
-		return {
-			manifest,
-			records: entries.slice(0, manifest.records).map((entry) => carriedSchema.parse(entry)),
-			drafts: entries.slice(manifest.records).map((entry) => carriedDraftSchema.parse(entry)),
-			receipt: receiptOf(key, head.bodySha256),
-		}
-	} catch (error) {
-		if (error instanceof PackRefused) throw error
-		throw new PackRefused(
-			'The pack is damaged or was made by another version. Nothing was changed.',
-		)
-	}
 }
-function headOf(line: string) {
-	try {
-		const head = headSchema.parse(JSON.parse(line))
-		if (!Number.isInteger(Math.log2(head.cost))) throw new RangeError('cost')
-		return head
-	} catch {
-		throw new PackRefused(
-			'This is not a whole Lastwright pack. Choose the file whose name ends in .lwpack, copied ' +
-				'to its end. Nothing was changed.',
-		)
+/** What is sealed in a pack, each entry held against the manifest. */
+function contentOf(head: Head, body: Buffer, key: Uint8Array): OpenedPack {
+	const read = (kind: string, sealed: string, also: (string | number)[]) =>
+		Buffer.from(unseal(key, head.packId, kind, Buffer.from(sealed, 'base64'), also))
+	const manifest = manifestSchema.parse(
+		JSON.parse(read('manifest', head.manifest, [head.bodyBytes, head.bodySha256]).toString('utf8')),
+	)
+	const lines = body.toString('latin1').split('\n').slice(0, -1)
+	if (
+		lines.length !== manifest.sha256.length ||
+		lines.length !== manifest.records + manifest.drafts
+	)
+		throw new PackRefused('The pack does not hold what its manifest lists. Nothing was changed.')
+	const entries = lines.map((line, index) => {
+		const clear = read('entry', line, [index])
+		if (sha256(clear) !== manifest.sha256[index])
+			throw new PackRefused(
+				`Entry ${index + 1} of the pack is not the one its manifest lists. Nothing was changed.`,
+			)
+		return JSON.parse(clear.toString('utf8')) as unknown
+	})
+	return {
+		manifest,
+		records: entries.slice(0, manifest.records).map((entry) => carriedSchema.parse(entry)),
+		drafts: entries.slice(manifest.records).map((entry) => carriedDraftSchema.parse(entry)),
+		receipt: receiptOf(key, head.bodySha256),
 	}
 }

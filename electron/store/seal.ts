@@ -88,15 +88,7 @@ export async function wrap(
 	cost = scryptCost,
 	salt: Uint8Array = randomBytes(16),
 ): Promise<Wrapped> {
-	return wrapWith(dataKey, slot, await stretch(secret, salt, cost), salt, cost)
-}
-function wrapWith(
-	dataKey: Uint8Array,
-	slot: string,
-	stretched: Uint8Array,
-	salt: Uint8Array,
-	cost: number,
-): Wrapped {
+	const stretched = await stretch(secret, salt, cost)
 	return { cost, salt, sealed: seal(stretched, slot, 'keyslot', dataKey) }
 }
 /** Unwraps the data key. @throws SealBroken where the secret is not the one. */

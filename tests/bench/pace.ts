@@ -6,8 +6,9 @@ import { mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { chromium } from '@playwright/test'
+import { passphrase } from '../host/bench-app.ts'
 import { startHost } from '../screens/host.ts'
-import { fill, passphrase } from './records.ts'
+import { fill } from './records.ts'
 
 /**
  * s from the start of the host to a list that can be searched, and ms between two frames: budgets

@@ -10,6 +10,7 @@ import { fileURLToPath } from 'node:url'
 import { createApp } from '../../electron/app.ts'
 import { passphraseBytes, scryptCost, stretch } from '../../electron/store/seal.ts'
 import { Store } from '../../electron/store/store.ts'
+import { clinic, passphrase } from '../host/bench-app.ts'
 
 interface Line {
 	name: string
@@ -20,7 +21,6 @@ interface Line {
 const [players, perPlayer] = [20_000, 3]
 /** bytes of a visit's record with its assessment; nothing at unlock may depend on them */
 const bodyLong = 12_000
-export const passphrase = 'correct horse'
 /** The least stretching: what the full one takes is a line of its own. */
 const cheapCost = 1024
 const optionsFor = (dataFolder: string) => ({
@@ -29,21 +29,17 @@ const optionsFor = (dataFolder: string) => ({
 	renderPdf: async () => Buffer.from('%PDF-1.7'),
 })
 const syllables = ['ash', 'bel', 'cor', 'dún', 'ève', 'far', 'gol', 'hañ', 'ing', 'jor']
-const name = (n: number) =>
-	[n % 10, Math.floor(n / 10) % 10, Math.floor(n / 100) % 10].map((at) => syllables[at]).join('')
+/** An invented name of three syllables; each number below 1,000 has its own. */
+const nameOf = (number: number) =>
+	[number % 10, Math.floor(number / 10) % 10, Math.floor(number / 100) % 10]
+		.map((digit) => syllables[digit])
+		.join('')
 
 /** 20,000 invented players with their visits under one passphrase. */
 export async function fill(folder: string): Promise<void> {
 	const first = createApp(optionsFor(folder))
 	await first.call('session.setUp', {
-		clinic: {
-			format: 'lastwright-clinic',
-			version: 1,
-			name: 'Invented Clinic',
-			address: [],
-			colour: '#1f5f5b',
-			clinician: { name: 'A. Example', registration: 'X1' },
-		},
+		clinic,
 		passphrase,
 	})
 	first.close()
@@ -52,42 +48,46 @@ export async function fill(folder: string): Promise<void> {
 	const body = 'x'.repeat(bodyLong)
 	for (let from = 0; from < players; from += 500)
 		store.together(() => {
-			for (let n = from; n < Math.min(players, from + 500); n++) {
-				const playerId = `p${n}`
-				store.append({
-					kind: 'player',
-					at: '2026-01-01T00:00:00.000Z',
-					about: playerId,
-					value: {
-						playerId,
-						player: {
-							givenName: name(n),
-							familyName: name(Math.floor(n / 7)),
-							birthDate: `20${String(5 + (n % 10)).padStart(2, '0')}-03-0${1 + (n % 9)}`,
-							sex: 'female',
-						},
-					},
-				})
-				const visits = n === 0 ? 10 : perPlayer
-				for (let v = 0; v < visits; v++)
-					store.append({
-						kind: 'visit',
-						at: '2026-01-02T00:00:00.000Z',
-						about: playerId,
-						thing: `v${n}-${v}`,
-						card: {
-							visitId: `v${n}-${v}`,
-							playerId,
-							visitDate: `2026-01-0${1 + (v % 9)}`,
-							signedAt: '2026-01-02T00:00:00.000Z',
-							version: 1,
-							student: false,
-						},
-						value: { body },
-					})
-			}
+			for (let number = from; number < Math.min(players, from + 500); number++)
+				addPlayer(store, number, body)
 		})
 	store.close()
+}
+function addPlayer(store: Store, number: number, body: string): void {
+	const playerId = `p${number}`
+	store.append({
+		kind: 'player',
+		at: '2026-01-01T00:00:00.000Z',
+		about: playerId,
+		value: {
+			playerId,
+			player: {
+				givenName: nameOf(number),
+				familyName: nameOf(Math.floor(number / 7)),
+				birthDate: `20${String(5 + (number % 10)).padStart(2, '0')}-03-0${1 + (number % 9)}`,
+				sex: 'female',
+			},
+		},
+	})
+	const visits = number === 0 ? 10 : perPlayer
+	for (let visit = 0; visit < visits; visit++) {
+		const visitId = `v${number}-${visit}`
+		store.append({
+			kind: 'visit',
+			at: '2026-01-02T00:00:00.000Z',
+			about: playerId,
+			thing: visitId,
+			card: {
+				visitId,
+				playerId,
+				visitDate: `2026-01-0${1 + (visit % 9)}`,
+				signedAt: '2026-01-02T00:00:00.000Z',
+				version: 1,
+				student: false,
+			},
+			value: { body },
+		})
+	}
 }
 /** In a process of its own, so that its memory is that of the host alone. */
 async function measure(folder: string): Promise<Line[]> {
@@ -109,15 +109,15 @@ async function measure(folder: string): Promise<Line[]> {
 		if (run < 2) await app.call('session.lock', {})
 	}
 	const keys: number[] = []
-	for (let n = 0; n < 60; n++) {
-		const word = `${name(n * 37)} ${name(Math.floor((n * 37) / 7))}`
+	for (let player = 0; player < 60 * 37; player += 37) {
+		const word = `${nameOf(player)} ${nameOf(Math.floor(player / 7))}`
 		for (let end = 1; end <= word.length; end++) {
 			const { ms, value } = await timed('players.search', { query: word.slice(0, end), limit: 100 })
 			if (value.total === 0) throw new Error(`nobody is found by ${word.slice(0, end)}`)
 			keys.push(ms)
 		}
 	}
-	keys.sort((a, b) => a - b)
+	keys.sort((shorter, longer) => shorter - longer)
 	const open = await timed('players.open', { playerId: 'p0' })
 	const memoryMb = process.memoryUsage().rss / 1_048_576
 	app.close()

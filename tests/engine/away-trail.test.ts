@@ -39,17 +39,17 @@ const trail = (count: number, over: object = {}): AwayTrail => ({
 
 test('whole it has no fault, and a longer file of the same laptop adds its rows once', () => {
 	expect(awayProblems([trail(3), trail(5)])).toEqual([])
-	expect(awayRows([trail(3), trail(5)], 'lap').map((one) => one.seq)).toEqual([5, 4, 3, 2, 1])
+	expect(awayRows([trail(3), trail(5)], 'lap').map(({ seq }) => seq)).toEqual([5, 4, 3, 2, 1])
 })
 test('altered, taken out, put in, told otherwise: each is named', () => {
 	const whole = trail(4)
 	const altered = {
 		...whole,
-		rows: whole.rows.map((one) => (one.seq === 2 ? { ...one, objectRef: 'visit:other' } : one)),
+		rows: whole.rows.map((own) => (own.seq === 2 ? { ...own, objectRef: 'visit:other' } : own)),
 	}
 	expect(awayProblems([altered]).join()).toMatch(/row 2 was altered/)
 	expect(
-		awayProblems([{ ...whole, rows: whole.rows.filter((one) => one.seq !== 2) }]).join(),
+		awayProblems([{ ...whole, rows: whole.rows.filter(({ seq }) => seq !== 2) }]).join(),
 	).toMatch(/before row 3 is missing/)
 	expect(
 		awayProblems([

@@ -28,26 +28,26 @@ test('fields that only one place entered or changed all stand, whichever comes f
 		fc.property(some, some, some, (base, first, second) => {
 			const mine = { ...base, ...first }
 			const theirs = { ...base, ...second }
-			const one = joinDraftContents(put(base), put(mine), put(theirs))
+			const either = joinDraftContents(put(base), put(mine), put(theirs))
 			const other = joinDraftContents(put(base), put(theirs), put(mine))
-			expect(one.conflicts).toEqual(other.conflicts)
-			const same = (a: unknown, b: unknown) => JSON.stringify(a) === JSON.stringify(b)
+			expect(either.conflicts).toEqual(other.conflicts)
+			const same = (left: unknown, right: unknown) => JSON.stringify(left) === JSON.stringify(right)
 			const expected = fields.filter(
 				(path) =>
 					!same(mine[path], theirs[path]) &&
 					!same(mine[path], base[path]) &&
 					!same(theirs[path], base[path]),
 			)
-			expect(one.conflicts).toEqual([...expected].sort())
+			expect(either.conflicts).toEqual([...expected].sort())
 			if (expected.length > 0) return
-			expect(one.value).toEqual(other.value)
+			expect(either.value).toEqual(other.value)
 			const whole = Object.fromEntries(
 				fields.flatMap((path) => {
 					const stands = same(mine[path], base[path]) ? theirs[path] : mine[path]
 					return stands === undefined ? [] : [[path, stands]]
 				}),
 			)
-			expect(one.value).toEqual(put(whole))
+			expect(either.value).toEqual(put(whole))
 		}),
 		{ numRuns: 1000 },
 	)

@@ -75,68 +75,67 @@ const deed = fc.oneof(
 		to: fc.constantFrom('q', 'r'),
 	}),
 )
-type Deed = typeof deed extends fc.Arbitrary<infer T> ? T : never
-function lived(origin: string, deeds: readonly Deed[]): Coming {
-	const records = [...base]
-	let drafts = [startDraft]
-	let tick = 10
-	const follow = { player: 'base', consent: 'c0', shelf: 's0' }
-	let fields = {}
-	for (const one of deeds) {
-		const id = `${origin}-${++tick}`
-		if (one.do === 'details') {
-			fields = { ...fields, [one.field]: one.to }
-			records.push(record({ id, origin, tick, follows: follow.player, value: player(fields) }))
-			follow.player = id
-		}
-		if (one.do === 'consent') {
-			records.push(
-				record({
-					id,
-					kind: 'consent',
-					origin,
-					tick,
-					follows: follow.consent,
-					value: {
-						consentId: id,
-						purpose: 'photos',
-						recipient: '',
-						decision: one.decision,
-						...(one.withdrawn ? { withdrawn: '2027-01-20' } : {}),
-					},
-				}),
-			)
-			follow.consent = id
-		}
-		if (one.do === 'visit')
-			records.push(
-				record({ id, kind: 'visit', origin, tick, value: { visitId: id, note: one.note } }),
-			)
-		if (one.do === 'shelf') {
-			records.push(
-				record({
-					id,
-					kind: 'shelf',
-					origin,
-					tick,
-					follows: follow.shelf,
-					value: { models: Array(one.size).fill(0) },
-				}),
-			)
-			follow.shelf = id
-		}
-		if (one.do === 'draft' && drafts.length > 0) drafts = [draft('d1', `${origin} ${one.words}`)]
-		if (one.do === 'sign draft') drafts = []
-		if (one.do === 'alter') {
-			const found = records.findIndex((other) => other.id === one.id)
-			const altered =
-				found < 0
-					? record({ id: one.id, origin: 'home', tick: 5, value: player({ club: one.to }) })
-					: { ...records[found]!, value: { ...(records[found]!.value as object), club: one.to } }
-			if (found < 0) records.push(altered)
-			else records[found] = altered
-		}
+type Deed = typeof deed extends fc.Arbitrary<infer Made> ? Made : never
+/** A copy while a place works on it. */
+class Place {
+	readonly records = [...base]
+	drafts = [startDraft]
+	readonly #origin: string
+	#tick = 10
+	readonly #last = { player: 'base', consent: 'c0', shelf: 's0' }
+	#fields = {}
+	constructor(origin: string) {
+		this.#origin = origin
 	}
+	#next() {
+		const tick = ++this.#tick
+		return { id: `${this.#origin}-${tick}`, origin: this.#origin, tick }
+	}
+	/** Writes a version of what has one. */
+	#follow(kind: 'player' | 'consent' | 'shelf', value: (id: string) => unknown): void {
+		const next = this.#next()
+		const follows = this.#last[kind]
+		this.records.push(record({ ...next, kind, follows, value: value(next.id) }))
+		this.#last[kind] = next.id
+	}
+	do(doing: Deed): void {
+		if (doing.do === 'details') {
+			this.#fields = { ...this.#fields, [doing.field]: doing.to }
+			this.#follow('player', () => player(this.#fields))
+		}
+		if (doing.do === 'consent')
+			this.#follow('consent', (consentId) => ({
+				consentId,
+				purpose: 'photos',
+				recipient: '',
+				decision: doing.decision,
+				...(doing.withdrawn ? { withdrawn: '2027-01-20' } : {}),
+			}))
+		if (doing.do === 'visit') {
+			const next = this.#next()
+			const value = { visitId: next.id, note: doing.note }
+			this.records.push(record({ ...next, kind: 'visit', value }))
+		}
+		if (doing.do === 'shelf') this.#follow('shelf', () => ({ models: Array(doing.size).fill(0) }))
+		this.#doToDraft(doing)
+		if (doing.do === 'alter') this.#alter(doing.id, doing.to)
+	}
+	#doToDraft(doing: Deed): void {
+		if (doing.do === 'draft' && this.drafts.length > 0)
+			this.drafts = [draft('d1', `${this.#origin} ${doing.words}`)]
+		if (doing.do === 'sign draft') this.drafts = []
+	}
+	#alter(id: string, club: string): void {
+		const index = this.records.findIndex((known) => known.id === id)
+		const known = this.records[index]
+		if (known) this.records[index] = { ...known, value: { ...(known.value as object), club } }
+		else this.records.push(record({ id, origin: 'home', tick: 5, value: player({ club }) }))
+	}
+}
+function lived(origin: string, deeds: readonly Deed[]): Coming {
+	const place = new Place(origin)
+	for (const doing of deeds) place.do(doing)
+	const { records, drafts } = place
 	return { records, drafts, bases: [{ id: 'd1', digest: draftDigest(startDraft) }] }
 }
 const stores = fc
@@ -144,7 +143,7 @@ const stores = fc
 	.map((all) => all.map((deeds, index) => lived(`laptop${index}`, deeds)))
 const home = fc.array(deed, { maxLength: 4 }).map((deeds) => lived('home', deeds))
 const all = (at: Holding, order: readonly Coming[]) =>
-	order.reduce((now, one) => union(now, one), at)
+	order.reduce((now, coming) => union(now, coming), at)
 const shuffled = (list: readonly Coming[]) =>
 	fc.shuffledSubarray([...list], { minLength: list.length, maxLength: list.length })
 
@@ -154,8 +153,8 @@ describe('merging', () => {
 			fc.property(
 				home,
 				stores.chain((list) => fc.tuple(fc.constant(list), shuffled(list))),
-				(at, [one, other]) => {
-					expect(viewOf(all(at, one))).toEqual(viewOf(all(at, other)))
+				(at, [list, shuffledList]) => {
+					expect(viewOf(all(at, list))).toEqual(viewOf(all(at, shuffledList)))
 				},
 			),
 			{ numRuns: 300 },
@@ -166,9 +165,9 @@ describe('merging', () => {
 			fc.property(home, stores, (at, list) => {
 				const once = all(at, list)
 				const taken = new Set(
-					list.flatMap((one) => one.drafts.map((draft) => `${draft.id} ${draftDigest(draft)}`)),
+					list.flatMap(({ drafts }) => drafts.map((own) => `${own.id} ${draftDigest(own)}`)),
 				)
-				expect(viewOf(list.reduce((now, one) => union(now, one, taken), once))).toEqual(
+				expect(viewOf(list.reduce((now, coming) => union(now, coming, taken), once))).toEqual(
 					viewOf(once),
 				)
 			}),
@@ -180,13 +179,14 @@ describe('merging', () => {
 			fc.property(home, stores, (at, list) => {
 				const merged = all(at, list)
 				const have = new Set(merged.records.map(recordDigest))
-				for (const store of [at, ...list])
-					for (const one of store.records) expect(have).toContain(recordDigest(one))
 				const words = merged.drafts.map(draftDigest)
-				for (const store of [at, ...list])
-					for (const one of store.drafts)
-						if (draftDigest(one) !== draftDigest(startDraft))
-							expect(words).toContain(draftDigest(one))
+				const places = [at, ...list]
+				for (const own of places.flatMap(({ records }) => records))
+					expect(have).toContain(recordDigest(own))
+				const edited = places
+					.flatMap(({ drafts }) => drafts.map(draftDigest))
+					.filter((digest) => digest !== draftDigest(startDraft))
+				for (const digest of edited) expect(words).toContain(digest)
 			}),
 			{ numRuns: 200 },
 		)

@@ -13,12 +13,12 @@ import { clinic, open, passphrase, player, signed } from './bench-app.ts'
 import { packPassphrase } from './bench-pack.ts'
 
 const variables = ['TMPDIR', 'TEMP', 'TMP'] as const
-const outer = variables.map((one) => process.env[one])
+const outer = variables.map((variable) => process.env[variable])
 afterAll(() => {
-	for (const [at, one] of variables.entries()) {
-		const old = outer[at]
-		if (old === undefined) delete process.env[one]
-		else process.env[one] = old
+	for (const [index, variable] of variables.entries()) {
+		const old = outer[index]
+		if (old === undefined) delete process.env[variable]
+		else process.env[variable] = old
 	}
 })
 
@@ -55,14 +55,17 @@ const forms = secrets.flatMap((text) => [
 	Buffer.from(
 		JSON.stringify(text)
 			.slice(1, -1)
-			.replace(/[^\x20-\x7e]/g, (one) => `\\u${one.charCodeAt(0).toString(16).padStart(4, '0')}`),
+			.replace(
+				/[^\x20-\x7e]/g,
+				(letter) => `\\u${letter.charCodeAt(0).toString(16).padStart(4, '0')}`,
+			),
 	),
 ])
 /** What packing alone would hide. */
 const unpacked = (bytes: Buffer): Buffer[] =>
-	[inflateSync, inflateRawSync, gunzipSync].flatMap((way) => {
+	[inflateSync, inflateRawSync, gunzipSync].flatMap((unpack) => {
 		try {
-			return [way(bytes)]
+			return [unpack(bytes)]
 		} catch {
 			return []
 		}
@@ -71,12 +74,12 @@ const unpacked = (bytes: Buffer): Buffer[] =>
 test('store, side files, drafts, outbox with a message for the mail program, backups, packs, ' +
 	'settings, audit and temporary files', async () => {
 	const all = mkdtempSync(join(tmpdir(), 'lastwright-at-rest-'))
-	const [data, stick, temporary] = ['data', 'stick', 'temporary'].map((one) => {
-		const folder = join(all, one)
+	const [data, stick, temporary] = ['data', 'stick', 'temporary'].map((name) => {
+		const folder = join(all, name)
 		mkdirSync(folder)
 		return folder
 	}) as [string, string, string]
-	for (const one of variables) process.env[one] = temporary
+	for (const variable of variables) process.env[variable] = temporary
 	const look = (when: string): string[] => {
 		const files = readdirSync(all, { recursive: true, withFileTypes: true })
 			.filter((entry) => entry.isFile())

@@ -21,7 +21,7 @@ test(
 		await app.ask('session.unlock', { passphrase })
 		const { rows } = await app.ask('audit.page', { limit: 500 })
 		const functions = new Set(rows.map((row: { function: string }) => row.function))
-		for (const one of [
+		for (const name of [
 			'read',
 			'search',
 			'create',
@@ -33,7 +33,7 @@ test(
 			'unlock-failed',
 			'lock',
 		])
-			expect(functions, one).toContain(one)
+			expect(functions, name).toContain(name)
 		expect(JSON.stringify(rows)).not.toMatch(/limps|Marlowe|2011-04-17/)
 		const page = await app.ask('audit.page', { limit: 3, playerId })
 		expect(page.rows.every((row: { playerId: string }) => row.playerId === playerId)).toBe(true)

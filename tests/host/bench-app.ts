@@ -1,5 +1,5 @@
 /** A host on a folder of its own, with a clock of its own and a page drawer that only counts. */
-import { mkdtempSync } from 'node:fs'
+import { mkdtempSync, readdirSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { createApp } from '../../electron/app.ts'
@@ -23,6 +23,9 @@ export const clinic = {
 	clinician: { name: 'A. Example', registration: 'X1' },
 }
 export const folder = () => mkdtempSync(join(tmpdir(), 'lastwright-records-'))
+/** The finished backups of a folder, by their names. */
+export const backupsIn = (where: string): string[] =>
+	readdirSync(where).filter((name) => name.startsWith('lastwright-backup-') && name.endsWith('.db'))
 export const pdf = Buffer.from('%PDF-1.7 fixed bytes')
 
 export function open(

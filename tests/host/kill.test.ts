@@ -4,41 +4,13 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { expect, test } from 'vitest'
-import { createApp } from '../../electron/app.ts'
-import type { DraftContent } from '../../shared/contract.ts'
+import { clinic, draftOf, noPage, openNow, passphrase, player } from './clock-app.ts'
 import { runUntilKilled } from './killed.ts'
 
 const script = fileURLToPath(new URL('./fixtures/save-drafts.ts', import.meta.url))
-const passphrase = 'correct horse'
-const player = { givenName: 'Ines', familyName: 'Ashdown', birthDate: '2009-03-02', sex: 'female' }
-const clinic = {
-	format: 'lastwright-clinic',
-	version: 1,
-	name: 'Invented Clinic',
-	address: [],
-	colour: '#1f5f5b',
-	clinician: { name: 'A. Example', registration: 'X1' },
-}
 const rounds = 6
+const open = (dataFolder: string) => openNow(dataFolder, noPage)
 
-function open(dataFolder: string) {
-	const app = createApp({
-		dataFolder,
-		scryptCost: 1024,
-		renderPdf: async () => {
-			throw new Error('no report is drawn here')
-		},
-	})
-	return {
-		...app,
-		ask: async (name: string, input: unknown) => {
-			const answer = await app.call(name, input)
-			if (!answer.ok)
-				throw new Error(`${name}: ${answer.message} ${JSON.stringify(answer.problems)}`)
-			return answer.value as Record<string, unknown>
-		},
-	}
-}
 /**
  * @returns the process id and the last number that was acknowledged before the kill, `delayMs`
  * after the first one
@@ -75,10 +47,7 @@ test('every acknowledged draft is there after kill -9, and the dead process leav
 		expect(readFileSync(lock, 'utf8'), where).toBe(String(process.pid))
 		await app.ask('session.unlock', { passphrase })
 		expect((await app.ask('session.status', {})).warnings, where).toEqual([])
-		const { draft } = (await app.ask('drafts.open', { playerId, visitDate: '2027-01-20' })) as {
-			draft: { content: DraftContent }
-		}
-		const stored = Number(draft.content.visit.notes)
+		const stored = Number((await draftOf(app, playerId)).content.visit.notes)
 		// the kill may fall between the commit and the print: then one more than was printed is stored
 		expect(stored, where).toBeGreaterThanOrEqual(acknowledged)
 		expect(stored, where).toBeLessThanOrEqual(acknowledged + 1)

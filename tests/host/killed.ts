@@ -2,13 +2,15 @@
 import { spawn } from 'node:child_process'
 
 /**
- * @returns the process id and the whole lines it printed, killed `delayMs` after the first one;
- * rejects where it ended by itself
+ * @param from how the line begins from which the delay is counted; without it, the first line
+ * @returns the process id and the whole lines it printed, killed `delayMs` after that line; rejects
+ * where it ended by itself
  */
 export function runUntilKilled(
 	script: string,
 	args: readonly string[],
 	delayMs: number,
+	from = '',
 ): Promise<{ pid: number; lines: string[] }> {
 	return new Promise((resolve, reject) => {
 		const child = spawn(
@@ -18,12 +20,15 @@ export function runUntilKilled(
 		)
 		let printed = ''
 		let complaint = ''
+		let isDoomed = false
 		child.stderr.on('data', (chunk: Buffer) => {
 			complaint += chunk.toString()
 		})
 		child.stdout.on('data', (chunk: Buffer) => {
-			if (printed === '') setTimeout(() => child.kill('SIGKILL'), delayMs)
 			printed += chunk.toString()
+			if (isDoomed || !printed.split('\n').some((line) => line.startsWith(from))) return
+			isDoomed = true
+			setTimeout(() => child.kill('SIGKILL'), delayMs)
 		})
 		child.once('error', reject)
 		child.once('close', (code, signal) =>

@@ -4,9 +4,7 @@ import { join } from 'node:path'
 import { expect, test } from 'vitest'
 import { readPack } from '../../electron/store/pack-file.ts'
 import { folder, open, passphrase, signed, withPlayer } from './bench-app.ts'
-import { laptopOf, packed, packPassphrase, stick } from './bench-pack.ts'
-
-const measured = { feet: { left: { heelToToeMm: 246 }, right: { heelToToeMm: 249 } } }
+import { laptopOf, measured, packed, packPassphrase, stick } from './bench-pack.ts'
 
 test('a pack carries the chosen players and no others, and the laptop shows what it carries', async () => {
 	const { app, playerId } = await withPlayer()
@@ -71,7 +69,7 @@ test('history as much as needed: none, the last visit, all', async () => {
 		expect(manifest.counts.visit, history).toBe(visits)
 		expect(manifest.counts.report, history).toBe(visits)
 		if (history === 'last')
-			expect(records.find((one) => one.kind === 'visit')?.value).toMatchObject({
+			expect(records.find(({ kind }) => kind === 'visit')?.value).toMatchObject({
 				visit: { visitDate: '2027-01-10' },
 			})
 	}

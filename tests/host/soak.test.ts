@@ -1,6 +1,6 @@
 /** The short form of npm run soak. */
 import { expect, test } from 'vitest'
-import { soak } from '../soak/soak.ts'
+import { soak } from '../soak/kills.ts'
 
 test('nothing acknowledged is lost by kill -9 over saves, signatures, backups, restores and ' +
 	'upgrades', {

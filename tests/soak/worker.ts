@@ -1,53 +1,40 @@
 /**
  * Works on a store as fast as it can and prints what was acknowledged. Started and killed by
- * soak.ts.
+ * kills.ts.
  */
 import { writeSync } from 'node:fs'
-import { createApp } from '../../electron/app.ts'
-import type { DraftContent } from '../../shared/contract.ts'
+import { draftOf, openNow, player } from '../host/clock-app.ts'
 
 const [dataFolder = '', playerId = '', passphrase = '', from = '0'] = process.argv.slice(2)
-const app = createApp({
-	dataFolder,
-	scryptCost: 1024,
-	renderPdf: async () => Buffer.from('%PDF-1.7 soak'),
-})
-// biome-ignore lint/suspicious/noExplicitAny: answers are looked at field by field
-async function call(name: string, input: unknown): Promise<any> {
-	const answer = await app.call(name, input)
-	if (!answer.ok) throw new Error(`${name}: ${answer.message} ${JSON.stringify(answer.problems)}`)
-	return answer.value
-}
+const app = openNow(dataFolder)
 /**
  * Written at once and not through a stream: what was printed has left this process before the next
  * step.
  */
 const tell = (text: string) => writeSync(1, `${text}\n`)
-const player = { givenName: 'Ines', familyName: 'Ashdown', birthDate: '2009-03-02', sex: 'female' }
-await call('session.unlock', { passphrase })
+async function restoreNewest(): Promise<void> {
+	const [newest] = (await app.ask('backups.list')).backups
+	tell(`restoring ${newest.file}`)
+	await app.ask('backups.restore', { file: newest.file })
+	await app.ask('session.unlock', { passphrase })
+	tell(`restored ${newest.file}`)
+}
+await app.ask('session.unlock', { passphrase })
 tell('ready')
 for (let number = Number(from) + 1; ; number++) {
-	await call('players.save', { playerId, player: { ...player, club: String(number) } })
+	await app.ask('players.save', { playerId, player: { ...player, club: String(number) } })
 	tell(`saved ${number}`)
-	const { draft } = (await call('drafts.open', { playerId, visitDate: '2027-01-20' })) as {
-		draft: { draftId: string; content: DraftContent }
-	}
-	await call('drafts.save', {
-		draftId: draft.draftId,
+	const { draftId, content } = await draftOf(app, playerId)
+	await app.ask('drafts.save', {
+		draftId,
 		content: {
-			...draft.content,
-			visit: { ...draft.content.visit, notes: String(number) },
-			decisions: { ...draft.content.decisions, consentNoted: true },
+			...content,
+			visit: { ...content.visit, notes: String(number) },
+			decisions: { ...content.decisions, consentNoted: true },
 		},
 	})
-	const { visitId } = await call('visits.sign', { draftId: draft.draftId })
+	const { visitId } = await app.ask('visits.sign', { draftId })
 	tell(`signed ${visitId}`)
-	if (number % 4 === 0) tell(`backup ${(await call('backups.make', {})).file}`)
-	if (number % 9 === 0) {
-		const [newest] = (await call('backups.list', {})).backups
-		tell(`restoring ${newest.file}`)
-		await call('backups.restore', { file: newest.file })
-		await call('session.unlock', { passphrase })
-		tell(`restored ${newest.file}`)
-	}
+	if (number % 4 === 0) tell(`backup ${(await app.ask('backups.make')).file}`)
+	if (number % 9 === 0) await restoreNewest()
 }

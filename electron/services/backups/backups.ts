@@ -1,16 +1,22 @@
+/** Backups as the screens ask for them: listed, made, looked into, restored, moved to a new PC. */
 import { statSync } from 'node:fs'
 import { isAbsolute, join } from 'node:path'
 import type { InputOf, OutputOf } from '../../../shared/contract.ts'
 import { backupAgeDays } from '../../../shared/desk/records/keep.ts'
-import { BackupRefused } from '../../store/backup.ts'
-import { openPackHere } from '../outreach/packs.ts'
+import { present } from '../../../shared/engine/plain/present.ts'
+import { BackupRefused } from '../../store/backup-file.ts'
+import { openPackHere } from '../outreach/laptop.ts'
 import type { PlayerValue } from '../players/memory.ts'
-import { type Deps, Refusal, type State } from '../records/state.ts'
+import { fullName } from '../players/names.ts'
+import type { Deps } from '../records/deps.ts'
+import type { Memory } from '../records/memory.ts'
+import { Refusal } from '../records/refusal.ts'
 
 const dayMs = 86_400_000
+const notWritable = ['EACCES', 'EROFS', 'EPERM', 'ENOENT', 'ENOTDIR', 'EEXIST']
 /** most names that a preview lists on either side */
 const mostNames = 50
-const bytesOf = (file: string) => {
+const bytesOf = (file: string): number => {
 	try {
 		return statSync(file).size
 	} catch {
@@ -18,56 +24,60 @@ const bytesOf = (file: string) => {
 	}
 }
 
-export function listBackups(state: State, { store, now }: Deps): OutputOf<'backups.list'> {
+/** What is said of the newest backup's age in days; empty where all is well. */
+function nagWords(backups: number, ageDays: number | undefined, warnDays: number): string {
+	if (backups === 0) return 'There is no backup yet. Make one now, best on a stick or another disk.'
+	if (ageDays === undefined)
+		return 'The newest backup is dated after today. Check the date of this PC.'
+	return ageDays >= warnDays ? `The newest backup is ${ageDays} days old. Make one now.` : ''
+}
+/** The backups there are, the newest first, and whether it is time for another one. */
+export function listBackups(
+	{ clinic }: Pick<Memory, 'clinic'>,
+	{ store, now }: Deps,
+): OutputOf<'backups.list'> {
 	const backups = store.backups()
 	const ageDays = backupAgeDays(backups[0]?.at, now().toISOString())
-	const warn = state.settings.backupWarnDays
-	const nag =
-		backups.length === 0
-			? 'There is no backup yet. Make one now, best on a stick or another disk.'
-			: ageDays === undefined
-				? 'The newest backup is dated after today. Check the date of this PC.'
-				: ageDays >= warn
-					? `The newest backup is ${ageDays} days old. Make one now.`
-					: ''
 	return {
 		folder: store.backupFolder,
-		...(ageDays === undefined ? {} : { ageDays }),
-		nag,
+		...present({ ageDays }),
+		nag: nagWords(backups.length, ageDays, clinic.settings.backupWarnDays),
 		backups: backups.map((backup) => ({
 			...backup,
 			bytes: bytesOf(join(backup.folder, backup.file)),
 		})),
 	}
 }
+function mustBeWholePath(folder: string): void {
+	if (isAbsolute(folder)) return
+	throw new Refusal('The folder is not a whole path.', [
+		{ path: 'folder', message: `given ${folder}, allowed: a whole path such as /media/stick` },
+	])
+}
+/** Makes a backup in a folder, or where they usually go. @throws Refusal in words */
 export async function makeBackup(
 	{ store }: Deps,
 	{ folder }: InputOf<'backups.make'>,
 ): Promise<OutputOf<'backups.make'>> {
-	if (folder !== undefined && !isAbsolute(folder))
-		throw new Refusal('The folder is not a whole path.', [
-			{ path: 'folder', message: `given ${folder}, allowed: a whole path such as /media/stick` },
-		])
+	if (folder !== undefined) mustBeWholePath(folder)
 	const where = folder ?? store.backupFolder
 	const made = await inWords(() => store.backup('asked', where), where)
 	store.audit({ function: 'backup', objectRef: made.file })
 	return { ...made, folder: where, bytes: bytesOf(join(where, made.file)) }
 }
+/** What a folder or file refuses is said in words. */
 async function inWords<T>(work: () => Promise<T>, where: string): Promise<T> {
 	try {
 		return await work()
 	} catch (error) {
 		if (error instanceof BackupRefused) throw new Refusal(error.message)
-		const { code, errstr } = error as { code?: string; errstr?: string }
-		if (code === 'ENOSPC' || /full/.test(errstr ?? ''))
+		const { code = '', errstr = '' } = error as { code?: string; errstr?: string }
+		if (code === 'ENOSPC' || /full/.test(errstr))
 			throw new Refusal(
 				`There is no room in ${where}. Free some space or use another stick. No half backup was ` +
 					'left there.',
 			)
-		if (
-			['EACCES', 'EROFS', 'EPERM', 'ENOENT', 'ENOTDIR', 'EEXIST'].includes(code ?? '') ||
-			/readonly|unable to open/.test(errstr ?? '')
-		)
+		if (notWritable.includes(code) || /readonly|unable to open/.test(errstr))
 			throw new Refusal(
 				`The folder ${where} cannot be written to. Check that the stick is plugged in and not ` +
 					'write-protected, or choose another folder.',
@@ -75,14 +85,12 @@ async function inWords<T>(work: () => Promise<T>, where: string): Promise<T> {
 		throw error
 	}
 }
+/** Sets the folder that backups go to. @throws Refusal in words */
 export async function setBackupFolder(
 	{ store, saveSettings }: Deps,
 	{ folder }: InputOf<'backups.setFolder'>,
 ): Promise<OutputOf<'backups.setFolder'>> {
-	if (!isAbsolute(folder))
-		throw new Refusal('The folder is not a whole path.', [
-			{ path: 'folder', message: `given ${folder}, allowed: a whole path such as /media/stick` },
-		])
+	mustBeWholePath(folder)
 	// a folder counts once a checked backup stands in it
 	await inWords(() => store.backup('asked', folder), folder)
 	store.backupFolder = folder
@@ -93,59 +101,62 @@ export async function setBackupFolder(
 /** A name of the list, or a whole path. */
 function fileOf({ store }: Deps, given: string): string {
 	if (isAbsolute(given)) return given
-	const known = store.backups().find((one) => one.file === given)
+	const known = store.backups().find(({ file }) => file === given)
 	if (!known)
 		throw new Refusal('This backup is not in the list.', [
 			{ path: 'file', message: `given ${given}, allowed: a file of the list, or a whole path` },
 		])
 	return join(known.folder, known.file)
 }
+/** What a backup holds, and which players stand only now or only then. @throws Refusal */
 export function previewBackup(
-	state: State,
+	memory: Pick<Memory, 'players'>,
 	deps: Deps,
 	{ file }: InputOf<'backups.preview'>,
 ): OutputOf<'backups.preview'> {
-	try {
-		const { records, visits, lastAt, sameClinic, players } = deps.store.preview(fileOf(deps, file))
-		const then = new Map<string, string>()
-		for (const { value } of players ?? []) {
+	const held = lookInto(deps, fileOf(deps, file))
+	const { records, visits, lastAt, sameClinic, players = [] } = held
+	const then = new Map(
+		players.map(({ value }) => {
 			const { playerId, player } = value as PlayerValue
-			then.set(playerId, `${player.givenName} ${player.familyName}`)
-		}
-		const now = new Map(
-			[...state.players.values()].map(({ card }) => [
-				card.playerId,
-				`${card.givenName} ${card.familyName}`,
-			]),
-		)
-		const only = (a: Map<string, string>, b: Map<string, string>) =>
-			sameClinic
-				? [...a]
-						.filter(([id]) => !b.has(id))
-						.map(([, name]) => name)
-						.slice(0, mostNames)
-				: []
-		return {
-			records,
-			visits,
-			...(lastAt === undefined ? {} : { lastAt }),
-			...(sameClinic === undefined ? {} : { sameClinic, players: then.size }),
-			onlyNow: only(now, then),
-			onlyThen: only(then, now),
-		}
+			return [playerId, fullName(player)]
+		}),
+	)
+	const now = new Map(
+		[...memory.players.byId.values()].map(({ card }) => [card.playerId, fullName(card)]),
+	)
+	return {
+		records,
+		visits,
+		...present({ lastAt, sameClinic }),
+		...(sameClinic === undefined ? {} : { players: then.size }),
+		onlyNow: sameClinic ? namesOnlyIn(now, then) : [],
+		onlyThen: sameClinic ? namesOnlyIn(then, now) : [],
+	}
+}
+const namesOnlyIn = (here: ReadonlyMap<string, string>, there: ReadonlyMap<string, string>) =>
+	[...here]
+		.filter(([id]) => !there.has(id))
+		.map(([, name]) => name)
+		.slice(0, mostNames)
+/** @throws Refusal where it is no whole backup */
+function lookInto({ store }: Deps, file: string): ReturnType<Deps['store']['preview']> {
+	try {
+		return store.preview(file)
 	} catch (error) {
 		if (error instanceof BackupRefused) throw new Refusal(error.message)
 		throw error
 	}
 }
+/** Puts a backup in the place of the records; the records are locked then. @throws Refusal */
 export async function restoreBackup(
-	state: State,
+	memory: Memory,
 	deps: Deps,
 	{ file }: InputOf<'backups.restore'>,
 ): Promise<OutputOf<'backups.restore'>> {
 	const from = fileOf(deps, file)
 	const { before } = await inWords(() => deps.store.restore(from), deps.store.backupFolder)
-	state.clear()
+	memory.clear()
 	return { before: before?.file ?? '' }
 }
 /** On a PC without records: a backup becomes the records. */
@@ -173,7 +184,7 @@ export async function moveHere(
  * is well
  */
 export async function dailyBackup({ store, now }: Deps): Promise<string> {
-	const [newest] = store.backups().filter((one) => one.reason === 'daily')
+	const newest = store.backups().find(({ reason }) => reason === 'daily')
 	const age = newest ? now().getTime() - Date.parse(newest.at) : dayMs
 	if (age >= 0 && age < dayMs) return ''
 	try {

@@ -1,6 +1,6 @@
 import type { Handlers } from '../../calls/handlers.ts'
 import type { Deps } from '../records/deps.ts'
-import type { State } from '../records/state.ts'
+import type { Memory } from '../records/memory.ts'
 import {
 	listBackups,
 	makeBackup,
@@ -11,15 +11,15 @@ import {
 import { destroy, hold, register, retentionDue } from './retention.ts'
 
 /** The calls about backups, and about keeping and destroying records. */
-export const backupCalls = (state: State, deps: Deps) =>
+export const backupCalls = (memory: Memory, deps: Deps) =>
 	({
-		'retention.due': (input) => retentionDue(state, deps, input),
-		'retention.hold': (input) => hold(state, deps, input),
-		'retention.destroy': (input) => destroy(state, deps, input),
+		'retention.due': (input) => retentionDue(memory, deps, input),
+		'retention.hold': (input) => hold(memory, deps, input),
+		'retention.destroy': (input) => destroy(memory, deps, input),
 		'retention.register': () => register(deps),
-		'backups.list': () => listBackups(state, deps),
+		'backups.list': () => listBackups(memory, deps),
 		'backups.make': (input) => makeBackup(deps, input),
 		'backups.setFolder': (input) => setBackupFolder(deps, input),
-		'backups.preview': (input) => previewBackup(state, deps, input),
-		'backups.restore': (input) => restoreBackup(state, deps, input),
+		'backups.preview': (input) => previewBackup(memory, deps, input),
+		'backups.restore': (input) => restoreBackup(memory, deps, input),
 	}) satisfies Partial<Handlers>

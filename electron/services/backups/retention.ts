@@ -1,3 +1,4 @@
+/** How long records are kept: what is due, what is on hold, what was destroyed and by whom. */
 import { rmSync } from 'node:fs'
 import { join } from 'node:path'
 import type { InputOf, OutputOf } from '../../../shared/contract.ts'
@@ -7,77 +8,77 @@ import {
 	registerLineSchema,
 } from '../../../shared/desk/records/retention.ts'
 import { dayHere } from '../../../shared/desk/workplace/local-day.ts'
-import { plain } from '../players/names.ts'
-import { type Deps, Refusal, type State } from '../records/state.ts'
+import { fullName, plain } from '../players/names.ts'
+import type { Deps } from '../records/deps.ts'
+import type { Memory } from '../records/memory.ts'
+import { Refusal } from '../records/refusal.ts'
 
-const nameOf = (state: State, playerId: string) => {
-	const { player } = state.entry(playerId)
-	return `${player.givenName} ${player.familyName}`
-}
-/** The clock of each shown player; merged records count together, the last entry of any of them. */
-function clocks(
-	state: State,
-	{ store }: Deps,
-): {
+type PlayersHere = Pick<Memory, 'players' | 'clinic' | 'holds'>
+interface Clock {
 	playerId: string
 	name: string
 	birthDate: string
+	/** ISO 8601 days */
 	firstEntry: string
 	lastEntry: string
 	keepUntil: string
-}[] {
-	const entries = store.lastEntries([...state.players.keys()])
-	return state.ordered().flatMap(({ card }) => {
-		const times = state.idsOf(card.playerId).flatMap((id) => entries.get(id) ?? [])
+}
+/** The clock of each shown player; merged records count together, the last entry of any of them. */
+function clocks({ players, clinic }: PlayersHere, { store }: Deps): Clock[] {
+	const entries = store.lastEntries([...players.byId.keys()])
+	return players.ordered().flatMap(({ card }) => {
+		const { playerId, birthDate } = card
+		const times = players.idsOf(playerId).flatMap((id) => entries.get(id) ?? [])
 		if (times.length === 0) return []
-		const lastEntry =
+		const firstEntry = dayOf(times.map((time) => time.first).sort()[0])
+		const lastEntry = dayOf(
 			times
 				.map((time) => time.last)
 				.sort()
-				.at(-1)
-				?.slice(0, 10) ?? ''
-		const firstEntry =
-			times
-				.map((time) => time.first)
-				.sort()[0]
-				?.slice(0, 10) ?? ''
+				.at(-1),
+		)
 		return [
 			{
-				playerId: card.playerId,
-				name: `${card.givenName} ${card.familyName}`,
-				birthDate: card.birthDate,
+				playerId,
+				name: fullName(card),
+				birthDate,
 				firstEntry,
 				lastEntry,
-				keepUntil: keepUntil(card.birthDate, lastEntry, state.settings.retention),
+				keepUntil: keepUntil(birthDate, lastEntry, clinic.settings.retention),
 			},
 		]
 	})
 }
-const isHeld = (state: State, playerId: string) =>
-	state.idsOf(playerId).some((id) => state.holds.has(id))
+const dayOf = (at: string | undefined): string => at?.slice(0, 10) ?? ''
+const isHeld = ({ players, holds }: PlayersHere, playerId: string): boolean =>
+	players.idsOf(playerId).some((id) => holds.has(id))
+/** Whose records need not be kept any longer on a day, and whose are on hold. */
 export function retentionDue(
-	state: State,
+	memory: PlayersHere,
 	deps: Deps,
 	{ on }: InputOf<'retention.due'>,
 ): OutputOf<'retention.due'> {
+	const { players, clinic, holds } = memory
 	const day = on ?? dayHere(deps.now())
+	const { name, source } = clinic.settings.retention
 	return {
-		rule: `${state.settings.retention.name}. ${state.settings.retention.source}`,
-		due: clocks(state, deps)
-			.filter((one) => one.keepUntil <= day && !isHeld(state, one.playerId))
-			.map(({ firstEntry: _, ...one }) => one),
-		held: [...state.holds].flatMap(([playerId, { reason }]) =>
-			state.players.has(playerId) ? [{ playerId, name: nameOf(state, playerId), reason }] : [],
+		rule: `${name}. ${source}`,
+		due: clocks(memory, deps)
+			.filter((clock) => clock.keepUntil <= day && !isHeld(memory, clock.playerId))
+			.map(({ firstEntry: _, ...shown }) => shown),
+		held: [...holds.byPlayer].flatMap(([playerId, { reason }]) =>
+			players.byId.has(playerId) ? [{ playerId, name: players.nameOf(playerId), reason }] : [],
 		),
 	}
 }
+/** Puts a record on hold or releases it. @throws Refusal where nothing would change */
 export function hold(
-	state: State,
+	{ players, holds }: Pick<Memory, 'players' | 'holds'>,
 	{ keep }: Deps,
 	{ playerId, reason, on }: InputOf<'retention.hold'>,
 ): OutputOf<'retention.hold'> {
-	state.entry(playerId)
-	const known = state.holds.get(playerId)
+	players.entry(playerId)
+	const known = holds.byPlayer.get(playerId)
 	if (on === (known !== undefined))
 		throw new Refusal(on ? 'This record is on hold already.' : 'This record is not on hold.')
 	keep({
@@ -93,52 +94,34 @@ export function hold(
  * destroyed by a slip.
  */
 export async function destroy(
-	state: State,
+	memory: Memory,
 	deps: Deps,
 	{ playerId, reason, name, alsoBackups }: InputOf<'retention.destroy'>,
 ): Promise<OutputOf<'retention.destroy'>> {
-	const { store } = deps
+	const { store, keep } = deps
+	const { players, drafts, people, clinic } = memory
 	// a daily backup that is being written now must stand in the list of those that hold the record
 	await store.backupsDone()
-	const whole = nameOf(state, playerId)
-	const today = dayHere(deps.now())
-	if (plain(name.trim()) !== plain(whole))
-		throw new Refusal('The name does not match this player. Nothing was destroyed.', [
-			{ path: 'name', message: `given "${name}", allowed: ${whole}` },
-		])
-	if (state.mergedAway(playerId))
-		throw new Refusal('This record was merged into another player. Undo the merge first.')
-	if (isHeld(state, playerId))
-		throw new Refusal(
-			'This record is on hold (complaint, claim or dispute). Release the hold first.',
-		)
-	const clock = clocks(state, deps).find((one) => one.playerId === playerId)
-	if (!clock || clock.keepUntil > today)
-		throw new Refusal(
-			`This record is to be kept until ${clock?.keepUntil ?? 'a day that cannot be computed'} ` +
-				`by the rule of the clinic (${state.settings.retention.name}). Nothing was destroyed.`,
-		)
-	const ids = state.idsOf(playerId)
+	const clock = mustBeDestroyable(memory, deps, playerId, name)
+	const ids = players.idsOf(playerId)
 	const recordIds = ids.flatMap((id) => store.recordsAbout(id))
-	const draftIds = [...state.drafts]
-		.filter(([, draft]) => ids.includes(draft.playerId))
-		.map(([draftId]) => draftId)
+	const draftIds = drafts.of(ids).map(([draftId]) => draftId)
 	const line: RegisterLine = {
 		playerId,
-		name: whole,
+		name: players.nameOf(playerId),
 		from: clock.firstEntry,
 		to: clock.lastEntry,
-		destroyedOn: today,
-		by: state.acts().name,
-		rule: state.settings.retention.name,
+		destroyedOn: dayHere(deps.now()),
+		by: people.acts().name,
+		rule: clinic.settings.retention.name,
 		reason,
 		recordIds,
 	}
 	store.destroy(recordIds, draftIds, () => {
-		store.append({ kind: 'register', at: deps.now().toISOString(), value: line, does: 'destroy' })
+		keep({ kind: 'register', value: line, does: 'destroy' })
 	})
-	for (const draftId of draftIds) state.memory.drafts.drop(draftId)
-	state.memory.players.forget(ids)
+	for (const draftId of draftIds) drafts.drop(draftId)
+	players.forget(ids)
 	const older = store.backups()
 	if (alsoBackups && older.length > 0) {
 		// the new copy is made and checked first: there is a good one at every moment
@@ -147,10 +130,35 @@ export async function destroy(
 		store.audit({ function: 'destroy', objectRef: `backups:${older.length}` })
 		return { records: recordIds.length, backupsThatStillHold: [] }
 	}
-	return { records: recordIds.length, backupsThatStillHold: older.map((one) => one.file) }
+	return { records: recordIds.length, backupsThatStillHold: older.map(({ file }) => file) }
 }
+/** @param name as it was typed. @throws Refusal in words; nothing is destroyed then */
+function mustBeDestroyable(memory: PlayersHere, deps: Deps, playerId: string, name: string): Clock {
+	const { players, clinic } = memory
+	const whole = players.nameOf(playerId)
+	const today = dayHere(deps.now())
+	if (plain(name.trim()) !== plain(whole))
+		throw new Refusal('The name does not match this player. Nothing was destroyed.', [
+			{ path: 'name', message: `given "${name}", allowed: ${whole}` },
+		])
+	if (players.mergedAway(playerId))
+		throw new Refusal('This record was merged into another player. Undo the merge first.')
+	if (isHeld(memory, playerId))
+		throw new Refusal(
+			'This record is on hold (complaint, claim or dispute). Release the hold first.',
+		)
+	const clock = clocks(memory, deps).find((found) => found.playerId === playerId)
+	if (!clock || clock.keepUntil > today)
+		throw new Refusal(
+			`This record is to be kept until ${clock?.keepUntil ?? 'a day that cannot be computed'} ` +
+				`by the rule of the clinic (${clinic.settings.retention.name}). Nothing was destroyed.`,
+		)
+	return clock
+}
+/** What was destroyed: a line for each player, without the ids. */
 export function register({ store }: Deps): OutputOf<'retention.register'> {
 	return { lines: destroyedLines(store).map(({ recordIds: _, ...line }) => line) }
 }
+/** What was destroyed, with the ids of all records that went. */
 export const destroyedLines = (store: Deps['store']): RegisterLine[] =>
 	store.load(['register']).records.map((record) => registerLineSchema.parse(record.value))

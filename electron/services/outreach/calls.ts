@@ -1,28 +1,24 @@
 import type { Handlers } from '../../calls/handlers.ts'
 import type { Deps } from '../records/deps.ts'
-import type { State } from '../records/state.ts'
-import {
-	answerQuestion,
-	compareDrafts,
-	joinByChoice,
-	listOutreach,
-	mergePack,
-	previewMerge,
-	putDraftAway,
-} from './merge.ts'
-import { makePack, makeReturn, removeHere } from './packs.ts'
+import type { Memory } from '../records/memory.ts'
+import { answerQuestion } from './answers.ts'
+import { listOutreach } from './list.ts'
+import { makePack } from './make-pack.ts'
+import { mergePack, previewMerge } from './merge.ts'
+import { compareDrafts, joinByChoice, putDraftAway } from './two-drafts.ts'
+import { makeReturn, removeHere } from './way-back.ts'
 
 /** The calls about packs that go out and come home. */
-export const outreachCalls = (state: State, deps: Deps) =>
+export const outreachCalls = (memory: Memory, deps: Deps) =>
 	({
-		'outreach.list': () => listOutreach(state, deps),
-		'outreach.makePack': (input) => makePack(state, deps, input),
-		'outreach.makeReturn': (input) => makeReturn(state, deps, input),
-		'outreach.previewMerge': (input) => previewMerge(state, deps, input),
-		'outreach.merge': (input) => mergePack(state, deps, input),
-		'outreach.answer': (input) => answerQuestion(state, deps, input),
-		'outreach.compareDrafts': (input) => compareDrafts(state, deps, input),
-		'outreach.joinDrafts': (input) => joinByChoice(state, deps, input),
-		'outreach.putDraftAway': (input) => putDraftAway(state, deps, input),
-		'outreach.remove': (input) => removeHere(state, deps, input),
+		'outreach.list': () => listOutreach(memory, deps),
+		'outreach.makePack': (input) => makePack(memory, deps, input),
+		'outreach.makeReturn': (input) => makeReturn(memory, deps, input),
+		'outreach.previewMerge': (input) => previewMerge(memory, deps, input),
+		'outreach.merge': (input) => mergePack(memory, deps, input),
+		'outreach.answer': (input) => answerQuestion(memory, deps, input),
+		'outreach.compareDrafts': (input) => compareDrafts(memory, deps, input),
+		'outreach.joinDrafts': (input) => joinByChoice(memory, deps, input),
+		'outreach.putDraftAway': (input) => putDraftAway(memory, deps, input),
+		'outreach.remove': (input) => removeHere(memory, deps, input),
 	}) satisfies Partial<Handlers>

@@ -67,3 +67,6 @@ export function likeness(left: Card, right: Card): 'same-person' | 'twin' | unde
 	if (sameFamily) return 'twin'
 	return sameGiven ? 'same-person' : undefined
 }
+/** A player's name as it is shown and printed. */
+export const fullName = ({ givenName, familyName }: Pick<Card, 'givenName' | 'familyName'>) =>
+	`${givenName} ${familyName}`

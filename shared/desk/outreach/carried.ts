@@ -25,7 +25,7 @@ export type Carried = z.infer<typeof carriedSchema>
 export const carriedDraftSchema = z.strictObject({ id, at: z.string(), value: z.unknown() })
 export type CarriedDraft = z.infer<typeof carriedDraftSchema>
 /** A draft as it stood when a pack went out: what a change is measured against. */
-export const draftBaseSchema = z.strictObject({ id, digest: z.string() })
+const draftBaseSchema = z.strictObject({ id, digest: z.string() })
 export type DraftBase = z.infer<typeof draftBaseSchema>
 
 export const manifestSchema = z.strictObject({
@@ -61,12 +61,11 @@ export const manifestSchema = z.strictObject({
 })
 export type Manifest = z.infer<typeof manifestSchema>
 
+type Place = Pick<Carried, 'tick' | 'origin' | 'id'>
 /** Order of records that every store agrees on, in whatever order they arrived. */
-export function inOrder(
-	a: Pick<Carried, 'tick' | 'origin' | 'id'>,
-	b: Pick<Carried, 'tick' | 'origin' | 'id'>,
-): number {
-	if (a.tick !== b.tick) return a.tick - b.tick
-	if (a.origin !== b.origin) return a.origin < b.origin ? -1 : 1
-	return a.id < b.id ? -1 : a.id > b.id ? 1 : 0
+export function inOrder(first: Place, second: Place): number {
+	if (first.tick !== second.tick) return first.tick - second.tick
+	if (first.origin !== second.origin) return first.origin < second.origin ? -1 : 1
+	if (first.id === second.id) return 0
+	return first.id < second.id ? -1 : 1
 }

@@ -14,12 +14,12 @@ const isGroup = (value: unknown): value is Record<string, unknown> =>
  */
 function leavesOf(value: unknown, path: readonly string[] = [], found: Leaves = new Map()): Leaves {
 	if (isGroup(value) && Object.keys(value).length > 0)
-		for (const [key, one] of Object.entries(value)) leavesOf(one, [...path, key], found)
+		for (const [key, inner] of Object.entries(value)) leavesOf(inner, [...path, key], found)
 	else if (value !== undefined && path.length > 0) found.set(path.join(separator), value)
 	return found
 }
-const same = (a: unknown, b: unknown): boolean =>
-	canonicalJson(a ?? null) === canonicalJson(b ?? null)
+const same = (first: unknown, second: unknown): boolean =>
+	canonicalJson(first ?? null) === canonicalJson(second ?? null)
 function build(leaves: Leaves): Record<string, unknown> {
 	const whole: Record<string, unknown> = {}
 	for (const [path, value] of leaves) {
@@ -51,12 +51,19 @@ function halfMeasured(whole: Record<string, unknown>): string[] {
 		)
 		.map((path) => `visit.notMeasured.${path}`)
 }
-export interface DraftJoin {
+interface DraftJoin {
 	value: Record<string, unknown>
 	/** paths that both changed, each to something else */
 	conflicts: string[]
 }
+/** Whose value stands where at most one of them changed it; undefined where both did. */
+function whichStands(was: unknown, left: unknown, right: unknown): 'first' | 'second' | undefined {
+	if (same(left, right)) return 'first'
+	if (same(left, was)) return 'second'
+	return same(right, was) ? 'first' : undefined
+}
 /**
+ * Joins two contents of a draft.
  * @param base the content both began from; undefined where each was begun for itself
  * @param choose for a path that both changed: which one stands; without an answer it is a conflict
  * and the first one's value is put
@@ -67,20 +74,15 @@ export function joinDraftContents(
 	second: unknown,
 	choose: (path: string) => 'first' | 'second' | undefined = () => undefined,
 ): DraftJoin {
-	const [from, a, b] = [leavesOf(base), leavesOf(first), leavesOf(second)]
+	const [ofBase, ofFirst, ofSecond] = [leavesOf(base), leavesOf(first), leavesOf(second)]
 	const leaves: Leaves = new Map()
 	const conflicts: string[] = []
-	for (const path of new Set([...a.keys(), ...b.keys()])) {
-		const [was, one, two] = [from.get(path), a.get(path), b.get(path)]
+	for (const path of new Set([...ofFirst.keys(), ...ofSecond.keys()])) {
+		const [was, left, right] = [ofBase.get(path), ofFirst.get(path), ofSecond.get(path)]
 		const said = path.replaceAll(separator, '.')
-		let value = one
-		if (same(one, two)) value = one
-		else if (same(one, was)) value = two
-		else if (!same(two, was)) {
-			const answer = choose(said)
-			if (answer === undefined) conflicts.push(said)
-			value = answer === 'second' ? two : one
-		}
+		const stands = whichStands(was, left, right) ?? choose(said)
+		if (stands === undefined) conflicts.push(said)
+		const value = stands === 'second' ? right : left
 		if (value !== undefined) leaves.set(path, value)
 	}
 	const value = build(leaves)

@@ -7,7 +7,7 @@ import { type Carried, inOrder } from './carried.ts'
 
 export type Version = Pick<Carried, 'id' | 'follows' | 'origin' | 'tick' | 'at' | 'value'>
 /** Ids that an answer put to rest, besides what records follow. */
-export type Joined = ReadonlySet<string>
+type Joined = ReadonlySet<string>
 
 /** Versions that no other follows and no answer has joined, in the common order. */
 export function headsOf<V extends Version>(
@@ -18,33 +18,30 @@ export function headsOf<V extends Version>(
 	const heads = versions.filter((version) => !followed.has(version.id) && !joined.has(version.id))
 	return heads.sort(inOrder)
 }
+/** A version, the one it follows, and so on back as far as they are known. */
 function lineOf(version: Version, byId: ReadonlyMap<string, Version>): string[] {
 	const line: string[] = []
-	for (
-		let at: Version | undefined = version;
-		at && !line.includes(at.id);
-		at = at.follows === undefined ? undefined : byId.get(at.follows)
-	)
-		line.push(at.id)
+	let standing: Version | undefined = version
+	while (standing && !line.includes(standing.id)) {
+		line.push(standing.id)
+		standing = standing.follows === undefined ? undefined : byId.get(standing.follows)
+	}
 	return line
 }
 /** The last version that all heads go back to; undefined where they share none. */
-export function commonBase<V extends Version>(
-	heads: readonly V[],
-	versions: readonly V[],
-): V | undefined {
+function commonBase<V extends Version>(heads: readonly V[], versions: readonly V[]): V | undefined {
 	const byId = new Map(versions.map((version) => [version.id, version]))
 	const lines = heads.map((head) => lineOf(head, byId))
 	const shared = lines[0]?.find((id) => lines.every((line) => line.includes(id)))
 	return shared === undefined ? undefined : byId.get(shared)
 }
-export interface FieldValue {
+interface FieldValue {
 	record: string
 	origin: string
 	at: string
 	value: unknown
 }
-export interface FieldQuestion {
+interface FieldQuestion {
 	field: string
 	values: FieldValue[]
 }
@@ -66,26 +63,21 @@ export function joinFields(
 	const heads = headsOf(versions, joined)
 	const base = commonBase(heads, versions)
 	const before = base ? field(base.value) : {}
+	const keys = new Set([
+		...Object.keys(before),
+		...heads.flatMap((head) => Object.keys(field(head.value))),
+	])
 	const value: Record<string, unknown> = {}
 	const questions: FieldQuestion[] = []
-	const keys = [
-		...new Set([
-			...Object.keys(before),
-			...heads.flatMap((head) => Object.keys(field(head.value))),
-		]),
-	].sort()
-	for (const key of keys) {
+	for (const key of [...keys].sort()) {
+		const tells = (version: Version): string => canonical(field(version.value)[key] ?? null)
 		const changed = heads.filter(
-			(head) =>
-				canonical(field(head.value)[key] ?? null) !== canonical(before[key] ?? null) ||
-				base === undefined,
-		)
-		const distinct = new Map(
-			changed.map((head) => [canonical(field(head.value)[key] ?? null), head]),
+			(head) => base === undefined || tells(head) !== canonical(before[key] ?? null),
 		)
 		const standing = changed.at(-1)
 		const now = standing ? field(standing.value)[key] : before[key]
 		if (now !== undefined) value[key] = now
+		const distinct = new Map(changed.map((head) => [tells(head), head]))
 		if (distinct.size > 1)
 			questions.push({
 				field: key,
@@ -108,7 +100,7 @@ export interface ConsentVersion extends Version {
 		withdrawn?: string | undefined
 	}
 }
-export interface ContestedConsent {
+interface ContestedConsent {
 	purpose: string
 	recipient: string
 	standing: string
@@ -130,72 +122,67 @@ export function contestedConsents(
 	versions: readonly ConsentVersion[],
 	joined: Joined = new Set(),
 ): ContestedConsent[] {
-	const groups = new Map<string, ConsentVersion[]>()
-	for (const version of versions) {
-		const key = JSON.stringify([
-			version.value.purpose,
-			version.value.recipient.normalize('NFKC').trim().toLowerCase(),
-		])
-		groups.set(key, [...(groups.get(key) ?? []), version])
-	}
+	const groups = Map.groupBy(versions, ({ value }) =>
+		JSON.stringify([value.purpose, value.recipient.normalize('NFKC').trim().toLowerCase()]),
+	)
 	return [...groups.values()]
-		.flatMap((group) => {
-			// the last word of each place; words of one place follow each other by date as ever
-			const last = new Map(headsOf(group, joined).map((head) => [head.origin, head]))
-			const heads = [...last.values()].sort(inOrder)
-			if (new Set(heads.map(decisionOf)).size < 2) return []
-			const [strictest] = heads.toSorted(
-				(a, b) => strictness[decisionOf(b)] - strictness[decisionOf(a)] || inOrder(a, b),
-			)
-			const first = group[0] as ConsentVersion
-			return [
-				{
-					purpose: first.value.purpose,
-					recipient: first.value.recipient,
-					standing: strictest?.id ?? '',
-					records: heads.map((head) => ({
-						record: head.id,
-						decision: decisionOf(head),
-						origin: head.origin,
-						at: head.at,
-					})),
-				},
-			]
-		})
-		.sort((a, b) => (a.standing < b.standing ? -1 : 1))
+		.flatMap((group) => contested(group, joined))
+		.sort((first, second) => (first.standing < second.standing ? -1 : 1))
+}
+/** @param group consents to one purpose for one recipient */
+function contested(group: readonly ConsentVersion[], joined: Joined): ContestedConsent[] {
+	// the last word of each place; words of one place follow each other by date as ever
+	const last = new Map(headsOf(group, joined).map((head) => [head.origin, head]))
+	const heads = [...last.values()].sort(inOrder)
+	if (new Set(heads.map(decisionOf)).size < 2) return []
+	const [strictest] = heads.toSorted(
+		(first, second) =>
+			strictness[decisionOf(second)] - strictness[decisionOf(first)] || inOrder(first, second),
+	)
+	const { purpose = '', recipient = '' } = group[0]?.value ?? {}
+	return [
+		{
+			purpose,
+			recipient,
+			standing: strictest?.id ?? '',
+			records: heads.map((head) => ({
+				record: head.id,
+				decision: decisionOf(head),
+				origin: head.origin,
+				at: head.at,
+			})),
+		},
+	]
 }
 /** Kinds whose versions follow each other and of which one counts. */
-export const chained = ['clinic', 'settings', 'shelf', 'protocol', 'season', 'visit'] as const
+const chained: readonly string[] = ['clinic', 'settings', 'shelf', 'protocol', 'season', 'visit']
 export interface Fork {
 	kind: string
 	after: string
 	records: { record: string; origin: string; at: string }[]
 }
+type OfKind = Version & { kind: string }
 /** Versions of one kind that two places made of the same one. */
-export function forksOf(
-	records: readonly (Version & { kind: string })[],
-	joined: Joined = new Set(),
-): Fork[] {
-	const followers = new Map<string, (Version & { kind: string })[]>()
-	for (const record of records)
-		if (record.follows !== undefined && (chained as readonly string[]).includes(record.kind))
-			followers.set(`${record.kind} ${record.follows}`, [
-				...(followers.get(`${record.kind} ${record.follows}`) ?? []),
-				record,
-			])
-	return [...followers.values()]
-		.flatMap((group) => {
-			const open = group.filter((one) => !joined.has(one.id)).sort(inOrder)
-			const [first] = open
-			return first && open.length > 1 && new Set(open.map((one) => one.origin)).size > 1
-				? [
-						{
-							kind: first.kind,
-							after: first.follows ?? '',
-							records: open.map((one) => ({ record: one.id, origin: one.origin, at: one.at })),
-						},
-					]
-				: []
-		})
-		.sort((a, b) => (a.after < b.after ? -1 : 1))
+export function forksOf(records: readonly OfKind[], joined: Joined = new Set()): Fork[] {
+	const following = records.filter(
+		({ kind, follows }) => follows !== undefined && chained.includes(kind),
+	)
+	const groups = Map.groupBy(following, ({ kind, follows }) => `${kind} ${follows}`)
+	return [...groups.values()]
+		.flatMap((group) => forked(group, joined))
+		.sort((first, second) => (first.after < second.after ? -1 : 1))
+}
+/** @param group the versions that follow one version */
+function forked(group: readonly OfKind[], joined: Joined): Fork[] {
+	const open = group.filter(({ id }) => !joined.has(id)).sort(inOrder)
+	const [first] = open
+	const places = new Set(open.map(({ origin }) => origin))
+	if (!first || places.size < 2) return []
+	return [
+		{
+			kind: first.kind,
+			after: first.follows ?? '',
+			records: open.map(({ id, origin, at }) => ({ record: id, origin, at })),
+		},
+	]
 }

@@ -10,18 +10,20 @@ import {
 	forksOf,
 	type Joining,
 	joinFields,
-	type Version,
 } from './heads.ts'
 
+/** What makes a record the same in every store: all of it but its card. */
 export const recordDigest = (record: Carried): string => digestOf({ ...record, card: null })
+/** What makes a draft's content the same. */
 export const draftDigest = ({ value }: Pick<CarriedDraft, 'value'>): string => digestOf(value)
 
 /**
  * What happens to a draft: nothing new, taken in, kept beside the own one, own one kept, own one
  * closed since it was signed away.
  */
-export type DraftStep = 'same' | 'take' | 'both' | 'keep' | 'drop'
+type DraftStep = 'same' | 'take' | 'both' | 'keep' | 'drop'
 /**
+ * What happens to one draft of a returning pack.
  * @param home digest of the draft here, undefined where there is none
  * @param base digest it had when the pack went out, undefined where it was begun away
  * @param coming digest it has in the returning pack, undefined where it is gone there
@@ -52,9 +54,10 @@ export interface MergeCounts {
 	before: number
 	after: number
 }
-export const countsAgree = (one: MergeCounts): boolean =>
-	one.in === one.added + one.already + one.quarantined + one.heldBack &&
-	one.after === one.before + one.added
+/** Whether nothing that came is unaccounted for, and nothing went that was here. */
+export const countsAgree = (counts: MergeCounts): boolean =>
+	counts.in === counts.added + counts.already + counts.quarantined + counts.heldBack &&
+	counts.after === counts.before + counts.added
 
 /**
  * A store as the rules see it. `versions` of an id are more than one only where contents differ:
@@ -78,27 +81,33 @@ export function union(
 	const records = new Map(home.records.map((record) => [recordDigest(record), record]))
 	for (const record of coming.records)
 		if (!records.has(recordDigest(record))) records.set(recordDigest(record), record)
-	const drafts = [...home.drafts]
+	return {
+		records: [...records.values()].sort(inOrder),
+		drafts: unitedDrafts(home.drafts, coming, taken),
+	}
+}
+function unitedDrafts(
+	home: readonly CarriedDraft[],
+	coming: Coming,
+	taken: ReadonlySet<string>,
+): CarriedDraft[] {
+	const drafts = [...home]
 	const bases = new Map(coming.bases.map((basis) => [basis.id, basis.digest]))
-	const ids = new Set([...bases.keys(), ...coming.drafts.map((draft) => draft.id)])
-	for (const id of ids) {
+	for (const id of new Set([...bases.keys(), ...coming.drafts.map((draft) => draft.id)])) {
 		const theirs = coming.drafts.find((draft) => draft.id === id)
 		const digest = theirs && draftDigest(theirs)
-		const own = drafts.filter((draft) => draft.id === id)
 		const base = bases.get(id)
-		const atBase = own.find((one) => draftDigest(one) === base)
-		const chosen = atBase ?? own.find((one) => draftDigest(one) === digest) ?? own[0]
-		const step = draftStep(
-			chosen && draftDigest(chosen),
-			base,
-			digest,
-			digest !== undefined && taken.has(`${id} ${digest}`),
-		)
-		if ((step === 'take' || step === 'drop') && chosen) drafts.splice(drafts.indexOf(chosen), 1)
+		const own = drafts.filter((draft) => draft.id === id)
+		const standing = withDigest(own, base) ?? withDigest(own, digest) ?? own[0]
+		const known = digest !== undefined && taken.has(`${id} ${digest}`)
+		const step = draftStep(standing && draftDigest(standing), base, digest, known)
+		if ((step === 'take' || step === 'drop') && standing) drafts.splice(drafts.indexOf(standing), 1)
 		if ((step === 'take' || step === 'both') && theirs) drafts.push(theirs)
 	}
-	return { records: [...records.values()].sort(inOrder), drafts }
+	return drafts
 }
+const withDigest = (drafts: readonly CarriedDraft[], digest: string | undefined) =>
+	drafts.find((draft) => draftDigest(draft) === digest)
 export interface View {
 	/** What stands under each id: one digest, or several where contents differ. */
 	records: Record<string, string[]>
@@ -110,29 +119,30 @@ export interface View {
 /** The state a holding means: the same for the same records, however they arrived. */
 export function viewOf({ records, drafts }: Holding): View {
 	const ordered = records.toSorted(
-		(a, b) => inOrder(a, b) || (recordDigest(a) < recordDigest(b) ? -1 : 1),
+		(first, second) =>
+			inOrder(first, second) || (recordDigest(first) < recordDigest(second) ? -1 : 1),
 	)
-	const byId: Record<string, string[]> = {}
-	for (const one of ordered) byId[one.id] = [...(byId[one.id] ?? []), recordDigest(one)].sort()
+	const byId = byKey(ordered, ({ id }) => id).map(
+		([id, versions]) => [id, versions.map(recordDigest).sort()] as const,
+	)
+	const clashing = new Set(byId.flatMap(([id, digests]) => (digests.length > 1 ? [id] : [])))
 	// what differs under one id is put aside as a whole: it decides nothing until a person has looked
-	const sure = ordered.filter((one) => byId[one.id]?.length === 1)
+	const sure = ordered.filter(({ id }) => !clashing.has(id))
 	const joined = new Set(
-		sure
-			.filter((one) => one.kind === 'answer')
-			.flatMap((one) => (one.value as { joins: string[] }).joins),
+		sure.flatMap(({ kind, value }) =>
+			kind === 'answer' ? (value as { joins: string[] }).joins : [],
+		),
 	)
-	const about = (kind: string) => {
-		const groups = new Map<string, Carried[]>()
-		for (const one of sure)
-			if (one.kind === kind && one.about !== undefined)
-				groups.set(one.about, [...(groups.get(one.about) ?? []), one])
-		return [...groups].sort(([a], [b]) => (a < b ? -1 : 1))
-	}
+	const about = (kind: string) =>
+		byKey(
+			sure.filter((record) => record.kind === kind),
+			(record) => record.about,
+		)
 	return {
-		records: Object.fromEntries(Object.entries(byId).sort(([a], [b]) => (a < b ? -1 : 1))),
+		records: Object.fromEntries(byId),
 		players: Object.fromEntries(
 			about('player').map(([playerId, versions]) => {
-				const { value, questions } = joinFields(versions as Version[], playerOf, joined)
+				const { value, questions } = joinFields(versions, playerOf, joined)
 				return [playerId, { value, questions }]
 			}),
 		),
@@ -142,9 +152,22 @@ export function viewOf({ records, drafts }: Holding): View {
 				contestedConsents(versions as ConsentVersion[], joined),
 			]),
 		),
-		forks: forksOf(sure as (Version & { kind: string })[], joined),
+		forks: forksOf(sure, joined),
 		drafts: drafts.map((draft) => `${draft.id} ${draftDigest(draft)}`).sort(),
 	}
 }
+/** Records under their keys, in the order of the keys; those without one are left out. */
+function byKey(
+	records: readonly Carried[],
+	keyOf: (record: Carried) => string | undefined,
+): [string, Carried[]][] {
+	const groups = new Map<string, Carried[]>()
+	for (const record of records) {
+		const key = keyOf(record)
+		if (key !== undefined) groups.set(key, [...(groups.get(key) ?? []), record])
+	}
+	return [...groups].sort(([first], [second]) => (first < second ? -1 : 1))
+}
+/** The details in the value of a player's record. */
 export const playerOf = (value: unknown): Record<string, unknown> =>
 	(value as { player: Record<string, unknown> }).player

@@ -7,31 +7,33 @@ export interface Difference {
 
 /** What stands for a value that one version lacks. */
 export const notThere = 'not there'
-const shown = (value: unknown) =>
-	value === undefined ? notThere : typeof value === 'string' ? value : JSON.stringify(value)
+function shown(value: unknown): string {
+	if (value === undefined) return notThere
+	return typeof value === 'string' ? value : JSON.stringify(value)
+}
 const isObject = (value: unknown): value is Record<string, unknown> =>
 	value !== null && typeof value === 'object'
 /** Where a whole group of fields came or went, each of its fields did. */
 const beside = (value: unknown, other: unknown): unknown =>
 	value === undefined && isObject(other) && !Array.isArray(other) ? {} : value
+/** Two groups, or two lists of one length: only these are looked into. */
+const haveSameShape = (before: object, after: object): boolean =>
+	Array.isArray(before)
+		? Array.isArray(after) && before.length === after.length
+		: !Array.isArray(after)
 /** Every leaf that differs, by its path; a list counts as one leaf where its length differs. */
 export function differences(was: unknown, is: unknown, path = ''): Difference[] {
 	if (Object.is(was, is)) return []
 	const [before, after] = [beside(was, is), beside(is, was)]
-	if (
-		isObject(before) &&
-		isObject(after) &&
-		Array.isArray(before) === Array.isArray(after) &&
-		(!Array.isArray(before) || before.length === (after as unknown as unknown[]).length)
-	) {
+	if (isObject(before) && isObject(after) && haveSameShape(before, after))
 		return [...new Set([...Object.keys(before), ...Object.keys(after)])]
 			.sort()
 			.flatMap((key) => differences(before[key], after[key], path ? `${path}.${key}` : key))
-	}
 	return JSON.stringify(before) === JSON.stringify(after)
 		? []
 		: [{ path: path || '(all)', before: shown(before), after: shown(after) }]
 }
+/** A version of a report that someone was given. */
 export interface HandedOver {
 	recipient: string
 	channel: string
@@ -44,9 +46,10 @@ export interface HandedOver {
  */
 export function mustBeTold(handed: readonly HandedOver[], latest: number): HandedOver[] {
 	const newest = new Map<string, HandedOver>()
-	for (const over of handed) {
-		const known = newest.get(over.recipient.toLowerCase())
-		if (!known || known.version <= over.version) newest.set(over.recipient.toLowerCase(), over)
+	for (const handing of handed) {
+		const recipient = handing.recipient.toLowerCase()
+		const known = newest.get(recipient)
+		if (!known || known.version <= handing.version) newest.set(recipient, handing)
 	}
-	return [...newest.values()].filter((over) => over.version < latest)
+	return [...newest.values()].filter(({ version }) => version < latest)
 }

@@ -6,7 +6,7 @@ import { z } from 'zod'
 import { digestOf } from '../../engine/plain/canonical.ts'
 import { type AuditRow, auditRowSchema } from './audit.ts'
 
-export const awayRowSchema = auditRowSchema.extend({
+const awayRowSchema = auditRowSchema.extend({
 	/** as the laptop's own chain had it */ hash: z.string(),
 	/** digest over this row and the link before it */ link: z.string(),
 })
@@ -24,7 +24,10 @@ export type AwayTrail = z.infer<typeof awayTrailSchema>
 const firstLink = (packId: string, workstationId: string): string =>
 	digestOf({ packId, workstationId })
 const linkOf = (before: string, row: Omit<AwayRow, 'link'>): string => digestOf({ before, row })
-/** @param rows in order of their numbers, as the laptop's trail holds them */
+/**
+ * Chains a laptop's rows by links that home can check without its key.
+ * @param rows in order of their numbers, as the laptop's trail holds them
+ */
 export function chainAway(
 	packId: string,
 	workstationId: string,
@@ -42,30 +45,44 @@ export function chainAway(
  * different things.
  */
 export function awayProblems(trails: readonly AwayTrail[]): string[] {
-	const problems: string[] = []
 	const seen = new Map<string, string>()
-	for (const { packId, workstationId, problems: own, rows } of trails) {
-		const name = `Laptop ${workstationId}`
-		problems.push(...own.map((one) => `${name}, when it came home: ${one}`))
-		let before = firstLink(packId, workstationId)
-		let last: AwayRow | undefined
-		for (const row of rows) {
-			const { link, ...bare } = row
-			if (linkOf(before, bare) !== link)
-				problems.push(`${name}: row ${row.seq} was altered after it came home.`)
-			if (row.seq !== (last?.seq ?? 0) + 1)
-				problems.push(`${name}: a row before row ${row.seq} is missing.`)
-			else if (last && row.prevHash !== last.hash)
-				problems.push(`${name}: row ${row.seq} does not follow from the row before it.`)
-			const key = `${workstationId} ${row.seq}`
-			if ((seen.get(key) ?? row.hash) !== row.hash)
-				problems.push(`${name}: two files of the way back tell row ${row.seq} differently.`)
-			seen.set(key, row.hash)
-			before = link
-			last = row
-		}
-	}
+	const problems = trails.flatMap((trail) => {
+		const name = `Laptop ${trail.workstationId}`
+		return [
+			...trail.problems.map((problem) => `${name}, when it came home: ${problem}`),
+			...rowProblems(trail, seen).map((problem) => `${name}: ${problem}`),
+		]
+	})
 	return [...new Set(problems)]
+}
+/** @param seen the hash of each laptop's rows, as any file told them; this trail's are added */
+function rowProblems(
+	{ packId, workstationId, rows }: AwayTrail,
+	seen: Map<string, string>,
+): string[] {
+	const problems: string[] = []
+	let link = firstLink(packId, workstationId)
+	let before: AwayRow | undefined
+	for (const row of rows) {
+		if (wasAltered(row, link)) problems.push(`row ${row.seq} was altered after it came home.`)
+		problems.push(...orderProblems(row, before))
+		const key = `${workstationId} ${row.seq}`
+		if ((seen.get(key) ?? row.hash) !== row.hash)
+			problems.push(`two files of the way back tell row ${row.seq} differently.`)
+		seen.set(key, row.hash)
+		link = row.link
+		before = row
+	}
+	return problems
+}
+function wasAltered({ link, ...row }: AwayRow, linkBefore: string): boolean {
+	return linkOf(linkBefore, row) !== link
+}
+function orderProblems(row: AwayRow, before: AwayRow | undefined): string[] {
+	if (row.seq !== (before?.seq ?? 0) + 1) return [`a row before row ${row.seq} is missing.`]
+	if (before && row.prevHash !== before.hash)
+		return [`row ${row.seq} does not follow from the row before it.`]
+	return []
 }
 /** Every row of a laptop once, from whichever file has it, newest first. */
 export function awayRows(trails: readonly AwayTrail[], workstationId: string): AwayRow[] {
@@ -74,5 +91,5 @@ export function awayRows(trails: readonly AwayTrail[], workstationId: string): A
 			.filter((trail) => trail.workstationId === workstationId)
 			.flatMap((trail) => trail.rows.map((row) => [row.seq, row] as const)),
 	)
-	return [...rows.values()].sort((a, b) => b.seq - a.seq)
+	return [...rows.values()].sort((earlier, later) => later.seq - earlier.seq)
 }

@@ -3,6 +3,7 @@
  * answer is no.
  */
 import { z } from 'zod'
+import { present } from '../../engine/plain/present.ts'
 import { ageYears } from '../../engine/visit/age.ts'
 
 /** Practice standard 1.4: the purposes to keep apart, and what holds where nothing is on record. */
@@ -60,8 +61,8 @@ const needsRecipient: readonly Purpose[] = [
 	'laboratory',
 	'email',
 ]
-const sameName = (a: string, b: string) =>
-	a.normalize('NFKC').trim().toLowerCase() === b.normalize('NFKC').trim().toLowerCase()
+const plainName = (name: string): string => name.normalize('NFKC').trim().toLowerCase()
+const sameName = (first: string, second: string): boolean => plainName(first) === plainName(second)
 /** What is wrong with a consent as typed. @param on today */
 export function consentProblems(
 	consent: NewConsent,
@@ -95,7 +96,7 @@ export interface ConsentAnswer {
 	consentId?: string
 	expires?: string
 }
-export interface ConsentQuestion {
+interface ConsentQuestion {
 	purpose: Purpose
 	recipient: string
 	on: string
@@ -119,14 +120,14 @@ export function consentInForce(
 	)
 	// the later day counts; on the same day the later entry
 	const last = matching.reduce<Consent | undefined>(
-		(best, one) => (best === undefined || one.given >= best.given ? one : best),
+		(latest, consent) => (latest === undefined || consent.given >= latest.given ? consent : latest),
 		undefined,
 	)
 	const whom = recipient ? ` for ${recipient}` : ''
 	const no = (because: string): ConsentAnswer => ({
 		inForce: false,
 		because,
-		...(last ? { consentId: last.consentId } : {}),
+		...present({ consentId: last?.consentId }),
 	})
 	if (!last)
 		return no(
@@ -165,6 +166,6 @@ export function consentInForce(
 		inForce: true,
 		because: `Consent to ${says}${whom} given by ${last.grantor.name} on ${last.given}.`,
 		consentId: last.consentId,
-		...(last.expires === undefined ? {} : { expires: last.expires }),
+		...present({ expires: last.expires }),
 	}
 }

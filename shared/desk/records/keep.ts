@@ -16,12 +16,14 @@ export interface BackupName {
  * Days, weeks and months of which the newest backup is kept, and how many of each other reason:
  * common practice, no source.
  */
-export const keepRule = { days: 7, weeks: 4, months: 12, perReason: 5 } as const
+const keepRule = { days: 7, weeks: 4, months: 12, perReason: 5 } as const
 
-const weekOf = (at: string) => String(Math.floor((Date.parse(at) / 86_400_000 + 3) / 7))
+const dayMs = 86_400_000
+/** The number of the week that begins on a Monday; 1 January 1970 was a Thursday. */
+const weekOf = (at: string): string => String(Math.floor((Date.parse(at) / dayMs + 3) / 7))
 /** The files that the rule no longer keeps. The newest of all always stays. */
 export function notKept(backups: readonly BackupName[]): string[] {
-	const newestFirst = [...backups].sort((a, b) => (a.at < b.at ? 1 : -1))
+	const newestFirst = [...backups].sort((earlier, later) => (earlier.at < later.at ? 1 : -1))
 	const kept = new Set<string>(newestFirst.slice(0, 1).map((name) => name.file))
 	const daily = newestFirst.filter((name) => name.reason === 'daily')
 	const newestPer = (slot: (at: string) => string, most: number) => {
@@ -37,12 +39,11 @@ export function notKept(backups: readonly BackupName[]): string[] {
 	newestPer((at) => at.slice(0, 10), keepRule.days)
 	newestPer(weekOf, keepRule.weeks)
 	newestPer((at) => at.slice(0, 7), keepRule.months)
-	for (const reason of backupReasons)
-		if (reason !== 'daily')
-			for (const one of newestFirst
-				.filter((name) => name.reason === reason)
-				.slice(0, keepRule.perReason))
-				kept.add(one.file)
+	for (const reason of backupReasons) {
+		if (reason === 'daily') continue
+		const ofReason = newestFirst.filter((name) => name.reason === reason)
+		for (const { file } of ofReason.slice(0, keepRule.perReason)) kept.add(file)
+	}
 	return newestFirst.filter((name) => !kept.has(name.file)).map((name) => name.file)
 }
 /**
@@ -51,5 +52,5 @@ export function notKept(backups: readonly BackupName[]): string[] {
 export function backupAgeDays(lastAt: string | undefined, now: string): number | undefined {
 	return lastAt === undefined || now < lastAt
 		? undefined
-		: Math.floor((Date.parse(now) - Date.parse(lastAt)) / 86_400_000)
+		: Math.floor((Date.parse(now) - Date.parse(lastAt)) / dayMs)
 }

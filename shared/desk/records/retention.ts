@@ -17,7 +17,7 @@ export const retentionRuleSchema = z.strictObject({
 	adultAgeYears: z.int().min(14).max(25),
 	source: z.string().max(300),
 })
-export type RetentionRule = z.infer<typeof retentionRuleSchema>
+type RetentionRule = z.infer<typeof retentionRuleSchema>
 /** Rules to start from (practice standard 1.3, R[3] R[4]); not legal advice. */
 export const retentionRules = {
 	'australia-7-25': {
@@ -54,7 +54,7 @@ export function keepUntil(birthDate: string, lastEntry: string, rule: RetentionR
 		birthDate,
 		age === 17 ? rule.seventeenUntilAgeYears : rule.minorUntilAgeYears,
 	)
-	return [byAge, byEntry].sort().at(-1) as string
+	return [byAge, byEntry].sort().at(-1) ?? byEntry
 }
 export const holdSchema = z.strictObject({
 	playerId: z.string(),

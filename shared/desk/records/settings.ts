@@ -20,3 +20,6 @@ export const defaultRecordSettings: RecordSettings = {
 	retention: retentionRules['australia-7-25'],
 	ages: defaultAges,
 }
+const minuteMs = 60_000
+/** Milliseconds without a key or a click until the records lock. */
+export const idleMs = (minutes: number): number => minutes * minuteMs

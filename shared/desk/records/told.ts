@@ -32,8 +32,11 @@ const ownTitles: Record<string, string> = {
 	visitDate: 'Visit date',
 	notes: 'Clinical notes',
 }
-export const sideOf = (path: string) =>
-	/(^|\.)left(\.|$)/.test(path) ? 'left' : /(^|\.)right(\.|$)/.test(path) ? 'right' : undefined
+/** The side that a path of the visit names. */
+export function sideOf(path: string): 'left' | 'right' | undefined {
+	if (/(^|\.)left(\.|$)/.test(path)) return 'left'
+	return /(^|\.)right(\.|$)/.test(path) ? 'right' : undefined
+}
 const plainWords = (key: string) =>
 	ownTitles[key] ?? key.replace(/([a-z])([A-Z])/g, '$1 $2').toLowerCase()
 /** What a form knows of a field; undefined where it has none at this path. */
@@ -56,24 +59,26 @@ export function titleOf(path: string): string {
 		.slice(-2)
 	return `${known ?? last.map(plainWords).join(', ')}${number}`
 }
+/** A value of the form in words, with its unit where it has one. */
 export function valueWords(value: unknown, unit = ''): string {
 	if (value === null || value === undefined) return 'none'
 	if (typeof value === 'boolean') return value ? 'yes' : 'no'
 	if (Array.isArray(value))
-		return `${value.map((one) => valueWords(one)).join(', ')}${unit ? ` ${unit}` : ''}`
-	if (typeof value === 'string')
-		return /^\d{4}-\d\d-\d\d$/.test(value)
-			? dayInWords(value)
-			: /^[a-z0-9]+(-[a-z0-9]+)+$/.test(value)
-				? termWords(value)
-				: value
+		return `${value.map((item) => valueWords(item)).join(', ')}${unit ? ` ${unit}` : ''}`
+	if (typeof value === 'string') return textInWords(value)
 	return `${String(value)}${unit ? ` ${unit}` : ''}`
 }
+/** A day or a term of the form in words; any other text as it is. */
+function textInWords(text: string): string {
+	if (/^\d{4}-\d\d-\d\d$/.test(text)) return dayInWords(text)
+	return /^[a-z0-9]+(-[a-z0-9]+)+$/.test(text) ? termWords(text) : text
+}
+/** Whether a value is told as a whole: no group, and no list of groups. */
 export const isLeaf = (value: unknown): boolean =>
 	value === null ||
 	typeof value !== 'object' ||
-	(Array.isArray(value) && value.every((one) => one === null || typeof one !== 'object'))
-export interface Told {
+	(Array.isArray(value) && value.every((item) => item === null || typeof item !== 'object'))
+interface Told {
 	key: string
 	part: 'entry' | 'decision' | 'result'
 	title: string
@@ -99,14 +104,14 @@ function byId(
 	part: Told['part'],
 	before: string,
 	after: string,
-	words: (one: Loose) => string,
+	words: (item: Loose) => string,
 ): Told[] {
 	const read = (text: string): Map<string, string> => {
 		try {
 			return new Map(
-				(JSON.parse(text) as Loose[]).map((loose) => [
-					String(loose.id ?? loose.findingId),
-					words(loose),
+				(JSON.parse(text) as Loose[]).map((item) => [
+					String(item.id ?? item.findingId),
+					words(item),
 				]),
 			)
 		} catch {
@@ -124,8 +129,8 @@ function byId(
 			after: now.get(id) ?? notThere,
 		}))
 }
-const wordsOfDecision = (one: Loose) =>
-	[choiceWords[one.choice as keyof typeof choiceWords], one.says, one.why]
+const wordsOfDecision = (decision: Loose) =>
+	[choiceWords[decision.choice as keyof typeof choiceWords], decision.says, decision.why]
 		.filter(Boolean)
 		.join(': ')
 /**
@@ -144,7 +149,7 @@ export function toldDifferences(differences: readonly Difference[]): Told[] {
 			const part = parts[first] ?? 'result'
 			if (path === 'decisions.lines') return byId(path, part, before, after, wordsOfDecision)
 			if (path === 'assessment.findings')
-				return byId(path, part, before, after, (one) => String(one.says))
+				return byId(path, part, before, after, (finding) => String(finding.says))
 			if (part === 'result')
 				return /^assessment\.findings\.\d+\.says$/.test(path)
 					? [{ key: path, part, title: 'Finding', before, after }]
@@ -166,8 +171,23 @@ export function toldDifferences(differences: readonly Difference[]): Told[] {
  * What a report may tell of an amendment: measures and what was decided from them. Clinical notes,
  * warning signs and the like are counted, not told.
  */
-const printed =
-	/^(visit\.(visitDate|player\.(givenName|familyName|birthDate|sex)|play|body|feet|ankles|posture|footwear)|decisions\.(heelRaiseMm|reviewDate))(\.|$)/
+const printed = [
+	'visit.visitDate',
+	'visit.player.givenName',
+	'visit.player.familyName',
+	'visit.player.birthDate',
+	'visit.player.sex',
+	'visit.play',
+	'visit.body',
+	'visit.feet',
+	'visit.ankles',
+	'visit.posture',
+	'visit.footwear',
+	'decisions.heelRaiseMm',
+	'decisions.reviewDate',
+] as const
+const isPrinted = (path: string): boolean =>
+	printed.some((group) => path === group || path.startsWith(`${group}.`))
 interface Version {
 	visit: unknown
 	decisions: unknown
@@ -176,7 +196,7 @@ interface Version {
 export function printedChanges(before: Version, after: Version): string[] {
 	const core = ({ visit, decisions }: Version) => ({ visit, decisions })
 	const all = toldDifferences(differences(core(before), core(after)))
-	const told = all.filter((one) => printed.test(one.key))
+	const told = all.filter(({ key }) => isPrinted(key))
 	const rest = all.length - told.length
 	const words = (text: string, unit: string) =>
 		text === notThere ? 'not recorded' : `${text}${unit}`
@@ -187,14 +207,11 @@ export function printedChanges(before: Version, after: Version): string[] {
 			`${words(then, unit ? ` ${unit}` : '')}`
 		)
 	}
-	return [
-		...told.map(sentence),
-		...(rest > 0
-			? [
-					`${rest} ` +
-						`${told.length > 0 ? 'more ' : ''}${rest === 1 ? 'entry or decision that is' : 'entries or decisions that are'} ` +
-						'not listed on this page',
-				]
-			: []),
-	]
+	return [...told.map(sentence), ...restWords(rest, told.length)]
+}
+/** How many changes are not told, in words. */
+function restWords(rest: number, told: number): string[] {
+	if (rest === 0) return []
+	const what = rest === 1 ? 'entry or decision that is' : 'entries or decisions that are'
+	return [`${rest} ${told > 0 ? 'more ' : ''}${what} not listed on this page`]
 }

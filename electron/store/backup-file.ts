@@ -13,21 +13,25 @@ import { DatabaseSync } from 'node:sqlite'
 import { pathToFileURL } from 'node:url'
 import { type BackupName, backupReasons, notKept } from '../../shared/desk/records/keep.ts'
 import { putInPlace } from './files.ts'
-import { migrations } from './migrations.ts'
+import { migrations } from './migrations.table.ts'
+import { schemaOf } from './schema.ts'
 
-const pattern = /^lastwright-backup-(\d{4}-\d\d-\d\d)T(\d\d)-(\d\d)-(\d\d)-(\d{3})Z-([a-z-]+)\.db$/
+const namePattern =
+	/^lastwright-backup-(\d{4}-\d\d-\d\d)T(\d\d)-(\d\d)-(\d\d)-(\d{3})Z-([a-z-]+)\.db$/
+const partPattern = /^lastwright-backup-.*\.db\.part(-journal|-wal|-shm)?$/
 /** Room wanted on the disk: the size of the store and what its side files may hold besides. */
 const roomFactor = 1.1
 const leastRoomBytes = 200_000
+/** A backup that cannot be made or used, in words. */
 export class BackupRefused extends Error {}
-export const backupFileName = (at: string, reason: BackupName['reason']): string =>
+const backupFileName = (at: string, reason: BackupName['reason']): string =>
 	`lastwright-backup-${at.replace(/[:.]/g, '-')}-${reason}.db`
 /** Backups in a folder by their names; anything else there is left alone. */
 export function listBackups(folder: string): BackupName[] {
 	if (!existsSync(folder)) return []
 	return readdirSync(folder)
 		.flatMap((file) => {
-			const [, day, hour, minute, second, milli, reason] = pattern.exec(file) ?? []
+			const [, day, hour, minute, second, milli, reason] = namePattern.exec(file) ?? []
 			return day && (backupReasons as readonly string[]).includes(reason ?? '')
 				? [
 						{
@@ -38,12 +42,15 @@ export function listBackups(folder: string): BackupName[] {
 					]
 				: []
 		})
-		.sort((a, b) => (a.at < b.at ? 1 : -1))
+		.sort((earlier, later) => (earlier.at < later.at ? 1 : -1))
 }
-export interface Checked {
+/** What a file holds that is a whole store, as far as it stands in clear; and the file, open. */
+interface Checked {
 	schema: number
 	records: number
+	/** how many records of each kind */
 	kinds: Record<string, number>
+	/** time of the last record, ISO 8601 */
 	lastAt: string | undefined
 	setUp: boolean
 	db: DatabaseSync
@@ -72,41 +79,9 @@ export function openChecked(file: string): Checked {
 			throw new BackupRefused(
 				`${name} is damaged (${check.integrity_check.slice(0, 80)}). Choose another backup.`,
 			)
-		const schema = Number(
-			(
-				db.prepare("SELECT value FROM meta WHERE name = 'schema'").get() as
-					| { value: number }
-					| undefined
-			)?.value ?? 0,
-		)
-		if (schema < 1)
-			throw new BackupRefused(
-				`${name} is not a backup of Lastwright. Choose a file whose name begins with ` +
-					'lastwright-backup.',
-			)
-		if (schema > migrations.length)
-			throw new BackupRefused(
-				`${name} was written by a newer Lastwright (schema ${schema}). Install the newer ` +
-					'version to use it.',
-			)
-		const kinds: Record<string, number> = {}
-		for (const row of db.prepare('SELECT kind, count(*) AS n FROM record GROUP BY kind').all() as {
-			kind: string
-			n: number
-		}[])
-			kinds[row.kind] = row.n
-		const { last } = db.prepare('SELECT max(at) AS last FROM record').get() as {
-			last: string | null
-		}
-		const setUp = db.prepare('SELECT 1 FROM keyslot').get() !== undefined
-		return {
-			schema,
-			records: Object.values(kinds).reduce((sum, one) => sum + one, 0),
-			kinds,
-			lastAt: last ?? undefined,
-			setUp,
-			db,
-		}
+		const schema = schemaOf(db)
+		mustBeKnown(name, schema)
+		return { schema, ...inClear(db), db }
 	} catch (error) {
 		db?.close()
 		if (error instanceof BackupRefused) throw error
@@ -116,9 +91,40 @@ export function openChecked(file: string): Checked {
 		)
 	}
 }
+function mustBeKnown(name: string, schema: number): void {
+	if (schema < 1)
+		throw new BackupRefused(
+			`${name} is not a backup of Lastwright. Choose a file whose name begins with ` +
+				'lastwright-backup.',
+		)
+	if (schema > migrations.length)
+		throw new BackupRefused(
+			`${name} was written by a newer Lastwright (schema ${schema}). Install the newer ` +
+				'version to use it.',
+		)
+}
+/** What a store tells without any key. */
+function inClear(db: DatabaseSync): Omit<Checked, 'schema' | 'db'> {
+	const kinds: Record<string, number> = {}
+	for (const { kind, total } of db
+		.prepare('SELECT kind, count(*) AS total FROM record GROUP BY kind')
+		.all() as { kind: string; total: number }[])
+		kinds[kind] = total
+	const { last } = db.prepare('SELECT max(at) AS last FROM record').get() as {
+		last: string | null
+	}
+	return {
+		records: Object.values(kinds).reduce((sum, count) => sum + count, 0),
+		kinds,
+		lastAt: last ?? undefined,
+		setUp: db.prepare('SELECT 1 FROM keyslot').get() !== undefined,
+	}
+}
 /**
- * Copies a store file while it is in use, checks the copy, then gives it its name. @param check
- * looks into the open copy and throws where it is not whole
+ * Copies a store file while it is in use, checks the copy, then gives it its name.
+ * @param at ISO 8601
+ * @param check looks into the open copy and throws where it is not whole
+ * @throws BackupRefused in words
  */
 export async function makeBackup(
 	source: string,
@@ -185,7 +191,7 @@ function plainJournal(file: string): void {
 }
 /** The copy before an upgrade: made at once, as nothing may happen before it stands. */
 export function copyAtOnce(
-	db: DatabaseSync,
+	db: Pick<DatabaseSync, 'prepare'>,
 	folder: string,
 	at: string,
 	reason: BackupName['reason'],
@@ -203,6 +209,5 @@ export function copyAtOnce(
 export function tidy(folder: string): void {
 	for (const file of notKept(listBackups(folder))) rmSync(join(folder, file), { force: true })
 	for (const file of readdirSync(folder))
-		if (/^lastwright-backup-.*\.db\.part(-journal|-wal|-shm)?$/.test(file))
-			rmSync(join(folder, file), { force: true })
+		if (partPattern.test(file)) rmSync(join(folder, file), { force: true })
 }

@@ -1,0 +1,14 @@
+/** The drafts that travel in a pack, and what a change to them is measured against. */
+import type { CarriedDraft, DraftBase } from '../../../shared/desk/outreach/carried.ts'
+import { draftDigest } from '../../../shared/desk/outreach/merge.ts'
+import type { Store } from '../../store/store.ts'
+
+/** Drafts as they travel; one that is gone meanwhile is left out. */
+export const draftsToCarry = (store: Store, ids: readonly string[]): CarriedDraft[] =>
+	ids.flatMap((id) => {
+		const draft = store.draft(id)
+		return draft ? [{ id, at: draft.at, value: draft.value }] : []
+	})
+/** What tells at home whether a draft was changed away. */
+export const basesOf = (drafts: readonly CarriedDraft[]): DraftBase[] =>
+	drafts.map((draft) => ({ id: draft.id, digest: draftDigest(draft) }))

@@ -1,0 +1,34 @@
+/** Players who came home, and whom of those here they may be. */
+import type { Card } from '../../../shared/contract.ts'
+import type { Carried } from '../../../shared/desk/outreach/carried.ts'
+import type { Store } from '../../store/store.ts'
+import type { PlayerValue } from '../players/memory.ts'
+import { fullName, likeness } from '../players/names.ts'
+import type { Duplicate } from './pack-log.ts'
+import { versionsAbout } from './versions.ts'
+
+/** The last known details of the players whose records came. */
+export function playersOf(store: Store, records: readonly Carried[]): Card[] {
+	const ids = records.flatMap(({ kind, about }) =>
+		kind === 'player' && about !== undefined ? [about] : [],
+	)
+	return [...new Set(ids)].flatMap((playerId) => {
+		const last = versionsAbout(store, 'player', playerId).at(-1)
+		if (!last) return []
+		const { givenName, familyName, birthDate, sex } = (last.value as PlayerValue).player
+		return [{ playerId, givenName, familyName, birthDate, sex, openDraft: false }]
+	})
+}
+/** Pairs that a person should look at; nobody is merged by itself. */
+export function duplicatesOf(newcomers: readonly Card[], all: readonly Card[]): Duplicate[] {
+	return newcomers.flatMap((card) =>
+		all.flatMap((other) => {
+			const why = other.playerId === card.playerId ? undefined : likeness(card, other)
+			if (!why) return []
+			const { playerId } = card
+			return [
+				{ playerId, name: fullName(card), like: other.playerId, likeName: fullName(other), why },
+			]
+		}),
+	)
+}

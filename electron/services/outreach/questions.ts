@@ -1,0 +1,136 @@
+/** What two places recorded differently, as far as nobody answered it. */
+import type { OutputOf } from '../../../shared/contract.ts'
+import {
+	type ConsentVersion,
+	contestedConsents,
+	type Fork,
+	forksOf,
+	joinFields,
+} from '../../../shared/desk/outreach/heads.ts'
+import { playerOf } from '../../../shared/desk/outreach/merge.ts'
+import { present } from '../../../shared/engine/plain/present.ts'
+import type { Store, StoredRecord } from '../../store/store.ts'
+import type { PlayerValue } from '../players/memory.ts'
+import { fullName } from '../players/names.ts'
+import { joinedOf, versionsAbout } from './versions.ts'
+
+type Question = OutputOf<'outreach.list'>['questions'][number]
+/** Whom a question is about, and what was answered before. */
+interface Asked {
+	store: Store
+	joined: ReadonlySet<string>
+	playerId: string
+	name: string
+}
+/** Kinds of the clinic as a whole, of which one version counts. */
+const clinicWide = ['clinic', 'settings', 'shelf', 'protocol'] as const
+const kindWords: Record<string, string> = {
+	clinic: 'The letterhead',
+	settings: 'The settings of the records',
+	shelf: 'The shelf',
+	protocol: 'The protocol',
+	season: 'The season',
+	visit: 'The amended visit',
+}
+/** The questions about these players and about the clinic. */
+export function openQuestions(store: Store, playerIds: readonly string[]): Question[] {
+	const joined = joinedOf(store)
+	const ofClinic = forksOf(store.load(clinicWide).records, joined)
+	return [
+		...playerIds.flatMap((playerId) => questionsAbout(store, joined, playerId)),
+		...ofClinic.map((fork) => forkQuestion(store, fork, '')),
+	]
+}
+function questionsAbout(store: Store, joined: ReadonlySet<string>, playerId: string): Question[] {
+	const line = versionsAbout(store, 'player', playerId)
+	const newest = line.at(-1)
+	const name = newest ? fullName((newest.value as PlayerValue).player) : 'a player'
+	const asked = { store, joined, playerId, name }
+	const forks = forksOf(
+		[...versionsAbout(store, 'season', playerId), ...versionsAbout(store, 'visit', playerId)],
+		joined,
+	)
+	return [
+		...detailsQuestions(asked, line),
+		...consentQuestions(asked),
+		...forks.map((fork) => forkQuestion(store, fork, name, playerId)),
+	]
+}
+function detailsQuestions(
+	{ store, joined, playerId, name }: Asked,
+	line: readonly StoredRecord[],
+): Question[] {
+	const { questions } = joinFields(line, playerOf, joined)
+	if (questions.length === 0) return []
+	return [
+		{
+			what: 'details',
+			id: playerId,
+			playerId,
+			name,
+			says: `Details of ${name} were changed in two places.`,
+			fields: questions.map(({ field, values }) => ({
+				field,
+				values: values.map(({ record, at, origin, value }) => ({
+					record,
+					at,
+					place: placeOf(store, origin),
+					shown: shown(value),
+				})),
+			})),
+		},
+	]
+}
+function consentQuestions({ store, joined, playerId, name }: Asked): Question[] {
+	const consents = versionsAbout(store, 'consent', playerId) as unknown as ConsentVersion[]
+	return contestedConsents(consents, joined).map(({ standing, purpose, recipient, records }) => ({
+		what: 'consent',
+		id: standing,
+		playerId,
+		name,
+		says:
+			`Consent of ${name} to ${purpose}${recipient ? ` for ${recipient}` : ''} was recorded ` +
+			'differently in two places. The stricter one holds until you decide.',
+		fields: [
+			{
+				field: purpose,
+				values: records.map(({ record, at, origin, decision }) => ({
+					record,
+					at,
+					place: placeOf(store, origin),
+					shown: decision,
+				})),
+			},
+		],
+	}))
+}
+function forkQuestion(store: Store, fork: Fork, name: string, playerId?: string): Question {
+	const what = `${kindWords[fork.kind] ?? fork.kind}${name ? ` of ${name}` : ''}`
+	return {
+		what: 'version',
+		id: fork.after,
+		...present({ playerId }),
+		name,
+		says: `${what} was changed in two places. Both are kept; choose which one counts.`,
+		fields: [
+			{
+				field: fork.kind,
+				values: fork.records.map(({ record, at, origin }) => ({
+					record,
+					at,
+					place: placeOf(store, origin),
+					shown: `version of ${at.slice(0, 16).replace('T', ' ')}`,
+				})),
+			},
+		],
+	}
+}
+const placeOf = (store: Store, origin: string) =>
+	origin === store.origin ? 'here' : `away (${origin.slice(0, 6) || 'earlier version'})`
+function shown(value: unknown): string {
+	if (value === null || value === undefined) return 'nothing'
+	if (typeof value !== 'object') return String(value)
+	return Object.values(value)
+		.filter((part) => part !== null)
+		.join(', ')
+}

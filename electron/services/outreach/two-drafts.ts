@@ -1,0 +1,169 @@
+/** Two drafts of one visit that stand side by side after an outreach day: a person decides. */
+import { draftContentSchema, type InputOf, type OutputOf } from '../../../shared/contract.ts'
+import { joinDraftContents } from '../../../shared/desk/outreach/drafts.ts'
+import type { Deps } from '../records/deps.ts'
+import { reloadMemory } from '../records/load.ts'
+import type { Memory } from '../records/memory.ts'
+import { Refusal } from '../records/refusal.ts'
+import type { DraftValue } from '../visits/memory.ts'
+import { laterOf, stepOnly } from './drafts-home.ts'
+
+interface OpenDraft {
+	id: string
+	at: string
+	value: DraftValue
+}
+/** @throws Refusal where either is not open any more */
+function openDrafts(
+	memory: Pick<Memory, 'drafts'>,
+	{ store }: Deps,
+	ids: readonly string[],
+): [OpenDraft, OpenDraft] {
+	const read = (id = ''): OpenDraft => {
+		const draft = memory.drafts.byId.has(id) ? store.draft(id) : undefined
+		if (!draft) throw new Refusal('One of the two drafts is not open any more.')
+		return { id, at: draft.at, value: draft.value as DraftValue }
+	}
+	return [read(ids[0]), read(ids[1])]
+}
+/**
+ * Of two drafts of one player that came of an outreach day the clinician keeps one; which one was
+ * put away is in the trail.
+ * @throws Refusal where it is not open any more, or is the only one
+ */
+export function putDraftAway(
+	{ drafts, players }: Pick<Memory, 'drafts' | 'players'>,
+	deps: Deps,
+	{ draftId }: InputOf<'outreach.putDraftAway'>,
+): OutputOf<'outreach.putDraftAway'> {
+	const draft = drafts.byId.get(draftId)
+	if (!draft) throw new Refusal('This draft is not open any more.')
+	if (drafts.of(players.idsOf(draft.playerId)).length < 2)
+		throw new Refusal('This is the only draft of the player. It is kept.')
+	deps.store.together(() => {
+		deps.store.dropDraft(draftId)
+		deps.store.audit({
+			function: 'update',
+			objectRef: `draft:${draftId}`,
+			playerId: draft.playerId,
+			purpose: 'put away after an outreach day',
+		})
+	})
+	drafts.drop(draftId)
+	return {}
+}
+/** The two drafts side by side, field by field where they differ. */
+export function compareDrafts(
+	memory: Pick<Memory, 'drafts'>,
+	deps: Deps,
+	{ drafts }: InputOf<'outreach.compareDrafts'>,
+): OutputOf<'outreach.compareDrafts'> {
+	const [first, second] = openDrafts(memory, deps, drafts)
+	const [ofFirst, ofSecond] = [fieldsOf(first.value), fieldsOf(second.value)]
+	const paths = [...new Set([...ofFirst.keys(), ...ofSecond.keys()])].filter(
+		(path) => ofFirst.get(path)?.is !== ofSecond.get(path)?.is,
+	)
+	return {
+		savedAt: [first.at, second.at],
+		differences: paths.map((path) => ({
+			path,
+			first: ofFirst.get(path)?.says ?? '',
+			second: ofSecond.get(path)?.says ?? '',
+		})),
+	}
+}
+/** What is compared is the whole value; what is shown is its words. */
+interface Field {
+	is: string
+	says: string
+}
+function fieldsOf({ content: { visit, decisions, raw } }: DraftValue): Map<string, Field> {
+	const found = new Map<string, Field>()
+	collect(visit, '', found)
+	collect(decisions, 'decisions', found)
+	collect(raw, 'raw', found)
+	return found
+}
+function collect(value: unknown, path: string, found: Map<string, Field>): void {
+	if (value === undefined) return
+	if (isGroup(value)) {
+		for (const [key, inner] of Object.entries(value))
+			collect(inner, path ? `${path}.${key}` : key, found)
+		return
+	}
+	found.set(path, { is: JSON.stringify(value), says: wordsOf(value) })
+}
+const isGroup = (value: unknown): value is object =>
+	typeof value === 'object' && value !== null && !Array.isArray(value)
+const wordsOf = (value: unknown): string =>
+	Array.isArray(value) ? value.map(itemWords).join('; ') : String(value)
+const itemWords = (item: unknown): string =>
+	typeof item === 'object' && item !== null
+		? Object.values(item)
+				.filter((part) => typeof part !== 'object')
+				.join(', ')
+		: String(item)
+/**
+ * Two drafts become one: where they differ, `choices` name for each path the draft whose value
+ * stands. Without a choice the one that has a value stands.
+ * @throws Refusal where a choice is missing, or the values do not go together
+ */
+export function joinByChoice(
+	memory: Memory,
+	deps: Deps,
+	{ drafts, choices }: InputOf<'outreach.joinDrafts'>,
+): OutputOf<'outreach.joinDrafts'> {
+	const { store } = deps
+	const [first, second] = openDrafts(memory, deps, drafts)
+	if (!isSameVisit(first, second))
+		throw new Refusal('These are not two drafts of one visit. Nothing was changed.')
+	const content = joinedContent(first, second, choices)
+	const { playerId } = first.value
+	store.together(() => {
+		store.dropDraft(second.id)
+		store.saveDraft(first.id, laterOf(first.at, second.at), {
+			...first.value,
+			content,
+		})
+		store.audit({
+			function: 'update',
+			objectRef: `draft:${first.id}`,
+			playerId,
+			purpose: 'joined by choice after an outreach day',
+		})
+	})
+	reloadMemory(memory, deps)
+	return {}
+}
+const isSameVisit = (first: OpenDraft, second: OpenDraft): boolean =>
+	first.id !== second.id &&
+	first.value.playerId === second.value.playerId &&
+	first.value.content.visit.visitDate === second.value.content.visit.visitDate
+function joinedContent(first: OpenDraft, second: OpenDraft, choices: Record<string, string>) {
+	const sideOf = new Map([
+		[first.id, 'first'],
+		[second.id, 'second'],
+	] as const)
+	const { value, conflicts } = joinDraftContents(
+		undefined,
+		first.value.content,
+		second.value.content,
+		(path) => stepOnly(path) ?? sideOf.get(choices[path.replace(/^visit\./, '')] ?? ''),
+	)
+	if (conflicts.length > 0)
+		throw new Refusal(
+			'Choose a value for each field that differs. Nothing was changed.',
+			conflicts.map((path) => ({ path, message: conflictWords(path) })),
+		)
+	const read = draftContentSchema.safeParse(value)
+	if (!read.success)
+		throw new Refusal(
+			'The joined draft cannot stand: some values do not go together. Nothing was changed. Go ' +
+				'on with one of the two and copy the rest by hand.',
+		)
+	return read.data
+}
+const conflictWords = (path: string): string =>
+	path.startsWith('visit.notMeasured.')
+		? 'measured in one and marked as not measured in the other: choose the same draft for both'
+		: 'not chosen, given nothing, allowed: the first or the second'

@@ -1,0 +1,245 @@
+/** On the laptop: the file of the way back, and taking the records off once home has them. */
+import { rmSync } from 'node:fs'
+import { join } from 'node:path'
+import type { InputOf, OutputOf } from '../../../shared/contract.ts'
+import type { Carried, CarriedDraft } from '../../../shared/desk/outreach/carried.ts'
+import { type AwayTrail, chainAway } from '../../../shared/desk/records/away-trail.ts'
+import type { RegisterLine } from '../../../shared/desk/records/retention.ts'
+import { dayHere } from '../../../shared/desk/workplace/local-day.ts'
+import { protocolIdentity } from '../../../shared/engine/assess.ts'
+import { digestOf } from '../../../shared/engine/plain/canonical.ts'
+import { type Unfinished, writePack } from '../../store/pack-file.ts'
+import { type Kind, ownerSlot, type Store } from '../../store/store.ts'
+import { destroyedLines } from '../backups/retention.ts'
+import { fullName } from '../players/names.ts'
+import type { Deps } from '../records/deps.ts'
+import { reloadMemory } from '../records/load.ts'
+import type { Memory } from '../records/memory.ts'
+import { Refusal } from '../records/refusal.ts'
+import { visitsOf } from '../visits/visits.ts'
+import { basesOf, draftsToCarry } from './drafts-out.ts'
+import { packNote } from './laptop.ts'
+import type { PackNote } from './memory.ts'
+import { idOfDigest, newFileIn, packWords } from './pack-words.ts'
+
+/** What a store keeps to itself on the way home. */
+const stays: readonly Kind[] = ['anchor', 'register', 'pack', 'quarantine', 'trail']
+/** What stays on a laptop that was emptied, so that it still opens and shows its register. */
+const keptHere: readonly string[] = [
+	'register',
+	'clinic',
+	'person',
+	'settings',
+	'shelf',
+	'protocol',
+] satisfies readonly Kind[]
+/** Under this name the laptop keeps which file of the way back was made last. */
+const returnNote = 'pack-return'
+interface ReturnNote {
+	packId: string
+	receipt: string
+	stamp: string
+	at: string
+}
+
+const laptopDrafts = ({ drafts }: Pick<Memory, 'drafts'>, store: Store): CarriedDraft[] =>
+	draftsToCarry(store, [...drafts.byId.keys()].sort())
+/** What tells whether anything was entered since the file of the way back was made. */
+const stampOf = (memory: Pick<Memory, 'drafts'>, store: Store): string =>
+	digestOf({ records: store.recordCount, drafts: basesOf(laptopDrafts(memory, store)) })
+
+/**
+ * The way back: everything that stands on the laptop, sealed under the pack's passphrase.
+ * @throws Refusal in words
+ */
+export async function makeReturn(
+	memory: Memory,
+	deps: Deps,
+	{ folder, passphrase }: InputOf<'outreach.makeReturn'>,
+): Promise<OutputOf<'outreach.makeReturn'>> {
+	const { store, now } = deps
+	const pack = await mustBeFromPack(memory, deps, passphrase)
+	const records = store.carry([...memory.players.byId.keys()], (kind) => !stays.includes(kind))
+	const trail = trailRecord(deps, pack.packId, Math.max(0, ...records.map(({ tick }) => tick)))
+	const drafts = laptopDrafts(memory, store)
+	const about = aboutReturn(memory, deps, pack)
+	const name = `return-${dayHere(now())}-${digestOf(about).slice(0, 6)}.lwpack`
+	const file = newFileIn(folder, name)
+	const { manifest, receipt, bytes } = await packWords(
+		() => writePack(file, passphrase, store.cost, about, [...records, trail], drafts),
+		folder,
+	)
+	const note: ReturnNote = {
+		packId: manifest.packId,
+		receipt,
+		stamp: stampOf(memory, store),
+		at: manifest.madeAt,
+	}
+	store.setSealedSetting(returnNote, note)
+	store.audit({ function: 'export', objectRef: `pack-file:${manifest.packId.slice(0, 8)}` })
+	return { file, bytes, records: manifest.records, drafts: manifest.drafts }
+}
+async function mustBeFromPack(
+	{ outreach: { pack } }: Memory,
+	{ store }: Deps,
+	passphrase: string,
+): Promise<PackNote> {
+	if (!pack || pack.removedAt)
+		throw new Refusal(
+			'These records did not come in a pack. There is nothing to bring home from here.',
+		)
+	if (!(await store.isPassphraseOf(ownerSlot, passphrase)))
+		throw new Refusal('This is not the passphrase of the pack.', [
+			{
+				path: 'passphrase',
+				message: 'given another one, allowed: the passphrase this laptop is unlocked with',
+			},
+		])
+	return pack
+}
+function aboutReturn(
+	{ people, clinic, players, shelf }: Memory,
+	deps: Deps,
+	pack: PackNote,
+): Unfinished {
+	const person = people.acts()
+	return {
+		direction: 'return',
+		answers: pack.packId,
+		madeAt: deps.now().toISOString(),
+		madeBy: { personId: person.personId, name: person.name },
+		expires: pack.expires,
+		home: pack.home,
+		clinicName: clinic.letterhead?.name ?? '',
+		players: players.ordered().map(({ card }) => ({
+			playerId: card.playerId,
+			name: fullName(card),
+			birthDate: card.birthDate,
+			visits: visitsOf(players, deps, card.playerId).length,
+		})),
+		bases: pack.bases,
+		protocol: protocolIdentity(clinic.protocol),
+		shelf: shelf.shelf !== undefined,
+	}
+}
+/**
+ * The laptop's own audit rows, checked here where its key is, chained anew so that home can check
+ * them without it.
+ */
+function trailRecord({ store, now }: Deps, packId: string, lastTick: number): Carried {
+	const destroyed = new Set(destroyedLines(store).flatMap(({ recordIds }) => recordIds))
+	const { problems } = store.verify(destroyed)
+	const rows = store.auditPage(Number.MAX_SAFE_INTEGER, Number.MAX_SAFE_INTEGER).reverse()
+	const value: AwayTrail = {
+		packId,
+		workstationId: store.origin,
+		madeAt: now().toISOString(),
+		problems,
+		rows: chainAway(packId, store.origin, rows),
+	}
+	return {
+		id: idOfDigest(digestOf(value)),
+		kind: 'trail',
+		at: value.madeAt,
+		origin: store.origin,
+		tick: lastTick + 1,
+		value,
+	}
+}
+
+/**
+ * Takes the records off the laptop, once home has shown by its receipt that it read just this file.
+ * A register line for each player stays.
+ * @throws Refusal in words; nothing is removed then
+ */
+export async function removeHere(
+	memory: Memory,
+	deps: Deps,
+	{ receipt }: InputOf<'outreach.remove'>,
+): Promise<OutputOf<'outreach.remove'>> {
+	const { store, keep, now } = deps
+	const { pack, back } = mustBeHome(memory, store, receipt)
+	await store.backupsDone()
+	const leaving = store
+		.carry([...memory.players.byId.keys()], () => true)
+		.filter(({ kind }) => !keptHere.includes(kind))
+	const lines = registerLines(memory, deps, leaving, {
+		rule: 'pack brought home',
+		reason: `pack ${pack.packId} was merged at home, receipt ${back.receipt}`,
+	})
+	store.destroy(
+		leaving.map(({ id }) => id),
+		[...memory.drafts.byId.keys()],
+		() => {
+			for (const value of lines) keep({ kind: 'register', value, does: 'destroy' })
+			const emptied: PackNote = {
+				...pack,
+				players: [],
+				bases: [],
+				removedAt: now().toISOString(),
+			}
+			store.setSealedSetting(packNote, emptied)
+		},
+	)
+	for (const { folder, file } of store.backups()) rmSync(join(folder, file), { force: true })
+	reloadMemory(memory, deps)
+	return { records: leaving.length, lines: lines.length }
+}
+/** @returns the pack of these records and the file of the way back that home has read */
+function mustBeHome(
+	memory: Memory,
+	store: Store,
+	receipt: string,
+): { pack: PackNote; back: ReturnNote } {
+	const { pack } = memory.outreach
+	const back = store.sealedSetting(returnNote) as ReturnNote | undefined
+	if (!pack || pack.removedAt)
+		throw new Refusal('There is no pack on these records. Nothing was removed.')
+	if (!back)
+		throw new Refusal(
+			'The file for the way back was not made yet. Make it and bring it home first.',
+		)
+	if (receipt.trim().toLowerCase() !== back.receipt)
+		throw new Refusal(
+			'This is not the receipt of the last file for the way back. Nothing was removed.',
+			[
+				{
+					path: 'receipt',
+					message:
+						`given "${receipt}", allowed: the receipt that Outreach at home shows after ` +
+						'the merge',
+				},
+			],
+		)
+	if (stampOf(memory, store) !== back.stamp)
+		throw new Refusal(
+			'Something was entered here after the file for the way back was made. Make it again and ' +
+				'bring it home first. Nothing was removed.',
+		)
+	return { pack, back }
+}
+/** A line for each player; what is about nobody is named in the first one. */
+function registerLines(
+	memory: Memory,
+	{ now }: Deps,
+	leaving: readonly Carried[],
+	why: { rule: string; reason: string },
+): RegisterLine[] {
+	const by = memory.people.acts().name
+	const destroyedOn = dayHere(now())
+	const aboutNobody = leaving.filter(({ about }) => about === undefined).map(({ id }) => id)
+	return [...memory.players.byId.values()].map(({ card }, index) => {
+		const own = leaving.filter(({ about }) => about === card.playerId)
+		const days = own.map(({ at }) => at.slice(0, 10)).sort()
+		return {
+			playerId: card.playerId,
+			name: fullName(card),
+			from: days[0] ?? '',
+			to: days.at(-1) ?? '',
+			destroyedOn,
+			by,
+			...why,
+			recordIds: [...own.map(({ id }) => id), ...(index === 0 ? aboutNobody : [])],
+		}
+	})
+}

@@ -1,0 +1,125 @@
+/** The records file: how it is opened, its statements, and transactions that are whole or not. */
+import { chmodSync } from 'node:fs'
+import { DatabaseSync, type StatementSync } from 'node:sqlite'
+import { need } from '../../shared/engine/plain/need.ts'
+
+type Value = string | number | null | Uint8Array
+
+/** What remembers something of the file, and must keep up when a transaction begins or ends. */
+export interface Around {
+	/** before an outermost transaction begins */
+	beginning?(): void
+	committed?(): void
+	/** after a transaction was rolled back: what was remembered of it is not so */
+	undone?(): void
+}
+
+export class Database {
+	#db: DatabaseSync | undefined
+	readonly #statements = new Map<string, StatementSync>()
+	readonly #around: Around[] = []
+	#depth = 0
+
+	/** Opens or creates the file; nothing is changed in it but its journal. */
+	open(file: string): void {
+		const db = new DatabaseSync(file)
+		try {
+			this.#statements.clear()
+			chmodSync(file, 0o600)
+			db.exec(
+				'PRAGMA journal_mode=WAL; PRAGMA synchronous=FULL; PRAGMA secure_delete=ON; CREATE ' +
+					'TABLE IF NOT EXISTS meta (name TEXT PRIMARY KEY, value INTEGER NOT NULL) STRICT',
+			)
+		} catch (error) {
+			db.close()
+			throw error
+		}
+		this.#db = db
+	}
+	get #opened(): DatabaseSync {
+		return need(this.#db, 'the records file')
+	}
+	get isOpen(): boolean {
+		return this.#opened.isOpen
+	}
+	get isTransaction(): boolean {
+		return this.#opened.isTransaction
+	}
+	/** Whether work is under way inside together(). */
+	get isTogether(): boolean {
+		return this.#depth > 0
+	}
+	close(): void {
+		if (this.#opened.isOpen) this.#opened.close()
+	}
+	exec(sql: string): void {
+		this.#opened.exec(sql)
+	}
+	prepare(sql: string): StatementSync {
+		return this.#opened.prepare(sql)
+	}
+	#prepared(sql: string): StatementSync {
+		let statement = this.#statements.get(sql)
+		if (!statement) {
+			statement = this.#opened.prepare(sql)
+			this.#statements.set(sql, statement)
+		}
+		return statement
+	}
+	/** Lets go of the statements that were prepared. */
+	forgetStatements(): void {
+		this.#statements.clear()
+	}
+	/**
+	 * Runs a statement that writes.
+	 * @throws TypeError where a value is missing or of a kind that SQLite would bend
+	 */
+	run(sql: string, ...values: Value[]): void {
+		// node:sqlite binds a missing argument as NULL without a word: count and check first
+		if ((sql.match(/\?/g) ?? []).length !== values.length)
+			throw new TypeError('store: wrong number of values for a statement')
+		for (const value of values)
+			if (
+				value !== null &&
+				typeof value !== 'string' &&
+				!(value instanceof Uint8Array) &&
+				!Number.isSafeInteger(value)
+			)
+				throw new TypeError('store: a value of a wrong kind')
+		this.#prepared(sql).run(...values)
+	}
+	/** The first row that is found. */
+	first<Row>(sql: string, ...values: Value[]): Row | undefined {
+		return this.#prepared(sql).get(...values) as Row | undefined
+	}
+	all<Row>(sql: string, ...values: Value[]): Row[] {
+		return this.#prepared(sql).all(...values) as Row[]
+	}
+	/** Row by row, by a statement of its own: the same one may be walked inside another walk. */
+	iterate<Row>(sql: string, ...values: Value[]): Iterable<Row> {
+		return this.#opened.prepare(sql).iterate(...values) as Iterable<Row>
+	}
+	/** Tells a part of the store when an outermost transaction begins and ends. */
+	tell(part: Around): void {
+		this.#around.push(part)
+	}
+	/** All of it or none of it; one inside another belongs to the outer one. */
+	together<T>(work: () => T): T {
+		if (this.#depth > 0) return work()
+		for (const part of this.#around) part.beginning?.()
+		this.#opened.exec('BEGIN IMMEDIATE')
+		this.#depth++
+		try {
+			const result = work()
+			this.#opened.exec('COMMIT')
+			this.#depth--
+			for (const part of this.#around) part.committed?.()
+			return result
+		} catch (error) {
+			this.#depth = 0
+			if (this.#opened.isTransaction) this.#opened.exec('ROLLBACK')
+			for (const part of this.#around) part.undone?.()
+			throw error
+		}
+	}
+}

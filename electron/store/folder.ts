@@ -1,0 +1,57 @@
+/** The data folder: taken for this program alone, and what lies in it. */
+import { chmodSync, existsSync, mkdirSync, renameSync } from 'node:fs'
+import { join } from 'node:path'
+import { inWords } from './disk.ts'
+import { takeLock } from './lock.ts'
+
+const fileName = 'lastwright.db'
+export interface StoreFiles {
+	folder: string
+	/** the records */
+	records: string
+	/** the second copy of the audit chain's head */
+	head: string
+}
+/** Where a store keeps its files. */
+export const filesIn = (folder: string): StoreFiles => ({
+	folder,
+	records: join(folder, fileName),
+	head: join(folder, 'lastwright.head'),
+})
+/**
+ * Makes the folder ours alone.
+ * @returns what releases it
+ * @throws Error in words where it is open elsewhere or cannot be written
+ */
+export function takeFolder(folder: string): () => void {
+	try {
+		mkdirSync(folder, { recursive: true, mode: 0o700 })
+		chmodSync(folder, 0o700)
+		return takeLock(join(folder, 'lastwright.lock'))
+	} catch (error) {
+		throw inWords(error, folder)
+	}
+}
+/**
+ * A file that is no store any more is kept under another name, never deleted.
+ * @param at ISO 8601
+ * @param backups the backups there are, newest first
+ * @returns what the person should know, in words
+ */
+export function setAside(records: string, at: string, backups: () => { file: string }[]): string {
+	const stamp = at.replace(/[:.]/g, '-')
+	for (const end of ['', '-wal', '-shm'])
+		if (existsSync(records + end)) renameSync(records + end, `${records}.damaged-${stamp}${end}`)
+	const [newest] = backups()
+	const restore = newest
+		? `Restore the newest backup, ${newest.file}.`
+		: 'Restore a backup: choose the file on your stick or backup folder.'
+	return (
+		'The records file was damaged as a whole and could not be opened. It was kept as ' +
+		`${fileName}.damaged-${stamp}; nothing was deleted. ${restore} Do not set up anew.`
+	)
+}
+/** What the person should know of a folder whose records are gone, in words. */
+export const emptiedWords = (folder: string): string =>
+	`The records file in ${folder} is empty although records were kept here before. Do ` +
+	'not set up anew: choose a backup instead.'

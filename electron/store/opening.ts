@@ -1,0 +1,55 @@
+/** Opening the records file: brought up to this version, or kept aside where it is ruined. */
+import { existsSync } from 'node:fs'
+import { copyAtOnce } from './backup-file.ts'
+import { finishDestruction } from './destruction.ts'
+import { isRuined } from './disk.ts'
+import { emptiedWords, type StoreFiles, setAside } from './folder.ts'
+import type { Parts } from './parts.ts'
+import { isOlder, migrate } from './schema.ts'
+
+export interface Opening {
+	parts: Parts
+	files: StoreFiles
+	/** ISO 8601 */
+	now: () => string
+	/** gets what the person should know, in words */
+	notices: string[]
+}
+/** Opens the file in its place. @throws Error where it cannot be used; it is closed again then */
+export function openFile({ parts, files, now, notices }: Opening): void {
+	const { database, settings, order, trail } = parts
+	database.open(files.records)
+	try {
+		if (isOlder(database)) {
+			const made = copyAtOnce(database, files.folder, now(), 'before-upgrade')
+			notices.push(
+				`The records were brought up to this version. The copy from before is ${made.file}.`,
+			)
+		}
+		migrate(database)
+		order.opened()
+		trail.opened()
+		finishDestruction(database, settings)
+	} catch (error) {
+		database.close()
+		throw error
+	}
+}
+/**
+ * Opens the file at the start of the program: one that is no store any more is kept aside, and a
+ * folder whose records are gone is pointed out.
+ * @param backups the backups there are, newest first
+ */
+export function openAtStart(opening: Opening, backups: () => { file: string }[]): void {
+	const { parts, files, now, notices } = opening
+	try {
+		openFile(opening)
+	} catch (error) {
+		if (!isRuined(error)) throw error
+		notices.push(setAside(files.records, now(), backups))
+		openFile(opening)
+	}
+	const wasUsed = () => existsSync(files.head) || backups().length > 0
+	if (!parts.slots.isSetUp && wasUsed() && notices.length === 0)
+		notices.push(emptiedWords(files.folder))
+}

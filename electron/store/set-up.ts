@@ -1,0 +1,33 @@
+/** The first moment of a store: its keys are made. */
+import { lockUp, type Parts } from './parts.ts'
+import { printRecoveryKey } from './recovery.ts'
+
+/**
+ * Makes the data key and its two wrappings; what `fill` writes belongs to the same transaction.
+ * @returns the recovery key to print; it is kept nowhere
+ * @throws Error in words where the records are set up already
+ */
+export async function setUp(
+	parts: Parts,
+	passphrase: string,
+	fill: () => void = () => {},
+): Promise<string> {
+	const { database, keyring, slots } = parts
+	const refuseSecond = () => {
+		if (slots.isSetUp) throw new Error('These records are set up already. Unlock them instead.')
+	}
+	refuseSecond()
+	const fresh = await keyring.makeFresh(passphrase)
+	database.together(() => {
+		// a second set-up may have finished during the stretching: its key is in use and stays
+		refuseSecond()
+		keyring.begin(fresh)
+		try {
+			fill()
+		} catch (error) {
+			lockUp(parts)
+			throw error
+		}
+	})
+	return printRecoveryKey(fresh.recovery)
+}
