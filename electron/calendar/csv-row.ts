@@ -15,14 +15,13 @@ import { type DateOrder, dateFrom, minutesBetween, timeFrom } from './written-da
 
 /** A row while it is read. What cannot be read goes to the problems, by the row's number. */
 export interface Row {
-	/** as a spreadsheet counts it */ number: number
-	/** the text of a column, trimmed; empty where the list has no such column */ cell: (
-		column: Column,
-	) => string
+	/** as a spreadsheet counts it */
+	number: number
+	/** the text of a column, trimmed; empty where the list has no such column */
+	cell: (column: Column) => string
 	order: DateOrder
-	/** an id of its own from what the row is known by, which two rows may have in common */ idOf: (
-		base: string,
-	) => string
+	/** an id of its own from what the row is known by, which two rows may have in common */
+	idOf: (base: string) => string
 	choices: ImportChoices
 	incoming: Incoming
 }

@@ -9,9 +9,11 @@ import { wallClock } from './zones.ts'
 type Event = InstanceType<typeof ICAL.Event>
 /** An event on its day. */
 export interface Occurrence {
-	/** where its title and place stand */ event: Component
+	/** where its title and place stand */
+	event: Component
 	start: Time
-	/** undefined where the list does not say */ end: Time | undefined
+	/** undefined where the list does not say */
+	end: Time | undefined
 	id: string
 	cancelled: boolean
 }
@@ -53,7 +55,9 @@ function refuseTooOften(master: Component): void {
 		.find(Boolean)
 	if (often) throw new Unreadable(`it repeats ${often}, which no session does`)
 }
-/** Every time that an event repeats until the season ends. @throws Unreadable where that is no end */
+/**
+ * Every time that an event repeats until the season ends. @throws Unreadable where that is no end
+ */
 function repetitions(event: Event, choices: ImportChoices): Time[] {
 	const times: Time[] = []
 	const iterator = event.iterator()

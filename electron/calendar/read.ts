@@ -12,9 +12,8 @@ import { mostDays, sessionsOf } from './sessions.ts'
 interface Reading {
 	choices: ImportChoices
 	incoming: Incoming
-	/** told what is being read, so that what takes too long can be named */ at: (
-		title: string,
-	) => void
+	/** told what is being read, so that what takes too long can be named */
+	at: (title: string) => void
 }
 const reasonOf = (error: unknown): string =>
 	error instanceof Error ? error.message.slice(0, 100) : 'not readable'

@@ -6,8 +6,10 @@ import { termWords } from '../../shared/engine/visit/terms.ts'
 import { zoneLines } from './zones.ts'
 
 interface CalendarOptions {
-	/** IANA zone of the sessions' wall clock */ zone: string
-	/** moment of writing */ stamp: Date
+	/** IANA zone of the sessions' wall clock */
+	zone: string
+	/** moment of writing */
+	stamp: Date
 	/**
 	 * an earlier export of the same season: unchanged events keep their SEQUENCE, changed ones gain
 	 * 1, vanished ones are cancelled

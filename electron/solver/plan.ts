@@ -13,12 +13,15 @@ import type { EarlierPlan } from '../../shared/engine/season/problem/earlier.ts'
 import type { Visit } from '../../shared/engine/visit/visit.ts'
 import { type SolveOptions, solveSeason } from './solve.ts'
 
-export interface PlanOptions extends SolveOptions {
+interface PlanOptions extends SolveOptions {
 	protocolFile?: ProtocolFile
-	/** sessions before this date are the past; the day of the visit unless given */ from?: string
-	/** the plan so far: what it said of the past stands */ earlier?: EarlierPlan
+	/** sessions before this date are the past; the day of the visit unless given */
+	from?: string
+	/** the plan so far: what it said of the past stands */
+	earlier?: EarlierPlan
 	earlierVisits?: readonly Visit[]
-	/** an insert is started together with the new pairs */ newInsert?: boolean
+	/** an insert is started together with the new pairs */
+	newInsert?: boolean
 }
 /** @throws SolveCancelled when stopped; Error in plain words where no plan could be made */
 export async function planSeason(visit: Visit, options: PlanOptions = {}): Promise<Plan> {

@@ -7,9 +7,11 @@ import type { Rotation, SeasonProblem } from '../../shared/engine/season/problem
 
 export interface Solved {
 	status: 'optimal' | 'time-limit'
-	/** relative distance to the proven bound, the larger of the two passes */ gap: number
+	/** relative distance to the proven bound, the larger of the two passes */
+	gap: number
 	rotation: Rotation
-	/** points of tiers 1 and 2 */ objective: number
+	/** points of tiers 1 and 2 */
+	objective: number
 	seconds: number
 }
 export interface Progress {
@@ -22,8 +24,10 @@ export type SolverMessage =
 	| { type: 'done'; solved: Solved }
 	| { type: 'failed'; message: string }
 export interface SolveOptions {
-	/** seconds for both passes together; 10 unless given */ timeLimitSeconds?: number
-	/** relative gap at which a plan counts as proven; 0.001 unless given */ gap?: number
+	/** seconds for both passes together; 10 unless given */
+	timeLimitSeconds?: number
+	/** relative gap at which a plan counts as proven; 0.001 unless given */
+	gap?: number
 	onProgress?: (progress: Progress) => void
 	signal?: AbortSignal
 }

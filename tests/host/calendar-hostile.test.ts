@@ -132,7 +132,8 @@ describe('hostile calendars', () => {
 		const cut = line.indexOf(Buffer.from('é')) + 1
 		const bytes = Buffer.concat([
 			Buffer.from(
-				'BEGIN:VCALENDAR\r\nVERSION:2.0\r\nPRODID:x\r\nBEGIN:VEVENT\r\nUID:a\r\nDTSTART:20270601T080000Z\r\n',
+				'BEGIN:VCALENDAR\r\nVERSION:2.0\r\nPRODID:x\r\nBEGIN:VEVENT\r\nUID:a\r\n' +
+					'DTSTART:20270601T080000Z\r\n',
 			),
 			line.subarray(0, cut),
 			Buffer.from('\r\n '),

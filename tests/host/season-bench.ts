@@ -28,7 +28,9 @@ const clinic = {
 }
 export const passphrase = 'correct horse'
 
-/** A new folder with the player, an open draft of the pictured visit, and the calls of its season. */
+/**
+ * A new folder with the player, an open draft of the pictured visit, and the calls of its season.
+ */
 export async function opened(
 	visit: Partial<Visit> = {},
 	decisions: Partial<DraftContent['decisions']> = {},

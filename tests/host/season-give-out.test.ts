@@ -7,7 +7,7 @@ import type { Visit } from '../../shared/engine/visit/visit.ts'
 import { opened, pictured, season } from './season-bench.ts'
 
 describe('giving out', () => {
-	test('chart, pocket table and calendar; none of them once the sessions or pairs changed', async () => {
+	test('chart, pocket table and calendar; none once the sessions or pairs changed', async () => {
 		const bench = await opened()
 		await bench.save(season)
 		expect(
@@ -39,7 +39,7 @@ describe('giving out', () => {
 		)
 		bench.app.close()
 	})
-	test('a warning sign stops the rotation with its reason until it is recorded what was done', async () => {
+	test('a warning sign stops the rotation until it is recorded what was done', async () => {
 		const bench = await opened({
 			screening: {
 				boneStress: { side: 'right', site: 'navicular', focalTenderness: true, loadPain: true },
@@ -102,7 +102,7 @@ describe('importing', () => {
 	const csv =
 		'Date;Time;Opponent;Surface\r\n03/04/2027;14:00;Harbour (match);natural ' +
 		'firm\r\n05/05/2027;TBA;Northfield (match);3G at the school\r\n'
-	test('asks what can be read two ways, changes nothing, and a second reading adds nothing', async () => {
+	test('asks what can be read two ways; a second reading adds nothing', async () => {
 		const bench = await opened()
 		await bench.save(season)
 		const ask = (answers: Record<string, string>) =>

@@ -8,7 +8,7 @@ import { decideAll } from '../decide.ts'
 import { opened, passphrase, season } from './season-bench.ts'
 
 describe('a season on record', () => {
-	test('is saved, planned, opened again after a restart, and nothing of it is overwritten', async () => {
+	test('is saved, planned, opened again after a restart; nothing is overwritten', async () => {
 		const bench = await opened()
 		expect(await bench.open()).toMatchObject({
 			from: '2027-01-25',
@@ -77,7 +77,7 @@ describe('a season on record', () => {
 	})
 })
 describe('planning again', () => {
-	test('a pin is kept, the change is told, and the past stays though the pattern is gone', async () => {
+	test('a pin is kept, a change is told, the past stays though the pattern is gone', async () => {
 		const bench = await opened()
 		await bench.save(season)
 		const { plan } = await bench.plan()

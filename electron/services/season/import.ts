@@ -12,7 +12,8 @@ import { lastSeason } from './records.ts'
 /** An answer to a question of the import. */
 interface Answer {
 	key: string
-	/** what of the list it is about, where the key names it: a place, a title, a zone */ about: string
+	/** what of the list it is about, where the key names it: a place, a title, a zone */
+	about: string
 	value: string
 }
 const cannotUse = (key: string, message: string): Refusal =>

@@ -13,8 +13,10 @@ interface SeasonValue {
 interface PlanValue {
 	what: 'plan'
 	playerId: string
-	/** record of the season it was made for */ season: string
-	/** digest of what of the visit it rests on */ basis: string
+	/** record of the season it was made for */
+	season: string
+	/** digest of what of the visit it rests on */
+	basis: string
 	plan: Plan
 	changes: Change[]
 }

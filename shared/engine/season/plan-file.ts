@@ -24,17 +24,18 @@ export const planSchema = z.strictObject({
 			date: z.iso.date(),
 			start: z.string(),
 			minutes: z.number(),
-			/** what it lasts for the others, where it is shortened after a lay-off */ fullMinutes: z
-				.number()
-				.optional(),
+			/** what it lasts for the others, where it is shortened after a lay-off */
+			fullMinutes: z.number().optional(),
 			kind: z.enum(['training', 'match']),
 			surface: z.enum(surfaces),
 			ground: z.enum(['dry', 'damp', 'wet']),
 			team: z.string().optional(),
 			title: z.string().optional(),
 			past: z.boolean().optional(),
-			/** id of the pair to wear; absent where none may be worn */ pair: z.string().optional(),
-			/** Where more than one pair is worn: in this order. */ parts: z.array(part).optional(),
+			/** id of the pair to wear; absent where none may be worn */
+			pair: z.string().optional(),
+			/** Where more than one pair is worn: in this order. */
+			parts: z.array(part).optional(),
 			reasons: z.array(z.string()),
 			unmet: z.array(z.string()),
 		}),
@@ -59,12 +60,13 @@ export const planSchema = z.strictObject({
 			sole: z.string(),
 			minutes: z.number(),
 			wearFraction: z.number(),
-			/** worn to the lower end of the replacement window */ checkBy: z.iso.date().optional(),
-			/** worn out or outgrown, whichever comes first */ replaceBy: z.iso.date().optional(),
+			/** worn to the lower end of the replacement window */
+			checkBy: z.iso.date().optional(),
+			/** worn out or outgrown, whichever comes first */
+			replaceBy: z.iso.date().optional(),
 			brokenInBy: z.iso.date().optional(),
-			/** wear at the end of each month of the season */ wear: z.array(
-				z.strictObject({ date: z.iso.date(), wearFraction: z.number() }),
-			),
+			/** wear at the end of each month of the season */
+			wear: z.array(z.strictObject({ date: z.iso.date(), wearFraction: z.number() })),
 			toeRoom: z.array(forecast).optional(),
 			outgrownBy: z.iso.date().optional(),
 			measureAgainBy: z.iso.date().optional(),

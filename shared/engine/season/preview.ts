@@ -4,28 +4,33 @@ import { termWords } from '../visit/terms.ts'
 import type { Session } from '../visit/visit.ts'
 import { fullDay, type SeasonSession } from './pattern.ts'
 
-export interface ImportProblem {
+interface ImportProblem {
 	where: string
 	says: string
 }
 /** Something only a person can answer; `key` is where the answer goes in ImportChoices. */
-export interface ImportQuestion {
+interface ImportQuestion {
 	key: string
 	says: string
 	options: string[]
 }
 export interface ImportChoices {
-	/** IANA name of the clinic's time zone; sessions are kept in its wall clock */ zone: string
+	/** IANA name of the clinic's time zone; sessions are kept in its wall clock */
+	zone: string
 	from: string
 	to: string
-	/** name of the list: sessions of the same list that are no longer in it are taken out */ source: string
+	/** name of the list: sessions of the same list that are no longer in it are taken out */
+	source: string
 	team?: string
 	code?: Session['code']
 	surface?: Session['surface']
 	ground?: Session['ground']
-	/** by place */ surfaces?: Record<string, Session['surface']>
-	/** by title */ kinds?: Record<string, Session['kind']>
-	/** by the name of a time zone nobody knows: an IANA name */ zones?: Record<string, string>
+	/** by place */
+	surfaces?: Record<string, Session['surface']>
+	/** by title */
+	kinds?: Record<string, Session['kind']>
+	/** by the name of a time zone nobody knows: an IANA name */
+	zones?: Record<string, string>
 	dateOrder?: 'day-month' | 'month-day'
 	trainingMinutes: number
 	matchMinutes: number

@@ -13,21 +13,29 @@ import type { Term } from './programme.ts'
 
 /** A pair in a session. */
 export interface Cell {
-	/** its place in the season */ session: number
+	/** its place in the season */
+	session: number
 	slot: Slot
-	/** its place among the pairs */ pair: number
-	/** points an hour, where the pair may still be chosen */ points: number | undefined
-	/** variable: 1 where the pair is worn */ worn: string
-	/** variable: minutes in the pair, where the session may be shared */ part: string
-	/** the minutes chosen, as terms; none where the pair cannot be chosen */ minutes: readonly Term[]
+	/** its place among the pairs */
+	pair: number
+	/** points an hour, where the pair may still be chosen */
+	points: number | undefined
+	/** variable: 1 where the pair is worn */
+	worn: string
+	/** variable: minutes in the pair, where the session may be shared */
+	part: string
+	/** the minutes chosen, as terms; none where the pair cannot be chosen */
+	minutes: readonly Term[]
 	settledMinutes: number
 }
-export type ChoosableCell = Cell & { points: number }
+type ChoosableCell = Cell & { points: number }
 export interface ModelSession {
 	index: number
 	slot: Slot
-	/** minutes not settled before */ openMinutes: number
-	/** by pair */ cells: readonly Cell[]
+	/** minutes not settled before */
+	openMinutes: number
+	/** by pair */
+	cells: readonly Cell[]
 	able: readonly ChoosableCell[]
 }
 export const isChoosable = (cell: Cell): cell is ChoosableCell => cell.points !== undefined

@@ -14,21 +14,29 @@ export interface Row {
 }
 /** What the variables of a pair in a session mean. */
 export interface Choice {
-	/** variable that is 1 where the pair is worn */ name: string
+	/** variable that is 1 where the pair is worn */
+	name: string
 	slot: number
 	pair: number
-	/** minutes worn where the session is not shared */ minutes: number
-	/** variable of the minutes, where the session may be shared */ part?: string
+	/** minutes worn where the session is not shared */
+	minutes: number
+	/** variable of the minutes, where the session may be shared */
+	part?: string
 }
 export interface Model {
 	rows: Row[]
-	/** unmet wishes, fixed as they are before pass 2 */ tier1: Term[]
-	/** suitability */ tier2: Term[]
-	/** even wear, sharing, switches */ tier3: Term[]
+	/** unmet wishes, fixed as they are before pass 2 */
+	tier1: Term[]
+	/** suitability */
+	tier2: Term[]
+	/** even wear, sharing, switches */
+	tier3: Term[]
 	binaries: string[]
-	/** variables from 0 to 1 that need not be whole */ bounds: string[]
+	/** variables from 0 to 1 that need not be whole */
+	bounds: string[]
 	uses: Choice[]
-	/** what is settled in each session */ fixed: Use[][]
+	/** what is settled in each session */
+	fixed: Use[][]
 }
 
 /** Terms added up by variable, in the order they first came. */

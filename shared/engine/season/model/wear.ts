@@ -18,8 +18,10 @@ function wearOfPair(
 	}: {
 		pair: Owned
 		place: number
-		/** minutes in it before anything is chosen */ start: number
-		/** open minutes of the whole season */ allMinutes: number
+		/** minutes in it before anything is chosen */
+		start: number
+		/** open minutes of the whole season */
+		allMinutes: number
 	},
 ): void {
 	const { lifeMinutes } = pair

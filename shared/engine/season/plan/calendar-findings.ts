@@ -81,8 +81,8 @@ function turfFindings(open: readonly Slot[], visit: Visit, protocol: Protocol): 
 				'season.turf-share',
 				'caution',
 				`${percent} % of the season's time is on artificial turf. ` +
-					'Playing mostly on it is associated with fifth metatarsal stress fracture; no choice of ' +
-					'boots changes this share.',
+					'Playing mostly on it is associated with fifth metatarsal stress fracture; no choice ' +
+					'of boots changes this share.',
 				[{ measure: 'time on artificial turf', value: percent, unit: '%' }],
 				protocol.basis('season.turf-share', 'season.turfShare'),
 			),

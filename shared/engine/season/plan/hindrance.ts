@@ -20,7 +20,8 @@ import {
 export interface Outcome {
 	problem: SeasonProblem
 	rotation: Rotation
-	/** of each pair, recorded ones included */ minutesAtEnd: readonly number[]
+	/** of each pair, recorded ones included */
+	minutesAtEnd: readonly number[]
 }
 const drying = { wet: 'still wet from', damp: 'still damp from', dry: 'not aired since' } as const
 

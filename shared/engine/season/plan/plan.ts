@@ -33,7 +33,7 @@ import { type Unmet, unmetOf } from './unmet.ts'
 import { wearOf } from './wear.ts'
 import { shareFindings, unmetFindings } from './wish-findings.ts'
 
-export interface PlanInput {
+interface PlanInput {
 	visit: Visit
 	assessment: Pick<Assessment, 'growth' | 'screening' | 'footwear'>
 	protocol: Protocol

@@ -49,7 +49,8 @@ function bestSole(suitability: Suitability, { surface, ground }: Slot): Sole {
 interface Need {
 	sole: Sole
 	neededBy: string
-	/** id of the pair it replaces */ instead: string | undefined
+	/** id of the pair it replaces */
+	instead: string | undefined
 	why: string
 }
 function replacements(problem: SeasonProblem, pairs: readonly PlanPair[], from: string): Need[] {

@@ -24,9 +24,12 @@ interface Chosen {
 	place: number
 	pair: Owned
 	points: number | string
-	/** places of the other pairs that may be worn here */ others: readonly number[]
-	/** those of them that suit the session better */ better: readonly number[]
-	/** those that suit it as well */ equal: readonly number[]
+	/** places of the other pairs that may be worn here */
+	others: readonly number[]
+	/** those of them that suit the session better */
+	better: readonly number[]
+	/** those that suit it as well */
+	equal: readonly number[]
 }
 const nameOf = (problem: SeasonProblem, pair: number): string => pairAt(problem, pair).name
 const groundWords = (slot: Slot): string =>

@@ -7,7 +7,9 @@ import { rounded } from '../../visit/sides.ts'
 import type { Pair, Visit } from '../../visit/visit.ts'
 import type { PlanPair } from '../plan-file.ts'
 
-/** Toe room in mm below which a pair is too short, for the age of the player and the sort of shoe. */
+/**
+ * Toe room in mm below which a pair is too short, for the age of the player and the sort of shoe.
+ */
 function leastToeRoom(pair: Pair, visit: Visit, protocol: Protocol): number {
 	const trainer = pair.sole === 'road' || pair.sole === 'trail'
 	const years = ageYears(visit.player.birthDate, visit.visitDate)

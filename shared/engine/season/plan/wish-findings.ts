@@ -28,8 +28,8 @@ const kinds: Record<
 		level: 'note',
 		key: 'season.familiarDays',
 		says: (count) =>
-			`${count} ${count === 1 ? 'match is' : 'matches are'} played in a pair not worn in training ` +
-			'shortly before.',
+			`${count} ${count === 1 ? 'match is' : 'matches are'} played in a pair not worn in ` +
+			'training shortly before.',
 	},
 	pin: {
 		level: 'caution',
@@ -76,8 +76,8 @@ export function shareFindings(
 			`season.share-${pair.id}`,
 			'note',
 			`Pair ${pair.letter} (${pair.name}) is worn in ${percent} % of the training time; ` +
-				`${over ? 'at most' : 'at least'} ${rounded(100 * bound, 0)} % was asked for. Other rules ` +
-				'and wishes of the plan weigh more.',
+				`${over ? 'at most' : 'at least'} ${rounded(100 * bound, 0)} % was asked for. Other ` +
+				'rules and wishes of the plan weigh more.',
 			[
 				{
 					measure: over ? 'minutes above the share' : 'minutes below the share',

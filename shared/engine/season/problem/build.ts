@@ -14,14 +14,17 @@ import { pointsOf, weightsOf } from './points.ts'
 import type { SeasonProblem } from './problem.ts'
 import { keepShortened, markPins, markShared, timelineOf } from './slots.ts'
 
-export interface BuildInput {
+interface BuildInput {
 	visit: Visit
 	protocol: Protocol
 	suitability: Suitability
-	/** Sessions before this date stay as they were. Absent: the day of the visit. */ from?: string
+	/** Sessions before this date stay as they were. Absent: the day of the visit. */
+	from?: string
 	earlier?: EarlierPlan
-	/** an insert is started together with the new pairs: every step of their ladder is shortened */ newInsert?: boolean
-	/** ids of pairs judged outgrown at the visit */ outgrown?: readonly string[]
+	/** an insert is started together with the new pairs: every step of their ladder is shortened */
+	newInsert?: boolean
+	/** ids of pairs judged outgrown at the visit */
+	outgrown?: readonly string[]
 }
 export interface Built {
 	problem: SeasonProblem

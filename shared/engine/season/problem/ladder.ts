@@ -50,8 +50,10 @@ function ladderStep(
 interface Climb {
 	place: number
 	pair: Owned
-	/** minutes in the pair so far */ minutes: number
-	/** place of the session it was worn in last */ last: number | undefined
+	/** minutes in the pair so far */
+	minutes: number
+	/** place of the session it was worn in last */
+	last: number | undefined
 }
 /** Minutes after which the pair may be worn in any session, however long. */
 function enoughMinutes(problem: SeasonProblem, pair: number): number {

@@ -92,10 +92,12 @@ export function stopOf(visit: Visit): Finding | undefined {
 /** A limit of a group of pairs, with the finding that explains it. */
 interface Weekly {
 	id: string
-	/** places of the pairs */ pairs: number[]
+	/** places of the pairs */
+	pairs: number[]
 	says: string
 	key?: ThresholdKey
-	/** by the number of the week since the visit */ minutes: (week: number) => number
+	/** by the number of the week since the visit */
+	minutes: (week: number) => number
 	finding?: Omit<Finding, 'basis'>
 }
 /** From heel to forefoot with what lies inside, in mm; undefined where it was not measured. */

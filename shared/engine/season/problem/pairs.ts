@@ -17,10 +17,11 @@ export interface OwnedPair {
 	recorded: PlannedPair
 	owned: Owned
 }
-export interface OwnedPairs {
+interface OwnedPairs {
 	pairs: OwnedPair[]
 	letters: Map<string, string>
-	/** pairs left out, and pairs whose wear is counted from 0 */ findings: Finding[]
+	/** pairs left out, and pairs whose wear is counted from 0 */
+	findings: Finding[]
 }
 const isPlanned = (pair: Pair): pair is PlannedPair => pair.sole !== undefined
 

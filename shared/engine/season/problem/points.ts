@@ -24,7 +24,8 @@ export function pointsOf(
 	}: {
 		suitability: Suitability
 		protocol: Protocol
-		/** ids of pairs judged outgrown at the visit */ outgrown?: readonly string[]
+		/** ids of pairs judged outgrown at the visit */
+		outgrown?: readonly string[]
 	},
 ): number | string {
 	if (owned.startMinutes >= owned.lifeMinutes) return 'worn out'

@@ -19,10 +19,12 @@ export interface Slot {
 	team?: string
 	title?: string
 	code?: Code
-	/** place of the pair the clinician pinned */ pin?: number
+	/** place of the pair the clinician pinned */
+	pin?: number
 	/** What the session lasts for the others, where a long lay-off shortens it for this player. */
 	fullMinutes?: number
-	/** number of the week since the return, and the days off before it */ easedWeek?: number
+	/** number of the week since the return, and the days off before it */
+	easedWeek?: number
 	easedDays?: number
 	/** Already over: nothing is decided about it any more. */
 	past: boolean
@@ -50,7 +52,8 @@ export interface Owned {
 	 */
 	shareMin?: number
 	shareMax?: number
-	/** share of the dearest price per minute of life, 0 to 1 */ relativePrice: number
+	/** share of the dearest price per minute of life, 0 to 1 */
+	relativePrice: number
 }
 /**
  * Minutes in a pair that are settled before solving: worn in the past, or a step of the break-in
@@ -62,7 +65,7 @@ export interface Fixed {
 	minutes: number
 	why: 'worn' | 'break-in'
 }
-export interface CapWeek {
+interface CapWeek {
 	monday: string
 	slots: number[]
 	minutes: number
@@ -91,7 +94,9 @@ export interface Weights {
 export interface SeasonProblem {
 	slots: Slot[]
 	pairs: Owned[]
-	/** By session, then pair: points an hour, or in words why it may not be worn. Read by pointsAt. */
+	/**
+	 * By session, then pair: points an hour, or in words why it may not be worn. Read by pointsAt.
+	 */
 	cost: (number | string)[][]
 	fixed: Fixed[]
 	caps: Cap[]

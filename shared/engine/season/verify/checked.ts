@@ -7,27 +7,35 @@ export interface Cell {
 	pair: number
 }
 export interface Checked {
-	/** broken hard rules, in words; a sound plan has none */ problems: string[]
+	/** broken hard rules, in words; a sound plan has none */
+	problems: string[]
 	noPair: number[]
 	pinMissed: number[]
 	notDry: Cell[]
 	unfamiliar: Cell[]
 	changes: number
-	/** training minutes of a pair above (positive) or below (negative) the share asked for */ share: {
+	/** training minutes of a pair above (positive) or below (negative) the share asked for */
+	share: {
 		pair: number
 		minutes: number
 	}[]
-	/** hours times suitability points */ suitability: number
-	/** all points of the first two tiers */ cost: number
-	/** minutes of each pair at the end, recorded ones included */ minutes: number[]
+	/** hours times suitability points */
+	suitability: number
+	/** all points of the first two tiers */
+	cost: number
+	/** minutes of each pair at the end, recorded ones included */
+	minutes: number[]
 }
 /** A session with what was settled in it before, and what the rotation says. */
 export interface PlannedSession {
 	index: number
 	slot: Slot
-	/** how problems name it */ at: string
+	/** how problems name it */
+	at: string
 	uses: readonly Use[]
 	settled: readonly Use[]
-	/** worn by choice, not settled before */ chosen: readonly Use[]
-	/** minutes that were not settled before */ freeMinutes: number
+	/** worn by choice, not settled before */
+	chosen: readonly Use[]
+	/** minutes that were not settled before */
+	freeMinutes: number
 }

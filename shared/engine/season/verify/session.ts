@@ -28,7 +28,9 @@ function checkFilled(session: PlannedSession, found: Checked): void {
 	else if (Math.abs(total - slot.minutes) > 1e-2)
 		found.problems.push(`${at}: ${total} of ${slot.minutes} minutes are planned`)
 }
-/** At most two pairs, only in a session that may be shared, each long enough to change boots for. */
+/**
+ * At most two pairs, only in a session that may be shared, each long enough to change boots for.
+ */
 function checkShared(problem: SeasonProblem, session: PlannedSession, found: Checked): void {
 	const { slot, at, chosen, freeMinutes } = session
 	if (chosen.length > 1 && slot.split) found.changes += 1
@@ -37,8 +39,8 @@ function checkShared(problem: SeasonProblem, session: PlannedSession, found: Che
 	for (const use of chosen)
 		if (use.minutes < Math.min(problem.shortestPartMinutes, freeMinutes) - 1e-2)
 			found.problems.push(
-				`${at}: ${pairAt(problem, use.pair).id} is worn for ${use.minutes} minutes only, at least ` +
-					`${problem.shortestPartMinutes} are wanted`,
+				`${at}: ${pairAt(problem, use.pair).id} is worn for ${use.minutes} minutes only, at ` +
+					`least ${problem.shortestPartMinutes} are wanted`,
 			)
 	if (chosen.length > 2) found.problems.push(`${at}: more than two pairs in one session`)
 }

@@ -11,13 +11,15 @@ import {
 import type { Checked, PlannedSession } from './checked.ts'
 
 /** A use with what it is checked against. */
-export interface WornPair {
+interface WornPair {
 	session: PlannedSession
-	/** the sessions before it, in order of time */ earlier: readonly PlannedSession[]
+	/** the sessions before it, in order of time */
+	earlier: readonly PlannedSession[]
 	use: Use
 	pair: Owned
 	isSettled: boolean
-	/** minutes in the pair when the session begins */ minutesBefore: number
+	/** minutes in the pair when the session begins */
+	minutesBefore: number
 }
 /** A pair that is worn by choice may be worn there; its points count by the hour. */
 function checkAllowed(problem: SeasonProblem, worn: WornPair, found: Checked): void {
