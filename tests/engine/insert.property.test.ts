@@ -43,7 +43,7 @@ const stance = fc.record({
 	firstMtpDegNonWeightBearing: fc.integer({ min: 30, max: 90 }),
 	jackTestDeg: fc.integer({ min: 5, max: 30 }),
 })
-const both = <T>(one: fc.Arbitrary<T>) => fc.record({ left: one, right: one })
+const both = <Value>(value: fc.Arbitrary<Value>) => fc.record({ left: value, right: value })
 const visits = fc
 	.record({
 		conditions: recorded,
@@ -65,10 +65,35 @@ const visits = fc
 				body: { massKg, legLengthDifferenceMm: difference, shorterLeg },
 			}),
 	)
-const raises = (elements: readonly InsertElement[]) =>
+const raisesMm = (elements: readonly InsertElement[]) =>
 	elements
-		.filter((one) => one.element === 'heel-raise' || one.element === 'leg-length-raise')
-		.reduce((sum, one) => sum + (one.value ?? 0), 0)
+		.filter(({ element }) => element === 'heel-raise' || element === 'leg-length-raise')
+		.reduce((sumMm, { value }) => sumMm + (value ?? 0), 0)
+/** A reason and a basis, and an amount within its range; raises are cut to what a boot holds. */
+function expectSound({ element, because, basis, value, range }: InsertElement) {
+	expect(because.length).toBeGreaterThan(0)
+	expect(basis.source.length).toBeGreaterThan(5)
+	if (value === undefined || range === undefined || element.endsWith('raise')) return
+	expect(value).toBeGreaterThanOrEqual(range[0])
+	expect(value).toBeLessThanOrEqual(range[1])
+}
+/** A skive needs a deep heel cup. */
+function expectCupForSkive(elements: readonly InsertElement[]) {
+	if (!elements.some(({ element }) => element.endsWith('skive'))) return
+	expect(elements.find(({ element }) => element === 'heel-cup')!.value).toBeGreaterThanOrEqual(14)
+}
+/** Postures spread over every term, none with both a first ray and a forefoot out of neutral. */
+const everyPosture = [-1, 0, 2]
+	.flatMap((fpi) => firstRays.map((firstRay) => ({ fpi, firstRay })))
+	.flatMap((posture) => forefeet.map((forefoot) => ({ ...posture, forefoot })))
+	.filter(({ firstRay, forefoot }) => firstRay === 'neutral' || forefoot === 'neutral')
+	.flatMap((posture) => [5, 25].map((jackTestDeg) => ({ ...posture, jackTestDeg })))
+	.map(({ fpi, ...posture }) => ({
+		...posture,
+		fpi6: Array(6).fill(fpi),
+		supinationResistance: 'high',
+		firstMtpDegNonWeightBearing: 60,
+	}))
 
 describe('proposals', () => {
 	it(
@@ -78,23 +103,12 @@ describe('proposals', () => {
 			fc.assert(
 				fc.property(visits, (visit) => {
 					const { insert } = assess(visit)
-					for (const one of bothSides) {
-						expect(raises(insert[one].elements)).toBeLessThanOrEqual(6 + 1e-9)
-						expect(new Set(insert[one].elements.map((each) => each.element)).size).toBe(
-							insert[one].elements.length,
-						)
-						for (const each of insert[one].elements) {
-							expect(each.because.length).toBeGreaterThan(0)
-							expect(each.basis.source.length).toBeGreaterThan(5)
-							if (each.value !== undefined && each.range && !each.element.endsWith('raise')) {
-								expect(each.value).toBeGreaterThanOrEqual(each.range[0])
-								expect(each.value).toBeLessThanOrEqual(each.range[1])
-							}
-						}
-						if (insert[one].elements.some((each) => each.element.endsWith('skive')))
-							expect(
-								insert[one].elements.find((each) => each.element === 'heel-cup')!.value,
-							).toBeGreaterThanOrEqual(14)
+					for (const side of bothSides) {
+						const { elements } = insert[side]
+						expect(raisesMm(elements)).toBeLessThanOrEqual(6 + 1e-9)
+						expect(new Set(elements.map(({ element }) => element)).size).toBe(elements.length)
+						elements.forEach(expectSound)
+						expectCupForSkive(elements)
 					}
 				}),
 				{ numRuns: 150 },
@@ -104,8 +118,8 @@ describe('proposals', () => {
 		fc.assert(
 			fc.property(visits, (visit) => {
 				const { insert } = assess({ ...visit, conditions: [], body: {} })
-				for (const one of bothSides)
-					expect(insert[one]).toEqual({ state: 'not-needed', stoppedBy: [], elements: [] })
+				for (const side of bothSides)
+					expect(insert[side]).toEqual({ state: 'not-needed', stoppedBy: [], elements: [] })
 			}),
 			{ numRuns: 60 },
 		))
@@ -129,33 +143,21 @@ describe('proposals', () => {
 	})
 	it('every row of the table is reached', () => {
 		const seen = new Set<string>()
-		for (const fpi of [-1, 0, 2])
-			for (const firstRay of firstRays)
-				for (const forefoot of forefeet)
-					for (const condition of conditions)
-						for (const jackTestDeg of [5, 25]) {
-							const one = {
-								fpi6: Array(6).fill(fpi),
-								firstRay,
-								forefoot,
-								supinationResistance: 'high',
-								firstMtpDegNonWeightBearing: 60,
-								jackTestDeg,
-							}
-							if (firstRay !== 'neutral' && forefoot !== 'neutral') continue
-							for (const element of assess(
-								visitSchema.parse({
-									format: 'lastwright-visit',
-									version: 1,
-									player: { givenName: 'A', familyName: 'B', birthDate: '1995-01-01', sex: 'male' },
-									visitDate: '2027-01-20',
-									conditions: [{ condition, side: 'left', status: 'current' }],
-									posture: { left: one },
-								}),
-							).insert.left.elements)
-								seen.add(element.element)
-						}
-		expect(elementRows.map((one) => one.element).filter((one) => !seen.has(one))).toEqual([])
+		for (const posture of everyPosture)
+			for (const condition of conditions) {
+				const visit = visitSchema.parse({
+					format: 'lastwright-visit',
+					version: 1,
+					player: { givenName: 'A', familyName: 'B', birthDate: '1995-01-01', sex: 'male' },
+					visitDate: '2027-01-20',
+					conditions: [{ condition, side: 'left', status: 'current' }],
+					posture: { left: posture },
+				})
+				for (const { element } of assess(visit).insert.left.elements) seen.add(element)
+			}
+		expect(
+			elementRows.map(({ element }) => element).filter((element) => !seen.has(element)),
+		).toEqual([])
 	})
 })
 describe('the drawing at true size', () => {
@@ -199,50 +201,55 @@ describe('the drawing at true size', () => {
 			protocol,
 		)
 	const outline = (svg: string) => {
-		const d = /<path d="([^"]+)" fill="#f4f7f6"/.exec(svg)![1]!
-		const all = [...d.matchAll(/-?\d+(\.\d+)?/g)].map((one) => Number(one[0]))
-		return { xs: all.filter((_, at) => at % 2 === 0), ys: all.filter((_, at) => at % 2 === 1) }
+		const path = /<path d="([^"]+)" fill="#f4f7f6"/.exec(svg)![1]!
+		const all = [...path.matchAll(/-?\d+(\.\d+)?/g)].map(([number]) => Number(number))
+		return {
+			xs: all.filter((_, index) => index % 2 === 0),
+			ys: all.filter((_, index) => index % 2 === 1),
+		}
 	}
 	const anchors = (svg: string) =>
-		[...svg.matchAll(/<path d="([^"]+)" fill="#f4f7f6"/g)].map((one) =>
-			[...one[1]!.matchAll(/(-?[\d.]+) (-?[\d.]+)/g)].map(
+		[...svg.matchAll(/<path d="([^"]+)" fill="#f4f7f6"/g)].map((found) =>
+			[...found[1]!.matchAll(/(-?[\d.]+) (-?[\d.]+)/g)].map(
 				(pair) => [Number(pair[1]), Number(pair[2])] as const,
 			),
 		)
 	it('is as long and as wide as the foot, in millimetres, with a 100 mm bar', () =>
 		fc.assert(
-			fc.property(sizes, (m) => {
-				const { sheets } = draw(m, m)
-				for (const one of sheets) {
-					const { xs, ys } = outline(one.svg)
-					expect(Math.max(...ys) - Math.min(...ys)).toBeCloseTo(m.lengthMm, 1)
+			fc.property(sizes, (measures) => {
+				const { sheets } = draw(measures, measures)
+				for (const figure of sheets) {
+					const { xs, ys } = outline(figure.svg)
+					expect(Math.max(...ys) - Math.min(...ys)).toBeCloseTo(measures.lengthMm, 1)
 					expect(Math.max(...xs) - Math.min(...xs)).toBeCloseTo(
-						Math.max(m.widthMm, m.heelWidthMm),
+						Math.max(measures.widthMm, measures.heelWidthMm),
 						1,
 					)
-					expect(one.svg).toContain(`H ${6 + controlBarMm}`)
-					expect(one.svg).toContain(`viewBox="0 0 ${/width="([\d.]+)mm"/.exec(one.svg)![1]}`)
-					expect(one.widthPt / one.widthMm).toBeCloseTo(72 / 25.4, 9)
-					expect(tooLarge(one)).toBe(one.widthMm > sheet.widthMm || one.heightMm > sheet.heightMm)
+					expect(figure.svg).toContain(`H ${6 + controlBarMm}`)
+					expect(figure.svg).toContain(`viewBox="0 0 ${/width="([\d.]+)mm"/.exec(figure.svg)![1]}`)
+					expect(figure.widthPt / figure.widthMm).toBeCloseTo(72 / 25.4, 9)
+					expect(tooLarge(figure)).toBe(
+						figure.widthMm > sheet.widthMm || figure.heightMm > sheet.heightMm,
+					)
 				}
 			}),
 		))
 	it('right is the mirror of left', () =>
 		fc.assert(
-			fc.property(sizes, (m) => {
-				const feet = draw(m, m).sheets.flatMap((one) => anchors(one.svg))
+			fc.property(sizes, (measures) => {
+				const feet = draw(measures, measures).sheets.flatMap(({ svg }) => anchors(svg))
 				expect(feet).toHaveLength(2)
 				const [left, right] = feet as [(readonly [number, number])[], (readonly [number, number])[]]
 				const middle = (left[0]![0] + right[0]![0]) / 2
-				for (const [at, [x, y]] of left.entries()) {
-					expect(2 * middle - x).toBeCloseTo(right[at]![0], 1)
-					expect(right[at]![1]).toBeCloseTo(y, 2)
+				for (const [index, [x, y]] of left.entries()) {
+					expect(2 * middle - x).toBeCloseTo(right[index]![0], 1)
+					expect(right[index]![1]).toBeCloseTo(y, 2)
 				}
 			}),
 		))
 	it('three-quarter ends behind the heads', () => {
-		const m = { lengthMm: 260, ballLengthMm: 190, widthMm: 80, heelWidthMm: 60 }
-		const { ys } = outline(draw(m, m, 'three-quarter').sheets[0]!.svg)
+		const measures = { lengthMm: 260, ballLengthMm: 190, widthMm: 80, heelWidthMm: 60 }
+		const { ys } = outline(draw(measures, measures, 'three-quarter').sheets[0]!.svg)
 		expect(Math.max(...ys) - Math.min(...ys)).toBeCloseTo(185, 1)
 	})
 	it('a missing measure is named, never guessed', () =>
@@ -259,8 +266,10 @@ describe('the drawing at true size', () => {
 			missing: [{ side: 'left', measures: ['heel to ball', 'heel width'] }],
 		}))
 	it('says nothing the page font lacks', () => {
-		for (const one of draw({ lengthMm: 260, ballLengthMm: 190, widthMm: 90, heelWidthMm: 60 }, {})
-			.sheets)
-			expect(one.svg).not.toMatch(/[^\x20-\x7e]/)
+		for (const figure of draw(
+			{ lengthMm: 260, ballLengthMm: 190, widthMm: 90, heelWidthMm: 60 },
+			{},
+		).sheets)
+			expect(figure.svg).not.toMatch(/[^\x20-\x7e]/)
 	})
 })

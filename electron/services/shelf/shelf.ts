@@ -2,15 +2,14 @@
  * The clinic's shelf: the whole of it is one record; a save is a new record that follows the last.
  */
 import type { InputOf, OutputOf } from '../../../shared/contract.ts'
+import { present } from '../../../shared/engine/plain/present.ts'
 import { parseShelf } from '../../../shared/engine/visit/shelf.ts'
 import { type Deps, Refusal, type State } from '../records/state.ts'
 import { readShelfCsv, writeShelfCsv } from './shelf-csv.ts'
 
+/** The shelf and the record it was saved as; both absent where none was saved. */
 export function getShelf({ shelf, shelfRecord }: State): OutputOf<'shelf.get'> {
-	return {
-		...(shelf ? { shelf } : {}),
-		...(shelfRecord === undefined ? {} : { savedAs: shelfRecord }),
-	}
+	return present({ shelf, savedAs: shelfRecord })
 }
 /**
  * @throws Refusal where the shelf was saved elsewhere since it was opened, or where ids or sizes
@@ -34,6 +33,7 @@ export function saveShelf(
 		)
 	return { savedAs: keep({ kind: 'shelf', follows, value: read.value }) }
 }
+/** What a table would bring; nothing is saved. */
 export const previewShelf = ({ text }: InputOf<'shelf.previewCsv'>): OutputOf<'shelf.previewCsv'> =>
 	readShelfCsv(text)
 

@@ -5,7 +5,7 @@
 import { Alert, AlertTitle, Box, Button, Paper, Stack, TextField, Typography } from '@mui/material'
 import { useEffect, useRef, useState } from 'react'
 import type { OutputOf } from '../../../shared/contract.ts'
-import { shelfColumns } from '../../../shared/desk/exchange/shelf-csv.ts'
+import { shelfColumns } from '../../../shared/desk/exchange/shelf-columns.ts'
 import type { Shelf } from '../../../shared/engine/visit/shelf.ts'
 import { termWords } from '../../../shared/engine/visit/terms.ts'
 import { call } from '../../host.ts'

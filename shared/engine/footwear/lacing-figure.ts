@@ -146,7 +146,8 @@ export function lacingFigure(id: LacingId, side: Side, colour = '#0f6b5c', scale
 	)
 	const tied =
 		knot === undefined ? '' : `<circle cx="${middle}" cy="${rowAt(knot)}" r="6" fill="${colour}"/>`
-	const alternative = `${side === 'left' ? 'Left' : 'Right'} shoe seen from above, toe below. ${pattern}`
+	const alternative =
+		`${side === 'left' ? 'Left' : 'Right'} shoe seen from above, toe below. ` + `${pattern}`
 	return {
 		svg:
 			`<svg xmlns="http://www.w3.org/2000/svg" role="img" aria-label="${alternative}" ` +

@@ -16,9 +16,9 @@ export const modificationRows: readonly WorkRow[] = [
 		name: 'Heel raise',
 		sided: false,
 		when: (facts) => facts.raise?.because ?? [],
-		says: (facts) =>
-			`A ${need(facts.raise, 'the heel raise that the row asks for').mm} mm heel raise under the liner of both shoes, the same in boots and ` +
-			'trainers.',
+		says: ({ raise }) =>
+			`A ${need(raise, 'the heel raise').mm} mm heel raise under the liner of both shoes, the ` +
+			'same in boots and trainers.',
 		limits:
 			'Check that the counter still holds the heel and the collar does not rub; once free of ' +
 			'symptoms for 4 to 6 weeks, lower it by 2 to 3 mm every 2 weeks.',

@@ -19,7 +19,9 @@ import type { InsertRoom } from './facts.ts'
 import { insert, type Released } from './insert.ts'
 import { isRaise } from './raises.ts'
 
-/** An element as it stands, what was decided about it, and what was proposed where it was changed. */
+/**
+ * An element as it stands, what was decided about it, and what was proposed where it was changed.
+ */
 export interface DecidedElement {
 	element: InsertElement
 	decision?: InsertDecision

@@ -4,7 +4,7 @@ import type { Basis, Because } from '../../protocol/basis.ts'
 import { rounded } from '../../visit/sides.ts'
 
 /** What would make a model fit. */
-export interface Change {
+interface Change {
 	says: string
 	/** Can be done to this model; false: another size or another model is meant. */
 	toThisModel: boolean

@@ -38,8 +38,8 @@ export function askOffset({ model }: Trial, { offsetMm: sought, value }: Fitter)
 					}
 				: {
 						says:
-							`Its offset is ${offsetMm} mm; the ${raiseMm} mm of heel raise it lacks is above the ` +
-							`${limitMm} mm limit in use.`,
+							`Its offset is ${offsetMm} mm; the ${raiseMm} mm of heel raise it lacks is above ` +
+							`the ${limitMm} mm limit in use.`,
 						toThisModel: false,
 					},
 		],

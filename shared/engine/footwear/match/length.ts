@@ -58,8 +58,8 @@ export function askLength({ model, size }: Trial, fitter: Fitter): Answer {
 			stops: [
 				reason(
 					'too-short',
-					`Too short: toe room ${toeRoomMm} mm in its longest fitting size, ${room.min} mm is the ` +
-						'least.',
+					`Too short: toe room ${toeRoomMm} mm in its longest fitting size, ${room.min} mm is ` +
+						'the least.',
 					because,
 					basis('toe room', keys.min),
 				),

@@ -51,7 +51,9 @@ export function askStuds(trial: Trial, studs: StudsBySide, fitter: Fitter): Answ
 		jointNames.map((joint) => askJoint(trial, joint, jointsAtRisk(joint, studs), fitter)),
 	)
 }
-/** The same joint of the sides where it is at risk: their studs are changed as one piece of work. */
+/**
+ * The same joint of the sides where it is at risk: their studs are changed as one piece of work.
+ */
 function askJoint(
 	{ model }: Trial,
 	joint: JointName,

@@ -34,8 +34,8 @@ export const ankleRules: readonly FootwearRule[] = [
 		needs: ['conditions'],
 		when: (facts) => facts.everAnywhere('lateral-ankle-instability'),
 		says:
-			'Ankle that gives way, now or before: wide base, moderate studs, less grip in turning, room ' +
-			'for a brace.',
+			'Ankle that gives way, now or before: wide base, moderate studs, less grip in turning, ' +
+			'room for a brace.',
 		seek: ['wide-base', 'short-studs', 'low-rotational-grip'],
 		avoid: ['bladed-studs'],
 		basis: {

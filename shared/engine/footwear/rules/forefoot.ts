@@ -105,7 +105,9 @@ export const forefootRules: readonly FootwearRule[] = [
 		id: 'navicular',
 		needs: ['conditions'],
 		when: (facts) => facts.everAnywhere('navicular-stress-fracture'),
-		says: 'Navicular stress fracture, now or before: a midfoot that does not twist and some cushioning.',
+		says:
+			'Navicular stress fracture, now or before: a midfoot that does not twist and some ' +
+			'cushioning.',
 		seek: ['torsional-stiffness', 'full-length-cushioning'],
 		avoid: [],
 		basis: practice,

@@ -9,7 +9,9 @@ export const groundRules: readonly FootwearRule[] = [
 			facts.surfaces.includes('artificial-3g') || facts.surfaces.includes('artificial-sand')
 				? [{ measure: 'Surface', value: 'artificial' }]
 				: [],
-		says: 'Artificial ground: many low, evenly spread studs; soft-ground soles are unsuitable there.',
+		says:
+			'Artificial ground: many low, evenly spread studs; soft-ground soles are unsuitable ' +
+			'there.',
 		seek: ['many-studs', 'short-studs'],
 		avoid: ['bladed-studs'],
 		basis: { source: 'Footwear Science traction project', strength: 'expert' },

@@ -60,7 +60,9 @@ export const heelAndCalfRules: readonly FootwearRule[] = [
 		id: 'plantar-heel',
 		needs: ['conditions'],
 		when: (facts) => facts.nowAnywhere('plantar-heel-pain'),
-		says: 'Heel pain under the foot: firm heel cup, a midfoot that does not twist, some heel height.',
+		says:
+			'Heel pain under the foot: firm heel cup, a midfoot that does not twist, some heel ' +
+			'height.',
 		seek: ['firm-heel-counter', 'torsional-stiffness', 'raised-heel'],
 		avoid: ['low-heel'],
 		basis: practice,
@@ -69,7 +71,9 @@ export const heelAndCalfRules: readonly FootwearRule[] = [
 		id: 'heel-collar',
 		needs: ['conditions'],
 		when: (facts) => facts.nowAnywhere('haglund-deformity', 'blister'),
-		says: 'Bump or blister at the back of the heel: a padded collar, and no hard edge where it rubs.',
+		says:
+			'Bump or blister at the back of the heel: a padded collar, and no hard edge where it ' +
+			'rubs.',
 		seek: ['padded-collar'],
 		avoid: ['firm-heel-counter'],
 		basis: practice,

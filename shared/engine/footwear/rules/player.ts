@@ -1,6 +1,9 @@
 /** What body mass, growth and the place in the team ask of a shoe. */
 import { belief, type FootwearRule, practice } from './rule.ts'
 
+const contestPosition =
+	/ruck|prop|lock|second row|front row|goalkeeper|centre half|key (forward|back)|number eight/
+
 export const playerRules: readonly FootwearRule[] = [
 	{
 		id: 'heavy',
@@ -37,7 +40,9 @@ export const playerRules: readonly FootwearRule[] = [
 		needs: ['player.birthDate'],
 		when: (facts) =>
 			facts.adult ? [] : [{ measure: 'Age', value: Math.floor(facts.ageYears), unit: 'years' }],
-		says: 'Growing player: room for growth is measured, not guessed; many low studs and a soft upper.',
+		says:
+			'Growing player: room for growth is measured, not guessed; many low studs and a soft ' +
+			'upper.',
 		seek: ['many-studs', 'soft-upper'],
 		avoid: ['bladed-studs'],
 		basis: practice,
@@ -58,11 +63,7 @@ export const playerRules: readonly FootwearRule[] = [
 		id: 'contest',
 		needs: ['play.position'],
 		when: (facts) =>
-			/ruck|prop|lock|second row|front row|goalkeeper|centre half|key (forward|back)|number eight/.test(
-				facts.position,
-			)
-				? [{ measure: 'Position', value: facts.position }]
-				: [],
+			contestPosition.test(facts.position) ? [{ measure: 'Position', value: facts.position }] : [],
 		says:
 			'Contest positions land and push often: cushioning along the whole sole and a wide base. ' +
 			'This is belief, not trial evidence.',

@@ -65,8 +65,8 @@ export const shapeRules: readonly FootwearRule[] = [
 		needs: ['posture'],
 		when: (facts) => facts.mobileFirstRay,
 		says:
-			'Very mobile first ray: a forefoot that does not give under it. The hand test agrees poorly ' +
-			'between examiners.',
+			'Very mobile first ray: a forefoot that does not give under it. The hand test agrees ' +
+			'poorly between examiners.',
 		seek: ['stiff-forefoot'],
 		avoid: [],
 		basis: practice,

@@ -1,4 +1,6 @@
-/** What a row of the element table is, the findings that rows share, and what speaks against one. */
+/**
+ * What a row of the element table is, the findings that rows share, and what speaks against one.
+ */
 import type { InsertElement } from '../../findings/assessment.ts'
 import type { Because } from '../../protocol/basis.ts'
 import type { ThresholdKey } from '../../protocol/protocol.ts'

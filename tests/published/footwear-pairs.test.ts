@@ -1,0 +1,75 @@
+/** Pairs in use, and the work on them: common practice, no source. */
+import { expect, it } from 'vitest'
+import { assess } from '../../shared/engine/assess.ts'
+import { judgePair } from '../../shared/engine/footwear/pairs.ts'
+import { openProtocol } from '../../shared/engine/protocol/protocol.ts'
+import { footwearRows } from '../../shared/engine/protocol/rows/footwear.table.ts'
+import { foot, visitWith } from './known-shelf.ts'
+
+const protocol = openProtocol()
+it.each([
+	['sole-separated', 'replace'],
+	['counter-collapsed', 'replace'],
+	['studs-worn', 'replace'],
+	['stud-sharp', 'change'],
+	['heel-slips', 'change'],
+] as const)('own pair, %s: %s', (damage, verdict) =>
+	expect(
+		judgePair({ id: 'p', insideLengthMm: 267, damage: [damage] }, 260, 0, true, protocol).verdict,
+	).toBe(verdict),
+)
+// a boot shorter than the foot is not 'tight': no source needed
+it.each([
+	[true, 0, 'Inside it is 7 mm shorter than the foot: too short, replace.'],
+	[false, 2, 'Inside it is 9 mm shorter than the foot with its sock: too short, replace.'],
+])('a pair shorter than the foot, adult %s, sock %d mm', (adult, sockMm, says) =>
+	expect(judgePair({ id: 'p', insideLengthMm: 255 }, 262, sockMm, adult, protocol)).toMatchObject({
+		verdict: 'replace',
+		says,
+	}),
+)
+it(
+	'own pair of a growing player: replaced by the date the growth room gives, none for an adult ' +
+		'without one',
+	() => {
+		const toeRoom = {
+			id: 'p',
+			toeRoomMm: 8,
+			leastMm: 5,
+			state: 'runs-out',
+			runsOutOn: '2027-06-20',
+			earliest: '2027-05-20',
+		} as const
+		const judged = judgePair({ id: 'p', insideLengthMm: 258 }, 250, 0, false, protocol, { toeRoom })
+		expect([judged.verdict, judged.replaceBy, judged.replaceBetween]).toEqual([
+			'keep',
+			'2027-06-20',
+			{ from: '2027-05-20' },
+		])
+		expect(judged.says).toContain('20 June 2027')
+		expect(
+			judgePair({ id: 'p', insideLengthMm: 270 }, 262, 0, true, protocol, {}).replaceBy,
+		).toBeUndefined()
+	},
+)
+it('modifications and lacing carry their cautions', () => {
+	const found = assess(
+		visitWith({
+			ankles: { left: { lungeDeg: 30 } },
+			conditions: [
+				{ condition: 'posterior-ankle-impingement', side: 'left', status: 'current' },
+				{ condition: 'haglund-deformity', side: 'left', status: 'current' },
+			],
+		}),
+	)
+	expect(
+		found.footwear.modifications!.find((work) => work.id === 'heel-raise')!.cautions.join(),
+	).toMatch(/back of the ankle/)
+	expect(found.footwear.lacing!.find((work) => work.id === 'heel-lock')!.cautions.join()).toMatch(
+		/counter/,
+	)
+})
+it('every row of the room names a source or owns the choice', () => {
+	for (const [key, row] of Object.entries(footwearRows))
+		expect([key, row.source.length > 8]).toEqual([key, true])
+})

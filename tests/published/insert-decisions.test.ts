@@ -1,0 +1,178 @@
+/** What stops an insert, what releases it, and what the clinician's decisions make of it. */
+import { describe, expect, it } from 'vitest'
+import { assess } from '../../shared/engine/assess.ts'
+import { decidedInsert, stillBlocked, withDecisions } from '../../shared/engine/insert/decided.ts'
+import { openProtocol } from '../../shared/engine/protocol/protocol.ts'
+import { decisionsSchema, noDecisions } from '../../shared/engine/visit/decisions.ts'
+import type { Visit } from '../../shared/engine/visit/visit.ts'
+import { flat, has, leftOf, visitWith } from './known-insert.ts'
+
+const protocol = openProtocol()
+describe('stops and decisions', () => {
+	const painful = {
+		posture: { left: { fpi6: flat }, right: { fpi6: flat } },
+		conditions: [has('flexible-flatfoot-pain', 'both')],
+		body: { massKg: 70 },
+	}
+	it.each([
+		[{ nightPain: true }, ['left', 'right']],
+		[{ hotSwollenJoint: true }, ['left', 'right']],
+		[{ reducedSensation: true }, ['left', 'right']],
+		[{ spreadingInfection: true }, ['left', 'right']],
+		[{ rigidFlatFoot: true }, ['left', 'right']],
+		[{ suddenLegLengthDifference: true }, ['left', 'right']],
+		[{ injury: { side: 'left', tenderNavicular: true } }, ['left']],
+		[{ boneStress: { side: 'left', focalTenderness: true } }, ['left']],
+		[{ neurological: { left: { feltHallux: false } } }, ['left']],
+		[{ infection: { side: 'left', infectedNailOrBlister: true } }, ['left']],
+	] as const)('%o stops %o', (screening, sides) => {
+		const result = assess(
+			visitWith({
+				...painful,
+				screening: screening as unknown as Visit['screening'],
+			} as Partial<Visit>),
+		).insert
+		expect((['left', 'right'] as const).filter((side) => result[side].state === 'stopped')).toEqual(
+			sides,
+		)
+		for (const side of sides) expect(result[side].elements).toEqual([])
+	})
+	it('is released only by a record that names what stopped it', () => {
+		const given = visitWith({ ...painful, screening: { achilles: { side: 'left', gap: true } } }),
+			read = assess(given)
+		expect([read.screening.blockedSides, read.insert.left.state, read.insert.right.state]).toEqual([
+			['left'],
+			'stopped',
+			'proposed',
+		])
+		const done = decisionsSchema.parse({
+			...noDecisions,
+			screeningDone: [
+				{
+					side: 'left',
+					done: 'Seen in the emergency department, tendon intact.',
+					items: ['screening.achilles-rupture.left'],
+				},
+			],
+		})
+		expect([stillBlocked(read, noDecisions), stillBlocked(read, done)]).toEqual([['left'], []])
+		expect(decidedInsert(given, read, done, protocol).result.left.state).toBe('proposed')
+		expect(decidedInsert(given, read, noDecisions, protocol).left).toEqual([])
+	})
+	// clinical.md 2.4: warn above 6 mm, stop above 10 mm in a boot; 4.3: a skive needs a heel cup of
+	// 14 mm, 20 where skive and inversion are above 5.
+	it.each([
+		[6, []],
+		[6.1, ['insert.decided-raise.left']],
+		[10, ['insert.decided-raise.left']],
+		[10.1, ['insert.decided-raise.left']],
+	] as const)('a raise changed to %f mm: %j', (value, wanted) => {
+		const given = visitWith({ ankles: { left: { lungeDeg: 30 } } }),
+			read = assess(given)
+		const { result } = decidedInsert(
+			given,
+			read,
+			decisionsSchema.parse({
+				...noDecisions,
+				insert: { left: [{ element: 'heel-raise', choice: 'change', value, why: 'asked for' }] },
+			}),
+			protocol,
+		)
+		const found = result.conflicts.filter((conflict) => conflict.id.startsWith('insert.decided'))
+		expect(found.map((conflict) => conflict.id)).toEqual(wanted)
+		if (value > 6)
+			expect(found[0]!.says).toMatch(
+				value > 10 ? /above 10 mm: not inside a boot/ : /above 6 mm: check heel hold/,
+			)
+	})
+	it(
+		'a raise added to a raise is counted with it; a skive changed outgrows its cup; a dropped ' +
+			'skive takes its conflict along',
+		() => {
+			const given = visitWith({
+					posture: { left: { fpi6: flat, supinationResistance: 'high' } },
+					conditions: [has('flexible-flatfoot-pain')],
+					body: { massKg: 70 },
+					ankles: { left: { lungeDeg: 30 } },
+				}),
+				read = assess(given)
+			const conflicts = (list: object[]) =>
+				decidedInsert(
+					given,
+					read,
+					decisionsSchema.parse({ ...noDecisions, insert: { left: list } }),
+					protocol,
+				).result.conflicts.map((conflict) => conflict.id)
+			expect(conflicts([])).toContain('insert.skive-cup.left')
+			expect(
+				conflicts([{ element: 'leg-length-raise', choice: 'add', value: 7, why: 'blocks' }]),
+			).toContain('insert.decided-raise.left')
+			expect(
+				conflicts([{ element: 'medial-skive', choice: 'change', value: 6, why: 'strong' }]),
+			).toContain('insert.decided-cup.left')
+			expect(
+				conflicts([{ element: 'medial-skive', choice: 'drop', why: 'boot only' }]),
+			).not.toContain('insert.skive-cup.left')
+			expect(
+				conflicts([{ element: 'medial-skive', choice: 'drop', why: 'boot only' }]),
+			).not.toContain('insert.decided-cup.left')
+		},
+	)
+	it('a growing heel is looked at again, and the thickness of a minor is said to be that of adults', () => {
+		const born = {
+			player: { givenName: 'A', familyName: 'B', birthDate: '2013-01-01', sex: 'male' as const },
+		}
+		expect(
+			leftOf({ ...born, conditions: [has('calcaneal-apophysitis')] })
+				.elements.find((element) => element.element === 'heel-raise')!
+				.cautions.join(),
+		).toMatch(/look again at 6 weeks/)
+		const shell = (massKg: number) =>
+			leftOf({
+				...born,
+				posture: { left: { fpi6: flat } },
+				conditions: [has('flexible-flatfoot-pain')],
+				body: { massKg },
+			})
+				.elements.find((element) => element.element === 'shell')!
+				.cautions.join()
+		expect(
+			[shell(45), shell(39)].map((caution) => caution.includes('protocol for adults')),
+		).toEqual([true, false])
+	})
+	it('changes, drops and additions keep their reason; without one they are refused', () => {
+		const elements = assess(visitWith(painful)).insert.left.elements
+		const decided = withDecisions(elements, [
+			{ element: 'rearfoot-post-medial', choice: 'change', value: 2, why: 'knee' },
+			{ element: 'cover', choice: 'drop', why: 'room' },
+			{ element: 'heel-cushion', choice: 'add', value: 3, says: 'soft heel', why: 'asked for' },
+		])
+		expect(decided.find((kept) => kept.element.element === 'rearfoot-post-medial')).toMatchObject({
+			element: { value: 2 },
+			proposed: { value: 4 },
+			decision: { why: 'knee' },
+		})
+		expect(decided.map((kept) => kept.element.element)).not.toContain('cover')
+		expect(decided.at(-1)).toMatchObject({ element: { element: 'heel-cushion', value: 3 } })
+		expect(
+			decisionsSchema.safeParse({
+				...noDecisions,
+				insert: { left: [{ element: 'cover', choice: 'drop' }] },
+			}).success,
+		).toBe(false)
+	})
+	it('an accepted element is open again where the proposal reads otherwise', () => {
+		const elements = assess(visitWith(painful)).insert.left.elements
+		const post = (about: string) =>
+			withDecisions(elements, [{ element: 'rearfoot-post-medial', choice: 'accept', about }]).find(
+				(decided) => decided.element.element === 'rearfoot-post-medial',
+			)
+		expect(post('medial rearfoot post 4 deg')).toMatchObject({
+			element: { value: 4 },
+			decision: { choice: 'accept' },
+		})
+		expect(post('medial rearfoot post 2 deg')).toEqual({
+			element: expect.objectContaining({ value: 4 }),
+		})
+	})
+})
