@@ -4,7 +4,7 @@
  */
 import { rows } from './rows.ts'
 
-export interface ValueProblem {
+interface ValueProblem {
 	path: string
 	message: string
 }

@@ -1,7 +1,7 @@
 /** What the clinician decided about what the engine proposed. */
 import { z } from 'zod'
 
-export const decisionSchema = z.strictObject({
+const decisionSchema = z.strictObject({
 	findingId: z.string().min(1).max(120),
 	/** 'add' is the clinician's own line, with an id of its own. */
 	choice: z.enum(['accept', 'change', 'drop', 'add']),
@@ -18,7 +18,7 @@ export const decisionSchema = z.strictObject({
  * What the clinician made of one element of an insert; a change, a drop or an addition keeps its
  * reason.
  */
-export const insertDecisionSchema = z
+const insertDecisionSchema = z
 	.strictObject({
 		element: z.string().min(1).max(60),
 		choice: z.enum(['accept', 'change', 'drop', 'add']),
@@ -37,7 +37,7 @@ export const insertDecisionSchema = z
 		message: 'a reason is needed to change, drop or add an element',
 	})
 /** What was done about the warning signs of one limb: it releases only the items named. */
-export const screeningDoneSchema = z.strictObject({
+const screeningDoneSchema = z.strictObject({
 	side: z.enum(['left', 'right']),
 	done: z.string().trim().min(1).max(1000),
 	items: z.array(z.string().min(1).max(120)).min(1).max(100),
@@ -73,7 +73,6 @@ export const decisionsSchema = z.strictObject({
 		.optional(),
 })
 export type InsertDecision = z.infer<typeof insertDecisionSchema>
-export type ScreeningDone = z.infer<typeof screeningDoneSchema>
 export type Decision = z.infer<typeof decisionSchema>
 export type Decisions = z.infer<typeof decisionsSchema>
 /** Choices as what was done. */

@@ -6,7 +6,7 @@
 import { z } from 'zod'
 
 /** What the screens and the problem texts need to know of a number field. */
-export interface NumberFieldMeta {
+type NumberFieldMeta = {
 	title: string
 	unit: string
 	/** Values outside this span are accepted with a question. */
@@ -15,6 +15,12 @@ export interface NumberFieldMeta {
 	/** Digits after the point when shown. */
 	digits: number
 }
+const numberMeta = (
+	title: string,
+	unit: string,
+	[softMin, softMax]: [number, number],
+	digits: number,
+): NumberFieldMeta => ({ title, unit, softMin, softMax, digits })
 
 /**
  * A number with hard limits [min, max], soft limits, unit and label, all read back from its meta.
@@ -30,7 +36,7 @@ export function measure(
 		.number()
 		.min(hard[0])
 		.max(hard[1])
-		.meta({ title, unit, softMin: soft[0], softMax: soft[1], digits })
+		.meta(numberMeta(title, unit, soft, digits))
 }
 
 /** A count or score: a whole number inside [min, max]. */
@@ -44,7 +50,7 @@ export function count(
 		.int()
 		.min(hard[0])
 		.max(hard[1])
-		.meta({ title, unit, softMin: soft[0], softMax: soft[1], digits: 0 })
+		.meta(numberMeta(title, unit, soft, 0))
 }
 
 /** A measure that may be taken once or several times: absent means not measured. */

@@ -14,7 +14,7 @@ export function problemLine(problem: Problem): string {
 	return `${problem.path}: ${problem.message}`
 }
 
-export function pathText(path: readonly PropertyKey[]): string {
+function pathText(path: readonly PropertyKey[]): string {
 	return path.length === 0 ? '(file)' : path.map(String).join('.')
 }
 

@@ -9,13 +9,13 @@ import { type Parsed, readFile } from './read-file.ts'
 import { codes, sizeSystems, soles } from './terms.ts'
 
 export const counterStiffnesses = ['none', 'soft', 'medium', 'firm'] as const
-export const counterHeights = ['low', 'usual', 'high'] as const
+const counterHeights = ['low', 'usual', 'high'] as const
 export const collars = ['notched', 'low', 'usual', 'high'] as const
 export const stiffnesses = ['flexible', 'medium', 'stiff'] as const
 export const softnesses = ['soft', 'medium', 'firm'] as const
 export const seamPlaces = ['none', 'away-from-joints', 'over-joints'] as const
 export const cushionings = ['none', 'heel', 'full'] as const
-export const insteps = ['low', 'usual', 'deep'] as const
+const insteps = ['low', 'usual', 'deep'] as const
 export const bases = ['narrow', 'usual', 'wide'] as const
 export const studShapes = ['round', 'blade', 'oval'] as const
 
@@ -23,7 +23,7 @@ export const studShapes = ['round', 'blade', 'oval'] as const
  * A stud's centre on the normalised sole: x along the inside length from the heel, y across half
  * the ball width of the sole.
  */
-export const studSchema = z.strictObject({
+const studSchema = z.strictObject({
 	xFraction: measure(
 		'Stud, from heel (0) to toe (1) of the inside length',
 		'fraction',
@@ -42,7 +42,7 @@ export const studSchema = z.strictObject({
 	heightMm: measure('Stud height', 'mm', [0.5, 25], [3, 19], 1),
 	removable: z.boolean().meta({ title: 'Stud comes out' }),
 })
-export const shelfSizeSchema = z.strictObject({
+const shelfSizeSchema = z.strictObject({
 	system: choice('Size system', sizeSystems),
 	label: measure('Size', 'label', [0, 420], [0, 60], 1),
 	insideLengthMm: measure('Inside length', 'mm', [90, 420], [150, 350], 1),

@@ -3,7 +3,7 @@
  * Source: CDC/NCHS 2000 growth charts, files statage, wtage and bmiagerev (Kuczmarski et al. 2002, Vital Health Stat 11(246));
  * US federal government work. Stature in cm, mass in kg, BMI in kg/m2.
  */
-export type Lms = readonly [month: number, l: number, m: number, s: number]
+type Lms = readonly [month: number, l: number, m: number, s: number]
 export interface LmsTable {
 	male: readonly Lms[]
 	female: readonly Lms[]

@@ -3,7 +3,7 @@
  * stature and midparent in inches, weight in pounds. Source: Khamis and Roche, Pediatrics 1994;94(4):504-507, erratum 1995;95(3):457.
  * The weight column first printed is ten times too small; the published tests prove that this one is not.
  */
-export type KhamisRocheRow = readonly [ageYears: number, constant: number, statureIn: number, weightLb: number, midparentIn: number]
+type KhamisRocheRow = readonly [ageYears: number, constant: number, statureIn: number, weightLb: number, midparentIn: number]
 export const khamisRoche: { male: readonly KhamisRocheRow[]; female: readonly KhamisRocheRow[] } = {
 	male: [
 		[4, -10.2567, 1.23812, -0.087235, 0.50286],
