@@ -1,137 +1,15 @@
-/**
- * Charts: one description holds the numbers for picture, words and table; the picture is
- * well-formed and legible.
- */
-import { createRequire } from 'node:module'
-import fc from 'fast-check'
+/** Charts: one description holds the numbers for picture, words and table. */
 import { describe, expect, it } from 'vitest'
 import { assess } from '../../shared/engine/assess.ts'
 import { ankleChart } from '../../shared/engine/charts/ankle-range.ts'
-import { type Chart, showsCourse } from '../../shared/engine/charts/chart.ts'
-import { chartsOf } from '../../shared/engine/charts/charts.ts'
 import { footLengthChart } from '../../shared/engine/charts/foot-length.ts'
 import { growthChart, valueAtPercentile } from '../../shared/engine/charts/growth-curves.ts'
-import { innerTicks, monthTicks, niceStep } from '../../shared/engine/charts/scale.ts'
-import { chartSvg } from '../../shared/engine/charts/svg.ts'
-import type { Assessment } from '../../shared/engine/findings/assessment.ts'
 import { openProtocol, shippedProtocol } from '../../shared/engine/protocol/protocol.ts'
 import { dayNumber } from '../../shared/engine/visit/age.ts'
-import { type Visit, visitSchema } from '../../shared/engine/visit/visit.ts'
+import type { Visit } from '../../shared/engine/visit/visit.ts'
 import { dateWords } from '../../shared/engine/words/words.ts'
+import { drawnNumbers, first, make, second, shown } from './chart-visits.ts'
 
-interface XmlNode {
-	name: string
-	attr: Record<string, string>
-	val: string
-	children: XmlNode[]
-}
-// the very parser that draws the pictures of the PDF: it is strict and throws on what is not XML
-const { XmlDocument } = createRequire(createRequire(import.meta.url).resolve('pdfmake'))(
-	'xmldoc',
-) as { XmlDocument: new (text: string) => XmlNode }
-const elements = (node: XmlNode): XmlNode[] => [
-	node,
-	...(node.children ?? []).filter((child) => child.name).flatMap(elements),
-]
-const look = { colour: '#17524f', widthPt: 350, heightPt: 205 }
-
-const player = {
-	givenName: 'Tui',
-	familyName: 'Ashdown',
-	birthDate: '2013-05-02',
-	sex: 'male' as const,
-}
-const make = (visitDate: string, more: Record<string, unknown> = {}): Visit =>
-	visitSchema.parse({ format: 'lastwright-visit', version: 1, player, visitDate, ...more })
-const first = make('2026-07-15', {
-	feet: {
-		stance: 'standing',
-		left: { heelToToeMm: [241, 241] },
-		right: { heelToToeMm: [243, 244] },
-	},
-	ankles: { left: { lungeCm: [8.2, 8.4, 8.3] }, right: { lungeCm: 9.6 } },
-	body: { statureCm: 154.9, massKg: 43.6 },
-})
-const second = make('2027-01-20', {
-	feet: {
-		stance: 'standing',
-		sockMm: 2,
-		left: { heelToToeMm: [246, 247] },
-		right: { heelToToeMm: [249, 248] },
-	},
-	ankles: { left: { lungeCm: 7.1, lungeDeg: 31 }, right: { lungeCm: 9.5, lungeDeg: 38 } },
-	body: { statureCm: 158.4, massKg: 46.2 },
-	footwear: [
-		{ id: 'p1', name: 'match <boots> & "more"', sole: 'firm-ground', insideLengthMm: 258 },
-		{ id: 'p2', sole: 'road' },
-	],
-})
-const topics = ['sizing', 'ankle', 'growth'] as const
-const all = (
-	visit: Visit,
-	earlier: readonly Visit[],
-	assessment: Assessment = assess(visit, earlier),
-): Chart[] => topics.flatMap((topic) => chartsOf(topic, visit, earlier, assessment))
-const drawnNumbers = (chart: Chart): number[] =>
-	chart.panels.flatMap((panel) => panel.series.flatMap((one) => one.points.map((point) => point.y)))
-const shown = (value: number) => String(Math.round(value * 10) / 10)
-
-describe('the one description', () => {
-	const charts = all(second, [first])
-	it('gives foot length, ankle range in cm and in degrees, stature and mass', () => {
-		expect(charts.map((chart) => chart.id)).toEqual([
-			'foot-length',
-			'ankle-cm',
-			'ankle-deg',
-			'growth-stature',
-			'growth-mass',
-		])
-		expect(charts.map(showsCourse)).toEqual([true, true, false, true, true])
-	})
-	it.each(charts.map((chart) => [chart.id, chart] as const))(
-		'%s: every drawn reading stands in the words and in the table',
-		(_, chart) => {
-			const cells = chart.table.rows.flat()
-			expect(drawnNumbers(chart).length).toBeGreaterThan(0)
-			for (const value of drawnNumbers(chart)) {
-				expect(chart.alternative).toContain(`${shown(value)} ${chart.y.unit}`)
-				expect(cells).toContain(shown(value))
-			}
-			for (const row of chart.table.rows) expect(row.length).toBe(chart.table.head.length)
-			for (const { words, y } of chart.panels.flatMap((panel) => panel.marks))
-				expect(`${chart.alternative} ${words.join(' ')}`).toContain(shown(y))
-			expect(chart.basis.length).toBeGreaterThan(0)
-			for (const basis of chart.basis) expect(basis.source).not.toBe('')
-		},
-	)
-	it.each(charts.map((chart) => [chart.id, chart] as const))(
-		'%s: is XML of shapes and words in the font of the house',
-		(_, chart) => {
-			const root = new XmlDocument(chartSvg(chart, look))
-			expect(root.name).toBe('svg')
-			expect(root.attr.viewBox).toBe('0 0 350 205')
-			const nodes = elements(root)
-			expect(
-				nodes
-					.map((node) => node.name)
-					.filter((name) => !['svg', 'text', 'line', 'path', 'rect', 'circle'].includes(name)),
-			).toEqual([])
-			const texts = nodes.filter((node) => node.name === 'text')
-			for (const node of texts) expect(node.attr['font-family']).toBe('Noto')
-			expect(texts.map((node) => node.val).join(' ')).toContain(chart.y.title)
-		},
-	)
-	it('is the same picture for the same input, whatever the order of the earlier visits', () => {
-		const middle = make('2026-10-01', {
-			feet: { left: { heelToToeMm: 244 }, right: { heelToToeMm: 246 } },
-		})
-		const [one, other] = [
-			[first, middle],
-			[middle, first],
-		].map((earlier) => chartSvg(footLengthChart(second, earlier, assess(second, earlier))!, look))
-		expect(one).toBe(other)
-	})
-})
 describe('foot length', () => {
 	const assessment = assess(second, [first])
 	const chart = footLengthChart(second, [first], assessment)!
@@ -187,6 +65,7 @@ describe('foot length', () => {
 	it('is absent where no foot was measured', () =>
 		expect(footLengthChart(make('2027-01-20'), [], assess(make('2027-01-20')))).toBeUndefined())
 })
+
 describe('ankle range', () => {
 	const protocol = openProtocol()
 	const chart = ankleChart('cm', second, [first], assess(second, [first]))!
@@ -200,12 +79,11 @@ describe('ankle range', () => {
 		])
 	})
 	it('puts the error band of the protocol round the visit before, and its cut-off', () => {
-		const half = protocol.value('ankle.realCmSame'),
-			other = protocol.value('ankle.realCmOther')
+		const published = [protocol.value('ankle.realCmSame'), protocol.value('ankle.realCmOther')]
 		for (const [index, before] of [8.3, 9.6].entries())
 			for (const { low, high } of chart.panels[index]!.bands[0]!.points) {
 				expect((low + high) / 2).toBeCloseTo(before, 9)
-				expect([half, other].some((one) => Math.abs((high - low) / 2 - one) < 1e-9)).toBe(true)
+				expect(published.some((half) => Math.abs((high - low) / 2 - half) < 1e-9)).toBe(true)
 			}
 		expect(chart.panels.map((panel) => panel.marks[0]!.y)).toEqual([
 			protocol.value('ankle.restrictedCm'),
@@ -230,6 +108,7 @@ describe('ankle range', () => {
 	it('never turns centimetres into degrees', () =>
 		expect(ankleChart('deg', first, [], assess(first))).toBeUndefined())
 })
+
 describe('stature and mass on their curves', () => {
 	// CDC 2000 table rows at 120.5 months: the published medians, and z 1.8808 for the 97th by LMS
 	it('P50 is the published median and P97 its LMS value', () => {
@@ -265,118 +144,5 @@ describe('stature and mass on their curves', () => {
 		expect(growthChart('stature', adult, [], assess(adult))).toBeUndefined()
 		const small = make('2017-01-20', { body: { statureCm: 98, massKg: 15 } })
 		expect(growthChart('stature', small, [], assess(small))).toBeUndefined()
-	})
-})
-describe('scales', () => {
-	it('steps by 1, 2 or 5', () =>
-		expect(
-			[
-				[10, 5],
-				[11, 5],
-				[23, 5],
-				[0.7, 5],
-				[93, 6],
-			].map(([span, most]) => niceStep(span!, most!)),
-		).toEqual([2, 5, 5, 0.2, 20]))
-	it('keeps ticks inside and their labels free of binary tails', () =>
-		expect(innerTicks(0.05, 0.75, 4).map((one) => one.label)).toEqual(['0.2', '0.4', '0.6']))
-	it('stands on first days of months', () =>
-		expect(
-			monthTicks(dayNumber('2026-06-30'), dayNumber('2027-02-02'), 3).map((one) => one.label),
-		).toEqual(['Jul 2026', 'Oct 2026', 'Jan 2027']))
-})
-describe('any course of visits', () => {
-	const reading = (min: number, max: number) =>
-		fc.option(
-			fc.integer({ min: min * 10, max: max * 10 }).map((n) => n / 10),
-			{ nil: undefined },
-		)
-	const course = fc.array(
-		fc.record({
-			day: fc.integer({ min: 0, max: 4000 }),
-			left: reading(90, 400),
-			right: reading(90, 400),
-			lunge: reading(-10, 30),
-			deg: reading(0, 75),
-			stature: reading(70, 240),
-			mass: reading(10, 250),
-			inside: reading(90, 420),
-		}),
-		{ minLength: 1, maxLength: 9 },
-	)
-	const visitsOf = (
-		drawn: {
-			day: number
-			left: number | undefined
-			right: number | undefined
-			lunge: number | undefined
-			deg: number | undefined
-			stature: number | undefined
-			mass: number | undefined
-			inside: number | undefined
-		}[],
-	) =>
-		[...new Map(drawn.map((one) => [one.day, one])).values()]
-			.toSorted((a, b) => a.day - b.day)
-			.map((one) =>
-				visitSchema.parse(
-					JSON.parse(
-						JSON.stringify({
-							format: 'lastwright-visit',
-							version: 1,
-							player,
-							visitDate: new Date(Date.UTC(2015, 0, 1 + one.day)).toISOString().slice(0, 10),
-							feet: { left: { heelToToeMm: one.left }, right: { heelToToeMm: one.right } },
-							ankles: {
-								left: { lungeCm: one.lunge, lungeDeg: one.deg },
-								right: { lungeCm: one.lunge },
-							},
-							body: { statureCm: one.stature, massKg: one.mass },
-							footwear: one.inside === undefined ? [] : [{ id: 'p', insideLengthMm: one.inside }],
-						}),
-					),
-				),
-			)
-	it('draws finite numbers inside the picture, and no two words over each other', () => {
-		fc.assert(
-			fc.property(
-				course,
-				fc.constantFrom([350, 205], [460, 128], [460, 155]),
-				(drawn, [widthPt, heightPt]) => {
-					const visits = visitsOf(drawn),
-						now = visits.at(-1)!
-					for (const chart of all(now, visits.slice(0, -1))) {
-						const svg = chartSvg(chart, {
-							colour: '#17524f',
-							widthPt: widthPt!,
-							heightPt: heightPt!,
-						})
-						expect(svg).not.toMatch(/NaN|Infinity|undefined|null/)
-						expect(
-							`${chart.alternative} ${chart.summary} ${JSON.stringify(chart.table)}`,
-						).not.toMatch(/NaN|Infinity|undefined|null/)
-						const boxes = elements(new XmlDocument(svg))
-							.filter((node) => node.name === 'text')
-							.map((node) => {
-								// 0.5 em: a little under the mean advance, so that only a real overlap counts
-								const w = node.val.length * 8.5 * 0.5,
-									anchor = node.attr['text-anchor'],
-									x = Number(node.attr.x) - (anchor === 'middle' ? w / 2 : anchor === 'end' ? w : 0)
-								return { words: node.val, x, y: Number(node.attr.y) - 6.5, w, h: 6.5 }
-							})
-						for (const [index, a] of boxes.entries()) {
-							expect(a.x, a.words).toBeGreaterThanOrEqual(-1)
-							expect(a.x + a.w, a.words).toBeLessThanOrEqual(widthPt! + 1)
-							for (const b of boxes.slice(index + 1))
-								expect(
-									a.x < b.x + b.w && b.x < a.x + a.w && a.y < b.y + b.h && b.y < a.y + a.h,
-									`${chart.id}: "${a.words}" over "${b.words}"`,
-								).toBe(false)
-						}
-					}
-				},
-			),
-			{ numRuns: 60 },
-		)
 	})
 })

@@ -63,7 +63,7 @@ it('holds for the questions that unfold by complaint, against random other answe
 		)
 		return bools.length > 0 && 'side' in shape ? [{ name, bools }] : []
 	})
-	expect(groups.map((one) => one.name)).toEqual([
+	expect(groups.map((group) => group.name)).toEqual([
 		'boneStress',
 		'achilles',
 		'syndesmosis',
@@ -244,12 +244,12 @@ it('no screen says cleared, and an unasked question is never no', () => {
 				} satisfies Visit,
 				protocol,
 			)
-			for (const one of [...result.findings, ...result.items])
-				expect(one.says).not.toMatch(
+			for (const said of [...result.findings, ...result.items])
+				expect(said.says).not.toMatch(
 					/\bcleared\b|\bis clear\b|all clear|no fracture|no clot|ruled out/i,
 				)
 			for (const row of flagRows)
-				expect(result.items.find((one) => one.id === `screening.${row.key}`)!.state).toBe(
+				expect(result.items.find((item) => item.id === `screening.${row.key}`)!.state).toBe(
 					given[row.key] === undefined ? 'not-asked' : given[row.key] ? 'yes' : 'no',
 				)
 		}),

@@ -3,7 +3,6 @@
  * from the PDF.
  */
 import { readFileSync } from 'node:fs'
-import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs'
 import { describe, expect, it } from 'vitest'
 import { renderPdf } from '../../electron/pdf/render.ts'
 import { assess } from '../../shared/engine/assess.ts'
@@ -14,6 +13,7 @@ import type { Block, LwDocument } from '../../shared/engine/report/document.ts'
 import { playerReport } from '../../shared/engine/report/player.ts'
 import { noDecisions } from '../../shared/engine/visit/decisions.ts'
 import { type Visit, visitSchema } from '../../shared/engine/visit/visit.ts'
+import { pagesOf, wordsOf } from './read-pages.ts'
 
 const demo = JSON.parse(
 	readFileSync(new URL('../../assets/demo/demo.json', import.meta.url), 'utf8'),
@@ -22,7 +22,7 @@ const clinic = clinicSchema.parse(demo.clinic)
 function courseOf(name: string): { visit: Visit; earlier: Visit[] } {
 	const visits = demo.players
 		.find(({ player }) => player.givenName === name)!
-		.visits.map((one) => visitSchema.parse(one))
+		.visits.map((visit) => visitSchema.parse(visit))
 	return { visit: visits.at(-1)!, earlier: visits.slice(0, -1) }
 }
 const compose = (visit: Visit, earlier: Visit[]): LwDocument =>
@@ -46,18 +46,6 @@ const under = (document: LwDocument, figure: Figure): string | undefined =>
 	document.blocks
 		.slice(0, document.blocks.indexOf(figure))
 		.findLast((block) => block.kind === 'heading')?.text
-async function read(bytes: Uint8Array): Promise<{ pages: number; text: string; edges: number[] }> {
-	const pdf = await getDocument({ data: new Uint8Array(bytes), useSystemFonts: false }).promise
-	const words: string[] = [],
-		edges: number[] = []
-	for (let number = 1; number <= pdf.numPages; number++)
-		for (const item of (await (await pdf.getPage(number)).getTextContent()).items)
-			if ('str' in item && item.str.trim()) {
-				words.push(item.str)
-				edges.push(item.transform[4] as number, (item.transform[4] as number) + item.width)
-			}
-	return { pages: pdf.numPages, text: words.join(' ').replace(/\s+/g, ' '), edges }
-}
 const { visit, earlier } = courseOf('Tui')
 
 describe('charts in the player report', () => {
@@ -86,8 +74,8 @@ describe('charts in the player report', () => {
 			['growth', 'Stature'],
 		] as const) {
 			const chart = chartsOf(topic, visit, earlier, assessment)[0]!
-			const figure = chartFigures(compose(visit, earlier)).find((one) =>
-				one.alternative.startsWith(start),
+			const figure = chartFigures(compose(visit, earlier)).find(({ alternative }) =>
+				alternative.startsWith(start),
 			)!
 			expect(figure.svg).toBe(
 				chartSvg(chart, {
@@ -104,17 +92,17 @@ describe('charts in the player report', () => {
 		'reach the page with their numbers, words and sources, inside the margins, for one page ' +
 			'more at most',
 		async () => {
-			const document = compose(visit, earlier),
-				drawn = chartFigures(document)
+			const document = compose(visit, earlier)
+			const drawn = chartFigures(document)
 			const without = {
 				...document,
 				blocks: document.blocks.filter((block) => !drawn.some((figure) => figure === block)),
 			}
-			const [plain, full] = [
-				await read(await renderPdf(without)),
-				await read(await renderPdf(document)),
-			]
-			expect(full.pages).toBeLessThanOrEqual(plain.pages + 1)
+			const plain = await pagesOf(await renderPdf(without))
+			const full = await pagesOf(await renderPdf(document))
+			const text = wordsOf(full)
+			const items = full.flatMap((page) => page.items)
+			expect(full.length).toBeLessThanOrEqual(plain.length + 1)
 			for (const words of [
 				'Left ankle',
 				'cut-off',
@@ -125,10 +113,10 @@ describe('charts in the player report', () => {
 				'Cheng 1997',
 				'CDC 2000 growth charts',
 			])
-				expect(full.text).toContain(words)
-			expect(full.text).not.toMatch(/undefined|NaN/)
-			expect(Math.min(...full.edges)).toBeGreaterThanOrEqual(50)
-			expect(Math.max(...full.edges)).toBeLessThanOrEqual(595.28 - 50)
+				expect(text).toContain(words)
+			expect(text).not.toMatch(/undefined|NaN/)
+			expect(Math.min(...items.map((item) => item.x))).toBeGreaterThanOrEqual(50)
+			expect(Math.max(...items.map((item) => item.x + item.width))).toBeLessThanOrEqual(595.28 - 50)
 		},
 	)
 	it('are left out where there is no course to show: one visit of an adult', () => {
@@ -141,8 +129,8 @@ describe('charts in the player report', () => {
 			...earlier[0]!,
 			visitDate: `2025-${String(index + 1).padStart(2, '0')}-10`,
 		}))
-		const figure = chartFigures(compose(visit, many)).find((one) =>
-			one.alternative.startsWith('Foot length'),
+		const figure = chartFigures(compose(visit, many)).find(({ alternative }) =>
+			alternative.startsWith('Foot length'),
 		)!
 		expect(figure.caption.length).toBeLessThan(figure.alternative.length)
 		for (const month of ['January 2025', 'December 2025', 'January 2027'])

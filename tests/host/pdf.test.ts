@@ -1,6 +1,5 @@
 /** Real pages: rendered in the worker, read back with an independent reader. */
 import { createHash } from 'node:crypto'
-import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs'
 import { describe, expect, it } from 'vitest'
 import { renderPdf } from '../../electron/pdf/render.ts'
 import { assess } from '../../shared/engine/assess.ts'
@@ -8,6 +7,7 @@ import { playerReport } from '../../shared/engine/report/player.ts'
 import { type Decisions, noDecisions } from '../../shared/engine/visit/decisions.ts'
 import type { Visit } from '../../shared/engine/visit/visit.ts'
 import { clinic, json, read } from '../demo.ts'
+import { pagesOf, wordsOf } from './read-pages.ts'
 
 const compose = (
 	visit: Visit,
@@ -22,39 +22,6 @@ const compose = (
 		signedAt,
 		draft: signedAt === undefined,
 	})
-interface Item {
-	str: string
-	x: number
-	y: number
-	width: number
-}
-async function pagesOf(bytes: Uint8Array): Promise<Item[][]> {
-	const pdf = await getDocument({ data: new Uint8Array(bytes), useSystemFonts: false }).promise
-	const pages: Item[][] = []
-	for (let number = 1; number <= pdf.numPages; number++)
-		pages.push(
-			(await (await pdf.getPage(number)).getTextContent()).items.flatMap((item) =>
-				'str' in item && item.str.trim()
-					? [
-							{
-								str: item.str,
-								x: item.transform[4] as number,
-								y: item.transform[5] as number,
-								width: item.width,
-							},
-						]
-					: [],
-			),
-		)
-	return pages
-}
-const words = (pages: Item[][]) =>
-	pages
-		.flat()
-		.map((item) => item.str)
-		.join(' ')
-		.replace(/\s+/g, ' ')
-
 describe('the player report as pages', () => {
 	it.each(['visit-adolescent.json', 'visit-adult.json'])(
 		'%s reads back whole, inside the margins, without broken values',
@@ -64,7 +31,7 @@ describe('the player report as pages', () => {
 				await renderPdf(compose(visit, noDecisions, '2027-02-01T09:00:00.000Z')),
 			)
 			expect(pages.length).toBeGreaterThanOrEqual(2)
-			const text = words(pages)
+			const text = wordsOf(pages)
 			for (const sentence of [
 				`${visit.player.givenName} ${visit.player.familyName}`,
 				'What to do now',
@@ -77,7 +44,7 @@ describe('the player report as pages', () => {
 			])
 				expect(text).toContain(sentence)
 			expect(text).not.toMatch(/undefined|NaN|\bnull\b|\[object/)
-			for (const item of pages.flat()) {
+			for (const item of pages.flatMap((page) => page.items)) {
 				expect(item.x, item.str).toBeGreaterThanOrEqual(50)
 				expect(item.x + item.width, item.str).toBeLessThanOrEqual(595.28 - 50)
 			}
@@ -92,8 +59,8 @@ describe('the player report as pages', () => {
 	})
 	it('prints what was decided and not what was dropped', async () => {
 		const visit = read(json('visit-adolescent.json'))
-		const finding = assess(visit).findings.find((one) => one.topic === 'ankle')!
-		const text = words(
+		const finding = assess(visit).findings.find(({ topic }) => topic === 'ankle')!
+		const text = wordsOf(
 			await pagesOf(
 				await renderPdf(
 					compose(
@@ -146,7 +113,7 @@ describe('the player report as pages', () => {
 				sex: 'female',
 			},
 		})
-		const text = words(await pagesOf(await renderPdf(compose(visit))))
+		const text = wordsOf(await pagesOf(await renderPdf(compose(visit))))
 		expect(text).toContain('Your size could not be worked out')
 		expect(text).not.toMatch(/undefined|NaN/)
 	})

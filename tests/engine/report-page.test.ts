@@ -1,0 +1,175 @@
+/** The page of a document: how hard it is to read, its letterhead, its elements. */
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import { assess } from '../../shared/engine/assess.ts'
+import {
+	contrastWords,
+	leastRatio,
+	ratioOnWhite,
+	textOn,
+} from '../../shared/engine/report/colour.ts'
+import { toHtml } from '../../shared/engine/report/html.ts'
+import { kinds } from '../../shared/engine/report/kinds.ts'
+import { safeLogo } from '../../shared/engine/report/logo.ts'
+import {
+	countsOf,
+	fleschEase,
+	fleschKincaid,
+	readabilityOf,
+	smog,
+	syllablesOf,
+} from '../../shared/engine/report/readability.ts'
+import { safeSvg } from '../../shared/engine/report/safe-svg.ts'
+import { noDecisions } from '../../shared/engine/visit/decisions.ts'
+import { dateWords } from '../../shared/engine/words/words.ts'
+import { clinic, json, read } from '../demo.ts'
+import { demoNames, reportOf } from './demo-report.ts'
+
+const on = '2027-03-01'
+
+describe('readability', () => {
+	it.each([
+		[100, 8, 140, 5.805, 75.708],
+		[100, 10, 130, 3.65, 86.705],
+	])('%i words, %i sentences, %i syllables', (words, sentencesIn, syllables, grade, ease) => {
+		const counts = { words, sentences: sentencesIn, syllables, long: 0 }
+		expect(fleschKincaid(counts)).toBeCloseTo(grade, 3)
+		expect(fleschEase(counts)).toBeCloseTo(ease, 3)
+	})
+	it('SMOG and the least grade', () => {
+		expect(smog({ words: 1, sentences: 30, syllables: 1, long: 30 })).toBeCloseTo(8.842, 3)
+		expect(smog({ words: 1, sentences: 30, syllables: 1, long: 9 })).toBeCloseTo(6.258, 3)
+		expect(fleschKincaid({ words: 1, sentences: 1, syllables: 1, long: 0 })).toBeCloseTo(-3.4, 10)
+	})
+	it.each([
+		['boot', 1],
+		['ankle', 2],
+		['measured', 2],
+		['table', 2],
+		['shoe', 1],
+		['apophysitis', 5],
+		['wanted', 2],
+		['liner', 2],
+		['changes', 2],
+	])('%s has %i syllables', (word, count) => expect(syllablesOf(word)).toBe(count))
+	it('counts and stays below grade 8 for player and guardian', () => {
+		expect(countsOf('Take it out. Look at it.')).toEqual({
+			words: 6,
+			sentences: 2,
+			syllables: 6,
+			long: 0,
+		})
+		for (const name of demoNames) {
+			const visit = read(json(name))
+			for (const document of [
+				reportOf(visit),
+				kinds.guardian.compose({
+					visit,
+					assessment: assess(visit),
+					decisions: noDecisions,
+					clinic,
+					signedAt: undefined,
+					draft: true,
+					on,
+				}),
+			])
+				expect(readabilityOf(document)!.grade, document.kind).toBeLessThan(8)
+		}
+	})
+})
+
+describe('letterhead', () => {
+	it('darkens a colour that text could not be read in, and says so', () => {
+		fc.assert(
+			fc.property(fc.integer({ min: 0, max: 0xffffff }), (value) => {
+				const colour = `#${value.toString(16).padStart(6, '0')}`
+				const text = textOn(colour)
+				expect(ratioOnWhite(text)).toBeGreaterThanOrEqual(leastRatio)
+				if (ratioOnWhite(colour) >= leastRatio) expect(text).toBe(colour)
+				else expect(contrastWords(colour).says).toContain(text)
+			}),
+		)
+		expect(ratioOnWhite('#000000')).toBeCloseTo(21, 6)
+	})
+	it.each([
+		[
+			'a script',
+			'<svg viewBox="0 0 9 9"><script>alert(1)</script><path d="M0 0"/></svg>',
+			/script|alert/,
+		],
+		['an event', '<svg viewBox="0 0 9 9" onload="alert(1)"><path d="M0 0"/></svg>', /onload|alert/],
+		[
+			'a picture from outside',
+			'<svg viewBox="0 0 9 9"><image href="http://example.org/a.png"/><path d="M0 0"/></svg>',
+			/image|http/,
+		],
+		[
+			'a style from outside',
+			'<svg viewBox="0 0 9 9"><style>@import "http://example.org"</style><path d="M0 0" ' +
+				'fill="url(http://example.org/#a)"/></svg>',
+			/style|http/,
+		],
+		[
+			'foreign elements',
+			'<svg viewBox="0 0 9 9"><foreignObject><div><script>x</script></div></foreignObject><path ' +
+				'd="M0 0"/></svg>',
+			/foreign|div|script/,
+		],
+		[
+			'an entity',
+			'<!DOCTYPE svg [<!ENTITY a SYSTEM "file:///etc/hostname">]><svg viewBox="0 0 9 ' +
+				'9"><title>&a;</title><path d="M0 0"/></svg>',
+			/ENTITY|file:/,
+		],
+	])('takes %s out of an SVG and keeps the drawing', (_name, svg, gone) => {
+		const safe = safeSvg(svg)
+		expect(safe).not.toMatch(gone)
+		expect(safe).toContain('<path d="M0 0"')
+	})
+	it('keeps a plain drawing as it is, and checks a picture against its kind', () => {
+		const plain = '<svg viewBox="0 0 9 9"><g fill="#fff"><path d="M0 0"/></g></svg>'
+		expect(safeSvg(plain)).toBe(plain)
+		expect(() =>
+			safeLogo({ mediaType: 'image/png', base64: Buffer.from('not a picture').toString('base64') }),
+		).toThrow(/not of its kind/)
+		const png = (width: number) => {
+			const bytes = Buffer.alloc(40)
+			bytes.set([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a])
+			bytes.writeUInt32BE(width, 16)
+			bytes.writeUInt32BE(64, 20)
+			return bytes.toString('base64')
+		}
+		expect(safeLogo({ mediaType: 'image/png', base64: png(64) }).kind).toBe('picture')
+		expect(() => safeLogo({ mediaType: 'image/png', base64: png(9000) })).toThrow(
+			/9000 x 64 pixels/,
+		)
+		expect(() =>
+			safeLogo({ mediaType: 'image/svg+xml', base64: Buffer.from('<p>').toString('base64') }),
+		).toThrow(/without an <svg>/)
+	})
+})
+
+describe('the accessible page', () => {
+	it.each(demoNames)(
+		'%s has one h1, no level skipped, scoped heads, captions, and described figures',
+		(name) => {
+			const html = toHtml(reportOf(read(json(name))), { href: 'report.css' })
+			expect(html).toContain('<html lang="en">')
+			expect(html.match(/<h1>/g)).toHaveLength(1)
+			expect(html).not.toMatch(/<script|\son\w+=|\sstyle="/)
+			expect(html.match(/<table/g)?.length).toBe(html.match(/<caption>/g)?.length)
+			expect(html.match(/<th(?! scope|ead)/g)).toBeNull()
+			expect(html.match(/<svg/g)?.length).toBe(html.match(/<desc /g)?.length)
+		},
+	)
+	it('escapes what a person typed', () => {
+		const visit = read({
+			...json(demoNames[0]!),
+			player: { ...json(demoNames[0]!).player, givenName: '<b>"A"&', club: "O'Neil" },
+		})
+		const html = toHtml(reportOf(visit), { href: 'a.css' })
+		expect(html).toContain('&lt;b&gt;&quot;A&quot;&amp;')
+		expect(html).not.toContain('<b>')
+		expect(html).toContain(dateWords(visit.visitDate))
+	})
+})
