@@ -83,24 +83,20 @@ test(
 	"a minor's report is mailed to a guardian's own address only; every block says what to do " +
 		'instead',
 	() => {
-		for (const role of recipientRoles)
-			for (const kind of outboxKinds)
-				for (const channel of channels) {
-					const block = blockFor({
-						recipient: person(role),
-						kind,
-						channel,
-						minor: true,
-						sharedWith: [],
-					})
-					const mailed = channel === 'smtp' || channel === 'eml'
-					if (!kindsFor[role].includes(kind)) expect(block).toMatch(/is not for a/)
-					else if (mailed && (kind === 'player' || kind === 'guardian') && role !== 'guardian')
-						expect(block).toMatch(/minor/)
-					else expect(block).toBeUndefined()
-					if (mailed) expect(purposesFor(role, channel)).toContain('email')
-					else expect(purposesFor(role, channel)).not.toContain('email')
-				}
+		const everyWay = recipientRoles.flatMap((role) =>
+			outboxKinds.flatMap((kind) => channels.map((channel) => ({ role, kind, channel }))),
+		)
+		for (const { role, kind, channel } of everyWay) {
+			const recipient = person(role)
+			const block = blockFor({ recipient, kind, channel, minor: true, sharedWith: [] })
+			const mailed = channel === 'smtp' || channel === 'eml'
+			if (!kindsFor[role].includes(kind)) expect(block).toMatch(/is not for a/)
+			else if (mailed && (kind === 'player' || kind === 'guardian') && role !== 'guardian')
+				expect(block).toMatch(/minor/)
+			else expect(block).toBeUndefined()
+			if (mailed) expect(purposesFor(role, channel)).toContain('email')
+			else expect(purposesFor(role, channel)).not.toContain('email')
+		}
 		expect(
 			blockFor({
 				recipient: person('player'),

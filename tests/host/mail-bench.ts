@@ -87,48 +87,66 @@ export const cuts = [
 	'answer',
 ] as const
 export type Cut = (typeof cuts)[number]
+interface Wire {
+	cut: Cut | undefined
+	conversations: number
+}
+/** Two ends that end together. @returns what ends both */
+function tied(client: Socket, upstream: Socket, open: Set<Socket>): () => void {
+	const both = [client, upstream]
+	const end = () => {
+		for (const socket of both) socket.destroy()
+	}
+	for (const socket of both) {
+		open.add(socket)
+		socket.on('error', () => {})
+		socket.on('close', () => {
+			open.delete(socket)
+			end()
+		})
+	}
+	return end
+}
+/** Hands on what is said in both directions, up to where the wire is cut. */
+function carry(wire: Wire, client: Socket, upstream: Socket, end: () => void): void {
+	let inMessage = false
+	let ended = false
+	// the end of the message may come in two pieces
+	let tail = ''
+	client.on('data', (bytes) => {
+		const text = bytes.toString('latin1')
+		if (!inMessage) {
+			const cutAt = cutIn(text, wire.cut)
+			if (cutAt >= 0) {
+				upstream.write(bytes.subarray(0, cutAt))
+				return end()
+			}
+			inMessage = /^DATA/im.test(text)
+		} else {
+			if (wire.cut === 'message') return end()
+			tail = (tail + text).slice(-5)
+			if (tail === '\r\n.\r\n') ended = true
+		}
+		upstream.write(bytes)
+	})
+	upstream.on('data', (bytes) => (ended && wire.cut === 'answer' ? end() : client.write(bytes)))
+}
+/**
+ * Where a command at which the wire is cut begins; below 0 where there is none. Commands may come
+ * several in one piece (pipelining): the ones before the cut are let through.
+ */
+const cutIn = (text: string, cut: Cut | undefined): number =>
+	cut === undefined ? -1 : `\r\n${text.toUpperCase()}`.indexOf(`\r\n${cut}`)
+
 export async function startWire(smtpPort: number) {
-	const wire: { cut: Cut | undefined; conversations: number } = { cut: undefined, conversations: 0 }
+	const wire: Wire = { cut: undefined, conversations: 0 }
 	const sockets = new Set<Socket>()
 	const server: Server = createServer((client) => {
 		wire.conversations++
 		const upstream = connect(smtpPort, '127.0.0.1')
-		const both = [client, upstream]
-		for (const one of both) {
-			sockets.add(one)
-			one.on('error', () => {})
-			one.on('close', () => {
-				sockets.delete(one)
-				for (const other of both) other.destroy()
-			})
-		}
-		const end = () => {
-			for (const one of both) one.destroy()
-		}
+		const end = tied(client, upstream, sockets)
 		if (wire.cut === 'connect') return end()
-		let inMessage = false
-		let ended = false
-		// the end of the message may come in two pieces
-		let tail = ''
-		client.on('data', (bytes) => {
-			const text = bytes.toString('latin1')
-			// commands may come several in one piece (pipelining): the ones before the cut are let
-			// through
-			if (!inMessage && wire.cut) {
-				const at = `\r\n${text.toUpperCase()}`.indexOf(`\r\n${wire.cut}`)
-				if (at >= 0) {
-					upstream.write(bytes.subarray(0, at))
-					return end()
-				}
-			}
-			if (inMessage) {
-				if (wire.cut === 'message') return end()
-				tail = (tail + text).slice(-5)
-				if (tail === '\r\n.\r\n') ended = true
-			} else if (/^DATA/im.test(text)) inMessage = true
-			upstream.write(bytes)
-		})
-		upstream.on('data', (bytes) => (ended && wire.cut === 'answer' ? end() : client.write(bytes)))
+		carry(wire, client, upstream, end)
 	})
 	await new Promise<void>((resolve) => {
 		server.listen(0, '127.0.0.1', resolve)
@@ -137,7 +155,7 @@ export async function startWire(smtpPort: number) {
 		port: (server.address() as AddressInfo).port,
 		stop: () =>
 			new Promise<void>((resolve) => {
-				for (const one of sockets) one.destroy()
+				for (const socket of sockets) socket.destroy()
 				server.close(() => resolve())
 			}),
 	})

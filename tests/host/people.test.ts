@@ -1,7 +1,7 @@
 /** People, roles, PIN, waiting and idling: the whole contract walked by every role. */
 import { expect, test } from 'vitest'
-import { contract, roles } from '../../shared/contract.ts'
-import { folder, open, passphrase, signed, withPlayer } from './bench-app.ts'
+import { contract, type Role, roles } from '../../shared/contract.ts'
+import { folder, type Opened, open, passphrase, signed, withPlayer } from './bench-app.ts'
 
 const passphrases = {
 	clinician: 'clinician words',
@@ -29,21 +29,9 @@ test('every call of the contract is answered to the roles in its row and refused
 	const { app } = await withPeople()
 	const entries = Object.entries(contract)
 	expect(entries.length).toBeGreaterThan(40)
-	for (const role of roles) {
+	for (const role of roles)
 		for (const [name, row] of entries) {
-			const status = await app.ask('session.status')
-			if ((role === 'nobody') !== (status.state === 'locked')) {
-				if (role === 'nobody') await app.ask('session.lock')
-				else
-					await app.ask('session.unlock', {
-						passphrase: role === 'owner' ? passphrase : passphrases[role],
-					})
-			} else if (role !== 'nobody' && status.person.role !== role) {
-				await app.ask('session.lock')
-				await app.ask('session.unlock', {
-					passphrase: role === 'owner' ? passphrase : passphrases[role],
-				})
-			}
+			await workAs(app, role)
 			const answer = await app.call(name, {})
 			const words = answer.ok ? '' : answer.message
 			if ((row.who as readonly string[]).includes(role))
@@ -51,9 +39,19 @@ test('every call of the contract is answered to the roles in its row and refused
 			else
 				expect(words, `${name} as ${role}`).toMatch(role === 'nobody' ? /locked/ : /^This is for /)
 		}
-	}
 	app.close()
 })
+/** Unlocks as the role, or locks for nobody, where it is not so already. */
+async function workAs(app: Opened, role: Role) {
+	const status = await app.ask('session.status')
+	const now = status.state === 'locked' ? 'nobody' : status.person.role
+	if (now === role) return
+	if (now !== 'nobody') await app.ask('session.lock')
+	if (role !== 'nobody')
+		await app.ask('session.unlock', {
+			passphrase: role === 'owner' ? passphrase : passphrases[role],
+		})
+}
 test(
 	'each person has a passphrase of their own, signs under their own name, and is locked out ' +
 		'once taken off',
