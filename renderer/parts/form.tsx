@@ -2,13 +2,8 @@
 import { Alert, Box, Paper, TextField, Typography } from '@mui/material'
 import { type ReactNode, useEffect } from 'react'
 import { HostRefusal } from '../host.ts'
+import { askStatusAgain } from '../query.ts'
 import { DateField } from './DateField.tsx'
-
-/**
- * Raised after a refusal is shown, so that the session gate looks whether the records were locked
- * meanwhile.
- */
-export const refusalShown = 'lastwright-refusal-shown'
 
 interface FieldProps {
 	label: string
@@ -76,7 +71,8 @@ export function Field({
 
 export function Trouble({ says }: { says: string }) {
 	useEffect(() => {
-		if (says) dispatchEvent(new Event(refusalShown))
+		// perhaps the records were locked meanwhile
+		if (says) askStatusAgain()
 	}, [says])
 	return says ? (
 		<Alert severity="error" role="alert">
