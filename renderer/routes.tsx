@@ -36,8 +36,6 @@ export const fetchPlayerScreen = (): void => void player().catch(() => {})
 /** What a page is told beside its address. */
 export interface Surroundings {
 	person: Status['person']
-	/** looks whether another person works here now, or the records are locked */
-	look: () => void
 	notice: SavedNotice | undefined
 	saved: (notice: SavedNotice) => void
 }
@@ -170,7 +168,7 @@ export const pages: readonly Page[] = [
 	page('/records/:page?', {
 		who: 'everyone',
 		opening: 'the records',
-		show: ({ page }, { person, look }) => <Records page={page} person={person} look={look} />,
+		show: ({ page }, { person }) => <Records page={page} person={person} />,
 	}),
 	{ path: '*', ...start, recordsBelow: false, show: () => <Players /> },
 ]

@@ -12,7 +12,7 @@ import { useAliveSignal } from './useAliveSignal.ts'
 import { useHeadingFocus } from './useHeadingFocus.ts'
 import { useLockKey } from './useLockKey.ts'
 import { useSavedNotice } from './useSavedNotice.ts'
-import { type Session, useSession } from './useSession.ts'
+import { type Session, type Status, useSession } from './useSession.ts'
 
 const Setup = lazy(async () => ({ default: (await import('../screens/setup/setup.tsx')).Setup }))
 const MoveHere = lazy(async () => ({
@@ -31,14 +31,14 @@ function FirstStart({ done }: { done: () => void }) {
 		</Opening>
 	)
 }
-function OpenWorkstation({ look, status }: Pick<Session, 'look' | 'status'>) {
+function OpenWorkstation({ person }: Pick<Status, 'person'>) {
 	const [address] = useHashLocation()
 	const { notice, saved } = useSavedNotice(address.split('/')[2])
 	useEffect(() => void requestIdleCallback(fetchPlayerScreen, { timeout: fetchWithinMs }), [])
 	return (
 		<>
-			<Palette role={status?.person?.role} />
-			<Pages around={{ person: status?.person, look, notice, saved }} />
+			<Palette role={person?.role} />
+			<Pages around={{ person, notice, saved }} />
 		</>
 	)
 }
@@ -47,7 +47,7 @@ function Gate({ status, trouble, look }: Session) {
 		return trouble ? null : <Typography role="status">Opening the workstation.</Typography>
 	if (status.state === 'needs-setup') return <FirstStart done={look} />
 	if (status.state === 'locked') return <Unlock clinicName={status.clinicName} />
-	return <OpenWorkstation look={look} status={status} />
+	return <OpenWorkstation person={status.person} />
 }
 export function App() {
 	const session = useSession()
