@@ -14,7 +14,7 @@ export function useSavedNotice(id: string | undefined): {
 		notice,
 		saved: (now) => {
 			setNotice(now)
-			navigate(`/players/${now.playerId}`)
+			if (now.playerId !== id) navigate(`/players/${now.playerId}`)
 		},
 	}
 }
