@@ -152,10 +152,13 @@ export interface HostAction {
 	done: string
 	/** @param work returns what was done in words, '' where the page shows it by itself */
 	run: (work: () => Promise<string>) => void
+	/** takes the words away, as something was typed since */
+	forget: () => void
 }
 export function useHostAction(): HostAction {
-	const { isPending, error, data, mutate } = useMutation({
+	const { isPending, error, data, mutate, reset } = useMutation({
 		mutationFn: (work: () => Promise<string>) => work(),
 	})
-	return { busy: isPending, says: error ? wordsOf(error) : '', done: data ?? '', run: mutate }
+	const says = error ? wordsOf(error) : ''
+	return { busy: isPending, says, done: data ?? '', run: mutate, forget: reset }
 }

@@ -12,7 +12,9 @@ export function ReportPane({
 }) {
 	const pane = useRef<HTMLDivElement>(null)
 	// biome-ignore lint/correctness/useExhaustiveDependencies: another report comes into view anew
-	useEffect(() => pane.current?.scrollIntoView({ block: 'start' }), [url])
+	useEffect(() => {
+		pane.current?.scrollIntoView({ block: 'start' })
+	}, [url])
 	return (
 		<Paper component="section" variant="outlined" ref={pane} sx={{ p: 2, gridColumn: '1 / -1' }}>
 			<Stack direction="row" sx={{ alignItems: 'center', flexWrap: 'wrap', gap: 2, mb: 2 }}>

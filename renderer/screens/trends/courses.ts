@@ -83,9 +83,9 @@ export function painChart(visits: readonly Visit[]): Chart | undefined {
 		yTitle: 'Pain',
 		unit: '/10',
 		leastSpan: 10,
-		lines: [...new Set(all.map((one) => one.name))].map((name) => ({
+		lines: [...new Set(all.map(({ name }) => name))].map((name) => ({
 			name,
-			values: all.filter((one) => one.name === name),
+			values: all.filter((value) => value.name === name),
 		})),
 	})
 }
@@ -100,7 +100,7 @@ export function loadChart(visits: readonly Visit[]): Chart | undefined {
 	const lines = [
 		line('organised sport', (visit) => visit.play?.organisedHoursPerWeek),
 		line('free play', (visit) => visit.play?.freePlayHoursPerWeek),
-	].filter((one) => one.values.length > 0)
+	].filter(({ values }) => values.length > 0)
 	return chartOf({
 		id: 'trends.load',
 		title: 'Hours of sport a week',
