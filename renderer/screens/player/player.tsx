@@ -1,10 +1,10 @@
 /** One player: details, earlier visits with their reports, and the way into an assessment. */
 import { Box, Button, Stack, Typography } from '@mui/material'
-import { navigate } from 'wouter/use-hash-location'
 import type { OutputOf } from '../../../shared/contract.ts'
 import { ageYears } from '../../../shared/engine/visit/age.ts'
 import { Answered } from '../../parts/Answered.tsx'
 import { dayInWords, today } from '../../parts/dates.ts'
+import { goTo } from '../../parts/goTo.ts'
 import type { PersonRole } from '../../parts/roles.ts'
 import { useHost } from '../../query.ts'
 import { DetailsForm } from './DetailsForm.tsx'
@@ -44,10 +44,10 @@ function WaysOn({
 }) {
 	return (
 		<Box sx={{ display: 'flex', gap: 1 }}>
-			<Button variant="outlined" size="large" onClick={() => navigate(`/trends/${playerId}`)}>
+			<Button variant="outlined" size="large" onClick={() => goTo(`/trends/${playerId}`)}>
 				Trends
 			</Button>
-			<Button variant="outlined" size="large" onClick={() => navigate(`/season/${playerId}`)}>
+			<Button variant="outlined" size="large" onClick={() => goTo(`/season/${playerId}`)}>
 				Season
 			</Button>
 			<Button variant="contained" size="large" disabled={busy} onClick={assess}>
@@ -62,7 +62,7 @@ function PlayerPage({ known, role, notice, saved }: PlayerProps & { known: Known
 	const typed = usePlayerForm(known?.playerId, player, saved)
 	const assess = async () => {
 		if (typed.edited && !(await typed.save())) return
-		navigate(`/assessment/${known?.playerId}`)
+		goTo(`/assessment/${known?.playerId}`)
 	}
 	return (
 		<Stack spacing={3}>

@@ -1,11 +1,11 @@
 /** Finding a player: type, arrow, Enter. */
 import { Box, Button, Paper, Stack, Typography } from '@mui/material'
 import { useState } from 'react'
-import { navigate } from 'wouter/use-hash-location'
 import type { Card } from '../../../shared/contract.ts'
 import { Refused } from '../../parts/Answered.tsx'
 import { dayInWords } from '../../parts/dates.ts'
 import { Field } from '../../parts/form.tsx'
+import { goTo } from '../../parts/goTo.ts'
 import { PrintButton } from '../../parts/Print.tsx'
 import { PlayerTable } from './PlayerTable.tsx'
 import { type Found, useFoundPlayers, useMarkedRow } from './useFoundPlayers.ts'
@@ -47,7 +47,7 @@ function Title({ empty }: { empty: boolean }) {
 			<Typography variant="h1">Players</Typography>
 			<Box sx={{ display: 'flex', flexWrap: 'wrap', gap: 1 }}>
 				<PrintButton what="this list" disabled={empty} />
-				<Button variant="contained" onClick={() => navigate('/players/new')}>
+				<Button variant="contained" onClick={() => goTo('/players/new')}>
 					New player
 				</Button>
 			</Box>

@@ -1,7 +1,7 @@
 /** The players that fit what was typed, the row that is marked, and the keys that move it. */
 import { type KeyboardEvent, useEffect, useRef, useState } from 'react'
-import { navigate } from 'wouter/use-hash-location'
 import type { Card } from '../../../shared/contract.ts'
+import { goTo } from '../../parts/goTo.ts'
 import { parseDate } from '../../parts/parseDate.ts'
 import { type HostAnswer, useHost } from '../../query.ts'
 
@@ -10,7 +10,7 @@ export interface Found {
 	total: number
 	cards: readonly Card[]
 }
-export const openCard = (card: Card): void => navigate(`/players/${card.playerId}`)
+export const openCard = (card: Card): void => goTo(`/players/${card.playerId}`)
 
 /** What the host found for the text; a birth date in any clear form is looked for as the records
  * write it. */

@@ -4,9 +4,9 @@ import type { OutputOf } from '../../../shared/contract.ts'
 import { Refused } from '../../parts/Answered.tsx'
 import { dayInWords } from '../../parts/dates.ts'
 import { Field } from '../../parts/form.tsx'
+import { useSettled } from '../../parts/useSettled.ts'
 import { useHost } from '../../query.ts'
 import type { ProtocolDraft } from './useProtocolDraft.ts'
-import { useSettled } from './useSettled.ts'
 
 type Effect = OutputOf<'protocol.preview'>
 const settledMs = 300

@@ -4,7 +4,6 @@
  */
 import { Alert, Box, Button, Checkbox, FormControlLabel } from '@mui/material'
 import { useMemo, useState } from 'react'
-import { navigate } from 'wouter/use-hash-location'
 import type { DraftContent, OutputOf, SignedVisit } from '../../../shared/contract.ts'
 import { differences } from '../../../shared/desk/records/amendment.ts'
 import { assess } from '../../../shared/engine/assess.ts'
@@ -15,6 +14,7 @@ import type { Visit } from '../../../shared/engine/visit/visit.ts'
 import { call } from '../../host.ts'
 import { Refused } from '../../parts/Answered.tsx'
 import { Trouble } from '../../parts/form.tsx'
+import { goTo } from '../../parts/goTo.ts'
 import { Panel } from '../../parts/panels.tsx'
 import { change, useHost, useHostAction } from '../../query.ts'
 import { Differences } from './Differences.tsx'
@@ -142,7 +142,7 @@ export function Amendment({ signed, amending }: { signed: SignedVisit; amending:
 				none="Nothing was changed yet. Go on amending first."
 			/>
 			<Box>
-				<Button variant="outlined" onClick={() => navigate(`/assessment/${signed.playerId}`)}>
+				<Button variant="outlined" onClick={() => goTo(`/assessment/${signed.playerId}`)}>
 					Go on amending
 				</Button>
 			</Box>

@@ -1,7 +1,8 @@
 /** The acts on a signed visit: their names, what each does at the host, and what it says then. */
-import { navigate } from 'wouter/use-hash-location'
+
 import type { InputOf } from '../../../shared/contract.ts'
 import { call } from '../../host.ts'
+import { goTo } from '../../parts/goTo.ts'
 import { change } from '../../query.ts'
 
 export type Act = 'amend' | 'late' | 'handed' | 'error' | 'countersign'
@@ -44,7 +45,7 @@ export const acts: Readonly<Record<Act, ActRow>> = {
 		run: async ({ reason }, { visitId, playerId }) => {
 			// this page is left: nothing on it is read again
 			await call('visits.amend', { visitId, reason: reasonOf(reason, 'the amendment') })
-			navigate(`/assessment/${playerId}`)
+			goTo(`/assessment/${playerId}`)
 			return ''
 		},
 	},
