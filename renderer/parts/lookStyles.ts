@@ -46,8 +46,10 @@ const contrast = createTheme({
 		},
 	},
 })
-const sheetsOf = (one: typeof theme): Record<string, unknown>[] =>
-	(one as unknown as { generateStyleSheets(): Record<string, unknown>[] }).generateStyleSheets()
+const sheetsOf = (sheetsIn: typeof theme): Record<string, unknown>[] =>
+	(
+		sheetsIn as unknown as { generateStyleSheets(): Record<string, unknown>[] }
+	).generateStyleSheets()
 /** The surface of a message box is mixed from its colour; in high contrast it is plain. */
 const alertPlain = Object.fromEntries(
 	['error', 'warning', 'info', 'success'].flatMap((name) => [
@@ -79,6 +81,6 @@ export const lookStyles: Record<string, object> = {
 		':root:root:root': { ...varsOf(sheetsOf(theme), false), colorScheme: 'light', fontSize: '80%' },
 	},
 	...Object.fromEntries(
-		textSizes.map((textSiz) => [`:root[data-lw-text="${textSiz}"]`, { fontSize: `${textSiz}%` }]),
+		textSizes.map((percent) => [`:root[data-lw-text="${percent}"]`, { fontSize: `${percent}%` }]),
 	),
 }
