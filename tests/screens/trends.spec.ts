@@ -101,8 +101,8 @@ test('each number of the trends is right, and each chart has its words', async (
 		const course = (values: readonly (number | string)[], unit: string) =>
 			values.map((value, at) => `${value} ${unit} on ${words[at]}`).join(', ')
 		const round = (value: number) => Math.round(value * 10) / 10
-		const left = visits.map((one) => round(meanOf(one.feet!.left!.heelToToeMm)!)),
-			right = visits.map((one) => round(meanOf(one.feet!.right!.heelToToeMm)!))
+		const left = visits.map((visit) => round(meanOf(visit.feet!.left!.heelToToeMm)!)),
+			right = visits.map((visit) => round(meanOf(visit.feet!.right!.heelToToeMm)!))
 		await expect(chart(/^Foot length over time/)).toHaveAccessibleName(
 			new RegExp(
 				`Left foot: ${course(left, 'mm').replaceAll('.', '\\.')}\\. Right foot: ` +
