@@ -84,7 +84,7 @@ export interface HostAnswer<T> {
 	/** asks the host again */
 	again: () => void
 }
-export interface Asking<T> {
+interface Asking<T> {
 	/** false: not asked yet; by default it is asked at once */
 	when?: boolean
 	/** keeps the answer to the last input on the page until the one to this input comes */

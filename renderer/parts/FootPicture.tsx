@@ -179,7 +179,7 @@ const lit: Record<Part, ReactNode> = {
 		</>
 	),
 }
-export const pictureWords = (help: MeasureHelp, side?: string): string =>
+const pictureWords = (help: MeasureHelp, side?: string): string =>
 	`Drawing: ${help.title.toLowerCase()}${side ? `, ${side}` : ''}. ${help.position}`
 
 export function FootPicture({

@@ -1,5 +1,5 @@
 /** Reading measures as a clinician types them. Pure. */
-export type Parsed = { ok: true; values: number[] } | { ok: false; says: string }
+type Parsed = { ok: true; values: number[] } | { ok: false; says: string }
 /**
  * Millimetres in each unit of length; the inch is 25.4 mm exactly by its international definition.
  */

@@ -7,7 +7,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { expect, type Page, test } from '@playwright/test'
 import { axe } from './axe.ts'
-import { hostCall, settled, shot, still } from './drive.ts'
+import { hostCall, shot, still } from './drive.ts'
 import { startHost } from './host.ts'
 import { put } from './tour.ts'
 
@@ -15,7 +15,7 @@ const to = async (page: Page) => {
 	await page.evaluate(() => {
 		location.hash = '#/parts'
 	})
-	await settled(page)
+	await still(page)
 }
 const heading = (page: Page, name: string) => page.getByRole('heading', { level: 1, name })
 

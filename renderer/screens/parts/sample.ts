@@ -15,7 +15,7 @@ const visitOf = (visitDate: string, leftMm: number, pain: number): Visit =>
 		visitDate,
 		play: { code: 'association', organisedHoursPerWeek: 6 },
 		conditions: [
-			{ condition: 'calcaneal-apophysitis', side: 'left', status: 'present', painWorst: pain },
+			{ condition: 'calcaneal-apophysitis', side: 'left', status: 'current', painWorst: pain },
 		],
 		feet: {
 			left: { heelToToeMm: [leftMm, leftMm + 1], ballWidthMm: 95 },
