@@ -28,7 +28,7 @@ declare module '@tanstack/react-query' {
 notifyManager.setScheduler(queueMicrotask)
 
 const statusKey = ['session.status', {}] as const
-/** No network stands between the screens and the host, so none is waited for and nothing retried. */
+/** No network stands between: none is waited for, and nothing is retried by itself. */
 const asked = {
 	networkMode: 'always',
 	retry: false,

@@ -45,6 +45,6 @@ export function useSession(): Session {
 /** What one person was answered is not there for the next one. */
 function useForgetting(status: Status | undefined): void {
 	const whose = status && `${status.state} ${status.person?.personId ?? ''}`
-	// biome-ignore lint/correctness/useExhaustiveDependencies: a change of gate or person is the event
+	// biome-ignore lint/correctness/useExhaustiveDependencies: the change is the event
 	useEffect(forgetAnswers, [whose])
 }

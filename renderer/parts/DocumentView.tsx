@@ -46,8 +46,11 @@ const paper = {
 		'& .alert': { bgcolor: 'Canvas' },
 	},
 } as const
-const picture = (svg: string): string =>
-	`data:image/svg+xml,${encodeURIComponent(/xmlns=/.test(svg) ? svg : svg.replace('<svg', '<svg xmlns="http://www.w3.org/2000/svg"'))}`
+const svgSpace = 'xmlns="http://www.w3.org/2000/svg"'
+function picture(svg: string): string {
+	const whole = /xmlns=/.test(svg) ? svg : svg.replace('<svg', `<svg ${svgSpace}`)
+	return `data:image/svg+xml,${encodeURIComponent(whole)}`
+}
 /** The words of a row or an item do not change places while it is shown: its place is its name. */
 const named = <T,>(list: readonly T[]): { key: string; item: T }[] =>
 	list.map((item, at) => ({ key: `${at}`, item }))

@@ -74,8 +74,9 @@ export const lookStyles: Record<string, object> = {
 		'--lw-focus': '#ff9ef5',
 		colorScheme: 'dark',
 	},
-	':root[data-lw-look="contrast"] .MuiAlert-root, :root[data-lw-look="contrast"] .MuiOutlinedInput-notchedOutline':
-		{ border: '1px solid #ffffff' },
+	':root[data-lw-look="contrast"] :is(.MuiAlert-root, .MuiOutlinedInput-notchedOutline)': {
+		border: '1px solid #ffffff',
+	},
 	// paper is light, whatever the screen is, and its letters have their own size
 	'@media print': {
 		':root:root:root': { ...varsOf(sheetsOf(theme), false), colorScheme: 'light', fontSize: '80%' },

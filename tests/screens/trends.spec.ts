@@ -85,7 +85,10 @@ test('each number of the trends is right, and each chart has its words', async (
 			.locator('xpath=ancestor::section')
 		const row = (title: string) => changed.getByRole('listitem').filter({ hasText: title })
 		await expect(row('Foot length, left')).toContainText(
-			/Real change.*4\.25 mm more: 241\.25 mm now, 237 mm on 6 July 2026\. Smallest real change 4 mm \(same examiner\)\./,
+			new RegExp(
+				'Real change.*4\\.25 mm more: 241\\.25 mm now, 237 mm on 6 July 2026\\. ' +
+					'Smallest real change 4 mm \\(same examiner\\)\\.',
+			),
 		)
 		await expect(row('Foot length, right')).toContainText(
 			/Within error.*2 mm more: 241 mm now, 239 mm on 6 July 2026/,

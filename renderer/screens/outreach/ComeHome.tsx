@@ -10,7 +10,10 @@ import { Counts, Found, type Merged, twice } from './Merged.tsx'
 
 function broughtWords({ again, receipt, counts, questions }: Merged): string {
 	if (again)
-		return `This file was brought in before. Nothing was added twice. Receipt for the laptop: ${receipt}.`
+		return (
+			'This file was brought in before. Nothing was added twice. Receipt for the laptop: ' +
+			`${receipt}.`
+		)
 	const open =
 		questions > 0
 			? ` ${counted(questions, 'question stands', 'questions stand')} under To answer.`
@@ -93,7 +96,10 @@ export function ComeHome() {
 	return (
 		<Panel
 			title="Come home"
-			hint="Brings a file for the way back into these records. Nothing here is overwritten. Look first: nothing is changed until you bring it in."
+			hint={
+				'Brings a file for the way back into these records. Nothing here is overwritten. Look ' +
+				'first: nothing is changed until you bring it in.'
+			}
 		>
 			<Form sx={{ display: 'grid', gap: 2 }} submit={home.look}>
 				<Field

@@ -70,7 +70,10 @@ function WayBack() {
 	return (
 		<Panel
 			title="The way back"
-			hint="Writes everything that stands here into one sealed file. It may be made as often as needed."
+			hint={
+				'Writes everything that stands here into one sealed file. It may be made as often as ' +
+				'needed.'
+			}
 		>
 			<Form sx={fields} submit={() => action.run(make)}>
 				<Field
@@ -121,7 +124,10 @@ function TakeOff() {
 	return (
 		<Panel
 			title="Take the records off this laptop"
-			hint="Once home has read the file it shows a receipt. With it the copy here is removed for good; a register line for each player stays."
+			hint={
+				'Once home has read the file it shows a receipt. With it the copy here is removed for ' +
+				'good; a register line for each player stays.'
+			}
 		>
 			<Form sx={fields} submit={() => run(remove)}>
 				<Field

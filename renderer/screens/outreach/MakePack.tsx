@@ -101,7 +101,10 @@ export function MakePack() {
 	return (
 		<Panel
 			title="Make a pack"
-			hint="One sealed file for the laptop: the chosen players with their history, shelf, letterhead and settings. It has a passphrase of its own."
+			hint={
+				'One sealed file for the laptop: the chosen players with their history, shelf, ' +
+				'letterhead and settings. It has a passphrase of its own.'
+			}
 		>
 			<Form sx={{ display: 'grid', gap: 2 }} submit={() => action.run(make)}>
 				<PackPlayers chosen={pack.playerIds} setChosen={(playerIds) => put({ playerIds })} />

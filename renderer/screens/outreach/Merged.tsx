@@ -17,11 +17,11 @@ export function Counts({
 	trailRows: number
 	owner?: boolean
 }) {
+	const { before, after, in: inFile, added, already, quarantined, heldBack } = counts
 	return (
 		<Typography>
-			Records before {counts.before}, after {counts.after}. In the file {counts.in}: {counts.added}{' '}
-			added, {counts.already} here already, {counts.quarantined} put aside, {counts.heldBack} held
-			back since they were destroyed here.
+			Records before {before}, after {after}. In the file {inFile}: {added} added, {already} here
+			already, {quarantined} put aside, {heldBack} held back since they were destroyed here.
 			{trailRows > 0
 				? ` With ${counted(trailRows, 'row')} of the laptop's audit trail, kept as a section of ` +
 					'its own under Audit trail.'
@@ -30,9 +30,12 @@ export function Counts({
 		</Typography>
 	)
 }
-export const twice = (duplicate: Duplicate) =>
-	`${duplicate.name} came home and ${duplicate.likeName} stands here: ` +
-	`${duplicate.why === 'twin' ? 'same birth date and family name. Twins, or one person entered twice?' : 'perhaps one person entered twice.'}`
+const whyAlike: Record<Duplicate['why'], string> = {
+	twin: 'same birth date and family name. Twins, or one person entered twice?',
+	'same-person': 'perhaps one person entered twice.',
+}
+export const twice = ({ name, likeName, why }: Duplicate) =>
+	`${name} came home and ${likeName} stands here: ${whyAlike[why]}`
 export function Found({
 	found,
 }: {

@@ -17,7 +17,9 @@ const [finding] = assessment.findings
 const [chart] = chartsOf('sizing', latest, [earlier], assessment, clinicProtocol)
 const workings = workingsOf(assessment, ['sizing', 'ankle'])
 const dot = {
-	svg: '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 40 40"><circle cx="20" cy="20" r="15"/></svg>',
+	svg:
+		'<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 40 40">' +
+		'<circle cx="20" cy="20" r="15"/></svg>',
 	alternative: 'A dot, for want of a picture.',
 }
 const cells = planPaste(

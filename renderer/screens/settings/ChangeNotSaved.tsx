@@ -1,4 +1,4 @@
-/** A change of the protocol before it is kept: what it would do, why it is made, save or discard. */
+/** A change of the protocol before it is kept: what it would do, why, save or discard. */
 import { Box, Button, Paper, Typography } from '@mui/material'
 import type { OutputOf } from '../../../shared/contract.ts'
 import { Refused } from '../../parts/Answered.tsx'

@@ -53,7 +53,10 @@ function FindThreshold({
 					? `Protocol of this clinic, version ${held.file.revision}`
 					: 'Protocol: the shipped values'
 			}
-			hint="Every threshold that a finding may rest on. A value set here is marked in each finding that uses it. Restoring brings back the shipped value with its source."
+			hint={
+				'Every threshold that a finding may rest on. A value set here is marked in each finding ' +
+				'that uses it. Restoring brings back the shipped value with its source.'
+			}
 		>
 			<Box
 				sx={{

@@ -49,7 +49,8 @@ function readClinic(form: Form, logo: Clinic['logo']) {
 				: issueWords(titleOf(path), of(path), issue)
 	}
 	if (address.length > mostLines)
-		problems.address = `Address has ${address.length} lines. Write it in ${mostLines} lines or fewer.`
+		problems.address =
+			`Address has ${address.length} lines. ` + `Write it in ${mostLines} lines or fewer.`
 	return { clinic: read.data, problems }
 }
 function passphraseProblems({ passphrase = '', again = '' }: Form): Record<string, string> {

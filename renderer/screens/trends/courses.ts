@@ -33,11 +33,10 @@ function chartOf({ id, title, yTitle, unit, leastSpan, lines }: Course): Chart |
 		}),
 	)
 	const told = lines
-		.map(
-			(line) =>
-				`${line.name}: ` +
-				`${line.values.map((value) => `${value.value} ${unit} on ${dayInWords(value.date)}`).join(', ')}`,
-		)
+		.map(({ name, values }) => {
+			const readings = values.map(({ value, date }) => `${value} ${unit} on ${dayInWords(date)}`)
+			return `${name}: ${readings.join(', ')}`
+		})
 		.join('. ')
 	return {
 		id,

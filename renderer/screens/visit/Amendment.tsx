@@ -52,7 +52,7 @@ const comparable = ({
 	decisions: { consentNoted: _, ...decisions },
 }: Pick<SignedVisit, 'visit' | 'decisions'>) => ({ visit, decisions })
 
-/** What keeps the amendment from being signed, and how it differs; undefined while that is asked. */
+/** How the amendment differs, and what keeps it from being signed: undefined until known. */
 function useAmendment(signed: SignedVisit, { draft, earlier }: Amending) {
 	const shelf = useHost('shelf.get', {})
 	const protocol = useHost('protocol.get', {})
@@ -134,7 +134,10 @@ export function Amendment({ signed, amending }: { signed: SignedVisit; amending:
 	return (
 		<Panel
 			title={`Amendment to version ${next}`}
-			hint="Not signed yet. The signed version stands until it is, and stays in the history afterwards."
+			hint={
+				'Not signed yet. The signed version stands until it is, and stays in the history ' +
+				'afterwards.'
+			}
 		>
 			<Differences
 				label={`Differences of version ${next}`}

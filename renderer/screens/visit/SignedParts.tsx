@@ -65,13 +65,12 @@ export function Decisions({ signed }: { signed: SignedVisit }) {
 }
 export function FindingsThen({ signed }: { signed: SignedVisit }) {
 	const { findings, protocol } = assessmentOf(signed)
+	const whose =
+		protocol.id === 'shipped' ? 'The protocol as shipped' : 'The protocol of this clinic'
 	return (
 		<Panel
 			title="Findings at the time"
-			hint={
-				`${protocol.id === 'shipped' ? 'The protocol as shipped' : 'The protocol of this clinic'}, ` +
-				`version ${protocol.version}. They stand as they were on that day.`
-			}
+			hint={`${whose}, version ${protocol.version}. They stand as they were on that day.`}
 		>
 			<Paper variant="outlined" component="ul" sx={{ m: 0, py: 1, pr: 2, pl: 4 }}>
 				{findings.map((finding) => (

@@ -19,14 +19,13 @@ export function WhoMustBeTold({ tell, version }: { tell: History['tell']; versio
 		<Alert severity="warning" role="region" aria-label="Who must be told">
 			<strong>Who must be told</strong>: they hold an earlier version than {version}.
 			<Box component="ul" sx={{ m: 0, pl: 2.5 }}>
-				{tell.map((holder) => (
-					<li key={holder.recipient}>
-						{holder.recipient}: holds version {holder.version}, {holder.channel.replace('-', ' ')},{' '}
-						{timeWords(holder.at)}
+				{tell.map(({ recipient, version: held, channel, at }) => (
+					<li key={recipient}>
+						{recipient}: holds version {held}, {channel.replace('-', ' ')}, {timeWords(at)}
 					</li>
 				))}
 			</Box>
-			Note it under "Report was handed over" once they have the new holder.
+			Note it under "Report was handed over" once they have the new one.
 		</Alert>
 	)
 }
