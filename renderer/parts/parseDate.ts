@@ -4,7 +4,7 @@
  */
 import { isoDateOf, monthName } from '../../shared/engine/plain/days.ts'
 
-export type ParsedDate = { ok: true; iso: string } | { ok: false; says: string }
+type ParsedDate = { ok: true; iso: string } | { ok: false; says: string }
 const monthNumbers = Array.from({ length: 12 }, (_, index) => index + 1)
 
 function checked(text: string, year: number, month: number, day: number): ParsedDate {

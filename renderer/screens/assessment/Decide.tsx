@@ -30,8 +30,8 @@ import { termWords } from '../../../shared/engine/visit/terms.ts'
 import { actionWords, capital, defaultWarningSigns } from '../../../shared/engine/words/words.ts'
 import { Basis, sentence } from '../../parts/Basis.tsx'
 import { DateField } from '../../parts/DateField.tsx'
-import { ReportPreview } from '../../parts/DocumentView.tsx'
 import { dayInWords } from '../../parts/dates.ts'
+import { ReportPreview } from '../../parts/ReportPreview.tsx'
 import {
 	type ActionRow,
 	acceptQuiet,
