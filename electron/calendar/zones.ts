@@ -3,6 +3,7 @@
  * own zone tables.
  */
 import ICAL from 'ical.js'
+import { Temporal } from 'temporal-polyfill'
 import { twoDigits } from '../../shared/engine/visit/age.ts'
 
 /** Whether the machine's zone tables have a zone of this name. */
@@ -17,6 +18,7 @@ export const knownZone = (name: string): boolean => {
 /** The machine's own zone. */
 export const zoneHere = (): string => Intl.DateTimeFormat().resolvedOptions().timeZone
 const formats = new Map<string, Intl.DateTimeFormat>()
+/** Kept, as making a format is slow and a list asks for the same zone thousands of times. */
 function formatOf(zone: string): Intl.DateTimeFormat {
 	const made =
 		formats.get(zone) ??
@@ -28,81 +30,58 @@ function formatOf(zone: string): Intl.DateTimeFormat {
 			day: '2-digit',
 			hour: '2-digit',
 			minute: '2-digit',
-			second: '2-digit',
 		})
 	formats.set(zone, made)
 	return made
 }
-/** The wall clock of a zone at an instant. */
-export function wallClock(
-	instantMs: number,
-	zone: string,
-): { date: string; start: string; asUtcMs: number } {
+/** The wall clock of a zone at an instant: ISO date, and HH:MM. */
+export function wallClock(instantMs: number, zone: string): { date: string; start: string } {
 	const part = Object.fromEntries(
 		formatOf(zone)
 			.formatToParts(instantMs)
 			.map(({ type, value }) => [type, value]),
 	)
-	const date = `${part.year}-${part.month}-${part.day}`
 	return {
-		date,
+		date: `${part.year}-${part.month}-${part.day}`,
 		start: `${part.hour}:${part.minute}`,
-		asUtcMs: Date.parse(`${date}T${part.hour}:${part.minute}:${part.second}Z`),
 	}
 }
-const offsetMs = (instantMs: number, zone: string): number =>
-	wallClock(instantMs, zone).asUtcMs - Math.floor(instantMs / 1000) * 1000
 
-function transitions(
-	zone: string,
-	fromMs: number,
-	toMs: number,
-): { at: number; before: number; after: number }[] {
-	const found: { at: number; before: number; after: number }[] = []
-	const day = 86_400_000
-	for (let at = fromMs; at < toMs; at += day) {
-		let [low, high] = [at, at + day]
-		const [before, after] = [offsetMs(low, zone), offsetMs(high, zone)]
-		if (before === after) continue
-		while (high - low > 1000) {
-			const middle = Math.floor((low + high) / 2000) * 1000
-			if (offsetMs(middle, zone) === before) low = middle
-			else high = middle
-		}
-		found.push({ at: high, before, after })
-	}
-	return found
-}
-const offsetText = (ms: number): string => {
-	const minutes = Math.round(Math.abs(ms) / 60_000)
-	const sign = ms < 0 ? '-' : '+'
+const offsetMsOf = (moment: Temporal.ZonedDateTime): number => moment.offsetNanoseconds / 1e6
+/** +1030 for ten hours and a half ahead of UTC. */
+function offsetText(offsetMs: number): string {
+	const minutes = Math.round(Math.abs(offsetMs) / 60_000)
+	const sign = offsetMs < 0 ? '-' : '+'
 	return `${sign}${twoDigits(Math.floor(minutes / 60))}${twoDigits(minutes % 60)}`
 }
-const local = (ms: number): string => new Date(ms).toISOString().slice(0, 19).replace(/[-:]/g, '')
+/** A moment by the clock that is so far ahead of UTC, as calendars write it. */
+const clockText = (moment: Temporal.ZonedDateTime, offsetMs: number): string =>
+	new Date(moment.epochMilliseconds + offsetMs).toISOString().slice(0, 19).replace(/[-:]/g, '')
+/** The offset from a moment on, and before it, by the clock that ends there. */
+function changeLines(moment: Temporal.ZonedDateTime, beforeMs: number): string[] {
+	const afterMs = offsetMsOf(moment)
+	const name = afterMs > beforeMs ? 'DAYLIGHT' : 'STANDARD'
+	return [
+		`BEGIN:${name}`,
+		`DTSTART:${clockText(moment, beforeMs)}`,
+		`TZOFFSETFROM:${offsetText(beforeMs)}`,
+		`TZOFFSETTO:${offsetText(afterMs)}`,
+		`END:${name}`,
+	]
+}
+const newYear = (year: number, zone: string): Temporal.ZonedDateTime =>
+	Temporal.Instant.fromEpochMilliseconds(Date.UTC(year, 0, 1)).toZonedDateTimeISO(zone)
 /** VTIMEZONE lines of a zone for the years from..to, each change written out. */
 export function zoneLines(zone: string, fromYear: number, toYear: number): string[] {
-	const start = Date.UTC(fromYear, 0, 1)
-	const first = offsetMs(start, zone)
-	const lines = [
-		'BEGIN:VTIMEZONE',
-		`TZID:${zone}`,
-		'BEGIN:STANDARD',
-		`DTSTART:${local(start + first)}`,
-		`TZOFFSETFROM:${offsetText(first)}`,
-		`TZOFFSETTO:${offsetText(first)}`,
-		'END:STANDARD',
-	]
-	for (const { at, before, after } of transitions(zone, start, Date.UTC(toYear + 1, 0, 1))) {
-		const name = after > before ? 'DAYLIGHT' : 'STANDARD'
-		lines.push(
-			`BEGIN:${name}`,
-			`DTSTART:${local(at + before)}`,
-			`TZOFFSETFROM:${offsetText(before)}`,
-			`TZOFFSETTO:${offsetText(after)}`,
-			`END:${name}`,
-		)
+	const end = newYear(toYear + 1, zone).epochMilliseconds
+	let moment = newYear(fromYear, zone)
+	const lines = ['BEGIN:VTIMEZONE', `TZID:${zone}`, ...changeLines(moment, offsetMsOf(moment))]
+	for (;;) {
+		const next = moment.getTimeZoneTransition('next')
+		if (!next || next.epochMilliseconds > end) return [...lines, 'END:VTIMEZONE']
+		lines.push(...changeLines(next, offsetMsOf(moment)))
+		moment = next
 	}
-	return [...lines, 'END:VTIMEZONE']
 }
 /** The zone for ical.js. */
 export function icalZone(
