@@ -18,7 +18,7 @@ const limitMs = 20
 const mostGrowth = 3
 /** Processor time, so that other work on the PC does not count; the smallest of several runs. */
 function leastMs(work: () => unknown, runs = 31): number {
-	for (let i = 0; i < 10; i++) work()
+	for (let run = 0; run < 10; run++) work()
 	const times = Array.from({ length: runs }, () => {
 		const from = process.cpuUsage()
 		work()
@@ -43,8 +43,8 @@ export async function matchBench(): Promise<
 		const visit = file(name) as Visit
 		const base = leastMs(() => assess(visit))
 		const over = (count: number) => {
-			const one = grown(count)
-			return leastMs(() => assess(visit, [], shippedProtocol, one)) - base
+			const larger = grown(count)
+			return leastMs(() => assess(visit, [], shippedProtocol, larger)) - base
 		}
 		const [half, whole, twice] = [over(250), over(500), over(1000)]
 		return [

@@ -18,7 +18,7 @@ const visits = validVisit({
 	play: fc.record({ surfaces: fc.uniqueArray(fc.constantFrom(...surfaces), { maxLength: 4 }) }),
 })
 const shelves = fc
-	.uniqueArray(modelOf, { selector: (one: Model) => one.id, maxLength: 6 })
+	.uniqueArray(modelOf, { selector: (model: Model) => model.id, maxLength: 6 })
 	.map((models): Shelf => ({ format: 'lastwright-shelf', version: 1, models }))
 const rank = (visit: Visit, shelf: Shelf) =>
 	assess(visit, [], shippedProtocol, shelf).footwear.ranked
@@ -39,11 +39,11 @@ const chosen = (model: Model, lengthMm: number, widthMm: number): ShelfSize =>
 const labelLength = (model: Model, size: ShelfSize) =>
 	Math.min(
 		...model.sizes
-			.filter((one) => one.system === size.system && one.label === size.label)
-			.map((one) => one.insideLengthMm),
+			.filter((fitting) => fitting.system === size.system && fitting.label === size.label)
+			.map((fitting) => fitting.insideLengthMm),
 	)
 const tenth = (min: number, max: number) =>
-	fc.integer({ min: min * 10, max: max * 10 }).map((n) => n / 10)
+	fc.integer({ min: min * 10, max: max * 10 }).map((tenths) => tenths / 10)
 
 it('a wider foot never gets a narrower fitting', () =>
 	fc.assert(
@@ -86,8 +86,10 @@ it('no reason without its measures: width, depth and studs are silent where they
 	fc.assert(
 		fc.property(visits, shelves, (visit, shelf) => {
 			const both = [visit.feet?.left, visit.feet?.right]
-			for (const one of rank(visit, shelf)) {
-				const rules = [...one.stops, ...one.for, ...one.against].map((reason) => reason.rule)
+			for (const ranked of rank(visit, shelf)) {
+				const rules = [...ranked.stops, ...ranked.for, ...ranked.against].map(
+					(reason) => reason.rule,
+				)
 				if (both.every((foot) => foot?.ballWidthMm === undefined))
 					expect(
 						rules.filter((rule) => /narrow|tight|width|loose|wide-fitting/.test(rule)),
@@ -95,7 +97,7 @@ it('no reason without its measures: width, depth and studs are silent where they
 				if (both.every((foot) => foot?.toeDepthMm === undefined))
 					expect(rules.filter((rule) => /shallow|depth|deep-toe/.test(rule))).toEqual([])
 				if (both.every((foot) => foot?.heelToBallMm === undefined))
-					expect([one.studs, rules.filter((rule) => rule.startsWith('stud-'))]).toEqual([
+					expect([ranked.studs, rules.filter((rule) => rule.startsWith('stud-'))]).toEqual([
 						undefined,
 						[],
 					])
@@ -114,14 +116,16 @@ it(
 				const ranked = rank(visit, shelf)
 				expect(numbers(ranked).every(Number.isFinite)).toBe(true)
 				const keys = ranked.map(
-					(one) => [Number(one.verdict === 'unsuitable'), one.points, one.id] as const,
+					(model) => [Number(model.verdict === 'unsuitable'), model.points, model.id] as const,
 				)
-				for (let i = 1; i < keys.length; i++) {
-					const [a, b] = [keys[i - 1]!, keys[i]!]
-					expect(a[0] - b[0] || a[1] - b[1] || (a[2] < b[2] ? -1 : 1)).toBeLessThan(0)
+				for (const [index, [stopped, points, id]] of keys.slice(1).entries()) {
+					const [stoppedBefore, pointsBefore, idBefore] = keys[index]!
+					const order = stoppedBefore - stopped || pointsBefore - points || (idBefore < id ? -1 : 1)
+					expect(order).toBeLessThan(0)
 				}
-				for (const one of ranked) expect(one.verdict === 'unsuitable').toBe(one.stops.length > 0)
-				for (const one of ranked) expect(one.points).toBeGreaterThanOrEqual(0)
+				for (const model of ranked)
+					expect(model.verdict === 'unsuitable').toBe(model.stops.length > 0)
+				for (const model of ranked) expect(model.points).toBeGreaterThanOrEqual(0)
 			}),
 			{ numRuns: 80 },
 		),
@@ -143,6 +147,8 @@ it('each sole is forbidden somewhere or costs something: no sole suits everythin
 				],
 			},
 		)[0]!
-		expect(all.against.some((one) => one.rule === 'sole-part' || one.rule === 'surface')).toBe(true)
+		expect(
+			all.against.some((reason) => reason.rule === 'sole-part' || reason.rule === 'surface'),
+		).toBe(true)
 	}
 })

@@ -15,10 +15,10 @@ import {
 import { codes, soles } from '../../shared/engine/visit/terms.ts'
 
 const tenth = (min: number, max: number) =>
-	fc.integer({ min: min * 10, max: max * 10 }).map((n) => n / 10)
+	fc.integer({ min: min * 10, max: max * 10 }).map((tenths) => tenths / 10)
 const stud = fc.record({
-	xFraction: fc.integer({ min: 0, max: 1000 }).map((n) => n / 1000),
-	yFraction: fc.integer({ min: -1000, max: 1000 }).map((n) => n / 1000),
+	xFraction: fc.integer({ min: 0, max: 1000 }).map((thousandths) => thousandths / 1000),
+	yFraction: fc.integer({ min: -1000, max: 1000 }).map((thousandths) => thousandths / 1000),
 	shape: fc.constantFrom(...studShapes),
 	heightMm: tenth(3, 18),
 	removable: fc.boolean(),
@@ -27,12 +27,16 @@ const stud = fc.record({
 const sizes = fc.uniqueArray(
 	fc.record({
 		system: fc.constantFrom('uk' as const, 'eu' as const),
-		label: fc.integer({ min: 10, max: 30 }).map((n) => n / 2),
+		label: fc.integer({ min: 10, max: 30 }).map((halves) => halves / 2),
 		insideLengthMm: tenth(205, 340),
 		ballWidthMm: tenth(75, 130),
 		fitting: fc.constantFrom('F', 'G', 'H'),
 	}),
-	{ selector: (one) => `${one.system} ${one.label} ${one.fitting}`, minLength: 1, maxLength: 14 },
+	{
+		selector: (size) => `${size.system} ${size.label} ${size.fitting}`,
+		minLength: 1,
+		maxLength: 14,
+	},
 )
 export const modelOf: fc.Arbitrary<Model> = fc
 	.record(

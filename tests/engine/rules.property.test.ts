@@ -49,7 +49,7 @@ const generated: readonly (readonly [object, string?])[] = [
 	...conditions.flatMap((condition) =>
 		statuses.map((status): [object] => [{ conditions: [{ condition, side: 'left', status }] }]),
 	),
-	...surfaces.map((one): [object] => [{ play: { surfaces: [one] } }]),
+	...surfaces.map((surface): [object] => [{ play: { surfaces: [surface] } }]),
 	...codes.map((code): [object] => [{ play: { code } }]),
 	...positions.flatMap((position) => codes.map((code): [object] => [{ play: { position, code } }])),
 	...[55, 70, 85, 100].flatMap((massKg): [object][] => [
@@ -106,8 +106,8 @@ const generated: readonly (readonly [object, string?])[] = [
 		'2013-08-01',
 	],
 ]
-const fired = (one: Visit) => {
-	const { target, findings } = assess(one).footwear
+const fired = (recorded: Visit) => {
+	const { target, findings } = assess(recorded).footwear
 	return new Set(
 		[...target.seek, ...target.avoid]
 			.map((wish) => wish.rule)
@@ -120,13 +120,14 @@ const fired = (one: Visit) => {
 }
 const reached = new Map<string, Visit>()
 for (const [more, birth] of generated) {
-	const one = visit(more, birth)
-	for (const rule of fired(one)) if (!reached.has(rule)) reached.set(rule, one)
+	const made = visit(more, birth)
+	for (const rule of fired(made)) if (!reached.has(rule)) reached.set(rule, made)
 }
 /** The visit without what a path names; a birth date makes an adult of the player. */
-function without(one: Visit, path: string): Visit {
-	if (path === 'player.birthDate') return { ...one, player: { ...one.player, birthDate: adult } }
-	const copy = structuredClone(one) as unknown as Record<string, Record<string, unknown>>
+function without(recorded: Visit, path: string): Visit {
+	if (path === 'player.birthDate')
+		return { ...recorded, player: { ...recorded.player, birthDate: adult } }
+	const copy = structuredClone(recorded) as unknown as Record<string, Record<string, unknown>>
 	const [first, second] = path.split('.')
 	if (second) delete copy[first!]?.[second]
 	else delete copy[first!]
@@ -135,12 +136,12 @@ function without(one: Visit, path: string): Visit {
 describe('the table of rules', () => {
 	it('has at least forty, each with an id, a sentence, a basis and what it reads', () => {
 		expect(footwearRules.length).toBeGreaterThanOrEqual(40)
-		expect(new Set(footwearRules.map((one) => one.id)).size).toBe(footwearRules.length)
-		for (const one of footwearRules) {
-			expect(one.needs.length).toBeGreaterThan(0)
-			expect(one.says).toMatch(/\.$/)
-			expect(one.basis.source.length).toBeGreaterThan(5)
-			expect(one.seek.length + one.avoid.length).toBeGreaterThan(0)
+		expect(new Set(footwearRules.map((rule) => rule.id)).size).toBe(footwearRules.length)
+		for (const rule of footwearRules) {
+			expect(rule.needs.length).toBeGreaterThan(0)
+			expect(rule.says).toMatch(/\.$/)
+			expect(rule.basis.source.length).toBeGreaterThan(5)
+			expect(rule.seek.length + rule.avoid.length).toBeGreaterThan(0)
 		}
 	})
 	it.each(footwearRules.map((one) => one.id))('%s is reached by a generated visit', (id) =>
@@ -151,12 +152,12 @@ describe('the table of rules', () => {
 		(id, needs) => expect(fired(needs.reduce(without, reached.get(id)!)).has(id)).toBe(false),
 	)
 	it('every axis is named by some rule', () => {
-		const named = new Set(footwearRules.flatMap((one) => [...one.seek, ...one.avoid]))
-		expect(features.filter((one) => !named.has(one))).toEqual([])
+		const named = new Set(footwearRules.flatMap((rule) => [...rule.seek, ...rule.avoid]))
+		expect(features.filter((feature) => !named.has(feature))).toEqual([])
 	})
 	it('thin evidence says so', () => {
-		for (const one of footwearRules.filter((rule) => /belief/.test(rule.basis.source)))
-			expect(one.says).toMatch(/belief|not evidence/)
+		for (const rule of footwearRules.filter((rule) => /belief/.test(rule.basis.source)))
+			expect(rule.says).toMatch(/belief|not evidence/)
 	})
 })
 it('stiff for the big toe against flexible for the calf is shown, never averaged', () => {
@@ -168,10 +169,10 @@ it('stiff for the big toe against flexible for the calf is shown, never averaged
 			],
 		}),
 	).footwear
-	expect(contradictions.map((one) => one.feature)).toEqual(
+	expect(contradictions.map((contradiction) => contradiction.feature)).toEqual(
 		expect.arrayContaining(['stiff-forefoot', 'flexible-forefoot']),
 	)
-	expect(target.seek.map((one) => one.feature)).toEqual(
+	expect(target.seek.map((wish) => wish.feature)).toEqual(
 		expect.arrayContaining(['stiff-forefoot', 'flexible-forefoot']),
 	)
 })

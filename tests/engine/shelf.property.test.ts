@@ -6,7 +6,7 @@ import { type Model, parseShelf, type Shelf } from '../../shared/engine/visit/sh
 import { modelOf } from './random-shelf.ts'
 
 const shelves = fc
-	.uniqueArray(modelOf, { selector: (one: Model) => one.id, maxLength: 6 })
+	.uniqueArray(modelOf, { selector: (model: Model) => model.id, maxLength: 6 })
 	.map((models): Shelf => ({ format: 'lastwright-shelf', version: 1, models }))
 /** An empty list of codes and none at all are one blank cell. */
 const asTable = (shelf: Shelf): Shelf => ({
@@ -43,8 +43,10 @@ it('no text throws; every problem has a line, a column and words; what is read p
 				const { shelf, problems, good } = readShelfCsv(text)
 				expect(parseShelf(shelf).ok).toBe(true)
 				expect(good).toBe(shelf.models.length)
-				for (const one of problems)
-					expect(one.row >= 1 && one.column !== '' && one.message.length > 10).toBe(true)
+				for (const problem of problems)
+					expect(problem.row >= 1 && problem.column !== '' && problem.message.length > 10).toBe(
+						true,
+					)
 			},
 		),
 	))

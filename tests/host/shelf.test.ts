@@ -196,7 +196,7 @@ test('a visit is signed with the match to the shelf that stood then', async () =
 	const { visitId } = await app.ask<{ visitId: string }>('visits.sign', { draftId: draft.draftId })
 	const signed = await app.ask<SignedVisit>('visits.open', { visitId })
 	const { ranked } = (signed.assessment as ReturnType<typeof assess>).footwear
-	expect(ranked.length).toBe(demo.models.filter((one) => !one.retired).length)
+	expect(ranked.length).toBe(demo.models.filter((model) => !model.retired).length)
 	expect(ranked).toEqual(assess(signed.visit, [], undefined, demo).footwear.ranked)
 	app.close()
 })

@@ -46,13 +46,13 @@ const ask = (more: Partial<Visit> = {}, context: Partial<Parameters<typeof footw
 	const result = footwear(visit(more), { sizing, ankle, posture, ...context }, protocol)
 	return {
 		...result,
-		seeks: result.target.seek.map((one) => one.feature),
-		avoids: result.target.avoid.map((one) => one.feature),
+		seeks: result.target.seek.map((wish) => wish.feature),
+		avoids: result.target.avoid.map((wish) => wish.feature),
 	}
 }
 it('has its rules, each with an id of its own', () => {
 	expect(footwearRules.length).toBeGreaterThanOrEqual(24)
-	expect(new Set(footwearRules.map((one) => one.id)).size).toBe(footwearRules.length)
+	expect(new Set(footwearRules.map((rule) => rule.id)).size).toBe(footwearRules.length)
 })
 it('nothing recorded, nothing sought', () => expect([ask().seeks, ask().avoids]).toEqual([[], []]))
 it('either side alone is enough', () => {
@@ -92,22 +92,22 @@ describe('facts of the trade', () => {
 	] as [{ jis?: string; us?: string }, boolean][])(
 		'3: fitting %j is broad: %s',
 		(fitting, broad) => {
-			const one = ask({}, { sizing: { ...sizing, right: { ...sizing.right, fitting } } })
+			const asked = ask({}, { sizing: { ...sizing, right: { ...sizing.right, fitting } } })
 			expect([
-				one.seeks.includes('wide-fitting'),
-				one.seeks.includes('deep-toe-box'),
-				one.seeks.includes('soft-upper'),
+				asked.seeks.includes('wide-fitting'),
+				asked.seeks.includes('deep-toe-box'),
+				asked.seeks.includes('soft-upper'),
 			]).toEqual([broad, broad, broad])
 			if (broad)
-				expect(one.target.seek[0]!.because).toEqual([
+				expect(asked.target.seek[0]!.because).toEqual([
 					{ measure: 'Fitting, right', value: fitting.us === '2E' ? '2E' : fitting.jis },
 				])
 		},
 	)
 	it('4: a narrow foot is told sock and lacing first, and no narrow fitting is sought', () => {
-		const one = ask({}, { sizing: { ...sizing, left: { ...sizing.left, widthForLengthZ: -1 } } })
-		expect(one.seeks).not.toContain('narrow-fitting')
-		expect(one.findings.find((each) => each.id === 'footwear.narrow')!.says).toMatch(
+		const asked = ask({}, { sizing: { ...sizing, left: { ...sizing.left, widthForLengthZ: -1 } } })
+		expect(asked.seeks).not.toContain('narrow-fitting')
+		expect(asked.findings.find((finding) => finding.id === 'footwear.narrow')!.says).toMatch(
 			/sock and lacing first, a narrow fitting last/,
 		)
 	})
@@ -117,20 +117,20 @@ describe('facts of the trade', () => {
 		[94.9, '2000-01-01', false],
 		[95, '2012-01-01', false],
 	])('5: %f kg born %s', (massKg, birthDate, heavy) => {
-		const one = ask({
+		const asked = ask({
 			body: { massKg },
 			player: { givenName: 'A', familyName: 'B', birthDate, sex: 'male' },
 		})
-		expect(one.findings.some((each) => each.id === 'footwear.heavy')).toBe(heavy)
+		expect(asked.findings.some((finding) => finding.id === 'footwear.heavy')).toBe(heavy)
 		if (heavy)
-			expect(one.findings.find((each) => each.id === 'footwear.heavy')!.says).toMatch(
+			expect(asked.findings.find((finding) => finding.id === 'footwear.heavy')!.says).toMatch(
 				/belief, not trial evidence/,
 			)
 	})
 	it('6: two roles, and two pairs for several matches a week', () => {
 		const told = (play: Visit['play'], pairs: Visit['footwear'] = []) =>
-			ask({ play, footwear: pairs }).findings.flatMap((one) =>
-				/two-/.test(one.id) ? [one.id] : [],
+			ask({ play, footwear: pairs }).findings.flatMap((finding) =>
+				/two-/.test(finding.id) ? [finding.id] : [],
 			)
 		expect(told({ matchesPerWeek: 1, trainingsPerWeek: 2 })).toEqual(['footwear.two-roles'])
 		expect(
@@ -153,11 +153,13 @@ describe('facts of the trade', () => {
 		'haglund-deformity',
 		'calcaneal-apophysitis',
 	] as const)('8: %s avoids a hard counter, as practice and not as a trial', (condition) => {
-		const one = ask({ conditions: [{ condition, side: 'left', status: 'current' }] })
-		expect(one.seeks).toEqual(expect.arrayContaining(['soft-heel-counter', 'low-heel-collar']))
-		for (const wish of one.target.avoid.filter((each) => each.feature === 'firm-heel-counter'))
+		const asked = ask({ conditions: [{ condition, side: 'left', status: 'current' }] })
+		expect(asked.seeks).toEqual(expect.arrayContaining(['soft-heel-counter', 'low-heel-collar']))
+		for (const wish of asked.target.avoid.filter(
+			(avoided) => avoided.feature === 'firm-heel-counter',
+		))
 			expect(wish.basis.strength).toBe('practice')
-		expect(one.avoids).toContain('firm-heel-counter')
+		expect(asked.avoids).toContain('firm-heel-counter')
 	})
 	it('9: a stud under the first joint, with a plantarflexed first ray', () =>
 		expect(
@@ -193,8 +195,10 @@ it('names a contradiction and raises it', () => {
 			{ condition: 'plantar-heel-pain', side: 'left', status: 'current' },
 		],
 	})
-	expect(both.contradictions.map((one) => one.feature)).toContain('firm-heel-counter')
-	expect(both.findings.some((one) => one.level === 'caution')).toBe(true)
+	expect(both.contradictions.map((contradiction) => contradiction.feature)).toContain(
+		'firm-heel-counter',
+	)
+	expect(both.findings.some((finding) => finding.level === 'caution')).toBe(true)
 })
 it.each([
 	[269.9, 'change'],
