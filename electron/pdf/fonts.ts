@@ -3,6 +3,7 @@ import { fileURLToPath } from 'node:url'
 
 const file = (name: string) =>
 	fileURLToPath(import.meta.resolve(`@expo-google-fonts/noto-sans/${name}/NotoSans_${name}.ttf`))
+/** The files by the style that pdfmake asks for. */
 export const fontFiles = {
 	normal: file('400Regular'),
 	bold: file('700Bold'),

@@ -11,6 +11,7 @@ export interface PageFurniture {
 	head(page: number): Node | ''
 	foot(page: number, pages: number): Node
 }
+/** @throws BadLogo where the clinic's logo cannot be drawn */
 export const furnitureOf = (document: LwDocument, look: Look, t: Speak): PageFurniture => ({
 	before: [letterhead(document, look), title(document, look), subject(document, look)],
 	after: basisNotes(document, look, t),

@@ -16,6 +16,7 @@ export const hair = '#cfd6d2'
 
 /** A word longer than this may be broken anywhere rather than leave its column. */
 const longestWord = 24
+/** A text, broken within a word only where the word would leave its column. */
 export const words = (text: string, more: Node = {}): Node => ({
 	text,
 	...present({ wordBreak: hasLongWord(text) ? 'break-all' : undefined }),
@@ -25,6 +26,7 @@ const hasLongWord = (text: string): boolean =>
 	text.split(/[\s-]/).some((word) => word.length > longestWord)
 /** More than this is let break across pages: it could be taller than one. */
 export const keepTogether = 1400
+/** Letters of all the texts together: about how much room they take. */
 export const lengthOf = (texts: readonly string[]): number =>
 	texts.reduce((sum, text) => sum + text.length, 0)
 /**

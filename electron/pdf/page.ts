@@ -83,6 +83,7 @@ export interface Page {
 	/** A tenth of the room a heading needs below it. */
 	lineRoom: number
 }
+/** Paper, margins and body of a document, in points. */
 export function pageOf({ paper = 'A4', landscape = false, print = 'body' }: LwDocument): Page {
 	const [short, long] = papers[paper]
 	const side = print === 'wall' ? 36 : 54

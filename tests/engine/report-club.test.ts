@@ -141,7 +141,9 @@ describe('what a club may read', () => {
 			expect(() => clubFields(visit, noDecisions, given, { on, purpose: 'coach' })).toThrow(words)
 		},
 	)
-	it('shows no value of any other field: every text and number of a visit is marked, none appears', () => {
+	const noOther =
+		'shows no value of any other field: every text and number of a visit is marked, none appears'
+	it(noOther, () => {
 		fc.assert(
 			fc.property(
 				fc.integer({ min: 100, max: 999 }),

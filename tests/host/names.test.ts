@@ -110,7 +110,9 @@ test('different common names are not taken for one another', () => {
 	for (const a of common)
 		for (const b of common) if (a !== b) expect(nearlySame(a, b), `${a} ${b}`).toBe(false)
 })
-test('a player typed with one slip in either name is one person, another family name is not', () => {
+const oneSlip =
+	'a player typed with one slip in either name is one person, another family name is not'
+test(oneSlip, () => {
 	const card = {
 		playerId: '',
 		givenName: 'Tui',

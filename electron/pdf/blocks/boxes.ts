@@ -5,6 +5,7 @@ import { keepTogether, type Look, lengthOf, lined, type Node, quiet, words } fro
 const wash = '#f3f1ea'
 const alertColours = { edge: '#a3262a', wash: '#fbeeec', title: '#8d1f23' }
 
+/** A table without lines beside it: number, what, when, who. A long one may break between rows. */
 export const actions = ({ items }: BlockOf<'actions'>, look: Look): Node => ({
 	unbreakable: lengthOf(items.map((item) => item.what)) < keepTogether,
 	margin: [0, 0, 0, 4],
@@ -35,6 +36,7 @@ function actionCells(
 		words(who, aside),
 	]
 }
+/** A wash with a strong edge; only a text that could fill a page may be torn. */
 export const alert = ({ title, text }: BlockOf<'alert'>, { scale }: Look): Node => ({
 	unbreakable: text.length < keepTogether,
 	margin: [0, 6, 0, 8],

@@ -3,6 +3,7 @@ import type { BlockOf, LwDocument } from '../../../shared/engine/report/document
 import { type Look, type Node, quiet, words } from '../look.ts'
 import { ptPerMm, trueSizePage } from '../page.ts'
 
+/** At its own size, or as wide as the page lets it be; never torn from its caption. */
 export const figure = (
 	{ caption, svg, widthPt, heightPt }: BlockOf<'figure'>,
 	{ page, scale }: Look,

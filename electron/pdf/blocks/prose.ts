@@ -6,6 +6,7 @@ import { ink, type Look, type Node, quiet, words } from '../look.ts'
 /** A paragraph shorter than this is not torn over two pages. */
 const shortParagraph = 500
 
+/** A bookmark of the file under its title; level 1 in the colour of the clinic. */
 export function heading(
 	{ text, level = 1, newPage }: BlockOf<'heading'>,
 	{ colour, scale }: Look,
@@ -22,6 +23,7 @@ export function heading(
 		...present({ pageBreak: newPage ? 'before' : undefined }),
 	})
 }
+/** A text in its tone; a short one stays whole. */
 export function paragraph({ text, tone = 'body' }: BlockOf<'text'>, { scale }: Look): Node {
 	const node = words(text, {
 		fontSize: scale[tone],
@@ -31,10 +33,12 @@ export function paragraph({ text, tone = 'body' }: BlockOf<'text'>, { scale }: L
 	})
 	return text.length < shortParagraph ? { unbreakable: true, stack: [node] } : node
 }
+/** Bullets, or numbers where the order counts. */
 export const list = ({ ordered, items }: BlockOf<'list'>, { scale }: Look): Node => ({
 	[ordered ? 'ol' : 'ul']: items.map((text) => words(text, { margin: [0, 0, 0, 3 * scale.gap] })),
 	margin: [0, 0, 0, 4 * scale.gap],
 })
+/** Name, registration and date, together on one page. */
 export const signature = (
 	{ name, registration, date }: BlockOf<'signature'>,
 	{ scale }: Look,

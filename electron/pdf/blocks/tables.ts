@@ -18,6 +18,7 @@ const fewRows = 6
 /** A scale with gaps under this is that of a letter on one page: its rows stand closer. */
 const tightGap = 0.7
 
+/** Whether a table stays whole: few rows with few letters. */
 export const isShortTable = ({ rows }: BlockOf<'table'>): boolean =>
 	rows.length <= fewRows && lengthOf(rows.flat()) < keepTogether
 /**
@@ -63,6 +64,7 @@ function ruleWidth(row: number, rows: number): number {
 
 /** The field beside a letter that shows its pattern, in points. */
 const swatch = { w: 30, h: 16 }
+/** The wall chart: a box a session, its letter large, its pattern beside it. */
 export const chart = (
 	{ caption, head, rows, widths }: BlockOf<'chart'>,
 	{ colour, scale }: Look,

@@ -6,13 +6,12 @@ import { openProtocol, type Protocol, type ThresholdKey } from '../protocol/prot
 import { dayNumber } from '../visit/age.ts'
 import { bothSides, meanOf, perSide } from '../visit/sides.ts'
 import type { Side, Visit } from '../visit/visit.ts'
-import { capital, dateWords } from '../words/words.ts'
+import { capital, dateWords, shown } from '../words/words.ts'
 import type { Chart, Panel } from './chart.ts'
 import {
 	datesOf,
 	inOrder,
 	judgedBy,
-	number,
 	type Reading,
 	readingOn,
 	readingWords,
@@ -175,7 +174,7 @@ function errorKey(
 /** The half widths of the bands in words: '1.5', or '1.5 or 2.4' where the sides differ. */
 const widthWords = ({ errors }: AnkleCourse): string =>
 	[...new Set(bothSides.flatMap((side) => errors[side]?.half ?? []))]
-		.map((width) => number(width))
+		.map((width) => shown(width))
 		.join(' or ')
 
 function panelOf(side: Side, ankles: AnkleCourse): Panel {
@@ -189,7 +188,7 @@ function panelOf(side: Side, ankles: AnkleCourse): Panel {
 		marks:
 			cutOff === undefined
 				? []
-				: [{ words: ['cut-off', `${number(cutOff)} ${measure.shortUnit}`], y: cutOff }],
+				: [{ words: ['cut-off', `${shown(cutOff)} ${measure.shortUnit}`], y: cutOff }],
 	}
 }
 function bandsOf(side: Side, ankles: AnkleCourse): Panel['bands'] {
@@ -213,7 +212,7 @@ function ruleWords(ankles: AnkleCourse): string[] {
 	const { measure, cutOff } = ankles
 	if (cutOff === undefined) return []
 	return [
-		`Cut-off in use ${number(cutOff)} ${measure.unit}; below it the ankle counts as restricted.`,
+		`Cut-off in use ${shown(cutOff)} ${measure.unit}; below it the ankle counts as restricted.`,
 		`A change of less than ${widthWords(ankles)} ${measure.unit} is within measuring error.`,
 	]
 }
@@ -226,7 +225,7 @@ function tableOf({
 }: AnkleCourse): Chart['table'] {
 	const errorCells = bothSides.map((side) => {
 		const error = errors[side]
-		return error ? number(error.half) : 'none'
+		return error ? shown(error.half) : 'none'
 	})
 	return {
 		head: ['Date', `Left (${unit})`, `Right (${unit})`],
@@ -238,7 +237,7 @@ function tableOf({
 			...(cutOff === undefined
 				? []
 				: [
-						['Cut-off', number(cutOff), number(cutOff)],
+						['Cut-off', shown(cutOff), shown(cutOff)],
 						['Smallest real change', ...errorCells],
 					]),
 		],

@@ -6,13 +6,12 @@ import { openProtocol, type Protocol, type ThresholdKey } from '../protocol/prot
 import { ageYears, dayNumber } from '../visit/age.ts'
 import { bothSides, meanOf, perSide } from '../visit/sides.ts'
 import type { Pair, Side, Visit } from '../visit/visit.ts'
-import { dateWords } from '../words/words.ts'
+import { dateWords, shown } from '../words/words.ts'
 import type { Band, Chart, Mark } from './chart.ts'
 import {
 	datesOf,
 	inOrder,
 	judgedBy,
-	number,
 	type Reading,
 	readingOn,
 	readingWords,
@@ -150,7 +149,7 @@ function marksOf(feet: FootCourse): Mark[] {
 		.toSorted((a, b) => away(a) - away(b))
 		.slice(0, mostPairs)
 		.map(({ name, lengthMm }) => ({
-			words: [shortened(name), `room ends ${number(lengthMm)}`],
+			words: [shortened(name), `room ends ${shown(lengthMm)}`],
 			y: lengthMm,
 		}))
 }
@@ -183,7 +182,7 @@ function wordsOf(feet: FootCourse, assessment: Assessment): Pick<Chart, 'alterna
 	const forecastWords = forecastSentence(feet)
 	const roomWords = limits.map(
 		({ id, name, lengthMm }) =>
-			`Toe room in ${name} runs out at ${number(lengthMm)} mm${whenRoomEnds(id, assessment)}.`,
+			`Toe room in ${name} runs out at ${shown(lengthMm)} mm${whenRoomEnds(id, assessment)}.`,
 	)
 	return {
 		alternative: [
@@ -207,8 +206,8 @@ function wordsOf(feet: FootCourse, assessment: Assessment): Pick<Chart, 'alterna
 function forecastSentence({ forecast }: FootCourse): string {
 	const end = forecast.at(-1)
 	return end
-		? `By ${dateWords(end.date)} the longer foot may measure ${number(end.lowMm)} to ` +
-				`${number(end.highMm)} mm, ${number(end.lengthMm)} mm at the mean rate.`
+		? `By ${dateWords(end.date)} the longer foot may measure ${shown(end.lowMm)} to ` +
+				`${shown(end.highMm)} mm, ${shown(end.lengthMm)} mm at the mean rate.`
 		: ''
 }
 function whenRoomEnds(id: string, assessment: Assessment): string {
@@ -233,13 +232,13 @@ function tableOf({ course, dates, forecast, limits }: FootCourse): Chart['table'
 				dateWords(date),
 				'',
 				'',
-				`${number(lengthMm)} (${number(lowMm)} to ${number(highMm)})`,
+				`${shown(lengthMm)} (${shown(lowMm)} to ${shown(highMm)})`,
 			]),
 			...limits.map(({ name, lengthMm }) => [
 				`${name}: room runs out`,
-				number(lengthMm),
-				number(lengthMm),
-				...(foreseen ? [number(lengthMm)] : []),
+				shown(lengthMm),
+				shown(lengthMm),
+				...(foreseen ? [shown(lengthMm)] : []),
 			]),
 		],
 	}

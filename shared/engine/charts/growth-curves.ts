@@ -6,9 +6,9 @@ import type { Basis } from '../protocol/basis.ts'
 import { cdcMass, cdcStature } from '../protocol/norms/cdc2000.table.ts'
 import { dayNumber, decimalAgeYears } from '../visit/age.ts'
 import type { Visit } from '../visit/visit.ts'
-import { dateWords } from '../words/words.ts'
+import { dateWords, shown } from '../words/words.ts'
 import type { Chart, Curve } from './chart.ts'
-import { inOrder, number } from './course.ts'
+import { inOrder } from './course.ts'
 
 const daysPerMonth = 30.4375
 /** The percentiles printed on the CDC 2000 charts for clinical use. */
@@ -164,16 +164,16 @@ const curvesOf = ({ kind, sex }: MeasuredPlayer, ages: readonly number[]): Curve
 	}))
 function percentileWords(percentile: number): string {
 	if (percentile < 1) return 'below 1'
-	return percentile > 99 ? 'above 99' : number(percentile, 0)
+	return percentile > 99 ? 'above 99' : shown(percentile, 0)
 }
 const pointWords = ({ value, age, percentile }: GrowthPoint, unit: string): string =>
-	`${number(value)} ${unit} at ${number(age)} years (centile ${percentileWords(percentile)})`
+	`${shown(value)} ${unit} at ${shown(age)} years (centile ${percentileWords(percentile)})`
 /** The value of a percentile at the age of a point, in the words of a table. */
 const referenceAt = (
 	{ age, value }: GrowthPoint,
 	percentile: number,
 	{ kind, sex }: MeasuredPlayer,
-): string => number(valueAtPercentile(kind, sex, age * 12, percentile) ?? value)
+): string => shown(valueAtPercentile(kind, sex, age * 12, percentile) ?? value)
 function referenceWords(point: GrowthPoint, player: MeasuredPlayer): string {
 	const { unit } = kinds[player.kind]
 	const values = namedPercentiles.map(
@@ -187,8 +187,8 @@ function tableOf(points: readonly GrowthPoint[], player: MeasuredPlayer): Chart[
 		head: ['Date', 'Age (years)', `${title} (${unit})`, 'Centile', 'P3', 'P50', 'P97'],
 		rows: points.map((point) => [
 			dateWords(point.date),
-			number(point.age, 2),
-			number(point.value),
+			shown(point.age, 2),
+			shown(point.value),
 			percentileWords(point.percentile),
 			...namedPercentiles.map((percentile) => referenceAt(point, percentile, player)),
 		]),

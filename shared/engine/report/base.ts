@@ -16,12 +16,15 @@ import type { Notes } from './notes.ts'
 /** A part of a document: its blocks, none where it has nothing to say. */
 export type Section = (input: ReportInput, notes: Notes, t: Speak) => Block[]
 
+/** A heading of level 1 where none is given. */
 export const heading = (text: string, more: { level?: 1 | 2; newPage?: boolean } = {}): Block => ({
 	kind: 'heading',
 	text,
 	...more,
 })
+/** A paragraph in ordinary print. */
 export const say = (text: string): Block => ({ kind: 'text', text })
+/** A paragraph in small print. */
 export const small = (text: string): Block => ({ kind: 'text', tone: 'small', text })
 /** The sentences of the documents, in the clinic's own words where it set some. */
 export const speakOf = (clinic: Clinic): Speak => speakFrom(clinic.texts)
@@ -36,11 +39,13 @@ export const letterheadOf = (clinic: Clinic): Letterhead =>
 		email: clinic.email || undefined,
 		logo: clinic.logo,
 	})
+/** Given name, then family name. */
 export const nameOf = ({ player }: Visit): string => `${player.givenName} ${player.familyName}`
 /** The code and the position that the player plays, or that neither is stated. */
 export const playsOf = ({ play }: Visit, t: Speak): string =>
 	[play?.code ? termWords(play.code) : '', play?.position ?? ''].filter(Boolean).join(', ') ||
 	t('common.notStated')
+/** Draft, signed or amended, with its version. */
 export function statusOf({ draft, version = 1 }: ReportInput, t: Speak): string {
 	if (draft) return t('status.draft')
 	return version > 1 ? t('status.amended', { version }) : t('status.signed', { version })

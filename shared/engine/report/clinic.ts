@@ -2,6 +2,7 @@
 import { z } from 'zod'
 import { textProblems } from '../words/speak.ts'
 
+/** The format of the clinic file, version 1. */
 export const clinicSchema = z.strictObject({
 	format: z.literal('lastwright-clinic'),
 	version: z.literal(1),

@@ -5,8 +5,10 @@ import { clinicianOf, letterheadOf } from './base.ts'
 import type { Clinic } from './clinic.ts'
 import type { LwDocument } from './document.ts'
 
+/** A sole as the trade names it, or that none is stated. */
 export const soleWords = (sole: string | undefined, t: Speak): string =>
 	sole ? termWords(sole) : t('common.notStated')
+/** Yes or no in the words of the catalogue. */
 export const yesOrNo = (value: boolean, t: Speak): string =>
 	value ? t('common.yes') : t('common.no')
 /** The frame of a document for a club. @param on ISO date of the document */

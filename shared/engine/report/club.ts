@@ -55,6 +55,7 @@ export interface ClubFields {
 	}[]
 	consent: { id: string; given: string; until?: string }
 }
+/** A club document was asked for without a consent in force. */
 export class NoConsent extends Error {
 	override readonly name = 'NoConsent'
 }

@@ -13,7 +13,7 @@ const hex = (parts: readonly number[]): string =>
 	`#${parts.map((part) => Math.round(part).toString(16).padStart(2, '0')).join('')}`
 
 /** @param colour such as #1f5f5b. @returns relative luminance, 0 (black) to 1 (white) */
-export function luminance(colour: string): number {
+function luminance(colour: string): number {
 	const [red = 0, green = 0, blue = 0] = partsOf(colour).map((part) =>
 		part / 255 <= 0.04045 ? part / 255 / 12.92 : ((part / 255 + 0.055) / 1.055) ** 2.4,
 	)

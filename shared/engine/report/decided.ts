@@ -15,6 +15,7 @@ export interface StandingLine {
 	finding?: Finding
 }
 
+/** Every finding that was not dropped, in the words that stand, then the clinician's own lines. */
 export function standingLines(assessment: Assessment, decisions: Decisions): StandingLine[] {
 	const kept = assessment.findings.flatMap((finding): StandingLine[] => {
 		const decision = standingLine(decisions, finding.id, finding.says)

@@ -37,7 +37,9 @@ export const standingInsert = ({
 }: Pick<ReportInput, 'visit' | 'assessment' | 'decisions' | 'protocol'>): DecidedInsert =>
 	decidedInsert(visit, assessment, decisions, protocol ?? openProtocol())
 
-/** Prescription of one player's insert to a laboratory; nothing in it is taken from the other side. */
+/**
+ * Prescription of one player's insert to a laboratory; nothing in it is taken from the other side.
+ */
 export function insertOrder(input: ReportInput): LwDocument {
 	const { decisions, clinic } = input
 	const standing = standingInsert(input)

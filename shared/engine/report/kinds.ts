@@ -44,8 +44,8 @@ const guardianProblems = ({ visit: { player, visitDate } }: KindInput): string[]
 	const years = ageYears(player.birthDate, visitDate)
 	if (player.guardian || years < minorUnder) return []
 	return [
-		`player.guardian: missing, given nothing for a player of ${years} years, allowed: a guardian, ` +
-			`or a player under ${minorUnder}`,
+		`player.guardian: missing, given nothing for a player of ${years} years, allowed: ` +
+			`a guardian, or a player under ${minorUnder}`,
 	]
 }
 const insertProblems = (input: KindInput): string[] => {
@@ -121,8 +121,10 @@ const table = {
 	},
 } satisfies Record<string, Kind>
 export type KindName = keyof typeof table
+/** Every kind of document by its name. */
 export const kinds: Record<KindName, Kind> = table
 export const kindNames = Object.keys(kinds) as KindName[]
+/** Whether this version can write a kind of that name. */
 export const isKind = (name: unknown): name is KindName =>
 	typeof name === 'string' && Object.hasOwn(kinds, name)
 /** A clinic that was not given: the pages say so. */

@@ -5,6 +5,7 @@
 import type { Letterhead } from './document.ts'
 import { safeSvg } from './safe-svg.ts'
 
+/** A logo that cannot be drawn; its message says what is wrong and what is allowed. */
 export class BadLogo extends Error {
 	override readonly name = 'BadLogo'
 }
@@ -36,7 +37,8 @@ function textOf(bytes: Uint8Array): string {
 		return decodeURIComponent(escaped)
 	} catch {
 		throw new BadLogo(
-			'logo: not a text, given an SVG with bytes that are not UTF-8, allowed: an SVG saved as UTF-8',
+			'logo: not a text, given an SVG with bytes that are not UTF-8, allowed: an SVG saved as ' +
+				'UTF-8',
 		)
 	}
 }

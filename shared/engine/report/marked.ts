@@ -17,9 +17,11 @@ export const markedLines = ({ lines }: Decisions, mark: Mark): Decision[] =>
 export const modelWords = ({ name, size }: Pick<RankedModel, 'name' | 'size'>): string =>
 	`${name}, size ${sizeWords(size)}`
 const sideWords = { left: ', left', right: ', right', both: '' } as const
+/** The name of a change, with its side where it concerns one. */
 export const workTitle = ({ name, side }: FootwearWork): string => `${name}${sideWords[side]}`
 /** What a report prints of a change to the boot or a lacing. */
 export const workWords = (work: FootwearWork): string => `${workTitle(work)}. ${work.says}`
+/** What a mark on a change is about: its id and side. */
 export const workKey = ({ id, side }: FootwearWork): string => `${id}.${side}`
 /**
  * Marks that would print other words than the measures give now: a size that changed, a work that

@@ -15,6 +15,7 @@ import { eventsOf, type SeasonWeeks, weeksOf } from './season-chart/weeks.ts'
 /** Sessions side by side in a row: what 14 pt leaves room for, found by measuring printed pages. */
 const columnsOn = { A4: 5, A3: 8 }
 
+/** One page or more for a wall, in large print; the name is left out where that is asked for. */
 export function seasonChart(input: ChartInput): LwDocument {
 	const { visit, clinic, paper, draft, on, showName = true } = input
 	const t = speakOf(clinic)

@@ -88,8 +88,8 @@ const overtakenNotes: Reason = ({ assessment, decisions }) => {
 		{
 			path: 'decisions.lines',
 			says:
-				`Notes or advice that read otherwise than when you changed or dropped them: ${overtaken}. ` +
-				'Look at them again in Decide.',
+				'Notes or advice that read otherwise than when you changed or dropped them: ' +
+				`${overtaken}. Look at them again in Decide.`,
 		},
 	]
 }
@@ -123,8 +123,8 @@ const linesWithoutWords: Reason = ({ decisions }) =>
 				{
 					path: 'decisions.lines',
 					says:
-						`A changed line has no words (${findingId}). Write the words that stand, or accept or ` +
-						'drop it.',
+						`A changed line has no words (${findingId}). Write the words that stand, or accept ` +
+						'or drop it.',
 				},
 			]
 		if (choice === 'add')
@@ -152,8 +152,8 @@ const referralNotRecorded: Reason = ({ assessment, decisions }) => {
 		{
 			path: 'decisions.referralDone',
 			says:
-				`Screening asks for ${actionWords[assessment.screening.action]}. Write in Decide what was ` +
-				'done about it.',
+				`Screening asks for ${actionWords[assessment.screening.action]}. Write in Decide what ` +
+				'was done about it.',
 		},
 	]
 }

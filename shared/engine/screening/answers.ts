@@ -11,6 +11,7 @@ export function anyOf(...answers: Tri[]): Tri {
 	if (answers.includes(true)) return true
 	return answers.includes(undefined) ? undefined : false
 }
+/** The opposite answer; not asked stays not asked. */
 export const not = (answer: Tri): Tri => (answer === undefined ? undefined : !answer)
 /** Whether a measure lies above a limit in the same unit; undefined where it was not taken. */
 export const above = (value: number | undefined, limit: number): Tri =>

@@ -1,4 +1,6 @@
-/** What signs of a clot in the leg lead to. Suspicion refers; the score only goes into the letter. */
+/**
+ * What signs of a clot in the leg lead to. Suspicion refers; the score only goes into the letter.
+ */
 import type { ScreeningResult } from '../findings/assessment.ts'
 import { type Conclusions, type Screened, screeningFinding } from './conclusions.ts'
 import { wells } from './wells.ts'

@@ -23,6 +23,7 @@ export interface Conclusions {
 	findings: Finding[]
 }
 
+/** An answer, or whether a rule holds, as the state of an item. */
 export const stateOf = (answer: Tri): ScreeningItem['state'] => {
 	if (answer === undefined) return 'not-asked'
 	return answer ? 'yes' : 'no'

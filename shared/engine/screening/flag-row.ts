@@ -1,8 +1,9 @@
 import type { Action } from '../findings/assessment.ts'
+import { present } from '../plain/present.ts'
 import type { Strength } from '../protocol/basis.ts'
 import type { generalFlagShape } from '../visit/visit.ts'
 
-export type FlagKey = keyof typeof generalFlagShape
+type FlagKey = keyof typeof generalFlagShape
 export interface FlagRow {
 	key: FlagKey
 	action: Action
@@ -11,6 +12,7 @@ export interface FlagRow {
 	source: string
 	strength: Strength
 }
+/** A row of the table of general questions; the action of a minor only where it differs. */
 export const row = (
 	key: FlagKey,
 	action: Action,
@@ -18,4 +20,4 @@ export const row = (
 	source: string,
 	strength: Strength,
 	minorAction?: Action,
-): FlagRow => ({ key, action, says, source, strength, ...(minorAction ? { minorAction } : {}) })
+): FlagRow => present({ key, action, says, source, strength, minorAction })

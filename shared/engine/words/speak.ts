@@ -40,7 +40,8 @@ export function textProblems(own: Readonly<Record<string, string>>): string[] {
 	return Object.entries(own).flatMap(([key, text]) => {
 		if (!Object.hasOwn(sentences, key))
 			return [
-				`texts.${key}: no such text, given ${JSON.stringify(text)}, allowed: a key of the catalogue`,
+				`texts.${key}: no such text, given ${JSON.stringify(text)}, allowed: a key of the ` +
+					'catalogue',
 			]
 		const allowed = placeholdersOf(sentences[key as Key])
 		const names = placeholdersOf(text)

@@ -14,6 +14,7 @@ export const conditionInWords = (condition: string): string =>
 /** A rule's name for a note: no id of the program, and a capital first. */
 export const ruleInWords = (rule: string): string =>
 	capital(en.ruleWords[rule] ?? (/\s/.test(rule) ? rule : rule.replaceAll(/[-._]/g, ' ')))
+/** The text with its first letter a capital. */
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
 /** '2027-01-20' as '20 January 2027'. */
 export const dateWords = (isoDate: string): string => dayInWords(isoDate)

@@ -17,7 +17,7 @@ import {
 	widthOf,
 } from './shapes.ts'
 
-export interface PanelDrawing {
+interface PanelDrawing {
 	panel: Panel
 	box: Box
 	colour: string

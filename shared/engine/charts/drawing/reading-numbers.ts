@@ -33,7 +33,9 @@ export function readingNumbers(
 	}
 	return drawn
 }
-/** Above or below the reading, then to its right, then to its left: the first with room is taken. */
+/**
+ * Above or below the reading, then to its right, then to its left: the first with room is taken.
+ */
 function placesFor([x, y]: Place, label: string, readings: readonly PlacedReading[]): Box[] {
 	const width = widthOf(label) + 2
 	const height = fontSize + 1

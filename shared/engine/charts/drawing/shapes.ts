@@ -28,6 +28,7 @@ export const widthOf = (words: string, bold = false): number =>
 	words.length * fontSize * (bold ? 0.62 : 0.58)
 /** A length or coordinate as the file writes it: two decimals at most. */
 export const short = (value: number): string => String(Math.round(value * 100) / 100)
+/** Whether two rectangles share any room; touching edges do not count. */
 export const overlap = (box: Box, other: Box): boolean =>
 	box.x < other.x + other.width &&
 	other.x < box.x + box.width &&
@@ -40,6 +41,7 @@ const escaped = (words: string): string =>
 		.replaceAll('<', '&lt;')
 		.replaceAll('>', '&gt;')
 		.replaceAll('"', '&quot;')
+/** Words in the font of the house, by their base line. */
 export function text(
 	[x, y]: Place,
 	words: string,
@@ -57,6 +59,7 @@ export function text(
 }
 const stroked = ({ colour, width, dash }: Stroke): string =>
 	`stroke="${colour}" stroke-width="${width}"${dash ? ` stroke-dasharray="${dash}"` : ''}`
+/** A straight line between two places. */
 export const line = ([x1, y1]: Place, [x2, y2]: Place, stroke: Stroke): string =>
 	`<line x1="${short(x1)}" y1="${short(y1)}" x2="${short(x2)}" y2="${short(y2)}" ` +
 	`${stroked(stroke)}/>`
@@ -68,6 +71,7 @@ export const path = (places: readonly Place[], stroke: Stroke): string =>
 /** A closed shape without an edge, washed in the colour. */
 export const area = (places: readonly Place[], colour: string): string =>
 	`<path d="${traced(places)} Z" fill="${colour}" fill-opacity="0.15"/>`
+/** A reading: a filled circle in the colour, or a hollow square in ink. */
 export function marker(kind: Series['marker'], [x, y]: Place, colour: string): string {
 	return kind === 'circle'
 		? `<circle cx="${short(x)}" cy="${short(y)}" r="3.2" fill="${colour}" stroke="#ffffff" ` +

@@ -10,6 +10,7 @@ import type { ReportInput } from '../inputs.ts'
 
 type MeanMeasure = 'heelToToeMm' | 'heelToBallMm' | 'ballWidthMm' | 'instepHeightMm'
 
+/** By hand or by a file: how the feet were taken, and the digest of what is sent along. */
 export function capture({ visit, order = {} }: ReportInput, t: Speak): Block[] {
 	const stance = visit.feet?.stance
 	const file = [order.fileName, order.sha256 ?? ''].filter(Boolean).join(', SHA-256 ')
@@ -27,6 +28,7 @@ export function capture({ visit, order = {} }: ReportInput, t: Speak): Block[] {
 		},
 	]
 }
+/** The measures of both feet in mm; a measure not taken says so. */
 export function feet({ visit }: ReportInput, t: Speak): Block[] {
 	const cell = (side: Side, measure: MeanMeasure) =>
 		lengthWords(meanOf(visit.feet?.[side]?.[measure]), t)
@@ -50,6 +52,7 @@ export function feet({ visit }: ReportInput, t: Speak): Block[] {
 		},
 	]
 }
+/** Every pair with its sole and inside length; none where no pair is recorded. */
 export function shoes({ visit }: ReportInput, t: Speak): Block[] {
 	const rows = (visit.footwear ?? []).map(({ id, name, sole, insideLengthMm }) => [
 		name ?? id,

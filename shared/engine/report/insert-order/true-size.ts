@@ -10,6 +10,7 @@ import { nameOf, say } from '../base.ts'
 import type { Block } from '../document.ts'
 import type { ReportInput } from '../inputs.ts'
 
+/** A sheet for each outline that can be drawn, and what was not measured for the others. */
 export function trueSize(
 	{ visit, protocol }: ReportInput,
 	{ left, right }: DecidedInsert,

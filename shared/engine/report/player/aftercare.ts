@@ -17,6 +17,7 @@ function isTold({ finding, topic, level, id }: StandingLine, decisions: Decision
 	const chosen = decisions.lines.some((line) => line.findingId === id)
 	return level === 'caution' || level === 'stop' || chosen
 }
+/** What stands after the decisions and has no section of its own. */
 export const more: Section = ({ assessment, decisions }, notes, t) => {
 	const lines = standingLines(assessment, decisions).filter((line) => isTold(line, decisions))
 	if (lines.length === 0) return []
@@ -30,12 +31,14 @@ export const more: Section = ({ assessment, decisions }, notes, t) => {
 		},
 	]
 }
+/** When to stop sport and whom to call. */
 export const warning: Section = ({ decisions, clinic }, _notes, t) => [
 	heading(t('player.stop')),
 	say(clinic.phone ? t('player.stopIfUs', { phone: clinic.phone }) : t('player.stopIf')),
 	{ kind: 'list', items: (decisions.warningSigns ?? defaultWarningSigns).map(capital) },
 	say(t('player.emergency')),
 ]
+/** The date that was decided, else the one that growth suggests. */
 export const review: Section = ({ decisions, assessment }, _notes, t) => {
 	const suggested = assessment.growth?.measureAgainBy
 	const undecided = suggested

@@ -31,6 +31,7 @@ function reasonRows(
 			}
 	return rows
 }
+/** What to look for in the next pair and what to stay away from, by reason. */
 export const nextPair: Section = ({ assessment: { footwear }, decisions }, notes, t) => {
 	const rows = reasonRows(footwear, decisions, notes)
 	if (rows.size === 0) return []
@@ -78,6 +79,7 @@ export const marked: Section = ({ decisions }, _notes, t) => {
 	const toChange: Block[] = [heading(t('player.work')), { kind: 'list', items: work }]
 	return [...(models.length > 0 ? toTry : []), ...(work.length > 0 ? toChange : [])]
 }
+/** The pairs at hand with their verdicts. */
 export const pairs: Section = ({ visit, assessment: { footwear } }, _notes, t) => {
 	if (footwear.current.length === 0) return []
 	const verdicts = {

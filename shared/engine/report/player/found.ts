@@ -10,6 +10,7 @@ import { courseBlocks } from '../charts-section.ts'
 import type { Block } from '../document.ts'
 import { feetFigure } from '../feet-figure.ts'
 
+/** Feet, ankles and conditions in sentences, the feet as a picture, the ankles as a chart. */
 export const found: Section = (input, notes, t) => {
 	const { visit, assessment, clinic } = input
 	const items = [

@@ -7,6 +7,7 @@ import { courseBlocks } from '../charts-section.ts'
 import type { Block } from '../document.ts'
 import type { Notes } from '../notes.ts'
 
+/** Only where growth was judged: minors. */
 export const growing: Section = (input, notes, t) => {
 	const { growth } = input.assessment
 	if (!growth) return []

@@ -22,6 +22,7 @@ export function labelsOf(visit: Visit, { sizes }: SizingResult): [string, SizeLa
 		[termWords('jpCm'), sizes.jpCm],
 	]
 }
+/** Inside length to look for, nearest labels, width fittings; says so where no size is known. */
 export const size: Section = ({ visit, assessment: { sizing } }, notes, t) => {
 	const { insideLengthMm, toeRoomMm } = sizing
 	const systems = labelsOf(visit, sizing)

@@ -27,6 +27,7 @@ export interface Lettering {
 	patternOf(pairId: string): Pattern
 	insert: '+' | ''
 }
+/** Letters as in the plan, else as the pairs of the visit have them, else the id. */
 export function letteringOf({ visit, decisions, plan }: ChartInput): Lettering {
 	const ownLetters = planLetters(visit, plan)
 	const letterOf = (pairId: string): string =>

@@ -7,6 +7,7 @@ import type { Block, ChartCell } from '../document.ts'
 import type { PlanView } from '../inputs.ts'
 import type { ChartInput, Lettering } from './chart-input.ts'
 
+/** A row a pair in order of letters; signs that the chart does not use are left out. */
 export function chartKey(input: ChartInput, lettering: Lettering, t: Speak): Block[] {
 	const { plan } = input
 	const { letterOf, insert } = lettering

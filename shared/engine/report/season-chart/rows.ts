@@ -8,6 +8,7 @@ import { isoWeek, weekdayOf } from '../iso-week.ts'
 import type { Lettering } from './chart-input.ts'
 import type { SeasonWeeks, WallSession } from './weeks.ts'
 
+/** @param columns sessions side by side; those of a full week go on in a further row */
 export function weekRows(
 	{ sessions: weeks }: SeasonWeeks,
 	events: ReadonlyMap<string, readonly string[]>,

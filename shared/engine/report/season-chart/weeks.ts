@@ -16,6 +16,7 @@ export interface SeasonWeeks {
 	first: string | undefined
 	last: string | undefined
 }
+/** Sessions of the plan and those called off, by week. */
 export function weeksOf(plan: PlanView): SeasonWeeks {
 	const off = (plan.off ?? []).map((missed): WallSession => ({ ...missed, surface: '' }))
 	const all = [...plan.sessions, ...off]
