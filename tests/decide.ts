@@ -25,7 +25,7 @@ export async function decideAll(ask: Ask, playerId: string, visitDate: string): 
 		(await ask('protocol.get', {})).file,
 		(await ask('shelf.get', {})).shelf,
 	)
-	const ids = new Set(decisions.lines.map((one) => one.findingId))
+	const ids = new Set(decisions.lines.map((line) => line.findingId))
 	await ask('drafts.save', {
 		draftId: draft.draftId,
 		content: {
@@ -34,7 +34,7 @@ export async function decideAll(ask: Ask, playerId: string, visitDate: string): 
 				...decisions,
 				lines: [
 					...decisions.lines,
-					...acceptedLines(assessment).filter((one) => !ids.has(one.findingId)),
+					...acceptedLines(assessment).filter((line) => !ids.has(line.findingId)),
 				],
 			},
 		},

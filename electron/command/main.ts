@@ -10,12 +10,16 @@ import { BadInput, say } from './args.ts'
 // cannot be written it goes without
 enableCompileCache(fileURLToPath(new URL('../../build/compiled', import.meta.url)))
 
-const usage = `lastwright assess VISIT.json [--shelf SHELF.json] [--protocol P.json] [--earlier V.json ...]
-lastwright report VISIT.json --kind KIND --out FILE.pdf [--clinic CLINIC.json] [--protocol P.json] [--earlier V.json ...]
-lastwright plan VISIT.json --out PLAN.json [--ics PLAN.ics] [--protocol P.json] [--from DATE] [--earlier PLAN.json] [--zone ZONE] [--time-limit SECONDS]
-lastwright schema NAME
-lastwright start [--demo] [--no-window] [--data FOLDER] [--port N]
-- in place of VISIT.json reads standard input`
+const usage = [
+	'lastwright assess VISIT.json [--shelf SHELF.json] [--protocol P.json] [--earlier V.json ...]',
+	'lastwright report VISIT.json --kind KIND --out FILE.pdf [--clinic CLINIC.json] ' +
+		'[--protocol P.json] [--earlier V.json ...]',
+	'lastwright plan VISIT.json --out PLAN.json [--ics PLAN.ics] [--protocol P.json] ' +
+		'[--from DATE] [--earlier PLAN.json] [--zone ZONE] [--time-limit SECONDS]',
+	'lastwright schema NAME',
+	'lastwright start [--demo] [--no-window] [--data FOLDER] [--port N]',
+	'- in place of VISIT.json reads standard input',
+].join('\n')
 
 /** Each command is loaded only when called, so that assess does not wait for the window's parts. */
 const commands: Record<string, () => Promise<(args: string[]) => Promise<void>>> = {

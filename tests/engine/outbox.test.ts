@@ -57,24 +57,29 @@ const known = [
 	{ email: 'jo.m.alder@harbour-mail.example', of: 'Jo Alder' },
 	{ email: 'rae@example.org', of: 'Rae Ashdown' },
 ]
-test('a missing middle initial, a swapped letter and a domain that only looks right are named', () => {
-	expect(addressWarnings('jo.alder@harbour-mail.example', known)).toEqual([])
-	expect(addressWarnings('jo.m.alde@harbour-mail.example', known)[0]).toMatch(
-		/one letter off jo\.m\.alder/,
-	)
-	expect(addressWarnings('JO.M.ALDRE@harbour-mail.example', known)[0]).toMatch(/one letter off/)
-	expect(addressWarnings('sam@harbour-rnail.example', known)[0]).toMatch(/looks like harbour-mail/)
-	expect(addressWarnings('sam@harb0ur-mail.example', known)[0]).toMatch(/looks like/)
-	expect(addressWarnings('sam@harbour-mial.example', known)[0]).toMatch(/one letter off/)
-	expect(addressWarnings('sam@example.net', known)[0]).toMatch(/ends otherwise/)
-	expect(addressWarnings('sam@exаmple.org', known).join(' ')).toMatch(
-		/another script.*looks like|looks like.*another script/,
-	)
-	expect(addressWarnings('sam@xn--exmple-4nf.org', known)[0]).toMatch(/another script/)
-	expect(addressWarnings('rae@example.org', known)).toEqual([])
-	expect(addressWarnings('somebody@elsewhere.example', known)).toEqual([])
-	expect(skeleton('c1inic.example')).toBe(skeleton('clinic.example'))
-})
+test(
+	'a missing middle initial, a swapped letter and a domain that only looks right ' + 'are named',
+	() => {
+		expect(addressWarnings('jo.alder@harbour-mail.example', known)).toEqual([])
+		expect(addressWarnings('jo.m.alde@harbour-mail.example', known)[0]).toMatch(
+			/one letter off jo\.m\.alder/,
+		)
+		expect(addressWarnings('JO.M.ALDRE@harbour-mail.example', known)[0]).toMatch(/one letter off/)
+		expect(addressWarnings('sam@harbour-rnail.example', known)[0]).toMatch(
+			/looks like harbour-mail/,
+		)
+		expect(addressWarnings('sam@harb0ur-mail.example', known)[0]).toMatch(/looks like/)
+		expect(addressWarnings('sam@harbour-mial.example', known)[0]).toMatch(/one letter off/)
+		expect(addressWarnings('sam@example.net', known)[0]).toMatch(/ends otherwise/)
+		expect(addressWarnings('sam@exаmple.org', known).join(' ')).toMatch(
+			/another script.*looks like|looks like.*another script/,
+		)
+		expect(addressWarnings('sam@xn--exmple-4nf.org', known)[0]).toMatch(/another script/)
+		expect(addressWarnings('rae@example.org', known)).toEqual([])
+		expect(addressWarnings('somebody@elsewhere.example', known)).toEqual([])
+		expect(skeleton('c1inic.example')).toBe(skeleton('clinic.example'))
+	},
+)
 const person = (
 	role: Recipient['role'],
 	email: string | undefined = `${role}@x.example`,
@@ -258,27 +263,31 @@ test('what a report means: only a lasting refusal marks the address', () => {
 		state: 'delivered',
 	})
 })
-test('without TLS only in so many words; the clocks of a breach run from the moment it was noticed', () => {
-	const smtp = {
-		host: 'mail.example',
-		port: 587,
-		security: 'none' as const,
-		from: { name: 'C', email: 'c@clinic.example' },
-	}
-	expect(smtpProblems(smtp)[0]?.path).toBe('smtp.inSoManyWords')
-	expect(smtpProblems({ ...smtp, inSoManyWords: 'yes' })).toHaveLength(1)
-	expect(smtpProblems({ ...smtp, inSoManyWords: plainWords })).toEqual([])
-	expect(smtpProblems({ ...smtp, security: 'tls', user: 'u' })[0]?.path).toBe('smtp.password')
-	expect(
-		countdown(
-			{ noticedAt: '2027-01-01T00:00:00.000Z' },
-			defaultBreachClock,
-			'2027-01-02T00:00:00.000Z',
-		),
-	).toEqual({
-		assessBy: '2027-01-31T00:00:00.000Z',
-		authorityBy: '2027-01-04T00:00:00.000Z',
-		assessDaysLeft: 29,
-		authorityHoursLeft: 48,
-	})
-})
+test(
+	'without TLS only in so many words; the clocks of a breach run from the moment ' +
+		'it was noticed',
+	() => {
+		const smtp = {
+			host: 'mail.example',
+			port: 587,
+			security: 'none' as const,
+			from: { name: 'C', email: 'c@clinic.example' },
+		}
+		expect(smtpProblems(smtp)[0]?.path).toBe('smtp.inSoManyWords')
+		expect(smtpProblems({ ...smtp, inSoManyWords: 'yes' })).toHaveLength(1)
+		expect(smtpProblems({ ...smtp, inSoManyWords: plainWords })).toEqual([])
+		expect(smtpProblems({ ...smtp, security: 'tls', user: 'u' })[0]?.path).toBe('smtp.password')
+		expect(
+			countdown(
+				{ noticedAt: '2027-01-01T00:00:00.000Z' },
+				defaultBreachClock,
+				'2027-01-02T00:00:00.000Z',
+			),
+		).toEqual({
+			assessBy: '2027-01-31T00:00:00.000Z',
+			authorityBy: '2027-01-04T00:00:00.000Z',
+			assessDaysLeft: 29,
+			authorityHoursLeft: 48,
+		})
+	},
+)

@@ -46,29 +46,33 @@ describe('packaging', () => {
 			Object.keys(fuses).length,
 		)
 	})
-	it('makes what each system needs, from an archive, with the entry in it and nothing published', () => {
-		expect(builder).toMatchObject({
-			appId: 'org.example.lastwright',
-			productName: 'Lastwright',
-			asar: true,
-			publish: null,
-			win: { target: ['nsis'] },
-			mac: { target: ['dmg', 'zip'] },
-			linux: { target: ['AppImage', 'deb'] },
-			nsis: { deleteAppDataOnUninstall: false },
-		})
-		const main = (builder.extraMetadata as { main: string }).main
-		expect(readFileSync(join(root, main), 'utf8')).toContain('app.enableSandbox()')
-		expect(builder.files).toEqual(
-			expect.arrayContaining([
-				'electron/**/*',
-				'shared/**/*',
-				'build/renderer/**/*',
-				'package.json',
-			]),
-		)
-		expect((builder.files as string[]).join(' ')).not.toMatch(/tests|\.env/)
-	})
+	it(
+		'makes what each system needs, from an archive, with the entry in it and nothing ' +
+			'published',
+		() => {
+			expect(builder).toMatchObject({
+				appId: 'org.example.lastwright',
+				productName: 'Lastwright',
+				asar: true,
+				publish: null,
+				win: { target: ['nsis'] },
+				mac: { target: ['dmg', 'zip'] },
+				linux: { target: ['AppImage', 'deb'] },
+				nsis: { deleteAppDataOnUninstall: false },
+			})
+			const main = (builder.extraMetadata as { main: string }).main
+			expect(readFileSync(join(root, main), 'utf8')).toContain('app.enableSandbox()')
+			expect(builder.files).toEqual(
+				expect.arrayContaining([
+					'electron/**/*',
+					'shared/**/*',
+					'build/renderer/**/*',
+					'package.json',
+				]),
+			)
+			expect((builder.files as string[]).join(' ')).not.toMatch(/tests|\.env/)
+		},
+	)
 	const order = Object.values(fuses).toSorted((a, b) => a.at - b.at)
 	const wire = (states: string) =>
 		Buffer.concat([

@@ -50,7 +50,9 @@ const forbidden: [RegExp, string][] = [
 		'addresses are parsed, never compared by their start',
 	],
 ]
-/** The same source on one line, so that a pattern does not depend on where the formatter broke it. */
+/**
+ * The same source on one line, so that a pattern does not depend on where the formatter broke it.
+ */
 const onOneLine = (text: string) =>
 	text
 		.replace(/\s+/g, ' ')
@@ -193,23 +195,25 @@ describe('options and tables', () => {
 		expect([
 			mayHave('midi', startUrl),
 			mayHave('toString', startUrl),
-			Object.values(permissions).filter((one) => one.allowed),
+			Object.values(permissions).filter((permission) => permission.allowed),
 		]).toEqual([false, false, [expect.anything()]])
 	})
 	it('each page has a policy with a nonce of its own', () => {
-		const [one, two] = [
+		const [first, second] = [
 			answerPage(root, { method: 'GET', url: `${startUrl}stopped` }),
 			answerPage(root, { method: 'GET', url: `${startUrl}stopped` }),
 		]
 		const nonce = (policy = '') => /'nonce-([^']+)'/.exec(policy)?.[1]
-		expect(nonce(one.headers['content-security-policy'])).not.toBe(
-			nonce(two.headers['content-security-policy']),
+		expect(nonce(first.headers['content-security-policy'])).not.toBe(
+			nonce(second.headers['content-security-policy']),
 		)
-		expect(Buffer.from(one.body ?? []).toString()).toContain(
-			`nonce="${nonce(one.headers['content-security-policy'])}"`,
+		expect(Buffer.from(first.body ?? []).toString()).toContain(
+			`nonce="${nonce(first.headers['content-security-policy'])}"`,
 		)
-		expect(one.headers['content-security-policy']).toMatch(/default-src 'none'; script-src 'self';/)
-		expect(one.headers['content-security-policy']).not.toMatch(/unsafe|https?:|\*/)
+		expect(first.headers['content-security-policy']).toMatch(
+			/default-src 'none'; script-src 'self';/,
+		)
+		expect(first.headers['content-security-policy']).not.toMatch(/unsafe|https?:|\*/)
 	})
 	it('the page of a stop speaks plainly, runs nothing and repeats nothing', () => {
 		const page = crashPage('<script>', 'n')

@@ -29,44 +29,47 @@ const visit = (over: Partial<Visit> = {}): Visit => ({
 })
 
 describe('roster', () => {
-	test('good rows are players; every bad cell is named by row and column with value and remedy', () => {
-		const { rows, problems } = rosterFromCells(
-			[
-				head,
+	test(
+		'good rows are players; every bad cell is named by row and column with value and ' + 'remedy',
+		() => {
+			const { rows, problems } = rosterFromCells(
 				[
-					'7',
-					'Tui',
-					'Ashdown',
-					'2013-05-02',
-					'm',
-					'Rae',
-					'rae@example.org',
-					'photos; squad-summary',
+					head,
+					[
+						'7',
+						'Tui',
+						'Ashdown',
+						'2013-05-02',
+						'm',
+						'Rae',
+						'rae@example.org',
+						'photos; squad-summary',
+					],
+					['7', 'Ida', 'Lane', '2012-06-30', 'f'],
+					['x', 'Bo', 'Reed', '31.12.2012', '?'],
+					['9', 'Cy', 'Hill', '2030-01-01', 'f'],
+					['10', 'Di', 'Moor', '2013-01-02', 'f', '', '', 'dancing'],
 				],
-				['7', 'Ida', 'Lane', '2012-06-30', 'f'],
-				['x', 'Bo', 'Reed', '31.12.2012', '?'],
-				['9', 'Cy', 'Hill', '2030-01-01', 'f'],
-				['10', 'Di', 'Moor', '2013-01-02', 'f', '', '', 'dancing'],
-			],
-			'Rovers',
-			on,
-		)
-		expect(rows).toMatchObject([
-			{
-				number: '7',
-				player: { club: 'Rovers', guardian: { email: 'rae@example.org' } },
-				consents: ['photos', 'squad-summary'],
-			},
-		])
-		expect(problems.map((one) => [one.row, one.column])).toEqual([
-			[3, 'number'],
-			[4, 'number'],
-			[4, 'sex'],
-			[5, 'birthDate'],
-			[6, 'consents'],
-		])
-		for (const one of problems) expect(one.message).toMatch(/given .*allowed/)
-	})
+				'Rovers',
+				on,
+			)
+			expect(rows).toMatchObject([
+				{
+					number: '7',
+					player: { club: 'Rovers', guardian: { email: 'rae@example.org' } },
+					consents: ['photos', 'squad-summary'],
+				},
+			])
+			expect(problems.map((problem) => [problem.row, problem.column])).toEqual([
+				[3, 'number'],
+				[4, 'number'],
+				[4, 'sex'],
+				[5, 'birthDate'],
+				[6, 'consents'],
+			])
+			for (const problem of problems) expect(problem.message).toMatch(/given .*allowed/)
+		},
+	)
 	test('a day and month that can be read both ways are asked, unless another row decides', () => {
 		const row = (number: string, date: string) => [number, 'Tui', `Ashdown${number}`, date, 'm']
 		expect(rosterFromCells([head, row('1', '03/04/2012')], '', on).problems[0]?.message).toMatch(
@@ -93,8 +96,8 @@ describe('roster', () => {
 				),
 				(body) => {
 					const { rows, problems } = rosterFromCells([head, ...body], 'Rovers', on)
-					expect(new Set(rows.map((one) => one.number)).size).toBe(rows.length)
-					expect(rows.filter((one) => problems.some((bad) => bad.row === one.row))).toEqual([])
+					expect(new Set(rows.map((row) => row.number)).size).toBe(rows.length)
+					expect(rows.filter((row) => problems.some((bad) => bad.row === row.row))).toEqual([])
 				},
 			),
 		)
@@ -122,7 +125,8 @@ describe('swapped players', () => {
 	])('%s: %# asks as often as it should', (_, now, asked) => {
 		const questions = swapQuestions(now, [last])
 		expect(questions.length).toBe(asked)
-		for (const one of questions) expect(one.basis.source).toBe('common practice, no source')
+		for (const question of questions)
+			expect(question.basis.source).toBe('common practice, no source')
 	})
 	test('without an earlier visit only the sides are compared', () => {
 		expect(swapQuestions(visit({ feet: feet(200) }), [])).toEqual([])
@@ -130,11 +134,11 @@ describe('swapped players', () => {
 })
 describe('stations and board', () => {
 	test('every field of a station is a field of the visit, and what it needs stands on it', () => {
-		for (const one of stations)
-			for (const path of one.rows.flat())
+		for (const station of stations)
+			for (const path of station.rows.flat())
 				expect(fieldMeta(visitSchema, path).title, path).not.toBe('')
-		for (const one of stations.filter((station) => station.rows.length > 0))
-			for (const path of one.needs) expect(one.rows.flat(), one.name).toContain(path)
+		for (const station of stations.filter((station) => station.rows.length > 0))
+			for (const path of station.needs) expect(station.rows.flat(), station.name).toContain(path)
 	})
 	test('not measured is an answer, empty is not', () => {
 		expect(missingAt(visit(), 'check-in')).toEqual(['play.code'])

@@ -134,20 +134,23 @@ describe('a visit from set-up to reopening', () => {
 		expect(digestOf({ ...frozen, visit: { ...frozen.visit, notes: 'changed' } })).not.toBe(digest)
 		app.close()
 	})
-	test('a birth date corrected while a draft is open counts in it at once, and no entry is lost', async () => {
-		const { app, playerId } = await withPlayer()
-		const { draftId, content } = await saved(app, playerId, { visit: measured })
-		await app.ask('players.save', { playerId, player: { ...player, birthDate: '2011-05-06' } })
-		const { draft } = await draftOf(app, playerId)
-		expect(draft).toMatchObject({
-			draftId,
-			content: {
-				...content,
-				visit: { ...content.visit, player: { ...player, birthDate: '2011-05-06' } },
-			},
-		})
-		app.close()
-	})
+	test(
+		'a birth date corrected while a draft is open counts in it at once, and no entry ' + 'is lost',
+		async () => {
+			const { app, playerId } = await withPlayer()
+			const { draftId, content } = await saved(app, playerId, { visit: measured })
+			await app.ask('players.save', { playerId, player: { ...player, birthDate: '2011-05-06' } })
+			const { draft } = await draftOf(app, playerId)
+			expect(draft).toMatchObject({
+				draftId,
+				content: {
+					...content,
+					visit: { ...content.visit, player: { ...player, birthDate: '2011-05-06' } },
+				},
+			})
+			app.close()
+		},
+	)
 	test('a corrected player is a new record, and the signed visit keeps the old words', async () => {
 		const { app, here, playerId } = await withPlayer()
 		const { draftId } = await saved(app, playerId)

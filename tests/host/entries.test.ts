@@ -63,26 +63,29 @@ describe('entries that cannot stand', () => {
 })
 
 describe('the passphrase', () => {
-	test('wrong three times slows the next try down, longer each time, and a right one ends it', async () => {
-		const { app } = await withPlayer()
-		await app.ask('session.lock', {})
-		const wrong = async () =>
-			(await app.refused('session.unlock', { passphrase: 'wrong horse' })).message
-		for (let tried = 0; tried < 3; tried++) expect(await wrong()).toMatch(/not right/)
-		expect((await app.refused('session.unlock', { passphrase })).message).toBe(
-			'Wait 1 seconds before the next try.',
-		)
-		app.clock.ms += 1000
-		expect(await wrong()).toMatch(/not right/)
-		app.clock.ms += 1000
-		expect(await wrong()).toMatch(/Wait 1 /)
-		app.clock.ms += 1000
-		await app.ask('session.unlock', { passphrase })
-		await app.ask('session.lock', {})
-		expect(await wrong()).toMatch(/not right/)
-		await app.ask('session.unlock', { passphrase })
-		app.close()
-	})
+	test(
+		'wrong three times slows the next try down, longer each time, and a right one ' + 'ends it',
+		async () => {
+			const { app } = await withPlayer()
+			await app.ask('session.lock', {})
+			const wrong = async () =>
+				(await app.refused('session.unlock', { passphrase: 'wrong horse' })).message
+			for (let tried = 0; tried < 3; tried++) expect(await wrong()).toMatch(/not right/)
+			expect((await app.refused('session.unlock', { passphrase })).message).toBe(
+				'Wait 1 seconds before the next try.',
+			)
+			app.clock.ms += 1000
+			expect(await wrong()).toMatch(/not right/)
+			app.clock.ms += 1000
+			expect(await wrong()).toMatch(/Wait 1 /)
+			app.clock.ms += 1000
+			await app.ask('session.unlock', { passphrase })
+			await app.ask('session.lock', {})
+			expect(await wrong()).toMatch(/not right/)
+			await app.ask('session.unlock', { passphrase })
+			app.close()
+		},
+	)
 	test('tries at the same time do not get round the wait', async () => {
 		const { app } = await withPlayer()
 		await app.ask('session.lock', {})
@@ -94,25 +97,28 @@ describe('the passphrase', () => {
 		expect(answers.filter((answer) => /not right/.test(answer.message))).toHaveLength(1)
 		app.close()
 	})
-	test('set up twice at once: the one recovery key that was handed out opens the records', async () => {
-		const app = open(folder())
-		const answers = await Promise.all([
-			app.call('session.setUp', { clinic, passphrase }),
-			app.call('session.setUp', { clinic, passphrase: 'other passphrase' }),
-		])
-		const keys = answers.flatMap((answer) =>
-			answer.ok ? [(answer.value as { recoveryKey: string }).recoveryKey] : [],
-		)
-		expect(keys).toHaveLength(1)
-		await app.ask('session.lock', {})
-		await app.ask('session.unlockWithRecoveryKey', {
-			recoveryKey: keys[0],
-			newPassphrase: 'a new passphrase',
-		})
-		expect(await app.ask('clinic.get', {})).toEqual(clinic)
-		expect((await app.ask('session.status', {})).warnings).toEqual([])
-		app.close()
-	})
+	test(
+		'set up twice at once: the one recovery key that was handed out opens the ' + 'records',
+		async () => {
+			const app = open(folder())
+			const answers = await Promise.all([
+				app.call('session.setUp', { clinic, passphrase }),
+				app.call('session.setUp', { clinic, passphrase: 'other passphrase' }),
+			])
+			const keys = answers.flatMap((answer) =>
+				answer.ok ? [(answer.value as { recoveryKey: string }).recoveryKey] : [],
+			)
+			expect(keys).toHaveLength(1)
+			await app.ask('session.lock', {})
+			await app.ask('session.unlockWithRecoveryKey', {
+				recoveryKey: keys[0],
+				newPassphrase: 'a new passphrase',
+			})
+			expect(await app.ask('clinic.get', {})).toEqual(clinic)
+			expect((await app.ask('session.status', {})).warnings).toEqual([])
+			app.close()
+		},
+	)
 	test('unlocking before set-up says what to do', async () => {
 		const app = open(folder())
 		expect((await app.refused('session.unlock', { passphrase })).message).toMatch(/not been set up/)

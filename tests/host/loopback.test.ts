@@ -34,13 +34,17 @@ test('a token is worth one use; a wrong, longer or foreign one none', async () =
 	const again = await ask([`Host: ${host}`], '', 'GET', token)
 	expect([again.status, again.headers.get('set-cookie')]).toEqual([403, undefined])
 })
-test('a token that came from a file or another site sets the cookie and lets the page itself go on', async () => {
-	const { ask, host, token } = await open()
-	const reply = await ask([`Host: ${host}`, 'Sec-Fetch-Site: cross-site'], '', 'GET', token)
-	expect([reply.status, reply.headers.get('location')]).toEqual([200, undefined])
-	expect(reply.headers.get('set-cookie')).toContain('HttpOnly; SameSite=Strict')
-	expect(reply.text).toContain('http-equiv="refresh"')
-})
+test(
+	'a token that came from a file or another site sets the cookie and lets the page ' +
+		'itself go on',
+	async () => {
+		const { ask, host, token } = await open()
+		const reply = await ask([`Host: ${host}`, 'Sec-Fetch-Site: cross-site'], '', 'GET', token)
+		expect([reply.status, reply.headers.get('location')]).toEqual([200, undefined])
+		expect(reply.headers.get('set-cookie')).toContain('HttpOnly; SameSite=Strict')
+		expect(reply.text).toContain('http-equiv="refresh"')
+	},
+)
 describe('another page', () => {
 	it.each([
 		['no Origin', (lines: string[]) => lines.filter((line) => !line.startsWith('Origin')), 403],
@@ -152,7 +156,7 @@ test('it listens on 127.0.0.1 and on no other address of this PC', async () => {
 	const others = Object.values(networkInterfaces())
 		.flat()
 		.filter((one) => one !== undefined && one.family === 'IPv4' && one.address !== '127.0.0.1')
-		.map((one) => one!.address)
+		.map((address) => address!.address)
 	for (const address of [...others, '127.0.0.2', '::1']) {
 		const reached = await new Promise<boolean>((resolve) => {
 			const socket = connect(loop.port, address, () => {
@@ -165,16 +169,19 @@ test('it listens on 127.0.0.1 and on no other address of this PC', async () => {
 	}
 })
 describe("another user's process", () => {
-	test('is refused even with token and cookie, by what the system says of the connection', async () => {
-		const { ask, host, token, calls } = await open({ peer: () => (process.getuid?.() ?? 0) + 1 })
-		const reply = await ask([`Host: ${host}`], '', 'GET', token)
-		if (process.getuid)
-			expect([reply.status, reply.text]).toEqual([
-				403,
-				expect.stringContaining('another user of this PC'),
-			])
-		expect(calls).toEqual([])
-	})
+	test(
+		'is refused even with token and cookie, by what the system says of the ' + 'connection',
+		async () => {
+			const { ask, host, token, calls } = await open({ peer: () => (process.getuid?.() ?? 0) + 1 })
+			const reply = await ask([`Host: ${host}`], '', 'GET', token)
+			if (process.getuid)
+				expect([reply.status, reply.text]).toEqual([
+					403,
+					expect.stringContaining('another user of this PC'),
+				])
+			expect(calls).toEqual([])
+		},
+	)
 	test.skipIf(process.platform !== 'linux' || process.getuid?.() !== 0)(
 		'a real process of another user',
 		async () => {

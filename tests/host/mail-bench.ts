@@ -48,7 +48,7 @@ export async function startSmtp(options: SMTPServerOptions = {}) {
 				const { mailFrom, rcptTo } = session.envelope
 				received.push({
 					from: mailFrom ? mailFrom.address : '',
-					to: rcptTo.map((one) => one.address),
+					to: rcptTo.map((recipient) => recipient.address),
 					text: Buffer.concat(parts).toString('utf8'),
 					secure: session.secure,
 					user: session.user as string | undefined,

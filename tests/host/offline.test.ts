@@ -31,7 +31,7 @@ function why(): string {
 }
 const flags =
 	process.platform === 'linux'
-		? Object.values(waysIn).find((one) => inNamespace(one, 'true').status === 0)
+		? Object.values(waysIn).find((way) => inNamespace(way, 'true').status === 0)
 		: undefined
 const reason = flags ? '' : why()
 if (!flags)

@@ -89,69 +89,86 @@ test('the names are looked for in the pages that go out', async () => {
 		expect.stringMatching(/names Zoë Nguyễn-Hart, another player on record/),
 	])
 })
-test('a transmission sheet names number, recipient, day, people and digest, and nothing clinical', async () => {
-	const { app, playerId, visitId } = await bench()
-	const itemId = await put(app, visitId, { channel: 'hand-over' })
-	expect((await app.refused('outbox.sheet', { itemId })).message).toMatch(/not checked yet/)
-	await release(app, itemId)
-	expect((await app.ask('outbox.sheet', { itemId })).base64).not.toBe('')
-	expect((await app.ask('audit.page', { limit: 1, function: 'print' })).rows[0]).toMatchObject({
-		objectRef: expect.stringMatching(/^sheet:LW-/),
-		playerId,
-	})
-	expect((await app.ask('audit.verify')).problems).toEqual([])
-	const one = await item(app, itemId)
-	for (const channel of ['smtp', 'eml', 'print', 'hand-over'] as const) {
-		const sheet = transmissionSheet({
-			item: { ...one, channel, sentAt: '2027-01-20T10:00:00.000Z', consentIds: ['abcdef12-0000'] },
-			clinic: clinic as Clinic,
-			by: 'A. Example',
-			at: '2027-01-21T09:30:00.000Z',
-			pages: 3,
+test(
+	'a transmission sheet names number, recipient, day, people and digest, and ' + 'nothing clinical',
+	async () => {
+		const { app, playerId, visitId } = await bench()
+		const itemId = await put(app, visitId, { channel: 'hand-over' })
+		expect((await app.refused('outbox.sheet', { itemId })).message).toMatch(/not checked yet/)
+		await release(app, itemId)
+		expect((await app.ask('outbox.sheet', { itemId })).base64).not.toBe('')
+		expect((await app.ask('audit.page', { limit: 1, function: 'print' })).rows[0]).toMatchObject({
+			objectRef: expect.stringMatching(/^sheet:LW-/),
+			playerId,
 		})
-		const words = textsIn({ ...sheet, letterhead: null, kind: null })
-		// the address and the names of people and clinic stand as they are
-		for (const text of words.filter((one) => !one.includes('@')))
-			expect(clinicalWord(text), text).toBeUndefined()
-		for (const want of ['Owain Trescott', '20 January 2027', 'A. Example', one.number, '3 pages'])
-			expect(words.join('\n')).toContain(want)
-		expect(words.join('').replaceAll(' ', '')).toContain(one.sha256)
-		expect(words.join()).not.toMatch(/1994-03-30|1994/)
-		expect(
-			Buffer.from(await renderPdf(sheet))
-				.subarray(0, 5)
-				.toString(),
-		).toBe('%PDF-')
-	}
-})
-test('who must be told of a newer version stands on the player, until they were sent it', async () => {
-	const { app, playerId, visitId } = await bench()
-	const send = async (change: object) => {
-		const itemId = await put(app, visitId, { channel: 'print', ...change })
+		expect((await app.ask('audit.verify')).problems).toEqual([])
+		const handed = await item(app, itemId)
+		for (const channel of ['smtp', 'eml', 'print', 'hand-over'] as const) {
+			const sheet = transmissionSheet({
+				item: {
+					...handed,
+					channel,
+					sentAt: '2027-01-20T10:00:00.000Z',
+					consentIds: ['abcdef12-0000'],
+				},
+				clinic: clinic as Clinic,
+				by: 'A. Example',
+				at: '2027-01-21T09:30:00.000Z',
+				pages: 3,
+			})
+			const words = textsIn({ ...sheet, letterhead: null, kind: null })
+			// the address and the names of people and clinic stand as they are
+			for (const text of words.filter((word) => !word.includes('@')))
+				expect(clinicalWord(text), text).toBeUndefined()
+			for (const want of [
+				'Owain Trescott',
+				'20 January 2027',
+				'A. Example',
+				handed.number,
+				'3 pages',
+			])
+				expect(words.join('\n')).toContain(want)
+			expect(words.join('').replaceAll(' ', '')).toContain(handed.sha256)
+			expect(words.join()).not.toMatch(/1994-03-30|1994/)
+			expect(
+				Buffer.from(await renderPdf(sheet))
+					.subarray(0, 5)
+					.toString(),
+			).toBe('%PDF-')
+		}
+	},
+)
+test(
+	'who must be told of a newer version stands on the player, until they were sent ' + 'it',
+	async () => {
+		const { app, playerId, visitId } = await bench()
+		const send = async (change: object) => {
+			const itemId = await put(app, visitId, { channel: 'print', ...change })
+			await release(app, itemId)
+			await app.ask('outbox.take', { itemId })
+			await app.ask('outbox.confirm', { itemId, what: 'sent', note: '' })
+			return itemId
+		}
+		const first = await send({})
+		expect((await app.ask('outbox.tell', { playerId })).tell).toEqual([])
+		const { draftId } = await app.ask('visits.amend', { visitId, reason: 'size corrected' })
+		const { draft } = await app.ask('drafts.open', { playerId, visitDate: '2027-01-20' })
+		await app.ask('drafts.save', {
+			draftId,
+			content: { ...draft.content, decisions: { ...draft.content.decisions, consentNoted: true } },
+		})
+		await app.ask('visits.sign', { draftId })
+		expect((await app.ask('outbox.tell', { playerId })).tell).toMatchObject([
+			{ recipient: 'Owain Trescott', version: 1, latest: 2, visitId, visitDate: '2027-01-20' },
+		])
+		const { itemId } = await app.ask('outbox.resend', {
+			itemId: first,
+			version: 'newest',
+			reason: 'corrected',
+		})
 		await release(app, itemId)
 		await app.ask('outbox.take', { itemId })
 		await app.ask('outbox.confirm', { itemId, what: 'sent', note: '' })
-		return itemId
-	}
-	const first = await send({})
-	expect((await app.ask('outbox.tell', { playerId })).tell).toEqual([])
-	const { draftId } = await app.ask('visits.amend', { visitId, reason: 'size corrected' })
-	const { draft } = await app.ask('drafts.open', { playerId, visitDate: '2027-01-20' })
-	await app.ask('drafts.save', {
-		draftId,
-		content: { ...draft.content, decisions: { ...draft.content.decisions, consentNoted: true } },
-	})
-	await app.ask('visits.sign', { draftId })
-	expect((await app.ask('outbox.tell', { playerId })).tell).toMatchObject([
-		{ recipient: 'Owain Trescott', version: 1, latest: 2, visitId, visitDate: '2027-01-20' },
-	])
-	const { itemId } = await app.ask('outbox.resend', {
-		itemId: first,
-		version: 'newest',
-		reason: 'corrected',
-	})
-	await release(app, itemId)
-	await app.ask('outbox.take', { itemId })
-	await app.ask('outbox.confirm', { itemId, what: 'sent', note: '' })
-	expect((await app.ask('outbox.tell', { playerId })).tell).toEqual([])
-})
+		expect((await app.ask('outbox.tell', { playerId })).tell).toEqual([])
+	},
+)

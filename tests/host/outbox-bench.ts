@@ -87,7 +87,9 @@ export async function release(app: Opened, itemId: string) {
 }
 // biome-ignore lint/suspicious/noExplicitAny: answers are looked at field by field
 export const item = async (app: Opened, itemId: string): Promise<any> =>
-	(await app.ask('outbox.list')).items.find((one: { itemId: string }) => one.itemId === itemId)
+	(await app.ask('outbox.list')).items.find(
+		(listed: { itemId: string }) => listed.itemId === itemId,
+	)
 /** Until the queue is at rest. */
 export const settle = async (app: Opened) => {
 	await app.ask('outbox.sendNow')

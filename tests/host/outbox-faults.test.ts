@@ -13,36 +13,42 @@ import {
 	stops,
 } from './outbox-bench.ts'
 
-test('offline: the queue waits with growing pauses and goes out in order when the network is back', async () => {
-	const { app, smtp, wire, visitId, playerId } = await bench()
-	await app.ask('consents.record', { playerId, consent: consent('email', 'Owain Trescott') })
-	wire.cut = 'connect'
-	const ids: string[] = []
-	for (let number = 0; number < 4; number++) {
-		const itemId = await put(app, visitId)
-		await release(app, itemId)
-		app.clock.ms += 1000
-		ids.push(itemId)
-	}
-	await settle(app)
-	const { queue } = await app.ask('outbox.list')
-	expect(queue).toMatchObject({ waiting: 4, says: expect.stringMatching(/Nothing was sent/) })
-	expect(Date.parse(queue.retryAt)).toBeGreaterThan(app.clock.ms)
-	const tries = wire.conversations
-	await app.ask('outbox.list')
-	await new Promise((resolve) => setTimeout(resolve, 50))
-	expect(wire.conversations, 'nothing is tried before its time').toBe(tries)
-	wire.cut = undefined
-	app.clock.ms = Date.parse(queue.retryAt) + 1
-	await app.ask('outbox.list')
-	await expect.poll(() => smtp.received.length).toBe(4)
-	expect(smtp.received.map((one) => /Message-ID: <([^@]+)@/.exec(one.text)?.[1])).toEqual(ids)
-	await expect
-		.poll(async () =>
-			(await app.ask('outbox.list')).items.map((one: { state: string }) => one.state),
+test(
+	'offline: the queue waits with growing pauses and goes out in order when the ' +
+		'network is back',
+	async () => {
+		const { app, smtp, wire, visitId, playerId } = await bench()
+		await app.ask('consents.record', { playerId, consent: consent('email', 'Owain Trescott') })
+		wire.cut = 'connect'
+		const ids: string[] = []
+		for (let number = 0; number < 4; number++) {
+			const itemId = await put(app, visitId)
+			await release(app, itemId)
+			app.clock.ms += 1000
+			ids.push(itemId)
+		}
+		await settle(app)
+		const { queue } = await app.ask('outbox.list')
+		expect(queue).toMatchObject({ waiting: 4, says: expect.stringMatching(/Nothing was sent/) })
+		expect(Date.parse(queue.retryAt)).toBeGreaterThan(app.clock.ms)
+		const tries = wire.conversations
+		await app.ask('outbox.list')
+		await new Promise((resolve) => setTimeout(resolve, 50))
+		expect(wire.conversations, 'nothing is tried before its time').toBe(tries)
+		wire.cut = undefined
+		app.clock.ms = Date.parse(queue.retryAt) + 1
+		await app.ask('outbox.list')
+		await expect.poll(() => smtp.received.length).toBe(4)
+		expect(smtp.received.map((message) => /Message-ID: <([^@]+)@/.exec(message.text)?.[1])).toEqual(
+			ids,
 		)
-		.toEqual(['sent', 'sent', 'sent', 'sent'])
-})
+		await expect
+			.poll(async () =>
+				(await app.ask('outbox.list')).items.map((listed: { state: string }) => listed.state),
+			)
+			.toEqual(['sent', 'sent', 'sent', 'sent'])
+	},
+)
 test.each(['connect', 'EHLO', 'AUTH', 'MAIL', 'RCPT', 'DATA'] as const)(
 	'cut at %s: still ready, then sent exactly once',
 	async (cut) => {
@@ -120,34 +126,37 @@ test(
 		hold?.()
 	},
 )
-test('locked while the server thinks: the answer is kept and written after the unlock', async () => {
-	let hungUp = false
-	let answer: (() => void) | undefined
-	const smtp: Smtp = await startSmtp({
-		onData: (stream, _, done) => {
-			stream.resume()
-			stream.on('end', () => {
-				answer = () => done()
-			})
-		},
-		onClose: () => {
-			hungUp = true
-		},
-	})
-	stops.push(smtp.stop)
-	const { app, visitId, playerId } = await mailed(smtp.port)
-	await app.ask('consents.record', { playerId, consent: consent('email', 'Owain Trescott') })
-	const itemId = await put(app, visitId)
-	await release(app, itemId)
-	await expect.poll(() => answer !== undefined).toBe(true)
-	await app.ask('session.lock')
-	answer?.()
-	// the workstation has the answer once it ends the conversation
-	await expect.poll(() => hungUp).toBe(true)
-	await app.ask('session.unlock', { passphrase })
-	await expect.poll(async () => (await item(app, itemId)).state).toBe('sent')
-	expect(await sendings(app, visitId)).toHaveLength(1)
-})
+test(
+	'locked while the server thinks: the answer is kept and written after the ' + 'unlock',
+	async () => {
+		let hungUp = false
+		let answer: (() => void) | undefined
+		const smtp: Smtp = await startSmtp({
+			onData: (stream, _, done) => {
+				stream.resume()
+				stream.on('end', () => {
+					answer = () => done()
+				})
+			},
+			onClose: () => {
+				hungUp = true
+			},
+		})
+		stops.push(smtp.stop)
+		const { app, visitId, playerId } = await mailed(smtp.port)
+		await app.ask('consents.record', { playerId, consent: consent('email', 'Owain Trescott') })
+		const itemId = await put(app, visitId)
+		await release(app, itemId)
+		await expect.poll(() => answer !== undefined).toBe(true)
+		await app.ask('session.lock')
+		answer?.()
+		// the workstation has the answer once it ends the conversation
+		await expect.poll(() => hungUp).toBe(true)
+		await app.ask('session.unlock', { passphrase })
+		await expect.poll(async () => (await item(app, itemId)).state).toBe('sent')
+		expect(await sendings(app, visitId)).toHaveLength(1)
+	},
+)
 test(
 	'a refused recipient is returned, a busy one waits without holding up the others, a ' +
 		'refused login stops the queue in words',
@@ -181,7 +190,7 @@ test('delivery reports are matched by what went with the message', async () => {
 	const { app, visitId, playerId } = await bench()
 	await app.ask('consents.record', { playerId, consent: consent('email', 'Owain Trescott') })
 	const [first, second] = [await put(app, visitId), await put(app, visitId)]
-	for (const one of [first, second]) await release(app, one)
+	for (const itemId of [first, second]) await release(app, itemId)
 	await settle(app)
 	const bare = 'Final-Recipient: rfc822; owain@player.example\nAction: failed\nStatus: 5.1.1\n'
 	expect((await app.ask('outbox.readReport', { text: bare })).read[0].says).toMatch(

@@ -41,10 +41,9 @@ test(
 		await release(app, paper)
 		expect((await app.ask('outbox.take', { itemId: paper })).mediaType).toBe('application/pdf')
 		await app.ask('outbox.confirm', { itemId: paper, what: 'sent', note: 'first class' })
-		expect((await sendings(app, visitId)).map((one: { channel: string }) => one.channel)).toEqual([
-			'send',
-			'print',
-		])
+		expect(
+			(await sendings(app, visitId)).map((sending: { channel: string }) => sending.channel),
+		).toEqual(['send', 'print'])
 		expect(smtp.received).toHaveLength(0)
 
 		const waiting = await put(app, visitId, { channel: 'hand-over' })

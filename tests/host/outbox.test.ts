@@ -55,49 +55,52 @@ test(
 		expect((await app.ask('audit.verify')).problems).toEqual([])
 	},
 )
-test('consent is asked at the moment of sending: withdrawn while it waits, it does not leave', async () => {
-	const { app, smtp, wire, visitId, playerId } = await bench()
-	expect(
-		(
-			await app.refused('outbox.release', {
-				itemId: await put(app, visitId),
-				sha256: '',
-				compared: true,
-				warningsRead: false,
-			})
-		).message,
-	).toMatch(/not looked at/)
-	const itemId = await put(app, visitId)
-	const { sha256 } = await app.ask('outbox.look', { itemId })
-	expect(
-		(await app.refused('outbox.release', { itemId, sha256, compared: true, warningsRead: false }))
-			.message,
-	).toMatch(/No consent to use of e-mail for Owain/)
-	const { consentId } = await app.ask('consents.record', {
-		playerId,
-		consent: consent('email', 'Owain Trescott'),
-	})
-	wire.cut = 'connect'
-	await release(app, itemId)
-	await settle(app)
-	expect(await item(app, itemId)).toMatchObject({ state: 'ready' })
-	await app.ask('consents.withdraw', {
-		playerId,
-		consentId,
-		withdrawn: '2027-01-20',
-		withdrawnBy: 'Owain Trescott',
-	})
-	wire.cut = undefined
-	await settle(app)
-	expect(await item(app, itemId)).toMatchObject({
-		state: 'to-check',
-		history: expect.arrayContaining([
-			expect.objectContaining({ says: expect.stringMatching(/withdrawn/) }),
-		]),
-	})
-	expect(smtp.received).toHaveLength(0)
-	expect(await sendings(app, visitId)).toEqual([])
-})
+test(
+	'consent is asked at the moment of sending: withdrawn while it waits, it does ' + 'not leave',
+	async () => {
+		const { app, smtp, wire, visitId, playerId } = await bench()
+		expect(
+			(
+				await app.refused('outbox.release', {
+					itemId: await put(app, visitId),
+					sha256: '',
+					compared: true,
+					warningsRead: false,
+				})
+			).message,
+		).toMatch(/not looked at/)
+		const itemId = await put(app, visitId)
+		const { sha256 } = await app.ask('outbox.look', { itemId })
+		expect(
+			(await app.refused('outbox.release', { itemId, sha256, compared: true, warningsRead: false }))
+				.message,
+		).toMatch(/No consent to use of e-mail for Owain/)
+		const { consentId } = await app.ask('consents.record', {
+			playerId,
+			consent: consent('email', 'Owain Trescott'),
+		})
+		wire.cut = 'connect'
+		await release(app, itemId)
+		await settle(app)
+		expect(await item(app, itemId)).toMatchObject({ state: 'ready' })
+		await app.ask('consents.withdraw', {
+			playerId,
+			consentId,
+			withdrawn: '2027-01-20',
+			withdrawnBy: 'Owain Trescott',
+		})
+		wire.cut = undefined
+		await settle(app)
+		expect(await item(app, itemId)).toMatchObject({
+			state: 'to-check',
+			history: expect.arrayContaining([
+				expect.objectContaining({ says: expect.stringMatching(/withdrawn/) }),
+			]),
+		})
+		expect(smtp.received).toHaveLength(0)
+		expect(await sendings(app, visitId)).toEqual([])
+	},
+)
 test("a minor's report goes to a consenting guardian's address only", async () => {
 	const { app, smtp, visitId, playerId } = await bench(minor)
 	expect(
@@ -162,68 +165,75 @@ test("a minor's report goes to a consenting guardian's address only", async () =
 	await release(app, itemId)
 	await release(app, await put(app, visitId, { kind: 'coach', recipientId: contactId }))
 	await settle(app)
-	expect(smtp.received.map((one) => one.to)).toEqual([
+	expect(smtp.received.map((message) => message.to)).toEqual([
 		['rae@guardian.example'],
 		['coach@club.example'],
 	])
 	expect((await app.ask('outbox.password', { itemId })).phone).toBe('555 0177')
 })
-test('a typed address: twice, with its warnings read, on the record before it is a recipient', async () => {
-	const { app, playerId, visitId } = await bench()
-	const typed = {
-		playerId,
-		name: 'Dr Invented',
-		role: 'doctor',
-		email: 'owian@player.example',
-		emailAgain: 'owian@player.example',
-		warningsRead: false,
-	}
-	expect(
-		(await app.refused('outbox.addContact', { ...typed, emailAgain: 'owain@player.example' }))
-			.problems?.[0]?.path,
-	).toBe('emailAgain')
-	expect(
-		(
-			await app.refused('outbox.addContact', {
-				...typed,
-				email: 'a@b.example, c@d.example',
-				emailAgain: 'a@b.example, c@d.example',
-			})
-		).message,
-	).toMatch(/not one e-mail address/)
-	const asked = await app.ask('outbox.addContact', typed)
-	expect(asked).toMatchObject({ warnings: [expect.stringMatching(/one letter off owain@player/)] })
-	expect(asked.contactId).toBeUndefined()
-	const { contactId } = await app.ask('outbox.addContact', { ...typed, warningsRead: true })
-	const { recipients } = await app.ask('outbox.recipients', { visitId })
-	expect(
-		recipients.map((one: { recipient: { recipientId: string } }) => one.recipient.recipientId),
-	).toEqual(['player', contactId])
-	await app.ask('consents.record', {
-		playerId,
-		consent: consent('share-with-care', 'Dr Invented', 'Owain Trescott'),
-	})
-	await app.ask('consents.record', {
-		playerId,
-		consent: consent('email', 'Dr Invented', 'Owain Trescott'),
-	})
-	const itemId = await put(app, visitId, { kind: 'referral', recipientId: contactId })
-	const { sha256, warnings } = await app.ask('outbox.look', { itemId })
-	expect(warnings).toHaveLength(1)
-	expect(
-		(await app.refused('outbox.release', { itemId, sha256, compared: true, warningsRead: false }))
-			.message,
-	).toMatch(/warning/)
-	await app.ask('outbox.release', { itemId, sha256, compared: true, warningsRead: true })
-	expect(
-		(
-			await app.refused('outbox.add', {
-				visitId,
-				kind: 'player',
-				recipientId: 'nobody',
-				channel: 'smtp',
-				due: '2027-01-22',
-			})
-		).message,
-	).toMatch(/not on the record/)
-})
+test(
+	'a typed address: twice, with its warnings read, on the record before it is a ' + 'recipient',
+	async () => {
+		const { app, playerId, visitId } = await bench()
+		const typed = {
+			playerId,
+			name: 'Dr Invented',
+			role: 'doctor',
+			email: 'owian@player.example',
+			emailAgain: 'owian@player.example',
+			warningsRead: false,
+		}
+		expect(
+			(await app.refused('outbox.addContact', { ...typed, emailAgain: 'owain@player.example' }))
+				.problems?.[0]?.path,
+		).toBe('emailAgain')
+		expect(
+			(
+				await app.refused('outbox.addContact', {
+					...typed,
+					email: 'a@b.example, c@d.example',
+					emailAgain: 'a@b.example, c@d.example',
+				})
+			).message,
+		).toMatch(/not one e-mail address/)
+		const asked = await app.ask('outbox.addContact', typed)
+		expect(asked).toMatchObject({
+			warnings: [expect.stringMatching(/one letter off owain@player/)],
+		})
+		expect(asked.contactId).toBeUndefined()
+		const { contactId } = await app.ask('outbox.addContact', { ...typed, warningsRead: true })
+		const { recipients } = await app.ask('outbox.recipients', { visitId })
+		expect(
+			recipients.map(
+				(choice: { recipient: { recipientId: string } }) => choice.recipient.recipientId,
+			),
+		).toEqual(['player', contactId])
+		await app.ask('consents.record', {
+			playerId,
+			consent: consent('share-with-care', 'Dr Invented', 'Owain Trescott'),
+		})
+		await app.ask('consents.record', {
+			playerId,
+			consent: consent('email', 'Dr Invented', 'Owain Trescott'),
+		})
+		const itemId = await put(app, visitId, { kind: 'referral', recipientId: contactId })
+		const { sha256, warnings } = await app.ask('outbox.look', { itemId })
+		expect(warnings).toHaveLength(1)
+		expect(
+			(await app.refused('outbox.release', { itemId, sha256, compared: true, warningsRead: false }))
+				.message,
+		).toMatch(/warning/)
+		await app.ask('outbox.release', { itemId, sha256, compared: true, warningsRead: true })
+		expect(
+			(
+				await app.refused('outbox.add', {
+					visitId,
+					kind: 'player',
+					recipientId: 'nobody',
+					channel: 'smtp',
+					due: '2027-01-22',
+				})
+			).message,
+		).toMatch(/not on the record/)
+	},
+)

@@ -129,33 +129,39 @@ test('a PIN switches the person; three wrong ones lock', async () => {
 	expect((await app.ask('session.status')).state).toBe('locked')
 	app.close()
 })
-test('the wait after wrong tries outlives a restart, and a clock set back does not lengthen it', async () => {
-	const { app, here } = await withPlayer()
-	await app.ask('session.lock')
-	for (let tried = 0; tried < 3; tried++)
-		await app.refused('session.unlock', { passphrase: 'wrong horse' })
-	app.close()
-	const again = open(here, '2027-01-20T08:00:00.000Z')
-	expect((await again.refused('session.unlock', { passphrase })).message).toBe(
-		'Wait 1 seconds before the next try.',
-	)
-	again.close()
-	const later = open(here, '2027-01-20T09:00:02.000Z')
-	await later.ask('session.unlock', { passphrase })
-	const { rows } = await later.ask('audit.page', { limit: 10, function: 'unlock-failed' })
-	expect(rows).toHaveLength(3)
-	expect((await later.ask('audit.verify')).problems).toEqual([])
-	later.close()
-})
-test('the records lock when nobody touched them, and automatic saves do not keep them open', async () => {
-	const { app, playerId } = await withPlayer()
-	const { draft } = await app.ask('drafts.open', { playerId, visitDate: '2027-01-20' })
-	app.clock.ms += 4 * 60_000
-	await app.ask('session.alive')
-	app.clock.ms += 4 * 60_000
-	await app.ask('drafts.save', { draftId: draft.draftId, content: draft.content })
-	expect((await app.ask('session.status')).state).toBe('open')
-	app.clock.ms += 60_000
-	expect((await app.ask('session.status')).state).toBe('locked')
-	app.close()
-})
+test(
+	'the wait after wrong tries outlives a restart, and a clock set back does not ' + 'lengthen it',
+	async () => {
+		const { app, here } = await withPlayer()
+		await app.ask('session.lock')
+		for (let tried = 0; tried < 3; tried++)
+			await app.refused('session.unlock', { passphrase: 'wrong horse' })
+		app.close()
+		const again = open(here, '2027-01-20T08:00:00.000Z')
+		expect((await again.refused('session.unlock', { passphrase })).message).toBe(
+			'Wait 1 seconds before the next try.',
+		)
+		again.close()
+		const later = open(here, '2027-01-20T09:00:02.000Z')
+		await later.ask('session.unlock', { passphrase })
+		const { rows } = await later.ask('audit.page', { limit: 10, function: 'unlock-failed' })
+		expect(rows).toHaveLength(3)
+		expect((await later.ask('audit.verify')).problems).toEqual([])
+		later.close()
+	},
+)
+test(
+	'the records lock when nobody touched them, and automatic saves do not keep them ' + 'open',
+	async () => {
+		const { app, playerId } = await withPlayer()
+		const { draft } = await app.ask('drafts.open', { playerId, visitDate: '2027-01-20' })
+		app.clock.ms += 4 * 60_000
+		await app.ask('session.alive')
+		app.clock.ms += 4 * 60_000
+		await app.ask('drafts.save', { draftId: draft.draftId, content: draft.content })
+		expect((await app.ask('session.status')).state).toBe('open')
+		app.clock.ms += 60_000
+		expect((await app.ask('session.status')).state).toBe('locked')
+		app.close()
+	},
+)

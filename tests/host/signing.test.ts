@@ -94,7 +94,7 @@ describe('signing is refused', () => {
 				{ findingId: 'own.1', choice: 'add' },
 			],
 		})
-		expect((await blocks())?.map((one) => one.message.split('.')[0])).toEqual([
+		expect((await blocks())?.map((block) => block.message.split('.')[0])).toEqual([
 			'Caution and stop findings without a decision: 1',
 			expect.stringContaining('A changed line has no words'),
 			'Your own line 1 is empty',
@@ -132,7 +132,7 @@ describe('signing is refused', () => {
 					decisions: { ...content.decisions, lines },
 				},
 			})
-		const at = (id: string) => assess(content.visit).findings.find((one) => one.id === id)!
+		const at = (id: string) => assess(content.visit).findings.find((finding) => finding.id === id)!
 		const seated = acceptedLines(assess(content.visit)),
 			difference = at('sizing.side-difference.both')
 		expect(difference.says).toContain('10 mm longer')
@@ -160,7 +160,7 @@ describe('signing is refused', () => {
 		// a caution accepted in other words counts as undecided
 		await put(
 			247,
-			seated.map((one) => ({ ...one, about: 'The feet were measured lying down.' })),
+			seated.map((line) => ({ ...line, about: 'The feet were measured lying down.' })),
 		)
 		expect((await app.refused('visits.sign', { draftId })).problems?.[0]?.message).toBe(
 			`Caution and stop findings without a decision: ${seated.length}. Decide each one in Decide.`,
@@ -185,26 +185,29 @@ describe('signing is refused', () => {
 		).toHaveLength(1)
 		app.close()
 	})
-	test('where an entry was saved while the report was being drawn, and the entry is kept', async () => {
-		let once: (() => Promise<unknown>) | undefined
-		const { app, playerId } = await withPlayer(folder(), {
-			whileDrawing: async () => {
-				const now = once
-				once = undefined
-				await now?.()
-			},
-		})
-		const { draftId, content } = await saved(app, playerId)
-		once = () =>
-			app.ask('drafts.save', {
-				draftId,
-				content: { ...content, visit: { ...content.visit, notes: 'written late' } },
+	test(
+		'where an entry was saved while the report was being drawn, and the entry is ' + 'kept',
+		async () => {
+			let once: (() => Promise<unknown>) | undefined
+			const { app, playerId } = await withPlayer(folder(), {
+				whileDrawing: async () => {
+					const now = once
+					once = undefined
+					await now?.()
+				},
 			})
-		expect((await app.refused('visits.sign', { draftId })).message).toMatch(/changed while/)
-		const { visitId } = await app.ask<{ visitId: string }>('visits.sign', { draftId })
-		expect((await app.ask<SignedVisit>('visits.open', { visitId })).visit.notes).toBe(
-			'written late',
-		)
-		app.close()
-	})
+			const { draftId, content } = await saved(app, playerId)
+			once = () =>
+				app.ask('drafts.save', {
+					draftId,
+					content: { ...content, visit: { ...content.visit, notes: 'written late' } },
+				})
+			expect((await app.refused('visits.sign', { draftId })).message).toMatch(/changed while/)
+			const { visitId } = await app.ask<{ visitId: string }>('visits.sign', { draftId })
+			expect((await app.ask<SignedVisit>('visits.open', { visitId })).visit.notes).toBe(
+				'written late',
+			)
+			app.close()
+		},
+	)
 })

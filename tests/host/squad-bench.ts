@@ -6,12 +6,14 @@ export const day = '2027-01-20'
 export const roster = (players: number) =>
 	[
 		'Number;Given name;Family name;Birth date;Sex;Guardian;Guardian e-mail;Consents',
-		...Array.from(
-			{ length: players },
-			(_, at) =>
-				`${at + 1};Given${at};Family${String.fromCharCode(65 + (at % 26))}${at}x;20${String(10 + (at % 5)).padStart(2, '0')}-0${1 + (at % 9)}-1${at % 9};${at % 2 ? 'f' : 'm'};Rae ` +
-				`${at};rae${at}@example.org;${at % 3 === 0 ? '' : 'squad-summary'}`,
-		),
+		...Array.from({ length: players }, (_, at) => {
+			const family = `Family${String.fromCharCode(65 + (at % 26))}${at}x`
+			const born = `20${String(10 + (at % 5)).padStart(2, '0')}-0${1 + (at % 9)}-1${at % 9}`
+			const guardian = `Rae ${at};rae${at}@example.org`
+			const consents = at % 3 === 0 ? '' : 'squad-summary'
+			const sex = at % 2 ? 'f' : 'm'
+			return `${at + 1};Given${at};${family};${born};${sex};${guardian};${consents}`
+		}),
 	].join('\r\n')
 export const values = (at: number): [string, unknown][] => [
 	['play.code', 'association'],

@@ -15,7 +15,7 @@ test('stations on two laptops by packs come together on one board', async () => 
 		same: {},
 	})
 	const ids = ((await app.ask('squad.open', { squadId })).rows as BoardRow[]).map(
-		(one) => one.playerId,
+		(row) => row.playerId,
 	)
 	const file = await packed(app, ids)
 	for (const half of [ids.slice(0, 2), ids.slice(2)]) {
@@ -32,7 +32,7 @@ test('stations on two laptops by packs come together on one board', async () => 
 		laptop.close()
 	}
 	expect(
-		((await app.ask('squad.open', { squadId })).rows as BoardRow[]).map((one) => one.state),
+		((await app.ask('squad.open', { squadId })).rows as BoardRow[]).map((row) => row.state),
 	).toEqual(['ready', 'ready', 'ready', 'ready'])
 	app.close()
 })
@@ -49,7 +49,7 @@ test(
 			same: {},
 		})
 		const ids = ((await app.ask('squad.open', { squadId })).rows as BoardRow[]).map(
-			(one) => one.playerId,
+			(row) => row.playerId,
 		)
 		// two were checked in before the packs were made: their drafts went along; the drafts of the
 		// others are begun on each laptop
@@ -65,7 +65,7 @@ test(
 		]) {
 			const { app: laptop } = await laptopOf(file)
 			expect(
-				((await laptop.ask('squad.open', { squadId })).rows as BoardRow[]).map((one) => one.number),
+				((await laptop.ask('squad.open', { squadId })).rows as BoardRow[]).map((row) => row.number),
 			).toEqual(['1', '2', '3', '4'])
 			for (const playerId of ids) await enter(laptop.ask, playerId, part, true)
 			backs.push(
@@ -96,7 +96,7 @@ test(
 				notices: [expect.stringMatching(/4 drafts worked at in more than one place were joined/)],
 			})
 			expect(
-				((await home.ask('squad.open', { squadId })).rows as BoardRow[]).map((one) => one.state),
+				((await home.ask('squad.open', { squadId })).rows as BoardRow[]).map((row) => row.state),
 			).toEqual(['ready', 'ready', 'ready', 'ready'])
 			// brought in once more, nothing is taken twice and nothing comes apart
 			expect(

@@ -49,14 +49,14 @@ test('a day of 40 players, played through', async () => {
 	const { squadId } = await ask('squad.create', { text, team: 'Invented Rovers', day, same: {} })
 	const board = async (): Promise<BoardRow[]> => (await ask('squad.open', { squadId })).rows
 	const rows = await board()
-	expect(rows.map((one) => one.number)).toEqual(
+	expect(rows.map((row) => row.number)).toEqual(
 		Array.from({ length: 40 }, (_, at) => String(at + 1)),
 	)
 
 	// two are absent, one refused; the others walk through the stations
 	const [absent, late, refused, ...walking] = rows
-	for (const one of [absent, late])
-		await ask('squad.mark', { squadId, playerId: one!.playerId, presence: 'absent' })
+	for (const row of [absent, late])
+		await ask('squad.mark', { squadId, playerId: row!.playerId, presence: 'absent' })
 	expect(
 		await app.call('squad.mark', { squadId, playerId: refused!.playerId, presence: 'refused' }),
 	).toMatchObject({ ok: false, problems: [{ path: 'reason' }] })
@@ -66,13 +66,13 @@ test('a day of 40 players, played through', async () => {
 		presence: 'refused',
 		reason: 'the player, photos',
 	})
-	for (const [at, one] of walking.entries()) {
-		await ask('squad.mark', { squadId, playerId: one.playerId, presence: 'here', at: 'measures' })
-		await enter(ask, one.playerId, values(at).slice(0, 3))
+	for (const [at, row] of walking.entries()) {
+		await ask('squad.mark', { squadId, playerId: row.playerId, presence: 'here', at: 'measures' })
+		await enter(ask, row.playerId, values(at).slice(0, 3))
 	}
 	const halfway = await board()
 	expect(halfway.filter((one) => one.state === 'open' && one.at === 'measures')).toHaveLength(37)
-	expect(halfway.find((one) => one.state === 'open')?.missing.map((gap) => gap.station)).toEqual([
+	expect(halfway.find((row) => row.state === 'open')?.missing.map((gap) => gap.station)).toEqual([
 		'measures',
 		'footwear',
 		'ankles-and-posture',
@@ -83,10 +83,10 @@ test('a day of 40 players, played through', async () => {
 		await enter(ask, playerId, values(at), true)
 		drafts.push(await decideAll(ask, playerId, day))
 	}
-	for (const [at, one] of walking.entries()) await finished(one.playerId, at)
+	for (const [at, row] of walking.entries()) await finished(row.playerId, at)
 	await ask('squad.mark', { squadId, playerId: late!.playerId, presence: 'here', at: 'check-in' })
 	await finished(late!.playerId, 40)
-	expect((await board()).filter((one) => one.state === 'ready')).toHaveLength(38)
+	expect((await board()).filter((row) => row.state === 'ready')).toHaveLength(38)
 
 	// nothing is written before a signature; then one by one
 	const target = mkdtempSync(join(tmpdir(), 'lastwright-reports-'))
@@ -95,11 +95,11 @@ test('a day of 40 players, played through', async () => {
 		message: expect.stringContaining('Nobody of this day is signed'),
 	})
 	for (const draftId of drafts) await ask('visits.sign', { draftId })
-	const states = (await board()).map((one) => one.state)
+	const states = (await board()).map((row) => row.state)
 	expect([
-		states.filter((one) => one === 'signed').length,
-		states.filter((one) => one === 'absent').length,
-		states.filter((one) => one === 'refused').length,
+		states.filter((state) => state === 'signed').length,
+		states.filter((state) => state === 'absent').length,
+		states.filter((state) => state === 'refused').length,
 	]).toEqual([38, 1, 1])
 
 	// cancelled while the first two are being drawn: those are finished, no other is begun; then
@@ -136,44 +136,52 @@ test('a day of 40 players, played through', async () => {
 	// the club sees whom it may and no body value; the clinician sees all
 	drawn.length = 0
 	const club = await ask('squad.summary', { squadId, version: 'club' })
-	const permitted = walking.concat(late!).filter((one) => (Number(one.number) - 1) % 3 !== 0)
+	const permitted = walking.concat(late!).filter((row) => (Number(row.number) - 1) % 3 !== 0)
 	const words = JSON.stringify(drawn[0])
-	for (const one of permitted) expect(words).toContain(one.name)
+	for (const row of permitted) expect(words).toContain(row.name)
 	expect(club.leftOut).toHaveLength(38 - permitted.length)
-	for (const one of club.leftOut) expect(words).not.toContain(one.split(':')[0])
+	for (const line of club.leftOut) expect(words).not.toContain(line.split(':')[0])
 	expect(words).not.toMatch(/statureCm|heelToToe|\b24\d mm|kg\b/)
 	await ask('squad.summary', { squadId, version: 'clinician' })
 	expect(JSON.stringify(drawn[1])).toContain(refused!.name)
 	expect((await ask('audit.verify')).problems).toEqual([])
 	app.close()
 }, 120_000)
-test('a player on record is asked about, and the number of a late arrival must be free', async () => {
-	const app = open(folder())
-	await app.ask('session.setUp', { clinic, passphrase })
-	const { playerId } = await app.ask('players.save', {
-		player: { givenName: 'Given0', familyName: 'FamilyA0x', birthDate: '2010-01-10', sex: 'male' },
-	})
-	const text = roster(2)
-	expect(
-		(await app.refused('squad.create', { text, team: 'Rovers', day, same: {} })).problems?.[0]
-			?.path,
-	).toBe('row 2')
-	const { squadId } = await app.ask('squad.create', {
-		text,
-		team: 'Rovers',
-		day,
-		same: { 2: playerId },
-	})
-	expect((await app.ask('players.search', { query: '', limit: 9 })).total).toBe(2)
-	const late = (number: number) => ({
-		text: `Number,Given name,Family name,Birth date,Sex\r\n${number},Late,Comer,2011-11-30,f`,
-		team: 'Rovers',
-		day,
-		same: {},
-		squadId,
-	})
-	expect((await app.refused('squad.create', late(2))).message).toMatch(/number is on the board/)
-	await app.ask('squad.create', late(3))
-	expect((await app.ask('squad.open', { squadId })).rows).toHaveLength(3)
-	app.close()
-})
+test(
+	'a player on record is asked about, and the number of a late arrival must be ' + 'free',
+	async () => {
+		const app = open(folder())
+		await app.ask('session.setUp', { clinic, passphrase })
+		const { playerId } = await app.ask('players.save', {
+			player: {
+				givenName: 'Given0',
+				familyName: 'FamilyA0x',
+				birthDate: '2010-01-10',
+				sex: 'male',
+			},
+		})
+		const text = roster(2)
+		expect(
+			(await app.refused('squad.create', { text, team: 'Rovers', day, same: {} })).problems?.[0]
+				?.path,
+		).toBe('row 2')
+		const { squadId } = await app.ask('squad.create', {
+			text,
+			team: 'Rovers',
+			day,
+			same: { 2: playerId },
+		})
+		expect((await app.ask('players.search', { query: '', limit: 9 })).total).toBe(2)
+		const late = (number: number) => ({
+			text: `Number,Given name,Family name,Birth date,Sex\r\n${number},Late,Comer,2011-11-30,f`,
+			team: 'Rovers',
+			day,
+			same: {},
+			squadId,
+		})
+		expect((await app.refused('squad.create', late(2))).message).toMatch(/number is on the board/)
+		await app.ask('squad.create', late(3))
+		expect((await app.ask('squad.open', { squadId })).rows).toHaveLength(3)
+		app.close()
+	},
+)

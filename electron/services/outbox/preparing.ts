@@ -85,11 +85,12 @@ function putNew(
 }
 /** @throws Refusal where a password is asked for what is not mailed */
 function protectionFor({ channel, protection }: InputOf<'outbox.add'>): OutboxItem['protection'] {
+	const way = channelWords[channel].toLowerCase()
 	if (protection === 'password' && !isMail(channel))
 		throw new Refusal('A password is for copies that are mailed. Paper and hand-over go without.', [
 			{
 				path: 'protection',
-				message: `given "${protection}" for ${channelWords[channel].toLowerCase()}, allowed: "open"`,
+				message: `given "${protection}" for ${way}, allowed: "open"`,
 			},
 		])
 	return protection ?? (isMail(channel) ? 'password' : 'open')

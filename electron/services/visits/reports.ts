@@ -54,7 +54,8 @@ export function openReport(
 	const { reportSha256 } = readVisit(deps, wanted.record)
 	if (sha256Of(Buffer.from(base64, 'base64')) !== stored || stored !== reportSha256)
 		throw new Refusal(
-			'The stored report does not match what was signed. It is not shown. Restore it from a backup.',
+			'The stored report does not match what was signed. It is not shown. Restore it from a ' +
+				'backup.',
 		)
 	const versioned = fileName.replace(/\.pdf$/, `-version-${wanted.card.version}.pdf`)
 	return {
