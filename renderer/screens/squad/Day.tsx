@@ -1,0 +1,84 @@
+/** The page of one screening day: who comes next, the board, and what follows after signing. */
+import { Alert, Box, Stack, Typography } from '@mui/material'
+import { useEffect, useState } from 'react'
+import type { OutputOf } from '../../../shared/contract.ts'
+import type { StationId } from '../../../shared/desk/squad/stations.ts'
+import { dayInWords } from '../../parts/dates.ts'
+import { Trouble } from '../../parts/form.tsx'
+import { counted } from '../../parts/Needs.tsx'
+import { useAnswer } from '../../parts/panels.tsx'
+import { may, type PersonRole } from '../../parts/roles.ts'
+import { AfterSigning } from './AfterSigning.tsx'
+import { Board } from './Board.tsx'
+import { NextPlayer } from './NextPlayer.tsx'
+import { NewDay } from './Roster.tsx'
+import { countOf, countsInWords, isOver } from './states.ts'
+
+/** How often the board is looked at again: other desks write to it too. */
+const lookEveryMs = 3000
+
+/** The station of this desk; the next window of the same session opens at it again. */
+function useStationAtDesk() {
+	const [station, setStation] = useState<StationId>(
+		() => (sessionStorage.getItem('squad-station') as StationId | null) ?? 'check-in',
+	)
+	useEffect(() => {
+		sessionStorage.setItem('squad-station', station)
+	}, [station])
+	return [station, setStation] as const
+}
+
+export function Day({ role, squadId }: { role: PersonRole; squadId: string }) {
+	const { value, says, again } = useAnswer('squad.open', { squadId })
+	const [station, setStation] = useStationAtDesk()
+	useEffect(() => {
+		const timer = setInterval(again, lookEveryMs)
+		return () => clearInterval(timer)
+	}, [again])
+	if (!value && says) return <Trouble says={says} />
+	if (!value) return <Typography role="status">Opening the board.</Typography>
+	const { desk, treat, lead } = may(role)
+	const over = isOver(value.rows)
+	return (
+		<Stack spacing={3}>
+			<Head day={value} />
+			<Trouble says={says} />
+			{value.doubled.map(({ number, names }) => (
+				<Alert key={number} severity="error" role="alert">
+					The number {number} stands for {names.join(' and ')}. Give one of them another number.
+				</Alert>
+			))}
+			<NextPlayer
+				day={value}
+				again={again}
+				treat={treat}
+				over={over}
+				station={station}
+				setStation={setStation}
+			/>
+			<Board board={value} again={again} station={station} treat={treat} />
+			{desk && (
+				<AfterSigning
+					squadId={squadId}
+					signed={countOf(value.rows, 'signed')}
+					over={over}
+					lead={lead}
+				/>
+			)}
+			{desk && <NewDay into={{ squadId, team: value.team, day: value.day }} />}
+		</Stack>
+	)
+}
+
+function Head({ day }: { day: OutputOf<'squad.open'> }) {
+	return (
+		<Box>
+			<Typography variant="h1">
+				{day.team}, {dayInWords(day.day)}
+			</Typography>
+			<Typography role="status" color="textSecondary">
+				{counted(day.rows.length, 'player')}: {countsInWords(day.rows)}.
+			</Typography>
+		</Box>
+	)
+}
