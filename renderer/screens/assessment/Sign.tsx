@@ -18,7 +18,7 @@ import { signingBlocks } from '../../../shared/engine/report/signing.ts'
 import { call, HostRefusal } from '../../host.ts'
 import { clinicProtocol } from '../../parts/clinicProtocol.ts'
 import { urlOf } from '../../parts/files.ts'
-import { decide, rawWords, undecidedFindings, undecidedWishes } from './decisions.ts'
+import { decide, rawWords, undecidedFindings, undecidedWishes } from './decide/decisions.ts'
 import type { StepProps } from './stepProps.ts'
 
 type Pdf = OutputOf<'drafts.preview'>

@@ -5,10 +5,9 @@
 import type { Topic } from '../../../shared/engine/findings/finding.ts'
 
 export interface StepRow {
-	title: string
 	/** Fields of a row: one, or left and right. */
 	paths: readonly [string] | readonly [string, string]
-	hint?: string
+	hint?: string | undefined
 }
 export interface Step {
 	name: string
@@ -18,15 +17,13 @@ export interface Step {
 	asks: readonly string[]
 	groups: readonly { heading: string; fields: readonly StepRow[] }[]
 }
-const one = (path: string, hint?: string): StepRow => ({
-	title: '',
+const single = (path: string, hint?: string): StepRow => ({
 	paths: [path],
-	...(hint ? { hint } : {}),
+	hint,
 })
 const pair = (group: string, key: string, hint?: string): StepRow => ({
-	title: '',
 	paths: [`${group}.left.${key}`, `${group}.right.${key}`],
-	...(hint ? { hint } : {}),
+	hint,
 })
 
 export const steps: readonly Step[] = [
@@ -46,9 +43,9 @@ export const steps: readonly Step[] = [
 					'trainingsPerWeek',
 					'organisedHoursPerWeek',
 					'freePlayHoursPerWeek',
-				].map((key) => one(`play.${key}`)),
+				].map((key) => single(`play.${key}`)),
 			},
-			{ heading: 'Body', fields: [one('body.massKg')] },
+			{ heading: 'Body', fields: [single('body.massKg')] },
 		],
 	},
 	{
@@ -70,7 +67,7 @@ export const steps: readonly Step[] = [
 			},
 			{
 				heading: 'How it was measured',
-				fields: [one('feet.stance'), one('feet.sockMm'), one('feet.examiner')],
+				fields: [single('feet.stance'), single('feet.sockMm'), single('feet.examiner')],
 			},
 		],
 	},
@@ -121,7 +118,7 @@ export const steps: readonly Step[] = [
 					'legLengthReason',
 					'legLengthYears',
 					'legLengthCompensation',
-				].map((key) => one(`body.${key}`)),
+				].map((key) => single(`body.${key}`)),
 			},
 		],
 	},
@@ -138,13 +135,13 @@ export const steps: readonly Step[] = [
 			{
 				heading: 'Stature and family',
 				fields: [
-					one('body.statureCm'),
-					one('body.sittingHeightCm', 'Take off the height of the stool'),
-					one('body.massKg'),
-					one('body.motherStatureCm'),
-					one('body.fatherStatureCm'),
-					one('body.parentStatures'),
-					one('body.growthOrHormoneTreatment'),
+					single('body.statureCm'),
+					single('body.sittingHeightCm', 'Take off the height of the stool'),
+					single('body.massKg'),
+					single('body.motherStatureCm'),
+					single('body.fatherStatureCm'),
+					single('body.parentStatures'),
+					single('body.growthOrHormoneTreatment'),
 				],
 			},
 		],

@@ -1,24 +1,24 @@
 /** What the Decide and Sign steps do to a draft. Pure. */
 
-import type { DraftContent } from '../../../shared/contract.ts'
-import { metaOf } from '../../../shared/desk/records/told.ts'
+import type { DraftContent } from '../../../../shared/contract.ts'
+import { metaOf } from '../../../../shared/desk/records/told.ts'
 import type {
 	Assessment,
 	FeatureWish,
 	PerSide,
-} from '../../../shared/engine/findings/assessment.ts'
-import type { Finding, Level } from '../../../shared/engine/findings/finding.ts'
-import { isDecided, quiet } from '../../../shared/engine/report/signing.ts'
+} from '../../../../shared/engine/findings/assessment.ts'
+import type { Finding, Level } from '../../../../shared/engine/findings/finding.ts'
+import { isDecided, quiet } from '../../../../shared/engine/report/signing.ts'
 import {
 	type Decision,
 	type Decisions,
 	decisionsSchema,
 	overtakenLine,
-} from '../../../shared/engine/visit/decisions.ts'
-import type { Feature } from '../../../shared/engine/visit/terms.ts'
-import { clinicProtocol as protocol } from '../../parts/clinicProtocol.ts'
-import { parseDate } from '../../parts/parseDate.ts'
-import { parseNumber } from '../../parts/parseNumber.ts'
+} from '../../../../shared/engine/visit/decisions.ts'
+import type { Feature } from '../../../../shared/engine/visit/terms.ts'
+import { clinicProtocol as protocol } from '../../../parts/clinicProtocol.ts'
+import { parseDate } from '../../../parts/parseDate.ts'
+import { parseNumber } from '../../../parts/parseNumber.ts'
 
 export type Choice = 'accept' | 'change' | 'drop'
 export const levels: readonly { level: Level; title: string }[] = [
@@ -57,10 +57,10 @@ export const lineOf = (draft: DraftContent, id: string): Decision | undefined =>
 	draft.decisions.lines.find((line) => line.findingId === id)
 function put(draft: DraftContent, id: string, line: Decision | undefined): DraftContent {
 	const { lines } = draft.decisions
-	if (!line) return decide(draft, { lines: lines.filter((one) => one.findingId !== id) })
+	if (!line) return decide(draft, { lines: lines.filter((other) => other.findingId !== id) })
 	return decide(draft, {
 		lines: lineOf(draft, id)
-			? lines.map((one) => (one.findingId === id ? line : one))
+			? lines.map((other) => (other.findingId === id ? line : other))
 			: [...lines, line],
 	})
 }
@@ -101,7 +101,7 @@ export const ownLines = (draft: DraftContent): Decision[] =>
 export function addOwn(draft: DraftContent): DraftContent {
 	const highest = Math.max(
 		0,
-		...ownLines(draft).map((one) => Number(one.findingId.replace('own.', '')) || 0),
+		...ownLines(draft).map((line) => Number(line.findingId.replace('own.', '')) || 0),
 	)
 	const id = `own.${highest + 1}`
 	return put(draft, id, { findingId: id, choice: 'add', says: '' })
@@ -120,7 +120,7 @@ export const leftQuiet = (draft: DraftContent, findings: readonly Finding[]): Fi
 /** Accepts the notes and advice without a decision; caution and stop are never accepted in bulk. */
 export function acceptQuiet(draft: DraftContent, findings: readonly Finding[]): DraftContent {
 	return leftQuiet(draft, findings).reduce(
-		(now, one) => choose(now, one.id, 'accept', one.says),
+		(now, finding) => choose(now, finding.id, 'accept', finding.says),
 		draft,
 	)
 }

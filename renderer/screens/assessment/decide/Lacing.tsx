@@ -13,14 +13,14 @@ import {
 	Typography,
 } from '@mui/material'
 import { useId } from 'react'
-import type { FootwearWork } from '../../../shared/engine/findings/assessment.ts'
-import { type LacingId, lacingIds } from '../../../shared/engine/footwear/lacing.ts'
-import { lacingFigure } from '../../../shared/engine/footwear/lacing-figure.ts'
-import { workKey, workTitle, workWords } from '../../../shared/engine/report/marked.ts'
-import { Basis } from '../../parts/Basis.tsx'
-import { Picture } from '../../parts/Picture.tsx'
+import type { FootwearWork } from '../../../../shared/engine/findings/assessment.ts'
+import { type LacingId, lacingIds } from '../../../../shared/engine/footwear/lacing.ts'
+import { lacingFigure } from '../../../../shared/engine/footwear/lacing-figure.ts'
+import { workKey, workTitle, workWords } from '../../../../shared/engine/report/marked.ts'
+import { Basis } from '../../../parts/Basis.tsx'
+import { Picture } from '../../../parts/Picture.tsx'
+import type { AssessedProps, DraftProps } from '../stepProps.ts'
 import { marksOf, setMark } from './marks.ts'
-import type { StepProps } from './stepProps.ts'
 import { workFigure } from './workFigures.ts'
 
 const isLacing = (id: string): id is LacingId => (lacingIds as readonly string[]).includes(id)
@@ -37,11 +37,14 @@ function figureOf({ id, side }: FootwearWork) {
 			}
 		: workFigure(id)
 }
-function Work({ one, draft, change }: { one: FootwearWork } & Pick<StepProps, 'draft' | 'change'>) {
-	const drawn = figureOf(one)
-	const title = workTitle(one),
-		words = workWords(one)
-	const line = marksOf(draft, 'work').find((each) => each.findingId === `work.${workKey(one)}`)
+interface WorkProps extends DraftProps {
+	work: FootwearWork
+}
+function Work({ work, draft, change }: WorkProps) {
+	const drawn = figureOf(work)
+	const title = workTitle(work)
+	const words = workWords(work)
+	const line = marksOf(draft, 'work').find(({ findingId }) => findingId === `work.${workKey(work)}`)
 	return (
 		<Paper
 			component="li"
@@ -72,19 +75,19 @@ function Work({ one, draft, change }: { one: FootwearWork } & Pick<StepProps, 'd
 								slotProps={{ input: { 'aria-label': `Print it: ${title}` } }}
 								onChange={(event) => {
 									const on = event.target.checked
-									change((now) => setMark(now, 'work', workKey(one), on ? words : undefined))
+									change((now) => setMark(now, 'work', workKey(work), on ? words : undefined))
 								}}
 							/>
 						}
 					/>
 				</Box>
 				<Basis
-					because={one.because}
-					basis={one.basis}
-					head={<Typography sx={{ flex: '1 1 260px' }}>{one.says}</Typography>}
+					because={work.because}
+					basis={work.basis}
+					head={<Typography sx={{ flex: '1 1 260px' }}>{work.says}</Typography>}
 				/>
 				<Typography variant="body2" color="text.secondary">
-					{one.limits}
+					{work.limits}
 				</Typography>
 				{line && line.says !== words && (
 					<Alert
@@ -93,7 +96,7 @@ function Work({ one, draft, change }: { one: FootwearWork } & Pick<StepProps, 'd
 						action={
 							<Button
 								color="inherit"
-								onClick={() => change((now) => setMark(now, 'work', workKey(one), words))}
+								onClick={() => change((now) => setMark(now, 'work', workKey(work), words))}
 							>
 								Use the new words
 							</Button>
@@ -102,7 +105,7 @@ function Work({ one, draft, change }: { one: FootwearWork } & Pick<StepProps, 'd
 						The measures changed since it was marked. It would print: {line.says}
 					</Alert>
 				)}
-				{one.cautions.map((caution) => (
+				{work.cautions.map((caution) => (
 					<Alert key={caution} severity="warning" sx={{ mt: 1 }}>
 						{caution}
 					</Alert>
@@ -112,17 +115,13 @@ function Work({ one, draft, change }: { one: FootwearWork } & Pick<StepProps, 'd
 				<Picture
 					figure={drawn.figure}
 					caption={drawn.caption}
-					height={isLacing(one.id) ? 200 : 130}
+					height={isLacing(work.id) ? 200 : 130}
 				/>
 			)}
 		</Paper>
 	)
 }
-export function Lacing({
-	draft,
-	change,
-	assessment,
-}: Pick<StepProps, 'draft' | 'change' | 'assessment'>) {
+export function Lacing({ draft, change, assessment }: AssessedProps) {
 	const id = useId()
 	if (!assessment) return null
 	const { modifications = [], lacing = [] } = assessment.footwear
@@ -186,7 +185,7 @@ export function Lacing({
 									}}
 								>
 									{rows.map((row) => (
-										<Work key={workKey(row)} one={row} draft={draft} change={change} />
+										<Work key={workKey(row)} work={row} draft={draft} change={change} />
 									))}
 								</Box>
 							</Stack>

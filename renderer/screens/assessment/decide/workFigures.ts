@@ -23,17 +23,17 @@ const arrow = (x1: number, y1: number, x2: number, y2: number) =>
 	`cx="${x2}" cy="${y2}" r="3.4" fill="${mark}"/>`
 const stud = (x: number, y: number, hit: boolean) =>
 	`<circle cx="${x}" cy="${y}" r="6" fill="${hit ? '#b3261e' : '#5b6766'}" fill-opacity="0.8"/>`
-const forefootStuds = (hit: number) =>
-	[
-		[146, 36],
-		[146, 82],
-		[180, 38],
-		[178, 80],
-		[44, 48],
-		[44, 72],
-	]
-		.map(([x, y], at) => stud(x!, y!, at === hit))
-		.join('')
+const studPlaces = [
+	{ x: 146, y: 36 },
+	{ x: 146, y: 82 },
+	{ x: 180, y: 38 },
+	{ x: 178, y: 80 },
+	{ x: 44, y: 48 },
+	{ x: 44, y: 72 },
+]
+/** @param hit place of the stud that is marked, in the order of the places */
+const studsMarked = (hit: number) =>
+	studPlaces.map(({ x, y }, place) => stud(x, y, place === hit)).join('')
 /** On the drawn sole the inner edge is above. */
 const drawings: Record<string, { body: string; says: string }> = {
 	'heel-raise': {
@@ -43,11 +43,11 @@ const drawings: Record<string, { body: string; says: string }> = {
 			'midfoot',
 	},
 	'stud-first': {
-		body: sole + forefootStuds(0),
+		body: sole + studsMarked(0),
 		says: 'A sole with the stud under the inner side of the ball marked',
 	},
 	'stud-fifth': {
-		body: sole + forefootStuds(1),
+		body: sole + studsMarked(1),
 		says: 'A sole with the stud under the outer side of the ball marked',
 	},
 	'stretch-ball': {
@@ -79,16 +79,11 @@ const drawings: Record<string, { body: string; says: string }> = {
 }
 /** The drawing of a change, or undefined where it has none. */
 export function workFigure(id: string): Drawn | undefined {
-	const one = Object.hasOwn(drawings, id) ? drawings[id] : undefined
-	return (
-		one && {
-			figure: {
-				svg:
-					'<svg xmlns="http://www.w3.org/2000/svg" width="246" height="120" viewBox="0 0 246 ' +
-					`120">${one.body}</svg>`,
-				alternative: one.says,
-			},
-			caption: one.says,
-		}
-	)
+	const drawing = Object.hasOwn(drawings, id) ? drawings[id] : undefined
+	if (!drawing) return undefined
+	const { body, says } = drawing
+	const svg =
+		'<svg xmlns="http://www.w3.org/2000/svg" width="246" height="120" viewBox="0 0 246 ' +
+		`120">${body}</svg>`
+	return { figure: { svg, alternative: says }, caption: says }
 }
