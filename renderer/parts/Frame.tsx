@@ -8,14 +8,24 @@ import type { OutputOf } from '../../shared/contract.ts'
 import { PrintHead } from './Print.tsx'
 
 interface FrameProps {
-	status?: OutputOf<'session.status'>
+	status: OutputOf<'session.status'> | undefined
+	/** the ways in the head, for who works here */
+	ways: readonly { title: string; to: string }[]
 	lock: () => void
 	trouble: string
 	children: ReactNode
 }
+const way = {
+	display: 'inline-flex',
+	alignItems: 'center',
+	minHeight: 44,
+	px: 1.5,
+	fontWeight: 600,
+	borderRadius: 1,
+}
 const edge = { width: '100%', maxWidth: 1400, mx: 'auto', px: { xs: 2, sm: 3 } }
 
-export function Frame({ status, lock, trouble, children }: FrameProps) {
+export function Frame({ status, ways, lock, trouble, children }: FrameProps) {
 	const open = status?.state === 'open'
 	return (
 		<Box
@@ -101,108 +111,11 @@ export function Frame({ status, lock, trouble, children }: FrameProps) {
 							aria-label="Workstation"
 							sx={{ display: 'flex', flexWrap: 'wrap', alignItems: 'center', gap: 1 }}
 						>
-							<Link
-								href="#/players"
-								underline="hover"
-								sx={{
-									display: 'inline-flex',
-									alignItems: 'center',
-									minHeight: 44,
-									px: 1.5,
-									fontWeight: 600,
-									borderRadius: 1,
-								}}
-							>
-								Players
-							</Link>
-							<Link
-								href="#/shelf"
-								underline="hover"
-								sx={{
-									display: 'inline-flex',
-									alignItems: 'center',
-									minHeight: 44,
-									px: 1.5,
-									fontWeight: 600,
-									borderRadius: 1,
-								}}
-							>
-								Shelf
-							</Link>
-							{status?.person?.role !== 'student' && (
-								<Link
-									href="#/outbox"
-									underline="hover"
-									sx={{
-										display: 'inline-flex',
-										alignItems: 'center',
-										minHeight: 44,
-										px: 1.5,
-										fontWeight: 600,
-										borderRadius: 1,
-									}}
-								>
-									Outbox
+							{ways.map(({ title, to }) => (
+								<Link key={to} href={to} underline="hover" sx={way}>
+									{title}
 								</Link>
-							)}
-							<Link
-								href="#/squad"
-								underline="hover"
-								sx={{
-									display: 'inline-flex',
-									alignItems: 'center',
-									minHeight: 44,
-									px: 1.5,
-									fontWeight: 600,
-									borderRadius: 1,
-								}}
-							>
-								Squad day
-							</Link>
-							{status?.person?.role !== 'reception' && (
-								<Link
-									href="#/outreach"
-									underline="hover"
-									sx={{
-										display: 'inline-flex',
-										alignItems: 'center',
-										minHeight: 44,
-										px: 1.5,
-										fontWeight: 600,
-										borderRadius: 1,
-									}}
-								>
-									Outreach
-								</Link>
-							)}
-							<Link
-								href="#/help"
-								underline="hover"
-								sx={{
-									display: 'inline-flex',
-									alignItems: 'center',
-									minHeight: 44,
-									px: 1.5,
-									fontWeight: 600,
-									borderRadius: 1,
-								}}
-							>
-								Help
-							</Link>
-							<Link
-								href="#/settings"
-								underline="hover"
-								sx={{
-									display: 'inline-flex',
-									alignItems: 'center',
-									minHeight: 44,
-									px: 1.5,
-									fontWeight: 600,
-									borderRadius: 1,
-								}}
-							>
-								Settings
-							</Link>
+							))}
 							<Button variant="outlined" onClick={lock}>
 								Lock
 							</Button>

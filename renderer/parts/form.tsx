@@ -1,14 +1,9 @@
 /** Labelled native inputs for the short forms, and the one way an error is shown and worded. */
-import { Alert, Box, Paper, TextField, Typography } from '@mui/material'
-import { type ReactNode, useEffect } from 'react'
+import { Alert, Box, Paper, type SxProps, TextField, Typography } from '@mui/material'
+import { type FormEvent, type ReactNode, useEffect } from 'react'
 import { HostRefusal } from '../host.ts'
+import { askStatusAgain } from '../query.ts'
 import { DateField } from './DateField.tsx'
-
-/**
- * Raised after a refusal is shown, so that the session gate looks whether the records were locked
- * meanwhile.
- */
-export const refusalShown = 'lastwright-refusal-shown'
 
 interface FieldProps {
 	label: string
@@ -64,9 +59,9 @@ export function Field({
 				<option key="" value="">
 					Choose
 				</option>,
-				...options.map((one) => (
-					<option key={one} value={one}>
-						{one}
+				...options.map((option) => (
+					<option key={option} value={option}>
+						{option}
 					</option>
 				)),
 			]}
@@ -76,13 +71,56 @@ export function Field({
 
 export function Trouble({ says }: { says: string }) {
 	useEffect(() => {
-		if (says) dispatchEvent(new Event(refusalShown))
+		// perhaps the records were locked meanwhile
+		if (says) askStatusAgain()
 	}, [says])
 	return says ? (
 		<Alert severity="error" role="alert">
 			{says}
 		</Alert>
 	) : null
+}
+
+/** What an act of the person came to: refused, or done, in words. */
+export function Outcome({ of: { says, done } }: { of: { says: string; done: string } }) {
+	return (
+		<>
+			<Trouble says={says} />
+			{done && (
+				<Alert severity="success" role="status">
+					{done}
+				</Alert>
+			)}
+		</>
+	)
+}
+
+/** A form whose entries are asked for here, never by the browser. */
+export function Form({
+	label,
+	submit,
+	sx,
+	children,
+}: {
+	label?: string
+	submit: () => void
+	sx?: SxProps
+	children: ReactNode
+}) {
+	return (
+		<Box
+			component="form"
+			noValidate
+			aria-label={label}
+			sx={sx}
+			onSubmit={(event: FormEvent) => {
+				event.preventDefault()
+				submit()
+			}}
+		>
+			{children}
+		</Box>
+	)
 }
 
 /** A titled sheet of fields, two columns where the window is wide enough. */

@@ -1,4 +1,4 @@
-/** What the records screens share: loading by one call, a titled sheet, a plain table. */
+/** A titled sheet, a plain table, a way to another page. */
 import {
 	Box,
 	Link,
@@ -10,50 +10,8 @@ import {
 	TableRow,
 	Typography,
 } from '@mui/material'
-import { type ReactNode, useCallback, useEffect, useState } from 'react'
-import type { CallName, InputOf, OutputOf } from '../../shared/contract.ts'
-import { call, wordsOf } from '../host.ts'
+import type { ReactNode } from 'react'
 
-/** The answer of one call, asked again by `again`. */
-export function useAnswer<N extends CallName>(
-	name: N,
-	input: InputOf<N>,
-): { value: OutputOf<N> | undefined; says: string; again: () => void } {
-	const [value, setValue] = useState<OutputOf<N>>()
-	const [says, setSays] = useState('')
-	const asked = JSON.stringify(input)
-	const again = useCallback(() => {
-		call(name, JSON.parse(asked) as InputOf<N>).then(
-			(answer) => {
-				setValue(answer)
-				setSays('')
-			},
-			(error) => setSays(wordsOf(error)),
-		)
-	}, [name, asked])
-	useEffect(again, [again])
-	return { value, says, again }
-}
-/** Runs an action and keeps its words: a refusal, or what was done. */
-export function useAction(): {
-	busy: boolean
-	says: string
-	done: string
-	run: (work: () => Promise<string>) => void
-} {
-	const [busy, setBusy] = useState(false)
-	const [says, setSays] = useState('')
-	const [done, setDone] = useState('')
-	const run = (work: () => Promise<string>) => {
-		setBusy(true)
-		setSays('')
-		setDone('')
-		work()
-			.then(setDone, (error) => setSays(wordsOf(error)))
-			.finally(() => setBusy(false))
-	}
-	return { busy, says, done, run }
-}
 export function Panel({
 	title,
 	hint,
@@ -137,3 +95,4 @@ export function Way({ to, children }: { to: string; children: ReactNode }) {
 		</Link>
 	)
 }
+export { useHost as useAnswer, useHostAction as useAction } from '../query.ts'

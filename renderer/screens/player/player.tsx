@@ -1,7 +1,7 @@
 /** One player: details, earlier visits with their reports, and the way into an assessment. */
 import { Alert, Box, Button, Link, Stack, Typography } from '@mui/material'
 import { useCallback, useEffect, useState } from 'react'
-import type { Card, OutputOf } from '../../../shared/contract.ts'
+import type { OutputOf } from '../../../shared/contract.ts'
 import { ageYears } from '../../../shared/engine/visit/age.ts'
 import { sexes } from '../../../shared/engine/visit/terms.ts'
 import { call, wordsOf } from '../../host.ts'
@@ -16,18 +16,14 @@ import {
 	readForm,
 	titleOf,
 } from './details.ts'
+import type { SavedNotice } from './notice.ts'
 import { Visits } from './Visits.tsx'
 
-/** What the last save had to say; kept by the router, as saving a new player changes the page. */
-export interface SavedNotice {
-	playerId: string
-	similar: Card[]
-}
 interface PlayerProps {
-	playerId?: string
+	playerId?: string | undefined
 	/** who works here: reception keeps the details, others assess too */
 	role?: string | undefined
-	notice?: SavedNotice
+	notice?: SavedNotice | undefined
 	saved: (notice: SavedNotice) => void
 }
 const types: Record<string, string> = {

@@ -2,11 +2,10 @@
  * A hold on one player's record: complaint, claim or dispute. While it stands nothing of the record
  * can be destroyed.
  */
-import { Alert, Box, Button } from '@mui/material'
+import { Box, Button } from '@mui/material'
 import { useState } from 'react'
-import { call } from '../../host.ts'
-import { Field, Trouble } from '../../parts/form.tsx'
-import { useAction } from '../../parts/panels.tsx'
+import { Field, Outcome } from '../../parts/form.tsx'
+import { change, useHostAction } from '../../query.ts'
 
 const leastReason = 3
 /**
@@ -23,7 +22,7 @@ export function Hold({
 	changed?: () => void
 }) {
 	const [reason, setReason] = useState('')
-	const action = useAction()
+	const action = useHostAction()
 	const set = (on: boolean) => () =>
 		action.run(async () => {
 			if (reason.trim().length < leastReason)
@@ -31,7 +30,7 @@ export function Hold({
 					`The reason is ${reason.trim() ? `"${reason.trim()}"` : 'empty'}. Write at least ` +
 						`${leastReason} letters.`,
 				)
-			await call('retention.hold', { playerId, reason, on })
+			await change('retention.hold', { playerId, reason, on })
 			setReason('')
 			changed?.()
 			return on ? 'On hold: nothing of this record can be destroyed.' : 'The hold was released.'
@@ -51,12 +50,7 @@ export function Hold({
 					</Button>
 				)}
 			</Box>
-			<Trouble says={action.says} />
-			{action.done && (
-				<Alert severity="success" role="status">
-					{action.done}
-				</Alert>
-			)}
+			<Outcome of={action} />
 		</Box>
 	)
 }

@@ -1,186 +1,167 @@
 /**
  * What may be destroyed by the clinic's rule, what is held, and the register of what was destroyed.
  */
-import { Alert, Box, Button, Checkbox, FormControlLabel, Typography } from '@mui/material'
+import { Box, Button, Typography } from '@mui/material'
 import { useState } from 'react'
-import { call } from '../../host.ts'
+import type { OutputOf } from '../../../shared/contract.ts'
+import { Answered } from '../../parts/Answered.tsx'
 import { dayInWords } from '../../parts/dates.ts'
-import { Field, Trouble } from '../../parts/form.tsx'
-import { acts, Panel, Rows, useAction, useAnswer } from '../../parts/panels.tsx'
+import { Outcome } from '../../parts/form.tsx'
+import { acts, Panel, Rows } from '../../parts/panels.tsx'
+import { useHost, useHostAction } from '../../query.ts'
+import { Destroy } from './Destroy.tsx'
 import { Hold } from './Hold.tsx'
 
-export function Retention() {
-	const { value, says, again } = useAnswer('retention.due', {})
-	const lines = useAnswer('retention.register', {})
-	const [chosen, setChosen] = useState<{ playerId: string; name: string }>()
-	const [holding, setHolding] = useState<{ playerId: string; name: string; held: boolean }>()
-	const [form, setForm] = useState({ name: '', reason: '' })
-	const [alsoBackups, setAlsoBackups] = useState(true)
-	const action = useAction()
-	const destroy = async () => {
-		if (!chosen) return ''
-		const { records, backupsThatStillHold } = await call('retention.destroy', {
-			playerId: chosen.playerId,
-			name: form.name,
-			reason: form.reason,
-			alsoBackups,
-		})
-		setChosen(undefined)
-		setForm({ name: '', reason: '' })
-		again()
-		lines.again()
-		return (
-			`${records} records were destroyed and a line was kept in the ` +
-			`register.${backupsThatStillHold.length ? ` ${backupsThatStillHold.length} older backups still hold them.` : ''} ` +
-			'Copies on sticks that are not plugged in still hold them too.'
-		)
-	}
+type Due = OutputOf<'retention.due'>
+interface Named {
+	playerId: string
+	name: string
+}
+interface Held extends Named {
+	held: boolean
+}
+function RowButton({ says, of, act }: { says: string; of: string; act: () => void }) {
 	return (
-		<>
-			<Trouble says={says || action.says} />
-			{action.done && (
-				<Alert severity="success" role="status">
-					{action.done}
-				</Alert>
+		<Button size="small" variant="outlined" aria-label={of} onClick={act}>
+			{says}
+		</Button>
+	)
+}
+function DueRows({
+	due,
+	hold,
+	destroy,
+}: {
+	due: Due['due']
+	hold: (player: Held) => void
+	destroy: (player: Named) => void
+}) {
+	return (
+		<Rows
+			label="Records due"
+			heads={['Player', 'Born', 'Last entry', 'Kept until', acts]}
+			empty="No record is past its time: nothing to do here."
+			rows={due.map((player) => ({
+				key: player.playerId,
+				cells: [
+					player.name,
+					dayInWords(player.birthDate),
+					dayInWords(player.lastEntry),
+					dayInWords(player.keepUntil),
+					<Box key="choose" sx={{ display: 'flex', gap: 1 }}>
+						<RowButton
+							says="Hold"
+							of={`Hold the record of ${player.name}`}
+							act={() => hold({ ...player, held: false })}
+						/>
+						<RowButton
+							says="Destroy"
+							of={`Destroy the record of ${player.name}`}
+							act={() => destroy(player)}
+						/>
+					</Box>,
+				],
+			}))}
+		/>
+	)
+}
+function OnHold({
+	players,
+	holding,
+	setHolding,
+}: {
+	players: Due['held']
+	holding: Held | undefined
+	setHolding: (player: Held | undefined) => void
+}) {
+	return (
+		<Panel
+			title="On hold"
+			hint="Complaint, claim or dispute: kept without end until released. A record that is not due is put on hold on the player's page."
+		>
+			<Rows
+				label="Records on hold"
+				heads={['Player', 'Reason', acts]}
+				empty="No record is on hold."
+				rows={players.map((player) => ({
+					key: player.playerId,
+					cells: [
+						player.name,
+						player.reason,
+						<RowButton
+							key="release"
+							says="Release"
+							of={`Release the hold of ${player.name}`}
+							act={() => setHolding({ ...player, held: true })}
+						/>,
+					],
+				}))}
+			/>
+			{holding && (
+				<Box>
+					<Typography sx={{ mb: 1 }}>
+						{holding.held ? 'Release the hold of' : 'Put on hold'} <strong>{holding.name}</strong>
+					</Typography>
+					<Hold
+						key={holding.playerId}
+						playerId={holding.playerId}
+						held={holding.held}
+						changed={() => setHolding(undefined)}
+					/>
+				</Box>
 			)}
-			<Panel
-				title="Due"
-				hint={value && `Rule of the clinic: ${value.rule}. Local law decides; this only counts.`}
-			>
-				<Rows
-					label="Records due"
-					heads={['Player', 'Born', 'Last entry', 'Kept until', acts]}
-					empty="No record is past its time: nothing to do here."
-					rows={(value?.due ?? []).map((one) => ({
-						key: one.playerId,
-						cells: [
-							one.name,
-							dayInWords(one.birthDate),
-							dayInWords(one.lastEntry),
-							dayInWords(one.keepUntil),
-							<Box key="choose" sx={{ display: 'flex', gap: 1 }}>
-								<Button
-									size="small"
-									variant="outlined"
-									aria-label={`Hold the record of ${one.name}`}
-									onClick={() => setHolding({ ...one, held: false })}
-								>
-									Hold
-								</Button>
-								<Button
-									size="small"
-									variant="outlined"
-									aria-label={`Destroy the record of ${one.name}`}
-									onClick={() => setChosen(one)}
-								>
-									Destroy
-								</Button>
-							</Box>,
-						],
-					}))}
-				/>
-				{chosen && (
-					<Box
-						component="form"
-						noValidate
-						sx={{ display: 'grid', gap: 2, maxWidth: 520 }}
-						onSubmit={(event: React.FormEvent) => {
-							event.preventDefault()
-							action.run(destroy)
-						}}
+		</Panel>
+	)
+}
+function Register() {
+	const register = useHost('retention.register', {})
+	return (
+		<Panel title="Register of destruction">
+			<Answered of={register} what="the register">
+				{({ lines }) => (
+					<Rows
+						label="Register"
+						heads={['Name', 'Period covered', 'Destroyed', 'By', 'Reason']}
+						empty="Nothing was destroyed yet."
+						rows={lines.map((line) => ({
+							key: `${line.playerId} ${line.destroyedOn}`,
+							cells: [
+								line.name,
+								`${dayInWords(line.from)} to ${dayInWords(line.to)}`,
+								dayInWords(line.destroyedOn),
+								line.by,
+								line.reason,
+							],
+						}))}
+					/>
+				)}
+			</Answered>
+		</Panel>
+	)
+}
+export function Retention() {
+	const answer = useHost('retention.due', {})
+	const [chosen, setChosen] = useState<Named>()
+	const [holding, setHolding] = useState<Held>()
+	const action = useHostAction()
+	return (
+		<Answered of={answer} what="the retention">
+			{({ rule, due, held }) => (
+				<>
+					<Outcome of={action} />
+					<Panel
+						title="Due"
+						hint={`Rule of the clinic: ${rule}. Local law decides; this only counts.`}
 					>
-						<Typography>
-							The record of <strong>{chosen.name}</strong> will be removed for good. Type the name
-							to confirm.
-						</Typography>
-						<Field
-							label="Name of the player"
-							value={form.name}
-							set={(name) => setForm((now) => ({ ...now, name }))}
-							focus
-						/>
-						<Field
-							label="Reason"
-							value={form.reason}
-							set={(reason) => setForm((now) => ({ ...now, reason }))}
-						/>
-						<FormControlLabel
-							control={
-								<Checkbox
-									checked={alsoBackups}
-									onChange={(event) => setAlsoBackups(event.target.checked)}
-								/>
-							}
-							label="Make a new backup and delete the older ones, which still hold it"
-						/>
-						<Box sx={{ display: 'flex', gap: 1 }}>
-							<Button type="submit" variant="contained" color="error" disabled={action.busy}>
-								Destroy this record
-							</Button>
-							<Button onClick={() => setChosen(undefined)}>Keep it</Button>
-						</Box>
-					</Box>
-				)}
-			</Panel>
-			<Panel
-				title="On hold"
-				hint="Complaint, claim or dispute: kept without end until released. A record that is not due is put on hold on the player's page."
-			>
-				<Rows
-					label="Records on hold"
-					heads={['Player', 'Reason', acts]}
-					empty="No record is on hold."
-					rows={(value?.held ?? []).map((one) => ({
-						key: one.playerId,
-						cells: [
-							one.name,
-							one.reason,
-							<Button
-								key="release"
-								size="small"
-								variant="outlined"
-								aria-label={`Release the hold of ${one.name}`}
-								onClick={() => setHolding({ ...one, held: true })}
-							>
-								Release
-							</Button>,
-						],
-					}))}
-				/>
-				{holding && (
-					<Box>
-						<Typography sx={{ mb: 1 }}>
-							{holding.held ? 'Release the hold of' : 'Put on hold'} <strong>{holding.name}</strong>
-						</Typography>
-						<Hold
-							key={holding.playerId}
-							playerId={holding.playerId}
-							held={holding.held}
-							changed={() => {
-								setHolding(undefined)
-								again()
-							}}
-						/>
-					</Box>
-				)}
-			</Panel>
-			<Panel title="Register of destruction">
-				<Rows
-					label="Register"
-					heads={['Name', 'Period covered', 'Destroyed', 'By', 'Reason']}
-					empty="Nothing was destroyed yet."
-					rows={(lines.value?.lines ?? []).map((line) => ({
-						key: `${line.playerId} ${line.destroyedOn}`,
-						cells: [
-							line.name,
-							`${dayInWords(line.from)} to ${dayInWords(line.to)}`,
-							dayInWords(line.destroyedOn),
-							line.by,
-							line.reason,
-						],
-					}))}
-				/>
-			</Panel>
-		</>
+						<DueRows due={due} hold={setHolding} destroy={setChosen} />
+						{chosen && (
+							<Destroy player={chosen} action={action} close={() => setChosen(undefined)} />
+						)}
+					</Panel>
+					<OnHold players={held} holding={holding} setHolding={setHolding} />
+					<Register />
+				</>
+			)}
+		</Answered>
 	)
 }

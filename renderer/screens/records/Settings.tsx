@@ -1,11 +1,11 @@
 /** Settings of the records: idle lock, age of a backup, retention rule, local ages. */
-import { Alert, Box, Button } from '@mui/material'
-import { useEffect, useState } from 'react'
+import { Box, Button } from '@mui/material'
+import { useState } from 'react'
 import { retentionRules } from '../../../shared/desk/records/retention.ts'
 import { type RecordSettings, recordSettingsSchema } from '../../../shared/desk/records/settings.ts'
-import { call } from '../../host.ts'
-import { Field, Sheet, Trouble } from '../../parts/form.tsx'
-import { useAction, useAnswer } from '../../parts/panels.tsx'
+import { Answered } from '../../parts/Answered.tsx'
+import { Field, Form, Outcome, Sheet } from '../../parts/form.tsx'
+import { change, useHost, useHostAction } from '../../query.ts'
 
 const fields = [
 	['idleMinutes', 'Lock after minutes without a touch'],
@@ -17,78 +17,77 @@ const fields = [
 	['ages.adultYears', 'Guardian consents end at age'],
 	['ages.ownConsentYears', 'Own consent without a note from age'],
 ] as const
-const get = (settings: RecordSettings, path: string): string =>
-	String(
-		path
-			.split('.')
-			.reduce<unknown>((value, key) => (value as Record<string, unknown>)[key], settings),
-	)
-export function RecordsSettings() {
-	const { value, says } = useAnswer('recordSettings.get', {})
-	const [form, setForm] = useState<Record<string, string>>({})
-	const [source, setSource] = useState({ name: '', source: '' })
-	const action = useAction()
-	useEffect(() => {
-		if (!value) return
-		setForm(Object.fromEntries(fields.map(([path]) => [path, get(value, path)])))
-		setSource({ name: value.retention.name, source: value.retention.source })
-	}, [value])
+type Typed = Readonly<Record<string, string>>
+interface Source {
+	name: string
+	source: string
+}
+const rules = Object.values(retentionRules)
+
+function typedOf({ idleMinutes, backupWarnDays, retention, ages }: RecordSettings): Typed {
+	return {
+		idleMinutes: String(idleMinutes),
+		backupWarnDays: String(backupWarnDays),
+		...retentionTyped(retention),
+		'ages.adultYears': String(ages.adultYears),
+		'ages.ownConsentYears': String(ages.ownConsentYears),
+	}
+}
+const retentionTyped = (
+	rule: Pick<
+		RecordSettings['retention'],
+		'adultYears' | 'minorUntilAgeYears' | 'seventeenUntilAgeYears' | 'adultAgeYears'
+	>,
+): Typed => ({
+	'retention.adultYears': String(rule.adultYears),
+	'retention.minorUntilAgeYears': String(rule.minorUntilAgeYears),
+	'retention.seventeenUntilAgeYears': String(rule.seventeenUntilAgeYears),
+	'retention.adultAgeYears': String(rule.adultAgeYears),
+})
+/** @throws Error naming the field, what was typed and what is wrong */
+function settingsOf(typed: Typed, source: Source): RecordSettings {
+	const number = (path: string) => Number(typed[path])
+	const read = recordSettingsSchema.safeParse({
+		idleMinutes: number('idleMinutes'),
+		backupWarnDays: number('backupWarnDays'),
+		retention: {
+			...source,
+			adultYears: number('retention.adultYears'),
+			minorUntilAgeYears: number('retention.minorUntilAgeYears'),
+			seventeenUntilAgeYears: number('retention.seventeenUntilAgeYears'),
+			adultAgeYears: number('retention.adultAgeYears'),
+		},
+		ages: {
+			adultYears: number('ages.adultYears'),
+			ownConsentYears: number('ages.ownConsentYears'),
+		},
+	})
+	if (read.success) return read.data
+	const [issue] = read.error.issues
+	const path = issue?.path.join('.') ?? ''
+	const label = fields.find(([known]) => known === path)?.[1] ?? path
+	throw new Error(`${label}: ${typed[path] ?? ''} cannot be used. ${issue?.message ?? ''}.`)
+}
+function SettingsForm({ held }: { held: RecordSettings }) {
+	const [typed, setTyped] = useState(() => typedOf(held))
+	const [source, setSource] = useState<Source>({
+		name: held.retention.name,
+		source: held.retention.source,
+	})
+	const action = useHostAction()
 	const start = (name: string) => {
-		const rule = Object.values(retentionRules).find((one) => one.name === name)
+		const rule = rules.find((known) => known.name === name)
 		if (!rule) return
 		setSource({ name: rule.name, source: rule.source })
-		setForm((now) => ({
-			...now,
-			'retention.adultYears': String(rule.adultYears),
-			'retention.minorUntilAgeYears': String(rule.minorUntilAgeYears),
-			'retention.seventeenUntilAgeYears': String(rule.seventeenUntilAgeYears),
-			'retention.adultAgeYears': String(rule.adultAgeYears),
-		}))
+		setTyped((now) => ({ ...now, ...retentionTyped(rule) }))
 	}
 	const save = async () => {
-		const number = (path: string) => Number(form[path])
-		const read = recordSettingsSchema.safeParse({
-			idleMinutes: number('idleMinutes'),
-			backupWarnDays: number('backupWarnDays'),
-			retention: {
-				...source,
-				adultYears: number('retention.adultYears'),
-				minorUntilAgeYears: number('retention.minorUntilAgeYears'),
-				seventeenUntilAgeYears: number('retention.seventeenUntilAgeYears'),
-				adultAgeYears: number('retention.adultAgeYears'),
-			},
-			ages: {
-				adultYears: number('ages.adultYears'),
-				ownConsentYears: number('ages.ownConsentYears'),
-			},
-		})
-		if (!read.success) {
-			const issue = read.error.issues[0]
-			const path = issue?.path.join('.') ?? ''
-			throw new Error(
-				`${fields.find(([one]) => one === path)?.[1] ?? path}: ${form[path] ?? ''} cannot be ` +
-					`used. ${issue?.message ?? ''}.`,
-			)
-		}
-		await call('recordSettings.save', read.data)
+		await change('recordSettings.save', settingsOf(typed, source))
 		return 'Saved.'
 	}
 	return (
-		<Box
-			component="form"
-			noValidate
-			sx={{ display: 'grid', gap: 2 }}
-			onSubmit={(event: React.FormEvent) => {
-				event.preventDefault()
-				action.run(save)
-			}}
-		>
-			<Trouble says={says || action.says} />
-			{action.done && (
-				<Alert severity="success" role="status">
-					{action.done}
-				</Alert>
-			)}
+		<Form sx={{ display: 'grid', gap: 2 }} submit={() => action.run(save)}>
+			<Outcome of={action} />
 			<Sheet
 				title="Settings of the records"
 				hint="Not legal advice: local law decides how long to keep and who may consent."
@@ -97,7 +96,7 @@ export function RecordsSettings() {
 					label="Start from a rule"
 					value={source.name}
 					set={start}
-					options={Object.values(retentionRules).map((one) => one.name)}
+					options={rules.map((rule) => rule.name)}
 					optional
 					hint={source.source}
 				/>
@@ -106,8 +105,8 @@ export function RecordsSettings() {
 					<Field
 						key={path}
 						label={label}
-						value={form[path] ?? ''}
-						set={(text) => setForm((now) => ({ ...now, [path]: text }))}
+						value={typed[path] ?? ''}
+						set={(text) => setTyped((now) => ({ ...now, [path]: text }))}
 					/>
 				))}
 			</Sheet>
@@ -116,6 +115,14 @@ export function RecordsSettings() {
 					Save settings
 				</Button>
 			</Box>
-		</Box>
+		</Form>
+	)
+}
+export function RecordsSettings() {
+	const settings = useHost('recordSettings.get', {})
+	return (
+		<Answered of={settings} what="the settings of the records">
+			{(held) => <SettingsForm held={held} />}
+		</Answered>
 	)
 }

@@ -4,7 +4,8 @@ import type { OutputOf } from '../../../shared/contract.ts'
 import { RoomNav } from '../../parts/RoomNav.tsx'
 import { Audit } from './Audit.tsx'
 import { Backups } from './Backups.tsx'
-import { MyAccess, People } from './People.tsx'
+import { MyAccess } from './MyAccess.tsx'
+import { People } from './People.tsx'
 import { Retention } from './Retention.tsx'
 import { RecordsSettings } from './Settings.tsx'
 
@@ -19,15 +20,7 @@ const pages = [
 	['settings', 'Settings', true],
 ] as const
 
-export function Records({
-	page,
-	person,
-	look,
-}: {
-	page: string | undefined
-	person: Person
-	look: () => void
-}) {
+export function Records({ page, person }: { page: string | undefined; person: Person }) {
 	const owner = person?.role === 'owner'
 	const shown = pages.filter(([, , forOwner]) => owner || !forOwner)
 	const now = shown.find(([name]) => name === page)?.[0] ?? 'access'
@@ -42,8 +35,8 @@ export function Records({
 					here: name === now,
 				}))}
 			/>
-			{now === 'access' && <MyAccess switched={look} />}
-			{now === 'backups' && <Backups owner={owner} restored={look} />}
+			{now === 'access' && <MyAccess />}
+			{now === 'backups' && <Backups owner={owner} />}
 			{now === 'people' && <People />}
 			{now === 'audit' && <Audit />}
 			{now === 'retention' && <Retention />}

@@ -6,8 +6,8 @@ import { Alert, Box, Stack, Typography } from '@mui/material'
 import { useCallback, useEffect, useState } from 'react'
 import type { Shelf } from '../../../shared/engine/visit/shelf.ts'
 import { call, wordsOf } from '../../host.ts'
-import { refusalShown } from '../../parts/form.tsx'
 import { RoomNav } from '../../parts/RoomNav.tsx'
+import { askStatusAgain } from '../../query.ts'
 import { Guide } from './Guide.tsx'
 import { ImportCsv } from './ImportCsv.tsx'
 import { List } from './List.tsx'
@@ -58,7 +58,7 @@ export function ShelfScreen({
 			setDone(words)
 		} catch (error) {
 			setTrouble(wordsOf(error))
-			dispatchEvent(new Event(refusalShown))
+			askStatusAgain()
 			throw error
 		}
 	}

@@ -2,10 +2,11 @@
 import { Box, Button, Paper, Stack, Typography } from '@mui/material'
 import { useState } from 'react'
 import { leastPassphrase } from '../../../shared/desk/workplace/passphrase.ts'
-import { call, wordsOf } from '../../host.ts'
+import { wordsOf } from '../../host.ts'
 import { Field, Trouble } from '../../parts/form.tsx'
+import { change } from '../../query.ts'
 
-export function Unlock({ clinicName, done }: { clinicName?: string; done: () => void }) {
+export function Unlock({ clinicName }: { clinicName?: string | undefined }) {
 	const [passphrase, setPassphrase] = useState('')
 	const [recoveryKey, setRecoveryKey] = useState('')
 	const [byKey, setByKey] = useState(false)
@@ -26,12 +27,11 @@ export function Unlock({ clinicName, done }: { clinicName?: string; done: () => 
 		setBusy(true)
 		try {
 			if (byKey)
-				await call('session.unlockWithRecoveryKey', {
+				await change('session.unlockWithRecoveryKey', {
 					recoveryKey: recoveryKey.trim(),
 					newPassphrase: passphrase,
 				})
-			else await call('session.unlock', { passphrase })
-			done()
+			else await change('session.unlock', { passphrase })
 		} catch (error) {
 			setSays(wordsOf(error))
 		} finally {

@@ -1,0 +1,71 @@
+/** Which answers a change makes old: pages that show them ask again. */
+import type { CallName } from '../shared/contract.ts'
+
+const ofVisit = ['visits.open', 'visits.history', 'players.open'] as const
+const ofOutbox = ['outbox.list', 'outbox.look', 'outbox.tell', 'breaches.list'] as const
+const ofOutreach = ['outreach.list', 'players.open', 'players.search'] as const
+
+/**
+ * By the call that changes. A draft is saved each second while somebody types, and its page keeps it
+ * by itself: drafts.save makes nothing old. Nor do session.setUp and session.moveHere: the recovery
+ * key stays on the screen until the person goes on.
+ */
+export const makesOld: Readonly<Partial<Record<CallName, readonly CallName[]>>> = {
+	'session.unlock': ['session.status'],
+	'session.unlockWithRecoveryKey': ['session.status'],
+	'session.lock': ['session.status'],
+	'session.switch': ['session.status'],
+	'session.setPin': ['session.people'],
+	'people.save': ['people.list', 'session.people'],
+	'people.retire': ['people.list', 'session.people'],
+	'recordSettings.save': ['recordSettings.get', 'retention.due'],
+	'clinic.save': ['clinic.get', 'session.status'],
+	'protocol.save': ['protocol.get', 'protocol.versions'],
+	'players.save': ['players.open', 'players.search'],
+	'players.merge': ofOutreach,
+	'players.unmerge': ofOutreach,
+	'visits.sign': ofVisit,
+	'visits.amend': ofVisit,
+	'visits.markInError': ofVisit,
+	'visits.addNote': ofVisit,
+	'visits.countersign': ofVisit,
+	'reports.handedOver': ofVisit,
+	'consents.record': ['consents.list', 'consents.check'],
+	'consents.withdraw': ['consents.list', 'consents.check'],
+	'retention.hold': ['retention.due'],
+	'retention.destroy': ['retention.due', 'retention.register', 'backups.list'],
+	'backups.make': ['backups.list', 'session.status'],
+	'backups.setFolder': ['backups.list'],
+	'backups.restore': ['session.status'],
+	'shelf.save': ['shelf.get'],
+	'season.save': ['season.open'],
+	'season.plan': ['season.open'],
+	'squad.create': ['squad.list', 'squad.open'],
+	'squad.mark': ['squad.open'],
+	'squad.reports': ['squad.progress'],
+	'squad.cancel': ['squad.progress'],
+	'outreach.makePack': ['outreach.list'],
+	'outreach.makeReturn': ['outreach.list'],
+	'outreach.merge': ofOutreach,
+	'outreach.answer': ofOutreach,
+	'outreach.joinDrafts': ['outreach.list', 'players.open'],
+	'outreach.putDraftAway': ['outreach.list', 'players.open'],
+	'outreach.remove': ofOutreach,
+	'outbox.addContact': ['outbox.recipients'],
+	'outbox.removeContact': ['outbox.recipients'],
+	'outbox.add': ofOutbox,
+	'outbox.release': ofOutbox,
+	'outbox.back': ofOutbox,
+	'outbox.take': ofOutbox,
+	'outbox.confirm': ofOutbox,
+	'outbox.close': ofOutbox,
+	'outbox.mine': ofOutbox,
+	'outbox.resend': ofOutbox,
+	'outbox.sentInError': ofOutbox,
+	'outbox.readReport': ofOutbox,
+	'outbox.sendNow': ofOutbox,
+	'outbox.addNote': ['outbox.notes'],
+	'outbox.removeNote': ['outbox.notes'],
+	'mail.save': ['mail.get'],
+	'breaches.step': ['breaches.list', 'outbox.list'],
+}

@@ -1,0 +1,71 @@
+/** The workstation: the frame, and in it the gate or the page of the address. */
+import { Typography } from '@mui/material'
+import { lazy, useEffect, useState } from 'react'
+import { useHashLocation } from 'wouter/use-hash-location'
+import { Frame } from '../parts/Frame.tsx'
+import { loadLook } from '../parts/look.ts'
+import { Palette } from '../parts/Palette.tsx'
+import { fetchPlayerScreen, waysFor } from '../routes.tsx'
+import { Unlock } from '../screens/unlock/unlock.tsx'
+import { Opening, Pages } from './Pages.tsx'
+import { useAliveSignal } from './useAliveSignal.ts'
+import { useHeadingFocus } from './useHeadingFocus.ts'
+import { useLockKey } from './useLockKey.ts'
+import { useSavedNotice } from './useSavedNotice.ts'
+import { type Session, type Status, useSession } from './useSession.ts'
+
+const Setup = lazy(async () => ({ default: (await import('../screens/setup/setup.tsx')).Setup }))
+const MoveHere = lazy(async () => ({
+	default: (await import('../screens/records/MoveHere.tsx')).MoveHere,
+}))
+/** The list of players stands first; then what it leads to is fetched. */
+const fetchWithinMs = 2000
+
+/** A PC without records: a clinic is set up, or records are brought here. */
+function FirstStart({ done }: { done: () => void }) {
+	const [packOpened, setPackOpened] = useState(false)
+	return (
+		<Opening what="the set-up">
+			{!packOpened && <Setup done={done} />}
+			<MoveHere done={done} opened={() => setPackOpened(true)} />
+		</Opening>
+	)
+}
+function OpenWorkstation({ person }: Pick<Status, 'person'>) {
+	const [address] = useHashLocation()
+	const { notice, saved } = useSavedNotice(address.split('/')[2])
+	useEffect(() => void requestIdleCallback(fetchPlayerScreen, { timeout: fetchWithinMs }), [])
+	return (
+		<>
+			<Palette role={person?.role} />
+			<Pages around={{ person, notice, saved }} />
+		</>
+	)
+}
+function Gate({ status, trouble, look }: Session) {
+	if (!status)
+		return trouble ? null : <Typography role="status">Opening the workstation.</Typography>
+	if (status.state === 'needs-setup') return <FirstStart done={look} />
+	if (status.state === 'locked') return <Unlock clinicName={status.clinicName} />
+	return <OpenWorkstation person={status.person} />
+}
+export function App() {
+	const session = useSession()
+	const [address] = useHashLocation()
+	const { status, trouble, lock } = session
+	const open = status?.state === 'open'
+	useEffect(() => void loadLook(), [])
+	useLockKey(open, lock)
+	useAliveSignal(open)
+	useHeadingFocus(address, status?.state)
+	return (
+		<Frame
+			status={status}
+			ways={open ? waysFor(status.person?.role) : []}
+			lock={lock}
+			trouble={trouble}
+		>
+			<Gate {...session} />
+		</Frame>
+	)
+}

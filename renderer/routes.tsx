@@ -1,0 +1,184 @@
+/**
+ * The pages by their addresses, one row each: whom it is for, its name in the head, the words while
+ * it opens, and its screen, fetched when it is first wanted.
+ */
+import { type ComponentType, lazy, type ReactNode } from 'react'
+import type { StringRouteParams } from 'wouter'
+import type { Status } from './frame/useSession.ts'
+import type { PersonRole } from './parts/roles.ts'
+import { Tour } from './parts/Tour.tsx'
+import type { SavedNotice } from './screens/player/notice.ts'
+import { Players } from './screens/players/players.tsx'
+
+const player = () => import('./screens/player/player.tsx')
+/** The screen `name` of a file, fetched when it is first shown. */
+const later = <Name extends string, Properties>(
+	file: () => Promise<Record<Name, ComponentType<Properties>>>,
+	name: Name,
+) => lazy(async () => ({ default: (await file())[name] }))
+
+const PlayerScreen = later(player, 'PlayerScreen')
+const Assessment = later(() => import('./screens/assessment/assessment.tsx'), 'AssessmentScreen')
+const Records = later(() => import('./screens/records/records.tsx'), 'Records')
+const Shelf = later(() => import('./screens/shelf/shelf.tsx'), 'ShelfScreen')
+const Season = later(() => import('./screens/season/season.tsx'), 'SeasonScreen')
+const Outbox = later(() => import('./screens/outbox/outbox.tsx'), 'OutboxScreen')
+const Outreach = later(() => import('./screens/outreach/outreach.tsx'), 'Outreach')
+const Squad = later(() => import('./screens/squad/squad.tsx'), 'SquadScreen')
+const Settings = later(() => import('./screens/settings/settings.tsx'), 'Settings')
+const Trends = later(() => import('./screens/trends/trends.tsx'), 'Trends')
+const Help = later(() => import('./screens/help/help.tsx'), 'HelpScreen')
+const Consents = later(() => import('./screens/records/Consents.tsx'), 'Consents')
+
+/** Fetches the screen that the list of players leads to, so that a player opens at once. */
+export const fetchPlayerScreen = (): void => void player().catch(() => {})
+
+/** What a page is told beside its address. */
+export interface Surroundings {
+	person: Status['person']
+	notice: SavedNotice | undefined
+	saved: (notice: SavedNotice) => void
+}
+type Who = 'everyone' | 'those who assess' | 'those who run the desk'
+export interface Page {
+	path: string
+	/** who finds it in the head; the host refuses the others by the contract's own table */
+	who: Who
+	/** its name in the head */
+	menu?: string
+	/** 'the player': what opens */
+	opening: string
+	/** the way to the records room stands under it */
+	recordsBelow?: boolean
+	show: (parts: Readonly<Record<string, string | undefined>>, around: Surroundings) => ReactNode
+}
+/** A row whose screen is told the named parts of its own path. */
+const page = <Path extends string>(
+	path: Path,
+	row: Omit<Page, 'path' | 'show'> & {
+		show: (parts: StringRouteParams<Path>, around: Surroundings) => ReactNode
+	},
+): Page => ({ path, ...row, show: row.show as Page['show'] })
+
+const details = (id: string | undefined, { person, notice, saved }: Surroundings) => {
+	const playerId = id === 'new' ? undefined : id
+	return (
+		<PlayerScreen
+			key={playerId ?? 'new'}
+			playerId={playerId}
+			role={person?.role}
+			notice={notice?.playerId === playerId ? notice : undefined}
+			saved={saved}
+		/>
+	)
+}
+/** The start; also where an address leads nowhere. */
+const start: Omit<Page, 'path'> = {
+	who: 'everyone',
+	opening: 'the players',
+	recordsBelow: true,
+	show: () => (
+		<>
+			<Tour />
+			<Players />
+		</>
+	),
+}
+/** In the order of the head; the first that fits the address is shown. */
+export const pages: readonly Page[] = [
+	{ path: '/', ...start },
+	{ path: '/players', menu: 'Players', ...start },
+	page('/players/:id', {
+		who: 'everyone',
+		opening: 'the player',
+		recordsBelow: true,
+		show: ({ id }, around) => details(id, around),
+	}),
+	// the short form of the address is kept for links made before
+	page('/player/:id?', {
+		who: 'everyone',
+		opening: 'the player',
+		recordsBelow: true,
+		show: ({ id }, around) => details(id, around),
+	}),
+	page('/assessment/:playerId', {
+		who: 'those who assess',
+		opening: 'the assessment',
+		show: ({ playerId }) => <Assessment key={playerId} playerId={playerId} />,
+	}),
+	page('/trends/:playerId', {
+		who: 'those who assess',
+		opening: 'the trends',
+		show: ({ playerId }) => <Trends key={playerId} playerId={playerId} />,
+	}),
+	page('/season/:playerId', {
+		who: 'those who assess',
+		opening: 'the season',
+		show: ({ playerId }) => <Season key={playerId} playerId={playerId} />,
+	}),
+	page('/consents/:playerId', {
+		who: 'everyone',
+		opening: 'the consents',
+		show: ({ playerId }) => <Consents key={playerId} playerId={playerId} />,
+	}),
+	page('/shelf/:page?/:item?', {
+		who: 'everyone',
+		menu: 'Shelf',
+		opening: 'the shelf',
+		show: ({ page, item }) => <Shelf page={page} item={item} />,
+	}),
+	page('/outbox/:page?/:item?', {
+		who: 'those who run the desk',
+		menu: 'Outbox',
+		opening: 'the outbox',
+		show: ({ page, item }, { person }) => <Outbox page={page} item={item} person={person} />,
+	}),
+	page('/squad/:squadId?/:station?/:playerId?', {
+		who: 'everyone',
+		menu: 'Squad day',
+		opening: 'the screening day',
+		show: ({ squadId, station, playerId }, { person }) => (
+			<Squad
+				key={squadId ?? ''}
+				role={person?.role}
+				squadId={squadId}
+				station={station}
+				playerId={playerId}
+			/>
+		),
+	}),
+	page('/outreach', {
+		who: 'those who assess',
+		menu: 'Outreach',
+		opening: 'outreach',
+		show: (_, { person }) => <Outreach role={person?.role} />,
+	}),
+	page('/help/:page?', {
+		who: 'everyone',
+		menu: 'Help',
+		opening: 'help',
+		show: ({ page }) => <Help page={page} />,
+	}),
+	page('/settings/:page?', {
+		who: 'everyone',
+		menu: 'Settings',
+		opening: 'the settings',
+		show: ({ page }, { person }) => <Settings page={page} role={person?.role} />,
+	}),
+	page('/records/:page?', {
+		who: 'everyone',
+		opening: 'the records',
+		show: ({ page }, { person }) => <Records page={page} person={person} />,
+	}),
+	{ path: '*', ...start, recordsBelow: false, show: () => <Players /> },
+]
+const isFor: Record<Who, (role: PersonRole) => boolean> = {
+	everyone: () => true,
+	'those who assess': (role) => role !== 'reception',
+	'those who run the desk': (role) => role !== 'student',
+}
+/** The ways in the head for who works here: name and address. */
+export const waysFor = (role: PersonRole): { title: string; to: string }[] =>
+	pages.flatMap(({ path, menu, who }) =>
+		menu && isFor[who](role) ? [{ title: menu, to: `#${path.replace(/\/:.*/, '')}` }] : [],
+	)
