@@ -3,8 +3,9 @@
  * the schema.
  */
 import type { Topic } from '../../../shared/engine/findings/finding.ts'
+import { need } from '../../../shared/engine/plain/need.ts'
 
-export interface StepRow {
+interface StepRow {
 	/** Fields of a row: one, or left and right. */
 	paths: readonly [string] | readonly [string, string]
 	hint?: string | undefined
@@ -16,6 +17,8 @@ export interface Step {
 	/** Prefixes of the measures this step answers for. */
 	asks: readonly string[]
 	groups: readonly { heading: string; fields: readonly StepRow[] }[]
+	/** It takes the whole width: no findings beside it, and Enter is its own. */
+	wide?: boolean
 }
 const single = (path: string, hint?: string): StepRow => ({
 	paths: [path],
@@ -152,6 +155,21 @@ export const steps: readonly Step[] = [
 		topics: ['screening', 'sizing', 'ankle', 'posture', 'growth', 'footwear', 'loading'],
 		asks: [],
 		groups: [],
+		wide: true,
 	},
-	{ name: 'Sign and report', topics: [], asks: [], groups: [] },
+	{ name: 'Sign and report', topics: [], asks: [], groups: [], wide: true },
 ]
+
+/** Growth is looked at below this age (years). */
+const adultYears = 18
+/** The steps for a player of an age (whole years). */
+export const stepsFor = (years: number): readonly Step[] =>
+	steps.filter((step) => step.name !== 'Growth' || years < adultYears)
+/** The step of a name, or the first where the draft names none that is shown. */
+export const stepNamed = (name: string | undefined, shown: readonly Step[]): Step =>
+	shown.find((step) => step.name === name) ?? need(shown[0], 'the first step')
+/**
+ * The key of a step. The step that is left out for a player of 18 or over still has its number, so
+ * that the hand can learn them.
+ */
+export const numberOf = (name: string): number => steps.findIndex((step) => step.name === name) + 1
