@@ -1,16 +1,19 @@
 /** What is made once players are signed: the reports of each, and the summaries of the day. */
 import { Alert, Box, Button, Typography } from '@mui/material'
-import { type FormEvent, useEffect, useState } from 'react'
+import { useState } from 'react'
 import type { OutputOf } from '../../../shared/contract.ts'
 import { call } from '../../host.ts'
 import { saveBytes } from '../../parts/files.ts'
-import { Field, Trouble } from '../../parts/form.tsx'
+import { Field, Form, Outcome } from '../../parts/form.tsx'
 import { counted, Needs } from '../../parts/Needs.tsx'
-import { Panel, useAction, useAnswer } from '../../parts/panels.tsx'
+import { Panel } from '../../parts/panels.tsx'
+import { change, type HostAction, useHost, useHostAction } from '../../query.ts'
 
 type Progress = OutputOf<'squad.progress'>
 /** How often the progress is asked while reports are written. */
 const progressEveryMs = 300
+const againAfterMs = (progress: Progress | undefined) =>
+	progress?.running ? progressEveryMs : undefined
 
 const hintFor = (signed: number): string =>
 	signed === 0
@@ -29,21 +32,19 @@ interface AfterSigningProps {
 	lead: boolean
 }
 export function AfterSigning({ squadId, signed, over, lead }: AfterSigningProps) {
-	const { value, again } = useAnswer('squad.progress', { squadId })
-	const action = useAction()
-	const running = value?.running === true
-	useEffect(() => {
-		if (!running) return
-		const timer = setInterval(again, progressEveryMs)
-		return () => clearInterval(timer)
-	}, [running, again])
+	const { value } = useHost('squad.progress', { squadId }, { againAfterMs })
+	const action = useHostAction()
 	const write = (folder: string) =>
 		action.run(async () => {
-			await call('squad.reports', { squadId, folder })
-			again()
+			await change('squad.reports', { squadId, folder })
 			return ''
 		})
-	const cancel = () => void call('squad.cancel', { squadId }).then(again)
+	const cancel = () =>
+		action.run(async () => {
+			await change('squad.cancel', { squadId })
+			return ''
+		})
+	const running = value?.running === true
 	return (
 		<Panel title="After signing" hint={hintFor(signed)}>
 			{signed > 0 && <Reports over={over} running={running} write={write} cancel={cancel} />}
@@ -63,14 +64,9 @@ function Reports({ over, running, write, cancel }: ReportsProps) {
 	const [typed, setFolder] = useState('')
 	const folder = typed.trim()
 	return (
-		<Box
-			component="form"
-			noValidate
+		<Form
+			submit={() => write(folder)}
 			sx={{ display: 'flex', flexWrap: 'wrap', gap: 2, alignItems: 'end' }}
-			onSubmit={(event: FormEvent) => {
-				event.preventDefault()
-				write(folder)
-			}}
 		>
 			<Box sx={{ flexGrow: 1, maxWidth: 520 }}>
 				<Field
@@ -91,7 +87,7 @@ function Reports({ over, running, write, cancel }: ReportsProps) {
 			) : (
 				<Needs fields={[[folder, 'folder for the reports']]} />
 			)}
-		</Box>
+		</Form>
 	)
 }
 
@@ -118,7 +114,7 @@ interface SummariesProps {
 	lead: boolean
 	/** Whether anybody is signed: the club is told of signed players only. */
 	some: boolean
-	action: ReturnType<typeof useAction>
+	action: HostAction
 }
 function Summaries({ squadId, lead, some, action }: SummariesProps) {
 	const [leftOut, setLeftOut] = useState<string[]>([])
@@ -143,12 +139,7 @@ function Summaries({ squadId, lead, some, action }: SummariesProps) {
 					</Button>
 				)}
 			</Box>
-			<Trouble says={action.says} />
-			{action.done && (
-				<Alert severity="success" role="status">
-					{action.done}
-				</Alert>
-			)}
+			<Outcome of={action} />
 			{leftOut.length > 0 && (
 				<Alert severity="info">
 					Left out of it: {counted(leftOut.length, 'player')}.

@@ -4,10 +4,10 @@ import { useState } from 'react'
 import type { OutputOf } from '../../../shared/contract.ts'
 import type { BoardRow } from '../../../shared/desk/squad/board.ts'
 import type { StationId } from '../../../shared/desk/squad/stations.ts'
-import { call } from '../../host.ts'
 import { dayInWords } from '../../parts/dates.ts'
 import { Field, Trouble } from '../../parts/form.tsx'
-import { Panel, Rows, useAction, Way } from '../../parts/panels.tsx'
+import { Panel, Rows, Way } from '../../parts/panels.tsx'
+import { change, useHostAction } from '../../query.ts'
 import { stateColours, stateOf } from './states.ts'
 
 type Day = OutputOf<'squad.open'>
@@ -27,8 +27,8 @@ function missingOf(board: Day, row: BoardRow): string {
 }
 
 /** Notes on the board who came, is absent or refused; the row that is being refused is open. */
-function useMarks(board: Day, again: () => void) {
-	const action = useAction()
+function useMarks(board: Day) {
+	const action = useHostAction()
 	const [refusing, setRefusing] = useState<string>()
 	const [reason, setReason] = useState('')
 	const leave = () => {
@@ -37,7 +37,7 @@ function useMarks(board: Day, again: () => void) {
 	}
 	const mark = (playerId: string, presence: BoardRow['presence'], why?: string) =>
 		action.run(async () => {
-			await call('squad.mark', {
+			await change('squad.mark', {
 				squadId: board.squadId,
 				playerId,
 				presence,
@@ -45,7 +45,6 @@ function useMarks(board: Day, again: () => void) {
 				...(why ? { reason: why } : {}),
 			})
 			leave()
-			again()
 			return ''
 		})
 	const refuse = (playerId: string) =>
@@ -60,13 +59,12 @@ type Marks = ReturnType<typeof useMarks>
 
 interface BoardProps {
 	board: Day
-	again: () => void
 	station: StationId
 	/** Whether who works here assesses. */
 	treat: boolean
 }
-export function Board({ board, again, station, treat }: BoardProps) {
-	const marks = useMarks(board, again)
+export function Board({ board, station, treat }: BoardProps) {
+	const marks = useMarks(board)
 	return (
 		<Panel title="Board" hint={treat ? hints.treat : hints.desk}>
 			<Trouble says={marks.says} />
@@ -97,7 +95,7 @@ export function Board({ board, again, station, treat }: BoardProps) {
 	)
 }
 
-interface ActsProps extends Omit<BoardProps, 'again'> {
+interface ActsProps extends BoardProps {
 	row: BoardRow
 	marks: Marks
 }

@@ -3,11 +3,11 @@ import { Alert, Box, Stack, Typography } from '@mui/material'
 import { useEffect, useState } from 'react'
 import type { OutputOf } from '../../../shared/contract.ts'
 import type { StationId } from '../../../shared/desk/squad/stations.ts'
+import { Answered } from '../../parts/Answered.tsx'
 import { dayInWords } from '../../parts/dates.ts'
-import { Trouble } from '../../parts/form.tsx'
 import { counted } from '../../parts/Needs.tsx'
-import { useAnswer } from '../../parts/panels.tsx'
 import { may, type PersonRole } from '../../parts/roles.ts'
+import { useHost } from '../../query.ts'
 import { AfterSigning } from './AfterSigning.tsx'
 import { Board } from './Board.tsx'
 import { NextPlayer } from './NextPlayer.tsx'
@@ -29,43 +29,33 @@ function useStationAtDesk() {
 }
 
 export function Day({ role, squadId }: { role: PersonRole; squadId: string }) {
-	const { value, says, again } = useAnswer('squad.open', { squadId })
+	const board = useHost('squad.open', { squadId }, { againAfterMs: () => lookEveryMs })
+	return (
+		<Answered of={board} what="the board">
+			{(day) => <DayPage role={role} day={day} />}
+		</Answered>
+	)
+}
+
+function DayPage({ role, day }: { role: PersonRole; day: OutputOf<'squad.open'> }) {
 	const [station, setStation] = useStationAtDesk()
-	useEffect(() => {
-		const timer = setInterval(again, lookEveryMs)
-		return () => clearInterval(timer)
-	}, [again])
-	if (!value && says) return <Trouble says={says} />
-	if (!value) return <Typography role="status">Opening the board.</Typography>
 	const { desk, treat, lead } = may(role)
-	const over = isOver(value.rows)
+	const { squadId, rows, team } = day
+	const over = isOver(rows)
 	return (
 		<Stack spacing={3}>
-			<Head day={value} />
-			<Trouble says={says} />
-			{value.doubled.map(({ number, names }) => (
+			<Head day={day} />
+			{day.doubled.map(({ number, names }) => (
 				<Alert key={number} severity="error" role="alert">
 					The number {number} stands for {names.join(' and ')}. Give one of them another number.
 				</Alert>
 			))}
-			<NextPlayer
-				day={value}
-				again={again}
-				treat={treat}
-				over={over}
-				station={station}
-				setStation={setStation}
-			/>
-			<Board board={value} again={again} station={station} treat={treat} />
+			<NextPlayer day={day} treat={treat} over={over} station={station} setStation={setStation} />
+			<Board board={day} station={station} treat={treat} />
 			{desk && (
-				<AfterSigning
-					squadId={squadId}
-					signed={countOf(value.rows, 'signed')}
-					over={over}
-					lead={lead}
-				/>
+				<AfterSigning squadId={squadId} signed={countOf(rows, 'signed')} over={over} lead={lead} />
 			)}
-			{desk && <NewDay into={{ squadId, team: value.team, day: value.day }} />}
+			{desk && <NewDay into={{ squadId, team, day: day.day }} />}
 		</Stack>
 	)
 }

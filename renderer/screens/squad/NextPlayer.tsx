@@ -3,12 +3,14 @@
  * reception notes that the player has come.
  */
 import { Alert, Box, Button } from '@mui/material'
-import { type FormEvent, useState } from 'react'
+import { useState } from 'react'
+import { navigate } from 'wouter/use-hash-location'
 import type { OutputOf } from '../../../shared/contract.ts'
 import type { BoardRow } from '../../../shared/desk/squad/board.ts'
 import type { StationId } from '../../../shared/desk/squad/stations.ts'
-import { call, wordsOf } from '../../host.ts'
-import { Field, Trouble } from '../../parts/form.tsx'
+import { wordsOf } from '../../host.ts'
+import { Field, Form, Trouble } from '../../parts/form.tsx'
+import { change } from '../../query.ts'
 
 type Day = OutputOf<'squad.open'>
 const chosen = {
@@ -34,7 +36,6 @@ function playerWith(rows: readonly BoardRow[], typed: string): BoardRow | string
 
 interface NextPlayerProps {
 	day: Day
-	again: () => void
 	/** Whether who works here assesses. */
 	treat: boolean
 	/** Nobody is left to be seen. */
@@ -42,17 +43,16 @@ interface NextPlayerProps {
 	station: StationId
 	setStation: (station: StationId) => void
 }
-export function NextPlayer({ day, again, treat, over, station, setStation }: NextPlayerProps) {
+export function NextPlayer({ day, treat, over, station, setStation }: NextPlayerProps) {
 	const [number, setNumber] = useState('')
 	const [wrong, setWrong] = useState('')
 	const [arrived, setArrived] = useState('')
 	const arrive = async ({ playerId, name, number }: BoardRow) => {
 		const { squadId } = day
 		try {
-			await call('squad.mark', { squadId, playerId, presence: 'here', at: 'check-in' })
+			await change('squad.mark', { squadId, playerId, presence: 'here', at: 'check-in' })
 			setNumber('')
 			setArrived(`${name}, number ${number}, is here.`)
-			again()
 		} catch (error) {
 			setWrong(wordsOf(error))
 		}
@@ -61,19 +61,11 @@ export function NextPlayer({ day, again, treat, over, station, setStation }: Nex
 		setArrived('')
 		const player = playerWith(day.rows, number)
 		if (typeof player === 'string') setWrong(player)
-		else if (treat) location.hash = `#/squad/${day.squadId}/${station}/${player.playerId}`
+		else if (treat) navigate(`/squad/${day.squadId}/${station}/${player.playerId}`)
 		else void arrive(player)
 	}
 	return (
-		<Box
-			component="form"
-			noValidate
-			onSubmit={(event: FormEvent) => {
-				event.preventDefault()
-				go()
-			}}
-			sx={{ display: 'grid', gap: 2 }}
-		>
+		<Form submit={go} sx={{ display: 'grid', gap: 2 }}>
 			{treat && <Stations stations={day.stations} station={station} set={setStation} />}
 			<Box sx={{ display: 'flex', gap: 2, alignItems: 'end', '& input': { fontSize: '2rem' } }}>
 				<Box sx={{ width: 260 }}>
@@ -98,7 +90,7 @@ export function NextPlayer({ day, again, treat, over, station, setStation }: Nex
 					{arrived}
 				</Alert>
 			)}
-		</Box>
+		</Form>
 	)
 }
 

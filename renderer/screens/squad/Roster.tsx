@@ -1,12 +1,14 @@
 /** A roster taken in, for a new day or late arrivals: looked over first, then taken in. */
 import { Alert, Box, Button } from '@mui/material'
-import { type FormEvent, useRef, useState } from 'react'
+import { useRef, useState } from 'react'
+import { navigate } from 'wouter/use-hash-location'
 import type { OutputOf } from '../../../shared/contract.ts'
 import { call } from '../../host.ts'
 import { today } from '../../parts/dates.ts'
-import { Field, Trouble } from '../../parts/form.tsx'
+import { Field, Form, Trouble } from '../../parts/form.tsx'
 import { Needs } from '../../parts/Needs.tsx'
-import { Panel, useAction } from '../../parts/panels.tsx'
+import { Panel } from '../../parts/panels.tsx'
+import { change, useHostAction } from '../../query.ts'
 import { type Answers, RosterPreview } from './RosterPreview.tsx'
 
 const side = { display: 'flex', flexWrap: 'wrap', gap: 2 } as const
@@ -28,7 +30,7 @@ function useRoster(into: Standing | undefined) {
 	const [text, setText] = useState('')
 	const [preview, setPreview] = useState<OutputOf<'squad.previewRoster'>>()
 	const [same, setSame] = useState<Answers>({})
-	const action = useAction()
+	const action = useHostAction()
 	/** Other words: what was read of the earlier ones no longer holds. */
 	const type = (words: string) => {
 		setText(words)
@@ -43,8 +45,8 @@ function useRoster(into: Standing | undefined) {
 	const take = () =>
 		action.run(async () => {
 			const standing = into ? { squadId: into.squadId } : {}
-			const { squadId } = await call('squad.create', { text, team, day, same, ...standing })
-			if (!into) location.hash = `#/squad/${squadId}`
+			const { squadId } = await change('squad.create', { text, team, day, same, ...standing })
+			if (!into) navigate(`/squad/${squadId}`)
 			type('')
 			return 'Taken in.'
 		})
@@ -58,15 +60,7 @@ export function NewDay({ into }: { into?: Standing }) {
 	const { team, text, look, action, preview } = roster
 	return (
 		<Panel title={into ? 'Late arrivals' : 'New screening day'} hint={hint}>
-			<Box
-				component="form"
-				noValidate
-				sx={{ display: 'grid', gap: 2 }}
-				onSubmit={(event: FormEvent) => {
-					event.preventDefault()
-					look(text)
-				}}
-			>
+			<Form submit={() => look(text)} sx={{ display: 'grid', gap: 2 }}>
 				{!into && (
 					<Box sx={side}>
 						<Box sx={{ flexGrow: 1 }}>
@@ -108,7 +102,7 @@ export function NewDay({ into }: { into?: Standing }) {
 						{action.done}
 					</Alert>
 				)}
-			</Box>
+			</Form>
 		</Panel>
 	)
 }

@@ -1,6 +1,7 @@
 /** One station, one player: its fields alone, in large type, written into the player's draft. */
 import { Alert, Box, Button, Checkbox, FormControlLabel, Typography } from '@mui/material'
 import { useEffect, useState } from 'react'
+import { navigate } from 'wouter/use-hash-location'
 import type { BoardRow } from '../../../shared/desk/squad/board.ts'
 import { missingAt, type StationId, stationOf } from '../../../shared/desk/squad/stations.ts'
 import { swapQuestions } from '../../../shared/desk/squad/swapped.ts'
@@ -65,6 +66,7 @@ function AtStation(props: AtStationProps) {
 	const [says, setSays] = useState('')
 	const [sure, setSure] = useState('')
 	const { playerId } = row
+	// the board is not on screen: it reads anew where it is opened again
 	useEffect(() => {
 		call('squad.mark', { squadId, playerId, presence: 'here', at: station }).catch((error) =>
 			setSays(wordsOf(error)),
@@ -78,14 +80,14 @@ function AtStation(props: AtStationProps) {
 		if (asked !== '' && sure !== asked) return setSays('Answer the question about a swap first.')
 		saveNow().then(
 			() => {
-				location.hash = to
+				navigate(to)
 			},
 			(error) => setSays(wordsOf(error)),
 		)
 	}
 	const sign = () => {
 		change((now) => ({ ...now, step: 'Sign and report' }))
-		leave(`#/assessment/${playerId}`)
+		leave(`/assessment/${playerId}`)
 	}
 	const missing = missingAt(draft.visit, station)
 	return (
@@ -107,7 +109,7 @@ function AtStation(props: AtStationProps) {
 				</Typography>
 			)}
 			<Trouble says={says} />
-			<Leave station={station} sign={sign} back={() => leave(`#/squad/${squadId}`)} />
+			<Leave station={station} sign={sign} back={() => leave(`/squad/${squadId}`)} />
 		</Box>
 	)
 }

@@ -1,10 +1,11 @@
 /** A squad screening day: roster, board, and one station at a time in large type. */
 import { Alert, Stack, Typography } from '@mui/material'
 import type { StationId } from '../../../shared/desk/squad/stations.ts'
+import { Answered } from '../../parts/Answered.tsx'
 import { dayInWords } from '../../parts/dates.ts'
-import { Trouble } from '../../parts/form.tsx'
-import { Rows, useAnswer, Way } from '../../parts/panels.tsx'
+import { Rows, Way } from '../../parts/panels.tsx'
 import { may, type PersonRole } from '../../parts/roles.ts'
+import { useHost } from '../../query.ts'
 import { Day } from './Day.tsx'
 import { NewDay } from './Roster.tsx'
 import { Station } from './Station.tsx'
@@ -29,31 +30,34 @@ export function SquadScreen({ role, squadId, station, playerId }: SquadScreenPro
 }
 
 function Days({ role }: { role: PersonRole }) {
-	const { value, says } = useAnswer('squad.list', {})
+	const list = useHost('squad.list', {})
 	return (
 		<Stack spacing={3}>
 			<Typography variant="h1">Squad screening days</Typography>
-			<Trouble says={says} />
-			<Rows
-				label="Screening days"
-				heads={['Day', 'Team', 'Players', 'Open']}
-				empty={
-					may(role).desk
-						? 'No screening day yet. Name the team below, then choose or paste its roster.'
-						: 'No screening day yet. Reception or a clinician takes in a roster first.'
-				}
-				rows={(value?.days ?? []).map((day) => ({
-					key: day.squadId,
-					cells: [
-						dayInWords(day.day),
-						day.team,
-						day.players,
-						<Way key="open" to={`#/squad/${day.squadId}`}>
-							Open the board
-						</Way>,
-					],
-				}))}
-			/>
+			<Answered of={list} what="the screening days">
+				{({ days }) => (
+					<Rows
+						label="Screening days"
+						heads={['Day', 'Team', 'Players', 'Open']}
+						empty={
+							may(role).desk
+								? 'No screening day yet. Name the team below, then choose or paste its roster.'
+								: 'No screening day yet. Reception or a clinician takes in a roster first.'
+						}
+						rows={days.map((day) => ({
+							key: day.squadId,
+							cells: [
+								dayInWords(day.day),
+								day.team,
+								day.players,
+								<Way key="open" to={`#/squad/${day.squadId}`}>
+									Open the board
+								</Way>,
+							],
+						}))}
+					/>
+				)}
+			</Answered>
 			{may(role).desk && <NewDay />}
 		</Stack>
 	)
@@ -65,22 +69,22 @@ interface StationForProps {
 	playerId: string
 }
 function StationFor({ squadId, station, playerId }: StationForProps) {
-	const { value, says } = useAnswer('squad.open', { squadId })
-	const row = value?.rows.find((player) => player.playerId === playerId)
-	if (value && row)
-		return (
-			<Station
-				key={`${station} ${playerId}`}
-				squadId={squadId}
-				station={station}
-				row={row}
-				rows={value.rows}
-			/>
-		)
-	if (says) return <Trouble says={says} />
+	const board = useHost('squad.open', { squadId })
 	return (
-		<Typography role="status">
-			{value ? 'This player is not on the board.' : 'Opening the station.'}
-		</Typography>
+		<Answered of={board} what="the station">
+			{({ rows }) => {
+				const row = rows.find((player) => player.playerId === playerId)
+				if (!row) return <Typography role="status">This player is not on the board.</Typography>
+				return (
+					<Station
+						key={`${station} ${playerId}`}
+						squadId={squadId}
+						station={station}
+						row={row}
+						rows={rows}
+					/>
+				)
+			}}
+		</Answered>
 	)
 }
