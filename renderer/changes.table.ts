@@ -2,7 +2,8 @@
 import type { CallName } from '../shared/contract.ts'
 
 const ofVisit = ['visits.open', 'visits.history', 'players.open'] as const
-const ofOutbox = ['outbox.list', 'outbox.look', 'outbox.tell', 'breaches.list'] as const
+/** The page of an item is asked anew by what happened to the item, which its list says. */
+const ofOutbox = ['outbox.list', 'outbox.tell', 'breaches.list'] as const
 const ofOutreach = ['outreach.list', 'players.open', 'players.search'] as const
 
 /**
@@ -66,6 +67,6 @@ export const makesOld: Readonly<Partial<Record<CallName, readonly CallName[]>>> 
 	'outbox.sendNow': ofOutbox,
 	'outbox.addNote': ['outbox.notes'],
 	'outbox.removeNote': ['outbox.notes'],
-	'mail.save': ['mail.get'],
+	'mail.save': ['mail.get', 'outbox.list'],
 	'breaches.step': ['breaches.list', 'outbox.list'],
 }
