@@ -8,7 +8,7 @@ const ofOutreach = ['outreach.list', 'players.open', 'players.search'] as const
 
 /**
  * By the call that changes. A draft is saved each second while somebody types, and its page keeps it
- * by itself: drafts.save makes nothing old. Nor do session.setUp and session.moveHere: the recovery
+ * by itself, like the season being edited: drafts.save and season.save make nothing old. Nor do session.setUp and session.moveHere: the recovery
  * key stays on the screen until the person goes on.
  */
 export const makesOld: Readonly<Partial<Record<CallName, readonly CallName[]>>> = {
@@ -39,7 +39,6 @@ export const makesOld: Readonly<Partial<Record<CallName, readonly CallName[]>>> 
 	'backups.setFolder': ['backups.list'],
 	'backups.restore': ['session.status'],
 	'shelf.save': ['shelf.get'],
-	'season.save': ['season.open'],
 	'season.plan': ['season.open'],
 	'squad.create': ['squad.list', 'squad.open'],
 	'squad.mark': ['squad.open'],

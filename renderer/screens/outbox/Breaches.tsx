@@ -88,12 +88,13 @@ function BreachPanel({ breach }: { breach: Breach }) {
 
 function TimeLeft({ breach }: { breach: Breach }) {
 	const { authorityHoursLeft, assessDaysLeft } = breach
+	const { noticedAt, authorityBy, assessBy } = breach
 	const short = authorityHoursLeft < shortHours || assessDaysLeft < shortDays
 	return (
 		<Alert severity={short ? 'error' : 'warning'}>
-			Noticed {timeWords(breach.noticedAt)} by {breach.by}. To the authority, where the law asks: by{' '}
-			{timeWords(breach.authorityBy)}, {left(authorityHoursLeft, 'hours')}. Assessed: by{' '}
-			{timeWords(breach.assessBy)}, {left(assessDaysLeft, 'days')}.
+			Noticed {timeWords(noticedAt)} by {breach.by}. To the authority, where the law asks: by{' '}
+			{timeWords(authorityBy)}, {left(authorityHoursLeft, 'hours')}. Assessed: by{' '}
+			{timeWords(assessBy)}, {left(assessDaysLeft, 'days')}.
 		</Alert>
 	)
 }
