@@ -7,9 +7,9 @@ const ofOutbox = ['outbox.list', 'outbox.tell', 'breaches.list'] as const
 const ofOutreach = ['outreach.list', 'players.open', 'players.search'] as const
 
 /**
- * By the call that changes. A draft is saved each second while somebody types, and its page keeps it
- * by itself, like the season being edited: drafts.save and season.save make nothing old. Nor do session.setUp and session.moveHere: the recovery
- * key stays on the screen until the person goes on.
+ * By the call that changes. A draft is saved each second while somebody types, and a season with
+ * each change; their pages keep them: drafts.save and season.save make nothing old. Nor do
+ * session.setUp and session.moveHere: the recovery key stays on the screen until the person goes on.
  */
 export const makesOld: Readonly<Partial<Record<CallName, readonly CallName[]>>> = {
 	'session.unlock': ['session.status'],

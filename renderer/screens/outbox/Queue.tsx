@@ -71,10 +71,11 @@ function WaitingToBeSent({ queue, action }: { queue: Listed['queue']; action: Ho
 			await change('outbox.sendNow', {})
 			return 'Tried. The list shows what came of it.'
 		})
+	const next = queue.retryAt && `Next try ${timeWords(queue.retryAt)}.`
 	const waits = queue.waiting === 1 ? 'One message waits' : `${queue.waiting} messages wait`
 	return (
 		<Alert severity="info" role="status">
-			{waits} to be sent. {queue.says} {queue.retryAt && `Next try ${timeWords(queue.retryAt)}.`}{' '}
+			{waits} to be sent. {queue.says} {next}{' '}
 			<Button size="small" variant="outlined" disabled={action.busy} onClick={sendNow}>
 				Send now
 			</Button>
