@@ -6,7 +6,7 @@ declare global {
 		lastwright?: { call(name: string, input: unknown): Promise<Answer<unknown>> }
 	}
 }
-export type Problem = { path: string; message: string }
+type Problem = { path: string; message: string }
 /** A refusal in words for the person. */
 export class HostRefusal extends Error {
 	readonly problems: Problem[]

@@ -28,7 +28,7 @@ declare module '@tanstack/react-query' {
 notifyManager.setScheduler(queueMicrotask)
 
 const statusKey = ['session.status', {}] as const
-/** No network stands between the screens and the host, so none is waited for and nothing retried. */
+/** No network stands between: none is waited for, and nothing is retried by itself. */
 const asked = {
 	networkMode: 'always',
 	retry: false,
@@ -84,7 +84,7 @@ export interface HostAnswer<T> {
 	/** asks the host again */
 	again: () => void
 }
-export interface Asking<T> {
+interface Asking<T> {
 	/** false: not asked yet; by default it is asked at once */
 	when?: boolean
 	/** keeps the answer to the last input on the page until the one to this input comes */
@@ -152,10 +152,13 @@ export interface HostAction {
 	done: string
 	/** @param work returns what was done in words, '' where the page shows it by itself */
 	run: (work: () => Promise<string>) => void
+	/** takes the words away, as something was typed since */
+	forget: () => void
 }
 export function useHostAction(): HostAction {
-	const { isPending, error, data, mutate } = useMutation({
+	const { isPending, error, data, mutate, reset } = useMutation({
 		mutationFn: (work: () => Promise<string>) => work(),
 	})
-	return { busy: isPending, says: error ? wordsOf(error) : '', done: data ?? '', run: mutate }
+	const says = error ? wordsOf(error) : ''
+	return { busy: isPending, says, done: data ?? '', run: mutate, forget: reset }
 }

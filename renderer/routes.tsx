@@ -28,6 +28,7 @@ const Squad = later(() => import('./screens/squad/squad.tsx'), 'SquadScreen')
 const Settings = later(() => import('./screens/settings/settings.tsx'), 'Settings')
 const Trends = later(() => import('./screens/trends/trends.tsx'), 'Trends')
 const Help = later(() => import('./screens/help/help.tsx'), 'HelpScreen')
+const Parts = later(() => import('./screens/parts/parts.tsx'), 'Parts')
 const Consents = later(() => import('./screens/records/Consents.tsx'), 'Consents')
 
 /** Fetches the screen that the list of players leads to, so that a player opens at once. */
@@ -48,6 +49,8 @@ export interface Page {
 	menu?: string
 	/** 'the player': what opens */
 	opening: string
+	/** there are only invented players: for those who work on the program */
+	demoOnly?: boolean
 	/** the way to the records room stands under it */
 	recordsBelow?: boolean
 	show: (parts: Readonly<Record<string, string | undefined>>, around: Surroundings) => ReactNode
@@ -169,6 +172,12 @@ export const pages: readonly Page[] = [
 		who: 'everyone',
 		opening: 'the records',
 		show: ({ page }, { person }) => <Records page={page} person={person} />,
+	}),
+	page('/parts', {
+		who: 'everyone',
+		opening: 'the parts',
+		demoOnly: true,
+		show: () => <Parts />,
 	}),
 	{ path: '*', ...start, recordsBelow: false, show: () => <Players /> },
 ]

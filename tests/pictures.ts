@@ -6,7 +6,8 @@ import { mkdirSync, mkdtempSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
-import { chromium } from '@playwright/test'
+import { chromium, expect } from '@playwright/test'
+import { still } from './screens/drive.ts'
 import { startHost } from './screens/host.ts'
 import { ownTemporary } from './temporary.ts'
 
@@ -61,7 +62,8 @@ try {
 	await page.getByRole('textbox', { name: 'Heel to toe, left' }).fill('246 247')
 	await page.keyboard.press('Enter')
 	await page.keyboard.type('249 248')
-	await page.waitForTimeout(1500)
+	await expect(page.getByText('mean 248.5 mm')).toBeVisible()
+	await still(page)
 	await page.screenshot({ path: join(out, 'main-screen.png') })
 } finally {
 	await browser.close()

@@ -8,6 +8,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { chromium } from '@playwright/test'
+import { still } from './screens/drive.ts'
 import { startHost } from './screens/host.ts'
 import { type Look, put, tour } from './screens/tour.ts'
 import { ownTemporary } from './temporary.ts'
@@ -31,7 +32,7 @@ async function take(
 ): Promise<void> {
 	for (const look of taken) {
 		await put(page, look)
-		await page.waitForTimeout(120)
+		await still(page)
 		await page.screenshot({
 			path: join(out, `${name} ${look.replace(' %', '')}.png`.replaceAll(' ', '-')),
 			fullPage: true,
@@ -54,12 +55,12 @@ try {
 	}
 	if (only.length === 0 || only.includes('unlock')) {
 		await page.getByRole('button', { name: 'Lock' }).click()
-		await page.waitForTimeout(500)
+		await page.getByLabel('Passphrase').waitFor()
 		await take('unlock', page)
 	}
 	if (only.length === 0 || only.includes('set-up')) {
 		await page.goto(fresh.url)
-		await page.waitForTimeout(500)
+		await page.getByRole('heading', { name: 'Set up the clinic' }).waitFor()
 		await take('set-up', page)
 	}
 } finally {

@@ -31,14 +31,14 @@ function FirstStart({ done }: { done: () => void }) {
 		</Opening>
 	)
 }
-function OpenWorkstation({ person }: Pick<Status, 'person'>) {
+function OpenWorkstation({ demo, person }: Pick<Status, 'demo' | 'person'>) {
 	const [address] = useHashLocation()
 	const { notice, saved } = useSavedNotice(address.split('/')[2])
 	useEffect(() => void requestIdleCallback(fetchPlayerScreen, { timeout: fetchWithinMs }), [])
 	return (
 		<>
 			<Palette role={person?.role} />
-			<Pages around={{ person, notice, saved }} />
+			<Pages demo={demo} around={{ person, notice, saved }} />
 		</>
 	)
 }
@@ -47,7 +47,7 @@ function Gate({ status, trouble, look }: Session) {
 		return trouble ? null : <Typography role="status">Opening the workstation.</Typography>
 	if (status.state === 'needs-setup') return <FirstStart done={look} />
 	if (status.state === 'locked') return <Unlock clinicName={status.clinicName} />
-	return <OpenWorkstation person={status.person} />
+	return <OpenWorkstation demo={status.demo} person={status.person} />
 }
 export function App() {
 	const session = useSession()

@@ -26,14 +26,16 @@ function Shown({ page, parts, around }: { page: Page; parts: Parts; around: Surr
 		</>
 	)
 }
-export function Pages({ around }: { around: Surroundings }) {
+export function Pages({ demo, around }: { demo: boolean; around: Surroundings }) {
 	return (
 		<Switch>
-			{pages.map((page) => (
-				<Route key={page.path} path={page.path}>
-					{(parts) => <Shown page={page} parts={parts} around={around} />}
-				</Route>
-			))}
+			{pages
+				.filter((page) => demo || !page.demoOnly)
+				.map((page) => (
+					<Route key={page.path} path={page.path}>
+						{(parts) => <Shown page={page} parts={parts} around={around} />}
+					</Route>
+				))}
 		</Switch>
 	)
 }

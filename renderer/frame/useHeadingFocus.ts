@@ -27,6 +27,6 @@ function focusHeading(): () => void {
 }
 /** @param gate undefined until the host answered: no page stands before */
 export function useHeadingFocus(address: string, gate: string | undefined): void {
-	// biome-ignore lint/correctness/useExhaustiveDependencies: the address and the gate bring a new page
+	// biome-ignore lint/correctness/useExhaustiveDependencies: each brings a new page
 	useEffect(() => (gate === undefined ? undefined : focusHeading()), [address, gate])
 }

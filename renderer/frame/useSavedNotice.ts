@@ -1,6 +1,6 @@
 /** What saving a player had to say: saving a new one changes the page, so it is kept above it. */
 import { useEffect, useState } from 'react'
-import { navigate } from 'wouter/use-hash-location'
+import { goTo } from '../parts/goTo.ts'
 import type { SavedNotice } from '../screens/player/notice.ts'
 
 /** @param id the part of the address that names the player; the notice goes with that page */
@@ -14,7 +14,7 @@ export function useSavedNotice(id: string | undefined): {
 		notice,
 		saved: (now) => {
 			setNotice(now)
-			navigate(`/players/${now.playerId}`)
+			if (now.playerId !== id) goTo(`/players/${now.playerId}`)
 		},
 	}
 }

@@ -1,7 +1,7 @@
 /** The gate: whether the workstation is to be set up, locked or open, and who works here. */
 import { useCallback, useEffect } from 'react'
-import { navigate } from 'wouter/use-hash-location'
 import type { OutputOf } from '../../shared/contract.ts'
+import { goTo } from '../parts/goTo.ts'
 import { askStatusAgain, change, forgetAnswers, useHost, useHostAction } from '../query.ts'
 
 /** How often the gate asks whether the records were locked elsewhere. */
@@ -35,7 +35,7 @@ export function useSession(): Session {
 		() =>
 			run(async () => {
 				await change('session.lock', {})
-				navigate('/players')
+				goTo('/players')
 				return ''
 			}),
 		[run],
@@ -45,6 +45,6 @@ export function useSession(): Session {
 /** What one person was answered is not there for the next one. */
 function useForgetting(status: Status | undefined): void {
 	const whose = status && `${status.state} ${status.person?.personId ?? ''}`
-	// biome-ignore lint/correctness/useExhaustiveDependencies: a change of gate or person is the event
+	// biome-ignore lint/correctness/useExhaustiveDependencies: the change is the event
 	useEffect(forgetAnswers, [whose])
 }

@@ -6,8 +6,8 @@ import type { HostAnswer } from '../query.ts'
 type State = Pick<HostAnswer<unknown>, 'value' | 'says' | 'asking' | 'again'>
 
 /**
- * Why the host did not answer, and the way to ask it again; nothing while all is well. Where a value
- * stands from before, it says that too.
+ * Why the host did not answer, and the way to ask it again; nothing while all is well. Where a
+ * value stands from before, it says that too.
  */
 export function Refused({ of: { value, says, asking, again } }: { of: State }) {
 	if (!says) return null
@@ -16,7 +16,7 @@ export function Refused({ of: { value, says, asking, again } }: { of: State }) {
 			severity={value === undefined ? 'error' : 'warning'}
 			role="alert"
 			action={
-				<Button color="inherit" disabled={asking} onClick={again}>
+				<Button color="inherit" disabled={asking} onClick={again} sx={{ whiteSpace: 'nowrap' }}>
 					Try again
 				</Button>
 			}

@@ -17,9 +17,8 @@ export const strengthWords: Record<Strength, string> = {
 	practice: 'common practice',
 	clinic: 'set by this clinic',
 }
-const number = (one: Because) =>
-	`${one.measure}: ` +
-	`${typeof one.value === 'number' ? rounded(one.value, 3) : one.value}${one.unit ? ` ${one.unit}` : ''}`
+const number = ({ measure, value, unit }: Because) =>
+	`${measure}: ${typeof value === 'number' ? rounded(value, 3) : value}${unit ? ` ${unit}` : ''}`
 
 /** Findings that begin with the name of a feature or a pair begin as a sentence does. */
 export const sentence = { '&::first-letter': { textTransform: 'uppercase' } } as const

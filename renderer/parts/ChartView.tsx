@@ -25,9 +25,58 @@ function elementOf(node: Element, key: number): ReactNode {
 	)
 	return createElement(node.tagName, { key, ...given }, ...inside)
 }
-export function ChartView({ chart }: { chart: Chart }) {
-	const [open, setOpen] = useState(false)
-	const id = useId()
+function Numbers({ head, rows }: Chart['table']) {
+	return (
+		<Box
+			component="table"
+			sx={{
+				borderCollapse: 'collapse',
+				width: '100%',
+				fontSize: '0.875rem',
+				fontVariantNumeric: 'tabular-nums',
+				'& th, & td': {
+					textAlign: 'left',
+					py: 0.5,
+					pr: 1.5,
+					borderBottom: 1,
+					borderColor: 'divider',
+					verticalAlign: 'top',
+				},
+				'& tbody th': { fontWeight: 400 },
+			}}
+		>
+			<thead>
+				<tr>
+					{head.map((name) => (
+						<th key={name} scope="col">
+							{name}
+						</th>
+					))}
+				</tr>
+			</thead>
+			<tbody>
+				{rows.map(([first, ...cells]) => (
+					<tr key={[first, ...cells].join(' ')}>
+						<th scope="row">{first}</th>
+						{head.slice(1).map((name, index) => (
+							<td key={name}>{cells[index]}</td>
+						))}
+					</tr>
+				))}
+			</tbody>
+		</Box>
+	)
+}
+const spokenOnly = {
+	position: 'absolute',
+	width: 1,
+	height: 1,
+	overflow: 'hidden',
+	clipPath: 'inset(50%)',
+	whiteSpace: 'nowrap',
+} as const
+
+function Drawing({ chart }: { chart: Chart }) {
 	const drawn = useMemo(
 		() =>
 			elementOf(
@@ -37,25 +86,32 @@ export function ChartView({ chart }: { chart: Chart }) {
 		[chart],
 	)
 	return (
+		<Box
+			role="img"
+			aria-label={chart.alternative}
+			sx={{
+				p: 1,
+				bgcolor: '#ffffff',
+				border: 1,
+				borderColor: 'divider',
+				borderRadius: 1,
+				'& svg': { display: 'block', width: '100%', height: 'auto' },
+				'& text': { fontFamily: "'Noto Sans', sans-serif" },
+			}}
+		>
+			{drawn}
+		</Box>
+	)
+}
+export function ChartView({ chart }: { chart: Chart }) {
+	const [open, setOpen] = useState(false)
+	const id = useId()
+	return (
 		<Box component="figure" sx={{ m: 0, mt: 2 }}>
 			<Typography component="figcaption" variant="h3" sx={{ mb: 0.5 }}>
 				{chart.title}
 			</Typography>
-			<Box
-				role="img"
-				aria-label={chart.alternative}
-				sx={{
-					p: 1,
-					bgcolor: '#ffffff',
-					border: 1,
-					borderColor: 'divider',
-					borderRadius: 1,
-					'& svg': { display: 'block', width: '100%', height: 'auto' },
-					'& text': { fontFamily: "'Noto Sans', sans-serif" },
-				}}
-			>
-				{drawn}
-			</Box>
+			<Drawing chart={chart} />
 			<Button
 				variant="text"
 				size="small"
@@ -65,17 +121,7 @@ export function ChartView({ chart }: { chart: Chart }) {
 				sx={{ minHeight: 44, px: 1 }}
 			>
 				Numbers
-				<Box
-					component="span"
-					sx={{
-						position: 'absolute',
-						width: 1,
-						height: 1,
-						overflow: 'hidden',
-						clipPath: 'inset(50%)',
-						whiteSpace: 'nowrap',
-					}}
-				>
+				<Box component="span" sx={spokenOnly}>
 					: {chart.title}
 				</Box>
 			</Button>
@@ -86,44 +132,7 @@ export function ChartView({ chart }: { chart: Chart }) {
 					aria-label={`Numbers: ${chart.title}`}
 					tabIndex={0}
 				>
-					<Box
-						component="table"
-						sx={{
-							borderCollapse: 'collapse',
-							width: '100%',
-							fontSize: '0.875rem',
-							fontVariantNumeric: 'tabular-nums',
-							'& th, & td': {
-								textAlign: 'left',
-								py: 0.5,
-								pr: 1.5,
-								borderBottom: 1,
-								borderColor: 'divider',
-								verticalAlign: 'top',
-							},
-							'& tbody th': { fontWeight: 400 },
-						}}
-					>
-						<thead>
-							<tr>
-								{chart.table.head.map((one) => (
-									<th key={one} scope="col">
-										{one}
-									</th>
-								))}
-							</tr>
-						</thead>
-						<tbody>
-							{chart.table.rows.map(([first, ...cells]) => (
-								<tr key={[first, ...cells].join(' ')}>
-									<th scope="row">{first}</th>
-									{chart.table.head.slice(1).map((head, index) => (
-										<td key={head}>{cells[index]}</td>
-									))}
-								</tr>
-							))}
-						</tbody>
-					</Box>
+					<Numbers {...chart.table} />
 				</Box>
 				{chart.basis.map((basis) => (
 					<Typography key={restsOn(basis)} variant="body2" color="text.secondary" sx={{ mt: 0.5 }}>

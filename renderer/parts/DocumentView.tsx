@@ -2,27 +2,10 @@
  * A document as elements: the same description that the PDF and the accessible page are made of.
  */
 import { Box } from '@mui/material'
-import {
-	Fragment,
-	type ReactNode,
-	useDeferredValue,
-	useEffect,
-	useId,
-	useMemo,
-	useState,
-} from 'react'
-import type { DraftContent } from '../../shared/contract.ts'
-import type { Assessment } from '../../shared/engine/findings/assessment.ts'
-import type { Clinic } from '../../shared/engine/report/clinic.ts'
+import { Fragment, type ReactNode, useMemo } from 'react'
 import type { Block, LwDocument } from '../../shared/engine/report/document.ts'
 import { logoUrl, patternCss } from '../../shared/engine/report/html.ts'
-import { unnamedClinic } from '../../shared/engine/report/kinds.ts'
-import { playerReport } from '../../shared/engine/report/player.ts'
-import { readabilityOf } from '../../shared/engine/report/readability.ts'
-import type { Visit } from '../../shared/engine/visit/visit.ts'
 import { speakFrom } from '../../shared/engine/words/speak.ts'
-import { call } from '../host.ts'
-import { clinicProtocol } from './clinicProtocol.ts'
 
 /** Paper is light whatever the screen's scheme. */
 const paper = {
@@ -63,11 +46,14 @@ const paper = {
 		'& .alert': { bgcolor: 'Canvas' },
 	},
 } as const
-const picture = (svg: string): string =>
-	`data:image/svg+xml,${encodeURIComponent(/xmlns=/.test(svg) ? svg : svg.replace('<svg', '<svg xmlns="http://www.w3.org/2000/svg"'))}`
+const svgSpace = 'xmlns="http://www.w3.org/2000/svg"'
+function picture(svg: string): string {
+	const whole = /xmlns=/.test(svg) ? svg : svg.replace('<svg', `<svg ${svgSpace}`)
+	return `data:image/svg+xml,${encodeURIComponent(whole)}`
+}
 /** The words of a row or an item do not change places while it is shown: its place is its name. */
-const named = <T,>(list: readonly T[]): { key: string; one: T }[] =>
-	list.map((one, at) => ({ key: `${at}`, one }))
+const named = <T,>(list: readonly T[]): { key: string; item: T }[] =>
+	list.map((item, at) => ({ key: `${at}`, item }))
 
 function Table({
 	caption,
@@ -83,10 +69,10 @@ function Table({
 			<caption>{caption}</caption>
 			<thead>
 				<tr>
-					{named(head).map(({ key, one }) =>
-						one ? (
+					{named(head).map(({ key, item }) =>
+						item ? (
 							<th key={key} scope="col">
-								{one}
+								{item}
 							</th>
 						) : (
 							<td key={key} />
@@ -95,11 +81,11 @@ function Table({
 				</tr>
 			</thead>
 			<tbody>
-				{named(rows).map(({ key, one: [first, ...rest] }) => (
+				{named(rows).map(({ key, item: [first, ...rest] }) => (
 					<tr key={key}>
 						<th scope="row">{first}</th>
 						{named(rest).map((cell) => (
-							<td key={cell.key}>{cell.one}</td>
+							<td key={cell.key}>{cell.item}</td>
 						))}
 					</tr>
 				))}
@@ -122,15 +108,15 @@ function BlockView({ block }: { block: Block }) {
 				</p>
 			)
 		case 'list': {
-			const items = named(block.items).map(({ key, one }) => <li key={key}>{one}</li>)
+			const items = named(block.items).map(({ key, item }) => <li key={key}>{item}</li>)
 			return block.ordered ? <ol>{items}</ol> : <ul>{items}</ul>
 		}
 		case 'actions':
 			return (
 				<ol>
-					{named(block.items).map(({ key, one }) => (
+					{named(block.items).map(({ key, item }) => (
 						<li key={key}>
-							<strong>{one.what}</strong> {[one.when, one.who].filter(Boolean).join(', ')}
+							<strong>{item.what}</strong> {[item.when, item.who].filter(Boolean).join(', ')}
 						</li>
 					))}
 				</ol>
@@ -219,104 +205,20 @@ export function DocumentView({ document }: { document: LwDocument }) {
 					</Fragment>
 				))}
 			</dl>
-			{named(document.blocks).map(({ key, one }) => (
-				<BlockView key={key} block={one} />
+			{named(document.blocks).map(({ key, item }) => (
+				<BlockView key={key} block={item} />
 			))}
 			{document.notes.length > 0 ? (
 				<>
 					<h4>{t('page.notes')}</h4>
 					<ol className="small">
-						{named(document.notes).map(({ key, one }) => (
-							<li key={key}>{one}</li>
+						{named(document.notes).map(({ key, item }) => (
+							<li key={key}>{item}</li>
 						))}
 					</ol>
 				</>
 			) : null}
 			<p className="small">{document.footer}</p>
-		</Box>
-	)
-}
-/** The player report as it would print now; follows each change without holding up typing. */
-export function ReportPreview({
-	draft,
-	assessment,
-	earlier,
-}: {
-	draft: DraftContent
-	assessment: Assessment | undefined
-	earlier: readonly Visit[]
-}) {
-	const t = speakFrom()
-	const id = useId()
-	const [clinic, setClinic] = useState<Clinic>(unnamedClinic)
-	const [open, setOpen] = useState(false)
-	useEffect(() => {
-		call('clinic.get', {}).then(setClinic, () => {})
-	}, [])
-	const content = useDeferredValue(draft)
-	const { document, gauge, trouble } = useMemo(() => {
-		if (!open || !assessment) return {}
-		try {
-			const composed = playerReport({
-				visit: content.visit,
-				earlier,
-				assessment,
-				decisions: content.decisions,
-				clinic,
-				signedAt: undefined,
-				draft: true,
-				protocol: clinicProtocol,
-			})
-			return { document: composed, gauge: readabilityOf(composed) }
-		} catch (error) {
-			return { trouble: error instanceof Error ? error.message : String(error) }
-		}
-	}, [open, content, assessment, earlier, clinic])
-	return (
-		<Box
-			component="details"
-			data-preview=""
-			onToggle={(event: { currentTarget: EventTarget }) =>
-				setOpen((event.currentTarget as HTMLDetailsElement).open)
-			}
-			sx={{
-				position: { lg: 'sticky' },
-				top: 8,
-				maxHeight: { lg: 'calc(100vh - 16px)' },
-				overflow: 'auto',
-			}}
-		>
-			<Box
-				component="summary"
-				id={id}
-				aria-keyshortcuts="Alt+P"
-				sx={{
-					minHeight: 44,
-					display: 'list-item',
-					py: 1,
-					px: 0.5,
-					'&:focus-visible': { outlineOffset: '-3px' },
-					cursor: 'pointer',
-					fontWeight: 600,
-				}}
-			>
-				{t('preview.title')}
-			</Box>
-			{trouble ? <p role="alert">{trouble}</p> : null}
-			{gauge ? (
-				<Box component="p" sx={{ color: 'text.secondary', fontSize: '0.85rem', mt: 0 }}>
-					{t('preview.grade', {
-						grade: Math.max(0, gauge.grade).toFixed(1),
-						ease: gauge.ease.toFixed(0),
-						smog: gauge.smog.toFixed(1),
-					})}
-				</Box>
-			) : null}
-			{document ? (
-				<Box role="region" aria-labelledby={id} tabIndex={0}>
-					<DocumentView document={document} />
-				</Box>
-			) : null}
 		</Box>
 	)
 }

@@ -4,13 +4,14 @@
  */
 import { Box } from '@mui/material'
 import type { ReactNode } from 'react'
+import { outlinePaths } from './footOutlines.table.ts'
 import type { MeasureHelp, Part, View } from './help/measures.table.ts'
 
 /** Outline of each view in a box of 260 by 220; the left side, mirrored for the right. */
 const outlines: Record<View, ReactNode> = {
 	top: (
 		<>
-			<path d="M128 208c-20 0-30-16-29-38 1-24-5-44-10-66-6-24-5-40 6-48 10-8 28-14 46-14 22 0 33 8 34 28 1 20-8 40-12 62-3 18-2 30-3 42-2 22-14 34-32 34Z" />
+			<path d={outlinePaths.top} />
 			<ellipse cx="96" cy="49" rx="7" ry="9" />
 			<ellipse cx="109" cy="40" rx="7.5" ry="10" />
 			<ellipse cx="123" cy="34" rx="8" ry="12" />
@@ -20,32 +21,32 @@ const outlines: Record<View, ReactNode> = {
 	),
 	side: (
 		<>
-			<path d="M64 16c2 40 2 62-4 84-8 22-20 32-20 52 0 18 12 22 26 22 26 0 36-10 54-8 24 2 34 8 60 8h40c12 0 16-8 12-16-6-12-26-14-44-18-30-8-50-26-58-46-6-18-8-44-8-78" />
+			<path d={outlinePaths.side} />
 			<path className="ground" d="M14 176h232" />
 		</>
 	),
 	rear: (
 		<>
-			<path d="M92 12c6 40 16 62 16 92 0 18-10 30-10 52 0 14 12 20 32 20s32-6 32-20c0-22-10-34-10-52 0-30 10-52 16-92" />
+			<path d={outlinePaths.rear} />
 			<path className="ground" d="M40 178h180" />
 		</>
 	),
 	lunge: (
 		<>
 			<path className="ground" d="M14 190h232M232 20v170" />
-			<path d="M90 186c-14 0-18-12-10-22l26-16 8-26 84-74 30-18M130 150c20 12 46 14 66 26 8 6 6 10-4 10H90M130 150l8-16 82-64 12-24" />
+			<path d={outlinePaths.lunge} />
 		</>
 	),
 	lying: (
 		<>
 			<path className="ground" d="M14 142h150" />
-			<path d="M14 106c40-10 90-8 146-6 14 0 22 4 26 12M14 140c50-2 90-4 140-6M186 112c10 6 12 18 8 28l-8 60c-2 10-14 10-16 0l-4-54c-6-4-10-8-12-12" />
+			<path d={outlinePaths.lying} />
 		</>
 	),
 	body: (
 		<>
 			<circle cx="130" cy="32" r="16" />
-			<path d="M130 48v14M104 66c10-6 42-6 52 0l4 60M104 66l-4 60M112 118l-4 78h16l6-60 6 60h16l-4-78M110 68l2 52h36l2-52" />
+			<path d={outlinePaths.body} />
 			<path className="ground" d="M40 198h180" />
 		</>
 	),
@@ -179,7 +180,7 @@ const lit: Record<Part, ReactNode> = {
 		</>
 	),
 }
-export const pictureWords = (help: MeasureHelp, side?: string): string =>
+const pictureWords = (help: MeasureHelp, side?: string): string =>
 	`Drawing: ${help.title.toLowerCase()}${side ? `, ${side}` : ''}. ${help.position}`
 
 export function FootPicture({

@@ -25,8 +25,155 @@ const way = {
 }
 const edge = { width: '100%', maxWidth: 1400, mx: 'auto', px: { xs: 2, sm: 3 } }
 
+/** A button, since a link would change the address that names the page. */
+function SkipToContent() {
+	return (
+		<Box
+			component="button"
+			type="button"
+			onClick={() => document.getElementById('main')?.focus()}
+			sx={{
+				position: 'absolute',
+				left: 12,
+				top: -80,
+				zIndex: 10,
+				px: 2,
+				minHeight: 44,
+				font: 'inherit',
+				border: 0,
+				borderRadius: 1,
+				bgcolor: 'primary.main',
+				color: 'primary.contrastText',
+				'&:focus': { top: 8 },
+			}}
+		>
+			Skip to the content
+		</Box>
+	)
+}
+/** Name of the program, the clinic, and whether its players are invented. */
+function Names({ status }: Pick<FrameProps, 'status'>) {
+	return (
+		<>
+			<Typography
+				component="span"
+				sx={{
+					fontSize: '1.25rem',
+					fontWeight: 700,
+					color: 'primary.main',
+					letterSpacing: '-0.01em',
+				}}
+			>
+				Lastwright
+			</Typography>
+			{status?.clinicName && (
+				<Typography
+					component="span"
+					color="textSecondary"
+					sx={{ pl: 2, borderLeft: 1, borderColor: 'divider' }}
+				>
+					{status.clinicName}
+				</Typography>
+			)}
+			{status?.demo && (
+				<Chip size="small" color="warning" variant="outlined" label="Demo: invented players" />
+			)}
+		</>
+	)
+}
+function Ways({ ways, lock }: Pick<FrameProps, 'ways' | 'lock'>) {
+	return (
+		<Box
+			component="nav"
+			aria-label="Workstation"
+			sx={{ display: 'flex', flexWrap: 'wrap', alignItems: 'center', gap: 1 }}
+		>
+			{ways.map(({ title, to }) => (
+				<Link key={to} href={to} underline="hover" sx={way}>
+					{title}
+				</Link>
+			))}
+			<Button variant="outlined" onClick={lock}>
+				Lock
+			</Button>
+		</Box>
+	)
+}
+function Head({ status, ways, lock }: Omit<FrameProps, 'trouble' | 'children'>) {
+	return (
+		<Box
+			component="header"
+			sx={{
+				bgcolor: 'background.paper',
+				borderBottom: 1,
+				borderColor: 'divider',
+				borderTop: '4px solid',
+				borderTopColor: 'primary.main',
+				displayPrint: 'none',
+			}}
+		>
+			<Box
+				sx={{
+					...edge,
+					minHeight: 64,
+					py: 1,
+					display: 'flex',
+					flexWrap: 'wrap',
+					alignItems: 'center',
+					columnGap: 2,
+					rowGap: 0.5,
+				}}
+			>
+				<Names status={status} />
+				<Box sx={{ flexGrow: 1 }} />
+				{status?.state === 'open' && <Ways ways={ways} lock={lock} />}
+			</Box>
+		</Box>
+	)
+}
+/** What the host warns of, and why it does not answer. */
+function Warnings({ status, trouble }: Pick<FrameProps, 'status' | 'trouble'>) {
+	return (
+		<Box sx={{ displayPrint: 'none', display: 'grid', gap: 1, '&:not(:empty)': { mb: 2 } }}>
+			{trouble && (
+				<Alert severity="error" role="alert">
+					{trouble}
+				</Alert>
+			)}
+			{status?.warnings.map((warning) => (
+				<Alert key={warning} severity="warning" role="alert">
+					{warning}
+				</Alert>
+			))}
+		</Box>
+	)
+}
+function Foot({ version }: { version: string | undefined }) {
+	return (
+		<Box component="footer" sx={{ borderTop: 1, borderColor: 'divider', displayPrint: 'none' }}>
+			<Box
+				sx={{
+					...edge,
+					py: 1.5,
+					display: 'flex',
+					flexWrap: 'wrap',
+					justifyContent: 'space-between',
+					gap: 1,
+				}}
+			>
+				<Typography variant="body2" color="textSecondary">
+					Suggestions for the registered practitioner. Check the basis; decide yourself.
+				</Typography>
+				{version !== undefined && (
+					<Typography variant="body2" color="textSecondary">
+						Version {version}
+					</Typography>
+				)}
+			</Box>
+		</Box>
+	)
+}
 export function Frame({ status, ways, lock, trouble, children }: FrameProps) {
-	const open = status?.state === 'open'
 	return (
 		<Box
 			sx={{
@@ -36,93 +183,8 @@ export function Frame({ status, ways, lock, trouble, children }: FrameProps) {
 				'@media print': { display: 'block', minHeight: 0 },
 			}}
 		>
-			{/* a button, since a link would change the address the router reads */}
-			<Box
-				component="button"
-				type="button"
-				onClick={() => document.getElementById('main')?.focus()}
-				sx={{
-					position: 'absolute',
-					left: 12,
-					top: -80,
-					zIndex: 10,
-					px: 2,
-					minHeight: 44,
-					font: 'inherit',
-					border: 0,
-					borderRadius: 1,
-					bgcolor: 'primary.main',
-					color: 'primary.contrastText',
-					'&:focus': { top: 8 },
-				}}
-			>
-				Skip to the content
-			</Box>
-			<Box
-				component="header"
-				sx={{
-					bgcolor: 'background.paper',
-					borderBottom: 1,
-					borderColor: 'divider',
-					borderTop: '4px solid',
-					borderTopColor: 'primary.main',
-					displayPrint: 'none',
-				}}
-			>
-				<Box
-					sx={{
-						...edge,
-						minHeight: 64,
-						py: 1,
-						display: 'flex',
-						flexWrap: 'wrap',
-						alignItems: 'center',
-						columnGap: 2,
-						rowGap: 0.5,
-					}}
-				>
-					<Typography
-						component="span"
-						sx={{
-							fontSize: '1.25rem',
-							fontWeight: 700,
-							color: 'primary.main',
-							letterSpacing: '-0.01em',
-						}}
-					>
-						Lastwright
-					</Typography>
-					{status?.clinicName && (
-						<Typography
-							component="span"
-							color="textSecondary"
-							sx={{ pl: 2, borderLeft: 1, borderColor: 'divider' }}
-						>
-							{status.clinicName}
-						</Typography>
-					)}
-					{status?.demo && (
-						<Chip size="small" color="warning" variant="outlined" label="Demo: invented players" />
-					)}
-					<Box sx={{ flexGrow: 1 }} />
-					{open && (
-						<Box
-							component="nav"
-							aria-label="Workstation"
-							sx={{ display: 'flex', flexWrap: 'wrap', alignItems: 'center', gap: 1 }}
-						>
-							{ways.map(({ title, to }) => (
-								<Link key={to} href={to} underline="hover" sx={way}>
-									{title}
-								</Link>
-							))}
-							<Button variant="outlined" onClick={lock}>
-								Lock
-							</Button>
-						</Box>
-					)}
-				</Box>
-			</Box>
+			<SkipToContent />
+			<Head status={status} ways={ways} lock={lock} />
 			<Box
 				component="main"
 				id="main"
@@ -136,41 +198,10 @@ export function Frame({ status, ways, lock, trouble, children }: FrameProps) {
 				}}
 			>
 				<PrintHead clinicName={status?.clinicName} person={status?.person?.name} />
-				<Box sx={{ displayPrint: 'none', display: 'grid', gap: 1, '&:not(:empty)': { mb: 2 } }}>
-					{trouble && (
-						<Alert severity="error" role="alert">
-							{trouble}
-						</Alert>
-					)}
-					{status?.warnings.map((warning) => (
-						<Alert key={warning} severity="warning" role="alert">
-							{warning}
-						</Alert>
-					))}
-				</Box>
+				<Warnings status={status} trouble={trouble} />
 				{children}
 			</Box>
-			<Box component="footer" sx={{ borderTop: 1, borderColor: 'divider', displayPrint: 'none' }}>
-				<Box
-					sx={{
-						...edge,
-						py: 1.5,
-						display: 'flex',
-						flexWrap: 'wrap',
-						justifyContent: 'space-between',
-						gap: 1,
-					}}
-				>
-					<Typography variant="body2" color="textSecondary">
-						Suggestions for the registered practitioner. Check the basis; decide yourself.
-					</Typography>
-					{status && (
-						<Typography variant="body2" color="textSecondary">
-							Version {status.version}
-						</Typography>
-					)}
-				</Box>
-			</Box>
+			<Foot version={status?.version} />
 		</Box>
 	)
 }

@@ -3,7 +3,7 @@
  * is held, the picture, and help on F1.
  */
 import { Box, Button, Collapse, Paper, Typography } from '@mui/material'
-import { useId } from 'react'
+import { type ReactNode, useId } from 'react'
 import type { DraftContent } from '../../shared/contract.ts'
 import { fieldMeta } from '../../shared/engine/visit/field-meta.ts'
 import { meanOf, rounded } from '../../shared/engine/visit/sides.ts'
@@ -12,6 +12,7 @@ import { readPath } from './draft-path.ts'
 import { FootPicture } from './FootPicture.tsx'
 import { MeasureHelpText } from './help/Help.tsx'
 import { helpOf } from './help/topic.ts'
+import { sideOf } from './measure/fieldState.ts'
 import { unitShown } from './units.ts'
 
 interface MeasuringProps {
@@ -20,20 +21,42 @@ interface MeasuringProps {
 	open: boolean
 	setOpen: (open: boolean) => void
 }
+/** What the field says, large; and why it says no value. */
+function Value({ path, draft }: Pick<MeasuringProps, 'path' | 'draft'>) {
+	const reason = draft.visit.notMeasured?.[path]
+	const shown = shownValue(path, draft)
+	if (draft.raw[path] !== undefined) return <Aside colour="error.main">not a value yet</Aside>
+	if (reason !== undefined) return <Aside>not measured: {reason}</Aside>
+	if (shown === undefined) return <Aside colour="text.secondary">waiting for the reading</Aside>
+	const { kind, unit } = fieldMeta(visitSchema, path)
+	return (
+		<>
+			{shown}{' '}
+			<Box component="span" sx={{ fontSize: '1.25rem', fontWeight: 400 }}>
+				{kind === 'number' ? unitShown(unit) : ''}
+			</Box>
+		</>
+	)
+}
+const Aside = ({ colour, children }: { colour?: string; children: ReactNode }) => (
+	<Box component="span" sx={{ fontSize: '1.25rem', color: colour }}>
+		{children}
+	</Box>
+)
+/** A term in words, the sum of the foot posture index, or the mean of the repeats. */
+function shownValue(path: string, { visit }: DraftContent): string | number | undefined {
+	const value = readPath(visit, path) as number | number[] | string | undefined
+	if (typeof value === 'string') return value.replaceAll('-', ' ')
+	if (path.endsWith('fpi6') && Array.isArray(value))
+		return `${value.reduce((sum, item) => sum + item, 0)}`
+	const mean = meanOf(value)
+	return mean === undefined ? undefined : rounded(mean, 1)
+}
 export function Measuring({ path, draft, open, setOpen }: MeasuringProps) {
 	const id = useId()
 	const help = helpOf(path)
 	if (!help) return null
-	const meta = fieldMeta(visitSchema, path)
-	const side = /\.(left|right)\./.exec(path)?.[1] as 'left' | 'right' | undefined
-	const value = readPath(draft.visit, path) as number | number[] | string | undefined
-	const reason = draft.visit.notMeasured?.[path]
-	const shown =
-		typeof value === 'string'
-			? value.replaceAll('-', ' ')
-			: path.endsWith('fpi6') && Array.isArray(value)
-				? `${value.reduce((sum, one) => sum + one, 0)}`
-				: meanOf(value as number | number[] | undefined)
+	const side = sideOf(path)
 	return (
 		<Paper component="section" aria-label="Measuring now" variant="outlined" sx={{ p: 2, mb: 2 }}>
 			<Typography variant="h2">
@@ -49,26 +72,7 @@ export function Measuring({ path, draft, open, setOpen }: MeasuringProps) {
 					fontVariantNumeric: 'tabular-nums',
 				}}
 			>
-				{draft.raw[path] !== undefined ? (
-					<Box component="span" sx={{ fontSize: '1.25rem', color: 'error.main' }}>
-						not a value yet
-					</Box>
-				) : reason !== undefined ? (
-					<Box component="span" sx={{ fontSize: '1.25rem' }}>
-						not measured: {reason}
-					</Box>
-				) : shown === undefined ? (
-					<Box component="span" sx={{ fontSize: '1.25rem', color: 'text.secondary' }}>
-						waiting for the reading
-					</Box>
-				) : (
-					<>
-						{typeof shown === 'number' ? rounded(shown, 1) : shown}{' '}
-						<Box component="span" sx={{ fontSize: '1.25rem', fontWeight: 400 }}>
-							{meta.kind === 'number' ? unitShown(meta.unit) : ''}
-						</Box>
-					</>
-				)}
+				<Value path={path} draft={draft} />
 			</Typography>
 			<FootPicture help={help} side={side} />
 			<Button

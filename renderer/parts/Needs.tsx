@@ -13,5 +13,5 @@ export function Needs({ fields }: { fields: readonly (readonly [unknown, string]
 	)
 }
 /** '1 player', '2 players'. */
-export const counted = (count: number, one: string, more = `${one}s`): string =>
-	`${count} ${count === 1 ? one : more}`
+export const counted = (count: number, single: string, several = `${single}s`): string =>
+	`${count} ${count === 1 ? single : several}`

@@ -15,12 +15,14 @@ import type { PasteCell } from './pasteBlock.ts'
 
 /** Takes a pasted block over from a field; false where the field should paste as usual. */
 export const PasteBlock = createContext<(path: string, text: string) => boolean>(() => false)
-const readAs = ({ path, judged }: PasteCell): string =>
-	judged.error ??
-	(judged.notMeasured !== undefined
-		? `not measured: ${judged.notMeasured}`
-		: `${Array.isArray(judged.value) ? judged.value.join(', ') : String(judged.value ?? '')} ${path ? fieldMeta(visitSchema, path).unit : ''}`.trim() +
-			(judged.warning ? `. ${judged.warning}` : ''))
+function readAs({ path, judged }: PasteCell): string {
+	const { error, notMeasured, value, warning } = judged
+	if (error !== undefined) return error
+	if (notMeasured !== undefined) return `not measured: ${notMeasured}`
+	const shown = Array.isArray(value) ? value.join(', ') : String(value ?? '')
+	const unit = path ? fieldMeta(visitSchema, path).unit : ''
+	return `${shown} ${unit}`.trim() + (warning ? `. ${warning}` : '')
+}
 
 export function PasteDialog({
 	cells,
@@ -62,7 +64,7 @@ export function PasteDialog({
 					</thead>
 					<tbody>
 						{cells.map((cell, index) => (
-							// biome-ignore lint/suspicious/noArrayIndexKey: the cells do not move while the preview stands
+							// biome-ignore lint/suspicious/noArrayIndexKey: the cells do not move meanwhile
 							<tr key={index}>
 								<th scope="row">{cell.name}</th>
 								<td>{cell.text}</td>

@@ -3,7 +3,7 @@
  */
 import { Box, Link } from '@mui/material'
 
-export interface RoomPage {
+interface RoomPage {
 	to: string
 	title: string
 	/** the page on screen */

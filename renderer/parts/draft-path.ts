@@ -61,11 +61,11 @@ export function withRaw(draft: DraftContent, path: string, text: string): DraftC
 export function changedPath(before: unknown, after: unknown, at = ''): string {
 	if (Object.is(before, after)) return ''
 	// repeats and other plain lists are one entry
-	const plain = (one: unknown): boolean =>
-		one !== undefined &&
-		(typeof one !== 'object' ||
-			one === null ||
-			(Array.isArray(one) && !one.some((item) => typeof item === 'object')))
+	const plain = (value: unknown): boolean =>
+		value !== undefined &&
+		(typeof value !== 'object' ||
+			value === null ||
+			(Array.isArray(value) && !value.some((item) => typeof item === 'object')))
 	if (plain(before) || plain(after))
 		return JSON.stringify(before) === JSON.stringify(after) ? '' : at || '.'
 	// a group that is not there yet is an empty one

@@ -1,5 +1,5 @@
 /** Files that the host sends as text or base64: shown in a frame, or handed to the person. */
-const bytesOf = (base64: string) => Uint8Array.from(atob(base64), (one) => one.charCodeAt(0))
+const bytesOf = (base64: string) => Uint8Array.from(atob(base64), (letter) => letter.charCodeAt(0))
 /** An address of the bytes for a frame or a link; whoever asks for it revokes it. */
 export const urlOf = (base64: string, type = 'application/pdf'): string =>
 	URL.createObjectURL(new Blob([bytesOf(base64)], { type }))

@@ -27,53 +27,49 @@ export const reasonsNotMeasured: readonly { keys: string; words: string }[] = [
 /** The reason a text stands for; undefined where it is none. */
 export function reasonOf(text: string): string | undefined {
 	const typed = text.trim().toLowerCase()
-	return typed === 'nm'
-		? 'not measured'
-		: reasonsNotMeasured.find((one) => one.keys === typed || one.words === typed)?.words
+	if (typed === 'nm') return 'not measured'
+	return reasonsNotMeasured.find(({ keys, words }) => keys === typed || words === typed)?.words
 }
-export function judge(path: string, text: string): Judged {
-	const meta = fieldMeta(visitSchema, path)
-	const trimmed = text.trim()
-	if (trimmed === '') return { value: undefined }
-	const reason = meta.kind === 'number' ? reasonOf(trimmed) : undefined
-	if (reason !== undefined) return { notMeasured: reason }
-	const limits = `${meta.min ?? ''} to ${meta.max ?? ''} ${meta.unit}`.trim()
-	if (meta.kind !== 'number')
-		return schemaAt(visitSchema, path).safeParse(trimmed).success
-			? { value: trimmed }
-			: { error: `"${trimmed}" cannot stand here.` }
-	const parsed = parseNumber(text, meta.unit)
-	if (!parsed.ok) return { error: parsed.says }
-	const outside = parsed.values.find(
-		(one) => one < (meta.min ?? -Infinity) || one > (meta.max ?? Infinity),
-	)
+/** What is typed six items at a time is always a list. */
+const isList = (path: string): boolean => path.endsWith('fpi6')
+
+function shapeError(path: string, values: readonly number[], limits: string): string {
+	if (isList(path)) return `Six items are needed, given ${values.length}.`
+	return values.length > 1
+		? 'Give one value here, or at most six repeats.'
+		: `Give a whole number, ${limits}.`
+}
+/** Numbers within the hard limits of the field; outside the soft ones they raise a question. */
+function judgeNumbers(path: string, values: number[]): Judged {
+	const { unit, min, max, softMin, softMax } = fieldMeta(visitSchema, path)
+	const limits = `${min ?? ''} to ${max ?? ''} ${unit}`.trim()
+	const outside = values.find((value) => value < (min ?? -Infinity) || value > (max ?? Infinity))
 	if (outside !== undefined)
 		return {
 			error:
 				`${outside} is outside what can be measured: allowed ${limits}. Check the reading ` +
 				'and the unit.',
 		}
-	const list = path.endsWith('fpi6')
-	const value = parsed.values.length === 1 && !list ? parsed.values[0] : parsed.values
+	const value = values.length === 1 && !isList(path) ? values[0] : values
 	if (!schemaAt(visitSchema, path).safeParse(value).success)
-		return {
-			error: list
-				? `Six items are needed, given ${parsed.values.length}.`
-				: parsed.values.length > 1
-					? 'Give one value here, or at most six repeats.'
-					: `Give a whole number, ${limits}.`,
-		}
-	const odd = parsed.values.find(
-		(one) => one < (meta.softMin ?? one) || one > (meta.softMax ?? one),
-	)
+		return { error: shapeError(path, values, limits) }
+	const odd = values.find((read) => read < (softMin ?? read) || read > (softMax ?? read))
+	if (odd === undefined) return { value }
 	return {
 		value,
-		...(odd === undefined
-			? {}
-			: {
-					warning:
-						`${odd} ${meta.unit} is unusual (${meta.softMin} to ${meta.softMax} ` +
-						'expected). Right?',
-				}),
+		warning: `${odd} ${unit} is unusual (${softMin} to ${softMax} expected). Right?`,
 	}
+}
+export function judge(path: string, text: string): Judged {
+	const { kind, unit } = fieldMeta(visitSchema, path)
+	const trimmed = text.trim()
+	if (trimmed === '') return { value: undefined }
+	if (kind !== 'number')
+		return schemaAt(visitSchema, path).safeParse(trimmed).success
+			? { value: trimmed }
+			: { error: `"${trimmed}" cannot stand here.` }
+	const reason = reasonOf(trimmed)
+	if (reason !== undefined) return { notMeasured: reason }
+	const parsed = parseNumber(text, unit)
+	return parsed.ok ? judgeNumbers(path, parsed.values) : { error: parsed.says }
 }

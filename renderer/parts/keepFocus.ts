@@ -11,7 +11,7 @@ const running = 1500
 const reachable =
 	'a[href], button:not([disabled]), input:not([disabled]):not([type=hidden]), ' +
 	'select:not([disabled]), textarea:not([disabled]), summary, [tabindex="0"]'
-const off = (one: HTMLElement): boolean => one.matches(':disabled')
+const off = (control: HTMLElement): boolean => control.matches(':disabled')
 const lost = (): boolean =>
 	document.activeElement === null || document.activeElement === document.body
 

@@ -46,8 +46,10 @@ const contrast = createTheme({
 		},
 	},
 })
-const sheetsOf = (one: typeof theme): Record<string, unknown>[] =>
-	(one as unknown as { generateStyleSheets(): Record<string, unknown>[] }).generateStyleSheets()
+const sheetsOf = (sheetsIn: typeof theme): Record<string, unknown>[] =>
+	(
+		sheetsIn as unknown as { generateStyleSheets(): Record<string, unknown>[] }
+	).generateStyleSheets()
 /** The surface of a message box is mixed from its colour; in high contrast it is plain. */
 const alertPlain = Object.fromEntries(
 	['error', 'warning', 'info', 'success'].flatMap((name) => [
@@ -72,13 +74,14 @@ export const lookStyles: Record<string, object> = {
 		'--lw-focus': '#ff9ef5',
 		colorScheme: 'dark',
 	},
-	':root[data-lw-look="contrast"] .MuiAlert-root, :root[data-lw-look="contrast"] .MuiOutlinedInput-notchedOutline':
-		{ border: '1px solid #ffffff' },
+	':root[data-lw-look="contrast"] :is(.MuiAlert-root, .MuiOutlinedInput-notchedOutline)': {
+		border: '1px solid #ffffff',
+	},
 	// paper is light, whatever the screen is, and its letters have their own size
 	'@media print': {
 		':root:root:root': { ...varsOf(sheetsOf(theme), false), colorScheme: 'light', fontSize: '80%' },
 	},
 	...Object.fromEntries(
-		textSizes.map((textSiz) => [`:root[data-lw-text="${textSiz}"]`, { fontSize: `${textSiz}%` }]),
+		textSizes.map((percent) => [`:root[data-lw-text="${percent}"]`, { fontSize: `${percent}%` }]),
 	),
 }

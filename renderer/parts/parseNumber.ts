@@ -1,10 +1,10 @@
 /** Reading measures as a clinician types them. Pure. */
-export type Parsed = { ok: true; values: number[] } | { ok: false; says: string }
+type Parsed = { ok: true; values: number[] } | { ok: false; says: string }
 /**
  * Millimetres in each unit of length; the inch is 25.4 mm exactly by its international definition.
  */
 const lengthMm: Record<string, number> = { mm: 1, cm: 10, in: 25.4 }
-const one = /^([+-]?\d+(?:[.,]\d+)?)(?:\s+(\d+)\/(\d+))?\s*([a-z°"%/]+)?$/i
+const measure = /^([+-]?\d+(?:[.,]\d+)?)(?:\s+(\d+)\/(\d+))?\s*([a-z°"%/]+)?$/i
 
 function single(text: string, unit: string): number | string {
 	if (/\d[.,]\d+[.,]\d/.test(text))
@@ -12,7 +12,7 @@ function single(text: string, unit: string): number | string {
 			`'${text}' has two separators. Is the comma or the point the decimal mark? Type the ` +
 			'number with one only.'
 		)
-	const found = one.exec(text)
+	const found = measure.exec(text)
 	if (!found) return `'${text}' is not a number. Type digits such as 263,5 or 263.5.`
 	const whole = Number((found[1] ?? '').replace(',', '.'))
 	if (found[3] && Number(found[3]) === 0)

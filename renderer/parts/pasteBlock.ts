@@ -51,7 +51,7 @@ export function planPaste(
 		const from = walk.indexOf(at)
 		return first.flatMap((words, index) => cell(words, walk[from + index]))
 	}
-	const row = rows.findIndex((one) => one.includes(at))
+	const row = rows.findIndex((paths) => paths.includes(at))
 	const column = rows[row]?.indexOf(at) ?? 0
 	return lines.flatMap((line, down) =>
 		line.flatMap((words, right) => cell(words, rows[row + down]?.[column + right])),

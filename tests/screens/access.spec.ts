@@ -5,43 +5,18 @@
 import { mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { AxeBuilder } from '@axe-core/playwright'
 import { expect, type Page, test } from '@playwright/test'
+import { axe } from './axe.ts'
+import { still } from './drive.ts'
 import { type RunningHost, startHost } from './host.ts'
 import { type Look, looks, put, tour } from './tour.ts'
 
-const rules = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa']
 /**
  * Side of the smallest target in px; WCAG 2.2 asks for 24, a hand in a hurry for 44 (success
  * criterion 2.5.5, from memory).
  */
 const target = 44
 
-/** What a look can change; the rest is the same in every look and is looked at once, in light. */
-const ofLooks = [
-	'color-contrast',
-	'link-in-text-block',
-	'target-size',
-	'scrollable-region-focusable',
-]
-/**
- * One line for each thing axe has to report. Legacy mode: the frames of this program hold only its
- * own PDF pages, so no other page is opened for them.
- */
-async function axe(page: Page, where: string, all = true): Promise<string[]> {
-	const builder = new AxeBuilder({ page }).setLegacyMode().options({ resultTypes: ['violations'] })
-	const { violations } = await (all
-		? builder.withTags(rules)
-		: builder.withRules(ofLooks)
-	).analyze()
-	return violations.flatMap((one) =>
-		one.nodes.map(
-			(node) =>
-				`${where}: ${one.id}: ${node.target.join(' ')}: ` +
-				`${(node.failureSummary ?? '').split('\n')[1]?.trim() ?? one.help}`,
-		),
-	)
-}
 /**
  * Targets that are too small, by what a hand can hit: a field counts with its frame, a tick with
  * its label; a link within a sentence is exempt.
@@ -49,46 +24,39 @@ async function axe(page: Page, where: string, all = true): Promise<string[]> {
 function small(page: Page, where: string): Promise<string[]> {
 	return page.evaluate(
 		([least, where]) => {
-			const found: string[] = []
-			for (const one of document.querySelectorAll<HTMLElement>(
+			const targets =
 				'a[href], button, input:not([type=hidden]), select, textarea, summary, [role=tab], ' +
-					'[role=button], [role=menuitem]',
-			)) {
-				if (
-					one.closest('[aria-hidden=true]') ||
-					one.checkVisibility?.({ visibilityProperty: true }) === false ||
-					(one as HTMLButtonElement).disabled
-				)
-					continue
-				if (
-					one instanceof HTMLAnchorElement &&
-					getComputedStyle(one).display === 'inline' &&
-					(one.parentElement?.textContent ?? '').trim().length >
-						(one.textContent ?? '').trim().length + 8
-				)
-					continue
-				const hit = [
-					one,
-					one.closest<HTMLElement>('label'),
-					one.closest<HTMLElement>(
-						'.MuiInputBase-root, .MuiCheckbox-root, .MuiRadio-root, .MuiSwitch-root',
-					),
-					...(one instanceof HTMLInputElement ? [...(one.labels ?? [])] : []),
-				].filter((part) => part !== null && part !== undefined)
-				const boxes = hit.map((part) => part.getBoundingClientRect())
-				if (boxes[0]!.width === 0 || boxes[0]!.bottom < 0) continue
-				const [width, height] = [
-					Math.max(...boxes.map((box) => box.width)),
-					Math.max(...boxes.map((box) => box.height)),
+				'[role=button], [role=menuitem]'
+			const words = (element: Element | null) => (element?.textContent ?? '').trim()
+			const unseen = (control: HTMLElement) =>
+				control.closest('[aria-hidden=true]') !== null ||
+				control.checkVisibility?.({ visibilityProperty: true }) === false ||
+				control.matches(':disabled')
+			const withinSentence = (control: HTMLElement) =>
+				control instanceof HTMLAnchorElement &&
+				getComputedStyle(control).display === 'inline' &&
+				words(control.parentElement).length > words(control).length + 8
+			/** Boxes that a hand can hit for the control, its own first. */
+			const boxesOf = (control: HTMLElement) =>
+				[
+					control,
+					control.closest('label'),
+					control.closest('.MuiInputBase-root, .MuiCheckbox-root, .MuiRadio-root, .MuiSwitch-root'),
+					...(control instanceof HTMLInputElement ? [...(control.labels ?? [])] : []),
+				].flatMap((part) => (part ? [part.getBoundingClientRect()] : []))
+			return [...document.querySelectorAll<HTMLElement>(targets)].flatMap((control) => {
+				if (unseen(control) || withinSentence(control)) return []
+				const boxes = boxesOf(control)
+				if (boxes[0]!.width === 0 || boxes[0]!.bottom < 0) return []
+				const width = Math.max(...boxes.map((box) => box.width))
+				const height = Math.max(...boxes.map((box) => box.height))
+				if (width >= least - 0.5 && height >= least - 0.5) return []
+				const name = (control.getAttribute('aria-label') ?? words(control)).trim().slice(0, 40)
+				return [
+					`${where}: ${control.tagName.toLowerCase()} "${name}" ` +
+						`is ${Math.round(width)} x ${Math.round(height)} px`,
 				]
-				if (width < least - 0.5 || height < least - 0.5)
-					found.push(
-						`${where}: ${one.tagName.toLowerCase()} ` +
-							`"${(one.getAttribute('aria-label') ?? one.textContent ?? '').trim().slice(0, 40)}" ` +
-							`is ${Math.round(width)} x ${Math.round(height)} px`,
-					)
-			}
-			return found
+			})
 		},
 		[target, where] as const,
 	)
@@ -107,9 +75,9 @@ function focusNow(page: Page): Promise<{ wrong: string; mark: string }> {
 			now.closest<HTMLElement>('.MuiInputBase-root'),
 			now.closest<HTMLElement>('.MuiCheckbox-root, .MuiRadio-root, .MuiSwitch-root'),
 			now.closest<HTMLElement>('label'),
-		].filter((one) => one !== null)
-		const ringed = holders.some((one) => {
-			const style = getComputedStyle(one)
+		].filter((holder) => holder !== null)
+		const ringed = holders.some((holder) => {
+			const style = getComputedStyle(holder)
 			return style.outlineStyle !== 'none' && Number.parseFloat(style.outlineWidth) >= 2
 		})
 		const box = (holders[1] ?? now).getBoundingClientRect()
@@ -173,7 +141,7 @@ test.describe('every screen of the open workstation', () => {
 			for (const stop of await tour(page)) {
 				await stop.open(page)
 				await put(page, look)
-				await page.waitForTimeout(100)
+				await still(page)
 				found.push(...(await axe(page, stop.name, look === 'light')))
 				if (/200 %/.test(look)) {
 					const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)
@@ -279,7 +247,7 @@ test('set-up and the locked screen: axe, focus and targets in every look', async
 			}
 			for (const look of Object.keys(looks) as Look[]) {
 				await put(page, look)
-				await page.waitForTimeout(100)
+				await still(page)
 				found.push(...(await axe(page, `${name}, ${look}`)))
 			}
 			await put(page, 'light')

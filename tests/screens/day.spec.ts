@@ -29,7 +29,7 @@ test('find a player, read, compare, assess, decide beside the page, sign, print,
 	page.on('console', (message) => {
 		if (/Content Security Policy/i.test(message.text())) faults.push(message.text())
 	})
-	const seen = (name: string) => shot(page, `day-${name}`, { fullPage: false, settleMs: 400 })
+	const seen = (name: string) => shot(page, `day-${name}`, { fullPage: false })
 	const { press, type } = {
 		press: async (...chords: string[]) => {
 			for (const chord of chords) await page.keyboard.press(chord)

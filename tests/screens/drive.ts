@@ -4,6 +4,11 @@
  */
 import { mkdirSync } from 'node:fs'
 import { expect, type Locator, type Page } from '@playwright/test'
+import type { DraftContent } from '../../shared/contract.ts'
+import { assess } from '../../shared/engine/assess.ts'
+import { openProtocol } from '../../shared/engine/protocol/protocol.ts'
+import { signingBlocks } from '../../shared/engine/report/signing.ts'
+import type { Visit } from '../../shared/engine/visit/visit.ts'
 import { decideAll } from '../decide.ts'
 
 /** A call of the contract made by the page itself, with its cookie; it must be answered. */
@@ -32,26 +37,75 @@ export async function hostCall<T = any>(page: Page, name: string, input: object)
  */
 export const decideOn = (page: Page, playerId: string, visitDate: string): Promise<string> =>
 	decideAll((name, input) => hostCall(page, name, input), playerId, visitDate)
+/** The player whose assessment is on the page. */
+const playerOf = (page: Page): string => new URL(page.url()).hash.split('/')[2] ?? ''
+interface OpenDraft {
+	draft: { content: DraftContent }
+	earlier: Visit[]
+}
+/** The open draft as the host has it. @param visitDate of a draft there is none of yet */
+const draftAtHost = (page: Page, visitDate = '2027-01-20') =>
+	hostCall<OpenDraft>(page, 'drafts.open', { playerId: playerOf(page), visitDate })
+
+/** Waits until the host has this in the visit of the draft on the page. */
+export const visitSaved = (page: Page, part: (visit: Visit) => unknown, value: unknown) =>
+	expect.poll(async () => part((await draftAtHost(page)).draft.content.visit)).toEqual(value)
+
+/** Waits until the host has all decisions of the draft on the page that its signature needs. */
+export const decisionsSaved = (page: Page) =>
+	expect
+		.poll(async () => {
+			const { draft, earlier } = await draftAtHost(page)
+			const { visit, raw, decisions } = draft.content
+			const { file } = await hostCall(page, 'protocol.get', {})
+			const { shelf } = await hostCall(page, 'shelf.get', {})
+			return signingBlocks(
+				{ raw, decisions: { ...decisions, consentNoted: true } },
+				assess(visit, earlier, file, shelf),
+				openProtocol(file),
+			)
+		})
+		.toEqual([])
+/**
+ * Waits until nothing moves on the page: letters are there, what slides or fades has ended, and the
+ * browser has drawn twice since.
+ */
+export const still = (page: Page): Promise<void> =>
+	page.evaluate(async () => {
+		await document.fonts.ready
+		const ending = document
+			.getAnimations()
+			.filter(({ effect }) => effect?.getComputedTiming().endTime !== Number.POSITIVE_INFINITY)
+		await Promise.all(ending.map(({ finished }) => finished.catch(() => {})))
+		await new Promise((drawn) => requestAnimationFrame(() => requestAnimationFrame(drawn)))
+	})
+/** Waits until the page of an address stands: what it opens is there, and nothing moves. */
+export async function settled(page: Page): Promise<void> {
+	await still(page)
+	await expect(page.getByRole('status').filter({ hasText: /^(Opening|Searching)/ })).toHaveCount(0)
+	await expect(page.getByRole('heading', { level: 1 }).first()).toBeVisible()
+	await still(page)
+}
 const shots = process.env.LASTWRIGHT_SHOTS
 /**
  * A picture of the page, where a folder for pictures is named. @param how of the whole page or of
- * what is in view, and how long it may settle first
+ * what is in view
  */
 export async function shot(
 	page: Page,
 	name: string,
-	{ fullPage = true, settleMs = 0 }: { fullPage?: boolean; settleMs?: number } = {},
+	{ fullPage = true }: { fullPage?: boolean } = {},
 ): Promise<void> {
 	if (!shots) return
 	mkdirSync(shots, { recursive: true })
-	await page.waitForTimeout(settleMs)
+	await still(page)
 	await page.screenshot({ path: `${shots}/${name}.png`, fullPage })
 }
 /** Walks by Tab alone until the control has the focus. */
 export async function tabTo(page: Page, control: Locator, most = 260): Promise<void> {
 	await expect(control).toBeVisible()
 	for (let presses = 0; presses < most; presses++) {
-		if (await control.evaluate((one) => one === document.activeElement)) return
+		if (await control.evaluate((node) => node === document.activeElement)) return
 		await page.keyboard.press('Tab')
 	}
 	throw new Error(`not reached by Tab: ${control}`)

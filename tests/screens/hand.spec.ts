@@ -59,8 +59,8 @@ test('a complete adult assessment in under 180 keys beyond the values, no mouse'
 		await page.goto(`${new URL(host.url).origin}/#/assessment/${playerId}`)
 		await page.reload()
 		await expect(step(page, 'Player and play')).toBeVisible()
-		const one = hand(page)
-		const { press, value } = one
+		const counted = hand(page)
+		const { press, value } = counted
 		const enter = async (...values: string[]) => {
 			for (const text of values) {
 				await value(text)
@@ -170,8 +170,8 @@ test('a complete adult assessment in under 180 keys beyond the values, no mouse'
 		await expect(page.getByText('Still missing: nothing that the findings need.')).toBeVisible()
 		await press('Enter')
 		await expect(page.locator('iframe[title="Signed report"]')).toBeVisible({ timeout: 30_000 })
-		console.log(`keys beyond the values: ${one.keys}`)
-		expect(one.keys).toBeLessThan(180)
+		console.log(`keys beyond the values: ${counted.keys}`)
+		expect(counted.keys).toBeLessThan(180)
 		const { visits } = await hostCall<{ visits: unknown[] }>(page, 'players.open', { playerId })
 		expect(visits).toHaveLength(1)
 	} finally {
@@ -191,7 +191,7 @@ test('undo, paste with preview, the palette, help and the protocol, by keyboard'
 		if (/Content Security Policy/i.test(message.text())) faults.push(message.text())
 	})
 	const host = await startHost('--demo')
-	const seen = (name: string) => shot(page, name, { fullPage: false, settleMs: 400 })
+	const seen = (name: string) => shot(page, name, { fullPage: false })
 	const palette = async (words: string) => {
 		await page.keyboard.press('Control+k')
 		await page.keyboard.type(words)

@@ -7,7 +7,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { expect, type Page, test } from '@playwright/test'
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs'
-import { hostCall } from './drive.ts'
+import { hostCall, visitSaved } from './drive.ts'
 import { startHost } from './host.ts'
 
 const passphrase = 'seven grey herons'
@@ -91,7 +91,7 @@ test('from the measuring device to the signed report', async ({ page }) => {
 		}
 		await expect(page.getByText(/^Saved \d\d:/)).toBeVisible()
 		await expect(page.getByText(/^Saving/)).toHaveCount(0)
-		await page.waitForTimeout(1000)
+		await visitSaved(page, ({ ankles }) => ankles?.right?.lungeDeg, [36, 36, 37])
 
 		// the host dies; nothing that was shown as saved is gone
 		await host.kill('SIGKILL')

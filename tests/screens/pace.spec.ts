@@ -7,6 +7,7 @@ import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { gzipSync } from 'node:zlib'
 import { expect, type Page, test } from '@playwright/test'
+import { settled } from './drive.ts'
 import { type RunningHost, startHost } from './host.ts'
 
 const built = fileURLToPath(new URL('../../build/renderer', import.meta.url))
@@ -22,7 +23,7 @@ const shiftMost = 0.02
 function firstScripts(): Set<string> {
 	const page = readFileSync(join(built, 'index.html'), 'utf8')
 	const names = new Set(
-		[...page.matchAll(/(?:src|href)="[^"]*\/([\w-]+\.js)"/g)].map((one) => one[1]!),
+		[...page.matchAll(/(?:src|href)="[^"]*\/([\w-]+\.js)"/g)].map(([, name]) => name!),
 	)
 	for (const name of names)
 		for (const found of readFileSync(join(built, 'assets', name), 'utf8').matchAll(
@@ -66,15 +67,15 @@ test.describe('nothing moves under the eye', () => {
 			const kept: { value: number; what: string }[] = []
 			Object.assign(window, { shifts: kept })
 			new PerformanceObserver((list) => {
-				for (const one of list.getEntries() as unknown as {
+				for (const shift of list.getEntries() as unknown as {
 					value: number
 					hadRecentInput: boolean
 					sources: { node: Node | null }[]
 				}[])
-					if (!one.hadRecentInput)
+					if (!shift.hadRecentInput)
 						kept.push({
-							value: one.value,
-							what: one.sources
+							value: shift.value,
+							what: shift.sources
 								.map(({ node }) =>
 									node instanceof Element
 										? `${node.tagName.toLowerCase()} ${(node.textContent ?? '').slice(0, 40)}`
@@ -111,14 +112,16 @@ test.describe('nothing moves under the eye', () => {
 			await page.goto(`${new URL(host.url).origin}/#/${address}`)
 			await page.reload()
 			await expect(page.getByRole('heading', { level: 1 }).first()).toBeVisible()
-			await page.waitForTimeout(700)
+			// what could still push the page has come: it is answered, and the browser has nothing to do
+			await settled(page)
+			await page.evaluate(() => new Promise((idle) => requestIdleCallback(idle)))
 			const all = await shifts(page)
-			const sum = all.reduce((total, one) => total + one.value, 0)
+			const sum = all.reduce((total, shift) => total + shift.value, 0)
 			console.log(`${address.split('/')[0]}: shift ${sum.toFixed(4)}`)
 			if (sum > shiftMost)
 				found.push(
 					`${address} shifts by ${sum.toFixed(3)}: ` +
-						`${all.map((one) => `${one.value.toFixed(3)} ${one.what}`).join('; ')}`,
+						`${all.map(({ value, what }) => `${value.toFixed(3)} ${what}`).join('; ')}`,
 				)
 		}
 		expect(found.join('\n')).toBe('')

@@ -7,6 +7,7 @@ import { join } from 'node:path'
 import { expect, test } from '@playwright/test'
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs'
 import { dayInWords } from '../../shared/engine/visit/age.ts'
+import { still } from './drive.ts'
 import { startHost } from './host.ts'
 import { put, tour } from './tour.ts'
 
@@ -46,7 +47,7 @@ async function textOfPages(pdf: Buffer): Promise<string[]> {
 	for (let at = 1; at <= file.numPages; at++)
 		pages.push(
 			(await (await file.getPage(at)).getTextContent()).items
-				.map((one) => ('str' in one ? one.str : ''))
+				.map((item) => ('str' in item ? item.str : ''))
 				.join(' ')
 				.replace(/\s+/g, ' '),
 		)
@@ -81,11 +82,11 @@ test('a printed list is a proper page', async ({ page }) => {
 			return `${now.getFullYear()}-${String(now.getMonth() + 1).padStart(2, '0')}-${String(now.getDate()).padStart(2, '0')}`
 		})
 		for (const [name, want] of Object.entries(lists)) {
-			await stops.find((one) => one.name === 'help keys')!.open(page)
-			await stops.find((one) => one.name === name)!.open(page)
+			await stops.find((stop) => stop.name === 'help keys')!.open(page)
+			await stops.find((stop) => stop.name === name)!.open(page)
 			// paper does not follow the screen into the dark
 			await put(page, 'own dark')
-			await page.waitForTimeout(300)
+			await still(page)
 			const pdf = await page.pdf({ format: 'A4', preferCSSPageSize: true })
 			if (out) writeFileSync(join(out, `print-${name.replace(' ', '-')}.pdf`), pdf)
 			await put(page, 'light')
@@ -94,10 +95,10 @@ test('a printed list is a proper page', async ({ page }) => {
 			expect(pages.length, `${name}: pages`).toBeGreaterThanOrEqual(want.leastPages)
 			expect(pages[0], name).toContain(want.heading)
 			expect(pages[0], name).toContain(`Printed ${dayInWords(today)}`)
-			pages.forEach((one, at) => {
+			pages.forEach((text, at) => {
 				for (const head of want.heads)
-					expect(one, `${name}, page ${at + 1}: head of the table`).toContain(head)
-				expect(one, `${name}: number of the page`).toContain(`Page ${at + 1} of ${pages.length}`)
+					expect(text, `${name}, page ${at + 1}: head of the table`).toContain(head)
+				expect(text, `${name}: number of the page`).toContain(`Page ${at + 1} of ${pages.length}`)
 			})
 			for (const words of want.not) expect(all, `${name}: not on paper`).not.toContain(words)
 		}

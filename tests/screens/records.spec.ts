@@ -4,7 +4,7 @@
  */
 import { readFileSync } from 'node:fs'
 import { expect, type Locator, type Page, test } from '@playwright/test'
-import { shot } from './drive.ts'
+import { decisionsSaved, shot } from './drive.ts'
 import { startHost } from './host.ts'
 
 /** A button that is not ready yet takes no key. */
@@ -121,7 +121,7 @@ test('a signed visit is amended, both versions stay, and one is marked as entere
 		await decideAll(page)
 		await expect(again).toHaveCount(0)
 		await expect(page.getByText(/^Saved \d\d:/)).toBeVisible()
-		await page.waitForTimeout(1000)
+		await decisionsSaved(page)
 		await expect(page.getByText(/^Saved \d\d:/)).toBeVisible()
 
 		await toTui(page)

@@ -3,7 +3,7 @@
  * them.
  */
 import { expect, type Page } from '@playwright/test'
-import { hostCall } from './drive.ts'
+import { hostCall, settled, still } from './drive.ts'
 
 export interface Stop {
 	name: string
@@ -13,13 +13,8 @@ export interface Stop {
 const alone = async (page: Page) => {
 	for (let tries = 0; tries < 3 && (await page.getByRole('dialog').count()) > 0; tries++) {
 		await page.keyboard.press('Escape')
-		await page.waitForTimeout(350)
+		await still(page)
 	}
-}
-const quiet = async (page: Page) => {
-	await expect(page.getByRole('heading', { level: 1 }).first()).toBeVisible()
-	await expect(page.getByRole('status').filter({ hasText: /^Opening/ })).toHaveCount(0)
-	await page.waitForTimeout(150)
 }
 const at = (name: string, address: string, then?: (page: Page) => Promise<void>): Stop => ({
 	name,
@@ -28,7 +23,7 @@ const at = (name: string, address: string, then?: (page: Page) => Promise<void>)
 		await page.evaluate((to) => {
 			location.hash = to
 		}, address)
-		await quiet(page)
+		await settled(page)
 		await then?.(page)
 	},
 })
@@ -41,7 +36,7 @@ const feet = (playerId: string, name: string, then: (page: Page) => Promise<void
 })
 const dialog = async (page: Page) => {
 	await expect(page.getByRole('dialog')).toBeVisible()
-	await page.waitForTimeout(350)
+	await still(page)
 }
 const paste = async (page: Page) => {
 	await page.getByRole('textbox', { name: 'Heel to toe, left', exact: true }).focus()
@@ -63,7 +58,7 @@ const fieldHelp = async (page: Page) => {
 	)
 		await page.keyboard.press('F1')
 	await expect(now).toContainText('Error and limits')
-	await page.waitForTimeout(400)
+	await still(page)
 }
 const visitPage = async (page: Page) => {
 	await page
@@ -83,7 +78,7 @@ const step = (playerId: string, name: string): Stop => ({
 			.getByRole('navigation', { name: 'Steps' })
 			.getByRole('button', { name, exact: true })
 			.click()
-		await quiet(page)
+		await settled(page)
 	},
 })
 /**

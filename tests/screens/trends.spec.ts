@@ -85,7 +85,10 @@ test('each number of the trends is right, and each chart has its words', async (
 			.locator('xpath=ancestor::section')
 		const row = (title: string) => changed.getByRole('listitem').filter({ hasText: title })
 		await expect(row('Foot length, left')).toContainText(
-			/Real change.*4\.25 mm more: 241\.25 mm now, 237 mm on 6 July 2026\. Smallest real change 4 mm \(same examiner\)\./,
+			new RegExp(
+				'Real change.*4\\.25 mm more: 241\\.25 mm now, 237 mm on 6 July 2026\\. ' +
+					'Smallest real change 4 mm \\(same examiner\\)\\.',
+			),
 		)
 		await expect(row('Foot length, right')).toContainText(
 			/Within error.*2 mm more: 241 mm now, 239 mm on 6 July 2026/,
@@ -101,8 +104,8 @@ test('each number of the trends is right, and each chart has its words', async (
 		const course = (values: readonly (number | string)[], unit: string) =>
 			values.map((value, at) => `${value} ${unit} on ${words[at]}`).join(', ')
 		const round = (value: number) => Math.round(value * 10) / 10
-		const left = visits.map((one) => round(meanOf(one.feet!.left!.heelToToeMm)!)),
-			right = visits.map((one) => round(meanOf(one.feet!.right!.heelToToeMm)!))
+		const left = visits.map((visit) => round(meanOf(visit.feet!.left!.heelToToeMm)!)),
+			right = visits.map((visit) => round(meanOf(visit.feet!.right!.heelToToeMm)!))
 		await expect(chart(/^Foot length over time/)).toHaveAccessibleName(
 			new RegExp(
 				`Left foot: ${course(left, 'mm').replaceAll('.', '\\.')}\\. Right foot: ` +

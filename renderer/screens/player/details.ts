@@ -39,15 +39,16 @@ export function formOf(player: Player): Form {
 export function readForm(
 	form: Form,
 	today: string,
-): { player?: Player; problems: Record<string, string> } {
+): { player: Player | undefined; problems: Record<string, string> } {
 	const filled = (all: readonly string[]) =>
-		all.flatMap((path) =>
-			form[path]?.trim() ? [[path.split('.').at(-1)!, form[path].trim()]] : [],
-		)
+		all.flatMap((path) => {
+			const text = form[path]?.trim()
+			return text ? [[path.replace('guardian.', ''), text]] : []
+		})
 	const guardian = filled(guardianPaths)
 	const read = playerSchema.safeParse({
 		...Object.fromEntries(filled(personPaths)),
-		...(guardian.length ? { guardian: Object.fromEntries(guardian) } : {}),
+		...(guardian.length > 0 ? { guardian: Object.fromEntries(guardian) } : {}),
 	})
 	const problems: Record<string, string> = {}
 	for (const issue of read.error?.issues ?? []) {

@@ -1,112 +1,69 @@
 /** One player: details, earlier visits with their reports, and the way into an assessment. */
-import { Alert, Box, Button, Link, Stack, Typography } from '@mui/material'
-import { useCallback, useEffect, useState } from 'react'
+import { Box, Button, Stack, Typography } from '@mui/material'
 import type { OutputOf } from '../../../shared/contract.ts'
 import { ageYears } from '../../../shared/engine/visit/age.ts'
-import { sexes } from '../../../shared/engine/visit/terms.ts'
-import { call, wordsOf } from '../../host.ts'
+import { Answered } from '../../parts/Answered.tsx'
 import { dayInWords, today } from '../../parts/dates.ts'
-import { byField, Field, Sheet, Trouble } from '../../parts/form.tsx'
-import {
-	type Form,
-	formOf,
-	guardianPaths,
-	paths,
-	personPaths,
-	readForm,
-	titleOf,
-} from './details.ts'
+import { goTo } from '../../parts/goTo.ts'
+import type { PersonRole } from '../../parts/roles.ts'
+import { useHost } from '../../query.ts'
+import { DetailsForm } from './DetailsForm.tsx'
+import type { Player } from './details.ts'
 import type { SavedNotice } from './notice.ts'
+import { SavedWords } from './SavedWords.tsx'
+import { usePlayerForm } from './usePlayerForm.ts'
 import { Visits } from './Visits.tsx'
 
 interface PlayerProps {
-	playerId?: string | undefined
 	/** who works here: reception keeps the details, others assess too */
-	role?: string | undefined
-	notice?: SavedNotice | undefined
+	role: PersonRole
+	notice: SavedNotice | undefined
 	saved: (notice: SavedNotice) => void
 }
-const types: Record<string, string> = {
-	birthDate: 'date',
-	email: 'email',
-	phone: 'tel',
-	'guardian.email': 'email',
-	'guardian.phone': 'tel',
+interface Known {
+	playerId: string
+	opened: OutputOf<'players.open'>
 }
-const needed = ['givenName', 'familyName', 'birthDate', 'sex']
+const underTitle = ({ birthDate, club }: Player): string =>
+	[`Born ${dayInWords(birthDate)}`, `${ageYears(birthDate, today())} years`, club]
+		.filter(Boolean)
+		.join(', ')
 
-export function PlayerScreen({ playerId, role, notice, saved }: PlayerProps) {
-	const [form, setForm] = useState<Form>({})
-	const [opened, setOpened] = useState<OutputOf<'players.open'>>()
-	const [wrong, setWrong] = useState<Record<string, string>>({})
-	const [says, setSays] = useState('')
-	const [edited, setEdited] = useState(false)
-	const [busy, setBusy] = useState(false)
-	const load = useCallback(async () => {
-		if (!playerId) return
-		try {
-			const value = await call('players.open', { playerId })
-			setOpened(value)
-			setForm(formOf(value.player))
-			setEdited(false)
-		} catch (error) {
-			setSays(wordsOf(error))
-		}
-	}, [playerId])
-	useEffect(() => {
-		void load()
-	}, [load])
-
-	const save = async (): Promise<boolean> => {
-		const { player, problems } = readForm(form, today())
-		setWrong(problems)
-		setSays(Object.values(problems).join(' '))
-		if (!player || Object.keys(problems).length) return false
-		setBusy(true)
-		try {
-			saved(await call('players.save', { playerId, player }))
-			await load()
-			return true
-		} catch (error) {
-			const { fields, says: words } = byField(error, 'player', paths)
-			setWrong(fields)
-			setSays([words, ...Object.values(fields)].join(' '))
-			return false
-		} finally {
-			setBusy(false)
-		}
-	}
-	const assess = async () => {
-		if (edited && !(await save())) return
-		location.hash = `#/assessment/${playerId}`
-	}
-	const field = (path: string) => (
-		<Field
-			key={path}
-			label={titleOf(path)}
-			value={form[path] ?? ''}
-			type={types[path]}
-			optional={!needed.includes(path)}
-			error={wrong[path]}
-			options={path === 'sex' ? sexes : undefined}
-			focus={!playerId && path === 'givenName'}
-			set={(value) => {
-				setForm((now) => ({ ...now, [path]: value }))
-				setEdited(true)
-				setWrong(({ [path]: _, ...rest }) => rest)
-			}}
-		/>
+function wayOn([draft]: Known['opened']['drafts']): string {
+	if (!draft) return 'Start assessment'
+	return draft.amends ? 'Resume amendment' : 'Resume assessment'
+}
+function WaysOn({
+	known: { playerId, opened },
+	busy,
+	assess,
+}: {
+	known: Known
+	busy: boolean
+	assess: () => void
+}) {
+	return (
+		<Box sx={{ display: 'flex', gap: 1 }}>
+			<Button variant="outlined" size="large" onClick={() => goTo(`/trends/${playerId}`)}>
+				Trends
+			</Button>
+			<Button variant="outlined" size="large" onClick={() => goTo(`/season/${playerId}`)}>
+				Season
+			</Button>
+			<Button variant="contained" size="large" disabled={busy} onClick={assess}>
+				{wayOn(opened.drafts)}
+			</Button>
+		</Box>
 	)
-	if (playerId && !opened)
-		return says ? (
-			<Trouble says={says} />
-		) : (
-			<Typography role="status">Opening the player.</Typography>
-		)
-	const player = opened?.player
-	const age = player ? ageYears(player.birthDate, today()) : undefined
-	const under18 =
-		/^\d{4}-\d\d-\d\d$/.test(form.birthDate ?? '') && ageYears(form.birthDate!, today()) < 18
+}
+/** @param known undefined for a new player */
+function PlayerPage({ known, role, notice, saved }: PlayerProps & { known: Known | undefined }) {
+	const player = known?.opened.player
+	const typed = usePlayerForm(known?.playerId, player, saved)
+	const assess = async () => {
+		if (typed.edited && !(await typed.save())) return
+		goTo(`/assessment/${known?.playerId}`)
+	}
 	return (
 		<Stack spacing={3}>
 			<Box
@@ -124,109 +81,54 @@ export function PlayerScreen({ playerId, role, notice, saved }: PlayerProps) {
 					</Typography>
 					{player && (
 						<Typography color="textSecondary" sx={{ mt: 0.5 }}>
-							{[`Born ${dayInWords(player.birthDate)}`, `${age} years`, player.club]
-								.filter(Boolean)
-								.join(', ')}
+							{underTitle(player)}
 						</Typography>
 					)}
 				</Box>
-				{opened && role !== 'reception' && (
-					<Box sx={{ display: 'flex', gap: 1 }}>
-						<Button
-							variant="outlined"
-							size="large"
-							onClick={() => {
-								location.hash = `#/trends/${playerId}`
-							}}
-						>
-							Trends
-						</Button>
-						<Button
-							variant="outlined"
-							size="large"
-							onClick={() => {
-								location.hash = `#/season/${playerId}`
-							}}
-						>
-							Season
-						</Button>
-						<Button variant="contained" size="large" disabled={busy} onClick={() => void assess()}>
-							{opened.drafts.length
-								? opened.drafts[0]?.amends
-									? 'Resume amendment'
-									: 'Resume assessment'
-								: 'Start assessment'}
-						</Button>
-					</Box>
+				{known && role !== 'reception' && (
+					<WaysOn known={known} busy={typed.busy} assess={() => void assess()} />
 				)}
 			</Box>
-			{notice && !edited && (
-				<Alert severity="success" role="status">
-					Saved.
-				</Alert>
-			)}
-			{notice && notice.similar.length > 0 && (
-				<Alert severity="info" role="status">
-					Similar players are on record. Nothing was merged; check that this is not the same person.
-					<Box component="ul" sx={{ m: 0, mt: 0.5, pl: 2.5 }}>
-						{notice.similar.map((one) => (
-							<li key={one.playerId}>
-								<Link href={`#/players/${one.playerId}`} color="inherit" sx={{ fontWeight: 600 }}>
-									{one.givenName} {one.familyName}
-								</Link>
-								, born {dayInWords(one.birthDate)}
-								{one.club ? `, ${one.club}` : ''}
-							</li>
-						))}
-					</Box>
-				</Alert>
-			)}
+			{notice && <SavedWords notice={notice} edited={typed.edited} />}
 			<Box
 				sx={{
 					display: 'grid',
 					gridTemplateColumns: {
 						xs: 'minmax(0, 1fr)',
-						lg: opened ? 'minmax(0, 2fr) minmax(0, 1fr)' : 'minmax(0, 900px)',
+						lg: known ? 'minmax(0, 2fr) minmax(0, 1fr)' : 'minmax(0, 900px)',
 					},
 					gap: 3,
 					alignItems: 'start',
 				}}
 			>
-				<Stack
-					component="form"
-					noValidate
-					spacing={3}
-					onSubmit={(event) => {
-						event.preventDefault()
-						void save()
-					}}
-				>
-					<Sheet title="Details">{personPaths.map(field)}</Sheet>
-					<Sheet
-						title="Guardian"
-						hint={
-							under18
-								? 'This player is under 18: name the parent or guardian who comes along or ' +
-									'consents.'
-								: 'Needed for a player under 18; else leave it empty.'
-						}
-					>
-						{guardianPaths.map(field)}
-					</Sheet>
-					<Trouble says={says} />
-					<Box>
-						<Button
-							type="submit"
-							variant={opened ? 'outlined' : 'contained'}
-							size="large"
-							disabled={busy}
-						>
-							Save player
-						</Button>
-					</Box>
-				</Stack>
-				{opened && <Visits role={role} visits={opened.visits} drafts={opened.drafts} />}
+				<DetailsForm typed={typed} isNew={!known} />
+				{known && (
+					<Visits
+						playerId={known.playerId}
+						role={role}
+						visits={known.opened.visits}
+						drafts={known.opened.drafts}
+					/>
+				)}
 			</Box>
 		</Stack>
 	)
 }
+function KnownPlayer({ playerId, ...rest }: PlayerProps & { playerId: string }) {
+	const answer = useHost('players.open', { playerId })
+	return (
+		<Answered of={answer} what="the player">
+			{(opened) => <PlayerPage known={{ playerId, opened }} {...rest} />}
+		</Answered>
+	)
+}
+/** @param playerId undefined for a new player */
+export const PlayerScreen = ({
+	playerId,
+	...rest
+}: PlayerProps & { playerId: string | undefined }) =>
+	playerId ? (
+		<KnownPlayer playerId={playerId} {...rest} />
+	) : (
+		<PlayerPage known={undefined} {...rest} />
+	)

@@ -86,7 +86,10 @@ export function Audit() {
 	return (
 		<Panel
 			title="Audit trail"
-			hint="Every reading, change, print, export, sending and unlock. Rows hold references, no measures. Nobody can change or delete one unseen."
+			hint={
+				'Every reading, change, print, export, sending and unlock. Rows hold references, no ' +
+				'measures. Nobody can change or delete one unseen.'
+			}
 		>
 			<Box
 				className="lw-screen-only"

@@ -65,7 +65,10 @@ function OnRecord({
 	return (
 		<Panel
 			title="On record"
-			hint="Coach and club, e-mail, photos, squad summary and teaching are denied until someone permits them."
+			hint={
+				'Coach and club, e-mail, photos, squad summary and teaching are denied until someone ' +
+				'permits them.'
+			}
 		>
 			{consents.some((consent) => !consent.withdrawn) && (
 				<Box sx={{ maxWidth: 360, displayPrint: 'none' }}>

@@ -24,9 +24,10 @@ export function Destroy({
 			alsoBackups,
 		})
 		close()
+		const older = backupsThatStillHold.length
 		return (
-			`${records} records were destroyed and a line was kept in the ` +
-			`register.${backupsThatStillHold.length ? ` ${backupsThatStillHold.length} older backups still hold them.` : ''} ` +
+			`${records} records were destroyed and a line was kept in the register.` +
+			`${older > 0 ? ` ${older} older backups still hold them.` : ''} ` +
 			'Copies on sticks that are not plugged in still hold them too.'
 		)
 	}

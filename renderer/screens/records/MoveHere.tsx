@@ -21,7 +21,10 @@ export function MoveHere({ done, opened }: { done: () => void; opened?: () => vo
 				</Alert>
 				<Panel
 					title="Recovery key"
-					hint="It opens these records should the passphrase be forgotten. It is shown only now: write it down, and keep it apart from this PC."
+					hint={
+						'It opens these records should the passphrase be forgotten. It is shown only now: ' +
+						'write it down, and keep it apart from this PC.'
+					}
 				>
 					<Typography
 						sx={{ fontFamily: 'monospace', fontSize: '1.25rem', overflowWrap: 'anywhere' }}
@@ -58,14 +61,20 @@ export function MoveHere({ done, opened }: { done: () => void; opened?: () => vo
 		>
 			<Panel
 				title="Or bring records from a backup or a pack"
-				hint="For a new PC, or where the records file was damaged: unlock afterwards with the passphrase or the recovery key of that backup. For an outreach day: open a pack here."
+				hint={
+					'For a new PC, or where the records file was damaged: unlock afterwards with the ' +
+					'passphrase or the recovery key of that backup. For an outreach day: open a pack here.'
+				}
 			>
 				<Field
 					label="Backup or pack file"
 					value={file}
 					set={setFile}
 					optional
-					hint="A whole path, such as /media/stick/pack-2027-01-20-ab12cd.lwpack, or the name of a backup in the data folder."
+					hint={
+						'A whole path, such as /media/stick/pack-2027-01-20-ab12cd.lwpack, or the name of a ' +
+						'backup in the data folder.'
+					}
 				/>
 				<Field
 					label="Pack passphrase"

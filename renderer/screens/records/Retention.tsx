@@ -77,7 +77,10 @@ function OnHold({
 	return (
 		<Panel
 			title="On hold"
-			hint="Complaint, claim or dispute: kept without end until released. A record that is not due is put on hold on the player's page."
+			hint={
+				'Complaint, claim or dispute: kept without end until released. A record that is not due ' +
+				"is put on hold on the player's page."
+			}
 		>
 			<Rows
 				label="Records on hold"

@@ -58,9 +58,9 @@ export function LookSettings() {
 					onChange={(_, textPercent: number | null) => textPercent && set({ textPercent })}
 					sx={{ flexWrap: 'wrap' }}
 				>
-					{textSizes.map((textSiz) => (
-						<ToggleButton key={textSiz} value={textSiz} sx={{ px: 2 }}>
-							{textSiz} %
+					{textSizes.map((percent) => (
+						<ToggleButton key={percent} value={percent} sx={{ px: 2 }}>
+							{percent} %
 						</ToggleButton>
 					))}
 				</ToggleButtonGroup>

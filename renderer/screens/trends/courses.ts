@@ -33,11 +33,10 @@ function chartOf({ id, title, yTitle, unit, leastSpan, lines }: Course): Chart |
 		}),
 	)
 	const told = lines
-		.map(
-			(line) =>
-				`${line.name}: ` +
-				`${line.values.map((value) => `${value.value} ${unit} on ${dayInWords(value.date)}`).join(', ')}`,
-		)
+		.map(({ name, values }) => {
+			const readings = values.map(({ value, date }) => `${value} ${unit} on ${dayInWords(date)}`)
+			return `${name}: ${readings.join(', ')}`
+		})
 		.join('. ')
 	return {
 		id,
@@ -83,9 +82,9 @@ export function painChart(visits: readonly Visit[]): Chart | undefined {
 		yTitle: 'Pain',
 		unit: '/10',
 		leastSpan: 10,
-		lines: [...new Set(all.map((one) => one.name))].map((name) => ({
+		lines: [...new Set(all.map(({ name }) => name))].map((name) => ({
 			name,
-			values: all.filter((one) => one.name === name),
+			values: all.filter((value) => value.name === name),
 		})),
 	})
 }
@@ -100,7 +99,7 @@ export function loadChart(visits: readonly Visit[]): Chart | undefined {
 	const lines = [
 		line('organised sport', (visit) => visit.play?.organisedHoursPerWeek),
 		line('free play', (visit) => visit.play?.freePlayHoursPerWeek),
-	].filter((one) => one.values.length > 0)
+	].filter(({ values }) => values.length > 0)
 	return chartOf({
 		id: 'trends.load',
 		title: 'Hours of sport a week',

@@ -2,42 +2,100 @@
 import { Box, Button, Paper, Stack, Typography } from '@mui/material'
 import { useState } from 'react'
 import { leastPassphrase } from '../../../shared/desk/workplace/passphrase.ts'
-import { wordsOf } from '../../host.ts'
 import { Field, Trouble } from '../../parts/form.tsx'
-import { change } from '../../query.ts'
+import { change, useHostAction } from '../../query.ts'
 
+interface Typed {
+	passphrase: string
+	recoveryKey: string
+}
+/** @throws Error where it is empty */
+async function byPassphrase({ passphrase }: Typed): Promise<string> {
+	if (!passphrase) throw new Error('Passphrase is empty. Type it, or use the recovery key.')
+	await change('session.unlock', { passphrase })
+	return ''
+}
+/** @throws Error where something is empty or too short */
+async function byRecoveryKey({ passphrase, recoveryKey }: Typed): Promise<string> {
+	if (!recoveryKey.trim())
+		throw new Error('Recovery key is empty. Type it as it stands on the paper.')
+	if (passphrase.length < leastPassphrase)
+		throw new Error(
+			`New passphrase has ${passphrase.length} characters. Choose one of ${leastPassphrase} ` +
+				'or more.',
+		)
+	await change('session.unlockWithRecoveryKey', {
+		recoveryKey: recoveryKey.trim(),
+		newPassphrase: passphrase,
+	})
+	return ''
+}
+/** The two ways in: what the passphrase is there, and how to change to the other way. */
+const ways = {
+	passphrase: {
+		label: 'Passphrase',
+		autoComplete: 'current-password',
+		hint: undefined,
+		open: byPassphrase,
+		other: 'Use the recovery key',
+	},
+	recoveryKey: {
+		label: 'New passphrase',
+		autoComplete: 'new-password',
+		hint: `${leastPassphrase} characters or more; it takes the place of the old one.`,
+		open: byRecoveryKey,
+		other: 'Use the passphrase',
+	},
+} as const
+
+type WayIn = keyof typeof ways
+
+function useUnlocking() {
+	const [typed, setTyped] = useState<Typed>({ passphrase: '', recoveryKey: '' })
+	const [by, setBy] = useState<WayIn>('passphrase')
+	const { busy, says, run, forget } = useHostAction()
+	return {
+		typed,
+		by,
+		busy,
+		says,
+		put: (part: Partial<Typed>) => setTyped((now) => ({ ...now, ...part })),
+		unlock: () => run(() => ways[by].open(typed)),
+		takeOtherWay: () => {
+			setBy(by === 'passphrase' ? 'recoveryKey' : 'passphrase')
+			setTyped((now) => ({ ...now, passphrase: '' }))
+			forget()
+		},
+	}
+}
+function Fields({ typed, by, put }: Pick<ReturnType<typeof useUnlocking>, 'typed' | 'by' | 'put'>) {
+	const { label, autoComplete, hint } = ways[by]
+	return (
+		<>
+			{by === 'recoveryKey' && (
+				<Field
+					label="Recovery key"
+					value={typed.recoveryKey}
+					set={(recoveryKey) => put({ recoveryKey })}
+					focus
+					hint="As it stands on the paper."
+				/>
+			)}
+			<Field
+				key={by}
+				label={label}
+				type="password"
+				autoComplete={autoComplete}
+				value={typed.passphrase}
+				set={(passphrase) => put({ passphrase })}
+				focus={by === 'passphrase'}
+				hint={hint}
+			/>
+		</>
+	)
+}
 export function Unlock({ clinicName }: { clinicName?: string | undefined }) {
-	const [passphrase, setPassphrase] = useState('')
-	const [recoveryKey, setRecoveryKey] = useState('')
-	const [byKey, setByKey] = useState(false)
-	const [busy, setBusy] = useState(false)
-	const [says, setSays] = useState('')
-	const problem = () => {
-		if (!byKey) return passphrase ? '' : 'Passphrase is empty. Type it, or use the recovery key.'
-		if (!recoveryKey.trim()) return 'Recovery key is empty. Type it as it stands on the paper.'
-		return passphrase.length < leastPassphrase
-			? `New passphrase has ${passphrase.length} characters. Choose one of ${leastPassphrase} ` +
-					'or more.'
-			: ''
-	}
-	const go = async () => {
-		const found = problem()
-		setSays(found)
-		if (found) return
-		setBusy(true)
-		try {
-			if (byKey)
-				await change('session.unlockWithRecoveryKey', {
-					recoveryKey: recoveryKey.trim(),
-					newPassphrase: passphrase,
-				})
-			else await change('session.unlock', { passphrase })
-		} catch (error) {
-			setSays(wordsOf(error))
-		} finally {
-			setBusy(false)
-		}
-	}
+	const { unlock, takeOtherWay, busy, says, by, ...fields } = useUnlocking()
 	return (
 		<Paper
 			variant="outlined"
@@ -49,7 +107,7 @@ export function Unlock({ clinicName }: { clinicName?: string | undefined }) {
 				spacing={2.5}
 				onSubmit={(event) => {
 					event.preventDefault()
-					void go()
+					unlock()
 				}}
 			>
 				<Box>
@@ -58,42 +116,12 @@ export function Unlock({ clinicName }: { clinicName?: string | undefined }) {
 						{clinicName ? `The records of ${clinicName} are locked.` : 'The records are locked.'}
 					</Typography>
 				</Box>
-				{byKey && (
-					<Field
-						label="Recovery key"
-						value={recoveryKey}
-						set={setRecoveryKey}
-						focus
-						hint="As it stands on the paper."
-					/>
-				)}
-				<Field
-					key={String(byKey)}
-					label={byKey ? 'New passphrase' : 'Passphrase'}
-					type="password"
-					autoComplete={byKey ? 'new-password' : 'current-password'}
-					value={passphrase}
-					set={setPassphrase}
-					focus={!byKey}
-					hint={
-						byKey
-							? `${leastPassphrase} characters or more; it takes the place of the old one.`
-							: undefined
-					}
-				/>
+				<Fields by={by} {...fields} />
 				<Trouble says={says} />
 				<Button type="submit" variant="contained" size="large" disabled={busy}>
 					Unlock
 				</Button>
-				<Button
-					onClick={() => {
-						setByKey(!byKey)
-						setPassphrase('')
-						setSays('')
-					}}
-				>
-					{byKey ? 'Use the passphrase' : 'Use the recovery key'}
-				</Button>
+				<Button onClick={takeOtherWay}>{ways[by].other}</Button>
 			</Stack>
 		</Paper>
 	)

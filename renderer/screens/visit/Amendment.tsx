@@ -4,7 +4,7 @@
  */
 import { Alert, Box, Button, Checkbox, FormControlLabel } from '@mui/material'
 import { useMemo, useState } from 'react'
-import type { OutputOf, SignedVisit } from '../../../shared/contract.ts'
+import type { DraftContent, OutputOf, SignedVisit } from '../../../shared/contract.ts'
 import { differences } from '../../../shared/desk/records/amendment.ts'
 import { assess } from '../../../shared/engine/assess.ts'
 import type { Assessment } from '../../../shared/engine/findings/assessment.ts'
@@ -12,8 +12,11 @@ import { openProtocol, type ProtocolFile } from '../../../shared/engine/protocol
 import { signingBlocks } from '../../../shared/engine/report/signing.ts'
 import type { Visit } from '../../../shared/engine/visit/visit.ts'
 import { call } from '../../host.ts'
+import { Refused } from '../../parts/Answered.tsx'
 import { Trouble } from '../../parts/form.tsx'
-import { Panel, useAction, useAnswer } from '../../parts/panels.tsx'
+import { goTo } from '../../parts/goTo.ts'
+import { Panel } from '../../parts/panels.tsx'
+import { change, useHost, useHostAction } from '../../query.ts'
 import { Differences } from './Differences.tsx'
 
 export type Amending = OutputOf<'drafts.open'>
@@ -23,10 +26,11 @@ export type Amending = OutputOf<'drafts.open'>
  */
 export async function amendmentOf(signed: SignedVisit): Promise<Amending | undefined> {
 	const { drafts } = await call('players.open', { playerId: signed.playerId })
-	if (drafts.length === 0) return undefined
+	const [open] = drafts
+	if (!open) return undefined
 	const amending = await call('drafts.open', {
 		playerId: signed.playerId,
-		visitDate: drafts[0]!.visitDate,
+		visitDate: open.visitDate,
 	})
 	const own = JSON.stringify(signed.visit)
 	return amending.earlier.some((visit) => JSON.stringify(visit) === own) ? undefined : amending
@@ -48,20 +52,10 @@ const comparable = ({
 	decisions: { consentNoted: _, ...decisions },
 }: Pick<SignedVisit, 'visit' | 'decisions'>) => ({ visit, decisions })
 
-export function Amendment({
-	signed,
-	amending: { draft, earlier },
-	done,
-}: {
-	signed: SignedVisit
-	amending: Amending
-	done: () => void
-}) {
-	const [consent, setConsent] = useState(false)
-	const { busy, says, run } = useAction()
-	const next = (signed.version ?? 1) + 1
-	const shelf = useAnswer('shelf.get', {})
-	const protocol = useAnswer('protocol.get', {})
+/** How the amendment differs, and what keeps it from being signed: undefined until known. */
+function useAmendment(signed: SignedVisit, { draft, earlier }: Amending) {
+	const shelf = useHost('shelf.get', {})
+	const protocol = useHost('protocol.get', {})
 	const assessment = useMemo(
 		() =>
 			shelf.value && protocol.value
@@ -74,52 +68,46 @@ export function Amendment({
 	// the tick for consent stands below
 	const blocks =
 		shelf.value && protocol.value
-			? signingBlocks(
-					{ ...draft.content, decisions: { ...draft.content.decisions, consentNoted: true } },
-					assessment,
-					openProtocol(protocol.value.file),
-				)
-			: []
+			? signingBlocks(withConsent(draft.content), assessment, openProtocol(protocol.value.file))
+			: undefined
+	return { changed, results, blocks, refused: shelf.says ? shelf : protocol }
+}
+const withConsent = (content: DraftContent): DraftContent => ({
+	...content,
+	decisions: { ...content.decisions, consentNoted: true },
+})
+function Blocks({ blocks }: { blocks: readonly { says: string }[] }) {
+	if (blocks.length === 0) return null
+	return (
+		<Alert severity="warning">
+			<strong>What keeps this from being signed</strong>
+			<Box component="ul" sx={{ m: 0, pl: 2.5 }}>
+				{blocks.map(({ says }) => (
+					<li key={says}>{says}</li>
+				))}
+			</Box>
+		</Alert>
+	)
+}
+/** @param ready nothing but the tick for consent is open */
+function SignAmendment({
+	draft,
+	version,
+	ready,
+}: {
+	draft: Amending['draft']
+	version: number
+	ready: boolean
+}) {
+	const [consent, setConsent] = useState(false)
+	const { busy, says, run } = useHostAction()
 	const sign = async () => {
-		await call('drafts.save', {
-			draftId: draft.draftId,
-			content: { ...draft.content, decisions: { ...draft.content.decisions, consentNoted: true } },
-		})
-		await call('visits.sign', { draftId: draft.draftId })
-		done()
+		await call('drafts.save', { draftId: draft.draftId, content: withConsent(draft.content) })
+		await change('visits.sign', { draftId: draft.draftId })
 		return ''
 	}
 	return (
-		<Panel
-			title={`Amendment to version ${next}`}
-			hint="Not signed yet. The signed version stands until it is, and stays in the history afterwards."
-		>
-			<Differences
-				label={`Differences of version ${next}`}
-				differences={[...changed, ...results]}
-				none="Nothing was changed yet. Go on amending first."
-			/>
-			<Box>
-				<Button
-					variant="outlined"
-					disabled={busy}
-					onClick={() => {
-						location.hash = `#/assessment/${signed.playerId}`
-					}}
-				>
-					Go on amending
-				</Button>
-			</Box>
-			{blocks.length > 0 && (
-				<Alert severity="warning">
-					<strong>What keeps this from being signed</strong>
-					<Box component="ul" sx={{ m: 0, pl: 2.5 }}>
-						{blocks.map(({ says: why }) => (
-							<li key={why}>{why}</li>
-						))}
-					</Box>
-				</Alert>
-			)}
+		<>
 			<FormControlLabel
 				sx={{ minHeight: 44 }}
 				label="Consent to assessment and record was given and noted"
@@ -132,22 +120,42 @@ export function Amendment({
 				}
 			/>
 			<Box>
-				<Button
-					variant="contained"
-					disabled={
-						busy ||
-						!consent ||
-						!shelf.value ||
-						!protocol.value ||
-						blocks.length > 0 ||
-						changed.length === 0
-					}
-					onClick={() => run(sign)}
-				>
-					Sign version {next}
+				<Button variant="contained" disabled={busy || !consent || !ready} onClick={() => run(sign)}>
+					Sign version {version}
 				</Button>
 			</Box>
-			<Trouble says={says || shelf.says || protocol.says} />
+			<Trouble says={says} />
+		</>
+	)
+}
+export function Amendment({ signed, amending }: { signed: SignedVisit; amending: Amending }) {
+	const next = (signed.version ?? 1) + 1
+	const { changed, results, blocks, refused } = useAmendment(signed, amending)
+	return (
+		<Panel
+			title={`Amendment to version ${next}`}
+			hint={
+				'Not signed yet. The signed version stands until it is, and stays in the history ' +
+				'afterwards.'
+			}
+		>
+			<Differences
+				label={`Differences of version ${next}`}
+				differences={[...changed, ...results]}
+				none="Nothing was changed yet. Go on amending first."
+			/>
+			<Box>
+				<Button variant="outlined" onClick={() => goTo(`/assessment/${signed.playerId}`)}>
+					Go on amending
+				</Button>
+			</Box>
+			<Blocks blocks={blocks ?? []} />
+			<SignAmendment
+				draft={amending.draft}
+				version={next}
+				ready={blocks?.length === 0 && changed.length > 0}
+			/>
+			<Refused of={refused} />
 		</Panel>
 	)
 }

@@ -17,8 +17,8 @@ export function Differences({
 	none: string
 }) {
 	const told = toldDifferences(differences)
-	const own = told.filter((one) => one.part !== 'result')
-	const results = told.filter((one) => one.part === 'result')
+	const own = told.filter((difference) => difference.part !== 'result')
+	const results = told.filter((difference) => difference.part === 'result')
 	const table = (rows: typeof told, name: string) => (
 		<Rows
 			label={name}

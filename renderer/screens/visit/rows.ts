@@ -34,12 +34,44 @@ const groups: Record<string, string> = {
 	notMeasured: 'Not measured',
 	notes: 'Clinical notes',
 }
-function leaves(value: unknown, path: string): { path: string; value: unknown }[] {
+interface Leaf {
+	path: string
+	value: unknown
+}
+function leaves(value: unknown, path: string): Leaf[] {
 	if (value === undefined || (Array.isArray(value) && value.length === 0)) return []
 	return isLeaf(value)
 		? [{ path, value }]
-		: Object.entries(value as Loose).flatMap(([key, one]) => leaves(one, `${path}.${key}`))
+		: Object.entries(value as Loose).flatMap(([key, inner]) => leaves(inner, `${path}.${key}`))
 }
+function wordsOf({ path, value }: Leaf): string {
+	const unit = metaOf(path)?.unit
+	return valueWords(value, unit === 'count' ? '' : unit)
+}
+/** One row a field; left and right of the same measure share it. */
+function measureRows(found: readonly Leaf[]): Row[] {
+	const sided = found.some(({ path }) => sideOf(path) !== undefined)
+	const rows = new Map<string, Row & { values: string[] }>()
+	for (const leaf of found) {
+		const side = sideOf(leaf.path)
+		const bare = leaf.path.replace(/(^|\.)(left|right)(?=\.|$)/, '$1')
+		const values = rows.get(bare)?.values ?? (sided && side ? ['', ''] : [''])
+		values[values.length === 2 && side === 'right' ? 1 : 0] = wordsOf(leaf)
+		rows.set(bare, { key: leaf.path, title: titleOf(leaf.path), values })
+	}
+	return [...rows.values()]
+}
+/** The reasons for what was not measured, each by the path of its field. */
+const reasonRows = (found: readonly Leaf[]): Row[] =>
+	found.map((leaf) => {
+		const side = sideOf(leaf.path)
+		const title = titleOf(leaf.path.slice('notMeasured.'.length))
+		return {
+			key: leaf.path,
+			title: side ? `${title}, ${side}` : title,
+			values: [wordsOf(leaf)],
+		}
+	})
 /**
  * All fields of the visit that hold something, in the order of the form; left and right beside each
  * other.
@@ -48,29 +80,8 @@ export function groupsOf(visit: SignedVisit['visit']): Group[] {
 	return Object.entries(groups).flatMap(([key, title]) => {
 		const found = leaves((visit as Loose)[key], key)
 		if (found.length === 0) return []
-		const sided = found.some((one) => sideOf(one.path) !== undefined)
-		const rows = new Map<string, { key: string; title: string; values: string[] }>()
-		for (const { path, value } of found) {
-			const side = sideOf(path)
-			const bare = path.replace(/(^|\.)(left|right)(?=\.|$)/, '$1')
-			const words = valueWords(value, metaOf(path)?.unit === 'count' ? '' : metaOf(path)?.unit)
-			// the reasons for what was not measured stand by the path of their field
-			const name =
-				key === 'notMeasured'
-					? `${titleOf(path.slice('notMeasured.'.length))}${side ? `, ${side}` : ''}`
-					: titleOf(path)
-			const known = key === 'notMeasured' ? undefined : rows.get(bare)
-			const values = known?.values ?? (sided && side && key !== 'notMeasured' ? ['', ''] : [''])
-			values[values.length === 2 && side === 'right' ? 1 : 0] = words
-			rows.set(key === 'notMeasured' ? path : bare, { key: path, title: name, values })
-		}
-		return [
-			{
-				title,
-				rows: [...rows.values()],
-				sided: [...rows.values()].some((row) => row.values.length === 2),
-			},
-		]
+		const rows = key === 'notMeasured' ? reasonRows(found) : measureRows(found)
+		return [{ title, rows, sided: rows.some((row) => row.values.length === 2) }]
 	})
 }
 /** The frozen assessment, as the engine of its time wrote it. */

@@ -5,7 +5,7 @@
 import { Alert, Box, Button, Stack, Tab, Tabs } from '@mui/material'
 import { useState } from 'react'
 import type { Shelf } from '../../../../shared/engine/visit/shelf.ts'
-import { ReportPreview } from '../../../parts/DocumentView.tsx'
+import { ReportPreview } from '../../../parts/ReportPreview.tsx'
 import type { StepProps } from '../stepProps.ts'
 import { Actions, Review, WarningSigns } from './ActionsAndReview.tsx'
 import { undecidedFindings, undecidedWishes } from './decisions.ts'

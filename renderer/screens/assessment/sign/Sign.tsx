@@ -7,7 +7,7 @@ import { useRef } from 'react'
 import type { StepProps } from '../stepProps.ts'
 import { BeforeSigning } from './BeforeSigning.tsx'
 import { Signed } from './Signed.tsx'
-import { type Page, type Trouble, useSigning } from './useSigning.ts'
+import { type ShownPage, type Trouble, useSigning } from './useSigning.ts'
 
 interface SignProps extends StepProps {
 	/**
@@ -51,7 +51,7 @@ export function Sign(props: SignProps) {
 }
 
 interface ReportProps {
-	page: Page
+	page: ShownPage
 	frame: React.RefObject<HTMLIFrameElement | null>
 }
 function Report({ page, frame }: ReportProps) {

@@ -5,26 +5,25 @@
 import { useEffect, useRef, useState } from 'react'
 import type { OutputOf } from '../../../../shared/contract.ts'
 import { call, HostRefusal } from '../../../host.ts'
-import { urlOf } from '../../../parts/files.ts'
+import { useFileUrl } from '../../../parts/useFileUrl.ts'
 
 type Pdf = OutputOf<'drafts.preview'>
 type Clinician = OutputOf<'clinic.get'>['clinician']
-/** A page to be shown: its address is freed when another takes its place. */
-export interface Page {
-	url: string
+/** A page to be shown. */
+interface Page {
+	base64: string
 	fileName: string
 	signed: boolean
+}
+/** The same with its address, once it has one. */
+export interface ShownPage extends Page {
+	url: string
 }
 export interface Trouble {
 	title: string
 	says: string
 	problems: { path: string; message: string }[]
 }
-const pageOf = (pdf: Pdf, signed: boolean): Page => ({
-	url: urlOf(pdf.base64),
-	fileName: pdf.fileName,
-	signed,
-})
 const troubleOf = (title: string, error: unknown): Trouble => ({
 	title,
 	says: error instanceof Error ? error.message : String(error),
@@ -42,18 +41,6 @@ function useStillHere() {
 	}, [])
 	return here
 }
-/** The page on screen; the address of the one before is freed. */
-function usePage() {
-	const [page, setPage] = useState<Page>()
-	useEffect(
-		() => () => {
-			if (page) URL.revokeObjectURL(page.url)
-		},
-		[page],
-	)
-	return [page, setPage] as const
-}
-
 interface Signing {
 	draftId: string
 	/** Saves what was typed last; it comes before every page and before the signature. */
@@ -64,7 +51,7 @@ interface Signing {
 export function useSigning({ draftId, saveNow, onSigned }: Signing) {
 	const here = useStillHere()
 	const [clinician, setClinician] = useState<Clinician>()
-	const [page, setPage] = usePage()
+	const [page, setPage] = useState<Page>()
 	const [busy, setBusy] = useState('')
 	const [trouble, setTrouble] = useState<Trouble>()
 	const [visitId, setVisitId] = useState('')
@@ -86,8 +73,9 @@ export function useSigning({ draftId, saveNow, onSigned }: Signing) {
 			if (here.current) setBusy('')
 		}
 	}
-	const show = (pdf: Pdf, signed: boolean) => {
-		if (here.current) setPage(pageOf(pdf, signed))
+	const url = useFileUrl(page?.base64)
+	const show = ({ base64, fileName }: Pdf, signed: boolean) => {
+		if (here.current) setPage({ base64, fileName, signed })
 	}
 	const preview = () =>
 		run('Preparing the page', 'The preview was not made', async () => {
@@ -111,7 +99,8 @@ export function useSigning({ draftId, saveNow, onSigned }: Signing) {
 		})
 		if (id) await openReport(id)
 	}
-	return { clinician, page, busy, trouble, visitId, preview, openReport, sign }
+	const shown: ShownPage | undefined = page && url ? { ...page, url } : undefined
+	return { clinician, page: shown, busy, trouble, visitId, preview, openReport, sign }
 }
 /** How far the signing is, and what can be done next. */
 export type SigningState = ReturnType<typeof useSigning>

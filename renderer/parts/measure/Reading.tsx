@@ -1,0 +1,126 @@
+/** A number with its repeats, or text: typed, judged at once, compared with the last visit. */
+import { Box, TextField, Typography } from '@mui/material'
+import { type CSSProperties, type ReactNode, useContext, useEffect, useState } from 'react'
+import type { FieldMeta } from '../../../shared/engine/visit/field-meta.ts'
+import { withNotMeasured, withRaw, withValue } from '../draft-path.ts'
+import { type Judged, judge } from '../judge.ts'
+import { PasteBlock } from '../PasteDialog.tsx'
+import { isBlock } from '../pasteBlock.ts'
+import { unitShown } from '../units.ts'
+import {
+	copyOther,
+	type FieldProps,
+	nameOf,
+	otherOf,
+	sameAsOther,
+	storedText,
+} from './fieldState.ts'
+import { lastVisitWords, meanWords } from './readingWords.ts'
+import { undone } from './undone.ts'
+import { WhyNot } from './WhyNot.tsx'
+
+/** The text under the hand, before it is a value; undefined where the draft's own stands. */
+function useTyped(): [string | undefined, (text: string | undefined) => void] {
+	const [typed, setTyped] = useState<string>()
+	useEffect(() => {
+		const back = () => setTyped(undefined)
+		addEventListener(undone, back)
+		return () => removeEventListener(undone, back)
+	}, [])
+	return [typed, setTyped]
+}
+/** Keeps what was typed as a value, as a reason, or as raw text until it can be read. */
+function keep({ path, change }: FieldProps, text: string): void {
+	const { notMeasured, error, value } = judge(path, text)
+	change((now) => {
+		if (notMeasured !== undefined) return withNotMeasured(now, path, notMeasured)
+		return error === undefined ? withValue(now, path, value) : withRaw(now, path, text)
+	})
+}
+/** An empty line keeps its place, so that nothing moves when words come. */
+function helpLines(says: string, last: string): ReactNode {
+	if (!says && !last) return ' '
+	return (
+		<>
+			{says}
+			{says && last ? <br /> : null}
+			{last ? (
+				<Box component="span" sx={{ color: 'text.secondary' }}>
+					{last}
+				</Box>
+			) : null}
+		</>
+	)
+}
+/** A value is read from where the foot is held; a reason needs no such size. */
+const numberStyle = (isReason: boolean): CSSProperties => ({
+	...(isReason ? { fontSize: '1rem' } : { fontSize: '1.5rem', fontWeight: 600 }),
+	paddingTop: 4,
+	paddingBottom: 4,
+	fontVariantNumeric: 'tabular-nums',
+})
+const Unit = ({ unit }: { unit: string }) => (
+	<Typography variant="body2" color="text.secondary" sx={{ pl: 1, whiteSpace: 'nowrap' }}>
+		{unitShown(unit)}
+	</Typography>
+)
+/** What stands round the text of a field, by its kind and by what was found wrong. */
+function slotsOf(path: string, meta: FieldMeta, { error, warning }: Judged, isReason: boolean) {
+	const number = meta.kind === 'number'
+	return {
+		htmlInput: {
+			'aria-label': nameOf(path),
+			'data-path': path,
+			'aria-keyshortcuts': otherOf(path) ? sameAsOther : undefined,
+			inputMode: number ? ('decimal' as const) : ('text' as const),
+			autoComplete: 'off',
+			style: number ? numberStyle(isReason) : {},
+		},
+		input: number ? { endAdornment: <Unit unit={meta.unit} /> } : {},
+		formHelperText: {
+			role: error || warning ? 'alert' : undefined,
+			sx: warning && !error ? { color: 'warning.main' } : {},
+		},
+	}
+}
+export function Reading({ meta, ...field }: FieldProps & { meta: FieldMeta }) {
+	const { path, draft, change, before } = field
+	const [typed, setTyped] = useTyped()
+	const takeBlock = useContext(PasteBlock)
+	const text = typed ?? storedText(field)
+	const judged = judge(path, text)
+	const reason = meta.kind === 'number' ? draft.visit.notMeasured?.[path] : undefined
+	const says = judged.error ?? judged.warning ?? meanWords(path, meta, draft.visit)
+	return (
+		<Box>
+			<TextField
+				fullWidth
+				size="small"
+				value={text}
+				error={Boolean(judged.error)}
+				helperText={helpLines(says, lastVisitWords(path, meta, draft.visit, before))}
+				onChange={(event) => {
+					setTyped(event.target.value)
+					keep(field, event.target.value)
+				}}
+				onBlur={() => setTyped(undefined)}
+				onKeyDown={copyOther(field, () => setTyped(undefined))}
+				onPaste={(event) => {
+					const block = event.clipboardData.getData('text/plain')
+					if (isBlock(block) && takeBlock(path, block)) event.preventDefault()
+				}}
+				slotProps={slotsOf(path, meta, judged, reason !== undefined)}
+			/>
+			{reason === undefined ? null : (
+				<WhyNot
+					name={nameOf(path)}
+					reason={reason}
+					set={(words) => {
+						setTyped(undefined)
+						change((now) => withNotMeasured(now, path, words))
+					}}
+				/>
+			)}
+		</Box>
+	)
+}

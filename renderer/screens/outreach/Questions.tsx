@@ -1,0 +1,108 @@
+/** What two places recorded differently: a person says which counts. */
+import { Box, Button, FormControlLabel, Radio, RadioGroup, Typography } from '@mui/material'
+import { useState } from 'react'
+import { Form, Trouble } from '../../parts/form.tsx'
+import { Panel, timeWords } from '../../parts/panels.tsx'
+import { change, useHostAction } from '../../query.ts'
+import type { Listed } from './Merged.tsx'
+import { questionField, questionValue, questionWords } from './words.ts'
+
+type Asked = Listed['questions'][number]
+type FieldAsked = Asked['fields'][number]
+
+/** The values of one field, each with where and when it was recorded. */
+function Values({
+	question,
+	field: { field, values },
+	chosen,
+	leads,
+	choose,
+}: {
+	question: Asked
+	field: FieldAsked
+	chosen: string
+	leads: boolean
+	choose: (record: string) => void
+}) {
+	const name = questionField(question, field)
+	return (
+		<RadioGroup
+			aria-label={`${name} of ${question.name || 'the clinic'}`}
+			value={chosen}
+			onChange={(_, record) => choose(record)}
+		>
+			{values.map((value) => (
+				<FormControlLabel
+					key={value.record}
+					value={value.record}
+					disabled={!leads}
+					control={<Radio />}
+					label={
+						`${name}: ${questionValue(question, value.shown)} ` +
+						`(${value.place}, ${timeWords(value.at)})`
+					}
+				/>
+			))}
+		</RadioGroup>
+	)
+}
+function Question({ question, leads }: { question: Asked; leads: boolean }) {
+	const [choices, setChoices] = useState<Record<string, string>>({})
+	const { busy, says, run } = useHostAction()
+	const open = Object.keys(choices).length < question.fields.length
+	const answer = async () => {
+		const { what, id, playerId } = question
+		await change('outreach.answer', { what, id, playerId, choices })
+		return ''
+	}
+	return (
+		<Form sx={{ display: 'grid', gap: 2 }} submit={() => run(answer)}>
+			<Typography sx={{ fontWeight: 600 }}>{questionWords(question)}</Typography>
+			{question.fields.map((field) => (
+				<Values
+					key={field.field}
+					question={question}
+					field={field}
+					chosen={choices[field.field] ?? ''}
+					leads={leads}
+					choose={(record) => setChoices((now) => ({ ...now, [field.field]: record }))}
+				/>
+			))}
+			<Trouble says={says} />
+			{leads && (
+				<Box sx={{ display: 'flex', flexWrap: 'wrap', alignItems: 'center', gap: 2 }}>
+					<Button type="submit" variant="outlined" disabled={busy || open}>
+						This one counts
+					</Button>
+					{open && (
+						<Typography variant="body2" color="textSecondary">
+							Choose one {question.fields.length === 1 ? 'of the two' : 'for each field'} first.
+						</Typography>
+					)}
+				</Box>
+			)}
+		</Form>
+	)
+}
+/** @param leads who works here may answer */
+export function Questions({
+	questions,
+	leads,
+}: {
+	questions: Listed['questions']
+	leads: boolean
+}) {
+	return (
+		<Panel
+			title="To answer"
+			hint={
+				'Recorded differently in two places. Both stand in the records; ' +
+				`${leads ? 'your answer is a record too' : 'a clinician or the owner answers'}.`
+			}
+		>
+			{questions.map((question) => (
+				<Question key={`${question.what} ${question.id}`} question={question} leads={leads} />
+			))}
+		</Panel>
+	)
+}

@@ -1,0 +1,173 @@
+/** A draft that was changed in two places: joined field by field, or one of them goes on. */
+import { Alert, Box, Button, FormControlLabel, Radio, Typography } from '@mui/material'
+import { useState } from 'react'
+import type { OutputOf } from '../../../shared/contract.ts'
+import { Answered } from '../../parts/Answered.tsx'
+import { Trouble } from '../../parts/form.tsx'
+import { Rows, timeWords } from '../../parts/panels.tsx'
+import { change, useHost, useHostAction } from '../../query.ts'
+import { draftField } from './words.ts'
+
+type Compared = OutputOf<'outreach.compareDrafts'>
+type Difference = Compared['differences'][number]
+/** By path the draft whose value stands. */
+type Choices = Readonly<Record<string, string>>
+
+/** One value where both drafts say something else. */
+function Choice({
+	path,
+	says,
+	chosen,
+	choose,
+}: {
+	path: string
+	says: string
+	chosen: boolean
+	choose: () => void
+}) {
+	return (
+		<FormControlLabel
+			control={
+				<Radio
+					name={path}
+					checked={chosen}
+					onChange={choose}
+					slotProps={{ input: { 'aria-label': `${draftField(path)}: ${says}` } }}
+				/>
+			}
+			label={says}
+		/>
+	)
+}
+const bothSay = ({ first, second }: Difference): boolean => first !== '' && second !== ''
+
+interface DraftsProps {
+	name: string
+	drafts: readonly string[]
+	/** who works here may join them */
+	leads: boolean
+}
+function Differing({
+	name,
+	drafts,
+	leads,
+	compared: { savedAt, differences },
+	choices,
+	setChoices,
+}: DraftsProps & {
+	compared: Compared
+	choices: Choices
+	setChoices: (choices: Choices) => void
+}) {
+	const cell = (difference: Difference, says: string, draft = '') => {
+		if (!bothSay(difference)) return says || 'not recorded'
+		if (!leads) return says
+		const { path } = difference
+		return (
+			<Choice
+				key={draft}
+				path={path}
+				says={says}
+				chosen={choices[path] === draft}
+				choose={() => setChoices({ ...choices, [path]: draft })}
+			/>
+		)
+	}
+	return (
+		<Rows
+			label={`Drafts of ${name}`}
+			heads={[
+				'Field',
+				`First, saved ${timeWords(savedAt[0] ?? '')}`,
+				`Second, saved ${timeWords(savedAt[1] ?? '')}`,
+			]}
+			empty="They say the same."
+			rows={differences.map((difference) => ({
+				key: difference.path,
+				cells: [
+					draftField(difference.path),
+					cell(difference, difference.first, drafts[0]),
+					cell(difference, difference.second, drafts[1]),
+				],
+			}))}
+		/>
+	)
+}
+/** @param open what must be chosen before they can be joined */
+function JoinOrGoOn({
+	drafts,
+	choices,
+	open,
+	ready,
+}: {
+	drafts: readonly string[]
+	choices: Choices
+	open: readonly Difference[]
+	ready: boolean
+}) {
+	const { busy, says, run } = useHostAction()
+	const join = async () => {
+		await change('outreach.joinDrafts', { drafts: [...drafts], choices: { ...choices } })
+		return ''
+	}
+	const putAway = (draftId = '') =>
+		run(async () => {
+			await change('outreach.putDraftAway', { draftId })
+			return ''
+		})
+	const [first, second] = drafts
+	return (
+		<>
+			<Trouble says={says} />
+			<Box sx={{ display: 'flex', flexWrap: 'wrap', alignItems: 'center', gap: 1, mt: 1 }}>
+				<Button
+					variant="outlined"
+					disabled={busy || !ready || open.length > 0}
+					onClick={() => run(join)}
+				>
+					Join the two
+				</Button>
+				<Button variant="outlined" disabled={busy} onClick={() => putAway(second)}>
+					Go on with the first
+				</Button>
+				<Button variant="outlined" disabled={busy} onClick={() => putAway(first)}>
+					Go on with the second
+				</Button>
+				{open.length > 0 && (
+					<Typography variant="body2">
+						To join, choose first: {open.map(({ path }) => draftField(path)).join(', ')}.
+					</Typography>
+				)}
+			</Box>
+		</>
+	)
+}
+export function TwoDrafts(props: DraftsProps) {
+	const { name, drafts, leads } = props
+	const answer = useHost('outreach.compareDrafts', { drafts: [...drafts] })
+	const [choices, setChoices] = useState<Choices>({})
+	const open = (answer.value?.differences ?? []).filter(
+		(difference) => bothSay(difference) && !choices[difference.path],
+	)
+	return (
+		<Alert severity="warning" sx={{ '& .MuiAlert-message': { width: '100%' } }}>
+			<Typography sx={{ fontWeight: 600 }}>
+				The draft of {name} was changed in two places. Both are kept. Join them: what only one has
+				stands; choose where both say something else. Or go on with one of them.
+			</Typography>
+			<Answered of={answer} what="the two drafts">
+				{(compared) => (
+					<Differing {...props} compared={compared} choices={choices} setChoices={setChoices} />
+				)}
+			</Answered>
+			{leads && (
+				<JoinOrGoOn
+					drafts={drafts}
+					choices={choices}
+					open={open}
+					ready={answer.value !== undefined}
+				/>
+			)}
+		</Alert>
+	)
+}

@@ -1,0 +1,109 @@
+/** What the engine found and drew: basis, workings, charts, documents. */
+import { Button, Typography } from '@mui/material'
+import { useState } from 'react'
+import { chartsOf } from '../../../shared/engine/charts/charts.ts'
+import { Basis } from '../../parts/Basis.tsx'
+import { ChartView } from '../../parts/ChartView.tsx'
+import { clinicProtocol } from '../../parts/clinicProtocol.ts'
+import { PasteDialog } from '../../parts/PasteDialog.tsx'
+import { Picture } from '../../parts/Picture.tsx'
+import { applyPaste, planPaste } from '../../parts/pasteBlock.ts'
+import { ReportPreview } from '../../parts/ReportPreview.tsx'
+import { Workings, workingsOf } from '../../parts/Workings.tsx'
+import { Specimen } from './Specimen.tsx'
+import { assessment, draft, earlier, latest, longName } from './sample.ts'
+
+const [finding] = assessment.findings
+const [chart] = chartsOf('sizing', latest, [earlier], assessment, clinicProtocol)
+const workings = workingsOf(assessment, ['sizing', 'ankle'])
+const dot = {
+	svg:
+		'<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 40 40">' +
+		'<circle cx="20" cy="20" r="15"/></svg>',
+	alternative: 'A dot, for want of a picture.',
+}
+const cells = planPaste(
+	'251\t252\n181\t999',
+	[
+		['feet.left.heelToToeMm', 'feet.right.heelToToeMm'],
+		['feet.left.heelToBallMm', 'feet.right.heelToBallMm'],
+	],
+	'feet.left.heelToToeMm',
+)
+/** The dialog stands over the page, so it waits for a press. */
+function Pasting() {
+	const [open, setOpen] = useState(false)
+	const [taken, setTaken] = useState(0)
+	const take = () => {
+		setTaken(Object.keys(applyPaste(draft, cells).visit.feet ?? {}).length)
+		setOpen(false)
+	}
+	return (
+		<>
+			<Button variant="outlined" onClick={() => setOpen(true)}>
+				Paste a block
+			</Button>
+			{taken > 0 && <Typography>Taken in for {taken} feet.</Typography>}
+			{open && <PasteDialog cells={cells} take={take} close={() => setOpen(false)} />}
+		</>
+	)
+}
+export function FindingStates() {
+	return (
+		<>
+			<Specimen
+				part="Basis"
+				states={[
+					{
+						name: 'of a finding',
+						part: finding && (
+							<Basis
+								because={finding.because}
+								basis={finding.basis}
+								head={<Typography>{finding.says}</Typography>}
+							/>
+						),
+					},
+					{
+						name: 'without numbers and threshold, too long a source',
+						part: (
+							<Basis
+								because={[]}
+								basis={{ rule: longName, source: `${longName}, ${longName}`, strength: 'practice' }}
+							/>
+						),
+					},
+				]}
+			/>
+			<Specimen
+				part="Workings"
+				states={[
+					{ name: 'several', part: <Workings workings={workings} /> },
+					{ name: 'none', part: <Workings workings={[]} /> },
+				]}
+			/>
+			<Specimen
+				part="Chart and picture"
+				states={[
+					{ name: 'a course over two visits', part: chart && <ChartView chart={chart} /> },
+					{ name: 'a picture with a caption', part: <Picture figure={dot} caption={longName} /> },
+					{ name: 'a picture with its words', part: <Picture figure={dot} caption="" tell /> },
+				]}
+			/>
+			<Specimen
+				part="Preview of the report and pasting"
+				states={[
+					{
+						name: 'with findings',
+						part: <ReportPreview draft={draft} assessment={assessment} earlier={[earlier]} />,
+					},
+					{
+						name: 'before anything can be found',
+						part: <ReportPreview draft={draft} assessment={undefined} earlier={[]} />,
+					},
+					{ name: 'pasting a block', part: <Pasting /> },
+				]}
+			/>
+		</>
+	)
+}

@@ -1,0 +1,91 @@
+/** The field of a measure in each kind and state, and what stands beside it. */
+import { useState } from 'react'
+import { withNotMeasured, withRaw, withValue } from '../../parts/draft-path.ts'
+import { FootPicture } from '../../parts/FootPicture.tsx'
+import { MeasureHelpCard } from '../../parts/help/Help.tsx'
+import { measureHelp } from '../../parts/help/measures.table.ts'
+import { FieldRow, MeasureField } from '../../parts/MeasureField.tsx'
+import { Measuring } from '../../parts/Measuring.tsx'
+import { Specimen } from './Specimen.tsx'
+import { draft } from './sample.ts'
+
+const length = 'feet.left.heelToToeMm'
+const measures = [
+	{
+		name: 'a number with repeats and the last visit',
+		path: length,
+		start: draft,
+		before: [241, 242],
+	},
+	{ name: 'no value yet', path: 'feet.left.heelToBallMm', start: draft },
+	{ name: 'outside what can be measured', path: length, start: withRaw(draft, length, '999') },
+	{ name: 'unusual', path: length, start: withValue(draft, length, 135) },
+	{ name: 'not measured', path: length, start: withNotMeasured(draft, length, 'pain') },
+	{
+		name: 'not measured, for another reason',
+		path: length,
+		start: withNotMeasured(draft, length, 'dressing in place'),
+	},
+	{ name: 'a choice', path: 'play.code', start: draft },
+	{ name: 'a question that was answered', path: 'screening.nightPain', start: draft },
+	{ name: 'a question that was not asked', path: 'screening.fever', start: draft },
+] as const
+type Measure = (typeof measures)[number] & { before?: readonly number[] }
+
+function Typed({ path, start, before }: Measure) {
+	const [now, setNow] = useState(start)
+	return <MeasureField path={path} draft={now} change={setNow} before={before} />
+}
+function BothSides() {
+	const [now, setNow] = useState(draft)
+	return (
+		<FieldRow
+			paths={[length, 'feet.right.heelToToeMm']}
+			hint="Standing, weight on both feet."
+			draft={now}
+			change={setNow}
+		/>
+	)
+}
+function Beside({ path, start }: Pick<Measure, 'path' | 'start'>) {
+	const [open, setOpen] = useState(false)
+	return <Measuring path={path} draft={start} open={open} setOpen={setOpen} />
+}
+export function MeasureStates() {
+	return (
+		<>
+			<Specimen
+				part="Field of a measure"
+				states={[
+					...measures.map((measure) => ({
+						name: measure.name,
+						part: <Typed {...measure} />,
+					})),
+					{ name: 'left and right in a row', part: <BothSides /> },
+				]}
+			/>
+			<Specimen
+				part="Measuring now"
+				states={measures
+					.filter(({ path }) => path.startsWith('feet.'))
+					.map((measure) => ({ name: measure.name, part: <Beside {...measure} /> }))}
+			/>
+			<Specimen
+				part="How to measure"
+				states={Object.entries(measureHelp).map(([key, help]) => ({
+					name: key,
+					part: <MeasureHelpCard help={help} side="right" />,
+				}))}
+			/>
+			<Specimen
+				part="Picture of a foot"
+				states={(['left', 'right'] as const).map((side) => ({
+					name: side,
+					part: Object.values(measureHelp)
+						.slice(0, 1)
+						.map((help) => <FootPicture key={help.title} help={help} side={side} />),
+				}))}
+			/>
+		</>
+	)
+}

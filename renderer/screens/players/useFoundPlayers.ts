@@ -1,0 +1,66 @@
+/** The players that fit what was typed, the row that is marked, and the keys that move it. */
+import { type KeyboardEvent, useEffect, useRef, useState } from 'react'
+import type { Card } from '../../../shared/contract.ts'
+import { goTo } from '../../parts/goTo.ts'
+import { parseDate } from '../../parts/parseDate.ts'
+import { type HostAnswer, useHost } from '../../query.ts'
+
+const limit = 100
+export interface Found {
+	total: number
+	cards: readonly Card[]
+}
+export const openCard = (card: Card): void => goTo(`/players/${card.playerId}`)
+
+/** What the host found for the text; a birth date in any clear form is looked for as the records
+ * write it. */
+export function useFoundPlayers(query: string): HostAnswer<Found> {
+	const day = parseDate(query)
+	return useHost('players.search', { query: day.ok ? day.iso : query, limit }, { keepLast: true })
+}
+export interface Marked {
+	/** place of the marked row */
+	at: number
+	/** it was moved by the keys: then it is read aloud and kept in view */
+	moved: boolean
+	onKey: (event: KeyboardEvent) => void
+}
+/**
+ * @param cards the rows as they stand
+ * @param fresh they answer what stands in the field now
+ */
+export function useMarkedRow(query: string, { total, cards }: Found, fresh: boolean): Marked {
+	const [at, setAt] = useState(0)
+	const [moved, setMoved] = useState(false)
+	/**
+	 * Enter came before the answer: then a single match opens when it arrives, several wait to be
+	 * looked at.
+	 */
+	const entered = useRef(false)
+	// biome-ignore lint/correctness/useExhaustiveDependencies: other words bring other rows
+	useEffect(() => {
+		entered.current = false
+	}, [query])
+	useEffect(() => {
+		if (!fresh) return
+		setAt(0)
+		setMoved(false)
+		const [only] = cards
+		if (entered.current && only && total === 1) openCard(only)
+	}, [fresh, cards, total])
+	const onKey = (event: KeyboardEvent) => {
+		if (!(event.target instanceof HTMLInputElement)) return
+		const step = { ArrowDown: 1, ArrowUp: -1 }[event.key]
+		if (step && fresh) {
+			event.preventDefault()
+			setMoved(true)
+			setAt(Math.max(0, Math.min(cards.length - 1, at + step)))
+		}
+		if (event.key !== 'Enter') return
+		event.preventDefault()
+		const chosen = cards[at]
+		if (!fresh) entered.current = true
+		else if (chosen) openCard(chosen)
+	}
+	return { at, moved, onKey }
+}

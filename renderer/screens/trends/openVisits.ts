@@ -1,0 +1,72 @@
+/** The visits of a player in order of time, and what the engine makes of the course. */
+import { assess } from '../../../shared/engine/assess.ts'
+import type { Chart } from '../../../shared/engine/charts/chart.ts'
+import { chartsOf } from '../../../shared/engine/charts/charts.ts'
+import type { Assessment } from '../../../shared/engine/findings/assessment.ts'
+import type { Visit } from '../../../shared/engine/visit/visit.ts'
+import { call } from '../../host.ts'
+import { clinicProtocol, loadProtocol } from '../../parts/clinicProtocol.ts'
+import { loadChart, painChart } from './courses.ts'
+
+export interface Opened {
+	name: string
+	visits: readonly Visit[]
+	draftDate: string | undefined
+}
+/** Signed visits that count, and the open draft where there is one, in order of time. */
+export async function openVisits({ playerId }: { playerId: string }): Promise<Opened> {
+	await loadProtocol()
+	const { player, visits, drafts } = await call('players.open', { playerId })
+	const signed = await Promise.all(
+		visits
+			.filter((visit) => !visit.inError)
+			.map(async ({ visitId }) => (await call('visits.open', { visitId })).visit),
+	)
+	const [draft] = drafts
+	const working = draft
+		? [(await call('drafts.open', { playerId, visitDate: draft.visitDate })).draft.content.visit]
+		: []
+	// a draft that amends a visit of the same day stands for it
+	const dates = new Set(working.map((visit) => visit.visitDate))
+	const all = [...signed.filter((visit) => !dates.has(visit.visitDate)), ...working].sort(
+		(former, latter) => (former.visitDate < latter.visitDate ? -1 : 1),
+	)
+	return {
+		name: `${player.givenName} ${player.familyName}`,
+		visits: all,
+		draftDate: draft?.visitDate,
+	}
+}
+export interface Course {
+	assessment: Assessment | undefined
+	charts: readonly Chart[]
+	/** why nothing could be worked out */
+	trouble: string
+}
+const chartedTopics = ['sizing', 'growth', 'ankle'] as const
+
+/** The latest visit assessed against those before, and the charts that have two visits or more. */
+export function courseOf(visits: readonly Visit[]): Course {
+	const latest = visits.at(-1)
+	if (!latest) return { assessment: undefined, charts: [], trouble: '' }
+	const earlier = visits.slice(0, -1)
+	try {
+		const assessment = assess(latest, earlier, clinicProtocol.file)
+		const own = [painChart(visits), loadChart(visits)].filter((chart) => chart !== undefined)
+		const charts = [
+			...chartedTopics.flatMap((topic) =>
+				chartsOf(topic, latest, earlier, assessment, clinicProtocol),
+			),
+			...own,
+		]
+		return { assessment, charts: charts.filter((chart) => chart.visits > 1), trouble: '' }
+	} catch {
+		return {
+			assessment: undefined,
+			charts: [],
+			trouble:
+				'The course cannot be worked out from these visits. The measures stand below as they ' +
+				'were recorded.',
+		}
+	}
+}
