@@ -2,13 +2,14 @@
 import type { CallName } from '../shared/contract.ts'
 
 const ofVisit = ['visits.open', 'visits.history', 'players.open'] as const
-const ofOutbox = ['outbox.list', 'outbox.look', 'outbox.tell', 'breaches.list'] as const
+/** The page of an item is asked anew by what happened to the item, which its list says. */
+const ofOutbox = ['outbox.list', 'outbox.tell', 'breaches.list'] as const
 const ofOutreach = ['outreach.list', 'players.open', 'players.search'] as const
 
 /**
- * By the call that changes. A draft is saved each second while somebody types, and its page keeps it
- * by itself: drafts.save makes nothing old. Nor do session.setUp and session.moveHere: the recovery
- * key stays on the screen until the person goes on.
+ * By the call that changes. A draft is saved each second while somebody types, and a season with
+ * each change; their pages keep them: drafts.save and season.save make nothing old. Nor do
+ * session.setUp and session.moveHere: the recovery key stays on the screen until the person goes on.
  */
 export const makesOld: Readonly<Partial<Record<CallName, readonly CallName[]>>> = {
 	'session.unlock': ['session.status'],
@@ -38,7 +39,6 @@ export const makesOld: Readonly<Partial<Record<CallName, readonly CallName[]>>> 
 	'backups.setFolder': ['backups.list'],
 	'backups.restore': ['session.status'],
 	'shelf.save': ['shelf.get'],
-	'season.save': ['season.open'],
 	'season.plan': ['season.open'],
 	'squad.create': ['squad.list', 'squad.open'],
 	'squad.mark': ['squad.open'],
@@ -66,6 +66,6 @@ export const makesOld: Readonly<Partial<Record<CallName, readonly CallName[]>>> 
 	'outbox.sendNow': ofOutbox,
 	'outbox.addNote': ['outbox.notes'],
 	'outbox.removeNote': ['outbox.notes'],
-	'mail.save': ['mail.get'],
+	'mail.save': ['mail.get', 'outbox.list'],
 	'breaches.step': ['breaches.list', 'outbox.list'],
 }

@@ -95,4 +95,3 @@ export function Way({ to, children }: { to: string; children: ReactNode }) {
 		</Link>
 	)
 }
-export { useHost as useAnswer, useHostAction as useAction } from '../query.ts'

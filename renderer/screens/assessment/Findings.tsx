@@ -13,20 +13,20 @@ import { ChartView } from '../../parts/ChartView.tsx'
 import { clinicProtocol } from '../../parts/clinicProtocol.ts'
 import { Workings, workingsOf } from '../../parts/Workings.tsx'
 
-export const levelWords: Record<Level, string> = {
+const levelWords: Record<Level, string> = {
 	stop: 'Stop and refer',
 	caution: 'Caution',
 	advise: 'Advice',
 	note: 'Note',
 }
-export const levelColours: Record<Level, 'error' | 'warning' | 'primary' | 'default'> = {
+const levelColours: Record<Level, 'error' | 'warning' | 'primary' | 'default'> = {
 	stop: 'error',
 	caution: 'warning',
 	advise: 'primary',
 	note: 'default',
 }
 
-function One({ finding }: { finding: Finding }) {
+function FindingShown({ finding }: { finding: Finding }) {
 	return (
 		<Box component="li" sx={{ py: 1, borderBottom: 1, borderColor: 'divider', listStyle: 'none' }}>
 			<Chip
@@ -83,7 +83,7 @@ export function Findings({ assessment, trouble, topics, visit, earlier }: Findin
 			{urgent.length === 0 ? pictures : null}
 			<Box component="ul" sx={{ p: 0, m: 0 }}>
 				{[...urgent, ...here].map((finding) => (
-					<One key={finding.id} finding={finding} />
+					<FindingShown key={finding.id} finding={finding} />
 				))}
 			</Box>
 			{elsewhere > 0 ? (

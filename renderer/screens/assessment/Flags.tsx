@@ -10,12 +10,11 @@ import { visitSchema } from '../../../shared/engine/visit/visit.ts'
 import { readPath, withValue, writePath } from '../../parts/draft-path.ts'
 import { FieldRow, MeasureField } from '../../parts/MeasureField.tsx'
 import { type QuestionGroup, questionGroup } from './questions.ts'
-import type { StepProps } from './stepProps.ts'
+import type { DraftProps, StepProps } from './stepProps.ts'
 
-type Part = Pick<StepProps, 'draft' | 'change'>
 const opened = [...new Set(complaints.flatMap((complaint) => complaint.opens))]
 
-function Question({ paths, draft, change }: { paths: readonly string[] } & Part) {
+function Question({ paths, draft, change }: { paths: readonly string[] } & DraftProps) {
 	const meta = fieldMeta(visitSchema, paths[0] ?? '')
 	if (meta.kind !== 'yesNo') return <FieldRow paths={paths} draft={draft} change={change} />
 	return (
@@ -32,7 +31,7 @@ function Question({ paths, draft, change }: { paths: readonly string[] } & Part)
 		</Box>
 	)
 }
-function Group({ group, draft, change }: { group: QuestionGroup } & Part) {
+function Group({ group, draft, change }: { group: QuestionGroup } & DraftProps) {
 	const standing = readPath(draft.visit, group.path) !== undefined
 	const sided = group.sides.length > 0
 	return (

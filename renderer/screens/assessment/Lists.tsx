@@ -1,14 +1,22 @@
 /** The lists of a visit: surfaces, conditions, and the pairs the player owns. */
 import { Box, Button, Checkbox, FormControlLabel, Paper } from '@mui/material'
-import { conditions, surfaces, termWords } from '../../../shared/engine/visit/terms.ts'
-import type { Visit } from '../../../shared/engine/visit/visit.ts'
+import {
+	conditions,
+	type Surface,
+	surfaces,
+	termWords,
+} from '../../../shared/engine/visit/terms.ts'
 import { writePath } from '../../parts/draft-path.ts'
 import { FieldRow } from '../../parts/MeasureField.tsx'
-import type { StepProps } from './stepProps.ts'
+import type { DraftProps, StepProps } from './stepProps.ts'
 
-type Part = Pick<StepProps, 'draft' | 'change'>
-
-export function Surfaces({ draft, change }: Part) {
+function withSurface(now: StepProps['draft'], surface: Surface, on: boolean): StepProps['draft'] {
+	const others = (now.visit.play?.surfaces ?? []).filter((other) => other !== surface)
+	const next = on ? [...others, surface] : others
+	const chosen = next.length > 0 ? next : undefined
+	return { ...now, visit: writePath(now.visit, 'play.surfaces', chosen) }
+}
+export function Surfaces({ draft, change }: DraftProps) {
 	const chosen = draft.visit.play?.surfaces ?? []
 	return (
 		<Box
@@ -23,21 +31,7 @@ export function Surfaces({ draft, change }: Part) {
 					control={
 						<Checkbox
 							checked={chosen.includes(surface)}
-							onChange={(_, on) =>
-								change((now) => {
-									const next = on
-										? [...(now.visit.play?.surfaces ?? []), surface]
-										: (now.visit.play?.surfaces ?? []).filter((one) => one !== surface)
-									return {
-										...now,
-										visit: writePath(
-											now.visit,
-											'play.surfaces',
-											next.length > 0 ? next : undefined,
-										),
-									}
-								})
-							}
+							onChange={(_, on) => change((now) => withSurface(now, surface, on))}
 						/>
 					}
 				/>
@@ -57,12 +51,17 @@ function without<K extends 'conditions' | 'footwear'>(
 	)
 	return { ...now, raw, visit: writePath(now.visit, list, next.length > 0 ? next : undefined) }
 }
-export function Conditions({ draft, change }: Part) {
+/** A condition more, to be named: the first of the list, left, current. */
+function withCondition(now: StepProps['draft']): StepProps['draft'] {
+	const more = { condition: conditions[0], side: 'left', status: 'current' } as const
+	return { ...now, visit: { ...now.visit, conditions: [...(now.visit.conditions ?? []), more] } }
+}
+export function Conditions({ draft, change }: DraftProps) {
 	const list = draft.visit.conditions ?? []
 	return (
 		<Box sx={{ display: 'grid', gap: 1 }}>
-			{list.map((one, index) => (
-				// biome-ignore lint/suspicious/noArrayIndexKey: rows have no id of their own in the file format
+			{list.map(({ condition }, index) => (
+				// biome-ignore lint/suspicious/noArrayIndexKey: rows have no id in the file format
 				<Paper key={index} variant="outlined" sx={{ p: 1.5 }}>
 					{['condition', 'side', 'status', 'painWorst'].map((key) => (
 						<FieldRow
@@ -73,57 +72,53 @@ export function Conditions({ draft, change }: Part) {
 						/>
 					))}
 					<Button onClick={() => change((now) => without(now, 'conditions', index))}>
-						Remove {termWords(one.condition)}
+						Remove {termWords(condition)}
 					</Button>
 				</Paper>
 			))}
-			<Button
-				variant="outlined"
-				onClick={() =>
-					change((now) => ({
-						...now,
-						visit: {
-							...now.visit,
-							conditions: [
-								...(now.visit.conditions ?? []),
-								{ condition: conditions[0], side: 'left', status: 'current' },
-							],
-						} as Visit,
-					}))
-				}
-			>
+			<Button variant="outlined" onClick={() => change(withCondition)}>
 				Add a condition
 			</Button>
 		</Box>
 	)
 }
-export function Pairs({ draft, change }: Part) {
+/** Fields of a pair, in the order in which they are asked. */
+const pairFields = [
+	'name',
+	'sole',
+	'sizeSystem',
+	'size',
+	'insideLengthMm',
+	'heelToForefootOffsetMm',
+	'heelLiftMm',
+	'minutesWorn',
+	'acquired',
+	'brokenIn',
+	'letter',
+	'newFrom',
+	'price',
+	'lifeMinutes',
+	'dryingHours',
+	'weeklyMinutesMax',
+	'shareMinPercent',
+	'shareMaxPercent',
+	'studHeightMm',
+]
+/** A pair more, under the first id that is free: p1, p2 and so on. */
+function withPair(now: StepProps['draft']): StepProps['draft'] {
+	const pairs = now.visit.footwear ?? []
+	const taken = new Set(pairs.map((pair) => pair.id))
+	let number = 1
+	while (taken.has(`p${number}`)) number++
+	return { ...now, visit: { ...now.visit, footwear: [...pairs, { id: `p${number}` }] } }
+}
+export function Pairs({ draft, change }: DraftProps) {
 	const list = draft.visit.footwear ?? []
 	return (
 		<Box sx={{ display: 'grid', gap: 1 }}>
-			{list.map((one, index) => (
-				<Paper key={one.id} variant="outlined" sx={{ p: 1.5 }}>
-					{[
-						'name',
-						'sole',
-						'sizeSystem',
-						'size',
-						'insideLengthMm',
-						'heelToForefootOffsetMm',
-						'heelLiftMm',
-						'minutesWorn',
-						'acquired',
-						'brokenIn',
-						'letter',
-						'newFrom',
-						'price',
-						'lifeMinutes',
-						'dryingHours',
-						'weeklyMinutesMax',
-						'shareMinPercent',
-						'shareMaxPercent',
-						'studHeightMm',
-					].map((key) => (
+			{list.map(({ id, name }, index) => (
+				<Paper key={id} variant="outlined" sx={{ p: 1.5 }}>
+					{pairFields.map((key) => (
 						<FieldRow
 							key={key}
 							paths={[`footwear.${index}.${key}`]}
@@ -132,27 +127,11 @@ export function Pairs({ draft, change }: Part) {
 						/>
 					))}
 					<Button onClick={() => change((now) => without(now, 'footwear', index))}>
-						Remove {one.name ?? 'this pair'}
+						Remove {name ?? 'this pair'}
 					</Button>
 				</Paper>
 			))}
-			<Button
-				variant="outlined"
-				onClick={() =>
-					change((now) => {
-						const taken = new Set((now.visit.footwear ?? []).map((pair) => pair.id))
-						let number = 1
-						while (taken.has(`p${number}`)) number++
-						return {
-							...now,
-							visit: {
-								...now.visit,
-								footwear: [...(now.visit.footwear ?? []), { id: `p${number}` }],
-							},
-						}
-					})
-				}
-			>
+			<Button variant="outlined" onClick={() => change(withPair)}>
 				Add a pair
 			</Button>
 		</Box>

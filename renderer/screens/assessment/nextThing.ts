@@ -1,15 +1,15 @@
 /** Alt+N: focus goes to the next thing this step waits for. */
 
-const seen = (one: HTMLElement): boolean => one.offsetParent !== null
+const seen = (element: HTMLElement): boolean => element.offsetParent !== null
 /**
  * @param within the step on screen; @param missing paths still to measure, in the order of the
  * walk; @returns false where nothing is left
  */
 export function focusNext(within: HTMLElement, missing: readonly string[]): boolean {
-	const focus = (one: HTMLElement | null | undefined): boolean => {
-		one?.focus()
-		one?.scrollIntoView({ block: 'nearest' })
-		return one !== null && one !== undefined
+	const focus = (element: HTMLElement | null | undefined): boolean => {
+		element?.focus()
+		element?.scrollIntoView({ block: 'nearest' })
+		return element !== null && element !== undefined
 	}
 	for (const path of missing) {
 		const field = within.querySelector<HTMLElement>(`[data-path="${path}"]`)

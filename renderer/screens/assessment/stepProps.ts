@@ -16,3 +16,7 @@ export interface StepProps {
 	saveNow: () => Promise<void>
 	goTo: (step: string) => void
 }
+/** What a part of a step that reads and changes the draft is given. */
+export type DraftProps = Pick<StepProps, 'draft' | 'change'>
+/** The same with the engine's answer. */
+export type AssessedProps = Pick<StepProps, 'draft' | 'change' | 'assessment'>

@@ -3,12 +3,12 @@
  * the schema.
  */
 import type { Topic } from '../../../shared/engine/findings/finding.ts'
+import { need } from '../../../shared/engine/plain/need.ts'
 
-export interface StepRow {
-	title: string
+interface StepRow {
 	/** Fields of a row: one, or left and right. */
 	paths: readonly [string] | readonly [string, string]
-	hint?: string
+	hint?: string | undefined
 }
 export interface Step {
 	name: string
@@ -17,16 +17,16 @@ export interface Step {
 	/** Prefixes of the measures this step answers for. */
 	asks: readonly string[]
 	groups: readonly { heading: string; fields: readonly StepRow[] }[]
+	/** It takes the whole width: no findings beside it, and Enter is its own. */
+	wide?: boolean
 }
-const one = (path: string, hint?: string): StepRow => ({
-	title: '',
+const single = (path: string, hint?: string): StepRow => ({
 	paths: [path],
-	...(hint ? { hint } : {}),
+	hint,
 })
 const pair = (group: string, key: string, hint?: string): StepRow => ({
-	title: '',
 	paths: [`${group}.left.${key}`, `${group}.right.${key}`],
-	...(hint ? { hint } : {}),
+	hint,
 })
 
 export const steps: readonly Step[] = [
@@ -46,9 +46,9 @@ export const steps: readonly Step[] = [
 					'trainingsPerWeek',
 					'organisedHoursPerWeek',
 					'freePlayHoursPerWeek',
-				].map((key) => one(`play.${key}`)),
+				].map((key) => single(`play.${key}`)),
 			},
-			{ heading: 'Body', fields: [one('body.massKg')] },
+			{ heading: 'Body', fields: [single('body.massKg')] },
 		],
 	},
 	{
@@ -70,7 +70,7 @@ export const steps: readonly Step[] = [
 			},
 			{
 				heading: 'How it was measured',
-				fields: [one('feet.stance'), one('feet.sockMm'), one('feet.examiner')],
+				fields: [single('feet.stance'), single('feet.sockMm'), single('feet.examiner')],
 			},
 		],
 	},
@@ -121,7 +121,7 @@ export const steps: readonly Step[] = [
 					'legLengthReason',
 					'legLengthYears',
 					'legLengthCompensation',
-				].map((key) => one(`body.${key}`)),
+				].map((key) => single(`body.${key}`)),
 			},
 		],
 	},
@@ -138,13 +138,13 @@ export const steps: readonly Step[] = [
 			{
 				heading: 'Stature and family',
 				fields: [
-					one('body.statureCm'),
-					one('body.sittingHeightCm', 'Take off the height of the stool'),
-					one('body.massKg'),
-					one('body.motherStatureCm'),
-					one('body.fatherStatureCm'),
-					one('body.parentStatures'),
-					one('body.growthOrHormoneTreatment'),
+					single('body.statureCm'),
+					single('body.sittingHeightCm', 'Take off the height of the stool'),
+					single('body.massKg'),
+					single('body.motherStatureCm'),
+					single('body.fatherStatureCm'),
+					single('body.parentStatures'),
+					single('body.growthOrHormoneTreatment'),
 				],
 			},
 		],
@@ -155,6 +155,21 @@ export const steps: readonly Step[] = [
 		topics: ['screening', 'sizing', 'ankle', 'posture', 'growth', 'footwear', 'loading'],
 		asks: [],
 		groups: [],
+		wide: true,
 	},
-	{ name: 'Sign and report', topics: [], asks: [], groups: [] },
+	{ name: 'Sign and report', topics: [], asks: [], groups: [], wide: true },
 ]
+
+/** Growth is looked at below this age (years). */
+const adultYears = 18
+/** The steps for a player of an age (whole years). */
+export const stepsFor = (years: number): readonly Step[] =>
+	steps.filter((step) => step.name !== 'Growth' || years < adultYears)
+/** The step of a name, or the first where the draft names none that is shown. */
+export const stepNamed = (name: string | undefined, shown: readonly Step[]): Step =>
+	shown.find((step) => step.name === name) ?? need(shown[0], 'the first step')
+/**
+ * The key of a step. The step that is left out for a player of 18 or over still has its number, so
+ * that the hand can learn them.
+ */
+export const numberOf = (name: string): number => steps.findIndex((step) => step.name === name) + 1

@@ -7,47 +7,58 @@ import {
 	breachStepNames,
 	breachSteps,
 } from '../../../shared/desk/outbox/breach.ts'
-import { call } from '../../host.ts'
+import { Answered } from '../../parts/Answered.tsx'
 import { Field, Trouble } from '../../parts/form.tsx'
-import { Panel, timeWords, useAction, useAnswer } from '../../parts/panels.tsx'
+import { Panel, timeWords } from '../../parts/panels.tsx'
+import { change, useHost, useHostAction } from '../../query.ts'
 
 type Breach = OutputOf<'breaches.list'>['breaches'][number]
+/** Below these the time left is marked as short. */
+const shortHours = 24
+const shortDays = 7
+/** Characters below which a note says nothing. */
+const shortestNote = 3
+
 export function Breaches() {
-	const { value, says, again } = useAnswer('breaches.list', {})
+	const list = useHost('breaches.list', {})
 	return (
 		<Stack spacing={2}>
-			<Trouble says={says} />
-			{value?.breaches.length === 0 && (
-				<Typography color="textSecondary">
-					Nothing was marked as sent in error. To mark something, open it from the queue, write what
-					happened, and choose Sent in error.
-				</Typography>
-			)}
-			{value?.breaches.map((breach) => (
-				<One key={breach.breachId} one={breach} again={again} />
-			))}
+			<Answered of={list} what="what was sent in error">
+				{({ breaches }) =>
+					breaches.length === 0 ? (
+						<Typography color="textSecondary">
+							Nothing was marked as sent in error. To mark something, open it from the queue, write
+							what happened, and choose Sent in error.
+						</Typography>
+					) : (
+						breaches.map((breach) => <BreachPanel key={breach.breachId} breach={breach} />)
+					)
+				}
+			</Answered>
 		</Stack>
 	)
 }
+
 const left = (count: number, unit: string) =>
 	count < 0 ? `passed ${-count} ${unit} ago` : `${count} ${unit} left`
-function One({ one, again }: { one: Breach; again: () => void }) {
-	const action = useAction()
-	const firstOpen = breachStepNames.find((step) => !one.done[step])
-	const [notes, setNotes] = useState<Partial<Record<BreachStep, string>>>({})
+
+function BreachPanel({ breach }: { breach: Breach }) {
+	const action = useHostAction()
+	const firstOpen = breachStepNames.find((step) => !breach.done[step])
+	const noteDone = (step: BreachStep, note: string) =>
+		action.run(async () => {
+			await change('breaches.step', { breachId: breach.breachId, step, note })
+			return ''
+		})
 	return (
 		<Panel
-			title={`${one.number}: ${one.playerName}`}
-			hint={`Sent to ${one.recipient}. ${one.what}`}
+			title={`${breach.number}: ${breach.playerName}`}
+			hint={`Sent to ${breach.recipient}. ${breach.what}`}
 		>
-			<Alert severity={one.authorityHoursLeft < 24 || one.assessDaysLeft < 7 ? 'error' : 'warning'}>
-				Noticed {timeWords(one.noticedAt)} by {one.by}. To the authority, where the law asks: by{' '}
-				{timeWords(one.authorityBy)}, {left(one.authorityHoursLeft, 'hours')}. Assessed: by{' '}
-				{timeWords(one.assessBy)}, {left(one.assessDaysLeft, 'days')}.
-			</Alert>
+			<TimeLeft breach={breach} />
 			<Box>
 				<Link
-					href={`#/outbox/item/${one.itemId}`}
+					href={`#/outbox/item/${breach.itemId}`}
 					sx={{ display: 'inline-flex', alignItems: 'center', minHeight: 44 }}
 				>
 					Open what was sent
@@ -55,58 +66,78 @@ function One({ one, again }: { one: Breach; again: () => void }) {
 			</Box>
 			<Trouble says={action.says} />
 			<Box component="ol" sx={{ m: 0, pl: 3, display: 'grid', gap: 2 }}>
-				{breachStepNames.map((step) => {
-					const done = one.done[step]
-					return (
-						<Box component="li" key={step}>
-							<Typography>{breachSteps[step]}</Typography>
-							{done ? (
-								<Typography color="textSecondary">
-									Done {timeWords(done.at)} by {done.by}: {done.note}
-								</Typography>
-							) : (
-								<Stack
-									direction={{ xs: 'column', sm: 'row' }}
-									spacing={1}
-									sx={{ alignItems: { sm: 'flex-end' }, mt: 0.5 }}
-								>
-									<Box sx={{ flexGrow: 1, maxWidth: 560 }}>
-										<Field
-											label={`What was done (${step.replace('-', ' ')})`}
-											value={notes[step] ?? ''}
-											set={(text) => setNotes((now) => ({ ...now, [step]: text }))}
-											optional
-											{...(step === firstOpen
-												? { hint: 'A few words first; then note it as done.' }
-												: {})}
-										/>
-									</Box>
-									<Button
-										variant="outlined"
-										disabled={action.busy || (notes[step] ?? '').trim().length < 3}
-										onClick={() =>
-											action.run(async () => {
-												await call('breaches.step', {
-													breachId: one.breachId,
-													step,
-													note: notes[step] ?? '',
-												})
-												again()
-												return ''
-											})
-										}
-									>
-										Note as done
-									</Button>
-								</Stack>
-							)}
-						</Box>
-					)
-				})}
+				{breachStepNames.map((step) => (
+					<Box component="li" key={step}>
+						<Typography>{breachSteps[step]}</Typography>
+						<Step
+							step={step}
+							done={breach.done[step]}
+							first={step === firstOpen}
+							busy={action.busy}
+							noteDone={noteDone}
+						/>
+					</Box>
+				))}
 			</Box>
 			<Typography variant="body2" color="textSecondary">
-				Who looked at or sent anything of this player: {one.access.join('; ') || 'nobody'}.
+				Who looked at or sent anything of this player: {breach.access.join('; ') || 'nobody'}.
 			</Typography>
 		</Panel>
+	)
+}
+
+function TimeLeft({ breach }: { breach: Breach }) {
+	const { authorityHoursLeft, assessDaysLeft } = breach
+	const { noticedAt, authorityBy, assessBy } = breach
+	const short = authorityHoursLeft < shortHours || assessDaysLeft < shortDays
+	return (
+		<Alert severity={short ? 'error' : 'warning'}>
+			Noticed {timeWords(noticedAt)} by {breach.by}. To the authority, where the law asks: by{' '}
+			{timeWords(authorityBy)}, {left(authorityHoursLeft, 'hours')}. Assessed: by{' '}
+			{timeWords(assessBy)}, {left(assessDaysLeft, 'days')}.
+		</Alert>
+	)
+}
+
+interface StepProps {
+	step: BreachStep
+	/** Undefined until it is done. */
+	done: Breach['done'][BreachStep]
+	/** The first that is not done yet says what is asked. */
+	first: boolean
+	busy: boolean
+	noteDone: (step: BreachStep, note: string) => void
+}
+function Step({ step, done, first, busy, noteDone }: StepProps) {
+	const [note, setNote] = useState('')
+	if (done)
+		return (
+			<Typography color="textSecondary">
+				Done {timeWords(done.at)} by {done.by}: {done.note}
+			</Typography>
+		)
+	return (
+		<Stack
+			direction={{ xs: 'column', sm: 'row' }}
+			spacing={1}
+			sx={{ alignItems: { sm: 'flex-end' }, mt: 0.5 }}
+		>
+			<Box sx={{ flexGrow: 1, maxWidth: 560 }}>
+				<Field
+					label={`What was done (${step.replace('-', ' ')})`}
+					value={note}
+					set={setNote}
+					optional
+					{...(first ? { hint: 'A few words first; then note it as done.' } : {})}
+				/>
+			</Box>
+			<Button
+				variant="outlined"
+				disabled={busy || note.trim().length < shortestNote}
+				onClick={() => noteDone(step, note)}
+			>
+				Note as done
+			</Button>
+		</Stack>
 	)
 }

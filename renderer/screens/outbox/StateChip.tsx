@@ -9,13 +9,13 @@ const tone: Partial<Record<OutboxView['state'], 'warning' | 'error' | 'success' 
 	returned: 'error',
 	delivered: 'success',
 }
-export function StateChip({ one }: { one: Pick<OutboxView, 'state' | 'sending'> }) {
+export function StateChip({ item }: { item: Pick<OutboxView, 'state' | 'sending'> }) {
 	return (
 		<Chip
 			size="small"
 			variant="outlined"
-			{...(tone[one.state] ? { color: tone[one.state] } : {})}
-			label={one.sending ? 'Being sent' : stateWords[one.state]}
+			{...(tone[item.state] ? { color: tone[item.state] } : {})}
+			label={item.sending ? 'Being sent' : stateWords[item.state]}
 		/>
 	)
 }

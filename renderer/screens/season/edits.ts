@@ -1,8 +1,8 @@
 /** Changes of a season, each a whole new season; and what the screen lists. Pure. */
-
 import { keepPast } from '../../../shared/engine/season/past.ts'
 import { seasonSessions } from '../../../shared/engine/season/pattern.ts'
 import type { Plan, PlanSession } from '../../../shared/engine/season/plan-file.ts'
+import { dayInWords } from '../../../shared/engine/visit/age.ts'
 import { problemsOf } from '../../../shared/engine/visit/problems.ts'
 import {
 	exceptionSchema,
@@ -13,6 +13,17 @@ import {
 	type Session,
 	sessionSchema,
 } from '../../../shared/engine/visit/visit.ts'
+
+/** Whether a text is a whole ISO date; a field holds other text while it is typed. */
+export const isDate = (text: string): boolean => /^\d{4}-\d\d-\d\d$/.test(text)
+/** What is wrong with the day of a session, in words; empty where it lies within the season. */
+export function outsideSeason({ from, to }: Season, date: string): string {
+	if (date >= from && date <= to) return ''
+	return (
+		`Date: outside the season, given ${dayInWords(date)}, allowed: ` +
+		`${dayInWords(from)} to ${dayInWords(to)}.`
+	)
+}
 
 export type Listed = Session & { id: string }
 export interface Line {
@@ -36,24 +47,19 @@ function read<T>(
 	form: Record<string, string>,
 	labels: Record<string, string>,
 ): Read<T> {
-	const value = Object.fromEntries(
-		Object.entries(form).flatMap(([key, text]) => {
-			const typed = text.trim()
-			return typed === ''
-				? []
-				: [[key, key === 'minutes' && Number.isFinite(Number(typed)) ? Number(typed) : typed]]
-		}),
-	)
+	const filled = Object.entries(form)
+		.map(([key, text]) => [key, text.trim()] as const)
+		.filter(([, typed]) => typed !== '')
+	const value = Object.fromEntries(filled.map(([key, typed]) => [key, valueTyped(key, typed)]))
 	const parsed = schema.safeParse(value)
-	return parsed.success
-		? { ok: true, value: parsed.data }
-		: {
-				ok: false,
-				says: problemsOf(parsed.error, value)
-					.map((problem) => `${labels[problem.path] ?? problem.path}: ${problem.message}.`)
-					.join(' '),
-			}
+	if (parsed.success) return { ok: true, value: parsed.data }
+	const says = problemsOf(parsed.error, value)
+		.map(({ path, message }) => `${labels[path] ?? path}: ${message}.`)
+		.join(' ')
+	return { ok: false, says }
 }
+const valueTyped = (key: string, typed: string): string | number =>
+	key === 'minutes' && Number.isFinite(Number(typed)) ? Number(typed) : typed
 const labels = {
 	weekday: 'Weekday',
 	start: 'Start',
@@ -76,29 +82,48 @@ export const readSession = (form: Record<string, string>): Read<Session> =>
 
 /** An id of its own that says what the row is: 'tue-training', then 'tue-training-2'. */
 export function newPatternId(season: Season, weekday: string, kind: string): string {
-	const taken = new Set((season.pattern ?? []).map((one) => one.id))
-	const base = `${weekday.slice(0, 3)}-${kind}`
-	let id = base
-	for (let n = 2; taken.has(id); n++) id = `${base}-${n}`
-	return id
+	const taken = new Set((season.pattern ?? []).map((pattern) => pattern.id))
+	return freeId(`${weekday.slice(0, 3)}-${kind}`, taken)
 }
-const byWeekday = ['monday', 'tuesday', 'wednesday', 'thursday', 'friday', 'saturday', 'sunday']
-const order = (one: Pattern) => `${byWeekday.indexOf(one.weekday)} ${one.start ?? ''}`
+/** An id of its own for a further session: 'own-2027-05-01', then 'own-2027-05-01-2'. */
+export function newSessionId(season: Season, date: string): string {
+	const taken = new Set((season.sessions ?? []).map((session) => session.id))
+	return freeId(`own-${date}`, taken)
+}
+function freeId(base: string, taken: ReadonlySet<string | undefined>): string {
+	if (!taken.has(base)) return base
+	let number = 2
+	while (taken.has(`${base}-${number}`)) number++
+	return `${base}-${number}`
+}
+/** In the order of the week. */
+export const weekdays = [
+	'monday',
+	'tuesday',
+	'wednesday',
+	'thursday',
+	'friday',
+	'saturday',
+	'sunday',
+]
+const order = ({ weekday, start }: Pattern) => `${weekdays.indexOf(weekday)} ${start ?? ''}`
 export const withPattern = (season: Season, pattern: Pattern): Season => ({
 	...season,
-	pattern: [...(season.pattern ?? []).filter((one) => one.id !== pattern.id), pattern].sort(
-		(a, b) => (order(a) < order(b) ? -1 : 1),
+	pattern: [...(season.pattern ?? []).filter(({ id }) => id !== pattern.id), pattern].sort(
+		(left, right) => (order(left) < order(right) ? -1 : 1),
 	),
 })
 /** Exceptions of the row go with it. */
 export const withoutPattern = (season: Season, id: string): Season => ({
 	...season,
-	pattern: (season.pattern ?? []).filter((one) => one.id !== id),
+	pattern: (season.pattern ?? []).filter((pattern) => pattern.id !== id),
 	exceptions: (season.exceptions ?? []).filter((exception) => exception.pattern !== id),
 })
 export const withException = (season: Season, exception: PatternException): Season => ({
 	...season,
-	exceptions: [...(season.exceptions ?? []), exception].sort((a, b) => (a.from < b.from ? -1 : 1)),
+	exceptions: [...(season.exceptions ?? []), exception].sort((left, right) =>
+		left.from < right.from ? -1 : 1,
+	),
 })
 export const withoutException = (season: Season, index: number): Season => ({
 	...season,
@@ -107,7 +132,7 @@ export const withoutException = (season: Season, index: number): Season => ({
 /** Writes one session down by itself: it then stands before the weekly pattern's. */
 export const withSession = (season: Season, session: Listed): Season => ({
 	...season,
-	sessions: [...(season.sessions ?? []).filter((one) => one.id !== session.id), session],
+	sessions: [...(season.sessions ?? []).filter(({ id }) => id !== session.id), session],
 })
 /**
  * Takes the written session away again; the weekly pattern's, if there is one, stands in its place.

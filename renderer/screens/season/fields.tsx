@@ -6,6 +6,13 @@ import { DateField } from '../../parts/DateField.tsx'
 const labelled = {
 	'& label': { display: 'block', fontSize: '0.85rem', fontWeight: 600, mb: 0.25 },
 } as const
+/** As many columns as fit, none narrower than `least`, a CSS length. */
+export const columns = (least: string) =>
+	({
+		display: 'grid',
+		gridTemplateColumns: `repeat(auto-fit, minmax(min(${least}, 100%), 1fr))`,
+		gap: 1,
+	}) as const
 interface Common {
 	label: string
 	value: string

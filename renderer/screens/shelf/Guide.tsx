@@ -53,7 +53,20 @@ function Drawing({ says, children }: { says: string; children: ReactNode }) {
 		</Box>
 	)
 }
-const stud = (x: number, y: number) => (
+/** Places of the drawn studs. */
+const studPlaces = [
+	{ x: 44, y: 48 },
+	{ x: 44, y: 72 },
+	{ x: 74, y: 48 },
+	{ x: 74, y: 74 },
+	{ x: 138, y: 38 },
+	{ x: 138, y: 82 },
+	{ x: 168, y: 36 },
+	{ x: 172, y: 82 },
+	{ x: 200, y: 48 },
+	{ x: 200, y: 70 },
+]
+const stud = ({ x, y }: (typeof studPlaces)[number]) => (
 	<circle key={`${x} ${y}`} cx={x} cy={y} r="4.5" fill="currentColor" opacity="0.55" />
 )
 const parts: readonly { title: string; steps: readonly string[]; drawing: ReactNode }[] = [
@@ -69,7 +82,12 @@ const parts: readonly { title: string; steps: readonly string[]; drawing: ReactN
 				'are not even.',
 		],
 		drawing: (
-			<Drawing says="A boot cut open from the side: the distance inside, along the liner, from the heel to the tip of the toe">
+			<Drawing
+				says={
+					'A boot cut open from the side: the distance inside, along the liner, from the ' +
+					'heel to the tip of the toe'
+				}
+			>
 				<path {...ink} d={upper} />
 				<path {...ink} d={soleSide} />
 				<Span from={[26, 78]} to={[216, 78]} says="inside length" at={[130, 72]} />
@@ -87,12 +105,20 @@ const parts: readonly { title: string; steps: readonly string[]; drawing: ReactN
 			'Note each fitting as a line of its own, with its letter.',
 		],
 		drawing: (
-			<Drawing says="A sole from above: the distance across the widest part of the forefoot, from wall to wall inside">
+			<Drawing
+				says={
+					'A sole from above: the distance across the widest part of the forefoot, from ' +
+					'wall to wall inside'
+				}
+			>
 				<path {...ink} d={soleTop} />
 				<path
 					{...ink}
 					strokeDasharray="3 3"
-					d="M 26 60 C 26 44 38 40 60 42 C 96 46 114 34 150 28 C 190 24 218 42 216 58 C 214 78 186 94 152 88 C 118 82 96 74 60 78 C 38 80 26 76 26 60 Z"
+					d={
+						'M 26 60 C 26 44 38 40 60 42 C 96 46 114 34 150 28 C 190 24 218 42 216 58 C ' +
+						'214 78 186 94 152 88 C 118 82 96 74 60 78 C 38 80 26 76 26 60 Z'
+					}
 				/>
 				<Span from={[158, 28]} to={[158, 88]} says="width at the ball" at={[108, 62]} />
 			</Drawing>
@@ -107,7 +133,11 @@ const parts: readonly { title: string; steps: readonly string[]; drawing: ReactN
 			'Read to 1 mm. A note beside it is worth more than half a millimetre: does the upper give?',
 		],
 		drawing: (
-			<Drawing says="A boot from the side: the height inside, from the liner to the upper, over the toes">
+			<Drawing
+				says={
+					'A boot from the side: the height inside, from the liner to the upper, over the ' + 'toes'
+				}
+			>
 				<path {...ink} d={upper} />
 				<path {...ink} d={soleSide} />
 				<Span from={[196, 66]} to={[196, 82]} says="toe-box depth" at={[196, 50]} />
@@ -125,7 +155,11 @@ const parts: readonly { title: string; steps: readonly string[]; drawing: ReactN
 			'Lastwright takes one from the other: that is the offset.',
 		],
 		drawing: (
-			<Drawing says="A boot from the side: the thickness of the sole under the heel and under the ball">
+			<Drawing
+				says={
+					'A boot from the side: the thickness of the sole under the heel and under the ' + 'ball'
+				}
+			>
 				<path {...ink} d={upper} />
 				<path {...ink} d={soleSide} />
 				<Span from={[48, 84]} to={[48, 104]} says="heel stack" at={[48, 120]} />
@@ -145,21 +179,15 @@ const parts: readonly { title: string; steps: readonly string[]; drawing: ReactN
 			'Height from the plate to the tip. Round, blade or oval. Say whether it comes out.',
 		],
 		drawing: (
-			<Drawing says="A sole from above with studs: each is measured forwards from the heel and sideways from the middle line">
+			<Drawing
+				says={
+					'A sole from above with studs: each is measured forwards from the heel and ' +
+					'sideways from the middle line'
+				}
+			>
 				<path {...ink} d={soleTop} />
 				<path {...ink} strokeDasharray="4 3" d="M 20 60 L 222 60" />
-				{[
-					[44, 48],
-					[44, 72],
-					[74, 48],
-					[74, 74],
-					[138, 38],
-					[138, 82],
-					[168, 36],
-					[172, 82],
-					[200, 48],
-					[200, 70],
-				].map(([x, y]) => stud(x!, y!))}
+				{studPlaces.map(stud)}
 				<Span from={[20, 104]} to={[168, 104]} says="from the heel" at={[94, 118]} />
 				<Span from={[168, 58]} to={[168, 38]} says="" at={[0, 0]} />
 				<text x="176" y="14" fontSize="11" textAnchor="middle" fill="currentColor">
@@ -180,10 +208,18 @@ const parts: readonly { title: string; steps: readonly string[]; drawing: ReactN
 				'the same hand.',
 		],
 		drawing: (
-			<Drawing says="A boot from the side, its toe pushed up: it should fold where the foot folds, at the ball">
+			<Drawing
+				says={
+					'A boot from the side, its toe pushed up: it should fold where the foot folds, ' +
+					'at the ball'
+				}
+			>
 				<path
 					{...ink}
-					d="M 22 84 L 20 44 Q 26 32 42 36 L 84 40 Q 118 56 150 58 Q 190 52 214 48 L 218 52 Q 190 76 150 86 L 22 86 Z"
+					d={
+						'M 22 84 L 20 44 Q 26 32 42 36 L 84 40 Q 118 56 150 58 Q 190 52 214 48 L ' +
+						'218 52 Q 190 76 150 86 L 22 86 Z'
+					}
 				/>
 				<path {...ink} d="M 20 86 L 150 86 Q 196 74 222 52 L 224 60 Q 200 90 150 98 L 24 100 Z" />
 				<path

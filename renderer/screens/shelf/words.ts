@@ -1,58 +1,68 @@
 /** The short words of a model for the list. Pure. */
-import type { Model, Shelf } from '../../../shared/engine/visit/shelf.ts'
+import type { Model, Shelf, ShelfSize } from '../../../shared/engine/visit/shelf.ts'
 import { termWords } from '../../../shared/engine/visit/terms.ts'
 
 /** 'UK 3 to 12, fittings E, F': by size system. */
 export function sizesWords({ sizes }: Model): string {
-	const systems = [...new Set(sizes.map((siz) => siz.system))]
+	const systems = [...new Set(sizes.map(({ system }) => system))]
 	return systems
 		.map((system) => {
-			const own = sizes.filter((siz) => siz.system === system)
-			const labels = own.map((one) => one.label)
-			const [low, high] = [Math.min(...labels), Math.max(...labels)]
-			const fittings = [...new Set(own.flatMap((one) => one.fitting ?? []))]
-			return (
-				`${termWords(system)} ` +
-				`${low === high ? low : `${low} to ${high}`}${fittings.length > 0 ? `, ${fittings.length === 1 ? 'fitting' : 'fittings'} ${fittings.join(', ')}` : ''}`
-			)
+			const own = sizes.filter((size) => size.system === system)
+			return `${termWords(system)} ${rangeWords(own)}${fittingWords(own)}`
 		})
 		.join('; ')
 }
+function rangeWords(sizes: readonly ShelfSize[]): string {
+	const labels = sizes.map(({ label }) => label)
+	const [low, high] = [Math.min(...labels), Math.max(...labels)]
+	return low === high ? String(low) : `${low} to ${high}`
+}
+function fittingWords(sizes: readonly ShelfSize[]): string {
+	const fittings = [...new Set(sizes.flatMap(({ fitting }) => fitting ?? []))]
+	if (fittings.length === 0) return ''
+	return `, ${fittings.length === 1 ? 'fitting' : 'fittings'} ${fittings.join(', ')}`
+}
+
+function studsWords({ studs }: Model): string | undefined {
+	if (studs === undefined) return undefined
+	if (studs.length === 0) return 'no studs'
+	return `${studs.length} studs (${[...new Set(studs.map(({ shape }) => shape))].join(', ')})`
+}
+const cushioningWords: Partial<Record<NonNullable<Model['cushioning']>, string>> = {
+	full: 'cushioned throughout',
+	heel: 'cushioned heel',
+}
+/** What is recorded of a model beside its sizes: '12 studs (round), soft upper, 240 g'. */
 export function featureWords(model: Model): string {
-	const of = (value: string | undefined, noun: string) =>
-		value === undefined ? [] : [`${termWords(value)} ${noun}`]
-	const { studs } = model
-	const shapes = [...new Set((studs ?? []).map((stud) => stud.shape))]
-	return [
-		...(studs === undefined
-			? []
-			: [studs.length === 0 ? 'no studs' : `${studs.length} studs (${shapes.join(', ')})`]),
-		...of(model.upperSoftness, 'upper'),
-		...of(model.counterStiffness, 'counter'),
-		...of(model.forefootStiffness, 'forefoot'),
-		...(model.cushioning && model.cushioning !== 'none'
-			? [model.cushioning === 'full' ? 'cushioned throughout' : 'cushioned heel']
-			: []),
-		...(model.base && model.base !== 'usual' ? [`${model.base} base`] : []),
-		...(model.removableLiner ? ['liner comes out'] : []),
-		...(model.massG === undefined ? [] : [`${model.massG} g`]),
-	].join(', ')
+	const { upperSoftness, counterStiffness, forefootStiffness, cushioning, base, massG } = model
+	const words = [
+		studsWords(model),
+		upperSoftness && `${termWords(upperSoftness)} upper`,
+		counterStiffness && `${termWords(counterStiffness)} counter`,
+		forefootStiffness && `${termWords(forefootStiffness)} forefoot`,
+		cushioning && cushioningWords[cushioning],
+		base && base !== 'usual' ? `${base} base` : undefined,
+		model.removableLiner ? 'liner comes out' : undefined,
+		massG === undefined ? undefined : `${massG} g`,
+	]
+	return words.filter(Boolean).join(', ')
 }
 export type Fate = 'new' | 'replaces' | 'same'
-export interface Incoming {
+interface Incoming {
 	model: Model
 	fate: Fate
+}
+/** @param known the model of the same id as it stands on the shelf, as JSON */
+function fateOf(model: Model, known: string | undefined): Fate {
+	if (known === undefined) return 'new'
+	return known === JSON.stringify(model) ? 'same' : 'replaces'
 }
 /** What taking in would do to each model. */
 export function compareShelf(now: Shelf, coming: Shelf): Incoming[] {
 	const known = new Map(now.models.map((model) => [model.id, JSON.stringify(model)]))
 	return coming.models.map((model) => ({
 		model,
-		fate: !known.has(model.id)
-			? 'new'
-			: known.get(model.id) === JSON.stringify(model)
-				? 'same'
-				: 'replaces',
+		fate: fateOf(model, known.get(model.id)),
 	}))
 }
 /**

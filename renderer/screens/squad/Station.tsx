@@ -1,17 +1,11 @@
 /** One station, one player: its fields alone, in large type, written into the player's draft. */
 import { Alert, Box, Button, Checkbox, FormControlLabel, Typography } from '@mui/material'
 import { useEffect, useState } from 'react'
+import { navigate } from 'wouter/use-hash-location'
 import type { BoardRow } from '../../../shared/desk/squad/board.ts'
-import {
-	missingAt,
-	type StationId,
-	stationOf,
-	stations,
-} from '../../../shared/desk/squad/stations.ts'
+import { missingAt, type StationId, stationOf } from '../../../shared/desk/squad/stations.ts'
 import { swapQuestions } from '../../../shared/desk/squad/swapped.ts'
 import { ageYears } from '../../../shared/engine/visit/age.ts'
-import { fieldMeta } from '../../../shared/engine/visit/field-meta.ts'
-import { visitSchema } from '../../../shared/engine/visit/visit.ts'
 import { call, wordsOf } from '../../host.ts'
 import { clinicProtocol } from '../../parts/clinicProtocol.ts'
 import { dayInWords } from '../../parts/dates.ts'
@@ -21,21 +15,39 @@ import { FieldRow } from '../../parts/MeasureField.tsx'
 import { Way } from '../../parts/panels.tsx'
 import { walkByEnter } from '../../parts/walkByEnter.ts'
 import { Pairs } from '../assessment/Lists.tsx'
+import { latestBefore } from '../assessment/latestBefore.ts'
 import { type OpenDraft, useDraft } from '../assessment/useDraft.ts'
+import { Gaps } from './Gaps.tsx'
+import { labelOf } from './labels.ts'
+import { SwapQuestion } from './SwapQuestion.tsx'
 
-interface At {
+interface StationProps {
 	squadId: string
 	station: StationId
 	row: BoardRow
+	/** All players of the day: a number that stands twice is warned of. */
 	rows: readonly BoardRow[]
+}
+interface AtStationProps extends StationProps {
+	open: OpenDraft
 }
 const large = {
 	'& .MuiInputBase-input': { fontSize: '1.75rem' },
 	'& .MuiTypography-root': { fontSize: '1.15rem' },
 	'& .MuiFormHelperText-root': { fontSize: '1rem' },
 }
+const bordered = {
+	display: 'flex',
+	flexWrap: 'wrap',
+	alignItems: 'baseline',
+	gap: 2,
+	p: 2,
+	border: 2,
+	borderColor: 'primary.main',
+	borderRadius: 1,
+}
 
-export function Station(props: At) {
+export function Station(props: StationProps) {
 	const { open, trouble } = useDraft(props.row.playerId)
 	if (props.row.state === 'signed')
 		return (
@@ -43,69 +55,78 @@ export function Station(props: At) {
 				{props.row.name} is signed. <Way to={`#/squad/${props.squadId}`}>Back to the board</Way>
 			</Alert>
 		)
-	if (!open)
-		return trouble ? (
-			<Trouble says={trouble} />
-		) : (
-			<Typography role="status">Opening the station.</Typography>
-		)
-	return <AtStation {...props} open={open} />
+	if (open) return <AtStation {...props} open={open} />
+	if (trouble) return <Trouble says={trouble} />
+	return <Typography role="status">Opening the station.</Typography>
 }
-function AtStation({ squadId, station, row, rows, open }: At & { open: OpenDraft }) {
-	const { content: draft, earlier, saved, change, saveNow } = open
-	const here = stationOf(station)
+
+function AtStation(props: AtStationProps) {
+	const { squadId, station, row, rows, open } = props
+	const { content: draft, earlier, change, saveNow } = open
 	const [says, setSays] = useState('')
 	const [sure, setSure] = useState('')
 	const { playerId } = row
+	// the board is not on screen: it reads anew where it is opened again
 	useEffect(() => {
 		call('squad.mark', { squadId, playerId, presence: 'here', at: station }).catch((error) =>
 			setSays(wordsOf(error)),
 		)
 	}, [squadId, playerId, station])
 	const questions = swapQuestions(draft.visit, earlier, clinicProtocol).filter(
-		(question) => here.rows.flat().includes(question.path) || station === 'clinician',
+		(question) => stationOf(station).rows.flat().includes(question.path) || station === 'clinician',
 	)
 	const asked = questions.map((question) => question.says).join(' ')
-	const settled = asked === '' || sure === asked
-	const last = earlier
-		.filter((visit) => visit.visitDate < draft.visit.visitDate)
-		.toSorted((a, b) => (a.visitDate < b.visitDate ? 1 : -1))[0]
-	const missing = missingAt(draft.visit, station)
 	const leave = (to: string) => {
-		if (!settled) return setSays('Answer the question about a swap first.')
+		if (asked !== '' && sure !== asked) return setSays('Answer the question about a swap first.')
 		saveNow().then(
 			() => {
-				location.hash = to
+				navigate(to)
 			},
 			(error) => setSays(wordsOf(error)),
 		)
 	}
 	const sign = () => {
 		change((now) => ({ ...now, step: 'Sign and report' }))
-		leave(`#/assessment/${playerId}`)
+		leave(`/assessment/${playerId}`)
 	}
-	const same = rows.filter((one) => one.number === row.number)
+	const missing = missingAt(draft.visit, station)
 	return (
 		<Box sx={{ display: 'grid', gap: 2, maxWidth: 1100 }}>
-			<Typography variant="h1">{here.name}</Typography>
-			<Box
-				sx={{
-					display: 'flex',
-					flexWrap: 'wrap',
-					alignItems: 'baseline',
-					gap: 2,
-					p: 2,
-					border: 2,
-					borderColor: 'primary.main',
-					borderRadius: 1,
-				}}
-			>
+			<Typography variant="h1">{stationOf(station).name}</Typography>
+			<Who row={row} rows={rows} open={open} />
+			<Entries {...props} />
+			{asked !== '' && (
+				<SwapQuestion
+					name={row.name}
+					questions={questions}
+					sure={sure === asked}
+					setSure={(yes) => setSure(yes ? asked : '')}
+				/>
+			)}
+			{missing.length > 0 && (
+				<Typography role="status" color="textSecondary">
+					Still missing here: {missing.map(labelOf).join('; ')}.
+				</Typography>
+			)}
+			<Trouble says={says} />
+			<Leave station={station} sign={sign} back={() => leave(`/squad/${squadId}`)} />
+		</Box>
+	)
+}
+
+/** Who stands here, large enough to be read aloud, and whether the draft is saved. */
+function Who({ row, rows, open }: Pick<AtStationProps, 'row' | 'rows' | 'open'>) {
+	const { saved, content } = open
+	const same = rows.filter((player) => player.number === row.number)
+	return (
+		<>
+			<Box sx={bordered}>
 				<Typography sx={{ fontSize: '3rem', fontWeight: 700, lineHeight: 1 }}>
 					{row.number}
 				</Typography>
 				<Typography sx={{ fontSize: '1.75rem', fontWeight: 600 }}>{row.name}</Typography>
 				<Typography sx={{ fontSize: '1.25rem' }}>
-					born {dayInWords(row.birthDate)}, {ageYears(row.birthDate, draft.visit.visitDate)} years
+					born {dayInWords(row.birthDate)}, {ageYears(row.birthDate, content.visit.visitDate)} years
 				</Typography>
 				<Typography
 					role="status"
@@ -117,132 +138,89 @@ function AtStation({ squadId, station, row, rows, open }: At & { open: OpenDraft
 			</Box>
 			{same.length > 1 && (
 				<Alert severity="error" role="alert">
-					The number {row.number} stands for {same.map((one) => one.name).join(' and ')}. Ask for
-					name and birth date before going on.
+					The number {row.number} stands for {same.map((player) => player.name).join(' and ')}. Ask
+					for name and birth date before going on.
 				</Alert>
 			)}
-			<Box sx={{ ...large, display: 'grid', gap: 1 }} onKeyDown={walkByEnter}>
-				{here.rows.map((paths) => (
-					<FieldRow
-						key={paths[0]}
-						paths={paths}
-						draft={draft}
-						change={change}
-						before={last ? paths.map((path) => readPath(last, path)) : []}
-					/>
-				))}
-				{station === 'check-in' && (
-					<FormControlLabel
-						control={
-							<Checkbox
-								checked={draft.decisions.consentNoted === true}
-								onChange={(event) =>
-									change((now) => ({
-										...now,
-										decisions: {
-											...now.decisions,
-											consentNoted: event.target.checked || undefined,
-										},
-									}))
-								}
-							/>
-						}
-						label="Name, birth date and number were asked and fit. Consent to assessment and record was given today."
-					/>
-				)}
-				{station === 'footwear' && <Pairs draft={draft} change={change} />}
-				{station === 'clinician' && (
-					<Gaps
-						visit={draft.visit}
-						squadId={squadId}
-						playerId={playerId}
-						consent={draft.decisions.consentNoted === true}
-					/>
-				)}
-			</Box>
-			{asked !== '' && (
-				<Alert severity="warning" role="alert">
-					<Typography sx={{ fontWeight: 600 }}>
-						Is this really {row.name}? Perhaps two players were swapped, or left and right.
-					</Typography>
-					{questions.map((question) => (
-						<Typography key={question.says}>
-							{question.says} (asked at more than {question.basis.threshold?.split(' = ').at(-1)};{' '}
-							{question.basis.source})
-						</Typography>
-					))}
-					<FormControlLabel
-						control={
-							<Checkbox
-								checked={sure === asked}
-								onChange={(event) => setSure(event.target.checked ? asked : '')}
-							/>
-						}
-						label="Name and number asked again, measured again: it is right"
-					/>
-				</Alert>
+		</>
+	)
+}
+
+function Entries({ squadId, station, row, open }: AtStationProps) {
+	const { content: draft, earlier, change } = open
+	const last = latestBefore(earlier, draft.visit.visitDate)
+	return (
+		<Box sx={{ ...large, display: 'grid', gap: 1 }} onKeyDown={walkByEnter}>
+			{stationOf(station).rows.map((paths) => (
+				<FieldRow
+					key={paths[0]}
+					paths={paths}
+					draft={draft}
+					change={change}
+					before={last ? paths.map((path) => readPath(last, path)) : []}
+				/>
+			))}
+			{station === 'check-in' && <CheckedIn draft={draft} change={change} />}
+			{station === 'footwear' && <Pairs draft={draft} change={change} />}
+			{station === 'clinician' && (
+				<Gaps
+					visit={draft.visit}
+					squadId={squadId}
+					playerId={row.playerId}
+					consent={draft.decisions.consentNoted === true}
+				/>
 			)}
-			{missing.length > 0 && (
-				<Typography role="status" color="textSecondary">
-					Still missing here: {missing.map((path) => labelOf(path)).join('; ')}.
-				</Typography>
-			)}
-			<Trouble says={says} />
-			<Box sx={{ display: 'flex', gap: 2 }}>
-				{station === 'clinician' ? (
-					<Button size="large" variant="contained" onClick={sign}>
-						Open the assessment and sign
-					</Button>
-				) : (
-					<Button size="large" variant="contained" onClick={() => leave(`#/squad/${squadId}`)}>
-						Done here, back to the board
-					</Button>
-				)}
-				{station === 'clinician' && (
-					<Button size="large" variant="outlined" onClick={() => leave(`#/squad/${squadId}`)}>
-						Back to the board
-					</Button>
-				)}
-			</Box>
 		</Box>
 	)
 }
-function labelOf(path: string): string {
-	if (path === 'footwear') return 'a pair of footwear'
-	const side = /\.(left|right)\./.exec(path)?.[1]
-	const { title } = fieldMeta(visitSchema, path)
-	return side ? `${title}, ${side}` : title
+
+interface CheckedInProps {
+	draft: OpenDraft['content']
+	change: OpenDraft['change']
 }
-function Gaps({
-	visit,
-	squadId,
-	playerId,
-	consent,
-}: {
-	visit: Parameters<typeof missingAt>[0]
-	squadId: string
-	playerId: string
-	consent: boolean
-}) {
-	const gaps = stations
-		.map((station) => ({ ...station, missing: missingAt(visit, station.id) }))
-		.filter((one) => one.missing.length > 0)
+function CheckedIn({ draft, change }: CheckedInProps) {
+	const note = (noted: boolean) =>
+		change((now) => ({
+			...now,
+			decisions: { ...now.decisions, consentNoted: noted || undefined },
+		}))
 	return (
-		<Box sx={{ display: 'grid', gap: 1 }}>
-			{!consent && (
-				<Alert severity="warning">
-					Consent is not noted. <Way to={`#/squad/${squadId}/check-in/${playerId}`}>Check-in</Way>
-				</Alert>
-			)}
-			{gaps.length === 0 ? (
-				<Typography role="status">Every station has what it needs.</Typography>
+		<FormControlLabel
+			control={
+				<Checkbox
+					checked={draft.decisions.consentNoted === true}
+					onChange={(event) => note(event.target.checked)}
+				/>
+			}
+			label={
+				'Name, birth date and number were asked and fit. ' +
+				'Consent to assessment and record was given today.'
+			}
+		/>
+	)
+}
+
+interface LeaveProps {
+	station: StationId
+	sign: () => void
+	back: () => void
+}
+function Leave({ station, sign, back }: LeaveProps) {
+	return (
+		<Box sx={{ display: 'flex', gap: 2 }}>
+			{station === 'clinician' ? (
+				<>
+					<Button size="large" variant="contained" onClick={sign}>
+						Open the assessment and sign
+					</Button>
+					<Button size="large" variant="outlined" onClick={back}>
+						Back to the board
+					</Button>
+				</>
 			) : (
-				gaps.map((gap) => (
-					<Typography key={gap.id}>
-						<Way to={`#/squad/${squadId}/${gap.id}/${playerId}`}>{gap.name}</Way> lacks{' '}
-						{gap.missing.map(labelOf).join('; ')}.
-					</Typography>
-				))
+				<Button size="large" variant="contained" onClick={back}>
+					Done here, back to the board
+				</Button>
 			)}
 		</Box>
 	)

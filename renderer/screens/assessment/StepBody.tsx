@@ -1,0 +1,111 @@
+/** The step on screen: what it still lacks, its measures, and what belongs to it alone. */
+import { Box, Button, Paper, Typography } from '@mui/material'
+import type { FocusEvent, ReactNode, RefObject } from 'react'
+import type { Shelf } from '../../../shared/engine/visit/shelf.ts'
+import { walkByEnter } from '../../parts/walkByEnter.ts'
+import { Decide } from './decide/Decide.tsx'
+import { Flags } from './Flags.tsx'
+import { Conditions, Pairs, Surfaces } from './Lists.tsx'
+import { latestBefore } from './latestBefore.ts'
+import { MeasureGroup } from './MeasureGroup.tsx'
+import { Sign } from './sign/Sign.tsx'
+import type { StepProps } from './stepProps.ts'
+import type { Step } from './steps.ts'
+
+interface StepBodyProps extends StepProps {
+	box: RefObject<HTMLDivElement | null>
+	heading: RefObject<HTMLHeadingElement | null>
+	/** What a key did, in words. */
+	said: string
+	step: Step
+	/** The step after it. */
+	next: Step | undefined
+	missing: readonly { says: string }[]
+	/** Told the path of the field that has the focus. */
+	focus: (path: string) => void
+	shelf: Shelf | undefined
+	shelfTrouble: string
+	onSigned: () => void
+}
+export function StepBody(props: StepBodyProps) {
+	const { draft, change, earlier, step, next, said, goTo } = props
+	const last = latestBefore(earlier, draft.visit.visitDate)
+	const tellFocus = (event: FocusEvent<HTMLElement>) => {
+		const { path } = event.target.dataset
+		if (path !== undefined) props.focus(path)
+	}
+	return (
+		<Box
+			ref={props.box}
+			sx={{ display: 'grid', gap: 2 }}
+			onKeyDown={step.wide ? undefined : walkByEnter}
+			onFocus={tellFocus}
+		>
+			<Typography role="status" sx={{ minHeight: said ? '1.5em' : 0, fontWeight: 600 }}>
+				{said}
+			</Typography>
+			<Typography variant="h1" ref={props.heading} tabIndex={-1}>
+				{step.name}
+			</Typography>
+			{step.asks.length > 0 && <Missing missing={props.missing} />}
+			{step.groups.map((group) => (
+				<MeasureGroup key={group.heading} {...{ group, draft, change, last }} />
+			))}
+			<OfStep {...props} />
+			{next && (
+				<Box>
+					<Button variant="contained" size="large" onClick={() => goTo(next.name)}>
+						Next step
+					</Button>
+				</Box>
+			)}
+		</Box>
+	)
+}
+
+function Missing({ missing }: Pick<StepBodyProps, 'missing'>) {
+	return (
+		<Typography role="status" color="text.secondary">
+			{missing.length === 0
+				? 'Nothing is missing on this step.'
+				: `Still missing: ${missing.map(({ says }) => says).join('; ')}.`}
+		</Typography>
+	)
+}
+
+/** What stands on one step alone. */
+function OfStep(props: StepBodyProps) {
+	const { draft, change } = props
+	switch (props.step.name) {
+		case 'Player and play':
+			return (
+				<>
+					<Sheet title="Surfaces">
+						<Surfaces draft={draft} change={change} />
+					</Sheet>
+					<Sheet title="Conditions">
+						<Conditions draft={draft} change={change} />
+					</Sheet>
+					<Sheet title="Pairs the player owns">
+						<Pairs draft={draft} change={change} />
+					</Sheet>
+				</>
+			)
+		case 'Flags':
+			return <Flags {...props} />
+		case 'Decide':
+			return <Decide {...props} />
+		case 'Sign and report':
+			return <Sign {...props} />
+		default:
+			return null
+	}
+}
+function Sheet({ title, children }: { title: string; children: ReactNode }) {
+	return (
+		<Paper variant="outlined" sx={{ p: 2 }}>
+			<Typography variant="h2">{title}</Typography>
+			{children}
+		</Paper>
+	)
+}

@@ -1,0 +1,104 @@
+/** The steps of the open draft: its head, the step on screen, and what stands beside it. */
+import { Box } from '@mui/material'
+import { useCallback, useMemo, useRef, useState } from 'react'
+import type { ProtocolFile } from '../../../shared/engine/protocol/protocol.ts'
+import { ageYears } from '../../../shared/engine/visit/age.ts'
+import type { Shelf } from '../../../shared/engine/visit/shelf.ts'
+import { PasteBlock, PasteDialog } from '../../parts/PasteDialog.tsx'
+import { Beside } from './Beside.tsx'
+import { narrow } from './narrow.ts'
+import { StepBody } from './StepBody.tsx'
+import type { StepProps } from './stepProps.ts'
+import { type Step, stepNamed, stepsFor } from './steps.ts'
+import { useAssessment } from './useAssessment.ts'
+import type { OpenDraft } from './useDraft.ts'
+import { useNextThing } from './useNextThing.ts'
+import { usePaste } from './usePaste.ts'
+import { useStepCommands } from './useStepCommands.ts'
+import { useWalkKeys } from './useWalkKeys.ts'
+import { WalkHead } from './WalkHead.tsx'
+
+interface WalkProps {
+	playerId: string
+	open: OpenDraft
+	protocol: ProtocolFile
+	shelf: Shelf | undefined
+	/** Why the shelf did not open; empty where it did. */
+	shelfTrouble: string
+}
+/** Once the record is signed no step can be gone to. */
+const none: readonly Step[] = []
+
+export function Walk({ playerId, open, protocol, shelf, shelfTrouble }: WalkProps) {
+	const { content: draft, earlier, draftId, change, saveNow, closed } = open
+	const [signed, setSigned] = useState(false)
+	const [focused, setFocused] = useState('')
+	const [helpOpen, setHelpOpen] = useState(false)
+	const [said, setSaid] = useState('')
+	const heading = useRef<HTMLHeadingElement>(null)
+	const stepBox = useRef<HTMLDivElement>(null)
+	const { visit, assessment, trouble } = useAssessment(draft.visit, earlier, protocol, shelf)
+	const { player, visitDate } = draft.visit
+	const years = ageYears(player.birthDate, visitDate)
+	const steps = useMemo(() => stepsFor(years), [years])
+	const step = stepNamed(draft.step, steps)
+	const goTo = useCallback(
+		(name: string) => {
+			setFocused('')
+			setSaid('')
+			change((now) => ({ ...now, step: name }))
+			void saveNow().catch(() => {})
+			requestAnimationFrame(() => heading.current?.focus())
+		},
+		[change, saveNow],
+	)
+	const missing =
+		assessment?.missing.filter(({ path }) =>
+			step.asks.some((prefix) => path === prefix || path.startsWith(`${prefix}.`)),
+		) ?? []
+	const next = useNextThing(stepBox, missing, setSaid)
+	const paste = usePaste(step, change)
+	useStepCommands(signed ? none : steps, step, goTo)
+	useWalkKeys({ signed, steps, open, goTo, next, setSaid, focused, helpOpen, setHelpOpen })
+	const props: StepProps = { draft, change, assessment, earlier, draftId, playerId, saveNow, goTo }
+	return (
+		<Box>
+			<WalkHead open={open} steps={steps} step={step} signed={signed} goTo={goTo} />
+			<Box
+				sx={{
+					display: 'grid',
+					gridTemplateColumns: step.wide ? 'minmax(0, 1fr)' : 'minmax(0, 1.8fr) minmax(300px, 1fr)',
+					gap: 3,
+					alignItems: 'start',
+					[narrow]: { gridTemplateColumns: 'minmax(0, 1fr)' },
+				}}
+			>
+				<PasteBlock value={paste.takeBlock}>
+					<StepBody
+						{...props}
+						box={stepBox}
+						heading={heading}
+						said={said}
+						step={step}
+						next={steps[steps.indexOf(step) + 1]}
+						missing={missing}
+						focus={setFocused}
+						shelf={shelf}
+						shelfTrouble={shelfTrouble}
+						onSigned={() => {
+							closed()
+							setSigned(true)
+						}}
+					/>
+				</PasteBlock>
+				{!step.wide && (
+					<Beside
+						{...{ focused, draft, helpOpen, setHelpOpen, assessment, trouble, visit, earlier }}
+						topics={step.topics}
+					/>
+				)}
+			</Box>
+			{paste.cells && <PasteDialog cells={paste.cells} close={paste.close} take={paste.take} />}
+		</Box>
+	)
+}

@@ -1,0 +1,144 @@
+/** What to do now, which warning signs are printed, and when the player comes again. */
+import { Box, Button, Checkbox, FormControlLabel, FormGroup, Stack } from '@mui/material'
+import { useState } from 'react'
+import { capital, defaultWarningSigns } from '../../../../shared/engine/words/words.ts'
+import { DateField } from '../../../parts/DateField.tsx'
+import { dayInWords } from '../../../parts/dates.ts'
+import type { AssessedProps, DraftProps } from '../stepProps.ts'
+import {
+	type ActionRow,
+	actionRows,
+	decide,
+	reviewPath,
+	setActions,
+	setReview,
+} from './decisions.ts'
+import { Section } from './Section.tsx'
+import { Words } from './Words.tsx'
+
+const actionHints: readonly ActionRow[] = [
+	{
+		what: 'Change to a pair with room before the longest toe',
+		when: 'before the next match',
+		who: 'player and guardian',
+	},
+	{
+		what: 'Calf stretching, knee straight and bent',
+		when: 'daily until the review',
+		who: 'player',
+	},
+	{ what: 'Measure both feet again', when: 'at the review date', who: 'clinic' },
+]
+export function Actions({ draft, change }: DraftProps) {
+	const [rows, setRows] = useState(() => actionRows(draft))
+	const put = (at: number, patch: Partial<ActionRow>) => {
+		const next = rows.map((row, index) => (index === at ? { ...row, ...patch } : row))
+		setRows(next)
+		change((now) => setActions(now, next))
+	}
+	return (
+		<Section title="What to do now">
+			<Stack spacing={1.5}>
+				{actionHints.map((hint, at) => {
+					const row = rows[at] ?? { what: '', when: '', who: '' }
+					const missing = !row.what.trim() && `${row.when}${row.who}`.trim() !== ''
+					return (
+						<Box
+							key={hint.what}
+							sx={{
+								display: 'grid',
+								gridTemplateColumns: { xs: '1fr', md: '3fr 2fr 2fr' },
+								gap: 1.5,
+							}}
+						>
+							<Words
+								label={`What, ${at + 1}`}
+								max={300}
+								value={row.what}
+								placeholder={hint.what}
+								error={missing}
+								hint={missing ? 'Say what is to be done, or clear the row.' : ''}
+								set={(what) => put(at, { what })}
+							/>
+							<Words
+								label={`When, ${at + 1}`}
+								max={80}
+								value={row.when}
+								placeholder={hint.when}
+								set={(when) => put(at, { when })}
+							/>
+							<Words
+								label={`Who, ${at + 1}`}
+								max={80}
+								value={row.who}
+								placeholder={hint.who}
+								set={(who) => put(at, { who })}
+							/>
+						</Box>
+					)
+				})}
+			</Stack>
+		</Section>
+	)
+}
+export function WarningSigns({ draft, change }: DraftProps) {
+	const printed = draft.decisions.warningSigns ?? defaultWarningSigns
+	const all = [
+		...defaultWarningSigns,
+		...printed.filter((sign) => !defaultWarningSigns.includes(sign)),
+	]
+	const put = (sign: string, on: boolean) =>
+		change((now) => {
+			const before = now.decisions.warningSigns ?? defaultWarningSigns
+			return decide(now, {
+				warningSigns: all.filter((known) => (known === sign ? on : before.includes(known))),
+			})
+		})
+	return (
+		<Section title="Warning signs to print">
+			<FormGroup>
+				{all.map((sign) => (
+					<FormControlLabel
+						key={sign}
+						sx={{ minHeight: 44 }}
+						label={capital(sign)}
+						control={
+							<Checkbox
+								checked={printed.includes(sign)}
+								onChange={(event) => put(sign, event.target.checked)}
+							/>
+						}
+					/>
+				))}
+			</FormGroup>
+		</Section>
+	)
+}
+export function Review({ draft, change, assessment }: AssessedProps) {
+	const again = assessment?.growth?.measureAgainBy
+	return (
+		<Section title="Review">
+			<Stack
+				direction="row"
+				spacing={2}
+				useFlexGap
+				sx={{ alignItems: 'flex-start', flexWrap: 'wrap' }}
+			>
+				<Box sx={{ width: 300 }}>
+					<DateField
+						size="small"
+						label="Review date"
+						value={draft.raw[reviewPath] ?? draft.decisions.reviewDate ?? ''}
+						hint={again ? `Growth suggests measuring again by ${dayInWords(again)}` : undefined}
+						set={(text) => change((now) => setReview(now, text))}
+					/>
+				</Box>
+				{again && (
+					<Button variant="outlined" onClick={() => change((now) => setReview(now, again))}>
+						Use measure-again date
+					</Button>
+				)}
+			</Stack>
+		</Section>
+	)
+}

@@ -1,0 +1,184 @@
+/** The insert of one foot: what is proposed, decided, dropped and added. */
+import { Box, Button, Chip, Paper, TextField, Typography } from '@mui/material'
+import { useState } from 'react'
+import type { decidedInsert } from '../../../../shared/engine/insert/decided.ts'
+import { elementText, elementWords } from '../../../../shared/engine/insert/element-words.ts'
+import { choiceWords, type InsertDecision } from '../../../../shared/engine/visit/decisions.ts'
+import type { Side } from '../../../../shared/engine/visit/visit.ts'
+import { Basis } from '../../../parts/Basis.tsx'
+import type { DraftProps } from '../stepProps.ts'
+import { type Editing, InsertEditor } from './InsertEditor.tsx'
+import { elementTitle, footTitle, withElement } from './insertDecisions.ts'
+
+type Decided = ReturnType<typeof decidedInsert>
+type DecidedElement = Decided['left'][number]
+
+interface FootProps extends DraftProps {
+	side: Side
+	result: Decided
+}
+export function InsertFoot({ side, result, draft, change }: FootProps) {
+	const [editing, setEditing] = useState<Editing>()
+	const made = result.result[side]
+	const elements = result[side]
+	const decide = (element: string, decision: InsertDecision | undefined) =>
+		change((now) => withElement(now, side, element, decision))
+	const editor = (unit: string | undefined, value: number | undefined) =>
+		editing && (
+			<InsertEditor
+				key={`${editing.kind} ${editing.element}`}
+				{...editing}
+				{...{ side, unit, value, change }}
+				done={() => setEditing(undefined)}
+			/>
+		)
+	return (
+		<Paper variant="outlined" sx={{ p: 2 }}>
+			<Typography variant="h3">{footTitle[side]}</Typography>
+			{made.state === 'stopped' && (
+				<Typography color="error">
+					Stopped: {made.stoppedBy.map((stop) => stop.says).join(' ')}
+				</Typography>
+			)}
+			{made.state === 'not-needed' && elements.length === 0 && (
+				<Typography color="text.secondary">No symptom or finding calls for an insert.</Typography>
+			)}
+			{elements.map((decided) => {
+				const { element, unit, value } = decided.element
+				const open = editing?.element === element && editing.kind !== 'add'
+				return (
+					<Box key={element} sx={{ borderTop: 1, borderColor: 'divider', py: 0.5 }}>
+						<Element side={side} decided={decided} decide={decide} edit={setEditing} />
+						{open && editor(unit, value)}
+					</Box>
+				)
+			})}
+			<Dropped decisions={draft.decisions.insert?.[side] ?? []} decide={decide} />
+			{made.state !== 'stopped' && (
+				<AddElement elements={elements} editing={editing} edit={setEditing} />
+			)}
+			{editing?.kind === 'add' && editor('mm', undefined)}
+		</Paper>
+	)
+}
+
+type Decide = (element: string, decision: InsertDecision | undefined) => void
+interface ElementProps {
+	side: Side
+	decided: DecidedElement
+	decide: Decide
+	edit: (editing: Editing) => void
+}
+function Element({ side, decided, decide, edit }: ElementProps) {
+	const { decision } = decided
+	const { element, because, basis } = decided.element
+	const accepted = decision?.choice === 'accept'
+	const accept: InsertDecision = {
+		element,
+		choice: 'accept',
+		about: elementText(decided.element),
+	}
+	return (
+		<Basis
+			because={because}
+			basis={basis}
+			head={<ElementWords decided={decided} />}
+			end={
+				<Box role="group" aria-label={`Insert, ${side}: ${elementTitle(element)}`}>
+					<Button
+						aria-pressed={accepted}
+						onClick={() => decide(element, accepted ? undefined : accept)}
+					>
+						Accept
+					</Button>
+					<Button onClick={() => edit({ element, kind: 'change' })}>Change</Button>
+					<Button
+						onClick={() =>
+							decision?.choice === 'add'
+								? decide(element, undefined)
+								: edit({ element, kind: 'drop' })
+						}
+					>
+						Drop
+					</Button>
+				</Box>
+			}
+		/>
+	)
+}
+
+function ElementWords({ decided: { element, decision, proposed } }: { decided: DecidedElement }) {
+	const { says, range, unit, cautions } = element
+	return (
+		<Box sx={{ flex: '1 1 220px' }}>
+			<Typography sx={{ fontWeight: 600 }}>
+				{elementText(element)}{' '}
+				{decision && (
+					<Chip
+						size="small"
+						label={choiceWords[decision.choice]}
+						color="primary"
+						variant="outlined"
+					/>
+				)}
+			</Typography>
+			<Typography variant="body2">
+				{says}
+				{range ? ` Usual range ${range[0]} to ${range[1]} ${unit ?? ''}.` : ''}
+				{proposed ? ` Proposed: ${elementText(proposed)}. Reason: ${decision?.why}.` : ''}
+			</Typography>
+			{cautions.map((caution) => (
+				<Typography key={caution} variant="body2" color="warning.main">
+					Caution: {caution}
+				</Typography>
+			))}
+		</Box>
+	)
+}
+
+interface DroppedProps {
+	decisions: readonly InsertDecision[]
+	decide: Decide
+}
+function Dropped({ decisions, decide }: DroppedProps) {
+	return decisions
+		.filter(({ choice }) => choice === 'drop')
+		.map(({ element, why }) => (
+			<Typography key={element} variant="body2" color="text.secondary">
+				Dropped: {elementTitle(element)}. Reason: {why}.{' '}
+				<Button onClick={() => decide(element, undefined)}>Take back</Button>
+			</Typography>
+		))
+}
+
+interface AddElementProps {
+	elements: readonly DecidedElement[]
+	editing: Editing | undefined
+	edit: (editing: Editing | undefined) => void
+}
+/** The elements that this foot does not have yet. */
+function AddElement({ elements, editing, edit }: AddElementProps) {
+	const there = new Set(elements.map(({ element }) => element.element))
+	return (
+		<TextField
+			select
+			size="small"
+			label="Add an element"
+			value={editing?.kind === 'add' ? editing.element : ''}
+			onChange={(event) =>
+				edit(event.target.value ? { element: event.target.value, kind: 'add' } : undefined)
+			}
+			slotProps={{ select: { native: true }, inputLabel: { shrink: true } }}
+			sx={{ mt: 1.5, minWidth: 240 }}
+		>
+			<option value="">choose</option>
+			{Object.entries(elementWords)
+				.filter(([id]) => !there.has(id))
+				.map(([id, words]) => (
+					<option key={id} value={id}>
+						{words}
+					</option>
+				))}
+		</TextField>
+	)
+}

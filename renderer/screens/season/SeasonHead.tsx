@@ -1,0 +1,111 @@
+/** Whose season it is, on which findings it rests, and planning it. */
+import { Box, Button, LinearProgress, Link, Typography } from '@mui/material'
+import { rounded } from '../../../shared/engine/visit/sides.ts'
+import type { Season } from '../../../shared/engine/visit/visit.ts'
+import { call } from '../../host.ts'
+import { dayInWords } from '../../parts/dates.ts'
+import { useHost } from '../../query.ts'
+import { Day } from './fields.tsx'
+import type { Planning } from './usePlanning.ts'
+import type { Opened } from './useSeasonEdits.ts'
+import type { Told } from './useTold.ts'
+
+/** How often the screen asks how far the planning is. */
+const askEveryMs = 250
+
+interface SeasonHeadProps {
+	playerId: string
+	opened: Opened
+	season: Season | undefined
+	planning: Planning
+	told: Told
+}
+export function SeasonHead(props: SeasonHeadProps) {
+	const { playerId, opened, planning } = props
+	return (
+		<>
+			<Box
+				sx={{
+					display: 'flex',
+					flexWrap: 'wrap',
+					alignItems: 'end',
+					justifyContent: 'space-between',
+					gap: 2,
+				}}
+			>
+				<Box>
+					<Typography variant="h1">Season of {opened.name}</Typography>
+					<Typography color="text.secondary">
+						<Link href={`#/players/${playerId}`}>Player</Link>
+						{basisWords(opened)}
+					</Typography>
+				</Box>
+				<Box
+					sx={{
+						display: 'flex',
+						alignItems: 'start',
+						gap: 1,
+						flexWrap: 'wrap',
+						'& > .MuiButton-root': { mt: '1.5rem' },
+					}}
+				>
+					<Box sx={{ width: '14rem' }}>
+						<Day
+							label="Plan from"
+							name="Plan from"
+							value={planning.from}
+							set={planning.setFrom}
+							hint="Sessions before it stay"
+						/>
+					</Box>
+					<PlanButton {...props} />
+				</Box>
+			</Box>
+			{planning.running && <Progress playerId={playerId} />}
+		</>
+	)
+}
+
+function basisWords({ basis }: Opened): string {
+	if (!basis) return ''
+	const from = basis.from === 'draft' ? 'open assessment' : 'visit'
+	return `, pairs and findings of the ${from} of ${dayInWords(basis.visitDate)}`
+}
+
+function PlanButton({ playerId, opened, season, planning, told }: SeasonHeadProps) {
+	if (planning.running)
+		return (
+			<Button
+				variant="outlined"
+				onClick={() => void call('season.cancel', { playerId }).catch(told.refuse)}
+			>
+				Cancel
+			</Button>
+		)
+	return (
+		<Button
+			ref={planning.button}
+			variant="contained"
+			disabled={!season || opened.blocked !== undefined || !opened.basis}
+			onClick={() => void planning.plan()}
+		>
+			Plan the season
+		</Button>
+	)
+}
+
+/** How far the planning is; on screen only while it runs. */
+function Progress({ playerId }: { playerId: string }) {
+	const { value } = useHost('season.progress', { playerId }, { againAfterMs: () => askEveryMs })
+	const { pass = 1, gap } = value?.running ? value : {}
+	return (
+		<Box>
+			<LinearProgress aria-label="Planning" />
+			<Typography role="status" sx={{ mt: 0.5 }}>
+				Planning, step {pass} of 2
+				{gap === undefined ? '' : `, within ${rounded(100 * gap, 1)} % of the best possible`}. You
+				can go on working.
+			</Typography>
+		</Box>
+	)
+}
