@@ -49,8 +49,7 @@ export function shellThickness(
 		)
 	if (massKg === limitKg)
 		return {
-			undefinedBecause:
-				'the source gives no thickness for a supinated foot at exactly ' + `${limitKg} kg`,
+			undefinedBecause: `the source gives no thickness for a supinated foot at exactly ${limitKg} kg`,
 		}
 	return thickness(
 		massKg < limitKg ? 'insert.shellSupinatedLightMm' : 'insert.shellSupinatedHeavyMm',
