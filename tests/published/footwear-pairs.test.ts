@@ -4,7 +4,7 @@ import { assess } from '../../shared/engine/assess.ts'
 import { judgePair } from '../../shared/engine/footwear/pairs.ts'
 import { openProtocol } from '../../shared/engine/protocol/protocol.ts'
 import { footwearRows } from '../../shared/engine/protocol/rows/footwear.table.ts'
-import { foot, visitWith } from './known-shelf.ts'
+import { visitWith } from './known-shelf.ts'
 
 const protocol = openProtocol()
 it.each([
