@@ -34,26 +34,17 @@ export function shellThickness(
 	protocol: Protocol,
 ): Shell {
 	const limitKg = protocol.value('insert.shellMassKg')
-	const thickness = (key: ThresholdKey): Shell => ({ key, mm: protocol.value(key) })
-	if (massKg === undefined) return { undefinedBecause: 'body mass is not measured' }
-	if (!adult && massKg < protocol.value('insert.childBelowKg'))
-		return thickness('insert.shellChildMm')
-	if (fpi === undefined) return { undefinedBecause: 'the foot posture index is not measured' }
-	if (fpi === 0)
-		return {
-			undefinedBecause: 'the source gives no thickness for a foot posture index of 0',
-		}
+	const given = (key: ThresholdKey): Shell => ({ key, mm: protocol.value(key) })
+	const notGiven = (undefinedBecause: string): Shell => ({ undefinedBecause })
+	if (massKg === undefined) return notGiven('body mass is not measured')
+	if (!adult && massKg < protocol.value('insert.childBelowKg')) return given('insert.shellChildMm')
+	if (fpi === undefined) return notGiven('the foot posture index is not measured')
+	if (fpi === 0) return notGiven('the source gives no thickness for a foot posture index of 0')
 	if (fpi > 0)
-		return thickness(
-			massKg < limitKg ? 'insert.shellPronatedLightMm' : 'insert.shellPronatedHeavyMm',
-		)
+		return given(massKg < limitKg ? 'insert.shellPronatedLightMm' : 'insert.shellPronatedHeavyMm')
 	if (massKg === limitKg)
-		return {
-			undefinedBecause: `the source gives no thickness for a supinated foot at exactly ${limitKg} kg`,
-		}
-	return thickness(
-		massKg < limitKg ? 'insert.shellSupinatedLightMm' : 'insert.shellSupinatedHeavyMm',
-	)
+		return notGiven(`the source gives no thickness for a supinated foot at exactly ${limitKg} kg`)
+	return given(massKg < limitKg ? 'insert.shellSupinatedLightMm' : 'insert.shellSupinatedHeavyMm')
 }
 /** Raise under the shorter side for a leg-length difference. */
 export const legLengthRaiseMm = (differenceMm: number, percent: number): number =>

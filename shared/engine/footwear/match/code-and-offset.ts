@@ -5,6 +5,7 @@ import { termWords } from '../../visit/terms.ts'
 import { type Answer, listed, penalty } from './answer.ts'
 import type { Fitter, Trial } from './fitter.ts'
 
+/** A model made for other codes costs points; one that names none is for any. */
 export function askCode({ model: { codes = [] } }: Trial, { needs, value, basis }: Fitter): Answer {
 	const { code } = needs
 	if (code === undefined || codes.length === 0 || codes.includes(code)) return {}

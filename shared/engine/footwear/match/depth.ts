@@ -23,6 +23,7 @@ export const depthMarginIn = (model: Model, needs: Needs): number | undefined =>
 				1,
 			)
 
+/** Nothing is answered where shelf or visit does not tell the depth. */
 export function askDepth({ model }: Trial, { needs, value, basis }: Fitter): Answer {
 	const marginMm = depthMarginIn(model, needs)
 	if (marginMm === undefined || model.toeBoxDepthMm === undefined) return {}

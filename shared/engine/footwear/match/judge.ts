@@ -49,7 +49,7 @@ export function judge(trial: Trial, fitter: Fitter): RankedModel {
 		offsetMm: offsetOf(model),
 		stops: answers.stops,
 		for: answers.for,
-		against: answers.against.sort(
+		against: answers.against.toSorted(
 			(first, second) =>
 				(second.points ?? 0) - (first.points ?? 0) || byText(first.rule, second.rule),
 		),

@@ -42,6 +42,7 @@ const bandKeys = {
 export const toeRoomIn = (size: ShelfSize, needs: Needs): number =>
 	rounded(size.insideLengthMm - needs.lengthMm, 1)
 
+/** A stop outside what can be worn, else points by the distance from the target. */
 export function askLength({ model, size }: Trial, fitter: Fitter): Answer {
 	const { needs, value, basis } = fitter
 	const toeRoomMm = toeRoomIn(size, needs)

@@ -46,6 +46,7 @@ const reasonsFor = ({ atRisk, side, joint, nearestMm }: JointAtRisk) => [
 	mm(`Nearest stud to the ${side} ${joint}`, nearestMm),
 ]
 
+/** Points for a stud under a joint at risk, joint by joint; a distance without a risk is silent. */
 export function askStuds(trial: Trial, studs: StudsBySide, fitter: Fitter): Answer {
 	return together(
 		jointNames.map((joint) => askJoint(trial, joint, jointsAtRisk(joint, studs), fitter)),

@@ -17,6 +17,7 @@ interface Narrow {
 	givesMm: number
 	because: Because[]
 }
+/** Nothing is answered where no width is measured; a firm upper stops sooner than a giving one. */
 export function askWidth({ model, size }: Trial, fitter: Fitter): Answer {
 	const { needs, limits, value, basis } = fitter
 	const { widthMm } = needs

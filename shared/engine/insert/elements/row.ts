@@ -8,6 +8,7 @@ import { type Condition, termWords } from '../../visit/terms.ts'
 import type { ElementId } from '../element-words.ts'
 import type { InsertFacts } from '../facts.ts'
 
+/** Finding to element. */
 export interface ElementRow {
 	element: ElementId
 	/** The reasons that call for it; none: it is not proposed. */
@@ -30,23 +31,29 @@ export interface ElementRow {
 	/** Always said. */
 	cautions: readonly string[]
 }
+/** The foot posture as a reason, where it is pronated; also where highly so. */
 export const pronated = (facts: InsertFacts): Because[] =>
 	facts.fpiBand === 'pronated' || facts.fpiBand === 'highly-pronated'
 		? [{ measure: 'Foot posture index', value: facts.fpi ?? facts.fpiBand }]
 		: []
+/** The foot posture as a reason, where it is supinated; also where highly so. */
 export const supinated = (facts: InsertFacts): Because[] =>
 	facts.fpiBand === 'supinated' || facts.fpiBand === 'highly-supinated'
 		? [{ measure: 'Foot posture index', value: facts.fpi ?? facts.fpiBand }]
 		: []
+/** A finding as a reason, where it holds. */
 export const only = (holds: boolean, measure: string, value: string | number): Because[] =>
 	holds ? [{ measure, value }] : []
 /** Every group of reasons must be there. */
 export const together = (...groups: Because[][]): Because[] =>
 	groups.every((group) => group.length > 0) ? groups.flat() : []
+/** Complaints that a flat foot gives. */
 export const flatPain = (facts: InsertFacts) =>
 	facts.nowHereOrUnsided('flexible-flatfoot-pain', 'posterior-tibial-tendinopathy', 'shin-pain')
+/** Complaints of the outer foot and ankle. */
 export const outerPain = (facts: InsertFacts) =>
 	facts.nowHereOrUnsided('lateral-ankle-instability', 'peroneal-tendinopathy', 'cavus-foot-pain')
+/** Complaints that a forefoot valgus or a plantarflexed first ray gives. */
 export const forefootPain = (facts: InsertFacts) =>
 	facts.nowHereOrUnsided(
 		'sesamoid-pain',
