@@ -2,7 +2,7 @@
  * Reading a date as people type it. A date that can be read two ways is asked for, never guessed.
  * Pure.
  */
-type ParsedDate = { ok: true; iso: string } | { ok: false; says: string }
+export type ParsedDate = { ok: true; iso: string } | { ok: false; says: string }
 const months = ['jan', 'feb', 'mar', 'apr', 'may', 'jun', 'jul', 'aug', 'sep', 'oct', 'nov', 'dec']
 const names = [
 	'January',
