@@ -9,7 +9,8 @@ import { type RunningHost, startHost } from './host.ts'
 const button = (page: Page, name: string | RegExp) =>
 	page.getByRole('button', { name, exact: typeof name === 'string' })
 const table = [
-	'id;name;sole;toeBoxDepthMm;upperSoftness;massG;price;system;label;insideLengthMm;ballWidthMm;fitting',
+	'id;name;sole;toeBoxDepthMm;upperSoftness;massG;price;' +
+		'system;label;insideLengthMm;ballWidthMm;fitting',
 	'wren-turf;Wren Turf;firm-ground;27;soft;240;119,5;uk;5,5;255;99;F',
 	'wren-turf;;;;;;;uk;6;259;100;F',
 	'owl-firm;Owl Firm;firm-ground;25;soft;heavy;140;uk;5,5;255;97;',
