@@ -9,7 +9,7 @@ import { fileURLToPath } from 'node:url'
 import { chromium, expect } from '@playwright/test'
 import { still } from './screens/drive.ts'
 import { startHost } from './screens/host.ts'
-import { ownTemporary } from './temporary.ts'
+import ownTemporary from './temporary.ts'
 
 const root = fileURLToPath(new URL('..', import.meta.url))
 const clearUp = ownTemporary()

@@ -11,7 +11,7 @@ import { chromium } from '@playwright/test'
 import { still } from './screens/drive.ts'
 import { startHost } from './screens/host.ts'
 import { type Look, put, tour } from './screens/tour.ts'
-import { ownTemporary } from './temporary.ts'
+import ownTemporary from './temporary.ts'
 
 const out = join(fileURLToPath(new URL('..', import.meta.url)), 'build/pictures')
 const only = process.argv.slice(2)

@@ -29,10 +29,11 @@ function clear(folder: string): void {
 	}
 }
 /**
- * Makes the folder the temporary one of this process and of those it starts. @returns what removes
- * it and puts the old one back
+ * Makes the folder the temporary one of this process and of those it starts. Vitest and Playwright
+ * call it before the first test, and what it returns after the last.
+ * @returns what removes the folder and puts the old one back
  */
-export function ownTemporary(): () => void {
+export default function ownTemporary(): () => void {
 	const outer = tmpdir()
 	for (const one of readdirSync(outer))
 		if (name.test(one) && !alive(Number(name.exec(one)?.[1]))) clear(join(outer, one))
@@ -52,7 +53,3 @@ export function ownTemporary(): () => void {
 	process.once('exit', end)
 	return end
 }
-/**
- * What vitest and Playwright call before the first test; what it returns they call after the last.
- */
-export default ownTemporary

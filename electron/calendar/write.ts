@@ -18,7 +18,7 @@ interface CalendarOptions {
 }
 const escaped = (text: string): string =>
 	text.replace(/[\\;,]/g, (mark) => `\\${mark}`).replace(/\r?\n/g, '\\n')
-/** Folds at 75 octets, never inside a character. */
+/** Folds at 75 octets, never inside a character. @internal */
 export function foldLine(line: string): string {
 	const parts: string[] = []
 	let [part, octets] = ['', 0]

@@ -19,6 +19,7 @@ const demoSchema = z.strictObject({
 /**
  * The demo's clinician accepts every caution and stop as it stands; a real one decides line by
  * line.
+ * @internal
  */
 export const acceptedLines = ({ findings }: Assessment): Decision[] =>
 	findings

@@ -43,6 +43,7 @@ export function hasDisplay(): boolean {
 /**
  * Writes the page that leads to the address. The address carries the token, and a command line can
  * be read by every user of the PC; this file only by its owner.
+ * @internal
  */
 export function writeDoor(folder: string, url: string): string {
 	const file = join(folder, 'open.html')

@@ -19,6 +19,7 @@ export interface Ends {
 /**
  * The user id in a table of the form of Linux's /proc/net/tcp. @returns undefined where the
  * connection is not in it
+ * @internal
  */
 export function uidIn(table: string, ends: Ends): number | undefined {
 	if (!ends.remoteAddress || !ends.localAddress || !ends.remotePort || !ends.localPort)

@@ -42,7 +42,7 @@ const textsOf: ForEachKind<BlockKind, [], string[]> = {
 	'true-size': drawing,
 	signature: ({ name, registration, date }) => [name, registration, date],
 }
-/** Every text a document prints. */
+/** Every text a document prints. @internal */
 export function textsOfDocument(document: LwDocument): string[] {
 	const { letterhead } = document
 	return [

@@ -28,6 +28,7 @@ const limitMs = 30_000
 /**
  * How many pages are drawn at once: more would only take turns, and each thread holds fonts of its
  * own.
+ * @internal
  */
 export const pdfLanes = Math.min(2, availableParallelism())
 const lanes: Lane[] = []

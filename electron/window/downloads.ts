@@ -4,7 +4,7 @@
  */
 import { isOwnBlob } from './security.ts'
 
-/** Kinds by their ending, with the words of the save dialog. */
+/** Kinds by their ending, with the words of the save dialog. @internal */
 export const kinds: Readonly<Record<string, string>> = {
 	pdf: 'Report',
 	csv: 'Table',

@@ -3,6 +3,7 @@
  * finished file.
  */
 
+/** One switch of the runtime, set when the program is packaged. @internal */
 export interface Fuse {
 	/**
 	 * its name in electron-builder.yml; none where the builder has no word for it and the default
@@ -13,6 +14,7 @@ export interface Fuse {
 	on: boolean
 	why: string
 }
+/** Every fuse by its name, each with the reason for its position. @internal */
 export const fuses: Readonly<Record<string, Fuse>> = {
 	RunAsNode: {
 		at: 0,

@@ -4,13 +4,14 @@
  */
 
 /** Places that may be opened, with the reason. */
-export const outside: Readonly<Record<string, string>> = {
+const outside: Readonly<Record<string, string>> = {
 	'doi.org': 'the source of a threshold, by its registered name',
 }
 
 /**
  * @returns the address in its parsed form, undefined for anything that is not https to a place of
  * the table
+ * @internal
  */
 export function safeLink(url: string): string | undefined {
 	if (!URL.canParse(url)) return undefined

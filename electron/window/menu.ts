@@ -11,6 +11,7 @@ export interface MenuActions {
 /**
  * Rooms with the keys that lead to them. The digits are free on every step, also while a number is
  * typed.
+ * @internal
  */
 export const rooms = [
 	['Players', 'players', 'CmdOrCtrl+1'],

@@ -7,7 +7,7 @@ import { cspFor, readPage, resolvePage } from '../loopback/pages.ts'
 import { crashPage, crashPath } from './crash.ts'
 
 export const scheme = 'app'
-export const host = 'lastwright'
+const host = 'lastwright'
 export const startUrl = `${scheme}://${host}/`
 export const callChannel = 'lastwright:call'
 /**
@@ -16,7 +16,7 @@ export const callChannel = 'lastwright:call'
  */
 export const partition = 'lastwright'
 
-/** Exactly our scheme and host, by parsing and never by the start of the text. */
+/** Exactly our scheme and host, by parsing and never by the start of the text. @internal */
 export function isOwnUrl(url: string): boolean {
 	try {
 		const { protocol, host: found, username, password } = new URL(url)
@@ -67,7 +67,7 @@ export function mayNavigate(url: string, isMainFrame: boolean, from = ''): boole
 	if (isMainFrame) return url === startUrl && from === `${startUrl}${crashPath.slice(1)}`
 	return isOwnBlob(url) || isViewer(url)
 }
-/** Names the runtime may ask a permission for; each that is not here is denied too. */
+/** Names the runtime may ask a permission for; each that is not here is denied too. @internal */
 export const permissions: Readonly<Record<string, { allowed: boolean; why: string }>> = {
 	'clipboard-sanitized-write': {
 		allowed: true,

@@ -24,6 +24,7 @@ export interface Area {
 
 /** The smallest window on which nothing is lost, in px at normal letter size. */
 export const smallest = { width: 1024, height: 700 } as const
+/** The window of a first start. @internal */
 export const firstState: WindowState = { width: 1440, height: 900, maximized: false, zoom: 1 }
 /**
  * So much of the window must lie on a screen that a hand can take it and move it, in px; common

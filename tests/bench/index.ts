@@ -1,6 +1,6 @@
 /** Runs every bench, prints value and limit, and ends with 1 where a limit is passed. */
 
-import { ownTemporary } from '../temporary.ts'
+import ownTemporary from '../temporary.ts'
 import { matchBench } from './match.ts'
 import { paceBench } from './pace.ts'
 import { recordsBench } from './records.ts'

@@ -10,11 +10,11 @@ import { buildProblem } from '../../shared/engine/season/problem/build.ts'
 import { verify } from '../../shared/engine/season/verify/verify.ts'
 import { bigSeason } from '../engine/random-season.ts'
 
-export const limitSeconds = 3
+const limitSeconds = 3
 /**
  * Solves the big season for a seed; seconds include starting the thread and compiling the solver.
  */
-export async function benchSeason(seed: number): Promise<{
+async function benchSeason(seed: number): Promise<{
 	seconds: number
 	gap: number
 	status: string

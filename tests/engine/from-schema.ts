@@ -28,7 +28,7 @@ const within = (path: string, key: string): string => {
 	return path === '' ? name : `${path}.${name}`
 }
 /** Numbers with so many digits after the point, both ends included. */
-export const decimals = (min: number, max: number, digits: number): fc.Arbitrary<number> => {
+const decimals = (min: number, max: number, digits: number): fc.Arbitrary<number> => {
 	const scale = 10 ** digits
 	return fc
 		.integer({ min: Math.ceil(min * scale), max: Math.floor(max * scale) })

@@ -5,7 +5,7 @@ import type { Pair, Session, Visit } from '../../shared/engine/visit/visit.ts'
 import { visitSchema } from '../../shared/engine/visit/visit.ts'
 
 /** Numerical Recipes' linear congruential generator, 0 to 1. */
-export function generator(seed: number): () => number {
+function generator(seed: number): () => number {
 	let state = seed >>> 0
 	return () => {
 		state = (Math.imul(state, 1664525) + 1013904223) >>> 0

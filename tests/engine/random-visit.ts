@@ -6,11 +6,11 @@ import fc from 'fast-check'
 import { bodySchema } from '../../shared/engine/visit/recorded/body.ts'
 import { conditionSchema } from '../../shared/engine/visit/recorded/conditions.ts'
 import { pairSchema } from '../../shared/engine/visit/recorded/pairs.ts'
+import { screeningSchema } from '../../shared/engine/visit/recorded/screening.ts'
 import {
 	generalFlagShape,
 	type Pair,
 	playerSchema,
-	screeningSchema,
 	type Visit,
 	visitSchema,
 } from '../../shared/engine/visit/visit.ts'
@@ -81,7 +81,7 @@ export const feet = partOf('feet')
 export const ankles = partOf('ankles')
 export const postures = partOf('posture')
 export const body = valuesOf(bodySchema, 'body', weights)
-export const play = partOf('play')
+const play = partOf('play')
 
 const anyCondition = valuesOf(conditionSchema, 'conditions', weights) as fc.Arbitrary<Condition>
 /** Conditions that other rooms read, as often as all the others together. */

@@ -6,8 +6,9 @@ import { openProtocol } from '../../shared/engine/protocol/protocol.ts'
 import { diabeticRisk } from '../../shared/engine/screening/diabetic.ts'
 import { flagRows } from '../../shared/engine/screening/flags.table.ts'
 import { screening } from '../../shared/engine/screening/screening.ts'
+import { unfoldedShape } from '../../shared/engine/visit/recorded/unfolded.ts'
 import { boneSites } from '../../shared/engine/visit/terms.ts'
-import { type Screening, unfoldedShape, type Visit } from '../../shared/engine/visit/visit.ts'
+import type { Screening, Visit } from '../../shared/engine/visit/visit.ts'
 import { screening as anyAnswers } from './random-visit.ts'
 
 const protocol = openProtocol()

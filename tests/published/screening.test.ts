@@ -2,7 +2,8 @@
 import { describe, expect, it } from 'vitest'
 import { askedAlways, complaints } from '../../shared/engine/screening/complaints.table.ts'
 import { diabeticRisk } from '../../shared/engine/screening/diabetic.ts'
-import { type Screening, screeningSchema } from '../../shared/engine/visit/visit.ts'
+import { screeningSchema } from '../../shared/engine/visit/recorded/screening.ts'
+import type { Screening } from '../../shared/engine/visit/visit.ts'
 import { screened } from './screened-visit.ts'
 
 describe('Wells', () => {

@@ -2,7 +2,7 @@
  * The long form of the tests that kill and fill: `npm run soak [rounds]`; a short form runs in npm
  * test.
  */
-import { ownTemporary } from '../temporary.ts'
+import ownTemporary from '../temporary.ts'
 import { fillUntilFull } from './full-disk.ts'
 import { soak } from './kills.ts'
 

@@ -46,6 +46,7 @@ const leastLetters = 4
 /**
  * The same name, or one of at least 4 letters with one typed mistake: a letter missing, extra or
  * changed, or two neighbours swapped.
+ * @internal
  */
 export const nearlySame = (left: string, right: string): boolean =>
 	left === right ||

@@ -1,9 +1,9 @@
 /** First start: letterhead, clinician, passphrase; then the recovery key to keep on paper. */
 import { Box, Button, Stack, Typography } from '@mui/material'
 import { leastPassphrase } from '../../../shared/desk/workplace/passphrase.ts'
+import { contrastWords } from '../../../shared/engine/report/colour.ts'
 import { Field, Sheet, Trouble } from '../../parts/form.tsx'
 import { mostLines, titleOf, typedIn } from './clinicForm.ts'
-import { contrastWords } from './contrast.ts'
 import { LogoFile } from './LogoFile.tsx'
 import { RecoveryKey } from './RecoveryKey.tsx'
 import { type SettingUp, useSetup } from './useSetup.ts'

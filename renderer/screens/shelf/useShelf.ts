@@ -6,7 +6,7 @@ import { wordsOf } from '../../host.ts'
 import { change, hostClient, useHost } from '../../query.ts'
 
 /** Saves the whole shelf; `words` are said once it is done. Rejects in words. */
-export type SaveShelf = (next: Shelf, words: string) => Promise<void>
+type SaveShelf = (next: Shelf, words: string) => Promise<void>
 /** What a page of the room is given. */
 export interface ShelfPageProps {
 	shelf: Shelf

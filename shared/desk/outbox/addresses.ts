@@ -37,7 +37,7 @@ const pairs: readonly (readonly [RegExp, string])[] = [
 
 export const tidyAddress = (email: string): string => email.normalize('NFKC').trim().toLowerCase()
 const domainOf = (email: string): string => email.slice(email.lastIndexOf('@') + 1)
-/** How a domain looks to a hurried eye. */
+/** How a domain looks to a hurried eye. @internal */
 export function skeleton(domain: string): string {
 	const letters = [...domain.normalize('NFKC').toLowerCase()]
 		.map((letter) => lookAlike[letter] ?? letter)

@@ -73,6 +73,7 @@ const moves: Record<OutboxState, readonly OutboxState[]> = {
 	returned: ['closed'],
 	closed: ['returned'],
 }
+/** Whether a sending may go from one state to another. @internal */
 export const mayMove = (from: OutboxState, to: OutboxState): boolean => moves[from].includes(to)
 
 const who = z.strictObject({ personId: z.string(), name: z.string() })

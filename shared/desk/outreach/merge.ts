@@ -62,16 +62,19 @@ export const countsAgree = (counts: MergeCounts): boolean =>
 /**
  * A store as the rules see it. `versions` of an id are more than one only where contents differ:
  * the first is used, all are kept.
+ * @internal
  */
 export interface Holding {
 	records: Carried[]
 	drafts: CarriedDraft[]
 }
+/** What a pack brings, as far as the union of two stores looks at it. @internal */
 export interface Coming extends Holding {
 	bases: readonly DraftBase[]
 }
 /**
  * Union of two holdings. Contents that differ under one id are all kept. Drafts by the step rule.
+ * @internal
  */
 export function union(
 	home: Holding,
@@ -108,6 +111,7 @@ function unitedDrafts(
 }
 const withDigest = (drafts: readonly CarriedDraft[], digest: string | undefined) =>
 	drafts.find((draft) => draftDigest(draft) === digest)
+/** What a store shows after a union. @internal */
 export interface View {
 	/** What stands under each id: one digest, or several where contents differ. */
 	records: Record<string, string[]>
@@ -116,7 +120,7 @@ export interface View {
 	forks: ReturnType<typeof forksOf>
 	drafts: string[]
 }
-/** The state a holding means: the same for the same records, however they arrived. */
+/** The state a holding means: the same for the same records, however they arrived. @internal */
 export function viewOf({ records, drafts }: Holding): View {
 	const ordered = records.toSorted(
 		(first, second) =>

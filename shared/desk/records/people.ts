@@ -14,7 +14,7 @@ export const personSchema = z.strictObject({
 	active: z.boolean(),
 	hasPin: z.boolean(),
 })
-export type Person = z.infer<typeof personSchema>
+type Person = z.infer<typeof personSchema>
 /**
  * What a person typed about another one, checked for sense. @returns sentences, empty where all is
  * well

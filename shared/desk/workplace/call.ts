@@ -12,7 +12,7 @@ export function call<Input extends z.ZodType, Output extends z.ZodType>(
 ) {
 	return { input, output, who }
 }
-export const anyone: readonly Role[] = roles
+export const anyone: readonly Role[] = [...roles]
 export const staff: readonly Role[] = ['clinician', 'student', 'reception', 'owner']
 export const clinicians: readonly Role[] = ['clinician', 'owner']
 /** Students write and sign under countersignature. */

@@ -19,7 +19,10 @@ export function pitchDeg(heightMm: number, ballLengthMm: number): number {
 		)
 	return Math.atan(heightMm / ballLengthMm) * degrees
 }
-/** The heel height (mm) that gives a pitch. @throws RangeError when the length is not positive */
+/**
+ * The heel height (mm) that gives a pitch. @throws RangeError when the length is not positive
+ * @internal
+ */
 export function heightForPitch(deg: number, ballLengthMm: number): number {
 	if (!(ballLengthMm > 0))
 		throw new RangeError(

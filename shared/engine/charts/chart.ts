@@ -38,7 +38,7 @@ export interface Panel {
 	curves: readonly Curve[]
 	marks: readonly Mark[]
 }
-export interface Axis {
+interface Axis {
 	title: string
 	/** Unit of the ticks; empty for dates. */
 	unit: string

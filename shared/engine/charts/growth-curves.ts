@@ -64,6 +64,7 @@ const basis: Basis = {
 /**
  * The value at a percentile (cm or kg) at an exact age in months, by LMS; undefined outside the
  * table.
+ * @internal
  */
 export function valueAtPercentile(
 	kind: GrowthMeasure,

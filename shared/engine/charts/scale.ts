@@ -23,6 +23,7 @@ export interface Tick {
 /**
  * The smallest round step (1, 2 or 5 times a power of ten) that cuts `span` into at most `most`
  * parts.
+ * @internal
  */
 export function niceStep(span: number, most: number): number {
 	const raw = span / Math.max(1, most)

@@ -15,6 +15,7 @@ const parentCorrection = { mother: [2.803, 0.953], father: [2.316, 0.955] } as c
 /**
  * Adult stature a parent reports, corrected for the usual overstatement; cm. Attributed to Epstein
  * et al. 1995 (journal from memory).
+ * @internal
  */
 export function adjustedParentCm(parent: 'mother' | 'father', reportedCm: number): number {
 	const [intercept, slope] = parentCorrection[parent]
@@ -39,6 +40,7 @@ interface Coefficients {
 /**
  * The coefficients at an age, linear between half years; undefined outside 4.0 to 17.5 years.
  * Lengths in inches, mass in pounds.
+ * @internal
  */
 export function khamisRocheAt(sex: 'male' | 'female', ageYears: number): Coefficients | undefined {
 	const around = rowsAround(khamisRoche[sex], ageYears)

@@ -22,12 +22,12 @@ export function lmsAt(table: LmsTable, sex: Sex, months: number): At | undefined
 	const between = (column: 1 | 2 | 3) => low[column] + part * (high[column] - low[column])
 	return { l: between(1), m: between(2), s: between(3) }
 }
-/** z of a value by LMS (Cole and Green, Stat Med 1992;11:1305-1319). */
+/** z of a value by LMS (Cole and Green, Stat Med 1992;11:1305-1319). @internal */
 export function lmsZ(value: number, { l, m, s }: At): number {
 	return l === 0 ? Math.log(value / m) / s : ((value / m) ** l - 1) / (l * s)
 }
 /** The value (cm, kg or kg/m2) at a z by LMS: the other way round, for curves. */
-export const valueAt = (z: number, { l, m, s }: At): number =>
+const valueAt = (z: number, { l, m, s }: At): number =>
 	l === 0 ? m * Math.exp(s * z) : m * (1 + l * s * z) ** (1 / l)
 
 /** CDC 2000 centile of stature (cm) or mass (kg); undefined outside the table's ages. */

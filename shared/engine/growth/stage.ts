@@ -8,7 +8,7 @@ import { rounded } from '../visit/sides.ts'
 import { finding } from './says.ts'
 
 type Stage = 'before' | 'around' | 'after'
-/** Before, around or after, inclusive on around. */
+/** Before, around or after, inclusive on around. @internal */
 export function bandOf(value: number, low: number, high: number): Stage {
 	if (value < low) return 'before'
 	return value > high ? 'after' : 'around'

@@ -9,11 +9,12 @@ import type { Visit } from '../visit/visit.ts'
 import { finding } from './says.ts'
 
 const daysPerYear = 365.25
-/** Rate per year of a change over a number of days, in the unit of the change. */
+/** Rate per year of a change over a number of days, in the unit of the change. @internal */
 export const perYear = (change: number, days: number): number => change / (days / daysPerYear)
 /**
  * 95 % error of an annualised rate from two readings with the same standard deviation: 1.96 x root
  * 2 x SD / years.
+ * @internal
  */
 export const perYearError = (sd: number, days: number): number =>
 	(1.96 * Math.SQRT2 * sd) / (days / daysPerYear)

@@ -167,7 +167,10 @@ function cupTooShallow(
 		),
 	]
 }
-/** Applies the decisions to the elements of one foot, in their order; additions come last. */
+/**
+ * Applies the decisions to the elements of one foot, in their order; additions come last.
+ * @internal
+ */
 export function withDecisions(
 	elements: readonly InsertElement[],
 	decisions: readonly InsertDecision[],

@@ -52,6 +52,7 @@ export const legLengthRaiseMm = (differenceMm: number, percent: number): number 
 /**
  * Heilig's upper limit for a first lift: L < SBU / (D + C). @throws RangeError where D + C is not
  * positive
+ * @internal
  */
 export function heiligLimitMm(
 	unlevelMm: number,

@@ -2,7 +2,7 @@
 import type { WearInStep } from '../findings/assessment.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 
-/** Hours of wear on day n (from 1). @throws RangeError for a day below 1 */
+/** Hours of wear on day n (from 1). @throws RangeError for a day below 1 @internal */
 export function wearInHours(day: number, protocol: Protocol): number {
 	if (!(day >= 1)) throw new RangeError(`day ${day}: give 1 or more`)
 	return (

@@ -20,6 +20,7 @@ const sumOf = (days: readonly number[]): number => days.reduce((sum, load) => su
 /**
  * Monotony of a week: mean over the sample standard deviation (n - 1) of its days; undefined where
  * every day is equal.
+ * @internal
  */
 export function monotony(days: readonly number[]): number | undefined {
 	const mean = sumOf(days) / days.length

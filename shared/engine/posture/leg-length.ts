@@ -15,6 +15,7 @@ import type { Visit } from '../visit/visit.ts'
 /**
  * Staged first lift, mm: less than difference / (duration + compensation); Heilig, expert opinion
  * as read in an encyclopedia. @throws RangeError when the divisor is not positive
+ * @internal
  */
 export function firstLiftBelowMm(
 	differenceMm: number,

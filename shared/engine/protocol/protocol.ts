@@ -4,7 +4,6 @@ import type { Basis } from './basis.ts'
 import type { ThresholdRow } from './row.ts'
 import { rows } from './rows.ts'
 
-export type { ThresholdRow }
 export type ThresholdKey = keyof typeof rows
 
 /** A clinic's protocol: identity and the values it set differently from the shipped table. */

@@ -18,6 +18,7 @@ export interface ClubConsent {
 /**
  * Practical limits a clinician may tick: closed words, so that nothing clinical can be typed into
  * them.
+ * @internal
  */
 export const practicalLimits = [
 	'no-new-on-match-day',
@@ -55,7 +56,7 @@ export interface ClubFields {
 	}[]
 	consent: { id: string; given: string; until?: string }
 }
-/** A club document was asked for without a consent in force. */
+/** A club document was asked for without a consent in force. @internal */
 export class NoConsent extends Error {
 	override readonly name = 'NoConsent'
 }

@@ -3,7 +3,10 @@
  * criterion 1.4.3.
  */
 
-/** Least ratio for text of normal size. Source: WCAG 2.2, success criterion 1.4.3 (level AA). */
+/**
+ * Least ratio for text of normal size. Source: WCAG 2.2, success criterion 1.4.3 (level AA).
+ * @internal
+ */
 export const leastRatio = 4.5
 /** How much of the colour is kept at each step of darkening; a choice of this program. */
 const step = 0.94
@@ -19,7 +22,7 @@ function luminance(colour: string): number {
 	)
 	return 0.2126 * red + 0.7152 * green + 0.0722 * blue
 }
-/** Contrast ratio of the colour against white, 1 to 21. */
+/** Contrast ratio of the colour against white, 1 to 21. @internal */
 export const ratioOnWhite = (colour: string): number => 1.05 / (luminance(colour) + 0.05)
 /** The colour, darkened in its own hue until text in it can be read on white. */
 export function textOn(colour: string): string {

@@ -1,7 +1,7 @@
 /** A document as data: words, tables and figures, before any renderer. */
 export type Tone = 'body' | 'small' | 'strong' | 'lead'
 /** Patterns that tell cells apart without colour, also on a grey printer. */
-export const patterns = ['plain', 'rising', 'falling', 'dots', 'bars', 'grid'] as const
+const patterns = ['plain', 'rising', 'falling', 'dots', 'bars', 'grid'] as const
 export type Pattern = (typeof patterns)[number]
 /**
  * The pattern of a pair goes with its letter: A is plain, B rises to the right, C falls; the same
@@ -69,7 +69,7 @@ export interface Letterhead {
 	colour: string
 	logo?: { mediaType: 'image/png' | 'image/jpeg' | 'image/svg+xml'; base64: string }
 }
-export type Paper = 'A4' | 'Letter' | 'A3'
+type Paper = 'A4' | 'Letter' | 'A3'
 export interface LwDocument {
 	title: string
 	kind: string

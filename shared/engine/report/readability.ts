@@ -11,20 +11,22 @@ interface Counts {
 	/** Words of three syllables or more. */
 	long: number
 }
-/** Flesch-Kincaid grade level, US school grade. */
+/** Flesch-Kincaid grade level, US school grade. @internal */
 export const fleschKincaid = ({ words, sentences, syllables }: Counts): number =>
 	(0.39 * words) / sentences + (11.8 * syllables) / words - 15.59
-/** Flesch reading ease, about 0 to 100; higher is easier. */
+/** Flesch reading ease, about 0 to 100; higher is easier. @internal */
 export const fleschEase = ({ words, sentences, syllables }: Counts): number =>
 	206.835 - (1.015 * words) / sentences - (84.6 * syllables) / words
 /**
  * SMOG grade; two to four grades above Flesch-Kincaid on the same text, so the two are never mixed.
+ * @internal
  */
 export const smog = ({ long, sentences }: Counts): number =>
 	3.1291 + 1.043 * Math.sqrt((long * 30) / sentences)
 /**
  * Syllables of an English word by its groups of vowels; a silent last e is not counted. At least
  * one.
+ * @internal
  */
 export function syllablesOf(word: string): number {
 	const plain = word.toLowerCase().replace(/[^a-z]/g, '')
@@ -35,6 +37,7 @@ export function syllablesOf(word: string): number {
 }
 /**
  * Counts of a text; undefined where it has no words. A text without a full stop is one sentence.
+ * @internal
  */
 export function countsOf(text: string): Counts | undefined {
 	const words = text.replace(/\[\d+\]/g, ' ').match(/[\p{L}][\p{L}'-]*/gu) ?? []

@@ -6,6 +6,7 @@ import { allOf, anyOf, type Tri } from './answers.ts'
 /**
  * Film if zone pain and (bone tenderness, or unable to bear weight both then and now). Not met only
  * where every question was asked: an open one never counts as no.
+ * @internal
  */
 export function filmNeeded(
 	zonePain: Tri,
@@ -21,6 +22,7 @@ export function filmNeeded(
 /**
  * Negative likelihood ratio from sensitivity and specificity (0 to 1): how much a negative test
  * lowers the odds. @throws RangeError outside 0 to 1
+ * @internal
  */
 export function negativeLikelihoodRatio(sensitivity: number, specificity: number): number {
 	if (!(sensitivity >= 0 && sensitivity <= 1 && specificity > 0 && specificity <= 1))

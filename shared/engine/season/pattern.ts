@@ -56,6 +56,7 @@ function written(
 /**
  * Every session of the weekly patterns between two dates, both included. Later exceptions override
  * earlier ones.
+ * @internal
  */
 export function expandPattern(
 	patterns: readonly Pattern[],

@@ -19,7 +19,7 @@ function pathText(path: readonly PropertyKey[]): string {
 }
 
 /** The value that stands at a path of the input, undefined where there is none. */
-export function valueAt(input: unknown, path: readonly PropertyKey[]): unknown {
+function valueAt(input: unknown, path: readonly PropertyKey[]): unknown {
 	let value = input
 	for (const key of path) {
 		if (value === null || typeof value !== 'object') return undefined

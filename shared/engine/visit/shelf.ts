@@ -8,15 +8,23 @@ import type { Problem } from './problems.ts'
 import { type Parsed, readFile } from './read-file.ts'
 import { codes, sizeSystems, soles } from './terms.ts'
 
+/** How firm the heel counter is. @internal */
 export const counterStiffnesses = ['none', 'soft', 'medium', 'firm'] as const
 const counterHeights = ['low', 'usual', 'high'] as const
+/** How high the collar stands at the heel. @internal */
 export const collars = ['notched', 'low', 'usual', 'high'] as const
+/** How the sole bends at the forefoot. @internal */
 export const stiffnesses = ['flexible', 'medium', 'stiff'] as const
+/** How soft the upper is. @internal */
 export const softnesses = ['soft', 'medium', 'firm'] as const
+/** Where seams run over the forefoot. @internal */
 export const seamPlaces = ['none', 'away-from-joints', 'over-joints'] as const
+/** How much of the sole is cushioned. @internal */
 export const cushionings = ['none', 'heel', 'full'] as const
 const insteps = ['low', 'usual', 'deep'] as const
+/** How wide the sole stands. @internal */
 export const bases = ['narrow', 'usual', 'wide'] as const
+/** The shape of a stud on the ground. @internal */
 export const studShapes = ['round', 'blade', 'oval'] as const
 
 /**

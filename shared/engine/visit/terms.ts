@@ -135,6 +135,7 @@ export const forefeet = [
 	'valgus-rigid',
 ] as const
 export const sexes = ['male', 'female'] as const
+/** What a shoe can be sought or avoided for. @internal */
 export const features = [
 	'wide-fitting',
 	'narrow-fitting',

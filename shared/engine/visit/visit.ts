@@ -17,10 +17,7 @@ export { type Player, playerSchema } from './recorded/player.ts'
 export {
 	generalFlagShape,
 	type Injury,
-	injurySchema,
 	type Screening,
-	screeningSchema,
-	wellsSchema,
 } from './recorded/screening.ts'
 export {
 	exceptionSchema,
@@ -32,7 +29,6 @@ export {
 	seasonSchema,
 	sessionSchema,
 } from './recorded/season.ts'
-export { unfoldedShape } from './recorded/unfolded.ts'
 
 export const visitSchema = z.strictObject({
 	format: z.literal('lastwright-visit'),

@@ -11,7 +11,7 @@ type Values<Name extends Key> = [Names<(typeof sentences)[Name]>] extends [never
 	: [Record<Names<(typeof sentences)[Name]>, string | number>]
 /** Says the sentence of a key; what its {names} stand for has to be given. */
 export type Speak = <Name extends Key>(key: Name, ...values: Values<Name>) => string
-/** The {names} in a sentence, in order of the alphabet. */
+/** The {names} in a sentence, in order of the alphabet. @internal */
 export const placeholdersOf = (sentence: string): string[] =>
 	[...new Set([...sentence.matchAll(/\{([A-Za-z]*)\}/g)].map((found) => found[1] ?? ''))].sort()
 /**

@@ -18,7 +18,10 @@ import {
 	shown,
 } from './shape.ts'
 
-/** Measures of one foot, mm. All four are needed: a true-size page is not drawn from guesses. */
+/**
+ * Measures of one foot, mm. All four are needed: a true-size page is not drawn from guesses.
+ * @internal
+ */
 export interface InsertMeasures {
 	lengthMm?: number | undefined
 	ballLengthMm?: number | undefined
@@ -53,9 +56,9 @@ interface ReadyFoot {
 
 /** Points per millimetre, for a page set in points. */
 const ptPerMm = 72 / 25.4
-/** What a printed page holds, mm: A4 less its margins. */
+/** What a printed page holds, mm: A4 less its margins. @internal */
 export const sheet = { widthMm: 190, heightMm: 277 } as const
-/** The bar that shows whether the page was printed at 1:1, mm. */
+/** The bar that shows whether the page was printed at 1:1, mm. @internal */
 export const controlBarMm = 100
 const marginMm = 6
 const barRoomMm = 16
@@ -195,6 +198,7 @@ function sheetOf(group: readonly ReadyFoot[], protocol: Protocol): InsertFigure 
 }
 /**
  * True where a sheet is larger than a page holds: it must be printed on larger paper, never shrunk.
+ * @internal
  */
 export const tooLarge = (figure: InsertFigure): boolean =>
 	figure.widthMm > sheet.widthMm || figure.heightMm > sheet.heightMm

@@ -3,7 +3,7 @@ import { z } from 'zod'
 import { choice, measure, yesNo } from '../fields.ts'
 import { unfoldedShape } from './unfolded.ts'
 
-export const injurySchema = z.strictObject({
+const injurySchema = z.strictObject({
 	side: choice('Injured side', ['left', 'right']),
 	daysAgo: measure('Days since the injury', 'days', [0, 3650], [0, 60]).optional(),
 	malleolarZonePain: yesNo('Pain in the malleolar zone'),
@@ -24,7 +24,7 @@ export const injurySchema = z.strictObject({
 		'Swelling too great to feel the bone, open skin, or seen before for this injury',
 	),
 })
-export const wellsSchema = z.strictObject({
+const wellsSchema = z.strictObject({
 	activeCancer: yesNo('Active cancer (treated within 6 months, or palliative)'),
 	paralysisOrCast: yesNo('Paralysis, paresis or recent plaster on the leg'),
 	bedriddenOrSurgery: yesNo('Bedridden 3 days or more, or major surgery within 12 weeks'),

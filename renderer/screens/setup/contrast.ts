@@ -1,5 +1,0 @@
-/**
- * Contrast of the clinic colour on the white paper of the reports, and what the documents make of
- * it.
- */
-export { contrastWords, leastRatio, ratioOnWhite } from '../../../shared/engine/report/colour.ts'
