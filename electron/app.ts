@@ -23,7 +23,6 @@ import { auditCalls } from './services/records/calls.ts'
 import type { Deps, RenderPdf } from './services/records/deps.ts'
 import { keeperOf } from './services/records/keep.ts'
 import { Memory } from './services/records/memory.ts'
-import { State } from './services/records/state.ts'
 import { seasonCalls } from './services/season/calls.ts'
 import { shelfCalls } from './services/shelf/calls.ts'
 import { squadCalls } from './services/squad/calls.ts'
@@ -60,7 +59,6 @@ export function createApp(options: AppOptions): App {
 	const note = (text: string): void => options.note?.(text)
 	const session = new Session(deps, memory)
 	const post = new Post(memory, deps)
-	const state = new State(memory)
 	let closed = false
 	/** The daily backup, behind the person's work. */
 	const afterUnlock = (): void => {
@@ -79,8 +77,8 @@ export function createApp(options: AppOptions): App {
 		...clinicCalls(memory, deps, look),
 		...playerCalls(memory, deps),
 		...visitCalls(memory, deps),
-		...shelfCalls(state, deps),
-		...seasonCalls(state, deps),
+		...shelfCalls(memory, deps),
+		...seasonCalls(memory, deps),
 		...squadCalls(memory, deps),
 		...outreachCalls(memory, deps),
 		...outboxCalls(memory, deps, post),

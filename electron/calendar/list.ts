@@ -1,7 +1,7 @@
 /** A list read in its own thread and in bounded time. */
 import { Worker } from 'node:worker_threads'
 import type { ImportChoices, Incoming } from '../../shared/engine/season/preview.ts'
-import { Refusal } from '../services/records/state.ts'
+import { Refusal } from '../services/records/refusal.ts'
 import type { ReaderMessage } from './worker.ts'
 
 /** As many sessions as a season file holds. */

@@ -7,7 +7,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, expect, test } from 'vitest'
 import { fileToRead, folderToWrite, writeTrouble } from '../../electron/services/clinic/places.ts'
-import { Refusal } from '../../electron/services/records/state.ts'
+import { Refusal } from '../../electron/services/records/refusal.ts'
 import { signed, withPlayer } from './bench-app.ts'
 import { packPassphrase } from './bench-pack.ts'
 

@@ -9,6 +9,7 @@ import { OutboxMemory } from '../outbox/memory.ts'
 import { OutreachMemory } from '../outreach/memory.ts'
 import { PeopleMemory } from '../people/memory.ts'
 import { PlayersMemory } from '../players/memory.ts'
+import { SeasonMemory } from '../season/memory.ts'
 import { ShelfMemory } from '../shelf/memory.ts'
 import { DraftsMemory } from '../visits/memory.ts'
 
@@ -19,6 +20,7 @@ export class Memory {
 	readonly players = new PlayersMemory()
 	readonly holds = new HoldsMemory()
 	readonly drafts = new DraftsMemory()
+	readonly season = new SeasonMemory()
 	readonly outbox = new OutboxMemory()
 	readonly outreach = new OutreachMemory()
 	/** what the person should know about the records, in words */
@@ -27,7 +29,7 @@ export class Memory {
 	readonly warn = (...says: string[]): void => {
 		this.warnings.push(...says)
 	}
-	/** Forgets everything, as locking does. */
+	/** Forgets everything, as locking does, save which plans are being solved. */
 	clear(): void {
 		this.clinic.clear()
 		this.shelf.clear()

@@ -9,8 +9,13 @@ import { insertDecided } from '../../../shared/engine/report/decided.ts'
 import { stopOf } from '../../../shared/engine/season/problem/limits.ts'
 import type { Decisions } from '../../../shared/engine/visit/decisions.ts'
 import type { Visit } from '../../../shared/engine/visit/visit.ts'
-import { type Deps, type DraftValue, Refusal, type State } from '../records/state.ts'
+import type { Deps } from '../records/deps.ts'
+import type { Memory } from '../records/memory.ts'
+import { Refusal } from '../records/refusal.ts'
+import type { DraftValue } from '../visits/memory.ts'
 import { earlierVisits, visitsOf } from '../visits/visits.ts'
+
+type Needs = Pick<Memory, 'players' | 'drafts'>
 
 export interface Basis {
 	from: 'draft' | 'visit'
@@ -18,8 +23,8 @@ export interface Basis {
 	decisions: Decisions
 	earlier: Visit[]
 }
-function openDraft(state: State, deps: Deps, playerId: string): Basis | undefined {
-	const [open] = state.draftsOf(playerId)
+function openDraft({ players, drafts }: Needs, deps: Deps, playerId: string): Basis | undefined {
+	const [open] = drafts.of(players.idsOf(playerId))
 	if (!open) return undefined
 	const [draftId, { amends }] = open
 	const draft = deps.store.draft(draftId)
@@ -27,35 +32,39 @@ function openDraft(state: State, deps: Deps, playerId: string): Basis | undefine
 	const { visit, decisions } = draftContentSchema.parse((draft.value as DraftValue).content)
 	return {
 		from: 'draft',
-		visit: { ...visit, player: state.entry(playerId).player },
+		visit: { ...visit, player: players.entry(playerId).player },
 		decisions,
-		earlier: earlierVisits(state, deps, playerId, amends?.visitId),
+		earlier: earlierVisits(players, deps, playerId, amends?.visitId),
 	}
 }
-function latestSigned(state: State, deps: Deps, playerId: string): Basis | undefined {
-	const latest = visitsOf(state, deps, playerId).find((line) => !line.inError)
+function latestSigned(
+	{ players }: Pick<Needs, 'players'>,
+	deps: Deps,
+	playerId: string,
+): Basis | undefined {
+	const latest = visitsOf(players, deps, playerId).find((line) => !line.inError)
 	if (!latest) return undefined
 	const { visit, decisions } = signedVisitSchema.parse(deps.store.read(latest.record).value)
 	return {
 		from: 'visit',
-		visit: { ...visit, player: state.entry(playerId).player },
+		visit: { ...visit, player: players.entry(playerId).player },
 		decisions,
-		earlier: earlierVisits(state, deps, playerId, latest.card.visitId),
+		earlier: earlierVisits(players, deps, playerId, latest.card.visitId),
 	}
 }
 /**
  * Undefined where the player has no assessment yet.
  * @throws Refusal where the player is not in the records or was merged away
  */
-export function basisOf(state: State, deps: Deps, playerId: string): Basis | undefined {
-	state.entry(playerId)
-	if (state.mergedAway(playerId))
+export function basisOf(memory: Needs, deps: Deps, playerId: string): Basis | undefined {
+	memory.players.entry(playerId)
+	if (memory.players.mergedAway(playerId))
 		throw new Refusal('This record was merged into another player. Open that player.')
-	return openDraft(state, deps, playerId) ?? latestSigned(state, deps, playerId)
+	return openDraft(memory, deps, playerId) ?? latestSigned(memory, deps, playerId)
 }
 /** @throws Refusal where the player has no assessment yet, is unknown or was merged away */
-export function needBasis(state: State, deps: Deps, playerId: string): Basis {
-	const basis = basisOf(state, deps, playerId)
+export function needBasis(memory: Needs, deps: Deps, playerId: string): Basis {
+	const basis = basisOf(memory, deps, playerId)
 	if (!basis)
 		throw new Refusal(
 			'This player has no assessment yet. Start one and enter the pairs they wear, then plan ' +

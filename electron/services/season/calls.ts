@@ -1,20 +1,22 @@
 import type { Handlers } from '../../calls/handlers.ts'
 import type { Deps } from '../records/deps.ts'
-import type { State } from '../records/state.ts'
+import type { Memory } from '../records/memory.ts'
 import { chartSeason, seasonCalendar } from './give-out.ts'
 import { previewSeasonImport } from './import.ts'
 import { cancelPlan, planPlayer, planProgress } from './planning.ts'
 import { openSeason, saveSeason } from './season.ts'
 
+type Needs = Pick<Memory, 'clinic' | 'drafts' | 'people' | 'players' | 'season'>
+
 /** The calls about a player's season. */
-export const seasonCalls = (state: State, deps: Deps) =>
+export const seasonCalls = (memory: Needs, deps: Deps) =>
 	({
-		'season.open': (input) => openSeason(state, deps, input),
-		'season.save': (input) => saveSeason(state, deps, input),
-		'season.previewImport': (input) => previewSeasonImport(state, deps, input),
-		'season.plan': (input) => planPlayer(state, deps, input),
-		'season.cancel': (input) => cancelPlan(state, input),
-		'season.progress': (input) => planProgress(state, input),
-		'season.chart': (input) => chartSeason(state, deps, input),
-		'season.ics': (input) => seasonCalendar(state, deps, input),
+		'season.open': (input) => openSeason(memory, deps, input),
+		'season.save': (input) => saveSeason(memory, deps, input),
+		'season.previewImport': (input) => previewSeasonImport(memory, deps, input),
+		'season.plan': (input) => planPlayer(memory, deps, input),
+		'season.cancel': (input) => cancelPlan(memory, input),
+		'season.progress': (input) => planProgress(memory, input),
+		'season.chart': (input) => chartSeason(memory, deps, input),
+		'season.ics': (input) => seasonCalendar(memory, deps, input),
 	}) satisfies Partial<Handlers>

@@ -6,27 +6,31 @@ import { pocketTable } from '../../../shared/engine/report/pocket.ts'
 import { seasonChart } from '../../../shared/engine/report/season-chart.ts'
 import { writeCalendar } from '../../calendar/write.ts'
 import { zoneHere } from '../../calendar/zones.ts'
-import { type Deps, Refusal, type State } from '../records/state.ts'
+import type { Deps } from '../records/deps.ts'
+import type { Memory } from '../records/memory.ts'
+import { Refusal } from '../records/refusal.ts'
 import { draw, pdfOf } from '../visits/drawing.ts'
 import { type Basis, basisDigest, needBasis, stopped } from './basis.ts'
-import { append, type KeptPlan, lastCalendar, lastPlan, lastSeason } from './records.ts'
+import { type KeptPlan, keepNext, lastCalendar, lastPlan, lastSeason } from './records.ts'
+
+type Needs = Pick<Memory, 'clinic' | 'drafts' | 'players'>
 
 /**
  * The plan that may leave the room.
  * @throws Refusal where there is none, it is stopped or out of date
  */
 function planToGive(
-	state: State,
+	memory: Needs,
 	deps: Deps,
 	playerId: string,
 ): { basis: Basis; planned: KeptPlan } {
-	const basis = needBasis(state, deps, playerId)
-	const blocked = stopped(basis, state.protocol)
+	const basis = needBasis(memory, deps, playerId)
+	const blocked = stopped(basis, memory.clinic.protocol)
 	if (blocked !== undefined) throw new Refusal(blocked)
-	const planned = lastPlan(state, deps, playerId)
+	const planned = lastPlan(memory.players, deps, playerId)
 	if (!planned) throw new Refusal('The season is not planned yet. Plan it first.')
 	if (
-		planned.value.season !== lastSeason(state, deps, playerId)?.record ||
+		planned.value.season !== lastSeason(memory.players, deps, playerId)?.record ||
 		planned.value.basis !== basisDigest(basis)
 	)
 		throw new Refusal(
@@ -37,16 +41,15 @@ function planToGive(
 }
 /** @throws Refusal where there is no plan to give out, or the clinic is not set up */
 export async function chartSeason(
-	state: State,
+	memory: Needs,
 	deps: Deps,
 	{ playerId, paper }: InputOf<'season.chart'>,
 ): Promise<OutputOf<'season.chart'>> {
 	const {
 		basis: { visit, decisions },
 		planned,
-	} = planToGive(state, deps, playerId)
-	const { clinic } = state
-	if (!clinic) throw new Refusal('The clinic is not set up. Fill in the letterhead first.')
+	} = planToGive(memory, deps, playerId)
+	const clinic = memory.clinic.needLetterhead()
 	const on = dayHere(deps.now())
 	const { plan } = planned.value
 	if (paper === 'pocket')
@@ -72,17 +75,17 @@ const withoutStamp = (text: string): string => text.replace(/^DTSTAMP:.*$/gm, ''
  * new ones.
  */
 export function seasonCalendar(
-	state: State,
+	memory: Needs,
 	deps: Deps,
 	{ playerId }: InputOf<'season.ics'>,
 ): OutputOf<'season.ics'> {
-	const { planned } = planToGive(state, deps, playerId)
-	const last = lastCalendar(state, deps, playerId)
+	const { planned } = planToGive(memory, deps, playerId)
+	const last = lastCalendar(memory.players, deps, playerId)
 	const text = writeCalendar(
 		planned.value.plan,
 		present({ zone: zoneHere(), stamp: deps.now(), previous: last?.text }),
 	)
 	if (last === undefined || withoutStamp(last.text) !== withoutStamp(text))
-		append(deps, { what: 'calendar', playerId, text }, last?.record)
+		keepNext(deps, { what: 'calendar', playerId, text }, last?.record)
 	return { text, fileName: 'season.ics' }
 }

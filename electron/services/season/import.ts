@@ -6,7 +6,9 @@ import { codes, surfaces } from '../../../shared/engine/visit/terms.ts'
 import type { Season } from '../../../shared/engine/visit/visit.ts'
 import { readList } from '../../calendar/list.ts'
 import { zoneHere } from '../../calendar/zones.ts'
-import { type Deps, Refusal, type State } from '../records/state.ts'
+import type { Deps } from '../records/deps.ts'
+import type { Memory } from '../records/memory.ts'
+import { Refusal } from '../records/refusal.ts'
 import { lastSeason } from './records.ts'
 
 /** An answer to a question of the import. */
@@ -92,16 +94,16 @@ function choicesOf(
 }
 /** Reads a fixture list against the saved season and changes nothing. */
 export async function previewSeasonImport(
-	state: State,
+	{ clinic, players }: Pick<Memory, 'clinic' | 'players'>,
 	deps: Deps,
 	{ playerId, text, kind, answers }: InputOf<'season.previewImport'>,
 ): Promise<OutputOf<'season.previewImport'>> {
-	const season = lastSeason(state, deps, playerId)?.season
+	const season = lastSeason(players, deps, playerId)?.season
 	if (!season)
 		throw new Refusal(
 			'The season has no first and last day yet. Enter them first: sessions outside it are left ' +
 				'out.',
 		)
-	const choices = choicesOf(answers, season, state.protocol)
+	const choices = choicesOf(answers, season, clinic.protocol)
 	return previewImport(season.sessions ?? [], await readList(text, kind, choices), choices.source)
 }

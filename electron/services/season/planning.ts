@@ -1,5 +1,6 @@
 /** A season planned in a thread of its own, watched and cancelled meanwhile. */
 import type { InputOf, OutputOf } from '../../../shared/contract.ts'
+import type { ProtocolFile } from '../../../shared/engine/protocol/protocol.ts'
 import { insertDecided } from '../../../shared/engine/report/decided.ts'
 import { planDifference } from '../../../shared/engine/season/difference.ts'
 import { keepPast } from '../../../shared/engine/season/past.ts'
@@ -7,28 +8,16 @@ import type { Plan } from '../../../shared/engine/season/plan-file.ts'
 import { dayInWords } from '../../../shared/engine/visit/age.ts'
 import type { Season } from '../../../shared/engine/visit/visit.ts'
 import { planSeason } from '../../solver/plan.ts'
-import { type Progress, SolveCancelled } from '../../solver/solve.ts'
-import { type Deps, Refusal, type State } from '../records/state.ts'
+import { SolveCancelled } from '../../solver/solve.ts'
+import type { Deps } from '../records/deps.ts'
+import type { Memory } from '../records/memory.ts'
+import { Refusal } from '../records/refusal.ts'
 import { type Basis, basisDigest, firstDay, needBasis, stopped } from './basis.ts'
-import { append, lastPlan, lastSeason } from './records.ts'
-
-interface Run {
-	stop: AbortController
-	progress: Progress
-}
-/** Plans being solved, by player; gone with the state they belong to. */
-const running = new WeakMap<State, Map<string, Run>>()
-function runsOf(state: State): Map<string, Run> {
-	const runs = running.get(state) ?? new Map<string, Run>()
-	running.set(state, runs)
-	return runs
-}
-/** Whether a plan of this player is being solved. */
-export const isPlanning = (state: State, playerId: string): boolean => runsOf(state).has(playerId)
+import { keepNext, lastPlan, lastSeason } from './records.ts'
 
 /** @throws Refusal where a warning sign stops the rotation or no pair can be planned */
-function checkBasis(basis: Basis, state: State): void {
-	const blocked = stopped(basis, state.protocol)
+function checkBasis(basis: Basis, protocol: ProtocolFile): void {
+	const blocked = stopped(basis, protocol)
 	if (blocked !== undefined) throw new Refusal(blocked)
 	if (basis.visit.footwear?.some((pair) => pair.sole !== undefined)) return
 	throw new Refusal(
@@ -51,19 +40,18 @@ interface Task {
 	from: string
 	earlier: Plan | undefined
 }
-/** Solves while the run stands among those of the state. @throws Refusal in words */
+/** Solves while the run stands among those of the season's memory. @throws Refusal in words */
 async function solve(
-	state: State,
+	{ clinic, season: running }: Pick<Memory, 'clinic' | 'season'>,
 	playerId: string,
 	{ basis, season, from, earlier }: Task,
 ): Promise<Plan> {
-	const run: Run = { stop: new AbortController(), progress: { pass: 1, seconds: 0 } }
-	runsOf(state).set(playerId, run)
+	const run = running.begin(playerId)
 	try {
 		return await planSeason(
 			{ ...basis.visit, season: earlier ? keepPast(season, earlier, from) : season },
 			{
-				protocolFile: state.protocol,
+				protocolFile: clinic.protocol,
 				from,
 				earlierVisits: basis.earlier,
 				newInsert: insertDecided(basis.decisions),
@@ -77,7 +65,7 @@ async function solve(
 	} catch (error) {
 		throw refusalOf(error)
 	} finally {
-		runsOf(state).delete(playerId)
+		running.end(playerId)
 	}
 }
 /**
@@ -85,34 +73,35 @@ async function solve(
  * follows the last.
  */
 export async function planPlayer(
-	state: State,
+	memory: Pick<Memory, 'clinic' | 'drafts' | 'people' | 'players' | 'season'>,
 	deps: Deps,
 	{ playerId, from }: InputOf<'season.plan'>,
 ): Promise<OutputOf<'season.plan'>> {
-	const basis = needBasis(state, deps, playerId)
-	checkBasis(basis, state)
-	const saved = lastSeason(state, deps, playerId)
+	const { clinic, people, players } = memory
+	const basis = needBasis(memory, deps, playerId)
+	checkBasis(basis, clinic.protocol)
+	const saved = lastSeason(players, deps, playerId)
 	if (!saved)
 		throw new Refusal(
 			'The season is empty. Enter its first and last day and its sessions, then plan.',
 		)
-	if (isPlanning(state, playerId))
+	if (memory.season.isPlanning(playerId))
 		throw new Refusal('This season is being planned already. Wait for it, or cancel it.')
-	const person = state.acts()
-	const before = lastPlan(state, deps, playerId)
-	const plan = await solve(state, playerId, {
+	const person = people.acts()
+	const before = lastPlan(players, deps, playerId)
+	const plan = await solve(memory, playerId, {
 		basis,
 		season: saved.season,
 		from: from ?? firstDay(deps, basis),
 		earlier: before?.value.plan,
 	})
-	if (state.person !== person)
+	if (people.atWork !== person)
 		throw new Refusal(
 			'The records were locked or another person took over while the season was planned. ' +
 				'Nothing was kept: plan again.',
 		)
 	const changes = before ? planDifference(before.value.plan, plan) : []
-	append(
+	keepNext(
 		deps,
 		{ what: 'plan', playerId, season: saved.record, basis: basisDigest(basis), plan, changes },
 		before?.record,
@@ -121,18 +110,18 @@ export async function planPlayer(
 }
 /** Stops the solving; nothing is changed. */
 export function cancelPlan(
-	state: State,
+	{ season }: Pick<Memory, 'season'>,
 	{ playerId }: InputOf<'season.cancel'>,
 ): OutputOf<'season.cancel'> {
-	const run = runsOf(state).get(playerId)
+	const run = season.runOf(playerId)
 	run?.stop.abort()
 	return { cancelled: run !== undefined }
 }
 /** How far the solving is. */
 export function planProgress(
-	state: State,
+	{ season }: Pick<Memory, 'season'>,
 	{ playerId }: InputOf<'season.progress'>,
 ): OutputOf<'season.progress'> {
-	const run = runsOf(state).get(playerId)
+	const run = season.runOf(playerId)
 	return run ? { running: true, ...run.progress } : { running: false }
 }

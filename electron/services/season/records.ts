@@ -1,9 +1,9 @@
 /** What is kept of a player's season: seasons, plans and calendars, each following the last. */
-import { present } from '../../../shared/engine/plain/present.ts'
 import type { Change } from '../../../shared/engine/season/difference.ts'
 import { type Plan, planSchema } from '../../../shared/engine/season/plan-file.ts'
 import { type Season, seasonSchema } from '../../../shared/engine/visit/visit.ts'
-import type { Deps, State } from '../records/state.ts'
+import type { PlayerIds } from '../players/memory.ts'
+import type { Deps } from '../records/deps.ts'
 
 interface SeasonValue {
 	what: 'season'
@@ -31,8 +31,13 @@ type Value = SeasonValue | PlanValue | CalendarValue
  * The records of one sort in order of writing; where players were merged, those of the record that
  * stands come first.
  */
-function recordsOf(state: State, { store }: Deps, playerId: string, what: Value['what']): string[] {
-	for (const id of state.idsOf(playerId)) {
+function recordsOf(
+	players: PlayerIds,
+	{ store }: Deps,
+	playerId: string,
+	what: Value['what'],
+): string[] {
+	for (const id of players.idsOf(playerId)) {
 		const found = store
 			.cardsAbout('season', id)
 			.filter(({ card }) => (card as { what: Value['what'] }).what === what)
@@ -43,31 +48,28 @@ function recordsOf(state: State, { store }: Deps, playerId: string, what: Value[
 }
 /** The record of one sort that was written last. */
 export const lastRecord = (
-	state: State,
+	players: PlayerIds,
 	deps: Deps,
 	playerId: string,
 	what: Value['what'],
-): string | undefined => recordsOf(state, deps, playerId, what).at(-1)
+): string | undefined => recordsOf(players, deps, playerId, what).at(-1)
 /** Keeps a value as a record that follows the last of its sort. @returns its id */
-export const append = ({ store, now }: Deps, value: Value, follows: string | undefined): string =>
-	store.append(
-		present({
-			kind: 'season' as const,
-			at: now().toISOString(),
-			follows,
-			value,
-			about: value.playerId,
-			card: { what: value.what },
-			does: value.what === 'calendar' ? ('export' as const) : undefined,
-		}),
-	)
+export const keepNext = ({ keep }: Deps, value: Value, follows: string | undefined): string =>
+	keep({
+		kind: 'season',
+		follows,
+		value,
+		about: value.playerId,
+		card: { what: value.what },
+		does: value.what === 'calendar' ? 'export' : undefined,
+	})
 /** The season as it was saved last. */
 export function lastSeason(
-	state: State,
+	players: PlayerIds,
 	deps: Deps,
 	playerId: string,
 ): { season: Season; record: string } | undefined {
-	const record = lastRecord(state, deps, playerId, 'season')
+	const record = lastRecord(players, deps, playerId, 'season')
 	if (record === undefined) return undefined
 	const { season } = deps.store.read(record).value as SeasonValue
 	return { record, season: seasonSchema.parse(season) }
@@ -80,8 +82,8 @@ export interface KeptPlan {
 	version: number
 }
 /** The plan that was made last. */
-export function lastPlan(state: State, deps: Deps, playerId: string): KeptPlan | undefined {
-	const records = recordsOf(state, deps, playerId, 'plan')
+export function lastPlan(players: PlayerIds, deps: Deps, playerId: string): KeptPlan | undefined {
+	const records = recordsOf(players, deps, playerId, 'plan')
 	const record = records.at(-1)
 	if (record === undefined) return undefined
 	const stored = deps.store.read(record)
@@ -95,11 +97,11 @@ export function lastPlan(state: State, deps: Deps, playerId: string): KeptPlan |
 }
 /** The calendar that was given out last. */
 export function lastCalendar(
-	state: State,
+	players: PlayerIds,
 	deps: Deps,
 	playerId: string,
 ): { text: string; record: string } | undefined {
-	const record = lastRecord(state, deps, playerId, 'calendar')
+	const record = lastRecord(players, deps, playerId, 'calendar')
 	if (record === undefined) return undefined
 	return { record, text: (deps.store.read(record).value as CalendarValue).text }
 }

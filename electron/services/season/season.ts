@@ -7,10 +7,11 @@ import type { Plan } from '../../../shared/engine/season/plan-file.ts'
 import { lettersOf } from '../../../shared/engine/season/problem/letters.ts'
 import { ageYears, dayInWords } from '../../../shared/engine/visit/age.ts'
 import { type Season, seasonSchema } from '../../../shared/engine/visit/visit.ts'
-import { type Deps, Refusal, type State } from '../records/state.ts'
+import type { Deps } from '../records/deps.ts'
+import type { Memory } from '../records/memory.ts'
+import { Refusal } from '../records/refusal.ts'
 import { type Basis, basisDigest, basisOf, firstDay, stopped } from './basis.ts'
-import { isPlanning } from './planning.ts'
-import { append, type KeptPlan, lastPlan, lastRecord, lastSeason } from './records.ts'
+import { type KeptPlan, keepNext, lastPlan, lastRecord, lastSeason } from './records.ts'
 
 type Opened = OutputOf<'season.open'>
 
@@ -42,22 +43,27 @@ const plannedOf = (
 	basisChanged: !basis || value.basis !== basisDigest(basis),
 })
 /** @throws Refusal where the player is not in the records or was merged away */
-export function openSeason(state: State, deps: Deps, { playerId }: InputOf<'season.open'>): Opened {
-	const { player } = state.entry(playerId)
-	const basis = basisOf(state, deps, playerId)
-	const saved = lastSeason(state, deps, playerId)
-	const planned = lastPlan(state, deps, playerId)
+export function openSeason(
+	memory: Pick<Memory, 'clinic' | 'drafts' | 'players' | 'season'>,
+	deps: Deps,
+	{ playerId }: InputOf<'season.open'>,
+): Opened {
+	const { clinic, players, season } = memory
+	const { player } = players.entry(playerId)
+	const basis = basisOf(memory, deps, playerId)
+	const saved = lastSeason(players, deps, playerId)
+	const planned = lastPlan(players, deps, playerId)
 	const years = ageYears(player.birthDate, basis?.visit.visitDate ?? dayHere(deps.now()))
 	return present({
 		name: `${player.givenName} ${player.familyName}`,
 		from: firstDay(deps, basis),
 		pairs: basis ? pairsOf(basis, planned?.value.plan) : [],
-		running: isPlanning(state, playerId),
-		young: years < openProtocol(state.protocol).value('footwear.adultFromYears'),
+		running: season.isPlanning(playerId),
+		young: years < openProtocol(clinic.protocol).value('footwear.adultFromYears'),
 		season: saved?.season ?? basis?.visit.season,
 		savedAs: saved?.record,
 		basis: basis && { from: basis.from, visitDate: basis.visit.visitDate },
-		blocked: basis && stopped(basis, state.protocol),
+		blocked: basis && stopped(basis, clinic.protocol),
 		planned: planned && plannedOf(planned, basis),
 	})
 }
@@ -103,12 +109,12 @@ function checkPattern({ pattern = [] }: Season): void {
  * begins
  */
 export function saveSeason(
-	state: State,
+	{ players }: Pick<Memory, 'players'>,
 	deps: Deps,
 	{ playerId, season, follows }: InputOf<'season.save'>,
 ): OutputOf<'season.save'> {
-	state.entry(playerId)
-	const last = lastRecord(state, deps, playerId, 'season')
+	players.entry(playerId)
+	const last = lastRecord(players, deps, playerId, 'season')
 	if (follows !== last)
 		throw new Refusal(
 			'The season was changed elsewhere since you opened it. Nothing was overwritten: open it ' +
@@ -118,6 +124,6 @@ export function saveSeason(
 	checkExceptions(season)
 	checkPattern(season)
 	return {
-		savedAs: append(deps, { what: 'season', playerId, season: seasonSchema.parse(season) }, last),
+		savedAs: keepNext(deps, { what: 'season', playerId, season: seasonSchema.parse(season) }, last),
 	}
 }

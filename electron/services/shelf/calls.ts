@@ -1,13 +1,13 @@
 import type { Handlers } from '../../calls/handlers.ts'
 import type { Deps } from '../records/deps.ts'
-import type { State } from '../records/state.ts'
+import type { Memory } from '../records/memory.ts'
 import { exportShelf, getShelf, previewShelf, saveShelf } from './shelf.ts'
 
 /** The calls about the shelf. */
-export const shelfCalls = (state: State, deps: Deps) =>
+export const shelfCalls = (memory: Pick<Memory, 'shelf'>, deps: Deps) =>
 	({
-		'shelf.get': () => getShelf(state),
-		'shelf.save': (input) => saveShelf(state, deps, input),
+		'shelf.get': () => getShelf(memory),
+		'shelf.save': (input) => saveShelf(memory, deps, input),
 		'shelf.previewCsv': (input) => previewShelf(input),
-		'shelf.exportCsv': () => exportShelf(state),
+		'shelf.exportCsv': () => exportShelf(memory),
 	}) satisfies Partial<Handlers>

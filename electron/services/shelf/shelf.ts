@@ -4,23 +4,25 @@
 import type { InputOf, OutputOf } from '../../../shared/contract.ts'
 import { present } from '../../../shared/engine/plain/present.ts'
 import { parseShelf } from '../../../shared/engine/visit/shelf.ts'
-import { type Deps, Refusal, type State } from '../records/state.ts'
+import type { Deps } from '../records/deps.ts'
+import type { Memory } from '../records/memory.ts'
+import { Refusal } from '../records/refusal.ts'
 import { readShelfCsv, writeShelfCsv } from './shelf-csv.ts'
 
 /** The shelf and the record it was saved as; both absent where none was saved. */
-export function getShelf({ shelf, shelfRecord }: State): OutputOf<'shelf.get'> {
-	return present({ shelf, savedAs: shelfRecord })
+export function getShelf({ shelf: kept }: Pick<Memory, 'shelf'>): OutputOf<'shelf.get'> {
+	return present({ shelf: kept.shelf, savedAs: kept.recordId })
 }
 /**
  * @throws Refusal where the shelf was saved elsewhere since it was opened, or where ids or sizes
  * stand twice
  */
 export function saveShelf(
-	state: State,
+	{ shelf: kept }: Pick<Memory, 'shelf'>,
 	{ keep }: Deps,
 	{ shelf, follows }: InputOf<'shelf.save'>,
 ): OutputOf<'shelf.save'> {
-	if (follows !== state.shelfRecord)
+	if (follows !== kept.recordId)
 		throw new Refusal(
 			'The shelf was changed elsewhere since you opened it. Nothing was overwritten: open the ' +
 				'shelf again and repeat the change.',
@@ -38,7 +40,7 @@ export const previewShelf = ({ text }: InputOf<'shelf.previewCsv'>): OutputOf<'s
 	readShelfCsv(text)
 
 /** With no shelf saved: the heading alone, a table to fill in. */
-export function exportShelf({ shelf }: State): OutputOf<'shelf.exportCsv'> {
-	const all = shelf ?? { format: 'lastwright-shelf', version: 1, models: [] }
+export function exportShelf({ shelf: kept }: Pick<Memory, 'shelf'>): OutputOf<'shelf.exportCsv'> {
+	const all = kept.shelf ?? { format: 'lastwright-shelf', version: 1, models: [] }
 	return { csv: writeShelfCsv(all), models: all.models.length }
 }
