@@ -5,10 +5,22 @@ export default defineConfig({
 	test: {
 		globalSetup: ['tests/temporary.ts'],
 		setupFiles: ['tests/examples.ts'],
-		include: ['tests/{published,engine,host}/**/*.test.ts'],
 		testTimeout: 60_000,
-		// both processors: the tests are many small ones
 		maxWorkers: availableParallelism(),
+		// the code runs as it is on the pinned Node; nothing has to be rewritten for a test
+		experimental: { viteModuleRunner: false },
 		expect: { poll: { timeout: 20_000 } },
+		projects: [
+			{
+				extends: true,
+				test: {
+					name: 'unit',
+					include: ['tests/{published,engine}/**/*.test.ts'],
+					// pure functions keep nothing: a worker reads them once for all its files
+					isolate: false,
+				},
+			},
+			{ extends: true, test: { name: 'host', include: ['tests/host/**/*.test.ts'] } },
+		],
 	},
 })

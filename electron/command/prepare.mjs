@@ -1,5 +1,5 @@
-// What `npm start` and `npm test` run first. Plain JavaScript for the Node that is on the machine
-// (20.19 or later): nothing may be installed yet.
+// What `npm start`, `npm run dev` and `npm test` run first. Plain JavaScript for the Node that is on
+// the machine (20.19 or later): nothing may be installed yet.
 import { spawn } from 'node:child_process'
 import { existsSync, readdirSync, statSync, writeFileSync } from 'node:fs'
 import { constants } from 'node:os'
@@ -206,6 +206,11 @@ async function startWorkstation() {
 	const main = ['--disable-warning=ExperimentalWarning', 'electron/command/main.ts']
 	return run(nodePinned(), [...main, 'start', ...args])
 }
+/** The screens are built on the fly there, so nothing is built before. */
+async function develop() {
+	const serve = 'electron/command/development/serve.ts'
+	return run(nodePinned(), ['--disable-warning=ExperimentalWarning', serve, ...args])
+}
 async function test() {
 	await installTestTools()
 	tell('types, lint, boundaries, unit and published tests.')
@@ -221,13 +226,13 @@ async function test() {
 	return 0
 }
 
-const tasks = { start: startWorkstation, test }
+const tasks = { start: startWorkstation, dev: develop, test }
 const [name, ...args] = process.argv.slice(2)
 const task = Object.hasOwn(tasks, name ?? '') ? tasks[name] : undefined
 if (!task) {
-	tell(`unknown task ${JSON.stringify(name)}; use start or test.`)
+	tell(`unknown task ${JSON.stringify(name)}; use start, dev or test.`)
 	process.exit(2)
 }
 await install()
-await build()
+if (name !== 'dev') await build()
 process.exit(await task())

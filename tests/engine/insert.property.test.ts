@@ -142,22 +142,23 @@ describe('proposals', () => {
 		}
 	})
 	it('every row of the table is reached', () => {
-		const seen = new Set<string>()
-		for (const posture of everyPosture)
-			for (const condition of conditions) {
-				const visit = visitSchema.parse({
-					format: 'lastwright-visit',
-					version: 1,
-					player: { givenName: 'A', familyName: 'B', birthDate: '1995-01-01', sex: 'male' },
-					visitDate: '2027-01-20',
-					conditions: [{ condition, side: 'left', status: 'current' }],
-					posture: { left: posture },
-				})
-				for (const { element } of assess(visit).insert.left.elements) seen.add(element)
-			}
-		expect(
-			elementRows.map(({ element }) => element).filter((element) => !seen.has(element)),
-		).toEqual([])
+		const unseen = new Set<string>(elementRows.map(({ element }) => element))
+		const tries = everyPosture.flatMap((posture) =>
+			conditions.map((condition) => ({ posture, condition })),
+		)
+		for (const { posture, condition } of tries) {
+			if (unseen.size === 0) break
+			const visit = visitSchema.parse({
+				format: 'lastwright-visit',
+				version: 1,
+				player: { givenName: 'A', familyName: 'B', birthDate: '1995-01-01', sex: 'male' },
+				visitDate: '2027-01-20',
+				conditions: [{ condition, side: 'left', status: 'current' }],
+				posture: { left: posture },
+			})
+			for (const { element } of assess(visit).insert.left.elements) unseen.delete(element)
+		}
+		expect([...unseen]).toEqual([])
 	})
 })
 describe('the drawing at true size', () => {

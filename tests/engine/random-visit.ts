@@ -81,7 +81,6 @@ export const feet = partOf('feet')
 export const ankles = partOf('ankles')
 export const postures = partOf('posture')
 export const body = valuesOf(bodySchema, 'body', weights)
-const play = partOf('play')
 
 const anyCondition = valuesOf(conditionSchema, 'conditions', weights) as fc.Arbitrary<Condition>
 /** Conditions that other rooms read, as often as all the others together. */

@@ -7,6 +7,7 @@ import { z } from 'zod'
 import type { InputOf, OutputOf } from '../../../shared/contract.ts'
 import { assess, protocolIdentity } from '../../../shared/engine/assess.ts'
 import type { Assessment } from '../../../shared/engine/findings/assessment.ts'
+import { present } from '../../../shared/engine/plain/present.ts'
 import { protocolProblems } from '../../../shared/engine/protocol/check.ts'
 import {
 	openProtocol,
@@ -20,10 +21,8 @@ import { Refusal } from '../records/refusal.ts'
 import type { ClinicMemory } from './memory.ts'
 import type { ProtocolRecord } from './protocol-record.ts'
 
-export const getProtocol = ({ clinic }: Pick<Memory, 'clinic'>): OutputOf<'protocol.get'> => ({
-	file: clinic.protocol,
-	savedAs: clinic.recordIds.protocol,
-})
+export const getProtocol = ({ clinic }: Pick<Memory, 'clinic'>): OutputOf<'protocol.get'> =>
+	present({ file: clinic.protocol, savedAs: clinic.recordIds.protocol })
 /** Newest first. */
 export const protocolVersions = ({
 	clinic,
@@ -45,14 +44,14 @@ function fileOf(
 			([key, value]) => shipped.value(key as Parameters<Protocol['value']>[0]) !== value,
 		),
 	)
-	return {
-		format: 'lastwright-protocol',
-		version: 1,
+	return present({
+		format: 'lastwright-protocol' as const,
+		version: 1 as const,
 		id: 'clinic',
 		revision: (clinic.protocolVersions.at(-1)?.file.revision ?? 0) + 1,
 		fpiScheme,
 		values: Object.keys(own).length > 0 ? own : undefined,
-	}
+	})
 }
 /**
  * Keeps a new version; signed visits keep the one they were signed under. @throws Refusal where

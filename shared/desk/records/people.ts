@@ -14,7 +14,6 @@ export const personSchema = z.strictObject({
 	active: z.boolean(),
 	hasPin: z.boolean(),
 })
-type Person = z.infer<typeof personSchema>
 /**
  * What a person typed about another one, checked for sense. @returns sentences, empty where all is
  * well
