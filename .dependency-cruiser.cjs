@@ -11,7 +11,9 @@ module.exports = {
 			comment: 'the engine and the desk import only shared/, zod, a hash and dates',
 			severity: 'error',
 			from: { path: '^shared/' },
-			to: { pathNot: ['^shared/', '(^|/)node_modules/(zod|@noble/hashes|date-fns)/'] },
+			to: {
+				pathNot: ['^shared/', '(^|/)node_modules/(zod|@noble/hashes|date-fns|@date-fns/utc)/'],
+			},
 		},
 		{
 			name: 'engine-knows-no-desk',

@@ -1,7 +1,7 @@
 /** Fixture lists as CSV: RFC 4180, and what spreadsheets really write. */
 import Papa from 'papaparse'
+import { dayInWords } from '../../shared/engine/plain/days.ts'
 import { ask, type ImportChoices, type Incoming } from '../../shared/engine/season/preview.ts'
-import { dayInWords } from '../../shared/engine/visit/age.ts'
 import { type Column, columnsOf } from './csv-columns.ts'
 import { sessionOfRow } from './csv-row.ts'
 import { assumedLengthNotes } from './lengths.ts'

@@ -1,8 +1,8 @@
 /** When an event of a calendar takes place: once, or each time that its rules repeat it. */
 import { createHash } from 'node:crypto'
 import ICAL from 'ical.js'
+import { twoDigits } from '../../shared/engine/plain/days.ts'
 import type { ImportChoices } from '../../shared/engine/season/preview.ts'
-import { twoDigits } from '../../shared/engine/visit/age.ts'
 import { type Component, dateOf, isCancelled, recurrenceOf, type Time } from './properties.ts'
 import { wallClock } from './zones.ts'
 

@@ -1,6 +1,7 @@
 /** Reading the properties of an event as iCalendar (RFC 5545) has them. */
+
 import type ICAL from 'ical.js'
-import { twoDigits } from '../../shared/engine/visit/age.ts'
+import { daysInMonth, twoDigits } from '../../shared/engine/plain/days.ts'
 
 export type Component = InstanceType<typeof ICAL.Component>
 export type Time = InstanceType<typeof ICAL.Time>
@@ -38,7 +39,7 @@ export function isRealTime(component: Component, name: string): boolean {
 	const [year = 0, month = 0, day = 0, hour = 0, minute = 0, second = 0] = found
 		.slice(1)
 		.map((part) => Number(part ?? 0))
-	const lastDay = new Date(Date.UTC(year, month, 0)).getUTCDate()
+	const lastDay = daysInMonth(year, month)
 	return [
 		month >= 1 && month <= 12,
 		day >= 1 && day <= lastDay,

@@ -1,7 +1,7 @@
 /** A fixture list as iCalendar (RFC 5545). */
 import ICAL from 'ical.js'
+import { addDays } from '../../shared/engine/plain/days.ts'
 import type { ImportChoices, Incoming } from '../../shared/engine/season/preview.ts'
-import { addDays } from '../../shared/engine/visit/age.ts'
 import { assumedLengthNotes } from './lengths.ts'
 import { registerZones } from './named-zones.ts'
 import { isFloating, type Occurrence, occurrences, placed } from './occurrences.ts'

@@ -1,4 +1,6 @@
 /** An occurrence of an event made sessions, asked one question after another. */
+
+import { addDays } from '../../shared/engine/plain/days.ts'
 import { present } from '../../shared/engine/plain/present.ts'
 import { fullDay, type SeasonSession } from '../../shared/engine/season/pattern.ts'
 import {
@@ -7,7 +9,6 @@ import {
 	type Incoming,
 	kindOf,
 } from '../../shared/engine/season/preview.ts'
-import { addDays } from '../../shared/engine/visit/age.ts'
 import { surfaces } from '../../shared/engine/visit/terms.ts'
 import type { Session } from '../../shared/engine/visit/visit.ts'
 import { usualMinutes } from './lengths.ts'

@@ -1,7 +1,7 @@
 /** The rotation as a calendar (RFC 5545) that a player may subscribe to or open. */
 import { createHash } from 'node:crypto'
+import { addDays, twoDigits } from '../../shared/engine/plain/days.ts'
 import type { Plan, PlanSession } from '../../shared/engine/season/plan-file.ts'
-import { addDays, twoDigits } from '../../shared/engine/visit/age.ts'
 import { termWords } from '../../shared/engine/visit/terms.ts'
 import { zoneLines } from './zones.ts'
 

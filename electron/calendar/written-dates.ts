@@ -1,5 +1,5 @@
 /** Days and times of day as lists write them. */
-import { twoDigits } from '../../shared/engine/visit/age.ts'
+import { isoDateOf, twoDigits } from '../../shared/engine/plain/days.ts'
 
 export type DateOrder = 'day-month' | 'month-day'
 const numeric = /^(\d{1,2})[/.-](\d{1,2})[/.-](\d{2}|\d{4})$/
@@ -24,26 +24,20 @@ export function dateOrderOf(values: readonly string[]): DateOrder | 'unknown' | 
 	if (monthFirst) return 'month-day'
 	return found.every(({ first, second }) => first === second) ? 'day-month' : 'unknown'
 }
-/** An ISO date, where the calendar has such a day. */
-function realDate(year: number, month: number, day: number): string | undefined {
-	const date = new Date(Date.UTC(year, month - 1, day))
-	const isReal = date.getUTCMonth() === month - 1 && date.getUTCDate() === day && month >= 1
-	return isReal ? `${year}-${twoDigits(month)}-${twoDigits(day)}` : undefined
-}
 function fromIso(value: string): string | undefined {
 	const [, year, month, day] = iso.exec(value) ?? []
-	return realDate(Number(year), Number(month), Number(day))
+	return isoDateOf(Number(year), Number(month), Number(day))
 }
 function fromNumbers(value: string, order: DateOrder): string | undefined {
 	const [, first, second, written = ''] = numeric.exec(value) ?? []
 	const year = Number(written) + (written.length === 2 ? 2000 : 0)
 	return order === 'day-month'
-		? realDate(year, Number(second), Number(first))
-		: realDate(year, Number(first), Number(second))
+		? isoDateOf(year, Number(second), Number(first))
+		: isoDateOf(year, Number(first), Number(second))
 }
 function fromName(value: string): string | undefined {
 	const [, day, month = '', year] = named.exec(value) ?? []
-	return realDate(Number(year), months.indexOf(month.toLowerCase()) + 1, Number(day))
+	return isoDateOf(Number(year), months.indexOf(month.toLowerCase()) + 1, Number(day))
 }
 /** The ISO date of a date as written; undefined where it is not understood. */
 export function dateFrom(text: string, order: DateOrder): string | undefined {

@@ -4,7 +4,7 @@
  */
 import ICAL from 'ical.js'
 import { Temporal } from 'temporal-polyfill'
-import { twoDigits } from '../../shared/engine/visit/age.ts'
+import { twoDigits } from '../../shared/engine/plain/days.ts'
 
 /** Whether the machine's zone tables have a zone of this name. */
 export const knownZone = (name: string): boolean => {

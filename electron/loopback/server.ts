@@ -33,9 +33,7 @@ export interface LoopbackOptions {
 	/** the folder of the built screens */
 	pages?: string
 	limits?: Partial<LoopbackLimits>
-	/**
-	 * whose process is at the other end; undefined where the system does not tell
-	 */
+	/** whose process is at the other end; undefined where the system does not tell */
 	peer?: (ends: Ends) => number | undefined
 }
 /** What a request is answered from. */

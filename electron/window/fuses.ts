@@ -5,11 +5,12 @@
 
 /** One switch of the runtime, set when the program is packaged. @internal */
 export interface Fuse {
+	/** place in the wire, from memory of the runtime's own fuse list */
+	at: number
 	/**
 	 * its name in electron-builder.yml; none where the builder has no word for it and the default
 	 * stays
 	 */
-	/** place in the wire, from memory of the runtime's own fuse list */ at: number
 	builder?: string
 	on: boolean
 	why: string

@@ -1,6 +1,6 @@
 /** Dates for reading. */
 import { clockHere, dayHere, dayOfMoment } from '../../shared/desk/workplace/local-day.ts'
-import { dayInWords } from '../../shared/engine/visit/age.ts'
+import { dayInWords } from '../../shared/engine/plain/days.ts'
 
 export { dayInWords, dayOfMoment }
 

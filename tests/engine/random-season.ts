@@ -1,6 +1,6 @@
 /** Seasons made by a small generator of pseudo-random numbers, so that a seed names one. */
 
-import { addDays } from '../../shared/engine/visit/age.ts'
+import { addDays } from '../../shared/engine/plain/days.ts'
 import type { Pair, Session, Visit } from '../../shared/engine/visit/visit.ts'
 import { visitSchema } from '../../shared/engine/visit/visit.ts'
 

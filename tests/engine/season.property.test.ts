@@ -5,6 +5,7 @@
 import fc from 'fast-check'
 import { expect, it } from 'vitest'
 import { loadHighs, solvePasses } from '../../electron/solver/passes.ts'
+import { addDays } from '../../shared/engine/plain/days.ts'
 import { suitability } from '../../shared/engine/protocol/norms/suitability.ts'
 import { openProtocol } from '../../shared/engine/protocol/protocol.ts'
 import { greedyRotation } from '../../shared/engine/season/model/greedy.ts'
@@ -18,7 +19,6 @@ import {
 	type SeasonProblem,
 } from '../../shared/engine/season/problem/problem.ts'
 import { verify } from '../../shared/engine/season/verify/verify.ts'
-import { addDays } from '../../shared/engine/visit/age.ts'
 import { soles } from '../../shared/engine/visit/terms.ts'
 import type { Pair, Session, Visit } from '../../shared/engine/visit/visit.ts'
 import { bigSeason, seasonVisit } from './random-season.ts'

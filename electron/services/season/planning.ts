@@ -1,11 +1,11 @@
 /** A season planned in a thread of its own, watched and cancelled meanwhile. */
 import type { InputOf, OutputOf } from '../../../shared/contract.ts'
+import { dayInWords } from '../../../shared/engine/plain/days.ts'
 import type { ProtocolFile } from '../../../shared/engine/protocol/protocol.ts'
 import { insertDecided } from '../../../shared/engine/report/decided.ts'
 import { planDifference } from '../../../shared/engine/season/difference.ts'
 import { keepPast } from '../../../shared/engine/season/past.ts'
 import type { Plan } from '../../../shared/engine/season/plan-file.ts'
-import { dayInWords } from '../../../shared/engine/visit/age.ts'
 import type { Season } from '../../../shared/engine/visit/visit.ts'
 import { planSeason } from '../../solver/plan.ts'
 import { SolveCancelled } from '../../solver/solve.ts'

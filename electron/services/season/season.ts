@@ -1,11 +1,12 @@
 /** A player's season opened and saved. */
 import type { InputOf, OutputOf } from '../../../shared/contract.ts'
 import { dayHere } from '../../../shared/desk/workplace/local-day.ts'
+import { dayInWords } from '../../../shared/engine/plain/days.ts'
 import { present } from '../../../shared/engine/plain/present.ts'
 import { openProtocol } from '../../../shared/engine/protocol/protocol.ts'
 import type { Plan } from '../../../shared/engine/season/plan-file.ts'
 import { lettersOf } from '../../../shared/engine/season/problem/letters.ts'
-import { ageYears, dayInWords } from '../../../shared/engine/visit/age.ts'
+import { ageYears } from '../../../shared/engine/visit/age.ts'
 import { type Season, seasonSchema } from '../../../shared/engine/visit/visit.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'

@@ -1,6 +1,7 @@
 /** Whose visit it is, whether it is saved, and the steps as buttons. */
 import { Box, Button, Typography } from '@mui/material'
-import { ageYears, dayInWords } from '../../../shared/engine/visit/age.ts'
+import { dayInWords } from '../../../shared/engine/plain/days.ts'
+import { ageYears } from '../../../shared/engine/visit/age.ts'
 import { numberOf, type Step } from './steps.ts'
 import type { OpenDraft } from './useDraft.ts'
 

@@ -2,7 +2,7 @@
 import { useState } from 'react'
 import type { InputOf } from '../../../shared/contract.ts'
 import { leastPassphrase } from '../../../shared/desk/workplace/passphrase.ts'
-import { addDays } from '../../../shared/engine/visit/age.ts'
+import { addDays } from '../../../shared/engine/plain/days.ts'
 import { today } from '../../parts/dates.ts'
 import { counted } from '../../parts/Needs.tsx'
 import { change } from '../../query.ts'

@@ -2,7 +2,9 @@
  * The season in one picture: each pair's wear to its replacement window, its toe room against the
  * growth forecast, and when to buy.
  */
+
 import { Box, Paper, Typography } from '@mui/material'
+import { monthStarts } from '../../../shared/engine/plain/days.ts'
 import type { Plan } from '../../../shared/engine/season/plan-file.ts'
 import { termWords } from '../../../shared/engine/visit/terms.ts'
 import { clinicProtocol as protocol } from '../../parts/clinicProtocol.ts'
@@ -12,7 +14,7 @@ import { dayWithoutYear } from './laneWords.ts'
 import { leastKey, momentsOf } from './moments.ts'
 import { PairBadge } from './PairBadge.tsx'
 import { PairLane } from './PairLane.tsx'
-import { type DaysAcross, daysAcross, ink, lanesOf, monthStarts, size } from './pictureScale.ts'
+import { type DaysAcross, daysAcross, ink, lanesOf, size } from './pictureScale.ts'
 
 const months = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec']
 type Moments = ReturnType<typeof momentsOf>

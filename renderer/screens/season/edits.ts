@@ -1,8 +1,9 @@
 /** Changes of a season, each a whole new season; and what the screen lists. Pure. */
+
+import { dayInWords } from '../../../shared/engine/plain/days.ts'
 import { keepPast } from '../../../shared/engine/season/past.ts'
 import { seasonSessions } from '../../../shared/engine/season/pattern.ts'
 import type { Plan, PlanSession } from '../../../shared/engine/season/plan-file.ts'
-import { dayInWords } from '../../../shared/engine/visit/age.ts'
 import { problemsOf } from '../../../shared/engine/visit/problems.ts'
 import {
 	exceptionSchema,

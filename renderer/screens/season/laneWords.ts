@@ -1,5 +1,5 @@
 /** Words beside a day in the picture of the season. Pure. */
-import { dayInWords } from '../../../shared/engine/visit/age.ts'
+import { dayInWords } from '../../../shared/engine/plain/days.ts'
 import { type DaysAcross, size } from './pictureScale.ts'
 
 /** '1 February': the year stands over the picture. */

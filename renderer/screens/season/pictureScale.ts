@@ -1,6 +1,7 @@
 /** Where things stand in the picture of a season: days across, pairs one below the other. Pure. */
+
+import { dayNumber } from '../../../shared/engine/plain/days.ts'
 import type { Plan, PlanPair } from '../../../shared/engine/season/plan-file.ts'
-import { dayNumber } from '../../../shared/engine/visit/age.ts'
 import { rounded } from '../../../shared/engine/visit/sides.ts'
 
 /** Of the drawing, in its own units. */
@@ -46,17 +47,6 @@ export function daysAcross({ season: { from, to } }: Plan): DaysAcross {
 		return size.left + (rightEnd - size.left) * Math.min(1, Math.max(0, share))
 	}
 	return { x, isInside: (date) => date >= from && date <= to, from, to }
-}
-
-/** First days of the months that begin between two days. */
-export function monthStarts(from: string, to: string): string[] {
-	const starts: string[] = []
-	const [year = 0, month = 0] = from.split('-').map(Number)
-	for (let ahead = 0; ; ahead++) {
-		const day = new Date(Date.UTC(year, month - 1 + ahead, 1)).toISOString().slice(0, 10)
-		if (day > to) return starts
-		if (day >= from) starts.push(day)
-	}
 }
 
 const laneHeight = ({ toeRoom }: PlanPair): number =>

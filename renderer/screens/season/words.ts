@@ -1,6 +1,7 @@
 /** Weekly sessions, exceptions and single sessions in words. Pure. */
+
+import { dayInWords } from '../../../shared/engine/plain/days.ts'
 import { weekdayName } from '../../../shared/engine/season/pattern.ts'
-import { dayInWords } from '../../../shared/engine/visit/age.ts'
 import { termWords } from '../../../shared/engine/visit/terms.ts'
 import type {
 	Pattern,

@@ -1,6 +1,7 @@
 /** Every measure of every visit, a column each visit. */
 import { Box, Paper, Typography } from '@mui/material'
-import { ageYears, dayInWords } from '../../../shared/engine/visit/age.ts'
+import { dayInWords } from '../../../shared/engine/plain/days.ts'
+import { ageYears } from '../../../shared/engine/visit/age.ts'
 import { fieldMeta } from '../../../shared/engine/visit/field-meta.ts'
 import { meanOf, rounded } from '../../../shared/engine/visit/sides.ts'
 import { termWords } from '../../../shared/engine/visit/terms.ts'

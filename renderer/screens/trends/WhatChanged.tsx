@@ -2,7 +2,7 @@
 import { Box, Chip, Paper, Typography } from '@mui/material'
 import type { Assessment, Change } from '../../../shared/engine/findings/assessment.ts'
 import { examinerWords } from '../../../shared/engine/findings/change.ts'
-import { dayInWords } from '../../../shared/engine/visit/age.ts'
+import { dayInWords } from '../../../shared/engine/plain/days.ts'
 import { bothSides, rounded } from '../../../shared/engine/visit/sides.ts'
 
 const nameOf: Record<string, string> = {

@@ -2,8 +2,8 @@
  * Charts of what the engine draws no chart of: worst pain and organised load over the visits. Pure.
  */
 import type { Chart, Point, Series } from '../../../shared/engine/charts/chart.ts'
+import { dayInWords, dayNumber } from '../../../shared/engine/plain/days.ts'
 import type { Basis } from '../../../shared/engine/protocol/basis.ts'
-import { dayInWords, dayNumber } from '../../../shared/engine/visit/age.ts'
 import { termWords } from '../../../shared/engine/visit/terms.ts'
 import type { Visit } from '../../../shared/engine/visit/visit.ts'
 

@@ -3,10 +3,10 @@
  * with no clinical word (practice standard 5.4).
  */
 
+import { dayInWords } from '../../engine/plain/days.ts'
 import { letterheadOf } from '../../engine/report/base.ts'
 import type { Clinic } from '../../engine/report/clinic.ts'
 import type { LwDocument } from '../../engine/report/document.ts'
-import { dayInWords } from '../../engine/visit/age.ts'
 import { channelWords, isMail, numberOf, type OutboxItem } from './item.ts'
 
 export interface SheetInput {

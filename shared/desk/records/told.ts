@@ -3,7 +3,7 @@
  * them and for the report that must list them.
  */
 
-import { dayInWords } from '../../engine/visit/age.ts'
+import { dayInWords } from '../../engine/plain/days.ts'
 import { choiceWords } from '../../engine/visit/decisions.ts'
 import { fieldMeta } from '../../engine/visit/field-meta.ts'
 import { termWords } from '../../engine/visit/terms.ts'

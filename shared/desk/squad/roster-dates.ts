@@ -1,5 +1,5 @@
 /** Dates of a roster, which are written in more than one way. */
-import { addDays, twoDigits } from '../../engine/visit/age.ts'
+import { addDays, twoDigits } from '../../engine/plain/days.ts'
 
 const isoDate = /^\d{4}-\d{2}-\d{2}$/
 const shortDate = /^(\d{1,2})[./-](\d{1,2})[./-](\d{4})$/

@@ -2,8 +2,9 @@
  * Were two players swapped? Changes since the last visit that hardly happen, asked before going on.
  * Nothing is changed by asking.
  */
+
+import { dayInWords } from '../../engine/plain/days.ts'
 import { openProtocol, type Protocol } from '../../engine/protocol/protocol.ts'
-import { dayInWords } from '../../engine/visit/age.ts'
 import { bothSides, meanOf, rounded } from '../../engine/visit/sides.ts'
 import type { Side, Visit } from '../../engine/visit/visit.ts'
 

@@ -1,9 +1,9 @@
 /** Weight-bearing range of the ankles over the visits. */
 import type { Assessment, PerSide } from '../findings/assessment.ts'
 import { examinersOf } from '../findings/change.ts'
+import { dayNumber } from '../plain/days.ts'
 import type { Basis } from '../protocol/basis.ts'
 import { openProtocol, type Protocol, type ThresholdKey } from '../protocol/protocol.ts'
-import { dayNumber } from '../visit/age.ts'
 import { bothSides, meanOf, perSide } from '../visit/sides.ts'
 import type { Side, Visit } from '../visit/visit.ts'
 import { capital, dateWords, shown } from '../words/words.ts'

@@ -3,8 +3,8 @@
  * the protocol at hand is the one that judged.
  */
 import type { Assessment, PerSide } from '../findings/assessment.ts'
+import { dayNumber } from '../plain/days.ts'
 import type { Protocol } from '../protocol/protocol.ts'
-import { dayNumber } from '../visit/age.ts'
 import type { Side, Visit } from '../visit/visit.ts'
 import { dateWords, shown } from '../words/words.ts'
 import type { Series } from './chart.ts'

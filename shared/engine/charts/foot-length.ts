@@ -1,9 +1,10 @@
 /** Foot length over the visits, with what is to come and where the pairs run out of room. */
 import type { Assessment, GrowthResult, PerSide } from '../findings/assessment.ts'
 import { stanceOf } from '../findings/change.ts'
+import { dayNumber } from '../plain/days.ts'
 import type { Basis } from '../protocol/basis.ts'
 import { openProtocol, type Protocol, type ThresholdKey } from '../protocol/protocol.ts'
-import { ageYears, dayNumber } from '../visit/age.ts'
+import { ageYears } from '../visit/age.ts'
 import { bothSides, meanOf, perSide } from '../visit/sides.ts'
 import type { Pair, Side, Visit } from '../visit/visit.ts'
 import { dateWords, shown } from '../words/words.ts'

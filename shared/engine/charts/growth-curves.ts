@@ -1,10 +1,11 @@
 /** Stature and body mass on the CDC 2000 centile curves. */
 import type { Assessment } from '../findings/assessment.ts'
 import { centile, lmsAt } from '../growth/centiles.ts'
+import { dayNumber } from '../plain/days.ts'
 import { quantileAbove } from '../plain/normal.ts'
 import type { Basis } from '../protocol/basis.ts'
 import { cdcMass, cdcStature } from '../protocol/norms/cdc2000.table.ts'
-import { dayNumber, decimalAgeYears } from '../visit/age.ts'
+import { decimalAgeYears } from '../visit/age.ts'
 import type { Visit } from '../visit/visit.ts'
 import { dateWords, shown } from '../words/words.ts'
 import type { Chart, Curve } from './chart.ts'

@@ -3,9 +3,9 @@
  * then what to watch.
  */
 import type { CurrentPair, ToeRoomForecast } from '../findings/assessment.ts'
+import { dayInWords, dayNumber } from '../plain/days.ts'
 import { present } from '../plain/present.ts'
 import type { Protocol } from '../protocol/protocol.ts'
-import { dayInWords, dayNumber } from '../visit/age.ts'
 import { rounded } from '../visit/sides.ts'
 import type { Pair } from '../visit/visit.ts'
 

@@ -1,7 +1,10 @@
 /**
  * Days of the calendar, written YYYY-MM-DD: the one place that reckons with them. A day has no
- * hour and no zone, so nothing here asks where the PC stands; date-fns does the reckoning.
+ * hour and no zone, so nothing here asks where the PC stands; date-fns does the reckoning, on its
+ * own date that answers in UTC: in the zone of a PC a day may be missing (Samoa had no 30 December
+ * 2011).
  */
+import { UTCDateMini } from '@date-fns/utc/date/mini'
 import { addDays as daysLater } from 'date-fns/addDays'
 import { addMonths as monthsLater } from 'date-fns/addMonths'
 import { addYears as yearsLater } from 'date-fns/addYears'
@@ -9,31 +12,7 @@ import { millisecondsInDay } from 'date-fns/constants'
 import { differenceInYears } from 'date-fns/differenceInYears'
 import { format } from 'date-fns/format'
 
-/**
- * A day as date-fns may handle it: asked for its year, month or day, a Date answers in the zone of
- * the PC, where a day may be missing (Samoa had no 30 December 2011). This one answers in UTC.
- */
-class CalendarDay extends Date {
-	override getFullYear(): number {
-		return this.getUTCFullYear()
-	}
-	override getMonth(): number {
-		return this.getUTCMonth()
-	}
-	override getDate(): number {
-		return this.getUTCDate()
-	}
-	override setFullYear(...parts: Parameters<Date['setUTCFullYear']>): number {
-		return this.setUTCFullYear(...parts)
-	}
-	override setMonth(...parts: Parameters<Date['setUTCMonth']>): number {
-		return this.setUTCMonth(...parts)
-	}
-	override setDate(day: number): number {
-		return this.setUTCDate(day)
-	}
-}
-const dayAt = (iso: string): CalendarDay => new CalendarDay(iso.slice(0, 10))
+const dayAt = (iso: string): Date => new UTCDateMini(iso.slice(0, 10))
 const isoOf = (day: Date): string => day.toISOString().slice(0, 10)
 
 /** A number of one or two digits as two, such as the month of an ISO date. */
@@ -64,10 +43,24 @@ export function completedYears(from: string, to: string): number {
 }
 /** The ISO date of a year, month (1 to 12) and day; undefined where the calendar has none. */
 export function isoDateOf(year: number, month: number, day: number): string | undefined {
-	const date = new CalendarDay(Date.UTC(year, month - 1, day))
+	const date = new UTCDateMini(Date.UTC(year, month - 1, day))
 	const exists =
 		date.getFullYear() === year && date.getMonth() === month - 1 && date.getDate() === day
 	return exists ? isoOf(date) : undefined
+}
+
+/** The last day (28 to 31) of a month, 1 to 12. */
+export const daysInMonth = (year: number, month: number): number =>
+	new UTCDateMini(Date.UTC(year, month, 0)).getDate()
+/** The first days of the months that begin between two days, both included, as ISO dates. */
+export function monthStarts(from: string, to: string): string[] {
+	const starts: string[] = []
+	const first = `${from.slice(0, 8)}01`
+	for (let ahead = 0; ; ahead++) {
+		const start = addMonths(first, ahead)
+		if (start > to) return starts
+		if (start >= from) starts.push(start)
+	}
 }
 
 const inWords = (iso: string, words: string): string => {
@@ -83,4 +76,4 @@ export const dayInWords = (iso: string): string => inWords(iso, 'd MMMM y')
 export const shortDayInWords = (iso: string): string => inWords(iso, 'd MMM')
 /** A month (1 to 12) as 'November'. */
 export const monthName = (month: number): string =>
-	format(new CalendarDay(Date.UTC(2000, month - 1)), 'MMMM')
+	format(new UTCDateMini(Date.UTC(2000, month - 1)), 'MMMM')

@@ -1,5 +1,5 @@
 /** The ISO 8601 week of a date. */
-import { dateOfDay, dayNumber } from '../visit/age.ts'
+import { dateOfDay, dayNumber } from '../plain/days.ts'
 
 /** 0 Monday to 6 Sunday; day 0, 1 January 1970, was a Thursday. */
 export const weekdayOf = (day: number): number => (day + 3) % 7

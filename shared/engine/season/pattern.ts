@@ -2,9 +2,10 @@
  * A weekly pattern with its exceptions, written out as sessions; and the sessions of a season in
  * order of time.
  */
+
+import { addDays, dayInWords, dayNumber } from '../plain/days.ts'
 import { need } from '../plain/need.ts'
 import { present } from '../plain/present.ts'
-import { addDays, dayInWords, dayNumber } from '../visit/age.ts'
 import type { Pattern, PatternException, Season, Session } from '../visit/visit.ts'
 
 /** A session that is known by its id. */

@@ -1,8 +1,6 @@
 /** Ages by the two conventions of the growth equations and of everyday speech. */
 import { completedYears, daysBetween } from '../plain/days.ts'
 
-export { addDays, dateOfDay, dayInWords, dayNumber, twoDigits } from '../plain/days.ts'
-
 /** Decimal age in years: days / 365.25 (the convention of the maturity equations). */
 export const decimalAgeYears = (birthDate: string, date: string): number =>
 	daysBetween(birthDate, date) / 365.25

@@ -1,5 +1,5 @@
 /** The rows of the wall: a week each, or several where its sessions need more room. */
-import { dayNumber } from '../../visit/age.ts'
+import { dayNumber } from '../../plain/days.ts'
 import { weekdays } from '../../words/en.table.ts'
 import type { Speak } from '../../words/speak.ts'
 import { dayWords } from '../../words/words.ts'

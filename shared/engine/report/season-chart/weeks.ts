@@ -1,5 +1,5 @@
 /** The weeks of a season: their sessions, held or not, and what else falls into them. */
-import { dateOfDay, dayNumber } from '../../visit/age.ts'
+import { dateOfDay, dayNumber } from '../../plain/days.ts'
 import type { Speak } from '../../words/speak.ts'
 import type { PlanView } from '../inputs.ts'
 import { isoWeek } from '../iso-week.ts'

@@ -1,5 +1,5 @@
 /** What speaks against wearing a pair in a session, asked one question after another. */
-import { addDays } from '../../visit/age.ts'
+import { addDays } from '../../plain/days.ts'
 import { rounded } from '../../visit/sides.ts'
 import { fullDay, weekdayName } from '../pattern.ts'
 import {

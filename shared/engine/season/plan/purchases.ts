@@ -1,8 +1,9 @@
 /** The moments to buy, so that a new pair is broken in before it is needed. */
+
+import { addDays } from '../../plain/days.ts'
 import { need } from '../../plain/need.ts'
 import { present } from '../../plain/present.ts'
 import type { Suitability } from '../../protocol/norms/suitability.ts'
-import { addDays } from '../../visit/age.ts'
 import { type Sole, soles, termWords } from '../../visit/terms.ts'
 import { fullDay } from '../pattern.ts'
 import type { Plan, PlanPair } from '../plan-file.ts'

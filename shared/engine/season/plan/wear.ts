@@ -1,4 +1,5 @@
 /** Wear of a pair along a planned season. */
+import { daysInMonth } from '../../plain/days.ts'
 import { present } from '../../plain/present.ts'
 import type { Protocol } from '../../protocol/protocol.ts'
 import { rounded } from '../../visit/sides.ts'
@@ -27,7 +28,7 @@ function courseOf(problem: SeasonProblem, rotation: Rotation, pair: number): Poi
 /** The last day of a month written '2027-02'. */
 function monthEnd(month: string): string {
 	const [year = 0, number = 1] = month.split('-').map(Number)
-	return new Date(Date.UTC(year, number, 0)).toISOString().slice(0, 10)
+	return `${month}-${daysInMonth(year, number)}`
 }
 /**
  * Wear of a pair along the season: minutes at its end, the wear at each month's end as a share of

@@ -3,8 +3,8 @@
  * shortened, not left out. Advice, no release to play.
  */
 import type { Finding } from '../../findings/finding.ts'
+import { addDays, dayNumber } from '../../plain/days.ts'
 import type { Protocol } from '../../protocol/protocol.ts'
-import { addDays, dayNumber } from '../../visit/age.ts'
 import { rounded } from '../../visit/sides.ts'
 import type { Session } from '../../visit/visit.ts'
 import { seasonFinding } from '../finding.ts'

@@ -4,9 +4,9 @@
  */
 
 import type { Finding } from '../../findings/finding.ts'
+import { dayNumber } from '../../plain/days.ts'
 import type { Basis } from '../../protocol/basis.ts'
 import type { Protocol, ThresholdKey } from '../../protocol/protocol.ts'
-import { dayNumber } from '../../visit/age.ts'
 import { rounded } from '../../visit/sides.ts'
 import { type Condition, type Sole, termWords } from '../../visit/terms.ts'
 import type { Pair, Visit } from '../../visit/visit.ts'

@@ -1,8 +1,8 @@
 /** The sessions of a season as the numbers of the rotation. */
 import type { Finding } from '../../findings/finding.ts'
+import { addDays, dayNumber, twoDigits } from '../../plain/days.ts'
 import { present } from '../../plain/present.ts'
 import type { Protocol } from '../../protocol/protocol.ts'
-import { addDays, dayNumber, twoDigits } from '../../visit/age.ts'
 import type { Visit } from '../../visit/visit.ts'
 import { ownRule, seasonFinding } from '../finding.ts'
 import { fullDay, mondayOf, type SeasonSession } from '../pattern.ts'
