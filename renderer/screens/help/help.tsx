@@ -1,4 +1,4 @@
-/** Help without a network: how each measure is taken, the terms, the shortcuts. */
+/** Help without a network: how each measure is taken, the terms, the shortcuts, what is new. */
 import { Box, Paper, Stack, Typography } from '@mui/material'
 import { useState } from 'react'
 import { loadProtocol } from '../../parts/clinicProtocol.ts'
@@ -9,11 +9,13 @@ import { measureHelp } from '../../parts/help/measures.table.ts'
 import { KeySheet } from '../../parts/KeySheet.tsx'
 import { RoomNav } from '../../parts/RoomNav.tsx'
 import { useReading } from '../../query.ts'
+import { News } from './News.tsx'
 
 const pages = [
 	['measures', 'How to measure'],
 	['glossary', 'Glossary'],
 	['keys', 'Shortcuts'],
+	['news', 'What is new'],
 ] as const
 const fits = (find: string, words: readonly string[]) =>
 	words.join(' ').toLowerCase().includes(find.trim().toLowerCase())
@@ -98,7 +100,11 @@ export function HelpScreen({ page }: { page: string | undefined }) {
 				label="Help"
 				pages={pages.map(([name, title]) => ({ to: `#/help/${name}`, title, here: name === now }))}
 			/>
-			{now === 'keys' ? <KeySheet /> : <Finding page={now} find={find} setFind={setFind} />}
+			{now === 'keys' ? <KeySheet /> : null}
+			{now === 'news' ? <News /> : null}
+			{now === 'measures' || now === 'glossary' ? (
+				<Finding page={now} find={find} setFind={setFind} />
+			) : null}
 		</Stack>
 	)
 }
