@@ -1,9 +1,10 @@
 /** The players that fit what was typed, the row that is marked, and the keys that move it. */
 import { type KeyboardEvent, useEffect, useRef, useState } from 'react'
-import type { Card } from '../../../shared/contract.ts'
+import type { Card, InputOf } from '../../../shared/contract.ts'
+import { call } from '../../host.ts'
 import { goTo } from '../../parts/goTo.ts'
 import { parseDate } from '../../parts/parseDate.ts'
-import { type HostAnswer, useHost } from '../../query.ts'
+import { type HostAnswer, useReading } from '../../query.ts'
 
 const limit = 100
 export interface Found {
@@ -12,11 +13,26 @@ export interface Found {
 }
 export const openCard = (card: Card): void => goTo(`/players/${card.playerId}`)
 
-/** What the host found for the text; a birth date in any clear form is looked for as the records
- * write it. */
+type Search = InputOf<'players.search'>
+let before: Promise<unknown> = Promise.resolve()
+/**
+ * One search after another, in the order of typing: over several connections the last letter could
+ * reach the host before the one typed before it, and the audit trail would keep the shorter word.
+ */
+function searchInTurn(search: Search): Promise<Found> {
+	const found = before.then(() => call('players.search', search))
+	before = found.catch(() => {})
+	return found
+}
+/**
+ * What the host found for the text; a birth date in any clear form is looked for as the records
+ * write it.
+ */
 export function useFoundPlayers(query: string): HostAnswer<Found> {
 	const day = parseDate(query)
-	return useHost('players.search', { query: day.ok ? day.iso : query, limit }, { keepLast: true })
+	const search: Search = { query: day.ok ? day.iso : query, limit }
+	const options = { keepLast: true }
+	return useReading('players.search', search, ['players.search'], searchInTurn, options)
 }
 export interface Marked {
 	/** place of the marked row */
