@@ -1,7 +1,9 @@
 /** Fixture lists as spreadsheets write them. */
+
 import { describe, expect, it } from 'vitest'
 import { readCsv } from '../../electron/calendar/csv.ts'
 import { dateOrderOf, timeFrom } from '../../electron/calendar/written-dates.ts'
+import { decodedText } from '../../renderer/parts/tableText.ts'
 import { applyImport } from '../../shared/engine/season/preview.ts'
 import { choices, previewOf } from './calendar-text.ts'
 
@@ -30,8 +32,10 @@ describe('reading a CSV list', () => {
 	it('tabs, and windows-1252', () =>
 		expect(
 			readCsv(
-				new TextDecoder('windows-1252').decode(
-					Buffer.from('Date\tTime\tTitle\n2027-03-06\t14:00\tMatch v Caf\xe9', 'latin1'),
+				decodedText(
+					Uint8Array.from(
+						Buffer.from('Date\tTime\tTitle\n2027-03-06\t14:00\tMatch v Caf\xe9', 'latin1'),
+					),
 				),
 				choices,
 			).sessions[0],

@@ -1,7 +1,9 @@
 /** Calendars that would hold up the program, or mislead it. */
+
 import { describe, expect, it } from 'vitest'
 import { readList } from '../../electron/calendar/list.ts'
 import { readCalendar } from '../../electron/calendar/read.ts'
+import { decodedText } from '../../renderer/parts/tableText.ts'
 import { isCalendarBytes, unfolded } from '../../shared/engine/season/decode-list.ts'
 import { calendar, choices, event } from './calendar-text.ts'
 
@@ -141,8 +143,8 @@ describe('hostile calendars', () => {
 			Buffer.from('END:VEVENT\r\nEND:VCALENDAR\r\n'),
 		])
 		expect(isCalendarBytes(bytes)).toBe(true)
-		expect(
-			readCalendar(new TextDecoder().decode(unfolded(bytes)), choices).sessions[0]?.title,
-		).toBe('Match at Café Zoë')
+		expect(readCalendar(decodedText(unfolded(bytes)), choices).sessions[0]?.title).toBe(
+			'Match at Café Zoë',
+		)
 	})
 })

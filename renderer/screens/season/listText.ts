@@ -1,5 +1,6 @@
 /** The text of a fixture list from its file. Pure. */
 import { isCalendarBytes, unfolded } from '../../../shared/engine/season/decode-list.ts'
+import { decodedText } from '../../parts/tableText.ts'
 
 /** A calendar says so at its beginning; anything else is read as a table. */
 export const isCalendar = (text: string): boolean => /BEGIN:VCALENDAR/i.test(text.slice(0, 2000))
@@ -9,10 +10,5 @@ export const isCalendar = (text: string): boolean => /BEGIN:VCALENDAR/i.test(tex
  */
 export function textOf(file: ArrayBuffer): string {
 	const raw = new Uint8Array(file)
-	const bytes = isCalendarBytes(raw) ? unfolded(raw) : raw
-	try {
-		return new TextDecoder('utf-8', { fatal: true }).decode(bytes)
-	} catch {
-		return new TextDecoder('windows-1252').decode(bytes)
-	}
+	return decodedText(isCalendarBytes(raw) ? unfolded(raw) : raw)
 }

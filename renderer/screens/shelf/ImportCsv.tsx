@@ -8,20 +8,15 @@ import { navigate } from 'wouter/use-hash-location'
 import { shelfColumns } from '../../../shared/desk/exchange/shelf-columns.ts'
 import { call } from '../../host.ts'
 import { Trouble } from '../../parts/form.tsx'
+import { decodedText } from '../../parts/tableText.ts'
 import { useHostAction } from '../../query.ts'
 import { CsvPreview, type Looked } from './CsvPreview.tsx'
 import type { ShelfPageProps } from './useShelf.ts'
 import { compareShelf, mergeShelf } from './words.ts'
 
-/** UTF-8, or the code page that spreadsheets still write where it is not. */
-async function textOf(file: File): Promise<string> {
-	const bytes = await file.arrayBuffer()
-	try {
-		return new TextDecoder('utf-8', { fatal: true }).decode(bytes)
-	} catch {
-		return new TextDecoder('windows-1252').decode(bytes)
-	}
-}
+const textOf = async (file: File): Promise<string> =>
+	decodedText(new Uint8Array(await file.arrayBuffer()))
+
 /** What was taken in of a table, in words. */
 function takenWords({ of, problems }: Looked, added: number, replaced: number): string {
 	const left = problems.length
