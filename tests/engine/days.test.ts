@@ -14,8 +14,11 @@ import {
 	dayInWords,
 	dayNumber,
 	daysBetween,
+	daysInMonth,
+	isDay,
 	isoDateOf,
 	monthName,
+	monthStarts,
 	shortDayInWords,
 } from '../../shared/engine/plain/days.ts'
 import { ageMonths, ageYears, decimalAgeYears } from '../../shared/engine/visit/age.ts'
@@ -131,5 +134,34 @@ describe.each(['Pacific/Auckland', 'America/New_York', 'UTC', 'Pacific/Apia'])('
 		expect(isoDateOf(99, 1, 1)).toBeUndefined()
 		expect(dayInWords('soon')).toBe('soon')
 		expect(dayInWords('')).toBe('')
+	})
+})
+
+describe('days that the calendar does not have', () => {
+	it.each(['2027-02-30', '2011-31-31', '2011-00-10', '2011-04-31', 'soon', ''])(
+		'%j is no day, is counted without a fault or not at all, and is shown as it was typed',
+		(text) => {
+			expect(isDay(text)).toBe(false)
+			expect(() => dayNumber(text)).not.toThrow()
+			expect(dayInWords(text)).toBe(text)
+		},
+	)
+	it.each(['2024-02-29', '2011-12-30', '1900-03-01'])('%s is one', (day) =>
+		expect(isDay(day)).toBe(true),
+	)
+	it('a day past the end of its month runs on into the next', () => {
+		expect(addDays('2027-02-30', 0)).toBe('2027-03-02')
+		expect(addDays('2011-31-31', 0)).toBe('2013-07-31')
+	})
+	it('knows how long a month is and when months begin', () => {
+		expect([daysInMonth(2024, 2), daysInMonth(2100, 2), daysInMonth(2027, 12)]).toEqual([
+			29, 28, 31,
+		])
+		expect(monthStarts('2026-11-26', '2027-02-01')).toEqual([
+			'2026-12-01',
+			'2027-01-01',
+			'2027-02-01',
+		])
+		expect(monthStarts('2027-02-01', '2027-02-27')).toEqual(['2027-02-01'])
 	})
 })

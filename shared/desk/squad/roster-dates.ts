@@ -1,5 +1,5 @@
 /** Dates of a roster, which are written in more than one way. */
-import { addDays, twoDigits } from '../../engine/plain/days.ts'
+import { isDay, twoDigits } from '../../engine/plain/days.ts'
 
 const isoDate = /^\d{4}-\d{2}-\d{2}$/
 const shortDate = /^(\d{1,2})[./-](\d{1,2})[./-](\d{4})$/
@@ -18,7 +18,6 @@ export function dayOrderOf(cells: readonly string[]): DayOrder {
 	if (dates.some(({ first }) => first > mostMonths)) return 'day-first'
 	return dates.some(({ second }) => second > mostMonths) ? 'month-first' : undefined
 }
-const isDay = (iso: string): boolean => addDays(iso, 0) === iso
 const notADay = (given: string): string =>
 	`not a date of the calendar, given "${given}", allowed: a date such as 2012-04-17 or 17/04/2012`
 

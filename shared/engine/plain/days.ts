@@ -12,7 +12,14 @@ import { millisecondsInDay } from 'date-fns/constants'
 import { differenceInYears } from 'date-fns/differenceInYears'
 import { format } from 'date-fns/format'
 
-const dayAt = (iso: string): Date => new UTCDateMini(iso.slice(0, 10))
+/** A day past the end of its month runs on into the next one, as in a calendar that is counted. */
+function dayAt(iso: string): Date {
+	const [year = Number.NaN, month = Number.NaN, day = Number.NaN] = iso
+		.slice(0, 10)
+		.split('-')
+		.map(Number)
+	return new UTCDateMini(year, month - 1, day)
+}
 const isoOf = (day: Date): string => day.toISOString().slice(0, 10)
 
 /** A number of one or two digits as two, such as the month of an ISO date. */
@@ -63,10 +70,13 @@ export function monthStarts(from: string, to: string): string[] {
 	}
 }
 
-const inWords = (iso: string, words: string): string => {
+/** Whether the calendar has the day of an ISO date: 2027-02-30 and 2011-31-31 are none. */
+export function isDay(iso: string): boolean {
 	const day = dayAt(iso)
-	return Number.isNaN(day.getTime()) ? iso : format(day, words)
+	return !Number.isNaN(day.getTime()) && isoOf(day) === iso
 }
+const inWords = (iso: string, words: string): string =>
+	isDay(iso.slice(0, 10)) ? format(dayAt(iso), words) : iso
 /**
  * An ISO date (or the date part of an ISO time) as '8 November 1999', free of the order of figures;
  * text that is no date comes back as it is.
