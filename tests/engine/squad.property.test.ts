@@ -28,6 +28,9 @@ const visit = (over: Partial<Visit> = {}): Visit => ({
 	...over,
 })
 
+/** Well written, and yet no day. */
+const noDays = ['31/31/2011', '2011-02-30', '32.12.2011', '2011-13-01']
+
 describe('roster', () => {
 	test(
 		'good rows are players; every bad cell is named by row and column with value and ' + 'remedy',
@@ -84,12 +87,23 @@ describe('roster', () => {
 				?.player.birthDate,
 		).toBe('2012-03-04')
 	})
+	test('a date that the calendar does not have is named', () => {
+		for (const date of noDays) {
+			const { problems } = rosterFromCells([head, ['1', 'Tui', 'Ashdown', date, 'm']], '', on)
+			expect(problems.map(({ message }) => message)).toEqual([
+				expect.stringMatching(/^not a date of the calendar, given/),
+			])
+		}
+	})
 	test('any cells at all: never throws, no number twice, no row both good and bad', () => {
 		fc.assert(
 			fc.property(
 				fc.array(
 					fc.array(
-						fc.oneof(fc.string({ maxLength: 12 }), fc.constantFrom('7', '2012-04-03', 'm', 'Rae')),
+						fc.oneof(
+							fc.string({ maxLength: 12 }),
+							fc.constantFrom('7', '2012-04-03', 'm', 'Rae', ...noDays),
+						),
 						{ maxLength: 9 },
 					),
 					{ maxLength: 8 },
