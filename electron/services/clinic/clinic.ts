@@ -1,6 +1,7 @@
 /** The letterhead and the settings of the records. */
 import type { InputOf, OutputOf } from '../../../shared/contract.ts'
 import { personRecord } from '../people/keep-person.ts'
+import { refuseNamingOwner } from '../people/owner-name.ts'
 import type { Deps } from '../records/deps.ts'
 import type { KeptRecord } from '../records/keep.ts'
 import type { Memory } from '../records/memory.ts'
@@ -13,6 +14,7 @@ export function saveClinic(
 ): OutputOf<'clinic.save'> {
 	const { clinician } = letterhead
 	const owner = people.owner()
+	refuseNamingOwner({ clinic, people }, letterhead)
 	const renamed =
 		owner &&
 		(owner.name !== clinician.name || owner.registration !== clinician.registration) &&

@@ -1,4 +1,5 @@
 /** What is remembered of the people who work here, and which of them is at work now. */
+import type { PinDigest } from '../../../shared/desk/people/pin-digest.ts'
 import type { StaffRole } from '../../../shared/desk/records/people.ts'
 import { ownerSlot } from '../../store/store.ts'
 import { Refusal } from '../records/refusal.ts'
@@ -13,7 +14,7 @@ export interface PersonValue {
 	registration: string
 	role: StaffRole
 	active: boolean
-	pin?: { salt: string; hash: string } | undefined
+	pin?: PinDigest | undefined
 }
 export interface PersonEntry extends PersonValue {
 	recordId: string
