@@ -51,7 +51,7 @@ test('two groups as they stand on the paper confirm it; a mistyped one is named'
 	wrong[1]!.typed = `${wrong[1]!.typed?.slice(0, 8)}${wrong[1]!.typed?.endsWith('A') ? 'B' : 'A'}`
 	const refused = await app.refused('session.confirmRecoveryKey', { groups: wrong })
 	expect(refused.problems).toEqual([
-		{ path: 'groups.1.typed', message: expect.stringMatching(/group 3 differs/) },
+		{ path: 'groups.1.typed', message: expect.stringMatching(/Group 3 differs/) },
 	])
 	expect(await unconfirmed(app)).toBe(true)
 	expect(

@@ -86,8 +86,8 @@ export class RecoveryPaper {
 					{
 						path: `groups.${index}.typed`,
 						message:
-							`group ${given.group} differs from the one that was shown. Compare it with the ` +
-							'printed page letter by letter',
+							`Group ${given.group} differs from the one that was shown. Compare it with the ` +
+							'printed page letter by letter.',
 					},
 				])
 		this.#store.together(() => {

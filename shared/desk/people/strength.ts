@@ -52,8 +52,8 @@ const plainReason = 'it is short, or made of what is often used'
 const swapped =
 	' Capital letters, and digits in the place of letters, help little: they are tried as well.'
 const helps =
-	'Add words that do not belong together: several plain words, such as four of different ' +
-	'things, are easy to keep in mind and hard to guess.'
+	'Add words that do not belong together: four plain words are easy to keep in mind and hard to ' +
+	'guess.'
 
 /** The names as a stranger would try them: whole, without spaces, and word by word. */
 function tried(names: readonly string[]): string[] {
