@@ -115,7 +115,7 @@ function TypedFromPaper({ of: { typed, says, put } }: { of: ReturnType<typeof us
 				{asked.map((group) => (
 					<Field
 						key={group}
-						label={`Group ${group} of the key`}
+						label={`Group ${group} on the paper`}
 						value={typed[group] ?? ''}
 						set={(text) => put(group, text)}
 						optional

@@ -25,6 +25,8 @@ describe('a passphrase', () => {
 		'clinician words',
 		'new words here',
 		'zwölf kleine Igel',
+		'4vX9!kQz',
+		'over and over and out',
 	])('%s may be used', (passphrase) => expect(weaknessOf(passphrase, names)).toBeUndefined())
 	it.each([
 		['aaaaaaaa', /repeats one letter/],
@@ -40,10 +42,14 @@ describe('a passphrase', () => {
 		['riverside podiatry', /name of the clinic/],
 		['RiversidePodiatry1', /name of the clinic/],
 		['Riverside2026!', /name of the clinic/],
+		['RiversideAshdown26', /name of the clinic or of a person/],
+		['Rae Ashdown 2026!', /name of the clinic or of a person/],
 		['ashdown1', /name of the clinic or of a person/],
 		['Lindqvist2026', /name of the clinic or of a person/],
 		['CH12345!', /name of the clinic or of a person/],
 		['lastwright1', /name of the clinic/],
+		['password password', /same word/],
+		['Liverpool liverpool Liverpool', /same word/],
 	])('%s is refused with why and what helps', (passphrase, why) => {
 		expect(passphrase.length).toBeGreaterThanOrEqual(leastPassphrase)
 		const weak = weaknessOf(passphrase, names)

@@ -27,9 +27,18 @@ export function stillAtWork({ people }: Pick<Memory, 'people'>, personId: string
 		)
 	return people.atWork
 }
+interface Given {
+	passphrase: string
+	/** of the passphrase among the entries */
+	path: string
+	/** further names that count as guessable */
+	names?: readonly string[]
+	/** writes what belongs to the new passphrase */
+	fill: () => void
+}
 /**
- * Gives a slot a passphrase; the old one opens until the new one is known to.
- * @param path of the passphrase among the entries
+ * Gives a slot a passphrase; the old one opens until the new one is known to, and what belongs to it
+ * is written in one transaction with it.
  * @throws Refusal where it is weak, another person has it, or the records were locked meanwhile
  */
 export async function givePassphrase(
@@ -37,14 +46,17 @@ export async function givePassphrase(
 	{ store }: Deps,
 	session: Session,
 	slot: string,
-	{ passphrase, path, names = [] }: { passphrase: string; path: string; names?: readonly string[] },
+	{ passphrase, path, names = [], fill }: Given,
 ): Promise<void> {
 	const { personId } = here.people.acts()
 	await session.tries.alone(async () => {
 		await refuseWeak(passphrase, path, [...namesHere(here), ...names])
 		stillAtWork(here, personId)
 		try {
-			await store.setPassphrase(slot, passphrase)
+			await store.setPassphrase(slot, passphrase, () => {
+				stillAtWork(here, personId)
+				fill()
+			})
 		} catch (error) {
 			if (error instanceof RangeError) throw new Refusal(error.message)
 			stillAtWork(here, personId)
@@ -77,15 +89,15 @@ export async function changePassphrase(
 	{ old, passphrase }: InputOf<'session.changePassphrase'>,
 ): Promise<OutputOf<'session.changePassphrase'>> {
 	const person = await ownPassphrase(here, deps, session, old)
-	await givePassphrase(here, deps, session, person.slot, { passphrase, path: 'passphrase' })
-	deps.store.together(() => {
+	const fill = () => {
 		session.passphraseDue(person.slot, undefined)
 		deps.store.audit({
 			function: 'update',
 			objectRef: aimedAt(person.personId),
 			purpose: 'passphrase changed',
 		})
-	})
+	}
+	await givePassphrase(here, deps, session, person.slot, { passphrase, path: 'passphrase', fill })
 	return {}
 }
 export async function setPin(

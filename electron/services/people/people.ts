@@ -72,16 +72,8 @@ export async function savePerson(
 		throw new Refusal('Some entries cannot stand. Nothing was changed.', problems)
 	const id = personId ?? randomUUID()
 	const slot = known?.slot ?? `person-${id}`
-	// the slot first: an entry without a key would be a person who cannot unlock
-	if (passphrase !== undefined)
-		await givePassphrase(here, deps, session, slot, {
-			passphrase,
-			path: 'passphrase',
-			names: [name, registration],
-		})
-	const now = people.byId.get(id)
-	deps.store.together(() => {
-		if (passphrase !== undefined) session.passphraseDue(slot, 'given')
+	const keepEntry = () => {
+		const now = people.byId.get(id)
 		keepPerson(deps, {
 			personId: id,
 			slot,
@@ -92,7 +84,18 @@ export async function savePerson(
 			recordId: now?.recordId,
 			pin: now?.pin,
 		})
-	})
+	}
+	if (passphrase === undefined) keepEntry()
+	else
+		await givePassphrase(here, deps, session, slot, {
+			passphrase,
+			path: 'passphrase',
+			names: [name, registration],
+			fill: () => {
+				session.passphraseDue(slot, 'given')
+				keepEntry()
+			},
+		})
 	return { personId: id }
 }
 /**

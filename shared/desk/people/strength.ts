@@ -8,10 +8,10 @@ import { adjacencyGraphs, dictionary as common } from '@zxcvbn-ts/language-commo
 import { dictionary as english } from '@zxcvbn-ts/language-en'
 
 /**
- * The least score that is taken, of 0 to 4: 3 is at least 10^8 tries, which the estimator's authors
- * call safe against somebody who holds the file and must stretch each try.
+ * The fewest tries that are taken, by the estimate: the estimator's authors call them safe against
+ * somebody who holds the file and must stretch each try.
  */
-const leastScore = 3
+const fewestTries = 1e8
 /** Letters that are looked at: the rest of a longer one only makes it stronger. */
 const lettersLookedAt = 64
 /** Shorter words of a name stand in too many other words to count. */
@@ -30,6 +30,7 @@ const inManyNames = new Set([
 	...['football', 'ankle', 'care', 'owner', 'student', 'reception', 'team', 'doctor'],
 ])
 
+const ofNames = 'it is made of the name of the clinic or of a person here'
 /** Why it is weak, by what the estimator found. */
 const reasons: Readonly<Record<string, string>> = {
 	straightRow: 'it is a row of keys of the keyboard',
@@ -46,9 +47,10 @@ const reasons: Readonly<Record<string, string>> = {
 	wordByItself: 'it is a single word of the dictionary',
 	namesByThemselves: 'it is a single name',
 	commonNames: 'it is little more than a common name',
-	userInputs: 'it is made of the name of the clinic or of a person here',
+	userInputs: ofNames,
 }
 const plainReason = 'it is short, or made of what is often used'
+const swaps = new Set(['l33t', 'capitalization'])
 const swapped =
 	' Capital letters, and digits in the place of letters, help little: they are tried as well.'
 const helps =
@@ -68,6 +70,25 @@ function tried(names: readonly string[]): string[] {
 	return [...new Set([...whole, ...joined, ...words])]
 }
 
+const oneSpace = (text: string) => text.replace(/\s+/gu, ' ').trim()
+/** What is left without the names. @param names in small letters, the longest first */
+const withoutNames = (text: string, names: readonly string[]) =>
+	oneSpace(names.reduce((left, name) => left.replaceAll(name, ' '), text))
+const eachWordOnce = (text: string) => [...new Set(oneSpace(text).split(' '))].join(' ')
+/**
+ * The estimator takes three known parts for many tries, whatever they are: names and words that are
+ * repeated must not be among what makes a passphrase strong.
+ * @returns why it is weak; undefined where enough is left
+ */
+function leavesLittle(passphrase: string, names: readonly string[]): string | undefined {
+	const plain = oneSpace(passphrase.toLowerCase())
+	const longestFirst = names.toSorted((left, right) => right.length - left.length)
+	const left = [
+		[ofNames, withoutNames(plain, longestFirst)],
+		['it repeats the same word', eachWordOnce(plain)],
+	] as const
+	return left.find(([, text]) => text !== plain && estimator.check(text).guesses < fewestTries)?.[0]
+}
 /** Why a passphrase is too weak, and what helps, each as a sentence or part of one. */
 export interface Weakness {
 	why: string
@@ -79,13 +100,15 @@ export interface Weakness {
  */
 export function weaknessOf(passphrase: string, names: readonly string[]): Weakness | undefined {
 	const looked = passphrase.normalize('NFKC').slice(0, lettersLookedAt)
-	const { score, feedback } = estimator.check(looked, tried(names))
-	if (score >= leastScore) return undefined
-	const isSwapped = feedback.suggestions.some(
-		(name) => name === 'l33t' || name === 'capitalization',
-	)
-	return {
-		why: reasons[feedback.warning ?? ''] ?? plainReason,
-		helps: helps + (isSwapped ? swapped : ''),
+	const guessed = tried(names)
+	const { guesses, feedback } = estimator.check(looked, guessed)
+	if (guesses < fewestTries) {
+		const isSwapped = feedback.suggestions.some((name) => swaps.has(name))
+		return {
+			why: reasons[feedback.warning ?? ''] ?? plainReason,
+			helps: helps + (isSwapped ? swapped : ''),
+		}
 	}
+	const why = leavesLittle(looked, guessed)
+	return why === undefined ? undefined : { why, helps }
 }
