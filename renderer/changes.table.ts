@@ -23,6 +23,7 @@ export const makesOld: Readonly<Partial<Record<CallName, readonly CallName[]>>> 
 	'people.save': ['people.list', 'session.people'],
 	'people.retire': ['people.list', 'session.people', 'session.status'],
 	'people.changeDataKey': ['people.list', 'session.status'],
+	'audit.settle': ['audit.alarms', 'session.status'],
 	'recordSettings.save': ['recordSettings.get', 'retention.due'],
 	'clinic.save': ['clinic.get', 'session.status'],
 	'protocol.save': ['protocol.get', 'protocol.versions'],
