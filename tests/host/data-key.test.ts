@@ -71,16 +71,54 @@ test('a person who leaves opens a copy from before, and nothing from after', asy
 	expect(await total(owner)).toBe(2)
 	owner.close()
 
-	// the slot of before, put into the file of today
+	await refusedWithSlotOf(before.folder, here, `person-${personId}`, clinician.passphrase)
+})
+test.each(['changed by its person', 'replaced by the recovery key'])(
+	'an old passphrase, %s, opens nothing of today by a slot from a copy of before',
+	async (by) => {
+		const { app, here, recoveryKey } = await withPlayer()
+		app.close()
+		const before = copied(here)
+		before.close()
+		const again = open(here)
+		if (by === 'changed by its person') {
+			await again.ask('session.unlock', { passphrase })
+			await again.ask('session.changePassphrase', { old: passphrase, passphrase: newWords })
+		} else
+			await again.ask('session.unlockWithRecoveryKey', { recoveryKey, newPassphrase: newWords })
+		expect(await total(again)).toBe(1)
+		again.close()
+		await refusedWithSlotOf(before.folder, here, 'passphrase', passphrase)
+	},
+)
+test('the old recovery key opens nothing of today by a slot from a copy of before', async () => {
+	const { app, here, recoveryKey } = await withPlayer()
+	app.close()
+	const before = copied(here)
+	before.close()
+	const again = open(here)
+	await again.ask('session.unlock', { passphrase })
+	await again.ask('session.newRecoveryKey', { passphrase })
+	again.close()
+	const forged = withSlotOf(before.folder, here, 'recovery')
+	await forged.refused('session.unlockWithRecoveryKey', { recoveryKey, newPassphrase: newWords })
+	expect((await forged.ask('session.status')).state).toBe('locked')
+	forged.close()
+})
+const newWords = 'other good words'
+/** The records of today with a key slot from a copy of before in its place. */
+function withSlotOf(before: string, here: string, slot: string): Opened {
 	const forged = folder()
 	cpSync(here, forged, { recursive: true })
-	const slot = slotOf(join(before.folder, 'lastwright.db'), `person-${personId}`)
-	putSlot(join(forged, 'lastwright.db'), slot)
-	const tried = open(forged)
-	await tried.refused('session.unlock', { passphrase: clinician.passphrase })
-	expect((await tried.ask('session.status')).state).toBe('locked')
-	tried.close()
-})
+	putSlot(join(forged, 'lastwright.db'), slotOf(join(before, 'lastwright.db'), slot))
+	return open(forged)
+}
+async function refusedWithSlotOf(before: string, here: string, slot: string, secret: string) {
+	const forged = withSlotOf(before, here, slot)
+	await forged.refused('session.unlock', { passphrase: secret })
+	expect((await forged.ask('session.status')).state).toBe('locked')
+	forged.close()
+}
 type Row = Record<string, SQLInputValue>
 function slotOf(file: string, slot: string): Row {
 	const db = new DatabaseSync(file)
@@ -92,7 +130,7 @@ function putSlot(file: string, row: Row): void {
 	const db = new DatabaseSync(file)
 	const names = Object.keys(row)
 	db.prepare(
-		`INSERT INTO keyslot (${names.join(', ')}) VALUES (${names.map(() => '?').join(', ')})`,
+		`INSERT OR REPLACE INTO keyslot (${names.join(', ')}) VALUES (${names.map(() => '?').join(', ')})`,
 	).run(...Object.values(row))
 	db.close()
 }

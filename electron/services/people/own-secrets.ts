@@ -5,6 +5,7 @@ import { easyPin } from '../../../shared/desk/people/pin.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
 import { Refusal } from '../records/refusal.ts'
+import { changeKeyWithSecret } from './data-key.ts'
 import { aimedAt, triedAs } from './failures.ts'
 import { keepPerson } from './keep-person.ts'
 import type { PersonEntry } from './memory.ts'
@@ -91,6 +92,7 @@ export async function changePassphrase(
 	const person = await ownPassphrase(here, deps, session, old)
 	const fill = () => {
 		session.passphraseDue(person.slot, undefined)
+		changeKeyWithSecret(deps.store)
 		deps.store.audit({
 			function: 'update',
 			objectRef: aimedAt(person.personId),

@@ -7,7 +7,7 @@ import { ownerSlot } from '../../store/store.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
 import { Refusal } from '../records/refusal.ts'
-import { changeKeyIfItMay, needNewPassphrase } from './data-key.ts'
+import { changeKeyWithPerson, changeKeyWithSecret, needNewPassphrase } from './data-key.ts'
 import { keepPerson } from './keep-person.ts'
 import { givePassphrase } from './own-secrets.ts'
 import type { Session } from './session.ts'
@@ -93,6 +93,7 @@ export async function savePerson(
 			names: [name, registration],
 			fill: () => {
 				session.passphraseDue(slot, 'given')
+				if (known) changeKeyWithSecret(deps.store)
 				keepEntry()
 			},
 		})
@@ -115,7 +116,7 @@ export function retirePerson(
 		deps.store.dropSlot(known.slot)
 		session.pinTries.forget(personId)
 		session.passphraseDue(known.slot, undefined)
-		const isChanged = changeKeyIfItMay(deps, session)
+		const isChanged = changeKeyWithPerson(deps, session)
 		keepPerson(deps, { ...known, active: false, pin: undefined })
 		return isChanged
 	})

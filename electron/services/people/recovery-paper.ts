@@ -5,6 +5,7 @@
  */
 import type { Deps } from '../records/deps.ts'
 import { Refusal } from '../records/refusal.ts'
+import { changeKeyWithSecret } from './data-key.ts'
 import { recoveryNote } from './sealed-notes.ts'
 
 const groupsOf = (printed: string): string[] => printed.split('-')
@@ -61,6 +62,7 @@ export class RecoveryPaper {
 		else {
 			this.#store.together(() => {
 				confirm()
+				changeKeyWithSecret(this.#store)
 				this.noteUnconfirmed()
 				this.#audit('recovery key issued')
 			})
@@ -91,7 +93,10 @@ export class RecoveryPaper {
 					},
 				])
 		this.#store.together(() => {
-			shown.putInPlace?.()
+			if (shown.putInPlace) {
+				shown.putInPlace()
+				changeKeyWithSecret(this.#store)
+			}
 			recoveryNote.write(this.#store, { state: 'confirmed' })
 			this.#audit(shown.putInPlace ? 'recovery key issued and confirmed' : 'recovery key confirmed')
 		})

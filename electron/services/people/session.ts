@@ -11,6 +11,7 @@ import type { Deps } from '../records/deps.ts'
 import { ensureOwner, loadMemory } from '../records/load.ts'
 import type { Memory } from '../records/memory.ts'
 import { Refusal } from '../records/refusal.ts'
+import { changeKeyWithSecret } from './data-key.ts'
 import { failuresSinceOwner, triedAs } from './failures.ts'
 import type { PersonEntry, PersonValue } from './memory.ts'
 import { namesHere } from './own-secrets.ts'
@@ -142,7 +143,10 @@ export class Session {
 			'This recovery key belongs to other records. Check that the paper is from this clinic and ' +
 				'this PC.',
 		)
-		this.paper.wasUsed()
+		store.together(() => {
+			this.paper.wasUsed()
+			changeKeyWithSecret(store)
+		})
 		// the names stand in the records, which were locked until now
 		const weak = await weakness(newPassphrase, namesHere(this.#memory))
 		if (weak && this.#atWork) this.passphraseDue(ownerSlot, 'weak')
