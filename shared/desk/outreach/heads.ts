@@ -3,6 +3,7 @@
  * the end of their lines, and what is to be asked.
  */
 import { canonicalJson as canonical } from '../../engine/plain/canonical.ts'
+import { kindsWhere } from '../ledger/ledger.ts'
 import { type Carried, inOrder } from './carried.ts'
 
 export type Version = Pick<Carried, 'id' | 'follows' | 'origin' | 'tick' | 'at' | 'value'>
@@ -155,7 +156,7 @@ function contested(group: readonly ConsentVersion[], joined: Joined): ContestedC
 	]
 }
 /** Kinds whose versions follow each other and of which one counts. */
-const chained: readonly string[] = ['clinic', 'settings', 'shelf', 'protocol', 'season', 'visit']
+const chained: readonly string[] = kindsWhere((kind) => kind.chained)
 export interface Fork {
 	kind: string
 	after: string
