@@ -18,6 +18,7 @@ export class Database {
 	#db: DatabaseSync | undefined
 	readonly #statements = new Map<string, StatementSync>()
 	readonly #around: Around[] = []
+	#afterCommit: (() => void)[] = []
 	#depth = 0
 
 	/** Opens or creates the file; nothing is changed in it but its journal. */
@@ -103,9 +104,22 @@ export class Database {
 	tell(part: Around): void {
 		this.#around.push(part)
 	}
+	/**
+	 * Does something once the outermost transaction is committed: at once outside one, never where it
+	 * is rolled back.
+	 */
+	afterCommit(work: () => void): void {
+		if (this.#depth > 0) this.#afterCommit.push(work)
+		else work()
+	}
 	/** All of it or none of it; one inside another belongs to the outer one. */
 	together<T>(work: () => T): T {
 		if (this.#depth > 0) return work()
+		const result = this.#whole(work)
+		for (const after of this.#afterCommit.splice(0)) after()
+		return result
+	}
+	#whole<T>(work: () => T): T {
 		for (const part of this.#around) part.beginning?.()
 		this.#opened.exec('BEGIN IMMEDIATE')
 		this.#depth++
@@ -117,6 +131,7 @@ export class Database {
 			return result
 		} catch (error) {
 			this.#depth = 0
+			this.#afterCommit = []
 			if (this.#opened.isTransaction) this.#opened.exec('ROLLBACK')
 			for (const part of this.#around) part.undone?.()
 			throw error

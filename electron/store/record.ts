@@ -12,6 +12,8 @@ export interface StoredRecord {
 	follows?: string
 	origin: string
 	tick: number
+	/** of the kind that the value was written by */
+	version: number
 	value: unknown
 }
 /**
@@ -23,6 +25,8 @@ export interface NewRecord {
 	kind: Kind
 	at: string
 	follows?: string
+	/** of the kind; 1 where nothing is said */
+	version?: number
 	value: unknown
 	about?: string
 	thing?: string
@@ -82,6 +86,7 @@ export function openRecord(key: KeyObject | Uint8Array, row: RecordRow): StoredR
 		...present({ follows: row.follows ?? undefined }),
 		origin: row.origin,
 		tick: row.tick,
+		version: 1,
 		value: decode(unsealRow(key, row)),
 	}
 }

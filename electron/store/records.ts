@@ -113,6 +113,12 @@ export class Records {
 			return false
 		}
 	}
+	/** The kinds of which there are records. */
+	kinds(): Kind[] {
+		return this.#database
+			.all<{ kind: Kind }>('SELECT DISTINCT kind FROM record ORDER BY kind')
+			.map((row) => row.kind)
+	}
 	/** Records of the kinds in order of writing; damaged ones are named and the rest still load. */
 	load(kinds: readonly Kind[]): { records: StoredRecord[]; damaged: string[] } {
 		const records: StoredRecord[] = []

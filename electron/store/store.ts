@@ -82,6 +82,10 @@ export class Store {
 	together<T>(work: () => T): T {
 		return this.#parts.database.together(work)
 	}
+	/** Does something once the outermost transaction is committed; never where it is rolled back. */
+	afterCommit(work: () => void): void {
+		this.#parts.database.afterCommit(work)
+	}
 	close(): void {
 		this.lock()
 		this.#parts.trail.close()
@@ -182,6 +186,10 @@ export class Store {
 	}
 	get recordCount(): number {
 		return this.#parts.records.count
+	}
+	/** The kinds of which there are records, those of a newer version too. */
+	kinds(): Kind[] {
+		return this.#parts.records.kinds()
 	}
 	/** Records of the kinds in order of writing; damaged ones are named and the rest still load. */
 	load(kinds: readonly Kind[]): { records: StoredRecord[]; damaged: string[] } {

@@ -1,67 +1,54 @@
 /** Cards: the short forms of records that lists need without opening the records. */
-import type { SignedVisit } from '../../../shared/contract.ts'
-import type { Store } from '../../store/store.ts'
-import type { PlayerValue } from '../players/memory.ts'
 
-export interface VisitCard {
-	visitId: string
-	playerId: string
-	visitDate: string
-	signedAt: string
-	version: number
-	/** whether a student signed it: it then awaits a countersignature */
-	student: boolean
-}
-export function visitCard(visit: SignedVisit): VisitCard {
-	return {
-		visitId: visit.visitId,
-		playerId: visit.playerId,
-		visitDate: visit.visit.visitDate,
-		signedAt: visit.signedAt,
-		version: visit.version ?? 1,
-		student: visit.signer?.role === 'student',
-	}
-}
+import type { Found, KindDefinition } from '../../../shared/desk/ledger/kind.ts'
+import { isKind, kinds, kindsWhere, readAs } from '../../../shared/desk/ledger/ledger.ts'
+import { unreadableWords } from '../../../shared/desk/ledger/words.ts'
+import { present } from '../../../shared/engine/plain/present.ts'
+import { SealBroken } from '../../store/seal.ts'
+import type { Store } from '../../store/store.ts'
+
+export { type VisitCard, visitCard } from '../../../shared/desk/visits/visit-card.ts'
+
 type WithoutCard = ReturnType<Store['withoutCard']>[number]
 
 /**
- * Makes the cards that records of an earlier version lack, once, from the records themselves.
+ * Makes the cards that records of the first versions lack, once, from the records themselves.
  * @param damaged takes the words for each record that cannot be read
  */
 export function makeCards(store: Store, damaged: string[]): void {
-	const missing = store.withoutCard(['player', 'visit', 'report'])
+	const missing = store.withoutCard(kindsWhere((kind) => kind.foundBy !== undefined))
 	if (missing.length === 0) return
 	store.together(() => {
-		const visits = new Map<string, VisitCard>()
+		// of the cards made so far: a report is found by the visit it follows
+		const made = new Map<string, Found>()
 		for (const record of missing) {
-			try {
-				makeCard(store, record, visits)
-			} catch {
-				damaged.push(
-					`Record ${record.id} (${record.kind}) is damaged and cannot be read. All other ` +
-						'records are unaffected; restore it from a backup.',
-				)
-			}
+			const card = cardFor(store, record, made.get(record.follows ?? ''), damaged)
+			if (!card) continue
+			made.set(record.id, card)
+			const { about, thing, card: short } = card
+			store.putCard(record.id, record.kind, present({ about, thing, card: short }))
 		}
 	})
 }
-/** @param visits the cards of visits made so far: a report is about the visit it follows */
-function makeCard(
+function cardFor(
 	store: Store,
-	{ id, kind, follows }: WithoutCard,
-	visits: Map<string, VisitCard>,
-): void {
-	if (kind === 'player') {
-		const { playerId } = store.read(id).value as PlayerValue
-		store.putCard(id, kind, { about: playerId })
+	{ id, kind }: WithoutCard,
+	followed: Found | undefined,
+	damaged: string[],
+): Found | undefined {
+	if (!isKind(kind)) return undefined
+	const definition: KindDefinition<unknown> = kinds[kind]
+	try {
+		const record = store.read(id)
+		const reading = readAs(kind, record.version, record.value)
+		if (reading.state === 'read') return definition.foundBy?.(reading.value, followed)
+		damaged.push(unreadableWords(record, reading))
+	} catch (error) {
+		if (!(error instanceof SealBroken)) throw error
+		damaged.push(
+			`Record ${id} (${kind}) is damaged and cannot be read. All other records are unaffected; ` +
+				'restore it from a backup.',
+		)
 	}
-	if (kind === 'visit') {
-		const card = visitCard(store.read(id).value as SignedVisit)
-		visits.set(id, card)
-		store.putCard(id, kind, { about: card.playerId, thing: card.visitId, card })
-	}
-	if (kind === 'report') {
-		const visit = visits.get(follows ?? '')
-		if (visit) store.putCard(id, kind, { about: visit.playerId, thing: visit.visitId })
-	}
+	return undefined
 }

@@ -16,6 +16,8 @@ export const carriedSchema = z.strictObject({
 	follows: id.optional(),
 	origin: z.string().max(40),
 	tick: z.int().min(0),
+	/** of its kind; absent in packs of the first versions, which knew only the first */
+	version: z.int().min(1).optional(),
 	value: z.unknown(),
 	about: id.optional(),
 	thing: id.optional(),

@@ -56,9 +56,9 @@ export interface Joining {
  * until then the later in the common order is shown.
  * @param field picks the object whose fields count out of a record's value
  */
-export function joinFields(
-	versions: readonly Version[],
-	field: (value: unknown) => Record<string, unknown>,
+export function joinFields<V extends Version>(
+	versions: readonly V[],
+	field: (value: V['value']) => Record<string, unknown>,
 	joined: Joined = new Set(),
 ): Joining {
 	const heads = headsOf(versions, joined)
@@ -71,7 +71,7 @@ export function joinFields(
 	const value: Record<string, unknown> = {}
 	const questions: FieldQuestion[] = []
 	for (const key of [...keys].sort()) {
-		const tells = (version: Version): string => canonical(field(version.value)[key] ?? null)
+		const tells = (version: V): string => canonical(field(version.value)[key] ?? null)
 		const changed = heads.filter(
 			(head) => base === undefined || tells(head) !== canonical(before[key] ?? null),
 		)
