@@ -139,13 +139,12 @@ export class PlayersMemory {
 		this.#mergesChanged()
 		for (const playerId of [from, into]) this.visitsChanged(playerId)
 	}
+	/** Of merges that two places made both ways round, the one that stands first counts. */
 	#mergesChanged(): void {
 		this.#merges.clear()
-		for (const value of this.#mergeWords.all()) {
-			const recordId = this.#mergeWords.recordOf(value.mergeId)
-			if (!value.undone && recordId !== undefined)
+		for (const { id: recordId, value } of this.#mergeWords.inOrder())
+			if (!value.undone && this.rootOf(value.into) !== value.from)
 				this.#merges.set(value.mergeId, { ...value, recordId })
-		}
 		this.#ordered = undefined
 	}
 	/** The last visit of a player, and of whoever is shown for it, has to be looked up again. */

@@ -1,5 +1,6 @@
 /** Cards: the short forms of records that lists need without opening the records. */
 
+import type { z } from 'zod'
 import type { Found, KindDefinition } from '../../../shared/desk/ledger/kind.ts'
 import { isKind, kinds, kindsWhere, readAs } from '../../../shared/desk/ledger/ledger.ts'
 import { unreadableWords } from '../../../shared/desk/ledger/words.ts'
@@ -7,8 +8,22 @@ import { present } from '../../../shared/engine/plain/present.ts'
 import { SealBroken } from '../../store/seal.ts'
 import type { Store } from '../../store/store.ts'
 
-export { type VisitCard, visitCard } from '../../../shared/desk/visits/visit-card.ts'
+export {
+	type VisitCard,
+	visitCard,
+	visitCardSchema,
+} from '../../../shared/desk/visits/visit-card.ts'
 
+/** The cards that can be read, each with its record; another version may have made others. */
+export function readCards<Card>(
+	schema: z.ZodType<Card>,
+	cards: ReturnType<Store['cardsAbout']>,
+): { record: string; card: Card }[] {
+	return cards.flatMap(({ record, card }) => {
+		const read = schema.safeParse(card)
+		return read.success ? [{ record, card: read.data }] : []
+	})
+}
 type WithoutCard = ReturnType<Store['withoutCard']>[number]
 
 /**

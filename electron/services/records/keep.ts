@@ -3,7 +3,7 @@
  * is committed memory is extended by exactly that record, by the same table that reads it at unlock.
  */
 import type { KindDefinition } from '../../../shared/desk/ledger/kind.ts'
-import { type KindName, kinds, readAs } from '../../../shared/desk/ledger/ledger.ts'
+import { isKind, type KindName, kinds, readAs } from '../../../shared/desk/ledger/ledger.ts'
 import { putBack } from '../../../shared/desk/ledger/put-back.ts'
 import type { Carried } from '../../../shared/desk/outreach/carried.ts'
 import type { AuditFunction } from '../../../shared/desk/records/audit.ts'
@@ -33,7 +33,7 @@ export interface Keeper {
 /** @param now the time of records that say none */
 export function keeperOf(store: Store, memory: Memory, now: () => Date): Keeper {
 	const rememberLater = (id: string, kind: string) => {
-		if (!isRemembered(kind)) return
+		if (isKind(kind) && !isRemembered(kind)) return
 		store.afterCommit(() => rememberNow(memory, store, store.read(id)))
 	}
 	const keep = (record: KeptRecord): string => {

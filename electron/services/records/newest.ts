@@ -29,6 +29,10 @@ export class Newest<Value> {
 	all(): Value[] {
 		return [...this.#things.values()].map((thing) => thing.value)
 	}
+	/** The newest version of each, in the common order. */
+	inOrder(): Taken<Value>[] {
+		return [...this.#things.values()].sort(inOrder)
+	}
 	take(id: string, taken: Taken<Value>): void {
 		if (isLater(taken, this.#things.get(id))) this.#things.set(id, taken)
 	}

@@ -3,6 +3,7 @@ import { z } from 'zod'
 import type { SeasonValue } from '../../../shared/desk/season/season-record.ts'
 import type { Season } from '../../../shared/engine/visit/visit.ts'
 import type { PlayerIds } from '../players/memory.ts'
+import { readCards } from '../records/cards.ts'
 import type { Deps } from '../records/deps.ts'
 import { Refusal } from '../records/refusal.ts'
 
@@ -16,10 +17,9 @@ const cardSchema = z.object({ what: z.string() })
  */
 function recordsOf(players: PlayerIds, { store }: Deps, playerId: string, what: What): string[] {
 	for (const id of players.idsOf(playerId)) {
-		const found = store
-			.cardsAbout('season', id)
-			.filter(({ card }) => cardSchema.safeParse(card).data?.what === what)
-			.map((card) => card.record)
+		const found = readCards(cardSchema, store.cardsAbout('season', id))
+			.filter(({ card }) => card.what === what)
+			.map(({ record }) => record)
 		if (found.length > 0) return found
 	}
 	return []
