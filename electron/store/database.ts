@@ -1,6 +1,6 @@
 /** The records file: how it is opened, its statements, and transactions that are whole or not. */
 import { chmodSync } from 'node:fs'
-import { DatabaseSync, type StatementSync } from 'node:sqlite'
+import { DatabaseSync, type StatementResultingChanges, type StatementSync } from 'node:sqlite'
 import { need } from '../../shared/engine/plain/need.ts'
 
 type Value = string | number | null | Uint8Array
@@ -9,7 +9,11 @@ type Value = string | number | null | Uint8Array
 export interface Around {
 	/** before an outermost transaction begins */
 	beginning?(): void
+	/** before an outermost transaction is committed: the last moment to write */
+	ending?(): void
 	committed?(): void
+	/** what the inventory lists is written, or taken off where it has no digest */
+	touched?(name: string, digest: string | undefined): void
 	/** after a transaction was rolled back: what was remembered of it is not so */
 	undone?(): void
 }
@@ -76,6 +80,13 @@ export class Database {
 	 * @throws TypeError where a value is missing or of a kind that SQLite would bend
 	 */
 	run(sql: string, ...values: Value[]): void {
+		this.#run(sql, values)
+	}
+	/** The same for an insertion. @returns the number of the new row */
+	insert(sql: string, ...values: Value[]): number {
+		return Number(this.#run(sql, values).lastInsertRowid)
+	}
+	#run(sql: string, values: readonly Value[]): StatementResultingChanges {
 		// node:sqlite binds a missing argument as NULL without a word: count and check first
 		if ((sql.match(/\?/g) ?? []).length !== values.length)
 			throw new TypeError('store: wrong number of values for a statement')
@@ -87,7 +98,7 @@ export class Database {
 				!Number.isSafeInteger(value)
 			)
 				throw new TypeError('store: a value of a wrong kind')
-		this.#prepared(sql).run(...values)
+		return this.#prepared(sql).run(...values)
 	}
 	/** The first row that is found. */
 	first<Row>(sql: string, ...values: Value[]): Row | undefined {
@@ -104,30 +115,19 @@ export class Database {
 	tell(part: Around): void {
 		this.#around.push(part)
 	}
-	/**
-	 * Does something once the outermost transaction is committed: at once outside one, never where it
-	 * is rolled back.
-	 */
-	afterCommit(work: () => void): void {
-		if (this.#depth > 0) this.#afterCommit.push(work)
-		else work()
-	}
 	/** All of it or none of it; one inside another belongs to the outer one. */
 	together<T>(work: () => T): T {
 		if (this.#depth > 0) return work()
-		const result = this.#whole(work)
-		for (const after of this.#afterCommit.splice(0)) after()
-		return result
-	}
-	#whole<T>(work: () => T): T {
 		for (const part of this.#around) part.beginning?.()
 		this.#opened.exec('BEGIN IMMEDIATE')
 		this.#depth++
 		try {
 			const result = work()
+			for (const part of this.#around) part.ending?.()
 			this.#opened.exec('COMMIT')
 			this.#depth--
 			for (const part of this.#around) part.committed?.()
+			this.#committed()
 			return result
 		} catch (error) {
 			this.#depth = 0
@@ -136,5 +136,22 @@ export class Database {
 			for (const part of this.#around) part.undone?.()
 			throw error
 		}
+	}
+	/**
+	 * Runs once the outermost transaction is committed, at once outside of one; not at all where it
+	 * is rolled back.
+	 */
+	afterCommit(work: () => void): void {
+		if (this.#depth === 0) work()
+		else this.#afterCommit.push(work)
+	}
+	#committed(): void {
+		const works = this.#afterCommit
+		this.#afterCommit = []
+		for (const work of works) work()
+	}
+	/** Tells the parts that something which the inventory lists is being written. */
+	touched(name: string, digest: string | undefined): void {
+		for (const part of this.#around) part.touched?.(name, digest)
 	}
 }

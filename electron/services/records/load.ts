@@ -9,7 +9,6 @@ import { SealBroken } from '../../store/seal.ts'
 import { ownerSlot, type Store } from '../../store/store.ts'
 import { packNoteSchema } from '../outreach/memory.ts'
 import { draftOutlineSchema } from '../visits/memory.ts'
-import { makeCards } from './cards.ts'
 import type { Deps } from './deps.ts'
 import { joinPlayers } from './join-players.ts'
 import type { Memory } from './memory.ts'
@@ -25,7 +24,6 @@ export function loadMemory(memory: Memory, { store }: Pick<Deps, 'store'>): void
 		(record) => remember(memory, record),
 		damaged,
 	)
-	makeCards(store, damaged)
 	joinPlayers(memory, store)
 	holdBack(memory, store)
 	loadPackNote(memory, store)

@@ -2,7 +2,7 @@
 import { type KindName, readAs, type ValueOf } from '../../../shared/desk/ledger/ledger.ts'
 import type { Reading } from '../../../shared/desk/ledger/read.ts'
 import { unreadableWords } from '../../../shared/desk/ledger/words.ts'
-import { SealBroken } from '../../store/seal.ts'
+import { isDamage } from '../../store/records.ts'
 import type { Store, StoredRecord } from '../../store/store.ts'
 import { Refusal } from './refusal.ts'
 
@@ -71,7 +71,7 @@ function sealedRecord(store: Store, kind: KindName, id: string): StoredRecord {
 	try {
 		record = store.read(id)
 	} catch (error) {
-		if (error instanceof SealBroken)
+		if (isDamage(error))
 			throw new Refusal(
 				`${named} is damaged and cannot be read. All other records are unaffected; restore it ` +
 					'from a backup.',

@@ -48,9 +48,9 @@ export interface KindDefinition<Value> {
 	thingOf?(value: Value): string | undefined
 	/**
 	 * How a record of the first versions of the program, which had none of it, is found.
-	 * @param followed the same of the record that it follows
+	 * @param followed gives the same of the record that it follows
 	 */
-	foundBy?(value: Value, followed: Found | undefined): Found | undefined
+	foundBy?(value: Value, followed: () => Found | undefined): Found | undefined
 }
 /** Checks a definition against its schema; gives it back as it is. */
 export const defineKind = <Value>(definition: KindDefinition<Value>): KindDefinition<Value> =>

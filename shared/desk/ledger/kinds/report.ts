@@ -15,5 +15,8 @@ export const reportKind = defineKind({
 	audit: 'create',
 	words: { one: 'report', many: 'reports' },
 	// a report is about the visit that it follows
-	foundBy: (_, visit) => visit && present({ about: visit.about, thing: visit.thing }),
+	foundBy: (_, followed) => {
+		const visit = followed()
+		return visit && present({ about: visit.about, thing: visit.thing })
+	},
 })
