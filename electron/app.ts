@@ -128,7 +128,7 @@ function openFolder({ dataFolder, renderPdf, scryptCost, ...options }: AppOption
 	const deps: Deps = {
 		store,
 		...keeperOf(store, memory, now),
-		...openerOf(store),
+		...openerOf(store, memory.warn),
 		renderPdf,
 		now,
 		demo,

@@ -107,6 +107,10 @@ describe('records that cannot be read, of every kind', () => {
 		})
 		expect(answer).toMatchObject({ inForce: false })
 		expect(answer.because).toMatch(/consent of this player cannot be read/)
+		// what a list went on without is said from then on
+		const { warnings } = await app.ask('session.status')
+		const consent = written.find(({ kind }) => kind === 'consent')!
+		expect(named(warnings, consent)).toHaveLength(1)
 	})
 })
 

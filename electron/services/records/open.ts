@@ -43,16 +43,23 @@ function open<Kind extends KindName>(kind: Kind, record: Sealed): ValueOf<Kind> 
 	if (reading.state === 'read') return reading.value
 	throw new Refusal(unreadableWords(record, reading))
 }
-export function openerOf(store: Store): Opener {
+/** @param tell gets the sentence of each record that a list had to go on without */
+export function openerOf(store: Store, tell: (...says: string[]) => void = () => {}): Opener {
+	const telling = <Kind extends KindName>(found: Readable<Kind>): Readable<Kind> => {
+		tell(...found.unread)
+		return found
+	}
 	return {
 		open,
 		openRecord: (kind, id) => openRecord(store, kind, id),
 		openAbout: (kind, playerId) =>
-			readable(kind, store.recordsAbout(playerId, kind), (id) => sealedRecord(store, kind, id)),
+			telling(
+				readable(kind, store.recordsAbout(playerId, kind), (id) => sealedRecord(store, kind, id)),
+			),
 		openAll(kind) {
 			const { records, damaged } = store.load([kind])
 			const { records: opened, unread } = readable(kind, records, (record) => record)
-			return { records: opened, unread: [...damaged, ...unread] }
+			return telling({ records: opened, unread: [...damaged, ...unread] })
 		},
 	}
 }
