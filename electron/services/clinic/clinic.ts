@@ -1,8 +1,7 @@
 /** The letterhead and the settings of the records. */
 import type { InputOf, OutputOf } from '../../../shared/contract.ts'
-import type { Clinic } from '../../../shared/engine/report/clinic.ts'
 import { personRecord } from '../people/keep-person.ts'
-import type { PersonEntry } from '../people/memory.ts'
+import { refuseNamingOwner } from '../people/owner-name.ts'
 import type { Deps } from '../records/deps.ts'
 import type { KeptRecord } from '../records/keep.ts'
 import type { Memory } from '../records/memory.ts'
@@ -20,7 +19,7 @@ export async function saveClinic(
 	letterhead: InputOf<'clinic.save'>,
 ): Promise<OutputOf<'clinic.save'>> {
 	const person = people.acts()
-	refuseOthersName(person, clinic.letterhead, letterhead)
+	refuseNamingOwner({ clinic, people }, letterhead)
 	await needDrawable(deps, letterhead.logo, clinic.letterhead?.logo, 'logo')
 	if (people.atWork?.personId !== person.personId)
 		throw new Refusal(
@@ -39,30 +38,6 @@ export async function saveClinic(
 	}
 	deps.keepTogether(renamed ? [saved, renamed] : [saved])
 	return {}
-}
-const nameFields = [
-	['name', 'the name'],
-	['registration', 'the registration number'],
-] as const
-/** @throws Refusal where somebody other than the owner changes the owner's name or number */
-function refuseOthersName(
-	{ role }: Pick<PersonEntry, 'role'>,
-	held: Clinic | undefined,
-	{ clinician }: Clinic,
-): void {
-	if (role === 'owner' || !held) return
-	const changed = nameFields.filter(([field]) => clinician[field] !== held.clinician[field])
-	if (changed.length === 0) return
-	throw new Refusal(
-		'Only the owner may change the name and registration number of the letterhead. Nothing was ' +
-			'changed: ask the owner, or leave them as they are.',
-		changed.map(([field, words]) => ({
-			path: `clinician.${field}`,
-			message:
-				`${words} of the owner, given "${clinician[field]}", allowed: ` +
-				`"${held.clinician[field]}"`,
-		})),
-	)
 }
 export function saveRecordSettings(
 	{ clinic }: Pick<Memory, 'clinic'>,

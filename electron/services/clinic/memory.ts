@@ -12,7 +12,6 @@ import {
 import type { Clinic } from '../../../shared/engine/report/clinic.ts'
 import { Refusal } from '../records/refusal.ts'
 import type { Remembered } from '../records/remember.ts'
-import { readLetterhead } from './letterhead-record.ts'
 import { logoTrouble } from './logo.ts'
 import { type ProtocolRecord, protocolRecordSchema } from './protocol-record.ts'
 
@@ -30,35 +29,24 @@ export class ClinicMemory {
 	/** the record that holds each; what is saved next follows it */
 	recordIds: { letterhead?: string; settings?: string; protocol?: string } = {}
 
-	/** what of the newest letterhead could not be read */
-	#unread = ''
 	/** the logo that was last looked at, and what is wrong with it */
-	#looked: { logo: Clinic['logo']; says: string | undefined } = {
-		logo: undefined,
-		says: undefined,
-	}
+	#looked: { logo?: Clinic['logo']; says?: string | undefined } = {}
 
-	/** @throws Refusal where there is no letterhead that can be read */
-	needLetterhead(): Clinic {
-		if (this.letterhead) return this.letterhead
-		throw new Refusal(this.#unread || 'The clinic is not set up. Fill in the letterhead first.')
-	}
-	takeLetterhead({ id, value }: Remembered): void {
-		const { clinic, problems } = readLetterhead(value)
-		this.letterhead = clinic ?? this.letterhead
-		this.#unread =
-			problems.length === 0
-				? ''
-				: `The newest letterhead cannot be read (${problems.slice(0, 3).join('; ')}). ` +
-					(clinic ? 'It goes without that' : this.letterhead ? 'The one before it is used' : '') +
-					': open Settings, Letterhead, look it over and save it again.'
-		this.recordIds.letterhead = id
-	}
 	/** What a person has to mend in the letterhead, in words. */
 	notices(): string[] {
 		const logo = this.letterhead?.logo
 		if (logo !== this.#looked.logo) this.#looked = { logo, says: logoTrouble(logo) }
-		return [this.#unread, this.#looked.says ?? ''].filter(Boolean)
+		return this.#looked.says === undefined ? [] : [this.#looked.says]
+	}
+	/** @throws Refusal where the clinic is not set up */
+	needLetterhead(): Clinic {
+		if (!this.letterhead)
+			throw new Refusal('The clinic is not set up. Fill in the letterhead first.')
+		return this.letterhead
+	}
+	takeLetterhead({ id, value }: Remembered): void {
+		this.letterhead = value as Clinic
+		this.recordIds.letterhead = id
 	}
 	takeSettings({ id, value }: Remembered, warn: (says: string) => void): void {
 		const read = recordSettingsSchema.safeParse(value)
@@ -87,7 +75,6 @@ export class ClinicMemory {
 	}
 	clear(): void {
 		this.letterhead = undefined
-		this.#unread = ''
 		this.settings = defaultRecordSettings
 		this.protocol = shippedProtocol
 		this.protocolVersions = []
