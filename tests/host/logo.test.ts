@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest'
 import { renderPdf } from '../../electron/pdf/render.ts'
 import { ClinicMemory } from '../../electron/services/clinic/memory.ts'
 import { assess } from '../../shared/engine/assess.ts'
+import { need } from '../../shared/engine/plain/need.ts'
 import type { LwDocument } from '../../shared/engine/report/document.ts'
 import { toHtml } from '../../shared/engine/report/html.ts'
 import { playerReport } from '../../shared/engine/report/player.ts'
@@ -21,7 +22,23 @@ const wrongFilter = (form = {}) => rawOf(form).fill(9)
 const animation = [chunk('acTL', Buffer.alloc(8)), chunk('fcTL', Buffer.alloc(26))]
 const transparent = [chunk('tRNS', Buffer.from([0]))]
 
+const svgWithMore: [string, string, string][] = [
+	['a script', '<script>alert(1)</script>', '<script>'],
+	['an event', '<g onload="alert(1)"/>', 'onload'],
+	['a style sheet', '<style>path{fill:red}</style>', '<style>'],
+	['words', '<text x="1">Clinic</text>', '<text>'],
+	['an outer picture', '<image href="http://example.org/a.png"/>', '<image>'],
+	['an outer colour', '<path fill="url(http://example.org/#a)"/>', 'fill'],
+	['a link', '<a href="#a"></a>', '<a>'],
+]
+const deep = `<svg viewBox="0 0 9 9">${'<g>'.repeat(20_000)}${'</g>'.repeat(20_000)}</svg>`
+const noted =
+	'<?xml version="1.0"?><!-- made by hand --><svg viewBox="0 0 9 9"><metadata>x</metadata>' +
+	'<path d="M0 0L9 9"/></svg>'
 const good: [string, Logo][] = [
+	['an SVG', logo(svgPicture, 'image/svg+xml')],
+	['an SVG with notes', logo(noted, 'image/svg+xml')],
+	['the logo of the demo', need(demoClinic.logo, 'logo')],
 	['a PNG with transparency', logo(png())],
 	['a PNG without', logo(png({ colour: 2 }))],
 	['a grey PNG of 16 bits', logo(png({ colour: 0, depth: 16 }))],
@@ -48,8 +65,21 @@ const bad: [string, Logo, string][] = [
 	['a JPEG cut short', logo(cut(jpegPicture(), 0.8), 'image/jpeg'), 'cannot be decoded'],
 	['a JPEG of two bytes', logo(Buffer.from([0xff, 0xd8]), 'image/jpeg'), 'header of its frame'],
 	['text', logo('not a picture'), 'no picture that is known here'],
-	['an SVG', logo(svgPicture, 'image/svg+xml'), 'save it as PNG'],
-	['an SVG called PNG', logo(svgPicture), 'save it as PNG'],
+	['an SVG called PNG', logo(svgPicture), 'given a picture of image/svg+xml called image/png'],
+	...svgWithMore.map(([name, inside, words]): [string, Logo, string] => [
+		name,
+		logo(`<svg viewBox="0 0 9 9">${inside}<path d="M0 0L9 9"/></svg>`, 'image/svg+xml'),
+		words,
+	]),
+	['an SVG without size', logo('<svg><path d="M0 0"/></svg>', 'image/svg+xml'), 'no size'],
+	['an SVG of no height', logo('<svg viewBox="0 0 9 0"/>', 'image/svg+xml'), '9 x 0'],
+	['an SVG that does not end', logo('<svg viewBox="0 0 9 9"><g>', 'image/svg+xml'), 'not all end'],
+	[
+		'an SVG of declarations',
+		logo(`<svg>${'<!DOCTYPE ['.repeat(40_000)}`, 'image/svg+xml'),
+		'no size',
+	],
+	['an SVG too deep', logo(deep, 'image/svg+xml'), 'it cannot be drawn'],
 ]
 const set = async (head = {}) => {
 	const app = open(folder(), undefined, renderPdf)
@@ -87,7 +117,12 @@ describe('a logo that is chosen', () => {
 /** Kept by an earlier version, which looked at the header alone. */
 const kept: [string, Logo][] = [
 	...bad
-		.filter(([name]) => !/^(an SVG|a PNG called JPEG|a JPEG called PNG|bytes after)/.test(name))
+		.filter(
+			([name]) =>
+				!/^(an? SVG|a script|an event|a style|words|an outer|a link|a PNG called JPEG|a JPEG called PNG|bytes after)/.test(
+					name,
+				),
+		)
 		.filter(([name]) => !/^(a PNG with a wrong check sum|a JPEG cut short)/.test(name))
 		.map(([name, given]): [string, Logo] => [name, given]),
 	['an SVG without size', logo('<svg><path d="M0 0"/></svg>', 'image/svg+xml')],
@@ -131,7 +166,6 @@ describe('a logo that was kept before', () => {
 		expect(toHtml(page(given), { css: '' })).toContain('<img')
 	})
 	it('that only the page finds fault with is left out there', async () => {
-		const deep = `<svg viewBox="0 0 9 9">${'<g>'.repeat(20_000)}${'</g>'.repeat(20_000)}</svg>`
 		const given = logo(deep, 'image/svg+xml')
 		expect(wordsOf(await pagesOf(await renderPdf(page(given))))).toContain(visit.player.familyName)
 		await expect(renderPdf(page(given), { logoMustShow: true })).rejects.toThrow(/cannot be drawn/)

@@ -79,7 +79,7 @@ export function LogoFile({ logo, wrong, set }: LogoProps) {
 					sx={fileButton}
 				/>
 				<FormHelperText id="logo-hint" role={wrong ? 'alert' : undefined} error={Boolean(wrong)}>
-					{wrong ?? 'PNG or JPEG, under 500 kB. May be left out.'}
+					{wrong ?? 'PNG, JPEG or SVG, under 500 kB. May be left out.'}
 				</FormHelperText>
 			</Box>
 			{logo && (

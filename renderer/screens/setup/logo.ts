@@ -1,12 +1,12 @@
-/** Reading the clinic logo: a PNG or JPEG picture by its content, under 500 kB, that can be drawn. */
+/** Reading the clinic logo: PNG, JPEG or SVG by its content, under 500 kB, that can be drawn. */
 import { BadLogo } from '../../../shared/engine/report/bad-logo.ts'
 import type { Clinic } from '../../../shared/engine/report/clinic.ts'
-import { checkNewLogo, logoKind } from '../../../shared/engine/report/logo.ts'
+import { checkNewLogo, logoKind, logoUrl } from '../../../shared/engine/report/logo.ts'
 
 const mostBytes = 500_000
 const piece = 0x8000
 /** What a file chooser offers; what the file is, its bytes say. */
-export const logoKinds = 'image/png,image/jpeg'
+export const logoKinds = 'image/png,image/jpeg,image/svg+xml'
 
 function base64Of(bytes: Uint8Array): string {
 	let binary = ''
@@ -15,12 +15,13 @@ function base64Of(bytes: Uint8Array): string {
 		binary += String.fromCharCode(...bytes.subarray(at, at + piece))
 	return btoa(binary)
 }
-/** @throws Error where the browser cannot decode it either */
-async function decode(bytes: Uint8Array<ArrayBuffer>, mediaType: string): Promise<void> {
-	const picture = await createImageBitmap(new Blob([bytes], { type: mediaType })).catch(() => {
+/** @throws BadLogo where the browser cannot decode it either */
+async function decode(logo: NonNullable<Clinic['logo']>): Promise<void> {
+	const picture = new Image()
+	picture.src = logoUrl(logo) ?? ''
+	await picture.decode().catch(() => {
 		throw new BadLogo('the picture is damaged. Save it anew in a picture program')
 	})
-	picture.close()
 }
 /** @throws Error naming the file, what is wrong and the remedy */
 export async function readLogo(file: File): Promise<NonNullable<Clinic['logo']>> {
@@ -34,12 +35,12 @@ export async function readLogo(file: File): Promise<NonNullable<Clinic['logo']>>
 	const mediaType = logoKind(bytes)
 	if (!mediaType)
 		throw new Error(
-			`Logo ${file.name} is not a PNG or JPEG picture. Choose a file of one of these kinds.`,
+			`Logo ${file.name} is not a PNG, JPEG or SVG picture. Choose a file of one of these kinds.`,
 		)
 	const logo = { mediaType, base64: base64Of(bytes) }
 	try {
 		checkNewLogo(logo)
-		await decode(bytes, mediaType)
+		await decode(logo)
 	} catch (error) {
 		if (!(error instanceof BadLogo)) throw error
 		throw new Error(`Logo ${file.name} cannot be used: ${error.message.replace(/^logo: /, '')}.`)

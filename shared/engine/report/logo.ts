@@ -5,7 +5,7 @@
 import { BadLogo } from './bad-logo.ts'
 import type { Letterhead } from './document.ts'
 import { isPng, type Png, readPng } from './png.ts'
-import { isNested, safeSvg } from './safe-svg.ts'
+import { drawingOf, isNested } from './safe-svg.ts'
 
 type Logo = NonNullable<Letterhead['logo']>
 /** Pixels each way; a choice of this program. */
@@ -70,8 +70,8 @@ export function logoKind(bytes: Uint8Array): LogoKind | undefined {
 		? 'image/svg+xml'
 		: undefined
 }
-function svgOf(bytes: Uint8Array): string {
-	const svg = safeSvg(textOf(bytes))
+function svgOf(bytes: Uint8Array): { svg: string; leftOut: string[] } {
+	const { svg, leftOut } = drawingOf(textOf(bytes))
 	const root = /^<svg\b[^>]*>/i.exec(svg)?.[0]
 	if (!root)
 		throw new BadLogo(
@@ -87,7 +87,7 @@ function svgOf(bytes: Uint8Array): string {
 		throw new BadLogo(
 			'logo: damaged, given an SVG whose elements do not all end, allowed: a PNG or JPEG picture',
 		)
-	return svg
+	return { svg, leftOut }
 }
 function sized<Size extends { width: number; height: number }>(picture: Size): Size {
 	const { width, height } = picture
@@ -100,7 +100,7 @@ function sized<Size extends { width: number; height: number }>(picture: Size): S
 }
 /** A logo by its content: what is drawn, and a PNG's parts for whoever unpacks it. */
 export type LogoPicture =
-	| { kind: 'image/svg+xml'; svg: string }
+	| { kind: 'image/svg+xml'; svg: string; leftOut: string[] }
 	| { kind: 'image/png'; png: Png; bytes: Uint8Array; dataUrl: string }
 	| { kind: 'image/jpeg'; bytes: Uint8Array; dataUrl: string }
 
@@ -109,7 +109,7 @@ export function readLogo({ mediaType, base64 }: Logo): LogoPicture {
 	const bytes = bytesOf(base64)
 	const kind = logoKind(bytes) ?? mediaType
 	const dataUrl = `data:${kind};base64,${base64}`
-	if (kind === 'image/svg+xml') return { kind, svg: svgOf(bytes) }
+	if (kind === 'image/svg+xml') return { kind, ...svgOf(bytes) }
 	if (isPng(bytes)) return { kind: 'image/png', png: sized(readPng(bytes)), bytes, dataUrl }
 	if (!isJpeg(bytes))
 		throw new BadLogo(
@@ -137,16 +137,11 @@ export function logoUrl(logo: Letterhead['logo']): string | undefined {
 }
 /**
  * What a new logo must be, beyond what an old one may: of the kind it is called, whole to the last
- * byte, and no SVG, which only a browser can check wholly. @throws BadLogo
+ * byte, and where it is an SVG a drawing and nothing else. @throws BadLogo
  */
 export function checkNewLogo(logo: Logo): LogoPicture {
 	const bytes = bytesOf(logo.base64)
 	const kind = logoKind(bytes)
-	if (kind === 'image/svg+xml' || logo.mediaType === 'image/svg+xml')
-		throw new BadLogo(
-			'logo: an SVG drawing, given image/svg+xml, allowed: a PNG or JPEG picture. Open the ' +
-				'drawing in a picture program, save it as PNG and choose that file',
-		)
 	if (kind !== undefined && kind !== logo.mediaType)
 		throw new BadLogo(
 			`logo: its bytes are not of its kind, given a picture of ${kind} called ` +
@@ -154,7 +149,33 @@ export function checkNewLogo(logo: Logo): LogoPicture {
 		)
 	const picture = readLogo(logo)
 	if (picture.kind === 'image/png') refuseDoubtful(picture.png)
+	if (picture.kind === 'image/svg+xml') refuseMore(picture)
 	return picture
+}
+const attributeOf = (root: string, name: string): string =>
+	new RegExp(`\\s${name}\\s*=\\s*["']([^"']*)["']`).exec(root)?.[1] ?? ''
+/** Width and height of a drawing in its own units; not a number where it names none. */
+function sizeOfSvg(svg: string): [number, number] {
+	const root = /^<svg\b[^>]*>/i.exec(svg)?.[0] ?? ''
+	const [, , width, height] = attributeOf(root, 'viewBox')
+		.trim()
+		.split(/[\s,]+/)
+	if (width !== undefined) return [Number(width), Number(height)]
+	return [parseFloat(attributeOf(root, 'width')), parseFloat(attributeOf(root, 'height'))]
+}
+/** An SVG is taken as it is or not at all: cut down it might look otherwise. */
+function refuseMore({ svg, leftOut }: { svg: string; leftOut: readonly string[] }): void {
+	const size = sizeOfSvg(svg).map((side) => (Number.isFinite(side) ? side : 0))
+	if (!size.every((side) => side > 0 && side < 1_000_000))
+		throw new BadLogo(
+			`logo: no size, given an SVG of ${size.join(' x ')}, allowed: a viewBox with a width and ` +
+				'height above 0',
+		)
+	if (leftOut.length > 0)
+		throw new BadLogo(
+			`logo: more than a drawing, given an SVG with ${[...new Set(leftOut)].slice(0, 5).join(', ')}, ` +
+				'allowed: shapes and paths alone. Save it as PNG and choose that file',
+		)
 }
 /** Kinds of PNG that the pages would draw wrongly or not at all. */
 function refuseDoubtful({ damaged, extraBytes, animated, ...png }: Png): void {

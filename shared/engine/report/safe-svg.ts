@@ -1,6 +1,7 @@
 /**
- * An SVG of a clinic's older records, cut down to its drawing in time that grows with its length
- * alone. New logos are no SVG.
+ * An SVG cut down to its drawing, in time that grows with its length alone. No cleaner that was
+ * tried runs without the document of a browser; here nothing is trusted that is not on the list, and
+ * a new logo with anything else in it is refused instead of changed.
  */
 
 const drawing = new Set([
@@ -37,12 +38,22 @@ interface Tag {
 }
 const noTag: Tag = { name: '', lower: '', attributes: [], closes: false, closesItself: false }
 
+/** A drawing, and what stood beside it in the file. */
+interface Drawing {
+	svg: string
+	/** what was left out although it draws or acts, by its name, in the order of the file */
+	leftOut: string[]
+}
+/** Notes of a drawing program: they neither draw nor act. */
+const isNote = (lower: string): boolean => lower === 'metadata' || lower.includes(':')
+
 /**
  * Keeps the drawing and nothing else: no script, style sheet, text in a foreign font, picture,
  * link, event or address outside the file.
  */
-export function safeSvg(svg: string): string {
+export function drawingOf(svg: string): Drawing {
 	const kept: string[] = []
+	const leftOut: string[] = /<!ENTITY/i.test(svg) ? ['an entity'] : []
 	const skipped = new SkippedElement()
 	for (const { text, tag } of tokensOf(withoutDeclarations(svg))) {
 		const read = tagOf(tag)
@@ -51,9 +62,17 @@ export function safeSvg(svg: string): string {
 		if (!tag) continue
 		if (drawing.has(read.lower)) kept.push(safeTag(read))
 		else skipped.start(read)
+		leftOut.push(...leftOutOf(read))
 	}
-	return kept.join('').trim()
+	return { svg: kept.join('').trim(), leftOut }
 }
+function leftOutOf(tag: Tag): string[] {
+	if (drawing.has(tag.lower)) return unsafeOf(tag).map(({ key }) => key)
+	if (isNote(tag.lower)) return []
+	return [tag.name ? `<${tag.name}>` : 'a tag that does not read']
+}
+/** The drawing alone. */
+export const safeSvg = (svg: string): string => drawingOf(svg).svg
 /** Whether every element of a cut-down SVG ends, in the order in which they began. */
 export function isNested(safe: string): boolean {
 	const open: string[] = []
@@ -176,6 +195,8 @@ function attributesOf(text: string): Attribute[] | undefined {
 /** A bare ampersand becomes an entity; those that are entities already stay. */
 const escapedText = (text: string): string =>
 	text.replace(/&(?!amp;|lt;|gt;|quot;|apos;|#\d+;|#x[\da-f]+;)/gi, '&amp;')
+const unsafeOf = ({ attributes }: Tag): Attribute[] =>
+	attributes.filter(({ key, quoted }) => !isSafe(key, quoted))
 function safeTag({ name, attributes, closes, closesItself }: Tag): string {
 	const kept = attributes
 		.filter(({ key, quoted }) => isSafe(key, quoted))
