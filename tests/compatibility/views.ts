@@ -19,8 +19,8 @@ const canonical = (value: Loose): string =>
 	)
 /** Bytes and frozen results by their digest: they must be the same to the last byte, and are long. */
 const byDigest: readonly string[] = ['base64', 'assessment', 'csv']
-/** What is made anew at each call, so that it says nothing about what is kept. */
-const madeAnew: readonly string[] = ['fileName']
+/** What is of the moment, and says nothing about what is kept. */
+const madeAnew: readonly string[] = ['fileName', 'queue']
 function brief(value: Loose): Loose {
 	if (Array.isArray(value)) return value.map(brief)
 	if (value === null || typeof value !== 'object') return value

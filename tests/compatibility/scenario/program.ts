@@ -59,10 +59,20 @@ export const cheapCost = 1024
 export class World {
 	ms: number
 	readonly program: Program
-	readonly #root = mkdtempSync(join(tmpdir(), 'lastwright-made-'))
-	constructor(program: Program, start: string) {
+	readonly #root: string
+	readonly #outside: string
+	readonly #note: (text: string) => void
+	/**
+	 * @param outside where the PC keeps what does not belong into the folder of the records
+	 * @param note is told of faults of the program
+	 */
+	constructor(program: Program, start: string, outside?: string, note = (_: string) => {}) {
 		this.program = program
 		this.ms = Date.parse(start)
+		this.#root = mkdtempSync(join(tmpdir(), 'lastwright-made-'))
+		this.#outside = outside ?? join(this.#root, 'outside')
+		mkdirSync(this.#outside, { recursive: true })
+		this.#note = note
 	}
 	now = (): Date => new Date(this.ms)
 	/** Puts the clock on, never back. */
@@ -77,7 +87,14 @@ export class World {
 	/** The program on a data folder. A refusal stops the making, with its words. */
 	open(dataFolder: string): Opened {
 		const { createApp, renderPdf } = this.program
-		const app = createApp({ dataFolder, renderPdf, now: this.now, scryptCost: cheapCost })
+		const app = createApp({
+			dataFolder,
+			renderPdf,
+			now: this.now,
+			scryptCost: cheapCost,
+			note: this.#note,
+			outsideFolder: this.#outside,
+		})
 		const call = (name: string, input: unknown = {}) => {
 			this.ms += 1000
 			return app.call(name, input)
