@@ -75,8 +75,7 @@ async function metBy(before: Look, now: Look): Promise<Met> {
 	if (now.unlock !== undefined)
 		return { outcome: 'said at unlock', changed: [], said: [now.unlock, ...warnings] }
 	if (warnings.length > 0) return { ...all, outcome: 'said at unlock' }
-	if (isSaid(now, changed))
-		return { ...all, outcome: 'said on reading' }
+	if (isSaid(now, changed)) return { ...all, outcome: 'said on reading' }
 	if (problems.length > 0) return { ...all, outcome: 'said by verify only' }
 	if (changed.length === 0) return { ...all, outcome: 'same' }
 	const says = await backupSays(program, pc)

@@ -121,7 +121,9 @@ export async function damages(
 }
 const isWrong = ({ outcome, faults }: Damage): boolean => outcome === 'silent' || faults.length > 0
 function resultOf(seed: number, all: readonly Damage[], seconds: number): DamageResult {
-	const counts = Object.fromEntries(outcomes.map((outcome) => [outcome, 0])) as DamageResult['counts']
+	const counts = Object.fromEntries(
+		outcomes.map((outcome) => [outcome, 0]),
+	) as DamageResult['counts']
 	for (const { outcome } of all) counts[outcome]++
 	const open = all.filter(({ outcome }) => !['said at opening', 'said at unlock'].includes(outcome))
 	return {

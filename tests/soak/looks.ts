@@ -1,8 +1,9 @@
 /** What a person meets who opens a store and reads everything in it. */
+
+import { join } from 'node:path'
 import { type Program, World } from '../compatibility/scenario/program.ts'
 import { type Views, viewsOf } from '../compatibility/views.ts'
 import { lookedAt, ownerPassphrase } from './everything.ts'
-import { join } from 'node:path'
 
 export interface Look {
 	/** why the program did not open the folder at all */
