@@ -93,7 +93,7 @@ export class World {
 			now: this.now,
 			scryptCost: cheapCost,
 			note: this.#note,
-			outsideFolder: this.#outside,
+			outside: this.#outside,
 		})
 		const call = (name: string, input: unknown = {}) => {
 			this.ms += 1000
