@@ -31,6 +31,7 @@ export interface Forged {
 }
 type Files = Map<string, Buffer>
 const records = 'lastwright.db'
+const headName = 'lastwright.head'
 const evening = '2027-01-21T11:00:00.000Z'
 
 /** What the forger can look up: what stood in the morning and what stands in the evening. */
@@ -39,6 +40,7 @@ interface Bench {
 	morning: { records: Files; outside: Files }
 	evening: { records: Files; outside: Files }
 	kept: string
+	restoreNote: Uint8Array
 }
 const both = (pc: string) => ({
 	records: filesOf(join(pc, 'records')),
@@ -79,15 +81,28 @@ async function withdraw(ask: Ask, playerId: string): Promise<void> {
 		withdrawnBy: 'Owain Trescott',
 	})
 }
+/** A restore by the owner, closed before anybody unlocks. @returns what it noted in the file */
+async function restoredOnce({ program, pc }: Everything): Promise<Uint8Array> {
+	const app = openedAt(program, pc)
+	await app.ask('session.unlock', { passphrase: ownerPassphrase })
+	const { file } = await app.ask('backups.make')
+	await app.ask('backups.restore', { file })
+	app.close()
+	const db = new DatabaseSync(join(pc, 'records', records))
+	const note = db.prepare("SELECT value FROM setting WHERE name = 'restored'").get()
+	db.close()
+	return (note as { value: Uint8Array }).value
+}
 async function prepare(): Promise<Bench> {
 	const everything = await makeEverything()
 	const { program, pc } = everything
+	const restoreNote = await restoredOnce(everything)
 	await lookAt(program, pc)
 	const kept = join(pc, 'kept.db')
 	linkSync(join(pc, 'records', records), kept)
 	const morning = both(pc)
 	await work(everything)
-	return { everything, morning, evening: both(pc), kept }
+	return { everything, morning, evening: both(pc), kept, restoreNote }
 }
 /** Everything as it stood in the evening; the records file keeps its place on the disk. */
 function put({ everything, evening: stood, kept }: Bench): void {
@@ -101,7 +116,8 @@ function put({ everything, evening: stood, kept }: Bench): void {
 	linkSync(kept, join(everything.pc, 'records', records))
 }
 /** Works on the file with SQLite's own means; what guards its tables is taken off and put back. */
-function forgeIn({ everything, morning }: Bench, { forge }: Forgery): void {
+function forgeIn({ everything, morning, restoreNote }: Bench, { forge }: Forgery): void {
+	const head = join(everything.pc, 'records', headName)
 	const db = new DatabaseSync(join(everything.pc, 'records', records))
 	const scratch = mkdtempSync(join(tmpdir(), 'lastwright-morning-'))
 	writeFileSync(join(scratch, records), morning.records.get(records) as Buffer)
@@ -111,7 +127,13 @@ function forgeIn({ everything, morning }: Bench, { forge }: Forgery): void {
 			.prepare("SELECT name, sql FROM sqlite_master WHERE type = 'trigger'")
 			.all() as { name: string; sql: string }[]
 		for (const { name } of triggers) db.exec(`DROP TRIGGER ${name}`)
-		forge({ db, morning: older })
+		forge({
+			db,
+			morning: older,
+			restoreNote,
+			headOfMorning: () => writeFileSync(head, morning.records.get(headName) as Buffer),
+			dropHead: () => rmSync(head),
+		})
 		for (const { sql } of triggers) db.exec(sql)
 	} finally {
 		db.close()
@@ -124,11 +146,18 @@ const saidIn = (look: Look, clean: Look): string[] => {
 	const said = [look.opening ?? '', look.unlock ?? '', ...look.warnings, ...look.problems]
 	return [...new Set(said)].filter((text) => text !== '' && !known.includes(text))
 }
+/** What a forger would take out once something was found. */
+function silence(pc: string): void {
+	const db = new DatabaseSync(join(pc, 'records', records))
+	db.exec("DELETE FROM setting WHERE name = 'alarms'")
+	db.close()
+}
 async function tryOne(bench: Bench, forgery: Forgery, clean: Look): Promise<Forged> {
 	const { program, pc } = bench.everything
 	put(bench)
 	forgeIn(bench, forgery)
 	const first = await lookAt(program, pc)
+	silence(pc)
 	const second = await lookAt(program, pc)
 	const changed = Object.keys(clean.views).filter(
 		(view) =>

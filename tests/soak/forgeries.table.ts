@@ -7,6 +7,11 @@ import { dropIn } from '../../electron/store/box.ts'
 export interface Bench {
 	db: DatabaseSync
 	morning: DatabaseSync
+	/** the sealed note of a restore that was made in the morning, as it lay in the file then */
+	restoreNote: Uint8Array
+	/** puts the head beside the records back as it was this morning, or takes it away */
+	headOfMorning: () => void
+	dropHead: () => void
 }
 export interface Forgery {
 	name: string
@@ -25,6 +30,11 @@ const run = (db: DatabaseSync, sql: string, ...given: SQLInputValue[]): void => 
 	if (db.prepare(sql).run(...given).changes === 0) throw new Error(`forged nothing: ${sql} ${given.join(' ')}`)
 }
 const lastOf = (db: DatabaseSync, kind: string): Row => one(db, 'SELECT * FROM record WHERE kind = ? ORDER BY seq DESC LIMIT 1', kind)
+/** An older form in the place of the present one: less of it is bound. */
+const downgrade = (db: DatabaseSync, table: string, form: number): void => {
+	const [row] = all(db, `SELECT seq FROM ${table} WHERE form = 3 ORDER BY seq DESC LIMIT 1`)
+	run(db, `UPDATE ${table} SET form = ? WHERE seq = ?`, form, (row as Row).seq as number)
+}
 const withdrawal = (db: DatabaseSync): Row => lastOf(db, 'consent')
 const lastSeq = (db: DatabaseSync, table: string): number => Number(one(db, `SELECT max(seq) AS seq FROM ${table}`).seq)
 const insert = (db: DatabaseSync, table: string, row: Row): void => {
@@ -202,6 +212,83 @@ export const forgeries: readonly Forgery[] = [
 		forge: (bench) => {
 			for (const table of whole) asInMorning(bench, table)
 			put(bench.db, 'restored', 'backup of 2027-01-20T09:00:00.000Z')
+		},
+	},
+	{
+		name: 'a restore is claimed by its sealed note of the morning, this morning’s file in the place of that of now',
+		forge: (bench) => {
+			for (const table of whole) asInMorning(bench, table)
+			insert(bench.db, 'setting', { name: 'restored', value: bench.restoreNote })
+		},
+	},
+	{
+		name: 'a restore is claimed by its sealed note of the morning, the records cut',
+		forge: ({ db, restoreNote }) => {
+			insert(db, 'setting', { name: 'restored', value: restoreNote })
+			cutTail(db, 'record', 3)
+			cutTail(db, 'roll', 3)
+			cutTail(db, 'audit', 12)
+		},
+	},
+	{
+		name: 'this morning’s file and the head beside it in the place of those of now',
+		forge: (bench) => {
+			for (const table of whole) asInMorning(bench, table)
+			bench.headOfMorning()
+		},
+	},
+	{
+		name: 'the records are cut and the head beside them is taken away',
+		forge: ({ db, dropHead }) => {
+			cutTail(db, 'record', 3)
+			cutTail(db, 'roll', 3)
+			dropHead()
+		},
+	},
+	{
+		name: 'a destruction is claimed, the records cut',
+		forge: ({ db }) => {
+			put(db, 'purge', '1')
+			cutTail(db, 'record', 3)
+			cutTail(db, 'roll', 3)
+		},
+	},
+	{
+		name: 'a move to another folder is claimed, the records cut',
+		forge: ({ db }) => {
+			put(db, 'place', '{"host":"elsewhere","folder":"/elsewhere","file":"7"}')
+			cutTail(db, 'record', 3)
+			cutTail(db, 'roll', 3)
+		},
+	},
+	{
+		name: 'the inventory of drafts and settings is taken out, and a draft with it',
+		forge: ({ db }) => {
+			run(db, "DELETE FROM setting WHERE name = 'inventory'")
+			run(db, 'DELETE FROM draft WHERE id = ?', drafts(db)[0].id as string)
+		},
+	},
+	{ name: 'a record is called one of the second form', forge: ({ db }) => downgrade(db, 'record', 2) },
+	{
+		name: 'a record is called one of the first form, in the roll too',
+		forge: ({ db }) => {
+			downgrade(db, 'record', 1)
+			downgrade(db, 'roll', 1)
+		},
+	},
+	{ name: 'the newest row of the trail is called one of the first form', forge: ({ db }) => downgrade(db, 'audit', 1) },
+	{ name: 'the whole trail is taken out', forge: ({ db }) => db.exec('DELETE FROM audit') },
+	{ name: 'the table of the roll is taken out', forge: ({ db }) => db.exec('DROP TABLE roll') },
+	{ name: 'the schema is called the one before', forge: ({ db }) => run(db, "UPDATE meta SET value = 2 WHERE name = 'schema'") },
+	{
+		name: 'the order of two records in the file is turned round',
+		forge: ({ db }) => {
+			for (const table of ['record', 'roll']) {
+				const last = lastSeq(db, table)
+				run(db, `UPDATE ${table} SET seq = -1 WHERE seq = ?`, last)
+				run(db, `UPDATE ${table} SET seq = ? WHERE seq = ?`, last, Number(one(db, `SELECT max(seq) AS seq FROM ${table}`).seq))
+				run(db, `UPDATE ${table} SET seq = ? WHERE seq = -1`, last - 1)
+			}
 		},
 	},
 	{ name: 'key slots of this morning, by which a changed passphrase opens again', forge: (bench) => asInMorning(bench, 'keyslot') },

@@ -21,7 +21,7 @@ export interface Look {
 	faults: string[]
 }
 const raw =
-	/SQLITE|disk image|malformed|constraint|no such (table|column)|could not finish this|undefined|\bNaN\b|\[object|\.ts:\d/
+	/SQLITE|disk image|malformed|constraint|no such (table|column)|duplicate column|syntax error|could not finish this|undefined|\bNaN\b|\[object|\.ts:\d/
 const faultsIn = (texts: readonly string[]): string[] => texts.filter((text) => raw.test(text))
 const messageOf = (error: unknown): string =>
 	error instanceof Error ? error.message : String(error)
