@@ -1,6 +1,7 @@
 /** What a person is told where a call could not be answered. */
 import type { Answer } from '../../shared/contract.ts'
 import { Refusal } from '../services/records/refusal.ts'
+import { tooFewHandles } from '../store/disk.ts'
 import { SealBroken } from '../store/seal.ts'
 
 type Refused = Extract<Answer<never>, { ok: false }>
@@ -50,6 +51,8 @@ export function refusalOf(error: unknown, note: (text: string) => void): Refused
 		}
 	const fault: Fault = error instanceof Error ? error : new Error('unknown')
 	note(`${fault.name} ${fault.code ?? ''}`)
+	const handles = tooFewHandles(fault)
+	if (handles !== undefined) return { ok: false, message: handles }
 	const known = sqliteFaults.find(({ fits }) => fits.test(fault.errstr ?? ''))
 	return { ok: false, message: known?.says ?? anyFault }
 }
