@@ -8,6 +8,7 @@ interface SystemError {
 }
 /** What SQLite answers: the file cannot be written, not opened, is full; not whole, no database. */
 const sqlite = {
+	busy: 5,
 	readOnly: 8,
 	ioError: 10,
 	corrupt: 11,
@@ -29,6 +30,9 @@ export function isRuined(error: unknown): boolean {
 	const code = plainCode(error as SystemError)
 	return code === sqlite.corrupt || code === sqlite.notADatabase
 }
+
+/** Whether another program holds what was asked of a database. */
+export const isBusy = (error: unknown): boolean => plainCode(error as SystemError) === sqlite.busy
 
 /** A database is opened with its side files and its folder: so many handles are wanted at once. */
 const handlesWanted = 8

@@ -13,6 +13,7 @@ import { inWords } from './disk.ts'
 import { filesIn, type StoreFiles, takeFolder } from './folder.ts'
 import { ownerSlot } from './key-slots.ts'
 import type { Kind } from './kinds.ts'
+import type { FolderLock } from './lock.ts'
 import { type Opening, openAtStart } from './opening.ts'
 import { assemble, lockUp, type Parts } from './parts.ts'
 import { decode, encode, type NewRecord, type StoredRecord } from './record.ts'
@@ -47,7 +48,7 @@ export class Store {
 	readonly #files: StoreFiles
 	readonly #parts: Parts
 	readonly #clock: () => Date
-	readonly #release: () => void
+	readonly #held: FolderLock
 	/** Where backups go unless another folder is named. */
 	backupFolder: string
 	/** What the person should know about the opening, in words. */
@@ -63,11 +64,12 @@ export class Store {
 		this.#files = filesIn(folder)
 		this.#parts = assemble(this.#files, { cost, now, actor })
 		this.backupFolder = options.backupFolder ?? folder
-		this.#release = takeFolder(folder)
+		this.#held = takeFolder(folder, (words) => this.#lost(words))
 		try {
 			openAtStart(this.#opening(), () => this.backups())
+			this.notices.push(...this.#held.notices)
 		} catch (error) {
-			this.#release()
+			this.#held.release()
 			throw inWords(error, folder)
 		}
 	}
@@ -86,7 +88,16 @@ export class Store {
 		this.lock()
 		this.#parts.trail.close()
 		this.#parts.database.close()
-		this.#release()
+		this.#held.release()
+	}
+	/** Another PC holds the folder: nothing more is written here. */
+	#lost(words: string): void {
+		this.notices.push(words)
+		try {
+			this.lock()
+		} catch {
+			this.#parts.keyring.lock()
+		}
 	}
 
 	get isSetUp(): boolean {
@@ -136,6 +147,7 @@ export class Store {
 	 * passphrase
 	 */
 	async unlock(passphrase: string): Promise<string> {
+		this.#held.mustHold()
 		const slot = await this.#parts.keyring.unlock(passphrase)
 		this.#settleIn()
 		return slot
@@ -145,6 +157,7 @@ export class Store {
 	 * another store's key
 	 */
 	async unlockWithRecoveryKey(typed: string, newPassphrase: string): Promise<string> {
+		this.#held.mustHold()
 		await this.#parts.keyring.unlockWithRecoveryKey(typed, newPassphrase)
 		this.#settleIn()
 		return ownerSlot
