@@ -5,6 +5,7 @@ import { Session } from '../../electron/services/people/session.ts'
 import type { Deps } from '../../electron/services/records/deps.ts'
 import { keeperOf } from '../../electron/services/records/keep.ts'
 import { Memory } from '../../electron/services/records/memory.ts'
+import { openerOf } from '../../electron/services/records/open.ts'
 import { Store } from '../../electron/store/store.ts'
 import { clinic, folder, open, passphrase, pdf, withPlayer } from './bench-app.ts'
 
@@ -29,6 +30,7 @@ function breaking(here: string) {
 	const deps: Deps = {
 		store,
 		...keeperOf(store, memory, now),
+		...openerOf(store, { unread: () => {}, partly: () => {} }),
 		renderPdf: async () => pdf,
 		now,
 		demo: false,

@@ -24,7 +24,7 @@ test('killed at any moment it left nothing, or records that open and miss only a
 	for (let round = 1; round <= rounds; round++) {
 		const here = folder()
 		const delayMs = Math.floor(Math.random() * 60)
-		const { lines } = await runUntilKilled(script, [here], delayMs, 'begins')
+		const { lines } = await runUntilKilled(script, [here], delayMs)
 		const where = `round ${round}, killed ${delayMs} ms after it began`
 		const app = open(here)
 		const { state, warnings } = await app.ask('session.status')

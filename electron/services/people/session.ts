@@ -6,6 +6,7 @@ import { idleMs } from '../../../shared/desk/records/settings.ts'
 import { present } from '../../../shared/engine/plain/present.ts'
 import { SealBroken } from '../../store/seal.ts'
 import { ownerSlot } from '../../store/store.ts'
+import { needDrawable } from '../clinic/logo.ts'
 import { acting } from '../records/acting.ts'
 import type { Deps } from '../records/deps.ts'
 import { ensureOwner, loadMemory } from '../records/load.ts'
@@ -64,7 +65,10 @@ export class Session {
 			state: !store.isSetUp ? 'needs-setup' : person ? 'open' : 'locked',
 			demo,
 			version,
-			warnings: [...(person ? warnings : [...store.notices, ...stopped]), ...waiting],
+			warnings: [
+				...(person ? [...warnings, ...clinic.notices()] : [...store.notices, ...stopped]),
+				...waiting,
+			],
 			clinicName: clinic.letterhead?.name,
 			person: person && { personId: person.personId, name: person.name, role: person.role },
 			...present({ told: person && this.#toldTo(person) }),
@@ -96,6 +100,7 @@ export class Session {
 	}: InputOf<'session.setUp'>): Promise<OutputOf<'session.setUp'>> {
 		const { store, keepTogether, demo } = this.#deps
 		if (store.isSetUp) throw new Refusal('These records are set up already. Unlock them instead.')
+		await needDrawable(this.#deps, clinic.logo, undefined, 'clinic.logo')
 		const owner: PersonValue = {
 			personId: 'owner',
 			slot: ownerSlot,

@@ -3,18 +3,22 @@ import type { Look } from '../../../shared/desk/workplace/look.ts'
 import type { LwDocument } from '../../../shared/engine/report/document.ts'
 import type { Store } from '../../store/store.ts'
 import type { Keeper } from './keep.ts'
+import type { Opener } from './open.ts'
 
 /** The settings of this PC: nothing personal in them. */
 export interface Settings {
 	backupFolder?: string | undefined
 	look?: Look | undefined
 }
-/** Draws a document as PDF bytes; with a password they open by it alone. */
+/**
+ * Draws a document as PDF bytes; with a password they open by it alone. A logo that cannot be drawn
+ * is left out, or refused where it must show.
+ */
 export type RenderPdf = (
 	document: LwDocument,
-	options?: { password?: string },
+	options?: { password?: string; logoMustShow?: boolean },
 ) => Promise<Uint8Array>
-export interface Deps extends Keeper {
+export interface Deps extends Keeper, Opener {
 	store: Store
 	renderPdf: RenderPdf
 	now: () => Date

@@ -1,17 +1,10 @@
 /** The calls about packs that go out and come home. */
 import { z } from 'zod'
+import { boundedRecord } from '../../engine/plain/bounded.ts'
 import { call, clinicians, treating } from '../workplace/call.ts'
 import { filePath, id, nothing, secret } from '../workplace/shapes.ts'
+import { mergeCountsSchema } from './merge-counts.ts'
 
-const mergeCounts = z.strictObject({
-	in: z.number(),
-	added: z.number(),
-	already: z.number(),
-	quarantined: z.number(),
-	heldBack: z.number(),
-	before: z.number(),
-	after: z.number(),
-})
 const mergeDuplicates = z.array(
 	z.strictObject({
 		playerId: z.string(),
@@ -41,7 +34,7 @@ const mergeResult = z.strictObject({
 			visits: z.number(),
 		}),
 	),
-	counts: mergeCounts,
+	counts: mergeCountsSchema,
 	receipt: z.string(),
 	drafts: z.number(),
 	draftsBoth: mergeDraftsBoth,
@@ -99,7 +92,7 @@ export const outreachCalls = {
 					packId: z.string(),
 					at: z.string(),
 					by: z.string(),
-					counts: mergeCounts,
+					counts: mergeCountsSchema,
 					trailRows: z.number(),
 					receipt: z.string(),
 					duplicates: mergeDuplicates,
@@ -177,7 +170,7 @@ export const outreachCalls = {
 			what: z.enum(['details', 'consent', 'version']),
 			id,
 			playerId: id.optional(),
-			choices: z.record(z.string().max(60), id),
+			choices: boundedRecord(60, id, 100),
 		}),
 		nothing,
 		clinicians,
@@ -194,7 +187,7 @@ export const outreachCalls = {
 	),
 	/** Joins two drafts of one visit; `choices` by path the draft whose value stands. */
 	'outreach.joinDrafts': call(
-		z.strictObject({ drafts: z.array(id).length(2), choices: z.record(z.string().max(200), id) }),
+		z.strictObject({ drafts: z.array(id).length(2), choices: boundedRecord(200, id, 5000) }),
 		nothing,
 		clinicians,
 	),

@@ -1,6 +1,7 @@
 /** The calls about drafts, signed visits and their reports. */
 import { z } from 'zod'
-import { clinicSchema } from '../../engine/report/clinic.ts'
+import { boundedRecord } from '../../engine/plain/bounded.ts'
+import { clinicRecordSchema, clinicSchema } from '../../engine/report/clinic.ts'
 import { decisionsSchema } from '../../engine/visit/decisions.ts'
 import { visitSchema } from '../../engine/visit/visit.ts'
 import { call, clinicians, desk, staff, treating } from '../workplace/call.ts'
@@ -9,7 +10,7 @@ import { id, nothing, pdf, reason } from '../workplace/shapes.ts'
 /** A draft holds the visit as far as it is valid, and the raw text of fields that are not yet. */
 export const draftContentSchema = z.strictObject({
 	visit: visitSchema,
-	raw: z.record(z.string(), z.string()),
+	raw: boundedRecord(200, z.string().max(20_000), 2000),
 	decisions: decisionsSchema,
 	step: z.string().max(40).optional(),
 })
@@ -41,6 +42,8 @@ export const signedVisitSchema = z.strictObject({
 	signer: z.strictObject({ personId: z.string(), role: z.string() }).optional(),
 })
 export type SignedVisit = z.infer<typeof signedVisitSchema>
+/** The same as a record holds it: the letterhead of whichever version signed it. */
+export const signedVisitRecordSchema = signedVisitSchema.extend({ clinic: clinicRecordSchema })
 const draft = z.strictObject({
 	draftId: id,
 	playerId: id,
