@@ -1,15 +1,16 @@
 /** A new person with a role and a first passphrase. */
 import { Box, Button, Typography } from '@mui/material'
 import { useState } from 'react'
-import { Field, Form, Sheet } from '../../parts/form.tsx'
+import { Field, Form, Outcome, Sheet } from '../../parts/form.tsx'
 import { NewPassphrase } from '../../parts/NewSecret.tsx'
 import { notTyped, passphraseProblems, refuseProblems } from '../../parts/secrets.ts'
-import { change, type HostAction } from '../../query.ts'
+import { change, useHostAction } from '../../query.ts'
 
 const addable = ['clinician', 'student', 'reception'] as const
 const none = { name: '', registration: '', role: '' }
 
-export function AddPerson({ names, action }: { names: readonly string[]; action: HostAction }) {
+export function AddPerson({ names }: { names: readonly string[] }) {
+	const action = useHostAction()
 	const [form, setForm] = useState(none)
 	const [typed, setTyped] = useState(notTyped)
 	const [adding, setAdding] = useState('')
@@ -62,6 +63,9 @@ export function AddPerson({ names, action }: { names: readonly string[]; action:
 					<Button type="submit" variant="contained" disabled={action.busy}>
 						Add this person
 					</Button>
+				</Box>
+				<Box sx={{ gridColumn: '1 / -1', '&:empty': { display: 'none' } }}>
+					<Outcome of={action} />
 				</Box>
 				{adding && (
 					<Typography role="status" color="textSecondary">

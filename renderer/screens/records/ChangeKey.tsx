@@ -1,7 +1,8 @@
 /** The key of the records: what changing it does, and what it cannot do. */
 import { Box, Button, Typography } from '@mui/material'
+import { Outcome } from '../../parts/form.tsx'
 import { Panel } from '../../parts/panels.tsx'
-import { change, type HostAction } from '../../query.ts'
+import { change, useHostAction } from '../../query.ts'
 
 /** What an old copy still opens: the same words wherever the key is changed. */
 export const oldCopies =
@@ -15,7 +16,8 @@ export const mustBeGiven = (names: readonly string[] | undefined): string =>
 			'here, as the old one does not open the new key.'
 		: ''
 
-export function ChangeKey({ action: { busy, run } }: { action: HostAction }) {
+export function ChangeKey() {
+	const action = useHostAction()
 	const changeIt = async () => {
 		const { needNewPassphrase } = await change('people.changeDataKey', {})
 		return (
@@ -33,10 +35,11 @@ export function ChangeKey({ action: { busy, run } }: { action: HostAction }) {
 		>
 			<Typography>{oldCopies}</Typography>
 			<Box>
-				<Button variant="outlined" disabled={busy} onClick={() => run(changeIt)}>
+				<Button variant="outlined" disabled={action.busy} onClick={() => action.run(changeIt)}>
 					Change the key of the records
 				</Button>
 			</Box>
+			<Outcome of={action} />
 		</Panel>
 	)
 }

@@ -68,7 +68,6 @@ export function People() {
 				const names = people.map(({ name }) => name)
 				return (
 					<>
-						<Outcome of={action} />
 						<Panel
 							title="People"
 							hint="Each has a passphrase of their own. Whatever they do stands under their name."
@@ -89,6 +88,7 @@ export function People() {
 								}))}
 							/>
 						</Panel>
+						<Outcome of={action} />
 						{asked?.what === 'passphrase' && (
 							<GivePassphrase
 								key={asked.about.personId}
@@ -106,8 +106,8 @@ export function People() {
 								close={close}
 							/>
 						)}
-						<AddPerson names={names} action={action} />
-						<ChangeKey action={action} />
+						<AddPerson names={names} />
+						<ChangeKey />
 					</>
 				)
 			}}
