@@ -2,6 +2,7 @@
 
 import { readFileSync } from 'node:fs'
 import type { z } from 'zod'
+import { parseJson, RepeatedKey } from '../../shared/engine/plain/json.ts'
 import {
 	openProtocol,
 	type ProtocolFile,
@@ -39,8 +40,9 @@ function readText(name: string): string {
 export function readJson(name: string): unknown {
 	const text = readText(name)
 	try {
-		return JSON.parse(text.replace(/^\uFEFF/, ''))
+		return parseJson(text.replace(/^\uFEFF/, ''))
 	} catch (error) {
+		if (error instanceof RepeatedKey) throw new BadInput([problemLine(error)])
 		const why =
 			error instanceof Error ? error.message.replace(/\s+/g, ' ').slice(0, 120) : 'not JSON'
 		const given = isStandardInput(name) ? 'standard input' : name

@@ -2,6 +2,7 @@
 import { randomBytes } from 'node:crypto'
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http'
 import type { AddressInfo, Socket } from 'node:net'
+import { parseJson, RepeatedKey } from '../../shared/engine/plain/json.ts'
 import type { App } from '../app.ts'
 import { guardConnections } from './connections.ts'
 import { Door } from './door.ts'
@@ -148,6 +149,10 @@ function givePage(
 	response.writeHead(200, { 'content-type': page.type, 'content-length': page.body.byteLength })
 	response.end(request.method === 'HEAD' ? undefined : page.body)
 }
+const notJson = (error: unknown): string =>
+	error instanceof RepeatedKey
+		? `The request cannot stand. Nothing was changed: ${error.path}: ${error.message}.`
+		: 'The request is not JSON.'
 async function answerCall(
 	{ app, host, limits: { bodyBytes }, working }: Serving,
 	request: IncomingMessage,
@@ -164,9 +169,9 @@ async function answerCall(
 		})
 	let input: unknown
 	try {
-		input = JSON.parse(new TextDecoder('utf-8', { fatal: true }).decode(bytes))
-	} catch {
-		return refuse(response, { status: 400, message: 'The request is not JSON.' })
+		input = parseJson(new TextDecoder('utf-8', { fatal: true }).decode(bytes))
+	} catch (error) {
+		return refuse(response, { status: 400, message: notJson(error) })
 	}
 	const name = path.slice('/call/'.length)
 	answerJson(response, 200, await working(request.socket, () => app.call(name, input)))
