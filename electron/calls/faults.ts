@@ -3,6 +3,7 @@ import type { Answer } from '../../shared/contract.ts'
 import { Refusal } from '../services/records/refusal.ts'
 import { tooFewHandles } from '../store/disk.ts'
 import { knownFault } from '../store/faults.ts'
+import { FolderTaken } from '../store/lock.ts'
 import { SealBroken } from '../store/seal.ts'
 
 type Refused = Extract<Answer<never>, { ok: false }>
@@ -24,6 +25,7 @@ export function refusalOf(error: unknown, note: (text: string) => void): Refused
 			message: error.message,
 			...(error.problems && { problems: error.problems }),
 		}
+	if (error instanceof FolderTaken) return { ok: false, message: error.message }
 	if (error instanceof SealBroken)
 		return {
 			ok: false,

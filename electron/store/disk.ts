@@ -9,6 +9,9 @@ export const diskTrouble = (error: unknown): boolean =>
 /** Whether a file was opened that is no store any more. */
 export const isRuined = (error: unknown): boolean => knownFault(error)?.name === 'damaged'
 
+/** Whether another program holds what was asked of a database. */
+export const isBusy = (error: unknown): boolean => knownFault(error)?.name === 'in use'
+
 /** A database is opened with its side files and its folder: so many handles are wanted at once. */
 const handlesWanted = 8
 /** Tries to open that many. @returns the system's error where it refuses one */

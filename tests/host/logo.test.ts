@@ -147,11 +147,11 @@ describe('a logo that was kept before', () => {
 		expect(wordsOf(pages)).toContain(visit.player.familyName)
 		expect(toHtml(page(given), { css: '' }).includes(visit.player.familyName)).toBe(true)
 		const memory = new ClinicMemory()
-		memory.takeLetterhead({ id: 'r', kind: 'clinic', value: { ...demoClinic, logo: given } })
+		memory.takeLetterhead({ id: 'r', origin: 'a', tick: 1, value: { ...demoClinic, logo: given } })
 		expect(memory.notices()).toEqual([
 			expect.stringMatching(/cannot be drawn \(.*open Settings, Letterhead/),
 		])
-		memory.takeLetterhead({ id: 's', kind: 'clinic', value: demoClinic })
+		memory.takeLetterhead({ id: 's', origin: 'a', tick: 2, value: demoClinic })
 		expect(memory.notices()).toEqual([])
 	})
 	it.each<[string, Logo]>([

@@ -59,7 +59,7 @@ describe('the settings file', () => {
 		const { here, file, open, aside } = held()
 		mkdirSync(file)
 		const settings = open()
-		expect(settings.notice).toMatch(/refuses to read it.*kept as/)
+		expect(settings.notice).toMatch(/could not be read \(.*folder.*kept as/)
 		expect([existsSync(file), aside()]).toEqual([false, [expect.stringContaining('2027-01-20')]])
 		settings.save({ look })
 		expect(open().settings).toEqual({ look })

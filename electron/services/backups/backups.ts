@@ -5,11 +5,12 @@ import type { InputOf, OutputOf } from '../../../shared/contract.ts'
 import { backupAgeDays } from '../../../shared/desk/records/keep.ts'
 import { present } from '../../../shared/engine/plain/present.ts'
 import { BackupRefused } from '../../store/backup-file.ts'
+import { tooFewHandles } from '../../store/disk.ts'
 import { openPackHere } from '../outreach/laptop.ts'
-import type { PlayerValue } from '../players/memory.ts'
 import { fullName } from '../players/names.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
+import { readRecord } from '../records/open.ts'
 import { Refusal } from '../records/refusal.ts'
 
 const dayMs = 86_400_000
@@ -71,6 +72,8 @@ async function inWords<T>(work: () => Promise<T>, where: string): Promise<T> {
 		return await work()
 	} catch (error) {
 		if (error instanceof BackupRefused) throw new Refusal(error.message)
+		const handles = tooFewHandles(error)
+		if (handles !== undefined) throw new Refusal(handles)
 		const { code = '', errstr = '' } = error as { code?: string; errstr?: string }
 		if (code === 'ENOSPC' || /full/.test(errstr))
 			throw new Refusal(
@@ -117,9 +120,10 @@ export function previewBackup(
 	const held = lookInto(deps, fileOf(deps, file))
 	const { records, visits, lastAt, sameClinic, players = [] } = held
 	const then = new Map(
-		players.map(({ value }) => {
-			const { playerId, player } = value as PlayerValue
-			return [playerId, fullName(player)]
+		players.flatMap((record) => {
+			const reading = readRecord('player', record)
+			if (reading.state !== 'read') return []
+			return [[reading.value.playerId, fullName(reading.value.player)] as const]
 		}),
 	)
 	const now = new Map(

@@ -2,14 +2,7 @@
  * The settings file of this PC: nothing personal in it. A broken one is kept aside and said so,
  * never wiped; what a newer version wrote into it stays there.
  */
-import {
-	copyFileSync,
-	existsSync,
-	mkdirSync,
-	readFileSync,
-	renameSync,
-	writeFileSync,
-} from 'node:fs'
+import { copyFileSync, existsSync, mkdirSync, renameSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { z } from 'zod'
 import { lookSchema } from '../../../shared/desk/workplace/look.ts'
@@ -17,6 +10,7 @@ import { parseJson, RepeatedKey } from '../../../shared/engine/plain/json.ts'
 import { present } from '../../../shared/engine/plain/present.ts'
 import { problemLine, problemsOf } from '../../../shared/engine/visit/problems.ts'
 import { putInPlace } from '../../store/files.ts'
+import { FileRefused, readPlainFile } from '../../store/plain-file.ts'
 import type { Settings } from '../records/deps.ts'
 import { Refusal } from '../records/refusal.ts'
 
@@ -28,6 +22,8 @@ const fields = {
 }
 const settingsSchema = z.strictObject({ version: z.literal(version).optional(), ...fields })
 const newerSchema = z.looseObject({ version: z.int().min(version + 1) })
+/** far above what the settings can hold */
+const mostBytes = 1024 * 1024
 /** What a file holds: what is used of it, what stays in it unread, and what is wrong with it. */
 interface Held {
 	settings: Settings
@@ -88,9 +84,10 @@ export class SettingsFile {
 	#read(): Held {
 		if (!existsSync(this.#file)) return nothingHeld()
 		try {
-			return heldBy(readFileSync(this.#file, 'utf8'))
-		} catch {
-			return { ...nothingHeld(), wrong: 'the system refuses to read it' }
+			return heldBy(readPlainFile(this.#file, mostBytes).toString('utf8'))
+		} catch (error) {
+			const wrong = error instanceof FileRefused ? error.message : 'the system refuses to read it'
+			return { ...nothingHeld(), wrong }
 		}
 	}
 	#putAside(wrong: string): string {

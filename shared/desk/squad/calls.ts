@@ -3,7 +3,7 @@ import { z } from 'zod'
 import { boundedRecord } from '../../engine/plain/bounded.ts'
 import { call, clinicians, desk, staff } from '../workplace/call.ts'
 import { filePath, id, nothing, pdf } from '../workplace/shapes.ts'
-import type { BoardRow } from './board.ts'
+import { type BoardRow, presences } from './board.ts'
 import { stationIds } from './stations.ts'
 
 /** The service says of a longer one than it reads what to do. */
@@ -82,7 +82,7 @@ export const squadCalls = {
 		z.strictObject({
 			squadId: id,
 			playerId: id,
-			presence: z.enum(['expected', 'here', 'absent', 'refused']),
+			presence: z.enum(presences),
 			at: z.enum(stationIds).optional(),
 			reason: z.string().trim().max(300).optional(),
 		}),
