@@ -7,6 +7,7 @@ import { defaultLook } from '../shared/desk/workplace/look-choices.ts'
 import { engineVersion } from '../shared/engine/assess.ts'
 import { dispatcher } from './calls/dispatch.ts'
 import type { Handlers } from './calls/handlers.ts'
+import { protectPdf, textOfPdf } from './pdf/kept.ts'
 import { dailyBackup } from './services/backups/backups.ts'
 import { backupCalls } from './services/backups/calls.ts'
 import { clinicCalls, type LookOfPc } from './services/clinic/calls.ts'
@@ -121,6 +122,8 @@ function openFolder({ dataFolder, renderPdf, scryptCost, ...options }: AppOption
 		store,
 		...keeperOf(store, memory, now),
 		renderPdf,
+		protectPdf,
+		textOfPdf,
 		now,
 		demo,
 		version: engineVersion,

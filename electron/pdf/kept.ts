@@ -2,17 +2,12 @@
 import { inWorker } from './lanes.ts'
 import { mustBeLongEnough } from './password.ts'
 
-/** @see Deps */
-export type ProtectPdf = (bytes: Uint8Array, password: string) => Promise<Uint8Array>
-/** @see Deps */
-export type TextOfPdf = (bytes: Uint8Array) => Promise<string[][]>
-
 /**
  * The same pages as a file that opens by the password only (AES-256, revision 6); printing and
  * reading aloud are allowed.
  * @throws UnreadablePdf where the bytes are no PDF; RangeError where the password is too short
  */
-export const protectPdf: ProtectPdf = async (bytes, password) => {
+export async function protectPdf(bytes: Uint8Array, password: string): Promise<Uint8Array> {
 	mustBeLongEnough(password)
 	const result = await inWorker({ does: 'protect', bytes, password })
 	if ('bytes' in result) return result.bytes
@@ -22,7 +17,7 @@ export const protectPdf: ProtectPdf = async (bytes, password) => {
  * The paragraphs of each page, as plain text.
  * @throws UnreadablePdf where the bytes are no PDF
  */
-export const textOfPdf: TextOfPdf = async (bytes) => {
+export async function textOfPdf(bytes: Uint8Array): Promise<string[][]> {
 	const result = await inWorker({ does: 'read', bytes })
 	if ('pages' in result) return result.pages
 	throw new Error('The worker gave no pages.')

@@ -12,6 +12,7 @@ import { fullName, plain } from '../players/names.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
 import { Refusal } from '../records/refusal.ts'
+import { pagesNaming } from '../visits/given.ts'
 
 type PlayersHere = Pick<Memory, 'players' | 'clinic' | 'holds'>
 interface Clock {
@@ -104,7 +105,7 @@ export async function destroy(
 	await store.backupsDone()
 	const clock = mustBeDestroyable(memory, deps, playerId, name)
 	const ids = players.idsOf(playerId)
-	const recordIds = ids.flatMap((id) => store.recordsAbout(id))
+	const recordIds = [...ids.flatMap((id) => store.recordsAbout(id)), ...pagesNaming(deps, ids)]
 	const draftIds = drafts.of(ids).map(([draftId]) => draftId)
 	const line: RegisterLine = {
 		playerId,

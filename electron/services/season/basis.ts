@@ -1,5 +1,5 @@
 /** What a plan rests on: pairs and findings of the open draft, else of the latest signed visit. */
-import { draftContentSchema, signedVisitSchema } from '../../../shared/contract.ts'
+import { draftContentSchema } from '../../../shared/contract.ts'
 import { dayHere } from '../../../shared/desk/workplace/local-day.ts'
 import { assess } from '../../../shared/engine/assess.ts'
 import { stillBlocked } from '../../../shared/engine/insert/decided.ts'
@@ -13,6 +13,7 @@ import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
 import { Refusal } from '../records/refusal.ts'
 import type { DraftValue } from '../visits/memory.ts'
+import { readVisit } from '../visits/reading.ts'
 import { earlierVisits, visitsOf } from '../visits/visits.ts'
 
 type Needs = Pick<Memory, 'players' | 'drafts'>
@@ -34,7 +35,7 @@ function openDraft({ players, drafts }: Needs, deps: Deps, playerId: string): Ba
 		from: 'draft',
 		visit: { ...visit, player: players.entry(playerId).player },
 		decisions,
-		earlier: earlierVisits(players, deps, playerId, amends?.visitId),
+		earlier: earlierVisits(players, deps, playerId, amends?.visitId).visits,
 	}
 }
 function latestSigned(
@@ -44,12 +45,12 @@ function latestSigned(
 ): Basis | undefined {
 	const latest = visitsOf(players, deps, playerId).find((line) => !line.inError)
 	if (!latest) return undefined
-	const { visit, decisions } = signedVisitSchema.parse(deps.store.read(latest.record).value)
+	const { visit, decisions } = readVisit(deps, latest)
 	return {
 		from: 'visit',
 		visit: { ...visit, player: players.entry(playerId).player },
 		decisions,
-		earlier: earlierVisits(players, deps, playerId, latest.card.visitId),
+		earlier: earlierVisits(players, deps, playerId, latest.card.visitId).visits,
 	}
 }
 /**
@@ -73,7 +74,7 @@ export function needBasis(memory: Needs, deps: Deps, playerId: string): Basis {
 	return basis
 }
 /** What of a visit a plan rests on: when it changes, the plan is out of date. */
-export const basisDigest = ({ visit, decisions }: Basis): string =>
+export const basisDigest = ({ visit, decisions }: Pick<Basis, 'visit' | 'decisions'>): string =>
 	digestOf(
 		JSON.parse(
 			JSON.stringify({

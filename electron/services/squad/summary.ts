@@ -5,6 +5,7 @@ import { assess } from '../../../shared/engine/assess.ts'
 import type { Assessment } from '../../../shared/engine/findings/assessment.ts'
 import { clubFields } from '../../../shared/engine/report/club.ts'
 import type { LwDocument } from '../../../shared/engine/report/document.ts'
+import { keptDigest, keptForm } from '../../../shared/engine/report/kept/keep.ts'
 import { type SquadMember, squadForClinician } from '../../../shared/engine/report/squad.ts'
 import { squadForClub } from '../../../shared/engine/report/squad-for-club.ts'
 import { noDecisions } from '../../../shared/engine/visit/decisions.ts'
@@ -12,11 +13,12 @@ import type { Visit } from '../../../shared/engine/visit/visit.ts'
 import { checkConsent } from '../people/consents.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
-import { pdfOf } from '../visits/drawing.ts'
+import { draw, pdfOf } from '../visits/drawing.ts'
+import { givenOfSquad, keepGiven } from '../visits/given.ts'
 import { openVisit } from '../visits/visits.ts'
 import { type BoardNeeds, openSquad, signedRows } from './board.ts'
 
-type Needs = BoardNeeds & Pick<Memory, 'clinic' | 'outreach'>
+type Needs = BoardNeeds & Pick<Memory, 'clinic' | 'outreach' | 'people'>
 type Board = OutputOf<'squad.open'>
 /** A summary, and who is not in it, each with the reason. */
 interface Summary {
@@ -37,8 +39,22 @@ export async function squadSummary(
 	const board = openSquad(memory, deps, { squadId })
 	const { document, leftOut } =
 		version === 'club' ? forClub(memory, deps, board) : forClinician(memory, deps, board)
-	const bytes = await deps.renderPdf(document)
+	const bytes = await pagesOf(memory, deps, squadId, document)
 	return { pdf: pdfOf(bytes, `squad-${board.day}-${version}.pdf`), leftOut }
+}
+/** A summary that says the same as one that was given out is that one; a new one is kept. */
+async function pagesOf(
+	memory: Pick<Memory, 'people'>,
+	deps: Deps,
+	squadId: string,
+	document: LwDocument,
+): Promise<Uint8Array> {
+	const wanted = { kind: 'squad' as const, from: keptDigest(keptForm(document)) }
+	const before = givenOfSquad(deps, squadId, wanted)
+	if (before) return before.bytes
+	const bytes = await draw(deps, document)
+	keepGiven(memory, deps, { ...wanted, squadId, version: 1, document, bytes })
+	return bytes
 }
 function forClub(memory: Needs, deps: Deps, { squadId, day, team }: Board): Summary {
 	const on = dayHere(deps.now())

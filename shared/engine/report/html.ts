@@ -15,7 +15,7 @@ type Style = { href: string } | { css: string }
  * The whole page. No script stands in it. @throws BadLogo where the clinic's logo cannot be drawn
  */
 export function toHtml(document: LwDocument, style: Style): string {
-	const t = speakFrom()
+	const t = speakFrom(document.furniture)
 	const blocks = document.blocks.map((block, index) => blockHtml(block, `block-${index}`))
 	return [
 		'<!doctype html>',

@@ -1,0 +1,102 @@
+/**
+ * The pages of a signed visit as they were kept at signing: bytes and document, bound by digest to
+ * the visit. They are read, never made again.
+ */
+import type { SignedVisit } from '../../../shared/contract.ts'
+import { reportValueSchema } from '../../../shared/desk/visits/kept-pages.ts'
+import type { KeptDocument } from '../../../shared/engine/report/kept/form.ts'
+import { keptDigest } from '../../../shared/engine/report/kept/keep.ts'
+import type { KindName } from '../../../shared/engine/report/kinds.ts'
+import { isDamage } from '../records/damage.ts'
+import type { Deps } from '../records/deps.ts'
+import { Refusal } from '../records/refusal.ts'
+import { sha256Of } from './drawing.ts'
+
+/** What the card of a record of the kind 'report' says; version 0.1.0 made none. */
+export interface PageCard {
+	visitId: string
+	kind: string
+	version: number
+	/** what a page of a season was made from */
+	from?: string
+}
+export interface SignedPage {
+	/** the record it stands in */
+	record: string
+	bytes: Uint8Array
+	sha256: string
+	fileName: string
+	/** the document it was drawn from; version 0.1.0 kept none */
+	document: KeptDocument | undefined
+}
+/** A version of a visit with its record. */
+export interface Signed {
+	record: string
+	visit: SignedVisit
+}
+
+const notAsSigned = (): Refusal =>
+	new Refusal(
+		'The stored page does not match what was signed. It is not shown. Restore it from a backup.',
+	)
+/** The digest that the visit names of a page; undefined where the page was not kept. */
+function digestNamed({ pages, reportSha256 }: SignedVisit, kind: KindName): string | undefined {
+	if (kind === 'player') return reportSha256
+	return pages?.find((page) => page.kind === kind)?.sha256
+}
+/**
+ * A page of a version of a visit, checked against the digest in the visit; undefined where the kind
+ * did not apply when it was signed, or was not kept yet.
+ * @throws Refusal where it is damaged, altered or gone
+ */
+export function signedPage(deps: Deps, signed: Signed, kind: KindName): SignedPage | undefined {
+	const sha256 = digestNamed(signed.visit, kind)
+	if (sha256 === undefined) return undefined
+	const found = find(deps, signed, kind)
+	if (!found)
+		throw new Refusal(
+			kind === 'player'
+				? 'No report is stored for this visit.'
+				: 'This page was kept when the visit was signed and is gone. Restore it from a backup.',
+		)
+	const bytes = Buffer.from(found.value.base64, 'base64')
+	if (found.value.sha256 !== sha256 || sha256Of(bytes) !== sha256) throw notAsSigned()
+	const { fileName, document } = found.value
+	return { record: found.record, bytes, sha256, fileName, document }
+}
+/**
+ * The document of a page, checked like its bytes; undefined where version 0.1.0 kept none.
+ * @throws Refusal where it is not what was signed
+ */
+export function signedDocument(
+	{ visit }: Signed,
+	kind: KindName,
+	{ document }: SignedPage,
+): KeptDocument | undefined {
+	const named = visit.pages?.find((page) => page.kind === kind)?.documentSha256
+	if (named === undefined) return undefined
+	if (!document || keptDigest(document) !== named) throw notAsSigned()
+	return document
+}
+function find({ store }: Deps, { record: visitRecord, visit }: Signed, kind: KindName) {
+	const candidates = store
+		.cardsOf('report', visit.visitId)
+		.filter(({ card }) => ((card as PageCard | undefined)?.kind ?? 'player') === kind)
+		.reverse()
+	let damaged = false
+	for (const { record } of candidates) {
+		try {
+			const { value, follows } = store.read(record)
+			if (follows === visitRecord) return { record, value: reportValueSchema.parse(value) }
+		} catch (error) {
+			if (!isDamage(error)) throw error
+			damaged = true
+		}
+	}
+	if (damaged)
+		throw new Refusal(
+			'A stored page of this visit is damaged and cannot be read. All other records are ' +
+				'unaffected; restore it from a backup.',
+		)
+	return undefined
+}

@@ -1,0 +1,71 @@
+/** Pages that are kept with their bytes: those of a signed visit, and those that were given out. */
+import { z } from 'zod'
+import { keptDocumentSchema } from '../../engine/report/kept/form.ts'
+import { type KindName, kindNames } from '../../engine/report/kinds.ts'
+
+/** A page of a signed visit, as the digest of the visit names it. */
+export const signedPageSchema = z.strictObject({
+	/** the name of a kind of document; a newer version may know more of them */
+	kind: z.string(),
+	/** of the bytes */
+	sha256: z.string(),
+	/** of the kept document that they were drawn from */
+	documentSha256: z.string(),
+})
+export type SignedPage = z.infer<typeof signedPageSchema>
+
+/** The kinds that are tried when a visit is signed: each is kept where it applies to the visit. */
+export const kindsAtSigning = [
+	'player',
+	'guardian',
+	'referral',
+	'insert-order',
+	'season-chart',
+] as const satisfies readonly KindName[]
+
+/** A page of a signed visit: the value of a record of the kind 'report'. */
+export const reportValueSchema = z.strictObject({
+	visitId: z.string(),
+	base64: z.string(),
+	sha256: z.string(),
+	fileName: z.string(),
+	/** absent: the player's report, the only one that version 0.1.0 kept */
+	kind: z.string().optional(),
+	/** absent in version 0.1.0 */
+	document: keptDocumentSchema.optional(),
+})
+export type ReportValue = z.infer<typeof reportValueSchema>
+
+/** The pages that are given out without having been signed, besides the kinds of documents. */
+export const pocketKind = 'season-pocket'
+export const givenKinds = [...kindNames, pocketKind] as const
+export type GivenKind = (typeof givenKinds)[number]
+
+/**
+ * A page that was made for somebody, or given out: the value of a record of the kind 'document'.
+ */
+export const documentValueSchema = z.strictObject({
+	documentId: z.string(),
+	/** absent: of no single visit */
+	visitId: z.string().optional(),
+	/** absent: of a squad */
+	playerId: z.string().optional(),
+	/** the name of a kind of document */
+	kind: z.string(),
+	/** of the visit, or of the plan that it was made from */
+	version: z.number(),
+	sha256: z.string(),
+	base64: z.string(),
+	/** the document as version 0.1.0 kept it, with its logo in it */
+	layout: z.record(z.string(), z.unknown()).optional(),
+	/** the document as it is kept; absent where only the bytes of a 0.1.0 report were there */
+	document: keptDocumentSchema.optional(),
+	/** what it was made from, besides the visit: the same page is not made a second time */
+	from: z.string().optional(),
+	/** the screening day it is about */
+	squadId: z.string().optional(),
+	recipientId: z.string(),
+	at: z.string(),
+	by: z.string(),
+})
+export type DocumentValue = z.infer<typeof documentValueSchema>
