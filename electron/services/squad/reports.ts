@@ -1,6 +1,7 @@
 /** Writing the signed reports of a screening day into a folder, while the board goes on. */
 import { renameSync, rmSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
+import { setImmediate } from 'node:timers/promises'
 import type { InputOf, OutputOf } from '../../../shared/contract.ts'
 import { ageYears } from '../../../shared/engine/visit/age.ts'
 import { folderToWrite, writeTrouble } from '../clinic/places.ts'
@@ -129,6 +130,8 @@ async function writeWaiting(
 			if (trouble !== undefined) return trouble
 		}
 		run.done++
+		// the board goes on, and a person can cancel, between two players
+		await setImmediate()
 	}
 	return undefined
 }

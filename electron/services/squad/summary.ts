@@ -1,5 +1,5 @@
 /** The two summaries of a screening day: the clinician's and the club's. */
-import type { InputOf, OutputOf } from '../../../shared/contract.ts'
+import type { InputOf, OutputOf, SignedVisit } from '../../../shared/contract.ts'
 import { dayHere } from '../../../shared/desk/workplace/local-day.ts'
 import { assess } from '../../../shared/engine/assess.ts'
 import type { Assessment } from '../../../shared/engine/findings/assessment.ts'
@@ -13,8 +13,10 @@ import type { Visit } from '../../../shared/engine/visit/visit.ts'
 import { checkConsent } from '../people/consents.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
+import { Refusal } from '../records/refusal.ts'
 import { draw, pdfOf } from '../visits/drawing.ts'
 import { givenOfSquad, keepGiven } from '../visits/given.ts'
+import type { ReadVisit } from '../visits/reading.ts'
 import { openVisit } from '../visits/visits.ts'
 import { type BoardNeeds, openSquad, signedRows } from './board.ts'
 
@@ -65,7 +67,12 @@ function forClub(memory: Needs, deps: Deps, { squadId, day, team }: Board): Summ
 			leftOut.push(`${row.name}: ${answer.because}`)
 			return []
 		}
-		const { visit, decisions } = openVisit(deps, { visitId: row.visitId })
+		const read = visitOr(deps, row.visitId)
+		if ('trouble' in read) {
+			leftOut.push(`${row.name}: ${read.trouble}`)
+			return []
+		}
+		const { visit, decisions } = read.visit
 		const consent = {
 			id: answer.consentId.slice(0, 8),
 			purpose: 'squad-club' as const,
@@ -81,7 +88,12 @@ function forClinician(memory: Needs, deps: Deps, board: Board): Summary {
 	const on = dayHere(deps.now())
 	const leftOut: string[] = []
 	const members = board.rows.flatMap((row): SquadMember[] => {
-		if (row.signedVisitId) return [signedMember(deps, row.signedVisitId)]
+		if (row.signedVisitId) {
+			const read = visitOr(deps, row.signedVisitId)
+			if ('visit' in read) return [memberOf(read.visit)]
+			leftOut.push(`${row.name}: ${read.trouble}`)
+			return []
+		}
 		if (row.state === 'absent' || row.state === 'refused')
 			return [{ ...unseenMember(memory, board, row.playerId), state: row.state }]
 		leftOut.push(`${row.name}: not signed yet.`)
@@ -90,10 +102,20 @@ function forClinician(memory: Needs, deps: Deps, board: Board): Summary {
 	const letterhead = memory.clinic.needLetterhead()
 	return { document: squadForClinician(members, letterhead, on, board.team), leftOut }
 }
-function signedMember(deps: Deps, visitId: string): SquadMember {
-	const { visit, assessment, decisions } = openVisit(deps, { visitId })
-	return { visit, assessment: assessment as Assessment, decisions }
+/** A visit of the day, or why it cannot be read: the others stand in the summary all the same. */
+function visitOr(deps: Deps, visitId: string): ReadVisit {
+	try {
+		return { visit: openVisit(deps, { visitId }) }
+	} catch (error) {
+		if (error instanceof Refusal) return { trouble: error.message }
+		throw error
+	}
 }
+const memberOf = ({ visit, assessment, decisions }: SignedVisit): SquadMember => ({
+	visit,
+	assessment: assessment as Assessment,
+	decisions,
+})
 /** A player nobody assessed that day: an empty visit. */
 function unseenMember({ players, clinic }: Needs, board: Board, playerId: string): SquadMember {
 	const visit: Visit = {

@@ -105,7 +105,7 @@ export const frameSchema = z.object({
 			.string()
 			.regex(/^#[0-9a-f]{6}$/i)
 			.catch('#1d2726'),
-		logo: z.unknown(),
+		logo: z.unknown().optional(),
 	}),
 	subject: z.array(z.tuple([z.string(), z.string()])),
 	running: z.string().optional().catch(undefined),
