@@ -3,13 +3,14 @@
  * every sentence of the program has changed and nothing can be composed or drawn any more.
  */
 import { createHash } from 'node:crypto'
-import { afterEach, describe, expect, test, vi } from 'vitest'
+import { afterEach, describe, expect, test } from 'vitest'
 import type { SignedVisit } from '../../shared/contract.ts'
 import type { ReportValue } from '../../shared/desk/visits/kept-pages.ts'
 import type { Block } from '../../shared/engine/report/document.ts'
 import { textsIn } from '../../shared/engine/report/texts.ts'
-import type { Opened } from './bench-app.ts'
+import { type Opened, open, passphrase } from './bench-app.ts'
 import { asFirstVersion, type GoldenPlayer, goldenFolder, goldenPlayers } from './golden/golden.ts'
+import { laterVersion } from './golden/later.ts'
 import { pagesOf, tight, wordsOf } from './read-pages.ts'
 
 const sha256 = (bytes: Uint8Array) => createHash('sha256').update(bytes).digest('hex')
@@ -37,43 +38,30 @@ const visitsOf = ({ records }: GoldenPlayer) =>
 const latestOf = (player: GoldenPlayer) => visitsOf(player).at(-1)!
 const page = (pages: ReportValue[], kind: string) => pages.find((one) => one.kind === kind)!
 
-const closing: (() => void)[] = []
-afterEach(() => {
-	for (const close of closing.splice(0)) close()
-	vi.doUnmock('../../shared/engine/words/en.table.ts')
-	vi.doUnmock('../../shared/engine/report/player.ts')
-	vi.resetModules()
+const closing: (() => Promise<void> | void)[] = []
+afterEach(async () => {
+	for (const close of closing.splice(0).reverse()) await close()
 })
-const cannotDraw = async (): Promise<Uint8Array> => {
-	throw new Error('nothing may be drawn')
-}
+const at = '2027-03-01T09:00:00.000Z'
+type Asked = Pick<Opened, 'ask'>
+
 /** The program as it is, in which nothing can be drawn. */
-async function opened(here: string): Promise<Opened> {
-	const { open, passphrase } = await import('./bench-app.ts')
-	const app = open(here, '2027-03-01T09:00:00.000Z', cannotDraw)
+async function opened(here: string): Promise<Asked> {
+	const app = open(here, at, async () => {
+		throw new Error('nothing may be drawn')
+	})
 	closing.push(() => app.close())
 	await app.ask('session.unlock', { passphrase })
 	return app
 }
-/** A later program: every sentence says something else, and the report is composed no more. */
-async function openedLater(here: string): Promise<Opened> {
-	vi.resetModules()
-	vi.doMock('../../shared/engine/words/en.table.ts', async (original) => {
-		const { sentences, ...rest } =
-			await original<typeof import('../../shared/engine/words/en.table.ts')>()
-		const reworded = Object.entries(sentences).map(([key, text]) => [key, `Reworded: ${text}`])
-		return { ...rest, sentences: Object.fromEntries(reworded) }
-	})
-	vi.doMock('../../shared/engine/report/player.ts', () => ({
-		playerReport: () => {
-			throw new Error('nothing may be composed')
-		},
-	}))
-	const { sentences } = await import('../../shared/engine/words/en.table.ts')
-	expect(sentences['page.notes']).toBe('Reworded: Where this comes from')
-	return opened(here)
+/** A later program: every sentence says something else, no report is composed, nothing is drawn. */
+async function openedLater(here: string): Promise<Asked> {
+	const later = await laterVersion(here, at)
+	closing.push(later.close)
+	await later.ask('session.unlock', { passphrase })
+	return later
 }
-async function itemFor(app: Opened, player: GoldenPlayer, change: object): Promise<string> {
+async function itemFor(app: Asked, player: GoldenPlayer, change: object): Promise<string> {
 	const { visitId } = latestOf(player).signed
 	const { itemId } = await app.ask('outbox.add', {
 		visitId,
@@ -88,7 +76,7 @@ async function itemFor(app: Opened, player: GoldenPlayer, change: object): Promi
 	return itemId
 }
 /** Who may be given it: the guardian of a minor, with a consent to mail. */
-async function recipientFor(app: Opened, player: GoldenPlayer) {
+async function recipientFor(app: Asked, player: GoldenPlayer) {
 	const { visitId, visit } = latestOf(player).signed
 	const { recipients } = await app.ask('outbox.recipients', { visitId })
 	const role = visit.player.guardian ? 'guardian' : 'player'
@@ -118,7 +106,7 @@ function attachmentOf(base64: string): Buffer {
 	return Buffer.from(found?.[1] ?? '', 'base64')
 }
 /** The words of a mailed copy, opened with its password. */
-async function mailed(app: Opened, player: GoldenPlayer): Promise<string> {
+async function mailed(app: Asked, player: GoldenPlayer): Promise<string> {
 	const itemId = await itemFor(app, player, { channel: 'eml' })
 	const { password } = await app.ask('outbox.password', { itemId })
 	const copy = attachmentOf((await app.ask('outbox.take', { itemId })).base64)
@@ -156,7 +144,7 @@ describe.each(goldenPlayers)('$name', (player) => {
 		const { signed, pages } = latestOf(player)
 		const now = await opened(here)
 		const { html } = await now.ask('reports.page', { visitId: signed.visitId })
-		now.close()
+		for (const close of closing.splice(0)) await close()
 		const later = await openedLater(here)
 		expect((await later.ask('reports.page', { visitId: signed.visitId })).html).toBe(html)
 		const { content } = page(pages, 'player').document!
