@@ -1,67 +1,41 @@
 /** Cards: the short forms of records that lists need without opening the records. */
-import type { SignedVisit } from '../../../shared/contract.ts'
-import type { Store } from '../../store/store.ts'
-import type { PlayerValue } from '../players/memory.ts'
 
-export interface VisitCard {
-	visitId: string
-	playerId: string
-	visitDate: string
-	signedAt: string
-	version: number
-	/** whether a student signed it: it then awaits a countersignature */
-	student: boolean
-}
-export function visitCard(visit: SignedVisit): VisitCard {
-	return {
-		visitId: visit.visitId,
-		playerId: visit.playerId,
-		visitDate: visit.visit.visitDate,
-		signedAt: visit.signedAt,
-		version: visit.version ?? 1,
-		student: visit.signer?.role === 'student',
-	}
-}
-type WithoutCard = ReturnType<Store['withoutCard']>[number]
+import type { z } from 'zod'
+import type { KindDefinition } from '../../../shared/desk/ledger/kind.ts'
+import { isKind, kinds, readAs } from '../../../shared/desk/ledger/ledger.ts'
+import { present } from '../../../shared/engine/plain/present.ts'
+import type { RemakeCard, Store } from '../../store/store.ts'
 
-/**
- * Makes the cards that records of an earlier version lack, once, from the records themselves.
- * @param damaged takes the words for each record that cannot be read
- */
-export function makeCards(store: Store, damaged: string[]): void {
-	const missing = store.withoutCard(['player', 'visit', 'report'])
-	if (missing.length === 0) return
-	store.together(() => {
-		const visits = new Map<string, VisitCard>()
-		for (const record of missing) {
-			try {
-				makeCard(store, record, visits)
-			} catch {
-				damaged.push(
-					`Record ${record.id} (${record.kind}) is damaged and cannot be read. All other ` +
-						'records are unaffected; restore it from a backup.',
-				)
-			}
-		}
+export {
+	type VisitCard,
+	visitCard,
+	visitCardSchema,
+} from '../../../shared/desk/visits/visit-card.ts'
+
+/** The cards that can be read, each with its record; another version may have made others. */
+export function readCards<Card>(
+	schema: z.ZodType<Card>,
+	cards: ReturnType<Store['cardsAbout']>,
+): { record: string; card: Card }[] {
+	return cards.flatMap(({ record, card }) => {
+		const read = schema.safeParse(card)
+		return read.success ? [{ record, card: read.data }] : []
 	})
 }
-/** @param visits the cards of visits made so far: a report is about the visit it follows */
-function makeCard(
-	store: Store,
-	{ id, kind, follows }: WithoutCard,
-	visits: Map<string, VisitCard>,
-): void {
-	if (kind === 'player') {
-		const { playerId } = store.read(id).value as PlayerValue
-		store.putCard(id, kind, { about: playerId })
+/**
+ * What the card of a record of the first versions says, which did not hold it itself: from the
+ * record and, for a report, from the visit that it follows. Undefined where it cannot be read.
+ */
+export const remakeCard: RemakeCard = (record, find) => {
+	const { kind, version, value, follows } = record
+	if (!isKind(kind)) return undefined
+	const definition: KindDefinition<unknown> = kinds[kind]
+	const reading = readAs(kind, version, value)
+	if (reading.state !== 'read') return undefined
+	const followed = () => {
+		const before = follows === undefined ? undefined : find(follows)
+		return before && remakeCard(before, find)
 	}
-	if (kind === 'visit') {
-		const card = visitCard(store.read(id).value as SignedVisit)
-		visits.set(id, card)
-		store.putCard(id, kind, { about: card.playerId, thing: card.visitId, card })
-	}
-	if (kind === 'report') {
-		const visit = visits.get(follows ?? '')
-		if (visit) store.putCard(id, kind, { about: visit.playerId, thing: visit.visitId })
-	}
+	const found = definition.foundBy?.(reading.value, followed)
+	return found && present({ about: found.about, thing: found.thing, card: found.card })
 }

@@ -3,6 +3,7 @@ import type { Look } from '../../../shared/desk/workplace/look.ts'
 import type { LwDocument } from '../../../shared/engine/report/document.ts'
 import type { Store } from '../../store/store.ts'
 import type { Keeper } from './keep.ts'
+import type { Opener } from './open.ts'
 
 /** The settings of this PC: nothing personal in them. */
 export interface Settings {
@@ -18,7 +19,7 @@ export type RenderPdf = (
 export type ProtectPdf = (bytes: Uint8Array, password: string) => Promise<Uint8Array>
 /** The text of a PDF that exists: the paragraphs of each page. */
 export type TextOfPdf = (bytes: Uint8Array) => Promise<string[][]>
-export interface Deps extends Keeper {
+export interface Deps extends Keeper, Opener {
 	store: Store
 	renderPdf: RenderPdf
 	protectPdf: ProtectPdf

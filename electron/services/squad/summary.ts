@@ -2,7 +2,6 @@
 import type { InputOf, OutputOf, SignedVisit } from '../../../shared/contract.ts'
 import { dayHere } from '../../../shared/desk/workplace/local-day.ts'
 import { assess } from '../../../shared/engine/assess.ts'
-import type { Assessment } from '../../../shared/engine/findings/assessment.ts'
 import { clubFields } from '../../../shared/engine/report/club.ts'
 import type { LwDocument } from '../../../shared/engine/report/document.ts'
 import { keptDigest, keptForm } from '../../../shared/engine/report/kept/keep.ts'
@@ -11,12 +10,12 @@ import { squadForClub } from '../../../shared/engine/report/squad-for-club.ts'
 import { noDecisions } from '../../../shared/engine/visit/decisions.ts'
 import type { Visit } from '../../../shared/engine/visit/visit.ts'
 import { checkConsent } from '../people/consents.ts'
+import { assessmentOf } from '../records/assessment.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
 import { Refusal } from '../records/refusal.ts'
 import { draw, pdfOf } from '../visits/drawing.ts'
 import { givenOfSquad, keepGiven } from '../visits/given.ts'
-import type { ReadVisit } from '../visits/reading.ts'
 import { openVisit } from '../visits/visits.ts'
 import { type BoardNeeds, openSquad, signedRows } from './board.ts'
 
@@ -67,12 +66,12 @@ function forClub(memory: Needs, deps: Deps, { squadId, day, team }: Board): Summ
 			leftOut.push(`${row.name}: ${answer.because}`)
 			return []
 		}
-		const read = visitOr(deps, row.visitId)
+		const read = orTrouble(() => openVisit(deps, { visitId: row.visitId }))
 		if ('trouble' in read) {
 			leftOut.push(`${row.name}: ${read.trouble}`)
 			return []
 		}
-		const { visit, decisions } = read.visit
+		const { visit, decisions } = read.value
 		const consent = {
 			id: answer.consentId.slice(0, 8),
 			purpose: 'squad-club' as const,
@@ -88,9 +87,10 @@ function forClinician(memory: Needs, deps: Deps, board: Board): Summary {
 	const on = dayHere(deps.now())
 	const leftOut: string[] = []
 	const members = board.rows.flatMap((row): SquadMember[] => {
-		if (row.signedVisitId) {
-			const read = visitOr(deps, row.signedVisitId)
-			if ('visit' in read) return [memberOf(read.visit)]
+		const { signedVisitId: visitId } = row
+		if (visitId) {
+			const read = orTrouble(() => memberOf(openVisit(deps, { visitId })))
+			if ('value' in read) return [read.value]
 			leftOut.push(`${row.name}: ${read.trouble}`)
 			return []
 		}
@@ -102,19 +102,19 @@ function forClinician(memory: Needs, deps: Deps, board: Board): Summary {
 	const letterhead = memory.clinic.needLetterhead()
 	return { document: squadForClinician(members, letterhead, on, board.team), leftOut }
 }
-/** A visit of the day, or why it cannot be read: the others stand in the summary all the same. */
-function visitOr(deps: Deps, visitId: string): ReadVisit {
+/** What is read of one player, or why it cannot be: the others stand in the summary all the same. */
+function orTrouble<Value>(read: () => Value): { value: Value } | { trouble: string } {
 	try {
-		return { visit: openVisit(deps, { visitId }) }
+		return { value: read() }
 	} catch (error) {
 		if (error instanceof Refusal) return { trouble: error.message }
 		throw error
 	}
 }
-const memberOf = ({ visit, assessment, decisions }: SignedVisit): SquadMember => ({
-	visit,
-	assessment: assessment as Assessment,
-	decisions,
+const memberOf = (signed: SignedVisit): SquadMember => ({
+	visit: signed.visit,
+	assessment: assessmentOf(signed),
+	decisions: signed.decisions,
 })
 /** A player nobody assessed that day: an empty visit. */
 function unseenMember({ players, clinic }: Needs, board: Board, playerId: string): SquadMember {

@@ -5,7 +5,6 @@ import { kindWords, type OutboxKind, type Recipient } from '../../../shared/desk
 import type { Consent } from '../../../shared/desk/records/consent.ts'
 import type { DocumentValue } from '../../../shared/desk/visits/kept-pages.ts'
 import { dayHere, dayOfMoment } from '../../../shared/desk/workplace/local-day.ts'
-import type { Assessment } from '../../../shared/engine/findings/assessment.ts'
 import { digestOf } from '../../../shared/engine/plain/canonical.ts'
 import { addDays } from '../../../shared/engine/plain/days.ts'
 import type { ClubConsent } from '../../../shared/engine/report/club.ts'
@@ -16,6 +15,7 @@ import { type KindInput, kinds } from '../../../shared/engine/report/kinds.ts'
 import { protocolOfDigest } from '../clinic/protocol.ts'
 import { checkConsent, listConsents } from '../people/consents.ts'
 import type { PlayerIds } from '../players/memory.ts'
+import { assessmentOf } from '../records/assessment.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
 import { Refusal } from '../records/refusal.ts'
@@ -66,7 +66,7 @@ const signedInput = (
 	signed: SignedVisit,
 ): KindInput => ({
 	visit: signed.visit,
-	assessment: signed.assessment as Assessment,
+	assessment: assessmentOf(signed),
 	decisions: signed.decisions,
 	clinic: signed.clinic,
 	signedAt: signed.signedAt,

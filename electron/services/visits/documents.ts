@@ -1,27 +1,27 @@
 /** Documents made for somebody, as they are kept: bytes, digest and the document they show. */
-import { type DocumentValue, documentValueSchema } from '../../../shared/desk/visits/kept-pages.ts'
+import { z } from 'zod'
+import type { DocumentValue } from '../../../shared/desk/visits/kept-pages.ts'
 import type { Clinic } from '../../../shared/engine/report/clinic.ts'
 import type { LwDocument } from '../../../shared/engine/report/document.ts'
-import type { KeptDocument } from '../../../shared/engine/report/kept/form.ts'
 import { readDocument } from '../../../shared/engine/report/kept/read.ts'
 import { UnreadablePdf } from '../../pdf/unreadable.ts'
-import { isDamage } from '../records/damage.ts'
 import type { Deps } from '../records/deps.ts'
 import { Refusal } from '../records/refusal.ts'
 import { draw, sha256Of } from './drawing.ts'
 import { logosOf } from './logos.ts'
 
 /** What lists know of a document without opening it. */
-export interface DocumentCard {
-	documentId: string
-	visitId?: string | undefined
-	kind: string
-	version: number
-	sha256: string
-	at: string
+export const documentCardSchema = z.object({
+	documentId: z.string(),
+	visitId: z.string().optional(),
+	kind: z.string(),
+	version: z.number(),
+	sha256: z.string(),
+	at: z.string(),
 	/** what it was made from */
-	from?: string | undefined
-}
+	from: z.string().optional(),
+})
+type DocumentCard = z.infer<typeof documentCardSchema>
 export interface StoredDocument {
 	value: DocumentValue
 	bytes: Uint8Array
@@ -54,30 +54,24 @@ export function storedDocument(deps: Deps, documentId: string, sha256: string): 
 		)
 	return stored
 }
-/** A document whose bytes are what it says; undefined where it is damaged. */
-export function readStored({ store }: Deps, record: string): StoredDocument | undefined {
+/** A document whose bytes are what it says; undefined where it cannot be read. */
+export function readStored({ openRecord }: Deps, record: string): StoredDocument | undefined {
 	try {
-		const read = documentValueSchema.safeParse(store.read(record).value)
-		if (!read.success) return undefined
-		const bytes = Buffer.from(read.data.base64, 'base64')
-		return sha256Of(bytes) === read.data.sha256 ? { value: read.data, bytes } : undefined
+		const { value } = openRecord('document', record)
+		const bytes = Buffer.from(value.base64, 'base64')
+		return sha256Of(bytes) === value.sha256 ? { value, bytes } : undefined
 	} catch (error) {
-		if (isDamage(error)) return undefined
+		if (error instanceof Refusal) return undefined
 		throw error
 	}
 }
-/** The document that was kept, in whatever form; undefined where there are bytes alone. */
-export const documentKept = ({ document, layout }: DocumentValue): KeptDocument | undefined =>
-	document ?? (layout && { version: 1, content: layout })
-
-/** The same as it is read by this version. */
+/** The document that was kept, as this version reads it; undefined where there are bytes alone. */
 export function documentRead(
-	deps: Pick<Deps, 'store'>,
-	value: DocumentValue,
+	deps: Pick<Deps, 'openAll'>,
+	{ document }: DocumentValue,
 	signed?: Clinic,
 ): LwDocument | undefined {
-	const kept = documentKept(value)
-	const read = kept && readDocument(kept, logosOf(deps, signed))
+	const read = document && readDocument(document, logosOf(deps, signed))
 	return read?.state === 'read' ? read.document : undefined
 }
 /**

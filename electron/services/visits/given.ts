@@ -1,22 +1,16 @@
 /** Pages that are kept when they are given out: of a season, of a squad. */
 import { randomUUID } from 'node:crypto'
-import { z } from 'zod'
-import {
-	type DocumentValue,
-	type GivenKind,
-	reportValueSchema,
-} from '../../../shared/desk/visits/kept-pages.ts'
+import type { DocumentValue, GivenKind } from '../../../shared/desk/visits/kept-pages.ts'
 import type { LwDocument } from '../../../shared/engine/report/document.ts'
 import { keptForm } from '../../../shared/engine/report/kept/keep.ts'
 import type { PlayerIds } from '../players/memory.ts'
-import { isDamage } from '../records/damage.ts'
+import { readCards } from '../records/cards.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
-import { type DocumentCard, keepDocument, readStored, type StoredDocument } from './documents.ts'
+import { Refusal } from '../records/refusal.ts'
+import { documentCardSchema, keepDocument, readStored, type StoredDocument } from './documents.ts'
 import { sha256Of } from './drawing.ts'
-import type { PageCard } from './signed-pages.ts'
-
-const squadEntrySchema = z.object({ squadId: z.string() })
+import { pageCardSchema } from './signed-pages.ts'
 
 /** What is asked for: a kind of page, and what it is made from. */
 interface Wanted {
@@ -33,9 +27,8 @@ type OpenCard = ReturnType<Deps['store']['cardsOf']>[number]
 
 /** The last whole document among these cards that was made from the same. */
 function lastOf(deps: Deps, cards: readonly OpenCard[], { kind, from }: Wanted) {
-	for (const { record, card } of cards.toReversed()) {
-		const made = card as DocumentCard
-		if (made.kind !== kind || made.from !== from) continue
+	for (const { record, card } of readCards(documentCardSchema, [...cards]).reverse()) {
+		if (card.kind !== kind || card.from !== from) continue
 		const stored = readStored(deps, record)
 		if (stored) return stored
 	}
@@ -71,25 +64,30 @@ export const givenOfSquad = (deps: Deps, squadId: string, wanted: Wanted): Given
 /** A page that was kept when a visit of the player was signed, made from the same. */
 export function signedPageFrom(
 	players: PlayerIds,
-	{ store }: Deps,
+	deps: Deps,
 	playerId: string,
 	{ kind, from }: Wanted,
 ): Given | undefined {
-	for (const { record, card } of players
-		.idsOf(playerId)
-		.flatMap((id) => store.cardsAbout('report', id))) {
-		const page = card as PageCard | undefined
-		if (page?.kind !== kind || page.from !== from) continue
-		try {
-			const { at, value } = store.read(record)
-			const { base64, sha256 } = reportValueSchema.parse(value)
-			const bytes = Buffer.from(base64, 'base64')
-			if (sha256Of(bytes) === sha256) return { bytes, at }
-		} catch (error) {
-			if (!isDamage(error)) throw error
-		}
+	const cards = players.idsOf(playerId).flatMap((id) => deps.store.cardsAbout('report', id))
+	const found = readCards(pageCardSchema, cards).filter(
+		({ card }) => card.kind === kind && card.from === from,
+	)
+	for (const { record } of found.reverse()) {
+		const page = readPage(deps, record)
+		if (page) return page
 	}
 	return undefined
+}
+/** Undefined where it cannot be read: it is then made again. */
+function readPage({ openRecord }: Deps, record: string): Given | undefined {
+	try {
+		const { at, value } = openRecord('report', record)
+		const bytes = Buffer.from(value.base64, 'base64')
+		return sha256Of(bytes) === value.sha256 ? { bytes, at } : undefined
+	} catch (error) {
+		if (error instanceof Refusal) return undefined
+		throw error
+	}
 }
 /** Keeps a page as it is given out: bytes and document. */
 export function keepGiven(
@@ -119,21 +117,14 @@ export function keepGiven(
 	})
 }
 /** Records of pages that name a player beside others: they end with the player. */
-export function pagesNaming({ store }: Deps, playerIds: readonly string[]): string[] {
-	const squads = playerIds
-		.flatMap((id) => store.cardsAbout('squad', id))
-		.flatMap(({ record }) => squadOf(store, record))
+export function pagesNaming(
+	{ store, openAbout }: Pick<Deps, 'openAbout' | 'store'>,
+	playerIds: readonly string[],
+): string[] {
+	const squads = playerIds.flatMap((id) =>
+		openAbout('squad', id).records.map(({ value }) => value.squadId),
+	)
 	return [...new Set(squads)].flatMap((squadId) =>
 		store.cardsOf('document', squadId).map(({ record }) => record),
 	)
-}
-/** Of a damaged entry nothing can be told. */
-function squadOf(store: Deps['store'], record: string): string[] {
-	try {
-		const { squadId } = squadEntrySchema.parse(store.read(record).value)
-		return [squadId]
-	} catch (error) {
-		if (isDamage(error)) return []
-		throw error
-	}
 }

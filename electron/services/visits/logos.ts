@@ -10,9 +10,9 @@ const fits = (logo: Logo | undefined, sha256: string): logo is Logo =>
 
 /** Looks in the letterhead that was signed, then in every letterhead that the clinic ever had. */
 export const logosOf =
-	({ store }: Pick<Deps, 'store'>, signed?: Clinic): LogoOf =>
+	({ openAll }: Pick<Deps, 'openAll'>, signed?: Clinic): LogoOf =>
 	(sha256) => {
 		if (fits(signed?.logo, sha256)) return signed?.logo
-		const letterheads = store.load(['clinic']).records.map(({ value }) => value as Clinic)
-		return letterheads.map(({ logo }) => logo).find((logo) => fits(logo, sha256))
+		const logos = openAll('clinic').records.map(({ value }) => value.logo)
+		return logos.find((logo) => fits(logo, sha256))
 	}

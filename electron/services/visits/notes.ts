@@ -1,30 +1,30 @@
 /** What is added to a signed visit afterwards: notes, errors, countersignatures; its history. */
 import type { InputOf, OutputOf, SignedVisit, VisitNote } from '../../../shared/contract.ts'
-import { differences, type HandedOver, mustBeTold } from '../../../shared/desk/records/amendment.ts'
+import {
+	differences,
+	handedOverSchema,
+	mustBeTold,
+} from '../../../shared/desk/records/amendment.ts'
 import { dayHere } from '../../../shared/desk/workplace/local-day.ts'
-import type { VisitCard } from '../records/cards.ts'
-import { isDamage } from '../records/damage.ts'
+import { readCards, type VisitCard } from '../records/cards.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
 import { Refusal } from '../records/refusal.ts'
 import { type ReadVisit, tryVisit } from './reading.ts'
-import { latest, type NoteCard, versionsOf } from './visits.ts'
+import { latest, noteCardSchema, versionsOf } from './visits.ts'
 
 type Needs = Pick<Memory, 'people' | 'players'>
 
-/** The notes beside a visit; one that is damaged is left out and named in `troubles`. */
-function notesOf({ store }: Deps, visitId: string): { notes: VisitNote[]; troubles: string[] } {
+/** The notes beside a visit; of one that cannot be read a sentence says so. */
+function notesOf(deps: Deps, visitId: string): { notes: VisitNote[]; troubles: string[] } {
 	const found = { notes: [] as VisitNote[], troubles: [] as string[] }
-	for (const { record, card } of store.cardsOf('visit-note', visitId)) {
+	for (const { record } of deps.store.cardsOf('visit-note', visitId)) {
 		try {
-			const { what, text, by, at, occurredOn, version } = store.read(record).value as VisitNote
-			found.notes.push({ what, text, by, at, version, occurredOn })
+			const { visitId: _, ...note } = deps.openRecord('visit-note', record).value
+			found.notes.push(note)
 		} catch (error) {
-			if (!isDamage(error)) throw error
-			found.troubles.push(
-				`A note on version ${(card as NoteCard).version} is damaged and cannot be read. ` +
-					'Restore it from a backup.',
-			)
+			if (!(error instanceof Refusal)) throw error
+			found.troubles.push(`A note on this visit cannot be read. ${error.message}`)
 		}
 	}
 	return found
@@ -39,10 +39,9 @@ export const hasNote = (
 	what: VisitNote['what'],
 	version?: number,
 ): boolean =>
-	store
-		.cardsOf('visit-note', visitId)
-		.map(({ card }) => card as NoteCard)
-		.some((note) => note.what === what && (version === undefined || note.version === version))
+	readCards(noteCardSchema, store.cardsOf('visit-note', visitId)).some(
+		({ card }) => card.what === what && (version === undefined || card.version === version),
+	)
 
 export function visitHistory(
 	deps: Deps,
@@ -50,7 +49,8 @@ export function visitHistory(
 ): OutputOf<'visits.history'> {
 	const versions = versionsOf(deps, visitId)
 	const read = versions.map((version) => tryVisit(deps, version))
-	const handedOver = deps.store.cardsOf('sending', visitId).map((card) => card.card as HandedOver)
+	const sendings = readCards(handedOverSchema, deps.store.cardsOf('sending', visitId))
+	const handedOver = sendings.map(({ card }) => card)
 	const { notes, troubles } = notesOf(deps, visitId)
 	return {
 		versions: versions.map(({ card }, index) => lineOf(card, read[index], read[index - 1])),

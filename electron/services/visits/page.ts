@@ -31,7 +31,7 @@ export async function accessiblePage(
 	const document =
 		read?.state === 'read'
 			? read.document
-			: await textOf(deps, visit, report, kept ? 'kept.textOfNewer' : 'kept.textOnly')
+			: await textOf(deps, visit, report, visit.pages ? 'kept.textOfNewer' : 'kept.textOnly')
 	deps.store.audit({
 		function: 'export',
 		objectRef: `report:${report.record}`,

@@ -2,14 +2,13 @@
  * Signed visits read from their records: one that is damaged, or that this version cannot read, is
  * named in words and harms no other.
  */
-import { type SignedVisit, signedVisitSchema } from '../../../shared/contract.ts'
+import type { SignedVisit } from '../../../shared/contract.ts'
 import { dateWords } from '../../../shared/engine/words/words.ts'
 import type { VisitCard } from '../records/cards.ts'
-import { isDamage } from '../records/damage.ts'
 import type { Deps } from '../records/deps.ts'
 import { Refusal } from '../records/refusal.ts'
 
-type WithStore = Pick<Deps, 'store'>
+type Opens = Pick<Deps, 'openRecord'>
 /** A version of a visit: its record and its card. */
 export interface VisitVersion {
 	record: string
@@ -21,26 +20,16 @@ export type ReadVisit = { visit: SignedVisit } | { trouble: string }
 const nameOf = ({ visitDate, version }: VisitCard): string =>
 	`The visit of ${dateWords(visitDate)}${version > 1 ? ` (version ${version})` : ''}`
 
-export function tryVisit({ store }: WithStore, { record, card }: VisitVersion): ReadVisit {
+export function tryVisit({ openRecord }: Opens, { record, card }: VisitVersion): ReadVisit {
 	try {
-		const read = signedVisitSchema.safeParse(store.read(record).value)
-		if (read.success) return { visit: read.data }
+		return { visit: openRecord('visit', record).value }
 	} catch (error) {
-		if (!isDamage(error)) throw error
-		return {
-			trouble:
-				`${nameOf(card)} is damaged and cannot be read. All other records are unaffected; ` +
-				'restore it from a backup.',
-		}
-	}
-	return {
-		trouble:
-			`${nameOf(card)} was written in a form that this version of the program cannot read. ` +
-			'It is kept as it is: open it with the newer version.',
+		if (!(error instanceof Refusal)) throw error
+		return { trouble: `${nameOf(card)} cannot be read. ${error.message}` }
 	}
 }
 /** @throws Refusal naming the visit and why it cannot be read */
-export function readVisit(deps: WithStore, version: VisitVersion): SignedVisit {
+export function readVisit(deps: Opens, version: VisitVersion): SignedVisit {
 	const read = tryVisit(deps, version)
 	if ('trouble' in read) throw new Refusal(read.trouble)
 	return read.visit

@@ -2,24 +2,24 @@
  * The pages of a signed visit as they were kept at signing: bytes and document, bound by digest to
  * the visit. They are read, never made again.
  */
+import { z } from 'zod'
 import type { SignedVisit } from '../../../shared/contract.ts'
-import { reportValueSchema } from '../../../shared/desk/visits/kept-pages.ts'
 import type { KeptDocument } from '../../../shared/engine/report/kept/form.ts'
 import { keptDigest } from '../../../shared/engine/report/kept/keep.ts'
 import type { KindName } from '../../../shared/engine/report/kinds.ts'
-import { isDamage } from '../records/damage.ts'
 import type { Deps } from '../records/deps.ts'
 import { Refusal } from '../records/refusal.ts'
 import { sha256Of } from './drawing.ts'
 
 /** What the card of a record of the kind 'report' says; version 0.1.0 made none. */
-export interface PageCard {
-	visitId: string
-	kind: string
-	version: number
+export const pageCardSchema = z.object({
+	visitId: z.string(),
+	kind: z.string(),
+	version: z.number(),
 	/** what a page of a season was made from */
-	from?: string
-}
+	from: z.string().optional(),
+})
+export type PageCard = z.infer<typeof pageCardSchema>
 export interface SignedPage {
 	/** the record it stands in */
 	record: string
@@ -65,7 +65,8 @@ export function signedPage(deps: Deps, signed: Signed, kind: KindName): SignedPa
 	return { record: found.record, bytes, sha256, fileName, document }
 }
 /**
- * The document of a page, checked like its bytes; undefined where version 0.1.0 kept none.
+ * The document of a page, checked like its bytes; undefined where version 0.1.0 kept none, or a
+ * newer one keeps it in a form that is not known here.
  * @throws Refusal where it is not what was signed
  */
 export function signedDocument(
@@ -74,29 +75,28 @@ export function signedDocument(
 	{ document }: SignedPage,
 ): KeptDocument | undefined {
 	const named = visit.pages?.find((page) => page.kind === kind)?.documentSha256
-	if (named === undefined) return undefined
-	if (!document || keptDigest(document) !== named) throw notAsSigned()
+	if (named === undefined || !document) return undefined
+	if (keptDigest(document) !== named) throw notAsSigned()
 	return document
 }
-function find({ store }: Deps, { record: visitRecord, visit }: Signed, kind: KindName) {
-	const candidates = store
-		.cardsOf('report', visit.visitId)
-		.filter(({ card }) => ((card as PageCard | undefined)?.kind ?? 'player') === kind)
-		.reverse()
-	let damaged = false
-	for (const { record } of candidates) {
+/** @throws Refusal where a page of the kind is there and cannot be read */
+function find(deps: Deps, { record: visitRecord, visit }: Signed, kind: KindName) {
+	let trouble: Refusal | undefined
+	for (const { record } of pagesOfKind(deps, visit.visitId, kind).reverse()) {
 		try {
-			const { value, follows } = store.read(record)
-			if (follows === visitRecord) return { record, value: reportValueSchema.parse(value) }
+			const { value, follows } = deps.openRecord('report', record)
+			if (follows === visitRecord) return { record, value }
 		} catch (error) {
-			if (!isDamage(error)) throw error
-			damaged = true
+			if (!(error instanceof Refusal)) throw error
+			trouble = error
 		}
 	}
-	if (damaged)
-		throw new Refusal(
-			'A stored page of this visit is damaged and cannot be read. All other records are ' +
-				'unaffected; restore it from a backup.',
-		)
+	if (trouble) throw new Refusal(`A page of this visit cannot be read. ${trouble.message}`)
 	return undefined
 }
+/** Version 0.1.0 kept the player's report alone, and said so in no card. */
+const pagesOfKind = ({ store }: Deps, visitId: string, kind: KindName) =>
+	store.cardsOf('report', visitId).filter(({ card }) => {
+		const read = pageCardSchema.safeParse(card)
+		return (read.success ? read.data.kind : 'player') === kind
+	})

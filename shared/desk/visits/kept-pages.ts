@@ -24,7 +24,7 @@ export const kindsAtSigning = [
 ] as const satisfies readonly KindName[]
 
 /** A page of a signed visit: the value of a record of the kind 'report'. */
-export const reportValueSchema = z.strictObject({
+export const reportRecordSchema = z.strictObject({
 	visitId: z.string(),
 	base64: z.string(),
 	sha256: z.string(),
@@ -34,7 +34,7 @@ export const reportValueSchema = z.strictObject({
 	/** absent in version 0.1.0 */
 	document: keptDocumentSchema.optional(),
 })
-export type ReportValue = z.infer<typeof reportValueSchema>
+export type ReportValue = z.infer<typeof reportRecordSchema>
 
 /** The pages that are given out without having been signed, besides the kinds of documents. */
 export const pocketKind = 'season-pocket'
@@ -44,7 +44,7 @@ export type GivenKind = (typeof givenKinds)[number]
 /**
  * A page that was made for somebody, or given out: the value of a record of the kind 'document'.
  */
-export const documentValueSchema = z.strictObject({
+export const documentRecordSchema = z.strictObject({
 	documentId: z.string(),
 	/** absent: of no single visit */
 	visitId: z.string().optional(),
@@ -56,8 +56,6 @@ export const documentValueSchema = z.strictObject({
 	version: z.number(),
 	sha256: z.string(),
 	base64: z.string(),
-	/** the document as version 0.1.0 kept it, with its logo in it */
-	layout: z.record(z.string(), z.unknown()).optional(),
 	/** the document as it is kept; absent where only the bytes of a 0.1.0 report were there */
 	document: keptDocumentSchema.optional(),
 	/** what it was made from, besides the visit: the same page is not made a second time */
@@ -68,4 +66,4 @@ export const documentValueSchema = z.strictObject({
 	at: z.string(),
 	by: z.string(),
 })
-export type DocumentValue = z.infer<typeof documentValueSchema>
+export type DocumentValue = z.infer<typeof documentRecordSchema>

@@ -10,7 +10,7 @@ export const documentVersion = documentSteps.length + 1
  * A document with the version of its form. What stands in `content` is read by read.ts alone: it
  * may be of an older or a newer version.
  */
-export const keptDocumentSchema = z.object({
+export const keptDocumentSchema = z.strictObject({
 	version: z.int().min(1),
 	content: z.record(z.string(), z.unknown()),
 })

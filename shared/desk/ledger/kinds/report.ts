@@ -1,0 +1,23 @@
+/** A page of a signed visit: its bytes, and the document they were drawn from. */
+import { present } from '../../../engine/plain/present.ts'
+import { reportRecordSchema } from '../../visits/kept-pages.ts'
+import { defineKind } from '../kind.ts'
+import { reportFrom1To2 } from '../upgrades/report-1-to-2.ts'
+
+export const reportKind = defineKind({
+	name: 'report',
+	version: 2,
+	schema: reportRecordSchema,
+	upgrades: [reportFrom1To2],
+	readsPartly: true,
+	mayWrite: ['clinician', 'student', 'owner'],
+	travels: { pack: 'player', home: true, share: true },
+	chained: false,
+	audit: 'create',
+	words: { one: 'page of a visit', many: 'pages of visits' },
+	// a report is about the visit that it follows
+	foundBy: (_, followed) => {
+		const visit = followed()
+		return visit && present({ about: visit.about, thing: visit.thing })
+	},
+})
