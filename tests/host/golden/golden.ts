@@ -13,6 +13,8 @@ export const goldenKinds = ['player', 'visit', 'report'] as const
 interface Golden {
 	id: string
 	kind: (typeof goldenKinds)[number]
+	/** of its kind's form */
+	version: number
 	at: string
 	follows?: string
 	value: unknown
@@ -38,11 +40,11 @@ export const goldenPlayers: GoldenPlayer[] = readdirSync(place, { withFileTypes:
 export function asFirstVersion(record: Golden): Golden[] {
 	if (record.kind === 'visit') {
 		const { pages: _, ...visit } = record.value as SignedVisit
-		return [{ ...record, value: visit }]
+		return [{ ...record, version: 1, value: visit }]
 	}
 	if (record.kind !== 'report') return [record]
 	const { kind = 'player', document: _, ...report } = record.value as ReportValue
-	return kind === 'player' ? [{ ...record, value: report }] : []
+	return kind === 'player' ? [{ ...record, version: 1, value: report }] : []
 }
 /** How each kind is found again. */
 function cardOf({ kind, value }: Golden, playerId: string) {

@@ -49,7 +49,7 @@ async function signDemo(app: Opened, name: string): Promise<string> {
 function recordsOf(store: Store, playerId: string) {
 	return goldenKinds
 		.flatMap((kind) => store.cardsAbout(kind, playerId).map(({ record }) => store.read(record)))
-		.map(({ id, kind, at, follows, value }) => ({ id, kind, at, follows, value }))
+		.map(({ id, kind, version, at, follows, value }) => ({ id, kind, version, at, follows, value }))
 }
 const [target] = process.argv.slice(2)
 if (!target) throw new Error('Name the folder to write to.')
