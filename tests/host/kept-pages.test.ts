@@ -2,6 +2,7 @@
 import { describe, expect, test } from 'vitest'
 import { Store } from '../../electron/store/store.ts'
 import type { LwDocument } from '../../shared/engine/report/document.ts'
+import { decideAll } from '../decide.ts'
 import { open, passphrase, player, signed, withPlayer } from './bench-app.ts'
 import { adult, consent, minor, put, release } from './outbox-bench.ts'
 import { opened as openedSeason, pictured, season } from './season-bench.ts'
@@ -54,9 +55,9 @@ describe('signing', () => {
 		const base64 = Buffer.from(
 			'<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 64 64"><circle r="9"/></svg>',
 		).toString('base64')
-		const { clinic } = await app.ask('clinic.get')
 		await app.ask('clinic.save', {
-			clinic: { ...clinic, logo: { mediaType: 'image/svg+xml', base64 } },
+			...(await app.ask('clinic.get')),
+			logo: { mediaType: 'image/svg+xml', base64 },
 		})
 		const visitId = await signed(app, playerId)
 		expect((await app.ask('reports.page', { visitId })).html).toContain('<img src="data:image/svg')
@@ -68,11 +69,8 @@ describe('signing', () => {
 		const bench = await openedSeason()
 		await bench.save(season)
 		await bench.plan()
-		const { draft } = await bench.ask<{ draft: { draftId: string } }>('drafts.open', {
-			playerId: bench.playerId,
-			visitDate: pictured.visitDate,
-		})
-		await bench.ask('visits.sign', { draftId: draft.draftId })
+		const draftId = await decideAll(bench.ask, bench.playerId, pictured.visitDate)
+		await bench.ask('visits.sign', { draftId })
 		expect(bench.drawn.map(({ kind }) => kind)).toContain('season-chart')
 		const before = bench.drawn.length
 		const chart = await bench.ask<{ base64: string }>('season.chart', {
@@ -170,15 +168,16 @@ describe('a page that is given out', () => {
 	})
 	test('of a squad is kept, and ends with a player that it names', async () => {
 		const { app, here, drawn } = await playerOf(player)
-		const rows = ['1', '2'].map((number) => ({
-			row: Number(number),
-			number,
-			player: { ...minor, givenName: `Given${number}` },
-			consents: [],
-		}))
+		const text = [
+			'number,given name,family name,birth date,sex',
+			'1,Given1,Family1,2013-05-02,male',
+			'2,Given2,Family2,2013-06-02,male',
+		].join('\n')
 		const { squadId } = await app.ask('squad.create', {
-			roster: { team: 'U14', day: '2027-01-20', rows },
-			answers: {},
+			text,
+			team: 'U14',
+			day: '2027-01-20',
+			same: {},
 		})
 		const summary = () => app.ask('squad.summary', { squadId, version: 'clinician' })
 		const first = await summary()
