@@ -115,6 +115,7 @@ function openFolder({ dataFolder, renderPdf, scryptCost, ...options }: AppOption
 	const now = options.now ?? (() => new Date())
 	const demo = options.demo ?? false
 	const { settings, notice } = readSettings(dataFolder, now())
+	const memory = new Memory()
 	const store = new Store(dataFolder, {
 		now,
 		actor: () => acting.getStore() ?? { personId: null, role: 'nobody', purpose: '' },
@@ -122,9 +123,9 @@ function openFolder({ dataFolder, renderPdf, scryptCost, ...options }: AppOption
 		backupFolder: settings.backupFolder,
 		outside: options.outside ?? (demo ? join(dataFolder, 'outside') : undefined),
 		remakeCard,
+		tellDamage: (says) => memory.warn(says),
 	})
 	if (notice) store.notices.push(notice)
-	const memory = new Memory()
 	const deps: Deps = {
 		store,
 		...keeperOf(store, memory, now),

@@ -13,7 +13,7 @@ import { filesIn, outsideFolder, takeFolder } from './folder.ts'
 import { KeyedStore } from './keyed-store.ts'
 import { type Opening, openAtStart } from './opening.ts'
 import { assemble } from './parts.ts'
-import type { NewRecord, StoredRecord } from './record.ts'
+import { damagedWords, type NewRecord, type StoredRecord } from './record.ts'
 import { restoreFrom } from './restore.ts'
 import { scryptCost } from './seal.ts'
 import { knownAuthors, type Signature, signatureOf } from './signatures.ts'
@@ -39,11 +39,14 @@ interface StoreOptions {
 	outside?: string
 	/** cards of records of the first versions, which do not hold them */
 	remakeCard?: RemakeCard
+	/** told of each record that a list had to leave out since it is damaged, in words */
+	tellDamage?: (says: string) => void
 }
 const nobody: Actor = { personId: null, role: 'nobody', purpose: '' }
 
 export class Store extends KeyedStore {
 	readonly #release: () => void
+	readonly #tellDamage: (says: string) => void
 	/** Where backups go unless another folder is named. */
 	backupFolder: string
 
@@ -57,6 +60,7 @@ export class Store extends KeyedStore {
 		const files = filesIn(folder, outside)
 		super(assemble(files, { cost, now, actor, remake }), files, now)
 		this.backupFolder = options.backupFolder ?? folder
+		this.#tellDamage = options.tellDamage ?? (() => {})
 		this.#release = takeFolder(folder)
 		try {
 			openAtStart(this.#opening(), () => this.backups())
@@ -116,19 +120,22 @@ export class Store extends KeyedStore {
 	}
 
 	/**
-	 * Cards about a player, in order of writing. A damaged card is read from its record.
-	 * @throws SealBroken where the record is damaged too
+	 * Cards about a player, in order of writing. A damaged card is read from its record; where that is
+	 * damaged too, it is left out and told.
 	 */
 	cardsAbout(kind: string, playerId: string): OpenCard[] {
-		return this.parts.cards.about(kind, playerId)
+		return this.parts.cards.about(kind, playerId, (row) => this.#tellDamage(damagedWords(row)))
 	}
-	/** Cards of the versions of a thing, in order of writing. */
+	/**
+	 * Cards of the versions of a thing, in order of writing.
+	 * @throws SealBroken where one is damaged, and its record too
+	 */
 	cardsOf(kind: string, thing: string): OpenCard[] {
 		return this.parts.cards.of(kind, thing)
 	}
-	/** Ids of all records about a player. */
-	recordsAbout(playerId: string): string[] {
-		return this.parts.cards.recordsAbout(playerId)
+	/** Ids of all records about a player, of one kind where it is given, in order of writing. */
+	recordsAbout(playerId: string, kind?: string): string[] {
+		return this.parts.cards.recordsAbout(playerId, kind)
 	}
 	/** Time of the last entry about each player of the list. */
 	lastEntries(playerIds: readonly string[]): Map<string, { first: string; last: string }> {

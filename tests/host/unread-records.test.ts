@@ -173,6 +173,51 @@ describe('entries of a newer program, in every kind', () => {
 	})
 })
 
+describe('records of a newer version, of every kind', () => {
+	it('are told apart from damaged ones, and everything goes on', async () => {
+		const { here, playerId, visitId } = await atWork()
+		const written = await writing(here, (store) =>
+			kindNames
+				.filter((kind) => kind !== 'anchor')
+				.map((kind, index) => {
+					const version = kinds[kind].version + 1
+					const value = nonsense[index % nonsense.length]
+					return { kind, id: store.append({ kind, at, version, value }) }
+				}),
+		)
+		const app = open(here)
+		await goesOn(app, playerId, visitId)
+		const { warnings } = await app.ask('session.status')
+		const { problems } = await app.ask('audit.verify')
+		for (const record of written) {
+			const isRemembered = rememberedKinds.some((kind) => kind === record.kind)
+			const [says, ...more] = named(isRemembered ? warnings : problems, record)
+			expect(more, record.kind).toEqual([])
+			expect(says, record.kind).toMatch(/newer version.*Install the newer version.*Nothing is lost/)
+		}
+	})
+	it('are read as far as they go', async () => {
+		const { here, playerId, visitId } = await atWork()
+		await writing(here, (store) => {
+			const [last] = store.cardsAbout('player', playerId)
+			const { value } = store.read(last!.record) as { value: { player: object } }
+			const newer = {
+				playerId,
+				player: { ...value.player, club: 'Harbour', phone: { mobile: '1' }, nickname: 'Z' },
+			}
+			const record = { kind: 'player', at, version: 2, follows: last!.record, about: playerId }
+			return [{ kind: 'player', id: store.append({ ...record, value: newer }) }]
+		})
+		const app = open(here)
+		await goesOn(app, playerId, visitId)
+		const { player: shown } = await app.ask('players.open', { playerId })
+		expect(shown).toMatchObject({ club: 'Harbour' })
+		expect(shown).not.toHaveProperty('phone')
+		const { warnings } = await app.ask('session.status')
+		expect(warnings.join('\n')).toMatch(/does not know: player.nickname, player.phone\./)
+	})
+})
+
 describe('a kind that this version does not know', () => {
 	it('is named, and everything goes on', async () => {
 		const { here, playerId, visitId } = await atWork()

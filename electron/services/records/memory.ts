@@ -35,6 +35,10 @@ export class Memory {
 	readonly warn = (...says: string[]): void => {
 		this.#warnings.push(...says)
 	}
+	/** Takes back warnings that a person has looked into. */
+	settled(said: ReadonlySet<string>): void {
+		this.#warnings = this.#warnings.filter((warning) => !said.has(warning))
+	}
 	/** Forgets everything, as locking does, save which plans are being solved. */
 	clear(): void {
 		this.clinic.clear()

@@ -14,7 +14,7 @@ export interface Opened<Kind extends KindName> extends Omit<StoredRecord, 'kind'
 	value: ValueOf<Kind>
 }
 /** The records of a kind that can be read, and a sentence for each that cannot. */
-export interface Readable<Kind extends KindName> {
+interface Readable<Kind extends KindName> {
 	records: Opened<Kind>[]
 	unread: string[]
 }
@@ -38,7 +38,7 @@ export function readRecord<Kind extends KindName>(
 	return readAs(kind, version, value)
 }
 /** @throws Refusal in words where the record cannot be read by this version */
-export function open<Kind extends KindName>(kind: Kind, record: Sealed): ValueOf<Kind> {
+function open<Kind extends KindName>(kind: Kind, record: Sealed): ValueOf<Kind> {
 	const reading = readRecord(kind, record)
 	if (reading.state === 'read') return reading.value
 	throw new Refusal(unreadableWords(record, reading))
@@ -48,11 +48,7 @@ export function openerOf(store: Store): Opener {
 		open,
 		openRecord: (kind, id) => openRecord(store, kind, id),
 		openAbout: (kind, playerId) =>
-			readable(
-				kind,
-				store.cardsAbout(kind, playerId).map(({ record }) => record),
-				(id) => sealedRecord(store, kind, id),
-			),
+			readable(kind, store.recordsAbout(playerId, kind), (id) => sealedRecord(store, kind, id)),
 		openAll(kind) {
 			const { records, damaged } = store.load([kind])
 			const { records: opened, unread } = readable(kind, records, (record) => record)

@@ -69,7 +69,6 @@ export const answerRecordSchema = z.strictObject({
 	chosen: z.array(z.strictObject({ field: z.string(), record: z.string() })),
 	by: z.string(),
 })
-export type AnswerValue = z.infer<typeof answerRecordSchema>
 
 /** What came with other content than the record of its id here, kept beside it as it came. */
 export const quarantineRecordSchema = z.strictObject({

@@ -1,4 +1,4 @@
-/** What records hold of signed visits besides the visit: notes and sendings; its pages stand in kept-pages.ts. */
+/** What records hold of signed visits besides the visit and its pages: notes and sendings. */
 import { z } from 'zod'
 
 /** Words added to a visit afterwards, with their own author and time. */
@@ -11,7 +11,6 @@ export const visitNoteRecordSchema = z.strictObject({
 	version: z.number(),
 	occurredOn: z.string().optional(),
 })
-export type VisitNoteValue = z.infer<typeof visitNoteRecordSchema>
 
 /**
  * That a report or document left: by hand (with the digest of the report), or from the outbox (with
