@@ -16,9 +16,9 @@ export type RenderPdf = (
 	options?: { password?: string },
 ) => Promise<Uint8Array>
 /** Puts a PDF that exists under a password; its pages stay as they are. */
-export type ProtectPdf = (bytes: Uint8Array, password: string) => Promise<Uint8Array>
+type ProtectPdf = (bytes: Uint8Array, password: string) => Promise<Uint8Array>
 /** The text of a PDF that exists: the paragraphs of each page. */
-export type TextOfPdf = (bytes: Uint8Array) => Promise<string[][]>
+type TextOfPdf = (bytes: Uint8Array) => Promise<string[][]>
 export interface Deps extends Keeper, Opener {
 	store: Store
 	renderPdf: RenderPdf

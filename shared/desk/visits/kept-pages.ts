@@ -1,7 +1,7 @@
 /** Pages that are kept with their bytes: those of a signed visit, and those that were given out. */
 import { z } from 'zod'
 import { keptDocumentSchema } from '../../engine/report/kept/form.ts'
-import { type KindName, kindNames } from '../../engine/report/kinds.ts'
+import type { KindName } from '../../engine/report/kinds.ts'
 
 /** A page of a signed visit, as the digest of the visit names it. */
 export const signedPageSchema = z.strictObject({
@@ -38,8 +38,7 @@ export type ReportValue = z.infer<typeof reportRecordSchema>
 
 /** The pages that are given out without having been signed, besides the kinds of documents. */
 export const pocketKind = 'season-pocket'
-export const givenKinds = [...kindNames, pocketKind] as const
-export type GivenKind = (typeof givenKinds)[number]
+export type GivenKind = KindName | typeof pocketKind
 
 /**
  * A page that was made for somebody, or given out: the value of a record of the kind 'document'.
