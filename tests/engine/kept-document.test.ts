@@ -1,5 +1,6 @@
 /** A document that is kept is read again by every version: nothing of it vanishes in silence. */
 import { describe, expect, it } from 'vitest'
+import { readValue } from '../../shared/desk/ledger/ledger.ts'
 import type { LwDocument } from '../../shared/engine/report/document.ts'
 import { reportCss } from '../../shared/engine/report/html/style.ts'
 import { toHtml } from '../../shared/engine/report/html.ts'
@@ -63,6 +64,19 @@ describe('a kept document', () => {
 		const layout = { ...one, letterhead: { ...one.letterhead, logo } }
 		const again = read({ version: 1, content: JSON.parse(JSON.stringify(layout)) })
 		expect(again).toEqual(layout)
+	})
+	it('of the outbox of version 0.1.0 is found in its record', () => {
+		const layout = JSON.parse(JSON.stringify(one))
+		const value = {
+			...{ documentId: 'd', visitId: 'v', playerId: 'p', kind: 'player', version: 1 },
+			...{ sha256: 's', base64: '', recipientId: 'player', at: '2027-01-20', by: 'A. Example' },
+		}
+		expect(readValue('document', 1, { ...value, layout })).toMatchObject({
+			state: 'read',
+			value: { ...value, document: { version: 1, content: layout } },
+			unknown: [],
+		})
+		expect(readValue('document', 1, value)).toMatchObject({ state: 'read', value, unknown: [] })
 	})
 	it('of an older form is brought up step by step, each step once and in order', () => {
 		const steps: DocumentStep[] = [

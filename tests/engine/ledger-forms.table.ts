@@ -7,7 +7,7 @@ export const forms: Readonly<Record<string, string>> = {
 	'visit 1': '8746921c16850bf6',
 	'visit 2': '0e0d551ed607c231',
 	'report 1': 'b18b5a0026a79d6f',
-	'report 2': '2dcf5ca8a3143694',
+	'report 2': 'e92f2dae858af694',
 	'person 1': '5a5a973dc2abe5f4',
 	'visit-note 1': 'a20e3d60bf91c0a9',
 	'consent 1': '32dd1a63aaf27de3',

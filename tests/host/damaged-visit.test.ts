@@ -66,7 +66,7 @@ describe('a damaged visit', () => {
 		const { app, playerId, first } = await withDamage('report')
 		for (const name of ['reports.open', 'reports.page'])
 			expect((await app.refused(name, { visitId: first })).message).toMatch(
-				/A page of this visit cannot be read.*damaged.*restore it from a backup/,
+				/The pages of this visit cannot be read.*damaged.*restore it from a backup/,
 			)
 		expect((await app.ask('visits.open', { visitId: first })).visitId).toBe(first)
 		await app.ask('visits.amend', { visitId: first, reason: 'to be printed again' })

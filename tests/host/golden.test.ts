@@ -5,11 +5,17 @@
 import { createHash } from 'node:crypto'
 import { afterEach, describe, expect, test } from 'vitest'
 import type { SignedVisit } from '../../shared/contract.ts'
-import type { ReportValue } from '../../shared/desk/visits/kept-pages.ts'
+import type { FurtherPage, ReportValue } from '../../shared/desk/visits/kept-pages.ts'
 import type { Block } from '../../shared/engine/report/document.ts'
 import { textsIn } from '../../shared/engine/report/texts.ts'
 import { type Opened, open, passphrase } from './bench-app.ts'
-import { asFirstVersion, type GoldenPlayer, goldenFolder, goldenPlayers } from './golden/golden.ts'
+import {
+	asFirstVersion,
+	type GoldenPlayer,
+	goldenFolder,
+	goldenPlayers,
+	pagesIn,
+} from './golden/golden.ts'
 import { laterVersion } from './golden/later.ts'
 import { pagesOf, tight, wordsOf } from './read-pages.ts'
 
@@ -33,10 +39,10 @@ const visitsOf = ({ records }: GoldenPlayer) =>
 			signed: record.value as SignedVisit,
 			pages: records
 				.filter(({ kind, follows }) => kind === 'report' && follows === record.id)
-				.map(({ value }) => value as ReportValue),
+				.flatMap(({ value }) => pagesIn(value as ReportValue)),
 		}))
 const latestOf = (player: GoldenPlayer) => visitsOf(player).at(-1)!
-const page = (pages: ReportValue[], kind: string) => pages.find((one) => one.kind === kind)!
+const page = (pages: FurtherPage[], kind: string) => pages.find((one) => one.kind === kind)!
 
 const closing: (() => Promise<void> | void)[] = []
 afterEach(async () => {

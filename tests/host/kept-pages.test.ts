@@ -1,9 +1,11 @@
 /** What is kept when a visit is signed, and when a page is given out. */
 import { describe, expect, test } from 'vitest'
 import { Store } from '../../electron/store/store.ts'
+import type { ReportValue } from '../../shared/desk/visits/kept-pages.ts'
 import type { LwDocument } from '../../shared/engine/report/document.ts'
 import { decideAll } from '../decide.ts'
 import { open, passphrase, player, signed, withPlayer } from './bench-app.ts'
+import { pagesIn } from './golden/golden.ts'
 import { adult, consent, minor, put, release } from './outbox-bench.ts'
 import { opened as openedSeason, pictured, season } from './season-bench.ts'
 
@@ -22,7 +24,7 @@ async function playerOf(who: object) {
 	const { playerId } = await app.ask('players.save', { player: who })
 	return { ...pages, app, here, playerId: playerId as string }
 }
-const oneRecord = async (here: string, kind: string, playerId: string) => {
+const recordsOf = async (here: string, kind: string, playerId: string) => {
 	const store = new Store(here, { cost: 1024 })
 	await store.unlock(passphrase)
 	const records = store.cardsAbout(kind, playerId).map(({ record }) => store.read(record))
@@ -42,13 +44,10 @@ describe('signing', () => {
 		expect(pages.map((page: { kind: string }) => page.kind)).toEqual(kinds)
 		expect(pages[0].sha256).toBe(reportSha256)
 		app.close()
-		const records = await oneRecord(here, 'report', playerId)
-		expect(records.map(({ value }) => (value as { kind: string }).kind)).toEqual(kinds)
-		for (const { value, version } of records)
-			expect([version, value]).toEqual([
-				2,
-				expect.objectContaining({ document: expect.anything() }),
-			])
+		const [record] = await recordsOf(here, 'report', playerId)
+		const kept = pagesIn(record!.value as ReportValue)
+		expect([record!.version, kept.map(({ kind }) => kind)]).toEqual([2, kinds])
+		for (const { document } of kept) expect(document?.content).toMatchObject({ language: 'en' })
 	})
 	test('keeps no logo with its pages: they name the one of the letterhead', async () => {
 		const { app, here, playerId } = await playerOf(minor)
@@ -62,7 +61,7 @@ describe('signing', () => {
 		const visitId = await signed(app, playerId)
 		expect((await app.ask('reports.page', { visitId })).html).toContain('<img src="data:image/svg')
 		app.close()
-		for (const { value } of await oneRecord(here, 'report', playerId))
+		for (const { value } of await recordsOf(here, 'report', playerId))
 			expect(JSON.stringify(value)).not.toContain(base64)
 	})
 	test('keeps the chart of the plan that stands, and gives that one out', async () => {

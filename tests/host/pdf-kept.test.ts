@@ -6,14 +6,15 @@ import { join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { protectPdf, textOfPdf } from '../../electron/pdf/kept.ts'
 import type { ReportValue } from '../../shared/desk/visits/kept-pages.ts'
-import { goldenPlayers } from './golden/golden.ts'
+import { goldenPlayers, pagesIn } from './golden/golden.ts'
 import { openPdf, pagesOf, tight } from './read-pages.ts'
 
 const password = 'harbour-27 Ørland'
 const pages = goldenPlayers.flatMap(({ records }) =>
 	records
 		.filter(({ kind }) => kind === 'report')
-		.map(({ value }) => Buffer.from((value as ReportValue).base64, 'base64')),
+		.flatMap(({ value }) => pagesIn(value as ReportValue))
+		.map(({ base64 }) => Buffer.from(base64, 'base64')),
 )
 const [one = pages[0]!] = pages
 let here = ''

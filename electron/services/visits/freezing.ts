@@ -1,9 +1,12 @@
 /** What is kept when a visit is signed: every kind of page that then applies to it. */
+import { z } from 'zod'
 import {
+	type FurtherPage,
 	kindsAtSigning,
 	type ReportValue,
 	type SignedPage,
 } from '../../../shared/desk/visits/kept-pages.ts'
+import { need } from '../../../shared/engine/plain/need.ts'
 import { present } from '../../../shared/engine/plain/present.ts'
 import type { LwDocument } from '../../../shared/engine/report/document.ts'
 import { keptDigest, keptForm } from '../../../shared/engine/report/kept/keep.ts'
@@ -11,7 +14,6 @@ import { type KindInput, type KindName, kinds } from '../../../shared/engine/rep
 import type { Visit } from '../../../shared/engine/visit/visit.ts'
 import type { Deps } from '../records/deps.ts'
 import { draw, sha256Of } from './drawing.ts'
-import type { PageCard } from './signed-pages.ts'
 
 /** A page before it is drawn. */
 export interface PageToDraw {
@@ -22,9 +24,8 @@ export interface PageToDraw {
 }
 /** A page as it is kept, and as the digest of the visit names it. */
 export interface DrawnPage {
-	value: Omit<ReportValue, 'visitId'>
+	kept: FurtherPage
 	named: SignedPage
-	from?: string
 }
 /** The plan of the season that stands when the visit is signed. */
 export interface PlanThen extends Pick<KindInput, 'plan' | 'version'> {
@@ -61,39 +62,40 @@ export async function drawAll(
 	for (const { kind, document, from } of pages) {
 		const bytes = await draw(deps, document)
 		const sha256 = sha256Of(bytes)
-		const kept = keptForm(document)
+		const form = keptForm(document)
 		drawn.push({
-			value: {
+			kept: {
+				kind,
 				base64: Buffer.from(bytes).toString('base64'),
 				sha256,
 				fileName: fileNameOf(visit, kind),
-				kind,
-				document: kept,
+				document: form,
+				...(from !== undefined && { from }),
 			},
-			named: { kind, sha256, documentSha256: keptDigest(kept) },
-			...(from !== undefined && { from }),
+			named: { kind, sha256, documentSha256: keptDigest(form) },
 		})
 	}
 	return drawn
 }
-/** Keeps the pages of a visit beside its record. The caller's transaction holds them together. */
-export function keepPages(
-	{ keep }: Deps,
-	visit: { record: string; visitId: string; playerId: string; version: number; at: string },
-	pages: readonly DrawnPage[],
-): void {
-	const { record, visitId, playerId, version, at } = visit
-	for (const { value, named, from } of pages) {
-		const card: PageCard = { visitId, kind: named.kind, version, ...(from && { from }) }
-		keep({
-			kind: 'report',
-			at,
-			follows: record,
-			value: { visitId, ...value },
-			about: playerId,
-			thing: visitId,
-			card,
-			does: 'create',
-		})
-	}
+/**
+ * The pages of a visit as one record holds them.
+ * @param pages the player's report first
+ */
+export function reportOf(visitId: string, pages: readonly DrawnPage[]): ReportValue {
+	const [report, ...further] = pages.map(({ kept }) => kept)
+	const { kind: _, from: __, ...player } = need(report, "the player's report")
+	return { visitId, ...player, ...(further.length > 0 && { further }) }
+}
+/** What lists know of the pages of a visit without opening them. */
+export const reportCardSchema = z.object({
+	visitId: z.string(),
+	/** what the page of a season was made from */
+	from: z.string().optional(),
+})
+export function reportCard({
+	visitId,
+	further = [],
+}: ReportValue): z.infer<typeof reportCardSchema> {
+	const from = further.find((page) => page.from !== undefined)?.from
+	return { visitId, ...(from !== undefined && { from }) }
 }

@@ -10,7 +10,7 @@ import type { Memory } from '../records/memory.ts'
 import { Refusal } from '../records/refusal.ts'
 import { documentCardSchema, keepDocument, readStored, type StoredDocument } from './documents.ts'
 import { sha256Of } from './drawing.ts'
-import { pageCardSchema } from './signed-pages.ts'
+import { reportCardSchema } from './freezing.ts'
 
 /** What is asked for: a kind of page, and what it is made from. */
 interface Wanted {
@@ -69,21 +69,20 @@ export function signedPageFrom(
 	{ kind, from }: Wanted,
 ): Given | undefined {
 	const cards = players.idsOf(playerId).flatMap((id) => deps.store.cardsAbout('report', id))
-	const found = readCards(pageCardSchema, cards).filter(
-		({ card }) => card.kind === kind && card.from === from,
-	)
+	const found = readCards(reportCardSchema, cards).filter(({ card }) => card.from === from)
 	for (const { record } of found.reverse()) {
-		const page = readPage(deps, record)
+		const page = readPage(deps, record, kind)
 		if (page) return page
 	}
 	return undefined
 }
 /** Undefined where it cannot be read: it is then made again. */
-function readPage({ openRecord }: Deps, record: string): Given | undefined {
+function readPage({ openRecord }: Deps, record: string, kind: GivenKind): Given | undefined {
 	try {
 		const { at, value } = openRecord('report', record)
-		const bytes = Buffer.from(value.base64, 'base64')
-		return sha256Of(bytes) === value.sha256 ? { bytes, at } : undefined
+		const page = value.further?.find((one) => one.kind === kind)
+		const bytes = Buffer.from(page?.base64 ?? '', 'base64')
+		return page && sha256Of(bytes) === page.sha256 ? { bytes, at } : undefined
 	} catch (error) {
 		if (error instanceof Refusal) return undefined
 		throw error

@@ -2,7 +2,6 @@
  * The pages of a signed visit as they were kept at signing: bytes and document, bound by digest to
  * the visit. They are read, never made again.
  */
-import { z } from 'zod'
 import type { SignedVisit } from '../../../shared/contract.ts'
 import type { KeptDocument } from '../../../shared/engine/report/kept/form.ts'
 import { keptDigest } from '../../../shared/engine/report/kept/keep.ts'
@@ -11,15 +10,6 @@ import type { Deps } from '../records/deps.ts'
 import { Refusal } from '../records/refusal.ts'
 import { sha256Of } from './drawing.ts'
 
-/** What the card of a record of the kind 'report' says; version 0.1.0 made none. */
-export const pageCardSchema = z.object({
-	visitId: z.string(),
-	kind: z.string(),
-	version: z.number(),
-	/** what a page of a season was made from */
-	from: z.string().optional(),
-})
-export type PageCard = z.infer<typeof pageCardSchema>
 export interface SignedPage {
 	/** the record it stands in */
 	record: string
@@ -59,10 +49,10 @@ export function signedPage(deps: Deps, signed: Signed, kind: KindName): SignedPa
 				? 'No report is stored for this visit.'
 				: 'This page was kept when the visit was signed and is gone. Restore it from a backup.',
 		)
-	const bytes = Buffer.from(found.value.base64, 'base64')
-	if (found.value.sha256 !== sha256 || sha256Of(bytes) !== sha256) throw notAsSigned()
-	const { fileName, document } = found.value
-	return { record: found.record, bytes, sha256, fileName, document }
+	const bytes = Buffer.from(found.base64, 'base64')
+	if (found.sha256 !== sha256 || sha256Of(bytes) !== sha256) throw notAsSigned()
+	const { record, fileName, document } = found
+	return { record, bytes, sha256, fileName, document }
 }
 /**
  * The document of a page, checked like its bytes; undefined where version 0.1.0 kept none, or a
@@ -79,24 +69,20 @@ export function signedDocument(
 	if (keptDigest(document) !== named) throw notAsSigned()
 	return document
 }
-/** @throws Refusal where a page of the kind is there and cannot be read */
+/** @throws Refusal where the pages are there and cannot be read */
 function find(deps: Deps, { record: visitRecord, visit }: Signed, kind: KindName) {
 	let trouble: Refusal | undefined
-	for (const { record } of pagesOfKind(deps, visit.visitId, kind).reverse()) {
+	for (const { record } of deps.store.cardsOf('report', visit.visitId).reverse()) {
 		try {
 			const { value, follows } = deps.openRecord('report', record)
-			if (follows === visitRecord) return { record, value }
+			if (follows !== visitRecord) continue
+			const page = kind === 'player' ? value : value.further?.find((one) => one.kind === kind)
+			return page && { record, ...page }
 		} catch (error) {
 			if (!(error instanceof Refusal)) throw error
 			trouble = error
 		}
 	}
-	if (trouble) throw new Refusal(`A page of this visit cannot be read. ${trouble.message}`)
+	if (trouble) throw new Refusal(`The pages of this visit cannot be read. ${trouble.message}`)
 	return undefined
 }
-/** Version 0.1.0 kept the player's report alone, and said so in no card. */
-const pagesOfKind = ({ store }: Deps, visitId: string, kind: KindName) =>
-	store.cardsOf('report', visitId).filter(({ card }) => {
-		const read = pageCardSchema.safeParse(card)
-		return (read.success ? read.data.kind : 'player') === kind
-	})

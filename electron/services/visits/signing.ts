@@ -21,7 +21,14 @@ import { Refusal } from '../records/refusal.ts'
 import { planThen } from '../season/standing.ts'
 import { knownDraft, needDraft } from './drafts.ts'
 import { draw, pdfOf } from './drawing.ts'
-import { type DrawnPage, drawAll, fileNameOf, furtherPages, keepPages } from './freezing.ts'
+import {
+	type DrawnPage,
+	drawAll,
+	fileNameOf,
+	furtherPages,
+	reportCard,
+	reportOf,
+} from './freezing.ts'
 import type { Amends } from './memory.ts'
 import { amendmentOf } from './reports.ts'
 import { earlierVisits, latest } from './visits.ts'
@@ -204,13 +211,12 @@ function freeze(
 	return { ...frozen, digest: digestOf({ ...frozen, reportSha256 }), reportSha256 }
 }
 function keepSigned(
-	deps: Deps,
+	{ store, keep }: Deps,
 	{ playerId, amends, before }: Composed,
 	signed: SignedVisit,
 	pages: readonly DrawnPage[],
 	draftId: string,
 ): void {
-	const { store, keep } = deps
 	const { visitId, signedAt } = signed
 	store.together(() => {
 		const visitRecord = keep({
@@ -223,8 +229,17 @@ function keepSigned(
 			card: visitCard(signed),
 			does: amends ? 'amend' : 'sign',
 		})
-		const version = signed.version ?? 1
-		keepPages(deps, { record: visitRecord, visitId, playerId, version, at: signedAt }, pages)
+		const report = reportOf(visitId, pages)
+		keep({
+			kind: 'report',
+			at: signedAt,
+			follows: visitRecord,
+			value: report,
+			about: playerId,
+			thing: visitId,
+			card: reportCard(report),
+			does: 'create',
+		})
 		store.dropDraft(draftId)
 	})
 }

@@ -23,16 +23,30 @@ export const kindsAtSigning = [
 	'season-chart',
 ] as const satisfies readonly KindName[]
 
-/** A page of a signed visit: the value of a record of the kind 'report'. */
-export const reportRecordSchema = z.strictObject({
-	visitId: z.string(),
+/** A page as it was drawn, with the document it was drawn from. */
+const page = {
 	base64: z.string(),
 	sha256: z.string(),
 	fileName: z.string(),
-	/** absent: the player's report, the only one that version 0.1.0 kept */
-	kind: z.string().optional(),
 	/** absent in version 0.1.0 */
 	document: keptDocumentSchema.optional(),
+}
+const furtherPageSchema = z.strictObject({
+	/** the name of a kind of document; a newer version may know more of them */
+	kind: z.string(),
+	...page,
+	/** what a page of a season was made from */
+	from: z.string().optional(),
+})
+export type FurtherPage = z.infer<typeof furtherPageSchema>
+/**
+ * The pages of a signed visit, the value of a record of the kind 'report': the player's report, and
+ * besides it those that applied. Version 0.1.0 kept the bytes of the report alone.
+ */
+export const reportRecordSchema = z.strictObject({
+	visitId: z.string(),
+	...page,
+	further: z.array(furtherPageSchema).optional(),
 })
 export type ReportValue = z.infer<typeof reportRecordSchema>
 

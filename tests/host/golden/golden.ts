@@ -3,7 +3,7 @@ import { readdirSync, readFileSync } from 'node:fs'
 import { visitCard } from '../../../electron/services/records/cards.ts'
 import { Store } from '../../../electron/store/store.ts'
 import type { SignedVisit } from '../../../shared/contract.ts'
-import type { ReportValue } from '../../../shared/desk/visits/kept-pages.ts'
+import type { FurtherPage, ReportValue } from '../../../shared/desk/visits/kept-pages.ts'
 import { clinic } from '../../demo.ts'
 import { folder, open, passphrase } from '../bench-app.ts'
 
@@ -43,8 +43,8 @@ export function asFirstVersion(record: Golden): Golden[] {
 		return [{ ...record, version: 1, value: visit }]
 	}
 	if (record.kind !== 'report') return [record]
-	const { kind = 'player', document: _, ...report } = record.value as ReportValue
-	return kind === 'player' ? [{ ...record, version: 1, value: report }] : []
+	const { further: _, document: __, ...report } = record.value as ReportValue
+	return [{ ...record, version: 1, value: report }]
 }
 /** How each kind is found again. */
 function cardOf({ kind, value }: Golden, playerId: string) {
@@ -53,10 +53,14 @@ function cardOf({ kind, value }: Golden, playerId: string) {
 		const card = visitCard(value as SignedVisit)
 		return { about: playerId, thing: card.visitId, card }
 	}
-	const { visitId, kind: page } = value as ReportValue
-	const card = page === undefined ? {} : { card: { visitId, kind: page, version: 1 } }
-	return { about: playerId, thing: visitId, ...card }
+	const { visitId } = value as ReportValue
+	return { about: playerId, thing: visitId }
 }
+/** The pages of a report record, by kind; the player's report first. */
+export const pagesIn = ({ visitId: _, further = [], ...report }: ReportValue): FurtherPage[] => [
+	{ kind: 'player', ...report },
+	...further,
+]
 /** A folder whose store holds the set, under the usual passphrase. */
 export async function goldenFolder(
 	change: (record: Golden) => Golden[] = (record) => [record],

@@ -1,4 +1,4 @@
-/** A page of a signed visit: its bytes, and the document they were drawn from. */
+/** The pages of a signed visit: their bytes, and the documents they were drawn from. */
 import { present } from '../../../engine/plain/present.ts'
 import { reportRecordSchema } from '../../visits/kept-pages.ts'
 import { defineKind } from '../kind.ts'
@@ -14,7 +14,7 @@ export const reportKind = defineKind({
 	travels: { pack: 'player', home: true, share: true },
 	chained: false,
 	audit: 'create',
-	words: { one: 'page of a visit', many: 'pages of visits' },
+	words: { one: 'report', many: 'reports' },
 	// a report is about the visit that it follows
 	foundBy: (_, followed) => {
 		const visit = followed()

@@ -1,5 +1,2 @@
-/**
- * Version 2 says which kind of page it is and keeps its document: before there was the player's
- * report alone, as bytes.
- */
+/** Version 2 keeps further pages, and documents: before there were the bytes of one report alone. */
 export const reportFrom1To2 = (value: unknown): unknown => value
