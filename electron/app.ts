@@ -129,7 +129,10 @@ function openFolder({ dataFolder, renderPdf, scryptCost, ...options }: AppOption
 	const deps: Deps = {
 		store,
 		...keeperOf(store, memory, now),
-		...openerOf(store),
+		...openerOf(store, {
+			unread: memory.warn,
+			partly: (record, unknown) => memory.unread.takePartly(record, unknown),
+		}),
 		renderPdf,
 		protectPdf,
 		textOfPdf,

@@ -4,7 +4,7 @@
  */
 import { availableParallelism } from 'node:os'
 import { Worker } from 'node:worker_threads'
-import { BadLogo } from '../../shared/engine/report/logo.ts'
+import { BadLogo } from '../../shared/engine/report/bad-logo.ts'
 import type { Task, TaskAnswer, TaskResult } from './tasks.ts'
 import { UnprintableText } from './unprintable.ts'
 import { UnreadablePdf } from './unreadable.ts'

@@ -2,7 +2,8 @@
 import type { LwDocument } from '../../shared/engine/report/document.ts'
 
 export type Task =
-	| { does: 'draw'; document: LwDocument; password?: string }
+	/** `logoMustShow`: a page without its logo will not do */
+	| { does: 'draw'; document: LwDocument; password?: string; logoMustShow?: boolean }
 	| { does: 'protect'; bytes: Uint8Array; password: string }
 	| { does: 'read'; bytes: Uint8Array }
 /** Bytes of a PDF, or the paragraphs of each page. */

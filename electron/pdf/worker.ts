@@ -2,6 +2,8 @@
 import { randomBytes } from 'node:crypto'
 import { parentPort } from 'node:worker_threads'
 import pdfmake from 'pdfmake'
+import { BadLogo } from '../../shared/engine/report/bad-logo.ts'
+import type { LwDocument } from '../../shared/engine/report/document.ts'
 import { fontFiles } from './fonts.ts'
 import { checkGlyphs } from './glyphs.ts'
 import { definitionOf } from './layout.ts'
@@ -14,11 +16,42 @@ pdfmake.addFonts({ Noto: fontFiles })
 
 const ownerPassword = (): string => randomBytes(24).toString('hex')
 
-async function draw({ document, password }: Extract<Task, { does: 'draw' }>): Promise<TaskResult> {
+type Drawing = Extract<Task, { does: 'draw' }>
+type Protection = Parameters<typeof definitionOf>[1]
+async function drawn(document: LwDocument, protection: Protection): Promise<Uint8Array> {
+	const printer = pdfmake.createPdf(definitionOf(document, protection))
+	return new Uint8Array(await printer.getBuffer())
+}
+const withoutLogo = ({ letterhead: { logo: _logo, ...letterhead }, ...document }: LwDocument) => ({
+	...document,
+	letterhead,
+})
+/**
+ * The page; where its logo cannot be drawn, the page without it: a letterhead never holds up a
+ * report. @throws BadLogo where the logo must show and cannot
+ */
+async function bytesOf({ document, logoMustShow }: Drawing, protection: Protection) {
+	if (!document.letterhead.logo) return drawn(document, protection)
+	try {
+		return await drawn(document, protection)
+	} catch (error) {
+		const plain = await drawn(withoutLogo(document), protection)
+		if (!logoMustShow) return plain
+		if (error instanceof BadLogo) throw error
+		throw new BadLogo(
+			`logo: it cannot be drawn, given a picture that stops the page (${wordsOf(error)}), ` +
+				'allowed: a PNG or JPEG picture. Save the picture anew',
+		)
+	}
+}
+/** What draws the page also throws plain texts. */
+const wordsOf = (error: unknown): string =>
+	(error instanceof Error ? error.message : String(error)).slice(0, 200)
+async function draw(task: Drawing): Promise<TaskResult> {
+	const { document, password } = task
 	checkGlyphs(document)
 	const protection = password === undefined ? undefined : { password, owner: ownerPassword() }
-	const printer = pdfmake.createPdf(definitionOf(document, protection))
-	return { bytes: new Uint8Array(await printer.getBuffer()) }
+	return { bytes: await bytesOf(task, protection) }
 }
 /** What encrypts and reads is large and seldom needed: it is loaded when first asked for. */
 async function answerTo(task: Task): Promise<TaskResult> {
@@ -39,7 +72,7 @@ parentPort?.on('message', async ({ id, task }: { id: number; task: Task }) => {
 			id,
 			ok: false,
 			name: error instanceof Error ? error.name : 'Error',
-			message: error instanceof Error ? error.message : String(error),
+			message: wordsOf(error),
 		})
 	}
 })

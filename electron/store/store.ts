@@ -11,6 +11,7 @@ import { destroyForGood } from './destruction.ts'
 import { inWords } from './disk.ts'
 import { filesIn, outsideFolder, takeFolder } from './folder.ts'
 import { KeyedStore } from './keyed-store.ts'
+import type { FolderLock } from './lock.ts'
 import { type Opening, openAtStart } from './opening.ts'
 import { assemble } from './parts.ts'
 import { damagedWords, type NewRecord, type StoredRecord } from './record.ts'
@@ -45,8 +46,8 @@ interface StoreOptions {
 const nobody: Actor = { personId: null, role: 'nobody', purpose: '' }
 
 export class Store extends KeyedStore {
-	readonly #release: () => void
 	readonly #tellDamage: (says: string) => void
+	readonly #held: FolderLock
 	/** Where backups go unless another folder is named. */
 	backupFolder: string
 
@@ -61,11 +62,12 @@ export class Store extends KeyedStore {
 		super(assemble(files, { cost, now, actor, remake }), files, now)
 		this.backupFolder = options.backupFolder ?? folder
 		this.#tellDamage = options.tellDamage ?? (() => {})
-		this.#release = takeFolder(folder)
+		this.#held = takeFolder(folder, (words) => this.#lost(words))
 		try {
 			openAtStart(this.#opening(), () => this.backups())
+			this.notices.push(...this.#held.notices)
 		} catch (error) {
-			this.#release()
+			this.#held.release()
 			throw inWords(error, folder)
 		}
 	}
@@ -77,7 +79,25 @@ export class Store extends KeyedStore {
 		this.lock()
 		this.parts.heads.close()
 		this.parts.database.close()
-		this.#release()
+		this.#held.release()
+	}
+	/** Another PC holds the folder: nothing more is written here. */
+	#lost(words: string): void {
+		this.notices.push(words)
+		try {
+			this.lock()
+		} catch {
+			this.parts.keyring.lock()
+		}
+	}
+	/** As it is, and @throws FolderTaken where another PC holds the folder meanwhile. */
+	override async unlock(passphrase: string): Promise<string> {
+		this.#held.mustHold()
+		return super.unlock(passphrase)
+	}
+	override async unlockWithRecoveryKey(typed: string, newPassphrase: string): Promise<string> {
+		this.#held.mustHold()
+		return super.unlockWithRecoveryKey(typed, newPassphrase)
 	}
 
 	/** The name of this installation in the order that all stores agree on. */

@@ -16,14 +16,21 @@ function unlike(was: unknown, is: unknown, path: string): { path: string; says: 
 	return Object.keys(was).flatMap((key) => unlike(was[key], is[key], `${path} / ${key}`))
 }
 /**
- * @param version that wrote the fixture
+ * @param written by which version, and which opening or homecoming of its fixture it is
  * @returns a sentence for each answer, or part of one, that is not as it was and that no row of the
  * table of intended changes names
  */
-export function lostSince(version: string, was: Views, is: Views): string[] {
-	const known = changedSince.filter((change) => change.of.includes(version))
+export function lostSince(
+	written: { version: string; opening: string },
+	was: Views,
+	is: Views,
+): string[] {
+	const known = changedSince.filter(
+		({ of, opening }) =>
+			of.includes(written.version) && (opening ?? written.opening) === written.opening,
+	)
 	return Object.entries(was)
 		.flatMap(([name, before]) => unlike(before, is[name], name))
-		.filter(({ path }) => !known.some((change) => change.where.test(path)))
+		.filter(({ path }) => !known.some(({ where }) => where.test(path)))
 		.map(({ path, says }) => `${path}: ${says}`)
 }

@@ -30,14 +30,14 @@ describe.each(fixtureNames())('written by %s', (name) => {
 			const app = await opened(opening)
 			await app.ask('session.unlock', { passphrase: opening.passphrase })
 			const { views } = await viewsOf(app.call, opening.lastRow)
-			expect(lostSince(version, opening.views, views)).toEqual([])
+			expect(lostSince({ version, opening: opening.name }, opening.views, views)).toEqual([])
 			if (opening.recoveryKey === undefined) return
 			const other = await opened(opening)
 			const newPassphrase = 'a wholly other set of words'
 			const { recoveryKey } = opening
 			await other.ask('session.unlockWithRecoveryKey', { recoveryKey, newPassphrase })
 			const again = await viewsOf(other.call, opening.lastRow)
-			expect(lostSince(version, opening.views, again.views)).toEqual([])
+			expect(lostSince({ version, opening: opening.name }, opening.views, again.views)).toEqual([])
 		})
 		test('lets in whoever it let in, and nobody else', async () => {
 			const app = await opened(opening)
@@ -61,7 +61,9 @@ describe.each(fixtureNames())('written by %s', (name) => {
 			const { views } = await viewsOf(again.call, opening.lastRow)
 			const untouched = (all: Views) =>
 				Object.fromEntries(Object.entries(all).filter(([view]) => !counting.test(view)))
-			expect(lostSince(version, untouched(opening.views), untouched(views))).toEqual([])
+			expect(
+				lostSince({ version, opening: opening.name }, untouched(opening.views), untouched(views)),
+			).toEqual([])
 		})
 	})
 	const backups = openings.filter((one) => one.kind === 'backup')
@@ -78,19 +80,22 @@ describe.each(fixtureNames())('written by %s', (name) => {
 			const { views } = await viewsOf(app.call, backup.lastRow)
 			const clinical = (all: Views) =>
 				Object.fromEntries(Object.entries(all).filter(([view]) => ofPlayers.test(view)))
-			expect(lostSince(version, clinical(backup.views), clinical(views))).toEqual([])
+			expect(
+				lostSince({ version, opening: backup.name }, clinical(backup.views), clinical(views)),
+			).toEqual([])
 			expect((await app.ask('audit.verify')).problems).toEqual([])
 		},
 	)
 	test.each(homecomings)('what $from brings home is merged as it was previewed', async (coming) => {
 		const home = openings.find((one) => one.name === coming.into)
+		const written = { version, opening: coming.from }
 		const app = await opened(home!)
 		await app.ask('session.unlock', { passphrase: home!.passphrase })
 		const given = { file: join(fixtures, name, coming.from), passphrase: coming.passphrase }
 		const preview = await app.ask('outreach.previewMerge', given)
-		expect(lostSince(version, { preview: coming.result }, { preview })).toEqual([])
+		expect(lostSince(written, { preview: coming.result }, { preview })).toEqual([])
 		const merged = await app.ask('outreach.merge', given)
-		expect(lostSince(version, { preview: coming.result }, { preview: merged })).toEqual([])
+		expect(lostSince(written, { preview: coming.result }, { preview: merged })).toEqual([])
 		expect((await app.ask('audit.verify')).problems).toEqual([])
 	})
 })

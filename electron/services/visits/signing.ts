@@ -19,7 +19,7 @@ import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
 import { Refusal } from '../records/refusal.ts'
 import { planThen } from '../season/standing.ts'
-import { knownDraft, needDraft } from './drafts.ts'
+import { draftToSign, knownDraft, needDraft } from './drafts.ts'
 import { draw, pdfOf } from './drawing.ts'
 import {
 	type DrawnPage,
@@ -73,7 +73,7 @@ function compose(
 ): Composed {
 	const { players, shelf } = memory
 	const { playerId, amends } = knownDraft(memory, draftId)
-	const { content } = needDraft(deps, draftId)
+	const { content } = signing ? draftToSign(deps, draftId) : needDraft(deps, draftId)
 	const clinic = letterheadFor(memory)
 	const parsed = parseVisit({ ...content.visit, player: players.entry(playerId).player })
 	if (!parsed.ok)

@@ -1,5 +1,6 @@
 /** The calls about packs that go out and come home. */
 import { z } from 'zod'
+import { boundedRecord } from '../../engine/plain/bounded.ts'
 import { call, clinicians, treating } from '../workplace/call.ts'
 import { filePath, id, nothing, secret } from '../workplace/shapes.ts'
 import { mergeCountsSchema } from './merge-counts.ts'
@@ -45,6 +46,9 @@ const mergeResult = z.strictObject({
 	notices: z.array(z.string()),
 	questions: z.number(),
 })
+
+/** When an entry was typed, by the clock of that PC, and whether it was this one. */
+const typed = z.strictObject({ at: z.string(), here: z.boolean() })
 
 export const outreachCalls = {
 	/**
@@ -169,7 +173,7 @@ export const outreachCalls = {
 			what: z.enum(['details', 'consent', 'version']),
 			id,
 			playerId: id.optional(),
-			choices: z.record(z.string().max(60), id),
+			choices: boundedRecord(60, id, 100),
 		}),
 		nothing,
 		clinicians,
@@ -181,12 +185,16 @@ export const outreachCalls = {
 			differences: z.array(
 				z.strictObject({ path: z.string(), first: z.string(), second: z.string() }),
 			),
+			/** those that a person must choose, with what is known of their typing */
+			asked: z.array(
+				z.strictObject({ path: z.string(), first: typed.optional(), second: typed.optional() }),
+			),
 		}),
 		treating,
 	),
 	/** Joins two drafts of one visit; `choices` by path the draft whose value stands. */
 	'outreach.joinDrafts': call(
-		z.strictObject({ drafts: z.array(id).length(2), choices: z.record(z.string().max(200), id) }),
+		z.strictObject({ drafts: z.array(id).length(2), choices: boundedRecord(200, id, 5000) }),
 		nothing,
 		clinicians,
 	),

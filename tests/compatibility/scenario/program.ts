@@ -60,7 +60,7 @@ export class World {
 	ms: number
 	readonly program: Program
 	readonly #root: string
-	readonly #outside: string
+	readonly outside: string
 	readonly #note: (text: string) => void
 	/**
 	 * @param outside where the PC keeps what does not belong into the folder of the records
@@ -70,8 +70,8 @@ export class World {
 		this.program = program
 		this.ms = Date.parse(start)
 		this.#root = mkdtempSync(join(tmpdir(), 'lastwright-made-'))
-		this.#outside = outside ?? join(this.#root, 'outside')
-		mkdirSync(this.#outside, { recursive: true })
+		this.outside = outside ?? join(this.#root, 'outside')
+		mkdirSync(this.outside, { recursive: true })
 		this.#note = note
 	}
 	now = (): Date => new Date(this.ms)
@@ -93,7 +93,7 @@ export class World {
 			now: this.now,
 			scryptCost: cheapCost,
 			note: this.#note,
-			outside: this.#outside,
+			outside: this.outside,
 		})
 		const call = (name: string, input: unknown = {}) => {
 			this.ms += 1000
