@@ -1,13 +1,20 @@
 /** What a record of the kind 'protocol' holds: a version of the thresholds, by whom and why. */
 import { z } from 'zod'
-import { protocolSchema } from '../../engine/protocol/protocol.ts'
+import { protocolSchema, refuseLimits } from '../../engine/protocol/protocol.ts'
+import { rows } from '../../engine/protocol/rows.ts'
 
-/**
- * A threshold that this version does not have is left out by name; one beyond its limits makes the
- * whole version unreadable, as the rules could not work with it.
- */
 export const protocolRecordSchema = z.strictObject({
-	file: protocolSchema,
+	file: protocolSchema.extend({
+		// a threshold that this version does not have cannot be worked by: it is left out by name
+		values: z
+			.record(
+				z.string().refine((key) => Object.hasOwn(rows, key)),
+				z.number(),
+			)
+			// one beyond its limits cannot be worked with either: the version before it counts
+			.superRefine(refuseLimits)
+			.optional(),
+	}),
 	why: z.string(),
 	by: z.string(),
 	at: z.string(),
