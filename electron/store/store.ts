@@ -40,6 +40,8 @@ interface StoreOptions {
 	outside?: string
 	/** cards of records of the first versions, which do not hold them */
 	remakeCard?: RemakeCard
+	/** whether a copy of the folder is nothing to tell anybody of, as with the demo's */
+	isCopyMeant?: boolean
 	/** told of each record that a list had to leave out since it is damaged, in words */
 	tellDamage?: (says: string) => void
 }
@@ -61,6 +63,7 @@ export class Store extends KeyedStore {
 		const files = filesIn(folder, outside)
 		super(assemble(files, { cost, now, actor, remake }), files, now)
 		this.backupFolder = options.backupFolder ?? folder
+		this.isCopyMeant = options.isCopyMeant ?? false
 		this.#tellDamage = options.tellDamage ?? (() => {})
 		this.#held = takeFolder(folder, (words) => this.#lost(words))
 		try {
