@@ -27,6 +27,7 @@ import { PackRefused } from './pack-refused.ts'
 import { FileRefused, readRegularFile, startOfFile } from './regular-file.ts'
 import { passphraseBytes, seal, unseal, wrap } from './seal.ts'
 
+export type { Unread } from './pack-entries.ts'
 export { PackRefused } from './pack-refused.ts'
 
 /** Longest file that is read or written: it stands in memory whole. A choice of this program. */

@@ -6,7 +6,6 @@ import { playerSchema } from '../../../shared/engine/visit/visit.ts'
 import type { Kind, Store } from '../../store/store.ts'
 import type { Deps } from '../records/deps.ts'
 import type { KeptRecord } from '../records/keep.ts'
-import { reloadMemory } from '../records/load.ts'
 import type { Memory } from '../records/memory.ts'
 import { Refusal } from '../records/refusal.ts'
 import { openQuestions } from './questions.ts'
@@ -37,7 +36,6 @@ export function answerQuestion(
 	const { joins, writes } = settle({ store, question, chosen, playerId, at })
 	const value = { what, of: id, joins, chosen, by: memory.people.acts().name }
 	keepTogether([...writes, { kind: 'answer', at, value, about: playerId }])
-	reloadMemory(memory, deps)
 	return {}
 }
 function chosenFrom({ fields }: Question, choices: Record<string, string>): Chosen {

@@ -1,40 +1,28 @@
 /** Packing at home: one sealed file with what a day elsewhere needs, and nothing more. */
+import { z } from 'zod'
 import type { InputOf, OutputOf } from '../../../shared/contract.ts'
-import type { Carried } from '../../../shared/desk/outreach/carried.ts'
+import type { Carried, CarriedPerson } from '../../../shared/desk/outreach/carried.ts'
+import { goesOut } from '../../../shared/desk/outreach/travels.ts'
 import { dayHere } from '../../../shared/desk/workplace/local-day.ts'
 import { protocolIdentity } from '../../../shared/engine/assess.ts'
 import { digestOf } from '../../../shared/engine/plain/canonical.ts'
 import { addDays } from '../../../shared/engine/plain/days.ts'
+import { present } from '../../../shared/engine/plain/present.ts'
 import { type Unfinished, writePack } from '../../store/pack-file.ts'
-import type { Kind } from '../../store/store.ts'
+import type { Store } from '../../store/store.ts'
 import type { PlayerEntry } from '../players/memory.ts'
 import { fullName } from '../players/names.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
 import { Refusal } from '../records/refusal.ts'
 import { visitsOf } from '../visits/visits.ts'
+import { makerOf } from './arrival.ts'
+import { recordsIdOf } from './authors.ts'
 import { basesOf, draftsToCarry } from './drafts-out.ts'
 import type { OutValue } from './pack-log.ts'
 import { newFileIn, packWords } from './pack-words.ts'
 
 type Wish = InputOf<'outreach.makePack'>
-/** What is about a player and travels; what was sent stays at home. */
-const travels: readonly Kind[] = [
-	'player',
-	'visit',
-	'report',
-	'visit-note',
-	'consent',
-	'hold',
-	'merge',
-	'season',
-	'answer',
-	'squad',
-	'sending-note',
-]
-const ofVisits: readonly string[] = ['visit', 'report', 'visit-note'] satisfies readonly Kind[]
-/** What is about nobody and travels, its latest version only. */
-const ofClinic: readonly Kind[] = ['clinic', 'settings', 'shelf', 'protocol', 'person']
 /** common practice, no source: an outreach trip is days, not months */
 const longestDays = 90
 
@@ -62,6 +50,9 @@ export async function makePack(
 	const person = people.acts()
 	const about: Unfinished = {
 		direction: 'out',
+		recordsId: recordsIdOf(store),
+		...present({ installation: makerOf(store) }),
+		people: peopleToCarry(memory, records),
 		madeAt: now().toISOString(),
 		madeBy: { personId: person.personId, name: person.name },
 		expires,
@@ -86,6 +77,7 @@ export async function makePack(
 	const { packId, madeAt, counts } = manifest
 	noteOut(deps, {
 		what: 'out',
+		form: manifest.version,
 		packId,
 		madeAt,
 		by: person.name,
@@ -121,19 +113,28 @@ async function mustBePackable(
 		throw new Refusal('The day of expiry cannot stand.', [
 			{ path: 'expires', message: `given ${expires}, allowed: ${today} to ${last}` },
 		])
-	if (await store.isPassphraseOf(memory.people.acts().slot, passphrase))
-		throw new Refusal('A pack has a passphrase of its own.', [
-			{
-				path: 'passphrase',
-				message:
-					'given your own passphrase, allowed: another one, so that a lost laptop opens nothing ' +
-					'here',
-			},
-		])
+	await mustBeNew(memory, store, passphrase)
 	const chosen = playerIds.map((id) => memory.players.entry(id))
 	if (new Set(playerIds).size !== playerIds.length)
 		throw new Refusal('A player stands twice in the list. Choose each once.')
 	return chosen
+}
+/** @throws Refusal where somebody here has this passphrase; whose it is is not told */
+async function mustBeNew(
+	{ people }: Pick<Memory, 'people'>,
+	store: Store,
+	passphrase: string,
+): Promise<void> {
+	for (const slot of new Set(people.all().map((person) => person.slot)))
+		if (await store.isPassphraseOf(slot, passphrase))
+			throw new Refusal('A pack has a passphrase of its own.', [
+				{
+					path: 'passphrase',
+					message:
+						'given one that opens these records, allowed: a new one, so that a lost laptop opens ' +
+						'nothing here',
+				},
+			])
 }
 /** The visits of each player that travel, the latest first. */
 function visitsToCarry(
@@ -150,7 +151,7 @@ function visitsToCarry(
 	)
 }
 function recordsToCarry(
-	{ clinic, shelf, people }: Memory,
+	{ clinic, shelf }: Memory,
 	{ store }: Deps,
 	playerIds: ReadonlySet<string>,
 	visitIds: ReadonlySet<string>,
@@ -160,18 +161,43 @@ function recordsToCarry(
 		clinic.recordIds.settings,
 		shelf.recordId,
 		...clinic.protocolVersions.map(({ savedAs }) => savedAs),
-		...people.all().map(({ recordId }) => recordId),
 	])
 	return store
 		.carry([...playerIds], (kind, about) =>
-			about === undefined
-				? ofClinic.includes(kind)
-				: playerIds.has(about) && travels.includes(kind),
+			about === undefined ? goesOut(kind) === 'clinic' : goesOut(kind) === 'player',
 		)
 		.filter(({ id, kind, about, value }) => {
-			if (about === undefined) return latest.has(id)
-			return !ofVisits.includes(kind) || visitIds.has((value as { visitId: string }).visitId)
+			// who works here goes out as a list, without PINs; whose installation wrote what, whole
+			if (kind === 'person') return false
+			if (about === undefined) return kind === 'installation' || latest.has(id)
+			const { data } = ofVisitSchema.safeParse(value)
+			return data === undefined || visitIds.has(data.visitId)
 		})
+}
+/** What belongs to a visit says so. */
+const ofVisitSchema = z.looseObject({ visitId: z.string() })
+const signerSchema = z.looseObject({ signer: z.looseObject({ personId: z.string() }) })
+/** Who made the pack, the owner, and who signed what is in it: no PIN, and nobody else. */
+function peopleToCarry(
+	{ people }: Pick<Memory, 'people'>,
+	records: readonly Carried[],
+): CarriedPerson[] {
+	const needed = new Set([
+		people.acts().personId,
+		people.owner()?.personId,
+		...records.map(({ value }) => signerSchema.safeParse(value).data?.signer.personId),
+	])
+	return people
+		.all()
+		.filter(({ personId }) => needed.has(personId))
+		.map(({ personId, slot, name, registration, role, active }) => ({
+			personId,
+			slot,
+			name,
+			registration,
+			role,
+			active,
+		}))
 }
 function noteOut({ store, keep }: Deps, value: OutValue): void {
 	keep({ kind: 'pack', value, does: 'export' })

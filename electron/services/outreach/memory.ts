@@ -6,8 +6,21 @@ import type { Remembered } from '../records/remember.ts'
 export interface PackNote
 	extends Pick<
 		Manifest,
-		'packId' | 'madeAt' | 'expires' | 'home' | 'players' | 'counts' | 'bases' | 'protocol' | 'shelf'
+		| 'packId'
+		| 'madeAt'
+		| 'expires'
+		| 'home'
+		| 'recordsId'
+		| 'players'
+		| 'counts'
+		| 'bases'
+		| 'protocol'
+		| 'shelf'
 	> {
+	/** of the pack's file; absent where program 0.1.0 opened it */
+	form?: number
+	/** the last day on which this laptop was at work, ISO 8601 */
+	latestDay?: string
 	personId: string
 	by: string
 	openedAt: string

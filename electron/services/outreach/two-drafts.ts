@@ -2,7 +2,6 @@
 import { draftContentSchema, type InputOf, type OutputOf } from '../../../shared/contract.ts'
 import { joinDraftContents } from '../../../shared/desk/outreach/drafts.ts'
 import type { Deps } from '../records/deps.ts'
-import { reloadMemory } from '../records/load.ts'
 import type { Memory } from '../records/memory.ts'
 import { Refusal } from '../records/refusal.ts'
 import type { DraftValue } from '../visits/memory.ts'
@@ -109,7 +108,7 @@ const itemWords = (item: unknown): string =>
  * @throws Refusal where a choice is missing, or the values do not go together
  */
 export function joinByChoice(
-	memory: Memory,
+	memory: Pick<Memory, 'drafts'>,
 	deps: Deps,
 	{ drafts, choices }: InputOf<'outreach.joinDrafts'>,
 ): OutputOf<'outreach.joinDrafts'> {
@@ -119,12 +118,11 @@ export function joinByChoice(
 		throw new Refusal('These are not two drafts of one visit. Nothing was changed.')
 	const content = joinedContent(first, second, choices)
 	const { playerId } = first.value
+	const at = laterOf(first.at, second.at)
+	const value = { ...first.value, content }
 	store.together(() => {
 		store.dropDraft(second.id)
-		store.saveDraft(first.id, laterOf(first.at, second.at), {
-			...first.value,
-			content,
-		})
+		store.saveDraft(first.id, at, value)
 		store.audit({
 			function: 'update',
 			objectRef: `draft:${first.id}`,
@@ -132,7 +130,8 @@ export function joinByChoice(
 			purpose: 'joined by choice after an outreach day',
 		})
 	})
-	reloadMemory(memory, deps)
+	memory.drafts.drop(second.id)
+	memory.drafts.take(first.id, value, at)
 	return {}
 }
 const isSameVisit = (first: OpenDraft, second: OpenDraft): boolean =>

@@ -3,36 +3,28 @@ import { rmSync } from 'node:fs'
 import { join } from 'node:path'
 import type { InputOf, OutputOf } from '../../../shared/contract.ts'
 import type { Carried, CarriedDraft } from '../../../shared/desk/outreach/carried.ts'
+import { comesHome, goesOut } from '../../../shared/desk/outreach/travels.ts'
 import { type AwayTrail, chainAway } from '../../../shared/desk/records/away-trail.ts'
 import type { RegisterLine } from '../../../shared/desk/records/retention.ts'
 import { dayHere } from '../../../shared/desk/workplace/local-day.ts'
 import { protocolIdentity } from '../../../shared/engine/assess.ts'
 import { digestOf } from '../../../shared/engine/plain/canonical.ts'
+import { present } from '../../../shared/engine/plain/present.ts'
 import { type Unfinished, writePack } from '../../store/pack-file.ts'
-import { type Kind, ownerSlot, type Store } from '../../store/store.ts'
+import { ownerSlot, type Store } from '../../store/store.ts'
 import { destroyedLines } from '../backups/retention.ts'
 import { fullName } from '../players/names.ts'
 import type { Deps } from '../records/deps.ts'
-import { reloadMemory } from '../records/load.ts'
 import type { Memory } from '../records/memory.ts'
 import { Refusal } from '../records/refusal.ts'
 import { visitsOf } from '../visits/visits.ts'
+import { makerOf } from './arrival.ts'
+import { signed } from './authors.ts'
 import { basesOf, draftsToCarry } from './drafts-out.ts'
 import { packNote } from './laptop.ts'
 import type { PackNote } from './memory.ts'
 import { idOfDigest, newFileIn, packWords } from './pack-words.ts'
 
-/** What a store keeps to itself on the way home. */
-const stays: readonly Kind[] = ['anchor', 'register', 'pack', 'quarantine', 'trail']
-/** What stays on a laptop that was emptied, so that it still opens and shows its register. */
-const keptHere: readonly string[] = [
-	'register',
-	'clinic',
-	'person',
-	'settings',
-	'shelf',
-	'protocol',
-] satisfies readonly Kind[]
 /** Under this name the laptop keeps which file of the way back was made last. */
 const returnNote = 'pack-return'
 interface ReturnNote {
@@ -40,7 +32,17 @@ interface ReturnNote {
 	receipt: string
 	stamp: string
 	at: string
+	/** which file for the way back it was, from 1; absent where program 0.1.0 made it */
+	turn?: number
 }
+/** Records on a laptop that go home: what it says of players, and its own public key. */
+export const recordsForHome = ({ players }: Pick<Memory, 'players'>, store: Store): Carried[] =>
+	store
+		.carry([...players.byId.keys()], (kind) => comesHome(kind) && kind !== 'trail')
+		.filter(
+			({ kind, about, origin }) =>
+				about !== undefined || (kind === 'installation' && origin === store.origin),
+		)
 
 const laptopDrafts = ({ drafts }: Pick<Memory, 'drafts'>, store: Store): CarriedDraft[] =>
 	draftsToCarry(store, [...drafts.byId.keys()].sort())
@@ -59,10 +61,11 @@ export async function makeReturn(
 ): Promise<OutputOf<'outreach.makeReturn'>> {
 	const { store, now } = deps
 	const pack = await mustBeFromPack(memory, deps, passphrase)
-	const records = store.carry([...memory.players.byId.keys()], (kind) => !stays.includes(kind))
+	const records = recordsForHome(memory, store)
 	const trail = trailRecord(deps, pack.packId, Math.max(0, ...records.map(({ tick }) => tick)))
 	const drafts = laptopDrafts(memory, store)
-	const about = aboutReturn(memory, deps, pack)
+	const turn = (returnNoteOf(store)?.turn ?? 0) + 1
+	const about = aboutReturn(memory, deps, pack, turn)
 	const name = `return-${dayHere(now())}-${digestOf(about).slice(0, 6)}.lwpack`
 	const file = newFileIn(folder, name)
 	const { manifest, receipt, bytes } = await packWords(
@@ -74,6 +77,7 @@ export async function makeReturn(
 		receipt,
 		stamp: stampOf(memory, store),
 		at: manifest.madeAt,
+		turn,
 	}
 	store.setSealedSetting(returnNote, note)
 	store.audit({ function: 'export', objectRef: `pack-file:${manifest.packId.slice(0, 8)}` })
@@ -101,15 +105,18 @@ function aboutReturn(
 	{ people, clinic, players, shelf }: Memory,
 	deps: Deps,
 	pack: PackNote,
+	turn: number,
 ): Unfinished {
 	const person = people.acts()
 	return {
 		direction: 'return',
 		answers: pack.packId,
+		turn,
 		madeAt: deps.now().toISOString(),
 		madeBy: { personId: person.personId, name: person.name },
 		expires: pack.expires,
 		home: pack.home,
+		...present({ recordsId: pack.recordsId, installation: makerOf(deps.store) }),
 		clinicName: clinic.letterhead?.name ?? '',
 		players: players.ordered().map(({ card }) => ({
 			playerId: card.playerId,
@@ -137,14 +144,16 @@ function trailRecord({ store, now }: Deps, packId: string, lastTick: number): Ca
 		problems,
 		rows: chainAway(packId, store.origin, rows),
 	}
-	return {
+	return signed(store, {
 		id: idOfDigest(digestOf(value)),
 		kind: 'trail',
+		version: 1,
 		at: value.madeAt,
 		origin: store.origin,
 		tick: lastTick + 1,
+		number: 0,
 		value,
-	}
+	})
 }
 
 /**
@@ -160,31 +169,33 @@ export async function removeHere(
 	const { store, keep, now } = deps
 	const { pack, back } = mustBeHome(memory, store, receipt)
 	await store.backupsDone()
-	const leaving = store
-		.carry([...memory.players.byId.keys()], () => true)
-		.filter(({ kind }) => !keptHere.includes(kind))
+	const leaving = store.carry([...memory.players.byId.keys()], leavesLaptop)
 	const lines = registerLines(memory, deps, leaving, {
 		rule: 'pack brought home',
 		reason: `pack ${pack.packId} was merged at home, receipt ${back.receipt}`,
 	})
+	const emptied: PackNote = { ...pack, players: [], bases: [], removedAt: now().toISOString() }
 	store.destroy(
 		leaving.map(({ id }) => id),
 		[...memory.drafts.byId.keys()],
 		() => {
 			for (const value of lines) keep({ kind: 'register', value, does: 'destroy' })
-			const emptied: PackNote = {
-				...pack,
-				players: [],
-				bases: [],
-				removedAt: now().toISOString(),
-			}
 			store.setSealedSetting(packNote, emptied)
 		},
 	)
 	for (const { folder, file } of store.backups()) rmSync(join(folder, file), { force: true })
-	reloadMemory(memory, deps)
+	forgetPlayers(memory, emptied)
 	return { records: leaving.length, lines: lines.length }
 }
+/** The clinic's own records stay on a laptop that was emptied, and its register. */
+const leavesLaptop = (kind: string): boolean => goesOut(kind) !== 'clinic' && kind !== 'register'
+/** What was remembered of players and of what was sent is forgotten; the clinic stays. */
+function forgetPlayers({ players, holds, drafts, outbox, outreach }: Memory, emptied: PackNote) {
+	for (const room of [players, holds, drafts, outbox, outreach]) room.clear()
+	outreach.pack = emptied
+}
+const returnNoteOf = (store: Store): ReturnNote | undefined =>
+	store.sealedSetting(returnNote) as ReturnNote | undefined
 /** @returns the pack of these records and the file of the way back that home has read */
 function mustBeHome(
 	memory: Memory,
@@ -192,7 +203,7 @@ function mustBeHome(
 	receipt: string,
 ): { pack: PackNote; back: ReturnNote } {
 	const { pack } = memory.outreach
-	const back = store.sealedSetting(returnNote) as ReturnNote | undefined
+	const back = returnNoteOf(store)
 	if (!pack || pack.removedAt)
 		throw new Refusal('There is no pack on these records. Nothing was removed.')
 	if (!back)

@@ -2,6 +2,7 @@
 import { z } from 'zod'
 import { call, clinicians, treating } from '../workplace/call.ts'
 import { filePath, id, nothing, secret } from '../workplace/shapes.ts'
+import { playerChangesSchema } from './changes.ts'
 
 const mergeCounts = z.strictObject({
 	in: z.number(),
@@ -9,6 +10,10 @@ const mergeCounts = z.strictObject({
 	already: z.number(),
 	quarantined: z.number(),
 	heldBack: z.number(),
+	/** not taken in, since it cannot be what it says; absent in merges of program 0.1.0 */
+	refused: z.number().optional(),
+	/** kept until this PC has a newer version; absent in merges of program 0.1.0 */
+	waits: z.number().optional(),
 	before: z.number(),
 	after: z.number(),
 })
@@ -24,7 +29,13 @@ const mergeDuplicates = z.array(
 	}),
 )
 const mergeQuarantined = z.array(
-	z.strictObject({ record: z.string(), kind: z.string(), says: z.string() }),
+	z.strictObject({
+		record: z.string(),
+		kind: z.string(),
+		says: z.string(),
+		/** absent in merges of program 0.1.0, which put beside only what clashed */
+		why: z.enum(['quarantined', 'refused', 'waits']).optional(),
+	}),
 )
 const mergeDraftsBoth = z.array(
 	z.strictObject({ playerId: z.string(), name: z.string(), drafts: z.array(z.string()) }),
@@ -52,6 +63,10 @@ const mergeResult = z.strictObject({
 	trailRows: z.number(),
 	notices: z.array(z.string()),
 	questions: z.number(),
+	/** what it changes, player by player, in words */
+	changes: z.array(playerChangesSchema),
+	/** players whose changes are not told */
+	morePlayers: z.number(),
 })
 
 export const outreachCalls = {
@@ -105,6 +120,7 @@ export const outreachCalls = {
 					duplicates: mergeDuplicates,
 					quarantined: mergeQuarantined,
 					draftsBoth: mergeDraftsBoth,
+					changes: z.array(playerChangesSchema),
 				}),
 			),
 			questions: z.array(

@@ -4,6 +4,7 @@
  * them.
  */
 import { z } from 'zod'
+import { staffRoles } from '../records/people.ts'
 
 const id = z.string().min(1).max(80)
 const origin = z.string().max(40)
@@ -43,6 +44,17 @@ export type DraftBase = z.infer<typeof draftBaseSchema>
 const makerSchema = z.object({ origin, publicKey: z.string().max(200) })
 export type Maker = z.infer<typeof makerSchema>
 
+/** Someone of the clinic as a laptop needs to know them; a PIN never travels. */
+export const carriedPersonSchema = z.object({
+	personId: id,
+	slot: id,
+	name: z.string(),
+	registration: z.string(),
+	role: z.enum(staffRoles),
+	active: z.boolean(),
+})
+export type CarriedPerson = z.infer<typeof carriedPersonSchema>
+
 export const manifestSchema = z.object({
 	format: z.literal('lastwright-pack'),
 	/** of the file's form: 1 of program 0.1.0, 2 since */
@@ -63,6 +75,8 @@ export const manifestSchema = z.object({
 	recordsId: z.string().optional(),
 	/** from version 2 */
 	installation: makerSchema.optional(),
+	/** who works at home, as far as the laptop needs them; from version 2 */
+	people: z.array(carriedPersonSchema).optional(),
 	clinicName: z.string(),
 	players: z.array(
 		z.object({

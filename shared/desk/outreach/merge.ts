@@ -12,8 +12,17 @@ import {
 	joinFields,
 } from './heads.ts'
 
-/** What makes a record the same in every store: all of it but its card. */
-export const recordDigest = (record: Carried): string => digestOf({ ...record, card: null })
+/**
+ * What makes a record the same in every store: all of it but its card, and what later versions of
+ * the program put beside it.
+ */
+export const recordDigest = ({
+	number: _,
+	signature: __,
+	version = 1,
+	...record
+}: Carried): string =>
+	digestOf({ ...record, card: null, version: version === 1 ? undefined : version })
 /** What makes a draft's content the same. */
 export const draftDigest = ({ value }: Pick<CarriedDraft, 'value'>): string => digestOf(value)
 
@@ -42,21 +51,26 @@ export function draftStep(
 	return coming === base ? 'keep' : 'both'
 }
 /**
- * Counts that are shown and kept. What came in is what was added, already there, put aside or held
- * back.
+ * What becomes of a record that comes: taken in, there already, put beside one with other content,
+ * held back since it was destroyed here, not taken in since it cannot be what it says, or kept until
+ * this PC has a newer version.
  */
-export interface MergeCounts {
+export const outcomes = ['added', 'already', 'quarantined', 'heldBack', 'refused', 'waits'] as const
+export type Outcome = (typeof outcomes)[number]
+/**
+ * Counts that are shown and kept; records of earlier merges have neither `refused` nor `waits`.
+ * What came is, record by record, one of the outcomes.
+ */
+export type MergeCounts = Record<Exclude<Outcome, 'refused' | 'waits'>, number> & {
+	refused?: number | undefined
+	waits?: number | undefined
 	in: number
-	added: number
-	already: number
-	quarantined: number
-	heldBack: number
 	before: number
 	after: number
 }
 /** Whether nothing that came is unaccounted for, and nothing went that was here. */
 export const countsAgree = (counts: MergeCounts): boolean =>
-	counts.in === counts.added + counts.already + counts.quarantined + counts.heldBack &&
+	counts.in === outcomes.reduce((sum, outcome) => sum + (counts[outcome] ?? 0), 0) &&
 	counts.after === counts.before + counts.added
 
 /**

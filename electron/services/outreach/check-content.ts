@@ -1,0 +1,106 @@
+/** What a record that comes home says: as far as it can be checked against what stands here. */
+import { z } from 'zod'
+import { contract } from '../../../shared/contract.ts'
+import type { Carried } from '../../../shared/desk/outreach/carried.ts'
+import { awayProblems, awayTrailSchema } from '../../../shared/desk/records/away-trail.ts'
+import { consentProblems, consentSchema } from '../../../shared/desk/records/consent.ts'
+import type { Role } from '../../../shared/desk/workplace/call.ts'
+import { sha256Of } from '../visits/drawing.ts'
+import type { Arrival } from './arrival.ts'
+import type { Trouble } from './check-record.ts'
+import { signedParts, visitTrouble } from './check-visit.ts'
+import { readable } from './versions.ts'
+
+/** Longest record that is taken in, in bytes of its JSON; a report of many pages has a tenth of it. */
+const longestRecord = 8 * 2 ** 20
+const refused = (because: string): Trouble => ({ outcome: 'refused', because })
+
+const ofKind = new Map<string, (arrival: Arrival, record: Carried) => Trouble | undefined>([
+	['visit', visitTrouble],
+	['report', reportTrouble],
+	['visit-note', noteTrouble],
+	['consent', consentTrouble],
+	['answer', answerTrouble],
+	['trail', trailTrouble],
+	['installation', installationTrouble],
+])
+export function contentTrouble(arrival: Arrival, record: Carried): Trouble | undefined {
+	const bytes = Buffer.byteLength(JSON.stringify(record.value) ?? '')
+	if (bytes > longestRecord)
+		return refused(`has ${bytes} bytes, more than a record may have (${longestRecord})`)
+	return ofKind.get(record.kind)?.(arrival, record)
+}
+const reportSchema = z.looseObject({ base64: z.base64(), sha256: z.string() })
+/** The bytes must be those whose sum stands in the signed visit. */
+function reportTrouble({ deps: { store } }: Arrival, { value, follows }: Carried) {
+	const report = reportSchema.safeParse(value).data
+	const visit = follows === undefined ? undefined : signedParts(readable(store, follows)?.value)
+	if (!report || !visit) return refused('is no report of a visit that is here')
+	const sum = sha256Of(Buffer.from(report.base64, 'base64'))
+	return sum === report.sha256 && sum === visit.reportSha256
+		? undefined
+		: refused('is not the one that was signed: its SHA-256 is another one')
+}
+const noteSchema = z.looseObject({ what: z.string(), by: z.string() })
+/** A countersignature, or that a visit is in error, counts for what it permits: only who may makes it. */
+function noteTrouble({ memory: { people } }: Arrival, { value }: Carried) {
+	const note = noteSchema.safeParse(value).data
+	if (!note) return refused('is no note on a visit')
+	const call = noteCalls.get(note.what)
+	if (!call) return refused('is a note of a sort that is not known here')
+	const who: readonly Role[] = contract[call].who
+	const isBy = people
+		.all()
+		.some(
+			({ active, role, name }) =>
+				active && who.includes(role) && (note.by === name || note.by.startsWith(`${name}, `)),
+		)
+	return isBy
+		? undefined
+		: refused(`was written by ${note.by}, who is not here one who may write it`)
+}
+/** The call by which each sort of note is written. */
+const noteCalls = new Map<string, keyof typeof contract>([
+	['in-error', 'visits.markInError'],
+	['countersign', 'visits.countersign'],
+	['late-entry', 'visits.addNote'],
+	['statement', 'visits.addNote'],
+])
+function consentTrouble({ today }: Arrival, { value }: Carried) {
+	const consent = consentSchema.safeParse(value).data
+	if (!consent) return refused('is no consent')
+	const [problem] = consentProblems(consent, today)
+	if (problem) return refused(`cannot stand (${problem.path}: ${problem.message})`)
+	return consent.withdrawn !== undefined && consent.withdrawn > today
+		? refused(`was withdrawn on ${consent.withdrawn}, which is not yet come`)
+		: undefined
+}
+const answerSchema = z.looseObject({ joins: z.array(z.string()) })
+/** An answer may put to rest only records of the player it is about. */
+function answerTrouble({ deps: { store } }: Arrival, { value, about = '' }: Carried) {
+	const answer = answerSchema.safeParse(value).data
+	if (!answer) return refused('is no answer')
+	const theirs = new Set(store.recordsAbout(about))
+	return answer.joins.every((id) => theirs.has(id))
+		? undefined
+		: refused('puts records of others to rest')
+}
+/** The laptop's own rows, of this outing, whole as they left it. */
+function trailTrouble({ pack: { manifest } }: Arrival, { value, origin }: Carried) {
+	const trail = awayTrailSchema.safeParse(value).data
+	if (!trail) return refused('is no audit trail of a laptop')
+	const maker = manifest.installation?.origin
+	if (trail.workstationId !== origin || (maker !== undefined && maker !== origin))
+		return refused('is the audit trail of another installation than the file names')
+	if (trail.packId !== manifest.answers) return refused('is the audit trail of another pack')
+	const [problem] = awayProblems([{ ...trail, problems: [] }])
+	return problem === undefined ? undefined : refused(`is not whole: ${problem}`)
+}
+const installationSchema = z.looseObject({ origin: z.string(), publicKey: z.string() })
+/** Only the laptop's own, with the key that the file names. */
+function installationTrouble({ keys }: Arrival, { value, origin }: Carried) {
+	const installation = installationSchema.safeParse(value).data
+	return installation?.origin === origin && keys.get(origin) === installation.publicKey
+		? undefined
+		: refused('is the key of another installation than the file names')
+}
