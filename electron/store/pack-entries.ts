@@ -15,6 +15,8 @@ import { seal, unseal } from './seal.ts'
 export const longestEntry = 32 * 2 ** 20
 /** Most entries of one pack. A choice of this program. */
 export const mostEntries = 400_000
+/** Most bytes that all entries of a pack unfold to: they stand in memory together. */
+export const mostUnfolded = 512 * 2 ** 20
 /** Deepest nesting of an entry; no record comes near it, and reading a deeper one would not end well. */
 const deepest = 64
 /** First byte of an entry from version 2 on. */
@@ -83,6 +85,7 @@ export function openEntries(
 	{ sha256: sums, records }: { sha256: readonly string[]; records: number },
 ): Entries {
 	const entries: Entries = { records: [], drafts: [], unread: [] }
+	let unfolded = 0
 	let from = 0
 	let index = 0
 	for (; from < body.length; index++) {
@@ -91,28 +94,37 @@ export function openEntries(
 		const line = body.subarray(from, end).toString('latin1')
 		const sealed = Buffer.from(line, 'base64')
 		const bytes = unseal(key, heading.packId, 'entry', sealed, [index, ...boundVersion(heading)])
-		takeEntry(entries, bytes, { index, sum: sums[index] ?? '', heading, isDraft: index >= records })
+		const place = { index, sum: sums[index] ?? '', isDraft: index >= records }
+		const clear = clearOf(bytes, heading)
+		unfolded += typeof clear === 'string' ? longestEntry : clear.length
+		if (unfolded > mostUnfolded) throw new PackRefused(tooMuch)
+		takeEntry(entries, clear, bytes, place)
 		from = end + 1
 	}
 	if (index !== sums.length || from !== body.length)
 		throw new PackRefused('The pack does not hold what its manifest lists. Nothing was changed.')
 	return entries
 }
+const tooMuch =
+	`The pack unfolds to more than ${mostUnfolded} bytes, which no pack of this program does. ` +
+	'Nothing was changed.'
 interface Place {
 	index: number
 	sum: string
-	heading: Sealing
 	isDraft: boolean
 }
-function takeEntry(entries: Entries, bytes: Uint8Array, place: Place): void {
-	const found = contentOf(bytes, place)
+function takeEntry(entries: Entries, clear: Clear, bytes: Uint8Array, place: Place): void {
+	const found = contentOf(clear, bytes, place)
 	const unread = 'why' in found ? found : takeContent(entries, found.content, place)
 	if (unread) entries.unread.push({ entry: place.index + 1, ...unread })
 }
 type Why = Omit<Unread, 'entry'>
 /** The content of an entry, or why there is none. */
-function contentOf(bytes: Uint8Array, { index, sum, heading }: Place): Why | { content: unknown } {
-	const clear = clearOf(bytes, heading)
+function contentOf(
+	clear: Clear,
+	bytes: Uint8Array,
+	{ index, sum }: Place,
+): Why | { content: unknown } {
 	if (clear === 'newer') return { why: clear, content: Buffer.from(bytes).toString('base64') }
 	if (clear === 'too-large') return { why: clear, content: undefined }
 	if (sha256(clear) !== sum)
@@ -145,7 +157,8 @@ const hasMore = (found: unknown, { shape }: z.ZodObject): boolean =>
 	found !== null &&
 	Object.keys(found).some((key) => !Object.hasOwn(shape, key))
 /** The bytes of an entry's JSON, or why there are none. */
-function clearOf(bytes: Uint8Array, { version }: Sealing): Uint8Array | 'newer' | 'too-large' {
+type Clear = Uint8Array | 'newer' | 'too-large'
+function clearOf(bytes: Uint8Array, { version }: Sealing): Clear {
 	if (version === 1) return bytes.length > longestEntry ? 'too-large' : bytes
 	const packed = bytes.subarray(1)
 	if (bytes[0] === codecs.none) return packed.length > longestEntry ? 'too-large' : packed

@@ -12,7 +12,14 @@ import {
 	manifestSchema,
 } from '../../shared/desk/outreach/carried.ts'
 import { putInPlace } from './files.ts'
-import { type Entries, mostEntries, openEntries, sealEntry, sha256 } from './pack-entries.ts'
+import {
+	type Entries,
+	mostEntries,
+	mostUnfolded,
+	openEntries,
+	sealEntry,
+	sha256,
+} from './pack-entries.ts'
 import {
 	boundVersion,
 	type Heading,
@@ -76,11 +83,7 @@ export async function writePack(
 	const entries = [...records, ...drafts].map((record) =>
 		Buffer.from(JSON.stringify(record), 'utf8'),
 	)
-	if (entries.length > mostEntries)
-		throw new PackRefused(
-			`These are ${entries.length} records, more than one pack carries (${mostEntries}). Choose ` +
-				'fewer players or less history. No half pack was left there.',
-		)
+	mustFit(entries)
 	const counts: Record<string, number> = {}
 	for (const { kind } of records) counts[kind] = (counts[kind] ?? 0) + 1
 	const manifest: Manifest = {
@@ -104,6 +107,16 @@ export async function writePack(
 		)
 	writeWhole(file, whole)
 	return { manifest, receipt: receiptOf(key, head.bodySha256), bytes: whole.length }
+}
+/** @throws PackRefused where there is more than a pack may hold: it could not be read again */
+function mustFit(entries: readonly Uint8Array[]): void {
+	const bytes = entries.reduce((sum, { length }) => sum + length, 0)
+	if (entries.length <= mostEntries && bytes <= mostUnfolded) return
+	throw new PackRefused(
+		`These are ${entries.length} records with ${bytes} bytes; one pack carries ${mostEntries} ` +
+			`records and ${mostUnfolded} bytes. Choose fewer players or less history. No half pack was ` +
+			'left there.',
+	)
 }
 async function headOf(
 	key: Uint8Array,

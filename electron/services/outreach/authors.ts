@@ -1,5 +1,7 @@
 /** Who wrote a record, as far as the store can tell. */
+import { createPublicKey, verify } from 'node:crypto'
 import type { Carried } from '../../../shared/desk/outreach/carried.ts'
+import { canonicalJson } from '../../../shared/engine/plain/canonical.ts'
 import type { Store } from '../../store/store.ts'
 
 export type Word = 'good' | 'wrong' | 'unsigned' | 'unknown-author'
@@ -14,8 +16,22 @@ export const recordsIdOf = (store: Store): string => signing(store).recordsId ??
 export const formerOriginsOf = (store: Store): readonly string[] =>
 	signing(store).formerOrigins ?? []
 export const signs = (store: Store): boolean => signing(store).signatureOf !== undefined
-export const wordOf = (store: Store, record: Carried, further: ReadonlyMap<string, string>): Word =>
-	signing(store).signatureOf?.(record, further) ?? 'unsigned'
+export function wordOf(store: Store, record: Carried, further: ReadonlyMap<string, string>): Word {
+	const own = signing(store)
+	if (own.signatureOf) return own.signatureOf(record, further)
+	if (record.signature === undefined) return 'unsigned'
+	const publicKey = further.get(record.origin)
+	if (publicKey === undefined) return 'unknown-author'
+	const { id, kind, version, at, follows, origin, tick, number, about, thing, card, value } = record
+	const whole = { id, kind, version, at, follows, origin, tick, number, about, thing, card, value }
+	const key = createPublicKey({
+		key: Buffer.from(publicKey, 'base64'),
+		type: 'spki',
+		format: 'der',
+	})
+	const signature = Buffer.from(record.signature, 'base64')
+	return verify(null, Buffer.from(canonicalJson(whole)), key, signature) ? 'good' : 'wrong'
+}
 /** A record that is not in the store, with this installation's signature where it has one. */
 export function signed(store: Store, record: Carried): Carried {
 	const signature = signing(store).sign?.(record)

@@ -12,7 +12,7 @@ import { signedParts, visitTrouble } from './check-visit.ts'
 import { readable } from './versions.ts'
 
 /** Longest record that is taken in, in bytes of its JSON; a report of many pages has a tenth of it. */
-const longestRecord = 8 * 2 ** 20
+const longestRecord = 4 * 2 ** 20
 const refused = (because: string): Trouble => ({ outcome: 'refused', because })
 
 const ofKind = new Map<string, (arrival: Arrival, record: Carried) => Trouble | undefined>([
@@ -21,14 +21,18 @@ const ofKind = new Map<string, (arrival: Arrival, record: Carried) => Trouble | 
 	['visit-note', noteTrouble],
 	['consent', consentTrouble],
 	['answer', answerTrouble],
+	['merge', mergeTrouble],
 	['trail', trailTrouble],
 	['installation', installationTrouble],
 ])
-export function contentTrouble(arrival: Arrival, record: Carried): Trouble | undefined {
-	const bytes = Buffer.byteLength(JSON.stringify(record.value) ?? '')
-	if (bytes > longestRecord)
-		return refused(`has ${bytes} bytes, more than a record may have (${longestRecord})`)
-	return ofKind.get(record.kind)?.(arrival, record)
+export const contentTrouble = (arrival: Arrival, record: Carried): Trouble | undefined =>
+	ofKind.get(record.kind)?.(arrival, record)
+/** Looked at before anything else: what else is done with a record takes time by its length. */
+export function sizeTrouble(_: Arrival, { value, card }: Carried): Trouble | undefined {
+	const bytes = Buffer.byteLength(JSON.stringify([value, card]))
+	return bytes > longestRecord
+		? refused(`has ${bytes} bytes, more than a record may have (${longestRecord})`)
+		: undefined
 }
 const reportSchema = z.looseObject({ base64: z.base64(), sha256: z.string() })
 /** The bytes must be those whose sum stands in the signed visit. */
@@ -84,6 +88,33 @@ function answerTrouble({ deps: { store } }: Arrival, { value, about = '' }: Carr
 	return answer.joins.every((id) => theirs.has(id))
 		? undefined
 		: refused('puts records of others to rest')
+}
+const mergeSchema = z.looseObject({
+	mergeId: z.string(),
+	from: z.string(),
+	into: z.string(),
+	undone: z.boolean(),
+})
+/** Two players are shown as one in one way round only, here and on the laptop. */
+function mergeTrouble({ deps: { store } }: Arrival, { value }: Carried) {
+	const merge = mergeSchema.safeParse(value).data
+	if (!merge) return refused('is no joining of two players')
+	if (merge.undone) return undefined
+	const into = new Map<string, string>()
+	const standing = new Map<string, z.infer<typeof mergeSchema>>()
+	for (const record of store.load(['merge']).records) {
+		const other = mergeSchema.safeParse(record.value).data
+		if (other) standing.set(other.mergeId, other)
+	}
+	for (const other of standing.values()) if (!other.undone) into.set(other.from, other.into)
+	if (into.has(merge.from)) return refused('joins a player who is joined with another one already')
+	const passed = new Set<string>()
+	for (let at: string | undefined = merge.into; at !== undefined; at = into.get(at)) {
+		if (at === merge.from || passed.has(at))
+			return refused('joins two players the other way round than here')
+		passed.add(at)
+	}
+	return undefined
 }
 /** The laptop's own rows, of this outing, whole as they left it. */
 function trailTrouble({ pack: { manifest } }: Arrival, { value, origin }: Carried) {

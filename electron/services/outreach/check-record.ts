@@ -7,7 +7,7 @@ import type { Outcome } from '../../../shared/desk/outreach/merge.ts'
 import type { Arrival } from './arrival.ts'
 import { recordName } from './aside-words.ts'
 import { authorTrouble } from './check-author.ts'
-import { contentTrouble } from './check-content.ts'
+import { contentTrouble, sizeTrouble } from './check-content.ts'
 import { kindTrouble } from './check-kind.ts'
 import { subjectTrouble } from './check-subject.ts'
 import { readable } from './versions.ts'
@@ -24,7 +24,13 @@ export interface Trouble {
 }
 type Check = (arrival: Arrival, record: Carried) => Trouble | undefined
 /** In this order: the first that finds something speaks. */
-const checks: readonly Check[] = [kindTrouble, authorTrouble, subjectTrouble, contentTrouble]
+const checks: readonly Check[] = [
+	sizeTrouble,
+	kindTrouble,
+	authorTrouble,
+	subjectTrouble,
+	contentTrouble,
+]
 
 /** @param gone ids of records that were destroyed here by the rule */
 export function verdictOf(arrival: Arrival, record: Carried, gone: ReadonlySet<string>): Verdict {
@@ -32,7 +38,7 @@ export function verdictOf(arrival: Arrival, record: Carried, gone: ReadonlySet<s
 	if (gone.has(record.id)) return { outcome: 'heldBack', says: '' }
 	const held = store.holds(record)
 	if (held === 'same') return { outcome: 'already', says: '' }
-	if (held === 'other') return { outcome: 'quarantined', says: clashWords(arrival, record) }
+	if (held === 'other') return { outcome: 'clash', says: clashWords(arrival, record) }
 	for (const check of checks) {
 		const trouble = check(arrival, record)
 		if (trouble) return spoken(arrival, record, trouble)

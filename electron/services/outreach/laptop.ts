@@ -26,12 +26,18 @@ export const packNote = 'pack'
 export async function openPackHere(
 	{ store, now }: Deps,
 	file: string,
-	passphrase: string,
+	passphrase: string | undefined,
 ): Promise<{ records: number; visits: number; recoveryKey: string }> {
 	if (store.isSetUp)
 		throw new Refusal(
 			'There are records on this PC already. A pack opens on a laptop without records, or in ' +
 				'another data folder.',
+		)
+	if (!passphrase)
+		throw new Refusal(
+			'This is a pack: it opens with the passphrase that was chosen when it was made. Nothing was ' +
+				'changed.',
+			[{ path: 'passphrase', message: 'given nothing, allowed: the passphrase of the pack' }],
 		)
 	const pack = await packWords(() => readPack(fileToRead(file), passphrase))
 	const { manifest, records, drafts } = pack

@@ -1,9 +1,8 @@
 /** What the records at home keep of packs: each that went out, each that came home. */
 import type { CarriedDraft } from '../../../shared/desk/outreach/carried.ts'
 import type { PlayerChanges } from '../../../shared/desk/outreach/changes.ts'
-import type { MergeCounts } from '../../../shared/desk/outreach/merge.ts'
+import type { AsideWhy, MergeCounts } from '../../../shared/desk/outreach/merge.ts'
 import type { Store } from '../../store/store.ts'
-import type { AsideWhy } from './set-aside.ts'
 
 export interface OutValue {
 	what: 'out'

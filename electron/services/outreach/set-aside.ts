@@ -1,13 +1,11 @@
 /** What came and was not taken in, kept as a record of its own: nothing that came is lost. */
 import type { Carried } from '../../../shared/desk/outreach/carried.ts'
-import type { Outcome } from '../../../shared/desk/outreach/merge.ts'
+import type { AsideWhy } from '../../../shared/desk/outreach/merge.ts'
 import { digestOf } from '../../../shared/engine/plain/canonical.ts'
 import type { Unread } from '../../store/pack-file.ts'
 import type { Deps } from '../records/deps.ts'
 import { idOfDigest } from './pack-words.ts'
 
-/** Why it was set aside: one of the outcomes of records that do not count. */
-export type AsideWhy = Extract<Outcome, 'quarantined' | 'refused' | 'waits'>
 export interface Aside {
 	/** the id it bears, or which entry of the file it was */
 	of: string

@@ -42,21 +42,25 @@ export function takeRecordsIn(arrival: Arrival): TakenIn {
 	const heldBack = new Set<string>()
 	let beside = 0
 	const put = (aside: Aside, digest: string): void => {
+		taken.counts.quarantined++
+		if (aside.why !== 'clash') taken.counts[aside.why]++
 		taken.asides.push(aside)
 		if (setAside(deps, packId, aside, digest)) beside++
 	}
 	for (const record of pack.records) {
 		const { outcome, says } = verdictOf(arrival, record, gone)
+		if (outcome === 'clash' || outcome === 'refused' || outcome === 'waits') {
+			put(asideOf(record, outcome, says), recordDigest(record))
+			continue
+		}
 		taken.counts[outcome]++
-		if (outcome === 'added') {
-			store.takeIn(record)
-			taken.added.push(record)
-		} else if (outcome === 'heldBack') heldBack.add(record.kind)
-		else if (outcome !== 'already') put(asideOf(record, outcome, says), recordDigest(record))
+		if (outcome === 'heldBack') heldBack.add(record.kind)
+		if (outcome !== 'added') continue
+		store.takeIn(record)
+		taken.added.push(record)
 	}
 	for (const unread of pack.unread) {
 		const { aside, digest } = unreadAside(unread)
-		taken.counts[aside.why]++
 		put(aside, digest)
 	}
 	taken.counts.after = store.recordCount - beside

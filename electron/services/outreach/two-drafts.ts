@@ -1,11 +1,14 @@
 /** Two drafts of one visit that stand side by side after an outreach day: a person decides. */
 import { draftContentSchema, type InputOf, type OutputOf } from '../../../shared/contract.ts'
 import { joinDraftContents } from '../../../shared/desk/outreach/drafts.ts'
+import { draftDigest } from '../../../shared/desk/outreach/merge.ts'
+import type { Store } from '../../store/store.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
 import { Refusal } from '../records/refusal.ts'
 import type { DraftValue } from '../visits/memory.ts'
 import { laterOf, stepOnly } from './drafts-home.ts'
+import { packLog } from './pack-log.ts'
 
 interface OpenDraft {
 	id: string
@@ -64,12 +67,28 @@ export function compareDrafts(
 	)
 	return {
 		savedAt: [first.at, second.at],
+		places: [placeOf(deps.store, first), placeOf(deps.store, second)],
 		differences: paths.map((path) => ({
 			path,
 			first: ofFirst.get(path)?.says ?? '',
 			second: ofSecond.get(path)?.says ?? '',
 		})),
 	}
+}
+/**
+ * Where a draft was written. One that was put beside the one here has a name of its own; else it is
+ * the laptop's where it stands as it came, or came under a name that nothing here had.
+ */
+function placeOf(store: Store, { id, value }: OpenDraft): 'here' | 'away' {
+	const { merged } = packLog(store)
+	const taken = new Set(merged.flatMap((file) => file.taken))
+	const names = new Set([...taken].map((entry) => entry.split(' ')[0]))
+	const pairs = merged
+		.flatMap(({ draftsBoth }) => draftsBoth.map(({ drafts }) => drafts))
+		.filter(([, beside]) => !names.has(beside ?? ''))
+	if (taken.has(`${id} ${draftDigest({ value })}`) || pairs.some(([, beside]) => beside === id))
+		return 'away'
+	return names.has(id) && !pairs.some(([first]) => first === id) ? 'away' : 'here'
 }
 /** What is compared is the whole value; what is shown is its words. */
 interface Field {

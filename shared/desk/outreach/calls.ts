@@ -3,6 +3,7 @@ import { z } from 'zod'
 import { call, clinicians, treating } from '../workplace/call.ts'
 import { filePath, id, nothing, secret } from '../workplace/shapes.ts'
 import { playerChangesSchema } from './changes.ts'
+import { asideWhys } from './merge.ts'
 
 const mergeCounts = z.strictObject({
 	in: z.number(),
@@ -10,9 +11,9 @@ const mergeCounts = z.strictObject({
 	already: z.number(),
 	quarantined: z.number(),
 	heldBack: z.number(),
-	/** not taken in, since it cannot be what it says; absent in merges of program 0.1.0 */
+	/** of those put aside: cannot be what it says; absent in merges of program 0.1.0 */
 	refused: z.number().optional(),
-	/** kept until this PC has a newer version; absent in merges of program 0.1.0 */
+	/** of those put aside: of a newer version; absent in merges of program 0.1.0 */
 	waits: z.number().optional(),
 	before: z.number(),
 	after: z.number(),
@@ -34,7 +35,7 @@ const mergeQuarantined = z.array(
 		kind: z.string(),
 		says: z.string(),
 		/** absent in merges of program 0.1.0, which put beside only what clashed */
-		why: z.enum(['quarantined', 'refused', 'waits']).optional(),
+		why: z.enum(asideWhys).optional(),
 	}),
 )
 const mergeDraftsBoth = z.array(
@@ -202,6 +203,8 @@ export const outreachCalls = {
 		z.strictObject({ drafts: z.array(id).length(2) }),
 		z.strictObject({
 			savedAt: z.array(z.string()),
+			/** where each stands as it was written; two laptops may both be away */
+			places: z.array(z.enum(['here', 'away'])),
 			differences: z.array(
 				z.strictObject({ path: z.string(), first: z.string(), second: z.string() }),
 			),

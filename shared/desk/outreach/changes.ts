@@ -153,7 +153,10 @@ export const recordLine = (kind: string, value: unknown): string | undefined =>
 	tellings.get(kind)?.(value)
 
 const shown = (text: string): string => (days.safeParse(text).success ? dayInWords(text) : text)
-const titleOf = (path: string): string => metaOf(path, playerSchema)?.title ?? path
+/** A group of details has no title of its own. */
+const groupTitles: Record<string, string> = { guardian: 'The guardian' }
+const titleOf = (path: string): string =>
+	groupTitles[path] ?? metaOf(path, playerSchema)?.title ?? path
 /** A value that came, went or is another one. */
 function fieldLine(title: string, before: string, after: string): string {
 	if (before === notThere) return `${title}: ${shown(after)}, where nothing stood.`

@@ -51,26 +51,34 @@ export function draftStep(
 	return coming === base ? 'keep' : 'both'
 }
 /**
- * What becomes of a record that comes: taken in, there already, put beside one with other content,
- * held back since it was destroyed here, not taken in since it cannot be what it says, or kept until
- * this PC has a newer version.
+ * What becomes of a record that comes: taken in, there already, held back since it was destroyed
+ * here, or put aside: beside one with other content, since it cannot be what it says, or until this
+ * PC has a newer version.
  */
-export const outcomes = ['added', 'already', 'quarantined', 'heldBack', 'refused', 'waits'] as const
-export type Outcome = (typeof outcomes)[number]
+export type Outcome = 'added' | 'already' | 'heldBack' | AsideWhy
+/** Why something is put aside and does not count. */
+export const asideWhys = ['clash', 'refused', 'waits'] as const
+export type AsideWhy = (typeof asideWhys)[number]
 /**
- * Counts that are shown and kept; records of earlier merges have neither `refused` nor `waits`.
- * What came is, record by record, one of the outcomes.
+ * Counts that are shown and kept. What came was added, already there, put aside (`quarantined`) or
+ * held back. Of what was put aside `refused` cannot be what it says and `waits` is of a newer
+ * version; merges of program 0.1.0 have neither.
  */
-export type MergeCounts = Record<Exclude<Outcome, 'refused' | 'waits'>, number> & {
+export interface MergeCounts {
+	in: number
+	added: number
+	already: number
+	quarantined: number
 	refused?: number | undefined
 	waits?: number | undefined
-	in: number
+	heldBack: number
 	before: number
 	after: number
 }
 /** Whether nothing that came is unaccounted for, and nothing went that was here. */
 export const countsAgree = (counts: MergeCounts): boolean =>
-	counts.in === outcomes.reduce((sum, outcome) => sum + (counts[outcome] ?? 0), 0) &&
+	counts.in === counts.added + counts.already + counts.quarantined + counts.heldBack &&
+	(counts.refused ?? 0) + (counts.waits ?? 0) <= counts.quarantined &&
 	counts.after === counts.before + counts.added
 
 /**
