@@ -5,6 +5,7 @@
 import type { Carried } from '../../shared/desk/outreach/carried.ts'
 import type { BackupName, BackupReason } from '../../shared/desk/records/keep.ts'
 import type { OpenRow } from './audit-chain.ts'
+import { signContent } from './author.ts'
 import { type BackupPlace, type BackupPreview, backupsIn } from './backups.ts'
 import type { OpenCard, RemakeCard } from './cards.ts'
 import { destroyForGood } from './destruction.ts'
@@ -186,6 +187,16 @@ export class Store extends KeyedStore {
 		const { version = 1, number = 0 } = record
 		const authors = new Map([...further, ...knownAuthors(records)])
 		return signatureOf({ ...record, version, number }, authors)
+	}
+	/** A record that is not kept here, signed by this installation. @throws Error while locked */
+	signed(record: Carried): Carried {
+		const { version = 1, number = 0 } = record
+		const whole = { ...record, version, number }
+		return { ...whole, signature: signContent(this.parts.installation.signer(), whole) }
+	}
+	/** The highest place that a record here has in the common order. */
+	get lastTick(): number {
+		return this.parts.roll.last(this.origin).tick
 	}
 	/** Takes in a record of another store: author, time and place in the order stay as they are. */
 	takeIn(coming: Carried): void {

@@ -3,11 +3,10 @@ import { z } from 'zod'
 import type { Maker } from '../../../shared/desk/outreach/carried.ts'
 import { dayHere } from '../../../shared/desk/workplace/local-day.ts'
 import type { OpenedPack } from '../../store/pack-file.ts'
-import type { Kind, Store } from '../../store/store.ts'
+import type { Store } from '../../store/store.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
 import { Refusal } from '../records/refusal.ts'
-import { formerOriginsOf, recordsIdOf, signs } from './authors.ts'
 import { type OutValue, type PackLog, packLog } from './pack-log.ts'
 
 /** What the checks of a file for the way back look at. */
@@ -24,6 +23,8 @@ export interface Arrival {
 	unsigned: boolean
 	/** first and last day on which the laptop could write, where they are known */
 	days: { first: string | undefined; last: string }
+	/** the highest place in the order of the records here, before anything came */
+	lastTick: number
 	/** today where this PC stands */
 	today: string
 }
@@ -51,17 +52,18 @@ export function arrivalOf(memory: Memory, deps: Deps, pack: OpenedPack): Arrival
 				? [[manifest.installation.origin, manifest.installation.publicKey]]
 				: [],
 		),
-		unsigned: !signs(store) || (wentOut !== undefined && wentOut.form === undefined),
+		unsigned: wentOut !== undefined && wentOut.form === undefined,
 		days: {
 			first: wentOut && dayHere(new Date(wentOut.madeAt)),
 			last: wentOut?.expires ?? manifest.expires,
 		},
+		lastTick: store.lastTick,
 		today: dayHere(now()),
 	}
 }
 /** Whether an origin is, or once was, the name of this installation. */
 export const isOwn = (store: Store, origin: string): boolean =>
-	[store.origin, recordsIdOf(store), ...formerOriginsOf(store)].includes(origin)
+	[store.origin, store.recordsId, ...store.formerOrigins].includes(origin)
 
 function mustComeHome(store: Store, { manifest }: OpenedPack): void {
 	if (manifest.direction !== 'return')
@@ -72,7 +74,7 @@ function mustComeHome(store: Store, { manifest }: OpenedPack): void {
 	const ours =
 		manifest.recordsId === undefined
 			? isOwn(store, manifest.home)
-			: manifest.recordsId === recordsIdOf(store)
+			: manifest.recordsId === store.recordsId
 	if (!ours)
 		throw new Refusal(
 			'This file belongs to other records: it went out from another clinic or another PC. ' +
@@ -99,7 +101,7 @@ function mustBeAnswered({ manifest }: OpenedPack, wentOut: OutValue | undefined)
 function mustBeItsMaker(store: Store, { manifest }: OpenedPack): void {
 	const { installation, version } = manifest
 	if (!installation) {
-		if (version === 1 || !signs(store)) return
+		if (version === 1) return
 		throw new Refusal(
 			'This file does not name the laptop that made it. Make the file for the way back again on ' +
 				'the laptop. Nothing was changed.',
@@ -118,7 +120,7 @@ function mustBeItsMaker(store: Store, { manifest }: OpenedPack): void {
 /** The public key of an installation that is known here. */
 export function publicKeyOf(store: Store, origin: string): string | undefined {
 	return store
-		.load(['installation' as Kind])
+		.load(['installation'])
 		.records.flatMap(({ value }) => installationSchema.safeParse(value).data ?? [])
 		.find((installation) => installation.origin === origin)?.publicKey
 }

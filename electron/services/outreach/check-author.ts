@@ -1,7 +1,6 @@
 /** Who wrote a record that comes home: it must be whom it says, by the signature. */
 import type { Carried } from '../../../shared/desk/outreach/carried.ts'
 import { type Arrival, isOwn, publicKeyOf } from './arrival.ts'
-import { wordOf } from './authors.ts'
 import type { Trouble } from './check-record.ts'
 
 const refused = (because: string): Trouble => ({ outcome: 'refused', because })
@@ -11,7 +10,7 @@ export function authorTrouble(arrival: Arrival, record: Carried): Trouble | unde
 	const { store } = deps
 	if (record.origin === store.origin)
 		return refused('says that this PC wrote it, but it is not in the records of this PC')
-	const word = wordOf(store, record, keys)
+	const word = store.signatureOf(record, keys)
 	switch (word) {
 		case 'good':
 			return undefined

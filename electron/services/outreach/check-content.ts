@@ -11,8 +11,6 @@ import type { Trouble } from './check-record.ts'
 import { signedParts, visitTrouble } from './check-visit.ts'
 import { readable } from './versions.ts'
 
-/** Longest record that is taken in, in bytes of its JSON; a report of many pages has a tenth of it. */
-const longestRecord = 4 * 2 ** 20
 const refused = (because: string): Trouble => ({ outcome: 'refused', because })
 
 const ofKind = new Map<string, (arrival: Arrival, record: Carried) => Trouble | undefined>([
@@ -27,13 +25,6 @@ const ofKind = new Map<string, (arrival: Arrival, record: Carried) => Trouble | 
 ])
 export const contentTrouble = (arrival: Arrival, record: Carried): Trouble | undefined =>
 	ofKind.get(record.kind)?.(arrival, record)
-/** Looked at before anything else: what else is done with a record takes time by its length. */
-export function sizeTrouble(_: Arrival, { value, card }: Carried): Trouble | undefined {
-	const bytes = Buffer.byteLength(JSON.stringify([value, card]))
-	return bytes > longestRecord
-		? refused(`has ${bytes} bytes, more than a record may have (${longestRecord})`)
-		: undefined
-}
 const reportSchema = z.looseObject({ base64: z.base64(), sha256: z.string() })
 /** The bytes must be those whose sum stands in the signed visit. */
 function reportTrouble({ deps: { store } }: Arrival, { value, follows }: Carried) {

@@ -4,11 +4,14 @@
  */
 import type { Carried } from '../../../shared/desk/outreach/carried.ts'
 import type { Outcome } from '../../../shared/desk/outreach/merge.ts'
+import { isDamage } from '../../store/records.ts'
+import type { Store } from '../../store/store.ts'
 import type { Arrival } from './arrival.ts'
 import { recordName } from './aside-words.ts'
 import { authorTrouble } from './check-author.ts'
-import { contentTrouble, sizeTrouble } from './check-content.ts'
+import { contentTrouble } from './check-content.ts'
 import { kindTrouble } from './check-kind.ts'
+import { placeTrouble } from './check-place.ts'
 import { subjectTrouble } from './check-subject.ts'
 import { readable } from './versions.ts'
 
@@ -25,7 +28,7 @@ export interface Trouble {
 type Check = (arrival: Arrival, record: Carried) => Trouble | undefined
 /** In this order: the first that finds something speaks. */
 const checks: readonly Check[] = [
-	sizeTrouble,
+	placeTrouble,
 	kindTrouble,
 	authorTrouble,
 	subjectTrouble,
@@ -36,7 +39,7 @@ const checks: readonly Check[] = [
 export function verdictOf(arrival: Arrival, record: Carried, gone: ReadonlySet<string>): Verdict {
 	const { store } = arrival.deps
 	if (gone.has(record.id)) return { outcome: 'heldBack', says: '' }
-	const held = store.holds(record)
+	const held = heldAs(store, record)
 	if (held === 'same') return { outcome: 'already', says: '' }
 	if (held === 'other') return { outcome: 'clash', says: clashWords(arrival, record) }
 	for (const check of checks) {
@@ -44,6 +47,15 @@ export function verdictOf(arrival: Arrival, record: Carried, gone: ReadonlySet<s
 		if (trouble) return spoken(arrival, record, trouble)
 	}
 	return { outcome: 'added', says: '' }
+}
+/** A record that is damaged here is another one than what comes. */
+function heldAs(store: Store, record: Carried): 'no' | 'same' | 'other' {
+	try {
+		return store.holds(record)
+	} catch (error) {
+		if (isDamage(error)) return 'other'
+		throw error
+	}
 }
 function spoken(arrival: Arrival, record: Carried, { outcome, because }: Trouble): Verdict {
 	const name = recordName(arrival, record)
@@ -58,9 +70,14 @@ function spoken(arrival: Arrival, record: Carried, { outcome, because }: Trouble
 /** What stands under this id, and what came under it, in words. */
 function clashWords({ deps: { store } }: Arrival, coming: Carried): string {
 	const here = readable(store, coming.id)
+	if (!here)
+		return (
+			`Record ${coming.id} (${coming.kind}, written ${coming.at}) is damaged here and came with the ` +
+			'file. What came is kept beside it: restore the one here from a backup.'
+		)
 	return (
 		`Record ${coming.id} (${coming.kind}, written ${coming.at}) came with other content ` +
-		`than the one that stands here${here ? ` (${here.kind}, written ${here.at})` : ''}. ` +
+		`than the one that stands here (${here.kind}, written ${here.at}). ` +
 		'The one here was left as it is; the other is kept beside it. It was altered on the ' +
 		'way, or two records share an id by mistake: ask who worked with the laptop.'
 	)

@@ -17,7 +17,6 @@ import type { Memory } from '../records/memory.ts'
 import { Refusal } from '../records/refusal.ts'
 import { visitsOf } from '../visits/visits.ts'
 import { makerOf } from './arrival.ts'
-import { recordsIdOf } from './authors.ts'
 import { basesOf, draftsToCarry } from './drafts-out.ts'
 import type { OutValue } from './pack-log.ts'
 import { newFileIn, packWords } from './pack-words.ts'
@@ -50,7 +49,7 @@ export async function makePack(
 	const person = people.acts()
 	const about: Unfinished = {
 		direction: 'out',
-		recordsId: recordsIdOf(store),
+		recordsId: store.recordsId,
 		...present({ installation: makerOf(store) }),
 		people: peopleToCarry(memory, records),
 		madeAt: now().toISOString(),
@@ -113,28 +112,23 @@ async function mustBePackable(
 		throw new Refusal('The day of expiry cannot stand.', [
 			{ path: 'expires', message: `given ${expires}, allowed: ${today} to ${last}` },
 		])
-	await mustBeNew(memory, store, passphrase)
+	await mustBeNew(store, passphrase)
 	const chosen = playerIds.map((id) => memory.players.entry(id))
 	if (new Set(playerIds).size !== playerIds.length)
 		throw new Refusal('A player stands twice in the list. Choose each once.')
 	return chosen
 }
 /** @throws Refusal where somebody here has this passphrase; whose it is is not told */
-async function mustBeNew(
-	{ people }: Pick<Memory, 'people'>,
-	store: Store,
-	passphrase: string,
-): Promise<void> {
-	for (const slot of new Set(people.all().map((person) => person.slot)))
-		if (await store.isPassphraseOf(slot, passphrase))
-			throw new Refusal('A pack has a passphrase of its own.', [
-				{
-					path: 'passphrase',
-					message:
-						'given one that opens these records, allowed: a new one, so that a lost laptop opens ' +
-						'nothing here',
-				},
-			])
+async function mustBeNew(store: Store, passphrase: string): Promise<void> {
+	if (!(await store.isSomebodysPassphrase(passphrase))) return
+	throw new Refusal('A pack has a passphrase of its own.', [
+		{
+			path: 'passphrase',
+			message:
+				'given one that opens these records, allowed: a new one, so that a lost laptop opens ' +
+				'nothing here',
+		},
+	])
 }
 /** The visits of each player that travel, the latest first. */
 function visitsToCarry(

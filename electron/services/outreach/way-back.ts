@@ -19,7 +19,6 @@ import type { Memory } from '../records/memory.ts'
 import { Refusal } from '../records/refusal.ts'
 import { visitsOf } from '../visits/visits.ts'
 import { makerOf } from './arrival.ts'
-import { signed } from './authors.ts'
 import { basesOf, draftsToCarry } from './drafts-out.ts'
 import { packNote } from './laptop.ts'
 import type { PackNote } from './memory.ts'
@@ -144,7 +143,7 @@ function trailRecord({ store, now }: Deps, packId: string, lastTick: number): Ca
 		problems,
 		rows: chainAway(packId, store.origin, rows),
 	}
-	return signed(store, {
+	return store.signed({
 		id: idOfDigest(digestOf(value)),
 		kind: 'trail',
 		version: 1,
