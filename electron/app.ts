@@ -25,6 +25,7 @@ import { remakeCard } from './services/records/cards.ts'
 import type { Deps, RenderPdf } from './services/records/deps.ts'
 import { keeperOf } from './services/records/keep.ts'
 import { Memory } from './services/records/memory.ts'
+import { openerOf } from './services/records/open.ts'
 import { seasonCalls } from './services/season/calls.ts'
 import { shelfCalls } from './services/shelf/calls.ts'
 import { squadCalls } from './services/squad/calls.ts'
@@ -126,6 +127,7 @@ function openFolder({ dataFolder, renderPdf, scryptCost, ...options }: AppOption
 	const deps: Deps = {
 		store,
 		...keeperOf(store, memory, now),
+		...openerOf(store),
 		renderPdf,
 		now,
 		demo,

@@ -103,6 +103,10 @@ export class Store extends KeyedStore {
 	get recordCount(): number {
 		return this.parts.records.count
 	}
+	/** The kinds of which there are records, those of a newer version too. */
+	kinds(): string[] {
+		return this.parts.records.kinds()
+	}
 	/** Records of the kinds in order of writing; damaged ones are named and the rest still load. */
 	load(kinds: readonly string[]): { records: StoredRecord[]; damaged: string[] } {
 		return this.parts.records.load(kinds)

@@ -7,10 +7,10 @@ import { present } from '../../../shared/engine/plain/present.ts'
 import { BackupRefused } from '../../store/backup-file.ts'
 import { isPackFile } from '../../store/pack-file.ts'
 import { openPackHere } from '../outreach/laptop.ts'
-import type { PlayerValue } from '../players/memory.ts'
 import { fullName } from '../players/names.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
+import { readRecord } from '../records/open.ts'
 import { Refusal } from '../records/refusal.ts'
 
 const dayMs = 86_400_000
@@ -118,9 +118,10 @@ export function previewBackup(
 	const held = lookInto(deps, fileOf(deps, file))
 	const { records, visits, lastAt, sameClinic, players = [] } = held
 	const then = new Map(
-		players.map(({ value }) => {
-			const { playerId, player } = value as PlayerValue
-			return [playerId, fullName(player)]
+		players.flatMap((record) => {
+			const reading = readRecord('player', record)
+			if (reading.state !== 'read') return []
+			return [[reading.value.playerId, fullName(reading.value.player)] as const]
 		}),
 	)
 	const now = new Map(

@@ -1,6 +1,7 @@
 /** Records as a person calls them. */
+import { ledger } from '../../../shared/desk/ledger/ledger.ts'
 import type { Carried } from '../../../shared/desk/outreach/carried.ts'
-import { wordsOf } from '../../../shared/desk/outreach/travels.ts'
+
 import { dayOfMoment } from '../../../shared/desk/workplace/local-day.ts'
 import type { Arrival } from './arrival.ts'
 
@@ -14,6 +15,6 @@ export function playerName({ memory, pack }: Arrival, playerId: string | undefin
 /** Such as "The consent of Tui Ashdown, written on 20 January 2027". */
 export function recordName(arrival: Arrival, { kind, about, at }: Carried): string {
 	const name = playerName(arrival, about)
-	const what = wordsOf(kind) ?? `record of the kind "${kind}"`
+	const what = ledger.get(kind)?.words.one ?? `record of the kind "${kind}"`
 	return `The ${what}${name ? ` of ${name}` : ''}, written on ${dayOfMoment(at)}`
 }

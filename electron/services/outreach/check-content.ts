@@ -16,6 +16,7 @@ const refused = (because: string): Trouble => ({ outcome: 'refused', because })
 const ofKind = new Map<string, (arrival: Arrival, record: Carried) => Trouble | undefined>([
 	['visit', visitTrouble],
 	['report', reportTrouble],
+	['document', documentTrouble],
 	['visit-note', noteTrouble],
 	['consent', consentTrouble],
 	['answer', answerTrouble],
@@ -35,6 +36,13 @@ function reportTrouble({ deps: { store } }: Arrival, { value, follows }: Carried
 	return sum === report.sha256 && sum === visit.reportSha256
 		? undefined
 		: refused('is not the one that was signed: its SHA-256 is another one')
+}
+/** The bytes of a document must be those of its sum. */
+function documentTrouble(_: Arrival, { value }: Carried) {
+	const document = reportSchema.safeParse(value).data
+	return document && sha256Of(Buffer.from(document.base64, 'base64')) === document.sha256
+		? undefined
+		: refused('is not the document whose SHA-256 it bears')
 }
 const noteSchema = z.looseObject({ what: z.string(), by: z.string() })
 /** A countersignature, or that a visit is in error, counts for what it permits: only who may makes it. */

@@ -3,7 +3,7 @@
  * not taken in; it is kept aside, and said in words.
  */
 import type { Carried } from '../../../shared/desk/outreach/carried.ts'
-import type { Outcome } from '../../../shared/desk/outreach/merge.ts'
+import type { Outcome } from '../../../shared/desk/outreach/merge-counts.ts'
 import { isDamage } from '../../store/records.ts'
 import type { Store } from '../../store/store.ts'
 import type { Arrival } from './arrival.ts'

@@ -18,6 +18,9 @@ const namesSchema = z.looseObject({
 	playerId: z.string().optional(),
 	visitId: z.string().optional(),
 	consentId: z.string().optional(),
+	contactId: z.string().optional(),
+	documentId: z.string().optional(),
+	breachId: z.string().optional(),
 	into: z.string().optional(),
 	what: z.string().optional(),
 	version: z.number().optional(),
@@ -31,12 +34,15 @@ const handedSchema = z.object({
 	at: z.string(),
 })
 /** The key of a value that names what the record is a version of. */
-const thingKeys = new Map<string, keyof Names & ('visitId' | 'consentId')>([
+const thingKeys = new Map<string, keyof Names>([
 	['visit', 'visitId'],
 	['report', 'visitId'],
 	['visit-note', 'visitId'],
 	['sending', 'visitId'],
 	['consent', 'consentId'],
+	['contact', 'contactId'],
+	['document', 'documentId'],
+	['breach', 'breachId'],
 ])
 /** What a kind follows where it is not its own kind. */
 const followsKind = new Map([
@@ -97,7 +103,13 @@ function expectedCard(kind: string, value: unknown, names: Names): unknown {
 	return kind === 'season' ? { what: names.what } : undefined
 }
 function followsTrouble(store: Store, record: Carried): Trouble | undefined {
-	const { kind, follows, about = '' } = record
+	const { kind, follows, about = '', thing } = record
+	// a visit's versions are looked at where it is checked
+	if (thing !== undefined && kind !== 'visit' && !followsKind.has(kind)) {
+		const versions = store.cardsOf(kind, thing).map(({ record: id }) => id)
+		if (versions.length > 0 && (follows === undefined || !versions.includes(follows)))
+			return refused('would take the place of one that is here already')
+	}
 	if (follows === undefined) return undefined
 	const before = readable(store, follows)
 	if (!before) return undefined

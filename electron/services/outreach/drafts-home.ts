@@ -33,6 +33,8 @@ export interface DraftsHome {
 	apart: Apart[]
 	news: DraftNews[]
 	troubles: DraftTrouble[]
+	/** ids of the drafts that are others now, or gone */
+	touched: string[]
 }
 /** What a draft is measured against. */
 interface DraftsKnown {
@@ -65,7 +67,7 @@ export function mergeDrafts(
 	known: DraftsKnown,
 ): DraftsHome {
 	const base = new Map(known.bases.map((basis) => [basis.id, basis.digest]))
-	const home: DraftsHome = { apart: [], news: [], troubles: [] }
+	const home: DraftsHome = { apart: [], news: [], troubles: [], touched: [] }
 	for (const draft of coming) {
 		const because = draftTrouble(store, draft, known)
 		if (because === undefined) takeDraft(store, draft, base.get(draft.id), known.taken, home)
@@ -106,10 +108,12 @@ function takeDraft(
 	const { visitDate } = content.visit
 	if (step === 'take') {
 		store.saveDraft(id, at, value)
+		home.touched.push(id)
 		home.news.push({ playerId, visitDate, step: own ? 'goes-on' : 'begun' })
 	}
 	if (step !== 'both') return
 	store.saveDraft(beside, at, value)
+	home.touched.push(beside)
 	home.apart.push({ playerId, drafts: [id, beside] })
 	home.news.push({ playerId, visitDate, step: 'both' })
 }
@@ -127,9 +131,16 @@ function closeDraft(
 	const { visitDate } = content.visit
 	if (!isSigned(playerId, visitDate)) return
 	store.dropDraft(id)
+	home.touched.push(id)
 	home.news.push({ playerId, visitDate, step: 'closed' })
 }
 
+interface DraftsJoined {
+	joined: DraftNews[]
+	open: Apart[]
+	/** ids of the drafts that are others now, or gone */
+	touched: string[]
+}
 /**
  * Drafts of one visit that were worked at in two places become one where no field has two different
  * values; the rest stay side by side for a person.
@@ -141,11 +152,12 @@ export function joinDrafts(
 	playerIds: ReadonlySet<string>,
 	wentOut: readonly CarriedDraft[],
 	apart: readonly Apart[],
-): { joined: DraftNews[]; open: Apart[] } {
+): DraftsJoined {
 	const bases = new Map(wentOut.map((draft) => [draft.id, draft.value]))
 	const all = draftsOf(store, playerIds)
 	const open: Apart[] = []
 	const joined: DraftNews[] = []
+	const touched: string[] = []
 	for (const playerId of [...playerIds].sort()) {
 		const begun = all.filter(
 			({ value }) => value.playerId === playerId && value.amends === undefined,
@@ -153,10 +165,11 @@ export function joinDrafts(
 		for (const group of Map.groupBy(begun, visitDateOf).values()) {
 			const result = joinGroup(store, group, bases)
 			joined.push(...result.joined)
+			touched.push(...result.touched)
 			open.push(...result.open)
 		}
 	}
-	return { joined, open: [...open, ...stillApart(store, apart, open)] }
+	return { joined, touched, open: [...open, ...stillApart(store, apart, open)] }
 }
 const visitDateOf = ({ value }: KeptDraft) => value.content.visit.visitDate
 function draftsOf(store: Store, playerIds: ReadonlySet<string>): KeptDraft[] {
@@ -172,18 +185,19 @@ function joinGroup(
 	store: Store,
 	group: readonly KeptDraft[],
 	bases: ReadonlyMap<string, unknown>,
-): { joined: DraftNews[]; open: Apart[] } {
+): DraftsJoined {
 	// the draft that went out keeps its name; else the order of the names decides, so that the
 	// order of merging does not
 	const [first, ...others] = group.toSorted(
 		(left, right) =>
 			Number(bases.has(right.id)) - Number(bases.has(left.id)) || (left.id < right.id ? -1 : 1),
 	)
-	if (!first) return { joined: [], open: [] }
+	if (!first) return { joined: [], open: [], touched: [] }
 	const { playerId } = first.value
 	const base = (bases.get(first.id) as DraftValue | undefined)?.content
 	const open: Apart[] = []
 	const joined: DraftNews[] = []
+	const touched: string[] = []
 	let whole = first
 	for (const other of others) {
 		const join = joinDraftContents(base, whole.value.content, other.value.content, stepOnly)
@@ -196,6 +210,7 @@ function joinGroup(
 		whole = { id: first.id, at, value: { ...first.value, content: read.data } }
 		store.dropDraft(other.id)
 		store.saveDraft(whole.id, whole.at, whole.value)
+		touched.push(whole.id, other.id)
 		store.audit({
 			function: 'update',
 			objectRef: `draft:${first.id}`,
@@ -204,7 +219,7 @@ function joinGroup(
 		})
 		joined.push({ playerId, visitDate: whole.value.content.visit.visitDate, step: 'joined' })
 	}
-	return { joined, open }
+	return { joined, open, touched }
 }
 /**
  * Amended visits and drafts of other days that stand twice are not joined: they are shown as they

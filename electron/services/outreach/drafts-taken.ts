@@ -50,7 +50,7 @@ export function bringDraftsHome(arrival: Arrival, added: readonly Carried[]): Dr
 	const newcomers = new Set(
 		added.flatMap(({ kind, about }) => (kind === 'player' ? (about ?? []) : [])),
 	)
-	const { apart, news, troubles } = mergeDrafts(store, pack.drafts, {
+	const { apart, news, troubles, touched } = mergeDrafts(store, pack.drafts, {
 		// what went out is known here; the file's own word is taken only where it was not noted
 		bases: wentOut ? (wentOut.drafts ? basesOf(wentOut.drafts) : pack.manifest.bases) : [],
 		taken: new Set(log.merged.flatMap((value) => value.taken)),
@@ -60,13 +60,13 @@ export function bringDraftsHome(arrival: Arrival, added: readonly Carried[]): Dr
 	const refused = new Set(troubles.map(({ draft }) => draft))
 	const taken = pack.drafts.filter((draft) => !refused.has(draft))
 	const playerIds = new Set(taken.map(({ value }) => (value as DraftValue).playerId))
-	const { joined, open } = joinDrafts(store, playerIds, wentOut?.drafts ?? [], apart)
+	const { joined, open, ...join } = joinDrafts(store, playerIds, wentOut?.drafts ?? [], apart)
 	return {
 		taken,
 		open,
 		news: [...news, ...joined],
 		asides: troubles.map((trouble) => asideDraft(arrival, trouble)),
-		touched: [...memory.drafts.byId.keys(), ...store.draftIds()],
+		touched: [...touched, ...join.touched],
 		notices: joinedWords(joined.length),
 	}
 }

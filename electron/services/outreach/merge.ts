@@ -19,7 +19,7 @@ import { duplicatesOf, playersOf } from './duplicates.ts'
 import type { Clash, MergedValue } from './pack-log.ts'
 import { packWords } from './pack-words.ts'
 import { openQuestions } from './questions.ts'
-import { rememberMerge } from './remembering.ts'
+import { rememberDrafts } from './remembering.ts'
 import type { Aside } from './set-aside.ts'
 import { takeRecordsIn } from './taking-in.ts'
 import { whatChanged } from './what-changed.ts'
@@ -61,7 +61,7 @@ export async function previewMerge(
 }
 /**
  * All or nothing: read and checked whole first, then written in one transaction that ends with its
- * own record. Memory follows once all of it is written.
+ * own record. Memory is extended by what was taken in once all of it is committed.
  */
 export async function mergePack(
 	memory: Memory,
@@ -69,10 +69,8 @@ export async function mergePack(
 	{ file, passphrase }: InputOf<'outreach.merge'>,
 ): Promise<Merged> {
 	const pack = await packWords(() => readPack(fileToRead(file), passphrase))
-	const { result, added, drafts } = deps.store.together(() =>
-		bringHome(arrivalOf(memory, deps, pack)),
-	)
-	rememberMerge(memory, deps, added, drafts)
+	const { result, drafts } = deps.store.together(() => bringHome(arrivalOf(memory, deps, pack)))
+	rememberDrafts(memory, deps, drafts)
 	return result
 }
 function clockWarnings({ manifest, records }: OpenedPack, now: Date): string[] {
@@ -88,7 +86,6 @@ function clockWarnings({ manifest, records }: OpenedPack, now: Date): string[] {
 }
 interface Brought {
 	result: Merged
-	added: Carried[]
 	/** ids of the drafts that may be others now */
 	drafts: string[]
 }
@@ -146,7 +143,7 @@ function bringHome(arrival: Arrival): Brought {
 		changes: changes.players,
 		morePlayers: changes.more,
 	}
-	return { result, added, drafts: home.touched }
+	return { result, drafts: home.touched }
 }
 function toldAsides(asides: readonly Aside[]): Clash[] {
 	return asides

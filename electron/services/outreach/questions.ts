@@ -1,19 +1,17 @@
 /** What two places recorded differently, as far as nobody answered it. */
 import type { OutputOf } from '../../../shared/contract.ts'
 import {
-	type ConsentVersion,
 	contestedConsents,
 	type Fork,
 	forksOf,
 	joinFields,
 } from '../../../shared/desk/outreach/heads.ts'
-import { playerOf } from '../../../shared/desk/outreach/merge.ts'
 import { present } from '../../../shared/engine/plain/present.ts'
-import type { Store, StoredRecord } from '../../store/store.ts'
-import type { PlayerValue } from '../players/memory.ts'
+import type { Store } from '../../store/store.ts'
 import { fullName } from '../players/names.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
+import type { Opened } from '../records/open.ts'
 import { joinedOf, versionsAbout } from './versions.ts'
 
 type Question = OutputOf<'outreach.list'>['questions'][number]
@@ -46,7 +44,7 @@ export function openQuestions(store: Store, playerIds: readonly string[]): Quest
 function questionsAbout(store: Store, joined: ReadonlySet<string>, playerId: string): Question[] {
 	const line = versionsAbout(store, 'player', playerId)
 	const newest = line.at(-1)
-	const name = newest ? fullName((newest.value as PlayerValue).player) : 'a player'
+	const name = newest ? fullName(newest.value.player) : 'a player'
 	const asked = { store, joined, playerId, name }
 	const forks = forksOf(
 		[...versionsAbout(store, 'season', playerId), ...versionsAbout(store, 'visit', playerId)],
@@ -77,7 +75,11 @@ export function contestedBlock(
 ): string | undefined {
 	const concerns = role === 'player' ? ['email', 'birthDate'] : [role, 'birthDate']
 	const open = players.idsOf(playerId).flatMap((id) => {
-		const { questions } = joinFields(versionsAbout(store, 'player', id), playerOf, outreach.joined)
+		const { questions } = joinFields(
+			versionsAbout(store, 'player', id),
+			({ player }) => player,
+			outreach.joined,
+		)
 		return questions.map(({ field }) => field).filter((field) => concerns.includes(field))
 	})
 	const what = ofSending.get(open[0] ?? '')
@@ -89,9 +91,9 @@ export function contestedBlock(
 }
 function detailsQuestions(
 	{ store, joined, playerId, name }: Asked,
-	line: readonly StoredRecord[],
+	line: readonly Opened<'player'>[],
 ): Question[] {
-	const { questions } = joinFields(line, playerOf, joined)
+	const { questions } = joinFields(line, ({ player }) => player, joined)
 	if (questions.length === 0) return []
 	return [
 		{
@@ -113,7 +115,7 @@ function detailsQuestions(
 	]
 }
 function consentQuestions({ store, joined, playerId, name }: Asked): Question[] {
-	const consents = versionsAbout(store, 'consent', playerId) as unknown as ConsentVersion[]
+	const consents = versionsAbout(store, 'consent', playerId)
 	return contestedConsents(consents, joined).map(({ standing, purpose, recipient, records }) => ({
 		what: 'consent',
 		id: standing,

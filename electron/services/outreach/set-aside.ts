@@ -1,6 +1,6 @@
 /** What came and was not taken in, kept as a record of its own: nothing that came is lost. */
 import type { Carried } from '../../../shared/desk/outreach/carried.ts'
-import type { AsideWhy } from '../../../shared/desk/outreach/merge.ts'
+import type { AsideWhy } from '../../../shared/desk/outreach/merge-counts.ts'
 import { digestOf } from '../../../shared/engine/plain/canonical.ts'
 import type { Unread } from '../../store/pack-file.ts'
 import type { Deps } from '../records/deps.ts'

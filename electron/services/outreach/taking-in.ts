@@ -56,7 +56,7 @@ export function takeRecordsIn(arrival: Arrival): TakenIn {
 		taken.counts[outcome]++
 		if (outcome === 'heldBack') heldBack.add(record.kind)
 		if (outcome !== 'added') continue
-		store.takeIn(record)
+		deps.takeIn(record)
 		taken.added.push(record)
 	}
 	for (const unread of pack.unread) {

@@ -17,6 +17,7 @@ import { fullName } from '../players/names.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
 import { Refusal } from '../records/refusal.ts'
+import { forget } from '../records/remember.ts'
 import { visitsOf } from '../visits/visits.ts'
 import { makerOf } from './arrival.ts'
 import { basesOf, draftsToCarry } from './drafts-out.ts'
@@ -178,21 +179,18 @@ export async function removeHere(
 		leaving.map(({ id }) => id),
 		[...memory.drafts.byId.keys()],
 		() => {
-			for (const value of lines) keep({ kind: 'register', value, does: 'destroy' })
+			for (const value of lines) keep({ kind: 'register', value })
 			store.setSealedSetting(packNote, emptied)
 		},
 	)
 	for (const { folder, file } of store.backups()) rmSync(join(folder, file), { force: true })
-	forgetPlayers(memory, emptied)
+	forget(memory, new Set(leaving.map(({ id }) => id)))
+	memory.drafts.clear()
+	memory.outreach.pack = emptied
 	return { records: leaving.length, lines: lines.length }
 }
 /** The clinic's own records stay on a laptop that was emptied, and its register. */
 const leavesLaptop = (kind: string): boolean => goesOut(kind) !== 'clinic' && kind !== 'register'
-/** What was remembered of players and of what was sent is forgotten; the clinic stays. */
-function forgetPlayers({ players, holds, drafts, outbox, outreach }: Memory, emptied: PackNote) {
-	for (const room of [players, holds, drafts, outbox, outreach]) room.clear()
-	outreach.pack = emptied
-}
 const returnNoteOf = (store: Store): ReturnNote | undefined =>
 	store.sealedSetting(returnNote) as ReturnNote | undefined
 /** @returns the pack of these records and the file of the way back that home has read */

@@ -10,7 +10,6 @@ import {
 	toldChanges,
 } from '../../../shared/desk/outreach/changes.ts'
 import { joinFields } from '../../../shared/desk/outreach/heads.ts'
-import { playerOf } from '../../../shared/desk/outreach/merge.ts'
 import { playerSchema } from '../../../shared/engine/visit/visit.ts'
 import { fullName } from '../players/names.ts'
 import type { Arrival } from './arrival.ts'
@@ -57,7 +56,7 @@ function detailsOf(
 	const name = playerName(arrival, playerId) || 'A player'
 	if (!own.some(({ kind }) => kind === 'player')) return { name, lines: [] }
 	const versions = versionsAbout(deps.store, 'player', playerId)
-	const { value, questions } = joinFields(versions, playerOf, joined)
+	const { value, questions } = joinFields(versions, ({ player }) => player, joined)
 	const after = playerSchema.safeParse(value).data
 	if (!after) return { name, lines: [] }
 	const before = memory.players.byId.get(playerId)?.player

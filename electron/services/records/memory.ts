@@ -12,6 +12,7 @@ import { PlayersMemory } from '../players/memory.ts'
 import { SeasonMemory } from '../season/memory.ts'
 import { ShelfMemory } from '../shelf/memory.ts'
 import { DraftsMemory } from '../visits/memory.ts'
+import { Unread } from './unread.ts'
 
 export class Memory {
 	readonly clinic = new ClinicMemory()
@@ -23,11 +24,16 @@ export class Memory {
 	readonly season = new SeasonMemory()
 	readonly outbox = new OutboxMemory()
 	readonly outreach = new OutreachMemory()
-	/** what the person should know about the records, in words */
-	warnings: string[] = []
+	/** records that cannot be read, or not wholly */
+	readonly unread = new Unread()
+	#warnings: string[] = []
+	/** What the person should know about the records, in words. */
+	get warnings(): string[] {
+		return [...new Set([...this.#warnings, ...this.unread.words()])]
+	}
 	/** Adds a warning. */
 	readonly warn = (...says: string[]): void => {
-		this.warnings.push(...says)
+		this.#warnings.push(...says)
 	}
 	/** Forgets everything, as locking does, save which plans are being solved. */
 	clear(): void {
@@ -39,6 +45,7 @@ export class Memory {
 		this.drafts.clear()
 		this.outbox.clear()
 		this.outreach.clear()
-		this.warnings = []
+		this.unread.clear()
+		this.#warnings = []
 	}
 }

@@ -1,5 +1,5 @@
 /** What a plan rests on: pairs and findings of the open draft, else of the latest signed visit. */
-import { draftContentSchema, signedVisitSchema } from '../../../shared/contract.ts'
+import { draftContentSchema } from '../../../shared/contract.ts'
 import { dayHere } from '../../../shared/desk/workplace/local-day.ts'
 import { assess } from '../../../shared/engine/assess.ts'
 import { stillBlocked } from '../../../shared/engine/insert/decided.ts'
@@ -44,7 +44,7 @@ function latestSigned(
 ): Basis | undefined {
 	const latest = visitsOf(players, deps, playerId).find((line) => !line.inError)
 	if (!latest) return undefined
-	const { visit, decisions } = signedVisitSchema.parse(deps.store.read(latest.record).value)
+	const { visit, decisions } = deps.openRecord('visit', latest.record).value
 	return {
 		from: 'visit',
 		visit: { ...visit, player: players.entry(playerId).player },

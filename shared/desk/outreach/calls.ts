@@ -3,21 +3,8 @@ import { z } from 'zod'
 import { call, clinicians, treating } from '../workplace/call.ts'
 import { filePath, id, nothing, secret } from '../workplace/shapes.ts'
 import { playerChangesSchema } from './changes.ts'
-import { asideWhys } from './merge.ts'
+import { asideWhys, mergeCountsSchema } from './merge-counts.ts'
 
-const mergeCounts = z.strictObject({
-	in: z.number(),
-	added: z.number(),
-	already: z.number(),
-	quarantined: z.number(),
-	heldBack: z.number(),
-	/** of those put aside: cannot be what it says; absent in merges of program 0.1.0 */
-	refused: z.number().optional(),
-	/** of those put aside: of a newer version; absent in merges of program 0.1.0 */
-	waits: z.number().optional(),
-	before: z.number(),
-	after: z.number(),
-})
 const mergeDuplicates = z.array(
 	z.strictObject({
 		playerId: z.string(),
@@ -53,7 +40,7 @@ const mergeResult = z.strictObject({
 			visits: z.number(),
 		}),
 	),
-	counts: mergeCounts,
+	counts: mergeCountsSchema,
 	receipt: z.string(),
 	drafts: z.number(),
 	draftsBoth: mergeDraftsBoth,
@@ -115,7 +102,7 @@ export const outreachCalls = {
 					packId: z.string(),
 					at: z.string(),
 					by: z.string(),
-					counts: mergeCounts,
+					counts: mergeCountsSchema,
 					trailRows: z.number(),
 					receipt: z.string(),
 					duplicates: mergeDuplicates,

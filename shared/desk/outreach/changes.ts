@@ -7,7 +7,7 @@ import { consentSchema, purposes } from '../records/consent.ts'
 import { metaOf } from '../records/told.ts'
 
 /** One player and what changes for them. */
-export const playerChangesSchema = z.object({
+export const playerChangesSchema = z.strictObject({
 	playerId: z.string(),
 	name: z.string(),
 	/** not here before */
@@ -47,6 +47,13 @@ const squadValue = z.looseObject({
 	reason: z.string().optional(),
 })
 const noticeValue = z.looseObject({ text: z.string(), removed: z.unknown().optional() })
+const contactValue = z.looseObject({
+	name: z.string(),
+	role: z.string(),
+	email: z.string().optional(),
+	removed: z.boolean().optional(),
+})
+const breachValue = z.looseObject({ recipient: z.string(), what: z.string() })
 const sendingValue = z.looseObject({ recipient: z.string(), channel: z.string() })
 
 /** A sentence for a value of one kind; undefined where it is told with another record. */
@@ -146,6 +153,22 @@ const tellings = new Map<string, Telling>([
 			({ recipient, channel }) => `A report was given to ${recipient} (${channel}).`,
 		),
 	],
+	[
+		'contact',
+		telling(contactValue, ({ name, role, email, removed }) =>
+			removed
+				? `${name} (${role}) is no longer a contact.`
+				: `New contact: ${name} (${role}${email ? `, ${email}` : ''}).`,
+		),
+	],
+	[
+		'breach',
+		telling(
+			breachValue,
+			({ recipient, what }) => `Something was sent in error to ${recipient}: ${told(what)}`,
+		),
+	],
+	['document', () => 'A document was made for the outbox.'],
 	['answer', () => 'A question about two versions was answered on the laptop.'],
 ])
 /** One sentence about a record that comes; undefined where another record tells it. */

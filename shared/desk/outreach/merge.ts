@@ -11,6 +11,9 @@ import {
 	type Joining,
 	joinFields,
 } from './heads.ts'
+import type { MergeCounts } from './merge-counts.ts'
+
+export type { MergeCounts } from './merge-counts.ts'
 
 /**
  * What makes a record the same in every store: all of it but its card, and what later versions of
@@ -49,31 +52,6 @@ export function draftStep(
 	if (home === coming || (coming === base && home === undefined)) return 'same'
 	if (home === undefined || home === base) return 'take'
 	return coming === base ? 'keep' : 'both'
-}
-/**
- * What becomes of a record that comes: taken in, there already, held back since it was destroyed
- * here, or put aside: beside one with other content, since it cannot be what it says, or until this
- * PC has a newer version.
- */
-export type Outcome = 'added' | 'already' | 'heldBack' | AsideWhy
-/** Why something is put aside and does not count. */
-export const asideWhys = ['clash', 'refused', 'waits'] as const
-export type AsideWhy = (typeof asideWhys)[number]
-/**
- * Counts that are shown and kept. What came was added, already there, put aside (`quarantined`) or
- * held back. Of what was put aside `refused` cannot be what it says and `waits` is of a newer
- * version; merges of program 0.1.0 have neither.
- */
-export interface MergeCounts {
-	in: number
-	added: number
-	already: number
-	quarantined: number
-	refused?: number | undefined
-	waits?: number | undefined
-	heldBack: number
-	before: number
-	after: number
 }
 /** Whether nothing that came is unaccounted for, and nothing went that was here. */
 export const countsAgree = (counts: MergeCounts): boolean =>
