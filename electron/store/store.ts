@@ -16,6 +16,7 @@ import { type Opening, openAtStart } from './opening.ts'
 import { assemble } from './parts.ts'
 import type { NewRecord, StoredRecord } from './record.ts'
 import { restoreFrom } from './restore.ts'
+import type { RollRow } from './roll.ts'
 import { scryptCost } from './seal.ts'
 import { knownAuthors, type Signature, signatureOf } from './signatures.ts'
 import type { Actor, AuditNote } from './trail.ts'
@@ -171,12 +172,16 @@ export class Store extends KeyedStore {
 		return verifyAll(this.parts, destroyed)
 	}
 
-	/** Records as they travel, in the common order; `wanted` gets the kind and the player. */
+	/**
+	 * Records as they travel, in the common order; `wanted` gets the kind and the player.
+	 * @param damaged gets the place of each record that cannot be read and stays here
+	 */
 	carry(
 		playerIds: readonly string[],
 		wanted: (kind: string, about: string | undefined) => boolean,
+		damaged?: (row: RollRow) => void,
 	): Carried[] {
-		return this.parts.travelling.carry(playerIds, wanted)
+		return this.parts.travelling.carry(playerIds, wanted, damaged)
 	}
 	/** Whether a record that comes in is here already, whole and the same. */
 	holds(coming: Carried): 'no' | 'same' | 'other' {

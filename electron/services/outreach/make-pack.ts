@@ -1,7 +1,7 @@
 /** Packing at home: one sealed file with what a day elsewhere needs, and nothing more. */
 import { z } from 'zod'
 import type { InputOf, OutputOf } from '../../../shared/contract.ts'
-import type { Carried, CarriedPerson } from '../../../shared/desk/outreach/carried.ts'
+import type { Carried, CarriedDraft, CarriedPerson } from '../../../shared/desk/outreach/carried.ts'
 import { goesOut } from '../../../shared/desk/outreach/travels.ts'
 import { dayHere } from '../../../shared/desk/workplace/local-day.ts'
 import { protocolIdentity } from '../../../shared/engine/assess.ts'
@@ -9,6 +9,7 @@ import { digestOf } from '../../../shared/engine/plain/canonical.ts'
 import { addDays } from '../../../shared/engine/plain/days.ts'
 import { present } from '../../../shared/engine/plain/present.ts'
 import { type Unfinished, writePack } from '../../store/pack-file.ts'
+import { damagedWords } from '../../store/record.ts'
 import type { Store } from '../../store/store.ts'
 import type { PlayerEntry } from '../players/memory.ts'
 import { fullName } from '../players/names.ts'
@@ -37,36 +38,22 @@ export async function makePack(
 ): Promise<OutputOf<'outreach.makePack'>> {
 	const { store, now } = deps
 	const { playerIds, folder, passphrase, expires } = wish
-	const { players, clinic, people, shelf } = memory
+	const { players } = memory
 	const chosen = await mustBePackable(memory, deps, wish)
 	const ids = new Set(playerIds.flatMap((id) => players.idsOf(id)))
 	const visits = visitsToCarry(memory, deps, wish)
-	const records = recordsToCarry(memory, deps, ids, new Set([...visits.values()].flat()))
+	const left: string[] = []
+	const records = recordsToCarry(memory, deps, {
+		playerIds: ids,
+		visitIds: new Set([...visits.values()].flat()),
+		left,
+	})
 	const drafts = draftsToCarry(
 		store,
 		memory.drafts.of([...ids]).map(([id]) => id),
+		left,
 	)
-	const person = people.acts()
-	const about: Unfinished = {
-		direction: 'out',
-		recordsId: store.recordsId,
-		...present({ installation: makerOf(store) }),
-		people: peopleToCarry(memory, records),
-		madeAt: now().toISOString(),
-		madeBy: { personId: person.personId, name: person.name },
-		expires,
-		home: store.origin,
-		clinicName: clinic.letterhead?.name ?? '',
-		players: chosen.map(({ card }) => ({
-			playerId: card.playerId,
-			name: fullName(card),
-			birthDate: card.birthDate,
-			visits: visits.get(card.playerId)?.length ?? 0,
-		})),
-		bases: basesOf(drafts),
-		protocol: protocolIdentity(clinic.protocol),
-		shelf: shelf.shelf !== undefined,
-	}
+	const about = aboutPack(memory, deps, { wish, chosen, visits, records, drafts })
 	const name = `pack-${dayHere(now())}-${digestOf(about).slice(0, 6)}.lwpack`
 	const file = newFileIn(folder, name)
 	const { manifest, bytes } = await packWords(
@@ -79,7 +66,7 @@ export async function makePack(
 		form: manifest.version,
 		packId,
 		madeAt,
-		by: person.name,
+		by: about.madeBy.name,
 		expires,
 		file: name,
 		players: manifest.players,
@@ -93,6 +80,44 @@ export async function makePack(
 		players: manifest.players.length,
 		records: manifest.records,
 		drafts: manifest.drafts,
+		left,
+	}
+}
+interface Packing {
+	wish: Wish
+	chosen: readonly PlayerEntry[]
+	/** by player, the visits that travel */
+	visits: ReadonlyMap<string, readonly string[]>
+	records: readonly Carried[]
+	drafts: readonly CarriedDraft[]
+}
+/** What the manifest says besides what is packed. */
+function aboutPack(
+	memory: Memory,
+	{ store, now }: Deps,
+	{ wish, chosen, visits, records, drafts }: Packing,
+): Unfinished {
+	const { clinic, shelf, people } = memory
+	const person = people.acts()
+	return {
+		direction: 'out',
+		recordsId: store.recordsId,
+		...present({ installation: makerOf(store) }),
+		people: peopleToCarry(memory, records),
+		madeAt: now().toISOString(),
+		madeBy: { personId: person.personId, name: person.name },
+		expires: wish.expires,
+		home: store.origin,
+		clinicName: clinic.letterhead?.name ?? '',
+		players: chosen.map(({ card }) => ({
+			playerId: card.playerId,
+			name: fullName(card),
+			birthDate: card.birthDate,
+			visits: visits.get(card.playerId)?.length ?? 0,
+		})),
+		bases: basesOf(drafts),
+		protocol: protocolIdentity(clinic.protocol),
+		shelf: shelf.shelf !== undefined,
 	}
 }
 /** @returns the chosen players, each of whom is here and stands in the list once */
@@ -144,11 +169,16 @@ function visitsToCarry(
 		}),
 	)
 }
+interface Chosen {
+	playerIds: ReadonlySet<string>
+	visitIds: ReadonlySet<string>
+	/** takes the words for each record that is damaged and stays here */
+	left: string[]
+}
 function recordsToCarry(
 	{ clinic, shelf }: Memory,
 	{ store }: Deps,
-	playerIds: ReadonlySet<string>,
-	visitIds: ReadonlySet<string>,
+	{ playerIds, visitIds, left }: Chosen,
 ): Carried[] {
 	const latest = new Set([
 		clinic.recordIds.letterhead,
@@ -157,8 +187,11 @@ function recordsToCarry(
 		...clinic.protocolVersions.map(({ savedAs }) => savedAs),
 	])
 	return store
-		.carry([...playerIds], (kind, about) =>
-			about === undefined ? goesOut(kind) === 'clinic' : goesOut(kind) === 'player',
+		.carry(
+			[...playerIds],
+			(kind, about) =>
+				about === undefined ? goesOut(kind) === 'clinic' : goesOut(kind) === 'player',
+			(row) => left.push(damagedWords(row)),
 		)
 		.filter(({ id, kind, about, value }) => {
 			// who works here goes out as a list, without PINs; whose installation wrote what, whole

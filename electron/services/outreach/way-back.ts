@@ -11,6 +11,7 @@ import { protocolIdentity } from '../../../shared/engine/assess.ts'
 import { digestOf } from '../../../shared/engine/plain/canonical.ts'
 import { present } from '../../../shared/engine/plain/present.ts'
 import { type Unfinished, writePack } from '../../store/pack-file.ts'
+import { damagedWords } from '../../store/record.ts'
 import { ownerSlot, type Store } from '../../store/store.ts'
 import { destroyedLines } from '../backups/retention.ts'
 import { fullName } from '../players/names.ts'
@@ -35,17 +36,31 @@ interface ReturnNote {
 	/** which file for the way back it was, from 1; absent where program 0.1.0 made it */
 	turn?: number
 }
-/** Records on a laptop that go home: what it says of players, and its own public key. */
-export const recordsForHome = ({ players }: Pick<Memory, 'players'>, store: Store): Carried[] =>
+/**
+ * Records on a laptop that go home: what it says of players, and its own public key.
+ * @param left takes the words for each that is damaged and stays here
+ */
+export const recordsForHome = (
+	{ players }: Pick<Memory, 'players'>,
+	store: Store,
+	left: string[] = [],
+): Carried[] =>
 	store
-		.carry([...players.byId.keys()], (kind) => comesHome(kind) && kind !== 'trail')
+		.carry(
+			[...players.byId.keys()],
+			(kind) => comesHome(kind) && kind !== 'trail',
+			(row) => left.push(damagedWords(row)),
+		)
 		.filter(
 			({ kind, about, origin }) =>
 				about !== undefined || (kind === 'installation' && origin === store.origin),
 		)
 
-const laptopDrafts = ({ drafts }: Pick<Memory, 'drafts'>, store: Store): CarriedDraft[] =>
-	draftsToCarry(store, [...drafts.byId.keys()].sort())
+const laptopDrafts = (
+	{ drafts }: Pick<Memory, 'drafts'>,
+	store: Store,
+	left?: string[],
+): CarriedDraft[] => draftsToCarry(store, [...drafts.byId.keys()].sort(), left)
 /** What tells whether anything was entered since the file of the way back was made. */
 const stampOf = (memory: Pick<Memory, 'drafts'>, store: Store): string =>
 	digestOf({ records: store.recordCount, drafts: basesOf(laptopDrafts(memory, store)) })
@@ -61,9 +76,10 @@ export async function makeReturn(
 ): Promise<OutputOf<'outreach.makeReturn'>> {
 	const { store, now } = deps
 	const pack = await mustBeFromPack(memory, deps, passphrase)
-	const records = recordsForHome(memory, store)
+	const left: string[] = []
+	const records = recordsForHome(memory, store, left)
 	const trail = trailRecord(deps, pack.packId, Math.max(0, ...records.map(({ tick }) => tick)))
-	const drafts = laptopDrafts(memory, store)
+	const drafts = laptopDrafts(memory, store, left)
 	const turn = (returnNoteOf(store)?.turn ?? 0) + 1
 	const about = aboutReturn(memory, deps, pack, turn)
 	const name = `return-${dayHere(now())}-${digestOf(about).slice(0, 6)}.lwpack`
@@ -81,7 +97,7 @@ export async function makeReturn(
 	}
 	store.setSealedSetting(returnNote, note)
 	store.audit({ function: 'export', objectRef: `pack-file:${manifest.packId.slice(0, 8)}` })
-	return { file, bytes, records: manifest.records, drafts: manifest.drafts }
+	return { file, bytes, records: manifest.records, drafts: manifest.drafts, left }
 }
 async function mustBeFromPack(
 	{ outreach: { pack } }: Memory,

@@ -151,6 +151,8 @@ export const outreachCalls = {
 			players: z.number(),
 			records: z.number(),
 			drafts: z.number(),
+			/** what is damaged and stays here, in words */
+			left: z.array(z.string()),
 		}),
 		clinicians,
 	),
@@ -161,6 +163,8 @@ export const outreachCalls = {
 			bytes: z.number(),
 			records: z.number(),
 			drafts: z.number(),
+			/** what is damaged and stays here, in words */
+			left: z.array(z.string()),
 		}),
 		treating,
 	),
