@@ -22,12 +22,23 @@ test('details are told field by field: what came, what went, what is another one
 		phone: '555-0101',
 		guardian: { name: 'Rae Ashdown', email: 'rae@example.net' },
 	}
-	expect(detailsLines(before, after, ['guardian'])).toEqual([
+	expect(detailsLines(before, { ...after, email: null }, [])).toEqual([
 		'Birth date: 3 May 2013 instead of 2 May 2013.',
 		'Club: taken off; it was Harrow Rovers.',
 		'Guardian e-mail: rae@example.net instead of rae@example.org.',
 		'Phone: 555-0101, where nothing stood.',
-		'The guardian was changed in two places: it is asked under To answer.',
+	])
+	const asked = {
+		field: 'guardian',
+		values: [
+			{ isHere: false, value: after.guardian },
+			{ isHere: true, value: before.guardian },
+			{ isHere: false, value: null },
+		],
+	}
+	expect(detailsLines(before, { ...before, guardian: after.guardian }, [asked])).toEqual([
+		'The guardian was changed in two places (here Rae Ashdown, rae@example.org; away Rae Ashdown, ' +
+			'rae@example.net; away nothing): it is asked under To answer.',
 	])
 	expect(detailsLines(before, before, [])).toEqual([])
 })

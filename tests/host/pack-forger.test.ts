@@ -136,6 +136,47 @@ test('a consent of tomorrow, and an answer about others, are refused', async () 
 		/puts records of others to rest/,
 	)
 })
+test('a record can neither take a name that none has, nor use up the count, nor the calendar', async () => {
+	const written = (over: object) => (forger: Forger) => [
+		forger.written('player', { playerId: home.other, player }, { about: home.other, ...over }),
+	]
+	await home.without(written({ id: 'no-record-id' }), /bears a name that no record has/)
+	await home.without(written({ tick: Number.MAX_SAFE_INTEGER }), /stands at place 9007199254740991/)
+	await home.without(written({ at: '2099-01-01T00:00:00.000Z' }), /written on 2099-01-01/)
+})
+test('two players are not joined in a ring', async () => {
+	const { mergeId } = await home.app.ask('players.merge', {
+		from: home.other,
+		into: home.playerId,
+		reason: 'one person',
+	})
+	const join = (from: string, into: string) => (forger: Forger) => [
+		forger.written(
+			'merge',
+			{ mergeId: 'forged', from, into, undone: false, reason: 'as I like' },
+			{ about: into },
+		),
+	]
+	await home.without(join(home.playerId, home.other), /the other way round than here/)
+	await home.without(join(home.other, home.playerId), /joined with another one already/)
+	await home.app.ask('players.unmerge', { mergeId, reason: 'two people' })
+	await home.without(join(home.other, home.other), /the other way round than here/)
+})
+test('nobody countersigns, or marks in error, in the name of who may not', async () => {
+	const note = (what: string, by: string) => (forger: Forger) => [
+		forger.written(
+			'visit-note',
+			{ visitId: home.own, what, text: 'so be it', by, at: forger.manifest.madeAt, version: 1 },
+			{
+				about: home.playerId,
+				thing: home.own,
+				card: { visitId: home.own, what, version: 1 },
+			},
+		),
+	]
+	for (const by of ['Rae Desk', 'M. Invented, X9', 'A. Examples'])
+		await home.without(note('in-error', by), /not here one who may write it/)
+})
 test('a file that names another maker than it has is refused whole', async () => {
 	const before = await home.picture()
 	const { rows } = await home.app.ask('audit.page', { limit: 1 })

@@ -63,7 +63,8 @@ function spoken(arrival: Arrival, record: Carried, { outcome, because }: Trouble
 		outcome,
 		says:
 			outcome === 'waits'
-				? `${name} waits until this PC has the newer version: it ${because}. It is kept aside.`
+				? `${name} waits until this PC has the newer version: it ${because}. It is kept ` +
+					'aside; bring the file in again then.'
 				: `${name} was not taken in: it ${because}. It is kept aside; ask who worked with the laptop.`,
 	}
 }

@@ -41,7 +41,9 @@ export function setAside(
 const whyUnread: Record<Unread['why'], { why: AsideWhy; because: string }> = {
 	newer: {
 		why: 'waits',
-		because: 'was written by a newer version and waits until this PC has it. It is kept aside.',
+		because:
+			'was written by a newer version and waits until this PC has it. It is kept aside; bring the file ' +
+			'in again then.',
 	},
 	'too-large': {
 		why: 'refused',

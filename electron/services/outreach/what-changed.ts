@@ -12,7 +12,7 @@ import {
 import { joinFields } from '../../../shared/desk/outreach/heads.ts'
 import { playerSchema } from '../../../shared/engine/visit/visit.ts'
 import { fullName } from '../players/names.ts'
-import type { Arrival } from './arrival.ts'
+import { type Arrival, isOwn } from './arrival.ts'
 import { playerName } from './aside-words.ts'
 import type { DraftNews } from './drafts-home.ts'
 import { joinedOf, versionsAbout } from './versions.ts'
@@ -64,7 +64,13 @@ function detailsOf(
 		? detailsLines(
 				before,
 				after,
-				questions.map(({ field }) => field),
+				questions.map(({ field, values }) => ({
+					field,
+					values: values.map(({ origin, value: said }) => ({
+						isHere: isOwn(deps.store, origin),
+						value: said,
+					})),
+				})),
 			)
 		: [newPlayerLine(after.birthDate)]
 	return { name: fullName(after), lines }

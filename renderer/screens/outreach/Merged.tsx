@@ -41,6 +41,7 @@ export function Changes({ changes, more = 0 }: { changes: Merged['changes']; mor
 	if (changes.length === 0) return <Typography>Nothing here changes by it.</Typography>
 	return (
 		<Box component="section" aria-label="What changes" sx={{ display: 'grid', gap: 1.5 }}>
+			<Typography>What changes, player by player:</Typography>
 			{changes.map((player) => (
 				<Box key={player.playerId}>
 					<Typography sx={{ fontWeight: 600 }}>{player.name}</Typography>

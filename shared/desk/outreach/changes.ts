@@ -180,25 +180,54 @@ const shown = (text: string): string => (days.safeParse(text).success ? dayInWor
 const groupTitles: Record<string, string> = { guardian: 'The guardian' }
 const titleOf = (path: string): string =>
 	groupTitles[path] ?? metaOf(path, playerSchema)?.title ?? path
+/** What is said to be nothing stands as nothing. */
+const isNothing = (text: string): boolean => text === notThere || text === 'null'
 /** A value that came, went or is another one. */
 function fieldLine(title: string, before: string, after: string): string {
-	if (before === notThere) return `${title}: ${shown(after)}, where nothing stood.`
-	if (after === notThere) return `${title}: taken off; it was ${shown(before)}.`
+	if (isNothing(before)) return `${title}: ${shown(after)}, where nothing stood.`
+	if (isNothing(after)) return `${title}: taken off; it was ${shown(before)}.`
 	return `${title}: ${shown(after)} instead of ${shown(before)}.`
+}
+/** A field that two places changed differently, and what each says. */
+export interface AskedField {
+	field: string
+	values: readonly { isHere: boolean; value: unknown }[]
 }
 /**
  * The details of a player that are others than before, field by field.
- * @param asked fields that two places changed differently: the later value is shown till it is answered
+ * @param asked what two places changed differently: told once, with what each says
  */
-export function detailsLines(before: object, after: object, asked: readonly string[]): string[] {
-	return differences(before, after)
-		.filter((change) => change.before !== 'null' || change.after !== notThere)
-		.map((change) => fieldLine(titleOf(change.path), change.before, change.after))
-		.concat(
-			asked.map(
-				(field) => `${titleOf(field)} was changed in two places: it is asked under To answer.`,
-			),
-		)
+export function detailsLines(
+	before: object,
+	after: object,
+	asked: readonly AskedField[],
+): string[] {
+	const isAsked = (path: string): boolean =>
+		asked.some(({ field }) => path === field || path.startsWith(`${field}.`))
+	return [
+		...differences(before, after)
+			.filter((change) => !(isNothing(change.before) && isNothing(change.after)))
+			.filter(({ path }) => !isAsked(path))
+			.map((change) => fieldLine(titleOf(change.path), change.before, change.after)),
+		...asked.map(
+			({ field, values }) =>
+				`${titleOf(field)} was changed in two places (${placed(values)}): it is asked under To ` +
+				'answer.',
+		),
+	]
+}
+/** What stands here first, whichever is the newer. */
+const placed = (values: AskedField['values']): string =>
+	values
+		.toSorted((left, right) => Number(right.isHere) - Number(left.isHere))
+		.map(({ isHere, value }) => `${isHere ? 'here' : 'away'} ${whole(value)}`)
+		.join('; ')
+function whole(value: unknown): string {
+	if (value === null || value === undefined || value === '') return 'nothing'
+	if (typeof value !== 'object') return shown(String(value))
+	return Object.values(value)
+		.filter((part) => part !== null && typeof part !== 'object')
+		.join(', ')
 }
 export const newPlayerLine = (birthDate: string): string =>
 	`New player, born on ${dayInWords(birthDate)}.`
