@@ -3,12 +3,13 @@
  * is put to another player, and none takes the place of another.
  */
 import { z } from 'zod'
+import { readAs } from '../../../shared/desk/ledger/ledger.ts'
 import type { Carried } from '../../../shared/desk/outreach/carried.ts'
+import { visitCard } from '../../../shared/desk/visits/visit-card.ts'
 import { canonicalJson } from '../../../shared/engine/plain/canonical.ts'
 import type { Store } from '../../store/store.ts'
 import type { Arrival } from './arrival.ts'
 import type { Trouble } from './check-record.ts'
-import { signedParts } from './check-visit.ts'
 import { readable } from './versions.ts'
 
 /** Kinds about nobody; every other one is about a player. */
@@ -22,17 +23,8 @@ const namesSchema = z.looseObject({
 	documentId: z.string().optional(),
 	breachId: z.string().optional(),
 	into: z.string().optional(),
-	what: z.string().optional(),
-	version: z.number().optional(),
 })
 type Names = z.infer<typeof namesSchema>
-/** What of a sending its card shows. */
-const handedSchema = z.object({
-	recipient: z.string(),
-	channel: z.string(),
-	version: z.number(),
-	at: z.string(),
-})
 /** The key of a value that names what the record is a version of. */
 const thingKeys = new Map<string, keyof Names>([
 	['visit', 'visitId'],
@@ -58,11 +50,7 @@ export function subjectTrouble({ deps: { store } }: Arrival, record: Carried): T
 		return about === undefined ? undefined : refused('names a player, which its kind never does')
 	if (about === undefined) return refused('names no player whom it is about')
 	const names = namesSchema.safeParse(record.value).data ?? {}
-	return (
-		namesTrouble(store, record, names) ??
-		cardTrouble(record, names) ??
-		followsTrouble(store, record)
-	)
+	return namesTrouble(store, record, names) ?? cardTrouble(record) ?? followsTrouble(store, record)
 }
 function namesTrouble(store: Store, record: Carried, names: Names): Trouble | undefined {
 	const { kind, about, thing } = record
@@ -82,25 +70,33 @@ function namesTrouble(store: Store, record: Carried, names: Names): Trouble | un
 		.some(({ record: id }) => id === visit.record)
 	return isTheirs ? undefined : refused('is put to another player than the visit it belongs to')
 }
-/** Lists show the card and do not open the record: it must say the same. */
-function cardTrouble({ kind, card, value }: Carried, names: Names): Trouble | undefined {
-	const expected = expectedCard(kind, value, names)
-	if (expected === undefined || canonicalJson(expected) === canonicalJson(card ?? null))
-		return undefined
-	return refused('says something else in its short form than in itself')
+/** What the card of a kind says at least: lists go by it. */
+const cardKeys = new Map<string, readonly string[]>([
+	['visit', ['visitId', 'playerId', 'visitDate', 'signedAt', 'version', 'student']],
+	['visit-note', ['visitId', 'what', 'version']],
+	['season', ['what']],
+	['sending', ['recipient', 'channel', 'version', 'at']],
+	['document', ['documentId', 'visitId', 'kind', 'version', 'sha256', 'at']],
+])
+const fieldsSchema = z.record(z.string(), z.unknown())
+/** Lists show the card and do not open the record: all that it says must stand in the record. */
+function cardTrouble(record: Carried): Trouble | undefined {
+	const { kind, card } = record
+	const said = fieldsSchema.safeParse(card ?? {}).data
+	const stands = fieldsSchema.safeParse(shortFormOf(record)).data ?? {}
+	const same =
+		said !== undefined &&
+		(cardKeys.get(kind) ?? []).every((key) => Object.hasOwn(said, key)) &&
+		Object.entries(said).every(
+			([key, value]) => canonicalJson(value ?? null) === canonicalJson(stands[key] ?? null),
+		)
+	return same ? undefined : refused('says something else in its short form than in itself')
 }
-function expectedCard(kind: string, value: unknown, names: Names): unknown {
-	if (kind === 'visit') {
-		const signed = signedParts(value)
-		if (!signed) return undefined
-		const { visitId, playerId, visit, signedAt, version = 1, signer } = signed
-		const { visitDate } = visit
-		return { visitId, playerId, visitDate, signedAt, version, student: signer?.role === 'student' }
-	}
-	if (kind === 'visit-note')
-		return { visitId: names.visitId, what: names.what, version: names.version }
-	if (kind === 'sending') return handedSchema.safeParse(value).data ?? null
-	return kind === 'season' ? { what: names.what } : undefined
+/** What a card is made of: of a visit it is worked out, of other kinds it repeats the value. */
+function shortFormOf({ kind, version = 1, value }: Carried): unknown {
+	if (kind !== 'visit') return value
+	const reading = readAs('visit', version, value)
+	return reading.state === 'read' ? visitCard(reading.value) : undefined
 }
 function followsTrouble(store: Store, record: Carried): Trouble | undefined {
 	const { kind, follows, about = '', thing } = record
