@@ -114,6 +114,7 @@ function openFolder({ dataFolder, renderPdf, scryptCost, ...options }: AppOption
 	const now = options.now ?? (() => new Date())
 	const demo = options.demo ?? false
 	const { settings, notice } = readSettings(dataFolder, now())
+	const memory = new Memory()
 	const store = new Store(dataFolder, {
 		now,
 		actor: () => acting.getStore() ?? { personId: null, role: 'nobody', purpose: '' },
@@ -121,13 +122,16 @@ function openFolder({ dataFolder, renderPdf, scryptCost, ...options }: AppOption
 		backupFolder: settings.backupFolder,
 		outside: options.outside ?? (demo ? join(dataFolder, 'outside') : undefined),
 		remakeCard,
+		tellDamage: (says) => memory.warn(says),
 	})
 	if (notice) store.notices.push(notice)
-	const memory = new Memory()
 	const deps: Deps = {
 		store,
 		...keeperOf(store, memory, now),
-		...openerOf(store),
+		...openerOf(store, {
+			unread: memory.warn,
+			partly: (record, unknown) => memory.unread.takePartly(record, unknown),
+		}),
 		renderPdf,
 		now,
 		demo,

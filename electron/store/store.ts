@@ -12,9 +12,10 @@ import { destroyForGood } from './destruction.ts'
 import { inWords } from './disk.ts'
 import { filesIn, outsideFolder, takeFolder } from './folder.ts'
 import { KeyedStore } from './keyed-store.ts'
+import type { FolderLock } from './lock.ts'
 import { type Opening, openAtStart } from './opening.ts'
 import { assemble } from './parts.ts'
-import type { NewRecord, StoredRecord } from './record.ts'
+import { damagedWords, type NewRecord, type StoredRecord } from './record.ts'
 import { restoreFrom } from './restore.ts'
 import type { RollRow } from './roll.ts'
 import { scryptCost } from './seal.ts'
@@ -41,11 +42,14 @@ interface StoreOptions {
 	outside?: string
 	/** cards of records of the first versions, which do not hold them */
 	remakeCard?: RemakeCard
+	/** told of each record that a list had to leave out since it is damaged, in words */
+	tellDamage?: (says: string) => void
 }
 const nobody: Actor = { personId: null, role: 'nobody', purpose: '' }
 
 export class Store extends KeyedStore {
-	readonly #release: () => void
+	readonly #tellDamage: (says: string) => void
+	readonly #held: FolderLock
 	/** Where backups go unless another folder is named. */
 	backupFolder: string
 
@@ -59,11 +63,13 @@ export class Store extends KeyedStore {
 		const files = filesIn(folder, outside)
 		super(assemble(files, { cost, now, actor, remake }), files, now)
 		this.backupFolder = options.backupFolder ?? folder
-		this.#release = takeFolder(folder)
+		this.#tellDamage = options.tellDamage ?? (() => {})
+		this.#held = takeFolder(folder, (words) => this.#lost(words))
 		try {
 			openAtStart(this.#opening(), () => this.backups())
+			this.notices.push(...this.#held.notices)
 		} catch (error) {
-			this.#release()
+			this.#held.release()
 			throw inWords(error, folder)
 		}
 	}
@@ -75,7 +81,25 @@ export class Store extends KeyedStore {
 		this.lock()
 		this.parts.heads.close()
 		this.parts.database.close()
-		this.#release()
+		this.#held.release()
+	}
+	/** Another PC holds the folder: nothing more is written here. */
+	#lost(words: string): void {
+		this.notices.push(words)
+		try {
+			this.lock()
+		} catch {
+			this.parts.keyring.lock()
+		}
+	}
+	/** As it is, and @throws FolderTaken where another PC holds the folder meanwhile. */
+	override async unlock(passphrase: string): Promise<string> {
+		this.#held.mustHold()
+		return super.unlock(passphrase)
+	}
+	override async unlockWithRecoveryKey(typed: string, newPassphrase: string): Promise<string> {
+		this.#held.mustHold()
+		return super.unlockWithRecoveryKey(typed, newPassphrase)
 	}
 
 	/** The name of this installation in the order that all stores agree on. */
@@ -118,19 +142,22 @@ export class Store extends KeyedStore {
 	}
 
 	/**
-	 * Cards about a player, in order of writing. A damaged card is read from its record.
-	 * @throws SealBroken where the record is damaged too
+	 * Cards about a player, in order of writing. A damaged card is read from its record; where that is
+	 * damaged too, it is left out and told.
 	 */
 	cardsAbout(kind: string, playerId: string): OpenCard[] {
-		return this.parts.cards.about(kind, playerId)
+		return this.parts.cards.about(kind, playerId, (row) => this.#tellDamage(damagedWords(row)))
 	}
-	/** Cards of the versions of a thing, in order of writing. */
+	/**
+	 * Cards of the versions of a thing, in order of writing.
+	 * @throws SealBroken where one is damaged, and its record too
+	 */
 	cardsOf(kind: string, thing: string): OpenCard[] {
 		return this.parts.cards.of(kind, thing)
 	}
-	/** Ids of all records about a player. */
-	recordsAbout(playerId: string): string[] {
-		return this.parts.cards.recordsAbout(playerId)
+	/** Ids of all records about a player, of one kind where it is given, in order of writing. */
+	recordsAbout(playerId: string, kind?: string): string[] {
+		return this.parts.cards.recordsAbout(playerId, kind)
 	}
 	/** Time of the last entry about each player of the list. */
 	lastEntries(playerIds: readonly string[]): Map<string, { first: string; last: string }> {

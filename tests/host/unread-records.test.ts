@@ -107,6 +107,10 @@ describe('records that cannot be read, of every kind', () => {
 		})
 		expect(answer).toMatchObject({ inForce: false })
 		expect(answer.because).toMatch(/consent of this player cannot be read/)
+		// what a list went on without is said from then on
+		const { warnings } = await app.ask('session.status')
+		const consent = written.find(({ kind }) => kind === 'consent')!
+		expect(named(warnings, consent)).toHaveLength(1)
 	})
 })
 
@@ -170,6 +174,78 @@ describe('entries of a newer program, in every kind', () => {
 			})
 			return []
 		})
+	})
+})
+
+describe('records of a newer version, of every kind', () => {
+	it('are told apart from damaged ones, and everything goes on', async () => {
+		const { here, playerId, visitId } = await atWork()
+		const written = await writing(here, (store) =>
+			kindNames
+				.filter((kind) => kind !== 'anchor')
+				.map((kind, index) => {
+					const version = kinds[kind].version + 1
+					const value = nonsense[index % nonsense.length]
+					return { kind, id: store.append({ kind, at, version, value }) }
+				}),
+		)
+		const app = open(here)
+		await goesOn(app, playerId, visitId)
+		const { warnings } = await app.ask('session.status')
+		const { problems } = await app.ask('audit.verify')
+		for (const record of written) {
+			const isRemembered = rememberedKinds.some((kind) => kind === record.kind)
+			const [says, ...more] = named(isRemembered ? warnings : problems, record)
+			expect(more, record.kind).toEqual([])
+			expect(says, record.kind).toMatch(/newer version.*Install the newer version.*Nothing is lost/)
+		}
+	})
+	it('are read as far as they go, a visit too, and what was left out is said', async () => {
+		const { here, playerId, visitId } = await atWork()
+		await writing(here, (store) => {
+			const [last] = store.cardsAbout('visit', playerId)
+			const { value, card } = store.read(last!.record) as { value: { visit: object }; card: object }
+			const play = { code: 'a-code-to-come', kickingFoot: 'left' }
+			const newer = {
+				...value,
+				version: 2,
+				visit: { ...value.visit, play, gait: { cadence: 170 } },
+			}
+			const record = { kind: 'visit', at, version: 2, about: playerId, thing: visitId }
+			return [
+				{
+					kind: 'visit',
+					id: store.append({ ...record, card: { ...card, version: 2 }, value: newer }),
+				},
+			]
+		})
+		const app = open(here)
+		await app.ask('session.unlock', { passphrase })
+		const { visit } = await app.ask('visits.open', { visitId })
+		expect(visit.play).toEqual({ kickingFoot: 'left' })
+		expect(visit).not.toHaveProperty('gait')
+		const { warnings } = await app.ask('session.status')
+		expect(warnings.join('\n')).toMatch(/signed visit holds.*visit.gait, visit.play.code/)
+	})
+	it('are read as far as they go, those that lists hold too', async () => {
+		const { here, playerId, visitId } = await atWork()
+		await writing(here, (store) => {
+			const [last] = store.cardsAbout('player', playerId)
+			const { value } = store.read(last!.record) as { value: { player: object } }
+			const newer = {
+				playerId,
+				player: { ...value.player, club: 'Harbour', phone: { mobile: '1' }, nickname: 'Z' },
+			}
+			const record = { kind: 'player', at, version: 2, follows: last!.record, about: playerId }
+			return [{ kind: 'player', id: store.append({ ...record, value: newer }) }]
+		})
+		const app = open(here)
+		await goesOn(app, playerId, visitId)
+		const { player: shown } = await app.ask('players.open', { playerId })
+		expect(shown).toMatchObject({ club: 'Harbour' })
+		expect(shown).not.toHaveProperty('phone')
+		const { warnings } = await app.ask('session.status')
+		expect(warnings.join('\n')).toMatch(/does not know: player.nickname, player.phone\./)
 	})
 })
 

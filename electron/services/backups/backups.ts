@@ -5,6 +5,7 @@ import type { InputOf, OutputOf } from '../../../shared/contract.ts'
 import { backupAgeDays } from '../../../shared/desk/records/keep.ts'
 import { present } from '../../../shared/engine/plain/present.ts'
 import { BackupRefused } from '../../store/backup-file.ts'
+import { tooFewHandles } from '../../store/disk.ts'
 import { isPackFile } from '../../store/pack-file.ts'
 import { openPackHere } from '../outreach/laptop.ts'
 import { fullName } from '../players/names.ts'
@@ -72,6 +73,8 @@ async function inWords<T>(work: () => Promise<T>, where: string): Promise<T> {
 		return await work()
 	} catch (error) {
 		if (error instanceof BackupRefused) throw new Refusal(error.message)
+		const handles = tooFewHandles(error)
+		if (handles !== undefined) throw new Refusal(handles)
 		const { code = '', errstr = '' } = error as { code?: string; errstr?: string }
 		if (code === 'ENOSPC' || /full/.test(errstr))
 			throw new Refusal(

@@ -5,6 +5,7 @@ import type { Carried } from '../../../shared/desk/outreach/carried.ts'
 import { awayProblems, awayTrailSchema } from '../../../shared/desk/records/away-trail.ts'
 import { consentProblems, consentSchema } from '../../../shared/desk/records/consent.ts'
 import type { Role } from '../../../shared/desk/workplace/call.ts'
+import { digestOf } from '../../../shared/engine/plain/canonical.ts'
 import { sha256Of } from '../visits/drawing.ts'
 import type { Arrival } from './arrival.ts'
 import type { Trouble } from './check-record.ts'
@@ -26,21 +27,37 @@ const ofKind = new Map<string, (arrival: Arrival, record: Carried) => Trouble | 
 ])
 export const contentTrouble = (arrival: Arrival, record: Carried): Trouble | undefined =>
 	ofKind.get(record.kind)?.(arrival, record)
-const reportSchema = z.looseObject({ base64: z.base64(), sha256: z.string() })
-/** The bytes must be those whose sum stands in the signed visit. */
+const bytesSchema = z.looseObject({
+	base64: z.base64(),
+	sha256: z.string(),
+	/** of a page; without one it is the player's report */
+	kind: z.string().default('player'),
+	/** what the page was drawn from; absent in pages of program 0.1.0 */
+	document: z.looseObject({ version: z.unknown(), content: z.unknown() }).optional(),
+})
+type Bytes = z.infer<typeof bytesSchema>
+const isWhole = ({ base64, sha256 }: Bytes): boolean =>
+	sha256Of(Buffer.from(base64, 'base64')) === sha256
+/** Bytes and document of a page must be those that the signed visit names by their sums. */
 function reportTrouble({ deps: { store } }: Arrival, { value, follows }: Carried) {
-	const report = reportSchema.safeParse(value).data
+	const page = bytesSchema.safeParse(value).data
 	const visit = follows === undefined ? undefined : signedParts(readable(store, follows)?.value)
-	if (!report || !visit) return refused('is no report of a visit that is here')
-	const sum = sha256Of(Buffer.from(report.base64, 'base64'))
-	return sum === report.sha256 && sum === visit.reportSha256
+	if (!page || !visit) return refused('is no page of a visit that is here')
+	const { kind, document, sha256 } = page
+	const named = visit.pages?.find((other) => other.kind === kind)
+	const expected = kind === 'player' ? visit.reportSha256 : named?.sha256
+	const isDocument =
+		document === undefined ||
+		named === undefined ||
+		digestOf({ version: document.version, content: document.content }) === named.documentSha256
+	return isWhole(page) && sha256 === expected && isDocument
 		? undefined
 		: refused('is not the one that was signed: its SHA-256 is another one')
 }
 /** The bytes of a document must be those of its sum. */
 function documentTrouble(_: Arrival, { value }: Carried) {
-	const document = reportSchema.safeParse(value).data
-	return document && sha256Of(Buffer.from(document.base64, 'base64')) === document.sha256
+	const document = bytesSchema.safeParse(value).data
+	return document && isWhole(document)
 		? undefined
 		: refused('is not the document whose SHA-256 it bears')
 }

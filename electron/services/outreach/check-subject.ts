@@ -10,6 +10,7 @@ import { canonicalJson } from '../../../shared/engine/plain/canonical.ts'
 import type { Store } from '../../store/store.ts'
 import type { Arrival } from './arrival.ts'
 import type { Trouble } from './check-record.ts'
+import { signedParts } from './check-visit.ts'
 import { readable } from './versions.ts'
 
 /** Kinds about nobody; every other one is about a player. */
@@ -21,6 +22,7 @@ const namesSchema = z.looseObject({
 	consentId: z.string().optional(),
 	contactId: z.string().optional(),
 	documentId: z.string().optional(),
+	squadId: z.string().optional(),
 	breachId: z.string().optional(),
 	into: z.string().optional(),
 })
@@ -33,7 +35,6 @@ const thingKeys = new Map<string, keyof Names>([
 	['sending', 'visitId'],
 	['consent', 'consentId'],
 	['contact', 'contactId'],
-	['document', 'documentId'],
 	['breach', 'breachId'],
 ])
 /** What a kind follows where it is not its own kind. */
@@ -42,23 +43,31 @@ const followsKind = new Map([
 	['visit-note', 'visit'],
 	['sending', 'visit'],
 ])
+/** Several of these belong to one thing; a visit's versions are looked at where it is checked. */
+const manyOfOne: ReadonlySet<string> = new Set(['visit', 'document', ...followsKind.keys()])
 const refused = (because: string): Trouble => ({ outcome: 'refused', because })
 
 export function subjectTrouble({ deps: { store } }: Arrival, record: Carried): Trouble | undefined {
 	const { kind, about } = record
 	if (aboutNobody.includes(kind))
 		return about === undefined ? undefined : refused('names a player, which its kind never does')
-	if (about === undefined) return refused('names no player whom it is about')
 	const names = namesSchema.safeParse(record.value).data ?? {}
-	return namesTrouble(store, record, names) ?? cardTrouble(record) ?? followsTrouble(store, record)
+	// a page of a screening day is about several players, and found by the day
+	const isOfSquad = kind === 'document' && names.squadId !== undefined
+	if (about === undefined && !isOfSquad) return refused('names no player whom it is about')
+	return (
+		namesTrouble(store, record, names) ??
+		cardTrouble(store, record) ??
+		followsTrouble(store, record)
+	)
 }
 function namesTrouble(store: Store, record: Carried, names: Names): Trouble | undefined {
 	const { kind, about, thing } = record
 	const named = kind === 'merge' ? names.into : names.playerId
 	if (named !== undefined && named !== about)
 		return refused('is put to another player than it names')
-	const key = thingKeys.get(kind)
-	if (key !== undefined && (thing === undefined || names[key] !== thing))
+	const expected = thingOf(kind, names)
+	if (expected !== undefined && expected !== thing)
 		return refused('is put to another thing than it names')
 	if (!followsKind.has(kind)) return undefined
 	const visit = store.cardsOf('visit', names.visitId ?? '').at(-1)
@@ -70,20 +79,26 @@ function namesTrouble(store: Store, record: Carried, names: Names): Trouble | un
 		.some(({ record: id }) => id === visit.record)
 	return isTheirs ? undefined : refused('is put to another player than the visit it belongs to')
 }
+/** What the record is a version of, as its value says; empty where it ought to and does not. */
+function thingOf(kind: string, names: Names): string | undefined {
+	if (kind === 'document') return names.squadId ?? names.documentId ?? ''
+	const key = thingKeys.get(kind)
+	return key === undefined ? undefined : (names[key] ?? '')
+}
 /** What the card of a kind says at least: lists go by it. */
 const cardKeys = new Map<string, readonly string[]>([
 	['visit', ['visitId', 'playerId', 'visitDate', 'signedAt', 'version', 'student']],
 	['visit-note', ['visitId', 'what', 'version']],
 	['season', ['what']],
 	['sending', ['recipient', 'channel', 'version', 'at']],
-	['document', ['documentId', 'visitId', 'kind', 'version', 'sha256', 'at']],
+	['document', ['documentId', 'kind', 'version', 'sha256', 'at']],
 ])
 const fieldsSchema = z.record(z.string(), z.unknown())
 /** Lists show the card and do not open the record: all that it says must stand in the record. */
-function cardTrouble(record: Carried): Trouble | undefined {
+function cardTrouble(store: Store, record: Carried): Trouble | undefined {
 	const { kind, card } = record
 	const said = fieldsSchema.safeParse(card ?? {}).data
-	const stands = fieldsSchema.safeParse(shortFormOf(record)).data ?? {}
+	const stands = fieldsSchema.safeParse(shortFormOf(store, record)).data ?? {}
 	const same =
 		said !== undefined &&
 		(cardKeys.get(kind) ?? []).every((key) => Object.hasOwn(said, key)) &&
@@ -92,16 +107,27 @@ function cardTrouble(record: Carried): Trouble | undefined {
 		)
 	return same ? undefined : refused('says something else in its short form than in itself')
 }
-/** What a card is made of: of a visit it is worked out, of other kinds it repeats the value. */
-function shortFormOf({ kind, version = 1, value }: Carried): unknown {
-	if (kind !== 'visit') return value
-	const reading = readAs('visit', version, value)
-	return reading.state === 'read' ? visitCard(reading.value) : undefined
+/**
+ * What a card is made of: of a visit it is worked out, of a page it tells the version of the visit,
+ * of other kinds it repeats the value.
+ */
+function shortFormOf(store: Store, { kind, version = 1, value, follows, card }: Carried): unknown {
+	if (kind === 'visit') {
+		const reading = readAs('visit', version, value)
+		return reading.state === 'read' ? visitCard(reading.value) : undefined
+	}
+	if (kind !== 'report') return value
+	const visit = follows === undefined ? undefined : signedParts(readable(store, follows)?.value)
+	const page = pageSchema.safeParse(value).data
+	const from = fromSchema.safeParse(card).data?.from
+	return { visitId: page?.visitId, kind: page?.kind, version: visit?.version ?? 1, from }
 }
+const pageSchema = z.looseObject({ visitId: z.string(), kind: z.string().default('player') })
+/** What a page of the season was made from stands in its card alone. */
+const fromSchema = z.looseObject({ from: z.string().optional() })
 function followsTrouble(store: Store, record: Carried): Trouble | undefined {
 	const { kind, follows, about = '', thing } = record
-	// a visit's versions are looked at where it is checked
-	if (thing !== undefined && kind !== 'visit' && !followsKind.has(kind)) {
+	if (thing !== undefined && !manyOfOne.has(kind)) {
 		const versions = store.cardsOf(kind, thing).map(({ record: id }) => id)
 		if (versions.length > 0 && (follows === undefined || !versions.includes(follows)))
 			return refused('would take the place of one that is here already')

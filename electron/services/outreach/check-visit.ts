@@ -20,6 +20,10 @@ const signedSchema = z.looseObject({
 	visit: z.looseObject({ visitDate: z.iso.date() }),
 	digest: z.string(),
 	reportSha256: z.string(),
+	/** every page that was kept at signing; absent in visits of program 0.1.0 */
+	pages: z
+		.array(z.looseObject({ kind: z.string(), sha256: z.string(), documentSha256: z.string() }))
+		.optional(),
 	version: z.int().min(2).optional(),
 	amends: z.looseObject({ reason: z.string(), digest: z.string() }).optional(),
 	signer: z.looseObject({ personId: z.string(), role: z.enum(staffRoles) }).optional(),

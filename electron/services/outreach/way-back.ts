@@ -53,7 +53,10 @@ export const recordsForHome = (
 		)
 		.filter(
 			({ kind, about, origin }) =>
-				about !== undefined || (kind === 'installation' && origin === store.origin),
+				about !== undefined ||
+				// a page of a screening day is about several players
+				kind === 'document' ||
+				(kind === 'installation' && origin === store.origin),
 		)
 
 const laptopDrafts = (

@@ -3,6 +3,7 @@ import type { InputOf, OutputOf } from '../../../shared/contract.ts'
 import { idleMs } from '../../../shared/desk/records/settings.ts'
 import { SealBroken } from '../../store/seal.ts'
 import { ownerSlot } from '../../store/store.ts'
+import { needDrawable } from '../clinic/logo.ts'
 import { acting } from '../records/acting.ts'
 import type { Deps } from '../records/deps.ts'
 import { ensureOwner, loadMemory } from '../records/load.ts'
@@ -53,7 +54,10 @@ export class Session {
 			state: !store.isSetUp ? 'needs-setup' : store.isOpen ? 'open' : 'locked',
 			demo,
 			version,
-			warnings: [...(store.isOpen ? warnings : store.notices), ...waiting],
+			warnings: [
+				...(store.isOpen ? [...warnings, ...clinic.notices()] : store.notices),
+				...waiting,
+			],
 			clinicName: clinic.letterhead?.name,
 			person: person && { personId: person.personId, name: person.name, role: person.role },
 		}
@@ -64,6 +68,7 @@ export class Session {
 	}: InputOf<'session.setUp'>): Promise<OutputOf<'session.setUp'>> {
 		const { store } = this.#deps
 		if (store.isSetUp) throw new Refusal('These records are set up already. Unlock them instead.')
+		await needDrawable(this.#deps, clinic.logo, undefined, 'clinic.logo')
 		const recoveryKey = await this.#alone(() => store.setUp(passphrase))
 		const owner: PersonValue = {
 			personId: 'owner',

@@ -114,7 +114,9 @@ export class PlayersMemory {
 			player,
 			recordId,
 			hay: `\n${wordsOfPlayer(card).join('\n')}`,
-			order: `${plain(player.familyName)}\u0000${plain(player.givenName)}\u0000${player.birthDate}`,
+			order: [plain(player.familyName), plain(player.givenName), player.birthDate, playerId].join(
+				'\u0000',
+			),
 			lastVisitKnown: known?.lastVisitKnown ?? false,
 		})
 		this.#ordered = undefined

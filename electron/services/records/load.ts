@@ -5,7 +5,7 @@
 import { isKind } from '../../../shared/desk/ledger/ledger.ts'
 import { numberOf } from '../../../shared/desk/outbox/item.ts'
 import type { PersonValue } from '../../../shared/desk/people/person-record.ts'
-import { SealBroken } from '../../store/seal.ts'
+import { isDamage } from '../../store/records.ts'
 import { ownerSlot, type Store } from '../../store/store.ts'
 import { packNoteSchema } from '../outreach/memory.ts'
 import { draftOutlineSchema } from '../visits/memory.ts'
@@ -38,13 +38,21 @@ function holdBack({ outbox, warn }: Memory, store: Store): void {
 	for (const { itemId, state } of outbox.items.all()) {
 		if (state !== 'ready') continue
 		const standing = outbox.items.recordOf(itemId)
-		if (standing === undefined || store.cardsOf('outbox', itemId).at(-1)?.record === standing)
-			continue
+		if (standing === undefined || lastVersion(store, itemId) === standing) continue
 		outbox.items.forget(new Set([standing]))
 		warn(
 			`What became of the outbox entry ${numberOf(itemId)} cannot be read. It is not sent: ask the ` +
 				'recipient whether it came, and prepare it anew where it did not.',
 		)
+	}
+}
+/** The record of the last version of an outbox entry; undefined where one of them is damaged. */
+function lastVersion(store: Store, itemId: string): string | undefined {
+	try {
+		return store.cardsOf('outbox', itemId).at(-1)?.record
+	} catch (error) {
+		if (isDamage(error)) return undefined
+		throw error
 	}
 }
 function loadPackNote({ outreach, warn }: Memory, store: Store): void {
@@ -61,7 +69,7 @@ function sealedNote(store: Store): unknown {
 	try {
 		return store.sealedSetting('pack')
 	} catch (error) {
-		if (error instanceof SealBroken) return null
+		if (isDamage(error)) return null
 		throw error
 	}
 }
@@ -83,7 +91,7 @@ function readableDraft(store: Store, draftId: string) {
 	try {
 		return store.draft(draftId)
 	} catch (error) {
-		if (error instanceof SealBroken) return undefined
+		if (isDamage(error)) return undefined
 		throw error
 	}
 }

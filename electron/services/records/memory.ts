@@ -26,14 +26,18 @@ export class Memory {
 	readonly outreach = new OutreachMemory()
 	/** records that cannot be read, or not wholly */
 	readonly unread = new Unread()
-	#warnings: string[] = []
+	readonly #warnings = new Set<string>()
 	/** What the person should know about the records, in words. */
 	get warnings(): string[] {
 		return [...new Set([...this.#warnings, ...this.unread.words()])]
 	}
 	/** Adds a warning. */
 	readonly warn = (...says: string[]): void => {
-		this.#warnings.push(...says)
+		for (const sentence of says) this.#warnings.add(sentence)
+	}
+	/** Takes back warnings that a person has looked into. */
+	settled(said: ReadonlySet<string>): void {
+		for (const sentence of said) this.#warnings.delete(sentence)
 	}
 	/** Forgets everything, as locking does, save which plans are being solved. */
 	clear(): void {
@@ -46,6 +50,6 @@ export class Memory {
 		this.outbox.clear()
 		this.outreach.clear()
 		this.unread.clear()
-		this.#warnings = []
+		this.#warnings.clear()
 	}
 }

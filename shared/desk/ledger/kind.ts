@@ -4,7 +4,7 @@ import type { AuditFunction } from '../records/audit.ts'
 import type { StaffRole } from '../records/people.ts'
 
 /** Where records of a kind go besides the store they were written in. */
-export interface Travels {
+interface Travels {
 	/** with the players that were chosen, as a version of the clinic, or not at all */
 	pack: 'player' | 'clinic' | 'no'
 	/** whether the file of the way back may bring it home */
@@ -13,13 +13,13 @@ export interface Travels {
 	share: boolean
 }
 /** How a record is found again: whom it is about, what it is a version of, what lists show. */
-export interface Found {
+interface Found {
 	about?: string | undefined
 	thing?: string | undefined
 	card?: unknown
 }
 /** From the value of one version to that of the next. */
-export type Upgrade = (value: unknown) => unknown
+type Upgrade = (value: unknown) => unknown
 
 export interface KindDefinition<Value> {
 	/** as it stands in every record, for ever */

@@ -70,6 +70,7 @@ export type ValueOf<Kind extends KindName> = z.output<(typeof definitions)[Kind]
 /** The definitions by name. */
 export const kinds: { readonly [Kind in KindName]: KindDefinition<ValueOf<Kind>> } = definitions
 export const isKind = (name: string): name is KindName => Object.hasOwn(definitions, name)
+/** @internal */
 export const kindNames: readonly KindName[] = Object.keys(definitions).filter(isKind)
 /** The same for a name that may be of a newer version. */
 export const ledger: ReadonlyMap<string, KindDefinition<unknown>> = new Map(

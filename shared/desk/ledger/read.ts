@@ -11,7 +11,7 @@ export interface Unreadable {
 	newer: boolean
 	problems: { path: string; message: string }[]
 }
-export interface Read<Value> {
+interface Read<Value> {
 	state: 'read'
 	value: Value
 	/** what was cut off for reading; it stays in the record */

@@ -172,6 +172,6 @@ function byKey(
 	}
 	return [...groups].sort(([first], [second]) => (first < second ? -1 : 1))
 }
-/** The details in the value of a player's record. */
+/** The details in the value of a player's record. @internal */
 export const playerOf = (value: unknown): Record<string, unknown> =>
 	(value as { player: Record<string, unknown> }).player

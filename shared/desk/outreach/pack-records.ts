@@ -85,7 +85,6 @@ export const answerRecordSchema = z.strictObject({
 	chosen: z.array(z.strictObject({ field: z.string(), record: z.string() })),
 	by: z.string(),
 })
-export type AnswerValue = z.infer<typeof answerRecordSchema>
 
 /** What came with a pack and does not count, kept as it came. */
 export const quarantineRecordSchema = z.strictObject({

@@ -15,4 +15,3 @@ export const installationRecordSchema = z.strictObject({
 	since: z.string(),
 	what: z.enum(['set-up', 'upgrade', 'restore', 'copy', 'pack']),
 })
-export type InstallationValue = z.infer<typeof installationRecordSchema>

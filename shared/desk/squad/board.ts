@@ -3,7 +3,7 @@ import type { Visit } from '../../engine/visit/visit.ts'
 import { missingAt, type StationId, stations } from './stations.ts'
 
 export const presences = ['expected', 'here', 'absent', 'refused'] as const
-export type Presence = (typeof presences)[number]
+type Presence = (typeof presences)[number]
 export interface BoardInput {
 	playerId: string
 	number: string

@@ -10,7 +10,6 @@ export const reportRecordSchema = z.strictObject({
 	sha256: z.string(),
 	fileName: z.string(),
 })
-export type ReportValue = z.infer<typeof reportRecordSchema>
 
 /** Words added to a visit afterwards, with their own author and time. */
 export const visitNoteRecordSchema = z.strictObject({
@@ -22,7 +21,6 @@ export const visitNoteRecordSchema = z.strictObject({
 	version: z.number(),
 	occurredOn: z.string().optional(),
 })
-export type VisitNoteValue = z.infer<typeof visitNoteRecordSchema>
 
 /** A document made for the outbox, with its bytes and digest. */
 export const documentRecordSchema = z.strictObject({
@@ -42,7 +40,6 @@ export const documentRecordSchema = z.strictObject({
 	at: z.string(),
 	by: z.string(),
 })
-export type DocumentValue = z.infer<typeof documentRecordSchema>
 
 /**
  * That a report or document left: by hand (with the digest of the report), or from the outbox (with
