@@ -16,7 +16,7 @@ import { readable } from './versions.ts'
 /** Kinds about nobody; every other one is about a player. */
 const aboutNobody: readonly string[] = ['trail', 'installation']
 /** What a value says of whom and what it is about; other keys stand beside. */
-const namesSchema = z.looseObject({
+const namesSchema = z.object({
 	playerId: z.string().optional(),
 	visitId: z.string().optional(),
 	consentId: z.string().optional(),

@@ -9,6 +9,7 @@ import { Refusal } from '../records/refusal.ts'
 import type { DraftValue } from '../visits/memory.ts'
 import { laterOf, stepOnly } from './drafts-home.ts'
 import { packLog } from './pack-log.ts'
+import { idOfDigest } from './pack-words.ts'
 
 interface OpenDraft {
 	id: string
@@ -76,19 +77,18 @@ export function compareDrafts(
 	}
 }
 /**
- * Where a draft was written. One that was put beside the one here has a name of its own; else it is
- * the laptop's where it stands as it came, or came under a name that nothing here had.
+ * Where a draft was written: the laptop's is one that stands as it came, that was put beside the one
+ * here, or that came under a name which no draft here had.
  */
 function placeOf(store: Store, { id, value }: OpenDraft): 'here' | 'away' {
-	const { merged } = packLog(store)
+	const { out, merged } = packLog(store)
 	const taken = new Set(merged.flatMap((file) => file.taken))
-	const names = new Set([...taken].map((entry) => entry.split(' ')[0]))
-	const pairs = merged
-		.flatMap(({ draftsBoth }) => draftsBoth.map(({ drafts }) => drafts))
-		.filter(([, beside]) => !names.has(beside ?? ''))
-	if (taken.has(`${id} ${draftDigest({ value })}`) || pairs.some(([, beside]) => beside === id))
-		return 'away'
-	return names.has(id) && !pairs.some(([first]) => first === id) ? 'away' : 'here'
+	const entries = [...taken].map((entry) => entry.split(' '))
+	const asItCame = taken.has(`${id} ${draftDigest({ value })}`)
+	const isBeside = entries.some(([, digest = '']) => idOfDigest(digest) === id)
+	if (asItCame || isBeside) return 'away'
+	const wentOut = out.some(({ drafts = [] }) => drafts.some((draft) => draft.id === id))
+	return !wentOut && entries.some(([name]) => name === id) ? 'away' : 'here'
 }
 /** What is compared is the whole value; what is shown is its words. */
 interface Field {
