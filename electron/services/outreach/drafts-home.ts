@@ -1,9 +1,11 @@
 /** Drafts that come home: taken, kept, closed, put beside, and joined where nothing contradicts. */
 import { z } from 'zod'
 import { draftContentSchema } from '../../../shared/contract.ts'
+import { readTolerantly } from '../../../shared/desk/ledger/tolerant.ts'
 import type { CarriedDraft, DraftBase } from '../../../shared/desk/outreach/carried.ts'
-import { joinDraftContents } from '../../../shared/desk/outreach/drafts.ts'
+import { joinStampedDrafts } from '../../../shared/desk/outreach/drafts.ts'
 import { draftDigest, draftStep } from '../../../shared/desk/outreach/merge.ts'
+import { seenSchema, stampsSchema } from '../../../shared/desk/outreach/stamps.ts'
 import type { Store } from '../../store/store.ts'
 import type { DraftValue } from '../visits/memory.ts'
 import { idOfDigest } from './pack-words.ts'
@@ -42,6 +44,10 @@ interface DraftsKnown {
 	bases: readonly DraftBase[]
 	/** id and digest of each draft that came home before */
 	taken: ReadonlySet<string>
+	/** the names of this installation */
+	origins: readonly string[]
+	/** how many changes made under them stood in what went out */
+	changesOut: number
 	/** whether a player is here, or came with this file */
 	isPlayer: (playerId: string) => boolean
 	/** whether a visit of this day is signed here */
@@ -56,9 +62,22 @@ export const laterOf = (first: string, second: string): string =>
 /** What a draft holds at least; what a newer version puts beside stays with it. */
 const draftValueSchema = z.looseObject({
 	playerId: z.string().min(1).max(80),
-	content: draftContentSchema,
+	content: z.unknown(),
 	amends: z.looseObject({ visitId: z.string(), reason: z.string() }).optional(),
+	stamps: stampsSchema.optional(),
+	seen: seenSchema.optional(),
 })
+/** The highest of numbers from 0 on, however many there are. */
+export const highest = (numbers: readonly number[]): number =>
+	numbers.reduce((most, number) => Math.max(most, number), 0)
+/** How many changes made under these names a draft says it knows of. */
+export function changesKnown(value: unknown, origins: readonly string[]): number {
+	const { stamps = {}, seen = {} } = draftValueSchema.safeParse(value).data ?? {}
+	const typed = Object.values(stamps)
+		.filter(({ origin }) => origins.includes(origin))
+		.map(({ tick }) => tick)
+	return highest([...typed, ...origins.map((origin) => seen[origin] ?? 0)])
+}
 
 /** Draft by draft, by what it was when the pack went out. */
 export function mergeDrafts(
@@ -83,7 +102,14 @@ function draftTrouble(store: Store, draft: CarriedDraft, known: DraftsKnown): st
 		const [issue] = read.error.issues
 		return `has entries that cannot stand (${issue?.path.join('.')}: ${issue?.message})`
 	}
-	const { playerId } = read.data
+	const { playerId, content } = read.data
+	const entries = readTolerantly(draftContentSchema, content, false)
+	if (!entries.ok) {
+		const [problem] = entries.problems
+		return `has entries that cannot stand (${problem?.path}: ${problem?.message})`
+	}
+	if (changesKnown(draft.value, known.origins) > known.changesOut)
+		return 'says that it knows of changes which were made here after the pack went out'
 	if (!known.isPlayer(playerId)) return 'is of a player who is not here'
 	const own = store.draft(draft.id)
 	return own && (own.value as DraftValue).playerId !== playerId
@@ -200,14 +226,16 @@ function joinGroup(
 	const touched: string[] = []
 	let whole = first
 	for (const other of others) {
-		const join = joinDraftContents(base, whole.value.content, other.value.content, stepOnly)
-		const read = draftContentSchema.safeParse(join.value)
-		if (join.conflicts.length > 0 || !read.success) {
+		const { conflicts, ...join } = joinStampedDrafts(base, whole.value, other.value, stepOnly)
+		// entries of a newer version stay with the draft; they are only left out for reading
+		const read = readTolerantly(draftContentSchema, join.content, false)
+		if (conflicts.length > 0 || !read.ok) {
 			open.push({ playerId, drafts: [first.id, other.id] })
 			continue
 		}
 		const at = laterOf(whole.at, other.at)
-		whole = { id: first.id, at, value: { ...first.value, content: read.data } }
+		const content = join.content as DraftValue['content']
+		whole = { id: first.id, at, value: { ...first.value, ...join, content } }
 		store.dropDraft(other.id)
 		store.saveDraft(whole.id, whole.at, whole.value)
 		touched.push(whole.id, other.id)

@@ -10,8 +10,10 @@ import type { Arrival } from './arrival.ts'
 import { playerName } from './aside-words.ts'
 import {
 	type Apart,
+	changesKnown,
 	type DraftNews,
 	type DraftTrouble,
+	highest,
 	joinDrafts,
 	mergeDrafts,
 } from './drafts-home.ts'
@@ -50,10 +52,15 @@ export function bringDraftsHome(arrival: Arrival, added: readonly Carried[]): Dr
 	const newcomers = new Set(
 		added.flatMap(({ kind, about }) => (kind === 'player' ? (about ?? []) : [])),
 	)
+	const origins = [store.origin, store.recordsId, ...store.formerOrigins]
 	const { apart, news, troubles, touched } = mergeDrafts(store, pack.drafts, {
 		// what went out is known here; the file's own word is taken only where it was not noted
 		bases: wentOut ? (wentOut.drafts ? basesOf(wentOut.drafts) : pack.manifest.bases) : [],
 		taken: new Set(log.merged.flatMap((value) => value.taken)),
+		origins,
+		changesOut: wentOut
+			? highest((wentOut.drafts ?? []).map(({ value }) => changesKnown(value, origins)))
+			: Number.POSITIVE_INFINITY,
 		isPlayer: (playerId) => memory.players.byId.has(playerId) || newcomers.has(playerId),
 		isSigned: (playerId, visitDate) => isSigned(memory, deps, playerId, visitDate),
 	})

@@ -21,6 +21,7 @@ import { Refusal } from '../records/refusal.ts'
 import { forget } from '../records/remember.ts'
 import { visitsOf } from '../visits/visits.ts'
 import { makerOf } from './arrival.ts'
+import { highest } from './drafts-home.ts'
 import { basesOf, draftsToCarry } from './drafts-out.ts'
 import { packNote } from './laptop.ts'
 import type { PackNote } from './memory.ts'
@@ -81,7 +82,7 @@ export async function makeReturn(
 	const pack = await mustBeFromPack(memory, deps, passphrase)
 	const left: string[] = []
 	const records = recordsForHome(memory, store, left)
-	const trail = trailRecord(deps, pack.packId, Math.max(0, ...records.map(({ tick }) => tick)))
+	const trail = trailRecord(deps, pack.packId, highest(records.map(({ tick }) => tick)))
 	const drafts = laptopDrafts(memory, store, left)
 	const turn = (returnNoteOf(store)?.turn ?? 0) + 1
 	const about = aboutReturn(memory, deps, pack, turn)

@@ -54,7 +54,11 @@ function draftNames({ places }: Compared): [string, string] {
 		? ['From one laptop', 'From another laptop']
 		: ['First, here at home', 'Second, here at home']
 }
-const bothSay = ({ first, second }: Difference): boolean => first !== '' && second !== ''
+/** What must be chosen: both changed it without knowing of each other. */
+const askedOf = ({ asked }: Compared) => new Map(asked.map((question) => [question.path, question]))
+type Typed = NonNullable<Compared['asked'][number]['first']>
+const typedWords = (typed: Typed | undefined): string =>
+	typed ? ` (typed ${timeWords(typed.at)} ${typed.here ? 'on this PC' : 'on another PC'})` : ''
 
 interface DraftsProps {
 	name: string
@@ -76,10 +80,11 @@ function Differing({
 }) {
 	const { savedAt, differences } = compared
 	const names = draftNames(compared)
-	const cell = (difference: Difference, says: string, draft = '') => {
-		if (!bothSay(difference)) return says || 'not recorded'
-		if (!leads) return says
-		const { path } = difference
+	const asked = askedOf(compared)
+	const cell = ({ path }: Difference, value: string, side: 'first' | 'second', draft = '') => {
+		const question = asked.get(path)
+		const says = (value || 'not recorded') + typedWords(question?.[side])
+		if (!question || !leads) return says
 		return (
 			<Choice
 				key={draft}
@@ -105,8 +110,8 @@ function Differing({
 				key: difference.path,
 				cells: [
 					draftField(difference.path),
-					cell(difference, difference.first, drafts[0]),
-					cell(difference, difference.second, drafts[1]),
+					cell(difference, difference.first, 'first', drafts[0]),
+					cell(difference, difference.second, 'second', drafts[1]),
 				],
 			}))}
 		/>
@@ -123,7 +128,7 @@ function JoinOrGoOn({
 	/** undefined until they are compared */
 	names: [string, string] | undefined
 	choices: Choices
-	open: readonly Difference[]
+	open: readonly { path: string }[]
 }) {
 	const { busy, says, run } = useHostAction()
 	const join = async () => {
@@ -170,9 +175,7 @@ export function TwoDrafts(props: DraftsProps) {
 	const { name, drafts, leads } = props
 	const answer = useHost('outreach.compareDrafts', { drafts: [...drafts] })
 	const [choices, setChoices] = useState<Choices>({})
-	const open = (answer.value?.differences ?? []).filter(
-		(difference) => bothSay(difference) && !choices[difference.path],
-	)
+	const open = (answer.value?.asked ?? []).filter(({ path }) => !choices[path])
 	return (
 		<Alert severity="warning" sx={{ '& .MuiAlert-message': { width: '100%' } }}>
 			<Typography sx={{ fontWeight: 600 }}>
