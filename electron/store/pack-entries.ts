@@ -12,7 +12,7 @@ import { PackRefused } from './pack-refused.ts'
 import { seal, unseal } from './seal.ts'
 
 /** Longest entry, in bytes of its JSON: far above a visit with its report. A choice of this program. */
-export const longestEntry = 32 * 2 ** 20
+const longestEntry = 32 * 2 ** 20
 /** Most entries of one pack. A choice of this program. */
 export const mostEntries = 400_000
 /** Most bytes that all entries of a pack unfold to: they stand in memory together. */

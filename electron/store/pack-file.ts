@@ -31,7 +31,7 @@ import {
 	packVersion,
 } from './pack-heading.ts'
 import { PackRefused } from './pack-refused.ts'
-import { FileRefused, readRegularFile, startOfFile } from './regular-file.ts'
+import { FileRefused, readPlainFile, startOfPlainFile } from './plain-file.ts'
 import { passphraseBytes, seal, unseal, wrap } from './seal.ts'
 
 export type { Unread } from './pack-entries.ts'
@@ -161,7 +161,7 @@ function writeWhole(file: string, bytes: Uint8Array): void {
 /** Whether a file says of itself that it is a pack; false too where it cannot be read. */
 export function isPackFile(file: string): boolean {
 	try {
-		return startOfFile(file, begins.length).toString('latin1') === begins
+		return startOfPlainFile(file, begins.length).toString('latin1') === begins
 	} catch {
 		return false
 	}
@@ -189,19 +189,13 @@ export async function readPack(file: string, passphrase: string): Promise<Opened
 		)
 	}
 }
+/** @throws PackRefused where it is no plain file, longer than any pack, or cannot be read */
 function bytesOf(file: string): Buffer {
 	try {
-		return readRegularFile(file, longestFile)
+		return readPlainFile(file, longestFile)
 	} catch (error) {
-		if (!(error instanceof FileRefused)) throw error
-		const words = {
-			unreadable: `The file ${file} cannot be read. Check the path and that the stick is plugged in.`,
-			'no-file': `${file} is no file but a folder, a pipe or a device. Choose the file whose name ends in .lwpack.`,
-			'too-long':
-				`The file ${file} has ${error.bytes} bytes; a pack has ${longestFile} at most. Choose ` +
-				'the file whose name ends in .lwpack.',
-		}
-		throw new PackRefused(`${words[error.why]} Nothing was changed.`)
+		if (error instanceof FileRefused) throw new PackRefused(`${error.message} Nothing was changed.`)
+		throw error
 	}
 }
 function mustBeWhole(heading: Heading, body: Uint8Array): void {

@@ -39,7 +39,7 @@ export async function joinDrafts(clinic: Page): Promise<void> {
 	for (const row of await drafts.getByRole('row').all()) {
 		const radios = row.getByRole('radio')
 		if ((await radios.count()) === 0) continue
-		const wanted = row.getByRole('radio', { name: /^Heel to toe, left \(mm\), .*: 247$/ })
+		const wanted = row.getByRole('radio', { name: /^Heel to toe, left \(mm\), .*: 247\b/ })
 		await ((await wanted.count()) === 1 ? wanted : radios.first()).press('Space')
 	}
 	await button(kept, 'Join the two').press('Enter')

@@ -33,7 +33,7 @@ export type SignedParts = z.infer<typeof signedSchema>
 export const signedParts = (value: unknown): SignedParts | undefined =>
 	signedSchema.safeParse(value).data
 /** The digest of a signed visit as it was made at signing: over all but itself. */
-export function signedDigest(value: object): string {
+function signedDigest(value: object): string {
 	const { digest: _, ...frozen } = value as Partial<SignedVisit>
 	return digestOf(frozen)
 }
