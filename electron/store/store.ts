@@ -4,7 +4,7 @@
  */
 import type { Carried } from '../../shared/desk/outreach/carried.ts'
 import type { BackupName, BackupReason } from '../../shared/desk/records/keep.ts'
-import type { OpenRow } from './audit-chain.ts'
+import type { OpenRow, PageWish } from './audit-chain.ts'
 import { signContent } from './author.ts'
 import { type BackupPlace, type BackupPreview, backupsIn } from './backups.ts'
 import type { OpenCard, RemakeCard } from './cards.ts'
@@ -189,8 +189,8 @@ export class Store extends KeyedStore {
 	get auditWaiting(): number {
 		return this.parts.trail.waiting
 	}
-	auditPage(before: number, limit: number, wanted?: (row: OpenRow) => boolean): OpenRow[] {
-		return this.parts.trail.page(before, limit, wanted)
+	auditPage(before: number, limit: number, wish?: PageWish): OpenRow[] {
+		return this.parts.trail.page(before, limit, wish)
 	}
 	/**
 	 * Trail, heads, roll, every record, card, draft and setting: a sentence for each fault.

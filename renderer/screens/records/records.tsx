@@ -20,7 +20,15 @@ const pages = [
 	['settings', 'Settings', true],
 ] as const
 
-export function Records({ page, person }: { page: string | undefined; person: Person }) {
+export function Records({
+	page,
+	person,
+	clinicName = 'this clinic',
+}: {
+	page: string | undefined
+	person: Person
+	clinicName: string | undefined
+}) {
 	const owner = person?.role === 'owner'
 	const shown = pages.filter(([, , forOwner]) => owner || !forOwner)
 	const now = shown.find(([name]) => name === page)?.[0] ?? 'access'
@@ -35,7 +43,7 @@ export function Records({ page, person }: { page: string | undefined; person: Pe
 					here: name === now,
 				}))}
 			/>
-			{now === 'access' && <MyAccess />}
+			{now === 'access' && <MyAccess owner={owner} clinicName={clinicName} />}
 			{now === 'backups' && <Backups owner={owner} />}
 			{now === 'people' && <People />}
 			{now === 'audit' && <Audit />}

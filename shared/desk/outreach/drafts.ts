@@ -25,7 +25,7 @@ import {
 
 type Side = 'first' | 'second'
 /** An entry that both changed, and when and where each was typed, as far as the drafts tell. */
-export interface DraftConflict {
+interface DraftConflict {
 	path: string
 	first?: Stamp | undefined
 	second?: Stamp | undefined

@@ -3,7 +3,7 @@
 /** Each value by its path. */
 export type Leaves = Map<string, unknown>
 /** Stands between the keys of a path: no key holds it. */
-export const separator = '\u0000'
+const separator = '\u0000'
 export const isGroup = (value: unknown): value is Record<string, unknown> =>
 	typeof value === 'object' && value !== null && !Array.isArray(value)
 

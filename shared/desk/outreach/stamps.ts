@@ -8,7 +8,7 @@ import { canonicalJson } from '../../engine/plain/canonical.ts'
 import { isEmptyGroup, isGroup } from './leaves.ts'
 
 /** What is typed at one moment in one place. Keys of a later version stay with it. */
-export const stampSchema = z.looseObject({
+const stampSchema = z.looseObject({
 	/** by the clock of that PC, ISO 8601 */
 	at: z.string(),
 	/** the installation */
