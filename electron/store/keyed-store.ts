@@ -158,6 +158,10 @@ export class KeyedStore {
 	async isPassphraseOf(slot: string, passphrase: string): Promise<boolean> {
 		return (await this.parts.slots.find(passphrase))?.slot === slot
 	}
+	/** Whether anybody's passphrase is this one; whose is not told. */
+	async isSomebodysPassphrase(passphrase: string): Promise<boolean> {
+		return (await this.parts.slots.find(passphrase)) !== undefined
+	}
 	dropSlot(slot: string): void {
 		this.parts.slots.drop(slot)
 	}
