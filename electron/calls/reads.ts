@@ -24,7 +24,6 @@ const reads: Reads = {
 	'drafts.preview': { does: 'read', objectRef: ({ draftId }) => `draft:${draftId}` },
 	'visits.open': { does: 'read', objectRef: ofVisit },
 	'visits.history': { does: 'read', objectRef: ofVisit },
-	'reports.page': { does: 'export', objectRef: ({ visitId }) => `report:${visitId}` },
 	'reports.open': {
 		does: 'read',
 		objectRef: ({ visitId, version }) =>

@@ -19,7 +19,7 @@ interface Protection {
  * opens by password only (AES-256); printing and reading aloud stay allowed.
  */
 export function definitionOf(document: LwDocument, protection?: Protection): object {
-	const t = speakFrom()
+	const t = speakFrom(document.furniture)
 	const page = pageOf(document)
 	const scale = scales[document.print ?? 'body']
 	const look: Look = { colour: document.letterhead.colour, page, scale }

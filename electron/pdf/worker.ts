@@ -1,4 +1,4 @@
-/** Renders in a thread of its own: pdfmake blocks the one it runs in. */
+/** Works in a thread of its own: pdfmake blocks the one it runs in. */
 import { randomBytes } from 'node:crypto'
 import { parentPort } from 'node:worker_threads'
 import pdfmake from 'pdfmake'
@@ -7,19 +7,16 @@ import type { LwDocument } from '../../shared/engine/report/document.ts'
 import { fontFiles } from './fonts.ts'
 import { checkGlyphs } from './glyphs.ts'
 import { definitionOf } from './layout.ts'
+import type { Task, TaskAnswer, TaskResult } from './tasks.ts'
 
 const allowed = new Set<string>(Object.values(fontFiles))
 pdfmake.setUrlAccessPolicy(() => false)
 pdfmake.setLocalAccessPolicy((path) => allowed.has(path))
 pdfmake.addFonts({ Noto: fontFiles })
 
-interface Task {
-	id: number
-	document: LwDocument
-	password?: string
-	/** a page without its logo will not do */
-	logoMustShow?: boolean
-}
+const ownerPassword = (): string => randomBytes(24).toString('hex')
+
+type Drawing = Extract<Task, { does: 'draw' }>
 type Protection = Parameters<typeof definitionOf>[1]
 async function drawn(document: LwDocument, protection: Protection): Promise<Uint8Array> {
 	const printer = pdfmake.createPdf(definitionOf(document, protection))
@@ -33,7 +30,7 @@ const withoutLogo = ({ letterhead: { logo: _logo, ...letterhead }, ...document }
  * The page; where its logo cannot be drawn, the page without it: a letterhead never holds up a
  * report. @throws BadLogo where the logo must show and cannot
  */
-async function bytesOf({ document, logoMustShow }: Task, protection: Protection) {
+async function bytesOf({ document, logoMustShow }: Drawing, protection: Protection) {
 	if (!document.letterhead.logo) return drawn(document, protection)
 	try {
 		return await drawn(document, protection)
@@ -50,16 +47,30 @@ async function bytesOf({ document, logoMustShow }: Task, protection: Protection)
 /** What draws the page also throws plain texts. */
 const wordsOf = (error: unknown): string =>
 	(error instanceof Error ? error.message : String(error)).slice(0, 200)
-parentPort?.on('message', async (task: Task) => {
-	const { id, document, password } = task
+async function draw(task: Drawing): Promise<TaskResult> {
+	const { document, password } = task
+	checkGlyphs(document)
+	const protection = password === undefined ? undefined : { password, owner: ownerPassword() }
+	return { bytes: await bytesOf(task, protection) }
+}
+/** What encrypts and reads is large and seldom needed: it is loaded when first asked for. */
+async function answerTo(task: Task): Promise<TaskResult> {
+	if (task.does === 'draw') return draw(task)
+	if (task.does === 'protect') {
+		const { encrypted } = await import('./encrypt.ts')
+		return { bytes: await encrypted(task.bytes, task.password, ownerPassword()) }
+	}
+	const { paragraphsOf } = await import('./read-text.ts')
+	return { pages: await paragraphsOf(task.bytes) }
+}
+parentPort?.on('message', async ({ id, task }: { id: number; task: Task }) => {
+	const tell = (answer: TaskAnswer) => parentPort?.postMessage(answer)
 	try {
-		checkGlyphs(document)
-		const protection =
-			password === undefined ? undefined : { password, owner: randomBytes(24).toString('hex') }
-		parentPort?.postMessage({ id, bytes: await bytesOf(task, protection) })
+		tell({ id, ok: true, result: await answerTo(task) })
 	} catch (error) {
-		parentPort?.postMessage({
+		tell({
 			id,
+			ok: false,
 			name: error instanceof Error ? error.name : 'Error',
 			message: wordsOf(error),
 		})

@@ -21,7 +21,7 @@ const free = [
 	'counts',
 	'chosen',
 	'assessment',
-	'layout',
+	'content',
 	'record',
 	'decisions',
 	'drafts',

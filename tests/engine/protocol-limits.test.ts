@@ -1,6 +1,7 @@
 /** Whatever protocol is accepted, the rules work with it: no error, no number that is none. */
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import { readAs } from '../../shared/desk/ledger/ledger.ts'
 import { assess } from '../../shared/engine/assess.ts'
 import { limitsOf, protocolProblems } from '../../shared/engine/protocol/check.ts'
 import {
@@ -94,6 +95,18 @@ describe('the limits of a threshold', () => {
 	])('a file with %j is refused, naming row, value and range', (values, line) =>
 		expect(linesOf(values)).toEqual([line]),
 	)
+	it('a record of such a protocol is not read, one of an unknown threshold goes without it', () => {
+		const record = (values: Record<string, number>) => ({
+			file: fileOf(values),
+			why: 'tried',
+			by: 'A. Example',
+			at: '2027-01-20T09:00:00.000Z',
+		})
+		expect(readAs('protocol', 1, record({ 'sizing.ballRatioMen': 0 })).state).toBe('unreadable')
+		const newer = readAs('protocol', 1, record({ 'ankle.nothing': 1, 'ankle.restrictedCm': 8 }))
+		expect(newer).toMatchObject({ state: 'read', value: { file: { values: {} } } })
+		expect(newer.state === 'read' && newer.value.file.values).toEqual({ 'ankle.restrictedCm': 8 })
+	})
 	it('an accepted protocol never stops the rules, and gives numbers alone', () => {
 		fc.assert(
 			fc.property(accepted, wholeVisit, (values, visit) => {

@@ -154,6 +154,10 @@ describe('letterhead', () => {
 			/without an <svg>/,
 		)
 		expect(logoUrl({ mediaType: 'image/svg+xml', base64: base64('<p>') })).toBeUndefined()
+		const bare = base64('<svg viewBox="0 0 9 9"></svg>')
+		expect(
+			decodeURIComponent(logoUrl({ mediaType: 'image/svg+xml', base64: bare }) ?? ''),
+		).toContain('<svg xmlns="http://www.w3.org/2000/svg" viewBox')
 	})
 	it('prints a caption as it was written, whatever signs stand in it', () => {
 		const caption = "Costs $& or $1 and $` or $' or $$"

@@ -1,5 +1,5 @@
 /** A host on a folder of its own, with a clock of its own and a page drawer that only counts. */
-import { mkdtempSync, readdirSync } from 'node:fs'
+import { mkdtempSync, readdirSync, readFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { createApp } from '../../electron/app.ts'
@@ -26,7 +26,8 @@ export const folder = () => mkdtempSync(join(tmpdir(), 'lastwright-records-'))
 /** The finished backups of a folder, by their names. */
 export const backupsIn = (where: string): string[] =>
 	readdirSync(where).filter((name) => name.startsWith('lastwright-backup-') && name.endsWith('.db'))
-export const pdf = Buffer.from('%PDF-1.7 fixed bytes')
+/** A whole PDF of one empty page, always the same. */
+export const pdf = readFileSync(new URL('./fixtures/one-page.pdf', import.meta.url))
 
 export function open(
 	dataFolder: string,

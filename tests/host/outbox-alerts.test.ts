@@ -1,9 +1,9 @@
 import { expect, test } from 'vitest'
 import { renderPdf } from '../../electron/pdf/render.ts'
 import { clinicalWord } from '../../shared/desk/outbox/message.ts'
-import { textsIn } from '../../shared/desk/outbox/others.ts'
 import { transmissionSheet } from '../../shared/desk/outbox/sheet.ts'
 import type { Clinic } from '../../shared/engine/report/clinic.ts'
+import { textsIn } from '../../shared/engine/report/texts.ts'
 import { clinic, signed } from './bench-app.ts'
 import { adult, bench, consent, item, minor, put, release } from './outbox-bench.ts'
 

@@ -21,8 +21,8 @@ export async function openPdf(bytes: Uint8Array, password?: string) {
 		...(password === undefined ? {} : { password }),
 	}).promise
 }
-export async function pagesOf(bytes: Uint8Array): Promise<Page[]> {
-	const pdf = await openPdf(bytes)
+export async function pagesOf(bytes: Uint8Array, password?: string): Promise<Page[]> {
+	const pdf = await openPdf(bytes, password)
 	const pages: Page[] = []
 	for (let number = 1; number <= pdf.numPages; number++) {
 		const page = await pdf.getPage(number)

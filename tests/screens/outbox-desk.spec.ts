@@ -11,7 +11,7 @@ test(
 	'reception at the desk: what waits is counted, paper and drafts leave and come back, and ' +
 		'no button only refuses',
 	async ({ page }) => {
-		const desk = 'desk desk desk'
+		const desk = 'reception at the desk'
 		const as = async (passphrase: string) => {
 			await hostCall(page, 'session.lock', {})
 			await hostCall(page, 'session.unlock', { passphrase })

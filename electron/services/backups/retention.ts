@@ -10,6 +10,7 @@ import type { Memory } from '../records/memory.ts'
 import { openerOf } from '../records/open.ts'
 import { Refusal } from '../records/refusal.ts'
 import { forget } from '../records/remember.ts'
+import { pagesNaming } from '../visits/given.ts'
 
 type PlayersHere = Pick<Memory, 'players' | 'clinic' | 'holds'>
 interface Clock {
@@ -102,7 +103,7 @@ export async function destroy(
 	await store.backupsDone()
 	const clock = mustBeDestroyable(memory, deps, playerId, name)
 	const ids = players.idsOf(playerId)
-	const recordIds = ids.flatMap((id) => store.recordsAbout(id))
+	const recordIds = [...ids.flatMap((id) => store.recordsAbout(id)), ...pagesNaming(deps, ids)]
 	const draftIds = drafts.of(ids).map(([draftId]) => draftId)
 	const line: RegisterLine = {
 		playerId,

@@ -3,10 +3,11 @@
  * guardian whose right has ended.
  */
 import { isMail, type OutboxItem, type Recipient } from '../../../shared/desk/outbox/item.ts'
-import { type Named, othersNamed, textsIn } from '../../../shared/desk/outbox/others.ts'
+import { type Named, othersNamed } from '../../../shared/desk/outbox/others.ts'
+import { textsIn } from '../../../shared/engine/report/texts.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
-import { storedDocument } from '../visits/documents.ts'
+import { documentRead, storedDocument } from '../visits/documents.ts'
 import { openVisit } from '../visits/visits.ts'
 import { warningsFor } from './contacts.ts'
 import type { OutboxNeeds } from './needs.ts'
@@ -49,12 +50,9 @@ function namesOthers(
 		visit.signedBy.name,
 		clinic.letterhead?.name ?? '',
 	]
-	const texts = value.layout
-		? textsIn({
-				subject: value.layout.subject,
-				blocks: value.layout.blocks,
-				notes: value.layout.notes,
-			})
+	const document = documentRead(deps, value, visit.clinic)
+	const texts = document
+		? textsIn({ subject: document.subject, blocks: document.blocks, notes: document.notes })
 		: textsIn({ visit: visit.visit, decisions: visit.decisions })
 	return othersNamed(texts, strangers(memory, playerId), own).map(
 		(named) =>

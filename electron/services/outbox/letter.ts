@@ -15,9 +15,10 @@ export async function documentToSend(
 	deps: Deps,
 	{ itemId, documentId, sha256, protection, password }: OutboxItem,
 ): Promise<DocumentFile> {
-	const { value, bytes } = storedDocument(deps, documentId, sha256)
+	const stored = storedDocument(deps, documentId, sha256)
 	return {
-		bytes: protection === 'password' ? await protectedCopy(deps, value, password ?? '') : bytes,
+		bytes:
+			protection === 'password' ? await protectedCopy(deps, stored, password ?? '') : stored.bytes,
 		fileName: fileNameFor(numberOf(itemId)),
 	}
 }

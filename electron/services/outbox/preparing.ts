@@ -11,7 +11,7 @@ import { dayHere } from '../../../shared/desk/workplace/local-day.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
 import { Refusal } from '../records/refusal.ts'
-import { makeDocument } from '../visits/composing.ts'
+import { type MadeDocument, makeDocument } from '../visits/composing.ts'
 import { keepDocument, storedDocument } from '../visits/documents.ts'
 import { freeItem, itemOf, move, putItem } from './items.ts'
 import type { OutboxNeeds } from './needs.ts'
@@ -46,6 +46,10 @@ interface NewItem extends Omit<Delivery, 'playerId'> {
 	resend?: { of: string; reason: string } | undefined
 }
 type DocumentOf = Pick<OutboxItem, 'documentId' | 'playerId' | 'version' | 'sha256'>
+const documentOf = ({ document }: MadeDocument, playerId: string): DocumentOf => {
+	const { documentId, version, sha256 } = document
+	return { documentId, playerId: document.playerId ?? playerId, version, sha256 }
+}
 
 /** Puts a document that is kept into the queue, as an item to check. */
 function putNew(
@@ -110,21 +114,16 @@ export async function addItem(
 	const block = blocked(memory, deps, { playerId, recipient, kind, channel })
 	if (block) throw new Refusal(block)
 	const person = memory.people.acts()
-	const document = await makeDocument(memory, deps, { visitId, kind, recipient })
-	if (protection === 'password' && !document.layout)
-		throw new Refusal(
-			'A copy with a password cannot be made: this report was drawn by an earlier version of ' +
-				'the program and would not look the same. Print it or hand it over.',
-		)
+	const made = await makeDocument(memory, deps, { visitId, kind, recipient })
 	if (memory.people.atWork !== person)
 		throw new Refusal(
 			'Another person took over while the document was being drawn. Nothing was put into the ' +
 				'outbox.',
 		)
 	return deps.store.together(() => {
-		keepDocument(deps, document)
+		if (!made.isKept) keepDocument(deps, made.document)
 		const asked: NewItem = { visitId, kind, recipient, channel, protection, due }
-		return { itemId: putNew(memory, deps, asked, document).itemId }
+		return { itemId: putNew(memory, deps, asked, documentOf(made, playerId)).itemId }
 	})
 }
 /** States from which something may be sent again. */
@@ -153,9 +152,9 @@ export async function resend(
 			: undefined
 	if (!made) storedDocument(deps, old.documentId, old.sha256)
 	return deps.store.together(() => {
-		if (made) keepDocument(deps, made)
+		if (made && !made.isKept) keepDocument(deps, made.document)
 		const asked: NewItem = { ...old, recipient, due, resend: { of: itemId, reason } }
-		const next = putNew(memory, deps, asked, made ?? old)
+		const next = putNew(memory, deps, asked, made ? documentOf(made, old.playerId) : old)
 		// what came back is settled by the one that goes out in its place
 		const now = itemOf(memory, itemId)
 		if (now.state === 'returned')

@@ -18,9 +18,15 @@ export type RenderPdf = (
 	document: LwDocument,
 	options?: { password?: string; logoMustShow?: boolean },
 ) => Promise<Uint8Array>
+/** Puts a PDF that exists under a password; its pages stay as they are. */
+type ProtectPdf = (bytes: Uint8Array, password: string) => Promise<Uint8Array>
+/** The text of a PDF that exists: the paragraphs of each page. */
+type TextOfPdf = (bytes: Uint8Array) => Promise<string[][]>
 export interface Deps extends Keeper, Opener {
 	store: Store
 	renderPdf: RenderPdf
+	protectPdf: ProtectPdf
+	textOfPdf: TextOfPdf
 	now: () => Date
 	demo: boolean
 	version: string

@@ -12,6 +12,7 @@ import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
 import { Refusal } from '../records/refusal.ts'
 import { openKeptDraft } from '../visits/kept-draft.ts'
+import { readVisit } from '../visits/reading.ts'
 import { earlierVisits, visitsOf } from '../visits/visits.ts'
 
 type Needs = Pick<Memory, 'players' | 'drafts'>
@@ -33,7 +34,7 @@ function openDraft({ players, drafts }: Needs, deps: Deps, playerId: string): Ba
 		from: 'draft',
 		visit: { ...visit, player: players.entry(playerId).player },
 		decisions,
-		earlier: earlierVisits(players, deps, playerId, amends?.visitId),
+		earlier: earlierVisits(players, deps, playerId, amends?.visitId).visits,
 	}
 }
 function latestSigned(
@@ -43,12 +44,12 @@ function latestSigned(
 ): Basis | undefined {
 	const latest = visitsOf(players, deps, playerId).find((line) => !line.inError)
 	if (!latest) return undefined
-	const { visit, decisions } = deps.openRecord('visit', latest.record).value
+	const { visit, decisions } = readVisit(deps, latest)
 	return {
 		from: 'visit',
 		visit: { ...visit, player: players.entry(playerId).player },
 		decisions,
-		earlier: earlierVisits(players, deps, playerId, latest.card.visitId),
+		earlier: earlierVisits(players, deps, playerId, latest.card.visitId).visits,
 	}
 }
 /**
@@ -72,7 +73,7 @@ export function needBasis(memory: Needs, deps: Deps, playerId: string): Basis {
 	return basis
 }
 /** What of a visit a plan rests on: when it changes, the plan is out of date. */
-export const basisDigest = ({ visit, decisions }: Basis): string =>
+export const basisDigest = ({ visit, decisions }: Pick<Basis, 'visit' | 'decisions'>): string =>
 	digestOf(
 		JSON.parse(
 			JSON.stringify({

@@ -1,7 +1,10 @@
 /** A plan given out: as a chart, a pocket table, a calendar. */
 import type { InputOf, OutputOf } from '../../../shared/contract.ts'
+import { pocketKind } from '../../../shared/desk/visits/kept-pages.ts'
 import { dayHere } from '../../../shared/desk/workplace/local-day.ts'
 import { present } from '../../../shared/engine/plain/present.ts'
+import type { Clinic } from '../../../shared/engine/report/clinic.ts'
+import type { LwDocument } from '../../../shared/engine/report/document.ts'
 import { pocketTable } from '../../../shared/engine/report/pocket.ts'
 import { seasonChart } from '../../../shared/engine/report/season-chart.ts'
 import { writeCalendar } from '../../calendar/write.ts'
@@ -10,10 +13,12 @@ import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
 import { Refusal } from '../records/refusal.ts'
 import { draw, pdfOf } from '../visits/drawing.ts'
+import { givenBefore, keepGiven, signedPageFrom } from '../visits/given.ts'
 import { type Basis, basisDigest, needBasis, stopped } from './basis.ts'
-import { type KeptPlan, keepNext, lastCalendar, lastPlan, lastSeason } from './records.ts'
+import { type KeptPlan, keepNext, lastCalendar, lastPlan } from './records.ts'
+import { isUpToDate, madeFrom } from './standing.ts'
 
-type Needs = Pick<Memory, 'clinic' | 'drafts' | 'players'>
+type Needs = Pick<Memory, 'clinic' | 'drafts' | 'people' | 'players'>
 
 /**
  * The plan that may leave the room.
@@ -29,45 +34,47 @@ function planToGive(
 	if (blocked !== undefined) throw new Refusal(blocked)
 	const planned = lastPlan(memory.players, deps, playerId)
 	if (!planned) throw new Refusal('The season is not planned yet. Plan it first.')
-	if (
-		planned.value.season !== lastSeason(memory.players, deps, playerId)?.record ||
-		planned.value.basis !== basisDigest(basis)
-	)
+	if (!isUpToDate(memory, deps, playerId, planned, basisDigest(basis)))
 		throw new Refusal(
 			'The sessions, pairs or findings changed since this plan was made. Plan the season again ' +
 				'first.',
 		)
 	return { basis, planned }
 }
-/** @throws Refusal where there is no plan to give out, or the clinic is not set up */
+/**
+ * The chart or the pocket table of the plan. It is made once and kept when it is given out; the
+ * same is given out again from then on.
+ * @throws Refusal where there is no plan to give out, or the clinic is not set up
+ */
 export async function chartSeason(
 	memory: Needs,
 	deps: Deps,
 	{ playerId, paper }: InputOf<'season.chart'>,
 ): Promise<OutputOf<'season.chart'>> {
-	const {
-		basis: { visit, decisions },
-		planned,
-	} = planToGive(memory, deps, playerId)
+	const { basis, planned } = planToGive(memory, deps, playerId)
 	const clinic = memory.clinic.needLetterhead()
-	const on = dayHere(deps.now())
-	const { plan } = planned.value
-	if (paper === 'pocket')
-		return pdfOf(
-			await draw(deps, pocketTable({ visit, clinic, plan, on })),
-			`season-pocket-${on}.pdf`,
-		)
-	const chart = seasonChart({
-		visit,
-		decisions,
-		clinic,
-		plan,
-		paper,
-		version: planned.version,
-		draft: false,
-		on,
-	})
-	return pdfOf(await draw(deps, chart), `season-chart-${paper}-${on}.pdf`)
+	const kind = paper === 'pocket' ? pocketKind : 'season-chart'
+	const from = madeFrom(planned, paper, clinic)
+	const before =
+		givenBefore(memory.players, deps, playerId, { kind, from }) ??
+		signedPageFrom(memory.players, deps, playerId, { kind, from })
+	const on = before ? dayHere(new Date(before.at)) : dayHere(deps.now())
+	const fileName =
+		paper === 'pocket' ? `season-pocket-${on}.pdf` : `season-chart-${paper}-${on}.pdf`
+	if (before) return pdfOf(before.bytes, fileName)
+	const document = pageOfPlan(basis, planned, { clinic, paper, on })
+	const bytes = await draw(deps, document)
+	keepGiven(memory, deps, { kind, playerId, version: planned.version, from, document, bytes })
+	return pdfOf(bytes, fileName)
+}
+function pageOfPlan(
+	{ visit, decisions }: Basis,
+	{ value: { plan }, version }: KeptPlan,
+	{ clinic, paper, on }: { clinic: Clinic; paper: 'A4' | 'A3' | 'pocket'; on: string },
+): LwDocument {
+	return paper === 'pocket'
+		? pocketTable({ visit, clinic, plan, on })
+		: seasonChart({ visit, decisions, clinic, plan, paper, version, draft: false, on })
 }
 const withoutStamp = (text: string): string => text.replace(/^DTSTAMP:.*$/gm, '')
 /**

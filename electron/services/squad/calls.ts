@@ -9,7 +9,7 @@ import { squadSummary } from './summary.ts'
 
 /** The calls about screening days. */
 export const squadCalls = (
-	memory: Pick<Memory, 'clinic' | 'drafts' | 'outreach' | 'players'>,
+	memory: Pick<Memory, 'clinic' | 'drafts' | 'outbox' | 'outreach' | 'people' | 'players'>,
 	deps: Deps,
 ) =>
 	({

@@ -1,18 +1,21 @@
 /** Writing the signed reports of a screening day into a folder, while the board goes on. */
 import { renameSync, rmSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
+import { setImmediate } from 'node:timers/promises'
 import type { InputOf, OutputOf } from '../../../shared/contract.ts'
-import { guardianSummary } from '../../../shared/engine/report/guardian.ts'
 import { ageYears } from '../../../shared/engine/visit/age.ts'
 import { folderToWrite, writeTrouble } from '../clinic/places.ts'
-import { assessmentOf } from '../records/assessment.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
 import { Refusal } from '../records/refusal.ts'
-import { amendmentThen, openReport } from '../visits/reports.ts'
+import { documentFor } from '../visits/composing.ts'
+import { keepDocument } from '../visits/documents.ts'
+import { openReport } from '../visits/reports.ts'
 import { openVisit } from '../visits/visits.ts'
 import { type BoardNeeds, signedRows } from './board.ts'
 import { dayOf } from './day.ts'
+
+type Needs = BoardNeeds & Pick<Memory, 'clinic' | 'outbox' | 'outreach' | 'people'>
 
 /** Players whose pages are drawn at the same time: as many as there are drawing threads. */
 const drawnAtOnce = 2
@@ -52,7 +55,7 @@ function runsOf({ players }: Pick<Memory, 'players'>): Map<string, Run> {
  * players at a time. A file never holds a name in its name.
  */
 export function startReports(
-	memory: BoardNeeds & Pick<Memory, 'clinic'>,
+	memory: Needs,
 	deps: Deps,
 	{ squadId, folder }: InputOf<'squad.reports'>,
 ): OutputOf<'squad.reports'> {
@@ -75,13 +78,13 @@ export function startReports(
 	runsOf(memory).set(squadId, run)
 	const { adultYears } = memory.clinic.settings.ages
 	const { day } = dayOf(deps, squadId)
-	void writeAll(deps, run, { adultYears, day, folder, waiting: [...rows] })
+	void writeAll(memory, deps, run, { adultYears, day, folder, waiting: [...rows] })
 	return { total }
 }
 /** Writes with several players under way at once, and says in the run how it ended. */
-async function writeAll(deps: Deps, run: Run, order: Order): Promise<void> {
+async function writeAll(memory: Needs, deps: Deps, run: Run, order: Order): Promise<void> {
 	try {
-		const lanes = Array.from({ length: drawnAtOnce }, () => writeWaiting(deps, run, order))
+		const lanes = Array.from({ length: drawnAtOnce }, () => writeWaiting(memory, deps, run, order))
 		const ended = await Promise.allSettled(lanes)
 		const troubles = ended.map((lane) => {
 			if (lane.status === 'rejected') throw new Error('not written')
@@ -109,19 +112,26 @@ function endWords(run: Run, trouble: string | undefined, isOpen: boolean): strin
  * Takes one waiting player after the other. @returns what is wrong with the folder, in words, where
  * that ended it. @throws what is no refusal: a fault of ours
  */
-async function writeWaiting(deps: Deps, run: Run, order: Order): Promise<string | undefined> {
+async function writeWaiting(
+	memory: Needs,
+	deps: Deps,
+	run: Run,
+	order: Order,
+): Promise<string | undefined> {
 	while (!run.stop && deps.store.isOpen) {
 		const row = order.waiting.shift()
 		if (row === undefined) return undefined
 		try {
 			// awaited first: both lanes add to the same count
-			const written = await writeReports(deps, row, order)
+			const written = await writeReports(memory, deps, row, order)
 			run.files += written
 		} catch (error) {
 			const trouble = noteTrouble(run, row, error, order.folder)
 			if (trouble !== undefined) return trouble
 		}
 		run.done++
+		// the board goes on, and a person can cancel, between two players
+		await setImmediate()
 	}
 	return undefined
 }
@@ -141,6 +151,7 @@ function noteTrouble(run: Run, row: SignedRow, error: unknown, folder: string): 
 }
 /** @returns how many files were written */
 async function writeReports(
+	memory: Needs,
 	deps: Deps,
 	row: SignedRow,
 	{ adultYears, day, folder }: Order,
@@ -151,7 +162,7 @@ async function writeReports(
 		[`${stem}-report.pdf`, Buffer.from(report.base64, 'base64')],
 	]
 	if (ageYears(row.birthDate, day) < adultYears)
-		documents.push([`${stem}-page-2.pdf`, await guardianPage(deps, row.visitId)])
+		documents.push([`${stem}-page-2.pdf`, await guardianPage(memory, deps, row.visitId)])
 	for (const [name, bytes] of documents) writeWhole(folder, name, bytes)
 	deps.store.audit({
 		function: 'export',
@@ -161,19 +172,16 @@ async function writeReports(
 	})
 	return documents.length
 }
-function guardianPage(deps: Deps, visitId: string): Promise<Uint8Array> {
-	const signed = openVisit(deps, { visitId })
-	const page = guardianSummary({
-		visit: signed.visit,
-		assessment: assessmentOf(signed),
-		decisions: signed.decisions,
-		clinic: signed.clinic,
-		signedAt: signed.signedAt,
-		signedOn: signed.signedOn,
-		draft: false,
-		...amendmentThen(deps, signed),
+/** The guardian's page as it was kept at signing; one that is made now is kept as well. */
+async function guardianPage(memory: Needs, deps: Deps, visitId: string): Promise<Uint8Array> {
+	const { guardian } = openVisit(deps, { visitId }).visit.player
+	const { document, isKept } = await documentFor(memory, deps, {
+		visitId,
+		kind: 'guardian',
+		recipient: { recipientId: 'guardian', role: 'guardian', name: guardian?.name ?? '' },
 	})
-	return deps.renderPdf(page)
+	if (!isKept) keepDocument(deps, document)
+	return Buffer.from(document.base64, 'base64')
 }
 /** Whole or not there: a cancelled run and a full stick leave no half file. */
 function writeWhole(folder: string, name: string, bytes: Uint8Array): void {

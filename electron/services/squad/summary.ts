@@ -1,9 +1,10 @@
 /** The two summaries of a screening day: the clinician's and the club's. */
-import type { InputOf, OutputOf } from '../../../shared/contract.ts'
+import type { InputOf, OutputOf, SignedVisit } from '../../../shared/contract.ts'
 import { dayHere } from '../../../shared/desk/workplace/local-day.ts'
 import { assess } from '../../../shared/engine/assess.ts'
 import { clubFields } from '../../../shared/engine/report/club.ts'
 import type { LwDocument } from '../../../shared/engine/report/document.ts'
+import { keptDigest, keptForm } from '../../../shared/engine/report/kept/keep.ts'
 import { type SquadMember, squadForClinician } from '../../../shared/engine/report/squad.ts'
 import { squadForClub } from '../../../shared/engine/report/squad-for-club.ts'
 import { noDecisions } from '../../../shared/engine/visit/decisions.ts'
@@ -12,11 +13,13 @@ import { checkConsent } from '../people/consents.ts'
 import { assessmentOf } from '../records/assessment.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
-import { pdfOf } from '../visits/drawing.ts'
+import { Refusal } from '../records/refusal.ts'
+import { draw, pdfOf } from '../visits/drawing.ts'
+import { givenOfSquad, keepGiven } from '../visits/given.ts'
 import { openVisit } from '../visits/visits.ts'
 import { type BoardNeeds, openSquad, signedRows } from './board.ts'
 
-type Needs = BoardNeeds & Pick<Memory, 'clinic' | 'outreach'>
+type Needs = BoardNeeds & Pick<Memory, 'clinic' | 'outreach' | 'people'>
 type Board = OutputOf<'squad.open'>
 /** A summary, and who is not in it, each with the reason. */
 interface Summary {
@@ -37,8 +40,22 @@ export async function squadSummary(
 	const board = openSquad(memory, deps, { squadId })
 	const { document, leftOut } =
 		version === 'club' ? forClub(memory, deps, board) : forClinician(memory, deps, board)
-	const bytes = await deps.renderPdf(document)
+	const bytes = await pagesOf(memory, deps, squadId, document)
 	return { pdf: pdfOf(bytes, `squad-${board.day}-${version}.pdf`), leftOut }
+}
+/** A summary that says the same as one that was given out is that one; a new one is kept. */
+async function pagesOf(
+	memory: Pick<Memory, 'people'>,
+	deps: Deps,
+	squadId: string,
+	document: LwDocument,
+): Promise<Uint8Array> {
+	const wanted = { kind: 'squad' as const, from: keptDigest(keptForm(document)) }
+	const before = givenOfSquad(deps, squadId, wanted)
+	if (before) return before.bytes
+	const bytes = await draw(deps, document)
+	keepGiven(memory, deps, { ...wanted, squadId, version: 1, document, bytes })
+	return bytes
 }
 function forClub(memory: Needs, deps: Deps, { squadId, day, team }: Board): Summary {
 	const on = dayHere(deps.now())
@@ -49,7 +66,12 @@ function forClub(memory: Needs, deps: Deps, { squadId, day, team }: Board): Summ
 			leftOut.push(`${row.name}: ${answer.because}`)
 			return []
 		}
-		const { visit, decisions } = openVisit(deps, { visitId: row.visitId })
+		const read = orTrouble(() => openVisit(deps, { visitId: row.visitId }))
+		if ('trouble' in read) {
+			leftOut.push(`${row.name}: ${read.trouble}`)
+			return []
+		}
+		const { visit, decisions } = read.value
 		const consent = {
 			id: answer.consentId.slice(0, 8),
 			purpose: 'squad-club' as const,
@@ -65,7 +87,13 @@ function forClinician(memory: Needs, deps: Deps, board: Board): Summary {
 	const on = dayHere(deps.now())
 	const leftOut: string[] = []
 	const members = board.rows.flatMap((row): SquadMember[] => {
-		if (row.signedVisitId) return [signedMember(deps, row.signedVisitId)]
+		const { signedVisitId: visitId } = row
+		if (visitId) {
+			const read = orTrouble(() => memberOf(openVisit(deps, { visitId })))
+			if ('value' in read) return [read.value]
+			leftOut.push(`${row.name}: ${read.trouble}`)
+			return []
+		}
 		if (row.state === 'absent' || row.state === 'refused')
 			return [{ ...unseenMember(memory, board, row.playerId), state: row.state }]
 		leftOut.push(`${row.name}: not signed yet.`)
@@ -74,10 +102,20 @@ function forClinician(memory: Needs, deps: Deps, board: Board): Summary {
 	const letterhead = memory.clinic.needLetterhead()
 	return { document: squadForClinician(members, letterhead, on, board.team), leftOut }
 }
-function signedMember(deps: Deps, visitId: string): SquadMember {
-	const signed = openVisit(deps, { visitId })
-	return { visit: signed.visit, assessment: assessmentOf(signed), decisions: signed.decisions }
+/** What is read of one player, or why it cannot be: the others stand in the summary all the same. */
+function orTrouble<Value>(read: () => Value): { value: Value } | { trouble: string } {
+	try {
+		return { value: read() }
+	} catch (error) {
+		if (error instanceof Refusal) return { trouble: error.message }
+		throw error
+	}
 }
+const memberOf = (signed: SignedVisit): SquadMember => ({
+	visit: signed.visit,
+	assessment: assessmentOf(signed),
+	decisions: signed.decisions,
+})
 /** A player nobody assessed that day: an empty visit. */
 function unseenMember({ players, clinic }: Needs, board: Board, playerId: string): SquadMember {
 	const visit: Visit = {

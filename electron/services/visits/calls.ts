@@ -1,9 +1,9 @@
 import type { Handlers } from '../../calls/handlers.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
-import { accessiblePage } from './composing.ts'
 import { amendVisit, openDraft, saveDraft } from './drafts.ts'
 import { addNote, countersign, markInError, visitHistory } from './notes.ts'
+import { accessiblePage } from './page.ts'
 import { handedOver, openReport } from './reports.ts'
 import { previewDraft, signVisit } from './signing.ts'
 import { openVisit } from './visits.ts'
@@ -24,6 +24,6 @@ export const visitCalls = (memory: Needs, deps: Deps) =>
 		'visits.addNote': (input) => addNote(memory, deps, input),
 		'visits.countersign': (input) => countersign(memory, deps, input),
 		'reports.open': (input) => openReport(deps, input),
-		'reports.page': (input) => accessiblePage(memory, deps, input),
+		'reports.page': (input) => accessiblePage(deps, input),
 		'reports.handedOver': (input) => handedOver(deps, input),
 	}) satisfies Partial<Handlers>

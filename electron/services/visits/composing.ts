@@ -1,43 +1,42 @@
 /** Documents of a signed visit, composed for one recipient from what was signed. */
 import { randomUUID } from 'node:crypto'
-import type { InputOf, OutputOf, SignedVisit } from '../../../shared/contract.ts'
+import type { SignedVisit } from '../../../shared/contract.ts'
 import { kindWords, type OutboxKind, type Recipient } from '../../../shared/desk/outbox/item.ts'
 import type { Consent } from '../../../shared/desk/records/consent.ts'
+import type { DocumentValue } from '../../../shared/desk/visits/kept-pages.ts'
 import { dayHere, dayOfMoment } from '../../../shared/desk/workplace/local-day.ts'
-import type { Assessment } from '../../../shared/engine/findings/assessment.ts'
+import { digestOf } from '../../../shared/engine/plain/canonical.ts'
 import { addDays } from '../../../shared/engine/plain/days.ts'
 import type { ClubConsent } from '../../../shared/engine/report/club.ts'
 import type { LwDocument } from '../../../shared/engine/report/document.ts'
-import { reportCss } from '../../../shared/engine/report/html/style.ts'
-import { toHtml } from '../../../shared/engine/report/html.ts'
-import type { ReportInput } from '../../../shared/engine/report/inputs.ts'
+import type { KeptDocument } from '../../../shared/engine/report/kept/form.ts'
+import { keptForm } from '../../../shared/engine/report/kept/keep.ts'
 import { type KindInput, kinds } from '../../../shared/engine/report/kinds.ts'
-import { playerReport } from '../../../shared/engine/report/player.ts'
 import { protocolOfDigest } from '../clinic/protocol.ts'
 import { checkConsent, listConsents } from '../people/consents.ts'
 import type { PlayerIds } from '../players/memory.ts'
+import { assessmentOf } from '../records/assessment.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
 import { Refusal } from '../records/refusal.ts'
-import type { DocumentValue } from './documents.ts'
 import { draw, sha256Of } from './drawing.ts'
-import { amendmentThen, openReport } from './reports.ts'
-import { earlierVisits, openVisit, visitsOf } from './visits.ts'
+import { documentBefore } from './given.ts'
+import { amendmentThen } from './reports.ts'
+import { type Signed, signedDocument, signedPage } from './signed-pages.ts'
+import { earlierVisits, latest, visitsOf } from './visits.ts'
 
 /** What the documents of a visit look at. */
 type Needs = Pick<Memory, 'clinic' | 'outbox' | 'outreach' | 'people' | 'players'>
-interface Pages {
-	/** the pages as data; undefined where they cannot be drawn again byte by byte */
-	layout: LwDocument | undefined
-	bytes: Uint8Array
-}
-
 /**
  * Refuses a visit whose documents must not leave: entered in error, or a student's without
  * countersignature. @returns its latest version
  */
-export function mayLeave(players: PlayerIds, deps: Deps, visitId: string): SignedVisit {
-	const visit = openVisit(deps, { visitId })
+export const mayLeave = (players: PlayerIds, deps: Deps, visitId: string): SignedVisit =>
+	signedToLeave(players, deps, visitId).visit
+
+function signedToLeave(players: PlayerIds, deps: Deps, visitId: string): Signed {
+	const signed = latest(deps, visitId)
+	const { visit } = signed
 	const line = visitsOf(players, deps, visit.playerId).find(({ card }) => card.visitId === visitId)
 	if (line?.inError)
 		throw new Refusal('This visit was entered in error. Its documents are not to be handed out.')
@@ -45,80 +44,46 @@ export function mayLeave(players: PlayerIds, deps: Deps, visitId: string): Signe
 		throw new Refusal(
 			'A student signed this visit. Have it countersigned before its documents are handed out.',
 		)
-	return visit
+	return signed
 }
 /** The visits that stood when this one was signed. */
 function earlierThen(players: PlayerIds, deps: Deps, signed: SignedVisit) {
+	const { visits, lacking } = earlierVisits(players, deps, signed.playerId, signed.visitId)
 	const later = new Set(
 		visitsOf(players, deps, signed.playerId)
 			.filter(({ card }) => card.signedAt >= signed.signedAt)
 			.map(({ card }) => card.visitDate),
 	)
-	return earlierVisits(players, deps, signed.playerId, signed.visitId).filter(
-		(visit) => !later.has(visit.visitDate),
-	)
+	return {
+		earlier: visits.filter((visit) => !later.has(visit.visitDate)),
+		lacking: lacking.length,
+	}
 }
 /** What every document of a signed visit is made of, as at signing. */
 const signedInput = (
 	{ clinic, players }: Pick<Memory, 'clinic' | 'players'>,
 	deps: Deps,
 	signed: SignedVisit,
-): ReportInput => ({
+): KindInput => ({
 	visit: signed.visit,
-	assessment: signed.assessment as Assessment,
+	assessment: assessmentOf(signed),
 	decisions: signed.decisions,
 	clinic: signed.clinic,
 	signedAt: signed.signedAt,
 	signedOn: signed.signedOn,
 	draft: false,
-	earlier: earlierThen(players, deps, signed),
+	...earlierThen(players, deps, signed),
 	...amendmentThen(deps, signed),
 	protocol: protocolOfDigest(clinic, signed.protocol.digest),
+	on: dayHere(deps.now()),
+	order: { shipTo: signed.clinic.name },
 })
-/**
- * The stored bytes of the player's report, and its description where it gives the very bytes that
- * were signed.
- */
-async function playerPages(
-	memory: Pick<Memory, 'clinic' | 'players'>,
-	deps: Deps,
-	signed: SignedVisit,
-): Promise<Pages> {
-	const { base64, sha256 } = openReport(deps, { visitId: signed.visitId })
-	// the same call as at signing
-	const layout = playerReport(signedInput(memory, deps, signed))
-	return {
-		layout: sha256Of(await draw(deps, layout)) === sha256 ? layout : undefined,
-		bytes: Buffer.from(base64, 'base64'),
-	}
-}
-/**
- * The latest report of a visit as one accessible page. @throws Refusal where it would not say the
- * same as what was signed
- */
-export async function accessiblePage(
-	memory: Pick<Memory, 'clinic' | 'players'>,
-	deps: Deps,
-	{ visitId }: InputOf<'reports.page'>,
-): Promise<OutputOf<'reports.page'>> {
-	const signed = openVisit(deps, { visitId })
-	const { layout } = await playerPages(memory, deps, signed)
-	if (!layout)
-		throw new Refusal(
-			'An accessible page cannot be made: this report was drawn by an earlier version of the ' +
-				'program and would not say the same. Open the report instead.',
-		)
-	return {
-		html: toHtml(layout, { css: reportCss(layout.letterhead.colour) }),
-		fileName: `report-${signed.visit.visitDate}.html`,
-	}
-}
 /** What a kind of document says besides the visit itself. */
 function addedBy(
 	kind: OutboxKind,
 	memory: Needs,
 	deps: Deps,
-	{ visitId, playerId, clinic }: SignedVisit,
+	{ visitId, playerId }: SignedVisit,
 	recipient: Recipient,
 ): Partial<KindInput> {
 	switch (kind) {
@@ -126,12 +91,11 @@ function addedBy(
 			return { letter: letterTo(memory, deps, playerId, recipient) }
 		case 'coach':
 			return { consents: [coachConsent(memory, deps, playerId, recipient)] }
-		case 'insert-order':
-			return { order: { shipTo: clinic.name } }
 		case 'guardian': {
 			const told = toldToClub(memory, visitId)
 			return told.length > 0 ? { sharedWithClub: told } : {}
 		}
+		case 'insert-order':
 		case 'player':
 			return {}
 	}
@@ -189,19 +153,8 @@ function clubConsentOf(consent: Consent | undefined): ClubConsent | undefined {
 		}
 	)
 }
-async function compose(
-	memory: Needs,
-	deps: Deps,
-	signed: SignedVisit,
-	kind: OutboxKind,
-	recipient: Recipient,
-): Promise<Pages> {
-	if (kind === 'player') return playerPages(memory, deps, signed)
-	const input: KindInput = {
-		...signedInput(memory, deps, signed),
-		on: dayHere(deps.now()),
-		...addedBy(kind, memory, deps, signed, recipient),
-	}
+/** @throws Refusal naming what is missing */
+function composed(kind: OutboxKind, input: KindInput): LwDocument {
 	const problems = kinds[kind].problems(input)
 	if (problems.length > 0)
 		throw new Refusal(
@@ -211,28 +164,87 @@ async function compose(
 				return { path: line.slice(0, cut), message: line.slice(cut + 2) }
 			}),
 		)
-	const layout = kinds[kind].compose(input)
-	return { layout, bytes: await draw(deps, layout) }
+	return kinds[kind].compose(input)
 }
-/** Composes a document of the latest version of a visit. The caller keeps it with keepDocument. */
-export async function makeDocument(
+/** A page for somebody: what was kept of it, or what is new and still to be kept. */
+type Page = Pick<DocumentValue, 'sha256' | 'base64' | 'document'>
+const pageOf = (bytes: Uint8Array, document: KeptDocument | undefined): Page => ({
+	sha256: sha256Of(bytes),
+	base64: Buffer.from(bytes).toString('base64'),
+	document,
+})
+/**
+ * The page as it was kept at signing, where it says nothing besides the visit; else composed once
+ * for its recipient from what was signed.
+ */
+async function makePage(
 	memory: Needs,
 	deps: Deps,
-	{ visitId, kind, recipient }: { visitId: string; kind: OutboxKind; recipient: Recipient },
-): Promise<DocumentValue> {
-	const signed = mayLeave(memory.players, deps, visitId)
-	const { layout, bytes } = await compose(memory, deps, signed, kind, recipient)
+	signed: Signed,
+	kind: OutboxKind,
+	added: Partial<KindInput>,
+): Promise<Page> {
+	if (kind === 'player' || Object.keys(added).length === 0) {
+		const kept = signedPage(deps, signed, kind)
+		if (kept) return pageOf(kept.bytes, signedDocument(signed, kind, kept))
+	}
+	const document = composed(kind, { ...signedInput(memory, deps, signed.visit), ...added })
+	return pageOf(await draw(deps, document), keptForm(document))
+}
+/** What a document is made from: the same is not made a second time. */
+const madeFrom = (
+	{ visitId, version = 1 }: SignedVisit,
+	kind: OutboxKind,
+	{ recipientId }: Recipient,
+	added: Partial<KindInput>,
+): string => digestOf(JSON.parse(JSON.stringify({ visitId, version, kind, recipientId, added })))
+
+/** A document of a visit, and whether it stands in the records already. */
+export interface MadeDocument {
+	document: DocumentValue
+	isKept: boolean
+}
+/** What a document is wanted for. */
+interface Wish {
+	visitId: string
+	kind: OutboxKind
+	recipient: Recipient
+}
+/**
+ * A document of the latest version of a visit that may leave. The caller keeps a new one with
+ * keepDocument.
+ * @throws Refusal where it must not leave, or cannot be written
+ */
+export function makeDocument(memory: Needs, deps: Deps, wish: Wish): Promise<MadeDocument> {
+	signedToLeave(memory.players, deps, wish.visitId)
+	return documentFor(memory, deps, wish)
+}
+/** The same without asking whether it may leave: what was kept of it, or what is made now. */
+export async function documentFor(
+	memory: Needs,
+	deps: Deps,
+	{ visitId, kind, recipient }: Wish,
+): Promise<MadeDocument> {
+	const signed = latest(deps, visitId)
+	const { playerId, version = 1 } = signed.visit
+	const added = addedBy(kind, memory, deps, signed.visit, recipient)
+	const from = madeFrom(signed.visit, kind, recipient, added)
+	const before = documentBefore(memory.players, deps, playerId, { kind, from })
+	if (before) return { document: before, isKept: true }
+	const page = await makePage(memory, deps, signed, kind, added)
 	return {
-		documentId: randomUUID(),
-		visitId,
-		playerId: signed.playerId,
-		kind,
-		version: signed.version ?? 1,
-		sha256: sha256Of(bytes),
-		base64: Buffer.from(bytes).toString('base64'),
-		layout,
-		recipientId: recipient.recipientId,
-		at: deps.now().toISOString(),
-		by: memory.people.acts().name,
+		isKept: false,
+		document: {
+			documentId: randomUUID(),
+			visitId,
+			playerId,
+			kind,
+			version,
+			...page,
+			from,
+			recipientId: recipient.recipientId,
+			at: deps.now().toISOString(),
+			by: memory.people.acts().name,
+		},
 	}
 }

@@ -30,13 +30,14 @@ export function openDraft(
 	if (players.mergedAway(playerId))
 		throw new Refusal('This record was merged into another player. Open that player.')
 	const [open] = drafts.of(players.idsOf(playerId))
-	const earlier = earlierVisits(players, deps, playerId, open?.[1].amends?.visitId)
+	const { visits, lacking } = earlierVisits(players, deps, playerId, open?.[1].amends?.visitId)
+	const beside = { earlier: visits, ...(lacking.length > 0 && { lacking }) }
 	if (open) {
 		const [draftId] = open
 		const { content, savedAt } = needDraft(deps, draftId)
 		// a corrected birth date counts at once, as it does when the visit is signed
 		const current = { ...content, visit: { ...content.visit, player } }
-		return { draft: { draftId, playerId, savedAt, content: current }, earlier }
+		return { draft: { draftId, playerId, savedAt, content: current }, ...beside }
 	}
 	if (player.birthDate >= visitDate)
 		throw new Refusal(
@@ -49,7 +50,7 @@ export function openDraft(
 		decisions: noDecisions,
 	}
 	const { draftId, savedAt } = putDraft(memory, deps, { playerId, content })
-	return { draft: { draftId, playerId, savedAt, content }, earlier }
+	return { draft: { draftId, playerId, savedAt, content }, ...beside }
 }
 /**
  * The entries of a draft, for lists: undefined where it is not on the disk, or cannot be read. Who

@@ -1,48 +1,89 @@
 /** What is added to a signed visit afterwards: notes, errors, countersignatures; its history. */
 import type { InputOf, OutputOf, SignedVisit, VisitNote } from '../../../shared/contract.ts'
-import { differences, type HandedOver, mustBeTold } from '../../../shared/desk/records/amendment.ts'
+import {
+	differences,
+	handedOverSchema,
+	mustBeTold,
+} from '../../../shared/desk/records/amendment.ts'
 import { dayHere } from '../../../shared/desk/workplace/local-day.ts'
+import { readCards, type VisitCard } from '../records/cards.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
 import { Refusal } from '../records/refusal.ts'
-import { latest, readVisit, versionsOf } from './visits.ts'
+import { type ReadVisit, tryVisit } from './reading.ts'
+import { latest, noteCardSchema, versionsOf } from './visits.ts'
 
 type Needs = Pick<Memory, 'people' | 'players'>
 
-const notesOf = ({ store }: Deps, visitId: string): VisitNote[] =>
-	store.cardsOf('visit-note', visitId).map(({ record }) => {
-		const { what, text, by, at, occurredOn, version } = store.read(record).value as VisitNote
-		return { what, text, by, at, version, occurredOn }
-	})
-/** Whether a visit has such a note. @param version of this version; of any where undefined */
+/** The notes beside a visit; of one that cannot be read a sentence says so. */
+function notesOf(deps: Deps, visitId: string): { notes: VisitNote[]; troubles: string[] } {
+	const found = { notes: [] as VisitNote[], troubles: [] as string[] }
+	for (const { record } of deps.store.cardsOf('visit-note', visitId)) {
+		try {
+			const { visitId: _, ...note } = deps.openRecord('visit-note', record).value
+			found.notes.push(note)
+		} catch (error) {
+			if (!(error instanceof Refusal)) throw error
+			found.troubles.push(`A note on this visit cannot be read. ${error.message}`)
+		}
+	}
+	return found
+}
+/**
+ * Whether a visit has such a note, by its card: it counts also where its words are damaged.
+ * @param version of this version; of any where undefined
+ */
 export const hasNote = (
-	deps: Deps,
+	{ store }: Pick<Deps, 'store'>,
 	visitId: string,
 	what: VisitNote['what'],
 	version?: number,
 ): boolean =>
-	notesOf(deps, visitId).some(
-		(note) => note.what === what && (version === undefined || note.version === version),
+	readCards(noteCardSchema, store.cardsOf('visit-note', visitId)).some(
+		({ card }) => card.what === what && (version === undefined || card.version === version),
 	)
 
 export function visitHistory(
 	deps: Deps,
 	{ visitId }: InputOf<'visits.history'>,
 ): OutputOf<'visits.history'> {
-	const versions = versionsOf(deps, visitId).map(({ record }) => readVisit(deps, record))
-	const handedOver = deps.store.cardsOf('sending', visitId).map((card) => card.card as HandedOver)
+	const versions = versionsOf(deps, visitId)
+	const read = versions.map((version) => tryVisit(deps, version))
+	const sendings = readCards(handedOverSchema, deps.store.cardsOf('sending', visitId))
+	const handedOver = sendings.map(({ card }) => card)
+	const { notes, troubles } = notesOf(deps, visitId)
 	return {
-		versions: versions.map((version, index) => ({
-			version: version.version ?? 1,
-			signedAt: version.signedAt,
-			by: `${version.signedBy.name}, ${version.signedBy.registration}`,
-			reason: version.amends?.reason,
-			differences: changedSince(versions[index - 1], version),
-		})),
-		notes: notesOf(deps, visitId),
+		versions: versions.map(({ card }, index) => lineOf(card, read[index], read[index - 1])),
+		notes,
+		...(troubles.length > 0 && { troubles }),
 		handedOver,
-		tell: mustBeTold(handedOver, versions.at(-1)?.version ?? 1),
+		tell: mustBeTold(handedOver, versions.at(-1)?.card.version ?? 1),
 	}
+}
+type VersionLine = OutputOf<'visits.history'>['versions'][number]
+
+/** A version as the history shows it; of one that cannot be read what its card says. */
+function lineOf(
+	{ version, signedAt }: VisitCard,
+	read: ReadVisit | undefined,
+	before: ReadVisit | undefined,
+): VersionLine {
+	if (!read || 'trouble' in read)
+		return { version, signedAt, by: '', differences: [], ...(read && { trouble: read.trouble }) }
+	const { visit } = read
+	const line = {
+		version,
+		signedAt: visit.signedAt,
+		by: `${visit.signedBy.name}, ${visit.signedBy.registration}`,
+		reason: visit.amends?.reason,
+	}
+	if (before && 'trouble' in before)
+		return {
+			...line,
+			differences: [],
+			trouble: `What it changed cannot be told: ${before.trouble}`,
+		}
+	return { ...line, differences: changedSince(before?.visit, visit) }
 }
 /** What a version says otherwise than the one before it; nothing of a first version. */
 function changedSince(before: SignedVisit | undefined, version: SignedVisit) {

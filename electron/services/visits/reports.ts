@@ -2,19 +2,14 @@
 import type { InputOf, OutputOf, SignedVisit } from '../../../shared/contract.ts'
 import type { HandedOver } from '../../../shared/desk/records/amendment.ts'
 import { printedChanges } from '../../../shared/desk/records/told.ts'
+import { need } from '../../../shared/engine/plain/need.ts'
 import type { Deps } from '../records/deps.ts'
 import { Refusal } from '../records/refusal.ts'
-import { sha256Of } from './drawing.ts'
 import { hasNote } from './notes.ts'
-import { latest, readVisit, type VisitVersion, versionsOf } from './visits.ts'
+import { readVisit, type VisitVersion } from './reading.ts'
+import { signedPage } from './signed-pages.ts'
+import { latest, versionsOf } from './visits.ts'
 
-/** A report as a record of the kind 'report' holds it. */
-export interface ReportValue {
-	visitId: string
-	base64: string
-	sha256: string
-	fileName: string
-}
 /** What a report says of an amendment: its version, and what differs from the version before. */
 type Amendment = { version: number; changes: string[] } | Record<string, never>
 
@@ -31,7 +26,7 @@ export function amendmentThen(deps: Deps, signed: SignedVisit): Amendment {
 	const before = versionsOf(deps, signed.visitId).find(
 		(version) => version.card.version === (signed.version ?? 1) - 1,
 	)
-	return amendmentOf(before && readVisit(deps, before.record), signed)
+	return amendmentOf(before && readVisit(deps, before), signed)
 }
 /**
  * The stored bytes of a version, the latest unless named, checked against the digest in the signed
@@ -43,24 +38,12 @@ export function openReport(
 ): OutputOf<'reports.open'> {
 	const versions = versionsOf(deps, visitId)
 	const wanted = versionWanted(versions, version)
-	const report = deps.store
-		.cardsOf('report', visitId)
-		.map(({ record }) => record)
-		.reverse()
-		.map((record) => deps.store.read(record))
-		.find((record) => record.follows === wanted.record)
-	if (report === undefined) throw new Refusal('No report is stored for this visit.')
-	const { base64, sha256: stored, fileName } = report.value as ReportValue
-	const { reportSha256 } = readVisit(deps, wanted.record)
-	if (sha256Of(Buffer.from(base64, 'base64')) !== stored || stored !== reportSha256)
-		throw new Refusal(
-			'The stored report does not match what was signed. It is not shown. Restore it from a ' +
-				'backup.',
-		)
+	const signed = { record: wanted.record, visit: readVisit(deps, wanted) }
+	const { bytes, sha256, fileName } = need(signedPage(deps, signed, 'player'), 'the report')
 	const versioned = fileName.replace(/\.pdf$/, `-version-${wanted.card.version}.pdf`)
 	return {
-		base64,
-		sha256: stored,
+		base64: Buffer.from(bytes).toString('base64'),
+		sha256,
 		fileName: wanted === versions.at(-1) ? fileName : versioned,
 	}
 }

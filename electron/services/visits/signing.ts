@@ -1,13 +1,14 @@
-/** Signing: what is frozen, with the report's bytes, in one transaction. */
+/** Signing: what is frozen, with the bytes and documents of its pages, in one transaction. */
 import { randomUUID } from 'node:crypto'
 import type { DraftContent, InputOf, OutputOf, SignedVisit } from '../../../shared/contract.ts'
 import { dayHere } from '../../../shared/desk/workplace/local-day.ts'
 import { assess } from '../../../shared/engine/assess.ts'
 import type { Assessment } from '../../../shared/engine/findings/assessment.ts'
 import { digestOf } from '../../../shared/engine/plain/canonical.ts'
+import { need } from '../../../shared/engine/plain/need.ts'
 import { openProtocol } from '../../../shared/engine/protocol/protocol.ts'
 import type { Clinic } from '../../../shared/engine/report/clinic.ts'
-import type { LwDocument } from '../../../shared/engine/report/document.ts'
+import type { KindInput } from '../../../shared/engine/report/kinds.ts'
 import { playerReport } from '../../../shared/engine/report/player.ts'
 import { signingBlocks } from '../../../shared/engine/report/signing.ts'
 import { parseVisit } from '../../../shared/engine/visit/parse.ts'
@@ -17,10 +18,19 @@ import { visitCard } from '../records/cards.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
 import { Refusal } from '../records/refusal.ts'
+import { planThen } from '../season/standing.ts'
 import { draftToSign, knownDraft, needDraft } from './drafts.ts'
-import { draw, pdfOf, sha256Of } from './drawing.ts'
+import { draw, pdfOf } from './drawing.ts'
+import {
+	type DrawnPage,
+	drawAll,
+	fileNameOf,
+	furtherPages,
+	reportCard,
+	reportOf,
+} from './freezing.ts'
 import type { Amends } from './memory.ts'
-import { amendmentOf, type ReportValue } from './reports.ts'
+import { amendmentOf } from './reports.ts'
 import { earlierVisits, latest } from './visits.ts'
 
 /** What composing and signing a report look at. */
@@ -37,14 +47,12 @@ interface Composed {
 	clinic: Clinic
 	visit: Visit
 	assessment: Assessment
-	document: LwDocument
+	/** what every page is composed from */
+	input: KindInput
 	amends: Amends | undefined
 	/** the signed version that is amended */
 	before: { record: string; visit: SignedVisit } | undefined
 }
-
-/** A file name without clinical words: date and the first letters, never a diagnosis. */
-const fileNameOf = (visit: Visit) => `report-${visit.visitDate}.pdf`
 
 /** The letterhead with the name of whoever signs; the owner signs as the letterhead says. */
 function letterheadFor({ clinic, people }: Pick<Memory, 'clinic' | 'people'>): Clinic {
@@ -77,9 +85,9 @@ function compose(
 	const { decisions } = content
 	const { protocol } = memory.clinic
 	const earlier = earlierVisits(players, deps, playerId, amends?.visitId)
-	const assessment = assess(visit, earlier, protocol, shelf.shelf)
+	const assessment = assess(visit, earlier.visits, protocol, shelf.shelf)
 	const before = amends && latest(deps, amends.visitId)
-	const document = playerReport({
+	const input: KindInput = {
 		visit,
 		assessment,
 		decisions,
@@ -88,21 +96,25 @@ function compose(
 		signedAt: signing?.signedAt,
 		signedOn: signing?.signedOn,
 		draft: signing === undefined,
-		earlier,
+		earlier: earlier.visits,
+		lacking: earlier.lacking.length,
 		protocol: openProtocol(protocol),
-	})
-	return { playerId, content, clinic, visit, assessment, document, amends, before }
+		on: signing?.signedOn ?? visit.visitDate,
+		order: { shipTo: clinic.name },
+	}
+	return { playerId, content, clinic, visit, assessment, input, amends, before }
 }
 export async function previewDraft(
 	memory: Needs,
 	deps: Deps,
 	{ draftId }: InputOf<'drafts.preview'>,
 ): Promise<OutputOf<'drafts.preview'>> {
-	const { document, visit } = compose(memory, deps, draftId, undefined)
-	return pdfOf(await draw(deps, document), `draft-${fileNameOf(visit)}`)
+	const { input, visit } = compose(memory, deps, draftId, undefined)
+	return pdfOf(await draw(deps, playerReport(input)), `draft-${fileNameOf(visit)}`)
 }
 /**
- * Freezes visit, assessment, decisions and protocol, with the report's bytes, in one transaction.
+ * Freezes visit, assessment, decisions and protocol, with bytes and document of every page that now
+ * applies, in one transaction.
  */
 export async function signVisit(
 	memory: Needs,
@@ -114,21 +126,9 @@ export async function signVisit(
 	const composed = compose(memory, deps, draftId, moment)
 	const person = memory.people.acts()
 	refuseUnready(memory, composed)
-	const bytes = await drawWhileUnchanged(memory, deps, draftId, composed.document)
-	const reportSha256 = sha256Of(bytes)
-	const signed = freeze(composed, moment, person, reportSha256)
-	keepSigned(
-		deps,
-		composed,
-		signed,
-		{
-			visitId: signed.visitId,
-			base64: Buffer.from(bytes).toString('base64'),
-			sha256: reportSha256,
-			fileName: fileNameOf(composed.visit),
-		},
-		draftId,
-	)
+	const pages = await drawWhileUnchanged(memory, deps, draftId, composed)
+	const signed = freeze(composed, moment, person, pages)
+	keepSigned(deps, composed, signed, pages, draftId)
 	memory.drafts.drop(draftId)
 	memory.players.visitsChanged(composed.playerId)
 	return { visitId: signed.visitId }
@@ -156,19 +156,21 @@ function refuseUnready(
 		)
 }
 /**
- * Draws the report. While that goes on a second click may sign the draft, an entry may be saved
- * that this report lacks, or the person may change.
+ * Draws the pages. While that goes on a second click may sign the draft, an entry may be saved
+ * that these pages lack, or the person may change.
  * @throws Refusal where any of that happened
  */
 async function drawWhileUnchanged(
-	memory: Pick<Memory, 'drafts' | 'people'>,
+	memory: Needs,
 	deps: Deps,
 	draftId: string,
-	document: LwDocument,
-): Promise<Uint8Array> {
+	{ playerId, visit, input }: Composed,
+): Promise<DrawnPage[]> {
 	const asRead = knownDraft(memory, draftId)
 	const person = memory.people.acts()
-	const bytes = await draw(deps, document)
+	const season = planThen(memory, deps, playerId, input)
+	const report = { kind: 'player' as const, document: playerReport(input) }
+	const pages = await drawAll(deps, visit, [report, ...furtherPages(input, season)])
 	if (knownDraft(memory, draftId) !== asRead)
 		throw new Refusal(
 			'The visit changed while its report was being drawn. Nothing was signed: look it over and ' +
@@ -178,13 +180,13 @@ async function drawWhileUnchanged(
 		throw new Refusal(
 			'Another person took over while the report was being drawn. Nothing was signed.',
 		)
-	return bytes
+	return pages
 }
 function freeze(
 	{ playerId, content, clinic, visit, assessment, amends, before }: Composed,
 	{ signedAt, signedOn }: Moment,
 	{ personId, role }: PersonEntry,
-	reportSha256: string,
+	pages: readonly DrawnPage[],
 ): SignedVisit {
 	const frozen = {
 		visitId: amends?.visitId ?? randomUUID(),
@@ -198,19 +200,21 @@ function freeze(
 		protocol: assessment.protocol,
 		clinic,
 		signer: { personId, role },
+		pages: pages.map(({ named }) => named),
 		...(before &&
 			amends && {
 				version: (before.visit.version ?? 1) + 1,
 				amends: { reason: amends.reason, digest: before.visit.digest },
 			}),
 	}
+	const reportSha256 = need(pages[0], "the player's report").named.sha256
 	return { ...frozen, digest: digestOf({ ...frozen, reportSha256 }), reportSha256 }
 }
 function keepSigned(
 	{ store, keep }: Deps,
 	{ playerId, amends, before }: Composed,
 	signed: SignedVisit,
-	report: ReportValue,
+	pages: readonly DrawnPage[],
 	draftId: string,
 ): void {
 	const { visitId, signedAt } = signed
@@ -225,6 +229,7 @@ function keepSigned(
 			card: visitCard(signed),
 			does: amends ? 'amend' : 'sign',
 		})
+		const report = reportOf(visitId, pages)
 		keep({
 			kind: 'report',
 			at: signedAt,
@@ -232,6 +237,7 @@ function keepSigned(
 			value: report,
 			about: playerId,
 			thing: visitId,
+			card: reportCard(report),
 			does: 'create',
 		})
 		store.dropDraft(draftId)

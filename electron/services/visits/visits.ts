@@ -7,8 +7,10 @@ import type { PlayerIds } from '../players/memory.ts'
 import { readCards, type VisitCard, visitCardSchema } from '../records/cards.ts'
 import type { Deps } from '../records/deps.ts'
 import { Refusal } from '../records/refusal.ts'
+import { readVisit, tryVisit, type VisitVersion } from './reading.ts'
 
-type WithStore = Pick<Deps, 'store' | 'openRecord'>
+type WithStore = Pick<Deps, 'store'>
+type Opens = Pick<Deps, 'openRecord' | 'store'>
 
 /** A visit as lists show it, by the card of its latest version. */
 export interface VisitLine {
@@ -19,7 +21,11 @@ export interface VisitLine {
 	/** whether a student signed it and nobody has countersigned this version */
 	awaits: boolean
 }
-const noteCardSchema = z.object({ visitId: z.string(), what: z.string(), version: z.number() })
+export const noteCardSchema = z.object({
+	visitId: z.string(),
+	what: z.string(),
+	version: z.number(),
+})
 type NoteCard = z.infer<typeof noteCardSchema>
 /** The latest version of each visit of a player, newest visit first. */
 export function visitsOf(players: PlayerIds, { store }: WithStore, playerId: string): VisitLine[] {
@@ -53,41 +59,44 @@ function newestFirst({ card: left }: VisitLine, { card: right }: VisitLine): num
 	if (left.visitDate !== right.visitDate) return left.visitDate < right.visitDate ? 1 : -1
 	return left.signedAt < right.signedAt ? 1 : -1
 }
-/** A version of a visit: its record and its card. */
-export interface VisitVersion {
-	record: string
-	card: VisitCard
-}
 /** The versions of a visit in their order, at least one. @throws Refusal where there is none */
 export function versionsOf({ store }: WithStore, visitId: string): VisitVersion[] {
 	const versions = readCards(visitCardSchema, store.cardsOf('visit', visitId))
 	if (versions.length === 0) throw new Refusal('This visit is not in the records.')
 	return versions.sort((left, right) => left.card.version - right.card.version)
 }
-export const readVisit = ({ openRecord }: WithStore, record: string): SignedVisit =>
-	openRecord('visit', record).value
 
-/** The latest version of a visit. @throws Refusal where the visit is not in the records */
-export function latest(deps: WithStore, visitId: string): { record: string; visit: SignedVisit } {
-	const { record } = need(versionsOf(deps, visitId).at(-1), 'the latest version of the visit')
-	return { record, visit: readVisit(deps, record) }
+/** The latest version of a visit. @throws Refusal where it is not there, or cannot be read */
+export function latest(deps: Opens, visitId: string): { record: string; visit: SignedVisit } {
+	const version = need(versionsOf(deps, visitId).at(-1), 'the latest version of the visit')
+	return { record: version.record, visit: readVisit(deps, version) }
+}
+/** Earlier visits, and those that cannot be read, in words. */
+export interface Earlier {
+	visits: Visit[]
+	/** a sentence for each that the comparison lacks */
+	lacking: string[]
 }
 /**
  * Earlier visits that count: latest versions, none entered in error, not the one that is being
- * amended.
+ * amended. One that cannot be read is left out and named.
  */
 export function earlierVisits(
 	players: PlayerIds,
-	deps: WithStore,
+	deps: Opens,
 	playerId: string,
 	butNot?: string,
-): Visit[] {
-	return visitsOf(players, deps, playerId)
-		.filter((line) => !line.inError && line.card.visitId !== butNot)
-		.reverse()
-		.map((line) => readVisit(deps, line.record).visit)
+): Earlier {
+	const earlier: Earlier = { visits: [], lacking: [] }
+	for (const line of visitsOf(players, deps, playerId).reverse()) {
+		if (line.inError || line.card.visitId === butNot) continue
+		const read = tryVisit(deps, line)
+		if ('visit' in read) earlier.visits.push(read.visit.visit)
+		else earlier.lacking.push(`${read.trouble} Comparisons and charts lack it.`)
+	}
+	return earlier
 }
 export const openVisit = (
-	deps: WithStore,
+	deps: Opens,
 	{ visitId }: InputOf<'visits.open'>,
 ): OutputOf<'visits.open'> => latest(deps, visitId).visit

@@ -4,6 +4,7 @@ import { useCallback, useMemo, useRef, useState } from 'react'
 import type { ProtocolFile } from '../../../shared/engine/protocol/protocol.ts'
 import { ageYears } from '../../../shared/engine/visit/age.ts'
 import type { Shelf } from '../../../shared/engine/visit/shelf.ts'
+import { Lacking } from '../../parts/Lacking.tsx'
 import { PasteBlock, PasteDialog } from '../../parts/PasteDialog.tsx'
 import { Beside } from './Beside.tsx'
 import { narrow } from './narrow.ts'
@@ -64,6 +65,7 @@ export function Walk({ playerId, open, protocol, shelf, shelfTrouble }: WalkProp
 	return (
 		<Box>
 			<WalkHead open={open} steps={steps} step={step} signed={signed} goTo={goTo} />
+			<Lacking says={open.lacking} />
 			<Box
 				sx={{
 					display: 'grid',

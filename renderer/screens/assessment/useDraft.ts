@@ -10,6 +10,8 @@ import { useSaving } from './useSaving.ts'
 export interface OpenDraft {
 	content: DraftContent
 	earlier: readonly Visit[]
+	/** earlier visits that cannot be read, in words */
+	lacking: readonly string[]
 	draftId: string
 	/** Whether it is saved, in words. */
 	saved: string
@@ -26,7 +28,7 @@ export interface OpenDraft {
 /** @returns the draft once loaded; until then `trouble` says why not */
 export function useDraft(playerId: string): { open?: OpenDraft; trouble: string } {
 	const [content, setContent] = useState<DraftContent>()
-	const [meta, setMeta] = useState<{ draftId: string; earlier: readonly Visit[] }>()
+	const [meta, setMeta] = useState<Pick<OpenDraft, 'draftId' | 'earlier' | 'lacking'>>()
 	const [trouble, setTrouble] = useState('')
 	const { saved, latest, dirty, id, begin, put: save, saveNow, closed } = useSaving()
 	const history = useRef(new History())
@@ -58,9 +60,9 @@ export function useDraft(playerId: string): { open?: OpenDraft; trouble: string 
 	const redo = useCallback(() => step('forward'), [step])
 	useEffect(() => {
 		call('drafts.open', { playerId, visitDate: today() }).then(
-			({ draft, earlier }) => {
+			({ draft, earlier, lacking = [] }) => {
 				begin(draft)
-				setMeta({ draftId: draft.draftId, earlier })
+				setMeta({ draftId: draft.draftId, earlier, lacking })
 				setContent(draft.content)
 			},
 			(error) => setTrouble(wordsOf(error)),

@@ -4,7 +4,7 @@ import type { Chart } from '../../../shared/engine/charts/chart.ts'
 import { chartsOf } from '../../../shared/engine/charts/charts.ts'
 import type { Assessment } from '../../../shared/engine/findings/assessment.ts'
 import type { Visit } from '../../../shared/engine/visit/visit.ts'
-import { call } from '../../host.ts'
+import { call, HostRefusal } from '../../host.ts'
 import { clinicProtocol, loadProtocol } from '../../parts/clinicProtocol.ts'
 import { loadChart, painChart } from './courses.ts'
 
@@ -12,16 +12,27 @@ export interface Opened {
 	name: string
 	visits: readonly Visit[]
 	draftDate: string | undefined
+	/** visits that cannot be read, in words: the course lacks them */
+	lacking: readonly string[]
+}
+/** A signed visit, or in words why it cannot be read. */
+async function visitOf(visitId: string): Promise<{ visit: Visit } | { lacks: string }> {
+	try {
+		return { visit: (await call('visits.open', { visitId })).visit }
+	} catch (error) {
+		if (error instanceof HostRefusal) return { lacks: error.message }
+		throw error
+	}
 }
 /** Signed visits that count, and the open draft where there is one, in order of time. */
 export async function openVisits({ playerId }: { playerId: string }): Promise<Opened> {
 	await loadProtocol()
 	const { player, visits, drafts } = await call('players.open', { playerId })
-	const signed = await Promise.all(
-		visits
-			.filter((visit) => !visit.inError)
-			.map(async ({ visitId }) => (await call('visits.open', { visitId })).visit),
+	const read = await Promise.all(
+		visits.filter((visit) => !visit.inError).map(({ visitId }) => visitOf(visitId)),
 	)
+	const signed = read.flatMap((one) => ('visit' in one ? [one.visit] : []))
+	const lacking = read.flatMap((one) => ('lacks' in one ? [one.lacks] : []))
 	const [draft] = drafts
 	const working = draft
 		? [(await call('drafts.open', { playerId, visitDate: draft.visitDate })).draft.content.visit]
@@ -35,6 +46,7 @@ export async function openVisits({ playerId }: { playerId: string }): Promise<Op
 		name: `${player.givenName} ${player.familyName}`,
 		visits: all,
 		draftDate: draft?.visitDate,
+		lacking,
 	}
 }
 export interface Course {

@@ -7,6 +7,7 @@ import { useMemo } from 'react'
 import type { Chart } from '../../../shared/engine/charts/chart.ts'
 import { Answered } from '../../parts/Answered.tsx'
 import { ChartView } from '../../parts/ChartView.tsx'
+import { Lacking } from '../../parts/Lacking.tsx'
 import { useReading } from '../../query.ts'
 import { courseOf, type Opened, openVisits } from './openVisits.ts'
 import { SideBySide } from './SideBySide.tsx'
@@ -67,12 +68,13 @@ function Charts({ charts }: { charts: readonly Chart[] }) {
 	)
 }
 function TrendsPage({ playerId, opened }: { playerId: string; opened: Opened }) {
-	const { visits, draftDate } = opened
+	const { visits, draftDate, lacking } = opened
 	const { assessment, charts, trouble } = useMemo(() => courseOf(visits), [visits])
 	return (
 		<Stack spacing={3}>
 			<Head playerId={playerId} opened={opened} />
 			{trouble ? <Alert severity="warning">{trouble}</Alert> : null}
+			<Lacking says={lacking} />
 			{visits.length === 0 ? (
 				<Alert severity="info">
 					No visits yet. <Link href={`#/assessment/${playerId}`}>Start an assessment</Link>; its

@@ -124,7 +124,7 @@ function VisitPage({ opened, role, close, report }: VisitProps & { opened: Opene
 			<WhoMustBeTold tell={history.tell} version={standing(opened).version} />
 			{amending && lead && <Amendment signed={signed} amending={amending} />}
 			{past && <Versions versions={history.versions} report={report} />}
-			<AddedAfterwards notes={history.notes} />
+			<AddedAfterwards history={history} />
 			<Entries signed={signed} />
 			<Decisions signed={signed} />
 			<FindingsThen signed={signed} />

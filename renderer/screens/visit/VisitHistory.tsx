@@ -47,10 +47,12 @@ export function Versions({
 						</Button>
 					</Box>
 					<Typography color="textSecondary">
-						Signed {timeWords(signing.signedAt)} by {signing.by}.
+						Signed {timeWords(signing.signedAt)}
+						{signing.by ? ` by ${signing.by}` : ''}.
 						{signing.reason ? ` Reason: ${signing.reason}.` : ''}
 					</Typography>
-					{signing.version > 1 && (
+					{signing.trouble && <Alert severity="warning">{signing.trouble}</Alert>}
+					{signing.version > 1 && !signing.trouble && (
 						<Differences
 							label={`Changed in version ${signing.version}`}
 							differences={signing.differences}
@@ -62,10 +64,15 @@ export function Versions({
 		</Panel>
 	)
 }
-export function AddedAfterwards({ notes }: { notes: History['notes'] }) {
-	if (notes.length === 0) return null
+export function AddedAfterwards({ history: { notes, troubles = [] } }: { history: History }) {
+	if (notes.length + troubles.length === 0) return null
 	return (
 		<Panel title="Added afterwards">
+			{troubles.map((trouble) => (
+				<Alert key={trouble} severity="warning">
+					{trouble}
+				</Alert>
+			))}
 			<Rows
 				label="Added afterwards"
 				heads={['What', 'Text', 'Happened on', 'Written', 'By']}

@@ -57,12 +57,3 @@ export function othersNamed(
 	}
 	return [...found.values()]
 }
-/** Every text in a value, but pictures and ids. */
-export function textsIn(value: unknown): string[] {
-	if (typeof value === 'string') return [value]
-	if (Array.isArray(value)) return value.flatMap(textsIn)
-	if (value === null || typeof value !== 'object') return []
-	return Object.entries(value).flatMap(([key, field]) =>
-		['svg', 'logo', 'base64', 'id'].includes(key) ? [] : textsIn(field),
-	)
-}

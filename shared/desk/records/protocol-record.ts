@@ -1,6 +1,6 @@
 /** What a record of the kind 'protocol' holds: a version of the thresholds, by whom and why. */
 import { z } from 'zod'
-import { protocolSchema } from '../../engine/protocol/protocol.ts'
+import { protocolSchema, refuseLimits } from '../../engine/protocol/protocol.ts'
 import { rows } from '../../engine/protocol/rows.ts'
 
 export const protocolRecordSchema = z.strictObject({
@@ -11,6 +11,8 @@ export const protocolRecordSchema = z.strictObject({
 				z.string().refine((key) => Object.hasOwn(rows, key)),
 				z.number(),
 			)
+			// one beyond its limits cannot be worked with either: the version before it counts
+			.superRefine(refuseLimits)
 			.optional(),
 	}),
 	why: z.string(),

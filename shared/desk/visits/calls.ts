@@ -6,6 +6,7 @@ import { decisionsSchema } from '../../engine/visit/decisions.ts'
 import { visitSchema } from '../../engine/visit/visit.ts'
 import { call, clinicians, desk, staff, treating } from '../workplace/call.ts'
 import { id, nothing, pdf, reason } from '../workplace/shapes.ts'
+import { signedPageSchema } from './kept-pages.ts'
 
 /** A draft holds the visit as far as it is valid, and the raw text of fields that are not yet. */
 export const draftContentSchema = z.strictObject({
@@ -35,6 +36,11 @@ export const signedVisitSchema = z.strictObject({
 	digest: z.string(),
 	clinic: clinicSchema,
 	reportSha256: z.string(),
+	/**
+	 * Every page that was kept at signing, the player's report among them; the digest of the visit
+	 * holds them. Absent in records of version 0.1.0.
+	 */
+	pages: z.array(signedPageSchema).optional(),
 	/** Absent in version 1. */
 	version: z.int().min(2).optional(),
 	amends: z.strictObject({ reason: z.string(), digest: z.string() }).optional(),
@@ -71,7 +77,12 @@ export const visitCalls = {
 	/** Resumes the player's open draft, or starts one dated `visitDate`. */
 	'drafts.open': call(
 		z.strictObject({ playerId: id, visitDate: z.iso.date() }),
-		z.strictObject({ draft, earlier: z.array(visitSchema) }),
+		z.strictObject({
+			draft,
+			earlier: z.array(visitSchema),
+			/** earlier visits that cannot be read, in words: the comparison lacks them */
+			lacking: z.array(z.string()).optional(),
+		}),
 		treating,
 	),
 	'drafts.save': call(
@@ -101,9 +112,13 @@ export const visitCalls = {
 					by: z.string(),
 					reason: z.string().optional(),
 					differences: z.array(difference),
+					/** why this version cannot be read, in words */
+					trouble: z.string().optional(),
 				}),
 			),
 			notes: z.array(noteSchema),
+			/** notes that cannot be read, in words */
+			troubles: z.array(z.string()).optional(),
 			handedOver: z.array(handed),
 			tell: z.array(handed),
 		}),

@@ -1,15 +1,5 @@
-/** What records hold of signed visits besides the visit: reports, notes, documents, sendings. */
+/** What records hold of signed visits besides the visit and its pages: notes and sendings. */
 import { z } from 'zod'
-import type { LwDocument } from '../../engine/report/document.ts'
-import { outboxKinds } from '../outbox/item.ts'
-
-/** The report of a version, as its bytes. */
-export const reportRecordSchema = z.strictObject({
-	visitId: z.string(),
-	base64: z.string(),
-	sha256: z.string(),
-	fileName: z.string(),
-})
 
 /** Words added to a visit afterwards, with their own author and time. */
 export const visitNoteRecordSchema = z.strictObject({
@@ -20,25 +10,6 @@ export const visitNoteRecordSchema = z.strictObject({
 	at: z.string(),
 	version: z.number(),
 	occurredOn: z.string().optional(),
-})
-
-/** A document made for the outbox, with its bytes and digest. */
-export const documentRecordSchema = z.strictObject({
-	documentId: z.string(),
-	visitId: z.string(),
-	playerId: z.string(),
-	kind: z.enum(outboxKinds),
-	version: z.number(),
-	sha256: z.string(),
-	base64: z.string(),
-	/**
-	 * the pages as data, for a copy under a password; absent where they cannot be drawn again byte by
-	 * byte
-	 */
-	layout: z.custom<LwDocument>((value) => typeof value === 'object' && value !== null).optional(),
-	recipientId: z.string(),
-	at: z.string(),
-	by: z.string(),
 })
 
 /**

@@ -8,14 +8,18 @@ import { rows } from './rows.ts'
 
 export type ThresholdKey = keyof typeof rows
 
+/** Values that the rules cannot work with; a key that no row has is told elsewhere. */
+export function refuseLimits(values: Readonly<Record<string, number>>, context: z.RefinementCtx) {
+	for (const { key, message } of protocolProblems(values))
+		if (Object.hasOwn(rows, key))
+			context.addIssue({ code: 'custom', path: [key], message, params: { whole: true } })
+}
 /** Values that the rules can work with; a key that no row has counts as unknown. */
 const ownValues = boundedRecord(80, z.number(), 1000).superRefine((values, context) => {
 	const unknown = Object.keys(values).filter((key) => !Object.hasOwn(rows, key))
 	if (unknown.length > 0)
 		context.addIssue({ code: 'unrecognized_keys', keys: unknown, input: values })
-	for (const { key, message } of protocolProblems(values))
-		if (!unknown.includes(key))
-			context.addIssue({ code: 'custom', path: [key], message, params: { whole: true } })
+	refuseLimits(values, context)
 })
 /** A clinic's protocol: identity and the values it set differently from the shipped table. */
 export const protocolSchema = z.strictObject({

@@ -94,4 +94,9 @@ export interface LwDocument {
 	 * from a bench.
 	 */
 	print?: 'body' | 'compact' | 'wall'
+	/**
+	 * The words of head, foot and notes, by key of the catalogue, as they were when it was kept;
+	 * absent: those of the catalogue.
+	 */
+	furniture?: Readonly<Record<string, string>>
 }

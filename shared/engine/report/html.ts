@@ -13,7 +13,7 @@ type Style = { href: string } | { css: string }
 
 /** The whole page. No script stands in it; a logo that cannot be drawn is left out. */
 export function toHtml(document: LwDocument, style: Style): string {
-	const t = speakFrom()
+	const t = speakFrom(document.furniture)
 	const blocks = document.blocks.map((block, index) => blockHtml(block, `block-${index}`))
 	return [
 		'<!doctype html>',

@@ -52,6 +52,8 @@ export interface ReportInput {
 	visit: Visit
 	/** The player's earlier visits, for the charts. */
 	earlier?: readonly Visit[]
+	/** How many earlier visits cannot be read: the pages say that the comparison lacks them. */
+	lacking?: number
 	/** The protocol of the assessment, where it is not the shipped one. */
 	protocol?: Protocol
 	assessment: Assessment

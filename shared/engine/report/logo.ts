@@ -119,6 +119,9 @@ export function readLogo({ mediaType, base64 }: Logo): LogoPicture {
 	sized(sizeOfJpeg(bytes))
 	return { kind: 'image/jpeg', bytes, dataUrl }
 }
+/** A browser shows an SVG of its own only where the name of its language stands in it. */
+const named = (svg: string): string =>
+	svg.replace(/^<svg\b(?![^>]*\sxmlns\s*=)/i, '<svg xmlns="http://www.w3.org/2000/svg"')
 /**
  * The logo as an address for an img element; undefined where there is none, or none that can be
  * drawn: a page is never held up by it.
@@ -128,7 +131,7 @@ export function logoUrl(logo: Letterhead['logo']): string | undefined {
 	try {
 		const picture = readLogo(logo)
 		return picture.kind === 'image/svg+xml'
-			? `data:image/svg+xml,${encodeURIComponent(picture.svg)}`
+			? `data:image/svg+xml,${encodeURIComponent(named(picture.svg))}`
 			: picture.dataUrl
 	} catch (error) {
 		if (error instanceof BadLogo) return undefined

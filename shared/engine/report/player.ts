@@ -10,6 +10,7 @@ import {
 	playsOf,
 	type Section,
 	signature,
+	small,
 	speakOf,
 	statusOf,
 } from './base.ts'
@@ -22,6 +23,10 @@ import { marked, nextPair, pairs, raise } from './player/footwear.ts'
 import { found, measures } from './player/found.ts'
 import { growing } from './player/growth.ts'
 import { size } from './player/size.ts'
+
+/** Earlier visits that could not be read when it was signed. */
+const lacking: Section = (input, _notes, t) =>
+	input.lacking ? [small(t('player.lacking', { count: input.lacking }))] : []
 
 /** In the order in which they are read; their notes are numbered in this order too. */
 const sections: readonly Section[] = [
@@ -36,6 +41,7 @@ const sections: readonly Section[] = [
 	raise,
 	pairs,
 	growing,
+	lacking,
 	more,
 	warning,
 	review,

@@ -1,14 +1,15 @@
-/** The report of a signed visit, as its bytes. */
+/** The pages of a signed visit: their bytes, and the documents they were drawn from. */
 import { present } from '../../../engine/plain/present.ts'
-import { reportRecordSchema } from '../../visits/visit-records.ts'
+import { reportRecordSchema } from '../../visits/kept-pages.ts'
 import { defineKind } from '../kind.ts'
+import { reportFrom1To2 } from '../upgrades/report-1-to-2.ts'
 
 export const reportKind = defineKind({
 	name: 'report',
-	version: 1,
+	version: 2,
 	schema: reportRecordSchema,
-	upgrades: [],
-	readsPartly: false,
+	upgrades: [reportFrom1To2],
+	readsPartly: true,
 	mayWrite: ['clinician', 'student', 'owner'],
 	travels: { pack: 'player', home: true, share: true },
 	chained: false,

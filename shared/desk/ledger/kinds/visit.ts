@@ -3,12 +3,13 @@
 import { signedVisitRecordSchema } from '../../visits/calls.ts'
 import { visitCard } from '../../visits/visit-card.ts'
 import { defineKind } from '../kind.ts'
+import { visitFrom1To2 } from '../upgrades/visit-1-to-2.ts'
 
 export const visitKind = defineKind({
 	name: 'visit',
-	version: 1,
+	version: 2,
 	schema: signedVisitRecordSchema,
-	upgrades: [],
+	upgrades: [visitFrom1To2],
 	readsPartly: true,
 	mayWrite: ['clinician', 'student', 'owner'],
 	travels: { pack: 'player', home: true, share: true },
