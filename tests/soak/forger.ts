@@ -33,6 +33,8 @@ type Files = Map<string, Buffer>
 const records = 'lastwright.db'
 const headName = 'lastwright.head'
 const evening = '2027-01-21T11:00:00.000Z'
+/** a moment of its own, so that its backup has a name of its own */
+const restoredAt = '2027-01-21T10:00:30.000Z'
 
 /** What the forger can look up: what stood in the morning and what stands in the evening. */
 interface Bench {
@@ -83,7 +85,7 @@ async function withdraw(ask: Ask, playerId: string): Promise<void> {
 }
 /** A restore by the owner, closed before anybody unlocks. @returns what it noted in the file */
 async function restoredOnce({ program, pc }: Everything): Promise<Uint8Array> {
-	const app = openedAt(program, pc)
+	const app = openedAt(program, pc, restoredAt)
 	await app.ask('session.unlock', { passphrase: ownerPassphrase })
 	const { file } = await app.ask('backups.make')
 	await app.ask('backups.restore', { file })
