@@ -1,9 +1,11 @@
 /** The store's backups: made and checked record by record, listed, looked into. */
 import type { DatabaseSync } from 'node:sqlite'
-import type { BackupName, BackupReason } from '../../shared/desk/records/keep.ts'
+import type { BackupName, BackupReason } from '../../shared/desk/records/backup-name.ts'
 import { present } from '../../shared/engine/plain/present.ts'
-import { BackupRefused, listBackups, makeBackup, openChecked, tidy } from './backup-file.ts'
+import { BackupRefused, makeBackup, openChecked } from './backup-file.ts'
+import { tidy } from './backup-list.ts'
 import type { Keyring } from './keyring.ts'
+import type { Order } from './order.ts'
 import {
 	openRecord,
 	type RecordRow,
@@ -17,9 +19,6 @@ const checkAtATime = 400
 /** What a row of the first schema lacks, as the second one gave it to those that it found. */
 const firstColumns = "id, kind, at, follows, sealed, 1 AS form, '' AS origin, 0 AS tick"
 
-export interface BackupPlace extends BackupName {
-	folder: string
-}
 export interface BackupPreview {
 	schema: number
 	records: number
@@ -30,21 +29,20 @@ export interface BackupPreview {
 	/** the versions of all players in order of writing; absent while locked */
 	players?: StoredRecord[]
 }
-/** The backups in some folders, newest first. */
-export const backupsIn = (folders: readonly string[]): BackupPlace[] =>
-	[...new Set(folders)]
-		.flatMap((folder) => listBackups(folder).map((name) => ({ ...name, folder })))
-		.sort((earlier, later) => (earlier.at < later.at ? 1 : -1))
-
 export class Backups {
 	readonly #file: string
 	readonly #keyring: Keyring
 	readonly #records: Records
+	readonly #order: Pick<Order, 'origin'>
 	#underWay: Promise<unknown> = Promise.resolve()
-	constructor(file: string, keyring: Keyring, records: Records) {
+	constructor(
+		file: string,
+		{ keyring, records, order }: { keyring: Keyring; records: Records; order: Order },
+	) {
 		this.#file = file
 		this.#keyring = keyring
 		this.#records = records
+		this.#order = order
 	}
 	/**
 	 * A dated backup, checked record by record; one at a time.
@@ -55,10 +53,12 @@ export class Backups {
 		const next = this.#underWay.then(async () => {
 			const dataKey = this.#keyring.dataKey
 			const key = dataKey && Buffer.from(dataKey)
-			const made = await makeBackup(this.#file, folder, now(), reason, async (db) => {
-				if (key) await this.#checkAll(db, key)
-			})
-			tidy(folder)
+			const at = now()
+			const { origin } = this.#order
+			const made = await makeBackup(this.#file, folder, { at, reason, origin }, async (db) => ({
+				damaged: key ? await this.#holdsDamage(db, key) : false,
+			}))
+			tidy(folder, new Set([origin]), { made: made.file, now: at })
 			return made
 		})
 		this.#underWay = next.catch(() => {})
@@ -68,23 +68,28 @@ export class Backups {
 	async done(): Promise<void> {
 		await this.#underWay
 	}
-	/** Opens every record of a copy that this store can open itself. */
-	async #checkAll(db: DatabaseSync, key: Uint8Array): Promise<void> {
+	/**
+	 * Opens every record of a copy. @returns whether one is damaged
+	 * @throws BackupRefused where one is that is whole here
+	 */
+	async #holdsDamage(db: DatabaseSync, key: Uint8Array): Promise<boolean> {
 		let from = -1
+		let damaged = false
 		for (;;) {
 			const rows = db
 				.prepare(`SELECT seq, ${recordColumns} FROM record WHERE seq > ? ORDER BY seq LIMIT ?`)
 				.all(from, checkAtATime) as unknown as (RecordRow & { seq: number })[]
 			const last = rows.at(-1)
-			if (!last) return
-			for (const row of rows) this.#checkRow(row, key)
+			if (!last) return damaged
+			for (const row of rows) damaged = this.#isDamaged(row, key) || damaged
 			from = last.seq
 			await new Promise((resolve) => setImmediate(resolve))
 		}
 	}
-	#checkRow(row: RecordRow, key: Uint8Array): void {
+	#isDamaged(row: RecordRow, key: Uint8Array): boolean {
 		try {
 			unsealRow(key, row)
+			return false
 		} catch {
 			// a record damaged here already is no fault of the copy
 			if (this.#records.isReadable(row.id, key))
@@ -92,6 +97,7 @@ export class Backups {
 					`The copy does not hold record ${row.id} whole. The stick or disk may be failing: ` +
 						'use another one.',
 				)
+			return true
 		}
 	}
 	/**

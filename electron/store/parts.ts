@@ -43,7 +43,7 @@ export function assemble(
 		drafts: new Drafts(database, keyring),
 		records,
 		travelling: new Travelling(shared, records),
-		backups: new Backups(files.records, keyring, records),
+		backups: new Backups(files.records, { keyring, records, order }),
 	}
 }
 /** Forgets the keys; a search that was being typed is in the trail first. */

@@ -1,7 +1,7 @@
 /** A backup in the place of the records. */
 import { chmodSync, copyFileSync, rmSync } from 'node:fs'
 import { DatabaseSync } from 'node:sqlite'
-import type { BackupName } from '../../shared/desk/records/keep.ts'
+import type { BackupName } from '../../shared/desk/records/backup-name.ts'
 import { present } from '../../shared/engine/plain/present.ts'
 import { BackupRefused, openChecked } from './backup-file.ts'
 import { emptyLog } from './destruction.ts'

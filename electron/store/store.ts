@@ -3,10 +3,11 @@
  * record is sealed: record.ts; its kinds: kinds.ts; the keys: keyring.ts and key-slots.ts.
  */
 import type { Carried } from '../../shared/desk/outreach/carried.ts'
-import type { BackupName, BackupReason } from '../../shared/desk/records/keep.ts'
+import type { BackupName, BackupReason } from '../../shared/desk/records/backup-name.ts'
 import { settleIn } from './at-unlock.ts'
 import type { OpenRow } from './audit-chain.ts'
-import { type BackupPlace, type BackupPreview, backupsIn } from './backups.ts'
+import { type BackupPlace, backupsIn } from './backup-list.ts'
+import type { BackupPreview } from './backups.ts'
 import type { CardOf, OpenCard } from './cards.ts'
 import { destroyForGood } from './destruction.ts'
 import { inWords } from './disk.ts'
@@ -280,7 +281,8 @@ export class Store {
 
 	/** The backups in the backup folder and beside the records, newest first. */
 	backups(): BackupPlace[] {
-		return backupsIn([this.backupFolder, this.#files.folder])
+		const { folder } = this.#files
+		return backupsIn([this.backupFolder, folder], { folder, origins: new Set([this.origin]) })
 	}
 	/** A dated backup, checked record by record; one at a time. @throws BackupRefused in words */
 	backup(reason: BackupReason, folder = this.backupFolder): Promise<BackupName> {

@@ -1,6 +1,6 @@
 /** The calls about backups. */
 import { z } from 'zod'
-import { backupReasons } from '../records/keep.ts'
+import { backupReasons } from '../records/backup-name.ts'
 import { call, owners, staff } from '../workplace/call.ts'
 import { filePath, nothing } from '../workplace/shapes.ts'
 
