@@ -2,6 +2,7 @@
  * The host of the workstation: opens the records of a data folder, and answers the calls of the
  * contract for whoever is at work.
  */
+import { join } from 'node:path'
 import type { Answer } from '../shared/contract.ts'
 import { defaultLook } from '../shared/desk/workplace/look-choices.ts'
 import { engineVersion } from '../shared/engine/assess.ts'
@@ -20,6 +21,7 @@ import { Session } from './services/people/session.ts'
 import { playerCalls } from './services/players/calls.ts'
 import { acting } from './services/records/acting.ts'
 import { auditCalls } from './services/records/calls.ts'
+import { remakeCard } from './services/records/cards.ts'
 import type { Deps, RenderPdf } from './services/records/deps.ts'
 import { keeperOf } from './services/records/keep.ts'
 import { Memory } from './services/records/memory.ts'
@@ -35,6 +37,8 @@ export interface AppOptions {
 	now?: () => Date
 	demo?: boolean
 	scryptCost?: number
+	/** where the head outside the folder is kept; the person's own account where it is not given */
+	outside?: string
 	/** where faults of ours are noted, without personal data */
 	note?: (text: string) => void
 }
@@ -114,6 +118,8 @@ function openFolder({ dataFolder, renderPdf, scryptCost, ...options }: AppOption
 		actor: () => acting.getStore() ?? { personId: null, role: 'nobody', purpose: '' },
 		cost: scryptCost,
 		backupFolder: settings.backupFolder,
+		outside: options.outside ?? (demo ? join(dataFolder, 'outside') : undefined),
+		remakeCard,
 	})
 	if (notice) store.notices.push(notice)
 	const memory = new Memory()

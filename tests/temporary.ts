@@ -38,7 +38,8 @@ export default function ownTemporary(): () => void {
 	for (const one of readdirSync(outer))
 		if (name.test(one) && !alive(Number(name.exec(one)?.[1]))) clear(join(outer, one))
 	const folder = mkdtempSync(join(outer, `lastwright-run-${process.pid}-`))
-	const variables = ['TMPDIR', 'TEMP', 'TMP'] as const
+	// the heads outside the folders of records are kept in it as well
+	const variables = ['TMPDIR', 'TEMP', 'TMP', 'LASTWRIGHT_OUTSIDE'] as const
 	const before = variables.map((one) => process.env[one])
 	for (const one of variables) process.env[one] = folder
 	const end = () => {

@@ -4,20 +4,17 @@ import type { BackupName, BackupReason } from '../../shared/desk/records/backup-
 import { present } from '../../shared/engine/plain/present.ts'
 import { BackupRefused, makeBackup, openChecked } from './backup-file.ts'
 import { tidy } from './backup-list.ts'
+import type { DataKeys } from './data-keys.ts'
 import type { Keyring } from './keyring.ts'
 import type { Order } from './order.ts'
-import {
-	openRecord,
-	type RecordRow,
-	recordColumns,
-	type StoredRecord,
-	unsealRow,
-} from './record.ts'
+import { openRecord, type RecordRow, recordColumns, type StoredRecord } from './record.ts'
 import type { Records } from './records.ts'
 
 const checkAtATime = 400
 /** What a row of the first schema lacks, as the second one gave it to those that it found. */
-const firstColumns = "id, kind, at, follows, sealed, 1 AS form, '' AS origin, 0 AS tick"
+const firstColumns =
+	"seq, id, kind, at, follows, sealed, 1 AS form, '' AS origin, 0 AS tick, 0 AS number"
+const secondColumns = 'seq, id, kind, at, follows, sealed, form, origin, tick, 0 AS number'
 
 export interface BackupPreview {
 	schema: number
@@ -51,12 +48,10 @@ export class Backups {
 	 */
 	make(reason: BackupReason, folder: string, now: () => string): Promise<BackupName> {
 		const next = this.#underWay.then(async () => {
-			const dataKey = this.#keyring.dataKey
-			const key = dataKey && Buffer.from(dataKey)
 			const at = now()
 			const { origin } = this.#order
 			const made = await makeBackup(this.#file, folder, { at, reason, origin }, async (db) => ({
-				damaged: key ? await this.#holdsDamage(db, key) : false,
+				damaged: this.#keyring.isOpen && (await this.#holdsDamage(db)),
 			}))
 			tidy(folder, new Set([origin]), { made: made.file, now: at })
 			return made
@@ -72,27 +67,30 @@ export class Backups {
 	 * Opens every record of a copy. @returns whether one is damaged
 	 * @throws BackupRefused where one is that is whole here
 	 */
-	async #holdsDamage(db: DatabaseSync, key: Uint8Array): Promise<boolean> {
+	async #holdsDamage(db: DatabaseSync): Promise<boolean> {
 		let from = -1
 		let damaged = false
 		for (;;) {
 			const rows = db
-				.prepare(`SELECT seq, ${recordColumns} FROM record WHERE seq > ? ORDER BY seq LIMIT ?`)
-				.all(from, checkAtATime) as unknown as (RecordRow & { seq: number })[]
+				.prepare(`SELECT ${recordColumns} FROM record WHERE seq > ? ORDER BY seq LIMIT ?`)
+				.all(from, checkAtATime) as unknown as RecordRow[]
 			const last = rows.at(-1)
 			if (!last) return damaged
-			for (const row of rows) damaged = this.#isDamaged(row, key) || damaged
+			for (const row of rows) damaged = this.#isDamaged(row) || damaged
 			from = last.seq
 			await new Promise((resolve) => setImmediate(resolve))
 		}
 	}
-	#isDamaged(row: RecordRow, key: Uint8Array): boolean {
+	#isDamaged(row: RecordRow): boolean {
+		const { keys } = this.#keyring
+		// locked meanwhile: what could be checked was
+		if (!keys) return false
 		try {
-			unsealRow(key, row)
+			openRecord(keys, row)
 			return false
 		} catch {
 			// a record damaged here already is no fault of the copy
-			if (this.#records.isReadable(row.id, key))
+			if (this.#records.isReadable(row.id))
 				throw new BackupRefused(
 					`The copy does not hold record ${row.id} whole. The stick or disk may be failing: ` +
 						'use another one.',
@@ -107,7 +105,7 @@ export class Backups {
 	preview(file: string): BackupPreview {
 		const { db, schema, records, kinds, lastAt } = openChecked(file)
 		try {
-			const key = this.#keyring.dataKey
+			const { keys: key } = this.#keyring
 			const clear = { schema, records, visits: kinds.visit ?? 0, ...present({ lastAt }) }
 			if (!key) return clear
 			const sameClinic = opensWith(db, schema, key)
@@ -118,9 +116,9 @@ export class Backups {
 		}
 	}
 }
-const columnsOf = (schema: number) => (schema > 1 ? recordColumns : firstColumns)
+const columnsOf = (schema: number) => [firstColumns, secondColumns][schema - 1] ?? recordColumns
 /** Whether the first record of a copy opens with this key; undefined where it holds none. */
-function opensWith(db: DatabaseSync, schema: number, key: Uint8Array): boolean | undefined {
+function opensWith(db: DatabaseSync, schema: number, key: DataKeys): boolean | undefined {
 	const first = db
 		.prepare(`SELECT ${columnsOf(schema)} FROM record ORDER BY seq LIMIT 1`)
 		.get() as unknown as RecordRow | undefined
@@ -132,7 +130,7 @@ function opensWith(db: DatabaseSync, schema: number, key: Uint8Array): boolean |
 		return false
 	}
 }
-function playersIn(db: DatabaseSync, schema: number, key: Uint8Array): StoredRecord[] {
+function playersIn(db: DatabaseSync, schema: number, key: DataKeys): StoredRecord[] {
 	const order = schema > 1 ? 'tick, seq' : 'seq'
 	const players: StoredRecord[] = []
 	for (const row of db

@@ -1,131 +1,142 @@
 /** Cards: the short form of a record that lists need, found by player or by thing. */
 import type { Database } from './database.ts'
+import { envelopeForm } from './envelope.ts'
 import type { Keyring } from './keyring.ts'
-import type { Kind } from './kinds.ts'
-import { type NewRecord, openCard, sealCard } from './record.ts'
+import {
+	type NewRecord,
+	openCard,
+	openRecord,
+	type RecordRow,
+	recordColumns,
+	type StoredRecord,
+	sealCard,
+} from './record.ts'
+import type { Roll, RollKey, RollRow } from './roll.ts'
 import { SealBroken } from './seal.ts'
 
 export interface OpenCard {
 	record: string
-	kind: Kind
+	kind: string
 	card: unknown
 }
 /** What a card says of its record. */
 export type CardOf = Pick<NewRecord, 'about' | 'thing' | 'card'>
+/**
+ * The card of a record of the first versions, which does not hold it itself; undefined where such a
+ * record has none.
+ */
+export type RemakeCard = (
+	record: StoredRecord,
+	find: (id: string) => StoredRecord | undefined,
+) => CardOf | undefined
+/** Kinds whose records count as an entry about a player. */
+const entries: readonly string[] = ['player', 'visit', 'visit-note']
 
 export class Cards {
 	readonly #database: Database
 	readonly #keyring: Keyring
-	constructor(database: Database, keyring: Keyring) {
+	readonly #roll: Roll
+	readonly #remake: RemakeCard
+	constructor(database: Database, keyring: Keyring, roll: Roll, remake: RemakeCard) {
 		this.#database = database
 		this.#keyring = keyring
+		this.#roll = roll
+		this.#remake = remake
 	}
-	/** Puts the card of a record: made with it, or made again from it. */
-	put(id: string, kind: Kind, { about, thing, card }: CardOf): void {
-		this.#database.run(
-			'INSERT INTO card VALUES (?, ?, ?, ?, ?) ON CONFLICT (record) DO UPDATE SET about = ' +
-				'excluded.about, thing = excluded.thing, sealed = excluded.sealed',
-			id,
-			kind,
-			this.#keyring.digest('about', about),
-			this.#keyring.digest('thing', thing),
-			sealCard(this.#keyring.opened(), id, kind, card),
-		)
+	/** What of a record stands in the roll, with its card sealed. */
+	ofRecord(
+		place: Omit<RollRow, 'about' | 'thing' | 'cardForm'>,
+		{ about, thing, card }: CardOf,
+	): { row: RollRow; card: Uint8Array | null } {
+		const subject = {
+			about: this.#keyring.digest('about', about),
+			thing: this.#keyring.digest('thing', thing),
+		}
+		if (about === undefined && thing === undefined)
+			return { row: { ...place, ...subject, cardForm: 0 }, card: null }
+		const row = { ...place, ...subject, cardForm: envelopeForm }
+		return { row, card: sealCard(this.#keyring.opened().newest, row, card) }
 	}
-	/** Puts a card where the record is about someone or a version of something. */
-	putWanted(id: string, kind: Kind, record: CardOf): void {
-		if (record.about !== undefined || record.thing !== undefined) this.put(id, kind, record)
-	}
-	/** In order of writing. A damaged card is skipped: its record is the truth. */
-	about(kind: Kind, playerId: string): OpenCard[] {
+	/** Cards of a kind about a player, in order of writing. */
+	about(kind: string, playerId: string): OpenCard[] {
 		return this.#find('about', kind, this.#keyring.digest('about', playerId))
 	}
 	/** Of the versions of a thing, in order of writing. */
-	of(kind: Kind, thing: string): OpenCard[] {
+	of(kind: string, thing: string): OpenCard[] {
 		return this.#find('thing', kind, this.#keyring.digest('thing', thing))
 	}
-	#find(column: 'about' | 'thing', kind: Kind, digest: string | null): OpenCard[] {
-		const key = this.#keyring.reader()
-		return this.#database
-			.all<{ record: string; sealed: Uint8Array }>(
-				'SELECT card.record AS record, card.sealed AS sealed FROM card JOIN record ON record.id ' +
-					`= card.record WHERE card.${column} = ? AND card.kind = ? ORDER BY record.tick, ` +
-					'record.origin, record.seq',
-				digest,
-				kind,
-			)
-			.flatMap(({ record, sealed }) => {
-				try {
-					return [{ record, kind, card: openCard(key, record, kind, sealed) }]
-				} catch (error) {
-					if (error instanceof SealBroken) return []
-					throw error
-				}
-			})
+	#find(key: RollKey, kind: string, digest: string | null): OpenCard[] {
+		return this.#roll
+			.find(key, digest)
+			.filter((row) => row.kind === kind)
+			.map((row) => ({ record: row.id, kind, card: this.open(row) }))
+	}
+	/**
+	 * A card; a damaged one is read from its record, which is the truth.
+	 * @throws SealBroken where the record is damaged too
+	 */
+	open(row: RollRow): unknown {
+		const sealed = this.#roll.cardOf(row.seq)
+		if (sealed)
+			try {
+				return openCard(this.#keyring.opened(), row, sealed)
+			} catch (error) {
+				if (!(error instanceof SealBroken)) throw error
+			}
+		return this.#fromRecord(row)?.card ?? null
+	}
+	/** Whether the card in the roll opens. */
+	isWhole(row: RollRow): boolean {
+		const sealed = this.#roll.cardOf(row.seq)
+		try {
+			if (sealed) openCard(this.#keyring.opened(), row, sealed)
+			return Boolean(sealed)
+		} catch {
+			return false
+		}
+	}
+	#fromRecord(row: RollRow): CardOf | undefined {
+		const record = this.find(row.id)
+		if (!record) throw new SealBroken(`record ${row.id} is gone`)
+		return this.cardOf(record, row.form)
+	}
+	/** What a record itself says for its card; undefined where one of the first versions does not. */
+	cardOf(record: StoredRecord, form: number): CardOf | undefined {
+		if (form === envelopeForm) return record
+		return this.#remake(record, (id) => this.find(id))
+	}
+	/** One record by id; undefined where there is none. @throws SealBroken where it is damaged */
+	find(id: string): StoredRecord | undefined {
+		const row = this.row(id)
+		return row && openRecord(this.#keyring.opened(), row)
+	}
+	/** The sealed row of a record, found by its place in the table. */
+	row(id: string): RecordRow | undefined {
+		const listed = this.#roll.byId(id)
+		if (!listed) return undefined
+		const row = this.#database.first<RecordRow>(
+			`SELECT ${recordColumns} FROM record WHERE seq = ?`,
+			listed.seq,
+		)
+		if (row?.id !== id) throw new SealBroken(`record ${id} is not in its place`)
+		return row
 	}
 	/** Ids of all records about a player. */
 	recordsAbout(playerId: string): string[] {
-		return this.#database
-			.all<{ record: string }>(
-				'SELECT record FROM card WHERE about = ?',
-				this.#keyring.digest('about', playerId),
-			)
-			.map((row) => row.record)
+		return this.#roll.find('about', this.#keyring.digest('about', playerId)).map(({ id }) => id)
 	}
-	/** Whom a record is about, as the keyed digest; null where it is about nobody. */
-	aboutDigest(id: string): string | null {
-		const row = this.#database.first<{ about: string | null }>(
-			'SELECT about FROM card WHERE record = ?',
-			id,
-		)
-		return row?.about ?? null
-	}
-	/** Time of the last entry about each player of the list, from the order columns alone. */
+	/** Time of the first and last entry about each player of the list. */
 	lastEntries(playerIds: readonly string[]): Map<string, { first: string; last: string }> {
-		const rows = this.#database.all<{ about: string; first: string; last: string }>(
-			'SELECT card.about AS about, min(record.at) AS first, max(record.at) AS last FROM ' +
-				'card JOIN record ON record.id = card.record WHERE card.about IS NOT NULL AND ' +
-				"card.kind IN ('player', 'visit', 'visit-note') GROUP BY card.about",
-		)
-		const found = new Map(rows.map(({ about, first, last }) => [about, { first, last }]))
-		return new Map(
-			playerIds.flatMap((id) => {
-				const entry = found.get(this.#keyring.digest('about', id) ?? '')
-				return entry ? [[id, entry] as const] : []
-			}),
-		)
-	}
-	/** Records of a kind that have no card yet (written by an earlier version). */
-	missing(kinds: readonly Kind[]): { id: string; kind: Kind; follows: string | undefined }[] {
-		return kinds
-			.filter((kind) => this.#recordsOf(kind) !== this.#cardsOf(kind))
-			.flatMap((kind) =>
-				this.#database
-					.all<{ id: string; follows: string | null }>(
-						'SELECT id, follows FROM record WHERE kind = ? AND NOT EXISTS (SELECT 1 FROM card ' +
-							'WHERE card.record = record.id) ORDER BY tick, seq',
-						kind,
-					)
-					.map((row) => ({ id: row.id, kind, follows: row.follows ?? undefined })),
-			)
-	}
-	// counted from an index alone, however long the records are
-	#recordsOf(kind: Kind): number {
-		return this.#count(
-			'SELECT count(*) AS total FROM record INDEXED BY record_order WHERE kind = ?',
-			kind,
-		)
-	}
-	#cardsOf(kind: Kind): number {
-		return this.#count(
-			'SELECT count(*) AS total FROM card INDEXED BY card_about WHERE kind = ?',
-			kind,
-		)
-	}
-	#count(sql: string, kind: Kind): number {
-		return Number(this.#database.first<{ total: number }>(sql, kind)?.total)
-	}
-	drop(record: string): void {
-		this.#database.run('DELETE FROM card WHERE record = ?', record)
+		const found = new Map<string, { first: string; last: string }>()
+		for (const id of playerIds) {
+			const times = this.#roll
+				.find('about', this.#keyring.digest('about', id))
+				.filter(({ kind }) => entries.includes(kind))
+				.map(({ at }) => at)
+				.sort()
+			const [first, last] = [times[0], times.at(-1)]
+			if (first !== undefined && last !== undefined) found.set(id, { first, last })
+		}
+		return found
 	}
 }

@@ -1,6 +1,6 @@
 /** The records file: how it is opened, its statements, and transactions that are whole or not. */
 import { chmodSync } from 'node:fs'
-import { DatabaseSync, type StatementSync } from 'node:sqlite'
+import { DatabaseSync, type StatementResultingChanges, type StatementSync } from 'node:sqlite'
 import { need } from '../../shared/engine/plain/need.ts'
 
 type Value = string | number | null | Uint8Array
@@ -9,7 +9,11 @@ type Value = string | number | null | Uint8Array
 export interface Around {
 	/** before an outermost transaction begins */
 	beginning?(): void
+	/** before an outermost transaction is committed: the last moment to write */
+	ending?(): void
 	committed?(): void
+	/** what the inventory lists is written, or taken off where it has no digest */
+	touched?(name: string, digest: string | undefined): void
 	/** after a transaction was rolled back: what was remembered of it is not so */
 	undone?(): void
 }
@@ -18,6 +22,7 @@ export class Database {
 	#db: DatabaseSync | undefined
 	readonly #statements = new Map<string, StatementSync>()
 	readonly #around: Around[] = []
+	#afterCommit: (() => void)[] = []
 	#depth = 0
 
 	/** Opens or creates the file; nothing is changed in it but its journal. */
@@ -75,6 +80,13 @@ export class Database {
 	 * @throws TypeError where a value is missing or of a kind that SQLite would bend
 	 */
 	run(sql: string, ...values: Value[]): void {
+		this.#run(sql, values)
+	}
+	/** The same for an insertion. @returns the number of the new row */
+	insert(sql: string, ...values: Value[]): number {
+		return Number(this.#run(sql, values).lastInsertRowid)
+	}
+	#run(sql: string, values: readonly Value[]): StatementResultingChanges {
 		// node:sqlite binds a missing argument as NULL without a word: count and check first
 		if ((sql.match(/\?/g) ?? []).length !== values.length)
 			throw new TypeError('store: wrong number of values for a statement')
@@ -86,7 +98,7 @@ export class Database {
 				!Number.isSafeInteger(value)
 			)
 				throw new TypeError('store: a value of a wrong kind')
-		this.#prepared(sql).run(...values)
+		return this.#prepared(sql).run(...values)
 	}
 	/** The first row that is found. */
 	first<Row>(sql: string, ...values: Value[]): Row | undefined {
@@ -111,15 +123,35 @@ export class Database {
 		this.#depth++
 		try {
 			const result = work()
+			for (const part of this.#around) part.ending?.()
 			this.#opened.exec('COMMIT')
 			this.#depth--
 			for (const part of this.#around) part.committed?.()
+			this.#committed()
 			return result
 		} catch (error) {
 			this.#depth = 0
+			this.#afterCommit = []
 			if (this.#opened.isTransaction) this.#opened.exec('ROLLBACK')
 			for (const part of this.#around) part.undone?.()
 			throw error
 		}
+	}
+	/**
+	 * Runs once the outermost transaction is committed, at once outside of one; not at all where it
+	 * is rolled back.
+	 */
+	afterCommit(work: () => void): void {
+		if (this.#depth === 0) work()
+		else this.#afterCommit.push(work)
+	}
+	#committed(): void {
+		const works = this.#afterCommit
+		this.#afterCommit = []
+		for (const work of works) work()
+	}
+	/** Tells the parts that something which the inventory lists is being written. */
+	touched(name: string, digest: string | undefined): void {
+		for (const part of this.#around) part.touched?.(name, digest)
 	}
 }

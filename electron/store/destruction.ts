@@ -1,17 +1,9 @@
 /** Removing records for good, so that not even their freed bytes stay. */
-import type { Cards } from './cards.ts'
 import type { Database } from './database.ts'
-import type { Drafts } from './drafts.ts'
-import type { Records } from './records.ts'
+import type { Parts } from './parts.ts'
 import type { Settings } from './settings.ts'
 
-interface Parts {
-	database: Database
-	settings: Settings
-	records: Records
-	cards: Cards
-	drafts: Drafts
-}
+type Needs = Pick<Parts, 'database' | 'settings' | 'records' | 'drafts' | 'keeper'>
 const purgeNote = 'purge'
 
 /**
@@ -19,17 +11,15 @@ const purgeNote = 'purge'
  * overwritten. The trigger that forbids deletion is lifted inside the transaction only.
  */
 export function destroyForGood(
-	{ database, settings, records, cards, drafts }: Parts,
+	{ database, settings, records, drafts, keeper }: Needs,
 	recordIds: readonly string[],
 	draftIds: readonly string[],
 	register: () => void,
 ): void {
 	database.together(() => {
+		keeper.noteMove()
 		database.exec('DROP TRIGGER record_kept')
-		for (const id of recordIds) {
-			records.drop(id)
-			cards.drop(id)
-		}
+		for (const id of recordIds) records.drop(id)
 		for (const id of draftIds) drafts.drop(id)
 		database.exec(
 			"CREATE TRIGGER record_kept BEFORE DELETE ON record BEGIN SELECT RAISE(ABORT, 'a record " +

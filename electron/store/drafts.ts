@@ -1,8 +1,17 @@
 /** Drafts: what is being typed, sealed; the only thing in the store that is written over. */
 import type { Database } from './database.ts'
+import { isEnvelope, openAny, shut } from './envelope.ts'
+import { digestOfBytes } from './inventory.ts'
 import type { Keyring } from './keyring.ts'
 import { decode, encode } from './record.ts'
-import { SealBroken, seal, unseal } from './seal.ts'
+import { SealBroken } from './seal.ts'
+
+interface DraftRow {
+	id: string
+	sealed: Uint8Array
+	at: string
+}
+const draftName = (id: string) => `draft ${id}`
 
 export class Drafts {
 	readonly #database: Database
@@ -13,30 +22,39 @@ export class Drafts {
 	}
 	/** @param at when it was typed, ISO 8601; bound into what is sealed */
 	save(id: string, at: string, value: unknown): void {
-		this.#database.run(
-			'INSERT INTO draft (id, sealed, at) VALUES (?, ?, ?) ON CONFLICT (id) DO UPDATE SET ' +
-				'sealed = excluded.sealed, at = excluded.at',
-			id,
-			seal(this.#keyring.opened(), id, 'draft', encode(value), [at]),
-			at,
-		)
+		const sealed = shut(this.#keyring.opened().newest, encode(value), ['draft', id, at])
+		this.#database.together(() => {
+			this.#database.touched(draftName(id), digestOfBytes(at, sealed))
+			this.#database.run(
+				'INSERT INTO draft (id, sealed, at) VALUES (?, ?, ?) ON CONFLICT (id) DO UPDATE SET ' +
+					'sealed = excluded.sealed, at = excluded.at',
+				id,
+				sealed,
+				at,
+			)
+		})
 	}
 	/** @returns undefined where there is no such draft. @throws SealBroken where it is damaged */
 	read(id: string): { at: string; value: unknown } | undefined {
-		const row = this.#database.first<{ sealed: Uint8Array; at: string }>(
-			'SELECT sealed, at FROM draft WHERE id = ?',
-			id,
-		)
-		if (!row) return undefined
-		const key = this.#keyring.opened()
+		const row = this.#database.first<DraftRow>('SELECT id, sealed, at FROM draft WHERE id = ?', id)
+		return row && { at: row.at, value: decode(this.#clear(row)) }
+	}
+	#clear({ id, sealed, at }: DraftRow): Uint8Array {
+		const keys = this.#keyring.opened()
+		const before = { id, kind: 'draft' }
 		try {
-			return { at: row.at, value: decode(unseal(key, id, 'draft', row.sealed, [row.at])) }
+			return openAny(keys, sealed, ['draft', id, at], { ...before, also: [at] })
 		} catch (error) {
+			if (!(error instanceof SealBroken) || isEnvelope(keys, sealed)) throw error
 			// drafts of the first version did not bind their time
-			if (error instanceof SealBroken)
-				return { at: row.at, value: decode(unseal(key, id, 'draft', row.sealed)) }
-			throw error
+			return openAny(keys, sealed, ['draft', id, at], before)
 		}
+	}
+	/** Each draft with its digest, for the inventory. */
+	digests(): [name: string, digest: string][] {
+		return this.#database
+			.all<DraftRow>('SELECT id, sealed, at FROM draft')
+			.map(({ id, at, sealed }) => [draftName(id), digestOfBytes(at, sealed)])
 	}
 	/** Those typed longest ago first. */
 	ids(): string[] {
@@ -45,6 +63,9 @@ export class Drafts {
 			.map((row) => row.id)
 	}
 	drop(id: string): void {
-		this.#database.run('DELETE FROM draft WHERE id = ?', id)
+		this.#database.together(() => {
+			this.#database.touched(draftName(id), undefined)
+			this.#database.run('DELETE FROM draft WHERE id = ?', id)
+		})
 	}
 }

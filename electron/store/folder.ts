@@ -1,6 +1,8 @@
 /** The data folder: taken for this program alone, and what lies in it. */
+import { createHash } from 'node:crypto'
 import { chmodSync, existsSync, mkdirSync, renameSync } from 'node:fs'
-import { join } from 'node:path'
+import { homedir } from 'node:os'
+import { join, resolve } from 'node:path'
 import { inWords } from './disk.ts'
 import { takeLock } from './lock.ts'
 
@@ -9,15 +11,33 @@ export interface StoreFiles {
 	folder: string
 	/** the records */
 	records: string
-	/** the second copy of the audit chain's head */
+	/** the second copy of the head */
 	head: string
+	/** the third one, outside the folder */
+	outsideHead: string
 }
 /** Where a store keeps its files. */
-export const filesIn = (folder: string): StoreFiles => ({
+export const filesIn = (folder: string, outside: string): StoreFiles => ({
 	folder,
 	records: join(folder, fileName),
 	head: join(folder, 'lastwright.head'),
+	outsideHead: join(outside, `${nameOfFolder(folder)}.head`),
 })
+/** A name that tells folders apart and tells nobody which they are. */
+const nameOfFolder = (folder: string): string =>
+	createHash('sha256').update(resolve(folder)).digest('hex').slice(0, 24)
+/** Where the person's account keeps what programs remember of this PC. */
+export function outsideFolder(): string {
+	const given = process.env.LASTWRIGHT_OUTSIDE
+	if (given) return given
+	const base =
+		process.platform === 'win32'
+			? process.env.LOCALAPPDATA
+			: process.platform === 'darwin'
+				? join(homedir(), 'Library', 'Application Support')
+				: process.env.XDG_STATE_HOME
+	return join(base || join(homedir(), '.local', 'state'), 'lastwright')
+}
 /**
  * Makes the folder ours alone.
  * @returns what releases it

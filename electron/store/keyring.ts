@@ -1,143 +1,201 @@
 /** The keys while the records are open: who may have them, what is derived from them. */
-import { createHmac, createSecretKey, hkdfSync, type KeyObject, randomBytes } from 'node:crypto'
+import { createHmac, randomBytes } from 'node:crypto'
 import type { TrailKeys } from './audit-chain.ts'
 import { makeBox } from './box.ts'
-import { type KeySlots, ownerSlot, recoverySlot } from './key-slots.ts'
-import { readRecoveryKey } from './recovery.ts'
-import { passphraseBytes, SealBroken, seal, unseal, unwrap, type Wrapped, wrap } from './seal.ts'
+import { type DataKey, DataKeys, dataKeyOf, freshDataKey, olderKeyRow } from './data-keys.ts'
+import { isEnvelope, open, shut } from './envelope.ts'
+import {
+	type Found,
+	type KeySlots,
+	makeSlot,
+	ownerSlot,
+	recoverySlot,
+	type Slot,
+} from './key-slots.ts'
+import { printRecoveryKey, readRecoveryKey } from './recovery.ts'
+import { passphraseBytes, SealBroken, unseal } from './seal.ts'
 import type { Settings } from './settings.ts'
 
-/** A data key that nobody uses yet, with its two wrappings. */
+/** A data key that nobody uses yet, with the two slots that open it. */
 interface FreshKeys {
-	key: Uint8Array
-	recovery: Uint8Array
-	byPassphrase: Wrapped
-	byRecovery: Wrapped
+	key: DataKey
+	/** the recovery key as it is printed */
+	printed: string
+	slots: readonly [owner: Slot, recovery: Slot]
+}
+/** The recovery key was printed by the first version: a new data key cannot be put behind it. */
+export class OldRecoveryKey extends Error {
+	constructor() {
+		super(
+			'The recovery key was printed by an earlier version. Print a new recovery key first: the ' +
+				'old paper could not open what is written under a new key of the records.',
+		)
+	}
 }
 const inUse = 'This passphrase cannot be used. Choose another one.'
+const lockedMeanwhile = 'The records were locked meanwhile. Nothing was changed: unlock them again.'
+const tooOld =
+	'The key of the records was changed since you last unlocked. Ask the owner for a new passphrase.'
+const recoveryBytes = 20
 
 export class Keyring {
 	readonly #slots: KeySlots
 	readonly #settings: Settings
-	/** scrypt N of new wrappings */
+	/** scrypt N of new slots */
 	readonly cost: number
-	#key: Uint8Array | undefined
-	#digestKey: Uint8Array | undefined
-	#reader: KeyObject | undefined
+	#keys: DataKeys | undefined
 
 	constructor(slots: KeySlots, settings: Settings, cost: number) {
 		this.#slots = slots
 		this.#settings = settings
 		this.cost = cost
 	}
-	/** The data key; undefined while the records are locked. */
-	get dataKey(): Uint8Array | undefined {
-		return this.#key
+	get isOpen(): boolean {
+		return this.#keys !== undefined
 	}
-	/** The data key. @throws Error in words while the records are locked */
-	opened(): Uint8Array {
-		if (!this.#key) throw new Error('The records are locked. Unlock them first.')
-		return this.#key
+	/** The data keys; undefined while the records are locked. */
+	get keys(): DataKeys | undefined {
+		return this.#keys
 	}
-	/** The data key for opening many records one after another. @throws Error while locked */
-	reader(): KeyObject | Uint8Array {
-		return this.#reader ?? this.opened()
+	/** The data keys. @throws Error in words while the records are locked */
+	opened(): DataKeys {
+		if (!this.#keys) throw new Error('The records are locked. Unlock them first.')
+		return this.#keys
 	}
 	/** What stands in the place of a player's or thing's id. @throws Error while locked */
 	digest(what: 'about' | 'thing', id: string | undefined): string | null {
-		this.opened()
-		if (id === undefined || !this.#digestKey) return null
-		return createHmac('sha256', this.#digestKey)
-			.update(`${what}:${id}`)
-			.digest('base64url')
-			.slice(0, 22)
+		const keys = this.opened()
+		const key = keys.derived(keys.root.id, 'about')
+		if (id === undefined || !key) return null
+		return createHmac('sha256', key).update(`${what}:${id}`).digest('base64url').slice(0, 22)
 	}
 	/** What the audit trail seals and opens its rows with; while locked only the letter box. */
 	forTrail(): TrailKeys {
 		return {
-			dataKey: this.#key,
-			boxPublic: this.#key ? undefined : this.#settings.bytes('box-public'),
-			boxPrivate: () =>
-				unseal(
-					this.opened(),
-					'box',
-					'setting',
-					this.#settings.bytes('box-private') ?? new Uint8Array(),
-				),
+			keys: this.#keys,
+			boxPublic: this.#keys ? undefined : this.#settings.bytes('box-public'),
+			boxPrivate: () => this.sealedSetting('box-private') ?? new Uint8Array(),
 		}
 	}
+	/** The bytes of a sealed setting; undefined where there is none. @throws SealBroken, Error locked */
+	sealedSetting(name: string): Uint8Array | undefined {
+		const bytes = this.#settings.bytes(name)
+		const keys = this.opened()
+		if (!bytes) return undefined
+		if (isEnvelope(keys, bytes)) return open(keys, bytes, ['setting', name])
+		// the letter box of the first versions was sealed under a shorter name
+		const before = name === 'box-private' ? 'box' : name
+		return unseal(keys.root.reader, before, 'setting', bytes)
+	}
+	putSealedSetting(name: string, clear: Uint8Array): void {
+		this.#settings.put(name, shut(this.opened().newest, clear, ['setting', name]))
+	}
 
-	/** Makes a data key and wraps it twice; nothing is written. */
+	/** Makes a data key and the two slots that open it; nothing is written. */
 	async makeFresh(passphrase: string): Promise<FreshKeys> {
-		const key = randomBytes(32)
-		const recovery = randomBytes(20)
-		const byPassphrase = await wrap(key, ownerSlot, passphraseBytes(passphrase), this.cost)
-		const byRecovery = await wrap(key, recoverySlot, recovery, this.cost)
-		return { key, recovery, byPassphrase, byRecovery }
+		const key = freshDataKey()
+		const recovery = randomBytes(recoveryBytes)
+		const owner = await makeSlot(ownerSlot, passphraseBytes(passphrase), key.bytes, this)
+		const byPaper = await makeSlot(recoverySlot, recovery, key.bytes, this)
+		return { key, printed: printRecoveryKey(recovery), slots: [owner, byPaper] }
 	}
-	/** Writes a fresh key's wrappings and letter box, and opens with it. */
-	begin({ key, byPassphrase, byRecovery }: FreshKeys): void {
-		this.#slots.put(ownerSlot, byPassphrase)
-		this.#slots.put(recoverySlot, byRecovery)
-		this.#fitBox(key)
-		this.#take(key)
+	/** Writes a fresh key's slots and letter box, and opens with it. */
+	begin({ key, slots }: FreshKeys): void {
+		this.take(new DataKeys([key]))
+		for (const slot of slots) this.#slots.put(slot)
+		this.fitMissingBox()
 	}
-	/** Fits the letter box where a store of the first version has none. */
+	/** Fits the letter box where there is none. */
 	fitMissingBox(): void {
-		if (!this.#settings.bytes('box-public')) this.#fitBox(this.opened())
-	}
-	#fitBox(key: Uint8Array): void {
+		if (this.#settings.bytes('box-public')) return
 		const { publicKey, privateKey } = makeBox()
 		this.#settings.put('box-public', publicKey)
-		this.#settings.put('box-private', seal(key, 'box', 'setting', privateKey))
+		this.putSealedSetting('box-private', privateKey)
 	}
-	#take(key: Uint8Array): void {
-		this.#key = key
-		this.#digestKey = Buffer.from(hkdfSync('sha256', key, '', 'lastwright about', 32))
-		// the cipher takes a key object wherever it takes bytes, and is spared making one for each of
-		// thousands of records
-		this.#reader = createSecretKey(key)
+	take(keys: DataKeys): void {
+		this.#keys = keys
 	}
 	/** Forgets the keys. */
 	lock(): void {
-		this.#key?.fill(0)
-		this.#key = undefined
-		this.#digestKey = undefined
-		this.#reader = undefined
+		this.#keys?.forget()
+		this.#keys = undefined
 	}
 
 	/**
 	 * Opens with a person's passphrase.
-	 * @returns that person's slot
-	 * @throws SealBroken on a wrong passphrase
+	 * @throws SealBroken on a wrong passphrase, RangeError where the slot is too old
 	 */
-	async unlock(passphrase: string): Promise<string> {
+	async unlock(passphrase: string): Promise<Found> {
 		const found = await this.#slots.find(passphrase)
 		if (!found) throw new SealBroken('no slot opens with this passphrase')
-		this.#take(found.key)
-		return found.slot
+		this.#take(found)
+		return found
 	}
 	/**
-	 * Opens with the printed key and gives the owner a new passphrase.
+	 * Opens with the printed key and makes the owner's slot anew; it is among what was found.
 	 * @throws RangeError naming the mistyped group, SealBroken on another store's key
 	 */
-	async unlockWithRecoveryKey(typed: string, newPassphrase: string): Promise<void> {
-		const key = await unwrap(this.#slots.read(recoverySlot), recoverySlot, readRecoveryKey(typed))
-		const wrapped = await wrap(key, ownerSlot, passphraseBytes(newPassphrase), this.cost)
+	async unlockWithRecoveryKey(typed: string, newPassphrase: string): Promise<Found> {
+		const found = await this.#slots.findRecovery(readRecoveryKey(typed))
+		const { salt, cost } = this.#slots.read(ownerSlot)
+		const { bytes } = found.keys.newest
+		const made = await makeSlot(ownerSlot, passphraseBytes(newPassphrase), bytes, { salt, cost })
 		await this.#refuseAnothers(newPassphrase, ownerSlot)
-		this.#slots.put(ownerSlot, wrapped)
-		this.#take(key)
+		this.#take(found)
+		return { ...found, slot: ownerSlot, toPut: [...found.toPut, made] }
 	}
-	/** Gives a person a passphrase. @throws RangeError where another person has the same one */
+	#take({ toPut, keys }: Found): void {
+		// a slot of the first versions holds the first data key and nothing else
+		if (toPut.length > 0 && this.#slots.olderKeys().length > 0) throw new RangeError(tooOld)
+		this.take(keys)
+	}
+	/**
+	 * Gives a person a passphrase; the old one opens until the new one is known to.
+	 * @throws RangeError where another person has the same one, Error where it was locked meanwhile
+	 */
 	async setPassphrase(slot: string, passphrase: string): Promise<void> {
-		const key = this.opened()
+		const newest = Buffer.from(this.opened().newest.bytes)
+		const { id } = this.opened().newest
 		await this.#refuseAnothers(passphrase, slot)
 		// one salt for all people: an unlock stretches once, however many work here
 		const { salt, cost } = this.#slots.read(ownerSlot)
-		this.#slots.put(slot, await wrap(key, slot, passphraseBytes(passphrase), cost, salt))
+		const made = await makeSlot(slot, passphraseBytes(passphrase), newest, { salt, cost })
+		newest.fill(0)
+		this.#mustStillBe(id)
+		this.#slots.put(made)
+	}
+	#mustStillBe(id: string): void {
+		if (this.#keys?.newest.id !== id) throw new Error(lockedMeanwhile)
+	}
+	/** A new recovery key; the old paper opens until `confirm` is called. @throws Error while locked */
+	async newRecoveryKey(): Promise<{ printed: string; confirm: () => void }> {
+		const newest = Buffer.from(this.opened().newest.bytes)
+		const { id } = this.opened().newest
+		const secret = randomBytes(recoveryBytes)
+		const made = await makeSlot(recoverySlot, secret, newest, this)
+		newest.fill(0)
+		const confirm = () => {
+			this.#mustStillBe(id)
+			this.#slots.put(made)
+		}
+		return { printed: printRecoveryKey(secret), confirm }
+	}
+	/**
+	 * Makes a new data key for what is written from now on and puts it into every slot; the caller
+	 * decides on the transaction and takes the keys once it is whole.
+	 * @throws OldRecoveryKey where the printed key could not open it
+	 */
+	changeDataKey(): DataKeys {
+		const keys = this.opened()
+		if (this.#slots.ofOldForm().includes(recoverySlot)) throw new OldRecoveryKey()
+		const next = freshDataKey()
+		this.#slots.keepOlderKey(olderKeyRow(keys.newest, next, keys.all().length))
+		this.#slots.putInAll(next.bytes)
+		return keys.followedBy(dataKeyOf(next.bytes))
 	}
 	async #refuseAnothers(passphrase: string, slot: string): Promise<void> {
 		const taken = await this.#slots.find(passphrase)
+		taken?.keys.forget()
 		if (taken && taken.slot !== slot) throw new RangeError(inUse)
 	}
 }

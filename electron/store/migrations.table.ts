@@ -18,4 +18,14 @@ export const migrations: readonly string[] = [
 	CREATE TABLE audit (seq INTEGER PRIMARY KEY, form INTEGER NOT NULL, sealed BLOB NOT NULL, hash BLOB NOT NULL) STRICT;
 	CREATE TRIGGER audit_stays BEFORE UPDATE ON audit BEGIN SELECT RAISE(ABORT, 'an audit row is never changed'); END;
 	CREATE TRIGGER audit_kept BEFORE DELETE ON audit BEGIN SELECT RAISE(ABORT, 'an audit row is never deleted'); END;`,
+	// form 3 is an envelope that holds everything; the roll is the index of the records, checked whole
+	// at each unlock. A key slot is a pair of keys, so that the data key can change without its person
+	`ALTER TABLE record ADD COLUMN number INTEGER NOT NULL DEFAULT 0;
+	CREATE TABLE roll (seq INTEGER PRIMARY KEY, id TEXT NOT NULL, kind TEXT NOT NULL, at TEXT NOT NULL, follows TEXT, origin TEXT NOT NULL, tick INTEGER NOT NULL, number INTEGER NOT NULL, form INTEGER NOT NULL, about TEXT, thing TEXT, cardForm INTEGER NOT NULL, card BLOB) STRICT;
+	INSERT INTO roll SELECT record.seq, record.id, record.kind, record.at, record.follows, record.origin, record.tick, record.number, record.form, card.about, card.thing, CASE WHEN card.record IS NULL THEN 0 ELSE 1 END, card.sealed FROM record LEFT JOIN card ON card.record = record.id;
+	DROP TABLE card;
+	DROP INDEX record_order;
+	ALTER TABLE keyslot ADD COLUMN public BLOB;
+	ALTER TABLE keyslot ADD COLUMN box BLOB;
+	CREATE TABLE datakey (number INTEGER PRIMARY KEY, sealed BLOB NOT NULL, endorsement BLOB NOT NULL) STRICT;`,
 ]

@@ -4,7 +4,7 @@ import { copyAtOnce } from './backup-file.ts'
 import { finishDestruction } from './destruction.ts'
 import { isRuined } from './disk.ts'
 import { emptiedWords, type StoreFiles, setAside } from './folder.ts'
-import type { Parts } from './parts.ts'
+import { forgetFile, type Parts } from './parts.ts'
 import { isOlder, migrate } from './schema.ts'
 
 export interface Opening {
@@ -17,7 +17,7 @@ export interface Opening {
 }
 /** Opens the file in its place. @throws Error where it cannot be used; it is closed again then */
 export function openFile({ parts, files, now, notices }: Opening): void {
-	const { database, settings, order, trail } = parts
+	const { database, settings } = parts
 	database.open(files.records)
 	try {
 		if (isOlder(database)) {
@@ -27,8 +27,7 @@ export function openFile({ parts, files, now, notices }: Opening): void {
 			)
 		}
 		migrate(database)
-		order.opened()
-		trail.opened()
+		forgetFile(parts)
 		finishDestruction(database, settings)
 	} catch (error) {
 		database.close()

@@ -1,10 +1,14 @@
 /** A backup in the place of the records. */
 import { chmodSync, copyFileSync, rmSync } from 'node:fs'
 import { DatabaseSync } from 'node:sqlite'
+import type { z } from 'zod'
 import type { BackupName } from '../../shared/desk/records/backup-name.ts'
 import { present } from '../../shared/engine/plain/present.ts'
+import { type restoredSchema, restoredSetting } from './at-unlock.ts'
 import { BackupRefused, openChecked } from './backup-file.ts'
+import type { DataKeys } from './data-keys.ts'
 import { emptyLog } from './destruction.ts'
+import { shut } from './envelope.ts'
 import { putInPlace } from './files.ts'
 import { type Opening, openFile } from './opening.ts'
 import { lockUp } from './parts.ts'
@@ -21,14 +25,15 @@ export async function restoreFrom(
 	backUp: () => Promise<BackupName>,
 ): Promise<{ before?: BackupName }> {
 	const { parts, files, notices } = opening
-	const { slots, backups, database, trail } = parts
+	const { slots, backups, database, trail, keyring } = parts
 	const lastAt = mustBeSetUp(file)
 	if (slots.isSetUp && backups.preview(file).sameClinic === false)
 		throw new BackupRefused(
 			'This backup belongs to other records: the key of this clinic does not open it. Choose ' +
 				'one of this clinic.',
 		)
-	const copy = readyCopy(file, lastAt, files.records)
+	const mark = restoredMark(keyring.keys, `backup of ${lastAt ?? 'unknown time'}`)
+	const copy = readyCopy(file, mark, files.records)
 	const before = slots.isSetUp ? await backUp() : undefined
 	lockUp(parts)
 	emptyLog(database)
@@ -37,7 +42,6 @@ export async function restoreFrom(
 		// an empty log of the old file must not be read into the new one
 		for (const end of ['-wal', '-shm']) rmSync(files.records + end, { force: true })
 		putInPlace(copy, files.records)
-		trail.removeHead()
 	} finally {
 		trail.dropWaiting()
 		notices.length = 0
@@ -56,8 +60,14 @@ function mustBeSetUp(file: string): string | undefined {
 		)
 	return lastAt
 }
+/** What tells the next unlock that the file was put back: sealed where the key was open. */
+function restoredMark(keys: DataKeys | undefined, of: string): Uint8Array {
+	if (!keys) return Buffer.from(of, 'utf8')
+	const clear = Buffer.from(JSON.stringify({ of } satisfies z.infer<typeof restoredSchema>), 'utf8')
+	return shut(keys.newest, clear, ['setting', restoredSetting])
+}
 /** A copy beside the records, brought up to this version and checked whole. @returns its file */
-function readyCopy(file: string, lastAt: string | undefined, records: string): string {
+function readyCopy(file: string, mark: Uint8Array, records: string): string {
 	const copy = `${records}.restoring`
 	for (const end of ['', '-wal', '-shm', '-journal']) rmSync(copy + end, { force: true })
 	copyFileSync(file, copy)
@@ -68,8 +78,8 @@ function readyCopy(file: string, lastAt: string | undefined, records: string): s
 		db.prepare(
 			"INSERT INTO setting VALUES ('restored', ?) ON CONFLICT (name) DO UPDATE SET value = " +
 				'excluded.value',
-		).run(Buffer.from(`backup of ${lastAt ?? 'unknown time'}`))
-		// the copy counts wrong tries anew; its origin stays, as the records do
+		).run(mark)
+		// the copy counts wrong tries anew
 		db.exec("DELETE FROM setting WHERE name = 'tries'; PRAGMA journal_mode=DELETE")
 	} finally {
 		db.close()

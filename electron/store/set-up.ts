@@ -1,15 +1,16 @@
 /** The first moment of a store: its keys are made. */
 import { lockUp, type Parts } from './parts.ts'
-import { printRecoveryKey } from './recovery.ts'
 
 /**
- * Makes the data key and its two wrappings; what `fill` writes belongs to the same transaction.
+ * Makes the data key and its two slots; what `fill` writes belongs to the same transaction.
+ * @param settle gives the new records their name and author
  * @returns the recovery key to print; it is kept nowhere
  * @throws Error in words where the records are set up already
  */
 export async function setUp(
 	parts: Parts,
 	passphrase: string,
+	settle: () => void,
 	fill: () => void = () => {},
 ): Promise<string> {
 	const { database, keyring, slots } = parts
@@ -23,11 +24,12 @@ export async function setUp(
 		refuseSecond()
 		keyring.begin(fresh)
 		try {
+			settle()
 			fill()
 		} catch (error) {
 			lockUp(parts)
 			throw error
 		}
 	})
-	return printRecoveryKey(fresh.recovery)
+	return fresh.printed
 }

@@ -1,5 +1,6 @@
 /** Small notes of this store itself, by their names; never merged. */
 import type { Database } from './database.ts'
+import { digestOfBytes } from './inventory.ts'
 
 export class Settings {
 	readonly #database: Database
@@ -17,13 +18,31 @@ export class Settings {
 		)?.value
 	}
 	put(name: string, value: string | Uint8Array): void {
-		this.#database.run(
-			'INSERT INTO setting VALUES (?, ?) ON CONFLICT (name) DO UPDATE SET value = excluded.value',
-			name,
-			typeof value === 'string' ? Buffer.from(value, 'utf8') : value,
-		)
+		const bytes = typeof value === 'string' ? Buffer.from(value, 'utf8') : value
+		this.#database.together(() => {
+			if (isInventoried(name)) this.#database.touched(settingName(name), digestOfBytes(bytes))
+			this.#database.run(
+				'INSERT INTO setting VALUES (?, ?) ON CONFLICT (name) DO UPDATE SET value = excluded.value',
+				name,
+				bytes,
+			)
+		})
 	}
 	drop(name: string): void {
-		this.#database.run('DELETE FROM setting WHERE name = ?', name)
+		this.#database.together(() => {
+			if (isInventoried(name)) this.#database.touched(settingName(name), undefined)
+			this.#database.run('DELETE FROM setting WHERE name = ?', name)
+		})
+	}
+	/** Each setting with its digest, for the inventory. */
+	digests(): [name: string, digest: string][] {
+		return this.#database
+			.all<{ name: string; value: Uint8Array }>('SELECT name, value FROM setting ORDER BY name')
+			.filter(({ name }) => isInventoried(name))
+			.map(({ name, value }) => [settingName(name), digestOfBytes(value)])
 	}
 }
+const settingName = (name: string) => `setting ${name}`
+/** What is written while the records are locked cannot stand in the sealed inventory, nor can it. */
+const notInventoried: readonly string[] = ['inventory', 'tries', 'purge', 'restored', 'place']
+const isInventoried = (name: string) => !notInventoried.includes(name)

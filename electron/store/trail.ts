@@ -1,6 +1,6 @@
 /** Writing the audit trail: who did it, what waits for room on the disk, searches under way. */
 import type { AuditEntry } from '../../shared/desk/records/audit.ts'
-import { AuditChain, type OpenRow } from './audit-chain.ts'
+import { type AuditChain, type OpenRow, whileLocked } from './audit-chain.ts'
 import type { Around, Database } from './database.ts'
 import { diskTrouble } from './disk.ts'
 import type { Keyring } from './keyring.ts'
@@ -36,32 +36,30 @@ export class Trail implements Around {
 	readonly #actor: () => Actor
 	/** rows that found no room on the disk */
 	#held: AuditEntry[] = []
+	/** rows that only the key can write, from while the records were locked */
+	#later: AuditEntry[] = []
 	#typed: TypedSearch | undefined
-	/** whether the transaction under way added rows */
-	#added = false
 
 	constructor(
-		{ database, keyring, order }: { database: Database; keyring: Keyring; order: Order },
-		headFile: string,
+		{
+			database,
+			keyring,
+			order,
+			chain,
+		}: { database: Database; keyring: Keyring; order: Order; chain: AuditChain },
 		{ now, actor }: { now: () => Date; actor: () => Actor },
 	) {
 		this.#database = database
 		this.#keyring = keyring
 		this.#order = order
-		this.#chain = new AuditChain(database, headFile)
+		this.#chain = chain
 		this.#now = now
 		this.#actor = actor
 	}
 	beginning(): void {
 		this.settleSearch()
 	}
-	committed(): void {
-		const key = this.#keyring.dataKey
-		if (this.#added && key) this.#chain.noteHead(key)
-		this.#added = false
-	}
 	undone(): void {
-		this.#added = false
 		this.#chain.forget()
 	}
 	/** Another file was opened: the chain is that file's. */
@@ -71,15 +69,8 @@ export class Trail implements Around {
 	/** Lets go of the rows that waited for room: they belonged to records that were replaced. */
 	dropWaiting(): void {
 		this.#held = []
+		this.#later = []
 	}
-	/** Takes the head beside the store away: it belonged to records that were replaced. */
-	removeHead(): void {
-		this.#chain.removeHead()
-	}
-	close(): void {
-		this.#chain.close()
-	}
-
 	/**
 	 * Adds a row to the audit trail. Where the disk is full or read-only a reading is not refused:
 	 * the row is held and written as soon as there is room.
@@ -128,14 +119,22 @@ export class Trail implements Around {
 		}
 	}
 	#write(whole: AuditEntry): void {
+		// the letter box is not believed in anything else
+		if (!this.#keyring.isOpen && !whileLocked.includes(whole.function)) {
+			this.#later.push(whole)
+			return
+		}
 		const inside = this.#database.isTogether
+		const { isOpen } = this.#keyring
+		const waiting = isOpen ? [...this.#later, ...this.#held] : []
 		try {
 			this.#database.together(() => {
-				for (const held of this.#held) this.#add(held)
-				this.#add(whole)
-				this.#added = true
+				for (const entry of [...waiting, whole]) this.#add(entry)
 			})
-			this.#held = []
+			if (isOpen) {
+				this.#held = []
+				this.#later = []
+			}
 		} catch (error) {
 			if (inside || !diskTrouble(error)) throw error
 			this.#held.push(whole)
@@ -157,13 +156,9 @@ export class Trail implements Around {
 	}
 	/** Walks the whole chain. @throws Error while locked */
 	verify(each: (row: OpenRow) => void): { rows: number; problems: string[] } {
-		const dataKey = this.#keyring.opened()
+		this.#keyring.opened()
 		this.settleSearch()
-		return this.#chain.verify({ ...this.#keyring.forTrail(), dataKey }, each)
-	}
-	/** Whether rows were cut off at the end, in words; empty where all is well. */
-	headWarning(): string {
-		return this.#chain.headWarning(this.#keyring.opened())
+		return this.#chain.verify(this.#keyring.forTrail(), each)
 	}
 }
 function isSameSearch(before: TypedSearch, entry: AuditEntry): boolean {

@@ -1,62 +1,114 @@
-/** Whether the audit trail and the records that it names still agree. */
+/** Whether the records are whole: trail, heads, roll, every record, card, draft and setting. */
 import type { OpenRow } from './audit-chain.ts'
-import { isRecordId } from './record.ts'
-import type { Records } from './records.ts'
-import type { Trail } from './trail.ts'
+import { isSignedBy } from './author.ts'
+import type { Parts } from './parts.ts'
+import { isRecordId, type StoredRecord } from './record.ts'
+import { type RollFault, rollFaults } from './roll-repair.ts'
+import { installationIn } from './signatures.ts'
 
-/** What leaves a record behind, or gives one out. */
-const concernsARecord = [
-	'create',
-	'update',
-	'sign',
-	'amend',
-	'send',
-	'export',
-	'print',
-	'merge',
-	'destroy',
-]
+/** What leaves a record behind; what is given out or printed names other things as well. */
+const leavesARecord = ['create', 'update', 'sign', 'amend', 'merge']
 interface NamedRecord {
 	seq: number
 	kind: string
 	id: string
 }
+/** the most records that are named one by one */
+const mostNamed = 100
 
 /**
- * The chain, the records it names, and the records of earlier versions.
  * @param destroyed ids of records that were destroyed by the rule, of which nothing is missing
- * @returns the number of rows and a sentence for each fault
+ * @returns the number of rows of the trail and a sentence for each fault
  */
-export function verifyTrail(
-	{ trail, records }: { trail: Trail; records: Records },
+export function verifyAll(
+	parts: Parts,
 	destroyed: ReadonlySet<string>,
 ): { rows: number; problems: string[] } {
+	const { trail, roll, keeper, alarms } = parts
 	const named: NamedRecord[] = []
 	const { rows, problems } = trail.verify((row) => {
 		named.push(...namedBy(row))
 	})
-	return {
-		rows,
-		problems: [
-			...problems,
-			...named
-				.filter(({ kind, id }) => kind !== 'draft' && !destroyed.has(id) && !records.has(id))
-				.map(
-					({ seq, kind, id }) =>
-						`Record ${id} (${kind}), written in row ${seq}, is gone from the records.`,
-				),
-			...unboundProblems(records, destroyed),
-		],
-	}
+	const missing = named
+		.filter(({ kind, id }) => kind !== 'draft' && !destroyed.has(id) && !roll.byId(id))
+		.map(
+			({ seq, kind, id }) =>
+				`Record ${id} (${kind}), written in row ${seq}, is gone from the records.`,
+		)
+	const all = [
+		...problems,
+		...keeper.differences(),
+		...alarms.open().map(({ says }) => says),
+		...missing,
+		...recordProblems(parts),
+		...draftProblems(parts),
+		...unboundProblems(parts, destroyed),
+	]
+	return { rows, problems: [...new Set(all)] }
 }
 function namedBy(row: OpenRow): NamedRecord[] {
 	const [kind = '', id = ''] = row.objectRef.split(':')
-	return isRecordId(id) && row.outcome === 'done' && concernsARecord.includes(row.function)
+	return isRecordId(id) && row.outcome === 'done' && leavesARecord.includes(row.function)
 		? [{ seq: row.seq, kind, id }]
 		: []
 }
+const faultWords: Record<RollFault['what'], string> = {
+	'record-damaged': 'is damaged and cannot be read. Restore it from a backup.',
+	'record-gone': 'is gone from the records. Restore it from a backup.',
+	'row-gone': 'is missing in the list of the records.',
+	'row-other': 'stands altered in the list of the records.',
+	'row-stray': 'stands twice in the list of the records.',
+	'card-damaged': 'has a damaged short form; the record itself is whole.',
+}
+function recordProblems(parts: Parts): string[] {
+	const signatures = new Signatures()
+	const faults = rollFaults(parts, (record) => signatures.look(record))
+	const said = faults.map(
+		({ id, kind, at, what }) => `Record ${id} (${kind}, written ${at}) ${faultWords[what]}`,
+	)
+	return [...said, ...signatures.problems()].slice(0, mostNamed)
+}
+/** Records are signed by whoever wrote them; the authors' keys are records themselves. */
+class Signatures {
+	readonly #keys = new Map<string, string>()
+	readonly #waiting: { record: StoredRecord; signature: string }[] = []
+	readonly #problems: string[] = []
+	look(record: StoredRecord): void {
+		const installation = installationIn(record)
+		if (installation) this.#keys.set(installation.origin, installation.publicKey)
+		const { signature } = record
+		if (signature === undefined) return
+		const key = this.#keys.get(record.origin)
+		if (key === undefined) this.#waiting.push({ record, signature })
+		else this.#check(record, signature, key)
+	}
+	#check(record: StoredRecord, signature: string, key: string): void {
+		if (!isSignedBy(key, record, signature))
+			this.#problems.push(
+				`Record ${record.id} (${record.kind}, written ${record.at}) was not written by the ` +
+					'installation that it names.',
+			)
+	}
+	problems(): string[] {
+		for (const { record, signature } of this.#waiting) {
+			const key = this.#keys.get(record.origin)
+			if (key !== undefined) this.#check(record, signature, key)
+		}
+		return this.#problems
+	}
+}
+function draftProblems({ drafts }: Parts): string[] {
+	return drafts.ids().flatMap((id) => {
+		try {
+			drafts.read(id)
+			return []
+		} catch {
+			return [`The draft ${id} is damaged and cannot be read. Restore it from a backup.`]
+		}
+	})
+}
 /** Records of the first form, as the anchor bound them. */
-function unboundProblems(records: Records, destroyed: ReadonlySet<string>): string[] {
+function unboundProblems({ records }: Parts, destroyed: ReadonlySet<string>): string[] {
 	const anchorId = records.anchorId()
 	if (anchorId === undefined) return []
 	const now = new Map(records.unboundDigests())

@@ -84,7 +84,7 @@ function mustComeHome(store: Store, { manifest }: OpenedPack): void {
 			'This is a pack that goes out. To bring work home, make the file for the way back on the ' +
 				'laptop.',
 		)
-	if (manifest.home !== store.origin)
+	if (![store.recordsId, store.origin, ...store.formerOrigins].includes(manifest.home))
 		throw new Refusal(
 			'This file belongs to other records: it went out from another clinic or another PC. ' +
 				'Nothing was changed.',

@@ -1,6 +1,6 @@
 /** Cards: the short forms of records that lists need without opening the records. */
 import type { SignedVisit } from '../../../shared/contract.ts'
-import type { Store } from '../../store/store.ts'
+import type { RemakeCard } from '../../store/store.ts'
 import type { PlayerValue } from '../players/memory.ts'
 
 export interface VisitCard {
@@ -22,46 +22,20 @@ export function visitCard(visit: SignedVisit): VisitCard {
 		student: visit.signer?.role === 'student',
 	}
 }
-type WithoutCard = ReturnType<Store['withoutCard']>[number]
-
 /**
- * Makes the cards that records of an earlier version lack, once, from the records themselves.
- * @param damaged takes the words for each record that cannot be read
+ * What the card of a record of the first versions says, which did not hold it itself: from the record
+ * and, for a report, from the visit that it follows.
  */
-export function makeCards(store: Store, damaged: string[]): void {
-	const missing = store.withoutCard(['player', 'visit', 'report'])
-	if (missing.length === 0) return
-	store.together(() => {
-		const visits = new Map<string, VisitCard>()
-		for (const record of missing) {
-			try {
-				makeCard(store, record, visits)
-			} catch {
-				damaged.push(
-					`Record ${record.id} (${record.kind}) is damaged and cannot be read. All other ` +
-						'records are unaffected; restore it from a backup.',
-				)
-			}
-		}
-	})
+export const remakeCard: RemakeCard = ({ kind, value, follows }, find) => {
+	if (kind === 'player') return { about: (value as PlayerValue).playerId }
+	if (kind === 'visit') return cardOfVisit(value as SignedVisit)
+	if (kind !== 'report' || follows === undefined) return undefined
+	const visit = find(follows)
+	if (visit?.kind !== 'visit') return undefined
+	const { about, thing } = cardOfVisit(visit.value as SignedVisit)
+	return { about, thing }
 }
-/** @param visits the cards of visits made so far: a report is about the visit it follows */
-function makeCard(
-	store: Store,
-	{ id, kind, follows }: WithoutCard,
-	visits: Map<string, VisitCard>,
-): void {
-	if (kind === 'player') {
-		const { playerId } = store.read(id).value as PlayerValue
-		store.putCard(id, kind, { about: playerId })
-	}
-	if (kind === 'visit') {
-		const card = visitCard(store.read(id).value as SignedVisit)
-		visits.set(id, card)
-		store.putCard(id, kind, { about: card.playerId, thing: card.visitId, card })
-	}
-	if (kind === 'report') {
-		const visit = visits.get(follows ?? '')
-		if (visit) store.putCard(id, kind, { about: visit.playerId, thing: visit.visitId })
-	}
+function cardOfVisit(visit: SignedVisit) {
+	const card = visitCard(visit)
+	return { about: card.playerId, thing: card.visitId, card }
 }

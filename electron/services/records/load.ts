@@ -10,7 +10,6 @@ import type { PackNote } from '../outreach/memory.ts'
 import type { PersonValue } from '../people/memory.ts'
 import type { PlayerValue } from '../players/memory.ts'
 import type { DraftValue } from '../visits/memory.ts'
-import { makeCards } from './cards.ts'
 import type { Deps } from './deps.ts'
 import type { Memory } from './memory.ts'
 import { remember, rememberedKinds } from './remember.ts'
@@ -31,7 +30,6 @@ export function loadMemory(memory: Memory, { store }: Pick<Deps, 'store'>): void
 		},
 		damaged,
 	)
-	makeCards(store, damaged)
 	joinPlayers(memory, store, lastVersions)
 	memory.outreach.pack = store.sealedSetting('pack') as PackNote | undefined
 	memory.warn(...damaged, ...store.notices)

@@ -12,10 +12,16 @@ const id = z.string().min(1).max(80)
 export const carriedSchema = z.strictObject({
 	id,
 	kind: z.string().max(40),
+	/** of the form of its value; 1 where it is not given */
+	version: z.int().min(1).optional(),
 	at: z.string(),
 	follows: id.optional(),
 	origin: z.string().max(40),
 	tick: z.int().min(0),
+	/** among the records of its origin; absent in packs of the first version */
+	number: z.int().min(0).optional(),
+	/** of its author, base64 */
+	signature: z.string().max(200).optional(),
 	value: z.unknown(),
 	about: id.optional(),
 	thing: id.optional(),
