@@ -70,7 +70,7 @@ export function createApp(options: AppOptions): App {
 			setImmediate(() => {
 				if (!closed)
 					dailyBackup(deps).then(
-						(warning) => warning && memory.warn(warning),
+						(warnings) => memory.warn(...warnings),
 						() => {},
 					)
 			})
@@ -87,7 +87,7 @@ export function createApp(options: AppOptions): App {
 		...outreachCalls(memory, deps),
 		...outboxCalls(memory, deps, post),
 		...consentCalls(memory, deps),
-		...backupCalls(memory, deps),
+		...backupCalls(memory, deps, { session, post }),
 	}
 	const idle = setInterval(() => session.lockIfIdle(), idleLookMs)
 	idle.unref()

@@ -1,6 +1,7 @@
 /** What a person is told where a call could not be answered. */
 import type { Answer } from '../../shared/contract.ts'
 import { Refusal } from '../services/records/refusal.ts'
+import { WritesHeld } from '../store/database.ts'
 import { SealBroken } from '../store/seal.ts'
 
 type Refused = Extract<Answer<never>, { ok: false }>
@@ -41,6 +42,7 @@ export function refusalOf(error: unknown, note: (text: string) => void): Refused
 			message: error.message,
 			...(error.problems && { problems: error.problems }),
 		}
+	if (error instanceof WritesHeld) return { ok: false, message: error.message }
 	if (error instanceof SealBroken)
 		return {
 			ok: false,

@@ -18,6 +18,8 @@ const firstWithOrigin = 2
 
 /** A backup that cannot be made or used, in words. */
 export class BackupRefused extends Error {}
+/** The records file is damaged so that it cannot be copied whole. */
+export class SourceRuined extends BackupRefused {}
 /** What a file holds that is a whole store, as far as it stands in clear; and the file, open. */
 interface Checked {
 	schema: number
@@ -100,15 +102,15 @@ export type Named = Omit<BackupName, 'file' | 'damaged'>
 /**
  * Copies a store file while it is in use, looks into the copy, then gives it its name: one that
  * holds damage says so.
- * @param look looks into the open copy. It answers whether a record in it is damaged, and throws
- * where the copy is worse than what it was made of
+ * @param look looks into the copy, by its path. It answers whether a record in it is damaged, and
+ * throws where the copy is worse than what it was made of
  * @throws BackupRefused in words
  */
 export async function makeBackup(
 	source: string,
 	folder: string,
 	named: Named,
-	look: (db: DatabaseSync) => Promise<{ damaged: boolean }>,
+	look: (part: string) => Promise<{ damaged: boolean }>,
 ): Promise<BackupName> {
 	// the last folder only: a stick that is not plugged in must not be made up, and a deep mkdir in
 	// /proc never ends
@@ -119,8 +121,8 @@ export async function makeBackup(
 	try {
 		copyInto(source, part)
 		plainJournal(part)
-		const { db } = openChecked(part)
-		const made = await look(db).finally(() => db.close())
+		const made = await look(part)
+		openChecked(part).db.close()
 		const name = nameBackup({ ...named, ...(made.damaged && { damaged: true }) })
 		putInPlace(part, join(folder, name.file))
 		return name
@@ -146,7 +148,7 @@ function copyInto(source: string, part: string): void {
 		reader.prepare('VACUUM INTO ?').run(part)
 	} catch (error) {
 		if (!isRuined(error)) throw error
-		throw new BackupRefused(
+		throw new SourceRuined(
 			'The records file is damaged so that it cannot be copied whole. No backup was made, and ' +
 				'none was deleted. Look into the newest backup below and restore it.',
 		)

@@ -1,6 +1,7 @@
 /** Opening the records file: brought up to this version, or kept aside where it is ruined. */
 import { existsSync } from 'node:fs'
 import { copyAtOnce } from './backup-file.ts'
+import { removeCopies } from './beside.ts'
 import { finishDestruction } from './destruction.ts'
 import { isRuined } from './disk.ts'
 import { emptiedWords, type StoreFiles, setAside } from './folder.ts'
@@ -41,6 +42,7 @@ export function openFile({ parts, files, now, notices }: Opening): void {
  */
 export function openAtStart(opening: Opening, backups: () => { file: string }[]): void {
 	const { parts, files, now, notices } = opening
+	removeCopies(files.records)
 	try {
 		openFile(opening)
 	} catch (error) {

@@ -3,19 +3,13 @@
  * record is sealed: record.ts; its kinds: kinds.ts; the keys: keyring.ts and key-slots.ts.
  */
 import type { Carried } from '../../shared/desk/outreach/carried.ts'
-import type { BackupName, BackupReason } from '../../shared/desk/records/backup-name.ts'
 import type { OpenRow } from './audit-chain.ts'
-import { type BackupPlace, backupsIn } from './backup-list.ts'
-import type { BackupPreview } from './backups.ts'
+import { BackedUpStore } from './backed-up-store.ts'
 import type { OpenCard, RemakeCard } from './cards.ts'
-import { destroyForGood } from './destruction.ts'
 import { inWords } from './disk.ts'
 import { filesIn, outsideFolder, takeFolder } from './folder.ts'
-import { KeyedStore } from './keyed-store.ts'
-import { type Opening, openAtStart } from './opening.ts'
-import { assemble } from './parts.ts'
+import { openAtStart } from './opening.ts'
 import type { NewRecord, StoredRecord } from './record.ts'
-import { restoreFrom } from './restore.ts'
 import { scryptCost } from './seal.ts'
 import { knownAuthors, type Signature, signatureOf } from './signatures.ts'
 import type { Actor, AuditNote } from './trail.ts'
@@ -43,10 +37,8 @@ interface StoreOptions {
 }
 const nobody: Actor = { personId: null, role: 'nobody', purpose: '' }
 
-export class Store extends KeyedStore {
+export class Store extends BackedUpStore {
 	readonly #release: () => void
-	/** Where backups go unless another folder is named. */
-	backupFolder: string
 
 	/**
 	 * Opens or creates the store. @throws Error where it is open elsewhere, was written by a newer
@@ -56,19 +48,14 @@ export class Store extends KeyedStore {
 		const { cost = scryptCost, now = () => new Date(), actor = () => nobody } = options
 		const { outside = outsideFolder(), remakeCard: remake = () => undefined } = options
 		const files = filesIn(folder, outside)
-		super(assemble(files, { cost, now, actor, remake }), files, now)
-		this.backupFolder = options.backupFolder ?? folder
+		super(files, { cost, now, actor, remake }, options.backupFolder ?? folder)
 		this.#release = takeFolder(folder)
 		try {
-			openAtStart(this.#opening(), () => this.backups())
+			openAtStart(this.opening(), () => this.backups())
 		} catch (error) {
 			this.#release()
 			throw inWords(error, folder)
 		}
-	}
-	#opening(): Opening {
-		const [parts, files, notices] = [this.parts, this.files, this.notices]
-		return { parts, files, notices, now: () => this.now() }
 	}
 	close(): void {
 		this.lock()
@@ -191,37 +178,5 @@ export class Store extends KeyedStore {
 	/** Takes in a record of another store: author, time and place in the order stay as they are. */
 	takeIn(coming: Carried): void {
 		this.parts.travelling.takeIn(coming)
-	}
-	/**
-	 * Removes records for good and keeps what `register` writes, in one transaction; then the freed
-	 * bytes are overwritten.
-	 */
-	destroy(recordIds: readonly string[], draftIds: readonly string[], register: () => void): void {
-		destroyForGood(this.parts, recordIds, draftIds, register)
-	}
-
-	/** The backups in the backup folder and beside the records, newest first. */
-	backups(): BackupPlace[] {
-		const { folder } = this.files
-		return backupsIn([this.backupFolder, folder], { folder, origins: new Set([this.origin]) })
-	}
-	/** A dated backup, checked record by record; one at a time. @throws BackupRefused in words */
-	backup(reason: BackupReason, folder = this.backupFolder): Promise<BackupName> {
-		return this.parts.backups.make(reason, folder, () => this.now())
-	}
-	/** Resolves when no backup is being written. */
-	backupsDone(): Promise<void> {
-		return this.parts.backups.done()
-	}
-	/** What a backup holds. @throws BackupRefused */
-	preview(file: string): BackupPreview {
-		return this.parts.backups.preview(file)
-	}
-	/**
-	 * Puts a backup in the place of the records. What stands now is backed up first and never lost.
-	 * @throws BackupRefused
-	 */
-	restore(file: string): Promise<{ before?: BackupName }> {
-		return restoreFrom(this.#opening(), file, () => this.backup('before-restore'))
 	}
 }

@@ -3,9 +3,10 @@ import type { InputOf, OutputOf } from '../../../shared/contract.ts'
 import { idleMs } from '../../../shared/desk/records/settings.ts'
 import { SealBroken } from '../../store/seal.ts'
 import { ownerSlot } from '../../store/store.ts'
+import { loadSafely } from '../backups/arrival.ts'
 import { acting } from '../records/acting.ts'
 import type { Deps } from '../records/deps.ts'
-import { ensureOwner, loadMemory } from '../records/load.ts'
+import { ensureOwner } from '../records/load.ts'
 import type { Memory } from '../records/memory.ts'
 import { Refusal } from '../records/refusal.ts'
 import { keepPerson } from './keep-person.ts'
@@ -53,7 +54,7 @@ export class Session {
 			state: !store.isSetUp ? 'needs-setup' : store.isOpen ? 'open' : 'locked',
 			demo,
 			version,
-			warnings: [...(store.isOpen ? warnings : store.notices), ...waiting],
+			warnings: [...(store.isOpen ? [...warnings, ...this.#memory.restored.says] : store.notices), ...waiting],
 			clinicName: clinic.letterhead?.name,
 			person: person && { personId: person.personId, name: person.name, role: person.role },
 		}
@@ -129,7 +130,7 @@ export class Session {
 	}
 	#enter(slot: string): void {
 		const { store } = this.#deps
-		loadMemory(this.#memory, this.#deps)
+		loadSafely(this.#memory, this.#deps)
 		ensureOwner(this.#memory, this.#deps)
 		// the passphrase of a pack opens for whoever made it, not for the owner at home
 		const { pack } = this.#memory.outreach

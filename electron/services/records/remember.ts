@@ -19,6 +19,7 @@ const extend = new Map<Kind, Extend>([
 	['player', ({ players }, record) => players.takePlayer(record)],
 	['merge', ({ players }, record) => players.takeMerge(record)],
 	['hold', ({ holds }, record) => holds.take(record)],
+	['restored', ({ restored }, record) => restored.take(record)],
 	['outbox', ({ outbox }, record) => outbox.takeItem(record)],
 	['contact', ({ outbox }, record) => outbox.takeContact(record)],
 	['breach', ({ outbox }, record) => outbox.takeBreach(record)],
