@@ -183,7 +183,7 @@ export function copyAtOnce(
 	return name
 }
 /** Whose store a file is; undefined where its schema is too old to say. */
-export function originIn(db: Pick<DatabaseSync, 'prepare'>): string | undefined {
+function originIn(db: Pick<DatabaseSync, 'prepare'>): string | undefined {
 	if (schemaOf(db) < firstWithOrigin) return undefined
 	const row = db.prepare("SELECT value FROM setting WHERE name = 'origin'").get() as
 		| { value: Uint8Array }

@@ -25,7 +25,7 @@ function makerOf({ origin }: BackupName, folder: string, ours: Ours): BackupPlac
 	return folder === ours.folder ? 'this-pc' : 'unknown'
 }
 /** Backups in a folder by their names, newest first; anything else there is left alone. */
-export function listBackups(folder: string): BackupName[] {
+function listBackups(folder: string): BackupName[] {
 	if (!existsSync(folder)) return []
 	return newestFirst(readdirSync(folder).flatMap((file) => readBackupName(file) ?? []))
 }

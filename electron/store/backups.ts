@@ -1,4 +1,5 @@
 /** The store's backups: made and checked record by record, and looked into. */
+import type { Damage } from '../../shared/desk/backups/words.ts'
 import type { BackupName, BackupReason } from '../../shared/desk/records/backup-name.ts'
 import { present } from '../../shared/engine/plain/present.ts'
 import { BackupRefused, makeBackup, openChecked } from './backup-file.ts'
@@ -11,7 +12,7 @@ import {
 	placeBeside,
 	removeFile,
 } from './beside.ts'
-import { type Damage, damageIn, lacksOf } from './copy-check.ts'
+import { damageIn, lacksOf } from './copy-check.ts'
 import type { DataKeys } from './data-keys.ts'
 import { recordsIn, wholeIn } from './in-backup.ts'
 import type { Parts } from './parts.ts'

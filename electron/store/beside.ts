@@ -3,7 +3,8 @@ import { chmodSync, copyFileSync, readdirSync, rmSync } from 'node:fs'
 import { basename, dirname, join } from 'node:path'
 import { DatabaseSync } from 'node:sqlite'
 import { DataKeys, dataKeyOf } from './data-keys.ts'
-import { forgetFile, lockUp, type Parts } from './parts.ts'
+import { forgetFile, lockUp } from './forgetting.ts'
+import type { Parts } from './parts.ts'
 import { migrate } from './schema.ts'
 
 /** What a copy is made for; a crash leaves it, and it is removed at the next start. */

@@ -1,4 +1,5 @@
 /** Whether a copy of the records is whole: everything in it is opened with the keys. */
+import type { Damage } from '../../shared/desk/backups/words.ts'
 import type { Parts } from './parts.ts'
 import { inCommonOrder, type RollRow } from './roll.ts'
 import { type RollFault, walkRoll } from './roll-repair.ts'
@@ -6,15 +7,6 @@ import { type RollFault, walkRoll } from './roll-repair.ts'
 /** Records looked at before other work gets its turn. */
 const atATime = 200
 
-/** Something that cannot be opened, or is gone. */
-export interface Damage {
-	id: string
-	/** of the record; 'draft' for a draft */
-	kind: string
-	/** when it was written, ISO 8601; empty where even that is gone */
-	at: string
-	what: 'record' | 'gone' | 'short-form' | 'list' | 'draft'
-}
 const whatOf: Record<RollFault['what'], Damage['what']> = {
 	'record-damaged': 'record',
 	'record-gone': 'gone',

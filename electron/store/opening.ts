@@ -5,7 +5,8 @@ import { removeCopies } from './beside.ts'
 import { finishDestruction } from './destruction.ts'
 import { isRuined } from './disk.ts'
 import { emptiedWords, type StoreFiles, setAside } from './folder.ts'
-import { forgetFile, type Parts } from './parts.ts'
+import { forgetFile } from './forgetting.ts'
+import type { Parts } from './parts.ts'
 import { isOlder, migrate } from './schema.ts'
 
 export interface Opening {

@@ -5,6 +5,8 @@
  */
 import { existsSync, renameSync, rmSync } from 'node:fs'
 import { basename } from 'node:path'
+import { damagedBackupWords, damagedThere } from '../../shared/desk/backups/words.ts'
+import { dayOfMoment } from '../../shared/desk/workplace/local-day.ts'
 import { present } from '../../shared/engine/plain/present.ts'
 import { BackupRefused, openChecked, SourceRuined } from './backup-file.ts'
 import type { MadeBackup } from './backups.ts'
@@ -20,13 +22,14 @@ import { BroughtFile } from './brought.ts'
 import type { DataKeys, OlderKeyRow } from './data-keys.ts'
 import { emptyLog } from './destruction.ts'
 import { putInPlace } from './files.ts'
+import { lockUp } from './forgetting.ts'
 import type { Slot } from './key-slots.ts'
 import { type Opening, openFile } from './opening.ts'
-import { lockUp, type Parts } from './parts.ts'
+import type { Parts } from './parts.ts'
 import { becomeRestored, markBrought } from './restored-mark.ts'
 
 /** What is known of a restore when the brought records are made safe. */
-export interface RestoreFacts {
+interface RestoreFacts {
 	/** file name of the backup */
 	backup: string
 	/** time of its last record, ISO 8601 */
@@ -135,9 +138,7 @@ async function mustBeUsable(
 	if (sameClinic === false) throw new BackupRefused(otherRecords)
 	if (damage.length > 0 && !damageRead)
 		throw new BackupRefused(
-			`${damage.length === 1 ? 'One record' : `${damage.length} records`} of this backup cannot ` +
-				'be opened. Nothing was changed. Look into it to read which, choose an older backup, or ' +
-				'say that you read it and restore it all the same.',
+			damagedBackupWords(damage.map((one) => damagedThere(one, dayOfMoment(one.at)))),
 		)
 }
 interface Kept {

@@ -5,11 +5,10 @@ import type { DataKeys } from './data-keys.ts'
 import { isEnvelope, open, shut } from './envelope.ts'
 import { bringUp, isOfFirstVersions } from './first-form.ts'
 import type { Parts } from './parts.ts'
+import { ownSetting } from './settings.ts'
 
 /** Under this name a file says so: sealed where the key was open, else in clear. */
 export const restoredSetting = 'restored'
-/** Origins that this PC bore before, and that name its backups. */
-export const ownSetting = 'own'
 const bound = ['setting', restoredSetting]
 
 const markSchema = z.object({

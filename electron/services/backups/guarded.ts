@@ -40,7 +40,7 @@ export interface Before {
 	passphrases: readonly string[]
 }
 /** What is said of the restore itself. */
-export type Arrival = Omit<CameBack, 'restoreId' | 'lines'>
+type Arrival = Omit<CameBack, 'restoreId' | 'lines'>
 interface Safety {
 	arrival: Arrival
 	/** whom a consent is about */

@@ -83,7 +83,7 @@ function noteOf(store: Store, name: string): unknown {
 	}
 }
 /** Whom each consent is about: records of version 0.1.0 do not say so themselves. */
-export function consentPlayers(store: Pick<Store, 'cardsAbout'>, players: string[]): PlayerOf {
+function consentPlayers(store: Pick<Store, 'cardsAbout'>, players: string[]): PlayerOf {
 	const about = new Map(
 		players.flatMap((playerId) =>
 			store.cardsAbout('consent', playerId).map(({ record }) => [record, playerId] as const),

@@ -54,7 +54,10 @@ export class Session {
 			state: !store.isSetUp ? 'needs-setup' : store.isOpen ? 'open' : 'locked',
 			demo,
 			version,
-			warnings: [...(store.isOpen ? [...warnings, ...this.#memory.restored.says] : store.notices), ...waiting],
+			warnings: [
+				...(store.isOpen ? [...warnings, ...this.#memory.restored.says] : store.notices),
+				...waiting,
+			],
 			clinicName: clinic.letterhead?.name,
 			person: person && { personId: person.personId, name: person.name, role: person.role },
 		}

@@ -59,7 +59,7 @@ function MakeBackup({
 	)
 }
 /** What is damaged, a sentence each. */
-export function Damage({ says }: { says: readonly string[] }) {
+function Damage({ says }: { says: readonly string[] }) {
 	if (says.length === 0) return null
 	return (
 		<Alert severity="error" role="alert">

@@ -56,7 +56,6 @@ const subjects = z.discriminatedUnion('what', [
 	}),
 ])
 export type Subject = z.infer<typeof subjects>
-export type What = Subject['what']
 
 export const cameBackLineSchema = z.strictObject({
 	lineId: z.string().min(1).max(200),

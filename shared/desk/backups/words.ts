@@ -117,27 +117,46 @@ export function toCheckWords(
 	return `${came}${rest[stood]}${gone}`
 }
 
-/** A record that cannot be opened. */
+/** Something that cannot be opened, or is not as it was written. */
 export interface Damage {
 	id: string
+	/** of the record; 'draft' for a draft */
 	kind: string
 	/** when it was written, ISO 8601; empty where even that is gone */
 	at: string
+	what: 'record' | 'gone' | 'short-form' | 'list' | 'draft'
+}
+const damagedAs: Record<Damage['what'], string> = {
+	record: 'is damaged and cannot be read',
+	gone: 'is gone',
+	'short-form': 'has a damaged short form',
+	list: 'stands altered in the list of the records',
+	draft: 'is damaged and cannot be read',
 }
 /** @param day the day it was written, in words; empty where even that is gone */
-const recordWords = ({ id, kind }: Damage, day: string): string =>
-	`Record ${id} (${kind}${day ? `, written ${day}` : ''})`
+const subjectOf = ({ id, kind, what }: Damage, day: string): string =>
+	what === 'draft'
+		? `The draft ${id}`
+		: `Record ${id} (${[kind, day].filter(Boolean).join(' of ')})`
 
 /** @param older the newest older backup that still has it whole; undefined where none has */
-export const damagedHere = (damage: Damage, day: string, older: string | undefined): string =>
-	`${recordWords(damage, day)} is damaged here. ` +
-	(older === undefined
-		? 'No older backup of this PC has it whole: look into backups on sticks and of other PCs.'
-		: `An older backup still has it whole: ${older}.`)
+export function damagedHere(damage: Damage, day: string, older: string | undefined): string {
+	const says = `${subjectOf(damage, day)} ${damagedAs[damage.what]} here`
+	if (damage.what === 'draft') return `${says}. Type it again.`
+	return older === undefined
+		? `${says}. No older backup of this PC has it whole: look into backups on sticks, or of other PCs.`
+		: `${says}; an older backup still has it whole: ${older}.`
+}
 export const damagedThere = (damage: Damage, day: string): string =>
-	`${recordWords(damage, day)} is damaged in this backup.`
-/** @param names what is damaged, a sentence each */
-export const damagedBackupWords = (names: number): string =>
-	`${names === 1 ? 'One record' : `${names} records`} of this backup cannot be opened. Nothing was ` +
-	'changed. Choose an older backup, or tick that you read what is damaged and restore it all the ' +
-	'same.'
+	`${subjectOf(damage, day)} ${damagedAs[damage.what]} in this backup.`
+
+/** So many are named one by one where there is little room. */
+const fewNamed = 3
+/** @param names what is damaged in a backup, a sentence each */
+export const damagedBackupWords = (names: readonly string[]): string =>
+	[
+		'This backup holds damage. Nothing was changed.',
+		...names.slice(0, fewNamed),
+		...(names.length > fewNamed ? [`${names.length - fewNamed} more are damaged.`] : []),
+		'Choose an older backup, or say that you read what is damaged and restore it all the same.',
+	].join(' ')
