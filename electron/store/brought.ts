@@ -1,6 +1,7 @@
 /** Records in a copy beside those in use, as the services work on them before they stand in place. */
 
 import type { Carried } from '../../shared/desk/outreach/carried.ts'
+import type { OpenCard } from './cards.ts'
 import { destroyForGood } from './destruction.ts'
 import type { Parts } from './parts.ts'
 import { encode, type NewRecord, type StoredRecord } from './record.ts'
@@ -29,6 +30,10 @@ export class BroughtFile {
 	}
 	recordsAbout(playerId: string): string[] {
 		return this.#parts.cards.recordsAbout(playerId)
+	}
+	/** @throws SealBroken where the card and its record are damaged */
+	cardsOf(kind: string, thing: string): OpenCard[] {
+		return this.#parts.cards.of(kind, thing)
 	}
 	draftIds(): string[] {
 		return this.#parts.drafts.ids()

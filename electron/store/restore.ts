@@ -42,8 +42,11 @@ interface RestoreFacts {
 export interface RestoreNeeds<Known> {
 	/** whether what is damaged in the backup was read, and it is wanted all the same */
 	damageRead: boolean
-	/** reads what must not be lost, while nothing can be written any more */
-	gather: () => Known
+	/**
+	 * reads what must not be lost, while nothing can be written any more
+	 * @param lastAt time of the last record of the backup, ISO 8601; empty where it holds none
+	 */
+	gather: (lastAt: string) => Known
 	/** makes the records of the backup safe before they stand in place */
 	fill: (brought: BroughtFile, known: Known, facts: RestoreFacts) => void
 }
@@ -84,7 +87,7 @@ export async function restoreFrom<Known>(
 		await mustBeUsable(parts, place, keys, needs.damageRead)
 		trail.settleSearch()
 		database.hold(heldWords)
-		const known = needs.gather()
+		const known = needs.gather(lastAt ?? '')
 		const slots: PresentKeys = {
 			...{ slots: parts.slots.all(), olderKeys: parts.slots.olderKeys() },
 			...{ origin: parts.order.origin, former: parts.order.former, own: parts.order.own },

@@ -28,6 +28,7 @@ import {
 /** The records that a restore or a move has brought, while they are made safe. */
 export interface BroughtRecords extends ReadableRecords, Destroying {
 	takeIn: (coming: Carried) => void
+	cardsOf: (kind: string, thing: string) => { record: string }[]
 	together: <T>(work: () => T) => T
 }
 /** What stood before a restore. */
@@ -115,7 +116,10 @@ function holdOutbox(
 		const stood = mustBeChecked(item)
 		if (stood === undefined) return []
 		const { itemId, playerId, documentId } = item
-		const says = toCheckWords(stood, { how, hasDocument: file.has(documentId) })
+		const says = toCheckWords(stood, {
+			how,
+			hasDocument: file.cardsOf('document', documentId).length > 0,
+		})
 		file.append({ ...itemRecord(items, backToCheck(item, at, says)), at })
 		const subject: Subject = { what: 'to-check', itemId, playerId, stood }
 		return [lineOf(subject)]

@@ -1,6 +1,8 @@
 /** A backup in the place of the records, guarded; and records brought to a PC without any. */
 import { dirname } from 'node:path'
 import type { InputOf, OutputOf } from '../../../shared/contract.ts'
+import type { OutboxItem } from '../../../shared/desk/outbox/item.ts'
+import type { Carried } from '../../../shared/desk/outreach/carried.ts'
 import { present } from '../../../shared/engine/plain/present.ts'
 import type { Store } from '../../store/store.ts'
 import type { Post } from '../outbox/post.ts'
@@ -39,7 +41,7 @@ export async function restoreBackup(
 		() =>
 			store.restore(from, {
 				damageRead,
-				gather: () => gather(memory, store, from),
+				gather: (lastAt) => gather(memory, store, from, lastAt),
 				fill: (brought, known, { backup, lastAt, before: kept, changedSlots }) => {
 					const people = known.before.protects.people.all()
 					const passphrases = people
@@ -59,12 +61,16 @@ export async function restoreBackup(
 	return { before: before ?? '' }
 }
 /** What is known before a restore, read while nothing can be written any more. */
-function gather(memory: Memory, store: Store, from: string) {
+function gather(memory: Memory, store: Store, from: string, lastAt: string) {
 	const players = [...memory.players.byId.keys()]
 	const playerOf = consentPlayers(store, players)
+	const protects = protectedIn(store, playerOf)
 	const before: Before = {
-		carried: store.carry(players, (kind) => protectiveKinds.includes(kind)),
-		protects: protectedIn(store, playerOf),
+		carried: [
+			...store.carry(players, (kind) => protectiveKinds.includes(kind)),
+			...documentsSince(store, protects.items.all(), lastAt),
+		],
+		protects,
 		passphrases: [],
 	}
 	const destroyed = new Set([...destroyedIds(store), ...idsInBackups(store, [from])])
@@ -74,6 +80,19 @@ function gather(memory: Memory, store: Store, from: string) {
 	})
 	return { before, playerOf, destroyed, notes }
 }
+/** What was prepared for sending since the backup: who checks or answers for it looks at it. */
+const documentsSince = (store: Store, items: readonly OutboxItem[], lastAt: string): Carried[] =>
+	items
+		.filter(({ createdAt }) => createdAt >= lastAt)
+		.flatMap(({ documentId, playerId }) =>
+			store.cardsOf('document', documentId).flatMap(({ record, card }): Carried[] => {
+				try {
+					return [{ ...store.read(record), about: playerId, thing: documentId, card }]
+				} catch {
+					return []
+				}
+			}),
+		)
 /** A note that is damaged does not stand in the way. */
 function noteOf(store: Store, name: string): unknown {
 	try {
