@@ -19,6 +19,7 @@ export const makesOld: Readonly<Partial<Record<CallName, readonly CallName[]>>> 
 	'session.setPin': ['session.people'],
 	'people.save': ['people.list', 'session.people'],
 	'people.retire': ['people.list', 'session.people'],
+	'audit.settle': ['audit.alarms', 'session.status'],
 	'recordSettings.save': ['recordSettings.get', 'retention.due'],
 	'clinic.save': ['clinic.get', 'session.status'],
 	'protocol.save': ['protocol.get', 'protocol.versions'],

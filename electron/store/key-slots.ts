@@ -41,6 +41,11 @@ const slotDigest = ({ cost, salt, sealed, public: key, box }: Slot) =>
 	digestOfBytes(String(cost), salt, sealed, key ?? '', box ?? '')
 const columns = 'slot, cost, salt, sealed, public, box'
 
+/** scrypt N that a slot may ask for */
+const [leastCost, mostCost] = [2, 2 ** 20]
+const isSensibleCost = (cost: number) =>
+	cost >= leastCost && cost <= mostCost && Number.isInteger(Math.log2(cost))
+
 /** A slot that a stretched secret opens. */
 function slotOf(
 	place: Pick<Slot, 'slot' | 'cost' | 'salt'>,
@@ -147,6 +152,8 @@ export class KeySlots {
 	async #find(secret: Uint8Array, slots: readonly Slot[]): Promise<Found | undefined> {
 		const stretchings = new Map<string, Uint8Array>()
 		for (const slot of slots) {
+			// a damaged slot must neither stop the others nor take all memory
+			if (!isSensibleCost(slot.cost)) continue
 			const name = `${slot.cost}:${Buffer.from(slot.salt).toString('hex')}`
 			const stretched = stretchings.get(name) ?? (await stretch(secret, slot.salt, slot.cost))
 			stretchings.set(name, stretched)

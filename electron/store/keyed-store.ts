@@ -130,11 +130,19 @@ export class KeyedStore {
 	alarms(): Alarm[] {
 		return this.parts.alarms.open()
 	}
-	/** The owner has looked into it: from now on the heads go by what is there. */
-	settleAlarms(): void {
+	/**
+	 * The owner has looked into it: from now on the heads go by what is there, and the list of the
+	 * settings and drafts by what lies in the file.
+	 * @param why stands in the audit trail
+	 */
+	settleAlarms(why: string): void {
 		this.together(() => {
 			this.parts.alarms.clear()
-			this.parts.trail.note({ function: 'verify', objectRef: 'alarms', purpose: 'settled' })
+			this.parts.trail.note({
+				function: 'verify',
+				objectRef: 'alarms',
+				purpose: `looked into: ${why}`,
+			})
 		})
 		this.parts.keeper.settle()
 	}

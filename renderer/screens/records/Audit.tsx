@@ -10,6 +10,7 @@ import { Field, Outcome } from '../../parts/form.tsx'
 import { PrintButton } from '../../parts/Print.tsx'
 import { Panel, timeWords } from '../../parts/panels.tsx'
 import { type HostAction, useHost, useHostAction } from '../../query.ts'
+import { Alarms } from './Alarms.tsx'
 import { AuditRows, onPage } from './AuditRows.tsx'
 
 type Page = OutputOf<'audit.page'>
@@ -117,6 +118,7 @@ export function Audit() {
 				)}
 				<TrailButtons action={action} setChecked={setChecked} />
 			</Box>
+			<Alarms />
 			<Outcome of={action} />
 			{checked && <Checked of={checked} />}
 			<Answered of={page} what="the audit trail">

@@ -42,6 +42,14 @@ export const recordCalls = {
 		}),
 		owners,
 	),
+	/** What was found amiss with the records and the owner has not looked into yet. */
+	'audit.alarms': call(
+		nothing,
+		z.strictObject({ alarms: z.array(z.strictObject({ at: z.string(), says: z.string() })) }),
+		owners,
+	),
+	/** The owner has looked into all of it: the heads go by what is there from now on. */
+	'audit.settle': call(z.strictObject({ reason }), nothing, owners),
 	'audit.export': call(nothing, z.strictObject({ csv: z.string(), rows: z.number() }), owners),
 	'recordSettings.get': call(nothing, recordSettingsSchema, staff),
 	'recordSettings.save': call(recordSettingsSchema, nothing, owners),
