@@ -8,6 +8,7 @@ import { Palette } from '../parts/Palette.tsx'
 import { fetchPlayerScreen, waysFor } from '../routes.tsx'
 import { Unlock } from '../screens/unlock/unlock.tsx'
 import { Opening, Pages } from './Pages.tsx'
+import { useAfterRestore } from './useAfterRestore.ts'
 import { useAliveSignal } from './useAliveSignal.ts'
 import { useHeadingFocus } from './useHeadingFocus.ts'
 import { useLockKey } from './useLockKey.ts'
@@ -34,6 +35,7 @@ function FirstStart({ done }: { done: () => void }) {
 function OpenWorkstation({ demo, person }: Pick<Status, 'demo' | 'person'>) {
 	const [address] = useHashLocation()
 	const { notice, saved } = useSavedNotice(address.split('/')[2])
+	useAfterRestore(person?.role)
 	useEffect(() => void requestIdleCallback(fetchPlayerScreen, { timeout: fetchWithinMs }), [])
 	return (
 		<>
