@@ -79,8 +79,8 @@ function beAuthor(
 	if (!before || isElsewhere) notePlace(settings, here)
 	const isCopy = restored === undefined && isElsewhere
 	const isBrought = restored !== undefined && !restored.renewed
-	if (isBrought) arrive(parts, restored)
-	else if (isCopy) arrive(parts, { of: `${before.folder} on ${before.host}`, lastAt: '' })
+	if (isBrought) arrive(parts, 'move', restored)
+	else if (isCopy) arrive(parts, 'copy', { of: `${before.folder} on ${before.host}`, lastAt: '' })
 	else if (installation.isMade) return []
 	const fresh: InstallationValue['what'] = roll.count === 0 ? 'set-up' : 'upgrade'
 	const brought: InstallationValue['what'] = isBrought ? 'restore' : 'copy'
@@ -91,12 +91,13 @@ function beAuthor(
 /** Records that were brought or copied get a name of their own, and are to be made safe. */
 function arrive(
 	{ order, settings, keyring }: Parts,
+	how: 'move' | 'copy',
 	{ of, lastAt }: Pick<Restored, 'of' | 'lastAt'>,
 ): void {
 	order.renew()
 	// the other names of these records are those of the PC that they come from
 	settings.drop(ownSetting)
-	keyring.putSealedSetting(arrivedSetting, Buffer.from(JSON.stringify({ of, lastAt }), 'utf8'))
+	keyring.putSealedSetting(arrivedSetting, Buffer.from(JSON.stringify({ how, of, lastAt }), 'utf8'))
 }
 function noteRestore({ trail, settings }: Parts, restored: Restored | undefined): void {
 	if (!restored) return

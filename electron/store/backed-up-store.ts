@@ -2,6 +2,7 @@
 import { existsSync } from 'node:fs'
 import type { BackupReason } from '../../shared/desk/records/backup-name.ts'
 import { arrivedSetting } from './at-unlock.ts'
+import { BackupRefused } from './backup-file.ts'
 import { type BackupPlace, backupsIn, type Ours, removeParts } from './backup-list.ts'
 import type { BackupPreview, MadeBackup } from './backups.ts'
 import { removeKeptAside } from './beside.ts'
@@ -17,6 +18,7 @@ import { bringIn, type RestoreNeeds, restoreFrom } from './restore.ts'
 export class BackedUpStore extends KeyedStore {
 	readonly #beside: (file: string) => Parts
 	readonly #destroyed: DestroyedFile
+	#isRestoring = false
 	/** Where backups go unless another folder is named. */
 	backupFolder: string
 
@@ -71,9 +73,16 @@ export class BackedUpStore extends KeyedStore {
 	 * Puts a backup in the place of the records, guarded. What stands now is backed up first and never
 	 * lost. @throws BackupRefused
 	 */
-	restore<Known>(file: string, needs: RestoreNeeds<Known>): Promise<{ before: string }> {
+	async restore<Known>(file: string, needs: RestoreNeeds<Known>): Promise<{ before: string }> {
+		if (this.#isRestoring)
+			throw new BackupRefused('A backup is being restored already. Wait until it stands.')
+		this.#isRestoring = true
 		const backUp = () => this.backup('before-restore')
-		return restoreFrom({ ...this.opening(), beside: this.#beside, backUp }, file, needs)
+		try {
+			return await restoreFrom({ ...this.opening(), beside: this.#beside, backUp }, file, needs)
+		} finally {
+			this.#isRestoring = false
+		}
 	}
 	/** On a PC without records: a backup becomes the records. @throws BackupRefused */
 	bringIn(file: string): void {

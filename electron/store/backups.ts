@@ -53,6 +53,8 @@ const newerKeys =
 export class Backups {
 	readonly #needs: Needs
 	#underWay: Promise<unknown> = Promise.resolve()
+	/** one copy at a time is looked into */
+	#looking: Promise<unknown> = Promise.resolve()
 	constructor(needs: Needs) {
 		this.#needs = needs
 	}
@@ -135,7 +137,12 @@ export class Backups {
 	 * What a backup holds. With the key open everything in it is opened, the players are named, and
 	 * what is damaged; else only what stands in clear. @throws BackupRefused
 	 */
-	async preview(file: string): Promise<BackupPreview> {
+	preview(file: string): Promise<BackupPreview> {
+		const next = this.#looking.then(() => this.#preview(file))
+		this.#looking = next.catch(() => {})
+		return next
+	}
+	async #preview(file: string): Promise<BackupPreview> {
 		const { db, schema: _, setUp: __, kinds, ...clear } = openChecked(file)
 		db.close()
 		const bare = { records: clear.records, ...present({ lastAt: clear.lastAt }) }

@@ -26,7 +26,7 @@ import { lockUp } from './forgetting.ts'
 import type { Slot } from './key-slots.ts'
 import { type Opening, openFile } from './opening.ts'
 import type { Parts } from './parts.ts'
-import { becomeRestored, markBrought } from './restored-mark.ts'
+import { becomeRestored, type KnownNames, markBrought } from './restored-mark.ts'
 
 /** What is known of a restore when the brought records are made safe. */
 interface RestoreFacts {
@@ -88,17 +88,14 @@ export async function restoreFrom<Known>(
 		trail.settleSearch()
 		database.hold(heldWords)
 		const known = needs.gather(lastAt ?? '')
-		const slots: PresentKeys = {
-			...{ slots: parts.slots.all(), olderKeys: parts.slots.olderKeys() },
-			...{ origin: parts.order.origin, former: parts.order.former, own: parts.order.own },
-		}
+		const now = presentKeys(parts)
 		const kept = await keptBefore(restoring)
 		if (!database.isOpen) throw new BackupRefused('Lastwright was closed. Nothing was changed.')
 		const brought = restoring.beside(place)
 		openBeside(brought, place, keys)
 		try {
-			const changedSlots = putPresentKeys(brought, slots)
-			becomeRestored(brought, restoring.now(), `backup of ${lastAt ?? 'unknown time'}`, slots)
+			const changedSlots = putPresentKeys(brought, now)
+			becomeRestored(brought, restoring.now(), `backup of ${lastAt ?? 'unknown time'}`, now)
 			const backup = basename(file)
 			needs.fill(new BroughtFile(brought), known, {
 				...{ backup, changedSlots, before: kept.name },
@@ -160,15 +157,20 @@ async function keptBefore({ backUp, files, now }: Restoring): Promise<Kept> {
 		return { name: basename(setAside), setAside }
 	}
 }
-interface PresentKeys {
+interface PresentKeys extends KnownNames {
 	slots: readonly Slot[]
 	/** the last one first */
 	olderKeys: readonly OlderKeyRow[]
-	origin: string
-	/** names that these records were written under, anywhere and on this PC */
-	former: readonly string[]
-	own: readonly string[]
 }
+const presentKeys = ({ slots, order, heads }: Parts): PresentKeys => ({
+	slots: slots.all(),
+	olderKeys: slots.olderKeys(),
+	recordsId: order.recordsId,
+	origin: order.origin,
+	former: order.former,
+	own: order.own,
+	head: heads.number,
+})
 /**
  * The present slots and keys take the place of the backup's: an old passphrase opens nothing, nor
  * does the slot of a person who left.

@@ -18,6 +18,8 @@ const markSchema = z.object({
 	lastAt: z.string().default(''),
 	/** whether it got a name of its own already */
 	renewed: z.boolean().default(false),
+	/** the number of the head that it takes the place of: after a newer one it is a replay */
+	after: z.int().min(0).default(0),
 })
 export interface Restored extends z.infer<typeof markSchema> {
 	/** whether who put it back had the key */
@@ -26,15 +28,23 @@ export interface Restored extends z.infer<typeof markSchema> {
 const encoded = (mark: z.input<typeof markSchema>): Buffer =>
 	Buffer.from(JSON.stringify(mark), 'utf8')
 
-/** Reads the mark of the open records; undefined where there is none. */
-export function restoredOf({
-	settings,
-	keyring,
-}: Pick<Parts, 'settings' | 'keyring'>): Restored | undefined {
+/**
+ * The mark of the open records; undefined where there is none. One that is older than the heads was
+ * put there again, and is not believed.
+ */
+export function restoredOf(
+	parts: Pick<Parts, 'settings' | 'keyring' | 'heads'>,
+): Restored | undefined {
+	const mark = markIn(parts)
+	if (!mark?.isTrue) return mark
+	parts.heads.read(parts.keyring.opened())
+	return parts.heads.number <= mark.after ? mark : { ...mark, isTrue: false, renewed: false }
+}
+function markIn({ settings, keyring }: Pick<Parts, 'settings' | 'keyring'>): Restored | undefined {
 	const bytes = settings.bytes(restoredSetting)
 	if (!bytes) return undefined
 	const keys = keyring.opened()
-	const unknown = { of: 'unknown', lastAt: '', renewed: false, isTrue: false }
+	const unknown = { of: 'unknown', lastAt: '', renewed: false, after: 0, isTrue: false }
 	try {
 		const isSealed = isEnvelope(keys, bytes)
 		const clear = isSealed ? open(keys, bytes, bound) : bytes
@@ -44,17 +54,21 @@ export function restoredOf({
 		return unknown
 	}
 }
-const sealedMark = (keys: DataKeys, of: string): Uint8Array =>
-	shut(keys.newest, encoded({ of, renewed: true }), bound)
+const sealedMark = (keys: DataKeys, of: string, after: number): Uint8Array =>
+	shut(keys.newest, encoded({ of, after, renewed: true }), bound)
 
-/** Names that a file is to know. */
+/** What a file is to know of the records whose place it takes. */
 export interface KnownNames {
+	/** of the records, the same for ever */
+	recordsId: string
 	/** of this installation until now */
 	origin: string
 	/** names that these records were written under, anywhere */
 	former: readonly string[]
 	/** those among them that this PC bore */
 	own: readonly string[]
+	/** the number of their newest head */
+	head: number
 }
 /**
  * Gives an open copy a name and a key of its own, as what comes after it is not what came after the
@@ -67,11 +81,12 @@ export function becomeRestored(parts: Parts, at: string, of: string, names: Know
 	const isUpgrade = isOfFirstVersions(parts)
 	database.together(() => {
 		order.renew()
+		settings.put('records', names.recordsId)
 		settings.put('former', joined([...order.former, ...names.former, names.origin]))
 		settings.put(ownSetting, joined([...names.own, names.origin]))
 		records.append({ kind: 'installation', at, value: installation.make(at, 'restore') })
 		bringUp(parts, at, isUpgrade)
-		settings.put(restoredSetting, sealedMark(keyring.opened(), of))
+		settings.put(restoredSetting, sealedMark(keyring.opened(), of, names.head))
 		// the copy counts wrong tries anew
 		settings.drop('tries')
 	})

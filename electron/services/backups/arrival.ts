@@ -8,6 +8,7 @@ import { makeSafe } from './guarded.ts'
 import { destroyedLines } from './retention.ts'
 
 const arrivedSchema = z.object({
+	how: z.enum(['move', 'copy']),
 	/** the backup, or the folder that was copied */
 	of: z.string(),
 	/** the last record in it, ISO 8601; empty where it held none */
@@ -34,9 +35,9 @@ function settle({ store, now }: Here): void {
 	store.noteDestroyed(destroyedLines(store).flatMap((line) => line.recordIds))
 	const arrived = store.arrived()
 	if (arrived === undefined) return
-	const { of, lastAt } = arrivedSchema.parse(arrived)
+	const { how, of, lastAt } = arrivedSchema.parse(arrived)
 	makeSafe(store, {
-		arrival: { at: now().toISOString(), how: 'move', backup: of, backupAt: lastAt },
+		arrival: { at: now().toISOString(), how, backup: of, backupAt: lastAt },
 		playerOf: (record) => record.about,
 		destroyed: new Set([...destroyedIds(store), ...idsInBackups(store, [])]),
 		done: () => store.settled(),

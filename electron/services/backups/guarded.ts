@@ -79,7 +79,9 @@ export function makeSafe(
 			lines: [
 				...(before
 					? whatCameBack(standingOf(before.protects), standingOf(backup), before.passphrases)
-					: whoCanOpen(backup.people.all())),
+					: []),
+				// a copied folder is as it was: nobody is in it who was not there before
+				...(arrival.how === 'move' ? whoCanOpen(backup.people.all()) : []),
 				...destroyedAgain.map((subject) => lineOf(subject)),
 				...holdOutbox(file, arrival, protectedIn(file, playerOf)),
 			],

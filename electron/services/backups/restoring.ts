@@ -41,7 +41,11 @@ export async function restoreBackup(
 		() =>
 			store.restore(from, {
 				damageRead,
-				gather: (lastAt) => gather(memory, store, from, lastAt),
+				gather: (lastAt) => {
+					// while the backup was looked into one may have begun to leave
+					if (post.isSending) throw new Refusal(beingSent)
+					return gather(memory, store, from, lastAt)
+				},
 				fill: (brought, known, { backup, lastAt, before: kept, changedSlots }) => {
 					const people = known.before.protects.people.all()
 					const passphrases = people

@@ -181,7 +181,9 @@ export async function removeHere(
 			store.setSealedSetting(packNote, emptied)
 		},
 	)
-	for (const { folder, file } of store.backups()) rmSync(join(folder, file), { force: true })
+	for (const { folder, file, madeBy } of store.backups())
+		if (madeBy !== 'other') rmSync(join(folder, file), { force: true })
+	store.removeLeftovers()
 	reloadMemory(memory, deps)
 	return { records: leaving.length, lines: lines.length }
 }

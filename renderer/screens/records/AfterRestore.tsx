@@ -20,13 +20,17 @@ const whatWords: Readonly<Record<string, string>> = {
 	sent: 'Sent',
 	'to-check': 'Outbox',
 }
+const howWords: Record<List['how'], string> = {
+	restore: 'Restored',
+	move: 'Brought to this PC',
+	copy: 'Copied or moved from',
+}
 const hintOf = ({ how, backup, backupAt, before }: List): string =>
 	[
-		how === 'restore' ? `Restored: ${backup}.` : `Brought to this PC: ${backup}.`,
+		`${howWords[how]}: ${backup}.`,
 		backupAt ? `Its last record is of ${timeWords(backupAt)}.` : '',
 		before ? `What stood before is kept as ${before}.` : '',
-		'What is called first on a line stands already. Until all lines are decided, nothing is sent ' +
-			'by itself.',
+		'What a line says is so already. Until all lines are decided, nothing is sent by itself.',
 	]
 		.filter(Boolean)
 		.join(' ')

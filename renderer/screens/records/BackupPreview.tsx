@@ -13,12 +13,17 @@ export interface Looked {
 /** The most damaged records that are named on the screen. */
 const mostNamed = 20
 
+function countWords(number: number | undefined, one: string): string {
+	if (number === undefined) return `Unknown number of ${one}s`
+	if (number === 0) return `No ${one}s`
+	return number === 1 ? `One ${one}` : `${number} ${one}s`
+}
 function Contents({ preview }: { preview: Preview }) {
 	const { players, visits, lastAt, onlyNow, onlyThen } = preview
 	return (
 		<>
 			<Typography>
-				{players ?? 'Unknown number of'} players, {visits} visits; last record{' '}
+				{`${countWords(players, 'player')}, ${countWords(visits, 'visit').toLowerCase()}; last record `}
 				{lastAt ? timeWords(lastAt) : 'unknown'}.
 			</Typography>
 			{onlyNow.length > 0 && (

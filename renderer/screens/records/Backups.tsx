@@ -124,6 +124,7 @@ function BackupRows({
 							key="look"
 							size="small"
 							variant="outlined"
+							sx={{ whiteSpace: 'nowrap' }}
 							disabled={busy}
 							aria-label={`Look into ${backup.file}`}
 							onClick={() => look(pathOf(backup))}

@@ -70,9 +70,12 @@ export const cameBackSchema = z.strictObject({
 	restoreId: id,
 	/** when the restored records were first opened, ISO 8601 */
 	at: z.string(),
-	/** 'restore': on the PC of these records; 'move': brought to a PC that had none */
-	how: z.enum(['restore', 'move']),
-	/** the file name of the backup */
+	/**
+	 * 'restore': on the PC of these records; 'move': brought to a PC that had none; 'copy': the folder
+	 * was copied, or put back by another program
+	 */
+	how: z.enum(['restore', 'move', 'copy']),
+	/** the file name of the backup, or the folder that was copied */
 	backup: z.string(),
 	/** the last record in the backup, ISO 8601; empty where it held none */
 	backupAt: z.string(),

@@ -87,7 +87,7 @@ export function choiceWords(subject: Subject, choice: Choice): string {
 	if (subject.what === 'person' && subject.change === 'added')
 		return 'As in the backup: take this person off'
 	if (subject.what === 'person' && (subject.change === 'retired' || subject.change === 'came-back'))
-		return 'As in the backup: let in again, with a new passphrase'
+		return 'As in the backup: let in again'
 	if (subject.what === 'consent') return 'As in the backup: note the consent anew as given'
 	return 'As in the backup'
 }
