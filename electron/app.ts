@@ -25,6 +25,7 @@ import { remakeCard } from './services/records/cards.ts'
 import type { Deps, RenderPdf } from './services/records/deps.ts'
 import { keeperOf } from './services/records/keep.ts'
 import { Memory } from './services/records/memory.ts'
+import { openerOf } from './services/records/open.ts'
 import { seasonCalls } from './services/season/calls.ts'
 import { shelfCalls } from './services/shelf/calls.ts'
 import { squadCalls } from './services/squad/calls.ts'
@@ -113,6 +114,7 @@ function openFolder({ dataFolder, renderPdf, scryptCost, ...options }: AppOption
 	const now = options.now ?? (() => new Date())
 	const demo = options.demo ?? false
 	const { settings, notice } = readSettings(dataFolder, now())
+	const memory = new Memory()
 	const store = new Store(dataFolder, {
 		now,
 		actor: () => acting.getStore() ?? { personId: null, role: 'nobody', purpose: '' },
@@ -120,12 +122,13 @@ function openFolder({ dataFolder, renderPdf, scryptCost, ...options }: AppOption
 		backupFolder: settings.backupFolder,
 		outside: options.outside ?? (demo ? join(dataFolder, 'outside') : undefined),
 		remakeCard,
+		tellDamage: (says) => memory.warn(says),
 	})
 	if (notice) store.notices.push(notice)
-	const memory = new Memory()
 	const deps: Deps = {
 		store,
 		...keeperOf(store, memory, now),
+		...openerOf(store, memory.warn),
 		renderPdf,
 		now,
 		demo,

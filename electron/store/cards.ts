@@ -11,6 +11,7 @@ import {
 	type StoredRecord,
 	sealCard,
 } from './record.ts'
+import { isDamage } from './records.ts'
 import type { Roll, RollKey, RollRow } from './roll.ts'
 import { SealBroken } from './seal.ts'
 
@@ -57,19 +58,28 @@ export class Cards {
 		const row = { ...place, ...subject, cardForm: envelopeForm }
 		return { row, card: sealCard(this.#keyring.opened().newest, row, card) }
 	}
-	/** Cards of a kind about a player, in order of writing. */
-	about(kind: string, playerId: string): OpenCard[] {
-		return this.#find('about', kind, this.#keyring.digest('about', playerId))
+	/**
+	 * Cards of a kind about a player, in order of writing.
+	 * @param damaged gets the row of each that cannot be read, nor its record: it is left out
+	 */
+	about(kind: string, playerId: string, damaged: (row: RollRow) => void): OpenCard[] {
+		return this.#rows('about', kind, this.#keyring.digest('about', playerId)).flatMap((row) => {
+			try {
+				return [{ record: row.id, kind, card: this.open(row) }]
+			} catch (error) {
+				if (!isDamage(error)) throw error
+				damaged(row)
+				return []
+			}
+		})
 	}
 	/** Of the versions of a thing, in order of writing. */
 	of(kind: string, thing: string): OpenCard[] {
-		return this.#find('thing', kind, this.#keyring.digest('thing', thing))
+		const rows = this.#rows('thing', kind, this.#keyring.digest('thing', thing))
+		return rows.map((row) => ({ record: row.id, kind, card: this.open(row) }))
 	}
-	#find(key: RollKey, kind: string, digest: string | null): OpenCard[] {
-		return this.#roll
-			.find(key, digest)
-			.filter((row) => row.kind === kind)
-			.map((row) => ({ record: row.id, kind, card: this.open(row) }))
+	#rows(key: RollKey, kind: string, digest: string | null): RollRow[] {
+		return this.#roll.find(key, digest).filter((row) => row.kind === kind)
 	}
 	/**
 	 * A card; a damaged one is read from its record, which is the truth.
@@ -121,9 +131,12 @@ export class Cards {
 		if (row?.id !== id) throw new SealBroken(`record ${id} is not in its place`)
 		return row
 	}
-	/** Ids of all records about a player. */
-	recordsAbout(playerId: string): string[] {
-		return this.#roll.find('about', this.#keyring.digest('about', playerId)).map(({ id }) => id)
+	/** Ids of all records about a player, of one kind where it is given, in the common order. */
+	recordsAbout(playerId: string, kind?: string): string[] {
+		return this.#roll
+			.find('about', this.#keyring.digest('about', playerId))
+			.filter((row) => kind === undefined || row.kind === kind)
+			.map(({ id }) => id)
 	}
 	/** Time of the first and last entry about each player of the list. */
 	lastEntries(playerIds: readonly string[]): Map<string, { first: string; last: string }> {

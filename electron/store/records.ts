@@ -117,6 +117,10 @@ export class Records {
 			return false
 		}
 	}
+	/** The kinds of which there are records. */
+	kinds(): string[] {
+		return [...new Set(this.#parts.roll.all().map(({ kind }) => kind))].sort()
+	}
 	/** Records of the kinds in order of writing; damaged ones are named and the rest still load. */
 	load(kinds: readonly string[]): { records: StoredRecord[]; damaged: string[] } {
 		const records: StoredRecord[] = []

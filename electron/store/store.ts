@@ -9,7 +9,7 @@ import type { OpenCard, RemakeCard } from './cards.ts'
 import { inWords } from './disk.ts'
 import { filesIn, outsideFolder, takeFolder } from './folder.ts'
 import { openAtStart } from './opening.ts'
-import type { NewRecord, StoredRecord } from './record.ts'
+import { damagedWords, type NewRecord, type StoredRecord } from './record.ts'
 import { scryptCost } from './seal.ts'
 import { knownAuthors, type Signature, signatureOf } from './signatures.ts'
 import type { Actor, AuditNote } from './trail.ts'
@@ -34,11 +34,14 @@ interface StoreOptions {
 	outside?: string
 	/** cards of records of the first versions, which do not hold them */
 	remakeCard?: RemakeCard
+	/** told of each record that a list had to leave out since it is damaged, in words */
+	tellDamage?: (says: string) => void
 }
 const nobody: Actor = { personId: null, role: 'nobody', purpose: '' }
 
 export class Store extends BackedUpStore {
 	readonly #release: () => void
+	readonly #tellDamage: (says: string) => void
 
 	/**
 	 * Opens or creates the store. @throws Error where it is open elsewhere, was written by a newer
@@ -49,6 +52,7 @@ export class Store extends BackedUpStore {
 		const { outside = outsideFolder(), remakeCard: remake = () => undefined } = options
 		const files = filesIn(folder, outside)
 		super(files, { cost, now, actor, remake }, options.backupFolder ?? folder)
+		this.#tellDamage = options.tellDamage ?? (() => {})
 		this.#release = takeFolder(folder)
 		try {
 			openAtStart(this.opening(), () => this.backups())
@@ -90,6 +94,10 @@ export class Store extends BackedUpStore {
 	get recordCount(): number {
 		return this.parts.records.count
 	}
+	/** The kinds of which there are records, those of a newer version too. */
+	kinds(): string[] {
+		return this.parts.records.kinds()
+	}
 	/** Records of the kinds in order of writing; damaged ones are named and the rest still load. */
 	load(kinds: readonly string[]): { records: StoredRecord[]; damaged: string[] } {
 		return this.parts.records.load(kinds)
@@ -100,19 +108,22 @@ export class Store extends BackedUpStore {
 	}
 
 	/**
-	 * Cards about a player, in order of writing. A damaged card is read from its record.
-	 * @throws SealBroken where the record is damaged too
+	 * Cards about a player, in order of writing. A damaged card is read from its record; where that is
+	 * damaged too, it is left out and told.
 	 */
 	cardsAbout(kind: string, playerId: string): OpenCard[] {
-		return this.parts.cards.about(kind, playerId)
+		return this.parts.cards.about(kind, playerId, (row) => this.#tellDamage(damagedWords(row)))
 	}
-	/** Cards of the versions of a thing, in order of writing. */
+	/**
+	 * Cards of the versions of a thing, in order of writing.
+	 * @throws SealBroken where one is damaged, and its record too
+	 */
 	cardsOf(kind: string, thing: string): OpenCard[] {
 		return this.parts.cards.of(kind, thing)
 	}
-	/** Ids of all records about a player. */
-	recordsAbout(playerId: string): string[] {
-		return this.parts.cards.recordsAbout(playerId)
+	/** Ids of all records about a player, of one kind where it is given, in order of writing. */
+	recordsAbout(playerId: string, kind?: string): string[] {
+		return this.parts.cards.recordsAbout(playerId, kind)
 	}
 	/** Time of the last entry about each player of the list. */
 	lastEntries(playerIds: readonly string[]): Map<string, { first: string; last: string }> {

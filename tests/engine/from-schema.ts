@@ -19,6 +19,8 @@ export interface Weights {
 	own?: Record<string, fc.Arbitrary<unknown>>
 	/** Of how many answers one is yes; 2 where nothing is said. */
 	oneYesIn?: (path: string) => number
+	/** Numbers and texts need no usual range: any that the schema accepts will do. */
+	plain?: boolean
 }
 type Reader = (schema: z.ZodType, path: string, weights: Weights) => fc.Arbitrary<unknown>
 
@@ -38,9 +40,10 @@ const numberMeta = z.object({ softMin: z.number(), softMax: z.number(), digits: 
 /**
  * Mostly everyday values, often whole so that sides tie, sometimes anything that may be recorded.
  */
-function numbersOf(schema: z.ZodNumber, path: string, { usual = {} }: Weights) {
+function numbersOf(schema: z.ZodNumber, path: string, { usual = {}, plain }: Weights) {
 	const { minValue: min, maxValue: max } = schema
 	const meta = numberMeta.safeParse(schema.meta())
+	if (plain && !meta.success) return wholeWithin(min, max)
 	if (min === null || max === null || !meta.success)
 		throw new Error(`${path}: a number without limits`)
 	const { softMin, softMax, digits } = meta.data
@@ -53,6 +56,13 @@ function numbersOf(schema: z.ZodNumber, path: string, { usual = {} }: Weights) {
 		{ weight: 1, arbitrary: decimals(min, max, places) },
 	)
 }
+/** Whole numbers, small ones where the schema sets no limit; no limit is one of 2^53 to it. */
+const mostWhole = 1000
+const wholeWithin = (min: number | null, max: number | null) =>
+	fc.integer({
+		min: Math.max(0, Math.ceil(min ?? 0)),
+		max: Math.min(mostWhole, Math.floor(max ?? mostWhole)),
+	})
 /** The limits of a list or text as its schema checks them. */
 function lengthsOf(schema: z.ZodType): { min: number; max: number | undefined } {
 	let min = 0
@@ -86,10 +96,11 @@ function patternOf(schema: z.ZodString): RegExp | undefined {
 	}
 	return undefined
 }
-function textsOf(schema: z.ZodString, path: string) {
+function textsOf(schema: z.ZodString, path: string, { plain }: Weights) {
 	const { max } = lengthsOf(schema)
 	const pattern = patternOf(schema)
 	if (pattern) return fc.stringMatching(pattern)
+	if (plain && max !== undefined && max < 20) return fc.constantFrom('A', '2')
 	if (max !== undefined && max < 20) throw new Error(`${path}: a text too short for the examples`)
 	return texts
 }
@@ -99,7 +110,24 @@ function objectsOf(schema: z.ZodObject, path: string, weights: Weights) {
 		Object.fromEntries(
 			fields.map(([key, field]) => [key, valuesOf(field, within(path, key), weights)]),
 		),
-		{ requiredKeys: fields.filter(([, field]) => !field.isOptional()).map(([key]) => key) },
+		{
+			requiredKeys: fields
+				.filter(([, field]) => !(field instanceof z.ZodOptional))
+				.map(([key]) => key),
+		},
+	)
+}
+/** Keys are drawn from the choices where there are some, else any that need no special care. */
+function recordsOf(schema: z.ZodRecord, path: string, weights: Weights) {
+	const { keyType, valueType } = schema
+	const keys =
+		keyType instanceof z.ZodEnum
+			? fc.constantFrom(...keyType.options.map(String))
+			: (weights.own?.[within(path, '(key)')] ?? fc.stringMatching(/^[a-z]{1,8}$/))
+	return fc.dictionary(
+		keys as fc.Arbitrary<string>,
+		valuesOf(valueType as z.ZodType, within(path, '(value)'), weights),
+		{ maxKeys: mostEntries },
 	)
 }
 /** How each kind of schema is read; the first that fits. */
@@ -120,7 +148,7 @@ const readers: readonly [new (...args: never[]) => z.ZodType, Reader][] = [
 	[z.ZodNumber, (schema, path, weights) => numbersOf(schema as z.ZodNumber, path, weights)],
 	[z.ZodISODate, () => dates],
 	[z.ZodEmail, () => fc.constant('name@example.org')],
-	[z.ZodString, (schema, path) => textsOf(schema as z.ZodString, path)],
+	[z.ZodString, (schema, path, weights) => textsOf(schema as z.ZodString, path, weights)],
 	[z.ZodArray, (schema, path, weights) => listsOf(schema as z.ZodArray, path, weights)],
 	[
 		z.ZodUnion,
@@ -131,6 +159,17 @@ const readers: readonly [new (...args: never[]) => z.ZodType, Reader][] = [
 				),
 			),
 	],
+	[z.ZodRecord, (schema, path, weights) => recordsOf(schema as z.ZodRecord, path, weights)],
+	[
+		z.ZodTuple,
+		(schema, path, weights) =>
+			fc.tuple(
+				...(schema as z.ZodTuple<z.ZodType[]>).def.items.map((item) =>
+					valuesOf(item, path, weights),
+				),
+			),
+	],
+	[z.ZodUnknown, () => fc.jsonValue({ maxDepth: 2 })],
 	[z.ZodObject, (schema, path, weights) => objectsOf(schema as z.ZodObject, path, weights)],
 ]
 const inner = (schema: z.ZodType): z.ZodType =>

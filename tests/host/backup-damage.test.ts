@@ -42,7 +42,7 @@ test('a damaged record is named with the older backup that still has it, and not
 		const made = await app.ask('backups.make')
 		expect(made).toMatchObject({ damaged: true, file: expect.stringMatching(/-damaged\.db$/) })
 		expect(made.says).toEqual([
-			`Record ${id} (visit of 20 January 2027) is damaged and cannot be read here; an older ` +
+			`Record ${id} (signed visit of 20 January 2027) is damaged and cannot be read here; an older ` +
 				`backup still has it whole: ${good.file}.`,
 		])
 	}
@@ -78,12 +78,12 @@ test('a backup with one altered record is refused by name until that was read', 
 	const id = flip(bent, 'record', 'visit')
 	const preview = await app.ask('backups.preview', { file: bent })
 	expect(preview.damaged).toEqual([
-		`Record ${id} (visit of 20 January 2027) is damaged and cannot be read in this backup.`,
+		`Record ${id} (signed visit of 20 January 2027) is damaged and cannot be read in this backup.`,
 	])
 	later(app)
 	const before = backupsIn(here)
 	const refusal = await app.refused('backups.restore', { file: bent })
-	expect(refusal.message).toContain(`Record ${id} (visit of 20 January 2027) is damaged`)
+	expect(refusal.message).toContain(`Record ${id} (signed visit of 20 January 2027) is damaged`)
 	expect(backupsIn(here)).toEqual(before)
 	expect((await app.ask('visits.open', { visitId })).visitId).toBe(visitId)
 	await app.ask('backups.restore', { file: bent, damageRead: true })
@@ -106,7 +106,7 @@ test('a row that the copy lost on the way is missed', async () => {
 	const made = await app.ask('backups.make')
 	expect(made.damaged).toBe(true)
 	expect(made.says).toEqual([
-		expect.stringMatching(new RegExp(`Record ${id} \\(visit.* is gone here`)),
+		expect.stringMatching(new RegExp(`Record ${id} \\(signed visit.* is gone here`)),
 	])
 	app.close()
 })

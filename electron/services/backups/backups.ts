@@ -1,7 +1,6 @@
 /** Backups as the screens ask for them: listed, made, looked into, made once a day. */
 import { statSync } from 'node:fs'
 import { isAbsolute, join } from 'node:path'
-import { z } from 'zod'
 import type { InputOf, OutputOf } from '../../../shared/contract.ts'
 import { damagedHere, damagedThere } from '../../../shared/desk/backups/words.ts'
 import { backupAgeDays } from '../../../shared/desk/records/keep.ts'
@@ -13,14 +12,11 @@ import type { BackupPreview, DamageHere } from '../../store/backups.ts'
 import { fullName } from '../players/names.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
+import { readRecord } from '../records/open.ts'
 import { Refusal } from '../records/refusal.ts'
 
 const dayMs = 86_400_000
 const notWritable = ['EACCES', 'EROFS', 'EPERM', 'ENOENT', 'ENOTDIR', 'EEXIST']
-const namedPlayer = z.object({
-	playerId: z.string(),
-	player: z.object({ givenName: z.string(), familyName: z.string() }),
-})
 /** most names that a preview lists on either side */
 const mostNames = 50
 const bytesOf = (file: string): number => {
@@ -150,9 +146,10 @@ export async function previewBackup(
 	const held = await lookInto(deps, fileOf(deps, file))
 	const { records, visits, lastAt, sameClinic, players = [], damage = [] } = held
 	const then = new Map(
-		players.flatMap(({ value }) => {
-			const read = namedPlayer.safeParse(value).data
-			return read ? [[read.playerId, fullName(read.player)] as const] : []
+		players.flatMap((record) => {
+			const reading = readRecord('player', record)
+			if (reading.state !== 'read') return []
+			return [[reading.value.playerId, fullName(reading.value.player)] as const]
 		}),
 	)
 	const now = new Map(

@@ -14,13 +14,14 @@ import {
 	type Known,
 	lineWords,
 } from '../../../shared/desk/backups/words.ts'
-import { type Consent, consentSchema } from '../../../shared/desk/records/consent.ts'
+import type { Consent } from '../../../shared/desk/records/consent.ts'
 import { present } from '../../../shared/engine/plain/present.ts'
 import { recordConsent } from '../people/consents.ts'
 import { retirePerson, savePerson } from '../people/people.ts'
 import type { Session } from '../people/session.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
+import { readRecord } from '../records/open.ts'
 import { Refusal } from '../records/refusal.ts'
 import { listRecord } from './guarded.ts'
 import { destroyedLines } from './retention.ts'
@@ -78,9 +79,18 @@ function consentOf(
 	const versions = store.cardsOf('consent', consentId)
 	const newest = versions.at(-1)?.record
 	if (newest === undefined || !store.recordsAbout(playerId).includes(newest)) return undefined
-	return consentSchema.safeParse(store.read(newest).value).data
+	return readConsent(store, newest)
 }
 
+/** Undefined where it is damaged, or this version cannot read it. */
+function readConsent(store: Deps['store'], id: string): Consent | undefined {
+	try {
+		const reading = readRecord('consent', store.read(id))
+		return reading.state === 'read' ? reading.value : undefined
+	} catch {
+		return undefined
+	}
+}
 /**
  * Decides some lines of a list, one after another.
  * @throws Refusal where one of them cannot go that way; those before it are decided then
@@ -122,7 +132,7 @@ function listOf({ restored }: Pick<Memory, 'restored'>, restoreId: string): Came
 }
 function keepList({ restored }: Pick<Memory, 'restored'>, deps: Deps, list: CameBack): void {
 	const follows = restored.lists.recordOf(list.restoreId)
-	deps.keep(listRecord(list, deps.now().toISOString(), follows))
+	deps.keep(listRecord(list, follows))
 }
 function inWords<T>(work: () => T): T {
 	try {
@@ -168,7 +178,7 @@ function giveAnew(
 ): void {
 	const read =
 		wasRecord !== undefined && deps.store.has(wasRecord)
-			? consentSchema.safeParse(deps.store.read(wasRecord).value).data
+			? readConsent(deps.store, wasRecord)
 			: undefined
 	if (!read) throw new Refusal('This consent is not in the records any more.')
 	const { consentId: _, recordedAt: __, withdrawn: ___, withdrawnBy: ____, ...consent } = read

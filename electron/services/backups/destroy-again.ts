@@ -3,6 +3,7 @@ import { z } from 'zod'
 import type { Subject } from '../../../shared/desk/backups/came-back.ts'
 import type { RegisterLine } from '../../../shared/desk/records/retention.ts'
 import type { NewRecord, StoredRecord } from '../../store/store.ts'
+import { written } from './standing.ts'
 
 const ofPlayer = z.object({ playerId: z.string() })
 
@@ -61,7 +62,7 @@ function unnamedLine(at: string, recordIds: string[]): NewRecord {
 		reason: 'They were destroyed by the rule before, and a backup from before brought them back.',
 		recordIds,
 	}
-	return { kind: 'register', at, value, does: 'destroy' }
+	return written('register', { at, value, does: 'destroy' })
 }
 /** Whose details a record holds; undefined for any other record. */
 function playerIn(file: Destroying, id: string): string | undefined {

@@ -1,10 +1,10 @@
 /** Ids of records that were destroyed by the rule: wherever they are still known. */
-import { registerLineSchema } from '../../../shared/desk/records/retention.ts'
 import type { Store } from '../../store/store.ts'
+import { readRecord } from '../records/open.ts'
 import { destroyedLines } from './retention.ts'
 
 /** As the register has them, and the head outside the folder. */
-export const destroyedIds = (store: Pick<Store, 'load' | 'destroyedOutside'>): Set<string> =>
+export const destroyedIds = (store: Store): Set<string> =>
 	new Set([...destroyedLines(store).flatMap((line) => line.recordIds), ...store.destroyedOutside()])
 /**
  * As the registers in backups have them: a backup made after a destruction knows of it, whichever
@@ -18,9 +18,9 @@ export function idsInBackups(
 	const listed = store.backups().map(({ folder, file }) => `${folder}/${file}`)
 	const found = new Set<string>()
 	for (const file of new Set([...listed, ...more]))
-		for (const { value } of store.recordsInBackup(file, ['register'])) {
-			const read = registerLineSchema.safeParse(value)
-			for (const id of read.success ? read.data.recordIds : []) found.add(id)
+		for (const record of store.recordsInBackup(file, ['register'])) {
+			const reading = readRecord('register', record)
+			for (const id of reading.state === 'read' ? reading.value.recordIds : []) found.add(id)
 		}
 	return found
 }

@@ -13,16 +13,16 @@ import { mustBeChecked, whatCameBack, whoCanOpen } from '../../../shared/desk/ba
 import { toCheckWords } from '../../../shared/desk/backups/words.ts'
 import { moved, type OutboxItem } from '../../../shared/desk/outbox/item.ts'
 import { type Carried, inOrder } from '../../../shared/desk/outreach/carried.ts'
-import type { NewRecord } from '../../store/store.ts'
 import { type Destroying, destroyAgain } from './destroy-again.ts'
 import { reconcile } from './reconcile.ts'
 import {
-	itemRecord,
+	nextItem,
 	type PlayerOf,
 	type Protected,
 	protectedIn,
 	type ReadableRecords,
 	standingOf,
+	written,
 } from './standing.ts'
 
 /** The records that a restore or a move has brought, while they are made safe. */
@@ -86,19 +86,19 @@ export function makeSafe(
 				...holdOutbox(file, arrival, protectedIn(file, playerOf)),
 			],
 		}
-		if (list.lines.length > 0) file.append(listRecord(list, arrival.at))
+		if (list.lines.length > 0)
+			file.append(written('restored', { ...listRecord(list), at: arrival.at }))
 		done?.()
 		return list
 	})
 }
 /** The record of a list, or of its next version. */
-export const listRecord = (list: CameBack, at: string, follows?: string): NewRecord => ({
-	kind: 'restored',
-	at,
+export const listRecord = (list: CameBack, follows?: string) => ({
+	kind: 'restored' as const,
 	follows,
 	value: list,
 	thing: list.restoreId,
-	does: 'restore',
+	does: 'restore' as const,
 })
 function takeInAgain(
 	file: BroughtRecords,
@@ -109,12 +109,8 @@ function takeInAgain(
 		if (!gone.has(record.id) && !file.has(record.id)) file.takeIn(record)
 }
 /** Whatever waited to be sent, or may just have left, is for a person to check. */
-function holdOutbox(
-	file: BroughtRecords,
-	{ at, how }: Arrival,
-	{ items }: Protected,
-): CameBackLine[] {
-	return items.all().flatMap((item) => {
+function holdOutbox(file: BroughtRecords, { at, how }: Arrival, now: Protected): CameBackLine[] {
+	return now.items.all().flatMap((item) => {
 		const stood = mustBeChecked(item)
 		if (stood === undefined) return []
 		const { itemId, playerId, documentId } = item
@@ -122,7 +118,7 @@ function holdOutbox(
 			how,
 			hasDocument: file.cardsOf('document', documentId).length > 0,
 		})
-		file.append({ ...itemRecord(items, backToCheck(item, at, says)), at })
+		file.append(nextItem(now, backToCheck(item, at, says), at))
 		const subject: Subject = { what: 'to-check', itemId, playerId, stood }
 		return [lineOf(subject)]
 	})

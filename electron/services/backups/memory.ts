@@ -1,27 +1,38 @@
 /** What is remembered of holds, and of lists after a restore that wait for decisions. */
-import { type CameBack, cameBackSchema, openLines } from '../../../shared/desk/backups/came-back.ts'
-import { holdSchema } from '../../../shared/desk/records/retention.ts'
-import { Newest } from '../records/newest.ts'
-import type { Remembered } from '../records/remember.ts'
+import { type CameBack, openLines } from '../../../shared/desk/backups/came-back.ts'
+import type { ValueOf } from '../../../shared/desk/ledger/ledger.ts'
+import { Newest, type Taken } from '../records/newest.ts'
+
+type HoldValue = ValueOf<'hold'>
 
 /** Records that must not be destroyed while a dispute is open. */
 export class HoldsMemory {
-	readonly #byPlayer = new Map<string, { reason: string; recordId: string }>()
+	/** the last word on each player */
+	readonly #words = new Newest<HoldValue>()
 
-	/** the holds in force, by player */
-	get byPlayer(): ReadonlyMap<string, { reason: string; recordId: string }> {
-		return this.#byPlayer
+	/** The holds in force, by player. */
+	get byPlayer(): ReadonlyMap<string, { reason: string; recordId: string | undefined }> {
+		return new Map(
+			this.#words
+				.all()
+				.filter(({ on }) => on)
+				.map(({ playerId, reason }) => [
+					playerId,
+					{ reason, recordId: this.#words.recordOf(playerId) },
+				]),
+		)
 	}
 	has(playerId: string): boolean {
-		return this.#byPlayer.has(playerId)
+		return this.#words.get(playerId)?.on === true
 	}
-	take({ id, value }: Remembered): void {
-		const { playerId, reason, on } = holdSchema.parse(value)
-		if (on) this.#byPlayer.set(playerId, { reason, recordId: id })
-		else this.#byPlayer.delete(playerId)
+	take(taken: Taken<HoldValue>): void {
+		this.#words.take(taken.value.playerId, taken)
+	}
+	forget(records: ReadonlySet<string>): void {
+		this.#words.forget(records)
 	}
 	clear(): void {
-		this.#byPlayer.clear()
+		this.#words.clear()
 	}
 }
 /** What restores brought back or kept, line by line. */
@@ -30,9 +41,11 @@ export class RestoredMemory {
 	/** whether brought records could not be made safe yet: nothing may leave then either */
 	unsafe = false
 
-	take({ id, value }: Remembered): void {
-		const list = cameBackSchema.parse(value)
-		this.lists.take(list.restoreId, list, id)
+	take(taken: Taken<CameBack>): void {
+		this.lists.take(taken.value.restoreId, taken)
+	}
+	forget(records: ReadonlySet<string>): void {
+		this.lists.forget(records)
 	}
 	/** The lists that wait for decisions, the newest last. */
 	open(): CameBack[] {

@@ -5,10 +5,10 @@
 
 import { hasLeft } from '../../../shared/desk/backups/compare.ts'
 import type { OutboxItem } from '../../../shared/desk/outbox/item.ts'
+import type { PersonValue } from '../../../shared/desk/people/person-record.ts'
 import { canonicalJson } from '../../../shared/engine/plain/canonical.ts'
 import type { NewRecord } from '../../store/store.ts'
-import type { PersonValue } from '../people/memory.ts'
-import { itemRecord, type Protected } from './standing.ts'
+import { nextItem, nextVersion, type Protected } from './standing.ts'
 
 interface Sides {
 	before: Protected
@@ -29,8 +29,10 @@ export function reconcile(file: Appending, at: string, sides: Sides): void {
 }
 /** People stand as before; whom only the backup knows is not let in. */
 function reconcilePeople(file: Appending, at: string, { before, backup, now }: Sides): void {
-	const put = (value: PersonValue) =>
-		file.append({ kind: 'person', at, follows: now.people.recordOf(value.personId), value })
+	const put = (value: PersonValue) => {
+		const follows = now.people.recordOf(value.personId)
+		file.append(nextVersion(now, 'person', { at, follows, value }))
+	}
 	for (const person of before.people.all())
 		if (!isSame(now.people.get(person.personId), person)) put(person)
 	for (const person of backup.people.all())
@@ -44,14 +46,15 @@ function reconcileConsents(file: Appending, at: string, { before, backup, now }:
 			.map(({ consents }) => consents.get(consentId))
 			.find((known) => known?.withdrawn !== undefined)
 		if (withdrawn !== undefined || value === undefined) continue
-		file.append({
-			kind: 'consent',
-			at,
-			follows: now.consents.recordOf(consentId),
-			value,
-			about: now.playerOf.get(consentId),
-			thing: consentId,
-		})
+		file.append(
+			nextVersion(now, 'consent', {
+				at,
+				follows: now.consents.recordOf(consentId),
+				value,
+				about: now.playerOf.get(consentId),
+				thing: consentId,
+			}),
+		)
 	}
 }
 /** Items stand as before, save that what left on either side has left. */
@@ -59,7 +62,6 @@ function reconcileItems(file: Appending, at: string, { before, backup, now }: Si
 	for (const item of before.items.all()) {
 		const there = backup.items.get(item.itemId)
 		const stands: OutboxItem = there && hasLeft(there) && !hasLeft(item) ? there : item
-		if (!isSame(now.items.get(item.itemId), stands))
-			file.append({ ...itemRecord(now.items, stands), at })
+		if (!isSame(now.items.get(item.itemId), stands)) file.append(nextItem(now, stands, at))
 	}
 }

@@ -2,18 +2,16 @@
 import { rmSync } from 'node:fs'
 import { join } from 'node:path'
 import type { InputOf, OutputOf } from '../../../shared/contract.ts'
-import {
-	keepUntil,
-	type RegisterLine,
-	registerLineSchema,
-} from '../../../shared/desk/records/retention.ts'
+import { keepUntil, type RegisterLine } from '../../../shared/desk/records/retention.ts'
 import { dayHere } from '../../../shared/desk/workplace/local-day.ts'
 import type { BackupPlace } from '../../store/backup-list.ts'
 import type { Store } from '../../store/store.ts'
 import { fullName, plain } from '../players/names.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
+import { openerOf } from '../records/open.ts'
 import { Refusal } from '../records/refusal.ts'
+import { forget } from '../records/remember.ts'
 import { damageHere, inWords } from './backups.ts'
 
 type PlayersHere = Pick<Memory, 'players' | 'clinic' | 'holds'>
@@ -121,11 +119,11 @@ export async function destroy(
 		recordIds,
 	}
 	store.destroy(recordIds, draftIds, () => {
-		keep({ kind: 'register', value: line, does: 'destroy' })
+		keep({ kind: 'register', value: line })
 	})
 	store.noteDestroyed(recordIds)
 	for (const draftId of draftIds) drafts.drop(draftId)
-	players.forget(ids)
+	forget(memory, new Set(recordIds))
 	return { records: recordIds.length, ...(await clearBackups(deps, alsoBackups)) }
 }
 type StillHolding = Pick<OutputOf<'retention.destroy'>, 'backupsThatStillHold' | 'says'>
@@ -192,6 +190,7 @@ function mustBeDestroyable(memory: PlayersHere, deps: Deps, playerId: string, na
 		throw new Refusal(
 			'This record is on hold (complaint, claim or dispute). Release the hold first.',
 		)
+	refuseUnreadHold(memory, deps, playerId)
 	const clock = clocks(memory, deps).find((found) => found.playerId === playerId)
 	if (!clock || clock.keepUntil > today)
 		throw new Refusal(
@@ -200,13 +199,18 @@ function mustBeDestroyable(memory: PlayersHere, deps: Deps, playerId: string, na
 		)
 	return clock
 }
+/** @throws Refusal where a hold cannot be read: it may be in force */
+function refuseUnreadHold({ players }: PlayersHere, { openAbout }: Deps, playerId: string): void {
+	const [unread] = players.idsOf(playerId).flatMap((id) => openAbout('hold', id).unread)
+	if (unread !== undefined)
+		throw new Refusal(`A hold on this record cannot be read. Nothing was destroyed. ${unread}`)
+}
 /** What was destroyed: a line for each player, without the ids. */
 export function register({ store }: Deps): OutputOf<'retention.register'> {
 	return { lines: destroyedLines(store).map(({ recordIds: _, ...line }) => line) }
 }
 /** What was destroyed, with the ids of all records that went. */
-export const destroyedLines = (store: Pick<Store, 'load'>): RegisterLine[] =>
-	store.load(['register']).records.flatMap(({ value }) => {
-		const read = registerLineSchema.safeParse(value)
-		return read.success ? [read.data] : []
-	})
+export const destroyedLines = (store: Store): RegisterLine[] =>
+	openerOf(store)
+		.openAll('register')
+		.records.map((record) => record.value)

@@ -1,39 +1,29 @@
 /** What protects people, read out of the records of a store or of a backup. */
-import { z } from 'zod'
 import type { Standing, StandingConsent } from '../../../shared/desk/backups/compare.ts'
-import { type OutboxItem, outboxItemSchema } from '../../../shared/desk/outbox/item.ts'
-import { type Consent, consentSchema } from '../../../shared/desk/records/consent.ts'
-import { staffRoles } from '../../../shared/desk/records/people.ts'
-import { type RegisterLine, registerLineSchema } from '../../../shared/desk/records/retention.ts'
-import type { Kind, NewRecord, StoredRecord } from '../../store/store.ts'
-import type { PersonValue } from '../people/memory.ts'
-import { Newest } from '../records/newest.ts'
+import { type KindName, kinds, readAs, type ValueOf } from '../../../shared/desk/ledger/ledger.ts'
+import { putBack } from '../../../shared/desk/ledger/put-back.ts'
+import type { UnknownEntry } from '../../../shared/desk/ledger/read.ts'
+import type { RegisterLine } from '../../../shared/desk/records/retention.ts'
+import type { NewRecord, StoredRecord } from '../../store/store.ts'
+import { Newest, type Taken } from '../records/newest.ts'
 
-/** A person as far as it is compared; whatever else stands there goes on with it. */
-const personSchema: z.ZodType<PersonValue> = z.looseObject({
-	personId: z.string(),
-	slot: z.string(),
-	name: z.string(),
-	registration: z.string(),
-	role: z.enum(staffRoles),
-	active: z.boolean(),
-	pin: z.object({ salt: z.string(), hash: z.string() }).optional(),
-})
 /** What is asked of a store, or of a file that is to take its place. */
 export interface ReadableRecords {
-	each: (kinds: readonly Kind[], use: (record: StoredRecord) => void, damaged: string[]) => void
+	each: (kinds: readonly string[], use: (record: StoredRecord) => void, damaged: string[]) => void
 }
 /** The newest versions, each with the record that holds it. */
 export interface Protected {
-	people: Newest<PersonValue>
-	consents: Newest<Consent>
-	items: Newest<OutboxItem>
+	people: Newest<ValueOf<'person'>>
+	consents: Newest<ValueOf<'consent'>>
+	items: Newest<ValueOf<'outbox'>>
 	/** the player each consent is about, by the consent's id */
 	playerOf: Map<string, string>
 	register: RegisterLine[]
+	/** what of a record this version does not know, by the record's id: its next version keeps it */
+	unknown: Map<string, { value: unknown; entries: UnknownEntry[] }>
 }
 /** The kinds whose records since the backup are taken in again: what protects people. */
-export const protectiveKinds: readonly Kind[] = [
+export const protectiveKinds: readonly string[] = [
 	'person',
 	'consent',
 	'register',
@@ -43,11 +33,29 @@ export const protectiveKinds: readonly Kind[] = [
 	'sending-note',
 	'breach',
 	'restored',
-]
-const comparedKinds: readonly Kind[] = ['person', 'consent', 'outbox', 'register']
+	// who wrote them: their signatures are checked by it
+	'installation',
+] satisfies KindName[]
 
 /** The player a record is about, as far as it is known. */
 export type PlayerOf = (record: StoredRecord) => string | undefined
+
+type Take<Kind extends KindName> = (
+	found: Protected,
+	taken: Taken<ValueOf<Kind>>,
+	playerId: string | undefined,
+) => void
+const takers: { readonly [Kind in KindName]?: Take<Kind> } = {
+	person: ({ people }, taken) => people.take(taken.value.personId, taken),
+	consent: ({ consents, playerOf }, taken, playerId) => {
+		const { consentId } = taken.value
+		consents.take(consentId, taken)
+		if (playerId !== undefined) playerOf.set(consentId, playerId)
+	},
+	outbox: ({ items }, taken) => items.take(taken.value.itemId, taken),
+	register: ({ register }, { value }) => void register.push(value),
+}
+const comparedKinds: readonly KindName[] = ['person', 'consent', 'outbox', 'register']
 
 /**
  * Reads what protects people. A record that this version cannot read is left out; it is named where
@@ -60,46 +68,25 @@ export function protectedIn(store: ReadableRecords, playerOf: PlayerOf): Protect
 		items: new Newest(),
 		playerOf: new Map(),
 		register: [],
+		unknown: new Map(),
 	}
-	const take = (record: StoredRecord) => takers.get(record.kind)?.(found, record, playerOf)
-	store.each(comparedKinds, take, [])
+	for (const kind of comparedKinds)
+		store.each([kind], (record) => take(found, kind, record, playerOf(record)), [])
 	return found
 }
-type Take = (found: Protected, record: StoredRecord, playerOf: PlayerOf) => void
-const takers = new Map<Kind, Take>([
-	[
-		'person',
-		({ people }, { id, value }) => {
-			const read = personSchema.safeParse(value)
-			if (read.success) people.take(read.data.personId, read.data, id)
-		},
-	],
-	[
-		'consent',
-		({ consents, playerOf: players }, record, playerOf) => {
-			const read = consentSchema.safeParse(record.value)
-			if (!read.success) return
-			const { consentId } = read.data
-			consents.take(consentId, read.data, record.id)
-			const playerId = playerOf(record)
-			if (playerId !== undefined) players.set(consentId, playerId)
-		},
-	],
-	[
-		'outbox',
-		({ items }, { id, value }) => {
-			const read = outboxItemSchema.safeParse(value)
-			if (read.success) items.take(read.data.itemId, read.data, id)
-		},
-	],
-	[
-		'register',
-		({ register }, { value }) => {
-			const read = registerLineSchema.safeParse(value)
-			if (read.success) register.push(read.data)
-		},
-	],
-])
+function take<Kind extends KindName>(
+	found: Protected,
+	kind: Kind,
+	record: StoredRecord,
+	playerId: string | undefined,
+): void {
+	const reading = readAs(kind, record.version, record.value)
+	if (reading.state !== 'read') return
+	const { id, origin, tick, follows } = record
+	takers[kind]?.(found, { id, origin, tick, follows, value: reading.value }, playerId)
+	if (reading.unknown.length > 0)
+		found.unknown.set(id, { value: reading.value, entries: reading.unknown })
+}
 /** As the comparison looks at it. */
 export const standingOf = ({ people, consents, items, playerOf }: Protected): Standing => ({
 	people: people.all(),
@@ -110,14 +97,28 @@ export const standingOf = ({ people, consents, items, playerOf }: Protected): St
 		return playerId === undefined || record === undefined ? [] : [{ playerId, record, consent }]
 	}),
 })
-/** The record of an item's next version. */
-export const itemRecord = (
-	items: Pick<Newest<OutboxItem>, 'recordOf'>,
-	item: OutboxItem,
-): Omit<NewRecord, 'at'> => ({
-	kind: 'outbox',
-	follows: items.recordOf(item.itemId),
-	value: item,
-	about: item.playerId,
-	thing: item.itemId,
-})
+/** A record of a kind in the form that this version writes. */
+export const written = <Kind extends KindName>(
+	kind: Kind,
+	record: Omit<NewRecord, 'kind' | 'version' | 'value'> & { value: ValueOf<Kind> },
+): NewRecord => ({ ...record, kind, version: kinds[kind].version })
+
+/** The next version of a thing; what of the one before it is unknown here stays in it. */
+export function nextVersion<Kind extends KindName>(
+	{ unknown }: Pick<Protected, 'unknown'>,
+	kind: Kind,
+	record: Omit<NewRecord, 'kind' | 'version' | 'value'> & { value: ValueOf<Kind> },
+): NewRecord {
+	const before = record.follows === undefined ? undefined : unknown.get(record.follows)
+	const next = written(kind, record)
+	return before ? { ...next, value: putBack(next.value, before.value, before.entries) } : next
+}
+/** The next version of an outbox item. */
+export const nextItem = (now: Protected, item: ValueOf<'outbox'>, at: string): NewRecord =>
+	nextVersion(now, 'outbox', {
+		at,
+		follows: now.items.recordOf(item.itemId),
+		value: item,
+		about: item.playerId,
+		thing: item.itemId,
+	})

@@ -1,32 +1,48 @@
 /** What is remembered of the clinic: letterhead, settings of the records, protocol. */
+import type { ValueOf } from '../../../shared/desk/ledger/ledger.ts'
+import { inOrder } from '../../../shared/desk/outreach/carried.ts'
 import {
 	defaultRecordSettings,
 	type RecordSettings,
-	recordSettingsSchema,
 } from '../../../shared/desk/records/settings.ts'
-import {
-	openProtocol,
-	type ProtocolFile,
-	shippedProtocol,
-} from '../../../shared/engine/protocol/protocol.ts'
+import { present } from '../../../shared/engine/plain/present.ts'
+import { type ProtocolFile, shippedProtocol } from '../../../shared/engine/protocol/protocol.ts'
 import type { Clinic } from '../../../shared/engine/report/clinic.ts'
+import { Latest, type Taken } from '../records/newest.ts'
 import { Refusal } from '../records/refusal.ts'
-import type { Remembered } from '../records/remember.ts'
-import { type ProtocolRecord, protocolRecordSchema } from './protocol-record.ts'
 
+type ProtocolValue = ValueOf<'protocol'>
 /** A version of the protocol with the record that holds it. */
-export type ProtocolVersion = ProtocolRecord & { savedAs: string }
+export type ProtocolVersion = ProtocolValue & { savedAs: string }
 
 export class ClinicMemory {
-	/** undefined before the clinic is set up */
-	letterhead: Clinic | undefined
-	settings: RecordSettings = defaultRecordSettings
-	/** the thresholds in force */
-	protocol: ProtocolFile = shippedProtocol
-	/** every version there was, in order of saving */
-	protocolVersions: readonly ProtocolVersion[] = []
-	/** the record that holds each; what is saved next follows it */
-	recordIds: { letterhead?: string; settings?: string; protocol?: string } = {}
+	readonly #letterhead = new Latest<Clinic>()
+	readonly #settings = new Latest<RecordSettings>()
+	#protocols: Taken<ProtocolValue>[] = []
+
+	/** Undefined before the clinic is set up. */
+	get letterhead(): Clinic | undefined {
+		return this.#letterhead.value
+	}
+	get settings(): RecordSettings {
+		return this.#settings.value ?? defaultRecordSettings
+	}
+	/** The thresholds in force. */
+	get protocol(): ProtocolFile {
+		return this.#protocols.at(-1)?.value.file ?? shippedProtocol
+	}
+	/** Every version there was, in order of saving. */
+	get protocolVersions(): readonly ProtocolVersion[] {
+		return this.#protocols.map(({ id, value }) => ({ ...value, savedAs: id }))
+	}
+	/** The record that holds each; what is saved next follows it. */
+	get recordIds(): { letterhead?: string; settings?: string; protocol?: string } {
+		return present({
+			letterhead: this.#letterhead.recordId,
+			settings: this.#settings.recordId,
+			protocol: this.#protocols.at(-1)?.id,
+		})
+	}
 
 	/** @throws Refusal where the clinic is not set up */
 	needLetterhead(): Clinic {
@@ -34,40 +50,23 @@ export class ClinicMemory {
 			throw new Refusal('The clinic is not set up. Fill in the letterhead first.')
 		return this.letterhead
 	}
-	takeLetterhead({ id, value }: Remembered): void {
-		this.letterhead = value as Clinic
-		this.recordIds.letterhead = id
+	takeLetterhead(taken: Taken<Clinic>): void {
+		this.#letterhead.take(taken)
 	}
-	takeSettings({ id, value }: Remembered, warn: (says: string) => void): void {
-		const read = recordSettingsSchema.safeParse(value)
-		if (read.success) this.settings = read.data
-		else
-			warn(
-				'The settings of the records cannot be read. The usual ones are used: open Settings of ' +
-					'the records and save them again.',
-			)
-		this.recordIds.settings = id
+	takeSettings(taken: Taken<RecordSettings>): void {
+		this.#settings.take(taken)
 	}
-	takeProtocol({ id, value }: Remembered, warn: (says: string) => void): void {
-		const read = protocolRecordSchema.safeParse(value)
-		try {
-			if (!read.success) throw new RangeError('not a protocol')
-			openProtocol(read.data.file)
-			this.protocol = read.data.file
-			this.protocolVersions = [...this.protocolVersions, { ...read.data, savedAs: id }]
-		} catch {
-			warn(
-				'The newest protocol cannot be read. The one before it is used, or the shipped values: ' +
-					'open Settings, Protocol and save it again.',
-			)
-		}
-		this.recordIds.protocol = id
+	takeProtocol(taken: Taken<ProtocolValue>): void {
+		this.#protocols = [...this.#protocols.filter(({ id }) => id !== taken.id), taken].sort(inOrder)
+	}
+	forget(records: ReadonlySet<string>): void {
+		this.#letterhead.forget(records)
+		this.#settings.forget(records)
+		this.#protocols = this.#protocols.filter(({ id }) => !records.has(id))
 	}
 	clear(): void {
-		this.letterhead = undefined
-		this.settings = defaultRecordSettings
-		this.protocol = shippedProtocol
-		this.protocolVersions = []
-		this.recordIds = {}
+		this.#letterhead.clear()
+		this.#settings.clear()
+		this.#protocols = []
 	}
 }

@@ -5,6 +5,7 @@
 import { readFileSync } from 'node:fs'
 import { z } from 'zod'
 import type { InputOf, OutputOf } from '../../../shared/contract.ts'
+import type { ValueOf } from '../../../shared/desk/ledger/ledger.ts'
 import { assess, protocolIdentity } from '../../../shared/engine/assess.ts'
 import type { Assessment } from '../../../shared/engine/findings/assessment.ts'
 import { present } from '../../../shared/engine/plain/present.ts'
@@ -19,7 +20,6 @@ import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
 import { Refusal } from '../records/refusal.ts'
 import type { ClinicMemory } from './memory.ts'
-import type { ProtocolRecord } from './protocol-record.ts'
 
 export const getProtocol = ({ clinic }: Pick<Memory, 'clinic'>): OutputOf<'protocol.get'> =>
 	present({ file: clinic.protocol, savedAs: clinic.recordIds.protocol })
@@ -71,7 +71,7 @@ export function saveProtocol(
 	// the rules must be able to work with it before it counts
 	effectOf(clinic.protocol, file)
 	const at = deps.now().toISOString()
-	const value: ProtocolRecord = { file, why: input.why.trim(), by: people.acts().name, at }
+	const value: ValueOf<'protocol'> = { file, why: input.why.trim(), by: people.acts().name, at }
 	const savedAs = deps.keep({ kind: 'protocol', at, follows: input.follows, value })
 	return { file, savedAs }
 }

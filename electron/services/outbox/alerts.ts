@@ -75,6 +75,16 @@ function guardianOfAdult(
 			'to this any more. Send it only if the player agreed.',
 	]
 }
+/** A note that cannot be read may forbid what is about to happen. */
+const unreadNotes = (
+	{ players }: Pick<Memory, 'players'>,
+	{ openAbout }: Deps,
+	playerId: string,
+): string[] =>
+	players
+		.idsOf(playerId)
+		.flatMap((id) => openAbout('sending-note', id).unread)
+		.map((says) => `A note on this record cannot be read. ${says}`)
 /** Words to read before it leaves; releasing asks that they were. */
 export function alertsFor(
 	memory: OutboxNeeds,
@@ -88,6 +98,7 @@ export function alertsFor(
 		...notesOf(memory, playerId).map(
 			(note) => `Note on this record: ${note.text} (${note.by}, ${note.at.slice(0, 10)})`,
 		),
+		...unreadNotes(memory, deps, playerId),
 		...guardianOfAdult(memory, deps, playerId, recipient),
 		...namesOthers(memory, deps, item, recipient),
 		...(byMail ? warningsFor(memory, byMail) : []),

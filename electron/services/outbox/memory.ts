@@ -1,52 +1,49 @@
 /** What is remembered of the outbox: items, contacts, notes on a record, steps after an error. */
-import { type Breach, breachSchema } from '../../../shared/desk/outbox/breach.ts'
-import {
-	type Contact,
-	contactSchema,
-	type OutboxItem,
-	outboxItemSchema,
-} from '../../../shared/desk/outbox/item.ts'
+import type { Breach } from '../../../shared/desk/outbox/breach.ts'
+import type { Contact, OutboxItem } from '../../../shared/desk/outbox/item.ts'
 import {
 	defaultMailSettings,
 	type MailSettings,
-	mailSettingsSchema,
 } from '../../../shared/desk/outbox/mail-settings.ts'
-import { type SendingNote, sendingNoteSchema } from '../../../shared/desk/outbox/sending-note.ts'
-import { Newest } from '../records/newest.ts'
-import type { Remembered } from '../records/remember.ts'
+import type { SendingNote } from '../../../shared/desk/outbox/sending-note.ts'
+import { Latest, Newest, type Taken } from '../records/newest.ts'
 
 export class OutboxMemory {
 	readonly items = new Newest<OutboxItem>()
 	readonly contacts = new Newest<Contact>()
 	readonly notes = new Newest<SendingNote>()
 	readonly breaches = new Newest<Breach>()
-	mail: MailSettings = defaultMailSettings
-	/** the record that holds the mail settings; what is saved next follows it */
-	mailRecordId: string | undefined
+	readonly #mail = new Latest<MailSettings>()
 
-	takeItem({ id, value }: Remembered): void {
-		const item = outboxItemSchema.parse(value)
-		this.items.take(item.itemId, item, id)
+	get mail(): MailSettings {
+		return this.#mail.value ?? defaultMailSettings
 	}
-	takeContact({ id, value }: Remembered): void {
-		const contact = contactSchema.parse(value)
-		this.contacts.take(contact.contactId, contact, id)
+	/** The record that holds the mail settings; what is saved next follows it. */
+	get mailRecordId(): string | undefined {
+		return this.#mail.recordId
 	}
-	takeNote({ id, value }: Remembered): void {
-		const note = sendingNoteSchema.parse(value)
-		this.notes.take(note.noteId, note, id)
+	takeItem(taken: Taken<OutboxItem>): void {
+		this.items.take(taken.value.itemId, taken)
 	}
-	takeBreach({ id, value }: Remembered): void {
-		const breach = breachSchema.parse(value)
-		this.breaches.take(breach.breachId, breach, id)
+	takeContact(taken: Taken<Contact>): void {
+		this.contacts.take(taken.value.contactId, taken)
 	}
-	takeMail({ id, value }: Remembered): void {
-		this.mail = mailSettingsSchema.parse(value)
-		this.mailRecordId = id
+	takeNote(taken: Taken<SendingNote>): void {
+		this.notes.take(taken.value.noteId, taken)
+	}
+	takeBreach(taken: Taken<Breach>): void {
+		this.breaches.take(taken.value.breachId, taken)
+	}
+	takeMail(taken: Taken<MailSettings>): void {
+		this.#mail.take(taken)
+	}
+	forget(records: ReadonlySet<string>): void {
+		for (const things of this.#all) things.forget(records)
 	}
 	clear(): void {
-		for (const things of [this.items, this.contacts, this.notes, this.breaches]) things.clear()
-		this.mail = defaultMailSettings
-		this.mailRecordId = undefined
+		for (const things of this.#all) things.clear()
+	}
+	get #all() {
+		return [this.items, this.contacts, this.notes, this.breaches, this.#mail]
 	}
 }

@@ -2,7 +2,8 @@
 import type { InputOf, OutputOf } from '../../../shared/contract.ts'
 import { numberOf } from '../../../shared/desk/outbox/item.ts'
 import { transmissionSheet } from '../../../shared/desk/outbox/sheet.ts'
-import { type HandedOver, mustBeTold } from '../../../shared/desk/records/amendment.ts'
+import { handedOverSchema, mustBeTold } from '../../../shared/desk/records/amendment.ts'
+import { readCards } from '../records/cards.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
 import { Refusal } from '../records/refusal.ts'
@@ -52,9 +53,8 @@ export function whoIsToBeTold(
 	const visits = visitsOf(players, deps, players.rootOf(playerId)).filter((line) => !line.inError)
 	return {
 		tell: visits.flatMap(({ card: { visitId, visitDate, version } }) => {
-			const handed = deps.store
-				.cardsOf('sending', visitId)
-				.map((sending) => sending.card as HandedOver)
+			const sendings = readCards(handedOverSchema, deps.store.cardsOf('sending', visitId))
+			const handed = sendings.map(({ card }) => card)
 			return mustBeTold(handed, version).map((over) => ({
 				...over,
 				visitId,

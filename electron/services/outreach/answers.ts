@@ -1,13 +1,13 @@
 /** Answers to what two places recorded differently: each is a record, and nothing is undone. */
 import type { InputOf, OutputOf } from '../../../shared/contract.ts'
+import { isKind, kindsWhere } from '../../../shared/desk/ledger/ledger.ts'
 import { headsOf, joinFields } from '../../../shared/desk/outreach/heads.ts'
-import { playerOf } from '../../../shared/desk/outreach/merge.ts'
 import { playerSchema } from '../../../shared/engine/visit/visit.ts'
-import type { Kind, Store } from '../../store/store.ts'
+import type { Store } from '../../store/store.ts'
 import type { Deps } from '../records/deps.ts'
 import type { KeptRecord } from '../records/keep.ts'
-import { reloadMemory } from '../records/load.ts'
 import type { Memory } from '../records/memory.ts'
+import { openerOf } from '../records/open.ts'
 import { Refusal } from '../records/refusal.ts'
 import { openQuestions } from './questions.ts'
 import { joinedOf, versionsAbout } from './versions.ts'
@@ -16,7 +16,7 @@ type Question = OutputOf<'outreach.list'>['questions'][number]
 /** For each field of a question the record whose value stands. */
 type Chosen = { field: string; record: string }[]
 /** Kinds whose chosen version is written again behind both, so that it is the last one. */
-const lastCounts: readonly Kind[] = ['clinic', 'settings', 'shelf', 'protocol', 'season']
+const lastCounts = kindsWhere((kind) => kind.chained && kind.thingOf !== undefined)
 
 /**
  * Answers a question; the answer names what it puts to rest.
@@ -37,7 +37,6 @@ export function answerQuestion(
 	const { joins, writes } = settle({ store, question, chosen, playerId, at })
 	const value = { what, of: id, joins, chosen, by: memory.people.acts().name }
 	keepTogether([...writes, { kind: 'answer', at, value, about: playerId }])
-	reloadMemory(memory, deps)
 	return {}
 }
 function chosenFrom({ fields }: Question, choices: Record<string, string>): Chosen {
@@ -80,10 +79,12 @@ function settle(settling: Settling): Settled {
 /** One version of the player's details, with the chosen value of each field. */
 function settleDetails({ store, chosen, at }: Settling, playerId: string): Settled {
 	const line = versionsAbout(store, 'player', playerId)
-	const { value, heads } = joinFields(line, playerOf, joinedOf(store))
+	const { value, heads } = joinFields(line, ({ player }) => player, joinedOf(store))
 	const whole: Record<string, unknown> = { ...value }
 	for (const { field, record } of chosen) {
-		const answer = playerOf(line.find(({ id }) => id === record)?.value)[field]
+		const version = line.find(({ id }) => id === record)
+		const details: Record<string, unknown> = version?.value.player ?? {}
+		const answer = details[field]
 		if (answer === undefined) delete whole[field]
 		else whole[field] = answer
 	}
@@ -110,8 +111,9 @@ function settleConsent(
 	return { joins, writes: [] }
 }
 function writtenAgain({ store, playerId, at }: Settling, chosen: string): KeptRecord[] {
-	const { kind, value } = store.read(chosen)
-	if (!lastCounts.includes(kind)) return []
+	const { kind } = store.read(chosen)
+	if (!isKind(kind) || !lastCounts.includes(kind)) return []
+	const { value } = openerOf(store).openRecord(kind, chosen)
 	const card =
 		playerId === undefined
 			? undefined

@@ -2,7 +2,6 @@
 import type { Card } from '../../../shared/contract.ts'
 import type { Carried } from '../../../shared/desk/outreach/carried.ts'
 import type { Store } from '../../store/store.ts'
-import type { PlayerValue } from '../players/memory.ts'
 import { fullName, likeness } from '../players/names.ts'
 import type { Duplicate } from './pack-log.ts'
 import { versionsAbout } from './versions.ts'
@@ -15,7 +14,7 @@ export function playersOf(store: Store, records: readonly Carried[]): Card[] {
 	return [...new Set(ids)].flatMap((playerId) => {
 		const last = versionsAbout(store, 'player', playerId).at(-1)
 		if (!last) return []
-		const { givenName, familyName, birthDate, sex } = (last.value as PlayerValue).player
+		const { givenName, familyName, birthDate, sex } = last.value.player
 		return [{ playerId, givenName, familyName, birthDate, sex, openDraft: false }]
 	})
 }

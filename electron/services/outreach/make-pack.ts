@@ -168,9 +168,9 @@ function recordsToCarry(
 				? ofClinic.includes(kind)
 				: playerIds.has(about) && travels.includes(kind),
 		)
-		.filter(({ id, kind, about, value }) => {
+		.filter(({ id, kind, about, thing = '' }) => {
 			if (about === undefined) return latest.has(id)
-			return !ofVisits.includes(kind) || visitIds.has((value as { visitId: string }).visitId)
+			return !ofVisits.includes(kind) || visitIds.has(thing)
 		})
 }
 function noteOut({ store, keep }: Deps, value: OutValue): void {

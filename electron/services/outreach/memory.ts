@@ -1,32 +1,47 @@
 /** What is remembered of outreach: the pack these records came in, and what was answered. */
-import type { Manifest } from '../../../shared/desk/outreach/carried.ts'
-import type { Remembered } from '../records/remember.ts'
+import { z } from 'zod'
+import type { ValueOf } from '../../../shared/desk/ledger/ledger.ts'
+import { manifestSchema } from '../../../shared/desk/outreach/carried.ts'
+import type { Taken } from '../records/newest.ts'
 
-/** What a laptop knows of the pack its records came in. */
-export interface PackNote
-	extends Pick<
-		Manifest,
-		'packId' | 'madeAt' | 'expires' | 'home' | 'players' | 'counts' | 'bases' | 'protocol' | 'shelf'
-	> {
-	personId: string
-	by: string
-	openedAt: string
-	removedAt?: string
-}
+/** What a laptop knows of the pack its records came in; keys of a newer version are passed over. */
+export const packNoteSchema = z.object({
+	...manifestSchema.pick({
+		packId: true,
+		madeAt: true,
+		expires: true,
+		home: true,
+		players: true,
+		counts: true,
+		bases: true,
+		protocol: true,
+		shelf: true,
+	}).shape,
+	personId: z.string(),
+	by: z.string(),
+	openedAt: z.string(),
+	removedAt: z.string().optional(),
+})
+export type PackNote = z.infer<typeof packNoteSchema>
+
 export class OutreachMemory {
-	readonly #joined = new Set<string>()
+	/** by the record of the answer: the records that it put to rest */
+	readonly #joins = new Map<string, readonly string[]>()
 	/** set where these records came in a pack */
 	pack: PackNote | undefined
 
 	/** Records that an answer after an outreach day put to rest. */
 	get joined(): ReadonlySet<string> {
-		return this.#joined
+		return new Set([...this.#joins.values()].flat())
 	}
-	takeAnswer({ value }: Remembered): void {
-		for (const recordId of (value as { joins: string[] }).joins) this.#joined.add(recordId)
+	takeAnswer({ id, value }: Taken<ValueOf<'answer'>>): void {
+		this.#joins.set(id, value.joins)
+	}
+	forget(records: ReadonlySet<string>): void {
+		for (const id of records) this.#joins.delete(id)
 	}
 	clear(): void {
-		this.#joined.clear()
+		this.#joins.clear()
 		this.pack = undefined
 	}
 }

@@ -3,17 +3,18 @@
  * the questions that stay for a person.
  */
 import type { Card, InputOf, OutputOf } from '../../../shared/contract.ts'
+import type { Carried } from '../../../shared/desk/outreach/carried.ts'
 import { countsAgree, draftDigest } from '../../../shared/desk/outreach/merge.ts'
-import type { AwayTrail } from '../../../shared/desk/records/away-trail.ts'
 import { type OpenedPack, readPack } from '../../store/pack-file.ts'
 import type { Store } from '../../store/store.ts'
 import { fileToRead } from '../clinic/places.ts'
 import { fullName } from '../players/names.ts'
 import type { Deps } from '../records/deps.ts'
-import { reloadMemory } from '../records/load.ts'
+import { loadDrafts } from '../records/load.ts'
 import type { Memory } from '../records/memory.ts'
+import { readRecord } from '../records/open.ts'
 import { Refusal } from '../records/refusal.ts'
-import type { DraftValue } from '../visits/memory.ts'
+import { draftOutlineSchema } from '../visits/memory.ts'
 import { type Apart, joinDrafts, mergeDrafts } from './drafts-home.ts'
 import { duplicatesOf, playersOf } from './duplicates.ts'
 import { type MergedValue, packLog } from './pack-log.ts'
@@ -75,7 +76,7 @@ async function merge(
 		if (onlyLook) throw new NotKept(merged)
 		return merged
 	})
-	reloadMemory(memory, deps)
+	loadDrafts(memory, deps)
 	return result
 }
 function mustComeHome(store: Store, { manifest }: OpenedPack): void {
@@ -120,8 +121,7 @@ function bringHome(
 				'way back again.',
 		)
 	const { came, known, newcomers } = whoCame(memory, store, pack)
-	const away = records.flatMap(({ kind, value }) => (kind === 'trail' ? [value as AwayTrail] : []))
-	const trailRows = away.reduce((sum, trail) => sum + trail.rows.length, 0)
+	const trailRows = records.reduce((sum, record) => sum + rowsOf(record), 0)
 	const at = now().toISOString()
 	const value: MergedValue = {
 		what: 'merged',
@@ -157,6 +157,12 @@ function bringHome(
 		questions: openQuestions(store, value.players).length,
 	}
 }
+/** Rows of the laptop's audit trail that a record brings. */
+function rowsOf(record: Carried): number {
+	if (record.kind !== 'trail') return 0
+	const reading = readRecord('trail', record)
+	return reading.state === 'read' ? reading.value.rows.length : 0
+}
 /** The drafts of the pack taken in, and those of one visit joined as far as they go together. */
 function bringDraftsHome(
 	store: Store,
@@ -166,7 +172,8 @@ function bringDraftsHome(
 	const taken = new Set(merged.flatMap((value) => value.taken))
 	const wentOut = out.find(({ packId }) => packId === manifest.answers)?.drafts ?? []
 	const apart = mergeDrafts(store, manifest.bases, drafts, taken)
-	const playerIds = new Set(drafts.map(({ value }) => (value as DraftValue).playerId))
+	const outlines = drafts.flatMap(({ value }) => draftOutlineSchema.safeParse(value).data ?? [])
+	const playerIds = new Set(outlines.map(({ playerId }) => playerId))
 	return joinDrafts(store, playerIds, wentOut, apart)
 }
 function joinedWords(joined: number): string[] {

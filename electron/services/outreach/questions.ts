@@ -1,17 +1,15 @@
 /** What two places recorded differently, as far as nobody answered it. */
 import type { OutputOf } from '../../../shared/contract.ts'
 import {
-	type ConsentVersion,
 	contestedConsents,
 	type Fork,
 	forksOf,
 	joinFields,
 } from '../../../shared/desk/outreach/heads.ts'
-import { playerOf } from '../../../shared/desk/outreach/merge.ts'
 import { present } from '../../../shared/engine/plain/present.ts'
-import type { Store, StoredRecord } from '../../store/store.ts'
-import type { PlayerValue } from '../players/memory.ts'
+import type { Store } from '../../store/store.ts'
 import { fullName } from '../players/names.ts'
+import type { Opened } from '../records/open.ts'
 import { joinedOf, versionsAbout } from './versions.ts'
 
 type Question = OutputOf<'outreach.list'>['questions'][number]
@@ -44,7 +42,7 @@ export function openQuestions(store: Store, playerIds: readonly string[]): Quest
 function questionsAbout(store: Store, joined: ReadonlySet<string>, playerId: string): Question[] {
 	const line = versionsAbout(store, 'player', playerId)
 	const newest = line.at(-1)
-	const name = newest ? fullName((newest.value as PlayerValue).player) : 'a player'
+	const name = newest ? fullName(newest.value.player) : 'a player'
 	const asked = { store, joined, playerId, name }
 	const forks = forksOf(
 		[...versionsAbout(store, 'season', playerId), ...versionsAbout(store, 'visit', playerId)],
@@ -58,9 +56,9 @@ function questionsAbout(store: Store, joined: ReadonlySet<string>, playerId: str
 }
 function detailsQuestions(
 	{ store, joined, playerId, name }: Asked,
-	line: readonly StoredRecord[],
+	line: readonly Opened<'player'>[],
 ): Question[] {
-	const { questions } = joinFields(line, playerOf, joined)
+	const { questions } = joinFields(line, ({ player }) => player, joined)
 	if (questions.length === 0) return []
 	return [
 		{
@@ -82,7 +80,7 @@ function detailsQuestions(
 	]
 }
 function consentQuestions({ store, joined, playerId, name }: Asked): Question[] {
-	const consents = versionsAbout(store, 'consent', playerId) as unknown as ConsentVersion[]
+	const consents = versionsAbout(store, 'consent', playerId)
 	return contestedConsents(consents, joined).map(({ standing, purpose, recipient, records }) => ({
 		what: 'consent',
 		id: standing,

@@ -36,7 +36,7 @@ export function takeRecordsIn(deps: Deps, packId: string, records: readonly Carr
 	for (const record of records) {
 		const outcome = outcomeOf(deps, record, gone)
 		counts[outcome]++
-		if (outcome === 'added') store.takeIn(record)
+		if (outcome === 'added') deps.takeIn(record)
 		if (outcome === 'heldBack') heldBack.add(record.kind)
 		if (outcome !== 'quarantined') continue
 		const says = clashWords(readable(store, record.id), record)
@@ -59,7 +59,6 @@ function putBeside({ store, keep }: Deps, packId: string, record: Carried, says:
 		kind: 'quarantine',
 		value: { packId, of: record.id, says, record },
 		about: record.about,
-		does: 'merge',
 	})
 	return true
 }

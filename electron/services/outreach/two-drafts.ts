@@ -2,7 +2,7 @@
 import { draftContentSchema, type InputOf, type OutputOf } from '../../../shared/contract.ts'
 import { joinDraftContents } from '../../../shared/desk/outreach/drafts.ts'
 import type { Deps } from '../records/deps.ts'
-import { reloadMemory } from '../records/load.ts'
+import { loadDrafts } from '../records/load.ts'
 import type { Memory } from '../records/memory.ts'
 import { Refusal } from '../records/refusal.ts'
 import type { DraftValue } from '../visits/memory.ts'
@@ -132,7 +132,7 @@ export function joinByChoice(
 			purpose: 'joined by choice after an outreach day',
 		})
 	})
-	reloadMemory(memory, deps)
+	loadDrafts(memory, deps)
 	return {}
 }
 const isSameVisit = (first: OpenDraft, second: OpenDraft): boolean =>

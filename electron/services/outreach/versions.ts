@@ -1,5 +1,7 @@
 /** The versions of what two places may have worked at, and what was answered about them. */
-import type { Kind, Store, StoredRecord } from '../../store/store.ts'
+import type { KindName } from '../../../shared/desk/ledger/ledger.ts'
+import type { Store, StoredRecord } from '../../store/store.ts'
+import { type Opened, openerOf } from '../records/open.ts'
 
 /** One record by id; undefined where there is none or it is damaged. */
 export function readable(store: Store, id: string): StoredRecord | undefined {
@@ -10,12 +12,15 @@ export function readable(store: Store, id: string): StoredRecord | undefined {
 	}
 }
 /** The versions of a kind about a player that can be read, in order of writing. */
-export function versionsAbout(store: Store, kind: Kind, playerId: string): StoredRecord[] {
-	return store.cardsAbout(kind, playerId).flatMap(({ record }) => readable(store, record) ?? [])
+export function versionsAbout<Kind extends KindName>(
+	store: Store,
+	kind: Kind,
+	playerId: string,
+): Opened<Kind>[] {
+	return openerOf(store).openAbout(kind, playerId).records
 }
 /** Ids of the records that answers put to rest. */
 export function joinedOf(store: Store): Set<string> {
-	return new Set(
-		store.load(['answer']).records.flatMap((record) => (record.value as { joins: string[] }).joins),
-	)
+	const answers = openerOf(store).openAll('answer').records
+	return new Set(answers.flatMap(({ value }) => value.joins))
 }

@@ -13,9 +13,9 @@ import { type Kind, ownerSlot, type Store } from '../../store/store.ts'
 import { destroyedLines } from '../backups/retention.ts'
 import { fullName } from '../players/names.ts'
 import type { Deps } from '../records/deps.ts'
-import { reloadMemory } from '../records/load.ts'
 import type { Memory } from '../records/memory.ts'
 import { Refusal } from '../records/refusal.ts'
+import { forget } from '../records/remember.ts'
 import { visitsOf } from '../visits/visits.ts'
 import { basesOf, draftsToCarry } from './drafts-out.ts'
 import { packNote } from './laptop.ts'
@@ -167,24 +167,26 @@ export async function removeHere(
 		rule: 'pack brought home',
 		reason: `pack ${pack.packId} was merged at home, receipt ${back.receipt}`,
 	})
+	const emptied: PackNote = {
+		...pack,
+		players: [],
+		bases: [],
+		removedAt: now().toISOString(),
+	}
 	store.destroy(
 		leaving.map(({ id }) => id),
 		[...memory.drafts.byId.keys()],
 		() => {
-			for (const value of lines) keep({ kind: 'register', value, does: 'destroy' })
-			const emptied: PackNote = {
-				...pack,
-				players: [],
-				bases: [],
-				removedAt: now().toISOString(),
-			}
+			for (const value of lines) keep({ kind: 'register', value })
 			store.setSealedSetting(packNote, emptied)
 		},
 	)
 	for (const { folder, file, madeBy } of store.backups())
 		if (madeBy !== 'other') rmSync(join(folder, file), { force: true })
 	store.removeLeftovers()
-	reloadMemory(memory, deps)
+	forget(memory, new Set(leaving.map(({ id }) => id)))
+	memory.drafts.clear()
+	memory.outreach.pack = emptied
 	return { records: leaving.length, lines: lines.length }
 }
 /** @returns the pack of these records and the file of the way back that home has read */

@@ -1,12 +1,12 @@
 import { randomUUID } from 'node:crypto'
 import type { InputOf, OutputOf } from '../../../shared/contract.ts'
-import { type ConsentVersion, contestedConsents } from '../../../shared/desk/outreach/heads.ts'
+import { contestedConsents } from '../../../shared/desk/outreach/heads.ts'
 import {
 	type Consent,
 	type ConsentAnswer,
 	consentInForce,
 	consentProblems,
-	consentSchema,
+	type NewConsent,
 	type Purpose,
 } from '../../../shared/desk/records/consent.ts'
 import { dayHere } from '../../../shared/desk/workplace/local-day.ts'
@@ -14,22 +14,30 @@ import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
 import { Refusal } from '../records/refusal.ts'
 
-/** Latest version of each consent, in order of recording. */
+interface OnRecord {
+	/** the latest version of each consent, in order of recording */
+	standing: { record: string; consent: Consent }[]
+	/** a sentence for each record of a consent that cannot be read */
+	unread: string[]
+}
 function consentsOf(
 	{ players }: Pick<Memory, 'players'>,
-	{ store }: Deps,
+	{ openAbout }: Deps,
 	playerId: string,
-): { record: string; consent: Consent }[] {
+): OnRecord {
 	players.entry(playerId)
 	const found = new Map<string, { record: string; consent: Consent }>()
-	for (const id of players.idsOf(playerId))
-		for (const { record } of store.cardsAbout('consent', id)) {
-			const consent = consentSchema.parse(store.read(record).value)
-			found.set(consent.consentId, { record, consent })
-		}
-	return [...found.values()].sort((left, right) =>
+	const unread: string[] = []
+	for (const id of players.idsOf(playerId)) {
+		const readable = openAbout('consent', id)
+		for (const { id: record, value } of readable.records)
+			found.set(value.consentId, { record, consent: value })
+		unread.push(...readable.unread)
+	}
+	const standing = [...found.values()].sort((left, right) =>
 		left.consent.recordedAt < right.consent.recordedAt ? -1 : 1,
 	)
+	return { standing, unread }
 }
 const day = (deps: Deps) => dayHere(deps.now())
 export const listConsents = (
@@ -37,7 +45,7 @@ export const listConsents = (
 	deps: Deps,
 	{ playerId }: InputOf<'consents.list'>,
 ): OutputOf<'consents.list'> => ({
-	consents: consentsOf(memory, deps, playerId).map(({ consent }) => consent),
+	consents: consentsOf(memory, deps, playerId).standing.map(({ consent }) => consent),
 })
 
 export function recordConsent(
@@ -45,7 +53,27 @@ export function recordConsent(
 	deps: Deps,
 	{ playerId, consent }: InputOf<'consents.record'>,
 ): OutputOf<'consents.record'> {
-	memory.players.entry(playerId)
+	// the last word on the same purpose and recipient: two places that did not know of each other
+	// then show
+	const last = consentsOf(memory, deps, playerId)
+		.standing.filter(
+			({ consent: earlier }) =>
+				earlier.purpose === consent.purpose &&
+				earlier.recipient.toLowerCase() === consent.recipient.toLowerCase(),
+		)
+		.at(-1)
+	return { consentId: keepConsent(deps, playerId, consent, last?.record) }
+}
+/**
+ * @param follows the record of the last word on the same purpose and recipient
+ * @returns the id of the consent. @throws Refusal where it cannot stand
+ */
+export function keepConsent(
+	deps: Deps,
+	playerId: string,
+	consent: NewConsent,
+	follows: string | undefined,
+): string {
 	const problems = consentProblems(consent, day(deps))
 	if (problems.length)
 		throw new Refusal(
@@ -54,24 +82,15 @@ export function recordConsent(
 		)
 	const consentId = randomUUID()
 	const at = deps.now().toISOString()
-	// the last word on the same purpose and recipient: two places that did not know of each other
-	// then show
-	const last = consentsOf(memory, deps, playerId)
-		.filter(
-			({ consent: earlier }) =>
-				earlier.purpose === consent.purpose &&
-				earlier.recipient.toLowerCase() === consent.recipient.toLowerCase(),
-		)
-		.at(-1)
 	deps.keep({
 		kind: 'consent',
 		at,
-		follows: last?.record,
+		follows,
 		value: { ...consent, consentId, recordedAt: at },
 		about: playerId,
 		thing: consentId,
 	})
-	return { consentId }
+	return consentId
 }
 /** A withdrawal is a record that follows the consent; it always wins. */
 export function withdrawConsent(
@@ -79,7 +98,7 @@ export function withdrawConsent(
 	deps: Deps,
 	{ playerId, consentId, withdrawn, withdrawnBy }: InputOf<'consents.withdraw'>,
 ): OutputOf<'consents.withdraw'> {
-	const found = consentsOf(memory, deps, playerId).find(
+	const found = consentsOf(memory, deps, playerId).standing.find(
 		({ consent }) => consent.consentId === consentId,
 	)
 	if (!found) throw new Refusal('This consent is not on record for this player.')
@@ -114,11 +133,14 @@ export function checkConsent(
 ): ConsentAnswer {
 	const { player } = memory.players.entry(playerId)
 	const { joined } = memory.outreach
-	const standing = consentsOf(memory, deps, playerId).filter(({ record }) => !joined.has(record))
+	const { standing: all, unread } = consentsOf(memory, deps, playerId)
+	const [notRead] = unread
+	// it may be a withdrawal, whatever the others say
+	if (notRead !== undefined)
+		return { inForce: false, because: `A consent of this player cannot be read. ${notRead}` }
+	const standing = all.filter(({ record }) => !joined.has(record))
 	const [contested] = contestedConsents(
-		standing.map(
-			({ record }) => deps.store.read(record) as ReturnType<Deps['store']['read']> & ConsentVersion,
-		),
+		standing.map(({ record }) => deps.openRecord('consent', record)),
 		joined,
 	).filter(
 		(consent) =>
@@ -131,7 +153,7 @@ export function checkConsent(
 			because:
 				'This consent was recorded differently here and on an outreach day. The stricter one ' +
 				'holds until it is answered in Outreach.',
-			consentId: (deps.store.read(contested.standing).value as Consent).consentId,
+			consentId: deps.openRecord('consent', contested.standing).value.consentId,
 		}
 	return consentInForce(
 		standing.map(({ consent }) => consent),

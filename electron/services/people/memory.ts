@@ -1,25 +1,17 @@
 /** What is remembered of the people who work here, and which of them is at work now. */
-import type { StaffRole } from '../../../shared/desk/records/people.ts'
+import type { PersonValue } from '../../../shared/desk/people/person-record.ts'
 import { ownerSlot } from '../../store/store.ts'
+import { isLater, type Taken } from '../records/newest.ts'
 import { Refusal } from '../records/refusal.ts'
-import type { Remembered } from '../records/remember.ts'
 
-/** A person as a record of the kind 'person' holds them. */
-export interface PersonValue {
-	personId: string
-	/** the name of the key slot that the person's passphrase opens */
-	slot: string
-	name: string
-	registration: string
-	role: StaffRole
-	active: boolean
-	pin?: { salt: string; hash: string } | undefined
-}
+export type { PersonValue } from '../../../shared/desk/people/person-record.ts'
 export interface PersonEntry extends PersonValue {
-	recordId: string
+	/** undefined where no record of the person can be read */
+	recordId: string | undefined
 }
 export class PeopleMemory {
 	readonly #byId = new Map<string, PersonEntry>()
+	readonly #standing = new Map<string, Taken<PersonValue>>()
 	/** who is at work; undefined while the records are locked */
 	atWork: PersonEntry | undefined
 
@@ -41,13 +33,35 @@ export class PeopleMemory {
 		if (!this.atWork) throw new Refusal('The records are locked. Unlock them first.')
 		return this.atWork
 	}
-	take({ id, value }: Remembered): void {
-		const person: PersonEntry = { ...(value as PersonValue), recordId: id }
+	take(taken: Taken<PersonValue>): void {
+		const { personId } = taken.value
+		if (!isLater(taken, this.#standing.get(personId))) return
+		this.#standing.set(personId, taken)
+		this.#put({ ...taken.value, recordId: taken.id })
+	}
+	/** Somebody whose entry cannot be read, and who has the key all the same. */
+	standIn(person: PersonValue): void {
+		this.#put({ ...person, recordId: undefined })
+	}
+	/** The version after this one cannot be read: the person may have left, and needs a passphrase. */
+	withoutPin(recordId: string): void {
+		for (const person of this.#byId.values())
+			if (person.recordId === recordId) this.#put({ ...person, pin: undefined })
+	}
+	#put(person: PersonEntry): void {
 		this.#byId.set(person.personId, person)
 		if (this.atWork?.personId === person.personId) this.atWork = person
 	}
+	forget(records: ReadonlySet<string>): void {
+		for (const [personId, { id }] of this.#standing) {
+			if (!records.has(id)) continue
+			this.#standing.delete(personId)
+			this.#byId.delete(personId)
+		}
+	}
 	clear(): void {
 		this.#byId.clear()
+		this.#standing.clear()
 		this.atWork = undefined
 	}
 }

@@ -1,15 +1,11 @@
 /** What is remembered of the players: details, words to search, order, and who was merged. */
 import type { Card } from '../../../shared/contract.ts'
+import type { MergeValue, PlayerValue } from '../../../shared/desk/players/player-record.ts'
 import type { Player } from '../../../shared/engine/visit/visit.ts'
+import { isLater, Newest, type Taken } from '../records/newest.ts'
 import { Refusal } from '../records/refusal.ts'
-import type { Remembered } from '../records/remember.ts'
 import { plain, wordsOfPlayer } from './names.ts'
 
-/** A player as a record of the kind 'player' holds them. */
-export interface PlayerValue {
-	playerId: string
-	player: Player
-}
 export interface PlayerEntry {
 	card: Card
 	player: Player
@@ -21,25 +17,23 @@ export interface PlayerEntry {
 	/** whether the card's last visit was looked up since it may have changed */
 	lastVisitKnown: boolean
 }
-/** A merge as a record of the kind 'merge' holds it. */
-export interface MergeValue {
-	mergeId: string
-	from: string
-	into: string
-	undone: boolean
-	reason: string
-}
-export interface MergeEntry {
-	mergeId: string
-	from: string
-	into: string
+export interface MergeEntry extends MergeValue {
 	recordId: string
+}
+/** The versions of a player's details: those that stand last, and those that another follows. */
+interface Line {
+	heads: Map<string, Taken<PlayerValue>>
+	followed: Set<string>
 }
 /** What finding the records of a player asks for: the player's ids. */
 export type PlayerIds = Pick<PlayersMemory, 'idsOf'>
 
 export class PlayersMemory {
 	readonly #byId = new Map<string, PlayerEntry>()
+	readonly #lines = new Map<string, Line>()
+	/** players that stand at more than one version, not joined since one came */
+	readonly #toJoin = new Set<string>()
+	readonly #mergeWords = new Newest<MergeValue>()
 	readonly #merges = new Map<string, MergeEntry>()
 	#ordered: PlayerEntry[] | undefined
 
@@ -84,8 +78,26 @@ export class PlayersMemory {
 			.sort((left, right) => compareText(left.order, right.order))
 		return this.#ordered
 	}
-	takePlayer({ id, value }: Remembered): void {
-		const { playerId, player } = value as PlayerValue
+	takePlayer(taken: Taken<PlayerValue>): void {
+		const { id, follows } = taken
+		const { playerId, player } = taken.value
+		const { heads, followed } = this.#lineOf(playerId)
+		if (follows !== undefined) {
+			heads.delete(follows)
+			followed.add(follows)
+		}
+		if (followed.has(id)) return
+		const isLast = [...heads.values()].every((head) => isLater(taken, head))
+		heads.set(id, taken)
+		if (heads.size > 1) this.#toJoin.add(playerId)
+		if (isLast) this.#put(playerId, player, id)
+	}
+	#lineOf(playerId: string): Line {
+		const line = this.#lines.get(playerId) ?? { heads: new Map(), followed: new Set() }
+		this.#lines.set(playerId, line)
+		return line
+	}
+	#put(playerId: string, player: Player, recordId: string): void {
 		const known = this.#byId.get(playerId)
 		const card: Card = {
 			playerId,
@@ -100,19 +112,42 @@ export class PlayersMemory {
 		this.#byId.set(playerId, {
 			card,
 			player,
-			recordId: id,
+			recordId,
 			hay: `\n${wordsOfPlayer(card).join('\n')}`,
-			order: `${plain(player.familyName)}\u0000${plain(player.givenName)}\u0000${player.birthDate}`,
+			order: [plain(player.familyName), plain(player.givenName), player.birthDate, playerId].join(
+				'\u0000',
+			),
 			lastVisitKnown: known?.lastVisitKnown ?? false,
 		})
 		this.#ordered = undefined
 	}
-	takeMerge({ id, value }: Remembered): void {
-		const { mergeId, from, into, undone } = value as MergeValue
-		if (undone) this.#merges.delete(mergeId)
-		else this.#merges.set(mergeId, { mergeId, from, into, recordId: id })
-		this.#ordered = undefined
+	/** The players whose versions are to be joined, each named once until another version comes. */
+	toJoin(): string[] {
+		const playerIds = [...this.#toJoin]
+		this.#toJoin.clear()
+		return playerIds
+	}
+	/** An answer came: whatever stands at more than one version is looked at anew. */
+	joinAgain(): void {
+		for (const [playerId, { heads }] of this.#lines) if (heads.size > 1) this.#toJoin.add(playerId)
+	}
+	/** Shows what two places recorded as one. @param recordId the version that the next one follows */
+	showJoined(playerId: string, player: Player, recordId: string): void {
+		this.#put(playerId, player, recordId)
+	}
+	takeMerge(taken: Taken<MergeValue>): void {
+		const { mergeId, from, into } = taken.value
+		this.#mergeWords.take(mergeId, taken)
+		this.#mergesChanged()
 		for (const playerId of [from, into]) this.visitsChanged(playerId)
+	}
+	/** Of merges that two places made both ways round, the one that stands first counts. */
+	#mergesChanged(): void {
+		this.#merges.clear()
+		for (const { id: recordId, value } of this.#mergeWords.inOrder())
+			if (!value.undone && this.rootOf(value.into) !== value.from)
+				this.#merges.set(value.mergeId, { ...value, recordId })
+		this.#ordered = undefined
 	}
 	/** The last visit of a player, and of whoever is shown for it, has to be looked up again. */
 	visitsChanged(playerId: string): void {
@@ -127,15 +162,22 @@ export class PlayersMemory {
 		entry.card.lastVisit = visitDate
 		entry.lastVisitKnown = true
 	}
-	/** Players whose records were destroyed, with the merges into them. */
-	forget(playerIds: readonly string[]): void {
-		for (const [mergeId, merge] of this.#merges)
-			if (playerIds.includes(merge.into)) this.#merges.delete(mergeId)
-		for (const playerId of playerIds) this.#byId.delete(playerId)
-		this.#ordered = undefined
+	/** Forgets the players and merges that these records held. */
+	forget(records: ReadonlySet<string>): void {
+		this.#mergeWords.forget(records)
+		this.#mergesChanged()
+		for (const [playerId, { recordId }] of this.#byId) {
+			if (!records.has(recordId)) continue
+			this.#byId.delete(playerId)
+			this.#lines.delete(playerId)
+			this.#toJoin.delete(playerId)
+		}
 	}
 	clear(): void {
 		this.#byId.clear()
+		this.#lines.clear()
+		this.#toJoin.clear()
+		this.#mergeWords.clear()
 		this.#merges.clear()
 		this.#ordered = undefined
 	}

@@ -1,10 +1,10 @@
 /** Two records shown as one player, and that undone. Nothing is moved or lost. */
 import { randomUUID } from 'node:crypto'
 import type { InputOf, OutputOf } from '../../../shared/contract.ts'
+import type { MergeValue } from '../../../shared/desk/players/player-record.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
 import { Refusal } from '../records/refusal.ts'
-import type { MergeValue } from './memory.ts'
 
 /** @throws Refusal where the two cannot be shown as one */
 export function mergePlayers(
@@ -27,7 +27,7 @@ export function mergePlayers(
 			'One of the two records is on hold. Put the hold on both, or release it, before merging.',
 		)
 	const value: MergeValue = { mergeId: randomUUID(), from, into, undone: false, reason }
-	keep({ kind: 'merge', value, about: into, does: 'merge' })
+	keep({ kind: 'merge', value, about: into })
 	return { mergeId: value.mergeId }
 }
 /** @throws Refusal where the merge is not in force */
@@ -40,6 +40,6 @@ export function unmergePlayers(
 	if (!merge) throw new Refusal('This merge is not in force any more. Open the player again.')
 	const { from, into, recordId } = merge
 	const value: MergeValue = { mergeId, from, into, undone: true, reason }
-	keep({ kind: 'merge', follows: recordId, value, about: into, does: 'merge' })
+	keep({ kind: 'merge', follows: recordId, value, about: into })
 	return {}
 }

@@ -1,10 +1,12 @@
 /** A player's details and what stands on the player's page. */
 import { randomUUID } from 'node:crypto'
 import type { InputOf, OutputOf } from '../../../shared/contract.ts'
+import type { PlayerValue } from '../../../shared/desk/players/player-record.ts'
+import type { Player } from '../../../shared/engine/visit/visit.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
 import { type VisitLine, visitsOf } from '../visits/visits.ts'
-import type { PlayersMemory, PlayerValue } from './memory.ts'
+import type { PlayersMemory } from './memory.ts'
 import { likeness } from './names.ts'
 import { cardOf } from './search.ts'
 
@@ -22,17 +24,31 @@ export function savePlayer(
 ): OutputOf<'players.save'> {
 	const { players } = memory
 	const known = playerId === undefined ? undefined : players.entry(playerId)
-	const value: PlayerValue = { playerId: playerId ?? randomUUID(), player }
-	deps.keep({ kind: 'player', follows: known?.recordId, value, about: value.playerId })
-	const own = players.entry(value.playerId).card
+	const savedId = keepPlayer(deps, { playerId, player, follows: known?.recordId })
+	const own = players.entry(savedId).card
 	const similar = players
 		.ordered()
 		.filter(({ card }) => card.playerId !== own.playerId && likeness(card, own) !== undefined)
 		.slice(0, mostSimilar)
 	return {
-		playerId: value.playerId,
+		playerId: savedId,
 		similar: similar.map((entry) => cardOf(memory, deps, entry)),
 	}
+}
+/** Keeps the details of a player, of somebody new without an id. @returns the player's id */
+export function keepPlayer(
+	{ keep }: Deps,
+	{ playerId = randomUUID(), player, follows }: Saved,
+): string {
+	const value: PlayerValue = { playerId, player }
+	keep({ kind: 'player', follows, value, about: playerId })
+	return playerId
+}
+interface Saved {
+	playerId?: string | undefined
+	player: Player
+	/** the record of the details so far */
+	follows?: string | undefined
 }
 export function openPlayer(
 	{ players, drafts }: Pick<Memory, 'players' | 'drafts'>,

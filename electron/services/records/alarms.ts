@@ -19,6 +19,6 @@ export function settleAlarms(
 	const said = new Set(store.alarms().map(({ says }) => says))
 	if (said.size === 0) throw new Refusal('Nothing waits to be looked into.')
 	store.settleAlarms(reason)
-	memory.warnings = memory.warnings.filter((warning) => !said.has(warning))
+	memory.settled(said)
 	return {}
 }

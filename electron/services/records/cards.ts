@@ -1,41 +1,41 @@
 /** Cards: the short forms of records that lists need without opening the records. */
-import type { SignedVisit } from '../../../shared/contract.ts'
-import type { RemakeCard } from '../../store/store.ts'
-import type { PlayerValue } from '../players/memory.ts'
 
-export interface VisitCard {
-	visitId: string
-	playerId: string
-	visitDate: string
-	signedAt: string
-	version: number
-	/** whether a student signed it: it then awaits a countersignature */
-	student: boolean
-}
-export function visitCard(visit: SignedVisit): VisitCard {
-	return {
-		visitId: visit.visitId,
-		playerId: visit.playerId,
-		visitDate: visit.visit.visitDate,
-		signedAt: visit.signedAt,
-		version: visit.version ?? 1,
-		student: visit.signer?.role === 'student',
-	}
+import type { z } from 'zod'
+import type { KindDefinition } from '../../../shared/desk/ledger/kind.ts'
+import { isKind, kinds, readAs } from '../../../shared/desk/ledger/ledger.ts'
+import { present } from '../../../shared/engine/plain/present.ts'
+import type { RemakeCard, Store } from '../../store/store.ts'
+
+export {
+	type VisitCard,
+	visitCard,
+	visitCardSchema,
+} from '../../../shared/desk/visits/visit-card.ts'
+
+/** The cards that can be read, each with its record; another version may have made others. */
+export function readCards<Card>(
+	schema: z.ZodType<Card>,
+	cards: ReturnType<Store['cardsAbout']>,
+): { record: string; card: Card }[] {
+	return cards.flatMap(({ record, card }) => {
+		const read = schema.safeParse(card)
+		return read.success ? [{ record, card: read.data }] : []
+	})
 }
 /**
- * What the card of a record of the first versions says, which did not hold it itself: from the record
- * and, for a report, from the visit that it follows.
+ * What the card of a record of the first versions says, which did not hold it itself: from the
+ * record and, for a report, from the visit that it follows. Undefined where it cannot be read.
  */
-export const remakeCard: RemakeCard = ({ kind, value, follows }, find) => {
-	if (kind === 'player') return { about: (value as PlayerValue).playerId }
-	if (kind === 'visit') return cardOfVisit(value as SignedVisit)
-	if (kind !== 'report' || follows === undefined) return undefined
-	const visit = find(follows)
-	if (visit?.kind !== 'visit') return undefined
-	const { about, thing } = cardOfVisit(visit.value as SignedVisit)
-	return { about, thing }
-}
-function cardOfVisit(visit: SignedVisit) {
-	const card = visitCard(visit)
-	return { about: card.playerId, thing: card.visitId, card }
+export const remakeCard: RemakeCard = (record, find) => {
+	const { kind, version, value, follows } = record
+	if (!isKind(kind)) return undefined
+	const definition: KindDefinition<unknown> = kinds[kind]
+	const reading = readAs(kind, version, value)
+	if (reading.state !== 'read') return undefined
+	const followed = () => {
+		const before = follows === undefined ? undefined : find(follows)
+		return before && remakeCard(before, find)
+	}
+	const found = definition.foundBy?.(reading.value, followed)
+	return found && present({ about: found.about, thing: found.thing, card: found.card })
 }

@@ -3,6 +3,7 @@ import type { Look } from '../../../shared/desk/workplace/look.ts'
 import type { LwDocument } from '../../../shared/engine/report/document.ts'
 import type { Store } from '../../store/store.ts'
 import type { Keeper } from './keep.ts'
+import type { Opener } from './open.ts'
 
 /** The settings of this PC: nothing personal in them. */
 export interface Settings {
@@ -14,7 +15,7 @@ export type RenderPdf = (
 	document: LwDocument,
 	options?: { password?: string },
 ) => Promise<Uint8Array>
-export interface Deps extends Keeper {
+export interface Deps extends Keeper, Opener {
 	store: Store
 	renderPdf: RenderPdf
 	now: () => Date

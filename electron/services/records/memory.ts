@@ -12,6 +12,7 @@ import { PlayersMemory } from '../players/memory.ts'
 import { SeasonMemory } from '../season/memory.ts'
 import { ShelfMemory } from '../shelf/memory.ts'
 import { DraftsMemory } from '../visits/memory.ts'
+import { Unread } from './unread.ts'
 
 export class Memory {
 	readonly clinic = new ClinicMemory()
@@ -24,11 +25,20 @@ export class Memory {
 	readonly season = new SeasonMemory()
 	readonly outbox = new OutboxMemory()
 	readonly outreach = new OutreachMemory()
-	/** what the person should know about the records, in words */
-	warnings: string[] = []
+	/** records that cannot be read, or not wholly */
+	readonly unread = new Unread()
+	readonly #warnings = new Set<string>()
+	/** What the person should know about the records, in words. */
+	get warnings(): string[] {
+		return [...new Set([...this.#warnings, ...this.unread.words()])]
+	}
 	/** Adds a warning. */
 	readonly warn = (...says: string[]): void => {
-		this.warnings.push(...says)
+		for (const sentence of says) this.#warnings.add(sentence)
+	}
+	/** Takes back warnings that a person has looked into. */
+	settled(said: ReadonlySet<string>): void {
+		for (const sentence of said) this.#warnings.delete(sentence)
 	}
 	/** Forgets everything, as locking does, save which plans are being solved. */
 	clear(): void {
@@ -41,6 +51,7 @@ export class Memory {
 		this.drafts.clear()
 		this.outbox.clear()
 		this.outreach.clear()
-		this.warnings = []
+		this.unread.clear()
+		this.#warnings.clear()
 	}
 }

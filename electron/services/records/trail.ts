@@ -1,17 +1,19 @@
 /** The audit trail for the screens: the clinic's own, and beside it what laptops brought home. */
 import type { InputOf, OutputOf } from '../../../shared/contract.ts'
+import { readValue } from '../../../shared/desk/ledger/ledger.ts'
+import { unreadableWords } from '../../../shared/desk/ledger/words.ts'
 import type { AuditRow } from '../../../shared/desk/records/audit.ts'
 import {
 	type AwayRow,
 	type AwayTrail,
 	awayProblems,
 	awayRows,
-	awayTrailSchema,
 } from '../../../shared/desk/records/away-trail.ts'
 import { destroyedLines } from '../backups/retention.ts'
 import { auditCsv } from './audit-csv.ts'
 import type { Deps } from './deps.ts'
 import type { Memory } from './memory.ts'
+import { readRecord } from './open.ts'
 
 const named =
 	({ people }: Pick<Memory, 'people'>) =>
@@ -20,8 +22,8 @@ const named =
 		person: people.nameOf(row.personId) ?? row.personId ?? '',
 	})
 const bare = ({ link: _, ...row }: AwayRow): Omit<AwayRow, 'link'> => row
-const sectionsOf = ({ store }: Deps): AwayTrail[] =>
-	store.load(['trail']).records.map((record) => awayTrailSchema.parse(record.value))
+const sectionsOf = ({ openAll }: Deps): AwayTrail[] =>
+	openAll('trail').records.map((record) => record.value)
 const laptopsOf = (trails: readonly AwayTrail[]): string[] =>
 	[...new Set(trails.map((trail) => trail.workstationId))].sort()
 function placesOf(trails: readonly AwayTrail[]) {
@@ -65,12 +67,11 @@ export function verifyTrail(deps: Deps): OutputOf<'audit.verify'> {
 	const { rows, problems } = store.verify(
 		new Set(destroyedLines(store).flatMap((line) => line.recordIds)),
 	)
-	const { damaged } = store.load(['trail'])
 	const trails = sectionsOf(deps)
 	const result = {
 		rows,
 		awayRows: placesOf(trails).reduce((sum, place) => sum + place.rows, 0),
-		problems: [...problems, ...damaged, ...awayProblems(trails)],
+		problems: [...new Set([...problems, ...unreadProblems(store), ...awayProblems(whole(store))])],
 	}
 	store.audit({
 		function: 'verify',
@@ -79,6 +80,25 @@ export function verifyTrail(deps: Deps): OutputOf<'audit.verify'> {
 	})
 	return result
 }
+/** A sentence for each record that is damaged, or that this version cannot read. */
+function unreadProblems(store: Deps['store']): string[] {
+	const problems: string[] = []
+	store.each(
+		store.kinds(),
+		(record) => {
+			const reading = readValue(record.kind, record.version, record.value)
+			if (reading.state !== 'read') problems.push(unreadableWords(record, reading))
+		},
+		problems,
+	)
+	return problems
+}
+/** The sections whose links can be checked: each link is made over all that its row says. */
+const whole = (store: Deps['store']): AwayTrail[] =>
+	store.load(['trail']).records.flatMap((record) => {
+		const reading = readRecord('trail', record)
+		return reading.state === 'read' && reading.unknown.length === 0 ? [reading.value] : []
+	})
 export function exportTrail(memory: Pick<Memory, 'people'>, deps: Deps): OutputOf<'audit.export'> {
 	const { store } = deps
 	const trails = sectionsOf(deps)

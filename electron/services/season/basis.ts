@@ -1,5 +1,4 @@
 /** What a plan rests on: pairs and findings of the open draft, else of the latest signed visit. */
-import { draftContentSchema, signedVisitSchema } from '../../../shared/contract.ts'
 import { dayHere } from '../../../shared/desk/workplace/local-day.ts'
 import { assess } from '../../../shared/engine/assess.ts'
 import { stillBlocked } from '../../../shared/engine/insert/decided.ts'
@@ -12,7 +11,7 @@ import type { Visit } from '../../../shared/engine/visit/visit.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
 import { Refusal } from '../records/refusal.ts'
-import type { DraftValue } from '../visits/memory.ts'
+import { storedContent } from '../visits/drafts.ts'
 import { earlierVisits, visitsOf } from '../visits/visits.ts'
 
 type Needs = Pick<Memory, 'players' | 'drafts'>
@@ -27,9 +26,9 @@ function openDraft({ players, drafts }: Needs, deps: Deps, playerId: string): Ba
 	const [open] = drafts.of(players.idsOf(playerId))
 	if (!open) return undefined
 	const [draftId, { amends }] = open
-	const draft = deps.store.draft(draftId)
-	if (!draft) return undefined
-	const { visit, decisions } = draftContentSchema.parse((draft.value as DraftValue).content)
+	const content = storedContent(deps, draftId)
+	if (!content) return undefined
+	const { visit, decisions } = content
 	return {
 		from: 'draft',
 		visit: { ...visit, player: players.entry(playerId).player },
@@ -44,7 +43,7 @@ function latestSigned(
 ): Basis | undefined {
 	const latest = visitsOf(players, deps, playerId).find((line) => !line.inError)
 	if (!latest) return undefined
-	const { visit, decisions } = signedVisitSchema.parse(deps.store.read(latest.record).value)
+	const { visit, decisions } = deps.openRecord('visit', latest.record).value
 	return {
 		from: 'visit',
 		visit: { ...visit, player: players.entry(playerId).player },

@@ -1,47 +1,25 @@
 /** What is kept of a player's season: seasons, plans and calendars, each following the last. */
-import type { Change } from '../../../shared/engine/season/difference.ts'
-import { type Plan, planSchema } from '../../../shared/engine/season/plan-file.ts'
-import { type Season, seasonSchema } from '../../../shared/engine/visit/visit.ts'
+import { z } from 'zod'
+import type { SeasonValue } from '../../../shared/desk/season/season-record.ts'
+import type { Season } from '../../../shared/engine/visit/visit.ts'
 import type { PlayerIds } from '../players/memory.ts'
+import { readCards } from '../records/cards.ts'
 import type { Deps } from '../records/deps.ts'
+import { Refusal } from '../records/refusal.ts'
 
-interface SeasonValue {
-	what: 'season'
-	playerId: string
-	season: Season
-}
-interface PlanValue {
-	what: 'plan'
-	playerId: string
-	/** record of the season it was made for */
-	season: string
-	/** digest of what of the visit it rests on */
-	basis: string
-	plan: Plan
-	changes: Change[]
-}
-interface CalendarValue {
-	what: 'calendar'
-	playerId: string
-	text: string
-}
-type Value = SeasonValue | PlanValue | CalendarValue
+type What = SeasonValue['what']
+type ValueOfSort<Sort extends What> = Extract<SeasonValue, { what: Sort }>
+const cardSchema = z.object({ what: z.string() })
 
 /**
  * The records of one sort in order of writing; where players were merged, those of the record that
  * stands come first.
  */
-function recordsOf(
-	players: PlayerIds,
-	{ store }: Deps,
-	playerId: string,
-	what: Value['what'],
-): string[] {
+function recordsOf(players: PlayerIds, { store }: Deps, playerId: string, what: What): string[] {
 	for (const id of players.idsOf(playerId)) {
-		const found = store
-			.cardsAbout('season', id)
-			.filter(({ card }) => (card as { what: Value['what'] }).what === what)
-			.map((card) => card.record)
+		const found = readCards(cardSchema, store.cardsAbout('season', id))
+			.filter(({ card }) => card.what === what)
+			.map(({ record }) => record)
 		if (found.length > 0) return found
 	}
 	return []
@@ -51,10 +29,10 @@ export const lastRecord = (
 	players: PlayerIds,
 	deps: Deps,
 	playerId: string,
-	what: Value['what'],
+	what: What,
 ): string | undefined => recordsOf(players, deps, playerId, what).at(-1)
 /** Keeps a value as a record that follows the last of its sort. @returns its id */
-export const keepNext = ({ keep }: Deps, value: Value, follows: string | undefined): string =>
+export const keepNext = ({ keep }: Deps, value: SeasonValue, follows: string | undefined): string =>
 	keep({
 		kind: 'season',
 		follows,
@@ -63,6 +41,20 @@ export const keepNext = ({ keep }: Deps, value: Value, follows: string | undefin
 		card: { what: value.what },
 		does: value.what === 'calendar' ? 'export' : undefined,
 	})
+/** @throws Refusal in words where the record cannot be read, or is of another sort */
+function openSort<Sort extends What>(
+	{ openRecord }: Deps,
+	record: string,
+	what: Sort,
+): { value: ValueOfSort<Sort>; at: string } {
+	const { value, at } = openRecord('season', record)
+	const isSort = (any: SeasonValue): any is ValueOfSort<Sort> => any.what === what
+	if (isSort(value)) return { value, at }
+	throw new Refusal(
+		`Record ${record} is not the ${what} that its card says. Nothing was changed: restore it from ` +
+			'a backup.',
+	)
+}
 /** The season as it was saved last. */
 export function lastSeason(
 	players: PlayerIds,
@@ -71,12 +63,11 @@ export function lastSeason(
 ): { season: Season; record: string } | undefined {
 	const record = lastRecord(players, deps, playerId, 'season')
 	if (record === undefined) return undefined
-	const { season } = deps.store.read(record).value as SeasonValue
-	return { record, season: seasonSchema.parse(season) }
+	return { record, season: openSort(deps, record, 'season').value.season }
 }
 /** A plan as it was kept, with the number of plans so far as its version. */
 export interface KeptPlan {
-	value: PlanValue
+	value: ValueOfSort<'plan'>
 	record: string
 	at: string
 	version: number
@@ -86,14 +77,7 @@ export function lastPlan(players: PlayerIds, deps: Deps, playerId: string): Kept
 	const records = recordsOf(players, deps, playerId, 'plan')
 	const record = records.at(-1)
 	if (record === undefined) return undefined
-	const stored = deps.store.read(record)
-	const value = stored.value as PlanValue
-	return {
-		value: { ...value, plan: planSchema.parse(value.plan) },
-		record,
-		at: stored.at,
-		version: records.length,
-	}
+	return { ...openSort(deps, record, 'plan'), record, version: records.length }
 }
 /** The calendar that was given out last. */
 export function lastCalendar(
@@ -103,5 +87,5 @@ export function lastCalendar(
 ): { text: string; record: string } | undefined {
 	const record = lastRecord(players, deps, playerId, 'calendar')
 	if (record === undefined) return undefined
-	return { record, text: (deps.store.read(record).value as CalendarValue).text }
+	return { record, text: openSort(deps, record, 'calendar').value.text }
 }

@@ -7,7 +7,7 @@ import { openProtocol } from '../../../shared/engine/protocol/protocol.ts'
 import type { Plan } from '../../../shared/engine/season/plan-file.ts'
 import { lettersOf } from '../../../shared/engine/season/problem/letters.ts'
 import { ageYears } from '../../../shared/engine/visit/age.ts'
-import { type Season, seasonSchema } from '../../../shared/engine/visit/visit.ts'
+import type { Season } from '../../../shared/engine/visit/visit.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
 import { Refusal } from '../records/refusal.ts'
@@ -125,6 +125,6 @@ export function saveSeason(
 	checkExceptions(season)
 	checkPattern(season)
 	return {
-		savedAs: keepNext(deps, { what: 'season', playerId, season: seasonSchema.parse(season) }, last),
+		savedAs: keepNext(deps, { what: 'season', playerId, season }, last),
 	}
 }

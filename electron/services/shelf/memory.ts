@@ -1,25 +1,25 @@
 /** What is remembered of the shelf. */
-import { parseShelf, type Shelf } from '../../../shared/engine/visit/shelf.ts'
-import type { Remembered } from '../records/remember.ts'
+import type { Shelf } from '../../../shared/engine/visit/shelf.ts'
+import { Latest, type Taken } from '../records/newest.ts'
 
 export class ShelfMemory {
-	/** what can be bought locally; undefined until a shelf is saved */
-	shelf: Shelf | undefined
-	/** the record that holds it; what is saved next follows it */
-	recordId: string | undefined
+	readonly #shelf = new Latest<Shelf>()
 
-	take({ id, value }: Remembered, warn: (says: string) => void): void {
-		const read = parseShelf(value)
-		if (read.ok) this.shelf = read.value
-		else
-			warn(
-				'The newest shelf cannot be read. The one before it is shown, if there is one: open ' +
-					'Shelf and save it again.',
-			)
-		this.recordId = id
+	/** What can be bought locally; undefined until a shelf is saved. */
+	get shelf(): Shelf | undefined {
+		return this.#shelf.value
+	}
+	/** The record that holds it; what is saved next follows it. */
+	get recordId(): string | undefined {
+		return this.#shelf.recordId
+	}
+	take(taken: Taken<Shelf>): void {
+		this.#shelf.take(taken)
+	}
+	forget(records: ReadonlySet<string>): void {
+		this.#shelf.forget(records)
 	}
 	clear(): void {
-		this.shelf = undefined
-		this.recordId = undefined
+		this.#shelf.clear()
 	}
 }

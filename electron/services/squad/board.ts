@@ -1,13 +1,14 @@
 /** The board of a screening day: where each player is, and what is still to do. */
 import type { InputOf, OutputOf } from '../../../shared/contract.ts'
 import { type BoardInput, boardRow, doubledNumbers } from '../../../shared/desk/squad/board.ts'
+import type { MarkValue, MemberValue } from '../../../shared/desk/squad/squad-record.ts'
 import { stations } from '../../../shared/desk/squad/stations.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
 import { Refusal } from '../records/refusal.ts'
 import { storedContent } from '../visits/drafts.ts'
 import { visitsOf } from '../visits/visits.ts'
-import { type Day, dayOf, type MarkValue, type MemberValue } from './day.ts'
+import { type Day, dayOf } from './day.ts'
 
 /** What the board looks at. */
 export type BoardNeeds = Pick<Memory, 'drafts' | 'players'>

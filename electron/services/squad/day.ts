@@ -1,30 +1,9 @@
 /** Screening days as they stand in the records: who is on the board, and where each was last. */
 import type { OutputOf } from '../../../shared/contract.ts'
-import type { Presence } from '../../../shared/desk/squad/board.ts'
-import type { StationId } from '../../../shared/desk/squad/stations.ts'
+import type { MarkValue, MemberValue } from '../../../shared/desk/squad/squad-record.ts'
 import type { Deps } from '../records/deps.ts'
 import { Refusal } from '../records/refusal.ts'
 
-/**
- * Every entry is about one player, so that it travels and ends with the player.
- */
-export interface MemberValue {
-	what: 'member'
-	squadId: string
-	team: string
-	day: string
-	playerId: string
-	number: string
-}
-export interface MarkValue {
-	what: 'mark'
-	squadId: string
-	playerId: string
-	presence: Presence
-	at?: StationId | undefined
-	reason?: string | undefined
-	time: string
-}
 export interface Day {
 	squadId: string
 	team: string
@@ -33,11 +12,9 @@ export interface Day {
 	/** the last mark of each player */
 	marks: Map<string, MarkValue>
 }
-function daysOf({ store }: Deps): Map<string, Day> {
+function daysOf({ openAll }: Deps): Map<string, Day> {
 	const days = new Map<string, Day>()
-	const values = store
-		.load(['squad'])
-		.records.map((record) => record.value as MemberValue | MarkValue)
+	const values = openAll('squad').records.map((record) => record.value)
 	for (const value of values) if (value.what === 'member') addMember(days, value)
 	for (const value of values)
 		if (value.what === 'mark') days.get(value.squadId)?.marks.set(value.playerId, value)

@@ -2,10 +2,10 @@
 import { renameSync, rmSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import type { InputOf, OutputOf } from '../../../shared/contract.ts'
-import type { Assessment } from '../../../shared/engine/findings/assessment.ts'
 import { guardianSummary } from '../../../shared/engine/report/guardian.ts'
 import { ageYears } from '../../../shared/engine/visit/age.ts'
 import { folderToWrite, writeTrouble } from '../clinic/places.ts'
+import { assessmentOf } from '../records/assessment.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
 import { Refusal } from '../records/refusal.ts'
@@ -165,7 +165,7 @@ function guardianPage(deps: Deps, visitId: string): Promise<Uint8Array> {
 	const signed = openVisit(deps, { visitId })
 	const page = guardianSummary({
 		visit: signed.visit,
-		assessment: signed.assessment as Assessment,
+		assessment: assessmentOf(signed),
 		decisions: signed.decisions,
 		clinic: signed.clinic,
 		signedAt: signed.signedAt,

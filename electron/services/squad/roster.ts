@@ -4,16 +4,17 @@ import Papa from 'papaparse'
 import type { InputOf, OutputOf } from '../../../shared/contract.ts'
 import type { NewConsent, Purpose } from '../../../shared/desk/records/consent.ts'
 import { type Roster, rosterFromCells } from '../../../shared/desk/squad/roster.ts'
+import type { MemberValue } from '../../../shared/desk/squad/squad-record.ts'
 import { dayHere } from '../../../shared/desk/workplace/local-day.ts'
 import { ageYears } from '../../../shared/engine/visit/age.ts'
-import { recordConsent } from '../people/consents.ts'
+import { keepConsent, recordConsent } from '../people/consents.ts'
 import type { PlayersMemory } from '../players/memory.ts'
 import { likeness } from '../players/names.ts'
-import { savePlayer } from '../players/players.ts'
+import { keepPlayer } from '../players/players.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
 import { Refusal } from '../records/refusal.ts'
-import { dayOf, type MemberValue } from './day.ts'
+import { dayOf } from './day.ts'
 
 type RosterRow = Roster['rows'][number]
 type RosterPlayer = RosterRow['player']
@@ -88,10 +89,12 @@ export function createSquad(
 	if (into !== undefined) refuseTakenNumbers(deps, into, roster.rows)
 	deps.store.together(() => {
 		for (const { row, number, player, consents } of roster.rows) {
-			const playerId = playerOnRecord(memory, deps, player, same[String(row)])
+			const known = onRecord(memory, same[String(row)])
+			const playerId = known ?? keepPlayer(deps, { player })
 			for (const purpose of consents) {
-				const consent = consentOf(purpose as Purpose, player, team, day, deps, ages.adultYears)
-				recordConsent(memory, deps, { playerId, consent })
+				const consent = consentOf(purpose, player, team, day, deps, ages.adultYears)
+				if (known === undefined) keepConsent(deps, playerId, consent, undefined)
+				else recordConsent(memory, deps, { playerId, consent })
 			}
 			const value: MemberValue = { what: 'member', squadId, team, day, playerId, number }
 			deps.keep({ kind: 'squad', value, about: playerId })
@@ -141,15 +144,16 @@ function refuseTakenNumbers(deps: Deps, squadId: string, rows: readonly RosterRo
 			})),
 		)
 }
-/** @param answer a player on record, or 'new'; undefined where nobody is like this one */
-function playerOnRecord(
-	memory: Pick<Memory, 'drafts' | 'players'>,
-	deps: Deps,
-	player: RosterPlayer,
+/**
+ * The player on record that a row is; undefined for somebody new.
+ * @param answer a player on record, or 'new'; undefined where nobody is like this one
+ */
+function onRecord(
+	{ players }: Pick<Memory, 'players'>,
 	answer: string | undefined,
-): string {
-	if (answer === undefined || answer === 'new') return savePlayer(memory, deps, { player }).playerId
-	return memory.players.entry(answer).card.playerId
+): string | undefined {
+	if (answer === undefined || answer === 'new') return undefined
+	return players.entry(answer).card.playerId
 }
 const nameOf = (player: RosterPlayer) => `${player.givenName} ${player.familyName}`
 /** To whom a consent on the roster is given, by what it is for; to nobody named where absent. */

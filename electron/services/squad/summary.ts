@@ -2,7 +2,6 @@
 import type { InputOf, OutputOf } from '../../../shared/contract.ts'
 import { dayHere } from '../../../shared/desk/workplace/local-day.ts'
 import { assess } from '../../../shared/engine/assess.ts'
-import type { Assessment } from '../../../shared/engine/findings/assessment.ts'
 import { clubFields } from '../../../shared/engine/report/club.ts'
 import type { LwDocument } from '../../../shared/engine/report/document.ts'
 import { type SquadMember, squadForClinician } from '../../../shared/engine/report/squad.ts'
@@ -10,6 +9,7 @@ import { squadForClub } from '../../../shared/engine/report/squad-for-club.ts'
 import { noDecisions } from '../../../shared/engine/visit/decisions.ts'
 import type { Visit } from '../../../shared/engine/visit/visit.ts'
 import { checkConsent } from '../people/consents.ts'
+import { assessmentOf } from '../records/assessment.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
 import { pdfOf } from '../visits/drawing.ts'
@@ -75,8 +75,8 @@ function forClinician(memory: Needs, deps: Deps, board: Board): Summary {
 	return { document: squadForClinician(members, letterhead, on, board.team), leftOut }
 }
 function signedMember(deps: Deps, visitId: string): SquadMember {
-	const { visit, assessment, decisions } = openVisit(deps, { visitId })
-	return { visit, assessment: assessment as Assessment, decisions }
+	const signed = openVisit(deps, { visitId })
+	return { visit: signed.visit, assessment: assessmentOf(signed), decisions: signed.decisions }
 }
 /** A player nobody assessed that day: an empty visit. */
 function unseenMember({ players, clinic }: Needs, board: Board, playerId: string): SquadMember {

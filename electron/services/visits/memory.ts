@@ -1,4 +1,5 @@
 /** What is remembered of open drafts. They are no records: they are saved over, and end. */
+import { z } from 'zod'
 import type { Visit } from '../../../shared/engine/visit/visit.ts'
 
 /** What makes a draft the next version of a signed visit. */
@@ -17,6 +18,13 @@ export interface DraftValue {
 	}
 	amends?: Amends | undefined
 }
+/** As much of a draft as lists show, whichever version wrote it. */
+export const draftOutlineSchema = z.object({
+	playerId: z.string(),
+	content: z.object({ visit: z.object({ visitDate: z.string() }) }),
+	amends: z.object({ visitId: z.string(), reason: z.string() }).optional(),
+})
+type DraftOutline = z.infer<typeof draftOutlineSchema>
 /** A draft as lists show it. */
 export interface OpenDraft {
 	playerId: string
@@ -35,7 +43,7 @@ export class DraftsMemory {
 	of(playerIds: readonly string[]): [draftId: string, draft: OpenDraft][] {
 		return [...this.#byId].filter(([, draft]) => playerIds.includes(draft.playerId))
 	}
-	take(draftId: string, { playerId, content, amends }: DraftValue, savedAt: string): void {
+	take(draftId: string, { playerId, content, amends }: DraftOutline, savedAt: string): void {
 		const { visitDate } = content.visit
 		this.#byId.set(draftId, { playerId, visitDate, savedAt, amends })
 	}

@@ -1,15 +1,15 @@
 /** Signed visits as they stand in the records: which there are, and the versions of each. */
+import { z } from 'zod'
 import {
 	type InputOf,
 	type OutputOf,
 	type SignedVisit,
 	signedVisitSchema,
-	type VisitNote,
 } from '../../../shared/contract.ts'
 import { need } from '../../../shared/engine/plain/need.ts'
 import type { Visit } from '../../../shared/engine/visit/visit.ts'
 import type { PlayerIds } from '../players/memory.ts'
-import type { VisitCard } from '../records/cards.ts'
+import { readCards, type VisitCard, visitCardSchema } from '../records/cards.ts'
 import type { Deps } from '../records/deps.ts'
 import { Refusal } from '../records/refusal.ts'
 
@@ -24,18 +24,17 @@ export interface VisitLine {
 	/** whether a student signed it and nobody has countersigned this version */
 	awaits: boolean
 }
-interface NoteCard {
-	visitId: string
-	what: VisitNote['what']
-	version: number
-}
+const noteCardSchema = z.object({ visitId: z.string(), what: z.string(), version: z.number() })
+type NoteCard = z.infer<typeof noteCardSchema>
 /** The latest version of each visit of a player, newest visit first. */
 export function visitsOf(players: PlayerIds, { store }: WithStore, playerId: string): VisitLine[] {
 	const lines = new Map<string, VisitLine>()
 	for (const id of players.idsOf(playerId)) {
-		const notes = store.cardsAbout('visit-note', id).map((note) => note.card as NoteCard)
-		for (const { record, card } of store.cardsAbout('visit', id)) {
-			const visit = card as VisitCard
+		const notes = readCards(noteCardSchema, store.cardsAbout('visit-note', id))
+		for (const { record, card: visit } of readCards(
+			visitCardSchema,
+			store.cardsAbout('visit', id),
+		)) {
 			const known = lines.get(visit.visitId)
 			if (known && known.card.version > visit.version) continue
 			lines.set(visit.visitId, lineOf(visit, record, notes))
@@ -43,8 +42,8 @@ export function visitsOf(players: PlayerIds, { store }: WithStore, playerId: str
 	}
 	return [...lines.values()].sort(newestFirst)
 }
-function lineOf(card: VisitCard, record: string, notes: readonly NoteCard[]): VisitLine {
-	const own = notes.filter((note) => note.visitId === card.visitId)
+function lineOf(card: VisitCard, record: string, notes: readonly { card: NoteCard }[]): VisitLine {
+	const own = notes.map((note) => note.card).filter((note) => note.visitId === card.visitId)
 	const countersigned = own.some(
 		(note) => note.what === 'countersign' && note.version === card.version,
 	)
@@ -66,9 +65,7 @@ export interface VisitVersion {
 }
 /** The versions of a visit in their order, at least one. @throws Refusal where there is none */
 export function versionsOf({ store }: WithStore, visitId: string): VisitVersion[] {
-	const versions = store
-		.cardsOf('visit', visitId)
-		.map(({ record, card }) => ({ record, card: card as VisitCard }))
+	const versions = readCards(visitCardSchema, store.cardsOf('visit', visitId))
 	if (versions.length === 0) throw new Refusal('This visit is not in the records.')
 	return versions.sort((left, right) => left.card.version - right.card.version)
 }

@@ -1,4 +1,5 @@
 /** What a line of the list after a restore says, and what its choices are called. */
+import { kindWords } from '../ledger/words.ts'
 import { numberOf, type OutboxItem } from '../outbox/item.ts'
 import type { Consent } from '../records/consent.ts'
 import { purposes } from '../records/consent.ts'
@@ -137,7 +138,7 @@ const damagedAs: Record<Damage['what'], string> = {
 const subjectOf = ({ id, kind, what }: Damage, day: string): string =>
 	what === 'draft'
 		? `The draft ${id}`
-		: `Record ${id} (${[kind, day].filter(Boolean).join(' of ')})`
+		: `Record ${id} (${[kindWords(kind), day].filter(Boolean).join(' of ')})`
 
 /** @param older the newest older backup that still has it whole; undefined where none has */
 export function damagedHere(damage: Damage, day: string, older: string | undefined): string {

@@ -2,16 +2,8 @@
 import { z } from 'zod'
 import { call, clinicians, treating } from '../workplace/call.ts'
 import { filePath, id, nothing, secret } from '../workplace/shapes.ts'
+import { mergeCountsSchema } from './merge-counts.ts'
 
-const mergeCounts = z.strictObject({
-	in: z.number(),
-	added: z.number(),
-	already: z.number(),
-	quarantined: z.number(),
-	heldBack: z.number(),
-	before: z.number(),
-	after: z.number(),
-})
 const mergeDuplicates = z.array(
 	z.strictObject({
 		playerId: z.string(),
@@ -41,7 +33,7 @@ const mergeResult = z.strictObject({
 			visits: z.number(),
 		}),
 	),
-	counts: mergeCounts,
+	counts: mergeCountsSchema,
 	receipt: z.string(),
 	drafts: z.number(),
 	draftsBoth: mergeDraftsBoth,
@@ -99,7 +91,7 @@ export const outreachCalls = {
 					packId: z.string(),
 					at: z.string(),
 					by: z.string(),
-					counts: mergeCounts,
+					counts: mergeCountsSchema,
 					trailRows: z.number(),
 					receipt: z.string(),
 					duplicates: mergeDuplicates,

@@ -3,6 +3,7 @@
  * the end of their lines, and what is to be asked.
  */
 import { canonicalJson as canonical } from '../../engine/plain/canonical.ts'
+import { kindsWhere } from '../ledger/ledger.ts'
 import { type Carried, inOrder } from './carried.ts'
 
 export type Version = Pick<Carried, 'id' | 'follows' | 'origin' | 'tick' | 'at' | 'value'>
@@ -55,9 +56,9 @@ export interface Joining {
  * until then the later in the common order is shown.
  * @param field picks the object whose fields count out of a record's value
  */
-export function joinFields(
-	versions: readonly Version[],
-	field: (value: unknown) => Record<string, unknown>,
+export function joinFields<V extends Version>(
+	versions: readonly V[],
+	field: (value: V['value']) => Record<string, unknown>,
 	joined: Joined = new Set(),
 ): Joining {
 	const heads = headsOf(versions, joined)
@@ -70,7 +71,7 @@ export function joinFields(
 	const value: Record<string, unknown> = {}
 	const questions: FieldQuestion[] = []
 	for (const key of [...keys].sort()) {
-		const tells = (version: Version): string => canonical(field(version.value)[key] ?? null)
+		const tells = (version: V): string => canonical(field(version.value)[key] ?? null)
 		const changed = heads.filter(
 			(head) => base === undefined || tells(head) !== canonical(before[key] ?? null),
 		)
@@ -155,7 +156,7 @@ function contested(group: readonly ConsentVersion[], joined: Joined): ContestedC
 	]
 }
 /** Kinds whose versions follow each other and of which one counts. */
-const chained: readonly string[] = ['clinic', 'settings', 'shelf', 'protocol', 'season', 'visit']
+const chained: readonly string[] = kindsWhere((kind) => kind.chained)
 export interface Fork {
 	kind: string
 	after: string

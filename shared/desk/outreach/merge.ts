@@ -11,6 +11,9 @@ import {
 	type Joining,
 	joinFields,
 } from './heads.ts'
+import type { MergeCounts } from './merge-counts.ts'
+
+export type { MergeCounts } from './merge-counts.ts'
 
 /** What makes a record the same in every store: all of it but its card. */
 export const recordDigest = (record: Carried): string => digestOf({ ...record, card: null })
@@ -40,19 +43,6 @@ export function draftStep(
 	if (home === coming || (coming === base && home === undefined)) return 'same'
 	if (home === undefined || home === base) return 'take'
 	return coming === base ? 'keep' : 'both'
-}
-/**
- * Counts that are shown and kept. What came in is what was added, already there, put aside or held
- * back.
- */
-export interface MergeCounts {
-	in: number
-	added: number
-	already: number
-	quarantined: number
-	heldBack: number
-	before: number
-	after: number
 }
 /** Whether nothing that came is unaccounted for, and nothing went that was here. */
 export const countsAgree = (counts: MergeCounts): boolean =>
@@ -172,6 +162,6 @@ function byKey(
 	}
 	return [...groups].sort(([first], [second]) => (first < second ? -1 : 1))
 }
-/** The details in the value of a player's record. */
+/** The details in the value of a player's record. @internal */
 export const playerOf = (value: unknown): Record<string, unknown> =>
 	(value as { player: Record<string, unknown> }).player

@@ -1,4 +1,6 @@
 /** What changed between two versions of a signed visit, and who still holds the earlier one. */
+import { z } from 'zod'
+
 export interface Difference {
 	path: string
 	before: string
@@ -34,12 +36,13 @@ export function differences(was: unknown, is: unknown, path = ''): Difference[] 
 		: [{ path: path || '(all)', before: shown(before), after: shown(after) }]
 }
 /** A version of a report that someone was given. */
-export interface HandedOver {
-	recipient: string
-	channel: string
-	version: number
-	at: string
-}
+export const handedOverSchema = z.object({
+	recipient: z.string(),
+	channel: z.string(),
+	version: z.number(),
+	at: z.string(),
+})
+export type HandedOver = z.infer<typeof handedOverSchema>
 /**
  * Recipients of an earlier version who have not been given the latest: each once, with the last
  * version they hold.

@@ -2,7 +2,8 @@
 import type { Visit } from '../../engine/visit/visit.ts'
 import { missingAt, type StationId, stations } from './stations.ts'
 
-export type Presence = 'expected' | 'here' | 'absent' | 'refused'
+export const presences = ['expected', 'here', 'absent', 'refused'] as const
+type Presence = (typeof presences)[number]
 export interface BoardInput {
 	playerId: string
 	number: string

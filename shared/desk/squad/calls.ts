@@ -2,7 +2,7 @@
 import { z } from 'zod'
 import { call, clinicians, desk, staff } from '../workplace/call.ts'
 import { filePath, id, nothing, pdf } from '../workplace/shapes.ts'
-import type { BoardRow } from './board.ts'
+import { type BoardRow, presences } from './board.ts'
 import { stationIds } from './stations.ts'
 
 export const squadCalls = {
@@ -78,7 +78,7 @@ export const squadCalls = {
 		z.strictObject({
 			squadId: id,
 			playerId: id,
-			presence: z.enum(['expected', 'here', 'absent', 'refused']),
+			presence: z.enum(presences),
 			at: z.enum(stationIds).optional(),
 			reason: z.string().trim().max(300).optional(),
 		}),

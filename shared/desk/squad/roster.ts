@@ -6,7 +6,7 @@ import type { z } from 'zod'
 import { ageYears } from '../../engine/visit/age.ts'
 import { sexes } from '../../engine/visit/terms.ts'
 import { type Player, playerSchema } from '../../engine/visit/visit.ts'
-import { defaultAges, purposeNames } from '../records/consent.ts'
+import { defaultAges, type Purpose, purposeNames, purposes } from '../records/consent.ts'
 import { type DayOrder, dayOrderOf, isoOf } from './roster-dates.ts'
 
 interface RosterRow {
@@ -14,7 +14,7 @@ interface RosterRow {
 	number: string
 	player: Player
 	/** purposes consented to on the form */
-	consents: string[]
+	consents: Purpose[]
 }
 interface RosterProblem {
 	row: number
@@ -187,7 +187,7 @@ function readLine(line: Line, reading: Reading): RosterRow | { problems: RosterP
 	if (!read.success && problems.length === 0)
 		for (const issue of read.error.issues) note(issue.path.join('.'), issueWords(line, issue))
 	return read.success && problems.length === 0
-		? { row, number, player: read.data, consents }
+		? { row, number, player: read.data, consents: consents.filter(isPurpose) }
 		: { problems }
 }
 /** Notes the number as given where it can stand. */
@@ -204,8 +204,9 @@ function numberProblem(
 	return undefined
 }
 const consentsOf = (cell: string): string[] => cell.split(/[;|,\s]+/).filter(Boolean)
+const isPurpose = (name: string): name is Purpose => Object.hasOwn(purposes, name)
 const purposeProblem = (purpose: string): string | undefined =>
-	(purposeNames as readonly string[]).includes(purpose)
+	isPurpose(purpose)
 		? undefined
 		: `no such purpose, given "${purpose}", allowed: ${purposeNames.join(', ')}`
 

@@ -1,6 +1,6 @@
 /** The calls about drafts, signed visits and their reports. */
 import { z } from 'zod'
-import { clinicSchema } from '../../engine/report/clinic.ts'
+import { clinicRecordSchema, clinicSchema } from '../../engine/report/clinic.ts'
 import { decisionsSchema } from '../../engine/visit/decisions.ts'
 import { visitSchema } from '../../engine/visit/visit.ts'
 import { call, clinicians, desk, staff, treating } from '../workplace/call.ts'
@@ -41,6 +41,8 @@ export const signedVisitSchema = z.strictObject({
 	signer: z.strictObject({ personId: z.string(), role: z.string() }).optional(),
 })
 export type SignedVisit = z.infer<typeof signedVisitSchema>
+/** The same as a record holds it: the letterhead of whichever version signed it. */
+export const signedVisitRecordSchema = signedVisitSchema.extend({ clinic: clinicRecordSchema })
 const draft = z.strictObject({
 	draftId: id,
 	playerId: id,

@@ -2,8 +2,7 @@
 import { z } from 'zod'
 import { textProblems } from '../words/speak.ts'
 
-/** The format of the clinic file, version 1. */
-export const clinicSchema = z.strictObject({
+const letterhead = {
 	format: z.literal('lastwright-clinic'),
 	version: z.literal(1),
 	name: z.string().trim().min(1).max(120).meta({ title: 'Clinic name' }),
@@ -29,15 +28,34 @@ export const clinicSchema = z.strictObject({
 		.optional(),
 	/** The paper of every document; A4 where absent. */
 	paper: z.enum(['A4', 'Letter']).optional().meta({ title: 'Paper' }),
+}
+const ownTexts = z.record(z.string(), z.string().max(600))
+/** The format of the clinic file, version 1. */
+export const clinicSchema = z.strictObject({
+	...letterhead,
 	/**
 	 * The clinic's own words for sentences of the documents, by key of the catalogue; the
 	 * placeholders must stay.
 	 */
-	texts: z
-		.record(z.string(), z.string().max(600))
+	texts: ownTexts
 		.superRefine((own, context) => {
 			for (const problem of textProblems(own))
 				context.addIssue({ code: 'custom', message: problem })
+		})
+		.optional(),
+})
+/**
+ * The same as a record holds it: words for a sentence that this version of the catalogue has not, or
+ * fills in otherwise, count as unknown keys and stop nothing.
+ */
+export const clinicRecordSchema = z.strictObject({
+	...letterhead,
+	texts: ownTexts
+		.superRefine((own, context) => {
+			const keys = Object.keys(own).filter(
+				(key) => textProblems({ [key]: own[key] ?? '' }).length > 0,
+			)
+			if (keys.length > 0) context.addIssue({ code: 'unrecognized_keys', keys, input: own })
 		})
 		.optional(),
 })

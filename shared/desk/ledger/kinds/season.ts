@@ -1,0 +1,18 @@
+/** A player's season, a plan of it, or a calendar given out. */
+import { seasonRecordSchema } from '../../season/season-record.ts'
+import { defineKind } from '../kind.ts'
+
+export const seasonKind = defineKind({
+	name: 'season',
+	version: 1,
+	schema: seasonRecordSchema,
+	upgrades: [],
+	readsPartly: true,
+	mayWrite: ['clinician', 'student', 'owner'],
+	travels: { pack: 'player', home: true, share: true },
+	chained: true,
+	audit: 'create',
+	words: { one: 'season', many: 'seasons' },
+	// a plan and a calendar are made anew each time
+	thingOf: (value) => (value.what === 'season' ? value.playerId : undefined),
+})

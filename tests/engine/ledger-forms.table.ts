@@ -1,0 +1,33 @@
+/**
+ * The form of each kind at each of its versions: what was released is never edited.
+ */
+export const forms: Readonly<Record<string, string>> = {
+	'clinic 1': 'd42002cc9e39ee2c',
+	'player 1': 'a81d87b3fd2e0f86',
+	'visit 1': '8746921c16850bf6',
+	'report 1': 'b18b5a0026a79d6f',
+	'person 1': '5a5a973dc2abe5f4',
+	'visit-note 1': 'a20e3d60bf91c0a9',
+	'consent 1': '32dd1a63aaf27de3',
+	'sending 1': '49decad66054913b',
+	'merge 1': 'a24d9335116ec415',
+	'hold 1': 'd8e0133a64f72b63',
+	'register 1': '3ae9a1ea7fedbd4f',
+	'settings 1': '51909122f84b377d',
+	'shelf 1': 'c3c3319f66b28659',
+	'season 1': '9742f2cca86c07cc',
+	'pack 1': 'bd284d3276247408',
+	'answer 1': 'f14870018fd9161f',
+	'quarantine 1': '3349ce03f5aef88d',
+	'squad 1': '14be883b2a4ed179',
+	'anchor 1': '95d6a2ae19214a36',
+	'document 1': '1f98c3b01dfbf504',
+	'outbox 1': '9681af85ab412be2',
+	'contact 1': 'bec307ae7fa7360f',
+	'breach 1': 'e4f263d27b32015d',
+	'mail 1': '322190ddf9692b38',
+	'protocol 1': '1afcc9d10d56f6d5',
+	'sending-note 1': 'd917e459360a1db1',
+	'trail 1': 'eaec0b3d89a14a14',
+	'installation 1': '323847f56f5c48de',
+}
