@@ -14,6 +14,7 @@ import {
 } from './beside.ts'
 import { damageIn, lacksOf } from './copy-check.ts'
 import type { DataKeys } from './data-keys.ts'
+import { fitFirstCards, isOfFirstVersions } from './first-form.ts'
 import { recordsIn, wholeIn } from './in-backup.ts'
 import type { Parts } from './parts.ts'
 import type { StoredRecord } from './record.ts'
@@ -171,6 +172,8 @@ export class Backups {
 			if (!copy.roll.all().some(({ id }) => copy.records.isReadable(id)))
 				return { sameClinic: false, players: [], damage: [] }
 			if (copy.slots.olderKeys().length >= keys.all().length) throw new BackupRefused(newerKeys)
+			// records of the first form had no short forms: they are given them, not missed
+			if (isOfFirstVersions(copy)) copy.database.together(() => fitFirstCards(copy))
 			const { records: players } = copy.records.load(['player'])
 			return { sameClinic: true, players, damage: await damageIn(copy) }
 		} finally {

@@ -19,7 +19,7 @@ function bindFirstForm({ records }: Parts, now: string): void {
 		records.append({ kind: 'anchor', at: now, value: { records: records.unboundDigests() } })
 }
 /** Records of the first form had no cards: the lists need them. Looked for once, at the upgrade. */
-function fitFirstCards({ roll, cards, records }: Parts): void {
+export function fitFirstCards({ roll, cards, records }: Parts): void {
 	const without = roll.all().filter(({ form, cardForm }) => form === 1 && cardForm === 0)
 	for (const row of without) {
 		// a damaged one is named where it is read
