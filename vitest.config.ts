@@ -20,7 +20,10 @@ export default defineConfig({
 					isolate: false,
 				},
 			},
-			{ extends: true, test: { name: 'host', include: ['tests/host/**/*.test.ts'] } },
+			{
+				extends: true,
+				test: { name: 'host', include: ['tests/{host,compatibility}/**/*.test.ts'] },
+			},
 		],
 	},
 })

@@ -128,7 +128,10 @@ function openFolder({ dataFolder, renderPdf, scryptCost, ...options }: AppOption
 	const deps: Deps = {
 		store,
 		...keeperOf(store, memory, now),
-		...openerOf(store, memory.warn),
+		...openerOf(store, {
+			unread: memory.warn,
+			partly: (record, unknown) => memory.unread.takePartly(record, unknown),
+		}),
 		renderPdf,
 		now,
 		demo,

@@ -2,6 +2,7 @@
 import { Worker } from 'node:worker_threads'
 import type { ImportChoices, Incoming } from '../../shared/engine/season/preview.ts'
 import { Refusal } from '../services/records/refusal.ts'
+import { reasonOf } from './reason.ts'
 import type { ReaderMessage } from './worker.ts'
 
 /** As many sessions as a season file holds. */
@@ -32,8 +33,7 @@ function tooSlow(limitMs: number, at: string): Refusal {
 }
 const unreadable = (error: Error): Refusal =>
 	new Refusal(
-		`The list could not be read (${error.message.slice(0, 100)}). Nothing was changed. ` +
-			'Export it again.',
+		`The list could not be read (${reasonOf(error)}). Nothing was changed. Export it again.`,
 	)
 
 /** @throws Refusal naming the event where a list cannot be read in time */

@@ -1,7 +1,8 @@
 /** The time zones that a calendar names. */
 import ICAL from 'ical.js'
 import { ask, type ImportChoices, type Incoming } from '../../shared/engine/season/preview.ts'
-import type { Component } from './properties.ts'
+import { type Component, textOf } from './properties.ts'
+import { reasonOf } from './reason.ts'
 import { icalZone, knownZone } from './zones.ts'
 
 /** Every zone that an event of the calendar names, in the order they first come. */
@@ -17,18 +18,51 @@ const zoneNames = (calendar: Component): Set<string> =>
 const ianaName = (name: string, choices: ImportChoices): string | undefined =>
 	[choices.zones?.[name], name].find((zone) => zone !== undefined && knownZone(zone))
 
+/** What is told while zones are read. */
+interface ZoneReading {
+	choices: ImportChoices
+	incoming: Incoming
+	/** told which zone is being read, so that one without an end can be named */
+	at: (title: string) => void
+}
+/**
+ * Whether the rules of a zone give an offset at all: one without rules would be taken for UTC.
+ * @throws Error where its rules fail once they are asked
+ */
+function hasOffset(zone: ICAL.Timezone, { from }: ImportChoices): boolean {
+	const { component } = zone
+	if (!['standard', 'daylight'].some((name) => component.getFirstSubcomponent(name))) return false
+	const noon = ICAL.Time.fromDateTimeString(`${from}T12:00:00`)
+	return Number.isFinite(zone.utcOffset(noon))
+}
+/** Takes a zone of the file over; one without a name or with rules that fail is told instead. */
+function registerOwn(component: Component, { choices, incoming, at }: ZoneReading): void {
+	const instead = 'Times that name it go by the zones of this PC, or are asked about.'
+	let name: string | undefined
+	try {
+		name = textOf(component, 'tzid')
+		if (name === undefined) {
+			incoming.notes.push('A time zone of the list has no name, and was left out.')
+			return
+		}
+		at(`time zone ${name}`.slice(0, 80))
+		const zone = new ICAL.Timezone({ component, tzid: name } as never)
+		if (hasOffset(zone, choices)) ICAL.TimezoneService.register(zone, name)
+		else incoming.notes.push(`The time zone "${name}" of the list has no offset. ${instead}`)
+	} catch (error) {
+		const named = name === undefined ? 'A time zone' : `The time zone "${name.slice(0, 80)}"`
+		incoming.notes.push(`${named} of the list cannot be read (${reasonOf(error)}). ${instead}`)
+	}
+}
 /**
  * Gives every zone named in the calendar its rules: the file's own, else the machine's, else the
  * person's answer.
  * @returns the zones that nobody knows, each asked about
  */
-export function registerZones(
-	calendar: Component,
-	choices: ImportChoices,
-	incoming: Incoming,
-): Set<string> {
+export function registerZones(calendar: Component, reading: ZoneReading): Set<string> {
+	const { choices, incoming } = reading
 	ICAL.TimezoneService.reset()
-	for (const zone of calendar.getAllSubcomponents('vtimezone')) ICAL.TimezoneService.register(zone)
+	for (const zone of calendar.getAllSubcomponents('vtimezone')) registerOwn(zone, reading)
 	const [firstYear, lastYear] = [
 		Number(choices.from.slice(0, 4)) - 3,
 		Number(choices.to.slice(0, 4)) + 1,

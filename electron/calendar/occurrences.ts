@@ -4,6 +4,7 @@ import ICAL from 'ical.js'
 import { twoDigits } from '../../shared/engine/plain/days.ts'
 import type { ImportChoices } from '../../shared/engine/season/preview.ts'
 import { type Component, dateOf, isCancelled, recurrenceOf, type Time } from './properties.ts'
+import { Unreadable } from './reason.ts'
 import { wallClock } from './zones.ts'
 
 type Event = InstanceType<typeof ICAL.Event>
@@ -17,9 +18,6 @@ export interface Occurrence {
 	id: string
 	cancelled: boolean
 }
-/** A refusal of one event, in words. */
-class Unreadable extends Error {}
-
 const maxOccurrences = 20_000
 /** Repetitions that are no sessions of a player. */
 const tooOften = {

@@ -5,7 +5,9 @@ import type { ImportChoices, Incoming } from '../../shared/engine/season/preview
 import { assumedLengthNotes } from './lengths.ts'
 import { registerZones } from './named-zones.ts'
 import { isFloating, type Occurrence, occurrences, placed } from './occurrences.ts'
+import { readableParts } from './parts.ts'
 import { type Component, isRealTime, rawOf, sequenceOf, textOf, titleOf } from './properties.ts'
+import { reasonOf } from './reason.ts'
 import { mostDays, sessionsOf } from './sessions.ts'
 
 /** A list while it is read. */
@@ -15,19 +17,50 @@ interface Reading {
 	/** told what is being read, so that what takes too long can be named */
 	at: (title: string) => void
 }
-const reasonOf = (error: unknown): string =>
-	error instanceof Error ? error.message.slice(0, 100) : 'not readable'
-
-/** The calendars of a file. @throws Error where it is none */
-function calendarsOf(text: string): Component[] {
-	const parsed = ICAL.parse(text.replace(/^\uFEFF/, '').trim()) as unknown as unknown[]
+/** The calendars of a text. @throws Error where it is none */
+function parsedCalendars(text: string): Component[] {
+	const parsed = ICAL.parse(text) as unknown as unknown[]
 	const roots = typeof parsed[0] === 'string' ? [parsed] : (parsed as unknown[][])
 	return roots
 		.map((root) => new ICAL.Component(root as never))
 		.filter((component) => component.name === 'vcalendar')
 }
+/**
+ * The calendars of a file, without the parts that spoil it, each told. @throws Error where it is
+ * none
+ */
+function calendarsOf(file: string, { problems }: Incoming): Component[] {
+	const text = file.replace(/^\uFEFF/, '').trim()
+	try {
+		return parsedCalendars(text)
+	} catch (error) {
+		const parts = readableParts(text)
+		if (!parts) throw error
+		for (const { kind, number, name, why } of parts.leftOut)
+			problems.push({
+				where: `${kind} ${number}`,
+				says:
+					`The ${kind} "${name}" could not be read (${why}). ` +
+					(kind === 'event'
+						? 'Enter it by hand.'
+						: 'Times that name it go by the zones of this PC, or are asked about.'),
+			})
+		return parsedCalendars(parts.text)
+	}
+}
 /** Why an event cannot be read at all; undefined where it can. */
 function flawOf(event: Component, number: number): { where: string; says: string } | undefined {
+	try {
+		return missingIn(event, number)
+	} catch (error) {
+		return {
+			where: `event ${number}`,
+			says: `Event ${number} could not be read (${reasonOf(error)}). Enter it by hand.`,
+		}
+	}
+}
+/** What an event lacks that it cannot be without. @throws Error where it cannot be looked at */
+function missingIn(event: Component, number: number): { where: string; says: string } | undefined {
 	const uid = textOf(event, 'uid')
 	if (!uid)
 		return {
@@ -107,9 +140,7 @@ function readEvents(uid: string, events: readonly Component[], reading: Reading)
 }
 /** Reads one calendar of a file. @returns whether a time in it names no zone */
 function readOne(calendar: Component, reading: Reading): boolean {
-	for (const zone of calendar.getAllSubcomponents('vtimezone'))
-		reading.at(`time zone ${textOf(zone, 'tzid') ?? 'without a name'}`)
-	const unknown = registerZones(calendar, reading.choices, reading.incoming)
+	const unknown = registerZones(calendar, reading)
 	let floating = false
 	for (const [uid, events] of eventsByUid(calendar, unknown, reading))
 		if (readEvents(uid, events, reading)) floating = true
@@ -125,7 +156,7 @@ export function readCalendar(
 	const problem = (says: string) => incoming.problems.push({ where: 'file', says })
 	let calendars: Component[]
 	try {
-		calendars = calendarsOf(text)
+		calendars = calendarsOf(text, incoming)
 	} catch (error) {
 		problem(
 			`This is not an iCalendar file (${reasonOf(error)}). Export the calendar again as .ics.`,

@@ -2,37 +2,21 @@
 import type { Answer } from '../../shared/contract.ts'
 import { Refusal } from '../services/records/refusal.ts'
 import { WritesHeld } from '../store/database.ts'
+import { tooFewHandles } from '../store/disk.ts'
+import { knownFault } from '../store/faults.ts'
+import { FolderTaken } from '../store/lock.ts'
 import { SealBroken } from '../store/seal.ts'
 
 type Refused = Extract<Answer<never>, { ok: false }>
 
-/** What the disk or the records file is known to fail with, and what the person can do. */
-const sqliteFaults: readonly { fits: RegExp; says: string }[] = [
-	{
-		fits: /full/,
-		says: 'The disk is full. Your entries are still on this screen: free some space and try again.',
-	},
-	{
-		fits: /readonly|read-only/,
-		says:
-			'The data folder cannot be written to. Your entries are still on this screen: make ' +
-			'the folder writable and try again.',
-	},
-	{
-		fits: /malformed|not a database/,
-		says:
-			'Part of the records file is damaged. Nothing was changed. Restore the newest ' +
-			'backup: open Backups, or start Lastwright anew and follow what it says.',
-	},
-]
 const anyFault =
 	'Lastwright could not finish this. Nothing that was saved is lost. Try again; if it ' +
 	'stays, start Lastwright anew.'
 
-/** What a fault of ours may carry: Node's code, and SQLite's own words. */
+/** What a fault may carry: Node's code, and SQLite's number. */
 interface Fault extends Error {
 	code?: string
-	errstr?: string
+	errcode?: number
 }
 /** @param note where a fault of ours is noted: its kind alone, without personal data */
 export function refusalOf(error: unknown, note: (text: string) => void): Refused {
@@ -42,7 +26,8 @@ export function refusalOf(error: unknown, note: (text: string) => void): Refused
 			message: error.message,
 			...(error.problems && { problems: error.problems }),
 		}
-	if (error instanceof WritesHeld) return { ok: false, message: error.message }
+	if (error instanceof FolderTaken || error instanceof WritesHeld)
+		return { ok: false, message: error.message }
 	if (error instanceof SealBroken)
 		return {
 			ok: false,
@@ -51,7 +36,7 @@ export function refusalOf(error: unknown, note: (text: string) => void): Refused
 				'restore it from a backup.',
 		}
 	const fault: Fault = error instanceof Error ? error : new Error('unknown')
-	note(`${fault.name} ${fault.code ?? ''}`)
-	const known = sqliteFaults.find(({ fits }) => fits.test(fault.errstr ?? ''))
-	return { ok: false, message: known?.says ?? anyFault }
+	note(`${fault.name} ${fault.code ?? ''} ${fault.errcode ?? ''}`.trim())
+	const message = tooFewHandles(fault) ?? knownFault(fault)?.atWork ?? anyFault
+	return { ok: false, message }
 }

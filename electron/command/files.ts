@@ -2,6 +2,7 @@
 
 import { readFileSync } from 'node:fs'
 import type { z } from 'zod'
+import { parseJson, RepeatedKey } from '../../shared/engine/plain/json.ts'
 import {
 	openProtocol,
 	type ProtocolFile,
@@ -12,24 +13,26 @@ import { type Clinic, clinicSchema } from '../../shared/engine/report/clinic.ts'
 import { parseVisit } from '../../shared/engine/visit/parse.ts'
 import { problemLine, problemsOf } from '../../shared/engine/visit/problems.ts'
 import type { Visit } from '../../shared/engine/visit/visit.ts'
+import { FileRefused, readPlainFile } from '../store/plain-file.ts'
 import { BadInput } from './args.ts'
 
-/** Why a file cannot be read, by the system's code; the code itself where it is not here. */
-const unreadable: Record<string, string> = {
-	ENOENT: 'no such file',
-	EISDIR: 'it is a folder',
-	EACCES: 'permission refused',
-}
+/** What is read of one file at most, in bytes: far above the largest protocol. */
+const mostBytes = 64 * 1024 * 1024
 const isStandardInput = (name: string): boolean => name === '-'
 
+function whyUnread(error: unknown): string {
+	if (!(error instanceof FileRefused)) return (error as NodeJS.ErrnoException).code ?? 'undefined'
+	return error.why === 'absent' ? 'no such file' : error.message
+}
 function readText(name: string): string {
 	try {
-		return readFileSync(isStandardInput(name) ? 0 : name, 'utf8')
+		return isStandardInput(name)
+			? readFileSync(0, 'utf8')
+			: readPlainFile(name, mostBytes).toString('utf8')
 	} catch (error) {
-		const { code = 'undefined' } = error as NodeJS.ErrnoException
 		throw new BadInput([
-			`${name}: cannot be read (${unreadable[code] ?? code}), ` +
-				`given ${name}, allowed: a JSON file, or - for standard input`,
+			`${name}: cannot be read (${whyUnread(error)}), given ${name}, allowed: a JSON file, or ` +
+				'- for standard input',
 		])
 	}
 }
@@ -37,8 +40,9 @@ function readText(name: string): string {
 export function readJson(name: string): unknown {
 	const text = readText(name)
 	try {
-		return JSON.parse(text.replace(/^\uFEFF/, ''))
+		return parseJson(text.replace(/^\uFEFF/, ''))
 	} catch (error) {
+		if (error instanceof RepeatedKey) throw new BadInput([problemLine(error)])
 		const why =
 			error instanceof Error ? error.message.replace(/\s+/g, ' ').slice(0, 120) : 'not JSON'
 		const given = isStandardInput(name) ? 'standard input' : name

@@ -158,7 +158,7 @@ async function withPlan(input: KindInput, protocolFile: ProtocolFile): Promise<K
 
 async function drawn(kind: KindName, input: KindInput): Promise<Uint8Array> {
 	try {
-		return await renderPdf(kinds[kind].compose(input))
+		return await renderPdf(kinds[kind].compose(input), { logoMustShow: true })
 	} catch (error) {
 		if (error instanceof Error && (error.name === 'UnprintableText' || error.name === 'BadLogo'))
 			throw new BadInput([error.message])

@@ -2,11 +2,13 @@
 import { randomBytes } from 'node:crypto'
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http'
 import type { AddressInfo, Socket } from 'node:net'
+import { parseJson, RepeatedKey } from '../../shared/engine/plain/json.ts'
 import type { App } from '../app.ts'
+import { guardConnections } from './connections.ts'
 import { Door } from './door.ts'
 import { askedOf, readBody, refusedHeaders, refusedPost, refusedSite } from './gate.ts'
 import { builtScreens, readPage, resolvePage } from './pages.ts'
-import { type Ends, peerUid } from './peer.ts'
+import { type Ends, lookAround, type Peer } from './peer.ts'
 import { answerJson, hangUp, refuse, setHeaders } from './replies.ts'
 
 /** What one request may take; common practice, no source. */
@@ -18,7 +20,10 @@ const limits = {
 	requestMs: 60_000,
 	idleMs: 5_000,
 	lookMs: 2_000,
+	/** a call that works may be silent for longer */
+	quietMs: 60_000,
 	connections: 64,
+	requestsEach: 10_000,
 }
 type LoopbackLimits = typeof limits
 export interface Loopback {
@@ -33,8 +38,8 @@ export interface LoopbackOptions {
 	/** the folder of the built screens */
 	pages?: string
 	limits?: Partial<LoopbackLimits>
-	/** whose process is at the other end; undefined where the system does not tell */
-	peer?: (ends: Ends) => number | undefined
+	/** whose process is at the other end */
+	peer?: (ends: Ends) => Peer
 }
 /** What a request is answered from. */
 interface Serving {
@@ -44,8 +49,8 @@ interface Serving {
 	door: Door
 	/** name and port that this server answers to */
 	host: string
-	/** whether another user of this PC is at the other end */
-	isStranger: (socket: Socket) => boolean
+	/** marks a connection while its call is worked out */
+	working: <T>(socket: Socket, work: () => Promise<T>) => Promise<T>
 }
 
 /** Listens on 127.0.0.1 only. The address carries a token that works once; a cookie follows it. */
@@ -54,31 +59,26 @@ export async function openLoopback(
 	options: LoopbackOptions = {},
 ): Promise<Loopback> {
 	const may = { ...limits, ...options.limits }
-	const strangers = new WeakSet<Socket>()
-	const serving: Serving = {
-		app,
-		pages: options.pages ?? builtScreens,
-		limits: may,
-		door: new Door(),
-		host: '',
-		isStranger: (socket) => strangers.has(socket),
-	}
-	const server = listener(may, (request, response) => {
-		answer(serving, request, response).catch(() =>
-			refuse(response, { status: 500, message: 'Lastwright could not answer this.' }),
-		)
-	})
-	const peer = options.peer ?? peerUid
-	const me = process.getuid?.()
-	server.on('connection', (socket) => {
-		const uid = peer(socket)
-		if (uid !== undefined && me !== undefined && uid !== me) strangers.add(socket)
-	})
+	const server = listener(may)
+	const { peer } = options
+	const { working } = guardConnections(server, may, peer ? () => peer : lookAround)
 	await new Promise<void>((resolve, reject) =>
 		server.once('error', reject).listen(options.port ?? 0, '127.0.0.1', resolve),
 	)
 	const { port } = server.address() as AddressInfo
-	serving.host = `127.0.0.1:${port}`
+	const serving: Serving = {
+		app,
+		pages: options.pages ?? builtScreens,
+		limits: may,
+		door: new Door(port),
+		host: `127.0.0.1:${port}`,
+		working,
+	}
+	server.on('request', (request, response) => {
+		answer(serving, request, response).catch(() =>
+			refuse(response, { status: 500, message: 'Lastwright could not answer this.' }),
+		)
+	})
 	return {
 		url: `http://${serving.host}/?t=${serving.door.token}`,
 		port,
@@ -90,21 +90,15 @@ export async function openLoopback(
 	}
 }
 /** A server within its limits; it does not listen yet. */
-function listener(
-	may: LoopbackLimits,
-	onRequest: (request: IncomingMessage, response: ServerResponse) => void,
-): Server {
-	const server = createServer(
-		{
-			maxHeaderSize: may.headerBytes,
-			headersTimeout: may.headersMs,
-			requestTimeout: may.requestMs,
-			keepAliveTimeout: may.idleMs,
-			connectionsCheckingInterval: may.lookMs,
-		},
-		onRequest,
-	)
-	server.maxConnections = may.connections
+function listener(may: LoopbackLimits): Server {
+	const server = createServer({
+		maxHeaderSize: may.headerBytes,
+		headersTimeout: may.headersMs,
+		requestTimeout: may.requestMs,
+		keepAliveTimeout: may.idleMs,
+		connectionsCheckingInterval: may.lookMs,
+	})
+	server.maxRequestsPerSocket = may.requestsEach
 	// one more than allowed, so that a request with too many is seen and refused instead of read
 	// without its last lines
 	server.maxHeadersCount = may.headerLines + 1
@@ -116,9 +110,7 @@ async function answer(
 	response: ServerResponse,
 ): Promise<void> {
 	const { host, door } = serving
-	const refused = serving.isStranger(request.socket)
-		? { status: 403, message: 'This connection comes from another user of this PC.' }
-		: refusedHeaders(request, host, serving.limits.headerLines)
+	const refused = refusedHeaders(request, host, serving.limits.headerLines)
 	if (refused) return hangUp(request, response, refused)
 	const asked = askedOf(request, host)
 	if ('status' in asked) return hangUp(request, response, asked)
@@ -157,8 +149,12 @@ function givePage(
 	response.writeHead(200, { 'content-type': page.type, 'content-length': page.body.byteLength })
 	response.end(request.method === 'HEAD' ? undefined : page.body)
 }
+const notJson = (error: unknown): string =>
+	error instanceof RepeatedKey
+		? `The request cannot stand. Nothing was changed: ${error.path}: ${error.message}.`
+		: 'The request is not JSON.'
 async function answerCall(
-	{ app, host, limits: { bodyBytes } }: Serving,
+	{ app, host, limits: { bodyBytes }, working }: Serving,
 	request: IncomingMessage,
 	response: ServerResponse,
 	path: string,
@@ -173,9 +169,10 @@ async function answerCall(
 		})
 	let input: unknown
 	try {
-		input = JSON.parse(new TextDecoder('utf-8', { fatal: true }).decode(bytes))
-	} catch {
-		return refuse(response, { status: 400, message: 'The request is not JSON.' })
+		input = parseJson(new TextDecoder('utf-8', { fatal: true }).decode(bytes))
+	} catch (error) {
+		return refuse(response, { status: 400, message: notJson(error) })
 	}
-	answerJson(response, 200, await app.call(path.slice('/call/'.length), input))
+	const name = path.slice('/call/'.length)
+	answerJson(response, 200, await working(request.socket, () => app.call(name, input)))
 }

@@ -1,7 +1,7 @@
 /** What stands round the blocks: letterhead, title, subject lines, basis notes, head and foot. */
 import type { LwDocument } from '../../shared/engine/report/document.ts'
-import { safeLogo } from '../../shared/engine/report/logo.ts'
 import type { Speak } from '../../shared/engine/words/speak.ts'
+import { logoOnce } from './logo.ts'
 import { type Look, type Node, quiet, words } from './look.ts'
 
 export interface PageFurniture {
@@ -50,9 +50,9 @@ function letterhead(document: LwDocument, { page, scale }: Look): Node {
 }
 function logo({ letterhead: { logo: given } }: LwDocument): Node[] {
 	if (!given) return []
-	const safe = safeLogo(given)
 	const room = { fit: [38, 38], width: 44 }
-	return [safe.kind === 'svg' ? { svg: safe.svg, ...room } : { image: safe.dataUrl, ...room }]
+	const picture = logoOnce(given)
+	return ['svg' in picture ? { svg: picture.svg, ...room } : { image: picture.dataUrl, ...room }]
 }
 const title = (document: LwDocument, { scale }: Look): Node =>
 	words(document.title, {

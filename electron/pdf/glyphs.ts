@@ -36,7 +36,7 @@ const textsOf: ForEachKind<BlockKind, [], string[]> = {
 	chart: ({ caption, head, rows }) => [
 		caption,
 		...head,
-		...rows.flat().flatMap(({ text, below = '' }) => [text, below]),
+		...rows.flat().flatMap(({ text, below = '', after = '' }) => [text, below, after]),
 	],
 	figure: drawing,
 	'true-size': drawing,

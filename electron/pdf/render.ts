@@ -5,8 +5,8 @@
 import { availableParallelism } from 'node:os'
 import { Worker } from 'node:worker_threads'
 import { present } from '../../shared/engine/plain/present.ts'
+import { BadLogo } from '../../shared/engine/report/bad-logo.ts'
 import type { LwDocument } from '../../shared/engine/report/document.ts'
-import { BadLogo } from '../../shared/engine/report/logo.ts'
 import { UnprintableText } from './unprintable.ts'
 
 interface Waiting {
@@ -83,12 +83,13 @@ const leastPassword = 8
 /**
  * @param options.password makes a copy that opens by it only (AES-256), printing allowed; without
  * it the same document gives the same bytes
- * @throws UnprintableText where a character is in no font; Error in plain words where the password
+ * @param options.logoMustShow a logo that cannot be drawn is refused; else the page goes without it
+ * @throws BadLogo where a logo that must show cannot; UnprintableText where a character is in no font; Error in plain words where the password
  * is too short, drawing failed or took over 30 s
  */
 export async function renderPdf(
 	document: LwDocument,
-	{ password }: { password?: string } = {},
+	{ password, logoMustShow }: { password?: string; logoMustShow?: boolean } = {},
 ): Promise<Uint8Array> {
 	if (password !== undefined && password.length < leastPassword)
 		throw new RangeError(
@@ -110,6 +111,6 @@ export async function renderPdf(
 				act(value)
 			}
 		lane.waiting.set(id, { resolve: done(resolve), reject: done(reject) })
-		lane.thread.postMessage(present({ id, document, password }))
+		lane.thread.postMessage(present({ id, document, password, logoMustShow }))
 	})
 }

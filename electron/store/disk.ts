@@ -1,34 +1,49 @@
 /** What the disk or the folder refuses, told from faults of the program. */
-interface SystemError {
-	code?: string
-	errcode?: number
-	errstr?: string
-}
-/** What SQLite answers: the file cannot be written, not opened, is full; not whole, no database. */
-const sqlite = { full: 13, readOnly: 8, cannotOpen: 14, corrupt: 11, notADatabase: 26 } as const
-const notWritable = ['EROFS', 'EACCES', 'EPERM']
+import { closeSync, openSync } from 'node:fs'
+import { isSystemFault, knownFault, startWords } from './faults.ts'
 
 /** Whether a failure is the disk's, full or not writable, and not ours. */
 export const diskTrouble = (error: unknown): boolean =>
-	/full|readonly|read-only/.test((error as SystemError).errstr ?? '')
+	['full', 'read-only'].includes(knownFault(error)?.name ?? '')
 
 /** Whether a file was opened that is no store any more. */
-export function isRuined(error: unknown): boolean {
-	const { errcode } = error as SystemError
-	return errcode === sqlite.corrupt || errcode === sqlite.notADatabase
+export const isRuined = (error: unknown): boolean => knownFault(error)?.name === 'damaged'
+
+/** Whether another program holds what was asked of a database. */
+export const isBusy = (error: unknown): boolean => knownFault(error)?.name === 'in use'
+
+/** A database is opened with its side files and its folder: so many handles are wanted at once. */
+const handlesWanted = 8
+/** Tries to open that many. @returns the system's error where it refuses one */
+function handlesRefused(): unknown {
+	const handles: number[] = []
+	try {
+		while (handles.length < handlesWanted) handles.push(openSync(process.execPath, 'r'))
+		return undefined
+	} catch (error) {
+		return error
+	} finally {
+		for (const handle of handles) closeSync(handle)
+	}
+}
+const wordsForHandles = (error: unknown): string | undefined => {
+	const row = knownFault(error)
+	return row?.name.startsWith('handles') ? row.atWork : undefined
+}
+/**
+ * Words where something failed because no more files may be open at once; undefined where it failed
+ * for another reason. SQLite only says that it cannot open a file: there it is tried out.
+ */
+export function tooFewHandles(error: unknown): string | undefined {
+	const name = knownFault(error)?.name ?? ''
+	const { errcode } = (error ?? {}) as { errcode?: unknown }
+	const doubtful = typeof errcode === 'number' && ['gone', 'failing disk'].includes(name)
+	return wordsForHandles(doubtful ? handlesRefused() : error)
 }
 /** The failures of a folder in words: which, and what to do. */
 export function inWords(error: unknown, folder: string): Error {
-	const { code = '', errcode } = error as SystemError
-	if (notWritable.includes(code) || errcode === sqlite.readOnly || errcode === sqlite.cannotOpen)
-		return new Error(
-			`The data folder ${folder} cannot be written to. Make it writable, or start Lastwright ` +
-				'with another folder. Nothing was changed.',
-		)
-	if (code === 'ENOSPC' || errcode === sqlite.full)
-		return new Error(
-			`The disk that holds ${folder} is full. Free some space and start Lastwright again. ` +
-				'Nothing was changed.',
-		)
+	const handles = tooFewHandles(error)
+	if (handles !== undefined) return new Error(handles)
+	if (isSystemFault(error)) return new Error(startWords(error, folder))
 	return error instanceof Error ? error : new Error(String(error))
 }

@@ -4,7 +4,7 @@ import { chmodSync, existsSync, mkdirSync, renameSync } from 'node:fs'
 import { homedir } from 'node:os'
 import { dirname, join, resolve } from 'node:path'
 import { inWords } from './disk.ts'
-import { takeLock } from './lock.ts'
+import { type FolderLock, takeLock } from './lock.ts'
 
 const fileName = 'lastwright.db'
 export interface StoreFiles {
@@ -51,14 +51,14 @@ export function outsideFolder(): string {
 }
 /**
  * Makes the folder ours alone.
- * @returns what releases it
- * @throws Error in words where it is open elsewhere or cannot be written
+ * @param lost told, in words, where another PC took it over meanwhile
+ * @throws FolderTaken where it is open elsewhere, Error in words where it cannot be written
  */
-export function takeFolder(folder: string): () => void {
+export function takeFolder(folder: string, lost: (words: string) => void): FolderLock {
 	try {
 		mkdirSync(folder, { recursive: true, mode: 0o700 })
 		chmodSync(folder, 0o700)
-		return takeLock(join(folder, 'lastwright.lock'))
+		return takeLock(folder, join(folder, fileName), { lost })
 	} catch (error) {
 		throw inWords(error, folder)
 	}

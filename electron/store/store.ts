@@ -8,6 +8,7 @@ import { BackedUpStore } from './backed-up-store.ts'
 import type { OpenCard, RemakeCard } from './cards.ts'
 import { inWords } from './disk.ts'
 import { filesIn, outsideFolder, takeFolder } from './folder.ts'
+import type { FolderLock } from './lock.ts'
 import { openAtStart } from './opening.ts'
 import { damagedWords, type NewRecord, type StoredRecord } from './record.ts'
 import { scryptCost } from './seal.ts'
@@ -40,8 +41,8 @@ interface StoreOptions {
 const nobody: Actor = { personId: null, role: 'nobody', purpose: '' }
 
 export class Store extends BackedUpStore {
-	readonly #release: () => void
 	readonly #tellDamage: (says: string) => void
+	readonly #held: FolderLock
 
 	/**
 	 * Opens or creates the store. @throws Error where it is open elsewhere, was written by a newer
@@ -53,11 +54,12 @@ export class Store extends BackedUpStore {
 		const files = filesIn(folder, outside)
 		super(files, { cost, now, actor, remake }, options.backupFolder ?? folder)
 		this.#tellDamage = options.tellDamage ?? (() => {})
-		this.#release = takeFolder(folder)
+		this.#held = takeFolder(folder, (words) => this.#lost(words))
 		try {
 			openAtStart(this.opening(), () => this.backups())
+			this.notices.push(...this.#held.notices)
 		} catch (error) {
-			this.#release()
+			this.#held.release()
 			throw inWords(error, folder)
 		}
 	}
@@ -65,7 +67,25 @@ export class Store extends BackedUpStore {
 		this.lock()
 		this.parts.heads.close()
 		this.parts.database.close()
-		this.#release()
+		this.#held.release()
+	}
+	/** Another PC holds the folder: nothing more is written here. */
+	#lost(words: string): void {
+		this.notices.push(words)
+		try {
+			this.lock()
+		} catch {
+			this.parts.keyring.lock()
+		}
+	}
+	/** As it is, and @throws FolderTaken where another PC holds the folder meanwhile. */
+	override async unlock(passphrase: string): Promise<string> {
+		this.#held.mustHold()
+		return super.unlock(passphrase)
+	}
+	override async unlockWithRecoveryKey(typed: string, newPassphrase: string): Promise<string> {
+		this.#held.mustHold()
+		return super.unlockWithRecoveryKey(typed, newPassphrase)
 	}
 
 	/** The name of this installation in the order that all stores agree on. */

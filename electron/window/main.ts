@@ -1,8 +1,7 @@
 /** The Electron shell: one locked-down window on the same app that the loopback serves. */
-import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
-import { stripTypeScriptTypes } from 'node:module'
-import { tmpdir } from 'node:os'
+import { mkdirSync } from 'node:fs'
 import { join } from 'node:path'
+import { fileURLToPath } from 'node:url'
 import {
 	app,
 	BrowserWindow,
@@ -53,7 +52,8 @@ let lastwright: App | undefined
 let stoppedBy = ''
 const stops: number[] = []
 const stateFile = join(own, 'place.json')
-const scratch = mkdtempSync(join(tmpdir(), 'lastwright-window-'))
+/** Loaded from inside the package, whose integrity the runtime checks. */
+const preload = fileURLToPath(new URL('./preload.cjs', import.meta.url))
 const note = (text: string) => process.stderr.write(`lastwright: ${text}\n`)
 
 /**
@@ -68,15 +68,6 @@ function fail(error: unknown): void {
 			'within a second. Start Lastwright again.',
 	)
 	app.exit(1)
-}
-function writePreload(): string {
-	const file = join(scratch, 'preload.js')
-	writeFileSync(
-		file,
-		stripTypeScriptTypes(readFileSync(new URL('./preload.ts', import.meta.url), 'utf8')),
-		{ mode: 0o600 },
-	)
-	return file
 }
 function closeDoors(pages: Session): void {
 	pages.protocol.handle(scheme, (request) => {
@@ -167,7 +158,7 @@ function watch(made: BrowserWindow): void {
 			})
 	})
 }
-function createWindow(preload: string): BrowserWindow {
+function createWindow(): BrowserWindow {
 	const state = placeOn(
 		readState(stateFile),
 		screen.getAllDisplays().map((display) => display.workArea),
@@ -245,10 +236,7 @@ if (app.requestSingleInstanceLock()) {
 	})
 	app.on('web-contents-created', (_event, contents) => guard(contents))
 	app.on('window-all-closed', () => app.quit())
-	app.on('will-quit', () => {
-		lastwright?.close()
-		rmSync(scratch, { recursive: true, force: true })
-	})
+	app.on('will-quit', () => lastwright?.close())
 	void app.whenReady().then(() => {
 		const opened = openRecords()
 		if (!opened) return app.quit()
@@ -259,9 +247,8 @@ if (app.requestSingleInstanceLock()) {
 				return { ok: false, message: 'This page may not call Lastwright.' }
 			return opened.call(String(name), input)
 		})
-		window = createWindow(writePreload())
+		window = createWindow()
 	})
 } else {
-	rmSync(scratch, { recursive: true, force: true })
 	app.quit()
 }

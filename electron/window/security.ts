@@ -114,6 +114,8 @@ export function webPreferences(preload: string) {
 		experimentalFeatures: false,
 		navigateOnDragDrop: false,
 		spellcheck: false,
+		// the records are on the page: nobody at the keyboard reads past what the screens show
+		devTools: false,
 		// the viewer of reports counts as a plug-in; there is no other
 		plugins: true,
 	} as const

@@ -179,13 +179,7 @@ function BlockView({ block }: { block: Block }) {
 export function DocumentView({ document }: { document: LwDocument }) {
 	const t = speakFrom()
 	const { clinicName, address, colour, logo } = document.letterhead
-	const mark = useMemo(() => {
-		try {
-			return logoUrl(logo)
-		} catch {
-			return undefined
-		}
-	}, [logo])
+	const mark = useMemo(() => logoUrl(logo), [logo])
 	return (
 		<Box component="article" lang={document.language} sx={{ ...paper, '--report-colour': colour }}>
 			<p>

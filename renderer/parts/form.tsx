@@ -19,6 +19,8 @@ interface FieldProps {
 	optional?: boolean
 	autoComplete?: string
 	options?: readonly string[]
+	/** Shown, and not to be changed here; the hint says why. */
+	readOnly?: boolean
 }
 export function Field({
 	label,
@@ -32,6 +34,7 @@ export function Field({
 	optional,
 	autoComplete = 'off',
 	options,
+	readOnly,
 }: FieldProps) {
 	if (type === 'date')
 		return <DateField label={label} value={value} set={set} error={error} hint={hint} />
@@ -52,7 +55,7 @@ export function Field({
 			slotProps={{
 				inputLabel: { shrink: true },
 				select: { native: true },
-				htmlInput: { 'aria-required': optional ? undefined : true, spellCheck: false },
+				htmlInput: { 'aria-required': optional ? undefined : true, spellCheck: false, readOnly },
 			}}
 		>
 			{options && [

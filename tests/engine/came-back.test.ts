@@ -108,7 +108,7 @@ describe('the outbox', () => {
 	test('what was sent since is a line', () => {
 		const sent = item({ state: 'sent', sentAt: '2027-01-21T09:00:00.000Z' })
 		expect(subjects({ items: [sent] }, { items: [item()] })).toEqual([
-			expect.objectContaining({ what: 'sent', itemId: 'i', at: sent.sentAt }),
+			expect.objectContaining({ what: 'sending', itemId: 'i', at: sent.sentAt }),
 		])
 		expect(subjects({ items: [sent] }, { items: [sent] })).toEqual([])
 	})
@@ -152,7 +152,7 @@ describe('deciding', () => {
 				...{ what: 'consent' as const, consentId: 'c', playerId: 'p', change },
 			})),
 			{ what: 'destroyed' as const, records: 3 },
-			{ what: 'sent' as const, itemId: 'i-1', playerId: 'p', at: '' },
+			{ what: 'sending' as const, itemId: 'i-1', playerId: 'p', at: '' },
 			{ what: 'to-check' as const, itemId: 'i-1', playerId: 'p', stood: 'leaving' as const },
 		)
 		fc.assert(

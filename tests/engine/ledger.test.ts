@@ -5,6 +5,9 @@ import { defineKind } from '../../shared/desk/ledger/kind.ts'
 import { kindNames, kinds, ledger, readValue } from '../../shared/desk/ledger/ledger.ts'
 import { putBack } from '../../shared/desk/ledger/put-back.ts'
 import { readWith } from '../../shared/desk/ledger/read.ts'
+import { rows } from '../../shared/engine/protocol/rows.ts'
+import { sentences } from '../../shared/engine/words/en.table.ts'
+import { clinic } from '../demo.ts'
 import { formOf } from './form-of.ts'
 import { forms } from './ledger-forms.table.ts'
 
@@ -168,6 +171,30 @@ describe('a newer version', () => {
 		expect(readWith(lace, 4, { sizes: [] })).toMatchObject({ state: 'unreadable', newer: true })
 	})
 })
+
+describe('words and thresholds that another version of the catalogue had', () => {
+	it('of the letterhead are left out by name, and the letterhead stands', () => {
+		const texts = { 'no.such.sentence': 'We say', ...oneText }
+		const reading = readValue('clinic', 1, { ...clinic, texts })
+		expect(reading).toMatchObject({
+			state: 'read',
+			value: { name: clinic.name, texts: oneText },
+			unknown: [{ path: 'texts.no.such.sentence', value: 'We say' }],
+		})
+	})
+	it('of the protocol are left out by name, and the protocol is in force', () => {
+		const [key = ''] = Object.keys(rows)
+		const file = { format: 'lastwright-protocol', version: 1, id: 'clinic', revision: 3 }
+		const values = { 'room.toCome': 4, [key]: rows[key as keyof typeof rows].value }
+		const value = { file: { ...file, values }, why: 'w', by: 'A', at: '2027-01-20' }
+		const reading = readValue('protocol', 1, value)
+		expect(reading).toMatchObject({ state: 'read', unknown: [{ path: 'file.values.room.toCome' }] })
+		if (reading.state !== 'read') throw new Error('not read')
+		expect(putBack(reading.value, reading.value, reading.unknown)).toEqual(value)
+	})
+})
+const [sentence = ''] = Object.keys(sentences)
+const oneText = { [sentence]: sentences[sentence as keyof typeof sentences] }
 
 describe('what is put back', () => {
 	const list = z.strictObject({ items: z.array(z.strictObject({ id: z.string(), n: z.number() })) })

@@ -8,9 +8,10 @@ import {
 	ratioOnWhite,
 	textOn,
 } from '../../shared/engine/report/colour.ts'
+import { blockHtml } from '../../shared/engine/report/html/blocks.ts'
 import { toHtml } from '../../shared/engine/report/html.ts'
 import { kinds } from '../../shared/engine/report/kinds.ts'
-import { safeLogo } from '../../shared/engine/report/logo.ts'
+import { logoKind, logoUrl, readLogo } from '../../shared/engine/report/logo.ts'
 import {
 	countsOf,
 	fleschEase,
@@ -126,26 +127,47 @@ describe('letterhead', () => {
 		expect(safe).not.toMatch(gone)
 		expect(safe).toContain('<path d="M0 0"')
 	})
-	it('keeps a plain drawing as it is, and checks a picture against its kind', () => {
+	it('keeps a plain drawing as it is', () => {
 		const plain = '<svg viewBox="0 0 9 9"><g fill="#fff"><path d="M0 0"/></g></svg>'
 		expect(safeSvg(plain)).toBe(plain)
-		expect(() =>
-			safeLogo({ mediaType: 'image/png', base64: Buffer.from('not a picture').toString('base64') }),
-		).toThrow(/not of its kind/)
-		const png = (width: number) => {
-			const bytes = Buffer.alloc(40)
-			bytes.set([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a])
-			bytes.writeUInt32BE(width, 16)
-			bytes.writeUInt32BE(64, 20)
-			return bytes.toString('base64')
-		}
-		expect(safeLogo({ mediaType: 'image/png', base64: png(64) }).kind).toBe('picture')
-		expect(() => safeLogo({ mediaType: 'image/png', base64: png(9000) })).toThrow(
-			/9000 x 64 pixels/,
+	})
+	it.each(
+		['<!DOCTYPE [', '<!DOCTYPE [] ', '<!--', '<![CDATA[', '<?', '<', '<g ', '<g/>a', '&#'].map(
+			(piece) => [piece, piece.repeat(Math.floor(1_400_000 / piece.length))] as const,
+		),
+	)('reads the largest file of %j through once', (_, drawing) =>
+		expect(safeSvg(`<svg viewBox="0 0 9 9">${drawing}`).slice(0, 23)).toBe(
+			'<svg viewBox="0 0 9 9">',
+		),
+	)
+	it('knows a kind by its bytes, and says what cannot be read', () => {
+		const base64 = (text: string) => Buffer.from(text).toString('base64')
+		expect(logoKind(Buffer.from('<?xml version="1.0"?>\n<svg viewBox="0 0 9 9"/>'))).toBe(
+			'image/svg+xml',
 		)
-		expect(() =>
-			safeLogo({ mediaType: 'image/svg+xml', base64: Buffer.from('<p>').toString('base64') }),
-		).toThrow(/without an <svg>/)
+		expect(logoKind(Buffer.from([0xff, 0xd8, 0xff]))).toBe('image/jpeg')
+		expect(logoKind(Buffer.from('<html>'))).toBeUndefined()
+		expect(() => readLogo({ mediaType: 'image/png', base64: base64('no picture') })).toThrow(
+			/no picture that is known here/,
+		)
+		expect(() => readLogo({ mediaType: 'image/svg+xml', base64: base64('<p>') })).toThrow(
+			/without an <svg>/,
+		)
+		expect(logoUrl({ mediaType: 'image/svg+xml', base64: base64('<p>') })).toBeUndefined()
+	})
+	it('prints a caption as it was written, whatever signs stand in it', () => {
+		const caption = "Costs $& or $1 and $` or $' or $$"
+		const figure = {
+			kind: 'figure' as const,
+			caption,
+			alternative: caption,
+			widthPt: 9,
+			heightPt: 9,
+		}
+		const html = blockHtml({ ...figure, svg: '<svg viewBox="0 0 9 9"></svg>' }, 'b')
+		const shown = 'Costs $&amp; or $1 and $` or $&#39; or $$'
+		for (const tag of ['title', 'desc', 'figcaption'])
+			expect(html).toMatch(new RegExp(`<${tag}[^>]*>${shown.replace(/[$&|]/g, '\\$&')}</${tag}>`))
 	})
 })
 

@@ -5,6 +5,7 @@ import { describe, expect, it } from 'vitest'
 import { crashPage, reasonWords, stopsTooOften } from '../../electron/window/crash.ts'
 import {
 	answerPage,
+	callChannel,
 	isTrustedSender,
 	mayHave,
 	mayNavigate,
@@ -20,7 +21,7 @@ const withoutComments = (text: string) =>
 	text.replace(/\/\*[\s\S]*?\*\//g, '').replace(/^\s*\/\/.*$/gm, '')
 const source = Object.fromEntries(
 	readdirSync(folder)
-		.filter((name) => name.endsWith('.ts'))
+		.filter((name) => /\.c?[jt]s$/.test(name))
 		.map((name) => [name, withoutComments(readFileSync(join(folder, name), 'utf8'))]),
 )
 
@@ -119,10 +120,16 @@ describe('source', () => {
 		)
 	})
 	it('the bridge shows the page one function and never the messenger', () => {
-		expect(source['preload.ts']?.match(/exposeInMainWorld\(/g)).toHaveLength(1)
-		expect(source['preload.ts']?.match(/ipcRenderer\./g)).toHaveLength(1)
-		expect(source['preload.ts']).not.toMatch(/\.on\(|send\(|:\s*ipcRenderer\s*[,}]/)
+		expect(source['preload.cjs']?.match(/exposeInMainWorld\(/g)).toHaveLength(1)
+		expect(source['preload.cjs']?.match(/ipcRenderer\./g)).toHaveLength(1)
+		expect(source['preload.cjs']).toContain(`invoke('${callChannel}', name, input)`)
+		expect(source['preload.cjs']).not.toMatch(/\.on\(|send\(|:\s*ipcRenderer\s*[,}]/)
 	})
+})
+it('the bridge is read from the package, and no file of the shell is made at start', () => {
+	expect(source['main.ts']).toContain("new URL('./preload.cjs', import.meta.url)")
+	expect(source['main.ts']).not.toMatch(/tmpdir|mkdtemp|writeFile|stripTypeScriptTypes/)
+	expect(readFileSync(join(root, 'electron-builder.yml'), 'utf8')).toMatch(/- electron\/\*\*\/\*/)
 })
 describe('options and tables', () => {
 	it('the window has no right it does not need', () => {
@@ -138,6 +145,7 @@ describe('options and tables', () => {
 			experimentalFeatures: false,
 			navigateOnDragDrop: false,
 			spellcheck: false,
+			devTools: false,
 			plugins: true,
 		})
 		expect(webPreferences('/p').partition).not.toMatch(/^persist:/)

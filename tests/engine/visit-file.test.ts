@@ -141,6 +141,12 @@ describe('the command line', () => {
 	})
 	it.each([
 		[['assess', '-'], '{"format":', 2, /^\(file\): not JSON/],
+		[
+			['assess', '-'],
+			'{"format":"lastwright-visit","body":{"massKg":60,"massKg":90}}',
+			2,
+			/^body\.massKg: given twice/,
+		],
 		[['assess', 'no-such-file.json'], undefined, 2, /no such file/],
 		[['dance'], undefined, 2, /^command: unknown, given "dance"/],
 		[['schema', 'shoe'], undefined, 2, /^NAME: no such schema, given "shoe"/],

@@ -1,5 +1,5 @@
 /** An acknowledged save outlives kill -9 at any moment. */
-import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
@@ -56,19 +56,4 @@ test('every acknowledged draft is there after kill -9, and the dead process leav
 		expect(existsSync(lock), where).toBe(false)
 	}
 	rmSync(here, { recursive: true, force: true })
-})
-
-test('a lock of a living process is respected, one left under our own process id is taken over', () => {
-	const here = mkdtempSync(join(tmpdir(), 'lastwright-lock-'))
-	const lock = join(here, 'lastwright.lock')
-	for (const pid of [process.ppid, process.pid]) {
-		writeFileSync(lock, String(pid))
-		if (pid === process.ppid) expect(() => open(here)).toThrow(/already open in another Lastwright/)
-		else open(here).close()
-	}
-	const app = open(here)
-	expect(() => open(here)).toThrow(/already open/)
-	expect(readFileSync(lock, 'utf8')).toBe(String(process.pid))
-	app.close()
-	expect(existsSync(lock)).toBe(false)
 })

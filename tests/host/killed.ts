@@ -2,7 +2,7 @@
 import { spawn } from 'node:child_process'
 
 /**
- * @param from how the line begins from which the delay is counted; without it, the first line
+ * @param from how many lines are waited for before the delay is counted
  * @returns the process id and the whole lines it printed, killed `delayMs` after that line; rejects
  * where it ended by itself
  */
@@ -10,7 +10,7 @@ export function runUntilKilled(
 	script: string,
 	args: readonly string[],
 	delayMs: number,
-	from = '',
+	from = 1,
 ): Promise<{ pid: number; lines: string[] }> {
 	return new Promise((resolve, reject) => {
 		const child = spawn(
@@ -26,7 +26,7 @@ export function runUntilKilled(
 		})
 		child.stdout.on('data', (chunk: Buffer) => {
 			printed += chunk.toString()
-			if (isDoomed || !printed.split('\n').some((line) => line.startsWith(from))) return
+			if (isDoomed || printed.split('\n').length <= from) return
 			isDoomed = true
 			setTimeout(() => child.kill('SIGKILL'), delayMs)
 		})

@@ -109,6 +109,20 @@ describe('malformed', () => {
 		expect([read(text).status, read(text).text]).toEqual([400, expect.stringContaining('not JSON')])
 		expect(calls).toEqual([])
 	})
+	test('a key that stands twice is named, and the call is not made', async () => {
+		const { loop, enter, good, calls } = await open()
+		const body = '{"player":{"sex":"male","sex":"female"}}'
+		const text = await raw(loop.port, [
+			`POST /call/x HTTP/1.1\r\n${good(await enter())
+				.map((line) => `${line}\r\n`)
+				.join('')}Content-Length: ${body.length}\r\nConnection: close\r\n\r\n${body}`,
+		])
+		expect([read(text).status, read(text).text]).toEqual([
+			400,
+			expect.stringContaining('player.sex: given twice'),
+		])
+		expect(calls).toEqual([])
+	})
 	test('methods that are not ours, and paths outside the folder', async () => {
 		const { ask, host, enter } = await open()
 		const cookie = await enter()

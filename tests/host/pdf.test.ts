@@ -101,6 +101,24 @@ describe('the player report as pages', () => {
 		})
 		await expect(renderPdf(compose(visit))).rejects.toThrow(/梅 \(U\+6885\).*cannot be printed/)
 	})
+	it('names a character of a chart cell, wherever in the cell it stands', async () => {
+		const page = compose(read(json('visit-adult.json')))
+		for (const part of ['text', 'below', 'after'])
+			await expect(
+				renderPdf({
+					...page,
+					blocks: [
+						{
+							kind: 'chart',
+							caption: 'Week',
+							head: ['Day'],
+							rows: [[{ text: 'A', [part]: 'B 梅' }]],
+							widths: ['*'],
+						},
+					],
+				}),
+			).rejects.toThrow(/梅 \(U\+6885\)/)
+	})
 	it('holds an almost empty visit and a very long name', async () => {
 		const visit = read({
 			format: 'lastwright-visit',

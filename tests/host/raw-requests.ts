@@ -53,12 +53,12 @@ export function read(text: string): Reply {
 		),
 	}
 }
-export async function open(options: LoopbackOptions = {}) {
+export async function open({ call, ...options }: LoopbackOptions & { call?: App['call'] } = {}) {
 	const calls: [string, unknown][] = []
 	const app: App = {
 		call: async (name, input) => {
 			calls.push([name, input])
-			return { ok: true, value: 'answered' }
+			return call ? call(name, input) : { ok: true, value: 'answered' }
 		},
 		close: () => {},
 	}

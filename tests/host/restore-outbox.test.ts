@@ -66,7 +66,7 @@ test('an item sent since stays sent, one called back stays back, one that waited
 	expect(await sendings(app, visitId)).toHaveLength(before)
 	const lines = await linesOf(app)
 	expect(lines.map((line: { what: string }) => line.what)).toEqual(
-		expect.arrayContaining(['sent', 'to-check']),
+		expect.arrayContaining(['sending', 'to-check']),
 	)
 	expect((await app.ask('outbox.list')).queue).toMatchObject({ waiting: 0 })
 	// a person looks and releases; it leaves once the list is decided

@@ -200,7 +200,34 @@ describe('records of a newer version, of every kind', () => {
 			expect(says, record.kind).toMatch(/newer version.*Install the newer version.*Nothing is lost/)
 		}
 	})
-	it('are read as far as they go', async () => {
+	it('are read as far as they go, a visit too, and what was left out is said', async () => {
+		const { here, playerId, visitId } = await atWork()
+		await writing(here, (store) => {
+			const [last] = store.cardsAbout('visit', playerId)
+			const { value, card } = store.read(last!.record) as { value: { visit: object }; card: object }
+			const play = { code: 'a-code-to-come', kickingFoot: 'left' }
+			const newer = {
+				...value,
+				version: 2,
+				visit: { ...value.visit, play, gait: { cadence: 170 } },
+			}
+			const record = { kind: 'visit', at, version: 2, about: playerId, thing: visitId }
+			return [
+				{
+					kind: 'visit',
+					id: store.append({ ...record, card: { ...card, version: 2 }, value: newer }),
+				},
+			]
+		})
+		const app = open(here)
+		await app.ask('session.unlock', { passphrase })
+		const { visit } = await app.ask('visits.open', { visitId })
+		expect(visit.play).toEqual({ kickingFoot: 'left' })
+		expect(visit).not.toHaveProperty('gait')
+		const { warnings } = await app.ask('session.status')
+		expect(warnings.join('\n')).toMatch(/signed visit holds.*visit.gait, visit.play.code/)
+	})
+	it('are read as far as they go, those that lists hold too', async () => {
 		const { here, playerId, visitId } = await atWork()
 		await writing(here, (store) => {
 			const [last] = store.cardsAbout('player', playerId)

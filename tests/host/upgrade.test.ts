@@ -1,20 +1,18 @@
 /** Records of an earlier version are copied, brought up to date and whole. */
-import { copyFileSync, readFileSync } from 'node:fs'
+import { copyFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { DatabaseSync } from 'node:sqlite'
-import { fileURLToPath } from 'node:url'
 import { describe, expect, test } from 'vitest'
+import { fixtures, readManifest } from '../compatibility/manifest.ts'
 import { backupsIn, folder, open, passphrase } from './bench-app.ts'
 
-const stores = fileURLToPath(new URL('./fixtures/stores/', import.meta.url))
+const oldStore = join(fixtures, 'before-0.1.0/home/lastwright.db')
 
 describe('the store of the first schema', () => {
-	const { recoveryKey } = JSON.parse(readFileSync(join(stores, 'schema-1.json'), 'utf8')) as {
-		recoveryKey: string
-	}
+	const { recoveryKey } = readManifest('before-0.1.0').openings[0]!
 	const upgraded = () => {
 		const here = folder()
-		copyFileSync(join(stores, 'schema-1.db'), join(here, 'lastwright.db'))
+		copyFileSync(oldStore, join(here, 'lastwright.db'))
 		return here
 	}
 	test.each(['passphrase', 'recovery key'])(
@@ -80,7 +78,7 @@ describe('the store of the first schema', () => {
 	)
 	test('is restored as a backup from the list too', async () => {
 		const there = open(folder())
-		await there.ask('session.moveHere', { file: join(stores, 'schema-1.db') })
+		await there.ask('session.moveHere', { file: oldStore })
 		await there.ask('session.unlock', { passphrase })
 		expect((await there.ask('players.search', { query: 'ines', limit: 5 })).total).toBe(1)
 		there.close()

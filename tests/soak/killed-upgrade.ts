@@ -6,7 +6,9 @@ import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { openNow, passphrase } from '../host/clock-app.ts'
 
-const oldStore = fileURLToPath(new URL('../host/fixtures/stores/schema-1.db', import.meta.url))
+const oldStore = fileURLToPath(
+	new URL('../compatibility/fixtures/before-0.1.0/home/lastwright.db', import.meta.url),
+)
 const storeModule = new URL('../../electron/store/store.ts', import.meta.url).href
 const playersThere = 2
 

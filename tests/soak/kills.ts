@@ -1,154 +1,127 @@
-/** kill -9 at random moments over saves, signatures, backups, restores and upgrades. */
-import { mkdtempSync, readdirSync, rmSync } from 'node:fs'
+/**
+ * kill -9 at random moments over everything that writes: afterwards the records open, nothing that
+ * was acknowledged is gone, and no false alarm is raised.
+ */
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { fileURLToPath } from 'node:url'
-import { openChecked } from '../../electron/store/backup-file.ts'
-import { clinic, openNow, passphrase, player } from '../host/clock-app.ts'
+import { clinic } from '../compatibility/scenario/people.ts'
+import { type Program, World } from '../compatibility/scenario/program.ts'
+import { signed } from '../compatibility/scenario/visits.ts'
 import { runUntilKilled } from '../host/killed.ts'
-import { upgradeUntilKilled } from './killed-upgrade.ts'
+import { type Chance, chance } from './chance.ts'
+import { plainProgram } from './everything.ts'
+import { type Cast, cast } from './kill-acts.ts'
+import { lookAfter } from './kill-look.ts'
+import { follow, type Line, type Model, type Standing } from './kill-model.ts'
 
-const worker = fileURLToPath(new URL('./worker.ts', import.meta.url))
-const longestUpgradeMs = 40
+export interface KillResult {
+	seed: number
+	kills: number
+	/** acts that were acknowledged, and those that a kill cut short */
+	done: Record<string, number>
+	cutShort: Record<string, number>
+	/** a sentence for each fault, with its round */
+	faults: string[]
+}
+const worker = join(import.meta.dirname, 'kill-worker.ts')
+const firstPassphrase = 'lantern over nine quarries'
+/** Players whose time of keeping passes before the kills begin. */
+const due = 40
+/** Killed at most so long after the line that was waited for. */
+const longestMs = 120
+const mostLines = 14
+/** The recovery key is tried after each so many kills, and wherever it is in doubt. */
+const keysTriedEach = 20
 
-interface SoakResult {
-	rounds: number
-	saves: number
-	signatures: number
-	backups: number
-	restores: number
-	upgrades: number
-	/** a sentence for each thing that was acknowledged and is not there */
-	lost: string[]
+export interface Killed {
+	program: Program
+	pc: string
+	cast: Cast
+	model: Model
+	/** the clock goes on from round to round */
+	ms: number
 }
-/** A store that is worked on and killed, round after round. */
-interface Soaked {
-	here: string
-	playerId: string
-	/** the number that was saved last, as far as it was told */
-	number: number
-}
-const startingWith = (lines: readonly string[], word: string): string[] =>
-	lines.filter((line) => line.startsWith(word))
-
-/**
- * @param rounds kills
- * @param longestMs the latest moment of a kill after the first step
- */
-export async function soak(
-	rounds: number,
-	longestMs: number,
-	tell: (text: string) => void = () => {},
-): Promise<SoakResult> {
-	const result: SoakResult = {
-		rounds,
-		saves: 0,
-		signatures: 0,
-		backups: 0,
-		restores: 0,
-		upgrades: 0,
-		lost: [],
-	}
-	const soaked = await newStore()
-	try {
-		for (let round = 1; round <= rounds; round++) {
-			const delayMs = Math.floor(Math.random() * longestMs)
-			// the first one lives to sign a visit, however slow the PC
-			const from = round === 1 ? 'signed' : 'ready'
-			const where = `round ${round}, killed ${delayMs} ms after it told "${from}"`
-			const lines = await killedRound(soaked, delayMs, from)
-			count(result, lines)
-			const faults = [...(await faultsAfter(soaked, lines)), ...brokenBackups(soaked.here)]
-			result.lost.push(...faults.map((fault) => `${where}: ${fault}`))
-			tell(`${where}: ${lines.length - 1} steps, ${result.lost.length} faults so far`)
-		}
-		for (let round = 1; round <= Math.ceil(rounds / 3); round++) {
-			result.lost.push(...(await upgradeUntilKilled(Math.floor(Math.random() * longestUpgradeMs))))
-			result.upgrades++
-		}
-	} finally {
-		rmSync(soaked.here, { recursive: true, force: true })
-	}
-	return result
-}
-async function newStore(): Promise<Soaked> {
-	const here = mkdtempSync(join(tmpdir(), 'lastwright-soak-'))
-	const app = openNow(here)
-	await app.ask('session.setUp', { clinic, passphrase })
-	const { playerId } = await app.ask('players.save', { player })
+async function begin(program: Program): Promise<Killed> {
+	const pc = mkdtempSync(join(tmpdir(), 'lastwright-kills-'))
+	const world = new World(program, '2024-03-03T09:00:00.000Z', join(pc, 'outside'))
+	const app = world.open(join(pc, 'records'))
+	const { recoveryKey } = await app.ask('session.setUp', { clinic, passphrase: firstPassphrase })
+	const settings = await app.ask('recordSettings.get')
+	const retention = { ...settings.retention, adultYears: 1 }
+	await app.ask('recordSettings.save', { ...settings, retention })
+	const ids: Record<string, string> = {}
+	const old: string[] = []
+	for (let at = 0; at < due; at++)
+		old.push((await app.ask('players.save', { player: cast.due })).playerId)
+	world.until('2027-01-20T09:00:00.000Z')
+	await app.ask('session.unlock', { passphrase: firstPassphrase })
+	for (const key of ['saved', 'drafted', 'signed'] as const)
+		ids[key] = (await app.ask('players.save', { player: { ...cast[key], club: '0' } })).playerId
+	const first = await signed(program, app.ask, ids.signed as string, '2027-01-19', { notes: 'one' })
 	app.close()
-	return { here, playerId, number: 0 }
+	const now: Standing = {
+		passphrase: firstPassphrase,
+		recoveryKey,
+		saved: 0,
+		drafted: 0,
+		signed: [first],
+		destroyed: [],
+	}
+	const model: Model = { possible: [now], backups: new Map() }
+	return {
+		program,
+		pc,
+		cast: { ...(ids as object), due: old } as unknown as Cast,
+		model,
+		ms: world.ms,
+	}
 }
 /** @returns what the worker told before it was killed */
-async function killedRound(soaked: Soaked, delayMs: number, from: string): Promise<string[]> {
-	const { here, playerId, number } = soaked
-	const { lines } = await runUntilKilled(
-		worker,
-		[here, playerId, passphrase, String(number)],
-		delayMs,
-		from,
-	)
-	const saved = startingWith(lines, 'saved').map((line) => Number(line.split(' ')[1]))
-	soaked.number = Math.max(number, ...saved)
-	return lines
+async function killedRound(killed: Killed, drawn: Chance, given: object): Promise<Line[]> {
+	const file = join(killed.pc, 'given.json')
+	writeFileSync(file, JSON.stringify(given))
+	const delayMs = drawn.below(longestMs)
+	const { lines } = await runUntilKilled(worker, [file], delayMs, 1 + drawn.below(mostLines))
+	return lines.map((line) => JSON.parse(line) as Line)
 }
-function count(result: SoakResult, lines: readonly string[]): void {
-	result.saves += startingWith(lines, 'saved').length
-	result.signatures += startingWith(lines, 'signed').length
-	result.backups += startingWith(lines, 'backup').length
-	result.restores += startingWith(lines, 'restored').length
+function count(result: KillResult, lines: readonly Line[]): void {
+	for (const [at, line] of lines.entries()) {
+		if (line.told === 'did') result.done[line.does] = (result.done[line.does] ?? 0) + 1
+		else if (at === lines.length - 1)
+			result.cutShort[line.does] = (result.cutShort[line.does] ?? 0) + 1
+	}
 }
-/** Opens the store that was left behind and looks for what was acknowledged. */
-async function faultsAfter(
-	{ here, playerId }: Soaked,
-	lines: readonly string[],
-): Promise<string[]> {
-	const app = openNow(here)
-	await app.ask('session.unlock', { passphrase })
-	const { warnings } = await app.ask('session.status')
-	const { problems } = await app.ask('audit.verify')
-	const opened = await app.ask('players.open', { playerId })
-	for (const { visitId } of opened.visits.slice(0, 3)) await app.ask('reports.open', { visitId })
-	app.close()
-	return [
-		...(warnings.length ? [warnings.join(' ')] : []),
-		...(problems.length ? [problems.join(' ')] : []),
-		...missing(opened, lines),
-	]
-}
-/**
- * What was acknowledged after the last restore must stand; a restore that was under way may have
- * happened or not.
- */
-function missing(
-	opened: { visits: { visitId: string }[]; player: { club?: string } },
-	lines: readonly string[],
-): string[] {
-	const lastRestore = lines.findLastIndex((line) => line.startsWith('restored'))
-	const underWay = lines.findLastIndex((line) => line.startsWith('restoring')) > lastRestore
-	if (underWay) return []
-	const after = lines.slice(lastRestore + 1)
-	const have = new Set(opened.visits.map(({ visitId }) => visitId))
-	const gone = startingWith(after, 'signed')
-		.map((line) => line.split(' ')[1] ?? '')
-		.filter((visitId) => !have.has(visitId))
-		.map((visitId) => `the signed visit ${visitId} is gone`)
-	const saved = startingWith(after, 'saved').at(-1)?.split(' ')[1]
-	const { club = '' } = opened.player
-	// the kill may fall between the commit and the print: then one more than was told is stored
-	const stands = saved === undefined || [saved, String(Number(saved) + 1)].includes(club)
-	return stands ? gone : [...gone, `saved ${saved}, found ${club}`]
-}
-/** Every file that has the name of a backup is a whole one. */
-function brokenBackups(here: string): string[] {
-	return readdirSync(here)
-		.filter((file) => /^lastwright-backup-.*\.db$/.test(file))
-		.flatMap((file) => {
-			try {
-				openChecked(join(here, file)).db.close()
-				return []
-			} catch (error) {
-				return [(error as Error).message]
-			}
-		})
+export async function kills(
+	rounds: number,
+	seed: number,
+	tell: (text: string) => void = () => {},
+): Promise<KillResult> {
+	const result: KillResult = { seed, kills: 0, done: {}, cutShort: {}, faults: [] }
+	const killed = await begin(await plainProgram())
+	try {
+		for (let round = 1; round <= rounds; round++) {
+			const drawn = chance(seed, round, 7)
+			const [now] = killed.model.possible
+			const { pc, cast: ids, ms } = killed
+			const moment = new Date(ms + 60_000).toISOString()
+			const lines = await killedRound(killed, drawn, { pc, seed, round, moment, now, cast: ids })
+			result.kills++
+			count(result, lines)
+			killed.ms += 600_000
+			const { model, faults } = await lookAfter(
+				killed,
+				follow(killed.model, lines),
+				round % keysTriedEach === 0,
+			)
+			killed.model = model
+			const last = JSON.stringify(lines.at(-1))
+			result.faults.push(...faults.map((fault) => `round ${round}, killed after ${last}: ${fault}`))
+			tell(`round ${round}: ${lines.length} lines, last ${last}; ${result.faults.length} faults`)
+			if (model.possible.length === 0) break
+		}
+	} finally {
+		rmSync(killed.pc, { recursive: true, force: true })
+	}
+	return result
 }

@@ -1,22 +1,77 @@
 /**
- * The long form of the tests that kill and fill: `npm run soak [rounds]`; a short form runs in npm
- * test.
+ * The long runs of faults and attacks: `npm run soak -- NAME [--seed N] [--rounds N] [--only N]`.
+ * Everything drawn follows from the printed seed. Small figures of each run in npm test.
  */
+import { parseArgs } from 'node:util'
 import ownTemporary from '../temporary.ts'
+import { damages } from './damages.ts'
+import { forger, wrongWith } from './forger.ts'
 import { fillUntilFull } from './full-disk.ts'
-import { soak } from './kills.ts'
+import { killedSetUps, killedUpgrades } from './killed-starts.ts'
+import { kills } from './kills.ts'
+import { restores } from './restores.ts'
 
-const longestMs = 3000
-const clearUp = ownTemporary()
-const rounds = Number(process.argv[2] ?? 300)
+interface Given {
+	seed: number
+	rounds: number | undefined
+	only: number | undefined
+}
+interface Ended {
+	faults: number
+	result: unknown
+}
 const tell = (text: string) => process.stdout.write(`${text}\n`)
-const killed = await soak(rounds, longestMs, tell)
-const full = await fillUntilFull(Math.ceil(rounds / 10), tell)
-const lost = [...killed.lost, ...full.lost]
-const fullDisk =
-	full.rounds === 0
-		? 'not tried: this PC lets no small file system be mounted'
-		: { rounds: full.rounds, saves: full.saves, refused: full.refused }
-process.stdout.write(`${JSON.stringify({ ...killed, lost, fullDisk }, null, '\t')}\n`)
+const runs: Record<string, (given: Given) => Promise<Ended>> = {
+	kills: async ({ seed, rounds = 500 }) => {
+		const setUps = await killedSetUps(Math.ceil(rounds / 5), seed, tell)
+		const upgrades = await killedUpgrades(Math.ceil(rounds / 10), seed, tell)
+		const result = await kills(rounds - setUps.kills - upgrades.kills, seed, tell)
+		const faults = [...setUps.faults, ...upgrades.faults, ...result.faults]
+		return { faults: faults.length, result: { setUps, upgrades, work: result } }
+	},
+	damages: async ({ seed, rounds = 2000, only }) => {
+		const result = await damages(rounds, seed, only === undefined ? {} : { only }, tell)
+		return { faults: result.wrong.length, result }
+	},
+	forger: async () => {
+		const result = await forger(tell)
+		return { faults: result.filter((forged) => wrongWith(forged).length > 0).length, result }
+	},
+	restore: async ({ seed, rounds = 50 }) => {
+		const result = await restores(rounds, seed, tell)
+		return { faults: result.faults.length, result }
+	},
+	disk: async ({ rounds = 30 }) => {
+		const result = await fillUntilFull(rounds, tell)
+		if (result.rounds === 0) tell('not tried: this PC lets no small file system be mounted')
+		return { faults: result.lost.length, result }
+	},
+}
+const { positionals, values } = parseArgs({
+	allowPositionals: true,
+	options: {
+		seed: { type: 'string' },
+		rounds: { type: 'string' },
+		only: { type: 'string' },
+	},
+})
+const numberOf = (text: string | undefined): number | undefined =>
+	text === undefined ? undefined : Number(text)
+const names = positionals.length > 0 ? positionals : Object.keys(runs)
+const unknown = names.find((name) => !Object.hasOwn(runs, name))
+if (unknown !== undefined) {
+	process.stderr.write(`no soak is called ${unknown}; there are ${Object.keys(runs).join(', ')}\n`)
+	process.exit(2)
+}
+const clearUp = ownTemporary()
+const seed = numberOf(values.seed) ?? Date.now() % 1_000_000
+let faults = 0
+for (const name of names) {
+	tell(`${name}, seed ${seed}`)
+	const given = { seed, rounds: numberOf(values.rounds), only: numberOf(values.only) }
+	const ended = await runs[name]?.(given)
+	faults += ended?.faults ?? 0
+	tell(`${name}, seed ${seed}: ${JSON.stringify(ended?.result, null, '\t')}`)
+}
 clearUp()
-process.exitCode = lost.length ? 1 : 0
+process.exit(faults > 0 ? 1 : 0)

@@ -9,6 +9,7 @@ import { present } from '../../../shared/engine/plain/present.ts'
 import { BackupRefused } from '../../store/backup-file.ts'
 import type { BackupPlace } from '../../store/backup-list.ts'
 import type { BackupPreview, DamageHere } from '../../store/backups.ts'
+import { tooFewHandles } from '../../store/disk.ts'
 import { fullName } from '../players/names.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
@@ -97,6 +98,8 @@ export async function inWords<T>(work: () => Promise<T>, where: string): Promise
 		return await work()
 	} catch (error) {
 		if (error instanceof BackupRefused) throw new Refusal(error.message)
+		const handles = tooFewHandles(error)
+		if (handles !== undefined) throw new Refusal(handles)
 		const { code = '', errstr = '' } = error as { code?: string; errstr?: string }
 		if (code === 'ENOSPC' || /full/.test(errstr))
 			throw new Refusal(

@@ -63,7 +63,7 @@ function knownOf(memory: Memory, deps: Deps, subject: Subject): Known {
 			return { time, player, consent: consentOf(deps, subject) }
 		case 'destroyed':
 			return { time, destroyed: registeredName(deps, subject.playerId) }
-		case 'sent':
+		case 'sending':
 		case 'to-check':
 			return { time, player, item: outbox.items.get(subject.itemId) }
 	}

@@ -1,16 +1,30 @@
 /** The letterhead and the settings of the records. */
 import type { InputOf, OutputOf } from '../../../shared/contract.ts'
 import { personRecord } from '../people/keep-person.ts'
+import { refuseNamingOwner } from '../people/owner-name.ts'
 import type { Deps } from '../records/deps.ts'
 import type { KeptRecord } from '../records/keep.ts'
 import type { Memory } from '../records/memory.ts'
+import { Refusal } from '../records/refusal.ts'
+import { needDrawable } from './logo.ts'
 
-/** The clinician of the letterhead is the owner: their entry changes with it, both or neither. */
-export function saveClinic(
+/**
+ * The clinician of the letterhead is the owner: their entry changes with it, both or neither, and
+ * by the owner alone.
+ * @throws Refusal where somebody else changes it, or the logo cannot be drawn
+ */
+export async function saveClinic(
 	{ clinic, people }: Pick<Memory, 'clinic' | 'people'>,
-	{ keepTogether }: Deps,
+	deps: Deps,
 	letterhead: InputOf<'clinic.save'>,
-): OutputOf<'clinic.save'> {
+): Promise<OutputOf<'clinic.save'>> {
+	const person = people.acts()
+	refuseNamingOwner({ clinic, people }, letterhead)
+	await needDrawable(deps, letterhead.logo, clinic.letterhead?.logo, 'logo')
+	if (people.atWork?.personId !== person.personId)
+		throw new Refusal(
+			'Another person took over while the logo was tried. Nothing was changed: save it again.',
+		)
 	const { clinician } = letterhead
 	const owner = people.owner()
 	const renamed =
@@ -22,7 +36,7 @@ export function saveClinic(
 		follows: clinic.recordIds.letterhead,
 		value: letterhead,
 	}
-	keepTogether(renamed ? [saved, renamed] : [saved])
+	deps.keepTogether(renamed ? [saved, renamed] : [saved])
 	return {}
 }
 export function saveRecordSettings(

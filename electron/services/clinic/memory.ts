@@ -10,6 +10,7 @@ import { type ProtocolFile, shippedProtocol } from '../../../shared/engine/proto
 import type { Clinic } from '../../../shared/engine/report/clinic.ts'
 import { Latest, type Taken } from '../records/newest.ts'
 import { Refusal } from '../records/refusal.ts'
+import { logoTrouble } from './logo.ts'
 
 type ProtocolValue = ValueOf<'protocol'>
 /** A version of the protocol with the record that holds it. */
@@ -44,6 +45,15 @@ export class ClinicMemory {
 		})
 	}
 
+	/** the logo that was last looked at, and what is wrong with it */
+	#looked: { logo?: Clinic['logo']; says?: string | undefined } = {}
+
+	/** What a person has to mend in the letterhead, in words. */
+	notices(): string[] {
+		const logo = this.letterhead?.logo
+		if (logo !== this.#looked.logo) this.#looked = { logo, says: logoTrouble(logo) }
+		return this.#looked.says === undefined ? [] : [this.#looked.says]
+	}
 	/** @throws Refusal where the clinic is not set up */
 	needLetterhead(): Clinic {
 		if (!this.letterhead)

@@ -4,6 +4,8 @@
  */
 import { accessSync, constants, existsSync, statSync } from 'node:fs'
 import { dirname, isAbsolute } from 'node:path'
+import { tooFewHandles } from '../../store/disk.ts'
+import { FileRefused, plainFileSize } from '../../store/plain-file.ts'
 import { Refusal } from '../records/refusal.ts'
 
 const example = process.platform === 'win32' ? 'E:\\stick' : '/media/stick'
@@ -30,6 +32,8 @@ export function writeTrouble(
 	folder: string,
 	nothingHalf: string,
 ): string | undefined {
+	const handles = tooFewHandles(error)
+	if (handles !== undefined) return handles
 	const code = codeOf(error)
 	if (['ENOSPC', 'EDQUOT', 'EFBIG'].includes(code))
 		return (
@@ -106,8 +110,10 @@ export function fileToRead(file: string): string {
 				'Nothing was changed.',
 		)
 	try {
+		plainFileSize(file)
 		accessSync(file, constants.R_OK)
-	} catch {
+	} catch (error) {
+		if (error instanceof FileRefused) throw new Refusal(`${error.message} Nothing was changed.`)
 		throw new Refusal(
 			`The file ${file} may not be read. Ask whoever looks after this PC for the right to read ` +
 				'it. Nothing was changed.',

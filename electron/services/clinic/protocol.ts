@@ -141,10 +141,10 @@ function effectOf(now: ProtocolFile, next: ProtocolFile): OutputOf<'protocol.pre
 				: [{ name, visitDate: visit.visitDate, gone, added }]
 		})
 		return { visits: visits.length, changes }
-	} catch (error) {
+	} catch {
 		throw new Refusal(
-			'The rules cannot work with these values: ' +
-				`${error instanceof Error ? error.message : 'unknown'}. Nothing was changed.`,
+			'The rules cannot work with these values together. Nothing was changed: set one value at a ' +
+				'time and look at what it changes.',
 		)
 	}
 }

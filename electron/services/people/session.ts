@@ -4,6 +4,7 @@ import { idleMs } from '../../../shared/desk/records/settings.ts'
 import { SealBroken } from '../../store/seal.ts'
 import { ownerSlot } from '../../store/store.ts'
 import { loadSafely } from '../backups/arrival.ts'
+import { needDrawable } from '../clinic/logo.ts'
 import { acting } from '../records/acting.ts'
 import type { Deps } from '../records/deps.ts'
 import { ensureOwner } from '../records/load.ts'
@@ -55,7 +56,9 @@ export class Session {
 			demo,
 			version,
 			warnings: [
-				...(store.isOpen ? [...warnings, ...this.#memory.restored.says] : store.notices),
+				...(store.isOpen
+					? [...warnings, ...clinic.notices(), ...this.#memory.restored.says]
+					: store.notices),
 				...waiting,
 			],
 			clinicName: clinic.letterhead?.name,
@@ -68,6 +71,7 @@ export class Session {
 	}: InputOf<'session.setUp'>): Promise<OutputOf<'session.setUp'>> {
 		const { store } = this.#deps
 		if (store.isSetUp) throw new Refusal('These records are set up already. Unlock them instead.')
+		await needDrawable(this.#deps, clinic.logo, undefined, 'clinic.logo')
 		const recoveryKey = await this.#alone(() => store.setUp(passphrase))
 		const owner: PersonValue = {
 			personId: 'owner',

@@ -10,10 +10,13 @@ export interface Settings {
 	backupFolder?: string | undefined
 	look?: Look | undefined
 }
-/** Draws a document as PDF bytes; with a password they open by it alone. */
+/**
+ * Draws a document as PDF bytes; with a password they open by it alone. A logo that cannot be drawn
+ * is left out, or refused where it must show.
+ */
 export type RenderPdf = (
 	document: LwDocument,
-	options?: { password?: string },
+	options?: { password?: string; logoMustShow?: boolean },
 ) => Promise<Uint8Array>
 export interface Deps extends Keeper, Opener {
 	store: Store

@@ -1,6 +1,6 @@
 /** Records as the values they hold: the one way in which a service reads one. */
 import { type KindName, readAs, type ValueOf } from '../../../shared/desk/ledger/ledger.ts'
-import type { Reading } from '../../../shared/desk/ledger/read.ts'
+import type { Reading, UnknownEntry } from '../../../shared/desk/ledger/read.ts'
 import { unreadableWords } from '../../../shared/desk/ledger/words.ts'
 import { isDamage } from '../../store/records.ts'
 import type { Store, StoredRecord } from '../../store/store.ts'
@@ -37,35 +37,44 @@ export function readRecord<Kind extends KindName>(
 ): Reading<ValueOf<Kind>> {
 	return readAs(kind, version, value)
 }
-/** @throws Refusal in words where the record cannot be read by this version */
-function open<Kind extends KindName>(kind: Kind, record: Sealed): ValueOf<Kind> {
-	const reading = readRecord(kind, record)
-	if (reading.state === 'read') return reading.value
-	throw new Refusal(unreadableWords(record, reading))
+/** Who is told of what could not be read. */
+interface Told {
+	/** the sentence of each record that a list had to go on without */
+	unread: (...says: string[]) => void
+	/** a record that was read, but for some entries */
+	partly: (record: Sealed, unknown: readonly UnknownEntry[]) => void
 }
-/** @param tell gets the sentence of each record that a list had to go on without */
-export function openerOf(store: Store, tell: (...says: string[]) => void = () => {}): Opener {
-	const telling = <Kind extends KindName>(found: Readable<Kind>): Readable<Kind> => {
-		tell(...found.unread)
-		return found
+const nobody: Told = { unread: () => {}, partly: () => {} }
+
+export function openerOf(store: Store, told: Told = nobody): Opener {
+	const open = <Kind extends KindName>(kind: Kind, record: Sealed): ValueOf<Kind> => {
+		const reading = readRecord(kind, record)
+		if (reading.state !== 'read') throw new Refusal(unreadableWords(record, reading))
+		if (reading.unknown.length > 0) told.partly(record, reading.unknown)
+		return reading.value
 	}
+	const opened = <Kind extends KindName>(kind: Kind, record: StoredRecord): Opened<Kind> => ({
+		...record,
+		kind,
+		value: open(kind, record),
+	})
 	return {
 		open,
-		openRecord: (kind, id) => openRecord(store, kind, id),
-		openAbout: (kind, playerId) =>
-			telling(
-				readable(kind, store.recordsAbout(playerId, kind), (id) => sealedRecord(store, kind, id)),
-			),
+		openRecord: (kind, id) => opened(kind, sealedRecord(store, kind, id)),
+		openAbout(kind, playerId) {
+			const ids = store.recordsAbout(playerId, kind)
+			const found = readable(ids, (id) => opened(kind, sealedRecord(store, kind, id)))
+			told.unread(...found.unread)
+			return found
+		},
 		openAll(kind) {
 			const { records, damaged } = store.load([kind])
-			const { records: opened, unread } = readable(kind, records, (record) => record)
-			return telling({ records: opened, unread: [...damaged, ...unread] })
+			const found = readable(records, (record) => opened(kind, record))
+			found.unread.unshift(...damaged)
+			told.unread(...found.unread)
+			return found
 		},
 	}
-}
-function openRecord<Kind extends KindName>(store: Store, kind: Kind, id: string): Opened<Kind> {
-	const record = sealedRecord(store, kind, id)
-	return { ...record, kind, value: open(kind, record) }
 }
 /** @throws Refusal where it is damaged, gone, or of another kind */
 function sealedRecord(store: Store, kind: KindName, id: string): StoredRecord {
@@ -85,17 +94,15 @@ function sealedRecord(store: Store, kind: KindName, id: string): StoredRecord {
 	if (record.kind === kind) return record
 	throw new Refusal(`${named} is of another kind, "${record.kind}". Restore it from a backup.`)
 }
-/** @param sealed gets the record; a Refusal of it is one that cannot be read */
+/** @param opened gets the record; a Refusal of it is one that cannot be read */
 function readable<Kind extends KindName, Given>(
-	kind: Kind,
 	given: readonly Given[],
-	sealed: (item: Given) => StoredRecord,
+	opened: (item: Given) => Opened<Kind>,
 ): Readable<Kind> {
 	const found: Readable<Kind> = { records: [], unread: [] }
 	for (const item of given)
 		try {
-			const record = sealed(item)
-			found.records.push({ ...record, kind, value: open(kind, record) })
+			found.records.push(opened(item))
 		} catch (error) {
 			if (!(error instanceof Refusal)) throw error
 			found.unread.push(error.message)

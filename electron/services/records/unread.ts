@@ -16,7 +16,7 @@ export class Unread {
 	take(record: Named, why: Why): void {
 		this.#unread.set(record.id, { kind: record.kind, says: unreadableWords(record, why) })
 	}
-	takePartly({ id, kind }: Named, unknown: readonly UnknownEntry[]): void {
+	takePartly({ id, kind }: Pick<Named, 'id' | 'kind'>, unknown: readonly UnknownEntry[]): void {
 		const known = this.#partly.get(kind) ?? { records: new Set(), paths: new Set() }
 		known.records.add(id)
 		for (const { path } of unknown) known.paths.add(path)

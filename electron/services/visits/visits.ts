@@ -1,11 +1,6 @@
 /** Signed visits as they stand in the records: which there are, and the versions of each. */
 import { z } from 'zod'
-import {
-	type InputOf,
-	type OutputOf,
-	type SignedVisit,
-	signedVisitSchema,
-} from '../../../shared/contract.ts'
+import type { InputOf, OutputOf, SignedVisit } from '../../../shared/contract.ts'
 import { need } from '../../../shared/engine/plain/need.ts'
 import type { Visit } from '../../../shared/engine/visit/visit.ts'
 import type { PlayerIds } from '../players/memory.ts'
@@ -13,7 +8,7 @@ import { readCards, type VisitCard, visitCardSchema } from '../records/cards.ts'
 import type { Deps } from '../records/deps.ts'
 import { Refusal } from '../records/refusal.ts'
 
-type WithStore = Pick<Deps, 'store'>
+type WithStore = Pick<Deps, 'store' | 'openRecord'>
 
 /** A visit as lists show it, by the card of its latest version. */
 export interface VisitLine {
@@ -69,8 +64,8 @@ export function versionsOf({ store }: WithStore, visitId: string): VisitVersion[
 	if (versions.length === 0) throw new Refusal('This visit is not in the records.')
 	return versions.sort((left, right) => left.card.version - right.card.version)
 }
-export const readVisit = ({ store }: WithStore, record: string): SignedVisit =>
-	signedVisitSchema.parse(store.read(record).value)
+export const readVisit = ({ openRecord }: WithStore, record: string): SignedVisit =>
+	openRecord('visit', record).value
 
 /** The latest version of a visit. @throws Refusal where the visit is not in the records */
 export function latest(deps: WithStore, visitId: string): { record: string; visit: SignedVisit } {

@@ -17,7 +17,7 @@ const whatWords: Readonly<Record<string, string>> = {
 	passphrase: 'Passphrase',
 	consent: 'Consent',
 	destroyed: 'Destroyed',
-	sent: 'Sent',
+	sending: 'Sending',
 	'to-check': 'Outbox',
 }
 const howWords: Record<List['how'], string> = {

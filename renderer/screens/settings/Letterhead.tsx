@@ -30,7 +30,7 @@ import { type Letterhead as Typed, useLetterhead } from './useLetterhead.ts'
 /** The systems a document can show; the mondopoint length always stands. */
 const systems = sizeSystems.filter((sizeSystem) => sizeSystem !== 'mondopoint')
 
-function HeadFields({ typed }: { typed: Typed }) {
+function HeadFields({ typed, owner }: { typed: Typed; owner: boolean }) {
 	const field = (path: Path, extra: Partial<Parameters<typeof Field>[0]> = {}) => (
 		<Field
 			label={titleOf(path)}
@@ -40,6 +40,7 @@ function HeadFields({ typed }: { typed: Typed }) {
 			{...extra}
 		/>
 	)
+	const ofOwner = owner ? {} : { readOnly: true, hint: 'Only the owner changes this.' }
 	return (
 		<Sheet title="Letterhead">
 			{field('name')}
@@ -49,8 +50,8 @@ function HeadFields({ typed }: { typed: Typed }) {
 				{field('email', { optional: true })}
 				{field('colour', { type: 'color', hint: contrastWords(typed.form.colour).says })}
 			</Stack>
-			{field('clinician.name')}
-			{field('clinician.registration')}
+			{field('clinician.name', ofOwner)}
+			{field('clinician.registration', ofOwner)}
 			<LogoFile
 				logo={typed.choices.logo}
 				set={(logo) => {
@@ -101,7 +102,7 @@ function PaperAndSizes({ typed: { choices, choose } }: { typed: Typed }) {
 		</Sheet>
 	)
 }
-function LetterheadPage({ held }: { held: Clinic }) {
+function LetterheadPage({ held, owner }: { held: Clinic; owner: boolean }) {
 	const typed = useLetterhead(held)
 	return (
 		<Box
@@ -121,7 +122,7 @@ function LetterheadPage({ held }: { held: Clinic }) {
 					void typed.save()
 				}}
 			>
-				<HeadFields typed={typed} />
+				<HeadFields typed={typed} owner={owner} />
 				<PaperAndSizes typed={typed} />
 				<Sentences
 					own={typed.choices.texts ?? {}}
@@ -145,11 +146,12 @@ async function read(): Promise<Clinic> {
 	const [clinic] = await Promise.all([call('clinic.get', {}), loadProtocol()])
 	return clinic
 }
-export function Letterhead() {
+/** @param owner whether the owner works here, whose name the letterhead carries */
+export function Letterhead({ owner }: { owner: boolean }) {
 	const answer = useReading('letterhead', {}, ['clinic.get', 'protocol.get'], read)
 	return (
 		<Answered of={answer} what="the letterhead">
-			{(held) => <LetterheadPage held={held} />}
+			{(held) => <LetterheadPage held={held} owner={owner} />}
 		</Answered>
 	)
 }

@@ -2,7 +2,7 @@
 import { Box, Button, Typography } from '@mui/material'
 import type { ChangeEvent } from 'react'
 import type { Clinic } from '../../../shared/engine/report/clinic.ts'
-import { readLogo } from '../setup/logo.ts'
+import { logoKinds, readLogo } from '../setup/logo.ts'
 
 export function LogoFile({
 	logo,
@@ -30,7 +30,7 @@ export function LogoFile({
 				component="input"
 				id="letterhead-logo"
 				type="file"
-				accept="image/png,image/jpeg,image/svg+xml"
+				accept={logoKinds}
 				sx={{ font: 'inherit', minHeight: 44 }}
 				onChange={chosen}
 			/>

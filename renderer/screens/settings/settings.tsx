@@ -40,7 +40,7 @@ export function Settings({ page, role }: { page: string | undefined; role: strin
 						.map(([to, title]) => ({ to, title })),
 				]}
 			/>
-			{now === 'letterhead' && <Letterhead />}
+			{now === 'letterhead' && <Letterhead owner={role === 'owner'} />}
 			{now === 'protocol' && <ProtocolEditor mayChange={clinical} />}
 			{now === 'records' && <RecordsSettings />}
 			{now === 'look' && <LookSettings />}

@@ -2,7 +2,7 @@
 import { Box, FormHelperText, Typography } from '@mui/material'
 import { type ChangeEvent, useRef } from 'react'
 import type { Clinic } from '../../../shared/engine/report/clinic.ts'
-import { readLogo } from './logo.ts'
+import { logoKinds, readLogo } from './logo.ts'
 
 interface LogoProps {
 	logo: Clinic['logo']
@@ -72,7 +72,7 @@ export function LogoFile({ logo, wrong, set }: LogoProps) {
 					ref={file}
 					id="logo-file"
 					type="file"
-					accept="image/png,image/jpeg,image/svg+xml"
+					accept={logoKinds}
 					aria-describedby="logo-hint"
 					aria-invalid={Boolean(wrong)}
 					onChange={(event: ChangeEvent<HTMLInputElement>) => void choose(event.target.files?.[0])}

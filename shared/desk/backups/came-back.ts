@@ -46,7 +46,7 @@ const subjects = z.discriminatedUnion('what', [
 		playerId: id.optional(),
 		records: z.int().min(0),
 	}),
-	z.strictObject({ what: z.literal('sent'), itemId: id, playerId: id, at: z.string() }),
+	z.strictObject({ what: z.literal('sending'), itemId: id, playerId: id, at: z.string() }),
 	z.strictObject({
 		what: z.literal('to-check'),
 		itemId: id,
@@ -101,7 +101,7 @@ function keyOf(subject: Subject): string {
 			return `consent:${subject.consentId}`
 		case 'destroyed':
 			return `destroyed:${subject.playerId ?? 'others'}`
-		case 'sent':
+		case 'sending':
 		case 'to-check':
 			return `${subject.what}:${subject.itemId}`
 	}

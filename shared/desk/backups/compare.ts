@@ -88,7 +88,7 @@ function sentLines(before: Standing, backup: Standing): CameBackLine[] {
 	return before.items.flatMap((item) => {
 		const { itemId, playerId, sentAt = '' } = item
 		return hasLeft(item) && !hasLeft(then.get(itemId))
-			? [lineOf({ what: 'sent', itemId, playerId, at: sentAt })]
+			? [lineOf({ what: 'sending', itemId, playerId, at: sentAt })]
 			: []
 	})
 }

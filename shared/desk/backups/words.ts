@@ -73,7 +73,7 @@ export function lineWords(subject: Subject, known: Known): string {
 				`${subject.records} records of ${known.destroyed ?? 'a player'} were destroyed by the ` +
 				'rule before. The backup still held them: they were destroyed again.'
 			)
-		case 'sent': {
+		case 'sending': {
 			const when = subject.at ? ` on ${time(subject.at)}` : ''
 			return `${itemWords(subject.itemId, known)} was sent${when}, after the backup. It stays noted as sent.`
 		}

@@ -42,7 +42,9 @@ export function unreadableWords(
 /** What records of a kind say that this version does not know. @param paths of the entries */
 export function unknownWords(kind: string, records: number, paths: readonly string[]): string {
 	const [what, hold] =
-		records === 1 ? [`The ${kindWords(kind)}`, 'holds'] : [`${records} ${manyWords(kind)}`, 'hold']
+		records === 1
+			? [`The ${kindWords(kind)}`, 'holds']
+			: [`${records} records (${manyWords(kind)})`, 'hold']
 	return (
 		`${what} ${hold} entries that this version does not know: ${listed(paths, ', ')}. They are ` +
 		'kept, and shown again by the version that wrote them.'

@@ -108,7 +108,7 @@ export const outboxCalls = {
 	'outbox.release': call(
 		z.strictObject({
 			itemId: id,
-			sha256: z.string(),
+			sha256: z.string().max(64),
 			/** first page, name, birth date and address were compared */
 			compared: z.literal(
 				true,
@@ -188,7 +188,7 @@ export const outboxCalls = {
 		desk,
 	),
 	'outbox.sentInError': call(
-		z.strictObject({ itemId: id, what: reason, noticedAt: z.iso.datetime() }),
+		z.strictObject({ itemId: id, what: reason, noticedAt: z.iso.datetime().max(40) }),
 		z.strictObject({ breachId: id }),
 		desk,
 	),

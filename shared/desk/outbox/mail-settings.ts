@@ -3,6 +3,7 @@
  * so many words.
  */
 import { z } from 'zod'
+import { emailAddress } from '../../engine/plain/bounded.ts'
 import { breachClockSchema, defaultBreachClock } from './breach.ts'
 
 /** What must be typed, letter by letter, to do without TLS. */
@@ -21,7 +22,7 @@ const smtpBase = {
 	security: z.enum(['tls', 'starttls', 'none']),
 	inSoManyWords: z.string().max(60).optional(),
 	user: z.string().trim().max(200).optional(),
-	from: z.strictObject({ name: z.string().trim().min(1).max(120), email: z.email() }),
+	from: z.strictObject({ name: z.string().trim().min(1).max(120), email: emailAddress() }),
 	/** PEM of a server with a certificate of its own. */
 	certificate: z.string().max(20_000).optional(),
 }

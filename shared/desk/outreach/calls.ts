@@ -1,5 +1,6 @@
 /** The calls about packs that go out and come home. */
 import { z } from 'zod'
+import { boundedRecord } from '../../engine/plain/bounded.ts'
 import { call, clinicians, treating } from '../workplace/call.ts'
 import { filePath, id, nothing, secret } from '../workplace/shapes.ts'
 import { mergeCountsSchema } from './merge-counts.ts'
@@ -169,7 +170,7 @@ export const outreachCalls = {
 			what: z.enum(['details', 'consent', 'version']),
 			id,
 			playerId: id.optional(),
-			choices: z.record(z.string().max(60), id),
+			choices: boundedRecord(60, id, 100),
 		}),
 		nothing,
 		clinicians,
@@ -186,7 +187,7 @@ export const outreachCalls = {
 	),
 	/** Joins two drafts of one visit; `choices` by path the draft whose value stands. */
 	'outreach.joinDrafts': call(
-		z.strictObject({ drafts: z.array(id).length(2), choices: z.record(z.string().max(200), id) }),
+		z.strictObject({ drafts: z.array(id).length(2), choices: boundedRecord(200, id, 5000) }),
 		nothing,
 		clinicians,
 	),

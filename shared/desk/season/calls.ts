@@ -1,5 +1,6 @@
 /** The calls about a player's season. */
 import { z } from 'zod'
+import { boundedRecord } from '../../engine/plain/bounded.ts'
 import { planSchema } from '../../engine/season/plan-file.ts'
 import type { ImportPreview } from '../../engine/season/preview.ts'
 import { seasonSchema } from '../../engine/visit/visit.ts'
@@ -63,7 +64,7 @@ export const seasonCalls = {
 			playerId: id,
 			text: z.string().max(5_000_000),
 			kind: z.enum(['ics', 'csv']),
-			answers: z.record(z.string().max(400), z.string().max(200)),
+			answers: boundedRecord(400, z.string().max(200), 3000),
 		}),
 		z.custom<ImportPreview>(),
 		treating,

@@ -25,7 +25,7 @@ export const shelfCalls = {
 	 * and column.
 	 */
 	'shelf.previewCsv': call(
-		z.strictObject({ text: z.string() }),
+		z.strictObject({ text: z.string().max(5_000_000) }),
 		z.strictObject({
 			shelf: shelfSchema,
 			good: z.number(),

@@ -1,9 +1,13 @@
 /** The calls about screening days. */
 import { z } from 'zod'
+import { boundedRecord } from '../../engine/plain/bounded.ts'
 import { call, clinicians, desk, staff } from '../workplace/call.ts'
 import { filePath, id, nothing, pdf } from '../workplace/shapes.ts'
 import { type BoardRow, presences } from './board.ts'
 import { stationIds } from './stations.ts'
+
+/** The service says of a longer one than it reads what to do. */
+const roster = z.string().max(5_000_000)
 
 export const squadCalls = {
 	'squad.list': call(
@@ -22,7 +26,7 @@ export const squadCalls = {
 	),
 	/** Reads a roster and changes nothing. */
 	'squad.previewRoster': call(
-		z.strictObject({ text: z.string(), team: z.string().trim().max(120), day: z.iso.date() }),
+		z.strictObject({ text: roster, team: z.string().trim().max(120), day: z.iso.date() }),
 		z.strictObject({
 			problems: z.array(
 				z.strictObject({ row: z.number(), column: z.string(), message: z.string() }),
@@ -53,10 +57,10 @@ export const squadCalls = {
 	 */
 	'squad.create': call(
 		z.strictObject({
-			text: z.string(),
+			text: roster,
 			team: z.string().trim().min(1).max(120),
 			day: z.iso.date(),
-			same: z.record(z.string().max(10), id),
+			same: boundedRecord(10, id, 2000),
 			squadId: id.optional(),
 		}),
 		z.strictObject({ squadId: z.string(), players: z.number() }),

@@ -1,5 +1,6 @@
 /** The calls about drafts, signed visits and their reports. */
 import { z } from 'zod'
+import { boundedRecord } from '../../engine/plain/bounded.ts'
 import { clinicRecordSchema, clinicSchema } from '../../engine/report/clinic.ts'
 import { decisionsSchema } from '../../engine/visit/decisions.ts'
 import { visitSchema } from '../../engine/visit/visit.ts'
@@ -9,7 +10,7 @@ import { id, nothing, pdf, reason } from '../workplace/shapes.ts'
 /** A draft holds the visit as far as it is valid, and the raw text of fields that are not yet. */
 export const draftContentSchema = z.strictObject({
 	visit: visitSchema,
-	raw: z.record(z.string(), z.string()),
+	raw: boundedRecord(200, z.string().max(20_000), 2000),
 	decisions: decisionsSchema,
 	step: z.string().max(40).optional(),
 })

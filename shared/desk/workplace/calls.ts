@@ -1,12 +1,13 @@
 /** The calls about letterhead, protocol, and the look of this PC. */
 import { z } from 'zod'
+import { boundedRecord } from '../../engine/plain/bounded.ts'
 import { protocolSchema } from '../../engine/protocol/protocol.ts'
 import { clinicSchema } from '../../engine/report/clinic.ts'
 import { anyone, call, clinicians, staff } from './call.ts'
 import { lookSchema } from './look.ts'
 import { id, nothing, reason } from './shapes.ts'
 
-const thresholds = z.record(z.string().max(80), z.number().min(-1_000_000).max(1_000_000))
+const thresholds = boundedRecord(80, z.number().min(-1_000_000).max(1_000_000), 1000)
 
 export const workplaceCalls = {
 	'clinic.get': call(nothing, clinicSchema, staff),

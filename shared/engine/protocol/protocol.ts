@@ -1,5 +1,6 @@
 /** Looking up a threshold by its key; the rows are in the table files beside this one. */
 import { z } from 'zod'
+import { boundedRecord } from '../plain/bounded.ts'
 import type { Basis } from './basis.ts'
 import type { ThresholdRow } from './row.ts'
 import { rows } from './rows.ts'
@@ -13,7 +14,7 @@ export const protocolSchema = z.strictObject({
 	id: z.string().min(1).max(80),
 	revision: z.int().min(1),
 	fpiScheme: z.enum(['raw', 'trial']).optional(),
-	values: z.record(z.string(), z.number()).optional(),
+	values: boundedRecord(80, z.number(), 1000).optional(),
 })
 export type ProtocolFile = z.infer<typeof protocolSchema>
 export const shippedProtocol: ProtocolFile = {

@@ -1,5 +1,6 @@
 /** The clinic file: letterhead and the signing clinician. */
 import { z } from 'zod'
+import { boundedRecord, emailAddress } from '../plain/bounded.ts'
 import { textProblems } from '../words/speak.ts'
 
 const letterhead = {
@@ -8,7 +9,7 @@ const letterhead = {
 	name: z.string().trim().min(1).max(120).meta({ title: 'Clinic name' }),
 	address: z.array(z.string().max(120)).max(6).meta({ title: 'Address' }),
 	phone: z.string().max(40).optional().meta({ title: 'Phone' }),
-	email: z.email().optional().meta({ title: 'E-mail' }),
+	email: emailAddress().optional().meta({ title: 'E-mail' }),
 	colour: z
 		.string()
 		.regex(/^#[0-9a-fA-F]{6}$/, 'a colour such as #1f5f5b')
@@ -25,11 +26,12 @@ const letterhead = {
 	}),
 	sizeSystems: z
 		.array(z.enum(['jpCm', 'eu', 'uk', 'usMen', 'usWomen', 'usChild', 'au']))
+		.max(7)
 		.optional(),
 	/** The paper of every document; A4 where absent. */
 	paper: z.enum(['A4', 'Letter']).optional().meta({ title: 'Paper' }),
 }
-const ownTexts = z.record(z.string(), z.string().max(600))
+const ownTexts = boundedRecord(120, z.string().max(600), 2000)
 /** The format of the clinic file, version 1. */
 export const clinicSchema = z.strictObject({
 	...letterhead,

@@ -11,9 +11,7 @@ import { logoUrl } from './logo.ts'
 /** Where the style sheet is, or its text (reportCss). */
 type Style = { href: string } | { css: string }
 
-/**
- * The whole page. No script stands in it. @throws BadLogo where the clinic's logo cannot be drawn
- */
+/** The whole page. No script stands in it; a logo that cannot be drawn is left out. */
 export function toHtml(document: LwDocument, style: Style): string {
 	const t = speakFrom()
 	const blocks = document.blocks.map((block, index) => blockHtml(block, `block-${index}`))

@@ -28,6 +28,11 @@ function valueAt(input: unknown, path: readonly PropertyKey[]): unknown {
 	return value
 }
 
+/** Characters of a text, entries of a list or an object. */
+function sizeOf(value: unknown): number {
+	if (typeof value === 'string' || Array.isArray(value)) return value.length
+	return value !== null && typeof value === 'object' ? Object.keys(value).length : 0
+}
 function given(value: unknown): string {
 	if (value === undefined) return 'given nothing'
 	if (typeof value === 'number') return `given ${value}`
@@ -90,7 +95,11 @@ const wrongType: Reader<'invalid_type'> = ({ expected }, place) =>
 	problem(place, isMissing(place) ? 'missing' : 'wrong type', kindWords[expected] ?? expected)
 
 /** What is counted in a value whose length is limited; undefined where the value itself is. */
-const counted: Partial<Record<string, string>> = { string: 'characters', array: 'entries' }
+const counted: Partial<Record<string, string>> = {
+	string: 'characters',
+	array: 'entries',
+	record: 'entries',
+}
 
 const tooSmall: Reader<'too_small'> = ({ origin, minimum }, place) => {
 	const what = counted[origin]
@@ -100,9 +109,11 @@ const tooSmall: Reader<'too_small'> = ({ origin, minimum }, place) => {
 }
 const tooBig: Reader<'too_big'> = ({ origin, maximum }, place) => {
 	const what = counted[origin]
-	return what
-		? problem(place, 'too long', `at most ${maximum} ${what}`)
-		: problem(place, 'too large', `${maximum} or less`)
+	if (!what) return problem(place, 'too large', `${maximum} or less`)
+	const { input, path } = place
+	const held = sizeOf(valueAt(input, path))
+	const message = `too long, given ${held} ${what}, allowed: at most ${maximum} ${what}`
+	return [{ path: pathText(path), message }]
 }
 const notATerm: Reader<'invalid_value'> = ({ values }, place) =>
 	problem(
@@ -138,7 +149,16 @@ function problemsIn(issue: Issue, place: Place): Problem[] {
 	}
 }
 
+/** More than anybody reads; what follows is counted. A choice of this program. */
+const mostProblems = 200
+
 /** @param input the value that was parsed, to say what was given */
 export function problemsOf(error: z.ZodError, input: unknown): Problem[] {
-	return error.issues.flatMap((issue) => problemsIn(issue, { input, path: issue.path }))
+	const told = error.issues
+		.slice(0, mostProblems)
+		.flatMap((issue) => problemsIn(issue, { input, path: issue.path }))
+		.slice(0, mostProblems)
+	const untold = error.issues.length - mostProblems
+	if (untold <= 0) return told
+	return [...told, { path: '(file)', message: `${untold} more of the same kind are not listed` }]
 }

@@ -1,5 +1,6 @@
 /** Visit file, version 1: the only definition of what a clinician records at a visit. */
 import { z } from 'zod'
+import { boundedRecord } from '../plain/bounded.ts'
 import { isoDate, text } from './fields.ts'
 import { anklesSchema } from './recorded/ankles.ts'
 import { bodySchema } from './recorded/body.ts'
@@ -45,7 +46,7 @@ export const visitSchema = z.strictObject({
 	footwear: z.array(pairSchema).max(20).optional(),
 	season: seasonSchema.optional(),
 	/** Fields the clinician chose not to measure, by path, with the reason. */
-	notMeasured: z.record(z.string(), z.string()).optional(),
+	notMeasured: boundedRecord(200, z.string().max(1000), 500).optional(),
 	notes: text('Clinical notes', 10000).optional(),
 })
 export type Visit = z.infer<typeof visitSchema>

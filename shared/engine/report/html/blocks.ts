@@ -95,11 +95,12 @@ const chartCell = ({ text, below, pattern, after }: ChartCell): string =>
 	)
 /** An own figure with its name and description inside, for those who do not see it. */
 function describedSvg(svg: string, id: string, title: string, description: string): string {
-	return svg
-		.replace(/<svg\b/, `<svg role="img" aria-labelledby="${id}-title ${id}-desc"`)
-		.replace(
-			/(<svg\b[^>]*>)/,
-			`$1${worded('title', title, ` id="${id}-title"`)}` +
-				worded('desc', description, ` id="${id}-desc"`),
-		)
+	return svg.replace(/<svg\b/, `<svg role="img" aria-labelledby="${id}-title ${id}-desc"`).replace(
+		/<svg\b[^>]*>/,
+		// a function: in a text to put in, '$&' of a caption would stand for the whole element
+		(start) =>
+			start +
+			worded('title', title, ` id="${id}-title"`) +
+			worded('desc', description, ` id="${id}-desc"`),
+	)
 }

@@ -1,9 +1,10 @@
 /** Who is measured, and whom to speak to about a minor. */
 import { z } from 'zod'
+import { emailAddress } from '../../plain/bounded.ts'
 import { choice, isoDate, text } from '../fields.ts'
 import { sexes } from '../terms.ts'
 
-const email = (title: string) => z.email().nullable().optional().meta({ title })
+const email = (title: string) => emailAddress().nullable().optional().meta({ title })
 
 export const playerSchema = z.strictObject({
 	givenName: text('Given name', 80),

@@ -1,0 +1,15 @@
+/**
+ * The one bridge into the page. A sandboxed preload is a plain script: it uses require, and it is
+ * JavaScript as it stands, so that it is read from the package and never from a file made at start.
+ */
+const { contextBridge, ipcRenderer } = require('electron')
+
+contextBridge.exposeInMainWorld('lastwright', {
+	/**
+	 * ipcRenderer itself never crosses: the page reaches one channel and no other.
+	 * @param {string} name
+	 * @param {unknown} input
+	 * @returns {Promise<unknown>}
+	 */
+	call: (name, input) => ipcRenderer.invoke('lastwright:call', name, input),
+})

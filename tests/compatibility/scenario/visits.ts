@@ -1,0 +1,75 @@
+/** Visits of the fixtures: drafts that are filled, decided and signed through the calls of the host. */
+import type { Ask, Program } from './program.ts'
+
+const feet = (mm: number) => ({
+	stance: 'standing',
+	left: { heelToToeMm: [mm], ballWidthMm: 92 },
+	right: { heelToToeMm: [mm + 2], ballWidthMm: 93 },
+})
+/** What is measured: enough for findings, short enough to stay small. */
+export const measured = (mm: number) => ({
+	play: { code: 'association', position: 'full-back', surfaces: ['natural-firm'] },
+	feet: feet(mm),
+	ankles: { left: { lungeCm: 9 }, right: { lungeCm: 11 } },
+	notes: `measured at ${mm} mm`,
+	footwear: [
+		{ id: 'firm', name: 'firm boots', sole: 'firm-ground', sizeSystem: 'eu', size: 42 },
+		{ id: 'turf', name: 'turf shoes', sole: 'turf', sizeSystem: 'eu', size: 42 },
+	],
+})
+/** Notes, so that each finding can be decided; the words that stand are the program's own. */
+const accepted = (findings: { id: string; says: string }[]) =>
+	findings.map(({ id, says }) => ({ findingId: id, choice: 'accept', about: says }))
+
+/** @returns the id of the player's draft of this day, filled and left open */
+export async function drafted(
+	ask: Ask,
+	playerId: string,
+	visitDate: string,
+	visit: object,
+	raw: object = {},
+): Promise<string> {
+	const { draft } = await ask('drafts.open', { playerId, visitDate })
+	const { content } = draft
+	await ask('drafts.save', {
+		draftId: draft.draftId,
+		content: { ...content, raw, step: 'feet', visit: { ...content.visit, ...visit } },
+	})
+	return draft.draftId
+}
+/** Decides what is open in the player's draft and signs it. @returns the visit's id */
+export async function signDraft(
+	{ assess }: Program,
+	ask: Ask,
+	playerId: string,
+	visitDate: string,
+	change: object = {},
+): Promise<string> {
+	const { draft, earlier } = await ask('drafts.open', { playerId, visitDate })
+	const visit = { ...draft.content.visit, ...change }
+	const protocol = (await ask('protocol.get')).file
+	const { findings } = assess(visit, earlier, protocol, (await ask('shelf.get')).shelf)
+	const decisions = {
+		...draft.content.decisions,
+		consentNoted: true,
+		lines: accepted(findings),
+		actions: [{ what: 'Wear the firm boots for matches', when: 'this week', who: 'player' }],
+		referralDone: 'Seen by the team doctor the same day.',
+	}
+	await ask('drafts.save', {
+		draftId: draft.draftId,
+		content: { ...draft.content, raw: {}, visit, decisions },
+	})
+	return (await ask('visits.sign', { draftId: draft.draftId })).visitId
+}
+/** A visit from nothing to signed. */
+export async function signed(
+	program: Program,
+	ask: Ask,
+	playerId: string,
+	visitDate: string,
+	visit: object,
+): Promise<string> {
+	await drafted(ask, playerId, visitDate, visit)
+	return signDraft(program, ask, playerId, visitDate)
+}

@@ -1,0 +1,96 @@
+/**
+ * Damages the records of one PC, round after round, and tells how each was met. Started by
+ * damages.ts. The records keep their place and their file: a copy would be noticed as one.
+ */
+import { linkSync, readdirSync, rmSync, writeFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { chance } from './chance.ts'
+import type { Damage, Outcome } from './damages.ts'
+import { filesOf, plainProgram } from './everything.ts'
+import { backupSays, type Look, lookAt } from './looks.ts'
+
+const [pc = '', seed = '0', from = '1', to = '0'] = process.argv.slice(2)
+const records = join(pc, 'records', 'lastwright.db')
+const kept = join(pc, 'kept.db')
+const program = await plainProgram()
+
+// one opening settles what is new to this place; what stands then is what is damaged
+await lookAt(program, pc)
+linkSync(records, kept)
+const whole = filesOf(join(pc, 'records'))
+const outside = filesOf(join(pc, 'outside'))
+const original = whole.get('lastwright.db') as Buffer
+
+/** Everything as it was, but for the bytes of the records file. */
+function put(bytes: Buffer): void {
+	for (const [folder, files] of [
+		['records', whole],
+		['outside', outside],
+	] as const) {
+		const here = join(pc, folder)
+		for (const name of readdirSync(here)) rmSync(join(here, name), { recursive: true, force: true })
+		for (const [name, content] of files)
+			if (name !== 'lastwright.db') writeFileSync(join(here, name), content)
+	}
+	writeFileSync(kept, bytes)
+	linkSync(kept, records)
+}
+function damaged(round: number): { bytes: Buffer; at: string } {
+	const drawn = chance(Number(seed), round)
+	const at = drawn.below(original.length)
+	const was = original[at] as number
+	const bytes = Buffer.from(original)
+	const isBit = drawn.below(2) === 0
+	bytes[at] = isBit ? was ^ (1 << drawn.below(8)) : (was + 1 + drawn.below(255)) % 256
+	const what = isBit ? 'one bit' : 'one byte'
+	return { bytes, at: `${what} at ${at} of ${original.length}: ${was} became ${bytes[at]}` }
+}
+const differing = (before: Look, now: Look): string[] =>
+	Object.keys({ ...before.views, ...now.views }).filter(
+		(view) =>
+			view !== 'audit.verify' &&
+			JSON.stringify(before.views[view]) !== JSON.stringify(now.views[view]),
+	)
+const fresh = (before: readonly string[], now: readonly string[]): string[] =>
+	now.filter((text) => !before.includes(text))
+const isRefused = (look: Look, view: string): boolean =>
+	(look.views[view] as { refused?: string } | undefined)?.refused !== undefined
+/** Refused in words, or not asked for because what leads to it was. */
+const isSaid = (look: Look, changed: readonly string[]): boolean =>
+	changed.some((view) => isRefused(look, view)) &&
+	changed.every((view) => look.views[view] === undefined || isRefused(look, view))
+
+interface Met {
+	outcome: Outcome
+	changed: string[]
+	said: string[]
+}
+async function metBy(before: Look, now: Look): Promise<Met> {
+	const changed = differing(before, now)
+	const warnings = fresh(before.warnings, now.warnings)
+	const problems = fresh(before.problems, now.problems)
+	const all = { changed, said: [...warnings, ...problems] }
+	if (now.opening !== undefined)
+		return { outcome: 'said at opening', changed: [], said: [now.opening] }
+	if (now.unlock !== undefined)
+		return { outcome: 'said at unlock', changed: [], said: [now.unlock, ...warnings] }
+	if (warnings.length > 0) return { ...all, outcome: 'said at unlock' }
+	if (isSaid(now, changed)) return { ...all, outcome: 'said on reading' }
+	if (problems.length > 0) return { ...all, outcome: 'said by verify only' }
+	if (changed.length === 0) return { ...all, outcome: 'same' }
+	const says = await backupSays(program, pc)
+	if (says === undefined) return { ...all, outcome: 'silent' }
+	return { changed, said: [says], outcome: 'said by backup only' }
+}
+put(original)
+const before = await lookAt(program, pc)
+const lastRow = (before.views['audit.page'] as { seq: number }[])[0]?.seq ?? 0
+for (let round = Number(from); round <= Number(to); round++) {
+	const { bytes, at } = damaged(round)
+	put(bytes)
+	const now = await lookAt(program, pc, lastRow)
+	const damage: Damage = { round, at, ...(await metBy(before, now)), faults: now.faults }
+	process.send?.(damage)
+}
+process.disconnect()
+process.exit(0)
