@@ -1,16 +1,14 @@
 /** Backups of the first version are looked into and restored; a replaced file is not put back unseen. */
-import { copyFileSync, readFileSync, writeFileSync } from 'node:fs'
+import { copyFileSync, cpSync, readFileSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
-import { fileURLToPath } from 'node:url'
 import { expect, test } from 'vitest'
+import { fixtures } from '../compatibility/manifest.ts'
 import { backupsIn, folder, open, passphrase, withPlayer } from './bench-app.ts'
-import { later, restored, staff, theirs } from './restore-bench.ts'
-
-const stores = fileURLToPath(new URL('./fixtures/stores/', import.meta.url))
+import { later, leaveAll, listAfter, restored, staff, theirs } from './restore-bench.ts'
 
 test('the copy from before the upgrade names its players, and is restored with people and keys of now', async () => {
 	const here = folder()
-	copyFileSync(join(stores, 'schema-1.db'), join(here, 'lastwright.db'))
+	copyFileSync(join(fixtures, 'before-0.1.0/home/lastwright.db'), join(here, 'lastwright.db'))
 	const app = open(here)
 	await app.ask('session.unlock', { passphrase })
 	const [file = ''] = backupsIn(here)
@@ -41,6 +39,31 @@ test('the copy from before the upgrade names its players, and is restored with p
 	expect((await app.ask('backups.make')).says).toEqual([])
 	await app.ask('session.lock')
 	await app.ask('session.unlock', { passphrase: theirs })
+	app.close()
+})
+test('a backup of version 0.1.0 names its players, and is restored into the same records of now', async () => {
+	const here = folder()
+	cpSync(join(fixtures, '0.1.0/home'), here, { recursive: true })
+	const app = open(here, '2027-01-21T10:00:00.000Z')
+	const secret = 'lantern over nine quarries'
+	await app.ask('session.unlock', { passphrase: secret })
+	const { cards } = await app.ask('players.search', { query: '', limit: 50 })
+	await app.ask('players.save', {
+		player: { givenName: 'Bo', familyName: 'Later', birthDate: '1999-07-01', sex: 'male' },
+	})
+	const file = join(fixtures, '0.1.0/backup.db')
+	const preview = await app.ask('backups.preview', { file })
+	expect(preview).toMatchObject({ sameClinic: true, onlyThen: [], damaged: [] })
+	expect(preview.players).toBeGreaterThan(0)
+	expect(preview.onlyNow).toContain('Bo Later')
+	later(app)
+	await restored(app, file, secret)
+	const after = await app.ask('players.search', { query: '', limit: 50 })
+	expect(after.cards.length).toBeLessThanOrEqual(cards.length)
+	if ((await listAfter(app))?.open) await leaveAll(app)
+	expect((await app.ask('audit.verify')).problems).toEqual([])
+	later(app)
+	expect((await app.ask('backups.make')).says).toEqual([])
 	app.close()
 })
 test('a file that was kept from right after a restore is found out when it is put back later', async () => {
