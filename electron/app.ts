@@ -11,7 +11,7 @@ import type { Handlers } from './calls/handlers.ts'
 import { dailyBackup } from './services/backups/backups.ts'
 import { backupCalls } from './services/backups/calls.ts'
 import { clinicCalls, type LookOfPc } from './services/clinic/calls.ts'
-import { readSettings, writeSettings } from './services/clinic/settings-file.ts'
+import { SettingsFile } from './services/clinic/settings-file.ts'
 import { outboxCalls } from './services/outbox/calls.ts'
 import { Post } from './services/outbox/post.ts'
 import { outreachCalls } from './services/outreach/calls.ts'
@@ -113,7 +113,8 @@ export function createApp(options: AppOptions): App {
 function openFolder({ dataFolder, renderPdf, scryptCost, ...options }: AppOptions): Opened {
 	const now = options.now ?? (() => new Date())
 	const demo = options.demo ?? false
-	const { settings, notice } = readSettings(dataFolder, now())
+	const file = new SettingsFile(dataFolder, now)
+	const { settings, notice } = file
 	const memory = new Memory()
 	const store = new Store(dataFolder, {
 		now,
@@ -136,16 +137,13 @@ function openFolder({ dataFolder, renderPdf, scryptCost, ...options }: AppOption
 		now,
 		demo,
 		version: engineVersion,
-		saveSettings: (changed) => {
-			Object.assign(settings, changed)
-			writeSettings(dataFolder, settings)
-		},
+		saveSettings: (changed) => file.save(changed),
 	}
 	const look: LookOfPc = {
 		get: () => settings.look ?? defaultLook,
 		save: (chosen) => {
 			// what is tried in the demo is gone with it
-			if (demo) Object.assign(settings, { look: chosen })
+			if (demo) file.use({ look: chosen })
 			else deps.saveSettings({ look: chosen })
 		},
 	}

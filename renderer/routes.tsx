@@ -37,6 +37,7 @@ export const fetchPlayerScreen = (): void => void player().catch(() => {})
 /** What a page is told beside its address. */
 export interface Surroundings {
 	person: Status['person']
+	clinicName: Status['clinicName']
 	notice: SavedNotice | undefined
 	saved: (notice: SavedNotice) => void
 }
@@ -171,7 +172,9 @@ export const pages: readonly Page[] = [
 	page('/records/:page?', {
 		who: 'everyone',
 		opening: 'the records',
-		show: ({ page }, { person }) => <Records page={page} person={person} />,
+		show: ({ page }, { person, clinicName }) => (
+			<Records page={page} person={person} clinicName={clinicName} />
+		),
 	}),
 	page('/parts', {
 		who: 'everyone',

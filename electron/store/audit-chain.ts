@@ -35,6 +35,11 @@ export interface TrailKeys {
 	boxPublic: Uint8Array | undefined
 	boxPrivate: () => Uint8Array
 }
+/** Which rows are wanted of a page, and who is told of those that cannot be read. */
+export interface PageWish {
+	wanted?: (row: OpenRow) => boolean
+	leftOut?: (from: number, to: number) => void
+}
 const start: Link = { seq: 0, hash: Buffer.alloc(32) }
 /** rows of the first versions, sealed with the first key */
 const firstForm = 1
@@ -102,20 +107,27 @@ export class AuditChain {
 		this.#last = { seq, hash }
 	}
 
-	/** Newest first. A row that cannot be opened or believed is left out here and named by verify(). */
+	/**
+	 * Newest first. A row that is missing, or cannot be opened or believed, is left out; `leftOut` gets
+	 * the numbers of those.
+	 */
 	page(
 		before: number,
 		limit: number,
 		keys: TrailKeys,
-		wanted: (row: OpenRow) => boolean = () => true,
+		{ wanted = () => true, leftOut = () => {} }: PageWish = {},
 	): OpenRow[] {
 		const rows: OpenRow[] = []
+		let above = Math.min(before, this.last().seq + 1)
 		for (const raw of this.#database.iterate<RawRow>(
 			'SELECT seq, form, sealed, hash FROM audit WHERE seq < ? ORDER BY seq DESC',
 			before,
 		)) {
 			const row = this.#believed(raw, keys)
-			if (row && wanted(row)) rows.push(row)
+			if (above - raw.seq > 1) leftOut(raw.seq + 1, above - 1)
+			if (!row) leftOut(raw.seq, raw.seq)
+			else if (wanted(row)) rows.push(row)
+			above = raw.seq
 			if (rows.length === limit) break
 		}
 		return rows

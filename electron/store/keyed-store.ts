@@ -103,11 +103,16 @@ export class KeyedStore {
 		}
 	}
 	/**
-	 * Gives a person a passphrase; the old one opens until the new one is known to.
+	 * Gives a person a passphrase; the old one opens until the new one is known to. What `fill` writes
+	 * belongs to the same transaction.
 	 * @throws RangeError where another person has the same one, Error where it was locked meanwhile
 	 */
-	setPassphrase(slot: string, passphrase: string): Promise<void> {
-		return this.parts.keyring.setPassphrase(slot, passphrase)
+	async setPassphrase(slot: string, passphrase: string, fill = () => {}): Promise<void> {
+		const put = await this.parts.keyring.makePassphrase(slot, passphrase)
+		this.together(() => {
+			put()
+			fill()
+		})
 	}
 	/** A new recovery key to print; the old paper opens until `confirm` is called. */
 	newRecoveryKey(): Promise<{ printed: string; confirm: () => void }> {

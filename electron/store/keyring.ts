@@ -150,10 +150,11 @@ export class Keyring {
 		this.take(keys)
 	}
 	/**
-	 * Gives a person a passphrase; the old one opens until the new one is known to.
-	 * @throws RangeError where another person has the same one, Error where it was locked meanwhile
+	 * Makes a person's slot anew for a passphrase; the old one opens until it is put in place.
+	 * @returns what puts it there. @throws Error where it was locked meanwhile
+	 * @throws RangeError where another person has the same one
 	 */
-	async setPassphrase(slot: string, passphrase: string): Promise<void> {
+	async makePassphrase(slot: string, passphrase: string): Promise<() => void> {
 		const newest = Buffer.from(this.opened().newest.bytes)
 		const { id } = this.opened().newest
 		await this.#refuseAnothers(passphrase, slot)
@@ -161,8 +162,10 @@ export class Keyring {
 		const { salt, cost } = this.#slots.read(ownerSlot)
 		const made = await makeSlot(slot, passphraseBytes(passphrase), newest, { salt, cost })
 		newest.fill(0)
-		this.#mustStillBe(id)
-		this.#slots.put(made)
+		return () => {
+			this.#mustStillBe(id)
+			this.#slots.put(made)
+		}
 	}
 	#mustStillBe(id: string): void {
 		if (this.#keys?.newest.id !== id) throw new Error(lockedMeanwhile)

@@ -3,7 +3,7 @@
  * record is sealed: record.ts; its kinds: kinds.ts; the keys: keyring.ts and key-slots.ts.
  */
 import type { Carried } from '../../shared/desk/outreach/carried.ts'
-import type { OpenRow } from './audit-chain.ts'
+import type { OpenRow, PageWish } from './audit-chain.ts'
 import { BackedUpStore } from './backed-up-store.ts'
 import type { OpenCard, RemakeCard } from './cards.ts'
 import { inWords } from './disk.ts'
@@ -175,8 +175,8 @@ export class Store extends BackedUpStore {
 	get auditWaiting(): number {
 		return this.parts.trail.waiting
 	}
-	auditPage(before: number, limit: number, wanted?: (row: OpenRow) => boolean): OpenRow[] {
-		return this.parts.trail.page(before, limit, wanted)
+	auditPage(before: number, limit: number, wish?: PageWish): OpenRow[] {
+		return this.parts.trail.page(before, limit, wish)
 	}
 	/**
 	 * Trail, heads, roll, every record, card, draft and setting: a sentence for each fault.

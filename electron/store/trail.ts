@@ -1,6 +1,6 @@
 /** Writing the audit trail: who did it, what waits for room on the disk, searches under way. */
 import type { AuditEntry } from '../../shared/desk/records/audit.ts'
-import { type AuditChain, type OpenRow, whileLocked } from './audit-chain.ts'
+import { type AuditChain, type OpenRow, type PageWish, whileLocked } from './audit-chain.ts'
 import type { Around, Database } from './database.ts'
 import { diskTrouble } from './disk.ts'
 import type { Keyring } from './keyring.ts'
@@ -149,10 +149,10 @@ export class Trail implements Around {
 	}
 
 	/** Rows before a number, newest first. @throws Error while locked */
-	page(before: number, limit: number, wanted?: (row: OpenRow) => boolean): OpenRow[] {
+	page(before: number, limit: number, wish?: PageWish): OpenRow[] {
 		this.#keyring.opened()
 		this.settleSearch()
-		return this.#chain.page(before, limit, this.#keyring.forTrail(), wanted)
+		return this.#chain.page(before, limit, this.#keyring.forTrail(), wish)
 	}
 	/** Walks the whole chain. @throws Error while locked */
 	verify(each: (row: OpenRow) => void): { rows: number; problems: string[] } {

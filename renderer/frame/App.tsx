@@ -8,6 +8,7 @@ import { Palette } from '../parts/Palette.tsx'
 import { fetchPlayerScreen, waysFor } from '../routes.tsx'
 import { Unlock } from '../screens/unlock/unlock.tsx'
 import { Opening, Pages } from './Pages.tsx'
+import { ToldNotes } from './Told.tsx'
 import { useAfterRestore } from './useAfterRestore.ts'
 import { useAliveSignal } from './useAliveSignal.ts'
 import { useHeadingFocus } from './useHeadingFocus.ts'
@@ -24,15 +25,15 @@ const fetchWithinMs = 2000
 
 /** A PC without records: a clinic is set up, or records are brought here. */
 function FirstStart({ done }: { done: () => void }) {
-	const [packOpened, setPackOpened] = useState(false)
+	const [chosen, setChosen] = useState<'set-up' | 'pack'>()
 	return (
 		<Opening what="the set-up">
-			{!packOpened && <Setup done={done} />}
-			<MoveHere done={done} opened={() => setPackOpened(true)} />
+			{chosen !== 'pack' && <Setup done={done} made={() => setChosen('set-up')} />}
+			{chosen !== 'set-up' && <MoveHere done={done} opened={() => setChosen('pack')} />}
 		</Opening>
 	)
 }
-function OpenWorkstation({ demo, person }: Pick<Status, 'demo' | 'person'>) {
+function OpenWorkstation({ status: { demo, person, clinicName, told } }: { status: Status }) {
 	const [address] = useHashLocation()
 	const { notice, saved } = useSavedNotice(address.split('/')[2])
 	useAfterRestore(person?.role)
@@ -40,7 +41,8 @@ function OpenWorkstation({ demo, person }: Pick<Status, 'demo' | 'person'>) {
 	return (
 		<>
 			<Palette role={person?.role} />
-			<Pages demo={demo} around={{ person, notice, saved }} />
+			{told && <ToldNotes key={person?.personId} told={told} />}
+			<Pages demo={demo} around={{ person, clinicName, notice, saved }} />
 		</>
 	)
 }
@@ -49,7 +51,7 @@ function Gate({ status, trouble, look }: Session) {
 		return trouble ? null : <Typography role="status">Opening the workstation.</Typography>
 	if (status.state === 'needs-setup') return <FirstStart done={look} />
 	if (status.state === 'locked') return <Unlock clinicName={status.clinicName} />
-	return <OpenWorkstation demo={status.demo} person={status.person} />
+	return <OpenWorkstation status={status} />
 }
 export function App() {
 	const session = useSession()

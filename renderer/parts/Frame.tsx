@@ -75,6 +75,11 @@ function Names({ status }: Pick<FrameProps, 'status'>) {
 					{status.clinicName}
 				</Typography>
 			)}
+			{status?.person && (
+				<Typography component="span" variant="body2" color="textSecondary">
+					{status.person.name}, {status.person.role}
+				</Typography>
+			)}
 			{status?.demo && (
 				<Chip size="small" color="warning" variant="outlined" label="Demo: invented players" />
 			)}

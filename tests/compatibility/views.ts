@@ -106,15 +106,18 @@ const ofOpening: readonly string[] = ['unlock', 'restore']
 /** @param upTo the last row of the trail to be read; absent: the last one before this opening */
 async function trail(reader: Reader, call: Call, upTo: number | undefined): Promise<number> {
 	const rows: { seq: number; function: string }[] = []
+	const leftOut: string[] = []
 	for (let before: number | undefined; ; ) {
 		const answer = await call('audit.page', { limit: 500, ...(before ? { before } : {}) })
 		if (!answer.ok) break
 		rows.push(...answer.value.rows)
+		if (answer.value.leftOut) leftOut.push(answer.value.leftOut)
 		before = answer.value.rows.at(-1)?.seq
 		if (before === undefined || before <= 1) break
 	}
 	const last = upTo ?? rows.find((row) => !ofOpening.includes(row.function))?.seq ?? 0
 	reader.views['audit.page'] = brief(rows.filter((row) => row.seq <= last))
+	if (leftOut.length > 0) reader.views['audit.page, left out'] = leftOut
 	const verified = await call('audit.verify')
 	reader.views['audit.verify'] = verified.ok
 		? { problems: verified.value.problems, awayRows: verified.value.awayRows }

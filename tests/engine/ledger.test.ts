@@ -5,6 +5,7 @@ import { defineKind } from '../../shared/desk/ledger/kind.ts'
 import { kindNames, kinds, ledger, readValue } from '../../shared/desk/ledger/ledger.ts'
 import { putBack } from '../../shared/desk/ledger/put-back.ts'
 import { readWith } from '../../shared/desk/ledger/read.ts'
+import { boundedRecord } from '../../shared/engine/plain/bounded.ts'
 import { rows } from '../../shared/engine/protocol/rows.ts'
 import { sentences } from '../../shared/engine/words/en.table.ts'
 import { clinic } from '../demo.ts'
@@ -48,6 +49,19 @@ describe('the ledger', () => {
 	it('never lets home be told who works there, what they know, or how it mails', () => {
 		for (const name of ['person', 'settings', 'mail', 'clinic'] as const)
 			expect(kinds[name].travels.home, name).toBe(false)
+	})
+	it('reads what is longer than may be typed today at its length', () => {
+		const notMeasured = { 'feet.left': 'x'.repeat(5000) }
+		const visit = z.strictObject({ notMeasured: boundedRecord(200, z.string().max(1000), 500) })
+		const { thingOf: _, foundBy: __, ...rest } = lace
+		const long = defineKind({ ...rest, version: 1, upgrades: [], schema: visit })
+		expect(readWith(long, 1, { notMeasured, newer: 1 })).toMatchObject({
+			state: 'read',
+			value: { notMeasured },
+			unknown: [{ path: 'newer', value: 1 }],
+		})
+		const many = Object.fromEntries(Array.from({ length: 900 }, (_, at) => [`k${at}`, 'x']))
+		expect(readWith(long, 1, { notMeasured: many })).toMatchObject({ value: { notMeasured: many } })
 	})
 	it('says that a kind is unknown', () => {
 		expect(readValue('weather', 1, {})).toEqual({ state: 'unknown-kind' })

@@ -213,5 +213,5 @@ test('no name, club, note or birth date stands in clear in any file, open or clo
 	await app.ask('session.lock', {})
 	look()
 	app.close()
-	expect(look().sort()).toEqual(['lastwright.db', 'lastwright.head'])
+	expect(look().sort()).toEqual(['lastwright.db', 'lastwright.head', 'lastwright.lock.db'])
 })

@@ -58,6 +58,8 @@ test('a removed, an altered, a truncated, a re-chained row and a vanished record
 	app.close()
 	const last = Number(rows[0]?.seq) + 1
 	const signRow = rows.find((row) => row.function === 'sign')
+	/** what the page says of rows that it had to leave out */
+	let leftOut: string | undefined
 	const tamper = async (sql: string, more: { noHead?: boolean } = {}): Promise<string> => {
 		const copy = folder()
 		mkdirSync(copy, { recursive: true })
@@ -78,16 +80,22 @@ test('a removed, an altered, a truncated, a re-chained row and a vanished record
 		const warnings = status.warnings.filter((one: string) => !/copied or moved/.test(one))
 		expect(status.warnings).toHaveLength(warnings.length + 1)
 		const { problems } = await again.ask('audit.verify')
+		const page = await again.ask('audit.page', { limit: 500 })
+		expect((await again.ask('audit.export')).leftOut).toBe(page.leftOut)
+		leftOut = page.leftOut
 		again.close()
 		return [...warnings, ...problems].join('\n')
 	}
 	expect(await tamper('')).toBe('')
+	expect(leftOut).toBeUndefined()
 	expect(await tamper('DELETE FROM audit WHERE seq = 4')).toBe(
 		'Row 4 is missing from the audit trail.',
 	)
+	expect(leftOut).toMatch(/left out here: 4\./)
 	expect(await tamper('UPDATE audit SET sealed = zeroblob(60) WHERE seq = 5')).toMatch(
 		/Row 5 was altered/,
 	)
+	expect(leftOut).toMatch(/left out here: 5\./)
 	expect(await tamper(`DELETE FROM audit WHERE seq > ${last - 2}`)).toMatch(
 		new RegExp(`Rows ${last - 1} to ${last} are missing`),
 	)

@@ -112,23 +112,6 @@ test(
 		again.close()
 	},
 )
-test('a PIN switches the person; three wrong ones lock', async () => {
-	const { app, ids } = await withPeople()
-	await app.ask('session.lock')
-	await app.ask('session.unlock', { passphrase: passphrases.reception })
-	await app.ask('session.setPin', { passphrase: passphrases.reception, pin: '2468' })
-	await app.ask('session.lock')
-	await app.ask('session.unlock', { passphrase })
-	expect((await app.ask('session.people')).people).toEqual([
-		{ personId: ids.reception, name: 'Invented reception', role: 'reception' },
-	])
-	await app.ask('session.switch', { personId: ids.reception, pin: '2468' })
-	expect((await app.refused('people.list')).message).toMatch(/^This is for owner/)
-	for (let tried = 0; tried < 3; tried++)
-		await app.refused('session.switch', { personId: ids.reception, pin: '0000' })
-	expect((await app.ask('session.status')).state).toBe('locked')
-	app.close()
-})
 test(
 	'the wait after wrong tries outlives a restart, and a clock set back does not ' + 'lengthen it',
 	async () => {

@@ -56,9 +56,15 @@ const fresh = (before: readonly string[], now: readonly string[]): string[] =>
 const isRefused = (look: Look, view: string): boolean =>
 	(look.views[view] as { refused?: string } | undefined)?.refused !== undefined
 /** Refused in words, or not asked for because what leads to it was. */
-const isSaid = (look: Look, changed: readonly string[]): boolean =>
-	changed.some((view) => isRefused(look, view)) &&
-	changed.every((view) => look.views[view] === undefined || isRefused(look, view))
+const isSaid = (look: Look, changed: readonly string[]): boolean => {
+	// the page of the trail says itself which rows it leaves out
+	const saysLeftOut = look.views['audit.page, left out'] !== undefined
+	const others = changed.filter((view) => !(saysLeftOut && view.startsWith('audit.page')))
+	return (
+		(others.length < changed.length || others.some((view) => isRefused(look, view))) &&
+		others.every((view) => look.views[view] === undefined || isRefused(look, view))
+	)
+}
 
 interface Met {
 	outcome: Outcome

@@ -59,18 +59,21 @@ function after(now: Standing, line: Line, backups: Model['backups']): Standing[]
 			return [now]
 	}
 }
+const different = (states: readonly Standing[]): Standing[] => [
+	...new Map(states.map((state) => [JSON.stringify(state), state])).values(),
+]
 /** What may stand after the lines of one round. */
 export function follow({ possible, backups }: Model, lines: readonly Line[]): Model {
 	let sure = possible
 	let begun: Standing[] = []
 	for (const line of lines) {
 		if (line.does === 'backup' && line.told === 'did') backups.set(line.file, sure)
-		const next = sure.flatMap((standing) => after(standing, line, backups))
+		const next = different(sure.flatMap((standing) => after(standing, line, backups)))
 		if (line.told === 'will') begun = next
 		else {
 			sure = next
 			begun = []
 		}
 	}
-	return { possible: [...sure, ...begun], backups }
+	return { possible: different([...sure, ...begun]), backups }
 }

@@ -98,6 +98,7 @@ export async function kills(
 	tell: (text: string) => void = () => {},
 ): Promise<KillResult> {
 	const result: KillResult = { seed, kills: 0, done: {}, cutShort: {}, faults: [] }
+	const said = new Set<string>()
 	const killed = await begin(await plainProgram())
 	try {
 		for (let round = 1; round <= rounds; round++) {
@@ -116,8 +117,13 @@ export async function kills(
 			)
 			killed.model = model
 			const last = JSON.stringify(lines.at(-1))
-			result.faults.push(...faults.map((fault) => `round ${round}, killed after ${last}: ${fault}`))
-			tell(`round ${round}: ${lines.length} lines, last ${last}; ${result.faults.length} faults`)
+			// what was said once is said again at each opening
+			const fresh = [...new Set(faults)].filter((fault) => !said.has(fault))
+			for (const fault of fresh) said.add(fault)
+			result.faults.push(...fresh.map((fault) => `round ${round}, killed after ${last}: ${fault}`))
+			tell(
+				`round ${round}: ${lines.map(({ does, told }) => `${told} ${does}`).join(', ')}; ${result.faults.length} faults`,
+			)
 			if (model.possible.length === 0) break
 		}
 	} finally {

@@ -12,7 +12,7 @@ import { destroy, hold, register, retentionDue } from './retention.ts'
 export const backupCalls = (
 	memory: Memory,
 	deps: Deps,
-	{ session, post }: { session: Session; post: Pick<Post, 'isSending'> },
+	others: { session: Session; post: Pick<Post, 'isSending'> },
 ) =>
 	({
 		'retention.due': (input) => retentionDue(memory, deps, input),
@@ -23,7 +23,7 @@ export const backupCalls = (
 		'backups.make': (input) => makeBackup(deps, input),
 		'backups.setFolder': (input) => setBackupFolder(deps, input),
 		'backups.preview': (input) => previewBackup(memory, deps, input),
-		'backups.restore': (input) => restoreBackup(memory, deps, post, input),
+		'backups.restore': (input) => restoreBackup(memory, deps, others, input),
 		'backups.cameBack': () => cameBack(memory, deps),
-		'backups.decide': (input) => decide(memory, deps, session, input),
+		'backups.decide': (input) => decide(memory, deps, others.session, input),
 	}) satisfies Partial<Handlers>

@@ -157,7 +157,7 @@ async function act(
 	const { personId, change, was } = subject
 	if (choice === 'take-off' || change === 'added') {
 		const reason = 'decided after a restore'
-		retirePerson(memory, deps, { personId, reason })
+		retirePerson(memory, deps, session, { personId, reason })
 		return
 	}
 	const { name, registration, role } = was ?? memory.people.acts()

@@ -7,6 +7,7 @@ import { present } from '../../../shared/engine/plain/present.ts'
 import type { Store } from '../../store/store.ts'
 import type { Post } from '../outbox/post.ts'
 import { openPackHere } from '../outreach/laptop.ts'
+import type { Session } from '../people/session.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
 import { Refusal } from '../records/refusal.ts'
@@ -30,7 +31,7 @@ const keptNotes = ['pin-tries', 'recovery-key', 'passphrases-due', 'key-change-d
 export async function restoreBackup(
 	memory: Memory,
 	deps: Deps,
-	post: Pick<Post, 'isSending'>,
+	{ session, post }: { session: Pick<Session, 'lock'>; post: Pick<Post, 'isSending'> },
 	{ file, damageRead = false }: InputOf<'backups.restore'>,
 ): Promise<OutputOf<'backups.restore'>> {
 	const { store } = deps
@@ -61,8 +62,8 @@ export async function restoreBackup(
 			}),
 		store.backupFolder,
 	)
-	memory.clear()
-	return { before: before ?? '' }
+	session.lock('a backup was restored')
+	return { before }
 }
 /** What is known before a restore, read while nothing can be written any more. */
 function gather(memory: Memory, store: Store, from: string, lastAt: string) {

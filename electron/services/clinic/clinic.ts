@@ -27,6 +27,7 @@ export async function saveClinic(
 		)
 	const { clinician } = letterhead
 	const owner = people.owner()
+	refuseNamingOwner({ clinic, people }, letterhead)
 	const renamed =
 		owner &&
 		(owner.name !== clinician.name || owner.registration !== clinician.registration) &&

@@ -65,12 +65,10 @@ export function sentInError(
 /** Who had access to a player's documents, each with what they did, newest first. */
 function accessTo({ players, people }: Needs, { store }: Deps, playerId: string): string[] {
 	const ids = players.idsOf(playerId)
-	const rows = store.auditPage(
-		Number.MAX_SAFE_INTEGER,
-		mostAccess,
-		(row) =>
-			row.playerId !== null && ids.includes(row.playerId) && givesAccess.includes(row.function),
-	)
+	const rows = store.auditPage(Number.MAX_SAFE_INTEGER, mostAccess, {
+		wanted: ({ playerId: of, function: does }) =>
+			of !== null && ids.includes(of) && givesAccess.includes(does),
+	})
 	const names = rows.map((row) => `${people.nameOf(row.personId) || 'Lastwright'}: ${row.function}`)
 	return [...new Set(names)]
 }

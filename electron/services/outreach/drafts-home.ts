@@ -1,7 +1,8 @@
 /** Drafts that come home: taken, kept, closed, put beside, and joined where nothing contradicts. */
 import { draftContentSchema } from '../../../shared/contract.ts'
+import { readTolerantly } from '../../../shared/desk/ledger/tolerant.ts'
 import type { CarriedDraft, DraftBase } from '../../../shared/desk/outreach/carried.ts'
-import { joinDraftContents } from '../../../shared/desk/outreach/drafts.ts'
+import { joinStampedDrafts } from '../../../shared/desk/outreach/drafts.ts'
 import { draftDigest, draftStep } from '../../../shared/desk/outreach/merge.ts'
 import type { Store } from '../../store/store.ts'
 import type { DraftValue } from '../visits/memory.ts'
@@ -120,14 +121,16 @@ function joinGroup(
 	const open: Apart[] = []
 	let whole = first
 	for (const other of others) {
-		const join = joinDraftContents(base, whole.value.content, other.value.content, stepOnly)
-		const read = draftContentSchema.safeParse(join.value)
-		if (join.conflicts.length > 0 || !read.success) {
+		const { conflicts, ...join } = joinStampedDrafts(base, whole.value, other.value, stepOnly)
+		// entries of a newer version stay with the draft; they are only left out for reading
+		const read = readTolerantly(draftContentSchema, join.content, false)
+		if (conflicts.length > 0 || !read.ok) {
 			open.push({ playerId, drafts: [first.id, other.id] })
 			continue
 		}
 		const at = laterOf(whole.at, other.at)
-		whole = { id: first.id, at, value: { ...first.value, content: read.data } }
+		const content = join.content as DraftValue['content']
+		whole = { id: first.id, at, value: { ...first.value, ...join, content } }
 		store.dropDraft(other.id)
 		store.saveDraft(whole.id, whole.at, whole.value)
 		store.audit({

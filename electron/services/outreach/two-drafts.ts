@@ -1,6 +1,9 @@
 /** Two drafts of one visit that stand side by side after an outreach day: a person decides. */
 import { draftContentSchema, type InputOf, type OutputOf } from '../../../shared/contract.ts'
-import { joinDraftContents } from '../../../shared/desk/outreach/drafts.ts'
+import { readTolerantly } from '../../../shared/desk/ledger/tolerant.ts'
+import { joinStampedDrafts } from '../../../shared/desk/outreach/drafts.ts'
+import type { Stamp } from '../../../shared/desk/outreach/stamps.ts'
+import { present } from '../../../shared/engine/plain/present.ts'
 import type { Deps } from '../records/deps.ts'
 import { loadDrafts } from '../records/load.ts'
 import type { Memory } from '../records/memory.ts'
@@ -70,8 +73,26 @@ export function compareDrafts(
 			first: ofFirst.get(path)?.says ?? '',
 			second: ofSecond.get(path)?.says ?? '',
 		})),
+		asked: askedOf(deps.store, first, second),
 	}
 }
+/** What both changed without knowing of each other, with when and where each was typed. */
+function askedOf(
+	store: Deps['store'],
+	first: OpenDraft,
+	second: OpenDraft,
+): OutputOf<'outreach.compareDrafts'>['asked'] {
+	const here = new Set([store.origin, ...store.formerOrigins])
+	const typed = (stamp: Stamp | undefined) =>
+		stamp && { at: stamp.at, here: here.has(stamp.origin) }
+	const { conflicts } = joinStampedDrafts(undefined, first.value, second.value, stepOnly)
+	return conflicts.map((conflict) => ({
+		path: shownPath(conflict.path),
+		...present({ first: typed(conflict.first), second: typed(conflict.second) }),
+	}))
+}
+/** A path as the comparison shows it: most are of the visit. */
+const shownPath = (path: string): string => path.replace(/^visit\./, '')
 /** What is compared is the whole value; what is shown is its words. */
 interface Field {
 	is: string
@@ -117,13 +138,13 @@ export function joinByChoice(
 	const [first, second] = openDrafts(memory, deps, drafts)
 	if (!isSameVisit(first, second))
 		throw new Refusal('These are not two drafts of one visit. Nothing was changed.')
-	const content = joinedContent(first, second, choices)
+	const joined = joinedDraft(first, second, choices)
 	const { playerId } = first.value
 	store.together(() => {
 		store.dropDraft(second.id)
 		store.saveDraft(first.id, laterOf(first.at, second.at), {
 			...first.value,
-			content,
+			...joined,
 		})
 		store.audit({
 			function: 'update',
@@ -139,29 +160,30 @@ const isSameVisit = (first: OpenDraft, second: OpenDraft): boolean =>
 	first.id !== second.id &&
 	first.value.playerId === second.value.playerId &&
 	first.value.content.visit.visitDate === second.value.content.visit.visitDate
-function joinedContent(first: OpenDraft, second: OpenDraft, choices: Record<string, string>) {
+function joinedDraft(first: OpenDraft, second: OpenDraft, choices: Record<string, string>) {
 	const sideOf = new Map([
 		[first.id, 'first'],
 		[second.id, 'second'],
 	] as const)
-	const { value, conflicts } = joinDraftContents(
+	const chosen = (path: string) => sideOf.get(choices[path] ?? '')
+	const { conflicts, ...joined } = joinStampedDrafts(
 		undefined,
-		first.value.content,
-		second.value.content,
-		(path) => stepOnly(path) ?? sideOf.get(choices[path.replace(/^visit\./, '')] ?? ''),
+		first.value,
+		second.value,
+		// measured or not measured is one question: the measure follows the mark
+		(path) => stepOnly(path) ?? chosen(shownPath(path)) ?? chosen(`notMeasured.${shownPath(path)}`),
 	)
 	if (conflicts.length > 0)
 		throw new Refusal(
 			'Choose a value for each field that differs. Nothing was changed.',
-			conflicts.map((path) => ({ path, message: conflictWords(path) })),
+			conflicts.map(({ path }) => ({ path, message: conflictWords(path) })),
 		)
-	const read = draftContentSchema.safeParse(value)
-	if (!read.success)
+	if (!readTolerantly(draftContentSchema, joined.content, false).ok)
 		throw new Refusal(
 			'The joined draft cannot stand: some values do not go together. Nothing was changed. Go ' +
 				'on with one of the two and copy the rest by hand.',
 		)
-	return read.data
+	return joined
 }
 const conflictWords = (path: string): string =>
 	path.startsWith('visit.notMeasured.')

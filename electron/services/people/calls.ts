@@ -3,6 +3,9 @@ import { moveHere } from '../backups/restoring.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
 import { checkConsent, listConsents, recordConsent, withdrawConsent } from './consents.ts'
+import { changeDataKey } from './data-key.ts'
+import { handOver, whoTakesOver } from './hand-over.ts'
+import { changePassphrase, ownPassphrase, setPin, stillAtWork } from './own-secrets.ts'
 import { listPeople, retirePerson, savePerson } from './people.ts'
 import type { Session } from './session.ts'
 
@@ -11,7 +14,7 @@ import type { Session } from './session.ts'
  * @param opened what is done behind the person's work once the records were unlocked
  */
 export const peopleCalls = (
-	memory: Pick<Memory, 'people'>,
+	memory: Pick<Memory, 'clinic' | 'people'>,
 	deps: Deps,
 	session: Session,
 	opened: () => void,
@@ -31,14 +34,23 @@ export const peopleCalls = (
 		},
 		'session.lock': () => session.lock(),
 		'session.alive': () => session.alive(),
-		'session.people': () => session.people(),
-		'session.switch': (input) => session.switch(input),
-		'session.changePassphrase': (input) => session.changePassphrase(input),
-		'session.setPin': (input) => session.setPin(input),
+		'session.people': () => whoTakesOver(memory),
+		'session.switch': (input) => handOver(memory, deps, session, input),
+		'session.changePassphrase': (input) => changePassphrase(memory, deps, session, input),
+		'session.setPin': (input) => setPin(memory, deps, session, input),
+		'session.newRecoveryKey': async ({ passphrase }) => {
+			const { personId } = await ownPassphrase(memory, deps, session, passphrase)
+			return { recoveryKey: await session.paper.issue(() => stillAtWork(memory, personId)) }
+		},
+		'session.confirmRecoveryKey': ({ groups }) => {
+			session.paper.confirm(groups)
+			return {}
+		},
 		'session.moveHere': (input) => moveHere(deps, input),
-		'people.list': () => listPeople(memory),
+		'people.list': () => listPeople(memory, deps, session),
 		'people.save': (input) => savePerson(memory, deps, session, input),
-		'people.retire': (input) => retirePerson(memory, deps, input),
+		'people.retire': (input) => retirePerson(memory, deps, session, input),
+		'people.changeDataKey': () => changeDataKey(memory, deps, session),
 	}) satisfies Partial<Handlers>
 
 /** The calls about consents of players. */

@@ -1,32 +1,53 @@
+/** Who works here: the list, adding and changing a person, taking one off. */
 import { randomUUID } from 'node:crypto'
 import type { InputOf, OutputOf } from '../../../shared/contract.ts'
 import { personProblems } from '../../../shared/desk/records/people.ts'
+import { present } from '../../../shared/engine/plain/present.ts'
 import { ownerSlot } from '../../store/store.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
 import { Refusal } from '../records/refusal.ts'
+import { changeKeyWithPerson, changeKeyWithSecret, needNewPassphrase } from './data-key.ts'
 import { keepPerson } from './keep-person.ts'
+import { givePassphrase } from './own-secrets.ts'
 import type { Session } from './session.ts'
 
-export function listPeople({ people }: Pick<Memory, 'people'>): OutputOf<'people.list'> {
+type Here = Pick<Memory, 'clinic' | 'people'>
+
+export function listPeople(
+	{ people }: Here,
+	{ store }: Deps,
+	{ pinTries }: Session,
+): OutputOf<'people.list'> {
+	const old = store.slotsOfOldForm()
 	return {
-		people: people.all().map(({ personId, name, registration, role, active, pin }) => ({
+		people: people.all().map(({ personId, name, registration, role, active, pin, slot }) => ({
 			personId,
 			name,
 			registration,
 			role,
 			active,
 			hasPin: pin !== undefined,
+			...present({
+				pinBarred: (active && pin && pinTries.isBarred(personId)) || undefined,
+				oldKey: (active && old.includes(slot)) || undefined,
+			}),
 		})),
 	}
 }
-/** A new person gets a key slot of their own; a passphrase given later replaces a forgotten one. */
+const missingPassphrase = 'missing, given nothing, allowed: 8 characters or more'
+
+/**
+ * A new person gets a key slot of their own; a passphrase given later replaces a forgotten one. The
+ * person is asked to change what the owner gave.
+ */
 export async function savePerson(
-	{ people }: Pick<Memory, 'people'>,
+	here: Here,
 	deps: Deps,
 	session: Session,
 	{ personId, name, registration, role, passphrase }: InputOf<'people.save'>,
 ): Promise<OutputOf<'people.save'>> {
+	const { people } = here
 	const known = personId === undefined ? undefined : people.byId.get(personId)
 	if (personId !== undefined && !known)
 		throw new Refusal('This person is not in the list. Open the list again.')
@@ -39,45 +60,68 @@ export async function savePerson(
 		throw new Refusal('A new person needs a passphrase to begin with.', [
 			{
 				path: 'passphrase',
-				message:
-					'missing, given nothing, allowed: 8 characters or more; the person changes it at the ' +
-					'first unlock',
+				message: `${missingPassphrase}; the person changes it at the first unlock`,
 			},
+		])
+	if (known && !known.active && passphrase === undefined)
+		throw new Refusal('This person was taken off. Give a new passphrase to let them in again.', [
+			{ path: 'passphrase', message: missingPassphrase },
 		])
 	const problems = personProblems({ role, registration })
 	if (problems.length)
 		throw new Refusal('Some entries cannot stand. Nothing was changed.', problems)
 	const id = personId ?? randomUUID()
 	const slot = known?.slot ?? `person-${id}`
-	// the slot first: an entry without a key would be a person who cannot unlock
-	if (passphrase !== undefined) await session.givePassphrase(slot, passphrase)
-	else if (known && !known.active)
-		throw new Refusal('This person was taken off. Give a new passphrase to let them in again.', [
-			{ path: 'passphrase', message: 'missing, given nothing, allowed: 8 characters or more' },
-		])
-	keepPerson(deps, {
-		personId: id,
-		slot,
-		name,
-		registration,
-		role,
-		active: true,
-		recordId: known?.recordId,
-		pin: known?.pin,
-	})
+	const keepEntry = () => {
+		const now = people.byId.get(id)
+		keepPerson(deps, {
+			personId: id,
+			slot,
+			name,
+			registration,
+			role,
+			active: true,
+			recordId: now?.recordId,
+			pin: now?.pin,
+		})
+	}
+	if (passphrase === undefined) keepEntry()
+	else
+		await givePassphrase(here, deps, session, slot, {
+			passphrase,
+			path: 'passphrase',
+			names: [name, registration],
+			fill: () => {
+				session.passphraseDue(slot, 'given')
+				if (known) changeKeyWithSecret(deps.store)
+				keepEntry()
+			},
+		})
 	return { personId: id }
 }
+/**
+ * Takes a person's slot and changes the key of the records, in one transaction: what they copied
+ * before opens nothing that is written from now on.
+ */
 export function retirePerson(
-	{ people }: Pick<Memory, 'people'>,
+	{ people }: Here,
 	deps: Deps,
+	session: Session,
 	{ personId }: InputOf<'people.retire'>,
 ): OutputOf<'people.retire'> {
 	const known = people.byId.get(personId)
 	if (!known?.active) throw new Refusal('This person is not in the list, or was taken off already.')
 	if (known.slot === ownerSlot) throw new Refusal('The owner cannot be taken off.')
-	deps.store.together(() => {
+	const changed = deps.store.together(() => {
 		deps.store.dropSlot(known.slot)
+		session.pinTries.forget(personId)
+		session.passphraseDue(known.slot, undefined)
+		const isChanged = changeKeyWithPerson(deps, session)
 		keepPerson(deps, { ...known, active: false, pin: undefined })
+		return isChanged
 	})
-	return {}
+	return present({
+		keyNotChanged: !changed || undefined,
+		needNewPassphrase: changed ? needNewPassphrase({ people }, deps) : undefined,
+	})
 }

@@ -1,6 +1,9 @@
-import { randomBytes, scrypt, timingSafeEqual } from 'node:crypto'
+/** Whether the records are open, and who is at work: setting up, unlocking, locking. */
 import type { InputOf, OutputOf } from '../../../shared/contract.ts'
+import type { Failure } from '../../../shared/desk/people/failures.ts'
+import { namesToGuess } from '../../../shared/desk/people/names.ts'
 import { idleMs } from '../../../shared/desk/records/settings.ts'
+import { present } from '../../../shared/engine/plain/present.ts'
 import { SealBroken } from '../../store/seal.ts'
 import { ownerSlot } from '../../store/store.ts'
 import { loadSafely } from '../backups/arrival.ts'
@@ -10,40 +13,47 @@ import type { Deps } from '../records/deps.ts'
 import { ensureOwner } from '../records/load.ts'
 import type { Memory } from '../records/memory.ts'
 import { Refusal } from '../records/refusal.ts'
-import { keepPerson } from './keep-person.ts'
+import { changeKeyWithSecret } from './data-key.ts'
+import { failuresSinceOwner, triedAs } from './failures.ts'
 import type { PersonEntry, PersonValue } from './memory.ts'
+import { namesHere } from './own-secrets.ts'
+import { PinTries } from './pin-tries.ts'
+import { RecoveryPaper } from './recovery-paper.ts'
+import { duePassphrases, keyChangeDue } from './sealed-notes.ts'
+import { Tries } from './tries.ts'
+import { refuseWeak, weakness } from './weak.ts'
 
-const pinCost = 2 ** 14
-const pinLong = 32
-const mostWrongPins = 3
-const freeTries = 2
-const longestWaitSeconds = 300
-const stretchPin = (pin: string, salt: string): Promise<Buffer> =>
-	new Promise((done, fail) =>
-		scrypt(pin, salt, pinLong, { N: pinCost, r: 8, p: 1 }, (error, key) =>
-			error ? fail(error) : done(key),
-		),
-	)
+type Told = NonNullable<OutputOf<'session.status'>['told']>
 
-/**
- * Wrong tries slow the next one down: 1, 2, 4 ... seconds, at most 5 minutes; a restart does not
- * shorten the wait.
- */
 export class Session {
-	#wrongPins = 0
-	#busy = false
-	#aliveAt = 0
 	readonly #deps: Deps
 	readonly #memory: Memory
+	readonly tries: Tries
+	readonly pinTries: PinTries
+	readonly paper: RecoveryPaper
+	#aliveAt = 0
+	/** failed tries before the owner came, as long as the owner is at work */
+	#failures: readonly Failure[] = []
+	/** why the last unlocking was stopped though the secret was right */
+	#stopped = ''
 	constructor(deps: Deps, memory: Memory) {
 		this.#deps = deps
 		this.#memory = memory
+		this.tries = new Tries(deps)
+		this.pinTries = new PinTries(deps.store, () =>
+			memory.people.all().map(({ personId }) => personId),
+		)
+		this.paper = new RecoveryPaper(deps)
 	}
 
+	/** Open means that somebody is at work: a call would be answered. */
+	get #atWork(): PersonEntry | undefined {
+		return this.#deps.store.isOpen ? this.#memory.people.atWork : undefined
+	}
 	status(): OutputOf<'session.status'> {
 		const { store, demo, version } = this.#deps
-		const { people, clinic, warnings } = this.#memory
-		const person = store.isOpen ? people.atWork : undefined
+		const { clinic, warnings } = this.#memory
+		const person = this.#atWork
 		const waiting =
 			store.auditWaiting > 0
 				? [
@@ -51,28 +61,49 @@ export class Session {
 							'there is room.',
 					]
 				: []
+		const stopped = this.#stopped ? [this.#stopped] : []
 		return {
-			state: !store.isSetUp ? 'needs-setup' : store.isOpen ? 'open' : 'locked',
+			state: !store.isSetUp ? 'needs-setup' : person ? 'open' : 'locked',
 			demo,
 			version,
 			warnings: [
-				...(store.isOpen
+				...(person
 					? [...warnings, ...clinic.notices(), ...this.#memory.restored.says]
-					: store.notices),
+					: [...store.notices, ...stopped]),
 				...waiting,
 			],
 			clinicName: clinic.letterhead?.name,
 			person: person && { personId: person.personId, name: person.name, role: person.role },
+			...present({ told: person && this.#toldTo(person) }),
 		}
 	}
+	#toldTo({ slot, role }: PersonEntry): Told | undefined {
+		const { store } = this.#deps
+		const due = duePassphrases.read(store)
+		const isOwner = role === 'owner'
+		const told: Told = present({
+			passphraseDue: due.state === 'read' ? due.value[slot] : undefined,
+			recoveryKeyUnconfirmed: (isOwner && this.paper.isUnconfirmed) || undefined,
+			keyChangeDue: (isOwner && this.#isKeyChangeDue()) || undefined,
+			failures: isOwner && this.#failures.length > 0 ? [...this.#failures] : undefined,
+		})
+		return Object.keys(told).length > 0 ? told : undefined
+	}
+	#isKeyChangeDue(): boolean {
+		const due = keyChangeDue.read(this.#deps.store)
+		return due.state === 'read' && due.value !== null
+	}
+	/**
+	 * Clinic, owner, keys and the note that nobody confirmed the recovery key: in one transaction, so
+	 * that all of it happened or nothing.
+	 */
 	async setUp({
 		clinic,
 		passphrase,
 	}: InputOf<'session.setUp'>): Promise<OutputOf<'session.setUp'>> {
-		const { store } = this.#deps
+		const { store, keepTogether, demo } = this.#deps
 		if (store.isSetUp) throw new Refusal('These records are set up already. Unlock them instead.')
 		await needDrawable(this.#deps, clinic.logo, undefined, 'clinic.logo')
-		const recoveryKey = await this.#alone(() => store.setUp(passphrase))
 		const owner: PersonValue = {
 			personId: 'owner',
 			slot: ownerSlot,
@@ -80,12 +111,27 @@ export class Session {
 			role: 'owner',
 			active: true,
 		}
-		this.#deps.keepTogether([
-			{ kind: 'clinic', value: clinic },
-			{ kind: 'person', value: owner },
-		])
-		this.#enter(ownerSlot)
-		return { recoveryKey }
+		const fill = () => {
+			keepTogether([
+				{ kind: 'clinic', value: clinic },
+				{ kind: 'person', value: owner },
+			])
+			this.paper.noteUnconfirmed()
+		}
+		try {
+			const recoveryKey = await this.tries.alone(async () => {
+				// the passphrase of the demo is told to everybody
+				if (!demo) await refuseWeak(passphrase, 'passphrase', namesToGuess(clinic))
+				return store.setUp(passphrase, fill)
+			})
+			this.#enter(ownerSlot)
+			this.paper.show(recoveryKey)
+			return { recoveryKey }
+		} catch (error) {
+			// what a set-up remembered that did not happen
+			if (!this.#atWork) this.#memory.clear()
+			throw error
+		}
 	}
 	unlock({ passphrase }: InputOf<'session.unlock'>) {
 		return this.#try(
@@ -94,29 +140,55 @@ export class Session {
 				'recovery key.',
 		)
 	}
-	unlockWithRecoveryKey({ recoveryKey, newPassphrase }: InputOf<'session.unlockWithRecoveryKey'>) {
-		return this.#try(
-			() => this.#deps.store.unlockWithRecoveryKey(recoveryKey, newPassphrase),
+	async unlockWithRecoveryKey({
+		recoveryKey,
+		newPassphrase,
+	}: InputOf<'session.unlockWithRecoveryKey'>) {
+		const { store } = this.#deps
+		if (store.isSetUp) await refuseWeak(newPassphrase, 'newPassphrase', [])
+		await this.#try(
+			() => store.unlockWithRecoveryKey(recoveryKey, newPassphrase),
 			'This recovery key belongs to other records. Check that the paper is from this clinic and ' +
 				'this PC.',
 		)
+		store.together(() => {
+			this.paper.wasUsed()
+			changeKeyWithSecret(store)
+		})
+		// the names stand in the records, which were locked until now
+		const weak = await weakness(newPassphrase, namesHere(this.#memory))
+		if (weak && this.#atWork) this.passphraseDue(ownerSlot, 'weak')
+		return {}
+	}
+	/** Notes that the person of a slot should choose a new passphrase, or has. */
+	passphraseDue(slot: string, why: 'given' | 'weak' | undefined): void {
+		const { store } = this.#deps
+		const read = duePassphrases.read(store)
+		const { [slot]: before, ...others } = read.state === 'read' ? read.value : {}
+		if (before !== why) duePassphrases.write(store, why ? { ...others, [slot]: why } : others)
 	}
 	lock(why = 'by hand') {
 		const { store } = this.#deps
+		const person = this.#memory.people.atWork
 		if (store.isOpen)
 			try {
 				store.audit({
 					function: 'lock',
 					purpose: why,
-					personId: this.#memory.people.atWork?.personId ?? null,
-					role: this.#memory.people.atWork?.role ?? 'nobody',
+					personId: person?.personId ?? null,
+					role: person?.role ?? 'nobody',
 				})
 			} catch {
 				/* locking never fails for the sake of its row */
 			}
-		store.lock()
-		this.#memory.clear()
+		this.#shut()
 		return {}
+	}
+	#shut(): void {
+		this.#deps.store.lock()
+		this.#memory.clear()
+		this.#failures = []
+		this.paper.forget()
 	}
 	alive(): Record<string, never> {
 		this.#aliveAt = this.#deps.now().getTime()
@@ -129,153 +201,62 @@ export class Session {
 	lockIfIdle(): void {
 		const now = this.#deps.now().getTime()
 		if (now < this.#aliveAt) this.#aliveAt = now
-		if (
-			this.#deps.store.isOpen &&
-			now - this.#aliveAt >= idleMs(this.#memory.clinic.settings.idleMinutes)
-		)
+		if (this.#atWork && now - this.#aliveAt >= idleMs(this.#memory.clinic.settings.idleMinutes))
 			this.lock('left alone')
 	}
+	/**
+	 * Reads the records for who holds the slot. Where that fails they are locked again: nobody meets
+	 * records that are open and answer nothing.
+	 */
 	#enter(slot: string): void {
-		const { store } = this.#deps
+		try {
+			this.#stopped = ''
+			this.#readFor(slot)
+		} catch (error) {
+			this.#shut()
+			if (!(error instanceof Refusal))
+				this.#stopped =
+					'The last unlocking was stopped: the secret was right, but the records could not be ' +
+					'read. They are locked again, and nothing was changed. Start Lastwright anew and try ' +
+					'again; if it stays, bring back the newest backup.'
+			throw error
+		}
+	}
+	#readFor(slot: string): void {
+		const { people } = this.#memory
 		loadSafely(this.#memory, this.#deps)
 		ensureOwner(this.#memory, this.#deps)
 		// the passphrase of a pack opens for whoever made it, not for the owner at home
 		const { pack } = this.#memory.outreach
-		const person = this.#memory.people
+		const person = people
 			.all()
 			.find(
 				(entry) =>
 					entry.active &&
 					(pack && slot === ownerSlot ? entry.personId === pack.personId : entry.slot === slot),
 			)
-		if (!person) {
-			store.lock()
-			this.#memory.clear()
+		if (!person)
 			throw new Refusal(
 				'The entry of this person cannot be read or was taken off. Ask the owner to open the ' +
 					'records, or use the printed recovery key.',
 			)
+		this.begins(person)
+		this.#deps.store.audit({ function: 'unlock', personId: person.personId, role: person.role })
+		// a full or read-only disk must not keep anyone from reading
+		try {
+			this.pinTries.forget(person.personId)
+		} catch {
+			/* stays counted */
 		}
-		this.#memory.people.atWork = person
-		this.#wrongPins = 0
+	}
+	/** A person is at work from now on; the owner hears of tries that failed meanwhile. */
+	begins(person: PersonEntry): void {
+		const { store } = this.#deps
+		const { people } = this.#memory
+		this.#failures =
+			person.role === 'owner' ? failuresSinceOwner(store, people, person.personId) : []
+		people.atWork = person
 		this.alive()
-		store.audit({ function: 'unlock', personId: person.personId, role: person.role })
-	}
-	people(): OutputOf<'session.people'> {
-		return {
-			people: this.#memory.people
-				.all()
-				.filter((person) => person.active && person.pin)
-				.map(({ personId, name, role }) => ({ personId, name, role })),
-		}
-	}
-	/** Another person takes over at this PC; after three wrong PINs only a passphrase opens again. */
-	async switch({ personId, pin }: InputOf<'session.switch'>): Promise<OutputOf<'session.switch'>> {
-		const person = this.#memory.people.byId.get(personId)
-		const stored = person?.active ? person.pin : undefined
-		const right =
-			stored !== undefined &&
-			timingSafeEqual(
-				await this.#alone(() => stretchPin(pin, stored.salt)),
-				Buffer.from(stored.hash, 'hex'),
-			)
-		if (!person || !right) {
-			this.#deps.store.audit({
-				function: 'unlock-failed',
-				purpose: 'PIN',
-				outcome: 'refused',
-				objectRef: `person:${personId}`,
-			})
-			if (++this.#wrongPins >= mostWrongPins) {
-				this.lock('wrong PINs')
-				throw new Refusal(
-					'The PIN was wrong three times. The records are locked: unlock them with a passphrase.',
-				)
-			}
-			throw new Refusal('The PIN is not right. Try again, or lock and use the passphrase.')
-		}
-		this.#wrongPins = 0
-		this.#memory.people.atWork = person
-		this.#deps.store.audit({ function: 'switch', personId: person.personId, role: person.role })
-		return {}
-	}
-	async changePassphrase({
-		old,
-		passphrase,
-	}: InputOf<'session.changePassphrase'>): Promise<OutputOf<'session.changePassphrase'>> {
-		const person = await this.#known(old)
-		await this.#set(person.slot, passphrase)
-		this.#deps.store.audit({
-			function: 'update',
-			objectRef: `person:${person.personId}`,
-			purpose: 'passphrase changed',
-		})
-		return {}
-	}
-	async setPin({
-		passphrase,
-		pin,
-	}: InputOf<'session.setPin'>): Promise<OutputOf<'session.setPin'>> {
-		const person = await this.#known(passphrase)
-		const salt = randomBytes(16).toString('hex')
-		keepPerson(this.#deps, {
-			...person,
-			pin: { salt, hash: (await stretchPin(pin, salt)).toString('hex') },
-		})
-		return {}
-	}
-	async #known(passphrase: string): Promise<PersonEntry> {
-		const person = this.#memory.people.acts()
-		this.#mayTry()
-		if (await this.#alone(() => this.#deps.store.isPassphraseOf(person.slot, passphrase)))
-			return person
-		this.#wrongTry('passphrase of a person')
-		throw new Refusal('This is not your present passphrase. Nothing was changed.')
-	}
-	async #set(slot: string, passphrase: string): Promise<void> {
-		try {
-			await this.#alone(() => this.#deps.store.setPassphrase(slot, passphrase))
-		} catch (error) {
-			if (error instanceof RangeError) throw new Refusal(error.message)
-			throw error
-		}
-	}
-	/** A new person's key slot, or a new passphrase for one. */
-	givePassphrase(slot: string, passphrase: string): Promise<void> {
-		return this.#set(slot, passphrase)
-	}
-	/**
-	 * One stretching of a secret at a time: tries side by side would get round the wait, two set-ups
-	 * would make two keys.
-	 */
-	async #alone<T>(work: () => Promise<T>): Promise<T> {
-		if (this.#busy) throw new Refusal('The last try is still being checked. Wait for its answer.')
-		this.#busy = true
-		try {
-			return await work()
-		} finally {
-			this.#busy = false
-		}
-	}
-	#mayTry(): void {
-		const now = this.#deps.now().getTime()
-		const { lastMs, waitMs } = this.#deps.store.tries
-		// a clock set back must not lock anyone out for longer than the wait itself
-		const left = Math.min(lastMs + waitMs - now, waitMs)
-		if (left > 0) throw new Refusal(`Wait ${Math.ceil(left / 1000)} seconds before the next try.`)
-	}
-	#wrongTry(what: string): void {
-		const { store, now } = this.#deps
-		const wrong = store.tries.wrong + 1
-		store.together(() => {
-			store.tries = {
-				wrong,
-				lastMs: now().getTime(),
-				waitMs:
-					wrong > freeTries ? Math.min(longestWaitSeconds, 2 ** (wrong - freeTries - 1)) * 1000 : 0,
-			}
-			store.audit({ function: 'unlock-failed', purpose: what, outcome: 'refused' })
-		})
 	}
 	async #try(open: () => Promise<string>, wrong: string): Promise<Record<string, never>> {
 		const { store } = this.#deps
@@ -283,24 +264,18 @@ export class Session {
 			throw new Refusal(
 				'These records have not been set up yet. Fill in the clinic and choose a passphrase first.',
 			)
-		this.#mayTry()
+		this.tries.mayTry()
 		let slot: string
 		try {
-			slot = await this.#alone(open)
+			slot = await this.tries.alone(open)
 		} catch (error) {
 			if (error instanceof RangeError) throw new Refusal(error.message)
 			if (!(error instanceof SealBroken)) throw error
-			this.#wrongTry('unlock')
+			this.tries.wrongTry({ purpose: triedAs.unlock })
 			throw new Refusal(wrong)
 		}
 		await acting.run({ personId: null, role: 'nobody', purpose: '' }, async () => {
-			// a full or read-only disk must not keep anyone from reading
-			if (store.tries.wrong > 0)
-				try {
-					store.tries = { wrong: 0, lastMs: 0, waitMs: 0 }
-				} catch {
-					/* stays counted */
-				}
+			this.tries.rightTry()
 			this.#enter(slot)
 		})
 		return {}

@@ -73,13 +73,15 @@ function auditOf({ kind, does, follows }: KeptRecord): AuditFunction {
 /** The value with the entries of the version before it that only a newer program knows. */
 function wholeValue<Kind extends KindName>(store: Store, kind: Kind, record: KeptRecord): unknown {
 	const definition: KindDefinition<unknown> = kinds[kind]
-	const checked = definition.schema.safeParse(record.value)
-	if (!checked.success) {
-		const [issue] = checked.error.issues
-		throw new TypeError(`ledger: not a ${kind}: ${issue?.path.join('.')}: ${issue?.message}`)
+	const checked = readAs(kind, definition.version, record.value)
+	if (checked.state !== 'read') {
+		const [problem] = checked.problems
+		throw new TypeError(`ledger: not a ${kind}: ${problem?.path}: ${problem?.message}`)
 	}
+	const [extra] = checked.unknown
+	if (extra) throw new TypeError(`ledger: not a ${kind}: ${extra.path}: no such entry`)
 	const before = record.follows === undefined ? undefined : versionBefore(store, record.follows)
-	const thing = definition.thingOf?.(checked.data)
+	const thing = definition.thingOf?.(checked.value)
 	if (before?.kind !== kind || thing === undefined) return record.value
 	const reading = readAs(kind, before.version, before.value)
 	if (reading.state !== 'read' || definition.thingOf?.(reading.value) !== thing) return record.value

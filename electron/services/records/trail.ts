@@ -53,14 +53,36 @@ export function auditPage(
 		(ids === undefined || (row.playerId !== null && ids.includes(row.playerId))) &&
 		(wanted === undefined || row.function === wanted)
 	const trails = sectionsOf(deps)
+	const gaps = gapsOf()
 	const rows =
 		workstation === undefined
-			? deps.store.auditPage(before, limit, fits)
+			? deps.store.auditPage(before, limit, { wanted: fits, leftOut: gaps.add })
 			: awayRows(trails, workstation)
 					.filter((row) => row.seq < before && fits(row))
 					.slice(0, limit)
 					.map(bare)
-	return { rows: rows.map(named(memory)), places: placesOf(trails) }
+	return { rows: rows.map(named(memory)), places: placesOf(trails), ...gaps.words() }
+}
+/** most gaps that a page names one by one */
+const mostNamed = 20
+/** Rows that a page had to leave out, and the sentence about them. */
+function gapsOf() {
+	const gaps: string[] = []
+	return {
+		add: (from: number, to: number): void => {
+			gaps.push(from === to ? String(from) : `${from} to ${to}`)
+		},
+		words: (): { leftOut?: string } => {
+			if (gaps.length === 0) return {}
+			const more = gaps.length - mostNamed
+			const named = gaps.slice(0, mostNamed).join(', ')
+			return {
+				leftOut:
+					`Rows that are missing or cannot be read, and are left out here: ${named}` +
+					`${more > 0 ? ` and ${more} more` : ''}. Have the trail checked, and compare with a backup.`,
+			}
+		},
+	}
 }
 export function verifyTrail(deps: Deps): OutputOf<'audit.verify'> {
 	const { store } = deps
@@ -102,10 +124,12 @@ const whole = (store: Deps['store']): AwayTrail[] =>
 export function exportTrail(memory: Pick<Memory, 'people'>, deps: Deps): OutputOf<'audit.export'> {
 	const { store } = deps
 	const trails = sectionsOf(deps)
+	const gaps = gapsOf()
+	const all = { leftOut: gaps.add }
 	const rows = [
-		...store.auditPage(Number.MAX_SAFE_INTEGER, Number.MAX_SAFE_INTEGER).reverse(),
+		...store.auditPage(Number.MAX_SAFE_INTEGER, Number.MAX_SAFE_INTEGER, all).reverse(),
 		...laptopsOf(trails).flatMap((laptop) => awayRows(trails, laptop).reverse().map(bare)),
 	]
 	store.audit({ function: 'export', objectRef: `audit:${rows.length}` })
-	return { csv: auditCsv(rows.map(named(memory))), rows: rows.length }
+	return { csv: auditCsv(rows.map(named(memory))), rows: rows.length, ...gaps.words() }
 }

@@ -11,7 +11,7 @@ import type { Visit } from '../../../shared/engine/visit/visit.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
 import { Refusal } from '../records/refusal.ts'
-import { storedContent } from '../visits/drafts.ts'
+import { openKeptDraft } from '../visits/kept-draft.ts'
 import { earlierVisits, visitsOf } from '../visits/visits.ts'
 
 type Needs = Pick<Memory, 'players' | 'drafts'>
@@ -26,9 +26,9 @@ function openDraft({ players, drafts }: Needs, deps: Deps, playerId: string): Ba
 	const [open] = drafts.of(players.idsOf(playerId))
 	if (!open) return undefined
 	const [draftId, { amends }] = open
-	const content = storedContent(deps, draftId)
-	if (!content) return undefined
-	const { visit, decisions } = content
+	const draft = openKeptDraft(deps, draftId)
+	if (!draft) return undefined
+	const { visit, decisions } = draft.content
 	return {
 		from: 'draft',
 		visit: { ...visit, player: players.entry(playerId).player },

@@ -1,16 +1,15 @@
 /** Drafts: one is open for a player at a time, and saved as it is typed. */
 import { randomUUID } from 'node:crypto'
-import {
-	type DraftContent,
-	draftContentSchema,
-	type InputOf,
-	type OutputOf,
-} from '../../../shared/contract.ts'
+import type { DraftContent, InputOf, OutputOf } from '../../../shared/contract.ts'
+import { putBack } from '../../../shared/desk/ledger/put-back.ts'
+import { stampChanges } from '../../../shared/desk/outreach/stamps.ts'
 import { noDecisions } from '../../../shared/engine/visit/decisions.ts'
+import { SealBroken } from '../../store/seal.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
 import { Refusal } from '../records/refusal.ts'
-import type { DraftValue, OpenDraft } from './memory.ts'
+import { type KeptDraft, keptDraft, openKeptDraft } from './kept-draft.ts'
+import type { Amends, OpenDraft } from './memory.ts'
 import { hasNote } from './notes.ts'
 import { earlierVisits, latest } from './visits.ts'
 
@@ -52,47 +51,83 @@ export function openDraft(
 	const { draftId, savedAt } = putDraft(memory, deps, { playerId, content })
 	return { draft: { draftId, playerId, savedAt, content }, earlier }
 }
-/** A draft as it was last saved; undefined where it is not on the disk. */
-function readDraft(
-	{ store }: Deps,
-	draftId: string,
-): { content: DraftContent; savedAt: string } | undefined {
-	const draft = store.draft(draftId)
-	if (!draft) return undefined
-	const { content } = draft.value as DraftValue
-	return { content: draftContentSchema.parse(content), savedAt: draft.at }
+/**
+ * The entries of a draft, for lists: undefined where it is not on the disk, or cannot be read. Who
+ * opens it is told why.
+ */
+export function storedContent(deps: Deps, draftId: string): DraftContent | undefined {
+	try {
+		return openKeptDraft(deps, draftId)?.content
+	} catch (error) {
+		if (error instanceof Refusal) return undefined
+		throw error
+	}
 }
-/** The entries of a draft; undefined where it is not on the disk. */
-export const storedContent = (deps: Deps, draftId: string): DraftContent | undefined =>
-	readDraft(deps, draftId)?.content
-
-/** @throws Refusal where the draft is not on the disk any more */
-export function needDraft(deps: Deps, draftId: string): { content: DraftContent; savedAt: string } {
-	const draft = readDraft(deps, draftId)
+/** @throws Refusal where the draft is not on the disk any more, or cannot be read */
+export function needDraft(deps: Deps, draftId: string): KeptDraft {
+	const draft = openKeptDraft(deps, draftId)
 	if (!draft) throw new Refusal('The draft is gone from the disk. Restore it from a backup.')
 	return draft
 }
+/** The same for signing. @throws Refusal too where entries of a newer version would be left out */
+export function draftToSign(deps: Deps, draftId: string): KeptDraft {
+	const draft = needDraft(deps, draftId)
+	const { unknown } = draft
+	if (unknown.length > 0)
+		throw new Refusal(
+			'This draft holds entries of a newer version of Lastwright, which would be missing from the ' +
+				`signed visit: ${unknown.map(({ path }) => path).join(', ')}. They are kept in the draft. ` +
+				'Sign it with the newer version.',
+		)
+	return draft
+}
+/** What was typed into a draft. */
+interface Typed {
+	playerId: string
+	content: DraftContent
+	amends?: Amends | undefined
+}
+/** The value to be sealed: stamped, and with all that this version does not know of the one before. */
+function sealedValue(
+	{ playerId, content, amends }: Typed,
+	before: KeptDraft | undefined,
+	typed: { at: string; origin: string },
+): KeptDraft['value'] {
+	const whole = before ? putBack(content, before.content, before.unknown) : content
+	return {
+		...(amends && { amends: { ...amends } }),
+		...before?.value,
+		playerId,
+		...stampChanges(before?.value, whole, typed),
+	}
+}
+/** @param before as it was last saved; undefined for a new draft */
 function putDraft(
 	{ drafts, people }: Pick<Memory, 'drafts' | 'people'>,
 	{ store, now }: Deps,
-	value: DraftValue & { content: DraftContent },
+	typed: Typed,
 	draftId: string = randomUUID(),
+	before?: KeptDraft,
 ): { draftId: string; savedAt: string } {
 	const savedAt = now().toISOString()
 	const personId = people.atWork?.personId
 	const loggedMs = drafts.loggedMs(draftId, personId)
 	const isDue = loggedMs === undefined || Math.abs(now().getTime() - loggedMs) > draftLogMs
+	const value = sealedValue(typed, before, { at: savedAt, origin: store.origin })
 	store.together(() => {
 		store.saveDraft(draftId, savedAt, value)
 		if (isDue)
 			store.audit({
 				function: drafts.byId.has(draftId) || loggedMs !== undefined ? 'update' : 'create',
 				objectRef: `draft:${draftId}`,
-				playerId: value.playerId,
+				playerId: typed.playerId,
 			})
 	})
 	if (isDue) drafts.logged(draftId, personId, now().getTime())
-	drafts.take(draftId, value, savedAt)
+	drafts.take(draftId, typed, savedAt)
+	// where entries of a newer version stand is found again in what is read back
+	if (!before?.unknown.length)
+		drafts.keep(draftId, { savedAt, value, content: typed.content, unknown: [] })
 	return { draftId, savedAt }
 }
 /** @throws Refusal where the draft is not open */
@@ -111,8 +146,21 @@ export function saveDraft(
 	{ draftId, content }: InputOf<'drafts.save'>,
 ): OutputOf<'drafts.save'> {
 	const { playerId, amends } = knownDraft(memory, draftId)
-	const { savedAt } = putDraft(memory, deps, { playerId, content, amends }, draftId)
+	const before = memory.drafts.kept(draftId) ?? beforeSaving(deps, draftId)
+	const { savedAt } = putDraft(memory, deps, { playerId, content, amends }, draftId, before)
 	return { savedAt }
+}
+/**
+ * The draft that is about to be saved over; a damaged one is replaced by what stands on the screen.
+ * @throws Refusal where it holds what this version cannot read: that would be lost
+ */
+function beforeSaving(deps: Deps, draftId: string): KeptDraft | undefined {
+	try {
+		return keptDraft(deps, draftId)
+	} catch (error) {
+		if (error instanceof SealBroken) return undefined
+		throw error
+	}
 }
 /** A draft that becomes the next version. The signed one is untouched. */
 export function amendVisit(

@@ -1,6 +1,8 @@
 /** What is remembered of open drafts. They are no records: they are saved over, and end. */
 import { z } from 'zod'
+import type { Seen, Stamps } from '../../../shared/desk/outreach/stamps.ts'
 import type { Visit } from '../../../shared/engine/visit/visit.ts'
+import type { KeptDraft } from './kept-draft.ts'
 
 /** What makes a draft the next version of a signed visit. */
 export interface Amends {
@@ -17,6 +19,9 @@ export interface DraftValue {
 		step?: string | undefined
 	}
 	amends?: Amends | undefined
+	/** when and where its entries were typed; absent in drafts of version 0.1.0 */
+	stamps?: Stamps | undefined
+	seen?: Seen | undefined
 }
 /** As much of a draft as lists show, whichever version wrote it. */
 export const draftOutlineSchema = z.object({
@@ -33,6 +38,7 @@ export interface OpenDraft {
 	amends?: Amends | undefined
 }
 export class DraftsMemory {
+	readonly #kept = new Map<string, KeptDraft>()
 	readonly #byId = new Map<string, OpenDraft>()
 	readonly #loggedMs = new Map<string, number>()
 
@@ -43,12 +49,22 @@ export class DraftsMemory {
 	of(playerIds: readonly string[]): [draftId: string, draft: OpenDraft][] {
 		return [...this.#byId].filter(([, draft]) => playerIds.includes(draft.playerId))
 	}
+	/** The draft as this program saved it last; undefined where something else may have since. */
+	kept(draftId: string): KeptDraft | undefined {
+		return this.#kept.get(draftId)
+	}
+	/** Remembers what was just saved, after it was taken. */
+	keep(draftId: string, kept: KeptDraft): void {
+		this.#kept.set(draftId, kept)
+	}
 	take(draftId: string, { playerId, content, amends }: DraftOutline, savedAt: string): void {
 		const { visitDate } = content.visit
+		this.#kept.delete(draftId)
 		this.#byId.set(draftId, { playerId, visitDate, savedAt, amends })
 	}
 	drop(draftId: string): void {
 		this.#byId.delete(draftId)
+		this.#kept.delete(draftId)
 	}
 	/** When a person's changes of a draft were last written into the audit trail, in ms. */
 	loggedMs(draftId: string, personId: string | undefined): number | undefined {
@@ -59,6 +75,7 @@ export class DraftsMemory {
 	}
 	clear(): void {
 		this.#byId.clear()
+		this.#kept.clear()
 		this.#loggedMs.clear()
 	}
 }

@@ -17,7 +17,7 @@ import { visitCard } from '../records/cards.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
 import { Refusal } from '../records/refusal.ts'
-import { knownDraft, needDraft } from './drafts.ts'
+import { draftToSign, knownDraft, needDraft } from './drafts.ts'
 import { draw, pdfOf, sha256Of } from './drawing.ts'
 import type { Amends } from './memory.ts'
 import { amendmentOf, type ReportValue } from './reports.ts'
@@ -65,7 +65,7 @@ function compose(
 ): Composed {
 	const { players, shelf } = memory
 	const { playerId, amends } = knownDraft(memory, draftId)
-	const { content } = needDraft(deps, draftId)
+	const { content } = signing ? draftToSign(deps, draftId) : needDraft(deps, draftId)
 	const clinic = letterheadFor(memory)
 	const parsed = parseVisit({ ...content.visit, player: players.entry(playerId).player })
 	if (!parsed.ok)

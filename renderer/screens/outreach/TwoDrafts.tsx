@@ -39,7 +39,11 @@ function Choice({
 		/>
 	)
 }
-const bothSay = ({ first, second }: Difference): boolean => first !== '' && second !== ''
+/** What must be chosen: both changed it without knowing of each other. */
+const askedOf = ({ asked }: Compared) => new Map(asked.map((question) => [question.path, question]))
+type Typed = NonNullable<Compared['asked'][number]['first']>
+const typedWords = (typed: Typed | undefined): string =>
+	typed ? ` (typed ${timeWords(typed.at)} ${typed.here ? 'on this PC' : 'on another PC'})` : ''
 
 interface DraftsProps {
 	name: string
@@ -51,7 +55,7 @@ function Differing({
 	name,
 	drafts,
 	leads,
-	compared: { savedAt, differences },
+	compared,
 	choices,
 	setChoices,
 }: DraftsProps & {
@@ -59,10 +63,12 @@ function Differing({
 	choices: Choices
 	setChoices: (choices: Choices) => void
 }) {
-	const cell = (difference: Difference, says: string, draft = '') => {
-		if (!bothSay(difference)) return says || 'not recorded'
-		if (!leads) return says
-		const { path } = difference
+	const { savedAt, differences } = compared
+	const asked = askedOf(compared)
+	const cell = ({ path }: Difference, value: string, side: 'first' | 'second', draft = '') => {
+		const question = asked.get(path)
+		const says = (value || 'not recorded') + typedWords(question?.[side])
+		if (!question || !leads) return says
 		return (
 			<Choice
 				key={draft}
@@ -86,8 +92,8 @@ function Differing({
 				key: difference.path,
 				cells: [
 					draftField(difference.path),
-					cell(difference, difference.first, drafts[0]),
-					cell(difference, difference.second, drafts[1]),
+					cell(difference, difference.first, 'first', drafts[0]),
+					cell(difference, difference.second, 'second', drafts[1]),
 				],
 			}))}
 		/>
@@ -102,7 +108,7 @@ function JoinOrGoOn({
 }: {
 	drafts: readonly string[]
 	choices: Choices
-	open: readonly Difference[]
+	open: readonly { path: string }[]
 	ready: boolean
 }) {
 	const { busy, says, run } = useHostAction()
@@ -146,9 +152,7 @@ export function TwoDrafts(props: DraftsProps) {
 	const { name, drafts, leads } = props
 	const answer = useHost('outreach.compareDrafts', { drafts: [...drafts] })
 	const [choices, setChoices] = useState<Choices>({})
-	const open = (answer.value?.differences ?? []).filter(
-		(difference) => bothSay(difference) && !choices[difference.path],
-	)
+	const open = (answer.value?.asked ?? []).filter(({ path }) => !choices[path])
 	return (
 		<Alert severity="warning" sx={{ '& .MuiAlert-message': { width: '100%' } }}>
 			<Typography sx={{ fontWeight: 600 }}>

@@ -23,9 +23,9 @@ const placeOf = (places: readonly Place[], words: string) =>
 	places.find((place) => placeWords(place) === words)?.workstation
 
 async function save(): Promise<string> {
-	const { csv, rows } = await call('audit.export', {})
+	const { csv, rows, leftOut = '' } = await call('audit.export', {})
 	saveText(csv, 'audit-trail.csv', 'text/csv')
-	return `${rows} rows saved as audit-trail.csv.`
+	return `${rows} rows saved as audit-trail.csv. ${leftOut}`.trim()
 }
 function TrailButtons({
 	action: { busy, run },
@@ -121,6 +121,11 @@ export function Audit() {
 			<Alarms />
 			<Outcome of={action} />
 			{checked && <Checked of={checked} />}
+			{page.value?.leftOut !== undefined && (
+				<Alert severity="warning" role="status">
+					{page.value.leftOut}
+				</Alert>
+			)}
 			<Answered of={page} what="the audit trail">
 				{(first) => (
 					<AuditRows

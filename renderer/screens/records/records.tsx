@@ -22,7 +22,15 @@ const pages = [
 	['settings', 'Settings', true],
 ] as const
 
-export function Records({ page, person }: { page: string | undefined; person: Person }) {
+export function Records({
+	page,
+	person,
+	clinicName = 'this clinic',
+}: {
+	page: string | undefined
+	person: Person
+	clinicName: string | undefined
+}) {
 	const owner = person?.role === 'owner'
 	const shown = pages.filter(([, , forOwner]) => owner || !forOwner)
 	const now = shown.find(([name]) => name === page)?.[0] ?? 'access'
@@ -37,7 +45,7 @@ export function Records({ page, person }: { page: string | undefined; person: Pe
 					here: name === now,
 				}))}
 			/>
-			{now === 'access' && <MyAccess />}
+			{now === 'access' && <MyAccess owner={owner} clinicName={clinicName} />}
 			{now === 'backups' && <Backups owner={owner} />}
 			{now === 'after-restore' && <AfterRestore />}
 			{now === 'people' && <People />}

@@ -1,8 +1,10 @@
 /** Between the fields of the set-up and the clinic they describe. */
-import { leastPassphrase } from '../../../shared/desk/workplace/passphrase.ts'
+
+import { present } from '../../../shared/engine/plain/present.ts'
 import { type Clinic, clinicSchema } from '../../../shared/engine/report/clinic.ts'
 import { fieldMeta } from '../../../shared/engine/visit/field-meta.ts'
 import { issueWords } from '../../parts/form.tsx'
+import { passphraseProblems } from '../../parts/secrets.ts'
 
 /** What was typed, by the path of its field. */
 export type Form = Readonly<Record<string, string>>
@@ -53,22 +55,19 @@ function readClinic(form: Form, logo: Clinic['logo']) {
 			`Address has ${address.length} lines. ` + `Write it in ${mostLines} lines or fewer.`
 	return { clinic: read.data, problems }
 }
-function passphraseProblems({ passphrase = '', again = '' }: Form): Record<string, string> {
-	if (passphrase.length < leastPassphrase)
-		return {
-			passphrase:
-				`Passphrase has ${passphrase.length} characters. Choose one of ` +
-				`${leastPassphrase} or more.`,
-		}
-	if (passphrase !== again)
-		return { again: 'Passphrase again differs from the passphrase. Type the same one twice.' }
-	return {}
-}
 /** What was filled in, and what is wrong with it by the path of each field. */
 export function checkForm(
 	form: Form,
 	logo: Clinic['logo'],
 ): { clinic: Clinic | undefined; problems: Record<string, string> } {
 	const { clinic, problems } = readClinic(form, logo)
-	return { clinic, problems: { ...problems, ...passphraseProblems(form) } }
+	const { passphrase = '', again = '' } = form
+	const secret = passphraseProblems('Passphrase', { once: passphrase, again })
+	return {
+		clinic,
+		problems: {
+			...problems,
+			...present({ passphrase: secret.once, again: secret.again }),
+		},
+	}
 }

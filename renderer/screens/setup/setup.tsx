@@ -1,11 +1,13 @@
 /** First start: letterhead, clinician, passphrase; then the recovery key to keep on paper. */
 import { Box, Button, Stack, Typography } from '@mui/material'
-import { leastPassphrase } from '../../../shared/desk/workplace/passphrase.ts'
+import { present } from '../../../shared/engine/plain/present.ts'
 import { contrastWords } from '../../../shared/engine/report/colour.ts'
+import { call } from '../../host.ts'
 import { Field, Sheet, Trouble } from '../../parts/form.tsx'
+import { NewPassphrase } from '../../parts/NewSecret.tsx'
+import { RecoveryKey } from '../../parts/RecoveryKey.tsx'
 import { mostLines, titleOf, typedIn } from './clinicForm.ts'
 import { LogoFile } from './LogoFile.tsx'
-import { RecoveryKey } from './RecoveryKey.tsx'
 import { type SettingUp, useSetup } from './useSetup.ts'
 
 function ClinicField({
@@ -49,38 +51,35 @@ function LetterheadSheet({ of }: { of: SettingUp }) {
 	)
 }
 function PassphraseSheet({ of: { form, wrong, put } }: { of: SettingUp }) {
+	const { passphrase = '', again = '' } = form
+	const names = ['name', 'phone', 'email', 'clinician.name', 'clinician.registration']
 	return (
 		<Sheet
 			title="Opening the records"
 			hint="Several plain words are easier to keep in mind and harder to guess than one odd word."
 		>
-			<Field
-				label="Passphrase"
-				type="password"
-				autoComplete="new-password"
-				value={form.passphrase ?? ''}
-				set={(value) => put('passphrase', value)}
-				error={wrong.passphrase}
-				hint={`${leastPassphrase} characters or more.`}
-			/>
-			<Field
-				label="Passphrase again"
-				type="password"
-				autoComplete="new-password"
-				value={form.again ?? ''}
-				set={(value) => put('again', value)}
-				error={wrong.again}
+			<NewPassphrase
+				title="Passphrase"
+				typed={{ once: passphrase, again }}
+				put={(typed) => {
+					if (typed.once !== passphrase) put('passphrase', typed.once)
+					if (typed.again !== again) put('again', typed.again)
+				}}
+				wrong={present({ once: wrong.passphrase, again: wrong.again })}
+				names={names.map((path) => typedIn(form, path))}
 			/>
 		</Sheet>
 	)
 }
-export function Setup({ done }: { done: () => void }) {
-	const setting = useSetup()
+/** @param made told once there are records: nothing else may be set up, and the key is shown */
+export function Setup({ done, made }: { done: () => void; made: () => void }) {
+	const setting = useSetup(made)
 	if (setting.recoveryKey)
 		return (
 			<RecoveryKey
 				recoveryKey={setting.recoveryKey}
 				clinicName={typedIn(setting.form, 'name')}
+				confirm={(groups) => call('session.confirmRecoveryKey', { groups })}
 				done={done}
 			/>
 		)

@@ -24,7 +24,7 @@ const without = (wrong: Readonly<Record<string, string>>, path: string) => {
 	const { [path]: _, ...rest } = wrong
 	return rest
 }
-export function useSetup(): SettingUp {
+export function useSetup(made: () => void): SettingUp {
 	const [form, setForm] = useState<Form>({ colour: firstColour })
 	const [wrong, setWrong] = useState<Record<string, string>>({})
 	const [says, setSays] = useState('')
@@ -34,8 +34,9 @@ export function useSetup(): SettingUp {
 	const send = async (clinic: Clinic) => {
 		setBusy(true)
 		try {
-			const made = await call('session.setUp', { clinic, passphrase: form.passphrase ?? '' })
-			setRecoveryKey(made.recoveryKey)
+			const answer = await call('session.setUp', { clinic, passphrase: form.passphrase ?? '' })
+			setRecoveryKey(answer.recoveryKey)
+			made()
 		} catch (error) {
 			const { fields, says: words } = byField(error, 'clinic', [...clinicPaths, 'passphrase'])
 			setWrong(fields)

@@ -1,13 +1,16 @@
 /** Opening the workstation: passphrase, or the paper recovery key with a new passphrase. */
 import { Box, Button, Paper, Stack, Typography } from '@mui/material'
 import { useState } from 'react'
-import { leastPassphrase } from '../../../shared/desk/workplace/passphrase.ts'
 import { Field, Trouble } from '../../parts/form.tsx'
+import { NewPassphrase } from '../../parts/NewSecret.tsx'
+import { notTyped, passphraseProblems, refuseProblems, type Twice } from '../../parts/secrets.ts'
 import { change, useHostAction } from '../../query.ts'
 
 interface Typed {
 	passphrase: string
 	recoveryKey: string
+	/** the passphrase that is to open from now on, beside the recovery key */
+	next: Twice
 }
 /** @throws Error where it is empty */
 async function byPassphrase({ passphrase }: Typed): Promise<string> {
@@ -15,43 +18,31 @@ async function byPassphrase({ passphrase }: Typed): Promise<string> {
 	await change('session.unlock', { passphrase })
 	return ''
 }
-/** @throws Error where something is empty or too short */
-async function byRecoveryKey({ passphrase, recoveryKey }: Typed): Promise<string> {
+/** @throws Error where something is empty, too short or differs */
+async function byRecoveryKey({ recoveryKey, next }: Typed): Promise<string> {
 	if (!recoveryKey.trim())
 		throw new Error('Recovery key is empty. Type it as it stands on the paper.')
-	if (passphrase.length < leastPassphrase)
-		throw new Error(
-			`New passphrase has ${passphrase.length} characters. Choose one of ${leastPassphrase} ` +
-				'or more.',
-		)
+	refuseProblems(passphraseProblems('New passphrase', next))
 	await change('session.unlockWithRecoveryKey', {
 		recoveryKey: recoveryKey.trim(),
-		newPassphrase: passphrase,
+		newPassphrase: next.once,
 	})
 	return ''
 }
-/** The two ways in: what the passphrase is there, and how to change to the other way. */
+/** The two ways in, and how to change to the other one. */
 const ways = {
-	passphrase: {
-		label: 'Passphrase',
-		autoComplete: 'current-password',
-		hint: undefined,
-		open: byPassphrase,
-		other: 'Use the recovery key',
-	},
-	recoveryKey: {
-		label: 'New passphrase',
-		autoComplete: 'new-password',
-		hint: `${leastPassphrase} characters or more; it takes the place of the old one.`,
-		open: byRecoveryKey,
-		other: 'Use the passphrase',
-	},
+	passphrase: { open: byPassphrase, other: 'Use the recovery key' },
+	recoveryKey: { open: byRecoveryKey, other: 'Use the passphrase' },
 } as const
 
 type WayIn = keyof typeof ways
 
 function useUnlocking() {
-	const [typed, setTyped] = useState<Typed>({ passphrase: '', recoveryKey: '' })
+	const [typed, setTyped] = useState<Typed>({
+		passphrase: '',
+		recoveryKey: '',
+		next: notTyped,
+	})
 	const [by, setBy] = useState<WayIn>('passphrase')
 	const { busy, says, run, forget } = useHostAction()
 	return {
@@ -63,33 +54,37 @@ function useUnlocking() {
 		unlock: () => run(() => ways[by].open(typed)),
 		takeOtherWay: () => {
 			setBy(by === 'passphrase' ? 'recoveryKey' : 'passphrase')
-			setTyped((now) => ({ ...now, passphrase: '' }))
+			setTyped((now) => ({ ...now, passphrase: '', next: notTyped }))
 			forget()
 		},
 	}
 }
 function Fields({ typed, by, put }: Pick<ReturnType<typeof useUnlocking>, 'typed' | 'by' | 'put'>) {
-	const { label, autoComplete, hint } = ways[by]
-	return (
-		<>
-			{by === 'recoveryKey' && (
-				<Field
-					label="Recovery key"
-					value={typed.recoveryKey}
-					set={(recoveryKey) => put({ recoveryKey })}
-					focus
-					hint="As it stands on the paper."
-				/>
-			)}
+	if (by === 'passphrase')
+		return (
 			<Field
-				key={by}
-				label={label}
+				label="Passphrase"
 				type="password"
-				autoComplete={autoComplete}
+				autoComplete="current-password"
 				value={typed.passphrase}
 				set={(passphrase) => put({ passphrase })}
-				focus={by === 'passphrase'}
-				hint={hint}
+				focus
+			/>
+		)
+	return (
+		<>
+			<Field
+				label="Recovery key"
+				value={typed.recoveryKey}
+				set={(recoveryKey) => put({ recoveryKey })}
+				focus
+				hint="As it stands on the paper."
+			/>
+			<NewPassphrase
+				title="New passphrase"
+				typed={typed.next}
+				put={(next) => put({ next })}
+				also="it takes the place of the owner's old one"
 			/>
 		</>
 	)

@@ -29,6 +29,19 @@ export function valueAt(value: unknown, path: Path): unknown {
 	}
 	return here
 }
+/** Puts a value at a path. @returns whether there is such a place */
+function putAt(whole: unknown, path: Path, value: unknown): boolean {
+	const parent = valueAt(whole, path.slice(0, -1))
+	const key = path.at(-1)
+	if (!isObject(parent) || key === undefined) return false
+	parent[key] = value
+	return true
+}
+/** A text, list or group of at most so many characters or entries. */
+function cutTo(value: unknown, most: number): unknown {
+	if (typeof value === 'string' || Array.isArray(value)) return value.slice(0, most)
+	return isObject(value) ? Object.fromEntries(Object.entries(value).slice(0, most)) : value
+}
 const beginsWith = (path: Path, start: Path): boolean =>
 	start.length <= path.length && start.every((key, index) => path[index] === key)
 /** In the order of a book: what stands first comes first, a group before what is in it. */
@@ -50,6 +63,8 @@ export class Cutting {
 	/** of each list that lost an entry: where each that is left stood */
 	readonly #places = new Map<unknown, number[]>()
 	#cut: Path[] = []
+	/** what was longer than is taken today, whole, by where it stands */
+	readonly #long: { path: Path; value: unknown }[] = []
 	constructor(value: unknown) {
 		this.#whole = value
 		this.standing = copyOf(value)
@@ -61,6 +76,16 @@ export class Cutting {
 		)
 		// from the end on: a list closes up behind an entry that goes
 		for (const path of [...outer].sort(compare).reverse()) this.#cutOne(path)
+	}
+	/** Shortens what is longer than is taken today; restore() gives it back its length. */
+	shorten(path: Path, most: number): void {
+		const value = valueAt(this.standing, path)
+		if (putAt(this.standing, path, cutTo(value, most))) this.#long.push({ path, value })
+	}
+	/** Puts what was shortened back, whole, into what was read of the rest. */
+	restore<Value>(read: Value): Value {
+		for (const { path, value } of this.#long) putAt(read, path, value)
+		return read
 	}
 	#cutOne(path: Path): void {
 		const parent = valueAt(this.standing, path.slice(0, -1))

@@ -30,14 +30,25 @@ export function readTolerantly<Value>(
 	const cutting = new Cutting(value)
 	let { error } = first
 	for (let round = 0; round < mostRounds; round++) {
-		const paths = pathsToCut(error.issues, cutting.standing, partly)
-		if (paths.length === 0) break
+		const tooLong = error.issues.flatMap(boundOf)
+		for (const { path, most } of tooLong) cutting.shorten(path, most)
+		const paths = tooLong.length > 0 ? [] : pathsToCut(error.issues, cutting.standing, partly)
+		if (paths.length + tooLong.length === 0) break
 		cutting.cut(paths)
 		const again = schema.safeParse(cutting.standing)
-		if (again.success) return { ok: true, value: again.data, unknown: cutting.parts() }
+		if (again.success)
+			return { ok: true, value: cutting.restore(again.data), unknown: cutting.parts() }
 		error = again.error
 	}
 	return { ok: false, problems: problemsOf(error, cutting.standing) }
+}
+const sized: readonly string[] = ['string', 'array', 'record', 'map', 'set']
+/**
+ * A bound on length is for what is typed today: what an earlier version took is read at its length.
+ */
+function boundOf(issue: Issue): { path: Path; most: number }[] {
+	if (issue.code !== 'too_big' || !sized.includes(issue.origin)) return []
+	return [{ path: issue.path, most: Number(issue.maximum) }]
 }
 /** Unknown keys first; where there are none, what cannot stand. Empty where that is all of it. */
 function pathsToCut(issues: readonly Issue[], standing: unknown, partly: boolean): Path[] {

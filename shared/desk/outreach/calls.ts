@@ -47,6 +47,9 @@ const mergeResult = z.strictObject({
 	questions: z.number(),
 })
 
+/** When an entry was typed, by the clock of that PC, and whether it was this one. */
+const typed = z.strictObject({ at: z.string(), here: z.boolean() })
+
 export const outreachCalls = {
 	/**
 	 * Packs that went out, what came home, what is still to be answered; on a laptop what it carries.
@@ -181,6 +184,10 @@ export const outreachCalls = {
 			savedAt: z.array(z.string()),
 			differences: z.array(
 				z.strictObject({ path: z.string(), first: z.string(), second: z.string() }),
+			),
+			/** those that a person must choose, with what is known of their typing */
+			asked: z.array(
+				z.strictObject({ path: z.string(), first: typed.optional(), second: typed.optional() }),
 			),
 		}),
 		treating,

@@ -5,7 +5,21 @@ import { personSchema, staffRoles } from '../records/people.ts'
 import { anyone, call, owners, staff } from '../workplace/call.ts'
 import { leastPassphrase } from '../workplace/passphrase.ts'
 import { filePath, id, nothing, reason, secret } from '../workplace/shapes.ts'
+import { failureSchema } from './failures.ts'
 
+/** What who works here should know of the ways in; the screens word it. */
+const toldSchema = z.strictObject({
+	/** one's own passphrase should be changed: the owner gave it, or it is weak */
+	passphraseDue: z.enum(['given', 'weak']).optional(),
+	/** for the owner: nobody typed part of the printed recovery key yet */
+	recoveryKeyUnconfirmed: z.boolean().optional(),
+	/** for the owner: somebody left, and the key of the records could not be changed yet */
+	keyChangeDue: z.boolean().optional(),
+	/** for the owner: failed tries since the owner last unlocked */
+	failures: z.array(failureSchema).optional(),
+})
+/** Names of those whose passphrase opens nothing that is written from now on. */
+const needNewPassphrase = z.array(z.string()).optional()
 const pin = z.string().regex(/^\d{4,10}$/, '4 to 10 digits')
 
 export const peopleCalls = {
@@ -20,6 +34,7 @@ export const peopleCalls = {
 			person: z
 				.strictObject({ personId: z.string(), name: z.string(), role: z.enum(staffRoles) })
 				.optional(),
+			told: toldSchema.optional(),
 		}),
 		anyone,
 	),
@@ -55,6 +70,26 @@ export const peopleCalls = {
 		staff,
 	),
 	'session.setPin': call(z.strictObject({ passphrase: z.string().max(200), pin }), nothing, staff),
+	/**
+	 * Another recovery key. It is in force at once where nobody confirmed the one before, otherwise
+	 * once it is confirmed; the old paper opens nothing from then on.
+	 */
+	'session.newRecoveryKey': call(
+		z.strictObject({ passphrase: z.string().max(200) }),
+		z.strictObject({ recoveryKey: z.string() }),
+		owners,
+	),
+	/** Two groups of the printed key, typed from the paper. */
+	'session.confirmRecoveryKey': call(
+		z.strictObject({
+			groups: z
+				.array(z.strictObject({ group: z.int().min(1).max(4), typed: z.string().max(40) }))
+				.length(2)
+				.refine(([first, second]) => first?.group !== second?.group, 'two different groups'),
+		}),
+		nothing,
+		owners,
+	),
 	/** A move to a new PC: a backup becomes the records of a PC that has none. */
 	/**
 	 * With a passphrase the file is a pack, which becomes a store of its own under that passphrase.
@@ -76,6 +111,15 @@ export const peopleCalls = {
 		z.strictObject({ personId: id }),
 		owners,
 	),
-	/** Takes a person's passphrase away; what they did stays in the records. */
-	'people.retire': call(z.strictObject({ personId: id, reason }), nothing, owners),
+	/**
+	 * Takes a person's passphrase away and changes the key of the records; what they did stays in the
+	 * records. `keyNotChanged`: the recovery key is of an earlier version and must be printed anew first.
+	 */
+	'people.retire': call(
+		z.strictObject({ personId: id, reason }),
+		z.strictObject({ keyNotChanged: z.boolean().optional(), needNewPassphrase }),
+		owners,
+	),
+	/** New records are sealed by a new key; what stands is not sealed anew. */
+	'people.changeDataKey': call(nothing, z.strictObject({ needNewPassphrase }), owners),
 } as const

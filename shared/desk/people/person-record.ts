@@ -1,6 +1,7 @@
 /** A person as a record of the kind 'person' holds them. */
 import { z } from 'zod'
 import { staffRoles } from '../records/people.ts'
+import { pinDigestSchema } from './pin-digest.ts'
 
 export const personRecordSchema = z.strictObject({
 	personId: z.string().min(1).max(80),
@@ -10,7 +11,6 @@ export const personRecordSchema = z.strictObject({
 	registration: z.string(),
 	role: z.enum(staffRoles),
 	active: z.boolean(),
-	/** salted and stretched; hex */
-	pin: z.strictObject({ salt: z.string(), hash: z.string() }).optional(),
+	pin: pinDigestSchema.optional(),
 })
 export type PersonValue = z.infer<typeof personRecordSchema>

@@ -29,6 +29,8 @@ export const recordCalls = {
 					to: z.string(),
 				}),
 			),
+			/** a sentence where rows between these are missing or cannot be read */
+			leftOut: z.string().optional(),
 		}),
 		owners,
 	),
@@ -50,7 +52,11 @@ export const recordCalls = {
 	),
 	/** The owner has looked into all of it: the heads go by what is there from now on. */
 	'audit.settle': call(z.strictObject({ reason }), nothing, owners),
-	'audit.export': call(nothing, z.strictObject({ csv: z.string(), rows: z.number() }), owners),
+	'audit.export': call(
+		nothing,
+		z.strictObject({ csv: z.string(), rows: z.number(), leftOut: z.string().optional() }),
+		owners,
+	),
 	'recordSettings.get': call(nothing, recordSettingsSchema, staff),
 	'recordSettings.save': call(recordSettingsSchema, nothing, owners),
 	'consents.list': call(

@@ -13,6 +13,10 @@ export const personSchema = z.strictObject({
 	role: z.enum(staffRoles),
 	active: z.boolean(),
 	hasPin: z.boolean(),
+	/** too many wrong PINs: only the passphrase lets them in */
+	pinBarred: z.boolean().optional(),
+	/** did not unlock since the upgrade: a new key of the records would shut them out */
+	oldKey: z.boolean().optional(),
 })
 /**
  * What a person typed about another one, checked for sense. @returns sentences, empty where all is

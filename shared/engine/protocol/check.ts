@@ -1,10 +1,13 @@
 /**
- * What keeps a clinic's values from being used: unknown keys, a changed sign, a span turned round.
- * Pure.
+ * What keeps a clinic's values from being used: unknown keys, a changed sign, what no row can be, a
+ * span turned round. Pure.
  */
+import { need } from '../plain/need.ts'
+import { rowLimits, unitLimits } from './limits.table.ts'
 import { rows } from './rows.ts'
 
 interface ValueProblem {
+	key: string
 	path: string
 	message: string
 }
@@ -18,15 +21,25 @@ const isKnown = (key: string): key is Key => Object.hasOwn(rows, key)
 const inForce = (values: Values, key: string): number | undefined =>
 	values[key] ?? (isKnown(key) ? rows[key].value : undefined)
 const problem = (key: string, wrong: string, given: number, allowed: string): ValueProblem => ({
+	key,
 	path: `values.${key}`,
 	message: `${wrong}, given ${given}, allowed: ${allowed}`,
 })
-/** A value that is no number, or whose sign is not that of the row. */
-function signProblems(key: Key, given: number): ValueProblem[] {
+/** The least and the most that a row may be set to, in its own unit. */
+export function limitsOf(key: Key): readonly [least: number, most: number] {
+	const { unit } = rows[key]
+	const [word = ''] = unit.split(/[ ,;]/)
+	return rowLimits[key] ?? need(unitLimits[word], `limits of ${key} (${unit})`)
+}
+/** A value that is no number, of the other sign than the row, or beyond what it can be. */
+function limitProblems(key: Key, given: number): ValueProblem[] {
 	const { value: shipped, unit } = rows[key]
+	const [least, most] = limitsOf(key)
 	if (!Number.isFinite(given)) return [problem(key, 'not a number', given, `a number in ${unit}`)]
 	if (shipped > 0 && given < 0) return [problem(key, 'below zero', given, `0 or more (${unit})`)]
 	if (shipped < 0 && given > 0) return [problem(key, 'above zero', given, `0 or less (${unit})`)]
+	if (given < least || given > most)
+		return [problem(key, 'beyond what it can be', given, `${least} to ${most} (${unit})`)]
 	return []
 }
 /** A value that stands on the wrong side of another of its span. */
@@ -58,7 +71,7 @@ export function protocolProblems(values: Values): ValueProblem[] {
 			.map(([key, given]) =>
 				problem(key, 'no such threshold', given, 'a key of the protocol table'),
 			),
-		...known.flatMap(({ key, given }) => signProblems(key, given)),
+		...known.flatMap(({ key, given }) => limitProblems(key, given)),
 		...known.flatMap(({ key, given }) => spanProblems(values, key, given)),
 	]
 }

@@ -2,11 +2,21 @@
 import { z } from 'zod'
 import { boundedRecord } from '../plain/bounded.ts'
 import type { Basis } from './basis.ts'
+import { protocolProblems } from './check.ts'
 import type { ThresholdRow } from './row.ts'
 import { rows } from './rows.ts'
 
 export type ThresholdKey = keyof typeof rows
 
+/** Values that the rules can work with; a key that no row has counts as unknown. */
+const ownValues = boundedRecord(80, z.number(), 1000).superRefine((values, context) => {
+	const unknown = Object.keys(values).filter((key) => !Object.hasOwn(rows, key))
+	if (unknown.length > 0)
+		context.addIssue({ code: 'unrecognized_keys', keys: unknown, input: values })
+	for (const { key, message } of protocolProblems(values))
+		if (!unknown.includes(key))
+			context.addIssue({ code: 'custom', path: [key], message, params: { whole: true } })
+})
 /** A clinic's protocol: identity and the values it set differently from the shipped table. */
 export const protocolSchema = z.strictObject({
 	format: z.literal('lastwright-protocol'),
@@ -14,7 +24,7 @@ export const protocolSchema = z.strictObject({
 	id: z.string().min(1).max(80),
 	revision: z.int().min(1),
 	fpiScheme: z.enum(['raw', 'trial']).optional(),
-	values: boundedRecord(80, z.number(), 1000).optional(),
+	values: ownValues.optional(),
 })
 export type ProtocolFile = z.infer<typeof protocolSchema>
 export const shippedProtocol: ProtocolFile = {

@@ -15,7 +15,7 @@ const letters = 'ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789+
 const sextets = new Map([...letters].map((letter, value) => [letter, value]))
 
 /** Bytes of a base64 text. */
-export function bytesOf(base64: string): Uint8Array {
+function bytesOf(base64: string): Uint8Array {
 	const plain = base64.replace(/[^A-Za-z0-9+/]/g, '')
 	const bytes = new Uint8Array(Math.floor((plain.length * 3) / 4))
 	let held = 0

@@ -143,8 +143,10 @@ function problemsIn(issue: Issue, place: Place): Problem[] {
 		case 'invalid_format':
 			return wrongForm(issue, place)
 		default: {
-			const message = `${issue.message}, ${given(valueAt(place.input, place.path))}`
-			return [{ path: pathText(place.path), message }]
+			// a check of our own that says what was given itself
+			const whole = issue.code === 'custom' && issue.params?.whole === true
+			const more = whole ? '' : `, ${given(valueAt(place.input, place.path))}`
+			return [{ path: pathText(place.path), message: `${issue.message}${more}` }]
 		}
 	}
 }
