@@ -32,8 +32,10 @@ test('rows cut off the trail are said once a session, and no more once they were
 	expect(await alarms()).toEqual(await said())
 	expect(await alarms()).toEqual([expect.stringContaining(cut)])
 
+	expect((await again.ask('session.status')).told.alarms).toBe(true)
 	await again.ask('audit.settle', { reason: 'the file was copied by hand' })
 	expect(await said()).toEqual([])
+	expect((await again.ask('session.status')).told?.alarms).toBeUndefined()
 	await again.ask('players.search', { query: '', limit: 5 })
 	await again.ask('session.lock')
 	await again.ask('session.unlock', { passphrase })
