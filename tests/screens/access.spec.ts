@@ -250,14 +250,16 @@ test('set-up, its recovery key and the locked screen: axe, focus and targets in 
 	const [fresh, demo] = [await startHost('--data', data), await startHost('--demo')]
 	const found: string[] = []
 	try {
-		for (const [name, host, then] of [
-			['set-up', fresh, async () => {}],
-			['recovery key', fresh, setsUp],
-			['locked', demo, locks],
-		] as const) {
-			await page.goto(host.url)
+		const goTo = async ({ url }: RunningHost) => {
+			await page.goto(url)
 			await expect(page.getByRole('heading', { level: 1 }).first()).toBeVisible()
-			await then(page)
+		}
+		for (const [name, arrive] of [
+			['set-up', () => goTo(fresh)],
+			['recovery key', () => setsUp(page)],
+			['locked', () => goTo(demo).then(() => locks(page))],
+		] as const) {
+			await arrive()
 			for (const look of Object.keys(looks) as Look[]) {
 				await put(page, look)
 				await still(page)

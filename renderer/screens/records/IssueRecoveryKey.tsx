@@ -36,7 +36,7 @@ export function IssueRecoveryKey({
 					value={passphrase}
 					set={setPassphrase}
 				/>
-				<Box sx={{ alignSelf: 'center' }}>
+				<Box sx={{ alignSelf: 'end' }}>
 					<Button type="submit" variant="outlined" disabled={action.busy || !passphrase}>
 						Issue a new recovery key
 					</Button>

@@ -39,7 +39,7 @@ export function TakeOff({
 			>
 				<Typography sx={{ gridColumn: '1 / -1' }}>{oldCopies}</Typography>
 				<Field label="Reason" value={reason} set={setReason} />
-				<Box sx={{ display: 'flex', gap: 1, alignItems: 'center' }}>
+				<Box sx={{ display: 'flex', gap: 1, alignItems: 'end' }}>
 					<Button type="submit" variant="contained" disabled={busy}>
 						Take off
 					</Button>
