@@ -124,6 +124,7 @@ function openFolder({ dataFolder, renderPdf, scryptCost, ...options }: AppOption
 		backupFolder: settings.backupFolder,
 		outside: options.outside ?? (demo ? join(dataFolder, 'outside') : undefined),
 		remakeCard,
+		isCopyMeant: demo,
 		tellDamage: (says) => memory.warn(says),
 	})
 	if (notice) store.notices.push(notice)

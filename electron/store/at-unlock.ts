@@ -17,18 +17,24 @@ export const restoredSetting = 'restored'
 /** What a restored file says of itself. */
 export const restoredSchema = z.object({ of: z.string() })
 
+interface Moment {
+	/** ISO 8601 */
+	now: string
+	/** the records file */
+	records: string
+	/** key slots that were made for this opening */
+	toPut: readonly Slot[]
+	/** whether a copy of the folder is nothing to tell anybody of */
+	isCopyMeant: boolean
+}
+type AuthorMoment = Omit<Moment, 'toPut'> & { isRestored: boolean }
+
 /**
  * Holds the records against the heads and the inventory, gives a store of an earlier version what it
  * lacks, takes a new name where it is a copy, and keeps what was found amiss until somebody looks.
- * @param now ISO 8601
- * @param records the records file
- * @param toPut key slots that were made for this opening
  * @returns what the person should know, in words
  */
-export function settleIn(
-	parts: Parts,
-	{ now, records, toPut }: { now: string; records: string; toPut: readonly Slot[] },
-): string[] {
+export function settleIn(parts: Parts, { now, records, toPut, isCopyMeant }: Moment): string[] {
 	const restored = restoredOf(parts)
 	// a file that was put back with the key open is older than the heads on purpose
 	if (restored?.isTrue) parts.heads.remove()
@@ -42,7 +48,9 @@ export function settleIn(
 			parts.keeper.begin()
 			for (const slot of toPut) parts.slots.put(slot)
 			parts.keyring.fitMissingBox()
-			said.push(...beAuthor(parts, { now, records, isRestored: restored !== undefined }))
+			said.push(
+				...beAuthor(parts, { now, records, isRestored: restored !== undefined, isCopyMeant }),
+			)
 			bindFirstForm(parts, now)
 			if (isUpgrade) fitFirstCards(parts)
 			noteRestore(parts, restored)
@@ -90,7 +98,7 @@ function mendRoll(parts: Parts, amiss: readonly string[]): string[] {
 /** Gives this installation its name and key, anew where the records are a copy of others. */
 function beAuthor(
 	{ settings, installation, order, records, roll }: Parts,
-	{ now, records: file, isRestored }: { now: string; records: string; isRestored: boolean },
+	{ now, records: file, isRestored, isCopyMeant }: AuthorMoment,
 ): string[] {
 	const [before, here] = [notedPlace(settings), placeOf(file)]
 	const isCopy = !isRestored && before !== undefined && !isSamePlace(before, here)
@@ -107,7 +115,7 @@ function beAuthor(
 				: 'upgrade'
 	const value = installation.make(now, what)
 	records.append({ kind: 'installation', at: now, value })
-	return isCopy && before ? [copiedWords(before, here)] : []
+	return isCopy && before && !isCopyMeant ? [copiedWords(before, here)] : []
 }
 /** Records of the first form bound neither time nor place: one record binds them as a whole. */
 function bindFirstForm({ records }: Parts, now: string): void {

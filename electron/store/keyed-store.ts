@@ -20,6 +20,8 @@ export class KeyedStore {
 	readonly #clock: () => Date
 	/** What the person should know about the opening, in words. */
 	readonly notices: string[] = []
+	/** whether a copy of the folder is nothing to tell anybody of, as with the demo's */
+	protected isCopyMeant = false
 	constructor(parts: Parts, files: StoreFiles, clock: () => Date) {
 		this.parts = parts
 		this.files = files
@@ -95,7 +97,9 @@ export class KeyedStore {
 	#settleIn(toPut: readonly Slot[]): void {
 		const { records } = this.files
 		try {
-			this.notices.push(...settleIn(this.parts, { now: this.now(), records, toPut }))
+			this.notices.push(
+				...settleIn(this.parts, { now: this.now(), records, toPut, isCopyMeant: this.isCopyMeant }),
+			)
 		} catch (error) {
 			this.lock()
 			throw inWords(error, this.files.folder)
@@ -153,6 +157,10 @@ export class KeyedStore {
 	/** Whether a passphrase is that of a slot. */
 	async isPassphraseOf(slot: string, passphrase: string): Promise<boolean> {
 		return (await this.parts.slots.find(passphrase))?.slot === slot
+	}
+	/** Whether anybody's passphrase is this one; whose is not told. */
+	async isSomebodysPassphrase(passphrase: string): Promise<boolean> {
+		return (await this.parts.slots.find(passphrase)) !== undefined
 	}
 	dropSlot(slot: string): void {
 		this.parts.slots.drop(slot)

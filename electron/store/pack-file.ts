@@ -1,46 +1,55 @@
 /**
  * The one file that travels: a heading line in clear (what it is, its sums, its wrapped key), then
- * each entry sealed on a line of its own.
+ * each entry sealed on a line of its own. Written in form 2; form 1 of program 0.1.0 is read for
+ * ever, and a file of a later form as far as it can be.
  */
-import { createHash, createHmac, randomBytes, randomUUID } from 'node:crypto'
-import { closeSync, openSync, readFileSync, rmSync, writeSync } from 'node:fs'
-import { z } from 'zod'
+import { createHmac, randomBytes, randomUUID } from 'node:crypto'
+import { closeSync, openSync, rmSync, writeSync } from 'node:fs'
 import {
 	type Carried,
 	type CarriedDraft,
-	carriedDraftSchema,
-	carriedSchema,
 	type Manifest,
 	manifestSchema,
 } from '../../shared/desk/outreach/carried.ts'
 import { putInPlace } from './files.ts'
-import { passphraseBytes, SealBroken, seal, unseal, unwrap, wrap } from './seal.ts'
+import {
+	type Entries,
+	mostEntries,
+	mostUnfolded,
+	openEntries,
+	sealEntry,
+	sha256,
+} from './pack-entries.ts'
+import {
+	boundVersion,
+	type Heading,
+	headingOf,
+	keyOf,
+	namesOnlyIn,
+	newerWords,
+	packSeal,
+	packVersion,
+} from './pack-heading.ts'
+import { PackRefused } from './pack-refused.ts'
+import { FileRefused, readPlainFile, startOfPlainFile } from './plain-file.ts'
+import { passphraseBytes, seal, unseal, wrap } from './seal.ts'
 
-const headSchema = z.strictObject({
-	format: z.literal('lastwright-pack'),
-	version: z.literal(1),
-	packId: z.string(),
-	cost: z.int().min(2),
-	salt: z.string(),
-	key: z.string(),
-	manifest: z.string(),
-	bodyBytes: z.int().min(0),
-	bodySha256: z.string(),
-})
-type Head = z.infer<typeof headSchema>
-/** scrypt cost that a file may ask for: a file from elsewhere must not stop the PC */
-const mostCost = 2 ** 20
-/** A pack that cannot be used, in words. */
-export class PackRefused extends Error {}
-export interface OpenedPack {
+export type { Unread } from './pack-entries.ts'
+export { PackRefused } from './pack-refused.ts'
+
+/** Longest file that is read or written: it stands in memory whole. A choice of this program. */
+const longestFile = 512 * 2 ** 20
+/** The first bytes of every pack, of whichever form. */
+const begins = '{"format":"lastwright-pack"'
+
+export interface OpenedPack extends Entries {
 	manifest: Manifest
-	records: Carried[]
-	drafts: CarriedDraft[]
 	/** proof, for the laptop, that just this file was read */
 	receipt: string
+	/** names of what a newer version wrote in heading and manifest, which was left out */
+	unknown: string[]
 }
 
-const sha256 = (bytes: Uint8Array): string => createHash('sha256').update(bytes).digest('hex')
 const base64 = (bytes: Uint8Array): string => Buffer.from(bytes).toString('base64')
 const receiptOf = (key: Uint8Array, bodySha256: string): string =>
 	(
@@ -55,7 +64,11 @@ export type Unfinished = Omit<
 	Manifest,
 	'format' | 'version' | 'packId' | 'sha256' | 'records' | 'drafts' | 'counts'
 >
-/** Writes a pack: a finished file or none. @returns its manifest and receipt */
+/**
+ * Writes a pack: a finished file or none.
+ * @returns its manifest and receipt
+ * @throws PackRefused where it would be larger than a pack may be
+ */
 export async function writePack(
 	file: string,
 	passphrase: string,
@@ -66,48 +79,68 @@ export async function writePack(
 ): Promise<{ manifest: Manifest; receipt: string; bytes: number }> {
 	const packId = randomUUID()
 	const key = randomBytes(32)
+	const made = { version: packVersion, packId }
 	const entries = [...records, ...drafts].map((record) =>
 		Buffer.from(JSON.stringify(record), 'utf8'),
 	)
+	mustFit(entries)
 	const counts: Record<string, number> = {}
 	for (const { kind } of records) counts[kind] = (counts[kind] ?? 0) + 1
 	const manifest: Manifest = {
 		format: 'lastwright-pack',
-		version: 1,
-		packId,
+		...made,
 		...about,
 		counts,
 		records: records.length,
 		drafts: drafts.length,
 		sha256: entries.map(sha256),
 	}
-	const body = Buffer.from(
-		entries
-			.map((entry, index) => `${base64(seal(key, packId, 'entry', entry, [index]))}\n`)
-			.join(''),
-		'latin1',
+	const body = Buffer.concat(
+		entries.map((entry, index) => Buffer.from(sealEntry(key, made, entry, index), 'latin1')),
 	)
+	const head = await headOf(key, passphrase, cost, { manifest, body })
+	const whole = Buffer.concat([Buffer.from(`${JSON.stringify(head)}\n`, 'latin1'), body])
+	if (whole.length > longestFile)
+		throw new PackRefused(
+			`The pack would have ${whole.length} bytes, more than one may have (${longestFile}). ` +
+				'Choose fewer players or less history. No half pack was left there.',
+		)
+	writeWhole(file, whole)
+	return { manifest, receipt: receiptOf(key, head.bodySha256), bytes: whole.length }
+}
+/** @throws PackRefused where there is more than a pack may hold: it could not be read again */
+function mustFit(entries: readonly Uint8Array[]): void {
+	const bytes = entries.reduce((sum, { length }) => sum + length, 0)
+	if (entries.length <= mostEntries && bytes <= mostUnfolded) return
+	throw new PackRefused(
+		`These are ${entries.length} records with ${bytes} bytes; one pack carries ${mostEntries} ` +
+			`records and ${mostUnfolded} bytes. Choose fewer players or less history. No half pack was ` +
+			'left there.',
+	)
+}
+async function headOf(
+	key: Uint8Array,
+	passphrase: string,
+	cost: number,
+	{ manifest, body }: { manifest: Manifest; body: Buffer },
+): Promise<Heading> {
+	const { packId, version } = manifest
 	const bodySha256 = sha256(body)
 	const wrapped = await wrap(key, packId, passphraseBytes(passphrase), cost)
-	const head = {
+	const text = Buffer.from(JSON.stringify(manifest), 'utf8')
+	const bound = [body.length, bodySha256, ...boundVersion({ version })]
+	return {
 		format: 'lastwright-pack',
-		version: 1,
+		version,
+		seal: packSeal,
 		packId,
 		cost,
 		salt: base64(wrapped.salt),
 		key: base64(wrapped.sealed),
-		manifest: base64(
-			seal(key, packId, 'manifest', Buffer.from(JSON.stringify(manifest), 'utf8'), [
-				body.length,
-				bodySha256,
-			]),
-		),
+		manifest: base64(seal(key, packId, 'manifest', text, bound)),
 		bodyBytes: body.length,
 		bodySha256,
 	}
-	const whole = Buffer.concat([Buffer.from(`${JSON.stringify(head)}\n`, 'latin1'), body])
-	writeWhole(file, whole)
-	return { manifest, receipt: receiptOf(key, bodySha256), bytes: whole.length }
 }
 function writeWhole(file: string, bytes: Uint8Array): void {
 	const coming = `${file}.writing`
@@ -125,103 +158,74 @@ function writeWhole(file: string, bytes: Uint8Array): void {
 		throw error
 	}
 }
+/** Whether a file says of itself that it is a pack; false too where it cannot be read. */
+export function isPackFile(file: string): boolean {
+	try {
+		return startOfPlainFile(file, begins.length).toString('latin1') === begins
+	} catch {
+		return false
+	}
+}
 /** Reads a pack whole before anything of it is used. @throws PackRefused in words */
 export async function readPack(file: string, passphrase: string): Promise<OpenedPack> {
 	const bytes = bytesOf(file)
 	const end = bytes.indexOf(10)
-	const head = headOf(end < 0 ? '' : bytes.subarray(0, end).toString('latin1'))
+	const unknown = new Set<string>()
+	const heading = headingOf(end < 0 ? '' : bytes.subarray(0, end).toString('latin1'), unknown)
 	const body = bytes.subarray(end + 1)
-	mustBeWhole(head, body)
-	const key = await keyOf(head, passphrase)
+	mustBeWhole(heading, body)
+	const key = await keyOf(heading, passphrase)
 	try {
-		return contentOf(head, body, key)
+		const manifest = manifestOf(heading, key, unknown)
+		const entries = openEntries(key, heading, body, manifest)
+		const receipt = receiptOf(key, heading.bodySha256)
+		return { manifest, ...entries, receipt, unknown: [...unknown].sort() }
 	} catch (error) {
 		if (error instanceof PackRefused) throw error
 		throw new PackRefused(
-			'The pack is damaged or was made by another version. Nothing was changed.',
+			heading.version > packVersion
+				? newerWords(heading)
+				: 'The pack is damaged. Copy it again from where it was made. Nothing was changed.',
 		)
 	}
 }
+/** @throws PackRefused where it is no plain file, longer than any pack, or cannot be read */
 function bytesOf(file: string): Buffer {
 	try {
-		return readFileSync(file)
-	} catch {
-		throw new PackRefused(
-			`The file ${file} cannot be read. Check the path and that the stick is plugged in.`,
-		)
+		return readPlainFile(file, longestFile)
+	} catch (error) {
+		if (error instanceof FileRefused) throw new PackRefused(`${error.message} Nothing was changed.`)
+		throw error
 	}
 }
-function headOf(line: string): Head {
-	try {
-		const head = headSchema.parse(JSON.parse(line))
-		if (!Number.isInteger(Math.log2(head.cost))) throw new RangeError('cost')
-		return head
-	} catch {
+function mustBeWhole(heading: Heading, body: Uint8Array): void {
+	if (body.length !== heading.bodyBytes)
 		throw new PackRefused(
-			'This is not a whole Lastwright pack. Choose the file whose name ends in .lwpack, copied ' +
-				'to its end. Nothing was changed.',
-		)
-	}
-}
-function mustBeWhole(head: Head, body: Uint8Array): void {
-	if (body.length !== head.bodyBytes)
-		throw new PackRefused(
-			`The pack is not whole: ${body.length} of ${head.bodyBytes} bytes are there. Copy it ` +
+			`The pack is not whole: ${body.length} of ${heading.bodyBytes} bytes are there. Copy it ` +
 				'again from the stick. Nothing was changed.',
 		)
-	if (sha256(body) !== head.bodySha256)
+	if (sha256(body) !== heading.bodySha256)
 		throw new PackRefused(
 			'The pack is damaged: its SHA-256 is not the one it was made with. Copy it again. Nothing ' +
 				'was changed.',
 		)
 }
-async function keyOf(head: Head, passphrase: string): Promise<Uint8Array> {
-	if (head.cost > mostCost)
-		throw new PackRefused(
-			'The pack asks for more work than this program gives. It was not made by this version. ' +
-				'Nothing was changed.',
-		)
-	const wrapped = {
-		cost: head.cost,
-		salt: Buffer.from(head.salt, 'base64'),
-		sealed: Buffer.from(head.key, 'base64'),
-	}
-	try {
-		return await unwrap(wrapped, head.packId, passphraseBytes(passphrase))
-	} catch (error) {
-		if (error instanceof SealBroken)
-			throw new PackRefused(
-				'The passphrase does not open this pack. It has a passphrase of its own: the one chosen ' +
-					'when it was made. Nothing was changed.',
-			)
-		throw error
-	}
-}
-/** What is sealed in a pack, each entry held against the manifest. */
-function contentOf(head: Head, body: Buffer, key: Uint8Array): OpenedPack {
-	const read = (kind: string, sealed: string, also: (string | number)[]) =>
-		Buffer.from(unseal(key, head.packId, kind, Buffer.from(sealed, 'base64'), also))
-	const manifest = manifestSchema.parse(
-		JSON.parse(read('manifest', head.manifest, [head.bodyBytes, head.bodySha256]).toString('utf8')),
+/** @throws PackRefused where the manifest is none, or lists more than a pack may hold */
+function manifestOf(heading: Heading, key: Uint8Array, unknown: Set<string>): Manifest {
+	const { packId, bodyBytes, bodySha256 } = heading
+	const sealed = Buffer.from(heading.manifest, 'base64')
+	const bound = [bodyBytes, bodySha256, ...boundVersion(heading)]
+	const found: unknown = JSON.parse(
+		Buffer.from(unseal(key, packId, 'manifest', sealed, bound)).toString('utf8'),
 	)
-	const lines = body.toString('latin1').split('\n').slice(0, -1)
-	if (
-		lines.length !== manifest.sha256.length ||
-		lines.length !== manifest.records + manifest.drafts
-	)
+	const manifest = manifestSchema.parse(found)
+	const { version, sha256: sums, records, drafts } = manifest
+	namesOnlyIn(found, manifestSchema, 'manifest', unknown)
+	if (version !== heading.version || manifest.packId !== packId || sums.length !== records + drafts)
 		throw new PackRefused('The pack does not hold what its manifest lists. Nothing was changed.')
-	const entries = lines.map((line, index) => {
-		const clear = read('entry', line, [index])
-		if (sha256(clear) !== manifest.sha256[index])
-			throw new PackRefused(
-				`Entry ${index + 1} of the pack is not the one its manifest lists. Nothing was changed.`,
-			)
-		return JSON.parse(clear.toString('utf8')) as unknown
-	})
-	return {
-		manifest,
-		records: entries.slice(0, manifest.records).map((entry) => carriedSchema.parse(entry)),
-		drafts: entries.slice(manifest.records).map((entry) => carriedDraftSchema.parse(entry)),
-		receipt: receiptOf(key, head.bodySha256),
-	}
+	if (sums.length > mostEntries)
+		throw new PackRefused(
+			`The pack lists ${sums.length} records; one holds ${mostEntries} at most. Nothing was changed.`,
+		)
+	return manifest
 }

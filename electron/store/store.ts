@@ -5,6 +5,7 @@
 import type { Carried } from '../../shared/desk/outreach/carried.ts'
 import type { BackupName, BackupReason } from '../../shared/desk/records/keep.ts'
 import type { OpenRow, PageWish } from './audit-chain.ts'
+import { signContent } from './author.ts'
 import { type BackupPlace, type BackupPreview, backupsIn } from './backups.ts'
 import type { OpenCard, RemakeCard } from './cards.ts'
 import { destroyForGood } from './destruction.ts'
@@ -16,6 +17,7 @@ import { type Opening, openAtStart } from './opening.ts'
 import { assemble } from './parts.ts'
 import { damagedWords, type NewRecord, type StoredRecord } from './record.ts'
 import { restoreFrom } from './restore.ts'
+import type { RollRow } from './roll.ts'
 import { scryptCost } from './seal.ts'
 import { knownAuthors, type Signature, signatureOf } from './signatures.ts'
 import type { Actor, AuditNote } from './trail.ts'
@@ -40,6 +42,8 @@ interface StoreOptions {
 	outside?: string
 	/** cards of records of the first versions, which do not hold them */
 	remakeCard?: RemakeCard
+	/** whether a copy of the folder is nothing to tell anybody of, as with the demo's */
+	isCopyMeant?: boolean
 	/** told of each record that a list had to leave out since it is damaged, in words */
 	tellDamage?: (says: string) => void
 }
@@ -61,6 +65,7 @@ export class Store extends KeyedStore {
 		const files = filesIn(folder, outside)
 		super(assemble(files, { cost, now, actor, remake }), files, now)
 		this.backupFolder = options.backupFolder ?? folder
+		this.isCopyMeant = options.isCopyMeant ?? false
 		this.#tellDamage = options.tellDamage ?? (() => {})
 		this.#held = takeFolder(folder, (words) => this.#lost(words))
 		try {
@@ -197,12 +202,16 @@ export class Store extends KeyedStore {
 		return verifyAll(this.parts, destroyed)
 	}
 
-	/** Records as they travel, in the common order; `wanted` gets the kind and the player. */
+	/**
+	 * Records as they travel, in the common order; `wanted` gets the kind and the player.
+	 * @param damaged gets the place of each record that cannot be read and stays here
+	 */
 	carry(
 		playerIds: readonly string[],
 		wanted: (kind: string, about: string | undefined) => boolean,
+		damaged?: (row: RollRow) => void,
 	): Carried[] {
-		return this.parts.travelling.carry(playerIds, wanted)
+		return this.parts.travelling.carry(playerIds, wanted, damaged)
 	}
 	/** Whether a record that comes in is here already, whole and the same. */
 	holds(coming: Carried): 'no' | 'same' | 'other' {
@@ -217,6 +226,16 @@ export class Store extends KeyedStore {
 		const { version = 1, number = 0 } = record
 		const authors = new Map([...further, ...knownAuthors(records)])
 		return signatureOf({ ...record, version, number }, authors)
+	}
+	/** A record that is not kept here, signed by this installation. @throws Error while locked */
+	signed(record: Carried): Carried {
+		const { version = 1, number = 0 } = record
+		const whole = { ...record, version, number }
+		return { ...whole, signature: signContent(this.parts.installation.signer(), whole) }
+	}
+	/** The highest place that a record here has in the common order. */
+	get lastTick(): number {
+		return this.parts.roll.last(this.origin).tick
 	}
 	/** Takes in a record of another store: author, time and place in the order stay as they are. */
 	takeIn(coming: Carried): void {

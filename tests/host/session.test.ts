@@ -32,6 +32,8 @@ function breaking(here: string) {
 		...keeperOf(store, memory, now),
 		...openerOf(store, { unread: () => {}, partly: () => {} }),
 		renderPdf: async () => pdf,
+		protectPdf: async (bytes) => bytes,
+		textOfPdf: async () => [],
 		now,
 		demo: false,
 		version: '0',

@@ -32,6 +32,11 @@ export async function comeHome(clinic: Page, { stick, pack, returned }: Files): 
 		'2 questions to answer afterwards. Drafts changed in both places, both kept: Tui Ashdown.',
 	)
 	await expect(looked).toContainText('perhaps one person entered twice')
+	const changes = looked.getByRole('region', { name: 'What changes' })
+	await expect(changes).toContainText(
+		/Club was changed in two places \(here .*Rovers.*; away .*United.*\): it is asked under To answer/,
+	)
+	await expect(changes).toContainText('New player, born on 3 March 2001.')
 	const numbers =
 		/Records before (\d+), after (\d+)\. In the file (\d+): (\d+) added, (\d+) here already, 0 put aside/
 			.exec((await looked.textContent()) ?? '')

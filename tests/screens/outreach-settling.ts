@@ -31,13 +31,15 @@ export async function joinDrafts(clinic: Page): Promise<void> {
 	const kept = panel(clinic, 'What came home')
 	const drafts = kept.getByRole('table', { name: 'Drafts of Tui Ashdown' })
 	await expect(drafts.getByRole('row', { name: /^Heel to toe, left \(mm\)/ })).toBeVisible()
+	await expect(drafts.getByRole('columnheader', { name: /^Here at home, saved/ })).toBeVisible()
+	await expect(drafts.getByRole('columnheader', { name: /^From the laptop, saved/ })).toBeVisible()
 	await expect(button(kept, 'Join the two')).toBeDisabled()
 	await expect(kept.getByText(/^To join, choose first: .*Heel to toe, left/)).toBeVisible()
 	await shot(clinic, 'two-drafts')
 	for (const row of await drafts.getByRole('row').all()) {
 		const radios = row.getByRole('radio')
 		if ((await radios.count()) === 0) continue
-		const wanted = row.getByRole('radio', { name: 'Heel to toe, left (mm): 247' })
+		const wanted = row.getByRole('radio', { name: /^Heel to toe, left \(mm\), .*: 247\b/ })
 		await ((await wanted.count()) === 1 ? wanted : radios.first()).press('Space')
 	}
 	await button(kept, 'Join the two').press('Enter')

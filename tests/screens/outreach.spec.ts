@@ -34,7 +34,7 @@ test(
 		// one cookie jar each: a jar does not tell ports apart
 		const pageOf = async () => {
 			const page = await (
-				await browser.newContext({ viewport: { width: 1440, height: 900 } })
+				await browser.newContext({ viewport: { width: 1280, height: 720 } })
 			).newPage()
 			// a wrong step is named at once, not after the whole time of the test
 			page.setDefaultTimeout(20_000)

@@ -6,6 +6,7 @@ import { backupAgeDays } from '../../../shared/desk/records/keep.ts'
 import { present } from '../../../shared/engine/plain/present.ts'
 import { BackupRefused } from '../../store/backup-file.ts'
 import { tooFewHandles } from '../../store/disk.ts'
+import { isPackFile } from '../../store/pack-file.ts'
 import { openPackHere } from '../outreach/laptop.ts'
 import { fullName } from '../players/names.ts'
 import type { Deps } from '../records/deps.ts'
@@ -168,7 +169,7 @@ export async function moveHere(
 	deps: Deps,
 	{ file, passphrase }: InputOf<'session.moveHere'>,
 ): Promise<OutputOf<'session.moveHere'>> {
-	if (passphrase !== undefined) return openPackHere(deps, file, passphrase)
+	if (passphrase !== undefined || isPackFile(file)) return openPackHere(deps, file, passphrase)
 	if (deps.store.isSetUp)
 		throw new Refusal(
 			'There are records on this PC already. Unlock them and use Backups to restore.',

@@ -12,6 +12,7 @@ import {
 import { blockFor, kindsFor, purposesFor } from '../../../shared/desk/outbox/recipients.ts'
 import { dayHere } from '../../../shared/desk/workplace/local-day.ts'
 import { ageYears } from '../../../shared/engine/visit/age.ts'
+import { contestedBlock } from '../outreach/questions.ts'
 import { checkConsent } from '../people/consents.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
@@ -96,10 +97,12 @@ export interface Delivery {
 }
 /** Why a document must not go this way to this recipient; undefined where it may. */
 export function blocked(
-	memory: Pick<Memory, 'clinic' | 'outbox' | 'players'>,
+	memory: Pick<Memory, 'clinic' | 'outbox' | 'outreach' | 'players'>,
 	deps: Deps,
 	{ playerId, recipient, kind, channel }: Delivery,
 ): string | undefined {
+	const contested = contestedBlock(memory, deps, playerId, recipient.role)
+	if (contested !== undefined) return contested
 	return blockFor({
 		recipient,
 		kind,

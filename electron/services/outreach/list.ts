@@ -4,9 +4,11 @@ import { dayHere } from '../../../shared/desk/workplace/local-day.ts'
 import { present } from '../../../shared/engine/plain/present.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
+import { latestDay } from './laptop.ts'
 import type { PackNote } from './memory.ts'
 import { type Duplicate, type MergedValue, type OutValue, packLog } from './pack-log.ts'
 import { openQuestions } from './questions.ts'
+import { recordsForHome } from './way-back.ts'
 
 type Remembered = Pick<Memory, 'outreach' | 'players' | 'drafts'>
 type Listed = OutputOf<'outreach.list'>
@@ -29,7 +31,7 @@ function carried(memory: Remembered, deps: Deps, pack: PackNote): NonNullable<Li
 		madeAt: pack.madeAt,
 		by: pack.by,
 		expires: pack.expires,
-		ranOut: pack.expires < dayHere(deps.now()),
+		ranOut: pack.expires < latestDay(pack, dayHere(deps.now())),
 		players: pack.players,
 		counts: pack.counts,
 		shelf: pack.shelf,
@@ -43,9 +45,9 @@ function newHere(
 	{ store }: Deps,
 ): { records: number; drafts: number } {
 	return {
-		records: store
-			.carry([...players.byId.keys()], () => true)
-			.filter((record) => record.origin === store.origin).length,
+		records: recordsForHome({ players }, store).filter(
+			({ origin, about }) => about !== undefined && origin === store.origin,
+		).length,
 		drafts: drafts.byId.size,
 	}
 }
@@ -77,6 +79,7 @@ function cameHome({ players, drafts }: Remembered, value: MergedValue): Listed['
 			...present({ joined: joinedBy(players.merges, duplicate) }),
 		})),
 		quarantined,
+		changes: value.changes ?? [],
 		draftsBoth: value.draftsBoth.filter(
 			(apart) => apart.drafts.filter((id) => drafts.byId.has(id)).length > 1,
 		),

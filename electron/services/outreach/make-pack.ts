@@ -1,40 +1,28 @@
 /** Packing at home: one sealed file with what a day elsewhere needs, and nothing more. */
+import { z } from 'zod'
 import type { InputOf, OutputOf } from '../../../shared/contract.ts'
-import type { Carried } from '../../../shared/desk/outreach/carried.ts'
+import type { Carried, CarriedDraft, CarriedPerson } from '../../../shared/desk/outreach/carried.ts'
+import { goesOut } from '../../../shared/desk/outreach/travels.ts'
 import { dayHere } from '../../../shared/desk/workplace/local-day.ts'
 import { protocolIdentity } from '../../../shared/engine/assess.ts'
 import { digestOf } from '../../../shared/engine/plain/canonical.ts'
 import { addDays } from '../../../shared/engine/plain/days.ts'
+import { present } from '../../../shared/engine/plain/present.ts'
 import { type Unfinished, writePack } from '../../store/pack-file.ts'
-import type { Kind } from '../../store/store.ts'
+import { damagedWords } from '../../store/record.ts'
+import type { Store } from '../../store/store.ts'
 import type { PlayerEntry } from '../players/memory.ts'
 import { fullName } from '../players/names.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
 import { Refusal } from '../records/refusal.ts'
 import { visitsOf } from '../visits/visits.ts'
+import { makerOf } from './arrival.ts'
 import { basesOf, draftsToCarry } from './drafts-out.ts'
 import type { OutValue } from './pack-log.ts'
 import { newFileIn, packWords } from './pack-words.ts'
 
 type Wish = InputOf<'outreach.makePack'>
-/** What is about a player and travels; what was sent stays at home. */
-const travels: readonly Kind[] = [
-	'player',
-	'visit',
-	'report',
-	'visit-note',
-	'consent',
-	'hold',
-	'merge',
-	'season',
-	'answer',
-	'squad',
-	'sending-note',
-]
-const ofVisits: readonly string[] = ['visit', 'report', 'visit-note'] satisfies readonly Kind[]
-/** What is about nobody and travels, its latest version only. */
-const ofClinic: readonly Kind[] = ['clinic', 'settings', 'shelf', 'protocol', 'person']
 /** common practice, no source: an outreach trip is days, not months */
 const longestDays = 90
 
@@ -50,33 +38,22 @@ export async function makePack(
 ): Promise<OutputOf<'outreach.makePack'>> {
 	const { store, now } = deps
 	const { playerIds, folder, passphrase, expires } = wish
-	const { players, clinic, people, shelf } = memory
+	const { players } = memory
 	const chosen = await mustBePackable(memory, deps, wish)
 	const ids = new Set(playerIds.flatMap((id) => players.idsOf(id)))
 	const visits = visitsToCarry(memory, deps, wish)
-	const records = recordsToCarry(memory, deps, ids, new Set([...visits.values()].flat()))
+	const left: string[] = []
+	const records = recordsToCarry(memory, deps, {
+		playerIds: ids,
+		visitIds: new Set([...visits.values()].flat()),
+		left,
+	})
 	const drafts = draftsToCarry(
 		store,
 		memory.drafts.of([...ids]).map(([id]) => id),
+		left,
 	)
-	const person = people.acts()
-	const about: Unfinished = {
-		direction: 'out',
-		madeAt: now().toISOString(),
-		madeBy: { personId: person.personId, name: person.name },
-		expires,
-		home: store.origin,
-		clinicName: clinic.letterhead?.name ?? '',
-		players: chosen.map(({ card }) => ({
-			playerId: card.playerId,
-			name: fullName(card),
-			birthDate: card.birthDate,
-			visits: visits.get(card.playerId)?.length ?? 0,
-		})),
-		bases: basesOf(drafts),
-		protocol: protocolIdentity(clinic.protocol),
-		shelf: shelf.shelf !== undefined,
-	}
+	const about = aboutPack(memory, deps, { wish, chosen, visits, records, drafts })
 	const name = `pack-${dayHere(now())}-${digestOf(about).slice(0, 6)}.lwpack`
 	const file = newFileIn(folder, name)
 	const { manifest, bytes } = await packWords(
@@ -86,9 +63,10 @@ export async function makePack(
 	const { packId, madeAt, counts } = manifest
 	noteOut(deps, {
 		what: 'out',
+		form: manifest.version,
 		packId,
 		madeAt,
-		by: person.name,
+		by: about.madeBy.name,
 		expires,
 		file: name,
 		players: manifest.players,
@@ -102,6 +80,44 @@ export async function makePack(
 		players: manifest.players.length,
 		records: manifest.records,
 		drafts: manifest.drafts,
+		left,
+	}
+}
+interface Packing {
+	wish: Wish
+	chosen: readonly PlayerEntry[]
+	/** by player, the visits that travel */
+	visits: ReadonlyMap<string, readonly string[]>
+	records: readonly Carried[]
+	drafts: readonly CarriedDraft[]
+}
+/** What the manifest says besides what is packed. */
+function aboutPack(
+	memory: Memory,
+	{ store, now }: Deps,
+	{ wish, chosen, visits, records, drafts }: Packing,
+): Unfinished {
+	const { clinic, shelf, people } = memory
+	const person = people.acts()
+	return {
+		direction: 'out',
+		recordsId: store.recordsId,
+		...present({ installation: makerOf(store) }),
+		people: peopleToCarry(memory, records),
+		madeAt: now().toISOString(),
+		madeBy: { personId: person.personId, name: person.name },
+		expires: wish.expires,
+		home: store.origin,
+		clinicName: clinic.letterhead?.name ?? '',
+		players: chosen.map(({ card }) => ({
+			playerId: card.playerId,
+			name: fullName(card),
+			birthDate: card.birthDate,
+			visits: visits.get(card.playerId)?.length ?? 0,
+		})),
+		bases: basesOf(drafts),
+		protocol: protocolIdentity(clinic.protocol),
+		shelf: shelf.shelf !== undefined,
 	}
 }
 /** @returns the chosen players, each of whom is here and stands in the list once */
@@ -121,19 +137,23 @@ async function mustBePackable(
 		throw new Refusal('The day of expiry cannot stand.', [
 			{ path: 'expires', message: `given ${expires}, allowed: ${today} to ${last}` },
 		])
-	if (await store.isPassphraseOf(memory.people.acts().slot, passphrase))
-		throw new Refusal('A pack has a passphrase of its own.', [
-			{
-				path: 'passphrase',
-				message:
-					'given your own passphrase, allowed: another one, so that a lost laptop opens nothing ' +
-					'here',
-			},
-		])
+	await mustBeNew(store, passphrase)
 	const chosen = playerIds.map((id) => memory.players.entry(id))
 	if (new Set(playerIds).size !== playerIds.length)
 		throw new Refusal('A player stands twice in the list. Choose each once.')
 	return chosen
+}
+/** @throws Refusal where somebody here has this passphrase; whose it is is not told */
+async function mustBeNew(store: Store, passphrase: string): Promise<void> {
+	if (!(await store.isSomebodysPassphrase(passphrase))) return
+	throw new Refusal('A pack has a passphrase of its own.', [
+		{
+			path: 'passphrase',
+			message:
+				'given one that opens these records, allowed: a new one, so that a lost laptop opens ' +
+				'nothing here',
+		},
+	])
 }
 /** The visits of each player that travel, the latest first. */
 function visitsToCarry(
@@ -149,29 +169,62 @@ function visitsToCarry(
 		}),
 	)
 }
+interface Chosen {
+	playerIds: ReadonlySet<string>
+	visitIds: ReadonlySet<string>
+	/** takes the words for each record that is damaged and stays here */
+	left: string[]
+}
 function recordsToCarry(
-	{ clinic, shelf, people }: Memory,
+	{ clinic, shelf }: Memory,
 	{ store }: Deps,
-	playerIds: ReadonlySet<string>,
-	visitIds: ReadonlySet<string>,
+	{ playerIds, visitIds, left }: Chosen,
 ): Carried[] {
 	const latest = new Set([
 		clinic.recordIds.letterhead,
 		clinic.recordIds.settings,
 		shelf.recordId,
 		...clinic.protocolVersions.map(({ savedAs }) => savedAs),
-		...people.all().map(({ recordId }) => recordId),
 	])
 	return store
-		.carry([...playerIds], (kind, about) =>
-			about === undefined
-				? ofClinic.includes(kind)
-				: playerIds.has(about) && travels.includes(kind),
+		.carry(
+			[...playerIds],
+			(kind, about) =>
+				about === undefined ? goesOut(kind) === 'clinic' : goesOut(kind) === 'player',
+			(row) => left.push(damagedWords(row)),
 		)
-		.filter(({ id, kind, about, thing = '' }) => {
-			if (about === undefined) return latest.has(id)
-			return !ofVisits.includes(kind) || visitIds.has(thing)
+		.filter(({ id, kind, about, value }) => {
+			// who works here goes out as a list, without PINs; whose installation wrote what, whole
+			if (kind === 'person') return false
+			if (about === undefined) return kind === 'installation' || latest.has(id)
+			const { data } = ofVisitSchema.safeParse(value)
+			return data === undefined || visitIds.has(data.visitId)
 		})
+}
+/** What belongs to a visit says so. */
+const ofVisitSchema = z.looseObject({ visitId: z.string() })
+const signerSchema = z.looseObject({ signer: z.looseObject({ personId: z.string() }) })
+/** Who made the pack, the owner, and who signed what is in it: no PIN, and nobody else. */
+function peopleToCarry(
+	{ people }: Pick<Memory, 'people'>,
+	records: readonly Carried[],
+): CarriedPerson[] {
+	const needed = new Set([
+		people.acts().personId,
+		people.owner()?.personId,
+		...records.map(({ value }) => signerSchema.safeParse(value).data?.signer.personId),
+	])
+	return people
+		.all()
+		.filter(({ personId }) => needed.has(personId))
+		.map(({ personId, slot, name, registration, role, active }) => ({
+			personId,
+			slot,
+			name,
+			registration,
+			role,
+			active,
+		}))
 }
 function noteOut({ store, keep }: Deps, value: OutValue): void {
 	keep({ kind: 'pack', value, does: 'export' })

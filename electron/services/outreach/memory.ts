@@ -11,12 +11,17 @@ export const packNoteSchema = z.object({
 		madeAt: true,
 		expires: true,
 		home: true,
+		recordsId: true,
 		players: true,
 		counts: true,
 		bases: true,
 		protocol: true,
 		shelf: true,
 	}).shape,
+	/** of the pack's file; absent where program 0.1.0 opened it */
+	form: z.number().optional(),
+	/** the last day on which this laptop was at work, ISO 8601 */
+	latestDay: z.string().optional(),
 	personId: z.string(),
 	by: z.string(),
 	openedAt: z.string(),

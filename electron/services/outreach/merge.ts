@@ -1,26 +1,28 @@
 /**
- * Bringing a pack home: union of the records, in one transaction, with counts before and after; and
- * the questions that stay for a person.
+ * Bringing a pack home: each record checked and taken in or set aside, in one transaction, with
+ * counts before and after; and the questions that stay for a person.
  */
 import type { Card, InputOf, OutputOf } from '../../../shared/contract.ts'
 import type { Carried } from '../../../shared/desk/outreach/carried.ts'
 import { countsAgree, draftDigest } from '../../../shared/desk/outreach/merge.ts'
+import { awayTrailSchema } from '../../../shared/desk/records/away-trail.ts'
+import { present } from '../../../shared/engine/plain/present.ts'
 import { type OpenedPack, readPack } from '../../store/pack-file.ts'
-import type { Store } from '../../store/store.ts'
 import { fileToRead } from '../clinic/places.ts'
 import { fullName } from '../players/names.ts'
 import type { Deps } from '../records/deps.ts'
-import { loadDrafts } from '../records/load.ts'
 import type { Memory } from '../records/memory.ts'
-import { readRecord } from '../records/open.ts'
 import { Refusal } from '../records/refusal.ts'
-import { draftOutlineSchema } from '../visits/memory.ts'
-import { type Apart, joinDrafts, mergeDrafts } from './drafts-home.ts'
+import { type Arrival, arrivalNotices, arrivalOf } from './arrival.ts'
+import { bringDraftsHome } from './drafts-taken.ts'
 import { duplicatesOf, playersOf } from './duplicates.ts'
-import { type MergedValue, packLog } from './pack-log.ts'
+import type { Clash, MergedValue } from './pack-log.ts'
 import { packWords } from './pack-words.ts'
 import { openQuestions } from './questions.ts'
+import { rememberDrafts } from './remembering.ts'
+import type { Aside } from './set-aside.ts'
 import { takeRecordsIn } from './taking-in.ts'
+import { whatChanged } from './what-changed.ts'
 
 type Merged = OutputOf<'outreach.merge'>
 /**
@@ -29,6 +31,8 @@ type Merged = OutputOf<'outreach.merge'>
  */
 const skewMinutes = 5
 const minuteMs = 60_000
+/** What was set aside is told one by one up to this many; all of it is counted and kept. */
+const mostAsides = 100
 /** Undoes the transaction of a merge that was only looked at. */
 class NotKept extends Error {
 	readonly result: Merged
@@ -38,58 +42,36 @@ class NotKept extends Error {
 	}
 }
 
-/** What a merge would do; nothing of it is kept. */
+/** What a merge would do; nothing of it is kept, here or in memory. */
 export async function previewMerge(
 	memory: Memory,
 	deps: Deps,
 	input: InputOf<'outreach.previewMerge'>,
 ): Promise<OutputOf<'outreach.previewMerge'>> {
+	const pack = await packWords(() => readPack(fileToRead(input.file), input.passphrase))
 	try {
-		return await merge(memory, deps, input, true)
+		deps.store.together(() => {
+			throw new NotKept(bringHome(arrivalOf(memory, deps, pack)).result)
+		})
 	} catch (error) {
 		if (error instanceof NotKept) return error.result
 		throw error
 	}
+	throw new Error('a preview always undoes its transaction')
 }
 /**
  * All or nothing: read and checked whole first, then written in one transaction that ends with its
- * own record.
+ * own record. Memory is extended by what was taken in once all of it is committed.
  */
-export const mergePack = (
-	memory: Memory,
-	deps: Deps,
-	input: InputOf<'outreach.merge'>,
-): Promise<Merged> => merge(memory, deps, input, false)
-
-async function merge(
+export async function mergePack(
 	memory: Memory,
 	deps: Deps,
 	{ file, passphrase }: InputOf<'outreach.merge'>,
-	onlyLook: boolean,
 ): Promise<Merged> {
-	const { store, now } = deps
 	const pack = await packWords(() => readPack(fileToRead(file), passphrase))
-	mustComeHome(store, pack)
-	const clockNotices = clockWarnings(pack, now())
-	const result = store.together(() => {
-		const merged = bringHome(memory, deps, pack, clockNotices)
-		if (onlyLook) throw new NotKept(merged)
-		return merged
-	})
-	loadDrafts(memory, deps)
+	const { result, drafts } = deps.store.together(() => bringHome(arrivalOf(memory, deps, pack)))
+	rememberDrafts(memory, deps, drafts)
 	return result
-}
-function mustComeHome(store: Store, { manifest }: OpenedPack): void {
-	if (manifest.direction !== 'return')
-		throw new Refusal(
-			'This is a pack that goes out. To bring work home, make the file for the way back on the ' +
-				'laptop.',
-		)
-	if (![store.recordsId, store.origin, ...store.formerOrigins].includes(manifest.home))
-		throw new Refusal(
-			'This file belongs to other records: it went out from another clinic or another PC. ' +
-				'Nothing was changed.',
-		)
 }
 function clockWarnings({ manifest, records }: OpenedPack, now: Date): string[] {
 	const times = [manifest.madeAt, ...records.map(({ at }) => at)].sort()
@@ -102,45 +84,48 @@ function clockWarnings({ manifest, records }: OpenedPack, now: Date): string[] {
 			]
 		: []
 }
+interface Brought {
+	result: Merged
+	/** ids of the drafts that may be others now */
+	drafts: string[]
+}
 /** Everything that a merge writes, inside its transaction. */
-function bringHome(
-	memory: Memory,
-	deps: Deps,
-	pack: OpenedPack,
-	clockNotices: readonly string[],
-): Merged {
+function bringHome(arrival: Arrival): Brought {
+	const { memory, deps, pack, log } = arrival
 	const { store, keep, now } = deps
-	const { manifest, records, drafts, receipt } = pack
-	const log = packLog(store)
+	const { manifest, drafts, receipt } = pack
 	const again = log.merged.some(({ packId }) => packId === manifest.packId)
-	const { counts, clashes, heldBack } = takeRecordsIn(deps, manifest.packId, records)
-	const { joined, open } = bringDraftsHome(store, pack, log)
+	const { counts, added, asides, heldBack } = takeRecordsIn(arrival)
+	const home = bringDraftsHome(arrival, added)
 	if (!countsAgree(counts))
 		throw new Refusal(
 			'The counts before and after do not agree. Nothing was changed. Make the file for the ' +
 				'way back again.',
 		)
-	const { came, known, newcomers } = whoCame(memory, store, pack)
-	const trailRows = records.reduce((sum, record) => sum + rowsOf(record), 0)
-	const at = now().toISOString()
+	const { came, known, newcomers } = whoCame(arrival, added)
+	const changes = whatChanged(arrival, added, home.news)
+	const aside = toldAsides([...asides, ...home.asides])
 	const value: MergedValue = {
 		what: 'merged',
-		trailRows,
+		trailRows: trailRowsOf(added),
 		packId: manifest.packId,
+		...present({ origin: manifest.installation?.origin, turn: manifest.turn }),
+		madeAt: manifest.madeAt,
 		answers: manifest.answers,
-		at,
+		at: now().toISOString(),
 		by: memory.people.acts().name,
 		counts,
 		receipt,
 		players: came.map(({ playerId }) => playerId),
-		taken: drafts.map((draft) => `${draft.id} ${draftDigest(draft)}`),
-		draftsBoth: open.map((apart) => ({ ...apart, name: nameIn(known, apart.playerId) })),
+		taken: home.taken.map((draft) => `${draft.id} ${draftDigest(draft)}`),
+		draftsBoth: home.open.map((apart) => ({ ...apart, name: nameIn(known, apart.playerId) })),
 		duplicates: duplicatesOf(newcomers, [...known.values()]),
-		quarantined: clashes,
+		quarantined: aside,
 		heldBack,
+		changes: changes.players,
 	}
-	if (!again) keep({ kind: 'pack', at, value, does: 'merge' })
-	return {
+	if (!again) keep({ kind: 'pack', at: value.at, value, does: 'merge' })
+	const result: Merged = {
 		again,
 		madeAt: manifest.madeAt,
 		madeBy: manifest.madeBy.name,
@@ -150,43 +135,30 @@ function bringHome(
 		drafts: drafts.length,
 		draftsBoth: value.draftsBoth,
 		duplicates: value.duplicates,
-		quarantined: clashes,
+		quarantined: aside,
 		heldBack,
-		trailRows,
-		notices: [...clockNotices, ...joinedWords(joined)],
+		trailRows: value.trailRows ?? 0,
+		notices: [...clockWarnings(pack, now()), ...arrivalNotices(arrival), ...home.notices],
 		questions: openQuestions(store, value.players).length,
+		changes: changes.players,
+		morePlayers: changes.more,
 	}
+	return { result, drafts: home.touched }
 }
-/** Rows of the laptop's audit trail that a record brings. */
-function rowsOf(record: Carried): number {
-	if (record.kind !== 'trail') return 0
-	const reading = readRecord('trail', record)
-	return reading.state === 'read' ? reading.value.rows.length : 0
+function toldAsides(asides: readonly Aside[]): Clash[] {
+	return asides
+		.slice(0, mostAsides)
+		.map(({ of, kind, says, why }) => ({ record: of, kind, says, why }))
 }
-/** The drafts of the pack taken in, and those of one visit joined as far as they go together. */
-function bringDraftsHome(
-	store: Store,
-	{ manifest, drafts }: OpenedPack,
-	{ out, merged }: ReturnType<typeof packLog>,
-): { joined: number; open: Apart[] } {
-	const taken = new Set(merged.flatMap((value) => value.taken))
-	const wentOut = out.find(({ packId }) => packId === manifest.answers)?.drafts ?? []
-	const apart = mergeDrafts(store, manifest.bases, drafts, taken)
-	const outlines = drafts.flatMap(({ value }) => draftOutlineSchema.safeParse(value).data ?? [])
-	const playerIds = new Set(outlines.map(({ playerId }) => playerId))
-	return joinDrafts(store, playerIds, wentOut, apart)
-}
-function joinedWords(joined: number): string[] {
-	if (joined === 0) return []
-	const [what, verb] = joined === 1 ? ['A draft', 'was'] : [`${joined} drafts`, 'were']
-	return [
-		`${what} worked at in more than one place ${verb} joined field by field. No field had two ` +
-			'different values.',
-	]
-}
+const trailRowsOf = (records: readonly Carried[]): number =>
+	records
+		.flatMap(({ kind, value }) =>
+			kind === 'trail' ? (awayTrailSchema.safeParse(value).data ?? []) : [],
+		)
+		.reduce((sum, trail) => sum + trail.rows.length, 0)
 /** The players whose records came, all that are known now, and who of them is new here. */
-function whoCame({ players }: Pick<Memory, 'players'>, store: Store, { records }: OpenedPack) {
-	const came = playersOf(store, records)
+function whoCame({ memory: { players }, deps, pack }: Arrival, added: readonly Carried[]) {
+	const came = playersOf(deps.store, [...pack.records, ...added])
 	const before = [...players.byId].map(([playerId, { card }]) => [playerId, card] as const)
 	const known = new Map<string, Card>([
 		...before,

@@ -9,8 +9,12 @@ export type {
 	MergedValue,
 	OutValue,
 } from '../../../shared/desk/outreach/pack-records.ts'
+export interface PackLog {
+	out: OutValue[]
+	merged: MergedValue[]
+}
 /** All packs, in order of writing. */
-export function packLog(store: Store): { out: OutValue[]; merged: MergedValue[] } {
+export function packLog(store: Store): PackLog {
 	const values = openerOf(store)
 		.openAll('pack')
 		.records.map((record) => record.value)

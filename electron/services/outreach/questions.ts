@@ -9,6 +9,8 @@ import {
 import { present } from '../../../shared/engine/plain/present.ts'
 import type { Store } from '../../store/store.ts'
 import { fullName } from '../players/names.ts'
+import type { Deps } from '../records/deps.ts'
+import type { Memory } from '../records/memory.ts'
 import type { Opened } from '../records/open.ts'
 import { joinedOf, versionsAbout } from './versions.ts'
 
@@ -53,6 +55,39 @@ function questionsAbout(store: Store, joined: ReadonlySet<string>, playerId: str
 		...consentQuestions(asked),
 		...forks.map((fork) => forkQuestion(store, fork, name, playerId)),
 	]
+}
+/** What of a player's details decides whom something may go to, and by which address. */
+const ofSending = new Map([
+	['guardian', 'The guardian'],
+	['email', 'The e-mail address'],
+	['birthDate', 'The birth date'],
+])
+/**
+ * Why nothing may be sent to a recipient on a player's record: two places say otherwise whom or
+ * where. Undefined where nothing is open.
+ * @param role whether the recipient is the player, the guardian, or another contact
+ */
+export function contestedBlock(
+	{ players, outreach }: Pick<Memory, 'outreach' | 'players'>,
+	{ store }: Pick<Deps, 'store'>,
+	playerId: string,
+	role: string,
+): string | undefined {
+	const concerns = role === 'player' ? ['email', 'birthDate'] : [role, 'birthDate']
+	const open = players.idsOf(playerId).flatMap((id) => {
+		const { questions } = joinFields(
+			versionsAbout(store, 'player', id),
+			({ player }) => player,
+			outreach.joined,
+		)
+		return questions.map(({ field }) => field).filter((field) => concerns.includes(field))
+	})
+	const what = ofSending.get(open[0] ?? '')
+	return (
+		what &&
+		`${what} of ${players.nameOf(playerId)} was changed in two places, and nobody has said yet ` +
+			'which counts. Answer it under Outreach first.'
+	)
 }
 function detailsQuestions(
 	{ store, joined, playerId, name }: Asked,

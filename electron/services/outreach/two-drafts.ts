@@ -2,14 +2,18 @@
 import { draftContentSchema, type InputOf, type OutputOf } from '../../../shared/contract.ts'
 import { readTolerantly } from '../../../shared/desk/ledger/tolerant.ts'
 import { joinStampedDrafts } from '../../../shared/desk/outreach/drafts.ts'
+import { draftDigest } from '../../../shared/desk/outreach/merge.ts'
 import type { Stamp } from '../../../shared/desk/outreach/stamps.ts'
 import { present } from '../../../shared/engine/plain/present.ts'
+import type { Store } from '../../store/store.ts'
 import type { Deps } from '../records/deps.ts'
-import { loadDrafts } from '../records/load.ts'
 import type { Memory } from '../records/memory.ts'
 import { Refusal } from '../records/refusal.ts'
 import type { DraftValue } from '../visits/memory.ts'
 import { laterOf, stepOnly } from './drafts-home.ts'
+import { packLog } from './pack-log.ts'
+import { idOfDigest } from './pack-words.ts'
+import { rememberDrafts } from './remembering.ts'
 
 interface OpenDraft {
 	id: string
@@ -68,6 +72,7 @@ export function compareDrafts(
 	)
 	return {
 		savedAt: [first.at, second.at],
+		places: [placeOf(deps.store, first), placeOf(deps.store, second)],
 		differences: paths.map((path) => ({
 			path,
 			first: ofFirst.get(path)?.says ?? '',
@@ -75,6 +80,20 @@ export function compareDrafts(
 		})),
 		asked: askedOf(deps.store, first, second),
 	}
+}
+/**
+ * Where a draft was written: the laptop's is one that stands as it came, that was put beside the one
+ * here, or that came under a name which no draft here had.
+ */
+function placeOf(store: Store, { id, value }: OpenDraft): 'here' | 'away' {
+	const { out, merged } = packLog(store)
+	const taken = new Set(merged.flatMap((file) => file.taken))
+	const entries = [...taken].map((entry) => entry.split(' '))
+	const asItCame = taken.has(`${id} ${draftDigest({ value })}`)
+	const isBeside = entries.some(([, digest = '']) => idOfDigest(digest) === id)
+	if (asItCame || isBeside) return 'away'
+	const wentOut = out.some(({ drafts = [] }) => drafts.some((draft) => draft.id === id))
+	return !wentOut && entries.some(([name]) => name === id) ? 'away' : 'here'
 }
 /** What both changed without knowing of each other, with when and where each was typed. */
 function askedOf(
@@ -130,7 +149,7 @@ const itemWords = (item: unknown): string =>
  * @throws Refusal where a choice is missing, or the values do not go together
  */
 export function joinByChoice(
-	memory: Memory,
+	memory: Pick<Memory, 'drafts'>,
 	deps: Deps,
 	{ drafts, choices }: InputOf<'outreach.joinDrafts'>,
 ): OutputOf<'outreach.joinDrafts'> {
@@ -140,12 +159,11 @@ export function joinByChoice(
 		throw new Refusal('These are not two drafts of one visit. Nothing was changed.')
 	const joined = joinedDraft(first, second, choices)
 	const { playerId } = first.value
+	const at = laterOf(first.at, second.at)
+	const value = { ...first.value, ...joined }
 	store.together(() => {
 		store.dropDraft(second.id)
-		store.saveDraft(first.id, laterOf(first.at, second.at), {
-			...first.value,
-			...joined,
-		})
+		store.saveDraft(first.id, at, value)
 		store.audit({
 			function: 'update',
 			objectRef: `draft:${first.id}`,
@@ -153,7 +171,7 @@ export function joinByChoice(
 			purpose: 'joined by choice after an outreach day',
 		})
 	})
-	loadDrafts(memory, deps)
+	rememberDrafts(memory, deps, [first.id, second.id])
 	return {}
 }
 const isSameVisit = (first: OpenDraft, second: OpenDraft): boolean =>

@@ -3,13 +3,16 @@ import { rmSync } from 'node:fs'
 import { join } from 'node:path'
 import type { InputOf, OutputOf } from '../../../shared/contract.ts'
 import type { Carried, CarriedDraft } from '../../../shared/desk/outreach/carried.ts'
+import { comesHome, goesOut } from '../../../shared/desk/outreach/travels.ts'
 import { type AwayTrail, chainAway } from '../../../shared/desk/records/away-trail.ts'
 import type { RegisterLine } from '../../../shared/desk/records/retention.ts'
 import { dayHere } from '../../../shared/desk/workplace/local-day.ts'
 import { protocolIdentity } from '../../../shared/engine/assess.ts'
 import { digestOf } from '../../../shared/engine/plain/canonical.ts'
+import { present } from '../../../shared/engine/plain/present.ts'
 import { type Unfinished, writePack } from '../../store/pack-file.ts'
-import { type Kind, ownerSlot, type Store } from '../../store/store.ts'
+import { damagedWords } from '../../store/record.ts'
+import { ownerSlot, type Store } from '../../store/store.ts'
 import { destroyedLines } from '../backups/retention.ts'
 import { fullName } from '../players/names.ts'
 import type { Deps } from '../records/deps.ts'
@@ -17,22 +20,13 @@ import type { Memory } from '../records/memory.ts'
 import { Refusal } from '../records/refusal.ts'
 import { forget } from '../records/remember.ts'
 import { visitsOf } from '../visits/visits.ts'
+import { makerOf } from './arrival.ts'
+import { highest } from './drafts-home.ts'
 import { basesOf, draftsToCarry } from './drafts-out.ts'
 import { packNote } from './laptop.ts'
 import type { PackNote } from './memory.ts'
 import { idOfDigest, newFileIn, packWords } from './pack-words.ts'
 
-/** What a store keeps to itself on the way home. */
-const stays: readonly Kind[] = ['anchor', 'register', 'pack', 'quarantine', 'trail']
-/** What stays on a laptop that was emptied, so that it still opens and shows its register. */
-const keptHere: readonly string[] = [
-	'register',
-	'clinic',
-	'person',
-	'settings',
-	'shelf',
-	'protocol',
-] satisfies readonly Kind[]
 /** Under this name the laptop keeps which file of the way back was made last. */
 const returnNote = 'pack-return'
 interface ReturnNote {
@@ -40,10 +34,37 @@ interface ReturnNote {
 	receipt: string
 	stamp: string
 	at: string
+	/** which file for the way back it was, from 1; absent where program 0.1.0 made it */
+	turn?: number
 }
+/**
+ * Records on a laptop that go home: what it says of players, and its own public key.
+ * @param left takes the words for each that is damaged and stays here
+ */
+export const recordsForHome = (
+	{ players }: Pick<Memory, 'players'>,
+	store: Store,
+	left: string[] = [],
+): Carried[] =>
+	store
+		.carry(
+			[...players.byId.keys()],
+			(kind) => comesHome(kind) && kind !== 'trail',
+			(row) => left.push(damagedWords(row)),
+		)
+		.filter(
+			({ kind, about, origin }) =>
+				about !== undefined ||
+				// a page of a screening day is about several players
+				kind === 'document' ||
+				(kind === 'installation' && origin === store.origin),
+		)
 
-const laptopDrafts = ({ drafts }: Pick<Memory, 'drafts'>, store: Store): CarriedDraft[] =>
-	draftsToCarry(store, [...drafts.byId.keys()].sort())
+const laptopDrafts = (
+	{ drafts }: Pick<Memory, 'drafts'>,
+	store: Store,
+	left?: string[],
+): CarriedDraft[] => draftsToCarry(store, [...drafts.byId.keys()].sort(), left)
 /** What tells whether anything was entered since the file of the way back was made. */
 const stampOf = (memory: Pick<Memory, 'drafts'>, store: Store): string =>
 	digestOf({ records: store.recordCount, drafts: basesOf(laptopDrafts(memory, store)) })
@@ -59,10 +80,12 @@ export async function makeReturn(
 ): Promise<OutputOf<'outreach.makeReturn'>> {
 	const { store, now } = deps
 	const pack = await mustBeFromPack(memory, deps, passphrase)
-	const records = store.carry([...memory.players.byId.keys()], (kind) => !stays.includes(kind))
-	const trail = trailRecord(deps, pack.packId, Math.max(0, ...records.map(({ tick }) => tick)))
-	const drafts = laptopDrafts(memory, store)
-	const about = aboutReturn(memory, deps, pack)
+	const left: string[] = []
+	const records = recordsForHome(memory, store, left)
+	const trail = trailRecord(deps, pack.packId, highest(records.map(({ tick }) => tick)))
+	const drafts = laptopDrafts(memory, store, left)
+	const turn = (returnNoteOf(store)?.turn ?? 0) + 1
+	const about = aboutReturn(memory, deps, pack, turn)
 	const name = `return-${dayHere(now())}-${digestOf(about).slice(0, 6)}.lwpack`
 	const file = newFileIn(folder, name)
 	const { manifest, receipt, bytes } = await packWords(
@@ -74,10 +97,11 @@ export async function makeReturn(
 		receipt,
 		stamp: stampOf(memory, store),
 		at: manifest.madeAt,
+		turn,
 	}
 	store.setSealedSetting(returnNote, note)
 	store.audit({ function: 'export', objectRef: `pack-file:${manifest.packId.slice(0, 8)}` })
-	return { file, bytes, records: manifest.records, drafts: manifest.drafts }
+	return { file, bytes, records: manifest.records, drafts: manifest.drafts, left }
 }
 async function mustBeFromPack(
 	{ outreach: { pack } }: Memory,
@@ -101,15 +125,18 @@ function aboutReturn(
 	{ people, clinic, players, shelf }: Memory,
 	deps: Deps,
 	pack: PackNote,
+	turn: number,
 ): Unfinished {
 	const person = people.acts()
 	return {
 		direction: 'return',
 		answers: pack.packId,
+		turn,
 		madeAt: deps.now().toISOString(),
 		madeBy: { personId: person.personId, name: person.name },
 		expires: pack.expires,
 		home: pack.home,
+		...present({ recordsId: pack.recordsId, installation: makerOf(deps.store) }),
 		clinicName: clinic.letterhead?.name ?? '',
 		players: players.ordered().map(({ card }) => ({
 			playerId: card.playerId,
@@ -137,14 +164,16 @@ function trailRecord({ store, now }: Deps, packId: string, lastTick: number): Ca
 		problems,
 		rows: chainAway(packId, store.origin, rows),
 	}
-	return {
+	return store.signed({
 		id: idOfDigest(digestOf(value)),
 		kind: 'trail',
+		version: 1,
 		at: value.madeAt,
 		origin: store.origin,
 		tick: lastTick + 1,
+		number: 0,
 		value,
-	}
+	})
 }
 
 /**
@@ -160,19 +189,12 @@ export async function removeHere(
 	const { store, keep, now } = deps
 	const { pack, back } = mustBeHome(memory, store, receipt)
 	await store.backupsDone()
-	const leaving = store
-		.carry([...memory.players.byId.keys()], () => true)
-		.filter(({ kind }) => !keptHere.includes(kind))
+	const leaving = store.carry([...memory.players.byId.keys()], leavesLaptop)
 	const lines = registerLines(memory, deps, leaving, {
 		rule: 'pack brought home',
 		reason: `pack ${pack.packId} was merged at home, receipt ${back.receipt}`,
 	})
-	const emptied: PackNote = {
-		...pack,
-		players: [],
-		bases: [],
-		removedAt: now().toISOString(),
-	}
+	const emptied: PackNote = { ...pack, players: [], bases: [], removedAt: now().toISOString() }
 	store.destroy(
 		leaving.map(({ id }) => id),
 		[...memory.drafts.byId.keys()],
@@ -187,6 +209,10 @@ export async function removeHere(
 	memory.outreach.pack = emptied
 	return { records: leaving.length, lines: lines.length }
 }
+/** The clinic's own records stay on a laptop that was emptied, and its register. */
+const leavesLaptop = (kind: string): boolean => goesOut(kind) !== 'clinic' && kind !== 'register'
+const returnNoteOf = (store: Store): ReturnNote | undefined =>
+	store.sealedSetting(returnNote) as ReturnNote | undefined
 /** @returns the pack of these records and the file of the way back that home has read */
 function mustBeHome(
 	memory: Memory,
@@ -194,7 +220,7 @@ function mustBeHome(
 	receipt: string,
 ): { pack: PackNote; back: ReturnNote } {
 	const { pack } = memory.outreach
-	const back = store.sealedSetting(returnNote) as ReturnNote | undefined
+	const back = returnNoteOf(store)
 	if (!pack || pack.removedAt)
 		throw new Refusal('There is no pack on these records. Nothing was removed.')
 	if (!back)

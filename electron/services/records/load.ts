@@ -74,7 +74,7 @@ function sealedNote(store: Store): unknown {
 	}
 }
 /** Reads which drafts are open. They are no records: they are saved over, and end. */
-export function loadDrafts({ drafts, warn }: Memory, { store }: Pick<Deps, 'store'>): void {
+function loadDrafts({ drafts, warn }: Memory, { store }: Pick<Deps, 'store'>): void {
 	drafts.clear()
 	for (const draftId of store.draftIds()) {
 		const draft = readableDraft(store, draftId)

@@ -6,7 +6,7 @@ import { Field, Form, Outcome } from '../../parts/form.tsx'
 import { counted, Needs } from '../../parts/Needs.tsx'
 import { Panel, timeWords } from '../../parts/panels.tsx'
 import { change, useHostAction } from '../../query.ts'
-import { Counts, Found, type Merged, twice } from './Merged.tsx'
+import { Changes, Counts, Found, type Merged, twice } from './Merged.tsx'
 
 function broughtWords({ again, receipt, counts, questions }: Merged): string {
 	if (again)
@@ -32,6 +32,7 @@ function Looked({ looked, busy, bring }: { looked: Merged; busy: boolean; bring:
 				Made by {madeBy} on {timeWords(madeAt)}; {counted(players.length, 'player')},{' '}
 				{counted(drafts, 'open draft')}.{again ? ' It was brought in before.' : ''}
 			</Typography>
+			<Changes changes={looked.changes} more={looked.morePlayers} />
 			<Counts counts={looked.counts} trailRows={looked.trailRows} />
 			<Typography>
 				{questions === 0

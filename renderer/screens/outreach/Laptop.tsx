@@ -7,7 +7,7 @@ import { Field, Form, Outcome, Trouble } from '../../parts/form.tsx'
 import { counted, Needs } from '../../parts/Needs.tsx'
 import { Panel, Rows, timeWords } from '../../parts/panels.tsx'
 import { change, useHostAction } from '../../query.ts'
-import { kindWords } from './words.ts'
+import { kindWords, leftWords } from './words.ts'
 
 type Carries = NonNullable<OutputOf<'outreach.list'>['carries']>
 const line = { display: 'flex', flexWrap: 'wrap', alignItems: 'center', gap: 2 }
@@ -30,7 +30,9 @@ function TakenOff({ removedAt, leads }: { removedAt: string; leads: boolean }) {
 	)
 }
 function carriedWords({ players, counts, shelf, protocol, newHere }: Carries): string {
-	const kinds = Object.entries(counts).map(([kind, count]) => kindWords(kind, count))
+	const kinds = Object.entries(counts)
+		.filter(([kind]) => kind !== 'installation')
+		.map(([kind, count]) => kindWords(kind, count))
 	return (
 		`${counted(players.length, 'player')}; ${kinds.join(', ')}. Shelf: ${shelf ? 'yes' : 'no'}. ` +
 		`Protocol ${protocol.id}, version ${protocol.version}. Entered here: ` +
@@ -57,21 +59,21 @@ function WayBack() {
 	const [passphrase, setPassphrase] = useState('')
 	const action = useHostAction()
 	const make = async () => {
-		const { file, records, drafts } = await change('outreach.makeReturn', {
+		const { file, records, drafts, left } = await change('outreach.makeReturn', {
 			folder: folder.trim(),
 			passphrase,
 		})
 		setPassphrase('')
 		return (
 			`${file} was written: ${counted(records, 'record')}, ${counted(drafts, 'draft')}. ` +
-			'Bring it in at home under Outreach.'
+			`Bring it in at home under Outreach.${leftWords(left)}`
 		)
 	}
 	return (
 		<Panel
 			title="The way back"
 			hint={
-				'Writes everything that stands here into one sealed file. It may be made as often as ' +
+				'Writes what stands here of players into one sealed file. It may be made as often as ' +
 				'needed.'
 			}
 		>

@@ -55,7 +55,7 @@ function WhereAndHow({ pack, put }: { pack: Pack; put: PutPack }) {
 				value={pack.passphrase}
 				set={(passphrase) => put({ passphrase })}
 				autoComplete="new-password"
-				hint={`${leastPassphrase} characters or more, not your own. Keep it apart from the stick.`}
+				hint={`${leastPassphrase} characters or more, a new one that opens nothing here. Keep it apart from the stick.`}
 			/>
 			<Field
 				label="Passphrase of the pack again"

@@ -1,7 +1,7 @@
 /** What came home, file by file, and what is still to settle of it. */
 import { Box, Typography } from '@mui/material'
 import { Panel, timeWords } from '../../parts/panels.tsx'
-import { Counts, Found, type Listed } from './Merged.tsx'
+import { Changes, Counts, Found, type Listed } from './Merged.tsx'
 import { Twice } from './Twice.tsx'
 import { TwoDrafts } from './TwoDrafts.tsx'
 
@@ -23,6 +23,7 @@ export function Merges({
 					</Typography>
 					<Counts counts={file.counts} trailRows={file.trailRows} owner={owner} />
 					<Found found={file} />
+					{file.changes.length > 0 && <Changes changes={file.changes} />}
 					{file.duplicates.map((duplicate) => (
 						<Twice
 							key={`${duplicate.playerId} ${duplicate.like}`}

@@ -17,11 +17,17 @@ type Choices = Readonly<Record<string, string>>
 function Choice({
 	path,
 	says,
+	of,
+	pair,
 	chosen,
 	choose,
 }: {
 	path: string
 	says: string
+	/** which of the two drafts */
+	of: string
+	/** what tells these two from two others on the page */
+	pair: string
 	chosen: boolean
 	choose: () => void
 }) {
@@ -29,15 +35,24 @@ function Choice({
 		<FormControlLabel
 			control={
 				<Radio
-					name={path}
+					name={`${pair} ${path}`}
 					checked={chosen}
 					onChange={choose}
-					slotProps={{ input: { 'aria-label': `${draftField(path)}: ${says}` } }}
+					slotProps={{ input: { 'aria-label': `${draftField(path)}, ${of}: ${says}` } }}
 				/>
 			}
 			label={says}
 		/>
 	)
+}
+/** The two drafts by the place where they were written; two laptops are told apart by number. */
+function draftNames({ places }: Compared): [string, string] {
+	const [first, second] = places
+	if (first === 'here' && second === 'away') return ['Here at home', 'From the laptop']
+	if (first === 'away' && second === 'here') return ['From the laptop', 'Here at home']
+	return first === 'away'
+		? ['From one laptop', 'From another laptop']
+		: ['First, here at home', 'Second, here at home']
 }
 /** What must be chosen: both changed it without knowing of each other. */
 const askedOf = ({ asked }: Compared) => new Map(asked.map((question) => [question.path, question]))
@@ -64,6 +79,7 @@ function Differing({
 	setChoices: (choices: Choices) => void
 }) {
 	const { savedAt, differences } = compared
+	const names = draftNames(compared)
 	const asked = askedOf(compared)
 	const cell = ({ path }: Difference, value: string, side: 'first' | 'second', draft = '') => {
 		const question = asked.get(path)
@@ -74,6 +90,8 @@ function Differing({
 				key={draft}
 				path={path}
 				says={says}
+				pair={drafts.join(' ')}
+				of={draft === drafts[0] ? names[0] : names[1]}
 				chosen={choices[path] === draft}
 				choose={() => setChoices({ ...choices, [path]: draft })}
 			/>
@@ -84,8 +102,8 @@ function Differing({
 			label={`Drafts of ${name}`}
 			heads={[
 				'Field',
-				`First, saved ${timeWords(savedAt[0] ?? '')}`,
-				`Second, saved ${timeWords(savedAt[1] ?? '')}`,
+				`${names[0]}, saved ${timeWords(savedAt[0] ?? '')}`,
+				`${names[1]}, saved ${timeWords(savedAt[1] ?? '')}`,
 			]}
 			empty="They say the same."
 			rows={differences.map((difference) => ({
@@ -102,14 +120,15 @@ function Differing({
 /** @param open what must be chosen before they can be joined */
 function JoinOrGoOn({
 	drafts,
+	names,
 	choices,
 	open,
-	ready,
 }: {
 	drafts: readonly string[]
+	/** undefined until they are compared */
+	names: [string, string] | undefined
 	choices: Choices
 	open: readonly { path: string }[]
-	ready: boolean
 }) {
 	const { busy, says, run } = useHostAction()
 	const join = async () => {
@@ -128,17 +147,21 @@ function JoinOrGoOn({
 			<Box sx={{ display: 'flex', flexWrap: 'wrap', alignItems: 'center', gap: 1, mt: 1 }}>
 				<Button
 					variant="outlined"
-					disabled={busy || !ready || open.length > 0}
+					disabled={busy || !names || open.length > 0}
 					onClick={() => run(join)}
 				>
 					Join the two
 				</Button>
-				<Button variant="outlined" disabled={busy} onClick={() => putAway(second)}>
-					Go on with the first
-				</Button>
-				<Button variant="outlined" disabled={busy} onClick={() => putAway(first)}>
-					Go on with the second
-				</Button>
+				{names?.map((name, index) => (
+					<Button
+						key={name}
+						variant="outlined"
+						disabled={busy}
+						onClick={() => putAway(index === 0 ? second : first)}
+					>
+						Go on with: {name.toLowerCase()}
+					</Button>
+				))}
 				{open.length > 0 && (
 					<Typography variant="body2">
 						To join, choose first: {open.map(({ path }) => draftField(path)).join(', ')}.
@@ -167,9 +190,9 @@ export function TwoDrafts(props: DraftsProps) {
 			{leads && (
 				<JoinOrGoOn
 					drafts={drafts}
+					names={answer.value && draftNames(answer.value)}
 					choices={choices}
 					open={open}
-					ready={answer.value !== undefined}
 				/>
 			)}
 		</Alert>

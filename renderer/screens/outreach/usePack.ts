@@ -6,6 +6,7 @@ import { addDays } from '../../../shared/engine/plain/days.ts'
 import { today } from '../../parts/dates.ts'
 import { counted } from '../../parts/Needs.tsx'
 import { change } from '../../query.ts'
+import { leftWords } from './words.ts'
 
 /** Days for which a pack opens, unless another day is chosen. */
 const defaultDays = 14
@@ -44,7 +45,7 @@ export function usePack(): { pack: Pack; put: PutPack; make: () => Promise<strin
 	const make = async () => {
 		checkPassphrase(pack)
 		const { playerIds, history, folder, passphrase, expires } = pack
-		const { file, players, records } = await change('outreach.makePack', {
+		const { file, players, records, left } = await change('outreach.makePack', {
 			playerIds: [...playerIds],
 			history,
 			folder: folder.trim(),
@@ -55,7 +56,7 @@ export function usePack(): { pack: Pack; put: PutPack; make: () => Promise<strin
 		return (
 			`${file} was written: ${counted(players, 'player')}, ` +
 			`${counted(records, 'record')}. Open it on a laptop without records: first start, ` +
-			'"Bring these records here".'
+			`"Bring these records here".${leftWords(left)}`
 		)
 	}
 	return { pack, put, make }

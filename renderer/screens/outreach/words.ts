@@ -1,31 +1,18 @@
 /** What the records call a thing, in the words of the other screens. */
 import type { OutputOf } from '../../../shared/contract.ts'
+import { ledger } from '../../../shared/desk/ledger/ledger.ts'
 import { type Purpose, purposes } from '../../../shared/desk/records/consent.ts'
 import { metaOf } from '../../../shared/desk/records/told.ts'
 import { playerSchema, visitSchema } from '../../../shared/engine/visit/visit.ts'
 
 type Question = OutputOf<'outreach.list'>['questions'][number]
-/** Kinds of records as a person calls them: one, several. */
-const kinds: Record<string, readonly [string, string]> = {
-	clinic: ['letterhead', 'letterheads'],
-	settings: ['set of settings', 'sets of settings'],
-	person: ['person of the clinic', 'people of the clinic'],
-	player: ['entry of player details', 'entries of player details'],
-	visit: ['visit', 'visits'],
-	report: ['report', 'reports'],
-	'visit-note': ['note on a visit', 'notes on visits'],
-	consent: ['consent', 'consents'],
-	hold: ['hold', 'holds'],
-	merge: ['joined player', 'joined players'],
-	season: ['season', 'seasons'],
-	answer: ['answer', 'answers'],
-	squad: ['entry of a screening day', 'entries of screening days'],
-	'sending-note': ['note on sending', 'notes on sending'],
-	shelf: ['shelf', 'shelves'],
-	protocol: ['protocol', 'protocols'],
+export function kindWords(kind: string, count: number): string {
+	const words = ledger.get(kind)?.words
+	return `${count} ${words?.[count === 1 ? 'one' : 'many'] ?? kind}`
 }
-export const kindWords = (kind: string, count: number): string =>
-	`${count} ${kinds[kind]?.[count === 1 ? 0 : 1] ?? kind}`
+/** What is damaged and did not go along, behind a sentence; empty where all went. */
+export const leftWords = (left: readonly string[]): string =>
+	left.length === 0 ? '' : ` Not in the file: ${left.join(' ')}`
 const spaced = (path: string): string => {
 	const text = path
 		.replaceAll('.', ' ')

@@ -91,7 +91,7 @@ export function Players() {
 			</Box>
 			<Refused of={answer} />
 			<Typography role="status" color="textSecondary">
-				{fresh ? countWords(query, found) : 'Searching.'}
+				{fresh ? countWords(query, found) : answer.says ? '' : 'Searching.'}
 			</Typography>
 			<Box component="span" aria-live="polite" sx={spokenOnly}>
 				{marked.moved && chosen ? spoken(chosen) : ''}

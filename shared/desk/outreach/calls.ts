@@ -3,7 +3,8 @@ import { z } from 'zod'
 import { boundedRecord } from '../../engine/plain/bounded.ts'
 import { call, clinicians, treating } from '../workplace/call.ts'
 import { filePath, id, nothing, secret } from '../workplace/shapes.ts'
-import { mergeCountsSchema } from './merge-counts.ts'
+import { playerChangesSchema } from './changes.ts'
+import { asideWhys, mergeCountsSchema } from './merge-counts.ts'
 
 const mergeDuplicates = z.array(
 	z.strictObject({
@@ -17,7 +18,13 @@ const mergeDuplicates = z.array(
 	}),
 )
 const mergeQuarantined = z.array(
-	z.strictObject({ record: z.string(), kind: z.string(), says: z.string() }),
+	z.strictObject({
+		record: z.string(),
+		kind: z.string(),
+		says: z.string(),
+		/** absent in merges of program 0.1.0, which put beside only what clashed */
+		why: z.enum(asideWhys).optional(),
+	}),
 )
 const mergeDraftsBoth = z.array(
 	z.strictObject({ playerId: z.string(), name: z.string(), drafts: z.array(z.string()) }),
@@ -45,6 +52,10 @@ const mergeResult = z.strictObject({
 	trailRows: z.number(),
 	notices: z.array(z.string()),
 	questions: z.number(),
+	/** what it changes, player by player, in words */
+	changes: z.array(playerChangesSchema),
+	/** players whose changes are not told */
+	morePlayers: z.number(),
 })
 
 /** When an entry was typed, by the clock of that PC, and whether it was this one. */
@@ -101,6 +112,7 @@ export const outreachCalls = {
 					duplicates: mergeDuplicates,
 					quarantined: mergeQuarantined,
 					draftsBoth: mergeDraftsBoth,
+					changes: z.array(playerChangesSchema),
 				}),
 			),
 			questions: z.array(
@@ -143,6 +155,8 @@ export const outreachCalls = {
 			players: z.number(),
 			records: z.number(),
 			drafts: z.number(),
+			/** what is damaged and stays here, in words */
+			left: z.array(z.string()),
 		}),
 		clinicians,
 	),
@@ -153,6 +167,8 @@ export const outreachCalls = {
 			bytes: z.number(),
 			records: z.number(),
 			drafts: z.number(),
+			/** what is damaged and stays here, in words */
+			left: z.array(z.string()),
 		}),
 		treating,
 	),
@@ -182,6 +198,8 @@ export const outreachCalls = {
 		z.strictObject({ drafts: z.array(id).length(2) }),
 		z.strictObject({
 			savedAt: z.array(z.string()),
+			/** where each stands as it was written; two laptops may both be away */
+			places: z.array(z.enum(['here', 'away'])),
 			differences: z.array(
 				z.strictObject({ path: z.string(), first: z.string(), second: z.string() }),
 			),

@@ -15,8 +15,17 @@ import type { MergeCounts } from './merge-counts.ts'
 
 export type { MergeCounts } from './merge-counts.ts'
 
-/** What makes a record the same in every store: all of it but its card. */
-export const recordDigest = (record: Carried): string => digestOf({ ...record, card: null })
+/**
+ * What makes a record the same in every store: all of it but its card, and what later versions of
+ * the program put beside it.
+ */
+export const recordDigest = ({
+	number: _,
+	signature: __,
+	version = 1,
+	...record
+}: Carried): string =>
+	digestOf({ ...record, card: null, version: version === 1 ? undefined : version })
 /** What makes a draft's content the same. */
 export const draftDigest = ({ value }: Pick<CarriedDraft, 'value'>): string => digestOf(value)
 
@@ -47,6 +56,7 @@ export function draftStep(
 /** Whether nothing that came is unaccounted for, and nothing went that was here. */
 export const countsAgree = (counts: MergeCounts): boolean =>
 	counts.in === counts.added + counts.already + counts.quarantined + counts.heldBack &&
+	(counts.refused ?? 0) + (counts.waits ?? 0) <= counts.quarantined &&
 	counts.after === counts.before + counts.added
 
 /**

@@ -1,10 +1,12 @@
 /** What records hold of packs: each that went out, each that came home, what clashed, answers. */
 import { z } from 'zod'
-import { carriedDraftSchema } from './carried.ts'
-import { mergeCountsSchema } from './merge-counts.ts'
+import { playerChangesSchema } from './changes.ts'
+import { asideWhys, mergeCountsSchema } from './merge-counts.ts'
 
 const outValue = z.strictObject({
 	what: z.literal('out'),
+	/** of the pack's file; absent where program 0.1.0 made it, whose packs were of form 1 */
+	form: z.number().optional(),
 	packId: z.string(),
 	madeAt: z.string(),
 	by: z.string(),
@@ -20,7 +22,9 @@ const outValue = z.strictObject({
 	),
 	counts: z.record(z.string(), z.number()),
 	/** as they stood when the pack went out; absent in packs of the first versions */
-	drafts: z.array(carriedDraftSchema).optional(),
+	drafts: z
+		.array(z.strictObject({ id: z.string(), at: z.string(), value: z.unknown() }))
+		.optional(),
 })
 export type OutValue = z.infer<typeof outValue>
 
@@ -33,8 +37,14 @@ const duplicateSchema = z.strictObject({
 	why: z.enum(['same-person', 'twin']),
 })
 export type Duplicate = z.infer<typeof duplicateSchema>
-/** A record that came with other content than the one under its id here. */
-const clashSchema = z.strictObject({ record: z.string(), kind: z.string(), says: z.string() })
+/** What came and was put aside: its id, and why, in words. */
+const clashSchema = z.strictObject({
+	record: z.string(),
+	kind: z.string(),
+	says: z.string(),
+	/** absent in merges of program 0.1.0, which put aside only what clashed */
+	why: z.enum(asideWhys).optional(),
+})
 export type Clash = z.infer<typeof clashSchema>
 
 const mergedValue = z.strictObject({
@@ -42,6 +52,10 @@ const mergedValue = z.strictObject({
 	/** rows of the laptop's audit trail that came with it; absent before they did */
 	trailRows: z.number().optional(),
 	packId: z.string(),
+	/** the laptop's installation, when the file was made, its number among those of the laptop */
+	origin: z.string().optional(),
+	madeAt: z.string().optional(),
+	turn: z.number().optional(),
 	answers: z.string().optional(),
 	at: z.string(),
 	by: z.string(),
@@ -57,6 +71,8 @@ const mergedValue = z.strictObject({
 	quarantined: z.array(clashSchema),
 	/** kinds of the records that were destroyed here meanwhile and stay so */
 	heldBack: z.array(z.string()),
+	/** what it changed, player by player, in words; absent in merges of program 0.1.0 */
+	changes: z.array(playerChangesSchema).optional(),
 })
 export type MergedValue = z.infer<typeof mergedValue>
 export const packRecordSchema = z.discriminatedUnion('what', [outValue, mergedValue])
@@ -70,10 +86,14 @@ export const answerRecordSchema = z.strictObject({
 	by: z.string(),
 })
 
-/** What came with other content than the record of its id here, kept beside it as it came. */
+/** What came with a pack and does not count, kept as it came. */
 export const quarantineRecordSchema = z.strictObject({
 	packId: z.string(),
+	/** its id, or which entry of the file it was */
 	of: z.string(),
 	says: z.string(),
-	record: z.looseObject({ id: z.string(), kind: z.string() }),
+	/** absent in records of program 0.1.0, which put aside only what clashed */
+	why: z.enum(asideWhys).optional(),
+	/** a record or a draft; text where it is not even that */
+	record: z.unknown(),
 })

@@ -9,7 +9,7 @@ export const outboxKind = defineKind({
 	upgrades: [],
 	readsPartly: false,
 	mayWrite: ['clinician', 'reception', 'owner'],
-	travels: { pack: 'no', home: true, share: true },
+	travels: { pack: 'no', home: false, share: true },
 	chained: false,
 	audit: 'create',
 	words: { one: 'outbox entry', many: 'outbox entries' },

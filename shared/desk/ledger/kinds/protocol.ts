@@ -9,7 +9,7 @@ export const protocolKind = defineKind({
 	upgrades: [],
 	readsPartly: false,
 	mayWrite: ['clinician', 'owner'],
-	travels: { pack: 'clinic', home: true, share: true },
+	travels: { pack: 'clinic', home: false, share: true },
 	chained: true,
 	audit: 'create',
 	words: { one: 'protocol', many: 'protocols' },

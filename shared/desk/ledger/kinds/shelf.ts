@@ -9,7 +9,7 @@ export const shelfKind = defineKind({
 	upgrades: [],
 	readsPartly: true,
 	mayWrite: ['clinician', 'reception', 'owner'],
-	travels: { pack: 'clinic', home: true, share: true },
+	travels: { pack: 'clinic', home: false, share: true },
 	chained: true,
 	audit: 'create',
 	words: { one: 'shelf', many: 'shelves' },

@@ -1,0 +1,2 @@
+/** A pack that cannot be used, in words. */
+export class PackRefused extends Error {}
