@@ -17,19 +17,19 @@ const program = await plainProgram()
 // one opening settles what is new to this place; what stands then is what is damaged
 await lookAt(program, pc)
 linkSync(records, kept)
-const whole = filesOf(join(pc, 'records'))
+const files = filesOf(join(pc, 'records'))
 const outside = filesOf(join(pc, 'outside'))
-const original = whole.get('lastwright.db') as Buffer
+const original = files.get('lastwright.db') as Buffer
 
 /** Everything as it was, but for the bytes of the records file. */
 function put(bytes: Buffer): void {
-	for (const [folder, files] of [
-		['records', whole],
+	for (const [folder, contents] of [
+		['records', files],
 		['outside', outside],
 	] as const) {
 		const here = join(pc, folder)
 		for (const name of readdirSync(here)) rmSync(join(here, name), { recursive: true, force: true })
-		for (const [name, content] of files)
+		for (const [name, content] of contents)
 			if (name !== 'lastwright.db') writeFileSync(join(here, name), content)
 	}
 	writeFileSync(kept, bytes)
@@ -90,8 +90,11 @@ async function metBy(before: Look, now: Look): Promise<Met> {
 	return { changed, said: [says], outcome: 'said by backup only' }
 }
 put(original)
-const before = await lookAt(program, pc)
-const lastRow = (before.views['audit.page'] as { seq: number }[])[0]?.seq ?? 0
+const whole = await lookAt(program, pc)
+/** The row of this opening itself bears another digest each time. */
+const lastRow = ((whole.views['audit.page'] as { seq: number }[])[0]?.seq ?? 1) - 1
+put(original)
+const before = await lookAt(program, pc, lastRow)
 for (let round = Number(from); round <= Number(to); round++) {
 	const { bytes, at } = damaged(round)
 	put(bytes)

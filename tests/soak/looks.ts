@@ -27,7 +27,11 @@ const messageOf = (error: unknown): string =>
 	error instanceof Error ? error.message : String(error)
 
 /** @param lastRow the last row of the trail that counts */
-export async function lookAt(program: Program, pc: string, lastRow?: number): Promise<Look> {
+export async function lookAt(
+	program: Program,
+	pc: string,
+	lastRow = Number.MAX_SAFE_INTEGER,
+): Promise<Look> {
 	const look: Look = { warnings: [], views: {}, problems: [], faults: [] }
 	const notes: string[] = []
 	const world = new World(program, lookedAt, join(pc, 'outside'), (text) => notes.push(text))
