@@ -72,7 +72,7 @@ export function createApp(options: AppOptions): App {
 			setImmediate(() => {
 				if (!closed)
 					dailyBackup(deps).then(
-						(warning) => warning && memory.warn(warning),
+						(warnings) => memory.warn(...warnings),
 						() => {},
 					)
 			})
@@ -89,7 +89,7 @@ export function createApp(options: AppOptions): App {
 		...outreachCalls(memory, deps),
 		...outboxCalls(memory, deps, post),
 		...consentCalls(memory, deps),
-		...backupCalls(memory, deps),
+		...backupCalls(memory, deps, { session, post }),
 	}
 	const idle = setInterval(() => session.lockIfIdle(), idleLookMs)
 	idle.unref()

@@ -43,6 +43,7 @@ export const makesOld: Readonly<Partial<Record<CallName, readonly CallName[]>>> 
 	'backups.make': ['backups.list', 'session.status'],
 	'backups.setFolder': ['backups.list'],
 	'backups.restore': ['session.status'],
+	'backups.decide': ['backups.cameBack', 'session.status', 'people.list', 'session.people', ...ofOutbox],
 	'shelf.save': ['shelf.get'],
 	'season.plan': ['season.open'],
 	'squad.create': ['squad.list', 'squad.open'],

@@ -10,6 +10,7 @@ import { problemsOf } from '../../shared/engine/visit/problems.ts'
 import type { Session } from '../services/people/session.ts'
 import { acting } from '../services/records/acting.ts'
 import type { Memory } from '../services/records/memory.ts'
+import { heldWords } from '../store/restore.ts'
 import type { Store } from '../store/store.ts'
 import { refusalOf } from './faults.ts'
 import type { Handlers } from './handlers.ts'
@@ -57,6 +58,8 @@ async function answer(
 ): Promise<Answer<unknown>> {
 	const { store, session, inTheWay, note } = needs
 	const row = contract[name]
+	// what a call would read or write is being replaced
+	if (store.isHeld && name !== 'session.status') return { ok: false, message: heldWords }
 	if (!row.who.includes(role)) {
 		if (role !== 'nobody')
 			store.audit({ function: 'refused', objectRef: `call:${name}`, outcome: 'refused' })

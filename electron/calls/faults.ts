@@ -1,6 +1,7 @@
 /** What a person is told where a call could not be answered. */
 import type { Answer } from '../../shared/contract.ts'
 import { Refusal } from '../services/records/refusal.ts'
+import { WritesHeld } from '../store/database.ts'
 import { tooFewHandles } from '../store/disk.ts'
 import { knownFault } from '../store/faults.ts'
 import { FolderTaken } from '../store/lock.ts'
@@ -25,7 +26,8 @@ export function refusalOf(error: unknown, note: (text: string) => void): Refused
 			message: error.message,
 			...(error.problems && { problems: error.problems }),
 		}
-	if (error instanceof FolderTaken) return { ok: false, message: error.message }
+	if (error instanceof FolderTaken || error instanceof WritesHeld)
+		return { ok: false, message: error.message }
 	if (error instanceof SealBroken)
 		return {
 			ok: false,

@@ -1,21 +1,20 @@
 /** What only the key can give or tell, at the first moment it is there. */
-import { z } from 'zod'
 import { diskTrouble } from './disk.ts'
-import { isEnvelope, open } from './envelope.ts'
+import { bringUp, isOfFirstVersions } from './first-form.ts'
 import type { InstallationValue } from './installation.ts'
 import type { Slot } from './key-slots.ts'
 import type { Parts } from './parts.ts'
 import { copiedWords, isSamePlace, notedPlace, notePlace, placeOf } from './place.ts'
+import { type Restored, restoredOf, restoredSetting } from './restored-mark.ts'
 import { repairRoll, rollFaults } from './roll-repair.ts'
+import { ownSetting } from './settings.ts'
 
 /**
  * How many of the last records are asked whether one was written later than this PC's clock shows.
  */
 const clockLooksBack = 2000
-/** Under this name a restored file says so: sealed where the key was open, else in clear. */
-export const restoredSetting = 'restored'
-/** What a restored file says of itself. */
-export const restoredSchema = z.object({ of: z.string() })
+/** Under this name stands, sealed, what was brought here and is to be made safe. */
+export const arrivedSetting = 'arrived'
 
 interface Moment {
 	/** ISO 8601 */
@@ -27,7 +26,7 @@ interface Moment {
 	/** whether a copy of the folder is nothing to tell anybody of */
 	isCopyMeant: boolean
 }
-type AuthorMoment = Omit<Moment, 'toPut'> & { isRestored: boolean }
+type AuthorMoment = Omit<Moment, 'toPut'> & { restored: Restored | undefined }
 
 /**
  * Holds the records against the heads and the inventory, gives a store of an earlier version what it
@@ -40,7 +39,7 @@ export function settleIn(parts: Parts, { now, records, toPut, isCopyMeant }: Mom
 	if (restored?.isTrue) parts.heads.remove()
 	const seen = [...parts.inventory.compare(), ...parts.keeper.differences(restored !== undefined)]
 	const amiss = restored?.isTrue ? [] : seen
-	const isUpgrade = parts.chain.firstKeyed === Number.POSITIVE_INFINITY
+	const isUpgrade = isOfFirstVersions(parts)
 	const said: string[] = []
 	try {
 		parts.database.together(() => {
@@ -48,11 +47,8 @@ export function settleIn(parts: Parts, { now, records, toPut, isCopyMeant }: Mom
 			parts.keeper.begin()
 			for (const slot of toPut) parts.slots.put(slot)
 			parts.keyring.fitMissingBox()
-			said.push(
-				...beAuthor(parts, { now, records, isRestored: restored !== undefined, isCopyMeant }),
-			)
-			bindFirstForm(parts, now)
-			if (isUpgrade) fitFirstCards(parts)
+			said.push(...beAuthor(parts, { now, records, restored, isCopyMeant }))
+			bringUp(parts, now, isUpgrade)
 			noteRestore(parts, restored)
 			parts.alarms.add(now, amiss)
 		})
@@ -62,27 +58,6 @@ export function settleIn(parts: Parts, { now, records, toPut, isCopyMeant }: Mom
 	}
 	const found = new Set([...parts.alarms.open().map(({ says }) => says), ...amiss])
 	return [...found, ...said, clockWarning(parts, now)].filter(Boolean)
-}
-interface Restored {
-	/** the backup that was put back, in words */
-	of: string
-	/** whether who put it back had the key */
-	isTrue: boolean
-}
-function restoredOf({ settings, keyring }: Parts): Restored | undefined {
-	const bytes = settings.bytes(restoredSetting)
-	if (!bytes) return undefined
-	const keys = keyring.opened()
-	if (!isEnvelope(keys, bytes)) return { of: Buffer.from(bytes).toString('utf8'), isTrue: false }
-	try {
-		const clear = open(keys, bytes, ['setting', restoredSetting])
-		return {
-			...restoredSchema.parse(JSON.parse(Buffer.from(clear).toString('utf8'))),
-			isTrue: true,
-		}
-	} catch {
-		return { of: 'unknown', isTrue: false }
-	}
 }
 /** A damaged roll is made anew from the records; only looked for where something is amiss. */
 function mendRoll(parts: Parts, amiss: readonly string[]): string[] {
@@ -97,42 +72,34 @@ function mendRoll(parts: Parts, amiss: readonly string[]): string[] {
 }
 /** Gives this installation its name and key, anew where the records are a copy of others. */
 function beAuthor(
-	{ settings, installation, order, records, roll }: Parts,
-	{ now, records: file, isRestored, isCopyMeant }: AuthorMoment,
+	parts: Parts,
+	{ now, records: file, restored, isCopyMeant }: AuthorMoment,
 ): string[] {
+	const { settings, installation, records, roll } = parts
 	const [before, here] = [notedPlace(settings), placeOf(file)]
-	const isCopy = !isRestored && before !== undefined && !isSamePlace(before, here)
-	if (!before || !isSamePlace(before, here)) notePlace(settings, here)
-	if (isCopy || isRestored) order.renew()
+	const isElsewhere = before !== undefined && !isSamePlace(before, here)
+	if (!before || isElsewhere) notePlace(settings, here)
+	const isCopy = restored === undefined && isElsewhere && !isCopyMeant
+	const isBrought = restored !== undefined && !restored.renewed
+	if (isBrought) arrive(parts, 'move', restored)
+	else if (isCopy) arrive(parts, 'copy', { of: `${before.folder} on ${before.host}`, lastAt: '' })
 	else if (installation.isMade) return []
-	const isFirst = roll.count === 0
-	const what: InstallationValue['what'] = isRestored
-		? 'restore'
-		: isCopy
-			? 'copy'
-			: isFirst
-				? 'set-up'
-				: 'upgrade'
-	const value = installation.make(now, what)
+	const fresh: InstallationValue['what'] = roll.count === 0 ? 'set-up' : 'upgrade'
+	const brought: InstallationValue['what'] = isBrought ? 'restore' : 'copy'
+	const value = installation.make(now, isBrought || isCopy ? brought : fresh)
 	records.append({ kind: 'installation', at: now, value })
-	return isCopy && before && !isCopyMeant ? [copiedWords(before, here)] : []
+	return isCopy ? [copiedWords(before, here)] : []
 }
-/** Records of the first form bound neither time nor place: one record binds them as a whole. */
-function bindFirstForm({ records }: Parts, now: string): void {
-	if (records.hasUnbound() && records.anchorId() === undefined)
-		records.append({ kind: 'anchor', at: now, value: { records: records.unboundDigests() } })
-}
-/** Records of the first form had no cards: the lists need them. Looked for once, at the upgrade. */
-function fitFirstCards({ roll, cards, records }: Parts): void {
-	const without = roll.all().filter(({ form, cardForm }) => form === 1 && cardForm === 0)
-	for (const row of without) {
-		// a damaged one is named where it is read
-		const record = records.isReadable(row.id) ? records.find(row.id) : undefined
-		const card = record && cards.cardOf(record, row.form)
-		if (!card) continue
-		const made = cards.ofRecord(row, card)
-		roll.replace(made.row, made.card)
-	}
+/** Records that were brought or copied get a name of their own, and are to be made safe. */
+function arrive(
+	{ order, settings, keyring }: Parts,
+	how: 'move' | 'copy',
+	{ of, lastAt }: Pick<Restored, 'of' | 'lastAt'>,
+): void {
+	order.renew()
+	// the other names of these records are those of the PC that they come from
+	settings.drop(ownSetting)
+	keyring.putSealedSetting(arrivedSetting, Buffer.from(JSON.stringify({ how, of, lastAt }), 'utf8'))
 }
 function noteRestore({ trail, settings }: Parts, restored: Restored | undefined): void {
 	if (!restored) return

@@ -1,49 +1,25 @@
 /** Backups: a dated copy of the store, opened and checked before it counts. */
-import {
-	chmodSync,
-	existsSync,
-	mkdirSync,
-	readdirSync,
-	rmSync,
-	statfsSync,
-	statSync,
-} from 'node:fs'
+import { chmodSync, existsSync, mkdirSync, rmSync, statfsSync, statSync } from 'node:fs'
 import { basename, join } from 'node:path'
 import { DatabaseSync } from 'node:sqlite'
 import { pathToFileURL } from 'node:url'
-import { type BackupName, backupReasons, notKept } from '../../shared/desk/records/keep.ts'
+import { type BackupName, nameBackup } from '../../shared/desk/records/backup-name.ts'
+import { present } from '../../shared/engine/plain/present.ts'
+import { isRuined } from './disk.ts'
 import { putInPlace } from './files.ts'
 import { migrations } from './migrations.table.ts'
 import { schemaOf } from './schema.ts'
 
-const namePattern =
-	/^lastwright-backup-(\d{4}-\d\d-\d\d)T(\d\d)-(\d\d)-(\d\d)-(\d{3})Z-([a-z-]+)\.db$/
-const partPattern = /^lastwright-backup-.*\.db\.part(-journal|-wal|-shm)?$/
 /** Room wanted on the disk: the size of the store and what its side files may hold besides. */
 const roomFactor = 1.1
 const leastRoomBytes = 200_000
+/** The step of the schema from which a store names itself. */
+const firstWithOrigin = 2
+
 /** A backup that cannot be made or used, in words. */
 export class BackupRefused extends Error {}
-const backupFileName = (at: string, reason: BackupName['reason']): string =>
-	`lastwright-backup-${at.replace(/[:.]/g, '-')}-${reason}.db`
-/** Backups in a folder by their names; anything else there is left alone. */
-export function listBackups(folder: string): BackupName[] {
-	if (!existsSync(folder)) return []
-	return readdirSync(folder)
-		.flatMap((file) => {
-			const [, day, hour, minute, second, milli, reason] = namePattern.exec(file) ?? []
-			return day && (backupReasons as readonly string[]).includes(reason ?? '')
-				? [
-						{
-							file,
-							at: `${day}T${hour}:${minute}:${second}.${milli}Z`,
-							reason: reason as BackupName['reason'],
-						},
-					]
-				: []
-		})
-		.sort((earlier, later) => (earlier.at < later.at ? 1 : -1))
-}
+/** The records file is damaged so that it cannot be copied whole. */
+export class SourceRuined extends BackupRefused {}
 /** What a file holds that is a whole store, as far as it stands in clear; and the file, open. */
 interface Checked {
 	schema: number
@@ -120,65 +96,66 @@ function inClear(db: DatabaseSync): Omit<Checked, 'schema' | 'db'> {
 		setUp: db.prepare('SELECT 1 FROM keyslot').get() !== undefined,
 	}
 }
+/** What a backup is to be called once it stands. */
+export type Named = Omit<BackupName, 'file' | 'damaged'>
+
 /**
- * Copies a store file while it is in use, checks the copy, then gives it its name.
- * @param at ISO 8601
- * @param check looks into the open copy and throws where it is not whole
+ * Copies a store file while it is in use, looks into the copy, then gives it its name: one that
+ * holds damage says so.
+ * @param look looks into the copy, by its path. It answers whether a record in it is damaged, and
+ * throws where the copy is worse than what it was made of
  * @throws BackupRefused in words
  */
 export async function makeBackup(
 	source: string,
 	folder: string,
-	at: string,
-	reason: BackupName['reason'],
-	check: (db: DatabaseSync) => Promise<void>,
+	named: Named,
+	look: (part: string) => Promise<{ damaged: boolean }>,
 ): Promise<BackupName> {
 	// the last folder only: a stick that is not plugged in must not be made up, and a deep mkdir in
 	// /proc never ends
 	if (!existsSync(folder)) mkdirSync(folder, { mode: 0o700 })
-	const file = backupFileName(at, reason)
-	const part = join(folder, `${file}.part`)
+	mustHaveRoom(source, folder)
+	const part = join(folder, `${nameBackup(named).file}.part`)
 	rmSync(part, { force: true })
-	// asked first: the answer is then in words, and no half copy is begun
+	try {
+		copyInto(source, part)
+		plainJournal(part)
+		const made = await look(part)
+		openChecked(part).db.close()
+		const name = nameBackup({ ...named, ...(made.damaged && { damaged: true }) })
+		putInPlace(part, join(folder, name.file))
+		return name
+	} catch (error) {
+		rmSync(part, { force: true })
+		throw error
+	}
+}
+/** Asked first: the answer is then in words, and no half copy is begun. @throws BackupRefused */
+function mustHaveRoom(source: string, folder: string): void {
 	const { bavail, bsize } = statfsSync(folder)
 	if (bavail * bsize < statSync(source).size * roomFactor + leastRoomBytes)
 		throw new BackupRefused(
 			`There is no room for a backup in ${folder}. Free some space or use another stick. No ` +
 				'half backup was left there.',
 		)
+}
+function copyInto(source: string, part: string): void {
 	const reader = new DatabaseSync(source, { readOnly: true })
 	try {
 		// one statement: it ends with an error where the disk fills up meanwhile, and the copy has no
 		// free pages
 		reader.prepare('VACUUM INTO ?').run(part)
 	} catch (error) {
-		rmSync(part, { force: true })
-		throw error
+		if (!isRuined(error)) throw error
+		throw new SourceRuined(
+			'The records file is damaged so that it cannot be copied whole. No backup was made, and ' +
+				'none was deleted. Look into the newest backup below and restore it.',
+		)
 	} finally {
 		reader.close()
 	}
-	await finish(part, join(folder, file), check)
-	return { file, at, reason }
-}
-async function finish(
-	part: string,
-	file: string,
-	check: (db: DatabaseSync) => Promise<void>,
-): Promise<void> {
-	try {
-		chmodSync(part, 0o600)
-		plainJournal(part)
-		const { db } = openChecked(part)
-		try {
-			await check(db)
-		} finally {
-			db.close()
-		}
-		putInPlace(part, file)
-	} catch (error) {
-		rmSync(part, { force: true })
-		throw error
-	}
+	chmodSync(part, 0o600)
 }
 /** A copy stands alone: no side files wanted beside it. */
 function plainJournal(file: string): void {
@@ -196,18 +173,20 @@ export function copyAtOnce(
 	at: string,
 	reason: BackupName['reason'],
 ): BackupName {
-	const file = backupFileName(at, reason)
-	const part = join(folder, `${file}.part`)
+	const name = nameBackup({ at, reason, ...present({ origin: originIn(db) }) })
+	const part = join(folder, `${name.file}.part`)
 	rmSync(part, { force: true })
 	db.prepare('VACUUM INTO ?').run(part)
 	chmodSync(part, 0o600)
 	openChecked(part).db.close()
-	putInPlace(part, join(folder, file))
-	return { file, at, reason }
+	putInPlace(part, join(folder, name.file))
+	return name
 }
-/** Removes what the rule no longer keeps, and parts that a crash left behind. */
-export function tidy(folder: string): void {
-	for (const file of notKept(listBackups(folder))) rmSync(join(folder, file), { force: true })
-	for (const file of readdirSync(folder))
-		if (partPattern.test(file)) rmSync(join(folder, file), { force: true })
+/** Whose store a file is; undefined where its schema is too old to say. */
+function originIn(db: Pick<DatabaseSync, 'prepare'>): string | undefined {
+	if (schemaOf(db) < firstWithOrigin) return undefined
+	const row = db.prepare("SELECT value FROM setting WHERE name = 'origin'").get() as
+		| { value: Uint8Array }
+		| undefined
+	return row && Buffer.from(row.value).toString('utf8')
 }

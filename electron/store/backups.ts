@@ -1,60 +1,100 @@
-/** The store's backups: made and checked record by record, listed, looked into. */
-import type { DatabaseSync } from 'node:sqlite'
-import type { BackupName, BackupReason } from '../../shared/desk/records/keep.ts'
+/** The store's backups: made and checked record by record, and looked into. */
+import type { Damage } from '../../shared/desk/backups/words.ts'
+import type { BackupName, BackupReason } from '../../shared/desk/records/backup-name.ts'
 import { present } from '../../shared/engine/plain/present.ts'
-import { BackupRefused, listBackups, makeBackup, openChecked, tidy } from './backup-file.ts'
+import { BackupRefused, makeBackup, openChecked } from './backup-file.ts'
+import { type BackupPlace, type Ours, tidy } from './backup-list.ts'
+import {
+	closeBeside,
+	copyBeside,
+	copyOfKeys,
+	openBeside,
+	placeBeside,
+	removeFile,
+} from './beside.ts'
+import { damageIn, lacksOf } from './copy-check.ts'
 import type { DataKeys } from './data-keys.ts'
-import type { Keyring } from './keyring.ts'
-import { openRecord, type RecordRow, recordColumns, type StoredRecord } from './record.ts'
-import type { Records } from './records.ts'
+import { fitFirstCards, isOfFirstVersions } from './first-form.ts'
+import { recordsIn, wholeIn } from './in-backup.ts'
+import type { Parts } from './parts.ts'
+import type { StoredRecord } from './record.ts'
 
-const checkAtATime = 400
-/** What a row of the first schema lacks, as the second one gave it to those that it found. */
-const firstColumns =
-	"seq, id, kind, at, follows, sealed, 1 AS form, '' AS origin, 0 AS tick, 0 AS number"
-const secondColumns = 'seq, id, kind, at, follows, sealed, form, origin, tick, 0 AS number'
-
-export interface BackupPlace extends BackupName {
-	folder: string
+/** What is damaged in the records themselves, and where it still stands whole. */
+export interface DamageHere extends Damage {
+	/** the file name of the newest older backup of this PC that has it */
+	older?: string | undefined
+}
+export interface MadeBackup extends BackupName {
+	damage: DamageHere[]
 }
 export interface BackupPreview {
-	schema: number
 	records: number
 	visits: number
+	/** time of the last record, ISO 8601 */
 	lastAt?: string
-	/** whether the open key opens it; absent while locked and where it holds no record */
+	/** whether the open keys open it; absent while locked and where it holds no record */
 	sameClinic?: boolean
 	/** the versions of all players in order of writing; absent while locked */
 	players?: StoredRecord[]
+	/** what in it cannot be opened; absent while locked */
+	damage?: Damage[]
 }
-/** The backups in some folders, newest first. */
-export const backupsIn = (folders: readonly string[]): BackupPlace[] =>
-	[...new Set(folders)]
-		.flatMap((folder) => listBackups(folder).map((name) => ({ ...name, folder })))
-		.sort((earlier, later) => (earlier.at < later.at ? 1 : -1))
+/** What backups are made of. */
+interface Needs {
+	/** the records file */
+	file: string
+	parts: Pick<Parts, 'keyring' | 'roll' | 'records' | 'order'>
+	/** what a store in another file is made of; it is opened and closed by beside.ts */
+	beside: (file: string) => Parts
+}
+const newerKeys =
+	'This backup was made after the key of the records was changed, and these records do not know ' +
+	'that key. Start Lastwright with another, empty data folder and bring the backup there.'
 
 export class Backups {
-	readonly #file: string
-	readonly #keyring: Keyring
-	readonly #records: Records
+	readonly #needs: Needs
 	#underWay: Promise<unknown> = Promise.resolve()
-	constructor(file: string, keyring: Keyring, records: Records) {
-		this.#file = file
-		this.#keyring = keyring
-		this.#records = records
+	/** one copy at a time is looked into */
+	#looking: Promise<unknown> = Promise.resolve()
+	constructor(needs: Needs) {
+		this.#needs = needs
 	}
 	/**
-	 * A dated backup, checked record by record; one at a time.
+	 * A dated backup, checked record by record; one at a time. What is damaged here already is named,
+	 * and no older backup goes then.
 	 * @param now ISO 8601 at the moment it is begun
+	 * @param listed the backups there are, newest first
 	 * @throws BackupRefused in words
 	 */
-	make(reason: BackupReason, folder: string, now: () => string): Promise<BackupName> {
+	make(
+		reason: BackupReason,
+		folder: string,
+		now: () => string,
+		{ ours, listed }: { ours: () => Ours; listed: () => BackupPlace[] },
+	): Promise<MadeBackup> {
 		const next = this.#underWay.then(async () => {
-			const made = await makeBackup(this.#file, folder, now(), reason, async (db) => {
-				if (this.#keyring.isOpen) await this.#checkAll(db)
-			})
-			tidy(folder)
-			return made
+			const { file, parts } = this.#needs
+			const keys = parts.keyring.keys && copyOfKeys(parts.keyring.keys)
+			const { origins } = ours()
+			const at = now()
+			const older = listed()
+			let damage: Damage[] = []
+			try {
+				const check = keys ? this.#checkerOf(keys) : undefined
+				const made = await makeBackup(
+					file,
+					folder,
+					{ at, reason, origin: parts.order.origin },
+					async (part) => {
+						damage = (await check?.(part)) ?? []
+						return { damaged: damage.length > 0 }
+					},
+				)
+				tidy(folder, origins, { made: made.file, now: at })
+				return { ...made, damage: keys ? whereWhole(damage, older, keys) : [] }
+			} finally {
+				keys?.forget()
+			}
 		})
 		this.#underWay = next.catch(() => {})
 		return next
@@ -63,77 +103,104 @@ export class Backups {
 	async done(): Promise<void> {
 		await this.#underWay
 	}
-	/** Opens every record of a copy that this store can open itself. */
-	async #checkAll(db: DatabaseSync): Promise<void> {
-		let from = -1
-		for (;;) {
-			const rows = db
-				.prepare(`SELECT ${recordColumns} FROM record WHERE seq > ? ORDER BY seq LIMIT ?`)
-				.all(from, checkAtATime) as unknown as RecordRow[]
-			const last = rows.at(-1)
-			if (!last) return
-			for (const row of rows) this.#checkRow(row)
-			from = last.seq
-			await new Promise((resolve) => setImmediate(resolve))
+	/** To be asked right before the copy is begun: it is held against the records of that moment. */
+	#checkerOf(keys: DataKeys): (part: string) => Promise<Damage[]> {
+		const { roll } = this.#needs.parts
+		const [expected, digest] = [[...roll.all()], roll.digest]
+		return async (part) => {
+			const copy = this.#needs.beside(part)
+			openBeside(copy, part, keys)
+			try {
+				const lacks = lacksOf(copy, expected, digest)
+				const found = await damageIn(copy)
+				const known = new Set(found.map(({ id }) => id))
+				const all = [...found, ...lacks.filter(({ id }) => !known.has(id))]
+				this.#refuseWorse(all)
+				return all
+			} finally {
+				closeBeside(copy, part)
+			}
 		}
 	}
-	#checkRow(row: RecordRow): void {
-		const { keys } = this.#keyring
-		// locked meanwhile: what could be checked was
-		if (!keys) return
-		try {
-			openRecord(keys, row)
-		} catch {
-			// a record damaged here already is no fault of the copy
-			if (this.#records.isReadable(row.id))
-				throw new BackupRefused(
-					`The copy does not hold record ${row.id} whole. The stick or disk may be failing: ` +
-						'use another one.',
-				)
-		}
+	/** What is whole here must be whole in the copy. @throws BackupRefused */
+	#refuseWorse(damage: readonly Damage[]): void {
+		const { records } = this.#needs.parts
+		const worse = damage.find(
+			({ id, what }) => (what === 'record' || what === 'gone') && records.isReadable(id),
+		)
+		if (worse)
+			throw new BackupRefused(
+				`The copy does not hold record ${worse.id} whole. The stick or disk may be failing: ` +
+					'use another one.',
+			)
 	}
 	/**
-	 * What a backup holds. With the key open the players are counted and named; else only what stands
-	 * in clear. @throws BackupRefused
+	 * What a backup holds. With the key open everything in it is opened, the players are named, and
+	 * what is damaged; else only what stands in clear. @throws BackupRefused
 	 */
-	preview(file: string): BackupPreview {
-		const { db, schema, records, kinds, lastAt } = openChecked(file)
+	preview(file: string): Promise<BackupPreview> {
+		const next = this.#looking.then(() => this.#preview(file))
+		this.#looking = next.catch(() => {})
+		return next
+	}
+	async #preview(file: string): Promise<BackupPreview> {
+		const { db, schema: _, setUp: __, kinds, ...clear } = openChecked(file)
+		db.close()
+		const bare = { records: clear.records, ...present({ lastAt: clear.lastAt }) }
+		const shown = { ...bare, visits: kinds.visit ?? 0 }
+		const { keyring } = this.#needs.parts
+		if (!keyring.keys) return shown
+		const keys = copyOfKeys(keyring.keys)
+		const place = placeBeside(this.#needs.file, 'looking')
 		try {
-			const { keys: key } = this.#keyring
-			const clear = { schema, records, visits: kinds.visit ?? 0, ...present({ lastAt }) }
-			if (!key) return clear
-			const sameClinic = opensWith(db, schema, key)
-			const players = sameClinic ? playersIn(db, schema, key) : []
-			return { ...clear, ...present({ sameClinic }), players }
+			copyBeside(file, place)
+			return { ...shown, ...(await this.lookAt(place, keys)) }
 		} finally {
-			db.close()
+			keys.forget()
+			removeFile(place)
 		}
 	}
-}
-const columnsOf = (schema: number) => [firstColumns, secondColumns][schema - 1] ?? recordColumns
-/** Whether the first record of a copy opens with this key; undefined where it holds none. */
-function opensWith(db: DatabaseSync, schema: number, key: DataKeys): boolean | undefined {
-	const first = db
-		.prepare(`SELECT ${columnsOf(schema)} FROM record ORDER BY seq LIMIT 1`)
-		.get() as unknown as RecordRow | undefined
-	if (!first) return undefined
-	try {
-		openRecord(key, first)
-		return true
-	} catch {
-		return false
-	}
-}
-function playersIn(db: DatabaseSync, schema: number, key: DataKeys): StoredRecord[] {
-	const order = schema > 1 ? 'tick, seq' : 'seq'
-	const players: StoredRecord[] = []
-	for (const row of db
-		.prepare(`SELECT ${columnsOf(schema)} FROM record WHERE kind = 'player' ORDER BY ${order}`)
-		.iterate() as unknown as Iterable<RecordRow>)
+	/** Opens everything in a copy of this version. @throws BackupRefused where its keys are newer */
+	async lookAt(
+		place: string,
+		keys: DataKeys,
+	): Promise<Pick<BackupPreview, 'sameClinic' | 'players' | 'damage'>> {
+		const copy = this.#needs.beside(place)
+		openBeside(copy, place, keys)
 		try {
-			players.push(openRecord(key, row))
-		} catch {
-			/* named when it is opened */
+			if (copy.roll.count === 0) return { players: [], damage: [] }
+			if (!copy.roll.all().some(({ id }) => copy.records.isReadable(id)))
+				return { sameClinic: false, players: [], damage: [] }
+			if (copy.slots.olderKeys().length >= keys.all().length) throw new BackupRefused(newerKeys)
+			// records of the first form had no short forms: they are given them, not missed
+			if (isOfFirstVersions(copy)) copy.database.together(() => fitFirstCards(copy))
+			const { records: players } = copy.records.load(['player'])
+			return { sameClinic: true, players, damage: await damageIn(copy) }
+		} finally {
+			closeBeside(copy, place)
 		}
-	return players
+	}
+	/** Records of some kinds in a backup; those that these keys do not open are left out. */
+	recordsIn(file: string, kinds: readonly string[]): StoredRecord[] {
+		const { keys } = this.#needs.parts.keyring
+		return keys ? recordsIn(file, kinds, keys) : []
+	}
+}
+/** Looks for what is damaged in the older whole backups of this PC, the newest first. */
+function whereWhole(
+	damage: readonly Damage[],
+	older: readonly BackupPlace[],
+	keys: DataKeys,
+): DamageHere[] {
+	const left = new Set(damage.filter(({ what }) => what !== 'draft').map(({ id }) => id))
+	const found = new Map<string, string>()
+	for (const { folder, file, madeBy, damaged } of older) {
+		if (left.size === 0) break
+		if (madeBy === 'other' || damaged) continue
+		for (const id of wholeIn(folder, file, [...left], keys)) {
+			found.set(id, file)
+			left.delete(id)
+		}
+	}
+	return damage.map((one) => ({ ...one, ...present({ older: found.get(one.id) }) }))
 }

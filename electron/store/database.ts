@@ -18,12 +18,16 @@ export interface Around {
 	undone?(): void
 }
 
+/** Nothing can be written just now; the message says why. */
+export class WritesHeld extends Error {}
+
 export class Database {
 	#db: DatabaseSync | undefined
 	readonly #statements = new Map<string, StatementSync>()
 	readonly #around: Around[] = []
 	#afterCommit: (() => void)[] = []
 	#depth = 0
+	#held: string | undefined
 
 	/** Opens or creates the file; nothing is changed in it but its journal. */
 	open(file: string): void {
@@ -87,6 +91,7 @@ export class Database {
 		return Number(this.#run(sql, values).lastInsertRowid)
 	}
 	#run(sql: string, values: readonly Value[]): StatementResultingChanges {
+		this.#mustNotBeHeld()
 		// node:sqlite binds a missing argument as NULL without a word: count and check first
 		if ((sql.match(/\?/g) ?? []).length !== values.length)
 			throw new TypeError('store: wrong number of values for a statement')
@@ -111,6 +116,20 @@ export class Database {
 	iterate<Row>(sql: string, ...values: Value[]): Iterable<Row> {
 		return this.#opened.prepare(sql).iterate(...values) as Iterable<Row>
 	}
+	/** From now on nothing is written until release(): what would be is refused with these words. */
+	hold(words: string): void {
+		if (this.#depth > 0) throw new Error('store: held inside a transaction')
+		this.#held = words
+	}
+	release(): void {
+		this.#held = undefined
+	}
+	get isHeld(): boolean {
+		return this.#held !== undefined
+	}
+	#mustNotBeHeld(): void {
+		if (this.#held !== undefined) throw new WritesHeld(this.#held)
+	}
 	/** Tells a part of the store when an outermost transaction begins and ends. */
 	tell(part: Around): void {
 		this.#around.push(part)
@@ -118,6 +137,7 @@ export class Database {
 	/** All of it or none of it; one inside another belongs to the outer one. */
 	together<T>(work: () => T): T {
 		if (this.#depth > 0) return work()
+		this.#mustNotBeHeld()
 		for (const part of this.#around) part.beginning?.()
 		this.#opened.exec('BEGIN IMMEDIATE')
 		this.#depth++

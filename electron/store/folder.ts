@@ -2,7 +2,7 @@
 import { createHash } from 'node:crypto'
 import { chmodSync, existsSync, mkdirSync, renameSync } from 'node:fs'
 import { homedir } from 'node:os'
-import { join, resolve } from 'node:path'
+import { dirname, join, resolve } from 'node:path'
 import { inWords } from './disk.ts'
 import { type FolderLock, takeLock } from './lock.ts'
 
@@ -15,6 +15,8 @@ export interface StoreFiles {
 	head: string
 	/** the third one, outside the folder */
 	outsideHead: string
+	/** ids of records that were destroyed by the rule, outside the folder */
+	outsideDestroyed: string
 }
 /** Where a store keeps its files. */
 export const filesIn = (folder: string, outside: string): StoreFiles => ({
@@ -22,6 +24,15 @@ export const filesIn = (folder: string, outside: string): StoreFiles => ({
 	records: join(folder, fileName),
 	head: join(folder, 'lastwright.head'),
 	outsideHead: join(outside, `${nameOfFolder(folder)}.head`),
+	outsideDestroyed: join(outside, `${nameOfFolder(folder)}.destroyed`),
+})
+/** The files of a store that lies in another file; its heads are never written. */
+export const filesBeside = (file: string): StoreFiles => ({
+	folder: dirname(file),
+	records: file,
+	head: `${file}.head`,
+	outsideHead: `${file}.outside-head`,
+	outsideDestroyed: `${file}.destroyed`,
 })
 /** A name that tells folders apart and tells nobody which they are. */
 const nameOfFolder = (folder: string): string =>

@@ -82,6 +82,10 @@ export class Heads {
 			return { where, isThere: file.isThere, head }
 		})
 	}
+	/** The number of the newest one, written or read. */
+	get number(): number {
+		return this.#number
+	}
 	/** Writes both; called once the rows are committed. A disk that refuses refuses nobody's work. */
 	note(keys: DataKeys, state: HeadState): void {
 		if (this.held) return
@@ -94,10 +98,12 @@ export class Heads {
 	oldText(): string | undefined {
 		return this.#files[0]?.file.firstText()
 	}
-	/** Takes both away: the records that they belonged to were replaced. */
+	/**
+	 * Takes both away: the records that they belonged to were replaced. The next ones are counted on, so
+	 * that a file which was replaced cannot be put back as the newer one.
+	 */
 	remove(): void {
 		for (const { file } of this.#files) file.remove()
-		this.#number = 0
 		this.held = false
 	}
 	close(): void {

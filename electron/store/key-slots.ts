@@ -129,6 +129,13 @@ export class KeySlots {
 		this.#database.touched(olderKeyName(number), digestOfBytes(sealed, endorsement))
 		this.#database.run('INSERT INTO datakey VALUES (?, ?, ?)', number, sealed, endorsement)
 	}
+	/** Puts other older keys in the place of those that are here. @param rows the first one first */
+	replaceOlderKeys(rows: readonly OlderKeyRow[]): void {
+		for (const { number } of this.olderKeys())
+			this.#database.touched(olderKeyName(number), undefined)
+		this.#database.run('DELETE FROM datakey')
+		for (const row of rows) this.keepOlderKey(row)
+	}
 	/** Which person's slot a passphrase opens; slots of one salt cost one stretching. */
 	find(passphrase: string): Promise<Found | undefined> {
 		return this.#find(

@@ -1,10 +1,12 @@
 /** Opening the records file: brought up to this version, or kept aside where it is ruined. */
 import { existsSync } from 'node:fs'
 import { copyAtOnce } from './backup-file.ts'
+import { removeCopies } from './beside.ts'
 import { finishDestruction } from './destruction.ts'
 import { isRuined } from './disk.ts'
 import { emptiedWords, type StoreFiles, setAside } from './folder.ts'
-import { forgetFile, type Parts } from './parts.ts'
+import { forgetFile } from './forgetting.ts'
+import type { Parts } from './parts.ts'
 import { isOlder, migrate } from './schema.ts'
 
 export interface Opening {
@@ -41,6 +43,7 @@ export function openFile({ parts, files, now, notices }: Opening): void {
  */
 export function openAtStart(opening: Opening, backups: () => { file: string }[]): void {
 	const { parts, files, now, notices } = opening
+	removeCopies(files.records)
 	try {
 		openFile(opening)
 	} catch (error) {

@@ -2,7 +2,7 @@
 import { randomBytes } from 'node:crypto'
 import type { Around } from './database.ts'
 import type { Roll } from './roll.ts'
-import type { Settings } from './settings.ts'
+import { ownSetting, type Settings } from './settings.ts'
 
 const originLong = 6
 
@@ -37,6 +37,11 @@ export class Order implements Around {
 	/** Names that these records were written under here before. */
 	get former(): string[] {
 		return (this.#settings.text('former') ?? '').split(' ').filter(Boolean)
+	}
+	/** Names that this PC bore, the present one first: its backups carry one of them. */
+	get own(): string[] {
+		const before = (this.#settings.text(ownSetting) ?? '').split(' ')
+		return [this.#origin, ...before].filter(Boolean)
 	}
 	/** Takes a new name: these records are a copy of others, which go on under the old one. */
 	renew(): void {

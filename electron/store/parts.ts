@@ -5,7 +5,7 @@ import { Backups } from './backups.ts'
 import { Cards, type RemakeCard } from './cards.ts'
 import { Database } from './database.ts'
 import { Drafts } from './drafts.ts'
-import type { StoreFiles } from './folder.ts'
+import { filesBeside, type StoreFiles } from './folder.ts'
 import { HeadKeeper } from './head-keeper.ts'
 import { Heads } from './heads.ts'
 import { Installation } from './installation.ts'
@@ -32,7 +32,7 @@ export interface Parts extends RecordParts {
 	inventory: Inventory
 	alarms: Alarms
 }
-interface Outside {
+export interface Outside {
 	/** scrypt N of new slots */
 	cost: number
 	now: () => Date
@@ -42,6 +42,7 @@ interface Outside {
 	remake: RemakeCard
 }
 export function assemble(files: StoreFiles, outside: Outside): Parts {
+	const beside = (file: string) => assembleBeside(file, outside)
 	const database = new Database()
 	const settings = new Settings(database)
 	const slots = new KeySlots(database)
@@ -65,9 +66,16 @@ export function assemble(files: StoreFiles, outside: Outside): Parts {
 		...{ settings, slots, drafts, records, chain, heads, keeper, inventory },
 		alarms: new Alarms(keyring),
 		travelling: new Travelling(shared, records),
-		backups: new Backups(files.records, keyring, records),
+		backups: new Backups({
+			file: files.records,
+			parts: { keyring, roll, records, order },
+			beside,
+		}),
 	}
 }
+/** A store in another file of the same folder, for work on a copy. */
+export const assembleBeside = (file: string, outside: Outside): Parts =>
+	assemble(filesBeside(file), outside)
 /** Under this name the inventory lies sealed. */
 const inventorySetting = 'inventory'
 function inventoryOf({
@@ -82,21 +90,4 @@ function inventoryOf({
 		write: (bytes) => keyring.putSealedSetting(inventorySetting, bytes),
 		actual: () => [...settings.digests(), ...slots.digests(), ...drafts.digests()],
 	})
-}
-/** Another file was opened: what was remembered of the one before is not so. */
-export function forgetFile({ trail, roll, order, inventory, keeper, installation }: Parts): void {
-	trail.opened()
-	roll.forget()
-	inventory.forget()
-	keeper.forget()
-	installation.forget()
-	order.opened()
-}
-/** Forgets the keys; a search that was being typed is in the trail first. */
-export function lockUp({ trail, keyring, inventory, keeper, installation }: Parts): void {
-	trail.settleSearch()
-	keyring.lock()
-	inventory.forget()
-	keeper.forget()
-	installation.forget()
 }

@@ -29,34 +29,37 @@ const same: readonly (keyof RollRow)[] = [
 ]
 
 /**
- * Opens every record and looks at its row and card.
+ * Opens every record and looks at its row and card, one step for each.
  * @param use gets each record that opens
- * @returns every fault; nothing is changed
+ * @returns each fault, undefined for a record without one; nothing is changed
  */
-export function rollFaults(
+export function* walkRoll(
 	parts: Parts,
 	use: (record: StoredRecord) => void = () => {},
-): RollFault[] {
+): Generator<RollFault | undefined> {
 	const { database } = parts
 	const listed = new Map(
 		database
 			.all<RollRow>(`SELECT ${rollColumns} FROM roll NOT INDEXED ORDER BY seq`)
 			.map((row) => [row.seq, row] as const),
 	)
-	const faults: RollFault[] = []
 	const [seen, ids] = [new Set<number>(), new Set<string>()]
 	for (const { seq } of database.all<{ seq: number }>('SELECT seq FROM record NOT INDEXED')) {
 		const row = database.first<RecordRow>(`SELECT ${recordColumns} FROM record WHERE seq = ?`, seq)
 		if (!row) continue
 		seen.add(seq)
 		ids.add(row.id)
-		faults.push(...faultsOf(parts, row, listed.get(seq), use))
+		yield faultsOf(parts, row, listed.get(seq), use)[0]
 	}
 	for (const row of listed.values())
 		if (!seen.has(row.seq))
-			faults.push({ ...nameOf(row), what: ids.has(row.id) ? 'row-stray' : 'record-gone' })
-	return faults
+			yield { ...nameOf(row), what: ids.has(row.id) ? 'row-stray' : 'record-gone' }
 }
+/** Every fault at once. */
+export const rollFaults = (
+	parts: Parts,
+	use: (record: StoredRecord) => void = () => {},
+): RollFault[] => [...walkRoll(parts, use)].flatMap((fault) => fault ?? [])
 const nameOf = ({ id, kind, at, seq }: Omit<RollFault, 'what'>) => ({ id, kind, at, seq })
 function faultsOf(
 	parts: Parts,

@@ -1,5 +1,6 @@
 /** The first moment of a store: its keys are made. */
-import { lockUp, type Parts } from './parts.ts'
+import { lockUp } from './forgetting.ts'
+import type { Parts } from './parts.ts'
 
 /**
  * Makes the data key and its two slots; what `fill` writes belongs to the same transaction.

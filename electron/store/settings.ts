@@ -2,6 +2,9 @@
 import type { Database } from './database.ts'
 import { digestOfBytes } from './inventory.ts'
 
+/** Under this name stand the names that this PC bore before, which its backups carry. */
+export const ownSetting = 'own'
+
 export class Settings {
 	readonly #database: Database
 	constructor(database: Database) {

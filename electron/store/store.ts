@@ -3,20 +3,15 @@
  * record is sealed: record.ts; its kinds: kinds.ts; the keys: keyring.ts and key-slots.ts.
  */
 import type { Carried } from '../../shared/desk/outreach/carried.ts'
-import type { BackupName, BackupReason } from '../../shared/desk/records/keep.ts'
 import type { OpenRow, PageWish } from './audit-chain.ts'
 import { signContent } from './author.ts'
-import { type BackupPlace, type BackupPreview, backupsIn } from './backups.ts'
+import { BackedUpStore } from './backed-up-store.ts'
 import type { OpenCard, RemakeCard } from './cards.ts'
-import { destroyForGood } from './destruction.ts'
 import { inWords } from './disk.ts'
 import { filesIn, outsideFolder, takeFolder } from './folder.ts'
-import { KeyedStore } from './keyed-store.ts'
 import type { FolderLock } from './lock.ts'
-import { type Opening, openAtStart } from './opening.ts'
-import { assemble } from './parts.ts'
+import { openAtStart } from './opening.ts'
 import { damagedWords, type NewRecord, type StoredRecord } from './record.ts'
-import { restoreFrom } from './restore.ts'
 import type { RollRow } from './roll.ts'
 import { scryptCost } from './seal.ts'
 import { knownAuthors, type Signature, signatureOf } from './signatures.ts'
@@ -49,11 +44,9 @@ interface StoreOptions {
 }
 const nobody: Actor = { personId: null, role: 'nobody', purpose: '' }
 
-export class Store extends KeyedStore {
+export class Store extends BackedUpStore {
 	readonly #tellDamage: (says: string) => void
 	readonly #held: FolderLock
-	/** Where backups go unless another folder is named. */
-	backupFolder: string
 
 	/**
 	 * Opens or creates the store. @throws Error where it is open elsewhere, was written by a newer
@@ -63,22 +56,17 @@ export class Store extends KeyedStore {
 		const { cost = scryptCost, now = () => new Date(), actor = () => nobody } = options
 		const { outside = outsideFolder(), remakeCard: remake = () => undefined } = options
 		const files = filesIn(folder, outside)
-		super(assemble(files, { cost, now, actor, remake }), files, now)
-		this.backupFolder = options.backupFolder ?? folder
+		super(files, { cost, now, actor, remake }, options.backupFolder ?? folder)
 		this.isCopyMeant = options.isCopyMeant ?? false
 		this.#tellDamage = options.tellDamage ?? (() => {})
 		this.#held = takeFolder(folder, (words) => this.#lost(words))
 		try {
-			openAtStart(this.#opening(), () => this.backups())
+			openAtStart(this.opening(), () => this.backups())
 			this.notices.push(...this.#held.notices)
 		} catch (error) {
 			this.#held.release()
 			throw inWords(error, folder)
 		}
-	}
-	#opening(): Opening {
-		const [parts, files, notices] = [this.parts, this.files, this.notices]
-		return { parts, files, notices, now: () => this.now() }
 	}
 	close(): void {
 		this.lock()
@@ -240,36 +228,5 @@ export class Store extends KeyedStore {
 	/** Takes in a record of another store: author, time and place in the order stay as they are. */
 	takeIn(coming: Carried): void {
 		this.parts.travelling.takeIn(coming)
-	}
-	/**
-	 * Removes records for good and keeps what `register` writes, in one transaction; then the freed
-	 * bytes are overwritten.
-	 */
-	destroy(recordIds: readonly string[], draftIds: readonly string[], register: () => void): void {
-		destroyForGood(this.parts, recordIds, draftIds, register)
-	}
-
-	/** The backups in the backup folder and beside the records, newest first. */
-	backups(): BackupPlace[] {
-		return backupsIn([this.backupFolder, this.files.folder])
-	}
-	/** A dated backup, checked record by record; one at a time. @throws BackupRefused in words */
-	backup(reason: BackupReason, folder = this.backupFolder): Promise<BackupName> {
-		return this.parts.backups.make(reason, folder, () => this.now())
-	}
-	/** Resolves when no backup is being written. */
-	backupsDone(): Promise<void> {
-		return this.parts.backups.done()
-	}
-	/** What a backup holds. @throws BackupRefused */
-	preview(file: string): BackupPreview {
-		return this.parts.backups.preview(file)
-	}
-	/**
-	 * Puts a backup in the place of the records. What stands now is backed up first and never lost.
-	 * @throws BackupRefused
-	 */
-	restore(file: string): Promise<{ before?: BackupName }> {
-		return restoreFrom(this.#opening(), file, () => this.backup('before-restore'))
 	}
 }

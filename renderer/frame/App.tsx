@@ -9,6 +9,7 @@ import { fetchPlayerScreen, waysFor } from '../routes.tsx'
 import { Unlock } from '../screens/unlock/unlock.tsx'
 import { Opening, Pages } from './Pages.tsx'
 import { ToldNotes } from './Told.tsx'
+import { useAfterRestore } from './useAfterRestore.ts'
 import { useAliveSignal } from './useAliveSignal.ts'
 import { useHeadingFocus } from './useHeadingFocus.ts'
 import { useLockKey } from './useLockKey.ts'
@@ -35,6 +36,7 @@ function FirstStart({ done }: { done: () => void }) {
 function OpenWorkstation({ status: { demo, person, clinicName, told } }: { status: Status }) {
 	const [address] = useHashLocation()
 	const { notice, saved } = useSavedNotice(address.split('/')[2])
+	useAfterRestore(person?.role)
 	useEffect(() => void requestIdleCallback(fetchPlayerScreen, { timeout: fetchWithinMs }), [])
 	return (
 		<>

@@ -136,8 +136,8 @@ export async function tour(page: Page): Promise<Stop[]> {
 		at('outreach', '#/outreach'),
 		at('squad', '#/squad'),
 		...(squads ? [at('squad board', `#/squad/${squads.squadId}`)] : []),
-		...['access', 'backups', 'people', 'audit', 'retention', 'settings'].map((name) =>
-			at(`records ${name}`, `#/records/${name}`),
+		...['access', 'backups', 'after-restore', 'people', 'audit', 'retention', 'settings'].map(
+			(name) => at(`records ${name}`, `#/records/${name}`),
 		),
 		...['letterhead', 'protocol', 'records', 'look'].map((name) =>
 			at(`settings ${name}`, `#/settings/${name}`),

@@ -1,13 +1,15 @@
-/** Backups as the screens ask for them: listed, made, looked into, restored, moved to a new PC. */
+/** Backups as the screens ask for them: listed, made, looked into, made once a day. */
 import { statSync } from 'node:fs'
 import { isAbsolute, join } from 'node:path'
 import type { InputOf, OutputOf } from '../../../shared/contract.ts'
+import { damagedHere, damagedThere } from '../../../shared/desk/backups/words.ts'
 import { backupAgeDays } from '../../../shared/desk/records/keep.ts'
+import { dayOfMoment } from '../../../shared/desk/workplace/local-day.ts'
 import { present } from '../../../shared/engine/plain/present.ts'
 import { BackupRefused } from '../../store/backup-file.ts'
+import type { BackupPlace } from '../../store/backup-list.ts'
+import type { BackupPreview, DamageHere } from '../../store/backups.ts'
 import { tooFewHandles } from '../../store/disk.ts'
-import { isPackFile } from '../../store/pack-file.ts'
-import { openPackHere } from '../outreach/laptop.ts'
 import { fullName } from '../players/names.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
@@ -26,11 +28,24 @@ const bytesOf = (file: string): number => {
 	}
 }
 
-/** What is said of the newest backup's age in days; empty where all is well. */
-function nagWords(backups: number, ageDays: number | undefined, warnDays: number): string {
-	if (backups === 0) return 'There is no backup yet. Make one now, best on a stick or another disk.'
+/**
+ * What is said of the newest backup's age in days; empty where all is well.
+ * @param backups of this PC, the newest first
+ */
+function nagWords(
+	backups: readonly BackupPlace[],
+	ageDays: number | undefined,
+	warnDays: number,
+): string {
+	if (backups.length === 0)
+		return 'There is no backup yet. Make one now, best on a stick or another disk.'
 	if (ageDays === undefined)
 		return 'The newest backup is dated after today. Check the date of this PC.'
+	if (backups[0]?.damaged)
+		return (
+			'A record was damaged already when the newest backup was made. Older backups are kept: ' +
+			'look into the newest one that is not marked as damaged.'
+		)
 	return ageDays >= warnDays ? `The newest backup is ${ageDays} days old. Make one now.` : ''
 }
 /** The backups there are, the newest first, and whether it is time for another one. */
@@ -39,11 +54,15 @@ export function listBackups(
 	{ store, now }: Deps,
 ): OutputOf<'backups.list'> {
 	const backups = store.backups()
-	const ageDays = backupAgeDays(backups[0]?.at, now().toISOString())
+	const at = now().toISOString()
+	const mine = backups.filter((backup) => backup.madeBy !== 'other')
+	// one that is dated after now says nothing of how old the others are
+	const dated = mine.filter((backup) => backup.at <= at)
+	const ageDays = backupAgeDays(dated[0]?.at, at)
 	return {
 		folder: store.backupFolder,
 		...present({ ageDays }),
-		nag: nagWords(backups.length, ageDays, clinic.settings.backupWarnDays),
+		nag: nagWords(dated.length > 0 ? dated : mine, ageDays, clinic.settings.backupWarnDays),
 		backups: backups.map((backup) => ({
 			...backup,
 			bytes: bytesOf(join(backup.folder, backup.file)),
@@ -63,12 +82,18 @@ export async function makeBackup(
 ): Promise<OutputOf<'backups.make'>> {
 	if (folder !== undefined) mustBeWholePath(folder)
 	const where = folder ?? store.backupFolder
-	const made = await inWords(() => store.backup('asked', where), where)
+	const { damage, ...made } = await inWords(() => store.backup('asked', where), where)
 	store.audit({ function: 'backup', objectRef: made.file })
-	return { ...made, folder: where, bytes: bytesOf(join(where, made.file)) }
+	return {
+		...made,
+		folder: where,
+		madeBy: 'this-pc',
+		bytes: bytesOf(join(where, made.file)),
+		says: damage.map(damageHere),
+	}
 }
 /** What a folder or file refuses is said in words. */
-async function inWords<T>(work: () => Promise<T>, where: string): Promise<T> {
+export async function inWords<T>(work: () => Promise<T>, where: string): Promise<T> {
 	try {
 		return await work()
 	} catch (error) {
@@ -103,7 +128,7 @@ export async function setBackupFolder(
 	return {}
 }
 /** A name of the list, or a whole path. */
-function fileOf({ store }: Deps, given: string): string {
+export function fileOf({ store }: Pick<Deps, 'store'>, given: string): string {
 	if (isAbsolute(given)) return given
 	const known = store.backups().find(({ file }) => file === given)
 	if (!known)
@@ -112,14 +137,17 @@ function fileOf({ store }: Deps, given: string): string {
 		])
 	return join(known.folder, known.file)
 }
-/** What a backup holds, and which players stand only now or only then. @throws Refusal */
-export function previewBackup(
+/**
+ * What a backup holds, what of it is damaged, and which players stand only now or only then.
+ * @throws Refusal
+ */
+export async function previewBackup(
 	memory: Pick<Memory, 'players'>,
 	deps: Deps,
 	{ file }: InputOf<'backups.preview'>,
-): OutputOf<'backups.preview'> {
-	const held = lookInto(deps, fileOf(deps, file))
-	const { records, visits, lastAt, sameClinic, players = [] } = held
+): Promise<OutputOf<'backups.preview'>> {
+	const held = await lookInto(deps, fileOf(deps, file))
+	const { records, visits, lastAt, sameClinic, players = [], damage = [] } = held
 	const then = new Map(
 		players.flatMap((record) => {
 			const reading = readRecord('player', record)
@@ -137,6 +165,7 @@ export function previewBackup(
 		...(sameClinic === undefined ? {} : { players: then.size }),
 		onlyNow: sameClinic ? namesOnlyIn(now, then) : [],
 		onlyThen: sameClinic ? namesOnlyIn(then, now) : [],
+		damaged: damage.map((one) => damagedThere(one, dayOfMoment(one.at))),
 	}
 }
 const namesOnlyIn = (here: ReadonlyMap<string, string>, there: ReadonlyMap<string, string>) =>
@@ -145,62 +174,39 @@ const namesOnlyIn = (here: ReadonlyMap<string, string>, there: ReadonlyMap<strin
 		.map(([, name]) => name)
 		.slice(0, mostNames)
 /** @throws Refusal where it is no whole backup */
-function lookInto({ store }: Deps, file: string): ReturnType<Deps['store']['preview']> {
+export async function lookInto(
+	{ store }: Pick<Deps, 'store'>,
+	file: string,
+): Promise<BackupPreview> {
 	try {
-		return store.preview(file)
-	} catch (error) {
-		if (error instanceof BackupRefused) throw new Refusal(error.message)
-		throw error
-	}
-}
-/** Puts a backup in the place of the records; the records are locked then. @throws Refusal */
-export async function restoreBackup(
-	memory: Memory,
-	deps: Deps,
-	{ file }: InputOf<'backups.restore'>,
-): Promise<OutputOf<'backups.restore'>> {
-	const from = fileOf(deps, file)
-	const { before } = await inWords(() => deps.store.restore(from), deps.store.backupFolder)
-	memory.clear()
-	return { before: before?.file ?? '' }
-}
-/** On a PC without records: a backup becomes the records. */
-export async function moveHere(
-	deps: Deps,
-	{ file, passphrase }: InputOf<'session.moveHere'>,
-): Promise<OutputOf<'session.moveHere'>> {
-	if (passphrase !== undefined || isPackFile(file)) return openPackHere(deps, file, passphrase)
-	if (deps.store.isSetUp)
-		throw new Refusal(
-			'There are records on this PC already. Unlock them and use Backups to restore.',
-		)
-	const from = fileOf(deps, file)
-	try {
-		const { records, visits } = deps.store.preview(from)
-		await deps.store.restore(from)
-		return { records, visits }
+		return await store.preview(file)
 	} catch (error) {
 		if (error instanceof BackupRefused) throw new Refusal(error.message)
 		throw error
 	}
 }
 /**
- * Once a day, after unlocking, behind the person's work. @returns what to warn of, empty where all
- * is well
+ * Once a day, after unlocking, behind the person's work.
+ * @returns what to warn of, a sentence each; empty where all is well
  */
-export async function dailyBackup({ store, now }: Deps): Promise<string> {
-	const newest = store.backups().find(({ reason }) => reason === 'daily')
-	const age = newest ? now().getTime() - Date.parse(newest.at) : dayMs
-	if (age >= 0 && age < dayMs) return ''
+export async function dailyBackup({ store, now }: Deps): Promise<string[]> {
+	const at = now().toISOString()
+	const newest = store
+		.backups()
+		.find((made) => made.madeBy !== 'other' && made.reason === 'daily' && made.at <= at)
+	if (newest && now().getTime() - Date.parse(newest.at) < dayMs) return []
 	try {
-		const made = await inWords(() => store.backup('daily'), store.backupFolder)
+		const { file, damage } = await inWords(() => store.backup('daily'), store.backupFolder)
 		if (store.isOpen)
-			store.audit({ function: 'backup', objectRef: made.file, personId: null, role: 'program' })
-		return ''
+			store.audit({ function: 'backup', objectRef: file, personId: null, role: 'program' })
+		return damage.map(damageHere)
 	} catch (error) {
-		return (
+		return [
 			'The daily backup failed. ' +
-			`${error instanceof Refusal ? error.message : 'Open Backups and make one by hand.'}`
-		)
+				`${error instanceof Refusal ? error.message : 'Open Backups and make one by hand.'}`,
+		]
 	}
 }
+/** What is said of a record that is damaged here. */
+export const damageHere = ({ older, ...damage }: DamageHere): string =>
+	damagedHere(damage, dayOfMoment(damage.at), older)

@@ -4,6 +4,8 @@ import { join } from 'node:path'
 import type { InputOf, OutputOf } from '../../../shared/contract.ts'
 import { keepUntil, type RegisterLine } from '../../../shared/desk/records/retention.ts'
 import { dayHere } from '../../../shared/desk/workplace/local-day.ts'
+import type { BackupPlace } from '../../store/backup-list.ts'
+import type { Store } from '../../store/store.ts'
 import { fullName, plain } from '../players/names.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
@@ -11,6 +13,7 @@ import { openerOf } from '../records/open.ts'
 import { Refusal } from '../records/refusal.ts'
 import { forget } from '../records/remember.ts'
 import { pagesNaming } from '../visits/given.ts'
+import { damageHere, inWords } from './backups.ts'
 
 type PlayersHere = Pick<Memory, 'players' | 'clinic' | 'holds'>
 interface Clock {
@@ -119,18 +122,60 @@ export async function destroy(
 	store.destroy(recordIds, draftIds, () => {
 		keep({ kind: 'register', value: line })
 	})
+	store.noteDestroyed(recordIds)
 	for (const draftId of draftIds) drafts.drop(draftId)
 	forget(memory, new Set(recordIds))
-	const older = store.backups()
-	if (alsoBackups && older.length > 0) {
-		// the new copy is made and checked first: there is a good one at every moment
-		await store.backup('after-destruction')
-		for (const { folder, file } of older) rmSync(join(folder, file), { force: true })
-		store.audit({ function: 'destroy', objectRef: `backups:${older.length}` })
-		return { records: recordIds.length, backupsThatStillHold: [] }
-	}
-	return { records: recordIds.length, backupsThatStillHold: older.map(({ file }) => file) }
+	return { records: recordIds.length, ...(await clearBackups(deps, alsoBackups)) }
 }
+type StillHolding = Pick<OutputOf<'retention.destroy'>, 'backupsThatStillHold' | 'says'>
+
+/** Takes away the older backups of this PC, once a good newer one stands, where that is wanted. */
+async function clearBackups(deps: Deps, wanted: boolean): Promise<StillHolding> {
+	const { store } = deps
+	const older = store.backups()
+	const all = older.map(({ file }) => file)
+	if (!wanted) return { backupsThatStillHold: all, says: [] }
+	const mine = older.filter(({ madeBy }) => madeBy === 'this-pc')
+	const others = older.filter(({ madeBy }) => madeBy !== 'this-pc')
+	const kept = mine.length > 0 ? await newerOne(deps) : { says: [] }
+	if (kept.says.length > 0) return { backupsThatStillHold: all, says: [...kept.says, keptWords] }
+	for (const { folder, file } of mine)
+		if (file !== kept.file) rmSync(join(folder, file), { force: true })
+	const leftovers = store.removeLeftovers()
+	if (mine.length + leftovers.length > 0)
+		store.audit({ function: 'destroy', objectRef: `backups:${mine.length + leftovers.length}` })
+	return {
+		backupsThatStillHold: others.map(({ file }) => file),
+		says: [
+			...(leftovers.length > 0
+				? [`Removed too, as they may have held it: ${leftovers.join(', ')}.`]
+				: []),
+			...others.map(remainsWords),
+		],
+	}
+}
+/**
+ * The new copy is made and checked first: there is a good one at every moment.
+ * @returns its file, and why the older ones must stay: a sentence each
+ */
+async function newerOne({ store }: Deps): Promise<{ file?: string; says: string[] }> {
+	try {
+		const made = await inWords(() => store.backup('after-destruction'), store.backupFolder)
+		return { file: made.file, says: made.damage.map(damageHere) }
+	} catch (error) {
+		// what was destroyed is destroyed: only its backups remain
+		if (error instanceof Refusal) return { says: [error.message] }
+		throw error
+	}
+}
+const keptWords =
+	'The record was destroyed here. The older backups were kept and still hold it: put right what ' +
+	'is said above, and delete them then.'
+const remainsWords = ({ file, folder, madeBy }: BackupPlace): string =>
+	madeBy === 'other'
+		? `${file} in ${folder} was made by another PC and may still hold it: destroy it there too.`
+		: `${file} in ${folder} was made by an earlier version, which did not write down by which PC. ` +
+			'It may still hold it: delete it by hand where it is of this PC.'
 /** @param name as it was typed. @throws Refusal in words; nothing is destroyed then */
 function mustBeDestroyable(memory: PlayersHere, deps: Deps, playerId: string, name: string): Clock {
 	const { players, clinic } = memory
@@ -166,7 +211,7 @@ export function register({ store }: Deps): OutputOf<'retention.register'> {
 	return { lines: destroyedLines(store).map(({ recordIds: _, ...line }) => line) }
 }
 /** What was destroyed, with the ids of all records that went. */
-export const destroyedLines = (store: Deps['store']): RegisterLine[] =>
+export const destroyedLines = (store: Store): RegisterLine[] =>
 	openerOf(store)
 		.openAll('register')
 		.records.map((record) => record.value)

@@ -44,6 +44,10 @@ export class Post {
 		this.#send = send
 	}
 
+	/** Whether a message is on its way, or its outcome is still to be written. */
+	get isSending(): boolean {
+		return this.#flying !== undefined || this.#late !== undefined
+	}
 	inFlight = (itemId: string): boolean => this.#flying === itemId || this.#late?.itemId === itemId
 	end(): void {
 		this.#ended = true
@@ -76,7 +80,7 @@ export class Post {
 		return {
 			waiting,
 			busy: this.#running !== undefined,
-			says: waiting > 0 ? this.#says : '',
+			says: waiting > 0 ? (this.#memory.restored.inTheWay ?? this.#says) : '',
 			...(waits && { retryAt: new Date(notBefore).toISOString() }),
 		}
 	}
@@ -113,12 +117,15 @@ export class Post {
 		} while (this.#again)
 	}
 	get #canGoOn(): boolean {
-		return this.#deps.store.isOpen && !this.#ended
+		const { isOpen, isHeld } = this.#deps.store
+		return isOpen && !isHeld && !this.#ended
 	}
 	async #walk(now: boolean): Promise<void> {
 		if (!this.#canGoOn) return
 		this.#settleLate()
 		acting.run(actorOf(undefined), () => recover(this.#memory, this.#deps, this.inFlight))
+		// after a restore nothing leaves by itself until a person has decided
+		if (this.#memory.restored.inTheWay !== undefined) return
 		const waits = !now && this.#network.notBefore > this.#deps.now().getTime()
 		if (this.#stopped || waits) return
 		for (const { itemId } of this.#queue()) {

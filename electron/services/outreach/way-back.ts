@@ -203,7 +203,9 @@ export async function removeHere(
 			store.setSealedSetting(packNote, emptied)
 		},
 	)
-	for (const { folder, file } of store.backups()) rmSync(join(folder, file), { force: true })
+	for (const { folder, file, madeBy } of store.backups())
+		if (madeBy !== 'other') rmSync(join(folder, file), { force: true })
+	store.removeLeftovers()
 	forget(memory, new Set(leaving.map(({ id }) => id)))
 	memory.drafts.clear()
 	memory.outreach.pack = emptied

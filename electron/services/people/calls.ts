@@ -1,5 +1,5 @@
 import type { Handlers } from '../../calls/handlers.ts'
-import { moveHere } from '../backups/backups.ts'
+import { moveHere } from '../backups/restoring.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
 import { checkConsent, listConsents, recordConsent, withdrawConsent } from './consents.ts'

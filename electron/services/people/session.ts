@@ -6,10 +6,11 @@ import { idleMs } from '../../../shared/desk/records/settings.ts'
 import { present } from '../../../shared/engine/plain/present.ts'
 import { SealBroken } from '../../store/seal.ts'
 import { ownerSlot } from '../../store/store.ts'
+import { loadSafely } from '../backups/arrival.ts'
 import { needDrawable } from '../clinic/logo.ts'
 import { acting } from '../records/acting.ts'
 import type { Deps } from '../records/deps.ts'
-import { ensureOwner, loadMemory } from '../records/load.ts'
+import { ensureOwner } from '../records/load.ts'
 import type { Memory } from '../records/memory.ts'
 import { Refusal } from '../records/refusal.ts'
 import { changeKeyWithSecret } from './data-key.ts'
@@ -66,7 +67,9 @@ export class Session {
 			demo,
 			version,
 			warnings: [
-				...(person ? [...warnings, ...clinic.notices()] : [...store.notices, ...stopped]),
+				...(person
+					? [...warnings, ...clinic.notices(), ...this.#memory.restored.says]
+					: [...store.notices, ...stopped]),
 				...waiting,
 			],
 			clinicName: clinic.letterhead?.name,
@@ -221,7 +224,7 @@ export class Session {
 	}
 	#readFor(slot: string): void {
 		const { people } = this.#memory
-		loadMemory(this.#memory, this.#deps)
+		loadSafely(this.#memory, this.#deps)
 		ensureOwner(this.#memory, this.#deps)
 		// the passphrase of a pack opens for whoever made it, not for the owner at home
 		const { pack } = this.#memory.outreach

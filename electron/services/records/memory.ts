@@ -3,7 +3,7 @@
  * Each room has a memory of its own; a service takes those it needs, as
  * `Pick<Memory, 'players' | 'people'>`.
  */
-import { HoldsMemory } from '../backups/memory.ts'
+import { HoldsMemory, RestoredMemory } from '../backups/memory.ts'
 import { ClinicMemory } from '../clinic/memory.ts'
 import { OutboxMemory } from '../outbox/memory.ts'
 import { OutreachMemory } from '../outreach/memory.ts'
@@ -20,6 +20,7 @@ export class Memory {
 	readonly people = new PeopleMemory()
 	readonly players = new PlayersMemory()
 	readonly holds = new HoldsMemory()
+	readonly restored = new RestoredMemory()
 	readonly drafts = new DraftsMemory()
 	readonly season = new SeasonMemory()
 	readonly outbox = new OutboxMemory()
@@ -46,6 +47,7 @@ export class Memory {
 		this.people.clear()
 		this.players.clear()
 		this.holds.clear()
+		this.restored.clear()
 		this.drafts.clear()
 		this.outbox.clear()
 		this.outreach.clear()

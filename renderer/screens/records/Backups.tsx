@@ -1,5 +1,5 @@
 /** Backups: age, folder, list, preview and restore. */
-import { Alert, Box, Button } from '@mui/material'
+import { Alert, Box, Button, Typography } from '@mui/material'
 import { useState } from 'react'
 import type { OutputOf } from '../../../shared/contract.ts'
 import { call } from '../../host.ts'
@@ -18,22 +18,55 @@ const reasons: Record<string, string> = {
 	'before-restore': 'before a restore',
 	'after-destruction': 'after a destruction',
 }
+const makers: Record<Listed['backups'][number]['madeBy'], string> = {
+	'this-pc': '',
+	other: 'Made by another PC of this clinic.',
+	unknown: 'Made by an earlier version, on an unknown PC.',
+}
+/** What a person should know of a backup before choosing it. */
+const noteOf = ({ madeBy, damaged }: Listed['backups'][number]): string =>
+	[damaged ? 'Holds a damaged record.' : '', makers[madeBy]].filter(Boolean).join(' ')
+
 const pathOf = (backup: { folder: string; file: string }) =>
 	`${backup.folder.replace(/[\\/]$/, '')}/${backup.file}`
 
-function MakeBackup({ action: { busy, run } }: { action: HostAction }) {
+/** @param tell gets what was found damaged, a sentence each */
+function MakeBackup({
+	action: { busy, run },
+	tell,
+}: {
+	action: HostAction
+	tell: (says: string[]) => void
+}) {
 	return (
 		<Box>
 			<Button
 				variant="contained"
 				disabled={busy}
 				onClick={() =>
-					run(async () => `${(await change('backups.make', {})).file} was written and checked.`)
+					run(async () => {
+						const { file, says } = await change('backups.make', {})
+						tell(says)
+						return says.length > 0
+							? `${file} was written. It holds damage: read below.`
+							: `${file} was written and checked.`
+					})
 				}
 			>
 				Make a backup now
 			</Button>
 		</Box>
+	)
+}
+/** What is damaged, a sentence each. */
+function Damage({ says }: { says: readonly string[] }) {
+	if (says.length === 0) return null
+	return (
+		<Alert severity="error" role="alert">
+			{says.map((one) => (
+				<Typography key={one}>{one}</Typography>
+			))}
+		</Alert>
 	)
 }
 function OtherFolder({ action: { busy, run } }: { action: HostAction }) {
@@ -76,7 +109,7 @@ function BackupRows({
 	return (
 		<Rows
 			label="Backups"
-			heads={['Made', 'Why', 'Size', 'File', acts]}
+			heads={['Made', 'Why', 'Size', 'File', 'To know', acts]}
 			empty="No backup yet. Make one now with the button above."
 			rows={backups.map((backup) => ({
 				key: pathOf(backup),
@@ -85,11 +118,13 @@ function BackupRows({
 					reasons[backup.reason] ?? backup.reason,
 					`${(backup.bytes / megabyte).toFixed(1)} MB`,
 					backup.file,
+					noteOf(backup),
 					look ? (
 						<Button
 							key="look"
 							size="small"
 							variant="outlined"
+							sx={{ whiteSpace: 'nowrap' }}
 							disabled={busy}
 							aria-label={`Look into ${backup.file}`}
 							onClick={() => look(pathOf(backup))}
@@ -107,6 +142,7 @@ function BackupRows({
 export function Backups({ owner }: { owner: boolean }) {
 	const list = useHost('backups.list', {})
 	const [looked, setLooked] = useState<Looked>()
+	const [damage, setDamage] = useState<string[]>([])
 	const action = useHostAction()
 	const look = (file: string) =>
 		action.run(async () => {
@@ -131,7 +167,8 @@ export function Backups({ owner }: { owner: boolean }) {
 							`${ageDays === undefined ? '' : `Age of the newest: ${ageDays} days.`}`
 						}
 					>
-						<MakeBackup action={action} />
+						<MakeBackup action={action} tell={setDamage} />
+						<Damage says={damage} />
 						{owner && <OtherFolder action={action} />}
 						<BackupRows backups={backups} busy={action.busy} look={owner ? look : undefined} />
 						{looked && (

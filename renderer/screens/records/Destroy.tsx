@@ -17,7 +17,7 @@ export function Destroy({
 	const [reason, setReason] = useState('')
 	const [alsoBackups, setAlsoBackups] = useState(true)
 	const destroy = async () => {
-		const { records, backupsThatStillHold } = await change('retention.destroy', {
+		const { records, backupsThatStillHold, says } = await change('retention.destroy', {
 			playerId: player.playerId,
 			name,
 			reason,
@@ -25,11 +25,14 @@ export function Destroy({
 		})
 		close()
 		const older = backupsThatStillHold.length
-		return (
-			`${records} records were destroyed and a line was kept in the register.` +
-			`${older > 0 ? ` ${older} older backups still hold them.` : ''} ` +
-			'Copies on sticks that are not plugged in still hold them too.'
-		)
+		return [
+			`${records} records were destroyed and a line was kept in the register.`,
+			older > 0 ? `${older} older backups still hold them.` : '',
+			...says,
+			'Copies on sticks that are not plugged in still hold them too.',
+		]
+			.filter(Boolean)
+			.join(' ')
 	}
 	return (
 		<Form sx={{ display: 'grid', gap: 2, maxWidth: 520 }} submit={() => run(destroy)}>
@@ -46,7 +49,7 @@ export function Destroy({
 						onChange={(event) => setAlsoBackups(event.target.checked)}
 					/>
 				}
-				label="Make a new backup and delete the older ones, which still hold it"
+				label="Make a new backup and delete the older ones of this PC, which still hold it"
 			/>
 			<Box sx={{ display: 'flex', gap: 1 }}>
 				<Button type="submit" variant="contained" color="error" disabled={busy}>

@@ -2,6 +2,7 @@
 import { Stack, Typography } from '@mui/material'
 import type { OutputOf } from '../../../shared/contract.ts'
 import { RoomNav } from '../../parts/RoomNav.tsx'
+import { AfterRestore } from './AfterRestore.tsx'
 import { Audit } from './Audit.tsx'
 import { Backups } from './Backups.tsx'
 import { MyAccess } from './MyAccess.tsx'
@@ -14,6 +15,7 @@ type Person = OutputOf<'session.status'>['person']
 const pages = [
 	['access', 'My access', false],
 	['backups', 'Backups', false],
+	['after-restore', 'After the restore', true],
 	['people', 'People', true],
 	['audit', 'Audit trail', true],
 	['retention', 'Retention', true],
@@ -45,6 +47,7 @@ export function Records({
 			/>
 			{now === 'access' && <MyAccess owner={owner} clinicName={clinicName} />}
 			{now === 'backups' && <Backups owner={owner} />}
+			{now === 'after-restore' && <AfterRestore />}
 			{now === 'people' && <People />}
 			{now === 'audit' && <Audit />}
 			{now === 'retention' && <Retention />}

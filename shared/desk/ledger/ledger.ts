@@ -23,6 +23,7 @@ import { protocolKind } from './kinds/protocol.ts'
 import { quarantineKind } from './kinds/quarantine.ts'
 import { registerKind } from './kinds/register.ts'
 import { reportKind } from './kinds/report.ts'
+import { restoredKind } from './kinds/restored.ts'
 import { seasonKind } from './kinds/season.ts'
 import { sendingKind } from './kinds/sending.ts'
 import { sendingNoteKind } from './kinds/sending-note.ts'
@@ -63,6 +64,7 @@ const definitions = {
 	'sending-note': sendingNoteKind,
 	trail: trailKind,
 	installation: installationKind,
+	restored: restoredKind,
 }
 export type KindName = keyof typeof definitions
 /** What a record of a kind holds. */

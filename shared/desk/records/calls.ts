@@ -115,7 +115,13 @@ export const recordCalls = {
 	/** Removes the bytes and keeps a register line. */
 	'retention.destroy': call(
 		z.strictObject({ playerId: id, reason, name: z.string().max(200), alsoBackups: z.boolean() }),
-		z.strictObject({ records: z.number(), backupsThatStillHold: z.array(z.string()) }),
+		z.strictObject({
+			records: z.number(),
+			/** backups of this PC and of others, by their file names */
+			backupsThatStillHold: z.array(z.string()),
+			/** why they remain, and what is to be done about it: a sentence each */
+			says: z.array(z.string()),
+		}),
 		owners,
 	),
 	'retention.register': call(
