@@ -25,7 +25,7 @@ interface FreshKeys {
 	slots: readonly [owner: Slot, recovery: Slot]
 }
 /** The recovery key was printed by the first version: a new data key cannot be put behind it. */
-export class OldRecoveryKey extends Said {
+class OldRecoveryKey extends Said {
 	constructor() {
 		super(
 			'The recovery key was printed by an earlier version. Print a new recovery key first: the ' +

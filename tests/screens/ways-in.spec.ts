@@ -173,8 +173,8 @@ test.describe('on records of their own', () => {
 		await button(page, 'Take Fenna Oduya off').click()
 		const leaving = page.getByRole('form', { name: 'Take Fenna Oduya off' })
 		await expect(leaving).toContainText(
-			'A copy of the records or a backup made before today, together with their passphrase, still ' +
-				'opens what stood in it.',
+			'Whoever has an older copy or backup of the records, and a passphrase of that time, can ' +
+				'still read what stands in it.',
 		)
 		expect(await axe(page, 'taking off', true)).toEqual([])
 		await leaving.getByRole('button', { name: 'Take off' }).click()

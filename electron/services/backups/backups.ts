@@ -46,7 +46,8 @@ function nagWords(
 			'A record was damaged already when the newest backup was made. Older backups are kept: ' +
 			'look into the newest one that is not marked as damaged.'
 		)
-	return ageDays >= warnDays ? `The newest backup is ${ageDays} days old. Make one now.` : ''
+	const days = ageDays === 1 ? '1 day' : `${ageDays} days`
+	return ageDays >= warnDays ? `The newest backup is ${days} old. Make one now.` : ''
 }
 /** The backups there are, the newest first, and whether it is time for another one. */
 export function listBackups(

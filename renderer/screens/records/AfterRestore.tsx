@@ -25,12 +25,14 @@ const howWords: Record<List['how'], string> = {
 	move: 'Brought to this PC',
 	copy: 'Copied or moved from',
 }
-const hintOf = ({ how, backup, backupAt, before }: List): string =>
+const hintOf = ({ how, backup, backupAt, before, open }: List): string =>
 	[
 		`${howWords[how]}: ${backup}.`,
 		backupAt ? `Its last record is of ${timeWords(backupAt)}.` : '',
 		before ? `What stood before is kept as ${before}.` : '',
-		'What a line says is so already. Until all lines are decided, nothing is sent by itself.',
+		open > 0
+			? 'What a line says is so already. Until all lines are decided, nothing is sent by itself.'
+			: '',
 	]
 		.filter(Boolean)
 		.join(' ')
@@ -63,13 +65,15 @@ function Lines({ list, action: { busy, run } }: { list: List; action: HostAction
 							)
 						}
 					>
-						{`Leave all ${openLines.length} open lines as they stand`}
+						{openLines.length === 1
+							? 'Leave the open line as it stands'
+							: `Leave all ${openLines.length} open lines as they stand`}
 					</Button>
 				</Box>
 			)}
 			<Rows
 				label="After the restore"
-				heads={['What', 'What is so now', 'Decision', acts]}
+				heads={['What', 'How the restore left it', 'Decision', acts]}
 				empty="Nothing came back, and nothing had to be kept."
 				rows={list.lines.map((line) => ({
 					key: line.lineId,

@@ -17,8 +17,13 @@ export function Alarms() {
 		return 'Noted in the audit trail.'
 	}
 	return (
-		<Alert severity="error" role="region" aria-label="Found amiss" sx={{ my: 1 }}>
-			<AlertTitle>Found amiss with the records</AlertTitle>
+		<Alert
+			severity="error"
+			role="region"
+			aria-label="Something is wrong with the records"
+			sx={{ my: 1 }}
+		>
+			<AlertTitle>Something is wrong with the records</AlertTitle>
 			<Box component="ul" sx={{ m: 0, pl: 2.5 }}>
 				{alarms.map(({ at, says }) => (
 					<li key={says}>
@@ -27,9 +32,9 @@ export function Alarms() {
 				))}
 			</Box>
 			<p>
-				This is said at each unlock until you have looked into it. Compare with a backup, ask who
-				had the files in hand, and check the trail. Then write what you found; the records go on
-				from what is there.
+				This is said at each unlock until you have looked into it. Look into a backup, ask who had
+				the files in hand, and check the trail. Then write what you found. Nothing is changed by it:
+				the records go on as they are now.
 			</p>
 			<Box sx={{ display: 'flex', gap: 2, alignItems: 'end', flexWrap: 'wrap' }}>
 				<Box sx={{ flex: '1 1 320px' }}>

@@ -5,6 +5,7 @@ import type { OutputOf } from '../../../shared/contract.ts'
 import { call } from '../../host.ts'
 import { Answered } from '../../parts/Answered.tsx'
 import { Field, Form, Outcome } from '../../parts/form.tsx'
+import { counted } from '../../parts/Needs.tsx'
 import { acts, Panel, Rows, timeWords } from '../../parts/panels.tsx'
 import { change, type HostAction, useHost, useHostAction } from '../../query.ts'
 import { BackupPreview, type Looked } from './BackupPreview.tsx'
@@ -164,7 +165,7 @@ export function Backups({ owner }: { owner: boolean }) {
 						hint={
 							'Sealed copies, made daily after unlocking and opened to check them. Folder: ' +
 							`${folder}. ` +
-							`${ageDays === undefined ? '' : `Age of the newest: ${ageDays} days.`}`
+							`${ageDays === undefined ? '' : `Age of the newest: ${counted(ageDays, 'day')}.`}`
 						}
 					>
 						<MakeBackup action={action} tell={setDamage} />

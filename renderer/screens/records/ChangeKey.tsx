@@ -6,8 +6,8 @@ import { change, useHostAction } from '../../query.ts'
 
 /** What an old copy still opens: the same words wherever the key is changed. */
 export const oldCopies =
-	'A copy of the records or a backup made before today, together with their passphrase, still ' +
-	'opens what stood in it.'
+	'Whoever has an older copy or backup of the records, and a passphrase of that time, can still ' +
+	'read what stands in it.'
 
 /** Who must be given a new passphrase, in words; '' where nobody must. */
 export const mustBeGiven = (names: readonly string[] | undefined): string =>

@@ -24,9 +24,9 @@ export function IssueRecoveryKey({
 			<Sheet
 				title="Recovery key"
 				hint={
-					'Opens the records if your passphrase is forgotten. Print a new one where the paper is ' +
-					'lost, was seen, or was never confirmed: the old paper then opens nothing. A paper that was ' +
-					'confirmed opens until the new one is confirmed.'
+					'Opens the records if your passphrase is forgotten. Print a new one when the paper is ' +
+					'lost, was seen by others, or was never confirmed. A confirmed paper works until the new ' +
+					'one is confirmed; from then on it opens nothing.'
 				}
 			>
 				<Field
