@@ -101,11 +101,11 @@ const whole = await lookAt(program, pc)
 /** The row of this opening itself bears another digest each time. */
 const lastRow = ((whole.views['audit.page'] as { seq: number }[])[0]?.seq ?? 1) - 1
 put(original)
-const before = await lookAt(program, pc, lastRow)
+const before = await lookAt(program, pc, { lastRow })
 for (let round = Number(from); round <= Number(to); round++) {
 	const { bytes, at } = damaged(round)
 	put(bytes)
-	const now = await lookAt(program, pc, lastRow)
+	const now = await lookAt(program, pc, { lastRow })
 	const damage: Damage = { round, at, ...(await metBy(before, now)), faults: now.faults }
 	process.send?.(damage)
 }
