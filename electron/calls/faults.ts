@@ -5,6 +5,7 @@ import { WritesHeld } from '../store/database.ts'
 import { tooFewHandles } from '../store/disk.ts'
 import { knownFault } from '../store/faults.ts'
 import { FolderTaken } from '../store/lock.ts'
+import { Said } from '../store/said.ts'
 import { SealBroken } from '../store/seal.ts'
 
 type Refused = Extract<Answer<never>, { ok: false }>
@@ -26,7 +27,7 @@ export function refusalOf(error: unknown, note: (text: string) => void): Refused
 			message: error.message,
 			...(error.problems && { problems: error.problems }),
 		}
-	if (error instanceof FolderTaken || error instanceof WritesHeld)
+	if (error instanceof Said || error instanceof FolderTaken || error instanceof WritesHeld)
 		return { ok: false, message: error.message }
 	if (error instanceof SealBroken)
 		return {

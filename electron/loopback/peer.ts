@@ -44,6 +44,7 @@ function lineOf(table: string, local: string, remote: string): string[] | undefi
 /**
  * The process at the other end in a table of the form of Linux's /proc/net/tcp or tcp6.
  * @returns undefined where neither end of the connection is in it
+ * @internal
  */
 export function peerIn(table: string, ends: Ends): Peer {
 	if (!ends.remoteAddress || !ends.localAddress || !ends.remotePort || !ends.localPort)

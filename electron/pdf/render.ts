@@ -4,7 +4,7 @@ import type { LwDocument } from '../../shared/engine/report/document.ts'
 import { inWorker } from './lanes.ts'
 import { mustBeLongEnough } from './password.ts'
 
-export { pdfLanes, warmPdf } from './lanes.ts'
+export { warmPdf } from './lanes.ts'
 
 /**
  * @param options.password makes a copy that opens by it only (AES-256), printing allowed; without

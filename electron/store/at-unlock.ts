@@ -35,10 +35,11 @@ type AuthorMoment = Omit<Moment, 'toPut'> & { restored: Restored | undefined }
  */
 export function settleIn(parts: Parts, { now, records, toPut, isCopyMeant }: Moment): string[] {
 	const restored = restoredOf(parts)
+	const listed = parts.inventory.compare()
 	// a file that was put back with the key open is older than the heads on purpose
-	if (restored?.isTrue) parts.heads.remove()
+	if (restored?.isTrue) parts.keeper.goBack()
 	const seen = [
-		...parts.inventory.compare().map((says) => ({ says })),
+		...listed.map((says) => ({ says })),
 		...parts.keeper.differences(restored !== undefined),
 	]
 	const amiss = restored?.isTrue ? [] : seen

@@ -1,6 +1,11 @@
 /** The records file: how it is opened, its statements, and transactions that are whole or not. */
 import { chmodSync } from 'node:fs'
-import { DatabaseSync, type StatementResultingChanges, type StatementSync } from 'node:sqlite'
+import {
+	DatabaseSync,
+	type SQLOutputValue,
+	type StatementResultingChanges,
+	type StatementSync,
+} from 'node:sqlite'
 import { need } from '../../shared/engine/plain/need.ts'
 
 type Value = string | number | null | Uint8Array
@@ -20,6 +25,18 @@ export interface Around {
 
 /** Nothing can be written just now; the message says why. */
 export class WritesHeld extends Error {}
+
+/** Columns that hold bytes, whatever a damaged file says that they hold. */
+const byteColumns = ['sealed', 'hash', 'value', 'card', 'salt', 'public', 'box', 'endorsement']
+/** Bytes that came out as text or number are damage: no seal opens with none. */
+function mendBytes(row: Record<string, SQLOutputValue>): Record<string, SQLOutputValue> {
+	for (const name of byteColumns) {
+		const value = row[name]
+		if (value !== undefined && value !== null && !(value instanceof Uint8Array))
+			row[name] = new Uint8Array(0)
+	}
+	return row
+}
 
 export class Database {
 	#db: DatabaseSync | undefined
@@ -107,14 +124,17 @@ export class Database {
 	}
 	/** The first row that is found. */
 	first<Row>(sql: string, ...values: Value[]): Row | undefined {
-		return this.#prepared(sql).get(...values) as Row | undefined
+		const row = this.#prepared(sql).get(...values)
+		return row && (mendBytes(row) as Row)
 	}
 	all<Row>(sql: string, ...values: Value[]): Row[] {
-		return this.#prepared(sql).all(...values) as Row[]
+		return this.#prepared(sql)
+			.all(...values)
+			.map((row) => mendBytes(row) as Row)
 	}
 	/** Row by row, by a statement of its own: the same one may be walked inside another walk. */
-	iterate<Row>(sql: string, ...values: Value[]): Iterable<Row> {
-		return this.#opened.prepare(sql).iterate(...values) as Iterable<Row>
+	*iterate<Row>(sql: string, ...values: Value[]): Generator<Row, void> {
+		for (const row of this.#opened.prepare(sql).iterate(...values)) yield mendBytes(row) as Row
 	}
 	/** From now on nothing is written until release(): what would be is refused with these words. */
 	hold(words: string): void {

@@ -1,6 +1,7 @@
 /** What the disk or the folder refuses, told from faults of the program. */
 import { closeSync, openSync } from 'node:fs'
 import { isSystemFault, knownFault, startWords } from './faults.ts'
+import { Said } from './said.ts'
 
 /** Whether a failure is the disk's, full or not writable, and not ours. */
 export const diskTrouble = (error: unknown): boolean =>
@@ -43,7 +44,7 @@ export function tooFewHandles(error: unknown): string | undefined {
 /** The failures of a folder in words: which, and what to do. */
 export function inWords(error: unknown, folder: string): Error {
 	const handles = tooFewHandles(error)
-	if (handles !== undefined) return new Error(handles)
-	if (isSystemFault(error)) return new Error(startWords(error, folder))
+	if (handles !== undefined) return new Said(handles)
+	if (isSystemFault(error)) return new Said(startWords(error, folder), { cause: error })
 	return error instanceof Error ? error : new Error(String(error))
 }

@@ -44,6 +44,14 @@ export const faultRows: readonly FaultRow[] = [
 		atStart: 'The records file in {place} is damaged. Nothing was changed. Restore the newest backup into another folder, and keep this one aside.',
 	},
 	{
+		// our statements are tried: where one is wrong, a table or column is gone or named otherwise
+		name: 'damaged tables',
+		sqlite: [1],
+		system: [],
+		atWork: 'Part of the records file is damaged. Nothing was changed. Restore the newest backup: open Backups, or start Lastwright anew and follow what it says.',
+		atStart: 'The records file in {place} is damaged. Nothing was changed. Restore the newest backup into another folder, and keep this one aside.',
+	},
+	{
 		name: 'failing disk',
 		sqlite: [10],
 		system: ['EIO', 'EREMOTEIO', 'ETIMEDOUT', 'EHOSTDOWN', 'ENOTCONN'],

@@ -6,7 +6,6 @@ import {
 	mkdirSync,
 	openSync,
 	readFileSync,
-	rmSync,
 	writeSync,
 } from 'node:fs'
 import { dirname } from 'node:path'
@@ -60,14 +59,6 @@ export class HeadFile {
 		const handle = openSync(this.#file, this.isThere ? 'r+' : 'w+', 0o600)
 		ftruncateSync(handle, places * placeLong)
 		return handle
-	}
-	remove(): void {
-		this.close()
-		try {
-			rmSync(this.#file, { force: true })
-		} catch {
-			/* what cannot be removed is written over */
-		}
 	}
 	close(): void {
 		if (this.#handle !== undefined) closeSync(this.#handle)

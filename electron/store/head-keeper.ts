@@ -131,6 +131,14 @@ export class HeadKeeper implements Around {
 		if (!bytes) return []
 		return movedSchema.parse(JSON.parse(Buffer.from(bytes).toString('utf8'))).from
 	}
+	/**
+	 * A backup took the place of the records while their key was open: the heads go by it from here on,
+	 * before anything is written in it.
+	 */
+	goBack(): void {
+		const { heads, keyring } = this.#parts
+		heads.restate(keyring.opened(), this.#state())
+	}
 	/** Before records are destroyed, in the same transaction: the heads may still say how it was. */
 	noteMove(): void {
 		const { roll, keyring } = this.#parts

@@ -90,6 +90,9 @@ export class Heads {
 	note(keys: DataKeys, state: HeadState): void {
 		if (this.held) return
 		this.#number++
+		this.#write(keys, state)
+	}
+	#write(keys: DataKeys, state: HeadState): void {
 		const bare: Head = { form: 2, ...state, number: this.#number, key: keys.newest.id, mac: '' }
 		const text = JSON.stringify({ ...bare, mac: macOf(keys, bare) })
 		for (const { file } of this.#files) file.write(this.#number, text)
@@ -99,12 +102,13 @@ export class Heads {
 		return this.#files[0]?.file.firstText()
 	}
 	/**
-	 * Takes both away: the records that they belonged to were replaced. The next ones are counted on, so
-	 * that a file which was replaced cannot be put back as the newer one.
+	 * The records were replaced by others on purpose: both say how far those have come, under the number
+	 * that they have. What is written next is counted on, so that a file which was replaced cannot be put
+	 * back as the newer one; a crash before that leaves heads that agree.
 	 */
-	remove(): void {
-		for (const { file } of this.#files) file.remove()
+	restate(keys: DataKeys, state: HeadState): void {
 		this.held = false
+		this.#write(keys, state)
 	}
 	close(): void {
 		for (const { file } of this.#files) file.close()

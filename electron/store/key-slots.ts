@@ -8,6 +8,7 @@ import { dropIn, makeBox, takeOut } from './box.ts'
 import { type DataKeys, type OlderKeyRow, openDataKeys } from './data-keys.ts'
 import type { Database } from './database.ts'
 import { digestOfBytes } from './inventory.ts'
+import { Said } from './said.ts'
 import { passphraseBytes, SealBroken, seal, stretch, unseal } from './seal.ts'
 
 /** The slot of the owner's passphrase; every other person has one of their own. */
@@ -116,7 +117,7 @@ export class KeySlots {
 	/** @throws Error where there is no such slot: the records were never set up */
 	read(slot: string): Slot {
 		const row = this.#database.first<Slot>(`SELECT ${columns} FROM keyslot WHERE slot = ?`, slot)
-		if (!row) throw new Error('These records have not been set up yet.')
+		if (!row) throw new Said('These records have not been set up yet.')
 		return row
 	}
 	/** Older data keys, the last one first. */
@@ -177,7 +178,7 @@ export class KeySlots {
 	/** @throws Error for the two slots without which the records could not be opened again */
 	drop(slot: string): void {
 		if (slot === ownerSlot || slot === recoverySlot)
-			throw new Error('The owner and the recovery key cannot be taken off.')
+			throw new Said('The owner and the recovery key cannot be taken off.')
 		this.#database.touched(slotName(slot), undefined)
 		this.#database.run('DELETE FROM keyslot WHERE slot = ?', slot)
 	}

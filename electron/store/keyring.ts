@@ -13,6 +13,7 @@ import {
 	type Slot,
 } from './key-slots.ts'
 import { printRecoveryKey, readRecoveryKey } from './recovery.ts'
+import { Said } from './said.ts'
 import { passphraseBytes, SealBroken, unseal } from './seal.ts'
 import type { Settings } from './settings.ts'
 
@@ -24,7 +25,7 @@ interface FreshKeys {
 	slots: readonly [owner: Slot, recovery: Slot]
 }
 /** The recovery key was printed by the first version: a new data key cannot be put behind it. */
-export class OldRecoveryKey extends Error {
+class OldRecoveryKey extends Said {
 	constructor() {
 		super(
 			'The recovery key was printed by an earlier version. Print a new recovery key first: the ' +
@@ -59,7 +60,7 @@ export class Keyring {
 	}
 	/** The data keys. @throws Error in words while the records are locked */
 	opened(): DataKeys {
-		if (!this.#keys) throw new Error('The records are locked. Unlock them first.')
+		if (!this.#keys) throw new Said('The records are locked. Unlock them first.')
 		return this.#keys
 	}
 	/** What stands in the place of a player's or thing's id. @throws Error while locked */
@@ -168,7 +169,7 @@ export class Keyring {
 		}
 	}
 	#mustStillBe(id: string): void {
-		if (this.#keys?.newest.id !== id) throw new Error(lockedMeanwhile)
+		if (this.#keys?.newest.id !== id) throw new Said(lockedMeanwhile)
 	}
 	/** A new recovery key; the old paper opens until `confirm` is called. @throws Error while locked */
 	async newRecoveryKey(): Promise<{ printed: string; confirm: () => void }> {

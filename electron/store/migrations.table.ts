@@ -1,3 +1,6 @@
+/** The roll can be made anew from the records. */
+export const rollTable = 'CREATE TABLE roll (seq INTEGER PRIMARY KEY, id TEXT NOT NULL, kind TEXT NOT NULL, at TEXT NOT NULL, follows TEXT, origin TEXT NOT NULL, tick INTEGER NOT NULL, number INTEGER NOT NULL, form INTEGER NOT NULL, about TEXT, thing TEXT, cardForm INTEGER NOT NULL, card BLOB) STRICT'
+
 /** The store's schema, one numbered step after another; a step that has shipped is never edited. */
 export const migrations: readonly string[] = [
 	`CREATE TABLE record (seq INTEGER PRIMARY KEY, id TEXT NOT NULL UNIQUE, kind TEXT NOT NULL, at TEXT NOT NULL, follows TEXT, sealed BLOB NOT NULL) STRICT;
@@ -21,7 +24,7 @@ export const migrations: readonly string[] = [
 	// form 3 is an envelope that holds everything; the roll is the index of the records, checked whole
 	// at each unlock. A key slot is a pair of keys, so that the data key can change without its person
 	`ALTER TABLE record ADD COLUMN number INTEGER NOT NULL DEFAULT 0;
-	CREATE TABLE roll (seq INTEGER PRIMARY KEY, id TEXT NOT NULL, kind TEXT NOT NULL, at TEXT NOT NULL, follows TEXT, origin TEXT NOT NULL, tick INTEGER NOT NULL, number INTEGER NOT NULL, form INTEGER NOT NULL, about TEXT, thing TEXT, cardForm INTEGER NOT NULL, card BLOB) STRICT;
+	${rollTable};
 	INSERT INTO roll SELECT record.seq, record.id, record.kind, record.at, record.follows, record.origin, record.tick, record.number, record.form, card.about, card.thing, CASE WHEN card.record IS NULL THEN 0 ELSE 1 END, card.sealed FROM record LEFT JOIN card ON card.record = record.id;
 	DROP TABLE card;
 	DROP INDEX record_order;

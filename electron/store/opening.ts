@@ -2,10 +2,12 @@
 import { existsSync } from 'node:fs'
 import { copyAtOnce } from './backup-file.ts'
 import { removeCopies } from './beside.ts'
+import type { Database } from './database.ts'
 import { finishDestruction } from './destruction.ts'
 import { isRuined } from './disk.ts'
 import { emptiedWords, type StoreFiles, setAside } from './folder.ts'
 import { forgetFile } from './forgetting.ts'
+import { rollTable } from './migrations.table.ts'
 import type { Parts } from './parts.ts'
 import { isOlder, migrate } from './schema.ts'
 
@@ -29,12 +31,18 @@ export function openFile({ parts, files, now, notices }: Opening): void {
 			)
 		}
 		migrate(database)
+		fitMissingRoll(database)
 		forgetFile(parts)
 		finishDestruction(database, settings)
 	} catch (error) {
 		database.close()
 		throw error
 	}
+}
+/** A roll that is gone is fitted empty: at unlock it is made anew from the records, and said. */
+function fitMissingRoll(database: Database): void {
+	const roll = database.first("SELECT 1 FROM sqlite_master WHERE type = 'table' AND name = 'roll'")
+	if (!roll) database.exec(rollTable)
 }
 /**
  * Opens the file at the start of the program: one that is no store any more is kept aside, and a

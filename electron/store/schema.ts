@@ -1,6 +1,7 @@
 /** Which step of the schema a file stands at, and bringing it up to this version's. */
 import type { DatabaseSync } from 'node:sqlite'
 import { migrations } from './migrations.table.ts'
+import { Said } from './said.ts'
 
 type Executing = Pick<DatabaseSync, 'exec' | 'prepare' | 'isTransaction'>
 
@@ -20,7 +21,7 @@ export function isOlder(db: Pick<DatabaseSync, 'prepare'>): boolean {
 export function migrate(db: Executing): void {
 	const found = schemaOf(db)
 	if (found > migrations.length)
-		throw new Error(
+		throw new Said(
 			`These records were written by a newer Lastwright (schema ${found}; this one knows up to ` +
 				`${migrations.length}). Install the newer version to open them.`,
 		)

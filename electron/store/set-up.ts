@@ -1,6 +1,8 @@
 /** The first moment of a store: its keys are made. */
+
 import { lockUp } from './forgetting.ts'
 import type { Parts } from './parts.ts'
+import { Said } from './said.ts'
 
 /**
  * Makes the data key and its two slots; what `fill` writes belongs to the same transaction.
@@ -16,7 +18,7 @@ export async function setUp(
 ): Promise<string> {
 	const { database, keyring, slots } = parts
 	const refuseSecond = () => {
-		if (slots.isSetUp) throw new Error('These records are set up already. Unlock them instead.')
+		if (slots.isSetUp) throw new Said('These records are set up already. Unlock them instead.')
 	}
 	refuseSecond()
 	const fresh = await keyring.makeFresh(passphrase)

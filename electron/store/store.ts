@@ -20,12 +20,9 @@ import { verifyAll } from './verification.ts'
 
 export type { RemakeCard } from './cards.ts'
 export { ownerSlot } from './key-slots.ts'
-export { OldRecoveryKey } from './keyring.ts'
 export type { NewRecord, StoredRecord } from './record.ts'
 export type { Actor } from './trail.ts'
 
-/** The name of a kind of record; what the names mean is the ledger's. */
-export type Kind = string
 interface StoreOptions {
 	/** scrypt N of new wrappings */
 	cost?: number

@@ -4,7 +4,8 @@
  */
 import { createHash } from 'node:crypto'
 import { readFileSync } from 'node:fs'
-import { pdfLanes, renderPdf } from '../../electron/pdf/render.ts'
+import { pdfLanes } from '../../electron/pdf/lanes.ts'
+import { renderPdf } from '../../electron/pdf/render.ts'
 import { assess } from '../../shared/engine/assess.ts'
 import { clinicSchema } from '../../shared/engine/report/clinic.ts'
 import { playerReport } from '../../shared/engine/report/player.ts'

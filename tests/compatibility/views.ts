@@ -101,11 +101,10 @@ async function outbox(reader: Reader): Promise<void> {
 		if (protection === 'password') await reader.read('outbox.password', { itemId })
 	}
 }
-/** Rows that opening the records writes by itself. */
-const ofOpening: readonly string[] = ['unlock', 'restore']
-/** @param upTo the last row of the trail to be read; absent: the last one before this opening */
-async function trail(reader: Reader, call: Call, upTo: number | undefined): Promise<number> {
-	const rows: { seq: number; function: string }[] = []
+/** How far the trail is read: to a row, or to the last one that was written before a moment. */
+export type UpTo = number | { before: string }
+async function trail(reader: Reader, call: Call, upTo: UpTo): Promise<number> {
+	const rows: { seq: number; utcTime: string }[] = []
 	const leftOut: string[] = []
 	for (let before: number | undefined; ; ) {
 		const answer = await call('audit.page', { limit: 500, ...(before ? { before } : {}) })
@@ -115,7 +114,8 @@ async function trail(reader: Reader, call: Call, upTo: number | undefined): Prom
 		before = answer.value.rows.at(-1)?.seq
 		if (before === undefined || before <= 1) break
 	}
-	const last = upTo ?? rows.find((row) => !ofOpening.includes(row.function))?.seq ?? 0
+	const last =
+		typeof upTo === 'number' ? upTo : (rows.find((row) => row.utcTime < upTo.before)?.seq ?? 0)
 	reader.views['audit.page'] = brief(rows.filter((row) => row.seq <= last))
 	if (leftOut.length > 0) reader.views['audit.page, left out'] = leftOut
 	const verified = await call('audit.verify')
@@ -125,14 +125,10 @@ async function trail(reader: Reader, call: Call, upTo: number | undefined): Prom
 	return last
 }
 /**
- * @param call of an unlocked host @param upTo the last row of the trail that counts; absent: the
- * last one before this opening
+ * @param call of an unlocked host @param upTo the last row of the trail that counts
  * @returns the answers, and the last row of the trail that was read
  */
-export async function viewsOf(
-	call: Call,
-	upTo?: number,
-): Promise<{ views: Views; lastRow: number }> {
+export async function viewsOf(call: Call, upTo: UpTo): Promise<{ views: Views; lastRow: number }> {
 	const reader = new Reader(call)
 	const lastRow = await trail(reader, call, upTo)
 	for (const name of wholeRooms) await reader.read(name)

@@ -8,7 +8,7 @@ export const forms: Readonly<Record<string, string>> = {
 	'visit 2': 'bde8f7137f6adc5f',
 	'report 1': 'b18b5a0026a79d6f',
 	'report 2': 'e92f2dae858af694',
-	'person 1': '5a5a973dc2abe5f4',
+	'person 1': '0909dfa7732f7f45',
 	'visit-note 1': 'a20e3d60bf91c0a9',
 	'consent 1': '32dd1a63aaf27de3',
 	'sending 1': '49decad66054913b',
@@ -35,4 +35,5 @@ export const forms: Readonly<Record<string, string>> = {
 	'sending-note 1': 'd917e459360a1db1',
 	'trail 1': 'eaec0b3d89a14a14',
 	'installation 1': '323847f56f5c48de',
+	'restored 1': 'f52471ff9a997353',
 }

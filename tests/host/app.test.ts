@@ -78,7 +78,9 @@ describe('a visit from set-up to reopening', () => {
 		const { draftId, content } = await saved(app, playerId, { visit: measured })
 		expect((await draftOf(app, playerId)).draft).toMatchObject({ draftId, content })
 		const { visitId } = await app.ask<{ visitId: string }>('visits.sign', { draftId })
-		expect(app.drawn.count).toBe(1)
+		// each page that applies is drawn once, at signing
+		const { pages } = await app.ask<{ pages: unknown[] }>('visits.open', { visitId })
+		expect(app.drawn.count).toBe(pages.length)
 		expect((await app.refused('drafts.save', { draftId, content })).message).toMatch(
 			/not open any more/,
 		)

@@ -2,6 +2,8 @@
 import { copyFileSync, cpSync, readFileSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { expect, test } from 'vitest'
+import { filesIn, outsideFolder } from '../../electron/store/folder.ts'
+import { Store } from '../../electron/store/store.ts'
 import { fixtures } from '../compatibility/manifest.ts'
 import { backupsIn, folder, open, passphrase, withPlayer } from './bench-app.ts'
 import { later, leaveAll, listAfter, restored, staff, theirs } from './restore-bench.ts'
@@ -93,4 +95,36 @@ test('a file that was kept from right after a restore is found out when it is pu
 		/older than it should be/,
 	)
 	replayed.close()
+})
+/** What a kill leaves between the first commit after a restore and the heads that say it. */
+function withoutNewestHead(file: string): void {
+	const text = readFileSync(file, 'utf8')
+	const places = [text.slice(0, text.length / 2), text.slice(text.length / 2)]
+	const numbers = places.map((place) => (JSON.parse(place) as { number: number }).number)
+	const newest = Math.max(...numbers)
+	const kept = places.map((place, at) =>
+		numbers[at] === newest ? ' '.repeat(place.length) : place,
+	)
+	writeFileSync(file, kept.join(''))
+}
+test('killed before the heads of a restore are written, nothing is said to be gone', async () => {
+	const { app, here } = await withPlayer()
+	const { file } = await app.ask('backups.make')
+	await app.ask('players.save', {
+		player: { givenName: 'Bo', familyName: 'Later', birthDate: '1999-07-01', sex: 'male' },
+	})
+	later(app)
+	await app.ask('backups.restore', { file })
+	app.close()
+	const store = new Store(here, { cost: 1024 })
+	await store.unlock(passphrase)
+	store.close()
+	const files = filesIn(here, outsideFolder())
+	for (const head of [files.head, files.outsideHead]) withoutNewestHead(head)
+	const again = open(here, '2027-01-20T11:00:00.000Z')
+	await again.ask('session.unlock', { passphrase })
+	expect((await again.ask('session.status')).warnings).toEqual([])
+	expect((await again.ask('audit.verify')).problems).toEqual([])
+	expect((await again.ask('audit.alarms')).alarms).toEqual([])
+	again.close()
 })

@@ -211,7 +211,8 @@ describe('records of a newer version, of every kind', () => {
 				version: 2,
 				visit: { ...value.visit, play, gait: { cadence: 170 } },
 			}
-			const record = { kind: 'visit', at, version: 2, about: playerId, thing: visitId }
+			const { version } = kinds.visit
+			const record = { kind: 'visit', at, version: version + 1, about: playerId, thing: visitId }
 			return [
 				{
 					kind: 'visit',
@@ -236,7 +237,8 @@ describe('records of a newer version, of every kind', () => {
 				playerId,
 				player: { ...value.player, club: 'Harbour', phone: { mobile: '1' }, nickname: 'Z' },
 			}
-			const record = { kind: 'player', at, version: 2, follows: last!.record, about: playerId }
+			const version = kinds.player.version + 1
+			const record = { kind: 'player', at, version, follows: last!.record, about: playerId }
 			return [{ kind: 'player', id: store.append({ ...record, value: newer }) }]
 		})
 		const app = open(here)

@@ -17,19 +17,19 @@ const program = await plainProgram()
 // one opening settles what is new to this place; what stands then is what is damaged
 await lookAt(program, pc)
 linkSync(records, kept)
-const whole = filesOf(join(pc, 'records'))
+const files = filesOf(join(pc, 'records'))
 const outside = filesOf(join(pc, 'outside'))
-const original = whole.get('lastwright.db') as Buffer
+const original = files.get('lastwright.db') as Buffer
 
 /** Everything as it was, but for the bytes of the records file. */
 function put(bytes: Buffer): void {
-	for (const [folder, files] of [
-		['records', whole],
+	for (const [folder, contents] of [
+		['records', files],
 		['outside', outside],
 	] as const) {
 		const here = join(pc, folder)
 		for (const name of readdirSync(here)) rmSync(join(here, name), { recursive: true, force: true })
-		for (const [name, content] of files)
+		for (const [name, content] of contents)
 			if (name !== 'lastwright.db') writeFileSync(join(here, name), content)
 	}
 	writeFileSync(kept, bytes)
@@ -56,17 +56,24 @@ const fresh = (before: readonly string[], now: readonly string[]): string[] =>
 	now.filter((text) => !before.includes(text))
 const isRefused = (look: Look, view: string): boolean =>
 	(look.views[view] as { refused?: string } | undefined)?.refused !== undefined
-/** Refused in words, or not asked for because what leads to it was. */
-const isSaid = (look: Look, changed: readonly string[]): boolean => {
-	// the page of the trail says itself which rows it leaves out
-	const saysLeftOut = look.views['audit.page, left out'] !== undefined
-	const others = changed.filter((view) => !(saysLeftOut && view.startsWith('audit.page')))
-	return (
-		(others.length < changed.length || others.some((view) => isRefused(look, view))) &&
-		others.every((view) => look.views[view] === undefined || isRefused(look, view))
+/** Words of an answer that goes on without something. */
+const lacking = /damaged|cannot be read|left out/g
+const saysLacking = (before: Look, now: Look, view: string): boolean =>
+	(shown(now.views[view]).match(lacking) ?? []).length >
+	(shown(before.views[view]).match(lacking) ?? []).length
+/** Refused, or saying itself what it lacks, or not asked for because what leads to it was refused. */
+function isSaid(before: Look, now: Look, changed: readonly string[]): boolean {
+	// the page of the trail says beside it which rows it leaves out
+	const isPageSaid = now.views['audit.page, left out'] !== undefined
+	const said = changed.filter(
+		(view) =>
+			isRefused(now, view) ||
+			saysLacking(before, now, view) ||
+			(isPageSaid && view.startsWith('audit.page')),
 	)
+	const others = changed.filter((view) => !said.includes(view))
+	return said.length > 0 && others.every((view) => now.views[view] === undefined)
 }
-
 interface Met {
 	outcome: Outcome
 	changed: string[]
@@ -82,7 +89,7 @@ async function metBy(before: Look, now: Look): Promise<Met> {
 	if (now.unlock !== undefined)
 		return { outcome: 'said at unlock', changed: [], said: [now.unlock, ...warnings] }
 	if (warnings.length > 0) return { ...all, outcome: 'said at unlock' }
-	if (isSaid(now, changed)) return { ...all, outcome: 'said on reading' }
+	if (isSaid(before, now, changed)) return { ...all, outcome: 'said on reading' }
 	if (problems.length > 0) return { ...all, outcome: 'said by verify only' }
 	if (changed.length === 0) return { ...all, outcome: 'same' }
 	const says = await backupSays(program, pc)
@@ -90,12 +97,15 @@ async function metBy(before: Look, now: Look): Promise<Met> {
 	return { changed, said: [says], outcome: 'said by backup only' }
 }
 put(original)
-const before = await lookAt(program, pc)
-const lastRow = (before.views['audit.page'] as { seq: number }[])[0]?.seq ?? 0
+const whole = await lookAt(program, pc)
+/** The row of this opening itself bears another digest each time. */
+const lastRow = ((whole.views['audit.page'] as { seq: number }[])[0]?.seq ?? 1) - 1
+put(original)
+const before = await lookAt(program, pc, { lastRow })
 for (let round = Number(from); round <= Number(to); round++) {
 	const { bytes, at } = damaged(round)
 	put(bytes)
-	const now = await lookAt(program, pc, lastRow)
+	const now = await lookAt(program, pc, { lastRow })
 	const damage: Damage = { round, at, ...(await metBy(before, now)), faults: now.faults }
 	process.send?.(damage)
 }

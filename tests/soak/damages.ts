@@ -36,8 +36,6 @@ export interface DamageResult {
 	counts: Record<Outcome, number>
 	/** the most answers that one damage changed without keeping the records closed */
 	mostChanged: number
-	/** answers that changed, where only the verification said why */
-	changedBehind: Damage[]
 	/** each one a fault of the program */
 	wrong: Damage[]
 }
@@ -119,7 +117,11 @@ export async function damages(
 	rmSync(everything.pc, { recursive: true, force: true })
 	return resultOf(seed, all, (performance.now() - began) / 1000)
 }
-const isWrong = ({ outcome, faults }: Damage): boolean => outcome === 'silent' || faults.length > 0
+/** What changed is to be said where it is read: that the verification knows of it is not enough. */
+const isWrong = ({ outcome, changed, faults }: Damage): boolean =>
+	outcome === 'silent' ||
+	faults.length > 0 ||
+	(outcome === 'said by verify only' && changed.length > 0)
 function resultOf(seed: number, all: readonly Damage[], seconds: number): DamageResult {
 	const counts = Object.fromEntries(
 		outcomes.map((outcome) => [outcome, 0]),
@@ -132,9 +134,6 @@ function resultOf(seed: number, all: readonly Damage[], seconds: number): Damage
 		perSecond: Math.round((all.length / seconds) * 10) / 10,
 		counts,
 		mostChanged: Math.max(0, ...open.map(({ changed }) => changed.length)),
-		changedBehind: all.filter(
-			({ outcome, changed }) => outcome === 'said by verify only' && changed.length > 0,
-		),
 		wrong: all.filter(isWrong),
 	}
 }

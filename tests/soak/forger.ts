@@ -35,6 +35,9 @@ const headName = 'lastwright.head'
 const evening = '2027-01-21T11:00:00.000Z'
 /** a moment of its own, so that its backup has a name of its own */
 const restoredAt = '2027-01-21T10:00:30.000Z'
+const restoreSeen = { moment: '2027-01-21T10:10:00.000Z' }
+/** everything is looked at after all that was written: the clock gives nothing away */
+const forgedAt = { moment: '2027-01-21T12:00:00.000Z' }
 
 /** What the forger can look up: what stood in the morning and what stands in the evening. */
 interface Bench {
@@ -99,7 +102,7 @@ async function prepare(): Promise<Bench> {
 	const everything = await makeEverything()
 	const { program, pc } = everything
 	const restoreNote = await restoredOnce(everything)
-	await lookAt(program, pc)
+	await lookAt(program, pc, restoreSeen)
 	const kept = join(pc, 'kept.db')
 	linkSync(join(pc, 'records', records), kept)
 	const morning = both(pc)
@@ -158,9 +161,9 @@ async function tryOne(bench: Bench, forgery: Forgery, clean: Look): Promise<Forg
 	const { program, pc } = bench.everything
 	put(bench)
 	forgeIn(bench, forgery)
-	const first = await lookAt(program, pc)
+	const first = await lookAt(program, pc, forgedAt)
 	silence(pc)
-	const second = await lookAt(program, pc)
+	const second = await lookAt(program, pc, forgedAt)
 	const changed = Object.keys(clean.views).filter(
 		(view) =>
 			!view.startsWith('audit') &&
@@ -180,7 +183,7 @@ async function tryOne(bench: Bench, forgery: Forgery, clean: Look): Promise<Forg
 async function rolledBack(bench: Bench, clean: Look): Promise<Forged> {
 	const { program, pc } = bench.everything
 	put({ ...bench, evening: bench.morning })
-	const first = await lookAt(program, pc)
+	const first = await lookAt(program, pc, forgedAt)
 	return {
 		name: 'folder and head outside of it are both put back to the morning',
 		cannotBeFound: 'nothing on this PC knows any more what came later: compare with a backup',
@@ -194,7 +197,7 @@ export async function forger(tell: (text: string) => void = () => {}): Promise<F
 	const bench = await prepare()
 	const { program, pc } = bench.everything
 	put(bench)
-	const clean = await lookAt(program, pc)
+	const clean = await lookAt(program, pc, forgedAt)
 	const results: Forged[] = []
 	for (const forgery of forgeries) {
 		const forged = await tryOne(bench, forgery, clean)

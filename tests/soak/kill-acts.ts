@@ -93,14 +93,15 @@ async function backup({ app, tell }: Work): Promise<void> {
 	tell({ does: 'backup', told: 'did', file })
 }
 /** The newest backup that somebody asked for, in the place of the records. */
-async function restore(work: Work): Promise<void> {
-	const { app, tell } = work
+async function restore({ app, now, tell }: Work): Promise<void> {
 	const { backups } = await app.ask('backups.list')
 	const asked = backups.find((one: { reason: string }) => one.reason === 'asked')
 	if (!asked) return
 	tell({ does: 'restore', told: 'will', file: asked.file })
 	await app.ask('backups.restore', { file: asked.file })
 	tell({ does: 'restore', told: 'did', file: asked.file })
+	// secrets of now open it: this unlock is the one that makes it safe
+	await app.ask('session.unlock', { passphrase: now.passphrase })
 	// what stands now is for whoever opens it next
 	throw new WorkDone()
 }

@@ -67,20 +67,22 @@ async function withKeysThatOpen(
 	}
 	return possible.filter((one) => keys.has(one.recoveryKey))
 }
-/** What the owner decides after a restore: everything as it stands already. */
-async function decideAll({ call, ask }: Opened): Promise<void> {
-	const answer = await call('backups.cameBack')
-	if (!answer.ok) return
-	for (const { restoreId, open, lines } of answer.value.lists) {
-		if (open === 0) continue
+/**
+ * What the owner decides after a restore: everything as it stands already.
+ * @returns whether a list waited for that
+ */
+async function decideAll({ ask }: Opened): Promise<boolean> {
+	const { lists } = await ask('backups.cameBack')
+	for (const { restoreId, lines } of lists) {
 		const decisions = lines
 			.filter((line: { decided?: unknown }) => line.decided === undefined)
 			.map((line: { lineId: string; choices: { choice: string }[] }) => ({
 				lineId: line.lineId,
 				choice: line.choices[0]?.choice,
 			}))
-		await ask('backups.decide', { restoreId, decisions })
+		if (decisions.length > 0) await ask('backups.decide', { restoreId, decisions })
 	}
+	return lists.some(({ open }: { open: number }) => open > 0)
 }
 /** Every file that has the name of a backup is a whole one. */
 function brokenBackups(folder: string): string[] {
@@ -95,17 +97,29 @@ function brokenBackups(folder: string): string[] {
 			}
 		})
 }
-/** What may be said after a restore: it happened. */
-const allowed = /restored|came back|brought back/i
+/** What is said while a list waits, and only then. */
+const held = /^Nothing is sent by itself until the owner has decided/
+/** Warnings before and after the lists were decided: what is in the way then, and no more. */
+async function warningsAround(app: Opened): Promise<string[]> {
+	const warnings = async (): Promise<string[]> => (await app.ask('session.status')).warnings
+	const before = await warnings()
+	const waited = await decideAll(app)
+	const after = await warnings()
+	const isSaid = before.some((text) => held.test(text))
+	return [
+		...before.filter((text) => !held.test(text)),
+		...after.filter((text) => !before.includes(text) || held.test(text)),
+		...(isSaid === waited ? [] : [`a list waits: ${waited}, and it is said: ${isSaid}`]),
+	]
+}
 
 async function lookInto(app: Opened, killed: Killed, model: Model) {
 	const faults: string[] = []
 	const passphrase = await unlocked(app, model.possible)
 	if (passphrase === undefined) return { faults: ['no passphrase opens the records'], possible: [] }
-	const { warnings } = await app.ask('session.status')
-	await decideAll(app)
+	faults.push(...(await warningsAround(app)))
 	const { problems } = await app.ask('audit.verify')
-	faults.push(...warnings.filter((text: string) => !allowed.test(text)), ...problems)
+	faults.push(...problems)
 	const found = await findIn(app, killed)
 	const opened = model.possible.filter((one) => one.passphrase === passphrase)
 	const stands = opened.filter((one) => missing(one, found, killed.cast.due).length === 0)

@@ -26,11 +26,18 @@ const faultsIn = (texts: readonly string[]): string[] => texts.filter((text) => 
 const messageOf = (error: unknown): string =>
 	error instanceof Error ? error.message : String(error)
 
-/** @param lastRow the last row of the trail that counts */
-export async function lookAt(program: Program, pc: string, lastRow?: number): Promise<Look> {
+/**
+ * @param lastRow the last row of the trail that counts
+ * @param moment what the PC's clock shows
+ */
+export async function lookAt(
+	program: Program,
+	pc: string,
+	{ lastRow = Number.MAX_SAFE_INTEGER, moment = lookedAt } = {},
+): Promise<Look> {
 	const look: Look = { warnings: [], views: {}, problems: [], faults: [] }
 	const notes: string[] = []
-	const world = new World(program, lookedAt, join(pc, 'outside'), (text) => notes.push(text))
+	const world = new World(program, moment, join(pc, 'outside'), (text) => notes.push(text))
 	let opened: ReturnType<World['open']>
 	try {
 		opened = world.open(join(pc, 'records'))

@@ -207,8 +207,8 @@ function refuseUnreadHold({ players }: PlayersHere, { openAbout }: Deps, playerI
 		throw new Refusal(`A hold on this record cannot be read. Nothing was destroyed. ${unread}`)
 }
 /** What was destroyed: a line for each player, without the ids. */
-export function register({ store }: Deps): OutputOf<'retention.register'> {
-	return { lines: destroyedLines(store).map(({ recordIds: _, ...line }) => line) }
+export function register({ openAll }: Deps): OutputOf<'retention.register'> {
+	return { lines: openAll('register').records.map(({ value: { recordIds: _, ...line } }) => line) }
 }
 /** What was destroyed, with the ids of all records that went. */
 export const destroyedLines = (store: Store): RegisterLine[] =>

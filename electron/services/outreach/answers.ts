@@ -3,11 +3,9 @@ import type { InputOf, OutputOf } from '../../../shared/contract.ts'
 import { isKind, kindsWhere } from '../../../shared/desk/ledger/ledger.ts'
 import { headsOf, joinFields } from '../../../shared/desk/outreach/heads.ts'
 import { playerSchema } from '../../../shared/engine/visit/visit.ts'
-import type { Store } from '../../store/store.ts'
 import type { Deps } from '../records/deps.ts'
 import type { KeptRecord } from '../records/keep.ts'
 import type { Memory } from '../records/memory.ts'
-import { openerOf } from '../records/open.ts'
 import { Refusal } from '../records/refusal.ts'
 import { openQuestions } from './questions.ts'
 import { joinedOf, versionsAbout } from './versions.ts'
@@ -27,14 +25,14 @@ export function answerQuestion(
 	deps: Deps,
 	{ what, id, playerId, choices }: InputOf<'outreach.answer'>,
 ): OutputOf<'outreach.answer'> {
-	const { store, keepTogether, now } = deps
-	const question = openQuestions(store, playerId === undefined ? [] : [playerId]).find(
+	const { keepTogether, now } = deps
+	const question = openQuestions(deps, playerId === undefined ? [] : [playerId]).find(
 		(open) => open.what === what && open.id === id,
 	)
 	if (!question) throw new Refusal('This question is answered already. Look at the list again.')
 	const chosen = chosenFrom(question, choices)
 	const at = now().toISOString()
-	const { joins, writes } = settle({ store, question, chosen, playerId, at })
+	const { joins, writes } = settle({ deps, question, chosen, playerId, at })
 	const value = { what, of: id, joins, chosen, by: memory.people.acts().name }
 	keepTogether([...writes, { kind: 'answer', at, value, about: playerId }])
 	return {}
@@ -53,7 +51,7 @@ function chosenFrom({ fields }: Question, choices: Record<string, string>): Chos
 	})
 }
 interface Settling {
-	store: Store
+	deps: Deps
 	question: Question
 	chosen: Chosen
 	playerId: string | undefined
@@ -77,9 +75,9 @@ function settle(settling: Settling): Settled {
 	return { joins: asked, writes: [] }
 }
 /** One version of the player's details, with the chosen value of each field. */
-function settleDetails({ store, chosen, at }: Settling, playerId: string): Settled {
-	const line = versionsAbout(store, 'player', playerId)
-	const { value, heads } = joinFields(line, ({ player }) => player, joinedOf(store))
+function settleDetails({ deps, chosen, at }: Settling, playerId: string): Settled {
+	const line = versionsAbout(deps, 'player', playerId)
+	const { value, heads } = joinFields(line, ({ player }) => player, joinedOf(deps))
 	const whole: Record<string, unknown> = { ...value }
 	for (const { field, record } of chosen) {
 		const version = line.find(({ id }) => id === record)
@@ -99,21 +97,22 @@ function settleDetails({ store, chosen, at }: Settling, playerId: string): Settl
 }
 /** Heads of the same place fall with the one that lost; the chosen one stands. */
 function settleConsent(
-	{ store, chosen }: Settling,
+	{ deps, chosen }: Settling,
 	playerId: string,
 	asked: readonly string[],
 ): Settled {
 	const contested = new Set(asked)
 	const stands = chosen[0]?.record
-	const joins = headsOf(versionsAbout(store, 'consent', playerId), joinedOf(store))
+	const joins = headsOf(versionsAbout(deps, 'consent', playerId), joinedOf(deps))
 		.filter(({ id }) => contested.has(id) && id !== stands)
 		.map(({ id }) => id)
 	return { joins, writes: [] }
 }
-function writtenAgain({ store, playerId, at }: Settling, chosen: string): KeptRecord[] {
+function writtenAgain({ deps, playerId, at }: Settling, chosen: string): KeptRecord[] {
+	const { store, openRecord } = deps
 	const { kind } = store.read(chosen)
 	if (!isKind(kind) || !lastCounts.includes(kind)) return []
-	const { value } = openerOf(store).openRecord(kind, chosen)
+	const { value } = openRecord(kind, chosen)
 	const card =
 		playerId === undefined
 			? undefined

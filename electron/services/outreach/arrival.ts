@@ -36,7 +36,7 @@ const installationSchema = z.looseObject({ origin: z.string(), publicKey: z.stri
 export function arrivalOf(memory: Memory, deps: Deps, pack: OpenedPack): Arrival {
 	const { store, now } = deps
 	const { manifest } = pack
-	const log = packLog(store)
+	const log = packLog(deps)
 	const wentOut = log.out.find(({ packId }) => packId === manifest.answers)
 	mustComeHome(store, pack)
 	mustBeAnswered(pack, wentOut)

@@ -1,18 +1,18 @@
 /** Players who came home, and whom of those here they may be. */
 import type { Card } from '../../../shared/contract.ts'
 import type { Carried } from '../../../shared/desk/outreach/carried.ts'
-import type { Store } from '../../store/store.ts'
 import { fullName, likeness } from '../players/names.ts'
+import type { Deps } from '../records/deps.ts'
 import type { Duplicate } from './pack-log.ts'
 import { versionsAbout } from './versions.ts'
 
 /** The last known details of the players whose records came. */
-export function playersOf(store: Store, records: readonly Carried[]): Card[] {
+export function playersOf(deps: Pick<Deps, 'openAbout'>, records: readonly Carried[]): Card[] {
 	const ids = records.flatMap(({ kind, about }) =>
 		kind === 'player' && about !== undefined ? [about] : [],
 	)
 	return [...new Set(ids)].flatMap((playerId) => {
-		const last = versionsAbout(store, 'player', playerId).at(-1)
+		const last = versionsAbout(deps, 'player', playerId).at(-1)
 		if (!last) return []
 		const { givenName, familyName, birthDate, sex } = last.value.player
 		return [{ playerId, givenName, familyName, birthDate, sex, openDraft: false }]

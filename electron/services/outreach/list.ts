@@ -15,13 +15,13 @@ type Listed = OutputOf<'outreach.list'>
 /** Everything about packs, the newest first, with the questions that are open. */
 export function listOutreach(memory: Remembered, deps: Deps): Listed {
 	const { pack } = memory.outreach
-	const { out, merged } = packLog(deps.store)
+	const { out, merged } = packLog(deps)
 	const playerIds = [...new Set(merged.flatMap((value) => value.players))]
 	return {
 		...present({ carries: pack && carried(memory, deps, pack) }),
 		out: out.map((value) => wentOut(value, merged)).reverse(),
 		merged: merged.map((value) => cameHome(memory, value)).reverse(),
-		questions: openQuestions(deps.store, playerIds),
+		questions: openQuestions(deps, playerIds),
 	}
 }
 /** On a laptop: what it carries, and how much was entered on it. */

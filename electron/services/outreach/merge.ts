@@ -92,7 +92,7 @@ interface Brought {
 /** Everything that a merge writes, inside its transaction. */
 function bringHome(arrival: Arrival): Brought {
 	const { memory, deps, pack, log } = arrival
-	const { store, keep, now } = deps
+	const { keep, now } = deps
 	const { manifest, drafts, receipt } = pack
 	const again = log.merged.some(({ packId }) => packId === manifest.packId)
 	const { counts, added, asides, heldBack } = takeRecordsIn(arrival)
@@ -139,7 +139,7 @@ function bringHome(arrival: Arrival): Brought {
 		heldBack,
 		trailRows: value.trailRows ?? 0,
 		notices: [...clockWarnings(pack, now()), ...arrivalNotices(arrival), ...home.notices],
-		questions: openQuestions(store, value.players).length,
+		questions: openQuestions(deps, value.players).length,
 		changes: changes.players,
 		morePlayers: changes.more,
 	}
@@ -158,7 +158,7 @@ const trailRowsOf = (records: readonly Carried[]): number =>
 		.reduce((sum, trail) => sum + trail.rows.length, 0)
 /** The players whose records came, all that are known now, and who of them is new here. */
 function whoCame({ memory: { players }, deps, pack }: Arrival, added: readonly Carried[]) {
-	const came = playersOf(deps.store, [...pack.records, ...added])
+	const came = playersOf(deps, [...pack.records, ...added])
 	const before = [...players.byId].map(([playerId, { card }]) => [playerId, card] as const)
 	const known = new Map<string, Card>([
 		...before,

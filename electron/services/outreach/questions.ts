@@ -15,9 +15,11 @@ import type { Opened } from '../records/open.ts'
 import { joinedOf, versionsAbout } from './versions.ts'
 
 type Question = OutputOf<'outreach.list'>['questions'][number]
+/** What reading versions takes: whoever works is told of those that cannot be read. */
+type Reads = Pick<Deps, 'openAbout' | 'openAll' | 'store'>
 /** Whom a question is about, and what was answered before. */
 interface Asked {
-	store: Store
+	deps: Reads
 	joined: ReadonlySet<string>
 	playerId: string
 	name: string
@@ -33,21 +35,23 @@ const kindWords: Record<string, string> = {
 	visit: 'The amended visit',
 }
 /** The questions about these players and about the clinic. */
-export function openQuestions(store: Store, playerIds: readonly string[]): Question[] {
-	const joined = joinedOf(store)
+export function openQuestions(deps: Reads, playerIds: readonly string[]): Question[] {
+	const { store } = deps
+	const joined = joinedOf(deps)
 	const ofClinic = forksOf(store.load(clinicWide).records, joined)
 	return [
-		...playerIds.flatMap((playerId) => questionsAbout(store, joined, playerId)),
+		...playerIds.flatMap((playerId) => questionsAbout(deps, joined, playerId)),
 		...ofClinic.map((fork) => forkQuestion(store, fork, '')),
 	]
 }
-function questionsAbout(store: Store, joined: ReadonlySet<string>, playerId: string): Question[] {
-	const line = versionsAbout(store, 'player', playerId)
+function questionsAbout(deps: Reads, joined: ReadonlySet<string>, playerId: string): Question[] {
+	const { store } = deps
+	const line = versionsAbout(deps, 'player', playerId)
 	const newest = line.at(-1)
 	const name = newest ? fullName(newest.value.player) : 'a player'
-	const asked = { store, joined, playerId, name }
+	const asked = { deps, joined, playerId, name }
 	const forks = forksOf(
-		[...versionsAbout(store, 'season', playerId), ...versionsAbout(store, 'visit', playerId)],
+		[...versionsAbout(deps, 'season', playerId), ...versionsAbout(deps, 'visit', playerId)],
 		joined,
 	)
 	return [
@@ -69,14 +73,14 @@ const ofSending = new Map([
  */
 export function contestedBlock(
 	{ players, outreach }: Pick<Memory, 'outreach' | 'players'>,
-	{ store }: Pick<Deps, 'store'>,
+	deps: Pick<Deps, 'openAbout'>,
 	playerId: string,
 	role: string,
 ): string | undefined {
 	const concerns = role === 'player' ? ['email', 'birthDate'] : [role, 'birthDate']
 	const open = players.idsOf(playerId).flatMap((id) => {
 		const { questions } = joinFields(
-			versionsAbout(store, 'player', id),
+			versionsAbout(deps, 'player', id),
 			({ player }) => player,
 			outreach.joined,
 		)
@@ -90,7 +94,7 @@ export function contestedBlock(
 	)
 }
 function detailsQuestions(
-	{ store, joined, playerId, name }: Asked,
+	{ deps, joined, playerId, name }: Asked,
 	line: readonly Opened<'player'>[],
 ): Question[] {
 	const { questions } = joinFields(line, ({ player }) => player, joined)
@@ -107,15 +111,15 @@ function detailsQuestions(
 				values: values.map(({ record, at, origin, value }) => ({
 					record,
 					at,
-					place: placeOf(store, origin),
+					place: placeOf(deps.store, origin),
 					shown: shown(value),
 				})),
 			})),
 		},
 	]
 }
-function consentQuestions({ store, joined, playerId, name }: Asked): Question[] {
-	const consents = versionsAbout(store, 'consent', playerId)
+function consentQuestions({ deps, joined, playerId, name }: Asked): Question[] {
+	const consents = versionsAbout(deps, 'consent', playerId)
 	return contestedConsents(consents, joined).map(({ standing, purpose, recipient, records }) => ({
 		what: 'consent',
 		id: standing,
@@ -130,7 +134,7 @@ function consentQuestions({ store, joined, playerId, name }: Asked): Question[] 
 				values: records.map(({ record, at, origin, decision }) => ({
 					record,
 					at,
-					place: placeOf(store, origin),
+					place: placeOf(deps.store, origin),
 					shown: decision,
 				})),
 			},

@@ -5,7 +5,6 @@ import { joinStampedDrafts } from '../../../shared/desk/outreach/drafts.ts'
 import { draftDigest } from '../../../shared/desk/outreach/merge.ts'
 import type { Stamp } from '../../../shared/desk/outreach/stamps.ts'
 import { present } from '../../../shared/engine/plain/present.ts'
-import type { Store } from '../../store/store.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
 import { Refusal } from '../records/refusal.ts'
@@ -72,7 +71,7 @@ export function compareDrafts(
 	)
 	return {
 		savedAt: [first.at, second.at],
-		places: [placeOf(deps.store, first), placeOf(deps.store, second)],
+		places: [placeOf(deps, first), placeOf(deps, second)],
 		differences: paths.map((path) => ({
 			path,
 			first: ofFirst.get(path)?.says ?? '',
@@ -85,8 +84,8 @@ export function compareDrafts(
  * Where a draft was written: the laptop's is one that stands as it came, that was put beside the one
  * here, or that came under a name which no draft here had.
  */
-function placeOf(store: Store, { id, value }: OpenDraft): 'here' | 'away' {
-	const { out, merged } = packLog(store)
+function placeOf(deps: Deps, { id, value }: OpenDraft): 'here' | 'away' {
+	const { out, merged } = packLog(deps)
 	const taken = new Set(merged.flatMap((file) => file.taken))
 	const entries = [...taken].map((entry) => entry.split(' '))
 	const asItCame = taken.has(`${id} ${draftDigest({ value })}`)

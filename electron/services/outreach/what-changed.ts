@@ -26,7 +26,7 @@ export function whatChanged(
 	added: readonly Carried[],
 	drafts: readonly DraftNews[],
 ): { players: PlayerChanges[]; more: number } {
-	const joined = joinedOf(arrival.deps.store)
+	const joined = joinedOf(arrival.deps)
 	const records = Map.groupBy(added, ({ about }) => about)
 	const news = Map.groupBy(drafts, ({ playerId }) => playerId)
 	const ids = new Set([...records.keys(), ...news.keys()])
@@ -55,7 +55,7 @@ function detailsOf(
 	const { memory, deps } = arrival
 	const name = playerName(arrival, playerId) || 'A player'
 	if (!own.some(({ kind }) => kind === 'player')) return { name, lines: [] }
-	const versions = versionsAbout(deps.store, 'player', playerId)
+	const versions = versionsAbout(deps, 'player', playerId)
 	const { value, questions } = joinFields(versions, ({ player }) => player, joined)
 	const after = playerSchema.safeParse(value).data
 	if (!after) return { name, lines: [] }

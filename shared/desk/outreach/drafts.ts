@@ -178,7 +178,7 @@ export function joinStampedDrafts(
 	}
 }
 const none: Entries = { leaves: new Map(), stamps: {} }
-/** The same of two contents of which no more is known. */
+/** The same of two contents of which no more is known. @internal */
 export function joinDraftContents(
 	base: unknown,
 	first: unknown,

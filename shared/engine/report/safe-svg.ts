@@ -71,7 +71,7 @@ function leftOutOf(tag: Tag): string[] {
 	if (isNote(tag.lower)) return []
 	return [tag.name ? `<${tag.name}>` : 'a tag that does not read']
 }
-/** The drawing alone. */
+/** The drawing alone. @internal */
 export const safeSvg = (svg: string): string => drawingOf(svg).svg
 /** Whether every element of a cut-down SVG ends, in the order in which they began. */
 export function isNested(safe: string): boolean {

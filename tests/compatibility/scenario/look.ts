@@ -33,7 +33,7 @@ async function look(program: Program, fixture: string, lookedAt: string, opening
 	const world = new World(program, lookedAt)
 	const opened = await openedFrom(world, fixture, opening)
 	await opened.ask('session.unlock', { passphrase: opening.passphrase })
-	const seen = await viewsOf(opened.call)
+	const seen = await viewsOf(opened.call, { before: lookedAt })
 	opened.close()
 	return seen
 }
