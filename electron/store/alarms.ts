@@ -6,8 +6,15 @@ import { z } from 'zod'
 import type { Keyring } from './keyring.ts'
 
 const setting = 'alarms'
-const alarmsSchema = z.array(z.object({ at: z.string(), says: z.string() }))
+const alarmsSchema = z.array(
+	z.object({ at: z.string(), says: z.string(), of: z.string().optional() }),
+)
 export type Alarm = z.infer<typeof alarmsSchema>[number]
+/**
+ * What was found, in words. The work that goes on makes the same cut read otherwise the next time:
+ * `of` tells what was held against what, so that it is said once.
+ */
+export type Finding = Pick<Alarm, 'says' | 'of'>
 /** So many are kept; the first ones tell most. */
 const mostAlarms = 100
 
@@ -21,14 +28,19 @@ export class Alarms {
 		const bytes = this.#keyring.sealedSetting(setting)
 		return bytes ? alarmsSchema.parse(JSON.parse(Buffer.from(bytes).toString('utf8'))) : []
 	}
-	/** Adds what is new. @returns whether anything was. */
-	add(at: string, says: readonly string[]): boolean {
-		const before = this.open()
-		const known = new Set(before.map((alarm) => alarm.says))
-		const fresh = says.filter((one) => !known.has(one)).map((one) => ({ at, says: one }))
-		if (fresh.length === 0) return false
-		this.#put([...before, ...fresh].slice(0, mostAlarms))
-		return true
+	/** Those of the findings that are not known yet. */
+	fresh(findings: readonly Finding[]): Finding[] {
+		const open = this.open()
+		const said = new Set(open.map(({ says }) => says))
+		const about = new Set(open.flatMap(({ of }) => of ?? []))
+		return findings.filter(({ says, of }) => !said.has(says) && !(of && about.has(of)))
+	}
+	/** Adds what is new. */
+	add(at: string, findings: readonly Finding[]): void {
+		const fresh = this.fresh(findings)
+		if (fresh.length === 0) return
+		const put = fresh.map((one) => ({ at, ...one }))
+		this.#put([...this.open(), ...put].slice(0, mostAlarms))
 	}
 	clear(): void {
 		this.#put([])

@@ -38,13 +38,17 @@ export function settleIn(parts: Parts, { now, records, toPut, isCopyMeant }: Mom
 	const listed = parts.inventory.compare()
 	// a file that was put back with the key open is older than the heads on purpose
 	if (restored?.isTrue) parts.keeper.goBack()
-	const seen = [...listed, ...parts.keeper.differences(restored !== undefined)]
+	const seen = [
+		...listed.map((says) => ({ says })),
+		...parts.keeper.differences(restored !== undefined),
+	]
 	const amiss = restored?.isTrue ? [] : seen
+	const fresh = parts.alarms.fresh(amiss)
 	const isUpgrade = isOfFirstVersions(parts)
 	const said: string[] = []
 	try {
 		parts.database.together(() => {
-			said.push(...mendRoll(parts, amiss))
+			if (amiss.length > 0) said.push(...mendRoll(parts))
 			parts.keeper.begin()
 			for (const slot of toPut) parts.slots.put(slot)
 			parts.keyring.fitMissingBox()
@@ -57,12 +61,11 @@ export function settleIn(parts: Parts, { now, records, toPut, isCopyMeant }: Mom
 		// a full or read-only disk must not keep anyone from reading; a new passphrase must be kept
 		if (!diskTrouble(error) || toPut.length > 0) throw error
 	}
-	const found = new Set([...parts.alarms.open().map(({ says }) => says), ...amiss])
+	const found = new Set([...parts.alarms.open(), ...fresh].map(({ says }) => says))
 	return [...found, ...said, clockWarning(parts, now)].filter(Boolean)
 }
 /** A damaged roll is made anew from the records; only looked for where something is amiss. */
-function mendRoll(parts: Parts, amiss: readonly string[]): string[] {
-	if (amiss.length === 0) return []
+function mendRoll(parts: Parts): string[] {
 	const mended = repairRoll(parts, rollFaults(parts))
 	return mended === 0
 		? []

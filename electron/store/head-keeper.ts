@@ -1,6 +1,7 @@
 /** Holds the records against the heads once the key is there, and keeps the heads up from then on. */
 import { createHmac, hkdfSync, timingSafeEqual } from 'node:crypto'
 import { z } from 'zod'
+import type { Finding } from './alarms.ts'
 import { type AuditChain, missingRows } from './audit-chain.ts'
 import type { Around } from './database.ts'
 import type { Head, HeadState, Heads, ReadHead } from './heads.ts'
@@ -56,12 +57,12 @@ export class HeadKeeper implements Around {
 	 * What the heads say against the records, in words; empty where they agree.
 	 * @param isMoved whether the file was put here from elsewhere: it need not have a head then
 	 */
-	differences(isMoved = false): string[] {
+	differences(isMoved = false): Finding[] {
 		const { keyring, heads } = this.#parts
-		const said = heads
+		const found = heads
 			.read(keyring.opened())
 			.flatMap((one) => (isMoved && !one.head ? [] : this.#differencesOf(one)))
-		return [...new Set(said)]
+		return [...new Map(found.map((one) => [one.says, one])).values()]
 	}
 	/** From now on the heads are kept up, unless one disagrees. */
 	begin(): void {
@@ -77,40 +78,49 @@ export class HeadKeeper implements Around {
 		this.#isCompared = true
 		this.committed()
 	}
-	#differencesOf({ where, isThere, head }: ReadHead): string[] {
+	#differencesOf({ where, isThere, head }: ReadHead): Finding[] {
 		if (head) return this.#against(head)
 		const { chain, roll } = this.#parts
 		const isInside = where === 'beside the records'
 		if (!isInside || roll.count === 0) return []
-		if (chain.firstKeyed === Number.POSITIVE_INFINITY) return this.#againstOldHead(isThere)
-		return [
-			'The second copy of the head is missing or damaged. Open the audit trail and have it ' +
-				'verified.',
-		]
+		if (chain.firstKeyed === Number.POSITIVE_INFINITY)
+			return this.#againstOldHead(isThere).map((says) => ({ says }))
+		const says =
+			'The second copy of the head is missing or damaged. Open the audit trail and have it verified.'
+		return [{ says }]
 	}
-	#against(head: Head): string[] {
-		const { order, roll, chain, inventory } = this.#parts
+	/** What each part of a head says against the records, by the part and the number of the head. */
+	#against(head: Head): Finding[] {
+		const { order, inventory } = this.#parts
 		if (head.recordsId !== order.recordsId)
-			return ['The head belongs to other records: another file was put in the place of these.']
-		const said: string[] = []
-		const { seq, hash } = head.audit
+			return [
+				{ says: 'The head belongs to other records: another file was put in the place of these.' },
+			]
+		const isInventoryOld = head.inventory > inventory.count
+		const parts: [part: string, says: string][] = [
+			['audit', this.#trailAgainst(head)],
+			['roll', this.#rollAgainst(head)],
+			['inventory', isInventoryOld ? 'Drafts and settings are older than they should be.' : ''],
+		]
+		return parts.flatMap(([part, says]) =>
+			says ? [{ says: `${says} ${compareWords}`, of: `${part} ${head.number}` }] : [],
+		)
+	}
+	#trailAgainst({ audit: { seq, hash } }: Head): string {
+		const { chain } = this.#parts
 		const last = chain.last().seq
-		if (seq > last)
-			said.push(`${missingRows(last + 1, seq)} They were cut off at the end. ${compareWords}`)
-		else if (chain.hashAt(seq) !== hash)
-			said.push(
-				`Row ${seq} of the audit trail is not the one whose digest was kept. ${compareWords}`,
-			)
-		if (!this.#isRollKnown(head))
-			said.push(
-				head.rows > roll.count
-					? `${head.rows - roll.count} of ${head.rows} records are gone: the records file is ` +
-							`older than it should be, or its end was cut off. ${compareWords}`
-					: `The list of the records is not as it was written last. ${compareWords}`,
-			)
-		if (head.inventory > inventory.count)
-			said.push(`Drafts and settings are older than they should be. ${compareWords}`)
-		return said
+		if (seq > last) return `${missingRows(last + 1, seq)} They were cut off at the end.`
+		if (chain.hashAt(seq) === hash) return ''
+		return `Row ${seq} of the audit trail is not the one whose digest was kept.`
+	}
+	#rollAgainst(head: Head): string {
+		const { roll } = this.#parts
+		if (this.#isRollKnown(head)) return ''
+		if (head.rows <= roll.count) return 'The list of the records is not as it was written last.'
+		return (
+			`${head.rows - roll.count} of ${head.rows} records are gone: the records file is older than ` +
+			'it should be, or its end was cut off.'
+		)
 	}
 	#isRollKnown({ rows, digest }: Head): boolean {
 		if (this.#parts.roll.digestAfter(rows) === digest) return true

@@ -19,8 +19,9 @@ export class KeyedStore {
 	protected readonly parts: Parts
 	protected readonly files: StoreFiles
 	readonly #clock: () => Date
-	/** What the person should know about the opening, in words. */
+	/** What the person should know about the opening of the files, in words. */
 	readonly notices: string[] = []
+	#found: string[] = []
 	/** whether a copy of the folder is nothing to tell anybody of, as with the demo's */
 	protected isCopyMeant = false
 	constructor(parts: Parts, files: StoreFiles, clock: () => Date) {
@@ -41,6 +42,10 @@ export class KeyedStore {
 	/** All of it or none of it; one inside another belongs to the outer one. */
 	together<T>(work: () => T): T {
 		return this.parts.database.together(work)
+	}
+	/** What the last unlock found, in words; empty while locked. */
+	get found(): readonly string[] {
+		return this.#found
 	}
 	get isSetUp(): boolean {
 		return this.parts.slots.isSetUp
@@ -98,9 +103,10 @@ export class KeyedStore {
 	#settleIn(toPut: readonly Slot[]): void {
 		const { records } = this.files
 		try {
-			this.notices.push(
-				...settleIn(this.parts, { now: this.now(), records, toPut, isCopyMeant: this.isCopyMeant }),
-			)
+			this.#found = settleIn(this.parts, {
+				...{ now: this.now(), records, toPut },
+				isCopyMeant: this.isCopyMeant,
+			})
 		} catch (error) {
 			this.lock()
 			throw inWords(error, this.files.folder)
@@ -145,6 +151,7 @@ export class KeyedStore {
 	 * @param why stands in the audit trail
 	 */
 	settleAlarms(why: string): void {
+		const settled = new Set(this.alarms().map(({ says }) => says))
 		this.together(() => {
 			this.parts.alarms.clear()
 			this.parts.trail.note({
@@ -154,6 +161,7 @@ export class KeyedStore {
 			})
 		})
 		this.parts.keeper.settle()
+		this.#found = this.#found.filter((says) => !settled.has(says))
 	}
 	/** Whether a passphrase is that of a slot. */
 	async isPassphraseOf(slot: string, passphrase: string): Promise<boolean> {
@@ -167,6 +175,7 @@ export class KeyedStore {
 		this.parts.slots.drop(slot)
 	}
 	lock(): void {
+		this.#found = []
 		lockUp(this.parts)
 	}
 }

@@ -37,7 +37,7 @@ export function verifyAll(
 		)
 	const all = [
 		...problems,
-		...keeper.differences(),
+		...alarms.fresh(keeper.differences()).map(({ says }) => says),
 		...alarms.open().map(({ says }) => says),
 		...missing,
 		...recordProblems(parts),

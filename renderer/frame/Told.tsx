@@ -44,8 +44,8 @@ function Note({
 		</Alert>
 	)
 }
-const Way = ({ children }: { children: ReactNode }) => (
-	<Link href={myAccess} sx={{ fontWeight: 600 }}>
+const Way = ({ to = myAccess, children }: { to?: string; children: ReactNode }) => (
+	<Link href={to} sx={{ fontWeight: 600 }}>
 		{children}
 	</Link>
 )
@@ -79,6 +79,12 @@ export function ToldNotes({ told }: { told: Told }) {
 			aria-label="Ways in"
 			sx={{ display: 'grid', gap: 1, mb: 2, '&:empty': { display: 'none' }, displayPrint: 'none' }}
 		>
+			{told.alarms && (
+				<Note>
+					Something is wrong with the records.{' '}
+					<Way to="#/records/audit">Look into it under Audit trail</Way>
+				</Note>
+			)}
 			{told.recoveryKeyUnconfirmed && (
 				<Note>
 					Nobody has confirmed the recovery key yet. Without it a forgotten passphrase cannot be

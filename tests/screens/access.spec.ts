@@ -229,22 +229,35 @@ test.describe('every screen of the open workstation', () => {
 		})
 	})
 })
-test('set-up and the locked screen: axe, focus and targets in every look', async ({ page }) => {
+const locks = async (page: Page) => {
+	await page.getByRole('button', { name: 'Lock' }).press('Enter')
+	await expect(page.getByLabel('Passphrase')).toBeVisible()
+}
+const setsUp = async (page: Page) => {
+	await page.getByLabel('Clinic name').fill('Invented Clinic')
+	await page.getByLabel('Clinician name').fill('A. Example')
+	await page.getByLabel('Registration number').fill('X1')
+	await page.getByLabel('Passphrase', { exact: true }).fill('nine herons over the estuary')
+	await page.getByLabel('Passphrase again').fill('nine herons over the estuary')
+	await page.getByRole('button', { name: 'Set up', exact: true }).press('Enter')
+	await page.getByLabel('I have it on paper').check()
+}
+test('set-up, its recovery key and the locked screen: axe, focus and targets in every look', async ({
+	page,
+}) => {
 	test.setTimeout(180_000)
 	const data = mkdtempSync(join(tmpdir(), 'lastwright-access-'))
 	const [fresh, demo] = [await startHost('--data', data), await startHost('--demo')]
 	const found: string[] = []
 	try {
-		for (const [name, host, lock] of [
-			['set-up', fresh, false],
-			['locked', demo, true],
+		for (const [name, host, then] of [
+			['set-up', fresh, async () => {}],
+			['recovery key', fresh, setsUp],
+			['locked', demo, locks],
 		] as const) {
 			await page.goto(host.url)
 			await expect(page.getByRole('heading', { level: 1 }).first()).toBeVisible()
-			if (lock) {
-				await page.getByRole('button', { name: 'Lock' }).press('Enter')
-				await expect(page.getByLabel('Passphrase')).toBeVisible()
-			}
+			await then(page)
 			for (const look of Object.keys(looks) as Look[]) {
 				await put(page, look)
 				await still(page)

@@ -167,6 +167,7 @@ test.describe('on records of their own', () => {
 		await button(page, 'Lock').click()
 		await unlock(page, owner)
 		await expect(ways(page)).toContainText('5 wrong PINs for Imke Darrow')
+		await shot(page, 'wrong-pins')
 		await button(page, 'Seen').click()
 		await expect(ways(page)).not.toContainText('wrong PINs')
 		await at(page, 'people')
@@ -177,6 +178,7 @@ test.describe('on records of their own', () => {
 				'still read what stands in it.',
 		)
 		expect(await axe(page, 'taking off', true)).toEqual([])
+		await shot(page, 'taking-off')
 		await leaving.getByRole('button', { name: 'Take off' }).click()
 		await expect(page.getByText('Fenna Oduya can no longer unlock.')).toBeVisible()
 		await button(page, 'Change the key of the records').click()

@@ -85,6 +85,7 @@ export class Session {
 			passphraseDue: due.state === 'read' ? due.value[slot] : undefined,
 			recoveryKeyUnconfirmed: (isOwner && this.paper.isUnconfirmed) || undefined,
 			keyChangeDue: (isOwner && this.#isKeyChangeDue()) || undefined,
+			alarms: (isOwner && store.alarms().length > 0) || undefined,
 			failures: isOwner && this.#failures.length > 0 ? [...this.#failures] : undefined,
 		})
 		return Object.keys(told).length > 0 ? told : undefined

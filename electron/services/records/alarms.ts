@@ -5,7 +5,7 @@ import type { Memory } from './memory.ts'
 import { Refusal } from './refusal.ts'
 
 export const listAlarms = ({ store }: Pick<Deps, 'store'>): OutputOf<'audit.alarms'> => ({
-	alarms: store.alarms(),
+	alarms: store.alarms().map(({ at, says }) => ({ at, says })),
 })
 /**
  * Goes on from what is there; the reason stands in the audit trail.

@@ -27,7 +27,7 @@ export function loadMemory(memory: Memory, { store }: Pick<Deps, 'store'>): void
 	joinPlayers(memory, store)
 	holdBack(memory, store)
 	loadPackNote(memory, store)
-	memory.warn(...damaged, ...store.notices)
+	memory.warn(...damaged, ...store.notices, ...store.found)
 	loadDrafts(memory, { store })
 }
 /**

@@ -29,14 +29,17 @@ function TakenOff({ removedAt, leads }: { removedAt: string; leads: boolean }) {
 		</Alert>
 	)
 }
+/** Kinds that are counted in the sentence already, or say nothing to a person. */
+const saidElsewhere: readonly string[] = ['installation', 'player', 'shelf']
+
 function carriedWords({ players, counts, shelf, protocol, newHere }: Carries): string {
 	const kinds = Object.entries(counts)
-		.filter(([kind]) => kind !== 'installation')
+		.filter(([kind]) => !saidElsewhere.includes(kind))
 		.map(([kind, count]) => kindWords(kind, count))
 	return (
-		`${counted(players.length, 'player')}; ${kinds.join(', ')}. Shelf: ${shelf ? 'yes' : 'no'}. ` +
-		`Protocol ${protocol.id}, version ${protocol.version}. Entered here: ` +
-		`${counted(newHere.records, 'record')}, ${counted(newHere.drafts, 'open draft')}.`
+		`${[counted(players.length, 'player'), ...kinds].join(', ')}. Shelf: ${shelf ? 'yes' : 'no'}. ` +
+		`Protocol ${protocol.id}, version ${protocol.version}. ` +
+		`Entered here: ${counted(newHere.records, 'record')}. Open drafts: ${newHere.drafts}.`
 	)
 }
 function Carried({ carries }: { carries: Carries }) {

@@ -42,6 +42,8 @@ const outcomes: Record<Row['outcome'], string> = {
  * has it whole.
  */
 const short = (mark: string) => (/^[0-9a-f]{8}-[0-9a-f-]{27}$/.test(mark) ? mark.slice(0, 8) : mark)
+/** A file, such as a backup, keeps its name. */
+const kindWords = (kind: string) => (/\.\w+$/.test(kind) ? kind : kind.replaceAll('-', ' '))
 function whatOf({ objectRef, playerId, purpose }: Row): ReactNode {
 	const [kind = '', ...rest] = objectRef.split(':')
 	const mark = rest.join(':').trim()
@@ -50,7 +52,7 @@ function whatOf({ objectRef, playerId, purpose }: Row): ReactNode {
 			? mark
 				? `players named like “${mark}”`
 				: 'the list of players'
-			: [kind.replaceAll('-', ' '), short(mark)].filter(Boolean).join(' ')
+			: [kindWords(kind), short(mark)].filter(Boolean).join(' ')
 	const player =
 		playerId && kind !== 'player' ? (
 			<>

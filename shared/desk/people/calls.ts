@@ -15,6 +15,8 @@ const toldSchema = z.strictObject({
 	recoveryKeyUnconfirmed: z.boolean().optional(),
 	/** for the owner: somebody left, and the key of the records could not be changed yet */
 	keyChangeDue: z.boolean().optional(),
+	/** for the owner: something was found wrong with the records, and nobody has looked into it yet */
+	alarms: z.boolean().optional(),
 	/** for the owner: failed tries since the owner last unlocked */
 	failures: z.array(failureSchema).optional(),
 })
