@@ -29,8 +29,8 @@ export type HeadState = Pick<Head, 'recordsId' | 'rows' | 'digest' | 'audit' | '
 
 /** What is known of one of the two files. */
 export interface ReadHead {
-	/** which of the two, in words */
-	where: string
+	/** whether it is the one beside the records, and not the one outside their folder */
+	isInside: boolean
 	/** whether there is such a file at all */
 	isThere: boolean
 	/** undefined where it is missing, damaged or was made with another key */
@@ -62,24 +62,24 @@ function headIn(keys: DataKeys, text: string): Head | undefined {
 const newer = (first: Head, second: Head) => (first.number >= second.number ? first : second)
 
 export class Heads {
-	readonly #files: { where: string; file: HeadFile }[]
+	readonly #files: { isInside: boolean; file: HeadFile }[]
 	#number = 0
 	/** Whether the heads disagree with the records: they are not written over then. */
 	held = false
 	/** @param outside the file outside the folder */
 	constructor(inside: string, outside: string) {
 		this.#files = [
-			{ where: 'beside the records', file: new HeadFile(inside) },
-			{ where: 'outside the folder of the records', file: new HeadFile(outside) },
+			{ isInside: true, file: new HeadFile(inside) },
+			{ isInside: false, file: new HeadFile(outside) },
 		]
 	}
 	/** What the two files say. */
 	read(keys: DataKeys): ReadHead[] {
-		return this.#files.map(({ where, file }) => {
+		return this.#files.map(({ isInside, file }) => {
 			const heads = file.texts().flatMap((text) => headIn(keys, text) ?? [])
 			const head = heads.length > 0 ? heads.reduce(newer) : undefined
 			this.#number = Math.max(this.#number, head?.number ?? 0)
-			return { where, isThere: file.isThere, head }
+			return { isInside, isThere: file.isThere, head }
 		})
 	}
 	/** The number of the newest one, written or read. */

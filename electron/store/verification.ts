@@ -1,4 +1,5 @@
 /** Whether the records are whole: trail, heads, roll, every record, card, draft and setting. */
+import { anchorRecordSchema } from '../../shared/desk/records/store-records.ts'
 import type { OpenRow } from './audit-chain.ts'
 import { isSignedBy } from './author.ts'
 import type { Parts } from './parts.ts'
@@ -111,9 +112,17 @@ function draftProblems({ drafts }: Parts): string[] {
 function unboundProblems({ records }: Parts, destroyed: ReadonlySet<string>): string[] {
 	const anchorId = records.anchorId()
 	if (anchorId === undefined) return []
+	// a damaged anchor is named with the other records
+	const anchor = records.isReadable(anchorId)
+		? anchorRecordSchema.safeParse(records.read(anchorId).value)
+		: undefined
+	if (!anchor?.success)
+		return [
+			'The record that binds the records of the first version cannot be read: whether those were ' +
+				'altered cannot be told. Compare with a backup.',
+		]
 	const now = new Map(records.unboundDigests())
-	const anchor = records.read(anchorId).value as { records: [string, string][] }
-	return anchor.records
+	return anchor.data.records
 		.filter(([id, digest]) => !destroyed.has(id) && now.get(id) !== digest)
 		.map(([id]) =>
 			now.has(id)

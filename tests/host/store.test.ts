@@ -1,4 +1,4 @@
-import { mkdtempSync, readdirSync, readFileSync, statSync } from 'node:fs'
+import { mkdtempSync, readdirSync, readFileSync, rmSync, statSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { DatabaseSync } from 'node:sqlite'
@@ -67,4 +67,27 @@ test('a store of a newer schema is refused in words', () => {
 	db.exec('UPDATE meta SET value = 99')
 	db.close()
 	expect(() => new Store(here, { cost })).toThrow(/newer Lastwright/)
+})
+test('a head that is gone is said, but not where a set-up was cut off before it wrote one', async () => {
+	const [here, outside] = [folder(), folder()]
+	let store = new Store(here, { cost, outside })
+	await store.setUp('correct horse')
+	store.close()
+	const takeHeadsAway = () => {
+		rmSync(join(here, 'lastwright.head'))
+		for (const file of readdirSync(outside)) rmSync(join(outside, file))
+	}
+	takeHeadsAway()
+	store = new Store(here, { cost, outside })
+	await store.unlock('correct horse')
+	expect(store.alarms()).toEqual([])
+	store.saveDraft('a', at, 1)
+	store.close()
+	takeHeadsAway()
+	store = new Store(here, { cost, outside })
+	await store.unlock('correct horse')
+	expect(store.alarms()).toEqual([
+		expect.objectContaining({ says: expect.stringMatching(/copy of the head is missing/) }),
+	])
+	store.close()
 })
