@@ -1,5 +1,5 @@
 /** Whether the records are whole: trail, heads, roll, every record, card, draft and setting. */
-import { anchorRecordSchema } from '../../shared/desk/records/store-records.ts'
+import { readAs } from '../../shared/desk/ledger/ledger.ts'
 import type { OpenRow } from './audit-chain.ts'
 import { isSignedBy } from './author.ts'
 import type { Parts } from './parts.ts'
@@ -108,21 +108,23 @@ function draftProblems({ drafts }: Parts): string[] {
 		}
 	})
 }
+function anchorIn({ version, value }: StoredRecord) {
+	const read = readAs('anchor', version, value)
+	return read.state === 'read' ? read.value : undefined
+}
 /** Records of the first form, as the anchor bound them. */
 function unboundProblems({ records }: Parts, destroyed: ReadonlySet<string>): string[] {
 	const anchorId = records.anchorId()
 	if (anchorId === undefined) return []
 	// a damaged anchor is named with the other records
-	const anchor = records.isReadable(anchorId)
-		? anchorRecordSchema.safeParse(records.read(anchorId).value)
-		: undefined
-	if (!anchor?.success)
+	const anchor = records.isReadable(anchorId) ? anchorIn(records.read(anchorId)) : undefined
+	if (anchor === undefined)
 		return [
 			'The record that binds the records of the first version cannot be read: whether those were ' +
 				'altered cannot be told. Compare with a backup.',
 		]
 	const now = new Map(records.unboundDigests())
-	return anchor.data.records
+	return anchor.records
 		.filter(([id, digest]) => !destroyed.has(id) && now.get(id) !== digest)
 		.map(([id]) =>
 			now.has(id)
