@@ -5,7 +5,7 @@
 import { Box, Button, Collapse } from '@mui/material'
 import { type ReactNode, useId, useState } from 'react'
 import type { Basis as BasisOf, Because, Strength } from '../../shared/engine/protocol/basis.ts'
-import { rounded } from '../../shared/engine/visit/sides.ts'
+import { readingInWords } from '../../shared/engine/words/reading.ts'
 
 export const strengthWords: Record<Strength, string> = {
 	standard: 'published standard',
@@ -17,9 +17,6 @@ export const strengthWords: Record<Strength, string> = {
 	practice: 'common practice',
 	clinic: 'set by this clinic',
 }
-const number = ({ measure, value, unit }: Because) =>
-	`${measure}: ${typeof value === 'number' ? rounded(value, 3) : value}${unit ? ` ${unit}` : ''}`
-
 /** Findings that begin with the name of a feature or a pair begin as a sentence does. */
 export const sentence = { '&::first-letter': { textTransform: 'uppercase' } } as const
 
@@ -35,7 +32,7 @@ export function Basis({ because, basis, head, end }: BasisProps) {
 	const [open, setOpen] = useState(false)
 	const id = useId()
 	const rows: [string, string][] = [
-		['Numbers put in', because.length ? because.map(number).join('; ') : 'none'],
+		['Numbers put in', because.length ? because.map(readingInWords).join('; ') : 'none'],
 		['Rule', basis.rule],
 		['Threshold', basis.threshold ?? 'none; the rule is yes or no'],
 		['Source', basis.source],

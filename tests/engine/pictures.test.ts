@@ -16,15 +16,14 @@ import { elementText } from '../../shared/engine/insert/element-words.ts'
 import type { Basis, Because } from '../../shared/engine/protocol/basis.ts'
 import { bothSides, rounded } from '../../shared/engine/visit/sides.ts'
 import { type Side, visitSchema } from '../../shared/engine/visit/visit.ts'
+import { readingInWords } from '../../shared/engine/words/reading.ts'
 
 const folder = new URL('./pictures/', import.meta.url)
 const names = readdirSync(folder)
 	.filter((name) => name.endsWith('.json'))
 	.sort()
 const reasons = (list: readonly Because[]) => {
-	const numbers = list.map(
-		({ measure, value, unit }) => `${measure} ${value}${unit ? ` ${unit}` : ''}`,
-	)
+	const numbers = list.map(readingInWords)
 	return numbers.length === 0 ? '' : `\n      because ${numbers.join(', ')}`
 }
 const ground = (basis: Basis) => `\n      basis ${basis.source} [${basis.strength}]`

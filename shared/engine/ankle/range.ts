@@ -1,11 +1,12 @@
 /** Range of one ankle: how far it bends, what stops it, and whether its readings fit each other. */
 import type { AnkleSide } from '../findings/assessment.ts'
-import { type Finding, reading, sayFinding } from '../findings/finding.ts'
+import { type Finding, findingOf, reading } from '../findings/finding.ts'
 import { present } from '../plain/present.ts'
 import type { Basis, Because } from '../protocol/basis.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
 import { meanOf, rounded } from '../visit/sides.ts'
 import type { Side, Visit } from '../visit/visit.ts'
+import { state } from '../words/statement.ts'
 import { lungeGeometryDeg } from './pitch.ts'
 
 const frontBlocks = ['front-pinch', 'hard-stop']
@@ -56,34 +57,27 @@ export function ankleSide(visit: Visit, side: Side, protocol: Protocol): AnkleSi
 	return present({ lungeCm, lungeDeg, kneeStraightDeg, kneeBentDeg, band, limitedBy })
 }
 
-const limitWords: Partial<Record<AnkleSide['limitedBy'], string>> = {
-	gastrocnemius: ' The gap between knee bent and knee straight points to the gastrocnemius.',
-	'soleus-or-capsule':
-		' The pattern points to the soleus or the joint capsule, not to the gastrocnemius alone.',
-	'anterior-block':
-		' The end feel points to a block at the front of the ankle: do not stretch into pain, and ' +
-		'consider imaging.',
-}
 const frontEndFeel: Basis = {
 	rule: 'front end feel',
 	source: 'end feel in the clinic: expert opinion and common practice, no source',
 	strength: 'expert',
 }
-const readingNames = [
-	['lungeDeg', 'lunge angle', 'deg'],
-	['lungeCm', 'knee to wall', 'cm'],
-	['kneeStraightDeg', 'knee straight', 'deg'],
-	['kneeBentDeg', 'knee bent', 'deg'],
-] as const
+const readingUnits = {
+	lungeDeg: 'deg',
+	lungeCm: 'cm',
+	kneeStraightDeg: 'deg',
+	kneeBentDeg: 'deg',
+} as const
+const readingFields = ['lungeDeg', 'lungeCm', 'kneeStraightDeg', 'kneeBentDeg'] as const
 
 /** What was read of one ankle, for the reasons of a finding. */
 function readingsOf(visit: Visit, side: Side, ankle: AnkleSide): Because[] {
-	const numbers = readingNames.flatMap(([field, name, unit]) => {
+	const numbers = readingFields.flatMap((field) => {
 		const value = ankle[field]
-		return value === undefined ? [] : [reading(name, value, unit)]
+		return value === undefined ? [] : [reading(field, value, readingUnits[field], side)]
 	})
 	const endFeel = visit.ankles?.[side]?.endFeel
-	return endFeel ? [...numbers, { measure: 'end feel', value: endFeel }] : numbers
+	return endFeel ? [...numbers, { measure: 'endFeel', side, value: endFeel }] : numbers
 }
 function rangeFinding(
 	visit: Visit,
@@ -93,25 +87,17 @@ function rangeFinding(
 ): Finding | undefined {
 	const because = readingsOf(visit, side, ankle)
 	if (ankle.band === 'restricted')
-		return sayFinding({
-			topic: 'ankle',
-			rule: 'restricted',
+		return findingOf(state('ankle.restricted', { side, limitedBy: ankle.limitedBy }), {
 			side,
 			level: 'advise',
-			says:
-				`The ${side} ankle bends less than the cut-off in ` +
-				`use.${limitWords[ankle.limitedBy] ?? ''}`,
 			because,
 			basis: protocol.basis('restricted ankle', bandKey(ankle)),
 		})
 	if (!frontBlocks.includes(visit.ankles?.[side]?.endFeel ?? '')) return undefined
-	const despite = ankle.band === 'adequate' ? ' although its range is adequate' : ''
-	return sayFinding({
-		topic: 'ankle',
-		rule: 'front-end-feel',
+	const rangeIsAdequate = ankle.band === 'adequate'
+	return findingOf(state('ankle.front-end-feel', { side, rangeIsAdequate }), {
 		side,
 		level: 'caution',
-		says: `The ${side} ankle stops at the front${despite}: do not stretch into pain.`,
 		because,
 		basis: frontEndFeel,
 	})
@@ -137,18 +123,12 @@ function pairFinding(
 	if (lungeCm === undefined || lungeDeg === undefined) return undefined
 	const expectedDeg = expectedLungeDeg(visit, side, lungeCm, protocol)
 	if (Math.abs(expectedDeg - lungeDeg) <= protocol.value('ankle.pairToleranceDeg')) return undefined
-	return sayFinding({
-		topic: 'ankle',
-		rule: 'pair',
+	return findingOf(state('ankle.pair', { side, lungeCm, lungeDeg, expectedDeg }), {
 		side,
 		level: 'caution',
-		says:
-			`The ${side} lunge readings do not fit each other: ${rounded(lungeCm, 1)} cm ` +
-			`would be near ${rounded(expectedDeg, 1)} degrees, ${rounded(lungeDeg, 1)} was ` +
-			'entered. Check both.',
 		because: [
 			...readingsOf(visit, side, ankle),
-			reading('angle expected from geometry', expectedDeg, 'deg'),
+			reading('expectedLungeDeg', expectedDeg, 'deg', side),
 		],
 		basis: protocol.basis('plausible pair of lunge readings', 'ankle.pairToleranceDeg'),
 	})

@@ -1,6 +1,8 @@
 /** What the engine says: always a finding with its reasons and basis, never loose text. */
 import type { Basis, Because } from '../protocol/basis.ts'
 import { rounded } from '../visit/sides.ts'
+import type { Side } from '../visit/visit.ts'
+import type { Statement } from '../words/statement.ts'
 
 export type FindingSide = 'left' | 'right' | 'both' | 'none'
 export type Topic =
@@ -15,16 +17,38 @@ export type Topic =
 	| 'season'
 	| 'measure'
 export type Level = 'note' | 'advise' | 'caution' | 'stop'
-export interface Finding {
-	/** Stable id: topic.rule or topic.rule.side */
+export interface Finding
+	extends Pick<Statement, 'says'>,
+		Partial<Pick<Statement, 'code' | 'params'>> {
+	/** Stable id: topic.rule or topic.rule.side, unique in an assessment */
 	id: string
 	topic: Topic
 	side: FindingSide
 	level: Level
-	/** Plain sentence for clinician, player and guardian alike. */
-	says: string
 	because: Because[]
 	basis: Basis
+}
+interface Found {
+	side: FindingSide
+	level: Level
+	because: Because[]
+	basis: Basis
+	/** What tells it from another finding of the same code and side: a pair, an element. */
+	of?: string
+	/** Where the id is older than the rule of ids. */
+	id?: string
+}
+/**
+ * A finding. The code says topic and rule ('ankle.restricted'); the id is code, what it is of and
+ * side. @param statement from `state(code, params)`
+ */
+export function findingOf(
+	statement: Statement,
+	{ side, level, because, basis, of, id }: Found,
+): Finding {
+	const topic = statement.code.split('.')[0] as Topic
+	const own = [statement.code, ...(of === undefined ? [] : [of]), side].join('.')
+	return { id: id ?? own, ...statement, topic, side, level, because, basis }
 }
 /** What a room says: the id is made of topic, rule and side. */
 export function sayFinding({
@@ -35,15 +59,17 @@ export function sayFinding({
 	says,
 	because,
 	basis,
-}: Omit<Finding, 'id'> & { rule: string }): Finding {
+}: Omit<Finding, 'id' | 'code' | 'params'> & { rule: string }): Finding {
 	return { id: `${topic}.${rule}.${side}`, topic, side, level, says, because, basis }
 }
-/** A measured or computed number that a finding rests on, to one decimal for reading. */
-export const reading = (measure: string, value: number, unit: string): Because => ({
-	measure,
-	value: rounded(value, 1),
-	unit,
-})
+/**
+ * A measured or computed number that a finding rests on, to one decimal for reading. @param measure
+ * a measure of the visit by its key, or a name of words/en/readings.ts
+ */
+export const reading = (measure: string, value: number, unit: string, side?: Side): Because =>
+	side === undefined
+		? { measure, value: rounded(value, 1), unit }
+		: { measure, side, value: rounded(value, 1), unit }
 /**
  * How a shown number was worked out: the formula with this player's numbers put in, line by line,
  * in plain text.

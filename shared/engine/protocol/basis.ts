@@ -10,7 +10,11 @@ export type Strength =
 	| 'clinic'
 /** The number or fact a finding rests on. */
 export interface Because {
+	/** A measure of the visit by its key, a condition, or a name of words/en/readings.ts. */
 	measure: string
+	/** The foot or leg it was read on; left out where it has none. */
+	side?: 'left' | 'right' | 'both'
+	/** A number, a term of a list, a day, or what a person typed. */
 	value: number | string
 	unit?: string
 }

@@ -1,0 +1,31 @@
+/**
+ * Every sentence of the rooms in English, by its code. Another language is another folder with the
+ * same codes: `satisfies` on its own index names what it lacks.
+ */
+import { ankleSentences } from './ankle.ts'
+import { footwearSentences } from './footwear.ts'
+import { growthSentences } from './growth.ts'
+import { insertSentences } from './insert.ts'
+import { loadingSentences } from './loading.ts'
+import { matchSentences } from './match.ts'
+import { pairsSentences } from './pairs.ts'
+import { postureSentences } from './posture.ts'
+import { screeningSentences } from './screening.ts'
+import { seasonSentences } from './season.ts'
+import { sizingSentences } from './sizing.ts'
+import { workSentences } from './work.ts'
+
+export const sentences = {
+	...ankleSentences,
+	...footwearSentences,
+	...growthSentences,
+	...insertSentences,
+	...loadingSentences,
+	...matchSentences,
+	...pairsSentences,
+	...postureSentences,
+	...screeningSentences,
+	...seasonSentences,
+	...sizingSentences,
+	...workSentences,
+}

@@ -1,0 +1,62 @@
+/**
+ * What a room states: a code and what it is filled in with. The sentence comes last, for whoever
+ * reads it; nothing in this program decides by a sentence.
+ */
+import { canonicalJson } from '../plain/canonical.ts'
+import { sentences } from './en/sentences.ts'
+import type { Audience, Params, PrivateTopic, Sentence } from './sentence.ts'
+
+export type StatementCode = keyof typeof sentences
+/** What the sentence of a code is filled in with. */
+export type ParamsOf<Code extends StatementCode> =
+	(typeof sentences)[Code] extends Sentence<infer Filling> ? Filling : never
+/** A code, its parameters and, for the clinician's screen and the record, its sentence. */
+export interface Statement {
+	/** Which sentence; one this version does not know may stand in an older record. */
+	code: string
+	/** JSON only; numbers in the unit of their name. */
+	params: Params
+	/** The sentence for the clinician, as it read when it was made. */
+	says: string
+}
+const sentenceOf = (code: string): Sentence<Params> | undefined =>
+	Object.hasOwn(sentences, code)
+		? (sentences as unknown as Readonly<Record<string, Sentence<Params>>>)[code]
+		: undefined
+
+/** States something: the sentence for the clinician is made from the code and its parameters. */
+export function state<Code extends StatementCode>(
+	code: Code,
+	...[params]: ParamsOf<Code> extends Readonly<Record<never, never>>
+		? keyof ParamsOf<Code> extends never
+			? [params?: ParamsOf<Code>]
+			: [params: ParamsOf<Code>]
+		: [params: ParamsOf<Code>]
+): Statement {
+	const filling: Params = params ?? {}
+	return { code, params: filling, says: sentenceOf(code)?.clinician(filling) ?? '' }
+}
+/**
+ * A statement in the words of one reader; undefined where there are none for that reader, so that
+ * it is left out. @param released private topics that this reader may be told of
+ */
+export function spokenTo(
+	audience: Audience,
+	statement: Pick<Statement, 'says'> & Partial<Statement>,
+	released: readonly PrivateTopic[] = [],
+): string | undefined {
+	if (audience === 'clinician') return statement.says
+	const words = statement.code === undefined ? undefined : sentenceOf(statement.code)
+	if (!words || (words.private && !released.includes(words.private))) return undefined
+	const speak = audience === 'guardian' ? (words.guardian ?? words.player) : words[audience]
+	return speak?.(statement.params ?? {})
+}
+/** What is private about a statement. */
+export const privateTopicOf = ({ code }: Statement): PrivateTopic | undefined =>
+	sentenceOf(code)?.private
+/**
+ * One text for one content: what was decided about a statement holds while this stays the same,
+ * however its sentence is worded.
+ */
+export const contentOf = ({ code, params }: Pick<Statement, 'code' | 'params'>): string =>
+	canonicalJson({ code, params })
