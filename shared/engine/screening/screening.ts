@@ -14,11 +14,18 @@ import type { Protocol } from '../protocol/protocol.ts'
 import { ageYears, decimalAgeYears } from '../visit/age.ts'
 import { bothSides, perSide } from '../visit/sides.ts'
 import type { Side, Visit } from '../visit/visit.ts'
+import { state } from '../words/statement.ts'
 import { clotConclusions } from './clot.ts'
-import { type Conclusions, type Screened, screeningFinding } from './conclusions.ts'
+import {
+	type Conclusions,
+	type Screened,
+	type StatedItem,
+	screeningFinding,
+} from './conclusions.ts'
 import { diabeticFootConclusions } from './diabetic-foot.ts'
-import { conditionItems, generalItems } from './general.ts'
+import { answeredYes, conditionItems, generalConclusions } from './general.ts'
 import { injuryConclusions } from './injury.ts'
+import { medicineConclusions } from './medicines.ts'
 import { signConclusions } from './signs/signs.ts'
 
 /**
@@ -31,12 +38,13 @@ export function screening(visit: Visit, protocol: Protocol): ScreeningResult {
 	const diabetes = diabeticFootConclusions(screened)
 	const clot = clotConclusions(screened)
 	const groups: Conclusions[] = [
-		{ items: generalItems(screened), findings: [] },
+		generalConclusions(screened),
 		{ items: conditionItems(screened), findings: [] },
 		injury,
 		signConclusions(screened),
 		diabetes,
 		clot,
+		medicineConclusions(screened),
 	]
 	const items = groups.flatMap((group) => group.items)
 	const action = items.reduce<Action>((highest, item) => worse(highest, item.action), 'proceed')
@@ -89,30 +97,22 @@ function blockersOf(items: readonly ScreeningItem[], side: Side): string[] {
 		.map((item) => item.id)
 }
 /** Whatever asks for somebody else is said as a finding too. */
-const referralFindings = (items: readonly ScreeningItem[]): Finding[] =>
+const referralFindings = (items: readonly StatedItem[]): Finding[] =>
 	items
 		.filter((item) => item.action !== 'proceed')
-		.map(({ id, side, action, says, basis }) =>
-			screeningFinding({
-				id,
-				side,
-				level: levelOf(action),
-				says,
-				because: [{ measure: 'Answer', value: 'yes' }],
-				basis,
-			}),
+		.map(({ id, side, action, code, params, says, basis }) =>
+			screeningFinding(
+				{ code, params, says },
+				{ side, level: levelOf(action), because: answeredYes, basis, id },
+			),
 		)
 /** A screen without a sign is said with what was not asked, and never as a clearance. */
 function nothingRecorded(items: readonly ScreeningItem[]): Finding {
 	const unasked = items.filter((item) => item.state === 'not-asked').length
-	return screeningFinding({
-		id: 'screening.nothing-recorded',
+	return screeningFinding(state('screening.nothing-recorded', { unasked }), {
 		side: 'none',
 		level: 'note',
-		says:
-			`No listed warning sign recorded. This is not a clearance. ${unasked} ` +
-			`${unasked === 1 ? 'question was' : 'questions were'} not asked or not completed.`,
-		because: [{ measure: 'Questions not asked', value: unasked }],
+		because: [{ measure: 'questionsNotAsked', value: unasked }],
 		basis: { rule: 'negative screen', source: 'common practice, no source', strength: 'practice' },
 	})
 }

@@ -65,7 +65,10 @@ export const isoDate = (title: string) => z.iso.date().meta({ title })
 export const text = (title: string, max = 200) => z.string().trim().min(1).max(max).meta({ title })
 /** A question that may be left unasked; `private` where its answer is nobody else's business. */
 export const yesNo = (title: string, more: { private?: PrivateTopic } = {}) =>
-	z.boolean().optional().meta({ title, ...more })
+	z
+		.boolean()
+		.optional()
+		.meta({ title, ...more })
 /** One of a list of kebab-case terms. */
 export function choice<const Terms extends readonly [string, ...string[]]>(
 	title: string,

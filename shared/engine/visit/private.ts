@@ -35,7 +35,6 @@ const asInSchema = (path: string): string => path.replace(/(^|\.)\d+(?=\.|$)/g, 
 /** What is private about the field at a path of the visit ('screening.pregnant'), if anything. */
 export function privateTopicAt(path: string): PrivateTopic | undefined {
 	const plain = asInSchema(path)
-	return privatePaths.find(
-		({ path: here }) => plain === here || plain.startsWith(`${here}.`),
-	)?.topic
+	return privatePaths.find(({ path: here }) => plain === here || plain.startsWith(`${here}.`))
+		?.topic
 }

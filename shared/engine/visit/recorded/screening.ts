@@ -88,9 +88,12 @@ export const generalFlagShape = {
 		'Fluoroquinolone antibiotic (names end in -floxacin), now or in the past months',
 		{ private: 'medication' },
 	),
-	corticosteroidLongTerm: yesNo('Corticosteroid by mouth or drip for long, or in repeated courses', {
-		private: 'medication',
-	}),
+	corticosteroidLongTerm: yesNo(
+		'Corticosteroid by mouth or drip for long, or in repeated courses',
+		{
+			private: 'medication',
+		},
+	),
 	corticosteroidInjection: yesNo(
 		'Corticosteroid injected near a tendon of leg or foot in the past months',
 		{ private: 'medication' },
