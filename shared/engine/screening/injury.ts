@@ -77,12 +77,12 @@ function outcomeOf(part: Part, { side, reading, screened }: InjuryReading): Outc
 		'not-applicable': () =>
 			reading.quiet
 				? {
-						state: 'not-asked',
+						state: 'no',
 						action: 'proceed',
 						statement: state('screening.ottawa-quiet', bars()),
 					}
 				: {
-						state: 'not-asked',
+						state: 'yes',
 						action: 'same-day',
 						statement: state('screening.ottawa-not-applicable', bars()),
 					},
