@@ -39,6 +39,12 @@ describe('fluoroquinolone', () => {
 			blockedBy: { left: ['screening.fluoroquinolone-tendon.left'], right: [] },
 		}),
 	)
+	it('the reason is the recorded tendon, by its side', () =>
+		expect(
+			woman({ fluoroquinolone: true }, condition('achilles-midportion')).findings.find(
+				({ code }) => code === 'screening.fluoroquinolone-tendon',
+			)?.because,
+		).toEqual([{ measure: 'achilles-midportion', side: 'left', value: 'current' }]))
 	it('without it, or with tendon pain long past, nothing of the kind', () => {
 		expect(woman({ fluoroquinolone: false }, condition('achilles-midportion')).action).toBe(
 			'proceed',

@@ -75,7 +75,7 @@ export function AskedInPrivate({ draft, change }: DraftProps) {
 			<Asked
 				heading="Asked in private"
 				says={`${privateWords} Ask where nobody else hears it.`}
-				button="In private I asked them all: the rest are no"
+				button="Asked alone: the rest are no"
 				paths={paths}
 				draft={draft}
 				change={change}

@@ -25,6 +25,8 @@ export type StatedItem = ScreeningItem & Statement
 export interface Conclusions {
 	items: StatedItem[]
 	findings: Finding[]
+	/** What an item rests on where it is not the answers alone, by its id. */
+	because?: Readonly<Record<string, Because[]>>
 }
 
 /** An answer, or whether a rule holds, as the state of an item. */
@@ -35,6 +37,10 @@ export const stateOf = (answer: Tri): ScreeningItem['state'] => {
 /** The id of what is said of a side; without a side, the code by itself. */
 export const sidedId = (code: string, side: FindingSide): string =>
 	side === 'none' ? code : `${code}.${side}`
+/** The sides that are named, each once. */
+export const distinctSides = (found: readonly { side: FindingSide }[]): FindingSide[] => [
+	...new Set(found.map(({ side }) => side)),
+]
 /** The action of a row that holds; that of a minor may be higher. */
 export const actionFor = (
 	row: { action: Action; minorAction?: Action | undefined },

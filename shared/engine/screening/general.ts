@@ -1,13 +1,13 @@
 /** The general questions, one yes or no each, and the conditions recorded in the history. */
-import { recordedConditions } from '../conditions/query.ts'
+import { conditionReading, recordedConditions } from '../conditions/query.ts'
 import type { Action } from '../findings/assessment.ts'
 import { type Statement, state } from '../words/statement.ts'
 import {
 	actionFor,
 	type Conclusions,
+	distinctSides,
 	itemOf,
 	type Screened,
-	type StatedItem,
 	screeningFinding,
 	stateOf,
 } from './conclusions.ts'
@@ -81,15 +81,23 @@ function actionOfFlag(row: FlagRow, { answers, minor }: Screened): Action {
 }
 
 /** The recorded conditions that by themselves call for somebody else: one item a side. */
-export const conditionItems = ({ visit }: Screened): StatedItem[] =>
-	conditionRows.flatMap(({ condition, when, action, source, strength }) => {
-		const sides = new Set(recordedConditions(visit, [condition], { when }).map(({ side }) => side))
-		return [...sides].map((side) =>
-			itemOf(state(`screening.condition-${condition}`), {
+export function conditionConclusions({ visit }: Screened): Conclusions {
+	const found = conditionRows.flatMap(({ condition, when, action, source, strength }) =>
+		distinctSides(recordedConditions(visit, [condition], { when })).map((side) => ({
+			item: itemOf(state(`screening.condition-${condition}`), {
 				side,
 				state: 'yes',
 				action,
 				basis: { rule: 'recorded conditions', source, strength },
 			}),
-		)
-	})
+			because: recordedConditions(visit, [condition], { when })
+				.filter((recorded) => recorded.side === side)
+				.map(conditionReading),
+		})),
+	)
+	return {
+		items: found.map(({ item }) => item),
+		findings: [],
+		because: Object.fromEntries(found.map(({ item, because }) => [item.id, because])),
+	}
+}

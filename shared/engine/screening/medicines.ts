@@ -2,21 +2,27 @@
  * What a medicine makes of something else that was recorded: an answer that alone calls for nobody
  * does so together with a painful tendon, a sore bone, an injury.
  */
-import { recordedConditions } from '../conditions/query.ts'
+import {
+	conditionReading,
+	type RecordedCondition,
+	recordedConditions,
+} from '../conditions/query.ts'
 import type { Action } from '../findings/assessment.ts'
 import type { Finding, FindingSide } from '../findings/finding.ts'
-import type { Basis } from '../protocol/basis.ts'
+import type { Basis, Because } from '../protocol/basis.ts'
 import type { Condition } from '../visit/terms.ts'
 import type { Screening } from '../visit/visit.ts'
 import { type Statement, state } from '../words/statement.ts'
 import { anyOf } from './answers.ts'
 import {
 	type Conclusions,
+	distinctSides,
 	itemOf,
 	type Screened,
 	screeningFinding,
 	sidedId,
 } from './conclusions.ts'
+import { answeredYes } from './general.ts'
 
 const tendonConditions = [
 	'achilles-insertional',
@@ -65,30 +71,44 @@ const hopTest: Basis = {
 	strength: 'practice',
 }
 
-/** Something that holds together with a medicine; nothing of it is listed where it does not. */
-interface Together {
+/** What a medicine makes worse, and where. */
+interface Reason {
 	side: FindingSide
+	because: Because[]
+}
+const reasonOf = (recorded: RecordedCondition): Reason => ({
+	side: recorded.side,
+	because: [conditionReading(recorded)],
+})
+/** One entry a side, with all its reasons. */
+const bySide = (reasons: readonly Reason[]): Reason[] =>
+	distinctSides(reasons).map((side) => ({
+		side,
+		because: reasons.filter((reason) => reason.side === side).flatMap(({ because }) => because),
+	}))
+/** Something that holds together with a medicine; nothing of it is listed where it does not. */
+interface Together extends Reason {
 	action: Action
 	statement: Statement
 	basis: Basis
 }
-const distinct = <Value>(values: readonly Value[]): Value[] => [...new Set(values)]
-
 /** Tendon pain now, by side: from the recorded conditions and the rupture tests. */
-function tendonSides({ visit, answers }: Screened): FindingSide[] {
+function painfulTendons({ visit, answers }: Screened): Reason[] {
 	const { achilles } = answers
 	const tested =
 		achilles && anyOf(achilles.noMovementOnSqueeze, achilles.footDropsKneeBent, achilles.gap)
-	return distinct<FindingSide>([
-		...recordedConditions(visit, tendonConditions).map(({ side }) => side),
-		...(achilles && tested === true ? [achilles.side] : []),
-		...(answers.achillesRuptureSuspected === true ? ['none' as const] : []),
-	])
+	return [
+		...recordedConditions(visit, tendonConditions).map(reasonOf),
+		...(achilles && tested === true ? [{ side: achilles.side, because: answeredYes }] : []),
+		...(answers.achillesRuptureSuspected === true
+			? [{ side: 'none' as const, because: answeredYes }]
+			: []),
+	]
 }
 const withFluoroquinolone = (screened: Screened): Together[] => [
-	...tendonSides(screened).map(
-		(side): Together => ({
-			side,
+	...bySide(painfulTendons(screened)).map(
+		(reason): Together => ({
+			...reason,
 			action: 'same-day',
 			statement: state('screening.fluoroquinolone-tendon'),
 			basis: regulators,
@@ -98,6 +118,7 @@ const withFluoroquinolone = (screened: Screened): Together[] => [
 		? [
 				{
 					side: 'none' as const,
+					because: answeredYes,
 					action: 'letter' as const,
 					statement: state('screening.fluoroquinolone-steroid'),
 					basis: regulators,
@@ -114,6 +135,7 @@ function boneSides({ boneStress, ...answers }: Screening): FindingSide[] {
 const withCorticosteroid = ({ answers }: Screened): Together[] =>
 	boneSides(answers).map((side) => ({
 		side,
+		because: answeredYes,
 		action: 'imaging',
 		statement: state('screening.steroid-bone'),
 		basis: steroidAndBone,
@@ -141,6 +163,7 @@ const withAnticoagulant = (screened: Screened): Together[] => [
 	...freshInjury(screened).map(
 		(side): Together => ({
 			side,
+			because: answeredYes,
 			action: 'same-day',
 			statement: state('screening.anticoagulant-injury'),
 			basis: bleedingInLimb,
@@ -150,6 +173,7 @@ const withAnticoagulant = (screened: Screened): Together[] => [
 		? [
 				{
 					side: 'none' as const,
+					because: answeredYes,
 					action: 'emergency' as const,
 					statement: state('screening.anticoagulant-head'),
 					basis: bleedingInHead,
@@ -162,9 +186,9 @@ interface NailItem extends Together {
 }
 const nailsOnAnticoagulant = ({ visit }: Screened): NailItem[] =>
 	nailAndSkin.flatMap((condition) =>
-		distinct(recordedConditions(visit, [condition]).map(({ side }) => side)).map((side) => ({
+		bySide(recordedConditions(visit, [condition]).map(reasonOf)).map((reason) => ({
+			...reason,
 			condition,
-			side,
 			action: 'letter',
 			statement: state('screening.anticoagulant-nail', { condition }),
 			basis: bleedingAtNail,
@@ -193,17 +217,18 @@ export function medicineConclusions(screened: Screened): Conclusions {
 		...(anticoagulant === true ? withAnticoagulant(screened) : []),
 	]
 	const nails = anticoagulant === true ? nailsOnAnticoagulant(screened) : []
+	const found = [
+		...together.map((one) => ({ ...one, id: sidedId(one.statement.code, one.side) })),
+		...nails.map((one) => ({
+			...one,
+			id: sidedId(`${one.statement.code}.${one.condition}`, one.side),
+		})),
+	]
 	return {
-		items: [
-			...together.map(({ statement, ...item }) => itemOf(statement, { ...item, state: 'yes' })),
-			...nails.map(({ statement, condition, ...item }) =>
-				itemOf(statement, {
-					...item,
-					state: 'yes',
-					id: sidedId(`${statement.code}.${condition}`, item.side),
-				}),
-			),
-		],
+		items: found.map(({ statement, side, basis, action, id }) =>
+			itemOf(statement, { side, basis, action, id, state: 'yes' }),
+		),
 		findings: hopTested(screened),
+		because: Object.fromEntries(found.map(({ id, because }) => [id, because])),
 	}
 }

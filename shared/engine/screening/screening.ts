@@ -23,7 +23,7 @@ import {
 	screeningFinding,
 } from './conclusions.ts'
 import { diabeticFootConclusions } from './diabetic-foot.ts'
-import { answeredYes, conditionItems, generalConclusions } from './general.ts'
+import { answeredYes, conditionConclusions, generalConclusions } from './general.ts'
 import { injuryConclusions } from './injury.ts'
 import { medicineConclusions } from './medicines.ts'
 import { signConclusions } from './signs/signs.ts'
@@ -39,7 +39,7 @@ export function screening(visit: Visit, protocol: Protocol): ScreeningResult {
 	const clot = clotConclusions(screened)
 	const groups: Conclusions[] = [
 		generalConclusions(screened),
-		{ items: conditionItems(screened), findings: [] },
+		conditionConclusions(screened),
 		injury,
 		signConclusions(screened),
 		diabetes,
@@ -47,6 +47,7 @@ export function screening(visit: Visit, protocol: Protocol): ScreeningResult {
 		medicineConclusions(screened),
 	]
 	const items = groups.flatMap((group) => group.items)
+	const because = Object.assign({}, ...groups.map((group) => group.because)) as Reasons
 	const action = items.reduce<Action>((highest, item) => worse(highest, item.action), 'proceed')
 	const blockedBy = perSide((side) => blockersOf(items, side))
 	return present({
@@ -57,7 +58,7 @@ export function screening(visit: Visit, protocol: Protocol): ScreeningResult {
 		blockedBy,
 		findings: [
 			...groups.flatMap((group) => group.findings),
-			...referralFindings(items),
+			...referralFindings(items, because),
 			...(action === 'proceed' ? [nothingRecorded(items)] : []),
 		],
 		diabeticFoot: diabetes.diabeticFoot,
@@ -65,6 +66,7 @@ export function screening(visit: Visit, protocol: Protocol): ScreeningResult {
 	})
 }
 
+type Reasons = NonNullable<Conclusions['because']>
 function screenedOf(visit: Visit, protocol: Protocol): Screened {
 	const { birthDate } = visit.player
 	const years = ageYears(birthDate, visit.visitDate)
@@ -97,13 +99,13 @@ function blockersOf(items: readonly ScreeningItem[], side: Side): string[] {
 		.map((item) => item.id)
 }
 /** Whatever asks for somebody else is said as a finding too. */
-const referralFindings = (items: readonly StatedItem[]): Finding[] =>
+const referralFindings = (items: readonly StatedItem[], because: Reasons): Finding[] =>
 	items
 		.filter((item) => item.action !== 'proceed')
 		.map(({ id, side, action, code, params, says, basis }) =>
 			screeningFinding(
 				{ code, params, says },
-				{ side, level: levelOf(action), because: answeredYes, basis, id },
+				{ side, level: levelOf(action), because: because[id] ?? answeredYes, basis, id },
 			),
 		)
 /** A screen without a sign is said with what was not asked, and never as a clearance. */

@@ -1,12 +1,11 @@
 /** Bone stress, bone pain and lumps, and a limp without a known reason. */
-import { termWords } from '../../../visit/terms.ts'
 import { sentence } from '../../sentence.ts'
-import { amount, listed, number } from '../format.ts'
+import { amount, listed, number, term } from '../format.ts'
 import { noSport } from './no-sport.ts'
 
 /** The bone by its term; left out where none was named. */
 type Bone = { site?: string }
-const at = ({ site }: Bone): string => (site === undefined ? '' : ` (${termWords(site)})`)
+const at = ({ site }: Bone): string => (site === undefined ? '' : ` (${term(site)})`)
 const noReassurance =
 	' This does not say that nothing is wrong: stop and come back if pain stays, worsens, or comes ' +
 	'at night.'
@@ -22,7 +21,7 @@ export type LimpSign =
 	| 'bony-lump'
 /** The signs that hold, where one does. */
 const withSigns = (signs: readonly LimpSign[]): string =>
-	signs.length > 0 ? ` (${listed(signs.map(termWords))})` : ''
+	signs.length > 0 ? ` (${listed(signs.map(term))})` : ''
 
 export const boneSentences = {
 	'screening.bone-stress-hip': sentence({
@@ -94,7 +93,7 @@ export const boneSentences = {
 			'Do not repeat the hop test: ' +
 			(site === undefined
 				? 'there is pain at night or at rest.'
-				: `${termWords(site)} is a high-risk site.`),
+				: `${term(site)} is a high-risk site.`),
 	}),
 	'screening.bone-site': sentence<{ highRisk: number; listed: number }>({
 		clinician: ({ highRisk, listed: all }) =>

@@ -1,6 +1,6 @@
 /** Pregnancy, periods, weight and medicines: each carries the topic that makes it private. */
-import { termWords } from '../../../visit/terms.ts'
 import { sentence } from '../../sentence.ts'
+import { capital, term } from '../format.ts'
 import { noSport } from './no-sport.ts'
 
 const pregnancy = { private: 'pregnancy' } as const
@@ -186,13 +186,13 @@ export const privateSentences = {
 	'screening.anticoagulant-nail': sentence<{ condition: string }>({
 		...medication,
 		clinician: ({ condition }) =>
-			`Anticoagulant with ${termWords(condition)}: no draining or cutting here; write to the doctor ` +
+			`Anticoagulant with ${term(condition)}: no draining or cutting here; write to the doctor ` +
 			'who looks after the medicine.',
 		player: () =>
 			'Do not cut or open the sore spot. With your medicine it can bleed for long. Your doctor ' +
 			'decides who treats it.',
 		doctor: ({ condition }) =>
-			`${termWords(condition)} on an anticoagulant; no sharp treatment was done here, please advise.`,
+			`${capital(term(condition))} on an anticoagulant; no sharp treatment was done here, please advise.`,
 	}),
 	'screening.hop-tested-medicine': sentence({
 		...medication,
