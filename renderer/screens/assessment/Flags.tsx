@@ -10,6 +10,7 @@ import {
 	askedInPrivate,
 	complaints,
 } from '../../../shared/engine/screening/complaints.table.ts'
+import { privateTopicAt } from '../../../shared/engine/visit/private.ts'
 import { readPath, writePath } from '../../parts/draft-path.ts'
 import { FieldRow } from '../../parts/MeasureField.tsx'
 import { AskedInPrivate, AskedOfEveryone } from './FlagsAsked.tsx'
@@ -19,10 +20,15 @@ import type { DraftProps, StepProps } from './stepProps.ts'
 
 const opened = [...new Set(complaints.flatMap((complaint) => complaint.opens))]
 
-/** What another question asks already stands here only where it was answered here. */
-const isAskedHere = ([first = '']: readonly string[], { visit }: DraftProps['draft']): boolean =>
-	!askedElsewhere.includes(first) || readPath(visit, first) !== undefined
-
+/**
+ * What another question asks already, and what does not concern this player, stands here only where
+ * it was answered here.
+ */
+function isAskedHere([first = '']: readonly string[], { visit }: DraftProps['draft']): boolean {
+	if (readPath(visit, first) !== undefined) return true
+	const ofWomenOnly = privateTopicAt(first) === 'periods' && visit.player.sex !== 'female'
+	return !ofWomenOnly && !askedElsewhere.includes(first)
+}
 function Group({ group, draft, change }: { group: QuestionGroup } & DraftProps) {
 	const standing = readPath(draft.visit, group.path) !== undefined
 	const sided = group.sides.length > 0
