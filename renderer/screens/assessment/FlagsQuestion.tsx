@@ -1,5 +1,6 @@
 /** One question of the flags step: a yes or no on a line, or a field in its row. */
 import { Box, Chip, Typography } from '@mui/material'
+import { siteRow } from '../../../shared/engine/screening/site-row.ts'
 import { fieldMeta } from '../../../shared/engine/visit/field-meta.ts'
 import { privateTopicAt } from '../../../shared/engine/visit/private.ts'
 import { visitSchema } from '../../../shared/engine/visit/visit.ts'
@@ -12,6 +13,11 @@ export const privateWords = 'Private: not on pages for guardian, coach or club.'
 const PrivateMark = () => (
 	<Chip size="small" variant="outlined" label="Private" title={privateWords} sx={{ ml: 1 }} />
 )
+/** How the chosen bone is examined. */
+function howToExamine(path: string, { visit }: DraftProps['draft']): string | undefined {
+	const { site } = visit.screening?.boneStress ?? {}
+	return path === 'screening.boneStress.site' ? siteRow(site)?.screen : undefined
+}
 export function Question({
 	paths,
 	draft,
@@ -27,7 +33,7 @@ export function Question({
 				paths={paths}
 				draft={draft}
 				change={change}
-				hint={isPrivate ? privateWords : undefined}
+				hint={isPrivate ? privateWords : howToExamine(first, draft)}
 			/>
 		)
 	return (
