@@ -56,6 +56,13 @@ it('every sentence is whole for every reader who has one', () => {
 			expect(says ?? '', `${code}, ${reader}`).not.toMatch(/undefined|NaN|null|\[object/)
 		}
 })
+it('no sentence clears anyone', () => {
+	for (const { code, words, given } of rows)
+		for (const reader of readers)
+			expect(words[reader]?.(given) ?? '', `${code}, ${reader}`).not.toMatch(
+				/\bcleared\b|\bis clear\b|all clear|no fracture|no clot|ruled out/i,
+			)
+})
 // Kincaid 1975: grade 7 or less; fifteen words a sentence is the house's own limit.
 it('a player of thirteen can read it', () => {
 	let read = 0
