@@ -14,7 +14,7 @@ export const positions = {
 		{ name: 'Defensive midfielder', synonyms: ['holding midfielder', 'defensive midfield', 'holding midfield', 'anchor', 'number six', 'number 6', 'no 6', 'CDM'], roles: [] },
 		{ name: 'Midfielder', synonyms: ['midfield', 'central midfielder', 'centre midfielder', 'center midfielder', 'central midfield', 'centre midfield', 'box to box midfielder', 'CM'], roles: [] },
 		{ name: 'Attacking midfielder', synonyms: ['attacking midfield', 'playmaker', 'number ten', 'number 10', 'no 10', 'CAM'], roles: [] },
-		{ name: 'Wide midfielder', synonyms: ['wide midfield', 'left midfielder', 'right midfielder', 'left midfield', 'right midfield', 'LM', 'RM'], roles: [] },
+		{ name: 'Wide midfielder', synonyms: ['wide midfield', 'wing midfielder', 'left midfielder', 'right midfielder', 'left midfield', 'right midfield', 'LM', 'RM'], roles: ['speed'] },
 		{ name: 'Winger', synonyms: ['wing', 'left wing', 'right wing', 'left winger', 'right winger', 'outside left', 'outside right', 'wide forward', 'LW', 'RW'], roles: ['speed'] },
 		{ name: 'Forward', synonyms: ['attacker', 'second striker', 'inside forward'], roles: [] },
 		{ name: 'Striker', synonyms: ['centre forward', 'center forward', 'number nine', 'number 9', 'no 9', 'ST'], roles: ['speed'] },
