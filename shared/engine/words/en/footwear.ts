@@ -24,7 +24,8 @@ const wishSentences = {
 			`${capital(aFeature(feature))} ${featureIs(feature)} wanted (${ruleList(seekRules)}) and to ` +
 			`be avoided (${ruleList(avoidRules)}): weigh the reasons and decide.`,
 		player: ({ feature }) =>
-			`There are reasons for and against ${featureInWords(feature)}. Your clinician weighs them.`,
+			`One reason asks for ${featureInWords(feature)}. Another speaks against it. Your clinician ` +
+			'weighs them.',
 	}),
 	/** Two features that no boot has at once, both sought. */
 	'footwear.contradiction-of-two': sentence<{
@@ -37,8 +38,8 @@ const wishSentences = {
 			`${capital(aFeature(feature))} (${ruleList(featureRules)}) and ${aFeature(other)} ` +
 			`(${ruleList(otherRules)}) are both wanted: weigh the reasons and decide.`,
 		player: ({ feature, other }) =>
-			`There are reasons for ${featureInWords(feature)} and for ${featureInWords(other)}. Your ` +
-			'clinician weighs them.',
+			`One reason asks for ${featureInWords(feature)}. Another asks for ${featureInWords(other)}. ` +
+			'Your clinician weighs them.',
 	}),
 }
 const rotationSentences = {

@@ -118,8 +118,8 @@ const watchSentences = {
 			`Not broken in: no match before ${amount(minutes, 'minutes')} of training without a sore ` +
 			'spot.',
 		player: ({ minutes }) =>
-			`Train in them for ${amount(minutes, 'minutes')} without a sore spot before you play a ` +
-			'match in them.',
+			`First train in them for ${amount(minutes, 'minutes')}. Play a match in them only if no spot ` +
+			'is sore.',
 		coach: ({ minutes }) =>
 			`New: no match before ${amount(minutes, 'minutes')} of training in them.`,
 	}),

@@ -99,7 +99,7 @@ const padding = {
 		clinician: () =>
 			'Two strips of padding beside the tendon, none over it, or soften the counter at its top ' +
 			'edge.',
-		player: () => 'Put a strip of padding on each side of the heel tendon, and none over it.',
+		player: () => 'Put a strip of padding on each side of the heel tendon. Put none over it.',
 	}),
 	'work.collar-pad.limits': sentence({
 		clinician: () => 'Takes up heel width and pushes the foot forward: check toe room again.',
@@ -124,7 +124,7 @@ const inside = {
 			'Where the liner comes out, change it for one of equal thickness that cushions, or take it ' +
 			'out to make room for the insert.',
 		player: () =>
-			'If the liner comes out, change it for a soft one that is just as thick. Or take it out to ' +
+			'If the liner comes out, change it for a soft one, just as thick. Or take it out to ' +
 			'make room for your insert.',
 	}),
 	'work.liner-swap.limits': sentence({

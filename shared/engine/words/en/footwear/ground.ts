@@ -40,7 +40,8 @@ export const groundSentences = {
 			'Artificial turf (3G): an artificial-ground sole; soft-ground soles are unsuitable and ' +
 			'firm-ground soles only partly suited.',
 		player: () =>
-			'On artificial turf wear artificial-ground boots. Firm-ground boots suit it only partly.',
+			'On 3G turf wear boots made for it. Never wear soft-ground boots there. Firm-ground boots ' +
+			'are second best.',
 		coach: () => 'Artificial turf (3G): artificial-ground boots, no soft-ground boots.',
 	}),
 	'footwear.sand-dressed': sentence({

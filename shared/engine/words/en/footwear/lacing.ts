@@ -53,8 +53,8 @@ export const lacingSentences = {
 			'to the top hole of the other side; the other end ladders through the rest. Pulling the ' +
 			'first end lifts the upper off the toe.',
 		player: () =>
-			'It lifts the boot off your toes. Run one end from the lowest hole at the big toe to the top ' +
-			'hole of the other side. Lace the other end through the rest. Pull the first end.',
+			'It lifts the boot off your toes. Start one end in the lowest hole at the big toe. Run it to ' +
+			'the top hole of the other side. Lace the other end through the rest. Pull the first end.',
 	}),
 	'work.toe-lift.limits': limitsOf(
 		' It does not make up for a boot that is short or shallow.',
