@@ -45,6 +45,7 @@ export function Position(field: FieldProps) {
 				return names.filter((name) => meant.includes(name) || name.toLowerCase().includes(like))
 			}}
 			inputValue={typed}
+			slotProps={{ paper: { variant: 'outlined', elevation: 0 } }}
 			onInputChange={(_event, text, reason) => {
 				if (reason !== 'reset') set(text)
 			}}

@@ -1,5 +1,6 @@
 /** What the footwear room returns: what to look for, the pairs owned, the models of the shelf. */
 import type { Basis, Because } from '../protocol/basis.ts'
+import type { JointName } from '../visit/shelf.ts'
 import type { Feature } from '../visit/terms.ts'
 import type { Statement } from '../words/statement.ts'
 import type { Finding } from './finding.ts'
@@ -20,7 +21,6 @@ export interface MatchReason extends Said {
 	because: Because[]
 	basis: Basis
 }
-export type JointName = 'first metatarsal head' | 'fifth metatarsal head' | 'heel centre'
 /**
  * Distance from a joint to the nearest stud of a sole, mm; every stud's distance is in `eachMm`, in
  * the order of the model's studs.

@@ -1,5 +1,5 @@
 /** What a condition asks of shoe, lacing and changes, read off the tables of the room. */
-import type { JointName } from '../findings/footwear-result.ts'
+import type { JointName } from '../visit/shelf.ts'
 import type { Condition, Feature } from '../visit/terms.ts'
 import { lacingRows } from './lacing.ts'
 import { modificationRows } from './modifications.ts'

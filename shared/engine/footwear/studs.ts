@@ -12,15 +12,10 @@
  * insert; the distance says where to look.
  */
 import { conditionReasons } from '../conditions/query.ts'
-import type {
-	JointName,
-	PostureResult,
-	SizingResult,
-	StudDistance,
-} from '../findings/assessment.ts'
+import type { PostureResult, SizingResult, StudDistance } from '../findings/assessment.ts'
 import type { Because } from '../protocol/basis.ts'
 import type { Protocol } from '../protocol/protocol.ts'
-import type { Model, ShelfSize } from '../visit/shelf.ts'
+import type { JointName, Model, ShelfSize } from '../visit/shelf.ts'
 import { rounded } from '../visit/sides.ts'
 import type { Condition } from '../visit/terms.ts'
 import type { Side, Visit } from '../visit/visit.ts'

@@ -1,6 +1,7 @@
 /** Do its studs stand clear of the joints at risk? */
-import type { JointName, StudDistance } from '../../findings/assessment.ts'
+import type { StudDistance } from '../../findings/assessment.ts'
 import { present } from '../../plain/present.ts'
+import type { JointName } from '../../visit/shelf.ts'
 import { bothSides } from '../../visit/sides.ts'
 import type { Side } from '../../visit/visit.ts'
 import { state } from '../../words/statement.ts'

@@ -79,6 +79,6 @@ const ruleNames: Readonly<Record<string, string>> = {
 	'third-generation': 'artificial turf (3G)',
 }
 /** A rule of the footwear room by name: 'growing heel'. */
-export const ruleName = (rule: string): string => ruleNames[rule] ?? term(rule)
+const ruleName = (rule: string): string => ruleNames[rule] ?? term(rule)
 /** Rules by name, in a row. */
 export const ruleList = (rules: readonly string[]): string => listed(rules.map(ruleName))

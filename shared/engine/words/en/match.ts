@@ -2,7 +2,7 @@
  * What is said of a model of the shelf. For the clinician alone: what the player is to try is what
  * the clinician marks.
  */
-import type { JointName } from '../../findings/footwear-result.ts'
+import type { JointName } from '../../visit/shelf.ts'
 import {
 	type Code,
 	type Feature,
