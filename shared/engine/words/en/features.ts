@@ -1,5 +1,5 @@
 /** Features of a shoe as a clinician names them, with what their number asks of a sentence. */
-import type { Feature } from '../../visit/terms.ts'
+import type { Feature, Sole } from '../../visit/terms.ts'
 import { article, listed, term } from './format.ts'
 
 /** one: a firm counter is; many: short studs are; mass: cushioning is. */
@@ -58,25 +58,50 @@ export function aFeature(feature: Feature): string {
 export const featureIs = (feature: Feature): string =>
 	nounOf(feature).number === 'many' ? 'are' : 'is'
 
+const soles: Record<Sole, string> = {
+	'soft-ground': 'soft-ground sole',
+	'firm-ground': 'firm-ground sole',
+	'artificial-ground': 'artificial-ground sole',
+	turf: 'turf sole',
+	indoor: 'indoor sole',
+	trail: 'trail sole',
+	road: 'road sole',
+}
+/** 'firm-ground sole'. */
+export const soleName = (sole: Sole): string => soles[sole] ?? `${term(sole)} sole`
+
 /** Rules whose id is no name by itself. */
 const ruleNames: Readonly<Record<string, string>> = {
 	acl: 'ACL injury',
+	'ankle-support': 'ankle that needs holding',
+	'anterior-ankle': 'pinch at the front of the ankle',
 	artificial: 'artificial ground',
+	'between-sizes': 'narrow foot with bruised nails',
 	broad: 'broad foot',
-	bunionette: 'bunion of the little toe',
+	'bunionette-stud': 'bunion of the little toe',
+	'calf-history': 'calf trouble before',
+	'calf-lever': 'Achilles or calf',
 	cavus: 'high arch',
 	contest: 'contest position',
+	'dry-hard-sole': 'hard natural ground',
+	'first-joint': 'stiff first joint',
+	'first-ray': 'plantarflexed first ray',
+	'first-ray-mobile': 'mobile first ray',
 	hall: 'hall floor',
+	'hard-counter': 'sore tendon or growing heel',
 	heavy: 'body mass',
 	hypermobile: 'very mobile joints',
 	junior: 'growing player',
+	'kicking-support': 'kicker',
 	narrow: 'narrow foot',
 	pronated: 'flat foot',
 	road: 'road and gym',
 	sensation: 'feet at risk',
 	'shin-knee': 'shin or knee pain',
+	'soft-ground': 'soft natural ground',
+	'speed-position': 'running position',
 	syndesmosis: 'high ankle sprain',
-	'third-generation': 'artificial turf (3G)',
+	'third-generation': '3G turf',
 }
 /** A rule of the footwear room by name: 'growing heel'. */
 const ruleName = (rule: string): string => ruleNames[rule] ?? term(rule)

@@ -13,7 +13,7 @@ import {
 } from '../../visit/terms.ts'
 import type { Side } from '../../visit/visit.ts'
 import { sentence } from '../sentence.ts'
-import { aFeature, featureIs, featureName, ruleList } from './features.ts'
+import { aFeature, featureIs, featureName, ruleList, soleName } from './features.ts'
 import {
 	amount,
 	article,
@@ -115,7 +115,7 @@ const suitsWords = {
 const groundSentences = {
 	'match.sole': sentence<{ sole: Sole; banned: readonly Surface[] }>({
 		clinician: ({ sole, banned }) =>
-			`${capital(article(term(sole)))} sole is unsuitable on every surface played on ` +
+			`${capital(article(soleName(sole)))} is unsuitable on every surface played on ` +
 			`(${terms(banned)}).`,
 	}),
 	'match.sole-part': sentence<{ banned: readonly Surface[] }>({
@@ -123,11 +123,11 @@ const groundSentences = {
 	}),
 	'match.surface': sentence<{ sole: Sole; suits: keyof typeof suitsWords }>({
 		clinician: ({ sole, suits }) =>
-			`${capital(article(term(sole)))} sole is ${suitsWords[suits]} for the surfaces it may be ` +
+			`${capital(article(soleName(sole)))} is ${suitsWords[suits]} for the surfaces it may be ` +
 			'worn on.',
 	}),
 	'match.surface-fit': sentence<{ sole: Sole; suited: readonly Surface[] }>({
-		clinician: ({ sole, suited }) => `Its ${term(sole)} sole suits ${terms(suited)}.`,
+		clinician: ({ sole, suited }) => `Its ${soleName(sole)} suits ${terms(suited)}.`,
 	}),
 }
 /** What can be done about a stud under a joint, and where that ends. */
@@ -279,10 +279,7 @@ export const matchReadings: Readonly<Record<string, string>> = {
 	widerFootMm: 'wider foot',
 	...Object.fromEntries(
 		soles.flatMap((sole) =>
-			surfaces.map((surface) => [
-				`${sole}-on-${surface}`,
-				`${term(sole)} sole on ${term(surface)}`,
-			]),
+			surfaces.map((surface) => [`${sole}-on-${surface}`, `${soleName(sole)} on ${term(surface)}`]),
 		),
 	),
 }

@@ -11,7 +11,7 @@ const verdictSentences = {
 		clinician: ({ hours, lifeHours, lifeShare }) =>
 			`Worn ${amount(hours, 'hours', 0)} of an expected ${number(lifeHours, 0)}: ` +
 			`replace${byMass(lifeShare)}.`,
-		player: () => 'They have been worn for their full life. Get a new pair.',
+		player: () => 'This pair has been worn for its full life. Get a new one.',
 	}),
 	'pairs.not-measured': sentence<{ lacks: 'inside-length' | 'foot-length' }>({
 		clinician: ({ lacks }) =>
@@ -39,7 +39,7 @@ const verdictSentences = {
 	}),
 	'pairs.room': sentence<{ toeRoomMm: number }>({
 		clinician: ({ toeRoomMm }) => `Toe room ${amount(toeRoomMm, 'mm')}.`,
-		player: ({ toeRoomMm }) => `There are ${amount(toeRoomMm, 'mm')} in front of your toes.`,
+		player: ({ toeRoomMm }) => `You have ${amount(toeRoomMm, 'mm')} in front of your toes.`,
 	}),
 }
 /** Replacement signs: common practice, no source. */
@@ -90,13 +90,13 @@ const watchSentences = {
 	'pairs.near-its-end': sentence<{ hours: number; lifeShare: number }>({
 		clinician: ({ hours, lifeShare }) =>
 			`Worn ${amount(hours, 'hours', 0)}: check studs, counter and sole${byMass(lifeShare)}.`,
-		player: () => 'They have been worn a lot. Check the studs, the heel cup and the sole.',
+		player: () => 'This pair has been worn a lot. Check the studs, the heel cup and the sole.',
 	}),
 	'pairs.owned-for': sentence<{ months: number }>({
 		clinician: ({ months }) =>
 			`Owned for ${amount(months, 'months', 0)}: check it as for a worn pair.`,
 		player: ({ months }) =>
-			`You have had them for ${amount(months, 'months', 0)}. Check them for wear.`,
+			`You have had this pair for ${amount(months, 'months', 0)}. Check it for wear.`,
 	}),
 	'pairs.low-offset': sentence<{
 		offsetMm: number
@@ -111,7 +111,7 @@ const watchSentences = {
 				? `: ${amount(raiseMm, 'mm')} of heel raise inside would make it up.`
 				: `; making it up needs ${amount(raiseMm, 'mm')} of heel raise, above the ` +
 					`${amount(limitMm, 'mm')} limit in use.`),
-		player: () => 'Their heel is lower than your ankle asks for.',
+		player: () => 'The heel of this pair is lower than your ankle needs.',
 	}),
 	'pairs.not-broken-in': sentence<{ minutes: number }>({
 		clinician: ({ minutes }) =>
@@ -129,8 +129,8 @@ const watchSentences = {
 			`${earliest === undefined ? '' : ` (as early as ${day(earliest)} if growth is fast)`}: plan ` +
 			'the next pair.',
 		player: ({ on, earliest }) =>
-			`If your feet grow as most do, they will be too short by about ${day(on)}.` +
-			(earliest === undefined ? '' : ` It may be as early as ${day(earliest)}.`),
+			`If your feet grow as most do, get the next pair by ${day(on)}.` +
+			(earliest === undefined ? '' : ` You may need it by ${day(earliest)}.`),
 	}),
 }
 const partSentences = { ...verdictSentences, ...damageSentences, ...watchSentences }
