@@ -20,10 +20,10 @@ export const modificationRows: readonly WorkRow[] = [
 		says: ({ raise }) => state('work.heel-raise', { raiseMm: need(raise, 'the heel raise').mm }),
 		limits: ({ protocol: { value } }) =>
 			state('work.heel-raise.limits', {
-				freeWeeksLeast: value('footwear.raiseFreeWeeksLeast'),
-				freeWeeksMost: value('footwear.raiseFreeWeeksMost'),
-				stepLeastMm: value('footwear.raiseStepLeastMm'),
-				stepMostMm: value('footwear.raiseStepMostMm'),
+				freeWeeksLeast: value('footwear.raiseFreeMinWeeks'),
+				freeWeeksMost: value('footwear.raiseFreeMaxWeeks'),
+				stepLeastMm: value('footwear.raiseStepMinMm'),
+				stepMostMm: value('footwear.raiseStepMaxMm'),
 				stepWeeks: value('footwear.raiseStepWeeks'),
 			}),
 		against: [
