@@ -1,7 +1,10 @@
 /** Changing, dropping or adding an element: nothing is stored until its reason is there. */
 import { Box, Button, TextField } from '@mui/material'
 import { useState } from 'react'
+import type { InsertElement } from '../../../../shared/engine/findings/assessment.ts'
+import { elementAsDecided } from '../../../../shared/engine/insert/decided.ts'
 import { present } from '../../../../shared/engine/plain/present.ts'
+import { aboutOf } from '../../../../shared/engine/visit/decisions.ts'
 import type { Side } from '../../../../shared/engine/visit/visit.ts'
 import { parseNumber } from '../../../parts/parseNumber.ts'
 import type { StepProps } from '../stepProps.ts'
@@ -35,10 +38,12 @@ interface InsertEditorProps extends Pick<StepProps, 'change'>, Editing {
 	side: Side
 	unit: string | undefined
 	value: number | undefined
+	/** What the engine proposes; undefined for an addition. */
+	proposed: InsertElement | undefined
 	done: () => void
 }
 export function InsertEditor(props: InsertEditorProps) {
-	const { side, element, unit, kind, done, change } = props
+	const { side, element, unit, kind, proposed, done, change } = props
 	const [text, setText] = useState(props.value === undefined ? '' : String(props.value))
 	const [says, setSays] = useState('')
 	const [why, setWhy] = useState('')
@@ -50,6 +55,7 @@ export function InsertEditor(props: InsertEditorProps) {
 			why: why.trim(),
 			value: kind === 'drop' ? undefined : value,
 			says: says.trim() || undefined,
+			...(proposed ? aboutOf(elementAsDecided(proposed)) : {}),
 		})
 		change((now) => withElement(now, side, element, decision))
 		done()
