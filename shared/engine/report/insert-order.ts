@@ -10,17 +10,7 @@ import { sideWords } from '../words/en.table.ts'
 import type { Speak } from '../words/speak.ts'
 import { spokenTo } from '../words/statement.ts'
 import { capital, dateWords, shown } from '../words/words.ts'
-import {
-	frame,
-	heading,
-	nameOf,
-	playsOf,
-	say,
-	signature,
-	small,
-	speakOf,
-	statusOf,
-} from './base.ts'
+import { frame, heading, nameOf, playsOf, say, signature, speakOf, statusOf } from './base.ts'
 import type { Clinic } from './clinic.ts'
 import type { Block, LwDocument } from './document.ts'
 import type { ReportInput } from './inputs.ts'
@@ -42,7 +32,7 @@ export const standingInsert = ({
  * Prescription of one player's insert to a laboratory; nothing in it is taken from the other side.
  */
 export function insertOrder(input: ReportInput): LwDocument {
-	const { decisions, clinic } = input
+	const { clinic } = input
 	const standing = standingInsert(input)
 	const t = speakOf(clinic)
 	const notes = new Notes(t)
@@ -62,7 +52,6 @@ export function insertOrder(input: ReportInput): LwDocument {
 			heading(t('order.design')),
 			...bothSides.flatMap((side) => design(standing, side, notes, t)),
 			...toSettle,
-			...(decisions.heelRaiseWhy ? [small(decisions.heelRaiseWhy)] : []),
 			...signature(input, t),
 			...trueSize(input, standing, t),
 			...slip(clinic, t),

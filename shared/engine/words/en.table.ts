@@ -364,6 +364,7 @@ export const sentences = {
 	'order.designCaption': 'Per side. A side is never taken from the other',
 	'order.element': 'Element',
 	'order.where': 'In',
+	'order.how': 'How it is made',
 	'order.notSpecified': 'not specified',
 	'order.none': 'none',
 	'order.decided': 'changed by the prescriber: {why}',

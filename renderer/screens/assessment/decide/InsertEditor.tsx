@@ -21,6 +21,12 @@ const keepWords: Record<EditKind, string> = {
 	drop: 'Drop it',
 	add: 'Add it',
 }
+/** A drop is not told to the laboratory, so neither is its reason. */
+const reasonLabels: Record<EditKind, string> = {
+	change: 'Reason (printed on the insert order)',
+	drop: 'Reason',
+	add: 'Reason (printed on the insert order)',
+}
 const most = 400
 
 /** One number of 0 to 400 in the element's unit; no value where nothing is typed. */
@@ -74,7 +80,7 @@ export function InsertEditor(props: InsertEditorProps) {
 				/>
 			)}
 			{kind !== 'drop' && <ShortWords label="Words (may be left out)" value={says} set={setSays} />}
-			<ShortWords label="Reason" required value={why} set={setWhy} />
+			<ShortWords label={reasonLabels[kind]} required value={why} set={setWhy} />
 			<Button variant="contained" disabled={why.trim() === '' || wrong !== ''} onClick={keep}>
 				{keepWords[kind]}
 			</Button>

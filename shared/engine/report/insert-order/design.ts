@@ -2,7 +2,7 @@
 import type { DecidedElement, DecidedInsert } from '../../insert/decided.ts'
 import { termWords } from '../../visit/terms.ts'
 import type { Side } from '../../visit/visit.ts'
-import { amount } from '../../words/en/format.ts'
+import { amount, number, unitOf } from '../../words/en/format.ts'
 import { elementNames } from '../../words/en/insert-names.ts'
 import { sideWords } from '../../words/en.table.ts'
 import type { Speak } from '../../words/speak.ts'
@@ -58,7 +58,7 @@ function designTable(
 	return {
 		kind: 'table',
 		caption: `${t('order.designCaption')}. ${capital(sideWords[side])}. ${basis}`.trim(),
-		head: [t('order.element'), t(`common.${side}`), t('order.where'), t('common.why')],
+		head: [t('order.element'), t(`common.${side}`), t('order.where'), t('order.how')],
 		rows,
 		widths: [120, 96, 74, '*'],
 	}
@@ -82,16 +82,22 @@ function amountOf({ value, unit, choice }: DecidedElement['element'], t: Speak):
 	const howMuch = value === undefined ? '' : amount(value, unit ?? '')
 	return [howMuch, choice ?? ''].filter(Boolean).join(', ') || t('common.yes')
 }
+/** The prescriber's own words, or how the element is made; why it was changed; its usual amount. */
 function remarkOf({ element, decision }: DecidedElement, t: Speak): string {
 	const { range, value, unit = '' } = element
-	const asProposed = decision === undefined || decision.choice === 'accept'
+	const isChanged = decision !== undefined && decision.choice !== 'accept'
+	const made = decision?.says ?? spokenTo('laboratory', element)?.replace(/\.$/, '')
 	return [
-		asProposed ? t('order.asProposed') : t('order.decided', { why: decision.why ?? '' }),
-		decision?.says ?? spokenTo('laboratory', element)?.replace(/\.$/, '') ?? '',
-		range && value !== undefined
-			? t('order.within', { min: range[0], max: range[1], unit }).trim()
-			: '',
+		made,
+		isChanged && t('order.decided', { why: decision.why ?? '' }),
+		range &&
+			value !== undefined &&
+			t('order.within', {
+				min: number(range[0]),
+				max: number(range[1]),
+				unit: unitOf(range[1], unit),
+			}).trim(),
 	]
-		.filter(Boolean)
+		.filter((remark) => !!remark)
 		.join('; ')
 }

@@ -49,6 +49,9 @@ export function amount(value: number, unit: string, digits = 1): string {
 	const [one, many] = unitWords[unit] ?? [unit, unit]
 	return one === '' ? number(value, digits) : count(value, one, many, digits)
 }
+/** The words of a unit that go with a number: 'degree' or 'degrees'. */
+export const unitOf = (value: number, unit: string): string =>
+	plural(value, ...(unitWords[unit] ?? [unit, unit]))
 const lists = {
 	and: new Intl.ListFormat(locale, { type: 'conjunction' }),
 	or: new Intl.ListFormat(locale, { type: 'disjunction' }),

@@ -52,12 +52,11 @@ const bases = {
 			'Prefabricated first, with the additions below; a custom device only where it does not ' +
 			'fit or does not help.',
 		player: () => 'We start with a ready-made insert and change it to fit you.',
-		laboratory: () => 'Prefabricated, with the additions below.',
+		laboratory: () => 'With the additions below.',
 	}),
 	'insert.shell': sentence<{ thicknessMm: number }>({
 		clinician: ({ thicknessMm }) =>
 			`Polypropylene ${amount(thicknessMm, 'mm')}, by foot posture and body mass.`,
-		laboratory: () => 'Polypropylene.',
 	}),
 	'insert.shell-undecided': sentence<{ unknown: ShellUnknown; limitKg: number }>({
 		clinician: ({ unknown, limitKg }) =>

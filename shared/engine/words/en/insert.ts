@@ -59,7 +59,7 @@ const conflicts = {
 			'trainers only.',
 		laboratory: ({ shellMm, mostMm }) =>
 			`The shell of ${amount(shellMm, 'mm')} is thicker than the ${amount(mostMm, 'mm')} that ` +
-			'boots usually take: ask for another material, or make it for trainers only.',
+			'boots usually take: ask before making.',
 	}),
 	'insert.skive-cup': sentence<{
 		side: Side
