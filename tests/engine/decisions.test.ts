@@ -26,6 +26,7 @@ import {
 	standingLine,
 } from '../../shared/engine/visit/decisions.ts'
 import { visitSchema } from '../../shared/engine/visit/visit.ts'
+import { state } from '../../shared/engine/words/statement.ts'
 import { flat, has, visitWith } from '../published/known-insert.ts'
 
 const stated: DecidedOn = {
@@ -164,6 +165,7 @@ describe('an element of the insert', () => {
 				...noDecisions,
 				insert: { left: [{ element: post.element, ...decision }] },
 			}).insert!.left!,
+			openProtocol(),
 		)
 	const about = aboutOf(elementAsDecided(post))
 	const higher = { ...post, value: 6 }
@@ -206,6 +208,10 @@ describe('an element of the insert', () => {
 		expect(post.params).toEqual({ side: 'left', heelWidthMm: 60, heightMm: 4.2 })
 		const [lower] = decide({ choice: 'change', value: 2, why: 'knee' })
 		expect(lower?.element.params).toEqual({ side: 'left', heelWidthMm: 60, heightMm: 2.1 })
+		// Telfer 2013, about 0.2 degrees of eversion for one of post
+		expect(lower?.element.cautioned).toContainEqual(
+			state('insert.caution-eversion', { changeDeg: -0.4 }),
+		)
 		// an angle that is no post any more has no height
 		const [steep] = decide({ choice: 'change', value: 60, why: 'slip' })
 		expect(steep?.element.params).toEqual({ side: 'left' })

@@ -140,11 +140,15 @@ describe('stops and decisions', () => {
 	})
 	it('changes, drops and additions keep their reason; without one they are refused', () => {
 		const elements = assess(visitWith(painful)).insert.left.elements
-		const decided = withDecisions(elements, [
-			{ element: 'rearfoot-post-medial', choice: 'change', value: 2, why: 'knee' },
-			{ element: 'cover', choice: 'drop', why: 'room' },
-			{ element: 'heel-cushion', choice: 'add', value: 3, says: 'soft heel', why: 'asked for' },
-		])
+		const decided = withDecisions(
+			elements,
+			[
+				{ element: 'rearfoot-post-medial', choice: 'change', value: 2, why: 'knee' },
+				{ element: 'cover', choice: 'drop', why: 'room' },
+				{ element: 'heel-cushion', choice: 'add', value: 3, says: 'soft heel', why: 'asked for' },
+			],
+			protocol,
+		)
 		expect(decided.find((kept) => kept.element.element === 'rearfoot-post-medial')).toMatchObject({
 			element: { value: 2 },
 			proposed: { value: 4 },
@@ -162,9 +166,11 @@ describe('stops and decisions', () => {
 	it('an accepted element is open again where the proposal reads otherwise', () => {
 		const elements = assess(visitWith(painful)).insert.left.elements
 		const post = (about: string) =>
-			withDecisions(elements, [{ element: 'rearfoot-post-medial', choice: 'accept', about }]).find(
-				(decided) => decided.element.element === 'rearfoot-post-medial',
-			)
+			withDecisions(
+				elements,
+				[{ element: 'rearfoot-post-medial', choice: 'accept', about }],
+				protocol,
+			).find((decided) => decided.element.element === 'rearfoot-post-medial')
 		expect(post('medial rearfoot post 4 deg')).toMatchObject({
 			element: { value: 4 },
 			decision: { choice: 'accept' },

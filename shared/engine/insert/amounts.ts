@@ -3,6 +3,7 @@ import type { InsertElement } from '../findings/assessment.ts'
 import { reading } from '../findings/finding.ts'
 import { present } from '../plain/present.ts'
 import type { Because } from '../protocol/basis.ts'
+import type { Protocol } from '../protocol/protocol.ts'
 import { rounded } from '../visit/sides.ts'
 import { type ElementId, elementName } from '../words/en/insert-names.ts'
 import type { Params } from '../words/sentence.ts'
@@ -84,28 +85,33 @@ function postHeight(heelWidthMm: unknown, angleDeg: number): Params {
 	if (typeof heelWidthMm !== 'number' || angleDeg >= steepestPostDeg) return {}
 	return { heelWidthMm, heightMm: rounded(postHeightMm(heelWidthMm, angleDeg), 1) }
 }
-/** An element with another amount: what its sentence works out from the amount follows. */
-export function withAmount(element: InsertElement, value: number | undefined): InsertElement {
+/** An element with another amount: what is worked out from the amount follows. */
+export function withAmount(
+	element: InsertElement,
+	value: number | undefined,
+	protocol: Protocol,
+): InsertElement {
 	if (value === undefined) return element
-	const { code, params = {} } = element
+	const { code, params = {}, cautioned = [] } = element
 	const made = { ...element, value }
-	if (code === 'insert.rearfoot-post-medial' || code === 'insert.rearfoot-post-lateral')
-		return {
-			...made,
-			...stateOf(code, { side: params.side, ...postHeight(params.heelWidthMm, value) }),
-		}
-	return made
+	if (code !== 'insert.rearfoot-post-medial' && code !== 'insert.rearfoot-post-lateral') return made
+	const cautions = cautioned.map((caution) =>
+		caution.code === 'insert.caution-eversion' ? eversion(value, protocol) : caution,
+	)
+	return {
+		...made,
+		...stateOf(code, { side: params.side, ...postHeight(params.heelWidthMm, value) }),
+		...cautionsOf(cautions),
+	}
 }
+const eversion = (postDeg: number, protocol: Protocol): Statement =>
+	state('insert.caution-eversion', { changeDeg: rounded(eversionChangeDeg(postDeg, protocol), 1) })
 function restingOnHeelWidth(made: InsertElement, { side, heelWidthMm }: InsertFacts) {
 	if (heelWidthMm === undefined) return made
 	return { ...made, because: [...made.because, reading('heelWidthMm', heelWidthMm, 'mm', side)] }
 }
 function medialPost(made: InsertElement, facts: InsertFacts): InsertElement {
-	const changeDeg = rounded(eversionChangeDeg(made.value ?? 0, facts.protocol), 1)
-	return withCaution(
-		restingOnHeelWidth(made, facts),
-		state('insert.caution-eversion', { changeDeg }),
-	)
+	return withCaution(restingOnHeelWidth(made, facts), eversion(made.value ?? 0, facts.protocol))
 }
 /** The dome's edge lies behind the heads. */
 function domeParams({ protocol, side, ballLengthMm }: InsertFacts): Params {

@@ -102,7 +102,7 @@ export function decidedInsert(
 	const decided = perSide((side) =>
 		result[side].state === 'stopped'
 			? []
-			: withDecisions(result[side].elements, decisions.insert?.[side] ?? []),
+			: withDecisions(result[side].elements, decisions.insert?.[side] ?? [], protocol),
 	)
 	const isDropped = (side: Side, element: string) =>
 		result[side].elements.some((proposed) => proposed.element === element) &&
@@ -201,27 +201,36 @@ function cupTooShallow(
 export function withDecisions(
 	elements: readonly InsertElement[],
 	decisions: readonly InsertDecision[],
+	protocol: Protocol,
 ): DecidedElement[] {
-	const kept = elements.flatMap((element) => decidedOf(element, decisions))
+	const kept = elements.flatMap((element) => decidedOf(element, decisions, protocol))
 	const added = decisions
 		.filter(
 			({ choice, element: name }) =>
 				choice === 'add' && !kept.some(({ element }) => element.element === name),
 		)
-		.map((decision) => ({ decision, element: addedBy(decision) }))
+		.map((decision) => ({ decision, element: addedBy(decision, protocol) }))
 	return [...kept, ...added]
 }
 /** With the clinician's words in place of the sentence, or with its figures as changed. */
-function changedBy(decision: InsertDecision, element: InsertElement): InsertElement {
+function changedBy(
+	decision: InsertDecision,
+	element: InsertElement,
+	protocol: Protocol,
+): InsertElement {
 	const { value, option, says } = decision
 	const { code, params, ...changed } = present({
-		...withAmount(element, value),
+		...withAmount(element, value, protocol),
 		choice: option ?? element.choice,
 	})
 	return says === undefined ? present({ ...changed, code, params }) : { ...changed, says }
 }
 /** Nothing where it was dropped; without its decision where that was about another proposal. */
-function decidedOf(element: InsertElement, decisions: readonly InsertDecision[]): DecidedElement[] {
+function decidedOf(
+	element: InsertElement,
+	decisions: readonly InsertDecision[],
+	protocol: Protocol,
+): DecidedElement[] {
 	const decision = decisions.findLast(
 		({ choice, element: name }) => name === element.element && choice !== 'add',
 	)
@@ -230,21 +239,25 @@ function decidedOf(element: InsertElement, decisions: readonly InsertDecision[])
 	if (choice === 'drop') return []
 	const isOther = isAboutOther(decision, elementAsDecided(element))
 	if (choice === 'change') {
-		const changed = { element: changedBy(decision, element), decision, proposed: element }
+		const changed = { element: changedBy(decision, element, protocol), decision, proposed: element }
 		return [isOther ? { ...changed, overtaken: true } : changed]
 	}
 	return isOther ? [{ element }] : [{ element, decision }]
 }
-const addedBy = (decision: InsertDecision): InsertElement =>
-	changedBy(decision, {
-		element: decision.element,
-		where: 'both',
-		says: decision.says ?? '',
-		because: [{ measure: 'addedBy', value: decision.why ?? '' }],
-		basis: {
-			rule: 'added by the clinician',
-			source: decision.why ?? '',
-			strength: 'clinic',
+const addedBy = (decision: InsertDecision, protocol: Protocol): InsertElement =>
+	changedBy(
+		decision,
+		{
+			element: decision.element,
+			where: 'both',
+			says: decision.says ?? '',
+			because: [{ measure: 'addedBy', value: decision.why ?? '' }],
+			basis: {
+				rule: 'added by the clinician',
+				source: decision.why ?? '',
+				strength: 'clinic',
+			},
+			cautions: [],
 		},
-		cautions: [],
-	})
+		protocol,
+	)

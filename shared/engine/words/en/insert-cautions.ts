@@ -62,7 +62,9 @@ export const cautionSentences = {
 	}),
 	'insert.caution-rigid-midfoot': sentence({ clinician: () => 'Not for a rigid midfoot.' }),
 	'insert.caution-eversion': sentence<{ changeDeg: number }>({
-		clinician: ({ changeDeg }) => `Expected change of eversion about ${amount(changeDeg, 'deg')}.`,
+		clinician: ({ changeDeg }) =>
+			`Expected change: about ${amount(Math.abs(changeDeg), 'deg')} ` +
+			`${changeDeg > 0 ? 'more' : 'less'} eversion.`,
 	}),
 	'insert.caution-skive-cup': sentence<{ cupMm: number; bootMm: number }>({
 		clinician: ({ cupMm, bootMm }) =>
