@@ -5,6 +5,7 @@ import { asksOfInsert } from '../../shared/engine/insert/elements/asks.ts'
 import { elementRows } from '../../shared/engine/insert/elements/elements.ts'
 import { cautionOf } from '../../shared/engine/insert/said.ts'
 import { openProtocol } from '../../shared/engine/protocol/protocol.ts'
+import { countsOf, fleschKincaid } from '../../shared/engine/report/readability.ts'
 import { conditions } from '../../shared/engine/visit/terms.ts'
 import { insertSentences } from '../../shared/engine/words/en/insert.ts'
 import { elementNames } from '../../shared/engine/words/en/insert-names.ts'
@@ -54,6 +55,33 @@ describe('words of the insert', () => {
 			for (const statement of said)
 				for (const reader of ['clinician', 'player', 'doctor', 'laboratory'] as Audience[])
 					expect(spokenTo(reader, statement) ?? '', condition).not.toMatch(gaps)
+		}
+	})
+	// Kincaid 1975, as in the trade file on documents: a player of 13 reads grade 7
+	it('the player reads short sentences of grade 7 at most', () => {
+		for (const condition of conditions) {
+			const { insert } = assess(
+				visitWith({
+					posture: { left: { fpi6: flat, firstRay: 'plantarflexed' } },
+					conditions: [has(condition), has('flexible-flatfoot-pain')],
+					body: {
+						massKg: 70,
+						legLengthDifferenceMm: 20,
+						shorterLeg: 'left',
+						legLengthSymptoms: true,
+					},
+				}),
+			)
+			const told = [
+				...insert.left.elements.flatMap((element) => [element, ...(element.cautioned ?? [])]),
+				...insert.wearIn,
+				...insert.findings,
+			].flatMap((statement) => spokenTo('player', statement) ?? [])
+			for (const words of told) {
+				const counts = countsOf(words)!
+				expect(fleschKincaid(counts), words).toBeLessThanOrEqual(7)
+				expect(counts.words / counts.sentences, words).toBeLessThanOrEqual(15)
+			}
 		}
 	})
 	it('the maker is told neither conditions nor what stops an insert', () => {
