@@ -118,7 +118,7 @@ function shellOf(facts: InsertFacts, add: Add): Base {
 		}
 	}
 	const because: Because[] = [
-		...(fpi === undefined ? [] : [{ measure: 'fpi6', side, value: fpi }]),
+		...(fpi === undefined ? [] : [{ measure: 'footPostureIndex', side, value: fpi }]),
 		...(massKg === undefined ? [] : [reading('massKg', massKg, 'kg')]),
 	]
 	return {

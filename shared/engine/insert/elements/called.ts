@@ -9,7 +9,7 @@ function readingReason(facts: InsertFacts, { measure, is }: Reading): Because[] 
 	const term = facts[measure]
 	if (term === undefined || !is.includes(term)) return []
 	return measure === 'fpiBand'
-		? [{ measure: 'fpi6', side: facts.side, value: facts.fpi ?? term }]
+		? [{ measure: 'footPostureIndex', side: facts.side, value: facts.fpi ?? term }]
 		: [{ measure, side: facts.side, value: term }]
 }
 const readReasons = (facts: InsertFacts, readings: readonly Reading[] = []): Because[] =>
