@@ -1,9 +1,14 @@
-/** The insert order tells the laboratory what it needs to make the insert, and nothing else. */
+/** What is told of the insert: to the laboratory what it makes, to the player how it is worn. */
 import { describe, expect, it } from 'vitest'
 import { assess } from '../../shared/engine/assess.ts'
 import type { LwDocument } from '../../shared/engine/report/document.ts'
 import { insertOrder } from '../../shared/engine/report/insert-order.ts'
-import { type Decisions, noDecisions } from '../../shared/engine/visit/decisions.ts'
+import { playerReport } from '../../shared/engine/report/player.ts'
+import {
+	type Decisions,
+	decisionsSchema,
+	noDecisions,
+} from '../../shared/engine/visit/decisions.ts'
 import type { Visit } from '../../shared/engine/visit/visit.ts'
 import { spokenTo, state } from '../../shared/engine/words/statement.ts'
 import { clinic } from '../demo.ts'
@@ -21,6 +26,34 @@ const orderOf = (visit: Visit, decisions: Decisions = noDecisions): LwDocument =
 const textOf = (order: LwDocument) => JSON.stringify(order.blocks)
 /** As a table cell ends: without its full stop. */
 const bare = (words: string) => words.replace(/\.$/, '')
+
+describe('the insert on the player’s page', () => {
+	const visit = visitWith({ conditions: [has('metatarsalgia')], body: { massKg: 70 } })
+	const { elements } = assess(visit).insert.left
+	const page = (left: object[]) =>
+		playerReport({
+			visit,
+			assessment: assess(visit),
+			decisions: decisionsSchema.parse({ ...noDecisions, insert: { left } }),
+			clinic,
+			signedAt: undefined,
+			draft: true,
+		}).blocks.flatMap((block) => (block.kind === 'list' ? block.items : []))
+	const { wearIn } = assess(visit).insert
+	const steps = wearIn.map((step) => spokenTo('player', step))
+	const dome = elements.find(({ element }) => element === 'metatarsal-dome')!
+	it('stands once it is decided: what it is for, how to wear it in, when to take it out', () => {
+		const told = page([{ element: 'metatarsal-dome', choice: 'accept' }])
+		expect(told).toEqual(expect.arrayContaining(steps))
+		expect(told.join()).toContain(spokenTo('player', dome))
+		expect(told.join()).not.toContain(dome.says)
+	})
+	it('is not there as a mere proposal, nor where all of it was dropped', () => {
+		expect(page([])).not.toEqual(expect.arrayContaining(steps))
+		const dropped = elements.map(({ element }) => ({ element, choice: 'drop', why: 'room' }))
+		expect(page(dropped)).not.toEqual(expect.arrayContaining(steps))
+	})
+})
 
 describe('the insert order', () => {
 	const visit = visitWith({

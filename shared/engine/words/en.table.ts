@@ -118,6 +118,8 @@ export const sentences = {
 	'player.pullApart': 'Two reasons pull apart here: {says}',
 	'player.toTry': 'Models to try',
 	'player.toTryHow': 'Try them on with your socks, and your insert if you wear one. Keep the pair that feels right.',
+	'player.insert': 'Your insert',
+	'player.insertWearIn': 'How to wear it in',
 	'player.work': 'Changes to the boot and lacing',
 	'player.raise': 'Heel raise',
 	'player.raiseBoth': '{mm} mm in both shoes',
