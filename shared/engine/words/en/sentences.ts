@@ -12,6 +12,7 @@ import { pairsSentences } from './pairs.ts'
 import { postureSentences } from './posture.ts'
 import { screeningSentences } from './screening.ts'
 import { seasonSentences } from './season.ts'
+import { signingSentences } from './signing.ts'
 import { sizingSentences } from './sizing.ts'
 import { workSentences } from './work.ts'
 
@@ -26,6 +27,7 @@ export const sentences = {
 	...postureSentences,
 	...screeningSentences,
 	...seasonSentences,
+	...signingSentences,
 	...sizingSentences,
 	...workSentences,
 }
