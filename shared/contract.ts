@@ -43,4 +43,11 @@ export type OutputOf<Name extends CallName> = z.output<Contract[Name]['output']>
 /** Every answer crosses as one of these; a refusal is words for the person, never a stack. */
 export type Answer<Value> =
 	| { ok: true; value: Value }
-	| { ok: false; message: string; problems?: { path: string; message: string }[] }
+	| {
+			ok: false
+			message: string
+			/** what the message says, where it is stated by a code */
+			code?: string
+			params?: Readonly<Record<string, unknown>>
+			problems?: { path: string; message: string; code?: string }[]
+	  }

@@ -25,6 +25,7 @@ export function refusalOf(error: unknown, note: (text: string) => void): Refused
 		return {
 			ok: false,
 			message: error.message,
+			...(error.said && { code: error.said.code, params: error.said.params }),
 			...(error.problems && { problems: error.problems }),
 		}
 	if (error instanceof Said || error instanceof FolderTaken || error instanceof WritesHeld)

@@ -1,14 +1,14 @@
 /** A season planned in a thread of its own, watched and cancelled meanwhile. */
 import type { InputOf, OutputOf } from '../../../shared/contract.ts'
-import { dayInWords } from '../../../shared/engine/plain/days.ts'
 import type { ProtocolFile } from '../../../shared/engine/protocol/protocol.ts'
 import { insertDecided } from '../../../shared/engine/report/decided.ts'
 import { planDifference } from '../../../shared/engine/season/difference.ts'
 import { keepPast } from '../../../shared/engine/season/past.ts'
 import type { Plan } from '../../../shared/engine/season/plan-file.ts'
 import type { Season } from '../../../shared/engine/visit/visit.ts'
+import { StatedError } from '../../../shared/engine/words/stated.ts'
+import { state } from '../../../shared/engine/words/statement.ts'
 import { planSeason } from '../../solver/plan.ts'
-import { SolveCancelled } from '../../solver/solve.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
 import { Refusal } from '../records/refusal.ts'
@@ -20,19 +20,11 @@ function checkBasis(basis: Basis, protocol: ProtocolFile): void {
 	const blocked = stopped(basis, protocol)
 	if (blocked !== undefined) throw new Refusal(blocked)
 	if (basis.visit.footwear?.some((pair) => pair.sole !== undefined)) return
-	throw new Refusal(
-		`No pair with its sole is recorded on ${dayInWords(basis.visit.visitDate)}. Enter the ` +
-			'pairs in the assessment, each with its sole, then plan.',
-	)
+	throw new Refusal(state('season.no-sole-recorded', { visitDate: basis.visit.visitDate }))
 }
-/** What went wrong, in words a person can act on; other errors go on as they are. */
-function refusalOf(error: unknown): unknown {
-	if (error instanceof SolveCancelled) return new Refusal(error.message)
-	const told =
-		error instanceof Error &&
-		/^The (season could not be planned|plan breaks a rule)/.test(error.message)
-	return told ? new Refusal(error.message) : error
-}
+/** A failure that is told becomes a refusal; other errors go on as they are. */
+const refusalOf = (error: unknown): unknown =>
+	error instanceof StatedError ? new Refusal({ ...error.said, says: error.message }) : error
 /** What a plan is solved from. */
 interface Task {
 	basis: Basis
@@ -81,12 +73,8 @@ export async function planPlayer(
 	const basis = needBasis(memory, deps, playerId)
 	checkBasis(basis, clinic.protocol)
 	const saved = lastSeason(players, deps, playerId)
-	if (!saved)
-		throw new Refusal(
-			'The season is empty. Enter its first and last day and its sessions, then plan.',
-		)
-	if (memory.season.isPlanning(playerId))
-		throw new Refusal('This season is being planned already. Wait for it, or cancel it.')
+	if (!saved) throw new Refusal(state('season.empty'))
+	if (memory.season.isPlanning(playerId)) throw new Refusal(state('season.planned-already'))
 	const person = people.acts()
 	const before = lastPlan(players, deps, playerId)
 	const plan = await solve(memory, playerId, {
@@ -95,11 +83,7 @@ export async function planPlayer(
 		from: from ?? firstDay(deps, basis),
 		earlier: before?.value.plan,
 	})
-	if (people.atWork !== person)
-		throw new Refusal(
-			'The records were locked or another person took over while the season was planned. ' +
-				'Nothing was kept: plan again.',
-		)
+	if (people.atWork !== person) throw new Refusal(state('season.left-meanwhile'))
 	const changes = before ? planDifference(before.value.plan, plan) : []
 	keepNext(
 		deps,

@@ -2,7 +2,7 @@
 import { Box } from '@mui/material'
 import { memo, type ReactNode } from 'react'
 import type { OutputOf } from '../../../shared/contract.ts'
-import { weekdayName } from '../../../shared/engine/season/pattern.ts'
+import { weekdayName } from '../../../shared/engine/plain/days.ts'
 import { termWords } from '../../../shared/engine/visit/terms.ts'
 import { capital } from '../../../shared/engine/words/words.ts'
 import { dayInWords } from '../../parts/dates.ts'

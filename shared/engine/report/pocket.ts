@@ -2,7 +2,7 @@
  * The player's own table of the season: which pair on which day, small enough to fold. No clinical
  * words.
  */
-import { weekdayName } from '../season/pattern.ts'
+import { weekdayName } from '../plain/days.ts'
 import type { Plan, PlanSession } from '../season/plan-file.ts'
 import { rounded } from '../visit/sides.ts'
 import { termWords } from '../visit/terms.ts'
