@@ -20,9 +20,15 @@ function bounded(incoming: Incoming): Incoming {
 }
 /** @param at what was being read when the time was over, where that is known */
 const tooSlow = (limitMs: number, at: string | undefined): Refusal =>
-	new Refusal(state('season.list-too-slow', { seconds: limitMs / 1000, ...present({ at }) }))
+	new Refusal(
+		'calendar.list-cannot-be-read',
+		state('season.list-too-slow', { seconds: limitMs / 1000, ...present({ at }) }),
+	)
 const unreadable = (error: Error): Refusal =>
-	new Refusal(state('season.list-unreadable', { flaw: flawIn(error) }))
+	new Refusal(
+		'calendar.list-cannot-be-read',
+		state('season.list-unreadable', { flaw: flawIn(error) }),
+	)
 
 /** @throws Refusal naming the event where a list cannot be read in time */
 export function readList(

@@ -202,7 +202,7 @@ describe('planning again', () => {
 			running: true,
 		})
 		expect((await bench.refused('season.plan', { playerId: bench.playerId })).code).toBe(
-			'season.planned-already',
+			'season.being-planned',
 		)
 		expect(await bench.ask('season.cancel', { playerId: bench.playerId })).toEqual({
 			cancelled: true,

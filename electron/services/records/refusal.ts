@@ -1,24 +1,31 @@
+import type { RefusalCode } from '../../../shared/desk/workplace/refusal.ts'
 import type { Said } from '../../../shared/engine/words/stated.ts'
 import type { Statement } from '../../../shared/engine/words/statement.ts'
 
 /** One entry that a refusal is about: its path, and what is wrong with it. */
-export interface RefusedEntry {
+interface RefusedEntry {
 	path: string
 	message: string
 	/** what the message says, where it is stated by a code */
 	code?: string
 }
-/** A refusal in words for the person; anything else thrown is a fault of ours. */
+/**
+ * A refusal: a code that the program goes by, and words for the person; anything else thrown is a
+ * fault of ours.
+ */
 export class Refusal extends Error {
+	readonly code: RefusalCode
 	/** the entries it is about, each with its path and what is wrong with it */
 	readonly problems: RefusedEntry[] | undefined
-	/** what it says, where it is stated by a code: nothing decides by its words */
+	/** what its words are filled in with, where they are a statement */
 	readonly said: Said | undefined
-	constructor(told: string | Statement, problems?: RefusedEntry[]) {
-		super(typeof told === 'string' ? told : told.says)
+	/** @param words the sentence, or the statement that makes it */
+	constructor(code: RefusalCode, words: string | Statement, problems?: RefusedEntry[]) {
+		super(typeof words === 'string' ? words : words.says)
+		this.code = code
 		this.problems = problems
 		this.said =
-			typeof told === 'string' ? undefined : { code: told.code, params: { ...told.params } }
+			typeof words === 'string' ? undefined : { code: words.code, params: { ...words.params } }
 	}
 }
 /** What is wrong with an entry, as a refusal carries it. */

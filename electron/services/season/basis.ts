@@ -59,13 +59,14 @@ function latestSigned(
  */
 export function basisOf(memory: Needs, deps: Deps, playerId: string): Basis | undefined {
 	memory.players.entry(playerId)
-	if (memory.players.mergedAway(playerId)) throw new Refusal(state('season.merged-away'))
+	if (memory.players.mergedAway(playerId))
+		throw new Refusal('players.merged-into-another', state('season.merged-away'))
 	return openDraft(memory, deps, playerId) ?? latestSigned(memory, deps, playerId)
 }
 /** @throws Refusal where the player has no assessment yet, is unknown or was merged away */
 export function needBasis(memory: Needs, deps: Deps, playerId: string): Basis {
 	const basis = basisOf(memory, deps, playerId)
-	if (!basis) throw new Refusal(state('season.no-assessment'))
+	if (!basis) throw new Refusal('season.no-assessment', state('season.no-assessment'))
 	return basis
 }
 /** What of a visit a plan rests on: when it changes, the plan is out of date. */

@@ -32,11 +32,11 @@ function planToGive(
 ): { basis: Basis; planned: KeptPlan } {
 	const basis = needBasis(memory, deps, playerId)
 	const blocked = stopped(basis, memory.clinic.protocol)
-	if (blocked !== undefined) throw new Refusal(blocked)
+	if (blocked !== undefined) throw new Refusal('season.blocked', blocked)
 	const planned = lastPlan(memory.players, deps, playerId)
-	if (!planned) throw new Refusal(state('season.not-planned'))
+	if (!planned) throw new Refusal('season.not-planned', state('season.not-planned'))
 	if (!isUpToDate(memory, deps, playerId, planned, basisDigest(basis)))
-		throw new Refusal(state('season.out-of-date'))
+		throw new Refusal('season.plan-is-old', state('season.out-of-date'))
 	return { basis, planned }
 }
 /**

@@ -20,7 +20,9 @@ interface Answer {
 	value: string
 }
 const cannotUse = (key: string, why: Statement): Refusal =>
-	new Refusal(state('season.answer-unusable'), [refusedEntry(`answers.${key}`, why)])
+	new Refusal('season.answer-cannot-be-used', state('season.answer-unusable'), [
+		refusedEntry(`answers.${key}`, why),
+	])
 /** @throws Refusal where the answer is none of those allowed */
 function pick<const Choice extends string>(
 	{ key, value }: Answer,
@@ -100,7 +102,7 @@ export async function previewSeasonImport(
 	{ playerId, text, kind, answers }: InputOf<'season.previewImport'>,
 ): Promise<OutputOf<'season.previewImport'>> {
 	const season = lastSeason(players, deps, playerId)?.season
-	if (!season) throw new Refusal(state('season.no-days'))
+	if (!season) throw new Refusal('season.without-days', state('season.no-days'))
 	const choices = choicesOf(answers, season, clinic.protocol)
 	return previewImport(season.sessions ?? [], await readList(text, kind, choices), choices.source)
 }

@@ -9,6 +9,7 @@ import type { Season } from '../../../shared/engine/visit/visit.ts'
 import { StatedError } from '../../../shared/engine/words/stated.ts'
 import { state } from '../../../shared/engine/words/statement.ts'
 import { planSeason } from '../../solver/plan.ts'
+import { SolveCancelled } from '../../solver/solve.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
 import { Refusal } from '../records/refusal.ts'
@@ -18,13 +19,19 @@ import { keepNext, lastPlan, lastSeason } from './records.ts'
 /** @throws Refusal where a warning sign stops the rotation or no pair can be planned */
 function checkBasis(basis: Basis, protocol: ProtocolFile): void {
 	const blocked = stopped(basis, protocol)
-	if (blocked !== undefined) throw new Refusal(blocked)
+	if (blocked !== undefined) throw new Refusal('season.blocked', blocked)
 	if (basis.visit.footwear?.some((pair) => pair.sole !== undefined)) return
-	throw new Refusal(state('season.no-sole-recorded', { visitDate: basis.visit.visitDate }))
+	throw new Refusal(
+		'season.no-pair',
+		state('season.no-sole-recorded', { visitDate: basis.visit.visitDate }),
+	)
 }
 /** A failure that is told becomes a refusal; other errors go on as they are. */
-const refusalOf = (error: unknown): unknown =>
-	error instanceof StatedError ? new Refusal({ ...error.said, says: error.message }) : error
+function refusalOf(error: unknown): unknown {
+	if (!(error instanceof StatedError)) return error
+	const code = error instanceof SolveCancelled ? 'season.cancelled' : 'season.could-not-be-planned'
+	return new Refusal(code, { ...error.said, says: error.message })
+}
 /** What a plan is solved from. */
 interface Task {
 	basis: Basis
@@ -73,8 +80,9 @@ export async function planPlayer(
 	const basis = needBasis(memory, deps, playerId)
 	checkBasis(basis, clinic.protocol)
 	const saved = lastSeason(players, deps, playerId)
-	if (!saved) throw new Refusal(state('season.empty'))
-	if (memory.season.isPlanning(playerId)) throw new Refusal(state('season.planned-already'))
+	if (!saved) throw new Refusal('season.empty', state('season.empty'))
+	if (memory.season.isPlanning(playerId))
+		throw new Refusal('season.being-planned', state('season.planned-already'))
 	const person = people.acts()
 	const before = lastPlan(players, deps, playerId)
 	const plan = await solve(memory, playerId, {
@@ -83,7 +91,8 @@ export async function planPlayer(
 		from: from ?? firstDay(deps, basis),
 		earlier: before?.value.plan,
 	})
-	if (people.atWork !== person) throw new Refusal(state('season.left-meanwhile'))
+	if (people.atWork !== person)
+		throw new Refusal('season.taken-over', state('season.left-meanwhile'))
 	const changes = before ? planDifference(before.value.plan, plan) : []
 	keepNext(
 		deps,

@@ -51,7 +51,7 @@ function openSort<Sort extends What>(
 	const { value, at } = openRecord('season', record)
 	const isSort = (any: SeasonValue): any is ValueOfSort<Sort> => any.what === what
 	if (isSort(value)) return { value, at }
-	throw new Refusal(state('season.wrong-record', { record, what }))
+	throw new Refusal('season.other-record', state('season.wrong-record', { record, what }))
 }
 /** The season as it was saved last. */
 export function lastSeason(

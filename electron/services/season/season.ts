@@ -77,7 +77,7 @@ export function openSeason(
 /** @throws Refusal where it ends before it begins */
 function checkDays({ from, to }: Season): void {
 	if (to >= from) return
-	throw new Refusal(state('season.ends-before-it-begins'), [
+	throw new Refusal('season.ends-before-it-begins', state('season.ends-before-it-begins'), [
 		refusedEntry('season.to', state('season.day-too-early', { given: to, earliest: from })),
 	])
 }
@@ -85,19 +85,23 @@ function checkDays({ from, to }: Season): void {
 function checkExceptions({ exceptions = [] }: Season): void {
 	for (const [index, { from, to }] of exceptions.entries())
 		if (to !== undefined && to < from)
-			throw new Refusal(state('season.exception-ends-before-it-begins'), [
-				refusedEntry(
-					`season.exceptions.${index}.to`,
-					state('season.day-too-early', { given: to, earliest: from }),
-				),
-			])
+			throw new Refusal(
+				'season.exception-ends-before',
+				state('season.exception-ends-before-it-begins'),
+				[
+					refusedEntry(
+						`season.exceptions.${index}.to`,
+						state('season.day-too-early', { given: to, earliest: from }),
+					),
+				],
+			)
 }
 /** @throws Refusal where two rows of the weekly pattern have the same id */
 function checkPattern({ pattern = [] }: Season): void {
 	const ids = pattern.map((row) => row.id)
 	const twice = ids.find((id, index) => ids.indexOf(id) !== index)
 	if (twice === undefined) return
-	throw new Refusal(state('season.pattern-twice'), [
+	throw new Refusal('season.pattern-twice', state('season.pattern-twice'), [
 		refusedEntry('season.pattern', state('season.id-twice', { given: twice })),
 	])
 }
@@ -112,7 +116,8 @@ export function saveSeason(
 ): OutputOf<'season.save'> {
 	players.entry(playerId)
 	const last = lastRecord(players, deps, playerId, 'season')
-	if (follows !== last) throw new Refusal(state('season.changed-elsewhere'))
+	if (follows !== last)
+		throw new Refusal('season.changed-elsewhere', state('season.changed-elsewhere'))
 	checkDays(season)
 	checkExceptions(season)
 	checkPattern(season)
