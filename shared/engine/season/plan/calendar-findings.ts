@@ -61,7 +61,7 @@ function closeMatchFindings(open: readonly Slot[], protocol: Protocol): Finding[
 				value: rounded(hours, 0),
 				unit: 'h',
 			})),
-			basis: protocol.basis('season.matches-close', 'season.matchesCloseHours'),
+			basis: protocol.basis('matches close together', 'season.matchesCloseHours'),
 		}),
 	]
 }
@@ -79,7 +79,7 @@ function turfFindings(open: readonly Slot[], visit: Visit, protocol: Protocol): 
 			side: sideOf(history),
 			level: 'caution',
 			because: [...history.map(conditionReading), reading('turfPercent', percent, '%')],
-			basis: protocol.basis('season.turf-share', 'season.turfShare'),
+			basis: protocol.basis('share of the time on artificial turf', 'season.turfShare'),
 		}),
 	]
 }

@@ -8,11 +8,38 @@ import { state } from '../../words/statement.ts'
 import { momentOf, pairAt, type SeasonProblem, slotAt, trainingAhead } from '../problem/problem.ts'
 import type { Unmet, UnmetKind } from './unmet.ts'
 
-const kinds: Record<UnmetKind, { level: Finding['level']; key: ThresholdKey; reading: string }> = {
-	'no-pair': { level: 'caution', key: 'season.noPairPoints', reading: 'sessionWithoutPair' },
-	'not-dry': { level: 'advise', key: 'season.dryingDampHours', reading: 'pairNotDry' },
-	unfamiliar: { level: 'note', key: 'season.familiarDays', reading: 'pairNotTrainedIn' },
-	pin: { level: 'caution', key: 'season.pinPoints', reading: 'pinNotWorn' },
+interface Kind {
+	level: Finding['level']
+	key: ThresholdKey
+	rule: string
+	/** what each of its sessions is called among the reasons */
+	reading: string
+}
+const kinds: Record<UnmetKind, Kind> = {
+	'no-pair': {
+		level: 'caution',
+		key: 'season.noPairPoints',
+		rule: 'a pair for each session',
+		reading: 'sessionWithoutPair',
+	},
+	'not-dry': {
+		level: 'advise',
+		key: 'season.dryingDampHours',
+		rule: 'boots dry before they are worn again',
+		reading: 'pairNotDry',
+	},
+	unfamiliar: {
+		level: 'note',
+		key: 'season.familiarDays',
+		rule: 'matches in a pair of the trainings before',
+		reading: 'pairNotTrainedIn',
+	},
+	pin: {
+		level: 'caution',
+		key: 'season.pinPoints',
+		rule: 'a pinned pair is worn',
+		reading: 'pinNotWorn',
+	},
 }
 /** The session with its pair, or its surface where there is none. */
 function sessionReading(problem: SeasonProblem, { slot, pair, kind }: Unmet): Because {
@@ -31,7 +58,7 @@ export const unmetFindings = (
 ): Finding[] =>
 	(Object.keys(kinds) as UnmetKind[]).flatMap((kind) => {
 		const list = unmet.filter((wish) => wish.kind === kind)
-		const { level, key } = kinds[kind]
+		const { level, key, rule } = kinds[kind]
 		if (list.length === 0) return []
 		return [
 			findingOf(state(`season.${kind}`, { sessions: list.length }), {
@@ -39,7 +66,7 @@ export const unmetFindings = (
 				side: 'none',
 				level,
 				because: list.map((wish) => sessionReading(problem, wish)),
-				basis: protocol.basis(`season.${kind}`, key),
+				basis: protocol.basis(rule, key),
 			}),
 		]
 	})
@@ -70,7 +97,7 @@ export function shareFindings(
 					unit: 'min',
 				},
 			],
-			basis: protocol.basis('season.share', 'season.shareBoundPoints'),
+			basis: protocol.basis('share of the training time asked for', 'season.shareBoundPoints'),
 		})
 	})
 }

@@ -12,6 +12,8 @@ import type { Slot } from './problem.ts'
 
 interface CodeRule {
 	rule: Extract<Barred, { why: 'code' }>['rule']
+	/** how the basis names it */
+	name: string
 	codes: readonly Code[]
 	mostMm: ThresholdKey
 	/** of the pair, in mm; undefined where it was not measured */
@@ -20,6 +22,7 @@ interface CodeRule {
 const codeRules: readonly CodeRule[] = [
 	{
 		rule: 'stud-length',
+		name: 'longest stud that the code allows',
 		codes: ['rugby-union'],
 		mostMm: 'season.rugbyStudMm',
 		valueMm: (pair) => pair.studHeightMm,
@@ -58,13 +61,13 @@ export function barredFindings(
 	return pairs.flatMap((pair) => {
 		const called = { letter: letters.get(pair.id) ?? '?', name: pair.name ?? pair.id }
 		return codes.flatMap((code) =>
-			brokenBy(pair, code, protocol).map(({ row: { rule, mostMm: key }, valueMm, mostMm }) =>
+			brokenBy(pair, code, protocol).map(({ row: { rule, name, mostMm: key }, valueMm, mostMm }) =>
 				findingOf(state('season.code-rule', { ...called, code, rule, valueMm, mostMm }), {
 					id: `season.${rule}-${pair.id}`,
 					side: 'none',
 					level: 'caution',
 					because: [reading('longestStudMm', valueMm, 'mm')],
-					basis: protocol.basis(`season.${rule}`, key),
+					basis: protocol.basis(name, key),
 				}),
 			),
 		)

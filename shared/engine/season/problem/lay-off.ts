@@ -117,7 +117,7 @@ function layOffFinding(
 				...reading('shortenedMinutes', slot.minutes, 'min'),
 				at: momentOf(slot),
 			})),
-			basis: protocol.basis('season.lay-off', 'season.returnShare'),
+			basis: protocol.basis('load step by step after a long lay-off', 'season.returnShare'),
 		}),
 	]
 }

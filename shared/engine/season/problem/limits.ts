@@ -79,7 +79,7 @@ function lowOffset(visit: Visit, pairs: readonly Pair[], protocol: Protocol): We
 						reading('pairOffsetMm', offsetMm, 'mm'),
 					]),
 				],
-				basis: protocol.basis('season.cap-low-offset', 'season.lowOffsetMinutes'),
+				basis: protocol.basis('weekly limit on low-heeled boots', 'season.lowOffsetMinutes'),
 			}),
 		},
 	]
@@ -117,7 +117,7 @@ function afterBoneStress(
 						...found.map(conditionReading),
 						reading('usualWeekMinutes', rounded(usualWeek, 0), 'min'),
 					],
-					basis: protocol.basis('season.cap-studs', 'season.returnShare'),
+					basis: protocol.basis('studs step by step after bone stress', 'season.returnShare'),
 				},
 			),
 		},

@@ -242,7 +242,7 @@ export const seasonFindingReadings = {
 	minutesBelowShare: 'minutes below the share',
 	minutesAtEnd: 'minutes at the end of the plan',
 	toeRoomForecastMm: 'toe room forecast',
-	breakInMinutes: 'minutes of breaking in',
+	breakInMinutes: 'breaking in',
 	neededBy: 'needed by',
 	longestStudMm: 'longest stud',
 }
