@@ -2,7 +2,7 @@
 import { isDay } from '../plain/days.ts'
 import type { Because } from '../protocol/basis.ts'
 import { termWords } from '../visit/terms.ts'
-import { amount, day, number } from './en/format.ts'
+import { amount, day, moment, number } from './en/format.ts'
 import { elementName } from './en/insert-names.ts'
 import { readings } from './en/readings.ts'
 
@@ -22,5 +22,6 @@ function valueWords({ measure, value, unit }: Because): string {
 /** 'knee to wall, left: 7.1 cm'. What an older record wrote in words stands as it was written. */
 export function readingInWords(because: Because): string {
 	const side = because.side === undefined ? '' : `, ${because.side}`
-	return `${nameOf(because.measure)}${side}: ${valueWords(because)}`
+	const at = because.at === undefined ? '' : `${moment(because.at)}, `
+	return `${at}${nameOf(because.measure)}${side}: ${valueWords(because)}`
 }

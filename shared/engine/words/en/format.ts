@@ -1,5 +1,5 @@
 /** Numbers, units, lists, plurals, articles and days in English: every sentence is made with these. */
-import { dayInWords } from '../../plain/days.ts'
+import { dayInWords, weekdayName } from '../../plain/days.ts'
 import { termWords } from '../../visit/terms.ts'
 
 const locale = 'en-GB'
@@ -49,6 +49,7 @@ const unitWords: Readonly<Record<string, readonly [one: string, many: string]>> 
 	h: ['hour', 'hours'],
 	minutes: ['minute', 'minutes'],
 	min: ['minute', 'minutes'],
+	seconds: ['second', 'seconds'],
 	matches: ['match', 'matches'],
 	sessions: ['session', 'sessions'],
 }
@@ -80,6 +81,13 @@ export const article = (noun: string): string =>
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
 /** '2027-01-20' as '20 January 2027'. */
 export const day = (isoDate: string): string => dayInWords(isoDate)
+/** 'Tuesday' for any Tuesday. */
+export const weekday = (isoDate: string): string => weekdayName(isoDate)
+/** '2027-01-12' as 'Tuesday 12 January 2027', the way every sentence of a season names a day. */
+export const fullDay = (isoDate: string): string => `${weekdayName(isoDate)} ${dayInWords(isoDate)}`
+/** '2027-01-12T18:00' as 'Tuesday 12 January 2027, 18:00'; a day alone without a time. */
+export const moment = (iso: string): string =>
+	iso.length > 10 ? `${fullDay(iso.slice(0, 10))}, ${iso.slice(11, 16)}` : fullDay(iso)
 /** The words for a term of a list: 'firm-ground' is 'firm ground'. */
 export const term = (name: string): string => termWords(name)
 /** The words for terms, in a row. */
