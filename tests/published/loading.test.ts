@@ -50,7 +50,7 @@ describe('weeks', () => {
 		)
 		expect(result.findings.find((finding) => finding.id === 'loading.week')).toMatchObject({
 			level: 'note',
-			says: expect.stringContaining('800 % more'),
+			params: { load: 900, changePercent: 800, usual: { risePercent: 10 } },
 		})
 	})
 })

@@ -1,31 +1,29 @@
 /** Change of the lunge since the last visit, cm and degrees kept apart. */
 
 import type { Change, Changes } from '../findings/assessment.ts'
-import { changeSince, changesBy } from '../findings/change.ts'
-import { type Finding, reading, sayFinding } from '../findings/finding.ts'
-import { dayInWords } from '../plain/days.ts'
+import { changeReasons, changeSince, changesBy } from '../findings/change.ts'
+import { type Finding, findingOf } from '../findings/finding.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
 import { ageYears } from '../visit/age.ts'
 import { bothSides, meanOf, perSide, rounded } from '../visit/sides.ts'
 import type { Side, Visit } from '../visit/visit.ts'
+import { state } from '../words/statement.ts'
 
 type Measure = 'lungeCm' | 'lungeDeg'
 export const lungeMeasures = ['lungeCm', 'lungeDeg'] as const
 /** What is compared, in words, and the smallest real change by examiner. */
 export const measures: Record<
 	Measure,
-	{ unit: string; unitWords: string; words: string; same: ThresholdKey; other: ThresholdKey }
+	{ unit: string; words: string; same: ThresholdKey; other: ThresholdKey }
 > = {
 	lungeCm: {
 		unit: 'cm',
-		unitWords: 'cm',
 		words: 'knee to wall',
 		same: 'ankle.realCmSame',
 		other: 'ankle.realCmOther',
 	},
 	lungeDeg: {
 		unit: 'deg',
-		unitWords: 'degrees',
 		words: 'lunge angle',
 		same: 'ankle.realDegSame',
 		other: 'ankle.realDegOther',
@@ -64,26 +62,15 @@ function changeFinding(
 	growing: boolean,
 	protocol: Protocol,
 ): Finding {
-	const { unit, unitWords, words } = measures[measure]
-	const since = dayInWords(change.since)
-	const less = change.change < 0
-	const growingNote =
-		growing && measure === 'lungeCm'
-			? ' In a growing player compare degrees rather than centimetres.'
-			: ''
-	return sayFinding({
-		topic: 'ankle',
-		rule: `change-${unit}`,
+	const { unit } = measures[measure]
+	const { since, examiners } = change
+	const by = rounded(change.change, 1)
+	return findingOf(state('ankle.change', { side, measure, by, since, growing }), {
+		id: `ankle.change-${unit}.${side}`,
 		side,
-		level: less ? 'advise' : 'note',
-		says:
-			`The ${side} ${words} is ${rounded(Math.abs(change.change), 1)} ${unitWords} ` +
-			`${less ? 'less' : 'more'} than on ${since}: more than measuring error.${growingNote}`,
-		because: [
-			reading(`${words}, now`, change.now, unit),
-			reading(`${words}, ${since}`, change.was, unit),
-		],
-		basis: protocol.basis('smallest real change of the lunge', limitKey(measure, change.examiners)),
+		level: by < 0 ? 'advise' : 'note',
+		because: changeReasons(measure, change, side),
+		basis: protocol.basis('smallest real change of the lunge', limitKey(measure, examiners)),
 	})
 }
 /**

@@ -5,7 +5,8 @@ import { addDays, addMonths } from '../plain/days.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
 import { ageYears, decimalAgeYears } from '../visit/age.ts'
 import type { Visit } from '../visit/visit.ts'
-import { finding } from './says.ts'
+import { state } from '../words/statement.ts'
+import { growthFinding } from './says.ts'
 import { longerFootMm } from './velocity.ts'
 
 /** The row of the mean growth of the foot, for this player's sex. */
@@ -63,11 +64,9 @@ export function forecastFindings(
 ): Finding[] {
 	if (!forecast) return []
 	return [
-		finding(
-			'growth.foot-forecast',
+		growthFinding(
+			state('growth.foot-forecast'),
 			'note',
-			'The foot forecast uses the mean growth of one group of children; the width of its band ' +
-				'is a choice. Growth of one player cannot be foretold.',
 			[],
 			protocol.basis('foot forecast', footRateKey(visit)),
 		),

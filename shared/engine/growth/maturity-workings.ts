@@ -5,7 +5,8 @@ import { figure } from '../findings/working.ts'
 import type { Basis } from '../protocol/basis.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
 import type { Visit } from '../visit/visit.ts'
-import { agesOf, type Method, methodNames } from './estimate.ts'
+import { offsetMethodWords } from '../words/en/growth-maturity.ts'
+import { agesOf, type Method } from './estimate.ts'
 import { equationLines } from './maturity.ts'
 
 /** In the order in which they are written down. */
@@ -44,7 +45,7 @@ export function offsetWorkings(
 		return [
 			{
 				id: `growth.offset-${method.toLowerCase()}`,
-				title: `Maturity offset, ${methodNames[method]}`,
+				title: `Maturity offset, ${offsetMethodWords[method]}`,
 				lines: [
 					...equationLines[method](sex, { ageYears, ...visit.body }),
 					`Offset ${figure(offset, 1)} years; age at peak height velocity ` +
@@ -53,7 +54,9 @@ export function offsetWorkings(
 					`${error}; ages ${low} to ${high}${boysOnly}`,
 					'Known bias: late in early maturers, early in late maturers, and later with age',
 				],
-				basis: key ? protocol.basis(`maturity offset, ${methodNames[method]}`, key) : fransenBasis,
+				basis: key
+					? protocol.basis(`maturity offset, ${offsetMethodWords[method]}`, key)
+					: fransenBasis,
 			},
 		]
 	})

@@ -7,11 +7,11 @@ import { cdcBmi, cdcMass, cdcStature, type LmsTable } from '../protocol/norms/cd
 import type { Protocol } from '../protocol/protocol.ts'
 import { ageMonths } from '../visit/age.ts'
 import type { Visit } from '../visit/visit.ts'
+import { stageMethodWords } from '../words/en/growth-maturity.ts'
 import { adultErrorKey, adultStatureInput } from './adult.ts'
 import { khamisRocheLines } from './adult-stature.ts'
 import { lmsAt, p95At } from './centiles.ts'
 import { bmiOf } from './centiles-of-visit.ts'
-import { stageMethodNames } from './method.ts'
 
 type Result = Omit<GrowthResult, 'workings'>
 
@@ -62,7 +62,7 @@ function shareWorkings(visit: Visit, result: Result, protocol: Protocol): Workin
 	]
 }
 function stageWorking({ band, method }: Result, protocol: Protocol): Working {
-	const restsOn = method ? stageMethodNames[method] : 'nothing, too few measures'
+	const restsOn = method ? stageMethodWords[method] : 'nothing, too few measures'
 	return {
 		id: 'growth.stage',
 		title: 'Growth stage',

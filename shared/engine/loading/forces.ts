@@ -3,7 +3,8 @@ import type { LoadingResult, TaskForce } from '../findings/assessment.ts'
 import type { Finding } from '../findings/finding.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import { rounded } from '../visit/sides.ts'
-import { finding } from './says.ts'
+import { state } from '../words/statement.ts'
+import { loadingFinding } from './says.ts'
 import { taskRows } from './tasks.ts'
 
 const gravity = 9.81
@@ -28,12 +29,10 @@ export const sidestepForce = (
 /** The force of a sidestep as it is read. */
 export function forceFinding(massKg: number, protocol: Protocol): Finding {
 	const { lowN, highN } = sidestepForce(massKg, protocol)
-	return finding(
-		'force',
+	return loadingFinding(
+		state('loading.force', { lowN: rounded(lowN, 0), highN: rounded(highN, 0) }),
 		'note',
-		`A sidestep puts roughly ${rounded(lowN, 0)} to ${rounded(highN, 0)} ` +
-			'newtons on one foot: an order of size, not a measurement.',
-		[{ measure: 'Body mass', value: massKg, unit: 'kg' }],
+		[{ measure: 'massKg', value: massKg, unit: 'kg' }],
 		protocol.basis('force of a sidestep', 'loading.sidestepHighBw'),
 	)
 }

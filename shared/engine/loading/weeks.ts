@@ -9,7 +9,8 @@ import { present } from '../plain/present.ts'
 import type { Because } from '../protocol/basis.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import { rounded } from '../visit/sides.ts'
-import { finding } from './says.ts'
+import { state } from '../words/statement.ts'
+import { loadingFinding } from './says.ts'
 
 interface RecordedWeek {
 	from: string
@@ -52,37 +53,30 @@ export function loadWeeks(weeks: readonly RecordedWeek[]): LoadWeek[] {
 	})
 }
 const weekReasons = ({ sum, monotony: even, changePercent: change }: LoadWeek): Because[] => [
-	{ measure: 'Session load of the week', value: sum, unit: 'effort x min' },
-	...(even === undefined
-		? []
-		: [{ measure: 'Monotony (sample standard deviation)', value: rounded(even, 3) }]),
+	{ measure: 'sessionLoad', value: sum, unit: 'effort x min' },
+	...(even === undefined ? [] : [{ measure: 'monotony', value: rounded(even, 3) }]),
 	...(change === undefined
 		? []
-		: [{ measure: 'Change from the week before', value: rounded(change, 1), unit: '%' }]),
+		: [{ measure: 'changeFromWeekBefore', value: rounded(change, 1), unit: '%' }]),
 ]
-/** How the week differs from the one before, and how planned rises are usually kept. */
-function changeWords(change: number | undefined, protocol: Protocol): string {
-	if (change === undefined) return ''
-	const by = `${rounded(Math.abs(change), 0)} % ${change < 0 ? 'less' : 'more'}`
-	const usualRise = protocol.value('loading.weeklyRisePercent')
-	const plan =
-		change > usualRise
-			? ` Planned rises are usually kept to ${usualRise} % a week and at most ` +
-				`${protocol.value('loading.weeklyRiseCapPercent')} %.`
-			: ''
-	return ` That is ${by} than the week before.${plan}`
+/** The usual rise and the most, where a week rose by more than the usual. */
+function usualRise(changePercent: number | undefined, protocol: Protocol) {
+	const risePercent = protocol.value('loading.weeklyRisePercent')
+	return changePercent !== undefined && changePercent > risePercent
+		? { risePercent, mostPercent: protocol.value('loading.weeklyRiseCapPercent') }
+		: undefined
 }
 /** The latest week as it is read; nothing without a recorded week. */
 export function weekFindings(weeks: readonly LoadWeek[], protocol: Protocol): Finding[] {
 	const latest = weeks.at(-1)
 	if (!latest) return []
+	const { from, sum: load, changePercent: change } = latest
+	const changePercent = change === undefined ? undefined : rounded(change, 0)
+	const usual = usualRise(change, protocol)
 	return [
-		finding(
-			'week',
+		loadingFinding(
+			state('loading.week', present({ from, load, changePercent, usual })),
 			'note',
-			`Week from ${latest.from}: session load ` +
-				`${latest.sum}.${changeWords(latest.changePercent, protocol)} The studies disagree on ` +
-				'whether such changes go with injury, so no risk is shown.',
 			weekReasons(latest),
 			protocol.basis(
 				'session load by the week (Foster 2001); Impellizzeri 2020 against risk from load ratios',

@@ -4,13 +4,14 @@
  */
 
 import type { LegLength } from '../findings/assessment.ts'
-import { type Finding, type Level, sayFinding } from '../findings/finding.ts'
+import { type Finding, findingOf, type Level } from '../findings/finding.ts'
 import { present } from '../plain/present.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
 import { ageYears } from '../visit/age.ts'
 import { legLengthSymptomatic } from '../visit/leg-length.ts'
 import { rounded } from '../visit/sides.ts'
 import type { Visit } from '../visit/visit.ts'
+import { type Statement, state } from '../words/statement.ts'
 
 /**
  * Staged first lift, mm: less than difference / (duration + compensation); Heilig, expert opinion
@@ -85,37 +86,31 @@ export function legLengthOf(visit: Visit, protocol: Protocol): LegLength | undef
 			: firstLiftBelowMm(differenceMm, durationFactor(years), compensationFactor[compensation])
 	return present({ differenceMm, shorter, action, correctionMm, startBelowMm })
 }
-/** How to begin a correction, and by how much; empty where none is proposed. */
-function startWords(correctionMm: LegLength['correctionMm'], protocol: Protocol): string {
-	if (!correctionMm) return ''
+/** How to begin a correction, and by how much; undefined where none is proposed. */
+function startOf(correctionMm: LegLength['correctionMm'], protocol: Protocol) {
+	if (!correctionMm) return undefined
 	const percent = (key: ThresholdKey) => rounded(100 * protocol.value(key), 0)
-	return (
-		` Start with ${correctionMm.min} to ${correctionMm.max} mm ` +
-		`(${percent('posture.legLengthShareMin')} to ${percent('posture.legLengthShareMax')} %), in ` +
-		'the shoe first, then on the outsole, and measure again.'
-	)
-}
-function saysOf(
-	visit: Visit,
-	{ differenceMm, action, correctionMm }: LegLength,
-	protocol: Protocol,
-) {
-	const what = `The leg-length difference of ${differenceMm} mm`
-	if (!isBelowError(differenceMm, protocol) && isHeldBack(visit, action, protocol))
-		return (
-			`${what} is without symptoms in a growing player: do not correct it from a clinical test ` +
-			'alone; measure again or refer.'
-		)
-	const start = startWords(correctionMm, protocol)
-	const words: Record<Action, string> = {
-		'record-only': 'is below the error of the clinical test: record it only.',
-		'only-if-symptomatic': legLengthSymptomatic(visit)
-			? `is corrected only with symptoms, and symptoms are recorded.${start}`
-			: 'is corrected only where there are symptoms.',
-		consider: `may be worth correcting.${start}`,
-		refer: 'is large: refer for measurement by imaging before correcting.',
+	return {
+		minMm: correctionMm.min,
+		maxMm: correctionMm.max,
+		minPercent: percent('posture.legLengthShareMin'),
+		maxPercent: percent('posture.legLengthShareMax'),
 	}
-	return `${what} ${words[action]}`
+}
+function statementOf(
+	visit: Visit,
+	{ differenceMm, action, correctionMm, shorter }: LegLength,
+	protocol: Protocol,
+): Statement {
+	const known = { differenceMm, shorterKnown: shorter !== undefined }
+	if (isBelowError(differenceMm, protocol))
+		return state('posture.leg-length-record', { differenceMm })
+	if (isHeldBack(visit, action, protocol)) return state('posture.leg-length-held', known)
+	if (action === 'refer') return state('posture.leg-length-refer', known)
+	const begun = present({ ...known, start: startOf(correctionMm, protocol) })
+	return action === 'consider'
+		? state('posture.leg-length-consider', begun)
+		: state('posture.leg-length-symptoms', { ...begun, symptoms: legLengthSymptomatic(visit) })
 }
 function levelOf({ differenceMm, action }: LegLength, protocol: Protocol): Level {
 	if (action === 'refer') return 'caution'
@@ -126,19 +121,17 @@ export function legLengthFindings(visit: Visit, protocol: Protocol): Finding[] {
 	const found = legLengthOf(visit, protocol)
 	if (!found) return []
 	const { differenceMm, shorter } = found
-	const difference = { measure: 'leg-length difference', value: differenceMm, unit: 'mm' }
-	const says = saysOf(visit, found, protocol)
-	const common = {
-		topic: 'posture',
-		rule: 'leg-length',
-		level: levelOf(found, protocol),
-		basis: protocol.basis('leg-length difference', legLengthKey(differenceMm, protocol)),
-	} as const
-	if (shorter && differenceMm > 0) {
-		const because = [difference, { measure: 'shorter leg', value: shorter }]
-		return [sayFinding({ ...common, side: shorter, says, because })]
-	}
-	if (isBelowError(differenceMm, protocol)) return []
-	const alsoAsk = `${says} Record which leg is the shorter one.`
-	return [sayFinding({ ...common, side: 'none', says: alsoAsk, because: [difference] })]
+	const ofShorter = shorter !== undefined && differenceMm > 0
+	if (!ofShorter && isBelowError(differenceMm, protocol)) return []
+	const side = ofShorter ? shorter : 'none'
+	const difference = { measure: 'legLengthDifferenceMm', value: differenceMm, unit: 'mm' }
+	return [
+		findingOf(statementOf(visit, found, protocol), {
+			id: `posture.leg-length.${side}`,
+			side,
+			level: levelOf(found, protocol),
+			because: ofShorter ? [difference, { measure: 'shorterLeg', value: shorter }] : [difference],
+			basis: protocol.basis('leg-length difference', legLengthKey(differenceMm, protocol)),
+		}),
+	]
 }

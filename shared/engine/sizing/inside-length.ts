@@ -1,8 +1,9 @@
 /** Toe room by kind of shoe, and the inside length that it asks for. */
 import type { Span } from '../findings/assessment.ts'
-import { type Finding, reading, sayFinding } from '../findings/finding.ts'
+import { type Finding, findingOf, reading } from '../findings/finding.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
 import { rounded } from '../visit/sides.ts'
+import { state } from '../words/statement.ts'
 
 /** Rows of the toe room for each kind of shoe: least, aim, most. */
 const toeRooms = {
@@ -55,19 +56,21 @@ export const checkInsideFinding = (
 	sockMm: number,
 	protocol: Protocol,
 ): Finding =>
-	sayFinding({
-		topic: 'sizing',
-		rule: 'check-inside',
-		side: 'both',
-		level: 'note',
-		says:
-			'Labels differ by about one size between makers. Check that the inside length is ' +
-			`${insideLengthMm.min} to ${insideLengthMm.max} mm.`,
-		because: [
-			reading('length to fit', fitLengthMm, 'mm'),
-			reading('sock', sockMm, 'mm'),
-			reading('toe room, least', toeRoomMm.min, 'mm'),
-			reading('toe room, most', toeRoomMm.max, 'mm'),
-		],
-		basis: protocol.basis('check the inside length', 'sizing.labelSpreadMm'),
-	})
+	findingOf(
+		state('sizing.check-inside', {
+			spreadMm: protocol.value('sizing.labelSpreadMm'),
+			minMm: insideLengthMm.min,
+			maxMm: insideLengthMm.max,
+		}),
+		{
+			side: 'both',
+			level: 'note',
+			because: [
+				reading('fitLengthMm', fitLengthMm, 'mm'),
+				reading('sockMm', sockMm, 'mm'),
+				reading('leastToeRoomMm', toeRoomMm.min, 'mm'),
+				reading('mostToeRoomMm', toeRoomMm.max, 'mm'),
+			],
+			basis: protocol.basis('check the inside length', 'sizing.labelSpreadMm'),
+		},
+	)
