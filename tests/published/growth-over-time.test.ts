@@ -26,11 +26,11 @@ describe('growth rate', () => {
 		[156, 160, 120, 12.17],
 		[152, 154, 123, 5.93],
 	])('%f to %f cm in %i days', (from, to, days, rate) =>
-		expect(Math.abs(perYear(to - from, days) - rate)).toBeLessThan(0.02),
+		expect(Math.abs(perYear(to - from, days).value - rate)).toBeLessThan(0.02),
 	)
 	it('error by interval', () => {
-		expect(perYearError(0.3, 365.25 / 4)).toBeCloseTo(3.33, 2)
-		expect(perYearError(0.2, 365.25 / 2)).toBeCloseTo(1.11, 2)
+		expect(perYearError(0.3, 365.25 / 4).value).toBeCloseTo(3.33, 2)
+		expect(perYearError(0.2, 365.25 / 2).value).toBeCloseTo(1.11, 2)
 	})
 })
 describe('growth rate between visits', () => {
@@ -95,8 +95,8 @@ describe('growth rate between visits', () => {
 		[6, 1.11, 1.66],
 		[12, 0.55, 0.83],
 	])('error over %i months', (months, low, high) => {
-		expect(Math.abs(perYearError(0.2, (365.25 * months) / 12) - low)).toBeLessThan(0.006)
-		expect(Math.abs(perYearError(0.3, (365.25 * months) / 12) - high)).toBeLessThan(0.006)
+		expect(Math.abs(perYearError(0.2, (365.25 * months) / 12).value - low)).toBeLessThan(0.006)
+		expect(Math.abs(perYearError(0.3, (365.25 * months) / 12).value - high)).toBeLessThan(0.006)
 	})
 })
 describe('the growing foot', () => {

@@ -55,23 +55,30 @@ export function lungeChanges(
 		),
 	)
 }
+/** A distance gives way to the angle: where that changed too, and in a growing player. */
 function changeFinding(
 	side: Side,
 	measure: Measure,
 	change: Change,
-	growing: boolean,
+	{ growing, angleChanged }: { growing: boolean; angleChanged: boolean },
 	protocol: Protocol,
 ): Finding {
 	const { unit } = measures[measure]
 	const { since, examiners } = change
-	const by = rounded(change.change, 1)
-	return findingOf(state('ankle.change', { side, measure, by, since, growing }), {
-		id: `ankle.change-${unit}.${side}`,
-		side,
-		level: by < 0 ? 'advise' : 'note',
-		because: changeReasons(measure, change, side),
-		basis: protocol.basis('smallest real change of the lunge', limitKey(measure, examiners)),
-	})
+	const params = { side, measure, by: rounded(change.change, 1), since }
+	const leads = measure === 'lungeDeg' || !(growing || angleChanged)
+	return findingOf(
+		leads
+			? state('ankle.change', params)
+			: state('ankle.change-of-distance', { ...params, growing }),
+		{
+			id: `ankle.change-${unit}.${side}`,
+			side,
+			level: change.change < 0 ? 'advise' : 'note',
+			because: changeReasons(measure, change, side),
+			basis: protocol.basis('smallest real change of the lunge', limitKey(measure, examiners)),
+		},
+	)
 }
 /**
  * A finding for each real change. In growing players the distance changes with the limb, so degrees
@@ -87,8 +94,9 @@ export function changeFindings(
 	return bothSides.flatMap((side) =>
 		lungeMeasures.flatMap((measure) => {
 			const change = changes[side][measure]
+			const angleChanged = changes[side].lungeDeg?.verdict === 'real'
 			return change?.verdict === 'real'
-				? [changeFinding(side, measure, change, growing, protocol)]
+				? [changeFinding(side, measure, change, { growing, angleChanged }, protocol)]
 				: []
 		}),
 	)

@@ -57,7 +57,7 @@ const knownPairs = (visit: Visit): KnownPair[] =>
 		return offsetMm === undefined ? [] : [{ pair, index, offsetMm, liftMm }]
 	})
 function compared(first: KnownPair, second: KnownPair, ballLengthMm: number): PairsCompared {
-	const change = netPitchChange(first, second, ballLengthMm)
+	const change = netPitchChange(first, second, ballLengthMm).value
 	const [from, to] = change >= 0 ? [first, second] : [second, first]
 	const pitch = {
 		from: from.pair.id,

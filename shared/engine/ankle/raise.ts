@@ -6,6 +6,7 @@
 import { hasCondition } from '../conditions/query.ts'
 import type { AnkleSide, PerSide } from '../findings/assessment.ts'
 import { type Finding, findingOf, reading } from '../findings/finding.ts'
+import { exactly, type Formula, quantity, times } from '../findings/formula.ts'
 import { present } from '../plain/present.ts'
 import type { Basis } from '../protocol/basis.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
@@ -43,6 +44,9 @@ export const evidence: Partial<Record<ThresholdKey, string>> = {
 		'Trial PMC6417033, n 42: correcting 70 % of the difference eased back pain (adults over 35 ' +
 		'at work, not players)',
 }
+/** The most of a leg-length difference that is corrected, mm. */
+export const correctionOf = (differenceMm: number, protocol: Protocol): Formula =>
+	times(quantity(differenceMm, 1), exactly(protocol.value('posture.legLengthShareMax')))
 /**
  * Leg-length correction on the shorter side, mm: only where a reason is recorded and the difference
  * is beyond test error;
@@ -65,7 +69,7 @@ function legLengthCorrectionMm(visit: Visit, protocol: Protocol): number {
 		(growing || difference < protocol.value('posture.legLengthConsiderMm'))
 	)
 		return 0
-	return difference * protocol.value('posture.legLengthShareMax')
+	return correctionOf(difference, protocol).value
 }
 /** The reason for a raise to both feet that asks for most; undefined where there is none. */
 function reasonFor(

@@ -1,17 +1,15 @@
 /** Stature and body mass on the CDC 2000 centile curves. */
 import type { Assessment } from '../findings/assessment.ts'
 import { centile, lmsAt } from '../growth/centiles.ts'
-import { dayNumber } from '../plain/days.ts'
 import { quantileAbove } from '../plain/normal.ts'
 import type { Basis } from '../protocol/basis.ts'
 import { cdcMass, cdcStature } from '../protocol/norms/cdc2000.table.ts'
-import { decimalAgeYears } from '../visit/age.ts'
+import { ageMonths, decimalAgeYears } from '../visit/age.ts'
 import type { Visit } from '../visit/visit.ts'
 import { dateWords, shown } from '../words/words.ts'
 import type { Chart, Curve } from './chart.ts'
 import { inOrder } from './course.ts'
 
-const daysPerMonth = 30.4375
 /** The percentiles printed on the CDC 2000 charts for clinical use. */
 const percentiles = [3, 10, 25, 50, 75, 90, 97]
 /** Ages of the table, years: 59.5 months to 20 years. */
@@ -138,7 +136,7 @@ function pointOf(visit: Visit, { kind, sex, birthDate }: MeasuredPlayer): Growth
 	const { table, of } = kinds[kind]
 	const value = of(visit)
 	if (value === undefined) return []
-	const months = (dayNumber(visit.visitDate) - dayNumber(birthDate)) / daysPerMonth
+	const months = ageMonths(birthDate, visit.visitDate)
 	const placed = centile(table, sex, months, value)
 	if (!placed) return []
 	return [

@@ -10,6 +10,7 @@ import type { Side, Visit } from '../visit/visit.ts'
 import type { Statement } from '../words/statement.ts'
 import type { Change } from './assessment.ts'
 import { reading } from './finding.ts'
+import { equation, minus, quantity } from './formula.ts'
 
 const examinerOf = (visit: Visit): string | undefined => visit.feet?.examiner?.trim().toLowerCase()
 /** Whether two visits had the same examiner; unknown where either did not record one. */
@@ -109,9 +110,7 @@ function verdictLine({ unit, examiners, smallestReal, verdict, why }: Change): s
 }
 /** The lines of a working about a change. */
 export function changeLines(change: Change): string[] {
-	const was = `${rounded(change.was, 2)} on ${dayInWords(change.since)}`
-	return [
-		`${rounded(change.now, 2)} now - ${was} = ${rounded(change.change, 2)} ${change.unit}`,
-		verdictLine(change),
-	]
+	const { now, was, unit, since } = change
+	const difference = minus(quantity(now), quantity(was))
+	return [`Since ${dayInWords(since)}: ${equation(difference, unit)}`, verdictLine(change)]
 }

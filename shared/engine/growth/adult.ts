@@ -1,5 +1,6 @@
 /** Predicted adult stature of a visit, with the finding that says so or why not. */
 import { type Finding, reading } from '../findings/finding.ts'
+import { exactly, type Formula, over, quantity, times } from '../findings/formula.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
 import { rounded } from '../visit/sides.ts'
 import type { Visit } from '../visit/visit.ts'
@@ -11,6 +12,9 @@ import { growthFinding } from './says.ts'
 export const adultErrorKey = ({ player }: Pick<Visit, 'player'>): ThresholdKey =>
 	player.sex === 'male' ? 'growth.adultStatureErrorBoysCm' : 'growth.adultStatureErrorGirlsCm'
 
+/** Share of the adult stature, %; both in cm. */
+export const shareOfAdult = (statureCm: number, adultCm: number): Formula =>
+	over(times(exactly(100), quantity(statureCm, 1)), quantity(adultCm, 1))
 /**
  * The age at which the Khamis-Roche table is read. Judged as shown, in hundredths of a year: a
  * birthday counts,

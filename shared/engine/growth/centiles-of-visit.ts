@@ -1,6 +1,7 @@
 /** Centiles of a visit's stature, mass and body mass index, and what is said of them. */
 import type { GrowthResult } from '../findings/assessment.ts'
 import { type Finding, reading } from '../findings/finding.ts'
+import { type Formula, over, quantity, squared } from '../findings/formula.ts'
 import { present } from '../plain/present.ts'
 import { cdcBmi, cdcMass, cdcStature } from '../protocol/norms/cdc2000.table.ts'
 import { ageMonths } from '../visit/age.ts'
@@ -10,12 +11,18 @@ import { state } from '../words/statement.ts'
 import { bmiCentile, centile } from './centiles.ts'
 import { growthFinding } from './says.ts'
 
-/** Body mass index, kg/m2; undefined without stature and mass. */
-export function bmiOf(visit: Visit): number | undefined {
-	const { statureCm, massKg } = visit.body ?? {}
-	if (statureCm === undefined || massKg === undefined) return undefined
-	return massKg / (statureCm / 100) ** 2
+/** Body mass index, kg/m2, on stature in metres. */
+const bodyMassIndex = (massKg: number, statureCm: number): Formula =>
+	over(quantity(massKg, 1), squared(quantity(statureCm / 100, 3)))
+/** The index of a visit; undefined without stature and mass. */
+export function bmiFormula({ body }: Visit): Formula | undefined {
+	const { statureCm, massKg } = body ?? {}
+	return statureCm === undefined || massKg === undefined
+		? undefined
+		: bodyMassIndex(massKg, statureCm)
 }
+/** Body mass index, kg/m2; undefined without stature and mass. */
+export const bmiOf = (visit: Visit): number | undefined => bmiFormula(visit)?.value
 /** The centiles that can be read; what was not measured or is outside the table is absent. */
 export function centilesOf(visit: Visit): GrowthResult['centiles'] {
 	const { sex, birthDate } = visit.player

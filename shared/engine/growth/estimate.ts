@@ -13,6 +13,8 @@ import {
 	mooreBoys,
 	mooreGirls,
 	mooreSittingBoys,
+	peakAge,
+	peakAgeByRatio,
 } from './maturity.ts'
 import { growthFinding } from './says.ts'
 
@@ -59,7 +61,7 @@ interface Candidate {
 }
 /** Age less the age at peak height velocity; a ratio of nought or less is no age. */
 const offsetByRatio = (ageYears: number, ratio: number): number =>
-	ratio > 0 ? ageYears - ageYears / ratio : Number.NaN
+	ratio > 0 ? ageYears - peakAgeByRatio(ageYears, ratio).value : Number.NaN
 
 function candidates(visit: Visit, ageYears: number): Candidate[] {
 	const { sex } = visit.player
@@ -186,7 +188,7 @@ export function maturityEstimates(visit: Visit, ageYears: number, protocol: Prot
 		if (refused) findings.push(refused)
 		else {
 			offsets[method] = offset
-			peakAges[method] = ageYears - offset
+			peakAges[method] = peakAge(ageYears, offset).value
 		}
 	}
 	return { offsets, peakAges, findings }

@@ -10,7 +10,7 @@ import { ageYears as completedYears, decimalAgeYears } from '../visit/age.ts'
 import { rounded } from '../visit/sides.ts'
 import type { Visit } from '../visit/visit.ts'
 import { state } from '../words/statement.ts'
-import { adultErrorKey, adultStature } from './adult.ts'
+import { adultErrorKey, adultStature, shareOfAdult } from './adult.ts'
 import { centileFindings, centilesOf } from './centiles-of-visit.ts'
 import { type Estimates, maturityEstimates } from './estimate.ts'
 import { footForecast, forecastFindings, measureAgainBy } from './forecast.ts'
@@ -74,11 +74,11 @@ function adultShare(visit: Visit, predictedCm: number | undefined, protocol: Pro
 	const lowCm = Math.max(nowCm, predictedCm - errorCm)
 	const highCm = predictedCm + errorCm
 	return {
-		percent: (100 * nowCm) / predictedCm,
+		percent: shareOfAdult(nowCm, predictedCm).value,
 		predictedAdultStatureRangeCm: { low: lowCm, high: highCm },
 		percentAdultStatureRange: {
-			low: (100 * nowCm) / highCm,
-			high: Math.min(100, (100 * nowCm) / lowCm),
+			low: shareOfAdult(nowCm, highCm).value,
+			high: Math.min(100, shareOfAdult(nowCm, lowCm).value),
 		},
 	}
 }

@@ -2,10 +2,11 @@
 
 import type { ToeRoomForecast } from '../findings/assessment.ts'
 import { type Finding, idPart } from '../findings/finding.ts'
+import { type Formula, minus, over, quantity } from '../findings/formula.ts'
 import { addDays } from '../plain/days.ts'
 import { present } from '../plain/present.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
-import { decimalAgeYears } from '../visit/age.ts'
+import { daysPerYear, decimalAgeYears } from '../visit/age.ts'
 import { rounded } from '../visit/sides.ts'
 import type { Pair, Visit } from '../visit/visit.ts'
 import { state } from '../words/statement.ts'
@@ -33,13 +34,19 @@ const measuredPairs = (visit: Visit): MeasuredPair[] =>
 		const { insideLengthMm } = pair
 		return insideLengthMm === undefined ? [] : [{ pair, index, insideLengthMm }]
 	})
+/** Toe room: inside length less the foot and what the sock adds, all mm. */
+export const toeRoomOf = (insideLengthMm: number, footMm: number, sockMm: number): Formula =>
+	minus(quantity(insideLengthMm, 1), quantity(footMm, 1), quantity(sockMm, 1))
+/** Years until a room, mm, is used up at a rate of growth, mm a year. */
+export const yearsLeft = (roomMm: number, mmPerYear: number): Formula =>
+	over(quantity(roomMm, 1), quantity(mmPerYear))
 /** The date on which a room is used up at a rate; undefined where the foot stops growing before. */
 function usedUpOn(visit: Visit, roomMm: number, { mmPerYear, stopsAt }: Rate): string | undefined {
 	const ageYears = decimalAgeYears(visit.player.birthDate, visit.visitDate)
-	const years = roomMm / mmPerYear
+	const years = yearsLeft(roomMm, mmPerYear).value
 	return ageYears >= stopsAt || ageYears + years > stopsAt
 		? undefined
-		: addDays(visit.visitDate, Math.floor(years * 365.25))
+		: addDays(visit.visitDate, Math.floor(years * daysPerYear))
 }
 function forecastOf(
 	visit: Visit,
@@ -47,7 +54,7 @@ function forecastOf(
 	footMm: number,
 	protocol: Protocol,
 ): ToeRoomForecast {
-	const toeRoomMm = rounded(insideLengthMm - footMm - (visit.feet?.sockMm ?? 0), 4)
+	const toeRoomMm = rounded(toeRoomOf(insideLengthMm, footMm, visit.feet?.sockMm ?? 0).value, 4)
 	const leastMm = protocol.value(leastKey(pair))
 	const base = { id: pair.id, toeRoomMm, leastMm }
 	if (toeRoomMm < leastMm) return { ...base, state: 'already-short' }

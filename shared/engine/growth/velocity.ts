@@ -2,23 +2,27 @@
 import type { GrowthResult } from '../findings/assessment.ts'
 import { examinersOf, stanceOf } from '../findings/change.ts'
 import { type Finding, reading } from '../findings/finding.ts'
+import { exactly, type Formula, over, quantity, squareRoot, times } from '../findings/formula.ts'
 import { daysBetween } from '../plain/days.ts'
 import type { Protocol } from '../protocol/protocol.ts'
+import { daysPerYear } from '../visit/age.ts'
 import { meanOf, rounded } from '../visit/sides.ts'
 import type { Visit } from '../visit/visit.ts'
 import { state } from '../words/statement.ts'
 import { growthFinding } from './says.ts'
 
-const daysPerYear = 365.25
-/** Rate per year of a change over a number of days, in the unit of the change. @internal */
-export const perYear = (change: number, days: number): number => change / (days / daysPerYear)
+const yearsOf = (days: number) => over(quantity(days, 1), exactly(daysPerYear))
+/** Rate per year of a change over a number of days, in the unit of the change. */
+export const perYear = (change: number, days: number): Formula =>
+	over(quantity(change), yearsOf(days))
+/** The factor of a 95 % range on either side of the mean. */
+const z95 = 1.96
 /**
  * 95 % error of an annualised rate from two readings with the same standard deviation: 1.96 x root
  * 2 x SD / years.
- * @internal
  */
-export const perYearError = (sd: number, days: number): number =>
-	(1.96 * Math.SQRT2 * sd) / (days / daysPerYear)
+export const perYearError = (sd: number, days: number): Formula =>
+	over(times(exactly(z95), squareRoot(exactly(2)), exactly(sd)), yearsOf(days))
 
 /** Mean length of the longer foot as measured, mm; undefined where neither is. */
 export function longerFootMm(visit: Visit): number | undefined {
@@ -132,8 +136,9 @@ export function statureVelocity(
 	const velocity = {
 		since: then.visitDate,
 		days,
-		cmPerYear: perYear(change, days),
-		errorCmPerYear: perYearError(protocol.value('growth.statureReadingSdCm'), days),
+		changeCm: change,
+		cmPerYear: perYear(change, days).value,
+		errorCmPerYear: perYearError(protocol.value('growth.statureReadingSdCm'), days).value,
 		trendOnly: days < protocol.value('growth.velocityTrendDays'),
 	}
 	return {
@@ -170,7 +175,7 @@ export function footGrowth(
 		since: then.visitDate,
 		days,
 		changeMm: change,
-		mmPerYear: perYear(change, days),
+		mmPerYear: perYear(change, days).value,
 		real: rounded(change, 4) >= limit,
 	}
 }

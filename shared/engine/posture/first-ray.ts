@@ -2,6 +2,7 @@
 import { hasCondition } from '../conditions/query.ts'
 import type { PostureSide } from '../findings/assessment.ts'
 import { type Finding, findingOf, reading } from '../findings/finding.ts'
+import { exactly, type Formula, plus, quantity, times } from '../findings/formula.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
 import { meanOf } from '../visit/sides.ts'
 import type { Side, Visit } from '../visit/visit.ts'
@@ -24,15 +25,20 @@ export function firstMtpOf(visit: Visit, side: Side, protocol: Protocol): Postur
 	if (range < protocol.value('posture.mtpFreeDeg')) return 'grey'
 	return jack === undefined ? undefined : 'free'
 }
+/** The line by which interphalangeal dorsiflexion goes with the first MTP range, degrees. */
+export const ipjLine = (mtpDeg: number, protocol: Protocol): Formula =>
+	plus(
+		exactly(protocol.value('posture.ipjIntercept')),
+		times(exactly(protocol.value('posture.ipjSlope')), quantity(mtpDeg, 1)),
+	)
 /**
  * Interphalangeal dorsiflexion to expect from the first MTP range, degrees; undefined where the
  * line falls below nought.
  */
 export function ipjOf(mtpDeg: number | undefined, protocol: Protocol): number | undefined {
 	if (mtpDeg === undefined) return undefined
-	const ipjDeg =
-		protocol.value('posture.ipjIntercept') + protocol.value('posture.ipjSlope') * mtpDeg
-	return ipjDeg < 0 ? undefined : ipjDeg
+	const { value } = ipjLine(mtpDeg, protocol)
+	return value < 0 ? undefined : value
 }
 /** The row that decided about the joint. */
 function mtpKey(

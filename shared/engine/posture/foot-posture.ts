@@ -1,6 +1,7 @@
 /** Foot posture index and navicular drop: bands, limits in minors, difference of the sides. */
 import type { PerSide, PostureSide } from '../findings/assessment.ts'
 import { type Finding, findingOf, reading } from '../findings/finding.ts'
+import { exactly, type Formula, plus } from '../findings/formula.ts'
 import type { Because } from '../protocol/basis.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
 import { ageYears } from '../visit/age.ts'
@@ -38,9 +39,12 @@ const schemes: Record<Scheme, { edges: readonly Edge[]; highest: ThresholdKey; t
 }
 /** The scheme of bands that the clinic reads the index by. */
 export const schemeOf = (protocol: Protocol): Scheme => protocol.file.fpiScheme ?? 'raw'
-/** The foot posture index: the sum of its six items; undefined where they were not scored. */
+/** The sum of the six items. */
+export const fpiSum = ([first = 0, ...more]: readonly number[]): Formula =>
+	plus(exactly(first), ...more.map(exactly))
+/** The foot posture index; undefined where its items were not scored. */
 export const fpiOf = (items: readonly number[] | undefined): number | undefined =>
-	items?.reduce((sum, item) => sum + item, 0)
+	items && fpiSum(items).value
 /** The band of an index in the scheme in force. */
 export function fpiBandOf(fpi: number, protocol: Protocol): Band {
 	const { edges, top } = schemes[schemeOf(protocol)]

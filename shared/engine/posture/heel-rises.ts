@@ -1,6 +1,7 @@
 /** Heel rises on one leg: against the published figure for age and sex, and side against side. */
 import type { PerSide, PostureSide } from '../findings/assessment.ts'
 import { type Finding, findingOf } from '../findings/finding.ts'
+import { exactly, type Formula, minus, over, times } from '../findings/formula.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
 import { ageYears } from '../visit/age.ts'
 import { bothSides, rounded } from '../visit/sides.ts'
@@ -39,29 +40,27 @@ export function riseNormFindings(
 interface RiseGap {
 	left: number
 	right: number
-	/** Rises of the better leg. */
-	most: number
 	/** Difference as per cent of the better leg. */
-	percent: number
+	percent: Formula
 }
-/** How far the legs differ; undefined unless both were counted. */
+/** How far the legs differ; undefined unless both were counted and one rise was made. */
 export function riseGap({ left, right }: PerSide<PostureSide>): RiseGap | undefined {
 	if (left.heelRises === undefined || right.heelRises === undefined) return undefined
 	const most = Math.max(left.heelRises, right.heelRises)
-	const gap = Math.abs(left.heelRises - right.heelRises)
+	if (most === 0) return undefined
+	const gap = minus(exactly(most), exactly(Math.min(left.heelRises, right.heelRises)))
 	return {
 		left: left.heelRises,
 		right: right.heelRises,
-		most,
-		percent: most === 0 ? 0 : (gap / most) * 100,
+		percent: times(over(gap, exactly(most)), exactly(100)),
 	}
 }
 /** A finding where the legs differ by the limit in use or more. */
 export function riseGapFindings(sides: PerSide<PostureSide>, protocol: Protocol): Finding[] {
 	const gap = riseGap(sides)
-	if (!gap || gap.percent < protocol.value('posture.riseGapPercent')) return []
+	if (!gap || gap.percent.value < protocol.value('posture.riseGapPercent')) return []
 	const weaker = gap.left < gap.right ? 'left' : 'right'
-	const percent = rounded(gap.percent, 0)
+	const percent = rounded(gap.percent.value, 0)
 	const leastReal = Math.ceil(protocol.value('posture.riseChange'))
 	return [
 		findingOf(state('posture.heel-rise-gap', { weaker, percent, leastReal }), {

@@ -5,6 +5,7 @@
 
 import type { LegLength } from '../findings/assessment.ts'
 import { type Finding, findingOf, type Level } from '../findings/finding.ts'
+import { exactly, type Formula, over, plus, quantity, times } from '../findings/formula.ts'
 import { present } from '../plain/present.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
 import { ageYears } from '../visit/age.ts'
@@ -16,18 +17,17 @@ import { type Statement, state } from '../words/statement.ts'
 /**
  * Staged first lift, mm: less than difference / (duration + compensation); Heilig, expert opinion
  * as read in an encyclopedia. @throws RangeError when the divisor is not positive
- * @internal
  */
 export function firstLiftBelowMm(
 	differenceMm: number,
 	duration: number,
 	compensation: number,
-): number {
+): Formula {
 	if (!(duration + compensation > 0))
 		throw new RangeError(
 			`duration + compensation: ${duration + compensation} given, give a sum above 0`,
 		)
-	return differenceMm / (duration + compensation)
+	return over(quantity(differenceMm, 1), plus(exactly(duration), exactly(compensation)))
 }
 /** Duration 1 to 10 years, 2 to 30 years, 3 beyond; Heilig. */
 export function durationFactor(years: number): number {
@@ -35,8 +35,24 @@ export function durationFactor(years: number): number {
 	return years < 30 ? 2 : 3
 }
 /** Compensation of the spine, by Heilig. */
-export const compensationFactor = { none: 0, 'side-bending': 1, bony: 2 } as const
+const compensationFactor = { none: 0, 'side-bending': 1, bony: 2 } as const
 
+/** The staged first lift of a visit, mm; undefined where duration or compensation is not recorded. */
+export function firstLift({ body }: Visit, differenceMm: number): Formula | undefined {
+	const { legLengthYears: years, legLengthCompensation: compensation } = body ?? {}
+	return years === undefined || compensation === undefined
+		? undefined
+		: firstLiftBelowMm(differenceMm, durationFactor(years), compensationFactor[compensation])
+}
+/** How much of a difference is corrected, mm: the least and the most. */
+export function correctionOf(
+	differenceMm: number,
+	protocol: Protocol,
+): { min: Formula; max: Formula } {
+	const share = (key: ThresholdKey) =>
+		times(quantity(differenceMm, 1), exactly(protocol.value(key)))
+	return { min: share('posture.legLengthShareMin'), max: share('posture.legLengthShareMax') }
+}
 /** The row that decides, by size. */
 export function legLengthKey(differenceMm: number, protocol: Protocol): ThresholdKey {
 	if (differenceMm >= protocol.value('posture.legLengthReferMm')) return 'posture.legLengthReferMm'
@@ -67,23 +83,13 @@ function isCorrected(visit: Visit, action: Action, protocol: Protocol): boolean 
 }
 /** The verdict; undefined where nothing was recorded. Lengths in mm. */
 export function legLengthOf(visit: Visit, protocol: Protocol): LegLength | undefined {
-	const {
-		legLengthDifferenceMm: differenceMm,
-		shorterLeg: shorter,
-		legLengthYears: years,
-		legLengthCompensation: compensation,
-	} = visit.body ?? {}
+	const { legLengthDifferenceMm: differenceMm, shorterLeg: shorter } = visit.body ?? {}
 	if (differenceMm === undefined) return undefined
 	const action = actionBySize(differenceMm, protocol)
 	if (!isCorrected(visit, action, protocol)) return present({ differenceMm, shorter, action })
-	const correctionMm = {
-		min: rounded(differenceMm * protocol.value('posture.legLengthShareMin'), 1),
-		max: rounded(differenceMm * protocol.value('posture.legLengthShareMax'), 1),
-	}
-	const startBelowMm =
-		years === undefined || !compensation
-			? undefined
-			: firstLiftBelowMm(differenceMm, durationFactor(years), compensationFactor[compensation])
+	const { min, max } = correctionOf(differenceMm, protocol)
+	const correctionMm = { min: rounded(min.value, 1), max: rounded(max.value, 1) }
+	const startBelowMm = firstLift(visit, differenceMm)?.value
 	return present({ differenceMm, shorter, action, correctionMm, startBelowMm })
 }
 /** How to begin a correction, and by how much; undefined where none is proposed. */

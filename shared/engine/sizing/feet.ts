@@ -1,6 +1,7 @@
 /** Each foot as measured: means of the readings, and where it stands among adults of its sex. */
 import type { FootSizing, PerSide } from '../findings/assessment.ts'
 import { type Finding, findingOf, reading } from '../findings/finding.ts'
+import { exactly, type Formula, over, quantity } from '../findings/formula.ts'
 import { below } from '../plain/normal.ts'
 import { present } from '../plain/present.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
@@ -18,6 +19,9 @@ export const isAdult = ({ player, visitDate }: Visit, protocol: Protocol): boole
 export const ballRatioKey = ({ player }: Visit): ThresholdKey =>
 	player.sex === 'male' ? 'sizing.ballRatioMen' : 'sizing.ballRatioWomen'
 
+/** The length of shoe that heel to ball asks for, mm. */
+export const lengthFromBall = (visit: Visit, ballLengthMm: number, protocol: Protocol): Formula =>
+	over(quantity(ballLengthMm), exactly(protocol.value(ballRatioKey(visit))))
 /**
  * Letters of a width or girth at a length, all mm; none for minors, for whom no published numbers
  * were found.
@@ -46,7 +50,7 @@ function amongAdults(
 ): Partial<FootSizing> {
 	const { sex } = visit.player
 	if (!isAdult(visit, protocol)) return {}
-	const z = lengthZ(lengthMm, sex, protocol)
+	const z = lengthZ(lengthMm, sex, protocol).value
 	return present({
 		lengthZ: z,
 		lengthPercentile: 100 * below(z),
@@ -64,7 +68,7 @@ export function footSizing(visit: Visit, side: Side, protocol: Protocol): FootSi
 	const widthMm = meanOf(read?.ballWidthMm)
 	const girthMm = meanOf(read?.ballGirthMm)
 	const archLengthMm =
-		ballLengthMm === undefined ? undefined : ballLengthMm / protocol.value(ballRatioKey(visit))
+		ballLengthMm === undefined ? undefined : lengthFromBall(visit, ballLengthMm, protocol).value
 	const measured = present({ lengthMm, ballLengthMm, archLengthMm, widthMm, girthMm })
 	if (lengthMm === undefined) return { ...measured, fitting: {} }
 	return {

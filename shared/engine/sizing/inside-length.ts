@@ -1,6 +1,7 @@
 /** Toe room by kind of shoe, and the inside length that it asks for. */
 import type { Span } from '../findings/assessment.ts'
 import { type Finding, findingOf, reading } from '../findings/finding.ts'
+import { exactly, type Formula, plus, quantity } from '../findings/formula.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
 import { rounded } from '../visit/sides.ts'
 import { state } from '../words/statement.ts'
@@ -33,6 +34,9 @@ export interface InsideLength {
 	toeRoomMm: Span
 	insideLengthMm: Span
 }
+/** The inside length that a toe room asks for, all mm. */
+export const insideFor = (fitLengthMm: number, sockMm: number, toeRoomMm: number): Formula =>
+	plus(quantity(fitLengthMm), quantity(sockMm), exactly(toeRoomMm))
 /** Toe room and inside length of a kind of shoe, mm. */
 export function insideLength(
 	kind: keyof typeof toeRooms,
@@ -43,7 +47,7 @@ export function insideLength(
 ): InsideLength {
 	const [least, aim, most] = toeRooms[kind][adult ? 'adult' : 'youth']
 	const room = (key: ThresholdKey) => protocol.value(key)
-	const inside = (key: ThresholdKey) => rounded(fitLengthMm + sockMm + room(key), 1)
+	const inside = (key: ThresholdKey) => rounded(insideFor(fitLengthMm, sockMm, room(key)).value, 1)
 	return {
 		toeRoomMm: { min: room(least), target: room(aim), max: room(most) },
 		insideLengthMm: { min: inside(least), target: inside(aim), max: inside(most) },

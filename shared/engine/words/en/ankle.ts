@@ -17,7 +17,10 @@ const lunge = {
 	lungeCm: { name: 'knee to wall', unit: 'cm' },
 	lungeDeg: { name: 'lunge angle', unit: 'deg' },
 } as const
-const compareDegrees = ' In a growing player compare degrees rather than centimetres.'
+type Change = { side: Side; measure: 'lungeCm' | 'lungeDeg'; by: number; since: string }
+const changeWords = ({ side, measure, by, since }: Change): string =>
+	`The ${side} ${lunge[measure].name} is ${amount(Math.abs(by), lunge[measure].unit)} ` +
+	`${by < 0 ? 'less' : 'more'} than on ${day(since)}: more than measuring error.`
 const gaps = (gapCm: number | undefined, gapDeg: number | undefined): string =>
 	listed([
 		...(gapCm === undefined ? [] : [amount(gapCm, 'cm')]),
@@ -66,19 +69,17 @@ export const ankleSentences = {
 		doctor: ({ gapCm, gapDeg }) =>
 			`The ankles differ in the weight-bearing lunge, by ${gaps(gapCm, gapDeg)}.`,
 	}),
-	'ankle.change': sentence<{
-		side: Side
-		measure: 'lungeCm' | 'lungeDeg'
-		by: number
-		since: string
-		growing: boolean
-	}>({
-		clinician: ({ side, measure, by, since, growing }) =>
-			`The ${side} ${lunge[measure].name} is ${amount(Math.abs(by), lunge[measure].unit)} ` +
-			`${by < 0 ? 'less' : 'more'} than on ${day(since)}: more than measuring error.` +
-			`${growing && measure === 'lungeCm' ? compareDegrees : ''}`,
+	'ankle.change': sentence<Change>({
+		clinician: (change) => changeWords(change),
 		player: ({ side, by, since }) =>
 			`Your ${side} ankle bends ${by < 0 ? 'less' : 'further'} than on ${day(since)}.`,
+	}),
+	// a distance where the angle changed as well, or that changes because the leg grows
+	'ankle.change-of-distance': sentence<Change & { growing: boolean }>({
+		clinician: ({ growing, ...change }) =>
+			`${changeWords(change)}${
+				growing ? ' In a growing player compare degrees rather than centimetres.' : ''
+			}`,
 	}),
 	'ankle.lift': sentence<{
 		pair: string
@@ -107,11 +108,12 @@ export const ankleSentences = {
 				'It does not treat the cause. Check heel hold in the boot.',
 				capped && 'The rest of the correction would go on the outsole.',
 			),
-		player: ({ mm: { left, right } }) =>
-			left === right
-				? `A heel raise of ${amount(left, 'mm')} in both shoes may ease your ankle. It does not ` +
+		player: ({ mm, shorter }) =>
+			shorter === undefined
+				? `A heel raise of ${amount(mm.left, 'mm')} in both shoes may ease your ankle. It does not ` +
 					'treat the cause.'
-				: `A heel raise may help: ${amount(left, 'mm')} left, ${amount(right, 'mm')} right.`,
+				: `A heel raise of ${amount(mm[shorter], 'mm')} on the ${shorter} may help` +
+					`${mm[otherSide(shorter)] > 0 ? `, and ${amount(mm[otherSide(shorter)], 'mm')} on the other side` : ''}.`,
 		doctor: ({ mm, shorter }) => `Proposed, as an estimate: ${raises(mm, shorter)}.`,
 	}),
 }

@@ -4,6 +4,8 @@ import { amount, day, number, plural, together } from './format.ts'
 
 const difference = (percent: number): string =>
 	`${amount(Math.abs(percent), '%', 0)} ${percent < 0 ? 'less' : 'more'}`
+const inAll = (hours: number, freePlayKnown: boolean): string =>
+	`${freePlayKnown ? '' : 'at least '}${amount(hours, 'hours')} of sport a week in all`
 
 export const loadingSentences = {
 	'loading.hours-over-age': sentence<{ hours: number; ageYears: number; overAge: number }>({
@@ -22,11 +24,10 @@ export const loadingSentences = {
 			`${amount(hours, 'hours')} of sport a week in all` +
 			`${freePlayKnown ? '' : ' (free play not recorded)'} is above ${number(mostHours)}, which ` +
 			'has been associated with more injuries.',
-		player: ({ hours }) =>
-			`You do ${amount(hours, 'hours')} of sport a week. That is a lot. Rest is part of training.`,
-		guardian: ({ hours }) =>
-			`Your child does ${amount(hours, 'hours')} of sport a week. That is a lot. Rest is part of ` +
-			'training.',
+		player: ({ hours, freePlayKnown }) =>
+			`You do ${inAll(hours, freePlayKnown)}. Rest is part of training.`,
+		guardian: ({ hours, freePlayKnown }) =>
+			`Your child does ${inAll(hours, freePlayKnown)}. Rest is part of training.`,
 	}),
 	'loading.organised-to-free': sentence<{ mostTimes: number; noFreePlay: boolean }>({
 		clinician: ({ mostTimes, noFreePlay }) =>

@@ -5,7 +5,7 @@ import { sentence } from '../sentence.ts'
 import { amount, count, day, number, plural, term, together } from './format.ts'
 
 const fewerOrMore = (by: number): string =>
-	`${count(Math.abs(by), 'heel rise')} ${by < 0 ? 'fewer' : 'more'}`
+	count(Math.abs(by), by < 0 ? 'fewer heel rise' : 'more heel rise')
 const held = {
 	'functional-limit': 'moves freely off the ground but is held when standing (functional limit)',
 	'structural-limit':
