@@ -45,7 +45,7 @@ export function lmsFormula(value: number, { l, m, s }: At): Formula {
 /** @internal */
 export const lmsZ = (value: number, at: At): number => lmsFormula(value, at).value
 /** The value (cm, kg or kg/m2) at a z by LMS: the other way round, for curves. */
-const valueAt = (z: number, { l, m, s }: At): number =>
+export const valueAt = (z: number, { l, m, s }: At): number =>
 	l === 0 ? m * Math.exp(s * z) : m * (1 + l * s * z) ** (1 / l)
 
 /** CDC 2000 centile of stature (cm) or mass (kg); undefined outside the table's ages. */
