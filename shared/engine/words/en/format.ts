@@ -61,6 +61,9 @@ export function amount(value: number, unit: string, digits = 1): string {
 	// a shelf of 500 models says millimetres thousands of times: no plural is looked up for them
 	return one === many ? `${number(value, digits)} ${one}` : count(value, one, many, digits)
 }
+/** The words of a unit that go with a number: 'degree' or 'degrees'. */
+export const unitOf = (value: number, unit: string): string =>
+	plural(value, ...(unitWords[unit] ?? [unit, unit]))
 const lists = {
 	and: new Intl.ListFormat(locale, { type: 'conjunction' }),
 	or: new Intl.ListFormat(locale, { type: 'disjunction' }),
