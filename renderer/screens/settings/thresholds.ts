@@ -8,6 +8,7 @@ export type Scheme = NonNullable<ProtocolFile['fpiScheme']>
 export const keys = Object.keys(rows) as ThresholdKey[]
 export const rooms = [...new Set(keys.map((key) => key.slice(0, key.indexOf('.'))))]
 export const roomWords: Record<string, string> = {
+	player: 'Player',
 	sizing: 'Sizing',
 	ankle: 'Ankle',
 	posture: 'Posture',

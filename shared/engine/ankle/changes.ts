@@ -1,11 +1,11 @@
 /** Change of the lunge since the last visit, cm and degrees kept apart. */
 
+import { isMinor } from '../facts/age.ts'
 import type { Change, Changes } from '../findings/assessment.ts'
 import { changeSince, changesBy } from '../findings/change.ts'
 import { type Finding, reading, sayFinding } from '../findings/finding.ts'
 import { dayInWords } from '../plain/days.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
-import { ageYears } from '../visit/age.ts'
 import { bothSides, meanOf, perSide, rounded } from '../visit/sides.ts'
 import type { Side, Visit } from '../visit/visit.ts'
 
@@ -95,8 +95,7 @@ export function changeFindings(
 	changes: Changes<Measure>,
 	protocol: Protocol,
 ): Finding[] {
-	const growing =
-		ageYears(visit.player.birthDate, visit.visitDate) < protocol.value('posture.adultFromYears')
+	const growing = isMinor(visit, protocol)
 	return bothSides.flatMap((side) =>
 		lungeMeasures.flatMap((measure) => {
 			const change = changes[side][measure]

@@ -3,11 +3,11 @@
  * use.
  */
 
+import { isMinor } from '../facts/age.ts'
 import type { AnkleSide, PerSide } from '../findings/assessment.ts'
 import { type Finding, reading, sayFinding } from '../findings/finding.ts'
 import { present } from '../plain/present.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
-import { ageYears } from '../visit/age.ts'
 import { legLengthSymptomatic } from '../visit/leg-length.ts'
 import { bothSides, otherSide, perSide, rounded } from '../visit/sides.ts'
 import type { Side, Visit } from '../visit/visit.ts'
@@ -55,8 +55,7 @@ function legLengthCorrectionMm(visit: Visit, protocol: Protocol): number {
 		difference >= protocol.value('posture.legLengthReferMm')
 	)
 		return 0
-	const growing =
-		ageYears(visit.player.birthDate, visit.visitDate) < protocol.value('posture.adultFromYears')
+	const growing = isMinor(visit, protocol)
 	if (
 		!legLengthSymptomatic(visit) &&
 		(growing || difference < protocol.value('posture.legLengthConsiderMm'))

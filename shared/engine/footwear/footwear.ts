@@ -2,7 +2,9 @@
  * The footwear room: what to seek and avoid, where wishes contradict, and the verdict on the pairs
  * in use.
  */
+
 import { lifeShare } from '../facts/life-share.ts'
+import { isTrainer } from '../facts/trainer.ts'
 import type { CurrentPair, FeatureWish, FootwearResult } from '../findings/assessment.ts'
 import { type Finding, idPart } from '../findings/finding.ts'
 import { present } from '../plain/present.ts'
@@ -147,9 +149,7 @@ function pairFindings(
  */
 function rotationFindings(visit: Visit, protocol: Protocol): Finding[] {
 	const { matchesPerWeek: matches = 0, trainingsPerWeek: trainings = 0 } = visit.play ?? {}
-	const boots = (visit.footwear ?? []).filter(
-		(pair) => pair.sole !== 'road' && pair.sole !== 'trail',
-	).length
+	const boots = (visit.footwear ?? []).filter((pair) => !isTrainer(pair)).length
 	const because = [
 		{ measure: 'Matches a week', value: matches },
 		...(trainings > 0 ? [{ measure: 'Trainings a week', value: trainings }] : []),

@@ -1,4 +1,5 @@
 /** What the insert rows look at on one side, gathered once. */
+import { isAdult } from '../facts/age.ts'
 import type {
 	AnkleResult,
 	PostureResult,
@@ -8,7 +9,6 @@ import type {
 import { present } from '../plain/present.ts'
 import type { Basis, Because } from '../protocol/basis.ts'
 import type { Protocol } from '../protocol/protocol.ts'
-import { ageYears } from '../visit/age.ts'
 import { meanOf } from '../visit/sides.ts'
 import { type Condition, termWords } from '../visit/terms.ts'
 import type { Side, Visit } from '../visit/visit.ts'
@@ -84,8 +84,7 @@ export function insertFacts(
 	const ankleRaise = context.ankle.findings.find(({ id }) => id.startsWith('ankle.heel-raise'))
 	return present({
 		side,
-		adult:
-			ageYears(visit.player.birthDate, visit.visitDate) >= protocol.value('insert.adultFromYears'),
+		adult: isAdult(visit, protocol),
 		protocol,
 		massKg: visit.body?.massKg,
 		fpi,

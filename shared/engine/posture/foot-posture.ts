@@ -1,8 +1,8 @@
 /** Foot posture index and navicular drop: bands, limits in minors, difference of the sides. */
+import { isMinor } from '../facts/age.ts'
 import type { PerSide, PostureSide } from '../findings/assessment.ts'
 import { type Finding, reading, sayFinding } from '../findings/finding.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
-import { ageYears } from '../visit/age.ts'
 import { rounded } from '../visit/sides.ts'
 import type { Side, Visit } from '../visit/visit.ts'
 
@@ -45,8 +45,6 @@ export function fpiBandOf(fpi: number, protocol: Protocol): Band {
 	return edges.find(({ key }) => fpi <= protocol.value(key))?.band ?? top
 }
 const fpiReason = (fpi: number) => [{ measure: 'FPI', value: fpi }]
-const isMinor = ({ player, visitDate }: Visit, protocol: Protocol): boolean =>
-	ageYears(player.birthDate, visitDate) < protocol.value('posture.adultFromYears')
 
 /** A finding for an index outside the normal band. */
 export function bandFindings(

@@ -3,11 +3,11 @@
  * mm and more.
  */
 
+import { isMinor } from '../facts/age.ts'
 import type { LegLength } from '../findings/assessment.ts'
 import { type Finding, type Level, sayFinding } from '../findings/finding.ts'
 import { present } from '../plain/present.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
-import { ageYears } from '../visit/age.ts'
 import { legLengthSymptomatic } from '../visit/leg-length.ts'
 import { rounded } from '../visit/sides.ts'
 import type { Visit } from '../visit/visit.ts'
@@ -56,8 +56,7 @@ function actionBySize(differenceMm: number, protocol: Protocol): Action {
 }
 /** A growing player without symptoms is not corrected from a clinical test alone. */
 function isHeldBack(visit: Visit, action: Action, protocol: Protocol): boolean {
-	const growing =
-		ageYears(visit.player.birthDate, visit.visitDate) < protocol.value('posture.adultFromYears')
+	const growing = isMinor(visit, protocol)
 	return growing && !legLengthSymptomatic(visit) && action !== 'refer'
 }
 function isCorrected(visit: Visit, action: Action, protocol: Protocol): boolean {

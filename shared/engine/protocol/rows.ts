@@ -4,6 +4,7 @@ import { footwearRows } from './rows/footwear.table.ts'
 import { growthRows } from './rows/growth.table.ts'
 import { insertRows } from './rows/insert.table.ts'
 import { loadingRows } from './rows/loading.table.ts'
+import { playerRows } from './rows/player.table.ts'
 import { postureRows } from './rows/posture.table.ts'
 import { screeningRows } from './rows/screening.table.ts'
 import { seasonRows } from './rows/season.table.ts'
@@ -11,6 +12,7 @@ import { sizingRows } from './rows/sizing.table.ts'
 import { squadRows } from './rows/squad.table.ts'
 
 export const rows = {
+	...playerRows,
 	...sizingRows,
 	...ankleRows,
 	...postureRows,

@@ -1,11 +1,12 @@
 /** The length to fit: which foot decides, and whether heel to toe or heel to ball asks for more. */
+import { isAdult } from '../facts/age.ts'
 import type { FootSizing, PerSide, SizingResult } from '../findings/assessment.ts'
 import { type Finding, reading, sayFinding } from '../findings/finding.ts'
 import type { Basis } from '../protocol/basis.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import { bothSides, rounded } from '../visit/sides.ts'
 import type { Side, Visit } from '../visit/visit.ts'
-import { ballRatioKey, isAdult } from './feet.ts'
+import { ballRatioKey } from './feet.ts'
 import { readingsOf } from './readings.ts'
 
 const longerFootRule: Basis = {

@@ -1,11 +1,11 @@
 /** How the length to fit, the size labels and the inside lengths were worked out. */
+import { isAdult } from '../facts/age.ts'
 import type { SizingResult } from '../findings/assessment.ts'
 import type { Working } from '../findings/finding.ts'
 import { figure, linesOf } from '../findings/working.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import { bothSides } from '../visit/sides.ts'
 import type { Visit } from '../visit/visit.ts'
-import { isAdult } from './feet.ts'
 import { footLengthBasis } from './foot-workings.ts'
 import { type InsideLength, leastRoomKey } from './inside-length.ts'
 import { euLongerOf, formulas } from './sizes.ts'
