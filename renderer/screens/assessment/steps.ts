@@ -32,7 +32,7 @@ const pair = (group: string, key: string, hint?: string): StepRow => ({
 export const steps: readonly Step[] = [
 	{
 		name: 'Player and play',
-		topics: ['loading', 'footwear'],
+		topics: ['conditions', 'loading', 'footwear'],
 		asks: ['play', 'footwear', 'body.massKg'],
 		groups: [
 			{
@@ -152,7 +152,16 @@ export const steps: readonly Step[] = [
 	{ name: 'Flags', topics: ['screening'], asks: ['screening'], groups: [] },
 	{
 		name: 'Decide',
-		topics: ['screening', 'sizing', 'ankle', 'posture', 'growth', 'footwear', 'loading'],
+		topics: [
+			'screening',
+			'sizing',
+			'ankle',
+			'posture',
+			'growth',
+			'footwear',
+			'loading',
+			'conditions',
+		],
 		asks: [],
 		groups: [],
 		wide: true,

@@ -1,5 +1,6 @@
 /** Every threshold the clinic may set, one file per room. Keys are 'room.name'. */
 import { ankleRows } from './rows/ankle.table.ts'
+import { conditionRows } from './rows/conditions.ts'
 import { footwearRows } from './rows/footwear.table.ts'
 import { growthRows } from './rows/growth.table.ts'
 import { insertRows } from './rows/insert.table.ts'
@@ -23,4 +24,5 @@ export const rows = {
 	...insertRows,
 	...seasonRows,
 	...squadRows,
+	...conditionRows,
 }
