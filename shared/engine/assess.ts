@@ -76,7 +76,7 @@ export function assess(
 		shoes,
 		inserts,
 		rooms.loading,
-		{ findings: conditionFindings(visit, protocol) },
+		{ findings: conditionFindings(visit, rooms.screening, protocol) },
 	].flatMap((room) => room?.findings ?? [])
 	findings.sort((finding, other) => consequence[finding.level] - consequence[other.level])
 	const { growth: grown, ...rest } = rooms

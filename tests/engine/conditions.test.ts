@@ -9,7 +9,9 @@ import { conditionFindings } from '../../shared/engine/conditions/findings.ts'
 import { conditionReading } from '../../shared/engine/conditions/query.ts'
 import { conditionRow, questionsOf } from '../../shared/engine/conditions/registry.ts'
 import { conditionWishes } from '../../shared/engine/conditions/wishes.ts'
+import { type Action, actions } from '../../shared/engine/findings/assessment.ts'
 import { openProtocol } from '../../shared/engine/protocol/protocol.ts'
+import { askedAlways, complaints } from '../../shared/engine/screening/complaints.table.ts'
 import { noDecisions } from '../../shared/engine/visit/decisions.ts'
 import { schemaAt } from '../../shared/engine/visit/field-meta.ts'
 import { parseVisit } from '../../shared/engine/visit/parse.ts'
@@ -23,6 +25,7 @@ import { wholeVisit } from './random-visit.ts'
 
 type Recorded = NonNullable<Visit['conditions']>[number]
 const protocol = openProtocol()
+const quiet = { action: 'proceed' } as const
 const current = (condition: Condition, more: Partial<Recorded> = {}): Recorded => ({
 	condition,
 	side: 'left',
@@ -37,7 +40,7 @@ const visitWith = (recorded: readonly Recorded[], birthDate = '2000-05-02'): Vis
 		visitDate: '2027-01-20',
 		conditions: recorded,
 	})
-const found = (...recorded: Recorded[]) => conditionFindings(visitWith(recorded), protocol)
+const found = (...recorded: Recorded[]) => conditionFindings(visitWith(recorded), quiet, protocol)
 const codesOf = (...recorded: Recorded[]) => found(...recorded).map(({ code }) => code)
 
 describe('a condition is found', () => {
@@ -120,6 +123,8 @@ describe('the table is complete', () => {
 		const paths = conditions.flatMap((condition) => questionsOf(condition))
 		expect(paths.length).toBeGreaterThan(20)
 		for (const path of paths) expect(() => schemaAt(visitSchema, path)).not.toThrow()
+		const onTheScreen = [...askedAlways, ...complaints.flatMap(({ opens }) => opens)]
+		expect(paths.filter((path) => !onTheScreen.includes(path))).toEqual([])
 		expect(questionsOf('tarsal-coalition')).toContain('screening.rigidFlatFoot')
 	})
 	it('nothing is sought and avoided by the same condition', () => {
@@ -132,7 +137,7 @@ describe('the table is complete', () => {
 describe('the usual ages', () => {
 	const born = { child6: '2020-06-01', child12: '2014-06-01', adult: '2000-06-01' }
 	const ageNote = (birthDate: string, recorded: Recorded) =>
-		conditionFindings(visitWith([recorded], birthDate), protocol).filter(
+		conditionFindings(visitWith([recorded], birthDate), quiet, protocol).filter(
 			({ code }) => code === 'conditions.unusual-age',
 		)
 	it('outside them a note says so, with the ages and the source', () => {
@@ -214,6 +219,23 @@ describe('what a condition asks of a shoe', () => {
 		expect(wishes(current('other-condition', { inWords: 'Os naviculare' }))).toEqual([])
 	})
 })
+describe('exercise', () => {
+	const codesAt = (action: Action) =>
+		conditionFindings(visitWith([current('achilles-midportion')]), { action }, protocol).map(
+			({ code }) => code,
+		)
+	it('is named while nothing asks for somebody else, and never beside a warning sign', () => {
+		for (const action of actions)
+			expect(codesAt(action).includes('conditions.exercises')).toBe(action === 'proceed')
+	})
+	it('is silent where a tendon may be torn', () => {
+		const visit = visitSchema.parse({
+			...visitWith([current('achilles-midportion')]),
+			screening: { achilles: { side: 'left', noMovementOnSqueeze: true } },
+		})
+		expect(assess(visit).findings.map(({ code }) => code)).not.toContain('conditions.exercises')
+	})
+})
 describe('one outside the list', () => {
 	const own = current('other-condition', { inWords: 'Os naviculare' })
 	it('asks for words where it has none', () => {
@@ -229,7 +251,7 @@ describe('one outside the list', () => {
 it('whatever is recorded: findings of their own id, with words and a basis for every reader', () => {
 	fc.assert(
 		fc.property(wholeVisit, (visit) => {
-			const findings = conditionFindings(visit, protocol)
+			const findings = conditionFindings(visit, quiet, protocol)
 			expect(new Set(findings.map(({ id }) => id)).size).toBe(findings.length)
 			for (const finding of findings) {
 				expect(finding.says).not.toBe('')

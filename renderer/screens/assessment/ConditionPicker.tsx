@@ -29,7 +29,7 @@ export function ConditionPicker({ choose }: { choose: (condition: Condition) => 
 				value={null}
 				inputValue={typed}
 				autoHighlight
-				openOnFocus={false}
+				slotProps={{ paper: { variant: 'outlined', sx: { borderColor: 'text.secondary' } } }}
 				noOptionsText="No condition has this name: choose another condition and write it in words."
 				filterOptions={(_, { inputValue }) =>
 					findConditions(inputValue).map(({ condition }) => condition)

@@ -34,7 +34,7 @@ function SideOf({ recorded: { condition, side }, path, change }: RowProps) {
 		return <Typography color="text.secondary">Of the player, not of one side.</Typography>
 	return (
 		<RowColumns two={false} label={<Typography sx={{ fontWeight: 600, pt: 1 }}>Side</Typography>}>
-			<Box>
+			<Box sx={{ mb: 1.5 }}>
 				<ToggleButtonGroup
 					exclusive
 					aria-label="Side"

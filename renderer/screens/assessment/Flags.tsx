@@ -4,14 +4,20 @@
  */
 import { Box, Button, Paper, ToggleButton, Typography } from '@mui/material'
 import { useState } from 'react'
+import { questionsOf } from '../../../shared/engine/conditions/registry.ts'
 import { askedAlways, complaints } from '../../../shared/engine/screening/complaints.table.ts'
 import { fieldMeta } from '../../../shared/engine/visit/field-meta.ts'
-import { visitSchema } from '../../../shared/engine/visit/visit.ts'
+import { type Visit, visitSchema } from '../../../shared/engine/visit/visit.ts'
 import { readPath, withValue, writePath } from '../../parts/draft-path.ts'
 import { FieldRow, MeasureField } from '../../parts/MeasureField.tsx'
 import { type QuestionGroup, questionGroup } from './questions.ts'
 import type { DraftProps, StepProps } from './stepProps.ts'
 
+/** A recorded condition opens its own questions. */
+const questionsOfRecorded = ({ conditions = [] }: Visit): string[] =>
+	conditions
+		.filter(({ status }) => status !== 'past')
+		.flatMap(({ condition }) => questionsOf(condition))
 const opened = [...new Set(complaints.flatMap((complaint) => complaint.opens))]
 
 function Question({ paths, draft, change }: { paths: readonly string[] } & DraftProps) {
@@ -83,11 +89,12 @@ function Group({ group, draft, change }: { group: QuestionGroup } & DraftProps) 
 }
 export function Flags({ draft, change }: StepProps) {
 	const [chosen, setChosen] = useState<readonly string[]>([])
-	const wanted = new Set(
-		complaints
+	const wanted = new Set([
+		...complaints
 			.filter((complaint) => chosen.includes(complaint.id))
 			.flatMap((complaint) => complaint.opens),
-	)
+		...questionsOfRecorded(draft.visit),
+	])
 	// what already holds an answer stays open, whatever is chosen
 	const shown = opened.filter(
 		(path) =>

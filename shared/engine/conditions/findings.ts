@@ -1,5 +1,7 @@
 /** What is said of the recorded conditions themselves, whatever room reads them. */
+
 import { type Finding, type FindingSide, findingOf } from '../findings/finding.ts'
+import type { Action } from '../findings/screening-result.ts'
 import { present } from '../plain/present.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import { ageYears } from '../visit/age.ts'
@@ -91,8 +93,12 @@ function unnamedFindings(visit: Visit): Finding[] {
 		}),
 	]
 }
-/** One note for all of them; which exercise, and how much, is the clinician's choice. */
-function exerciseFindings(visit: Visit): Finding[] {
+/**
+ * One note for all of them; which exercise, and how much, is the clinician's choice. Silent while a
+ * warning sign asks for somebody else: a tendon that may be torn is not loaded.
+ */
+function exerciseFindings(visit: Visit, action: Action): Finding[] {
+	if (action !== 'proceed') return []
 	const rows = conditions.flatMap((condition) => {
 		const { exercises = [] } = conditionRow(condition)
 		const recorded = recordedConditions(visit, [condition])
@@ -117,11 +123,15 @@ function exerciseFindings(visit: Visit): Finding[] {
 		),
 	]
 }
-/** Cautions first, in the order of the table of conditions. */
-export const conditionFindings = (visit: Visit, protocol: Protocol): Finding[] => [
+/** @param action what the warning signs ask for; @returns cautions first, in the order of the table */
+export const conditionFindings = (
+	visit: Visit,
+	{ action }: { action: Action },
+	protocol: Protocol,
+): Finding[] => [
 	...surgeryFindings(visit),
 	...conditions.flatMap((condition) => cautionFindings(visit, condition)),
 	...conditions.flatMap((condition) => ageFindings(visit, condition, protocol)),
 	...unnamedFindings(visit),
-	...exerciseFindings(visit),
+	...exerciseFindings(visit, action),
 ]

@@ -16,6 +16,7 @@ interface Held extends Ground {
 /** Exercises that are often used; which, and how much, is the clinician's choice. */
 export type Exercise =
 	| 'calf-loading'
+	| 'calf-loading-from-floor'
 	| 'calf-and-peroneal-stretch'
 	| 'heel-rise-strength'
 	| 'balance'
@@ -24,7 +25,7 @@ export type Exercise =
 	| 'hip-and-knee-strength'
 	| 'load-ladder'
 	| 'toe-taping'
-	| 'no-forced-stretch'
+	| 'within-comfort'
 /** Whole years of age, both included, at which it is usually seen. */
 export interface UsualAges
 	extends Pick<ThresholdRow, 'population' | 'source' | 'strength' | 'surety'> {

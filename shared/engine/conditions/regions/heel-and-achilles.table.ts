@@ -1,7 +1,7 @@
 import type { ConditionRow } from '../row.ts'
 
 export const heelAndAchilles = {
-	'achilles-insertional': { sides: 'each', exercises: ['calf-loading'], opens: ['screening.achillesRuptureSuspected', 'screening.achilles', 'screening.morningStiffness', 'screening.inflammatory'] },
+	'achilles-insertional': { sides: 'each', exercises: ['calf-loading-from-floor'], opens: ['screening.achillesRuptureSuspected', 'screening.achilles', 'screening.morningStiffness', 'screening.inflammatory'] },
 	'achilles-midportion': { sides: 'each', exercises: ['calf-loading'], opens: ['screening.achillesRuptureSuspected', 'screening.achilles'] },
 	'haglund-deformity': { sides: 'each' },
 	'calcaneal-apophysitis': {

@@ -1,7 +1,7 @@
 import type { ConditionRow } from '../row.ts'
 
 export const legAndKnee = {
-	'calf-strain': { sides: 'each', exercises: ['calf-loading'], opens: ['screening.calfSuspicion', 'screening.achillesRuptureSuspected', 'screening.achilles'] },
+	'calf-strain': { sides: 'each', opens: ['screening.calfSuspicion', 'screening.achillesRuptureSuspected', 'screening.achilles'] },
 	'shin-pain': { sides: 'each', opens: ['screening.boneStressLowRisk', 'screening.boneStress', 'screening.exertionalTightness', 'screening.vascular'] },
 	'tibial-tubercle-apophysitis': {
 		sides: 'each',

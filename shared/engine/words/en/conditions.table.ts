@@ -62,6 +62,21 @@ export const conditionWords: { readonly [Name in Condition]: Names & Shoe<Condit
 	},
 	// midfoot and arch
 	'navicular-stress-fracture': { name: 'navicular stress fracture', player: 'stress fracture in the midfoot (navicular)', synonyms: ['navicular stress reaction', 'N spot pain'] },
+	'midfoot-sprain': {
+		name: 'midfoot sprain',
+		player: 'sprain in the middle of the foot',
+		doctor: 'sprain of the tarsometatarsal (Lisfranc) joints',
+		synonyms: ['Lisfranc injury', 'Lisfranc sprain', 'tarsometatarsal sprain'],
+		shoe: {
+			clinician: 'Midfoot sprain: a midfoot that does not twist and a stiff forefoot spare the joints.',
+			player: 'The middle of your foot likes a sole that does not twist or bend much.',
+		},
+		caution: {
+			clinician: 'Midfoot sprain: often missed at first. A bruise under the foot, or no single heel rise, asks for films taken with weight on both feet before any load.',
+			player: 'If you have a bruise under your foot, or cannot stand on your toes, tell us before you run.',
+			doctor: 'Midfoot sprain: films with weight on both feet are asked for where a plantar bruise or a failed heel rise is found.',
+		},
+	},
 	'flexible-flatfoot-pain': { name: 'flexible flatfoot pain', player: 'painful flat foot', doctor: 'painful flexible flat foot', synonyms: ['flat feet', 'pes planus', 'fallen arches', 'overpronation pain'] },
 	'cavus-foot-pain': { name: 'cavus foot pain', player: 'painful high arch', doctor: 'painful cavus foot', synonyms: ['pes cavus', 'high arch', 'supinated foot pain'] },
 	'tarsal-coalition': {
@@ -124,6 +139,7 @@ export const conditionWords: { readonly [Name in Condition]: Names & Shoe<Condit
 /** Exercises as clinicians call them. */
 export const exerciseWords: { readonly [Name in Exercise]: string } = {
 	'calf-loading': 'slow, heavy calf loading',
+	'calf-loading-from-floor': 'slow calf loading from the floor, no drop below it',
 	'calf-and-peroneal-stretch': 'stretching of the calf and the peroneal muscles',
 	'heel-rise-strength': 'heel rises',
 	balance: 'balance on one leg',
@@ -132,5 +148,5 @@ export const exerciseWords: { readonly [Name in Exercise]: string } = {
 	'hip-and-knee-strength': 'hip and knee strength',
 	'load-ladder': 'a ladder of load, step by step',
 	'toe-taping': 'taping the toe down',
-	'no-forced-stretch': 'no forced stretch',
+	'within-comfort': 'movement within comfort, never forced',
 }

@@ -21,7 +21,7 @@ interface Operation {
 const operationWords = ({ side, operation, operationDate }: Operation): string =>
 	[
 		operation ?? 'operation not named',
-		ofSide(side, 'side'),
+		side === 'none' ? 'side not recorded' : ofSide(side, 'side'),
 		operationDate === undefined ? 'day not recorded' : day(operationDate),
 	].join(', ')
 const operationsWords = (operations: readonly Operation[]): string =>
