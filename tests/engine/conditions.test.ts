@@ -10,6 +10,7 @@ import { conditionReading } from '../../shared/engine/conditions/query.ts'
 import { conditionRow, questionsOf } from '../../shared/engine/conditions/registry.ts'
 import { conditionWishes } from '../../shared/engine/conditions/wishes.ts'
 import { type Action, actions } from '../../shared/engine/findings/assessment.ts'
+import { footwearRules } from '../../shared/engine/footwear/rules/rules.ts'
 import { openProtocol } from '../../shared/engine/protocol/protocol.ts'
 import { askedAlways, complaints } from '../../shared/engine/screening/complaints.table.ts'
 import { noDecisions } from '../../shared/engine/visit/decisions.ts'
@@ -195,7 +196,7 @@ describe('what a condition asks of a shoe', () => {
 		(condition) => {
 			const [wish, another] = wishes(current(condition))
 			expect(wish).toMatchObject({
-				rule: `condition-${condition}`,
+				rule: condition,
 				seek: conditionRow(condition).shoe?.seek,
 			})
 			expect(another).toBeUndefined()
@@ -203,6 +204,14 @@ describe('what a condition asks of a shoe', () => {
 				expect(wish && spokenTo(reader, wish.statement)).toBeTruthy()
 		},
 	)
+	it('reaches the target and the findings, under a name that no footwear rule has', () => {
+		const { footwear, findings } = assess(visitWith([current('plantar-plate-injury')]))
+		const wanted = footwear.target.seek.filter(({ rule }) => rule === 'plantar-plate-injury')
+		expect(wanted.map(({ feature }) => feature)).toContain('stiff-forefoot')
+		expect(findings.map(({ id }) => id)).toContain('conditions.shoe.plantar-plate-injury.none')
+		const asking = conditions.filter((condition) => conditionRow(condition).shoe)
+		expect(footwearRules.filter(({ id }) => asking.some((name) => name === id))).toEqual([])
+	})
 	it('past ones count only where the row says so', () => {
 		expect(wishes(current('ankle-osteoarthritis', { status: 'past' }))).toEqual([])
 		expect(wishes(current('tarsal-coalition', { status: 'past' }))).toHaveLength(1)

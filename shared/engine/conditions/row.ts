@@ -27,8 +27,7 @@ export type Exercise =
 	| 'toe-taping'
 	| 'within-comfort'
 /** Whole years of age, both included, at which it is usually seen. */
-export interface UsualAges
-	extends Pick<ThresholdRow, 'population' | 'source' | 'strength' | 'surety'> {
+interface UsualAges extends Pick<ThresholdRow, 'population' | 'source' | 'strength' | 'surety'> {
 	fromYears?: number
 	toYears?: number
 }

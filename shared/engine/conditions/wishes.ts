@@ -10,7 +10,7 @@ import { conditionReading, conditionReasons, recordedConditions } from './query.
 import { conditionRow } from './registry.ts'
 
 export interface ConditionWish {
-	/** Names the rule, once in a visit: 'condition-tarsal-coalition'. */
+	/** Names the rule, once in a visit: the condition; 'other-condition-1' for one in words. */
 	rule: string
 	statement: Statement
 	seek: readonly Feature[]
@@ -24,14 +24,14 @@ function wishOf(visit: Visit, condition: Condition): ConditionWish[] {
 	const { seek, avoid, when, source, strength } = shoe
 	const because = conditionReasons(visit, [condition], { when })
 	if (because.length === 0) return []
-	const rule = `condition-${condition}`
 	const statement = state('conditions.shoe', { condition })
-	return [{ rule, statement, seek, avoid, because, basis: { rule, source, strength } }]
+	const basis: Basis = { rule: condition, source, strength }
+	return [{ rule: condition, statement, seek, avoid, because, basis }]
 }
 /** Current and recovering ones; the clinician takes back what no longer counts. */
 const ownWishes = (visit: Visit): ConditionWish[] =>
 	recordedConditions(visit, ['other-condition'])
-		.map((recorded, index) => ({ recorded, rule: `condition-own-${index + 1}` }))
+		.map((recorded, index) => ({ recorded, rule: `other-condition-${index + 1}` }))
 		.filter(({ recorded: { seek = [], avoid = [] } }) => seek.length + avoid.length > 0)
 		.map(({ recorded, rule }) => {
 			const { inWords, seek = [], avoid = [] } = recorded

@@ -13,6 +13,7 @@ import type { Protocol } from '../protocol/protocol.ts'
 import { bothSides, meanOf } from '../visit/sides.ts'
 import type { Feature } from '../visit/terms.ts'
 import type { Visit } from '../visit/visit.ts'
+import { askedByConditions } from './condition-wishes.ts'
 import { contradictionsOf } from './contradictions.ts'
 import { type Facts, type FootwearContext, factsOf } from './facts.ts'
 import { judgePair } from './pairs.ts'
@@ -44,7 +45,10 @@ export function footwear(
 	protocol: Protocol,
 ): FootwearResult {
 	const facts = factsOf(visit, context, protocol)
-	const applied = footwearRules.flatMap((rule) => applicationOf(rule, facts, protocol))
+	const applied = [
+		...footwearRules.flatMap((rule) => applicationOf(rule, facts, protocol)),
+		...askedByConditions(visit),
+	]
 	const seek = applied.flatMap((application) => application.seek)
 	const avoid = applied.flatMap((application) => application.avoid)
 	const contradictions = contradictionsOf(seek, avoid)
