@@ -1,17 +1,18 @@
-/** The table of conditions: found by every name, complete, and what follows of one that is recorded. */
+/** The table of conditions: complete, and what follows of one that is recorded. */
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { withoutRow } from '../../renderer/screens/assessment/listRows.ts'
 import { assess } from '../../shared/engine/assess.ts'
 import { ageDoubt } from '../../shared/engine/conditions/ages.ts'
-import { findConditions } from '../../shared/engine/conditions/find.ts'
 import { conditionFindings } from '../../shared/engine/conditions/findings.ts'
 import { conditionReading } from '../../shared/engine/conditions/query.ts'
 import { conditionRow, questionsOf } from '../../shared/engine/conditions/registry.ts'
 import { conditionWishes } from '../../shared/engine/conditions/wishes.ts'
 import { type Action, actions } from '../../shared/engine/findings/assessment.ts'
 import { footwearRules } from '../../shared/engine/footwear/rules/rules.ts'
+import { need } from '../../shared/engine/plain/need.ts'
 import { openProtocol } from '../../shared/engine/protocol/protocol.ts'
+import { countsOf, fleschKincaid } from '../../shared/engine/report/readability.ts'
 import { askedAlways, complaints } from '../../shared/engine/screening/complaints.table.ts'
 import { noDecisions } from '../../shared/engine/visit/decisions.ts'
 import { schemaAt } from '../../shared/engine/visit/field-meta.ts'
@@ -44,56 +45,6 @@ const visitWith = (recorded: readonly Recorded[], birthDate = '2000-05-02'): Vis
 const found = (...recorded: Recorded[]) => conditionFindings(visitWith(recorded), quiet, protocol)
 const codesOf = (...recorded: Recorded[]) => found(...recorded).map(({ code }) => code)
 
-describe('a condition is found', () => {
-	const declaring = (name: string): Condition[] =>
-		conditions.filter((condition) => {
-			const { synonyms, name: own, player, doctor } = conditionWords[condition]
-			return [own, player, doctor, ...synonyms].some(
-				(other) => other?.toLowerCase() === name.toLowerCase(),
-			)
-		})
-	const everyName = conditions.flatMap((condition) => {
-		const { name, player, synonyms } = conditionWords[condition]
-		return [name, player, ...synonyms].map((called) => ({ called, condition }))
-	})
-	it.each(everyName)('by "$called": $condition, and by no other of that name', ({ called }) => {
-		const whole = findConditions(called).filter((option) => option.whole)
-		expect(whole.map(({ condition }) => condition)).toEqual(declaring(called))
-		expect(findConditions(called)[0]?.whole).toBe(true)
-	})
-	it.each<[string, Condition, string]>([
-		['sever', 'calcaneal-apophysitis', 'Sever'],
-		['SEVERS dis', 'calcaneal-apophysitis', "Sever's disease"],
-		['osgood', 'tibial-tubercle-apophysitis', 'Osgood'],
-		['tailor', 'bunionette', "tailor's bunion"],
-		['shin spl', 'shin-pain', 'shin splints'],
-		['runners toe', 'subungual-haematoma', "runner's toe"],
-		['fasciitis', 'plantar-heel-pain', 'plantar fasciitis'],
-		['iselin', 'fifth-metatarsal-apophysitis', 'Iselin'],
-		['morton', 'interdigital-neuroma', 'Morton'],
-		['turf toe', 'turf-toe', 'turf toe'],
-	])('by "%s" first as %s, and says why: %s', (typed, condition, fits) =>
-		expect(findConditions(typed)[0]).toMatchObject({ condition, fits }),
-	)
-	it('from any beginning of any word of its names', () => {
-		const anyName = fc.constantFrom(...everyName)
-		fc.assert(
-			fc.property(anyName, fc.nat(), fc.nat(), ({ called, condition }, which, letters) => {
-				const words = called
-					.replace(/['’]/g, '')
-					.split(/[^\p{L}\p{N}]+/u)
-					.filter(Boolean)
-				const word = words[which % words.length] ?? ''
-				const typed = word.slice(0, 1 + (letters % word.length))
-				expect(findConditions(typed).map((option) => option.condition)).toContain(condition)
-			}),
-		)
-	})
-	it('all of them where nothing is typed, none where no name fits', () => {
-		expect(findConditions(' ').map(({ condition }) => condition)).toEqual([...conditions])
-		expect(findConditions('xyzzy')).toEqual([])
-	})
-})
 describe('the table is complete', () => {
 	it('no two conditions have the same name for a reader', () => {
 		for (const reader of ['name', 'player'] as const) {
@@ -295,4 +246,15 @@ it('a row taken out of a list leaves what was typed in the others', () => {
 		'conditions.1.painWorst': 'refused',
 		'body.massKg': 'x',
 	})
+})
+it("a player's sentence about a condition has fewer than 15 words, grade 7 at the most", () => {
+	// grade: Kincaid et al. 1975, Flesch-Kincaid grade level
+	for (const condition of conditions) {
+		const { shoe, caution } = conditionWords[condition]
+		for (const said of [shoe?.player, caution?.player].filter((text) => text !== undefined)) {
+			expect(fleschKincaid(need(countsOf(said), said))).toBeLessThanOrEqual(7)
+			for (const sentence of said.split(/[.?]/))
+				expect(sentence.trim().split(/\s+/).length).toBeLessThan(15)
+		}
+	}
 })

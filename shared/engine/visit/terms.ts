@@ -95,7 +95,7 @@ export const forefeet = [
 	'valgus-rigid',
 ] as const
 export const sexes = ['male', 'female'] as const
-/** What a shoe can be sought or avoided for. @internal */
+/** What a shoe can be sought or avoided for. */
 export const features = [
 	'wide-fitting',
 	'narrow-fitting',

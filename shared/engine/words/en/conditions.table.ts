@@ -44,7 +44,7 @@ export const conditionWords: { readonly [Name in Condition]: Names & Shoe<Condit
 		synonyms: ['plantar plate tear', 'plantar plate sprain', 'predislocation syndrome', 'second toe instability', 'floating toe'],
 		shoe: {
 			clinician: 'Plantar plate injury: a stiff forefoot limits the bend of the joint. Many low studs, none under the sore head, most often the second.',
-			player: 'Your sore toe joint likes a front that bends little, and no stud under it.',
+			player: 'Your sore toe joint likes a front that bends little. No stud should sit under it.',
 		},
 		caution: {
 			clinician: 'Plantar plate injury: keep the toe from bending back; taping it down may be tried. A toe that drifts or crosses over: refer.',
@@ -69,11 +69,11 @@ export const conditionWords: { readonly [Name in Condition]: Names & Shoe<Condit
 		synonyms: ['Lisfranc injury', 'Lisfranc sprain', 'tarsometatarsal sprain'],
 		shoe: {
 			clinician: 'Midfoot sprain: a midfoot that does not twist and a stiff forefoot spare the joints.',
-			player: 'The middle of your foot likes a sole that does not twist or bend much.',
+			player: 'Your foot likes a sole that does not twist or bend much.',
 		},
 		caution: {
 			clinician: 'Midfoot sprain: often missed at first. A bruise under the foot, or no single heel rise, asks for films taken with weight on both feet before any load.',
-			player: 'If you have a bruise under your foot, or cannot stand on your toes, tell us before you run.',
+			player: 'Is there a bruise under your foot? Can you not stand on your toes? Then tell us before you run.',
 			doctor: 'Midfoot sprain: films with weight on both feet are asked for where a plantar bruise or a failed heel rise is found.',
 		},
 	},
