@@ -159,7 +159,7 @@ describe('what a condition asks of a shoe', () => {
 		const { footwear, findings } = assess(visitWith([current('plantar-plate-injury')]))
 		const wanted = footwear.target.seek.filter(({ rule }) => rule === 'plantar-plate-injury')
 		expect(wanted.map(({ feature }) => feature)).toContain('stiff-forefoot')
-		expect(findings.map(({ id }) => id)).toContain('conditions.shoe.plantar-plate-injury.none')
+		expect(findings.map(({ id }) => id)).toContain('footwear.condition.plantar-plate-injury.none')
 		const asking = conditions.filter((condition) => conditionRow(condition).shoe)
 		expect(footwearRules.filter(({ id }) => asking.some((name) => name === id))).toEqual([])
 	})

@@ -24,7 +24,7 @@ function wishOf(visit: Visit, condition: Condition): ConditionWish[] {
 	const { seek, avoid, when, source, strength } = shoe
 	const because = conditionReasons(visit, [condition], { when })
 	if (because.length === 0) return []
-	const statement = state('conditions.shoe', { condition })
+	const statement = state('footwear.condition', { condition })
 	const basis: Basis = { rule: condition, source, strength }
 	return [{ rule: condition, statement, seek, avoid, because, basis }]
 }
@@ -36,7 +36,7 @@ const ownWishes = (visit: Visit): ConditionWish[] =>
 		.map(({ recorded, rule }) => {
 			const { inWords, seek = [], avoid = [] } = recorded
 			const basis: Basis = { rule, source: 'asked for by the clinician', strength: 'clinic' }
-			const statement = state('conditions.own-shoe', inWords === undefined ? {} : { inWords })
+			const statement = state('footwear.condition-own', inWords === undefined ? {} : { inWords })
 			return { rule, statement, seek, avoid, because: [conditionReading(recorded)], basis }
 		})
 /** One wish for each condition that has any, in the order of the table. */

@@ -28,11 +28,11 @@ const operationsWords = (operations: readonly Operation[]): string =>
 	operations.map(operationWords).join('; ')
 
 export const conditionsSentences = {
-	'conditions.shoe': sentence<Of>({
+	'footwear.condition': sentence<Of>({
 		clinician: ({ condition }) => conditionWords[condition].shoe?.clinician ?? '',
 		player: ({ condition }) => conditionWords[condition].shoe?.player ?? '',
 	}),
-	'conditions.own-shoe': sentence<{ inWords?: string }>({
+	'footwear.condition-own': sentence<{ inWords?: string }>({
 		clinician: ({ inWords }) =>
 			`${capital(inWords ?? conditionWords['other-condition'].name)}: what the clinician asks ` +
 			'of a shoe for it.',
