@@ -4,6 +4,10 @@
  */
 const measuringRooms = '(sizing|ankle|posture|growth|screening|loading|footwear|insert|season)'
 
+/** The table of conditions and what they are called. */
+const conditionTables =
+	'^shared/engine/(conditions/(registry|row|regions/[^/]+)|words/en/conditions\\.table)\\.ts$'
+
 module.exports = {
 	forbidden: [
 		{
@@ -44,16 +48,31 @@ module.exports = {
 		},
 		{
 			name: 'schema-below-everything',
-			comment: 'what is recorded does not depend on what is made of it',
+			comment:
+				'what is recorded does not depend on what is made of it; the list of conditions is a table',
 			severity: 'error',
 			from: { path: '^shared/engine/visit/' },
-			to: { path: '^shared/', pathNot: '^shared/engine/(visit|plain)/' },
+			to: { path: '^shared/', pathNot: `^shared/engine/(visit|plain)/|${conditionTables}` },
 		},
 		{
 			name: 'protocol-above-the-schema-only',
 			severity: 'error',
 			from: { path: '^shared/engine/protocol/' },
-			to: { path: '^shared/', pathNot: '^shared/engine/(protocol|visit|plain)/' },
+			to: {
+				path: '^shared/',
+				pathNot: `^shared/engine/(protocol|visit|plain)/|${conditionTables}`,
+			},
+		},
+		{
+			name: 'condition-tables-below-everything',
+			comment: 'they are read by the schema: types only, but for each other',
+			severity: 'error',
+			from: { path: conditionTables },
+			to: {
+				path: '^shared/',
+				pathNot: conditionTables,
+				dependencyTypesNot: ['type-only'],
+			},
 		},
 		{
 			name: 'words-above-the-schema-only',

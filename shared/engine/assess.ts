@@ -3,6 +3,7 @@
  * meet.
  */
 import { ankle } from './ankle/ankle.ts'
+import { conditionFindings } from './conditions/findings.ts'
 import type { Assessment } from './findings/assessment.ts'
 import type { Finding, Level } from './findings/finding.ts'
 import { missingMeasures } from './findings/missing.ts'
@@ -75,6 +76,7 @@ export function assess(
 		shoes,
 		inserts,
 		rooms.loading,
+		{ findings: conditionFindings(visit, rooms.screening, protocol) },
 	].flatMap((room) => room?.findings ?? [])
 	findings.sort((finding, other) => consequence[finding.level] - consequence[other.level])
 	const { growth: grown, ...rest } = rooms

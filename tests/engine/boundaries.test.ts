@@ -82,6 +82,11 @@ const planted: readonly (readonly [rule: string, file: string, text: string])[] 
 	['files-stand-in-rooms', 'shared/desk/loose.ts', importing('./squad/desk.ts')],
 	['files-stand-in-rooms', 'electron/services/loose.ts', importing('./outbox/outbox.ts')],
 	['files-stand-in-rooms', 'renderer/screens/loose.ts', importing('./feet/feet.ts')],
+	[
+		'condition-tables-below-everything',
+		'shared/engine/conditions/regions/hand.table.ts',
+		importing('../../sizing/sizing.ts'),
+	],
 	['schema-below-everything', 'shared/engine/visit/visit.ts', importing('../words/words.ts')],
 	[
 		'protocol-above-the-schema-only',
@@ -101,6 +106,8 @@ describe('the import rule', () => {
 		expect(
 			cruise({
 				...innocent,
+				'shared/engine/conditions/registry.ts': thing,
+				'shared/engine/visit/terms.ts': importing('../conditions/registry.ts'),
 				'shared/engine/ankle/ankle.ts':
 					"import { z } from 'zod'\nexport const thing = z.number()\n",
 				'electron/app.ts':

@@ -64,7 +64,7 @@ const generated: readonly (readonly [object, string?])[] = [
 			{
 				feet: { left: foot(width), right: foot(width) },
 				conditions: conditions
-					.slice(0, 40)
+					.slice(-40)
 					.map((condition) => ({ condition, side: 'left', status: 'current' })),
 			},
 		],

@@ -76,7 +76,7 @@ test('a complete adult assessment in under 180 keys beyond the values, no mouse'
 		await enter('68')
 		await expect(page.getByRole('checkbox').first()).toBeFocused()
 		await press('Tab', 'Space', 'Tab', 'Tab', 'Tab', 'Tab', 'Tab', 'Tab', 'Tab')
-		await expect(page.getByRole('button', { name: 'Add a condition' })).toBeFocused()
+		await expect(page.getByRole('combobox', { name: 'Add a condition' })).toBeFocused()
 		await press('Tab', 'Enter')
 		await press('Shift+Tab')
 		// the new pair stands above the button: back to its name

@@ -1,11 +1,12 @@
 /** A player's season opened and saved. */
+
 import type { InputOf, OutputOf } from '../../../shared/contract.ts'
 import { dayHere } from '../../../shared/desk/workplace/local-day.ts'
+import { isAdultOn } from '../../../shared/engine/facts/age.ts'
 import { present } from '../../../shared/engine/plain/present.ts'
 import { openProtocol, type ProtocolFile } from '../../../shared/engine/protocol/protocol.ts'
 import type { Plan } from '../../../shared/engine/season/plan-file.ts'
 import { lettersOf } from '../../../shared/engine/season/problem/letters.ts'
-import { ageYears } from '../../../shared/engine/visit/age.ts'
 import type { Season } from '../../../shared/engine/visit/visit.ts'
 import { state } from '../../../shared/engine/words/statement.ts'
 import type { Deps } from '../records/deps.ts'
@@ -59,13 +60,13 @@ export function openSeason(
 	const basis = basisOf(memory, deps, playerId)
 	const saved = lastSeason(players, deps, playerId)
 	const planned = lastPlan(players, deps, playerId)
-	const years = ageYears(player.birthDate, basis?.visit.visitDate ?? dayHere(deps.now()))
+	const day = basis?.visit.visitDate ?? dayHere(deps.now())
 	return present({
 		name: `${player.givenName} ${player.familyName}`,
 		from: firstDay(deps, basis),
 		pairs: basis ? pairsOf(basis, planned?.value.plan) : [],
 		running: season.isPlanning(playerId),
-		young: years < openProtocol(clinic.protocol).value('footwear.adultFromYears'),
+		young: !isAdultOn(player.birthDate, day, openProtocol(clinic.protocol)),
 		season: saved?.season ?? basis?.visit.season,
 		savedAs: saved?.record,
 		basis: basis && { from: basis.from, visitDate: basis.visit.visitDate },

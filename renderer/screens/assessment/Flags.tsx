@@ -4,6 +4,7 @@
  */
 import { Box, Button, Paper, ToggleButton, Typography } from '@mui/material'
 import { useState } from 'react'
+import { questionsOf } from '../../../shared/engine/conditions/registry.ts'
 import {
 	askedAlways,
 	askedElsewhere,
@@ -11,6 +12,7 @@ import {
 	complaints,
 } from '../../../shared/engine/screening/complaints.table.ts'
 import { privateTopicAt } from '../../../shared/engine/visit/private.ts'
+import type { Visit } from '../../../shared/engine/visit/visit.ts'
 import { readPath, writePath } from '../../parts/draft-path.ts'
 import { FieldRow } from '../../parts/MeasureField.tsx'
 import { AskedInPrivate, AskedOfEveryone } from './FlagsAsked.tsx'
@@ -18,6 +20,11 @@ import { Question } from './FlagsQuestion.tsx'
 import { type QuestionGroup, questionGroup } from './questions.ts'
 import type { DraftProps, StepProps } from './stepProps.ts'
 
+/** A recorded condition opens its own questions. */
+const questionsOfRecorded = ({ conditions = [] }: Visit): string[] =>
+	conditions
+		.filter(({ status }) => status !== 'past')
+		.flatMap(({ condition }) => questionsOf(condition))
 const opened = [...new Set(complaints.flatMap((complaint) => complaint.opens))]
 
 /**
@@ -83,11 +90,12 @@ function Group({ group, draft, change }: { group: QuestionGroup } & DraftProps) 
 }
 export function Flags({ draft, change }: StepProps) {
 	const [chosen, setChosen] = useState<readonly string[]>([])
-	const wanted = new Set(
-		complaints
+	const wanted = new Set([
+		...complaints
 			.filter((complaint) => chosen.includes(complaint.id))
 			.flatMap((complaint) => complaint.opens),
-	)
+		...questionsOfRecorded(draft.visit),
+	])
 	// what already holds an answer stays open, whatever is chosen
 	const shown = opened.filter(
 		(path) =>

@@ -1,13 +1,9 @@
-/** The lists of a visit: surfaces, conditions, and the pairs the player owns. */
+/** The lists of a visit: surfaces, and the pairs the player owns. */
 import { Box, Button, Checkbox, FormControlLabel, Paper } from '@mui/material'
-import {
-	conditions,
-	type Surface,
-	surfaces,
-	termWords,
-} from '../../../shared/engine/visit/terms.ts'
+import { type Surface, surfaces, termWords } from '../../../shared/engine/visit/terms.ts'
 import { writePath } from '../../parts/draft-path.ts'
 import { FieldRow } from '../../parts/MeasureField.tsx'
+import { withoutRow } from './listRows.ts'
 import type { DraftProps, StepProps } from './stepProps.ts'
 
 function withSurface(now: StepProps['draft'], surface: Surface, on: boolean): StepProps['draft'] {
@@ -36,49 +32,6 @@ export function Surfaces({ draft, change }: DraftProps) {
 					}
 				/>
 			))}
-		</Box>
-	)
-}
-/** Taking a row out of a list also takes the raw texts of its fields. */
-function without<K extends 'conditions' | 'footwear'>(
-	now: StepProps['draft'],
-	list: K,
-	index: number,
-): StepProps['draft'] {
-	const next = (now.visit[list] ?? []).filter((_, at) => at !== index)
-	const raw = Object.fromEntries(
-		Object.entries(now.raw).filter(([path]) => !path.startsWith(`${list}.`)),
-	)
-	return { ...now, raw, visit: writePath(now.visit, list, next.length > 0 ? next : undefined) }
-}
-/** A condition more, to be named: the first of the list, left, current. */
-function withCondition(now: StepProps['draft']): StepProps['draft'] {
-	const more = { condition: conditions[0], side: 'left', status: 'current' } as const
-	return { ...now, visit: { ...now.visit, conditions: [...(now.visit.conditions ?? []), more] } }
-}
-export function Conditions({ draft, change }: DraftProps) {
-	const list = draft.visit.conditions ?? []
-	return (
-		<Box sx={{ display: 'grid', gap: 1 }}>
-			{list.map(({ condition }, index) => (
-				// biome-ignore lint/suspicious/noArrayIndexKey: rows have no id in the file format
-				<Paper key={index} variant="outlined" sx={{ p: 1.5 }}>
-					{['condition', 'side', 'status', 'painWorst'].map((key) => (
-						<FieldRow
-							key={key}
-							paths={[`conditions.${index}.${key}`]}
-							draft={draft}
-							change={change}
-						/>
-					))}
-					<Button onClick={() => change((now) => without(now, 'conditions', index))}>
-						Remove {termWords(condition)}
-					</Button>
-				</Paper>
-			))}
-			<Button variant="outlined" onClick={() => change(withCondition)}>
-				Add a condition
-			</Button>
 		</Box>
 	)
 }
@@ -126,7 +79,7 @@ export function Pairs({ draft, change }: DraftProps) {
 							change={change}
 						/>
 					))}
-					<Button onClick={() => change((now) => without(now, 'footwear', index))}>
+					<Button onClick={() => change((now) => withoutRow(now, 'footwear', index))}>
 						Remove {name ?? 'this pair'}
 					</Button>
 				</Paper>

@@ -3,9 +3,10 @@ import { Box, Button, Paper, Typography } from '@mui/material'
 import type { FocusEvent, ReactNode, RefObject } from 'react'
 import type { Shelf } from '../../../shared/engine/visit/shelf.ts'
 import { walkByEnter } from '../../parts/walkByEnter.ts'
+import { Conditions } from './Conditions.tsx'
 import { Decide } from './decide/Decide.tsx'
 import { Flags } from './Flags.tsx'
-import { Conditions, Pairs, Surfaces } from './Lists.tsx'
+import { Pairs, Surfaces } from './Lists.tsx'
 import { latestBefore } from './latestBefore.ts'
 import { MeasureGroup } from './MeasureGroup.tsx'
 import { Sign } from './sign/Sign.tsx'
@@ -84,7 +85,7 @@ function OfStep(props: StepBodyProps) {
 						<Surfaces draft={draft} change={change} />
 					</Sheet>
 					<Sheet title="Conditions">
-						<Conditions draft={draft} change={change} />
+						<Conditions draft={draft} change={change} goTo={props.goTo} />
 					</Sheet>
 					<Sheet title="Pairs the player owns">
 						<Pairs draft={draft} change={change} />

@@ -1,9 +1,11 @@
 /** The steps of the open draft: its head, the step on screen, and what stands beside it. */
+
 import { Box } from '@mui/material'
 import { useCallback, useMemo, useRef, useState } from 'react'
+import { isAdultOn } from '../../../shared/engine/facts/age.ts'
 import type { ProtocolFile } from '../../../shared/engine/protocol/protocol.ts'
-import { ageYears } from '../../../shared/engine/visit/age.ts'
 import type { Shelf } from '../../../shared/engine/visit/shelf.ts'
+import { clinicProtocol } from '../../parts/clinicProtocol.ts'
 import { Lacking } from '../../parts/Lacking.tsx'
 import { PasteBlock, PasteDialog } from '../../parts/PasteDialog.tsx'
 import { Beside } from './Beside.tsx'
@@ -40,8 +42,8 @@ export function Walk({ playerId, open, protocol, shelf, shelfTrouble }: WalkProp
 	const stepBox = useRef<HTMLDivElement>(null)
 	const { visit, assessment, trouble } = useAssessment(draft.visit, earlier, protocol, shelf)
 	const { player, visitDate } = draft.visit
-	const years = ageYears(player.birthDate, visitDate)
-	const steps = useMemo(() => stepsFor(years), [years])
+	const minor = !isAdultOn(player.birthDate, visitDate, clinicProtocol)
+	const steps = useMemo(() => stepsFor(minor), [minor])
 	const step = stepNamed(draft.step, steps)
 	const goTo = useCallback(
 		(name: string) => {

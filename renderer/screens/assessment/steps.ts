@@ -32,7 +32,7 @@ const pair = (group: string, key: string, hint?: string): StepRow => ({
 export const steps: readonly Step[] = [
 	{
 		name: 'Player and play',
-		topics: ['loading', 'footwear'],
+		topics: ['conditions', 'loading', 'footwear'],
 		asks: ['play', 'footwear', 'body.massKg'],
 		groups: [
 			{
@@ -152,7 +152,16 @@ export const steps: readonly Step[] = [
 	{ name: 'Flags', topics: ['screening'], asks: ['screening'], groups: [] },
 	{
 		name: 'Decide',
-		topics: ['screening', 'sizing', 'ankle', 'posture', 'growth', 'footwear', 'loading'],
+		topics: [
+			'screening',
+			'sizing',
+			'ankle',
+			'posture',
+			'growth',
+			'footwear',
+			'loading',
+			'conditions',
+		],
 		asks: [],
 		groups: [],
 		wide: true,
@@ -160,16 +169,14 @@ export const steps: readonly Step[] = [
 	{ name: 'Sign and report', topics: [], asks: [], groups: [], wide: true },
 ]
 
-/** Growth is looked at below this age (years). */
-const adultYears = 18
-/** The steps for a player of an age (whole years). */
-export const stepsFor = (years: number): readonly Step[] =>
-	steps.filter((step) => step.name !== 'Growth' || years < adultYears)
+/** The steps of a player; growth is looked at in minors. */
+export const stepsFor = (minor: boolean): readonly Step[] =>
+	steps.filter((step) => step.name !== 'Growth' || minor)
 /** The step of a name, or the first where the draft names none that is shown. */
 export const stepNamed = (name: string | undefined, shown: readonly Step[]): Step =>
 	shown.find((step) => step.name === name) ?? need(shown[0], 'the first step')
 /**
- * The key of a step. The step that is left out for a player of 18 or over still has its number, so
+ * The key of a step. The step that is left out for an adult still has its number, so
  * that the hand can learn them.
  */
 export const numberOf = (name: string): number => steps.findIndex((step) => step.name === name) + 1

@@ -1,9 +1,11 @@
 /** The fields of a player and of the guardian. */
 import { Box, Button, Stack } from '@mui/material'
-import { ageYears } from '../../../shared/engine/visit/age.ts'
+import { isAdultOn } from '../../../shared/engine/facts/age.ts'
 import { sexes } from '../../../shared/engine/visit/terms.ts'
+import { clinicProtocol, loadProtocol } from '../../parts/clinicProtocol.ts'
 import { today } from '../../parts/dates.ts'
 import { Field, Sheet, Trouble } from '../../parts/form.tsx'
+import { useReading } from '../../query.ts'
 import { guardianPaths, personPaths, titleOf } from './details.ts'
 import type { PlayerForm } from './usePlayerForm.ts'
 
@@ -16,13 +18,16 @@ const types: Record<string, string> = {
 }
 const needed = ['givenName', 'familyName', 'birthDate', 'sex']
 const isMinor = (birthDate = ''): boolean =>
-	/^\d{4}-\d\d-\d\d$/.test(birthDate) && ageYears(birthDate, today()) < 18
-const guardianHints = {
-	minor: 'This player is under 18: name the parent or guardian who comes along or consents.',
-	adult: 'Needed for a player under 18; else leave it empty.',
+	/^\d{4}-\d\d-\d\d$/.test(birthDate) && !isAdultOn(birthDate, today(), clinicProtocol)
+function guardianHint(birthDate: string | undefined): string {
+	const under = `under ${clinicProtocol.value('player.adultFromYears')}`
+	return isMinor(birthDate)
+		? `This player is ${under}: name the parent or guardian who comes along or consents.`
+		: `Needed for a player ${under}; else leave it empty.`
 }
 
 export function DetailsForm({ typed, isNew }: { typed: PlayerForm; isNew: boolean }) {
+	useReading('protocol in force', {}, ['protocol.get'], loadProtocol)
 	const field = (path: string) => (
 		<Field
 			key={path}
@@ -47,10 +52,7 @@ export function DetailsForm({ typed, isNew }: { typed: PlayerForm; isNew: boolea
 			}}
 		>
 			<Sheet title="Details">{personPaths.map(field)}</Sheet>
-			<Sheet
-				title="Guardian"
-				hint={guardianHints[isMinor(typed.form.birthDate) ? 'minor' : 'adult']}
-			>
+			<Sheet title="Guardian" hint={guardianHint(typed.form.birthDate)}>
 				{guardianPaths.map(field)}
 			</Sheet>
 			<Trouble says={typed.says} />

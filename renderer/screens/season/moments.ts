@@ -1,4 +1,5 @@
 /** What comes when in a season: wear, growth, purchases, and the limits they rest on. Pure. */
+import { isTrainer } from '../../../shared/engine/facts/trainer.ts'
 import type { ThresholdKey } from '../../../shared/engine/protocol/protocol.ts'
 import type { Plan, PlanPair } from '../../../shared/engine/season/plan-file.ts'
 
@@ -20,8 +21,8 @@ export function momentsOf(plan: Plan): { date: string; says: string }[] {
 	].sort((left, right) => (left.date < right.date ? -1 : 1))
 }
 /** The same limits as the forecast's: by age, and by boot or trainer. */
-export function leastKey({ sole }: PlanPair, young: boolean): ThresholdKey {
-	const trainer = sole === 'road' || sole === 'trail'
+export function leastKey(pair: PlanPair, young: boolean): ThresholdKey {
+	const trainer = isTrainer(pair)
 	if (young) return trainer ? 'footwear.youthTrainerReplaceMm' : 'footwear.youthReplaceMm'
 	return trainer ? 'footwear.adultTrainerTightMm' : 'footwear.adultTightMm'
 }

@@ -8,6 +8,7 @@ export type Scheme = NonNullable<ProtocolFile['fpiScheme']>
 export const keys = Object.keys(rows) as ThresholdKey[]
 export const rooms = [...new Set(keys.map((key) => key.slice(0, key.indexOf('.'))))]
 export const roomWords: Record<string, string> = {
+	player: 'Player',
 	sizing: 'Sizing',
 	ankle: 'Ankle',
 	posture: 'Posture',
@@ -18,6 +19,7 @@ export const roomWords: Record<string, string> = {
 	insert: 'Insert',
 	season: 'Season',
 	squad: 'Squad day',
+	conditions: 'Conditions: usual ages',
 }
 /** 'toeRoomAdultMinMm' in words; the unit stands beside the field. */
 export const nameOf = (key: string): string => {
@@ -25,6 +27,7 @@ export const nameOf = (key: string): string => {
 		.slice(key.indexOf('.') + 1)
 		.replace(/(Mm|Cm|Deg|Kg|Years|Days|Percent)$/, '')
 		.replace(/([a-z0-9])([A-Z])/g, '$1 $2')
+		.replace(/[-.]/g, ' ')
 		.toLowerCase()
 	return words.charAt(0).toUpperCase() + words.slice(1)
 }

@@ -1,10 +1,10 @@
 /** Change of the lunge since the last visit, cm and degrees kept apart. */
 
+import { isMinor } from '../facts/age.ts'
 import type { Change, Changes } from '../findings/assessment.ts'
 import { changeReasons, changeSince, changesBy } from '../findings/change.ts'
 import { type Finding, findingOf } from '../findings/finding.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
-import { ageYears } from '../visit/age.ts'
 import { bothSides, meanOf, perSide, rounded } from '../visit/sides.ts'
 import type { Side, Visit } from '../visit/visit.ts'
 import { state } from '../words/statement.ts'
@@ -89,8 +89,7 @@ export function changeFindings(
 	changes: Changes<Measure>,
 	protocol: Protocol,
 ): Finding[] {
-	const growing =
-		ageYears(visit.player.birthDate, visit.visitDate) < protocol.value('posture.adultFromYears')
+	const growing = isMinor(visit, protocol)
 	return bothSides.flatMap((side) =>
 		lungeMeasures.flatMap((measure) => {
 			const change = changes[side][measure]

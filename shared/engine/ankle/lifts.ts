@@ -1,11 +1,11 @@
 /** Heel raises that already lie in the pairs the player owns, against the limits in use. */
+import { isTrainer } from '../facts/trainer.ts'
 import { type Finding, findingOf, idPart, reading } from '../findings/finding.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
 import type { Pair, Visit } from '../visit/visit.ts'
 import { state } from '../words/statement.ts'
 import { pairName } from './pairs.ts'
 
-const trainers = ['road', 'trail']
 interface Limit {
 	key: ThresholdKey
 	level: 'caution' | 'stop'
@@ -25,7 +25,7 @@ const bootLimits: readonly Limit[] = [
 export function liftFindings(visit: Visit, protocol: Protocol): Finding[] {
 	return (visit.footwear ?? []).flatMap((pair, index) => {
 		const liftMm = pair.heelLiftMm ?? 0
-		const trainer = trainers.includes(pair.sole ?? '')
+		const trainer = isTrainer(pair)
 		const limits = trainer ? [trainerLimit] : bootLimits
 		const passed = limits.find(({ key }) => liftMm > protocol.value(key))
 		return passed ? [liftFinding(pair, index, liftMm, passed, protocol)] : []

@@ -4,13 +4,13 @@
  */
 
 import { hasCondition } from '../conditions/query.ts'
+import { isMinor } from '../facts/age.ts'
 import type { AnkleSide, PerSide } from '../findings/assessment.ts'
 import { type Finding, findingOf, reading } from '../findings/finding.ts'
 import { exactly, type Formula, quantity, times } from '../findings/formula.ts'
 import { present } from '../plain/present.ts'
 import type { Basis } from '../protocol/basis.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
-import { ageYears } from '../visit/age.ts'
 import { legLengthSymptomatic } from '../visit/leg-length.ts'
 import { bothSides, perSide, rounded } from '../visit/sides.ts'
 import type { Visit } from '../visit/visit.ts'
@@ -62,8 +62,7 @@ function legLengthCorrectionMm(visit: Visit, protocol: Protocol): number {
 		difference >= protocol.value('posture.legLengthReferMm')
 	)
 		return 0
-	const growing =
-		ageYears(visit.player.birthDate, visit.visitDate) < protocol.value('posture.adultFromYears')
+	const growing = isMinor(visit, protocol)
 	if (
 		!legLengthSymptomatic(visit) &&
 		(growing || difference < protocol.value('posture.legLengthConsiderMm'))

@@ -1,11 +1,13 @@
 /** Foot length over the visits, with what is to come and where the pairs run out of room. */
+
+import { isAdult } from '../facts/age.ts'
+import { isTrainer } from '../facts/trainer.ts'
 import type { Assessment, GrowthResult, PerSide } from '../findings/assessment.ts'
 import { stanceOf } from '../findings/change.ts'
 import { dayNumber } from '../plain/days.ts'
 import { present } from '../plain/present.ts'
 import type { Basis } from '../protocol/basis.ts'
 import { openProtocol, type Protocol, type ThresholdKey } from '../protocol/protocol.ts'
-import { ageYears } from '../visit/age.ts'
 import { bothSides, meanOf, perSide } from '../visit/sides.ts'
 import type { Pair, Side, Visit } from '../visit/visit.ts'
 import { type Statement, state } from '../words/statement.ts'
@@ -109,8 +111,7 @@ const comparableLength = (earlier: Visit, visit: Visit, side: Side): number | un
 	stanceOf(earlier) === stanceOf(visit) ? meanOf(earlier.feet?.[side]?.heelToToeMm) : undefined
 
 function roomLimits(visit: Visit, protocol: Protocol): RoomLimit[] {
-	const years = ageYears(visit.player.birthDate, visit.visitDate)
-	const adult = years >= protocol.value('footwear.adultFromYears')
+	const adult = isAdult(visit, protocol)
 	return (visit.footwear ?? []).flatMap((pair) => {
 		if (pair.insideLengthMm === undefined) return []
 		const key = roomKey(pair, adult)
@@ -125,9 +126,7 @@ function roomLimits(visit: Visit, protocol: Protocol): RoomLimit[] {
 	})
 }
 const roomKey = (pair: Pair, adult: boolean): ThresholdKey =>
-	roomKeys[pair.sole === 'road' || pair.sole === 'trail' ? 'trainer' : 'boot'][
-		adult ? 'adult' : 'young'
-	]
+	roomKeys[isTrainer(pair) ? 'trainer' : 'boot'][adult ? 'adult' : 'young']
 const readingsOf = ({ course }: FootCourse): Reading[] => [...course.left, ...course.right]
 
 /** The limits that lie near enough to be drawn, the nearest first. */

@@ -3,8 +3,8 @@
  * common practice, no source.
  */
 import type { Protocol } from '../protocol/protocol.ts'
-import { ageYears } from '../visit/age.ts'
 import type { Visit } from '../visit/visit.ts'
+import { isMinor } from './age.ts'
 
 /**
  * Share (0 to 1) of the usual life of a pair whose own life was not recorded; 1 for minors and
@@ -12,11 +12,7 @@ import type { Visit } from '../visit/visit.ts'
  */
 export function lifeShare(visit: Visit, protocol: Protocol): number {
 	const massKg = visit.body?.massKg
-	if (
-		massKg === undefined ||
-		ageYears(visit.player.birthDate, visit.visitDate) < protocol.value('footwear.adultFromYears')
-	)
-		return 1
+	if (massKg === undefined || isMinor(visit, protocol)) return 1
 	if (massKg >= protocol.value('footwear.heavyKg')) return protocol.value('footwear.lifeShareHeavy')
 	if (massKg >= protocol.value('footwear.lifeMassKg'))
 		return protocol.value('footwear.lifeShareMass')

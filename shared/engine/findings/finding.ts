@@ -15,6 +15,7 @@ export type Topic =
 	| 'loading'
 	| 'insert'
 	| 'season'
+	| 'conditions'
 	| 'measure'
 export type Level = 'note' | 'advise' | 'caution' | 'stop'
 export interface Finding

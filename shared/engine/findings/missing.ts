@@ -1,7 +1,7 @@
 /** What a complete visit would still add, in the order of the walk. */
 
+import { isMinor } from '../facts/age.ts'
 import type { Protocol } from '../protocol/protocol.ts'
-import { ageYears } from '../visit/age.ts'
 import { bothSides, perSide } from '../visit/sides.ts'
 import type { Visit } from '../visit/visit.ts'
 
@@ -48,8 +48,7 @@ export function missingMeasures(
 	visit: Visit,
 	protocol: Protocol,
 ): { path: string; says: string }[] {
-	const minor =
-		ageYears(visit.player.birthDate, visit.visitDate) < protocol.value('growth.adultFromYears')
+	const minor = isMinor(visit, protocol)
 	const pairs = sided.flatMap((want) => {
 		const here = perSide((side) => want.path.replace('*', side))
 		return bothSides.map((side) => ({ path: here[side], says: `${want.says}, ${side}` }))

@@ -1,4 +1,5 @@
 /** What a condition asks of shoe, lacing and changes, read off the tables of the room. */
+import { conditionRow } from '../conditions/registry.ts'
 import type { JointName } from '../visit/shelf.ts'
 import type { Condition, Feature } from '../visit/terms.ts'
 import { lacingRows } from './lacing.ts'
@@ -39,20 +40,30 @@ const askedOf = (rows: readonly WorkRow[], condition: Condition): AskedOfWork =>
 			.map(({ code }) => ({ id, code })),
 	),
 })
+/** What the table of conditions asks of a shoe for it. */
+function askedInItsRow(condition: Condition): AskedOfShoe[] {
+	const { shoe } = conditionRow(condition)
+	if (!shoe) return []
+	const { when, seek, avoid } = shoe
+	return [{ rule: condition, when, together: false, seek, avoid }]
+}
 /**
  * What a condition by itself asks of footwear. What its features ask in turn, such as lacing for a
  * wide fitting, is not followed. @internal
  */
 export const asksOfFootwear = (condition: Condition): AsksOfFootwear => ({
-	shoe: footwearRules
-		.filter(({ conditions }) => conditions?.includes(condition))
-		.map(({ id, when = 'now', together = false, seek, avoid }) => ({
-			rule: id,
-			when,
-			together,
-			seek,
-			avoid,
-		})),
+	shoe: [
+		...footwearRules
+			.filter(({ conditions }) => conditions?.includes(condition))
+			.map(({ id, when = 'now', together = false, seek, avoid }) => ({
+				rule: id,
+				when,
+				together,
+				seek,
+				avoid,
+			})),
+		...askedInItsRow(condition),
+	],
 	lacing: askedOf(lacingRows, condition),
 	changes: askedOf(modificationRows, condition),
 	joints: riskRows

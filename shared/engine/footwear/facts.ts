@@ -1,4 +1,5 @@
 /** What the footwear rules look at, gathered once. */
+import { isAdult } from '../facts/age.ts'
 import type {
 	AnkleResult,
 	GrowthResult,
@@ -154,7 +155,7 @@ export function factsOf(
 	protocol: Protocol,
 ): Facts {
 	const ageYears = completedYears(visit.player.birthDate, visit.visitDate)
-	const adult = ageYears >= protocol.value('footwear.adultFromYears')
+	const adult = isAdult(visit, protocol)
 	const massKg = visit.body?.massKg
 	const { position = '', code, surfaces = [] } = visit.play ?? {}
 	return present({

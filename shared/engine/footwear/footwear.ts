@@ -2,7 +2,9 @@
  * The footwear room: what to seek and avoid, where wishes contradict, and the verdict on the pairs
  * in use.
  */
+
 import { lifeShare } from '../facts/life-share.ts'
+import { isTrainer } from '../facts/trainer.ts'
 import type { FeatureWish, FootwearResult } from '../findings/assessment.ts'
 import { type Finding, findingOf, idPart, reading } from '../findings/finding.ts'
 import { present } from '../plain/present.ts'
@@ -12,6 +14,7 @@ import { bothSides, meanOf } from '../visit/sides.ts'
 import type { Feature } from '../visit/terms.ts'
 import type { Visit } from '../visit/visit.ts'
 import { type Statement, state } from '../words/statement.ts'
+import { askedByConditions } from './condition-wishes.ts'
 import { type Contradicting, contradictionsOf } from './contradictions.ts'
 import { type Facts, type FootwearContext, factsOf } from './facts.ts'
 import { type JudgedPair, judgePair } from './pairs.ts'
@@ -36,7 +39,10 @@ export function footwear(
 	protocol: Protocol,
 ): FootwearResult {
 	const facts = factsOf(visit, context, protocol)
-	const applied = footwearRules.flatMap((rule) => applicationOf(rule, facts, protocol))
+	const applied = [
+		...footwearRules.flatMap((rule) => applicationOf(rule, facts, protocol)),
+		...askedByConditions(visit),
+	]
 	const seek = applied.flatMap((application) => application.seek)
 	const avoid = applied.flatMap((application) => application.avoid)
 	const contradictions = contradictionsOf(seek, avoid)
@@ -149,9 +155,7 @@ function pairFindings(
  */
 function rotationFindings(visit: Visit, protocol: Protocol): Finding[] {
 	const { matchesPerWeek: matches = 0, trainingsPerWeek: trainings = 0 } = visit.play ?? {}
-	const boots = (visit.footwear ?? []).filter(
-		(pair) => pair.sole !== 'road' && pair.sole !== 'trail',
-	).length
+	const boots = (visit.footwear ?? []).filter((pair) => !isTrainer(pair)).length
 	const because = [
 		{ measure: 'matchesPerWeek', value: matches },
 		...(trainings > 0 ? [{ measure: 'trainingsPerWeek', value: trainings }] : []),

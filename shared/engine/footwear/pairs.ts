@@ -2,6 +2,7 @@
  * The verdict on a pair the player owns: worn out, damaged or outgrown first, then its toe room,
  * then what to watch.
  */
+import { isTrainer } from '../facts/trainer.ts'
 import type { CurrentPair, ToeRoomForecast } from '../findings/assessment.ts'
 import { dayNumber } from '../plain/days.ts'
 import { present } from '../plain/present.ts'
@@ -94,7 +95,6 @@ export function judgePair(
 		replaceBetween: replaceBy === undefined ? undefined : replaceBetween(more.toeRoom),
 	})
 }
-const isTrainer = (pair: Pair): boolean => pair.sole === 'road' || pair.sole === 'trail'
 
 /** How a pair sits on the longer foot; all mm. */
 interface Fit {

@@ -1,11 +1,11 @@
 /** Adds to the footwear room what the shelf, the modifications and the lacing say. */
+import { isAdult } from '../facts/age.ts'
 import type { FootwearResult, RankedModel } from '../findings/assessment.ts'
 import { type Finding, findingOf, reading } from '../findings/finding.ts'
 import { need } from '../plain/need.ts'
 import { present } from '../plain/present.ts'
 import type { Basis, Because } from '../protocol/basis.ts'
 import type { Protocol } from '../protocol/protocol.ts'
-import { ageYears } from '../visit/age.ts'
 import type { Shelf } from '../visit/shelf.ts'
 import { bothSides } from '../visit/sides.ts'
 import type { Side, Visit } from '../visit/visit.ts'
@@ -66,8 +66,7 @@ function rankedFor(
 	protocol: Protocol,
 	insert: InsertVolume | undefined,
 ): RankedModel[] {
-	const adult =
-		ageYears(visit.player.birthDate, visit.visitDate) >= protocol.value('footwear.adultFromYears')
+	const adult = isAdult(visit, protocol)
 	const stopping = result.findings.filter((found) => found.level === 'stop')
 	const { target, contradictions } = result
 	const strictRules = new Set(stopping.map((found) => found.basis.rule))

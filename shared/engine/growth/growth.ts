@@ -2,11 +2,12 @@
  * The growth room: maturity, adult stature, centiles, growth rate and foot forecast of a player
  * under 18.
  */
+import { isAdult } from '../facts/age.ts'
 import type { GrowthResult, Range } from '../findings/assessment.ts'
 import { type Finding, reading } from '../findings/finding.ts'
 import { present } from '../plain/present.ts'
 import type { Protocol } from '../protocol/protocol.ts'
-import { ageYears as completedYears, decimalAgeYears } from '../visit/age.ts'
+import { decimalAgeYears } from '../visit/age.ts'
 import { rounded } from '../visit/sides.ts'
 import type { Visit } from '../visit/visit.ts'
 import { state } from '../words/statement.ts'
@@ -145,8 +146,7 @@ export function growth(
 	protocol: Protocol,
 ): GrowthResult | undefined {
 	const { birthDate, sex } = visit.player
-	if (completedYears(birthDate, visit.visitDate) >= protocol.value('growth.adultFromYears'))
-		return undefined
+	if (isAdult(visit, protocol)) return undefined
 	const ageYears = decimalAgeYears(birthDate, visit.visitDate)
 	const { estimates, adultCm, share, band, method, findings } = maturity(
 		visit,

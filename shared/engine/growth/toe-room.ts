@@ -1,5 +1,6 @@
 /** When a growing foot uses up the toe room of the pairs whose inside length was measured. */
 
+import { isTrainer } from '../facts/trainer.ts'
 import type { ToeRoomForecast } from '../findings/assessment.ts'
 import { type Finding, idPart } from '../findings/finding.ts'
 import { type Formula, minus, over, quantity } from '../findings/formula.ts'
@@ -16,9 +17,7 @@ import { longerFootMm } from './velocity.ts'
 
 /** The least toe room before a pair is replaced: the rows that the verdict on the pair uses. */
 export const leastKey = (pair: Pair): ThresholdKey =>
-	pair.sole === 'road' || pair.sole === 'trail'
-		? 'footwear.youthTrainerReplaceMm'
-		: 'footwear.youthReplaceMm'
+	isTrainer(pair) ? 'footwear.youthTrainerReplaceMm' : 'footwear.youthReplaceMm'
 
 /** A pair whose inside length was measured, by its place in the list of pairs. */
 interface MeasuredPair {

@@ -1,5 +1,6 @@
 /** What the insert rows look at on one side, gathered once. */
 import { conditionReasons, hasCondition, recordedConditions } from '../conditions/query.ts'
+import { isAdult } from '../facts/age.ts'
 import type {
 	AnkleResult,
 	PostureResult,
@@ -10,7 +11,6 @@ import type {
 import { present } from '../plain/present.ts'
 import type { Basis, Because } from '../protocol/basis.ts'
 import type { Protocol } from '../protocol/protocol.ts'
-import { ageYears } from '../visit/age.ts'
 import { meanOf } from '../visit/sides.ts'
 import type { Condition } from '../visit/terms.ts'
 import type { Side, Visit } from '../visit/visit.ts'
@@ -66,9 +66,6 @@ function symmetricalRaiseMm({ heelRaiseMm }: AnkleResult): number | undefined {
 	const bothMm = Math.min(heelRaiseMm.left, heelRaiseMm.right)
 	return bothMm === 0 ? undefined : bothMm
 }
-const raiseBasis = ({ findings }: AnkleResult): Basis | undefined =>
-	findings.find(({ code, id }) => code === 'ankle.heel-raise' || id === 'ankle.heel-raise.both')
-		?.basis
 /** What the rows ask about one side. */
 export function insertFacts(
 	visit: Visit,
@@ -79,8 +76,7 @@ export function insertFacts(
 	const { fpi, fpiBand, firstRay, firstMtp } = context.posture[side]
 	return present({
 		side,
-		adult:
-			ageYears(visit.player.birthDate, visit.visitDate) >= protocol.value('insert.adultFromYears'),
+		adult: isAdult(visit, protocol),
 		protocol,
 		massKg: visit.body?.massKg,
 		fpi,
@@ -92,7 +88,7 @@ export function insertFacts(
 		forefoot: visit.posture?.[side]?.forefoot,
 		supinationResistance: visit.posture?.[side]?.supinationResistance,
 		ankleRaiseMm: symmetricalRaiseMm(context.ankle),
-		ankleRaiseBasis: raiseBasis(context.ankle),
+		ankleRaiseBasis: context.ankle.heelRaiseBasis,
 		legLengthMm: visit.body?.legLengthDifferenceMm,
 		shorter: visit.body?.shorterLeg === side,
 		nowAnywhere: (...wanted: Condition[]) => hasCondition(visit, wanted),

@@ -1,4 +1,5 @@
 /** Load rules for young players: associations found in groups, not forecasts for one player. */
+import { isAdult } from '../facts/age.ts'
 import type { Finding } from '../findings/finding.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import { ageYears } from '../visit/age.ts'
@@ -93,8 +94,8 @@ function daysOffFindings(visit: Visit, protocol: Protocol): Finding[] {
 }
 /** What is said of a young player's week; nothing for adults. */
 export function youthFindings(visit: Visit, protocol: Protocol): Finding[] {
+	if (isAdult(visit, protocol)) return []
 	const age = ageYears(visit.player.birthDate, visit.visitDate)
-	if (age >= protocol.value('loading.youthBelowYears')) return []
 	const { organisedHoursPerWeek: organised, freePlayHoursPerWeek: free } = visit.play ?? {}
 	const byHours =
 		organised === undefined

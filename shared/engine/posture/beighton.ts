@@ -3,6 +3,7 @@
  * measure.
  */
 
+import { isAdult } from '../facts/age.ts'
 import type { Beighton } from '../findings/assessment.ts'
 import { type Finding, findingOf } from '../findings/finding.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
@@ -17,8 +18,7 @@ import { type Statement, state } from '../words/statement.ts'
 export function beightonKey(visit: Visit, protocol: Protocol): ThresholdKey | undefined {
 	const age = ageYears(visit.player.birthDate, visit.visitDate)
 	if (age > protocol.value('posture.beightonOlderAfterYears')) return 'posture.beightonOlder'
-	const maturity =
-		visit.body?.puberty ?? (age >= protocol.value('posture.adultFromYears') ? 'after' : undefined)
+	const maturity = visit.body?.puberty ?? (isAdult(visit, protocol) ? 'after' : undefined)
 	if (maturity === undefined) return undefined
 	return maturity === 'after' ? 'posture.beightonMature' : 'posture.beightonGrowing'
 }

@@ -1,10 +1,10 @@
 /** Foot posture index and navicular drop: bands, limits in minors, difference of the sides. */
+import { isMinor } from '../facts/age.ts'
 import type { PerSide, PostureSide } from '../findings/assessment.ts'
 import { type Finding, findingOf, reading } from '../findings/finding.ts'
 import { exactly, type Formula, plus } from '../findings/formula.ts'
 import type { Because } from '../protocol/basis.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
-import { ageYears } from '../visit/age.ts'
 import { rounded } from '../visit/sides.ts'
 import type { Side, Visit } from '../visit/visit.ts'
 import { state } from '../words/statement.ts'
@@ -55,8 +55,6 @@ const fpiReason = (fpi: number, side: Side): Because => ({
 	side,
 	value: fpi,
 })
-const isMinor = ({ player, visitDate }: Visit, protocol: Protocol): boolean =>
-	ageYears(player.birthDate, visitDate) < protocol.value('posture.adultFromYears')
 
 /** A finding for an index outside the normal band. */
 export function bandFindings(

@@ -3,12 +3,12 @@
  * mm and more.
  */
 
+import { isMinor } from '../facts/age.ts'
 import type { LegLength } from '../findings/assessment.ts'
 import { type Finding, findingOf, type Level } from '../findings/finding.ts'
 import { exactly, type Formula, over, plus, quantity, times } from '../findings/formula.ts'
 import { present } from '../plain/present.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
-import { ageYears } from '../visit/age.ts'
 import { legLengthSymptomatic } from '../visit/leg-length.ts'
 import { rounded } from '../visit/sides.ts'
 import type { Visit } from '../visit/visit.ts'
@@ -73,8 +73,7 @@ function actionBySize(differenceMm: number, protocol: Protocol): Action {
 }
 /** A growing player without symptoms is not corrected from a clinical test alone. */
 function isHeldBack(visit: Visit, action: Action, protocol: Protocol): boolean {
-	const growing =
-		ageYears(visit.player.birthDate, visit.visitDate) < protocol.value('posture.adultFromYears')
+	const growing = isMinor(visit, protocol)
 	return growing && !legLengthSymptomatic(visit) && action !== 'refer'
 }
 function isCorrected(visit: Visit, action: Action, protocol: Protocol): boolean {

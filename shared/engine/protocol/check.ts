@@ -25,7 +25,7 @@ const problem = (key: string, wrong: string, given: number, allowed: string): Va
 	path: `values.${key}`,
 	message: `${wrong}, given ${given}, allowed: ${allowed}`,
 })
-/** The least and the most that a row may be set to, in its own unit. @internal */
+/** The least and the most that a row may be set to, in its own unit. */
 export function limitsOf(key: Key): readonly [least: number, most: number] {
 	const { unit } = rows[key]
 	const [word = ''] = unit.split(/[ ,;]/)

@@ -57,6 +57,8 @@ export const unitLimits: Readonly<Record<string, Limits>> = {
 	a: [0.01, 1],
 }
 export const rowLimits: Readonly<Record<string, Limits>> = {
+	// what is published for adults is for 18 and over: lower would hold a minor to it
+	'player.adultFromYears': [18, 120],
 	'sizing.equalMm': [0.001, 10],
 	'sizing.halfSizeMm': [1, 20],
 	'sizing.readingSemMm': [0.05, 20],

@@ -3,6 +3,7 @@ import { z } from 'zod'
 import { boundedRecord } from '../plain/bounded.ts'
 import type { Basis } from './basis.ts'
 import { protocolProblems } from './check.ts'
+import { isReadable, retiredProblems, withCurrentKeys } from './retired.ts'
 import type { ThresholdRow } from './row.ts'
 import { rows } from './rows.ts'
 
@@ -10,17 +11,19 @@ export type ThresholdKey = keyof typeof rows
 
 /** Values that the rules cannot work with; a key that no row has is told elsewhere. */
 export function refuseLimits(values: Readonly<Record<string, number>>, context: z.RefinementCtx) {
-	for (const { key, message } of protocolProblems(values))
-		if (Object.hasOwn(rows, key))
-			context.addIssue({ code: 'custom', path: [key], message, params: { whole: true } })
+	const known = protocolProblems(values).filter(({ key }) => Object.hasOwn(rows, key))
+	for (const { key, message } of [...known, ...retiredProblems(values)])
+		context.addIssue({ code: 'custom', path: [key], message, params: { whole: true } })
 }
 /** Values that the rules can work with; a key that no row has counts as unknown. */
-const ownValues = boundedRecord(80, z.number(), 1000).superRefine((values, context) => {
-	const unknown = Object.keys(values).filter((key) => !Object.hasOwn(rows, key))
-	if (unknown.length > 0)
-		context.addIssue({ code: 'unrecognized_keys', keys: unknown, input: values })
-	refuseLimits(values, context)
-})
+const ownValues = boundedRecord(80, z.number(), 1000)
+	.superRefine((values, context) => {
+		const unknown = Object.keys(values).filter((key) => !isReadable(key))
+		if (unknown.length > 0)
+			context.addIssue({ code: 'unrecognized_keys', keys: unknown, input: values })
+		refuseLimits(values, context)
+	})
+	.transform(withCurrentKeys)
 /** A clinic's protocol: identity and the values it set differently from the shipped table. */
 export const protocolSchema = z.strictObject({
 	format: z.literal('lastwright-protocol'),

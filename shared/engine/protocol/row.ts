@@ -16,7 +16,7 @@ export interface ThresholdRow {
 		| 'choice'
 }
 
-type Row = Omit<ThresholdRow, 'key'>
+export type Row = Omit<ThresholdRow, 'key'>
 /**
  * One threshold: value, unit, whom it was found in, where it stands, how strong and how surely
  * read.

@@ -1,6 +1,8 @@
 /** Every kind of document by its name: what it needs, and what composes it. */
 
+import { isMinor } from '../facts/age.ts'
 import { present } from '../plain/present.ts'
+import { openProtocol } from '../protocol/protocol.ts'
 import { ageYears } from '../visit/age.ts'
 import { nameOf } from './base.ts'
 import type { Clinic } from './clinic.ts'
@@ -38,14 +40,13 @@ interface Kind {
 	problems(input: KindInput): string[]
 	compose(input: KindInput): LwDocument
 }
-const minorUnder = 18
-
-const guardianProblems = ({ visit: { player, visitDate } }: KindInput): string[] => {
+const guardianProblems = ({ visit, protocol = openProtocol() }: KindInput): string[] => {
+	const { player, visitDate } = visit
+	if (player.guardian || isMinor(visit, protocol)) return []
 	const years = ageYears(player.birthDate, visitDate)
-	if (player.guardian || years < minorUnder) return []
 	return [
 		`player.guardian: missing, given nothing for a player of ${years} years, allowed: ` +
-			`a guardian, or a player under ${minorUnder}`,
+			`a guardian, or a player under ${protocol.value('player.adultFromYears')}`,
 	]
 }
 const insertProblems = (input: KindInput): string[] => {

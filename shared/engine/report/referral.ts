@@ -4,11 +4,10 @@
  */
 import { ageYears } from '../visit/age.ts'
 import { bothSides, meanOf } from '../visit/sides.ts'
-import { termWords } from '../visit/terms.ts'
 import type { Side } from '../visit/visit.ts'
 import { sideWords } from '../words/en.table.ts'
 import type { Speak } from '../words/speak.ts'
-import { capital, dateWords, shown } from '../words/words.ts'
+import { capital, conditionInWords, dateWords, shown } from '../words/words.ts'
 import {
 	amended,
 	frame,
@@ -60,12 +59,12 @@ function historyWords(conditions: Conditions, t: Speak): string {
 	if (conditions.length === 0) return t('referral.noHistory')
 	const named = conditions
 		.slice(0, mostConditions)
-		.map(({ condition, side, status, painWorst }) =>
+		.map((recorded) =>
 			[
-				termWords(condition),
-				sideWords[side],
-				status,
-				painWorst === undefined ? '' : t('referral.pain', { pain: painWorst }),
+				conditionInWords(recorded, 'doctor'),
+				sideWords[recorded.side],
+				recorded.status,
+				recorded.painWorst === undefined ? '' : t('referral.pain', { pain: recorded.painWorst }),
 			]
 				.filter(Boolean)
 				.join(', '),

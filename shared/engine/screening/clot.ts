@@ -19,7 +19,7 @@ export function clotConclusions({ answers, minor, protocol }: Screened): ClotCon
 	const whyNoScore = pregnant ? 'pregnant' : 'too-young'
 	const suspected = state('screening.wells', {
 		score: result.score === undefined ? whyNoScore : 'used',
-		minorBelowYears: protocol.value('screening.minorBelowYears'),
+		minorBelowYears: protocol.value('player.adultFromYears'),
 	})
 	const incomplete = screeningFinding(
 		state('screening.wells-incomplete', { notAsked, all: asked }),

@@ -84,7 +84,7 @@ function pathway(risk: DiabeticRisk, side: Side, screened: Screened): Statement 
 		side,
 		care: careOf(screened),
 		belowYears: protocol.value('screening.diabetesAdviceBelowYears'),
-		minorBelowYears: protocol.value('screening.minorBelowYears'),
+		minorBelowYears: protocol.value('player.adultFromYears'),
 	}
 	const pathways: Record<DiabeticRisk, () => Statement> = {
 		low: () => state('screening.diabetic-foot-low', foot),

@@ -2,6 +2,7 @@
  * The screening room: stop-and-refer questions, Ottawa rules and clot score, to one action. A
  * negative screen never clears.
  */
+import { isMinor } from '../facts/age.ts'
 import {
 	type Action,
 	actions,
@@ -73,7 +74,7 @@ function screenedOf(visit: Visit, protocol: Protocol): Screened {
 	return {
 		visit,
 		answers: visit.screening ?? {},
-		minor: years < protocol.value('screening.minorBelowYears'),
+		minor: isMinor(visit, protocol),
 		ageYears: years,
 		decimalAgeYears: decimalAgeYears(birthDate, visit.visitDate),
 		protocol,

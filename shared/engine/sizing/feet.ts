@@ -1,11 +1,11 @@
 /** Each foot as measured: means of the readings, and where it stands among adults of its sex. */
+import { isAdult } from '../facts/age.ts'
 import type { FootSizing, PerSide } from '../findings/assessment.ts'
 import { type Finding, findingOf, reading } from '../findings/finding.ts'
 import { exactly, type Formula, over, quantity } from '../findings/formula.ts'
 import { below } from '../plain/normal.ts'
 import { present } from '../plain/present.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
-import { ageYears } from '../visit/age.ts'
 import { meanOf, rounded } from '../visit/sides.ts'
 import type { Side, Visit } from '../visit/visit.ts'
 import { state } from '../words/statement.ts'
@@ -18,10 +18,6 @@ import {
 	usMenLettersAbove,
 	widthForLengthZ,
 } from './fittings.ts'
-
-/** Whether the tables of adults apply to this player. */
-export const isAdult = ({ player, visitDate }: Visit, protocol: Protocol): boolean =>
-	ageYears(player.birthDate, visitDate) >= protocol.value('sizing.adultFromYears')
 
 /** The row of the heel-to-ball ratio for this player's sex. */
 export const ballRatioKey = ({ player }: Visit): ThresholdKey =>

@@ -1,4 +1,5 @@
 /** The length to fit: which foot decides, and whether heel to toe or heel to ball asks for more. */
+import { isAdult } from '../facts/age.ts'
 import type { FootSizing, PerSide, SizingResult } from '../findings/assessment.ts'
 import { type Finding, findingOf, reading } from '../findings/finding.ts'
 import type { Basis } from '../protocol/basis.ts'
@@ -6,7 +7,7 @@ import type { Protocol } from '../protocol/protocol.ts'
 import { bothSides, rounded } from '../visit/sides.ts'
 import type { Side, Visit } from '../visit/visit.ts'
 import { state } from '../words/statement.ts'
-import { ballRatioKey, isAdult } from './feet.ts'
+import { ballRatioKey } from './feet.ts'
 import { readingsOf } from './readings.ts'
 
 const longerFootRule: Basis = {

@@ -1,4 +1,5 @@
 /** How the numbers of one foot were worked out. */
+import { isAdult } from '../facts/age.ts'
 import type { FootSizing, SizingResult } from '../findings/assessment.ts'
 import { changeLines } from '../findings/change.ts'
 import type { Working } from '../findings/finding.ts'
@@ -8,7 +9,7 @@ import type { Basis } from '../protocol/basis.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import type { Side, Visit } from '../visit/visit.ts'
 import { footMeasures, limitKey } from './changes.ts'
-import { ballRatioKey, isAdult, lengthFromBall } from './feet.ts'
+import { ballRatioKey, lengthFromBall } from './feet.ts'
 import {
 	adultLengths,
 	forLength,

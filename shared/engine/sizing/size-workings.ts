@@ -1,4 +1,5 @@
 /** How the length to fit, the size labels and the inside lengths were worked out. */
+import { isAdult } from '../facts/age.ts'
 import type { SizingResult } from '../findings/assessment.ts'
 import type { Working } from '../findings/finding.ts'
 import { equation, exactly, quantity, times } from '../findings/formula.ts'
@@ -7,7 +8,6 @@ import type { Protocol } from '../protocol/protocol.ts'
 import { bothSides } from '../visit/sides.ts'
 import type { Visit } from '../visit/visit.ts'
 import { labelHalfWidth } from './confidence.ts'
-import { isAdult } from './feet.ts'
 import { footLengthBasis } from './foot-workings.ts'
 import { type InsideLength, insideFor, leastRoomKey } from './inside-length.ts'
 import { mmPerInchSize, otherEuLine, sizeWorking, systemNames } from './sizes.ts'

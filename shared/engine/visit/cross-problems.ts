@@ -91,6 +91,18 @@ function pairProblems({ footwear = [], visitDate }: Visit): Problem[] {
 		return problems
 	})
 }
+function conditionProblems({ conditions = [], visitDate }: Visit): Problem[] {
+	return conditions.flatMap(({ operationDate }, index) =>
+		operationDate === undefined || operationDate <= visitDate
+			? []
+			: [
+					{
+						path: `conditions.${index}.operationDate`,
+						message: `after the visit, given "${operationDate}", allowed: ${visitDate} or earlier`,
+					},
+				],
+	)
+}
 /** One problem for each check that fails, in the order of the visit file. */
 export const crossProblems = (visit: Visit): Problem[] => [
 	...bodyProblems(visit),
@@ -98,4 +110,5 @@ export const crossProblems = (visit: Visit): Problem[] => [
 	...bothSides.flatMap((side) => footProblems(visit, side)),
 	...seasonProblems(visit),
 	...pairProblems(visit),
+	...conditionProblems(visit),
 ]

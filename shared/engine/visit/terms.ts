@@ -1,6 +1,9 @@
 /**
  * The closed lists of trade terms a visit may use; labels for the screens and reports beside them.
  */
+import { conditionNames, type Registry } from '../conditions/registry.ts'
+import { conditionWords } from '../words/en/conditions.table.ts'
+
 export const surfaces = [
 	'natural-soft',
 	'natural-firm',
@@ -40,51 +43,8 @@ export const sizeSystems = [
 	'usChild',
 	'au',
 ] as const
-export const conditions = [
-	'achilles-insertional',
-	'achilles-midportion',
-	'calcaneal-apophysitis',
-	'fifth-metatarsal-apophysitis',
-	'tibial-tubercle-apophysitis',
-	'plantar-heel-pain',
-	'sesamoid-pain',
-	'first-mtp-osteoarthritis',
-	'hallux-limitus',
-	'turf-toe',
-	'interdigital-neuroma',
-	'metatarsalgia',
-	'hallux-valgus',
-	'bunionette',
-	'haglund-deformity',
-	'second-metatarsal-stress-fracture',
-	'fifth-metatarsal-stress-fracture',
-	'navicular-stress-fracture',
-	'lateral-ankle-instability',
-	'syndesmosis-sprain',
-	'anterior-ankle-impingement',
-	'posterior-ankle-impingement',
-	'flexible-flatfoot-pain',
-	'cavus-foot-pain',
-	'ingrown-toenail',
-	'subungual-haematoma',
-	'blister',
-	'hammer-toe',
-	'calf-strain',
-	'shin-pain',
-	'patellofemoral-pain',
-	'patellar-tendinopathy',
-	'acl-history',
-	'diabetes',
-	'neuropathy',
-	'previous-foot-ulcer',
-	'hypermobility',
-	'leg-length-difference',
-	'peroneal-tendinopathy',
-	'posterior-tibial-tendinopathy',
-	'sinus-tarsi-pain',
-	'heel-fat-pad-pain',
-	'knee-osteoarthritis',
-] as const
+/** From the table of conditions. */
+export const conditions = conditionNames
 export const statuses = ['current', 'recovering', 'past'] as const
 export const damages = [
 	'studs-worn',
@@ -135,7 +95,7 @@ export const forefeet = [
 	'valgus-rigid',
 ] as const
 export const sexes = ['male', 'female'] as const
-/** What a shoe can be sought or avoided for. @internal */
+/** What a shoe can be sought or avoided for. */
 export const features = [
 	'wide-fitting',
 	'narrow-fitting',
@@ -172,7 +132,9 @@ export const features = [
 	'indoor-sole',
 ] as const
 export type Feature = (typeof features)[number]
-export type Condition = (typeof conditions)[number]
+export type Condition = keyof Registry
+export type ConditionTable = Registry
+export type { Exercise } from '../conditions/row.ts'
 export type Code = (typeof codes)[number]
 export type Surface = (typeof surfaces)[number]
 export type Sole = (typeof soles)[number]
@@ -191,15 +153,9 @@ const words: Record<string, string> = {
 	australian: 'Australian',
 	american: 'American',
 	gaelic: 'Gaelic',
-	'acl-history': 'ACL injury history',
-	'achilles-insertional': 'insertional Achilles tendinopathy',
-	'achilles-midportion': 'mid-portion Achilles tendinopathy',
-	'first-mtp-osteoarthritis': 'first MTP osteoarthritis',
-	'calcaneal-apophysitis': 'calcaneal apophysitis (growing heel)',
-	'interdigital-neuroma': 'interdigital neuroma',
-	'haglund-deformity': 'Haglund deformity',
 }
 /** The words for a term: 'firm-ground' becomes 'firm ground'. */
 export function termWords(term: string): string {
-	return words[term] ?? term.replaceAll('-', ' ')
+	return isCondition(term) ? conditionWords[term].name : (words[term] ?? term.replaceAll('-', ' '))
 }
+const isCondition = (term: string): term is Condition => Object.hasOwn(conditionWords, term)

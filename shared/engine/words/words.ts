@@ -1,16 +1,32 @@
 /** Plain words for what the engine names in trade terms. */
 import { dayInWords, shortDayInWords } from '../plain/days.ts'
 import { type Feature, termWords } from '../visit/terms.ts'
+import type { Visit } from '../visit/visit.ts'
+import { conditionWords } from './en/conditions.table.ts'
 import * as en from './en.table.ts'
+
+type Recorded = Pick<
+	NonNullable<Visit['conditions']>[number],
+	'condition' | 'inWords' | 'operation' | 'operationDate'
+>
 
 export const actionWords = en.actionWords
 export const defaultWarningSigns = en.defaultWarningSigns
 /** A feature as a player reads it. */
 export const featureInWords = (feature: Feature): string =>
 	en.featureWords[feature] ?? termWords(feature)
-/** A condition as a player reads it. */
-export const conditionInWords = (condition: string): string =>
-	en.conditionWords[condition] ?? termWords(condition)
+/** A recorded condition by name; what a clinician typed is not put before the player. */
+export function conditionInWords(
+	{ condition, inWords, operation, operationDate }: Recorded,
+	reader: 'clinician' | 'player' | 'doctor',
+): string {
+	const { name, player, doctor = name } = conditionWords[condition]
+	if (reader === 'player') return player
+	const listedName = reader === 'doctor' ? doctor : name
+	const called = condition === 'other-condition' ? (inWords ?? listedName) : listedName
+	const done = [operation, operationDate && dateWords(operationDate)].filter(Boolean).join(', ')
+	return done === '' ? called : `${called} (${done})`
+}
 /** A rule's name for a note: no id of the program, and a capital first. */
 export const ruleInWords = (rule: string): string =>
 	capital(en.ruleWords[rule] ?? (/\s/.test(rule) ? rule : rule.replaceAll(/[-._]/g, ' ')))

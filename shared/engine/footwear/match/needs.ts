@@ -1,4 +1,5 @@
 /** What a player's feet, play and insert ask of any model, worked out once for the whole shelf. */
+import { isTrainer } from '../../facts/trainer.ts'
 import type {
 	AnkleResult,
 	FootwearResult,
@@ -99,7 +100,7 @@ export function needsOf(
 }
 /** Boots and trainers have bands of toe room of their own. */
 export const shoeKind = (model: Model): 'boot' | 'trainer' =>
-	model.sole === 'road' || model.sole === 'trail' ? 'trainer' : 'boot'
+	isTrainer(model) ? 'trainer' : 'boot'
 /** The toe room that this model should leave, mm. */
 export const toeRoomBand = (model: Model, needs: Needs): Span =>
 	shoeKind(model) === 'trainer' ? needs.trainerRoom : needs.bootRoom

@@ -1,7 +1,6 @@
 import { row } from '../row.ts'
 
 export const footwearRows = {
-	'footwear.adultFromYears': row(18, 'years', 'all players', 'common practice, no source', 'practice', 'common practice'),
 	'footwear.broadZ': row(1, 'z of ball width for length', 'adults', 'own choice, no source', 'practice', 'choice'),
 	'footwear.narrowZ': row(-1, 'z of ball width for length', 'adults', 'own choice, no source', 'practice', 'choice'),
 	'footwear.lifeMassKg': row(80, 'kg; from here a pair is expected to last less long', 'adults', 'common practice, no source', 'practice', 'common practice'),

@@ -12,7 +12,6 @@ const boys = 'boys',
 	minors = 'players under 18'
 
 export const growthRows = {
-	'growth.adultFromYears': row(18, 'years', 'all players', 'end of the growth check', 'practice', 'choice'),
 	'growth.offsetAgeMinBoys': row(9, 'years', boys, utility, 'expert', 'read'),
 	'growth.offsetAgeMaxBoys': row(18, 'years', boys, utility, 'expert', 'read'),
 	'growth.offsetAgeMinGirls': row(8, 'years', girls, utility, 'expert', 'read'),

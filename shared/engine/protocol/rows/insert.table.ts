@@ -72,7 +72,6 @@ export const insertRows = {
 	'insert.growingHeelReviewWeeks': row(6, 'weeks', 'growing players with a raise for the heel', 'common practice, no source (4 to 6 weeks)', 'practice', 'common practice'),
 	'insert.raiseMaxMm': row(6, 'mm heel to insole, all raises together', boot, 'osteopathic text (secondary), and common practice in boots', 'practice', 'read-secondary'),
 	'insert.legLengthPercent': row(60, '% of the difference (50 to 70)', 'adults with back pain', 'trial corrected 70 % (PMC6417033); start 50 to 70 % common practice', 'practice', 'common practice'),
-	'insert.adultFromYears': row(18, 'years', all, cp, 'practice', 'common practice'),
 	'insert.fifthHeadPerBall': row(0.88, 'heel to fifth head / heel to ball', all, 'drawing only; check by hand', 'practice', 'from memory'),
 	'insert.wearFirstDayHours': row(2, 'h on day 1', all, 'trade pages (four schemes differ)', 'practice', 'read-secondary'),
 	'insert.wearRiseHours': row(1, 'h more each day', all, 'trade pages (four schemes differ)', 'practice', 'read-secondary'),

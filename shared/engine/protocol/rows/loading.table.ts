@@ -2,7 +2,6 @@ import { row } from '../row.ts'
 
 const jayanthi = 'Jayanthi et al. 2015, Am J Sports Med (case-control)'
 export const loadingRows = {
-	'loading.youthBelowYears': row(18, 'years', 'young players', jayanthi, 'cohort', 'read'),
 	'loading.hoursOverAge': row(0, 'h/week above age in completed years', 'young players', `${jayanthi}: serious overuse injury, odds ratio 2.07`, 'cohort', 'read'),
 	'loading.organisedToFreeMax': row(2, 'organised : free play', 'young players', `${jayanthi}: odds ratio 1.87`, 'cohort', 'read'),
 	'loading.hoursMax': row(16, 'h/week in all; above', 'young players', 'Brenner 2016', 'expert', 'read-secondary'),

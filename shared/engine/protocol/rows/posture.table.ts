@@ -15,7 +15,6 @@ export const postureRows = {
 	'posture.asymmetryNormal': row(2, 'FPI points', 'n 930', 'The Foot 2013 (journal from memory)', 'cross-sectional', 'read'),
 	'posture.asymmetrySevere': row(4, 'FPI points; above is severe', 'n 930', 'The Foot 2013 (journal from memory)', 'cross-sectional', 'read'),
 	'posture.minorP85': row(6, 'FPI', 'children 6 to 11 years, n 1762', 'Gijon-Nogueron 2016', 'cross-sectional', 'read'),
-	'posture.adultFromYears': row(18, 'years', all, 'common practice, no source', 'practice', 'common practice'),
 	'posture.mtpFreeDeg': row(65, 'deg, off the ground', all, mtp, 'expert', 'read'),
 	'posture.mtpStructuralDeg': row(50, 'deg, off the ground', all, mtp, 'expert', 'read-secondary'),
 	'posture.jackDeg': row(12, 'deg, standing', all, 'Gatt 2014', 'cross-sectional', 'read'),

@@ -11,7 +11,6 @@ const men = 'adult men',
 	women = 'adult women'
 
 export const sizingRows = {
-	'sizing.adultFromYears': row(18, 'years', 'all players', 'common practice, no source', 'practice', 'common practice'),
 	'sizing.equalMm': row(0.05, 'mm', 'all players', 'half of the reading step of 0.1 mm', 'practice', 'choice'),
 	'sizing.thirdReadingMm': row(2, 'mm between two readings', 'all players', 'own choice, no source (one reading has a real-change limit of 3.68 mm)', 'practice', 'choice'),
 	'sizing.sideDifferenceMm': row(4, 'mm of length', 'all players', 'about half a size; more than 4 mm in 19 % of UK men (trade bulletin 2018)', 'practice', 'read-secondary'),

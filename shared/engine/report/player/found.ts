@@ -50,11 +50,9 @@ function ankleLines(ankle: AnkleResult, t: Speak): string[] {
 		...(differ ? [t('player.anklesDiffer')] : []),
 	]
 }
-function conditionLine(
-	{ condition, side, status }: NonNullable<Visit['conditions']>[number],
-	t: Speak,
-): string {
-	const words = { condition: capital(conditionInWords(condition)), status }
+function conditionLine(recorded: NonNullable<Visit['conditions']>[number], t: Speak): string {
+	const { side, status } = recorded
+	const words = { condition: capital(conditionInWords(recorded, 'player')), status }
 	if (side === 'none') return t('player.conditionNoSide', words)
 	const where = {
 		both: sideWords.both,

@@ -1,8 +1,10 @@
 /** Toe room of a pair against the growth that is forecast for the foot. */
+
+import { isMinor } from '../../facts/age.ts'
+import { isTrainer } from '../../facts/trainer.ts'
 import type { GrowthResult } from '../../findings/assessment.ts'
 import { present } from '../../plain/present.ts'
 import type { Protocol } from '../../protocol/protocol.ts'
-import { ageYears } from '../../visit/age.ts'
 import { rounded } from '../../visit/sides.ts'
 import type { Pair, Visit } from '../../visit/visit.ts'
 import type { PlanPair } from '../plan-file.ts'
@@ -11,10 +13,8 @@ import type { PlanPair } from '../plan-file.ts'
  * Toe room in mm below which a pair is too short, for the age of the player and the sort of shoe.
  */
 function leastToeRoom(pair: Pair, visit: Visit, protocol: Protocol): number {
-	const trainer = pair.sole === 'road' || pair.sole === 'trail'
-	const years = ageYears(visit.player.birthDate, visit.visitDate)
-	const young = years < protocol.value('footwear.adultFromYears')
-	if (young)
+	const trainer = isTrainer(pair)
+	if (isMinor(visit, protocol))
 		return protocol.value(trainer ? 'footwear.youthTrainerReplaceMm' : 'footwear.youthReplaceMm')
 	return protocol.value(trainer ? 'footwear.adultTrainerTightMm' : 'footwear.adultTightMm')
 }

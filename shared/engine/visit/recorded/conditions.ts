@@ -1,7 +1,7 @@
 /** What the player has or had. */
 import { z } from 'zod'
-import { choice, count, text } from '../fields.ts'
-import { conditions, statuses } from '../terms.ts'
+import { choice, count, isoDate, text, yesNo } from '../fields.ts'
+import { conditions, features, statuses } from '../terms.ts'
 
 export const conditionSchema = z.strictObject({
 	condition: choice('Condition', conditions),
@@ -9,4 +9,12 @@ export const conditionSchema = z.strictObject({
 	status: choice('Status', statuses),
 	painWorst: count('Worst pain', '/10', [0, 10]).optional(),
 	note: text('Note', 500).optional(),
+	/** After surgery: which, when, and whether the surgeon has cleared the player for impact. */
+	operation: text('Operation', 120).optional(),
+	operationDate: isoDate('Day of the operation').optional(),
+	clearedBySurgeon: yesNo('Surgeon allows running and jumping'),
+	/** One that has no name in the list: what it is, and what the clinician asks of a shoe for it. */
+	inWords: text('What it is', 80).optional(),
+	seek: z.array(choice('Seek in a shoe', features)).max(12).optional(),
+	avoid: z.array(choice('Avoid in a shoe', features)).max(12).optional(),
 })

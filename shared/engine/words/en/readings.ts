@@ -1,5 +1,6 @@
 /** What a number that a finding rests on is called where it is no measure of the visit. */
 import { ankleReadings } from './ankle.ts'
+import { conditionsReadings } from './conditions.ts'
 import { footwearReadings } from './footwear.ts'
 import { growthReadings } from './growth.ts'
 import { insertReadings } from './insert.ts'
@@ -14,6 +15,7 @@ import { workReadings } from './work.ts'
 
 export const readings: Readonly<Record<string, string>> = {
 	...ankleReadings,
+	...conditionsReadings,
 	...footwearReadings,
 	...growthReadings,
 	...insertReadings,

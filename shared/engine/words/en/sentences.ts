@@ -4,6 +4,7 @@
  */
 import { ankleSentences } from './ankle.ts'
 import { chartSentences } from './charts.ts'
+import { conditionsSentences } from './conditions.ts'
 import { footwearSentences } from './footwear.ts'
 import { growthSentences } from './growth.ts'
 import { insertSentences } from './insert.ts'
@@ -20,6 +21,7 @@ import { workSentences } from './work.ts'
 export const sentences = {
 	...ankleSentences,
 	...chartSentences,
+	...conditionsSentences,
 	...footwearSentences,
 	...growthSentences,
 	...insertSentences,

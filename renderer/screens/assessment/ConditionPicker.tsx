@@ -1,0 +1,95 @@
+/** Choosing conditions by any of their names, and features of a shoe from their list. */
+import { Autocomplete, Box, TextField, Typography } from '@mui/material'
+import { type KeyboardEvent, useState } from 'react'
+import { findConditions } from '../../../shared/engine/conditions/find.ts'
+import {
+	type Condition,
+	conditions,
+	type Feature,
+	features,
+	termWords,
+} from '../../../shared/engine/visit/terms.ts'
+
+/** The Enter that chose from the list does not also go on to the next field. */
+const keepEnter = (event: KeyboardEvent): void => {
+	if (event.key === 'Enter' && event.isDefaultPrevented()) event.stopPropagation()
+}
+/** The name that led to an option, where it is not the one shown. */
+function whyOf(condition: Condition, typed: string): string {
+	const fits = findConditions(typed).find((found) => found.condition === condition)?.fits ?? ''
+	return fits === '' || fits === termWords(condition) ? '' : `also called: ${fits}`
+}
+/** @param choose told the condition; the field is then empty again */
+export function ConditionPicker({ choose }: { choose: (condition: Condition) => void }) {
+	const [typed, setTyped] = useState('')
+	return (
+		<Box onKeyDown={keepEnter}>
+			<Autocomplete
+				options={conditions}
+				value={null}
+				inputValue={typed}
+				autoHighlight
+				slotProps={{ paper: { variant: 'outlined', sx: { borderColor: 'text.secondary' } } }}
+				noOptionsText="No condition has this name: choose another condition and write it in words."
+				filterOptions={(_, { inputValue }) =>
+					findConditions(inputValue).map(({ condition }) => condition)
+				}
+				getOptionLabel={termWords}
+				onInputChange={(_, text, reason) =>
+					setTyped(reason === 'input' || reason === 'clear' ? text : '')
+				}
+				onChange={(_, chosen) => chosen && choose(chosen)}
+				renderOption={({ key, ...option }, condition) => {
+					const why = whyOf(condition, typed)
+					return (
+						<Box component="li" key={key} {...option} sx={{ minHeight: 44, flexWrap: 'wrap' }}>
+							<Box component="span" sx={{ pr: 1.5 }}>
+								{termWords(condition)}
+							</Box>
+							{why ? (
+								<Typography component="span" variant="body2" color="text.secondary">
+									{why}
+								</Typography>
+							) : null}
+						</Box>
+					)
+				}}
+				renderInput={(input) => (
+					<TextField
+						{...input}
+						label="Add a condition"
+						placeholder="Type a name, for instance bunion"
+						size="small"
+					/>
+				)}
+			/>
+		</Box>
+	)
+}
+/** @param without features that cannot be chosen, as they stand in the other list */
+export function FeaturePicker({
+	label,
+	chosen,
+	without,
+	choose,
+}: {
+	label: string
+	chosen: readonly Feature[]
+	without: readonly Feature[]
+	choose: (features: Feature[] | undefined) => void
+}) {
+	return (
+		<Box onKeyDown={keepEnter} sx={{ py: 0.5 }}>
+			<Autocomplete
+				multiple
+				disableCloseOnSelect
+				autoHighlight
+				options={features.filter((feature) => !without.includes(feature))}
+				value={[...chosen]}
+				getOptionLabel={termWords}
+				onChange={(_, next) => choose(next.length > 0 ? next : undefined)}
+				renderInput={(input) => <TextField {...input} label={label} size="small" />}
+			/>
+		</Box>
+	)
+}

@@ -1,0 +1,137 @@
+/** What is said of the recorded conditions themselves, whatever room reads them. */
+
+import { type Finding, type FindingSide, findingOf } from '../findings/finding.ts'
+import type { Action } from '../findings/screening-result.ts'
+import { present } from '../plain/present.ts'
+import type { Protocol } from '../protocol/protocol.ts'
+import { ageYears } from '../visit/age.ts'
+import { type Condition, conditions } from '../visit/terms.ts'
+import type { Visit } from '../visit/visit.ts'
+import { state } from '../words/statement.ts'
+import { ageDoubt } from './ages.ts'
+import { conditionReading, type RecordedCondition, recordedConditions } from './query.ts'
+import { conditionRow } from './registry.ts'
+
+/** One finding speaks for a condition that is recorded twice: its side covers them all. */
+function sideOf(recorded: readonly RecordedCondition[]): FindingSide {
+	const sides = new Set(recorded.map(({ side }) => side))
+	const [only = 'none', another] = sides
+	if (another === undefined) return only
+	return sides.has('left') || sides.has('right') || sides.has('both') ? 'both' : 'none'
+}
+/** Past ones are of another age. */
+function ageFindings(visit: Visit, condition: Condition, protocol: Protocol): Finding[] {
+	const recorded = recordedConditions(visit, [condition])
+	const years = ageYears(visit.player.birthDate, visit.visitDate)
+	const doubt = ageDoubt(condition, years, protocol)
+	if (!doubt || recorded.length === 0) return []
+	const { passed, ...span } = doubt
+	return [
+		findingOf(state('conditions.unusual-age', { condition, ageYears: years, ...span }), {
+			side: sideOf(recorded),
+			level: 'note',
+			of: condition,
+			because: recorded.map(conditionReading),
+			basis: protocol.basis('usual ages of a condition', passed),
+		}),
+	]
+}
+function cautionFindings(visit: Visit, condition: Condition): Finding[] {
+	const { caution } = conditionRow(condition)
+	if (!caution) return []
+	const { when, source, strength } = caution
+	const recorded = recordedConditions(visit, [condition], { when })
+	if (recorded.length === 0) return []
+	return [
+		findingOf(state('conditions.caution', { condition }), {
+			side: sideOf(recorded),
+			level: 'caution',
+			of: condition,
+			because: recorded.map(conditionReading),
+			basis: { rule: 'recorded conditions', source, strength },
+		}),
+	]
+}
+/** Until the surgeon's word is recorded; long past ones only where that word was no. */
+function surgeryFindings(visit: Visit): Finding[] {
+	const uncleared = recordedConditions(visit, ['foot-or-ankle-surgery'], { when: 'ever' }).filter(
+		({ status, clearedBySurgeon }) =>
+			clearedBySurgeon === false || (clearedBySurgeon === undefined && status !== 'past'),
+	)
+	if (uncleared.length === 0) return []
+	const operations = uncleared.map(({ side, operation, operationDate }) =>
+		present({ side, operation, operationDate }),
+	)
+	return [
+		findingOf(state('conditions.surgery-clearance', { operations }), {
+			side: sideOf(uncleared),
+			level: 'caution',
+			because: uncleared.map(conditionReading),
+			basis: {
+				rule: 'return after surgery',
+				source: 'common practice, no source',
+				strength: 'practice',
+			},
+		}),
+	]
+}
+function unnamedFindings(visit: Visit): Finding[] {
+	const unnamed = recordedConditions(visit, ['other-condition'], { when: 'ever' }).filter(
+		({ inWords }) => inWords === undefined,
+	)
+	if (unnamed.length === 0) return []
+	return [
+		findingOf(state('conditions.unnamed', { times: unnamed.length }), {
+			side: sideOf(unnamed),
+			level: 'note',
+			because: unnamed.map(conditionReading),
+			basis: {
+				rule: 'recorded conditions',
+				source: 'what is recorded without words says nothing to the next reader',
+				strength: 'practice',
+			},
+		}),
+	]
+}
+/**
+ * One note for all of them; which exercise, and how much, is the clinician's choice. Silent while a
+ * warning sign asks for somebody else: a tendon that may be torn is not loaded.
+ */
+function exerciseFindings(visit: Visit, action: Action): Finding[] {
+	if (action !== 'proceed') return []
+	const rows = conditions.flatMap((condition) => {
+		const { exercises = [] } = conditionRow(condition)
+		const recorded = recordedConditions(visit, [condition])
+		return exercises.length > 0 && recorded.length > 0 ? [{ condition, exercises, recorded }] : []
+	})
+	if (rows.length === 0) return []
+	return [
+		findingOf(
+			state('conditions.exercises', {
+				rows: rows.map(({ condition, exercises }) => ({ condition, exercises })),
+			}),
+			{
+				side: 'none',
+				level: 'note',
+				because: rows.flatMap(({ recorded }) => recorded.map(conditionReading)),
+				basis: {
+					rule: 'exercise for a condition',
+					source: 'common practice, no source',
+					strength: 'practice',
+				},
+			},
+		),
+	]
+}
+/** @param action what the warning signs ask for; @returns cautions first, in the order of the table */
+export const conditionFindings = (
+	visit: Visit,
+	{ action }: { action: Action },
+	protocol: Protocol,
+): Finding[] => [
+	...surgeryFindings(visit),
+	...conditions.flatMap((condition) => cautionFindings(visit, condition)),
+	...conditions.flatMap((condition) => ageFindings(visit, condition, protocol)),
+	...unnamedFindings(visit),
+	...exerciseFindings(visit, action),
+]
