@@ -111,8 +111,8 @@ describe('home again', () => {
 					file: await packed(app, [playerId]),
 					passphrase: packPassphrase,
 				})
-			).message,
-		).toMatch(/goes out/)
+			).code,
+		).toBe('outreach.outgoing-pack')
 		const { app: stranger } = await withPlayer()
 		expect(
 			(
@@ -120,8 +120,8 @@ describe('home again', () => {
 					file: await back(laptop!),
 					passphrase: packPassphrase,
 				})
-			).message,
-		).toMatch(/belongs to other records/)
+			).code,
+		).toBe('outreach.other-records')
 		stranger.close()
 		app.close()
 	})

@@ -30,8 +30,8 @@ test(
 					into: near.playerId,
 					reason: 'reverse',
 				})
-			).message,
-		).toMatch(/merged before/)
+			).code,
+		).toBe('players.merged-before')
 		app.close()
 		const again = open(here)
 		await again.ask('session.unlock', { passphrase })

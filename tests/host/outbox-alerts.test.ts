@@ -94,7 +94,7 @@ test(
 	async () => {
 		const { app, playerId, visitId } = await bench()
 		const itemId = await put(app, visitId, { channel: 'hand-over' })
-		expect((await app.refused('outbox.sheet', { itemId })).message).toMatch(/not checked yet/)
+		expect((await app.refused('outbox.sheet', { itemId })).code).toBe('outbox.not-checked-yet')
 		await release(app, itemId)
 		expect((await app.ask('outbox.sheet', { itemId })).base64).not.toBe('')
 		expect((await app.ask('audit.page', { limit: 1, function: 'print' })).rows[0]).toMatchObject({

@@ -179,7 +179,7 @@ test(
 			same: {},
 			squadId,
 		})
-		expect((await app.refused('squad.create', late(2))).message).toMatch(/number is on the board/)
+		expect((await app.refused('squad.create', late(2))).code).toBe('squad.number-twice')
 		await app.ask('squad.create', late(3))
 		expect((await app.ask('squad.open', { squadId })).rows).toHaveLength(3)
 		app.close()
