@@ -1,0 +1,65 @@
+/**
+ * Change of a measure since the last visit that has it, judged by what its definition says of the
+ * smallest real change.
+ */
+import type { Protocol } from '../protocol/protocol.ts'
+import { type Placed, placedIn, type Section, sections } from '../visit/measures/catalogue.ts'
+import type { NumberKeys, NumberMeasure } from '../visit/measures/measure.ts'
+import { measured } from '../visit/measures/value.ts'
+import type { Side, Visit } from '../visit/visit.ts'
+import type { Change } from './assessment.ts'
+import { changeSince, type Limit, stanceOf } from './change.ts'
+import { type MeasureRow, rowOf } from './measure-rows.ts'
+
+type SectionName = keyof typeof sections
+/** A number of a section by its key. */
+export function numberIn<Name extends SectionName>(
+	name: Name,
+	key: NumberKeys<(typeof sections)[Name]['measures']>,
+): Placed<NumberMeasure> {
+	const section: Section = sections[name]
+	return placedIn(section).find((placed) => placed.key === key) as Placed<NumberMeasure>
+}
+
+const notKnownFor = {
+	different: 'another examiner measured then, and no limit is known for that',
+	unknown: 'the examiner was not recorded at both visits, and no limit is known for that',
+}
+/** The row that a change must reach; undefined where none is known for these examiners. */
+export function realChangeRow(
+	{ realChange }: NumberMeasure,
+	examiners: Change['examiners'],
+): MeasureRow | undefined {
+	const row = realChange === 'none' ? 'none' : realChange[examiners]
+	return row === 'none' ? undefined : rowOf(row)
+}
+function limitOf(
+	measure: NumberMeasure,
+	visit: Visit,
+	then: Visit,
+	examiners: Change['examiners'],
+): Limit {
+	const { realChange } = measure
+	if (realChange === 'none') return { why: 'no published smallest real change was found' }
+	if (realChange.stance === 'alike' && stanceOf(visit) !== stanceOf(then))
+		return { why: `the feet were measured ${stanceOf(visit)} now and ${stanceOf(then)} then` }
+	const key = realChangeRow(measure, examiners)
+	return key ? { key } : { why: examiners === 'same' ? '' : notKnownFor[examiners] }
+}
+/** Undefined where this visit or all earlier ones lack the measure. */
+export function measureChange(
+	placed: Placed<NumberMeasure>,
+	side: Side | undefined,
+	visit: Visit,
+	earlier: readonly Visit[],
+	protocol: Protocol,
+): Change | undefined {
+	return changeSince(
+		visit,
+		earlier,
+		(at) => measured(at, placed, side),
+		placed.measure.unit,
+		(then, examiners) => limitOf(placed.measure, visit, then, examiners),
+		protocol,
+	)
+}
