@@ -10,7 +10,7 @@ import { latestBefore } from './latestBefore.ts'
 import { MeasureGroup } from './MeasureGroup.tsx'
 import { Sign } from './sign/Sign.tsx'
 import type { StepProps } from './stepProps.ts'
-import type { Step } from './steps.ts'
+import { asksOf, type Step } from './steps.ts'
 
 interface StepBodyProps extends StepProps {
 	box: RefObject<HTMLDivElement | null>
@@ -47,7 +47,7 @@ export function StepBody(props: StepBodyProps) {
 			<Typography variant="h1" ref={props.heading} tabIndex={-1}>
 				{step.name}
 			</Typography>
-			{step.asks.length > 0 && <Missing missing={props.missing} />}
+			{asksOf(step).length > 0 && <Missing missing={props.missing} />}
 			{step.groups.map((group) => (
 				<MeasureGroup key={group.heading} {...{ group, draft, change, last }} />
 			))}

@@ -1,7 +1,7 @@
 /** The steps of the open draft: its head, the step on screen, and what stands beside it. */
 import { Box } from '@mui/material'
 import { useCallback, useMemo, useRef, useState } from 'react'
-import type { ProtocolFile } from '../../../shared/engine/protocol/protocol.ts'
+import { openProtocol, type ProtocolFile } from '../../../shared/engine/protocol/protocol.ts'
 import { ageYears } from '../../../shared/engine/visit/age.ts'
 import type { Shelf } from '../../../shared/engine/visit/shelf.ts'
 import { Lacking } from '../../parts/Lacking.tsx'
@@ -10,7 +10,7 @@ import { Beside } from './Beside.tsx'
 import { narrow } from './narrow.ts'
 import { StepBody } from './StepBody.tsx'
 import type { StepProps } from './stepProps.ts'
-import { type Step, stepNamed, stepsFor } from './steps.ts'
+import { asksOf, type Step, stepNamed, stepsFor } from './steps.ts'
 import { useAssessment } from './useAssessment.ts'
 import type { OpenDraft } from './useDraft.ts'
 import { useNextThing } from './useNextThing.ts'
@@ -40,8 +40,9 @@ export function Walk({ playerId, open, protocol, shelf, shelfTrouble }: WalkProp
 	const stepBox = useRef<HTMLDivElement>(null)
 	const { visit, assessment, trouble } = useAssessment(draft.visit, earlier, protocol, shelf)
 	const { player, visitDate } = draft.visit
-	const years = ageYears(player.birthDate, visitDate)
-	const steps = useMemo(() => stepsFor(years), [years])
+	const minor =
+		ageYears(player.birthDate, visitDate) < openProtocol(protocol).value('growth.adultFromYears')
+	const steps = useMemo(() => stepsFor(minor), [minor])
 	const step = stepNamed(draft.step, steps)
 	const goTo = useCallback(
 		(name: string) => {
@@ -53,10 +54,7 @@ export function Walk({ playerId, open, protocol, shelf, shelfTrouble }: WalkProp
 		},
 		[change, saveNow],
 	)
-	const missing =
-		assessment?.missing.filter(({ path }) =>
-			step.asks.some((prefix) => path === prefix || path.startsWith(`${prefix}.`)),
-		) ?? []
+	const missing = assessment?.missing.filter(({ path }) => asksOf(step).includes(path)) ?? []
 	const next = useNextThing(stepBox, missing, setSaid)
 	const paste = usePaste(step, change)
 	useStepCommands(signed ? none : steps, step, goTo)

@@ -64,7 +64,7 @@ export function footLengthChart(
 	protocol: Protocol = openProtocol(),
 ): Chart | undefined {
 	const course = courseOf(visit, earlier, assessment)
-	const dates = datesOf(course)
+	const dates = datesOf(course.left, course.right)
 	if (dates.length === 0) return undefined
 	const longerMm = Math.max(...bothSides.flatMap((side) => assessment.sizing[side].lengthMm ?? []))
 	const forecast = Number.isFinite(longerMm) ? (assessment.growth?.footForecast ?? []) : []

@@ -3,7 +3,14 @@
  * smallest real change.
  */
 import type { Protocol } from '../protocol/protocol.ts'
-import { type Placed, placedIn, type Section, sections } from '../visit/measures/catalogue.ts'
+import {
+	numberMeasures,
+	type Placed,
+	placedIn,
+	type Section,
+	sections,
+	sidesOf,
+} from '../visit/measures/catalogue.ts'
 import type { NumberKeys, NumberMeasure } from '../visit/measures/measure.ts'
 import { measured } from '../visit/measures/value.ts'
 import type { Side, Visit } from '../visit/visit.ts'
@@ -34,15 +41,14 @@ export function realChangeRow(
 	return row === 'none' ? undefined : rowOf(row)
 }
 function limitOf(
-	measure: NumberMeasure,
+	{ measure, stance }: Placed<NumberMeasure>,
 	visit: Visit,
 	then: Visit,
 	examiners: Change['examiners'],
 ): Limit {
-	const { realChange } = measure
-	if (realChange === 'none') return { why: 'no published smallest real change was found' }
-	if (realChange.stance === 'alike' && stanceOf(visit) !== stanceOf(then))
+	if (stance === 'alike' && stanceOf(visit) !== stanceOf(then))
 		return { why: `the feet were measured ${stanceOf(visit)} now and ${stanceOf(then)} then` }
+	if (measure.realChange === 'none') return { why: 'no published smallest real change was found' }
 	const key = realChangeRow(measure, examiners)
 	return key ? { key } : { why: examiners === 'same' ? '' : notKnownFor[examiners] }
 }
@@ -59,7 +65,28 @@ export function measureChange(
 		earlier,
 		(at) => measured(at, placed, side),
 		placed.measure.unit,
-		(then, examiners) => limitOf(placed.measure, visit, then, examiners),
+		(then, examiners) => limitOf(placed, visit, then, examiners),
 		protocol,
 	)
 }
+
+/** The change of one measure on one side, or of a measure without sides. */
+interface MeasuredChange {
+	placed: Placed<NumberMeasure>
+	side: Side | undefined
+	change: Change
+}
+/** Every measure that trends, compared with the last visit that has it, in the order of the walk. */
+export const changesOfVisit = (
+	visit: Visit,
+	earlier: readonly Visit[],
+	protocol: Protocol,
+): MeasuredChange[] =>
+	numberMeasures
+		.filter(({ measure }) => measure.trend !== 'none')
+		.flatMap((placed) =>
+			sidesOf(placed).flatMap((side) => {
+				const change = measureChange(placed, side, visit, earlier, protocol)
+				return change ? [{ placed, side, change }] : []
+			}),
+		)

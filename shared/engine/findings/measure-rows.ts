@@ -9,7 +9,7 @@ type InList<Fact> = Fact extends readonly (infer Key)[] ? Key : never
 type Named<Measure> =
 	| (Measure extends { repeatError: infer Rows } ? InList<Rows> : never)
 	| (Measure extends { norms: { rows: infer Rows } } ? InList<Rows> : never)
-	| (Measure extends { trend: { cutOff: infer Key } } ? Key : never)
+	| (Measure extends { trend: { cutOff: { row: infer Key } } } ? Key : never)
 	| (Measure extends { realChange: infer Real }
 			? Real extends { same: infer Same; different: infer Different; unknown: infer Unknown }
 				? Same | Different | Unknown

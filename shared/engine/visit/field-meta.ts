@@ -2,7 +2,14 @@
 import type { z } from 'zod'
 
 interface Loose {
-	def: { type: string; innerType?: Loose; element?: Loose; options?: Loose[]; format?: string }
+	def: {
+		type: string
+		innerType?: Loose
+		element?: Loose
+		options?: Loose[]
+		format?: string
+		checks?: readonly { _zod: { def: object } }[]
+	}
 	shape?: Record<string, Loose>
 	options?: unknown[]
 	minValue?: number | null
@@ -20,6 +27,10 @@ export interface FieldMeta {
 	max?: number
 	options: string[]
 	many: boolean
+	/** How many items it always has, added up; 0 where it is no such list. */
+	items: number
+	/** Words for the clinician alone, on as many lines as needed. */
+	note: boolean
 }
 
 function at(schema: Loose, path: string): Loose {
@@ -36,11 +47,18 @@ function at(schema: Loose, path: string): Loose {
 /** The schema at a dotted path, for checking a value. */
 export const schemaAt = (schema: z.ZodType, path: string): z.ZodType =>
 	at(schema as unknown as Loose, path) as unknown as z.ZodType
+/** How many entries a list must have; 0 where that is not fixed. */
+function fixedLength({ def }: Loose): number {
+	for (const { _zod } of def.checks ?? [])
+		if ('length' in _zod.def && typeof _zod.def.length === 'number') return _zod.def.length
+	return 0
+}
 /** What a screen needs of the field at `path`. @throws RangeError where the schema has none. */
 export function fieldMeta(schema: z.ZodType, path: string): FieldMeta {
 	let here = at(schema as unknown as Loose, path)
 	let meta: Record<string, unknown> = {}
 	let many = false
+	let items = 0
 	for (;;) {
 		meta = { ...here.meta?.(), ...meta }
 		if (here.def.innerType) here = here.def.innerType
@@ -48,6 +66,7 @@ export function fieldMeta(schema: z.ZodType, path: string): FieldMeta {
 			here = here.def.options[0]
 			many = true
 		} else if (here.def.type === 'array' && here.def.element) {
+			items = fixedLength(here)
 			here = here.def.element
 			many = true
 		} else break
@@ -63,6 +82,8 @@ export function fieldMeta(schema: z.ZodType, path: string): FieldMeta {
 	return {
 		kind,
 		many,
+		items,
+		note: meta.note === true,
 		title: text('title') || path,
 		unit: text('unit'),
 		softMin: number(meta.softMin),

@@ -14,6 +14,12 @@ export interface Section {
 	/** Whether each side has its own. */
 	sided: boolean
 	heading: string
+	/** The part of the body of a side: 'Left ankle'. */
+	part: 'foot' | 'ankle' | 'player'
+	/** Whose findings its charts stand beside. */
+	topic: 'sizing' | 'ankle' | 'posture' | 'growth' | 'loading'
+	/** Whether two visits are compared only where the feet had the same stance. */
+	stance: 'alike' | 'any'
 	measures: Measures
 }
 export const sections = {
@@ -21,45 +27,85 @@ export const sections = {
 		group: 'feet',
 		sided: true,
 		heading: 'Both feet, standing, weight on both',
+		part: 'foot',
+		topic: 'sizing',
+		stance: 'alike',
 		measures: footMeasures,
 	},
 	capture: {
 		group: 'feet',
 		sided: false,
 		heading: 'How it was measured',
+		part: 'foot',
+		topic: 'sizing',
+		stance: 'any',
 		measures: captureMeasures,
 	},
 	ankles: {
 		group: 'ankles',
 		sided: true,
 		heading: 'Weight-bearing lunge and range',
+		part: 'ankle',
+		topic: 'ankle',
+		stance: 'any',
 		measures: ankleMeasures,
 	},
 	posture: {
 		group: 'posture',
 		sided: true,
 		heading: 'Relaxed stance',
+		part: 'foot',
+		topic: 'posture',
+		stance: 'any',
 		measures: postureMeasures,
 	},
-	play: { group: 'play', sided: false, heading: 'Play', measures: playMeasures },
-	size: { group: 'body', sided: false, heading: 'Body', measures: sizeMeasures },
+	play: {
+		group: 'play',
+		sided: false,
+		heading: 'Play',
+		part: 'player',
+		topic: 'loading',
+		stance: 'any',
+		measures: playMeasures,
+	},
+	size: {
+		group: 'body',
+		sided: false,
+		heading: 'Body',
+		part: 'player',
+		topic: 'growth',
+		stance: 'any',
+		measures: sizeMeasures,
+	},
 	growth: {
 		group: 'body',
 		sided: false,
 		heading: 'Stature and family',
+		part: 'player',
+		topic: 'growth',
+		stance: 'any',
 		measures: growthMeasures,
 	},
-	build: { group: 'body', sided: false, heading: 'Whole body', measures: buildMeasures },
+	build: {
+		group: 'body',
+		sided: false,
+		heading: 'Whole body',
+		part: 'player',
+		topic: 'posture',
+		stance: 'any',
+		measures: buildMeasures,
+	},
 } as const satisfies Readonly<Record<string, Section>>
 
 /** A measure with its key and where it stands. */
-export interface Placed<Of extends Measure = Measure> extends Pick<Section, 'group' | 'sided'> {
+export interface Placed<Of extends Measure = Measure>
+	extends Omit<Section, 'heading' | 'measures'> {
 	key: string
 	measure: Of
 }
 /** The measures of a section in order. */
-export const placedIn = ({ group, sided, measures }: Section): Placed[] =>
-	Object.entries(measures).map(([key, measure]) => ({ group, sided, key, measure }))
+export const placedIn = ({ heading: _, measures, ...place }: Section): Placed[] =>
+	Object.entries(measures).map(([key, measure]) => ({ ...place, key, measure }))
 
 export const catalogue: readonly Placed[] = Object.values<Section>(sections).flatMap(placedIn)
 
@@ -68,7 +114,7 @@ export const pathsOf = ({
 	group,
 	sided,
 	key,
-}: Omit<Placed, 'measure'>): readonly [string] | readonly [string, string] =>
+}: Pick<Placed, 'group' | 'sided' | 'key'>): readonly [string] | readonly [string, string] =>
 	sided ? [`${group}.left.${key}`, `${group}.right.${key}`] : [`${group}.${key}`]
 
 const byPath = new Map(catalogue.flatMap((placed) => pathsOf(placed).map((path) => [path, placed])))

@@ -52,8 +52,6 @@ export interface RealChange {
 	different: string | None
 	/** Where the examiner was not recorded at both visits. */
 	unknown: string | None
-	/** Whether both visits must have had the same stance. */
-	stance: 'alike' | 'any'
 }
 /** What it is held against. */
 interface Norms {
@@ -67,8 +65,10 @@ interface Trend {
 	picture: Picture | 'own'
 	/** In its unit: the axis never shows less, so that reading noise does not look like a slope. */
 	leastSpan: number
-	/** The protocol row drawn as a line. */
-	cutOff: string | None
+	/** The protocol row drawn as a line, and what lies beyond it: 'below it the ankle counts as'. */
+	cutOff: { row: string; means: string } | None
+	/** Beside the findings and on paper as well as on the page of trends, or there alone. */
+	beside: 'findings' | 'trends'
 }
 /**
  * The line of the tables that a reader gets: a text of words/en.table.ts, or the label itself. No

@@ -16,7 +16,10 @@ export const recordedAt = (visit: Visit, path: string): unknown =>
 			visit,
 		)
 /** The path of a measure on a side; a measure without sides has one. */
-export const pathOn = (placed: Omit<Placed, 'measure'>, side: Side | undefined): string => {
+export const pathOn = (
+	placed: Pick<Placed, 'group' | 'sided' | 'key'>,
+	side: Side | undefined,
+): string => {
 	const [first, second] = pathsOf(placed)
 	return side === 'right' ? (second ?? first) : first
 }
