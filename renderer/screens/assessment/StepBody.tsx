@@ -2,6 +2,7 @@
 import { Box, Button, Paper, Typography } from '@mui/material'
 import type { FocusEvent, ReactNode, RefObject } from 'react'
 import type { Shelf } from '../../../shared/engine/visit/shelf.ts'
+import { FieldRow } from '../../parts/MeasureField.tsx'
 import { walkByEnter } from '../../parts/walkByEnter.ts'
 import { Decide } from './decide/Decide.tsx'
 import { Flags } from './Flags.tsx'
@@ -88,6 +89,14 @@ function OfStep(props: StepBodyProps) {
 					</Sheet>
 					<Sheet title="Pairs the player owns">
 						<Pairs draft={draft} change={change} />
+					</Sheet>
+					<Sheet title="Clinical notes">
+						<FieldRow
+							paths={['notes']}
+							hint="For the clinician alone: no document carries them"
+							draft={draft}
+							change={change}
+						/>
 					</Sheet>
 				</>
 			)

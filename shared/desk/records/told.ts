@@ -6,6 +6,7 @@
 import { dayInWords } from '../../engine/plain/days.ts'
 import { choiceWords } from '../../engine/visit/decisions.ts'
 import { fieldMeta } from '../../engine/visit/field-meta.ts'
+import { measureAt } from '../../engine/visit/measures/catalogue.ts'
 import { termWords } from '../../engine/visit/terms.ts'
 import { visitSchema } from '../../engine/visit/visit.ts'
 import { type Difference, differences, notThere } from './amendment.ts'
@@ -98,6 +99,14 @@ const shown = (text: string) => {
 		return valueWords(text)
 	}
 }
+/** The pairs of a version by their names; what else stands of a pair is no word for a page. */
+function pairNames(text: string): string {
+	try {
+		return (JSON.parse(text) as Loose[]).map(({ name, id }) => String(name ?? id)).join(', ')
+	} catch {
+		return text
+	}
+}
 /** A list that differs as a whole, told entry by entry: what came, went or has other words. */
 function byId(
 	path: string,
@@ -154,6 +163,10 @@ export function toldDifferences(differences: readonly Difference[]): Told[] {
 				return /^assessment\.findings\.\d+\.says$/.test(path)
 					? [{ key: path, part, title: 'Finding', before, after }]
 					: []
+			if (path === 'visit.footwear')
+				return [
+					{ key: path, part, title: 'Pairs', before: pairNames(before), after: pairNames(after) },
+				]
 			const side = sideOf(path)
 			return [
 				{
@@ -186,8 +199,15 @@ const printed = [
 	'decisions.heelRaiseMm',
 	'decisions.reviewDate',
 ] as const
-const isPrinted = (path: string): boolean =>
-	printed.some((group) => path === group || path.startsWith(`${group}.`))
+/** A note is the clinician's own, and a private measure is for readers who were released. */
+const isPrinted = (path: string): boolean => {
+	const field = path.replace(/^visit\./, '')
+	return (
+		printed.some((group) => path === group || path.startsWith(`${group}.`)) &&
+		metaOf(field)?.note !== true &&
+		(measureAt(field)?.measure.private ?? 'none') === 'none'
+	)
+}
 interface Version {
 	visit: unknown
 	decisions: unknown

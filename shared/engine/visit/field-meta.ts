@@ -14,6 +14,7 @@ interface Loose {
 	options?: unknown[]
 	minValue?: number | null
 	maxValue?: number | null
+	maxLength?: number | null
 	meta?: () => Record<string, unknown> | undefined
 }
 export interface FieldMeta {
@@ -27,6 +28,8 @@ export interface FieldMeta {
 	max?: number
 	options: string[]
 	many: boolean
+	/** Characters of a text at most. */
+	maxLength?: number
 	/** How many items it always has, added up; 0 where it is no such list. */
 	items: number
 	/** Words for the clinician alone, on as many lines as needed. */
@@ -91,6 +94,7 @@ export function fieldMeta(schema: z.ZodType, path: string): FieldMeta {
 		digits: number(meta.digits) ?? 0,
 		min: number(here.minValue),
 		max: number(here.maxValue),
+		maxLength: number(here.maxLength),
 		options: kind === 'choice' ? (here.options as string[]) : [],
 	}
 }
