@@ -90,14 +90,14 @@ function OfStep(props: StepBodyProps) {
 					<Sheet title="Pairs the player owns">
 						<Pairs draft={draft} change={change} />
 					</Sheet>
-					<Sheet title="Clinical notes">
+					<Paper variant="outlined" sx={{ p: 2 }}>
 						<FieldRow
 							paths={['notes']}
 							hint="For the clinician alone: no document carries them"
 							draft={draft}
 							change={change}
 						/>
-					</Sheet>
+					</Paper>
 				</>
 			)
 		case 'Flags':

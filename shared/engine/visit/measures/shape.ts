@@ -42,8 +42,13 @@ function schemaOf(defined: Measure): z.ZodType {
 			return numberOf(defined)
 	}
 }
+/** A private topic is marked in the schema, where every list and document finds it. */
+const marked = (defined: Measure): z.ZodType =>
+	defined.private === 'none'
+		? schemaOf(defined)
+		: schemaOf(defined).meta({ private: defined.private })
 /** One schema a measure, by its key: the shape of an object of the visit file. */
 export function shapeOf<const Table extends Measures>(table: Table): ShapeOf<Table> {
-	const shape = Object.entries(table).map(([key, defined]) => [key, schemaOf(defined)])
+	const shape = Object.entries(table).map(([key, defined]) => [key, marked(defined)])
 	return Object.fromEntries(shape) as ShapeOf<Table>
 }
