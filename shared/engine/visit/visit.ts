@@ -52,6 +52,3 @@ export const visitSchema = z.strictObject({
 })
 export type Visit = z.infer<typeof visitSchema>
 export type Side = 'left' | 'right'
-export type SideOf<K extends 'feet' | 'ankles' | 'posture'> = NonNullable<
-	NonNullable<Visit[K]>['left']
->

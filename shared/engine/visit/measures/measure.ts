@@ -47,7 +47,7 @@ export interface Help {
 	steps: readonly string[]
 }
 /** The smallest change beyond error: a protocol row for each pair of examiners, where one is known. */
-export interface RealChange {
+interface RealChange {
 	same: string
 	different: string | None
 	/** Where the examiner was not recorded at both visits. */
@@ -113,14 +113,14 @@ export interface NumberMeasure extends Defined {
 	norms: Norms | None
 	trend: Trend | None
 }
-export interface ChoiceMeasure extends Defined {
+interface ChoiceMeasure extends Defined {
 	kind: 'choice'
 	terms: readonly [string, ...string[]]
 }
-export interface YesNoMeasure extends Defined {
+interface YesNoMeasure extends Defined {
 	kind: 'yesNo'
 }
-export interface TextMeasure extends Defined {
+interface TextMeasure extends Defined {
 	/** A note is for the clinician alone: no document carries it. */
 	kind: 'text' | 'note'
 	/** Characters at most. */
