@@ -11,8 +11,9 @@ import { type Placed, sidesOf } from '../visit/measures/catalogue.ts'
 import type { NumberMeasure } from '../visit/measures/measure.ts'
 import { measured } from '../visit/measures/value.ts'
 import type { Side, Visit } from '../visit/visit.ts'
+import { type Statement, state } from '../words/statement.ts'
 import { capital, dateWords, shown } from '../words/words.ts'
-import type { Chart, Panel, Series } from './chart.ts'
+import { type Chart, type Panel, type Series, toldBy } from './chart.ts'
 import {
 	asRecorded,
 	datesOf,
@@ -21,7 +22,6 @@ import {
 	lineSeries,
 	type Reading,
 	readingOn,
-	readingWords,
 	sideSeries,
 } from './course.ts'
 
@@ -47,10 +47,12 @@ interface Course {
 	title: string
 	unit: string
 	lines: Line[]
+	/** The stance of the feet, where the measure hangs on it. */
+	seated: boolean
 	/** At least one. */
 	dates: string[]
 	/** Undefined where there is none, or another protocol judged. */
-	cutOff?: { value: number; key: ThresholdKey; means: string }
+	cutOff?: { value: number; key: ThresholdKey }
 	span: { min: number; max: number }
 }
 
@@ -79,17 +81,10 @@ export function measureChart(
 		panels: lines.map((line) => panelOf(line, course)),
 		visits: dates.length,
 		forecast: false,
-		alternative: [
-			`${title} over time.`,
-			...lines.map((line) => lineWords(line, line.readings, unit)),
-			...ruleWords(course),
-		].join(' '),
-		summary: [
-			...lines.map((line) => lineWords(line, line.readings.slice(-1), unit)),
-			...ruleWords(course),
-		].join(' '),
+		...wordsOf(course),
 		table: tableOf(course),
 		basis: judge ? basisOf(course, judge) : [],
+		...(placed.measure.private === 'none' ? {} : { private: placed.measure.private }),
 	}
 }
 const unitWords = (unit: string): string => (unit === 'deg' ? 'degrees' : unit)
@@ -125,6 +120,7 @@ function courseOf(
 		title,
 		unit: unitWords(measure.unit),
 		lines,
+		seated: stance === 'alike' && stanceOf(visit) === 'seated',
 		dates,
 		...present({ cutOff: judge && cutOffOf(measure, judge) }),
 		span: spanOf(dates.map(dayNumber)),
@@ -133,7 +129,7 @@ function courseOf(
 function cutOffOf({ trend }: NumberMeasure, protocol: Protocol): Course['cutOff'] {
 	if (trend === 'none' || trend.cutOff === 'none') return undefined
 	const key = rowOf(trend.cutOff.row)
-	return { key, value: protocol.value(key), means: trend.cutOff.means }
+	return { key, value: protocol.value(key) }
 }
 /** A visit alone still gets room to the right, where the next reading will stand. */
 function spanOf(days: readonly number[]): { min: number; max: number } {
@@ -156,9 +152,13 @@ function measuringError(
 		? { date: start.date, value: start.value, key, half: protocol.value(key) }
 		: undefined
 }
-/** The half widths of the bands in words: '1.5', or '1.5 or 2.4' where the sides differ. */
-const widthWords = ({ lines }: Course): string =>
-	[...new Set(lines.flatMap(({ error }) => error?.half ?? []))]
+/** The half widths of the bands, each once. */
+const widthsOf = ({ lines }: Course): number[] => [
+	...new Set(lines.flatMap(({ error }) => error?.half ?? [])),
+]
+/** '1.5', or '1.5 or 2.4' where the sides differ. */
+const widthWords = (course: Course): string =>
+	widthsOf(course)
 		.map((width) => shown(width))
 		.join(' or ')
 
@@ -192,14 +192,38 @@ function bandsOf({ error }: Line, course: Course): Panel['bands'] {
 		},
 	]
 }
-const lineWords = ({ title }: Line, readings: readonly Reading[], unit: string): string =>
-	`${title}: ${readingWords(readings, unit)}.`
-function ruleWords(course: Course): string[] {
-	const { unit, cutOff } = course
-	const width = widthWords(course)
+function wordsOf(course: Course): ReturnType<typeof toldBy> {
+	const { placed, lines } = course
+	const told = (of: (readings: readonly Reading[]) => readonly Reading[]) =>
+		lines.map(({ side, readings }) =>
+			lineStatement(placed, side, of(readings.map(({ date, value }) => ({ date, value })))),
+		)
+	const rules = ruleStatements(course)
+	return toldBy(
+		[
+			state('chart.course', { of: placed.key, seated: course.seated }),
+			...told((readings) => readings),
+			...rules,
+		],
+		[...told((readings) => readings.slice(-1)), ...rules],
+	)
+}
+const lineStatement = (
+	{ key, part, measure: { unit } }: Placed<NumberMeasure>,
+	side: Side | undefined,
+	readings: readonly Reading[],
+): Statement =>
+	side && part !== 'player'
+		? state('chart.side', { side, of: part, readings, unit })
+		: state('chart.line', { of: key, readings, unit })
+function ruleStatements(course: Course): Statement[] {
+	const { cutOff } = course
+	const { key, measure } = course.placed
+	const { unit } = measure
+	const widths = widthsOf(course)
 	return [
-		...(cutOff ? [`Cut-off in use ${shown(cutOff.value)} ${unit}; ${cutOff.means}.`] : []),
-		...(width === '' ? [] : [`A change of less than ${width} ${unit} is within measuring error.`]),
+		...(cutOff ? [state('chart.cut-off', { of: key, cutOff: cutOff.value, unit })] : []),
+		...(widths.length > 0 ? [state('chart.measuring-error', { widths, unit })] : []),
 	]
 }
 function tableOf({ title, unit, lines, dates, cutOff }: Course): Chart['table'] {

@@ -50,18 +50,6 @@ export function findingOf(
 	const own = [statement.code, ...(of === undefined ? [] : [of]), side].join('.')
 	return { id: id ?? own, ...statement, topic, side, level, because, basis }
 }
-/** What a room says: the id is made of topic, rule and side. */
-export function sayFinding({
-	topic,
-	rule,
-	side,
-	level,
-	says,
-	because,
-	basis,
-}: Omit<Finding, 'id' | 'code' | 'params'> & { rule: string }): Finding {
-	return { id: `${topic}.${rule}.${side}`, topic, side, level, says, because, basis }
-}
 /**
  * A measured or computed number that a finding rests on, to one decimal for reading. @param measure
  * a measure of the visit by its key, or a name of words/en/readings.ts

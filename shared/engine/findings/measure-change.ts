@@ -14,6 +14,7 @@ import {
 import type { NumberKeys, NumberMeasure } from '../visit/measures/measure.ts'
 import { measured } from '../visit/measures/value.ts'
 import type { Side, Visit } from '../visit/visit.ts'
+import { state } from '../words/statement.ts'
 import type { Change } from './assessment.ts'
 import { changeSince, type Limit, stanceOf } from './change.ts'
 import { type MeasureRow, rowOf } from './measure-rows.ts'
@@ -28,10 +29,6 @@ export function numberIn<Name extends SectionName>(
 	return placedIn(section).find((placed) => placed.key === key) as Placed<NumberMeasure>
 }
 
-const notKnownFor = {
-	different: 'another examiner measured then, and no limit is known for that',
-	unknown: 'the examiner was not recorded at both visits, and no limit is known for that',
-}
 /** The row that a change must reach; undefined where none is known for these examiners. */
 export function realChangeRow(
 	{ realChange }: NumberMeasure,
@@ -47,10 +44,15 @@ function limitOf(
 	examiners: Change['examiners'],
 ): Limit {
 	if (stance === 'alike' && stanceOf(visit) !== stanceOf(then))
-		return { why: `the feet were measured ${stanceOf(visit)} now and ${stanceOf(then)} then` }
-	if (measure.realChange === 'none') return { why: 'no published smallest real change was found' }
+		return { why: state('sizing.unlike-stance', { now: stanceOf(visit) }) }
 	const key = realChangeRow(measure, examiners)
-	return key ? { key } : { why: examiners === 'same' ? '' : notKnownFor[examiners] }
+	if (key) return { key }
+	return {
+		why:
+			measure.realChange === 'none' || examiners === 'same'
+				? state('posture.no-limit')
+				: state('sizing.no-limit', { examiners }),
+	}
 }
 /** Undefined where this visit or all earlier ones lack the measure. */
 export function measureChange(

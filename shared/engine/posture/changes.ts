@@ -4,15 +4,15 @@
  */
 
 import type { Changes } from '../findings/assessment.ts'
-import { changesBy } from '../findings/change.ts'
-import { type Finding, sayFinding } from '../findings/finding.ts'
+import { changeReasons, changesBy } from '../findings/change.ts'
+import { type Finding, findingOf } from '../findings/finding.ts'
 import { measureChange, numberIn } from '../findings/measure-change.ts'
-import { dayInWords } from '../plain/days.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import type { Placed } from '../visit/measures/catalogue.ts'
 import type { NumberMeasure } from '../visit/measures/measure.ts'
 import { bothSides, perSide } from '../visit/sides.ts'
 import type { Visit } from '../visit/visit.ts'
+import { state } from '../words/statement.ts'
 
 type Measure = 'fpi' | 'navicularDropMm' | 'heelRises'
 export const postureMeasures: Record<Measure, Placed<NumberMeasure>> = {
@@ -39,22 +39,12 @@ export function riseFindings(changes: Changes<Measure>, protocol: Protocol): Fin
 	return bothSides.flatMap((side) => {
 		const change = changes[side].heelRises
 		if (change?.verdict !== 'real') return []
-		const fewer = change.change < 0
-		const since = dayInWords(change.since)
+		const { change: by, since } = change
 		return [
-			sayFinding({
-				topic: 'posture',
-				rule: 'heel-rise-change',
+			findingOf(state('posture.heel-rise-change', { side, by, since }), {
 				side,
-				level: fewer ? 'advise' : 'note',
-				says:
-					`The ${side} leg made ${Math.abs(change.change)} heel rises ` +
-					`${fewer ? 'fewer' : 'more'} than on ${since}: ` +
-					'beyond the day-to-day limits, if the cues and the pace were the same.',
-				because: [
-					{ measure: 'heel rises, now', value: change.now },
-					{ measure: `heel rises, ${since}`, value: change.was },
-				],
+				level: by < 0 ? 'advise' : 'note',
+				because: changeReasons('heelRises', change, side),
 				basis: protocol.basis('change in heel rises', 'posture.riseChange'),
 			}),
 		]

@@ -42,6 +42,8 @@ const unitWords: Readonly<Record<string, readonly [one: string, many: string]>> 
 	minutes: ['minute', 'minutes'],
 	min: ['minute', 'minutes'],
 	matches: ['match', 'matches'],
+	rises: ['rise', 'rises'],
+	points: ['point', 'points'],
 	sessions: ['session', 'sessions'],
 }
 /** '4 mm', '1 degree', '8 %': a number with its unit. A unit not listed stands as it is. */

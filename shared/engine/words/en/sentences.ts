@@ -3,6 +3,7 @@
  * same codes: `satisfies` on its own index names what it lacks.
  */
 import { ankleSentences } from './ankle.ts'
+import { chartSentences } from './charts.ts'
 import { footwearSentences } from './footwear.ts'
 import { growthSentences } from './growth.ts'
 import { insertSentences } from './insert.ts'
@@ -17,6 +18,7 @@ import { workSentences } from './work.ts'
 
 export const sentences = {
 	...ankleSentences,
+	...chartSentences,
 	...footwearSentences,
 	...growthSentences,
 	...insertSentences,
