@@ -4,13 +4,13 @@
  */
 
 /** All numbers from low to high. */
-export interface Range {
+interface Range {
 	low: number
 	high: number
 }
 const rangeOf = (...ends: number[]): Range => ({ low: Math.min(...ends), high: Math.max(...ends) })
 /** A printed number: trailing zeros are left out, so that at least one decimal is meant. */
-export function printedNumber(text: string): Range {
+function printedNumber(text: string): Range {
 	const decimals = Math.max(1, text.split('.')[1]?.length ?? 0)
 	const half = 0.5 * 10 ** -decimals * (1 + 1e-9)
 	return { low: Number(text) - half, high: Number(text) + half }
@@ -131,7 +131,7 @@ export function workedOut(text: string, numberOf: (text: string) => Range = prin
 	return new Reader(tokens, numberOf).whole()
 }
 /** A sum printed in a line: what it comes to, and the number that stands behind it. */
-export interface Printed {
+interface Printed {
 	sum: string
 	worked: Range
 	result: Range

@@ -112,8 +112,11 @@ export const ankleSentences = {
 			shorter === undefined
 				? `A heel raise of ${amount(mm.left, 'mm')} in both shoes may ease your ankle. It does not ` +
 					'treat the cause.'
-				: `A heel raise of ${amount(mm[shorter], 'mm')} on the ${shorter} may help` +
-					`${mm[otherSide(shorter)] > 0 ? `, and ${amount(mm[otherSide(shorter)], 'mm')} on the other side` : ''}.`,
+				: `A heel raise may help: ${amount(mm[shorter], 'mm')} on the ${shorter}${
+						mm[otherSide(shorter)] > 0
+							? `, ${amount(mm[otherSide(shorter)], 'mm')} on the ${otherSide(shorter)}`
+							: ''
+					}.`,
 		doctor: ({ mm, shorter }) => `Proposed, as an estimate: ${raises(mm, shorter)}.`,
 	}),
 }
