@@ -5,7 +5,7 @@ import { measured } from '../visit/measures/value.ts'
 import { termWords } from '../visit/terms.ts'
 import type { Visit } from '../visit/visit.ts'
 import type { Chart, Point, Series } from './chart.ts'
-import { asRecorded, type Reading } from './course.ts'
+import { asRecorded, leastSpanOf, type Reading } from './course.ts'
 
 interface Course {
 	id: string
@@ -85,8 +85,10 @@ export function painChart(visits: readonly Visit[]): Chart | undefined {
 }
 /** The measures that are hours of sport, a line each. @param visits in order of time */
 export function hoursChart(visits: readonly Visit[]): Chart | undefined {
-	const lines = numberMeasures
-		.filter(({ measure: { trend } }) => trend !== 'none' && trend.picture === 'hours-of-sport')
+	const shown = numberMeasures.filter(
+		({ measure: { trend } }) => trend !== 'none' && trend.picture === 'hours-of-sport',
+	)
+	const lines = shown
 		.map((placed) => ({
 			name: placed.measure.name,
 			values: visits.flatMap((visit) => {
@@ -100,7 +102,7 @@ export function hoursChart(visits: readonly Visit[]): Chart | undefined {
 		title: 'Hours of sport a week',
 		yTitle: 'Hours',
 		unit: 'h/week',
-		leastSpan: 10,
+		leastSpan: Math.max(...shown.map(({ measure }) => leastSpanOf(measure))),
 		lines,
 	})
 }

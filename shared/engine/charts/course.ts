@@ -6,6 +6,7 @@ import type { Assessment } from '../findings/assessment.ts'
 import { dayNumber } from '../plain/days.ts'
 import type { Basis } from '../protocol/basis.ts'
 import type { Protocol } from '../protocol/protocol.ts'
+import type { NumberMeasure } from '../visit/measures/measure.ts'
 import type { Side, Visit } from '../visit/visit.ts'
 import { shown } from '../words/words.ts'
 import type { Series } from './chart.ts'
@@ -34,6 +35,9 @@ export function inOrder(visit: Visit, earlier: readonly Visit[]): Visit[] {
 /** Every date on which there is a reading, once, in order. */
 export const datesOf = (...lines: (readonly Reading[])[]): string[] =>
 	[...new Set(lines.flat().map(({ date }) => date))].toSorted()
+/** The least span of the axis that a measure is drawn on, in its unit. */
+export const leastSpanOf = ({ trend }: NumberMeasure): number =>
+	trend === 'none' ? 0 : trend.leastSpan
 /** The readings of what has no side over the days. */
 export const lineSeries = (name: string, readings: readonly Reading[]): Series => ({
 	name,

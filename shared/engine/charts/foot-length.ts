@@ -1,6 +1,7 @@
 /** Foot length over the visits, with what is to come and where the pairs run out of room. */
 import type { Assessment, GrowthResult, PerSide } from '../findings/assessment.ts'
 import { stanceOf } from '../findings/change.ts'
+import { numberIn } from '../findings/measure-change.ts'
 import { dayNumber } from '../plain/days.ts'
 import { present } from '../plain/present.ts'
 import type { Basis } from '../protocol/basis.ts'
@@ -11,7 +12,15 @@ import type { Pair, Side, Visit } from '../visit/visit.ts'
 import { type Statement, state } from '../words/statement.ts'
 import { dateWords, shown } from '../words/words.ts'
 import { type Band, type Chart, type Mark, toldBy } from './chart.ts'
-import { datesOf, inOrder, judgedBy, type Reading, readingOn, sideSeries } from './course.ts'
+import {
+	datesOf,
+	inOrder,
+	judgedBy,
+	leastSpanOf,
+	type Reading,
+	readingOn,
+	sideSeries,
+} from './course.ts'
 
 /**
  * Pairs whose line lies further than this from the readings would flatten the picture (mm); they
@@ -33,6 +42,7 @@ interface RoomLimit {
 	key: ThresholdKey
 	lengthMm: number
 }
+const { measure: length } = numberIn('feet', 'heelToToeMm')
 interface FootCourse {
 	visit: Visit
 	course: PerSide<Reading[]>
@@ -72,7 +82,7 @@ export function footLengthChart(
 		id: 'foot-length',
 		title: 'Foot length over time',
 		x: { title: '', unit: '', kind: 'date', ...spanOf(feet) },
-		y: { title: 'Foot length', unit: 'mm', kind: 'number', leastSpan: 10 },
+		y: { title: 'Foot length', unit: 'mm', kind: 'number', leastSpan: leastSpanOf(length) },
 		panels: [
 			{
 				series: bothSides

@@ -19,6 +19,7 @@ import {
 	datesOf,
 	inOrder,
 	judgedBy,
+	leastSpanOf,
 	lineSeries,
 	type Reading,
 	readingOn,
@@ -88,7 +89,6 @@ export function measureChart(
 	}
 }
 const unitWords = (unit: string): string => (unit === 'deg' ? 'degrees' : unit)
-const leastSpanOf = ({ trend }: NumberMeasure): number => (trend === 'none' ? 0 : trend.leastSpan)
 
 function courseOf(
 	placed: Placed<NumberMeasure>,

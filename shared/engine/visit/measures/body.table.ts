@@ -37,7 +37,7 @@ export const sizeMeasures = {
 		repeatError: 'none',
 		realChange: 'none',
 		norms: { rows: [], table: 'cdc2000' },
-		trend: { picture: 'mass-for-age', leastSpan: 20, cutOff: 'none', beside: 'findings' },
+		trend: { picture: 'mass-for-age', leastSpan: 15, cutOff: 'none', beside: 'findings' },
 		report: 'none',
 		wanted: 'everyone',
 		squadDay: 'needed',

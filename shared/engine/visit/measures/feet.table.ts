@@ -18,7 +18,7 @@ export const footMeasures = {
 		repeatError: ['sizing.readingSemMm'],
 		realChange: { same: 'sizing.realLengthSameMm', different: 'sizing.realLengthOtherMm', unknown: 'sizing.realLengthOtherMm' },
 		norms: { rows: ['sizing.sideDifferenceMm'], table: 'none' },
-		trend: { picture: 'foot-length', leastSpan: 20, cutOff: 'none', beside: 'findings' },
+		trend: { picture: 'foot-length', leastSpan: 10, cutOff: 'none', beside: 'findings' },
 		report: { player: 'player.heelToToe', doctor: 'referral.length', laboratory: 'order.foot' },
 		wanted: 'everyone',
 		squadDay: 'needed',
