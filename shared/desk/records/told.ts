@@ -6,7 +6,7 @@
 import { dayInWords } from '../../engine/plain/days.ts'
 import { choiceWords } from '../../engine/visit/decisions.ts'
 import { fieldMeta } from '../../engine/visit/field-meta.ts'
-import { measureAt } from '../../engine/visit/measures/catalogue.ts'
+import { privateTopicAt } from '../../engine/visit/private.ts'
 import { termWords } from '../../engine/visit/terms.ts'
 import { visitSchema } from '../../engine/visit/visit.ts'
 import { type Difference, differences, notThere } from './amendment.ts'
@@ -142,6 +142,9 @@ const wordsOfDecision = (decision: Loose) =>
 	[choiceWords[decision.choice as keyof typeof choiceWords], decision.says, decision.why]
 		.filter(Boolean)
 		.join(': ')
+/** What stood, in words; of a safeguarding note only that it changed. */
+const toldValue = (path: string, text: string): string =>
+	privateTopicAt(path) === 'safeguarding' ? 'not shown here' : shown(text)
 /**
  * Differences in words; the tick for consent is set anew for each version and is no difference, nor
  * is what a decision was about. Of the results only the findings are told.
@@ -168,13 +171,14 @@ export function toldDifferences(differences: readonly Difference[]): Told[] {
 					{ key: path, part, title: 'Pairs', before: pairNames(before), after: pairNames(after) },
 				]
 			const side = sideOf(path)
+			const field = rest.join('.')
 			return [
 				{
 					key: path,
 					part,
-					title: `${titleOf(rest.join('.') || first)}${side ? `, ${side}` : ''}`,
-					before: shown(before),
-					after: shown(after),
+					title: `${titleOf(field || first)}${side ? `, ${side}` : ''}`,
+					before: toldValue(field, before),
+					after: toldValue(field, after),
 				},
 			]
 		})
@@ -205,7 +209,7 @@ const isPrinted = (path: string): boolean => {
 	return (
 		printed.some((group) => path === group || path.startsWith(`${group}.`)) &&
 		metaOf(field)?.note !== true &&
-		(measureAt(field)?.measure.private ?? 'none') === 'none'
+		privateTopicAt(field) === undefined
 	)
 }
 interface Version {

@@ -1,5 +1,6 @@
 /** Reads labels, units and limits back from the visit schema, so no screen repeats them. */
 import type { z } from 'zod'
+import { type PrivateTopic, privateTopics } from './private-topics.ts'
 
 interface Loose {
 	def: {
@@ -34,6 +35,8 @@ export interface FieldMeta {
 	items: number
 	/** Words for the clinician alone, on as many lines as needed. */
 	note: boolean
+	/** What is private about it; left out where nothing is. */
+	private?: PrivateTopic
 }
 
 function at(schema: Loose, path: string): Loose {
@@ -55,6 +58,11 @@ function fixedLength({ def }: Loose): number {
 	for (const { _zod } of def.checks ?? [])
 		if ('length' in _zod.def && typeof _zod.def.length === 'number') return _zod.def.length
 	return 0
+}
+/** What a field's meta says is private about it. */
+export function privateIn(meta: Record<string, unknown> | undefined): { private?: PrivateTopic } {
+	const topic = privateTopics.find((known) => known === meta?.private)
+	return topic ? { private: topic } : {}
 }
 /** What a screen needs of the field at `path`. @throws RangeError where the schema has none. */
 export function fieldMeta(schema: z.ZodType, path: string): FieldMeta {
@@ -87,6 +95,7 @@ export function fieldMeta(schema: z.ZodType, path: string): FieldMeta {
 		many,
 		items,
 		note: meta.note === true,
+		...privateIn(meta),
 		title: text('title') || path,
 		unit: text('unit'),
 		softMin: number(meta.softMin),

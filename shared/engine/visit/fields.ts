@@ -4,6 +4,7 @@
  * Limits are physical plausibility (common practice, no source), not clinical thresholds.
  */
 import { z } from 'zod'
+import type { PrivateTopic } from './private-topics.ts'
 
 /** What the screens and the problem texts need to know of a number field. */
 type NumberFieldMeta = {
@@ -55,8 +56,12 @@ export const text = (title: string, max = 200) => z.string().trim().min(1).max(m
 /** Words of the clinician's own, for the clinician alone: no document carries them. */
 export const note = (title: string, max: number) =>
 	z.string().trim().min(1).max(max).meta({ title, note: true })
-/** A question that may be left unasked. */
-export const yesNo = (title: string) => z.boolean().optional().meta({ title })
+/** A question that may be left unasked; `private` where its answer is nobody else's business. */
+export const yesNo = (title: string, more: { private?: PrivateTopic } = {}) =>
+	z
+		.boolean()
+		.optional()
+		.meta({ title, ...more })
 /** One of a list of kebab-case terms. */
 export function choice<const Terms extends readonly [string, ...string[]]>(
 	title: string,

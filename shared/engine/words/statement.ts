@@ -49,7 +49,8 @@ export function spokenTo(
 	const words = statement.code === undefined ? undefined : sentenceOf(statement.code)
 	if (!words || (words.private && !released.includes(words.private))) return undefined
 	const speak = audience === 'guardian' ? (words.guardian ?? words.player) : words[audience]
-	return speak?.(statement.params ?? {})
+	// a whole made of parts may hold none for this reader
+	return speak?.(statement.params ?? {}) || undefined
 }
 /** What is private about a statement. */
 export const privateTopicOf = ({ code }: Statement): PrivateTopic | undefined =>

@@ -4,6 +4,8 @@
  * not clinical thresholds.
  */
 
+import type { PrivateTopic } from '../private-topics.ts'
+
 /** Said of what does not exist, so that nothing is left out by mistake. */
 export type None = 'none'
 /** Keys of protocol rows, as 'room.name'; findings/measure-rows.ts refuses one that is no row. */
@@ -93,7 +95,7 @@ interface Defined {
 	/** Whether its station of a squad day is not done without it, or only offers it. */
 	squadDay: 'needed' | 'offered' | None
 	/** A private topic is on no guardian's, coach's or club's page. */
-	private: 'weight' | None
+	private: PrivateTopic | None
 }
 /** A reading, a count or a score. */
 export interface NumberMeasure extends Defined {
