@@ -45,7 +45,7 @@ interface Found {
 export function findingOf(
 	statement: Statement,
 	{ side, level, because, basis, of, id }: Found,
-): Finding {
+): Finding & Statement {
 	const topic = statement.code.split('.')[0] as Topic
 	const own = [statement.code, ...(of === undefined ? [] : [of]), side].join('.')
 	return { id: id ?? own, ...statement, topic, side, level, because, basis }

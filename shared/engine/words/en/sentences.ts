@@ -13,6 +13,7 @@ import { pairsSentences } from './pairs.ts'
 import { postureSentences } from './posture.ts'
 import { screeningSentences } from './screening.ts'
 import { seasonSentences } from './season.ts'
+import { signingSentences } from './signing.ts'
 import { sizingSentences } from './sizing.ts'
 import { workSentences } from './work.ts'
 
@@ -28,6 +29,7 @@ export const sentences = {
 	...postureSentences,
 	...screeningSentences,
 	...seasonSentences,
+	...signingSentences,
 	...sizingSentences,
 	...workSentences,
 }
