@@ -4,8 +4,9 @@
  */
 import { Box } from '@mui/material'
 import type { ReactNode } from 'react'
+import type { Part, View } from '../../shared/engine/visit/measures/measure.ts'
 import { outlinePaths } from './footOutlines.table.ts'
-import type { MeasureHelp, Part, View } from './help/measures.table.ts'
+import type { MeasureHelp } from './help/topic.ts'
 
 /** Outline of each view in a box of 260 by 220; the left side, mirrored for the right. */
 const outlines: Record<View, ReactNode> = {

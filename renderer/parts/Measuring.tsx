@@ -6,6 +6,8 @@ import { Box, Button, Collapse, Paper, Typography } from '@mui/material'
 import { type ReactNode, useId } from 'react'
 import type { DraftContent } from '../../shared/contract.ts'
 import { fieldMeta } from '../../shared/engine/visit/field-meta.ts'
+import { measureAt } from '../../shared/engine/visit/measures/catalogue.ts'
+import { asNumber } from '../../shared/engine/visit/measures/value.ts'
 import { meanOf, rounded } from '../../shared/engine/visit/sides.ts'
 import { visitSchema } from '../../shared/engine/visit/visit.ts'
 import { readPath } from './draft-path.ts'
@@ -43,14 +45,13 @@ const Aside = ({ colour, children }: { colour?: string; children: ReactNode }) =
 		{children}
 	</Box>
 )
-/** A term in words, the sum of the foot posture index, or the mean of the repeats. */
+/** A term in words, the sum of items, or the mean of repeats. */
 function shownValue(path: string, { visit }: DraftContent): string | number | undefined {
 	const value = readPath(visit, path) as number | number[] | string | undefined
 	if (typeof value === 'string') return value.replaceAll('-', ' ')
-	if (path.endsWith('fpi6') && Array.isArray(value))
-		return `${value.reduce((sum, item) => sum + item, 0)}`
-	const mean = meanOf(value)
-	return mean === undefined ? undefined : rounded(mean, 1)
+	const placed = measureAt(path)
+	const shown = placed ? asNumber(placed.measure, value) : meanOf(value)
+	return shown === undefined ? undefined : rounded(shown, 1)
 }
 export function Measuring({ path, draft, open, setOpen }: MeasuringProps) {
 	const id = useId()

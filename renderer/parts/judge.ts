@@ -30,18 +30,15 @@ export function reasonOf(text: string): string | undefined {
 	if (typed === 'nm') return 'not measured'
 	return reasonsNotMeasured.find(({ keys, words }) => keys === typed || words === typed)?.words
 }
-/** What is typed six items at a time is always a list. */
-const isList = (path: string): boolean => path.endsWith('fpi6')
-
-function shapeError(path: string, values: readonly number[], limits: string): string {
-	if (isList(path)) return `Six items are needed, given ${values.length}.`
+function shapeError(items: number, values: readonly number[], limits: string): string {
+	if (items > 0) return `${items} items are needed, given ${values.length}.`
 	return values.length > 1
 		? 'Give one value here, or at most six repeats.'
 		: `Give a whole number, ${limits}.`
 }
 /** Numbers within the hard limits of the field; outside the soft ones they raise a question. */
 function judgeNumbers(path: string, values: number[]): Judged {
-	const { unit, min, max, softMin, softMax } = fieldMeta(visitSchema, path)
+	const { unit, min, max, softMin, softMax, items } = fieldMeta(visitSchema, path)
 	const limits = `${min ?? ''} to ${max ?? ''} ${unit}`.trim()
 	const outside = values.find((value) => value < (min ?? -Infinity) || value > (max ?? Infinity))
 	if (outside !== undefined)
@@ -50,9 +47,9 @@ function judgeNumbers(path: string, values: number[]): Judged {
 				`${outside} is outside what can be measured: allowed ${limits}. Check the reading ` +
 				'and the unit.',
 		}
-	const value = values.length === 1 && !isList(path) ? values[0] : values
+	const value = values.length === 1 && items === 0 ? values[0] : values
 	if (!schemaAt(visitSchema, path).safeParse(value).success)
-		return { error: shapeError(path, values, limits) }
+		return { error: shapeError(items, values, limits) }
 	const odd = values.find((read) => read < (softMin ?? read) || read > (softMax ?? read))
 	if (odd === undefined) return { value }
 	return {

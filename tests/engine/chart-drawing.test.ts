@@ -18,8 +18,8 @@ describe('the one description', () => {
 	it('gives foot length, ankle range in cm and in degrees, stature and mass', () => {
 		expect(charts.map((chart) => chart.id)).toEqual([
 			'foot-length',
-			'ankle-cm',
-			'ankle-deg',
+			'course.lungeCm',
+			'course.lungeDeg',
 			'growth-stature',
 			'growth-mass',
 		])

@@ -1,9 +1,10 @@
 /** Charts: one description holds the numbers for picture, words and table. */
 import { describe, expect, it } from 'vitest'
 import { assess } from '../../shared/engine/assess.ts'
-import { ankleChart } from '../../shared/engine/charts/ankle-range.ts'
 import { footLengthChart } from '../../shared/engine/charts/foot-length.ts'
 import { growthChart, valueAtPercentile } from '../../shared/engine/charts/growth-curves.ts'
+import { measureChart } from '../../shared/engine/charts/measure-course.ts'
+import { numberIn } from '../../shared/engine/findings/measure-change.ts'
 import { dayNumber } from '../../shared/engine/plain/days.ts'
 import { openProtocol, shippedProtocol } from '../../shared/engine/protocol/protocol.ts'
 import type { Visit } from '../../shared/engine/visit/visit.ts'
@@ -68,7 +69,8 @@ describe('foot length', () => {
 
 describe('ankle range', () => {
 	const protocol = openProtocol()
-	const chart = ankleChart('cm', second, [first], assess(second, [first]))!
+	const cm = numberIn('ankles', 'lungeCm')
+	const chart = measureChart(cm, second, [first], assess(second, [first]))!
 	it('keeps left and right apart on one axis', () => {
 		expect(chart.panels.map((panel) => panel.title)).toEqual(['Left ankle', 'Right ankle'])
 		expect(
@@ -98,7 +100,7 @@ describe('ankle range', () => {
 		})
 		const half = (a: string, b: string) => {
 			const [then, now] = [named(first, a), named(second, b)]
-			const { low, high } = ankleChart('cm', now, [then], assess(now, [then]))!.panels[0]!.bands[0]!
+			const { low, high } = measureChart(cm, now, [then], assess(now, [then]))!.panels[0]!.bands[0]!
 				.points[0]!
 			return (high - low) / 2
 		}
@@ -106,7 +108,7 @@ describe('ankle range', () => {
 		expect(half('Ines', 'Odd')).toBeCloseTo(protocol.value('ankle.realCmOther'), 9)
 	})
 	it('never turns centimetres into degrees', () =>
-		expect(ankleChart('deg', first, [], assess(first))).toBeUndefined())
+		expect(measureChart(numberIn('ankles', 'lungeDeg'), first, [], assess(first))).toBeUndefined())
 })
 
 describe('stature and mass on their curves', () => {

@@ -17,6 +17,7 @@ const others = ['player', 'guardian', 'doctor', 'laboratory', 'coach'] as const
 describe('the one list', () => {
 	it('has every topic, and each path is a field of the form that says the same', () => {
 		expect(privatePaths.map(({ path, topic }) => `${path}: ${topic}`).sort()).toEqual([
+			'body.massKg: weight',
 			'screening.anticoagulant: medication',
 			'screening.corticosteroidInjection: medication',
 			'screening.corticosteroidLongTerm: medication',

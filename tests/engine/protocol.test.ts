@@ -5,7 +5,6 @@ import { join } from 'node:path'
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
 import { type App, createApp } from '../../electron/app.ts'
 import { withValue } from '../../renderer/parts/draft-path.ts'
-import { measureHelp } from '../../renderer/parts/help/measures.table.ts'
 import { judge } from '../../renderer/parts/judge.ts'
 import { applyPaste, planPaste } from '../../renderer/parts/pasteBlock.ts'
 import { History } from '../../renderer/screens/assessment/history.ts'
@@ -15,7 +14,6 @@ import { protocolProblems } from '../../shared/engine/protocol/check.ts'
 import { rows } from '../../shared/engine/protocol/rows.ts'
 import type { LwDocument } from '../../shared/engine/report/document.ts'
 import { noDecisions } from '../../shared/engine/visit/decisions.ts'
-import { fieldMeta } from '../../shared/engine/visit/field-meta.ts'
 import { visitSchema } from '../../shared/engine/visit/visit.ts'
 
 describe('the values a clinic may set', () => {
@@ -259,27 +257,5 @@ describe('help and reasons', () => {
 		['pain', 'pain'],
 	])('%s is a reason', (typed, words) =>
 		expect(judge('feet.left.heelToToeMm', typed)).toEqual({ notMeasured: words }),
-	)
-	it(
-		'every numeric measure of feet, ankles, posture and growth has help, with errors that ' +
-			'stand in the table',
-		() => {
-			const paths = steps
-				.filter((room) => ['Feet', 'Ankles', 'Posture', 'Growth'].includes(room.name))
-				.flatMap((room) =>
-					room.groups.flatMap((group) => group.fields.flatMap((row) => [...row.paths])),
-				)
-			const bare = paths.filter(
-				(path) =>
-					/\.(left|right)\./.test(path) &&
-					fieldMeta(visitSchema, path).kind === 'number' &&
-					!Object.hasOwn(measureHelp, path.split('.').at(-1)!),
-			)
-			expect(bare).toEqual([])
-			for (const help of Object.values(measureHelp)) {
-				expect(help.steps.length).toBeGreaterThan(0)
-				for (const key of help.errors) expect(rows).toHaveProperty([key])
-			}
-		},
 	)
 })

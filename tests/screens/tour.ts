@@ -57,7 +57,7 @@ const fieldHelp = async (page: Page) => {
 		'true'
 	)
 		await page.keyboard.press('F1')
-	await expect(now).toContainText('Error and limits')
+	await expect(now).toContainText('Error.')
 	await still(page)
 }
 const visitPage = async (page: Page) => {

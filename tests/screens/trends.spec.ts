@@ -84,13 +84,13 @@ test('each number of the trends is right, and each chart has its words', async (
 			.getByRole('heading', { name: 'What really changed' })
 			.locator('xpath=ancestor::section')
 		const row = (title: string) => changed.getByRole('listitem').filter({ hasText: title })
-		await expect(row('Foot length, left')).toContainText(
+		await expect(row('Heel to toe, left')).toContainText(
 			new RegExp(
 				'Real change.*4\\.25 mm more: 241\\.25 mm now, 237 mm on 6 July 2026\\. ' +
 					'Smallest real change 4 mm \\(same examiner\\)\\.',
 			),
 		)
-		await expect(row('Foot length, right')).toContainText(
+		await expect(row('Heel to toe, right')).toContainText(
 			/Within error.*2 mm more: 241 mm now, 239 mm on 6 July 2026/,
 		)
 		await expect(row('Knee to wall, left')).toContainText(

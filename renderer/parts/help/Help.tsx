@@ -5,7 +5,27 @@
 import { Box, Typography } from '@mui/material'
 import { clinicProtocol } from '../clinicProtocol.ts'
 import { FootPicture } from '../FootPicture.tsx'
-import { type MeasureHelp, noError, waySource } from './measures.table.ts'
+import type { MeasureHelp } from './topic.ts'
+
+/** Ways of measuring are common practice with no source unless an error row names one. */
+const waySource = 'Way of measuring: common practice, no source.'
+const noError = 'No error is held for this measure: common practice is to take it twice.'
+
+/** Rows of the protocol in force, each with its source. */
+function Rows({ keys }: { keys: MeasureHelp['errors'] }) {
+	return (
+		<Box component="ul" sx={{ my: 0.5, pl: 3, fontSize: '0.875rem' }}>
+			{keys.map((key) => {
+				const { value, unit, source, population } = clinicProtocol.row(key)
+				return (
+					<li key={key}>
+						{value} {unit} ({population}): {source}.
+					</li>
+				)
+			})}
+		</Box>
+	)
+}
 
 export function MeasureHelpText({ help }: { help: MeasureHelp }) {
 	return (
@@ -19,18 +39,17 @@ export function MeasureHelpText({ help }: { help: MeasureHelp }) {
 				))}
 			</Box>
 			<Typography variant="body2">
-				<strong>Error and limits.</strong> {help.errors.length === 0 ? noError : null}
+				<strong>Error.</strong> {help.errors.length === 0 ? noError : null}
 			</Typography>
-			<Box component="ul" sx={{ my: 0.5, pl: 3, fontSize: '0.875rem' }}>
-				{help.errors.map((key) => {
-					const { value, unit, source, population } = clinicProtocol.row(key)
-					return (
-						<li key={key}>
-							{value} {unit} ({population}): {source}.
-						</li>
-					)
-				})}
-			</Box>
+			<Rows keys={help.errors} />
+			{help.norms.length > 0 && (
+				<>
+					<Typography variant="body2">
+						<strong>Held against.</strong>
+					</Typography>
+					<Rows keys={help.norms} />
+				</>
+			)}
 			<Typography variant="body2" color="text.secondary">
 				{waySource}
 			</Typography>

@@ -74,6 +74,7 @@ function slotsOf(path: string, meta: FieldMeta, { error, warning }: Judged, isRe
 			'aria-keyshortcuts': otherOf(path) ? sameAsOther : undefined,
 			inputMode: number ? ('decimal' as const) : ('text' as const),
 			autoComplete: 'off',
+			maxLength: meta.maxLength,
 			style: number ? numberStyle(isReason) : {},
 		},
 		input: number ? { endAdornment: <Unit unit={meta.unit} /> } : {},
@@ -96,6 +97,7 @@ export function Reading({ meta, ...field }: FieldProps & { meta: FieldMeta }) {
 			<TextField
 				fullWidth
 				size="small"
+				multiline={meta.note}
 				value={text}
 				error={Boolean(judged.error)}
 				helperText={helpLines(says, lastVisitWords(path, meta, draft.visit, before))}

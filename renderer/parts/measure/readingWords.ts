@@ -6,14 +6,13 @@ import { readPath } from '../draft-path.ts'
 import { unitShown } from '../units.ts'
 
 type Reading = number | number[] | undefined
-/** The six items of the foot posture index are no repeats of each other. */
-const repeats = (path: string, { kind }: FieldMeta): boolean =>
-	kind === 'number' && !path.endsWith('fpi6')
+/** Items that are added up are no repeats of each other. */
+const repeats = ({ kind, items }: FieldMeta): boolean => kind === 'number' && items === 0
 const signed = (value: number): string => `${value > 0 ? '+' : ''}${value}`
 
 export function meanWords(path: string, meta: FieldMeta, visit: Visit): string {
 	const value = readPath(visit, path)
-	if (!repeats(path, meta) || !Array.isArray(value) || value.length < 2) return ''
+	if (!repeats(meta) || !Array.isArray(value) || value.length < 2) return ''
 	const mean = meanOf(value as number[])
 	return mean === undefined ? '' : `mean ${rounded(mean, 1)} ${unitShown(meta.unit)}`.trim()
 }
@@ -24,7 +23,7 @@ export function lastVisitWords(
 	visit: Visit,
 	before: unknown,
 ): string {
-	const last = repeats(path, meta) ? meanOf(before as Reading) : undefined
+	const last = repeats(meta) ? meanOf(before as Reading) : undefined
 	if (last === undefined) return ''
 	const now = meanOf(readPath(visit, path) as Reading)
 	const step =

@@ -2,6 +2,7 @@
 import { Box, Button, Paper, Typography } from '@mui/material'
 import type { FocusEvent, ReactNode, RefObject } from 'react'
 import type { Shelf } from '../../../shared/engine/visit/shelf.ts'
+import { FieldRow } from '../../parts/MeasureField.tsx'
 import { walkByEnter } from '../../parts/walkByEnter.ts'
 import { Conditions } from './Conditions.tsx'
 import { Decide } from './decide/Decide.tsx'
@@ -11,7 +12,7 @@ import { latestBefore } from './latestBefore.ts'
 import { MeasureGroup } from './MeasureGroup.tsx'
 import { Sign } from './sign/Sign.tsx'
 import type { StepProps } from './stepProps.ts'
-import type { Step } from './steps.ts'
+import { asksOf, type Step } from './steps.ts'
 
 interface StepBodyProps extends StepProps {
 	box: RefObject<HTMLDivElement | null>
@@ -48,7 +49,7 @@ export function StepBody(props: StepBodyProps) {
 			<Typography variant="h1" ref={props.heading} tabIndex={-1}>
 				{step.name}
 			</Typography>
-			{step.asks.length > 0 && <Missing missing={props.missing} />}
+			{asksOf(step).length > 0 && <Missing missing={props.missing} />}
 			{step.groups.map((group) => (
 				<MeasureGroup key={group.heading} {...{ group, draft, change, last }} />
 			))}
@@ -90,6 +91,14 @@ function OfStep(props: StepBodyProps) {
 					<Sheet title="Pairs the player owns">
 						<Pairs draft={draft} change={change} />
 					</Sheet>
+					<Paper variant="outlined" sx={{ p: 2 }}>
+						<FieldRow
+							paths={['notes']}
+							hint="For the clinician alone: no document carries them"
+							draft={draft}
+							change={change}
+						/>
+					</Paper>
 				</>
 			)
 		case 'Flags':

@@ -3,7 +3,7 @@
 import { Box } from '@mui/material'
 import { useCallback, useMemo, useRef, useState } from 'react'
 import { isAdultOn } from '../../../shared/engine/facts/age.ts'
-import type { ProtocolFile } from '../../../shared/engine/protocol/protocol.ts'
+import { openProtocol, type ProtocolFile } from '../../../shared/engine/protocol/protocol.ts'
 import type { Shelf } from '../../../shared/engine/visit/shelf.ts'
 import { clinicProtocol } from '../../parts/clinicProtocol.ts'
 import { Lacking } from '../../parts/Lacking.tsx'
@@ -12,7 +12,7 @@ import { Beside } from './Beside.tsx'
 import { narrow } from './narrow.ts'
 import { StepBody } from './StepBody.tsx'
 import type { StepProps } from './stepProps.ts'
-import { type Step, stepNamed, stepsFor } from './steps.ts'
+import { asksOf, type Step, stepNamed, stepsFor } from './steps.ts'
 import { useAssessment } from './useAssessment.ts'
 import type { OpenDraft } from './useDraft.ts'
 import { useNextThing } from './useNextThing.ts'
@@ -42,7 +42,7 @@ export function Walk({ playerId, open, protocol, shelf, shelfTrouble }: WalkProp
 	const stepBox = useRef<HTMLDivElement>(null)
 	const { visit, assessment, trouble } = useAssessment(draft.visit, earlier, protocol, shelf)
 	const { player, visitDate } = draft.visit
-	const minor = !isAdultOn(player.birthDate, visitDate, clinicProtocol)
+	const minor = !isAdultOn(player.birthDate, visitDate, openProtocol(protocol))
 	const steps = useMemo(() => stepsFor(minor), [minor])
 	const step = stepNamed(draft.step, steps)
 	const goTo = useCallback(
@@ -55,10 +55,7 @@ export function Walk({ playerId, open, protocol, shelf, shelfTrouble }: WalkProp
 		},
 		[change, saveNow],
 	)
-	const missing =
-		assessment?.missing.filter(({ path }) =>
-			step.asks.some((prefix) => path === prefix || path.startsWith(`${prefix}.`)),
-		) ?? []
+	const missing = assessment?.missing.filter(({ path }) => asksOf(step).includes(path)) ?? []
 	const next = useNextThing(stepBox, missing, setSaid)
 	const paste = usePaste(step, change)
 	useStepCommands(signed ? none : steps, step, goTo)

@@ -5,7 +5,7 @@ import { loadProtocol } from '../../parts/clinicProtocol.ts'
 import { Field } from '../../parts/form.tsx'
 import { glossary } from '../../parts/help/glossary.table.ts'
 import { MeasureHelpCard } from '../../parts/help/Help.tsx'
-import { measureHelp } from '../../parts/help/measures.table.ts'
+import { measureHelp } from '../../parts/help/topic.ts'
 import { KeySheet } from '../../parts/KeySheet.tsx'
 import { RoomNav } from '../../parts/RoomNav.tsx'
 import { useReading } from '../../query.ts'
@@ -33,9 +33,7 @@ function Measures({ find }: { find: string }) {
 	))
 }
 const measuresThatFit = (find: string) =>
-	Object.entries(measureHelp).filter(([, { title, position, steps }]) =>
-		fits(find, [title, position, ...steps]),
-	)
+	measureHelp.filter(([, { title, position, steps }]) => fits(find, [title, position, ...steps]))
 const termsThatFit = (find: string) => glossary.filter((term) => fits(find, term))
 
 function Terms({ find }: { find: string }) {

@@ -3,7 +3,7 @@ import { useState } from 'react'
 import { withNotMeasured, withRaw, withValue } from '../../parts/draft-path.ts'
 import { FootPicture } from '../../parts/FootPicture.tsx'
 import { MeasureHelpCard } from '../../parts/help/Help.tsx'
-import { measureHelp } from '../../parts/help/measures.table.ts'
+import { measureHelp } from '../../parts/help/topic.ts'
 import { FieldRow, MeasureField } from '../../parts/MeasureField.tsx'
 import { Measuring } from '../../parts/Measuring.tsx'
 import { Specimen } from './Specimen.tsx'
@@ -72,7 +72,7 @@ export function MeasureStates() {
 			/>
 			<Specimen
 				part="How to measure"
-				states={Object.entries(measureHelp).map(([key, help]) => ({
+				states={measureHelp.map(([key, help]) => ({
 					name: key,
 					part: <MeasureHelpCard help={help} side="right" />,
 				}))}
@@ -81,9 +81,9 @@ export function MeasureStates() {
 				part="Picture of a foot"
 				states={(['left', 'right'] as const).map((side) => ({
 					name: side,
-					part: Object.values(measureHelp)
+					part: measureHelp
 						.slice(0, 1)
-						.map((help) => <FootPicture key={help.title} help={help} side={side} />),
+						.map(([, help]) => <FootPicture key={help.title} help={help} side={side} />),
 				}))}
 			/>
 		</>

@@ -3,7 +3,9 @@ import { Box, Paper, Typography } from '@mui/material'
 import { dayInWords } from '../../../shared/engine/plain/days.ts'
 import { ageYears } from '../../../shared/engine/visit/age.ts'
 import { fieldMeta } from '../../../shared/engine/visit/field-meta.ts'
-import { meanOf, rounded } from '../../../shared/engine/visit/sides.ts'
+import { measureAt } from '../../../shared/engine/visit/measures/catalogue.ts'
+import { asNumber } from '../../../shared/engine/visit/measures/value.ts'
+import { rounded } from '../../../shared/engine/visit/sides.ts'
 import { termWords } from '../../../shared/engine/visit/terms.ts'
 import { type Visit, visitSchema } from '../../../shared/engine/visit/visit.ts'
 import { readPath } from '../../parts/draft-path.ts'
@@ -11,15 +13,14 @@ import { unitShown } from '../../parts/units.ts'
 import { steps } from '../assessment/steps.ts'
 import type { Opened } from './openVisits.ts'
 
-/** What a cell of the table shows: the mean of repeats, words of a choice. */
+/** What a cell of the table shows: the mean of repeats, the sum of items, words of a choice. */
 function shown(visit: Visit, path: string): string {
 	const value = readPath(visit, path)
 	if (value === undefined || value === null)
 		return visit.notMeasured?.[path] ? `not measured: ${visit.notMeasured[path]}` : ''
-	if (path.endsWith('fpi6') && Array.isArray(value))
-		return String(value.reduce((sum: number, item: number) => sum + item, 0))
+	const placed = measureAt(path)
 	if (Array.isArray(value) || typeof value === 'number')
-		return String(rounded(meanOf(value as number | number[]) ?? 0, 1))
+		return String(rounded((placed && asNumber(placed.measure, value)) ?? 0, 1))
 	if (typeof value === 'boolean') return value ? 'yes' : 'no'
 	return termWords(String(value))
 }
@@ -29,7 +30,7 @@ const paths = [
 			step.groups.flatMap((group) => group.fields.flatMap((row) => [...row.paths])),
 		),
 	),
-].filter((path) => path !== 'feet.examiner')
+].filter((path) => path !== 'feet.examiner' && measureAt(path)?.measure.kind !== 'note')
 function rowName(path: string): string {
 	const { title, unit, kind } = fieldMeta(visitSchema, path)
 	const side = /\.(left|right)\./.exec(path)?.[1]

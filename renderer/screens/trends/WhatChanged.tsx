@@ -1,42 +1,45 @@
 /** What changed between visits, the real changes first. */
 import { Box, Chip, Paper, Typography } from '@mui/material'
-import type { Assessment, Change } from '../../../shared/engine/findings/assessment.ts'
+import type { Change } from '../../../shared/engine/findings/assessment.ts'
 import { examinerWords } from '../../../shared/engine/findings/change.ts'
+import { changesOfVisit } from '../../../shared/engine/findings/measure-change.ts'
 import { dayInWords } from '../../../shared/engine/plain/days.ts'
-import { bothSides, rounded } from '../../../shared/engine/visit/sides.ts'
+import { rounded } from '../../../shared/engine/visit/sides.ts'
+import type { Visit } from '../../../shared/engine/visit/visit.ts'
+import { capital } from '../../../shared/engine/words/words.ts'
+import { clinicProtocol } from '../../parts/clinicProtocol.ts'
+import { unitShown } from '../../parts/units.ts'
 
-const nameOf: Record<string, string> = {
-	lengthMm: 'Foot length',
-	widthMm: 'Ball width',
-	girthMm: 'Ball girth',
-	lungeCm: 'Knee to wall',
-	lungeDeg: 'Lunge angle',
-	fpi: 'Foot posture index',
-	navicularDropMm: 'Navicular drop',
-	heelRises: 'Heel rises',
-}
 const verdictWords: Record<Change['verdict'], string> = {
 	real: 'Real change',
 	'within-error': 'Within error',
 	'cannot-compare': 'Cannot be compared',
 }
+/** Of a measure for which no smallest real change is held. */
+const noLimit = 'No limit known'
 const order: Change['verdict'][] = ['real', 'cannot-compare', 'within-error']
 
-function changesOf({
-	sizing,
-	ankle,
-	posture,
-}: Assessment): { key: string; title: string; change: Change }[] {
-	const rows = [sizing.changes, ankle.changes, posture.changes].flatMap((room) =>
-		bothSides.flatMap((side) =>
-			Object.entries(room[side] as Record<string, Change | undefined>).flatMap(([key, change]) =>
-				change ? [{ key: `${key} ${side}`, title: `${nameOf[key] ?? key}, ${side}`, change }] : [],
-			),
-		),
-	)
-	return rows.sort(
-		(former, latter) => order.indexOf(former.change.verdict) - order.indexOf(latter.change.verdict),
-	)
+interface Compared {
+	key: string
+	title: string
+	change: Change
+	/** Whether any smallest real change is known for the measure. */
+	hasLimit: boolean
+}
+/** The real changes first, those of measures without a published limit last. */
+function changesOf(visits: readonly Visit[]): Compared[] {
+	const latest = visits.at(-1)
+	if (!latest) return []
+	const rank = ({ change, hasLimit }: Compared) =>
+		hasLimit ? order.indexOf(change.verdict) : order.length
+	return changesOfVisit(latest, visits.slice(0, -1), clinicProtocol)
+		.map(({ placed: { key, measure }, side, change }) => ({
+			key: `${key} ${side ?? ''}`,
+			title: side ? `${measure.label}, ${side}` : measure.label,
+			change,
+			hasLimit: measure.realChange !== 'none',
+		}))
+		.sort((former, latter) => rank(former) - rank(latter))
 }
 /**
  * '5.5 mm more: 246.5 mm now, 241 mm on 15 July 2026. Smallest real change 5 mm (same examiner).'
@@ -52,10 +55,10 @@ function changeSentence({
 	verdict,
 	why,
 }: Change): string {
-	const shownUnit = unit === 'deg' ? 'degrees' : unit
+	const shownUnit = unitShown(unit)
 	const verdictSentence =
 		verdict === 'cannot-compare'
-			? `Cannot be compared: ${why}`
+			? capital(why ?? '')
 			: `Smallest real change ${smallestReal} ${shownUnit} (${examinerWords[examiners]})`
 	const step =
 		change === 0
@@ -67,9 +70,9 @@ function changeSentence({
 	)
 }
 
-/** @param assessment undefined where nothing could be worked out */
-export function WhatChanged({ assessment }: { assessment: Assessment | undefined }) {
-	const changes = assessment ? changesOf(assessment) : []
+/** @param visits in order of time; the last one is compared with those before it */
+export function WhatChanged({ visits }: { visits: readonly Visit[] }) {
+	const changes = changesOf(visits)
 	return (
 		<Paper component="section" variant="outlined" sx={{ p: 2 }}>
 			<Typography variant="h2">What really changed</Typography>
@@ -83,7 +86,7 @@ export function WhatChanged({ assessment }: { assessment: Assessment | undefined
 				</Typography>
 			)}
 			<Box component="ul" sx={{ listStyle: 'none', m: 0, p: 0 }}>
-				{changes.map(({ key, title, change }) => (
+				{changes.map(({ key, title, change, hasLimit }) => (
 					<Box
 						component="li"
 						key={key}
@@ -102,7 +105,7 @@ export function WhatChanged({ assessment }: { assessment: Assessment | undefined
 							size="small"
 							color={change.verdict === 'real' ? 'primary' : 'default'}
 							variant={change.verdict === 'real' ? 'filled' : 'outlined'}
-							label={verdictWords[change.verdict]}
+							label={hasLimit ? verdictWords[change.verdict] : noLimit}
 							sx={{ justifySelf: 'start' }}
 						/>
 						<Typography sx={{ fontWeight: 600 }}>{title}</Typography>

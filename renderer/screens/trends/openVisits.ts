@@ -1,12 +1,10 @@
 /** The visits of a player in order of time, and what the engine makes of the course. */
 import { assess } from '../../../shared/engine/assess.ts'
 import type { Chart } from '../../../shared/engine/charts/chart.ts'
-import { chartsOf } from '../../../shared/engine/charts/charts.ts'
-import type { Assessment } from '../../../shared/engine/findings/assessment.ts'
+import { coursesOf } from '../../../shared/engine/charts/charts.ts'
 import type { Visit } from '../../../shared/engine/visit/visit.ts'
 import { call, HostRefusal } from '../../host.ts'
 import { clinicProtocol, loadProtocol } from '../../parts/clinicProtocol.ts'
-import { loadChart, painChart } from './courses.ts'
 
 export interface Opened {
 	name: string
@@ -50,31 +48,21 @@ export async function openVisits({ playerId }: { playerId: string }): Promise<Op
 	}
 }
 export interface Course {
-	assessment: Assessment | undefined
 	charts: readonly Chart[]
 	/** why nothing could be worked out */
 	trouble: string
 }
-const chartedTopics = ['sizing', 'growth', 'ankle'] as const
-
 /** The latest visit assessed against those before, and the charts that have two visits or more. */
 export function courseOf(visits: readonly Visit[]): Course {
 	const latest = visits.at(-1)
-	if (!latest) return { assessment: undefined, charts: [], trouble: '' }
+	if (!latest) return { charts: [], trouble: '' }
 	const earlier = visits.slice(0, -1)
 	try {
 		const assessment = assess(latest, earlier, clinicProtocol.file)
-		const own = [painChart(visits), loadChart(visits)].filter((chart) => chart !== undefined)
-		const charts = [
-			...chartedTopics.flatMap((topic) =>
-				chartsOf(topic, latest, earlier, assessment, clinicProtocol),
-			),
-			...own,
-		]
-		return { assessment, charts: charts.filter((chart) => chart.visits > 1), trouble: '' }
+		const charts = coursesOf(latest, earlier, assessment, clinicProtocol)
+		return { charts: charts.filter((chart) => chart.visits > 1), trouble: '' }
 	} catch {
 		return {
-			assessment: undefined,
 			charts: [],
 			trouble:
 				'The course cannot be worked out from these visits. The measures stand below as they ' +

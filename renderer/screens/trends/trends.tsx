@@ -69,7 +69,7 @@ function Charts({ charts }: { charts: readonly Chart[] }) {
 }
 function TrendsPage({ playerId, opened }: { playerId: string; opened: Opened }) {
 	const { visits, draftDate, lacking } = opened
-	const { assessment, charts, trouble } = useMemo(() => courseOf(visits), [visits])
+	const { charts, trouble } = useMemo(() => courseOf(visits), [visits])
 	return (
 		<Stack spacing={3}>
 			<Head playerId={playerId} opened={opened} />
@@ -81,7 +81,7 @@ function TrendsPage({ playerId, opened }: { playerId: string; opened: Opened }) 
 					measures then stand here.
 				</Alert>
 			) : (
-				<WhatChanged assessment={assessment} />
+				<WhatChanged visits={visits} />
 			)}
 			<Charts charts={charts} />
 			{visits.length > 0 ? <SideBySide visits={visits} draftDate={draftDate} /> : null}

@@ -99,6 +99,14 @@ const shown = (text: string) => {
 		return valueWords(text)
 	}
 }
+/** The pairs of a version by their names; what else stands of a pair is no word for a page. */
+function pairNames(text: string): string {
+	try {
+		return (JSON.parse(text) as Loose[]).map(({ name, id }) => String(name ?? id)).join(', ')
+	} catch {
+		return text
+	}
+}
 /** A list that differs as a whole, told entry by entry: what came, went or has other words. */
 function byId(
 	path: string,
@@ -158,6 +166,10 @@ export function toldDifferences(differences: readonly Difference[]): Told[] {
 				return /^assessment\.findings\.\d+\.says$/.test(path)
 					? [{ key: path, part, title: 'Finding', before, after }]
 					: []
+			if (path === 'visit.footwear')
+				return [
+					{ key: path, part, title: 'Pairs', before: pairNames(before), after: pairNames(after) },
+				]
 			const side = sideOf(path)
 			const field = rest.join('.')
 			return [
@@ -191,8 +203,15 @@ const printed = [
 	'decisions.heelRaiseMm',
 	'decisions.reviewDate',
 ] as const
-const isPrinted = (path: string): boolean =>
-	printed.some((group) => path === group || path.startsWith(`${group}.`))
+/** A note is the clinician's own, and a private measure is for readers who were released. */
+const isPrinted = (path: string): boolean => {
+	const field = path.replace(/^visit\./, '')
+	return (
+		printed.some((group) => path === group || path.startsWith(`${group}.`)) &&
+		metaOf(field)?.note !== true &&
+		privateTopicAt(field) === undefined
+	)
+}
 interface Version {
 	visit: unknown
 	decisions: unknown

@@ -1,4 +1,7 @@
 /** The stations of a screening day: what each one enters, and what it is not done without. */
+import { pathsOf, placedIn, type Section, sections } from '../../engine/visit/measures/catalogue.ts'
+import type { Measure } from '../../engine/visit/measures/measure.ts'
+import { recordedAt } from '../../engine/visit/measures/value.ts'
 import type { Visit } from '../../engine/visit/visit.ts'
 
 export const stationIds = [
@@ -17,13 +20,13 @@ export interface Station {
 	/** Paths without which the station is not done. */
 	needs: readonly string[]
 }
-const pair = (group: string, key: string): readonly string[] => [
-	`${group}.left.${key}`,
-	`${group}.right.${key}`,
-]
-const feet = ['heelToToeMm', 'heelToBallMm', 'ballWidthMm'].map((key) => pair('feet', key))
-const lunge = pair('ankles', 'lungeCm')
-const fpi = pair('posture', 'fpi6')
+/** What a station enters of some sections, in order: what a day needs or offers. */
+function entered(...stands: Section[]): Pick<Station, 'rows' | 'needs'> {
+	const placed = stands.flatMap(placedIn)
+	const rowsOf = (...days: Measure['squadDay'][]) =>
+		placed.filter(({ measure }) => days.includes(measure.squadDay)).map(pathsOf)
+	return { rows: rowsOf('needed', 'offered'), needs: rowsOf('needed').flat() }
+}
 export const stations: readonly Station[] = [
 	{
 		id: 'check-in',
@@ -31,38 +34,21 @@ export const stations: readonly Station[] = [
 		rows: [['play.code'], ['play.position'], ['play.kickingFoot']],
 		needs: ['play.code'],
 	},
-	{
-		id: 'measures',
-		name: 'Measures',
-		rows: [['body.statureCm'], ['body.massKg'], ...feet],
-		needs: ['body.statureCm', 'body.massKg', ...(feet[0] ?? []), ...(feet[2] ?? [])],
-	},
+	{ id: 'measures', name: 'Measures', ...entered(sections.size, sections.feet) },
 	{ id: 'footwear', name: 'Footwear', rows: [], needs: ['footwear'] },
 	{
 		id: 'ankles-and-posture',
 		name: 'Ankles and posture',
-		rows: [
-			lunge,
-			pair('ankles', 'kneeStraightDeg'),
-			fpi,
-			pair('posture', 'navicularDropMm'),
-			pair('posture', 'firstRay'),
-			pair('posture', 'heelRises'),
-		],
-		needs: [...lunge, ...fpi],
+		...entered(sections.ankles, sections.posture),
 	},
 	{ id: 'clinician', name: 'Clinician', rows: [], needs: [] },
 ]
 export const stationOf = (id: StationId): Station =>
 	stations.find((station) => station.id === id) as Station
-const at = (visit: Visit, path: string): unknown =>
-	path
-		.split('.')
-		.reduce<unknown>((here, key) => (here as Record<string, unknown> | undefined)?.[key], visit)
 /** Paths of a station that are neither measured nor marked as not measured. */
 export function missingAt(visit: Visit, id: StationId): string[] {
 	return stationOf(id).needs.filter((path) => {
-		const value = at(visit, path)
+		const value = recordedAt(visit, path)
 		return (
 			(value === undefined || value === null || (Array.isArray(value) && value.length === 0)) &&
 			!(path in (visit.notMeasured ?? {}))

@@ -2,39 +2,28 @@
 
 import { isMinor } from '../facts/age.ts'
 import type { Change, Changes } from '../findings/assessment.ts'
-import { changeReasons, changeSince, changesBy } from '../findings/change.ts'
+import { changeReasons, changesBy } from '../findings/change.ts'
 import { type Finding, findingOf } from '../findings/finding.ts'
+import { measureChange, numberIn, realChangeRow } from '../findings/measure-change.ts'
+import { need } from '../plain/need.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
-import { bothSides, meanOf, perSide, rounded } from '../visit/sides.ts'
+import { bothSides, perSide, rounded } from '../visit/sides.ts'
 import type { Side, Visit } from '../visit/visit.ts'
 import { state } from '../words/statement.ts'
 
 type Measure = 'lungeCm' | 'lungeDeg'
 export const lungeMeasures = ['lungeCm', 'lungeDeg'] as const
-/** What is compared, in words, and the smallest real change by examiner. */
-export const measures: Record<
-	Measure,
-	{ unit: string; words: string; same: ThresholdKey; other: ThresholdKey }
-> = {
-	lungeCm: {
-		unit: 'cm',
-		words: 'knee to wall',
-		same: 'ankle.realCmSame',
-		other: 'ankle.realCmOther',
-	},
-	lungeDeg: {
-		unit: 'deg',
-		words: 'lunge angle',
-		same: 'ankle.realDegSame',
-		other: 'ankle.realDegOther',
-	},
+/** What is compared, in words. */
+export const measures: Record<Measure, { unit: string; words: string }> = {
+	lungeCm: { unit: 'cm', words: 'knee to wall' },
+	lungeDeg: { unit: 'deg', words: 'lunge angle' },
 }
 /**
  * The review reports a larger limit for the same examiner; where the examiner is not known the
  * larger one stands.
  */
 export const limitKey = (measure: Measure, examiners: Change['examiners']): ThresholdKey =>
-	measures[measure][examiners === 'different' ? 'other' : 'same']
+	need(realChangeRow(numberIn('ankles', measure).measure, examiners), 'the limit of the lunge')
 
 /** Changes of both lunge measures since the last visit that has them. */
 export function lungeChanges(
@@ -44,14 +33,7 @@ export function lungeChanges(
 ): Changes<Measure> {
 	return perSide((side) =>
 		changesBy(lungeMeasures, (measure) =>
-			changeSince(
-				visit,
-				earlier,
-				(at) => meanOf(at.ankles?.[side]?.[measure]),
-				measures[measure].unit,
-				(_, examiners) => ({ key: limitKey(measure, examiners) }),
-				protocol,
-			),
+			measureChange(numberIn('ankles', measure), side, visit, earlier, protocol),
 		),
 	)
 }

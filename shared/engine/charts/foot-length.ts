@@ -4,6 +4,7 @@ import { isAdult } from '../facts/age.ts'
 import { isTrainer } from '../facts/trainer.ts'
 import type { Assessment, GrowthResult, PerSide } from '../findings/assessment.ts'
 import { stanceOf } from '../findings/change.ts'
+import { numberIn } from '../findings/measure-change.ts'
 import { dayNumber } from '../plain/days.ts'
 import { present } from '../plain/present.ts'
 import type { Basis } from '../protocol/basis.ts'
@@ -13,7 +14,15 @@ import type { Pair, Side, Visit } from '../visit/visit.ts'
 import { type Statement, state } from '../words/statement.ts'
 import { dateWords, shown } from '../words/words.ts'
 import { type Band, type Chart, type Mark, toldBy } from './chart.ts'
-import { datesOf, inOrder, judgedBy, type Reading, readingOn, sideSeries } from './course.ts'
+import {
+	datesOf,
+	inOrder,
+	judgedBy,
+	leastSpanOf,
+	type Reading,
+	readingOn,
+	sideSeries,
+} from './course.ts'
 
 /**
  * Pairs whose line lies further than this from the readings would flatten the picture (mm); they
@@ -35,6 +44,7 @@ interface RoomLimit {
 	key: ThresholdKey
 	lengthMm: number
 }
+const { measure: length } = numberIn('feet', 'heelToToeMm')
 interface FootCourse {
 	visit: Visit
 	course: PerSide<Reading[]>
@@ -60,7 +70,7 @@ export function footLengthChart(
 	protocol: Protocol = openProtocol(),
 ): Chart | undefined {
 	const course = courseOf(visit, earlier, assessment)
-	const dates = datesOf(course)
+	const dates = datesOf(course.left, course.right)
 	if (dates.length === 0) return undefined
 	const longerMm = Math.max(...bothSides.flatMap((side) => assessment.sizing[side].lengthMm ?? []))
 	const forecast = Number.isFinite(longerMm) ? (assessment.growth?.footForecast ?? []) : []
@@ -74,7 +84,7 @@ export function footLengthChart(
 		id: 'foot-length',
 		title: 'Foot length over time',
 		x: { title: '', unit: '', kind: 'date', ...spanOf(feet) },
-		y: { title: 'Foot length', unit: 'mm', kind: 'number', leastSpan: 10 },
+		y: { title: 'Foot length', unit: 'mm', kind: 'number', leastSpan: leastSpanOf(length) },
 		panels: [
 			{
 				series: bothSides

@@ -1,16 +1,18 @@
 /** Stature and body mass on the CDC 2000 centile curves. */
 import type { Assessment } from '../findings/assessment.ts'
+import { numberIn } from '../findings/measure-change.ts'
 import { centile, lmsAt, valueAt } from '../growth/centiles.ts'
 import { quantileAbove } from '../plain/normal.ts'
 import type { Basis } from '../protocol/basis.ts'
 import { cdcMass, cdcStature } from '../protocol/norms/cdc2000.table.ts'
 import { ageMonths, decimalAgeYears } from '../visit/age.ts'
+import { measured } from '../visit/measures/value.ts'
 import { rounded } from '../visit/sides.ts'
 import type { Visit } from '../visit/visit.ts'
 import { type Statement, state } from '../words/statement.ts'
 import { dateWords, shown } from '../words/words.ts'
 import { type Chart, type Curve, toldBy } from './chart.ts'
-import { inOrder } from './course.ts'
+import { inOrder, leastSpanOf } from './course.ts'
 
 /** The percentiles printed on the CDC 2000 charts for clinical use. */
 const percentiles = [3, 10, 25, 50, 75, 90, 97]
@@ -27,18 +29,12 @@ const kinds = {
 	stature: {
 		table: cdcStature,
 		code: 'chart.stature',
-		title: 'Stature',
-		unit: 'cm',
-		leastSpan: 20,
-		of: (visit: Visit) => visit.body?.statureCm,
+		of: numberIn('size', 'statureCm'),
 	},
 	mass: {
 		table: cdcMass,
 		code: 'chart.mass',
-		title: 'Body mass',
-		unit: 'kg',
-		leastSpan: 15,
-		of: (visit: Visit) => visit.body?.massKg,
+		of: numberIn('size', 'massKg'),
 	},
 } as const
 type GrowthMeasure = keyof typeof kinds
@@ -97,7 +93,8 @@ export function growthChart(
 	const [youngest] = points
 	const oldest = points.at(-1)
 	if (!youngest || !oldest) return undefined
-	const { title, unit, leastSpan } = kinds[kind]
+	const { measure } = kinds[kind].of
+	const { label: title, unit } = measure
 	const min = Math.max(tableFrom, youngest.age - yearsBefore)
 	const max = Math.min(tableTo, oldest.age + yearsAfter)
 	const who = sex === 'male' ? 'boys' : 'girls'
@@ -109,7 +106,7 @@ export function growthChart(
 		id: `growth-${kind}`,
 		title: `${title} on the CDC 2000 centile curves`,
 		x: { title: 'Age', unit: 'years', kind: 'number', min, max },
-		y: { title, unit, kind: 'number', leastSpan },
+		y: { title, unit, kind: 'number', leastSpan: leastSpanOf(measure) },
 		panels: [
 			{
 				series: [
@@ -136,7 +133,7 @@ export function growthChart(
 
 function pointOf(visit: Visit, { kind, sex, birthDate }: MeasuredPlayer): GrowthPoint[] {
 	const { table, of } = kinds[kind]
-	const value = of(visit)
+	const value = measured(visit, of)
 	if (value === undefined) return []
 	const months = ageMonths(birthDate, visit.visitDate)
 	const placed = centile(table, sex, months, value)
@@ -183,14 +180,14 @@ const valueFor = (
 ): number => valueAtPercentile(kind, sex, age * 12, percentile) ?? value
 const referenceOf = (point: GrowthPoint, player: MeasuredPlayer): Statement =>
 	state('chart.reference', {
-		unit: kinds[player.kind].unit,
+		unit: kinds[player.kind].of.measure.unit,
 		values: namedPercentiles.map((percentile) => ({
 			percentile,
 			value: rounded(valueFor(point, percentile, player), 1),
 		})),
 	})
 function tableOf(points: readonly GrowthPoint[], player: MeasuredPlayer): Chart['table'] {
-	const { title, unit } = kinds[player.kind]
+	const { label: title, unit } = kinds[player.kind].of.measure
 	return {
 		head: ['Date', 'Age (years)', `${title} (${unit})`, 'Centile', 'P3', 'P50', 'P97'],
 		rows: points.map((point) => [

@@ -1,59 +1,44 @@
 /** What a complete visit would still add, in the order of the walk. */
-
 import { isMinor } from '../facts/age.ts'
 import type { Protocol } from '../protocol/protocol.ts'
-import { bothSides, perSide } from '../visit/sides.ts'
+import { catalogue, sidesOf } from '../visit/measures/catalogue.ts'
+import type { Measure } from '../visit/measures/measure.ts'
+import { pathOn, recordedAt } from '../visit/measures/value.ts'
 import type { Visit } from '../visit/visit.ts'
 
-interface Want {
-	path: string
-	says: string
-	minorsOnly?: true
-}
-const sided: Want[] = [
-	{ path: 'feet.*.heelToToeMm', says: 'heel to toe' },
-	{ path: 'feet.*.heelToBallMm', says: 'heel to ball' },
-	{ path: 'feet.*.ballWidthMm', says: 'ball width' },
-	{ path: 'feet.*.ballGirthMm', says: 'ball girth' },
-	{ path: 'ankles.*.lungeCm', says: 'knee to wall' },
-	{ path: 'ankles.*.lungeDeg', says: 'lunge angle' },
-	{ path: 'ankles.*.endFeel', says: 'end feel' },
-	{ path: 'posture.*.fpi6', says: 'foot posture index' },
-	{ path: 'posture.*.firstRay', says: 'first ray' },
-	{ path: 'posture.*.firstMtpDegNonWeightBearing', says: 'first MTP range' },
-]
-const single: Want[] = [
+type Missing = { path: string; says: string }
+
+/** What is asked and is no measure. */
+const played: readonly Missing[] = [
 	{ path: 'play.code', says: 'code played' },
 	{ path: 'play.surfaces', says: 'surfaces played on' },
-	{ path: 'body.massKg', says: 'body mass' },
-	{ path: 'body.statureCm', says: 'stature', minorsOnly: true },
-	{ path: 'body.sittingHeightCm', says: 'sitting height', minorsOnly: true },
-	{ path: 'body.motherStatureCm', says: "mother's stature", minorsOnly: true },
-	{ path: 'body.fatherStatureCm', says: "father's stature", minorsOnly: true },
+]
+const asked: readonly Missing[] = [
 	{ path: 'screening', says: 'the warning-sign questions' },
 	{ path: 'footwear', says: 'the pairs the player owns' },
 ]
 function isRecorded(visit: Visit, path: string): boolean {
-	let value: unknown = visit
-	for (const key of path.split('.'))
-		value =
-			value === null || typeof value !== 'object'
-				? undefined
-				: (value as Record<string, unknown>)[key]
+	const value = recordedAt(visit, path)
 	if (value !== null && typeof value === 'object') return Object.keys(value).length > 0
 	return value !== undefined
 }
+/** The measures that a visit is told to lack where they were not taken, a side each. */
+function wantedOf(wants: (wanted: Measure['wanted']) => boolean, sided: boolean): Missing[] {
+	return catalogue
+		.filter((placed) => placed.sided === sided && wants(placed.measure.wanted))
+		.flatMap((placed) =>
+			sidesOf(placed).map((side) => ({
+				path: pathOn(placed, side),
+				says: side === undefined ? placed.measure.name : `${placed.measure.name}, ${side}`,
+			})),
+		)
+}
 /** Paths not yet measured, without those the clinician marked as not measured. */
-export function missingMeasures(
-	visit: Visit,
-	protocol: Protocol,
-): { path: string; says: string }[] {
+export function missingMeasures(visit: Visit, protocol: Protocol): Missing[] {
 	const minor = isMinor(visit, protocol)
-	const pairs = sided.flatMap((want) => {
-		const here = perSide((side) => want.path.replace('*', side))
-		return bothSides.map((side) => ({ path: here[side], says: `${want.says}, ${side}` }))
-	})
-	return [...pairs, ...single.filter((want) => minor || !want.minorsOnly)]
+	const wants = (wanted: Measure['wanted']) =>
+		wanted === 'everyone' || (minor && wanted === 'minors')
+	return [...wantedOf(wants, true), ...played, ...wantedOf(wants, false), ...asked]
 		.filter(({ path }) => !isRecorded(visit, path) && !(path in (visit.notMeasured ?? {})))
 		.map(({ path, says }) => ({ path, says }))
 }

@@ -4,39 +4,21 @@
  */
 
 import type { Changes } from '../findings/assessment.ts'
-import { changeReasons, changeSince, changesBy, type Limit } from '../findings/change.ts'
+import { changeReasons, changesBy } from '../findings/change.ts'
 import { type Finding, findingOf } from '../findings/finding.ts'
+import { measureChange, numberIn } from '../findings/measure-change.ts'
 import type { Protocol } from '../protocol/protocol.ts'
-import { bothSides, meanOf, perSide } from '../visit/sides.ts'
-import type { SideOf, Visit } from '../visit/visit.ts'
+import type { Placed } from '../visit/measures/catalogue.ts'
+import type { NumberMeasure } from '../visit/measures/measure.ts'
+import { bothSides, perSide } from '../visit/sides.ts'
+import type { Visit } from '../visit/visit.ts'
 import { state } from '../words/statement.ts'
-import { fpiOf } from './foot-posture.ts'
 
 type Measure = 'fpi' | 'navicularDropMm' | 'heelRises'
-type Recorded = SideOf<'posture'> | undefined
-const unknown: Limit = { why: state('posture.no-limit') }
-export const postureMeasures: Record<
-	Measure,
-	{ title: string; unit: string; of(read: Recorded): number | undefined; limit: Limit }
-> = {
-	fpi: {
-		title: 'foot posture index',
-		unit: 'points',
-		of: (read) => fpiOf(read?.fpi6),
-		limit: unknown,
-	},
-	navicularDropMm: {
-		title: 'navicular drop',
-		unit: 'mm',
-		of: (read) => meanOf(read?.navicularDropMm),
-		limit: unknown,
-	},
-	heelRises: {
-		title: 'heel rises',
-		unit: 'rises',
-		of: (read) => read?.heelRises,
-		limit: { key: 'posture.riseChange' },
-	},
+export const postureMeasures: Record<Measure, Placed<NumberMeasure>> = {
+	fpi: numberIn('posture', 'fpi6'),
+	navicularDropMm: numberIn('posture', 'navicularDropMm'),
+	heelRises: numberIn('posture', 'heelRises'),
 }
 export const measureNames = ['fpi', 'navicularDropMm', 'heelRises'] as const
 
@@ -47,17 +29,9 @@ export function postureChanges(
 	protocol: Protocol,
 ): Changes<Measure> {
 	return perSide((side) =>
-		changesBy(measureNames, (name) => {
-			const { of, unit, limit } = postureMeasures[name]
-			return changeSince(
-				visit,
-				earlier,
-				(at) => of(at.posture?.[side]),
-				unit,
-				() => limit,
-				protocol,
-			)
-		}),
+		changesBy(measureNames, (name) =>
+			measureChange(postureMeasures[name], side, visit, earlier, protocol),
+		),
 	)
 }
 /** A finding for each real change in heel rises. */

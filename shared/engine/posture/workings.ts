@@ -135,7 +135,7 @@ function changeWorkings(side: Side, { changes }: Result, protocol: Protocol): Wo
 		return [
 			{
 				id: `posture.change-${name.toLowerCase()}.${side}`,
-				title: `Change of ${postureMeasures[name].title}, ${side}`,
+				title: `Change of ${postureMeasures[name].measure.name}, ${side}`,
 				lines: changeLines(change),
 				basis:
 					change.smallestReal === undefined

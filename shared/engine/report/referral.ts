@@ -3,11 +3,10 @@
  * question, enclosures, copies, consent.
  */
 import { ageYears } from '../visit/age.ts'
-import { bothSides, meanOf } from '../visit/sides.ts'
-import type { Side } from '../visit/visit.ts'
+import { bothSides } from '../visit/sides.ts'
 import { sideWords } from '../words/en.table.ts'
 import type { Speak } from '../words/speak.ts'
-import { capital, conditionInWords, dateWords, shown } from '../words/words.ts'
+import { capital, conditionInWords, dateWords } from '../words/words.ts'
 import {
 	amended,
 	frame,
@@ -24,6 +23,7 @@ import {
 } from './base.ts'
 import type { LwDocument } from './document.ts'
 import type { ReportInput } from './inputs.ts'
+import { measuredTable } from './measure-table.ts'
 import { Notes } from './notes.ts'
 
 /** Reasons and conditions named on one page; the rest stand in the record. */
@@ -88,8 +88,8 @@ const reasons: Section = ({ assessment: { screening } }, notes, t) => {
 		...(notAsked > 0 ? [small(t('referral.notAsked', { count: notAsked }))] : []),
 	]
 }
-const findings: Section = ({ visit, assessment }, _notes, t) => {
-	const rows = measureRows({ visit, assessment }, t)
+const findings: Section = ({ visit }, _notes, t) => {
+	const rows = measuredTable('doctor', visit, t)
 	return [
 		heading(t('referral.findings')),
 		rows.length > 0
@@ -103,37 +103,6 @@ const findings: Section = ({ visit, assessment }, _notes, t) => {
 			: say(t('referral.noMeasures')),
 	]
 }
-/** A row each measure that was taken on a side. */
-function measureRows(
-	{ visit, assessment }: Pick<ReportInput, 'visit' | 'assessment'>,
-	t: Speak,
-): string[][] {
-	const none = t('common.notMeasured')
-	const ankle = (side: Side) => visit.ankles?.[side]
-	const posture = (side: Side) => visit.posture?.[side]
-	const measured: [string, (side: Side) => string | undefined][] = [
-		[t('referral.length'), (side) => amount(assessment.sizing[side].lengthMm, 'mm')],
-		[t('referral.lunge'), (side) => amount(meanOf(ankle(side)?.lungeCm), 'cm')],
-		[t('referral.lungeDeg'), (side) => amount(meanOf(ankle(side)?.lungeDeg), 'degrees')],
-		[t('referral.straight'), (side) => amount(meanOf(ankle(side)?.kneeStraightDeg), 'degrees')],
-		[t('referral.bent'), (side) => amount(meanOf(ankle(side)?.kneeBentDeg), 'degrees')],
-		[t('referral.fpi'), (side) => amount(assessment.posture[side].fpi)],
-		[t('referral.drop'), (side) => amount(meanOf(posture(side)?.navicularDropMm), 'mm')],
-		[t('referral.firstRay'), (side) => posture(side)?.firstRay],
-		[
-			t('referral.mtp'),
-			(side) => amount(meanOf(posture(side)?.firstMtpDegNonWeightBearing), 'degrees'),
-		],
-		[t('referral.jack'), (side) => amount(meanOf(posture(side)?.jackTestDeg), 'degrees')],
-		[t('referral.rises'), (side) => amount(posture(side)?.heelRises)],
-	]
-	return measured
-		.map(([name, of]) => [name, ...bothSides.map((side) => of(side) ?? none)])
-		.filter((row) => row.slice(1).some((words) => words !== none))
-}
-const amount = (value: number | undefined, unit = ''): string | undefined =>
-	value === undefined ? undefined : `${shown(value)} ${unit}`.trim()
-
 const whatWasDone: Section = ({ decisions }, _notes, t) => {
 	const raise = raiseInWords(decisions.heelRaiseMm, t)
 	const done = [

@@ -1,47 +1,28 @@
 /** Changes of the foot measures since the last visit: same stance only, by examiner. */
 
 import type { Change, Changes } from '../findings/assessment.ts'
-import { changeReasons, changeSince, changesBy, type Limit, stanceOf } from '../findings/change.ts'
+import { changeReasons, changesBy, stanceOf } from '../findings/change.ts'
 import { type Finding, findingOf } from '../findings/finding.ts'
+import { measureChange, numberIn, realChangeRow } from '../findings/measure-change.ts'
+import { need } from '../plain/need.ts'
 import type { Basis } from '../protocol/basis.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
-import { bothSides, meanOf, perSide, rounded } from '../visit/sides.ts'
-import type { Side, SideOf, Visit } from '../visit/visit.ts'
+import type { footMeasures as recorded } from '../visit/measures/feet.table.ts'
+import type { NumberKeys } from '../visit/measures/measure.ts'
+import { bothSides, perSide, rounded } from '../visit/sides.ts'
+import type { Side, Visit } from '../visit/visit.ts'
 import { state } from '../words/statement.ts'
 
 type Measure = 'lengthMm' | 'widthMm' | 'girthMm'
-const measures: Record<
-	Measure,
-	{ field: keyof SideOf<'feet'>; name: string; same: ThresholdKey; other?: ThresholdKey }
-> = {
-	lengthMm: {
-		field: 'heelToToeMm',
-		name: 'length',
-		same: 'sizing.realLengthSameMm',
-		other: 'sizing.realLengthOtherMm',
-	},
-	widthMm: { field: 'ballWidthMm', name: 'width', same: 'sizing.realWidthMm' },
-	girthMm: { field: 'ballGirthMm', name: 'girth', same: 'sizing.realGirthMm' },
+const measures: Record<Measure, { field: NumberKeys<typeof recorded>; name: string }> = {
+	lengthMm: { field: 'heelToToeMm', name: 'length' },
+	widthMm: { field: 'ballWidthMm', name: 'width' },
+	girthMm: { field: 'ballGirthMm', name: 'girth' },
 }
 export const footMeasures = ['lengthMm', 'widthMm', 'girthMm'] as const
 
-/** What a change of a measure is judged by, or why it cannot be. */
-function limitOf(
-	measure: Measure,
-	visit: Visit,
-	then: Visit,
-	examiners: Change['examiners'],
-): Limit {
-	const { same, other } = measures[measure]
-	if (stanceOf(visit) !== stanceOf(then))
-		return { why: state('sizing.unlike-stance', { now: stanceOf(visit) }) }
-	if (examiners === 'same') return { key: same }
-	return other ? { key: other } : { why: state('sizing.no-limit', { examiners }) }
-}
-/**
- * Length needs 4 mm (same examiner) or 5 mm; width and girth are compared only for the same
- * examiner.
- */
+const recordedAs = (measure: Measure) => numberIn('feet', measures[measure].field)
+/** Of the same stance; width and girth only where the examiner was the same. */
 export function footChanges(
 	visit: Visit,
 	earlier: readonly Visit[],
@@ -49,22 +30,16 @@ export function footChanges(
 ): Changes<Measure> {
 	return perSide((side) =>
 		changesBy(footMeasures, (measure) =>
-			changeSince(
-				visit,
-				earlier,
-				(at) => meanOf(at.feet?.[side]?.[measures[measure].field]),
-				'mm',
-				(then, examiners) => limitOf(measure, visit, then, examiners),
-				protocol,
-			),
+			measureChange(recordedAs(measure), side, visit, earlier, protocol),
 		),
 	)
 }
-/** The threshold that a change was judged by. */
-export const limitKey = (measure: Measure, change: Change): ThresholdKey =>
-	change.examiners === 'same'
-		? measures[measure].same
-		: (measures[measure].other ?? measures[measure].same)
+/** The threshold that a change is judged by; that of the same examiner where none is known. */
+export function limitKey(measure: Measure, { examiners }: Change): ThresholdKey {
+	const { measure: definition } = recordedAs(measure)
+	const key = realChangeRow(definition, examiners) ?? realChangeRow(definition, 'same')
+	return need(key, 'the smallest real change')
+}
 
 function realChangeFinding(
 	side: Side,

@@ -3,8 +3,10 @@ import { seatedShorterMm } from '../findings/change.ts'
 import { type Finding, findingOf, reading } from '../findings/finding.ts'
 import type { Basis } from '../protocol/basis.ts'
 import type { Protocol } from '../protocol/protocol.ts'
+import type { footMeasures } from '../visit/measures/feet.table.ts'
+import type { NumberKeys } from '../visit/measures/measure.ts'
 import { rounded } from '../visit/sides.ts'
-import type { Side, SideOf, Visit } from '../visit/visit.ts'
+import type { Side, Visit } from '../visit/visit.ts'
 import { state } from '../words/statement.ts'
 
 const sameStance: Basis = {
@@ -26,7 +28,11 @@ const repeated = [
 ] as const
 
 /** The readings of a foot measure, mm, in the order taken; none where it was not measured. */
-export function readingsOf(visit: Visit, side: Side, field: keyof SideOf<'feet'>): number[] {
+export function readingsOf(
+	visit: Visit,
+	side: Side,
+	field: NumberKeys<typeof footMeasures>,
+): number[] {
 	const read = visit.feet?.[side]?.[field]
 	return read === undefined ? [] : [read].flat()
 }

@@ -3,11 +3,19 @@ import type { z } from 'zod'
 import { type PrivateTopic, privateTopics } from './private-topics.ts'
 
 interface Loose {
-	def: { type: string; innerType?: Loose; element?: Loose; options?: Loose[]; format?: string }
+	def: {
+		type: string
+		innerType?: Loose
+		element?: Loose
+		options?: Loose[]
+		format?: string
+		checks?: readonly { _zod: { def: object } }[]
+	}
 	shape?: Record<string, Loose>
 	options?: unknown[]
 	minValue?: number | null
 	maxValue?: number | null
+	maxLength?: number | null
 	meta?: () => Record<string, unknown> | undefined
 }
 export interface FieldMeta {
@@ -21,6 +29,12 @@ export interface FieldMeta {
 	max?: number
 	options: string[]
 	many: boolean
+	/** Characters of a text at most. */
+	maxLength?: number
+	/** How many items it always has, added up; 0 where it is no such list. */
+	items: number
+	/** Words for the clinician alone, on as many lines as needed. */
+	note: boolean
 	/** What is private about it; left out where nothing is. */
 	private?: PrivateTopic
 }
@@ -39,6 +53,12 @@ function at(schema: Loose, path: string): Loose {
 /** The schema at a dotted path, for checking a value. */
 export const schemaAt = (schema: z.ZodType, path: string): z.ZodType =>
 	at(schema as unknown as Loose, path) as unknown as z.ZodType
+/** How many entries a list must have; 0 where that is not fixed. */
+function fixedLength({ def }: Loose): number {
+	for (const { _zod } of def.checks ?? [])
+		if ('length' in _zod.def && typeof _zod.def.length === 'number') return _zod.def.length
+	return 0
+}
 /** What a field's meta says is private about it. */
 export function privateIn(meta: Record<string, unknown> | undefined): { private?: PrivateTopic } {
 	const topic = privateTopics.find((known) => known === meta?.private)
@@ -49,6 +69,7 @@ export function fieldMeta(schema: z.ZodType, path: string): FieldMeta {
 	let here = at(schema as unknown as Loose, path)
 	let meta: Record<string, unknown> = {}
 	let many = false
+	let items = 0
 	for (;;) {
 		meta = { ...here.meta?.(), ...meta }
 		if (here.def.innerType) here = here.def.innerType
@@ -56,6 +77,7 @@ export function fieldMeta(schema: z.ZodType, path: string): FieldMeta {
 			here = here.def.options[0]
 			many = true
 		} else if (here.def.type === 'array' && here.def.element) {
+			items = fixedLength(here)
 			here = here.def.element
 			many = true
 		} else break
@@ -71,6 +93,8 @@ export function fieldMeta(schema: z.ZodType, path: string): FieldMeta {
 	return {
 		kind,
 		many,
+		items,
+		note: meta.note === true,
 		...privateIn(meta),
 		title: text('title') || path,
 		unit: text('unit'),
@@ -79,6 +103,7 @@ export function fieldMeta(schema: z.ZodType, path: string): FieldMeta {
 		digits: number(meta.digits) ?? 0,
 		min: number(here.minValue),
 		max: number(here.maxValue),
+		maxLength: number(here.maxLength),
 		options: kind === 'choice' ? (here.options as string[]) : [],
 	}
 }

@@ -16,23 +16,18 @@ type NumberFieldMeta = {
 	/** Digits after the point when shown. */
 	digits: number
 }
+type Span = readonly [least: number, most: number]
 const numberMeta = (
 	title: string,
 	unit: string,
-	[softMin, softMax]: [number, number],
+	[softMin, softMax]: Span,
 	digits: number,
 ): NumberFieldMeta => ({ title, unit, softMin, softMax, digits })
 
 /**
  * A number with hard limits [min, max], soft limits, unit and label, all read back from its meta.
  */
-export function measure(
-	title: string,
-	unit: string,
-	hard: [number, number],
-	soft: [number, number] = hard,
-	digits = 0,
-) {
+export function measure(title: string, unit: string, hard: Span, soft: Span = hard, digits = 0) {
 	return z
 		.number()
 		.min(hard[0])
@@ -41,12 +36,7 @@ export function measure(
 }
 
 /** A count or score: a whole number inside [min, max]. */
-export function count(
-	title: string,
-	unit: string,
-	hard: [number, number],
-	soft: [number, number] = hard,
-) {
+export function count(title: string, unit: string, hard: Span, soft: Span = hard) {
 	return z
 		.int()
 		.min(hard[0])
@@ -63,6 +53,9 @@ export function repeats<Reading extends z.ZodType<number>>(reading: Reading) {
 export const isoDate = (title: string) => z.iso.date().meta({ title })
 /** A text of at least one character once the blanks around it are gone. */
 export const text = (title: string, max = 200) => z.string().trim().min(1).max(max).meta({ title })
+/** Words of the clinician's own, for the clinician alone: no document carries them. */
+export const note = (title: string, max: number) =>
+	z.string().trim().min(1).max(max).meta({ title, note: true })
 /** A question that may be left unasked; `private` where its answer is nobody else's business. */
 export const yesNo = (title: string, more: { private?: PrivateTopic } = {}) =>
 	z

@@ -1,7 +1,7 @@
 /** Visit file, version 1: the only definition of what a clinician records at a visit. */
 import { z } from 'zod'
 import { boundedRecord } from '../plain/bounded.ts'
-import { isoDate, text } from './fields.ts'
+import { isoDate, note } from './fields.ts'
 import { anklesSchema } from './recorded/ankles.ts'
 import { bodySchema } from './recorded/body.ts'
 import { conditionSchema } from './recorded/conditions.ts'
@@ -47,10 +47,8 @@ export const visitSchema = z.strictObject({
 	season: seasonSchema.optional(),
 	/** Fields the clinician chose not to measure, by path, with the reason. */
 	notMeasured: boundedRecord(200, z.string().max(1000), 500).optional(),
-	notes: text('Clinical notes', 10000).optional(),
+	/** Of the visit as a whole. */
+	notes: note('Clinical notes', 10000).optional(),
 })
 export type Visit = z.infer<typeof visitSchema>
 export type Side = 'left' | 'right'
-export type SideOf<K extends 'feet' | 'ankles' | 'posture'> = NonNullable<
-	NonNullable<Visit[K]>['left']
->

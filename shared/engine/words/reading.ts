@@ -1,14 +1,16 @@
 /** A number or fact that a finding rests on, in words. */
 import { isDay } from '../plain/days.ts'
 import type { Because } from '../protocol/basis.ts'
+import { nameOfField } from '../visit/field-names.ts'
 import { termWords } from '../visit/terms.ts'
 import { amount, day, moment, number } from './en/format.ts'
 import { elementName } from './en/insert-names.ts'
 import { readings } from './en/readings.ts'
 
 const isTerm = (text: string): boolean => /^[a-z0-9]+(-[a-z0-9]+)*$/.test(text)
-/** What a reading is called: its own name, or that of the measure or condition. */
-const nameOf = (measure: string): string => readings[measure] ?? termWords(measure)
+/** What a reading is called: its own name, that of the field of the visit, or the condition's. */
+const nameOf = (measure: string): string =>
+	readings[measure] ?? nameOfField(measure) ?? termWords(measure)
 /** Terms that have names of their own among the values of one measure. */
 const named: Readonly<Record<string, (term: string) => string>> = { element: elementName }
 function valueWords({ measure, value, unit }: Because): string {

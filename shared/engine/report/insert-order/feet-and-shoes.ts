@@ -1,14 +1,11 @@
 /** How the feet were taken, their measures, and the shoes that the insert goes into. */
-import { bothSides, meanOf } from '../../visit/sides.ts'
 import { termWords } from '../../visit/terms.ts'
-import type { Side } from '../../visit/visit.ts'
 import type { Speak } from '../../words/speak.ts'
 import { shown } from '../../words/words.ts'
 import { heading } from '../base.ts'
 import type { Block } from '../document.ts'
 import type { ReportInput } from '../inputs.ts'
-
-type MeanMeasure = 'heelToToeMm' | 'heelToBallMm' | 'ballWidthMm' | 'instepHeightMm'
+import { measureTable } from '../measure-table.ts'
 
 /** By hand or by a file: how the feet were taken, and the digest of what is sent along. */
 export function capture({ visit, order = {} }: ReportInput, t: Speak): Block[] {
@@ -30,12 +27,6 @@ export function capture({ visit, order = {} }: ReportInput, t: Speak): Block[] {
 }
 /** The measures of both feet in mm; a measure not taken says so. */
 export function feet({ visit }: ReportInput, t: Speak): Block[] {
-	const cell = (side: Side, measure: MeanMeasure) =>
-		lengthWords(meanOf(visit.feet?.[side]?.[measure]), t)
-	const row = (name: string, measure: MeanMeasure) => [
-		name,
-		...bothSides.map((side) => cell(side, measure)),
-	]
 	return [
 		heading(t('order.feet')),
 		{
@@ -43,12 +34,7 @@ export function feet({ visit }: ReportInput, t: Speak): Block[] {
 			caption: t('order.feet'),
 			head: [t('order.item'), t('common.left'), t('common.right')],
 			widths: ['*', 110, 110],
-			rows: [
-				row(t('order.foot'), 'heelToToeMm'),
-				row(t('order.ballLength'), 'heelToBallMm'),
-				row(t('order.footWidth'), 'ballWidthMm'),
-				row(t('order.instep'), 'instepHeightMm'),
-			],
+			rows: measureTable('laboratory', visit, t),
 		},
 	]
 }

@@ -1,6 +1,6 @@
 /** What was found: feet, ankles, what hurts, and the measures. */
 import type { AnkleResult, SizingResult } from '../../findings/assessment.ts'
-import { bothSides, meanOf } from '../../visit/sides.ts'
+import { bothSides } from '../../visit/sides.ts'
 import type { Visit } from '../../visit/visit.ts'
 import { ankleLimits, sideWords } from '../../words/en.table.ts'
 import type { Speak } from '../../words/speak.ts'
@@ -9,6 +9,7 @@ import { heading, type Section, say } from '../base.ts'
 import { courseBlocks } from '../charts-section.ts'
 import type { Block } from '../document.ts'
 import { feetFigure } from '../feet-figure.ts'
+import { measuredTable } from '../measure-table.ts'
 
 /** Feet, ankles and conditions in sentences, the feet as a picture, the ankles as a chart. */
 export const found: Section = (input, notes, t) => {
@@ -67,25 +68,8 @@ function feetBlocks(sizing: SizingResult, colour: string, t: Speak): Block[] {
 }
 
 /** The measures taken, a row each; a measure of neither side has no row. */
-export const measures: Section = ({ visit, assessment }, _notes, t) => {
-	const none = t('common.notMeasured')
-	const cell = (value: number | undefined, unit: string) =>
-		value === undefined ? none : `${shown(value)} ${unit}`
-	const feet = assessment.sizing
-	const rows = [
-		[t('player.heelToToe'), ...bothSides.map((side) => cell(feet[side].lengthMm, 'mm'))],
-		[t('player.heelToBall'), ...bothSides.map((side) => cell(feet[side].ballLengthMm, 'mm'))],
-		[t('player.width'), ...bothSides.map((side) => cell(feet[side].widthMm, 'mm'))],
-		[t('player.girth'), ...bothSides.map((side) => cell(feet[side].girthMm, 'mm'))],
-		[
-			t('player.lunge'),
-			...bothSides.map((side) => cell(meanOf(visit.ankles?.[side]?.lungeCm), 'cm')),
-		],
-		[
-			t('player.lungeAngle'),
-			...bothSides.map((side) => cell(meanOf(visit.ankles?.[side]?.lungeDeg), 'degrees')),
-		],
-	].filter((row) => row.slice(1).some((words) => words !== none))
+export const measures: Section = ({ visit }, _notes, t) => {
+	const rows = measuredTable('player', visit, t)
 	if (rows.length === 0) return []
 	return [
 		{

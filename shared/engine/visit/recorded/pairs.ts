@@ -1,6 +1,6 @@
 /** A pair that the player owns. */
 import { z } from 'zod'
-import { choice, isoDate, measure, text, yesNo } from '../fields.ts'
+import { choice, isoDate, measure, note, text, yesNo } from '../fields.ts'
 import { damages, sizeSystems, soles } from '../terms.ts'
 
 export const pairSchema = z.strictObject({
@@ -44,6 +44,6 @@ export const pairSchema = z.strictObject({
 		.array(z.strictObject({ from: isoDate('From'), to: isoDate('To') }))
 		.max(20)
 		.optional(),
-	note: text('Note', 500).optional(),
+	note: note('Note', 500).optional(),
 })
 export type Pair = z.infer<typeof pairSchema>

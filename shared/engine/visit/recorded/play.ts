@@ -1,6 +1,8 @@
 /** What the player plays, on what, and how much. */
 import { z } from 'zod'
 import { choice, isoDate, measure, text } from '../fields.ts'
+import { playMeasures } from '../measures/play.table.ts'
+import { shapeOf } from '../measures/shape.ts'
 import { codes, surfaces } from '../terms.ts'
 
 export const playSchema = z.strictObject({
@@ -9,17 +11,7 @@ export const playSchema = z.strictObject({
 	standard: text('Standard', 60).optional(),
 	kickingFoot: choice('Kicking foot', ['left', 'right', 'both']).optional(),
 	surfaces: z.array(choice('Surface', surfaces)).max(8).optional(),
-	matchesPerWeek: measure('Matches a week', 'count', [0, 14], [0, 4], 1).optional(),
-	trainingsPerWeek: measure('Trainings a week', 'count', [0, 21], [0, 10], 1).optional(),
-	organisedHoursPerWeek: measure('Organised sport', 'h/week', [0, 60], [0, 25], 1).optional(),
-	freePlayHoursPerWeek: measure('Free play', 'h/week', [0, 80], [0, 40], 1).optional(),
-	monthsPerYearInOneSport: measure(
-		'Months a year in this one sport',
-		'months',
-		[0, 12],
-		[0, 12],
-	).optional(),
-	daysOffPerWeek: measure('Days a week without sport', 'days', [0, 7], [0, 7]).optional(),
+	...shapeOf(playMeasures),
 	/** Session load a day (effort 0 to 10 times minutes), seven days a week from the date on. */
 	weeks: z
 		.array(

@@ -1,4 +1,6 @@
 /** What the charts say beside what they draw. */
+import { nameOfField } from '../../visit/field-names.ts'
+import { numberMeasures } from '../../visit/measures/catalogue.ts'
 import type { Side } from '../../visit/visit.ts'
 import { sentence } from '../sentence.ts'
 import { amount, capital, day, listed, number } from './format.ts'
@@ -13,11 +15,24 @@ interface GrowthPoint {
 	percentile: number
 }
 type Sex = 'male' | 'female'
-const courseTitles = {
-	foot: 'Foot length over time',
-	lungeCm: 'Knee to wall over time',
-	lungeDeg: 'Lunge angle over time',
-} as const
+/** The title of a course: of the feet, or of a measure by its key. */
+const courseTitle = (of: string): string =>
+	`${of === 'foot' ? 'Foot length' : capital(nameOfField(of) ?? of)} over time`
+const courseForPlayer: Readonly<Record<string, string>> = {
+	foot: 'How your feet have grown.',
+	lungeCm: 'How far your ankles have bent.',
+	lungeDeg: 'How far your ankles have bent.',
+}
+/** What lies beyond the cut-off of a measure. */
+function beyond(of: string): string {
+	const found = numberMeasures.find(({ key }) => key === of)
+	const trend = found?.measure.trend ?? 'none'
+	return trend === 'none' || trend.cutOff === 'none' ? '' : `; ${trend.cutOff.means}`
+}
+const beyondForPlayer: Readonly<Record<string, string>> = {
+	lungeCm: ' Below it an ankle counts as stiff.',
+	lungeDeg: ' Below it an ankle counts as stiff.',
+}
 /** '241 mm on 15 July 2026, 246.5 mm on 20 January 2027'; 'not measured' where there is none. */
 const readingList = (readings: readonly Reading[], unit: string): string =>
 	readings.length === 0
@@ -39,10 +54,13 @@ const curvesOf = (what: string, sex: Sex): string =>
 	`${what} for age on the CDC 2000 centile curves for ${sex === 'male' ? 'boys' : 'girls'}`
 
 export const chartSentences = {
-	'chart.course': sentence<{ of: keyof typeof courseTitles; seated: boolean }>({
-		clinician: ({ of, seated }) => `${courseTitles[of]}${seated ? ', measured seated' : ''}.`,
-		player: ({ of }) =>
-			of === 'foot' ? 'How your feet have grown.' : 'How far your ankles have bent.',
+	'chart.course': sentence<{ of: string; seated: boolean }>({
+		clinician: ({ of, seated }) => `${courseTitle(of)}${seated ? ', measured seated' : ''}.`,
+		player: ({ of }) => courseForPlayer[of] ?? 'How your measures have changed.',
+	}),
+	'chart.line': sentence<{ of: string; readings: readonly Reading[]; unit: string }>({
+		clinician: ({ of, readings, unit }) =>
+			`${capital(nameOfField(of) ?? of)}: ${readingList(readings, unit)}.`,
 	}),
 	'chart.side': sentence<{
 		side: Side
@@ -85,11 +103,10 @@ export const chartSentences = {
 				? `There is too little room for your toes in ${pair}.`
 				: `The room in ${pair} ends when your foot measures ${amount(lengthMm, 'mm')}.`,
 	}),
-	'chart.cut-off': sentence<{ cutOff: number; unit: string }>({
-		clinician: ({ cutOff, unit }) =>
-			`Cut-off in use ${amount(cutOff, unit)}; below it the ankle counts as restricted.`,
-		player: ({ cutOff, unit }) =>
-			`The line stands at ${amount(cutOff, unit)}. Below it an ankle counts as stiff.`,
+	'chart.cut-off': sentence<{ of: string; cutOff: number; unit: string }>({
+		clinician: ({ of, cutOff, unit }) => `Cut-off in use ${amount(cutOff, unit)}${beyond(of)}.`,
+		player: ({ of, cutOff, unit }) =>
+			`The line stands at ${amount(cutOff, unit)}.${beyondForPlayer[of] ?? ''}`,
 	}),
 	'chart.measuring-error': sentence<{ widths: readonly number[]; unit: string }>({
 		clinician: ({ widths, unit }) =>

@@ -1,24 +1,19 @@
-/**
- * Charts of what the engine draws no chart of: worst pain and organised load over the visits. Pure.
- */
-import type { Chart, Point, Series } from '../../../shared/engine/charts/chart.ts'
-import { dayInWords, dayNumber } from '../../../shared/engine/plain/days.ts'
-import type { Basis } from '../../../shared/engine/protocol/basis.ts'
-import { termWords } from '../../../shared/engine/visit/terms.ts'
-import type { Visit } from '../../../shared/engine/visit/visit.ts'
+/** Courses that no rule judges: worst pain of each condition, and the hours of sport a week. */
+import { dayInWords, dayNumber } from '../plain/days.ts'
+import { numberMeasures } from '../visit/measures/catalogue.ts'
+import { measured } from '../visit/measures/value.ts'
+import { termWords } from '../visit/terms.ts'
+import type { Visit } from '../visit/visit.ts'
+import type { Chart, Point, Series } from './chart.ts'
+import { asRecorded, leastSpanOf, type Reading } from './course.ts'
 
-const basis: Basis = {
-	rule: 'as recorded at the visits',
-	source: 'the visits themselves, no rule applied',
-	strength: 'practice',
-}
 interface Course {
 	id: string
 	title: string
 	yTitle: string
 	unit: string
 	leastSpan: number
-	lines: readonly { name: string; values: readonly { date: string; value: number }[] }[]
+	lines: readonly { name: string; values: readonly Reading[] }[]
 }
 function chartOf({ id, title, yTitle, unit, leastSpan, lines }: Course): Chart | undefined {
 	const dates = [...new Set(lines.flatMap((line) => line.values.map((value) => value.date)))].sort()
@@ -58,7 +53,7 @@ function chartOf({ id, title, yTitle, unit, leastSpan, lines }: Course): Chart |
 				}),
 			]),
 		},
-		basis: [basis],
+		basis: [asRecorded],
 	}
 }
 /** @param visits in order of time; @returns undefined before there are two visits with a value */
@@ -88,24 +83,26 @@ export function painChart(visits: readonly Visit[]): Chart | undefined {
 		})),
 	})
 }
-export function loadChart(visits: readonly Visit[]): Chart | undefined {
-	const line = (name: string, of: (visit: Visit) => number | undefined) => ({
-		name,
-		values: visits.flatMap((visit) => {
-			const value = of(visit)
-			return value === undefined ? [] : [{ date: visit.visitDate, value }]
-		}),
-	})
-	const lines = [
-		line('organised sport', (visit) => visit.play?.organisedHoursPerWeek),
-		line('free play', (visit) => visit.play?.freePlayHoursPerWeek),
-	].filter(({ values }) => values.length > 0)
+/** The measures that are hours of sport, a line each. @param visits in order of time */
+export function hoursChart(visits: readonly Visit[]): Chart | undefined {
+	const shown = numberMeasures.filter(
+		({ measure: { trend } }) => trend !== 'none' && trend.picture === 'hours-of-sport',
+	)
+	const lines = shown
+		.map((placed) => ({
+			name: placed.measure.name,
+			values: visits.flatMap((visit) => {
+				const value = measured(visit, placed)
+				return value === undefined ? [] : [{ date: visit.visitDate, value }]
+			}),
+		}))
+		.filter(({ values }) => values.length > 0)
 	return chartOf({
 		id: 'trends.load',
 		title: 'Hours of sport a week',
 		yTitle: 'Hours',
 		unit: 'h/week',
-		leastSpan: 10,
+		leastSpan: Math.max(...shown.map(({ measure }) => leastSpanOf(measure))),
 		lines,
 	})
 }

@@ -1,0 +1,57 @@
+/** The measures that a reader's table has: which ones, and by what name, their definitions say. */
+import { catalogue, isNumber, type Placed, type sections } from '../visit/measures/catalogue.ts'
+import type { None } from '../visit/measures/measure.ts'
+import { asNumber, pathOn, recordedAt } from '../visit/measures/value.ts'
+import { bothSides } from '../visit/sides.ts'
+import { termWords } from '../visit/terms.ts'
+import type { Side, Visit } from '../visit/visit.ts'
+import type { Speak } from '../words/speak.ts'
+import { shown } from '../words/words.ts'
+
+type Reader = 'player' | 'doctor' | 'laboratory'
+type Tables = (typeof sections)[keyof typeof sections]['measures']
+type Each<Table> = Table extends unknown ? Table[keyof Table] : never
+type LineOf<Measure> = Measure extends { report: infer Lines }
+	? Lines extends Readonly<Record<Reader, infer Line>>
+		? Line
+		: never
+	: never
+type Text<Key extends Parameters<Speak>[0]> = Key
+/** A definition that names a text which does not exist is refused here by the compiler. */
+type LineText = Text<Exclude<LineOf<Each<Tables>>, None | 'label'>>
+
+const unitWords: Readonly<Record<string, string>> = {
+	deg: 'degrees',
+	points: '',
+	rises: '',
+	count: '',
+}
+
+/** What one side has, in words; undefined where it was not taken. */
+function taken(visit: Visit, placed: Placed, side: Side): string | undefined {
+	const recorded = recordedAt(visit, pathOn(placed, side))
+	if (recorded === undefined) return undefined
+	const { measure } = placed
+	if (!isNumber(measure)) return termWords(String(recorded))
+	const value = asNumber(measure, recorded)
+	const unit = unitWords[measure.unit] ?? measure.unit
+	return value === undefined ? undefined : `${shown(value)} ${unit}`.trim()
+}
+/** A row each measure of a side that the reader is shown: its name, left, right. */
+export const measureTable = (reader: Reader, visit: Visit, t: Speak): string[][] =>
+	catalogue.flatMap((placed) => {
+		const { report, label } = placed.measure
+		const line = report === 'none' ? 'none' : report[reader]
+		if (line === 'none' || !placed.sided) return []
+		return [
+			[
+				line === 'label' ? label : t(line as LineText),
+				...bothSides.map((side) => taken(visit, placed, side) ?? t('common.notMeasured')),
+			],
+		]
+	})
+/** The rows of what was taken on a side at least. */
+export const measuredTable = (reader: Reader, visit: Visit, t: Speak): string[][] =>
+	measureTable(reader, visit, t).filter(([, ...cells]) =>
+		cells.some((words) => words !== t('common.notMeasured')),
+	)
