@@ -10,7 +10,7 @@ import {
 	type ForEachKind,
 	type LwDocument,
 } from '../../shared/engine/report/document.ts'
-import { sentences } from '../../shared/engine/words/en.table.ts'
+import { sentences } from '../../shared/engine/words/en/documents.table.ts'
 import { fontFiles } from './fonts.ts'
 import { UnprintableText } from './unprintable.ts'
 

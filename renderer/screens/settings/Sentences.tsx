@@ -1,7 +1,7 @@
 /** The clinic's own wording of single sentences, in place of the shipped one. */
 import { Box, Button, Collapse, Paper, Stack, TextField } from '@mui/material'
 import { useState } from 'react'
-import { sentences } from '../../../shared/engine/words/en.table.ts'
+import { sentences } from '../../../shared/engine/words/en/documents.table.ts'
 import { textProblems } from '../../../shared/engine/words/speak.ts'
 import { Field } from '../../parts/form.tsx'
 

@@ -1,6 +1,7 @@
 /** The numbered notes at the end of a document: where each rule comes from. */
 import type { Basis } from '../protocol/basis.ts'
-import { strengthWords } from '../words/en.table.ts'
+import { strengthWords } from '../words/en/terms.table.ts'
+import { limitInWords } from '../words/reading.ts'
 import type { Speak } from '../words/speak.ts'
 import { capital, ruleInWords } from '../words/words.ts'
 
@@ -23,17 +24,17 @@ export class Notes {
 			oneFullStop(`${[...rules].join('; ')}. ${capital(source)}`),
 		)
 	}
-	private sourceWords({ source, strength }: Basis): string {
-		// a source that calls itself common practice has said how strong it is
-		if (strength === 'practice' && /common practice/.test(source)) return oneFullStop(`${source}.`)
+	private sourceWords({ source, strength, unsourced }: Basis): string {
+		// what has no source has said how strong it is
+		if (unsourced) return oneFullStop(`${source}.`)
 		const howStrong = this.t('page.strength', { strength: strengthWords[strength] })
 		return oneFullStop(`${source}. ${howStrong}`)
 	}
-	private ruleWords({ rule, threshold }: Basis): string {
-		// 'ankle.flagCm = 2 cm' is the program's own name; the reader is given the limit itself
-		const limit = threshold?.split(' = ')[1]
+	private ruleWords(basis: Basis): string {
+		// the key of the row is the program's own name; the reader is given the limit itself
+		const limit = limitInWords(basis)
 		const withLimit = limit ? ` (${this.t('page.limit', { limit })})` : ''
-		return `${ruleInWords(rule)}${withLimit}`
+		return `${ruleInWords(basis.rule)}${withLimit}`
 	}
 }
 const oneFullStop = (text: string): string => text.replaceAll('..', '.')

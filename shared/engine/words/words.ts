@@ -1,7 +1,7 @@
 /** Plain words for what the engine names in trade terms. */
 import { dayInWords, shortDayInWords } from '../plain/days.ts'
 import { type Feature, termWords } from '../visit/terms.ts'
-import * as en from './en.table.ts'
+import * as en from './en/terms.table.ts'
 
 export const actionWords = en.actionWords
 export const defaultWarningSigns = en.defaultWarningSigns

@@ -1,6 +1,6 @@
 /** A document as it is kept: its logo by digest, the words of its furniture with it. */
 import { digestOf } from '../../plain/canonical.ts'
-import { sentences } from '../../words/en.table.ts'
+import { sentences } from '../../words/en/documents.table.ts'
 import type { LwDocument } from '../document.ts'
 import { documentVersion, type KeptDocument, type Logo } from './form.ts'
 

@@ -1,31 +1,49 @@
 /** What to do first: the warning over everything, and at most three actions. */
-import type { Assessment } from '../../findings/assessment.ts'
+import type { Action, Assessment } from '../../findings/assessment.ts'
+import { plainActionWords } from '../../words/en/terms.table.ts'
 import type { Speak } from '../../words/speak.ts'
-import { actionWords, capital, dateWords, shown } from '../../words/words.ts'
+import { capital, dateWords, shown } from '../../words/words.ts'
 import { heading, type Section, say, small } from '../base.ts'
-import type { BlockOf } from '../document.ts'
+import type { Block, BlockOf } from '../document.ts'
 import type { ReportInput } from '../inputs.ts'
+import type { Notes } from '../notes.ts'
+import { type Reader, readerOf, toldBy } from '../reader.ts'
 
 const mostActions = 3
 type ActionItem = BlockOf<'actions'>['items'][number]
 
-/** Where screening asks for more than a letter, that comes before all else. */
-export const alert: Section = ({ assessment: { screening }, decisions }, notes, t) => {
-	if (screening.action === 'proceed' || screening.action === 'letter') return []
-	const reasons = screening.items
-		.filter(({ state, action }) => state === 'yes' && action !== 'proceed' && action !== 'letter')
-		.map((item) => `${item.says} ${notes.mark(item.basis)}`)
-	const done = decisions.referralDone
-		? t('player.doneSoFar', { done: decisions.referralDone })
+/** Whether screening asks for more than a letter: that comes before all else. */
+export const isUrgent = (action: Action): boolean => action !== 'proceed' && action !== 'letter'
+/**
+ * Where screening asks for more than a letter: what to do, why, in the words of the reader, and
+ * what was done. Without words for a reason it still stands. @param notes where sources are numbered
+ */
+export function alertFor(reader: Reader, input: ReportInput, t: Speak, notes?: Notes): Block[] {
+	const { action, items } = input.assessment.screening
+	if (!isUrgent(action)) return []
+	const reasons = items
+		.filter((item) => item.state === 'yes' && isUrgent(item.action))
+		.flatMap((item) => {
+			const says = toldBy(reader, item)
+			return says === undefined ? [] : [notes ? `${says} ${notes.mark(item.basis)}` : says]
+		})
+	const done = input.decisions.referralDone
+		? t('player.doneSoFar', { done: input.decisions.referralDone })
 		: t('player.waits')
 	return [
 		{
 			kind: 'alert',
-			title: t('player.first', { action: actionWords[screening.action] }),
-			text: `${reasons.join(' ')} ${done}`.trim(),
+			title: t('player.first', { action: plainActionWords[action] }),
+			text: [
+				t('player.stopSport'),
+				...(reasons.length > 0 ? reasons : [t('player.signFound')]),
+				done,
+			].join(' '),
 		},
 	]
 }
+export const alert: Section = (input, notes, t) =>
+	alertFor(readerOf('player', input), input, t, notes)
 /** At most three actions: the clinician's own, or what the measures propose. */
 export function actionsOf(
 	{ assessment, decisions }: ReportInput,
@@ -43,21 +61,26 @@ function referralAction({ screening: { action } }: Assessment, t: Speak): Action
 	if (action === 'proceed') return []
 	return [
 		{
-			what: capital(actionWords[action]),
+			what: capital(plainActionWords[action]),
 			when: action === 'letter' ? t('player.whenFourWeeks') : t('player.whenNow'),
 			who: t('player.whoClinician'),
 		},
 	]
 }
-function sizeAction({ sizing: { insideLengthMm } }: Assessment, t: Speak): ActionItem[] {
-	if (!insideLengthMm) return []
+/** Boots wait while a sign has to be looked at first. */
+function sizeAction(
+	{ sizing: { insideLengthMm }, screening, footwear }: Assessment,
+	t: Speak,
+): ActionItem[] {
+	if (!insideLengthMm || isUrgent(screening.action)) return []
+	const toReplace = footwear.current.some((pair) => pair.verdict === 'replace')
 	return [
 		{
 			what: t('player.chooseInside', {
 				min: shown(insideLengthMm.min),
 				max: shown(insideLengthMm.max),
 			}),
-			when: t('player.whenPurchase'),
+			when: toReplace ? t('player.whenNow') : t('player.whenPurchase'),
 			who: t('player.whoYou'),
 		},
 	]

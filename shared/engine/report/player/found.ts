@@ -2,7 +2,7 @@
 import type { AnkleResult, SizingResult } from '../../findings/assessment.ts'
 import { bothSides, meanOf } from '../../visit/sides.ts'
 import type { Visit } from '../../visit/visit.ts'
-import { ankleLimits, sideWords } from '../../words/en.table.ts'
+import { ankleLimits, sideWords, statusWords } from '../../words/en/terms.table.ts'
 import type { Speak } from '../../words/speak.ts'
 import { capital, conditionInWords, shown } from '../../words/words.ts'
 import { heading, type Section, say } from '../base.ts'
@@ -22,7 +22,7 @@ export const found: Section = (input, notes, t) => {
 		heading(t('player.found')),
 		items.length > 0 ? { kind: 'list', items } : say(t('player.nothingMeasured')),
 		...feetBlocks(assessment.sizing, clinic.colour, t),
-		...courseBlocks('ankle', input, notes),
+		...courseBlocks('ankle', input, notes, t),
 	]
 }
 function lengthLines(sizing: SizingResult, t: Speak): string[] {
@@ -54,7 +54,7 @@ function conditionLine(
 	{ condition, side, status }: NonNullable<Visit['conditions']>[number],
 	t: Speak,
 ): string {
-	const words = { condition: capital(conditionInWords(condition)), status }
+	const words = { condition: capital(conditionInWords(condition)), status: statusWords[status] }
 	if (side === 'none') return t('player.conditionNoSide', words)
 	const where = {
 		both: sideWords.both,

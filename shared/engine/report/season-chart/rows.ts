@@ -1,6 +1,6 @@
 /** The rows of the wall: a week each, or several where its sessions need more room. */
 import { dayNumber } from '../../plain/days.ts'
-import { weekdays } from '../../words/en.table.ts'
+import { weekdays } from '../../words/en/terms.table.ts'
 import type { Speak } from '../../words/speak.ts'
 import { dayWords } from '../../words/words.ts'
 import type { ChartCell } from '../document.ts'

@@ -1,0 +1,40 @@
+/** Who reads a document: only what there are words for that reader, and what that reader was told. */
+import { type ReleasableTopic, toldTo } from '../words/privacy.ts'
+import type { Audience } from '../words/sentence.ts'
+import { isOpenTo, type Stated, spokenTo } from '../words/statement.ts'
+import { type StandingLine, standingLines } from './decided.ts'
+import type { ReportInput } from './inputs.ts'
+
+export interface Reader {
+	audience: Audience
+	/** Private topics that this reader may be told of. */
+	told: readonly ReleasableTopic[]
+}
+/** Growth is judged for minors only. */
+const isMinor = ({ assessment }: Pick<ReportInput, 'assessment'>): boolean =>
+	assessment.growth !== undefined
+
+/** The reader of a document about one visit. */
+export const readerOf = (
+	audience: Audience,
+	input: Pick<ReportInput, 'assessment' | 'decisions'>,
+): Reader => ({ audience, told: toldTo(audience, input.decisions.released, isMinor(input)) })
+/** A statement in the reader's words; undefined where it does not reach the reader. */
+export const toldBy = ({ audience, told }: Reader, statement: Stated): string | undefined =>
+	spokenTo(audience, statement, told)
+
+/**
+ * The lines that stand after the decisions and reach the reader: in the reader's words, or as the
+ * clinician typed them; what is private stays so in any words.
+ */
+export function linesFor(
+	reader: Reader,
+	{ assessment, decisions }: Pick<ReportInput, 'assessment' | 'decisions'>,
+): StandingLine[] {
+	return standingLines(assessment, decisions).flatMap((line) => {
+		const { finding, typed } = line
+		if (typed) return finding === undefined || isOpenTo(reader.told, finding) ? [line] : []
+		const says = finding && toldBy(reader, finding)
+		return says === undefined ? [] : [{ ...line, says }]
+	})
+}
