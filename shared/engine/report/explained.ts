@@ -23,9 +23,11 @@ const terms: readonly Explained[] = glossary.flatMap(({ term, player }) =>
 			]
 		: [],
 )
+/** What stands in a picture's place for those who do not see it is no place on the page. */
+const unseen: ReadonlySet<string> = new Set(['kind', 'svg', 'alternative'])
 /** What a person reads of a block, but not who signed it. */
 const readIn = (block: Block): string =>
-	block.kind === 'signature' ? '' : textsIn(block).join('\n')
+	block.kind === 'signature' ? '' : textsIn(block, unseen).join('\n')
 
 /**
  * The blocks, each followed by what its trade words mean where they were not met before; after a

@@ -41,7 +41,7 @@ const purpose: Part = ({ visit }, t) => [
 	say(t('guardian.purpose', { name: visit.player.givenName, date: dateWords(visit.visitDate) })),
 ]
 const doNow: Part = (input, t) => {
-	const { items } = actionsOf(input, t)
+	const { items } = actionsOf(readerOf('guardian', input), input, t)
 	return [
 		heading(t('player.doNow')),
 		items.length > 0 ? { kind: 'actions', items } : say(t('player.nothingDecided')),

@@ -35,7 +35,7 @@ export function alertFor(reader: Reader, input: ReportInput, t: Speak, notes?: N
 			kind: 'alert',
 			title: t('player.first', { action: plainActionWords[action] }),
 			text: [
-				t('player.stopSport'),
+				whoFor(reader, input, t).stop,
 				...(reasons.length > 0 ? reasons : [t('player.signFound')]),
 				done,
 			].join(' '),
@@ -44,32 +44,59 @@ export function alertFor(reader: Reader, input: ReportInput, t: Speak, notes?: N
 }
 export const alert: Section = (input, notes, t) =>
 	alertFor(readerOf('player', input), input, t, notes)
+/** Who is meant by whom: a guardian reads of the player by name. */
+interface Who {
+	stop: string
+	clinician: string
+	you: string
+	guardian: string
+}
+function whoFor({ audience }: Reader, { visit }: ReportInput, t: Speak): Who {
+	const name = visit.player.givenName
+	return audience === 'guardian'
+		? {
+				stop: t('guardian.stopSport', { name }),
+				clinician: t('guardian.whoClinician'),
+				you: t('guardian.whoYou'),
+				guardian: t('guardian.whoGuardian', { name }),
+			}
+		: {
+				stop: t('player.stopSport'),
+				clinician: t('player.whoClinician'),
+				you: t('player.whoYou'),
+				guardian: t('player.whoGuardian'),
+			}
+}
 /** At most three actions: the clinician's own, or what the measures propose. */
 export function actionsOf(
-	{ assessment, decisions }: ReportInput,
+	reader: Reader,
+	input: ReportInput,
 	t: Speak,
 ): { items: ActionItem[]; decided: boolean } {
+	const { assessment, decisions } = input
 	if (decisions.actions.length > 0) return { items: decisions.actions, decided: true }
+	const who = whoFor(reader, input, t)
 	const proposed = [
-		...referralAction(assessment, t),
-		...sizeAction(assessment, t),
-		...measuringAction(assessment, t),
+		...referralAction(assessment, who, t),
+		...sizeAction(assessment, who, t),
+		...measuringAction(assessment, who, t),
 	]
 	return { decided: false, items: proposed.slice(0, mostActions) }
 }
-function referralAction({ screening: { action } }: Assessment, t: Speak): ActionItem[] {
+function referralAction({ screening: { action } }: Assessment, who: Who, t: Speak): ActionItem[] {
 	if (action === 'proceed') return []
 	return [
 		{
 			what: capital(plainActionWords[action]),
 			when: action === 'letter' ? t('player.whenFourWeeks') : t('player.whenNow'),
-			who: t('player.whoClinician'),
+			who: who.clinician,
 		},
 	]
 }
 /** Boots wait while a sign has to be looked at first. */
 function sizeAction(
 	{ sizing: { insideLengthMm }, screening, footwear }: Assessment,
+	who: Who,
 	t: Speak,
 ): ActionItem[] {
 	if (!insideLengthMm || isUrgent(screening.action)) return []
@@ -81,23 +108,23 @@ function sizeAction(
 				max: shown(insideLengthMm.max),
 			}),
 			when: toReplace ? t('player.whenNow') : t('player.whenPurchase'),
-			who: t('player.whoYou'),
+			who: who.you,
 		},
 	]
 }
-function measuringAction({ growth }: Assessment, t: Speak): ActionItem[] {
+function measuringAction({ growth }: Assessment, who: Who, t: Speak): ActionItem[] {
 	if (!growth?.measureAgainBy) return []
 	return [
 		{
 			what: t('player.measureAgain'),
 			when: t('player.whenBy', { date: dateWords(growth.measureAgainBy) }),
-			who: t('player.whoGuardian'),
+			who: who.guardian,
 		},
 	]
 }
 /** A draft says that the actions are only proposed. */
 export const doNow: Section = (input, _notes, t) => {
-	const { items, decided } = actionsOf(input, t)
+	const { items, decided } = actionsOf(readerOf('player', input), input, t)
 	if (items.length === 0) return [heading(t('player.doNow')), say(t('player.nothingDecided'))]
 	return [
 		heading(t('player.doNow')),

@@ -47,9 +47,14 @@ function reasonRows(
 	if (unsaid.marks.size > 0) rows.set(t('player.becauseMeasured'), unsaid)
 	return rows
 }
-/** What to look for in the next pair and what to stay away from, by reason. */
+/**
+ * What to look for in the next pair and what to stay away from, by reason; it waits while a sign has
+ * to be looked at first.
+ */
 export const nextPair: Section = (input, notes, t) => {
-	const { contradictions } = input.assessment.footwear
+	const { screening, footwear } = input.assessment
+	if (isUrgent(screening.action)) return []
+	const { contradictions } = footwear
 	const reader = readerOf('player', input)
 	const rows = reasonRows(input, notes, t)
 	if (rows.size === 0) return []
