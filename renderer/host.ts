@@ -1,5 +1,6 @@
 /** The only door to the host: the Electron preload where present, else the loopback address. */
 import type { Answer, CallName, InputOf, OutputOf } from '../shared/contract.ts'
+import type { RefusalCode } from '../shared/desk/workplace/refusal.ts'
 
 declare global {
 	interface Window {
@@ -9,9 +10,12 @@ declare global {
 type Problem = { path: string; message: string }
 /** A refusal in words for the person. */
 export class HostRefusal extends Error {
+	/** why, to go by; 'unreachable' where the host did not answer */
+	readonly code: RefusalCode | 'unreachable'
 	readonly problems: Problem[]
-	constructor(message: string, problems: Problem[] = []) {
+	constructor(code: RefusalCode | 'unreachable', message: string, problems: Problem[] = []) {
 		super(message)
+		this.code = code
 		this.problems = problems
 	}
 }
@@ -33,10 +37,11 @@ export async function call<N extends CallName>(name: N, input: InputOf<N>): Prom
 		answer = await (window.lastwright ? window.lastwright.call(name, input) : overHttp(name, input))
 	} catch {
 		throw new HostRefusal(
+			'unreachable',
 			'The workstation did not answer. Check that it is still running, then try again.',
 		)
 	}
-	if (!answer.ok) throw new HostRefusal(answer.message, answer.problems)
+	if (!answer.ok) throw new HostRefusal(answer.code, answer.message, answer.problems)
 	return answer.value as OutputOf<N>
 }
 /** The sentences of a failure, the problems named after it. */

@@ -20,6 +20,9 @@ export {
 	signedVisitSchema,
 	type VisitNote,
 } from './desk/visits/calls.ts'
+
+import type { RefusalCode } from './desk/workplace/refusal.ts'
+
 export { type Role, roles } from './desk/workplace/call.ts'
 
 /** The calls of each room; a new call is written in its room. */
@@ -40,7 +43,15 @@ export type Contract = typeof contract
 export type CallName = keyof Contract
 export type InputOf<Name extends CallName> = z.input<Contract[Name]['input']>
 export type OutputOf<Name extends CallName> = z.output<Contract[Name]['output']>
-/** Every answer crosses as one of these; a refusal is words for the person, never a stack. */
+/**
+ * Every answer crosses as one of these; a refusal is a code to go by and words for the person, never
+ * a stack.
+ */
 export type Answer<Value> =
 	| { ok: true; value: Value }
-	| { ok: false; message: string; problems?: { path: string; message: string }[] }
+	| {
+			ok: false
+			code: RefusalCode
+			message: string
+			problems?: { path: string; message: string }[]
+	  }

@@ -28,11 +28,13 @@ function tooSlow(limitMs: number, at: string): Refusal {
 		? `It stopped at "${at}": take this event out, or enter it by hand.`
 		: 'Export this season alone and read it again.'
 	return new Refusal(
+		'calendar.list-cannot-be-read',
 		`The list could not be read within ${limitMs / 1000} seconds. Nothing was changed. ${remedy}`,
 	)
 }
 const unreadable = (error: Error): Refusal =>
 	new Refusal(
+		'calendar.list-cannot-be-read',
 		`The list could not be read (${reasonOf(error)}). Nothing was changed. Export it again.`,
 	)
 

@@ -42,7 +42,11 @@ export function dispatcher(needs: DispatchNeeds) {
 	const { memory, store, session } = needs
 	return async (name: string, input: unknown): Promise<Answer<unknown>> => {
 		if (!isCall(name))
-			return { ok: false, message: `There is no call named ${JSON.stringify(name).slice(0, 60)}.` }
+			return {
+				ok: false,
+				code: 'call.unknown',
+				message: `There is no call named ${JSON.stringify(name).slice(0, 60)}.`,
+			}
 		session.lockIfIdle()
 		const person = memory.people.atWork
 		const role: Role = store.isOpen && person ? person.role : 'nobody'
@@ -59,19 +63,22 @@ async function answer(
 	const { store, session, inTheWay, note } = needs
 	const row = contract[name]
 	// what a call would read or write is being replaced
-	if (store.isHeld && name !== 'session.status') return { ok: false, message: heldWords }
+	if (store.isHeld && name !== 'session.status')
+		return { ok: false, code: 'call.held', message: heldWords }
 	if (!row.who.includes(role)) {
 		if (role !== 'nobody')
 			store.audit({ function: 'refused', objectRef: `call:${name}`, outcome: 'refused' })
-		return { ok: false, message: refusedFor(role, name) }
+		const code = role === 'nobody' ? 'people.locked' : 'call.not-for-this-role'
+		return { ok: false, code, message: refusedFor(role, name) }
 	}
 	if (!unattended.includes(name)) session.alive()
 	const wait = inTheWay(name)
-	if (wait) return { ok: false, message: wait }
+	if (wait) return { ok: false, code: 'call.something-in-the-way', message: wait }
 	const parsed = row.input.safeParse(input)
 	if (!parsed.success)
 		return {
 			ok: false,
+			code: 'call.input-cannot-stand',
 			message: 'Some entries cannot stand. Nothing was changed.',
 			problems: problemsOf(parsed.error, input),
 		}

@@ -24,14 +24,16 @@ export function refusalOf(error: unknown, note: (text: string) => void): Refused
 	if (error instanceof Refusal)
 		return {
 			ok: false,
+			code: error.code,
 			message: error.message,
 			...(error.problems && { problems: error.problems }),
 		}
 	if (error instanceof Said || error instanceof FolderTaken || error instanceof WritesHeld)
-		return { ok: false, message: error.message }
+		return { ok: false, code: 'records.store', message: error.message }
 	if (error instanceof SealBroken)
 		return {
 			ok: false,
+			code: 'records.sealed-otherwise',
 			message:
 				'This record is damaged and cannot be read. All other records are unaffected; ' +
 				'restore it from a backup.',
@@ -39,5 +41,5 @@ export function refusalOf(error: unknown, note: (text: string) => void): Refused
 	const fault: Fault = error instanceof Error ? error : new Error('unknown')
 	note(`${fault.name} ${fault.code ?? ''} ${fault.errcode ?? ''}`.trim())
 	const message = tooFewHandles(fault) ?? knownFault(fault)?.atWork ?? anyFault
-	return { ok: false, message }
+	return { ok: false, code: 'records.fault', message }
 }

@@ -112,7 +112,7 @@ async function startLoopback(options: StartOptions, told: Promise<void>): Promis
 				const records = await opened
 				return 'app' in records
 					? records.app.call(name, input)
-					: { ok: false, message: records.message }
+					: { ok: false, code: 'records.store', message: records.message }
 			},
 		},
 		{ port: options.port },

@@ -14,6 +14,7 @@ interface Bounds {
 }
 const words = JSON.stringify({
 	ok: false,
+	code: 'call.another-user',
 	message: 'This connection comes from another user of this PC.',
 })
 const turnedAway =

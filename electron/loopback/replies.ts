@@ -25,7 +25,7 @@ export function answerJson(response: ServerResponse, status: number, answer: unk
 }
 export function refuse(response: ServerResponse, { status, message }: Refused): void {
 	if (response.headersSent) response.end()
-	else answerJson(response, status, { ok: false, message })
+	else answerJson(response, status, { ok: false, code: 'call.refused-at-the-door', message })
 }
 /** Refuses a request whose rest is not read: the connection ends with the answer. */
 export function hangUp(request: IncomingMessage, response: ServerResponse, refused: Refused): void {

@@ -244,7 +244,11 @@ if (app.requestSingleInstanceLock()) {
 		closeDoors(session.fromPartition(partition))
 		ipcMain.handle(callChannel, (event, name: unknown, input: unknown) => {
 			if (!isTrustedSender(event.senderFrame))
-				return { ok: false, message: 'This page may not call Lastwright.' }
+				return {
+					ok: false,
+					code: 'call.another-page',
+					message: 'This page may not call Lastwright.',
+				}
 			return opened.call(String(name), input)
 		})
 		window = createWindow()

@@ -7,6 +7,7 @@ import type { HostAnswer } from './messages.ts'
 const program = fileURLToPath(new URL('./demo-host.ts', import.meta.url))
 const stopped: Answer<unknown> = {
 	ok: false,
+	code: 'call.something-in-the-way',
 	message: 'The host stopped. It starts again when one of its files is saved.',
 }
 

@@ -72,7 +72,7 @@ export function listBackups(
 }
 function mustBeWholePath(folder: string): void {
 	if (isAbsolute(folder)) return
-	throw new Refusal('The folder is not a whole path.', [
+	throw new Refusal('places.not-a-whole-path', 'The folder is not a whole path.', [
 		{ path: 'folder', message: `given ${folder}, allowed: a whole path such as /media/stick` },
 	])
 }
@@ -98,17 +98,19 @@ export async function inWords<T>(work: () => Promise<T>, where: string): Promise
 	try {
 		return await work()
 	} catch (error) {
-		if (error instanceof BackupRefused) throw new Refusal(error.message)
+		if (error instanceof BackupRefused) throw new Refusal('backups.backup-refused', error.message)
 		const handles = tooFewHandles(error)
-		if (handles !== undefined) throw new Refusal(handles)
+		if (handles !== undefined) throw new Refusal('backups.folder-refused', handles)
 		const { code = '', errstr = '' } = error as { code?: string; errstr?: string }
 		if (code === 'ENOSPC' || /full/.test(errstr))
 			throw new Refusal(
+				'places.no-room',
 				`There is no room in ${where}. Free some space or use another stick. No half backup was ` +
 					'left there.',
 			)
 		if (notWritable.includes(code) || /readonly|unable to open/.test(errstr))
 			throw new Refusal(
+				'places.not-writable',
 				`The folder ${where} cannot be written to. Check that the stick is plugged in and not ` +
 					'write-protected, or choose another folder.',
 			)
@@ -133,7 +135,7 @@ export function fileOf({ store }: Pick<Deps, 'store'>, given: string): string {
 	if (isAbsolute(given)) return given
 	const known = store.backups().find(({ file }) => file === given)
 	if (!known)
-		throw new Refusal('This backup is not in the list.', [
+		throw new Refusal('backups.not-in-the-list', 'This backup is not in the list.', [
 			{ path: 'file', message: `given ${given}, allowed: a file of the list, or a whole path` },
 		])
 	return join(known.folder, known.file)
@@ -182,7 +184,7 @@ export async function lookInto(
 	try {
 		return await store.preview(file)
 	} catch (error) {
-		if (error instanceof BackupRefused) throw new Refusal(error.message)
+		if (error instanceof BackupRefused) throw new Refusal('backups.backup-refused', error.message)
 		throw error
 	}
 }

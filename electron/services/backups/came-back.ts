@@ -127,7 +127,11 @@ export async function decide(
 }
 function listOf({ restored }: Pick<Memory, 'restored'>, restoreId: string): CameBack {
 	const list = restored.lists.get(restoreId)
-	if (!list) throw new Refusal('This list is not in the records any more. Open it again.')
+	if (!list)
+		throw new Refusal(
+			'backups.list-is-gone',
+			'This list is not in the records any more. Open it again.',
+		)
 	return list
 }
 function keepList({ restored }: Pick<Memory, 'restored'>, deps: Deps, list: CameBack): void {
@@ -138,7 +142,7 @@ function inWords<T>(work: () => T): T {
 	try {
 		return work()
 	} catch (error) {
-		if (error instanceof RangeError) throw new Refusal(error.message)
+		if (error instanceof RangeError) throw new Refusal('backups.cannot-go-that-way', error.message)
 		throw error
 	}
 }
@@ -161,7 +165,8 @@ async function act(
 		return
 	}
 	const { name, registration, role } = was ?? memory.people.acts()
-	if (role === 'owner') throw new Refusal('The owner is changed by the letterhead.')
+	if (role === 'owner')
+		throw new Refusal('backups.owner-by-letterhead', 'The owner is changed by the letterhead.')
 	await savePerson(memory, deps, session, {
 		personId,
 		name,
@@ -180,7 +185,8 @@ function giveAnew(
 		wasRecord !== undefined && deps.store.has(wasRecord)
 			? readConsent(deps.store, wasRecord)
 			: undefined
-	if (!read) throw new Refusal('This consent is not in the records any more.')
+	if (!read)
+		throw new Refusal('backups.consent-is-gone', 'This consent is not in the records any more.')
 	const { consentId: _, recordedAt: __, withdrawn: ___, withdrawnBy: ____, ...consent } = read
 	recordConsent(memory, deps, { playerId, consent })
 }

@@ -37,7 +37,7 @@ export async function restoreBackup(
 ): Promise<OutputOf<'backups.restore'>> {
 	const { store } = deps
 	const from = fileOf(deps, file)
-	if (post.isSending) throw new Refusal(beingSent)
+	if (post.isSending) throw new Refusal('backups.being-sent', beingSent)
 	const at = deps.now().toISOString()
 	const { before } = await inWords(
 		() =>
@@ -45,7 +45,7 @@ export async function restoreBackup(
 				damageRead,
 				gather: (lastAt) => {
 					// while the backup was looked into one may have begun to leave
-					if (post.isSending) throw new Refusal(beingSent)
+					if (post.isSending) throw new Refusal('backups.being-sent', beingSent)
 					return gather(memory, store, from, lastAt)
 				},
 				fill: (brought, known, { backup, lastAt, before: kept, changedSlots }) => {
@@ -124,6 +124,7 @@ export async function moveHere(
 	if (passphrase !== undefined || isPackFile(file)) return openPackHere(deps, file, passphrase)
 	if (deps.store.isSetUp)
 		throw new Refusal(
+			'backups.records-here-already',
 			'There are records on this PC already. Unlock them and use Backups to restore.',
 		)
 	const from = fileOf(deps, file)

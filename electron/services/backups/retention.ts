@@ -82,7 +82,10 @@ export function hold(
 	players.entry(playerId)
 	const known = holds.byPlayer.get(playerId)
 	if (on === (known !== undefined))
-		throw new Refusal(on ? 'This record is on hold already.' : 'This record is not on hold.')
+		throw new Refusal(
+			on ? 'backups.already-on-hold' : 'backups.not-on-hold',
+			on ? 'This record is on hold already.' : 'This record is not on hold.',
+		)
 	keep({
 		kind: 'hold',
 		follows: known?.recordId,
@@ -182,19 +185,26 @@ function mustBeDestroyable(memory: PlayersHere, deps: Deps, playerId: string, na
 	const whole = players.nameOf(playerId)
 	const today = dayHere(deps.now())
 	if (plain(name.trim()) !== plain(whole))
-		throw new Refusal('The name does not match this player. Nothing was destroyed.', [
-			{ path: 'name', message: `given "${name}", allowed: ${whole}` },
-		])
+		throw new Refusal(
+			'backups.other-name',
+			'The name does not match this player. Nothing was destroyed.',
+			[{ path: 'name', message: `given "${name}", allowed: ${whole}` }],
+		)
 	if (players.mergedAway(playerId))
-		throw new Refusal('This record was merged into another player. Undo the merge first.')
+		throw new Refusal(
+			'backups.merged-into-another',
+			'This record was merged into another player. Undo the merge first.',
+		)
 	if (isHeld(memory, playerId))
 		throw new Refusal(
+			'backups.on-hold',
 			'This record is on hold (complaint, claim or dispute). Release the hold first.',
 		)
 	refuseUnreadHold(memory, deps, playerId)
 	const clock = clocks(memory, deps).find((found) => found.playerId === playerId)
 	if (!clock || clock.keepUntil > today)
 		throw new Refusal(
+			'backups.to-be-kept',
 			`This record is to be kept until ${clock?.keepUntil ?? 'a day that cannot be computed'} ` +
 				`by the rule of the clinic (${clinic.settings.retention.name}). Nothing was destroyed.`,
 		)
@@ -204,7 +214,10 @@ function mustBeDestroyable(memory: PlayersHere, deps: Deps, playerId: string, na
 function refuseUnreadHold({ players }: PlayersHere, { openAbout }: Deps, playerId: string): void {
 	const [unread] = players.idsOf(playerId).flatMap((id) => openAbout('hold', id).unread)
 	if (unread !== undefined)
-		throw new Refusal(`A hold on this record cannot be read. Nothing was destroyed. ${unread}`)
+		throw new Refusal(
+			'backups.unreadable-hold',
+			`A hold on this record cannot be read. Nothing was destroyed. ${unread}`,
+		)
 }
 /** What was destroyed: a line for each player, without the ids. */
 export function register({ openAll }: Deps): OutputOf<'retention.register'> {

@@ -23,6 +23,7 @@ export async function saveClinic(
 	await needDrawable(deps, letterhead.logo, clinic.letterhead?.logo, 'logo')
 	if (people.atWork?.personId !== person.personId)
 		throw new Refusal(
+			'clinic.taken-over',
 			'Another person took over while the logo was tried. Nothing was changed: save it again.',
 		)
 	const { clinician } = letterhead

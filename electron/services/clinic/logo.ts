@@ -45,7 +45,7 @@ export async function needDrawable(
 		await renderPdf(pageWith(logo), { logoMustShow: true })
 	} catch (error) {
 		if (!isBadLogo(error)) throw error
-		throw new Refusal('The logo cannot be used. Nothing was changed.', [
+		throw new Refusal('clinic.logo', 'The logo cannot be used. Nothing was changed.', [
 			{ path, message: withoutField(error) },
 		])
 	}

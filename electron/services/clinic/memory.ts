@@ -57,7 +57,10 @@ export class ClinicMemory {
 	/** @throws Refusal where the clinic is not set up */
 	needLetterhead(): Clinic {
 		if (!this.letterhead)
-			throw new Refusal('The clinic is not set up. Fill in the letterhead first.')
+			throw new Refusal(
+				'clinic.not-set-up',
+				'The clinic is not set up. Fill in the letterhead first.',
+			)
 		return this.letterhead
 	}
 	takeLetterhead(taken: Taken<Clinic>): void {

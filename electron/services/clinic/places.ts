@@ -66,22 +66,26 @@ export function writeTrouble(
 export function folderToWrite(folder: string): string {
 	if (!isAbsolute(folder))
 		throw new Refusal(
+			'places.not-a-whole-path',
 			`The folder "${folder}" is not a whole path. Write it from the root on, such as ${example}.`,
 		)
 	const kind = kindOf(folder)
 	if (kind === undefined)
 		throw new Refusal(
+			'places.no-folder',
 			`There is no folder ${folder}. Check the spelling, and that the stick is plugged in; ` +
 				`${nearest(folder)} is there.`,
 		)
 	if (kind === 'file')
 		throw new Refusal(
+			'places.file-not-folder',
 			`${folder} is a file, not a folder. Give the folder it stands in: ${dirname(folder)}.`,
 		)
 	try {
 		accessSync(folder, constants.W_OK)
 	} catch {
 		throw new Refusal(
+			'places.not-writable',
 			`The folder ${folder} cannot be written to. Check that the stick is not write-protected, ` +
 				'or choose another folder.',
 		)
@@ -95,17 +99,20 @@ export function folderToWrite(folder: string): string {
 export function fileToRead(file: string): string {
 	if (!isAbsolute(file))
 		throw new Refusal(
+			'places.not-a-whole-path',
 			`The file "${file}" is not a whole path. Write it from the root on, with the name of the ` +
 				'file at its end. Nothing was changed.',
 		)
 	const kind = kindOf(file)
 	if (kind === undefined)
 		throw new Refusal(
+			'places.no-file',
 			`There is no file ${file}. Check the spelling, and that the stick is plugged in; the ` +
 				`folder ${nearest(file)} is there. Nothing was changed.`,
 		)
 	if (kind === 'folder')
 		throw new Refusal(
+			'places.folder-not-file',
 			`${file} is a folder, not a file. Add the name of the file, which ends in .lwpack. ` +
 				'Nothing was changed.',
 		)
@@ -113,8 +120,10 @@ export function fileToRead(file: string): string {
 		plainFileSize(file)
 		accessSync(file, constants.R_OK)
 	} catch (error) {
-		if (error instanceof FileRefused) throw new Refusal(`${error.message} Nothing was changed.`)
+		if (error instanceof FileRefused)
+			throw new Refusal('places.file-refused', `${error.message} Nothing was changed.`)
 		throw new Refusal(
+			'places.not-readable',
 			`The file ${file} may not be read. Ask whoever looks after this PC for the right to read ` +
 				'it. Nothing was changed.',
 		)

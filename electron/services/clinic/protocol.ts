@@ -36,7 +36,11 @@ function fileOf(
 ): ProtocolFile {
 	const problems = protocolProblems(values)
 	if (problems.length > 0)
-		throw new Refusal('A value of the protocol cannot be used. Nothing was changed.', problems)
+		throw new Refusal(
+			'clinic.protocol-value',
+			'A value of the protocol cannot be used. Nothing was changed.',
+			problems,
+		)
 	const shipped = openProtocol()
 	// a value set back to the shipped one is not the clinic's any more
 	const own = Object.fromEntries(
@@ -64,6 +68,7 @@ export function saveProtocol(
 ): OutputOf<'protocol.save'> {
 	if (input.follows !== clinic.recordIds.protocol)
 		throw new Refusal(
+			'clinic.protocol-changed-elsewhere',
 			'The protocol was changed elsewhere since you opened it. Nothing was overwritten: open it ' +
 				'again and repeat the change.',
 		)
@@ -143,6 +148,7 @@ function effectOf(now: ProtocolFile, next: ProtocolFile): OutputOf<'protocol.pre
 		return { visits: visits.length, changes }
 	} catch {
 		throw new Refusal(
+			'clinic.protocol-values-together',
 			'The rules cannot work with these values together. Nothing was changed: set one value at a ' +
 				'time and look at what it changes.',
 		)

@@ -127,6 +127,7 @@ export class SettingsFile {
 			this.#broken = false
 		} catch {
 			throw new Refusal(
+				'clinic.settings-not-copied',
 				`The settings file ${this.#file} cannot be read and could not be copied. Nothing was ` +
 					'changed: move it elsewhere by hand, then try again.',
 			)

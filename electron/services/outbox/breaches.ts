@@ -26,11 +26,15 @@ function putBreach({ outbox }: Pick<Memory, 'outbox'>, { keep }: Deps, breach: B
 }
 /** @throws Refusal where the item did not leave, or its steps are open */
 function refuseNotSent(item: OutboxItem, noticedAt: string, at: string): void {
-	if (item.breachId) throw new Refusal('The steps for this one are open already.')
+	if (item.breachId)
+		throw new Refusal('outbox.steps-open-already', 'The steps for this one are open already.')
 	if (item.sentAt === undefined && item.state !== 'uncertain' && item.taken === undefined)
-		throw new Refusal('This did not leave yet. Call it back or close it instead.')
+		throw new Refusal(
+			'outbox.not-left-yet',
+			'This did not leave yet. Call it back or close it instead.',
+		)
 	if (noticedAt > at)
-		throw new Refusal('The time it was noticed lies in the future.', [
+		throw new Refusal('outbox.noticed-in-future', 'The time it was noticed lies in the future.', [
 			{ path: 'noticedAt', message: `given ${noticedAt}, allowed: ${at} or earlier` },
 		])
 }
@@ -94,7 +98,7 @@ export function takeStep(
 	{ breachId, step, note }: InputOf<'breaches.step'>,
 ): OutputOf<'breaches.step'> {
 	const breach = memory.outbox.breaches.get(breachId)
-	if (!breach) throw new Refusal('These steps are not in the records.')
+	if (!breach) throw new Refusal('outbox.steps-unknown', 'These steps are not in the records.')
 	const done = { at: deps.now().toISOString(), by: memory.people.acts().name, note }
 	putBreach(memory, deps, { ...breach, done: { ...breach.done, [step]: done } })
 	return {}

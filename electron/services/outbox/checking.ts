@@ -54,19 +54,24 @@ export class Checking {
 		const deps = this.#deps
 		const item = freeItem(memory, this.#post, itemId)
 		if (item.state !== 'to-check')
-			throw new Refusal(`${numberOf(itemId)} is not waiting to be checked.`)
+			throw new Refusal('outbox.not-waiting', `${numberOf(itemId)} is not waiting to be checked.`)
 		if (sha256 !== item.sha256 || this.#looked.get(this.#lookKey(itemId)) !== item.sha256)
-			throw new Refusal('The first page was not looked at yet. Open it beside the recipient first.')
+			throw new Refusal(
+				'outbox.page-not-seen',
+				'The first page was not looked at yet. Open it beside the recipient first.',
+			)
 		const { recipient } = mustHold(memory, deps, item)
 		const warnings = alertsFor(memory, deps, item, recipient)
 		if (warnings.length > 0 && !warningsRead)
 			throw new Refusal(
+				'outbox.warnings-not-read',
 				`There ${warnings.length === 1 ? 'is a warning' : `are ${warnings.length} warnings`}. ` +
 					'Read and tick that it was checked.',
 				warnings.map((message) => ({ path: 'warningsRead', message })),
 			)
 		if (item.channel === 'smtp' && !memory.outbox.mail.smtp)
 			throw new Refusal(
+				'outbox.no-mail-server',
 				'No mail server is set. Fill in the mail settings first, or choose the draft for the ' +
 					'mail program.',
 			)

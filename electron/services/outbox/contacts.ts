@@ -67,14 +67,18 @@ export function warningsFor(memory: Omit<Needs, 'people'>, email: string): strin
 function addressTyped({ email: typed, emailAgain }: InputOf<'outbox.addContact'>): string {
 	const email = tidyAddress(typed)
 	if (email !== tidyAddress(emailAgain))
-		throw new Refusal('The two addresses are not the same. Type both anew.', [
-			{
-				path: 'emailAgain',
-				message: `given "${emailAgain}", allowed: the address typed above, "${typed}"`,
-			},
-		])
+		throw new Refusal(
+			'outbox.addresses-differ',
+			'The two addresses are not the same. Type both anew.',
+			[
+				{
+					path: 'emailAgain',
+					message: `given "${emailAgain}", allowed: the address typed above, "${typed}"`,
+				},
+			],
+		)
 	if (email !== '' && !z.email().safeParse(email).success)
-		throw new Refusal('This is not one e-mail address.', [
+		throw new Refusal('outbox.not-an-address', 'This is not one e-mail address.', [
 			{
 				path: 'email',
 				message: `given "${typed}", allowed: one address such as name@example.org; no lists`,
@@ -95,7 +99,11 @@ export function addContact(
 		(contact) =>
 			contact.name.toLowerCase() === name.toLowerCase() && contact.email === (email || undefined),
 	)
-	if (isThere) throw new Refusal(`${name} with this address is on the record already.`)
+	if (isThere)
+		throw new Refusal(
+			'outbox.contact-exists',
+			`${name} with this address is on the record already.`,
+		)
 	const warnings = email ? warningsFor(memory, email) : []
 	if (warnings.length > 0 && !warningsRead) return { warnings }
 	const at = deps.now().toISOString()
@@ -121,7 +129,10 @@ export function removeContact(
 	const known = outbox.contacts.get(contactId)
 	const ids = players.idsOf(players.rootOf(playerId))
 	if (!known || known.removed || !ids.includes(known.playerId))
-		throw new Refusal('This recipient is not on the record of this player.')
+		throw new Refusal(
+			'outbox.contact-unknown',
+			'This recipient is not on the record of this player.',
+		)
 	const contact: Contact = { ...known, removed: true }
 	keep({
 		kind: 'contact',

@@ -32,14 +32,19 @@ export async function giveOut(
 ): Promise<OutputOf<'outbox.take'>> {
 	const item = freeItem(memory, post, itemId)
 	const { channel } = item
-	if (channel === 'smtp') throw new Refusal('This goes by the mail server by itself.')
+	if (channel === 'smtp')
+		throw new Refusal('outbox.goes-by-itself', 'This goes by the mail server by itself.')
 	if (item.state !== 'ready')
-		throw new Refusal(`${numberOf(itemId)} is not ready. Check it beside its recipient first.`)
+		throw new Refusal(
+			'outbox.not-ready',
+			`${numberOf(itemId)} is not ready. Check it beside its recipient first.`,
+		)
 	const { recipient, consentIds } = mustHold(memory, deps, item)
 	const file = await fileFor(memory, deps, item, recipient)
 	// drawing took time: the consents are asked once more before the bytes leave
 	const still = freeItem(memory, post, itemId)
-	if (still.state !== 'ready') throw new Refusal(`${numberOf(itemId)} is not ready any more.`)
+	if (still.state !== 'ready')
+		throw new Refusal('outbox.not-ready', `${numberOf(itemId)} is not ready any more.`)
 	mustHold(memory, deps, still)
 	const at = deps.now().toISOString()
 	const { name } = memory.people.acts()
@@ -85,7 +90,7 @@ export function tellPassword(
 	{ itemId }: InputOf<'outbox.password'>,
 ): OutputOf<'outbox.password'> {
 	const item = itemOf(memory, itemId)
-	if (!item.password) throw new Refusal('This goes without a password.')
+	if (!item.password) throw new Refusal('outbox.without-password', 'This goes without a password.')
 	const { playerId, recipient } = item
 	deps.store.audit({ function: 'read', objectRef: `password:${itemId}`, playerId })
 	const { phone } = recipientOf(memory, playerId, recipient.recipientId)

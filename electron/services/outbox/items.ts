@@ -26,7 +26,10 @@ export function itemOf(
 ): OutboxItem {
 	const item = outbox.items.get(itemId)
 	if (!item || !players.byId.has(item.playerId))
-		throw new Refusal('This is not in the outbox any more. Open the outbox again.')
+		throw new Refusal(
+			'outbox.item-is-gone',
+			'This is not in the outbox any more. Open the outbox again.',
+		)
 	return item
 }
 /** An item that may be changed by hand. @throws Refusal while it is being sent */
@@ -37,7 +40,10 @@ export function freeItem(
 ): OutboxItem {
 	const item = itemOf(memory, itemId)
 	if (post.inFlight(itemId) || item.handing)
-		throw new Refusal(`${numberOf(itemId)} is being sent just now. Wait a moment and look again.`)
+		throw new Refusal(
+			'outbox.being-sent',
+			`${numberOf(itemId)} is being sent just now. Wait a moment and look again.`,
+		)
 	return item
 }
 /** Keeps an item as it now is. */
@@ -88,7 +94,8 @@ function movedOrRefused(
 	try {
 		return moved(item, to, happening)
 	} catch (error) {
-		if (error instanceof RangeError) throw new Refusal(`${numberOf(item.itemId)}: ${error.message}`)
+		if (error instanceof RangeError)
+			throw new Refusal('outbox.state-forbids', `${numberOf(item.itemId)}: ${error.message}`)
 		throw error
 	}
 }

@@ -33,7 +33,11 @@ export function saveMail(
 	const whole = smtp && { ...smtp, ...(keeps && { password: before.password }) }
 	const problems = whole ? smtpProblems(whole) : []
 	if (problems.length > 0)
-		throw new Refusal('The mail settings cannot stand as they are. Nothing was changed.', problems)
+		throw new Refusal(
+			'outbox.mail-settings',
+			'The mail settings cannot stand as they are. Nothing was changed.',
+			problems,
+		)
 	const value: MailSettings = { clock, ...(whole && { smtp: whole }) }
 	keep({ kind: 'mail', follows: outbox.mailRecordId, value })
 	post.freshStart()

@@ -52,7 +52,7 @@ export function removeNote(
 	{ playerId, noteId, reason }: InputOf<'outbox.removeNote'>,
 ): OutputOf<'outbox.removeNote'> {
 	const note = notesOf(memory, playerId).find((standing) => standing.noteId === noteId)
-	if (!note) throw new Refusal('This note is not on the record any more.')
+	if (!note) throw new Refusal('outbox.note-is-gone', 'This note is not on the record any more.')
 	const at = deps.now().toISOString()
 	const removed = { by: memory.people.acts().name, at, reason }
 	putNote(memory, deps, { ...note, removed }, at)

@@ -37,15 +37,18 @@ export function confirm(
 }
 function sendAgain(memory: OutboxNeeds, deps: Deps, item: OutboxItem, words: string): void {
 	if (item.state !== 'uncertain')
-		throw new Refusal('Only an uncertain sending is asked about like this.')
+		throw new Refusal('outbox.not-uncertain', 'Only an uncertain sending is asked about like this.')
 	const says = `Held as not arrived, to be sent again; it may arrive twice.${words}`
 	move(memory, deps, item, 'to-check', says, { released: undefined })
 }
 function noteAsSent(memory: OutboxNeeds, deps: Deps, item: OutboxItem, words: string): void {
 	if (item.channel === 'smtp')
-		throw new Refusal('The mail server says by itself when it took this.')
+		throw new Refusal('outbox.server-says', 'The mail server says by itself when it took this.')
 	if (item.taken === undefined)
-		throw new Refusal('It was not given out yet. Print it, save the draft or open it first.')
+		throw new Refusal(
+			'outbox.not-given-out',
+			'It was not given out yet. Print it, save the draft or open it first.',
+		)
 	sent(memory, deps, item, `${leftWords[item.channel]}.${words}`)
 }
 /** Calls an item back, to be checked anew. */

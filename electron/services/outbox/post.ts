@@ -164,6 +164,7 @@ export class Post {
 		const deps = this.#deps
 		if (!person?.active || !senders.includes(person.role))
 			throw new Refusal(
+				'outbox.releaser-left',
 				'The person who released this does not work here any more. Somebody else has to ' +
 					'check and release it.',
 			)
@@ -194,7 +195,10 @@ export class Post {
 	/** The last look before the end of the message is sent. @throws Refusal where it must not be */
 	#noteLeaving(item: OutboxItem): void {
 		if (!this.#deps.store.isOpen)
-			throw new Refusal('The records were locked. It is sent after the next unlock.')
+			throw new Refusal(
+				'outbox.locked',
+				'The records were locked. It is sent after the next unlock.',
+			)
 		const { consentIds } = mustHold(this.#memory, this.#deps, item)
 		putItem(this.#memory, this.#deps, { ...item, handing: true, consentIds })
 	}
@@ -242,7 +246,10 @@ export class Post {
 	async test(): Promise<string> {
 		const { smtp } = this.#memory.outbox.mail
 		if (!smtp)
-			throw new Refusal('No mail server is set. Fill in the mail settings and save them first.')
+			throw new Refusal(
+				'outbox.no-mail-server',
+				'No mail server is set. Fill in the mail settings and save them first.',
+			)
 		const { from } = smtp
 		const at = this.#deps.now()
 		const message = await composeMessage({
@@ -262,6 +269,9 @@ export class Post {
 		})
 		if (outcome.kind === 'accepted')
 			return `The mail server took a test message to ${from.email}. Look whether it arrives.`
-		throw new Refusal(outcome.kind === 'stopped' ? 'The test was stopped.' : outcome.says)
+		throw new Refusal(
+			'outbox.test-failed',
+			outcome.kind === 'stopped' ? 'The test was stopped.' : outcome.says,
+		)
 	}
 }

@@ -34,6 +34,7 @@ export function senderOf({ clinic, outbox }: Pick<Memory, 'clinic' | 'outbox'>):
 	const from = outbox.mail.smtp?.from ?? (email ? { name, email } : undefined)
 	if (!from)
 		throw new Refusal(
+			'outbox.clinic-without-address',
 			'The clinic has no e-mail address. Add it to the letterhead or fill in the mail settings.',
 		)
 	return from
@@ -91,12 +92,16 @@ function putNew(
 function protectionFor({ channel, protection }: InputOf<'outbox.add'>): OutboxItem['protection'] {
 	const way = channelWords[channel].toLowerCase()
 	if (protection === 'password' && !isMail(channel))
-		throw new Refusal('A password is for copies that are mailed. Paper and hand-over go without.', [
-			{
-				path: 'protection',
-				message: `given "${protection}" for ${way}, allowed: "open"`,
-			},
-		])
+		throw new Refusal(
+			'outbox.password-without-mail',
+			'A password is for copies that are mailed. Paper and hand-over go without.',
+			[
+				{
+					path: 'protection',
+					message: `given "${protection}" for ${way}, allowed: "open"`,
+				},
+			],
+		)
 	return protection ?? (isMail(channel) ? 'password' : 'open')
 }
 export async function addItem(
@@ -108,15 +113,16 @@ export async function addItem(
 	const protection = protectionFor(input)
 	// the visit tells whose record the recipient must stand on
 	const card = deps.store.cardsOf('visit', visitId).at(-1)?.card as { playerId: string } | undefined
-	if (!card) throw new Refusal('This visit is not in the records.')
+	if (!card) throw new Refusal('visits.unknown', 'This visit is not in the records.')
 	const { playerId } = card
 	const recipient = recipientOf(memory, playerId, input.recipientId)
 	const block = blocked(memory, deps, { playerId, recipient, kind, channel })
-	if (block) throw new Refusal(block)
+	if (block) throw new Refusal('outbox.blocked', block)
 	const person = memory.people.acts()
 	const made = await makeDocument(memory, deps, { visitId, kind, recipient })
 	if (memory.people.atWork !== person)
 		throw new Refusal(
+			'outbox.taken-over',
 			'Another person took over while the document was being drawn. Nothing was put into the ' +
 				'outbox.',
 		)
@@ -139,12 +145,13 @@ export async function resend(
 	const old = freeItem(memory, post, itemId)
 	if (!mayGoAgain.includes(old.state))
 		throw new Refusal(
+			'outbox.not-settled',
 			'This was not sent yet, or it is not certain whether it was. Settle that first.',
 		)
 	const { visitId, kind } = old
 	const recipient = recipientOf(memory, old.playerId, old.recipient.recipientId)
 	const block = blocked(memory, deps, { ...old, recipient })
-	if (block) throw new Refusal(block)
+	if (block) throw new Refusal('outbox.blocked', block)
 	const due = dayHere(deps.now())
 	const made =
 		version === 'newest'

@@ -69,7 +69,10 @@ export function recipientOf(
 		(recipient) => recipient.recipientId === recipientId,
 	)
 	if (!found)
-		throw new Refusal('This recipient is not on the record any more. Choose one from the record.')
+		throw new Refusal(
+			'outbox.recipient-is-gone',
+			'This recipient is not on the record any more. Choose one from the record.',
+		)
 	return found
 }
 /** Roles of others on the same record that use the same address. */
@@ -134,6 +137,7 @@ export function mustHold(
 	const version = visit.version ?? 1
 	if (version > item.version && item.resend === undefined)
 		throw new Refusal(
+			'outbox.newer-version',
 			`Version ${version} of this visit was signed meanwhile; this is version ${item.version}. ` +
 				'Close this one and prepare the newer version.',
 		)
@@ -141,16 +145,17 @@ export function mustHold(
 	refuseChanged(item, recipient)
 	const delivery: Delivery = { ...item, recipient }
 	const block = blocked(memory, deps, delivery)
-	if (block) throw new Refusal(block)
+	if (block) throw new Refusal('outbox.blocked', block)
 	const answers = consentsFor(memory, deps, delivery)
 	const missing = answers.find((answer) => !answer.inForce)
-	if (missing) throw new Refusal(`Not sent: ${missing.because}`)
+	if (missing) throw new Refusal('outbox.no-consent', `Not sent: ${missing.because}`)
 	return { recipient, consentIds: answers.flatMap((answer) => answer.consentId ?? []) }
 }
 /** @throws Refusal where the record names somebody else, or another address, than was checked */
 function refuseChanged({ recipient: checked, channel }: OutboxItem, now: Recipient): void {
 	if (now.name === checked.name && (!isMail(channel) || now.email === checked.email)) return
 	throw new Refusal(
+		'outbox.recipient-changed',
 		`Name or address of ${checked.name} was changed on the record after this was ` +
 			'prepared. Close this one and prepare it anew.',
 	)

@@ -21,7 +21,7 @@ export function readReport(
 	{ text }: InputOf<'outbox.readReport'>,
 ): OutputOf<'outbox.readReport'> {
 	const read = readDsn(text)
-	if (!read.ok) throw new Refusal(read.message)
+	if (!read.ok) throw new Refusal('outbox.returned-unreadable', read.message)
 	const report = read.value
 	const mailed = memory.outbox.items.all().filter(leftByMail)
 	return {

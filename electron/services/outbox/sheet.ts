@@ -29,6 +29,7 @@ export async function printSheet(
 	const clinic = memory.clinic.needLetterhead()
 	if (!item.released && item.sentAt === undefined)
 		throw new Refusal(
+			'outbox.not-checked-yet',
 			'This was not checked yet. Release it first; then its transmission sheet can be printed.',
 		)
 	const { bytes: document } = storedDocument(deps, item.documentId, item.sha256)

@@ -29,7 +29,11 @@ export function answerQuestion(
 	const question = openQuestions(deps, playerId === undefined ? [] : [playerId]).find(
 		(open) => open.what === what && open.id === id,
 	)
-	if (!question) throw new Refusal('This question is answered already. Look at the list again.')
+	if (!question)
+		throw new Refusal(
+			'outreach.answered-already',
+			'This question is answered already. Look at the list again.',
+		)
 	const chosen = chosenFrom(question, choices)
 	const at = now().toISOString()
 	const { joins, writes } = settle({ deps, question, chosen, playerId, at })
@@ -41,12 +45,16 @@ function chosenFrom({ fields }: Question, choices: Record<string, string>): Chos
 	return fields.map(({ field, values }) => {
 		const pick = values.find(({ record }) => record === choices[field])
 		if (!pick)
-			throw new Refusal('Choose one of the values for each field. Nothing was changed.', [
-				{
-					path: `choices.${field}`,
-					message: `given ${choices[field] ?? 'nothing'}, allowed: one of the values shown`,
-				},
-			])
+			throw new Refusal(
+				'outreach.fields-not-chosen',
+				'Choose one of the values for each field. Nothing was changed.',
+				[
+					{
+						path: `choices.${field}`,
+						message: `given ${choices[field] ?? 'nothing'}, allowed: one of the values shown`,
+					},
+				],
+			)
 		return { field, record: pick.record }
 	})
 }

@@ -68,6 +68,7 @@ export const isOwn = (store: Store, origin: string): boolean =>
 function mustComeHome(store: Store, { manifest }: OpenedPack): void {
 	if (manifest.direction !== 'return')
 		throw new Refusal(
+			'outreach.outgoing-pack',
 			'This is a pack that goes out. To bring work home, make the file for the way back on the ' +
 				'laptop.',
 		)
@@ -77,6 +78,7 @@ function mustComeHome(store: Store, { manifest }: OpenedPack): void {
 			: manifest.recordsId === store.recordsId
 	if (!ours)
 		throw new Refusal(
+			'outreach.other-records',
 			'This file belongs to other records: it went out from another clinic or another PC. ' +
 				'Nothing was changed.',
 		)
@@ -86,12 +88,14 @@ function mustBeAnswered({ manifest }: OpenedPack, wentOut: OutValue | undefined)
 	if (manifest.version > 1) return
 	if (!wentOut)
 		throw new Refusal(
+			'outreach.pack-not-noted',
 			'This file answers a pack that is not noted in these records, and was made by program ' +
 				'0.1.0, which signs nothing. If these records were restored, restore a backup that was ' +
 				'made after the pack went out. Nothing was changed.',
 		)
 	if (wentOut.form !== undefined)
 		throw new Refusal(
+			'outreach.other-version',
 			`This file says that program 0.1.0 made it, but the pack of ${wentOut.madeAt.slice(0, 10)} ` +
 				'that it answers opens in a newer version only. It was not made by that laptop. Nothing ' +
 				'was changed.',
@@ -103,6 +107,7 @@ function mustBeItsMaker(store: Store, { manifest }: OpenedPack): void {
 	if (!installation) {
 		if (version === 1) return
 		throw new Refusal(
+			'outreach.no-maker',
 			'This file does not name the laptop that made it. Make the file for the way back again on ' +
 				'the laptop. Nothing was changed.',
 		)
@@ -113,6 +118,7 @@ function mustBeItsMaker(store: Store, { manifest }: OpenedPack): void {
 		(known ?? installation.publicKey) !== installation.publicKey
 	)
 		throw new Refusal(
+			'outreach.wrong-maker',
 			'This file names as its maker an installation that is known here and did not make it. Ask ' +
 				'who worked with the laptop. Nothing was changed.',
 		)

@@ -30,11 +30,13 @@ export async function openPackHere(
 ): Promise<{ records: number; visits: number; recoveryKey: string }> {
 	if (store.isSetUp)
 		throw new Refusal(
+			'backups.records-here-already',
 			'There are records on this PC already. A pack opens on a laptop without records, or in ' +
 				'another data folder.',
 		)
 	if (!passphrase)
 		throw new Refusal(
+			'outreach.passphrase-missing',
 			'This is a pack: it opens with the passphrase that was chosen when it was made. Nothing was ' +
 				'changed.',
 			[{ path: 'passphrase', message: 'given nothing, allowed: the passphrase of the pack' }],
@@ -43,6 +45,7 @@ export async function openPackHere(
 	const { manifest, records, drafts } = pack
 	if (manifest.direction !== 'out')
 		throw new Refusal(
+			'outreach.way-back-file',
 			'This is the file of the way back. At home open Outreach and bring it in there.',
 		)
 	mustBeOpen(manifest, dayHere(now()))
@@ -85,10 +88,15 @@ function peopleIn({ manifest, records }: OpenedPack): CarriedPerson[] {
 }
 /** @param today where this laptop stands */
 function mustBeOpen({ expires, madeAt }: Manifest, today: string): void {
-	if (expires < today) throw new Refusal(`This pack ran out on ${expires}. Make a new one at home.`)
+	if (expires < today)
+		throw new Refusal(
+			'outreach.pack-ran-out',
+			`This pack ran out on ${expires}. Make a new one at home.`,
+		)
 	const madeOn = madeAt.slice(0, 10)
 	if (addDays(today, 1) < madeOn)
 		throw new Refusal(
+			'outreach.wrong-calendar',
 			`The calendar of this laptop says ${today}, and the pack was made on ${madeOn}. Set the ` +
 				'date right, then open the pack again.',
 		)
@@ -97,6 +105,7 @@ function mustBeOpen({ expires, madeAt }: Manifest, today: string): void {
 function mustBeReadable({ unread }: OpenedPack): void {
 	if (unread.length === 0) return
 	throw new Refusal(
+		'outreach.newer-pack',
 		`${unread.length} of the records in this pack were written by a newer version and cannot be ` +
 			'read here. Bring this laptop to that version, then open the pack again.',
 	)

@@ -128,25 +128,29 @@ async function mustBePackable(
 ): Promise<PlayerEntry[]> {
 	if (memory.outreach.pack)
 		throw new Refusal(
+			'outreach.packs-at-home',
 			'These records came in a pack themselves. Packs are made at home; here make the file for ' +
 				'the way back.',
 		)
 	const today = dayHere(now())
 	const last = addDays(today, longestDays)
 	if (expires < today || expires > last)
-		throw new Refusal('The day of expiry cannot stand.', [
+		throw new Refusal('outreach.expiry-cannot-stand', 'The day of expiry cannot stand.', [
 			{ path: 'expires', message: `given ${expires}, allowed: ${today} to ${last}` },
 		])
 	await mustBeNew(store, passphrase)
 	const chosen = playerIds.map((id) => memory.players.entry(id))
 	if (new Set(playerIds).size !== playerIds.length)
-		throw new Refusal('A player stands twice in the list. Choose each once.')
+		throw new Refusal(
+			'outreach.player-twice',
+			'A player stands twice in the list. Choose each once.',
+		)
 	return chosen
 }
 /** @throws Refusal where somebody here has this passphrase; whose it is is not told */
 async function mustBeNew(store: Store, passphrase: string): Promise<void> {
 	if (!(await store.isSomebodysPassphrase(passphrase))) return
-	throw new Refusal('A pack has a passphrase of its own.', [
+	throw new Refusal('outreach.passphrase-in-use', 'A pack has a passphrase of its own.', [
 		{
 			path: 'passphrase',
 			message:

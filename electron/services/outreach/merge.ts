@@ -99,6 +99,7 @@ function bringHome(arrival: Arrival): Brought {
 	const home = bringDraftsHome(arrival, added)
 	if (!countsAgree(counts))
 		throw new Refusal(
+			'outreach.counts-differ',
 			'The counts before and after do not agree. Nothing was changed. Make the file for the ' +
 				'way back again.',
 		)

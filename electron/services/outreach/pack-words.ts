@@ -14,9 +14,9 @@ export async function packWords<T>(work: () => Promise<T>, folder = ''): Promise
 	try {
 		return await work()
 	} catch (error) {
-		if (error instanceof PackRefused) throw new Refusal(error.message)
+		if (error instanceof PackRefused) throw new Refusal('outreach.pack-refused', error.message)
 		const words = folder === '' ? undefined : writeTrouble(error, folder, 'No half pack')
-		if (words !== undefined) throw new Refusal(words)
+		if (words !== undefined) throw new Refusal('outreach.pack-refused', words)
 		throw error
 	}
 }
@@ -25,6 +25,7 @@ export function newFileIn(folder: string, name: string): string {
 	const file = join(folderToWrite(folder), name)
 	if (existsSync(file))
 		throw new Refusal(
+			'places.file-exists',
 			`There is a file ${name} in this folder already. It was not overwritten: choose another ` +
 				'folder.',
 		)

@@ -27,7 +27,8 @@ function openDrafts(
 ): [OpenDraft, OpenDraft] {
 	const read = (id = ''): OpenDraft => {
 		const draft = memory.drafts.byId.has(id) ? store.draft(id) : undefined
-		if (!draft) throw new Refusal('One of the two drafts is not open any more.')
+		if (!draft)
+			throw new Refusal('outreach.draft-not-open', 'One of the two drafts is not open any more.')
 		return { id, at: draft.at, value: draft.value as DraftValue }
 	}
 	return [read(ids[0]), read(ids[1])]
@@ -43,9 +44,9 @@ export function putDraftAway(
 	{ draftId }: InputOf<'outreach.putDraftAway'>,
 ): OutputOf<'outreach.putDraftAway'> {
 	const draft = drafts.byId.get(draftId)
-	if (!draft) throw new Refusal('This draft is not open any more.')
+	if (!draft) throw new Refusal('outreach.draft-not-open', 'This draft is not open any more.')
 	if (drafts.of(players.idsOf(draft.playerId)).length < 2)
-		throw new Refusal('This is the only draft of the player. It is kept.')
+		throw new Refusal('outreach.only-draft', 'This is the only draft of the player. It is kept.')
 	deps.store.together(() => {
 		deps.store.dropDraft(draftId)
 		deps.store.audit({
@@ -155,7 +156,10 @@ export function joinByChoice(
 	const { store } = deps
 	const [first, second] = openDrafts(memory, deps, drafts)
 	if (!isSameVisit(first, second))
-		throw new Refusal('These are not two drafts of one visit. Nothing was changed.')
+		throw new Refusal(
+			'outreach.not-two-drafts',
+			'These are not two drafts of one visit. Nothing was changed.',
+		)
 	const joined = joinedDraft(first, second, choices)
 	const { playerId } = first.value
 	const at = laterOf(first.at, second.at)
@@ -192,11 +196,13 @@ function joinedDraft(first: OpenDraft, second: OpenDraft, choices: Record<string
 	)
 	if (conflicts.length > 0)
 		throw new Refusal(
+			'outreach.fields-not-chosen',
 			'Choose a value for each field that differs. Nothing was changed.',
 			conflicts.map(({ path }) => ({ path, message: conflictWords(path) })),
 		)
 	if (!readTolerantly(draftContentSchema, joined.content, false).ok)
 		throw new Refusal(
+			'outreach.joined-cannot-stand',
 			'The joined draft cannot stand: some values do not go together. Nothing was changed. Go ' +
 				'on with one of the two and copy the rest by hand.',
 		)

@@ -110,10 +110,11 @@ async function mustBeFromPack(
 ): Promise<PackNote> {
 	if (!pack || pack.removedAt)
 		throw new Refusal(
+			'outreach.no-pack-here',
 			'These records did not come in a pack. There is nothing to bring home from here.',
 		)
 	if (!(await store.isPassphraseOf(ownerSlot, passphrase)))
-		throw new Refusal('This is not the passphrase of the pack.', [
+		throw new Refusal('outreach.other-passphrase', 'This is not the passphrase of the pack.', [
 			{
 				path: 'passphrase',
 				message: 'given another one, allowed: the passphrase this laptop is unlocked with',
@@ -224,13 +225,18 @@ function mustBeHome(
 	const { pack } = memory.outreach
 	const back = returnNoteOf(store)
 	if (!pack || pack.removedAt)
-		throw new Refusal('There is no pack on these records. Nothing was removed.')
+		throw new Refusal(
+			'outreach.no-pack-here',
+			'There is no pack on these records. Nothing was removed.',
+		)
 	if (!back)
 		throw new Refusal(
+			'outreach.way-back-not-made',
 			'The file for the way back was not made yet. Make it and bring it home first.',
 		)
 	if (receipt.trim().toLowerCase() !== back.receipt)
 		throw new Refusal(
+			'outreach.other-receipt',
 			'This is not the receipt of the last file for the way back. Nothing was removed.',
 			[
 				{
@@ -243,6 +249,7 @@ function mustBeHome(
 		)
 	if (stampOf(memory, store) !== back.stamp)
 		throw new Refusal(
+			'outreach.entered-since',
 			'Something was entered here after the file for the way back was made. Make it again and ' +
 				'bring it home first. Nothing was removed.',
 		)

@@ -77,6 +77,7 @@ export function keepConsent(
 	const problems = consentProblems(consent, day(deps))
 	if (problems.length)
 		throw new Refusal(
+			'people.consent-cannot-stand',
 			'This consent cannot stand as it is. Nothing was changed.',
 			problems.map((problem) => ({ ...problem, path: `consent.${problem.path}` })),
 		)
@@ -101,11 +102,15 @@ export function withdrawConsent(
 	const found = consentsOf(memory, deps, playerId).standing.find(
 		({ consent }) => consent.consentId === consentId,
 	)
-	if (!found) throw new Refusal('This consent is not on record for this player.')
+	if (!found)
+		throw new Refusal('people.consent-unknown', 'This consent is not on record for this player.')
 	if (found.consent.withdrawn !== undefined)
-		throw new Refusal(`This consent was withdrawn on ${found.consent.withdrawn} already.`)
+		throw new Refusal(
+			'people.withdrawn-already',
+			`This consent was withdrawn on ${found.consent.withdrawn} already.`,
+		)
 	if (withdrawn > day(deps) || withdrawn < found.consent.given)
-		throw new Refusal('The day of withdrawal cannot stand.', [
+		throw new Refusal('people.withdrawal-day', 'The day of withdrawal cannot stand.', [
 			{
 				path: 'withdrawn',
 				message: `given ${withdrawn}, allowed: ${found.consent.given} to ${day(deps)}`,

@@ -65,6 +65,7 @@ export function changeDataKey(
 	const changed = deps.store.together(() => changeKeyIfItMay(deps))
 	if (!changed)
 		throw new Refusal(
+			'people.old-recovery-key',
 			'The recovery key was printed by an earlier version and would not open a new key. Issue a ' +
 				'new recovery key under My access first, then change the key of the records.',
 		)

@@ -49,11 +49,14 @@ export async function handOver(
 	const digest = pinDigestSchema.safeParse(person?.active ? person.pin : undefined).data
 	if (!person || !digest) {
 		wrongTry()
-		throw new Refusal('The PIN is not right. Try again, or lock and use the passphrase.')
+		throw new Refusal(
+			'people.wrong-pin',
+			'The PIN is not right. Try again, or lock and use the passphrase.',
+		)
 	}
 	if (session.pinTries.isBarred(personId)) {
 		wrongTry()
-		throw new Refusal(barredWords(person.name))
+		throw new Refusal('people.barred', barredWords(person.name))
 	}
 	const right = await session.tries.alone(() => {
 		session.pinTries.count(personId)
@@ -62,12 +65,19 @@ export async function handOver(
 	stillAtWork(here, before)
 	if (!right) {
 		wrongTry()
-		if (session.pinTries.isBarred(personId)) throw new Refusal(barredWords(person.name))
-		throw new Refusal('The PIN is not right. Try again, or lock and use the passphrase.')
+		if (session.pinTries.isBarred(personId))
+			throw new Refusal('people.barred', barredWords(person.name))
+		throw new Refusal(
+			'people.wrong-pin',
+			'The PIN is not right. Try again, or lock and use the passphrase.',
+		)
 	}
 	const now = here.people.byId.get(personId)
 	if (!now?.active || now.pin?.hash !== digest.hash)
-		throw new Refusal(`The entry of ${person.name} was changed meanwhile. Try again.`)
+		throw new Refusal(
+			'people.changed-meanwhile',
+			`The entry of ${person.name} was changed meanwhile. Try again.`,
+		)
 	session.pinTries.giveBack(personId)
 	session.begins(now)
 	store.audit({ function: 'switch', personId, role: now.role })

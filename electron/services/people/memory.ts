@@ -30,7 +30,8 @@ export class PeopleMemory {
 	}
 	/** Who is at work. @throws Refusal while the records are locked */
 	acts(): PersonEntry {
-		if (!this.atWork) throw new Refusal('The records are locked. Unlock them first.')
+		if (!this.atWork)
+			throw new Refusal('people.locked', 'The records are locked. Unlock them first.')
 		return this.atWork
 	}
 	take(taken: Taken<PersonValue>): void {

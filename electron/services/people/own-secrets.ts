@@ -23,6 +23,7 @@ export const namesHere = ({ clinic, people }: Here): string[] =>
 export function stillAtWork({ people }: Pick<Memory, 'people'>, personId: string): PersonEntry {
 	if (people.atWork?.personId !== personId)
 		throw new Refusal(
+			'people.locked-meanwhile',
 			'The records were locked or handed over meanwhile. Nothing was changed: unlock them and do ' +
 				'it again.',
 		)
@@ -59,7 +60,8 @@ export async function givePassphrase(
 				fill()
 			})
 		} catch (error) {
-			if (error instanceof RangeError) throw new Refusal(error.message)
+			if (error instanceof RangeError)
+				throw new Refusal('people.cannot-change-secret', error.message)
 			stillAtWork(here, personId)
 			throw error
 		}
@@ -81,7 +83,10 @@ export async function ownPassphrase(
 	}
 	const { personId } = stillAtWork({ people }, person.personId)
 	session.tries.wrongTry({ purpose: triedAs['own-passphrase'], objectRef: aimedAt(personId) })
-	throw new Refusal('This is not your present passphrase. Nothing was changed.')
+	throw new Refusal(
+		'people.wrong-passphrase',
+		'This is not your present passphrase. Nothing was changed.',
+	)
 }
 export async function changePassphrase(
 	here: Here,
@@ -110,7 +115,7 @@ export async function setPin(
 ): Promise<OutputOf<'session.setPin'>> {
 	const easy = easyPin(pin)
 	if (easy)
-		throw new Refusal('This PIN is easy to guess. Nothing was changed.', [
+		throw new Refusal('people.easy-pin', 'This PIN is easy to guess. Nothing was changed.', [
 			{
 				path: 'pin',
 				message: `${easy}. Choose digits without a pattern, 4 to 10 of them`,

@@ -28,6 +28,7 @@ export function refuseNamingOwner(
 	})
 	if (problems.length > 0)
 		throw new Refusal(
+			'people.owner-only',
 			'Only the owner may change the name and the registration of the letterhead. Nothing was ' +
 				'changed: leave both as they are, or ask the owner.',
 			problems,

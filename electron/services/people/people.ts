@@ -50,26 +50,37 @@ export async function savePerson(
 	const { people } = here
 	const known = personId === undefined ? undefined : people.byId.get(personId)
 	if (personId !== undefined && !known)
-		throw new Refusal('This person is not in the list. Open the list again.')
+		throw new Refusal('people.unknown', 'This person is not in the list. Open the list again.')
 	if (known?.slot === ownerSlot)
 		throw new Refusal(
+			'people.owner-by-letterhead',
 			'The owner is the clinician of the letterhead: change the name there, and the passphrase ' +
 				'under your own name.',
 		)
 	if (!known && passphrase === undefined)
-		throw new Refusal('A new person needs a passphrase to begin with.', [
-			{
-				path: 'passphrase',
-				message: `${missingPassphrase}; the person changes it at the first unlock`,
-			},
-		])
+		throw new Refusal(
+			'people.passphrase-missing',
+			'A new person needs a passphrase to begin with.',
+			[
+				{
+					path: 'passphrase',
+					message: `${missingPassphrase}; the person changes it at the first unlock`,
+				},
+			],
+		)
 	if (known && !known.active && passphrase === undefined)
-		throw new Refusal('This person was taken off. Give a new passphrase to let them in again.', [
-			{ path: 'passphrase', message: missingPassphrase },
-		])
+		throw new Refusal(
+			'people.passphrase-missing',
+			'This person was taken off. Give a new passphrase to let them in again.',
+			[{ path: 'passphrase', message: missingPassphrase }],
+		)
 	const problems = personProblems({ role, registration })
 	if (problems.length)
-		throw new Refusal('Some entries cannot stand. Nothing was changed.', problems)
+		throw new Refusal(
+			'people.entries-cannot-stand',
+			'Some entries cannot stand. Nothing was changed.',
+			problems,
+		)
 	const id = personId ?? randomUUID()
 	const slot = known?.slot ?? `person-${id}`
 	const keepEntry = () => {
@@ -110,8 +121,10 @@ export function retirePerson(
 	{ personId }: InputOf<'people.retire'>,
 ): OutputOf<'people.retire'> {
 	const known = people.byId.get(personId)
-	if (!known?.active) throw new Refusal('This person is not in the list, or was taken off already.')
-	if (known.slot === ownerSlot) throw new Refusal('The owner cannot be taken off.')
+	if (!known?.active)
+		throw new Refusal('people.unknown', 'This person is not in the list, or was taken off already.')
+	if (known.slot === ownerSlot)
+		throw new Refusal('people.owner-stays', 'The owner cannot be taken off.')
 	const changed = deps.store.together(() => {
 		deps.store.dropSlot(known.slot)
 		session.pinTries.forget(personId)

@@ -78,13 +78,14 @@ export class RecoveryPaper {
 		const shown = this.#shown
 		if (!shown)
 			throw new Refusal(
+				'people.recovery-key-gone',
 				'The recovery key is not on the screen any more. Issue a new one under My access; the ' +
 					'page that was printed last may not open.',
 			)
 		const groups = groupsOf(shown.printed)
 		for (const [index, given] of typed.entries())
 			if (plain(given.typed) !== groups[given.group - 1])
-				throw new Refusal('The recovery key is not confirmed yet.', [
+				throw new Refusal('people.recovery-key-differs', 'The recovery key is not confirmed yet.', [
 					{
 						path: `groups.${index}.typed`,
 						message:

@@ -103,7 +103,11 @@ export class Session {
 		passphrase,
 	}: InputOf<'session.setUp'>): Promise<OutputOf<'session.setUp'>> {
 		const { store, keepTogether, demo } = this.#deps
-		if (store.isSetUp) throw new Refusal('These records are set up already. Unlock them instead.')
+		if (store.isSetUp)
+			throw new Refusal(
+				'people.set-up-already',
+				'These records are set up already. Unlock them instead.',
+			)
 		await needDrawable(this.#deps, clinic.logo, undefined, 'clinic.logo')
 		const owner: PersonValue = {
 			personId: 'owner',
@@ -238,6 +242,7 @@ export class Session {
 			)
 		if (!person)
 			throw new Refusal(
+				'people.unreadable-entry',
 				'The entry of this person cannot be read or was taken off. Ask the owner to open the ' +
 					'records, or use the printed recovery key.',
 			)
@@ -263,6 +268,7 @@ export class Session {
 		const { store } = this.#deps
 		if (!store.isSetUp)
 			throw new Refusal(
+				'people.not-set-up',
 				'These records have not been set up yet. Fill in the clinic and choose a passphrase first.',
 			)
 		this.tries.mayTry()
@@ -270,10 +276,10 @@ export class Session {
 		try {
 			slot = await this.tries.alone(open)
 		} catch (error) {
-			if (error instanceof RangeError) throw new Refusal(error.message)
+			if (error instanceof RangeError) throw new Refusal('people.cannot-unlock', error.message)
 			if (!(error instanceof SealBroken)) throw error
 			this.tries.wrongTry({ purpose: triedAs.unlock })
-			throw new Refusal(wrong)
+			throw new Refusal('people.wrong-passphrase', wrong)
 		}
 		await acting.run({ personId: null, role: 'nobody', purpose: '' }, async () => {
 			this.tries.rightTry()

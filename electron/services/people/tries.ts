@@ -20,7 +20,11 @@ export class Tries {
 	 * would make two keys. @throws Refusal while another one runs
 	 */
 	async alone<T>(work: () => Promise<T>): Promise<T> {
-		if (this.#busy) throw new Refusal('The last try is still being checked. Wait for its answer.')
+		if (this.#busy)
+			throw new Refusal(
+				'people.try-under-way',
+				'The last try is still being checked. Wait for its answer.',
+			)
 		this.#busy = true
 		try {
 			return await work()
@@ -34,7 +38,11 @@ export class Tries {
 		const { lastMs, waitMs } = this.#deps.store.tries
 		// a clock set back must not lock anyone out for longer than the wait itself
 		const left = Math.min(lastMs + waitMs - now, waitMs)
-		if (left > 0) throw new Refusal(`Wait ${Math.ceil(left / 1000)} seconds before the next try.`)
+		if (left > 0)
+			throw new Refusal(
+				'people.wait',
+				`Wait ${Math.ceil(left / 1000)} seconds before the next try.`,
+			)
 	}
 	/** Counts a wrong try and writes it into the audit trail. */
 	wrongTry(what: Omit<AuditNote, 'function' | 'outcome'>): void {

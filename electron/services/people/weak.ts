@@ -22,7 +22,9 @@ export async function refuseWeak(
 ): Promise<void> {
 	const weak = await weakness(passphrase, names)
 	if (weak)
-		throw new Refusal('This passphrase is easy to guess. Nothing was changed.', [
-			{ path, message: `${weak.why}. ${weak.helps}` },
-		])
+		throw new Refusal(
+			'people.easy-passphrase',
+			'This passphrase is easy to guess. Nothing was changed.',
+			[{ path, message: `${weak.why}. ${weak.helps}` }],
+		)
 }

@@ -47,7 +47,8 @@ export class PlayersMemory {
 	/** @throws Refusal where there is no such player */
 	entry(playerId: string): PlayerEntry {
 		const entry = this.#byId.get(playerId)
-		if (!entry) throw new Refusal('This player is not in the records. Search again.')
+		if (!entry)
+			throw new Refusal('players.unknown', 'This player is not in the records. Search again.')
 		return entry
 	}
 	nameOf(playerId: string): string {

@@ -17,7 +17,8 @@ export function settleAlarms(
 	{ reason }: InputOf<'audit.settle'>,
 ): OutputOf<'audit.settle'> {
 	const said = new Set(store.alarms().map(({ says }) => says))
-	if (said.size === 0) throw new Refusal('Nothing waits to be looked into.')
+	if (said.size === 0)
+		throw new Refusal('records.nothing-to-settle', 'Nothing waits to be looked into.')
 	store.settleAlarms(reason)
 	memory.settled(said)
 	return {}

@@ -31,6 +31,7 @@ export function assessmentOf({
 }: Pick<SignedVisit, 'visitId' | 'visit' | 'assessment'>): Assessment {
 	if (isAssessment(assessment)) return assessment
 	throw new Refusal(
+		'records.unreadable-assessment',
 		`The assessment of the visit of ${visit.visitDate} (${visitId}) cannot be read by this ` +
 			'version. The visit itself and its report can be opened. Install the newest version to read it.',
 	)

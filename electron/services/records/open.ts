@@ -49,7 +49,8 @@ const nobody: Told = { unread: () => {}, partly: () => {} }
 export function openerOf(store: Store, told: Told = nobody): Opener {
 	const open = <Kind extends KindName>(kind: Kind, record: Sealed): ValueOf<Kind> => {
 		const reading = readRecord(kind, record)
-		if (reading.state !== 'read') throw new Refusal(unreadableWords(record, reading))
+		if (reading.state !== 'read')
+			throw new Refusal('records.unreadable', unreadableWords(record, reading))
 		if (reading.unknown.length > 0) told.partly(record, reading.unknown)
 		return reading.value
 	}
@@ -85,14 +86,18 @@ function sealedRecord(store: Store, kind: KindName, id: string): StoredRecord {
 	} catch (error) {
 		if (isDamage(error))
 			throw new Refusal(
+				'records.damaged',
 				`${named} is damaged and cannot be read. All other records are unaffected; restore it ` +
 					'from a backup.',
 			)
 		if (store.has(id)) throw error
-		throw new Refusal(`${named} is not in the records. Restore it from a backup.`)
+		throw new Refusal('records.gone', `${named} is not in the records. Restore it from a backup.`)
 	}
 	if (record.kind === kind) return record
-	throw new Refusal(`${named} is of another kind, "${record.kind}". Restore it from a backup.`)
+	throw new Refusal(
+		'records.other-kind',
+		`${named} is of another kind, "${record.kind}". Restore it from a backup.`,
+	)
 }
 /** @param opened gets the record; a Refusal of it is one that cannot be read */
 function readable<Kind extends KindName, Given>(

@@ -59,7 +59,10 @@ function latestSigned(
 export function basisOf(memory: Needs, deps: Deps, playerId: string): Basis | undefined {
 	memory.players.entry(playerId)
 	if (memory.players.mergedAway(playerId))
-		throw new Refusal('This record was merged into another player. Open that player.')
+		throw new Refusal(
+			'players.merged-into-another',
+			'This record was merged into another player. Open that player.',
+		)
 	return openDraft(memory, deps, playerId) ?? latestSigned(memory, deps, playerId)
 }
 /** @throws Refusal where the player has no assessment yet, is unknown or was merged away */
@@ -67,6 +70,7 @@ export function needBasis(memory: Needs, deps: Deps, playerId: string): Basis {
 	const basis = basisOf(memory, deps, playerId)
 	if (!basis)
 		throw new Refusal(
+			'season.no-assessment',
 			'This player has no assessment yet. Start one and enter the pairs they wear, then plan ' +
 				'the season.',
 		)

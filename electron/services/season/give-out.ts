@@ -31,11 +31,13 @@ function planToGive(
 ): { basis: Basis; planned: KeptPlan } {
 	const basis = needBasis(memory, deps, playerId)
 	const blocked = stopped(basis, memory.clinic.protocol)
-	if (blocked !== undefined) throw new Refusal(blocked)
+	if (blocked !== undefined) throw new Refusal('season.blocked', blocked)
 	const planned = lastPlan(memory.players, deps, playerId)
-	if (!planned) throw new Refusal('The season is not planned yet. Plan it first.')
+	if (!planned)
+		throw new Refusal('season.not-planned', 'The season is not planned yet. Plan it first.')
 	if (!isUpToDate(memory, deps, playerId, planned, basisDigest(basis)))
 		throw new Refusal(
+			'season.plan-is-old',
 			'The sessions, pairs or findings changed since this plan was made. Plan the season again ' +
 				'first.',
 		)

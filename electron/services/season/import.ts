@@ -19,7 +19,7 @@ interface Answer {
 	value: string
 }
 const cannotUse = (key: string, message: string): Refusal =>
-	new Refusal('An answer cannot be used. Nothing was changed.', [
+	new Refusal('season.answer-cannot-be-used', 'An answer cannot be used. Nothing was changed.', [
 		{ path: `answers.${key}`, message },
 	])
 /** @throws Refusal where the answer is none of those allowed */
@@ -101,6 +101,7 @@ export async function previewSeasonImport(
 	const season = lastSeason(players, deps, playerId)?.season
 	if (!season)
 		throw new Refusal(
+			'season.without-days',
 			'The season has no first and last day yet. Enter them first: sessions outside it are left ' +
 				'out.',
 		)

@@ -18,20 +18,21 @@ import { keepNext, lastPlan, lastSeason } from './records.ts'
 /** @throws Refusal where a warning sign stops the rotation or no pair can be planned */
 function checkBasis(basis: Basis, protocol: ProtocolFile): void {
 	const blocked = stopped(basis, protocol)
-	if (blocked !== undefined) throw new Refusal(blocked)
+	if (blocked !== undefined) throw new Refusal('season.blocked', blocked)
 	if (basis.visit.footwear?.some((pair) => pair.sole !== undefined)) return
 	throw new Refusal(
+		'season.no-pair',
 		`No pair with its sole is recorded on ${dayInWords(basis.visit.visitDate)}. Enter the ` +
 			'pairs in the assessment, each with its sole, then plan.',
 	)
 }
 /** What went wrong, in words a person can act on; other errors go on as they are. */
 function refusalOf(error: unknown): unknown {
-	if (error instanceof SolveCancelled) return new Refusal(error.message)
+	if (error instanceof SolveCancelled) return new Refusal('season.cancelled', error.message)
 	const told =
 		error instanceof Error &&
 		/^The (season could not be planned|plan breaks a rule)/.test(error.message)
-	return told ? new Refusal(error.message) : error
+	return told ? new Refusal('season.could-not-be-planned', error.message) : error
 }
 /** What a plan is solved from. */
 interface Task {
@@ -83,10 +84,14 @@ export async function planPlayer(
 	const saved = lastSeason(players, deps, playerId)
 	if (!saved)
 		throw new Refusal(
+			'season.empty',
 			'The season is empty. Enter its first and last day and its sessions, then plan.',
 		)
 	if (memory.season.isPlanning(playerId))
-		throw new Refusal('This season is being planned already. Wait for it, or cancel it.')
+		throw new Refusal(
+			'season.being-planned',
+			'This season is being planned already. Wait for it, or cancel it.',
+		)
 	const person = people.acts()
 	const before = lastPlan(players, deps, playerId)
 	const plan = await solve(memory, playerId, {
@@ -97,6 +102,7 @@ export async function planPlayer(
 	})
 	if (people.atWork !== person)
 		throw new Refusal(
+			'season.taken-over',
 			'The records were locked or another person took over while the season was planned. ' +
 				'Nothing was kept: plan again.',
 		)

@@ -51,6 +51,7 @@ function openSort<Sort extends What>(
 	const isSort = (any: SeasonValue): any is ValueOfSort<Sort> => any.what === what
 	if (isSort(value)) return { value, at }
 	throw new Refusal(
+		'season.other-record',
 		`Record ${record} is not the ${what} that its card says. Nothing was changed: restore it from ` +
 			'a backup.',
 	)

@@ -72,38 +72,51 @@ export function openSeason(
 /** @throws Refusal where it ends before it begins */
 function checkDays({ from, to }: Season): void {
 	if (to >= from) return
-	throw new Refusal('The season ends before it begins. Nothing was changed.', [
-		{
-			path: 'season.to',
-			message:
-				`before the first day, given ${dayInWords(to)}, allowed: ` + `${dayInWords(from)} or later`,
-		},
-	])
+	throw new Refusal(
+		'season.ends-before-it-begins',
+		'The season ends before it begins. Nothing was changed.',
+		[
+			{
+				path: 'season.to',
+				message:
+					`before the first day, given ${dayInWords(to)}, allowed: ` +
+					`${dayInWords(from)} or later`,
+			},
+		],
+	)
 }
 /** @throws Refusal where an exception ends before it begins */
 function checkExceptions({ exceptions = [] }: Season): void {
 	for (const [index, { from, to }] of exceptions.entries())
 		if (to !== undefined && to < from)
-			throw new Refusal('An exception ends before it begins. Nothing was changed.', [
-				{
-					path: `season.exceptions.${index}.to`,
-					message:
-						`before its first day, given ${dayInWords(to)}, allowed: ` +
-						`${dayInWords(from)} or later`,
-				},
-			])
+			throw new Refusal(
+				'season.exception-ends-before',
+				'An exception ends before it begins. Nothing was changed.',
+				[
+					{
+						path: `season.exceptions.${index}.to`,
+						message:
+							`before its first day, given ${dayInWords(to)}, allowed: ` +
+							`${dayInWords(from)} or later`,
+					},
+				],
+			)
 }
 /** @throws Refusal where two rows of the weekly pattern have the same id */
 function checkPattern({ pattern = [] }: Season): void {
 	const ids = pattern.map((row) => row.id)
 	const twice = ids.find((id, index) => ids.indexOf(id) !== index)
 	if (twice === undefined) return
-	throw new Refusal('Two rows of the weekly pattern have the same id. Nothing was changed.', [
-		{
-			path: 'season.pattern',
-			message: `not unique, given "${twice}" twice, allowed: an id of its own for each row`,
-		},
-	])
+	throw new Refusal(
+		'season.pattern-twice',
+		'Two rows of the weekly pattern have the same id. Nothing was changed.',
+		[
+			{
+				path: 'season.pattern',
+				message: `not unique, given "${twice}" twice, allowed: an id of its own for each row`,
+			},
+		],
+	)
 }
 /**
  * @throws Refusal where the season was saved elsewhere since it was opened, or ends before it
@@ -118,6 +131,7 @@ export function saveSeason(
 	const last = lastRecord(players, deps, playerId, 'season')
 	if (follows !== last)
 		throw new Refusal(
+			'season.changed-elsewhere',
 			'The season was changed elsewhere since you opened it. Nothing was overwritten: open it ' +
 				'again and repeat the change.',
 		)

@@ -24,12 +24,14 @@ export function saveShelf(
 ): OutputOf<'shelf.save'> {
 	if (follows !== kept.recordId)
 		throw new Refusal(
+			'shelf.changed-elsewhere',
 			'The shelf was changed elsewhere since you opened it. Nothing was overwritten: open the ' +
 				'shelf again and repeat the change.',
 		)
 	const read = parseShelf(shelf)
 	if (!read.ok)
 		throw new Refusal(
+			'shelf.entries-cannot-stand',
 			'Some entries of the shelf cannot stand. Nothing was changed.',
 			read.problems.map(({ path, message }) => ({ path: `shelf.${path}`, message })),
 		)

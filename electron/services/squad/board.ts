@@ -74,9 +74,9 @@ export function markPlayer(
 ): OutputOf<'squad.mark'> {
 	const day = dayOf(deps, squadId)
 	if (!day.members.some((member) => member.playerId === playerId))
-		throw new Refusal('This player is not on the board of this day.')
+		throw new Refusal('squad.not-on-board', 'This player is not on the board of this day.')
 	if (presence === 'refused' && !reason)
-		throw new Refusal('Say in a few words what was refused.', [
+		throw new Refusal('squad.refusal-without-words', 'Say in a few words what was refused.', [
 			{ path: 'reason', message: 'missing, given nothing, allowed: who refused, and what' },
 		])
 	const time = deps.now().toISOString()

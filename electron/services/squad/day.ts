@@ -29,7 +29,7 @@ function addMember(days: Map<string, Day>, member: MemberValue): void {
 /** @throws Refusal where there is no such day */
 export function dayOf(deps: Deps, squadId: string): Day {
 	const day = daysOf(deps).get(squadId)
-	if (!day) throw new Refusal('This screening day is not in the records.')
+	if (!day) throw new Refusal('squad.day-unknown', 'This screening day is not in the records.')
 	return day
 }
 export function listSquads(deps: Deps): OutputOf<'squad.list'> {

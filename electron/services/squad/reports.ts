@@ -61,10 +61,16 @@ export function startReports(
 ): OutputOf<'squad.reports'> {
 	folderToWrite(folder)
 	if (runsOf(memory).get(squadId)?.running)
-		throw new Refusal('The reports of this day are being written. Wait, or cancel.')
+		throw new Refusal(
+			'squad.being-written',
+			'The reports of this day are being written. Wait, or cancel.',
+		)
 	const rows = signedRows(memory, deps, squadId)
 	if (rows.length === 0)
-		throw new Refusal('Nobody of this day is signed yet. Sign one by one from the board first.')
+		throw new Refusal(
+			'squad.nobody-signed',
+			'Nobody of this day is signed yet. Sign one by one from the board first.',
+		)
 	const total = rows.length
 	const run: Run = {
 		running: true,

@@ -110,18 +110,21 @@ function refuseUnusable(
 ): void {
 	if (problems.length > 0)
 		throw new Refusal(
+			'squad.roster-rows',
 			'The roster has rows that cannot stand. Correct them in the list first. Nothing was changed.',
 			problems.map((problem) => ({
 				path: `row ${problem.row}, ${problem.column}`,
 				message: problem.message,
 			})),
 		)
-	if (rows.length === 0) throw new Refusal('The roster has no players. Nothing was changed.')
+	if (rows.length === 0)
+		throw new Refusal('squad.roster-empty', 'The roster has no players. Nothing was changed.')
 	const open = rows.filter(
 		({ row, player }) => same[String(row)] === undefined && knownAs(players, player).length > 0,
 	)
 	if (open.length > 0)
 		throw new Refusal(
+			'squad.roster-not-answered',
 			'Some players may be on record already. Say for each whether it is the same person.',
 			open.map(({ row, player }) => ({
 				path: `row ${row}`,
@@ -137,6 +140,7 @@ function refuseTakenNumbers(deps: Deps, squadId: string, rows: readonly RosterRo
 	const twice = rows.filter((row) => taken.has(row.number))
 	if (twice.length > 0)
 		throw new Refusal(
+			'squad.number-twice',
 			'A number is on the board already.',
 			twice.map((row) => ({
 				path: `row ${row.row}, number`,

@@ -39,9 +39,13 @@ function signedToLeave(players: PlayerIds, deps: Deps, visitId: string): Signed 
 	const { visit } = signed
 	const line = visitsOf(players, deps, visit.playerId).find(({ card }) => card.visitId === visitId)
 	if (line?.inError)
-		throw new Refusal('This visit was entered in error. Its documents are not to be handed out.')
+		throw new Refusal(
+			'visits.in-error',
+			'This visit was entered in error. Its documents are not to be handed out.',
+		)
 	if (line?.awaits)
 		throw new Refusal(
+			'visits.not-countersigned',
 			'A student signed this visit. Have it countersigned before its documents are handed out.',
 		)
 	return signed
@@ -158,6 +162,7 @@ function composed(kind: OutboxKind, input: KindInput): LwDocument {
 	const problems = kinds[kind].problems(input)
 	if (problems.length > 0)
 		throw new Refusal(
+			'visits.document-not-possible',
 			`${kindWords[kind]} cannot be written for this visit.`,
 			problems.map((line) => {
 				const cut = line.indexOf(': ')

@@ -44,11 +44,13 @@ export function storedDocument(deps: Deps, documentId: string, sha256: string): 
 	const record = deps.store.cardsOf('document', documentId).at(-1)?.record
 	if (record === undefined)
 		throw new Refusal(
+			'visits.document-is-gone',
 			'The document is not in the records. Restore it from a backup, or prepare it anew.',
 		)
 	const stored = readStored(deps, record)
 	if (!stored || stored.value.sha256 !== sha256)
 		throw new Refusal(
+			'visits.document-differs',
 			'The stored document does not match what was checked. It is not sent. Restore it from a ' +
 				'backup, or prepare it anew.',
 		)
@@ -91,6 +93,7 @@ export async function protectedCopy(
 		const document = documentRead(deps, value)
 		if (document) return draw(deps, document, password)
 		throw new Refusal(
+			'visits.unreadable-pdf',
 			'A copy with a password cannot be made: the kept pages are no PDF that can be read. Print ' +
 				'them or hand them over.',
 		)

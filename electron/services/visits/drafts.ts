@@ -28,7 +28,10 @@ export function openDraft(
 	const { players, drafts } = memory
 	const { player } = players.entry(playerId)
 	if (players.mergedAway(playerId))
-		throw new Refusal('This record was merged into another player. Open that player.')
+		throw new Refusal(
+			'players.merged-into-another',
+			'This record was merged into another player. Open that player.',
+		)
 	const [open] = drafts.of(players.idsOf(playerId))
 	const { visits, lacking } = earlierVisits(players, deps, playerId, open?.[1].amends?.visitId)
 	const beside = { earlier: visits, ...(lacking.length > 0 && { lacking }) }
@@ -41,6 +44,7 @@ export function openDraft(
 	}
 	if (player.birthDate >= visitDate)
 		throw new Refusal(
+			'visits.birth-after-visit',
 			`The birth date ${player.birthDate} is not before the visit date ${visitDate}. Correct ` +
 				`the player's details first.`,
 		)
@@ -67,7 +71,11 @@ export function storedContent(deps: Deps, draftId: string): DraftContent | undef
 /** @throws Refusal where the draft is not on the disk any more, or cannot be read */
 export function needDraft(deps: Deps, draftId: string): KeptDraft {
 	const draft = openKeptDraft(deps, draftId)
-	if (!draft) throw new Refusal('The draft is gone from the disk. Restore it from a backup.')
+	if (!draft)
+		throw new Refusal(
+			'visits.draft-is-gone',
+			'The draft is gone from the disk. Restore it from a backup.',
+		)
 	return draft
 }
 /** The same for signing. @throws Refusal too where entries of a newer version would be left out */
@@ -76,6 +84,7 @@ export function draftToSign(deps: Deps, draftId: string): KeptDraft {
 	const { unknown } = draft
 	if (unknown.length > 0)
 		throw new Refusal(
+			'visits.newer-entries',
 			'This draft holds entries of a newer version of Lastwright, which would be missing from the ' +
 				`signed visit: ${unknown.map(({ path }) => path).join(', ')}. They are kept in the draft. ` +
 				'Sign it with the newer version.',
@@ -136,6 +145,7 @@ export function knownDraft({ drafts }: Pick<Memory, 'drafts'>, draftId: string):
 	const draft = drafts.byId.get(draftId)
 	if (!draft)
 		throw new Refusal(
+			'visits.draft-not-open',
 			'This draft is not open any more: the visit was signed, or opened elsewhere. Go back to ' +
 				'the player.',
 		)
@@ -172,10 +182,14 @@ export function amendVisit(
 	const { visit } = latest(deps, visitId)
 	if (hasNote(deps, visitId, 'in-error'))
 		throw new Refusal(
+			'visits.in-error',
 			'This visit was entered in error and cannot be amended. Start a new assessment instead.',
 		)
 	if (memory.drafts.of(memory.players.idsOf(visit.playerId)).length > 0)
-		throw new Refusal('A draft of this player is open. Sign it first: one draft is open at a time.')
+		throw new Refusal(
+			'visits.draft-open-already',
+			'A draft of this player is open. Sign it first: one draft is open at a time.',
+		)
 	const content: DraftContent = {
 		visit: visit.visit,
 		raw: {},

@@ -19,7 +19,7 @@ export async function draw(
 	try {
 		return await deps.renderPdf(document, password === undefined ? undefined : { password })
 	} catch (error) {
-		if (error instanceof UnprintableText) throw new Refusal(error.message)
+		if (error instanceof UnprintableText) throw new Refusal('visits.unprintable', error.message)
 		throw error
 	}
 }

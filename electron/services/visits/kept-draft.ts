@@ -43,6 +43,7 @@ function unreadable(savedAt: string, value: unknown, problems: Refusal['problems
 	const named = problems.slice(0, mostNamed)
 	const listed = named.map(({ path, message }) => ` ${path}: ${message}.`).join('')
 	return new Refusal(
+		'visits.newer-draft',
 		`${nameOf(savedAt, value)} holds entries that this version of Lastwright cannot read. It was ` +
 			'kept as it is; all other records are unaffected. Open it with the version that wrote it, ' +
 			`or bring Lastwright here up to that version.${listed}`,
@@ -73,6 +74,7 @@ export function openKeptDraft(deps: Pick<Deps, 'store'>, draftId: string): KeptD
 	} catch (error) {
 		if (!(error instanceof SealBroken)) throw error
 		throw new Refusal(
+			'visits.damaged-draft',
 			`The draft ${draftId} is damaged and cannot be read. All other records are unaffected; ` +
 				'restore it from a backup.',
 		)

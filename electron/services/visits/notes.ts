@@ -123,7 +123,10 @@ export function markInError(
 	{ visitId, reason }: InputOf<'visits.markInError'>,
 ): OutputOf<'visits.markInError'> {
 	if (hasNote(deps, visitId, 'in-error'))
-		throw new Refusal('This visit is marked as entered in error already.')
+		throw new Refusal(
+			'visits.in-error-already',
+			'This visit is marked as entered in error already.',
+		)
 	keepNote(memory, deps, visitId, { what: 'in-error', text: reason })
 	return {}
 }
@@ -138,7 +141,7 @@ export function addNote(
 ): OutputOf<'visits.addNote'> {
 	const today = dayHere(deps.now())
 	if (occurredOn > today)
-		throw new Refusal('The day it happened lies in the future.', [
+		throw new Refusal('visits.occurred-in-future', 'The day it happened lies in the future.', [
 			{
 				path: 'occurredOn',
 				message: `in the future, given ${occurredOn}, allowed: ${today} or earlier`,
@@ -155,9 +158,12 @@ export function countersign(
 ): OutputOf<'visits.countersign'> {
 	const { visit } = latest(deps, visitId)
 	if (visit.signer?.role !== 'student')
-		throw new Refusal('This visit was not signed by a student: it needs no countersignature.')
+		throw new Refusal(
+			'visits.no-student',
+			'This visit was not signed by a student: it needs no countersignature.',
+		)
 	if (hasNote(deps, visitId, 'countersign', visit.version ?? 1))
-		throw new Refusal('This version is countersigned already.')
+		throw new Refusal('visits.countersigned-already', 'This version is countersigned already.')
 	keepNote(memory, deps, visitId, { what: 'countersign', text })
 	return {}
 }

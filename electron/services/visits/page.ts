@@ -82,6 +82,7 @@ async function readPages(deps: Pick<Deps, 'textOfPdf'>, bytes: Uint8Array): Prom
 	} catch (error) {
 		if (!(error instanceof UnreadablePdf)) throw error
 		throw new Refusal(
+			'visits.no-accessible-page',
 			'An accessible page cannot be made: this report was kept as printed pages only, and their ' +
 				'text cannot be read. Open the report instead.',
 		)

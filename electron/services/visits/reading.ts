@@ -31,6 +31,6 @@ export function tryVisit({ openRecord }: Opens, { record, card }: VisitVersion):
 /** @throws Refusal naming the visit and why it cannot be read */
 export function readVisit(deps: Opens, version: VisitVersion): SignedVisit {
 	const read = tryVisit(deps, version)
-	if ('trouble' in read) throw new Refusal(read.trouble)
+	if ('trouble' in read) throw new Refusal('visits.unreadable', read.trouble)
 	return read.visit
 }

@@ -55,7 +55,7 @@ function versionWanted(
 		version === undefined ? versions.at(-1) : versions.find(({ card }) => card.version === version)
 	if (wanted) return wanted
 	const kept = versions.map(({ card }) => card.version).join(', ')
-	throw new Refusal('This version of the visit is not in the records.', [
+	throw new Refusal('visits.version-unknown', 'This version of the visit is not in the records.', [
 		{ path: 'version', message: `not kept, given ${version}, allowed: ${kept}` },
 	])
 }
@@ -70,9 +70,13 @@ export function handedOver(
 	const { record, visit } = latest(deps, visitId)
 	const version = visit.version ?? 1
 	if (hasNote(deps, visitId, 'in-error'))
-		throw new Refusal('This visit was entered in error. Its report is not to be handed out.')
+		throw new Refusal(
+			'visits.in-error',
+			'This visit was entered in error. Its report is not to be handed out.',
+		)
 	if (visit.signer?.role === 'student' && !hasNote(deps, visitId, 'countersign', version))
 		throw new Refusal(
+			'visits.not-countersigned',
 			'A student signed this visit. Have it countersigned before its report is handed out.',
 		)
 	const at = deps.now().toISOString()

@@ -27,6 +27,7 @@ export interface Signed {
 
 const notAsSigned = (): Refusal =>
 	new Refusal(
+		'visits.page-differs',
 		'The stored page does not match what was signed. It is not shown. Restore it from a backup.',
 	)
 /** The digest that the visit names of a page; undefined where the page was not kept. */
@@ -45,6 +46,7 @@ export function signedPage(deps: Deps, signed: Signed, kind: KindName): SignedPa
 	const found = find(deps, signed, kind)
 	if (!found)
 		throw new Refusal(
+			'visits.no-page',
 			kind === 'player'
 				? 'No report is stored for this visit.'
 				: 'This page was kept when the visit was signed and is gone. Restore it from a backup.',
@@ -83,6 +85,10 @@ function find(deps: Deps, { record: visitRecord, visit }: Signed, kind: KindName
 			trouble = error
 		}
 	}
-	if (trouble) throw new Refusal(`The pages of this visit cannot be read. ${trouble.message}`)
+	if (trouble)
+		throw new Refusal(
+			'visits.unreadable-pages',
+			`The pages of this visit cannot be read. ${trouble.message}`,
+		)
 	return undefined
 }

@@ -78,6 +78,7 @@ function compose(
 	const parsed = parseVisit({ ...content.visit, player: players.entry(playerId).player })
 	if (!parsed.ok)
 		throw new Refusal(
+			'visits.entries-cannot-stand',
 			'The visit has entries that cannot stand. Correct them first.',
 			parsed.problems,
 		)
@@ -142,6 +143,7 @@ function refuseUnready(
 	const unread = Object.entries(content.raw)
 	if (unread.length > 0)
 		throw new Refusal(
+			'visits.not-yet-values',
 			'Some fields hold text that is not a value yet. Correct or empty them before signing.',
 			unread.map(([path, text]) => ({
 				path,
@@ -151,6 +153,7 @@ function refuseUnready(
 	const blocks = signingBlocks(content, assessment, openProtocol(clinic.protocol))
 	if (blocks.length > 0)
 		throw new Refusal(
+			'visits.cannot-be-signed',
 			'The visit cannot be signed yet.',
 			blocks.map(({ path, says }) => ({ path, message: says })),
 		)
@@ -173,11 +176,13 @@ async function drawWhileUnchanged(
 	const pages = await drawAll(deps, visit, [report, ...furtherPages(input, season)])
 	if (knownDraft(memory, draftId) !== asRead)
 		throw new Refusal(
+			'visits.changed-meanwhile',
 			'The visit changed while its report was being drawn. Nothing was signed: look it over and ' +
 				'sign again.',
 		)
 	if (memory.people.atWork !== person)
 		throw new Refusal(
+			'visits.taken-over',
 			'Another person took over while the report was being drawn. Nothing was signed.',
 		)
 	return pages

@@ -62,7 +62,8 @@ function newestFirst({ card: left }: VisitLine, { card: right }: VisitLine): num
 /** The versions of a visit in their order, at least one. @throws Refusal where there is none */
 export function versionsOf({ store }: WithStore, visitId: string): VisitVersion[] {
 	const versions = readCards(visitCardSchema, store.cardsOf('visit', visitId))
-	if (versions.length === 0) throw new Refusal('This visit is not in the records.')
+	if (versions.length === 0)
+		throw new Refusal('visits.unknown', 'This visit is not in the records.')
 	return versions.sort((left, right) => left.card.version - right.card.version)
 }
 
