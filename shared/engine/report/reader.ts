@@ -14,11 +14,15 @@ export interface Reader {
 const isMinor = ({ assessment }: Pick<ReportInput, 'assessment'>): boolean =>
 	assessment.growth !== undefined
 
-/** The reader of a document about one visit. */
+/**
+ * The reader of a document about one visit. @param handedTo through whose hands it goes, where not
+ * straight to its reader
+ */
 export const readerOf = (
 	audience: Audience,
 	input: Pick<ReportInput, 'assessment' | 'decisions'>,
-): Reader => ({ audience, told: toldTo(audience, input.decisions.released, isMinor(input)) })
+	handedTo: Audience = audience,
+): Reader => ({ audience, told: toldTo(handedTo, input.decisions.released, isMinor(input)) })
 /** A statement in the reader's words; undefined where it does not reach the reader. */
 export const toldBy = ({ audience, told }: Reader, statement: Stated): string | undefined =>
 	spokenTo(audience, statement, told)

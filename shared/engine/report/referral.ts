@@ -82,7 +82,7 @@ function historyWords(conditions: Conditions, t: Speak): string {
  */
 const reasons: Section = (input, notes, t) => {
 	const { screening } = input.assessment
-	const reader = readerOf('doctor', input)
+	const reader = readerOf('doctor', input, input.letter?.handedTo)
 	const yes = screening.items.filter((item) => item.state === 'yes' && isOpenTo(reader.told, item))
 	const notAsked = screening.items.filter((item) => item.state === 'not-asked').length
 	const named = yes.slice(0, mostReasons).map((item) => {

@@ -46,7 +46,7 @@ const screeningDoneSchema = z.strictObject({
 /** A private topic that one reader may be told of: none is, until it is written here. */
 const releaseSchema = z.strictObject({
 	topic: z.enum(['pregnancy', 'periods', 'medication', 'weight']),
-	to: z.enum(['player', 'guardian']),
+	to: z.enum(['guardian']),
 })
 export const decisionsSchema = z.strictObject({
 	lines: z.array(decisionSchema).max(300),
@@ -69,7 +69,7 @@ export const decisionsSchema = z.strictObject({
 	/** What was done about a stop-and-refer result. */
 	referralDone: z.string().max(1000).optional(),
 	consentNoted: z.boolean().optional(),
-	released: z.array(releaseSchema).max(8).optional(),
+	released: z.array(releaseSchema).max(4).optional(),
 	screeningDone: z.array(screeningDoneSchema).max(40).optional(),
 	insert: z
 		.strictObject({
