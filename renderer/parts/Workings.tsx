@@ -7,8 +7,8 @@ import { useId, useState } from 'react'
 import type { Assessment } from '../../shared/engine/findings/assessment.ts'
 import type { Topic, Working } from '../../shared/engine/findings/finding.ts'
 import type { Basis } from '../../shared/engine/protocol/basis.ts'
-import { capital } from '../../shared/engine/words/en/format.ts'
 import { thresholdInWords } from '../../shared/engine/words/reading.ts'
+import { capital } from '../../shared/engine/words/words.ts'
 import { strengthWords } from './Basis.tsx'
 
 /** The workings of the rooms behind these topics, in their order; a room without any gives none. */

@@ -201,7 +201,10 @@ describe('a trade word', () => {
 						new RegExp(`(?<![\\p{L}-])${form}(?![\\p{L}-])`, 'iu').test(text),
 					)
 					if (stands >= 0)
-						expect(texts.some((text) => text.includes(`${term}: ${player!.words}`)), term).toBe(true)
+						expect(
+							texts.some((text) => text.includes(`${term}: ${player!.words}`)),
+							term,
+						).toBe(true)
 				}
 		}
 	})

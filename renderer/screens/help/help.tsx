@@ -1,7 +1,7 @@
 /** Help without a network: how each measure is taken, the terms, the shortcuts, what is new. */
 import { Box, Paper, Stack, Typography } from '@mui/material'
 import { useState } from 'react'
-import { glossary } from '../../../shared/engine/words/en/glossary.table.ts'
+import { glossary } from '../../../shared/engine/words/words.ts'
 import { loadProtocol } from '../../parts/clinicProtocol.ts'
 import { Field } from '../../parts/form.tsx'
 import { MeasureHelpCard } from '../../parts/help/Help.tsx'

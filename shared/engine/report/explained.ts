@@ -1,7 +1,6 @@
 /** Trade words that must stand on a player's page, explained where they first stand. */
-import { glossary } from '../words/en/glossary.table.ts'
 import type { Speak } from '../words/speak.ts'
-import { capital } from '../words/words.ts'
+import { capital, glossary } from '../words/words.ts'
 import { small } from './base.ts'
 import type { Block } from './document.ts'
 import { textsIn } from './texts.ts'

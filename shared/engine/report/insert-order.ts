@@ -6,9 +6,8 @@ import { type DecidedInsert, decidedInsert } from '../insert/decided.ts'
 import { openProtocol } from '../protocol/protocol.ts'
 import { ageYears } from '../visit/age.ts'
 import { bothSides } from '../visit/sides.ts'
-import { sideWords } from '../words/en/terms.table.ts'
 import type { Speak } from '../words/speak.ts'
-import { capital, dateWords, shown } from '../words/words.ts'
+import { capital, dateWords, shown, sideWords } from '../words/words.ts'
 import {
 	frame,
 	heading,

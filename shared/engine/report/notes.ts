@@ -1,9 +1,8 @@
 /** The numbered notes at the end of a document: where each rule comes from. */
 import type { Basis } from '../protocol/basis.ts'
-import { strengthWords } from '../words/en/terms.table.ts'
 import { limitInWords } from '../words/reading.ts'
 import type { Speak } from '../words/speak.ts'
-import { capital, ruleInWords } from '../words/words.ts'
+import { capital, ruleInWords, strengthWords } from '../words/words.ts'
 
 /** Numbered notes: the same source is numbered once, with every rule that rests on it. */
 export class Notes {

@@ -6,10 +6,9 @@ import { ageYears } from '../visit/age.ts'
 import { bothSides, meanOf } from '../visit/sides.ts'
 import { termWords } from '../visit/terms.ts'
 import type { Side } from '../visit/visit.ts'
-import { sideWords } from '../words/en/terms.table.ts'
 import type { Speak } from '../words/speak.ts'
 import { isOpenTo } from '../words/statement.ts'
-import { capital, dateWords, shown } from '../words/words.ts'
+import { capital, dateWords, shown, sideWords } from '../words/words.ts'
 import {
 	amended,
 	frame,

@@ -3,8 +3,17 @@ import { dayInWords, shortDayInWords } from '../plain/days.ts'
 import { type Feature, termWords } from '../visit/terms.ts'
 import * as en from './en/terms.table.ts'
 
-export const actionWords = en.actionWords
-export const defaultWarningSigns = en.defaultWarningSigns
+export { glossary } from './en/glossary.table.ts'
+export const {
+	actionWords,
+	ankleLimits,
+	defaultWarningSigns,
+	plainActionWords,
+	sideWords,
+	statusWords,
+	strengthWords,
+	weekdays,
+} = en
 /** A feature as a player reads it. */
 export const featureInWords = (feature: Feature): string =>
 	en.featureWords[feature] ?? termWords(feature)

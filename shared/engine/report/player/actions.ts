@@ -1,8 +1,7 @@
 /** What to do first: the warning over everything, and at most three actions. */
 import type { Action, Assessment } from '../../findings/assessment.ts'
-import { plainActionWords } from '../../words/en/terms.table.ts'
 import type { Speak } from '../../words/speak.ts'
-import { capital, dateWords, shown } from '../../words/words.ts'
+import { capital, dateWords, plainActionWords, shown } from '../../words/words.ts'
 import { heading, type Section, say, small } from '../base.ts'
 import type { Block, BlockOf } from '../document.ts'
 import type { ReportInput } from '../inputs.ts'

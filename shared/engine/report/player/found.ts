@@ -2,9 +2,15 @@
 import type { AnkleResult, SizingResult } from '../../findings/assessment.ts'
 import { bothSides, meanOf } from '../../visit/sides.ts'
 import type { Visit } from '../../visit/visit.ts'
-import { ankleLimits, sideWords, statusWords } from '../../words/en/terms.table.ts'
 import type { Speak } from '../../words/speak.ts'
-import { capital, conditionInWords, shown } from '../../words/words.ts'
+import {
+	ankleLimits,
+	capital,
+	conditionInWords,
+	shown,
+	sideWords,
+	statusWords,
+} from '../../words/words.ts'
 import { heading, type Section, say } from '../base.ts'
 import { courseBlocks } from '../charts-section.ts'
 import type { Block } from '../document.ts'
