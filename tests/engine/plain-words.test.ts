@@ -109,6 +109,7 @@ describe('each sentence alone', () => {
 		date: '2 May 2027',
 		done: 'a letter went out',
 		feet: 'left foot 246 mm long',
+		feature: 'A flat sole',
 		features: 'a wide fitting; round studs',
 		fittings: 'E',
 		labels: 'EU 39',

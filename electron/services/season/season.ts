@@ -1,4 +1,5 @@
 /** A player's season opened and saved. */
+
 import type { InputOf, OutputOf } from '../../../shared/contract.ts'
 import { dayHere } from '../../../shared/desk/workplace/local-day.ts'
 import { dayInWords } from '../../../shared/engine/plain/days.ts'
@@ -8,6 +9,7 @@ import type { Plan } from '../../../shared/engine/season/plan-file.ts'
 import { lettersOf } from '../../../shared/engine/season/problem/letters.ts'
 import { ageYears } from '../../../shared/engine/visit/age.ts'
 import type { Season } from '../../../shared/engine/visit/visit.ts'
+import { fullName } from '../../../shared/engine/words/names.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
 import { Refusal } from '../records/refusal.ts'
@@ -56,7 +58,7 @@ export function openSeason(
 	const planned = lastPlan(players, deps, playerId)
 	const years = ageYears(player.birthDate, basis?.visit.visitDate ?? dayHere(deps.now()))
 	return present({
-		name: `${player.givenName} ${player.familyName}`,
+		name: fullName(player),
 		from: firstDay(deps, basis),
 		pairs: basis ? pairsOf(basis, planned?.value.plan) : [],
 		running: season.isPlanning(playerId),

@@ -1,4 +1,5 @@
 /** A signed report as one accessible page: from the document that was kept, or the text of its PDF. */
+
 import type { InputOf, OutputOf, SignedVisit } from '../../../shared/contract.ts'
 import { need } from '../../../shared/engine/plain/need.ts'
 import { letterheadOf } from '../../../shared/engine/report/base.ts'
@@ -6,6 +7,7 @@ import type { LwDocument } from '../../../shared/engine/report/document.ts'
 import { reportCss } from '../../../shared/engine/report/html/style.ts'
 import { toHtml } from '../../../shared/engine/report/html.ts'
 import { readDocument } from '../../../shared/engine/report/kept/read.ts'
+import { fullName } from '../../../shared/engine/words/names.ts'
 import { speakFrom } from '../../../shared/engine/words/speak.ts'
 import { dateWords } from '../../../shared/engine/words/words.ts'
 import { UnreadablePdf } from '../../pdf/unreadable.ts'
@@ -61,7 +63,7 @@ async function textOf(
 		draft: false,
 		letterhead: letterheadOf(clinic),
 		subject: [
-			[t('kept.player'), `${visit.player.givenName} ${visit.player.familyName}`],
+			[t('kept.player'), fullName(visit.player)],
 			[t('kept.signed'), `${dateWords(signedOn ?? signedAt.slice(0, 10))}, ${signedBy.name}`],
 		],
 		blocks: [

@@ -75,7 +75,9 @@ export const nextPair: Section = (input, notes, t) => {
 		...contradictions.map((contradiction) =>
 			say(
 				t('player.pullApart', {
-					says: toldBy(reader, contradiction) ?? `${featureInWords(contradiction.feature)}.`,
+					says:
+						toldBy(reader, contradiction) ??
+						t('player.askWhich', { feature: capital(featureInWords(contradiction.feature)) }),
 				}),
 			),
 		),
