@@ -130,8 +130,7 @@ function refuseUnusable(
 			'Some players may be on record already. Say for each whether it is the same person.',
 			open.map(({ row, player }) => ({
 				path: `row ${row}`,
-				message:
-					`not answered, given ${fullName(player)}, allowed: a ` + 'player on record, or new',
+				message: `not answered, given ${fullName(player)}, allowed: a player on record, or new`,
 			})),
 		)
 }
