@@ -1,6 +1,7 @@
 /** Who reads what: nothing private and nothing without words for that reader, whatever the visit. */
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import { printedChanges } from '../../shared/desk/records/told.ts'
 import { assess } from '../../shared/engine/assess.ts'
 import type { Assessment } from '../../shared/engine/findings/assessment.ts'
 import type { LwDocument } from '../../shared/engine/report/document.ts'
@@ -101,6 +102,15 @@ describe('what is private', () => {
 		expect(textsIn(assess(visit).findings).join(' ')).toMatch(privateWords)
 		const order = kinds['insert-order'].compose(inputOf(visit, noDecisions))
 		expect(wordsOf(order)).toContain(String(massKg))
+	})
+	it('is counted, not told, among what an amendment changed', () => {
+		const before = young(read(json(demoNames[0]!)))
+		const told = printedChanges(
+			{ visit: before, decisions: noDecisions },
+			{ visit: planted(before), decisions: noDecisions },
+		)
+		expect(told.length).toBeGreaterThan(0)
+		expect(told.join(' ')).not.toMatch(privateWords)
 	})
 	it('is told to adults of their own, to a doctor, and to guardians once released', () => {
 		const released = [{ topic: 'periods', to: 'guardian' }] as const
