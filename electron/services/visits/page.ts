@@ -12,8 +12,10 @@ import { speakFrom } from '../../../shared/engine/words/speak.ts'
 import { dateWords } from '../../../shared/engine/words/words.ts'
 import { UnreadablePdf } from '../../pdf/unreadable.ts'
 import type { Deps } from '../records/deps.ts'
+import type { Memory } from '../records/memory.ts'
 import { Refusal } from '../records/refusal.ts'
 import { logosOf } from './logos.ts'
+import { keepFromReception } from './private-pages.ts'
 import { type SignedPage, signedDocument, signedPage } from './signed-pages.ts'
 import { latest } from './visits.ts'
 
@@ -22,11 +24,13 @@ import { latest } from './visits.ts'
  * was signed, whatever the program would write today.
  */
 export async function accessiblePage(
+	memory: Pick<Memory, 'people'>,
 	deps: Deps,
 	{ visitId }: InputOf<'reports.page'>,
 ): Promise<OutputOf<'reports.page'>> {
 	const signed = latest(deps, visitId)
 	const { visit } = signed
+	keepFromReception(memory, 'player', visit)
 	const report = need(signedPage(deps, signed, 'player'), 'the report')
 	const kept = signedDocument(signed, 'player', report)
 	const read = kept && readDocument(kept, logosOf(deps, visit.clinic))

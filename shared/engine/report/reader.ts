@@ -1,7 +1,7 @@
 /** Who reads a document: only what there are words for that reader, and what that reader was told. */
 import { type ReleasableTopic, toldTo } from '../words/privacy.ts'
 import type { Audience } from '../words/sentence.ts'
-import { isOpenTo, type Stated, spokenTo } from '../words/statement.ts'
+import { isOpenTo, privateTopicOf, type Stated, spokenTo } from '../words/statement.ts'
 import { type StandingLine, standingLines } from './decided.ts'
 import type { ReportInput } from './inputs.ts'
 
@@ -41,4 +41,27 @@ export function linesFor(
 		const says = finding && toldBy(reader, finding)
 		return says === undefined ? [] : [{ ...line, says }]
 	})
+}
+/** For whom a kind of page about a visit is written; the pages for a club hold closed words only. */
+const readers: Readonly<Record<string, Audience>> = {
+	player: 'player',
+	guardian: 'guardian',
+	referral: 'doctor',
+}
+/**
+ * Whether a page of a visit may hold what is private: a report or a letter what was stated of it to
+ * its reader, an order for a laboratory body mass. @param kind a kind of document
+ */
+export function mayHoldPrivate(
+	kind: string,
+	input: Pick<ReportInput, 'visit' | 'assessment' | 'decisions'>,
+): boolean {
+	if (kind === 'insert-order') return input.visit.body?.massKg !== undefined
+	const audience = Object.hasOwn(readers, kind) ? readers[kind] : undefined
+	if (audience === undefined) return false
+	const { told } = readerOf(audience, input)
+	const { findings, screening } = input.assessment
+	return [...findings, ...screening.items.filter(({ state }) => state === 'yes')].some(
+		(statement) => privateTopicOf(statement) !== undefined && isOpenTo(told, statement),
+	)
 }
