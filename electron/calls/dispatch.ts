@@ -6,6 +6,7 @@ import {
 	type InputOf,
 	type Role,
 } from '../../shared/contract.ts'
+import { seesRestricted, withoutRestricted } from '../../shared/desk/visits/restricted.ts'
 import { problemsOf } from '../../shared/engine/visit/problems.ts'
 import type { Session } from '../services/people/session.ts'
 import { acting } from '../services/records/acting.ts'
@@ -84,7 +85,7 @@ async function answer(
 		}
 	try {
 		const value = await serve(needs, name, parsed.data as InputOf<CallName>)
-		return { ok: true, value }
+		return { ok: true, value: seesRestricted(role) ? value : withoutRestricted(value) }
 	} catch (error) {
 		return refusalOf(error, (fault) => note(`${name}: ${fault}`))
 	}

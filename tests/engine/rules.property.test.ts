@@ -14,6 +14,7 @@ import {
 	surfaces,
 } from '../../shared/engine/visit/terms.ts'
 import { type Visit, visitSchema } from '../../shared/engine/visit/visit.ts'
+import { spokenTo } from '../../shared/engine/words/statement.ts'
 
 const adult = '1995-01-01',
 	child = '2014-03-01'
@@ -35,6 +36,7 @@ const positions = [
 	'ruck',
 	'full-back',
 	'midfielder',
+	'fly-half',
 ]
 const foot = (ballWidthMm: number, heelToToeMm = 262) => ({
 	heelToToeMm,
@@ -139,7 +141,6 @@ describe('the table of rules', () => {
 		expect(new Set(footwearRules.map((rule) => rule.id)).size).toBe(footwearRules.length)
 		for (const rule of footwearRules) {
 			expect(rule.needs.length).toBeGreaterThan(0)
-			expect(rule.says).toMatch(/\.$/)
 			expect(rule.basis.source.length).toBeGreaterThan(5)
 			expect(rule.seek.length + rule.avoid.length).toBeGreaterThan(0)
 		}
@@ -155,9 +156,17 @@ describe('the table of rules', () => {
 		const named = new Set(footwearRules.flatMap((rule) => [...rule.seek, ...rule.avoid]))
 		expect(features.filter((feature) => !named.has(feature))).toEqual([])
 	})
-	it('thin evidence says so', () => {
-		for (const rule of footwearRules.filter((rule) => /belief/.test(rule.basis.source)))
-			expect(rule.says).toMatch(/belief|not evidence/)
+	it('every rule that applies says something, by the code of its id, and nothing is left open', () => {
+		for (const [id, made] of reached) {
+			const found = assess(made).footwear.findings.find((one) => one.id === `footwear.${id}`)
+			if (!footwearRules.some((rule) => rule.id === id)) continue
+			expect(found?.code).toBe(`footwear.${id}`)
+			for (const reader of ['clinician', 'player', 'guardian'] as const) {
+				const words = spokenTo(reader, found!, ['weight'])
+				expect(words, `${id} to the ${reader}`).toMatch(/\.$/)
+				expect(words).not.toMatch(/undefined|NaN/)
+			}
+		}
 	})
 })
 it('stiff for the big toe against flexible for the calf is shown, never averaged', () => {
@@ -169,9 +178,17 @@ it('stiff for the big toe against flexible for the calf is shown, never averaged
 			],
 		}),
 	).footwear
-	expect(contradictions.map((contradiction) => contradiction.feature)).toEqual(
-		expect.arrayContaining(['stiff-forefoot', 'flexible-forefoot']),
-	)
+	expect(contradictions.map(({ code, params }) => ({ code, params }))).toEqual([
+		{
+			code: 'footwear.contradiction-of-two',
+			params: {
+				feature: 'stiff-forefoot',
+				other: 'flexible-forefoot',
+				featureRules: ['turf-toe'],
+				otherRules: ['calf-lever'],
+			},
+		},
+	])
 	expect(target.seek.map((wish) => wish.feature)).toEqual(
 		expect.arrayContaining(['stiff-forefoot', 'flexible-forefoot']),
 	)

@@ -5,12 +5,17 @@
 import { readFileSync } from 'node:fs'
 import { expect, it } from 'vitest'
 import { assess } from '../../shared/engine/assess.ts'
+import type { Assessment, RankedModel } from '../../shared/engine/findings/assessment.ts'
+import { need } from '../../shared/engine/plain/need.ts'
 import { suitability } from '../../shared/engine/protocol/norms/suitability.ts'
 import { shippedProtocol } from '../../shared/engine/protocol/protocol.ts'
 import { parseShelf } from '../../shared/engine/visit/shelf.ts'
 import { surfaces } from '../../shared/engine/visit/terms.ts'
 import { foot, modelWith, rank, shelfOf, sizeOf, studAt, visitWith } from './known-shelf.ts'
 
+/** What would change the verdict on a model, by codes. */
+const codesOf = ({ changes = [] }: RankedModel) => changes.map(({ code, params }) => [code, params])
+const changesOf = ({ footwear }: Assessment) => codesOf(need(footwear.ranked[0], 'a ranked model'))
 const file = (name: string) =>
 	JSON.parse(readFileSync(new URL(`../../assets/demo/${name}`, import.meta.url), 'utf8'))
 it(
@@ -122,7 +127,10 @@ it(
 				.filter((finding) => finding.id.startsWith('footwear.stud-'))
 				.map((finding) => [finding.id, finding.side, finding.level]),
 		).toEqual([['footwear.stud-m-left-first-metatarsal-head', 'left', 'caution']])
-		expect(risk.footwear.ranked[0]!.wouldChange.join()).toMatch(/lowered/)
+		expect(changesOf(risk)).toContainEqual([
+			'match.change-stud',
+			{ sides: ['left'], joint: 'first metatarsal head', removable: false },
+		])
 		expect(
 			assess(visitWith(), [], shippedProtocol, shelfOf(boot)).findings.filter((finding) =>
 				finding.id.startsWith('footwear.stud-'),
@@ -134,7 +142,10 @@ it(
 			shippedProtocol,
 			shelfOf({ ...boot, studs: studs.map((stud) => ({ ...stud, removable: true })) }),
 		)
-		expect(loose.footwear.ranked[0]!.wouldChange.join()).toMatch(/take the stud out/)
+		expect(changesOf(loose)).toContainEqual([
+			'match.change-stud',
+			{ sides: ['left'], joint: 'first metatarsal head', removable: true },
+		])
 		const lug = assess(
 			visitWith({ posture: { left: { firstRay: 'plantarflexed' } } }),
 			[],
@@ -154,18 +165,18 @@ it('says that studs cannot be checked where a joint is at risk and the foot is n
 		shippedProtocol,
 		shelfOf(modelWith({ studs: [studAt(0.7, -0.6)] })),
 	)
-	expect(found.findings.find((finding) => finding.id === 'footwear.stud-unplaced')?.says).toMatch(
-		/left foot/,
+	expect(found.findings.find((finding) => finding.id === 'footwear.stud-unplaced')?.params).toEqual(
+		{ side: 'left' },
 	)
 })
 it('a heel raise or a wider fitting is named as what would change the verdict', () => {
 	const stiff = { ankles: { left: { lungeDeg: 30 }, right: { lungeDeg: 30 } } }
-	expect(rank({ heelStackMm: 9, forefootStackMm: 9 }, stiff).wouldChange).toEqual([
-		'A heel raise of 4 mm inside brings the 0 mm offset to 4 mm.',
+	expect(codesOf(rank({ heelStackMm: 9, forefootStackMm: 9 }, stiff))).toEqual([
+		['match.change-by-raise', { raiseMm: 4, offsetMm: 0, soughtMm: 4 }],
 	])
-	expect(rank({ heelStackMm: 13, forefootStackMm: 9 }, stiff).wouldChange).toEqual([])
-	expect(rank({ sizes: [sizeOf(8, 268, 90)] }).wouldChange).toEqual([
-		'A wider fitting: 100 mm inside at the ball.',
+	expect(codesOf(rank({ heelStackMm: 13, forefootStackMm: 9 }, stiff))).toEqual([])
+	expect(codesOf(rank({ sizes: [sizeOf(8, 268, 90)] }))).toEqual([
+		['match.change-width', { insideMm: 100 }],
 	])
 })
 it('without a foot length nothing is ranked, and it is said', () => {

@@ -125,6 +125,9 @@ describe('Ottawa', () => {
 	])('not applicable %o', (more, birth) =>
 		expect(screened({ injury: { ...quiet, ...more } }, birth)).toMatchObject({
 			action: 'same-day',
+			items: expect.arrayContaining([
+				expect.objectContaining({ code: 'screening.ottawa-not-applicable', state: 'yes' }),
+			]),
 			ottawa: { left: { ankle: 'not-applicable', foot: 'not-applicable' } },
 		}),
 	)

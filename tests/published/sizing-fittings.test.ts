@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest'
 import {
 	girthForLengthZ,
 	jisFitting,
+	jisLettersAbove,
 	lengthZ,
 	usMenFitting,
 	widthForLengthZ,
@@ -42,10 +43,11 @@ describe('JIS S 5037 girth letters', () => {
 		...women.map((row) => ['female', ...row] as const),
 	])('%s %i mm, E at %i mm', (sex, length, centre) => {
 		letters.forEach((letter, i) => {
-			for (const off of [-3, 0, 2])
-				expect(jisFitting(length, centre + 6 * i + off, sex, protocol)).toBe(
-					`${length / 10}${letter}`,
-				)
+			for (const off of [-3, 0, 2]) {
+				const girth = centre + 6 * i + off
+				expect(jisFitting(length, girth, sex, protocol)).toBe(`${length / 10}${letter}`)
+				expect(jisLettersAbove(length, girth, sex, protocol)).toBe(i)
+			}
 		})
 		expect(jisFitting(length, centre - 4, sex, protocol)).toBe(`${length / 10}D`)
 	})

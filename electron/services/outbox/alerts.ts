@@ -5,6 +5,7 @@
 
 import { isMail, type OutboxItem, type Recipient } from '../../../shared/desk/outbox/item.ts'
 import { type Named, othersNamed } from '../../../shared/desk/outbox/others.ts'
+import { withoutRestricted } from '../../../shared/desk/visits/restricted.ts'
 import { textsIn } from '../../../shared/engine/report/texts.ts'
 import { fullName } from '../../../shared/engine/words/names.ts'
 import type { Deps } from '../records/deps.ts'
@@ -55,7 +56,7 @@ function namesOthers(
 	const document = documentRead(deps, value, visit.clinic)
 	const texts = document
 		? textsIn({ subject: document.subject, blocks: document.blocks, notes: document.notes })
-		: textsIn({ visit: visit.visit, decisions: visit.decisions })
+		: textsIn({ visit: withoutRestricted(visit.visit), decisions: visit.decisions })
 	return othersNamed(texts, strangers(memory, playerId), own).map(
 		(named) =>
 			`The document names ${named.name}, ${named.as} on record. Look whether ${recipient.name} ` +

@@ -3,6 +3,7 @@ import { randomUUID } from 'node:crypto'
 import type { DraftContent, InputOf, OutputOf } from '../../../shared/contract.ts'
 import { putBack } from '../../../shared/desk/ledger/put-back.ts'
 import { stampChanges } from '../../../shared/desk/outreach/stamps.ts'
+import { keepingRestricted, seesRestricted } from '../../../shared/desk/visits/restricted.ts'
 import { noDecisions } from '../../../shared/engine/visit/decisions.ts'
 import { SealBroken } from '../../store/seal.ts'
 import type { Deps } from '../records/deps.ts'
@@ -158,7 +159,10 @@ export function saveDraft(
 ): OutputOf<'drafts.save'> {
 	const { playerId, amends } = knownDraft(memory, draftId)
 	const before = memory.drafts.kept(draftId) ?? beforeSaving(deps, draftId)
-	const { savedAt } = putDraft(memory, deps, { playerId, content, amends }, draftId, before)
+	const role = memory.people.atWork?.role ?? 'nobody'
+	const whole = seesRestricted(role) ? content : keepingRestricted(content, before?.content)
+	const typed = { playerId, content: whole, amends }
+	const { savedAt } = putDraft(memory, deps, typed, draftId, before)
 	return { savedAt }
 }
 /**

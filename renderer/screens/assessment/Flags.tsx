@@ -4,32 +4,30 @@
  */
 import { Box, Button, Paper, ToggleButton, Typography } from '@mui/material'
 import { useState } from 'react'
-import { askedAlways, complaints } from '../../../shared/engine/screening/complaints.table.ts'
-import { fieldMeta } from '../../../shared/engine/visit/field-meta.ts'
-import { visitSchema } from '../../../shared/engine/visit/visit.ts'
-import { readPath, withValue, writePath } from '../../parts/draft-path.ts'
-import { FieldRow, MeasureField } from '../../parts/MeasureField.tsx'
+import {
+	askedAlways,
+	askedElsewhere,
+	askedInPrivate,
+	complaints,
+} from '../../../shared/engine/screening/complaints.table.ts'
+import { privateTopicAt } from '../../../shared/engine/visit/private.ts'
+import { readPath, writePath } from '../../parts/draft-path.ts'
+import { FieldRow } from '../../parts/MeasureField.tsx'
+import { AskedInPrivate, AskedOfEveryone } from './FlagsAsked.tsx'
+import { Question } from './FlagsQuestion.tsx'
 import { type QuestionGroup, questionGroup } from './questions.ts'
 import type { DraftProps, StepProps } from './stepProps.ts'
 
 const opened = [...new Set(complaints.flatMap((complaint) => complaint.opens))]
 
-function Question({ paths, draft, change }: { paths: readonly string[] } & DraftProps) {
-	const meta = fieldMeta(visitSchema, paths[0] ?? '')
-	if (meta.kind !== 'yesNo') return <FieldRow paths={paths} draft={draft} change={change} />
-	return (
-		<Box sx={{ display: 'flex', flexWrap: 'wrap', columnGap: 2, alignItems: 'center', py: 0.5 }}>
-			<Typography sx={{ flex: '1 1 280px' }}>{meta.title}</Typography>
-			{paths.map((path) => (
-				<Box key={path} sx={{ display: 'flex', alignItems: 'center', gap: 1 }}>
-					{paths.length === 2 ? (
-						<Typography variant="body2">{path.includes('.left.') ? 'Left' : 'Right'}</Typography>
-					) : null}
-					<MeasureField path={path} draft={draft} change={change} />
-				</Box>
-			))}
-		</Box>
-	)
+/**
+ * What another question asks already, and what does not concern this player, stands here only where
+ * it was answered here.
+ */
+function isAskedHere([first = '']: readonly string[], { visit }: DraftProps['draft']): boolean {
+	if (readPath(visit, first) !== undefined) return true
+	const ofWomenOnly = privateTopicAt(first) === 'periods' && visit.player.sex !== 'female'
+	return !ofWomenOnly && !askedElsewhere.includes(first)
 }
 function Group({ group, draft, change }: { group: QuestionGroup } & DraftProps) {
 	const standing = readPath(draft.visit, group.path) !== undefined
@@ -58,9 +56,11 @@ function Group({ group, draft, change }: { group: QuestionGroup } & DraftProps) 
 			) : (
 				<>
 					{sided ? <FieldRow paths={[`${group.path}.side`]} draft={draft} change={change} /> : null}
-					{group.rows.map((paths) => (
-						<Question key={paths[0]} paths={paths} draft={draft} change={change} />
-					))}
+					{group.rows
+						.filter((paths) => isAskedHere(paths, draft))
+						.map((paths) => (
+							<Question key={paths[0]} paths={paths} draft={draft} change={change} />
+						))}
 				</>
 			)}
 			{standing ? (
@@ -92,39 +92,13 @@ export function Flags({ draft, change }: StepProps) {
 	const shown = opened.filter(
 		(path) =>
 			!askedAlways.includes(path) &&
+			!askedInPrivate.includes(path) &&
 			(wanted.has(path) || readPath(draft.visit, path) !== undefined),
 	)
-	const unasked = askedAlways.filter((path) => readPath(draft.visit, path) === undefined)
 	return (
 		<Box sx={{ display: 'grid', gap: 2 }}>
-			<Paper variant="outlined" sx={{ p: 2 }}>
-				<Box
-					sx={{
-						display: 'flex',
-						flexWrap: 'wrap',
-						justifyContent: 'space-between',
-						alignItems: 'center',
-						gap: 2,
-					}}
-				>
-					<Typography variant="h2">Asked of everyone</Typography>
-					<Button
-						variant="outlined"
-						disabled={unasked.length === 0}
-						onClick={() =>
-							change((now) => unasked.reduce((next, path) => withValue(next, path, false), now))
-						}
-					>
-						I asked them all: the rest are no
-					</Button>
-				</Box>
-				<Typography variant="body2" color="text.secondary">
-					A question left alone counts as not asked. Keys y and n answer the one in focus.
-				</Typography>
-				{askedAlways.map((path) => (
-					<Question key={path} paths={[path]} draft={draft} change={change} />
-				))}
-			</Paper>
+			<AskedOfEveryone draft={draft} change={change} />
+			<AskedInPrivate draft={draft} change={change} />
 			<Paper variant="outlined" sx={{ p: 2 }}>
 				<Typography variant="h2">What the player complains of</Typography>
 				<Typography variant="body2" color="text.secondary">

@@ -29,12 +29,8 @@ function missingOf(board: Day, row: BoardRow): string {
 /** Notes on the board who came, is absent or refused; the row that is being refused is open. */
 function useMarks(board: Day) {
 	const action = useHostAction()
-	const [refusing, setRefusing] = useState<string>()
-	const [reason, setReason] = useState('')
-	const leave = () => {
-		setRefusing(undefined)
-		setReason('')
-	}
+	const [refusal, setRefusal] = useState<{ playerId: string; reason: string }>()
+	const leave = () => setRefusal(undefined)
 	const mark = (playerId: string, presence: BoardRow['presence'], why?: string) =>
 		action.run(async () => {
 			await change('squad.mark', {
@@ -44,16 +40,27 @@ function useMarks(board: Day) {
 				...(presence === 'here' ? { at: 'check-in' as const } : {}),
 				...(why ? { reason: why } : {}),
 			})
-			leave()
+			// another row may have been opened while this one was written
+			setRefusal((open) => (open?.playerId === playerId ? undefined : open))
 			return ''
 		})
+	const reason = refusal?.reason ?? ''
 	const refuse = (playerId: string) =>
 		reason.trim()
 			? mark(playerId, 'refused', reason)
 			: action.run(async () => {
 					throw new Error('Write first who refused, and what.')
 				})
-	return { says: action.says, refusing, setRefusing, reason, setReason, mark, refuse, leave }
+	return {
+		says: action.says,
+		refusing: refusal?.playerId,
+		reason,
+		open: (playerId: string) => setRefusal({ playerId, reason: '' }),
+		setReason: (typed: string) => setRefusal((open) => open && { ...open, reason: typed }),
+		mark,
+		refuse,
+		leave,
+	}
 }
 type Marks = ReturnType<typeof useMarks>
 
@@ -140,7 +147,7 @@ function ActsBeforeSigning({ board, station, treat, row, marks }: ActsProps) {
 			{marks.refusing === playerId ? (
 				<Refusal playerId={playerId} marks={marks} />
 			) : (
-				<Button aria-label={`${name} refused`} onClick={() => marks.setRefusing(playerId)}>
+				<Button aria-label={`${name} refused`} onClick={() => marks.open(playerId)}>
 					Refused
 				</Button>
 			)}

@@ -7,6 +7,7 @@ import type { SignedVisit } from '../../../shared/contract.ts'
 import { isLeaf, metaOf, sideOf, titleOf, valueWords } from '../../../shared/desk/records/told.ts'
 import type { Assessment } from '../../../shared/engine/findings/assessment.ts'
 import { choiceWords } from '../../../shared/engine/visit/decisions.ts'
+import { privateTopicAt } from '../../../shared/engine/visit/private.ts'
 
 type Loose = Record<string, unknown>
 export interface Row {
@@ -74,11 +75,13 @@ const reasonRows = (found: readonly Leaf[]): Row[] =>
 	})
 /**
  * All fields of the visit that hold something, in the order of the form; left and right beside each
- * other.
+ * other. A safeguarding note is read in the assessment alone.
  */
 export function groupsOf(visit: SignedVisit['visit']): Group[] {
 	return Object.entries(groups).flatMap(([key, title]) => {
-		const found = leaves((visit as Loose)[key], key)
+		const found = leaves((visit as Loose)[key], key).filter(
+			({ path }) => privateTopicAt(path) !== 'safeguarding',
+		)
 		if (found.length === 0) return []
 		const rows = key === 'notMeasured' ? reasonRows(found) : measureRows(found)
 		return [{ title, rows, sided: rows.some((row) => row.values.length === 2) }]

@@ -6,6 +6,7 @@
 import { dayInWords } from '../../engine/plain/days.ts'
 import { choiceWords } from '../../engine/visit/decisions.ts'
 import { fieldMeta } from '../../engine/visit/field-meta.ts'
+import { privateTopicAt } from '../../engine/visit/private.ts'
 import { termWords } from '../../engine/visit/terms.ts'
 import { visitSchema } from '../../engine/visit/visit.ts'
 import { type Difference, differences, notThere } from './amendment.ts'
@@ -133,6 +134,9 @@ const wordsOfDecision = (decision: Loose) =>
 	[choiceWords[decision.choice as keyof typeof choiceWords], decision.says, decision.why]
 		.filter(Boolean)
 		.join(': ')
+/** What stood, in words; of a safeguarding note only that it changed. */
+const toldValue = (path: string, text: string): string =>
+	privateTopicAt(path) === 'safeguarding' ? 'not shown here' : shown(text)
 /**
  * Differences in words; the tick for consent is set anew for each version and is no difference, nor
  * is what a decision was about. Of the results only the findings are told.
@@ -155,13 +159,14 @@ export function toldDifferences(differences: readonly Difference[]): Told[] {
 					? [{ key: path, part, title: 'Finding', before, after }]
 					: []
 			const side = sideOf(path)
+			const field = rest.join('.')
 			return [
 				{
 					key: path,
 					part,
-					title: `${titleOf(rest.join('.') || first)}${side ? `, ${side}` : ''}`,
-					before: shown(before),
-					after: shown(after),
+					title: `${titleOf(field || first)}${side ? `, ${side}` : ''}`,
+					before: toldValue(field, before),
+					after: toldValue(field, after),
 				},
 			]
 		})

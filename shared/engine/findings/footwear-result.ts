@@ -1,24 +1,26 @@
 /** What the footwear room returns: what to look for, the pairs owned, the models of the shelf. */
 import type { Basis, Because } from '../protocol/basis.ts'
+import type { JointName } from '../visit/shelf.ts'
 import type { Feature } from '../visit/terms.ts'
+import type { Statement } from '../words/statement.ts'
 import type { Finding } from './finding.ts'
 
-export interface FeatureWish {
+/** A sentence with its code and parameters; an older record has the sentence alone. */
+type Said = Pick<Statement, 'says'> & Partial<Pick<Statement, 'code' | 'params'>>
+
+export interface FeatureWish extends Said {
 	feature: Feature
 	because: Because[]
 	basis: Basis
-	says: string
 	rule: string
 }
 /** One line of a match: points where it costs any. */
-export interface MatchReason {
+export interface MatchReason extends Said {
 	rule: string
-	says: string
 	points?: number
 	because: Because[]
 	basis: Basis
 }
-export type JointName = 'first metatarsal head' | 'fifth metatarsal head' | 'heel centre'
 /**
  * Distance from a joint to the nearest stud of a sole, mm; every stud's distance is in `eachMm`, in
  * the order of the model's studs.
@@ -30,6 +32,11 @@ export interface StudDistance {
 	eachMm: number[]
 	under: number[]
 	atRisk: Because[]
+}
+/** What would make a model fit. */
+export interface ModelChange extends Said {
+	/** Can be done to this model; false: another size or another model is meant. */
+	toThisModel: boolean
 }
 export interface RankedModel {
 	id: string
@@ -52,28 +59,32 @@ export interface RankedModel {
 	stops: MatchReason[]
 	for: MatchReason[]
 	against: MatchReason[]
-	/** Wished properties the shelf does not record for this model. */
+	/** Wished properties the shelf does not record for this model, in words; and as terms. */
 	unknown: string[]
+	unknownFeatures?: Feature[]
+	/** What would change the verdict, in words; and with codes. */
 	wouldChange: string[]
+	changes?: ModelChange[]
 	studs?: { left?: StudDistance[]; right?: StudDistance[] }
 	price?: number
 }
 /** A change to the footwear, or a way to lace it, chosen by findings. */
-export interface FootwearWork {
+export interface FootwearWork extends Said {
 	id: string
 	name: string
 	side: 'left' | 'right' | 'both'
-	says: string
 	limits: string
 	because: Because[]
 	cautions: string[]
+	/** The name, the limits and the cautions with their codes; an older record lacks them. */
+	stated?: { name: Statement; limits: Statement; cautions: Statement[] }
 	basis: Basis
 }
-export interface CurrentPair {
+export interface CurrentPair extends Said {
 	id: string
 	toeRoomMm?: number
 	verdict: 'keep' | 'change' | 'replace' | 'unknown'
-	says: string
+	/** What else is to be watched, in words; `params.said` holds all parts with their codes. */
 	reasons?: string[]
 	/**
 	 * The date from which the toe room is expected below the limit, and the span of the forecast's
@@ -82,9 +93,14 @@ export interface CurrentPair {
 	replaceBy?: string
 	replaceBetween?: { from: string; to?: string }
 }
+export interface Contradiction extends Said {
+	feature: Feature
+	/** The other of an opposite pair; left out where one feature is both sought and avoided. */
+	other?: Feature
+}
 export interface FootwearResult {
 	target: { seek: FeatureWish[]; avoid: FeatureWish[] }
-	contradictions: { feature: Feature; says: string }[]
+	contradictions: Contradiction[]
 	current: CurrentPair[]
 	/** The models of the shelf, best first; empty without a shelf or without a foot length. */
 	ranked: RankedModel[]

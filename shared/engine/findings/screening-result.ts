@@ -1,17 +1,19 @@
 /** What the screening room returns: signs, the action they ask for, and what they hold back. */
 import type { Basis } from '../protocol/basis.ts'
+import type { Statement } from '../words/statement.ts'
 import type { PerSide } from './compared.ts'
 import type { Finding } from './finding.ts'
 
 export const actions = ['proceed', 'letter', 'imaging', 'same-day', 'emergency'] as const
 export type Action = (typeof actions)[number]
 export type OttawaState = 'met' | 'not-met' | 'incomplete' | 'not-applicable'
-export interface ScreeningItem {
+export interface ScreeningItem
+	extends Pick<Statement, 'says'>,
+		Partial<Pick<Statement, 'code' | 'params'>> {
 	id: string
 	side: 'left' | 'right' | 'both' | 'none'
 	state: 'yes' | 'no' | 'not-asked'
 	action: Action
-	says: string
 	basis: Basis
 }
 /** Foot at risk in diabetes (NICE NG19). */

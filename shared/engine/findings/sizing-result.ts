@@ -30,6 +30,8 @@ export interface FootSizing {
 	widthForLengthZ?: number
 	girthForLengthZ?: number
 	fitting: { jis?: string; us?: string }
+	/** Letters above the usual one of each scheme (JIS E, US D); below it negative. */
+	lettersAboveUsual?: { jis?: number; us?: number }
 }
 export interface Span {
 	min: number

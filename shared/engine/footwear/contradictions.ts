@@ -1,6 +1,10 @@
 /** Wishes that pull apart: both are shown, never averaged. */
-import type { FeatureWish, FootwearResult } from '../findings/assessment.ts'
-import { type Feature, termWords } from '../visit/terms.ts'
+import type { Contradiction, FeatureWish } from '../findings/footwear-result.ts'
+import type { Feature } from '../visit/terms.ts'
+import { type Statement, state } from '../words/statement.ts'
+
+/** As it is made now, with its code. */
+export type Contradicting = Contradiction & Statement
 
 const opposites: readonly (readonly [Feature, Feature])[] = [
 	['firm-heel-counter', 'soft-heel-counter'],
@@ -14,38 +18,51 @@ const opposites: readonly (readonly [Feature, Feature])[] = [
 	['indoor-sole', 'firm-ground-sole'],
 	['low-mass', 'full-length-cushioning'],
 ]
-/** The rules that wish a feature, in words; '' where none does. */
-const rulesFor = (wishes: readonly FeatureWish[], feature: Feature): string =>
-	[
-		...new Set(
-			wishes.filter((wish) => wish.feature === feature).map((wish) => termWords(wish.rule)),
-		),
-	].join(', ')
+/** The rules that wish a feature, by id, each once. */
+const rulesFor = (wishes: readonly FeatureWish[], feature: Feature): string[] => [
+	...new Set(wishes.filter((wish) => wish.feature === feature).map((wish) => wish.rule)),
+]
 
-/** A feature both sought and avoided, or both of an opposite pair sought. */
+/**
+ * A feature both sought and avoided, or both of an opposite pair sought. What a pair tells is not
+ * told again: where the rules that avoid a feature are those that seek its opposite.
+ */
 export function contradictionsOf(
 	seek: readonly FeatureWish[],
 	avoid: readonly FeatureWish[],
-): FootwearResult['contradictions'] {
-	const soughtAndAvoided = [...new Set(seek.map((wish) => wish.feature))].filter((feature) =>
-		avoid.some((wish) => wish.feature === feature),
-	)
+): Contradicting[] {
 	const bothSought = opposites.filter((pair) =>
 		pair.every((feature) => seek.some((wish) => wish.feature === feature)),
 	)
-	const sought = (feature: Feature) => `${termWords(feature)} (${rulesFor(seek, feature)})`
+	const toldByPair = (feature: Feature): boolean =>
+		bothSought.some((pair) => {
+			const other = pair[pair[0] === feature ? 1 : 0]
+			const seekOther = rulesFor(seek, other)
+			return (
+				pair.includes(feature) && rulesFor(avoid, feature).every((rule) => seekOther.includes(rule))
+			)
+		})
+	const soughtAndAvoided = [...new Set(seek.map((wish) => wish.feature))].filter(
+		(feature) => avoid.some((wish) => wish.feature === feature) && !toldByPair(feature),
+	)
 	return [
 		...soughtAndAvoided.map((feature) => ({
 			feature,
-			says:
-				`${termWords(feature)} is wanted (${rulesFor(seek, feature)}) and to be avoided ` +
-				`(${rulesFor(avoid, feature)}): weigh the reasons and decide.`,
+			...state('footwear.contradiction-of-one', {
+				feature,
+				seekRules: rulesFor(seek, feature),
+				avoidRules: rulesFor(avoid, feature),
+			}),
 		})),
 		...bothSought.map(([feature, other]) => ({
 			feature,
-			says:
-				`${sought(feature)} and ${sought(other)} are both wanted: weigh the reasons and ` +
-				'decide.',
+			other,
+			...state('footwear.contradiction-of-two', {
+				feature,
+				other,
+				featureRules: rulesFor(seek, feature),
+				otherRules: rulesFor(seek, other),
+			}),
 		})),
 	]
 }

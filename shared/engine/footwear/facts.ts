@@ -9,8 +9,9 @@ import { present } from '../plain/present.ts'
 import type { Because } from '../protocol/basis.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import { ageYears as completedYears } from '../visit/age.ts'
+import { type Position, positionsOf } from '../visit/positions.ts'
 import { bothSides, rounded } from '../visit/sides.ts'
-import { type Condition, type Surface, termWords } from '../visit/terms.ts'
+import type { Code, Surface } from '../visit/terms.ts'
 import type { Side, Visit } from '../visit/visit.ts'
 
 /** The results of other rooms that the footwear room draws on. */
@@ -22,17 +23,15 @@ export interface FootwearContext {
 }
 /** Lists of reasons are empty where the fact does not hold on either side. */
 export interface Facts {
+	visit: Visit
 	adult: boolean
 	ageYears: number
 	massKg?: number
 	heavy: boolean
-	position: string
-	code: string
+	/** Those that the typed position names; what the list does not know is left out. */
+	positions: readonly Position[]
+	code?: Code
 	surfaces: readonly Surface[]
-	/** Reasons for current or recovering conditions, whatever their side: a pair is for both feet. */
-	nowAnywhere(...conditions: Condition[]): Because[]
-	/** The same, past ones included: for history that stays relevant. */
-	everAnywhere(...conditions: Condition[]): Because[]
 	broad: Because[]
 	narrow: Because[]
 	restricted: Because[]
@@ -41,21 +40,13 @@ export interface Facts {
 	stiffFirstJoint: Because[]
 	pronated: Because[]
 	supinated: Because[]
-	growing: Because[]
+	/** The stage of growth, of players who are not adults. */
+	growthBand?: GrowthResult['band']
 	/** One foot clearly longer than the other: more than error of measurement. */
 	longer: Because[]
 	mobileFirstRay: Because[]
 	/** Adult runner on roads at or below the median mass of the trial. */
 	lighter: Because[]
-}
-/**
- * JIS EEE and wider (after its size, as in 26EEE), US 2E and wider: two letters above the usual.
- */
-const broadJis = /^[\d.]+(E{3,}|F|G)$/
-const broadUs = /^(E{2,}|[2-9]E)$/
-function broadFitting({ jis, us }: { jis?: string; us?: string }): string | undefined {
-	if (jis !== undefined && broadJis.test(jis)) return jis
-	return us !== undefined && broadUs.test(us) ? us : undefined
 }
 type Found = string | number | undefined
 /** The sides on which something was found; a computed number is told to two digits. */
@@ -63,28 +54,25 @@ const onSides = (measure: string, found: (side: Side) => Found): Because[] =>
 	bothSides.flatMap((side) => {
 		const value = found(side)
 		if (value === undefined) return []
-		return [
-			{
-				measure: `${measure}, ${side}`,
-				value: typeof value === 'number' ? rounded(value, 2) : value,
-			},
-		]
+		return [{ measure, side, value: typeof value === 'number' ? rounded(value, 2) : value }]
 	})
-/** Conditions of either side and of none alike. */
-const anywhere = (visit: Visit, wanted: readonly Condition[], pastToo: boolean): Because[] =>
-	(visit.conditions ?? [])
-		.filter(({ condition }) => wanted.includes(condition))
-		.filter(({ status }) => pastToo || status !== 'past')
-		.map(({ condition, side, status }) => ({
-			measure: `${termWords(condition)}${side === 'none' ? '' : ` (${side})`}`,
-			value: status,
-		}))
 
+/** The fitting that stands far enough above the usual one, by whichever scheme. */
+function broadFitting(
+	{ fitting, lettersAboveUsual }: SizingResult['left'],
+	protocol: Protocol,
+): string | undefined {
+	const leastLetters = protocol.value('footwear.broadLetters')
+	const scheme = (['jis', 'us'] as const).find(
+		(name) => (lettersAboveUsual?.[name] ?? -Infinity) >= leastLetters,
+	)
+	return scheme && fitting[scheme]
+}
 type Shape = Pick<Facts, 'broad' | 'narrow' | 'longer'>
 /** Width for length is judged in adults only; a broad fitting speaks for itself. */
 function shapeFacts(sizing: SizingResult, adult: boolean, protocol: Protocol): Shape {
 	const widthZ = (holds: (z: number) => boolean) =>
-		onSides('Width for length, z', (side) => {
+		onSides('widthForLengthZ', (side) => {
 			const z = sizing[side].widthForLengthZ
 			return adult && z !== undefined && holds(z) ? z : undefined
 		})
@@ -96,21 +84,21 @@ function shapeFacts(sizing: SizingResult, adult: boolean, protocol: Protocol): S
 	return {
 		broad: [
 			...widthZ((z) => z >= protocol.value('footwear.broadZ')),
-			...onSides('Fitting', (side) => broadFitting(sizing[side].fitting)),
+			...onSides('fitting', (side) => broadFitting(sizing[side], protocol)),
 		],
 		narrow: widthZ((z) => z <= protocol.value('footwear.narrowZ')),
 		longer:
 			gapMm !== undefined && gapMm >= protocol.value('footwear.unequalMm')
-				? [{ measure: 'Difference in foot length', value: rounded(gapMm, 1), unit: 'mm' }]
+				? [{ measure: 'footLengthDifferenceMm', value: rounded(gapMm, 1), unit: 'mm' }]
 				: [],
 	}
 }
 type Ankle = Pick<Facts, 'restricted' | 'pinched'>
 const ankleFacts = (ankle: AnkleResult): Ankle => ({
-	restricted: onSides('Ankle range', (side) =>
+	restricted: onSides('ankleBand', (side) =>
 		ankle[side].band === 'restricted' ? ankle[side].band : undefined,
 	),
-	pinched: onSides('Ankle limited by', (side) =>
+	pinched: onSides('ankleLimitedBy', (side) =>
 		ankle[side].limitedBy === 'anterior-block' ? ankle[side].limitedBy : undefined,
 	),
 })
@@ -118,22 +106,31 @@ type Posture = Pick<
 	Facts,
 	'plantarflexedFirstRay' | 'mobileFirstRay' | 'stiffFirstJoint' | 'pronated' | 'supinated'
 >
+/** The first ray of a side, as a reason, where it is as wanted. */
+export const firstRayReason = (posture: PostureResult, side: Side, wanted: string): Because[] =>
+	posture[side].firstRay === wanted ? [{ measure: 'firstRay', side, value: wanted }] : []
+/** The first joint of a side, as a reason, where its structure limits it. */
+export const stiffJointReason = (posture: PostureResult, side: Side): Because[] =>
+	posture[side].firstMtp === 'structural-limit'
+		? [{ measure: 'firstMtp', side, value: 'structural-limit' }]
+		: []
 function postureFacts(posture: PostureResult): Posture {
 	const firstRay = (wanted: string) =>
-		onSides('First ray', (side) =>
-			posture[side].firstRay === wanted ? posture[side].firstRay : undefined,
-		)
+		bothSides.flatMap((side) => firstRayReason(posture, side, wanted))
 	const bands = (...wanted: string[]) =>
-		onSides('Foot posture', (side) => {
+		bothSides.flatMap((side): Because[] => {
 			const { fpi, fpiBand } = posture[side]
-			return fpiBand !== undefined && wanted.includes(fpiBand) ? (fpi ?? fpiBand) : undefined
+			if (fpiBand === undefined || !wanted.includes(fpiBand)) return []
+			return [
+				fpi === undefined
+					? { measure: 'footPostureBand', side, value: fpiBand }
+					: { measure: 'footPosture', side, value: fpi },
+			]
 		})
 	return {
 		plantarflexedFirstRay: firstRay('plantarflexed'),
 		mobileFirstRay: firstRay('hypermobile'),
-		stiffFirstJoint: onSides('First MTP', (side) =>
-			posture[side].firstMtp === 'structural-limit' ? posture[side].firstMtp : undefined,
-		),
+		stiffFirstJoint: bothSides.flatMap((side) => stiffJointReason(posture, side)),
 		pronated: bands('highly-pronated'),
 		supinated: bands('supinated', 'highly-supinated'),
 	}
@@ -145,8 +142,8 @@ function lighterRunner(visit: Visit, adult: boolean, protocol: Protocol): Becaus
 	const limit = visit.player.sex === 'male' ? 'footwear.lighterMaleKg' : 'footwear.lighterFemaleKg'
 	if (massKg > protocol.value(limit)) return []
 	return [
-		{ measure: 'Body mass', value: massKg, unit: 'kg' },
-		{ measure: 'Surface', value: 'road' },
+		{ measure: 'massKg', value: massKg, unit: 'kg' },
+		{ measure: 'surfaces', value: 'road' },
 	]
 }
 
@@ -159,20 +156,20 @@ export function factsOf(
 	const ageYears = completedYears(visit.player.birthDate, visit.visitDate)
 	const adult = ageYears >= protocol.value('footwear.adultFromYears')
 	const massKg = visit.body?.massKg
+	const { position = '', code, surfaces = [] } = visit.play ?? {}
 	return present({
+		visit,
 		adult,
 		ageYears,
 		massKg,
 		heavy: adult && massKg !== undefined && massKg >= protocol.value('footwear.heavyKg'),
-		position: (visit.play?.position ?? '').toLowerCase(),
-		code: visit.play?.code ?? '',
-		surfaces: visit.play?.surfaces ?? [],
-		nowAnywhere: (...conditions: Condition[]) => anywhere(visit, conditions, false),
-		everAnywhere: (...conditions: Condition[]) => anywhere(visit, conditions, true),
+		positions: positionsOf(position, code),
+		code,
+		surfaces,
 		...shapeFacts(sizing, adult, protocol),
 		...ankleFacts(ankle),
 		...postureFacts(posture),
 		lighter: lighterRunner(visit, adult, protocol),
-		growing: adult || !growth ? [] : [{ measure: 'Growth stage', value: growth.band }],
+		growthBand: adult ? undefined : growth?.band,
 	})
 }

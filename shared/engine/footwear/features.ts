@@ -2,9 +2,9 @@
  * Whether a model at a size has a feature: true, false, or undefined where the shelf or the visit
  * does not say.
  */
-import type { JointName, StudDistance } from '../findings/assessment.ts'
+import type { StudDistance } from '../findings/assessment.ts'
 import type { Protocol } from '../protocol/protocol.ts'
-import { type Model, offsetOf } from '../visit/shelf.ts'
+import { type JointName, type Model, offsetOf } from '../visit/shelf.ts'
 import type { Feature } from '../visit/terms.ts'
 
 /** A model at a size on a player: what its features are judged by. */

@@ -3,35 +3,29 @@
  * in use.
  */
 import { lifeShare } from '../facts/life-share.ts'
-import type { CurrentPair, FeatureWish, FootwearResult } from '../findings/assessment.ts'
-import { type Finding, idPart } from '../findings/finding.ts'
+import type { FeatureWish, FootwearResult } from '../findings/assessment.ts'
+import { type Finding, findingOf, idPart, reading } from '../findings/finding.ts'
 import { present } from '../plain/present.ts'
 import type { Basis, Because } from '../protocol/basis.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import { bothSides, meanOf } from '../visit/sides.ts'
 import type { Feature } from '../visit/terms.ts'
 import type { Visit } from '../visit/visit.ts'
-import { contradictionsOf } from './contradictions.ts'
+import { type Statement, state } from '../words/statement.ts'
+import { type Contradicting, contradictionsOf } from './contradictions.ts'
 import { type Facts, type FootwearContext, factsOf } from './facts.ts'
-import { judgePair } from './pairs.ts'
-import type { FootwearRule } from './rules/rule.ts'
+import { type JudgedPair, judgePair } from './pairs.ts'
+import { type FootwearRule, reasonsOf, sentenceOf } from './rules/rule.ts'
 import { footwearRules } from './rules/rules.ts'
 
+/** A finding about the player as a whole; its id is older than the rule of ids. */
 const finding = (
 	id: string,
 	level: Finding['level'],
-	says: string,
+	statement: Statement,
 	because: Because[],
 	basis: Basis,
-): Finding => ({
-	id: `footwear.${id}`,
-	topic: 'footwear',
-	side: 'none',
-	level,
-	says,
-	because,
-	basis,
-})
+): Finding => findingOf(statement, { id: `footwear.${id}`, side: 'none', level, because, basis })
 
 /**
  * @param context the results of the rooms it draws on; each wish names its rule, reasons and basis
@@ -54,17 +48,20 @@ export function footwear(
 		ranked: [],
 		findings: [
 			...applied.map((application) => application.finding),
-			...contradictions.map(({ feature, says }) =>
-				finding(`contradiction-${feature}`, 'caution', says, [], {
-					rule: 'contradicting wishes',
-					source: 'comparison of the rules that apply',
-					strength: 'practice',
-				}),
-			),
+			...contradictions.map(contradictionFinding),
 			...pairFindings(visit, current, facts.adult, protocol),
 			...rotationFindings(visit, protocol),
 		],
 	}
+}
+/** The two kinds may name the same feature: a pair is told by both of its names. */
+function contradictionFinding({ feature, other, ...statement }: Contradicting): Finding {
+	const id = other === undefined ? feature : `${feature}-${other}`
+	return finding(`contradiction-${id}`, 'caution', statement, [], {
+		rule: 'contradicting wishes',
+		source: 'comparison of the rules that apply',
+		strength: 'practice',
+	})
 }
 interface Application {
 	seek: FeatureWish[]
@@ -73,17 +70,24 @@ interface Application {
 }
 /** What a rule wishes and says where it applies. */
 function applicationOf(rule: FootwearRule, facts: Facts, protocol: Protocol): Application[] {
-	const because = rule.when(facts)
+	const because = reasonsOf(rule, facts)
 	if (because.length === 0) return []
-	const { id, says } = rule
+	const { id } = rule
+	const statement = sentenceOf(rule, facts, protocol)
 	const { threshold, source, strength } = rule.basis
 	const basis = threshold ? protocol.basis(id, threshold) : { rule: id, source, strength }
-	const wish = (feature: Feature): FeatureWish => ({ feature, because, basis, says, rule: id })
+	const wish = (feature: Feature): FeatureWish => ({
+		feature,
+		because,
+		basis,
+		...statement,
+		rule: id,
+	})
 	return [
 		{
 			seek: rule.seek.map(wish),
 			avoid: rule.avoid.map(wish),
-			finding: finding(id, 'advise', says, because, basis),
+			finding: finding(id, 'advise', statement, because, basis),
 		},
 	]
 }
@@ -92,7 +96,7 @@ function pairsInUse(
 	{ sizing, ankle, growth }: FootwearContext,
 	adult: boolean,
 	protocol: Protocol,
-): CurrentPair[] {
+): JudgedPair[] {
 	const lengthsMm = bothSides
 		.map((side) => sizing[side].lengthMm ?? meanOf(visit.feet?.[side]?.heelToToeMm))
 		.filter((lengthMm) => lengthMm !== undefined)
@@ -116,7 +120,7 @@ function pairsInUse(
 /** Pairs that something should be done about. */
 function pairFindings(
 	visit: Visit,
-	current: readonly CurrentPair[],
+	current: readonly JudgedPair[],
 	adult: boolean,
 	protocol: Protocol,
 ): Finding[] {
@@ -124,7 +128,7 @@ function pairFindings(
 		'pairs in use',
 		adult ? 'footwear.adultTightMm' : 'footwear.youthReplaceMm',
 	)
-	const nameOf = ({ id }: CurrentPair) =>
+	const nameOf = ({ id }: JudgedPair) =>
 		visit.footwear?.find((pair) => pair.id === id)?.name ?? `Pair ${id}`
 	return [...current.entries()]
 		.filter(([, { verdict }]) => verdict === 'replace' || verdict === 'change')
@@ -132,10 +136,8 @@ function pairFindings(
 			finding(
 				`pair-${idPart(pair.id, index)}`,
 				'advise',
-				`${nameOf(pair)}: ${pair.says}`,
-				pair.toeRoomMm === undefined
-					? []
-					: [{ measure: 'Toe room', value: pair.toeRoomMm, unit: 'mm' }],
+				state('footwear.pair', { pair: nameOf(pair), said: pair.params.said }),
+				pair.toeRoomMm === undefined ? [] : [reading('toeRoomMm', pair.toeRoomMm, 'mm')],
 				basis,
 			),
 		)
@@ -151,33 +153,24 @@ function rotationFindings(visit: Visit, protocol: Protocol): Finding[] {
 		(pair) => pair.sole !== 'road' && pair.sole !== 'trail',
 	).length
 	const because = [
-		{ measure: 'Matches a week', value: matches },
-		...(trainings > 0 ? [{ measure: 'Trainings a week', value: trainings }] : []),
+		{ measure: 'matchesPerWeek', value: matches },
+		...(trainings > 0 ? [{ measure: 'trainingsPerWeek', value: trainings }] : []),
 	]
 	const findings: Finding[] = []
 	if (matches > 0 && trainings > 0)
 		findings.push(
-			finding(
-				'two-roles',
-				'note',
-				'Two roles for footwear: training and pre-season want a cushioned, steadier pair (a ' +
-					'trail trainer with lugs serves); for matches a lighter, lower one will do. Common ' +
-					'practice, no source.',
-				because,
-				{
-					rule: 'a pair for training and a pair for matches',
-					source: 'common practice, no source',
-					strength: 'practice',
-				},
-			),
+			finding('two-roles', 'note', state('footwear.two-roles'), because, {
+				rule: 'a pair for training and a pair for matches',
+				source: 'common practice, no source',
+				strength: 'practice',
+			}),
 		)
 	if (matches >= protocol.value('footwear.matchesTwoPairs') && boots < 2)
 		findings.push(
 			finding(
 				'two-pairs',
 				'advise',
-				`${matches} matches a week: at least two pairs of boots, so that each can dry and ` +
-					`the load on the foot varies. Recorded: ${boots === 0 ? 'none' : 'one'}.`,
+				state('footwear.two-pairs', { matchesPerWeek: matches, boots }),
 				because,
 				protocol.basis('pairs for several matches a week', 'footwear.matchesTwoPairs'),
 			),

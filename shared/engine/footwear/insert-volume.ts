@@ -11,6 +11,7 @@ export interface InsertVolume {
 	heelMm: number
 	cup: boolean
 }
+/** Elements whose value is a thickness, mm. */
 const underForefoot: readonly string[] = ['cover', 'forefoot-cushion', 'forefoot-stiffener']
 const underHeel: readonly string[] = [
 	'shell',
@@ -21,7 +22,7 @@ const underHeel: readonly string[] = [
 ]
 const thicknessMm = (elements: readonly InsertElement[], names: readonly string[]): number =>
 	elements
-		.filter((element) => names.includes(element.element) && element.unit?.startsWith('mm'))
+		.filter((element) => names.includes(element.element))
 		.reduce((totalMm, element) => totalMm + (element.value ?? 0), 0)
 const fullLength = (elements: readonly InsertElement[]): boolean =>
 	elements.some((element) => element.element === 'length' && element.choice === 'full')

@@ -1,11 +1,12 @@
 /**
- * Lacing by purpose. Trade practice only, no outcome data; wording of our own. The drawing of each
- * is in lacing-figure.ts.
+ * Lacing by purpose. Trade practice only, no outcome data. The drawing of each is in
+ * lacing-figure.ts, what it says in words/en/footwear/lacing.ts.
  */
+import { reading } from '../findings/finding.ts'
 import type { Because } from '../protocol/basis.ts'
-import { bothSides, meanOf } from '../visit/sides.ts'
+import { meanOf } from '../visit/sides.ts'
 import type { Side } from '../visit/visit.ts'
-import type { WorkFacts, WorkRow } from './work.ts'
+import type { Caution, WorkFacts, WorkRow } from './work.ts'
 
 export const lacingIds = [
 	'heel-lock',
@@ -18,52 +19,41 @@ export const lacingIds = [
 	'midfoot-lock',
 ] as const
 export type LacingId = (typeof lacingIds)[number]
-const reducedFeeling = {
+const reducedFeeling: Caution = {
 	conditions: ['neuropathy', 'diabetes', 'previous-foot-ulcer'],
-	says: 'Reduced feeling: never pull tight over the instep, and look at the skin after wear.',
-} as const
+	code: 'work.caution-reduced-feeling',
+}
 const tradePractice = (rule: string) => () => ({
 	rule,
 	source: 'trade practice, no outcome data',
 	strength: 'practice' as const,
 })
-const bootLimits =
-	'Boots have few holes; a lace cover or side lacing may rule it out. Check again with the ' +
-	'insert inside; numbness means too tight.'
-/** Heel width over ball width, per side, where both are measured. */
-const narrowHeel = (facts: WorkFacts, side: Side): Because[] => {
-	const heelMm = meanOf(facts.visit.feet?.[side]?.heelWidthMm)
-	const ballMm = meanOf(facts.visit.feet?.[side]?.ballWidthMm)
+/** Heel width and ball width of a side whose heel is narrow for its ball, where both are measured. */
+function narrowHeel({ visit, protocol }: WorkFacts, side: Side): Because[] {
+	const heelMm = meanOf(visit.feet?.[side]?.heelWidthMm)
+	const ballMm = meanOf(visit.feet?.[side]?.ballWidthMm)
 	if (heelMm === undefined || ballMm === undefined) return []
-	if (heelMm / ballMm >= facts.protocol.value('footwear.narrowHeelRatio')) return []
-	return [
-		{ measure: `Heel width, ${side}`, value: heelMm, unit: 'mm' },
-		{ measure: `Ball width, ${side}`, value: ballMm, unit: 'mm' },
-	]
+	if (heelMm / ballMm >= protocol.value('footwear.narrowHeelRatio')) return []
+	return [reading('heelWidthMm', heelMm, 'mm', side), reading('ballWidthMm', ballMm, 'mm', side)]
 }
-const slippingHeel = (facts: WorkFacts): Because[] =>
-	(facts.visit.footwear ?? [])
+const slippingHeel = ({ visit }: WorkFacts): Because[] =>
+	(visit.footwear ?? [])
 		.filter((pair) => pair.damage?.includes('heel-slips'))
-		.map((pair) => ({ measure: `Heel slips in ${pair.name ?? pair.id}`, value: 'yes' }))
+		.map((pair) => ({ measure: 'heel-slips', value: pair.name ?? pair.id }))
 
 export const lacingRows: readonly (WorkRow & { id: LacingId })[] = [
 	{
 		id: 'heel-lock',
-		name: 'Heel lock',
 		sided: false,
-		when: (facts) => [...slippingHeel(facts), ...(facts.raise?.because ?? [])],
-		says: () =>
-			'Holds the heel down: bring each lace up through the next hole on its own side to leave a ' +
-			'loop there, cross the ends, pass each through the loop opposite, draw down and tie.',
-		limits: `${bootLimits} In boots leave no loop where the knot could meet the ball.`,
+		found: (facts) => [...slippingHeel(facts), ...(facts.raise?.because ?? [])],
 		against: [
 			{
 				conditions: ['anterior-ankle-impingement'],
-				says: 'Pinch at the front of the ankle: the lock presses there.',
+				code: 'work.caution-lock-at-the-front',
 			},
 			{
-				conditions: ['achilles-insertional', 'haglund-deformity'],
-				says: 'Back of the heel sore: the lock pulls it against the counter.',
+				conditions: ['achilles-insertional', 'haglund-deformity', 'calcaneal-apophysitis'],
+				code: 'work.caution-lock-on-heel',
 			},
 			reducedFeeling,
 		],
@@ -71,97 +61,55 @@ export const lacingRows: readonly (WorkRow & { id: LacingId })[] = [
 	},
 	{
 		id: 'window',
-		name: 'Window over the instep',
 		sided: false,
-		when: (facts) => [...facts.wished('deep-instep'), ...facts.nowAnywhere('cavus-foot-pain')],
-		says: () =>
-			'Takes pressure off the top of the foot: cross below the sore place, run straight up each ' +
-			'side past it, then cross again.',
-		limits: bootLimits,
+		sought: ['deep-instep'],
+		conditions: ['cavus-foot-pain'],
 		against: [reducedFeeling],
 		basis: tradePractice('window lacing'),
 	},
 	{
 		id: 'forefoot-room',
-		name: 'Room at the forefoot',
 		sided: false,
-		when: (facts) => facts.wished('wide-fitting'),
-		says: () =>
-			'Room for a broad forefoot: leave out the crossings of the lowest two rows (run the lace ' +
-			'up each side), and cross from the third row on.',
-		limits: bootLimits,
+		sought: ['wide-fitting'],
 		against: [reducedFeeling],
 		basis: tradePractice('forefoot lacing'),
 	},
 	{
 		id: 'toe-lift',
-		name: 'Toe lift',
 		sided: true,
-		when: (facts, side) =>
-			facts.nowOnSideOrUnsided(side, 'subungual-haematoma', 'ingrown-toenail', 'hammer-toe'),
-		says: () =>
-			'Lifts the toe box: one end runs from the lowest hole on the big-toe side straight across ' +
-			'to the top hole of the other side; the other end ladders through the rest. Pulling the ' +
-			'first end lifts the upper off the toe.',
-		limits: `${bootLimits} It does not make up for a boot that is short or shallow.`,
+		conditions: ['subungual-haematoma', 'ingrown-toenail', 'hammer-toe'],
 		against: [reducedFeeling],
 		basis: tradePractice('toe lift lacing'),
 	},
 	{
 		id: 'parallel',
-		name: 'Parallel bars',
 		sided: false,
-		when: (facts) =>
-			facts.wished('soft-upper').length > 0 && facts.wished('wide-fitting').length > 0
-				? facts.nowAnywhere('interdigital-neuroma', 'metatarsalgia')
-				: [],
-		says: () =>
-			'Even and loose all over: straight bars across each row, the rise hidden along the sides.',
-		limits: bootLimits,
+		conditions: ['interdigital-neuroma', 'metatarsalgia'],
+		onlyWithSought: ['soft-upper', 'wide-fitting'],
 		against: [reducedFeeling],
 		basis: tradePractice('parallel lacing'),
 	},
 	{
 		id: 'two-zone',
-		name: 'Two laces',
 		sided: false,
-		when: (facts) =>
-			facts.wished('wide-fitting').length > 0
-				? bothSides.flatMap((side) => narrowHeel(facts, side))
-				: [],
-		says: () =>
-			'Narrow heel and broad forefoot: one lace for the lower rows, left loose, and a second ' +
-			'for the upper rows, drawn tight.',
-		limits: bootLimits,
+		found: narrowHeel,
+		onlyWithSought: ['wide-fitting'],
 		against: [reducedFeeling],
-		basis: (facts) => facts.protocol.basis('two laces', 'footwear.narrowHeelRatio'),
+		basis: ({ protocol }) => protocol.basis('two laces', 'footwear.narrowHeelRatio'),
 	},
 	{
 		id: 'narrow-foot',
-		name: 'Drawn in for a narrow foot',
 		sided: false,
-		when: (facts) => facts.unwished('wide-fitting'),
-		says: () =>
-			'Draws the upper in: use the outermost holes where there are two rows, and tighten the ' +
-			'middle rows first.',
-		limits: bootLimits,
+		avoided: ['wide-fitting'],
 		against: [reducedFeeling],
 		basis: tradePractice('narrow-foot lacing'),
 	},
 	{
 		id: 'midfoot-lock',
-		name: 'Midfoot lock',
 		sided: false,
-		when: (facts) => facts.nowAnywhere('flexible-flatfoot-pain', 'hypermobility'),
-		says: () =>
-			"Holds the midfoot: an extra turn of the knot (a surgeon's knot) at the third row, then " +
-			'lace on.',
-		limits: bootLimits,
+		conditions: ['flexible-flatfoot-pain', 'hypermobility'],
 		against: [
-			{
-				conditions: ['cavus-foot-pain'],
-				says: 'High arch with pain: the knot presses on the instep.',
-			},
+			{ conditions: ['cavus-foot-pain'], code: 'work.caution-knot-on-instep' },
 			reducedFeeling,
 		],
 		basis: tradePractice('midfoot lock'),

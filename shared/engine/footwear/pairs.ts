@@ -3,11 +3,13 @@
  * then what to watch.
  */
 import type { CurrentPair, ToeRoomForecast } from '../findings/assessment.ts'
-import { dayInWords, dayNumber } from '../plain/days.ts'
+import { dayNumber } from '../plain/days.ts'
 import { present } from '../plain/present.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import { rounded } from '../visit/sides.ts'
 import type { Pair } from '../visit/visit.ts'
+import type { Part } from '../words/en/parts.ts'
+import { type Statement, state } from '../words/statement.ts'
 
 /** Trainers and boots are judged by bands of their own. */
 const bands = {
@@ -23,42 +25,20 @@ const bands = {
 	},
 } as const
 type Damage = NonNullable<Pair['damage']>[number]
-interface DamageSign {
-	verdict: 'replace' | 'change'
-	says: string
-}
 /** Replacement signs: common practice, no source. */
-const damageSays: Record<Damage, DamageSign> = {
-	'studs-worn': {
-		verdict: 'replace',
-		says:
-			'Studs worn below half their height: replace the studs where they come out, else the ' +
-			'pair.',
-	},
-	'stud-sharp': {
-		verdict: 'change',
-		says: 'A sharp or chipped stud: do not play in them until it is smoothed or replaced.',
-	},
-	'stud-missing': {
-		verdict: 'change',
-		says: 'A stud is missing: fit it, or have the sole checked for rocking.',
-	},
-	'sole-separated': { verdict: 'replace', says: 'Sole coming away from the upper: replace.' },
-	'counter-collapsed': {
-		verdict: 'replace',
-		says: 'Heel counter collapsed: it no longer holds the heel; replace.',
-	},
-	'insole-board-split': { verdict: 'replace', says: 'Board under the liner split: replace.' },
-	'upper-cracked': { verdict: 'replace', says: 'Upper cracked: replace.' },
-	'lining-worn': {
-		verdict: 'change',
-		says: 'Heel lining worn through: patch it or replace, it blisters.',
-	},
-	'heel-slips': {
-		verdict: 'change',
-		says: 'Heel slips: try the heel-lock lacing first, then fit and counter.',
-	},
+const damageVerdicts: Record<Damage, 'replace' | 'change'> = {
+	'studs-worn': 'replace',
+	'stud-sharp': 'change',
+	'stud-missing': 'change',
+	'sole-separated': 'replace',
+	'counter-collapsed': 'replace',
+	'insole-board-split': 'replace',
+	'upper-cracked': 'replace',
+	'lining-worn': 'change',
+	'heel-slips': 'change',
 }
+/** A pair as it is judged now: the verdict and what else is to be watched, by codes. */
+export type JudgedPair = CurrentPair & Statement & { params: { said: Part[] } }
 /** What else a pair is judged by, where known. */
 export interface PairMore {
 	visitDate?: string
@@ -81,7 +61,7 @@ export function judgePair(
 	adult: boolean,
 	protocol: Protocol,
 	more: PairMore = {},
-): CurrentPair {
+): JudgedPair {
 	const band = bands[isTrainer(pair) ? 'trainer' : 'boot']
 	const fit: Fit = {
 		adult,
@@ -91,23 +71,25 @@ export function judgePair(
 		mostMm: protocol.value(band.loose),
 	}
 	const wear = wearOf(pair, more.lifeShare ?? 1, protocol)
-	const damage = [...new Set(pair.damage ?? [])].map((sign) => damageSays[sign])
+	const damage = [...new Set(pair.damage ?? [])]
 	const reasons = [
-		...damage.map((sign) => sign.says),
+		...damage.map((sign) => state(`pairs.${sign}`)),
 		...nearItsEnd(wear),
 		...ownedForLong(pair, more.visitDate, protocol),
 		...lowOffset(pair, more.offsetMinMm, protocol),
 		...notBrokenIn(pair, protocol),
 		...outgrownBy(more.toeRoom, fit.leastMm),
 	]
-	const { verdict, says } = wornOut(wear) ?? verdictOnFit(pair, fit, damage)
+	const { verdict, statement } = wornOut(wear) ?? verdictOnFit(pair, fit, damage)
 	const { runsOutOn: replaceBy } = more.toeRoom ?? {}
+	const said = [statement, ...reasons].map(({ code, params }) => ({ code, params }))
 	return present({
 		id: pair.id,
 		toeRoomMm: fit.toeRoomMm,
 		verdict,
-		says: [says, ...reasons].join(' ').trim(),
-		reasons: reasons.length > 0 ? reasons : undefined,
+		...state('pairs.pair', { said }),
+		params: { said },
+		reasons: reasons.length > 0 ? reasons.map(({ says }) => says) : undefined,
 		replaceBy,
 		replaceBetween: replaceBy === undefined ? undefined : replaceBetween(more.toeRoom),
 	})
@@ -139,112 +121,111 @@ interface Wear {
 	hours: number | undefined
 	checkHours: number
 	lifeHours: number
-	/** Said where body mass shortens the usual life. */
-	byMass: string
+	/** Of the usual life; below 1 where body mass shortens it. */
+	lifeShare: number
 }
 /** A life recorded for the pair stands whatever the mass. */
 function wearOf(pair: Pair, lifeShare: number, protocol: Protocol): Wear {
 	const hours = pair.minutesWorn === undefined ? undefined : pair.minutesWorn / 60
 	if (pair.lifeMinutes !== undefined) {
 		const lifeHours = pair.lifeMinutes / 60
-		return { hours, checkHours: lifeHours, lifeHours, byMass: '' }
+		return { hours, checkHours: lifeHours, lifeHours, lifeShare: 1 }
 	}
 	return {
 		hours,
 		checkHours: protocol.value('footwear.lifeCheckHours') * lifeShare,
 		lifeHours: protocol.value('footwear.lifeReplaceHours') * lifeShare,
-		byMass: lifeShare < 1 ? ` (life x ${lifeShare} for body mass: common practice, no source)` : '',
+		lifeShare,
 	}
 }
-const nearItsEnd = ({ hours, checkHours, lifeHours, byMass }: Wear): string[] =>
+const nearItsEnd = ({ hours, checkHours, lifeHours, lifeShare }: Wear): Statement[] =>
 	hours !== undefined && hours < lifeHours && hours >= checkHours
-		? [`Worn ${rounded(hours, 0)} hours: check studs, counter and sole${byMass}.`]
+		? [state('pairs.near-its-end', { hours: rounded(hours, 0), lifeShare })]
 		: []
-function ownedForLong(pair: Pair, visitDate: string | undefined, protocol: Protocol): string[] {
+function ownedForLong(pair: Pair, visitDate: string | undefined, protocol: Protocol): Statement[] {
 	if (visitDate === undefined || pair.acquired === undefined || isTrainer(pair)) return []
 	const months = (dayNumber(visitDate) - dayNumber(pair.acquired)) / 30.4375
 	return months >= protocol.value('footwear.ageCheckMonths')
-		? [`Owned for ${rounded(months, 0)} months: check it as for a worn pair.`]
+		? [state('pairs.owned-for', { months: rounded(months, 0) })]
 		: []
 }
 /** A lift already worn inside counts towards the offset, not towards the raise that is missing. */
-function lowOffset(pair: Pair, offsetMinMm: number | undefined, protocol: Protocol): string[] {
+function lowOffset(pair: Pair, offsetMinMm: number | undefined, protocol: Protocol): Statement[] {
 	const offsetMm = pair.heelToForefootOffsetMm
 	if (offsetMinMm === undefined || offsetMm === undefined) return []
 	if (offsetMm + (pair.heelLiftMm ?? 0) >= offsetMinMm) return []
 	const raiseMm = rounded(offsetMinMm - offsetMm, 1)
 	const limitMm = protocol.value('ankle.raiseWarnMm')
-	const below = `Offset ${offsetMm} mm is below the ${offsetMinMm} mm sought`
+	const withinLimit = raiseMm <= limitMm
 	return [
-		raiseMm <= limitMm
-			? `${below}: a heel raise of ${raiseMm} mm inside would make it up.`
-			: `${below}; making it up needs a ${raiseMm} mm raise, above the ${limitMm} mm limit in use.`,
+		state('pairs.low-offset', { offsetMm, soughtMm: offsetMinMm, raiseMm, limitMm, withinLimit }),
 	]
 }
-const notBrokenIn = (pair: Pair, protocol: Protocol): string[] =>
+const notBrokenIn = (pair: Pair, protocol: Protocol): Statement[] =>
 	pair.brokenIn === false
-		? [
-				`Not broken in: no match before ${protocol.value('footwear.breakInMinutes')} training ` +
-					'minutes without a sore spot.',
-			]
+		? [state('pairs.not-broken-in', { minutes: protocol.value('footwear.breakInMinutes') })]
 		: []
 /** When growth of the longer foot takes the least toe room. */
-function outgrownBy(forecast: ToeRoomForecast | undefined, leastMm: number): string[] {
+function outgrownBy(forecast: ToeRoomForecast | undefined, leastMm: number): Statement[] {
 	const { runsOutOn, earliest } = forecast ?? {}
 	if (runsOutOn === undefined) return []
-	const early =
-		earliest && earliest < runsOutOn
-			? ` (as early as ${dayInWords(earliest)} if growth is fast)`
-			: ''
-	return [
-		`By the growth forecast its toe room falls below ${leastMm} mm about ` +
-			`${dayInWords(runsOutOn)}${early}: plan the next pair.`,
-	]
+	const early = earliest !== undefined && earliest < runsOutOn ? { earliest } : {}
+	return [state('pairs.outgrown-by', { leastMm, on: runsOutOn, ...early })]
 }
 function replaceBetween(forecast: ToeRoomForecast | undefined): CurrentPair['replaceBetween'] {
 	const { earliest, latest } = forecast ?? {}
 	return earliest === undefined ? undefined : present({ from: earliest, to: latest })
 }
 
-type Verdict = Pick<CurrentPair, 'verdict' | 'says'>
-const wornOut = ({ hours, lifeHours, byMass }: Wear): Verdict | undefined =>
+interface Verdict {
+	verdict: CurrentPair['verdict']
+	statement: Statement
+}
+const wornOut = ({ hours, lifeHours, lifeShare }: Wear): Verdict | undefined =>
 	hours !== undefined && hours >= lifeHours
 		? {
 				verdict: 'replace',
-				says:
-					`Worn ${rounded(hours, 0)} hours of an expected ${rounded(lifeHours, 0)}: ` +
-					`replace${byMass}.`,
+				statement: state('pairs.worn-out', {
+					hours: rounded(hours, 0),
+					lifeHours: rounded(lifeHours, 0),
+					lifeShare,
+				}),
 			}
 		: undefined
-function verdictOnFit(
-	pair: Pair,
-	{ adult, sockMm, toeRoomMm, leastMm, mostMm }: Fit,
-	damage: readonly DamageSign[],
-): Verdict {
-	const broken = damage.some((sign) => sign.verdict === 'replace')
-	const faulty = damage.some((sign) => sign.verdict === 'change')
-	if (toeRoomMm === undefined)
+function verdictOnFit(pair: Pair, fit: Fit, damage: readonly Damage[]): Verdict {
+	const signs = damage.map((sign) => damageVerdicts[sign])
+	const broken = signs.includes('replace')
+	const faulty = signs.includes('change')
+	if (fit.toeRoomMm === undefined)
 		return {
 			verdict: fromDamage(broken, faulty, 'unknown'),
-			says:
-				pair.insideLengthMm === undefined
-					? 'Inside length not measured.'
-					: 'Foot length not measured.',
+			statement: state('pairs.not-measured', {
+				lacks: pair.insideLengthMm === undefined ? 'inside-length' : 'foot-length',
+			}),
 		}
-	const room = `Toe room ${rounded(toeRoomMm, 1)} mm`
-	if (toeRoomMm < 0)
+	return verdictOnRoom(fit, fit.toeRoomMm, broken, faulty)
+}
+function verdictOnRoom(
+	{ adult, sockMm, leastMm, mostMm }: Fit,
+	exactMm: number,
+	broken: boolean,
+	faulty: boolean,
+): Verdict {
+	const toeRoomMm = rounded(exactMm, 1)
+	if (exactMm < 0)
 		return {
 			verdict: 'replace',
-			says:
-				`Inside it is ${rounded(-toeRoomMm, 1)} mm shorter than the ` +
-				`foot${sockMm > 0 ? ' with its sock' : ''}: too short, replace.`,
+			statement: state('pairs.too-short', { shortMm: -toeRoomMm, withSock: sockMm > 0 }),
 		}
-	if (!adult && toeRoomMm < leastMm)
-		return { verdict: 'replace', says: `${room} is below ${leastMm} mm: outgrown, replace.` }
-	if (broken) return { verdict: 'replace', says: `${room}.` }
-	if (adult && toeRoomMm < leastMm) return { verdict: 'change', says: `${room} is tight.` }
-	if (adult && toeRoomMm > mostMm) return { verdict: 'change', says: `${room} is loose.` }
-	return { verdict: fromDamage(broken, faulty, 'keep'), says: `${room}.` }
+	if (!adult && exactMm < leastMm)
+		return { verdict: 'replace', statement: state('pairs.outgrown', { toeRoomMm, leastMm }) }
+	const room = state('pairs.room', { toeRoomMm })
+	if (broken) return { verdict: 'replace', statement: room }
+	if (adult && exactMm < leastMm)
+		return { verdict: 'change', statement: state('pairs.tight', { toeRoomMm }) }
+	if (adult && exactMm > mostMm)
+		return { verdict: 'change', statement: state('pairs.loose', { toeRoomMm }) }
+	return { verdict: fromDamage(broken, faulty, 'keep'), statement: room }
 }
 function fromDamage(
 	broken: boolean,

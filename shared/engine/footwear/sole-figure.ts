@@ -2,10 +2,10 @@
  * A model's sole with its studs and the player's joints, at true proportion: one unit of the
  * drawing is one millimetre.
  */
-import type { JointName, SizingResult, StudDistance } from '../findings/assessment.ts'
+import type { SizingResult, StudDistance } from '../findings/assessment.ts'
 import { need } from '../plain/need.ts'
 import type { Protocol } from '../protocol/protocol.ts'
-import type { Model, ShelfSize, Stud } from '../visit/shelf.ts'
+import type { JointName, Model, ShelfSize, Stud } from '../visit/shelf.ts'
 import { rounded } from '../visit/sides.ts'
 import type { Side } from '../visit/visit.ts'
 import {

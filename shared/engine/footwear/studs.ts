@@ -11,18 +11,15 @@
  * Limits: a foot slides and turns in the boot, and the pressure of a stud spreads through plate and
  * insert; the distance says where to look.
  */
-import type {
-	JointName,
-	PostureResult,
-	SizingResult,
-	StudDistance,
-} from '../findings/assessment.ts'
+import { conditionReasons } from '../conditions/query.ts'
+import type { PostureResult, SizingResult, StudDistance } from '../findings/assessment.ts'
 import type { Because } from '../protocol/basis.ts'
 import type { Protocol } from '../protocol/protocol.ts'
-import type { Model, ShelfSize } from '../visit/shelf.ts'
+import type { JointName, Model, ShelfSize } from '../visit/shelf.ts'
 import { rounded } from '../visit/sides.ts'
-import { type Condition, termWords } from '../visit/terms.ts'
+import type { Condition } from '../visit/terms.ts'
 import type { Side, Visit } from '../visit/visit.ts'
+import { firstRayReason, stiffJointReason } from './facts.ts'
 
 export interface Point {
 	xMm: number
@@ -66,57 +63,46 @@ export const studPoints = (
 	}))
 
 /** What puts a joint at risk; past conditions count where the history stays relevant. */
-const riskRows: readonly { joint: JointName; conditions: readonly Condition[]; ever: boolean }[] = [
+export const riskRows: readonly {
+	joints: readonly JointName[]
+	conditions: readonly Condition[]
+	when: 'now' | 'ever'
+}[] = [
 	{
-		joint: 'first metatarsal head',
+		joints: ['first metatarsal head'],
 		conditions: ['sesamoid-pain', 'first-mtp-osteoarthritis', 'hallux-limitus', 'turf-toe'],
-		ever: false,
+		when: 'now',
 	},
-	{ joint: 'fifth metatarsal head', conditions: ['fifth-metatarsal-stress-fracture'], ever: true },
 	{
-		joint: 'fifth metatarsal head',
-		conditions: ['bunionette', 'fifth-metatarsal-apophysitis'],
-		ever: false,
+		joints: ['fifth metatarsal head'],
+		conditions: ['fifth-metatarsal-stress-fracture'],
+		when: 'ever',
 	},
-	{ joint: 'heel centre', conditions: ['plantar-heel-pain', 'calcaneal-apophysitis'], ever: false },
-	...(['first metatarsal head', 'fifth metatarsal head', 'heel centre'] as const).map((joint) => ({
-		joint,
-		conditions: ['previous-foot-ulcer' as const, 'neuropathy' as const],
-		ever: true,
-	})),
+	{
+		joints: ['fifth metatarsal head'],
+		conditions: ['bunionette', 'fifth-metatarsal-apophysitis'],
+		when: 'now',
+	},
+	{
+		joints: ['heel centre'],
+		conditions: ['plantar-heel-pain', 'calcaneal-apophysitis'],
+		when: 'now',
+	},
+	{ joints: jointNames, conditions: ['previous-foot-ulcer', 'neuropathy'], when: 'ever' },
 ]
 export type JointRisks = Record<JointName, Because[]>
-type Recorded = NonNullable<Visit['conditions']>[number]
-const touchesSideOrUnsided = ({ side: recorded }: Recorded, side: Side): boolean =>
-	recorded === side || recorded === 'both' || recorded === 'none'
-/** Unlike other rooms, it says that the side was not recorded: a stud is looked for on both. */
-const asReason = ({ condition, side, status }: Recorded): Because => ({
-	measure: `${termWords(condition)} (${side === 'none' ? 'side not recorded' : side})`,
-	value: status,
-})
 /** The reasons that put each joint of a side at risk; none: it is not. */
 export function jointRisks(visit: Visit, posture: PostureResult, side: Side): JointRisks {
-	const { firstRay, firstMtp } = posture[side]
-	const first: Because[] = []
-	if (firstRay === 'plantarflexed')
-		first.push({ measure: `First ray, ${side}`, value: 'plantarflexed' })
-	if (firstMtp === 'structural-limit')
-		first.push({ measure: `First MTP, ${side}`, value: 'structural limit' })
-	const conditions = (visit.conditions ?? []).filter((condition) =>
-		touchesSideOrUnsided(condition, side),
-	)
 	const recorded = (joint: JointName): Because[] =>
 		riskRows
-			.filter((row) => row.joint === joint)
-			.flatMap((row) =>
-				conditions.filter(
-					({ condition, status }) =>
-						row.conditions.includes(condition) && (row.ever || status !== 'past'),
-				),
-			)
-			.map(asReason)
+			.filter(({ joints }) => joints.includes(joint))
+			.flatMap(({ conditions, when }) => conditionReasons(visit, conditions, { side, when }))
 	return {
-		'first metatarsal head': [...first, ...recorded('first metatarsal head')],
+		'first metatarsal head': [
+			...firstRayReason(posture, side, 'plantarflexed'),
+			...stiffJointReason(posture, side),
+			...recorded('first metatarsal head'),
+		],
 		'fifth metatarsal head': recorded('fifth metatarsal head'),
 		'heel centre': recorded('heel centre'),
 	}
@@ -152,20 +138,6 @@ export function studDistances(
 		}
 	})
 }
-/** What can be done about a stud under a joint, and where that ends. */
-export function studWork(model: Model, studs: readonly number[]): { says: string; limits: string } {
-	return studs.every((index) => model.studs?.[index]?.removable)
-		? {
-				says: 'take the stud out, or put in a lower one',
-				limits:
-					'Check grip and the rules of the competition; if the gap makes the boot rock, choose ' +
-					'another sole.',
-			}
-		: {
-				says: 'have the stud lowered, or choose a sole with studs placed elsewhere',
-				limits:
-					'A moulded stud can be cut down but not moved: not below the thickness of the plate, ' +
-					'grip is lost there, the cut must be smooth, and the maker no longer answers for the ' +
-					'boot.',
-			}
-}
+/** Whether each of these studs comes out: what can be done about them differs. */
+export const allRemovable = (model: Model, studs: readonly number[]): boolean =>
+	studs.every((index) => model.studs?.[index]?.removable)

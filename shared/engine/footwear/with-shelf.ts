@@ -1,6 +1,6 @@
 /** Adds to the footwear room what the shelf, the modifications and the lacing say. */
 import type { FootwearResult, RankedModel } from '../findings/assessment.ts'
-import type { Finding } from '../findings/finding.ts'
+import { type Finding, findingOf, reading } from '../findings/finding.ts'
 import { need } from '../plain/need.ts'
 import { present } from '../plain/present.ts'
 import type { Basis, Because } from '../protocol/basis.ts'
@@ -9,46 +9,25 @@ import { ageYears } from '../visit/age.ts'
 import type { Shelf } from '../visit/shelf.ts'
 import { bothSides } from '../visit/sides.ts'
 import type { Side, Visit } from '../visit/visit.ts'
+import type { Part } from '../words/en/parts.ts'
+import { contentOf, type Statement, state } from '../words/statement.ts'
 import type { FootwearContext } from './facts.ts'
 import type { InsertVolume } from './insert-volume.ts'
 import { lacingRows } from './lacing.ts'
 import { matchShelf } from './match/match.ts'
 import { modificationRows } from './modifications.ts'
-import { jointNames, jointRisks, jointsOf, studWork } from './studs.ts'
+import { allRemovable, jointNames, jointRisks, jointsOf } from './studs.ts'
 import { workFacts, workOf } from './work.ts'
 
 /** How many models are put forward. */
 const proposedCount = 3
-const mm = (measure: string, value: number): Because => ({ measure, value, unit: 'mm' })
-const finding = (
-	id: string,
-	level: Finding['level'],
-	says: string,
-	because: Because[],
-	basis: Basis,
-	side: Finding['side'] = 'none',
-): Finding => ({ id: `footwear.${id}`, topic: 'footwear', side, level, says, because, basis })
+/** How many different reasons are told where none passes. */
+const toldStops = 3
 const order: Basis = {
 	rule: 'order of the shelf',
 	source: 'sum of weighted penalties; every weight is an own choice in the protocol',
 	strength: 'practice',
 }
-const systemWords: Readonly<Record<string, string>> = {
-	mondopoint: 'mm',
-	jpCm: 'cm (Japan)',
-	eu: 'EU',
-	uk: 'UK',
-	usMen: 'US men',
-	usWomen: 'US women',
-	usChild: 'US child',
-	au: 'Australia',
-}
-/** '8.5 UK, fitting G'; the label as the box shows it. */
-export function sizeWords({ label, system, fitting }: RankedModel['size']): string {
-	const size = `${label} ${systemWords[system] ?? system}`
-	return fitting === undefined ? size : `${size}, fitting ${fitting}`
-}
-
 /**
  * @param shelf absent: nothing is ranked; @param insert what the insert prescribed takes, if one is
  * to be worn
@@ -99,48 +78,48 @@ function rankedFor(
 		protocol,
 	)
 }
-const unmatched = ({ sizing }: FootwearContext): Finding =>
-	finding(
-		'shelf-unmatched',
-		'note',
-		sizing.fitLengthMm === undefined
-			? 'The shelf is not matched: measure the length of both feet.'
-			: 'The shelf holds no model on sale.',
-		[],
-		order,
-	)
+/** A finding of the room whose id is older than the rule of ids. */
+const finding = (
+	id: string,
+	level: Finding['level'],
+	statement: Statement,
+	because: Because[],
+	basis: Basis,
+	side: Finding['side'] = 'none',
+): Finding => findingOf(statement, { id: `footwear.${id}`, side, level, because, basis })
+const unmatched = ({ sizing }: FootwearContext): Finding => {
+	const lacks = sizing.fitLengthMm === undefined ? 'foot-length' : 'models'
+	return finding('shelf-unmatched', 'note', state('footwear.shelf-unmatched', { lacks }), [], order)
+}
 const suitable = (ranked: readonly RankedModel[]): RankedModel[] =>
 	ranked.filter((model) => model.verdict !== 'unsuitable')
+/** Reasons of different rules, the first of each model, at most as many as are told. */
+function firstStops(ranked: readonly RankedModel[]): Part[] {
+	const stops = ranked.flatMap(({ stops }) => stops.slice(0, 1))
+	const parts = stops.map(({ code = '', params = {} }) => ({ code, params }))
+	return [...new Map(parts.map((part) => [contentOf(part), part])).values()].slice(0, toldStops)
+}
+const toeRoomNames = ['toeRoomInFirstMm', 'toeRoomInSecondMm', 'toeRoomInThirdMm'] as const
 /** The models put forward; where none passes, the first three different reasons why. */
 function firstOnShelf(ranked: readonly RankedModel[]): Finding[] {
 	const first = suitable(ranked).slice(0, proposedCount)
 	if (first.length === 0) {
-		const why = new Set(ranked.flatMap(({ stops }) => stops.slice(0, 1).map((stop) => stop.says)))
-		return [
-			finding(
-				'shelf-none',
-				'caution',
-				`None of the ${ranked.length} models on the shelf passes: ` +
-					`${[...why].slice(0, 3).join(' ')}`,
-				[],
-				order,
-			),
-		]
+		const none = state('footwear.shelf-none', {
+			models: ranked.length,
+			stops: firstStops(ranked),
+		})
+		return [finding('shelf-none', 'caution', none, [], order)]
 	}
-	const named = first.map(
-		({ name, size, verdict }) =>
-			`${name}, ${sizeWords(size)}${verdict === 'with-changes' ? ' (with changes)' : ''}`,
-	)
-	return [
-		finding(
-			'shelf',
-			'advise',
-			`First on the shelf for this player: ${named.join('; ')}. Try them on with the socks, and ` +
-				'the insert if one is worn.',
-			first.map(({ name, toeRoomMm }) => mm(`Toe room in ${name}`, toeRoomMm)),
-			order,
-		),
-	]
+	const models = first.map(({ name, size, verdict }) => ({
+		name,
+		size: present({ label: size.label, system: size.system, fitting: size.fitting }),
+		withChanges: verdict === 'with-changes',
+	}))
+	const because = first.flatMap(({ toeRoomMm }, place) => {
+		const measure = toeRoomNames[place]
+		return measure === undefined ? [] : [reading(measure, toeRoomMm, 'mm')]
+	})
+	return [finding('shelf', 'advise', state('footwear.shelf', { models }), because, order)]
 }
 /** In the models put forward, studs that stand under a joint at risk. */
 function studsUnderJoints(
@@ -154,13 +133,13 @@ function studsUnderJoints(
 		return (first.studs?.[side] ?? [])
 			.filter(({ under, atRisk }) => under.length > 0 && atRisk.length > 0)
 			.map(({ joint, nearestMm, under, atRisk }) => {
-				const work = studWork(need(model, 'the ranked model on its shelf'), under)
+				const removable = allRemovable(need(model, 'the ranked model on its shelf'), under)
+				const params = { model: first.name, side, joint, nearestMm, removable }
 				return finding(
 					`stud-${first.id}-${side}-${joint.replaceAll(' ', '-')}`,
 					'caution',
-					`In ${first.name} a stud stands under the ${side} ${joint} (${nearestMm} mm ` +
-						`from it): ${work.says}. ${work.limits}`,
-					[...atRisk, mm('Stud to joint', nearestMm)],
+					state('footwear.stud', params),
+					[...atRisk, reading('nearestStudMm', nearestMm, 'mm', side)],
 					basis,
 					side,
 				)
@@ -180,15 +159,15 @@ function studsUnplaced(visit: Visit, context: FootwearContext, protocol: Protoco
 		)
 	})
 	if (side === undefined) return []
+	const unplaced = otherSide ? 'both' : side
 	return [
 		finding(
 			'stud-unplaced',
 			'caution',
-			`Studs are not checked against the ${otherSide ? `${side} and ${otherSide}` : side} foot, ` +
-				'which has a joint at risk: measure its length, heel to ball and ball width.',
+			state('footwear.stud-unplaced', { side: unplaced }),
 			[],
 			protocol.basis('stud under a joint', 'footwear.underJointMm'),
-			otherSide ? 'both' : side,
+			unplaced,
 		),
 	]
 }

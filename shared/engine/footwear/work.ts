@@ -2,6 +2,7 @@
  * Work on a pair, chosen by findings: what its rows look at, what a row is, and which rows apply.
  * The rows stand in modifications.ts and lacing.ts.
  */
+import { conditionReasons, hasCondition } from '../conditions/query.ts'
 import type {
 	AnkleResult,
 	FeatureWish,
@@ -9,129 +10,111 @@ import type {
 	FootwearWork,
 	PostureResult,
 } from '../findings/assessment.ts'
+import { reading } from '../findings/finding.ts'
 import type { Basis, Because } from '../protocol/basis.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import { bothSides } from '../visit/sides.ts'
-import { type Condition, type Feature, termWords } from '../visit/terms.ts'
+import type { Condition, Feature } from '../visit/terms.ts'
 import type { Side, Visit } from '../visit/visit.ts'
+import { type Statement, type StatementCode, state } from '../words/statement.ts'
+import { once } from './once.ts'
 
 /** What the rows look at. */
 export interface WorkFacts {
-	wished(...features: Feature[]): Because[]
-	unwished(...features: Feature[]): Because[]
-	/** Current or recovering on this side, on both, or recorded without a side. */
-	nowOnSideOrUnsided(side: Side, ...conditions: Condition[]): Because[]
-	/** Current or recovering, whatever the side. */
-	nowAnywhere(...conditions: Condition[]): Because[]
+	target: FootwearResult['target']
 	/** The larger of the two sides' heel raises proposed, where there is one. */
 	raise: { mm: number; because: Because[] } | undefined
-	plantarflexedFirstRay(side: Side): Because[]
 	posture: PostureResult
 	visit: Visit
 	protocol: Protocol
 }
-type Recorded = NonNullable<Visit['conditions']>[number]
-/** Each measure told once, as it was first given. */
-function oncePerMeasure(reasons: readonly Because[]): Because[] {
-	const seen = new Set<string>()
-	return reasons.filter(({ measure }) => {
-		if (seen.has(measure)) return false
-		seen.add(measure)
-		return true
-	})
-}
-const reasonsFor = (wishes: readonly FeatureWish[], features: readonly Feature[]): Because[] =>
-	oncePerMeasure(
-		wishes.filter((wish) => features.includes(wish.feature)).flatMap((wish) => wish.because),
-	)
-const touchesSideOrUnsided = (condition: Recorded, side: Side): boolean =>
-	condition.side === side || condition.side === 'both' || condition.side === 'none'
-/** A condition that is not past, as a reason. */
-const asReason = ({ condition, side, status }: Recorded): Because => ({
-	measure: `${termWords(condition)}${side === 'none' ? '' : ` (${side})`}`,
-	value: status,
-})
 function largerRaise({ heelRaiseMm }: AnkleResult): WorkFacts['raise'] {
 	const raiseMm = heelRaiseMm === undefined ? 0 : Math.max(heelRaiseMm.left, heelRaiseMm.right)
 	if (!(raiseMm > 0)) return undefined
-	return { mm: raiseMm, because: [{ measure: 'Heel raise proposed', value: raiseMm, unit: 'mm' }] }
+	return { mm: raiseMm, because: [reading('heelRaiseProposedMm', raiseMm, 'mm')] }
 }
-
 /** @param target what the footwear rules seek and avoid */
-export function workFacts(
+export const workFacts = (
 	visit: Visit,
 	ankle: AnkleResult,
 	posture: PostureResult,
 	target: FootwearResult['target'],
 	protocol: Protocol,
-): WorkFacts {
-	const nowRecorded = (wanted: readonly Condition[]) =>
-		(visit.conditions ?? []).filter(
-			({ condition, status }) => wanted.includes(condition) && status !== 'past',
-		)
-	return {
-		wished: (...features) => reasonsFor(target.seek, features),
-		unwished: (...features) => reasonsFor(target.avoid, features),
-		nowOnSideOrUnsided: (side, ...conditions) =>
-			nowRecorded(conditions)
-				.filter((condition) => touchesSideOrUnsided(condition, side))
-				.map(asReason),
-		nowAnywhere: (...conditions) => nowRecorded(conditions).map(asReason),
-		raise: largerRaise(ankle),
-		plantarflexedFirstRay: (side) =>
-			posture[side].firstRay === 'plantarflexed'
-				? [{ measure: `First ray, ${side}`, value: 'plantarflexed' }]
-				: [],
-		posture,
-		visit,
-		protocol,
-	}
+): WorkFacts => ({ target, raise: largerRaise(ankle), posture, visit, protocol })
+
+/** What speaks against a piece of work, or asks for care with it. */
+export interface Caution {
+	/** Any of these now; on the side of the work where it is of one. */
+	conditions: readonly Condition[]
+	code: Extract<StatementCode, `work.caution-${string}`>
 }
-interface Row {
+/** A sentence of a row by itself, or with the numbers of the protocol and the facts. */
+type Saying = (facts: WorkFacts) => Statement
+export interface WorkRow {
 	id: string
-	name: string
-	says(facts: WorkFacts): string
-	limits: string
-	/** Conditions that speak against it, with the words to show. */
-	against: readonly { conditions: readonly Condition[]; says: string }[]
+	/** Side by side, where what calls for it is of a side; else for a pair as a whole. */
+	sided: boolean
+	/** Any of these now: current or recovering. */
+	conditions?: readonly Condition[]
+	/** Any of these features sought, or to be avoided, by the footwear rules. */
+	sought?: readonly Feature[]
+	avoided?: readonly Feature[]
+	/** What was measured that calls for it. @param side of a row that is told side by side */
+	found?(facts: WorkFacts, side: Side): Because[]
+	/** Only where each of these is sought as well. */
+	onlyWithSought?: readonly Feature[]
+	/** Where the sentence or its limits tell more than their code. */
+	says?: Saying
+	limits?: Saying
+	against: readonly Caution[]
 	/** Common practice where it is left out. */
 	basis?(facts: WorkFacts): Basis
 }
-/** For a pair as a whole. */
-interface PairRow extends Row {
-	sided: false
-	when(facts: WorkFacts): Because[]
+const wishReasons = (wishes: readonly FeatureWish[], features: readonly Feature[]): Because[] =>
+	wishes.filter((wish) => features.includes(wish.feature)).flatMap((wish) => wish.because)
+/** The reasons that call for a piece of work; none: it is not proposed. @param side none: of a pair */
+function reasonsOf(row: WorkRow, facts: WorkFacts, side: Side | undefined): Because[] {
+	const { seek, avoid } = facts.target
+	const { sought = [], avoided = [], onlyWithSought = [], conditions = [] } = row
+	const isSought = (feature: Feature) => seek.some((wish) => wish.feature === feature)
+	if (!onlyWithSought.every(isSought)) return []
+	return once([
+		...(side === undefined
+			? bothSides.flatMap((each) => row.found?.(facts, each) ?? [])
+			: (row.found?.(facts, side) ?? [])),
+		...wishReasons(seek, sought),
+		...wishReasons(avoid, avoided),
+		...conditionReasons(facts.visit, conditions, side === undefined ? {} : { side }),
+	])
 }
-/** Side by side, where the finding is of a side. */
-interface SideRow extends Row {
-	sided: true
-	when(facts: WorkFacts, side: Side): Because[]
-}
-/** A piece of work, and the reasons that call for it; none: it is not proposed. */
-export type WorkRow = PairRow | SideRow
-
+/** A row without sentences of its own fails the test of the rows. */
+type PlainCode = Extract<StatementCode, 'work.window' | 'work.window.name' | 'work.window.limits'>
+const plain = (code: string): Statement => state(code as PlainCode)
 function madeOf(
 	row: WorkRow,
 	side: FootwearWork['side'],
 	because: Because[],
 	facts: WorkFacts,
 ): FootwearWork {
-	const holds = (conditions: readonly Condition[]) =>
-		side === 'both'
-			? facts.nowAnywhere(...conditions)
-			: facts.nowOnSideOrUnsided(side, ...conditions)
+	const code = `work.${row.id}`
+	const name = plain(`${code}.name`)
+	const limits = row.limits?.(facts) ?? plain(`${code}.limits`)
+	const cautions = row.against
+		.filter(({ conditions }) =>
+			hasCondition(facts.visit, conditions, side === 'both' ? {} : { side }),
+		)
+		.map((caution) => state(caution.code))
 	return {
 		id: row.id,
-		name: row.name,
+		name: name.says,
 		side,
-		says: row.says(facts),
-		limits: row.limits,
+		...(row.says?.(facts) ?? plain(code)),
+		limits: limits.says,
 		because,
-		cautions: row.against
-			.filter(({ conditions }) => holds(conditions).length > 0)
-			.map(({ says }) => says),
+		cautions: cautions.map(({ says }) => says),
+		stated: { name, limits, cautions },
 		basis: row.basis?.(facts) ?? {
-			rule: row.name.toLowerCase(),
+			rule: name.says.toLowerCase(),
 			source: 'common practice, no source',
 			strength: 'practice',
 		},
@@ -139,14 +122,14 @@ function madeOf(
 }
 function appliedTo(row: WorkRow, facts: WorkFacts): FootwearWork[] {
 	if (!row.sided) {
-		const because = row.when(facts)
+		const because = reasonsOf(row, facts, undefined)
 		return because.length > 0 ? [madeOf(row, 'both', because, facts)] : []
 	}
 	const found = bothSides
-		.map((side) => ({ side, because: row.when(facts, side) }))
+		.map((side) => ({ side, because: reasonsOf(row, facts, side) }))
 		.filter(({ because }) => because.length > 0)
 	if (found.length < 2) return found.map(({ side, because }) => madeOf(row, side, because, facts))
-	return [madeOf(row, 'both', oncePerMeasure(found.flatMap(({ because }) => because)), facts)]
+	return [madeOf(row, 'both', once(found.flatMap(({ because }) => because)), facts)]
 }
 /** The rows that apply, in their order; both sides are told as one where both hold. */
 export const workOf = (rows: readonly WorkRow[], facts: WorkFacts): FootwearWork[] =>

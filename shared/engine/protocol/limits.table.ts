@@ -38,6 +38,7 @@ export const unitLimits: Readonly<Record<string, Limits>> = {
 	'/9': [0, 9],
 	yes: [0, 5],
 	studs: [0, 200],
+	letters: [1, 6],
 	players: [1, 100],
 	periods: [0, 60],
 	matches: [0, 14],

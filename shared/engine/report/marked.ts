@@ -3,8 +3,8 @@
  * point, and what it is about.
  */
 import type { Assessment, FootwearWork, RankedModel } from '../findings/assessment.ts'
-import { sizeWords } from '../footwear/with-shelf.ts'
 import type { Decision, Decisions } from '../visit/decisions.ts'
+import { sizeWords } from '../words/en/sizes.ts'
 
 export type Mark = 'model' | 'work'
 /** In the order they were marked; lines without words are left out. */

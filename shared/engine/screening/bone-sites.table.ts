@@ -9,6 +9,7 @@ export interface BoneSiteRow {
 	site: BoneSite
 	risk: 'high' | 'low'
 	deep?: true
+	/** How it is examined, for the clinician. */
 	screen: string
 	source: string
 }

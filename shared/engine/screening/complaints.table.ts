@@ -7,7 +7,14 @@ export interface Complaint {
 	opens: readonly string[]
 }
 /** Asked at every visit: together they take well under a minute. */
-export const askedAlways: readonly string[] = ['screening.nightPain', 'screening.fever', 'screening.reducedSensation', 'screening.newWeakness', 'screening.breathlessOrChestPain', 'screening.cardiacOrConcussion', 'screening.lumpOrSwelling', 'screening.unintendedWeightLoss', 'screening.activeFootUlcer']
+export const askedAlways: readonly string[] = ['screening.nightPain', 'screening.fever', 'screening.reducedSensation', 'screening.newWeakness', 'screening.breathlessOrChestPain', 'screening.cardiacOrConcussion', 'screening.lumpOrSwelling', 'screening.activeFootUlcer']
+
+/** Asked at every visit too, where nobody else hears it: private, see visit/private.ts. What only women are asked stands in flags.table.ts. */
+export const askedInPrivate: readonly string[] = ['screening.fluoroquinolone', 'screening.corticosteroidLongTerm', 'screening.corticosteroidInjection', 'screening.anticoagulant', 'screening.unintendedWeightLoss', 'screening.periodsAbsent', 'screening.pregnant']
+/** Restricted free text: asked of nobody. */
+export const restrictedNote = 'screening.safeguardingNote'
+/** Answered once, by the general question; shown in its group only where an older visit holds it. */
+export const askedElsewhere: readonly string[] = ['screening.injury.pregnant']
 
 export const complaints: readonly Complaint[] = [
 	{ id: 'twisted', says: 'Twisted or hurt the ankle or foot', opens: ['screening.injury', 'screening.syndesmosisSuspected', 'screening.syndesmosis', 'screening.lisfrancSuspected', 'screening.lisfranc'] },
@@ -21,7 +28,7 @@ export const complaints: readonly Complaint[] = [
 	{ id: 'numb', says: 'Numb, tingling or weak', opens: ['screening.reducedSensation', 'screening.newWeakness', 'screening.neurological', 'screening.exertionalTightness'] },
 	{ id: 'cold', says: 'Cold, pale or tight', opens: ['screening.coldPaleFoot', 'screening.exertionalTightness', 'screening.vascular'] },
 	{ id: 'diabetes', says: 'Has diabetes', opens: ['screening.activeFootUlcer', 'screening.diabeticFoot', 'screening.neurological', 'screening.vascular'] },
-	{ id: 'tired', says: 'Tired, losing weight, periods absent, or repeated stress fractures', opens: ['screening.periodsAbsent', 'screening.lowEnergy'] },
+	{ id: 'tired', says: 'Tired, or repeated stress fractures', opens: ['screening.lowEnergy'] },
 	{ id: 'stiff', says: 'Stiff in the morning, or many joints', opens: ['screening.morningStiffness', 'screening.inflammatory'] },
 	{ id: 'shape', says: 'Foot shape that is stiff, one-sided or new', opens: ['screening.rigidFlatFoot', 'screening.suddenLegLengthDifference', 'screening.neurological'] },
 ]

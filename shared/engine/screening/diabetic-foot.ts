@@ -1,15 +1,20 @@
 /** What the risk of a foot in diabetes leads to, foot by foot (NICE NG19). */
-import type {
-	Action,
-	DiabeticRisk,
-	ScreeningItem,
-	ScreeningResult,
-} from '../findings/assessment.ts'
+import type { Action, DiabeticRisk, ScreeningResult } from '../findings/assessment.ts'
 import type { Finding } from '../findings/finding.ts'
 import type { Basis } from '../protocol/basis.ts'
+import type { Protocol } from '../protocol/protocol.ts'
 import { bothSides } from '../visit/sides.ts'
 import type { Side } from '../visit/visit.ts'
-import { type Conclusions, type Screened, screeningFinding, stateOf } from './conclusions.ts'
+import type { DiabetesCare } from '../words/en/screening/diabetes-and-clot.ts'
+import { type Statement, state } from '../words/statement.ts'
+import {
+	type Conclusions,
+	itemOf,
+	type Screened,
+	type StatedItem,
+	screeningFinding,
+	stateOf,
+} from './conclusions.ts'
 import { diabeticRisk } from './diabetic.ts'
 
 const basis: Basis = {
@@ -17,35 +22,18 @@ const basis: Basis = {
 	source: 'NICE NG19 (reviewed 2023, unchanged)',
 	strength: 'guideline',
 }
-const pathways: Record<DiabeticRisk, { action: Action; says: string }> = {
-	low: { action: 'proceed', says: 'low risk: foot check every year' },
-	moderate: {
-		action: 'letter',
-		says:
-			'moderate risk: foot protection service within 6 to 8 weeks, then review every 3 to 6 ' +
-			'months',
-	},
-	high: {
-		action: 'letter',
-		says:
-			'high risk: foot protection service within 2 to 4 weeks, then review every 1 to 2 months; ' +
-			'no new boot without review and no stud under a place of high pressure',
-	},
-	active: {
-		action: 'same-day',
-		says: 'active foot problem: refer within one working day, off the foot meanwhile',
-	},
-	incomplete: {
-		action: 'proceed',
-		says: 'risk not established: complete the questions',
-	},
+const actionOf: Record<DiabeticRisk, Action> = {
+	low: 'proceed',
+	moderate: 'letter',
+	high: 'letter',
+	active: 'same-day',
+	incomplete: 'proceed',
 }
 interface FootReading {
 	side: Side
 	risk: DiabeticRisk
 	complete: boolean
-	action: Action
-	says: string
+	statement: Statement
 }
 
 type FootConclusions = Conclusions & { diabeticFoot: ScreeningResult['diabeticFoot'] }
@@ -54,13 +42,11 @@ type FootConclusions = Conclusions & { diabeticFoot: ScreeningResult['diabeticFo
 export function diabeticFootConclusions(screened: Screened): FootConclusions {
 	const group = screened.answers.diabeticFoot
 	if (!group) return { items: [], findings: [], diabeticFoot: undefined }
-	const advice = adviceByAge(screened)
 	const readings = bothSides.flatMap((side): FootReading[] => {
 		const foot = group[side]
 		if (!foot) return []
 		const { risk, complete } = diabeticRisk(foot, group.renalReplacement)
-		const { action, says } = pathways[risk]
-		return [{ side, risk, complete, action, says: `Diabetic foot, ${side}: ${says}.${advice}` }]
+		return [{ side, risk, complete, statement: pathway(risk, side, screened) }]
 	})
 	return {
 		items: [...readings.map(footItem), ...threatItems(group.limbOrLifeThreat)],
@@ -68,57 +54,88 @@ export function diabeticFootConclusions(screened: Screened): FootConclusions {
 		diabeticFoot: Object.fromEntries(readings.map(({ side, risk }) => [side, risk])),
 	}
 }
-function adviceByAge({ ageYears, minor, protocol }: Screened): string {
-	if (ageYears < protocol.value('screening.diabetesAdviceBelowYears'))
-		return ' Under 12 years: advice to child and family.'
-	return minor ? ' From 12 to 17 years the paediatric team checks the feet every year.' : ''
+function careOf({ ageYears, minor, protocol }: Screened): DiabetesCare {
+	if (ageYears < protocol.value('screening.diabetesAdviceBelowYears')) return 'family'
+	return minor ? 'paediatric-team' : 'usual'
 }
-function footItem({ side, risk, action, says }: FootReading): ScreeningItem {
-	const calls = action !== 'proceed'
-	return {
-		id: `screening.diabetic-foot.${side}`,
+const moderate = (protocol: Protocol) => ({
+	seenWeeks: [
+		protocol.value('screening.diabetesModerateSeenFromWeeks'),
+		protocol.value('screening.diabetesModerateSeenToWeeks'),
+	] as const,
+	reviewMonths: [
+		protocol.value('screening.diabetesModerateReviewFromMonths'),
+		protocol.value('screening.diabetesModerateReviewToMonths'),
+	] as const,
+})
+const high = (protocol: Protocol) => ({
+	seenWeeks: [
+		protocol.value('screening.diabetesHighSeenFromWeeks'),
+		protocol.value('screening.diabetesHighSeenToWeeks'),
+	] as const,
+	reviewMonths: [
+		protocol.value('screening.diabetesHighReviewFromMonths'),
+		protocol.value('screening.diabetesHighReviewToMonths'),
+	] as const,
+})
+function pathway(risk: DiabeticRisk, side: Side, screened: Screened): Statement {
+	const { protocol } = screened
+	const foot = {
 		side,
-		state: stateOf(risk === 'incomplete' ? undefined : calls),
-		action,
-		says,
-		basis,
+		care: careOf(screened),
+		belowYears: protocol.value('screening.diabetesAdviceBelowYears'),
+		minorBelowYears: protocol.value('screening.minorBelowYears'),
 	}
+	const pathways: Record<DiabeticRisk, () => Statement> = {
+		low: () => state('screening.diabetic-foot-low', foot),
+		moderate: () => state('screening.diabetic-foot-moderate', { ...foot, ...moderate(protocol) }),
+		high: () => state('screening.diabetic-foot-high', { ...foot, ...high(protocol) }),
+		active: () =>
+			state('screening.diabetic-foot-active', {
+				...foot,
+				days: protocol.value('screening.ulcerSeenDays'),
+			}),
+		incomplete: () => state('screening.diabetic-foot-incomplete', foot),
+	}
+	return pathways[risk]()
+}
+function footItem({ side, risk, statement }: FootReading): StatedItem {
+	const action = actionOf[risk]
+	return itemOf(statement, {
+		side,
+		state: stateOf(risk === 'incomplete' ? undefined : action !== 'proceed'),
+		action,
+		basis,
+		id: `screening.diabetic-foot.${side}`,
+	})
 }
 /** A foot that calls for nobody is still said; one that does, where a question is open. */
-function footFindings({ side, risk, complete, action, says }: FootReading): Finding[] {
-	if (action === 'proceed')
+function footFindings({ side, risk, complete, statement }: FootReading): Finding[] {
+	if (actionOf[risk] === 'proceed')
 		return [
-			screeningFinding({
-				id: `screening.diabetic-foot-${risk}.${side}`,
+			screeningFinding(statement, {
 				side,
 				level: risk === 'incomplete' ? 'caution' : 'note',
-				says,
 				basis,
 			}),
 		]
 	if (complete) return []
 	return [
-		screeningFinding({
-			id: `screening.diabetic-foot-open.${side}`,
+		screeningFinding(state('screening.diabetic-foot-open', { side, risk }), {
 			side,
 			level: 'caution',
-			says:
-				`Not every question about the ${side} foot was asked: the risk may be higher than ` +
-				`${risk}.`,
 			basis,
 		}),
 	]
 }
-function threatItems(limbOrLifeThreat: boolean | undefined): ScreeningItem[] {
+function threatItems(limbOrLifeThreat: boolean | undefined): StatedItem[] {
 	if (limbOrLifeThreat === undefined) return []
 	return [
-		{
-			id: 'screening.diabetic-threat',
+		itemOf(state('screening.diabetic-threat'), {
 			side: 'none',
 			state: stateOf(limbOrLifeThreat),
 			action: limbOrLifeThreat ? 'emergency' : 'proceed',
-			says: 'Limb or life in danger from a diabetic foot: emergency department now.',
 			basis,
-		},
+		}),
 	]
 }

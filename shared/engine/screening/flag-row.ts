@@ -1,23 +1,29 @@
 import type { Action } from '../findings/assessment.ts'
+import type { Level } from '../findings/finding.ts'
 import { present } from '../plain/present.ts'
 import type { Strength } from '../protocol/basis.ts'
 import type { generalFlagShape } from '../visit/visit.ts'
 
-type FlagKey = keyof typeof generalFlagShape
-export interface FlagRow {
+export type FlagKey = keyof typeof generalFlagShape
+interface More {
+	/** Where it differs for a minor. */
+	minorAction?: Action
+	/** Said as a finding of this level although nobody else is called. */
+	level?: Level
+	/** Asked of these players only; an answer given by another still counts. */
+	sex?: 'female'
+}
+export interface FlagRow extends More {
 	key: FlagKey
 	action: Action
-	minorAction?: Action
-	says: string
 	source: string
 	strength: Strength
 }
-/** A row of the table of general questions; the action of a minor only where it differs. */
+/** A row of the table of general questions; its sentence stands in words under `screening.<key>`. */
 export const row = (
 	key: FlagKey,
 	action: Action,
-	says: string,
 	source: string,
 	strength: Strength,
-	minorAction?: Action,
-): FlagRow => present({ key, action, says, source, strength, minorAction })
+	more: More = {},
+): FlagRow => present({ key, action, source, strength, ...more })

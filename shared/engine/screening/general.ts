@@ -1,23 +1,78 @@
 /** The general questions, one yes or no each, and the conditions recorded in the history. */
-import type { Action, ScreeningItem } from '../findings/assessment.ts'
-import type { Visit } from '../visit/visit.ts'
-import { actionFor, type Screened, sidedId, stateOf } from './conclusions.ts'
-import type { FlagRow } from './flag-row.ts'
-import { type ConditionRow, conditionRows, flagRows } from './flags.table.ts'
+import { conditionReading, recordedConditions } from '../conditions/query.ts'
+import type { Action } from '../findings/assessment.ts'
+import { type Statement, state } from '../words/statement.ts'
+import {
+	actionFor,
+	type Conclusions,
+	distinctSides,
+	itemOf,
+	type Screened,
+	screeningFinding,
+	stateOf,
+} from './conclusions.ts'
+import type { FlagKey, FlagRow } from './flag-row.ts'
+import { conditionRows, flagRows } from './flags.table.ts'
+
+/** The questions whose sentence is filled in. */
+const filled = {
+	nightPain: ({ minor, protocol }: Screened) =>
+		state('screening.nightPain', {
+			minor,
+			hours: protocol.value('screening.youngImagingHours'),
+		}),
+	boneStressLowRisk: ({ protocol }: Screened) =>
+		state('screening.boneStressLowRisk', {
+			weeks: protocol.value('screening.boneStressReviewWeeks'),
+		}),
+	limpUnexplained: ({ minor }: Screened) => state('screening.limpUnexplained', { minor }),
+	lumpOrSwelling: ({ minor, protocol }: Screened) =>
+		state('screening.lumpOrSwelling', {
+			minor,
+			hours: protocol.value('screening.youngImagingHours'),
+			weeks: protocol.value('screening.lumpAdultWeeks'),
+		}),
+	activeFootUlcer: ({ protocol }: Screened) =>
+		state('screening.activeFootUlcer', { days: protocol.value('screening.ulcerSeenDays') }),
+	corticosteroidLongTerm: ({ minor }: Screened) =>
+		state('screening.corticosteroidLongTerm', { minor }),
+} as const
+type Filled = keyof typeof filled
+const isFilled = (key: FlagKey): key is Filled => Object.hasOwn(filled, key)
+const statementOf = (key: FlagKey, screened: Screened): Statement =>
+	isFilled(key) ? filled[key](screened) : state(`screening.${key}`)
+
+/** A question for women is asked of women; an answer that was given counts whoever gave it. */
+const concerns = (row: FlagRow, { visit, answers }: Screened): boolean =>
+	row.sex === undefined || row.sex === visit.player.sex || answers[row.key] !== undefined
 
 /** Every general question in the order of its table, asked or not. */
-export const generalItems = (screened: Screened): ScreeningItem[] =>
-	flagRows.map((row) => {
-		const answer = screened.answers[row.key]
-		return {
-			id: `screening.${row.key}`,
-			side: 'none',
-			state: stateOf(answer),
-			action: answer === true ? actionOfFlag(row, screened) : 'proceed',
-			says: row.says,
-			basis: { rule: 'general warning signs', source: row.source, strength: row.strength },
-		}
-	})
+export function generalConclusions(screened: Screened): Conclusions {
+	const read = flagRows
+		.filter((row) => concerns(row, screened))
+		.map((row) => {
+			const answer = screened.answers[row.key]
+			const statement = statementOf(row.key, screened)
+			const basis = {
+				rule: 'general warning signs',
+				source: row.source,
+				strength: row.strength,
+			}
+			const action = answer === true ? actionOfFlag(row, screened) : 'proceed'
+			const item = itemOf(statement, { side: 'none', state: stateOf(answer), action, basis })
+			return { row, item, statement, basis }
+		})
+	return {
+		items: read.map(({ item }) => item),
+		findings: read.flatMap(({ row: { level }, item, statement, basis }) =>
+			level && item.state === 'yes'
+				? [screeningFinding(statement, { side: 'none', level, because: answeredYes, basis })]
+				: [],
+		),
+	}
+}
+/** The reason of whatever rests on the answers alone. */
+export const answeredYes = [{ measure: 'screeningAnswer', value: 'yes' }]
 /** A midfoot on which no weight can be borne does not wait for imaging. */
 function actionOfFlag(row: FlagRow, { answers, minor }: Screened): Action {
 	if (row.key === 'lisfrancSuspected' && answers.injury?.unableToBearWeightNow === true)
@@ -25,22 +80,24 @@ function actionOfFlag(row: FlagRow, { answers, minor }: Screened): Action {
 	return actionFor(row, minor)
 }
 
-type Recorded = NonNullable<Visit['conditions']>[number]
-const rowOf = ({ condition, status }: Recorded): ConditionRow | undefined =>
-	conditionRows.find((row) => row.condition === condition && row.statuses.includes(status))
-/** The recorded conditions that by themselves call for somebody else. */
-export const conditionItems = ({ visit }: Screened): ScreeningItem[] =>
-	(visit.conditions ?? []).flatMap((recorded): ScreeningItem[] => {
-		const row = rowOf(recorded)
-		if (!row) return []
-		return [
-			{
-				id: sidedId(`condition-${row.condition}`, recorded.side),
-				side: recorded.side,
+/** The recorded conditions that by themselves call for somebody else: one item a side. */
+export function conditionConclusions({ visit }: Screened): Conclusions {
+	const found = conditionRows.flatMap(({ condition, when, action, source, strength }) =>
+		distinctSides(recordedConditions(visit, [condition], { when })).map((side) => ({
+			item: itemOf(state(`screening.condition-${condition}`), {
+				side,
 				state: 'yes',
-				action: row.action,
-				says: row.says,
-				basis: { rule: 'recorded conditions', source: row.source, strength: row.strength },
-			},
-		]
-	})
+				action,
+				basis: { rule: 'recorded conditions', source, strength },
+			}),
+			because: recordedConditions(visit, [condition], { when })
+				.filter((recorded) => recorded.side === side)
+				.map(conditionReading),
+		})),
+	)
+	return {
+		items: found.map(({ item }) => item),
+		findings: [],
+		because: Object.fromEntries(found.map(({ item, because }) => [item.id, because])),
+	}
+}

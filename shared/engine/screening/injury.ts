@@ -4,15 +4,24 @@ import type { Finding } from '../findings/finding.ts'
 import type { Basis } from '../protocol/basis.ts'
 import { rounded } from '../visit/sides.ts'
 import type { Side } from '../visit/visit.ts'
-import { type Conclusions, type Screened, screeningFinding } from './conclusions.ts'
+import type { OttawaPart as Part } from '../words/en/screening/injury.ts'
+import { type Statement, state } from '../words/statement.ts'
+import {
+	type Conclusions,
+	itemOf,
+	type Screened,
+	type StatedItem,
+	screeningFinding,
+} from './conclusions.ts'
 import { type OttawaResult, ottawa, probabilityAfter } from './ottawa.ts'
+import { isPregnant } from './pregnancy.ts'
 
-const parts = ['ankle', 'foot'] as const
-type Part = (typeof parts)[number]
+const parts: readonly Part[] = ['ankle', 'foot']
 interface InjuryReading {
 	side: Side
 	reading: OttawaResult
 	basis: Basis
+	screened: Screened
 }
 
 /** Nothing where no injury was recorded. */
@@ -22,78 +31,98 @@ export function injuryConclusions(
 	const { answers, ageYears, protocol } = screened
 	if (!answers.injury) return { items: [], findings: [], ottawa: {} }
 	const { side } = answers.injury
+	const whose = {
+		ageYears,
+		reducedSensation: answers.reducedSensation,
+		pregnant: isPregnant(answers),
+	}
 	const injury: InjuryReading = {
 		side,
-		reading: ottawa(answers.injury, ageYears, answers.reducedSensation, protocol),
+		reading: ottawa(answers.injury, whose, protocol),
 		basis: protocol.basis('Ottawa ankle and foot rules', 'screening.ottawaMaxDays'),
+		screened,
 	}
 	const { ankle, foot } = injury.reading
 	return {
 		items: [...parts.map((part) => ottawaItem(part, injury)), ...newlyUnable(injury)],
 		findings: [
-			...parts.flatMap((part) => ottawaFindings(part, injury, screened)),
+			...parts.flatMap((part) => ottawaFindings(part, injury)),
 			...tenderWithoutPain(injury),
 		],
 		ottawa: { [side]: { ankle, foot } },
 	}
 }
 
-function ottawaItem(part: Part, { side, reading, basis }: InjuryReading): ScreeningItem {
-	const outcomes: Record<OttawaState, Pick<ScreeningItem, 'state' | 'action' | 'says'>> = {
-		met: {
+const againOf = ({ protocol }: Screened) => ({
+	fromDays: protocol.value('screening.ottawaAgainFromDays'),
+	toDays: protocol.value('screening.ottawaAgainToDays'),
+})
+type Outcome = Pick<ScreeningItem, 'state' | 'action'> & { statement: Statement }
+/** What the rule for a part comes to, and what it then asks for. */
+function outcomeOf(part: Part, { side, reading, screened }: InjuryReading): Outcome {
+	const { protocol } = screened
+	const bars = () => ({
+		side,
+		part,
+		because: reading.notApplicableBecause,
+		minYears: protocol.value('screening.ottawaMinYears'),
+		maxDays: protocol.value('screening.ottawaMaxDays'),
+	})
+	const outcomes: Record<OttawaState, () => Outcome> = {
+		met: () => ({
 			state: 'yes',
 			action: 'same-day',
-			says: `Ottawa ${part} rule met: X-ray of the ${side} ${part} the same day.`,
-		},
-		'not-applicable': {
-			state: 'not-asked',
-			action: reading.quiet ? 'proceed' : 'same-day',
-			says:
-				`The Ottawa ${part} rule cannot be used ` +
-				`(${reading.notApplicableBecause.join(', ')}): have the injury seen the same day.`,
-		},
-		incomplete: {
+			statement: state('screening.ottawa-met', { side, part }),
+		}),
+		'not-applicable': () =>
+			reading.quiet
+				? {
+						state: 'no',
+						action: 'proceed',
+						statement: state('screening.ottawa-quiet', bars()),
+					}
+				: {
+						state: 'yes',
+						action: 'same-day',
+						statement: state('screening.ottawa-not-applicable', bars()),
+					},
+		incomplete: () => ({
 			state: 'not-asked',
 			action: 'proceed',
-			says: `Ottawa ${part} rule incomplete: ask the missing questions.`,
-		},
-		'not-met': {
+			statement: state('screening.ottawa-incomplete', { side, part }),
+		}),
+		'not-met': () => ({
 			state: 'no',
 			action: 'proceed',
-			says:
-				`Ottawa ${part} rule not met. This does not say that nothing is broken: look ` +
-				'again in 5 to 7 days.',
-		},
+			statement: state('screening.ottawa-not-met', { side, part, ...againOf(screened) }),
+		}),
 	}
-	return { id: `screening.ottawa-${part}.${side}`, side, ...outcomes[reading[part]], basis }
+	return outcomes[reading[part]]()
 }
-function ottawaFindings(
-	part: Part,
-	{ side, reading, basis }: InjuryReading,
-	screened: Screened,
-): Finding[] {
-	if (reading[part] === 'incomplete')
+function ottawaItem(part: Part, injury: InjuryReading): StatedItem {
+	const { statement, ...outcome } = outcomeOf(part, injury)
+	const { side, basis } = injury
+	return itemOf(statement, { ...outcome, side, basis, id: `screening.ottawa-${part}.${side}` })
+}
+function ottawaFindings(part: Part, injury: InjuryReading): Finding[] {
+	const { side, reading, basis } = injury
+	const outcome = reading[part]
+	if (outcome === 'incomplete')
 		return [
-			screeningFinding({
-				id: `screening.ottawa-${part}-incomplete.${side}`,
+			screeningFinding(state('screening.ottawa-incomplete', { side, part }), {
 				side,
 				level: 'caution',
-				says:
-					`The Ottawa ${part} rule is incomplete for the ${side} side: a question is open, and ` +
-					'an open question never counts as no. Complete it before going on.',
 				basis,
+				id: `screening.ottawa-${part}-incomplete.${side}`,
 			}),
 		]
-	if (reading[part] === 'not-met')
+	if (outcome === 'not-met')
 		return [
-			screeningFinding({
-				id: `screening.ottawa-${part}-not-met.${side}`,
+			screeningFinding(notMet(part, injury), {
 				side,
 				level: 'note',
-				says:
-					`Ottawa ${part} rule not met on the ${side} side. This does not say that nothing is ` +
-					`broken: look again in 5 to 7 days. ${accuracyWords(screened)}`,
 				basis,
+				id: `screening.ottawa-${part}-not-met.${side}`,
 			}),
 		]
 	return []
@@ -102,51 +131,43 @@ function ottawaFindings(
  * How far a negative Ottawa rule can be trusted; the published figures disagree, and both are
  * shown.
  */
-function accuracyWords({ minor, protocol }: Screened): string {
+function notMet(part: Part, { side, screened }: InjuryReading): Statement {
+	const { minor, protocol } = screened
+	const said = { side, part, ...againOf(screened) }
 	if (minor)
-		return (
-			'In children and adolescents the rule found ' +
-			`${protocol.value('screening.ottawaSensitivityYoung')} of 100 fractures (Dowling ` +
-			'2009).'
-		)
-	const left =
-		probabilityAfter(
-			protocol.value('screening.ottawaPrevalence'),
-			protocol.value('screening.ottawaLrMinus'),
-		) * 100
-	return (
-		`An older review leaves about ${rounded(left, 1)} fractures in 100 such players ` +
-		'(Bachmann 2003); a review of 2022 found that the rule catches ' +
-		`${protocol.value('screening.ottawaSensitivityAdult')} of 100 in adults.`
+		return state('screening.ottawa-not-met-minor', {
+			...said,
+			found: protocol.value('screening.ottawaSensitivityYoung'),
+		})
+	const left = probabilityAfter(
+		protocol.value('screening.ottawaPrevalence'),
+		protocol.value('screening.ottawaLrMinus'),
 	)
+	return state('screening.ottawa-not-met-adult', {
+		...said,
+		left: rounded(left * 100, 1),
+		found: protocol.value('screening.ottawaSensitivityAdult'),
+	})
 }
-function newlyUnable({ side, reading, basis }: InjuryReading): ScreeningItem[] {
+function newlyUnable({ side, reading, basis }: InjuryReading): StatedItem[] {
 	const { ankle, foot } = reading
 	const ruleAsks = ankle === 'met' || foot === 'met' || ankle === 'not-applicable'
 	if (!reading.newlyUnable || ruleAsks) return []
 	return [
-		{
-			id: `screening.newly-unable.${side}`,
+		itemOf(state('screening.newly-unable', { side }), {
 			side,
 			state: 'yes',
 			action: 'imaging',
-			says:
-				`Cannot take four steps now on the ${side} side: urgent imaging, although the ` +
-				'Ottawa rule as answered does not ask for it.',
 			basis,
-		},
+		}),
 	]
 }
 function tenderWithoutPain({ side, reading, basis }: InjuryReading): Finding[] {
 	if (!reading.tenderWithoutPain) return []
 	return [
-		screeningFinding({
-			id: `screening.tender-without-pain.${side}`,
+		screeningFinding(state('screening.tender-without-pain', { side }), {
 			side,
 			level: 'caution',
-			says:
-				`Bone tenderness on the ${side} side without pain recorded in that zone: the rule says ` +
-				'no film, your judgement decides.',
 			basis,
 		}),
 	]

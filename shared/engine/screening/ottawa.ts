@@ -1,6 +1,7 @@
 import type { OttawaState } from '../findings/assessment.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import type { Injury } from '../visit/visit.ts'
+import type { OttawaBar } from '../words/en/screening/injury.ts'
 import { allOf, anyOf, type Tri } from './answers.ts'
 
 /**
@@ -46,10 +47,17 @@ export function probabilityAfter(before: number, likelihoodRatio: number): numbe
 export interface OttawaResult {
 	ankle: OttawaState
 	foot: OttawaState
-	notApplicableBecause: string[]
+	notApplicableBecause: OttawaBar[]
 	tenderWithoutPain: boolean
 	newlyUnable: boolean
 	quiet: boolean
+}
+/** What of the player bears on the rules. */
+interface Whose {
+	/** Completed years. */
+	ageYears: number
+	reducedSensation: Tri
+	pregnant: Tri
 }
 /**
  * Both rules for an injured side (Stiell). Not applicable under 6 years, in pregnancy, after 10
@@ -57,8 +65,7 @@ export interface OttawaResult {
  */
 export function ottawa(
 	injury: Injury,
-	ageYears: number,
-	reducedSensation: Tri,
+	{ ageYears, reducedSensation, pregnant }: Whose,
 	protocol: Protocol,
 ): OttawaResult {
 	const {
@@ -71,20 +78,15 @@ export function ottawa(
 	const footTender = anyOf(injury.tenderNavicular, injury.tenderFifthMetatarsalBase)
 	const late =
 		injury.daysAgo !== undefined && injury.daysAgo > protocol.value('screening.ottawaMaxDays')
-	const others = [
-		ageYears < protocol.value('screening.ottawaMinYears') &&
-			`under ${protocol.value('screening.ottawaMinYears')} years`,
-		injury.pregnant === true && 'pregnant',
-		injury.cannotBeAssessed === true && 'cannot be assessed',
-		injury.swellingOrOpenSkin === true && 'swelling, open skin or seen before for it',
-		reducedSensation === true && 'reduced sensation',
-	].filter((reason) => reason !== false)
-	const why = [
-		...others,
-		...(late
-			? [`more than ${protocol.value('screening.ottawaMaxDays')} days since the injury`]
-			: []),
+	const bars: [OttawaBar, boolean][] = [
+		['too-young', ageYears < protocol.value('screening.ottawaMinYears')],
+		['pregnant', pregnant === true],
+		['cannot-be-assessed', injury.cannotBeAssessed === true],
+		['swelling-or-open-skin', injury.swellingOrOpenSkin === true],
+		['reduced-sensation', reducedSensation === true],
 	]
+	const others = bars.filter(([, holds]) => holds).map(([bar]) => bar)
+	const why: OttawaBar[] = late ? [...others, 'too-late'] : others
 	const applies = why.length === 0
 	return {
 		ankle: applies ? filmNeeded(malleolarZonePain, ankleTender, then, now) : 'not-applicable',

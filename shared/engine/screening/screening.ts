@@ -14,11 +14,18 @@ import type { Protocol } from '../protocol/protocol.ts'
 import { ageYears, decimalAgeYears } from '../visit/age.ts'
 import { bothSides, perSide } from '../visit/sides.ts'
 import type { Side, Visit } from '../visit/visit.ts'
+import { state } from '../words/statement.ts'
 import { clotConclusions } from './clot.ts'
-import { type Conclusions, type Screened, screeningFinding } from './conclusions.ts'
+import {
+	type Conclusions,
+	type Screened,
+	type StatedItem,
+	screeningFinding,
+} from './conclusions.ts'
 import { diabeticFootConclusions } from './diabetic-foot.ts'
-import { conditionItems, generalItems } from './general.ts'
+import { answeredYes, conditionConclusions, generalConclusions } from './general.ts'
 import { injuryConclusions } from './injury.ts'
+import { medicineConclusions } from './medicines.ts'
 import { signConclusions } from './signs/signs.ts'
 
 /**
@@ -31,14 +38,16 @@ export function screening(visit: Visit, protocol: Protocol): ScreeningResult {
 	const diabetes = diabeticFootConclusions(screened)
 	const clot = clotConclusions(screened)
 	const groups: Conclusions[] = [
-		{ items: generalItems(screened), findings: [] },
-		{ items: conditionItems(screened), findings: [] },
+		generalConclusions(screened),
+		conditionConclusions(screened),
 		injury,
 		signConclusions(screened),
 		diabetes,
 		clot,
+		medicineConclusions(screened),
 	]
 	const items = groups.flatMap((group) => group.items)
+	const because = Object.assign({}, ...groups.map((group) => group.because)) as Reasons
 	const action = items.reduce<Action>((highest, item) => worse(highest, item.action), 'proceed')
 	const blockedBy = perSide((side) => blockersOf(items, side))
 	return present({
@@ -49,7 +58,7 @@ export function screening(visit: Visit, protocol: Protocol): ScreeningResult {
 		blockedBy,
 		findings: [
 			...groups.flatMap((group) => group.findings),
-			...referralFindings(items),
+			...referralFindings(items, because),
 			...(action === 'proceed' ? [nothingRecorded(items)] : []),
 		],
 		diabeticFoot: diabetes.diabeticFoot,
@@ -57,6 +66,7 @@ export function screening(visit: Visit, protocol: Protocol): ScreeningResult {
 	})
 }
 
+type Reasons = NonNullable<Conclusions['because']>
 function screenedOf(visit: Visit, protocol: Protocol): Screened {
 	const { birthDate } = visit.player
 	const years = ageYears(birthDate, visit.visitDate)
@@ -89,30 +99,22 @@ function blockersOf(items: readonly ScreeningItem[], side: Side): string[] {
 		.map((item) => item.id)
 }
 /** Whatever asks for somebody else is said as a finding too. */
-const referralFindings = (items: readonly ScreeningItem[]): Finding[] =>
+const referralFindings = (items: readonly StatedItem[], because: Reasons): Finding[] =>
 	items
 		.filter((item) => item.action !== 'proceed')
-		.map(({ id, side, action, says, basis }) =>
-			screeningFinding({
-				id,
-				side,
-				level: levelOf(action),
-				says,
-				because: [{ measure: 'Answer', value: 'yes' }],
-				basis,
-			}),
+		.map(({ id, side, action, code, params, says, basis }) =>
+			screeningFinding(
+				{ code, params, says },
+				{ side, level: levelOf(action), because: because[id] ?? answeredYes, basis, id },
+			),
 		)
 /** A screen without a sign is said with what was not asked, and never as a clearance. */
 function nothingRecorded(items: readonly ScreeningItem[]): Finding {
 	const unasked = items.filter((item) => item.state === 'not-asked').length
-	return screeningFinding({
-		id: 'screening.nothing-recorded',
+	return screeningFinding(state('screening.nothing-recorded', { unasked }), {
 		side: 'none',
 		level: 'note',
-		says:
-			`No listed warning sign recorded. This is not a clearance. ${unasked} ` +
-			`${unasked === 1 ? 'question was' : 'questions were'} not asked or not completed.`,
-		because: [{ measure: 'Questions not asked', value: unasked }],
+		because: [{ measure: 'questionsNotAsked', value: unasked }],
 		basis: { rule: 'negative screen', source: 'common practice, no source', strength: 'practice' },
 	})
 }

@@ -15,28 +15,43 @@ interface WellsReading {
 	result: NonNullable<ScreeningResult['wells']>
 	suspicion: boolean
 	notAsked: number
+	asked: number
+}
+/** Who is read: the score is for neither minors nor pregnant women. */
+interface Whose {
+	minor: boolean
+	pregnant: boolean
 }
 
 /**
- * Two-level Wells score; none under 18. Suspicion does not wait for the score. Unasked items add
- * nothing and are counted.
+ * Two-level Wells score; none under 18 and none in pregnancy, which counts as a risk and lowers the
+ * calf difference that is suspect. Suspicion does not wait for the score. Unasked items add nothing
+ * and are counted.
  */
-export function wells(answers: Wells, minor: boolean, protocol: Protocol): WellsReading {
-	const calf =
-		answers.calfDifferenceCm !== undefined &&
-		answers.calfDifferenceCm >= protocol.value('screening.wellsCalfCm')
-	const signCount = signs.filter((key) => answers[key] === true).length + (calf ? 1 : 0)
-	const positives = signCount + risks.filter((key) => answers[key] === true).length
+export function wells(
+	answers: Wells,
+	{ minor, pregnant }: Whose,
+	protocol: Protocol,
+): WellsReading {
+	const differenceCm = answers.calfDifferenceCm
+	const calfFrom = (key: 'screening.wellsCalfCm' | 'screening.pregnantCalfCm') =>
+		differenceCm !== undefined && differenceCm >= protocol.value(key)
+	const calf = calfFrom('screening.wellsCalfCm')
+	const suspectCalf = calf || (pregnant && calfFrom('screening.pregnantCalfCm'))
+	const plainSigns = signs.filter((key) => answers[key] === true).length
+	const riskCount = risks.filter((key) => answers[key] === true).length
+	const positives = plainSigns + riskCount + (calf ? 1 : 0)
 	const score =
 		positives +
 		(answers.alternativeAsLikely === true ? protocol.value('screening.wellsAlternativePoints') : 0)
 	const likely = protocol.value('screening.wellsLikelyScore')
-	const notAsked = asked.filter((key) => answers[key] === undefined).length
 	return {
-		result: minor
-			? { band: 'not-applicable' }
-			: { score, band: score >= likely ? 'likely' : 'unlikely' },
-		suspicion: signCount > 0 || positives >= likely,
-		notAsked,
+		result:
+			minor || pregnant
+				? { band: 'not-applicable' }
+				: { score, band: score >= likely ? 'likely' : 'unlikely' },
+		suspicion: plainSigns > 0 || suspectCalf || riskCount + (pregnant ? 1 : 0) >= likely,
+		notAsked: asked.filter((key) => answers[key] === undefined).length,
+		asked: asked.length,
 	}
 }

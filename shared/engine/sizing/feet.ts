@@ -7,7 +7,15 @@ import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
 import { ageYears } from '../visit/age.ts'
 import { meanOf, rounded } from '../visit/sides.ts'
 import type { Side, Visit } from '../visit/visit.ts'
-import { girthForLengthZ, jisFitting, lengthZ, usMenFitting, widthForLengthZ } from './fittings.ts'
+import {
+	girthForLengthZ,
+	jisFitting,
+	jisLettersAbove,
+	lengthZ,
+	usMenFitting,
+	usMenLettersAbove,
+	widthForLengthZ,
+} from './fittings.ts'
 
 /** Whether the tables of adults apply to this player. */
 export const isAdult = ({ player, visitDate }: Visit, protocol: Protocol): boolean =>
@@ -34,6 +42,23 @@ export function lettersAt(
 	const us =
 		widthMm === undefined || sex !== 'male' ? undefined : usMenFitting(lengthMm, widthMm, protocol)
 	return present({ jis, us })
+}
+/** How far the letters stand above the usual ones; none where there are no letters. */
+function lettersAboveAt(
+	visit: Visit,
+	lengthMm: number,
+	widthMm: number | undefined,
+	girthMm: number | undefined,
+	protocol: Protocol,
+): FootSizing['lettersAboveUsual'] {
+	const { sex } = visit.player
+	if (!isAdult(visit, protocol)) return undefined
+	const jis = girthMm === undefined ? undefined : jisLettersAbove(lengthMm, girthMm, sex, protocol)
+	const us =
+		widthMm === undefined || sex !== 'male'
+			? undefined
+			: usMenLettersAbove(lengthMm, widthMm, protocol)
+	return jis === undefined && us === undefined ? undefined : present({ jis, us })
 }
 /** Where an adult foot stands among adults of the same sex; nothing for minors. */
 function amongAdults(
@@ -70,6 +95,9 @@ export function footSizing(visit: Visit, side: Side, protocol: Protocol): FootSi
 		...measured,
 		...amongAdults(visit, lengthMm, widthMm, girthMm, protocol),
 		fitting: lettersAt(visit, lengthMm, widthMm, girthMm, protocol),
+		...present({
+			lettersAboveUsual: lettersAboveAt(visit, lengthMm, widthMm, girthMm, protocol),
+		}),
 	}
 }
 /** A finding where a foot is wide or narrow for its length. */

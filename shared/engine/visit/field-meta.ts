@@ -1,5 +1,6 @@
 /** Reads labels, units and limits back from the visit schema, so no screen repeats them. */
 import type { z } from 'zod'
+import { type PrivateTopic, privateTopics } from './private-topics.ts'
 
 interface Loose {
 	def: { type: string; innerType?: Loose; element?: Loose; options?: Loose[]; format?: string }
@@ -20,6 +21,8 @@ export interface FieldMeta {
 	max?: number
 	options: string[]
 	many: boolean
+	/** What is private about it; left out where nothing is. */
+	private?: PrivateTopic
 }
 
 function at(schema: Loose, path: string): Loose {
@@ -36,6 +39,11 @@ function at(schema: Loose, path: string): Loose {
 /** The schema at a dotted path, for checking a value. */
 export const schemaAt = (schema: z.ZodType, path: string): z.ZodType =>
 	at(schema as unknown as Loose, path) as unknown as z.ZodType
+/** What a field's meta says is private about it. */
+export function privateIn(meta: Record<string, unknown> | undefined): { private?: PrivateTopic } {
+	const topic = privateTopics.find((known) => known === meta?.private)
+	return topic ? { private: topic } : {}
+}
 /** What a screen needs of the field at `path`. @throws RangeError where the schema has none. */
 export function fieldMeta(schema: z.ZodType, path: string): FieldMeta {
 	let here = at(schema as unknown as Loose, path)
@@ -63,6 +71,7 @@ export function fieldMeta(schema: z.ZodType, path: string): FieldMeta {
 	return {
 		kind,
 		many,
+		...privateIn(meta),
 		title: text('title') || path,
 		unit: text('unit'),
 		softMin: number(meta.softMin),

@@ -4,6 +4,7 @@
  * Limits are physical plausibility (common practice, no source), not clinical thresholds.
  */
 import { z } from 'zod'
+import type { PrivateTopic } from './private-topics.ts'
 
 /** What the screens and the problem texts need to know of a number field. */
 type NumberFieldMeta = {
@@ -62,8 +63,12 @@ export function repeats<Reading extends z.ZodType<number>>(reading: Reading) {
 export const isoDate = (title: string) => z.iso.date().meta({ title })
 /** A text of at least one character once the blanks around it are gone. */
 export const text = (title: string, max = 200) => z.string().trim().min(1).max(max).meta({ title })
-/** A question that may be left unasked. */
-export const yesNo = (title: string) => z.boolean().optional().meta({ title })
+/** A question that may be left unasked; `private` where its answer is nobody else's business. */
+export const yesNo = (title: string, more: { private?: PrivateTopic } = {}) =>
+	z
+		.boolean()
+		.optional()
+		.meta({ title, ...more })
 /** One of a list of kebab-case terms. */
 export function choice<const Terms extends readonly [string, ...string[]]>(
 	title: string,

@@ -96,6 +96,8 @@ export const shelfSchema = z.strictObject({
 	note: text('Note', 500).optional(),
 	models: z.array(modelSchema).max(2000),
 })
+/** The joints of a foot that the studs of a model are looked at against. */
+export type JointName = 'first metatarsal head' | 'fifth metatarsal head' | 'heel centre'
 export type Stud = z.infer<typeof studSchema>
 export type ShelfSize = z.infer<typeof shelfSizeSchema>
 export type Model = z.infer<typeof modelSchema>

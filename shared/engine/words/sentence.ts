@@ -1,4 +1,7 @@
 /** What a language says for one code, to each reader that has words of its own for it. */
+import type { PrivateTopic } from '../visit/private-topics.ts'
+
+export type { PrivateTopic }
 
 /** Who reads. A guardian reads what the player reads, unless there are words for guardians. */
 export type Audience = 'clinician' | 'player' | 'guardian' | 'doctor' | 'laboratory' | 'coach'
@@ -6,9 +9,6 @@ export type Audience = 'clinician' | 'player' | 'guardian' | 'doctor' | 'laborat
 /** What a sentence is filled in with: numbers in the unit of their name, terms, days, typed words. */
 export type Params = Readonly<Record<string, unknown>>
 export type NoParams = Readonly<Record<never, never>>
-
-/** What is nobody's business but the player's and the clinician's; see privacy.ts. */
-export type PrivateTopic = 'pregnancy' | 'periods' | 'medication' | 'weight' | 'safeguarding'
 
 /** The words of one code. Where a reader has none, what it says never reaches that reader. */
 export type Sentence<Filling extends Params = NoParams> = {

@@ -52,7 +52,8 @@ export function spokenTo(
 	const words = statement.code === undefined ? undefined : sentenceOf(statement.code)
 	if (!words || !mayRead(words.private, released)) return undefined
 	const speak = audience === 'guardian' ? (words.guardian ?? words.player) : words[audience]
-	return speak?.(statement.params ?? {})
+	// a whole made of parts may hold none for this reader
+	return speak?.(statement.params ?? {}) || undefined
 }
 /** Whether what is private may be read by someone who was told of these topics. */
 const mayRead = (topic: PrivateTopic | undefined, told: readonly ReleasableTopic[]): boolean =>

@@ -1,6 +1,6 @@
 /** What the next pair should have and should not, feature by feature, with the rules behind it. */
 import { Alert, AlertTitle, Box, Paper, Stack, Typography } from '@mui/material'
-import { termWords } from '../../../../shared/engine/visit/terms.ts'
+import { featureName } from '../../../../shared/engine/words/en/features.ts'
 import { Basis, sentence } from '../../../parts/Basis.tsx'
 import type { AssessedProps, DraftProps } from '../stepProps.ts'
 import { Choose } from './Choose.tsx'
@@ -22,7 +22,7 @@ export function NextPair({ draft, change, assessment }: AssessedProps) {
 		<Section title="Next pair: seek and avoid">
 			<Stack spacing={2}>
 				{contradictions.map((contradiction) => (
-					<Alert key={`${contradiction.feature} ${contradiction.says}`} severity="warning">
+					<Alert key={[contradiction.feature, contradiction.other].join(' ')} severity="warning">
 						<AlertTitle>Caution: two rules pull apart</AlertTitle>
 						{contradiction.says}
 					</Alert>
@@ -61,7 +61,7 @@ interface WishRowProps extends DraftProps {
 }
 function WishRow({ wish, draft, change }: WishRowProps) {
 	const choice = lineOf(draft, wish.id)?.choice
-	const title = termWords(wish.feature)
+	const title = featureName(wish.feature)
 	return (
 		<Paper variant="outlined" sx={{ p: 2 }}>
 			<Stack

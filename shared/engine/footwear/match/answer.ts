@@ -1,14 +1,13 @@
 /** What a fitter answers to one question about a model, and how the answers are put together. */
-import type { MatchReason } from '../../findings/assessment.ts'
+
+import { reading } from '../../findings/finding.ts'
+import type { MatchReason, ModelChange } from '../../findings/footwear-result.ts'
 import type { Basis, Because } from '../../protocol/basis.ts'
 import { rounded } from '../../visit/sides.ts'
+import type { Feature } from '../../visit/terms.ts'
+import type { Side } from '../../visit/visit.ts'
+import type { Statement } from '../../words/statement.ts'
 
-/** What would make a model fit. */
-interface Change {
-	says: string
-	/** Can be done to this model; false: another size or another model is meant. */
-	toThisModel: boolean
-}
 /** The answer to one question; what is left out was not found. */
 export interface Answer {
 	/** Why the model must not be worn. */
@@ -16,17 +15,17 @@ export interface Answer {
 	for?: readonly MatchReason[]
 	/** What costs points. */
 	against?: readonly MatchReason[]
-	/** Sought features that the shelf does not record, in words. */
-	unknown?: readonly string[]
-	changes?: readonly Change[]
+	/** Sought features that the shelf does not record. */
+	unknown?: readonly Feature[]
+	changes?: readonly ModelChange[]
 }
 /** The answers to all questions. */
 export interface Answers {
 	stops: MatchReason[]
 	for: MatchReason[]
 	against: MatchReason[]
-	unknown: string[]
-	changes: Change[]
+	unknown: Feature[]
+	changes: ModelChange[]
 }
 /** Lists to be filled. */
 export const noAnswers = (): Answers => ({
@@ -51,24 +50,25 @@ export function together(answers: readonly Answer[]): Answers {
 /** A reason that costs nothing: it speaks for a model, or stops it. */
 export const reason = (
 	rule: string,
-	says: string,
+	statement: Statement,
 	because: Because[],
 	basis: Basis,
-): MatchReason => ({ rule, says, because, basis })
+): MatchReason => ({ rule, ...statement, because, basis })
 /** A reason against a model; points to 0.01. */
 export const penalty = (
 	rule: string,
-	says: string,
+	statement: Statement,
 	points: number,
 	because: Because[],
 	basis: Basis,
-): MatchReason => ({ rule, says, points: rounded(points, 2), because, basis })
-/** A length that a reason rests on, shown to 0.1 mm. */
-export const mm = (measure: string, valueMm: number): Because => ({
-	measure,
-	value: rounded(valueMm, 1),
-	unit: 'mm',
+): MatchReason => ({ rule, ...statement, points: rounded(points, 2), because, basis })
+/** A change that can be done to this model. */
+export const change = (statement: Statement): ModelChange => ({ ...statement, toThisModel: true })
+/** A change to another size or another model. */
+export const otherChoice = (statement: Statement): ModelChange => ({
+	...statement,
+	toThisModel: false,
 })
-/** Words in a row: 'a, b and c'. */
-export const listed = (words: readonly string[]): string =>
-	words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`
+/** A length that a reason rests on, shown to 0.1 mm. @param measure by its key or reading name */
+export const mm = (measure: string, valueMm: number, side?: Side): Because =>
+	reading(measure, valueMm, 'mm', side)

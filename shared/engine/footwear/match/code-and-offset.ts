@@ -1,8 +1,8 @@
 /** Is it made for this code of football, and is its heel high enough for this ankle? */
 import { offsetOf } from '../../visit/shelf.ts'
 import { rounded } from '../../visit/sides.ts'
-import { termWords } from '../../visit/terms.ts'
-import { type Answer, listed, penalty } from './answer.ts'
+import { state } from '../../words/statement.ts'
+import { type Answer, change, otherChoice, penalty } from './answer.ts'
 import type { Fitter, Trial } from './fitter.ts'
 
 /** A model made for other codes costs points; one that names none is for any. */
@@ -13,10 +13,9 @@ export function askCode({ model: { codes = [] } }: Trial, { needs, value, basis 
 		against: [
 			penalty(
 				'code',
-				`Made for ${listed(codes.map(termWords))}, not for ${termWords(code)}: check base and ` +
-					'studs for the task.',
+				state('match.code', { madeFor: codes, code }),
 				value('footwear.pointsPractice'),
-				[{ measure: 'Code', value: termWords(code) }],
+				[{ measure: 'code', value: code }],
 				basis('code of play', 'footwear.pointsPractice'),
 			),
 		],
@@ -31,18 +30,8 @@ export function askOffset({ model }: Trial, { offsetMm: sought, value }: Fitter)
 	return {
 		changes: [
 			raiseMm <= limitMm
-				? {
-						says:
-							`A heel raise of ${raiseMm} mm inside brings the ${offsetMm} mm offset to ` +
-							`${sought.min} mm.`,
-						toThisModel: true,
-					}
-				: {
-						says:
-							`Its offset is ${offsetMm} mm; the ${raiseMm} mm of heel raise it lacks is above ` +
-							`the ${limitMm} mm limit in use.`,
-						toThisModel: false,
-					},
+				? change(state('match.change-by-raise', { raiseMm, offsetMm, soughtMm: sought.min }))
+				: otherChoice(state('match.raise-too-much', { raiseMm, offsetMm, limitMm })),
 		],
 	}
 }

@@ -1,7 +1,8 @@
 /** Is it deep enough over the toes, with the insert inside? */
 import type { Model } from '../../visit/shelf.ts'
 import { rounded } from '../../visit/sides.ts'
-import { type Answer, mm, penalty, reason } from './answer.ts'
+import { state } from '../../words/statement.ts'
+import { type Answer, change, mm, penalty, reason } from './answer.ts'
 import type { Fitter, Trial } from './fitter.ts'
 import type { Needs } from './needs.ts'
 
@@ -29,16 +30,16 @@ export function askDepth({ model }: Trial, { needs, value, basis }: Fitter): Ans
 	if (marginMm === undefined || model.toeBoxDepthMm === undefined) return {}
 	const linerMm = linerOutMm(model, needs)
 	const because = [
-		mm('Toe-box depth', model.toeBoxDepthMm),
+		mm('toeBoxDepthMm', model.toeBoxDepthMm),
 		...needs.because.depth,
-		...(linerMm > 0 ? [mm('Liner taken out', linerMm)] : []),
+		...(linerMm > 0 ? [mm('linerOutMm', linerMm)] : []),
 	]
 	if (-marginMm > value('footwear.depthStopMm'))
 		return {
 			stops: [
 				reason(
 					'too-shallow',
-					`Too shallow over the toes by ${rounded(-marginMm, 1)} mm.`,
+					state('match.too-shallow', { shortMm: rounded(-marginMm, 1) }),
 					because,
 					basis('too shallow', 'footwear.depthStopMm'),
 				),
@@ -50,7 +51,7 @@ export function askDepth({ model }: Trial, { needs, value, basis }: Fitter): Ans
 			against: [
 				penalty(
 					'shallow',
-					`Shallow over the toes by ${rounded(shortMm, 1)} mm.`,
+					state('match.shallow', { shortMm: rounded(shortMm, 1) }),
 					shortMm * value('footwear.pointsDepth'),
 					because,
 					basis('depth margin', 'footwear.depthLeastMm'),
@@ -58,19 +59,14 @@ export function askDepth({ model }: Trial, { needs, value, basis }: Fitter): Ans
 			],
 			changes:
 				model.removableLiner && model.linerThicknessMm && linerMm === 0
-					? [
-							{
-								says: `A thinner liner: the one inside is ${model.linerThicknessMm} mm.`,
-								toThisModel: true,
-							},
-						]
+					? [change(state('match.change-liner', { linerMm: model.linerThicknessMm }))]
 					: [],
 		}
 	return {
 		for: [
 			reason(
 				'depth',
-				`Depth over the toes: ${marginMm} mm to spare.`,
+				state('match.depth', { marginMm }),
 				because,
 				basis('depth margin', 'footwear.depthLeastMm'),
 			),

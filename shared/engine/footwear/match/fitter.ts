@@ -41,7 +41,9 @@ function remembering<Key, Value>(workOut: (key: Key) => Value): (key: Key) => Va
 
 /** A protocol is read hundreds of times a model: here each row is read once. */
 export function fitterFor(needs: Needs, context: MatchContext, protocol: Protocol): Fitter {
-	const contested = new Set(context.contradictions.map((contradiction) => contradiction.feature))
+	const contested = new Set(
+		context.contradictions.flatMap(({ feature, other }) => [feature, ...(other ? [other] : [])]),
+	)
 	const { seek, avoid } = context.target
 	const value = remembering((key: ThresholdKey) => protocol.value(key))
 	const basesOf = remembering((key: ThresholdKey) =>

@@ -8,14 +8,14 @@ import { suitabilityBasis } from '../../protocol/norms/suitability.table.ts'
 import { suitability } from '../../protocol/norms/suitability.ts'
 import type { ThresholdKey } from '../../protocol/protocol.ts'
 import { rounded } from '../../visit/sides.ts'
-import { type Sole, type Surface, termWords } from '../../visit/terms.ts'
-import { type Answer, listed } from './answer.ts'
+import type { Sole, Surface } from '../../visit/terms.ts'
+import { type Statement, state } from '../../words/statement.ts'
+import type { Answer } from './answer.ts'
 
-const withArticle = (words: string) => `${/^[aeiou]/.test(words) ? 'An' : 'A'} ${words}`
-/** In words, how a mean cost above 0 reads; the costs are those of the suitability table. */
-function costInWords(meanCost: number): string {
+/** How a mean cost above 0 is told; the costs are those of the suitability table. */
+function suitsAt(meanCost: number): 'poor' | 'second' | 'near-best' {
 	if (meanCost > 1.5) return 'poor'
-	return meanCost > 0.5 ? 'second choice' : 'nearly the best choice'
+	return meanCost > 0.5 ? 'second' : 'near-best'
 }
 
 /** Nothing is answered where no surface is recorded. */
@@ -25,38 +25,29 @@ export function askGround(
 	value: (key: ThresholdKey) => number,
 ): Answer {
 	if (surfaces.length === 0) return {}
-	const grounds = surfaces.map((surface) => ({
-		words: termWords(surface),
-		cost: suitability[sole][surface].dry,
-	}))
-	const because = grounds.map(({ words, cost }) => ({
-		measure: `${termWords(sole)} sole on ${words}`,
+	const grounds = surfaces.map((surface) => ({ surface, cost: suitability[sole][surface].dry }))
+	const because = grounds.map(({ surface, cost }) => ({
+		measure: `${sole}-on-${surface}`,
 		value: cost,
 	}))
-	const reason = (rule: string, says: string, points?: number): MatchReason =>
+	const reason = (rule: string, statement: Statement, points?: number): MatchReason =>
 		present({
 			rule,
-			says,
+			...statement,
 			points: points === undefined ? undefined : rounded(points, 2),
 			because,
 			basis: suitabilityBasis,
 		})
-	const banned = grounds.filter(({ cost }) => cost === 'forbidden').map(({ words }) => words)
+	const banned = grounds.filter(({ cost }) => cost === 'forbidden').map(({ surface }) => surface)
 	const costs = grounds.flatMap(({ cost }) => (cost === 'forbidden' ? [] : [cost]))
-	const aSole = `${withArticle(termWords(sole))} sole`
-	if (costs.length === 0)
-		return {
-			stops: [
-				reason('sole', `${aSole} is unsuitable on every surface played on (${listed(banned)}).`),
-			],
-		}
+	if (costs.length === 0) return { stops: [reason('sole', state('match.sole', { sole, banned }))] }
 	const meanCost = costs.reduce((sum, cost) => sum + cost, 0) / costs.length
 	const against: MatchReason[] = []
 	if (banned.length > 0)
 		against.push(
 			reason(
 				'sole-part',
-				`Not to be worn on ${listed(banned)}: a second pair is needed there.`,
+				state('match.sole-part', { banned }),
 				banned.length * value('footwear.pointsForbidden'),
 			),
 		)
@@ -64,17 +55,17 @@ export function askGround(
 		against.push(
 			reason(
 				'surface',
-				`${aSole} is ${costInWords(meanCost)} for the surfaces it may be worn on.`,
+				state('match.surface', { sole, suits: suitsAt(meanCost) }),
 				meanCost * value('footwear.pointsSurface'),
 			),
 		)
 	const suited = grounds
 		.filter(({ cost }) => cost !== 'forbidden' && cost <= 0.5)
-		.map(({ words }) => words)
+		.map(({ surface }) => surface)
 	return {
 		for:
 			suited.length > 0
-				? [reason('surface-fit', `Its ${termWords(sole)} sole suits ${listed(suited)}.`)]
+				? [reason('surface-fit', state('match.surface-fit', { sole, suited }))]
 				: [],
 		against,
 	}

@@ -3,6 +3,7 @@ import type { RankedModel } from '../../findings/assessment.ts'
 import { present } from '../../plain/present.ts'
 import { offsetOf } from '../../visit/shelf.ts'
 import { rounded } from '../../visit/sides.ts'
+import { featureName } from '../../words/en/features.ts'
 import { type Answers, together } from './answer.ts'
 import { askCode, askOffset } from './code-and-offset.ts'
 import { askDepth, depthMarginIn } from './depth.ts'
@@ -53,8 +54,10 @@ export function judge(trial: Trial, fitter: Fitter): RankedModel {
 			(first, second) =>
 				(second.points ?? 0) - (first.points ?? 0) || byText(first.rule, second.rule),
 		),
-		unknown: answers.unknown,
+		unknown: answers.unknown.map(featureName),
+		unknownFeatures: answers.unknown,
 		wouldChange: answers.changes.map((change) => change.says),
+		changes: answers.changes,
 		studs: anySide(studs),
 		price: model.price,
 	})

@@ -4,7 +4,8 @@ import type { Because } from '../../protocol/basis.ts'
 import type { ThresholdKey } from '../../protocol/protocol.ts'
 import type { ShelfSize } from '../../visit/shelf.ts'
 import { rounded } from '../../visit/sides.ts'
-import { type Answer, mm, penalty, reason } from './answer.ts'
+import { state } from '../../words/statement.ts'
+import { type Answer, mm, otherChoice, penalty, reason } from './answer.ts'
 import type { Fitter, Trial } from './fitter.ts'
 import { type Needs, shoeKind, toeRoomBand } from './needs.ts'
 
@@ -49,38 +50,35 @@ export function askLength({ model, size }: Trial, fitter: Fitter): Answer {
 	const room = toeRoomBand(model, needs)
 	const keys = bandKeys[shoeKind(model)][needs.adult ? 'adult' : 'youth']
 	const because = [
-		mm('Inside length', size.insideLengthMm),
+		mm('insideLengthMm', size.insideLengthMm),
 		...needs.because.length,
-		mm('Toe room', toeRoomMm),
+		mm('toeRoomMm', toeRoomMm),
 	]
-	const least = rounded(needs.lengthMm + room.min, 1)
+	const leastMm = rounded(needs.lengthMm + room.min, 1)
 	if (toeRoomMm < room.min)
 		return {
 			stops: [
 				reason(
 					'too-short',
-					`Too short: toe room ${toeRoomMm} mm in its longest fitting size, ${room.min} mm is ` +
-						'the least.',
+					state('match.too-short', { toeRoomMm, leastMm: room.min }),
 					because,
 					basis('toe room', keys.min),
 				),
 			],
-			changes: [{ says: `An inside length of ${least} mm or more.`, toThisModel: false }],
+			changes: [otherChoice(state('match.change-to-least-length', { leastMm }))],
 		}
 	if (toeRoomMm > room.max + value('footwear.tooLongBeyondMm')) {
-		const most = rounded(needs.lengthMm + room.max, 1)
+		const mostMm = rounded(needs.lengthMm + room.max, 1)
 		return {
 			stops: [
 				reason(
 					'too-long',
-					`Too long: toe room ${toeRoomMm} mm in the nearest size, ${room.max} mm is the most.`,
+					state('match.too-long', { toeRoomMm, mostMm: room.max }),
 					because,
 					basis('too long', 'footwear.tooLongBeyondMm'),
 				),
 			],
-			changes: [
-				{ says: `A size with an inside length of ${least} to ${most} mm.`, toThisModel: false },
-			],
+			changes: [otherChoice(state('match.change-length', { leastMm, mostMm }))],
 		}
 	}
 	return withinReach(toeRoomMm, room, keys, because, fitter)
@@ -100,7 +98,7 @@ function withinReach(
 			against: [
 				penalty(
 					'toe-room',
-					`Toe room ${toeRoomMm} mm is above the band of ${room.min} to ${room.max} mm.`,
+					state('match.toe-room-above', { toeRoomMm, leastMm: room.min, mostMm: room.max }),
 					points,
 					because,
 					basis('toe room', keys.max),
@@ -109,7 +107,7 @@ function withinReach(
 		}
 	const fits = reason(
 		'toe-room',
-		`Toe room ${toeRoomMm} mm, target ${room.target} mm.`,
+		state('match.toe-room', { toeRoomMm, targetMm: room.target }),
 		because,
 		basis('toe room', keys.target),
 	)
@@ -121,7 +119,7 @@ function withinReach(
 		against: [
 			penalty(
 				'toe-room-target',
-				`Toe room is ${rounded(offTargetMm, 1)} mm ${direction} the target.`,
+				state('match.toe-room-target', { offTargetMm: rounded(offTargetMm, 1), direction }),
 				points,
 				because,
 				basis('toe room target', 'footwear.pointsToeRoom'),

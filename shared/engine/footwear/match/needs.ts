@@ -55,9 +55,9 @@ const largest = (values: readonly (number | undefined)[]): number | undefined =>
 }
 function depthReasons(depthMm: number | undefined, insert: InsertVolume | undefined): Because[] {
 	if (depthMm === undefined) return []
-	const toes = mm('Toe depth', depthMm)
+	const toes = mm('toeDepthMm', depthMm)
 	return insert && insert.forefootMm > 0
-		? [toes, mm('Insert under the forefoot', insert.forefootMm)]
+		? [toes, mm('insertForefootMm', insert.forefootMm)]
 		: [toes]
 }
 
@@ -88,11 +88,11 @@ export function needsOf(
 		risks: perSide((side) => jointRisks(visit, posture, side)),
 		because: {
 			length: [
-				mm('Length to fit', fitLengthMm),
-				...(sockMm > 0 ? [mm('Sock', sockMm)] : []),
-				...(cupMm > 0 ? [mm('Insert, heel cup', cupMm)] : []),
+				mm('fitLengthMm', fitLengthMm),
+				...(sockMm > 0 ? [mm('sockMm', sockMm)] : []),
+				...(cupMm > 0 ? [mm('insertHeelCupMm', cupMm)] : []),
 			],
-			width: widthMm === undefined ? [] : [mm('Wider foot', widthMm)],
+			width: widthMm === undefined ? [] : [mm('widerFootMm', widthMm)],
 			depth: depthReasons(depthMm, insert),
 		},
 	})

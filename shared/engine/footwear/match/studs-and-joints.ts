@@ -1,10 +1,12 @@
 /** Do its studs stand clear of the joints at risk? */
-import type { JointName, StudDistance } from '../../findings/assessment.ts'
+import type { StudDistance } from '../../findings/assessment.ts'
 import { present } from '../../plain/present.ts'
+import type { JointName } from '../../visit/shelf.ts'
 import { bothSides } from '../../visit/sides.ts'
 import type { Side } from '../../visit/visit.ts'
-import { jointNames, studDistances, studWork } from '../studs.ts'
-import { type Answer, listed, mm, penalty, reason, together } from './answer.ts'
+import { state } from '../../words/statement.ts'
+import { allRemovable, jointNames, studDistances } from '../studs.ts'
+import { type Answer, change, mm, penalty, reason, together } from './answer.ts'
 import type { Fitter, Trial } from './fitter.ts'
 
 /** The distances of a side whose joints can be placed. */
@@ -41,9 +43,15 @@ const jointsAtRisk = (joint: JointName, studs: StudsBySide): JointAtRisk[] =>
 			.filter((distance) => distance.joint === joint && distance.atRisk.length > 0)
 			.map((distance) => ({ ...distance, side })),
 	)
+/** Of each joint: its part of a rule's name, and what the distance to it is called. */
+const jointKeys: Record<JointName, { rule: string; reading: string }> = {
+	'first metatarsal head': { rule: 'first', reading: 'studToFirstHeadMm' },
+	'fifth metatarsal head': { rule: 'fifth', reading: 'studToFifthHeadMm' },
+	'heel centre': { rule: 'heel', reading: 'studToHeelMm' },
+}
 const reasonsFor = ({ atRisk, side, joint, nearestMm }: JointAtRisk) => [
 	...atRisk,
-	mm(`Nearest stud to the ${side} ${joint}`, nearestMm),
+	mm(jointKeys[joint].reading, nearestMm, side),
 ]
 
 /** Points for a stud under a joint at risk, joint by joint; a distance without a risk is silent. */
@@ -62,27 +70,26 @@ function askJoint(
 	{ limits, value, basis }: Fitter,
 ): Answer {
 	if (sides.length === 0) return {}
-	const [name] = joint.split(' ')
+	const { rule } = jointKeys[joint]
 	const shared = (model.studs ?? []).length >= limits.manyStuds
 	const under = sides.filter((at) => at.under.length > 0)
 	const clear = sides.filter(
 		(at) => at.under.length === 0 && at.nearestMm >= value('footwear.nearJointMm'),
 	)
-	const work = studWork(model, [...new Set(under.flatMap((at) => at.under))])
+	const removable = allRemovable(model, [...new Set(under.flatMap((at) => at.under))])
 	return {
 		for: clear.map((at) =>
 			reason(
-				`stud-clear-${name}-${at.side}`,
-				`No stud near the ${at.side} ${joint} (nearest ${at.nearestMm} mm).`,
+				`stud-clear-${rule}-${at.side}`,
+				state('match.stud-clear', { side: at.side, joint, nearestMm: at.nearestMm }),
 				reasonsFor(at),
 				basis('stud clear of a joint', 'footwear.nearJointMm'),
 			),
 		),
 		against: under.map((at) =>
 			penalty(
-				`stud-${name}-${at.side}`,
-				`A stud stands ${at.nearestMm} mm from the ${at.side} ${joint}, a joint at ` +
-					`risk${shared ? '; its many studs share the load' : ''}.`,
+				`stud-${rule}-${at.side}`,
+				state('match.stud-under', { side: at.side, joint, nearestMm: at.nearestMm, shared }),
 				value('footwear.pointsStud') * (shared ? value('footwear.pointsStudMany') : 1),
 				reasonsFor(at),
 				basis('stud under a joint', 'footwear.underJointMm'),
@@ -91,12 +98,9 @@ function askJoint(
 		changes:
 			under.length > 0
 				? [
-						{
-							says:
-								`At the ${listed(under.map((at) => at.side))} ${joint}: ${work.says}. ` +
-								`${work.limits}`,
-							toThisModel: true,
-						},
+						change(
+							state('match.change-stud', { sides: under.map((at) => at.side), joint, removable }),
+						),
 					]
 				: [],
 	}

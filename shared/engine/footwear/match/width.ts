@@ -2,7 +2,8 @@
 import type { Because } from '../../protocol/basis.ts'
 import type { ShelfSize } from '../../visit/shelf.ts'
 import { rounded } from '../../visit/sides.ts'
-import { type Answer, mm, penalty, reason } from './answer.ts'
+import { state } from '../../words/statement.ts'
+import { type Answer, change, mm, otherChoice, penalty, reason } from './answer.ts'
 import type { Fitter, Trial } from './fitter.ts'
 import type { Needs } from './needs.ts'
 
@@ -25,7 +26,7 @@ export function askWidth({ model, size }: Trial, fitter: Fitter): Answer {
 	if (widthMm === undefined || marginMm === undefined) return {}
 	const firm = model.upperSoftness === 'firm'
 	const soft = model.upperSoftness === 'soft'
-	const because = [mm('Inside ball width', size.ballWidthMm), ...needs.because.width]
+	const because = [mm('insideBallWidthMm', size.ballWidthMm), ...needs.because.width]
 	const givesMm = soft ? value('footwear.softUpperGivesMm') : 0
 	const stopKey = firm ? 'footwear.widthStopFirmMm' : 'footwear.widthStopMm'
 	if (-marginMm - givesMm > value(stopKey))
@@ -33,18 +34,12 @@ export function askWidth({ model, size }: Trial, fitter: Fitter): Answer {
 			stops: [
 				reason(
 					'too-narrow',
-					`Too narrow: ${rounded(-marginMm, 1)} mm narrower than the wider ` +
-						`foot${soft ? ', more than its soft upper gives' : ''}.`,
+					state('match.too-narrow', { shortMm: rounded(-marginMm, 1), upperGives: soft }),
 					because,
 					basis(`too narrow, ${firm ? 'firm' : 'giving'} upper`, stopKey),
 				),
 			],
-			changes: [
-				{
-					says: `A wider fitting: ${rounded(widthMm, 1)} mm inside at the ball.`,
-					toThisModel: false,
-				},
-			],
+			changes: [otherChoice(state('match.change-width', { insideMm: rounded(widthMm, 1) }))],
 		}
 	if (marginMm < limits.tightMm) return tight({ marginMm, givesMm, because }, firm, fitter)
 	if (marginMm > limits.looseMm)
@@ -52,7 +47,7 @@ export function askWidth({ model, size }: Trial, fitter: Fitter): Answer {
 			against: [
 				penalty(
 					'loose',
-					`${marginMm} mm of room at the ball: loose. A thicker sock or lacing takes up some.`,
+					state('match.loose', { marginMm }),
 					(marginMm - limits.looseMm) * value('footwear.pointsLoose'),
 					because,
 					basis('width margin', 'footwear.widthLooseMm'),
@@ -63,7 +58,7 @@ export function askWidth({ model, size }: Trial, fitter: Fitter): Answer {
 		for: [
 			reason(
 				'width',
-				`Width at the ball fits: ${marginMm} mm over the wider foot.`,
+				state('match.width', { marginMm }),
 				because,
 				basis('width margin', 'footwear.widthLooseMm'),
 			),
@@ -82,7 +77,7 @@ function tight(
 			for: [
 				reason(
 					'tight-gives',
-					`${rounded(-marginMm, 1)} mm narrow at the ball, which a soft upper gives.`,
+					state('match.tight-gives', { narrowMm: rounded(-marginMm, 1) }),
 					because,
 					basis('soft upper', 'footwear.softUpperGivesMm'),
 				),
@@ -93,7 +88,7 @@ function tight(
 		against: [
 			penalty(
 				'tight',
-				`${rounded(limits.tightMm - marginMm, 1)} mm narrow at the ball.`,
+				state('match.tight', { narrowMm: rounded(limits.tightMm - marginMm, 1) }),
 				tightMm * value('footwear.pointsWidth'),
 				because,
 				basis('width margin', 'footwear.widthTightMm'),
@@ -101,11 +96,13 @@ function tight(
 		],
 		changes: [
 			tightMm <= mostMm && !firm
-				? {
-						says: `Stretching at the ball by about ${rounded(tightMm, 1)} mm (limit ${mostMm} mm).`,
-						toThisModel: true,
-					}
-				: { says: `A fitting ${rounded(tightMm, 1)} mm wider.`, toThisModel: false },
+				? change(
+						state('match.change-by-stretching', {
+							stretchMm: rounded(tightMm, 1),
+							limitMm: mostMm,
+						}),
+					)
+				: otherChoice(state('match.change-fitting', { widerMm: rounded(tightMm, 1) })),
 		],
 	}
 }

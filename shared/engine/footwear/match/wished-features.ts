@@ -1,6 +1,7 @@
 /** Has it what is sought, and is it free of what is to be avoided? */
 import type { MatchReason, StudDistance } from '../../findings/assessment.ts'
-import { type Feature, termWords } from '../../visit/terms.ts'
+import type { Feature } from '../../visit/terms.ts'
+import { state } from '../../words/statement.ts'
 import { type Fitted, hasAvoided, hasFeature } from '../features.ts'
 import { type Answer, noAnswers, penalty, reason, together } from './answer.ts'
 import { depthMarginIn } from './depth.ts'
@@ -50,7 +51,7 @@ export function askFeatures(
 	const answers = noAnswers()
 	for (const wish of seek) {
 		const has = hasFeature(wish.feature, fitted, limits)
-		if (has === undefined) answers.unknown.push(wish.words)
+		if (has === undefined) answers.unknown.push(wish.feature)
 		else if (has) answers.for.push(wish.has)
 		else if (!paidElsewhere(wish, toAvoid, studsPaid)) answers.against.push(wish.lacks)
 	}
@@ -66,7 +67,7 @@ function avoided(wish: Wish, seek: readonly Wish[]): Answer {
 			stops: [
 				reason(
 					`avoid-${wish.feature}`,
-					`Has what must be avoided: ${wish.words} (${wish.rules}).`,
+					state('match.must-avoid', { feature: wish.feature, rules: wish.rules }),
 					wish.because,
 					wish.basis,
 				),
@@ -80,7 +81,11 @@ function avoided(wish: Wish, seek: readonly Wish[]): Answer {
 const inPlaceOf = (wish: Wish, wanted: Wish): MatchReason =>
 	penalty(
 		`avoid-${wish.feature}`,
-		`Has ${wish.words} where ${termWords(wanted.feature)} is sought (${wanted.rules}).`,
+		state('match.in-place-of', {
+			feature: wish.feature,
+			sought: wanted.feature,
+			rules: wanted.rules,
+		}),
 		wish.points + wanted.points,
 		wanted.because,
 		wanted.basis,

@@ -4,7 +4,9 @@ import { need } from '../../plain/need.ts'
 import type { Basis, Because, Strength } from '../../protocol/basis.ts'
 import type { Protocol, ThresholdKey } from '../../protocol/protocol.ts'
 import { rounded } from '../../visit/sides.ts'
-import { type Feature, termWords } from '../../visit/terms.ts'
+import type { Feature } from '../../visit/terms.ts'
+import { state } from '../../words/statement.ts'
+import { once } from '../once.ts'
 
 /** Strongest first, with what a wish on that basis costs where it is not met. */
 const pointsByStrength: readonly (readonly [Strength, ThresholdKey])[] = [
@@ -23,24 +25,14 @@ export interface Wish {
 	feature: Feature
 	because: Because[]
 	basis: Basis
-	/** The rules that wish it, in words. */
-	rules: string
-	words: string
+	/** The rules that wish it, by id. */
+	rules: readonly string[]
 	points: number
 	/** To be avoided so much that it stops a model. */
 	strict: boolean
 	has: MatchReason
 	lacks: MatchReason
 	betterAvoided: MatchReason
-}
-function withoutRepeats(reasons: readonly Because[]): Because[] {
-	const seen = new Set<string>()
-	return reasons.filter(({ measure, value }) => {
-		const name = `${measure} ${value}`
-		if (seen.has(name)) return false
-		seen.add(name)
-		return true
-	})
 }
 function asOne(
 	feature: Feature,
@@ -56,33 +48,32 @@ function asOne(
 	const [, pointsKey] = need(pointsByStrength[rank(basis.strength)], 'the points of a strength')
 	const share = contested.has(feature) ? protocol.value('footwear.pointsContested') : 1
 	const points = rounded(protocol.value(pointsKey) * share, 2)
-	const because = withoutRepeats(wishes.flatMap((wish) => wish.because))
-	const words = termWords(feature)
-	const rules = [...new Set(wishes.map((wish) => termWords(wish.rule)))].join(', ')
+	const because = once(wishes.flatMap((wish) => wish.because))
+	const rules = [...new Set(wishes.map((wish) => wish.rule))]
+	const wished = { feature, rules }
 	return {
 		feature,
 		because,
 		basis,
 		rules,
-		words,
 		points,
 		strict: wishes.some((wish) => strictRules.has(wish.rule)),
 		has: {
 			rule: `seek-${feature}`,
-			says: `Has what is sought: ${words} (${rules}).`,
+			...state('match.has', wished),
 			because,
 			basis,
 		},
 		lacks: {
 			rule: `seek-${feature}`,
-			says: `Lacks what is sought: ${words} (${rules}).`,
+			...state('match.lacks', wished),
 			points,
 			because,
 			basis,
 		},
 		betterAvoided: {
 			rule: `avoid-${feature}`,
-			says: `Has what is better avoided: ${words} (${rules}).`,
+			...state('match.better-avoided', wished),
 			points,
 			because,
 			basis,

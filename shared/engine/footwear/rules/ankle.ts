@@ -5,8 +5,7 @@ export const ankleRules: readonly FootwearRule[] = [
 	{
 		id: 'restricted-ankle',
 		needs: ['ankles'],
-		when: (facts) => facts.restricted,
-		says: 'Restricted ankle range: a raised heel eases the demand on the calf.',
+		found: (facts) => facts.restricted,
 		seek: ['raised-heel'],
 		avoid: ['low-heel'],
 		basis: practice,
@@ -14,8 +13,8 @@ export const ankleRules: readonly FootwearRule[] = [
 	{
 		id: 'anterior-ankle',
 		needs: ['conditions', 'ankles'],
-		when: (facts) => [...facts.pinched, ...facts.nowAnywhere('anterior-ankle-impingement')],
-		says: 'A pinch at the front of the ankle is eased by a raised heel.',
+		conditions: ['anterior-ankle-impingement'],
+		found: (facts) => facts.pinched,
 		seek: ['raised-heel'],
 		avoid: ['low-heel'],
 		basis: practice,
@@ -23,8 +22,7 @@ export const ankleRules: readonly FootwearRule[] = [
 	{
 		id: 'posterior-ankle',
 		needs: ['conditions'],
-		when: (facts) => facts.nowAnywhere('posterior-ankle-impingement'),
-		says: 'Impingement at the back of the ankle: a high heel and a stiff high collar press there.',
+		conditions: ['posterior-ankle-impingement'],
 		seek: ['low-heel-collar'],
 		avoid: ['raised-heel'],
 		basis: practice,
@@ -32,10 +30,8 @@ export const ankleRules: readonly FootwearRule[] = [
 	{
 		id: 'ankle-instability',
 		needs: ['conditions'],
-		when: (facts) => facts.everAnywhere('lateral-ankle-instability'),
-		says:
-			'Ankle that gives way, now or before: wide base, moderate studs, less grip in turning, ' +
-			'room for a brace.',
+		conditions: ['lateral-ankle-instability'],
+		when: 'ever',
 		seek: ['wide-base', 'short-studs', 'low-rotational-grip'],
 		avoid: ['bladed-studs'],
 		basis: {
@@ -46,9 +42,7 @@ export const ankleRules: readonly FootwearRule[] = [
 	{
 		id: 'ankle-support',
 		needs: ['conditions'],
-		when: (facts) =>
-			facts.nowAnywhere('lateral-ankle-instability', 'posterior-tibial-tendinopathy'),
-		says: 'Ankle or inner tendon that needs holding: a counter that stands high and firm.',
+		conditions: ['lateral-ankle-instability', 'posterior-tibial-tendinopathy'],
 		seek: ['high-heel-counter', 'firm-heel-counter'],
 		avoid: ['soft-heel-counter'],
 		basis: practice,
@@ -56,8 +50,7 @@ export const ankleRules: readonly FootwearRule[] = [
 	{
 		id: 'syndesmosis',
 		needs: ['conditions'],
-		when: (facts) => facts.nowAnywhere('syndesmosis-sprain'),
-		says: 'High ankle sprain: less grip in turning.',
+		conditions: ['syndesmosis-sprain'],
 		seek: ['low-rotational-grip', 'wide-base'],
 		avoid: ['bladed-studs'],
 		basis: practice,
@@ -65,10 +58,7 @@ export const ankleRules: readonly FootwearRule[] = [
 	{
 		id: 'inner-tendon',
 		needs: ['conditions'],
-		when: (facts) => facts.nowAnywhere('posterior-tibial-tendinopathy', 'sinus-tarsi-pain'),
-		says:
-			'Inner ankle or sinus tarsi: a midfoot that does not twist and a liner that comes out for ' +
-			'an insert.',
+		conditions: ['posterior-tibial-tendinopathy', 'sinus-tarsi-pain'],
 		seek: ['torsional-stiffness', 'removable-liner'],
 		avoid: [],
 		basis: practice,
@@ -76,8 +66,7 @@ export const ankleRules: readonly FootwearRule[] = [
 	{
 		id: 'outer-tendon',
 		needs: ['conditions'],
-		when: (facts) => facts.nowAnywhere('peroneal-tendinopathy'),
-		says: 'Outer ankle tendons: a wide outer platform and a steady heel.',
+		conditions: ['peroneal-tendinopathy'],
 		seek: ['wide-base', 'firm-heel-counter'],
 		avoid: ['bladed-studs'],
 		basis: practice,

@@ -1,14 +1,12 @@
 /** What the toes' joints, the metatarsals and the midfoot ask of a shoe. */
+import { state } from '../../words/statement.ts'
 import { type FootwearRule, practice } from './rule.ts'
 
 export const forefootRules: readonly FootwearRule[] = [
 	{
 		id: 'sesamoid',
 		needs: ['conditions'],
-		when: (facts) => facts.nowAnywhere('sesamoid-pain'),
-		says:
-			'Sesamoid pain: stiff forefoot, no stud under the first joint, some heel height but no ' +
-			'steep one.',
+		conditions: ['sesamoid-pain'],
 		seek: ['stiff-forefoot', 'stud-clear-of-first-joint'],
 		avoid: ['flexible-forefoot'],
 		basis: {
@@ -19,11 +17,8 @@ export const forefootRules: readonly FootwearRule[] = [
 	{
 		id: 'first-joint',
 		needs: ['conditions', 'posture'],
-		when: (facts) => [
-			...facts.stiffFirstJoint,
-			...facts.nowAnywhere('first-mtp-osteoarthritis', 'hallux-limitus'),
-		],
-		says: 'Stiff first joint: a stiff forefoot plate limits its bend; depth over the joint.',
+		conditions: ['first-mtp-osteoarthritis', 'hallux-limitus'],
+		found: (facts) => facts.stiffFirstJoint,
 		seek: ['stiff-forefoot', 'deep-toe-box'],
 		avoid: ['flexible-forefoot'],
 		basis: {
@@ -34,8 +29,7 @@ export const forefootRules: readonly FootwearRule[] = [
 	{
 		id: 'turf-toe',
 		needs: ['conditions'],
-		when: (facts) => facts.nowAnywhere('turf-toe'),
-		says: 'Turf toe: a bendy forefoot with high grip goes with more bending back of the toe.',
+		conditions: ['turf-toe'],
 		seek: ['stiff-forefoot', 'low-rotational-grip'],
 		avoid: ['flexible-forefoot'],
 		basis: { source: 'Rodeo 1990, Am J Sports Med 18:280', strength: 'cohort' },
@@ -43,8 +37,7 @@ export const forefootRules: readonly FootwearRule[] = [
 	{
 		id: 'forefoot-pain',
 		needs: ['conditions'],
-		when: (facts) => facts.nowAnywhere('metatarsalgia', 'second-metatarsal-stress-fracture'),
-		says: 'Forefoot pain: more contact points and a wider forefoot spread the load.',
+		conditions: ['metatarsalgia', 'second-metatarsal-stress-fracture'],
 		seek: ['many-studs', 'wide-fitting', 'removable-liner'],
 		avoid: ['bladed-studs', 'long-studs'],
 		basis: practice,
@@ -52,8 +45,7 @@ export const forefootRules: readonly FootwearRule[] = [
 	{
 		id: 'neuroma',
 		needs: ['conditions'],
-		when: (facts) => facts.nowAnywhere('interdigital-neuroma'),
-		says: 'Neuroma: width and cushioning at the ball; a tight forefoot squeezes it.',
+		conditions: ['interdigital-neuroma'],
 		seek: ['wide-fitting', 'soft-upper', 'removable-liner'],
 		avoid: ['narrow-fitting'],
 		basis: practice,
@@ -61,8 +53,7 @@ export const forefootRules: readonly FootwearRule[] = [
 	{
 		id: 'bunion',
 		needs: ['conditions'],
-		when: (facts) => facts.nowAnywhere('hallux-valgus', 'bunionette'),
-		says: 'Bunion: soft upper, no seam over the joint, a wide last.',
+		conditions: ['hallux-valgus', 'bunionette'],
 		seek: ['soft-upper', 'smooth-forefoot-seams', 'wide-fitting'],
 		avoid: ['narrow-fitting'],
 		basis: practice,
@@ -70,8 +61,7 @@ export const forefootRules: readonly FootwearRule[] = [
 	{
 		id: 'bunionette-stud',
 		needs: ['conditions'],
-		when: (facts) => facts.nowAnywhere('bunionette'),
-		says: 'Bunion of the little toe: no stud and no seam under or beside the fifth head.',
+		conditions: ['bunionette'],
 		seek: ['stud-clear-of-fifth-metatarsal', 'smooth-forefoot-seams'],
 		avoid: [],
 		basis: practice,
@@ -79,10 +69,10 @@ export const forefootRules: readonly FootwearRule[] = [
 	{
 		id: 'fifth-metatarsal',
 		needs: ['conditions'],
-		when: (facts) => facts.everAnywhere('fifth-metatarsal-stress-fracture'),
-		says:
-			'Fifth metatarsal stress fracture, now or before: round studs, none under the fifth ' +
-			'metatarsal, a wide platform; keep the share of artificial turf below four fifths.',
+		conditions: ['fifth-metatarsal-stress-fracture'],
+		when: 'ever',
+		says: (_facts, { value }) =>
+			state('footwear.fifth-metatarsal', { turfShare: value('season.turfShare') }),
 		seek: ['round-studs', 'stud-clear-of-fifth-metatarsal', 'wide-base'],
 		avoid: ['bladed-studs', 'narrow-fitting'],
 		basis: {
@@ -95,8 +85,7 @@ export const forefootRules: readonly FootwearRule[] = [
 	{
 		id: 'fifth-apophysis',
 		needs: ['conditions'],
-		when: (facts) => facts.nowAnywhere('fifth-metatarsal-apophysitis'),
-		says: 'Growing base of the fifth metatarsal: width and softness at the outer border.',
+		conditions: ['fifth-metatarsal-apophysitis'],
 		seek: ['wide-fitting', 'stud-clear-of-fifth-metatarsal', 'soft-upper'],
 		avoid: ['narrow-fitting'],
 		basis: practice,
@@ -104,10 +93,8 @@ export const forefootRules: readonly FootwearRule[] = [
 	{
 		id: 'navicular',
 		needs: ['conditions'],
-		when: (facts) => facts.everAnywhere('navicular-stress-fracture'),
-		says:
-			'Navicular stress fracture, now or before: a midfoot that does not twist and some ' +
-			'cushioning.',
+		conditions: ['navicular-stress-fracture'],
+		when: 'ever',
 		seek: ['torsional-stiffness', 'full-length-cushioning'],
 		avoid: [],
 		basis: practice,

@@ -1,17 +1,11 @@
 /** What the ground played on asks of a shoe. */
-import { type FootwearRule, playedOn, practice } from './rule.ts'
+import { type FootwearRule, practice } from './rule.ts'
 
 export const groundRules: readonly FootwearRule[] = [
 	{
 		id: 'artificial',
 		needs: ['play.surfaces'],
-		when: (facts) =>
-			facts.surfaces.includes('artificial-3g') || facts.surfaces.includes('artificial-sand')
-				? [{ measure: 'Surface', value: 'artificial' }]
-				: [],
-		says:
-			'Artificial ground: many low, evenly spread studs; soft-ground soles are unsuitable ' +
-			'there.',
+		surfaces: ['artificial-3g', 'artificial-sand'],
 		seek: ['many-studs', 'short-studs'],
 		avoid: ['bladed-studs'],
 		basis: { source: 'Footwear Science traction project', strength: 'expert' },
@@ -19,11 +13,7 @@ export const groundRules: readonly FootwearRule[] = [
 	{
 		id: 'hard-ground',
 		needs: ['play.surfaces'],
-		when: (facts) =>
-			facts.surfaces.includes('natural-hard')
-				? [{ measure: 'Surface', value: 'natural, hard' }]
-				: [],
-		says: 'Hard ground: more and shorter studs spread the pressure.',
+		surfaces: ['natural-hard'],
 		seek: ['many-studs', 'short-studs'],
 		avoid: [],
 		basis: practice,
@@ -31,10 +21,7 @@ export const groundRules: readonly FootwearRule[] = [
 	{
 		id: 'soft-ground',
 		needs: ['play.surfaces'],
-		when: (facts) => playedOn(facts, 'natural-soft'),
-		says:
-			'Soft natural ground: a soft-ground sole with long studs; on hard or artificial ground the ' +
-			'same sole presses and grips too much.',
+		surfaces: ['natural-soft'],
 		seek: ['soft-ground-sole', 'long-studs'],
 		avoid: ['turf-sole'],
 		basis: practice,
@@ -42,8 +29,7 @@ export const groundRules: readonly FootwearRule[] = [
 	{
 		id: 'firm-ground',
 		needs: ['play.surfaces'],
-		when: (facts) => playedOn(facts, 'natural-firm', 'hybrid'),
-		says: 'Firm natural or hybrid ground: a firm-ground sole, or an artificial-ground one.',
+		surfaces: ['natural-firm', 'hybrid'],
 		seek: ['firm-ground-sole'],
 		avoid: [],
 		basis: practice,
@@ -51,8 +37,7 @@ export const groundRules: readonly FootwearRule[] = [
 	{
 		id: 'dry-hard-sole',
 		needs: ['play.surfaces'],
-		when: (facts) => playedOn(facts, 'natural-hard'),
-		says: 'Hard natural ground: an artificial-ground or turf sole; never soft-ground studs.',
+		surfaces: ['natural-hard'],
 		seek: ['artificial-ground-sole'],
 		avoid: ['soft-ground-sole', 'long-studs'],
 		basis: practice,
@@ -60,10 +45,7 @@ export const groundRules: readonly FootwearRule[] = [
 	{
 		id: 'third-generation',
 		needs: ['play.surfaces'],
-		when: (facts) => playedOn(facts, 'artificial-3g'),
-		says:
-			'Artificial turf (3G): an artificial-ground sole; soft-ground soles are unsuitable and ' +
-			'firm-ground soles only partly suited.',
+		surfaces: ['artificial-3g'],
 		seek: ['artificial-ground-sole'],
 		avoid: ['soft-ground-sole', 'long-studs'],
 		basis: { source: 'Footwear Science traction project', strength: 'expert' },
@@ -71,8 +53,7 @@ export const groundRules: readonly FootwearRule[] = [
 	{
 		id: 'sand-dressed',
 		needs: ['play.surfaces'],
-		when: (facts) => playedOn(facts, 'artificial-sand'),
-		says: 'Sand-dressed artificial ground: a turf sole.',
+		surfaces: ['artificial-sand'],
 		seek: ['turf-sole'],
 		avoid: ['soft-ground-sole', 'firm-ground-sole', 'long-studs'],
 		basis: practice,
@@ -80,11 +61,8 @@ export const groundRules: readonly FootwearRule[] = [
 	{
 		id: 'hall',
 		needs: ['play.surfaces', 'play.code'],
-		when: (facts) => [
-			...playedOn(facts, 'hall'),
-			...(facts.code === 'futsal' ? [{ measure: 'Code', value: 'futsal' }] : []),
-		],
-		says: 'Hall floor: a flat indoor sole.',
+		surfaces: ['hall'],
+		code: 'futsal',
 		seek: ['indoor-sole'],
 		avoid: [],
 		basis: practice,
@@ -92,8 +70,7 @@ export const groundRules: readonly FootwearRule[] = [
 	{
 		id: 'road',
 		needs: ['play.surfaces'],
-		when: (facts) => playedOn(facts, 'road'),
-		says: 'Road and gym: running shoes, never studs.',
+		surfaces: ['road'],
 		seek: ['full-length-cushioning'],
 		avoid: [],
 		basis: practice,

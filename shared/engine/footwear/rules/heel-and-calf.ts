@@ -5,10 +5,7 @@ export const heelAndCalfRules: readonly FootwearRule[] = [
 	{
 		id: 'growing-heel',
 		needs: ['conditions'],
-		when: (facts) => facts.nowAnywhere('calcaneal-apophysitis'),
-		says:
-			'Growing heel: raise the heel in both shoes, cushioned heel and many low studs; keep off ' +
-			'hard ground in studs.',
+		conditions: ['calcaneal-apophysitis'],
 		seek: ['raised-heel', 'full-length-cushioning', 'many-studs'],
 		avoid: ['low-heel'],
 		basis: {
@@ -21,8 +18,7 @@ export const heelAndCalfRules: readonly FootwearRule[] = [
 	{
 		id: 'achilles-insertional',
 		needs: ['conditions'],
-		when: (facts) => facts.nowAnywhere('achilles-insertional', 'haglund-deformity'),
-		says: 'Back of the heel: a raised heel and a soft or low counter take pressure off the tendon.',
+		conditions: ['achilles-insertional', 'haglund-deformity'],
 		seek: ['raised-heel', 'soft-heel-counter', 'low-heel-collar'],
 		avoid: ['firm-heel-counter', 'low-heel'],
 		basis: { source: 'NHS leaflet; heights common practice, no source', strength: 'practice' },
@@ -30,8 +26,7 @@ export const heelAndCalfRules: readonly FootwearRule[] = [
 	{
 		id: 'achilles-midportion',
 		needs: ['conditions'],
-		when: (facts) => facts.nowAnywhere('achilles-midportion', 'calf-strain'),
-		says: 'Achilles or calf: a raised heel lowers the demand.',
+		conditions: ['achilles-midportion', 'calf-strain'],
 		seek: ['raised-heel'],
 		avoid: ['low-heel'],
 		basis: {
@@ -42,16 +37,12 @@ export const heelAndCalfRules: readonly FootwearRule[] = [
 	{
 		id: 'hard-counter',
 		needs: ['conditions'],
-		when: (facts) =>
-			facts.nowAnywhere(
-				'achilles-insertional',
-				'achilles-midportion',
-				'haglund-deformity',
-				'calcaneal-apophysitis',
-			),
-		says:
-			'Sore tendon or growing heel: a stiff, hard counter irritates the back of the heel. A soft ' +
-			'or low counter and collar.',
+		conditions: [
+			'achilles-insertional',
+			'achilles-midportion',
+			'haglund-deformity',
+			'calcaneal-apophysitis',
+		],
 		seek: ['soft-heel-counter', 'low-heel-collar'],
 		avoid: ['firm-heel-counter'],
 		basis: practice,
@@ -59,10 +50,7 @@ export const heelAndCalfRules: readonly FootwearRule[] = [
 	{
 		id: 'plantar-heel',
 		needs: ['conditions'],
-		when: (facts) => facts.nowAnywhere('plantar-heel-pain'),
-		says:
-			'Heel pain under the foot: firm heel cup, a midfoot that does not twist, some heel ' +
-			'height.',
+		conditions: ['plantar-heel-pain'],
 		seek: ['firm-heel-counter', 'torsional-stiffness', 'raised-heel'],
 		avoid: ['low-heel'],
 		basis: practice,
@@ -70,10 +58,7 @@ export const heelAndCalfRules: readonly FootwearRule[] = [
 	{
 		id: 'heel-collar',
 		needs: ['conditions'],
-		when: (facts) => facts.nowAnywhere('haglund-deformity', 'blister'),
-		says:
-			'Bump or blister at the back of the heel: a padded collar, and no hard edge where it ' +
-			'rubs.',
+		conditions: ['haglund-deformity', 'blister'],
 		seek: ['padded-collar'],
 		avoid: ['firm-heel-counter'],
 		basis: practice,
@@ -81,8 +66,7 @@ export const heelAndCalfRules: readonly FootwearRule[] = [
 	{
 		id: 'heel-pad',
 		needs: ['conditions'],
-		when: (facts) => facts.nowAnywhere('heel-fat-pad-pain'),
-		says: 'Sore heel pad: a cushioned heel inside a firm cup, and more studs under the heel.',
+		conditions: ['heel-fat-pad-pain'],
 		seek: ['full-length-cushioning', 'firm-heel-counter', 'many-studs'],
 		avoid: [],
 		basis: practice,
@@ -90,11 +74,7 @@ export const heelAndCalfRules: readonly FootwearRule[] = [
 	{
 		id: 'calf-lever',
 		needs: ['conditions'],
-		when: (facts) =>
-			facts.nowAnywhere('achilles-midportion', 'achilles-insertional', 'calf-strain'),
-		says:
-			'Achilles or calf: a forefoot that bends shortens the lever on the calf. This is belief, ' +
-			'not trial evidence.',
+		conditions: ['achilles-midportion', 'achilles-insertional', 'calf-strain'],
 		seek: ['flexible-forefoot'],
 		avoid: ['stiff-forefoot'],
 		basis: belief,
@@ -102,8 +82,8 @@ export const heelAndCalfRules: readonly FootwearRule[] = [
 	{
 		id: 'calf-history',
 		needs: ['conditions'],
-		when: (facts) => facts.everAnywhere('achilles-midportion', 'calf-strain'),
-		says: 'Achilles or calf trouble, now or before: no sudden change to a flat sole.',
+		conditions: ['achilles-midportion', 'calf-strain'],
+		when: 'ever',
 		seek: [],
 		avoid: ['low-heel'],
 		basis: practice,

@@ -5,10 +5,8 @@ export const legRules: readonly FootwearRule[] = [
 	{
 		id: 'acl',
 		needs: ['conditions'],
-		when: (facts) => facts.everAnywhere('acl-history'),
-		says:
-			'ACL injury, now or before: round studs and less grip in turning. High grip has been ' +
-			'associated with about twice the lower-limb injuries.',
+		conditions: ['acl-history'],
+		when: 'ever',
 		seek: ['round-studs', 'low-rotational-grip'],
 		avoid: ['bladed-studs'],
 		basis: { source: 'Thomson 2015, Br J Sports Med 49:1245 (4972 men)', strength: 'cohort' },
@@ -16,14 +14,12 @@ export const legRules: readonly FootwearRule[] = [
 	{
 		id: 'shin-knee',
 		needs: ['conditions'],
-		when: (facts) =>
-			facts.nowAnywhere(
-				'shin-pain',
-				'patellofemoral-pain',
-				'patellar-tendinopathy',
-				'tibial-tubercle-apophysitis',
-			),
-		says: 'Shin or knee pain: cushioning for training, and studs that turn easily.',
+		conditions: [
+			'shin-pain',
+			'patellofemoral-pain',
+			'patellar-tendinopathy',
+			'tibial-tubercle-apophysitis',
+		],
 		seek: ['full-length-cushioning', 'low-rotational-grip'],
 		avoid: [],
 		basis: practice,
@@ -31,8 +27,7 @@ export const legRules: readonly FootwearRule[] = [
 	{
 		id: 'knee-wear',
 		needs: ['conditions'],
-		when: (facts) => facts.nowAnywhere('knee-osteoarthritis'),
-		says: 'Knee osteoarthritis: cushioning for training and studs that turn easily.',
+		conditions: ['knee-osteoarthritis'],
 		seek: ['full-length-cushioning', 'low-rotational-grip'],
 		avoid: [],
 		basis: practice,
@@ -40,8 +35,7 @@ export const legRules: readonly FootwearRule[] = [
 	{
 		id: 'leg-length',
 		needs: ['conditions'],
-		when: (facts) => facts.nowAnywhere('leg-length-difference'),
-		says: 'Leg-length difference: a liner that comes out leaves room for a raise.',
+		conditions: ['leg-length-difference'],
 		seek: ['removable-liner'],
 		avoid: [],
 		basis: practice,
@@ -49,8 +43,7 @@ export const legRules: readonly FootwearRule[] = [
 	{
 		id: 'hypermobile',
 		needs: ['conditions'],
-		when: (facts) => facts.nowAnywhere('hypermobility'),
-		says: 'Very mobile joints: a steadier boot.',
+		conditions: ['hypermobility'],
 		seek: ['firm-heel-counter', 'torsional-stiffness', 'wide-base'],
 		avoid: [],
 		basis: practice,

@@ -1,20 +1,18 @@
 /** What body mass, growth and the place in the team ask of a shoe. */
-import { belief, type FootwearRule, practice } from './rule.ts'
+import { state } from '../../words/statement.ts'
+import type { Facts } from '../facts.ts'
+import { belief, type FootwearRule, positionsWith, practice } from './rule.ts'
 
-const contestPosition =
-	/ruck|prop|lock|second row|front row|goalkeeper|centre half|key (forward|back)|number eight/
+/** Not known counts as if it were: training shoes do no harm. */
+const isSpurt = (band: Facts['growthBand']): band is 'around' | 'uncertain' =>
+	band === 'around' || band === 'uncertain'
 
 export const playerRules: readonly FootwearRule[] = [
 	{
 		id: 'heavy',
 		needs: ['body.massKg'],
-		when: (facts) =>
-			facts.heavy && facts.massKg !== undefined
-				? [{ measure: 'Body mass', value: facts.massKg, unit: 'kg' }]
-				: [],
-		says:
-			'Heavy player: cushioning along the whole sole and a wide base. This is belief, not trial ' +
-			'evidence.',
+		found: ({ heavy, massKg }) =>
+			heavy && massKg !== undefined ? [{ measure: 'massKg', value: massKg, unit: 'kg' }] : [],
 		seek: ['full-length-cushioning', 'wide-base'],
 		avoid: ['low-mass'],
 		basis: { ...belief, threshold: 'footwear.heavyKg' },
@@ -22,10 +20,7 @@ export const playerRules: readonly FootwearRule[] = [
 	{
 		id: 'lighter-runner',
 		needs: ['body.massKg'],
-		when: (facts) => facts.lighter,
-		says:
-			'Lighter adult runners in harder shoes had more injuries in one trial of running shoes; ' +
-			'heavier runners showed no clear effect. For road shoes only: no trial of boots was found.',
+		found: (facts) => facts.lighter,
 		seek: ['full-length-cushioning'],
 		avoid: [],
 		basis: {
@@ -38,11 +33,8 @@ export const playerRules: readonly FootwearRule[] = [
 	{
 		id: 'junior',
 		needs: ['player.birthDate'],
-		when: (facts) =>
-			facts.adult ? [] : [{ measure: 'Age', value: Math.floor(facts.ageYears), unit: 'years' }],
-		says:
-			'Growing player: room for growth is measured, not guessed; many low studs and a soft ' +
-			'upper.',
+		found: ({ adult, ageYears }) =>
+			adult ? [] : [{ measure: 'ageYears', value: Math.floor(ageYears), unit: 'years' }],
 		seek: ['many-studs', 'soft-upper'],
 		avoid: ['bladed-studs'],
 		basis: practice,
@@ -50,11 +42,12 @@ export const playerRules: readonly FootwearRule[] = [
 	{
 		id: 'growth-spurt',
 		needs: ['player.birthDate'],
-		when: (facts) =>
-			facts.growing.filter((reason) => reason.value === 'around' || reason.value === 'uncertain'),
-		says:
-			'Around the growth spurt: cushioned shoes for training, boots for matches, and measure the ' +
-			'feet often.',
+		found: ({ growthBand }) =>
+			isSpurt(growthBand) ? [{ measure: 'growthBand', value: growthBand }] : [],
+		says: ({ growthBand }) =>
+			state('footwear.growth-spurt', {
+				band: isSpurt(growthBand) ? growthBand : 'uncertain',
+			}),
 		seek: ['full-length-cushioning'],
 		avoid: [],
 		basis: practice,
@@ -62,24 +55,17 @@ export const playerRules: readonly FootwearRule[] = [
 	{
 		id: 'contest',
 		needs: ['play.position'],
-		when: (facts) =>
-			contestPosition.test(facts.position) ? [{ measure: 'Position', value: facts.position }] : [],
-		says:
-			'Contest positions land and push often: cushioning along the whole sole and a wide base. ' +
-			'This is belief, not trial evidence.',
+		role: 'contest',
+		says: (facts) => state('footwear.contest', { positions: positionsWith('contest', facts) }),
 		seek: ['full-length-cushioning', 'wide-base'],
 		avoid: [],
 		basis: belief,
 	},
 	{
 		id: 'scrum',
-		needs: ['play.position', 'play.code'],
-		when: (facts) =>
-			facts.code.startsWith('rugby') &&
-			/prop|hooker|lock|second row|front row|scrum/.test(facts.position)
-				? [{ measure: 'Code and position', value: `${facts.code}, ${facts.position}` }]
-				: [],
-		says: 'Scrum: more studs and a wide base to push from, within the stud limits of the code.',
+		needs: ['play.position'],
+		role: 'scrum',
+		says: (facts) => state('footwear.scrum', { positions: positionsWith('scrum', facts) }),
 		seek: ['many-studs', 'wide-base'],
 		avoid: ['low-mass'],
 		basis: practice,
@@ -87,11 +73,8 @@ export const playerRules: readonly FootwearRule[] = [
 	{
 		id: 'speed-position',
 		needs: ['play.position'],
-		when: (facts) =>
-			/wing|full-?back|striker|forward pocket|half-?back|fly-?half/.test(facts.position)
-				? [{ measure: 'Position', value: facts.position }]
-				: [],
-		says: 'Running positions often prefer a light boot: preference, not evidence.',
+		role: 'speed',
+		says: (facts) => state('footwear.speed-position', { positions: positionsWith('speed', facts) }),
 		seek: ['low-mass'],
 		avoid: [],
 		basis: belief,
@@ -99,11 +82,9 @@ export const playerRules: readonly FootwearRule[] = [
 	{
 		id: 'kicking-support',
 		needs: ['play.position'],
-		when: (facts) =>
-			/goal ?kicker|kicker|fly-?half/.test(facts.position)
-				? [{ measure: 'Position', value: facts.position }]
-				: [],
-		says: 'Kickers turn on the standing foot: a steady base and studs that let it turn.',
+		role: 'kicking-support',
+		says: (facts) =>
+			state('footwear.kicking-support', { positions: positionsWith('kicking-support', facts) }),
 		seek: ['wide-base', 'low-rotational-grip'],
 		avoid: [],
 		basis: practice,

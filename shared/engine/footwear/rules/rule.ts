@@ -1,6 +1,10 @@
-/** What a footwear rule is made of. */
+/** What a footwear rule is made of, and what makes it apply. */
+import { conditionReasons } from '../../conditions/query.ts'
 import type { Because, Strength } from '../../protocol/basis.ts'
-import { type Feature, type Surface, termWords } from '../../visit/terms.ts'
+import type { Protocol } from '../../protocol/protocol.ts'
+import type { PositionRole } from '../../visit/positions.ts'
+import type { Code, Condition, Feature, Surface } from '../../visit/terms.ts'
+import { type Statement, type StatementCode, state } from '../../words/statement.ts'
 import type { Facts } from '../facts.ts'
 
 /** When, what it says, what to seek and avoid, and on what basis. */
@@ -8,9 +12,22 @@ export interface FootwearRule {
 	id: string
 	/** Visit paths it reads: with none of them recorded it cannot apply. */
 	needs: readonly string[]
-	/** The reasons that make the rule apply; none: it does not. */
-	when(facts: Facts): Because[]
-	says: string
+	/** Any of these recorded, whatever the side: a pair is for both feet. */
+	conditions?: readonly Condition[]
+	/** now: current or recovering (the usual); ever: past ones too, for history that stays relevant. */
+	when?: 'now' | 'ever'
+	/** Any of these played on. */
+	surfaces?: readonly Surface[]
+	/** This code played. */
+	code?: Code
+	/** A position with this role. */
+	role?: PositionRole
+	/** What was measured that calls for it; none: nothing was. */
+	found?(facts: Facts): Because[]
+	/** Only where a condition is recorded and something was found, not either. */
+	together?: true
+	/** Where its sentence tells more than its code: numbers of the protocol, positions. */
+	says?(facts: Facts, protocol: Protocol): Statement
 	seek: readonly Feature[]
 	avoid: readonly Feature[]
 	basis: {
@@ -26,8 +43,32 @@ export const belief = {
 	source: 'common practice, no source: belief, not trial evidence',
 	strength: 'practice',
 } as const
-/** Those of the surfaces that the player plays on, as reasons. */
-export const playedOn = (facts: Facts, ...surfaces: Surface[]): Because[] =>
-	facts.surfaces
-		.filter((surface) => surfaces.includes(surface))
-		.map((surface) => ({ measure: 'Surface', value: termWords(surface) }))
+
+/** The positions played that have a role, by the names of the list. */
+export const positionsWith = (role: PositionRole, { positions }: Facts): string[] =>
+	positions.filter(({ roles }) => roles.includes(role)).map(({ name }) => name)
+function playReasons({ surfaces = [], code, role }: FootwearRule, facts: Facts): Because[] {
+	const inPosition = role === undefined ? [] : positionsWith(role, facts)
+	return [
+		...facts.surfaces
+			.filter((surface) => surfaces.includes(surface))
+			.map((value) => ({ measure: 'surfaces', value })),
+		...(code !== undefined && facts.code === code ? [{ measure: 'code', value: code }] : []),
+		...inPosition.map((value) => ({ measure: 'position', value })),
+	]
+}
+/** The reasons that make a rule apply; none: it does not. */
+export function reasonsOf(rule: FootwearRule, facts: Facts): Because[] {
+	const found = rule.found?.(facts) ?? []
+	const recorded = conditionReasons(facts.visit, rule.conditions ?? [], {
+		when: rule.when ?? 'now',
+	})
+	if (rule.together && (found.length === 0 || recorded.length === 0)) return []
+	return [...found, ...recorded, ...playReasons(rule, facts)]
+}
+/** What a rule says where it applies: the sentence of its id, unless it says more. */
+export const sentenceOf = (rule: FootwearRule, facts: Facts, protocol: Protocol): Statement =>
+	rule.says?.(facts, protocol) ?? state(codeOf(rule))
+/** A rule without a sentence of its own fails the test of the rules. */
+type PlainCode = Extract<StatementCode, 'footwear.cavus'>
+const codeOf = ({ id }: FootwearRule): PlainCode => `footwear.${id}` as PlainCode

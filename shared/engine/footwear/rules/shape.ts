@@ -5,10 +5,7 @@ export const shapeRules: readonly FootwearRule[] = [
 	{
 		id: 'broad',
 		needs: ['feet'],
-		when: (facts) => facts.broad,
-		says:
-			'Broad foot for its length: a wide and deep forefoot in an upper that gives; lacing that ' +
-			'skips the lowest rows adds room.',
+		found: (facts) => facts.broad,
 		seek: ['wide-fitting', 'deep-toe-box', 'soft-upper'],
 		avoid: ['narrow-fitting'],
 		basis: { ...practice, threshold: 'footwear.broadZ' },
@@ -16,10 +13,7 @@ export const shapeRules: readonly FootwearRule[] = [
 	{
 		id: 'narrow',
 		needs: ['feet'],
-		when: (facts) => facts.narrow,
-		says:
-			'Narrow foot: most boots are low in volume already. Try a thicker sock and lacing first, a ' +
-			'narrow fitting last.',
+		found: (facts) => facts.narrow,
 		seek: [],
 		avoid: ['wide-fitting'],
 		basis: { ...practice, threshold: 'footwear.narrowZ' },
@@ -27,13 +21,9 @@ export const shapeRules: readonly FootwearRule[] = [
 	{
 		id: 'between-sizes',
 		needs: ['feet', 'conditions'],
-		when: (facts) =>
-			facts.narrow.length > 0 && facts.nowAnywhere('subungual-haematoma').length > 0
-				? [...facts.narrow, ...facts.nowAnywhere('subungual-haematoma')]
-				: [],
-		says:
-			'Narrow foot with bruised nails: the foot slides forward. Hold the heel and the instep ' +
-			'rather than take a shorter boot.',
+		conditions: ['subungual-haematoma'],
+		found: (facts) => facts.narrow,
+		together: true,
 		seek: ['firm-heel-counter'],
 		avoid: ['wide-fitting'],
 		basis: practice,
@@ -41,10 +31,7 @@ export const shapeRules: readonly FootwearRule[] = [
 	{
 		id: 'unequal-feet',
 		needs: ['feet'],
-		when: (facts) => facts.longer,
-		says:
-			'Feet of different length: fit the longer foot; a liner that comes out lets the shorter ' +
-			'side be padded.',
+		found: (facts) => facts.longer,
 		seek: ['removable-liner'],
 		avoid: [],
 		basis: practice,
@@ -52,10 +39,7 @@ export const shapeRules: readonly FootwearRule[] = [
 	{
 		id: 'first-ray',
 		needs: ['posture'],
-		when: (facts) => facts.plantarflexedFirstRay,
-		says:
-			'A plantarflexed first ray and a stud under the first joint concentrate pressure there: ' +
-			'choose a sole without it, or have that stud lowered.',
+		found: (facts) => facts.plantarflexedFirstRay,
 		seek: ['stud-clear-of-first-joint'],
 		avoid: [],
 		basis: practice,
@@ -63,10 +47,7 @@ export const shapeRules: readonly FootwearRule[] = [
 	{
 		id: 'first-ray-mobile',
 		needs: ['posture'],
-		when: (facts) => facts.mobileFirstRay,
-		says:
-			'Very mobile first ray: a forefoot that does not give under it. The hand test agrees ' +
-			'poorly between examiners.',
+		found: (facts) => facts.mobileFirstRay,
 		seek: ['stiff-forefoot'],
 		avoid: [],
 		basis: practice,
@@ -74,8 +55,8 @@ export const shapeRules: readonly FootwearRule[] = [
 	{
 		id: 'cavus',
 		needs: ['conditions', 'posture'],
-		when: (facts) => [...facts.supinated, ...facts.nowAnywhere('cavus-foot-pain')],
-		says: 'High arch: cushioning and a wide outer platform; bladed soles load the outer border.',
+		conditions: ['cavus-foot-pain'],
+		found: (facts) => facts.supinated,
 		seek: ['full-length-cushioning', 'wide-base', 'round-studs'],
 		avoid: ['bladed-studs'],
 		basis: {
@@ -86,8 +67,8 @@ export const shapeRules: readonly FootwearRule[] = [
 	{
 		id: 'high-instep',
 		needs: ['conditions', 'posture'],
-		when: (facts) => [...facts.supinated, ...facts.nowAnywhere('cavus-foot-pain')],
-		says: 'High arch and instep: room over the instep, and lacing that leaves a window.',
+		conditions: ['cavus-foot-pain'],
+		found: (facts) => facts.supinated,
 		seek: ['deep-instep'],
 		avoid: [],
 		basis: practice,
@@ -95,8 +76,8 @@ export const shapeRules: readonly FootwearRule[] = [
 	{
 		id: 'pronated',
 		needs: ['conditions', 'posture'],
-		when: (facts) => [...facts.pronated, ...facts.nowAnywhere('flexible-flatfoot-pain')],
-		says: 'Flat foot: a firm counter and a stiff midfoot hold an insert; the liner must come out.',
+		conditions: ['flexible-flatfoot-pain'],
+		found: (facts) => facts.pronated,
 		seek: ['firm-heel-counter', 'torsional-stiffness', 'removable-liner'],
 		avoid: ['soft-heel-counter'],
 		basis: practice,

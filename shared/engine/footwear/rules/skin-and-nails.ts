@@ -1,12 +1,17 @@
 /** What toes, nails, skin and feeling ask of a shoe. */
+import { state } from '../../words/statement.ts'
 import { type FootwearRule, practice } from './rule.ts'
 
 export const skinAndNailRules: readonly FootwearRule[] = [
 	{
 		id: 'toenails',
 		needs: ['conditions'],
-		when: (facts) => facts.nowAnywhere('ingrown-toenail', 'subungual-haematoma'),
-		says: 'Toenails: depth and 8 to 12 mm before the toes while standing; never one size down.',
+		conditions: ['ingrown-toenail', 'subungual-haematoma'],
+		says: ({ adult }, { value }) =>
+			state('footwear.toenails', {
+				leastMm: value(adult ? 'sizing.toeRoomAdultMinMm' : 'sizing.toeRoomYouthMinMm'),
+				mostMm: value(adult ? 'sizing.toeRoomAdultMaxMm' : 'sizing.toeRoomYouthMaxMm'),
+			}),
 		seek: ['deep-toe-box'],
 		avoid: ['narrow-fitting'],
 		basis: practice,
@@ -14,8 +19,7 @@ export const skinAndNailRules: readonly FootwearRule[] = [
 	{
 		id: 'hammer-toe',
 		needs: ['conditions'],
-		when: (facts) => facts.nowAnywhere('hammer-toe', 'blister'),
-		says: 'Rubbed toes: depth, soft upper, no seams over the forefoot.',
+		conditions: ['hammer-toe', 'blister'],
 		seek: ['deep-toe-box', 'soft-upper', 'smooth-forefoot-seams'],
 		avoid: [],
 		basis: practice,
@@ -23,8 +27,8 @@ export const skinAndNailRules: readonly FootwearRule[] = [
 	{
 		id: 'sensation',
 		needs: ['conditions'],
-		when: (facts) => facts.everAnywhere('neuropathy', 'previous-foot-ulcer', 'diabetes'),
-		says: 'Feet at risk: depth, soft upper without seams; no new boot without review.',
+		conditions: ['neuropathy', 'previous-foot-ulcer', 'diabetes'],
+		when: 'ever',
 		seek: ['deep-toe-box', 'soft-upper', 'smooth-forefoot-seams'],
 		avoid: ['narrow-fitting'],
 		basis: { source: 'NICE NG19', strength: 'guideline' },
@@ -32,8 +36,8 @@ export const skinAndNailRules: readonly FootwearRule[] = [
 	{
 		id: 'skin-at-risk',
 		needs: ['conditions'],
-		when: (facts) => facts.everAnywhere('neuropathy', 'previous-foot-ulcer'),
-		says: 'Skin at risk: many low studs, none under a place of high pressure.',
+		conditions: ['neuropathy', 'previous-foot-ulcer'],
+		when: 'ever',
 		seek: ['many-studs', 'short-studs', 'stud-clear-of-first-joint'],
 		avoid: ['long-studs', 'bladed-studs'],
 		basis: {

@@ -60,4 +60,10 @@ export const footwearRows = {
 	'footwear.ageCheckMonths': row(12, 'months owned', 'football boots', 'common practice, no source (about one season for amateurs)', 'practice', 'common practice'),
 	'footwear.breakInMinutes': row(150, 'training minutes before a match', 'all players', 'common practice, no source (break-in ladder)', 'practice', 'common practice'),
 	'footwear.narrowHeelRatio': row(0.6, 'heel width / ball width', 'all players', 'own choice, no source', 'practice', 'choice'),
+	'footwear.raiseFreeMinWeeks': row(4, 'weeks free of symptoms before a heel raise is lowered, at the least', 'all players', 'common practice, no source', 'practice', 'common practice'),
+	'footwear.raiseFreeMaxWeeks': row(6, 'weeks free of symptoms before a heel raise is lowered, at the most', 'all players', 'common practice, no source', 'practice', 'common practice'),
+	'footwear.raiseStepMinMm': row(2, 'mm that a heel raise is lowered by at a time, at the least', 'all players', 'common practice, no source', 'practice', 'common practice'),
+	'footwear.raiseStepMaxMm': row(3, 'mm that a heel raise is lowered by at a time, at the most', 'all players', 'common practice, no source', 'practice', 'common practice'),
+	'footwear.raiseStepWeeks': row(2, 'weeks between two steps of lowering a heel raise', 'all players', 'common practice, no source', 'practice', 'common practice'),
+	'footwear.broadLetters': row(2, 'letters above the usual fitting; from here a foot is broad', 'adults', 'common practice, no source (JIS EEE, US 2E)', 'practice', 'common practice'),
 } as const

@@ -1,47 +1,39 @@
 /** Blood supply of the foot, and pressure in the leg. */
+import { state } from '../../words/statement.ts'
 import { allOf } from '../answers.ts'
 import { type Ground, type SignRow, signOfEachFoot, signOfPerson } from './sign-row.ts'
 import { fromMemory } from './sources.ts'
 
 const diabeticFootGuideline: Ground = { source: 'NICE NG19', strength: 'guideline' }
 export const bloodSupplySigns: readonly SignRow[] = [
-	signOfEachFoot('vascular', {
-		id: 'pulses',
+	signOfEachFoot('vascular', 'pulses', {
 		holds: ({ noDorsalisPedis, noPosteriorTibial }) => allOf(noDorsalisPedis, noPosteriorTibial),
 		action: 'letter',
-		says:
-			'Neither foot pulse is felt: write to the doctor about the blood supply, with an ' +
-			'ankle pressure reading.',
+		says: () => state('screening.pulses'),
 		ground: diabeticFootGuideline,
 	}),
-	signOfEachFoot('vascular', {
-		id: 'pressure-index',
+	signOfEachFoot('vascular', 'pressure-index', {
 		holds: ({ anklePressureIndex }, { protocol }) =>
 			anklePressureIndex === undefined
 				? undefined
 				: anklePressureIndex < protocol.value('screening.anklePressureIndex'),
 		action: 'letter',
-		says:
-			'Ankle-brachial pressure index below the limit: write to the doctor about the blood ' +
-			'supply.',
+		says: (_, { protocol }) =>
+			state('screening.pressure-index', {
+				limit: protocol.value('screening.anklePressureIndex'),
+			}),
 		ground: { key: 'screening.anklePressureIndex' },
 	}),
-	signOfEachFoot('vascular', {
-		id: 'rest-pain',
+	signOfEachFoot('vascular', 'rest-pain', {
 		holds: ({ restPain }) => restPain,
 		action: 'emergency',
-		says:
-			'Pain at rest in a cold or pale foot: blood supply must be checked at once in an ' +
-			'emergency department.',
+		says: () => state('screening.rest-pain'),
 		ground: diabeticFootGuideline,
 	}),
-	signOfPerson('vascular', {
-		id: 'compartment',
+	signOfPerson('vascular', 'compartment', {
 		holds: ({ tightLegWithFootDrop }) => tightLegWithFootDrop,
 		action: 'emergency',
-		says:
-			'Tight, painful leg with numb foot or foot drop now: compartment pressure, ' +
-			'emergency department now.',
+		says: () => state('screening.compartment'),
 		ground: fromMemory,
 	}),
 ]

@@ -1,12 +1,14 @@
 /** Bone stress injury, by site, tenderness and the kind of pain. */
+
 import type { Finding } from '../../findings/finding.ts'
-import { termWords } from '../../visit/terms.ts'
+import { present } from '../../plain/present.ts'
 import type { Screening } from '../../visit/visit.ts'
+import { state } from '../../words/statement.ts'
 import { above, allOf, anyOf, type Tri } from '../answers.ts'
 import { boneSiteRows } from '../bone-sites.table.ts'
 import { type Screened, screeningFinding } from '../conclusions.ts'
 import { siteRow } from '../site-row.ts'
-import { type Ground, type SignRow, signOfSide } from './sign-row.ts'
+import { type Ground, type SignRow, signOfSide, youngImaging } from './sign-row.ts'
 import { cancerGuideline, fromMemory } from './sources.ts'
 
 type BoneStress = NonNullable<Screening['boneStress']>
@@ -17,10 +19,6 @@ const bySite: Ground = {
 		'partly from memory',
 	strength: 'expert',
 }
-const noReassurance =
-	' This does not say that nothing is wrong: stop and come back if pain stays, worsens, or ' +
-	'comes at night.'
-
 /** A bone that a finger cannot reach. */
 const deep = (site: Site): Tri => (site === undefined ? undefined : siteRow(site)?.deep === true)
 const highRisk = (site: Site): Tri => {
@@ -31,29 +29,22 @@ const highRisk = (site: Site): Tri => {
 const lowRiskOrUnnamed = (site: Site): boolean => siteRow(site)?.risk !== 'high'
 
 export const boneStressSigns: readonly SignRow[] = [
-	signOfSide('boneStress', {
-		id: 'bone-stress-hip',
+	signOfSide('boneStress', 'bone-stress-hip', {
 		holds: ({ site, loadPain, focalTenderness, nightPain }) =>
 			allOf(deep(site), anyOf(loadPain, focalTenderness, nightPain)),
 		action: 'same-day',
-		says:
-			'Bone stress injury of the hip neck suspected: no weight on the leg, no hop test, ' +
-			'emergency department the same day.',
+		says: () => state('screening.bone-stress-hip'),
 		ground: fromMemory,
 	}),
-	signOfSide('boneStress', {
-		id: 'bone-stress-high',
+	signOfSide('boneStress', 'bone-stress-high', {
 		holds: ({ site, focalTenderness, hopPain, loadPain, nightPain }) =>
 			allOf(highRisk(site), anyOf(focalTenderness, hopPain), anyOf(loadPain, hopPain, nightPain)),
 		action: 'imaging',
-		says:
-			'Bone stress injury at a high-risk site suspected: stop impact, no weight on the ' +
-			'foot, MRI or CT. A normal plain film does not rule it out.',
-		notMet: `Bone stress rule for a high-risk site not met.${noReassurance}`,
+		says: ({ site }) => state('screening.bone-stress-high', present({ site })),
+		notMet: () => state('screening.bone-stress-high-not-met'),
 		ground: bySite,
 	}),
-	signOfSide('boneStress', {
-		id: 'bone-stress-low-imaging',
+	signOfSide('boneStress', 'bone-stress-low-imaging', {
 		holds: ({ site, focalTenderness, loadPain, hopPain, nightPain, weeksOfPain }, { protocol }) =>
 			allOf(
 				lowRiskOrUnnamed(site),
@@ -62,30 +53,30 @@ export const boneStressSigns: readonly SignRow[] = [
 				anyOf(nightPain, hopPain, above(weeksOfPain, protocol.value('screening.boneStressWeeks'))),
 			),
 		action: 'imaging',
-		says:
-			'Focal bone pain with rest pain, a painful hop or more than two weeks of pain: stop ' +
-			'impact and arrange imaging. A normal plain film does not rule out a bone stress ' +
-			'injury.',
+		says: ({ site }, { protocol }) =>
+			state('screening.bone-stress-low-imaging', {
+				...present({ site }),
+				weeks: protocol.value('screening.boneStressWeeks'),
+			}),
 		ground: { key: 'screening.boneStressWeeks' },
 	}),
-	signOfSide('boneStress', {
-		id: 'bone-stress-rest-pain',
+	signOfSide('boneStress', 'bone-stress-rest-pain', {
 		holds: ({ nightPain }) => nightPain,
 		action: 'imaging',
-		says:
-			'Bone pain at night or at rest: no hop test, no impact, arrange imaging. In a young ' +
-			'player ask for an X-ray within 48 hours.',
+		says: ({ site }, context) =>
+			state('screening.bone-stress-rest-pain', { ...present({ site }), ...youngImaging(context) }),
 		ground: cancerGuideline,
 	}),
-	signOfSide('boneStress', {
-		id: 'bone-stress-low',
+	signOfSide('boneStress', 'bone-stress-low', {
 		holds: ({ site, focalTenderness, hopPain, loadPain }) =>
 			allOf(lowRiskOrUnnamed(site), anyOf(focalTenderness, hopPain), anyOf(loadPain, hopPain)),
 		action: 'letter',
-		says:
-			'Bone stress injury is possible (no high-risk site named): relative rest without ' +
-			'impact, write to the doctor, review in two weeks.',
-		notMet: `Bone stress rule not met.${noReassurance}`,
+		says: ({ site }, { protocol }) =>
+			state('screening.bone-stress-low', {
+				...present({ site }),
+				weeks: protocol.value('screening.boneStressReviewWeeks'),
+			}),
+		notMet: () => state('screening.bone-stress-low-not-met'),
 		ground: fromMemory,
 	}),
 ]
@@ -98,16 +89,10 @@ function hopTested({ side, site, hopPain, nightPain }: BoneStress): Finding[] {
 	const row = siteRow(site)
 	const highRiskSite = row?.risk === 'high' ? row.site : undefined
 	if (hopPain === undefined || (highRiskSite === undefined && nightPain !== true)) return []
-	const why =
-		highRiskSite === undefined
-			? 'there is pain at night or at rest'
-			: `${termWords(highRiskSite)} is a high-risk site`
 	return [
-		screeningFinding({
-			id: `screening.hop-tested.${side}`,
+		screeningFinding(state('screening.hop-tested', present({ site: highRiskSite })), {
 			side,
 			level: 'caution',
-			says: `Do not repeat the hop test: ${why}.`,
 			basis: { rule: 'hop test', source: 'common practice, no source', strength: 'practice' },
 		}),
 	]
@@ -116,14 +101,11 @@ function unnamedBone({ side, site, focalTenderness, loadPain, hopPain }: BoneStr
 	const painful = focalTenderness || loadPain || hopPain
 	if (site !== undefined || !painful) return []
 	const highRiskSites = boneSiteRows.filter((row) => row.risk === 'high')
+	const named = { highRisk: highRiskSites.length, listed: boneSiteRows.length }
 	return [
-		screeningFinding({
-			id: `screening.bone-site.${side}`,
+		screeningFinding(state('screening.bone-site', named), {
 			side,
 			level: 'caution',
-			says:
-				`Name the bone: ${highRiskSites.length} of the ${boneSiteRows.length} listed sites are ` +
-				'high risk and change what to do.',
 			basis: {
 				rule: 'bone stress by site',
 				source: 'Am Fam Physician 2003;67:85; lists partly from memory',

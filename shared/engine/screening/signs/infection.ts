@@ -1,38 +1,36 @@
 /** Infection of a joint, of the skin, of a nail or blister. */
+import { state } from '../../words/statement.ts'
 import { allOf, anyOf } from '../answers.ts'
 import { type SignRow, signOfSide } from './sign-row.ts'
 import { fromMemory, limpGuidelines } from './sources.ts'
 
 export const infectionSigns: readonly SignRow[] = [
-	signOfSide('infection', {
-		id: 'infected-joint',
+	signOfSide('infection', 'infected-joint', {
 		holds: ({ hotSwollenJoint }) => hotSwollenJoint,
 		action: 'same-day',
-		says: 'Hot, swollen joint: an infected joint must be excluded the same day.',
+		says: () => state('screening.infected-joint'),
 		ground: limpGuidelines,
 	}),
-	signOfSide('infection', {
-		id: 'infected-skin',
+	signOfSide('infection', 'infected-skin', {
 		holds: ({ spreadingRedness }) => spreadingRedness,
 		action: 'same-day',
-		says: 'Spreading infection: medical review the same day, no insert and no boot on this foot.',
+		says: () => state('screening.infected-skin'),
 		ground: fromMemory,
 	}),
-	signOfSide('infection', {
-		id: 'infection-ill',
+	signOfSide('infection', 'infection-ill', {
 		holds: ({ hotSwollenJoint, spreadingRedness, infectedNailOrBlister, generallyIll }) =>
 			allOf(anyOf(hotSwollenJoint, spreadingRedness, infectedNailOrBlister), generallyIll),
 		action: 'emergency',
-		says: 'Infection and generally ill: emergency department now.',
+		says: () => state('screening.infection-ill'),
 		ground: fromMemory,
 	}),
-	signOfSide('infection', {
-		id: 'infected-nail',
+	signOfSide('infection', 'infected-nail', {
 		holds: ({ infectedNailOrBlister }) => infectedNailOrBlister,
 		action: 'letter',
-		says:
-			'Infected nail fold or blister: treat or refer; look again in two days, and the ' +
-			'same day if redness spreads.',
+		says: (_, { protocol }) =>
+			state('screening.infected-nail', {
+				days: protocol.value('screening.infectedNailAgainDays'),
+			}),
 		ground: fromMemory,
 	}),
 ]

@@ -1,10 +1,10 @@
 /** Inflammatory joint disease. */
+import { state } from '../../words/statement.ts'
 import { above, anyOf } from '../answers.ts'
 import { type SignRow, signOfPerson } from './sign-row.ts'
 
 export const inflammationSigns: readonly SignRow[] = [
-	signOfPerson('inflammatory', {
-		id: 'inflammatory',
+	signOfPerson('inflammatory', 'inflammatory', {
 		holds: ({ morningStiffnessMin, bothHeels, swollenToe, skinNailEye }, { protocol }) =>
 			anyOf(
 				above(morningStiffnessMin, protocol.value('screening.morningStiffnessMin')),
@@ -13,9 +13,10 @@ export const inflammationSigns: readonly SignRow[] = [
 				skinNailEye,
 			),
 		action: 'letter',
-		says:
-			'Long morning stiffness, both heels painful, a whole toe swollen, or skin, nail or ' +
-			'eye signs: write to the doctor about inflammatory disease.',
+		says: (_, { protocol }) =>
+			state('screening.inflammatory', {
+				minutes: protocol.value('screening.morningStiffnessMin'),
+			}),
 		ground: { key: 'screening.morningStiffnessMin' },
 	}),
 ]

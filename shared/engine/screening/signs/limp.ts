@@ -1,32 +1,41 @@
 /** A limp without a known reason. */
-import { above, allOf, anyOf, not } from '../answers.ts'
+import type { Screening } from '../../visit/visit.ts'
+import type { LimpSign } from '../../words/en/screening/bone.ts'
+import { state } from '../../words/statement.ts'
+import { above, allOf, anyOf, not, type Tri } from '../answers.ts'
 import { type SignRow, signOfSide } from './sign-row.ts'
 import { limpGuidelines } from './sources.ts'
 
+type Limp = NonNullable<Screening['limp']>
+const limpSignsOf = (limp: Limp): [LimpSign, Tri][] => [
+	['fever', limp.feverInPastWeek],
+	['no-weight-bearing', limp.cannotBearWeight],
+	['severe-pain-on-movement', limp.severePainOnMovement],
+	['night-waking', limp.nightWaking],
+	['bony-lump', limp.bonyLump],
+]
 export const limpSigns: readonly SignRow[] = [
-	signOfSide('limp', {
-		id: 'limp-signs',
+	signOfSide('limp', 'limp-signs', {
 		holds: (limp) =>
-			anyOf(
-				limp.feverInPastWeek,
-				limp.cannotBearWeight,
-				limp.severePainOnMovement,
-				limp.nightWaking,
-				limp.bonyLump,
-				limp.weightLossOrSweats,
-			),
+			anyOf(...limpSignsOf(limp).map(([, answer]) => answer), limp.weightLossOrSweats),
 		action: 'same-day',
-		says:
-			'Limp with a warning sign (fever, no weight bearing, severe pain on movement, night ' +
-			'waking, lump, weight loss or sweats): hospital the same day. An infected joint is ' +
-			'an emergency for the bone surgeons.',
-		notMet:
-			'None of the limp warning signs recorded. Come back the same day if fever, night pain ' +
-			'or refusal to bear weight appears.',
+		says: (limp) =>
+			state('screening.limp-signs', {
+				signs: limpSignsOf(limp)
+					.filter(([, answer]) => answer === true)
+					.map(([sign]) => sign),
+			}),
+		notMet: () => state('screening.limp-signs-not-met'),
 		ground: limpGuidelines,
 	}),
-	signOfSide('limp', {
-		id: 'limp-long',
+	// Said apart, so that a reader who may not be told of it still reads that the limp is urgent.
+	signOfSide('limp', 'limp-weight-loss', {
+		holds: ({ weightLossOrSweats }) => weightLossOrSweats,
+		action: 'same-day',
+		says: () => state('screening.limp-weight-loss'),
+		ground: limpGuidelines,
+	}),
+	signOfSide('limp', 'limp-long', {
 		holds: ({ days, examinedBefore }, { protocol }) =>
 			anyOf(
 				above(days, protocol.value('screening.limpUndiagnosedDays')),
@@ -34,22 +43,22 @@ export const limpSigns: readonly SignRow[] = [
 			),
 		action: 'letter',
 		minorAction: 'same-day',
-		says:
-			'Limp that has lasted more than a week without an examination, or two weeks without ' +
-			'a diagnosis: have it examined; a growing player the same day.',
+		says: (_, { minor, protocol }) =>
+			state('screening.limp-long', {
+				minor,
+				unassessedDays: protocol.value('screening.limpUnassessedDays'),
+				undiagnosedDays: protocol.value('screening.limpUndiagnosedDays'),
+			}),
 		ground: { key: 'screening.limpUnassessedDays' },
 	}),
-	signOfSide('limp', {
-		id: 'limp-hip',
+	signOfSide('limp', 'limp-hip', {
 		holds: ({ hipThighKneePain }, { minor, decimalAgeYears, protocol }) =>
 			allOf(
 				minor && decimalAgeYears > protocol.value('screening.slippedEpiphysisOverYears'),
 				hipThighKneePain,
 			),
-		action: 'imaging',
-		says:
-			'Limp with hip, thigh or knee pain at this age: a slipped growth plate of the hip ' +
-			'must be looked for with films of both hips; no impact until then.',
+		action: 'same-day',
+		says: () => state('screening.limp-hip'),
 		ground: { key: 'screening.slippedEpiphysisOverYears' },
 	}),
 ]

@@ -4,34 +4,43 @@
  */
 import type { Action } from '../../findings/assessment.ts'
 import type { FindingSide } from '../../findings/finding.ts'
+import { present } from '../../plain/present.ts'
 import type { Basis, Strength } from '../../protocol/basis.ts'
 import type { Protocol, ThresholdKey } from '../../protocol/protocol.ts'
 import { bothSides } from '../../visit/sides.ts'
 import type { Screening, Side } from '../../visit/visit.ts'
+import type { Statement } from '../../words/statement.ts'
 import type { Tri } from '../answers.ts'
 import type { Screened } from '../conclusions.ts'
 
 type SignContext = Pick<Screened, 'minor' | 'ageYears' | 'decimalAgeYears' | 'protocol'>
-interface SignWords {
-	id: string
+interface SignFacts {
 	action: Action
 	minorAction?: Action
-	says: string
+}
+interface SignReading {
+	side: FindingSide
+	holds?: Tri
+	says: Statement
 	/**
 	 * What is said where the answers are all there and it does not hold: never that anything is
 	 * cleared.
 	 */
-	notMet?: string
+	notMet?: Statement
 }
-export interface SignRow extends SignWords {
+export interface SignRow extends SignFacts {
+	/** The first part of its ids: decisions in records name it. */
+	id: string
 	/** One reading a side that was asked about; none where the group was not opened. */
-	read(answers: Screening, context: SignContext): { side: FindingSide; holds: Tri }[]
+	read(answers: Screening, context: SignContext): SignReading[]
 	basis(protocol: Protocol): Basis
 }
 /** Where a sign comes from: a source of its own, or the threshold that decides it. */
 export type Ground = { source: string; strength: Strength } | { key: ThresholdKey }
-interface Sign<Answers> extends SignWords {
+interface Sign<Answers> extends SignFacts {
 	holds(answers: Answers, context: SignContext): Tri
+	says(answers: Answers, context: SignContext): Statement
+	notMet?(answers: Answers, context: SignContext): Statement
 	ground: Ground
 }
 
@@ -49,48 +58,62 @@ const basisOf =
 	(protocol) =>
 		'key' in ground ? protocol.basis(group, ground.key) : { rule: group, ...ground }
 
+/** Within how many hours a young player is imaged. */
+export const youngImaging = ({ minor, protocol }: Pick<SignContext, 'minor' | 'protocol'>) => ({
+	minor,
+	hours: protocol.value('screening.youngImagingHours'),
+})
+/** What the answers come to on a side. */
+const readingOf = <Answers>(
+	{ holds, says, notMet }: Sign<Answers>,
+	side: FindingSide,
+	answers: Answers,
+	context: SignContext,
+): SignReading =>
+	present({
+		side,
+		holds: holds(answers, context),
+		says: says(answers, context),
+		notMet: notMet?.(answers, context),
+	})
+const rowOf = <Answers>(
+	id: string,
+	group: Group,
+	{ action, minorAction, ground }: Sign<Answers>,
+	read: SignRow['read'],
+): SignRow => present({ id, action, minorAction, basis: basisOf(group, ground), read })
+
 /** A sign from a group that names its side. */
-export function signOfSide<Name extends SidedGroup>(
+export const signOfSide = <Name extends SidedGroup>(
 	group: Name,
-	{ holds, ground, ...words }: Sign<NonNullable<Screening[Name]>>,
-): SignRow {
-	return {
-		...words,
-		basis: basisOf(group, ground),
-		read: (all, context) => {
-			const answers = all[group]
-			return answers
-				? [{ side: (answers as { side: FindingSide }).side, holds: holds(answers, context) }]
-				: []
-		},
-	}
-}
+	id: string,
+	sign: Sign<NonNullable<Screening[Name]>>,
+): SignRow =>
+	rowOf(id, group, sign, (all, context) => {
+		const answers = all[group]
+		return answers
+			? [readingOf(sign, (answers as { side: FindingSide }).side, answers, context)]
+			: []
+	})
 /** A sign of each foot, from a group that has both. */
-export function signOfEachFoot<Name extends GroupOfFeet>(
+export const signOfEachFoot = <Name extends GroupOfFeet>(
 	group: Name,
-	{ holds, ground, ...words }: Sign<NonNullable<NonNullable<Screening[Name]>[Side]>>,
-): SignRow {
-	return {
-		...words,
-		basis: basisOf(group, ground),
-		read: (all, context) =>
-			bothSides.flatMap((side) => {
-				const foot = all[group]?.[side]
-				return foot ? [{ side, holds: holds(foot, context) }] : []
-			}),
-	}
-}
+	id: string,
+	sign: Sign<NonNullable<NonNullable<Screening[Name]>[Side]>>,
+): SignRow =>
+	rowOf(id, group, sign, (all, context) =>
+		bothSides.flatMap((side) => {
+			const foot = all[group]?.[side]
+			return foot ? [readingOf(sign, side, foot, context)] : []
+		}),
+	)
 /** A sign of the whole person. */
-export function signOfPerson<Name extends GroupOfPerson>(
+export const signOfPerson = <Name extends GroupOfPerson>(
 	group: Name,
-	{ holds, ground, ...words }: Sign<NonNullable<Screening[Name]>>,
-): SignRow {
-	return {
-		...words,
-		basis: basisOf(group, ground),
-		read: (all, context) => {
-			const answers = all[group]
-			return answers ? [{ side: 'none', holds: holds(answers, context) }] : []
-		},
-	}
-}
+	id: string,
+	sign: Sign<NonNullable<Screening[Name]>>,
+): SignRow =>
+	rowOf(id, group, sign, (all, context) => {
+		const answers = all[group]
+		return answers ? [readingOf(sign, 'none', answers, context)] : []
+	})

@@ -2,12 +2,13 @@
  * What the questions that unfold by complaint lead to: every sign of every group, in the order in
  * which the result lists them.
  */
-import type { ScreeningItem } from '../../findings/assessment.ts'
 import type { Finding } from '../../findings/finding.ts'
 import {
 	actionFor,
 	type Conclusions,
+	itemOf,
 	type Screened,
+	type StatedItem,
 	screeningFinding,
 	sidedId,
 	stateOf,
@@ -45,28 +46,28 @@ export function signConclusions(screened: Screened): Conclusions {
 }
 function conclusionsOf(row: SignRow, screened: Screened): Conclusions {
 	const basis = row.basis(screened.protocol)
-	const items: ScreeningItem[] = []
+	const items: StatedItem[] = []
 	const findings: Finding[] = []
-	for (const { side, holds } of row.read(screened.answers, screened)) {
-		const id = sidedId(row.id, side)
-		const notMet = holds === false ? row.notMet : undefined
-		items.push({
-			id,
-			side,
-			state: stateOf(holds),
-			action: holds === true ? actionFor(row, screened.minor) : 'proceed',
-			says: notMet ?? row.says,
-			basis,
-		})
-		if (notMet !== undefined)
+	for (const { side, holds, says, notMet } of row.read(screened.answers, screened)) {
+		const id = sidedId(`screening.${row.id}`, side)
+		const unmet = holds === false ? notMet : undefined
+		items.push(
+			itemOf(unmet ?? says, {
+				side,
+				state: stateOf(holds),
+				action: holds === true ? actionFor(row, screened.minor) : 'proceed',
+				basis,
+				id,
+			}),
+		)
+		if (unmet)
 			findings.push(
-				screeningFinding({
-					id: `${id}-not-met`,
+				screeningFinding(unmet, {
 					side,
 					level: 'note',
-					says: notMet,
-					because: [{ measure: 'Answers', value: 'rule not met' }],
+					because: [{ measure: 'screeningAnswers', value: 'rule-not-met' }],
 					basis,
+					id: `${id}-not-met`,
 				}),
 			)
 	}

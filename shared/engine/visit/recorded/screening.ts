@@ -1,6 +1,6 @@
 /** The warning-sign questions: an injury, a suspected clot, and one question for each sign. */
 import { z } from 'zod'
-import { choice, measure, yesNo } from '../fields.ts'
+import { choice, measure, text, yesNo } from '../fields.ts'
 import { unfoldedShape } from './unfolded.ts'
 
 const injurySchema = z.strictObject({
@@ -18,7 +18,7 @@ const injurySchema = z.strictObject({
 	tenderFifthMetatarsalBase: yesNo('Bone tenderness, base of fifth metatarsal'),
 	unableToBearWeightThen: yesNo('Unable to bear weight at once after the injury'),
 	unableToBearWeightNow: yesNo('Unable to take four steps now'),
-	pregnant: yesNo('Pregnant'),
+	pregnant: yesNo('Pregnant', { private: 'pregnancy' }),
 	cannotBeAssessed: yesNo('Intoxicated, head injury, distracting injury or cannot follow the test'),
 	swellingOrOpenSkin: yesNo(
 		'Swelling too great to feel the bone, open skin, or seen before for this injury',
@@ -74,17 +74,39 @@ export const generalFlagShape = {
 	morningStiffness: yesNo(
 		'Morning stiffness over 30 minutes, or swollen toes, or bilateral heel pain',
 	),
-	periodsAbsent: yesNo('Periods absent for three cycles or more, or not begun by 15 years'),
-	unintendedWeightLoss: yesNo('Weight loss, or falling off the growth curve'),
+	periodsAbsent: yesNo('Periods absent for three cycles or more, or not begun by 15 years', {
+		private: 'periods',
+	}),
+	unintendedWeightLoss: yesNo('Weight loss, or falling off the growth curve', {
+		private: 'weight',
+	}),
 	rigidFlatFoot: yesNo('Rigid flat foot, or one-sided high arch'),
 	suddenLegLengthDifference: yesNo('Leg-length difference that came on suddenly'),
 	cardiacOrConcussion: yesNo('Fainting, palpitations in sport, or a recent blow to the head'),
+	pregnant: yesNo('Pregnant', { private: 'pregnancy' }),
+	fluoroquinolone: yesNo(
+		'Fluoroquinolone antibiotic (names end in -floxacin), now or in the past months',
+		{ private: 'medication' },
+	),
+	corticosteroidLongTerm: yesNo(
+		'Corticosteroid by mouth or drip for long, or in repeated courses',
+		{
+			private: 'medication',
+		},
+	),
+	corticosteroidInjection: yesNo(
+		'Corticosteroid injected near a tendon of leg or foot in the past months',
+		{ private: 'medication' },
+	),
+	anticoagulant: yesNo('Anticoagulant (blood thinner)', { private: 'medication' }),
 }
 export const screeningSchema = z.strictObject({
 	injury: injurySchema.optional(),
 	wells: wellsSchema.optional(),
 	...unfoldedShape,
 	...generalFlagShape,
+	/** For the clinician alone: in no document, list, letter or trail. */
+	safeguardingNote: text('Safeguarding note', 4000).meta({ private: 'safeguarding' }).optional(),
 })
 export type Injury = z.infer<typeof injurySchema>
 export type Screening = z.infer<typeof screeningSchema>

@@ -56,8 +56,8 @@ const limpSchema = z.strictObject({
 	severePainOnMovement: yesNo('Severe pain when the joint is moved for the child'),
 	nightWaking: yesNo('Wakes at night with it'),
 	bonyLump: yesNo('Bony lump'),
-	weightLossOrSweats: yesNo('Weight loss or sweats'),
-	hipThighKneePain: yesNo('Pain in hip, thigh or knee'),
+	weightLossOrSweats: yesNo('Weight loss or sweats', { private: 'weight' }),
+	hipThighKneePain: yesNo('Pain in hip, groin, thigh or knee'),
 	examinedBefore: yesNo('Already examined by a doctor for it'),
 })
 const tumourSchema = z.strictObject({
@@ -104,8 +104,10 @@ const diabeticFootSchema = sides({
 	limbOrLifeThreat: yesNo('Limb or life in danger'),
 })
 const lowEnergySchema = z.strictObject({
-	periodsMissed: measure('Periods missed in a row', 'periods', [0, 60], [0, 12]).optional(),
-	periodsNotBegun: yesNo('Periods not begun'),
+	periodsMissed: measure('Periods missed in a row', 'periods', [0, 60], [0, 12])
+		.meta({ private: 'periods' })
+		.optional(),
+	periodsNotBegun: yesNo('Periods not begun', { private: 'periods' }),
 	highRiskBoneStress: count(
 		'Bone stress injuries of hip neck, sacrum or pelvis in two years',
 		'count',
@@ -118,7 +120,7 @@ const lowEnergySchema = z.strictObject({
 		[0, 24],
 		[0, 12],
 	).optional(),
-	offGrowthCurve: yesNo('Falling off the growth curve'),
+	offGrowthCurve: yesNo('Falling off the growth curve', { private: 'weight' }),
 })
 const inflammatorySchema = z.strictObject({
 	morningStiffnessMin: measure('Morning stiffness', 'min', [0, 1440], [0, 240]).optional(),

@@ -4,8 +4,16 @@ import { termWords } from '../../visit/terms.ts'
 
 const locale = 'en-GB'
 const numberFormats = new Map<number, Intl.NumberFormat>()
+/** Whole, or with so few digits after the point that nothing is to be rounded. */
+function isShort(written: string, digits: number): boolean {
+	const point = written.indexOf('.')
+	return /^-?[\d.]+$/.test(written) && (point < 0 || written.length - point - 1 <= digits)
+}
 /** A number for reading, without trailing zeros. @param digits the most after the point */
 export function number(value: number, digits = 1): string {
+	const written = String(value)
+	// most are rounded already, and a shelf of 500 models says thousands of them
+	if (isShort(written, digits)) return written
 	const known = numberFormats.get(digits)
 	const format =
 		known ??
@@ -47,7 +55,9 @@ const unitWords: Readonly<Record<string, readonly [one: string, many: string]>> 
 /** '4 mm', '1 degree', '8 %': a number with its unit. A unit not listed stands as it is. */
 export function amount(value: number, unit: string, digits = 1): string {
 	const [one, many] = unitWords[unit] ?? [unit, unit]
-	return one === '' ? number(value, digits) : count(value, one, many, digits)
+	if (one === '') return number(value, digits)
+	// a shelf of 500 models says millimetres thousands of times: no plural is looked up for them
+	return one === many ? `${number(value, digits)} ${one}` : count(value, one, many, digits)
 }
 const lists = {
 	and: new Intl.ListFormat(locale, { type: 'conjunction' }),
@@ -55,7 +65,7 @@ const lists = {
 }
 /** 'a, b and c'. */
 export const listed = (words: readonly string[], joint: keyof typeof lists = 'and'): string =>
-	lists[joint].format(words)
+	words.length === 1 ? (words[0] ?? '') : lists[joint].format(words)
 /** Words that begin otherwise than they are spelt. */
 const spokenVowel =
 	/^(a[^bcdfgklmnpqrstvwxyz]|[aeiou]|hour|honest|x-ray|8|11(?!\d)|18(?!\d)|fpi|mtp)/i

@@ -1,0 +1,55 @@
+/** Recorded conditions that by themselves call for somebody else. */
+import { sentence } from '../../sentence.ts'
+import { noSport } from './no-sport.ts'
+
+export const recordedConditionSentences = {
+	'screening.condition-navicular-stress-fracture': sentence({
+		clinician: () =>
+			'Current navicular stress fracture: no impact; imaging and medical care first.',
+		player: () =>
+			'No running or jumping. A bone in the middle of your foot is cracked. A doctor must treat ' +
+			'it first.',
+		doctor: () => 'Current navicular stress fracture; imaging and medical care before any load.',
+		coach: noSport,
+	}),
+	'screening.condition-fifth-metatarsal-stress-fracture': sentence({
+		clinician: () =>
+			'Current fifth metatarsal stress fracture: no impact; imaging and surgical opinion first.',
+		player: () =>
+			'No running or jumping. A bone at the outer edge of your foot is cracked. A doctor must ' +
+			'treat it first.',
+		doctor: () => 'Current fifth metatarsal stress fracture; imaging and surgical opinion, please.',
+		coach: noSport,
+	}),
+	'screening.condition-second-metatarsal-stress-fracture': sentence({
+		clinician: () =>
+			'Current second metatarsal stress fracture: no impact until imaging has shown the site.',
+		player: () =>
+			'No running or jumping. A bone in your forefoot is cracked. A picture must show where first.',
+		doctor: () => 'Current second metatarsal stress fracture; imaging of the site, please.',
+		coach: noSport,
+	}),
+	'screening.condition-neuropathy': sentence({
+		clinician: () => 'Neuropathy: write to the doctor; no new footwear without review.',
+		player: () =>
+			'Your feet feel less than they should. Do not buy new boots before they are checked. Look ' +
+			'at your feet for sores every day.',
+		doctor: () => 'Known neuropathy of the feet; no new footwear here without review.',
+	}),
+	'screening.condition-previous-foot-ulcer': sentence({
+		clinician: () =>
+			'Previous foot ulcer: high-risk foot, write to the foot protection service; no new ' +
+			'footwear without review.',
+		player: () =>
+			'You had a sore on your foot before, so it can come back. A foot clinic should see you. Do ' +
+			'not buy new boots before that.',
+		doctor: () => 'Previous foot ulcer, so a foot at high risk; foot protection service, please.',
+	}),
+	'screening.condition-diabetes': sentence({
+		clinician: () =>
+			'Diabetes: make sure that the foot check is up to date and the diabetes team knows of the ' +
+			'sport.',
+		player: () => 'Keep your foot check up to date. Tell your diabetes team which sport you play.',
+		doctor: () => 'Diabetes; please confirm that the foot check is up to date.',
+	}),
+}

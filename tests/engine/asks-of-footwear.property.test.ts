@@ -1,0 +1,68 @@
+/**
+ * What a condition asks of footwear, read off the tables, is what an assessment with that condition
+ * alone says; own property, no source.
+ */
+import { describe, expect, it } from 'vitest'
+import { assess } from '../../shared/engine/assess.ts'
+import { asksOfFootwear } from '../../shared/engine/footwear/asks.ts'
+import { jointNames, jointRisks } from '../../shared/engine/footwear/studs.ts'
+import { conditions, statuses } from '../../shared/engine/visit/terms.ts'
+import { type Visit, visitSchema } from '../../shared/engine/visit/visit.ts'
+
+const visitWith = (recorded: Visit['conditions']): Visit =>
+	visitSchema.parse({
+		format: 'lastwright-visit',
+		version: 1,
+		player: { givenName: 'A', familyName: 'B', birthDate: '1995-01-01', sex: 'male' },
+		visitDate: '2027-01-20',
+		conditions: recorded,
+	})
+const sides = ['left', 'right', 'both', 'none'] as const
+const holds = (when: 'now' | 'ever', status: string) => when === 'ever' || status !== 'past'
+
+describe.each(conditions)('%s', (condition) => {
+	const asks = asksOfFootwear(condition)
+	it.each(statuses.flatMap((status) => sides.map((side) => [status, side] as const)))(
+		'%s, side %s',
+		(status, side) => {
+			const visit = visitWith([{ condition, side, status }])
+			const { footwear, posture } = assess(visit)
+			const expected = asks.shoe.filter((rule) => !rule.together && holds(rule.when, status))
+			const wished = (kind: 'seek' | 'avoid') =>
+				footwear.target[kind].map(({ rule, feature }) => `${rule} ${feature}`).sort()
+			for (const kind of ['seek', 'avoid'] as const)
+				expect(wished(kind)).toEqual(
+					expected.flatMap((rule) => rule[kind].map((feature) => `${rule.rule} ${feature}`)).sort(),
+				)
+			// work may also be called for by what the condition wishes
+			const made = [...footwear.modifications!, ...footwear.lacing!]
+			if (status !== 'past')
+				for (const id of [...asks.changes.calledFor, ...asks.lacing.calledFor].filter(
+					(id) => id !== 'parallel',
+				))
+					expect(made.map((work) => work.id)).toContain(id)
+			for (const work of made)
+				expect(work.stated!.cautions.map(({ code }) => code)).toEqual(
+					[...asks.changes.against, ...asks.lacing.against]
+						.filter(({ id }) => id === work.id && status !== 'past')
+						.map(({ code }) => code),
+				)
+			const risks = jointRisks(visit, posture, side === 'right' ? 'right' : 'left')
+			expect(jointNames.filter((joint) => risks[joint].length > 0)).toEqual(
+				jointNames.filter((joint) =>
+					asks.joints.some((asked) => asked.joint === joint && holds(asked.when, status)),
+				),
+			)
+		},
+	)
+})
+it('a condition of one side is no caution on the other', () => {
+	const { footwear } = assess(
+		visitWith([
+			{ condition: 'first-mtp-osteoarthritis', side: 'left', status: 'current' },
+			{ condition: 'achilles-midportion', side: 'right', status: 'current' },
+		]),
+	)
+	const plate = footwear.modifications!.find((work) => work.id === 'forefoot-plate')!
+	expect([plate.side, plate.cautions]).toEqual(['left', []])
+})
