@@ -5,10 +5,16 @@ import { printedChanges } from '../../shared/desk/records/told.ts'
 import { assess } from '../../shared/engine/assess.ts'
 import type { Assessment } from '../../shared/engine/findings/assessment.ts'
 import type { LwDocument } from '../../shared/engine/report/document.ts'
-import { type KindInput, type KindName, kinds } from '../../shared/engine/report/kinds.ts'
-import { linesFor, readerOf } from '../../shared/engine/report/reader.ts'
+import {
+	type KindInput,
+	type KindName,
+	kindNames,
+	kinds,
+} from '../../shared/engine/report/kinds.ts'
+import { linesFor, mayHoldPrivate, readerOf } from '../../shared/engine/report/reader.ts'
 import { textsIn } from '../../shared/engine/report/texts.ts'
 import { type Decisions, noDecisions } from '../../shared/engine/visit/decisions.ts'
+import { privatePaths } from '../../shared/engine/visit/private.ts'
 import { type Visit, visitSchema } from '../../shared/engine/visit/visit.ts'
 import { toldTo } from '../../shared/engine/words/privacy.ts'
 import { clinic, json, read } from '../demo.ts'
@@ -17,29 +23,42 @@ import { wholeVisit } from './random-visit.ts'
 
 const on = '2027-03-01'
 const massKg = 83.7
-/** The same visit with every private question answered yes, and a body mass to be found again. */
+const note = 'zq note of concern'
+/** What a private field is answered with, where it is no yes. */
+const answers: Readonly<Record<string, unknown>> = {
+	'screening.lowEnergy.periodsMissed': 6,
+	'screening.safeguardingNote': note,
+}
+/** The same visit with every private field answered, and a body mass to be found again. */
 function planted(visit: Visit): Visit {
-	const { injury, limp, lowEnergy } = visit.screening ?? {}
-	return visitSchema.parse({
+	const { screening } = visit
+	const whole = structuredClone({
 		...visit,
 		player: { ...visit.player, sex: 'female' },
 		body: { ...visit.body, massKg, growthOrHormoneTreatment: true },
 		screening: {
-			...visit.screening,
-			injury: { side: 'left', ...injury, pregnant: true },
-			limp: { side: 'left', days: 9, ...limp, weightLossOrSweats: true },
-			lowEnergy: { ...lowEnergy, periodsMissed: 6, periodsNotBegun: true },
-			periodsAbsent: true,
-			unintendedWeightLoss: true,
+			...screening,
+			injury: { side: 'left', ...screening?.injury },
+			limp: { side: 'left', days: 9, ...screening?.limp },
+			lowEnergy: { ...screening?.lowEnergy },
 		},
 	})
+	for (const { path } of privatePaths) {
+		const keys = path.split('.')
+		const last = keys.pop()!
+		let part = whole as unknown as Record<string, unknown>
+		for (const key of keys) part = part[key] as Record<string, unknown>
+		part[last] ??= answers[path] ?? true
+		if (part[last] === false) part[last] = true
+	}
+	return visitSchema.parse(whole)
 }
 const young = (visit: Visit): Visit => ({
 	...visit,
 	player: { ...visit.player, birthDate: '2013-05-02', guardian: { name: 'Rae Ashdown' } },
 })
 const privateWords =
-	/pregnan|\bperiods?\b(?! of)|menstru|menarche|steroid|hormone|\bpills?\b|medication|weight loss|losing weight|body mass|\bBMI\b|\bkg\b|83\.7|safeguard/i
+	/pregnan|\bperiods?\b(?! of)|menstru|menarche|steroid|hormone|\bpills?\b|medication|blood thinner|anticoagul|floxacin|cortico|zq note|weight loss|losing weight|body mass|\bBMI\b|\bkg\b|83\.7|safeguard/i
 const consent = { id: 'C-7', decision: 'permit' as const, given: '2026-01-20' }
 const inputOf = (visit: Visit, decisions: Decisions, more: Partial<KindInput> = {}): KindInput => ({
 	visit,
@@ -102,6 +121,35 @@ describe('what is private', () => {
 		expect(textsIn(assess(visit).findings).join(' ')).toMatch(privateWords)
 		const order = kinds['insert-order'].compose(inputOf(visit, noDecisions))
 		expect(wordsOf(order)).toContain(String(massKg))
+	})
+	it('of safeguarding is in no document at all', () => {
+		fc.assert(
+			fc.property(wholeVisit, fc.boolean(), (drawn, isYoung) => {
+				const visit = planted(isYoung ? young(drawn) : drawn)
+				const input = inputOf(visit, accepting(assess(visit)))
+				for (const kind of kindNames)
+					if (kinds[kind].problems(input).length === 0)
+						expect(JSON.stringify(kinds[kind].compose(input)), kind).not.toMatch(
+							/zq note|safeguard/i,
+						)
+			}),
+			{ numRuns: 40 },
+		)
+	})
+	it('is an adult’s own to read, and then no page for reception', () => {
+		const adult = read(json(demoNames[1]!))
+		const asked: Visit = { ...adult, screening: { ...adult.screening, anticoagulant: true } }
+		for (const [visit, holds] of [
+			[adult, false],
+			[asked, true],
+			[young(asked), false],
+		] as const) {
+			const assessment = assess(visit)
+			const of = { visit, assessment, decisions: noDecisions }
+			expect(mayHoldPrivate('player', of)).toBe(holds)
+			expect(mayHoldPrivate('coach', of)).toBe(false)
+			expect(mayHoldPrivate('referral', of)).toBe(visit !== adult)
+		}
 	})
 	it('is counted, not told, among what an amendment changed', () => {
 		const before = young(read(json(demoNames[0]!)))
