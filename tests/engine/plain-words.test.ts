@@ -119,6 +119,7 @@ describe('each sentence alone', () => {
 		name: 'Tui',
 		phone: '555 0142',
 		raise: '4 mm in both shoes',
+		reasons: 'Your heel is sore.',
 		registration: 'X1',
 		says: 'a flat sole.',
 		side: 'left',

@@ -151,6 +151,14 @@ describe('what is private', () => {
 			expect(mayHoldPrivate('referral', of)).toBe(visit !== adult)
 		}
 	})
+	it('of body mass stands on no page of an adult either, nor in its notes', () => {
+		const adult = read(json(demoNames[1]!))
+		const heavy: Visit = { ...adult, body: { ...adult.body, massKg: 110.3 } }
+		const bases = assess(heavy).footwear.target.seek.map(({ basis }) => basis)
+		expect(bases.some(({ limit }) => limit?.unit === 'kg')).toBe(true)
+		for (const document of pagesOf(heavy))
+			expect(wordsOf(document), document.kind).not.toMatch(/\bkg\b|110\.3|body mass/i)
+	})
 	it('is counted, not told, among what an amendment changed', () => {
 		const before = young(read(json(demoNames[0]!)))
 		const told = printedChanges(

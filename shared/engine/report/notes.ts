@@ -8,11 +8,18 @@ import { capital, ruleInWords, strengthWords } from '../words/words.ts'
 export class Notes {
 	private readonly rulesBySource = new Map<string, Set<string>>()
 	private readonly t: Speak
-	constructor(t: Speak) {
+	private readonly withBodyMass: boolean
+	/** @param withBodyMass whether rules about body mass are for this reader */
+	constructor(t: Speak, withBodyMass = true) {
 		this.t = t
+		this.withBodyMass = withBodyMass
 	}
-	/** Notes a rule and its source. @returns the number to print beside what rests on it: '[2]' */
+	/**
+	 * Notes a rule and its source. @returns the number to print beside what rests on it: '[2]'; empty
+	 * where the rule is not for this reader
+	 */
 	mark(basis: Basis): string {
+		if (!this.withBodyMass && isOfBodyMass(basis)) return ''
 		const source = this.sourceWords(basis)
 		const rules = this.rulesBySource.get(source) ?? new Set<string>()
 		this.rulesBySource.set(source, rules.add(this.ruleWords(basis)))
@@ -36,4 +43,9 @@ export class Notes {
 		return `${ruleInWords(basis.rule)}${withLimit}`
 	}
 }
+/** Limits in kilograms are limits of body mass. */
+const isOfBodyMass = ({ limit }: Basis): boolean => limit !== undefined && /^kg\b/.test(limit.unit)
+/** Words with the numbers of their notes behind them. */
+export const withMarks = (says: string, ...marks: readonly string[]): string =>
+	[says, ...marks].filter(Boolean).join(' ')
 const oneFullStop = (text: string): string => text.replaceAll('..', '.')

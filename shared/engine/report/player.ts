@@ -53,7 +53,7 @@ const sections: readonly Section[] = [
 export function playerReport(input: ReportInput): LwDocument {
 	const { visit, clinic } = input
 	const t = speakOf(clinic)
-	const notes = new Notes(t)
+	const notes = new Notes(t, false)
 	const blocks = explained(
 		sections.flatMap((section) => section(input, notes, t)),
 		t,

@@ -5,7 +5,7 @@ import { capital, dateWords, plainActionWords, shown } from '../../words/words.t
 import { heading, type Section, say, small } from '../base.ts'
 import type { Block, BlockOf } from '../document.ts'
 import type { ReportInput } from '../inputs.ts'
-import type { Notes } from '../notes.ts'
+import { type Notes, withMarks } from '../notes.ts'
 import { type Reader, readerOf, toldBy } from '../reader.ts'
 
 const mostActions = 3
@@ -24,8 +24,9 @@ export function alertFor(reader: Reader, input: ReportInput, t: Speak, notes?: N
 		.filter((item) => item.state === 'yes' && isUrgent(item.action))
 		.flatMap((item) => {
 			const says = toldBy(reader, item)
-			return says === undefined ? [] : [notes ? `${says} ${notes.mark(item.basis)}` : says]
+			return says === undefined ? [] : [withMarks(says, notes?.mark(item.basis) ?? '')]
 		})
+	const who = whoFor(reader, input, t)
 	const done = input.decisions.referralDone
 		? t('player.doneSoFar', { done: input.decisions.referralDone })
 		: t('player.waits')
@@ -34,8 +35,8 @@ export function alertFor(reader: Reader, input: ReportInput, t: Speak, notes?: N
 			kind: 'alert',
 			title: t('player.first', { action: plainActionWords[action] }),
 			text: [
-				whoFor(reader, input, t).stop,
-				...(reasons.length > 0 ? reasons : [t('player.signFound')]),
+				who.stop,
+				...(reasons.length > 0 ? [who.reasons(reasons.join(' '))] : [t('player.signFound')]),
 				done,
 			].join(' '),
 		},
@@ -46,6 +47,8 @@ export const alert: Section = (input, notes, t) =>
 /** Who is meant by whom: a guardian reads of the player by name. */
 interface Who {
 	stop: string
+	/** Reasons speak to the player; a guardian reads them as what the player is told. */
+	reasons: (reasons: string) => string
 	clinician: string
 	you: string
 	guardian: string
@@ -55,12 +58,14 @@ function whoFor({ audience }: Reader, { visit }: ReportInput, t: Speak): Who {
 	return audience === 'guardian'
 		? {
 				stop: t('guardian.stopSport', { name }),
+				reasons: (reasons) => t('guardian.toldPlayer', { name, reasons }),
 				clinician: t('guardian.whoClinician'),
 				you: t('guardian.whoYou'),
 				guardian: t('guardian.whoGuardian', { name }),
 			}
 		: {
 				stop: t('player.stopSport'),
+				reasons: (reasons) => reasons,
 				clinician: t('player.whoClinician'),
 				you: t('player.whoYou'),
 				guardian: t('player.whoGuardian'),

@@ -3,6 +3,7 @@ import type { Decisions } from '../../visit/decisions.ts'
 import { capital, dateWords, defaultWarningSigns } from '../../words/words.ts'
 import { heading, type Section, say } from '../base.ts'
 import type { StandingLine } from '../decided.ts'
+import { withMarks } from '../notes.ts'
 import { linesFor, readerOf } from '../reader.ts'
 
 /** Topics that have sections of their own. */
@@ -29,8 +30,8 @@ export const more: Section = ({ assessment, decisions }, notes, t) => {
 		heading(t('player.more')),
 		{
 			kind: 'list',
-			items: lines.map(
-				({ says, finding }) => `${says}${finding ? ` ${notes.mark(finding.basis)}` : ''}`,
+			items: lines.map(({ says, finding }) =>
+				withMarks(says, finding ? notes.mark(finding.basis) : ''),
 			),
 		},
 	]

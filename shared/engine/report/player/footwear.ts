@@ -7,7 +7,7 @@ import { standingWishes } from '../decided.ts'
 import type { Block } from '../document.ts'
 import type { ReportInput } from '../inputs.ts'
 import { markedLines, workKey, workTitle } from '../marked.ts'
-import type { Notes } from '../notes.ts'
+import { type Notes, withMarks } from '../notes.ts'
 import { readerOf, toldBy } from '../reader.ts'
 import { isUrgent } from './actions.ts'
 
@@ -66,7 +66,7 @@ export const nextPair: Section = (input, notes, t) => {
 			caption: t('player.nextCaption'),
 			head: [t('player.because'), t('player.seek'), t('player.avoid')],
 			rows: [...rows].map(([says, { seek, avoid, marks }]) => [
-				`${says} ${[...marks].join(' ')}`,
+				withMarks(says, ...marks),
 				cell(seek),
 				cell(avoid),
 			]),
@@ -108,8 +108,11 @@ function workToDo(line: Decision, input: ReportInput): string {
 		(one) => line.findingId === `work.${workKey(one)}`,
 	)
 	if (!work) return line.says ?? ''
-	const says = toldBy(readerOf('player', input), work)
-	return says === undefined ? `${workTitle(work)}.` : `${workTitle(work)}. ${says}`
+	const reader = readerOf('player', input)
+	const name = (work.stated && toldBy(reader, work.stated.name)) ?? work.name
+	const says = toldBy(reader, work)
+	const title = `${workTitle({ ...work, name })}.`
+	return says === undefined ? title : `${title} ${says}`
 }
 /** What the clinician marked: models to try on, changes to the boot and lacing. */
 export const marked: Section = (input, _notes, t) => {

@@ -180,6 +180,7 @@ export const sentences = {
 	'guardian.title': 'Summary for the guardian',
 	'guardian.purpose': 'We saw {name} on {date}, to look at feet, boots and shoes. This page says what to do.',
 	'guardian.stopSport': '{name} must not train or play until a doctor agrees.',
+	'guardian.toldPlayer': 'We tell {name} this: {reasons}',
 	'guardian.whoClinician': 'you and the clinician',
 	'guardian.whoYou': 'you',
 	'guardian.whoGuardian': 'you and {name}',
