@@ -53,5 +53,5 @@ export type Answer<Value> =
 			ok: false
 			code: RefusalCode
 			message: string
-			problems?: { path: string; message: string }[]
+			problems?: { path: string; message: string; code?: string }[]
 	  }

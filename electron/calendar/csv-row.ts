@@ -9,6 +9,7 @@ import {
 } from '../../shared/engine/season/preview.ts'
 import { type Surface, surfaces, termWords } from '../../shared/engine/visit/terms.ts'
 import type { Session } from '../../shared/engine/visit/visit.ts'
+import { type Statement, state } from '../../shared/engine/words/statement.ts'
 import type { Column } from './csv-columns.ts'
 import { usualMinutes } from './lengths.ts'
 import { type DateOrder, dateFrom, minutesBetween, timeFrom } from './written-dates.ts'
@@ -25,8 +26,8 @@ export interface Row {
 	choices: ImportChoices
 	incoming: Incoming
 }
-function problem({ number, incoming }: Row, says: string): undefined {
-	incoming.problems.push({ where: `row ${number}`, says: `Row ${number}: ${says}` })
+function problem({ incoming }: Row, said: Statement): undefined {
+	incoming.problems.push(said)
 	return undefined
 }
 function dateOf(row: Row): string | undefined {
@@ -34,19 +35,12 @@ function dateOf(row: Row): string | undefined {
 	const text = row.cell('date')
 	return (
 		dateFrom(text, order) ??
-		problem(
-			row,
-			`date not understood, given "${text}", allowed: YYYY-MM-DD or ` +
-				`${order === 'day-month' ? 'DD/MM/YYYY' : 'MM/DD/YYYY'}`,
-		)
+		problem(row, state('season.row-date', { row: row.number, given: text, order }))
 	)
 }
 function startOf(row: Row): string | 'unset' | undefined {
 	const text = row.cell('time')
-	return (
-		timeFrom(text) ??
-		problem(row, `time not understood, given "${text}", allowed: HH:MM, or 6:30 pm`)
-	)
+	return timeFrom(text) ?? problem(row, state('season.row-time', { row: row.number, given: text }))
 }
 const titleOf = ({ cell }: Row): string => cell('title') || cell('kind') || 'without title'
 /** Training or match: as the row says, else by the words of its type or title, else it is asked. */
@@ -59,7 +53,7 @@ function kindOfRow(row: Row): Session['kind'] | undefined {
 	if (!kind)
 		ask(incoming.questions, {
 			key: `kinds.${title}`,
-			says: `Is "${title}" a training or a match?`,
+			...state('season.ask-kind', { title }),
 			options: ['training', 'match'],
 		})
 	return kind
@@ -82,12 +76,14 @@ function askSurface({ incoming }: Row, named: string, place: string): void {
 		text === ''
 			? {
 					key: 'surface',
-					says: 'The list names no surface. Which one is it?',
+					...state('season.ask-surface', { of: 'list' }),
 					options: [...surfaces],
 				}
 			: {
 					key: `surfaces.${text}`,
-					says: named ? `Which surface is "${named}"?` : `Which surface is at "${place}"?`,
+					...(named
+						? state('season.ask-surface-named', { named })
+						: state('season.ask-surface-at', { place })),
 					options: [...surfaces],
 				},
 	)
@@ -111,8 +107,10 @@ function groundOf(row: Row): { ground: Session['ground'] } | undefined {
 	const ground = grounds.find((known) => known === text)
 	return ground
 		? { ground }
-		: problem(row, `ground not understood, given "${text}", allowed: dry, damp, wet`)
+		: problem(row, state('season.row-ground', { row: row.number, given: text, allowed: grounds }))
 }
+/** As long as one session may last. */
+const [leastMinutes, mostMinutes] = [1, 600]
 const decimal = (text: string): number => Number(text.replace(',', '.'))
 /** Minutes by the columns of the row: minutes, else hours, else start and end. */
 function writtenMinutes({ cell }: Row, start: string): number | undefined {
@@ -132,13 +130,12 @@ function lengthOf(
 	const minutes = writtenMinutes(row, start)
 	if (minutes === undefined)
 		return { minutes: usualMinutes(kind, row.choices), minutesAssumed: true }
-	return minutes >= 1 && minutes <= 600
-		? { minutes: Math.round(minutes) }
-		: problem(
-				row,
-				'length not understood, given ' +
-					`"${cell('minutes') || cell('hours') || cell('end')}", allowed: 1 to 600 minutes`,
-			)
+	if (minutes >= leastMinutes && minutes <= mostMinutes) return { minutes: Math.round(minutes) }
+	const given = cell('minutes') || cell('hours') || cell('end')
+	return problem(
+		row,
+		state('season.row-length', { row: row.number, given, leastMinutes, mostMinutes }),
+	)
 }
 function statusOf(row: Row): Session['status'] {
 	const value = row.cell('status').toLowerCase()

@@ -1,7 +1,8 @@
 /** Fixture lists as CSV: RFC 4180, and what spreadsheets really write. */
 import Papa from 'papaparse'
-import { dayInWords } from '../../shared/engine/plain/days.ts'
+import { present } from '../../shared/engine/plain/present.ts'
 import { ask, type ImportChoices, type Incoming } from '../../shared/engine/season/preview.ts'
+import { state } from '../../shared/engine/words/statement.ts'
 import { type Column, columnsOf } from './csv-columns.ts'
 import { sessionOfRow } from './csv-row.ts'
 import { assumedLengthNotes } from './lengths.ts'
@@ -16,12 +17,9 @@ function rowsOf(
 		skipEmptyLines: 'greedy',
 		delimitersToGuess: [';', '\t', ',', '|'],
 	})
-	for (const { code, row = 0, message } of parsed.errors)
+	for (const { code, row = 0 } of parsed.errors)
 		if (code !== 'UndetectableDelimiter')
-			incoming.problems.push({
-				where: `row ${row + 1}`,
-				says: `Row ${row + 1}: ${message}. Check its quotation marks.`,
-			})
+			incoming.problems.push(state('season.row-marks', { row: row + 1 }))
 	const [head, ...rows] = parsed.data
 	return { head, rows }
 }
@@ -35,13 +33,15 @@ const cellOf = (
 }
 /** Asks what a date means that can be read two ways. */
 function askDateOrder(incoming: Incoming, example: string): void {
-	const read = (order: DateOrder): string => {
-		const date = dateFrom(example, order)
-		return date === undefined ? 'no date' : dayInWords(date)
-	}
 	ask(incoming.questions, {
 		key: 'dateOrder',
-		says: `Is ${example} ${read('day-month')} (day first) or ${read('month-day')} (month first)?`,
+		...state('season.ask-date-order', {
+			given: example,
+			...present({
+				dayFirst: dateFrom(example, 'day-month'),
+				monthFirst: dateFrom(example, 'month-day'),
+			}),
+		}),
 		options: ['day-month', 'month-day'],
 	})
 }
@@ -53,10 +53,7 @@ function orderOf(
 ): DateOrder | undefined {
 	const order = dateOrderOf(dates)
 	if (order === 'mixed') {
-		incoming.problems.push({
-			where: 'Date',
-			says: 'The column Date mixes day first and month first. Write the dates as YYYY-MM-DD.',
-		})
+		incoming.problems.push(state('season.table-mixed-dates'))
 		return undefined
 	}
 	if (order === 'unknown' && !choices.dateOrder) {
@@ -82,20 +79,12 @@ export function readCsv(text: string, choices: ImportChoices): Incoming {
 	const incoming: Incoming = { sessions: [], problems: [], questions: [], notes: [] }
 	const { head, rows } = rowsOf(text, incoming)
 	if (!head) {
-		incoming.problems.push({
-			where: 'file',
-			says: 'The file is empty. Export the list again as CSV.',
-		})
+		incoming.problems.push(state('season.table-empty'))
 		return incoming
 	}
 	const columns = columnsOf(head)
 	if (!columns.has('date')) {
-		incoming.problems.push({
-			where: 'row 1',
-			says:
-				`No column of dates was found, given ${head.join(', ')}, allowed: a first row with ` +
-				'a column named Date.',
-		})
+		incoming.problems.push(state('season.table-no-dates', { given: head }))
 		return incoming
 	}
 	const dates = rows.map((row) => cellOf(row, columns, 'date'))

@@ -1,8 +1,10 @@
 /** A list read in its own thread and in bounded time. */
 import { Worker } from 'node:worker_threads'
+import { present } from '../../shared/engine/plain/present.ts'
 import type { ImportChoices, Incoming } from '../../shared/engine/season/preview.ts'
+import { state } from '../../shared/engine/words/statement.ts'
 import { Refusal } from '../services/records/refusal.ts'
-import { reasonOf } from './reason.ts'
+import { flawIn } from './reason.ts'
 import type { ReaderMessage } from './worker.ts'
 
 /** As many sessions as a season file holds. */
@@ -13,29 +15,19 @@ const longestMs = 15_000
 function bounded(incoming: Incoming): Incoming {
 	const count = incoming.sessions.length
 	if (count <= mostSessions) return incoming
-	const says =
-		`The list holds too many sessions within the season, given ${count}, allowed: at most ` +
-		`${mostSessions}. Nothing of it is taken over: export fewer calendars, or a shorter time.`
-	return {
-		...incoming,
-		sessions: [],
-		problems: [...incoming.problems, { where: 'file', says }],
-	}
+	const said = state('season.list-too-many', { given: count, most: mostSessions })
+	return { ...incoming, sessions: [], problems: [...incoming.problems, said] }
 }
 /** @param at what was being read when the time was over, where that is known */
-function tooSlow(limitMs: number, at: string): Refusal {
-	const remedy = at
-		? `It stopped at "${at}": take this event out, or enter it by hand.`
-		: 'Export this season alone and read it again.'
-	return new Refusal(
+const tooSlow = (limitMs: number, at: string | undefined): Refusal =>
+	new Refusal(
 		'calendar.list-cannot-be-read',
-		`The list could not be read within ${limitMs / 1000} seconds. Nothing was changed. ${remedy}`,
+		state('season.list-too-slow', { seconds: limitMs / 1000, ...present({ at }) }),
 	)
-}
 const unreadable = (error: Error): Refusal =>
 	new Refusal(
 		'calendar.list-cannot-be-read',
-		`The list could not be read (${reasonOf(error)}). Nothing was changed. Export it again.`,
+		state('season.list-unreadable', { flaw: flawIn(error) }),
 	)
 
 /** @throws Refusal naming the event where a list cannot be read in time */
@@ -47,7 +39,7 @@ export function readList(
 ): Promise<Incoming> {
 	return new Promise((resolve, reject) => {
 		const worker = new Worker(new URL('./worker.ts', import.meta.url))
-		let at = ''
+		let at: string | undefined
 		const end = (act: () => void) => {
 			clearTimeout(timer)
 			void worker.terminate()

@@ -1,8 +1,10 @@
 /** The time zones that a calendar names. */
 import ICAL from 'ical.js'
+import { present } from '../../shared/engine/plain/present.ts'
 import { ask, type ImportChoices, type Incoming } from '../../shared/engine/season/preview.ts'
+import { state } from '../../shared/engine/words/statement.ts'
 import { type Component, textOf } from './properties.ts'
-import { reasonOf } from './reason.ts'
+import { flawIn } from './reason.ts'
 import { icalZone, knownZone } from './zones.ts'
 
 /** Every zone that an event of the calendar names, in the order they first come. */
@@ -37,21 +39,20 @@ function hasOffset(zone: ICAL.Timezone, { from }: ImportChoices): boolean {
 }
 /** Takes a zone of the file over; one without a name or with rules that fail is told instead. */
 function registerOwn(component: Component, { choices, incoming, at }: ZoneReading): void {
-	const instead = 'Times that name it go by the zones of this PC, or are asked about.'
 	let name: string | undefined
 	try {
 		name = textOf(component, 'tzid')
 		if (name === undefined) {
-			incoming.notes.push('A time zone of the list has no name, and was left out.')
+			incoming.notes.push(state('season.zone-nameless'))
 			return
 		}
 		at(`time zone ${name}`.slice(0, 80))
 		const zone = new ICAL.Timezone({ component, tzid: name } as never)
 		if (hasOffset(zone, choices)) ICAL.TimezoneService.register(zone, name)
-		else incoming.notes.push(`The time zone "${name}" of the list has no offset. ${instead}`)
+		else incoming.notes.push(state('season.zone-no-offset', { name }))
 	} catch (error) {
-		const named = name === undefined ? 'A time zone' : `The time zone "${name.slice(0, 80)}"`
-		incoming.notes.push(`${named} of the list cannot be read (${reasonOf(error)}). ${instead}`)
+		const named = present({ name: name?.slice(0, 80) })
+		incoming.notes.push(state('season.zone-unreadable', { ...named, flaw: flawIn(error) }))
 	}
 }
 /**
@@ -78,7 +79,7 @@ export function registerZones(calendar: Component, reading: ZoneReading): Set<st
 		unknown.add(name)
 		ask(incoming.questions, {
 			key: `zones.${name}`,
-			says: `The list names a time zone nobody here knows: "${name}". Which zone is it?`,
+			...state('season.ask-zone', { name }),
 			options: [choices.zone, 'UTC'],
 		})
 	}

@@ -20,11 +20,11 @@ export interface Occurrence {
 }
 const maxOccurrences = 20_000
 /** Repetitions that are no sessions of a player. */
-const tooOften = {
-	SECONDLY: 'every second',
-	MINUTELY: 'every minute',
-	HOURLY: 'every hour',
-} as Partial<Record<string, string>>
+const tooOften = new Map([
+	['SECONDLY', 'second'],
+	['MINUTELY', 'minute'],
+	['HOURLY', 'hour'],
+] as const)
 
 /** A time of day that names no zone. */
 export const isFloating = (time: Time): boolean =>
@@ -49,9 +49,10 @@ const hasEnd = (component: Component): boolean =>
 function refuseTooOften(master: Component): void {
 	const often = master
 		.getAllProperties('rrule')
-		.map((rule) => tooOften[String((rule.getFirstValue() as { freq?: unknown } | null)?.freq)])
-		.find(Boolean)
-	if (often) throw new Unreadable(`it repeats ${often}, which no session does`)
+		.map((rule) => String((rule.getFirstValue() as { freq?: unknown } | null)?.freq))
+		.map((freq) => [...tooOften].find(([known]) => known === freq)?.[1])
+		.find((every) => every !== undefined)
+	if (often) throw new Unreadable({ is: 'repeats-within-a-day', every: often })
 }
 /**
  * Every time that an event repeats until the season ends. @throws Unreadable where that is no end
@@ -61,9 +62,7 @@ function repetitions(event: Event, choices: ImportChoices): Time[] {
 	const iterator = event.iterator()
 	for (let next = iterator.next(); next; next = iterator.next()) {
 		if (times.length >= maxOccurrences)
-			throw new Unreadable(
-				`it repeats more than ${maxOccurrences} times before the season ends; let it begin later`,
-			)
+			throw new Unreadable({ is: 'repeats-without-end', most: maxOccurrences })
 		if (placed(next, choices).date > choices.to) break
 		times.push(next)
 	}
@@ -156,7 +155,7 @@ function ofChange(change: Component, master: Component | undefined, uid: string)
 /**
  * Every occurrence of an event until the season ends; the changed ones come last.
  * @param master the event itself; undefined where a list holds changes alone
- * @throws Error in words where the event cannot be read
+ * @throws Error where the event cannot be read
  */
 export const occurrences = (
 	master: Component | undefined,

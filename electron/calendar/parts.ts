@@ -1,15 +1,16 @@
 /** A calendar file that cannot be parsed as a whole, taken apart so that only its bad parts go. */
 import ICAL from 'ical.js'
-import { reasonOf } from './reason.ts'
+import type { ListFlaw } from '../../shared/engine/words/en/season/lists.ts'
+import { flawIn } from './reason.ts'
 
 /** A part of the file that was left out, and why. */
 export interface LeftOut {
 	/** as the file says it: an event by its title, a time zone by its name */
 	name: string
-	kind: 'event' | 'time zone'
+	kind: 'event' | 'time-zone'
 	/** among the parts of its kind, from 1 */
 	number: number
-	why: string
+	flaw: ListFlaw
 }
 interface Part {
 	kind: LeftOut['kind']
@@ -19,14 +20,14 @@ interface Part {
 }
 const kinds: Readonly<Record<string, LeftOut['kind']>> = {
 	VEVENT: 'event',
-	VTIMEZONE: 'time zone',
+	VTIMEZONE: 'time-zone',
 }
 const marks = /^(BEGIN|END):(VEVENT|VTIMEZONE|VCALENDAR)\s*$/i
 
 /** The events and time zones of a text, in its order; a part whose end is lost ends at the next. */
 function partsOf(text: string): Part[] {
 	const parts: Part[] = []
-	const counts = { event: 0, 'time zone': 0 }
+	const counts = { event: 0, 'time-zone': 0 }
 	let open: Part | undefined
 	for (const line of text.split(/\r?\n/)) {
 		const [, mark = '', name = ''] = marks.exec(line) ?? []
@@ -47,19 +48,19 @@ function partsOf(text: string): Part[] {
 const asCalendar = (lines: readonly string[]): string =>
 	['BEGIN:VCALENDAR', 'VERSION:2.0', ...lines, 'END:VCALENDAR', ''].join('\r\n')
 /** Why a part cannot be parsed by itself; undefined where it can. */
-function flawOf({ lines, ended }: Part): string | undefined {
-	if (!ended) return 'its END line is missing'
+function flawOf({ lines, ended }: Part): ListFlaw | undefined {
+	if (!ended) return { is: 'no-end-line' }
 	try {
 		ICAL.parse(asCalendar(lines))
 		return undefined
 	} catch (error) {
-		return reasonOf(error)
+		return flawIn(error)
 	}
 }
 function nameOf({ kind, lines, number }: Part): string {
 	const wanted = kind === 'event' ? /^SUMMARY[^:]*:(.*)$/i : /^TZID[^:]*:(.*)$/i
 	const named = lines.map((line) => wanted.exec(line)?.[1]?.trim()).find(Boolean)
-	return named?.slice(0, 80) ?? `${kind} ${number}`
+	return named?.slice(0, 80) ?? `${number}`
 }
 /**
  * The calendar made of the parts that can be read by themselves, and those left out; undefined
@@ -67,13 +68,15 @@ function nameOf({ kind, lines, number }: Part): string {
  */
 export function readableParts(text: string): { text: string; leftOut: LeftOut[] } | undefined {
 	if (!/^BEGIN:VCALENDAR\s*$/im.test(text)) return undefined
-	const judged = partsOf(text).map((part) => ({ part, why: flawOf(part) }))
-	const good = judged.filter(({ why }) => why === undefined)
+	const judged = partsOf(text).map((part) => ({ part, flaw: flawOf(part) }))
+	const good = judged.filter(({ flaw }) => flaw === undefined)
 	if (good.length === 0) return undefined
 	return {
 		text: asCalendar(good.flatMap(({ part }) => part.lines)),
-		leftOut: judged.flatMap(({ part, why }) =>
-			why === undefined ? [] : [{ name: nameOf(part), kind: part.kind, number: part.number, why }],
+		leftOut: judged.flatMap(({ part, flaw }) =>
+			flaw === undefined
+				? []
+				: [{ name: nameOf(part), kind: part.kind, number: part.number, flaw }],
 		),
 	}
 }

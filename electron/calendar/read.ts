@@ -1,13 +1,15 @@
 /** A fixture list as iCalendar (RFC 5545). */
 import ICAL from 'ical.js'
 import { addDays } from '../../shared/engine/plain/days.ts'
+import { present } from '../../shared/engine/plain/present.ts'
 import type { ImportChoices, Incoming } from '../../shared/engine/season/preview.ts'
+import { type Statement, state } from '../../shared/engine/words/statement.ts'
 import { assumedLengthNotes } from './lengths.ts'
 import { registerZones } from './named-zones.ts'
 import { isFloating, type Occurrence, occurrences, placed } from './occurrences.ts'
 import { readableParts } from './parts.ts'
 import { type Component, isRealTime, rawOf, sequenceOf, textOf, titleOf } from './properties.ts'
-import { reasonOf } from './reason.ts'
+import { flawIn } from './reason.ts'
 import { mostDays, sessionsOf } from './sessions.ts'
 
 /** A list while it is read. */
@@ -36,50 +38,31 @@ function calendarsOf(file: string, { problems }: Incoming): Component[] {
 	} catch (error) {
 		const parts = readableParts(text)
 		if (!parts) throw error
-		for (const { kind, number, name, why } of parts.leftOut)
-			problems.push({
-				where: `${kind} ${number}`,
-				says:
-					`The ${kind} "${name}" could not be read (${why}). ` +
-					(kind === 'event'
-						? 'Enter it by hand.'
-						: 'Times that name it go by the zones of this PC, or are asked about.'),
-			})
+		problems.push(...parts.leftOut.map((part) => state('season.part-unreadable', { ...part })))
 		return parsedCalendars(parts.text)
 	}
 }
 /** Why an event cannot be read at all; undefined where it can. */
-function flawOf(event: Component, number: number): { where: string; says: string } | undefined {
+function flawOf(event: Component, number: number): Statement | undefined {
 	try {
 		return missingIn(event, number)
 	} catch (error) {
-		return {
-			where: `event ${number}`,
-			says: `Event ${number} could not be read (${reasonOf(error)}). Enter it by hand.`,
-		}
+		return state('season.event-unreadable', { number, flaw: flawIn(error) })
 	}
 }
 /** What an event lacks that it cannot be without. @throws Error where it cannot be looked at */
-function missingIn(event: Component, number: number): { where: string; says: string } | undefined {
+function missingIn(event: Component, number: number): Statement | undefined {
 	const uid = textOf(event, 'uid')
-	if (!uid)
-		return {
-			where: `event ${number}`,
-			says:
-				`Event ${number} (${titleOf(event) ?? 'without title'}) has no UID ` +
-				'and cannot be kept up to date. Ask for a list with UIDs, or enter it by hand.',
-		}
+	if (!uid) return state('season.event-no-uid', { number, ...present({ title: titleOf(event) }) })
 	const title = titleOf(event) ?? uid
-	if (!event.hasProperty('dtstart'))
-		return { where: uid, says: `"${title}" has no start. Enter it by hand.` }
+	if (!event.hasProperty('dtstart')) return state('season.event-no-start', { title })
 	const unreal = ['dtstart', 'dtend', 'recurrence-id'].find((name) => !isRealTime(event, name))
 	if (!unreal) return undefined
-	return {
-		where: uid,
-		says:
-			`"${title}": ${unreal.toUpperCase()} is no date, given ${rawOf(event, unreal)}, allowed: ` +
-			'a day and time of the calendar. Enter it by hand.',
-	}
+	return state('season.event-no-date', {
+		title,
+		property: unreal.toUpperCase(),
+		given: rawOf(event, unreal),
+	})
 }
 /** The events of a calendar that can be read, those of one UID together. */
 function eventsByUid(
@@ -131,10 +114,7 @@ function readEvents(uid: string, events: readonly Component[], reading: Reading)
 			addSessions(found, reading)
 		}
 	} catch (error) {
-		incoming.problems.push({
-			where: uid,
-			says: `"${title}" could not be read (${reasonOf(error)}). Enter it by hand.`,
-		})
+		incoming.problems.push(state('season.event-unreadable', { title, flaw: flawIn(error) }))
 	}
 	return floating
 }
@@ -153,23 +133,17 @@ export function readCalendar(
 	at: (title: string) => void = () => {},
 ): Incoming {
 	const incoming: Incoming = { sessions: [], problems: [], questions: [], notes: [] }
-	const problem = (says: string) => incoming.problems.push({ where: 'file', says })
 	let calendars: Component[]
 	try {
 		calendars = calendarsOf(text, incoming)
 	} catch (error) {
-		problem(
-			`This is not an iCalendar file (${reasonOf(error)}). Export the calendar again as .ics.`,
-		)
+		incoming.problems.push(state('season.calendar-unreadable', { flaw: flawIn(error) }))
 		return incoming
 	}
-	if (calendars.length === 0)
-		problem('The file holds no calendar. Export the calendar again as .ics.')
+	if (calendars.length === 0) incoming.problems.push(state('season.calendar-none'))
 	const floating = calendars.map((calendar) => readOne(calendar, { choices, incoming, at }))
 	if (floating.includes(true))
-		incoming.notes.push(
-			`Some times name no time zone: they were taken as the clinic's own (${choices.zone}).`,
-		)
+		incoming.notes.push(state('season.times-floating', { zone: choices.zone }))
 	incoming.notes.push(...assumedLengthNotes(incoming.sessions))
 	return incoming
 }

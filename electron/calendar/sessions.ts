@@ -2,7 +2,7 @@
 
 import { addDays } from '../../shared/engine/plain/days.ts'
 import { present } from '../../shared/engine/plain/present.ts'
-import { fullDay, type SeasonSession } from '../../shared/engine/season/pattern.ts'
+import type { SeasonSession } from '../../shared/engine/season/pattern.ts'
 import {
 	ask,
 	type ImportChoices,
@@ -11,6 +11,7 @@ import {
 } from '../../shared/engine/season/preview.ts'
 import { surfaces } from '../../shared/engine/visit/terms.ts'
 import type { Session } from '../../shared/engine/visit/visit.ts'
+import { type Statement, state } from '../../shared/engine/words/statement.ts'
 import { usualMinutes } from './lengths.ts'
 import { type Occurrence, placed } from './occurrences.ts'
 import { dateOf, sequenceOf, textOf, titleOf } from './properties.ts'
@@ -31,7 +32,7 @@ function kindOfEvent(
 	if (!kind)
 		ask(incoming.questions, {
 			key: `kinds.${title}`,
-			says: `Is "${title}" a training or a match?`,
+			...state('season.ask-kind', { title }),
 			options: ['training', 'match'],
 		})
 	return kind
@@ -49,12 +50,12 @@ function surfaceOf(
 			place === undefined
 				? {
 						key: 'surface',
-						says: 'The list names no place for some sessions. Which surface are they on?',
+						...state('season.ask-surface', { of: 'sessions-without-place' }),
 						options: [...surfaces],
 					}
 				: {
 						key: `surfaces.${place}`,
-						says: `Which surface is at "${place}"?`,
+						...state('season.ask-surface-at', { place }),
 						options: [...surfaces],
 					},
 		)
@@ -68,18 +69,14 @@ function minutesOf({ start, end }: Occurrence): number {
 	if (start.isDate || !end) return 0
 	return Math.max(0, Math.round((end.toUnixTime() - start.toUnixTime()) / 60))
 }
-/** Why an event is too long for a session, in words. */
-function tooLong(found: Occurrence, title: string, date: string): string | undefined {
+/** Why an event is too long for a session; undefined where it is not. */
+function tooLong(found: Occurrence, title: string, date: string): Statement | undefined {
 	const last = lastDayOf(found)
 	if (last !== undefined && addDays(date, mostDays) < last)
-		return (
-			`${title} from ${fullDay(date)}: too long, given an all-day event until ` +
-			`${fullDay(last)}, allowed: at most ${mostDays} days. Enter its sessions by hand.`
-		)
+		return state('season.event-too-many-days', { title, date, last, mostDays })
 	const minutes = minutesOf(found)
 	return minutes > mostMinutes
-		? `${title} on ${fullDay(date)}: too long, given ${minutes} minutes, allowed: 1 to ` +
-				`${mostMinutes}. Enter it by hand.`
+		? state('season.event-too-long', { title, date, minutes, mostMinutes })
 		: undefined
 }
 /** One session for each day of an all-day event. */
@@ -103,8 +100,8 @@ export function sessionsOf(
 	const surface = kind && surfaceOf(place, choices, incoming)
 	if (!surface) return []
 	const problem = tooLong(found, title, date)
-	if (problem !== undefined) {
-		incoming.problems.push({ where: title, says: problem })
+	if (problem) {
+		incoming.problems.push(problem)
 		return []
 	}
 	const minutes = minutesOf(found)

@@ -5,7 +5,12 @@ import { assess } from '../../shared/engine/assess.ts'
 import type { Assessment } from '../../shared/engine/findings/assessment.ts'
 import { clinicSchema } from '../../shared/engine/report/clinic.ts'
 import { quiet, refers } from '../../shared/engine/report/signing.ts'
-import { type Decision, type Decisions, noDecisions } from '../../shared/engine/visit/decisions.ts'
+import {
+	aboutOf,
+	type Decision,
+	type Decisions,
+	noDecisions,
+} from '../../shared/engine/visit/decisions.ts'
 import { shelfSchema } from '../../shared/engine/visit/shelf.ts'
 import { playerSchema, type Visit, visitSchema } from '../../shared/engine/visit/visit.ts'
 import type { App } from '../app.ts'
@@ -24,7 +29,7 @@ const demoSchema = z.strictObject({
 export const acceptedLines = ({ findings }: Assessment): Decision[] =>
 	findings
 		.filter((finding) => !quiet(finding))
-		.map(({ id, says }) => ({ findingId: id, choice: 'accept', about: says }))
+		.map((finding) => ({ findingId: finding.id, choice: 'accept', ...aboutOf(finding) }))
 /** A file of assets/demo. */
 const readAsset = (name: string): unknown =>
 	JSON.parse(readFileSync(new URL(`../../assets/demo/${name}`, import.meta.url), 'utf8'))

@@ -27,8 +27,7 @@ function unpack(png: Png): void {
 }
 const damaged = (what: string) =>
 	new BadLogo(
-		`logo: the picture is damaged, given a PNG ${what}, allowed: a whole PNG. Save the picture ` +
-			'anew',
+		`the picture is damaged, given a PNG ${what}, allowed: a whole PNG. Save the picture anew`,
 	)
 /** @throws BadLogo where a JPEG cannot be decoded to its last row */
 function decode(bytes: Uint8Array): void {
@@ -36,7 +35,7 @@ function decode(bytes: Uint8Array): void {
 		jpeg.decode(bytes, { ...jpegLimits, useTArray: true, tolerantDecoding: false })
 	} catch (error) {
 		throw new BadLogo(
-			`logo: the picture is damaged, given a JPEG that cannot be decoded (${reasonOf(error)}), ` +
+			`the picture is damaged, given a JPEG that cannot be decoded (${reasonOf(error)}), ` +
 				'allowed: a whole JPEG. Save the picture anew',
 		)
 	}

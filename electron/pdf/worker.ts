@@ -39,7 +39,7 @@ async function bytesOf({ document, logoMustShow }: Drawing, protection: Protecti
 		if (!logoMustShow) return plain
 		if (error instanceof BadLogo) throw error
 		throw new BadLogo(
-			`logo: it cannot be drawn, given a picture that stops the page (${wordsOf(error)}), ` +
+			`it cannot be drawn, given a picture that stops the page (${wordsOf(error)}), ` +
 				'allowed: a PNG or JPEG picture. Save the picture anew',
 		)
 	}
@@ -72,7 +72,8 @@ parentPort?.on('message', async ({ id, task }: { id: number; task: Task }) => {
 			id,
 			ok: false,
 			name: error instanceof Error ? error.name : 'Error',
-			message: wordsOf(error),
+			// what the caller's own class is made of
+			message: error instanceof BadLogo ? error.flaw : wordsOf(error),
 		})
 	}
 })

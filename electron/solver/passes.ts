@@ -11,6 +11,8 @@ import { lpText } from '../../shared/engine/season/model/lp-text.ts'
 import { buildModel } from '../../shared/engine/season/model/model.ts'
 import { rotationOf, tierValues, valuesOf } from '../../shared/engine/season/model/values.ts'
 import type { SeasonProblem } from '../../shared/engine/season/problem/problem.ts'
+import { StatedError } from '../../shared/engine/words/stated.ts'
+import { state } from '../../shared/engine/words/statement.ts'
 import type { Progress, Solved } from './solve.ts'
 
 interface Pass {
@@ -23,17 +25,12 @@ type Report = (progress: Progress) => void
 // the package's types describe its CommonJS build, in which default is one level further in
 export const loadHighs = highsModule.default as unknown as typeof highsModule.default.default
 
-/** The variables of a programme, read out of its text. */
-function names(text: string): string[] {
-	const body = text.slice(0, text.indexOf('\nEnd'))
-	return [...new Set(body.match(/\b[xyuvemfkzqor]\d*(?:_\d+)?\b/g) ?? [])]
-}
-/** The column of each variable that the solver knows by name. */
+/** The column of each variable that the solver knows by name: a pass need not use them all. */
 const columnsOf = (
-	text: string,
+	names: Iterable<string>,
 	model: { getColByName(name: string): number },
 ): (readonly [string, number])[] =>
-	names(text).flatMap((name) => {
+	[...names].flatMap((name) => {
 		try {
 			return [[name, model.getColByName(name)] as const]
 		} catch {
@@ -55,7 +52,7 @@ function watch(number: 1 | 2, report: Report) {
 /** Solves the programme of one pass from values that are a plan already. */
 function pass(
 	highs: Highs,
-	text: string,
+	{ text, names }: { text: string; names: Iterable<string> },
 	number: 1 | 2,
 	{ seconds, gap }: { seconds: number; gap: number },
 	start: Map<string, number>,
@@ -64,14 +61,14 @@ function pass(
 	const { callbackType, modelStatus } = highs.constants
 	return highs.withModel({ format: 'lp', data: text }, (model) => {
 		model.options.set({ output_flag: false, time_limit: seconds, mip_rel_gap: gap, random_seed: 1 })
-		const columns = columnsOf(text, model)
+		const columns = columnsOf(names, model)
 		const colValue = new Float64Array(model.getDimensions().numCols)
 		for (const [name, column] of columns) colValue[column] = start.get(name) ?? 0
 		model.setSolution({ colValue })
 		model.run({ [callbackType.mipLogging]: watch(number, report) })
 		const status = model.getModelStatus()
 		if (status !== modelStatus.optimal && status !== modelStatus.timeLimit)
-			throw new Error(`the solver ended with status ${status} in pass ${number}`)
+			throw new StatedError(state('season.solver-failed', { status, pass: number }))
 		const solution = model.getSolution().colValue
 		const reached = Number(model.info.get('mip_gap'))
 		// stopped before the solver had a plan or a bound of its own: the start stands, and as no cost
@@ -88,7 +85,7 @@ function pass(
 
 /**
  * The best rotation of a problem within the time limit of both passes together.
- * @throws Error in plain words where the solver could not answer
+ * @throws StatedError where the solver could not answer
  */
 export function solvePasses(
 	highs: Highs,
@@ -101,14 +98,17 @@ export function solvePasses(
 	const model = buildModel(problem)
 	report({ pass: 1, seconds: 0 })
 	const start = valuesOf(problem, model, greedyRotation(problem))
-	const first = pass(highs, lpText(model), 1, { seconds: timeLimitSeconds, gap }, start, report)
+	const textOf = (values?: ReadonlyMap<string, number>) => ({
+		text: lpText(model, values),
+		names: model.variables.keys(),
+	})
+	const first = pass(highs, textOf(), 1, { seconds: timeLimitSeconds, gap }, start, report)
 	let best = first
 	const left = timeLimitSeconds - elapsed()
 	const evened = first.optimal && left > 0.05
 	if (evened) {
 		report({ pass: 2, seconds: 0 })
-		const text = lpText(model, first.values)
-		best = pass(highs, text, 2, { seconds: left, gap }, first.values, report)
+		best = pass(highs, textOf(first.values), 2, { seconds: left, gap }, first.values, report)
 	}
 	const { tier1, tier2 } = tierValues(model, best.values)
 	return {

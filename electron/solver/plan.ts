@@ -23,7 +23,7 @@ interface PlanOptions extends SolveOptions {
 	/** an insert is started together with the new pairs */
 	newInsert?: boolean
 }
-/** @throws SolveCancelled when stopped; Error in plain words where no plan could be made */
+/** @throws SolveCancelled when stopped; StatedError where no plan could be made */
 export async function planSeason(visit: Visit, options: PlanOptions = {}): Promise<Plan> {
 	const protocolFile = options.protocolFile ?? shippedProtocol
 	const protocol = openProtocol(protocolFile)

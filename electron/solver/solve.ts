@@ -4,6 +4,8 @@
  */
 import { Worker } from 'node:worker_threads'
 import type { Rotation, SeasonProblem } from '../../shared/engine/season/problem/problem.ts'
+import { StatedError } from '../../shared/engine/words/stated.ts'
+import { type Statement, state } from '../../shared/engine/words/statement.ts'
 
 export interface Solved {
 	status: 'optimal' | 'time-limit'
@@ -22,7 +24,7 @@ export interface Progress {
 export type SolverMessage =
 	| ({ type: 'progress' } & Progress)
 	| { type: 'done'; solved: Solved }
-	| { type: 'failed'; message: string }
+	| { type: 'failed'; said: Statement }
 export interface SolveOptions {
 	/** seconds for both passes together; 10 unless given */
 	timeLimitSeconds?: number
@@ -32,16 +34,14 @@ export interface SolveOptions {
 	signal?: AbortSignal
 }
 /** The person stopped it: nothing was changed. */
-export class SolveCancelled extends Error {
+export class SolveCancelled extends StatedError {
 	constructor() {
-		super('Planning was cancelled. Nothing was changed.')
+		super(state('season.cancelled'))
 		this.name = 'SolveCancelled'
 	}
 }
 
-const notPlanned = (reason: string): Error => new Error(`The season could not be planned${reason}`)
-
-/** @throws SolveCancelled; Error in plain words where the solver could not answer */
+/** @throws SolveCancelled; StatedError where the solver could not answer */
 export function solveSeason(
 	problem: SeasonProblem,
 	{ timeLimitSeconds = 10, gap = 0.001, onProgress, signal }: SolveOptions = {},
@@ -65,7 +65,7 @@ export function solveSeason(
 		const hear = (message: SolverMessage): void => {
 			if (over) return
 			if (message.type === 'done') end(() => resolve(message.solved))
-			else if (message.type === 'failed') fail(notPlanned(` (${message.message}).`))
+			else if (message.type === 'failed') fail(new StatedError(message.said))
 			else {
 				const { type: _type, ...progress } = message
 				onProgress?.(progress)
@@ -73,8 +73,8 @@ export function solveSeason(
 		}
 		signal?.addEventListener('abort', cancel)
 		worker.on('message', hear)
-		worker.on('error', (error) => fail(notPlanned(` (${error.message}).`)))
-		worker.on('exit', () => fail(notPlanned(': the solver stopped. Try again.')))
+		worker.on('error', () => fail(new StatedError(state('season.solver-stopped'))))
+		worker.on('exit', () => fail(new StatedError(state('season.solver-stopped'))))
 		worker.postMessage({ problem, timeLimitSeconds, gap })
 	})
 }

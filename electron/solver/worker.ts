@@ -1,9 +1,18 @@
 /** HiGHS in a thread of its own: solving blocks the thread it runs in. */
 import { parentPort } from 'node:worker_threads'
 import type { SeasonProblem } from '../../shared/engine/season/problem/problem.ts'
+import { StatedError } from '../../shared/engine/words/stated.ts'
+import { type Statement, state } from '../../shared/engine/words/statement.ts'
 import { loadHighs, solvePasses } from './passes.ts'
 import type { SolverMessage } from './solve.ts'
 
+/** What failed; a fault of the solver itself is told in its own words. */
+const saidOf = (error: unknown): Statement =>
+	error instanceof StatedError
+		? { ...error.said, says: error.message }
+		: state('season.solver-failed', {
+				reported: error instanceof Error ? error.message : String(error),
+			})
 const post = (message: SolverMessage): void => parentPort?.postMessage(message)
 parentPort?.once(
 	'message',
@@ -23,7 +32,7 @@ parentPort?.once(
 				),
 			})
 		} catch (error) {
-			post({ type: 'failed', message: error instanceof Error ? error.message : String(error) })
+			post({ type: 'failed', said: saidOf(error) })
 		}
 	},
 )

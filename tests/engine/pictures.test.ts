@@ -12,10 +12,10 @@ import type {
 	LoadingResult,
 	LoadWeek,
 } from '../../shared/engine/findings/assessment.ts'
-import { elementText } from '../../shared/engine/insert/element-words.ts'
 import type { Basis, Because } from '../../shared/engine/protocol/basis.ts'
 import { bothSides, rounded } from '../../shared/engine/visit/sides.ts'
 import { type Side, visitSchema } from '../../shared/engine/visit/visit.ts'
+import { elementText } from '../../shared/engine/words/en/insert-names.ts'
 import { readingInWords } from '../../shared/engine/words/reading.ts'
 
 const folder = new URL('./pictures/', import.meta.url)

@@ -38,8 +38,8 @@ function returns(plan: Plan): { since: string; back: string }[] {
 	return found
 }
 /** Every week of a return in which more is planned than was allowed. */
-export function returnBroken(plan: Plan): string[] {
-	const broken: string[] = []
+export function returnBroken(plan: Plan): [rule: 'return', ...about: (string | number)[]][] {
+	const broken: ReturnType<typeof returnBroken> = []
 	const usual = usualWeek(plan)
 	for (const { since, back } of returns(plan))
 		for (let [week, most] = [0, usual / 2]; most < usual; week++, most = most * 1.1 + 30) {
@@ -47,8 +47,7 @@ export function returnBroken(plan: Plan): string[] {
 			const planned = plan.sessions
 				.filter(({ past, date }) => !past && mondayOf(date) === monday && date >= back)
 				.reduce((sum, { minutes }) => sum + minutes, 0)
-			if (planned > most + 0.01)
-				broken.push(`week of ${monday}: ${planned} minutes back after ${since}, at most ${most}`)
+			if (planned > most + 0.01) broken.push(['return', monday, planned, most, since])
 		}
 	return broken
 }

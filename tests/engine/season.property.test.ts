@@ -204,13 +204,28 @@ it('the verifier sees each broken rule', () => {
 		],
 	)
 	const problem = problemOf(visit)
-	const said = (...pairs: number[]) =>
-		verify(
-			{ ...problem, fixed: [] },
-			{ uses: pairs.map((p) => [{ pair: p, minutes: 60 }]) },
-		).problems.join('; ')
-	expect(said(0, 0)).toMatch(/soaked.*past its life.*at most 40/)
-	expect(said(1, 1)).toMatch(/p2 may not be worn/)
-	expect(said(2, 2)).toMatch(/break-in allows 20.*60 minutes of 150 before a match/)
+	const broken = (...pairs: number[]) =>
+		verify({ ...problem, fixed: [] }, { uses: pairs.map((p) => [{ pair: p, minutes: 60 }]) })
+			.problems
+	expect(broken(0, 0)).toEqual(
+		expect.arrayContaining([
+			expect.objectContaining({ is: 'soaked', pair: 'p1', date: '2027-01-06' }),
+			expect.objectContaining({ is: 'life', pair: 'p1' }),
+			expect.objectContaining({ is: 'week', limit: { limit: 'pair', mostMinutes: 40 } }),
+		]),
+	)
+	expect(broken(1, 1)).toContainEqual(
+		expect.objectContaining({
+			is: 'barred',
+			pair: 'p2',
+			barred: { why: 'sole', sole: 'indoor', surface: 'natural-firm' },
+		}),
+	)
+	expect(broken(2, 2)).toEqual(
+		expect.arrayContaining([
+			expect.objectContaining({ is: 'break-in', pair: 'p3', mostMinutes: 20 }),
+			expect.objectContaining({ is: 'match-too-early', minutes: 60, fromMinutes: 150 }),
+		]),
+	)
 	expect(verify({ ...problem, fixed: [] }, { uses: [[], []] }).noPair).toEqual([0, 1])
 })

@@ -57,7 +57,8 @@ describe('reading a CSV list', () => {
 			questions: [
 				{
 					key: 'dateOrder',
-					says: 'Is 03/04/2027 3 April 2027 (day first) or 4 March 2027 (month first)?',
+					code: 'season.ask-date-order',
+					params: { given: '03/04/2027', dayFirst: '2027-04-03', monthFirst: '2027-03-04' },
 				},
 			],
 		})
@@ -86,12 +87,14 @@ describe('reading a CSV list', () => {
 			'Date,Time,Type\n2027-02-30,14:00,match\n2027-03-01,noon,match\n2027-03-02,14:00,match\n',
 			choices,
 		)
-		expect(read.problems.map(({ says }) => says)).toEqual([
-			expect.stringContaining('Row 2: date not understood, given "2027-02-30"'),
-			expect.stringContaining('Row 3: time not understood, given "noon"'),
+		expect(read.problems).toMatchObject([
+			{ code: 'season.row-date', params: { row: 2, given: '2027-02-30', order: 'day-month' } },
+			{ code: 'season.row-time', params: { row: 3, given: 'noon' } },
 		])
 		expect(read.sessions.length).toBe(1)
-		expect(readCsv('What,When\na,b\n', choices).problems[0]!.says).toContain('No column of dates')
+		expect(readCsv('What,When\na,b\n', choices).problems).toMatchObject([
+			{ code: 'season.table-no-dates', params: { given: ['What', 'When'] } },
+		])
 	})
 	it('the same list twice changes nothing; a new time is a change, a bye is a bye', () => {
 		const list = (time: string, status = '') =>

@@ -37,7 +37,7 @@ describe('one bad part of a calendar', () => {
 	it('a time zone without a name is left out and told', () => {
 		const read = readCalendar(calendar(...zoneOf(), ...plain), choices)
 		expect([titles(read), read.problems]).toEqual([['Match'], []])
-		expect(read.notes).toEqual(['A time zone of the list has no name, and was left out.'])
+		expect(read.notes.map(({ code }) => code)).toEqual(['season.zone-nameless'])
 	})
 	it.each<[string, string[]]>([
 		['without rules', ['BEGIN:VTIMEZONE', 'TZID:Club time', 'END:VTIMEZONE']],
@@ -57,7 +57,13 @@ describe('one bad part of a calendar', () => {
 		const read = readCalendar(calendar(...event('bad', ...lines), ...plain), choices)
 		expect(titles(read)).toEqual(['Match'])
 		expect(read.problems).toHaveLength(1)
-		expect(read.problems[0]?.says).toMatch(/(Swim|Event 1).*Enter it by hand/)
+		const { code, params } = read.problems[0]!
+		expect(['season.event-unreadable', 'season.part-unreadable', 'season.event-no-date']).toContain(
+			code,
+		)
+		expect(params.title ?? params.name ?? params.number).toSatisfy(
+			(named: unknown) => named === 'Swim' || named === 1,
+		)
 	})
 	it('an event whose end is lost is named, the one after it is read', () => {
 		const text = calendar(
@@ -65,9 +71,14 @@ describe('one bad part of a calendar', () => {
 			...plain,
 		)
 		const read = readCalendar(text, choices)
-		expect([titles(read), read.problems[0]?.says]).toEqual([
+		expect([titles(read), read.problems]).toMatchObject([
 			['Match'],
-			'The event "Swim" could not be read (its END line is missing). Enter it by hand.',
+			[
+				{
+					code: 'season.part-unreadable',
+					params: { kind: 'event', name: 'Swim', flaw: { is: 'no-end-line' } },
+				},
+			],
 		])
 	})
 })
@@ -142,7 +153,7 @@ function expectSound({ sessions, problems, notes }: Incoming): void {
 		expect(minutes >= 1 && minutes <= 600).toBe(true)
 		expect(id.length >= 1 && id.length <= 400).toBe(true)
 	}
-	const said = [...problems.map(({ says }) => says), ...notes]
+	const said = [...problems, ...notes].map(({ says }) => says)
 	expect(said.filter((says) => faultWords.test(says))).toEqual([])
 }
 describe('a list with changed lines', () => {

@@ -2,7 +2,9 @@ import { describe, expect, test } from 'vitest'
 import { acceptedLines } from '../../electron/command/demo.ts'
 import type { DraftContent, SignedVisit } from '../../shared/contract.ts'
 import { assess } from '../../shared/engine/assess.ts'
+import { aboutOf } from '../../shared/engine/visit/decisions.ts'
 import type { Visit } from '../../shared/engine/visit/visit.ts'
+import { state } from '../../shared/engine/words/statement.ts'
 import { draftOf, folder, saved, withPlayer } from './counting-app.ts'
 
 describe('signing is refused', () => {
@@ -73,16 +75,14 @@ describe('signing is refused', () => {
 		expect(await blocks()).toEqual([
 			{
 				path: 'decisions.lines',
-				message:
-					`Caution and stop findings without a decision: ${cautions.length}. Decide each ` +
-					'one in Decide.',
+				message: state('signing.undecided', { findings: cautions.length }).says,
 			},
 		])
 		await put({ lines: cautions.slice(1) })
 		expect(await blocks()).toEqual([
 			{
 				path: 'decisions.lines',
-				message: 'Caution and stop findings without a decision: 1. Decide each one in Decide.',
+				message: state('signing.undecided', { findings: 1 }).says,
 			},
 		])
 		// a change says something else than the engine, and own lines say something
@@ -94,14 +94,17 @@ describe('signing is refused', () => {
 				{ findingId: 'own.1', choice: 'add' },
 			],
 		})
-		expect((await blocks())?.map((block) => block.message.split('.')[0])).toEqual([
-			'Caution and stop findings without a decision: 1',
-			expect.stringContaining('A changed line has no words'),
-			'Your own line 1 is empty',
+		expect((await blocks())?.map((block) => block.message)).toEqual([
+			state('signing.undecided', { findings: 1 }).says,
+			state('signing.changed-without-words', { finding: first!.findingId }).says,
+			state('signing.own-line-empty', { line: '1' }).says,
 		])
 		await put({ lines: cautions, heelRaiseMm: { left: 11, right: 11 } })
 		expect(await blocks()).toEqual([
-			{ path: 'decisions.heelRaiseWhy', message: expect.stringContaining('above 10 mm') },
+			{
+				path: 'decisions.heelRaiseWhy',
+				message: state('signing.raise-without-reason', { limitMm: 10 }).says,
+			},
 		])
 		expect(app.drawn.count).toBe(0)
 		await put({
@@ -151,19 +154,25 @@ describe('signing is refused', () => {
 			expect((await app.refused('visits.sign', { draftId })).problems).toEqual([
 				{
 					path: 'decisions.lines',
-					message:
-						'Notes or advice that read otherwise than when you changed or dropped them: 1. Look ' +
-						'at them again in Decide.',
+					message: state('signing.overtaken-notes', { findings: 1 }).says,
 				},
 			])
 		}
-		// a caution accepted in other words counts as undecided
+		// a caution accepted about something else counts as undecided
 		await put(
 			247,
-			seated.map((line) => ({ ...line, about: 'The feet were measured lying down.' })),
+			seated.map(({ findingId, choice }) => ({
+				findingId,
+				choice,
+				...aboutOf({
+					says: 'The feet were measured lying down.',
+					code: 'sizing.lying',
+					params: {},
+				}),
+			})),
 		)
 		expect((await app.refused('visits.sign', { draftId })).problems?.[0]?.message).toBe(
-			`Caution and stop findings without a decision: ${seated.length}. Decide each one in Decide.`,
+			state('signing.undecided', { findings: seated.length }).says,
 		)
 		// advice that was accepted is printed as it reads now; decided again, it stands
 		await put(247, [...seated, { findingId, choice: 'accept', about }])

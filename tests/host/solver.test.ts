@@ -43,7 +43,17 @@ it('wet boots rest, and the reason says since when', async () => {
 		),
 	)
 	expect(plan.sessions.map(({ pair }) => pair)).toEqual(['firm', 'turf'])
-	expect(plan.sessions[1]!.reasons).toContain('firm boots still wet from Tuesday')
+	expect(plan.sessions[1]!.reasonCodes).toContainEqual({
+		code: 'season.hindered',
+		params: {
+			hindrance: {
+				is: 'moist',
+				pair: 'firm boots',
+				ground: 'wet',
+				worn: { date: '2027-02-02', from: '2027-02-03' },
+			},
+		},
+	})
 })
 it('where no pair may be worn the session and the findings say so, with what to buy', async () => {
 	const plan = await planSeason(
@@ -53,11 +63,25 @@ it('where no pair may be worn the session and the findings say so, with what to 
 		),
 	)
 	expect(plan.sessions[1]!.pair).toBeUndefined()
-	expect(plan.sessions[1]!.unmet[0]).toContain('firm ground sole not for hall')
+	expect(plan.sessions[1]!.unmetCodes).toEqual([
+		{
+			code: 'season.unmet-no-pair',
+			params: {
+				begun: false,
+				hindrances: [
+					{
+						is: 'barred',
+						pair: 'firm boots',
+						barred: { why: 'sole', sole: 'firm-ground', surface: 'hall' },
+					},
+				],
+			},
+		},
+	])
 	expect(plan.findings.map(({ id }) => id)).toContain('season.no-pair')
 	expect(plan.purchases[0]).toMatchObject({ sole: 'indoor', neededBy: '2027-03-03' })
 })
-it('pins are honoured where they may be, and refused in words where they may not', async () => {
+it('pins are honoured where they may be, and refused where they may not', async () => {
 	const plan = await planSeason(
 		seasonVisit(
 			[firm, turf],
@@ -68,8 +92,11 @@ it('pins are honoured where they may be, and refused in words where they may not
 		),
 	)
 	expect(plan.sessions.map(({ pair }) => pair)).toEqual(['turf', 'turf'])
-	expect(plan.sessions[0]!.reasons).toContain('chosen by the clinician')
-	expect(plan.sessions[1]!.unmet[0]).toContain('pinned pair may not be worn')
+	const codes = plan.sessions.map(({ reasonCodes = [], unmetCodes = [] }) =>
+		[...reasonCodes, ...unmetCodes].map(({ code }) => code),
+	)
+	expect(codes[0]).toContain('season.chosen')
+	expect(codes[1]).toContain('season.unmet-pin-barred')
 	expect(plan.findings.map(({ id }) => id)).toContain('season.pin')
 })
 it('the past stays, the future is solved anew, and the difference is told', async () => {
@@ -88,16 +115,24 @@ it('the past stays, the future is solved anew, and the difference is told', asyn
 		[true, 'turf'],
 		[true, before.sessions[1]!.pair],
 	])
-	const told = planDifference(before, after).map(({ says }) => says)
-	expect(
-		told.some(
-			(says) =>
-				says.includes('Tuesday 9 February 2027, 18:00') && says.includes('ground dry becomes wet'),
-		),
-	).toBe(true)
-	expect(
-		told.some((says) => says.includes('Wednesday 10 February 2027, 18:00') && says.includes('new')),
-	).toBe(true)
+	const told = planDifference(before, after)
+	expect(told).toContainEqual(
+		expect.objectContaining({
+			code: 'season.change-moved',
+			params: expect.objectContaining({
+				date: '2027-02-09',
+				start: '18:00',
+				moved: [{ field: 'ground', before: 'dry', after: 'wet' }],
+			}),
+		}),
+	)
+	expect(told).toContainEqual(
+		expect.objectContaining({
+			date: '2027-02-10',
+			code: 'season.change-new',
+			params: expect.objectContaining({ start: '18:00' }),
+		}),
+	)
 	expect(planDifference(before, before)).toEqual([])
 })
 it('a current bone stress injury plans nothing', async () => {

@@ -49,8 +49,8 @@ describe('heel raise', () => {
 		expect(
 			of({}, { feet: { left: { heelToBallMm: 180 } }, footwear }).findings.find(
 				(finding) => finding.id === 'ankle.demand-t-1-b-2.both',
-			)?.says,
-		).toBe('b asks 3.2 degrees more of the ankle than t.')
+			)?.params,
+		).toEqual({ from: 't', to: 'b', moreDeg: 3.2 })
 	})
 })
 describe('more of the heel raise', () => {
@@ -73,9 +73,12 @@ describe('more of the heel raise', () => {
 			{ body: { ...body, legLengthReason: 'back pain' } },
 		)
 		expect(result.heelRaiseMm).toEqual({ left: 4, right: 6 })
-		expect(
-			result.findings.find((finding) => finding.id === 'ankle.heel-raise.both')?.says,
-		).toContain('outsole')
+		expect(result.findings.find((finding) => finding.id === 'ankle.heel-raise.both')).toMatchObject(
+			{
+				code: 'ankle.heel-raise',
+				params: { mm: { left: 4, right: 6 }, shorter: 'right', capped: true },
+			},
+		)
 	})
 	it.each([
 		[{ ...body, legLengthReason: 'x', legLengthDifferenceMm: 4.9 }],

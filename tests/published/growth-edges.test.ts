@@ -21,7 +21,7 @@ describe('edges of age', () => {
 		for (const refusal of at('2018-01-24').findings.filter((found) =>
 			found.id.startsWith('growth.outside'),
 		))
-			expect(refusal.says).toContain('at 8.99 years')
+			expect(refusal).toMatchObject({ code: 'growth.outside-ages', params: { ageYears: 8.99 } })
 	})
 	it('girls from 8 to 16', () => {
 		expect([methods(at('2019-01-20', 'female')), methods(at('2019-01-24', 'female'))]).toEqual([
@@ -100,27 +100,28 @@ describe('edges of age', () => {
 	it('an offset beyond four years', () => {
 		const far = at('2010-02-01', 'male', { statureCm: 205, sittingHeightCm: 115, massKg: 110 })
 		expect(far.maturityOffsetYears).not.toHaveProperty('mirwald')
-		expect(far.findings.find((finding) => finding.id === 'growth.outside-mirwald')!.says).toContain(
-			'more than 4 years',
-		)
+		expect(far.findings.find((finding) => finding.id === 'growth.outside-mirwald')).toMatchObject({
+			code: 'growth.outside-result',
+			params: { method: 'mirwald', limitYears: 4 },
+		})
 	})
 	it('parents: missing ones are named, unrecorded origin is said', () => {
 		const of = (more: Visit['body']) =>
 			at('2014-01-20', 'male', { statureCm: 158, massKg: 46, ...more }).findings
 		expect(
 			of({ motherStatureCm: 165 }).find((finding) => finding.id === 'growth.adult-stature-missing')!
-				.says,
-		).toContain("father's stature not recorded")
+				.params,
+		).toEqual({ lacking: ['fatherStatureCm'] })
 		expect(
 			of({ motherStatureCm: 165, fatherStatureCm: 180 }).find(
 				(finding) => finding.id === 'growth.adult-stature',
-			)!.says,
-		).toContain('taken as measured')
+			)!.params,
+		).toMatchObject({ parents: 'not-recorded' })
 		expect(
 			of({ motherStatureCm: 165, fatherStatureCm: 180, parentStatures: 'measured' }).find(
 				(finding) => finding.id === 'growth.adult-stature',
-			)!.says,
-		).not.toContain('taken as measured')
+			)!.params,
+		).toMatchObject({ parents: 'measured' })
 	})
 	// The basis panel's own line, worked out, gives the ratio: no coefficient of Fransen 2018 is
 	// mistyped in it.
@@ -149,18 +150,19 @@ describe('edges of age', () => {
 			expect(working.lines.find((line) => line.startsWith('Offset'))).toMatch(
 				/^Offset -?\d+(\.\d)? years; .* = \d+(\.\d)? years/,
 			)
-		expect(result.findings.find((found) => found.id === 'growth.stage')!.says).toContain(
-			'good to about 0.6 years',
-		)
+		expect(result.findings.find((found) => found.id === 'growth.stage')!.params).toMatchObject({
+			offsetErrorYears: 0.6,
+		})
 		const share = at('2019-06-01', 'female', {
 			statureCm: 125,
 			massKg: 25,
 			motherStatureCm: 165,
 			fatherStatureCm: 180,
 		})
-		expect(share.findings.find((found) => found.id === 'growth.stage')!.says).not.toContain(
-			'offset',
-		)
+		expect(share.findings.find((found) => found.id === 'growth.stage')!.params).toEqual({
+			stage: 'before',
+			byPercent: true,
+		})
 	})
 })
 describe('stages, edge by edge', () => {
@@ -190,7 +192,10 @@ describe('stages, edge by edge', () => {
 			stage(85, -2, protocol).band,
 			stage(undefined, undefined, protocol).band,
 		]).toEqual(['uncertain', 'before', 'uncertain'])
-		expect(stage(85, 0, protocol).findings[0]!.says).toContain('Treat the player as around')
+		expect(stage(85, 0, protocol).findings[0]).toMatchObject({
+			code: 'growth.uncertain',
+			params: { byPercent: 'before', byOffset: 'around' },
+		})
 	})
 	// growth.md 6: foot before 88 %, knee 86 to 91 %, hip after.
 	it.each([

@@ -44,7 +44,7 @@ describe('doses', () => {
 		[undefined, 70],
 		[6, undefined],
 	])('FPI %s at %s kg is undefined', (fpi, kg) =>
-		expect(shellThickness(fpi, kg, true, protocol)).toHaveProperty('undefinedBecause'),
+		expect(shellThickness(fpi, kg, true, protocol)).toHaveProperty('unknown'),
 	)
 	it('child of 39 kg', () =>
 		expect(shellThickness(0, 39, false, protocol)).toMatchObject({ mm: 2.5 }))

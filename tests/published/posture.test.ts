@@ -64,16 +64,15 @@ describe('foot posture index', () => {
 	// limit (clinical.md 9 row 19).
 	it.each([
 		[5, undefined],
-		[6, 'is at the upper limit'],
-		[7, 'is above the upper limit'],
-	])('child of 9 with %i', (total, says) => {
+		[6, { side: 'left', fpi: 6, limit: 6 }],
+		[7, { side: 'left', fpi: 7, limit: 6 }],
+	])('child of 9 with %i', (total, params) => {
 		const found = posture(
 			visit({ left: { fpi6: items(total) } }, { born: '2017-03-01' }),
 			[],
 			raw,
 		).findings.find((finding) => finding.id === 'posture.fpi-minor.left')
-		if (says === undefined) expect(found).toBeUndefined()
-		else expect(found?.says).toContain(says)
+		expect(found?.params).toEqual(params)
 	})
 })
 describe('first MTP joint', () => {
@@ -107,6 +106,17 @@ describe('first MTP joint', () => {
 			posture(visit({ left: { firstMtpDegNonWeightBearing: 70 } }), [], raw).left.firstMtp,
 		).toBeUndefined()
 	})
+	it('pain recorded without a side counts on either', () =>
+		expect(
+			posture(
+				visit(
+					{ right: { firstMtpDegNonWeightBearing: 40 } },
+					{ conditions: [{ condition: 'hallux-limitus', side: 'none', status: 'current' }] },
+				),
+				[],
+				raw,
+			).right.firstMtp,
+		).toBe('structural-limit'))
 	it('pain on the other side does not count', () =>
 		expect(
 			posture(visit({ right: { firstMtpDegNonWeightBearing: 40 } }, painful), [], raw).right
@@ -121,7 +131,7 @@ it('first ray: each reading on its own basis', () => {
 			(finding) => finding.id === 'posture.first-ray.left',
 		)!
 	expect(of('hypermobile')).toMatchObject({
-		says: expect.stringContaining('above 8 mm'),
+		params: { side: 'left', firstRay: 'hypermobile', excessMm: 8 },
 		basis: { source: expect.stringContaining('Glasoe 2022'), strength: 'expert' },
 	})
 	expect(of('plantarflexed').basis).toMatchObject({

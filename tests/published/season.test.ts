@@ -102,12 +102,12 @@ it('B: the same ladder laid on a season, in round minutes, and other wear only a
 	)
 	const { problem } = buildProblem({ visit, protocol: openProtocol(), suitability })
 	expect(problem.fixed.map(({ minutes }) => minutes)).toEqual([20, 30, 45, 65])
-	expect(problem.cost.map((row) => typeof row[0])).toEqual([
-		'string',
-		'string',
-		'string',
-		'string',
-		'number',
+	expect(problem.cost.map((row) => row[0])).toEqual([
+		{ why: 'breaking-in' },
+		{ why: 'breaking-in' },
+		{ why: 'breaking-in' },
+		{ why: 'breaking-in' },
+		expect.any(Number),
 	])
 })
 it('C: five sessions of 90 minutes, A at most 120 minutes, B at 1 a minute: 330', async () => {
@@ -119,7 +119,7 @@ it('C: five sessions of 90 minutes, A at most 120 minutes, B at 1 a minute: 330'
 		caps: [
 			{
 				id: 'cap',
-				says: 'at most 120 minutes',
+				limit: { limit: 'pair', mostMinutes: 120 },
 				pairs: [0],
 				weeks: [{ monday: '2027-02-01', slots: [0, 1, 2, 3, 4], minutes: 120 }],
 			},

@@ -21,8 +21,6 @@ const pageWith = (logo: Logo): LwDocument => ({
 	footer: '',
 	createdAt: '2000-01-01T00:00:00.000Z',
 })
-/** A person reads the sentence beside the field, or with its own beginning. */
-const withoutField = ({ message }: BadLogo): string => message.replace(/^logo: /, '')
 const isBadLogo = (error: unknown): error is BadLogo =>
 	error instanceof Error && error.name === 'BadLogo'
 
@@ -46,7 +44,7 @@ export async function needDrawable(
 	} catch (error) {
 		if (!isBadLogo(error)) throw error
 		throw new Refusal('clinic.logo', 'The logo cannot be used. Nothing was changed.', [
-			{ path, message: withoutField(error) },
+			{ path, message: error.flaw },
 		])
 	}
 }
@@ -59,7 +57,7 @@ export function logoTrouble(logo: Logo | undefined): string | undefined {
 	} catch (error) {
 		if (!isBadLogo(error)) throw error
 		return (
-			`The logo of the letterhead cannot be drawn (${withoutField(error)}). Pages are drawn without ` +
+			`The logo of the letterhead cannot be drawn (${error.flaw}). Pages are drawn without ` +
 			'it: open Settings, Letterhead, and choose another file or remove the logo.'
 		)
 	}

@@ -120,9 +120,10 @@ export function consentsFor(
 	deps: Deps,
 	{ playerId, recipient, channel }: Omit<Delivery, 'kind'>,
 ) {
-	return purposesFor(recipient.role, channel).map((purpose) =>
-		checkConsent(memory, deps, memory.players.rootOf(playerId), purpose, recipient.name),
-	)
+	return purposesFor(recipient.role, channel).map((purpose) => ({
+		purpose,
+		...checkConsent(memory, deps, memory.players.rootOf(playerId), purpose, recipient.name),
+	}))
 }
 /**
  * Everything that must hold at the moment of sending. @throws Refusal with the reason. @returns ids
@@ -183,7 +184,7 @@ export function listRecipients(
 				playerId,
 				recipient,
 				channel: recipient.email ? 'smtp' : 'print',
-			}).map((answer) => answer.because),
+			}).map(({ purpose, because }) => ({ purpose, says: because })),
 		})),
 	}
 }

@@ -7,6 +7,7 @@ import {
 	forksOf,
 	joinFields,
 } from '../../../shared/desk/outreach/heads.ts'
+import { type Purpose, purposes } from '../../../shared/desk/records/consent.ts'
 import { present } from '../../../shared/engine/plain/present.ts'
 import { fullName } from '../../../shared/engine/words/names.ts'
 import type { Store } from '../../store/store.ts'
@@ -127,7 +128,8 @@ function consentQuestions({ deps, joined, playerId, name }: Asked): Question[] {
 		playerId,
 		name,
 		says:
-			`Consent of ${name} to ${purpose}${recipient ? ` for ${recipient}` : ''} was recorded ` +
+			`Consent of ${name} to ${purposes[purpose as Purpose]?.says ?? purpose}` +
+			`${recipient ? ` for ${recipient}` : ''} was recorded ` +
 			'differently in two places. The stricter one holds until you decide.',
 		fields: [
 			{

@@ -8,6 +8,7 @@ import { insertDecided } from '../../../shared/engine/report/decided.ts'
 import { stopOf } from '../../../shared/engine/season/problem/limits.ts'
 import type { Decisions } from '../../../shared/engine/visit/decisions.ts'
 import type { Visit } from '../../../shared/engine/visit/visit.ts'
+import { type Statement, state } from '../../../shared/engine/words/statement.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
 import { Refusal } from '../records/refusal.ts'
@@ -59,21 +60,13 @@ function latestSigned(
 export function basisOf(memory: Needs, deps: Deps, playerId: string): Basis | undefined {
 	memory.players.entry(playerId)
 	if (memory.players.mergedAway(playerId))
-		throw new Refusal(
-			'players.merged-into-another',
-			'This record was merged into another player. Open that player.',
-		)
+		throw new Refusal('players.merged-into-another', state('season.merged-away'))
 	return openDraft(memory, deps, playerId) ?? latestSigned(memory, deps, playerId)
 }
 /** @throws Refusal where the player has no assessment yet, is unknown or was merged away */
 export function needBasis(memory: Needs, deps: Deps, playerId: string): Basis {
 	const basis = basisOf(memory, deps, playerId)
-	if (!basis)
-		throw new Refusal(
-			'season.no-assessment',
-			'This player has no assessment yet. Start one and enter the pairs they wear, then plan ' +
-				'the season.',
-		)
+	if (!basis) throw new Refusal('season.no-assessment', state('season.no-assessment'))
 	return basis
 }
 /** What of a visit a plan rests on: when it changes, the plan is out of date. */
@@ -93,20 +86,19 @@ export const basisDigest = ({ visit, decisions }: Pick<Basis, 'visit' | 'decisio
 export function stopped(
 	{ visit, decisions, earlier, from }: Basis,
 	protocol: ProtocolFile,
-): string | undefined {
+): Statement | undefined {
 	const assessment = assess(visit, earlier, protocol)
 	const { screening } = assessment
 	const sides = stillBlocked(assessment, decisions)
-	if (sides.length === 0) return stopOf(visit)?.says
+	if (sides.length === 0) return stopOf(visit)
 	const ids = new Set(sides.flatMap((side) => screening.blockedBy[side]))
-	const signs = screening.items
-		.filter((item) => ids.has(item.id))
-		.map((item) => item.says.replace(/\.$/, ''))
-	return (
-		`The rotation is stopped for the ${sides.join(' and ')} foot by a warning sign: ` +
-		`${[...new Set(signs)].join('; ')}. Record in Decide what was done about ` +
-		`it${from === 'draft' ? '' : ' (open a new assessment)'}, then plan.`
-	)
+	const signs = screening.items.filter((item) => ids.has(item.id))
+	return state('season.stopped-by-sign', {
+		sides,
+		items: signs.map(({ id }) => id),
+		signs: signs.map(({ says }) => says),
+		isSigned: from === 'visit',
+	})
 }
 /**
  * Sessions before this day are the past unless the person says otherwise: today, or the visit where

@@ -7,6 +7,7 @@ import type { Clinic } from '../../../shared/engine/report/clinic.ts'
 import type { LwDocument } from '../../../shared/engine/report/document.ts'
 import { pocketTable } from '../../../shared/engine/report/pocket.ts'
 import { seasonChart } from '../../../shared/engine/report/season-chart.ts'
+import { state } from '../../../shared/engine/words/statement.ts'
 import { writeCalendar } from '../../calendar/write.ts'
 import { zoneHere } from '../../calendar/zones.ts'
 import type { Deps } from '../records/deps.ts'
@@ -33,14 +34,9 @@ function planToGive(
 	const blocked = stopped(basis, memory.clinic.protocol)
 	if (blocked !== undefined) throw new Refusal('season.blocked', blocked)
 	const planned = lastPlan(memory.players, deps, playerId)
-	if (!planned)
-		throw new Refusal('season.not-planned', 'The season is not planned yet. Plan it first.')
+	if (!planned) throw new Refusal('season.not-planned', state('season.not-planned'))
 	if (!isUpToDate(memory, deps, playerId, planned, basisDigest(basis)))
-		throw new Refusal(
-			'season.plan-is-old',
-			'The sessions, pairs or findings changed since this plan was made. Plan the season again ' +
-				'first.',
-		)
+		throw new Refusal('season.plan-is-old', state('season.out-of-date'))
 	return { basis, planned }
 }
 /**

@@ -4,11 +4,12 @@ import { openProtocol, type ProtocolFile } from '../../../shared/engine/protocol
 import { type ImportChoices, previewImport } from '../../../shared/engine/season/preview.ts'
 import { codes, surfaces } from '../../../shared/engine/visit/terms.ts'
 import type { Season } from '../../../shared/engine/visit/visit.ts'
+import { type Statement, state } from '../../../shared/engine/words/statement.ts'
 import { readList } from '../../calendar/list.ts'
 import { zoneHere } from '../../calendar/zones.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
-import { Refusal } from '../records/refusal.ts'
+import { Refusal, refusedEntry } from '../records/refusal.ts'
 import { lastSeason } from './records.ts'
 
 /** An answer to a question of the import. */
@@ -18,9 +19,9 @@ interface Answer {
 	about: string
 	value: string
 }
-const cannotUse = (key: string, message: string): Refusal =>
-	new Refusal('season.answer-cannot-be-used', 'An answer cannot be used. Nothing was changed.', [
-		{ path: `answers.${key}`, message },
+const cannotUse = (key: string, why: Statement): Refusal =>
+	new Refusal('season.answer-cannot-be-used', state('season.answer-unusable'), [
+		refusedEntry(`answers.${key}`, why),
 	])
 /** @throws Refusal where the answer is none of those allowed */
 function pick<const Choice extends string>(
@@ -29,7 +30,7 @@ function pick<const Choice extends string>(
 ): Choice {
 	const found = allowed.find((choice) => choice === value)
 	if (found === undefined)
-		throw cannotUse(key, `not one of the answers, given "${value}", allowed: ${allowed.join(', ')}`)
+		throw cannotUse(key, state('season.answer-none-of', { given: value, allowed }))
 	return found
 }
 /** What each answer settles, by the first word of its key. */
@@ -85,8 +86,10 @@ function choicesOf(
 		if (!settle)
 			throw cannotUse(
 				key,
-				`unknown, given "${value}", allowed: source, team, code, surface, ground, dateOrder, ` +
-					'surfaces, kinds, zones',
+				state('season.answer-unknown', {
+					given: value,
+					allowed: ['source', ...Object.keys(settles)],
+				}),
 			)
 		settle(choices, { key, about, value })
 	}
@@ -99,12 +102,7 @@ export async function previewSeasonImport(
 	{ playerId, text, kind, answers }: InputOf<'season.previewImport'>,
 ): Promise<OutputOf<'season.previewImport'>> {
 	const season = lastSeason(players, deps, playerId)?.season
-	if (!season)
-		throw new Refusal(
-			'season.without-days',
-			'The season has no first and last day yet. Enter them first: sessions outside it are left ' +
-				'out.',
-		)
+	if (!season) throw new Refusal('season.without-days', state('season.no-days'))
 	const choices = choicesOf(answers, season, clinic.protocol)
 	return previewImport(season.sessions ?? [], await readList(text, kind, choices), choices.source)
 }

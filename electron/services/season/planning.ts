@@ -1,12 +1,13 @@
 /** A season planned in a thread of its own, watched and cancelled meanwhile. */
 import type { InputOf, OutputOf } from '../../../shared/contract.ts'
-import { dayInWords } from '../../../shared/engine/plain/days.ts'
 import type { ProtocolFile } from '../../../shared/engine/protocol/protocol.ts'
 import { insertDecided } from '../../../shared/engine/report/decided.ts'
 import { planDifference } from '../../../shared/engine/season/difference.ts'
 import { keepPast } from '../../../shared/engine/season/past.ts'
 import type { Plan } from '../../../shared/engine/season/plan-file.ts'
 import type { Season } from '../../../shared/engine/visit/visit.ts'
+import { StatedError } from '../../../shared/engine/words/stated.ts'
+import { state } from '../../../shared/engine/words/statement.ts'
 import { planSeason } from '../../solver/plan.ts'
 import { SolveCancelled } from '../../solver/solve.ts'
 import type { Deps } from '../records/deps.ts'
@@ -22,17 +23,14 @@ function checkBasis(basis: Basis, protocol: ProtocolFile): void {
 	if (basis.visit.footwear?.some((pair) => pair.sole !== undefined)) return
 	throw new Refusal(
 		'season.no-pair',
-		`No pair with its sole is recorded on ${dayInWords(basis.visit.visitDate)}. Enter the ` +
-			'pairs in the assessment, each with its sole, then plan.',
+		state('season.no-sole-recorded', { visitDate: basis.visit.visitDate }),
 	)
 }
-/** What went wrong, in words a person can act on; other errors go on as they are. */
+/** A failure that is told becomes a refusal; other errors go on as they are. */
 function refusalOf(error: unknown): unknown {
-	if (error instanceof SolveCancelled) return new Refusal('season.cancelled', error.message)
-	const told =
-		error instanceof Error &&
-		/^The (season could not be planned|plan breaks a rule)/.test(error.message)
-	return told ? new Refusal('season.could-not-be-planned', error.message) : error
+	if (!(error instanceof StatedError)) return error
+	const code = error instanceof SolveCancelled ? 'season.cancelled' : 'season.could-not-be-planned'
+	return new Refusal(code, { ...error.said, says: error.message })
 }
 /** What a plan is solved from. */
 interface Task {
@@ -82,16 +80,9 @@ export async function planPlayer(
 	const basis = needBasis(memory, deps, playerId)
 	checkBasis(basis, clinic.protocol)
 	const saved = lastSeason(players, deps, playerId)
-	if (!saved)
-		throw new Refusal(
-			'season.empty',
-			'The season is empty. Enter its first and last day and its sessions, then plan.',
-		)
+	if (!saved) throw new Refusal('season.empty', state('season.empty'))
 	if (memory.season.isPlanning(playerId))
-		throw new Refusal(
-			'season.being-planned',
-			'This season is being planned already. Wait for it, or cancel it.',
-		)
+		throw new Refusal('season.being-planned', state('season.planned-already'))
 	const person = people.acts()
 	const before = lastPlan(players, deps, playerId)
 	const plan = await solve(memory, playerId, {
@@ -101,11 +92,7 @@ export async function planPlayer(
 		earlier: before?.value.plan,
 	})
 	if (people.atWork !== person)
-		throw new Refusal(
-			'season.taken-over',
-			'The records were locked or another person took over while the season was planned. ' +
-				'Nothing was kept: plan again.',
-		)
+		throw new Refusal('season.taken-over', state('season.left-meanwhile'))
 	const changes = before ? planDifference(before.value.plan, plan) : []
 	keepNext(
 		deps,

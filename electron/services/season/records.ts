@@ -2,6 +2,7 @@
 import { z } from 'zod'
 import type { SeasonValue } from '../../../shared/desk/season/season-record.ts'
 import type { Season } from '../../../shared/engine/visit/visit.ts'
+import { state } from '../../../shared/engine/words/statement.ts'
 import type { PlayerIds } from '../players/memory.ts'
 import { readCards } from '../records/cards.ts'
 import type { Deps } from '../records/deps.ts'
@@ -50,11 +51,7 @@ function openSort<Sort extends What>(
 	const { value, at } = openRecord('season', record)
 	const isSort = (any: SeasonValue): any is ValueOfSort<Sort> => any.what === what
 	if (isSort(value)) return { value, at }
-	throw new Refusal(
-		'season.other-record',
-		`Record ${record} is not the ${what} that its card says. Nothing was changed: restore it from ` +
-			'a backup.',
-	)
+	throw new Refusal('season.other-record', state('season.wrong-record', { record, what }))
 }
 /** The season as it was saved last. */
 export function lastSeason(

@@ -2,17 +2,17 @@
 
 import type { InputOf, OutputOf } from '../../../shared/contract.ts'
 import { dayHere } from '../../../shared/desk/workplace/local-day.ts'
-import { dayInWords } from '../../../shared/engine/plain/days.ts'
 import { present } from '../../../shared/engine/plain/present.ts'
-import { openProtocol } from '../../../shared/engine/protocol/protocol.ts'
+import { openProtocol, type ProtocolFile } from '../../../shared/engine/protocol/protocol.ts'
 import type { Plan } from '../../../shared/engine/season/plan-file.ts'
 import { lettersOf } from '../../../shared/engine/season/problem/letters.ts'
 import { ageYears } from '../../../shared/engine/visit/age.ts'
 import type { Season } from '../../../shared/engine/visit/visit.ts'
 import { fullName } from '../../../shared/engine/words/names.ts'
+import { state } from '../../../shared/engine/words/statement.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
-import { Refusal } from '../records/refusal.ts'
+import { Refusal, refusedEntry } from '../records/refusal.ts'
 import { type Basis, basisDigest, basisOf, firstDay, stopped } from './basis.ts'
 import { type KeptPlan, keepNext, lastPlan, lastRecord, lastSeason } from './records.ts'
 
@@ -45,6 +45,11 @@ const plannedOf = (
 	season: value.season,
 	basisChanged: !basis || value.basis !== basisDigest(basis),
 })
+/** What stops the rotation, without what only the plan's findings need. */
+function blockedOf(basis: Basis, protocol: ProtocolFile): Opened['blocked'] {
+	const said = stopped(basis, protocol)
+	return said && { code: said.code, params: { ...said.params }, says: said.says }
+}
 /** @throws Refusal where the player is not in the records or was merged away */
 export function openSeason(
 	memory: Pick<Memory, 'clinic' | 'drafts' | 'players' | 'season'>,
@@ -66,7 +71,7 @@ export function openSeason(
 		season: saved?.season ?? basis?.visit.season,
 		savedAs: saved?.record,
 		basis: basis && { from: basis.from, visitDate: basis.visit.visitDate },
-		blocked: basis && stopped(basis, clinic.protocol),
+		blocked: basis && blockedOf(basis, clinic.protocol),
 		planned: planned && plannedOf(planned, basis),
 	})
 }
@@ -74,18 +79,9 @@ export function openSeason(
 /** @throws Refusal where it ends before it begins */
 function checkDays({ from, to }: Season): void {
 	if (to >= from) return
-	throw new Refusal(
-		'season.ends-before-it-begins',
-		'The season ends before it begins. Nothing was changed.',
-		[
-			{
-				path: 'season.to',
-				message:
-					`before the first day, given ${dayInWords(to)}, allowed: ` +
-					`${dayInWords(from)} or later`,
-			},
-		],
-	)
+	throw new Refusal('season.ends-before-it-begins', state('season.ends-before-it-begins'), [
+		refusedEntry('season.to', state('season.day-too-early', { given: to, earliest: from })),
+	])
 }
 /** @throws Refusal where an exception ends before it begins */
 function checkExceptions({ exceptions = [] }: Season): void {
@@ -93,14 +89,12 @@ function checkExceptions({ exceptions = [] }: Season): void {
 		if (to !== undefined && to < from)
 			throw new Refusal(
 				'season.exception-ends-before',
-				'An exception ends before it begins. Nothing was changed.',
+				state('season.exception-ends-before-it-begins'),
 				[
-					{
-						path: `season.exceptions.${index}.to`,
-						message:
-							`before its first day, given ${dayInWords(to)}, allowed: ` +
-							`${dayInWords(from)} or later`,
-					},
+					refusedEntry(
+						`season.exceptions.${index}.to`,
+						state('season.day-too-early', { given: to, earliest: from }),
+					),
 				],
 			)
 }
@@ -109,16 +103,9 @@ function checkPattern({ pattern = [] }: Season): void {
 	const ids = pattern.map((row) => row.id)
 	const twice = ids.find((id, index) => ids.indexOf(id) !== index)
 	if (twice === undefined) return
-	throw new Refusal(
-		'season.pattern-twice',
-		'Two rows of the weekly pattern have the same id. Nothing was changed.',
-		[
-			{
-				path: 'season.pattern',
-				message: `not unique, given "${twice}" twice, allowed: an id of its own for each row`,
-			},
-		],
-	)
+	throw new Refusal('season.pattern-twice', state('season.pattern-twice'), [
+		refusedEntry('season.pattern', state('season.id-twice', { given: twice })),
+	])
 }
 /**
  * @throws Refusal where the season was saved elsewhere since it was opened, or ends before it
@@ -132,11 +119,7 @@ export function saveSeason(
 	players.entry(playerId)
 	const last = lastRecord(players, deps, playerId, 'season')
 	if (follows !== last)
-		throw new Refusal(
-			'season.changed-elsewhere',
-			'The season was changed elsewhere since you opened it. Nothing was overwritten: open it ' +
-				'again and repeat the change.',
-		)
+		throw new Refusal('season.changed-elsewhere', state('season.changed-elsewhere'))
 	checkDays(season)
 	checkExceptions(season)
 	checkPattern(season)

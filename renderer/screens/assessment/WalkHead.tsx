@@ -30,10 +30,10 @@ export function WalkHead({ open, steps, step, signed, goTo }: WalkHeadProps) {
 				</Typography>
 				<Typography
 					role="status"
-					color={saved.startsWith('Not') ? 'error' : 'text.secondary'}
+					color={saved.state === 'failed' ? 'error' : 'text.secondary'}
 					sx={{ ml: 'auto' }}
 				>
-					{signed ? 'Signed' : saved}
+					{signed ? 'Signed' : saved.says}
 				</Typography>
 			</Box>
 			<Box

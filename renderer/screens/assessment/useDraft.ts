@@ -5,7 +5,7 @@ import type { Visit } from '../../../shared/engine/visit/visit.ts'
 import { call, wordsOf } from '../../host.ts'
 import { today } from '../../parts/dates.ts'
 import { History } from './history.ts'
-import { useSaving } from './useSaving.ts'
+import { type Saved, useSaving } from './useSaving.ts'
 
 export interface OpenDraft {
 	content: DraftContent
@@ -13,8 +13,8 @@ export interface OpenDraft {
 	/** earlier visits that cannot be read, in words */
 	lacking: readonly string[]
 	draftId: string
-	/** Whether it is saved, in words. */
-	saved: string
+	/** How the last save went. */
+	saved: Saved
 	change: (update: (now: DraftContent) => DraftContent) => void
 	/** Saves at once; rejects in words where it cannot. */
 	saveNow: () => Promise<void>

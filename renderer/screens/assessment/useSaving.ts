@@ -7,11 +7,18 @@ import { call, wordsOf } from '../../host.ts'
 const waitMs = 400
 /** From a failed save until it is tried again. */
 const againMs = 3000
-const savedWords = (moment: string): string =>
-	`Saved ${new Date(moment).toLocaleTimeString('en-GB')}`
+/** How the last save went; nothing before the first. */
+export interface Saved {
+	state: 'none' | 'saving' | 'saved' | 'failed'
+	says: string
+}
+const savedAt = (moment: string): Saved => ({
+	state: 'saved',
+	says: `Saved ${new Date(moment).toLocaleTimeString('en-GB')}`,
+})
 
 export function useSaving() {
-	const [saved, setSaved] = useState('')
+	const [saved, setSaved] = useState<Saved>({ state: 'none', says: '' })
 	/** The draft as it stands; `dirty` while it is not on its way to the host. */
 	const latest = useRef<DraftContent>(undefined)
 	const dirty = useRef(false)
@@ -26,14 +33,15 @@ export function useSaving() {
 		dirty.current = false
 		const draftId = id.current
 		const content = latest.current
-		setSaved('Saving')
+		setSaved({ state: 'saving', says: 'Saving' })
 		const save = async () => {
 			try {
-				const { savedAt } = await call('drafts.save', { draftId, content })
-				setSaved(savedWords(savedAt))
+				const answer = await call('drafts.save', { draftId, content })
+				setSaved(savedAt(answer.savedAt))
 			} catch (error) {
 				dirty.current = true
-				setSaved(`Not saved: ${wordsOf(error)} Your entries are still on this screen.`)
+				const says = `Not saved: ${wordsOf(error)} Your entries are still on this screen.`
+				setSaved({ state: 'failed', says })
 				timer.current = setTimeout(() => void saveNow().catch(() => {}), againMs)
 				throw error
 			}
@@ -47,7 +55,7 @@ export function useSaving() {
 	const begin = useCallback((draft: OutputOf<'drafts.open'>['draft']) => {
 		id.current = draft.draftId
 		latest.current = draft.content
-		setSaved(savedWords(draft.savedAt))
+		setSaved(savedAt(draft.savedAt))
 	}, [])
 	const put = useCallback(
 		(next: DraftContent): void => {

@@ -13,7 +13,6 @@ import {
 	outboxKinds,
 	roleWords,
 } from '../../../shared/desk/outbox/item.ts'
-import { purposes } from '../../../shared/desk/records/consent.ts'
 import { Refused } from '../../parts/Answered.tsx'
 import { dayInWords, today } from '../../parts/dates.ts'
 import { Field, Form, Sheet, Trouble } from '../../parts/form.tsx'
@@ -184,10 +183,10 @@ function Told({ chosen: { choice, channel } }: { chosen: Chosen }) {
 				</Alert>
 			))}
 			{choice.consents
-				.filter((text) => byMail || !text.includes(purposes.email.says))
-				.map((text) => (
-					<Alert key={text} severity="info">
-						{text}
+				.filter(({ purpose }) => byMail || purpose !== 'email')
+				.map(({ says }) => (
+					<Alert key={says} severity="info">
+						{says}
 					</Alert>
 				))}
 		</>

@@ -5,7 +5,7 @@ import { Form, Trouble } from '../../parts/form.tsx'
 import { Panel, timeWords } from '../../parts/panels.tsx'
 import { change, useHostAction } from '../../query.ts'
 import type { Listed } from './Merged.tsx'
-import { questionField, questionValue, questionWords } from './words.ts'
+import { questionField, questionValue } from './words.ts'
 
 type Asked = Listed['questions'][number]
 type FieldAsked = Asked['fields'][number]
@@ -57,7 +57,7 @@ function Question({ question, leads }: { question: Asked; leads: boolean }) {
 	}
 	return (
 		<Form sx={{ display: 'grid', gap: 2 }} submit={() => run(answer)}>
-			<Typography sx={{ fontWeight: 600 }}>{questionWords(question)}</Typography>
+			<Typography sx={{ fontWeight: 600 }}>{question.says}</Typography>
 			{question.fields.map((field) => (
 				<Values
 					key={field.field}

@@ -47,10 +47,3 @@ export function questionField({ what }: Question, field: string): string {
 }
 export const questionValue = ({ what }: Question, shown: string): string =>
 	what === 'consent' ? (decided[shown] ?? shown) : shown
-/** The sentence over a question. */
-export const questionWords = (question: Question): string =>
-	question.says.replace(/ to ([a-z-]+)(?= for | was recorded)/, (whole, purpose: string) =>
-		question.what === 'consent' && purpose in purposes
-			? ` to ${purposes[purpose as Purpose].says}`
-			: whole,
-	)

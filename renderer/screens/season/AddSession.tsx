@@ -1,6 +1,6 @@
 /** A session beside the weekly pattern, such as a final. */
 import { Box, Button, Stack, Typography } from '@mui/material'
-import { weekdayName } from '../../../shared/engine/season/pattern.ts'
+import { weekdayName } from '../../../shared/engine/plain/days.ts'
 import { dayInWords } from '../../parts/dates.ts'
 import { Trouble } from '../../parts/form.tsx'
 import { newSessionId, outsideSeason, readSession, withSession } from './edits.ts'

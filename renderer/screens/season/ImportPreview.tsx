@@ -25,9 +25,9 @@ export function ImportPreview({ preview }: { preview: Preview }) {
 					until then nothing of them is taken over.
 				</Alert>
 			)}
-			{notes.map((note) => (
-				<Typography key={note} variant="body2">
-					{note}
+			{notes.map(({ says }) => (
+				<Typography key={says} variant="body2">
+					{says}
 				</Typography>
 			))}
 			<Lines title="Would be added" rows={preview.add.map(sessionWords)} />

@@ -16,7 +16,7 @@ export function Notices({ playerId, opened, stale }: NoticesProps) {
 			{blocked !== undefined && (
 				<Alert severity="error" role="alert">
 					<AlertTitle>No rotation while this stands</AlertTitle>
-					{blocked}
+					{blocked.says}
 				</Alert>
 			)}
 			{!basis && (

@@ -1,7 +1,8 @@
 /** One pair in the picture of the season: its wear, and its toe room where growth is forecast. */
+import { dayWithoutYear } from '../../../shared/engine/plain/days.ts'
 import type { PlanPair } from '../../../shared/engine/season/plan-file.ts'
 import { rounded } from '../../../shared/engine/visit/sides.ts'
-import { dayWithoutYear, hasRoomRight } from './laneWords.ts'
+import { hasRoomRight } from './laneWords.ts'
 import { type DaysAcross, ink, pointsOf, rightEnd, size, wearAt } from './pictureScale.ts'
 import { ToeRoom } from './ToeRoom.tsx'
 

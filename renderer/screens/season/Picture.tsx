@@ -4,13 +4,12 @@
  */
 
 import { Box, Paper, Typography } from '@mui/material'
-import { monthStarts } from '../../../shared/engine/plain/days.ts'
+import { dayWithoutYear, monthStarts } from '../../../shared/engine/plain/days.ts'
 import type { Plan } from '../../../shared/engine/season/plan-file.ts'
 import { termWords } from '../../../shared/engine/visit/terms.ts'
 import { clinicProtocol as protocol } from '../../parts/clinicProtocol.ts'
 import { dayInWords } from '../../parts/dates.ts'
 import { restsOn } from '../../parts/Workings.tsx'
-import { dayWithoutYear } from './laneWords.ts'
 import { leastKey, momentsOf } from './moments.ts'
 import { PairBadge } from './PairBadge.tsx'
 import { PairLane } from './PairLane.tsx'

@@ -1,6 +1,7 @@
 /** What a plan says: what changed by it, and its findings with their reasons. */
 import { Alert, Box, Paper, Stack, Typography } from '@mui/material'
 import type { Finding, Level } from '../../../shared/engine/findings/finding.ts'
+import { readingInWords } from '../../../shared/engine/words/reading.ts'
 import { capital } from '../../../shared/engine/words/words.ts'
 import { restsOn } from '../../parts/Workings.tsx'
 import type { Opened } from './useSeasonEdits.ts'
@@ -71,10 +72,9 @@ function Why({ finding: { because, basis } }: { finding: Finding }) {
 		<Box component="details" sx={{ mt: 0.5, '& summary': { cursor: 'pointer', minHeight: 28 } }}>
 			<summary>Why ({because.length})</summary>
 			<Box component="ul" sx={{ m: 0, pl: 2.5 }}>
-				{because.map(({ measure, value, unit }) => (
-					<li key={`${measure} ${value}`}>
-						{measure}: {value}
-						{unit ? ` ${unit}` : ''}
+				{because.map((each) => (
+					<li key={`${each.measure} ${each.side} ${each.at} ${each.value}`}>
+						{readingInWords(each)}
 					</li>
 				))}
 			</Box>

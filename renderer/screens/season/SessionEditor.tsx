@@ -1,7 +1,7 @@
 /** One session opened: moved, called off, pinned, or as in the weekly pattern again. */
 import { Box, Button, Paper, Typography } from '@mui/material'
 import { type FormEvent, type KeyboardEvent, useEffect, useRef } from 'react'
-import { weekdayName } from '../../../shared/engine/season/pattern.ts'
+import { weekdayName } from '../../../shared/engine/plain/days.ts'
 import type { Season, Session } from '../../../shared/engine/visit/visit.ts'
 import { dayInWords } from '../../parts/dates.ts'
 import { Trouble } from '../../parts/form.tsx'

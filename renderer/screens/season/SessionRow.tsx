@@ -2,21 +2,15 @@
 import { Box } from '@mui/material'
 import { memo, type ReactNode } from 'react'
 import type { OutputOf } from '../../../shared/contract.ts'
-import { weekdayName } from '../../../shared/engine/season/pattern.ts'
+import { shortDayInWords, weekdayName } from '../../../shared/engine/plain/days.ts'
 import { termWords } from '../../../shared/engine/visit/terms.ts'
 import { capital } from '../../../shared/engine/words/words.ts'
-import { dayInWords } from '../../parts/dates.ts'
 import type { Line } from './edits.ts'
 import { PairBadge } from './PairBadge.tsx'
 
 export type Pairs = OutputOf<'season.open'>['pairs']
 const statusWords = { cancelled: 'called off', bye: 'bye', injured: 'injured' } as const
 const sentence = (words: readonly string[]): string => words.map(capital).join('. ')
-/** '1 February 2027' as '1 Feb'. */
-const shortDay = (date: string): string =>
-	dayInWords(date)
-		.replace(/ (\d{4})$/, '')
-		.replace(/ ([A-Z][a-z]{2})[a-z]*$/, ' $1')
 const letterOf = (pairs: Pairs, id: string): string | undefined =>
 	pairs.find((pair) => pair.id === id)?.letter
 /** Ids of the pairs that were worn, or are planned to be: one, or one for each part. */
@@ -55,7 +49,7 @@ export const SessionRow = memo(function SessionRow(props: SessionRowProps) {
 			}}
 		>
 			<OneLine>
-				{weekdayName(session.date).slice(0, 3)} {shortDay(session.date)}
+				{weekdayName(session.date).slice(0, 3)} {shortDayInWords(session.date)}
 			</OneLine>
 			<OneLine>{session.start ?? '-'}</OneLine>
 			<Box component="td" sx={{ minWidth: 90 }}>

@@ -1,7 +1,8 @@
 /** The toe room of a pair over the season, with its range, the least, and when to measure again. */
+import { dayWithoutYear } from '../../../shared/engine/plain/days.ts'
 import type { PlanPair } from '../../../shared/engine/season/plan-file.ts'
 import { rounded } from '../../../shared/engine/visit/sides.ts'
-import { dayWithoutYear, hasRoomRight } from './laneWords.ts'
+import { hasRoomRight } from './laneWords.ts'
 import {
 	type DaysAcross,
 	ink,

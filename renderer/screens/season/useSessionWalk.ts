@@ -1,6 +1,6 @@
 /** The walk through the list of sessions by keys: which is chosen, opened, pinned. */
 import { type KeyboardEvent, useRef, useState } from 'react'
-import { weekdayName } from '../../../shared/engine/season/pattern.ts'
+import { weekdayName } from '../../../shared/engine/plain/days.ts'
 import { dayInWords } from '../../parts/dates.ts'
 import { type Line, pinned } from './edits.ts'
 import type { Edit } from './options.ts'

@@ -1,7 +1,6 @@
 /** Weekly sessions, exceptions and single sessions in words. Pure. */
 
-import { dayInWords } from '../../../shared/engine/plain/days.ts'
-import { weekdayName } from '../../../shared/engine/season/pattern.ts'
+import { dayInWords, weekdayName } from '../../../shared/engine/plain/days.ts'
 import { termWords } from '../../../shared/engine/visit/terms.ts'
 import type {
 	Pattern,

@@ -43,7 +43,7 @@ export async function readLogo(file: File): Promise<NonNullable<Clinic['logo']>>
 		await decode(logo)
 	} catch (error) {
 		if (!(error instanceof BadLogo)) throw error
-		throw new Error(`Logo ${file.name} cannot be used: ${error.message.replace(/^logo: /, '')}.`)
+		throw new Error(`Logo ${file.name} cannot be used: ${error.flaw}.`)
 	}
 	return logo
 }

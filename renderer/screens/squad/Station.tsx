@@ -131,9 +131,9 @@ function Who({ row, rows, open }: Pick<AtStationProps, 'row' | 'rows' | 'open'>)
 				<Typography
 					role="status"
 					sx={{ ml: 'auto' }}
-					color={saved.startsWith('Not') ? 'error' : 'textSecondary'}
+					color={saved.state === 'failed' ? 'error' : 'textSecondary'}
 				>
-					{saved}
+					{saved.says}
 				</Typography>
 			</Box>
 			{same.length > 1 && (

@@ -1,5 +1,6 @@
 /** The calls about the outbox, its mail settings, and what follows a sending in error. */
 import { z } from 'zod'
+import { purposeNames } from '../records/consent.ts'
 import { call, desk, owners } from '../workplace/call.ts'
 import { id, nothing, reason } from '../workplace/shapes.ts'
 import { breachClockSchema, breachSchema, breachStepNames } from './breach.ts'
@@ -38,7 +39,7 @@ export const outboxCalls = {
 					recipient: recipientSchema,
 					kinds: z.array(z.enum(outboxKinds)),
 					warnings: z.array(z.string()),
-					consents: z.array(z.string()),
+					consents: z.array(z.strictObject({ purpose: z.enum(purposeNames), says: z.string() })),
 				}),
 			),
 		}),

@@ -146,7 +146,7 @@ export function toldDifferences(differences: readonly Difference[]): Told[] {
 		.filter(
 			(difference) =>
 				difference.path !== 'decisions.consentNoted' &&
-				!/^decisions\.(lines|insert\.(left|right))\.\d+\.about$/.test(difference.path),
+				!/^decisions\.(lines|insert\.(left|right))\.\d+\.(about|of)$/.test(difference.path),
 		)
 		.flatMap(({ path, before, after }): Told[] => {
 			const [first = '', ...rest] = path.split('.')

@@ -4,8 +4,10 @@ import { boundedRecord } from '../../engine/plain/bounded.ts'
 import { planSchema } from '../../engine/season/plan-file.ts'
 import type { ImportPreview } from '../../engine/season/preview.ts'
 import { seasonSchema } from '../../engine/visit/visit.ts'
+import { statementSchema } from '../../engine/words/stated.ts'
 import { call, treating } from '../workplace/call.ts'
 import { id, pdf } from '../workplace/shapes.ts'
+import { changesSchema } from './season-record.ts'
 
 export const seasonCalls = {
 	/**
@@ -22,7 +24,7 @@ export const seasonCalls = {
 			young: z.boolean(),
 			season: seasonSchema.optional(),
 			savedAs: id.optional(),
-			blocked: z.string().optional(),
+			blocked: statementSchema.optional(),
 			basis: z.strictObject({ from: z.enum(['draft', 'visit']), visitDate: z.string() }).optional(),
 			pairs: z.array(
 				z.strictObject({
@@ -35,7 +37,7 @@ export const seasonCalls = {
 			planned: z
 				.strictObject({
 					plan: planSchema,
-					changes: z.array(z.strictObject({ date: z.string(), says: z.string() })),
+					changes: changesSchema,
 					at: z.string(),
 					version: z.number(),
 					/** record of the season it was made of */
@@ -76,7 +78,7 @@ export const seasonCalls = {
 		z.strictObject({ playerId: id, from: z.iso.date().optional() }),
 		z.strictObject({
 			plan: planSchema,
-			changes: z.array(z.strictObject({ date: z.string(), says: z.string() })),
+			changes: changesSchema,
 			first: z.boolean(),
 		}),
 		treating,

@@ -2,7 +2,12 @@
 import { z } from 'zod'
 import { planSchema } from '../../engine/season/plan-file.ts'
 import { seasonSchema } from '../../engine/visit/visit.ts'
+import { saidSchema } from '../../engine/words/stated.ts'
 
+/** What changed against the plan before, in order of time; older records hold the sentence alone. */
+export const changesSchema = z.array(
+	z.strictObject({ date: z.string(), says: z.string(), ...saidSchema.partial().shape }),
+)
 const seasonValue = z.strictObject({
 	what: z.literal('season'),
 	playerId: z.string(),
@@ -16,7 +21,7 @@ const planValue = z.strictObject({
 	/** digest of what of the visit it rests on */
 	basis: z.string(),
 	plan: planSchema,
-	changes: z.array(z.strictObject({ date: z.string(), says: z.string() })),
+	changes: changesSchema,
 })
 const calendarValue = z.strictObject({
 	what: z.literal('calendar'),

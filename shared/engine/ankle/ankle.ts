@@ -8,7 +8,7 @@ import { asymmetryFindings, asymmetryOf } from './asymmetry.ts'
 import { changeFindings, lungeChanges } from './changes.ts'
 import { liftFindings } from './lifts.ts'
 import { comparePairs, demandFindings } from './pairs.ts'
-import { proposeRaise, raiseFindings } from './raise.ts'
+import { proposeRaise, raiseBasis, raiseFindings } from './raise.ts'
 import { ankleSide, rangeFindings } from './range.ts'
 import { ankleWorkings } from './workings.ts'
 
@@ -26,6 +26,7 @@ export function ankle(visit: Visit, earlier: readonly Visit[], protocol: Protoco
 		asymmetryDeg,
 		asymmetry,
 		heelRaiseMm: raise?.heelRaiseMm,
+		heelRaiseBasis: raise && raiseBasis(raise, protocol),
 		offsetMm: raise?.offsetMm,
 		pitches: pairs.map(({ pitch }) => pitch),
 		changes,

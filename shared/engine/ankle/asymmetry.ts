@@ -1,8 +1,10 @@
 /** Difference between the two ankles, cm and degrees kept apart. */
 import type { AnkleResult, AnkleSide, PerSide } from '../findings/assessment.ts'
-import { type Finding, reading, sayFinding } from '../findings/finding.ts'
+import { type Finding, findingOf, reading } from '../findings/finding.ts'
+import { present } from '../plain/present.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
 import { rounded } from '../visit/sides.ts'
+import { state } from '../words/statement.ts'
 
 /** `key` is the row that decided, where a difference is worth a word. */
 interface Asymmetry {
@@ -37,20 +39,16 @@ export function asymmetryFindings(
 	protocol: Protocol,
 ): Finding[] {
 	if (key === undefined) return []
-	const how =
-		asymmetry === 'act'
-			? ' enough to look for a reason and to treat the stiffer side'
-			: ' by more than measurement error: keep watching'
+	const verdict = asymmetry === 'act' ? 'act' : 'flag'
+	const shown = (gap: number | undefined) => (gap === undefined ? undefined : rounded(gap, 1))
+	const gaps = present({ gapCm: shown(asymmetryCm), gapDeg: shown(asymmetryDeg) })
 	return [
-		sayFinding({
-			topic: 'ankle',
-			rule: 'asymmetry',
+		findingOf(state('ankle.asymmetry', { verdict, ...gaps }), {
 			side: 'both',
-			level: asymmetry === 'act' ? 'advise' : 'note',
-			says: `The ankles differ${how}.`,
+			level: verdict === 'act' ? 'advise' : 'note',
 			because: [
-				...(asymmetryCm === undefined ? [] : [reading('difference', asymmetryCm, 'cm')]),
-				...(asymmetryDeg === undefined ? [] : [reading('difference', asymmetryDeg, 'deg')]),
+				...(asymmetryCm === undefined ? [] : [reading('lungeGapCm', asymmetryCm, 'cm')]),
+				...(asymmetryDeg === undefined ? [] : [reading('lungeGapDeg', asymmetryDeg, 'deg')]),
 			],
 			basis: protocol.basis('ankle asymmetry', key),
 		}),

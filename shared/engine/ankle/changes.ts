@@ -1,31 +1,29 @@
 /** Change of the lunge since the last visit, cm and degrees kept apart. */
 
 import type { Change, Changes } from '../findings/assessment.ts'
-import { changeSince, changesBy } from '../findings/change.ts'
-import { type Finding, reading, sayFinding } from '../findings/finding.ts'
-import { dayInWords } from '../plain/days.ts'
+import { changeReasons, changeSince, changesBy } from '../findings/change.ts'
+import { type Finding, findingOf } from '../findings/finding.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
 import { ageYears } from '../visit/age.ts'
 import { bothSides, meanOf, perSide, rounded } from '../visit/sides.ts'
 import type { Side, Visit } from '../visit/visit.ts'
+import { state } from '../words/statement.ts'
 
 type Measure = 'lungeCm' | 'lungeDeg'
 export const lungeMeasures = ['lungeCm', 'lungeDeg'] as const
 /** What is compared, in words, and the smallest real change by examiner. */
 export const measures: Record<
 	Measure,
-	{ unit: string; unitWords: string; words: string; same: ThresholdKey; other: ThresholdKey }
+	{ unit: string; words: string; same: ThresholdKey; other: ThresholdKey }
 > = {
 	lungeCm: {
 		unit: 'cm',
-		unitWords: 'cm',
 		words: 'knee to wall',
 		same: 'ankle.realCmSame',
 		other: 'ankle.realCmOther',
 	},
 	lungeDeg: {
 		unit: 'deg',
-		unitWords: 'degrees',
 		words: 'lunge angle',
 		same: 'ankle.realDegSame',
 		other: 'ankle.realDegOther',
@@ -57,34 +55,30 @@ export function lungeChanges(
 		),
 	)
 }
+/** A distance gives way to the angle: where that changed too, and in a growing player. */
 function changeFinding(
 	side: Side,
 	measure: Measure,
 	change: Change,
-	growing: boolean,
+	{ growing, angleChanged }: { growing: boolean; angleChanged: boolean },
 	protocol: Protocol,
 ): Finding {
-	const { unit, unitWords, words } = measures[measure]
-	const since = dayInWords(change.since)
-	const less = change.change < 0
-	const growingNote =
-		growing && measure === 'lungeCm'
-			? ' In a growing player compare degrees rather than centimetres.'
-			: ''
-	return sayFinding({
-		topic: 'ankle',
-		rule: `change-${unit}`,
-		side,
-		level: less ? 'advise' : 'note',
-		says:
-			`The ${side} ${words} is ${rounded(Math.abs(change.change), 1)} ${unitWords} ` +
-			`${less ? 'less' : 'more'} than on ${since}: more than measuring error.${growingNote}`,
-		because: [
-			reading(`${words}, now`, change.now, unit),
-			reading(`${words}, ${since}`, change.was, unit),
-		],
-		basis: protocol.basis('smallest real change of the lunge', limitKey(measure, change.examiners)),
-	})
+	const { unit } = measures[measure]
+	const { since, examiners } = change
+	const params = { side, measure, by: rounded(change.change, 1), since }
+	const leads = measure === 'lungeDeg' || !(growing || angleChanged)
+	return findingOf(
+		leads
+			? state('ankle.change', params)
+			: state('ankle.change-of-distance', { ...params, growing }),
+		{
+			id: `ankle.change-${unit}.${side}`,
+			side,
+			level: change.change < 0 ? 'advise' : 'note',
+			because: changeReasons(measure, change, side),
+			basis: protocol.basis('smallest real change of the lunge', limitKey(measure, examiners)),
+		},
+	)
 }
 /**
  * A finding for each real change. In growing players the distance changes with the limb, so degrees
@@ -100,8 +94,9 @@ export function changeFindings(
 	return bothSides.flatMap((side) =>
 		lungeMeasures.flatMap((measure) => {
 			const change = changes[side][measure]
+			const angleChanged = changes[side].lungeDeg?.verdict === 'real'
 			return change?.verdict === 'real'
-				? [changeFinding(side, measure, change, growing, protocol)]
+				? [changeFinding(side, measure, change, { growing, angleChanged }, protocol)]
 				: []
 		}),
 	)

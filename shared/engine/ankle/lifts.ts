@@ -1,7 +1,8 @@
 /** Heel raises that already lie in the pairs the player owns, against the limits in use. */
-import { type Finding, idPart, reading, sayFinding } from '../findings/finding.ts'
+import { type Finding, findingOf, idPart, reading } from '../findings/finding.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
 import type { Pair, Visit } from '../visit/visit.ts'
+import { state } from '../words/statement.ts'
 import { pairName } from './pairs.ts'
 
 const trainers = ['road', 'trail']
@@ -38,17 +39,12 @@ function liftFinding(
 	protocol: Protocol,
 ): Finding {
 	const limitMm = protocol.value(key)
-	const above =
-		key === trainerLimit.key
-			? `above ${limitMm} mm, the most tried in daily shoes`
-			: `above the ${limitMm} mm limit in use`
-	return sayFinding({
-		topic: 'ankle',
-		rule: `lift-${idPart(pair.id, index)}`,
+	const limit = key === trainerLimit.key ? 'trainer' : 'boot'
+	return findingOf(state('ankle.lift', { pair: pairName(pair), liftMm, limitMm, limit }), {
+		id: `ankle.lift-${idPart(pair.id, index)}.both`,
 		side: 'both',
 		level,
-		says: `The heel raise of ${liftMm} mm in ${pairName(pair)} is ${above}: check heel hold.`,
-		because: [reading('heel raise inside', liftMm, 'mm')],
+		because: [reading('heelLiftMm', liftMm, 'mm')],
 		basis: protocol.basis(rule, key),
 	})
 }

@@ -1,9 +1,10 @@
 /** Pitch of each pair the player owns, and the difference between any two. */
 import type { PairPitch } from '../findings/assessment.ts'
-import { type Finding, idPart, reading, sayFinding } from '../findings/finding.ts'
+import { type Finding, findingOf, idPart, reading } from '../findings/finding.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import { bothSides, meanOf, rounded } from '../visit/sides.ts'
 import type { Pair, Visit } from '../visit/visit.ts'
+import { state } from '../words/statement.ts'
 import { netPitchChange, pitchDeg } from './pitch.ts'
 
 /** A pair as it is named to the reader. */
@@ -56,7 +57,7 @@ const knownPairs = (visit: Visit): KnownPair[] =>
 		return offsetMm === undefined ? [] : [{ pair, index, offsetMm, liftMm }]
 	})
 function compared(first: KnownPair, second: KnownPair, ballLengthMm: number): PairsCompared {
-	const change = netPitchChange(first, second, ballLengthMm)
+	const change = netPitchChange(first, second, ballLengthMm).value
 	const [from, to] = change >= 0 ? [first, second] : [second, first]
 	const pitch = {
 		from: from.pair.id,
@@ -82,20 +83,19 @@ export function demandFindings(pairs: readonly PairsCompared[], protocol: Protoc
 	return pairs.flatMap((two) => {
 		const { from, to, ballLengthMm, pitch } = two
 		if (pitch.changeDeg < notable) return []
-		const [fromName, toName] = [pairName(from.pair), pairName(to.pair)]
+		const names = { from: pairName(from.pair), to: pairName(to.pair) }
+		const moreDeg = rounded(pitch.changeDeg, 1)
 		return [
-			sayFinding({
-				topic: 'ankle',
-				rule: `demand-${pairsId(two)}`,
+			findingOf(state('ankle.demand', { ...names, moreDeg }), {
+				id: `ankle.demand-${pairsId(two)}.both`,
 				side: 'both',
 				level: 'note',
-				says:
-					`${toName} asks ${rounded(pitch.changeDeg, 1)} degrees more of the ankle than ` +
-					`${fromName}.`,
 				because: [
-					reading(`offset and raise, ${fromName}`, heelHeightMm(from), 'mm'),
-					reading(`offset and raise, ${toName}`, heelHeightMm(to), 'mm'),
-					reading('heel to ball', ballLengthMm, 'mm'),
+					{ measure: 'pairName', value: names.from },
+					reading('heelHeightMm', heelHeightMm(from), 'mm'),
+					{ measure: 'pairName', value: names.to },
+					reading('heelHeightMm', heelHeightMm(to), 'mm'),
+					reading('heelToBallMm', ballLengthMm, 'mm'),
 				],
 				basis: protocol.basis('change of demand between pairs', 'ankle.demandDeg'),
 			}),

@@ -3,14 +3,18 @@
  * use.
  */
 
+import { hasCondition } from '../conditions/query.ts'
 import type { AnkleSide, PerSide } from '../findings/assessment.ts'
-import { type Finding, reading, sayFinding } from '../findings/finding.ts'
+import { type Finding, findingOf, reading } from '../findings/finding.ts'
+import { exactly, type Formula, quantity, times } from '../findings/formula.ts'
 import { present } from '../plain/present.ts'
+import type { Basis } from '../protocol/basis.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
 import { ageYears } from '../visit/age.ts'
 import { legLengthSymptomatic } from '../visit/leg-length.ts'
-import { bothSides, otherSide, perSide, rounded } from '../visit/sides.ts'
-import type { Side, Visit } from '../visit/visit.ts'
+import { bothSides, perSide, rounded } from '../visit/sides.ts'
+import type { Visit } from '../visit/visit.ts'
+import { state } from '../words/statement.ts'
 
 export interface Raise {
 	heelRaiseMm: PerSide<number>
@@ -40,6 +44,9 @@ export const evidence: Partial<Record<ThresholdKey, string>> = {
 		'Trial PMC6417033, n 42: correcting 70 % of the difference eased back pain (adults over 35 ' +
 		'at work, not players)',
 }
+/** The most of a leg-length difference that is corrected, mm. */
+export const correctionOf = (differenceMm: number, protocol: Protocol): Formula =>
+	times(quantity(differenceMm, 1), exactly(protocol.value('posture.legLengthShareMax')))
 /**
  * Leg-length correction on the shorter side, mm: only where a reason is recorded and the difference
  * is beyond test error;
@@ -62,7 +69,7 @@ function legLengthCorrectionMm(visit: Visit, protocol: Protocol): number {
 		(growing || difference < protocol.value('posture.legLengthConsiderMm'))
 	)
 		return 0
-	return difference * protocol.value('posture.legLengthShareMax')
+	return correctionOf(difference, protocol).value
 }
 /** The reason for a raise to both feet that asks for most; undefined where there is none. */
 function reasonFor(
@@ -72,9 +79,7 @@ function reasonFor(
 ): ThresholdKey | undefined {
 	const blocked = bothSides.some((side) => sides[side].limitedBy === 'anterior-block')
 	const restricted = bothSides.some((side) => sides[side].band === 'restricted')
-	const growingHeel = (visit.conditions ?? []).some(
-		({ condition, status }) => condition === 'calcaneal-apophysitis' && status === 'current',
-	)
+	const growingHeel = hasCondition(visit, ['calcaneal-apophysitis'], { when: 'current' })
 	const reasons: [ThresholdKey, boolean][] = [
 		['ankle.raiseBlockMm', blocked],
 		['ankle.raiseApophysitisMm', growingHeel],
@@ -114,15 +119,12 @@ export function proposeRaise(
 		capped: baseMm + correctionMm > limit,
 	})
 }
-function whereWords(visit: Visit, { left, right }: PerSide<number>): string {
-	if (left === right) return `a ${left} mm heel raise in both shoes`
-	const heights = { left, right }
-	const shorter: Side = visit.body?.shorterLeg ?? 'left'
-	return (
-		`a heel raise of ${heights[shorter]} mm on the ${shorter} (shorter leg) and ` +
-		`${heights[otherSide(shorter)]} mm on the other side`
+/** What the proposal rests on: where it came from, and whether the leg length is part of it. */
+export const raiseBasis = ({ oneSided, key }: Raise, protocol: Protocol): Basis =>
+	protocol.basis(
+		oneSided ? 'heel raise with leg-length correction' : 'heel raise to both feet',
+		key,
 	)
-}
 /** The proposal as the clinician reads it; nothing without one. */
 export function raiseFindings(
 	visit: Visit,
@@ -130,29 +132,16 @@ export function raiseFindings(
 	protocol: Protocol,
 ): Finding[] {
 	if (!raise) return []
-	const { heelRaiseMm, oneSided, capped, key } = raise
-	const { left, right } = heelRaiseMm
-	const why = oneSided
-		? ' The sides differ because a reason to correct the leg length is recorded.'
-		: ''
-	const rest = capped ? ' The rest of the correction would go on the outsole.' : ''
+	const { heelRaiseMm, oneSided, capped } = raise
+	const shorter = oneSided ? visit.body?.shorterLeg : undefined
 	return [
-		sayFinding({
-			topic: 'ankle',
-			rule: 'heel-raise',
+		findingOf(state('ankle.heel-raise', present({ mm: heelRaiseMm, shorter, capped })), {
 			side: 'both',
 			level: 'advise',
-			says:
-				`Estimate, for the clinician to edit: ${whereWords(visit, heelRaiseMm)}.${why} It ` +
-				`does not treat the cause. Check heel hold in the boot.${rest}`,
-			because:
-				left === right
-					? [reading('heel raise', left, 'mm')]
-					: [reading('heel raise, left', left, 'mm'), reading('heel raise, right', right, 'mm')],
-			basis: protocol.basis(
-				oneSided ? 'heel raise with leg-length correction' : 'heel raise to both feet',
-				key,
-			),
+			because: oneSided
+				? bothSides.map((side) => reading('heelRaiseMm', heelRaiseMm[side], 'mm', side))
+				: [reading('heelRaiseMm', heelRaiseMm.left, 'mm')],
+			basis: raiseBasis(raise, protocol),
 		}),
 	]
 }

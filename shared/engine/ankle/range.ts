@@ -110,7 +110,7 @@ function expectedLungeDeg(visit: Visit, side: Side, lungeCm: number, protocol: P
 			? protocol.value('ankle.toeDefaultCm')
 			: (footMm / 10) * protocol.value('ankle.toePerFoot')
 	const kneeCm = protocol.value('ankle.kneeCm')
-	return lungeGeometryDeg(lungeCm, toeCm, kneeCm, protocol.value('ankle.shankCm'))
+	return lungeGeometryDeg(lungeCm, toeCm, kneeCm, protocol.value('ankle.shankCm')).value
 }
 /** A finding where distance and angle of one lunge cannot both be right. */
 function pairFinding(

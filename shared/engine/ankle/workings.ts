@@ -2,7 +2,8 @@
 import type { AnkleResult, AnkleSide } from '../findings/assessment.ts'
 import { changeLines } from '../findings/change.ts'
 import type { Working } from '../findings/finding.ts'
-import { figure, linesOf, tenths } from '../findings/working.ts'
+import { equation, minus, quantity } from '../findings/formula.ts'
+import { linesOf, tenths } from '../findings/working.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import { bothSides } from '../visit/sides.ts'
 import type { Side, Visit } from '../visit/visit.ts'
@@ -15,8 +16,8 @@ import {
 	pairName,
 	pairsId,
 } from './pairs.ts'
-import { pitchDeg } from './pitch.ts'
-import { evidence, type Raise } from './raise.ts'
+import { netPitchChange, pitch, transferred } from './pitch.ts'
+import { correctionOf, evidence, type Raise } from './raise.ts'
 import { bandKey } from './range.ts'
 
 type Result = Omit<AnkleResult, 'workings'>
@@ -53,15 +54,16 @@ function limitWorkings(
 	if (straight === undefined || bent === undefined) return []
 	const gapLimit = protocol.value('ankle.gastrocnemiusGapDeg')
 	const straightLimit = protocol.value('ankle.gastrocnemiusStraightDeg')
-	const tightByBoth = bent - straight >= gapLimit && straight <= straightLimit
+	const gap = minus(quantity(bent, 1), quantity(straight, 1))
+	const tightByBoth = gap.value >= gapLimit && straight <= straightLimit
 	const endFeel = visit.ankles?.[side]?.endFeel?.replaceAll('-', ' ') ?? 'not recorded'
 	return [
 		{
 			id: `ankle.limit.${side}`,
 			title: `What limits it, ${side}`,
 			lines: [
-				`Knee bent - knee straight = ${tenths(bent)} - ${tenths(straight)} = ` +
-					`${tenths(bent - straight)} deg; from ${gapLimit} deg it points to the gastrocnemius`,
+				`Knee bent less knee straight: ${equation(gap, 'deg', 1)}; from ${gapLimit} deg it points to ` +
+					'the gastrocnemius',
 				'Barouk 2014 calls it tight off the ground only where it also reaches no more than ' +
 					`${straightLimit} deg with the knee straight: ${tightByBoth ? 'so here' : 'not so here'}`,
 				`End feel: ${endFeel}; limited by: ${limitedBy.replaceAll('-', ' ')}`,
@@ -88,31 +90,32 @@ const changeWorkings = (side: Side, { changes }: Result, protocol: Protocol): Wo
 		]
 	})
 
-/** 'larger - smaller = gap' of the two sides; undefined unless both were read. */
+/** The larger less the smaller of the two sides; undefined unless both were read. */
 function gapWords(
 	left: number | undefined,
 	right: number | undefined,
-	gap: number | undefined,
+	unit: string,
 ): string | undefined {
-	if (left === undefined || right === undefined || gap === undefined) return undefined
-	return `${tenths(Math.max(left, right))} - ${tenths(Math.min(left, right))} = ${tenths(gap)}`
+	if (left === undefined || right === undefined) return undefined
+	const gap = minus(quantity(Math.max(left, right), 1), quantity(Math.min(left, right), 1))
+	return equation(gap, unit, 1)
 }
 function asymmetryWorkings(result: Result, protocol: Protocol): Working[] {
-	const { left, right, asymmetryCm, asymmetryDeg, asymmetry } = result
+	const { left, right, asymmetryCm, asymmetry } = result
 	if (asymmetry === 'unknown') return []
-	const distance = gapWords(left.lungeCm, right.lungeCm, asymmetryCm)
-	const angle = gapWords(left.lungeDeg, right.lungeDeg, asymmetryDeg)
+	const distance = gapWords(left.lungeCm, right.lungeCm, 'cm')
+	const angle = gapWords(left.lungeDeg, right.lungeDeg, 'deg')
 	return [
 		{
 			id: 'ankle.asymmetry',
 			title: 'Difference between the ankles',
 			lines: linesOf(
 				distance &&
-					`Larger - smaller, knee to wall: ${distance} cm; flag from ` +
+					`Larger less smaller, knee to wall: ${distance}; flag from ` +
 						`${protocol.value('ankle.asymmetryFlagCm')}, act from ` +
 						`${protocol.value('ankle.asymmetryActCm')} cm`,
 				angle &&
-					`Larger - smaller, angle: ${angle} deg; act from ` +
+					`Larger less smaller, angle: ${angle}; act from ` +
 						`${protocol.value('ankle.asymmetryActDeg')} deg`,
 				`Asymmetry: ${asymmetry}`,
 			),
@@ -128,18 +131,15 @@ function raiseAngleLines(visit: Visit, heightMm: number, protocol: Protocol): st
 	const ballMm = ballLengthOf(visit, protocol)
 	if (ballMm === undefined) return []
 	const centreMm = heelCentreLengthOf(visit, protocol)
-	const angleDeg = pitchDeg(heightMm, ballMm)
+	const angle = pitch(heightMm, ballMm)
 	const onCentre =
 		centreMm === undefined
 			? ''
-			: `; atan(${tenths(heightMm)} / ${tenths(centreMm)}) = ` +
-				`${figure(pitchDeg(heightMm, centreMm))} deg on heel centre to ball (from memory)`
-	const transfer = protocol.value('ankle.raiseTransfer')
+			: `; ${equation(pitch(heightMm, centreMm), 'deg')} on heel centre to ball (from memory)`
+	const expected = transferred(angle.value, protocol.value('ankle.raiseTransfer'))
 	return [
-		`Angle: atan(${tenths(heightMm)} / ${tenths(ballMm)}) = ${figure(angleDeg)} deg on ` +
-			`heel to ball${onCentre}`,
-		`Expected in running: ${figure(angleDeg)} x ${transfer} = ${figure(angleDeg * transfer)} deg ` +
-			'(one study: Dixon and Kerwin 1999, n 8)',
+		`Angle: ${equation(angle, 'deg')} on heel to ball${onCentre}`,
+		`Expected in running: ${equation(expected, 'deg')} (one study: Dixon and Kerwin 1999, n 8)`,
 	]
 }
 function raiseEvidence({ key, correctionMm }: Raise): string[] {
@@ -153,8 +153,7 @@ function raiseWorkings(visit: Visit, raise: Raise | undefined, protocol: Protoco
 	const differenceMm = visit.body?.legLengthDifferenceMm ?? 0
 	const correction =
 		raise.correctionMm > 0
-			? `Leg length, shorter side: ${tenths(differenceMm)} x ` +
-				`${protocol.value('posture.legLengthShareMax')} = ${tenths(raise.correctionMm)} mm more, ` +
+			? `Leg length, shorter side: ${equation(correctionOf(differenceMm, protocol), 'mm', 1)} more, ` +
 				`held at ${tenths(heightMm)} mm by the boot limit where that is lower`
 			: undefined
 	return [
@@ -175,17 +174,16 @@ function raiseWorkings(visit: Visit, raise: Raise | undefined, protocol: Protoco
 	]
 }
 function pitchWorking(pairs: PairsCompared, protocol: Protocol): Working {
-	const { from, to, ballLengthMm, pitch } = pairs
-	const [fromMm, toMm] = [tenths(heelHeightMm(from)), tenths(heelHeightMm(to))]
-	const ballMm = tenths(ballLengthMm)
+	const { from, to, ballLengthMm } = pairs
+	const angle = (pair: PairsCompared['from']) =>
+		equation(pitch(heelHeightMm(pair), ballLengthMm), 'deg')
 	return {
 		id: `ankle.pitch-${pairsId(pairs)}`,
 		title: `Pitch: ${pairName(from.pair)} and ${pairName(to.pair)}`,
 		lines: [
-			`Offset and raise: ${fromMm} mm gives ${figure(pitch.fromDeg)} deg, ${toMm} mm ` +
-				`gives ${figure(pitch.toDeg)} deg on ${ballMm} mm heel to ball`,
-			`Difference: atan((${fromMm} - ${toMm}) / ${ballMm}) = ${figure(pitch.changeDeg)} deg ` +
-				'more asked in the second',
+			`Offset and raise over heel to ball: ${angle(from)}; ${angle(to)}`,
+			`Difference: ${equation(netPitchChange(from, to, ballLengthMm), 'deg')} more asked in the ` +
+				'second',
 		],
 		basis: protocol.basis('pitch between two pairs', 'ankle.demandDeg'),
 	}

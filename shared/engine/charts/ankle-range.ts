@@ -6,17 +6,10 @@ import type { Basis } from '../protocol/basis.ts'
 import { openProtocol, type Protocol, type ThresholdKey } from '../protocol/protocol.ts'
 import { bothSides, meanOf, perSide } from '../visit/sides.ts'
 import type { Side, Visit } from '../visit/visit.ts'
+import { type Statement, state } from '../words/statement.ts'
 import { capital, dateWords, shown } from '../words/words.ts'
-import type { Chart, Panel } from './chart.ts'
-import {
-	datesOf,
-	inOrder,
-	judgedBy,
-	type Reading,
-	readingOn,
-	readingWords,
-	sideSeries,
-} from './course.ts'
+import { type Chart, type Panel, toldBy } from './chart.ts'
+import { datesOf, inOrder, judgedBy, type Reading, readingOn, sideSeries } from './course.ts'
 
 type AnkleUnit = 'cm' | 'deg'
 interface Measure {
@@ -113,15 +106,7 @@ export function ankleChart(
 		panels: bothSides.map((side) => panelOf(side, ankles)),
 		visits: dates.length,
 		forecast: false,
-		alternative: [
-			`${title} over time.`,
-			...bothSides.map((side) => sideWords(side, course[side], measure.unit)),
-			...ruleWords(ankles),
-		].join(' '),
-		summary: [
-			...bothSides.map((side) => sideWords(side, course[side].slice(-1), measure.unit)),
-			...ruleWords(ankles),
-		].join(' '),
+		...wordsOf(ankles),
 		table: tableOf(ankles),
 		basis: judged ? basisOf(ankles, protocol) : [],
 	}
@@ -171,9 +156,13 @@ function errorKey(
 	if (judged !== undefined) return judged === protocol.value(other) ? other : same
 	return before && examinersOf(visit, before.visit) === 'different' ? other : same
 }
-/** The half widths of the bands in words: '1.5', or '1.5 or 2.4' where the sides differ. */
-const widthWords = ({ errors }: AnkleCourse): string =>
-	[...new Set(bothSides.flatMap((side) => errors[side]?.half ?? []))]
+/** The half widths of the bands, each once. */
+const widthsOf = ({ errors }: AnkleCourse): number[] => [
+	...new Set(bothSides.flatMap((side) => errors[side]?.half ?? [])),
+]
+/** '1.5', or '1.5 or 2.4' where the sides differ. */
+const widthWords = (ankles: AnkleCourse): string =>
+	widthsOf(ankles)
 		.map((width) => shown(width))
 		.join(' or ')
 
@@ -206,14 +195,30 @@ function bandsOf(side: Side, ankles: AnkleCourse): Panel['bands'] {
 		},
 	]
 }
-const sideWords = (side: Side, readings: readonly Reading[], unit: string): string =>
-	`${capital(side)} ankle: ${readingWords(readings, unit)}.`
-function ruleWords(ankles: AnkleCourse): string[] {
+function wordsOf(ankles: AnkleCourse): ReturnType<typeof toldBy> {
+	const { measure, course } = ankles
+	const sides = (of: (readings: readonly Reading[]) => readonly Reading[]) =>
+		bothSides.map((side) => {
+			const readings = of(course[side].map(({ date, value }) => ({ date, value })))
+			return state('chart.side', { side, of: 'ankle', readings, unit: measure.shortUnit })
+		})
+	const rules = ruleStatements(ankles)
+	return toldBy(
+		[
+			state('chart.course', { of: measure.field, seated: false }),
+			...sides((readings) => readings),
+			...rules,
+		],
+		[...sides((readings) => readings.slice(-1)), ...rules],
+	)
+}
+function ruleStatements(ankles: AnkleCourse): Statement[] {
 	const { measure, cutOff } = ankles
+	const unit = measure.shortUnit
 	if (cutOff === undefined) return []
 	return [
-		`Cut-off in use ${shown(cutOff)} ${measure.unit}; below it the ankle counts as restricted.`,
-		`A change of less than ${widthWords(ankles)} ${measure.unit} is within measuring error.`,
+		state('chart.cut-off', { cutOff, unit }),
+		state('chart.measuring-error', { widths: widthsOf(ankles), unit }),
 	]
 }
 function tableOf({

@@ -3,6 +3,8 @@
  * table come.
  */
 import type { Basis } from '../protocol/basis.ts'
+import type { PrivateTopic } from '../words/sentence.ts'
+import type { Statement } from '../words/statement.ts'
 
 export interface Point {
 	x: number
@@ -64,8 +66,23 @@ export interface Chart {
 	alternative: string
 	/** The latest numbers in one sentence. */
 	summary: string
+	/** The same two as statements, for a reader with words of its own. */
+	told?: readonly Statement[]
+	latest?: readonly Statement[]
+	/** What is nobody's business but the player's and the clinician's. */
+	private?: PrivateTopic
 	table: { head: readonly string[]; rows: readonly (readonly string[])[] }
 	basis: readonly Basis[]
 }
 /** A chart earns its place on paper with two visits or a forecast. */
 export const showsCourse = (chart: Chart): boolean => chart.visits >= 2 || chart.forecast
+/** What a chart says: all of it, and the latest. */
+export const toldBy = (
+	told: readonly Statement[],
+	latest: readonly Statement[],
+): Pick<Chart, 'alternative' | 'summary' | 'told' | 'latest'> => ({
+	alternative: told.map(({ says }) => says).join(' '),
+	summary: latest.map(({ says }) => says).join(' '),
+	told,
+	latest,
+})

@@ -6,7 +6,7 @@ import type { Assessment, PerSide } from '../findings/assessment.ts'
 import { dayNumber } from '../plain/days.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import type { Side, Visit } from '../visit/visit.ts'
-import { dateWords, shown } from '../words/words.ts'
+import { shown } from '../words/words.ts'
 import type { Series } from './chart.ts'
 
 export interface Reading {
@@ -41,12 +41,6 @@ export const sideSeries = (side: Side, readings: readonly Reading[]): Series => 
 export const judgedBy = (assessment: Assessment, protocol: Protocol): boolean =>
 	assessment.protocol.id === protocol.file.id &&
 	assessment.protocol.version === protocol.file.revision
-/** '241 mm on 15 July 2026, 246.5 mm on 20 January 2027'; 'not measured' where there is none. */
-export function readingWords(readings: readonly Reading[], unit: string): string {
-	return readings.length === 0
-		? 'not measured'
-		: readings.map(({ date, value }) => `${shown(value)} ${unit} on ${dateWords(date)}`).join(', ')
-}
 /** A cell of the table: the reading of a day; 'not measured' where there is none. */
 export function readingOn(readings: readonly Reading[], date: string): string {
 	const found = readings.find((reading) => reading.date === date)

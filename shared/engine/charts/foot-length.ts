@@ -2,22 +2,16 @@
 import type { Assessment, GrowthResult, PerSide } from '../findings/assessment.ts'
 import { stanceOf } from '../findings/change.ts'
 import { dayNumber } from '../plain/days.ts'
+import { present } from '../plain/present.ts'
 import type { Basis } from '../protocol/basis.ts'
 import { openProtocol, type Protocol, type ThresholdKey } from '../protocol/protocol.ts'
 import { ageYears } from '../visit/age.ts'
 import { bothSides, meanOf, perSide } from '../visit/sides.ts'
 import type { Pair, Side, Visit } from '../visit/visit.ts'
+import { type Statement, state } from '../words/statement.ts'
 import { dateWords, shown } from '../words/words.ts'
-import type { Band, Chart, Mark } from './chart.ts'
-import {
-	datesOf,
-	inOrder,
-	judgedBy,
-	type Reading,
-	readingOn,
-	readingWords,
-	sideSeries,
-} from './course.ts'
+import { type Band, type Chart, type Mark, toldBy } from './chart.ts'
+import { datesOf, inOrder, judgedBy, type Reading, readingOn, sideSeries } from './course.ts'
 
 /**
  * Pairs whose line lies further than this from the readings would flatten the picture (mm); they
@@ -177,44 +171,36 @@ function spanOf({ dates, forecast }: FootCourse): { min: number; max: number } {
 	return { min: first - margin, max: last + margin }
 }
 
-function wordsOf(feet: FootCourse, assessment: Assessment): Pick<Chart, 'alternative' | 'summary'> {
+function wordsOf(feet: FootCourse, assessment: Assessment): ReturnType<typeof toldBy> {
 	const { visit, course, limits } = feet
-	const seated = stanceOf(visit) === 'seated' ? ', measured seated' : ''
-	const forecastWords = forecastSentence(feet)
-	const roomWords = limits.map(
-		({ id, name, lengthMm }) =>
-			`Toe room in ${name} runs out at ${shown(lengthMm)} mm${whenRoomEnds(id, assessment)}.`,
+	const sides = (of: (readings: readonly Reading[]) => readonly Reading[]) =>
+		bothSides.map((side) =>
+			state('chart.side', { side, of: 'foot', readings: of(course[side]), unit: 'mm' }),
+		)
+	const forecast = forecastStatement(feet)
+	const rooms = limits.map(({ id, name: pair, lengthMm }) =>
+		state('chart.room-ends', { pair, lengthMm, ...whenRoomEnds(id, assessment) }),
 	)
-	return {
-		alternative: [
-			`Foot length over time${seated}. Left foot: ${readingWords(course.left, 'mm')}.`,
-			`Right foot: ${readingWords(course.right, 'mm')}.`,
-			forecastWords,
-			...roomWords,
-		]
-			.filter(Boolean)
-			.join(' '),
-		summary: [
-			`Left foot: ${readingWords(course.left.slice(-1), 'mm')}. Right foot: ` +
-				`${readingWords(course.right.slice(-1), 'mm')}.`,
-			forecastWords,
-			...roomWords.slice(0, 2),
-		]
-			.filter(Boolean)
-			.join(' '),
-	}
+	const seated = stanceOf(visit) === 'seated'
+	return toldBy(
+		[
+			state('chart.course', { of: 'foot', seated }),
+			...sides((readings) => readings),
+			...forecast,
+			...rooms,
+		],
+		[...sides((readings) => readings.slice(-1)), ...forecast, ...rooms.slice(0, 2)],
+	)
 }
-function forecastSentence({ forecast }: FootCourse): string {
+function forecastStatement({ forecast }: FootCourse): Statement[] {
 	const end = forecast.at(-1)
-	return end
-		? `By ${dateWords(end.date)} the longer foot may measure ${shown(end.lowMm)} to ` +
-				`${shown(end.highMm)} mm, ${shown(end.lengthMm)} mm at the mean rate.`
-		: ''
+	if (!end) return []
+	const { date: by, lowMm, highMm, lengthMm } = end
+	return [state('chart.foot-forecast', { by, lowMm, highMm, lengthMm })]
 }
-function whenRoomEnds(id: string, assessment: Assessment): string {
+function whenRoomEnds(id: string, assessment: Assessment): { reached: boolean; on?: string } {
 	const room = assessment.growth?.toeRoom?.find((pair) => pair.id === id)
-	if (room?.state === 'already-short') return ', already reached'
-	return room?.runsOutOn ? `, about ${dateWords(room.runsOutOn)}` : ''
+	return present({ reached: room?.state === 'already-short', on: room?.runsOutOn })
 }
 
 /** The column of the forecast only where there is one. */

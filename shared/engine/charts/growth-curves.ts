@@ -1,23 +1,23 @@
 /** Stature and body mass on the CDC 2000 centile curves. */
 import type { Assessment } from '../findings/assessment.ts'
-import { centile, lmsAt } from '../growth/centiles.ts'
-import { dayNumber } from '../plain/days.ts'
+import { centile, lmsAt, valueAt } from '../growth/centiles.ts'
 import { quantileAbove } from '../plain/normal.ts'
 import type { Basis } from '../protocol/basis.ts'
 import { cdcMass, cdcStature } from '../protocol/norms/cdc2000.table.ts'
-import { decimalAgeYears } from '../visit/age.ts'
+import { ageMonths, decimalAgeYears } from '../visit/age.ts'
+import { rounded } from '../visit/sides.ts'
 import type { Visit } from '../visit/visit.ts'
+import { type Statement, state } from '../words/statement.ts'
 import { dateWords, shown } from '../words/words.ts'
-import type { Chart, Curve } from './chart.ts'
+import { type Chart, type Curve, toldBy } from './chart.ts'
 import { inOrder } from './course.ts'
 
-const daysPerMonth = 30.4375
 /** The percentiles printed on the CDC 2000 charts for clinical use. */
 const percentiles = [3, 10, 25, 50, 75, 90, 97]
 /** Ages of the table, years: 59.5 months to 20 years. */
-const tableFrom = 59.5 / 12
+const monthsOf = cdcStature.male.map(([months]) => months)
+const tableFrom = Math.min(...monthsOf) / 12
 const tableTo = 20
-const tableToMonths = 240
 /**
  * Years shown before the first and after the last reading; enough to see which way the curves run.
  */
@@ -26,6 +26,7 @@ const yearsAfter = 2
 const kinds = {
 	stature: {
 		table: cdcStature,
+		code: 'chart.stature',
 		title: 'Stature',
 		unit: 'cm',
 		leastSpan: 20,
@@ -33,6 +34,7 @@ const kinds = {
 	},
 	mass: {
 		table: cdcMass,
+		code: 'chart.mass',
 		title: 'Body mass',
 		unit: 'kg',
 		leastSpan: 15,
@@ -53,7 +55,6 @@ interface GrowthPoint {
 	value: number
 	percentile: number
 }
-const caution = 'Background for shoe fit and load, not a diagnosis.'
 /** The percentiles that are said in words and stand in the table. */
 const namedPercentiles = [3, 50, 97]
 const basis: Basis = {
@@ -75,8 +76,7 @@ export function valueAtPercentile(
 ): number | undefined {
 	const lms = lmsAt(kinds[kind].table, sex, months)
 	if (!lms) return undefined
-	const z = quantileAbove(1 - percentile / 100)
-	return lms.l === 0 ? lms.m * Math.exp(lms.s * z) : lms.m * (1 + lms.l * lms.s * z) ** (1 / lms.l)
+	return valueAt(quantileAbove(1 - percentile / 100), lms)
 }
 /**
  * Stature (cm) or body mass (kg) of a player under 18 on the CDC 2000 centile curves, with every
@@ -101,10 +101,10 @@ export function growthChart(
 	const min = Math.max(tableFrom, youngest.age - yearsBefore)
 	const max = Math.min(tableTo, oldest.age + yearsAfter)
 	const who = sex === 'male' ? 'boys' : 'girls'
-	const saidOf = (shown: readonly GrowthPoint[]) =>
-		shown.map((point) => pointWords(point, unit)).join(', ')
-	const onCurves = `${title} for age on the CDC 2000 centile curves for ${who}`
-	const background = `${referenceWords(oldest, player)} ${caution}`
+	const saidOf = (said: readonly GrowthPoint[]) => [
+		state(kinds[kind].code, { sex, points: said.map(pointSaid) }),
+		referenceOf(oldest, player),
+	]
 	return {
 		id: `growth-${kind}`,
 		title: `${title} on the CDC 2000 centile curves`,
@@ -127,8 +127,8 @@ export function growthChart(
 		],
 		visits: points.length,
 		forecast: false,
-		alternative: `${onCurves}: ${saidOf(points)}. ${background}`,
-		summary: `${onCurves}: ${saidOf([oldest])}. ${background}`,
+		...toldBy(saidOf(points), saidOf([oldest])),
+		...(kind === 'mass' ? { private: 'weight' as const } : {}),
 		table: tableOf(points, player),
 		basis: [basis],
 	}
@@ -138,7 +138,7 @@ function pointOf(visit: Visit, { kind, sex, birthDate }: MeasuredPlayer): Growth
 	const { table, of } = kinds[kind]
 	const value = of(visit)
 	if (value === undefined) return []
-	const months = (dayNumber(visit.visitDate) - dayNumber(birthDate)) / daysPerMonth
+	const months = ageMonths(birthDate, visit.visitDate)
 	const placed = centile(table, sex, months, value)
 	if (!placed) return []
 	return [
@@ -160,7 +160,7 @@ const curvesOf = ({ kind, sex }: MeasuredPlayer, ages: readonly number[]): Curve
 		name: `P${percentile}`,
 		strong: percentile === 50,
 		points: ages.flatMap((age) => {
-			const y = valueAtPercentile(kind, sex, Math.min(age * 12, tableToMonths), percentile)
+			const y = valueAtPercentile(kind, sex, Math.min(age * 12, tableTo * 12), percentile)
 			return y === undefined ? [] : [{ x: age, y }]
 		}),
 	}))
@@ -168,21 +168,27 @@ function percentileWords(percentile: number): string {
 	if (percentile < 1) return 'below 1'
 	return percentile > 99 ? 'above 99' : shown(percentile, 0)
 }
-const pointWords = ({ value, age, percentile }: GrowthPoint, unit: string): string =>
-	`${shown(value)} ${unit} at ${shown(age)} years (centile ${percentileWords(percentile)})`
+const pointSaid = ({ value, age, percentile }: GrowthPoint) => ({
+	value,
+	ageYears: rounded(age, 1),
+	percentile,
+})
 /** The value of a percentile at the age of a point, in the words of a table. */
-const referenceAt = (
+const referenceAt = (point: GrowthPoint, percentile: number, player: MeasuredPlayer): string =>
+	shown(valueFor(point, percentile, player))
+const valueFor = (
 	{ age, value }: GrowthPoint,
 	percentile: number,
 	{ kind, sex }: MeasuredPlayer,
-): string => shown(valueAtPercentile(kind, sex, age * 12, percentile) ?? value)
-function referenceWords(point: GrowthPoint, player: MeasuredPlayer): string {
-	const { unit } = kinds[player.kind]
-	const values = namedPercentiles.map(
-		(percentile) => `P${percentile} ${referenceAt(point, percentile, player)} ${unit}`,
-	)
-	return `Reference at that age: ${values.join(', ')}.`
-}
+): number => valueAtPercentile(kind, sex, age * 12, percentile) ?? value
+const referenceOf = (point: GrowthPoint, player: MeasuredPlayer): Statement =>
+	state('chart.reference', {
+		unit: kinds[player.kind].unit,
+		values: namedPercentiles.map((percentile) => ({
+			percentile,
+			value: rounded(valueFor(point, percentile, player), 1),
+		})),
+	})
 function tableOf(points: readonly GrowthPoint[], player: MeasuredPlayer): Chart['table'] {
 	const { title, unit } = kinds[player.kind]
 	return {

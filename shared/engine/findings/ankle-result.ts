@@ -1,4 +1,5 @@
 /** What the ankle room returns; centimetres and degrees are never turned into each other. */
+import type { Basis } from '../protocol/basis.ts'
 import type { Changes, PerSide } from './compared.ts'
 import type { Finding, Working } from './finding.ts'
 
@@ -18,6 +19,8 @@ export interface AnkleResult {
 	asymmetry: 'none' | 'flag' | 'act' | 'unknown'
 	offsetMm?: { min: number; max: number }
 	heelRaiseMm?: PerSide<number>
+	/** Where the height of the raise comes from. */
+	heelRaiseBasis?: Basis
 	pitches: PairPitch[]
 	changes: Changes<'lungeCm' | 'lungeDeg'>
 	findings: Finding[]

@@ -3,10 +3,14 @@
  * smallest real change.
  */
 import { dayInWords } from '../plain/days.ts'
+import type { Because } from '../protocol/basis.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
 import { rounded } from '../visit/sides.ts'
-import type { Visit } from '../visit/visit.ts'
+import type { Side, Visit } from '../visit/visit.ts'
+import type { Statement } from '../words/statement.ts'
 import type { Change } from './assessment.ts'
+import { reading } from './finding.ts'
+import { equation, minus, quantity } from './formula.ts'
 
 const examinerOf = (visit: Visit): string | undefined => visit.feet?.examiner?.trim().toLowerCase()
 /** Whether two visits had the same examiner; unknown where either did not record one. */
@@ -21,8 +25,10 @@ export function examinersOf(visit: Visit, other: Visit): Change['examiners'] {
  */
 export const stanceOf = (visit: Visit): 'standing' | 'seated' => visit.feet?.stance ?? 'standing'
 
+/** How much shorter a foot reads seated than standing, at most, mm. Xiong 2009 (n 30), derived. */
+export const seatedShorterMm = 3
 /** Either the threshold that a change must reach, or why the two visits cannot be compared. */
-export type Limit = { key: ThresholdKey } | { why: string }
+export type Limit = { key: ThresholdKey } | { why: Statement }
 
 /** The latest visit before this one that has a measure, with the value it had. */
 function latestBefore(
@@ -62,7 +68,7 @@ export function changeSince(
 	const limit = limitOf(then, examiners)
 	// Rounded so that 4.0 mm, reached by subtraction, counts as 4.
 	const base = { since: then.visitDate, was, now, change: rounded(now - was, 4), unit, examiners }
-	if ('why' in limit) return { ...base, verdict: 'cannot-compare', why: limit.why }
+	if ('why' in limit) return { ...base, verdict: 'cannot-compare', why: limit.why.says }
 	const smallestReal = protocol.value(limit.key)
 	return {
 		...base,
@@ -82,6 +88,16 @@ export const changesBy = <Measure extends string>(
 	}
 	return changes
 }
+/** What a finding about a change rests on: the value now, the earlier one, and its day. */
+export const changeReasons = (
+	measure: string,
+	{ now, was, since, unit }: Change,
+	side: Side,
+): Because[] => [
+	reading(measure, now, unit, side),
+	reading('atEarlierVisit', was, unit, side),
+	{ measure: 'earlierVisit', value: since },
+]
 export const examinerWords: Record<Change['examiners'], string> = {
 	same: 'same examiner',
 	different: 'different examiner',
@@ -94,9 +110,7 @@ function verdictLine({ unit, examiners, smallestReal, verdict, why }: Change): s
 }
 /** The lines of a working about a change. */
 export function changeLines(change: Change): string[] {
-	const was = `${rounded(change.was, 2)} on ${dayInWords(change.since)}`
-	return [
-		`${rounded(change.now, 2)} now - ${was} = ${rounded(change.change, 2)} ${change.unit}`,
-		verdictLine(change),
-	]
+	const { now, was, unit, since } = change
+	const difference = minus(quantity(now), quantity(was))
+	return [`Since ${dayInWords(since)}: ${equation(difference, unit)}`, verdictLine(change)]
 }

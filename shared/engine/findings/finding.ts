@@ -45,22 +45,10 @@ interface Found {
 export function findingOf(
 	statement: Statement,
 	{ side, level, because, basis, of, id }: Found,
-): Finding {
+): Finding & Statement {
 	const topic = statement.code.split('.')[0] as Topic
 	const own = [statement.code, ...(of === undefined ? [] : [of]), side].join('.')
 	return { id: id ?? own, ...statement, topic, side, level, because, basis }
-}
-/** What a room says: the id is made of topic, rule and side. */
-export function sayFinding({
-	topic,
-	rule,
-	side,
-	level,
-	says,
-	because,
-	basis,
-}: Omit<Finding, 'id' | 'code' | 'params'> & { rule: string }): Finding {
-	return { id: `${topic}.${rule}.${side}`, topic, side, level, says, because, basis }
 }
 /**
  * A measured or computed number that a finding rests on, to one decimal for reading. @param measure

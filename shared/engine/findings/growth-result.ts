@@ -48,6 +48,8 @@ export interface GrowthResult {
 	velocity?: {
 		since: string
 		days: number
+		/** Growth over those days. */
+		changeCm: number
 		cmPerYear: number
 		errorCmPerYear: number
 		trendOnly: boolean

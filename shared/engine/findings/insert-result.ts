@@ -1,22 +1,26 @@
-/** What the insert room returns. */
+/** What the insert room returns. What it says stands as codes and parameters beside the words. */
 import type { Basis, Because } from '../protocol/basis.ts'
+import type { Statement } from '../words/statement.ts'
 import type { Finding } from './finding.ts'
 
+/** A sentence, with its code and parameters; the clinician's own words and older records have none. */
+type Said = Pick<Statement, 'says'> & Partial<Statement>
 /**
  * One element of an insert: what, how much, within what, why. Ids stand in
- * shared/engine/insert/element-words.ts.
+ * shared/engine/words/en/insert-names.ts.
  */
-export interface InsertElement {
+export interface InsertElement extends Said {
 	element: string
 	value?: number
 	unit?: string
 	choice?: string
 	range?: [number, number]
 	where: 'boot' | 'trainer' | 'both'
-	says: string
 	because: Because[]
 	basis: Basis
 	cautions: string[]
+	/** The cautions as statements, in the same order. */
+	cautioned?: Statement[]
 }
 export interface InsertSide {
 	/**
@@ -24,19 +28,17 @@ export interface InsertSide {
 	 * stoppedBy
 	 */
 	state: 'proposed' | 'not-needed' | 'stopped'
-	stoppedBy: { id: string; says: string }[]
+	stoppedBy: ({ id: string } & Said)[]
 	elements: InsertElement[]
 }
-export interface InsertConflict {
+export interface InsertConflict extends Said {
 	id: string
 	side: 'left' | 'right'
 	elements: string[]
-	says: string
 	basis: Basis
 }
-export interface WearInStep {
+export interface WearInStep extends Said {
 	when: string
-	says: string
 }
 export interface InsertResult {
 	left: InsertSide

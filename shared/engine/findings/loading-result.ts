@@ -1,6 +1,6 @@
 /** What the loading room returns. */
 import type { Basis } from '../protocol/basis.ts'
-import type { Finding } from './finding.ts'
+import type { Finding, Working } from './finding.ts'
 
 export interface TaskForce {
 	task: string
@@ -32,4 +32,5 @@ export interface LoadingResult {
 	organisedHoursPerWeek?: number
 	organisedToFreeRatio?: number
 	findings: Finding[]
+	workings: Working[]
 }

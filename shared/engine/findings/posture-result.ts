@@ -5,7 +5,7 @@ import type { Finding, Working } from './finding.ts'
 export interface PostureSide {
 	fpi?: number
 	fpiBand?: 'highly-supinated' | 'supinated' | 'normal' | 'pronated' | 'highly-pronated'
-	firstRay?: string
+	firstRay?: 'neutral' | 'plantarflexed' | 'dorsiflexed' | 'hypermobile'
 	firstMtp?: 'free' | 'functional-limit' | 'structural-limit' | 'grey'
 	navicularDropMm?: number
 	heelRises?: number

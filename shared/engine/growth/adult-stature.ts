@@ -2,25 +2,40 @@
  * Adult stature by Khamis and Roche: the sum as it is computed, and the same sum as it is written
  * down.
  */
+import {
+	equation,
+	exactly,
+	type Formula,
+	over,
+	plus,
+	quantity,
+	times,
+} from '../findings/formula.ts'
 import { figure, linesOf } from '../findings/working.ts'
 import { khamisRoche } from '../protocol/norms/khamis-roche.table.ts'
 import { rowsAround } from './between.ts'
 
 const cmPerInch = 2.54
 const kgPerPound = 0.45359237
+const inInches = (cm: number) => over(quantity(cm, 1), exactly(cmPerInch))
+const inCm = (inches: number) => times(quantity(inches), exactly(cmPerInch))
+const inPounds = (kg: number) => over(quantity(kg, 1), exactly(kgPerPound))
 
 /** Corrections of what parents report, on inches: intercept and slope. */
 const parentCorrection = { mother: [2.803, 0.953], father: [2.316, 0.955] } as const
 
+/** A reported stature corrected for the usual overstatement, inches. */
+function adjustedParent(parent: 'mother' | 'father', reportedCm: number): Formula {
+	const [intercept, slope] = parentCorrection[parent]
+	return plus(exactly(intercept), times(exactly(slope), quantity(inInches(reportedCm).value)))
+}
 /**
  * Adult stature a parent reports, corrected for the usual overstatement; cm. Attributed to Epstein
  * et al. 1995 (journal from memory).
  * @internal
  */
-export function adjustedParentCm(parent: 'mother' | 'father', reportedCm: number): number {
-	const [intercept, slope] = parentCorrection[parent]
-	return (intercept + slope * (reportedCm / cmPerInch)) * cmPerInch
-}
+export const adjustedParentCm = (parent: 'mother' | 'father', reportedCm: number): number =>
+	inCm(adjustedParent(parent, reportedCm).value).value
 
 export interface AdultStatureInput {
 	sex: 'male' | 'female'
@@ -51,39 +66,29 @@ export function khamisRocheAt(sex: 'male' | 'female', ageYears: number): Coeffic
 }
 /** The sum with this player's values put in; inches and pounds as the coefficients ask. */
 interface Worked {
-	input: AdultStatureInput
-	coefficients: Coefficients
-	motherCm: number
-	fatherCm: number
-	statureIn: number
-	massLb: number
-	midparentIn: number
-	predictedIn: number
+	stature: Formula
+	mass: Formula
+	midparent: Formula
+	/** Adult stature, inches. */
+	predicted: Formula
+	predictedCm: Formula
 }
 function worked(input: AdultStatureInput): Worked | undefined {
 	const coefficients = khamisRocheAt(input.sex, input.ageYears)
 	if (!coefficients) return undefined
-	const { reported } = input
-	const motherCm = reported ? adjustedParentCm('mother', input.motherCm) : input.motherCm
-	const fatherCm = reported ? adjustedParentCm('father', input.fatherCm) : input.fatherCm
-	const statureIn = input.statureCm / cmPerInch
-	const massLb = input.massKg / kgPerPound
-	const midparentIn = (motherCm + fatherCm) / 2 / cmPerInch
-	const predictedIn =
-		coefficients.constant +
-		coefficients.stature * statureIn +
-		coefficients.weight * massLb +
-		coefficients.midparent * midparentIn
-	return {
-		input,
-		coefficients,
-		motherCm,
-		fatherCm,
-		statureIn,
-		massLb,
-		midparentIn,
-		predictedIn,
-	}
+	const parentCm = (parent: 'mother' | 'father', cm: number) =>
+		quantity(input.reported ? adjustedParentCm(parent, cm) : cm, 1)
+	const parents = plus(parentCm('mother', input.motherCm), parentCm('father', input.fatherCm))
+	const stature = inInches(input.statureCm)
+	const mass = inPounds(input.massKg)
+	const midparent = over(over(parents, exactly(2)), exactly(cmPerInch))
+	const predicted = plus(
+		quantity(coefficients.constant, 4),
+		times(quantity(coefficients.stature, 4), quantity(stature.value)),
+		times(quantity(coefficients.weight, 5), quantity(mass.value)),
+		times(quantity(coefficients.midparent, 4), quantity(midparent.value)),
+	)
+	return { stature, mass, midparent, predicted, predictedCm: inCm(predicted.value) }
 }
 /**
  * Predicted adult stature in cm, Khamis-Roche with the weights of the 1995 erratum; coefficients
@@ -92,40 +97,33 @@ function worked(input: AdultStatureInput): Worked | undefined {
  * @returns the raw prediction (it may fall below the present stature), or undefined outside 4.0 to
  * 17.5 years
  */
-export function khamisRocheCm(input: AdultStatureInput): number | undefined {
-	const sum = worked(input)
-	return sum && sum.predictedIn * cmPerInch
-}
-function adjustedLine({ input, motherCm, fatherCm }: Worked): string {
-	const adjusted = (parent: 'mother' | 'father', reportedCm: number, adjustedCm: number) => {
-		const [intercept, slope] = parentCorrection[parent]
-		return (
-			`${parent} ${intercept} + ${slope} x ${figure(reportedCm / cmPerInch)} in = ` +
-			`${figure(adjustedCm, 1)} cm`
-		)
+export const khamisRocheCm = (input: AdultStatureInput): number | undefined =>
+	worked(input)?.predictedCm.value
+
+function adjustedLine({ motherCm, fatherCm }: AdultStatureInput): string {
+	const adjusted = (parent: 'mother' | 'father', reportedCm: number) => {
+		const inches = adjustedParent(parent, reportedCm)
+		return `${parent} ${equation(inches, 'in')}, ${figure(inCm(inches.value).value, 1)} cm`
 	}
-	const mother = adjusted('mother', input.motherCm, motherCm)
-	const father = adjusted('father', input.fatherCm, fatherCm)
-	return `Reported statures adjusted: ${mother}; ${father} (from memory)`
+	return (
+		`Reported statures adjusted: ${adjusted('mother', motherCm)}; ` +
+		`${adjusted('father', fatherCm)} (from memory)`
+	)
 }
 /** The sum written down with its values put in; none outside 4.0 to 17.5 years. */
 export function khamisRocheLines(input: AdultStatureInput): string[] {
 	const sum = worked(input)
 	if (!sum) return []
-	const { coefficients, motherCm, fatherCm, statureIn, massLb, midparentIn, predictedIn } = sum
-	const predictedCm = predictedIn * cmPerInch
+	const { stature, mass, midparent, predicted, predictedCm } = sum
 	const below =
-		predictedCm < input.statureCm
+		predictedCm.value < input.statureCm
 			? `, below the present stature: ${figure(input.statureCm, 1)} cm is used`
 			: ''
 	return linesOf(
-		input.reported ? adjustedLine(sum) : undefined,
-		`Stature ${figure(statureIn)} in, mass ${figure(massLb)} lb, midparent ` +
-			`(${figure(motherCm, 1)} + ${figure(fatherCm, 1)}) / 2 / ${cmPerInch} = ` +
-			`${figure(midparentIn)} in`,
-		`${figure(coefficients.constant, 4)} + ${figure(coefficients.stature, 4)} x ` +
-			`${figure(statureIn)} + (${figure(coefficients.weight, 5)}) x ${figure(massLb)} + ` +
-			`${figure(coefficients.midparent, 4)} x ${figure(midparentIn)} = ` +
-			`${figure(predictedIn)} in = ${figure(predictedCm, 1)} cm${below}`,
+		input.reported ? adjustedLine(input) : undefined,
+		`Stature ${equation(stature, 'in')}; mass ${equation(mass, 'lb')}; midparent ` +
+			equation(midparent, 'in'),
+		equation(predicted, 'in'),
+		`${equation(predictedCm, 'cm', 1)}${below}`,
 	)
 }

@@ -1,15 +1,20 @@
 /** Predicted adult stature of a visit, with the finding that says so or why not. */
-import type { Finding } from '../findings/finding.ts'
+import { type Finding, reading } from '../findings/finding.ts'
+import { exactly, type Formula, over, quantity, times } from '../findings/formula.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
 import { rounded } from '../visit/sides.ts'
 import type { Visit } from '../visit/visit.ts'
+import { state } from '../words/statement.ts'
 import { type AdultStatureInput, khamisRocheCm } from './adult-stature.ts'
-import { finding } from './says.ts'
+import { growthFinding } from './says.ts'
 
 /** The row of the error within which nine predictions in ten lie, for this player's sex. */
-export const adultErrorKey = ({ player }: Visit): ThresholdKey =>
+export const adultErrorKey = ({ player }: Pick<Visit, 'player'>): ThresholdKey =>
 	player.sex === 'male' ? 'growth.adultStatureErrorBoysCm' : 'growth.adultStatureErrorGirlsCm'
 
+/** Share of the adult stature, %; both in cm. */
+export const shareOfAdult = (statureCm: number, adultCm: number): Formula =>
+	over(times(exactly(100), quantity(statureCm, 1)), quantity(adultCm, 1))
 /**
  * The age at which the Khamis-Roche table is read. Judged as shown, in hundredths of a year: a
  * birthday counts,
@@ -48,49 +53,30 @@ export function adultStatureInput(
 		reported: parentStatures === 'reported',
 	}
 }
+const inputs = ['statureCm', 'massKg', 'motherStatureCm', 'fatherStatureCm'] as const
 /** Says which measures are missing; undefined where none is. */
-function missingFinding(visit: Visit, protocol: Protocol): Finding | undefined {
-	const { statureCm, massKg, motherStatureCm, fatherStatureCm } = visit.body ?? {}
-	const lacking = [
-		statureCm === undefined && 'stature',
-		massKg === undefined && 'body mass',
-		motherStatureCm === undefined && "mother's stature",
-		fatherStatureCm === undefined && "father's stature",
-	].filter((measure) => measure !== false)
+function missingFinding({ player, body }: Visit, protocol: Protocol): Finding | undefined {
+	const lacking = inputs.filter((measure) => body?.[measure] === undefined)
 	if (lacking.length === 0) return undefined
-	return finding(
-		'growth.adult-stature-missing',
+	return growthFinding(
+		state('growth.adult-stature-missing', { lacking }),
 		'note',
-		`Adult stature cannot be predicted: ${lacking.join(', ')} not recorded. Both parents ` +
-			'are needed.',
 		[],
-		protocol.basis('Khamis-Roche inputs', adultErrorKey(visit)),
+		protocol.basis('Khamis-Roche inputs', adultErrorKey({ player })),
 	)
 }
 function outsideAgesFinding(ageYears: number, protocol: Protocol): Finding {
 	const min = protocol.value('growth.adultStatureAgeMin')
 	const max = protocol.value('growth.adultStatureAgeMax')
 	const shownAge = rounded(ageYears, 2)
-	return finding(
-		'growth.adult-stature-age',
+	return growthFinding(
+		state('growth.adult-stature-age', { ageYears: shownAge, min, max }),
 		'note',
-		`Adult stature is not predicted at ${shownAge} years: the table runs from ${min} to ` +
-			`${max} years.`,
-		[{ measure: 'Age', value: shownAge, unit: 'years' }],
+		[{ measure: 'ageYears', value: shownAge, unit: 'years' }],
 		protocol.basis(
 			'ages of the Khamis-Roche table',
 			shownAge < min ? 'growth.adultStatureAgeMin' : 'growth.adultStatureAgeMax',
 		),
-	)
-}
-/** What was done about the parents' statures, in words. */
-function parentWords(parentStatures: 'reported' | 'measured' | undefined): string {
-	if (parentStatures === 'reported')
-		return " The parents' reported statures were adjusted for the usual overstatement."
-	if (parentStatures === 'measured') return ''
-	return (
-		' Whether the parents were measured or asked is not recorded: their statures are taken as ' +
-		'measured.'
 	)
 }
 function predictionFinding(
@@ -99,21 +85,18 @@ function predictionFinding(
 	statureCm: number,
 	protocol: Protocol,
 ): Finding {
-	const predictedCm = Math.max(rawCm, statureCm)
+	const heldCm = Math.max(rawCm, statureCm)
 	const errorCm = protocol.value(adultErrorKey(visit))
-	const held =
-		rawCm < statureCm
-			? ' The equation gave less than the present stature, which is used instead.'
-			: ''
-	return finding(
-		'growth.adult-stature',
+	const predictedCm = rounded(heldCm, 0)
+	const parents = visit.body?.parentStatures ?? 'not-recorded'
+	const held = rawCm < statureCm
+	return growthFinding(
+		state('growth.adult-stature', { predictedCm, errorCm, held, parents }),
 		'note',
-		`Predicted adult stature about ${rounded(predictedCm, 0)} cm, nine times in ten within ` +
-			`${errorCm} cm.${held}${parentWords(visit.body?.parentStatures)}`,
 		[
-			{ measure: 'Predicted adult stature', value: rounded(rawCm, 1), unit: 'cm' },
-			{ measure: 'Lower bound', value: rounded(predictedCm - errorCm, 1), unit: 'cm' },
-			{ measure: 'Upper bound', value: rounded(predictedCm + errorCm, 1), unit: 'cm' },
+			reading('predictedAdultStatureCm', rawCm, 'cm'),
+			reading('lowerBoundCm', heldCm - errorCm, 'cm'),
+			reading('upperBoundCm', heldCm + errorCm, 'cm'),
 		],
 		protocol.basis('Khamis-Roche, weights of the 1995 erratum', adultErrorKey(visit)),
 	)

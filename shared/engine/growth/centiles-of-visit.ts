@@ -1,20 +1,28 @@
 /** Centiles of a visit's stature, mass and body mass index, and what is said of them. */
 import type { GrowthResult } from '../findings/assessment.ts'
-import type { Finding } from '../findings/finding.ts'
+import { type Finding, reading } from '../findings/finding.ts'
+import { type Formula, over, quantity, squared } from '../findings/formula.ts'
 import { present } from '../plain/present.ts'
 import { cdcBmi, cdcMass, cdcStature } from '../protocol/norms/cdc2000.table.ts'
 import { ageMonths } from '../visit/age.ts'
 import { rounded } from '../visit/sides.ts'
 import type { Visit } from '../visit/visit.ts'
+import { state } from '../words/statement.ts'
 import { bmiCentile, centile } from './centiles.ts'
-import { finding } from './says.ts'
+import { growthFinding } from './says.ts'
 
-/** Body mass index, kg/m2; undefined without stature and mass. */
-export function bmiOf(visit: Visit): number | undefined {
-	const { statureCm, massKg } = visit.body ?? {}
-	if (statureCm === undefined || massKg === undefined) return undefined
-	return massKg / (statureCm / 100) ** 2
+/** Body mass index, kg/m2, on stature in metres. */
+const bodyMassIndex = (massKg: number, statureCm: number): Formula =>
+	over(quantity(massKg, 1), squared(quantity(statureCm / 100, 3)))
+/** The index of a visit; undefined without stature and mass. */
+export function bmiFormula({ body }: Visit): Formula | undefined {
+	const { statureCm, massKg } = body ?? {}
+	return statureCm === undefined || massKg === undefined
+		? undefined
+		: bodyMassIndex(massKg, statureCm)
 }
+/** Body mass index, kg/m2; undefined without stature and mass. */
+export const bmiOf = (visit: Visit): number | undefined => bmiFormula(visit)?.value
 /** The centiles that can be read; what was not measured or is outside the table is absent. */
 export function centilesOf(visit: Visit): GrowthResult['centiles'] {
 	const { sex, birthDate } = visit.player
@@ -33,13 +41,15 @@ export function centileFindings(
 	{ stature, mass }: GrowthResult['centiles'],
 ): Finding[] {
 	if (visit.body?.statureCm !== undefined && stature === undefined) {
-		const months = ageMonths(visit.player.birthDate, visit.visitDate)
+		const { sex, birthDate } = visit.player
+		const months = ageMonths(birthDate, visit.visitDate)
 		return [
-			finding(
-				'growth.centile-age',
+			growthFinding(
+				state('growth.centile-age', {
+					fromMonths: Math.min(...cdcStature[sex].map(([from]) => from)),
+				}),
 				'note',
-				'No growth centiles: the reference table starts at 59.5 months of age.',
-				[{ measure: 'Age', value: rounded(months, 1), unit: 'months' }],
+				[reading('ageMonths', months, 'months')],
 				{
 					rule: 'ages of the growth reference',
 					source: 'CDC 2000 growth charts',
@@ -50,13 +60,12 @@ export function centileFindings(
 	}
 	if (!stature && !mass) return []
 	return [
-		finding(
-			'growth.centiles',
+		growthFinding(
+			state('growth.centiles'),
 			'note',
-			'Centiles of stature and mass are background for shoe fit and load, not a diagnosis.',
 			[
-				...(stature ? [{ measure: 'Stature centile', value: rounded(stature.percentile, 0) }] : []),
-				...(mass ? [{ measure: 'Mass centile', value: rounded(mass.percentile, 0) }] : []),
+				...(stature ? [{ measure: 'statureCentile', value: rounded(stature.percentile, 0) }] : []),
+				...(mass ? [{ measure: 'massCentile', value: rounded(mass.percentile, 0) }] : []),
 			],
 			{ rule: 'growth centiles', source: 'CDC 2000 growth charts', strength: 'standard' },
 		),

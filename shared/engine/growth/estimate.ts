@@ -1,9 +1,11 @@
 /** The maturity estimates of a visit: which apply, and why the others are absent. */
 import type { ByMethod } from '../findings/assessment.ts'
 import type { Finding } from '../findings/finding.ts'
+import type { Because } from '../protocol/basis.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
 import { rounded } from '../visit/sides.ts'
 import type { Visit } from '../visit/visit.ts'
+import { type Statement, state } from '../words/statement.ts'
 import {
 	fransenRatioBoys,
 	mirwaldBoys,
@@ -11,8 +13,10 @@ import {
 	mooreBoys,
 	mooreGirls,
 	mooreSittingBoys,
+	peakAge,
+	peakAgeByRatio,
 } from './maturity.ts'
-import { finding } from './says.ts'
+import { growthFinding } from './says.ts'
 
 export interface Estimates {
 	offsets: ByMethod
@@ -20,12 +24,6 @@ export interface Estimates {
 	findings: Finding[]
 }
 export type Method = keyof ByMethod
-export const methodNames: Record<Method, string> = {
-	mirwald: 'Mirwald 2002',
-	moore: 'Moore 2015 (stature)',
-	mooreSitting: 'Moore 2015 (sitting height)',
-	fransen: 'Fransen 2018',
-}
 type Limits = readonly [low: ThresholdKey, high: ThresholdKey]
 const offsetAges: Record<'male' | 'female', Limits> = {
 	male: ['growth.offsetAgeMinBoys', 'growth.offsetAgeMaxBoys'],
@@ -63,7 +61,7 @@ interface Candidate {
 }
 /** Age less the age at peak height velocity; a ratio of nought or less is no age. */
 const offsetByRatio = (ageYears: number, ratio: number): number =>
-	ratio > 0 ? ageYears - ageYears / ratio : Number.NaN
+	ratio > 0 ? ageYears - peakAgeByRatio(ageYears, ratio).value : Number.NaN
 
 function candidates(visit: Visit, ageYears: number): Candidate[] {
 	const { sex } = visit.player
@@ -93,38 +91,38 @@ function candidates(visit: Visit, ageYears: number): Candidate[] {
 		})
 	return found
 }
+/** Why a method gives no estimate; the id names the method. */
 const refusal = (
 	method: Method,
-	says: string,
+	statement: Statement,
+	because: Because,
 	key: ThresholdKey,
-	value: number,
 	protocol: Protocol,
 ): Finding =>
-	finding(
-		`growth.outside-${method.replace('S', '-s')}`,
+	growthFinding(
+		statement,
 		'note',
-		says,
-		[{ measure: 'Value', value: rounded(value, 2), unit: 'years' }],
+		[because],
 		protocol.basis('limits of the maturity equations', key),
+		`growth.outside-${method.replace('S', '-s')}`,
 	)
 /** Says so where the player is outside the ages of a method. */
 function ageRefusal(
 	method: Method,
 	sex: 'male' | 'female',
-	ageYears: number,
+	decimalAge: number,
 	protocol: Protocol,
 ): Finding | undefined {
 	// Judged as shown, so that a ninth birthday (8.9993 by days / 365.25) is nine years.
-	const shownAge = rounded(ageYears, 2)
+	const ageYears = rounded(decimalAge, 2)
 	for (const [lowKey, highKey] of limitsOf(method, sex)) {
 		const [low, high] = [protocol.value(lowKey), protocol.value(highKey)]
-		if (shownAge >= low && shownAge <= high) continue
+		if (ageYears >= low && ageYears <= high) continue
 		return refusal(
 			method,
-			`No maturity estimate by ${methodNames[method]}: at ${shownAge} years the player is ` +
-				`outside its ages of ${low} to ${high} years.`,
-			shownAge < low ? lowKey : highKey,
-			shownAge,
+			state('growth.outside-ages', { method, ageYears, low, high }),
+			{ measure: 'ageYears', value: ageYears, unit: 'years' },
+			ageYears < low ? lowKey : highKey,
 			protocol,
 		)
 	}
@@ -132,31 +130,25 @@ function ageRefusal(
 }
 /** Says so where an equation gives what it cannot hold for. */
 function resultRefusal(method: Method, offset: number, protocol: Protocol): Finding | undefined {
-	const limit = protocol.value('growth.offsetLimitYears')
-	if (Number.isFinite(offset) && Math.abs(offset) <= limit) return undefined
+	const limitYears = protocol.value('growth.offsetLimitYears')
+	if (Number.isFinite(offset) && Math.abs(offset) <= limitYears) return undefined
+	const value = Number.isFinite(offset) ? rounded(offset, 2) : 0
 	return refusal(
 		method,
-		`No maturity estimate by ${methodNames[method]}: the result lies more than ${limit} ` +
-			'years from peak height velocity, where the equation does not hold. Check stature, ' +
-			'sitting height and mass.',
+		state('growth.outside-result', { method, limitYears }),
+		{ measure: 'maturityOffsetYears', value, unit: 'years' },
 		'growth.offsetLimitYears',
-		Number.isFinite(offset) ? offset : 0,
 		protocol,
 	)
 }
-function missingFindings(visit: Visit, protocol: Protocol): Finding[] {
-	const { statureCm, sittingHeightCm, massKg } = visit.body ?? {}
-	const lacking = [
-		statureCm === undefined && 'stature',
-		sittingHeightCm === undefined && 'sitting height',
-		massKg === undefined && 'body mass',
-	].filter((measure) => measure !== false)
+const inputs = ['statureCm', 'sittingHeightCm', 'massKg'] as const
+function missingFindings({ body }: Visit, protocol: Protocol): Finding[] {
+	const lacking = inputs.filter((measure) => body?.[measure] === undefined)
 	if (lacking.length === 0) return []
 	return [
-		finding(
-			'growth.offset-missing',
+		growthFinding(
+			state('growth.offset-missing', { lacking }),
 			'note',
-			`Not every maturity estimate can be computed: ${lacking.join(', ')} not measured.`,
 			[],
 			protocol.basis('maturity inputs', 'growth.offsetErrorYears'),
 		),
@@ -170,12 +162,10 @@ function sittingRatioFindings(visit: Visit, protocol: Protocol): Finding[] {
 	const low = ratio < protocol.value('growth.sittingRatioMin')
 	if (!low && ratio <= protocol.value('growth.sittingRatioMax')) return []
 	return [
-		finding(
-			'growth.sitting-ratio',
+		growthFinding(
+			state('growth.sitting-ratio'),
 			'caution',
-			'Sitting height is unusual for this stature. Measure it again and take off the height ' +
-				'of the stool before using the maturity estimates.',
-			[{ measure: 'Sitting height / stature', value: rounded(ratio, 3) }],
+			[{ measure: 'sittingRatio', value: rounded(ratio, 3) }],
 			protocol.basis(
 				'sitting height plausible',
 				low ? 'growth.sittingRatioMin' : 'growth.sittingRatioMax',
@@ -198,7 +188,7 @@ export function maturityEstimates(visit: Visit, ageYears: number, protocol: Prot
 		if (refused) findings.push(refused)
 		else {
 			offsets[method] = offset
-			peakAges[method] = ageYears - offset
+			peakAges[method] = peakAge(ageYears, offset).value
 		}
 	}
 	return { offsets, peakAges, findings }

@@ -1,12 +1,15 @@
 /** How the growth of the feet, the room in each pair and the next measuring were worked out. */
 import type { GrowthResult, ToeRoomForecast } from '../findings/assessment.ts'
+import { seatedShorterMm } from '../findings/change.ts'
 import { idPart, type Working } from '../findings/finding.ts'
+import { equation } from '../findings/formula.ts'
 import { figure, linesOf } from '../findings/working.ts'
 import type { Protocol } from '../protocol/protocol.ts'
+import { decimalAgeYears } from '../visit/age.ts'
 import type { Visit } from '../visit/visit.ts'
-import { againKey, footRateKey, footRates } from './forecast.ts'
-import { leastKey, type PairForecast } from './toe-room.ts'
-import { type FootGrowth, longerFootMm } from './velocity.ts'
+import { againKey, footRateKey, footRates, lengthAt } from './forecast.ts'
+import { leastKey, type PairForecast, toeRoomOf, yearsLeft } from './toe-room.ts'
+import { type FootGrowth, longerFootMm, perYear } from './velocity.ts'
 
 type Result = Omit<GrowthResult, 'workings'>
 
@@ -15,15 +18,22 @@ function forecastWorkings(visit: Visit, { footForecast }: Result, protocol: Prot
 	const footMm = longerFootMm(visit)
 	if (!last || footMm === undefined) return []
 	const { mean, slow, fast } = footRates(visit, protocol)
+	const { birthDate } = visit.player
+	const then = lengthAt(
+		footMm,
+		mean,
+		decimalAgeYears(birthDate, visit.visitDate),
+		decimalAgeYears(birthDate, last.date),
+	)
 	return [
 		{
 			id: 'growth.foot-forecast',
 			title: 'Foot-length forecast',
 			lines: [
-				`Longer foot now ${figure(footMm, 1)} mm; mean ${figure(mean.mmPerYear)} mm a year ` +
-					`until ${mean.stopsAt} years, band ${figure(slow.mmPerYear)} to ` +
-					`${figure(fast.mmPerYear)} mm a year`,
-				`On ${last.date}: ${figure(last.lengthMm, 1)} mm (${figure(last.lowMm, 1)} to ` +
+				`Longer foot now ${figure(footMm, 1)} mm; mean ${figure(mean.mmPerYear)} mm a year until ` +
+					`${mean.stopsAt} years; band from ${equation(slow.formula, 'mm a year')} to ` +
+					equation(fast.formula, 'mm a year'),
+				`On ${last.date}: ${equation(then, 'mm', 1)} (${figure(last.lowMm, 1)} to ` +
 					`${figure(last.highMm, 1)})`,
 			],
 			basis: protocol.basis('foot forecast', footRateKey(visit)),
@@ -38,10 +48,10 @@ function lastingLine(
 	if (state === 'already-short') return 'Already below the limit'
 	if (state === 'lasts') return 'Lasts until the foot stops growing'
 	return (
-		`(${figure(toeRoomMm, 1)} - ${leastMm}) / ${figure(mmPerYear)} mm a year = ` +
-		`${figure((12 * (toeRoomMm - leastMm)) / mmPerYear, 1)} months: ` +
-		`${runsOutOn ?? 'not before the foot stops growing'}; earliest ` +
-		`${earliest ?? 'none'}, latest ${latest ?? 'none'}`
+		`Room above the least / growth a year: ` +
+		`${equation(yearsLeft(toeRoomMm - leastMm, mmPerYear), 'years')}: ` +
+		`${runsOutOn ?? 'not before the foot stops growing'}; earliest ${earliest ?? 'none'}, latest ` +
+		`${latest ?? 'none'}`
 	)
 }
 function toeRoomWorkings(
@@ -56,11 +66,11 @@ function toeRoomWorkings(
 		id: `growth.toe-room-${idPart(pair.id, index)}`,
 		title: `Toe room of ${pair.name ?? pair.id}`,
 		lines: linesOf(
-			`Inside ${figure(insideLengthMm, 1)} - foot ${figure(footMm, 1)} - sock ` +
-				`${figure(visit.feet?.sockMm ?? 0, 1)} = ${figure(forecast.toeRoomMm, 1)} mm; least ` +
+			`Inside less foot less sock: ` +
+				`${equation(toeRoomOf(insideLengthMm, footMm, visit.feet?.sockMm ?? 0), 'mm', 1)}; least ` +
 				`${forecast.leastMm} mm`,
 			visit.feet?.stance === 'seated'
-				? 'The feet were measured seated: the true room is up to about 3 mm less'
+				? `The feet were measured seated: the true room is up to about ${seatedShorterMm} mm less`
 				: undefined,
 			lastingLine(forecast, mean.mmPerYear),
 		),
@@ -74,8 +84,8 @@ function footGrowthWorkings(feet: FootGrowth | undefined, protocol: Protocol): W
 			id: 'growth.foot-growth',
 			title: 'Growth of the longer foot',
 			lines: [
-				`${figure(feet.changeMm, 1)} mm since ${feet.since} / (${feet.days} days / 365.25) = ` +
-					`${figure(feet.mmPerYear, 1)} mm a year`,
+				`Since ${feet.since}, ${feet.days} days: ` +
+					equation(perYear(feet.changeMm, feet.days), 'mm a year', 1),
 				feet.real ? 'Beyond measuring error' : 'Within measuring error',
 			],
 			basis: protocol.basis('smallest real change', 'sizing.realLengthSameMm'),
@@ -99,7 +109,7 @@ function measureAgainWorkings(
 		{
 			id: 'growth.measure-again',
 			title: 'Measure again by',
-			lines: [`${rule} from ${visit.visitDate} = ${measureAgainBy}`],
+			lines: [`${rule} from ${visit.visitDate}: ${measureAgainBy}`],
 			basis: protocol.basis('measure again', key),
 		},
 	]

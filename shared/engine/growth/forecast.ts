@@ -1,11 +1,13 @@
 /** How far the foot has to grow, and when it is measured again. */
 import type { GrowthResult } from '../findings/assessment.ts'
 import type { Finding } from '../findings/finding.ts'
+import { exactly, type Formula, plus, quantity, times } from '../findings/formula.ts'
 import { addDays, addMonths } from '../plain/days.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
 import { ageYears, decimalAgeYears } from '../visit/age.ts'
 import type { Visit } from '../visit/visit.ts'
-import { finding } from './says.ts'
+import { state } from '../words/statement.ts'
+import { growthFinding } from './says.ts'
 import { longerFootMm } from './velocity.ts'
 
 /** The row of the mean growth of the foot, for this player's sex. */
@@ -14,6 +16,8 @@ export const footRateKey = ({ player }: Visit): ThresholdKey =>
 
 export interface Rate {
 	mmPerYear: number
+	/** How it comes from the mean rate. */
+	formula: Formula
 	stopsAt: number
 }
 /**
@@ -26,16 +30,31 @@ export function footRates(
 ): { mean: Rate; slow: Rate; fast: Rate } {
 	const boy = visit.player.sex === 'male'
 	const rate = protocol.value(footRateKey(visit))
-	const of = (factor: number, stopKey: ThresholdKey): Rate => ({
-		mmPerYear: rate * factor,
-		stopsAt: protocol.value(boy ? 'growth.footStopBoys' : stopKey),
-	})
+	const of = (factor: number, stopKey: ThresholdKey): Rate => {
+		const formula = times(exactly(rate), exactly(factor))
+		return {
+			mmPerYear: formula.value,
+			formula,
+			stopsAt: protocol.value(boy ? 'growth.footStopBoys' : stopKey),
+		}
+	}
 	return {
 		mean: of(1, 'growth.footStopGirls'),
 		slow: of(protocol.value('growth.footLowFactor'), 'growth.footStopEarlyGirls'),
 		fast: of(protocol.value('growth.footHighFactor'), 'growth.footStopLateGirls'),
 	}
 }
+/** Length of a foot, mm, at an age, years: it grows at a rate until it stops. */
+export const lengthAt = (
+	lengthMm: number,
+	{ mmPerYear, stopsAt }: Rate,
+	ageYears: number,
+	thenYears: number,
+): Formula =>
+	plus(
+		quantity(lengthMm, 1),
+		times(quantity(mmPerYear), quantity(Math.max(0, Math.min(thenYears, stopsAt) - ageYears), 3)),
+	)
 /**
  * Length of the longer foot for the next twelve months, mm, at the mean rate until growth stops.
  * The band (half to one and a half times the rate) is a choice of width, not a measured spread.
@@ -49,8 +68,7 @@ export function footForecast(visit: Visit, protocol: Protocol): GrowthResult['fo
 	return Array.from({ length: 12 }, (_, index) => {
 		const date = addMonths(visit.visitDate, index + 1)
 		const then = decimalAgeYears(visit.player.birthDate, date)
-		const grown = ({ mmPerYear, stopsAt }: Rate) =>
-			length + mmPerYear * Math.max(0, Math.min(then, stopsAt) - age)
+		const grown = (at: Rate) => lengthAt(length, at, age, then).value
 		return { date, lengthMm: grown(mean), lowMm: grown(slow), highMm: grown(fast) }
 	})
 }
@@ -63,11 +81,9 @@ export function forecastFindings(
 ): Finding[] {
 	if (!forecast) return []
 	return [
-		finding(
-			'growth.foot-forecast',
+		growthFinding(
+			state('growth.foot-forecast'),
 			'note',
-			'The foot forecast uses the mean growth of one group of children; the width of its band ' +
-				'is a choice. Growth of one player cannot be foretold.',
 			[],
 			protocol.basis('foot forecast', footRateKey(visit)),
 		),

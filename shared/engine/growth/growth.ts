@@ -3,18 +3,19 @@
  * under 18.
  */
 import type { GrowthResult, Range } from '../findings/assessment.ts'
-import type { Finding } from '../findings/finding.ts'
+import { type Finding, reading } from '../findings/finding.ts'
 import { present } from '../plain/present.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import { ageYears as completedYears, decimalAgeYears } from '../visit/age.ts'
 import { rounded } from '../visit/sides.ts'
 import type { Visit } from '../visit/visit.ts'
-import { adultErrorKey, adultStature } from './adult.ts'
+import { state } from '../words/statement.ts'
+import { adultErrorKey, adultStature, shareOfAdult } from './adult.ts'
 import { centileFindings, centilesOf } from './centiles-of-visit.ts'
 import { type Estimates, maturityEstimates } from './estimate.ts'
 import { footForecast, forecastFindings, measureAgainBy } from './forecast.ts'
 import { methodFindings, stageMethod } from './method.ts'
-import { finding, standingCautions } from './says.ts'
+import { growthFinding, standingCautions } from './says.ts'
 import { stage } from './stage.ts'
 import { toeRoomFindings, toeRoomForecasts } from './toe-room.ts'
 import { footFastFindings, footGrowth, statureVelocity } from './velocity.ts'
@@ -26,19 +27,17 @@ const isTreated = (visit: Visit): boolean => visit.body?.growthOrHormoneTreatmen
 function treatmentFindings(visit: Visit, protocol: Protocol): Finding[] {
 	if (!isTreated(visit)) return []
 	return [
-		finding(
-			'growth.treatment',
+		growthFinding(
+			state('growth.treatment'),
 			'caution',
-			'No maturity or adult stature estimate: with a growth disorder, steroid or hormone ' +
-				'treatment the equations do not hold.',
 			[],
 			protocol.basis('growth treatment', 'growth.offsetErrorYears'),
 		),
 	]
 }
 const bestAges = {
-	male: ['growth.bestAgeMinBoys', 'growth.bestAgeMaxBoys', 'boys'],
-	female: ['growth.bestAgeMinGirls', 'growth.bestAgeMaxGirls', 'girls'],
+	male: ['growth.bestAgeMinBoys', 'growth.bestAgeMaxBoys'],
+	female: ['growth.bestAgeMinGirls', 'growth.bestAgeMaxGirls'],
 } as const
 /** A caution where an offset stands outside the ages at which it is most useful. */
 function bestAgeFindings(
@@ -47,17 +46,16 @@ function bestAgeFindings(
 	{ offsets }: Estimates,
 	protocol: Protocol,
 ): Finding[] {
-	const [lowKey, highKey, who] = bestAges[visit.player.sex]
+	const { sex } = visit.player
+	const [lowKey, highKey] = bestAges[sex]
 	const [low, high] = [protocol.value(lowKey), protocol.value(highKey)]
 	const shownAge = rounded(ageYears, 2)
 	if (Object.keys(offsets).length === 0 || (shownAge >= low && shownAge <= high)) return []
 	return [
-		finding(
-			'growth.best-ages',
+		growthFinding(
+			state('growth.best-ages', { sex, ageYears: shownAge, low, high }),
 			'caution',
-			`The maturity offset is most useful from ${low} to ${high} years in ${who}; at ` +
-				`${shownAge} years expect a larger error.`,
-			[{ measure: 'Age', value: shownAge, unit: 'years' }],
+			[{ measure: 'ageYears', value: shownAge, unit: 'years' }],
 			protocol.basis('best ages of the offset', shownAge < low ? lowKey : highKey),
 		),
 	]
@@ -76,11 +74,11 @@ function adultShare(visit: Visit, predictedCm: number | undefined, protocol: Pro
 	const lowCm = Math.max(nowCm, predictedCm - errorCm)
 	const highCm = predictedCm + errorCm
 	return {
-		percent: (100 * nowCm) / predictedCm,
+		percent: shareOfAdult(nowCm, predictedCm).value,
 		predictedAdultStatureRangeCm: { low: lowCm, high: highCm },
 		percentAdultStatureRange: {
-			low: (100 * nowCm) / highCm,
-			high: Math.min(100, (100 * nowCm) / lowCm),
+			low: shareOfAdult(nowCm, highCm).value,
+			high: Math.min(100, shareOfAdult(nowCm, lowCm).value),
 		},
 	}
 }
@@ -94,14 +92,16 @@ function boundaryFindings(
 		(edge) => range.low < protocol.value(edge) && range.high >= protocol.value(edge),
 	)
 	if (!key) return []
+	const shown = {
+		percent: rounded(percent, 1),
+		low: rounded(range.low, 1),
+		high: rounded(range.high, 1),
+	}
 	return [
-		finding(
-			'growth.near-boundary',
+		growthFinding(
+			state('growth.near-boundary', { ...shown, boundaryPercent: protocol.value(key) }),
 			'note',
-			`The share of adult stature is ${rounded(percent, 1)} %, good to between ` +
-				`${rounded(range.low, 1)} and ${rounded(range.high, 1)} %: the stage is near the ` +
-				`boundary at ${protocol.value(key)} %.`,
-			[{ measure: 'Share of predicted adult stature', value: rounded(percent, 1), unit: '%' }],
+			[reading('percentAdultStature', percent, '%')],
 			protocol.basis('near a boundary of the stages', key),
 		),
 	]

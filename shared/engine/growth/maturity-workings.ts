@@ -1,12 +1,14 @@
 /** How each maturity offset was worked out. */
 import type { GrowthResult } from '../findings/assessment.ts'
 import type { Working } from '../findings/finding.ts'
+import { equation } from '../findings/formula.ts'
 import { figure } from '../findings/working.ts'
 import type { Basis } from '../protocol/basis.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
 import type { Visit } from '../visit/visit.ts'
-import { agesOf, type Method, methodNames } from './estimate.ts'
-import { equationLines } from './maturity.ts'
+import { offsetMethodWords } from '../words/en/growth-maturity.ts'
+import { agesOf, type Method } from './estimate.ts'
+import { equationLines, peakAge } from './maturity.ts'
 
 /** In the order in which they are written down. */
 const methods = ['mirwald', 'moore', 'mooreSitting', 'fransen'] as const
@@ -30,11 +32,10 @@ export function offsetWorkings(
 	protocol: Protocol,
 ): Working[] {
 	const { sex } = visit.player
-	const { decimalAgeYears: ageYears, maturityOffsetYears, ageAtPeakHeightVelocityYears } = result
+	const { decimalAgeYears: ageYears, maturityOffsetYears } = result
 	return methods.flatMap((method) => {
 		const offset = maturityOffsetYears[method]
-		const peakAge = ageAtPeakHeightVelocityYears[method]
-		if (offset === undefined || peakAge === undefined) return []
+		if (offset === undefined) return []
 		const key = errorKeys[method]?.[sex]
 		const error = key
 			? `Error ${protocol.value(key)} years (one standard error)`
@@ -44,16 +45,18 @@ export function offsetWorkings(
 		return [
 			{
 				id: `growth.offset-${method.toLowerCase()}`,
-				title: `Maturity offset, ${methodNames[method]}`,
+				title: `Maturity offset, ${offsetMethodWords[method]}`,
 				lines: [
 					...equationLines[method](sex, { ageYears, ...visit.body }),
-					`Offset ${figure(offset, 1)} years; age at peak height velocity ` +
-						`${figure(ageYears, 1)} - (${figure(offset, 1)}) = ${figure(peakAge, 1)} years, to ` +
-						'the one decimal that the error bears out',
+					`Offset ${figure(offset, 1)} years; age at peak height velocity: ` +
+						`${equation(peakAge(ageYears, offset), 'years', 1)}, to the one decimal that the error ` +
+						'bears out',
 					`${error}; ages ${low} to ${high}${boysOnly}`,
 					'Known bias: late in early maturers, early in late maturers, and later with age',
 				],
-				basis: key ? protocol.basis(`maturity offset, ${methodNames[method]}`, key) : fransenBasis,
+				basis: key
+					? protocol.basis(`maturity offset, ${offsetMethodWords[method]}`, key)
+					: fransenBasis,
 			},
 		]
 	})

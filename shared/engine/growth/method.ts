@@ -5,23 +5,24 @@
 
 import type { StageMethod } from '../findings/assessment.ts'
 import type { Finding } from '../findings/finding.ts'
-import { dayInWords } from '../plain/days.ts'
 import { present } from '../plain/present.ts'
 import type { Basis } from '../protocol/basis.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import { decimalAgeYears } from '../visit/age.ts'
 import type { Visit } from '../visit/visit.ts'
+import { state } from '../words/statement.ts'
 import { adultStature } from './adult.ts'
-import { maturityEstimates, methodNames } from './estimate.ts'
-import { finding } from './says.ts'
+import { maturityEstimates } from './estimate.ts'
+import { growthFinding } from './says.ts'
 
 /** In the order of preference. */
 const order = ['percentAdultStature', 'mirwald', 'moore'] as const
 const offsets = ['mirwald', 'moore'] as const
-export const stageMethodNames: Record<StageMethod, string> = {
-	percentAdultStature: 'share of predicted adult stature (Khamis-Roche)',
-	mirwald: methodNames.mirwald,
-	moore: methodNames.moore,
+/** The methods as terms, for reasons. */
+const methodTerms: Record<StageMethod, string> = {
+	percentAdultStature: 'share-of-adult-stature',
+	mirwald: 'mirwald-2002',
+	moore: 'moore-2015',
 }
 
 function computable(visit: Visit, protocol: Protocol): readonly StageMethod[] {
@@ -86,15 +87,13 @@ const unlike: Basis = {
 export function methodFindings({ method, before }: Chosen): Finding[] {
 	if (!method || !before) return []
 	return [
-		finding(
-			'growth.method-changed',
+		growthFinding(
+			state('growth.method-changed', { method, before: before.method, since: before.since }),
 			'caution',
-			`The growth stage now rests on ${stageMethodNames[method]}; on ` +
-				`${dayInWords(before.since)} it rested on ${stageMethodNames[before.method]}, which ` +
-				'cannot be computed today. Do not compare the two.',
 			[
-				{ measure: 'method now', value: stageMethodNames[method] },
-				{ measure: `method on ${before.since}`, value: stageMethodNames[before.method] },
+				{ measure: 'stageMethod', value: methodTerms[method] },
+				{ measure: 'stageMethodBefore', value: methodTerms[before.method] },
+				{ measure: 'earlierVisit', value: before.since },
 			],
 			unlike,
 		),

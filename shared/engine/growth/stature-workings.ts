@@ -1,17 +1,19 @@
 /** How adult stature, the stage, the centiles and the growth rate were worked out. */
 import type { Centile, GrowthResult } from '../findings/assessment.ts'
 import type { Working } from '../findings/finding.ts'
+import { equation } from '../findings/formula.ts'
 import { figure, linesOf } from '../findings/working.ts'
 import type { Basis } from '../protocol/basis.ts'
 import { cdcBmi, cdcMass, cdcStature, type LmsTable } from '../protocol/norms/cdc2000.table.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import { ageMonths } from '../visit/age.ts'
 import type { Visit } from '../visit/visit.ts'
-import { adultErrorKey, adultStatureInput } from './adult.ts'
+import { stageMethodWords } from '../words/en/growth-maturity.ts'
+import { adultErrorKey, adultStatureInput, shareOfAdult } from './adult.ts'
 import { khamisRocheLines } from './adult-stature.ts'
-import { lmsAt, p95At } from './centiles.ts'
-import { bmiOf } from './centiles-of-visit.ts'
-import { stageMethodNames } from './method.ts'
+import { extendedBmi, lmsAt, lmsFormula, p95At } from './centiles.ts'
+import { bmiFormula, bmiOf } from './centiles-of-visit.ts'
+import { perYear, perYearError } from './velocity.ts'
 
 type Result = Omit<GrowthResult, 'workings'>
 
@@ -52,8 +54,8 @@ function shareWorkings(visit: Visit, result: Result, protocol: Protocol): Workin
 			id: 'growth.percent-adult-stature',
 			title: 'Share of predicted adult stature',
 			lines: [
-				`100 x ${figure(statureCm, 1)} / ${figure(adultCm, 1)} = ${figure(percent, 1)} %; by the ` +
-					`prediction error ${figure(range.low, 1)} to ${figure(range.high, 1)} %`,
+				`${equation(shareOfAdult(statureCm, adultCm), '%', 1)}; by the prediction error ` +
+					`${figure(range.low, 1)} to ${figure(range.high, 1)} %`,
 				`Around the spurt from ${protocol.value('growth.percentAroundMin')} to ` +
 					`${protocol.value('growth.percentAroundMax')} %`,
 			],
@@ -62,7 +64,7 @@ function shareWorkings(visit: Visit, result: Result, protocol: Protocol): Workin
 	]
 }
 function stageWorking({ band, method }: Result, protocol: Protocol): Working {
-	const restsOn = method ? stageMethodNames[method] : 'nothing, too few measures'
+	const restsOn = method ? stageMethodWords[method] : 'nothing, too few measures'
 	return {
 		id: 'growth.stage',
 		title: 'Growth stage',
@@ -96,13 +98,6 @@ interface Read {
 	value: number | undefined
 	centile: Centile | undefined
 }
-function bmiLine(visit: Visit): string | undefined {
-	const { statureCm, massKg } = visit.body ?? {}
-	const bmi = bmiOf(visit)
-	if (statureCm === undefined || massKg === undefined || bmi === undefined) return undefined
-	const metres = figure(statureCm / 100, 3)
-	return `${figure(massKg, 1)} / (${metres} x ${metres}) = ${figure(bmi)} kg/m2`
-}
 function centileWorkings(visit: Visit, read: Read): Working[] {
 	const months = ageMonths(visit.player.birthDate, visit.visitDate)
 	const at = lmsAt(read.table, visit.player.sex, months)
@@ -110,19 +105,23 @@ function centileWorkings(visit: Visit, read: Read): Working[] {
 	if (value === undefined || !centile || !at) return []
 	const p95 = p95At(at)
 	const extended = read.what === 'bmi' && value > p95
-	const [l, m, s] = [figure(at.l, 4), figure(at.m, 3), figure(at.s, 5)]
+	const { sigma, spread } = extendedBmi(visit.player.sex, months, value, p95)
+	const bmi = read.what === 'bmi' ? bmiFormula(visit) : undefined
 	return [
 		{
 			id: `growth.centile-${read.what}`,
 			title: `Centile of ${read.title}`,
 			lines: linesOf(
-				read.what === 'bmi' ? bmiLine(visit) : undefined,
-				`At ${figure(months, 1)} months L ${l}, M ${m}, S ${s}`,
-				extended
-					? `Above the 95th centile (${figure(p95)} ${read.unit}): extended method, z = ` +
-							figure(centile.z)
-					: `z = ((${figure(value)} / ${m}) to the power ${l} - 1) / (${l} x ${s}) = ` +
-							figure(centile.z),
+				bmi && equation(bmi, 'kg/m2'),
+				`At ${figure(months, 1)} months L ${figure(at.l, 4)}, M ${figure(at.m, 3)}, S ` +
+					figure(at.s, 5),
+				...(extended
+					? [
+							`Above the 95th centile (${figure(p95)} ${read.unit}), extended method: sigma ` +
+								`${equation(sigma, '', 3)}; above it ${equation(spread, 'sigma')}; z ` +
+								figure(centile.z),
+						]
+					: [`z: ${equation(lmsFormula(value, at))}`]),
 				`Centile ${figure(centile.percentile, 1)}`,
 			),
 			basis: extended ? extendedCdc : cdc,
@@ -161,7 +160,8 @@ function allCentileWorkings(visit: Visit, { centiles }: Result): Working[] {
 }
 function velocityWorkings({ velocity }: Result, protocol: Protocol): Working[] {
 	if (!velocity) return []
-	const { since, days, cmPerYear, errorCmPerYear, trendOnly } = velocity
+	const { since, days, changeCm, trendOnly } = velocity
+	const sdCm = protocol.value('growth.statureReadingSdCm')
 	const trend = trendOnly
 		? `; a trend only below ${protocol.value('growth.velocityTrendDays')} days`
 		: ''
@@ -170,10 +170,8 @@ function velocityWorkings({ velocity }: Result, protocol: Protocol): Working[] {
 			id: 'growth.velocity',
 			title: 'Growth rate of stature',
 			lines: [
-				`${figure((cmPerYear * days) / 365.25)} cm since ${since} / (${days} days / 365.25) = ` +
-					`${figure(cmPerYear)} cm a year`,
-				`Error, 95 %: 1.96 x 1.414 x ${protocol.value('growth.statureReadingSdCm')} / (${days} / ` +
-					`365.25) = ${figure(errorCmPerYear)} cm a year${trend}`,
+				`Since ${since}, ${days} days: ${equation(perYear(changeCm, days), 'cm a year')}`,
+				`Error, 95 %: ${equation(perYearError(sdCm, days), 'cm a year')}${trend}`,
 			],
 			basis: protocol.basis('growth rate between visits', 'growth.statureReadingSdCm'),
 		},

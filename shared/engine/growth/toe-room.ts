@@ -2,14 +2,16 @@
 
 import type { ToeRoomForecast } from '../findings/assessment.ts'
 import { type Finding, idPart } from '../findings/finding.ts'
-import { addDays, dayInWords } from '../plain/days.ts'
+import { type Formula, minus, over, quantity } from '../findings/formula.ts'
+import { addDays } from '../plain/days.ts'
 import { present } from '../plain/present.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
-import { decimalAgeYears } from '../visit/age.ts'
+import { daysPerYear, decimalAgeYears } from '../visit/age.ts'
 import { rounded } from '../visit/sides.ts'
 import type { Pair, Visit } from '../visit/visit.ts'
+import { state } from '../words/statement.ts'
 import { footRates, type Rate } from './forecast.ts'
-import { finding } from './says.ts'
+import { growthFinding } from './says.ts'
 import { longerFootMm } from './velocity.ts'
 
 /** The least toe room before a pair is replaced: the rows that the verdict on the pair uses. */
@@ -32,13 +34,19 @@ const measuredPairs = (visit: Visit): MeasuredPair[] =>
 		const { insideLengthMm } = pair
 		return insideLengthMm === undefined ? [] : [{ pair, index, insideLengthMm }]
 	})
+/** Toe room: inside length less the foot and what the sock adds, all mm. */
+export const toeRoomOf = (insideLengthMm: number, footMm: number, sockMm: number): Formula =>
+	minus(quantity(insideLengthMm, 1), quantity(footMm, 1), quantity(sockMm, 1))
+/** Years until a room, mm, is used up at a rate of growth, mm a year. */
+export const yearsLeft = (roomMm: number, mmPerYear: number): Formula =>
+	over(quantity(roomMm, 1), quantity(mmPerYear))
 /** The date on which a room is used up at a rate; undefined where the foot stops growing before. */
 function usedUpOn(visit: Visit, roomMm: number, { mmPerYear, stopsAt }: Rate): string | undefined {
 	const ageYears = decimalAgeYears(visit.player.birthDate, visit.visitDate)
-	const years = roomMm / mmPerYear
+	const years = yearsLeft(roomMm, mmPerYear).value
 	return ageYears >= stopsAt || ageYears + years > stopsAt
 		? undefined
-		: addDays(visit.visitDate, Math.floor(years * 365.25))
+		: addDays(visit.visitDate, Math.floor(years * daysPerYear))
 }
 function forecastOf(
 	visit: Visit,
@@ -46,7 +54,7 @@ function forecastOf(
 	footMm: number,
 	protocol: Protocol,
 ): ToeRoomForecast {
-	const toeRoomMm = rounded(insideLengthMm - footMm - (visit.feet?.sockMm ?? 0), 4)
+	const toeRoomMm = rounded(toeRoomOf(insideLengthMm, footMm, visit.feet?.sockMm ?? 0).value, 4)
 	const leastMm = protocol.value(leastKey(pair))
 	const base = { id: pair.id, toeRoomMm, leastMm }
 	if (toeRoomMm < leastMm) return { ...base, state: 'already-short' }
@@ -74,13 +82,6 @@ export function toeRoomForecasts(visit: Visit, protocol: Protocol): PairForecast
 		forecast: forecastOf(visit, measured, footMm, protocol),
 	}))
 }
-/** When the room runs out, in words. */
-function whenWords({ runsOutOn, latest }: ToeRoomForecast, earliest: string): string {
-	const atEarliest = `${dayInWords(earliest)} at the earliest`
-	if (!runsOutOn) return `${atEarliest}, or not at all`
-	const atLatest = latest ? ` and ${dayInWords(latest)} at the latest` : ''
-	return `about ${dayInWords(runsOutOn)}, ${atEarliest}${atLatest}`
-}
 /**
  * A finding for each pair that the foot may outgrow. @param again the date by which the feet are
  * measured again
@@ -91,21 +92,21 @@ export function toeRoomFindings(
 	protocol: Protocol,
 ): Finding[] {
 	return forecasts.flatMap(({ pair, index, forecast }) => {
-		const { id, toeRoomMm, leastMm, earliest } = forecast
+		const { id, leastMm, runsOutOn, earliest, latest } = forecast
 		if (!earliest) return []
-		const before = earliest <= again
+		const measureBefore = earliest <= again
+		const toeRoomMm = rounded(forecast.toeRoomMm, 1)
+		const when = present({ runsOutOn, earliest, latest, measureBefore })
 		return [
-			finding(
-				`growth.toe-room-${idPart(id, index)}`,
-				before ? 'advise' : 'note',
-				`Toe room in ${pair.name ?? id} (${rounded(toeRoomMm, 1)} mm) falls to ${leastMm} mm ` +
-					`${whenWords(forecast, earliest)}, by the mean growth of one group of ` +
-					`children.${before ? ' Measure again before then.' : ''}`,
+			growthFinding(
+				state('growth.toe-room', { pair: pair.name ?? id, toeRoomMm, leastMm, ...when }),
+				measureBefore ? 'advise' : 'note',
 				[
-					{ measure: 'Toe room now', value: rounded(toeRoomMm, 1), unit: 'mm' },
-					{ measure: 'Least toe room', value: leastMm, unit: 'mm' },
+					{ measure: 'toeRoomMm', value: toeRoomMm, unit: 'mm' },
+					{ measure: 'leastToeRoomMm', value: leastMm, unit: 'mm' },
 				],
 				protocol.basis('toe room of a growing foot', leastKey(pair)),
+				`growth.toe-room-${idPart(id, index)}`,
 			),
 		]
 	})

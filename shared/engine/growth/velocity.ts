@@ -1,23 +1,28 @@
 /** How fast stature and feet grew since an earlier visit. */
 import type { GrowthResult } from '../findings/assessment.ts'
 import { examinersOf, stanceOf } from '../findings/change.ts'
-import type { Finding } from '../findings/finding.ts'
-import { dayInWords, daysBetween } from '../plain/days.ts'
+import { type Finding, reading } from '../findings/finding.ts'
+import { exactly, type Formula, over, quantity, squareRoot, times } from '../findings/formula.ts'
+import { daysBetween } from '../plain/days.ts'
 import type { Protocol } from '../protocol/protocol.ts'
+import { daysPerYear } from '../visit/age.ts'
 import { meanOf, rounded } from '../visit/sides.ts'
 import type { Visit } from '../visit/visit.ts'
-import { finding } from './says.ts'
+import { state } from '../words/statement.ts'
+import { growthFinding } from './says.ts'
 
-const daysPerYear = 365.25
-/** Rate per year of a change over a number of days, in the unit of the change. @internal */
-export const perYear = (change: number, days: number): number => change / (days / daysPerYear)
+const yearsOf = (days: number) => over(quantity(days, 1), exactly(daysPerYear))
+/** Rate per year of a change over a number of days, in the unit of the change. */
+export const perYear = (change: number, days: number): Formula =>
+	over(quantity(change), yearsOf(days))
+/** The factor of a 95 % range on either side of the mean. */
+const z95 = 1.96
 /**
  * 95 % error of an annualised rate from two readings with the same standard deviation: 1.96 x root
  * 2 x SD / years.
- * @internal
  */
-export const perYearError = (sd: number, days: number): number =>
-	(1.96 * Math.SQRT2 * sd) / (days / daysPerYear)
+export const perYearError = (sd: number, days: number): Formula =>
+	over(times(exactly(z95), squareRoot(exactly(2)), exactly(sd)), yearsOf(days))
 
 /** Mean length of the longer foot as measured, mm; undefined where neither is. */
 export function longerFootMm(visit: Visit): number | undefined {
@@ -54,9 +59,9 @@ function changeSince(
 }
 
 type Velocity = NonNullable<GrowthResult['velocity']>
-const changeReasons = ({ change, days }: Change) => [
-	{ measure: 'Change of stature', value: rounded(change, 1), unit: 'cm' },
-	{ measure: 'Interval', value: days, unit: 'days' },
+const intervalReasons = ({ change, days }: Change) => [
+	reading('statureChangeCm', change, 'cm'),
+	reading('intervalDays', days, 'days'),
 ]
 /** Why no rate is given: stature fell, or the interval is too short; undefined where one is. */
 function rateRefusal(found: Change, protocol: Protocol): Finding | undefined {
@@ -64,21 +69,17 @@ function rateRefusal(found: Change, protocol: Protocol): Finding | undefined {
 	const leastDays = protocol.value('growth.velocityMinDays')
 	// Rounded so that 0.6 cm, reached by subtraction, is still within the limit.
 	if (rounded(found.change, 6) < -protocol.value('growth.shrinkCm'))
-		return finding(
-			'growth.shrunk',
+		return growthFinding(
+			state('growth.shrunk', { since }),
 			'caution',
-			`No growth rate: stature is lower than on ${dayInWords(since)}. Measure it again, by ` +
-				'the same observer and at the same time of day.',
-			changeReasons(found),
+			intervalReasons(found),
 			protocol.basis('negative growth', 'growth.shrinkCm'),
 		)
 	if (found.days >= leastDays) return undefined
-	return finding(
-		'growth.velocity-short',
+	return growthFinding(
+		state('growth.velocity-short', { since, days: found.days, leastDays }),
 		'note',
-		`No growth rate: only ${found.days} days since the stature of ${since}; at least ` +
-			`${leastDays} are needed.`,
-		changeReasons(found),
+		intervalReasons(found),
 		protocol.basis('growth rate interval', 'growth.velocityMinDays'),
 	)
 }
@@ -87,17 +88,15 @@ function rateFinding(
 	found: Change,
 	protocol: Protocol,
 ): Finding {
-	const short = trendOnly ? ' (short interval: a trend only)' : ''
-	const unsure = cmPerYear < errorCmPerYear ? ' This is no more than measuring error.' : ''
-	return finding(
-		'growth.velocity',
+	const withinError = cmPerYear < errorCmPerYear
+	const shown = { cmPerYear: rounded(cmPerYear, 1), errorCmPerYear: rounded(errorCmPerYear, 1) }
+	return growthFinding(
+		state('growth.velocity', { since, ...shown, trendOnly, withinError }),
 		'note',
-		`Growth since ${dayInWords(since)}: ${rounded(cmPerYear, 1)} cm a year, give or take ` +
-			`${rounded(errorCmPerYear, 1)}${short}.${unsure}`,
 		[
-			{ measure: 'Growth rate', value: rounded(cmPerYear, 2), unit: 'cm/y' },
-			{ measure: 'Error (95 %)', value: rounded(errorCmPerYear, 2), unit: 'cm/y' },
-			...changeReasons(found),
+			{ measure: 'growthRate', value: rounded(cmPerYear, 2), unit: 'cm/y' },
+			{ measure: 'growthRateError', value: rounded(errorCmPerYear, 2), unit: 'cm/y' },
+			...intervalReasons(found),
 		],
 		protocol.basis(
 			'growth rate between visits',
@@ -107,19 +106,14 @@ function rateFinding(
 }
 /** A finding where stature grows as fast as in the group that was injured more. */
 function fastFindings({ cmPerYear, errorCmPerYear }: Velocity, protocol: Protocol): Finding[] {
-	const fast = protocol.value('growth.fastCmPerYear')
-	if (cmPerYear < fast) return []
-	const sure = cmPerYear - errorCmPerYear >= fast
-	const what = sure
-		? 'Growth this fast'
-		: `With its error the rate may lie below ${fast} cm a year, but growth that fast`
+	const fastCmPerYear = protocol.value('growth.fastCmPerYear')
+	if (cmPerYear < fastCmPerYear) return []
+	const sure = cmPerYear - errorCmPerYear >= fastCmPerYear
 	return [
-		finding(
-			'growth.fast',
+		growthFinding(
+			state('growth.fast', { sure, fastCmPerYear }),
 			'advise',
-			`${what} has been associated with more injuries in one group of boys. Watch the load and ` +
-				'the growing heel and knee.',
-			[{ measure: 'Growth rate', value: rounded(cmPerYear, 1), unit: 'cm/y' }],
+			[reading('growthRate', cmPerYear, 'cm/y')],
 			protocol.basis('fast growth', 'growth.fastCmPerYear'),
 		),
 	]
@@ -142,8 +136,9 @@ export function statureVelocity(
 	const velocity = {
 		since: then.visitDate,
 		days,
-		cmPerYear: perYear(change, days),
-		errorCmPerYear: perYearError(protocol.value('growth.statureReadingSdCm'), days),
+		changeCm: change,
+		cmPerYear: perYear(change, days).value,
+		errorCmPerYear: perYearError(protocol.value('growth.statureReadingSdCm'), days).value,
 		trendOnly: days < protocol.value('growth.velocityTrendDays'),
 	}
 	return {
@@ -180,7 +175,7 @@ export function footGrowth(
 		since: then.visitDate,
 		days,
 		changeMm: change,
-		mmPerYear: perYear(change, days),
+		mmPerYear: perYear(change, days).value,
 		real: rounded(change, 4) >= limit,
 	}
 }
@@ -188,17 +183,12 @@ export function footGrowth(
 export function footFastFindings(feet: FootGrowth | undefined, protocol: Protocol): Finding[] {
 	if (!feet || feet.mmPerYear <= protocol.value('growth.footFastMmPerYear')) return []
 	return [
-		finding(
-			'growth.foot-fast',
+		growthFinding(
+			state('growth.foot-fast', { real: feet.real, since: feet.since }),
 			feet.real ? 'advise' : 'note',
-			feet.real
-				? 'The foot is growing fast. Foot growth often comes before the height spurt, about ' +
-						'two years at group level: measure feet and stature again soon.'
-				: `The foot may be growing fast, but the change since ${feet.since} is within ` +
-						'measuring error: measure again soon.',
 			[
-				{ measure: 'Foot growth', value: rounded(feet.mmPerYear, 1), unit: 'mm/y' },
-				{ measure: 'Change', value: rounded(feet.changeMm, 1), unit: 'mm' },
+				reading('footGrowthRate', feet.mmPerYear, 'mm/y'),
+				reading('footChangeMm', feet.changeMm, 'mm'),
 			],
 			protocol.basis('fast foot growth', 'growth.footFastMmPerYear'),
 		),

@@ -1,10 +1,10 @@
 /** The growth room's numbers, each with its formula and this player's values put in. */
 import type { GrowthResult } from '../findings/assessment.ts'
 import type { Working } from '../findings/finding.ts'
-import { figure } from '../findings/working.ts'
+import { equation, exactly, over, quantity } from '../findings/formula.ts'
 import { daysBetween } from '../plain/days.ts'
 import type { Protocol } from '../protocol/protocol.ts'
-import { ageMonths } from '../visit/age.ts'
+import { daysPerMonth, daysPerYear } from '../visit/age.ts'
 import type { Visit } from '../visit/visit.ts'
 import { footWorkings } from './foot-workings.ts'
 import { offsetWorkings } from './maturity-workings.ts'
@@ -12,21 +12,20 @@ import { statureWorkings } from './stature-workings.ts'
 import type { PairForecast } from './toe-room.ts'
 import type { FootGrowth } from './velocity.ts'
 
-function ageWorking({ player, visitDate }: Visit, ageYears: number): Working {
+function ageWorking({ player, visitDate }: Visit): Working {
 	const days = daysBetween(player.birthDate, visitDate)
-	const months = ageMonths(player.birthDate, visitDate)
 	return {
 		id: 'growth.age',
 		title: 'Decimal age',
 		lines: [
-			`${days} days / 365.25 = ${figure(ageYears, 4)} years; / 30.4375 = ` +
-				`${figure(months, 1)} months`,
+			`${days} days: ${equation(over(quantity(days, 1), exactly(daysPerYear)), 'years', 4)}; ` +
+				equation(over(quantity(days, 1), exactly(daysPerMonth)), 'months', 1),
 		],
 		basis: {
 			rule: 'decimal age',
 			source:
-				'convention of the growth equations (days / 365.25) and of the growth charts (days / ' +
-				'30.4375)',
+				`convention of the growth equations (days / ${daysPerYear}) and of the growth charts ` +
+				`(days / ${daysPerMonth})`,
 			strength: 'standard',
 		},
 	}
@@ -43,7 +42,7 @@ export function growthWorkings(
 	protocol: Protocol,
 ): Working[] {
 	return [
-		ageWorking(visit, result.decimalAgeYears),
+		ageWorking(visit),
 		...offsetWorkings(visit, result, protocol),
 		...statureWorkings(visit, result, protocol),
 		...footWorkings(visit, result, feet, pairs, protocol),

@@ -1,98 +1,126 @@
-/** An element as proposed for one foot: its amount, its place, and the sentences that these add. */
+/** An element as proposed for one foot: its amount, its place, and what these add. */
 import type { InsertElement } from '../findings/assessment.ts'
+import { reading } from '../findings/finding.ts'
+import { present } from '../plain/present.ts'
 import type { Because } from '../protocol/basis.ts'
+import type { Protocol } from '../protocol/protocol.ts'
 import { rounded } from '../visit/sides.ts'
-import { domeEdgeMm, eversionChangeDeg, postHeightMm } from './dose.ts'
-import { type ElementId, elementWords, practiceBasis } from './element-words.ts'
+import { type ElementId, elementName } from '../words/en/insert-names.ts'
+import type { Params } from '../words/sentence.ts'
+import { type Statement, type StatementCode, state } from '../words/statement.ts'
+import { practiceBasis } from './basis.ts'
+import { domeEdgeMm, eversionChangeDeg, postHeightMm, steepestPostDeg } from './dose.ts'
 import type { ElementRow } from './elements/row.ts'
 import type { InsertFacts } from './facts.ts'
+import { cautionsOf, stateOf, withCaution } from './said.ts'
 
+/** What the sentence of an element is filled in with, where it says more than its name. */
+const paramsOf: Partial<Record<ElementId, (facts: InsertFacts, value: number) => Params>> = {
+	'rearfoot-post-medial': postParams,
+	'rearfoot-post-lateral': postParams,
+	'medial-skive': ({ protocol }) => ({ inertMm: protocol.value('insert.skiveInertMm') }),
+	'metatarsal-dome': domeParams,
+}
 /** What some elements add of their own once the usual amount stands. */
-const ownSentences: Partial<
+const additions: Partial<
 	Record<ElementId, (made: InsertElement, facts: InsertFacts) => InsertElement>
 > = {
 	'heel-raise': heelRaise,
 	'rearfoot-post-medial': medialPost,
-	'rearfoot-post-lateral': rearfootPost,
-	'metatarsal-dome': dome,
+	'rearfoot-post-lateral': restingOnHeelWidth,
+	'metatarsal-dome': restingOnBallLength,
 }
 /** @param cautions what speaks against it without taking it out, and what is always said */
 export function elementOf(
 	row: ElementRow,
 	facts: InsertFacts,
 	because: Because[],
-	cautions: string[],
+	cautions: readonly Statement[],
 ): InsertElement {
 	const { protocol } = facts
+	const { element, key, range, where, unit, code } = row
+	const value = protocol.value(key)
+	const params = paramsOf[element]?.(facts, value) ?? {}
 	const usual: InsertElement = {
-		element: row.element,
-		value: protocol.value(row.key),
-		unit: row.unit,
-		range: [protocol.value(row.range[0]), protocol.value(row.range[1])],
-		where: row.where,
-		says: row.says,
+		element,
+		value,
+		unit,
+		range: [protocol.value(range[0]), protocol.value(range[1])],
+		where,
+		...stateOf(code ?? (`insert.${element}` as StatementCode), params),
 		because,
-		basis: protocol.basis(elementWords[row.element], row.key),
-		cautions,
+		basis: protocol.basis(elementName(element), key),
+		...cautionsOf(cautions),
 	}
-	return ownSentences[row.element]?.(usual, facts) ?? usual
+	return additions[element]?.(usual, facts) ?? usual
 }
 /** The higher of what the ankle asks for and what the tendon asks for. */
 function heelRaise(made: InsertElement, facts: InsertFacts): InsertElement {
 	const { protocol } = facts
-	const forTendon =
-		facts.nowAnywhere('achilles-midportion', 'achilles-insertional', 'haglund-deformity').length > 0
+	const forTendon = facts.nowAnywhere(
+		'achilles-midportion',
+		'achilles-insertional',
+		'haglund-deformity',
+	)
 	const tendonMm = forTendon ? protocol.value('insert.achillesRaiseMm') : 0
-	const growingHeel = !facts.adult && facts.nowAnywhere('calcaneal-apophysitis').length > 0
-	const review =
-		`Growing heel: look again at ${protocol.value('insert.growingHeelReviewWeeks')} weeks, ` +
-		'and take the raise out when the heel is free of pain.'
-	return {
+	const growingHeel = !facts.adult && facts.nowAnywhere('calcaneal-apophysitis')
+	const raised = {
 		...made,
 		value: Math.max(tendonMm, facts.ankleRaiseMm ?? 0),
 		basis: forTendon
 			? made.basis
 			: (facts.ankleRaiseBasis ?? practiceBasis('heel raise from the ankle')),
-		cautions: growingHeel ? [...made.cautions, review] : made.cautions,
 	}
+	const weeks = protocol.value('insert.growingHeelReviewWeeks')
+	return growingHeel ? withCaution(raised, state('insert.caution-growing-heel', { weeks })) : raised
 }
 /** A post is an angle; how high that stands depends on the heel. */
-function rearfootPost(made: InsertElement, { side, heelWidthMm }: InsertFacts): InsertElement {
-	if (heelWidthMm === undefined)
-		return { ...made, says: `${made.says} Measure the ${side} heel width for its height.` }
-	const widthMm = rounded(heelWidthMm, 1)
-	const heightMm = rounded(postHeightMm(heelWidthMm, made.value ?? 0), 1)
+function postParams({ side, heelWidthMm }: InsertFacts, angleDeg: number): Params {
+	return {
+		side,
+		...postHeight(heelWidthMm === undefined ? undefined : rounded(heelWidthMm, 1), angleDeg),
+	}
+}
+function postHeight(heelWidthMm: unknown, angleDeg: number): Params {
+	if (typeof heelWidthMm !== 'number' || angleDeg >= steepestPostDeg) return {}
+	return { heelWidthMm, heightMm: rounded(postHeightMm(heelWidthMm, angleDeg), 1) }
+}
+/** An element with another amount: what is worked out from the amount follows. */
+export function withAmount(
+	element: InsertElement,
+	value: number | undefined,
+	protocol: Protocol,
+): InsertElement {
+	if (value === undefined) return element
+	const { code, params = {}, cautioned = [] } = element
+	const made = { ...element, value }
+	if (code !== 'insert.rearfoot-post-medial' && code !== 'insert.rearfoot-post-lateral') return made
+	const cautions = cautioned.map((caution) =>
+		caution.code === 'insert.caution-eversion' ? eversion(value, protocol) : caution,
+	)
 	return {
 		...made,
-		says: `${made.says} On a heel ${widthMm} mm wide that is ${heightMm} mm high.`,
-		because: [...made.because, { measure: 'Heel width', value: widthMm, unit: 'mm' }],
+		...stateOf(code, { side: params.side, ...postHeight(params.heelWidthMm, value) }),
+		...cautionsOf(cautions),
 	}
+}
+const eversion = (postDeg: number, protocol: Protocol): Statement =>
+	state('insert.caution-eversion', { changeDeg: rounded(eversionChangeDeg(postDeg, protocol), 1) })
+function restingOnHeelWidth(made: InsertElement, { side, heelWidthMm }: InsertFacts) {
+	if (heelWidthMm === undefined) return made
+	return { ...made, because: [...made.because, reading('heelWidthMm', heelWidthMm, 'mm', side)] }
 }
 function medialPost(made: InsertElement, facts: InsertFacts): InsertElement {
-	const changeDeg = rounded(eversionChangeDeg(made.value ?? 0, facts.protocol), 1)
-	return {
-		...rearfootPost(made, facts),
-		cautions: [...made.cautions, `Expected change of eversion about ${changeDeg} degrees.`],
-	}
+	return withCaution(restingOnHeelWidth(made, facts), eversion(made.value ?? 0, facts.protocol))
 }
 /** The dome's edge lies behind the heads. */
-function dome(made: InsertElement, { protocol, side, ballLengthMm }: InsertFacts): InsertElement {
-	const behindMm = protocol.value('insert.domeBehindHeadsMm')
-	if (ballLengthMm === undefined)
-		return {
-			...made,
-			says:
-				`${made.says} Its distal edge lies ${behindMm} mm behind the heads: measure the ${side} ` +
-				'heel-to-ball length for its place.',
-		}
-	return {
-		...made,
-		says:
-			`${made.says} Its distal edge lies ${rounded(domeEdgeMm(ballLengthMm, behindMm), 1)} mm ` +
-			`from the heel, ${behindMm} mm behind the heads; confirm with the finger.`,
-		because: [
-			...made.because,
-			{ measure: 'Heel to ball', value: rounded(ballLengthMm, 1), unit: 'mm' },
-		],
-	}
+function domeParams({ protocol, side, ballLengthMm }: InsertFacts): Params {
+	const behindHeadsMm = protocol.value('insert.domeBehindHeadsMm')
+	const edgeMm =
+		ballLengthMm === undefined ? undefined : rounded(domeEdgeMm(ballLengthMm, behindHeadsMm), 1)
+	return present({ side, behindHeadsMm, edgeMm })
+}
+function restingOnBallLength(made: InsertElement, { side, ballLengthMm }: InsertFacts) {
+	if (ballLengthMm === undefined) return made
+	return { ...made, because: [...made.because, reading('heelToBallMm', ballLengthMm, 'mm', side)] }
 }

@@ -1,15 +1,20 @@
 /** What carries the elements called for: device, shell, heel cup, cover and length. */
 import type { InsertConflict, InsertElement } from '../findings/assessment.ts'
+import { reading } from '../findings/finding.ts'
 import { present } from '../plain/present.ts'
 import type { Basis, Because } from '../protocol/basis.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import type { Side } from '../visit/visit.ts'
+import type { ElementId } from '../words/en/insert-names.ts'
+import { type Statement, state } from '../words/statement.ts'
+import { practiceBasis } from './basis.ts'
 import { conflictOn } from './conflict.ts'
 import { shellThickness } from './dose.ts'
-import { type ElementId, practiceBasis } from './element-words.ts'
 import type { InsertFacts } from './facts.ts'
 import { isRaise } from './raises.ts'
 import { isUnderForefoot } from './room-in-boot.ts'
+import { cautionsOf } from './said.ts'
+import { veryMobile } from './wear-in.ts'
 
 /** Elements, and what in them works against a boot. */
 interface Base {
@@ -17,8 +22,13 @@ interface Base {
 	conflicts: InsertConflict[]
 }
 /** What an element of the base has besides its sentence and basis. */
-type More = Partial<Omit<InsertElement, 'element' | 'says' | 'basis'>>
-type Add = (element: ElementId, says: string, basis: Basis, more: More) => InsertElement
+interface More
+	extends Partial<
+		Pick<InsertElement, 'choice' | 'value' | 'unit' | 'range' | 'where' | 'because'>
+	> {
+	cautions?: Statement[]
+}
+type Add = (element: ElementId, statement: Statement, basis: Basis, more: More) => InsertElement
 
 /**
  * @param called the elements that findings call for: at least one
@@ -32,13 +42,13 @@ export function baseOf(
 	facts: InsertFacts,
 ): Base {
 	const { protocol } = facts
-	const add: Add = (element, says, basis, { where = 'both', cautions = [], ...more }) => ({
+	const add: Add = (element, statement, basis, { where = 'both', cautions = [], ...more }) => ({
 		element,
 		where,
-		says,
+		...statement,
 		because: more.because ?? because,
 		basis,
-		cautions,
+		...cautionsOf(cautions),
 		...present({
 			choice: more.choice,
 			value: more.value,
@@ -62,19 +72,12 @@ export function baseOf(
 }
 const nothing: Base = { elements: [], conflicts: [] }
 
-const forMinors = ({ adult }: InsertFacts): string[] =>
-	adult
-		? []
-		: [
-				'Under 18: record the consenting adult; measure again each season, the size can change ' +
-					'in months.',
-			]
+const forMinors = ({ adult }: InsertFacts): Statement[] =>
+	adult ? [] : [state('insert.caution-minor')]
 const plainDevice = (onlyRaises: boolean, facts: InsertFacts, add: Add): InsertElement =>
 	add(
 		'device',
-		onlyRaises
-			? 'A raise alone, under the liner.'
-			: 'Additions to the liner; no shell is called for.',
+		onlyRaises ? state('insert.device-raise-alone') : state('insert.device-additions'),
 		practiceBasis('device kind'),
 		{
 			choice: onlyRaises ? 'raise alone' : 'additions to the liner',
@@ -84,8 +87,7 @@ const plainDevice = (onlyRaises: boolean, facts: InsertFacts, add: Add): InsertE
 const shelledDevice = (facts: InsertFacts, add: Add): InsertElement =>
 	add(
 		'device',
-		'Prefabricated first, with the additions below; a custom device only where it does not ' +
-			'fit or does not help.',
+		state('insert.device-prefabricated'),
 		{
 			rule: 'device kind',
 			source: 'Whittaker 2018 (19 trials: custom no better than prefabricated for heel pain)',
@@ -98,31 +100,32 @@ function shellOf(facts: InsertFacts, add: Add): Base {
 	const { protocol, side, fpi, massKg, adult } = facts
 	const found = shellThickness(fpi, massKg, adult, protocol)
 	const forChildren = 'key' in found && found.key === 'insert.shellChildMm'
-	const cautions: string[] = []
-	if (facts.nowAnywhere('hypermobility').length > 0)
-		cautions.push('Very mobile joints: softer shell, full contact.')
-	if (!adult && !forChildren)
-		cautions.push('The rule of thickness is that of a protocol for adults.')
-	if (!('mm' in found))
+	const cautions: Statement[] = []
+	if (facts.nowAnywhere(...veryMobile)) cautions.push(state('insert.caution-very-mobile'))
+	if (!adult && !forChildren) cautions.push(state('insert.caution-adult-rule'))
+	if (!('mm' in found)) {
+		const limitKg = protocol.value('insert.shellMassKg')
 		return {
 			elements: [
 				add(
 					'shell',
-					`The thickness is for you to decide, since ${found.undefinedBecause}.`,
+					state('insert.shell-undecided', { unknown: found.unknown, limitKg }),
 					protocol.basis('shell thickness', 'insert.shellMassKg'),
 					{ choice: 'not decided', cautions },
 				),
 			],
 			conflicts: [],
 		}
-	const because: Because[] = []
-	if (fpi !== undefined) because.push({ measure: 'Foot posture index', value: fpi })
-	if (massKg !== undefined) because.push({ measure: 'Body mass', value: massKg, unit: 'kg' })
+	}
+	const because: Because[] = [
+		...(fpi === undefined ? [] : [{ measure: 'footPostureIndex', side, value: fpi }]),
+		...(massKg === undefined ? [] : [reading('massKg', massKg, 'kg')]),
+	]
 	return {
 		elements: [
 			add(
 				'shell',
-				`Polypropylene ${found.mm} mm, by foot posture and body mass.`,
+				state('insert.shell', { thicknessMm: found.mm }),
 				protocol.basis('shell thickness', found.key),
 				{ value: found.mm, unit: 'mm polypropylene', cautions, because },
 			),
@@ -136,11 +139,8 @@ function tooThickForBoots(shellMm: number, side: Side, protocol: Protocol): Inse
 	return [
 		conflictOn(
 			side,
-			'shell-boot',
+			state('insert.shell-boot', { side, shellMm, mostMm }),
 			['shell'],
-			`The ${side} shell of ${shellMm} mm is thicker than the ${mostMm} mm that boots ` +
-				'usually take: a stiffer, thinner material in the boot, or a device for trainers ' +
-				'only.',
 			protocol.basis('shell in a boot', 'insert.bootShellMaxMm'),
 		),
 	]
@@ -153,12 +153,12 @@ function heelCup(called: readonly InsertElement[], facts: InsertFacts, add: Add)
 	const skive = called.find(
 		({ element }) => element === 'medial-skive' || element === 'lateral-skive',
 	)
-	if (skive) return cupForSkive(skive, bootMm, facts, add)
+	if (skive) return cupForSkive(skive, called, facts, add)
 	return {
 		elements: [
 			add(
 				'heel-cup',
-				`Heel cup ${bootMm} mm, so that the boot still closes.`,
+				state('insert.heel-cup', { cupMm: bootMm }),
 				protocol.basis('heel cup', 'insert.bootCupMm'),
 				{
 					value: bootMm,
@@ -172,16 +172,19 @@ function heelCup(called: readonly InsertElement[], facts: InsertFacts, add: Add)
 }
 function cupForSkive(
 	skive: InsertElement,
-	bootMm: number,
+	called: readonly InsertElement[],
 	{ protocol, side }: InsertFacts,
 	add: Add,
 ): Base {
+	const bootMm = protocol.value('insert.bootCupMm')
+	const edge = skive.element === 'medial-skive' ? 'medial' : 'lateral'
+	const withPost = called.some(({ element }) => element === `rearfoot-post-${edge}`)
 	const usualMm = protocol.value('insert.skiveCupMm')
 	const big = (skive.value ?? 0) > protocol.value('insert.skiveBigSum')
 	const cupMm = big ? protocol.value('insert.skiveBigCupMm') : usualMm
 	const cup = add(
 		'heel-cup',
-		`Heel cup ${cupMm} mm in trainers to carry the skive; ${bootMm} mm in boots, without it.`,
+		state('insert.heel-cup-for-skive', { cupMm, bootMm }),
 		protocol.basis('heel cup', cupMm > usualMm ? 'insert.skiveBigCupMm' : 'insert.skiveCupMm'),
 		{
 			value: cupMm,
@@ -196,10 +199,8 @@ function cupForSkive(
 		conflicts: [
 			conflictOn(
 				side,
-				'skive-cup',
+				state('insert.skive-cup', { side, cupMm: usualMm, bootMm, withPost }),
 				[skive.element, 'heel-cup'],
-				`The skive on the ${side} needs a heel cup of ${usualMm} mm and a boot holds about ` +
-					`${bootMm} mm: leave it out in boots and use a post or a forefoot wedge there.`,
 				protocol.basis('skive against cup depth', 'insert.skiveCupMm'),
 			),
 		],
@@ -210,7 +211,7 @@ function thinCover(protocol: Protocol, add: Add): InsertElement {
 	const mostMm = protocol.value('insert.coverBootMm')
 	return add(
 		'cover',
-		`Thin non-slip cover, ${mostMm} mm at most in boots.`,
+		state('insert.cover-thin', { mostMm }),
 		protocol.basis('cover in boots', 'insert.coverBootMm'),
 		{ value: mostMm, unit: 'mm', range: [0, mostMm], where: 'boot' },
 	)
@@ -219,15 +220,11 @@ function lengthOf(called: readonly InsertElement[], add: Add): InsertElement {
 	const full = called.some(isUnderForefoot)
 	return add(
 		'length',
-		full
-			? 'Full length, in place of the liner, since something stands under the forefoot.'
-			: 'Three-quarter length, to just behind the heads: it takes the least room.',
+		full ? state('insert.length-full') : state('insert.length-three-quarter'),
 		practiceBasis('length'),
 		{
 			choice: full ? 'full' : 'three-quarter',
-			cautions: [
-				'Take the factory liner out first, then fit the boot again with the insert inside.',
-			],
+			cautions: [state('insert.caution-liner-out')],
 		},
 	)
 }

@@ -2,14 +2,22 @@
 import type { InsertConflict } from '../findings/assessment.ts'
 import type { Basis } from '../protocol/basis.ts'
 import type { Side } from '../visit/visit.ts'
+import type { Statement } from '../words/statement.ts'
 
-/** @param id what it is, without room and side; @param elements ids of the elements it is about */
+/**
+ * @param elements ids of the elements it is about; @param of what tells it from another conflict of
+ * the same code on that side
+ */
 export const conflictOn = (
 	side: Side,
-	id: string,
+	statement: Statement,
 	elements: string[],
-	says: string,
 	basis: Basis,
-): InsertConflict => ({ id: `insert.${id}.${side}`, side, elements, says, basis })
-/** A sentence's first letter as a capital. */
-export const capitalised = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1)
+	of?: string,
+): InsertConflict => ({
+	id: `${statement.code}${of === undefined ? '' : `-${of}`}.${side}`,
+	side,
+	elements,
+	...statement,
+	basis,
+})

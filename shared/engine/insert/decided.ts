@@ -10,11 +10,18 @@ import type {
 } from '../findings/assessment.ts'
 import { present } from '../plain/present.ts'
 import type { Protocol } from '../protocol/protocol.ts'
-import type { Decisions, InsertDecision } from '../visit/decisions.ts'
+import {
+	type DecidedOn,
+	type Decisions,
+	type InsertDecision,
+	isAboutOther,
+} from '../visit/decisions.ts'
 import { bothSides, perSide, rounded } from '../visit/sides.ts'
 import type { Side, Visit } from '../visit/visit.ts'
+import { elementText } from '../words/en/insert-names.ts'
+import { state } from '../words/statement.ts'
+import { withAmount } from './amounts.ts'
 import { conflictOn } from './conflict.ts'
-import { elementText } from './element-words.ts'
 import type { InsertRoom } from './facts.ts'
 import { insert, type Released } from './insert.ts'
 import { isRaise } from './raises.ts'
@@ -26,7 +33,32 @@ export interface DecidedElement {
 	element: InsertElement
 	decision?: InsertDecision
 	proposed?: InsertElement
+	/** It was changed when something else was proposed: to be looked at again. */
+	overtaken?: true
 }
+/** What is decided about an element: which one, how much, and for which shoes. */
+export const elementAsDecided = (proposed: InsertElement): DecidedOn => {
+	const { element, choice, value, where } = proposed
+	return {
+		says: elementText(proposed),
+		code: element,
+		params: present({ choice, value: value === undefined ? undefined : rounded(value, 1), where }),
+	}
+}
+/**
+ * The clinician's change or drop of an element that was made when something else was proposed. It
+ * stands until it is looked at again, since what a person chose is never undone unasked.
+ */
+export const overtakenDecision = (
+	element: InsertElement,
+	decisions: readonly InsertDecision[],
+): InsertDecision | undefined =>
+	decisions.findLast(
+		(decision) =>
+			decision.element === element.element &&
+			(decision.choice === 'change' || decision.choice === 'drop') &&
+			isAboutOther(decision, elementAsDecided(element)),
+	)
 /** The proposal with the conflicts that are left, and the elements that stand. */
 export interface DecidedInsert {
 	result: InsertResult
@@ -70,7 +102,7 @@ export function decidedInsert(
 	const decided = perSide((side) =>
 		result[side].state === 'stopped'
 			? []
-			: withDecisions(result[side].elements, decisions.insert?.[side] ?? []),
+			: withDecisions(result[side].elements, decisions.insert?.[side] ?? [], protocol),
 	)
 	const isDropped = (side: Side, element: string) =>
 		result[side].elements.some((proposed) => proposed.element === element) &&
@@ -91,11 +123,11 @@ export function decidedInsert(
  * them stands.
  */
 function isOpen(
-	{ id, side, elements }: InsertConflict,
+	{ code, side, elements }: InsertConflict,
 	isDropped: (side: Side, element: string) => boolean,
 ): boolean {
 	if (elements.length === 0) return true
-	return id.startsWith('insert.volume')
+	return code === 'insert.volume'
 		? !elements.every((element) => isDropped(side, element))
 		: !elements.some((element) => isDropped(side, element))
 }
@@ -123,23 +155,16 @@ function raisesTooHigh(
 		raises.reduce((sumMm, raise) => sumMm + (raise.value ?? 0), 0),
 		1,
 	)
-	const above = (key: 'ankle.raiseStopMm' | 'ankle.raiseWarnMm', advice: string) => [
+	const above = (limit: 'stop' | 'warn', key: 'ankle.raiseStopMm' | 'ankle.raiseWarnMm') => [
 		conflictOn(
 			side,
-			'decided-raise',
+			state('insert.decided-raise', { side, totalMm, limitMm: protocol.value(key), limit }),
 			raises.map((raise) => raise.element),
-			`The raises decided for the ${side} come to ${totalMm} mm, above ` +
-				`${protocol.value(key)} mm: ${advice}.`,
 			protocol.basis('raises in a boot, as decided', key),
 		),
 	]
-	if (totalMm > protocol.value('ankle.raiseStopMm'))
-		return above(
-			'ankle.raiseStopMm',
-			'not inside a boot; put them on the sole or keep them to other shoes',
-		)
-	if (totalMm > protocol.value('ankle.raiseWarnMm'))
-		return above('ankle.raiseWarnMm', 'check heel hold and counter height in the boot')
+	if (totalMm > protocol.value('ankle.raiseStopMm')) return above('stop', 'ankle.raiseStopMm')
+	if (totalMm > protocol.value('ankle.raiseWarnMm')) return above('warn', 'ankle.raiseWarnMm')
 	return []
 }
 function cupTooShallow(
@@ -159,10 +184,12 @@ function cupTooShallow(
 	return [
 		conflictOn(
 			side,
-			'decided-cup',
+			state('insert.decided-cup', {
+				side,
+				neededMm: protocol.value(key),
+				cupMm: rounded(cupMm, 1),
+			}),
 			[...skives, 'heel-cup'],
-			`The skive decided for the ${side} needs a heel cup of ${protocol.value(key)} mm; ` +
-				`${rounded(cupMm, 1)} mm is decided.`,
 			protocol.basis('skive against cup depth, as decided', key),
 		),
 	]
@@ -174,43 +201,63 @@ function cupTooShallow(
 export function withDecisions(
 	elements: readonly InsertElement[],
 	decisions: readonly InsertDecision[],
+	protocol: Protocol,
 ): DecidedElement[] {
-	const kept = elements.flatMap((element) => decidedOf(element, decisions))
+	const kept = elements.flatMap((element) => decidedOf(element, decisions, protocol))
 	const added = decisions
 		.filter(
 			({ choice, element: name }) =>
 				choice === 'add' && !kept.some(({ element }) => element.element === name),
 		)
-		.map((decision) => ({ decision, element: addedBy(decision) }))
+		.map((decision) => ({ decision, element: addedBy(decision, protocol) }))
 	return [...kept, ...added]
 }
-const changedBy = (decision: InsertDecision, element: InsertElement): InsertElement => ({
-	...element,
-	...present({ value: decision.value, choice: decision.option, says: decision.says }),
-})
+/** With the clinician's words in place of the sentence, or with its figures as changed. */
+function changedBy(
+	decision: InsertDecision,
+	element: InsertElement,
+	protocol: Protocol,
+): InsertElement {
+	const { value, option, says } = decision
+	const { code, params, ...changed } = present({
+		...withAmount(element, value, protocol),
+		choice: option ?? element.choice,
+	})
+	return says === undefined ? present({ ...changed, code, params }) : { ...changed, says }
+}
 /** Nothing where it was dropped; without its decision where that was about another proposal. */
-function decidedOf(element: InsertElement, decisions: readonly InsertDecision[]): DecidedElement[] {
+function decidedOf(
+	element: InsertElement,
+	decisions: readonly InsertDecision[],
+	protocol: Protocol,
+): DecidedElement[] {
 	const decision = decisions.findLast(
 		({ choice, element: name }) => name === element.element && choice !== 'add',
 	)
 	if (!decision) return [{ element }]
-	const { choice, about } = decision
+	const { choice } = decision
 	if (choice === 'drop') return []
-	if (choice === 'change')
-		return [{ element: changedBy(decision, element), decision, proposed: element }]
-	const readsOtherwise = about !== undefined && about !== elementText(element)
-	return readsOtherwise ? [{ element }] : [{ element, decision }]
+	const isOther = isAboutOther(decision, elementAsDecided(element))
+	if (choice === 'change') {
+		const changed = { element: changedBy(decision, element, protocol), decision, proposed: element }
+		return [isOther ? { ...changed, overtaken: true } : changed]
+	}
+	return isOther ? [{ element }] : [{ element, decision }]
 }
-const addedBy = (decision: InsertDecision): InsertElement =>
-	changedBy(decision, {
-		element: decision.element,
-		where: 'both',
-		says: decision.says ?? '',
-		because: [{ measure: 'Added by the clinician', value: decision.why ?? '' }],
-		basis: {
-			rule: 'added by the clinician',
-			source: decision.why ?? '',
-			strength: 'clinic',
+const addedBy = (decision: InsertDecision, protocol: Protocol): InsertElement =>
+	changedBy(
+		decision,
+		{
+			element: decision.element,
+			where: 'both',
+			says: decision.says ?? '',
+			because: [{ measure: 'addedBy', value: decision.why ?? '' }],
+			basis: {
+				rule: 'added by the clinician',
+				source: decision.why ?? '',
+				strength: 'clinic',
+			},
+			cautions: [],
 		},
-		cautions: [],
-	})
+		protocol,
+	)

@@ -3,7 +3,10 @@
  * position. Lengths in mm, angles in degrees.
  */
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
+import type { ShellUnknown } from '../words/en/insert-elements.ts'
 
+/** From this angle on a wedge is no post any more, degrees. */
+export const steepestPostDeg = 45
 /**
  * Height of a wedge over a width: h = W tan(theta). @throws RangeError for a width that is not
  * positive or an angle outside 0 up to 45
@@ -11,8 +14,8 @@ import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
 export function postHeightMm(widthMm: number, angleDeg: number): number {
 	if (!(widthMm > 0))
 		throw new RangeError(`heel width: ${widthMm} mm is not a width, give a positive number of mm`)
-	if (!(angleDeg >= 0 && angleDeg < 45))
-		throw new RangeError(`post angle: ${angleDeg} degrees, give 0 up to 45`)
+	if (!(angleDeg >= 0 && angleDeg < steepestPostDeg))
+		throw new RangeError(`post angle: ${angleDeg} degrees, give 0 up to ${steepestPostDeg}`)
 	return widthMm * Math.tan((angleDeg * Math.PI) / 180)
 }
 /**
@@ -22,7 +25,7 @@ export function postHeightMm(widthMm: number, angleDeg: number): number {
 export const eversionChangeDeg = (postDeg: number, protocol: Protocol): number =>
 	-postDeg * protocol.value('insert.eversionPerPostDeg')
 
-type Shell = { key: ThresholdKey; mm: number } | { undefinedBecause: string }
+type Shell = { key: ThresholdKey; mm: number } | { unknown: ShellUnknown }
 /**
  * Polypropylene thickness by foot posture index and body mass. The source leaves FPI 0, and FPI
  * below 0 at exactly the limit mass, undefined: then nothing is given.
@@ -35,15 +38,14 @@ export function shellThickness(
 ): Shell {
 	const limitKg = protocol.value('insert.shellMassKg')
 	const given = (key: ThresholdKey): Shell => ({ key, mm: protocol.value(key) })
-	const notGiven = (undefinedBecause: string): Shell => ({ undefinedBecause })
-	if (massKg === undefined) return notGiven('body mass is not measured')
+	const notGiven = (unknown: ShellUnknown): Shell => ({ unknown })
+	if (massKg === undefined) return notGiven('mass-not-measured')
 	if (!adult && massKg < protocol.value('insert.childBelowKg')) return given('insert.shellChildMm')
-	if (fpi === undefined) return notGiven('the foot posture index is not measured')
-	if (fpi === 0) return notGiven('the source gives no thickness for a foot posture index of 0')
+	if (fpi === undefined) return notGiven('posture-not-measured')
+	if (fpi === 0) return notGiven('posture-zero')
 	if (fpi > 0)
 		return given(massKg < limitKg ? 'insert.shellPronatedLightMm' : 'insert.shellPronatedHeavyMm')
-	if (massKg === limitKg)
-		return notGiven(`the source gives no thickness for a supinated foot at exactly ${limitKg} kg`)
+	if (massKg === limitKg) return notGiven('supinated-at-limit')
 	return given(massKg < limitKg ? 'insert.shellSupinatedLightMm' : 'insert.shellSupinatedHeavyMm')
 }
 /** Raise under the shorter side for a leg-length difference. */

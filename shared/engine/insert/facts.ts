@@ -1,7 +1,9 @@
 /** What the insert rows look at on one side, gathered once. */
+import { conditionReasons, hasCondition, recordedConditions } from '../conditions/query.ts'
 import type {
 	AnkleResult,
 	PostureResult,
+	PostureSide,
 	ScreeningResult,
 	SizingResult,
 } from '../findings/assessment.ts'
@@ -10,7 +12,7 @@ import type { Basis, Because } from '../protocol/basis.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import { ageYears } from '../visit/age.ts'
 import { meanOf } from '../visit/sides.ts'
-import { type Condition, termWords } from '../visit/terms.ts'
+import type { Condition } from '../visit/terms.ts'
 import type { Side, Visit } from '../visit/visit.ts'
 
 /** The footwear the insert goes into, where known: the liner that comes out makes room. All mm. */
@@ -27,37 +29,34 @@ export interface InsertContext {
 	screening: ScreeningResult
 	room?: InsertRoom
 }
+type Where = NonNullable<Parameters<typeof recordedConditions>[2]>
+type Stance = NonNullable<NonNullable<Visit['posture']>[Side]>
 /** One side; what is not measured is absent. */
 export interface InsertFacts {
 	side: Side
 	adult: boolean
 	massKg?: number
 	fpi?: number
-	fpiBand?: string
+	fpiBand?: NonNullable<PostureSide['fpiBand']>
 	firstRay?: string
-	firstMtp?: string
+	firstMtp?: NonNullable<PostureSide['firstMtp']>
 	heelWidthMm?: number
 	ballLengthMm?: number
-	forefoot?: string
-	supinationResistance?: string
+	forefoot?: NonNullable<Stance['forefoot']>
+	supinationResistance?: NonNullable<Stance['supinationResistance']>
 	ankleRaiseMm?: number
 	/** Where the ankle's raise comes from. */
 	ankleRaiseBasis?: Basis
 	legLengthMm?: number
 	shorter: boolean
 	protocol: Protocol
-	/** Current or recovering on this side, on both, or recorded without a side. */
-	nowHereOrUnsided(...conditions: Condition[]): Because[]
 	/** Current or recovering, whatever the side: for what is given to both shoes. */
-	nowAnywhere(...conditions: Condition[]): Because[]
-	/** Past ones too, on this side, on both, or recorded without a side. */
-	everHereOrUnsided(...conditions: Condition[]): Because[]
+	nowAnywhere(...conditions: Condition[]): boolean
+	/** Recorded conditions among these, as reasons. */
+	reasons(conditions: readonly Condition[], where: Where): Because[]
+	/** Recorded conditions among these, each once. */
+	recorded(conditions: readonly Condition[], where: Where): Condition[]
 }
-type Recorded = NonNullable<Visit['conditions']>[number]
-const asReason = ({ condition, side, status, painWorst }: Recorded): Because => ({
-	measure: `${termWords(condition)}${side === 'none' ? '' : ` (${side})`}`,
-	value: painWorst === undefined ? status : `${status}, worst pain ${painWorst} of 10`,
-})
 /**
  * The part of the ankle room's raise that is for both shoes; what one side has above it corrects
  * the leg length and is an element of its own. Undefined where there is none.
@@ -67,6 +66,9 @@ function symmetricalRaiseMm({ heelRaiseMm }: AnkleResult): number | undefined {
 	const bothMm = Math.min(heelRaiseMm.left, heelRaiseMm.right)
 	return bothMm === 0 ? undefined : bothMm
 }
+const raiseBasis = ({ findings }: AnkleResult): Basis | undefined =>
+	findings.find(({ code, id }) => code === 'ankle.heel-raise' || id === 'ankle.heel-raise.both')
+		?.basis
 /** What the rows ask about one side. */
 export function insertFacts(
 	visit: Visit,
@@ -74,14 +76,7 @@ export function insertFacts(
 	side: Side,
 	protocol: Protocol,
 ): InsertFacts {
-	const conditions = visit.conditions ?? []
-	const here = (condition: Recorded) =>
-		condition.side === side || condition.side === 'both' || condition.side === 'none'
-	const isNow = (condition: Recorded) => condition.status !== 'past'
-	const recorded = (wanted: readonly Condition[]) =>
-		conditions.filter(({ condition }) => wanted.includes(condition))
 	const { fpi, fpiBand, firstRay, firstMtp } = context.posture[side]
-	const ankleRaise = context.ankle.findings.find(({ id }) => id.startsWith('ankle.heel-raise'))
 	return present({
 		side,
 		adult:
@@ -97,12 +92,13 @@ export function insertFacts(
 		forefoot: visit.posture?.[side]?.forefoot,
 		supinationResistance: visit.posture?.[side]?.supinationResistance,
 		ankleRaiseMm: symmetricalRaiseMm(context.ankle),
-		ankleRaiseBasis: ankleRaise?.basis,
+		ankleRaiseBasis: raiseBasis(context.ankle),
 		legLengthMm: visit.body?.legLengthDifferenceMm,
 		shorter: visit.body?.shorterLeg === side,
-		nowHereOrUnsided: (...wanted: Condition[]) =>
-			recorded(wanted).filter(isNow).filter(here).map(asReason),
-		nowAnywhere: (...wanted: Condition[]) => recorded(wanted).filter(isNow).map(asReason),
-		everHereOrUnsided: (...wanted: Condition[]) => recorded(wanted).filter(here).map(asReason),
+		nowAnywhere: (...wanted: Condition[]) => hasCondition(visit, wanted),
+		reasons: (wanted: readonly Condition[], where: Where) => conditionReasons(visit, wanted, where),
+		recorded: (wanted: readonly Condition[], where: Where) => [
+			...new Set(recordedConditions(visit, wanted, where).map(({ condition }) => condition)),
+		],
 	})
 }

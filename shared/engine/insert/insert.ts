@@ -8,16 +8,18 @@ import type {
 	InsertResult,
 	InsertSide,
 } from '../findings/assessment.ts'
-import type { Finding } from '../findings/finding.ts'
+import { type Finding, findingOf } from '../findings/finding.ts'
+import { present } from '../plain/present.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import { bothSides, otherSide, perSide } from '../visit/sides.ts'
 import type { Side, Visit } from '../visit/visit.ts'
-import { elementText, practiceBasis, wordsFor } from './element-words.ts'
+import { state } from '../words/statement.ts'
+import { practiceBasis } from './basis.ts'
 import { type InsertContext, insertFacts } from './facts.ts'
 import { type InsertProposal, proposalFor } from './proposal.ts'
 import { evened, heldBack } from './raises.ts'
 import { stopsOf } from './stops.ts'
-import { wearInPlan } from './wear-in.ts'
+import { veryMobile, wearInPlan } from './wear-in.ts'
 
 /** What the clinician recorded as done, by limb: ids of stops that no longer hold. */
 export type Released = Readonly<Record<Side, readonly string[]>>
@@ -53,11 +55,11 @@ export function insert(
 		...bothSides.flatMap((side) => settled[side].conflict ?? []),
 	]
 	const proposed = bothSides.some((side) => inserts[side].state === 'proposed')
-	const veryMobile = facts.left.nowAnywhere('hypermobility').length > 0
+	const gentle = facts.left.nowAnywhere(...veryMobile)
 	return {
 		...inserts,
 		conflicts,
-		wearIn: proposed ? wearInPlan(veryMobile, protocol) : [],
+		wearIn: proposed ? wearInPlan(gentle, protocol) : [],
 		findings: [
 			...bothSides.flatMap((side) =>
 				sideFindings(inserts[side], side, elements[side], proposals[side]),
@@ -73,50 +75,54 @@ function insertSide(elements: InsertElement[], stoppedBy: InsertSide['stoppedBy'
 }
 /** @param wished what would be proposed if nothing stopped it: a stop is told only then */
 function sideFindings(
-	{ state, stoppedBy, elements }: InsertSide,
+	{ state: made, stoppedBy, elements }: InsertSide,
 	side: Side,
 	wished: readonly InsertElement[],
 	{ because }: InsertProposal,
 ): Finding[] {
-	if (state === 'proposed')
+	if (made === 'proposed')
 		return [
-			{
-				id: `insert.proposal.${side}`,
-				topic: 'insert',
+			findingOf(state('insert.proposal', { side, elements: elements.map(sized) }), {
 				side,
 				level: 'advise',
-				says:
-					`Insert, ${side}: ${elements.map(elementText).join('; ')}. A starting point ` +
-					'for the clinician to change.',
 				because,
 				basis: practiceBasis('from finding to element: each element has its own basis'),
-			},
+			}),
 		]
-	if (state === 'not-needed' || wished.length === 0) return []
+	if (made === 'not-needed' || wished.length === 0) return []
 	return [
-		{
-			id: `insert.stopped.${side}`,
-			topic: 'insert',
+		findingOf(state('insert.stopped', { side, stops: stoppedBy.map(({ id }) => id) }), {
 			side,
 			level: 'stop',
-			says:
-				`No insert for the ${side} foot until what was done about the warning signs is ` +
-				'recorded.',
-			because: stoppedBy.map(({ id, says }) => ({ measure: id, value: says })),
+			because: stoppedBy.map(({ id }) => ({ measure: 'warningSign', value: signOf(id) })),
 			basis: {
 				rule: 'contraindications of an insert',
 				source: 'expert opinion and common practice',
 				strength: 'expert',
 			},
-		},
+		}),
 	]
 }
-const conflictFinding = ({ id, side, elements, says, basis }: InsertConflict): Finding => ({
+/** The sign that an id of the screening or of a stop names. */
+const signOf = (id: string): string => (id.split('.')[1] ?? id).replace(/^stop-/, '')
+const sized = ({ element, choice, value, unit }: InsertElement) =>
+	present({ element, choice, value, unit })
+const conflictFinding = ({
 	id,
-	topic: 'insert',
 	side,
-	level: 'caution',
+	elements,
+	code = id,
+	params = {},
 	says,
-	because: elements.map((element) => ({ measure: 'Element', value: wordsFor(element) })),
 	basis,
-})
+}: InsertConflict): Finding =>
+	findingOf(
+		{ code, params, says },
+		{
+			id,
+			side,
+			level: 'caution',
+			because: elements.map((element) => ({ measure: 'element', value: element })),
+			basis,
+		},
+	)

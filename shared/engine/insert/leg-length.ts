@@ -1,11 +1,14 @@
 /** The raise under the shorter leg. */
+import { conditionReasons } from '../conditions/query.ts'
 import type { AnkleResult, InsertElement } from '../findings/assessment.ts'
 import type { Because } from '../protocol/basis.ts'
 import { legLengthSymptomatic } from '../visit/leg-length.ts'
 import { otherSide, rounded } from '../visit/sides.ts'
 import type { Visit } from '../visit/visit.ts'
+import { type ParamsOf, state } from '../words/statement.ts'
 import { legLengthRaiseMm } from './dose.ts'
 import type { InsertFacts } from './facts.ts'
+import { cautionsOf } from './said.ts'
 
 /**
  * Undefined on the longer leg, for a difference within error of measurement, and without symptoms
@@ -22,19 +25,19 @@ export function legLengthElement(
 	const large = differenceMm >= protocol.value('posture.legLengthConsiderMm')
 	if (!legLengthSymptomatic(visit) && !(large && facts.adult)) return undefined
 	const because: Because[] = [
-		{ measure: 'Shorter leg', value: differenceMm, unit: 'mm' },
-		...symptomReasons(visit),
+		{ measure: 'legLengthDifferenceMm', side: facts.side, value: differenceMm, unit: 'mm' },
+		...conditionReasons(visit, ['leg-length-difference'], { when: 'current' }),
 	]
 	if (differenceMm >= protocol.value('posture.legLengthReferMm'))
 		return {
 			element: 'leg-length-raise',
 			where: 'both',
-			says: `A difference of ${differenceMm} mm is for referral before any raise.`,
+			...state('insert.leg-length-refer', { differenceMm }),
 			because,
 			basis: protocol.basis('leg-length difference', 'posture.legLengthReferMm'),
-			cautions: ['No raise is proposed.'],
+			...cautionsOf([state('insert.caution-no-raise')]),
 		}
-	const { valueMm, words } = raiseFor(differenceMm, facts, ankle)
+	const { valueMm, ...share } = raiseFor(differenceMm, facts, ankle)
 	return {
 		element: 'leg-length-raise',
 		value: valueMm,
@@ -44,28 +47,15 @@ export function legLengthElement(
 			rounded(differenceMm * protocol.value('posture.legLengthShareMax'), 1),
 		],
 		where: 'both',
-		says:
-			`Raise under the shorter ${facts.side} leg, ${words}: full at the heel, half at the ` +
-			'ball.',
+		...state('insert.leg-length-raise', { side: facts.side, differenceMm, ...share }),
 		because,
 		basis: protocol.basis('leg-length difference', 'insert.legLengthPercent'),
-		cautions: [
-			'Measure again with blocks before it is made; a clinical reading can be wrong by more ' +
-				'than 5 mm.',
-			...(facts.adult ? [] : ['Growing player: measure again each season.']),
-		],
+		...cautionsOf([
+			state('insert.caution-blocks', { errorMm: protocol.value('posture.legLengthRecordMm') }),
+			...(facts.adult ? [] : [state('insert.caution-growing-leg')]),
+		]),
 	}
 }
-/** The condition as recorded: current only, whatever the side. */
-const symptomReasons = (visit: Visit): Because[] =>
-	(visit.conditions ?? [])
-		.filter(
-			({ condition, status }) => condition === 'leg-length-difference' && status === 'current',
-		)
-		.map(({ status, painWorst }) => ({
-			measure: 'Leg-length difference',
-			value: painWorst === undefined ? status : `${status}, worst pain ${painWorst} of 10`,
-		}))
 /**
  * Where the ankle room already proposes unequal raises, the difference between them is this
  * correction: one figure on every page.
@@ -74,18 +64,9 @@ function raiseFor(
 	differenceMm: number,
 	{ protocol, side }: InsertFacts,
 	{ heelRaiseMm }: AnkleResult,
-): { valueMm: number; words: string } {
+): { valueMm: number } & Pick<ParamsOf<'insert.leg-length-raise'>, 'percent' | 'byRaisesMm'> {
 	const byAnkleMm = heelRaiseMm ? rounded(heelRaiseMm[side] - heelRaiseMm[otherSide(side)], 1) : 0
-	if (byAnkleMm > 0)
-		return {
-			valueMm: byAnkleMm,
-			words:
-				`${rounded(byAnkleMm, 1)} mm of the ${differenceMm} mm difference, as proposed with the ` +
-				'heel raise',
-		}
+	if (byAnkleMm > 0) return { valueMm: byAnkleMm, byRaisesMm: byAnkleMm }
 	const percent = protocol.value('insert.legLengthPercent')
-	return {
-		valueMm: legLengthRaiseMm(differenceMm, percent),
-		words: `${percent} % of the ${differenceMm} mm difference to start with`,
-	}
+	return { valueMm: legLengthRaiseMm(differenceMm, percent), percent }
 }

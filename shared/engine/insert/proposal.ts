@@ -2,16 +2,20 @@
 import type { InsertConflict, InsertElement } from '../findings/assessment.ts'
 import type { Because } from '../protocol/basis.ts'
 import type { Side, Visit } from '../visit/visit.ts'
+import { type ElementId, elementName } from '../words/en/insert-names.ts'
+import { state } from '../words/statement.ts'
 import { elementOf } from './amounts.ts'
 import { baseOf } from './base.ts'
-import { capitalised, conflictOn } from './conflict.ts'
-import { type ElementId, elementWords, practiceBasis } from './element-words.ts'
+import { practiceBasis } from './basis.ts'
+import { conflictOn } from './conflict.ts'
+import { callsFor, objectionsTo, withoutRepeats } from './elements/called.ts'
 import { elementRows } from './elements/elements.ts'
-import { type ElementRow, speaksAgainst } from './elements/row.ts'
+import type { ElementRow } from './elements/row.ts'
 import type { InsertContext, InsertFacts } from './facts.ts'
 import { legLengthElement } from './leg-length.ts'
 import { limited } from './raises.ts'
 import { roomConflicts } from './room-in-boot.ts'
+import { cautionOf } from './said.ts'
 
 /** Two elements that work against each other: both are shown, and one is to be chosen. */
 const opposites: readonly (readonly [ElementId, ElementId])[] = [
@@ -68,30 +72,26 @@ interface Called {
 }
 function calledBy(row: ElementRow, facts: InsertFacts): Called {
 	const { side, protocol } = facts
-	const needsShell = row.device
-	const because = row.when(facts)
+	const { needsShell, element, key } = row
+	const because = callsFor(row, facts)
 	if (because.length === 0) return { needsShell, withheld: [] }
-	const against = speaksAgainst(row, facts)
-	const hard = against.filter((objection) => objection.hard)
-	const words = elementWords[row.element]
-	if (hard.length === 0) {
-		const objections = against.map(({ says }) => `${capitalised(says)}.`)
-		return {
-			element: elementOf(row, facts, because, [...objections, ...row.cautions]),
-			needsShell,
-			withheld: [],
-		}
+	const { leaveOut, caution } = objectionsTo(row, facts)
+	if (leaveOut.length === 0) {
+		const cautions = [
+			...caution.map((objection) => state('insert.objection', objection)),
+			...row.cautions.map((always) => cautionOf(always, protocol)),
+		]
+		return { element: elementOf(row, facts, because, cautions), needsShell, withheld: [] }
 	}
 	return {
 		needsShell,
 		withheld: [
 			conflictOn(
 				side,
-				`withheld-${row.element}`,
-				[row.element],
-				`${capitalised(words)} is left out on the ${side}: ` +
-					`${hard.map(({ says }) => says).join('; ')}.`,
-				protocol.basis(words, row.key),
+				state('insert.withheld', { side, element, against: leaveOut }),
+				[element],
+				protocol.basis(elementName(element), key),
+				element,
 			),
 		],
 	}
@@ -103,16 +103,10 @@ function exclusions(called: readonly InsertElement[], side: Side): InsertConflic
 		.map(([first, second]) =>
 			conflictOn(
 				side,
-				`choose-${first}`,
+				state('insert.choose', { side, first, second }),
 				[first, second],
-				`${capitalised(elementWords[first])} and ${elementWords[second]} on the ${side} work ` +
-					'against each other or do the same: choose one.',
 				practiceBasis('elements that exclude each other'),
+				first,
 			),
 		)
 }
-const withoutRepeats = (reasons: readonly Because[]): Because[] =>
-	reasons.filter(
-		({ measure, value }, index) =>
-			reasons.findIndex((other) => other.measure === measure && other.value === value) === index,
-	)

@@ -6,8 +6,9 @@ import type { InsertConflict, InsertElement, InsertSide } from '../findings/asse
 import type { Protocol } from '../protocol/protocol.ts'
 import { otherSide, rounded } from '../visit/sides.ts'
 import type { Side } from '../visit/visit.ts'
+import { state } from '../words/statement.ts'
+import { practiceBasis } from './basis.ts'
 import { conflictOn } from './conflict.ts'
-import { practiceBasis } from './element-words.ts'
 
 /** For both shoes, or for the shorter leg. */
 export const isRaise = ({ element }: InsertElement): boolean =>
@@ -42,13 +43,7 @@ function raisedBy(lowerMm: number, elements: readonly InsertElement[]): InsertEl
 	}
 	return elements.map((element) =>
 		element.element === 'heel-raise' && element.value !== lowerMm
-			? {
-					...element,
-					value: lowerMm,
-					says:
-						`${element.says} Equal on both sides, so that the leg-length raise keeps its ` +
-						'effect.',
-				}
+			? { ...element, value: lowerMm, ...state('insert.heel-raise', { evened: true }) }
 			: element,
 	)
 }
@@ -65,10 +60,8 @@ export function heldBack(
 			: { ...insert, elements },
 		conflict: conflictOn(
 			side,
-			'raise-waits',
+			state('insert.raise-waits', { side, otherSide: otherSide(side) }),
 			['heel-raise'],
-			'The heel raise is for both shoes: it waits until what was done about the ' +
-				`${otherSide(side)} side is recorded.`,
 			practiceBasis('heel raise to both shoes'),
 		),
 	}
@@ -100,11 +93,8 @@ export function limited(
 		conflicts: [
 			conflictOn(
 				side,
-				'raise-total',
+				state('insert.raise-total', { side, totalMm: rounded(totalMm, 1), limitMm }),
 				kept.filter(isRaise).map(({ element }) => element),
-				`Raises of ${rounded(totalMm, 1)} mm together are more than the ${limitMm} mm a boot ` +
-					`holds: cut to ${limitMm} mm inside; the rest belongs on the outside of the sole or in ` +
-					'another shoe.',
 				protocol.basis('all raises in a boot', 'insert.raiseMaxMm'),
 			),
 		],

@@ -3,8 +3,9 @@ import type { InsertConflict, InsertElement } from '../findings/assessment.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import { rounded } from '../visit/sides.ts'
 import type { Side } from '../visit/visit.ts'
+import { state } from '../words/statement.ts'
+import { practiceBasis } from './basis.ts'
 import { conflictOn } from './conflict.ts'
-import { practiceBasis, wordsFor } from './element-words.ts'
 import type { InsertRoom } from './facts.ts'
 
 const forefootElements: readonly string[] = [
@@ -17,6 +18,8 @@ const forefootElements: readonly string[] = [
 /** It needs an insert of full length. */
 export const isUnderForefoot = ({ element }: InsertElement): boolean =>
 	forefootElements.includes(element)
+/** Of those, what takes depth over the toes; the others tilt or hollow. */
+const thickUnderForefoot: readonly string[] = ['forefoot-stiffener', 'forefoot-cushion']
 const stackedAtHeel: readonly string[] = ['shell', 'heel-cushion', 'heel-raise', 'leg-length-raise']
 /** What a boot does not hold; nothing is said of toes whose room is not known. */
 export const roomConflicts = (
@@ -47,19 +50,21 @@ function heelHeight(
 	const addedMm = parts.reduce((sumMm, { heightMm }) => sumMm + heightMm, 0) + coverMm - linerMm
 	const limitMm = protocol.value('insert.raiseMaxMm')
 	if (addedMm <= limitMm) return []
-	const stack = [
-		...parts.map(({ element, heightMm }) => `${wordsFor(element)} ${rounded(heightMm, 1)}`),
-		`cover ${coverMm}`,
-		linerMm > 0 ? `liner out ${linerMm}` : 'liner not counted',
-	]
 	return [
 		conflictOn(
 			side,
-			'volume',
+			state('insert.volume', {
+				side,
+				addedMm: rounded(addedMm, 1),
+				limitMm,
+				parts: parts.map(({ element, heightMm }) => ({
+					element,
+					heightMm: rounded(heightMm, 1),
+				})),
+				coverMm,
+				linerMm,
+			}),
 			parts.map(({ element }) => element),
-			`The ${side} heel would stand ${rounded(addedMm, 1)} mm higher in the boot ` +
-				`(${stack.join(', ')}), more than the ${limitMm} mm in use: thin the shell, take the ` +
-				'liner out, or check heel hold and depth in the boot.',
 			protocol.basis('height added at the heel', 'insert.raiseMaxMm'),
 		),
 	]
@@ -71,17 +76,18 @@ function toeDepth(
 ): InsertConflict[] {
 	const underForefoot = elements.filter(isUnderForefoot)
 	const addedMm = underForefoot
-		.filter(({ element, unit }) => unit?.startsWith('mm') && element !== 'first-head-aperture')
+		.filter(({ element }) => thickUnderForefoot.includes(element))
 		.reduce((sumMm, { value }) => sumMm + (value ?? 0), 0)
 	if (depthMm === undefined || addedMm <= depthMm) return []
 	return [
 		conflictOn(
 			side,
-			'toe-depth',
+			state('insert.toe-depth', {
+				side,
+				addedMm: rounded(addedMm, 1),
+				depthMm: rounded(depthMm, 1),
+			}),
 			underForefoot.map(({ element }) => element),
-			`The ${side} forefoot additions of ${rounded(addedMm, 1)} mm are more than the ` +
-				`${rounded(depthMm, 1)} mm free over the toes in this boot: thinner additions or a ` +
-				'deeper boot.',
 			practiceBasis('room over the toes'),
 		),
 	]

@@ -2,22 +2,26 @@
  * What stops an insert on a limb: any of these recorded, and nothing is proposed until what was
  * done about it is recorded.
  */
-import type { ScreeningResult } from '../findings/assessment.ts'
+import { hasCondition } from '../conditions/query.ts'
+import type { InsertSide, ScreeningResult } from '../findings/assessment.ts'
 import type { Condition } from '../visit/terms.ts'
 import type { Side, Visit } from '../visit/visit.ts'
+import type { Statement, StatementCode } from '../words/statement.ts'
+import { stateOf } from './said.ts'
 
-type Recorded = NonNullable<Visit['conditions']>[number]
-/** What was recorded, looked at for one side. */
+/** What was asked, looked at for one side. */
 interface Limb {
 	side: Side
 	adult: boolean
 	screening: NonNullable<Visit['screening']>
-	conditions: readonly Recorded[]
 }
 interface StopRow {
-	id: string
-	says: string
-	holds(limb: Limb): boolean
+	code: StatementCode
+	/** An answer of the screening sets it off. */
+	answered?(limb: Limb): boolean
+	/** A condition of this side sets it off; one that recovers does not, unless its history does. */
+	conditions?: readonly Condition[]
+	when?: 'current' | 'ever'
 }
 /** Signs of the screening recorded for this side or for both; they always have a side. */
 const ofSide = <Signs extends { side: string }>(
@@ -25,41 +29,22 @@ const ofSide = <Signs extends { side: string }>(
 	side: Side,
 ): Signs | undefined => (signs?.side === side || signs?.side === 'both' ? signs : undefined)
 
-const touchesSideOrUnsided = (condition: Recorded, side: Side): boolean =>
-	condition.side === side || condition.side === 'both' || condition.side === 'none'
-/** Current only: what recovers does not stop an insert. Without a side it counts for both. */
-const currentOnSideOrUnsided = ({ conditions, side }: Limb, ...names: Condition[]): boolean =>
-	conditions.some(
-		(condition) =>
-			names.includes(condition.condition) &&
-			condition.status === 'current' &&
-			touchesSideOrUnsided(condition, side),
-	)
-/** Current, recovering or past. Without a side it counts for both. */
-const everOnSideOrUnsided = ({ conditions, side }: Limb, name: Condition): boolean =>
-	conditions.some(
-		(condition) => condition.condition === name && touchesSideOrUnsided(condition, side),
-	)
-
 /** Source: expert opinion and common practice. */
-const stopRows: readonly StopRow[] = [
+export const stopRows: readonly StopRow[] = [
 	{
-		id: 'insert.stop-night-pain',
-		says: 'pain at night or at rest',
-		holds: ({ screening }) => screening.nightPain === true,
+		code: 'insert.stop-night-pain',
+		answered: ({ screening }) => screening.nightPain === true,
 	},
 	{
-		id: 'insert.stop-weight-bearing',
-		says: 'cannot bear weight',
-		holds: ({ screening, side }) =>
+		code: 'insert.stop-weight-bearing',
+		answered: ({ screening, side }) =>
 			ofSide(screening.injury, side)?.unableToBearWeightNow === true ||
 			ofSide(screening.lisfranc, side)?.cannotBearWeight === true ||
 			ofSide(screening.limp, side)?.cannotBearWeight === true,
 	},
 	{
-		id: 'insert.stop-bony-tenderness',
-		says: 'bony tenderness',
-		holds: ({ screening, side }) => {
+		code: 'insert.stop-bony-tenderness',
+		answered: ({ screening, side }) => {
 			const injury = ofSide(screening.injury, side)
 			return [
 				injury?.tenderFifthMetatarsalBase,
@@ -70,50 +55,44 @@ const stopRows: readonly StopRow[] = [
 		},
 	},
 	{
-		id: 'insert.stop-bone-stress',
-		says: 'bone stress injury suspected',
-		holds: (limb) => {
-			const signs = ofSide(limb.screening.boneStress, limb.side)
+		code: 'insert.stop-bone-stress',
+		answered: ({ screening, side }) => {
+			const signs = ofSide(screening.boneStress, side)
 			return (
-				limb.screening.boneStressLowRisk === true ||
+				screening.boneStressLowRisk === true ||
 				signs?.focalTenderness === true ||
-				signs?.hopPain === true ||
-				currentOnSideOrUnsided(
-					limb,
-					'second-metatarsal-stress-fracture',
-					'fifth-metatarsal-stress-fracture',
-					'navicular-stress-fracture',
-				)
+				signs?.hopPain === true
 			)
 		},
+		conditions: [
+			'second-metatarsal-stress-fracture',
+			'fifth-metatarsal-stress-fracture',
+			'navicular-stress-fracture',
+		],
 	},
 	{
-		id: 'insert.stop-limp',
-		says: 'growing player with a limp that lasts',
-		holds: ({ screening, side, adult }) =>
+		code: 'insert.stop-limp',
+		answered: ({ screening, side, adult }) =>
 			!adult && (screening.limpUnexplained === true || ofSide(screening.limp, side) !== undefined),
 	},
 	{
-		id: 'insert.stop-hot-joint',
-		says: 'hot, swollen joint',
-		holds: ({ screening }) => screening.hotSwollenJoint === true,
+		code: 'insert.stop-hot-joint',
+		answered: ({ screening }) => screening.hotSwollenJoint === true,
 	},
 	{
-		id: 'insert.stop-numb',
-		says: 'numbness or loss of protective feeling',
-		holds: (limb) => {
-			const foot = limb.screening.neurological?.[limb.side]
+		code: 'insert.stop-numb',
+		answered: ({ screening, side }) => {
+			const foot = screening.neurological?.[side]
 			return (
-				limb.screening.reducedSensation === true ||
-				[foot?.feltHallux, foot?.feltFirstHead, foot?.feltFifthHead].includes(false) ||
-				currentOnSideOrUnsided(limb, 'neuropathy')
+				screening.reducedSensation === true ||
+				[foot?.feltHallux, foot?.feltFirstHead, foot?.feltFifthHead].includes(false)
 			)
 		},
+		conditions: ['neuropathy'],
 	},
 	{
-		id: 'insert.stop-infection',
-		says: 'infected skin or ulcer',
-		holds: ({ screening, side }) => {
+		code: 'insert.stop-infection',
+		answered: ({ screening, side }) => {
 			const signs = ofSide(screening.infection, side)
 			return (
 				screening.spreadingInfection === true ||
@@ -124,23 +103,25 @@ const stopRows: readonly StopRow[] = [
 		},
 	},
 	{
-		id: 'insert.stop-rigid-or-cavus',
-		says: 'rigid flat foot, or high arch on one side only',
-		holds: ({ screening }) => screening.rigidFlatFoot === true,
+		code: 'insert.stop-rigid-or-cavus',
+		answered: ({ screening }) => screening.rigidFlatFoot === true,
 	},
 	{
-		id: 'insert.stop-sudden-leg-length',
-		says: 'leg-length difference that came on suddenly',
-		holds: ({ screening }) => screening.suddenLegLengthDifference === true,
+		code: 'insert.stop-sudden-leg-length',
+		answered: ({ screening }) => screening.suddenLegLengthDifference === true,
 	},
 	{
-		id: 'insert.stop-diabetic-risk',
-		says: 'foot with an ulcer in the past',
-		holds: (limb) =>
-			limb.screening.diabeticFoot?.[limb.side]?.previousUlcer === true ||
-			everOnSideOrUnsided(limb, 'previous-foot-ulcer'),
+		code: 'insert.stop-diabetic-risk',
+		answered: ({ screening, side }) => screening.diabeticFoot?.[side]?.previousUlcer === true,
+		conditions: ['previous-foot-ulcer'],
+		when: 'ever',
 	},
 ]
+const holds = (
+	{ answered, conditions = [], when = 'current' }: StopRow,
+	visit: Visit,
+	limb: Limb,
+) => answered?.(limb) === true || hasCondition(visit, conditions, { side: limb.side, when })
 /**
  * Everything that stops this limb, screening first; `released` holds the ids about which the
  * clinician has recorded what was done.
@@ -151,19 +132,19 @@ export function stopsOf(
 	side: Side,
 	adult: boolean,
 	released: readonly string[],
-): { id: string; says: string }[] {
-	const limb: Limb = {
-		side,
-		adult,
-		screening: visit.screening ?? {},
-		conditions: visit.conditions ?? [],
-	}
-	const warned = screening.blockedBy[side].map((id) => ({
-		id,
-		says: screening.items.find((item) => item.id === id)?.says ?? id,
-	}))
+): InsertSide['stoppedBy'] {
+	const limb: Limb = { side, adult, screening: visit.screening ?? {} }
+	const warned = screening.blockedBy[side].map((id) => warning(screening, id))
 	const recorded = stopRows
-		.filter((row) => row.holds(limb))
-		.map(({ id, says }) => ({ id: `${id}.${side}`, says }))
+		.filter((row) => holds(row, visit, limb))
+		.map(({ code }) => ({ id: `${code}.${side}`, ...stateOf(code, {}) }))
 	return [...warned, ...recorded].filter(({ id }) => !released.includes(id))
+}
+/** A sign of the screening, as that room states it. */
+function warning({ items }: ScreeningResult, id: string): InsertSide['stoppedBy'][number] {
+	const item: ({ says: string } & Partial<Statement>) | undefined = items.find(
+		(one) => one.id === id,
+	)
+	const { says = id, code, params } = item ?? {}
+	return code === undefined || params === undefined ? { id, says } : { id, says, code, params }
 }

@@ -1,39 +1,44 @@
 /** The order of size of the forces on one foot, in newtons; none without a body mass. */
 import type { LoadingResult, TaskForce } from '../findings/assessment.ts'
 import type { Finding } from '../findings/finding.ts'
-import type { Protocol } from '../protocol/protocol.ts'
+import { exactly, type Formula, quantity, times } from '../findings/formula.ts'
+import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
 import { rounded } from '../visit/sides.ts'
-import { finding } from './says.ts'
-import { taskRows } from './tasks.ts'
+import { state } from '../words/statement.ts'
+import { loadingFinding } from './says.ts'
+import { sidestep, type TaskRow, taskRows } from './tasks.ts'
 
 const gravity = 9.81
 
+/** A force in body weights as newtons, for a body mass in kg. */
+export const forceN = (massKg: number, key: ThresholdKey, protocol: Protocol): Formula =>
+	times(quantity(massKg, 1), exactly(gravity), exactly(protocol.value(key)))
+const spanOf = (massKg: number, { low, high }: TaskRow, protocol: Protocol) => ({
+	lowN: forceN(massKg, low, protocol).value,
+	highN: forceN(massKg, high, protocol).value,
+})
 /** Peak forces by task for a body mass in kg. */
 export const peakForces = (massKg: number, protocol: Protocol): TaskForce[] =>
-	taskRows.map(({ task, low, high }) => ({
-		task,
-		lowN: massKg * gravity * protocol.value(low),
-		highN: massKg * gravity * protocol.value(high),
-		basis: protocol.basis(`force: ${task}`, high),
+	taskRows.map((row) => ({
+		task: row.task,
+		...spanOf(massKg, row, protocol),
+		basis: protocol.basis(`force: ${row.task}`, row.high),
 	}))
 /** Peak force of a sidestep for a body mass in kg. */
 export const sidestepForce = (
 	massKg: number,
 	protocol: Protocol,
 ): NonNullable<LoadingResult['peakForceN']> => ({
-	task: 'sidestep',
-	lowN: massKg * gravity * protocol.value('loading.sidestepLowBw'),
-	highN: massKg * gravity * protocol.value('loading.sidestepHighBw'),
+	task: sidestep.task,
+	...spanOf(massKg, sidestep, protocol),
 })
 /** The force of a sidestep as it is read. */
 export function forceFinding(massKg: number, protocol: Protocol): Finding {
 	const { lowN, highN } = sidestepForce(massKg, protocol)
-	return finding(
-		'force',
+	return loadingFinding(
+		state('loading.force', { lowN: rounded(lowN, 0), highN: rounded(highN, 0) }),
 		'note',
-		`A sidestep puts roughly ${rounded(lowN, 0)} to ${rounded(highN, 0)} ` +
-			'newtons on one foot: an order of size, not a measurement.',
-		[{ measure: 'Body mass', value: massKg, unit: 'kg' }],
-		protocol.basis('force of a sidestep', 'loading.sidestepHighBw'),
+		[{ measure: 'massKg', value: massKg, unit: 'kg' }],
+		protocol.basis('force of a sidestep', sidestep.high),
 	)
 }

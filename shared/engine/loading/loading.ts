@@ -9,6 +9,7 @@ import type { Visit } from '../visit/visit.ts'
 import { forceFinding, peakForces, sidestepForce } from './forces.ts'
 import { recoveringBones, returnFindings, returnSteps } from './return.ts'
 import { loadWeeks, weekFindings } from './weeks.ts'
+import { loadingWorkings } from './workings.ts'
 import { organisedToFreeRatio, youthFindings } from './youth.ts'
 
 /**
@@ -32,5 +33,6 @@ export function loading(visit: Visit, protocol: Protocol): LoadingResult {
 			...returnFindings(visit, steps, protocol),
 			...(massKg === undefined ? [] : [forceFinding(massKg, protocol)]),
 		],
+		workings: loadingWorkings(visit, protocol),
 	})
 }

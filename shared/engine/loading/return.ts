@@ -2,12 +2,18 @@
  * Weekly steps back to the usual load after a bone stress injury or a long lay-off: advice to talk
  * through, not a release to play.
  */
+import {
+	conditionReading,
+	type RecordedCondition,
+	recordedConditions,
+} from '../conditions/query.ts'
 import type { ReturnStep } from '../findings/assessment.ts'
 import type { Finding } from '../findings/finding.ts'
 import type { Protocol } from '../protocol/protocol.ts'
-import { termWords } from '../visit/terms.ts'
+import type { Condition } from '../visit/terms.ts'
 import type { Visit } from '../visit/visit.ts'
-import { finding } from './says.ts'
+import { state } from '../words/statement.ts'
+import { loadingFinding } from './says.ts'
 
 const stepKind = (week: number, level: number): ReturnStep['kind'] => {
 	if (level >= 100) return 'usual'
@@ -35,11 +41,14 @@ export function returnSteps(protocol: Protocol): ReturnStep[] {
 	}
 	return steps
 }
+const boneStress: readonly Condition[] = [
+	'second-metatarsal-stress-fracture',
+	'fifth-metatarsal-stress-fracture',
+	'navicular-stress-fracture',
+]
 /** Bone stress injuries that the player is coming back from. */
-export const recoveringBones = (visit: Visit): NonNullable<Visit['conditions']> =>
-	(visit.conditions ?? []).filter(
-		({ condition, status }) => condition.endsWith('stress-fracture') && status === 'recovering',
-	)
+export const recoveringBones = (visit: Visit): RecordedCondition[] =>
+	recordedConditions(visit, boneStress).filter(({ status }) => status === 'recovering')
 /** The steps as they are read; nothing without steps. */
 export function returnFindings(
 	visit: Visit,
@@ -48,19 +57,15 @@ export function returnFindings(
 ): Finding[] {
 	if (!steps) return []
 	return [
-		finding(
-			'return-steps',
+		loadingFinding(
+			state('loading.return-steps', {
+				startPercent: protocol.value('loading.returnStartPercent'),
+				risePercent: protocol.value('loading.weeklyRisePercent'),
+				easierWeekEvery: protocol.value('loading.easierWeekEvery'),
+				weeks: steps.length,
+			}),
 			'advise',
-			'Coming back after a bone stress injury: start near ' +
-				`${protocol.value('loading.returnStartPercent')} % of the usual weekly load and add at ` +
-				`most ${protocol.value('loading.weeklyRisePercent')} % a week, with an easier week ` +
-				`every ${protocol.value('loading.easierWeekEvery')} weeks; about ${steps.length} weeks ` +
-				'in all. Only once the treating doctor allows impact, free of bone pain; any focal bone ' +
-				'pain: back one step and have it seen.',
-			recoveringBones(visit).map(({ condition, status, side }) => ({
-				measure: termWords(condition),
-				value: `${status}, ${side}`,
-			})),
+			recoveringBones(visit).map(conditionReading),
 			protocol.basis('return by weekly steps', 'loading.returnStartPercent'),
 		),
 	]

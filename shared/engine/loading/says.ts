@@ -1,13 +1,12 @@
 /** How the loading room says a finding; it is of the whole player, so it has no side. */
-import type { Finding } from '../findings/finding.ts'
+import { type Finding, findingOf, type Level } from '../findings/finding.ts'
 import type { Basis, Because } from '../protocol/basis.ts'
+import type { Statement } from '../words/statement.ts'
 
-export function finding(
-	rule: string,
-	level: Finding['level'],
-	says: string,
+/** A finding whose id is its code. */
+export const loadingFinding = (
+	statement: Statement,
+	level: Level,
 	because: Because[],
 	basis: Basis,
-): Finding {
-	return { id: `loading.${rule}`, topic: 'loading', side: 'none', level, says, because, basis }
-}
+): Finding => findingOf(statement, { id: statement.code, side: 'none', level, because, basis })

@@ -4,7 +4,8 @@ import type { Protocol } from '../protocol/protocol.ts'
 import { ageYears } from '../visit/age.ts'
 import { rounded } from '../visit/sides.ts'
 import type { Visit } from '../visit/visit.ts'
-import { finding } from './says.ts'
+import { state } from '../words/statement.ts'
+import { loadingFinding } from './says.ts'
 
 const hoursOf = (measure: string, value: number) => ({ measure, value, unit: 'h/week' })
 
@@ -14,14 +15,16 @@ export function organisedToFreeRatio(visit: Visit): number | undefined {
 	return organised !== undefined && free !== undefined && free > 0 ? organised / free : undefined
 }
 function hoursOverAgeFindings(organised: number, age: number, protocol: Protocol): Finding[] {
-	if (organised <= age + protocol.value('loading.hoursOverAge')) return []
+	const overAge = protocol.value('loading.hoursOverAge')
+	if (organised <= age + overAge) return []
 	return [
-		finding(
-			'hours-over-age',
+		loadingFinding(
+			state('loading.hours-over-age', { hours: organised, ageYears: age, overAge }),
 			'caution',
-			`${organised} hours of organised sport a week is more than the age in years (${age}). ` +
-				'This has been associated with more serious overuse injuries.',
-			[hoursOf('Organised sport', organised), { measure: 'Age', value: age, unit: 'years' }],
+			[
+				hoursOf('organisedHoursPerWeek', organised),
+				{ measure: 'ageYears', value: age, unit: 'years' },
+			],
 			protocol.basis('weekly hours by age', 'loading.hoursOverAge'),
 		),
 	]
@@ -31,19 +34,17 @@ function hoursHighFindings(
 	free: number | undefined,
 	protocol: Protocol,
 ): Finding[] {
-	const total = rounded(organised + (free ?? 0), 2)
-	const most = protocol.value('loading.hoursMax')
-	if (total <= most) return []
-	const notRecorded = free === undefined ? ' (free play not recorded)' : ''
+	const hours = rounded(organised + (free ?? 0), 2)
+	const mostHours = protocol.value('loading.hoursMax')
+	if (hours <= mostHours) return []
+	const freePlayKnown = free !== undefined
 	return [
-		finding(
-			'hours-high',
+		loadingFinding(
+			state('loading.hours-high', { hours, mostHours, freePlayKnown }),
 			'caution',
-			`${total} hours of sport a week in all${notRecorded} is above ${most}, which has been ` +
-				'associated with more injuries.',
 			[
-				hoursOf('Organised sport', organised),
-				...(free === undefined ? [] : [hoursOf('Free play', free)]),
+				hoursOf('organisedHoursPerWeek', organised),
+				...(free === undefined ? [] : [hoursOf('freePlayHoursPerWeek', free)]),
 			],
 			protocol.basis('weekly hours in all', 'loading.hoursMax'),
 		),
@@ -52,45 +53,40 @@ function hoursHighFindings(
 function freePlayFindings(visit: Visit, organised: number, protocol: Protocol): Finding[] {
 	const free = visit.play?.freePlayHoursPerWeek
 	const ratio = organisedToFreeRatio(visit)
-	const most = protocol.value('loading.organisedToFreeMax')
-	const noneAtAll = free === 0 && organised > 0
-	if (!noneAtAll && (ratio === undefined || ratio <= most)) return []
+	const mostTimes = protocol.value('loading.organisedToFreeMax')
+	const noFreePlay = free === 0 && organised > 0
+	if (!noFreePlay && (ratio === undefined || ratio <= mostTimes)) return []
 	return [
-		finding(
-			'organised-to-free',
+		loadingFinding(
+			state('loading.organised-to-free', { mostTimes, noFreePlay }),
 			'caution',
-			`Organised sport is more than ${most} times free ` +
-				`play${noneAtAll ? ' (no free play at all)' : ''}. This has been associated with more ` +
-				'overuse injuries.',
-			[hoursOf('Organised sport', organised), hoursOf('Free play', free ?? 0)],
+			[hoursOf('organisedHoursPerWeek', organised), hoursOf('freePlayHoursPerWeek', free ?? 0)],
 			protocol.basis('organised sport to free play', 'loading.organisedToFreeMax'),
 		),
 	]
 }
 function monthsFindings(visit: Visit, protocol: Protocol): Finding[] {
 	const months = visit.play?.monthsPerYearInOneSport
-	const most = protocol.value('loading.monthsInOneSport')
-	if (months === undefined || months <= most) return []
+	const mostMonths = protocol.value('loading.monthsInOneSport')
+	if (months === undefined || months <= mostMonths) return []
 	return [
-		finding(
-			'one-sport',
+		loadingFinding(
+			state('loading.one-sport', { months, mostMonths }),
 			'caution',
-			`${months} months a year in one sport is more than ${most}. Playing one sport most of the ` +
-				'year has been associated with more injuries.',
-			[{ measure: 'Months a year in one sport', value: months }],
+			[{ measure: 'monthsPerYearInOneSport', value: months }],
 			protocol.basis('months in one sport', 'loading.monthsInOneSport'),
 		),
 	]
 }
 function daysOffFindings(visit: Visit, protocol: Protocol): Finding[] {
 	const daysOff = visit.play?.daysOffPerWeek
-	if (daysOff === undefined || daysOff >= protocol.value('loading.daysOffPerWeek')) return []
+	const leastDays = protocol.value('loading.daysOffPerWeek')
+	if (daysOff === undefined || daysOff >= leastDays) return []
 	return [
-		finding(
-			'no-day-off',
+		loadingFinding(
+			state('loading.no-day-off', { daysOff, leastDays }),
 			'caution',
-			'No day of the week is free of sport: plan at least one.',
-			[{ measure: 'Days off a week', value: daysOff }],
+			[{ measure: 'daysOffPerWeek', value: daysOff }],
 			protocol.basis('days off', 'loading.daysOffPerWeek'),
 		),
 	]

@@ -4,10 +4,11 @@
  */
 
 import type { Beighton } from '../findings/assessment.ts'
-import { type Finding, sayFinding } from '../findings/finding.ts'
+import { type Finding, findingOf } from '../findings/finding.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
 import { ageYears } from '../visit/age.ts'
 import type { Visit } from '../visit/visit.ts'
+import { type Statement, state } from '../words/statement.ts'
 
 /**
  * The cut-off row that applies: by recorded maturity; an adult is mature; undefined where a minor's
@@ -55,39 +56,26 @@ export function beightonOf(visit: Visit, protocol: Protocol): Beighton | undefin
 		askHistory: near && history === undefined,
 	}
 }
-/** What is said of the score: unjudged, met, or near. One below, two yes answers of five count. */
+/** What is said of the score: unjudged, met, or near, where some history answers count. */
 function saying(
 	score: number,
 	judged: Judged | undefined,
 	asked: boolean,
-): { rule: string; says: string; key: ThresholdKey } | undefined {
+	protocol: Protocol,
+): { statement: Statement; key: ThresholdKey } | undefined {
 	if (judged === undefined)
 		return {
-			rule: 'beighton-maturity',
-			says:
-				`A Beighton score of ${score} cannot be judged until the player's maturity is ` +
-				'recorded: before, during or after puberty.',
+			statement: state('posture.beighton-maturity', { score }),
 			key: 'posture.beightonGrowing',
 		}
 	const { key, cutOff, met, near, byHistory } = judged
-	if (met)
-		return {
-			rule: 'beighton',
-			says:
-				`The Beighton score is ${score}: generalised hypermobility by the cut-off of ${cutOff} ` +
-				`for this maturity${byHistory ? ', counting the history answers' : ''}. It is scored ` +
-				'mostly on the arms and says little about the foot.',
-			key,
-		}
-	if (near && !asked)
-		return {
-			rule: 'beighton-near',
-			says:
-				`The Beighton score of ${score} is one below the cut-off of ${cutOff}: ask the five ` +
-				'history questions; two yes answers count.',
-			key: 'posture.beightonHistory',
-		}
-	return undefined
+	if (met) return { statement: state('posture.beighton', { score, cutOff, byHistory }), key }
+	if (!near || asked) return undefined
+	const answers = protocol.value('posture.beightonHistory')
+	return {
+		statement: state('posture.beighton-near', { score, cutOff, answers }),
+		key: 'posture.beightonHistory',
+	}
 }
 /** A finding where the score says something, or cannot be judged. */
 export function beightonFindings(visit: Visit, protocol: Protocol): Finding[] {
@@ -95,18 +83,17 @@ export function beightonFindings(visit: Visit, protocol: Protocol): Finding[] {
 	if (score === undefined) return []
 	const key = beightonKey(visit, protocol)
 	const judged = key && judge(score, key, history, protocol)
-	const said = saying(score, judged, history !== undefined)
+	const said = saying(score, judged, history !== undefined, protocol)
 	if (!said) return []
 	return [
-		sayFinding({
-			topic: 'posture',
-			rule: said.rule,
+		findingOf(said.statement, {
 			side: 'none',
 			level: 'note',
-			says: said.says,
 			because: [
-				{ measure: 'Beighton score', value: score, unit: '/9' },
-				...(history === undefined ? [] : [{ measure: 'yes answers', value: history, unit: '/5' }]),
+				{ measure: 'beighton', value: score, unit: '/9' },
+				...(history === undefined
+					? []
+					: [{ measure: 'hypermobilityHistory', value: history, unit: '/5' }]),
 			],
 			basis: protocol.basis('Beighton score by maturity', said.key),
 		}),

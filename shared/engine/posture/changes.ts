@@ -4,17 +4,17 @@
  */
 
 import type { Changes } from '../findings/assessment.ts'
-import { changeSince, changesBy, type Limit } from '../findings/change.ts'
-import { type Finding, sayFinding } from '../findings/finding.ts'
-import { dayInWords } from '../plain/days.ts'
+import { changeReasons, changeSince, changesBy, type Limit } from '../findings/change.ts'
+import { type Finding, findingOf } from '../findings/finding.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import { bothSides, meanOf, perSide } from '../visit/sides.ts'
 import type { SideOf, Visit } from '../visit/visit.ts'
+import { state } from '../words/statement.ts'
 import { fpiOf } from './foot-posture.ts'
 
 type Measure = 'fpi' | 'navicularDropMm' | 'heelRises'
 type Recorded = SideOf<'posture'> | undefined
-const unknown: Limit = { why: 'no published smallest real change was found' }
+const unknown: Limit = { why: state('posture.no-limit') }
 export const postureMeasures: Record<
 	Measure,
 	{ title: string; unit: string; of(read: Recorded): number | undefined; limit: Limit }
@@ -65,22 +65,12 @@ export function riseFindings(changes: Changes<Measure>, protocol: Protocol): Fin
 	return bothSides.flatMap((side) => {
 		const change = changes[side].heelRises
 		if (change?.verdict !== 'real') return []
-		const fewer = change.change < 0
-		const since = dayInWords(change.since)
+		const { change: by, since } = change
 		return [
-			sayFinding({
-				topic: 'posture',
-				rule: 'heel-rise-change',
+			findingOf(state('posture.heel-rise-change', { side, by, since }), {
 				side,
-				level: fewer ? 'advise' : 'note',
-				says:
-					`The ${side} leg made ${Math.abs(change.change)} heel rises ` +
-					`${fewer ? 'fewer' : 'more'} than on ${since}: ` +
-					'beyond the day-to-day limits, if the cues and the pace were the same.',
-				because: [
-					{ measure: 'heel rises, now', value: change.now },
-					{ measure: `heel rises, ${since}`, value: change.was },
-				],
+				level: by < 0 ? 'advise' : 'note',
+				because: changeReasons('heelRises', change, side),
 				basis: protocol.basis('change in heel rises', 'posture.riseChange'),
 			}),
 		]

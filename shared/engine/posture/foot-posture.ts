@@ -1,10 +1,13 @@
 /** Foot posture index and navicular drop: bands, limits in minors, difference of the sides. */
 import type { PerSide, PostureSide } from '../findings/assessment.ts'
-import { type Finding, reading, sayFinding } from '../findings/finding.ts'
+import { type Finding, findingOf, reading } from '../findings/finding.ts'
+import { exactly, type Formula, plus } from '../findings/formula.ts'
+import type { Because } from '../protocol/basis.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
 import { ageYears } from '../visit/age.ts'
 import { rounded } from '../visit/sides.ts'
 import type { Side, Visit } from '../visit/visit.ts'
+import { state } from '../words/statement.ts'
 
 export type Scheme = 'raw' | 'trial'
 type Band = NonNullable<PostureSide['fpiBand']>
@@ -36,15 +39,22 @@ const schemes: Record<Scheme, { edges: readonly Edge[]; highest: ThresholdKey; t
 }
 /** The scheme of bands that the clinic reads the index by. */
 export const schemeOf = (protocol: Protocol): Scheme => protocol.file.fpiScheme ?? 'raw'
-/** The foot posture index: the sum of its six items; undefined where they were not scored. */
+/** The sum of the six items. */
+export const fpiSum = ([first = 0, ...more]: readonly number[]): Formula =>
+	plus(exactly(first), ...more.map(exactly))
+/** The foot posture index; undefined where its items were not scored. */
 export const fpiOf = (items: readonly number[] | undefined): number | undefined =>
-	items?.reduce((sum, item) => sum + item, 0)
+	items && fpiSum(items).value
 /** The band of an index in the scheme in force. */
 export function fpiBandOf(fpi: number, protocol: Protocol): Band {
 	const { edges, top } = schemes[schemeOf(protocol)]
 	return edges.find(({ key }) => fpi <= protocol.value(key))?.band ?? top
 }
-const fpiReason = (fpi: number) => [{ measure: 'FPI', value: fpi }]
+const fpiReason = (fpi: number, side: Side): Because => ({
+	measure: 'footPostureIndex',
+	side,
+	value: fpi,
+})
 const isMinor = ({ player, visitDate }: Visit, protocol: Protocol): boolean =>
 	ageYears(player.birthDate, visitDate) < protocol.value('posture.adultFromYears')
 
@@ -58,15 +68,10 @@ export function bandFindings(
 	const scheme = schemeOf(protocol)
 	const { edges, highest } = schemes[scheme]
 	return [
-		sayFinding({
-			topic: 'posture',
-			rule: 'fpi',
+		findingOf(state('posture.fpi', { side, fpi, band: fpiBand, scheme }), {
 			side,
 			level: 'note',
-			says:
-				`The ${side} foot posture index is ${fpi}: ${fpiBand.replace('-', ' ')} ` +
-				`(${scheme} scheme). This alone is no reason for an insert.`,
-			because: fpiReason(fpi),
+			because: [fpiReason(fpi, side)],
 			basis: protocol.basis(
 				`foot posture band, ${scheme} scheme`,
 				edges.find(({ band }) => band === fpiBand)?.key ?? highest,
@@ -84,15 +89,10 @@ export function minorIndexFindings(
 	const limit = protocol.value('posture.minorP85')
 	if (fpi === undefined || !isMinor(visit, protocol) || fpi < limit) return []
 	return [
-		sayFinding({
-			topic: 'posture',
-			rule: 'fpi-minor',
+		findingOf(state('posture.fpi-minor', { side, fpi, limit }), {
 			side,
 			level: 'note',
-			says:
-				`A score of ${fpi} on the ${side} is ${fpi === limit ? 'at' : 'above'} the upper limit ` +
-				'found in children of 6 to 11 years. Children are often more pronated than adults.',
-			because: fpiReason(fpi),
+			because: [fpiReason(fpi, side)],
 			basis: protocol.basis('foot posture in minors', 'posture.minorP85'),
 		}),
 	]
@@ -108,15 +108,10 @@ export function lowIndexFindings(
 	const boy = visit.player.sex === 'male' && isMinor(visit, protocol)
 	if (fpi === undefined || !boy || fpi >= limit) return []
 	return [
-		sayFinding({
-			topic: 'posture',
-			rule: 'fpi-low',
+		findingOf(state('posture.fpi-low', { side, fpi, limit }), {
 			side,
 			level: 'note',
-			says:
-				`A foot posture index below ${limit} (${side}: ${fpi}) has been associated with more ` +
-				'overuse trouble of foot and ankle in one group of futsal boys.',
-			because: fpiReason(fpi),
+			because: [fpiReason(fpi, side)],
 			basis: protocol.basis('low foot posture index in boys', 'posture.futsalLowFpi'),
 		}),
 	]
@@ -130,17 +125,15 @@ export function navicularFindings(
 	const limitMm = protocol.value('posture.navicularDropMm')
 	if (navicularDropMm === undefined || navicularDropMm <= limitMm) return []
 	return [
-		sayFinding({
-			topic: 'posture',
-			rule: 'navicular-drop',
-			side,
-			level: 'note',
-			says:
-				`The ${side} navicular drops ${rounded(navicularDropMm, 1)} mm, above the ` +
-				`${limitMm} mm limit in use. Published limits and repeat readings vary widely.`,
-			because: [reading('navicular drop', navicularDropMm, 'mm')],
-			basis: protocol.basis('navicular drop', 'posture.navicularDropMm'),
-		}),
+		findingOf(
+			state('posture.navicular-drop', { side, dropMm: rounded(navicularDropMm, 1), limitMm }),
+			{
+				side,
+				level: 'note',
+				because: [reading('navicularDropMm', navicularDropMm, 'mm', side)],
+				basis: protocol.basis('navicular drop', 'posture.navicularDropMm'),
+			},
+		),
 	]
 }
 /** A finding where the indices of the two feet differ notably. */
@@ -153,18 +146,10 @@ export function indexDifferenceFindings(
 	if (gap <= protocol.value('posture.asymmetryNormal')) return []
 	const severe = gap > protocol.value('posture.asymmetrySevere')
 	return [
-		sayFinding({
-			topic: 'posture',
-			rule: 'fpi-asymmetry',
+		findingOf(state('posture.fpi-asymmetry', { gap, severe }), {
 			side: 'both',
 			level: severe ? 'advise' : 'note',
-			says:
-				`The foot posture scores differ by ${gap} points: ` +
-				`${severe ? 'severe asymmetry' : 'asymmetry'}.`,
-			because: [
-				{ measure: 'left FPI', value: left.fpi },
-				{ measure: 'right FPI', value: right.fpi },
-			],
+			because: [fpiReason(left.fpi, 'left'), fpiReason(right.fpi, 'right')],
 			basis: protocol.basis(
 				'foot posture asymmetry',
 				severe ? 'posture.asymmetrySevere' : 'posture.asymmetryNormal',

@@ -1,10 +1,12 @@
 /** Heel rises on one leg: against the published figure for age and sex, and side against side. */
 import type { PerSide, PostureSide } from '../findings/assessment.ts'
-import { type Finding, sayFinding } from '../findings/finding.ts'
+import { type Finding, findingOf } from '../findings/finding.ts'
+import { exactly, type Formula, minus, over, times } from '../findings/formula.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
 import { ageYears } from '../visit/age.ts'
-import { rounded } from '../visit/sides.ts'
+import { bothSides, rounded } from '../visit/sides.ts'
 import type { Side, Visit } from '../visit/visit.ts'
+import { state } from '../words/statement.ts'
 
 const decades = ['20', '30', '40', '50', '60', '70'] as const
 
@@ -23,17 +25,14 @@ export function riseNormFindings(
 	protocol: Protocol,
 ): Finding[] {
 	const key = riseNormKey(visit, protocol)
-	if (key === undefined || heelRises === undefined || heelRises >= protocol.value(key)) return []
+	if (key === undefined || heelRises === undefined) return []
+	const published = protocol.value(key)
+	if (heelRises >= published) return []
 	return [
-		sayFinding({
-			topic: 'posture',
-			rule: 'heel-rises',
+		findingOf(state('posture.heel-rises', { side, rises: heelRises, published }), {
 			side,
 			level: 'note',
-			says:
-				`The ${side} leg made ${heelRises} heel rises; the published figure for this age ` +
-				`and sex is ${protocol.value(key)}.`,
-			because: [{ measure: 'heel rises', value: heelRises }],
+			because: [{ measure: 'heelRises', side, value: heelRises }],
 			basis: protocol.basis('heel rises for age', key),
 		}),
 	]
@@ -41,40 +40,33 @@ export function riseNormFindings(
 interface RiseGap {
 	left: number
 	right: number
-	/** Rises of the better leg. */
-	most: number
 	/** Difference as per cent of the better leg. */
-	percent: number
+	percent: Formula
 }
-/** How far the legs differ; undefined unless both were counted. */
+/** How far the legs differ; undefined unless both were counted and one rise was made. */
 export function riseGap({ left, right }: PerSide<PostureSide>): RiseGap | undefined {
 	if (left.heelRises === undefined || right.heelRises === undefined) return undefined
 	const most = Math.max(left.heelRises, right.heelRises)
-	const gap = Math.abs(left.heelRises - right.heelRises)
+	if (most === 0) return undefined
+	const gap = minus(exactly(most), exactly(Math.min(left.heelRises, right.heelRises)))
 	return {
 		left: left.heelRises,
 		right: right.heelRises,
-		most,
-		percent: most === 0 ? 0 : (gap / most) * 100,
+		percent: times(over(gap, exactly(most)), exactly(100)),
 	}
 }
 /** A finding where the legs differ by the limit in use or more. */
 export function riseGapFindings(sides: PerSide<PostureSide>, protocol: Protocol): Finding[] {
 	const gap = riseGap(sides)
-	if (!gap || gap.percent < protocol.value('posture.riseGapPercent')) return []
+	if (!gap || gap.percent.value < protocol.value('posture.riseGapPercent')) return []
+	const weaker = gap.left < gap.right ? 'left' : 'right'
+	const percent = rounded(gap.percent.value, 0)
+	const leastReal = Math.ceil(protocol.value('posture.riseChange'))
 	return [
-		sayFinding({
-			topic: 'posture',
-			rule: 'heel-rise-gap',
+		findingOf(state('posture.heel-rise-gap', { weaker, percent, leastReal }), {
 			side: 'both',
 			level: 'advise',
-			says:
-				`The legs differ by ${rounded(gap.percent, 0)} % in heel rises. A change of fewer than ` +
-				`${Math.ceil(protocol.value('posture.riseChange'))} rises between days is within error.`,
-			because: [
-				{ measure: 'left', value: gap.left },
-				{ measure: 'right', value: gap.right },
-			],
+			because: bothSides.map((side) => ({ measure: 'heelRises', side, value: gap[side] })),
 			basis: protocol.basis('heel-rise difference', 'posture.riseGapPercent'),
 		}),
 	]

@@ -4,29 +4,30 @@
  */
 
 import type { LegLength } from '../findings/assessment.ts'
-import { type Finding, type Level, sayFinding } from '../findings/finding.ts'
+import { type Finding, findingOf, type Level } from '../findings/finding.ts'
+import { exactly, type Formula, over, plus, quantity, times } from '../findings/formula.ts'
 import { present } from '../plain/present.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
 import { ageYears } from '../visit/age.ts'
 import { legLengthSymptomatic } from '../visit/leg-length.ts'
 import { rounded } from '../visit/sides.ts'
 import type { Visit } from '../visit/visit.ts'
+import { type Statement, state } from '../words/statement.ts'
 
 /**
  * Staged first lift, mm: less than difference / (duration + compensation); Heilig, expert opinion
  * as read in an encyclopedia. @throws RangeError when the divisor is not positive
- * @internal
  */
 export function firstLiftBelowMm(
 	differenceMm: number,
 	duration: number,
 	compensation: number,
-): number {
+): Formula {
 	if (!(duration + compensation > 0))
 		throw new RangeError(
 			`duration + compensation: ${duration + compensation} given, give a sum above 0`,
 		)
-	return differenceMm / (duration + compensation)
+	return over(quantity(differenceMm, 1), plus(exactly(duration), exactly(compensation)))
 }
 /** Duration 1 to 10 years, 2 to 30 years, 3 beyond; Heilig. */
 export function durationFactor(years: number): number {
@@ -34,8 +35,24 @@ export function durationFactor(years: number): number {
 	return years < 30 ? 2 : 3
 }
 /** Compensation of the spine, by Heilig. */
-export const compensationFactor = { none: 0, 'side-bending': 1, bony: 2 } as const
+const compensationFactor = { none: 0, 'side-bending': 1, bony: 2 } as const
 
+/** The staged first lift of a visit, mm; undefined where duration or compensation is not recorded. */
+export function firstLift({ body }: Visit, differenceMm: number): Formula | undefined {
+	const { legLengthYears: years, legLengthCompensation: compensation } = body ?? {}
+	return years === undefined || compensation === undefined
+		? undefined
+		: firstLiftBelowMm(differenceMm, durationFactor(years), compensationFactor[compensation])
+}
+/** How much of a difference is corrected, mm: the least and the most. */
+export function correctionOf(
+	differenceMm: number,
+	protocol: Protocol,
+): { min: Formula; max: Formula } {
+	const share = (key: ThresholdKey) =>
+		times(quantity(differenceMm, 1), exactly(protocol.value(key)))
+	return { min: share('posture.legLengthShareMin'), max: share('posture.legLengthShareMax') }
+}
 /** The row that decides, by size. */
 export function legLengthKey(differenceMm: number, protocol: Protocol): ThresholdKey {
 	if (differenceMm >= protocol.value('posture.legLengthReferMm')) return 'posture.legLengthReferMm'
@@ -66,56 +83,40 @@ function isCorrected(visit: Visit, action: Action, protocol: Protocol): boolean 
 }
 /** The verdict; undefined where nothing was recorded. Lengths in mm. */
 export function legLengthOf(visit: Visit, protocol: Protocol): LegLength | undefined {
-	const {
-		legLengthDifferenceMm: differenceMm,
-		shorterLeg: shorter,
-		legLengthYears: years,
-		legLengthCompensation: compensation,
-	} = visit.body ?? {}
+	const { legLengthDifferenceMm: differenceMm, shorterLeg: shorter } = visit.body ?? {}
 	if (differenceMm === undefined) return undefined
 	const action = actionBySize(differenceMm, protocol)
 	if (!isCorrected(visit, action, protocol)) return present({ differenceMm, shorter, action })
-	const correctionMm = {
-		min: rounded(differenceMm * protocol.value('posture.legLengthShareMin'), 1),
-		max: rounded(differenceMm * protocol.value('posture.legLengthShareMax'), 1),
-	}
-	const startBelowMm =
-		years === undefined || !compensation
-			? undefined
-			: firstLiftBelowMm(differenceMm, durationFactor(years), compensationFactor[compensation])
+	const { min, max } = correctionOf(differenceMm, protocol)
+	const correctionMm = { min: rounded(min.value, 1), max: rounded(max.value, 1) }
+	const startBelowMm = firstLift(visit, differenceMm)?.value
 	return present({ differenceMm, shorter, action, correctionMm, startBelowMm })
 }
-/** How to begin a correction, and by how much; empty where none is proposed. */
-function startWords(correctionMm: LegLength['correctionMm'], protocol: Protocol): string {
-	if (!correctionMm) return ''
+/** How to begin a correction, and by how much; undefined where none is proposed. */
+function startOf(correctionMm: LegLength['correctionMm'], protocol: Protocol) {
+	if (!correctionMm) return undefined
 	const percent = (key: ThresholdKey) => rounded(100 * protocol.value(key), 0)
-	return (
-		` Start with ${correctionMm.min} to ${correctionMm.max} mm ` +
-		`(${percent('posture.legLengthShareMin')} to ${percent('posture.legLengthShareMax')} %), in ` +
-		'the shoe first, then on the outsole, and measure again.'
-	)
-}
-function saysOf(
-	visit: Visit,
-	{ differenceMm, action, correctionMm }: LegLength,
-	protocol: Protocol,
-) {
-	const what = `The leg-length difference of ${differenceMm} mm`
-	if (!isBelowError(differenceMm, protocol) && isHeldBack(visit, action, protocol))
-		return (
-			`${what} is without symptoms in a growing player: do not correct it from a clinical test ` +
-			'alone; measure again or refer.'
-		)
-	const start = startWords(correctionMm, protocol)
-	const words: Record<Action, string> = {
-		'record-only': 'is below the error of the clinical test: record it only.',
-		'only-if-symptomatic': legLengthSymptomatic(visit)
-			? `is corrected only with symptoms, and symptoms are recorded.${start}`
-			: 'is corrected only where there are symptoms.',
-		consider: `may be worth correcting.${start}`,
-		refer: 'is large: refer for measurement by imaging before correcting.',
+	return {
+		minMm: correctionMm.min,
+		maxMm: correctionMm.max,
+		minPercent: percent('posture.legLengthShareMin'),
+		maxPercent: percent('posture.legLengthShareMax'),
 	}
-	return `${what} ${words[action]}`
+}
+function statementOf(
+	visit: Visit,
+	{ differenceMm, action, correctionMm, shorter }: LegLength,
+	protocol: Protocol,
+): Statement {
+	const known = { differenceMm, shorterKnown: shorter !== undefined }
+	if (isBelowError(differenceMm, protocol))
+		return state('posture.leg-length-record', { differenceMm })
+	if (isHeldBack(visit, action, protocol)) return state('posture.leg-length-held', known)
+	if (action === 'refer') return state('posture.leg-length-refer', known)
+	const begun = present({ ...known, start: startOf(correctionMm, protocol) })
+	return action === 'consider'
+		? state('posture.leg-length-consider', begun)
+		: state('posture.leg-length-symptoms', { ...begun, symptoms: legLengthSymptomatic(visit) })
 }
 function levelOf({ differenceMm, action }: LegLength, protocol: Protocol): Level {
 	if (action === 'refer') return 'caution'
@@ -126,19 +127,17 @@ export function legLengthFindings(visit: Visit, protocol: Protocol): Finding[] {
 	const found = legLengthOf(visit, protocol)
 	if (!found) return []
 	const { differenceMm, shorter } = found
-	const difference = { measure: 'leg-length difference', value: differenceMm, unit: 'mm' }
-	const says = saysOf(visit, found, protocol)
-	const common = {
-		topic: 'posture',
-		rule: 'leg-length',
-		level: levelOf(found, protocol),
-		basis: protocol.basis('leg-length difference', legLengthKey(differenceMm, protocol)),
-	} as const
-	if (shorter && differenceMm > 0) {
-		const because = [difference, { measure: 'shorter leg', value: shorter }]
-		return [sayFinding({ ...common, side: shorter, says, because })]
-	}
-	if (isBelowError(differenceMm, protocol)) return []
-	const alsoAsk = `${says} Record which leg is the shorter one.`
-	return [sayFinding({ ...common, side: 'none', says: alsoAsk, because: [difference] })]
+	const ofShorter = shorter !== undefined && differenceMm > 0
+	if (!ofShorter && isBelowError(differenceMm, protocol)) return []
+	const side = ofShorter ? shorter : 'none'
+	const difference = { measure: 'legLengthDifferenceMm', value: differenceMm, unit: 'mm' }
+	return [
+		findingOf(statementOf(visit, found, protocol), {
+			id: `posture.leg-length.${side}`,
+			side,
+			level: levelOf(found, protocol),
+			because: ofShorter ? [difference, { measure: 'shorterLeg', value: shorter }] : [difference],
+			basis: protocol.basis('leg-length difference', legLengthKey(differenceMm, protocol)),
+		}),
+	]
 }

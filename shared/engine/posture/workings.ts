@@ -1,17 +1,19 @@
 /** The posture room's numbers, each with its formula and this player's values put in. */
-import type { PostureResult, PostureSide } from '../findings/assessment.ts'
+import type { LegLength, PostureResult, PostureSide } from '../findings/assessment.ts'
 import { changeLines } from '../findings/change.ts'
 import type { Working } from '../findings/finding.ts'
-import { figure, linesOf, tenths } from '../findings/working.ts'
+import { equation, exactly, minus } from '../findings/formula.ts'
+import { linesOf, tenths } from '../findings/working.ts'
 import type { Basis } from '../protocol/basis.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import { bothSides, meanOf } from '../visit/sides.ts'
 import type { Side, Visit } from '../visit/visit.ts'
 import { beightonKey } from './beighton.ts'
 import { measureNames, postureMeasures } from './changes.ts'
-import { schemeOf } from './foot-posture.ts'
+import { ipjLine } from './first-ray.ts'
+import { fpiSum, schemeOf } from './foot-posture.ts'
 import { riseGap, riseNormKey } from './heel-rises.ts'
-import { compensationFactor, durationFactor, legLengthKey } from './leg-length.ts'
+import { correctionOf, firstLift, legLengthKey } from './leg-length.ts'
 
 type Result = Omit<PostureResult, 'workings'>
 /** One foot of a visit, with the protocol that judges it. */
@@ -44,13 +46,12 @@ function indexWorkings({ visit, side, foot, protocol }: Foot): Working[] {
 	const items = visit.posture?.[side]?.fpi6
 	if (items === undefined || foot.fpi === undefined || foot.fpiBand === undefined) return []
 	const scheme = schemeOf(protocol)
-	const sum = items.map((item) => (item < 0 ? `(${item})` : item)).join(' + ')
 	return [
 		{
 			id: `posture.fpi.${side}`,
 			title: `Foot posture index, ${side}`,
 			lines: [
-				`Six items: ${sum} = ${foot.fpi}`,
+				`Six items: ${equation(fpiSum(items))}`,
 				`Bands, ${scheme} scheme: ${bandWords(protocol)}`,
 				`Band: ${foot.fpiBand.replace('-', ' ')}`,
 			],
@@ -86,15 +87,11 @@ function firstMtpWorkings({ visit, side, foot, protocol }: Foot): Working[] {
 function ipjWorkings({ visit, side, foot, protocol }: Foot): Working[] {
 	const rangeDeg = meanOf(visit.posture?.[side]?.firstMtpDegNonWeightBearing)
 	if (rangeDeg === undefined || foot.ipjEstimateDeg === undefined) return []
-	const slope = Math.abs(protocol.value('posture.ipjSlope'))
 	return [
 		{
 			id: `posture.ipj.${side}`,
 			title: `Interphalangeal joint of the big toe, estimate, ${side}`,
-			lines: [
-				`${protocol.value('posture.ipjIntercept')} - ${slope} x ${tenths(rangeDeg)} = ` +
-					`${figure(foot.ipjEstimateDeg)} deg`,
-			],
+			lines: [equation(ipjLine(rangeDeg, protocol), 'deg')],
 			basis: protocol.basis('interphalangeal estimate', 'posture.ipjSlope'),
 		},
 	]
@@ -148,18 +145,16 @@ function changeWorkings(side: Side, { changes }: Result, protocol: Protocol): Wo
 		]
 	})
 }
-/** 'larger - smaller = gap' of two whole numbers. */
-const gapWords = (left: number, right: number): string =>
-	`${Math.max(left, right)} - ${Math.min(left, right)} = ${Math.abs(left - right)}`
-
 function indexDifferenceWorkings({ left, right }: Result, protocol: Protocol): Working[] {
 	if (left.fpi === undefined || right.fpi === undefined) return []
+	const [larger, smaller] = [Math.max(left.fpi, right.fpi), Math.min(left.fpi, right.fpi)]
+	const gap = minus(exactly(larger), exactly(smaller))
 	return [
 		{
 			id: 'posture.fpi-asymmetry',
 			title: 'Difference of the foot posture indices',
 			lines: [
-				`Larger - smaller: ${gapWords(left.fpi, right.fpi)} points; up to ` +
+				`Larger less smaller: ${equation(gap, 'points')}; up to ` +
 					`${protocol.value('posture.asymmetryNormal')} normal, above ` +
 					`${protocol.value('posture.asymmetrySevere')} severe`,
 			],
@@ -169,14 +164,13 @@ function indexDifferenceWorkings({ left, right }: Result, protocol: Protocol): W
 }
 function riseGapWorkings(result: Result, protocol: Protocol): Working[] {
 	const gap = riseGap(result)
-	if (!gap || gap.most === 0) return []
-	const percent = (100 * Math.abs(gap.left - gap.right)) / gap.most
+	if (!gap) return []
 	return [
 		{
 			id: 'posture.heel-rise-gap',
 			title: 'Difference in heel rises',
 			lines: [
-				`(${gapWords(gap.left, gap.right)}) / ${gap.most} = ${tenths(percent)} %; notable from ` +
+				`${equation(gap.percent, '%', 1)}; notable from ` +
 					`${protocol.value('posture.riseGapPercent')} %`,
 			],
 			basis: protocol.basis('heel-rise difference', 'posture.riseGapPercent'),
@@ -206,34 +200,21 @@ function beightonWorkings(visit: Visit, { beighton }: Result, protocol: Protocol
 		},
 	]
 }
-function correctionLine(
-	differenceMm: number,
-	{ min, max }: { min: number; max: number },
-	protocol: Protocol,
-): string {
-	const difference = tenths(differenceMm)
-	return (
-		`Correction: ${difference} x ${protocol.value('posture.legLengthShareMin')} = ${min} mm to ` +
-		`${difference} x ${protocol.value('posture.legLengthShareMax')} = ${max} mm`
-	)
+function correctionLine(differenceMm: number, protocol: Protocol): string {
+	const { min, max } = correctionOf(differenceMm, protocol)
+	return `Correction: ${equation(min, 'mm', 1)} to ${equation(max, 'mm', 1)}`
 }
 /** The staged first lift of Heilig; undefined where it was not worked out. */
 function firstLiftLine(
 	visit: Visit,
-	differenceMm: number,
-	startBelowMm: number | undefined,
+	{ differenceMm, startBelowMm }: LegLength,
 ): string | undefined {
-	const { legLengthYears: years, legLengthCompensation: compensation } = visit.body ?? {}
-	if (startBelowMm === undefined || years === undefined || compensation === undefined)
-		return undefined
-	return (
-		`First lift below ${tenths(differenceMm)} / (${durationFactor(years)} + ` +
-		`${compensationFactor[compensation]}) = ${tenths(startBelowMm)} mm (Heilig, expert opinion)`
-	)
+	const lift = startBelowMm === undefined ? undefined : firstLift(visit, differenceMm)
+	return lift && `First lift below ${equation(lift, 'mm', 1)} (Heilig, expert opinion)`
 }
 function legLengthWorkings(visit: Visit, { legLength }: Result, protocol: Protocol): Working[] {
 	if (!legLength) return []
-	const { differenceMm, correctionMm, startBelowMm } = legLength
+	const { differenceMm, correctionMm } = legLength
 	return [
 		{
 			id: 'posture.leg-length',
@@ -242,8 +223,8 @@ function legLengthWorkings(visit: Visit, { legLength }: Result, protocol: Protoc
 				`${tenths(differenceMm)} mm: below ${protocol.value('posture.legLengthRecordMm')} record ` +
 					`only, from ${protocol.value('posture.legLengthConsiderMm')} consider, from ` +
 					`${protocol.value('posture.legLengthReferMm')} refer`,
-				correctionMm && correctionLine(differenceMm, correctionMm, protocol),
-				firstLiftLine(visit, differenceMm, startBelowMm),
+				correctionMm && correctionLine(differenceMm, protocol),
+				firstLiftLine(visit, legLength),
 			),
 			basis: protocol.basis('leg-length difference', legLengthKey(differenceMm, protocol)),
 		},

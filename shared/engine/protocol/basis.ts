@@ -17,6 +17,8 @@ export interface Because {
 	/** A number, a term of a list, a day, or what a person typed. */
 	value: number | string
 	unit?: string
+	/** The day or moment it is of, where it is of one: 2027-01-12 or 2027-01-12T18:00. */
+	at?: string
 }
 /** The rule, the threshold row of the protocol and its source. */
 export interface Basis {

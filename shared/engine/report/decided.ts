@@ -1,6 +1,6 @@
 /**
  * What stands after the clinician's decisions: dropped lines are gone, changed lines carry the
- * clinician's words; a finding that reads otherwise than when it was decided stands in its own
+ * clinician's words; a finding whose content is another than when it was decided stands in its own
  * words.
  */
 import type { Assessment, FeatureWish } from '../findings/assessment.ts'
@@ -20,7 +20,7 @@ export interface StandingLine {
 /** Every finding that was not dropped, in the words that stand, then the clinician's own lines. */
 export function standingLines(assessment: Assessment, decisions: Decisions): StandingLine[] {
 	const kept = assessment.findings.flatMap((finding): StandingLine[] => {
-		const decision = standingLine(decisions, finding.id, finding.says)
+		const decision = standingLine(decisions, finding.id, finding)
 		if (decision?.choice === 'drop') return []
 		const typed = decision?.choice === 'change' ? decision.says : undefined
 		return [

@@ -7,18 +7,9 @@ import { openProtocol } from '../protocol/protocol.ts'
 import { ageYears } from '../visit/age.ts'
 import { bothSides } from '../visit/sides.ts'
 import type { Speak } from '../words/speak.ts'
+import { spokenTo } from '../words/statement.ts'
 import { capital, dateWords, shown, sideWords } from '../words/words.ts'
-import {
-	frame,
-	heading,
-	nameOf,
-	playsOf,
-	say,
-	signature,
-	small,
-	speakOf,
-	statusOf,
-} from './base.ts'
+import { frame, heading, nameOf, playsOf, say, signature, speakOf, statusOf } from './base.ts'
 import type { Clinic } from './clinic.ts'
 import type { Block, LwDocument } from './document.ts'
 import type { ReportInput } from './inputs.ts'
@@ -40,7 +31,7 @@ export const standingInsert = ({
  * Prescription of one player's insert to a laboratory; nothing in it is taken from the other side.
  */
 export function insertOrder(input: ReportInput): LwDocument {
-	const { decisions, clinic } = input
+	const { clinic } = input
 	const standing = standingInsert(input)
 	const t = speakOf(clinic)
 	const notes = new Notes(t)
@@ -60,8 +51,6 @@ export function insertOrder(input: ReportInput): LwDocument {
 			heading(t('order.design')),
 			...bothSides.flatMap((side) => design(standing, side, notes, t)),
 			...toSettle,
-			...wearingIn(standing, t),
-			...(decisions.heelRaiseWhy ? [small(decisions.heelRaiseWhy)] : []),
 			...signature(input, t),
 			...trueSize(input, standing, t),
 			...slip(clinic, t),
@@ -99,21 +88,13 @@ function replacement(input: ReportInput, t: Speak): Block[] {
 }
 /** Elements that pull apart are settled with the laboratory before making. */
 function conflicts({ result }: DecidedInsert, notes: Notes, t: Speak): Block[] {
-	const items = result.conflicts.map(
-		({ side, says, basis }) => `${capital(sideWords[side])}: ${says} ${notes.mark(basis)}`,
-	)
+	const items = result.conflicts.flatMap((conflict) => {
+		const words = spokenTo('laboratory', conflict)
+		if (words === undefined) return []
+		return [`${capital(sideWords[conflict.side])}: ${words} ${notes.mark(conflict.basis)}`]
+	})
 	if (items.length === 0) return []
 	return [heading(t('order.conflicts'), { level: 2 }), { kind: 'list', items }]
-}
-function wearingIn({ result, left, right }: DecidedInsert, t: Speak): Block[] {
-	if (result.wearIn.length === 0 || left.length + right.length === 0) return []
-	return [
-		heading(t('order.wearIn'), { level: 2 }),
-		{
-			kind: 'list',
-			items: result.wearIn.map((step) => `${capital(step.when)}: ${step.says}`),
-		},
-	]
 }
 function slip(clinic: Clinic, t: Speak): Block[] {
 	const fields = [

@@ -39,8 +39,7 @@ function textOf(bytes: Uint8Array): string {
 		return decodeURIComponent(escaped.join(''))
 	} catch {
 		throw new BadLogo(
-			'logo: not a text, given an SVG with bytes that are not UTF-8, allowed: an SVG saved as ' +
-				'UTF-8',
+			'not a text, given an SVG with bytes that are not UTF-8, allowed: an SVG saved as ' + 'UTF-8',
 		)
 	}
 }
@@ -56,7 +55,7 @@ function sizeOfJpeg(bytes: Uint8Array): { width: number; height: number } {
 			return { width: word(bytes, at + 7), height: word(bytes, at + 5) }
 	}
 	throw new BadLogo(
-		'logo: the picture is damaged, given a JPEG without the header of its frame, allowed: a ' +
+		'the picture is damaged, given a JPEG without the header of its frame, allowed: a ' +
 			'whole JPEG. Save the picture anew',
 	)
 }
@@ -75,17 +74,17 @@ function svgOf(bytes: Uint8Array): { svg: string; leftOut: string[] } {
 	const root = /^<svg\b[^>]*>/i.exec(svg)?.[0]
 	if (!root)
 		throw new BadLogo(
-			'logo: not an SVG picture, given a file without an <svg> element at its start, allowed: ' +
+			'not an SVG picture, given a file without an <svg> element at its start, allowed: ' +
 				'a PNG or JPEG picture',
 		)
 	if (!/\bviewBox\s*=/.test(root) && !(/\bwidth\s*=/.test(root) && /\bheight\s*=/.test(root)))
 		throw new BadLogo(
-			'logo: no size, given an SVG without viewBox or width and height, allowed: a PNG or JPEG ' +
+			'no size, given an SVG without viewBox or width and height, allowed: a PNG or JPEG ' +
 				'picture',
 		)
 	if (!isNested(svg))
 		throw new BadLogo(
-			'logo: damaged, given an SVG whose elements do not all end, allowed: a PNG or JPEG picture',
+			'damaged, given an SVG whose elements do not all end, allowed: a PNG or JPEG picture',
 		)
 	return { svg, leftOut }
 }
@@ -93,7 +92,7 @@ function sized<Size extends { width: number; height: number }>(picture: Size): S
 	const { width, height } = picture
 	if ([width, height].some((side) => side < leastPx || side > mostPx))
 		throw new BadLogo(
-			`logo: size, given ${width} x ${height} pixels, allowed: ${leastPx} to ${mostPx} pixels ` +
+			`size, given ${width} x ${height} pixels, allowed: ${leastPx} to ${mostPx} pixels ` +
 				'each way',
 		)
 	return picture
@@ -113,7 +112,7 @@ export function readLogo({ mediaType, base64 }: Logo): LogoPicture {
 	if (isPng(bytes)) return { kind: 'image/png', png: sized(readPng(bytes)), bytes, dataUrl }
 	if (!isJpeg(bytes))
 		throw new BadLogo(
-			'logo: its bytes are no picture that is known here, given a file called ' +
+			'its bytes are no picture that is known here, given a file called ' +
 				`${mediaType}, allowed: a PNG or JPEG picture`,
 		)
 	sized(sizeOfJpeg(bytes))
@@ -147,7 +146,7 @@ export function checkNewLogo(logo: Logo): LogoPicture {
 	const kind = logoKind(bytes)
 	if (kind !== undefined && kind !== logo.mediaType)
 		throw new BadLogo(
-			`logo: its bytes are not of its kind, given a picture of ${kind} called ` +
+			`its bytes are not of its kind, given a picture of ${kind} called ` +
 				`${logo.mediaType}, allowed: the kind that it is`,
 		)
 	const picture = readLogo(logo)
@@ -171,12 +170,12 @@ function refuseMore({ svg, leftOut }: { svg: string; leftOut: readonly string[] 
 	const size = sizeOfSvg(svg).map((side) => (Number.isFinite(side) ? side : 0))
 	if (!size.every((side) => side > 0 && side < 1_000_000))
 		throw new BadLogo(
-			`logo: no size, given an SVG of ${size.join(' x ')}, allowed: a viewBox with a width and ` +
+			`no size, given an SVG of ${size.join(' x ')}, allowed: a viewBox with a width and ` +
 				'height above 0',
 		)
 	if (leftOut.length > 0)
 		throw new BadLogo(
-			`logo: more than a drawing, given an SVG with ${[...new Set(leftOut)].slice(0, 5).join(', ')}, ` +
+			`more than a drawing, given an SVG with ${[...new Set(leftOut)].slice(0, 5).join(', ')}, ` +
 				'allowed: shapes and paths alone. Save it as PNG and choose that file',
 		)
 }
@@ -191,7 +190,7 @@ function refuseDoubtful({ damaged, extraBytes, animated, ...png }: Png): void {
 	].find(Boolean)
 	if (wrong)
 		throw new BadLogo(
-			`logo: not a plain picture, given a PNG ${wrong}, allowed: a whole PNG of 8 bits. Save ` +
+			`not a plain picture, given a PNG ${wrong}, allowed: a whole PNG of 8 bits. Save ` +
 				'the picture anew',
 		)
 }

@@ -3,19 +3,32 @@
  * point, and what it is about.
  */
 import type { Assessment, FootwearWork, RankedModel } from '../findings/assessment.ts'
+import { digestOf } from '../plain/canonical.ts'
+import { present } from '../plain/present.ts'
 import type { Decision, Decisions } from '../visit/decisions.ts'
 import { sizeWords } from '../words/en/sizes.ts'
+import type { Statement } from '../words/statement.ts'
 
 export type Mark = 'model' | 'work'
+/** What a mark puts down: the words to print, and what they are about whatever their wording. */
+export interface Marked {
+	says: string
+	of?: string
+}
 /** In the order they were marked; lines without words are left out. */
 export const markedLines = ({ lines }: Decisions, mark: Mark): Decision[] =>
 	lines.filter(
 		(line) =>
 			line.choice === 'accept' && line.findingId.startsWith(`${mark}.`) && line.says !== undefined,
 	)
+type SizedModel = Pick<RankedModel, 'name' | 'size'>
 /** What a report prints of a model to try: '<name>, size <size>'. */
-export const modelWords = ({ name, size }: Pick<RankedModel, 'name' | 'size'>): string =>
-	`${name}, size ${sizeWords(size)}`
+export const modelWords = ({ name, size }: SizedModel): string => `${name}, size ${sizeWords(size)}`
+/** A model to try is the same while its name and its size are. */
+export const modelMark = (model: SizedModel): Marked => {
+	const { system, label, fitting } = model.size
+	return { says: modelWords(model), of: digestOf({ name: model.name, system, label, fitting }) }
+}
 const sideWords = { left: ', left', right: ', right', both: '' } as const
 /** The name of a change, with its side where it concerns one. */
 export const workTitle = ({ name, side }: FootwearWork): string => `${name}${sideWords[side]}`
@@ -23,23 +36,36 @@ export const workTitle = ({ name, side }: FootwearWork): string => `${name}${sid
 export const workWords = (work: FootwearWork): string => `${workTitle(work)}. ${work.says}`
 /** What a mark on a change is about: its id and side. */
 export const workKey = ({ id, side }: FootwearWork): string => `${id}.${side}`
+/** A change is the same while it states the same of the same side. */
+export const workMark = (work: FootwearWork & Partial<Statement>): Marked => {
+	const { id, side, code, params } = work
+	const of = code === undefined ? undefined : digestOf({ id, side, code, params: params ?? {} })
+	return present({ says: workWords(work), of })
+}
 /**
- * Marks that would print other words than the measures give now: a size that changed, a work that
- * reads otherwise. What is not asked for any more may stay marked.
+ * Whether a mark would print what is no longer so. A line from before contents were kept tells only
+ * its words: other words may say something else.
+ */
+export const isOvertakenMark = (line: Pick<Decision, 'says' | 'of'>, now: Marked): boolean =>
+	line.of !== undefined && now.of !== undefined ? line.of !== now.of : line.says !== now.says
+/**
+ * Marks that would print what the measures do not give now: a size that changed, a work that says
+ * something else. What is not asked for any more may stay marked.
  */
 export function overtakenMarks(
 	decisions: Decisions,
 	{ footwear: { ranked, modifications = [], lacing = [] } }: Pick<Assessment, 'footwear'>,
 ): Decision[] {
-	const now = new Map<string, string>([
+	const now = new Map<string, Marked>([
 		...ranked
 			.filter((model) => model.verdict !== 'unsuitable')
-			.map((model) => [`model.${model.id}`, modelWords(model)] as const),
+			.map((model) => [`model.${model.id}`, modelMark(model)] as const),
 		...[...modifications, ...lacing].map(
-			(work) => [`work.${workKey(work)}`, workWords(work)] as const,
+			(work) => [`work.${workKey(work)}`, workMark(work)] as const,
 		),
 	])
-	return [...markedLines(decisions, 'model'), ...markedLines(decisions, 'work')].filter(
-		(line) => (now.get(line.findingId) ?? line.says) !== line.says,
-	)
+	return [...markedLines(decisions, 'model'), ...markedLines(decisions, 'work')].filter((line) => {
+		const marked = now.get(line.findingId)
+		return marked !== undefined && isOvertakenMark(line, marked)
+	})
 }

@@ -23,6 +23,7 @@ import { more, review, warning } from './player/aftercare.ts'
 import { marked, nextPair, pairs, raise } from './player/footwear.ts'
 import { found, measures } from './player/found.ts'
 import { growing } from './player/growth.ts'
+import { insert } from './player/insert.ts'
 import { size } from './player/size.ts'
 
 /** Earlier visits that could not be read when it was signed. */
@@ -40,6 +41,7 @@ const sections: readonly Section[] = [
 	nextPair,
 	marked,
 	raise,
+	insert,
 	pairs,
 	growing,
 	lacking,

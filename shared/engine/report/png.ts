@@ -42,8 +42,7 @@ const passes = [
 ] as const
 const damagedWords = (what: string) =>
 	new BadLogo(
-		`logo: the picture is damaged, given a PNG ${what}, allowed: a whole PNG. Save the picture ` +
-			'anew',
+		`the picture is damaged, given a PNG ${what}, allowed: a whole PNG. Save the picture anew`,
 	)
 export const isPng = (bytes: Uint8Array): boolean =>
 	signature.every((byte, at) => bytes[at] === byte)

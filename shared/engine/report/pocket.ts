@@ -2,7 +2,7 @@
  * The player's own table of the season: which pair on which day, small enough to fold. No clinical
  * words.
  */
-import { weekdayName } from '../season/pattern.ts'
+import { monthInWords, weekdayName } from '../plain/days.ts'
 import type { Plan, PlanSession } from '../season/plan-file.ts'
 import { rounded } from '../visit/sides.ts'
 import { termWords } from '../visit/terms.ts'
@@ -24,7 +24,7 @@ interface PocketInput {
 export function pocketTable({ visit, clinic, plan, on }: PocketInput): LwDocument {
 	const t = speakOf(clinic)
 	const ahead = plan.sessions.filter((session) => !session.past)
-	const byMonth = Map.groupBy(ahead, ({ date }) => monthOf(date))
+	const byMonth = Map.groupBy(ahead, ({ date }) => monthInWords(date))
 	return {
 		title: t('pocket.title'),
 		kind: 'season-pocket',
@@ -49,8 +49,6 @@ export function pocketTable({ visit, clinic, plan, on }: PocketInput): LwDocumen
 		createdAt: `${on}T12:00:00.000Z`,
 	}
 }
-/** '2027-04-03' as 'April 2027'. */
-const monthOf = (date: string): string => dateWords(date).replace(/^\d+ /, '')
 
 const pairs = (plan: Plan, t: Speak): Block[] => [
 	heading(t('pocket.pairs')),

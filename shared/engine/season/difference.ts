@@ -1,53 +1,62 @@
-/** What changed between two plans, in words and in order of time. */
-
-import { termWords } from '../visit/terms.ts'
-import { fullDay } from './pattern.ts'
+/** What changed between two plans, in order of time. */
+import { present } from '../plain/present.ts'
+import type { NamedPair } from '../words/en/season/wearing.ts'
+import { type Statement, state } from '../words/statement.ts'
 import type { Plan, PlanSession } from './plan-file.ts'
 
-export interface Change {
+export interface Change extends Statement {
 	date: string
-	says: string
 }
+const called = ({ letter, name }: NamedPair): NamedPair => ({ letter, name })
 /** A pair as a player knows it; its id where the plan has it no more. */
-function calledIn(plan: Plan, id: string): string {
+function calledIn(plan: Plan, id: string): NamedPair | string {
 	const pair = plan.pairs.find((known) => known.id === id)
-	return pair ? `${pair.letter} (${pair.name})` : id
+	return pair ? called(pair) : id
 }
-function worn(plan: Plan, session: PlanSession): string {
-	if (session.parts && session.parts.length > 1)
-		return session.parts
-			.map((part) => `${calledIn(plan, part.pair)} for ${part.minutes} minutes`)
-			.join(', then ')
-	return session.pair === undefined ? 'no pair' : calledIn(plan, session.pair)
+/** What is worn in a session, in order; nothing where no pair is. */
+function worn(plan: Plan, { parts, pair, minutes }: PlanSession) {
+	if (parts && parts.length > 1)
+		return parts.map((part) => ({ pair: calledIn(plan, part.pair), minutes: part.minutes }))
+	return pair === undefined ? [] : [{ pair: calledIn(plan, pair), minutes }]
 }
-const when = (session: PlanSession): string =>
-	`${fullDay(session.date)}, ${session.start}, ${session.kind}`
-const byThen = (date: string | undefined): string =>
-	date === undefined ? 'not this season' : fullDay(date)
-/** What a player would notice of a session, as people write it. */
-const fields: readonly { label: string; shown: (session: PlanSession) => string }[] = [
-	{ label: 'date', shown: ({ date }) => fullDay(date) },
-	{ label: 'start', shown: ({ start }) => start },
-	{ label: 'minutes', shown: ({ minutes }) => String(minutes) },
-	{ label: 'surface', shown: ({ surface }) => termWords(surface) },
-	{ label: 'ground', shown: ({ ground }) => ground },
-]
+type Worn = ReturnType<typeof worn>
+const nameOf = (pair: NamedPair | string): string =>
+	typeof pair === 'string' ? pair : `${pair.letter} ${pair.name}`
+/** The same pairs in the same order; of one pair alone the minutes are the session's. */
+const isSame = (before: Worn, after: Worn): boolean =>
+	before.length === after.length &&
+	before.every((was, place) => {
+		const now = after[place]
+		return (
+			now !== undefined &&
+			nameOf(was.pair) === nameOf(now.pair) &&
+			(before.length === 1 || was.minutes === now.minutes)
+		)
+	})
+const occasion = ({ date, start, kind }: PlanSession) => ({ date, start, kind })
+/** What a player would notice of a session. */
+const fields = ['date', 'start', 'minutes', 'surface', 'ground'] as const
+
+function sessionChange(before: Plan, after: Plan, old: PlanSession, session: PlanSession) {
+	const moved = fields
+		.filter((field) => old[field] !== session[field])
+		.map((field) => ({ field, before: old[field], after: session[field] }))
+	const [was, now] = [worn(before, old), worn(after, session)]
+	if (moved.length === 0 && isSame(was, now)) return undefined
+	return state('season.change-moved', {
+		...occasion(session),
+		moved,
+		...present({ worn: isSame(was, now) ? undefined : { before: was, after: now } }),
+	})
+}
 function sessionChanges(before: Plan, after: Plan): Change[] {
-	const was = new Map(before.sessions.map((session) => [session.id, session]))
+	const known = new Map(before.sessions.map((session) => [session.id, session]))
 	return after.sessions.flatMap((session): Change[] => {
-		const { date } = session
-		const old = was.get(session.id)
-		if (!old) return [{ date, says: `${when(session)}: new, ${worn(after, session)}` }]
-		const moved = [
-			...fields.map(({ label, shown }) => ({ label, old: shown(old), now: shown(session) })),
-			{ label: undefined, old: worn(before, old), now: worn(after, session) },
-		]
-			.filter(({ old: past, now }) => past !== now)
-			.map(
-				({ label, old: past, now }) =>
-					`${label === undefined ? '' : `${label} `}${past} becomes ${now}`,
-			)
-		return moved.length > 0 ? [{ date, says: `${when(session)}: ${moved.join('; ')}` }] : []
+		const old = known.get(session.id)
+		const said = old
+			? sessionChange(before, after, old, session)
+			: state('season.change-new', { ...occasion(session), worn: worn(after, session) })
+		return said ? [{ date: session.date, ...said }] : []
 	})
 }
 function sessionsGone(before: Plan, after: Plan): Change[] {
@@ -57,19 +66,21 @@ function sessionsGone(before: Plan, after: Plan): Change[] {
 		.filter((old) => !stays.has(old.id))
 		.map((old) => ({
 			date: old.date,
-			says: `${when(old)}: ${off.get(old.id) ?? 'taken out'}`,
+			...state('season.change-off', {
+				...occasion(old),
+				...present({ status: off.get(old.id) }),
+			}),
 		}))
 }
 function pairChanges(before: Plan, after: Plan): Change[] {
 	const was = new Map(before.pairs.map((pair) => [pair.id, pair]))
 	return after.pairs.flatMap((pair): Change[] => {
-		const called = `Pair ${pair.letter} (${pair.name})`
 		const old = was.get(pair.id)
-		if (!old) return [{ date: after.from, says: `${called} is new in the plan.` }]
+		if (!old) return [{ date: after.from, ...state('season.change-pair-new', called(pair)) }]
 		const date = pair.replaceBy ?? old.replaceBy
 		if (date === undefined || old.replaceBy === pair.replaceBy) return []
-		const says = `${called}: replace by ${byThen(old.replaceBy)} becomes ${byThen(pair.replaceBy)}`
-		return [{ date, says }]
+		const dates = present({ before: old.replaceBy, after: pair.replaceBy })
+		return [{ date, ...state('season.change-pair-date', { ...called(pair), ...dates }) }]
 	})
 }
 function pairsGone(before: Plan, after: Plan): Change[] {
@@ -78,7 +89,7 @@ function pairsGone(before: Plan, after: Plan): Change[] {
 		.filter((old) => !stays.has(old.id))
 		.map((old) => ({
 			date: after.from,
-			says: `Pair ${old.letter} (${old.name}) is no longer in the plan.`,
+			...state('season.change-pair-gone', called(old)),
 		}))
 }
 /** Sessions are matched by id. A day changes only where something a player would notice changed. */

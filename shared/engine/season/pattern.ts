@@ -3,8 +3,7 @@
  * order of time.
  */
 
-import { addDays, dayInWords, dayNumber } from '../plain/days.ts'
-import { need } from '../plain/need.ts'
+import { addDays, dayNumber } from '../plain/days.ts'
 import { present } from '../plain/present.ts'
 import type { Pattern, PatternException, Season, Session } from '../visit/visit.ts'
 
@@ -24,14 +23,6 @@ const weekdays = [
 const weekdayIndex = (date: string): number => (((dayNumber(date) + 3) % 7) + 7) % 7
 /** The Monday of the week a date lies in. */
 export const mondayOf = (date: string): string => addDays(date, -weekdayIndex(date))
-/** 'Tuesday' for any Tuesday. */
-export const weekdayName = (date: string): string => {
-	const name = need(weekdays[weekdayIndex(date)], 'the weekday')
-	return name.charAt(0).toUpperCase() + name.slice(1)
-}
-/** '2027-01-12' as 'Tuesday 12 January 2027', the way every sentence of the season names a day. */
-export const fullDay = (date: string): string => `${weekdayName(date)} ${dayInWords(date)}`
-
 const isWithin = (exception: PatternException, date: string): boolean =>
 	date >= exception.from && date <= (exception.to ?? exception.from)
 /** A bye takes the match away and leaves the training; the other exceptions touch every kind. */

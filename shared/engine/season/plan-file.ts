@@ -2,6 +2,7 @@
 import { z } from 'zod'
 import type { Finding } from '../findings/finding.ts'
 import { surfaces } from '../visit/terms.ts'
+import { saidSchema } from '../words/stated.ts'
 
 const part = z.strictObject({ pair: z.string(), minutes: z.number() })
 const forecast = z.strictObject({
@@ -38,6 +39,9 @@ export const planSchema = z.strictObject({
 			parts: z.array(part).optional(),
 			reasons: z.array(z.string()),
 			unmet: z.array(z.string()),
+			/** what the reasons and the unmet wishes say, one for one; older plans have none */
+			reasonCodes: z.array(saidSchema).optional(),
+			unmetCodes: z.array(saidSchema).optional(),
 		}),
 	),
 	/** Sessions that do not take place. */
@@ -79,6 +83,7 @@ export const planSchema = z.strictObject({
 			neededBy: z.iso.date(),
 			instead: z.string().optional(),
 			says: z.string(),
+			...saidSchema.partial().shape,
 		}),
 	),
 	findings: z.array(z.custom<Finding>()),

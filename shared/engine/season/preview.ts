@@ -1,17 +1,12 @@
 /** What an import would change, before it changes anything. */
 import { present } from '../plain/present.ts'
-import { termWords } from '../visit/terms.ts'
 import type { Session } from '../visit/visit.ts'
-import { fullDay, type SeasonSession } from './pattern.ts'
+import { type Statement, state } from '../words/statement.ts'
+import type { SeasonSession } from './pattern.ts'
 
-interface ImportProblem {
-	where: string
-	says: string
-}
 /** Something only a person can answer; `key` is where the answer goes in ImportChoices. */
-interface ImportQuestion {
+interface ImportQuestion extends Statement {
 	key: string
-	says: string
 	options: string[]
 }
 export interface ImportChoices {
@@ -37,17 +32,17 @@ export interface ImportChoices {
 }
 export interface Incoming {
 	sessions: SeasonSession[]
-	problems: ImportProblem[]
+	problems: Statement[]
 	questions: ImportQuestion[]
-	notes: string[]
+	notes: Statement[]
 }
 export interface ImportPreview {
 	add: SeasonSession[]
-	change: { before: Session; after: SeasonSession; says: string }[]
+	change: (Statement & { before: Session; after: SeasonSession })[]
 	remove: Session[]
-	problems: ImportProblem[]
+	problems: Statement[]
 	questions: ImportQuestion[]
-	notes: string[]
+	notes: Statement[]
 	same: number
 }
 
@@ -68,26 +63,20 @@ const listed = [
 	'source',
 	'sequence',
 ] as const
-const told: Partial<Record<(typeof listed)[number], string>> = {
-	date: 'date',
-	start: 'start',
-	minutes: 'minutes',
-	kind: 'kind',
-	surface: 'surface',
-	ground: 'ground',
-	status: 'status',
-	title: 'title',
-	place: 'place',
-	team: 'team',
-}
+/** Those of them that a person is told of. */
+const told = [
+	'date',
+	'start',
+	'minutes',
+	'kind',
+	'surface',
+	'ground',
+	'status',
+	'title',
+	'place',
+	'team',
+] as const
 
-/** A field as people write it. */
-function wordOf(field: (typeof listed)[number], session: Session): string {
-	const value = session[field]
-	if (value === undefined) return field === 'status' ? 'on' : 'none'
-	if (field === 'date') return fullDay(session.date)
-	return field === 'surface' ? termWords(session.surface) : String(value)
-}
 /** A session of the list against the one that is there; undefined where nothing changes. */
 function changeOf(
 	before: Session,
@@ -97,13 +86,13 @@ function changeOf(
 	if ((session.sequence ?? 0) < (before.sequence ?? 0)) return undefined
 	const changed = listed.filter((field) => before[field] !== session[field])
 	if (changed.length === 0) return undefined
-	const words = changed
-		.filter((field) => told[field] !== undefined)
-		.map((field) => `${told[field]}: ${wordOf(field, before)} becomes ${wordOf(field, session)}`)
+	const said = told
+		.filter((field) => changed.includes(field))
+		.map((field) => present({ field, before: before[field], after: session[field] }))
 	return {
 		before,
 		after: { ...session, ...present({ pinned: before.pinned, worn: before.worn }) },
-		says: `${fullDay(before.date)}: ${words.join('; ') || 'details of the list'}`,
+		...state('season.list-change', { date: before.date, changed: said }),
 	}
 }
 /** Sessions of the same list that are no longer in it; what was worn in one is kept. */

@@ -1,11 +1,10 @@
 /** How sure the UK half-size label is, from measuring error alone. */
 import type { SizeLabel, SizingResult } from '../findings/assessment.ts'
 import { below } from '../plain/normal.ts'
+import { lastChildSize, mmPerInchSize, wrapSizes } from './sizes.ts'
 
-const mmPerUkSize = 127 / 15
-const lastChildSize = 13.5,
-	wrapSizes = 13
-
+/** A label stands for a quarter of a size either way, in sizes. */
+export const labelHalfWidth = 0.25
 /**
  * Probability that the label is right, and the likelier of its two neighbours with its probability.
  * @param uk the UK label; @param sem standard error of the length to fit, mm
@@ -18,8 +17,8 @@ export function labelConfidence(
 	// On one running scale, so that 1 adult follows 13.5 child.
 	const run = uk.scale === 'child' ? 0 : wrapSizes
 	const probability = (label: number): number => {
-		const z = (edge: number) => ((label + edge - (uk.exact + run)) * mmPerUkSize) / sem
-		return Math.min(1, Math.max(0, below(z(0.25)) - below(z(-0.25))))
+		const z = (edge: number) => ((label + edge - (uk.exact + run)) * mmPerInchSize) / sem
+		return Math.min(1, Math.max(0, below(z(labelHalfWidth)) - below(z(-labelHalfWidth))))
 	}
 	const here = uk.label + run
 	const [smaller, larger] = [here - 0.5, here + 0.5]

@@ -1,12 +1,14 @@
 /** Each foot as measured: means of the readings, and where it stands among adults of its sex. */
 import type { FootSizing, PerSide } from '../findings/assessment.ts'
-import { type Finding, reading, sayFinding } from '../findings/finding.ts'
+import { type Finding, findingOf, reading } from '../findings/finding.ts'
+import { exactly, type Formula, over, quantity } from '../findings/formula.ts'
 import { below } from '../plain/normal.ts'
 import { present } from '../plain/present.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
 import { ageYears } from '../visit/age.ts'
 import { meanOf, rounded } from '../visit/sides.ts'
 import type { Side, Visit } from '../visit/visit.ts'
+import { state } from '../words/statement.ts'
 import {
 	girthForLengthZ,
 	jisFitting,
@@ -25,6 +27,9 @@ export const isAdult = ({ player, visitDate }: Visit, protocol: Protocol): boole
 export const ballRatioKey = ({ player }: Visit): ThresholdKey =>
 	player.sex === 'male' ? 'sizing.ballRatioMen' : 'sizing.ballRatioWomen'
 
+/** The length of shoe that heel to ball asks for, mm. */
+export const lengthFromBall = (visit: Visit, ballLengthMm: number, protocol: Protocol): Formula =>
+	over(quantity(ballLengthMm), exactly(protocol.value(ballRatioKey(visit))))
 /**
  * Letters of a width or girth at a length, all mm; none for minors, for whom no published numbers
  * were found.
@@ -70,7 +75,7 @@ function amongAdults(
 ): Partial<FootSizing> {
 	const { sex } = visit.player
 	if (!isAdult(visit, protocol)) return {}
-	const z = lengthZ(lengthMm, sex, protocol)
+	const z = lengthZ(lengthMm, sex, protocol).value
 	return present({
 		lengthZ: z,
 		lengthPercentile: 100 * below(z),
@@ -88,7 +93,7 @@ export function footSizing(visit: Visit, side: Side, protocol: Protocol): FootSi
 	const widthMm = meanOf(read?.ballWidthMm)
 	const girthMm = meanOf(read?.ballGirthMm)
 	const archLengthMm =
-		ballLengthMm === undefined ? undefined : ballLengthMm / protocol.value(ballRatioKey(visit))
+		ballLengthMm === undefined ? undefined : lengthFromBall(visit, ballLengthMm, protocol).value
 	const measured = present({ lengthMm, ballLengthMm, archLengthMm, widthMm, girthMm })
 	if (lengthMm === undefined) return { ...measured, fitting: {} }
 	return {
@@ -110,19 +115,17 @@ export function widthFindings(
 	const { lengthMm, widthMm, widthForLengthZ: z } = feet[side]
 	if (z === undefined || lengthMm === undefined || widthMm === undefined) return []
 	if (Math.abs(z) <= protocol.value('sizing.widthZ')) return []
-	const which = z > 0 ? 'wide' : 'narrow'
-	const adults = visit.player.sex === 'male' ? 'men' : 'women'
+	const { sex } = visit.player
+	const statement =
+		z > 0 ? state('sizing.wide', { side, sex }) : state('sizing.narrow', { side, sex })
 	return [
-		sayFinding({
-			topic: 'sizing',
-			rule: which,
+		findingOf(statement, {
 			side,
 			level: 'note',
-			says: `The ${side} foot is ${which} for its length compared with adult ${adults}.`,
 			because: [
-				reading('ball width', widthMm, 'mm'),
-				reading('foot length', lengthMm, 'mm'),
-				{ measure: 'z of width for length', value: rounded(z, 2) },
+				reading('ballWidthMm', widthMm, 'mm', side),
+				reading('heelToToeMm', lengthMm, 'mm', side),
+				{ measure: 'widthForLengthZ', side, value: rounded(z, 2) },
 			],
 			basis: protocol.basis('width for length', 'sizing.widthZ'),
 		}),

@@ -1,10 +1,11 @@
 /** The length to fit: which foot decides, and whether heel to toe or heel to ball asks for more. */
 import type { FootSizing, PerSide, SizingResult } from '../findings/assessment.ts'
-import { type Finding, reading, sayFinding } from '../findings/finding.ts'
+import { type Finding, findingOf, reading } from '../findings/finding.ts'
 import type { Basis } from '../protocol/basis.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import { bothSides, rounded } from '../visit/sides.ts'
 import type { Side, Visit } from '../visit/visit.ts'
+import { state } from '../words/statement.ts'
 import { ballRatioKey, isAdult } from './feet.ts'
 import { readingsOf } from './readings.ts'
 
@@ -56,33 +57,27 @@ function sideDifferenceFindings(
 	const differenceMm = rounded(left.lengthMm - right.lengthMm, 4)
 	if (Math.abs(differenceMm) <= protocol.value('sizing.sideDifferenceMm')) return []
 	return [
-		sayFinding({
-			topic: 'sizing',
-			rule: 'side-difference',
-			side: 'both',
-			level: 'advise',
-			says:
-				`The ${longerOf(differenceMm, protocol)} foot is ` +
-				`${rounded(Math.abs(differenceMm), 1)} mm longer. Fit the longer foot and check how the ` +
-				'shorter one is held.',
-			because: [
-				reading('left length', left.lengthMm, 'mm'),
-				reading('right length', right.lengthMm, 'mm'),
-			],
-			basis: protocol.basis('left and right difference', 'sizing.sideDifferenceMm'),
-		}),
+		findingOf(
+			state('sizing.side-difference', {
+				longer: longerOf(differenceMm, protocol),
+				byMm: rounded(Math.abs(differenceMm), 1),
+			}),
+			{
+				side: 'both',
+				level: 'advise',
+				because: [left, right].map(({ side, lengthMm }) =>
+					reading('heelToToeMm', lengthMm, 'mm', side),
+				),
+				basis: protocol.basis('left and right difference', 'sizing.sideDifferenceMm'),
+			},
+		),
 	]
 }
 const oneFootFinding = ({ side, lengthMm }: MeasuredFoot): Finding =>
-	sayFinding({
-		topic: 'sizing',
-		rule: 'one-foot',
+	findingOf(state('sizing.one-foot', { side }), {
 		side,
 		level: 'caution',
-		says:
-			`Only the ${side} foot was measured. Measure the other: the longer foot decides ` +
-			'the size.',
-		because: [reading(`${side} length`, lengthMm, 'mm')],
+		because: [reading('heelToToeMm', lengthMm, 'mm', side)],
 		basis: longerFootRule,
 	})
 
@@ -103,19 +98,14 @@ function forwardBalls(
 }
 function forwardBallFinding(visit: Visit, foot: ForwardBall, protocol: Protocol): Finding {
 	const { side, archLengthMm, ballLengthMm, lengthMm } = foot
-	return sayFinding({
-		topic: 'sizing',
-		rule: 'arch-length',
+	const longerMm = rounded(archLengthMm - lengthMm, 1)
+	return findingOf(state('sizing.arch-length', { side, longerMm }), {
 		side,
 		level: 'advise',
-		says:
-			`The ball of the ${side} foot sits far forward: heel to ball asks for a shoe ` +
-			`${rounded(archLengthMm - lengthMm, 1)} mm longer than heel to toe. The size follows ` +
-			'heel to ball.',
 		because: [
-			reading('heel to ball', ballLengthMm, 'mm'),
-			reading('length from heel to ball', archLengthMm, 'mm'),
-			reading('heel to toe', lengthMm, 'mm'),
+			reading('heelToBallMm', ballLengthMm, 'mm', side),
+			reading('lengthFromBallMm', archLengthMm, 'mm', side),
+			reading('heelToToeMm', lengthMm, 'mm', side),
 		],
 		basis: protocol.basis(
 			isAdult(visit, protocol)

@@ -1,4 +1,5 @@
 /** Width and girth letters, adults only: no published numbers were found for minors. */
+import { exactly, type Formula, minus, over, plus, quantity, times } from '../findings/formula.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
 import { sizesOf } from './sizes.ts'
 
@@ -7,20 +8,26 @@ const usLetters = ['C', 'D', 'E', '2E'] as const
 /** The letter that most footwear is made in. */
 const usual = { jis: 'E', us: 'D' } as const
 
+/** The JIS size at which the girth of letter E stands in the table, mm. */
+const jisBaseSizeMm = 250
 /** Girth of the middle of letter E at a JIS size, mm. */
-export function jisCentreE(sizeMm: number, sex: 'male' | 'female', protocol: Protocol): number {
-	return (
-		protocol.value('sizing.jisGirthEMm') +
-		protocol.value('sizing.jisGirthSlope') * (sizeMm - 250) -
-		(sex === 'female' ? protocol.value('sizing.jisGirthWomenLessMm') : 0)
+export function jisCentreE(sizeMm: number, sex: 'male' | 'female', protocol: Protocol): Formula {
+	const of = (key: ThresholdKey) => exactly(protocol.value(key))
+	const men = plus(
+		of('sizing.jisGirthEMm'),
+		times(of('sizing.jisGirthSlope'), minus(quantity(sizeMm, 1), exactly(jisBaseSizeMm))),
 	)
+	return sex === 'female' ? minus(men, of('sizing.jisGirthWomenLessMm')) : men
 }
 /** Lowest width of letter C at a US men's size, mm. */
-export function usLowestC(size: number, protocol: Protocol): number {
-	return (
-		protocol.value('sizing.usWidthBaseMm') +
-		protocol.value('sizing.usWidthPerSizeMm') *
-			(Math.floor(size) - protocol.value('sizing.usWidthSizeMin'))
+export function usLowestC(size: number, protocol: Protocol): Formula {
+	const of = (key: ThresholdKey) => exactly(protocol.value(key))
+	return plus(
+		of('sizing.usWidthBaseMm'),
+		times(
+			of('sizing.usWidthPerSizeMm'),
+			minus(quantity(Math.floor(size), 1), of('sizing.usWidthSizeMin')),
+		),
 	)
 }
 /** Whether the standard prints fittings at this size: men 20 to 30 cm, women 19.5 to 27 cm. */
@@ -40,7 +47,7 @@ export function jisLettersAbove(
 ): number | undefined {
 	const size = sizesOf(lengthMm).mondopoint.lengthMm
 	if (!jisPrinted(size, sex, protocol)) return undefined
-	const centreE = jisCentreE(size, sex, protocol)
+	const centreE = jisCentreE(size, sex, protocol).value
 	const step = Math.floor(
 		(Math.round(girthMm) - Math.round(centreE) + protocol.value('sizing.jisBandBelowMm')) /
 			protocol.value('sizing.jisLetterMm'),
@@ -75,7 +82,7 @@ export function usMenLettersAbove(
 	const min = protocol.value('sizing.usWidthSizeMin')
 	if (size < min || size > protocol.value('sizing.usWidthSizeMax')) return undefined
 	const at = Math.floor(
-		(Math.round(widthMm) + 0.5 - usLowestC(size, protocol)) /
+		(Math.round(widthMm) + 0.5 - usLowestC(size, protocol).value) /
 			protocol.value('sizing.usWidthLetterMm') +
 			1e-9,
 	)
@@ -90,41 +97,76 @@ export function usMenFitting(
 	const above = usMenLettersAbove(lengthMm, widthMm, protocol)
 	return above === undefined ? undefined : usLetters[above + usLetters.indexOf(usual.us)]
 }
-/** Foot length among adults of the same sex as z (ANSUR II means). Length in mm. */
-export const lengthZ = (lengthMm: number, sex: 'male' | 'female', protocol: Protocol): number =>
-	sex === 'male'
-		? (lengthMm - protocol.value('sizing.lengthMeanMen')) / protocol.value('sizing.lengthSdMen')
-		: (lengthMm - protocol.value('sizing.lengthMeanWomen')) / protocol.value('sizing.lengthSdWomen')
-type Regression = readonly [intercept: ThresholdKey, slope: ThresholdKey, sd: ThresholdKey]
+interface Norm {
+	mean: ThresholdKey
+	sd: ThresholdKey
+}
+/** Foot length of adults (ANSUR II), by sex. */
+export const adultLengths: Record<'male' | 'female', Norm> = {
+	male: { mean: 'sizing.lengthMeanMen', sd: 'sizing.lengthSdMen' },
+	female: { mean: 'sizing.lengthMeanWomen', sd: 'sizing.lengthSdWomen' },
+}
+/** Foot length among adults of the same sex as z. Length in mm. */
+export function lengthZ(lengthMm: number, sex: 'male' | 'female', protocol: Protocol): Formula {
+	const { mean, sd } = adultLengths[sex]
+	const of = (key: ThresholdKey) => exactly(protocol.value(key))
+	return over(minus(quantity(lengthMm), of(mean)), of(sd))
+}
+interface Regression {
+	intercept: ThresholdKey
+	slope: ThresholdKey
+	sd: ThresholdKey
+}
 /** Regressions on foot length, adults (ANSUR II): what is measured, by sex. */
 export const regressions: Record<'width' | 'girth', Record<'male' | 'female', Regression>> = {
 	width: {
-		male: ['sizing.breadthInterceptMen', 'sizing.breadthSlopeMen', 'sizing.breadthSdMen'],
-		female: ['sizing.breadthInterceptWomen', 'sizing.breadthSlopeWomen', 'sizing.breadthSdWomen'],
+		male: {
+			intercept: 'sizing.breadthInterceptMen',
+			slope: 'sizing.breadthSlopeMen',
+			sd: 'sizing.breadthSdMen',
+		},
+		female: {
+			intercept: 'sizing.breadthInterceptWomen',
+			slope: 'sizing.breadthSlopeWomen',
+			sd: 'sizing.breadthSdWomen',
+		},
 	},
 	girth: {
-		male: ['sizing.girthInterceptMen', 'sizing.girthSlopeMen', 'sizing.girthSdMen'],
-		female: ['sizing.girthInterceptWomen', 'sizing.girthSlopeWomen', 'sizing.girthSdWomen'],
+		male: {
+			intercept: 'sizing.girthInterceptMen',
+			slope: 'sizing.girthSlopeMen',
+			sd: 'sizing.girthSdMen',
+		},
+		female: {
+			intercept: 'sizing.girthInterceptWomen',
+			slope: 'sizing.girthSlopeWomen',
+			sd: 'sizing.girthSdWomen',
+		},
 	},
 }
-const forLengthZ = (
+/** Ball width or girth for length, adults (ANSUR II): what is expected (mm), and how far off (z). */
+export function forLength(
 	lengthMm: number,
-	value: number,
-	[intercept, slope, sd]: Regression,
+	valueMm: number,
+	{ intercept, slope, sd }: Regression,
 	protocol: Protocol,
-): number =>
-	(value - protocol.value(intercept) - protocol.value(slope) * lengthMm) / protocol.value(sd)
-/** Ball width for length as z, adults (ANSUR II regression). Lengths in mm. */
+): { expected: Formula; z: Formula } {
+	const of = (key: ThresholdKey) => exactly(protocol.value(key))
+	const byLength = times(of(slope), quantity(lengthMm))
+	const expected = plus(of(intercept), byLength)
+	return { expected, z: over(minus(quantity(valueMm), of(intercept), byLength), of(sd)) }
+}
+/** Ball width for length as z, adults. Lengths in mm. */
 export const widthForLengthZ = (
 	lengthMm: number,
 	widthMm: number,
 	sex: 'male' | 'female',
 	protocol: Protocol,
-): number => forLengthZ(lengthMm, widthMm, regressions.width[sex], protocol)
-/** Ball girth for length as z, adults (ANSUR II regression). Lengths in mm. */
+): number => forLength(lengthMm, widthMm, regressions.width[sex], protocol).z.value
+/** Ball girth for length as z, adults. Lengths in mm. */
 export const girthForLengthZ = (
 	lengthMm: number,
 	girthMm: number,
 	sex: 'male' | 'female',
 	protocol: Protocol,
-): number => forLengthZ(lengthMm, girthMm, regressions.girth[sex], protocol)
+): number => forLength(lengthMm, girthMm, regressions.girth[sex], protocol).z.value

@@ -2,13 +2,22 @@
 import type { FootSizing, SizingResult } from '../findings/assessment.ts'
 import { changeLines } from '../findings/change.ts'
 import type { Working } from '../findings/finding.ts'
+import { equation, exactly, inNumbers, minus, over, plus, quantity } from '../findings/formula.ts'
 import { figure, linesOf } from '../findings/working.ts'
 import type { Basis } from '../protocol/basis.ts'
-import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
+import type { Protocol } from '../protocol/protocol.ts'
 import type { Side, Visit } from '../visit/visit.ts'
 import { footMeasures, limitKey } from './changes.ts'
-import { ballRatioKey, isAdult } from './feet.ts'
-import { jisCentreE, jisPrinted, regressions, usLowestC } from './fittings.ts'
+import { ballRatioKey, isAdult, lengthFromBall } from './feet.ts'
+import {
+	adultLengths,
+	forLength,
+	jisCentreE,
+	jisPrinted,
+	lengthZ,
+	regressions,
+	usLowestC,
+} from './fittings.ts'
 import { readingsOf } from './readings.ts'
 import { sizesOf } from './sizes.ts'
 
@@ -29,14 +38,11 @@ interface Foot {
 }
 
 function meanLine(readings: readonly number[]): string {
-	const [first] = readings
-	if (first !== undefined && readings.length === 1) return `One reading: ${figure(first)} mm`
-	const sum = readings.reduce((total, reading) => total + reading, 0)
-	const added = readings.map((reading) => figure(reading)).join(' + ')
-	return (
-		`Mean of ${readings.length} readings: (${added}) / ${readings.length} = ` +
-		`${figure(sum / readings.length)} mm`
-	)
+	const [first, ...more] = readings.map((reading) => quantity(reading))
+	if (first === undefined) return 'Not measured'
+	if (more.length === 0) return `One reading: ${inNumbers(first)} mm`
+	const mean = over(plus(first, ...more), exactly(readings.length))
+	return `Mean of ${readings.length} readings: ${equation(mean, 'mm')}`
 }
 function lengthWorkings({ visit, side, foot }: Foot): Working[] {
 	if (foot.lengthMm === undefined) return []
@@ -52,24 +58,20 @@ function lengthWorkings({ visit, side, foot }: Foot): Working[] {
 		},
 	]
 }
-const adultLengthKeys = {
-	male: { mean: 'sizing.lengthMeanMen', sd: 'sizing.lengthSdMen', words: 'men' },
-	female: { mean: 'sizing.lengthMeanWomen', sd: 'sizing.lengthSdWomen', words: 'women' },
-} as const satisfies Record<string, { mean: ThresholdKey; sd: ThresholdKey; words: string }>
-
+const adultWords = { male: 'men', female: 'women' } as const
 function lengthAmongAdultsWorkings({ visit, side, foot, protocol }: Foot): Working[] {
-	const { lengthMm, lengthZ, lengthPercentile } = foot
-	if (lengthMm === undefined || lengthZ === undefined || lengthPercentile === undefined) return []
-	const { mean, sd, words } = adultLengthKeys[visit.player.sex]
+	const { lengthMm, lengthPercentile } = foot
+	if (lengthMm === undefined || lengthPercentile === undefined) return []
+	const { sex } = visit.player
 	return [
 		{
 			id: `sizing.length-z.${side}`,
 			title: `Foot length among adults, ${side}`,
 			lines: [
-				`z = (${figure(lengthMm)} - ${protocol.value(mean)}) / ${protocol.value(sd)} = ` +
-					`${figure(lengthZ)}; centile ${figure(lengthPercentile, 0)} of adult ${words}`,
+				`z: ${equation(lengthZ(lengthMm, sex, protocol))}; centile ` +
+					`${figure(lengthPercentile, 0)} of adult ${adultWords[sex]}`,
 			],
-			basis: protocol.basis('foot length among adults', mean),
+			basis: protocol.basis('foot length among adults', adultLengths[sex].mean),
 		},
 	]
 }
@@ -80,16 +82,16 @@ function archLengthWorkings({ visit, side, foot, protocol }: Foot): Working[] {
 	const compared =
 		lengthMm === undefined
 			? undefined
-			: `${figure(archLengthMm)} - ${figure(lengthMm)} = ${figure(archLengthMm - lengthMm)} mm; ` +
-				`it decides the size from ${protocol.value('sizing.halfSizeMm')} mm (half a size)`
+			: `${equation(minus(quantity(archLengthMm), quantity(lengthMm)), 'mm')}; it decides the size ` +
+				`from ${protocol.value('sizing.halfSizeMm')} mm (half a size)`
 	return [
 		{
 			id: `sizing.arch-length.${side}`,
 			title: `Length from heel to ball, ${side}`,
 			lines: linesOf(
 				meanLine(readingsOf(visit, side, 'heelToBallMm')),
-				`Heel to ball / published ratio = ${figure(ballLengthMm)} / ` +
-					`${protocol.value(ratioKey)} = ${figure(archLengthMm)} mm`,
+				`Heel to ball / published ratio: ` +
+					equation(lengthFromBall(visit, ballLengthMm, protocol), 'mm'),
 				compared,
 				isAdult(visit, protocol)
 					? undefined
@@ -99,30 +101,28 @@ function archLengthWorkings({ visit, side, foot, protocol }: Foot): Working[] {
 		},
 	]
 }
-const forLength = [
+const measuredForLength = [
 	{ what: 'width', field: 'ballWidthMm', mean: 'widthMm', zScore: 'widthForLengthZ' },
 	{ what: 'girth', field: 'ballGirthMm', mean: 'girthMm', zScore: 'girthForLengthZ' },
 ] as const
 
 function forLengthWorkings({ visit, side, foot, protocol }: Foot): Working[] {
-	return forLength.flatMap(({ what, field, mean, zScore }) => {
+	return measuredForLength.flatMap(({ what, field, mean, zScore }) => {
 		const { lengthMm } = foot
 		const value = foot[mean]
-		const z = foot[zScore]
-		if (lengthMm === undefined || value === undefined || z === undefined) return []
-		const [interceptKey, slopeKey, sdKey] = regressions[what][visit.player.sex]
-		const [intercept, slope] = [protocol.value(interceptKey), protocol.value(slopeKey)]
-		const expected = figure(intercept + slope * lengthMm)
+		if (lengthMm === undefined || value === undefined || foot[zScore] === undefined) return []
+		const regression = regressions[what][visit.player.sex]
+		const { expected, z } = forLength(lengthMm, value, regression, protocol)
 		return [
 			{
 				id: `sizing.${what}-z.${side}`,
 				title: `Ball ${what} for length, ${side}`,
 				lines: [
 					meanLine(readingsOf(visit, side, field)),
-					`Expected: ${intercept} + ${slope} x ${figure(lengthMm)} = ${expected} mm`,
-					`z = (${figure(value)} - ${expected}) / ${protocol.value(sdKey)} = ${figure(z)}`,
+					`Expected: ${equation(expected, 'mm')}`,
+					`z: ${equation(z)}`,
 				],
-				basis: protocol.basis(`ball ${what} for length, adults`, slopeKey),
+				basis: protocol.basis(`ball ${what} for length, adults`, regression.slope),
 			},
 		]
 	})
@@ -139,15 +139,13 @@ function jisWorkings(of: Foot): Working[] {
 	if (!isAdult(visit, protocol) || lengthMm === undefined || girthMm === undefined) return []
 	const { sex } = visit.player
 	const sizeMm = sizesOf(lengthMm).mondopoint.lengthMm
-	const womenLess = sex === 'female' ? ` - ${protocol.value('sizing.jisGirthWomenLessMm')}` : ''
 	return [
 		{
 			id: `sizing.jis.${side}`,
 			title: `JIS fitting, ${side}`,
 			lines: [
-				`Size ${sizeMm} mm; middle of letter E: ${protocol.value('sizing.jisGirthEMm')} + ` +
-					`${protocol.value('sizing.jisGirthSlope')} x (${sizeMm} - 250)${womenLess} = ` +
-					`${figure(jisCentreE(sizeMm, sex, protocol))} mm; ` +
+				`Size ${sizeMm} mm; middle of letter E: ` +
+					`${equation(jisCentreE(sizeMm, sex, protocol), 'mm')}; ` +
 					`${protocol.value('sizing.jisLetterMm')} mm a letter, from ` +
 					`${protocol.value('sizing.jisBandBelowMm')} mm below the middle`,
 				`Ball girth ${figure(girthMm)} mm: ${jisLetterWords(of, sizeMm)}`,
@@ -161,9 +159,7 @@ function usChartLine(size: number, protocol: Protocol): string {
 	if (size < least || size > protocol.value('sizing.usWidthSizeMax'))
 		return `US men ${size} is outside the chart`
 	return (
-		`US men ${size}: C starts at ${protocol.value('sizing.usWidthBaseMm')} + ` +
-		`${protocol.value('sizing.usWidthPerSizeMm')} x (${Math.floor(size)} - ${least}) = ` +
-		`${figure(usLowestC(size, protocol))} mm; D, E and 2E each ` +
+		`US men ${size}: C starts at ${equation(usLowestC(size, protocol), 'mm')}; D, E and 2E each ` +
 		`${protocol.value('sizing.usWidthLetterMm')} mm more`
 	)
 }

@@ -1,8 +1,10 @@
 /** Toe room by kind of shoe, and the inside length that it asks for. */
 import type { Span } from '../findings/assessment.ts'
-import { type Finding, reading, sayFinding } from '../findings/finding.ts'
+import { type Finding, findingOf, reading } from '../findings/finding.ts'
+import { exactly, type Formula, plus, quantity } from '../findings/formula.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
 import { rounded } from '../visit/sides.ts'
+import { state } from '../words/statement.ts'
 
 /** Rows of the toe room for each kind of shoe: least, aim, most. */
 const toeRooms = {
@@ -32,6 +34,9 @@ export interface InsideLength {
 	toeRoomMm: Span
 	insideLengthMm: Span
 }
+/** The inside length that a toe room asks for, all mm. */
+export const insideFor = (fitLengthMm: number, sockMm: number, toeRoomMm: number): Formula =>
+	plus(quantity(fitLengthMm), quantity(sockMm), exactly(toeRoomMm))
 /** Toe room and inside length of a kind of shoe, mm. */
 export function insideLength(
 	kind: keyof typeof toeRooms,
@@ -42,7 +47,7 @@ export function insideLength(
 ): InsideLength {
 	const [least, aim, most] = toeRooms[kind][adult ? 'adult' : 'youth']
 	const room = (key: ThresholdKey) => protocol.value(key)
-	const inside = (key: ThresholdKey) => rounded(fitLengthMm + sockMm + room(key), 1)
+	const inside = (key: ThresholdKey) => rounded(insideFor(fitLengthMm, sockMm, room(key)).value, 1)
 	return {
 		toeRoomMm: { min: room(least), target: room(aim), max: room(most) },
 		insideLengthMm: { min: inside(least), target: inside(aim), max: inside(most) },
@@ -55,19 +60,21 @@ export const checkInsideFinding = (
 	sockMm: number,
 	protocol: Protocol,
 ): Finding =>
-	sayFinding({
-		topic: 'sizing',
-		rule: 'check-inside',
-		side: 'both',
-		level: 'note',
-		says:
-			'Labels differ by about one size between makers. Check that the inside length is ' +
-			`${insideLengthMm.min} to ${insideLengthMm.max} mm.`,
-		because: [
-			reading('length to fit', fitLengthMm, 'mm'),
-			reading('sock', sockMm, 'mm'),
-			reading('toe room, least', toeRoomMm.min, 'mm'),
-			reading('toe room, most', toeRoomMm.max, 'mm'),
-		],
-		basis: protocol.basis('check the inside length', 'sizing.labelSpreadMm'),
-	})
+	findingOf(
+		state('sizing.check-inside', {
+			spreadMm: protocol.value('sizing.labelSpreadMm'),
+			minMm: insideLengthMm.min,
+			maxMm: insideLengthMm.max,
+		}),
+		{
+			side: 'both',
+			level: 'note',
+			because: [
+				reading('fitLengthMm', fitLengthMm, 'mm'),
+				reading('sockMm', sockMm, 'mm'),
+				reading('leastToeRoomMm', toeRoomMm.min, 'mm'),
+				reading('mostToeRoomMm', toeRoomMm.max, 'mm'),
+			],
+			basis: protocol.basis('check the inside length', 'sizing.labelSpreadMm'),
+		},
+	)

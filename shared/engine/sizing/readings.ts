@@ -1,9 +1,11 @@
 /** How the feet were read: how often, and in which stance. */
-import { type Finding, reading, sayFinding } from '../findings/finding.ts'
+import { seatedShorterMm } from '../findings/change.ts'
+import { type Finding, findingOf, reading } from '../findings/finding.ts'
 import type { Basis } from '../protocol/basis.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import { rounded } from '../visit/sides.ts'
 import type { Side, SideOf, Visit } from '../visit/visit.ts'
+import { state } from '../words/statement.ts'
 
 const sameStance: Basis = {
 	rule: 'same stance',
@@ -17,10 +19,10 @@ const sameStance: Basis = {
  * much.
  */
 const repeated = [
-	['heelToToeMm', 'third-reading', 'foot length'],
-	['heelToBallMm', 'third-reading-ball', 'heel-to-ball length'],
-	['ballWidthMm', 'third-reading-width', 'ball width'],
-	['ballGirthMm', 'third-reading-girth', 'ball girth'],
+	['heelToToeMm', 'third-reading'],
+	['heelToBallMm', 'third-reading-ball'],
+	['ballWidthMm', 'third-reading-width'],
+	['ballGirthMm', 'third-reading-girth'],
 ] as const
 
 /** The readings of a foot measure, mm, in the order taken; none where it was not measured. */
@@ -30,22 +32,21 @@ export function readingsOf(visit: Visit, side: Side, field: keyof SideOf<'feet'>
 }
 /** A finding for each measure whose two readings differ by more than the limit. */
 export function thirdReadingFindings(visit: Visit, side: Side, protocol: Protocol): Finding[] {
-	return repeated.flatMap(([field, rule, words]) => {
-		const readings = readingsOf(visit, side, field)
+	return repeated.flatMap(([measure, rule]) => {
+		const readings = readingsOf(visit, side, measure)
 		const [first, second] = readings
 		if (first === undefined || second === undefined || readings.length !== 2) return []
 		const gapMm = Math.abs(first - second)
 		if (rounded(gapMm, 3) <= protocol.value('sizing.thirdReadingMm')) return []
 		return [
-			sayFinding({
-				topic: 'sizing',
-				rule,
+			findingOf(state('sizing.third-reading', { side, measure, gapMm: rounded(gapMm, 1) }), {
+				id: `sizing.${rule}.${side}`,
 				side,
 				level: 'advise',
-				says:
-					`Take a third reading of the ${side} ${words}: the two differ by ` +
-					`${rounded(gapMm, 1)} mm.`,
-				because: [reading('reading 1', first, 'mm'), reading('reading 2', second, 'mm')],
+				because: [
+					reading('firstReading', first, 'mm', side),
+					reading('secondReading', second, 'mm', side),
+				],
 				basis: protocol.basis('third reading', 'sizing.thirdReadingMm'),
 			}),
 		]
@@ -55,14 +56,9 @@ export function thirdReadingFindings(visit: Visit, side: Side, protocol: Protoco
 export function stanceFindings(visit: Visit): Finding[] {
 	if (visit.feet?.stance !== 'seated') return []
 	return [
-		sayFinding({
-			topic: 'sizing',
-			rule: 'seated',
+		findingOf(state('sizing.seated', { shorterMm: seatedShorterMm }), {
 			side: 'both',
 			level: 'caution',
-			says:
-				'The feet were measured seated and read up to about 3 mm shorter than standing. Measure ' +
-				'again standing; do not compare these with standing readings.',
 			because: [{ measure: 'stance', value: 'seated' }],
 			basis: sameStance,
 		}),

@@ -1,14 +1,16 @@
 /** How the length to fit, the size labels and the inside lengths were worked out. */
 import type { SizingResult } from '../findings/assessment.ts'
 import type { Working } from '../findings/finding.ts'
+import { equation, exactly, quantity, times } from '../findings/formula.ts'
 import { figure, linesOf } from '../findings/working.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import { bothSides } from '../visit/sides.ts'
 import type { Visit } from '../visit/visit.ts'
+import { labelHalfWidth } from './confidence.ts'
 import { isAdult } from './feet.ts'
 import { footLengthBasis } from './foot-workings.ts'
-import { type InsideLength, leastRoomKey } from './inside-length.ts'
-import { euLongerOf, formulas } from './sizes.ts'
+import { type InsideLength, insideFor, leastRoomKey } from './inside-length.ts'
+import { mmPerInchSize, otherEuLine, sizeWorking, systemNames } from './sizes.ts'
 
 type Result = Omit<SizingResult, 'workings'>
 
@@ -55,20 +57,16 @@ function mondopointWorking({ mondopoint }: Sizes, fitLengthMm: number): Working 
 		},
 	}
 }
-function otherEuLine(fitLengthMm: number): string {
-	const { exact, label } = euLongerOf(fitLengthMm)
-	return `By the other formula in print, 1.5 F + 2.25: ${figure(exact, 3)}, label ${label}`
-}
 const labelWorkings = (sizes: Sizes, fitLengthMm: number): Working[] =>
-	(Object.keys(formulas) as (keyof typeof formulas)[]).map((system) => {
-		const { title, line, basis } = formulas[system]
-		const { exact, label, fitting, scale } = sizes[system]
+	systemNames.map((system) => {
+		const { title, line, basis } = sizeWorking(system, fitLengthMm, sizes[system])
+		const { label, fitting, scale } = sizes[system]
 		const labelOnScale = scale === 'adult' ? `${label}` : `${label} ${scale}`
 		return {
 			id: `sizing.size-${system.toLowerCase()}`,
 			title,
 			lines: linesOf(
-				`${line(fitLengthMm, scale)}: ${figure(exact, 3)}`,
+				line,
 				`Label, nearest half: ${labelOnScale}; fitting, next half up: ${fitting}`,
 				system === 'eu' ? otherEuLine(fitLengthMm) : undefined,
 			),
@@ -76,10 +74,12 @@ const labelWorkings = (sizes: Sizes, fitLengthMm: number): Working[] =>
 		}
 	})
 
+/** What a label stands for either way, mm. */
+const halfLabel = times(quantity(mmPerInchSize), exactly(labelHalfWidth))
 const spanWords = { min: 'Least', target: 'Aim', max: 'Most' } as const
 function insideWorking(
 	kind: 'boots' | 'trainers',
-	{ toeRoomMm, insideLengthMm }: InsideLength,
+	{ toeRoomMm }: InsideLength,
 	visit: Visit,
 	fitLengthMm: number,
 	protocol: Protocol,
@@ -87,8 +87,8 @@ function insideWorking(
 	const adult = isAdult(visit, protocol)
 	const sock = figure(visit.feet?.sockMm ?? 0)
 	const sum = (at: keyof typeof spanWords) =>
-		`${spanWords[at]}: ${figure(fitLengthMm)} + ${sock} + ${toeRoomMm[at]} = ` +
-		`${insideLengthMm[at]} mm inside`
+		`${spanWords[at]}: ` +
+		equation(insideFor(fitLengthMm, visit.feet?.sockMm ?? 0, toeRoomMm[at]), 'mm inside', 1)
 	return {
 		id: `sizing.inside-${kind}`,
 		title: `${kind === 'boots' ? 'Boots' : 'Trainers'}: toe room and inside length`,
@@ -118,7 +118,7 @@ function confidenceWorking(
 			`One reading has a standard error of ${protocol.value('sizing.readingSemMm')} mm; it ` +
 				`falls with the square root of the readings${grows}`,
 			`UK ${figure(uk.exact, 3)} lies ${figure(Math.abs(uk.exact - uk.label), 3)} from ` +
-				`label ${uk.label}, which stands for a quarter size either way (${figure(127 / 60)} mm)`,
+				`label ${uk.label}, which stands for a quarter size either way: ${equation(halfLabel, 'mm')}`,
 			`Probability of ${named(uk.label, uk.scale)}: ${percent(confidence)}; next, ` +
 				`${named(next.label, next.scale)}: ${percent(next.probability)}`,
 			'Measuring error only: the spread between makers comes on top',

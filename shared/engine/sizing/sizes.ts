@@ -3,6 +3,17 @@
  * everywhere.
  */
 import type { SizeLabel, Sizes } from '../findings/assessment.ts'
+import {
+	equation,
+	exactly,
+	type Formula,
+	inNames,
+	inNumbers,
+	plus,
+	quantity,
+	times,
+} from '../findings/formula.ts'
+import { figure } from '../findings/working.ts'
 import type { Basis } from '../protocol/basis.ts'
 import { rounded } from '../visit/sides.ts'
 
@@ -12,25 +23,37 @@ const parts = 60_000
 const denominator = parts * 127 * 60
 
 /**
- * A size system: slope as a fraction per mm, constant in sixtieths. Sources: sizing reference 1.2.
+ * A size system: slope as a fraction per mm, constant in sixtieths of a size, and the unit in which
+ * the trade writes the length. Sources: sizing reference 1.2.
  */
 interface Scale {
 	rise: number
 	run: number
 	sixtieths: number
+	unit: 'cm' | 'in'
 }
-const inchScale = (sixtieths: number): Scale => ({ rise: 15, run: 127, sixtieths })
+const mmPer = { cm: 10, in: 25.4 } as const
+const inchScale = (sixtieths: number): Scale => ({ rise: 15, run: 127, sixtieths, unit: 'in' })
+const cmScale = (rise: number, run: number, sixtieths: number): Scale => ({
+	rise,
+	run,
+	sixtieths,
+	unit: 'cm',
+})
 const scales = {
-	jpCm: { rise: 1, run: 10, sixtieths: 0 },
-	eu: { rise: 3, run: 20, sixtieths: 120 }, // 1.5 cm + 2
-	euLonger: { rise: 3, run: 20, sixtieths: 135 }, // 1.5 (cm + 1.5) = 1.5 cm + 2.25
+	jpCm: cmScale(1, 10, 0),
+	eu: cmScale(3, 20, 120), // 1.5 cm + 2
+	euLonger: cmScale(3, 20, 135), // 1.5 (cm + 1.5) = 1.5 cm + 2.25
 	ukChild: inchScale(-600), // 3 in - 10
 	usMen: inchScale(-1320), // 3 in - 22
 	usWomen: inchScale(-1260), // 3 in - 21
 	usChild: inchScale(-580), // 3 in - 29/3
 } as const
-const wrapSizes = 13
-const lastChildSize = 13.5
+/** After the last child size the next scale begins again at its 1. */
+export const wrapSizes = 13
+export const lastChildSize = 13.5
+/** A UK or US size, mm. */
+export const mmPerInchSize = scales.ukChild.run / scales.ukChild.rise
 
 const numerator = (part: number, scale: Scale): number =>
 	part * ((scale.rise * 127 * 60) / scale.run) + scale.sixtieths * (denominator / 60)
@@ -101,70 +124,98 @@ export function sizesOf(lengthMm: number, widthMm?: number): Sizes {
  */
 export const euLongerOf = (lengthMm: number): SizeLabel => plain(partsOf(lengthMm), scales.euLonger)
 
-/**
- * The named formula of each system with a length put in; unrounded values as `sizesOf` gives them.
- */
-const inch = (mm: number): string => String(rounded(mm / 25.4, 3))
-const cm = (mm: number): string => String(rounded(mm / 10, 3))
+/** The size of a scale as the trade writes it: slope times length in its unit, and the constant. */
+function sizeFormula({ rise, run, sixtieths, unit }: Scale, lengthMm: number, less = 0): Formula {
+	const per = mmPer[unit]
+	// so many sizes a unit, to the last digit of a double: 3 an inch, 1.5 a cm
+	const slope = rounded((rise * per) / run, 9)
+	const length = quantity(lengthMm / per, 3, `F ${unit}`)
+	const scaled = slope === 1 ? length : times(exactly(slope), length)
+	const constant = quantity(sixtieths / 60 - less, 3)
+	return constant.value === 0 ? scaled : plus(scaled, constant)
+}
 type System = Exclude<keyof Sizes, 'mondopoint'>
+interface SystemWords {
+	title: string
+	scale: keyof typeof scales
+	/** What follows the scale of a child. */
+	wraps?: 'adult' | 'youth'
+	/** What is said of the formula beside itself. */
+	note?: string
+	source: string
+	strength: Basis['strength']
+}
 const calculators = 'formula read on two size-calculator pages'
-const practice = (rule: string, source: string): Basis => ({ rule, source, strength: 'practice' })
-export const formulas: Record<
-	System,
-	{ title: string; line(mm: number, scale: SizeLabel['scale']): string; basis: Basis }
-> = {
+const systems: Record<System, SystemWords> = {
 	jpCm: {
 		title: 'Japan',
-		line: (mm) => `F cm = ${cm(mm)}`,
-		basis: {
-			rule: 'Japan: foot length in cm',
-			source: 'JIS S 5037 as read on two secondary pages',
-			strength: 'standard',
-		},
+		scale: 'jpCm',
+		source: 'JIS S 5037 as read on two secondary pages',
+		strength: 'standard',
 	},
 	eu: {
 		title: 'EU',
-		line: (mm) => `1.5 x F cm + 2 = 1.5 x ${cm(mm)} + 2`,
-		basis: practice(
-			'EU: 1.5 F + 2',
+		scale: 'eu',
+		source:
 			'Paris point of 2/3 cm (introduction of PD ISO/TS 19407:2015) with two points of ' +
-				'allowance; 1.5 F + 2.25 is in print as well',
-		),
+			'allowance; another constant is in print as well',
+		strength: 'practice',
 	},
 	uk: {
 		title: 'UK',
-		line: (mm, scale) =>
-			scale === 'child'
-				? `3 x F in - 10 = 3 x ${inch(mm)} - 10, child scale`
-				: `3 x F in - 23 = 3 x ${inch(mm)} - 23, adult scale (child 13.5 is followed by adult 1)`,
-		basis: practice(
-			'UK: 3 F - 23, child 3 F - 10',
-			`${calculators}; adult 5 is a last of 10 in (London makers, 1885)`,
-		),
+		scale: 'ukChild',
+		wraps: 'adult',
+		source: `${calculators}; adult 5 is a last of 10 in (London makers, 1885)`,
+		strength: 'practice',
 	},
-	usMen: {
-		title: 'US men',
-		line: (mm) => `3 x F in - 22 = 3 x ${inch(mm)} - 22`,
-		basis: practice('US men: 3 F - 22', calculators),
-	},
+	usMen: { title: 'US men', scale: 'usMen', source: calculators, strength: 'practice' },
 	usWomen: {
 		title: 'US women',
-		line: (mm) => `3 x F in - 21 = 3 x ${inch(mm)} - 21`,
-		basis: practice(
-			'US women: 3 F - 21',
-			`${calculators}; retail often uses men plus 1.5 (from memory)`,
-		),
+		scale: 'usWomen',
+		source: `${calculators}; retail often uses men plus 1.5 (from memory)`,
+		strength: 'practice',
 	},
 	usChild: {
 		title: 'US child',
-		line: (mm, scale) =>
-			`3 x F in - 29/3 = 3 x ${inch(mm)} - ` +
-			`9.667${scale === 'child' ? ', child scale' : ', less 13 on the youth scale'}`,
-		basis: practice('US child: 3 F - 29/3', calculators),
+		scale: 'usChild',
+		wraps: 'youth',
+		source: calculators,
+		strength: 'practice',
 	},
 	au: {
 		title: 'Australia',
-		line: (mm, scale) => `As UK: 3 x ${inch(mm)} - ${scale === 'child' ? 10 : 23}`,
-		basis: practice('Australia: as UK', 'common practice (from memory)'),
+		scale: 'ukChild',
+		wraps: 'adult',
+		note: 'As UK',
+		source: 'common practice (from memory)',
+		strength: 'practice',
 	},
+}
+export const systemNames = Object.keys(systems) as System[]
+/** A formula with its names and with its numbers, and what it comes to. */
+const bothWays = (formula: Formula): string =>
+	inNumbers(formula) === figure(formula.value, 3)
+		? `${inNames(formula)}: ${inNumbers(formula)}`
+		: `${inNames(formula)}: ${equation(formula, '', 3)}`
+/** How a system is worked out: its name, the sum with a length put in, and what it rests on. */
+export function sizeWorking(
+	system: System,
+	lengthMm: number,
+	{ scale: at }: SizeLabel,
+): { title: string; line: string; basis: Basis } {
+	const { title, scale, wraps, note, source, strength } = systems[system]
+	const wrapped = wraps !== undefined && at !== 'child'
+	const formula = sizeFormula(scales[scale], lengthMm, wrapped ? wrapSizes : 0)
+	const onScale = wraps === undefined ? '' : `, ${at} scale`
+	const after = wrapped ? ` (child ${lastChildSize} is followed by ${at} 1)` : ''
+	return {
+		title,
+		line: `${note === undefined ? '' : `${note}: `}${bothWays(formula)}${onScale}${after}`,
+		basis: { rule: `${title}: ${inNames(formula)}${onScale}`, source, strength },
+	}
+}
+/** The EU size by the other formula in print, worked out. */
+export function otherEuLine(lengthMm: number): string {
+	const formula = sizeFormula(scales.euLonger, lengthMm)
+	return `By the other formula in print, ${bothWays(formula)}, label ${euLongerOf(lengthMm).label}`
 }

@@ -61,7 +61,7 @@ export function sizing(visit: Visit, earlier: readonly Visit[], protocol: Protoc
 			...widthFindings(visit, side, feet, protocol),
 		]),
 		...stanceFindings(visit),
-		...changeFindings(changes, protocol),
+		...changeFindings(visit, changes, protocol),
 		...lengthFindings,
 	]
 	const parts = { ...feet, changes, findings }

@@ -1,5 +1,10 @@
 /** What the clinician decided about what the engine proposed. */
 import { z } from 'zod'
+import { digestOf } from '../plain/canonical.ts'
+import { present } from '../plain/present.ts'
+
+/** What a decision was about by its content, whatever its wording: see `aboutOf`. */
+const contentDigest = z.string().regex(/^[0-9a-f]{64}$/)
 
 const decisionSchema = z.strictObject({
 	findingId: z.string().min(1).max(120),
@@ -8,11 +13,10 @@ const decisionSchema = z.strictObject({
 	/** The words that stand, where changed or added. */
 	says: z.string().max(1000).optional(),
 	why: z.string().max(500).optional(),
-	/**
-	 * The suggestion as it read when this was decided: where it reads otherwise now, the decision is
-	 * asked for again.
-	 */
+	/** The suggestion as it read when this was decided: for people. */
 	about: z.string().max(4000).optional(),
+	/** Its content then: where that is another now, the decision is asked for again. */
+	of: contentDigest.optional(),
 })
 /**
  * What the clinician made of one element of an insert; a change, a drop or an addition keeps its
@@ -26,11 +30,10 @@ const insertDecisionSchema = z
 		option: z.string().max(80).optional(),
 		says: z.string().max(500).optional(),
 		why: z.string().max(500).optional(),
-		/**
-		 * An accepted element as it read then; where the proposal reads otherwise now, it is open
-		 * again.
-		 */
+		/** The proposal as it read when this was decided: for people. */
 		about: z.string().max(500).optional(),
+		/** Its content then: where that is another now, the decision is asked for again. */
+		of: contentDigest.optional(),
 	})
 	.refine(({ choice, why }) => choice === 'accept' || !!why?.trim(), {
 		path: ['why'],
@@ -89,17 +92,51 @@ export const choiceWords = {
 	drop: 'dropped',
 	add: 'added',
 } as const
+/** What is decided about: its sentence, and its code and parameters where it has any. */
+export interface DecidedOn {
+	says: string
+	code?: string
+	params?: Readonly<Record<string, unknown>>
+}
+interface About {
+	about?: string | undefined
+	of?: string | undefined
+}
+/** What a decision keeps of what it is about: the words for people, the content for the program. */
+export const aboutOf = ({ says, code, params }: DecidedOn): { about?: string; of?: string } =>
+	present({
+		about: says === '' ? undefined : says,
+		of: code === undefined ? undefined : digestOf({ code, params: params ?? {} }),
+	})
+/**
+ * Whether something was decided about other content than stands now. Lines written before contents
+ * were kept tell only the words: there other words are asked about again, since they may say
+ * something else. A line that tells neither stands.
+ */
+export function isAboutOther(decision: About, now: DecidedOn): boolean {
+	const { about, of } = aboutOf(now)
+	if (decision.of !== undefined && of !== undefined) return decision.of !== of
+	return decision.about !== undefined && about !== undefined && decision.about !== about
+}
 const lineAbout = ({ lines }: Decisions, id: string): Decision | undefined =>
 	lines.find((line) => line.findingId === id)
 /**
- * The line about a finding that reads otherwise now than when it was decided. @param words the
- * finding's own, now; without words nothing is overtaken
+ * The line about a finding whose content is another now than when it was decided. @param now the
+ * finding; without it nothing is overtaken
  */
-export function overtakenLine(decisions: Decisions, id: string, words = ''): Decision | undefined {
+export function overtakenLine(
+	decisions: Decisions,
+	id: string,
+	now?: DecidedOn,
+): Decision | undefined {
 	const line = lineAbout(decisions, id)
-	return line?.about !== undefined && words !== '' && line.about !== words ? line : undefined
+	return line && now && isAboutOther(line, now) ? line : undefined
 }
 /** The line about a finding that still holds; undefined where there is none or it is overtaken. */
-export const standingLine = (decisions: Decisions, id: string, words = ''): Decision | undefined =>
-	overtakenLine(decisions, id, words) ? undefined : lineAbout(decisions, id)
+export const standingLine = (
+	decisions: Decisions,
+	id: string,
+	now?: DecidedOn,
+): Decision | undefined =>
+	overtakenLine(decisions, id, now) ? undefined : lineAbout(decisions, id)
 export const noDecisions: Decisions = { lines: [], actions: [] }

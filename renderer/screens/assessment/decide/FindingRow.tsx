@@ -24,7 +24,7 @@ interface FindingRowProps extends DraftProps {
 }
 
 export function FindingRow({ finding, draft, change }: FindingRowProps) {
-	const overtaken = overtakenLine(draft.decisions, finding.id, finding.says)
+	const overtaken = overtakenLine(draft.decisions, finding.id, finding)
 	const line = overtaken ? undefined : lineOf(draft, finding.id)
 	const choice = line && line.choice !== 'add' ? line.choice : undefined
 	return (
@@ -37,7 +37,7 @@ export function FindingRow({ finding, draft, change }: FindingRowProps) {
 					<Choose
 						about={finding.says}
 						value={choice}
-						set={(next) => change((now) => choose(now, finding.id, next, finding.says))}
+						set={(next) => change((now) => choose(now, finding.id, next, finding))}
 					/>
 				}
 			/>
@@ -81,7 +81,7 @@ function Says({ finding, dropped }: { finding: Finding; dropped: boolean }) {
 	)
 }
 
-/** Said where a finding reads otherwise than when it was decided. */
+/** Said where a finding is another than when it was decided. */
 function Overtaken({ line }: { line: NonNullable<ReturnType<typeof overtakenLine>> }) {
 	return (
 		<Alert severity="warning" role="note" sx={{ mt: 1 }}>
@@ -96,7 +96,7 @@ interface OwnWordsProps extends FindingRowProps {
 	line: Decision | undefined
 }
 function OwnWords({ finding, choice, line, draft, change }: OwnWordsProps) {
-	const unsaid = !isDecided(draft.decisions, finding.id, finding.says)
+	const unsaid = !isDecided(draft.decisions, finding.id, finding)
 	const put = (words: { says?: string; why?: string }) =>
 		change((now) => reword(now, finding.id, words))
 	if (choice === 'change')

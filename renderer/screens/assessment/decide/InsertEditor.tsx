@@ -1,7 +1,10 @@
 /** Changing, dropping or adding an element: nothing is stored until its reason is there. */
 import { Box, Button, TextField } from '@mui/material'
 import { useState } from 'react'
+import type { InsertElement } from '../../../../shared/engine/findings/assessment.ts'
+import { elementAsDecided } from '../../../../shared/engine/insert/decided.ts'
 import { present } from '../../../../shared/engine/plain/present.ts'
+import { aboutOf } from '../../../../shared/engine/visit/decisions.ts'
 import type { Side } from '../../../../shared/engine/visit/visit.ts'
 import { parseNumber } from '../../../parts/parseNumber.ts'
 import type { StepProps } from '../stepProps.ts'
@@ -17,6 +20,12 @@ const keepWords: Record<EditKind, string> = {
 	change: 'Keep this change',
 	drop: 'Drop it',
 	add: 'Add it',
+}
+/** A drop is not told to the laboratory, so neither is its reason. */
+const reasonLabels: Record<EditKind, string> = {
+	change: 'Reason (printed on the insert order)',
+	drop: 'Reason',
+	add: 'Reason (printed on the insert order)',
 }
 const most = 400
 
@@ -35,10 +44,12 @@ interface InsertEditorProps extends Pick<StepProps, 'change'>, Editing {
 	side: Side
 	unit: string | undefined
 	value: number | undefined
+	/** What the engine proposes; undefined for an addition. */
+	proposed: InsertElement | undefined
 	done: () => void
 }
 export function InsertEditor(props: InsertEditorProps) {
-	const { side, element, unit, kind, done, change } = props
+	const { side, element, unit, kind, proposed, done, change } = props
 	const [text, setText] = useState(props.value === undefined ? '' : String(props.value))
 	const [says, setSays] = useState('')
 	const [why, setWhy] = useState('')
@@ -50,6 +61,7 @@ export function InsertEditor(props: InsertEditorProps) {
 			why: why.trim(),
 			value: kind === 'drop' ? undefined : value,
 			says: says.trim() || undefined,
+			...(proposed ? aboutOf(elementAsDecided(proposed)) : {}),
 		})
 		change((now) => withElement(now, side, element, decision))
 		done()
@@ -68,7 +80,7 @@ export function InsertEditor(props: InsertEditorProps) {
 				/>
 			)}
 			{kind !== 'drop' && <ShortWords label="Words (may be left out)" value={says} set={setSays} />}
-			<ShortWords label="Reason" required value={why} set={setWhy} />
+			<ShortWords label={reasonLabels[kind]} required value={why} set={setWhy} />
 			<Button variant="contained" disabled={why.trim() === '' || wrong !== ''} onClick={keep}>
 				{keepWords[kind]}
 			</Button>

@@ -1,14 +1,27 @@
 /** The insert of one foot: what is proposed, decided, dropped and added. */
-import { Box, Button, Chip, Paper, TextField, Typography } from '@mui/material'
+import { Alert, Box, Button, Chip, Paper, TextField, Typography } from '@mui/material'
 import { useState } from 'react'
-import type { decidedInsert } from '../../../../shared/engine/insert/decided.ts'
-import { elementText, elementWords } from '../../../../shared/engine/insert/element-words.ts'
-import { choiceWords, type InsertDecision } from '../../../../shared/engine/visit/decisions.ts'
+import type { InsertElement } from '../../../../shared/engine/findings/assessment.ts'
+import {
+	type decidedInsert,
+	elementAsDecided,
+	overtakenDecision,
+} from '../../../../shared/engine/insert/decided.ts'
+import {
+	aboutOf,
+	choiceWords,
+	type InsertDecision,
+} from '../../../../shared/engine/visit/decisions.ts'
 import type { Side } from '../../../../shared/engine/visit/visit.ts'
+import {
+	elementName,
+	elementNames,
+	elementText,
+} from '../../../../shared/engine/words/en/insert-names.ts'
 import { Basis } from '../../../parts/Basis.tsx'
 import type { DraftProps } from '../stepProps.ts'
 import { type Editing, InsertEditor } from './InsertEditor.tsx'
-import { elementTitle, footTitle, withElement } from './insertDecisions.ts'
+import { footTitle, withElement } from './insertDecisions.ts'
 
 type Decided = ReturnType<typeof decidedInsert>
 type DecidedElement = Decided['left'][number]
@@ -23,12 +36,16 @@ export function InsertFoot({ side, result, draft, change }: FootProps) {
 	const elements = result[side]
 	const decide = (element: string, decision: InsertDecision | undefined) =>
 		change((now) => withElement(now, side, element, decision))
-	const editor = (unit: string | undefined, value: number | undefined) =>
+	const editor = (
+		unit: string | undefined,
+		value: number | undefined,
+		proposed: InsertElement | undefined,
+	) =>
 		editing && (
 			<InsertEditor
 				key={`${editing.kind} ${editing.element}`}
 				{...editing}
-				{...{ side, unit, value, change }}
+				{...{ side, unit, value, proposed, change }}
 				done={() => setEditing(undefined)}
 			/>
 		)
@@ -49,15 +66,19 @@ export function InsertFoot({ side, result, draft, change }: FootProps) {
 				return (
 					<Box key={element} sx={{ borderTop: 1, borderColor: 'divider', py: 0.5 }}>
 						<Element side={side} decided={decided} decide={decide} edit={setEditing} />
-						{open && editor(unit, value)}
+						{open && editor(unit, value, decided.proposed ?? decided.element)}
 					</Box>
 				)
 			})}
-			<Dropped decisions={draft.decisions.insert?.[side] ?? []} decide={decide} />
+			<Dropped
+				decisions={draft.decisions.insert?.[side] ?? []}
+				proposed={made.elements}
+				decide={decide}
+			/>
 			{made.state !== 'stopped' && (
 				<AddElement elements={elements} editing={editing} edit={setEditing} />
 			)}
-			{editing?.kind === 'add' && editor('mm', undefined)}
+			{editing?.kind === 'add' && editor('mm', undefined, undefined)}
 		</Paper>
 	)
 }
@@ -76,7 +97,7 @@ function Element({ side, decided, decide, edit }: ElementProps) {
 	const accept: InsertDecision = {
 		element,
 		choice: 'accept',
-		about: elementText(decided.element),
+		...aboutOf(elementAsDecided(decided.proposed ?? decided.element)),
 	}
 	return (
 		<Basis
@@ -84,7 +105,7 @@ function Element({ side, decided, decide, edit }: ElementProps) {
 			basis={basis}
 			head={<ElementWords decided={decided} />}
 			end={
-				<Box role="group" aria-label={`Insert, ${side}: ${elementTitle(element)}`}>
+				<Box role="group" aria-label={`Insert, ${side}: ${elementName(element)}`}>
 					<Button
 						aria-pressed={accepted}
 						onClick={() => decide(element, accepted ? undefined : accept)}
@@ -107,7 +128,8 @@ function Element({ side, decided, decide, edit }: ElementProps) {
 	)
 }
 
-function ElementWords({ decided: { element, decision, proposed } }: { decided: DecidedElement }) {
+function ElementWords({ decided }: { decided: DecidedElement }) {
+	const { element, decision, proposed, overtaken } = decided
 	const { says, range, unit, cautions } = element
 	return (
 		<Box sx={{ flex: '1 1 220px' }}>
@@ -127,6 +149,7 @@ function ElementWords({ decided: { element, decision, proposed } }: { decided: D
 				{range ? ` Usual range ${range[0]} to ${range[1]} ${unit ?? ''}.` : ''}
 				{proposed ? ` Proposed: ${elementText(proposed)}. Reason: ${decision?.why}.` : ''}
 			</Typography>
+			{overtaken && decision && <Overtaken decision={decision} proposed={proposed} />}
 			{cautions.map((caution) => (
 				<Typography key={caution} variant="body2" color="warning.main">
 					Caution: {caution}
@@ -136,19 +159,45 @@ function ElementWords({ decided: { element, decision, proposed } }: { decided: D
 	)
 }
 
+interface OvertakenProps {
+	decision: InsertDecision
+	proposed: InsertElement | undefined
+}
+/** Said where something else is proposed than when an element was changed or dropped. */
+function Overtaken({ decision, proposed }: OvertakenProps) {
+	return (
+		<Alert severity="warning" role="note" sx={{ my: 1 }}>
+			Something else is proposed than when you {choiceWords[decision.choice]} it. Decide again.
+			{decision.about ? ` Before: “${decision.about}”.` : ''}
+			{proposed ? ` Now: “${elementText(proposed)}”.` : ''}
+		</Alert>
+	)
+}
+
 interface DroppedProps {
 	decisions: readonly InsertDecision[]
+	proposed: readonly InsertElement[]
 	decide: Decide
 }
-function Dropped({ decisions, decide }: DroppedProps) {
+function Dropped({ decisions, proposed, decide }: DroppedProps) {
 	return decisions
 		.filter(({ choice }) => choice === 'drop')
-		.map(({ element, why }) => (
-			<Typography key={element} variant="body2" color="text.secondary">
-				Dropped: {elementTitle(element)}. Reason: {why}.{' '}
-				<Button onClick={() => decide(element, undefined)}>Take back</Button>
-			</Typography>
-		))
+		.map((decision) => {
+			const { element, why } = decision
+			const now = proposed.find((one) => one.element === element)
+			const overtaken = now && overtakenDecision(now, [decision])
+			const again = { ...decision, ...(now ? aboutOf(elementAsDecided(now)) : {}) }
+			return (
+				<Box key={element}>
+					<Typography variant="body2" color="text.secondary">
+						Dropped: {elementName(element)}. Reason: {why}.{' '}
+						<Button onClick={() => decide(element, undefined)}>Take back</Button>
+						{overtaken && <Button onClick={() => decide(element, again)}>Drop it still</Button>}
+					</Typography>
+					{overtaken && <Overtaken decision={decision} proposed={now} />}
+				</Box>
+			)
+		})
 }
 
 interface AddElementProps {
@@ -172,7 +221,7 @@ function AddElement({ elements, editing, edit }: AddElementProps) {
 			sx={{ mt: 1.5, minWidth: 240 }}
 		>
 			<option value="">choose</option>
-			{Object.entries(elementWords)
+			{Object.entries(elementNames)
 				.filter(([id]) => !there.has(id))
 				.map(([id, words]) => (
 					<option key={id} value={id}>

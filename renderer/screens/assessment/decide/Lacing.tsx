@@ -16,7 +16,12 @@ import { useId } from 'react'
 import type { FootwearWork } from '../../../../shared/engine/findings/assessment.ts'
 import { type LacingId, lacingIds } from '../../../../shared/engine/footwear/lacing.ts'
 import { lacingFigure } from '../../../../shared/engine/footwear/lacing-figure.ts'
-import { workKey, workTitle, workWords } from '../../../../shared/engine/report/marked.ts'
+import {
+	isOvertakenMark,
+	workKey,
+	workMark,
+	workTitle,
+} from '../../../../shared/engine/report/marked.ts'
 import { Basis } from '../../../parts/Basis.tsx'
 import { Picture } from '../../../parts/Picture.tsx'
 import type { AssessedProps, DraftProps } from '../stepProps.ts'
@@ -43,7 +48,7 @@ interface WorkProps extends DraftProps {
 function Work({ work, draft, change }: WorkProps) {
 	const drawn = figureOf(work)
 	const title = workTitle(work)
-	const words = workWords(work)
+	const mark = workMark(work)
 	const line = marksOf(draft, 'work').find(({ findingId }) => findingId === `work.${workKey(work)}`)
 	return (
 		<Paper
@@ -75,7 +80,7 @@ function Work({ work, draft, change }: WorkProps) {
 								slotProps={{ input: { 'aria-label': `Print it: ${title}` } }}
 								onChange={(event) => {
 									const on = event.target.checked
-									change((now) => setMark(now, 'work', workKey(work), on ? words : undefined))
+									change((now) => setMark(now, 'work', workKey(work), on ? mark : undefined))
 								}}
 							/>
 						}
@@ -89,14 +94,14 @@ function Work({ work, draft, change }: WorkProps) {
 				<Typography variant="body2" color="text.secondary">
 					{work.limits}
 				</Typography>
-				{line && line.says !== words && (
+				{line && isOvertakenMark(line, mark) && (
 					<Alert
 						severity="warning"
 						sx={{ mt: 1 }}
 						action={
 							<Button
 								color="inherit"
-								onClick={() => change((now) => setMark(now, 'work', workKey(work), words))}
+								onClick={() => change((now) => setMark(now, 'work', workKey(work), mark))}
 							>
 								Use the new words
 							</Button>

@@ -12,7 +12,7 @@ import {
 } from '@mui/material'
 import { useState } from 'react'
 import type { Assessment, RankedModel } from '../../../../shared/engine/findings/assessment.ts'
-import { modelWords } from '../../../../shared/engine/report/marked.ts'
+import { modelMark } from '../../../../shared/engine/report/marked.ts'
 import type { Model } from '../../../../shared/engine/visit/shelf.ts'
 import { termWords } from '../../../../shared/engine/visit/terms.ts'
 import { sizeWords } from '../../../../shared/engine/words/en/sizes.ts'
@@ -137,8 +137,8 @@ function Head({ ranked, place, full, change, marked }: ModelCardProps & { marked
 							disabled={!marked && full}
 							slotProps={{ input: { 'aria-label': `To try: ${ranked.name}` } }}
 							onChange={(event) => {
-								const words = event.target.checked ? modelWords(ranked) : undefined
-								change((now) => setMark(now, 'model', ranked.id, words))
+								const now = event.target.checked ? modelMark(ranked) : undefined
+								change((draft) => setMark(draft, 'model', ranked.id, now))
 							}}
 						/>
 					}

@@ -2,7 +2,7 @@
 import { Alert, AlertTitle, Button } from '@mui/material'
 import type { DraftContent } from '../../../../shared/contract.ts'
 import type { RankedModel } from '../../../../shared/engine/findings/assessment.ts'
-import { modelWords } from '../../../../shared/engine/report/marked.ts'
+import { isOvertakenMark, type Marked, modelMark } from '../../../../shared/engine/report/marked.ts'
 import type { DraftProps } from '../stepProps.ts'
 import { marksOf, setMark } from './marks.ts'
 
@@ -11,19 +11,19 @@ interface StaleMark {
 	id: string
 	/** The words that were marked. */
 	says: string
-	/** The words as the match has them now; undefined where the model is not proposed any more. */
-	now: string | undefined
+	/** As the match has it now; undefined where the model is not proposed any more. */
+	now: Marked | undefined
 }
 function staleMarks(draft: DraftContent, ranked: readonly RankedModel[]): StaleMark[] {
 	const proposed = new Map(
 		ranked
 			.filter((model) => model.verdict !== 'unsuitable')
-			.map((model) => [model.id, modelWords(model)]),
+			.map((model) => [model.id, modelMark(model)]),
 	)
 	return marksOf(draft, 'model').flatMap((line) => {
 		const id = line.findingId.slice('model.'.length)
 		const now = proposed.get(id)
-		return now !== undefined && now === line.says ? [] : [{ id, says: line.says ?? id, now }]
+		return now && !isOvertakenMark(line, now) ? [] : [{ id, says: line.says ?? id, now }]
 	})
 }
 
@@ -32,7 +32,8 @@ interface StaleMarksProps extends DraftProps {
 }
 export function StaleMarks({ draft, change, ranked }: StaleMarksProps) {
 	return staleMarks(draft, ranked).map(({ id, says, now }) => {
-		const put = (words: string | undefined) => change((draft) => setMark(draft, 'model', id, words))
+		const put = (marked: Marked | undefined) =>
+			change((draft) => setMark(draft, 'model', id, marked))
 		return (
 			<Alert
 				key={id}
@@ -52,7 +53,7 @@ export function StaleMarks({ draft, change, ranked }: StaleMarksProps) {
 			>
 				<AlertTitle>Marked to try: {says}</AlertTitle>
 				{now
-					? `With the measures as they stand it is ${now}.`
+					? `With the measures as they stand it is ${now.says}.`
 					: 'With the measures and the shelf as they stand it is not proposed any more.'}
 			</Alert>
 		)

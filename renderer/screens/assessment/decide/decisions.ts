@@ -10,6 +10,8 @@ import type {
 import type { Finding, Level } from '../../../../shared/engine/findings/finding.ts'
 import { isDecided, quiet } from '../../../../shared/engine/report/signing.ts'
 import {
+	aboutOf,
+	type DecidedOn,
 	type Decision,
 	type Decisions,
 	decisionsSchema,
@@ -65,23 +67,23 @@ function put(draft: DraftContent, id: string, line: Decision | undefined): Draft
 	})
 }
 /**
- * Records a choice; null takes the decision back. `words` are the engine's, offered for changing
- * unless the clinician wrote others before.
+ * Records a choice; null takes the decision back. @param on what is decided about: its words are
+ * offered for changing unless the clinician wrote others before
  */
 export function choose(
 	draft: DraftContent,
 	id: string,
 	choice: Choice | null,
-	words = '',
+	on?: DecidedOn,
 ): DraftContent {
 	if (!choice) return put(draft, id, undefined)
 	const { why, says } = lineOf(draft, id) ?? {}
 	return put(draft, id, {
 		findingId: id,
 		choice,
-		...(choice === 'change' ? { says: says ?? words } : {}),
+		...(choice === 'change' ? { says: says ?? on?.says ?? '' } : {}),
 		...(why && choice !== 'accept' ? { why } : {}),
-		...(words ? { about: words } : {}),
+		...(on ? aboutOf(on) : {}),
 	})
 }
 /** Changes the words of a line that is there. */
@@ -107,20 +109,20 @@ export function addOwn(draft: DraftContent): DraftContent {
 	return put(draft, id, { findingId: id, choice: 'add', says: '' })
 }
 /**
- * Notes and advice without a decision, or accepted in other words; what was changed or dropped in
- * other words is looked at singly.
+ * Notes and advice without a decision, or accepted when they were others; what was changed or
+ * dropped when it was another is looked at singly.
  */
 export const leftQuiet = (draft: DraftContent, findings: readonly Finding[]): Finding[] =>
 	findings.filter(
 		(finding) =>
 			quiet(finding) &&
 			(!lineOf(draft, finding.id) ||
-				overtakenLine(draft.decisions, finding.id, finding.says)?.choice === 'accept'),
+				overtakenLine(draft.decisions, finding.id, finding)?.choice === 'accept'),
 	)
 /** Accepts the notes and advice without a decision; caution and stop are never accepted in bulk. */
 export function acceptQuiet(draft: DraftContent, findings: readonly Finding[]): DraftContent {
 	return leftQuiet(draft, findings).reduce(
-		(now, finding) => choose(now, finding.id, 'accept', finding.says),
+		(now, finding) => choose(now, finding.id, 'accept', finding),
 		draft,
 	)
 }
@@ -158,9 +160,7 @@ export function findingsToDecide(assessment: Assessment): Finding[] {
 	return assessment.findings.filter((finding) => !byFeature.has(finding.id))
 }
 export const undecidedFindings = (draft: DraftContent, assessment: Assessment): Finding[] =>
-	findingsToDecide(assessment).filter(
-		(finding) => !isDecided(draft.decisions, finding.id, finding.says),
-	)
+	findingsToDecide(assessment).filter((finding) => !isDecided(draft.decisions, finding.id, finding))
 export const undecidedWishes = (draft: DraftContent, assessment: Assessment): MergedWish[] =>
 	wishesOf(assessment).filter((wish) => !isDecided(draft.decisions, wish.id))
 

@@ -1,15 +1,10 @@
 /** What deciding about the elements of an insert does to a draft. Pure. */
 import type { DraftContent } from '../../../../shared/contract.ts'
-import { elementWords } from '../../../../shared/engine/insert/element-words.ts'
 import type { InsertDecision } from '../../../../shared/engine/visit/decisions.ts'
 import type { Side } from '../../../../shared/engine/visit/visit.ts'
 import { decide } from './decisions.ts'
 
 export const footTitle = { left: 'Left foot', right: 'Right foot' }
-
-const words: Partial<Record<string, string>> = elementWords
-/** An element by its name; one that the catalogue does not know keeps its id. */
-export const elementTitle = (element: string): string => words[element] ?? element
 
 /** Puts a decision about an element; undefined takes it back. */
 export function withElement(

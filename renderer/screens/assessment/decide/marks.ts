@@ -3,7 +3,7 @@
  * Pure.
  */
 import type { DraftContent } from '../../../../shared/contract.ts'
-import { type Mark, markedLines } from '../../../../shared/engine/report/marked.ts'
+import { type Mark, type Marked, markedLines } from '../../../../shared/engine/report/marked.ts'
 import type { Decision } from '../../../../shared/engine/visit/decisions.ts'
 import { decide } from './decisions.ts'
 
@@ -13,17 +13,17 @@ export const marksOf = (draft: DraftContent, mark: Mark): Decision[] =>
 	markedLines(draft.decisions, mark)
 export const isMarked = (draft: DraftContent, mark: Mark, id: string): boolean =>
 	marksOf(draft, mark).some((line) => line.findingId === `${mark}.${id}`)
-/** Marks with the words to print, or takes the mark off. Marking again renews the words. */
+/** Marks what is to be printed, or takes the mark off. Marking again renews it. */
 export function setMark(
 	draft: DraftContent,
 	mark: Mark,
 	id: string,
-	says: string | undefined,
+	marked: Marked | undefined,
 ): DraftContent {
 	const findingId = `${mark}.${id}`
 	const { lines } = draft.decisions
 	const line: Decision | undefined =
-		says === undefined ? undefined : { findingId, choice: 'accept', says }
+		marked === undefined ? undefined : { findingId, choice: 'accept', ...marked }
 	if (!line) return decide(draft, { lines: lines.filter((other) => other.findingId !== findingId) })
 	return decide(draft, {
 		lines: lines.some((other) => other.findingId === findingId)

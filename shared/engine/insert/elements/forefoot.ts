@@ -1,172 +1,154 @@
 /** What stands under, or is cut out under, the forefoot and the first ray. */
-import { type ElementRow, flatPain, forefootPain, only, together } from './row.ts'
+import { type ElementRow, flatPain, forefootPain } from './row.ts'
 
 export const forefootRows: readonly ElementRow[] = [
 	{
 		element: 'forefoot-post-lateral',
-		when: (facts) =>
-			together(
-				[
-					...only(facts.forefoot === 'valgus-flexible', 'Forefoot', 'valgus, flexible'),
-					...only(facts.firstRay === 'plantarflexed', 'First ray', 'plantarflexed'),
-				],
-				forefootPain(facts),
-			),
+		calls: [
+			[
+				{
+					readings: [
+						{ measure: 'forefoot', is: ['valgus-flexible'] },
+						{ measure: 'firstRay', is: ['plantarflexed'] },
+					],
+				},
+				{ conditions: forefootPain },
+			],
+		],
 		key: 'insert.forefootLateralDeg',
 		unit: 'deg',
 		range: ['insert.forefootLateralMinDeg', 'insert.forefootLateralMaxDeg'],
 		where: 'both',
-		device: true,
-		says:
-			'Lateral forefoot post under heads 2 to 5 for a forefoot valgus or a plantarflexed ' +
-			'first ray with pain.',
+		needsShell: true,
 		against: [
 			{
+				rule: 'fifth-metatarsal',
 				conditions: ['fifth-metatarsal-stress-fracture'],
-				says: 'fifth metatarsal stress fracture: no hard post under the fifth metatarsal',
-				hard: true,
+				past: true,
+				leavesOut: true,
 			},
-			{ conditions: ['bunionette'], says: 'bunionette: the post loads the outer border' },
+			{ rule: 'bunionette', conditions: ['bunionette'] },
 		],
-		cautions: ['Not for a rigid midfoot.'],
+		cautions: [{ code: 'insert.caution-rigid-midfoot' }],
 	},
 	{
 		element: 'forefoot-post-medial',
-		when: (facts) =>
-			together(
-				only(facts.forefoot === 'varus-flexible', 'Forefoot', 'varus, flexible'),
-				flatPain(facts),
-			),
+		calls: [
+			[{ readings: [{ measure: 'forefoot', is: ['varus-flexible'] }] }, { conditions: flatPain }],
+		],
 		key: 'insert.forefootMedialDeg',
 		unit: 'deg',
 		range: ['insert.forefootMedialMinDeg', 'insert.forefootMedialMaxDeg'],
 		where: 'both',
-		device: true,
-		says: 'Small medial forefoot post for a flexible forefoot varus with pain.',
+		needsShell: true,
 		against: [
 			{
+				rule: 'first-joint-jammed',
 				conditions: ['hallux-limitus', 'first-mtp-osteoarthritis', 'turf-toe'],
-				says: 'stiff or painful first joint: a medial forefoot post jams it',
-				hard: true,
+				leavesOut: true,
 			},
 			{
-				conditions: [],
-				found: (facts) =>
-					facts.firstMtp === 'functional-limit' || facts.firstMtp === 'structural-limit',
-				says: 'first joint limited when measured: a medial forefoot post jams it',
-				hard: true,
+				rule: 'first-joint-limited',
+				readings: [{ measure: 'firstMtp', is: ['functional-limit', 'structural-limit'] }],
+				leavesOut: true,
 			},
 		],
-		cautions: ['It can jam the first ray.'],
+		cautions: [{ code: 'insert.caution-jams-first-ray' }],
 	},
 	{
 		element: 'first-ray-cutout',
-		when: (facts) => [
-			...together(
-				only(facts.firstMtp === 'functional-limit', 'First MTP', 'functional limit'),
-				facts.nowHereOrUnsided('hallux-limitus', 'plantar-heel-pain', 'metatarsalgia'),
-			),
-			...together(
-				only(facts.firstRay === 'plantarflexed', 'First ray', 'plantarflexed'),
-				facts.nowHereOrUnsided('sesamoid-pain', 'metatarsalgia', 'cavus-foot-pain'),
-			),
+		calls: [
+			[
+				{ readings: [{ measure: 'firstMtp', is: ['functional-limit'] }] },
+				{ conditions: ['hallux-limitus', 'plantar-heel-pain', 'metatarsalgia'] },
+			],
+			[
+				{ readings: [{ measure: 'firstRay', is: ['plantarflexed'] }] },
+				{ conditions: ['sesamoid-pain', 'metatarsalgia', 'cavus-foot-pain'] },
+			],
 		],
 		key: 'insert.firstRayCutoutMm',
 		unit: 'mm',
 		range: ['insert.firstRayCutoutMinMm', 'insert.firstRayCutoutMaxMm'],
 		where: 'both',
-		device: true,
-		says:
-			'First-ray cut-out in the front edge of the shell, so that the first ray can come ' +
-			'down. Not the first thing to try: it narrows and unsteadies the front edge.',
+		needsShell: true,
 		against: [
 			{
+				rule: 'first-joint-held',
 				conditions: ['first-mtp-osteoarthritis', 'turf-toe'],
-				says: 'painful first joint: it must be held, not freed',
-				hard: true,
+				leavesOut: true,
 			},
 			{
-				conditions: [],
-				found: (facts) => facts.forefoot?.startsWith('varus') === true,
-				says: 'forefoot varus: the first ray has no ground to come down to',
-				hard: true,
+				rule: 'forefoot-varus',
+				readings: [{ measure: 'forefoot', is: ['varus-flexible', 'varus-rigid'] }],
+				leavesOut: true,
 			},
 		],
-		cautions: ['Proof in walking is weak.'],
+		cautions: [{ code: 'insert.caution-weak-proof' }],
 	},
 	{
 		element: 'forefoot-stiffener',
-		when: (facts) => [
-			...facts.nowHereOrUnsided('first-mtp-osteoarthritis', 'turf-toe'),
-			...together(
-				only(facts.firstMtp === 'structural-limit', 'First MTP', 'structural limit'),
-				facts.nowHereOrUnsided('hallux-limitus'),
-			),
+		calls: [
+			[{ conditions: ['first-mtp-osteoarthritis', 'turf-toe'] }],
+			[
+				{ readings: [{ measure: 'firstMtp', is: ['structural-limit'] }] },
+				{ conditions: ['hallux-limitus'] },
+			],
 		],
 		key: 'insert.stiffenerMm',
 		unit: 'mm carbon',
 		range: ['insert.stiffenerMinMm', 'insert.stiffenerMaxMm'],
 		where: 'both',
-		device: false,
-		says: 'Full-length stiff plate for a stiff or painful first joint.',
+		needsShell: false,
 		against: [
 			{
+				rule: 'calf-lever',
 				conditions: ['calf-strain', 'achilles-midportion', 'achilles-insertional'],
-				says: 'calf or Achilles trouble: a stiff plate lengthens the lever on it',
 			},
 		],
-		cautions: [
-			'It can cost push-off speed. Check that the sole of the boot does not already do it.',
-		],
+		cautions: [{ code: 'insert.caution-push-off' }],
 	},
 	{
 		element: 'metatarsal-dome',
-		when: (facts) => facts.nowHereOrUnsided('metatarsalgia'),
+		calls: [[{ conditions: ['metatarsalgia'] }]],
 		key: 'insert.domeMm',
 		unit: 'mm high',
 		range: ['insert.domeMinMm', 'insert.domeMaxMm'],
 		where: 'both',
-		device: false,
-		says: 'Metatarsal dome behind the lesser heads.',
-		against: [
-			{
-				conditions: ['interdigital-neuroma'],
-				says: 'neuroma: a dome can irritate it; stop if tingling rises',
-			},
-		],
-		cautions: [
-			'In running, a forefoot cushion lowered pressure where a pad did not. Takes room in a boot.',
-		],
+		needsShell: false,
+		against: [{ rule: 'neuroma', conditions: ['interdigital-neuroma'] }],
+		cautions: [{ code: 'insert.caution-dome-room' }],
 	},
 	{
 		element: 'forefoot-cushion',
-		when: (facts) =>
-			facts.nowHereOrUnsided(
-				'metatarsalgia',
-				'interdigital-neuroma',
-				'second-metatarsal-stress-fracture',
-			),
+		calls: [
+			[
+				{
+					conditions: [
+						'metatarsalgia',
+						'interdigital-neuroma',
+						'second-metatarsal-stress-fracture',
+					],
+				},
+			],
+		],
 		key: 'insert.forefootCushionMm',
 		unit: 'mm',
 		range: ['insert.forefootCushionMinMm', 'insert.forefootCushionMaxMm'],
 		where: 'both',
-		device: false,
-		says: 'Forefoot cushion: in running it lowered the pressure under the heads.',
+		needsShell: false,
 		against: [],
-		cautions: ['Takes room over the toes.'],
+		cautions: [{ code: 'insert.caution-room-over-toes' }],
 	},
 	{
 		element: 'first-head-aperture',
-		when: (facts) => facts.nowHereOrUnsided('sesamoid-pain'),
+		calls: [[{ conditions: ['sesamoid-pain'] }]],
 		key: 'insert.firstHeadApertureMm',
 		unit: 'mm deep',
 		range: ['insert.firstHeadApertureMinMm', 'insert.firstHeadApertureMaxMm'],
 		where: 'both',
-		device: false,
-		says:
-			'Aperture under the first head, with the padding around it, to take load off the ' +
-			'sesamoids.',
+		needsShell: false,
 		against: [],
-		cautions: ['No soft plug in the hole. If focal bone pain stays after two weeks, image it.'],
+		cautions: [{ code: 'insert.caution-no-plug', figures: { weeks: 'insert.focalBonePainWeeks' } }],
 	},
 ]

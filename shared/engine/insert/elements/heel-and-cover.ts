@@ -1,80 +1,71 @@
 /** Relief and height under the heel, and the cover of a painful high arch. */
-import { type ElementRow, only } from './row.ts'
+import type { ElementRow } from './row.ts'
 
 export const heelAndCoverRows: readonly ElementRow[] = [
 	{
 		element: 'heel-aperture',
-		when: (facts) => facts.nowHereOrUnsided('plantar-heel-pain'),
+		calls: [[{ conditions: ['plantar-heel-pain'] }]],
 		key: 'insert.heelApertureMm',
 		unit: 'mm deep',
 		range: ['insert.heelApertureMinMm', 'insert.heelApertureMaxMm'],
 		where: 'both',
-		device: true,
-		says: 'Contoured device with a heel aperture or pad for pain under the heel.',
+		needsShell: true,
 		against: [],
-		cautions: ['Exclude a bone stress injury of the heel first: squeeze it from both sides.'],
+		cautions: [{ code: 'insert.caution-heel-bone-stress' }],
 	},
 	{
 		element: 'heel-cushion',
-		when: (facts) => [
-			...facts.nowAnywhere('calcaneal-apophysitis'),
-			...facts.nowHereOrUnsided('heel-fat-pad-pain'),
+		calls: [
+			[{ conditions: ['calcaneal-apophysitis'], eitherSide: true }],
+			[{ conditions: ['heel-fat-pad-pain'] }],
 		],
 		key: 'insert.heelCushionMm',
 		unit: 'mm',
 		range: ['insert.heelCushionMinMm', 'insert.heelCushionMaxMm'],
 		where: 'both',
-		device: false,
-		says: 'Heel cushion, both feet in a growing heel.',
+		needsShell: false,
 		against: [],
-		cautions: ['Count it with the raise: the boot must still hold the heel.'],
+		cautions: [{ code: 'insert.caution-count-with-raise' }],
 	},
 	{
 		element: 'heel-raise',
-		when: (facts) => [
-			...only(
-				facts.ankleRaiseMm !== undefined,
-				'Heel raise proposed from the ankle',
-				facts.ankleRaiseMm ?? 0,
-			),
-			...facts.nowAnywhere('achilles-midportion', 'achilles-insertional', 'haglund-deformity'),
+		calls: [
+			[{ ankleRaise: true }],
+			[
+				{
+					conditions: ['achilles-midportion', 'achilles-insertional', 'haglund-deformity'],
+					eitherSide: true,
+				},
+			],
 		],
 		key: 'insert.achillesRaiseMm',
 		unit: 'mm',
 		range: ['insert.achillesRaiseMinMm', 'insert.achillesRaiseMaxMm'],
 		where: 'both',
-		device: false,
-		says: 'Heel raise in both shoes. It does not treat the cause.',
+		needsShell: false,
 		against: [
 			{
+				rule: 'back-of-ankle',
 				conditions: ['posterior-ankle-impingement'],
-				says: 'impingement at the back of the ankle: a raise presses there',
-				hard: true,
+				leavesOut: true,
 			},
-			{
-				conditions: ['sesamoid-pain', 'metatarsalgia'],
-				says: 'forefoot pain: a raise moves load forwards',
-			},
-			{
-				conditions: ['patellofemoral-pain', 'patellar-tendinopathy'],
-				says: 'front knee pain: a raise can load it more',
-			},
+			{ rule: 'forefoot-load', conditions: ['sesamoid-pain', 'metatarsalgia'] },
+			{ rule: 'front-of-knee', conditions: ['patellofemoral-pain', 'patellar-tendinopathy'] },
 		],
-		cautions: [
-			'Same raise in boots and trainers, or taper on purpose. In boots 10 mm had no effect in a ' +
-				'group of nine. Check heel slip.',
-		],
+		cautions: [{ code: 'insert.caution-same-raise' }],
 	},
 	{
 		element: 'cover',
-		when: (facts) => facts.nowHereOrUnsided('cavus-foot-pain'),
+		code: 'insert.cover-full-contact',
+		calls: [[{ conditions: ['cavus-foot-pain'] }]],
 		key: 'insert.coverCavusMm',
 		unit: 'mm',
 		range: ['insert.coverCavusMinMm', 'insert.coverCavusMaxMm'],
 		where: 'trainer',
-		device: true,
-		says: 'Full-contact cushioned cover for a painful high arch.',
+		needsShell: true,
 		against: [],
-		cautions: ['In boots 1 mm at most.'],
+		cautions: [
+			{ code: 'insert.caution-cover-in-boots', figures: { mostMm: 'insert.coverBootMm' } },
+		],
 	},
 ]

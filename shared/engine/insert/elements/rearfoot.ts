@@ -1,111 +1,94 @@
 /** Posts and skives under the heel: they tilt the rearfoot. */
-import { type ElementRow, flatPain, only, outerPain, pronated, supinated, together } from './row.ts'
+import { type ElementRow, flatPain, outerPain, pronated, supinated } from './row.ts'
 
+const skiveCup = {
+	code: 'insert.caution-skive-cup',
+	figures: { cupMm: 'insert.skiveCupMm', bootMm: 'insert.bootCupMm' },
+} as const
 export const rearfootRows: readonly ElementRow[] = [
 	{
 		element: 'rearfoot-post-medial',
-		when: (facts) =>
-			together(
-				[...pronated(facts), ...facts.nowHereOrUnsided('flexible-flatfoot-pain')].slice(0, 1),
-				flatPain(facts),
-			),
+		calls: [
+			[{ readings: [pronated], conditions: ['flexible-flatfoot-pain'] }, { conditions: flatPain }],
+		],
 		key: 'insert.rearfootMedialDeg',
 		unit: 'deg',
 		range: ['insert.rearfootMedialMinDeg', 'insert.rearfootMedialMaxDeg'],
 		where: 'both',
-		device: true,
-		says:
-			'Medial rearfoot post for a painful pronated foot. The effect on movement is small: ' +
-			'aim at comfort.',
+		needsShell: true,
 		against: [
-			{
-				conditions: ['lateral-ankle-instability'],
-				says: 'lateral ankle instability: a medial post can tip the ankle outwards',
-			},
-			{
-				conditions: ['knee-osteoarthritis'],
-				says: 'knee osteoarthritis: a medial post raises the inward load on the knee',
-				hard: true,
-			},
+			{ rule: 'ankle-tips-outwards', conditions: ['lateral-ankle-instability'], past: true },
+			{ rule: 'knee-inward-load', conditions: ['knee-osteoarthritis'], leavesOut: true },
 		],
-		cautions: ['Not for a rigid foot. Raises the inward load on the knee.'],
+		cautions: [{ code: 'insert.caution-rigid-foot' }],
 	},
 	{
 		element: 'medial-skive',
-		when: (facts) =>
-			together(
-				only(facts.supinationResistance === 'high', 'Supination resistance', 'high'),
-				pronated(facts),
-				flatPain(facts),
-			),
+		calls: [
+			[
+				{ readings: [{ measure: 'supinationResistance', is: ['high'] }] },
+				{ readings: [pronated] },
+				{ conditions: flatPain },
+			],
+		],
 		key: 'insert.medialSkiveMm',
 		unit: 'mm',
 		range: ['insert.medialSkiveMinMm', 'insert.medialSkiveMaxMm'],
 		where: 'trainer',
-		device: true,
-		says:
-			'Medial heel skive for a painful pronated foot that resists supination; 2 mm has ' +
-			'shown no effect.',
+		needsShell: true,
 		against: [
 			{
+				rule: 'heel-pressure',
 				conditions: ['heel-fat-pad-pain', 'plantar-heel-pain'],
-				says: 'pain under the heel: a skive presses there',
-				hard: true,
+				leavesOut: true,
 			},
 		],
-		cautions: ['Needs a heel cup of 14 mm or more, which a boot does not hold.'],
+		cautions: [skiveCup],
 	},
 	{
 		element: 'rearfoot-post-lateral',
-		when: (facts) =>
-			together(
-				[...supinated(facts), ...facts.nowHereOrUnsided('cavus-foot-pain')].slice(0, 1),
-				outerPain(facts),
-			),
+		calls: [
+			[{ readings: [supinated], conditions: ['cavus-foot-pain'] }, { conditions: outerPain }],
+		],
 		key: 'insert.rearfootLateralDeg',
 		unit: 'deg',
 		range: ['insert.rearfootLateralMinDeg', 'insert.rearfootLateralMaxDeg'],
 		where: 'both',
-		device: true,
-		says: 'Lateral rearfoot post for a supinated foot with outer foot or ankle trouble.',
+		needsShell: true,
 		against: [
 			{
+				rule: 'inner-side-load',
 				conditions: ['flexible-flatfoot-pain', 'sinus-tarsi-pain', 'posterior-tibial-tendinopathy'],
-				says: 'pain on the inner side or in the sinus tarsi: a lateral post loads it',
-				hard: true,
+				leavesOut: true,
 			},
 			{
+				rule: 'fifth-metatarsal-disputed',
 				conditions: ['fifth-metatarsal-stress-fracture'],
-				says:
-					'fifth metatarsal stress fracture, now or before: sources disagree on lateral ' +
-					'posting; nothing hard under the fifth metatarsal',
+				past: true,
 			},
 		],
-		cautions: [
-			'Boots load the outer midfoot more than trainers: keep the post off the fifth metatarsal.',
-		],
+		cautions: [{ code: 'insert.caution-fifth-metatarsal' }],
 	},
 	{
 		element: 'lateral-skive',
-		when: (facts) => together(supinated(facts), facts.nowHereOrUnsided('peroneal-tendinopathy')),
+		calls: [[{ readings: [supinated] }, { conditions: ['peroneal-tendinopathy'] }]],
 		key: 'insert.lateralSkiveMm',
 		unit: 'mm',
 		range: ['insert.lateralSkiveMinMm', 'insert.lateralSkiveMaxMm'],
 		where: 'trainer',
-		device: true,
-		says: 'Lateral heel skive for a supinated foot with peroneal tendon pain.',
+		needsShell: true,
 		against: [
 			{
+				rule: 'inner-side-or-heel-load',
 				conditions: [
 					'flexible-flatfoot-pain',
 					'sinus-tarsi-pain',
 					'heel-fat-pad-pain',
 					'plantar-heel-pain',
 				],
-				says: 'inner-side, sinus tarsi or heel pain: a lateral skive loads it',
-				hard: true,
+				leavesOut: true,
 			},
 		],
-		cautions: ['Needs a heel cup of 14 mm or more, which a boot does not hold.'],
+		cautions: [skiveCup],
 	},
 ]

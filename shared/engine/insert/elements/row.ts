@@ -1,88 +1,79 @@
-/**
- * What a row of the element table is, the findings that rows share, and what speaks against one.
- */
+/** What a row of the element table is: what calls for an element, and what speaks against it. */
 import type { InsertElement } from '../../findings/assessment.ts'
-import type { Because } from '../../protocol/basis.ts'
 import type { ThresholdKey } from '../../protocol/protocol.ts'
-import { type Condition, termWords } from '../../visit/terms.ts'
-import type { ElementId } from '../element-words.ts'
+import type { Condition } from '../../visit/terms.ts'
+import type { ObjectionRule } from '../../words/en/insert-cautions.ts'
+import type { ElementId } from '../../words/en/insert-names.ts'
+import type { StatementCode } from '../../words/statement.ts'
 import type { InsertFacts } from '../facts.ts'
 
+/** What is looked at besides conditions, and the unit or term in which it stands. */
+type ReadKey = 'fpiBand' | 'forefoot' | 'firstRay' | 'firstMtp' | 'supinationResistance'
+/** A measured finding: one of these terms. */
+export interface Reading {
+	measure: ReadKey
+	is: readonly NonNullable<InsertFacts[ReadKey]>[]
+}
+/** Met by any one of its conditions or readings. */
+export interface Need {
+	conditions?: readonly Condition[]
+	/** Conditions of either side count: what is given goes into both shoes. */
+	eitherSide?: true
+	readings?: readonly Reading[]
+	/** The ankle room's raise for both shoes. */
+	ankleRaise?: true
+}
+/** What speaks against an element on the same side. */
+export interface Against {
+	rule: ObjectionRule
+	conditions?: readonly Condition[]
+	/** Its history speaks against the element as much as the condition itself. */
+	past?: true
+	readings?: readonly Reading[]
+	/** It takes the element out; else it is said as a caution. */
+	leavesOut?: true
+}
+/** What is always said with an element, and the rows of the figures in it. */
+export interface CautionRow {
+	code: StatementCode
+	figures?: Readonly<Record<string, ThresholdKey>>
+}
 /** Finding to element. */
 export interface ElementRow {
 	element: ElementId
-	/** The reasons that call for it; none: it is not proposed. */
-	when(facts: InsertFacts): Because[]
+	/** Any one of these calls for it, where all needs of it are met. */
+	calls: readonly (readonly Need[])[]
 	key: ThresholdKey
 	unit: string
 	/** The rows of the usual least and most. */
 	range: readonly [ThresholdKey, ThresholdKey]
 	where: InsertElement['where']
-	says: string
+	/** Its sentence; the name of the element where that is none other. */
+	code?: StatementCode
 	/** Whether a shell is needed to carry it; a raise or a cushion alone needs none. */
-	device: boolean
-	/** Conditions on the same side, or a measured finding, that speak against it, and the words. */
-	against: readonly {
-		conditions: readonly Condition[]
-		found?(facts: InsertFacts): boolean
-		says: string
-		hard?: true
-	}[]
-	/** Always said. */
-	cautions: readonly string[]
+	needsShell: boolean
+	against: readonly Against[]
+	cautions: readonly CautionRow[]
 }
-/** The foot posture as a reason, where it is pronated; also where highly so. */
-export const pronated = (facts: InsertFacts): Because[] =>
-	facts.fpiBand === 'pronated' || facts.fpiBand === 'highly-pronated'
-		? [{ measure: 'Foot posture index', value: facts.fpi ?? facts.fpiBand }]
-		: []
-/** The foot posture as a reason, where it is supinated; also where highly so. */
-export const supinated = (facts: InsertFacts): Because[] =>
-	facts.fpiBand === 'supinated' || facts.fpiBand === 'highly-supinated'
-		? [{ measure: 'Foot posture index', value: facts.fpi ?? facts.fpiBand }]
-		: []
-/** A finding as a reason, where it holds. */
-export const only = (holds: boolean, measure: string, value: string | number): Because[] =>
-	holds ? [{ measure, value }] : []
-/** Every group of reasons must be there. */
-export const together = (...groups: Because[][]): Because[] =>
-	groups.every((group) => group.length > 0) ? groups.flat() : []
+export const pronated: Reading = { measure: 'fpiBand', is: ['pronated', 'highly-pronated'] }
+export const supinated: Reading = { measure: 'fpiBand', is: ['supinated', 'highly-supinated'] }
 /** Complaints that a flat foot gives. */
-export const flatPain = (facts: InsertFacts) =>
-	facts.nowHereOrUnsided('flexible-flatfoot-pain', 'posterior-tibial-tendinopathy', 'shin-pain')
-/** Complaints of the outer foot and ankle. */
-export const outerPain = (facts: InsertFacts) =>
-	facts.nowHereOrUnsided('lateral-ankle-instability', 'peroneal-tendinopathy', 'cavus-foot-pain')
-/** Complaints that a forefoot valgus or a plantarflexed first ray gives. */
-export const forefootPain = (facts: InsertFacts) =>
-	facts.nowHereOrUnsided(
-		'sesamoid-pain',
-		'metatarsalgia',
-		'cavus-foot-pain',
-		'lateral-ankle-instability',
-		'peroneal-tendinopathy',
-	)
-
-/** Conditions whose history speaks against an element as much as the condition itself. */
-const history: readonly Condition[] = [
-	'fifth-metatarsal-stress-fracture',
-	'lateral-ankle-instability',
+export const flatPain: readonly Condition[] = [
+	'flexible-flatfoot-pain',
+	'posterior-tibial-tendinopathy',
+	'shin-pain',
 ]
-/** Words against this element on this side; `hard` ones take it out. */
-export function speaksAgainst(
-	row: ElementRow,
-	facts: InsertFacts,
-): { says: string; hard: boolean }[] {
-	return row.against.flatMap(({ conditions, found: measured, says, hard = false }) => {
-		if (measured?.(facts)) return [{ says, hard }]
-		const recorded = conditions.filter((condition) => {
-			const reasons = history.includes(condition)
-				? facts.everHereOrUnsided(condition)
-				: facts.nowHereOrUnsided(condition)
-			return reasons.length > 0
-		})
-		return recorded.length > 0
-			? [{ says: `${says} (${recorded.map(termWords).join(', ')})`, hard }]
-			: []
-	})
-}
+/** Complaints of the outer foot and ankle. */
+export const outerPain: readonly Condition[] = [
+	'lateral-ankle-instability',
+	'peroneal-tendinopathy',
+	'cavus-foot-pain',
+]
+/** Complaints that a forefoot valgus or a plantarflexed first ray gives. */
+export const forefootPain: readonly Condition[] = [
+	'sesamoid-pain',
+	'metatarsalgia',
+	'cavus-foot-pain',
+	'lateral-ankle-instability',
+	'peroneal-tendinopathy',
+]

@@ -1,5 +1,6 @@
 /** How each element is drawn on its foot; places are proportions of the player's own measures. */
-import { domeEdgeMm, postHeightMm } from '../dose.ts'
+import { rounded } from '../../visit/sides.ts'
+import { domeEdgeMm, postHeightMm, steepestPostDeg } from '../dose.ts'
 import { type PlacedFoot, type Point, path, shown } from './shape.ts'
 
 /** A drawn element, and its label with the place on the foot where that stands, mm. */
@@ -33,6 +34,12 @@ const amount = (value: number | undefined) => shown(value ?? 0)
 /** A raise under the heel, seen as a block of the given half width, from and to along the foot. */
 const block = ({ at }: PlacedFoot, halfWidth: number, from: number, to: number): string =>
 	area([at(-halfWidth, from), at(halfWidth, from), at(halfWidth, to), at(-halfWidth, to)], ring)
+/** An angle that is no post any more has no height. */
+function postLabel(heelWidthMm: number, angleDeg: number): string {
+	if (angleDeg >= steepestPostDeg) return `${amount(angleDeg)} deg`
+	const heightMm = rounded(postHeightMm(heelWidthMm, angleDeg), 1)
+	return `${amount(angleDeg)} deg, ${shown(heightMm)} mm`
+}
 const rearfootPost =
 	(edge: 'inner' | 'outer'): Mark['draw'] =>
 	({ at, ballLengthMm, heelWidthMm }, value) => {
@@ -47,7 +54,7 @@ const rearfootPost =
 				],
 				wedge,
 			),
-			label: `${amount(value)} deg, ${shown(postHeightMm(heelWidthMm, value ?? 0))} mm`,
+			label: postLabel(heelWidthMm, value ?? 0),
 			across: 0,
 			along: ballLengthMm * 0.37,
 		}

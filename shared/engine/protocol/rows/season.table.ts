@@ -14,6 +14,7 @@ export const seasonRows = {
 	'season.roundMinutes': row(5, 'min, steps of break-in and shortened sessions are rounded down to it', 'all players', `${own}, so that a coach can keep to the clock`, 'practice', 'choice'),
 	'season.shortestPartMinutes': row(15, 'min in a pair when boots are changed inside a session', players, own, 'practice', 'choice'),
 	'season.matchFromMinutes': row(150, 'min of training', 'new football boots', none, 'practice', 'common practice'),
+	'season.matchesCloseHours': row(24, 'h from the end of a match to the next', players, none, 'practice', 'common practice'),
 	'season.familiarDays': row(14, 'days', players, none, 'practice', 'common practice'),
 	'season.lowOffsetMm': row(4, 'mm, offset and heel raise together', 'players with heel or Achilles pain', own, 'practice', 'choice'),
 	'season.lowOffsetMinutes': row(200, 'min/week', 'players with heel or Achilles pain', `${own} (the weekly cap the rotation model was first timed with)`, 'practice', 'choice'),

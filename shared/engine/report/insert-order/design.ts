@@ -1,35 +1,41 @@
 /** The design of each side: every element of the catalogue, what is wanted and what is not. */
 import type { DecidedElement, DecidedInsert } from '../../insert/decided.ts'
-import { elementWords } from '../../insert/element-words.ts'
 import { termWords } from '../../visit/terms.ts'
 import type { Side } from '../../visit/visit.ts'
+import { amount, number, unitOf } from '../../words/en/format.ts'
+import { elementNames } from '../../words/en/insert-names.ts'
 import type { Speak } from '../../words/speak.ts'
-import { capital, shown, sideWords } from '../../words/words.ts'
+import { spokenTo, state } from '../../words/statement.ts'
+import { capital, sideWords } from '../../words/words.ts'
 import { heading, say, small } from '../base.ts'
 import type { Block } from '../document.ts'
 import type { Notes } from '../notes.ts'
 
-const names: Readonly<Record<string, string>> = elementWords
+const names: Readonly<Record<string, string>> = elementNames
 const catalogue = Object.keys(names)
 
 /** A side that is stopped or needs no insert says so and has no table. */
 export function design(insert: DecidedInsert, side: Side, notes: Notes, t: Speak): Block[] {
 	const title = heading(t(`common.${side}`), { level: 2 })
-	const { state, stoppedBy } = insert.result[side]
-	if (state === 'stopped') {
-		const reasons = stoppedBy.map((stop) => stop.says).join(' ')
+	const { state: made, stoppedBy } = insert.result[side]
+	if (made === 'stopped') {
+		const stops = stoppedBy.map(({ id }) => id)
+		const reasons = spokenTo('laboratory', state('insert.stopped', { side, stops })) ?? ''
 		const text = t('order.stopped', { reasons })
 		return [title, { kind: 'alert', title: t(`common.${side}`), text }]
 	}
 	const ordered = insert[side]
 	if (ordered.length === 0) return [title, say(t('order.notNeeded'))]
-	const cautions = [...new Set(ordered.flatMap(({ element }) => element.cautions))]
+	const cautions = [...new Set(ordered.flatMap(({ element }) => toldToMaker(element)))]
 	return [
 		title,
 		designTable(ordered, side, notes, t),
 		...(cautions.length > 0 ? [small(`${t('order.notes')}: ${cautions.join(' ')}`)] : []),
 	]
 }
+/** The cautions that concern whoever makes it. */
+const toldToMaker = ({ cautioned = [] }: DecidedElement['element']): string[] =>
+	cautioned.flatMap((caution) => spokenTo('laboratory', caution) ?? [])
 function designTable(
 	ordered: readonly DecidedElement[],
 	side: Side,
@@ -51,7 +57,7 @@ function designTable(
 	return {
 		kind: 'table',
 		caption: `${t('order.designCaption')}. ${capital(sideWords[side])}. ${basis}`.trim(),
-		head: [t('order.element'), t(`common.${side}`), t('order.where'), t('common.why')],
+		head: [t('order.element'), t(`common.${side}`), t('order.where'), t('order.how')],
 		rows,
 		widths: [120, 96, 74, '*'],
 	}
@@ -72,19 +78,25 @@ function designRow(name: string, ordered: DecidedElement | undefined, t: Speak):
 	]
 }
 function amountOf({ value, unit, choice }: DecidedElement['element'], t: Speak): string {
-	const amount = value === undefined ? '' : `${shown(value)} ${unit ?? ''}`.trim()
-	return [amount, choice ?? ''].filter(Boolean).join(', ') || t('common.yes')
+	const howMuch = value === undefined ? '' : amount(value, unit ?? '')
+	return [howMuch, choice ?? ''].filter(Boolean).join(', ') || t('common.yes')
 }
+/** The prescriber's own words, or how the element is made; why it was changed; its usual amount. */
 function remarkOf({ element, decision }: DecidedElement, t: Speak): string {
 	const { range, value, unit = '' } = element
-	const asProposed = decision === undefined || decision.choice === 'accept'
+	const isChanged = decision !== undefined && decision.choice !== 'accept'
+	const made = decision?.says ?? spokenTo('laboratory', element)?.replace(/\.$/, '')
 	return [
-		asProposed ? t('order.asProposed') : t('order.decided', { why: decision.why ?? '' }),
-		decision?.says ?? '',
-		range && value !== undefined
-			? t('order.within', { min: range[0], max: range[1], unit }).trim()
-			: '',
+		made,
+		isChanged && t('order.decided', { why: decision.why ?? '' }),
+		range &&
+			value !== undefined &&
+			t('order.within', {
+				min: number(range[0]),
+				max: number(range[1]),
+				unit: unitOf(range[1], unit),
+			}).trim(),
 	]
-		.filter(Boolean)
+		.filter((remark) => !!remark)
 		.join('; ')
 }

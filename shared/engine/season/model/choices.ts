@@ -10,6 +10,7 @@ import {
 	type Use,
 } from '../problem/problem.ts'
 import type { Term } from './programme.ts'
+import { nameOf } from './variables.ts'
 
 /** A pair in a session. */
 export interface Cell {
@@ -51,8 +52,9 @@ function cellIn(
 	pair: number,
 ): Cell {
 	const points = pointsAt(problem, index, pair)
-	const free = open > 0 && typeof points === 'number' && !settled.some((use) => use.pair === pair)
-	const [worn, part] = [`x${index}_${pair}`, `y${index}_${pair}`]
+	const free = open > 0 && points !== undefined && !settled.some((use) => use.pair === pair)
+	const worn = nameOf({ is: 'worn', slot: index, pair })
+	const part = nameOf({ is: 'part', slot: index, pair })
 	const chosen: Term = slot.split ? [1, part] : [open, worn]
 	return {
 		session: index,

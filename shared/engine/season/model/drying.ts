@@ -2,6 +2,7 @@
 import { type Owned, type SeasonProblem, stillWet } from '../problem/problem.ts'
 import { type Cell, isChoosable, settledUse } from './choices.ts'
 import type { Model, Term } from './programme.ts'
+import { declare } from './variables.ts'
 
 type Conflict = (earlier: Cell, later: Cell) => boolean
 const together = (earlier: Cell, later: Cell): string => `${earlier.session} ${later.session}`
@@ -58,7 +59,8 @@ function restDamp(
 ): void {
 	const damp: Conflict = (earlier, later) =>
 		earlier.slot.ground !== 'wet' && stillWet(pair, earlier.slot, later.slot)
-	const allowance = (cell: Cell): string => `v${cell.session}_${place}`
+	const allowance = (cell: Cell): string =>
+		declare(model, { is: 'not-dry', slot: cell.session, pair: place })
 	const allowed = new Set<Cell>()
 	for (const [number, clique] of cliques(touched, damp).entries()) {
 		const terms = wornIn(clique)

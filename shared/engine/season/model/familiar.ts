@@ -3,6 +3,7 @@ import type { SeasonProblem } from '../problem/problem.ts'
 import { type Cell, isChoosable } from './choices.ts'
 import { settledIn, wornIn } from './drying.ts'
 import type { Model, Term } from './programme.ts'
+import { declare } from './variables.ts'
 
 /**
  * The wish of a pair for each match.
@@ -26,7 +27,7 @@ export function wishFamiliar(
 				slot.kind === 'training' && session < match.session && slot.startHour >= since,
 		)
 		if (settledIn(trainings) > 0) continue
-		const unfamiliar = `f${match.session}_${place}`
+		const unfamiliar = declare(model, { is: 'unfamiliar', slot: match.session, pair: place })
 		model.bounds.push(unfamiliar)
 		model.tier1.push([weights.unfamiliar, unfamiliar])
 		model.rows.push({

@@ -68,7 +68,7 @@ function bestPair(
 	const able = problem.pairs.flatMap((owned, pair) => {
 		const points = pointsAt(problem, slot, pair)
 		const allowed =
-			typeof points === 'number' &&
+			points !== undefined &&
 			!isWorn(usesIn(rotation, slot), pair) &&
 			worn.in(pair) + open <= owned.lifeMinutes &&
 			!soaked(problem, rotation, slot, pair) &&

@@ -8,6 +8,7 @@ import {
 } from '../problem/problem.ts'
 import { type Cell, cellOf, type ModelSession } from './choices.ts'
 import type { Model } from './programme.ts'
+import { declare } from './variables.ts'
 
 const settledMinutesOf = (cells: readonly Cell[]): number =>
 	cells.reduce((sum, cell) => sum + cell.settledMinutes, 0)
@@ -46,22 +47,24 @@ function wishShare(
 	const ahead = trainingAhead(problem)
 	const pointsAMinute = problem.weights.shareBound / 60
 	if (shareMax !== undefined) {
+		const over = declare(model, { is: 'share-over', pair: place })
 		model.rows.push({
 			name: `so${place}`,
-			terms: [...terms, [-1, `o${place}`]],
+			terms: [...terms, [-1, over]],
 			sense: '<=',
 			right: shareMax * ahead - settled,
 		})
-		model.tier1.push([pointsAMinute, `o${place}`])
+		model.tier1.push([pointsAMinute, over])
 	}
 	if (shareMin !== undefined) {
+		const under = declare(model, { is: 'share-under', pair: place })
 		model.rows.push({
 			name: `sr${place}`,
-			terms: [...terms, [1, `r${place}`]],
+			terms: [...terms, [1, under]],
 			sense: '>=',
 			right: shareMin * ahead - settled,
 		})
-		model.tier1.push([pointsAMinute, `r${place}`])
+		model.tier1.push([pointsAMinute, under])
 	}
 }
 /** A wish: the least and the largest share of the training time ahead, at a price a minute. */

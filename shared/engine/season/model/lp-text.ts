@@ -1,6 +1,8 @@
 /** The programme as CPLEX LP text, in a fixed order, with fixed decimals. */
 import { gathered, type Model, type Row, type Term, worth } from './programme.ts'
+import { nameOf } from './variables.ts'
 
+const mostWorn = nameOf({ is: 'most-worn' })
 /** Six decimals at most, no exponent. */
 const decimal = (value: number): string => {
 	const text = value.toFixed(6).replace(/\.?0+$/, '')
@@ -43,12 +45,12 @@ export function lpText(model: Model, first?: ReadonlyMap<string, number>): strin
 	const goal = gathered(first ? model.tier3 : [...model.tier1, ...model.tier2]).filter(
 		([factor]) => factor !== 0,
 	)
-	const safe: Term[] = goal.length > 0 ? goal : [[0, 'z']]
+	const safe: Term[] = goal.length > 0 ? goal : [[0, mostWorn]]
 	return [
 		'Minimize',
 		wrapped(' obj:', safe),
 		'Subject To',
-		' zz: + 1 z <= 1',
+		` zz: + 1 ${mostWorn} <= 1`,
 		...rows.map((row) =>
 			wrapped(` ${row.name}:`, row.terms, ` ${row.sense} ${decimal(row.right)}`),
 		),

@@ -24,6 +24,7 @@ export function buildModel(problem: SeasonProblem): Model {
 		bounds: [],
 		uses: [],
 		fixed: fixedUses(problem),
+		variables: new Map(),
 	}
 	coverSessions(model, sessions, problem)
 	for (const [place, pair] of problem.pairs.entries()) {

@@ -3,6 +3,7 @@
  * three tiers.
  */
 import type { Use } from '../problem/problem.ts'
+import type { Variable } from './variables.ts'
 
 /** A factor and the variable it multiplies. */
 export type Term = readonly [factor: number, variable: string]
@@ -37,6 +38,8 @@ export interface Model {
 	uses: Choice[]
 	/** what is settled in each session */
 	fixed: Use[][]
+	/** every variable by its name */
+	variables: Map<string, Variable>
 }
 
 /** Terms added up by variable, in the order they first came. */

@@ -3,8 +3,9 @@ import { present } from '../../plain/present.ts'
 import { noPairPoints, type SeasonProblem } from '../problem/problem.ts'
 import type { ModelSession } from './choices.ts'
 import type { Model, Term } from './programme.ts'
+import { declare, nameOf } from './variables.ts'
 
-const without = (session: ModelSession): string => `u${session.index}`
+const without = (session: ModelSession): string => nameOf({ is: 'without', slot: session.index })
 const wornOnce = (session: ModelSession): Term[] => session.able.map((cell): Term => [1, cell.worn])
 
 /** One pair for the whole session, or none. */
@@ -47,7 +48,7 @@ function coverShared(model: Model, session: ModelSession, problem: SeasonProblem
 			sense: '>=',
 			right: 0,
 		})
-	const change = `e${index}`
+	const change = declare(model, { is: 'change', slot: index })
 	model.bounds.push(change)
 	model.rows.push({
 		name: `t${index}`,
@@ -61,7 +62,7 @@ function coverShared(model: Model, session: ModelSession, problem: SeasonProblem
 function wishPinned(model: Model, session: ModelSession, points: number): void {
 	const pinned = session.able.find((cell) => cell.pair === session.slot.pin)
 	if (!pinned) return
-	const miss = `m${session.index}`
+	const miss = declare(model, { is: 'pin-missed', slot: session.index })
 	model.bounds.push(miss)
 	model.rows.push({
 		name: `p${session.index}`,
@@ -74,6 +75,14 @@ function wishPinned(model: Model, session: ModelSession, points: number): void {
 	})
 	model.tier1.push([points, miss])
 }
+/** The variables of a session: without a pair, in each pair, and for how long where it is shared. */
+function declareChoices(model: Model, { index: slot, slot: { split }, able }: ModelSession): void {
+	model.binaries.push(
+		declare(model, { is: 'without', slot }),
+		...able.map(({ pair }) => declare(model, { is: 'worn', slot, pair })),
+	)
+	if (split) for (const { pair } of able) declare(model, { is: 'part', slot, pair })
+}
 /** Rows, points and variables of every session that is still open. */
 export function coverSessions(
 	model: Model,
@@ -83,7 +92,7 @@ export function coverSessions(
 	for (const session of sessions) {
 		const { index, slot, openMinutes, able } = session
 		if (openMinutes <= 0) continue
-		model.binaries.push(without(session), ...able.map((cell) => cell.worn))
+		declareChoices(model, session)
 		model.tier1.push([noPairPoints(problem, index), without(session)])
 		if (slot.split) coverShared(model, session, problem)
 		else coverWhole(model, session)

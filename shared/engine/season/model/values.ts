@@ -3,6 +3,7 @@ import { type Rotation, type SeasonProblem, usesIn } from '../problem/problem.ts
 import type { Checked } from '../verify/checked.ts'
 import { verify } from '../verify/verify.ts'
 import { type Choice, type Model, worth } from './programme.ts'
+import { nameOf, type Variable } from './variables.ts'
 
 /** What the first pass reached: tier 1 and tier 2. */
 export const tierValues = (
@@ -30,16 +31,16 @@ export function rotationOf(model: Model, values: ReadonlyMap<string, number>): R
 		}),
 	}
 }
+const valued = (variable: Variable, value: number): [string, number] => [nameOf(variable), value]
 /** The variables of wishes that a rotation leaves unmet. */
 const unmetValues = (checked: Checked): [string, number][] => [
-	...checked.noPair.map((slot): [string, number] => [`u${slot}`, 1]),
-	...checked.pinMissed.map((slot): [string, number] => [`m${slot}`, 1]),
-	...checked.notDry.map(({ slot, pair }): [string, number] => [`v${slot}_${pair}`, 1]),
-	...checked.unfamiliar.map(({ slot, pair }): [string, number] => [`f${slot}_${pair}`, 1]),
-	...checked.share.map(({ pair, minutes }): [string, number] => [
-		`${minutes > 0 ? 'o' : 'r'}${pair}`,
-		Math.abs(minutes),
-	]),
+	...checked.noPair.map((slot) => valued({ is: 'without', slot }, 1)),
+	...checked.pinMissed.map((slot) => valued({ is: 'pin-missed', slot }, 1)),
+	...checked.notDry.map(({ slot, pair }) => valued({ is: 'not-dry', slot, pair }, 1)),
+	...checked.unfamiliar.map(({ slot, pair }) => valued({ is: 'unfamiliar', slot, pair }, 1)),
+	...checked.share.map(({ pair, minutes }) =>
+		valued({ is: minutes > 0 ? 'share-over' : 'share-under', pair }, Math.abs(minutes)),
+	),
 ]
 /** The variables of a pair in a session: whether it is worn, and for how long. */
 function choiceValues(choice: Choice, rotation: Rotation): [string, number][] {
@@ -47,6 +48,8 @@ function choiceValues(choice: Choice, rotation: Rotation): [string, number][] {
 	const whether: [string, number] = [choice.name, worn ? 1 : 0]
 	return choice.part === undefined ? [whether] : [whether, [choice.part, worn?.minutes ?? 0]]
 }
+const isAllowing = (variable: Variable | undefined): boolean =>
+	variable?.is === 'switch' || variable?.is === 'not-dry'
 /** The values of every variable of the model that a rotation of whole sessions means. */
 export function valuesOf(
 	problem: SeasonProblem,
@@ -54,11 +57,11 @@ export function valuesOf(
 	rotation: Rotation,
 ): Map<string, number> {
 	// what only allows is switched on; it costs nothing in the first pass
-	const allowing = model.bounds.filter((variable) => /^[kv]/.test(variable))
+	const allowing = model.bounds.filter((name) => isAllowing(model.variables.get(name)))
 	return new Map([
-		['z', 1],
-		['q', 1],
-		...allowing.map((variable): [string, number] => [variable, 1]),
+		valued({ is: 'most-worn' }, 1),
+		valued({ is: 'most-minutes' }, 1),
+		...allowing.map((name): [string, number] => [name, 1]),
 		...model.uses.flatMap((choice) => choiceValues(choice, rotation)),
 		...unmetValues(verify(problem, rotation)),
 	])

@@ -2,11 +2,14 @@
 import { type Owned, type SeasonProblem, settledMinutes } from '../problem/problem.ts'
 import { cellOf, type ModelSession } from './choices.ts'
 import type { Model, Term } from './programme.ts'
+import { declare, nameOf } from './variables.ts'
 
 const scaled = (terms: readonly Term[], by: (factor: number) => number): Term[] =>
 	terms.map(([factor, variable]): Term => [by(factor), variable])
 
-/** No pair is worn past its life; `z` is the most worn pair, `q` the one with the most minutes. */
+const mostWorn = nameOf({ is: 'most-worn' })
+const mostMinutes = nameOf({ is: 'most-minutes' })
+/** No pair is worn past its life; the most worn pair, and the one with the most minutes, are kept low. */
 function wearOfPair(
 	model: Model,
 	minutes: readonly Term[],
@@ -33,13 +36,13 @@ function wearOfPair(
 	})
 	model.rows.push({
 		name: `z${place}`,
-		terms: [...scaled(minutes, (factor) => factor / lifeMinutes), [-1, 'z']],
+		terms: [...scaled(minutes, (factor) => factor / lifeMinutes), [-1, mostWorn]],
 		sense: '<=',
 		right: -Math.min(1, start / lifeMinutes),
 	})
 	model.rows.push({
 		name: `s${place}`,
-		terms: [...scaled(minutes, (factor) => factor / allMinutes), [-1, 'q']],
+		terms: [...scaled(minutes, (factor) => factor / allMinutes), [-1, mostMinutes]],
 		sense: '<=',
 		right: 0,
 	})
@@ -66,7 +69,10 @@ export function evenOutWear(
 			),
 		)
 	}
-	model.tier3.push([weights.wear, 'z'], [weights.share, 'q'])
+	model.tier3.push(
+		[weights.wear, declare(model, { is: 'most-worn' })],
+		[weights.share, declare(model, { is: 'most-minutes' })],
+	)
 }
 function avoidSwitch(
 	model: Model,
@@ -79,7 +85,7 @@ function avoidSwitch(
 		return later ? [{ pair: earlier.pair, earlier, later }] : []
 	})
 	if (both.length < 2) return
-	const switched = `k${before.index}`
+	const switched = declare(model, { is: 'switch', slot: before.index })
 	model.bounds.push(switched)
 	model.tier3.push([points, switched])
 	for (const { pair, earlier, later } of both)

@@ -1,93 +1,86 @@
 /** Findings of the sessions themselves: too close together, or too often on artificial turf. */
-import type { Finding } from '../../findings/finding.ts'
-import type { Because } from '../../protocol/basis.ts'
+import { conditionReading } from '../../conditions/query.ts'
+import { type Finding, findingOf, reading } from '../../findings/finding.ts'
 import type { Protocol } from '../../protocol/protocol.ts'
 import { rounded } from '../../visit/sides.ts'
+import type { Surface } from '../../visit/terms.ts'
 import type { Visit } from '../../visit/visit.ts'
-import { seasonFinding } from '../finding.ts'
-import { endHour, type SeasonProblem, type Slot, totalMinutes } from '../problem/problem.ts'
-import { momentOf } from './moment.ts'
+import { state } from '../../words/statement.ts'
+import { commonPractice } from '../finding.ts'
+import { sideOf, thatAsk } from '../problem/condition-asks.ts'
+import {
+	endHour,
+	momentOf,
+	type SeasonProblem,
+	type Slot,
+	totalMinutes,
+} from '../problem/problem.ts'
 
-const commonPractice = (rule: string): Finding['basis'] => ({
-	rule,
-	source: 'common practice, no source',
-	strength: 'practice',
-})
-/** Each session with the one before it. */
-function neighbours(slots: readonly Slot[]): { before: Slot; slot: Slot }[] {
+const artificialTurf: readonly Surface[] = ['artificial-3g', 'artificial-sand']
+/** Each session with the one before it, and the hours from the end of that to its beginning. */
+function neighbours(slots: readonly Slot[]): { slot: Slot; hours: number }[] {
 	let before: Slot | undefined
 	return slots.flatMap((slot) => {
-		const pair = before && { before, slot }
+		const pair = before && { slot, hours: slot.startHour - endHour(before) }
 		before = slot
 		return pair ?? []
 	})
 }
 function overlapFindings(open: readonly Slot[]): Finding[] {
-	const overlap = neighbours(open)
-		.filter(({ before, slot }) => endHour(before) > slot.startHour)
-		.map(
-			({ slot }): Because => ({
-				measure: momentOf(slot),
-				value: 'begins before the session before it has ended',
-			}),
-		)
+	const overlap = neighbours(open).filter(({ hours }) => hours < 0)
 	if (overlap.length === 0) return []
 	return [
-		seasonFinding(
-			'season.overlap',
-			'caution',
-			`${overlap.length} ${overlap.length === 1 ? 'session overlaps' : 'sessions overlap'} ` +
-				'another. Cancel one of the two.',
-			overlap,
-			commonPractice('sessions must not overlap'),
-		),
+		findingOf(state('season.overlap', { sessions: overlap.length }), {
+			id: 'season.overlap',
+			side: 'none',
+			level: 'caution',
+			because: overlap.map(({ slot, hours }) => ({
+				measure: 'overlapMinutes',
+				at: momentOf(slot),
+				value: rounded(-60 * hours, 0),
+				unit: 'min',
+			})),
+			basis: commonPractice('sessions must not overlap'),
+		}),
 	]
 }
-function closeMatchFindings(open: readonly Slot[]): Finding[] {
-	const close = neighbours(open.filter((slot) => slot.kind === 'match'))
-		.map(({ before, slot }) => ({ slot, hours: slot.startHour - endHour(before) }))
-		.filter(({ hours }) => hours >= 0 && hours < 24)
-		.map(
-			({ slot, hours }): Because => ({
-				measure: momentOf(slot),
-				value: rounded(hours, 0),
-				unit: 'h after the match before',
-			}),
-		)
+function closeMatchFindings(open: readonly Slot[], protocol: Protocol): Finding[] {
+	const within = protocol.value('season.matchesCloseHours')
+	const close = neighbours(open.filter((slot) => slot.kind === 'match')).filter(
+		({ hours }) => hours >= 0 && hours < within,
+	)
 	if (close.length === 0) return []
 	return [
-		seasonFinding(
-			'season.matches-close',
-			'note',
-			`${close.length} ${close.length === 1 ? 'match follows' : 'matches follow'} another ` +
-				'within 24 hours.',
-			close,
-			commonPractice('matches within 24 hours are pointed out'),
-		),
+		findingOf(state('season.matches-close', { matches: close.length, hours: within }), {
+			id: 'season.matches-close',
+			side: 'none',
+			level: 'note',
+			because: close.map(({ slot, hours }) => ({
+				measure: 'hoursAfterMatch',
+				at: momentOf(slot),
+				value: rounded(hours, 0),
+				unit: 'h',
+			})),
+			basis: protocol.basis('matches close together', 'season.matchesCloseHours'),
+		}),
 	]
 }
-/** After a stress fracture of the fifth metatarsal the share of artificial turf is pointed out. */
+/** After an injury that asks for it the share of artificial turf is pointed out. */
 function turfFindings(open: readonly Slot[], visit: Visit, protocol: Protocol): Finding[] {
-	const history = visit.conditions?.find(
-		({ condition }) => condition === 'fifth-metatarsal-stress-fracture',
-	)
+	const history = thatAsk(visit, ({ ask }) => ask === 'tell-turf-share')
 	const total = totalMinutes(open)
-	const turf = totalMinutes(open.filter((slot) => slot.surface.startsWith('artificial')))
-	if (!history || total === 0 || turf / total <= protocol.value('season.turfShare')) return []
+	const turf = totalMinutes(open.filter(({ surface }) => artificialTurf.includes(surface)))
+	if (history.length === 0 || total === 0) return []
+	if (turf / total <= protocol.value('season.turfShare')) return []
 	const percent = rounded((100 * turf) / total, 0)
 	return [
-		{
-			...seasonFinding(
-				'season.turf-share',
-				'caution',
-				`${percent} % of the season's time is on artificial turf. ` +
-					'Playing mostly on it is associated with fifth metatarsal stress fracture; no choice ' +
-					'of boots changes this share.',
-				[{ measure: 'time on artificial turf', value: percent, unit: '%' }],
-				protocol.basis('season.turf-share', 'season.turfShare'),
-			),
-			side: history.side,
-		},
+		findingOf(state('season.turf-share', { percent }), {
+			id: 'season.turf-share',
+			side: sideOf(history),
+			level: 'caution',
+			because: [...history.map(conditionReading), reading('turfPercent', percent, '%')],
+			basis: protocol.basis('share of the time on artificial turf', 'season.turfShare'),
+		}),
 	]
 }
 /** What the sessions ahead give rise to, whatever is worn in them. */
@@ -99,7 +92,7 @@ export function calendarFindings(
 	const open = problem.slots.filter((slot) => !slot.past)
 	return [
 		...overlapFindings(open),
-		...closeMatchFindings(open),
+		...closeMatchFindings(open, protocol),
 		...turfFindings(open, visit, protocol),
 	]
 }

@@ -1,13 +1,12 @@
 /** What speaks against wearing a pair in a session, asked one question after another. */
-import { addDays } from '../../plain/days.ts'
 import { rounded } from '../../visit/sides.ts'
-import { fullDay, weekdayName } from '../pattern.ts'
+import type { Hindrance, Seen } from '../../words/en/season/wearing.ts'
 import {
+	barredAt,
 	isTrainingAhead,
 	limitsOn,
 	minutesIn,
 	pairAt,
-	pointsAt,
 	type Rotation,
 	type SeasonProblem,
 	slotAt,
@@ -23,20 +22,15 @@ export interface Outcome {
 	/** of each pair, recorded ones included */
 	minutesAtEnd: readonly number[]
 }
-const drying = { wet: 'still wet from', damp: 'still damp from', dry: 'not aired since' } as const
 
 /** Minutes of a pair in a session. */
 export const wornIn = ({ rotation }: Outcome, slot: number, pair: number): number =>
 	minutesIn(usesIn(rotation, slot), pair)
-/** 'Tuesday' within the week before, otherwise the day in full. */
-export function dayOf({ problem }: Outcome, slot: number, seenFrom: number): string {
-	const [there, here] = [slotAt(problem, slot), slotAt(problem, seenFrom)]
-	if (there.date === here.date) return 'earlier the same day'
-	const close = Math.abs(here.startHour - there.startHour) < 24 * 6
-	return close && there.date !== addDays(here.date, 7)
-		? weekdayName(there.date)
-		: fullDay(there.date)
-}
+/** The day of a session as it is spoken of in another. */
+export const seenFrom = ({ problem }: Outcome, slot: number, from: number): Seen => ({
+	date: slotAt(problem, slot).date,
+	from: slotAt(problem, from).date,
+})
 /** Training minutes ahead in a pair. */
 export const trainedIn = (outcome: Outcome, pair: number): number =>
 	outcome.problem.slots.reduce(
@@ -56,17 +50,18 @@ export const lastMoist = (outcome: Outcome, slot: number, pair: number): number 
 	return moist < 0 ? undefined : moist
 }
 
-type Question = (outcome: Outcome, slot: number, pair: number) => string | undefined
+type Question = (outcome: Outcome, slot: number, pair: number) => Hindrance | undefined
 const mayNotBeWorn: Question = ({ problem }, slot, pair) => {
-	const points = pointsAt(problem, slot, pair)
-	return typeof points === 'string' ? `${pairAt(problem, pair).name}: ${points}` : undefined
+	const barred = barredAt(problem, slot, pair)
+	return barred && { is: 'barred', pair: pairAt(problem, pair).name, barred }
 }
 const notDry: Question = (outcome, slot, pair) => {
 	const { problem } = outcome
 	const moist = lastMoist(outcome, slot, pair)
 	if (moist === undefined) return undefined
 	const { ground } = slotAt(problem, moist)
-	return `${pairAt(problem, pair).name} ${drying[ground]} ${dayOf(outcome, moist, slot)}`
+	const worn = seenFrom(outcome, moist, slot)
+	return { is: 'moist', pair: pairAt(problem, pair).name, ground, worn }
 }
 /** What is worn in this session itself would make room. */
 const weekIsFull: Question = (outcome, slot, pair) => {
@@ -77,10 +72,13 @@ const weekIsFull: Question = (outcome, slot, pair) => {
 			.flatMap((other) => cap.pairs.map((member) => wornIn(outcome, other, member)))
 			.reduce((sum, minutes) => sum + minutes, 0)
 		if (used + slotAt(problem, slot).minutes > week.minutes + 1e-6)
-			return (
-				`${pairAt(problem, pair).name}: ${cap.says} (${rounded(used, 0)} of ${week.minutes} used ` +
-				'this week)'
-			)
+			return {
+				is: 'week-full',
+				pair: pairAt(problem, pair).name,
+				limit: cap.limit,
+				usedMinutes: rounded(used, 0),
+				mostMinutes: week.minutes,
+			}
 	}
 	return undefined
 }
@@ -93,13 +91,13 @@ const shareIsReached: Question = (outcome, slot, pair) => {
 	if (slotAt(problem, slot).kind !== 'training' || shareMax === undefined) return undefined
 	const minutes = trainedIn(outcome, pair) + moreMinutes(outcome, slot, pair)
 	return minutes > shareMax * trainingAhead(problem) + 1e-6
-		? `${name}: at most ${rounded(100 * shareMax, 0)} % of the training time`
+		? { is: 'share-reached', pair: name, mostPercent: rounded(100 * shareMax, 0) }
 		: undefined
 }
 const lifeIsNeededElsewhere: Question = (outcome, slot, pair) => {
 	const { name, lifeMinutes } = pairAt(outcome.problem, pair)
 	const minutes = (outcome.minutesAtEnd[pair] ?? 0) + moreMinutes(outcome, slot, pair)
-	return minutes > lifeMinutes ? `${name}: its remaining life is needed elsewhere` : undefined
+	return minutes > lifeMinutes ? { is: 'life-elsewhere', pair: name } : undefined
 }
 /** It would not be dry in time for a session of the next seven days. */
 const keptForLater: Question = (outcome, slot, pair) => {
@@ -109,11 +107,8 @@ const keptForLater: Question = (outcome, slot, pair) => {
 		if (place <= slot) continue
 		if (next.startHour - here.startHour >= 24 * 7) return undefined
 		if (wornIn(outcome, place, pair) === 0 || !stillWet(owned, here, next)) continue
-		const day = dayOf(outcome, place, slot)
-		return (
-			`${owned.name} ${here.ground === 'dry' ? 'kept' : 'kept dry'} for ` +
-			`${day === 'earlier the same day' ? 'later the same day' : day}`
-		)
+		const later = seenFrom(outcome, place, slot)
+		return { is: 'kept', pair: owned.name, ground: here.ground, next: later }
 	}
 	return undefined
 }
@@ -126,7 +121,7 @@ const questions: readonly Question[] = [
 	keptForLater,
 ]
 /** The hindrance to wearing a pair in a session, or undefined where there is none. */
-export function hindrance(outcome: Outcome, slot: number, pair: number): string | undefined {
+export function hindrance(outcome: Outcome, slot: number, pair: number): Hindrance | undefined {
 	for (const question of questions) {
 		const answer = question(outcome, slot, pair)
 		if (answer !== undefined) return answer

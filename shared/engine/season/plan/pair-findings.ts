@@ -1,17 +1,23 @@
 /** Findings of each pair of a planned season: worn out, outgrown, broken in. */
-import type { Finding } from '../../findings/finding.ts'
+import { type Finding, findingOf } from '../../findings/finding.ts'
+import { present } from '../../plain/present.ts'
 import type { Because } from '../../protocol/basis.ts'
 import type { Protocol } from '../../protocol/protocol.ts'
 import { rounded } from '../../visit/sides.ts'
-import { seasonFinding } from '../finding.ts'
-import { fullDay } from '../pattern.ts'
+import type { NamedPair } from '../../words/en/season/wearing.ts'
+import { state } from '../../words/statement.ts'
 import type { PlanPair } from '../plan-file.ts'
-import { type Fixed, type Owned, pointsAt, type SeasonProblem, slotAt } from '../problem/problem.ts'
+import {
+	type Fixed,
+	mayBeWorn,
+	type Owned,
+	type SeasonProblem,
+	slotAt,
+} from '../problem/problem.ts'
 
-const called = (pair: Pick<PlanPair, 'letter' | 'name'>): string =>
-	`pair ${pair.letter} (${pair.name})`
+const called = ({ letter, name }: NamedPair): NamedPair => ({ letter, name })
 const minutesAtEnd = (pair: PlanPair): Because => ({
-	measure: 'minutes at the end of the plan',
+	measure: 'minutesAtEnd',
 	value: rounded(pair.minutes, 0),
 	unit: 'min',
 })
@@ -20,98 +26,87 @@ function wearFindings(pair: PlanPair, protocol: Protocol): Finding[] {
 	const { id, replaceBy, outgrownBy, checkBy } = pair
 	if (replaceBy !== undefined && replaceBy !== outgrownBy)
 		return [
-			seasonFinding(
-				`season.worn-out-${id}`,
-				'advise',
-				`Pair ${pair.letter} (${pair.name}) reaches the end of its expected life by ` +
-					`${fullDay(replaceBy)}.`,
-				[minutesAtEnd(pair)],
-				protocol.basis('wear to the end of life', 'season.lifeMinutes'),
-			),
+			findingOf(state('season.worn-out', { ...called(pair), by: replaceBy }), {
+				id: `season.worn-out-${id}`,
+				side: 'none',
+				level: 'advise',
+				because: [minutesAtEnd(pair)],
+				basis: protocol.basis('wear to the end of life', 'season.lifeMinutes'),
+			}),
 		]
 	if (checkBy === undefined) return []
 	return [
-		seasonFinding(
-			`season.wear-check-${id}`,
-			'note',
-			`Check studs, counter and sole of ${called(pair)} by ${fullDay(checkBy)}.`,
-			[minutesAtEnd(pair)],
-			protocol.basis('wear to the window of replacement', 'season.checkShare'),
-		),
+		findingOf(state('season.wear-check', { ...called(pair), by: checkBy }), {
+			id: `season.wear-check-${id}`,
+			side: 'none',
+			level: 'note',
+			because: [minutesAtEnd(pair)],
+			basis: protocol.basis('wear to the window of replacement', 'season.checkShare'),
+		}),
 	]
 }
-function outgrownFindings(pair: PlanPair, protocol: Protocol): Finding[] {
-	const { id, outgrownBy, measureAgainBy, toeRoom } = pair
-	if (outgrownBy === undefined) return []
+/** What the forecast says of a day; nothing for a pair that was judged too short already. */
+const roomOn = ({ toeRoom = [] }: PlanPair, day: string): Because[] =>
+	toeRoom
+		.filter(({ date }) => date === day)
+		.map(({ toeRoomMm }) => ({
+			measure: 'toeRoomForecastMm',
+			at: day,
+			value: toeRoomMm,
+			unit: 'mm',
+		}))
+function outgrownFindings(pair: PlanPair, isTooShort: boolean, protocol: Protocol): Finding[] {
+	const { id, outgrownBy: by, measureAgainBy } = pair
+	if (by === undefined) return []
+	const said = isTooShort
+		? state('season.too-short', called(pair))
+		: state('season.outgrown', { ...called(pair), by, measureBy: measureAgainBy ?? by })
 	return [
-		seasonFinding(
-			`season.outgrown-${id}`,
-			'advise',
-			`At the usual rate of growth ${called(pair)} is too short by ` +
-				`${fullDay(outgrownBy)}; measure the feet again by ` +
-				`${fullDay(measureAgainBy ?? outgrownBy)}.`,
-			[
-				{
-					measure: 'toe room forecast',
-					value: toeRoom?.find(({ date }) => date === outgrownBy)?.toeRoomMm ?? '',
-					unit: 'mm',
-				},
-			],
-			protocol.basis('toe room against the forecast of foot growth', 'footwear.youthReplaceMm'),
-		),
+		findingOf(said, {
+			id: `season.outgrown-${id}`,
+			side: 'none',
+			level: 'advise',
+			because: roomOn(pair, by),
+			basis: protocol.basis(
+				'toe room against the forecast of foot growth',
+				'footwear.youthReplaceMm',
+			),
+		}),
 	]
 }
-/** What a pair's forecast asks for. */
-export const pairFindings = (pair: PlanPair, protocol: Protocol): Finding[] => [
-	...wearFindings(pair, protocol),
-	...outgrownFindings(pair, protocol),
-]
+/** What a pair's forecast asks for. @param isTooShort as the visit judged it already */
+export const pairFindings = (
+	pair: PlanPair,
+	isTooShort: boolean,
+	protocol: Protocol,
+): Finding[] => [...wearFindings(pair, protocol), ...outgrownFindings(pair, isTooShort, protocol)]
 
 /** Each step of a ladder, by its day. */
 const stepDays = (problem: SeasonProblem, steps: readonly Fixed[]): Because[] =>
 	steps.map((step) => ({
-		measure: fullDay(slotAt(problem, step.slot).date),
+		measure: 'breakInMinutes',
+		at: slotAt(problem, step.slot).date,
 		value: rounded(step.minutes, 0),
 		unit: 'min',
 	}))
-const notBrokenIn = (
-	problem: SeasonProblem,
-	pair: Owned,
-	steps: readonly Fixed[],
-	protocol: Protocol,
-): Finding =>
-	seasonFinding(
-		`season.break-in-${pair.id}`,
-		'caution',
-		`Pair ${pair.letter} (${pair.name}) is not broken in before the season ends: too few ` +
-			'trainings suit it.',
-		stepDays(problem, steps),
-		protocol.basis('break-in ladder', 'season.breakInFirstMinutes'),
-	)
 function howToBreakIn(
 	problem: SeasonProblem,
 	pair: Owned,
 	steps: readonly Fixed[],
 	last: Fixed,
 	protocol: Protocol,
-): Finding {
+) {
 	const { firstMinutes } = problem.breakIn
 	const usual = protocol.value('season.breakInFirstMinutes')
-	const shorter =
-		firstMinutes < usual
-			? ` Steps are ${rounded((100 * firstMinutes) / usual, 0)} % of the ` +
-				'usual ones, as an insert is new too.'
-			: ''
-	return seasonFinding(
-		`season.break-in-${pair.id}`,
-		'note',
-		`Break in ${called(pair)}: twice at home for ` +
-			`${rounded(firstMinutes, 0)} minutes, then in ${steps.length} trainings ` +
-			`until ${fullDay(slotAt(problem, last.slot).date)}, and only then in a match, with no hot ` +
-			`spot left. With a blister or bone pain go back one step.${shorter}`,
-		stepDays(problem, steps),
-		protocol.basis('break-in ladder', 'season.breakInFirstMinutes'),
-	)
+	return state('season.break-in', {
+		...called(pair),
+		firstMinutes: rounded(firstMinutes, 0),
+		trainings: steps.length,
+		until: slotAt(problem, last.slot).date,
+		...present({
+			insertPercent: firstMinutes < usual ? rounded((100 * firstMinutes) / usual, 0) : undefined,
+		}),
+	})
 }
 /** How each new pair is broken in, or that the season is too short for it. */
 export function breakInFindings(problem: SeasonProblem, protocol: Protocol): Finding[] {
@@ -121,11 +116,23 @@ export function breakInFindings(problem: SeasonProblem, protocol: Protocol): Fin
 		const isFree = problem.slots.some(
 			(slot, session) =>
 				!slot.past &&
-				typeof pointsAt(problem, session, place) === 'number' &&
+				mayBeWorn(problem, session, place) &&
 				!steps.some((step) => step.slot === session),
 		)
-		if (!isFree) return [notBrokenIn(problem, pair, steps, protocol)]
 		const last = steps.at(-1)
-		return last ? [howToBreakIn(problem, pair, steps, last, protocol)] : []
+		if (isFree && !last) return []
+		const said =
+			isFree && last
+				? howToBreakIn(problem, pair, steps, last, protocol)
+				: state('season.break-in-late', called(pair))
+		return [
+			findingOf(said, {
+				id: `season.break-in-${pair.id}`,
+				side: 'none',
+				level: isFree ? 'note' : 'caution',
+				because: stepDays(problem, steps),
+				basis: protocol.basis('break-in ladder', 'season.breakInFirstMinutes'),
+			}),
+		]
 	})
 }

@@ -1,14 +1,15 @@
 /** A solved rotation written as the Plan file, with its reasons, forecasts and findings. */
 import type { Assessment } from '../../findings/assessment.ts'
-import type { Finding } from '../../findings/finding.ts'
+import { type Finding, findingOf } from '../../findings/finding.ts'
 import { need } from '../../plain/need.ts'
 import { present } from '../../plain/present.ts'
 import type { Suitability } from '../../protocol/norms/suitability.ts'
 import type { Protocol } from '../../protocol/protocol.ts'
 import { rounded } from '../../visit/sides.ts'
 import type { Visit } from '../../visit/visit.ts'
-import { ownRule, seasonFinding } from '../finding.ts'
-import { fullDay } from '../pattern.ts'
+import { type Said, StatedError } from '../../words/stated.ts'
+import { type Statement, state } from '../../words/statement.ts'
+import { ownRule } from '../finding.ts'
 import type { Plan, PlanPair, PlanSession } from '../plan-file.ts'
 import type { Built } from '../problem/build.ts'
 import {
@@ -26,7 +27,7 @@ import { verify } from '../verify/verify.ts'
 import { calendarFindings } from './calendar-findings.ts'
 import type { Outcome } from './hindrance.ts'
 import { breakInFindings, pairFindings } from './pair-findings.ts'
-import { purchasesOf } from './purchases.ts'
+import { type Purchase, purchasesOf } from './purchases.ts'
 import { reasonsOf } from './reasons.ts'
 import { toeRoomOf } from './toe-room.ts'
 import { type Unmet, unmetOf } from './unmet.ts'
@@ -132,10 +133,23 @@ function planSession(
 		past: slot.past || undefined,
 		pair: main && pairAt(problem, main.pair).id,
 		parts: partsOf(problem, slot, uses, main),
-		reasons: main === undefined && !slot.past ? [] : reasonsOf(outcome, place),
-		unmet: unmet.filter((wish) => wish.slot === place).map((wish) => wish.says),
+		...toldOf(
+			main === undefined && !slot.past ? [] : reasonsOf(outcome, place),
+			unmet.filter((wish) => wish.slot === place).map(({ said }) => said),
+		),
 	})
 }
+/** The sentences that readers outside have always read, and beside them what they say. */
+const toldOf = (
+	reasons: readonly Statement[],
+	unmet: readonly Statement[],
+): Pick<PlanSession, 'reasons' | 'unmet' | 'reasonCodes' | 'unmetCodes'> => ({
+	reasons: reasons.map(({ says }) => says),
+	unmet: unmet.map(({ says }) => says),
+	reasonCodes: reasons.map(codeOf),
+	unmetCodes: unmet.map(codeOf),
+})
+const codeOf = ({ code, params }: Statement): Said => ({ code, params })
 const sessionsOff = ({ off }: Built): Plan['off'] =>
 	off.map(({ id, date, start, kind, status, team, title }) =>
 		present({
@@ -155,60 +169,63 @@ function wholePlanFindings({ assessment, built, status, gap }: PlanInput): Findi
 	const found: Finding[] = []
 	if (action !== 'proceed' && action !== 'letter')
 		found.push(
-			seasonFinding(
-				'season.screening-first',
-				'stop',
-				'The warning signs of this visit come first: the plan holds only once what was done ' +
-					'about them is recorded.',
-				[{ measure: 'screening', value: action }],
-				ownRule('screening before planning'),
-			),
+			findingOf(state('season.screening-first', { action }), {
+				id: 'season.screening-first',
+				side: 'none',
+				level: 'stop',
+				because: [{ measure: 'screeningAction', value: action }],
+				basis: ownRule('screening before planning'),
+			}),
 		)
+	const gapPercent = rounded(100 * gap, 2)
 	if (status === 'time-limit')
 		found.push(
-			seasonFinding(
-				'season.time-limit',
-				'note',
-				'The time limit was reached: this is the best plan found, within ' +
-					`${rounded(100 * gap, 2)} % of the best possible.`,
-				[{ measure: 'gap', value: rounded(100 * gap, 2), unit: '%' }],
-				ownRule('time limit of the solver'),
-			),
+			findingOf(state('season.time-limit', { gapPercent }), {
+				id: 'season.time-limit',
+				side: 'none',
+				level: 'note',
+				because: [{ measure: 'solverGapPercent', value: gapPercent, unit: '%' }],
+				basis: ownRule('time limit of the solver'),
+			}),
 		)
 	if (slots.every((slot) => slot.past))
 		found.push(
-			seasonFinding(
-				'season.no-sessions',
-				'note',
-				'No session lies ahead: nothing was planned.',
-				[{ measure: 'sessions', value: slots.length }],
-				ownRule('a plan needs sessions'),
-			),
+			findingOf(state('season.no-sessions'), {
+				id: 'season.no-sessions',
+				side: 'none',
+				level: 'note',
+				because: [{ measure: 'sessionsAhead', value: 0 }],
+				basis: ownRule('a plan needs sessions'),
+			}),
 		)
 	return found
 }
-const purchaseFindings = (purchases: Plan['purchases'], protocol: Protocol): Finding[] =>
-	purchases.map((purchase, place) =>
-		seasonFinding(
-			`season.buy-${place + 1}`,
-			'advise',
-			purchase.says,
-			[{ measure: 'needed by', value: fullDay(purchase.neededBy) }],
-			protocol.basis('a new pair is broken in before it is needed', 'season.matchFromMinutes'),
+const purchaseFindings = (purchases: readonly Purchase[], protocol: Protocol): Finding[] =>
+	purchases.map(({ code, params, says, neededBy }, place) =>
+		findingOf(
+			{ code, params, says },
+			{
+				id: `season.buy-${place + 1}`,
+				side: 'none',
+				level: 'advise',
+				because: [{ measure: 'neededBy', value: neededBy }],
+				basis: protocol.basis(
+					'a new pair is broken in before it is needed',
+					'season.matchFromMinutes',
+				),
+			},
 		),
 	)
-/** @throws Error naming the sessions where the rotation breaks a hard rule */
+/** @throws StatedError naming the sessions where the rotation breaks a hard rule */
 function soundly(problem: SeasonProblem, rotation: Rotation): Checked {
 	const checked = verify(problem, rotation)
 	if (checked.problems.length > 0)
-		throw new Error(
-			`The plan breaks a rule and was not kept: ${checked.problems.slice(0, 3).join('; ')}`,
-		)
+		throw new StatedError(state('season.plan-unsound', { breaches: checked.problems }))
 	return checked
 }
 /**
  * The Plan file of a solved season.
- * @throws Error naming the session where the rotation breaks a hard rule: such a plan is never
+ * @throws StatedError naming the session where the rotation breaks a hard rule: such a plan is never
  * written
  */
 export function composePlan(input: PlanInput): Plan {
@@ -238,7 +255,7 @@ export function composePlan(input: PlanInput): Plan {
 			...shareFindings(problem, checked.share, protocol),
 			...calendarFindings(problem, visit, protocol),
 			...breakInFindings(problem, protocol),
-			...pairs.flatMap((pair) => pairFindings(pair, protocol)),
+			...pairs.flatMap((pair) => pairFindings(pair, isOutgrown(pair.id, input), protocol)),
 			...purchaseFindings(purchases, protocol),
 		],
 	}

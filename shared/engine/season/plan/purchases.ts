@@ -4,8 +4,9 @@ import { addDays } from '../../plain/days.ts'
 import { need } from '../../plain/need.ts'
 import { present } from '../../plain/present.ts'
 import type { Suitability } from '../../protocol/norms/suitability.ts'
-import { type Sole, soles, termWords } from '../../visit/terms.ts'
-import { fullDay } from '../pattern.ts'
+import { type Sole, soles } from '../../visit/terms.ts'
+import type { PurchaseNeed } from '../../words/en/season/sessions.ts'
+import { type Statement, state } from '../../words/statement.ts'
 import type { Plan, PlanPair } from '../plan-file.ts'
 import { ladderMinutes } from '../problem/ladder.ts'
 import { type SeasonProblem, type Slot, slotAt } from '../problem/problem.ts'
@@ -47,24 +48,25 @@ function bestSole(suitability: Suitability, { surface, ground }: Slot): Sole {
 	const [best] = [...soles].sort((left, right) => points(left) - points(right))
 	return need(best, 'a sole')
 }
+/** What to buy, with its sentence. */
+export type Purchase = Plan['purchases'][number] & Statement
 interface Need {
 	sole: Sole
 	neededBy: string
 	/** id of the pair it replaces */
 	instead: string | undefined
-	why: string
+	why: PurchaseNeed
 }
 function replacements(problem: SeasonProblem, pairs: readonly PlanPair[], from: string): Need[] {
 	const soleOf = new Map(problem.pairs.map((pair) => [pair.id, pair.sole]))
 	return pairs.flatMap(({ id, name, replaceBy, outgrownBy }) => {
 		if (replaceBy === undefined) return []
-		const reason = replaceBy === outgrownBy ? 'likely outgrown' : 'worn out'
 		return [
 			{
 				sole: need(soleOf.get(id), 'the sole of a planned pair'),
 				neededBy: replaceBy < from ? from : replaceBy,
 				instead: id,
-				why: `to replace ${name}, ${reason} by ${fullDay(replaceBy)}`,
+				why: { is: replaceBy === outgrownBy ? 'outgrown' : 'worn-out', pair: name, by: replaceBy },
 			},
 		]
 	})
@@ -74,9 +76,7 @@ function forSession(suitability: Suitability, slot: Slot): Need {
 		sole: bestSole(suitability, slot),
 		neededBy: slot.date,
 		instead: undefined,
-		why:
-			`no pair may be worn on ${fullDay(slot.date)} ` +
-			`(${termWords(slot.surface)}, ${slot.ground})`,
+		why: { is: 'no-pair', date: slot.date, surface: slot.surface, ground: slot.ground },
 	}
 }
 /** Whether a new pair already entered answers the need of its sole. */
@@ -98,7 +98,7 @@ export function purchasesOf(
 	pairs: readonly PlanPair[],
 	noPair: readonly number[],
 	from: string,
-): Plan['purchases'] {
+): Purchase[] {
 	const needs = [
 		...replacements(problem, pairs, from),
 		...noPair.map((slot) => forSession(suitability, slotAt(problem, slot))),
@@ -115,9 +115,7 @@ export function purchasesOf(
 				buyBy: day,
 				neededBy,
 				instead,
-				says:
-					`Buy a ${termWords(sole)} pair by ${fullDay(day)}: ${why}. Bought by then, its ` +
-					'breaking in is over in time.',
+				...state('season.buy', { sole, buyBy: day, need: why }),
 			}),
 		]
 	})

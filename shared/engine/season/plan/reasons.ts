@@ -1,8 +1,8 @@
-/** Why this pair and not another, in words a player understands. */
+/** Why this pair and not another. */
 import { rounded } from '../../visit/sides.ts'
-import { termWords } from '../../visit/terms.ts'
-import { barredWords } from '../problem/code-rules.ts'
+import { contentOf, type Statement, state } from '../../words/statement.ts'
 import {
+	barredAt,
 	type Fixed,
 	type Owned,
 	pairAt,
@@ -23,7 +23,8 @@ interface Chosen {
 	slot: Slot
 	place: number
 	pair: Owned
-	points: number | string
+	/** an hour; undefined where it was worn before it was barred */
+	points: number | undefined
 	/** places of the other pairs that may be worn here */
 	others: readonly number[]
 	/** those of them that suit the session better */
@@ -32,63 +33,65 @@ interface Chosen {
 	equal: readonly number[]
 }
 const nameOf = (problem: SeasonProblem, pair: number): string => pairAt(problem, pair).name
-const groundWords = (slot: Slot): string =>
-	`${termWords(slot.surface)}${slot.ground === 'dry' ? '' : `, ${slot.ground}`}`
 
-function stepReason(problem: SeasonProblem, slot: Slot, step: Fixed): string {
-	const name = nameOf(problem, step.pair)
+function stepReason(problem: SeasonProblem, slot: Slot, step: Fixed): Statement {
+	const pair = nameOf(problem, step.pair)
 	return step.minutes < slot.minutes
-		? `start in ${name} for ${rounded(step.minutes, 0)} minutes to break them in, then change`
-		: `${name} whole session: last steps of breaking in`
+		? state('season.step', { pair, minutes: rounded(step.minutes, 0) })
+		: state('season.last-step', { pair })
 }
-const easedReasons = ({ easedWeek, easedDays, minutes, fullMinutes }: Slot): string[] =>
-	easedWeek === undefined
-		? []
-		: [`week ${easedWeek} back after ${easedDays} days off: ${minutes} of ${fullMinutes} minutes`]
-const sharedReason = (problem: SeasonProblem, uses: readonly Use[]): string => {
-	const parts = uses.map(
-		({ pair, minutes }) => `${rounded(minutes, 0)} minutes in ${nameOf(problem, pair)}`,
-	)
-	return `shared: ${parts.join(', then ')}`
+function easedReasons({ easedWeek, easedDays, minutes, fullMinutes }: Slot): Statement[] {
+	if (easedWeek === undefined || easedDays === undefined || fullMinutes === undefined) return []
+	return [state('season.eased', { week: easedWeek, days: easedDays, minutes, fullMinutes })]
 }
+const sharedReason = (problem: SeasonProblem, uses: readonly Use[]): Statement =>
+	state('season.shared', {
+		parts: uses.map(({ pair, minutes }) => ({
+			pair: nameOf(problem, pair),
+			minutes: rounded(minutes, 0),
+		})),
+	})
 /** What keeps the pairs that would suit better out of it. */
-function betterPairReasons({ outcome, index, slot, place, pair, better }: Chosen): string[] {
+function betterPairReasons({ outcome, index, slot, place, pair, better }: Chosen): Statement[] {
 	const { problem } = outcome
 	const hindrances = better.map((other) => ({
 		name: nameOf(problem, other),
 		why: hindrance(outcome, index, other),
 	}))
-	const hindered = hindrances.flatMap(({ why }) => why ?? [])
+	const hindered = hindrances.flatMap(({ why }) =>
+		why ? [state('season.hindered', { hindrance: why })] : [],
+	)
 	const share = pair.shareMin
 	const elsewhere = trainedIn(outcome, place) - wornIn(outcome, index, place)
 	const forShare =
 		slot.kind === 'training' && share !== undefined && elsewhere < share * trainingAhead(problem)
 	if (forShare && better.length > 0)
-		return [
-			...hindered,
-			`worn for a share of at least ${rounded(100 * share, 0)} % of the training time`,
-		]
+		return [...hindered, state('season.worn-for-share', { leastPercent: rounded(100 * share, 0) })]
 	const needed = hindrances
 		.filter(({ why }) => why === undefined && slot.pin !== place)
-		.map(({ name }) => `${name} suit the surface better but are needed elsewhere this week`)
+		.map(({ name }) => state('season.better-elsewhere', { pair: name }))
 	return [...hindered, ...needed]
 }
 /** What keeps a pair that would suit as well out of it, or that the two take turns. */
-function equalPairReasons({ outcome, index, equal }: Chosen): string[] {
+function equalPairReasons({ outcome, index, equal }: Chosen): Statement[] {
 	const [resting] = equal.flatMap((other) => hindrance(outcome, index, other) ?? [])
-	if (resting !== undefined) return [resting]
-	return equal.slice(0, 1).map((other) => `shares the wear with ${nameOf(outcome.problem, other)}`)
+	if (resting) return [state('season.hindered', { hindrance: resting })]
+	return equal
+		.slice(0, 1)
+		.map((other) => state('season.shares-wear', { pair: nameOf(outcome.problem, other) }))
 }
 /** Pairs that the code of the session forbids. */
-const barredReasons = ({ outcome: { problem }, index }: Chosen): string[] =>
+const barredReasons = ({ outcome: { problem }, index }: Chosen): Statement[] =>
 	problem.pairs.flatMap(({ name }, place) => {
-		const why = pointsAt(problem, index, place)
-		return typeof why === 'string' && why.startsWith(barredWords) ? [`${name} ${why}`] : []
+		const barred = barredAt(problem, index, place)
+		return barred?.why === 'code'
+			? [state('season.hindered', { hindrance: { is: 'barred', pair: name, barred } })]
+			: []
 	})
-function bestPairReasons({ slot, points, others, better, equal }: Chosen): string[] {
-	if (others.length === 0) return ['the only pair that may be worn here']
+function bestPairReasons({ slot, points, others, better, equal }: Chosen): Statement[] {
+	if (others.length === 0) return [state('season.only-pair')]
 	return better.length === 0 && points !== 0 && equal.length === 0
-		? [`the most suitable pair for ${groundWords(slot)}`]
+		? [state('season.most-suitable', { surface: slot.surface, ground: slot.ground })]
 		: []
 }
 function chosenIn(outcome: Outcome, index: number, place: number): Chosen {
@@ -96,7 +99,7 @@ function chosenIn(outcome: Outcome, index: number, place: number): Chosen {
 	const points = pointsAt(problem, index, place)
 	const rated = problem.pairs.flatMap((_, other) => {
 		const theirs = pointsAt(problem, index, other)
-		return other !== place && typeof theirs === 'number' ? [{ other, theirs }] : []
+		return other !== place && theirs !== undefined ? [{ other, theirs }] : []
 	})
 	const places = (list: typeof rated): number[] => list.map(({ other }) => other)
 	return {
@@ -107,27 +110,32 @@ function chosenIn(outcome: Outcome, index: number, place: number): Chosen {
 		pair: pairAt(problem, place),
 		points,
 		others: places(rated),
-		better: places(rated.filter(({ theirs }) => typeof points === 'number' && theirs < points)),
+		better: places(rated.filter(({ theirs }) => points !== undefined && theirs < points)),
 		equal: places(rated.filter(({ theirs }) => theirs === points)),
 	}
 }
-function reasonsFor(chosen: Chosen, shared: boolean): string[] {
+function reasonsFor(chosen: Chosen, shared: boolean): Statement[] {
 	const { outcome, index, slot, place, pair, points } = chosen
+	const { surface, ground } = slot
 	return [
-		...(slot.pin === place ? ['chosen by the clinician'] : []),
+		...(slot.pin === place ? [state('season.chosen')] : []),
 		...(shared ? [sharedReason(outcome.problem, usesIn(outcome.rotation, index))] : []),
-		...(points === 0 ? [`${termWords(pair.sole)} sole suits ${groundWords(slot)}`] : []),
+		...(points === 0 ? [state('season.sole-suits', { sole: pair.sole, surface, ground })] : []),
 		...betterPairReasons(chosen),
 		...equalPairReasons(chosen),
 		...barredReasons(chosen),
 		...bestPairReasons(chosen),
 	]
 }
+/** Each content once. */
+const once = (statements: readonly Statement[]): Statement[] => [
+	...new Map(statements.map((said) => [contentOf(said), said])).values(),
+]
 /** Reasons for the pair worn longest in a session. */
-export function reasonsOf(outcome: Outcome, index: number): string[] {
+export function reasonsOf(outcome: Outcome, index: number): Statement[] {
 	const { problem, rotation } = outcome
 	const slot = slotAt(problem, index)
-	if (slot.past) return ['already played']
+	if (slot.past) return [state('season.already-played')]
 	const uses = usesIn(rotation, index)
 	const steps = problem.fixed.filter((fixed) => fixed.slot === index && fixed.why === 'break-in')
 	const said = [...steps.map((step) => stepReason(problem, slot, step)), ...easedReasons(slot)]
@@ -136,5 +144,5 @@ export function reasonsOf(outcome: Outcome, index: number): string[] {
 		.sort((left, right) => right.minutes - left.minutes)
 	if (!main) return said
 	const shared = uses.length > 1 && steps.length === 0
-	return [...new Set([...said, ...reasonsFor(chosenIn(outcome, index, main.pair), shared)])]
+	return once([...said, ...reasonsFor(chosenIn(outcome, index, main.pair), shared)])
 }

@@ -1,41 +1,54 @@
 /** Findings of what a season asks for and its rotation could not give. */
-import type { Finding } from '../../findings/finding.ts'
+import { type Finding, findingOf } from '../../findings/finding.ts'
 import { need } from '../../plain/need.ts'
+import type { Because } from '../../protocol/basis.ts'
 import type { Protocol, ThresholdKey } from '../../protocol/protocol.ts'
 import { rounded } from '../../visit/sides.ts'
-import { seasonFinding } from '../finding.ts'
-import { pairAt, type SeasonProblem, slotAt, trainingAhead } from '../problem/problem.ts'
-import { momentOf } from './moment.ts'
+import { state } from '../../words/statement.ts'
+import { momentOf, pairAt, type SeasonProblem, slotAt, trainingAhead } from '../problem/problem.ts'
 import type { Unmet, UnmetKind } from './unmet.ts'
 
-const sessions = (count: number): string => (count === 1 ? 'session' : 'sessions')
-const kinds: Record<
-	UnmetKind,
-	{ level: Finding['level']; key: ThresholdKey; says: (count: number) => string }
-> = {
+interface Kind {
+	level: Finding['level']
+	key: ThresholdKey
+	rule: string
+	/** what each of its sessions is called among the reasons */
+	reading: string
+}
+const kinds: Record<UnmetKind, Kind> = {
 	'no-pair': {
 		level: 'caution',
 		key: 'season.noPairPoints',
-		says: (count) =>
-			`In ${count} ${sessions(count)} no pair may be worn. See what to buy, or change the session.`,
+		rule: 'a pair for each session',
+		reading: 'sessionWithoutPair',
 	},
 	'not-dry': {
 		level: 'advise',
 		key: 'season.dryingDampHours',
-		says: (count) => `In ${count} ${sessions(count)} the boots may not be dry yet.`,
+		rule: 'boots dry before they are worn again',
+		reading: 'pairNotDry',
 	},
 	unfamiliar: {
 		level: 'note',
 		key: 'season.familiarDays',
-		says: (count) =>
-			`${count} ${count === 1 ? 'match is' : 'matches are'} played in a pair not worn in ` +
-			'training shortly before.',
+		rule: 'matches in a pair of the trainings before',
+		reading: 'pairNotTrainedIn',
 	},
 	pin: {
 		level: 'caution',
 		key: 'season.pinPoints',
-		says: (count) => `${count} pinned ${sessions(count)} could not be given the pinned pair.`,
+		rule: 'a pinned pair is worn',
+		reading: 'pinNotWorn',
 	},
+}
+/** The session with its pair, or its surface where there is none. */
+function sessionReading(problem: SeasonProblem, { slot, pair, kind }: Unmet): Because {
+	const session = slotAt(problem, slot)
+	return {
+		measure: kinds[kind].reading,
+		at: momentOf(session),
+		value: pair === undefined ? session.surface : pairAt(problem, pair).name,
+	}
 }
 /** One finding for each kind of wish that went unmet, with its sessions. */
 export const unmetFindings = (
@@ -45,19 +58,16 @@ export const unmetFindings = (
 ): Finding[] =>
 	(Object.keys(kinds) as UnmetKind[]).flatMap((kind) => {
 		const list = unmet.filter((wish) => wish.kind === kind)
-		const { level, key, says } = kinds[kind]
+		const { level, key, rule } = kinds[kind]
 		if (list.length === 0) return []
 		return [
-			seasonFinding(
-				`season.${kind}`,
+			findingOf(state(`season.${kind}`, { sessions: list.length }), {
+				id: `season.${kind}`,
+				side: 'none',
 				level,
-				says(list.length),
-				list.map((wish) => ({
-					measure: momentOf(slotAt(problem, wish.slot)),
-					value: wish.says,
-				})),
-				protocol.basis(`season.${kind}`, key),
-			),
+				because: list.map((wish) => sessionReading(problem, wish)),
+				basis: protocol.basis(rule, key),
+			}),
 		]
 	})
 /** One finding for each pair that is worn more or less of the training time than was asked. */
@@ -68,24 +78,26 @@ export function shareFindings(
 ): Finding[] {
 	const ahead = trainingAhead(problem)
 	return share.map(({ pair: place, minutes }) => {
-		const pair = pairAt(problem, place)
+		const { id, letter, name, shareMax, shareMin } = pairAt(problem, place)
 		const over = minutes > 0
-		const bound = need(over ? pair.shareMax : pair.shareMin, 'the share asked for')
+		const bound = need(over ? shareMax : shareMin, 'the share asked for')
 		const percent = rounded((100 * (bound * ahead + minutes)) / ahead, 0)
-		return seasonFinding(
-			`season.share-${pair.id}`,
-			'note',
-			`Pair ${pair.letter} (${pair.name}) is worn in ${percent} % of the training time; ` +
-				`${over ? 'at most' : 'at least'} ${rounded(100 * bound, 0)} % was asked for. Other ` +
-				'rules and wishes of the plan weigh more.',
-			[
+		const asked = rounded(100 * bound, 0)
+		const said = over
+			? state('season.share-over', { letter, name, percent, mostPercent: asked })
+			: state('season.share-under', { letter, name, percent, leastPercent: asked })
+		return findingOf(said, {
+			id: `season.share-${id}`,
+			side: 'none',
+			level: 'note',
+			because: [
 				{
-					measure: over ? 'minutes above the share' : 'minutes below the share',
+					measure: over ? 'minutesAboveShare' : 'minutesBelowShare',
 					value: rounded(Math.abs(minutes), 0),
 					unit: 'min',
 				},
 			],
-			protocol.basis('season.share', 'season.shareBoundPoints'),
-		)
+			basis: protocol.basis('share of the training time asked for', 'season.shareBoundPoints'),
+		})
 	})
 }

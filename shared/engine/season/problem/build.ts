@@ -58,7 +58,7 @@ function breakIn(problem: SeasonProblem): void {
 			const free = freeFrom[pair]
 			const isFree = free !== undefined && session >= free
 			return typeof points === 'number' && problem.pairs[pair]?.isNew && !isFree
-				? 'still being broken in'
+				? ({ why: 'breaking-in' } as const)
 				: points
 		}),
 	)
@@ -88,7 +88,7 @@ export function buildProblem(input: BuildInput): Built {
 		slots,
 		pairs,
 		cost: slots.map((slot) =>
-			footwear.pairs.map((pair) => (stop ? 'stopped by a finding' : pointsOf(pair, slot, input))),
+			footwear.pairs.map((pair) => (stop ? { why: 'stopped' } : pointsOf(pair, slot, input))),
 		),
 		fixed: settledBefore(timeline, pairs, earlier),
 		caps: [...limits.caps, ...eased.caps([...pairs.keys()])],

@@ -4,8 +4,8 @@
 import {
 	type Fixed,
 	limitsOn,
+	mayBeWorn,
 	type Owned,
-	pointsAt,
 	type SeasonProblem,
 	type Slot,
 	settledMinutes,
@@ -58,7 +58,7 @@ interface Climb {
 /** Minutes after which the pair may be worn in any session, however long. */
 function enoughMinutes(problem: SeasonProblem, pair: number): number {
 	const longest = problem.slots
-		.filter((slot, place) => !slot.past && typeof pointsAt(problem, place, pair) === 'number')
+		.filter((slot, place) => !slot.past && mayBeWorn(problem, place, pair))
 		.reduce((most, slot) => Math.max(most, slot.minutes), 0)
 	const { firstMinutes, share } = problem.breakIn
 	return Math.max(problem.matchFromMinutes, (longest - firstMinutes) / share)
@@ -72,7 +72,7 @@ function suitsStep(
 ): boolean {
 	if (slot.past || slot.kind === 'match') return false
 	if (slot.pin !== undefined && slot.pin !== place) return false
-	if (typeof pointsAt(problem, session, place) !== 'number') return false
+	if (!mayBeWorn(problem, session, place)) return false
 	return last === undefined || (session > last && !stillWet(pair, slotAt(problem, last), slot))
 }
 /** Whether a step keeps the weekly limits, other steps of the week counted. */

@@ -2,14 +2,14 @@
  * Back after a long lay-off: half the usual weekly load at first, then step by step. Sessions are
  * shortened, not left out. Advice, no release to play.
  */
-import type { Finding } from '../../findings/finding.ts'
+import { type Finding, findingOf, reading } from '../../findings/finding.ts'
 import { addDays, dayNumber } from '../../plain/days.ts'
 import type { Protocol } from '../../protocol/protocol.ts'
 import { rounded } from '../../visit/sides.ts'
 import type { Session } from '../../visit/visit.ts'
-import { seasonFinding } from '../finding.ts'
-import { fullDay, mondayOf } from '../pattern.ts'
-import { type Cap, type Slot, totalMinutes } from './problem.ts'
+import { state } from '../../words/statement.ts'
+import { mondayOf } from '../pattern.ts'
+import { type Cap, momentOf, type Slot, totalMinutes } from './problem.ts'
 
 /**
  * Minutes a week after a return, by the number of the week from 0: a share of the usual week, then
@@ -107,21 +107,18 @@ function layOffFinding(
 		(slot) => !slot.past && slot.fullMinutes !== undefined && slot.date >= back,
 	)
 	if (shortened.length === 0) return []
-	const steps = limits.map((minutes, week) => `at most ${minutes} minutes in week ${week + 1}`)
+	const usualMinutes = rounded(usualWeek, 0)
 	return [
-		seasonFinding(
-			`season.lay-off-${back}`,
-			'caution',
-			`After ${days} days off from ${fullDay(from)} the load comes back step by step: ` +
-				`${steps.join(', ')}, ` +
-				`then the usual ${rounded(usualWeek, 0)}. The sessions are shortened for it. This ` +
-				'is advice, no release to play.',
-			shortened.map((slot) => ({
-				measure: `${fullDay(slot.date)}, ${slot.start}`,
-				value: `${slot.minutes} of ${slot.fullMinutes} minutes`,
+		findingOf(state('season.lay-off', { days, from, weekMinutes: limits, usualMinutes }), {
+			id: `season.lay-off-${back}`,
+			side: 'none',
+			level: 'caution',
+			because: shortened.map((slot) => ({
+				...reading('shortenedMinutes', slot.minutes, 'min'),
+				at: momentOf(slot),
 			})),
-			protocol.basis('season.lay-off', 'season.returnShare'),
-		),
+			basis: protocol.basis('load step by step after a long lay-off', 'season.returnShare'),
+		}),
 	]
 }
 /**
@@ -165,7 +162,7 @@ export function easeIn(
 				: [
 						{
 							id: 'season.cap-lay-off',
-							says: 'less load after a long lay-off',
+							limit: { limit: 'lay-off' },
 							pairs,
 							weeks: limited,
 						},

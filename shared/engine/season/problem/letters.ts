@@ -1,7 +1,7 @@
 /** The letter by which a pair is known to the player. */
 import type { Pair } from '../../visit/visit.ts'
 
-const alphabet = 'ABCDEFGHIJKLMNOPQRSTUVWXYZ'
+const alphabet: readonly string[] = [...'ABCDEFGHIJKLMNOPQRSTUVWXYZ']
 /**
  * Letters as recorded, then those of an earlier plan, so that a new pair never renames the others;
  * the rest in the order given.
@@ -17,11 +17,11 @@ export function lettersOf(
 	for (const { id, letter } of before)
 		if (
 			!given.has(id) &&
-			/^[A-Z]$/.test(letter) &&
+			alphabet.includes(letter) &&
 			!isTaken(letter) &&
 			pairs.some((pair) => pair.id === id)
 		)
 			given.set(id, letter)
-	const free = [...alphabet].filter((letter) => !isTaken(letter))
+	const free = alphabet.filter((letter) => !isTaken(letter))
 	return new Map(pairs.map((pair) => [pair.id, given.get(pair.id) ?? free.shift() ?? '?']))
 }

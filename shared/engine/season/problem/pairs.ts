@@ -1,11 +1,13 @@
 /** The pairs of a visit as the numbers of the rotation. */
 import { lifeShare } from '../../facts/life-share.ts'
-import type { Finding } from '../../findings/finding.ts'
+import { type Finding, findingOf } from '../../findings/finding.ts'
 import { present } from '../../plain/present.ts'
 import type { Protocol } from '../../protocol/protocol.ts'
 import type { Sole } from '../../visit/terms.ts'
 import type { Pair, Visit } from '../../visit/visit.ts'
-import { ownRule, seasonFinding } from '../finding.ts'
+import type { NamedPair } from '../../words/en/season/wearing.ts'
+import { state } from '../../words/statement.ts'
+import { ownRule } from '../finding.ts'
 import type { EarlierPlan } from './earlier.ts'
 import { lettersOf } from './letters.ts'
 import type { Owned } from './problem.ts'
@@ -63,28 +65,30 @@ function ownedOf(
 	})
 }
 /** How findings name a pair. */
-const called = (pair: Pair, letters: ReadonlyMap<string, string>): string =>
-	`${letters.get(pair.id)} (${pair.name ?? pair.id})`
+const called = (pair: Pair, letters: ReadonlyMap<string, string>): NamedPair => ({
+	letter: letters.get(pair.id) ?? '?',
+	name: pair.name ?? pair.id,
+})
 const leftOut = (pair: Pair, letters: ReadonlyMap<string, string>): Finding =>
-	seasonFinding(
-		`season.no-sole-${pair.id}`,
-		'caution',
-		`Pair ${called(pair, letters)} is left out: its sole is not recorded.`,
-		[],
-		ownRule('a pair without a sole class cannot be planned'),
-	)
+	findingOf(state('season.no-sole', called(pair, letters)), {
+		id: `season.no-sole-${pair.id}`,
+		side: 'none',
+		level: 'caution',
+		because: [],
+		basis: ownRule('a pair without a sole class cannot be planned'),
+	})
 const minutesUnknown = (
 	pair: Pair,
 	letters: ReadonlyMap<string, string>,
 	protocol: Protocol,
 ): Finding =>
-	seasonFinding(
-		`season.minutes-unknown-${pair.id}`,
-		'note',
-		`Minutes worn are not recorded for pair ${called(pair, letters)}: its wear is counted from 0.`,
-		[],
-		protocol.basis('wear from recorded minutes', 'season.lifeMinutes'),
-	)
+	findingOf(state('season.minutes-unknown', called(pair, letters)), {
+		id: `season.minutes-unknown-${pair.id}`,
+		side: 'none',
+		level: 'note',
+		because: [],
+		basis: protocol.basis('wear from recorded minutes', 'season.lifeMinutes'),
+	})
 /** The pairs of a visit that can be planned, by id, and what is said of the others. */
 export function ownedPairs(
 	visit: Visit,

@@ -1,8 +1,8 @@
 /** How well a pair suits a session, or why it may not be worn there; what unmet wishes weigh. */
 import type { Suitability } from '../../protocol/norms/suitability.ts'
 import type { Protocol } from '../../protocol/protocol.ts'
-import { termWords } from '../../visit/terms.ts'
 import type { Pair } from '../../visit/visit.ts'
+import type { Barred } from '../../words/en/season/wearing.ts'
 import { barredBy } from './code-rules.ts'
 import type { OwnedPair } from './pairs.ts'
 import type { Slot, Weights } from './problem.ts'
@@ -13,7 +13,7 @@ const isYetToCome = (pair: Pair, date: string): boolean =>
 	(pair.newFrom !== undefined && date < pair.newFrom) ||
 	(pair.acquired !== undefined && date < pair.acquired)
 
-/** Points an hour of a pair in a session, or in plain words why it may not be worn there. */
+/** Points an hour of a pair in a session, or why it may not be worn there. */
 export function pointsOf(
 	{ recorded, owned }: OwnedPair,
 	slot: Slot,
@@ -27,14 +27,14 @@ export function pointsOf(
 		/** ids of pairs judged outgrown at the visit */
 		outgrown?: readonly string[]
 	},
-): number | string {
-	if (owned.startMinutes >= owned.lifeMinutes) return 'worn out'
-	if (isYetToCome(recorded, slot.date)) return 'not yet bought'
-	if (isAway(recorded, slot.date)) return 'not at hand'
+): number | Barred {
+	if (owned.startMinutes >= owned.lifeMinutes) return { why: 'worn-out' }
+	if (isYetToCome(recorded, slot.date)) return { why: 'not-bought' }
+	if (isAway(recorded, slot.date)) return { why: 'not-at-hand' }
 	const barred = barredBy(recorded, slot.code, protocol)
 	if (barred !== undefined) return barred
 	const fit = suitability[owned.sole][slot.surface][slot.ground]
-	if (fit === 'forbidden') return `${termWords(owned.sole)} sole not for ${termWords(slot.surface)}`
+	if (fit === 'forbidden') return { why: 'sole', sole: owned.sole, surface: slot.surface }
 	return fit + (outgrown?.includes(recorded.id) ? protocol.value('season.outgrownPoints') : 0)
 }
 /** What each unmet wish weighs, in points. */

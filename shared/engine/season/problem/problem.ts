@@ -2,6 +2,7 @@
 import { need } from '../../plain/need.ts'
 import type { Ground } from '../../protocol/norms/suitability.table.ts'
 import type { Code, Sole, Surface } from '../../visit/terms.ts'
+import type { Barred, WeeklyLimit } from '../../words/en/season/wearing.ts'
 
 /**
  * One session of the season. Hours count from the epoch by the wall clock of the clinic (a change
@@ -73,7 +74,7 @@ interface CapWeek {
 /** A weekly limit of a group of pairs. */
 export interface Cap {
 	id: string
-	says: string
+	limit: WeeklyLimit
 	pairs: number[]
 	weeks: CapWeek[]
 }
@@ -95,9 +96,10 @@ export interface SeasonProblem {
 	slots: Slot[]
 	pairs: Owned[]
 	/**
-	 * By session, then pair: points an hour, or in words why it may not be worn. Read by pointsAt.
+	 * By session, then pair: points an hour, or why it may not be worn there. Read by pointsAt and
+	 * barredAt.
 	 */
-	cost: (number | string)[][]
+	cost: (number | Barred)[][]
 	fixed: Fixed[]
 	caps: Cap[]
 	matchFromMinutes: number
@@ -128,9 +130,21 @@ export const slotAt = ({ slots }: SeasonProblem, slot: number): Slot =>
 /** A pair by its place among the pairs. */
 export const pairAt = ({ pairs }: SeasonProblem, pair: number): Owned =>
 	need(pairs[pair], 'the pair')
-/** Points an hour of a pair in a session, or in words why it may not be worn there. */
-export const pointsAt = ({ cost }: SeasonProblem, slot: number, pair: number): number | string =>
+const costAt = ({ cost }: SeasonProblem, slot: number, pair: number): number | Barred =>
 	need(cost[slot]?.[pair], 'the points of a pair in a session')
+/** Points an hour of a pair in a session; undefined where it may not be worn there. */
+export function pointsAt(problem: SeasonProblem, slot: number, pair: number): number | undefined {
+	const cost = costAt(problem, slot, pair)
+	return typeof cost === 'number' ? cost : undefined
+}
+/** Why a pair may not be worn in a session; undefined where it may. */
+export function barredAt(problem: SeasonProblem, slot: number, pair: number): Barred | undefined {
+	const cost = costAt(problem, slot, pair)
+	return typeof cost === 'number' ? undefined : cost
+}
+/** Whether a pair may be worn in a session. */
+export const mayBeWorn = (problem: SeasonProblem, slot: number, pair: number): boolean =>
+	pointsAt(problem, slot, pair) !== undefined
 /** What is worn in a session, in order of wear. */
 export const usesIn = ({ uses }: Rotation, slot: number): Use[] =>
 	need(uses[slot], 'the session of the rotation')
@@ -168,6 +182,8 @@ export const noPairPoints = (problem: SeasonProblem, slot: number): number => {
 	const match = slotAt(problem, slot).kind === 'match' ? 0.5 : 0
 	return weights.noPair + match + (0.4 * (slots.length - slot)) / slots.length
 }
+/** '2027-01-12T18:00': when a session begins, as findings name it. */
+export const momentOf = ({ date, start }: Slot): string => `${date}T${start}`
 export const endHour = (slot: Slot): number => slot.startHour + slot.minutes / 60
 /** True where a pair worn in one session has not dried when a later one begins. */
 export const stillWet = (pair: Owned, worn: Slot, next: Slot): boolean =>

@@ -1,11 +1,12 @@
 /** The sessions of a season as the numbers of the rotation. */
-import type { Finding } from '../../findings/finding.ts'
+import { type Finding, findingOf } from '../../findings/finding.ts'
 import { addDays, dayNumber, twoDigits } from '../../plain/days.ts'
 import { present } from '../../plain/present.ts'
 import type { Protocol } from '../../protocol/protocol.ts'
 import type { Visit } from '../../visit/visit.ts'
-import { ownRule, seasonFinding } from '../finding.ts'
-import { fullDay, mondayOf, type SeasonSession } from '../pattern.ts'
+import { state } from '../../words/statement.ts'
+import { ownRule } from '../finding.ts'
+import { mondayOf, type SeasonSession } from '../pattern.ts'
 import type { EarlierPlan } from './earlier.ts'
 import type { Owned, Slot } from './problem.ts'
 
@@ -78,13 +79,13 @@ export function markPins(timeline: readonly TimelineEntry[], pairs: readonly Own
 			return []
 		}
 		return [
-			seasonFinding(
-				`season.pin-unknown-${session.id}`,
-				'caution',
-				`The pair pinned on ${fullDay(session.date)} is not among the pairs that can be planned.`,
-				[{ measure: 'pinned', value: session.pinned }],
-				ownRule('a pin names a pair of this visit'),
-			),
+			findingOf(state('season.pin-unknown', { date: session.date }), {
+				id: `season.pin-unknown-${session.id}`,
+				side: 'none',
+				level: 'caution',
+				because: [{ measure: 'pinNotWorn', at: session.date, value: session.pinned }],
+				basis: ownRule('a pin names a pair of this visit'),
+			}),
 		]
 	})
 }

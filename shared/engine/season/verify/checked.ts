@@ -1,4 +1,5 @@
 /** What a check of a rotation finds. */
+import type { Breach } from '../../words/en/season/refusals.ts'
 import type { Slot, Use } from '../problem/problem.ts'
 
 /** A pair in a session, by their places. */
@@ -7,8 +8,8 @@ export interface Cell {
 	pair: number
 }
 export interface Checked {
-	/** broken hard rules, in words; a sound plan has none */
-	problems: string[]
+	/** broken hard rules; a sound plan has none */
+	problems: Breach[]
 	noPair: number[]
 	pinMissed: number[]
 	notDry: Cell[]
@@ -31,7 +32,7 @@ export interface PlannedSession {
 	index: number
 	slot: Slot
 	/** how problems name it */
-	at: string
+	at: { date: string; start: string }
 	uses: readonly Use[]
 	settled: readonly Use[]
 	/** worn by choice, not settled before */

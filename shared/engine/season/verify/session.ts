@@ -1,8 +1,8 @@
 /** A session as a whole: filled, shared as it may be, and worn in the pair that was pinned. */
 import {
+	mayBeWorn,
 	minutesIn,
 	pairAt,
-	pointsAt,
 	type SeasonProblem,
 	totalMinutes,
 } from '../problem/problem.ts'
@@ -17,7 +17,7 @@ export function checkSettled(
 	for (const [pair, { id }] of problem.pairs.entries()) {
 		const wanted = minutesIn(settled, pair)
 		if (Math.abs(Math.min(wanted, minutesIn(uses, pair)) - wanted) > 1e-3)
-			found.problems.push(`${at}: settled minutes of ${id} are missing`)
+			found.problems.push({ ...at, is: 'settled', pair: id })
 	}
 }
 /** Every minute is worn in a pair, or the session counts as one without. */
@@ -26,7 +26,7 @@ function checkFilled(session: PlannedSession, found: Checked): void {
 	const total = totalMinutes(uses)
 	if (freeMinutes > 1e-6 && chosen.length === 0) found.noPair.push(index)
 	else if (Math.abs(total - slot.minutes) > 1e-2)
-		found.problems.push(`${at}: ${total} of ${slot.minutes} minutes are planned`)
+		found.problems.push({ ...at, is: 'minutes', planned: total, minutes: slot.minutes })
 }
 /**
  * At most two pairs, only in a session that may be shared, each long enough to change boots for.
@@ -34,23 +34,28 @@ function checkFilled(session: PlannedSession, found: Checked): void {
 function checkShared(problem: SeasonProblem, session: PlannedSession, found: Checked): void {
 	const { slot, at, chosen, freeMinutes } = session
 	if (chosen.length > 1 && slot.split) found.changes += 1
-	else if (chosen.length > 1)
-		found.problems.push(`${at}: more than one pair in a session that is not shared`)
+	else if (chosen.length > 1) found.problems.push({ ...at, is: 'unshared' })
 	for (const use of chosen)
 		if (use.minutes < Math.min(problem.shortestPartMinutes, freeMinutes) - 1e-2)
-			found.problems.push(
-				`${at}: ${pairAt(problem, use.pair).id} is worn for ${use.minutes} minutes only, at ` +
-					`least ${problem.shortestPartMinutes} are wanted`,
-			)
-	if (chosen.length > 2) found.problems.push(`${at}: more than two pairs in one session`)
+			found.problems.push({
+				...at,
+				is: 'short-part',
+				pair: pairAt(problem, use.pair).id,
+				minutes: use.minutes,
+				leastMinutes: problem.shortestPartMinutes,
+			})
+	if (chosen.length > 2) found.problems.push({ ...at, is: 'crowded' })
 }
 /** The pinned pair is worn for all that is free, where it may be worn at all. */
 function checkPinned(problem: SeasonProblem, session: PlannedSession, found: Checked): void {
 	const { index, slot, settled, chosen, freeMinutes } = session
 	if (slot.pin === undefined || freeMinutes <= 1e-6) return
-	const mayBeWorn = typeof pointsAt(problem, index, slot.pin) === 'number'
 	const isSettled = minutesIn(settled, slot.pin) > 0
-	if (mayBeWorn && !isSettled && minutesIn(chosen, slot.pin) < freeMinutes - 1e-2)
+	if (
+		mayBeWorn(problem, index, slot.pin) &&
+		!isSettled &&
+		minutesIn(chosen, slot.pin) < freeMinutes - 1e-2
+	)
 		found.pinMissed.push(index)
 }
 /** The rules of a session that is still to come. */

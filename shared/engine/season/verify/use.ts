@@ -1,5 +1,6 @@
 /** A pair worn in a session: allowed, dry, broken in, familiar, and not past its life. */
 import {
+	barredAt,
 	endHour,
 	minutesIn,
 	type Owned,
@@ -26,8 +27,9 @@ function checkAllowed(problem: SeasonProblem, worn: WornPair, found: Checked): v
 	if (worn.isSettled) return
 	const { session, use, pair } = worn
 	const points = pointsAt(problem, session.index, use.pair)
-	if (typeof points === 'number') found.suitability += (points * use.minutes) / 60
-	else found.problems.push(`${session.at}: ${pair.id} may not be worn (${points})`)
+	const barred = barredAt(problem, session.index, use.pair)
+	if (points !== undefined) found.suitability += (points * use.minutes) / 60
+	if (barred) found.problems.push({ ...session.at, is: 'barred', pair: pair.id, barred })
 }
 /** Any earlier wear that ended too short a time before: soaked is a broken rule, damp a wish. */
 function checkDry({ session, earlier, use, pair, isSettled }: WornPair, found: Checked): void {
@@ -37,7 +39,7 @@ function checkDry({ session, earlier, use, pair, isSettled }: WornPair, found: C
 			session.slot.startHour - endHour(slot) < pair.dryingHours[slot.ground] - 1e-9,
 	)
 	if (moist.some(({ slot }) => slot.ground === 'wet'))
-		found.problems.push(`${session.at}: ${pair.id} is soaked from an earlier session`)
+		found.problems.push({ ...session.at, is: 'soaked', pair: pair.id })
 	else if (moist.length > 0 && !isSettled)
 		found.notDry.push({ slot: session.index, pair: use.pair })
 }
@@ -51,14 +53,21 @@ function checkBrokenIn(
 	const { breakIn, matchFromMinutes } = problem
 	const most = breakIn.firstMinutes + breakIn.share * minutesBefore
 	if (use.minutes > most + 1e-6)
-		found.problems.push(
-			`${session.at}: ${pair.id} is worn ${use.minutes} minutes, break-in allows ${most}`,
-		)
+		found.problems.push({
+			...session.at,
+			is: 'break-in',
+			pair: pair.id,
+			minutes: use.minutes,
+			mostMinutes: most,
+		})
 	if (session.slot.kind === 'match' && minutesBefore < matchFromMinutes - 1e-6)
-		found.problems.push(
-			`${session.at}: ${pair.id} has ${minutesBefore} minutes of ${matchFromMinutes} ` +
-				'before a match',
-		)
+		found.problems.push({
+			...session.at,
+			is: 'match-too-early',
+			pair: pair.id,
+			minutes: minutesBefore,
+			fromMinutes: matchFromMinutes,
+		})
 }
 /** A match is played in a pair of the trainings shortly before, where the season reaches so far. */
 function checkFamiliar(
@@ -92,9 +101,12 @@ export function checkLife(
 	found: Checked,
 ): void {
 	if (minutesAfter > pair.lifeMinutes + 1e-2 && !isSettled)
-		found.problems.push(
-			`${session.at}: ${pair.id} is worn past its life of ${pair.lifeMinutes} minutes`,
-		)
+		found.problems.push({
+			...session.at,
+			is: 'life',
+			pair: pair.id,
+			lifeMinutes: pair.lifeMinutes,
+		})
 }
 /** A use made ready for its checks. */
 export const wornPair = (

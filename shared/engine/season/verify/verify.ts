@@ -24,7 +24,7 @@ function plannedSessions(problem: SeasonProblem, rotation: Rotation): PlannedSes
 		return {
 			index,
 			slot,
-			at: `${slot.date} ${slot.start}`,
+			at: { date: slot.date, start: slot.start },
 			uses,
 			settled,
 			chosen: uses.filter((use) => minutesIn(settled, use.pair) === 0),
@@ -66,7 +66,12 @@ function checkWeeks(
 				.flatMap((session) => session.uses)
 			const sum = totalMinutes(uses.filter((use) => cap.pairs.includes(use.pair)))
 			if (sum > week.minutes + 1e-2)
-				found.problems.push(`week of ${week.monday}: ${sum} minutes, ${cap.says}`)
+				found.problems.push({
+					date: week.monday,
+					is: 'week',
+					minutes: sum,
+					limit: cap.limit,
+				})
 		}
 }
 /** A wish: the share of the training time ahead that was asked for a pair. */
@@ -116,7 +121,7 @@ export function verify(problem: SeasonProblem, rotation: Rotation): Checked {
 	}
 	const [planned, expected] = [rotation.uses.length, problem.slots.length]
 	if (planned !== expected) {
-		found.problems.push(`sessions: ${planned} planned, ${expected} expected`)
+		found.problems.push({ is: 'length', planned, expected })
 		return found
 	}
 	const sessions = plannedSessions(problem, rotation)

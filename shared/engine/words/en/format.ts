@@ -1,5 +1,5 @@
 /** Numbers, units, lists, plurals, articles and days in English: every sentence is made with these. */
-import { dayInWords } from '../../plain/days.ts'
+import { dayInWords, weekdayName } from '../../plain/days.ts'
 import { termWords } from '../../visit/terms.ts'
 
 const locale = 'en-GB'
@@ -49,7 +49,10 @@ const unitWords: Readonly<Record<string, readonly [one: string, many: string]>> 
 	h: ['hour', 'hours'],
 	minutes: ['minute', 'minutes'],
 	min: ['minute', 'minutes'],
+	seconds: ['second', 'seconds'],
 	matches: ['match', 'matches'],
+	rises: ['rise', 'rises'],
+	points: ['point', 'points'],
 	sessions: ['session', 'sessions'],
 }
 /** '4 mm', '1 degree', '8 %': a number with its unit. A unit not listed stands as it is. */
@@ -59,6 +62,9 @@ export function amount(value: number, unit: string, digits = 1): string {
 	// a shelf of 500 models says millimetres thousands of times: no plural is looked up for them
 	return one === many ? `${number(value, digits)} ${one}` : count(value, one, many, digits)
 }
+/** The words of a unit that go with a number: 'degree' or 'degrees'. */
+export const unitOf = (value: number, unit: string): string =>
+	plural(value, ...(unitWords[unit] ?? [unit, unit]))
 const lists = {
 	and: new Intl.ListFormat(locale, { type: 'conjunction' }),
 	or: new Intl.ListFormat(locale, { type: 'disjunction' }),
@@ -77,6 +83,13 @@ export const article = (noun: string): string =>
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
 /** '2027-01-20' as '20 January 2027'. */
 export const day = (isoDate: string): string => dayInWords(isoDate)
+/** 'Tuesday' for any Tuesday. */
+export const weekday = (isoDate: string): string => weekdayName(isoDate)
+/** '2027-01-12' as 'Tuesday 12 January 2027', the way every sentence of a season names a day. */
+export const fullDay = (isoDate: string): string => `${weekdayName(isoDate)} ${dayInWords(isoDate)}`
+/** '2027-01-12T18:00' as 'Tuesday 12 January 2027, 18:00'; a day alone without a time. */
+export const moment = (iso: string): string =>
+	iso.length > 10 ? `${fullDay(iso.slice(0, 10))}, ${iso.slice(11, 16)}` : fullDay(iso)
 /** The words for a term of a list: 'firm-ground' is 'firm ground'. */
 export const term = (name: string): string => termWords(name)
 /** The words for terms, in a row. */

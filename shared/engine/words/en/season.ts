@@ -1,4 +1,16 @@
 /** What the season room says. */
-export const seasonSentences = {}
+import { seasonChangeSentences } from './season/changes.ts'
+import { seasonFindingReadings, seasonFindingSentences } from './season/findings.ts'
+import { seasonListSentences } from './season/lists.ts'
+import { seasonRefusalSentences } from './season/refusals.ts'
+import { seasonSessionSentences } from './season/sessions.ts'
+
+export const seasonSentences = {
+	...seasonFindingSentences,
+	...seasonSessionSentences,
+	...seasonChangeSentences,
+	...seasonListSentences,
+	...seasonRefusalSentences,
+}
 /** Names of its numbers that are no measure of the visit. */
-export const seasonReadings = {}
+export const seasonReadings = seasonFindingReadings

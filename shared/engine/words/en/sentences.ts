@@ -3,6 +3,7 @@
  * same codes: `satisfies` on its own index names what it lacks.
  */
 import { ankleSentences } from './ankle.ts'
+import { chartSentences } from './charts.ts'
 import { footwearSentences } from './footwear.ts'
 import { growthSentences } from './growth.ts'
 import { insertSentences } from './insert.ts'
@@ -12,11 +13,13 @@ import { pairsSentences } from './pairs.ts'
 import { postureSentences } from './posture.ts'
 import { screeningSentences } from './screening.ts'
 import { seasonSentences } from './season.ts'
+import { signingSentences } from './signing.ts'
 import { sizingSentences } from './sizing.ts'
 import { workSentences } from './work.ts'
 
 export const sentences = {
 	...ankleSentences,
+	...chartSentences,
 	...footwearSentences,
 	...growthSentences,
 	...insertSentences,
@@ -26,6 +29,7 @@ export const sentences = {
 	...postureSentences,
 	...screeningSentences,
 	...seasonSentences,
+	...signingSentences,
 	...sizingSentences,
 	...workSentences,
 }

@@ -1,0 +1,50 @@
+/** What a condition asks of an insert, read off the table: before any visit, for any reader. */
+import type { Condition } from '../../visit/terms.ts'
+import type { ObjectionRule } from '../../words/en/insert-cautions.ts'
+import type { ElementId } from '../../words/en/insert-names.ts'
+import { stopRows } from '../stops.ts'
+import { veryMobile } from '../wear-in.ts'
+import { elementRows } from './elements.ts'
+
+export interface InsertAsks {
+	/** Elements it calls for; alone: whatever else is found, else together with another finding. */
+	calls: { element: ElementId; alone: boolean; inBothShoes: boolean }[]
+	/** Elements it speaks against; leavesOut: it takes them out; past: its history does too. */
+	against: { element: ElementId; rule: ObjectionRule; leavesOut: boolean; past: boolean }[]
+	/** Codes of the stops that it sets off on its limb; past: its history does too. */
+	stops: { code: string; past: boolean }[]
+	/** A softer shell and slower wearing in. */
+	gentle: boolean
+}
+/** @internal */
+export function asksOfInsert(condition: Condition): InsertAsks {
+	const calls = elementRows.flatMap(({ element, calls: sets }) => {
+		const having = sets.flatMap((needs) =>
+			needs
+				.filter(({ conditions = [] }) => conditions.includes(condition))
+				.map(({ eitherSide }) => ({ needs, inBothShoes: eitherSide === true })),
+		)
+		const [first] = having
+		if (!first) return []
+		const alone = having.some(({ needs }) =>
+			needs.every(({ conditions = [] }) => conditions.includes(condition)),
+		)
+		return [{ element, alone, inBothShoes: first.inBothShoes }]
+	})
+	const legLength =
+		condition === 'leg-length-difference'
+			? [{ element: 'leg-length-raise' as const, alone: false, inBothShoes: false }]
+			: []
+	return {
+		calls: [...calls, ...legLength],
+		against: elementRows.flatMap(({ element, against }) =>
+			against
+				.filter(({ conditions = [] }) => conditions.includes(condition))
+				.map(({ rule, leavesOut = false, past = false }) => ({ element, rule, leavesOut, past })),
+		),
+		stops: stopRows
+			.filter(({ conditions = [] }) => conditions.includes(condition))
+			.map(({ code, when }) => ({ code, past: when === 'ever' })),
+		gentle: veryMobile.includes(condition),
+	}
+}

@@ -1,0 +1,53 @@
+/** What keeps a visit from being signed, each with its remedy. */
+
+import { sentence } from '../sentence.ts'
+import { amount } from './format.ts'
+import { actionWords } from './terms.table.ts'
+
+export const signingSentences = {
+	'signing.not-assessed': sentence({
+		clinician: () =>
+			'The findings cannot be worked out from the entries. Look through the earlier steps.',
+	}),
+	'signing.undecided': sentence<{ findings: number }>({
+		clinician: ({ findings }) =>
+			`Caution and stop findings without a decision: ${findings}. Decide each one in Decide.`,
+	}),
+	'signing.overtaken-notes': sentence<{ findings: number }>({
+		clinician: ({ findings }) =>
+			'Notes or advice that read otherwise than when you changed or dropped them: ' +
+			`${findings}. Look at them again in Decide.`,
+	}),
+	'signing.overtaken-elements': sentence<{ elements: number }>({
+		clinician: ({ elements }) =>
+			'Elements of the insert that are proposed otherwise than when you changed or dropped them: ' +
+			`${elements}. Look at them again in Decide.`,
+	}),
+	'signing.overtaken-marks': sentence<{ marks: number }>({
+		clinician: ({ marks }) =>
+			`Models to try or changes to the boot that would print as they read before: ${marks}. ` +
+			'Take the new words, or take the mark off, in Decide.',
+	}),
+	'signing.not-yet-values': sentence<{ fields: number }>({
+		clinician: ({ fields }) =>
+			`Fields that are not a value yet: ${fields}. Correct or clear each one.`,
+	}),
+	'signing.changed-without-words': sentence<{ finding: string }>({
+		clinician: ({ finding }) =>
+			`A changed line has no words (${finding}). Write the words that stand, or accept or drop it.`,
+	}),
+	'signing.own-line-empty': sentence<{ line: string }>({
+		clinician: ({ line }) => `Your own line ${line} is empty. Write it or remove it.`,
+	}),
+	'signing.raise-without-reason': sentence<{ limitMm: number }>({
+		clinician: ({ limitMm }) =>
+			`The heel raise is above ${amount(limitMm, 'mm')}. Write the reason in Decide, or lower it.`,
+	}),
+	'signing.referral-not-recorded': sentence<{ action: keyof typeof actionWords }>({
+		clinician: ({ action }) =>
+			`Screening asks for ${actionWords[action]}. Write in Decide what was done about it.`,
+	}),
+	'signing.consent-not-noted': sentence({
+		clinician: () => 'Consent is not noted. Tick it once it was given and noted.',
+	}),
+}

@@ -1,0 +1,142 @@
+/**
+ * No code decides by a sentence: it goes by codes, so that words may change and nothing else does.
+ * The finder is tested first: each way of reading a sentence is planted and must be named.
+ */
+import { readdirSync, readFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { fileURLToPath } from 'node:url'
+import { describe, expect, it } from 'vitest'
+import { proseReads } from '../prose.ts'
+
+const planted: readonly (readonly [what: string, code: string])[] = [
+	['a pattern', 'export const is = (finding) => /ankle/.test(finding.says)'],
+	['a pattern on what was taken out', 'export const is = ({ says }) => /ankle/.exec(says)'],
+	['a beginning', "export const is = (error) => error.message.startsWith('Not')"],
+	['a part, after a change of letters', "x = finding.says.toLowerCase().includes('ankle')"],
+	['a comparison', "x = finding.says === 'The ankle is stiff.'"],
+	['a comparison the other way round', "x = 'Stiff.' !== finding?.says"],
+	['a replacement', "x = (item.says ?? '').replace(/\\.$/, '')"],
+	['one of a list', 'x = known.includes(finding.says)'],
+	['one of a set', 'x = new Set(known).has(finding.says)'],
+	['a switch', "switch (finding.says) { case 'a': break }"],
+	['a name of its own', "const told = finding.says; if (told.includes('ankle')) go()"],
+	['the title of a working', 'x = working.title.match(/length/)'],
+	['the source of a basis', "x = finding.basis.source.includes('practice')"],
+	['a rule by its type', "const f = ({ rule }: Basis) => rule === 'cut-off'"],
+	['a number by its name', "x = finding.because.some((because) => because.measure === 'lunge')"],
+	[
+		'words made a moment before',
+		"import { dayInWords } from '../plain/days.ts'\nx = dayInWords(date).replace(/ \\d+$/, '')",
+	],
+	[
+		'words of the catalogue',
+		"import { spokenTo } from '../words/statement.ts'\nx = spokenTo('player', said) === 'Stop.'",
+	],
+]
+const innocent: readonly (readonly [what: string, code: string])[] = [
+	['a code', "x = finding.code === 'ankle.restricted'"],
+	['whether something is said', "x = says !== '' && finding.says !== undefined"],
+	['what a person typed', "x = session.title.toLowerCase().includes('match')"],
+	['where a list came from', 'x = session.source === source'],
+	['a message between threads', "x = message.type === 'done'"],
+	['a sentence shown', "x = [finding.says, error.message].join(' ')"],
+	['a statement', "import { state } from './words/statement.ts'\nx = list.includes(state('a'))"],
+]
+const readIn = (code: string) => proseReads('planted.ts', code)
+
+describe('the finder of code that reads a sentence', () => {
+	it.each(planted)('names %s', (_, code) =>
+		expect(readIn(code).map(({ line }) => line)).toEqual([code.split('\n').length]),
+	)
+	it.each(innocent)('lets %s be', (_, code) => expect(readIn(code)).toEqual([]))
+})
+
+/** What reads words on purpose, and why; a line that no longer stands in its file fails. */
+const allowed: readonly (readonly [file: string, code: string, why: string])[] = [
+	[
+		'electron/calendar/csv-row.ts',
+		'termWords(surface).toLowerCase() === value',
+		'a list from outside may name a surface in the words of the program',
+	],
+	[
+		'renderer/parts/parseDate.ts',
+		'monthName(month).toLowerCase().startsWith(typed)',
+		'a person types the name of a month',
+	],
+	[
+		'electron/command/args.ts',
+		"error.message.split('. ')",
+		'the first sentence of Node on an option, shown and not decided by',
+	],
+	[
+		'electron/command/files.ts',
+		"error.message.replace(/\\s+/g, ' ')",
+		'the words of Node on a text that is no JSON, shown on one line',
+	],
+	[
+		'shared/engine/report/notes.ts',
+		'[...this.rulesBySource.keys()].indexOf(source)',
+		'a note is numbered by the source that it names, the same source once',
+	],
+	[
+		'electron/store/alarms.ts',
+		'said.has(says)',
+		'an alarm on record has no name but its words: the same one is not put twice',
+	],
+	[
+		'electron/store/keyed-store.ts',
+		'settled.has(says)',
+		'the alarms that were looked into are those on record, word for word',
+	],
+	[
+		'renderer/screens/records/DecideLine.tsx',
+		'choice.says === says',
+		'a person picks a choice by its words: the list of the form knows nothing else',
+	],
+]
+/** Files that still read sentences, and in how many places: never in more. */
+const atMost: Readonly<Record<string, number>> = {
+	'shared/engine/report/marked.ts': 1,
+	'shared/engine/report/notes.ts': 1,
+	'shared/engine/report/signing.ts': 1,
+	'shared/engine/report/player/footwear.ts': 1,
+	'shared/engine/report/player/size.ts': 1,
+	'shared/engine/report/insert-order/design.ts': 2,
+	'shared/engine/visit/problems.ts': 1,
+	'renderer/parts/Workings.tsx': 1,
+	'renderer/screens/assessment/decide/Lacing.tsx': 1,
+	'renderer/screens/assessment/decide/StaleMarks.tsx': 1,
+}
+const root = fileURLToPath(new URL('../..', import.meta.url))
+const isCode = (file: string): boolean => /\.tsx?$/.test(file) && !file.endsWith('.table.ts')
+/** Making words is the one thing that these do. */
+const makesWords = (file: string): boolean => file.startsWith('shared/engine/words/')
+const files = ['shared', 'electron', 'renderer']
+	.flatMap((part) =>
+		readdirSync(join(root, part), { recursive: true, encoding: 'utf8' }).map(
+			(file) => `${part}/${file}`,
+		),
+	)
+	.filter((file) => isCode(file) && !makesWords(file))
+	.sort()
+const found = files.flatMap((file) =>
+	proseReads(file, readFileSync(join(root, file), 'utf8')).map((read) => ({ file, ...read })),
+)
+
+describe('the code of the program', () => {
+	it('reads no sentence, but where it is allowed', () => {
+		const other = found.filter(
+			({ file, code }) => !allowed.some(([known, text]) => known === file && text === code),
+		)
+		const byFile = Map.groupBy(other, ({ file }) => file)
+		const named = [...byFile].flatMap(([file, reads]) =>
+			reads.length > (atMost[file] ?? 0)
+				? reads.map(({ line, code }) => `${file}:${line} ${code}`)
+				: [],
+		)
+		expect(named).toEqual([])
+	})
+	it.each(allowed)('%s still reads %s', (file, code) =>
+		expect(found.filter((read) => read.file === file && read.code === code)).not.toEqual([]),
+	)
+})
