@@ -210,7 +210,12 @@ describe('each sentence alone', () => {
 			}),
 		)
 		expect(told.length).toBeGreaterThan(0)
-		expect(told.filter(({ sentence }) => sentence === undefined)).toEqual([])
+		// what a plan or a chart is filled in with (pairs, readings) is no single value to guess
+		expect(
+			told.filter(
+				({ code, sentence }) => sentence === undefined && !/^(season|chart)\./.test(code),
+			),
+		).toEqual([])
 		expect(hardOf(told.map(({ sentence = '' }) => sentence))).toEqual([])
 	})
 })

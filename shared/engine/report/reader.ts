@@ -59,9 +59,17 @@ export function mayHoldPrivate(
 	if (kind === 'insert-order') return input.visit.body?.massKg !== undefined
 	const audience = Object.hasOwn(readers, kind) ? readers[kind] : undefined
 	if (audience === undefined) return false
-	const { told } = readerOf(audience, input)
+	const reader = readerOf(audience, input)
 	const { findings, screening } = input.assessment
-	return [...findings, ...screening.items.filter(({ state }) => state === 'yes')].some(
-		(statement) => privateTopicOf(statement) !== undefined && isOpenTo(told, statement),
+	const isOpen = (statement: Stated) =>
+		privateTopicOf(statement) !== undefined && isOpenTo(reader.told, statement)
+	const isTyped = (id: string) =>
+		input.decisions.lines.some((line) => line.findingId === id && line.choice === 'change')
+	return (
+		screening.items.some((item) => item.state === 'yes' && isOpen(item)) ||
+		findings.some(
+			(finding) =>
+				isOpen(finding) && (toldBy(reader, finding) !== undefined || isTyped(finding.id)),
+		)
 	)
 }
