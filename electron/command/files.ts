@@ -13,6 +13,7 @@ import { type Clinic, clinicSchema } from '../../shared/engine/report/clinic.ts'
 import { parseVisit } from '../../shared/engine/visit/parse.ts'
 import { problemLine, problemsOf } from '../../shared/engine/visit/problems.ts'
 import type { Visit } from '../../shared/engine/visit/visit.ts'
+import { fullName } from '../../shared/engine/words/names.ts'
 import { FileRefused, readPlainFile } from '../store/plain-file.ts'
 import { BadInput } from './args.ts'
 
@@ -82,9 +83,9 @@ export function readEarlier(names: string[] | undefined, visit: Visit): Visit[] 
 			earlier.player.familyName !== visit.player.familyName
 		)
 			throw new BadInput([
-				`player: another player, given ${earlier.player.givenName} ${earlier.player.familyName} ` +
+				`player: another player, given ${fullName(earlier.player)} ` +
 					`(${earlier.player.birthDate}) in ${name}, allowed: earlier visits of ` +
-					`${visit.player.givenName} ${visit.player.familyName}`,
+					fullName(visit.player),
 			])
 		return earlier
 	})

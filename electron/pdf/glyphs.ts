@@ -10,7 +10,7 @@ import {
 	type ForEachKind,
 	type LwDocument,
 } from '../../shared/engine/report/document.ts'
-import { sentences } from '../../shared/engine/words/en.table.ts'
+import { documentSentences } from '../../shared/engine/words/speak.ts'
 import { fontFiles } from './fonts.ts'
 import { UnprintableText } from './unprintable.ts'
 
@@ -49,9 +49,9 @@ export function textsOfDocument(document: LwDocument): string[] {
 		document.title,
 		document.footer,
 		document.running ?? '',
-		sentences['page.draftMark'],
-		sentences['page.notes'],
-		sentences['page.number'],
+		documentSentences['page.draftMark'],
+		documentSentences['page.notes'],
+		documentSentences['page.number'],
 		letterhead.clinicName,
 		...letterhead.address,
 		letterhead.phone ?? '',

@@ -5,7 +5,7 @@
 import { Box, Button, Collapse } from '@mui/material'
 import { type ReactNode, useId, useState } from 'react'
 import type { Basis as BasisOf, Because, Strength } from '../../shared/engine/protocol/basis.ts'
-import { readingInWords } from '../../shared/engine/words/reading.ts'
+import { readingInWords, thresholdInWords } from '../../shared/engine/words/reading.ts'
 
 export const strengthWords: Record<Strength, string> = {
 	standard: 'published standard',
@@ -34,7 +34,7 @@ export function Basis({ because, basis, head, end }: BasisProps) {
 	const rows: [string, string][] = [
 		['Numbers put in', because.length ? because.map(readingInWords).join('; ') : 'none'],
 		['Rule', basis.rule],
-		['Threshold', basis.threshold ?? 'none; the rule is yes or no'],
+		['Threshold', thresholdInWords(basis) ?? 'none; the rule is yes or no'],
 		['Source', basis.source],
 		['Strength', strengthWords[basis.strength]],
 	]

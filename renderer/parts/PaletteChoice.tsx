@@ -1,7 +1,9 @@
 /** The palette while it is open: a few letters, the places and players that fit, Enter. */
+
 import { Box, Dialog, DialogContent, TextField, Typography } from '@mui/material'
 import { type KeyboardEvent, useEffect, useMemo, useState } from 'react'
 import { useHashLocation } from 'wouter/use-hash-location'
+import { fullName } from '../../shared/engine/words/names.ts'
 import { useHost } from '../query.ts'
 import { type Command, commandsNow } from './commands.ts'
 import { dayInWords } from './dates.ts'
@@ -26,7 +28,7 @@ function usePlayerCommands(query: string): Command[] {
 	)
 	if (!enough || !value) return []
 	return value.cards.map((card) => ({
-		name: `${card.givenName} ${card.familyName}, born ${dayInWords(card.birthDate)}`,
+		name: `${fullName(card)}, born ${dayInWords(card.birthDate)}`,
 		run: () => goTo(`/players/${card.playerId}`),
 	}))
 }

@@ -7,6 +7,8 @@ import { useId, useState } from 'react'
 import type { Assessment } from '../../shared/engine/findings/assessment.ts'
 import type { Topic, Working } from '../../shared/engine/findings/finding.ts'
 import type { Basis } from '../../shared/engine/protocol/basis.ts'
+import { thresholdInWords } from '../../shared/engine/words/reading.ts'
+import { capital } from '../../shared/engine/words/words.ts'
 import { strengthWords } from './Basis.tsx'
 
 /** The workings of the rooms behind these topics, in their order; a room without any gives none. */
@@ -25,11 +27,12 @@ export function workingsOf(
 /**
  * What a number rests on, in one line; the strength is left out where the source already says it.
  */
-export function restsOn({ rule, threshold, source, strength }: Basis): string {
-	const words = strengthWords[strength]
+export function restsOn(basis: Basis): string {
+	const { rule, source, strength, unsourced } = basis
+	const threshold = thresholdInWords(basis)
 	return (
-		`${rule.charAt(0).toUpperCase()}${rule.slice(1)}${threshold ? ` (${threshold})` : ''}: ` +
-		`${source}${source.includes(words) ? '' : `; ${words}`}.`
+		`${capital(rule)}${threshold ? ` (${threshold})` : ''}: ` +
+		`${source}${unsourced ? '' : `; ${strengthWords[strength]}`}.`
 	)
 }
 export function Workings({ workings }: { workings: readonly Working[] }) {

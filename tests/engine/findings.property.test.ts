@@ -4,6 +4,7 @@ import { expect, it } from 'vitest'
 import { assess } from '../../shared/engine/assess.ts'
 import type { Assessment } from '../../shared/engine/findings/assessment.ts'
 import { idPart } from '../../shared/engine/findings/finding.ts'
+import type { Basis } from '../../shared/engine/protocol/basis.ts'
 import { rows } from '../../shared/engine/protocol/rows.ts'
 import type { Visit } from '../../shared/engine/visit/visit.ts'
 import {
@@ -33,19 +34,13 @@ const roomsOf = ({ sizing, ankle, posture, growth }: Assessment) => [
 	posture,
 	...(growth ? [growth] : []),
 ]
-const resolves = ({
-	source,
-	threshold,
-	rule,
-}: {
-	source: string
-	threshold?: string
-	rule: string
-}) => {
+const resolves = ({ source, threshold, limit, rule }: Basis) => {
 	expect(source, rule).not.toBe('')
 	expect(rule).not.toBe('')
-	if (threshold !== undefined)
-		expect(Object.keys(rows), threshold).toContain(threshold.split(' = ')[0])
+	if (threshold === undefined) return
+	const row = Object.entries(rows).find(([key]) => key === threshold)?.[1]
+	expect(row, threshold).toBeDefined()
+	expect(limit, threshold).toEqual({ value: row!.value, unit: row!.unit })
 }
 
 it('no number is NaN or infinite and no text says so, for any valid visit', () => {

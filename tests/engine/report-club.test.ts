@@ -12,7 +12,7 @@ import { toHtml } from '../../shared/engine/report/html.ts'
 import { squadForClub } from '../../shared/engine/report/squad-for-club.ts'
 import { type Decisions, noDecisions } from '../../shared/engine/visit/decisions.ts'
 import type { Visit } from '../../shared/engine/visit/visit.ts'
-import { sentences } from '../../shared/engine/words/en.table.ts'
+import { sentences } from '../../shared/engine/words/en/documents.table.ts'
 import { clinic, json, read } from '../demo.ts'
 import { demoNames } from './demo-report.ts'
 

@@ -11,8 +11,11 @@ import {
 	workWords,
 } from '../../shared/engine/report/marked.ts'
 import { seasonChart } from '../../shared/engine/report/season-chart.ts'
+import { textsIn } from '../../shared/engine/report/texts.ts'
 import { type Decisions, noDecisions } from '../../shared/engine/visit/decisions.ts'
 import { shelfSchema } from '../../shared/engine/visit/shelf.ts'
+import { rounded } from '../../shared/engine/visit/sides.ts'
+import { sentences } from '../../shared/engine/words/en/documents.table.ts'
 import { clinic, json, read } from '../demo.ts'
 import { demoNames, reportOf } from './demo-report.ts'
 
@@ -113,26 +116,25 @@ describe('every kind', () => {
 			text: 'Urgency: emergency, now. Request: emergency assessment.',
 		})
 	})
-	// growth.md 5.2, cautions to print: an estimate; not to select; one method; girls least reliable;
-	// white samples; not with a growth disorder; privacy.
-	it('prints the cautions wherever a growth stage is told', () => {
+	it('tells a child no stage, share or speed of growth, and that what may come is a guess', () => {
 		const young = read(json('visit-adolescent.json'))
-		const girl = { ...young, player: { ...young.player, sex: 'female' as const } }
-		const words = JSON.stringify(reportOf(girl))
-		for (const caution of [
-			'This is an estimate',
-			'must not be used to select',
-			'one way of estimating over time',
-			'late in early growers',
-			'In girls the estimate is least sure',
-			'white North American',
-			'growth disorder',
-			'consent of a parent or guardian',
+		const { growth } = assess(young)
+		const report = reportOf(young)
+		const told = textsIn(report.blocks).join(' ')
+		expect(report.blocks).toContainEqual({
+			kind: 'text',
+			tone: 'small',
+			text: sentences['player.growthCautions'],
+		})
+		for (const figure of [
+			growth!.percentAdultStature!,
+			growth!.predictedAdultStatureCm!,
+			...Object.values(growth!.maturityOffsetYears),
+			young.body!.massKg!,
 		])
-			expect(words).toContain(caution)
-		expect(JSON.stringify(reportOf(young))).not.toContain('least sure')
-		expect(JSON.stringify(reportOf(read(json('visit-adult.json'))))).not.toContain(
-			'one way of estimating',
+			expect(told).not.toContain(String(rounded(figure, 1)))
+		expect(textsIn(reportOf(read(json('visit-adult.json'))))).not.toContain(
+			sentences['player.growthCautions'],
 		)
 	})
 	it('says that it was amended and lists what changed', () => {
@@ -145,7 +147,7 @@ describe('every kind', () => {
 		})
 		expect(document.blocks[0]).toEqual({
 			kind: 'alert',
-			title: 'This report was amended',
+			title: sentences['amended.title'],
 			text: 'It takes the place of version 1. What changed: heel raise 4 mm instead of 6 mm.',
 		})
 		expect(document.subject).toContainEqual(['Status', 'Amended, version 2'])

@@ -10,9 +10,11 @@ import { chartsOf } from '../../shared/engine/charts/charts.ts'
 import { chartSvg } from '../../shared/engine/charts/svg.ts'
 import { clinicSchema } from '../../shared/engine/report/clinic.ts'
 import type { Block, LwDocument } from '../../shared/engine/report/document.ts'
+import { plainChart } from '../../shared/engine/report/plain-chart.ts'
 import { playerReport } from '../../shared/engine/report/player.ts'
 import { noDecisions } from '../../shared/engine/visit/decisions.ts'
 import { type Visit, visitSchema } from '../../shared/engine/visit/visit.ts'
+import { documentSentences, speakFrom } from '../../shared/engine/words/speak.ts'
 import { pagesOf, wordsOf } from './read-pages.ts'
 
 const demo = JSON.parse(
@@ -35,11 +37,13 @@ const compose = (visit: Visit, earlier: Visit[]): LwDocument =>
 		signedAt: '2027-02-01T09:00:00.000Z',
 		draft: false,
 	})
+/** The sentences that the captions of the charts begin with. */
+const starts = ['player.chartAnkle', 'player.chartFeet', 'player.chartHeight'] as const
 type Figure = Extract<Block, { kind: 'figure' }>
 const chartFigures = (document: LwDocument): Figure[] =>
 	document.blocks.filter(
 		(block): block is Figure =>
-			block.kind === 'figure' && !block.alternative.startsWith('Both feet'),
+			block.kind === 'figure' && !block.alternative.startsWith('Both feet from above'),
 	)
 /** The heading under which a block stands. */
 const under = (document: LwDocument, figure: Figure): string | undefined =>
@@ -57,25 +61,26 @@ describe('charts in the player report', () => {
 			expect(
 				chartFigures(document).map((figure) => [
 					under(document, figure),
-					figure.alternative.split(' ').slice(0, 3).join(' '),
+					starts.find((key) => figure.alternative.startsWith(documentSentences[key])),
 				]),
 			).toEqual([
-				['What we found', 'Knee to wall'],
-				['Growing', 'Foot length over'],
-				['Growing', 'Stature for age'],
+				[documentSentences['player.found'], 'player.chartAnkle'],
+				[documentSentences['player.growing'], 'player.chartFeet'],
+				[documentSentences['player.growing'], 'player.chartHeight'],
 			])
 		},
 	)
-	it('draw the description that the screen draws', () => {
+	it('draw the readings that the screen draws, in plain words', () => {
 		const assessment = assess(visit, earlier)
 		for (const [topic, start] of [
-			['sizing', 'Foot length'],
-			['ankle', 'Knee to wall'],
-			['growth', 'Stature'],
+			['sizing', 'player.chartFeet'],
+			['ankle', 'player.chartAnkle'],
+			['growth', 'player.chartHeight'],
 		] as const) {
-			const chart = chartsOf(topic, visit, earlier, assessment)[0]!
+			const screen = chartsOf(topic, visit, earlier, assessment)[0]!
+			const { chart, caption } = plainChart(screen, speakFrom())!
 			const figure = chartFigures(compose(visit, earlier)).find(({ alternative }) =>
-				alternative.startsWith(start),
+				alternative.startsWith(documentSentences[start]),
 			)!
 			expect(figure.svg).toBe(
 				chartSvg(chart, {
@@ -84,9 +89,18 @@ describe('charts in the player report', () => {
 					heightPt: figure.heightPt,
 				}),
 			)
+			expect(chart.panels.map(({ series }) => series.map(({ points }) => points))).toEqual(
+				screen.panels.map(({ series }) => series.map(({ points }) => points)),
+			)
 			expect(figure.alternative).toBe(chart.alternative)
-			expect(figure.caption.startsWith(chart.alternative)).toBe(true)
+			expect(figure.caption.startsWith(caption)).toBe(true)
 		}
+	})
+	it('have no words for body mass: that chart does not reach a player', () => {
+		const mass = chartsOf('growth', visit, earlier, assess(visit, earlier)).find(
+			({ id }) => id === 'growth-mass',
+		)!
+		expect(plainChart(mass, speakFrom())).toBeUndefined()
 	})
 	it(
 		'reach the page with their numbers, words and sources, inside the margins, for one page ' +
@@ -105,16 +119,15 @@ describe('charts in the player report', () => {
 			expect(full.length).toBeLessThanOrEqual(plain.length + 1)
 			for (const words of [
 				'Left ankle',
-				'cut-off',
-				'longer foot, forecast',
-				'P97',
-				'Age (years)',
-				'Knee to wall over time. Left ankle: 8.3 cm on 15 July 2026, 7.1 cm on 20 January 2027',
+				documentSentences['player.chartOurLine'],
+				documentSentences['player.chartToCome'],
+				documentSentences['player.chartMiddle'],
+				documentSentences['player.chartAnkle'],
 				'Cheng 1997',
 				'CDC 2000 growth charts',
 			])
 				expect(text).toContain(words)
-			expect(text).not.toMatch(/undefined|NaN/)
+			expect(text).not.toMatch(/undefined|NaN|P97|Stature/)
 			expect(Math.min(...items.map((item) => item.x))).toBeGreaterThanOrEqual(50)
 			expect(Math.max(...items.map((item) => item.x + item.width))).toBeLessThanOrEqual(595.28 - 50)
 		},
@@ -124,17 +137,18 @@ describe('charts in the player report', () => {
 		expect(none).toEqual([])
 		expect(chartFigures(compose(adult, none))).toEqual([])
 	})
-	it('give a long course its latest numbers as caption and every number as alternative', () => {
+	it('give every number of a long course as alternative, and none as caption', () => {
 		const many = Array.from({ length: 12 }, (_, index) => ({
 			...earlier[0]!,
 			visitDate: `2025-${String(index + 1).padStart(2, '0')}-10`,
 		}))
 		const figure = chartFigures(compose(visit, many)).find(({ alternative }) =>
-			alternative.startsWith('Foot length'),
+			alternative.startsWith(documentSentences['player.chartFeet']),
 		)!
-		expect(figure.caption.length).toBeLessThan(figure.alternative.length)
-		for (const month of ['January 2025', 'December 2025', 'January 2027'])
+		for (const month of ['January 2025', 'December 2025', 'January 2027']) {
 			expect(figure.alternative).toContain(month)
-		expect(figure.caption).toContain('246.5 mm on 20 January 2027')
+			expect(figure.caption).not.toContain(month)
+		}
+		expect(figure.alternative).toContain('246.5 mm on 20 January 2027')
 	})
 })

@@ -1,6 +1,7 @@
 /** The life of a visit after signing: given out, amended, noted, in error, countersigned. */
 import { describe, expect, test } from 'vitest'
 import type { LwDocument } from '../../shared/engine/report/document.ts'
+import { documentSentences } from '../../shared/engine/words/speak.ts'
 import { open, passphrase, signed, withPlayer } from './bench-app.ts'
 
 describe('a signed visit', () => {
@@ -37,7 +38,7 @@ describe('a signed visit', () => {
 			expect(second?.subject).toContainEqual(['Status', 'Amended, version 2'])
 			expect(second?.blocks[0]).toEqual({
 				kind: 'alert',
-				title: 'This report was amended',
+				title: documentSentences['amended.title'],
 				text:
 					'It takes the place of version 1. What changed: Knee to wall, left: not recorded ' +
 					'instead of 8 cm; Knee to wall, right: 8 cm instead of not recorded; 1 more entry ' +
@@ -55,7 +56,7 @@ describe('a signed visit', () => {
 		const { html, fileName } = await app.ask('reports.page', { visitId })
 		expect(fileName).toBe('report-2027-01-20.html')
 		expect(html).toMatch(/<html lang="en">/)
-		expect(html).toContain('<h1>Your footwear assessment</h1>')
+		expect(html).toContain(`<h1>${documentSentences['player.title']}</h1>`)
 		expect(html).toContain('Signed, version 1')
 		expect(html).not.toMatch(/<script|undefined|NaN/)
 		app.close()

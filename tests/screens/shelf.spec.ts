@@ -2,7 +2,9 @@
  * The shelf in a real browser, by keyboard: add a model, take in a table with one bad row, and see
  * both matched to a player.
  */
+
 import { expect, type Page, test } from '@playwright/test'
+import { documentSentences } from '../../shared/engine/words/speak.ts'
 import { shot, tabTo } from './drive.ts'
 import { type RunningHost, startHost } from './host.ts'
 
@@ -222,9 +224,9 @@ test('a model is added, a table taken in, and both are matched', async ({ page }
 	await expect(work.getByRole('img', { name: /shoe seen from above/ }).first()).toBeVisible()
 	await page.locator('summary', { hasText: /report/i }).press('Enter')
 	const paper = page.getByRole('article')
-	await expect(paper).toContainText('Models to try')
+	await expect(paper).toContainText(documentSentences['player.toTry'])
 	await expect(paper).toContainText(`${name}, size`)
-	await expect(paper).toContainText('Changes to the boot and lacing')
+	await expect(paper).toContainText(documentSentences['player.work'])
 	await shot(page, 'decide')
 
 	// it is in the draft: still there after coming back

@@ -1,4 +1,5 @@
 /** Backups as the screens ask for them: listed, made, looked into, made once a day. */
+
 import { statSync } from 'node:fs'
 import { isAbsolute, join } from 'node:path'
 import type { InputOf, OutputOf } from '../../../shared/contract.ts'
@@ -6,11 +7,11 @@ import { damagedHere, damagedThere } from '../../../shared/desk/backups/words.ts
 import { backupAgeDays } from '../../../shared/desk/records/keep.ts'
 import { dayOfMoment } from '../../../shared/desk/workplace/local-day.ts'
 import { present } from '../../../shared/engine/plain/present.ts'
+import { fullName } from '../../../shared/engine/words/names.ts'
 import { BackupRefused } from '../../store/backup-file.ts'
 import type { BackupPlace } from '../../store/backup-list.ts'
 import type { BackupPreview, DamageHere } from '../../store/backups.ts'
 import { tooFewHandles } from '../../store/disk.ts'
-import { fullName } from '../players/names.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
 import { readRecord } from '../records/open.ts'

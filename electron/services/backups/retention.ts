@@ -1,12 +1,14 @@
 /** How long records are kept: what is due, what is on hold, what was destroyed and by whom. */
+
 import { rmSync } from 'node:fs'
 import { join } from 'node:path'
 import type { InputOf, OutputOf } from '../../../shared/contract.ts'
 import { keepUntil, type RegisterLine } from '../../../shared/desk/records/retention.ts'
 import { dayHere } from '../../../shared/desk/workplace/local-day.ts'
+import { fullName } from '../../../shared/engine/words/names.ts'
 import type { BackupPlace } from '../../store/backup-list.ts'
 import type { Store } from '../../store/store.ts'
-import { fullName, plain } from '../players/names.ts'
+import { plain } from '../players/names.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
 import { openerOf } from '../records/open.ts'

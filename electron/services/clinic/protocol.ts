@@ -2,6 +2,7 @@
  * The clinic's protocol: one record per version, and what a change of it would do to the demo
  * visits.
  */
+
 import { readFileSync } from 'node:fs'
 import { z } from 'zod'
 import type { InputOf, OutputOf } from '../../../shared/contract.ts'
@@ -16,6 +17,7 @@ import {
 	type ProtocolFile,
 } from '../../../shared/engine/protocol/protocol.ts'
 import { type Visit, visitSchema } from '../../../shared/engine/visit/visit.ts'
+import { fullName } from '../../../shared/engine/words/names.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
 import { Refusal } from '../records/refusal.ts'
@@ -118,7 +120,7 @@ function demoVisits() {
 		)
 		.players.flatMap(({ player, visits }) =>
 			visits.map((visit) => ({
-				name: `${player.givenName} ${player.familyName}`,
+				name: fullName(player),
 				visit,
 				earlier: visits.filter((other) => other.visitDate < visit.visitDate),
 			})),

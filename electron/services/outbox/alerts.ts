@@ -2,10 +2,12 @@
  * What must be read before a document leaves: notes on the record, other people named in it, a
  * guardian whose right has ended.
  */
+
 import { isMail, type OutboxItem, type Recipient } from '../../../shared/desk/outbox/item.ts'
 import { type Named, othersNamed } from '../../../shared/desk/outbox/others.ts'
 import { withoutRestricted } from '../../../shared/desk/visits/restricted.ts'
 import { textsIn } from '../../../shared/engine/report/texts.ts'
+import { fullName } from '../../../shared/engine/words/names.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
 import { documentRead, storedDocument } from '../visits/documents.ts'
@@ -24,7 +26,7 @@ function strangers(
 	const people: Named[] = []
 	for (const [id, { player }] of players.byId) {
 		if (ids.includes(id) || players.mergedAway(id)) continue
-		people.push({ name: `${player.givenName} ${player.familyName}`, as: 'another player' })
+		people.push({ name: fullName(player), as: 'another player' })
 		if (player.guardian)
 			people.push({ name: player.guardian.name, as: 'the guardian of another player' })
 	}

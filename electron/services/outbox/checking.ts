@@ -5,6 +5,7 @@ import { fileNameFor } from '../../../shared/desk/outbox/message.ts'
 import type { Deps } from '../records/deps.ts'
 import { Refusal } from '../records/refusal.ts'
 import { storedDocument } from '../visits/documents.ts'
+import { keepItemFromReception } from '../visits/private-pages.ts'
 import { alertsFor } from './alerts.ts'
 import { freeItem, itemOf, move } from './items.ts'
 import type { OutboxNeeds } from './needs.ts'
@@ -31,6 +32,7 @@ export class Checking {
 		const deps = this.#deps
 		const item = itemOf(memory, itemId)
 		const { playerId, documentId, sha256 } = item
+		keepItemFromReception(memory, deps, item)
 		const { bytes } = storedDocument(deps, documentId, sha256)
 		const recipient = recipientOf(memory, playerId, item.recipient.recipientId)
 		const delivery = { ...item, recipient }

@@ -2,6 +2,7 @@
  * Addresses on record. A typed address is put on record first, twice and with its warnings; then it
  * can be a recipient's.
  */
+
 import { randomUUID } from 'node:crypto'
 import { z } from 'zod'
 import type { InputOf, OutputOf } from '../../../shared/contract.ts'
@@ -11,6 +12,7 @@ import {
 	tidyAddress,
 } from '../../../shared/desk/outbox/addresses.ts'
 import { type Contact, roleWords } from '../../../shared/desk/outbox/item.ts'
+import { fullName } from '../../../shared/engine/words/names.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
 import { Refusal } from '../records/refusal.ts'
@@ -35,7 +37,7 @@ function knownAddresses({ clinic, outbox, players }: Omit<Needs, 'people'>): Kno
 	}
 	add(clinic.letterhead?.email, 'the clinic')
 	for (const { player } of players.byId.values()) {
-		add(player.email ?? undefined, `${player.givenName} ${player.familyName}`)
+		add(player.email ?? undefined, fullName(player))
 		add(player.guardian?.email ?? undefined, `${player.guardian?.name}, guardian`)
 	}
 	for (const contact of outbox.contacts.all())

@@ -4,6 +4,7 @@ import { numberOf, type OutboxItem, type Recipient } from '../../../shared/desk/
 import { composeDraft } from '../../mail/compose.ts'
 import type { Deps } from '../records/deps.ts'
 import { Refusal } from '../records/refusal.ts'
+import { keepItemFromReception } from '../visits/private-pages.ts'
 import { freeItem, itemOf, noted, putItem } from './items.ts'
 import { documentToSend, letterFor } from './letter.ts'
 import type { OutboxNeeds } from './needs.ts'
@@ -31,6 +32,7 @@ export async function giveOut(
 	{ itemId }: InputOf<'outbox.take'>,
 ): Promise<OutputOf<'outbox.take'>> {
 	const item = freeItem(memory, post, itemId)
+	keepItemFromReception(memory, deps, item)
 	const { channel } = item
 	if (channel === 'smtp')
 		throw new Refusal('outbox.goes-by-itself', 'This goes by the mail server by itself.')

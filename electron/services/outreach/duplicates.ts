@@ -1,7 +1,9 @@
 /** Players who came home, and whom of those here they may be. */
+
 import type { Card } from '../../../shared/contract.ts'
 import type { Carried } from '../../../shared/desk/outreach/carried.ts'
-import { fullName, likeness } from '../players/names.ts'
+import { fullName } from '../../../shared/engine/words/names.ts'
+import { likeness } from '../players/names.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Duplicate } from './pack-log.ts'
 import { versionsAbout } from './versions.ts'

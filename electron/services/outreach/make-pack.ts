@@ -1,4 +1,5 @@
 /** Packing at home: one sealed file with what a day elsewhere needs, and nothing more. */
+
 import { z } from 'zod'
 import type { InputOf, OutputOf } from '../../../shared/contract.ts'
 import type { Carried, CarriedDraft, CarriedPerson } from '../../../shared/desk/outreach/carried.ts'
@@ -8,11 +9,11 @@ import { protocolIdentity } from '../../../shared/engine/assess.ts'
 import { digestOf } from '../../../shared/engine/plain/canonical.ts'
 import { addDays } from '../../../shared/engine/plain/days.ts'
 import { present } from '../../../shared/engine/plain/present.ts'
+import { fullName } from '../../../shared/engine/words/names.ts'
 import { type Unfinished, writePack } from '../../store/pack-file.ts'
 import { damagedWords } from '../../store/record.ts'
 import type { Store } from '../../store/store.ts'
 import type { PlayerEntry } from '../players/memory.ts'
-import { fullName } from '../players/names.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
 import { Refusal } from '../records/refusal.ts'

@@ -2,14 +2,15 @@
  * Bringing a pack home: each record checked and taken in or set aside, in one transaction, with
  * counts before and after; and the questions that stay for a person.
  */
+
 import type { Card, InputOf, OutputOf } from '../../../shared/contract.ts'
 import type { Carried } from '../../../shared/desk/outreach/carried.ts'
 import { countsAgree, draftDigest } from '../../../shared/desk/outreach/merge.ts'
 import { awayTrailSchema } from '../../../shared/desk/records/away-trail.ts'
 import { present } from '../../../shared/engine/plain/present.ts'
+import { fullName } from '../../../shared/engine/words/names.ts'
 import { type OpenedPack, readPack } from '../../store/pack-file.ts'
 import { fileToRead } from '../clinic/places.ts'
-import { fullName } from '../players/names.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
 import { Refusal } from '../records/refusal.ts'

@@ -1,4 +1,5 @@
 /** What two places recorded differently, as far as nobody answered it. */
+
 import type { OutputOf } from '../../../shared/contract.ts'
 import {
 	contestedConsents,
@@ -8,8 +9,8 @@ import {
 } from '../../../shared/desk/outreach/heads.ts'
 import { type Purpose, purposes } from '../../../shared/desk/records/consent.ts'
 import { present } from '../../../shared/engine/plain/present.ts'
+import { fullName } from '../../../shared/engine/words/names.ts'
 import type { Store } from '../../store/store.ts'
-import { fullName } from '../players/names.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
 import type { Opened } from '../records/open.ts'

@@ -1,4 +1,5 @@
 /** On the laptop: the file of the way back, and taking the records off once home has them. */
+
 import { rmSync } from 'node:fs'
 import { join } from 'node:path'
 import type { InputOf, OutputOf } from '../../../shared/contract.ts'
@@ -10,11 +11,11 @@ import { dayHere } from '../../../shared/desk/workplace/local-day.ts'
 import { protocolIdentity } from '../../../shared/engine/assess.ts'
 import { digestOf } from '../../../shared/engine/plain/canonical.ts'
 import { present } from '../../../shared/engine/plain/present.ts'
+import { fullName } from '../../../shared/engine/words/names.ts'
 import { type Unfinished, writePack } from '../../store/pack-file.ts'
 import { damagedWords } from '../../store/record.ts'
 import { ownerSlot, type Store } from '../../store/store.ts'
 import { destroyedLines } from '../backups/retention.ts'
-import { fullName } from '../players/names.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
 import { Refusal } from '../records/refusal.ts'

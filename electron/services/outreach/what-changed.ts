@@ -11,7 +11,7 @@ import {
 } from '../../../shared/desk/outreach/changes.ts'
 import { joinFields } from '../../../shared/desk/outreach/heads.ts'
 import { playerSchema } from '../../../shared/engine/visit/visit.ts'
-import { fullName } from '../players/names.ts'
+import { fullName } from '../../../shared/engine/words/names.ts'
 import { type Arrival, isOwn } from './arrival.ts'
 import { playerName } from './aside-words.ts'
 import type { DraftNews } from './drafts-home.ts'

@@ -1,7 +1,9 @@
 /** What is remembered of the players: details, words to search, order, and who was merged. */
+
 import type { Card } from '../../../shared/contract.ts'
 import type { MergeValue, PlayerValue } from '../../../shared/desk/players/player-record.ts'
 import type { Player } from '../../../shared/engine/visit/visit.ts'
+import { fullName } from '../../../shared/engine/words/names.ts'
 import { isLater, Newest, type Taken } from '../records/newest.ts'
 import { Refusal } from '../records/refusal.ts'
 import { plain, wordsOfPlayer } from './names.ts'
@@ -53,7 +55,7 @@ export class PlayersMemory {
 	}
 	nameOf(playerId: string): string {
 		const { player } = this.entry(playerId)
-		return `${player.givenName} ${player.familyName}`
+		return fullName(player)
 	}
 	/** The player and all that were merged into it. */
 	idsOf(playerId: string): string[] {

@@ -1,6 +1,8 @@
 /** Names as the search and the warning of twins compare them. */
+
 import type { Card } from '../../../shared/contract.ts'
 import { oneLetterOff } from '../../../shared/desk/outbox/addresses.ts'
+import { fullName } from '../../../shared/engine/words/names.ts'
 
 const ligatures: Record<string, string> = {
 	ø: 'o',
@@ -32,8 +34,8 @@ export function wordsOfPlayer(
 ): string[] {
 	return [
 		...new Set([
-			...words(`${card.givenName} ${card.familyName} ${card.club ?? ''}`),
-			...plain(`${card.givenName} ${card.familyName}`).split(/\s+/),
+			...words(`${fullName(card)} ${card.club ?? ''}`),
+			...plain(fullName(card)).split(/\s+/),
 			card.birthDate,
 		]),
 	]
@@ -68,6 +70,3 @@ export function likeness(left: Card, right: Card): 'same-person' | 'twin' | unde
 	if (sameFamily) return 'twin'
 	return sameGiven ? 'same-person' : undefined
 }
-/** A player's name as it is shown and printed. */
-export const fullName = ({ givenName, familyName }: Pick<Card, 'givenName' | 'familyName'>) =>
-	`${givenName} ${familyName}`

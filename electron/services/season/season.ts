@@ -8,6 +8,7 @@ import { openProtocol, type ProtocolFile } from '../../../shared/engine/protocol
 import type { Plan } from '../../../shared/engine/season/plan-file.ts'
 import { lettersOf } from '../../../shared/engine/season/problem/letters.ts'
 import type { Season } from '../../../shared/engine/visit/visit.ts'
+import { fullName } from '../../../shared/engine/words/names.ts'
 import { state } from '../../../shared/engine/words/statement.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
@@ -62,7 +63,7 @@ export function openSeason(
 	const planned = lastPlan(players, deps, playerId)
 	const day = basis?.visit.visitDate ?? dayHere(deps.now())
 	return present({
-		name: `${player.givenName} ${player.familyName}`,
+		name: fullName(player),
 		from: firstDay(deps, basis),
 		pairs: basis ? pairsOf(basis, planned?.value.plan) : [],
 		running: season.isPlanning(playerId),

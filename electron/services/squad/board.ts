@@ -1,8 +1,10 @@
 /** The board of a screening day: where each player is, and what is still to do. */
+
 import type { InputOf, OutputOf } from '../../../shared/contract.ts'
 import { type BoardInput, boardRow, doubledNumbers } from '../../../shared/desk/squad/board.ts'
 import type { MarkValue, MemberValue } from '../../../shared/desk/squad/squad-record.ts'
 import { stations } from '../../../shared/desk/squad/stations.ts'
+import { fullName } from '../../../shared/engine/words/names.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
 import { Refusal } from '../records/refusal.ts'
@@ -30,7 +32,7 @@ function inputOf(
 	return {
 		playerId,
 		number,
-		name: `${card.givenName} ${card.familyName}`,
+		name: fullName(card),
 		birthDate: card.birthDate,
 		presence: mark?.presence ?? 'expected',
 		...(mark?.reason && { reason: mark.reason }),

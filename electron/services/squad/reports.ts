@@ -163,7 +163,7 @@ async function writeReports(
 	{ adultYears, day, folder }: Order,
 ): Promise<number> {
 	const stem = `${day}-number-${row.number.padStart(3, '0')}`
-	const report = openReport(deps, { visitId: row.visitId })
+	const report = openReport(memory, deps, { visitId: row.visitId })
 	const documents: [name: string, bytes: Uint8Array][] = [
 		[`${stem}-report.pdf`, Buffer.from(report.base64, 'base64')],
 	]

@@ -1,4 +1,5 @@
 /** A team's list as text: read with a preview, then taken in as a screening day. */
+
 import { randomUUID } from 'node:crypto'
 import Papa from 'papaparse'
 import type { InputOf, OutputOf } from '../../../shared/contract.ts'
@@ -7,6 +8,7 @@ import { type Roster, rosterFromCells } from '../../../shared/desk/squad/roster.
 import type { MemberValue } from '../../../shared/desk/squad/squad-record.ts'
 import { dayHere } from '../../../shared/desk/workplace/local-day.ts'
 import { ageYears } from '../../../shared/engine/visit/age.ts'
+import { fullName } from '../../../shared/engine/words/names.ts'
 import { keepConsent, recordConsent } from '../people/consents.ts'
 import type { PlayersMemory } from '../players/memory.ts'
 import { likeness } from '../players/names.ts'
@@ -56,7 +58,7 @@ export function previewRoster(
 		rows: rows.map(({ row, number, player, consents }) => ({
 			row,
 			number,
-			name: `${player.givenName} ${player.familyName}`,
+			name: fullName(player),
 			birthDate: player.birthDate,
 			...(player.guardian && { guardian: player.guardian.name }),
 			consents,
@@ -68,7 +70,7 @@ function knownAs(players: PlayersMemory, player: RosterPlayer) {
 	const known = players.ordered().flatMap(({ card }) => {
 		const why = likeness({ ...card, ...player, playerId: '', openDraft: false }, card)
 		if (!why) return []
-		const name = `${card.givenName} ${card.familyName}`
+		const name = fullName(card)
 		return [{ playerId: card.playerId, name, birthDate: card.birthDate, why }]
 	})
 	return known.slice(0, mostKnown)
@@ -128,9 +130,7 @@ function refuseUnusable(
 			'Some players may be on record already. Say for each whether it is the same person.',
 			open.map(({ row, player }) => ({
 				path: `row ${row}`,
-				message:
-					`not answered, given ${player.givenName} ${player.familyName}, allowed: a ` +
-					'player on record, or new',
+				message: `not answered, given ${fullName(player)}, allowed: a player on record, or new`,
 			})),
 		)
 }
@@ -159,7 +159,7 @@ function onRecord(
 	if (answer === undefined || answer === 'new') return undefined
 	return players.entry(answer).card.playerId
 }
-const nameOf = (player: RosterPlayer) => `${player.givenName} ${player.familyName}`
+const nameOf = (player: RosterPlayer) => fullName(player)
 /** To whom a consent on the roster is given, by what it is for; to nobody named where absent. */
 const recipientOf: Partial<Record<Purpose, (team: string, player: RosterPlayer) => string>> = {
 	'share-with-coach': (team) => team,

@@ -23,7 +23,7 @@ export const visitCalls = (memory: Needs, deps: Deps) =>
 		'visits.markInError': (input) => markInError(memory, deps, input),
 		'visits.addNote': (input) => addNote(memory, deps, input),
 		'visits.countersign': (input) => countersign(memory, deps, input),
-		'reports.open': (input) => openReport(deps, input),
-		'reports.page': (input) => accessiblePage(deps, input),
+		'reports.open': (input) => openReport(memory, deps, input),
+		'reports.page': (input) => accessiblePage(memory, deps, input),
 		'reports.handedOver': (input) => handedOver(deps, input),
 	}) satisfies Partial<Handlers>

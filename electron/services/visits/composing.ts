@@ -104,9 +104,13 @@ function addedBy(
 			return {}
 	}
 }
-/** A doctor's letter names the consent that it rests on. */
+/**
+ * A doctor's letter names the consent that it rests on; one that player or guardian takes along says
+ * nothing that they may not read.
+ */
 function letterTo(memory: Needs, deps: Deps, playerId: string, recipient: Recipient) {
-	if (recipient.role !== 'doctor') return { recipient: recipient.name }
+	if (recipient.role === 'player' || recipient.role === 'guardian')
+		return { recipient: recipient.name, handedTo: recipient.role }
 	const consent = checkConsent(memory, deps, playerId, 'share-with-care', recipient.name)
 	return { recipient: recipient.name, consent: consent.because }
 }

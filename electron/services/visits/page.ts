@@ -1,4 +1,5 @@
 /** A signed report as one accessible page: from the document that was kept, or the text of its PDF. */
+
 import type { InputOf, OutputOf, SignedVisit } from '../../../shared/contract.ts'
 import { need } from '../../../shared/engine/plain/need.ts'
 import { letterheadOf } from '../../../shared/engine/report/base.ts'
@@ -6,12 +7,15 @@ import type { LwDocument } from '../../../shared/engine/report/document.ts'
 import { reportCss } from '../../../shared/engine/report/html/style.ts'
 import { toHtml } from '../../../shared/engine/report/html.ts'
 import { readDocument } from '../../../shared/engine/report/kept/read.ts'
+import { fullName } from '../../../shared/engine/words/names.ts'
 import { speakFrom } from '../../../shared/engine/words/speak.ts'
 import { dateWords } from '../../../shared/engine/words/words.ts'
 import { UnreadablePdf } from '../../pdf/unreadable.ts'
 import type { Deps } from '../records/deps.ts'
+import type { Memory } from '../records/memory.ts'
 import { Refusal } from '../records/refusal.ts'
 import { logosOf } from './logos.ts'
+import { keepFromReception } from './private-pages.ts'
 import { type SignedPage, signedDocument, signedPage } from './signed-pages.ts'
 import { latest } from './visits.ts'
 
@@ -20,11 +24,13 @@ import { latest } from './visits.ts'
  * was signed, whatever the program would write today.
  */
 export async function accessiblePage(
+	memory: Pick<Memory, 'people'>,
 	deps: Deps,
 	{ visitId }: InputOf<'reports.page'>,
 ): Promise<OutputOf<'reports.page'>> {
 	const signed = latest(deps, visitId)
 	const { visit } = signed
+	keepFromReception(memory, 'player', visit)
 	const report = need(signedPage(deps, signed, 'player'), 'the report')
 	const kept = signedDocument(signed, 'player', report)
 	const read = kept && readDocument(kept, logosOf(deps, visit.clinic))
@@ -61,7 +67,7 @@ async function textOf(
 		draft: false,
 		letterhead: letterheadOf(clinic),
 		subject: [
-			[t('kept.player'), `${visit.player.givenName} ${visit.player.familyName}`],
+			[t('kept.player'), fullName(visit.player)],
 			[t('kept.signed'), `${dateWords(signedOn ?? signedAt.slice(0, 10))}, ${signedBy.name}`],
 		],
 		blocks: [

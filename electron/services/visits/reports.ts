@@ -4,8 +4,10 @@ import type { HandedOver } from '../../../shared/desk/records/amendment.ts'
 import { printedChanges } from '../../../shared/desk/records/told.ts'
 import { need } from '../../../shared/engine/plain/need.ts'
 import type { Deps } from '../records/deps.ts'
+import type { Memory } from '../records/memory.ts'
 import { Refusal } from '../records/refusal.ts'
 import { hasNote } from './notes.ts'
+import { keepFromReception } from './private-pages.ts'
 import { readVisit, type VisitVersion } from './reading.ts'
 import { signedPage } from './signed-pages.ts'
 import { latest, versionsOf } from './visits.ts'
@@ -33,12 +35,14 @@ export function amendmentThen(deps: Deps, signed: SignedVisit): Amendment {
  * visit.
  */
 export function openReport(
+	memory: Pick<Memory, 'people'>,
 	deps: Deps,
 	{ visitId, version }: InputOf<'reports.open'>,
 ): OutputOf<'reports.open'> {
 	const versions = versionsOf(deps, visitId)
 	const wanted = versionWanted(versions, version)
 	const signed = { record: wanted.record, visit: readVisit(deps, wanted) }
+	keepFromReception(memory, 'player', signed.visit)
 	const { bytes, sha256, fileName } = need(signedPage(deps, signed, 'player'), 'the report')
 	const versioned = fileName.replace(/\.pdf$/, `-version-${wanted.card.version}.pdf`)
 	return {

@@ -1,7 +1,9 @@
 /** Whose visit it is, whether it is saved, and the steps as buttons. */
+
 import { Box, Button, Typography } from '@mui/material'
 import { dayInWords } from '../../../shared/engine/plain/days.ts'
 import { ageYears } from '../../../shared/engine/visit/age.ts'
+import { fullName } from '../../../shared/engine/words/names.ts'
 import { numberOf, type Step } from './steps.ts'
 import type { OpenDraft } from './useDraft.ts'
 
@@ -20,7 +22,7 @@ export function WalkHead({ open, steps, step, signed, goTo }: WalkHeadProps) {
 		<>
 			<Box sx={{ display: 'flex', flexWrap: 'wrap', gap: 2, alignItems: 'baseline', mb: 1 }}>
 				<Typography variant="h2" component="p">
-					{player.givenName} {player.familyName}
+					{fullName(player)}
 				</Typography>
 				<Typography color="text.secondary">
 					{ageYears(player.birthDate, visitDate)} years, {player.sex}, visit of{' '}

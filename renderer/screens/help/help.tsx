@@ -1,9 +1,9 @@
 /** Help without a network: how each measure is taken, the terms, the shortcuts, what is new. */
 import { Box, Paper, Stack, Typography } from '@mui/material'
 import { useState } from 'react'
+import { glossary } from '../../../shared/engine/words/words.ts'
 import { loadProtocol } from '../../parts/clinicProtocol.ts'
 import { Field } from '../../parts/form.tsx'
-import { glossary } from '../../parts/help/glossary.table.ts'
 import { MeasureHelpCard } from '../../parts/help/Help.tsx'
 import { measureHelp } from '../../parts/help/topic.ts'
 import { KeySheet } from '../../parts/KeySheet.tsx'
@@ -34,7 +34,8 @@ function Measures({ find }: { find: string }) {
 }
 const measuresThatFit = (find: string) =>
 	measureHelp.filter(([, { title, position, steps }]) => fits(find, [title, position, ...steps]))
-const termsThatFit = (find: string) => glossary.filter((term) => fits(find, term))
+const termsThatFit = (find: string) =>
+	glossary.filter(({ term, words }) => fits(find, [term, words]))
 
 function Terms({ find }: { find: string }) {
 	return (
@@ -49,7 +50,7 @@ function Terms({ find }: { find: string }) {
 					rowGap: 1,
 				}}
 			>
-				{termsThatFit(find).map(([term, words]) => [
+				{termsThatFit(find).map(({ term, words }) => [
 					<Box component="dt" key={term} sx={{ fontWeight: 600 }}>
 						{term}
 					</Box>,

@@ -1,7 +1,9 @@
 /** Choosing a player, a signed visit, a document and a recipient from the record. */
+
 import { Box, Link, Stack, Typography } from '@mui/material'
 import { useState } from 'react'
 import type { OutputOf } from '../../../shared/contract.ts'
+import { fullName } from '../../../shared/engine/words/names.ts'
 import { Refused } from '../../parts/Answered.tsx'
 import { dayInWords, dayOfMoment } from '../../parts/dates.ts'
 import { Field } from '../../parts/form.tsx'
@@ -45,7 +47,7 @@ function Found({ cards, total, query }: OutputOf<'players.search'> & { query: st
 							href={`#/outbox/player/${card.playerId}`}
 							sx={{ display: 'inline-flex', alignItems: 'center', minHeight: 44, gap: 1 }}
 						>
-							{card.givenName} {card.familyName}, born {dayInWords(card.birthDate)}
+							{fullName(card)}, born {dayInWords(card.birthDate)}
 						</Link>
 					</Box>
 				))}
@@ -106,8 +108,8 @@ function OfPlayer({ playerId, mailSet }: { playerId: string; mailSet: boolean })
 		</Stack>
 	)
 }
-const whoOf = ({ givenName, familyName, birthDate }: OutputOf<'players.open'>['player']): string =>
-	`${givenName} ${familyName}, born ${dayInWords(birthDate)}`
+const whoOf = (player: OutputOf<'players.open'>['player']): string =>
+	`${fullName(player)}, born ${dayInWords(player.birthDate)}`
 
 const handedWords: Record<string, string> = {
 	print: 'on paper',

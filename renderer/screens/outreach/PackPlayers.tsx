@@ -1,17 +1,19 @@
 /** The players that go into a pack, found by any part of the name or club. */
+
 import { Box, Button, Checkbox, FormControlLabel, Typography } from '@mui/material'
 import { useState } from 'react'
 import type { Card } from '../../../shared/contract.ts'
+import { fullName } from '../../../shared/engine/words/names.ts'
 import { Refused } from '../../parts/Answered.tsx'
 import { dayInWords } from '../../parts/dates.ts'
 import { Field } from '../../parts/form.tsx'
 import { useHost } from '../../query.ts'
 
 const mostShown = 200
-const cardWords = ({ givenName, familyName, birthDate, club }: Card): string =>
-	`${givenName} ${familyName}, born ${dayInWords(birthDate)}${club ? `, ${club}` : ''}`
-const fits = ({ givenName, familyName, club }: Card, query: string): boolean =>
-	`${givenName} ${familyName} ${club ?? ''}`.toLowerCase().includes(query.toLowerCase())
+const cardWords = (card: Card): string =>
+	`${fullName(card)}, born ${dayInWords(card.birthDate)}${card.club ? `, ${card.club}` : ''}`
+const fits = (card: Card, query: string): boolean =>
+	`${fullName(card)} ${card.club ?? ''}`.toLowerCase().includes(query.toLowerCase())
 
 function CardTick({
 	card,

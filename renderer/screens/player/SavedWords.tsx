@@ -1,5 +1,7 @@
 /** After saving: that it was saved, and who on record is like this player. */
+
 import { Alert, Box, Link } from '@mui/material'
+import { fullName } from '../../../shared/engine/words/names.ts'
 import { dayInWords } from '../../parts/dates.ts'
 import type { SavedNotice } from './notice.ts'
 
@@ -25,7 +27,7 @@ export function SavedWords({
 						{similar.map((card) => (
 							<li key={card.playerId}>
 								<Link href={`#/players/${card.playerId}`} color="inherit" sx={{ fontWeight: 600 }}>
-									{card.givenName} {card.familyName}
+									{fullName(card)}
 								</Link>
 								, born {dayInWords(card.birthDate)}
 								{card.club ? `, ${card.club}` : ''}

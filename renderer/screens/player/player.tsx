@@ -1,7 +1,9 @@
 /** One player: details, earlier visits with their reports, and the way into an assessment. */
+
 import { Box, Button, Stack, Typography } from '@mui/material'
 import type { OutputOf } from '../../../shared/contract.ts'
 import { ageYears } from '../../../shared/engine/visit/age.ts'
+import { fullName } from '../../../shared/engine/words/names.ts'
 import { Answered } from '../../parts/Answered.tsx'
 import { dayInWords, today } from '../../parts/dates.ts'
 import { goTo } from '../../parts/goTo.ts'
@@ -76,9 +78,7 @@ function PlayerPage({ known, role, notice, saved }: PlayerProps & { known: Known
 				}}
 			>
 				<Box>
-					<Typography variant="h1">
-						{player ? `${player.givenName} ${player.familyName}` : 'New player'}
-					</Typography>
+					<Typography variant="h1">{player ? fullName(player) : 'New player'}</Typography>
 					{player && (
 						<Typography color="textSecondary" sx={{ mt: 0.5 }}>
 							{underTitle(player)}

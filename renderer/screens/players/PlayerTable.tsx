@@ -1,4 +1,5 @@
 /** The players found, one row each; the marked one opens by Enter. */
+
 import {
 	Box,
 	Chip,
@@ -13,6 +14,7 @@ import {
 } from '@mui/material'
 import { useEffect, useRef } from 'react'
 import type { Card } from '../../../shared/contract.ts'
+import { fullName } from '../../../shared/engine/words/names.ts'
 import { dayInWords } from '../../parts/dates.ts'
 import { type Marked, openCard } from './useFoundPlayers.ts'
 
@@ -46,7 +48,7 @@ function PlayerRow({ card, marked }: { card: Card; marked: boolean }) {
 					underline="hover"
 					sx={{ fontWeight: 600, color: 'text.primary', fontSize: '1rem' }}
 				>
-					{card.givenName} {card.familyName}
+					{fullName(card)}
 				</Link>
 			</TableCell>
 			<TableCell>{dayInWords(card.birthDate)}</TableCell>

@@ -1,7 +1,9 @@
 /** Finding a player: type, arrow, Enter. */
+
 import { Box, Button, Paper, Stack, Typography } from '@mui/material'
 import { useState } from 'react'
 import type { Card } from '../../../shared/contract.ts'
+import { fullName } from '../../../shared/engine/words/names.ts'
 import { Refused } from '../../parts/Answered.tsx'
 import { dayInWords } from '../../parts/dates.ts'
 import { Field } from '../../parts/form.tsx'
@@ -20,8 +22,7 @@ const spokenOnly = {
 	whiteSpace: 'nowrap',
 }
 const nobody: Found = { total: 0, cards: [] }
-const spoken = (card: Card): string =>
-	`${card.givenName} ${card.familyName}, born ${dayInWords(card.birthDate)}`
+const spoken = (card: Card): string => `${fullName(card)}, born ${dayInWords(card.birthDate)}`
 
 function countWords(query: string, { total, cards }: Found): string {
 	const of = query.trim() ? 'found' : 'on record'

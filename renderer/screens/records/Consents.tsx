@@ -1,7 +1,9 @@
 /** The consents of one player: per purpose and recipient; without one the answer is no. */
+
 import { Box, Button, Stack, Typography } from '@mui/material'
 import { useState } from 'react'
 import { type Consent, purposes } from '../../../shared/desk/records/consent.ts'
+import { fullName } from '../../../shared/engine/words/names.ts'
 import { Answered, Refused } from '../../parts/Answered.tsx'
 import { dayInWords, today } from '../../parts/dates.ts'
 import { Field, Outcome } from '../../parts/form.tsx'
@@ -110,9 +112,7 @@ export function Consents({ playerId }: { playerId: string }) {
 	const player = useHost('players.open', { playerId })
 	const list = useHost('consents.list', { playerId })
 	const action = useHostAction()
-	const name = player.value
-		? `${player.value.player.givenName} ${player.value.player.familyName}`
-		: ''
+	const name = player.value ? fullName(player.value.player) : ''
 	return (
 		<Stack spacing={3}>
 			<Box>

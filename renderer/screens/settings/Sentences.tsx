@@ -1,8 +1,7 @@
 /** The clinic's own wording of single sentences, in place of the shipped one. */
 import { Box, Button, Collapse, Paper, Stack, TextField } from '@mui/material'
 import { useState } from 'react'
-import { sentences } from '../../../shared/engine/words/en.table.ts'
-import { textProblems } from '../../../shared/engine/words/speak.ts'
+import { documentSentences, textProblems } from '../../../shared/engine/words/speak.ts'
 import { Field } from '../../parts/form.tsx'
 
 type Texts = Readonly<Record<string, string>>
@@ -13,7 +12,7 @@ const leastLetters = 2
 /** Sentences that hold the letters; while nothing is looked for, those that have own words. */
 const found = (own: Texts, find: string) => {
 	const letters = find.trim().toLowerCase()
-	return Object.entries(sentences)
+	return Object.entries(documentSentences)
 		.filter(([key, shipped]) =>
 			letters.length < leastLetters
 				? key in own

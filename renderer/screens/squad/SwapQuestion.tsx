@@ -1,6 +1,7 @@
 /** Asked where a measure fits neither the player's last visit nor the other foot. */
 import { Alert, Checkbox, FormControlLabel, Typography } from '@mui/material'
 import type { swapQuestions } from '../../../shared/desk/squad/swapped.ts'
+import { limitInWords } from '../../../shared/engine/words/reading.ts'
 
 interface SwapQuestionProps {
 	name: string
@@ -16,7 +17,7 @@ export function SwapQuestion({ name, questions, sure, setSure }: SwapQuestionPro
 			</Typography>
 			{questions.map(({ says, basis }) => (
 				<Typography key={says}>
-					{says} (asked at more than {basis.threshold?.split(' = ').at(-1)}; {basis.source})
+					{says} (asked at more than {limitInWords(basis)}; {basis.source})
 				</Typography>
 			))}
 			<FormControlLabel

@@ -1,8 +1,10 @@
 /** The visits of a player in order of time, and what the engine makes of the course. */
+
 import { assess } from '../../../shared/engine/assess.ts'
 import type { Chart } from '../../../shared/engine/charts/chart.ts'
 import { coursesOf } from '../../../shared/engine/charts/charts.ts'
 import type { Visit } from '../../../shared/engine/visit/visit.ts'
+import { fullName } from '../../../shared/engine/words/names.ts'
 import { call, HostRefusal } from '../../host.ts'
 import { clinicProtocol, loadProtocol } from '../../parts/clinicProtocol.ts'
 
@@ -41,7 +43,7 @@ export async function openVisits({ playerId }: { playerId: string }): Promise<Op
 		(former, latter) => (former.visitDate < latter.visitDate ? -1 : 1),
 	)
 	return {
-		name: `${player.givenName} ${player.familyName}`,
+		name: fullName(player),
 		visits: all,
 		draftDate: draft?.visitDate,
 		lacking,

@@ -185,8 +185,8 @@ export function toldDifferences(differences: readonly Difference[]): Told[] {
 }
 
 /**
- * What a report may tell of an amendment: measures and what was decided from them. Clinical notes,
- * warning signs and the like are counted, not told.
+ * What a report may tell of an amendment: measures that a player reads on it, and what was decided
+ * from them. Clinical notes, warning signs, body mass, scores and the like are counted, not told.
  */
 const printed = [
 	'visit.visitDate',
@@ -195,10 +195,9 @@ const printed = [
 	'visit.player.birthDate',
 	'visit.player.sex',
 	'visit.play',
-	'visit.body',
+	'visit.body.statureCm',
 	'visit.feet',
 	'visit.ankles',
-	'visit.posture',
 	'visit.footwear',
 	'decisions.heelRaiseMm',
 	'decisions.reviewDate',

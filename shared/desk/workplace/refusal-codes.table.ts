@@ -202,6 +202,7 @@ export const refusalCodes = [
 	'visits.not-yet-values',
 	'visits.occurred-in-future',
 	'visits.page-differs',
+	'visits.private-page',
 	'visits.taken-over',
 	'visits.unknown',
 	'visits.unprintable',

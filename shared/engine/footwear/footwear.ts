@@ -9,6 +9,7 @@ import type { FeatureWish, FootwearResult } from '../findings/assessment.ts'
 import { type Finding, findingOf, idPart, reading } from '../findings/finding.ts'
 import { present } from '../plain/present.ts'
 import type { Basis, Because } from '../protocol/basis.ts'
+import { commonPractice } from '../protocol/basis.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import { bothSides, meanOf } from '../visit/sides.ts'
 import type { Feature } from '../visit/terms.ts'
@@ -80,8 +81,8 @@ function applicationOf(rule: FootwearRule, facts: Facts, protocol: Protocol): Ap
 	if (because.length === 0) return []
 	const { id } = rule
 	const statement = sentenceOf(rule, facts, protocol)
-	const { threshold, source, strength } = rule.basis
-	const basis = threshold ? protocol.basis(id, threshold) : { rule: id, source, strength }
+	const { threshold, ...ground } = rule.basis
+	const basis = threshold ? protocol.basis(id, threshold) : { rule: id, ...ground }
 	const wish = (feature: Feature): FeatureWish => ({
 		feature,
 		because,
@@ -165,8 +166,7 @@ function rotationFindings(visit: Visit, protocol: Protocol): Finding[] {
 		findings.push(
 			finding('two-roles', 'note', state('footwear.two-roles'), because, {
 				rule: 'a pair for training and a pair for matches',
-				source: 'common practice, no source',
-				strength: 'practice',
+				...commonPractice,
 			}),
 		)
 	if (matches >= protocol.value('footwear.matchesTwoPairs') && boots < 2)

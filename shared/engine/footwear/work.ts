@@ -2,6 +2,7 @@
  * Work on a pair, chosen by findings: what its rows look at, what a row is, and which rows apply.
  * The rows stand in modifications.ts and lacing.ts.
  */
+
 import { conditionReasons, hasCondition } from '../conditions/query.ts'
 import type {
 	AnkleResult,
@@ -12,6 +13,7 @@ import type {
 } from '../findings/assessment.ts'
 import { reading } from '../findings/finding.ts'
 import type { Basis, Because } from '../protocol/basis.ts'
+import { commonPractice } from '../protocol/basis.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import { bothSides } from '../visit/sides.ts'
 import type { Condition, Feature } from '../visit/terms.ts'
@@ -115,8 +117,7 @@ function madeOf(
 		stated: { name, limits, cautions },
 		basis: row.basis?.(facts) ?? {
 			rule: name.says.toLowerCase(),
-			source: 'common practice, no source',
-			strength: 'practice',
+			...commonPractice,
 		},
 	}
 }

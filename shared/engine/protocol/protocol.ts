@@ -79,9 +79,11 @@ export function openProtocol(file: ProtocolFile = shippedProtocol): Protocol {
 			const { value, unit, source, surety, strength } = row(key)
 			return {
 				rule,
-				threshold: `${key} = ${value} ${unit}`,
+				threshold: key,
+				limit: { value, unit },
 				source: surety === 'from memory' ? `${source} (from memory)` : source,
 				strength,
+				...(strength === 'practice' && surety === 'common practice' ? { unsourced: true } : {}),
 			}
 		},
 	}

@@ -2,9 +2,11 @@
  * What every kind of document shares: its simplest blocks, its letterhead, its subject lines and
  * its signature.
  */
+
 import { present } from '../plain/present.ts'
 import { termWords } from '../visit/terms.ts'
 import type { Visit } from '../visit/visit.ts'
+import { fullName } from '../words/names.ts'
 import { type Speak, speakFrom } from '../words/speak.ts'
 import { dateWords, shown } from '../words/words.ts'
 import type { Clinic } from './clinic.ts'
@@ -40,7 +42,7 @@ export const letterheadOf = (clinic: Clinic): Letterhead =>
 		logo: clinic.logo,
 	})
 /** Given name, then family name. */
-export const nameOf = ({ player }: Visit): string => `${player.givenName} ${player.familyName}`
+export const nameOf = ({ player }: Visit): string => fullName(player)
 /** The code and the position that the player plays, or that neither is stated. */
 export const playsOf = ({ play }: Visit, t: Speak): string =>
 	[play?.code ? termWords(play.code) : '', play?.position ?? ''].filter(Boolean).join(', ') ||

@@ -1,39 +1,38 @@
-/**
- * Charts as figures of a report: the same descriptions that the screens draw, with their words as
- * the caption.
- */
-import { type Chart, showsCourse } from '../charts/chart.ts'
+/** Charts as figures of a player's report: the pictures of the screens, in plain words. */
+import { showsCourse } from '../charts/chart.ts'
 import { chartsOf } from '../charts/charts.ts'
 import { chartSvg } from '../charts/svg.ts'
 import { openProtocol } from '../protocol/protocol.ts'
+import type { Speak } from '../words/speak.ts'
 import type { Block } from './document.ts'
 import type { ReportInput } from './inputs.ts'
 import type { Notes } from './notes.ts'
+import { plainChart } from './plain-chart.ts'
 
 const widthPt = 460
 const heightsPt = { sizing: 145, ankle: 128, growth: 155 } as const
-/**
- * Longer captions than this give way to the latest numbers; the full text stays in `alternative`.
- */
-const captionRoom = 420
 
 /**
- * The first chart of a topic that shows a course: two visits or a forecast. Its sources are
- * numbered with the others. Empty where there is none.
+ * The first chart of a topic that has words for a player and shows a course: two visits or a
+ * forecast. Its sources are numbered with the others. Empty where there is none.
  */
 export function courseBlocks(
 	topic: keyof typeof heightsPt,
 	{ visit, earlier = [], assessment, protocol = openProtocol(), clinic }: ReportInput,
 	notes: Notes,
+	t: Speak,
 ): Block[] {
-	const chart = chartsOf(topic, visit, earlier, assessment, protocol).find(showsCourse)
-	if (!chart) return []
+	const [first] = chartsOf(topic, visit, earlier, assessment, protocol)
+		.filter(showsCourse)
+		.flatMap((shown) => plainChart(shown, t) ?? [])
+	if (!first) return []
+	const { chart, caption } = first
 	const heightPt = heightsPt[topic]
 	const marks = new Set(chart.basis.map((basis) => notes.mark(basis)))
 	return [
 		{
 			kind: 'figure',
-			caption: [captionOf(chart), ...marks].join(' '),
+			caption: [caption, ...marks].join(' '),
 			alternative: chart.alternative,
 			svg: chartSvg(chart, { colour: clinic.colour, widthPt, heightPt }),
 			widthPt,
@@ -41,5 +40,3 @@ export function courseBlocks(
 		},
 	]
 }
-const captionOf = ({ title, alternative, summary }: Chart): string =>
-	alternative.length <= captionRoom ? alternative : `${title}. ${summary}`

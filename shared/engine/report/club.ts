@@ -1,7 +1,9 @@
 /** What a club may read: a whitelist of fields, taken only under a consent that is in force. */
+
 import { present } from '../plain/present.ts'
 import type { Decisions } from '../visit/decisions.ts'
 import type { Visit } from '../visit/visit.ts'
+import { fullName } from '../words/names.ts'
 import { insertDecided } from './decided.ts'
 import type { PlanView } from './inputs.ts'
 import { planLetters } from './pair-letters.ts'
@@ -99,7 +101,7 @@ export function clubFields(
 	if (refusal || !consent) throw new NoConsent(refusal)
 	const letters = planLetters(visit, adds.plan)
 	return present({
-		name: `${visit.player.givenName} ${visit.player.familyName}`,
+		name: fullName(visit.player),
 		club: visit.player.club || undefined,
 		assessed: true,
 		insertWorn: insertDecided(decisions),

@@ -13,6 +13,8 @@ export interface StandingLine {
 	level: Finding['level']
 	topic: Finding['topic']
 	finding?: Finding
+	/** `says` is what the clinician typed. */
+	typed: boolean
 }
 
 /** Every finding that was not dropped, in the words that stand, then the clinician's own lines. */
@@ -20,10 +22,12 @@ export function standingLines(assessment: Assessment, decisions: Decisions): Sta
 	const kept = assessment.findings.flatMap((finding): StandingLine[] => {
 		const decision = standingLine(decisions, finding.id, finding)
 		if (decision?.choice === 'drop') return []
+		const typed = decision?.choice === 'change' ? decision.says : undefined
 		return [
 			{
 				id: finding.id,
-				says: decision?.choice === 'change' && decision.says ? decision.says : finding.says,
+				says: typed || finding.says,
+				typed: !!typed,
 				level: finding.level,
 				topic: finding.topic,
 				finding,
@@ -36,6 +40,7 @@ export function standingLines(assessment: Assessment, decisions: Decisions): Sta
 			(line): StandingLine => ({
 				id: line.findingId,
 				says: line.says ?? '',
+				typed: true,
 				level: 'advise',
 				topic: 'footwear',
 			}),

@@ -26,40 +26,31 @@ import {
 import { standingWishes } from './decided.ts'
 import type { Block, LwDocument } from './document.ts'
 import type { ReportInput } from './inputs.ts'
-import { actionsOf } from './player/actions.ts'
+import { actionsOf, alertFor, isUrgent } from './player/actions.ts'
 import { labelsOf } from './player/size.ts'
+import { readerOf } from './reader.ts'
 
 type Part = (input: ReportInput, t: Speak) => Block[]
 /** Features named in one line of one page; the player report has them all. */
 const mostFeatures = 5
 const mostSigns = 6
 
-/** What is urgent, over everything else. */
-const stop: Part = (input, t) => {
-	const { action } = input.assessment.screening
-	if (action !== 'same-day' && action !== 'emergency') return []
-	const { referralDone } = input.decisions
-	const [first] = actionsOf(input, t).items
-	return [
-		{
-			kind: 'alert',
-			title: t('player.first', { action: first?.what ?? '' }),
-			text: referralDone ? t('player.doneSoFar', { done: referralDone }) : t('player.waits'),
-		},
-	]
-}
+/** What is urgent, over everything else; the sources stand in the player's report. */
+const stop: Part = (input, t) => alertFor(readerOf('guardian', input), input, t)
 const purpose: Part = ({ visit }, t) => [
 	say(t('guardian.purpose', { name: visit.player.givenName, date: dateWords(visit.visitDate) })),
 ]
 const doNow: Part = (input, t) => {
-	const { items } = actionsOf(input, t)
+	const { items } = actionsOf(readerOf('guardian', input), input, t)
 	return [
 		heading(t('player.doNow')),
 		items.length > 0 ? { kind: 'actions', items } : say(t('player.nothingDecided')),
 	]
 }
+/** While a sign has to be looked at first, nothing is bought or worn in. */
+const waits = ({ assessment }: ReportInput): boolean => isUrgent(assessment.screening.action)
 const buy: Part = (input, t) => {
-	if (input.withheld?.includes('footwear')) return []
+	if (input.withheld?.includes('footwear') || waits(input)) return []
 	return [heading(t('guardian.buy')), sizeToBuy(input, t), ...featuresToBuy(input, t)]
 }
 function sizeToBuy({ visit, assessment: { sizing } }: ReportInput, t: Speak): Block {
@@ -81,7 +72,7 @@ function featuresToBuy({ assessment: { footwear }, decisions }: ReportInput, t: 
 		standingWishes(footwear.target[kind], kind, decisions)
 			.slice(0, mostFeatures)
 			.map(({ feature }) => featureInWords(feature))
-			.join(', ')
+			.join('; ')
 	const [seek, avoid] = [named('seek'), named('avoid')]
 	const sentences = [
 		...(seek ? [t('guardian.look', { features: seek })] : []),
@@ -89,7 +80,9 @@ function featuresToBuy({ assessment: { footwear }, decisions }: ReportInput, t: 
 	]
 	return sentences.length > 0 ? [say(sentences.join(' '))] : []
 }
-const wearing: Part = ({ decisions, withheld = [] }, t) => {
+const wearing: Part = (input, t) => {
+	const { decisions, withheld = [] } = input
+	if (waits(input)) return []
 	const raise = withheld.includes('insert') ? undefined : raiseInWords(decisions.heelRaiseMm, t)
 	const sentences = [t('guardian.wearBoots'), ...(raise ? [t('guardian.raise', { raise })] : [])]
 	return [heading(t('guardian.wear')), say(sentences.join(' '))]

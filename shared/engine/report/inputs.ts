@@ -40,6 +40,8 @@ export interface PlanView {
 /** What a referral letter may be told beyond the record. */
 interface LetterInput {
 	recipient?: string
+	/** Whose hands it goes through, where not straight to the doctor: what is private stays out. */
+	handedTo?: 'player' | 'guardian'
 	address?: string[]
 	request?: string
 	question?: string

@@ -1,18 +1,25 @@
 /** The numbered notes at the end of a document: where each rule comes from. */
 import type { Basis } from '../protocol/basis.ts'
-import { strengthWords } from '../words/en.table.ts'
+import { limitInWords } from '../words/reading.ts'
 import type { Speak } from '../words/speak.ts'
-import { capital, ruleInWords } from '../words/words.ts'
+import { capital, ruleInWords, strengthWords } from '../words/words.ts'
 
 /** Numbered notes: the same source is numbered once, with every rule that rests on it. */
 export class Notes {
 	private readonly rulesBySource = new Map<string, Set<string>>()
 	private readonly t: Speak
-	constructor(t: Speak) {
+	private readonly withBodyMass: boolean
+	/** @param withBodyMass whether rules about body mass are for this reader */
+	constructor(t: Speak, withBodyMass = true) {
 		this.t = t
+		this.withBodyMass = withBodyMass
 	}
-	/** Notes a rule and its source. @returns the number to print beside what rests on it: '[2]' */
+	/**
+	 * Notes a rule and its source. @returns the number to print beside what rests on it: '[2]'; empty
+	 * where the rule is not for this reader
+	 */
 	mark(basis: Basis): string {
+		if (!this.withBodyMass && isOfBodyMass(basis)) return ''
 		const source = this.sourceWords(basis)
 		const rules = this.rulesBySource.get(source) ?? new Set<string>()
 		this.rulesBySource.set(source, rules.add(this.ruleWords(basis)))
@@ -23,17 +30,22 @@ export class Notes {
 			oneFullStop(`${[...rules].join('; ')}. ${capital(source)}`),
 		)
 	}
-	private sourceWords({ source, strength }: Basis): string {
-		// a source that calls itself common practice has said how strong it is
-		if (strength === 'practice' && /common practice/.test(source)) return oneFullStop(`${source}.`)
+	private sourceWords({ source, strength, unsourced }: Basis): string {
+		// what has no source has said how strong it is
+		if (unsourced) return oneFullStop(`${source}.`)
 		const howStrong = this.t('page.strength', { strength: strengthWords[strength] })
 		return oneFullStop(`${source}. ${howStrong}`)
 	}
-	private ruleWords({ rule, threshold }: Basis): string {
-		// 'ankle.flagCm = 2 cm' is the program's own name; the reader is given the limit itself
-		const limit = threshold?.split(' = ')[1]
+	private ruleWords(basis: Basis): string {
+		// the key of the row is the program's own name; the reader is given the limit itself
+		const limit = limitInWords(basis)
 		const withLimit = limit ? ` (${this.t('page.limit', { limit })})` : ''
-		return `${ruleInWords(rule)}${withLimit}`
+		return `${ruleInWords(basis.rule)}${withLimit}`
 	}
 }
+/** Limits in kilograms are limits of body mass. */
+const isOfBodyMass = ({ limit }: Basis): boolean => limit !== undefined && /^kg\b/.test(limit.unit)
+/** Words with the numbers of their notes behind them. */
+export const withMarks = (says: string, ...marks: readonly string[]): string =>
+	[says, ...marks].filter(Boolean).join(' ')
 const oneFullStop = (text: string): string => text.replaceAll('..', '.')

@@ -15,6 +15,7 @@ import {
 	statusOf,
 } from './base.ts'
 import type { LwDocument } from './document.ts'
+import { explained } from './explained.ts'
 import type { ReportInput } from './inputs.ts'
 import { Notes } from './notes.ts'
 import { alert, doNow } from './player/actions.ts'
@@ -54,8 +55,11 @@ const sections: readonly Section[] = [
 export function playerReport(input: ReportInput): LwDocument {
 	const { visit, clinic } = input
 	const t = speakOf(clinic)
-	const notes = new Notes(t)
-	const blocks = sections.flatMap((section) => section(input, notes, t))
+	const notes = new Notes(t, false)
+	const blocks = explained(
+		sections.flatMap((section) => section(input, notes, t)),
+		t,
+	)
 	return {
 		...frame(input, t),
 		title: t('player.title'),

@@ -1,22 +1,27 @@
 /**
- * How hard a text is to read: a hint, never a gate. Formulas: Flesch-Kincaid grade, Flesch reading
- * ease, SMOG (McLaughlin 1969), as in the trade file on documents.
+ * How hard a text is to read: a hint, never a gate. Formulas: Flesch-Kincaid grade (Kincaid et al.
+ * 1975), Flesch reading ease (Flesch 1948), SMOG (McLaughlin 1969), coefficients from memory.
+ * Everything a person reads counts: headings, tables, captions and small print too. A piece of
+ * fewer than four words is a label: its syllables count, but it is no short sentence that would make
+ * long ones look shorter.
  */
 import { type BlockKind, byKind, type ForEachKind, type LwDocument } from './document.ts'
 
 interface Counts {
 	words: number
+	/** Words that stand in a sentence, not in a label. */
+	inSentences: number
 	sentences: number
 	syllables: number
 	/** Words of three syllables or more. */
 	long: number
 }
 /** Flesch-Kincaid grade level, US school grade. @internal */
-export const fleschKincaid = ({ words, sentences, syllables }: Counts): number =>
-	(0.39 * words) / sentences + (11.8 * syllables) / words - 15.59
+export const fleschKincaid = ({ words, inSentences, sentences, syllables }: Counts): number =>
+	(0.39 * inSentences) / sentences + (11.8 * syllables) / words - 15.59
 /** Flesch reading ease, about 0 to 100; higher is easier. @internal */
-export const fleschEase = ({ words, sentences, syllables }: Counts): number =>
-	206.835 - (1.015 * words) / sentences - (84.6 * syllables) / words
+export const fleschEase = ({ words, inSentences, sentences, syllables }: Counts): number =>
+	206.835 - (1.015 * inSentences) / sentences - (84.6 * syllables) / words
 /**
  * SMOG grade; two to four grades above Flesch-Kincaid on the same text, so the two are never mixed.
  * @internal
@@ -29,51 +34,78 @@ export const smog = ({ long, sentences }: Counts): number =>
  * @internal
  */
 export function syllablesOf(word: string): number {
-	const plain = word.toLowerCase().replace(/[^a-z]/g, '')
+	const plain = word
+		.normalize('NFD')
+		.toLowerCase()
+		.replace(/[^a-z]/g, '')
 	const groups = plain
 		.replace(/(?:[^laeiouycgsxz]es|[^td]ed|[^laeiouy]e)$/, (end) => end.charAt(0))
 		.match(/[aeiouy]+/g)
 	return Math.max(1, groups?.length ?? 0)
 }
+/** From this many words on a piece is a sentence, with or without a full stop. */
+const leastOfSentence = 4
+/** Ends of sentences, and of the items of a list that stands in one piece. */
+const ends = /[.!?;](?=[\s)]|$)/g
+const wordsIn = (text: string): string[] =>
+	(text.replace(/\[\d+\]/g, ' ').match(/\p{L}[\p{L}'\u2019-]*/gu) ?? []).filter((word) =>
+		// 'mm' is a sign, not a word
+		/[aeiouy]/i.test(word.normalize('NFD')),
+	)
 /**
- * Counts of a text; undefined where it has no words. A text without a full stop is one sentence.
+ * Counts of pieces of text that stand apart (a paragraph, an item, a cell); undefined where they
+ * have no words.
  * @internal
  */
-export function countsOf(text: string): Counts | undefined {
-	const words = text.replace(/\[\d+\]/g, ' ').match(/[\p{L}][\p{L}'-]*/gu) ?? []
-	if (words.length === 0) return undefined
-	const syllables = words.map(syllablesOf)
-	return {
-		words: words.length,
-		sentences: Math.max(1, (text.match(/[.!?:](?=\s|$)/g) ?? []).length),
-		syllables: syllables.reduce((sum, count) => sum + count, 0),
-		long: syllables.filter((syllable) => syllable >= 3).length,
+export function countsOf(...pieces: readonly string[]): Counts | undefined {
+	const counts: Counts = { words: 0, inSentences: 0, sentences: 0, syllables: 0, long: 0 }
+	for (const piece of pieces) {
+		const words = wordsIn(piece)
+		const syllables = words.map(syllablesOf)
+		counts.words += words.length
+		counts.syllables += syllables.reduce((sum, count) => sum + count, 0)
+		counts.long += syllables.filter((syllable) => syllable >= 3).length
+		if (words.length < leastOfSentence) continue
+		const closed = piece.trim().replace(/( ?\[\d+\])+$/, '')
+		const open = /[.!?;]$/.test(closed) ? 0 : 1
+		counts.inSentences += words.length
+		counts.sentences += (closed.match(ends)?.length ?? 0) + open
 	}
+	if (counts.words === 0) return undefined
+	return counts.sentences > 0 ? counts : { ...counts, inSentences: counts.words, sentences: 1 }
 }
-const none = (): string[] => []
-/** Sentences a person reads in a block; tables of numbers and captions are not prose. */
-const proseOf: ForEachKind<BlockKind, [], string[]> = {
-	heading: none,
-	text: ({ tone, text }) => (tone === 'small' ? [] : [text]),
+/** What a person reads of a block, piece by piece. */
+const piecesOf: ForEachKind<BlockKind, [], string[]> = {
+	heading: ({ text }) => [text],
+	text: ({ text }) => [text],
 	list: ({ items }) => items,
-	actions: ({ items }) => items.map((item) => item.what),
-	alert: ({ text }) => [text],
-	table: none,
-	chart: none,
-	figure: none,
-	'true-size': none,
-	signature: none,
+	actions: ({ items }) => items.flatMap(({ what, when, who }) => [what, when, who]),
+	alert: ({ title, text }) => [title, text],
+	table: ({ caption, head, rows }) => [caption, ...head, ...rows.flat()],
+	chart: ({ caption, head, rows }) => [
+		caption,
+		...head,
+		...rows.flat().flatMap(({ text, below = '', after = '' }) => [text, after, below]),
+	],
+	figure: ({ caption }) => [caption],
+	'true-size': ({ caption }) => [caption],
+	// names and numbers
+	signature: () => [],
 }
 interface Readability {
 	grade: number
 	ease: number
 	smog: number
 }
-const ended = (line: string): string =>
-	/[.!?:]$/.test(line.replace(/( ?\[\d+\])+$/, '')) ? line : `${line}.`
-/** The gauge of a document's prose; undefined where it has none. */
+/**
+ * The gauge of what a document says, but for names, dates and numbered sources; undefined where it
+ * says nothing.
+ */
 export function readabilityOf(document: LwDocument): Readability | undefined {
-	const prose = document.blocks.flatMap((block) => byKind(proseOf, block))
-	const counts = countsOf(prose.map(ended).join(' '))
+	const counts = countsOf(
+		document.title,
+		...document.blocks.flatMap((block) => byKind(piecesOf, block)),
+		document.footer,
+	)
 	return counts && { grade: fleschKincaid(counts), ease: fleschEase(counts), smog: smog(counts) }
 }

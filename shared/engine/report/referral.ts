@@ -4,9 +4,9 @@
  */
 import { ageYears } from '../visit/age.ts'
 import { bothSides } from '../visit/sides.ts'
-import { sideWords } from '../words/en.table.ts'
 import type { Speak } from '../words/speak.ts'
-import { capital, conditionInWords, dateWords } from '../words/words.ts'
+import { isOpenTo } from '../words/statement.ts'
+import { capital, conditionInWords, dateWords, sideWords } from '../words/words.ts'
 import {
 	amended,
 	frame,
@@ -25,6 +25,7 @@ import type { LwDocument } from './document.ts'
 import type { ReportInput } from './inputs.ts'
 import { measuredTable } from './measure-table.ts'
 import { Notes } from './notes.ts'
+import { readerOf, toldBy } from './reader.ts'
 
 /** Reasons and conditions named on one page; the rest stand in the record. */
 const mostReasons = 5
@@ -73,12 +74,19 @@ function historyWords(conditions: Conditions, t: Speak): string {
 	const history = unnamed > 0 ? [...named, t('referral.more', { count: unnamed })] : named
 	return t('referral.history', { history: history.join('; ') })
 }
-const reasons: Section = ({ assessment: { screening } }, notes, t) => {
-	const yes = screening.items.filter((item) => item.state === 'yes')
+/**
+ * Warning signs, in the doctor's words; one without them stands as the clinician reads it, so that
+ * no danger is left out.
+ */
+const reasons: Section = (input, notes, t) => {
+	const { screening } = input.assessment
+	const reader = readerOf('doctor', input, input.letter?.handedTo)
+	const yes = screening.items.filter((item) => item.state === 'yes' && isOpenTo(reader.told, item))
 	const notAsked = screening.items.filter((item) => item.state === 'not-asked').length
-	const named = yes.slice(0, mostReasons).map(({ says, side, basis }) => {
+	const named = yes.slice(0, mostReasons).map((item) => {
+		const { side, basis } = item
 		const where = side === 'left' || side === 'right' ? ` (${sideWords[side]})` : ''
-		return `${says}${where} ${notes.mark(basis)}`
+		return `${toldBy(reader, item) ?? item.says}${where} ${notes.mark(basis)}`
 	})
 	const unnamed = yes.length - named.length
 	const items = unnamed > 0 ? [...named, capital(t('referral.more', { count: unnamed }))] : named

@@ -11,6 +11,7 @@ import {
 } from '../findings/assessment.ts'
 import type { Finding, Level } from '../findings/finding.ts'
 import { present } from '../plain/present.ts'
+import { commonPractice } from '../protocol/basis.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import { ageYears, decimalAgeYears } from '../visit/age.ts'
 import { bothSides, perSide } from '../visit/sides.ts'
@@ -116,6 +117,6 @@ function nothingRecorded(items: readonly ScreeningItem[]): Finding {
 		side: 'none',
 		level: 'note',
 		because: [{ measure: 'questionsNotAsked', value: unasked }],
-		basis: { rule: 'negative screen', source: 'common practice, no source', strength: 'practice' },
+		basis: { rule: 'negative screen', ...commonPractice },
 	})
 }

@@ -46,6 +46,11 @@ const screeningDoneSchema = z.strictObject({
 	items: z.array(z.string().min(1).max(120)).min(1).max(100),
 	on: z.iso.date().optional(),
 })
+/** A private topic that one reader may be told of: none is, until it is written here. */
+const releaseSchema = z.strictObject({
+	topic: z.enum(['pregnancy', 'periods', 'medication', 'weight']),
+	to: z.enum(['guardian']),
+})
 export const decisionsSchema = z.strictObject({
 	lines: z.array(decisionSchema).max(300),
 	heelRaiseMm: z
@@ -67,6 +72,7 @@ export const decisionsSchema = z.strictObject({
 	/** What was done about a stop-and-refer result. */
 	referralDone: z.string().max(1000).optional(),
 	consentNoted: z.boolean().optional(),
+	released: z.array(releaseSchema).max(4).optional(),
 	screeningDone: z.array(screeningDoneSchema).max(40).optional(),
 	insert: z
 		.strictObject({
@@ -76,6 +82,7 @@ export const decisionsSchema = z.strictObject({
 		.optional(),
 })
 export type InsertDecision = z.infer<typeof insertDecisionSchema>
+export type Release = z.infer<typeof releaseSchema>
 export type Decision = z.infer<typeof decisionSchema>
 export type Decisions = z.infer<typeof decisionsSchema>
 /** Choices as what was done. */

@@ -1,6 +1,6 @@
 /** A number or fact that a finding rests on, in words. */
 import { isDay } from '../plain/days.ts'
-import type { Because } from '../protocol/basis.ts'
+import type { Basis, Because } from '../protocol/basis.ts'
 import { nameOfField } from '../visit/field-names.ts'
 import { termWords } from '../visit/terms.ts'
 import { amount, day, moment, number } from './en/format.ts'
@@ -26,4 +26,12 @@ export function readingInWords(because: Because): string {
 	const side = because.side === undefined ? '' : `, ${because.side}`
 	const at = because.at === undefined ? '' : `${moment(because.at)}, `
 	return `${at}${nameOf(because.measure)}${side}: ${valueWords(because)}`
+}
+/** '4 mm': what a rule was set to; undefined where it is yes or no. */
+export const limitInWords = ({ limit }: Pick<Basis, 'limit'>): string | undefined =>
+	limit && amount(limit.value, limit.unit, 4)
+/** 'ankle.flagCm = 2 cm': the row of the protocol and its value, as the clinic reads it. */
+export function thresholdInWords(basis: Pick<Basis, 'threshold' | 'limit'>): string | undefined {
+	const limit = limitInWords(basis)
+	return limit === undefined ? basis.threshold : `${basis.threshold} = ${limit}`
 }

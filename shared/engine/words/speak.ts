@@ -1,5 +1,7 @@
 /** Speaking from the catalogue: a sentence by its key, its {names} filled in. */
-import { sentences } from './en.table.ts'
+import { sentences } from './en/documents.table.ts'
+
+export { sentences as documentSentences } from './en/documents.table.ts'
 
 type Key = keyof typeof sentences
 /** The {names} that a sentence asks for. */

@@ -4,6 +4,7 @@
  */
 import { canonicalJson } from '../plain/canonical.ts'
 import { sentences } from './en/sentences.ts'
+import type { ReleasableTopic } from './privacy.ts'
 import type { Audience, Params, PrivateTopic, Sentence } from './sentence.ts'
 
 export type StatementCode = keyof typeof sentences
@@ -19,6 +20,8 @@ export interface Statement {
 	/** The sentence for the clinician, as it read when it was made. */
 	says: string
 }
+/** A statement; what an older record says without a code has words for the clinician alone. */
+export type Stated = Pick<Statement, 'says'> & Partial<Pick<Statement, 'code' | 'params'>>
 const sentenceOf = (code: string): Sentence<Params> | undefined =>
 	Object.hasOwn(sentences, code)
 		? (sentences as unknown as Readonly<Record<string, Sentence<Params>>>)[code]
@@ -42,19 +45,25 @@ export function state<Code extends StatementCode>(
  */
 export function spokenTo(
 	audience: Audience,
-	statement: Pick<Statement, 'says'> & Partial<Statement>,
-	released: readonly PrivateTopic[] = [],
+	statement: Stated,
+	released: readonly ReleasableTopic[] = [],
 ): string | undefined {
 	if (audience === 'clinician') return statement.says
 	const words = statement.code === undefined ? undefined : sentenceOf(statement.code)
-	if (!words || (words.private && !released.includes(words.private))) return undefined
+	if (!words || !mayRead(words.private, released)) return undefined
 	const speak = audience === 'guardian' ? (words.guardian ?? words.player) : words[audience]
 	// a whole made of parts may hold none for this reader
 	return speak?.(statement.params ?? {}) || undefined
 }
+/** Whether what is private may be read by someone who was told of these topics. */
+const mayRead = (topic: PrivateTopic | undefined, told: readonly ReleasableTopic[]): boolean =>
+	topic === undefined || told.some((released) => released === topic)
 /** What is private about a statement. */
-export const privateTopicOf = ({ code }: Statement): PrivateTopic | undefined =>
-	sentenceOf(code)?.private
+export const privateTopicOf = ({ code }: Stated): PrivateTopic | undefined =>
+	code === undefined ? undefined : sentenceOf(code)?.private
+/** Whether a statement may be read by someone who was told of these topics, in whatever words. */
+export const isOpenTo = (told: readonly ReleasableTopic[], statement: Stated): boolean =>
+	mayRead(privateTopicOf(statement), told)
 /**
  * One text for one content: what was decided about a statement holds while this stays the same,
  * however its sentence is worded.

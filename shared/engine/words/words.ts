@@ -3,15 +3,24 @@ import { dayInWords, shortDayInWords } from '../plain/days.ts'
 import { type Feature, termWords } from '../visit/terms.ts'
 import type { Visit } from '../visit/visit.ts'
 import { conditionWords } from './en/conditions.table.ts'
-import * as en from './en.table.ts'
+import * as en from './en/terms.table.ts'
 
 type Recorded = Pick<
 	NonNullable<Visit['conditions']>[number],
 	'condition' | 'inWords' | 'operation' | 'operationDate'
 >
 
-export const actionWords = en.actionWords
-export const defaultWarningSigns = en.defaultWarningSigns
+export { glossary } from './en/glossary.table.ts'
+export const {
+	actionWords,
+	ankleLimits,
+	defaultWarningSigns,
+	plainActionWords,
+	sideWords,
+	statusWords,
+	strengthWords,
+	weekdays,
+} = en
 /** A feature as a player reads it. */
 export const featureInWords = (feature: Feature): string =>
 	en.featureWords[feature] ?? termWords(feature)

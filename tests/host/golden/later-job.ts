@@ -1,6 +1,6 @@
 /** The later version at work on a folder: answers the calls that its parent sends. */
 import { createApp } from '../../../electron/app.ts'
-import { sentences } from '../../../shared/engine/words/en.table.ts'
+import { sentences } from '../../../shared/engine/words/en/documents.table.ts'
 
 const [dataFolder = '', at = ''] = process.argv.slice(2)
 const app = createApp({

@@ -6,7 +6,7 @@ import { registerHooks } from 'node:module'
 
 /** What stands in place of a file's source. */
 const instead: Record<string, (source: string) => string> = {
-	'/shared/engine/words/en.table.ts': (source) =>
+	'/shared/engine/words/en/documents.table.ts': (source) =>
 		source.replace(/^(\t'[^']+': ['"`])/gm, '$1Reworded: '),
 	'/shared/engine/report/player.ts': () =>
 		"export const playerReport = () => { throw new Error('nothing may be composed') }",

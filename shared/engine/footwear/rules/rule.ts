@@ -1,6 +1,8 @@
 /** What a footwear rule is made of, and what makes it apply. */
+
 import { conditionReasons } from '../../conditions/query.ts'
-import type { Because, Strength } from '../../protocol/basis.ts'
+import type { Because } from '../../protocol/basis.ts'
+import { type Basis, commonPractice } from '../../protocol/basis.ts'
 import type { Protocol } from '../../protocol/protocol.ts'
 import type { PositionRole } from '../../visit/positions.ts'
 import type { Code, Condition, Feature, Surface } from '../../visit/terms.ts'
@@ -30,18 +32,17 @@ export interface FootwearRule {
 	says?(facts: Facts, protocol: Protocol): Statement
 	seek: readonly Feature[]
 	avoid: readonly Feature[]
-	basis: {
-		source: string
-		strength: Strength
+	basis: Pick<Basis, 'source' | 'strength' | 'unsourced'> & {
 		threshold?: 'footwear.broadZ' | 'footwear.narrowZ' | 'footwear.heavyKg'
 	}
 }
 /** The basis of a rule that no source was found for. */
-export const practice = { source: 'common practice, no source', strength: 'practice' } as const
+export const practice = commonPractice
 /** The same where even the trade only believes it. */
 export const belief = {
 	source: 'common practice, no source: belief, not trial evidence',
 	strength: 'practice',
+	unsourced: true,
 } as const
 
 /** The positions played that have a role, by the names of the list. */

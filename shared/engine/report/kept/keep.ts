@@ -1,6 +1,6 @@
 /** A document as it is kept: its logo by digest, the words of its furniture with it. */
 import { digestOf } from '../../plain/canonical.ts'
-import { sentences } from '../../words/en.table.ts'
+import { documentSentences } from '../../words/speak.ts'
 import type { LwDocument } from '../document.ts'
 import { documentVersion, type KeptDocument, type Logo } from './form.ts'
 
@@ -17,7 +17,7 @@ export function keptForm(document: LwDocument): KeptDocument {
 		version: documentVersion,
 		content: {
 			...document,
-			furniture: Object.fromEntries(furniture.map((key) => [key, sentences[key]])),
+			furniture: Object.fromEntries(furniture.map((key) => [key, documentSentences[key]])),
 			letterhead: { ...letterhead, ...(logo && { logo: { sha256: logoDigest(logo) } }) },
 		},
 	}

@@ -1,80 +1,134 @@
 /** What to do first: the warning over everything, and at most three actions. */
-import type { Assessment } from '../../findings/assessment.ts'
+import type { Action, Assessment } from '../../findings/assessment.ts'
 import type { Speak } from '../../words/speak.ts'
-import { actionWords, capital, dateWords, shown } from '../../words/words.ts'
+import { capital, dateWords, plainActionWords, shown } from '../../words/words.ts'
 import { heading, type Section, say, small } from '../base.ts'
-import type { BlockOf } from '../document.ts'
+import type { Block, BlockOf } from '../document.ts'
 import type { ReportInput } from '../inputs.ts'
+import { type Notes, withMarks } from '../notes.ts'
+import { type Reader, readerOf, toldBy } from '../reader.ts'
 
 const mostActions = 3
 type ActionItem = BlockOf<'actions'>['items'][number]
 
-/** Where screening asks for more than a letter, that comes before all else. */
-export const alert: Section = ({ assessment: { screening }, decisions }, notes, t) => {
-	if (screening.action === 'proceed' || screening.action === 'letter') return []
-	const reasons = screening.items
-		.filter(({ state, action }) => state === 'yes' && action !== 'proceed' && action !== 'letter')
-		.map((item) => `${item.says} ${notes.mark(item.basis)}`)
-	const done = decisions.referralDone
-		? t('player.doneSoFar', { done: decisions.referralDone })
+/** Whether screening asks for more than a letter: that comes before all else. */
+export const isUrgent = (action: Action): boolean => action !== 'proceed' && action !== 'letter'
+/**
+ * Where screening asks for more than a letter: what to do, why, in the words of the reader, and
+ * what was done. Without words for a reason it still stands. @param notes where sources are numbered
+ */
+export function alertFor(reader: Reader, input: ReportInput, t: Speak, notes?: Notes): Block[] {
+	const { action, items } = input.assessment.screening
+	if (!isUrgent(action)) return []
+	const reasons = items
+		.filter((item) => item.state === 'yes' && isUrgent(item.action))
+		.flatMap((item) => {
+			const says = toldBy(reader, item)
+			return says === undefined ? [] : [withMarks(says, notes?.mark(item.basis) ?? '')]
+		})
+	const who = whoFor(reader, input, t)
+	const done = input.decisions.referralDone
+		? t('player.doneSoFar', { done: input.decisions.referralDone })
 		: t('player.waits')
 	return [
 		{
 			kind: 'alert',
-			title: t('player.first', { action: actionWords[screening.action] }),
-			text: `${reasons.join(' ')} ${done}`.trim(),
+			title: t('player.first', { action: plainActionWords[action] }),
+			text: [
+				who.stop,
+				...(reasons.length > 0 ? [who.reasons(reasons.join(' '))] : [t('player.signFound')]),
+				done,
+			].join(' '),
 		},
 	]
+}
+export const alert: Section = (input, notes, t) =>
+	alertFor(readerOf('player', input), input, t, notes)
+/** Who is meant by whom: a guardian reads of the player by name. */
+interface Who {
+	stop: string
+	/** Reasons speak to the player; a guardian reads them as what the player is told. */
+	reasons: (reasons: string) => string
+	clinician: string
+	you: string
+	guardian: string
+}
+function whoFor({ audience }: Reader, { visit }: ReportInput, t: Speak): Who {
+	const name = visit.player.givenName
+	return audience === 'guardian'
+		? {
+				stop: t('guardian.stopSport', { name }),
+				reasons: (reasons) => t('guardian.toldPlayer', { name, reasons }),
+				clinician: t('guardian.whoClinician'),
+				you: t('guardian.whoYou'),
+				guardian: t('guardian.whoGuardian', { name }),
+			}
+		: {
+				stop: t('player.stopSport'),
+				reasons: (reasons) => reasons,
+				clinician: t('player.whoClinician'),
+				you: t('player.whoYou'),
+				guardian: t('player.whoGuardian'),
+			}
 }
 /** At most three actions: the clinician's own, or what the measures propose. */
 export function actionsOf(
-	{ assessment, decisions }: ReportInput,
+	reader: Reader,
+	input: ReportInput,
 	t: Speak,
 ): { items: ActionItem[]; decided: boolean } {
+	const { assessment, decisions } = input
 	if (decisions.actions.length > 0) return { items: decisions.actions, decided: true }
+	const who = whoFor(reader, input, t)
 	const proposed = [
-		...referralAction(assessment, t),
-		...sizeAction(assessment, t),
-		...measuringAction(assessment, t),
+		...referralAction(assessment, who, t),
+		...sizeAction(assessment, who, t),
+		...measuringAction(assessment, who, t),
 	]
 	return { decided: false, items: proposed.slice(0, mostActions) }
 }
-function referralAction({ screening: { action } }: Assessment, t: Speak): ActionItem[] {
+function referralAction({ screening: { action } }: Assessment, who: Who, t: Speak): ActionItem[] {
 	if (action === 'proceed') return []
 	return [
 		{
-			what: capital(actionWords[action]),
+			what: capital(plainActionWords[action]),
 			when: action === 'letter' ? t('player.whenFourWeeks') : t('player.whenNow'),
-			who: t('player.whoClinician'),
+			who: who.clinician,
 		},
 	]
 }
-function sizeAction({ sizing: { insideLengthMm } }: Assessment, t: Speak): ActionItem[] {
-	if (!insideLengthMm) return []
+/** Boots wait while a sign has to be looked at first. */
+function sizeAction(
+	{ sizing: { insideLengthMm }, screening, footwear }: Assessment,
+	who: Who,
+	t: Speak,
+): ActionItem[] {
+	if (!insideLengthMm || isUrgent(screening.action)) return []
+	const toReplace = footwear.current.some((pair) => pair.verdict === 'replace')
 	return [
 		{
 			what: t('player.chooseInside', {
 				min: shown(insideLengthMm.min),
 				max: shown(insideLengthMm.max),
 			}),
-			when: t('player.whenPurchase'),
-			who: t('player.whoYou'),
+			when: toReplace ? t('player.whenNow') : t('player.whenPurchase'),
+			who: who.you,
 		},
 	]
 }
-function measuringAction({ growth }: Assessment, t: Speak): ActionItem[] {
+function measuringAction({ growth }: Assessment, who: Who, t: Speak): ActionItem[] {
 	if (!growth?.measureAgainBy) return []
 	return [
 		{
 			what: t('player.measureAgain'),
 			when: t('player.whenBy', { date: dateWords(growth.measureAgainBy) }),
-			who: t('player.whoGuardian'),
+			who: who.guardian,
 		},
 	]
 }
 /** A draft says that the actions are only proposed. */
 export const doNow: Section = (input, _notes, t) => {
-	const { items, decided } = actionsOf(input, t)
+	const { items, decided } = actionsOf(readerOf('player', input), input, t)
 	if (items.length === 0) return [heading(t('player.doNow')), say(t('player.nothingDecided'))]
 	return [
 		heading(t('player.doNow')),

@@ -2,7 +2,9 @@
 import type { Decisions } from '../../visit/decisions.ts'
 import { capital, dateWords, defaultWarningSigns } from '../../words/words.ts'
 import { heading, type Section, say } from '../base.ts'
-import { type StandingLine, standingLines } from '../decided.ts'
+import type { StandingLine } from '../decided.ts'
+import { withMarks } from '../notes.ts'
+import { linesFor, readerOf } from '../reader.ts'
 
 /** Topics that have sections of their own. */
 const toldAbove = new Set(['sizing', 'growth', 'footwear'])
@@ -19,14 +21,17 @@ function isTold({ finding, topic, level, id }: StandingLine, decisions: Decision
 }
 /** What stands after the decisions and has no section of its own. */
 export const more: Section = ({ assessment, decisions }, notes, t) => {
-	const lines = standingLines(assessment, decisions).filter((line) => isTold(line, decisions))
+	const reader = readerOf('player', { assessment, decisions })
+	const lines = linesFor(reader, { assessment, decisions }).filter((line) =>
+		isTold(line, decisions),
+	)
 	if (lines.length === 0) return []
 	return [
 		heading(t('player.more')),
 		{
 			kind: 'list',
-			items: lines.map(
-				({ says, finding }) => `${says}${finding ? ` ${notes.mark(finding.basis)}` : ''}`,
+			items: lines.map(({ says, finding }) =>
+				withMarks(says, finding ? notes.mark(finding.basis) : ''),
 			),
 		},
 	]

@@ -1,39 +1,62 @@
 /** Footwear: the next pair, what the clinician marked, the heel raise, the pairs at hand. */
-import type { FootwearResult } from '../../findings/assessment.ts'
-import type { Decisions } from '../../visit/decisions.ts'
+import type { Decision } from '../../visit/decisions.ts'
+import type { Speak } from '../../words/speak.ts'
 import { capital, featureInWords } from '../../words/words.ts'
 import { heading, raiseInWords, type Section, say } from '../base.ts'
 import { standingWishes } from '../decided.ts'
 import type { Block } from '../document.ts'
-import { markedLines } from '../marked.ts'
-import type { Notes } from '../notes.ts'
+import type { ReportInput } from '../inputs.ts'
+import { markedLines, workKey, workTitle } from '../marked.ts'
+import { type Notes, withMarks } from '../notes.ts'
+import { readerOf, toldBy } from '../reader.ts'
+import { isUrgent } from './actions.ts'
 
 interface ReasonRow {
 	seek: string[]
 	avoid: string[]
 	marks: Set<string>
 }
-/** One row a reason, so that no reason is read twice: what it asks for, what it speaks against. */
+/**
+ * One row a reason, so that no reason is read twice: what it asks for, what it speaks against. What
+ * a reason has no words for stands under the last one: what was measured.
+ */
 function reasonRows(
-	{ target }: FootwearResult,
-	decisions: Decisions,
+	{ assessment, decisions }: ReportInput,
 	notes: Notes,
+	t: Speak,
 ): Map<string, ReasonRow> {
+	const { target } = assessment.footwear
+	const reader = readerOf('player', { assessment, decisions })
 	const rows = new Map<string, ReasonRow>()
+	const unsaid: ReasonRow = { seek: [], avoid: [], marks: new Set() }
+	const rowOf = (says: string | undefined): ReasonRow => {
+		if (says === undefined) return unsaid
+		const row = rows.get(says) ?? { seek: [], avoid: [], marks: new Set() }
+		rows.set(says, row)
+		return row
+	}
 	for (const kind of ['seek', 'avoid'] as const)
-		for (const { feature, wishes } of standingWishes(target[kind], kind, decisions))
+		for (const { feature, wishes } of standingWishes(target[kind], kind, decisions)) {
+			const words = featureInWords(feature)
 			for (const wish of wishes) {
-				const row = rows.get(wish.says) ?? { seek: [], avoid: [], marks: new Set() }
-				rows.set(wish.says, row)
+				const row = rowOf(toldBy(reader, wish))
 				row.marks.add(notes.mark(wish.basis))
-				const words = featureInWords(feature)
 				if (!row[kind].includes(words)) row[kind].push(words)
 			}
+		}
+	if (unsaid.marks.size > 0) rows.set(t('player.becauseMeasured'), unsaid)
 	return rows
 }
-/** What to look for in the next pair and what to stay away from, by reason. */
-export const nextPair: Section = ({ assessment: { footwear }, decisions }, notes, t) => {
-	const rows = reasonRows(footwear, decisions, notes)
+/**
+ * What to look for in the next pair and what to stay away from, by reason; it waits while a sign has
+ * to be looked at first.
+ */
+export const nextPair: Section = (input, notes, t) => {
+	const { screening, footwear } = input.assessment
+	if (isUrgent(screening.action)) return []
+	const { contradictions } = footwear
+	const reader = readerOf('player', input)
+	const rows = reasonRows(input, notes, t)
 	if (rows.size === 0) return []
 	const cell = (list: string[]) => capital(list.join('; '))
 	return [
@@ -43,21 +66,31 @@ export const nextPair: Section = ({ assessment: { footwear }, decisions }, notes
 			caption: t('player.nextCaption'),
 			head: [t('player.because'), t('player.seek'), t('player.avoid')],
 			rows: [...rows].map(([says, { seek, avoid, marks }]) => [
-				`${says} ${[...marks].join(' ')}`,
+				withMarks(says, ...marks),
 				cell(seek),
 				cell(avoid),
 			]),
 			widths: ['*', 130, 92],
 		},
-		...footwear.contradictions.map((contradiction) =>
-			say(t('player.pullApart', { says: contradiction.says })),
+		...contradictions.map((contradiction) =>
+			say(
+				t('player.pullApart', {
+					says:
+						toldBy(reader, contradiction) ??
+						t('player.askWhich', { feature: capital(featureInWords(contradiction.feature)) }),
+				}),
+			),
 		),
 	]
 }
-/** The raise the clinician decided; before there is a decision, the one the measures suggest. */
-export const raise: Section = ({ assessment: { ankle }, decisions }, _notes, t) => {
+/**
+ * The raise the clinician decided; before there is a decision, the one the measures suggest, unless
+ * a sign has to be looked at first.
+ */
+export const raise: Section = ({ assessment: { ankle, screening }, decisions }, _notes, t) => {
 	const decided = raiseInWords(decisions.heelRaiseMm, t)
-	const suggested = decisions.heelRaiseMm ? undefined : raiseInWords(ankle.heelRaiseMm, t)
+	const open = decisions.heelRaiseMm === undefined && !isUrgent(screening.action)
+	const suggested = open ? raiseInWords(ankle.heelRaiseMm, t) : undefined
 	const raised = decided ?? suggested
 	if (raised === undefined) return []
 	const words = decided
@@ -65,12 +98,27 @@ export const raise: Section = ({ assessment: { ankle }, decisions }, _notes, t) 
 		: t('player.raiseSuggested', { raise: raised })
 	return [heading(t('player.raise')), say(`${words} ${t('player.raiseHow')}`)]
 }
+/**
+ * A change that the clinician marked, in the player's words; one that is not asked for any more
+ * stands as it was marked.
+ */
+function workToDo(line: Decision, input: ReportInput): string {
+	const { modifications = [], lacing = [] } = input.assessment.footwear
+	const work = [...modifications, ...lacing].find(
+		(one) => line.findingId === `work.${workKey(one)}`,
+	)
+	if (!work) return line.says ?? ''
+	const reader = readerOf('player', input)
+	const name = (work.stated && toldBy(reader, work.stated.name)) ?? work.name
+	const says = toldBy(reader, work)
+	const title = `${workTitle({ ...work, name })}.`
+	return says === undefined ? title : `${title} ${says}`
+}
 /** What the clinician marked: models to try on, changes to the boot and lacing. */
-export const marked: Section = ({ decisions }, _notes, t) => {
-	const wordsOf = (mark: 'model' | 'work') =>
-		markedLines(decisions, mark).map((line) => line.says ?? '')
-	const models = wordsOf('model')
-	const work = wordsOf('work')
+export const marked: Section = (input, _notes, t) => {
+	const { decisions } = input
+	const models = markedLines(decisions, 'model').map((line) => line.says ?? '')
+	const work = markedLines(decisions, 'work').map((line) => workToDo(line, input))
 	const toTry: Block[] = [
 		heading(t('player.toTry')),
 		{ kind: 'list', items: models },
@@ -80,8 +128,11 @@ export const marked: Section = ({ decisions }, _notes, t) => {
 	return [...(models.length > 0 ? toTry : []), ...(work.length > 0 ? toChange : [])]
 }
 /** The pairs at hand with their verdicts. */
-export const pairs: Section = ({ visit, assessment: { footwear } }, _notes, t) => {
-	if (footwear.current.length === 0) return []
+export const pairs: Section = (input, _notes, t) => {
+	const { visit, assessment } = input
+	const { current } = assessment.footwear
+	if (current.length === 0) return []
+	const reader = readerOf('player', input)
 	const verdicts = {
 		keep: t('player.keep'),
 		change: t('player.change'),
@@ -94,10 +145,10 @@ export const pairs: Section = ({ visit, assessment: { footwear } }, _notes, t) =
 			kind: 'table',
 			caption: t('player.pairsCaption'),
 			head: [t('player.pair'), t('player.verdict'), t('common.why')],
-			rows: footwear.current.map(({ id, verdict, says }) => [
-				visit.footwear?.find((pair) => pair.id === id)?.name ?? id,
-				verdicts[verdict],
-				says,
+			rows: current.map((pair) => [
+				visit.footwear?.find(({ id }) => id === pair.id)?.name ?? pair.id,
+				verdicts[pair.verdict],
+				toldBy(reader, pair) ?? '',
 			]),
 			widths: [110, 90, '*'],
 		},

@@ -2,9 +2,15 @@
 import type { AnkleResult, SizingResult } from '../../findings/assessment.ts'
 import { bothSides } from '../../visit/sides.ts'
 import type { Visit } from '../../visit/visit.ts'
-import { ankleLimits, sideWords } from '../../words/en.table.ts'
 import type { Speak } from '../../words/speak.ts'
-import { capital, conditionInWords, shown } from '../../words/words.ts'
+import {
+	ankleLimits,
+	capital,
+	conditionInWords,
+	shown,
+	sideWords,
+	statusWords,
+} from '../../words/words.ts'
 import { heading, type Section, say } from '../base.ts'
 import { courseBlocks } from '../charts-section.ts'
 import type { Block } from '../document.ts'
@@ -23,7 +29,7 @@ export const found: Section = (input, notes, t) => {
 		heading(t('player.found')),
 		items.length > 0 ? { kind: 'list', items } : say(t('player.nothingMeasured')),
 		...feetBlocks(assessment.sizing, clinic.colour, t),
-		...courseBlocks('ankle', input, notes),
+		...courseBlocks('ankle', input, notes, t),
 	]
 }
 function lengthLines(sizing: SizingResult, t: Speak): string[] {
@@ -53,7 +59,10 @@ function ankleLines(ankle: AnkleResult, t: Speak): string[] {
 }
 function conditionLine(recorded: NonNullable<Visit['conditions']>[number], t: Speak): string {
 	const { side, status } = recorded
-	const words = { condition: capital(conditionInWords(recorded, 'player')), status }
+	const words = {
+		condition: capital(conditionInWords(recorded, 'player')),
+		status: statusWords[status],
+	}
 	if (side === 'none') return t('player.conditionNoSide', words)
 	const where = {
 		both: sideWords.both,

@@ -8,6 +8,8 @@ import { shown, sizeShown } from '../../words/words.ts'
 import { heading, type Section, say } from '../base.ts'
 
 type System = 'usChild' | 'usWomen' | 'usMen'
+/** The finding that labels differ between makers, for its source. */
+const makersFinding = 'sizing.check-inside.both'
 
 /** The size systems of a player, in the order the reader looks for them. */
 export function labelsOf(visit: Visit, { sizes }: SizingResult): [string, SizeLabel][] {
@@ -28,7 +30,7 @@ export const size: Section = ({ visit, assessment: { sizing } }, notes, t) => {
 	const systems = labelsOf(visit, sizing)
 	if (systems.length === 0 || !insideLengthMm || !toeRoomMm)
 		return [heading(t('player.size')), say(t('player.noSize'))]
-	const makersDiffer = sizing.findings.find((finding) => /maker/.test(finding.says))
+	const makersDiffer = sizing.findings.find(({ id }) => id === makersFinding)
 	const fittings = fittingWords(sizing, t)
 	return [
 		heading(t('player.size')),

@@ -1,8 +1,7 @@
 /** The rows of the wall: a week each, or several where its sessions need more room. */
 import { dayNumber } from '../../plain/days.ts'
-import { weekdays } from '../../words/en.table.ts'
 import type { Speak } from '../../words/speak.ts'
-import { dayWords } from '../../words/words.ts'
+import { dayWords, weekdays } from '../../words/words.ts'
 import type { ChartCell } from '../document.ts'
 import { isoWeek, weekdayOf } from '../iso-week.ts'
 import type { Lettering } from './chart-input.ts'

@@ -2,6 +2,7 @@
 
 import type { Finding } from '../../findings/finding.ts'
 import { present } from '../../plain/present.ts'
+import { commonPractice } from '../../protocol/basis.ts'
 import type { Screening } from '../../visit/visit.ts'
 import { state } from '../../words/statement.ts'
 import { above, allOf, anyOf, type Tri } from '../answers.ts'
@@ -93,7 +94,7 @@ function hopTested({ side, site, hopPain, nightPain }: BoneStress): Finding[] {
 		screeningFinding(state('screening.hop-tested', present({ site: highRiskSite })), {
 			side,
 			level: 'caution',
-			basis: { rule: 'hop test', source: 'common practice, no source', strength: 'practice' },
+			basis: { rule: 'hop test', ...commonPractice },
 		}),
 	]
 }

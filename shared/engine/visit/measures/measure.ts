@@ -73,7 +73,7 @@ interface Trend {
 	beside: 'findings' | 'trends'
 }
 /**
- * The line of the tables that a reader gets: a text of words/en.table.ts, or the label itself. No
+ * The line of the tables that a reader gets: a text of words/en/documents.table.ts, or the label itself. No
  * reader gets what is not named here.
  */
 interface ReportLines {

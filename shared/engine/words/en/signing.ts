@@ -1,7 +1,8 @@
 /** What keeps a visit from being signed, each with its remedy. */
-import { actionWords } from '../en.table.ts'
+
 import { sentence } from '../sentence.ts'
 import { amount } from './format.ts'
+import { actionWords } from './terms.table.ts'
 
 export const signingSentences = {
 	'signing.not-assessed': sentence({

@@ -1,0 +1,98 @@
+/** Trade terms in plain English: features, conditions, sides, actions, rules. */
+export const weekdays = ['Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat', 'Sun'] as const
+export const sideWords = { left: 'left', right: 'right', both: 'both sides', none: '' } as const
+export const actionWords = { proceed: 'no referral recorded', letter: 'letter to the doctor', imaging: 'imaging before impact sport', 'same-day': 'medical review the same day', emergency: 'emergency care now' } as const
+/** What screening asks for, as a player reads it after 'First:'. */
+export const plainActionWords = { proceed: 'no doctor is needed now', letter: 'we write to your doctor', imaging: 'no running or jumping until a scan has been looked at', 'same-day': 'see a doctor today', emergency: 'go to emergency care now' } as const
+export const defaultWarningSigns = ['pain that makes you limp', 'pain at rest or at night', 'swelling, a change of colour, or numbness', 'a blister or a break in the skin from a shoe or insert']
+export const ankleLimits = { gastrocnemius: 'the long calf muscle', 'soleus-or-capsule': 'the deep calf or the joint itself', 'anterior-block': 'a pinch at the front of the ankle', none: '', unknown: '' } as const
+export const strengthWords = { standard: 'a standard', guideline: 'a guideline', trial: 'trials', cohort: 'studies over time', 'cross-sectional': 'studies at one time', expert: 'expert agreement', practice: 'practice', clinic: 'set by the clinic' } as const
+/** Features in words that a player may read; a feature not named here is written as the trade writes it. */
+export const featureWords: Record<string, string> = {
+	'wide-fitting': 'a wide fitting',
+	'narrow-fitting': 'a narrow fitting',
+	'deep-toe-box': 'depth over the toes',
+	'soft-upper': 'a soft upper that gives',
+	'smooth-forefoot-seams': 'no seams over the front of the foot',
+	'firm-heel-counter': 'a firm cup around the heel',
+	'soft-heel-counter': 'a soft cup around the heel',
+	'low-heel-collar': 'a low collar behind the heel',
+	'raised-heel': 'a heel higher than the front',
+	'low-heel': 'a flat sole',
+	'full-length-cushioning': 'soft padding along the whole sole',
+	'wide-base': 'a wide, steady base',
+	'stiff-forefoot': 'a front that bends little',
+	'flexible-forefoot': 'a front that bends easily',
+	'torsional-stiffness': 'a middle that does not twist',
+	'removable-liner': 'a liner that comes out',
+	'low-mass': 'a very light boot',
+	'round-studs': 'round studs',
+	'bladed-studs': 'bladed studs',
+	'many-studs': 'many studs',
+	'short-studs': 'short studs',
+	'long-studs': 'long studs',
+	'stud-clear-of-first-joint': 'no stud under the big-toe joint',
+	'stud-clear-of-fifth-metatarsal': 'no stud under the outer edge of the forefoot',
+	'low-rotational-grip': 'studs that let the foot turn',
+	'deep-instep': 'depth over the instep',
+	'high-heel-counter': 'a high cup around the heel',
+	'padded-collar': 'a padded collar',
+	'soft-ground-sole': 'a sole for soft ground',
+	'firm-ground-sole': 'a sole for firm ground',
+	'artificial-ground-sole': 'a sole for artificial ground',
+	'turf-sole': 'a turf sole',
+	'indoor-sole': 'an indoor sole',
+}
+/** Conditions as a player reads them; the trade's name stands in the letters. */
+export const conditionWords: Record<string, string> = {
+	'achilles-insertional': 'sore tendon where it meets the heel',
+	'achilles-midportion': 'sore tendon above the heel',
+	'calcaneal-apophysitis': 'growing heel pain',
+	'fifth-metatarsal-apophysitis': 'growing pain at the outer edge of the foot',
+	'tibial-tubercle-apophysitis': 'growing pain below the knee',
+	'plantar-heel-pain': 'pain under the heel',
+	'sesamoid-pain': 'pain under the big-toe joint',
+	'first-mtp-osteoarthritis': 'worn big-toe joint',
+	'hallux-limitus': 'stiff big toe',
+	'turf-toe': 'sprained big toe',
+	'interdigital-neuroma': 'sore nerve between the toes',
+	metatarsalgia: 'pain under the ball of the foot',
+	'hallux-valgus': 'bunion',
+	bunionette: 'small-toe bunion',
+	'haglund-deformity': 'bump behind the heel',
+	'second-metatarsal-stress-fracture': 'stress fracture behind the second toe',
+	'fifth-metatarsal-stress-fracture': 'stress fracture, outer edge of the foot',
+	'navicular-stress-fracture': 'stress fracture in the midfoot',
+	'lateral-ankle-instability': 'ankle that gives way',
+	'syndesmosis-sprain': 'high ankle sprain',
+	'anterior-ankle-impingement': 'pinch at the front of the ankle',
+	'posterior-ankle-impingement': 'pinch at the back of the ankle',
+	'flexible-flatfoot-pain': 'painful flat foot',
+	'cavus-foot-pain': 'painful high arch',
+	'ingrown-toenail': 'ingrown toenail',
+	'subungual-haematoma': 'bruise under the nail',
+	'acl-history': 'hurt knee ligament in the past',
+	'patellofemoral-pain': 'pain at the front of the knee',
+	'patellar-tendinopathy': 'sore tendon below the kneecap',
+	'peroneal-tendinopathy': 'sore tendon at the outer ankle',
+	'posterior-tibial-tendinopathy': 'sore tendon at the inner ankle',
+	'sinus-tarsi-pain': 'pain at the front of the outer ankle',
+	'heel-fat-pad-pain': 'sore heel pad',
+	'knee-osteoarthritis': 'worn knee joint',
+	neuropathy: 'less feeling in the feet',
+	'previous-foot-ulcer': 'an open sore on the foot in the past',
+	hypermobility: 'joints that bend very far',
+	'leg-length-difference': 'one leg longer than the other',
+	'hammer-toe': 'a bent toe',
+}
+/** How a condition stands, as a player reads it. */
+export const statusWords = { current: 'now', recovering: 'getting better', past: 'in the past' } as const
+/** Rules whose own name is short trade language. */
+export const ruleWords: Record<string, string> = {
+	'first-ray': 'First metatarsal held low',
+	'first-mtp': 'Big-toe joint',
+	fpi: 'Foot posture index',
+	'fpi-6': 'Foot posture index',
+	ottawa: 'Ottawa rules for ankle and foot',
+	wells: 'Wells rule for a clot in the leg',
+}

@@ -1,0 +1,7 @@
+/** A few sentences of the documents in German. */
+import type { DocumentSentences } from '../../../shared/engine/words/catalogue.ts'
+
+export const german = {
+	'player.reviewOn': 'Dein nächster Termin ist am {date}.',
+	'player.waits': 'Neue Schuhe warten, bis das geklärt ist.',
+} satisfies Partial<DocumentSentences>

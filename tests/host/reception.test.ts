@@ -1,0 +1,77 @@
+/** What reception is answered: nothing that is private between the player and the clinician. */
+import { expect, test } from 'vitest'
+import { withPlayer } from './bench-app.ts'
+import { consent } from './outbox-bench.ts'
+
+const massKg = 83.7
+const passphrase = 'reception words'
+test('reception is refused a page that holds body mass, and reads none elsewhere', async () => {
+	const { app, playerId } = await withPlayer(undefined, undefined, async (document) =>
+		Buffer.from(`%PDF-1.7 ${JSON.stringify(document)}`),
+	)
+	await app.ask('people.save', {
+		name: 'Invented reception',
+		registration: '',
+		role: 'reception',
+		passphrase,
+	})
+	const { draft } = await app.ask('drafts.open', { playerId, visitDate: '2027-01-20' })
+	await app.ask('drafts.save', {
+		draftId: draft.draftId,
+		content: {
+			...draft.content,
+			visit: { ...draft.content.visit, body: { massKg } },
+			decisions: {
+				...draft.content.decisions,
+				consentNoted: true,
+				insert: {
+					left: [{ element: 'heel-cushion', choice: 'add', value: 3, why: 'asked for' }],
+				},
+			},
+		},
+	})
+	const { visitId } = await app.ask('visits.sign', { draftId: draft.draftId })
+	const { contactId } = await app.ask('outbox.addContact', {
+		playerId,
+		role: 'laboratory',
+		name: 'Invented laboratory',
+		email: '',
+		emailAgain: '',
+		warningsRead: true,
+	})
+	await app.ask('consents.record', {
+		playerId,
+		consent: consent('laboratory', 'Invented laboratory', 'Rae', 'parent'),
+	})
+	const { itemId } = await app.ask('outbox.add', {
+		visitId,
+		kind: 'insert-order',
+		recipientId: contactId,
+		channel: 'print',
+		due: '2027-01-25',
+	})
+	expect(
+		Buffer.from((await app.ask('outbox.look', { itemId })).base64, 'base64').toString(),
+	).toContain(String(massKg))
+	await app.ask('session.lock')
+	await app.ask('session.unlock', { passphrase })
+	expect((await app.refused('outbox.look', { itemId })).code).toBe('visits.private-page')
+	const answers = await Promise.all(
+		[
+			['players.open', { playerId }],
+			['players.search', { query: '', limit: 9 }],
+			['consents.list', { playerId }],
+			['outbox.list', {}],
+			['outbox.notes', { playerId }],
+			['reports.open', { visitId }],
+			['reports.page', { visitId }],
+			['squad.list', {}],
+		].map(async ([name, input]) => {
+			const answer = await app.ask(name as string, input)
+			const bytes = typeof answer.base64 === 'string' ? Buffer.from(answer.base64, 'base64') : ''
+			return `${JSON.stringify(answer)} ${bytes}`
+		}),
+	)
+	for (const answer of answers) expect(answer).not.toContain(String(massKg))
+	app.close()
+})
