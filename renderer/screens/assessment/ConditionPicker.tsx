@@ -16,8 +16,8 @@ const keepEnter = (event: KeyboardEvent): void => {
 }
 /** The name that led to an option, where it is not the one shown. */
 function whyOf(condition: Condition, typed: string): string {
-	const fits = findConditions(typed).find((found) => found.condition === condition)?.fits ?? ''
-	return fits === '' || fits === termWords(condition) ? '' : `also called: ${fits}`
+	const found = findConditions(typed).find((fit) => fit.condition === condition)
+	return found === undefined || found.listed ? '' : `also called: ${found.fits}`
 }
 /** @param choose told the condition; the field is then empty again */
 export function ConditionPicker({ choose }: { choose: (condition: Condition) => void }) {

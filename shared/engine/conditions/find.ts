@@ -8,6 +8,8 @@ export interface FoundCondition {
 	fits: string
 	/** It is that name in full. */
 	whole: boolean
+	/** It is the name that the condition is listed by. */
+	listed: boolean
 }
 /** Letters without accents, small, words apart: "Sever's" and 'severs' are the same. */
 const plain = (text: string): string =>
@@ -37,9 +39,11 @@ interface Ranked extends FoundCondition {
 	rank: number
 }
 function bestOf(condition: Condition, typed: string): Ranked[] {
-	const ranked = namesOf(condition).flatMap((fits) => {
+	const ranked = namesOf(condition).flatMap((fits, at) => {
 		const rank = rankOf(fits, typed)
-		return rank === undefined ? [] : [{ condition, fits, whole: rank === 0, rank }]
+		return rank === undefined
+			? []
+			: [{ condition, fits, whole: rank === 0, listed: at === 0, rank }]
 	})
 	const [best] = ranked.sort((name, other) => name.rank - other.rank)
 	return best ? [best] : []
@@ -50,9 +54,10 @@ function bestOf(condition: Condition, typed: string): Ranked[] {
  */
 export function findConditions(typed: string): FoundCondition[] {
 	const wanted = plain(typed)
-	if (wanted === '') return conditions.map((condition) => ({ condition, fits: '', whole: false }))
+	if (wanted === '')
+		return conditions.map((condition) => ({ condition, fits: '', whole: false, listed: true }))
 	return conditions
 		.flatMap((condition) => bestOf(condition, wanted))
 		.sort((found, other) => found.rank - other.rank)
-		.map(({ condition, fits, whole }) => ({ condition, fits, whole }))
+		.map(({ condition, fits, whole, listed }) => ({ condition, fits, whole, listed }))
 }
