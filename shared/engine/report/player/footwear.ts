@@ -1,4 +1,5 @@
 /** Footwear: the next pair, what the clinician marked, the heel raise, the pairs at hand. */
+import type { FeatureWish } from '../../findings/assessment.ts'
 import type { Decision } from '../../visit/decisions.ts'
 import type { Speak } from '../../words/speak.ts'
 import { capital, featureInWords } from '../../words/words.ts'
@@ -12,8 +13,8 @@ import { readerOf, toldBy } from '../reader.ts'
 import { isUrgent } from './actions.ts'
 
 interface ReasonRow {
-	seek: string[]
-	avoid: string[]
+	seek: Set<FeatureWish['feature']>
+	avoid: Set<FeatureWish['feature']>
 	marks: Set<string>
 }
 /**
@@ -28,22 +29,21 @@ function reasonRows(
 	const { target } = assessment.footwear
 	const reader = readerOf('player', { assessment, decisions })
 	const rows = new Map<string, ReasonRow>()
-	const unsaid: ReasonRow = { seek: [], avoid: [], marks: new Set() }
+	const empty = (): ReasonRow => ({ seek: new Set(), avoid: new Set(), marks: new Set() })
+	const unsaid = empty()
 	const rowOf = (says: string | undefined): ReasonRow => {
 		if (says === undefined) return unsaid
-		const row = rows.get(says) ?? { seek: [], avoid: [], marks: new Set() }
+		const row = rows.get(says) ?? empty()
 		rows.set(says, row)
 		return row
 	}
 	for (const kind of ['seek', 'avoid'] as const)
-		for (const { feature, wishes } of standingWishes(target[kind], kind, decisions)) {
-			const words = featureInWords(feature)
+		for (const { feature, wishes } of standingWishes(target[kind], kind, decisions))
 			for (const wish of wishes) {
 				const row = rowOf(toldBy(reader, wish))
 				row.marks.add(notes.mark(wish.basis))
-				if (!row[kind].includes(words)) row[kind].push(words)
+				row[kind].add(feature)
 			}
-		}
 	if (unsaid.marks.size > 0) rows.set(t('player.becauseMeasured'), unsaid)
 	return rows
 }
@@ -58,7 +58,8 @@ export const nextPair: Section = (input, notes, t) => {
 	const reader = readerOf('player', input)
 	const rows = reasonRows(input, notes, t)
 	if (rows.size === 0) return []
-	const cell = (list: string[]) => capital(list.join('; '))
+	const cell = (features: ReasonRow['seek']) =>
+		capital([...features].map(featureInWords).join('; '))
 	return [
 		heading(t('player.nextPair')),
 		{
