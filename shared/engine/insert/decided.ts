@@ -3,10 +3,10 @@
  * with the reason kept.
  */
 import type {
-	Assessment,
 	InsertConflict,
 	InsertElement,
 	InsertResult,
+	KeptAssessment,
 } from '../findings/assessment.ts'
 import { present } from '../plain/present.ts'
 import type { Protocol } from '../protocol/protocol.ts'
@@ -76,7 +76,7 @@ const releasedBy = (decisions: Pick<Decisions, 'screeningDone'>): Released =>
 
 /** Limbs still waiting for a record of what was done; a new warning sign stops a limb again. */
 export const stillBlocked = (
-	assessment: Pick<Assessment, 'screening'>,
+	assessment: Pick<KeptAssessment, 'screening'>,
 	decisions: Pick<Decisions, 'screeningDone'>,
 ): Side[] => {
 	const released = releasedBy(decisions)
@@ -91,7 +91,7 @@ export const stillBlocked = (
  */
 export function decidedInsert(
 	visit: Visit,
-	assessment: Assessment,
+	assessment: KeptAssessment,
 	decisions: Decisions,
 	protocol: Protocol,
 	room?: InsertRoom,

@@ -2,7 +2,7 @@
  * Decision lines by which the clinician marks what to try or do: the id is the mark's name, a
  * point, and what it is about.
  */
-import type { Assessment, FootwearWork, RankedModel } from '../findings/assessment.ts'
+import type { FootwearWork, Kept, KeptAssessment, RankedModel } from '../findings/assessment.ts'
 import { digestOf } from '../plain/canonical.ts'
 import { present } from '../plain/present.ts'
 import { type Decision, type Decisions, isOtherContent } from '../visit/decisions.ts'
@@ -31,13 +31,13 @@ export const modelMark = (model: SizedModel): Marked => {
 }
 const sideWords = { left: ', left', right: ', right', both: '' } as const
 /** The name of a change, with its side where it concerns one. */
-export const workTitle = ({ name, side }: FootwearWork): string => `${name}${sideWords[side]}`
+export const workTitle = ({ name, side }: Kept<FootwearWork>): string => `${name}${sideWords[side]}`
 /** What a report prints of a change to the boot or a lacing. */
-export const workWords = (work: FootwearWork): string => `${workTitle(work)}. ${work.says}`
+export const workWords = (work: Kept<FootwearWork>): string => `${workTitle(work)}. ${work.says}`
 /** What a mark on a change is about: its id and side. */
-export const workKey = ({ id, side }: FootwearWork): string => `${id}.${side}`
+export const workKey = ({ id, side }: Kept<FootwearWork>): string => `${id}.${side}`
 /** A change is the same while it states the same of the same side. */
-export const workMark = (work: FootwearWork & Partial<Statement>): Marked => {
+export const workMark = (work: Kept<FootwearWork> & Partial<Statement>): Marked => {
 	const { id, side, code, params } = work
 	const of = code === undefined ? undefined : digestOf({ id, side, code, params: params ?? {} })
 	return present({ says: workWords(work), of })
@@ -51,7 +51,7 @@ export const isOvertakenMark = (line: Pick<Decision, 'says' | 'of'>, now: Marked
  */
 export function overtakenMarks(
 	decisions: Decisions,
-	{ footwear: { ranked, modifications = [], lacing = [] } }: Pick<Assessment, 'footwear'>,
+	{ footwear: { ranked, modifications = [], lacing = [] } }: Pick<KeptAssessment, 'footwear'>,
 ): Decision[] {
 	const now = new Map<string, Marked>([
 		...ranked
