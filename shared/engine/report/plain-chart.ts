@@ -32,8 +32,8 @@ const ankle = (axis: PlainWords['axis']): PlainWords => ({
 	}),
 })
 const byChart: Readonly<Record<string, PlainWords>> = {
-	'ankle-cm': ankle((t) => t('player.lunge')),
-	'ankle-deg': ankle((t) => t('player.lungeAngle')),
+	'course.lungeCm': ankle((t) => t('player.lunge')),
+	'course.lungeDeg': ankle((t) => t('player.lungeAngle')),
 	'foot-length': {
 		axis: (t) => t('player.heelToToe'),
 		caption: (chart, t) => [
