@@ -3,7 +3,7 @@ import type { Decision } from '../../visit/decisions.ts'
 import type { Speak } from '../../words/speak.ts'
 import { capital, featureInWords } from '../../words/words.ts'
 import { heading, raiseInWords, type Section, say } from '../base.ts'
-import { standingWishes } from '../decided.ts'
+import { rulesPartlyDropped, standingWishes } from '../decided.ts'
 import type { Block } from '../document.ts'
 import type { ReportInput } from '../inputs.ts'
 import { markedLines, workKey, workTitle } from '../marked.ts'
@@ -18,7 +18,8 @@ interface ReasonRow {
 }
 /**
  * One row a reason, so that no reason is read twice: what it asks for, what it speaks against. What
- * a reason has no words for stands under the last one: what was measured.
+ * a reason has no words for, and what is left of one that the clinician dropped in part, stands
+ * under the last one: what was measured.
  */
 function reasonRows(
 	{ assessment, decisions }: ReportInput,
@@ -27,6 +28,7 @@ function reasonRows(
 ): Map<string, ReasonRow> {
 	const { target } = assessment.footwear
 	const reader = readerOf('player', { assessment, decisions })
+	const inPart = rulesPartlyDropped(target, decisions)
 	const rows = new Map<string, ReasonRow>()
 	const unsaid: ReasonRow = { seek: [], avoid: [], marks: new Set() }
 	const rowOf = (says: string | undefined): ReasonRow => {
@@ -39,7 +41,7 @@ function reasonRows(
 		for (const { feature, wishes } of standingWishes(target[kind], kind, decisions)) {
 			const words = featureInWords(feature)
 			for (const wish of wishes) {
-				const row = rowOf(toldBy(reader, wish))
+				const row = rowOf(inPart.has(wish.rule) ? undefined : toldBy(reader, wish))
 				row.marks.add(notes.mark(wish.basis))
 				if (!row[kind].includes(words)) row[kind].push(words)
 			}
