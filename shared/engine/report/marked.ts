@@ -22,7 +22,7 @@ export const markedLines = ({ lines }: Decisions, mark: Mark): Decision[] =>
 			line.choice === 'accept' && line.findingId.startsWith(`${mark}.`) && line.says !== undefined,
 	)
 type SizedModel = Pick<RankedModel, 'name' | 'size'>
-/** What a report prints of a model to try: '<name>, size <size>'. */
+/** What a report prints of a model to try: '<name>, size <size>'. @internal */
 export const modelWords = ({ name, size }: SizedModel): string => `${name}, size ${sizeWords(size)}`
 /** A model to try is the same while its name and its size are. */
 export const modelMark = (model: SizedModel): Marked => {
@@ -32,7 +32,7 @@ export const modelMark = (model: SizedModel): Marked => {
 const sideWords = { left: ', left', right: ', right', both: '' } as const
 /** The name of a change, with its side where it concerns one. */
 export const workTitle = ({ name, side }: FootwearWork): string => `${name}${sideWords[side]}`
-/** What a report prints of a change to the boot or a lacing. */
+/** What a report prints of a change to the boot or a lacing. @internal */
 export const workWords = (work: FootwearWork): string => `${workTitle(work)}. ${work.says}`
 /** What a mark on a change is about: its id and side. */
 export const workKey = ({ id, side }: FootwearWork): string => `${id}.${side}`
