@@ -5,7 +5,7 @@
 import type { Assessment, FootwearWork, RankedModel } from '../findings/assessment.ts'
 import { digestOf } from '../plain/canonical.ts'
 import { present } from '../plain/present.ts'
-import type { Decision, Decisions } from '../visit/decisions.ts'
+import { type Decision, type Decisions, isOtherContent } from '../visit/decisions.ts'
 import { sizeWords } from '../words/en/sizes.ts'
 import type { Stated, Statement } from '../words/statement.ts'
 
@@ -52,12 +52,9 @@ export const workMark = (work: FootwearWork & Partial<Statement>): Marked => {
 	const of = code === undefined ? undefined : digestOf({ id, side, code, params: params ?? {} })
 	return present({ says: workWords(work), of })
 }
-/**
- * Whether a mark would print what is no longer so. A line from before contents were kept tells only
- * its words: other words may say something else.
- */
+/** Whether a mark would print what is no longer so, or holds nothing to print. */
 export const isOvertakenMark = (line: Pick<Decision, 'says' | 'of'>, now: Marked): boolean =>
-	line.of !== undefined && now.of !== undefined ? line.of !== now.of : line.says !== now.says
+	line.says === undefined || isOtherContent(line, now)
 /**
  * Marks that would print what the measures do not give now: a size that changed, a work that says
  * something else. What is not asked for any more may stay marked.

@@ -2,55 +2,16 @@
 import type { Decision } from '../../visit/decisions.ts'
 import { together } from '../../words/en/format.ts'
 import type { Speak } from '../../words/speak.ts'
-import { isOpenTo } from '../../words/statement.ts'
 import { capital, featureInWords } from '../../words/words.ts'
 import { heading, raiseInWords, type Section, say } from '../base.ts'
-import { rulesPartlyDropped, standingWishes } from '../decided.ts'
 import type { Block } from '../document.ts'
 import type { ReportInput } from '../inputs.ts'
 import { markedLines, markedWork, workKey, workTitle } from '../marked.ts'
-import { type Notes, withMarks } from '../notes.ts'
+import { withMarks } from '../notes.ts'
 import { readerOf, toldBy } from '../reader.ts'
 import { isUrgent } from './actions.ts'
+import { type ReasonRow, reasonRows } from './reason-rows.ts'
 
-interface ReasonRow {
-	seek: string[]
-	avoid: string[]
-	marks: Set<string>
-}
-/**
- * One row a reason, so that no reason is read twice: what it asks for, what it speaks against. What
- * a reason has no words for, and what is left of one that the clinician dropped in part, stands
- * under the last one: what was measured. A reason that is private gives its feature and nothing
- * else: no note names its rule.
- */
-function reasonRows(input: ReportInput, notes: Notes, t: Speak): Map<string, ReasonRow> {
-	const { target } = input.assessment.footwear
-	const reader = readerOf('player', input)
-	const inPart = rulesPartlyDropped(target, input.decisions)
-	const rows = new Map<string, ReasonRow>()
-	const unsaid: ReasonRow = { seek: [], avoid: [], marks: new Set() }
-	const isTold = (kind: 'seek' | 'avoid', words: string) =>
-		[...rows.values()].some((row) => row[kind].includes(words))
-	const rowOf = (says: string | undefined): ReasonRow => {
-		if (says === undefined) return unsaid
-		const row = rows.get(says) ?? { seek: [], avoid: [], marks: new Set() }
-		rows.set(says, row)
-		return row
-	}
-	for (const kind of ['seek', 'avoid'] as const)
-		for (const { feature, wishes } of standingWishes(target[kind], kind, input.decisions)) {
-			const words = featureInWords(feature)
-			for (const wish of wishes.filter((one) => isOpenTo(reader.told, one))) {
-				const row = rowOf(inPart.has(wish.rule) ? undefined : toldBy(reader, wish))
-				row.marks.add(notes.mark(wish.basis))
-				if (!row[kind].includes(words)) row[kind].push(words)
-			}
-			if (!(isTold(kind, words) || unsaid[kind].includes(words))) unsaid[kind].push(words)
-		}
-	if (unsaid.seek.length + unsaid.avoid.length > 0) rows.set(t('player.becauseMeasured'), unsaid)
-	return rows
-}
 /**
  * What to look for in the next pair and what to stay away from, by reason; it waits while a sign has
  * to be looked at first.
@@ -62,7 +23,8 @@ export const nextPair: Section = (input, notes, t) => {
 	const reader = readerOf('player', input)
 	const rows = reasonRows(input, notes, t)
 	if (rows.size === 0) return []
-	const cell = (list: string[]) => capital(list.join('; '))
+	const cell = (features: ReasonRow['seek']) =>
+		capital([...features].map(featureInWords).join('; '))
 	return [
 		heading(t('player.nextPair')),
 		{
