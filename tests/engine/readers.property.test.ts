@@ -187,7 +187,7 @@ describe('what has no words for a reader', () => {
 		const assessment = assess(visit)
 		const silent = assessment.findings.find(
 			(finding) =>
-				linesFor(readerOf('coach', { assessment, decisions: noDecisions }), {
+				linesFor(readerOf('coach', { visit, decisions: noDecisions }), {
 					assessment: { ...assessment, findings: [finding] },
 					decisions: noDecisions,
 				}).length === 0,
@@ -199,7 +199,7 @@ describe('what has no words for a reader', () => {
 				{ findingId: 'own.1', choice: 'add', says: 'Bring both pairs.' },
 			],
 		}
-		const lines = linesFor(readerOf('player', { assessment, decisions: typed }), {
+		const lines = linesFor(readerOf('player', { visit, decisions: typed }), {
 			assessment,
 			decisions: typed,
 		}).map(({ says }) => says)

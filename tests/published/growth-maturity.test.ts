@@ -92,6 +92,20 @@ describe('maturity', () => {
 			treated.predictedAdultStatureCm,
 			treated.findings.some((finding) => finding.id === 'growth.treatment'),
 		]).toEqual([{}, undefined, true])
+		// the same for a corticosteroid taken for long: common practice, no source
+		for (const steroid of [true, false]) {
+			const found = growth(
+				{ ...visit({ body }), screening: { corticosteroidLongTerm: steroid } },
+				[],
+				protocol,
+			)!
+			expect([
+				Object.keys(found.maturityOffsetYears).length === 0,
+				found.predictedAdultStatureCm === undefined,
+				found.band === 'uncertain',
+				found.findings.some((finding) => finding.id === 'growth.treatment'),
+			]).toEqual([steroid, steroid, steroid, steroid])
+		}
 		expect(
 			growth(visit({ body, birthDate: '2019-01-01' }), [], protocol)!.maturityOffsetYears,
 		).toEqual({})

@@ -19,23 +19,10 @@ import { methodFindings, stageMethod } from './method.ts'
 import { growthFinding, standingCautions } from './says.ts'
 import { stage } from './stage.ts'
 import { toeRoomFindings, toeRoomForecasts } from './toe-room.ts'
+import { isTreated, treatmentFindings } from './treated.ts'
 import { footFastFindings, footGrowth, statureVelocity } from './velocity.ts'
 import { growthWorkings } from './workings.ts'
 
-/** Whether the equations hold at all for this player. */
-const isTreated = (visit: Visit): boolean => visit.body?.growthOrHormoneTreatment === true
-
-function treatmentFindings(visit: Visit, protocol: Protocol): Finding[] {
-	if (!isTreated(visit)) return []
-	return [
-		growthFinding(
-			state('growth.treatment'),
-			'caution',
-			[],
-			protocol.basis('growth treatment', 'growth.offsetErrorYears'),
-		),
-	]
-}
 const bestAges = {
 	male: ['growth.bestAgeMinBoys', 'growth.bestAgeMaxBoys'],
 	female: ['growth.bestAgeMinGirls', 'growth.bestAgeMaxGirls'],
@@ -125,7 +112,7 @@ function maturity(visit: Visit, earlier: readonly Visit[], ageYears: number, pro
 		band: reached.band,
 		method: chosen.method,
 		findings: [
-			...treatmentFindings(visit, protocol),
+			...treatmentFindings(visit),
 			...estimates.findings,
 			...bestAgeFindings(visit, ageYears, estimates, protocol),
 			...adult.findings,

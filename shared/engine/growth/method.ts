@@ -14,6 +14,7 @@ import { state } from '../words/statement.ts'
 import { adultStature } from './adult.ts'
 import { maturityEstimates } from './estimate.ts'
 import { growthFinding } from './says.ts'
+import { isTreated } from './treated.ts'
 
 /** In the order of preference. */
 const order = ['percentAdultStature', 'mirwald', 'moore'] as const
@@ -26,7 +27,7 @@ const methodTerms: Record<StageMethod, string> = {
 }
 
 function computable(visit: Visit, protocol: Protocol): readonly StageMethod[] {
-	if (visit.body?.growthOrHormoneTreatment === true) return []
+	if (isTreated(visit)) return []
 	const age = decimalAgeYears(visit.player.birthDate, visit.visitDate)
 	const found = maturityEstimates(visit, age, protocol).offsets
 	return order.filter((method) =>

@@ -8,6 +8,7 @@ import type { Block } from './document.ts'
 import type { ReportInput } from './inputs.ts'
 import type { Notes } from './notes.ts'
 import { plainChart } from './plain-chart.ts'
+import { readerOf } from './reader.ts'
 
 const widthPt = 460
 const heightsPt = { sizing: 145, ankle: 128, growth: 155 } as const
@@ -18,13 +19,15 @@ const heightsPt = { sizing: 145, ankle: 128, growth: 155 } as const
  */
 export function courseBlocks(
 	topic: keyof typeof heightsPt,
-	{ visit, earlier = [], assessment, protocol = openProtocol(), clinic }: ReportInput,
+	input: ReportInput,
 	notes: Notes,
 	t: Speak,
 ): Block[] {
+	const { visit, earlier = [], assessment, protocol = openProtocol(), clinic } = input
+	const reader = readerOf('player', input)
 	const [first] = chartsOf(topic, visit, earlier, assessment, protocol)
 		.filter(showsCourse)
-		.flatMap((shown) => plainChart(shown, t) ?? [])
+		.flatMap((shown) => plainChart(shown, reader, t) ?? [])
 	if (!first) return []
 	const { chart, caption } = first
 	const heightPt = heightsPt[topic]

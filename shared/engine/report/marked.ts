@@ -5,9 +5,9 @@
 import type { Assessment, FootwearWork, RankedModel } from '../findings/assessment.ts'
 import { digestOf } from '../plain/canonical.ts'
 import { present } from '../plain/present.ts'
-import type { Decision, Decisions } from '../visit/decisions.ts'
+import { type Decision, type Decisions, isOtherContent } from '../visit/decisions.ts'
 import { sizeWords } from '../words/en/sizes.ts'
-import type { Statement } from '../words/statement.ts'
+import type { Stated, Statement } from '../words/statement.ts'
 
 export type Mark = 'model' | 'work'
 /** What a mark puts down: the words to print, and what they are about whatever their wording. */
@@ -22,7 +22,7 @@ export const markedLines = ({ lines }: Decisions, mark: Mark): Decision[] =>
 			line.choice === 'accept' && line.findingId.startsWith(`${mark}.`) && line.says !== undefined,
 	)
 type SizedModel = Pick<RankedModel, 'name' | 'size'>
-/** What a report prints of a model to try: '<name>, size <size>'. */
+/** What a report prints of a model to try: '<name>, size <size>'. @internal */
 export const modelWords = ({ name, size }: SizedModel): string => `${name}, size ${sizeWords(size)}`
 /** A model to try is the same while its name and its size are. */
 export const modelMark = (model: SizedModel): Marked => {
@@ -31,23 +31,30 @@ export const modelMark = (model: SizedModel): Marked => {
 }
 const sideWords = { left: ', left', right: ', right', both: '' } as const
 /** The name of a change, with its side where it concerns one. */
-export const workTitle = ({ name, side }: FootwearWork): string => `${name}${sideWords[side]}`
-/** What a report prints of a change to the boot or a lacing. */
+export const workTitle = ({ name, side }: Pick<FootwearWork, 'name' | 'side'>): string =>
+	`${name}${sideWords[side]}`
+/** What a report prints of a change to the boot or a lacing. @internal */
 export const workWords = (work: FootwearWork): string => `${workTitle(work)}. ${work.says}`
 /** What a mark on a change is about: its id and side. */
 export const workKey = ({ id, side }: FootwearWork): string => `${id}.${side}`
+const workId = /^work\.(?<id>.+)\.(?<side>left|right|both)$/
+/** The name of a marked change as a statement, and its side; undefined for a mark of another kind. */
+export function markedWork({
+	findingId,
+}: Pick<Decision, 'findingId'>): { name: Stated; side: FootwearWork['side'] } | undefined {
+	const { id, side } = workId.exec(findingId)?.groups ?? {}
+	if (side !== 'left' && side !== 'right' && side !== 'both') return undefined
+	return { name: { code: `work.${id}.name`, params: {}, says: '' }, side }
+}
 /** A change is the same while it states the same of the same side. */
 export const workMark = (work: FootwearWork & Partial<Statement>): Marked => {
 	const { id, side, code, params } = work
 	const of = code === undefined ? undefined : digestOf({ id, side, code, params: params ?? {} })
 	return present({ says: workWords(work), of })
 }
-/**
- * Whether a mark would print what is no longer so. A line from before contents were kept tells only
- * its words: other words may say something else.
- */
+/** Whether a mark would print what is no longer so, or holds nothing to print. */
 export const isOvertakenMark = (line: Pick<Decision, 'says' | 'of'>, now: Marked): boolean =>
-	line.of !== undefined && now.of !== undefined ? line.of !== now.of : line.says !== now.says
+	line.says === undefined || isOtherContent(line, now)
 /**
  * Marks that would print what the measures do not give now: a size that changed, a work that says
  * something else. What is not asked for any more may stay marked.

@@ -1,28 +1,34 @@
 /** Who reads a document: only what there are words for that reader, and what that reader was told. */
+import { isMinor } from '../facts/age.ts'
+import { openProtocol } from '../protocol/protocol.ts'
 import { type ReleasableTopic, toldTo } from '../words/privacy.ts'
 import type { Audience } from '../words/sentence.ts'
 import { isOpenTo, privateTopicOf, type Stated, spokenTo } from '../words/statement.ts'
 import { type StandingLine, standingLines } from './decided.ts'
 import type { ReportInput } from './inputs.ts'
+import { medicinesAsked } from './medicines.ts'
 
 export interface Reader {
 	audience: Audience
 	/** Private topics that this reader may be told of. */
 	told: readonly ReleasableTopic[]
 }
-/** Growth is judged for minors only. */
-const isMinor = ({ assessment }: Pick<ReportInput, 'assessment'>): boolean =>
-	assessment.growth !== undefined
-
 /**
  * The reader of a document about one visit. @param handedTo through whose hands it goes, where not
  * straight to its reader
  */
 export const readerOf = (
 	audience: Audience,
-	input: Pick<ReportInput, 'assessment' | 'decisions'>,
+	{
+		visit,
+		decisions,
+		protocol = openProtocol(),
+	}: Pick<ReportInput, 'visit' | 'decisions' | 'protocol'>,
 	handedTo: Audience = audience,
-): Reader => ({ audience, told: toldTo(handedTo, input.decisions.released, isMinor(input)) })
+): Reader => ({
+	audience,
+	told: toldTo(handedTo, decisions.released, isMinor(visit, protocol)),
+})
 /** A statement in the reader's words; undefined where it does not reach the reader. */
 export const toldBy = ({ audience, told }: Reader, statement: Stated): string | undefined =>
 	spokenTo(audience, statement, told)
@@ -54,13 +60,14 @@ const readers: Readonly<Record<string, Audience>> = {
  */
 export function mayHoldPrivate(
 	kind: string,
-	input: Pick<ReportInput, 'visit' | 'assessment' | 'decisions'>,
+	input: Pick<ReportInput, 'visit' | 'assessment' | 'decisions' | 'protocol'>,
 ): boolean {
 	if (kind === 'insert-order') return input.visit.body?.massKg !== undefined
 	const audience = Object.hasOwn(readers, kind) ? readers[kind] : undefined
 	if (audience === undefined) return false
 	const reader = readerOf(audience, input)
 	const { findings, screening } = input.assessment
+	if (audience === 'doctor' && medicinesAsked(input.visit).length > 0) return true
 	const isOpen = (statement: Stated) =>
 		privateTopicOf(statement) !== undefined && isOpenTo(reader.told, statement)
 	const isTyped = (id: string) =>

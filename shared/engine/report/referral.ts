@@ -24,6 +24,7 @@ import {
 import type { LwDocument } from './document.ts'
 import type { ReportInput } from './inputs.ts'
 import { measuredTable } from './measure-table.ts'
+import { medicinesAsked } from './medicines.ts'
 import { Notes } from './notes.ts'
 import { readerOf, toldBy } from './reader.ts'
 
@@ -46,14 +47,27 @@ const salutation: Section = ({ letter }, _notes, t) => [
 			: t('referral.dear'),
 	),
 ]
-const summary: Section = ({ visit }, _notes, t) => {
+const summary: Section = (input, _notes, t) => {
+	const { visit } = input
 	const seen = t('referral.summary', {
 		name: nameOf(visit),
 		age: ageYears(visit.player.birthDate, visit.visitDate),
 		plays: playsOf(visit, t),
 		date: dateWords(visit.visitDate),
 	})
-	return [say([seen, historyWords(visit.conditions ?? [], t), t('referral.medicines')].join(' '))]
+	return [say([seen, historyWords(visit.conditions ?? [], t), medicinesWords(input, t)].join(' '))]
+}
+/** What was answered of medicines, in the order of the questions; nothing in other hands. */
+function medicinesWords(input: ReportInput, t: Speak): string {
+	const reader = readerOf('doctor', input, input.letter?.handedTo)
+	if (!reader.told.includes('medication')) return t('referral.medicinesKept')
+	const answers = medicinesAsked(input.visit)
+	if (answers.length === 0) return t('referral.medicinesNotAsked')
+	return t('referral.medicinesAsked', {
+		answers: answers
+			.map(({ name, taken }) => `${name}: ${t(taken ? 'common.yes' : 'common.no')}`)
+			.join('; '),
+	})
 }
 type Conditions = NonNullable<ReportInput['visit']['conditions']>
 function historyWords(conditions: Conditions, t: Speak): string {

@@ -34,8 +34,6 @@ const filled = {
 		}),
 	activeFootUlcer: ({ protocol }: Screened) =>
 		state('screening.activeFootUlcer', { days: protocol.value('screening.ulcerSeenDays') }),
-	corticosteroidLongTerm: ({ minor }: Screened) =>
-		state('screening.corticosteroidLongTerm', { minor }),
 } as const
 type Filled = keyof typeof filled
 const isFilled = (key: FlagKey): key is Filled => Object.hasOwn(filled, key)

@@ -1,5 +1,5 @@
 /** What to do first: the warning over everything, and at most three actions. */
-import type { Action, Assessment } from '../../findings/assessment.ts'
+import { type Action, type Assessment, actions } from '../../findings/assessment.ts'
 import type { Speak } from '../../words/speak.ts'
 import { capital, dateWords, plainActionWords, shown } from '../../words/words.ts'
 import { heading, type Section, say, small } from '../base.ts'
@@ -14,18 +14,34 @@ type ActionItem = BlockOf<'actions'>['items'][number]
 /** Whether screening asks for more than a letter: that comes before all else. */
 export const isUrgent = (action: Action): boolean => action !== 'proceed' && action !== 'letter'
 /**
- * Where screening asks for more than a letter: what to do, why, in the words of the reader, and
- * what was done. Without words for a reason it still stands. @param notes where sources are numbered
+ * What was found that is urgent, most urgent first, in the reader's words; `isWhole` where that
+ * includes the most urgent of it.
+ */
+function reasonsFor(
+	reader: Reader,
+	{ action: highest, items }: Assessment['screening'],
+	notes: Notes | undefined,
+): { isWhole: boolean; said: string[] } {
+	const urgent = items
+		.filter((item) => item.state === 'yes' && isUrgent(item.action))
+		.toSorted((one, other) => actions.indexOf(other.action) - actions.indexOf(one.action))
+		.flatMap(({ action, basis, ...item }) => {
+			const says = toldBy(reader, item)
+			return says === undefined ? [] : [{ action, says: withMarks(says, notes?.mark(basis) ?? '') }]
+		})
+	return {
+		isWhole: urgent.some(({ action }) => action === highest),
+		said: [...new Set(urgent.map(({ says }) => says))],
+	}
+}
+/**
+ * Where screening asks for more than a letter: the most urgent action, why, and what was done.
+ * @param notes where sources are numbered
  */
 export function alertFor(reader: Reader, input: ReportInput, t: Speak, notes?: Notes): Block[] {
-	const { action, items } = input.assessment.screening
-	if (!isUrgent(action)) return []
-	const reasons = items
-		.filter((item) => item.state === 'yes' && isUrgent(item.action))
-		.flatMap((item) => {
-			const says = toldBy(reader, item)
-			return says === undefined ? [] : [withMarks(says, notes?.mark(item.basis) ?? '')]
-		})
+	const { screening } = input.assessment
+	if (!isUrgent(screening.action)) return []
+	const { isWhole, said } = reasonsFor(reader, screening, notes)
 	const who = whoFor(reader, input, t)
 	const done = input.decisions.referralDone
 		? t('player.doneSoFar', { done: input.decisions.referralDone })
@@ -33,10 +49,12 @@ export function alertFor(reader: Reader, input: ReportInput, t: Speak, notes?: N
 	return [
 		{
 			kind: 'alert',
-			title: t('player.first', { action: plainActionWords[action] }),
+			title: t('player.first', { action: plainActionWords[screening.action] }),
 			text: [
 				who.stop,
-				...(reasons.length > 0 ? [who.reasons(reasons.join(' '))] : [t('player.signFound')]),
+				// what is private gives nothing away, and still is urgent
+				...(isWhole ? [] : [t('player.signFound')]),
+				...(said.length > 0 ? [who.reasons(said.join(' '))] : []),
 				done,
 			].join(' '),
 		},

@@ -20,10 +20,9 @@ function isTold({ finding, topic, level, id }: StandingLine, decisions: Decision
 	return level === 'caution' || level === 'stop' || chosen
 }
 /** What stands after the decisions and has no section of its own. */
-export const more: Section = ({ assessment, decisions }, notes, t) => {
-	const reader = readerOf('player', { assessment, decisions })
-	const lines = linesFor(reader, { assessment, decisions }).filter((line) =>
-		isTold(line, decisions),
+export const more: Section = (input, notes, t) => {
+	const lines = linesFor(readerOf('player', input), input).filter((line) =>
+		isTold(line, input.decisions),
 	)
 	if (lines.length === 0) return []
 	return [

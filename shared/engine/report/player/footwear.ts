@@ -1,54 +1,17 @@
 /** Footwear: the next pair, what the clinician marked, the heel raise, the pairs at hand. */
 import type { Decision } from '../../visit/decisions.ts'
+import { together } from '../../words/en/format.ts'
 import type { Speak } from '../../words/speak.ts'
 import { capital, featureInWords } from '../../words/words.ts'
 import { heading, raiseInWords, type Section, say } from '../base.ts'
-import { rulesPartlyDropped, standingWishes } from '../decided.ts'
 import type { Block } from '../document.ts'
 import type { ReportInput } from '../inputs.ts'
-import { markedLines, workKey, workTitle } from '../marked.ts'
-import { type Notes, withMarks } from '../notes.ts'
+import { markedLines, markedWork, workKey, workTitle } from '../marked.ts'
+import { withMarks } from '../notes.ts'
 import { readerOf, toldBy } from '../reader.ts'
 import { isUrgent } from './actions.ts'
+import { type ReasonRow, reasonRows } from './reason-rows.ts'
 
-interface ReasonRow {
-	seek: string[]
-	avoid: string[]
-	marks: Set<string>
-}
-/**
- * One row a reason, so that no reason is read twice: what it asks for, what it speaks against. What
- * a reason has no words for, and what is left of one that the clinician dropped in part, stands
- * under the last one: what was measured.
- */
-function reasonRows(
-	{ assessment, decisions }: ReportInput,
-	notes: Notes,
-	t: Speak,
-): Map<string, ReasonRow> {
-	const { target } = assessment.footwear
-	const reader = readerOf('player', { assessment, decisions })
-	const inPart = rulesPartlyDropped(target, decisions)
-	const rows = new Map<string, ReasonRow>()
-	const unsaid: ReasonRow = { seek: [], avoid: [], marks: new Set() }
-	const rowOf = (says: string | undefined): ReasonRow => {
-		if (says === undefined) return unsaid
-		const row = rows.get(says) ?? { seek: [], avoid: [], marks: new Set() }
-		rows.set(says, row)
-		return row
-	}
-	for (const kind of ['seek', 'avoid'] as const)
-		for (const { feature, wishes } of standingWishes(target[kind], kind, decisions)) {
-			const words = featureInWords(feature)
-			for (const wish of wishes) {
-				const row = rowOf(inPart.has(wish.rule) ? undefined : toldBy(reader, wish))
-				row.marks.add(notes.mark(wish.basis))
-				if (!row[kind].includes(words)) row[kind].push(words)
-			}
-		}
-	if (unsaid.marks.size > 0) rows.set(t('player.becauseMeasured'), unsaid)
-	return rows
-}
 /**
  * What to look for in the next pair and what to stay away from, by reason; it waits while a sign has
  * to be looked at first.
@@ -60,7 +23,8 @@ export const nextPair: Section = (input, notes, t) => {
 	const reader = readerOf('player', input)
 	const rows = reasonRows(input, notes, t)
 	if (rows.size === 0) return []
-	const cell = (list: string[]) => capital(list.join('; '))
+	const cell = (features: ReasonRow['seek']) =>
+		capital([...features].map(featureInWords).join('; '))
 	return [
 		heading(t('player.nextPair')),
 		{
@@ -101,26 +65,29 @@ export const raise: Section = ({ assessment: { ankle, screening }, decisions }, 
 	return [heading(t('player.raise')), say(`${words} ${t('player.raiseHow')}`)]
 }
 /**
- * A change that the clinician marked, in the player's words; one that is not asked for any more
- * stands as it was marked.
+ * A change that the clinician marked, in the player's words: what is done, where it ends, what to
+ * mind. One that is not asked for any more is called by its name.
  */
-function workToDo(line: Decision, input: ReportInput): string {
+function workToDo(line: Decision, input: ReportInput, t: Speak): string {
 	const { modifications = [], lacing = [] } = input.assessment.footwear
+	const reader = readerOf('player', input)
 	const work = [...modifications, ...lacing].find(
 		(one) => line.findingId === `work.${workKey(one)}`,
 	)
-	if (!work) return line.says ?? ''
-	const reader = readerOf('player', input)
-	const name = (work.stated && toldBy(reader, work.stated.name)) ?? work.name
-	const says = toldBy(reader, work)
-	const title = `${workTitle({ ...work, name })}.`
-	return says === undefined ? title : `${title} ${says}`
+	const marked = markedWork(line)
+	const name = marked && toldBy(reader, marked.name)
+	if (marked === undefined || name === undefined) return t('player.workAsk')
+	const { limits, cautions = [] } = work?.stated ?? {}
+	const said = [work, limits, ...cautions].flatMap(
+		(statement) => (statement && toldBy(reader, statement)) ?? [],
+	)
+	return together(`${workTitle({ name, side: marked.side })}.`, ...said)
 }
 /** What the clinician marked: models to try on, changes to the boot and lacing. */
 export const marked: Section = (input, _notes, t) => {
 	const { decisions } = input
 	const models = markedLines(decisions, 'model').map((line) => line.says ?? '')
-	const work = markedLines(decisions, 'work').map((line) => workToDo(line, input))
+	const work = markedLines(decisions, 'work').map((line) => workToDo(line, input, t))
 	const toTry: Block[] = [
 		heading(t('player.toTry')),
 		{ kind: 'list', items: models },

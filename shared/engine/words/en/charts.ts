@@ -133,6 +133,9 @@ export const chartSentences = {
 			`Reference at that age: ${values
 				.map(({ percentile, value }) => `P${percentile} ${amount(value, unit)}`)
 				.join(', ')}. Background for shoe fit and load, not a diagnosis.`,
+		player: () =>
+			'How tall you were at each visit. The thin lines show other people of your age. The thick ' +
+			'one is the middle.',
 	}),
 }
 /** '1.5 cm', or '1.5 or 2.4 cm' where the sides differ. */

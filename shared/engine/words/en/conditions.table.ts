@@ -122,7 +122,7 @@ export const conditionWords: { readonly [Name in Condition]: Names & Shoe<Condit
 	'tibial-tubercle-apophysitis': { name: 'tibial tubercle apophysitis', player: 'growing pain below the knee (tibial tubercle apophysitis)', doctor: 'apophysitis of the tibial tubercle (Osgood-Schlatter disease)', synonyms: ['Osgood', 'Osgood-Schlatter', 'Osgood Schlatter disease'] },
 	'patellofemoral-pain': { name: 'patellofemoral pain', player: 'pain at the front of the knee', synonyms: ["runner's knee", 'anterior knee pain', 'PFPS'] },
 	'patellar-tendinopathy': { name: 'patellar tendinopathy', player: 'sore tendon below the kneecap', synonyms: ["jumper's knee", 'patellar tendinitis'] },
-	'acl-history': { name: 'ACL injury history', player: 'earlier knee ligament injury (ACL)', doctor: 'history of anterior cruciate ligament injury', synonyms: ['cruciate ligament tear', 'ACL reconstruction', 'ACL tear'] },
+	'acl-history': { name: 'ACL injury history', player: 'knee injury of the past (ACL)', doctor: 'history of anterior cruciate ligament injury', synonyms: ['cruciate ligament tear', 'ACL reconstruction', 'ACL tear'] },
 	'knee-osteoarthritis': { name: 'knee osteoarthritis', player: 'worn knee joint (osteoarthritis)', synonyms: ['knee arthritis', 'worn knee'] },
 	// skin and nails
 	'ingrown-toenail': { name: 'ingrown toenail', player: 'ingrown toenail', doctor: 'ingrowing toenail', synonyms: ['ingrowing toenail', 'onychocryptosis'] },

@@ -38,9 +38,11 @@ export const lackingList = (lacking: Lacking): string =>
 	listed(lacking.map((measure) => lackingWords[measure]))
 export const maturitySentences = {
 	'growth.treatment': sentence({
+		private: 'medication',
 		clinician: () =>
-			'No maturity or adult stature estimate: with a growth disorder, steroid or hormone ' +
-			'treatment the equations do not hold.',
+			'No maturity or adult stature estimate is made, and the stage stays uncertain: with a ' +
+			'growth disorder, or steroid or hormone treatment, the equations do not hold. Nor may a ' +
+			'forecast of the foot: go by measuring again.',
 	}),
 	'growth.offset-missing': sentence<{ lacking: Lacking }>({
 		clinician: ({ lacking }) =>

@@ -3,7 +3,7 @@ export const weekdays = ['Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat', 'Sun'] as con
 export const sideWords = { left: 'left', right: 'right', both: 'both sides', none: '' } as const
 export const actionWords = { proceed: 'no referral recorded', letter: 'letter to the doctor', imaging: 'imaging before impact sport', 'same-day': 'medical review the same day', emergency: 'emergency care now' } as const
 /** What screening asks for, as a player reads it after 'First:'. */
-export const plainActionWords = { proceed: 'no doctor is needed now', letter: 'we write to your doctor', imaging: 'no running or jumping until a scan has been looked at', 'same-day': 'see a doctor today', emergency: 'go to emergency care now' } as const
+export const plainActionWords = { proceed: 'no doctor is needed now', letter: 'we write to your doctor', imaging: 'no running or jumping until a scan has been looked at', 'same-day': 'get medical help today', emergency: 'get emergency help now' } as const
 export const defaultWarningSigns = ['pain that makes you limp', 'pain at rest or at night', 'swelling, a change of colour, or numbness', 'a blister or a break in the skin from a shoe or insert']
 export const ankleLimits = { gastrocnemius: 'the long calf muscle', 'soleus-or-capsule': 'the deep calf or the joint itself', 'anterior-block': 'a pinch at the front of the ankle', none: '', unknown: '' } as const
 export const strengthWords = { standard: 'a standard', guideline: 'a guideline', trial: 'trials', cohort: 'studies over time', 'cross-sectional': 'studies at one time', expert: 'expert agreement', practice: 'practice', clinic: 'set by the clinic' } as const
@@ -53,4 +53,43 @@ export const ruleWords: Record<string, string> = {
 	'fpi-6': 'Foot posture index',
 	ottawa: 'Ottawa rules for ankle and foot',
 	wells: 'Wells rule for a clot in the leg',
+	acl: 'ACL injury in the past',
+	'first-joint': 'Big-toe joint',
+	'third-generation': 'Artificial turf (3G)',
+	'sand-dressed': 'Sand-dressed turf',
+	artificial: 'Artificial ground',
+	hall: 'Sports hall',
+	road: 'Road and gym',
+	'turf-toe': 'Turf toe',
+	'between-sizes': 'Between two sizes',
+	'skin-at-risk': 'Skin at risk',
+	sensation: 'Feet at risk',
+	'inner-tendon': 'Tendon at the inner ankle',
+	'outer-tendon': 'Tendon at the outer ankle',
+	junior: 'Growing player',
+	'speed-position': 'Running position',
+	achilles: 'Achilles rupture',
+	syndesmosis: 'High ankle sprain',
+	lisfranc: 'Midfoot joints',
+	tumour: 'Bone pain or lump',
+	neurological: 'Nerves',
+	vascular: 'Blood supply',
+	inflammatory: 'Inflammatory joints',
+	lowEnergy: 'Low energy availability',
+	boneStress: 'Bone stress',
+}
+/** The rooms of the protocol, as the settings head them. */
+export const roomNames: Record<string, string> = {
+	player: 'Player',
+	sizing: 'Sizing',
+	ankle: 'Ankle',
+	posture: 'Posture',
+	growth: 'Growth',
+	screening: 'Screening',
+	footwear: 'Footwear',
+	loading: 'Load',
+	insert: 'Insert',
+	season: 'Season',
+	squad: 'Squad day',
+	conditions: 'Conditions: usual ages',
 }

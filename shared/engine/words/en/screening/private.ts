@@ -113,12 +113,11 @@ export const privateSentences = {
 			'Fluoroquinolone and systemic corticosteroid together: please review the combination, in ' +
 			'view of the tendons.',
 	}),
-	'screening.corticosteroidLongTerm': sentence<{ minor: boolean }>({
+	'screening.corticosteroidLongTerm': sentence({
 		...medication,
-		clinician: ({ minor }) =>
+		clinician: () =>
 			'Corticosteroid for long or in repeated courses: bone and tendon are weaker, and skin heals ' +
-			'slowly. Image focal bone pain early; build up load slowly.' +
-			(minor ? ' Estimates of growth, stature and maturity are not to be used.' : ''),
+			'slowly. Image focal bone pain early; build up load slowly.',
 		player: () =>
 			'Your medicine can make bones and tendons weaker. Build up training slowly. Tell us early if ' +
 			'one spot on a bone hurts.',
