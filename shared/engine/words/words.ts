@@ -3,6 +3,7 @@ import { dayInWords, shortDayInWords } from '../plain/days.ts'
 import { type Feature, termWords } from '../visit/terms.ts'
 import type { Visit } from '../visit/visit.ts'
 import { conditionWords } from './en/conditions.table.ts'
+import { ruleNames } from './en/features.ts'
 import * as en from './en/terms.table.ts'
 
 type Recorded = Pick<
@@ -36,9 +37,14 @@ export function conditionInWords(
 	const done = [operation, operationDate && dateWords(operationDate)].filter(Boolean).join(', ')
 	return done === '' ? called : `${called} (${done})`
 }
+/** An id of the program as words: 'lowEnergy' and 'low-energy' as 'low energy'. */
+const idInWords = (id: string): string =>
+	id
+		.replaceAll(/[-._]/g, ' ')
+		.replaceAll(/(?<=[a-z])[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`)
 /** A rule's name for a note: no id of the program, and a capital first. */
 export const ruleInWords = (rule: string): string =>
-	capital(en.ruleWords[rule] ?? (/\s/.test(rule) ? rule : rule.replaceAll(/[-._]/g, ' ')))
+	capital(en.ruleWords[rule] ?? ruleNames[rule] ?? (/\s/.test(rule) ? rule : idInWords(rule)))
 /** The text with its first letter a capital. */
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
 /** '2027-01-20' as '20 January 2027'. */

@@ -2,7 +2,7 @@
 import type { Decision } from '../../visit/decisions.ts'
 import { together } from '../../words/en/format.ts'
 import type { Speak } from '../../words/speak.ts'
-import { isOpenTo } from '../../words/statement.ts'
+import { isOpenTo, privateTopicOf } from '../../words/statement.ts'
 import { capital, featureInWords } from '../../words/words.ts'
 import { heading, raiseInWords, type Section, say } from '../base.ts'
 import { standingWishes } from '../decided.ts'
@@ -13,41 +13,54 @@ import { type Notes, withMarks } from '../notes.ts'
 import { readerOf, toldBy } from '../reader.ts'
 import { isUrgent } from './actions.ts'
 
-interface ReasonRow {
-	seek: string[]
-	avoid: string[]
-	marks: Set<string>
+/** A feature to seek or to avoid; without a reason where it is not told, or has no words. */
+interface Asked {
+	kind: 'seek' | 'avoid'
+	words: string
+	says?: string | undefined
+	mark: string
 }
 /**
- * One row a reason, so that no reason is read twice: what it asks for, what it speaks against. What
- * a reason has no words for stands under the last one: what was measured. A reason that is private
- * gives its feature and nothing else: no note names its rule.
+ * Every feature with each of its reasons. No note names the rule of a private reason; to a reader
+ * who was not told of it, it gives its feature and nothing else.
  */
-function reasonRows(input: ReportInput, notes: Notes, t: Speak): Map<string, ReasonRow> {
+function askedOf(input: ReportInput, notes: Notes): Asked[] {
 	const { target } = input.assessment.footwear
 	const reader = readerOf('player', input)
-	const rows = new Map<string, ReasonRow>()
-	const unsaid: ReasonRow = { seek: [], avoid: [], marks: new Set() }
-	const isTold = (kind: 'seek' | 'avoid', words: string) =>
-		[...rows.values()].some((row) => row[kind].includes(words))
-	const rowOf = (says: string | undefined): ReasonRow => {
-		if (says === undefined) return unsaid
-		const row = rows.get(says) ?? { seek: [], avoid: [], marks: new Set() }
-		rows.set(says, row)
-		return row
-	}
-	for (const kind of ['seek', 'avoid'] as const)
-		for (const { feature, wishes } of standingWishes(target[kind], kind, input.decisions)) {
+	return (['seek', 'avoid'] as const).flatMap((kind) =>
+		standingWishes(target[kind], kind, input.decisions).flatMap(({ feature, wishes }): Asked[] => {
 			const words = featureInWords(feature)
-			for (const wish of wishes.filter((one) => isOpenTo(reader.told, one))) {
-				const row = rowOf(toldBy(reader, wish))
-				row.marks.add(notes.mark(wish.basis))
-				if (!row[kind].includes(words)) row[kind].push(words)
-			}
-			if (!(isTold(kind, words) || unsaid[kind].includes(words))) unsaid[kind].push(words)
-		}
-	if (unsaid.seek.length + unsaid.avoid.length > 0) rows.set(t('player.becauseMeasured'), unsaid)
-	return rows
+			const open = wishes.filter((wish) => isOpenTo(reader.told, wish))
+			if (open.length === 0) return [{ kind, words, mark: '' }]
+			return open.map((wish) => ({
+				kind,
+				words,
+				says: toldBy(reader, wish),
+				mark: privateTopicOf(wish) === undefined ? notes.mark(wish.basis) : '',
+			}))
+		}),
+	)
+}
+const wordsOf = (asked: readonly Asked[], kind: Asked['kind']): string =>
+	capital(
+		[...new Set(asked.filter((one) => one.kind === kind).map(({ words }) => words))].join('; '),
+	)
+/**
+ * One row a reason, so that no reason is read twice: what it asks for, what it speaks against. What
+ * a reason has no words for stands under the last one: what was measured.
+ */
+function reasonRows(input: ReportInput, notes: Notes, t: Speak): string[][] {
+	const asked = askedOf(input, notes)
+	const unsaid = asked.filter(({ says }) => says === undefined)
+	const said = asked.filter(({ says }) => says !== undefined)
+	return [
+		...Map.groupBy(said, ({ says }) => says ?? ''),
+		...(unsaid.length > 0 ? [[t('player.becauseMeasured'), unsaid] as const] : []),
+	].map(([says, of]) => [
+		withMarks(says, ...new Set(of.map(({ mark }) => mark))),
+		wordsOf(of, 'seek'),
+		wordsOf(of, 'avoid'),
+	])
 }
 /**
  * What to look for in the next pair and what to stay away from, by reason; it waits while a sign has
@@ -59,19 +72,14 @@ export const nextPair: Section = (input, notes, t) => {
 	const { contradictions } = footwear
 	const reader = readerOf('player', input)
 	const rows = reasonRows(input, notes, t)
-	if (rows.size === 0) return []
-	const cell = (list: string[]) => capital(list.join('; '))
+	if (rows.length === 0) return []
 	return [
 		heading(t('player.nextPair')),
 		{
 			kind: 'table',
 			caption: t('player.nextCaption'),
 			head: [t('player.because'), t('player.seek'), t('player.avoid')],
-			rows: [...rows].map(([says, { seek, avoid, marks }]) => [
-				withMarks(says, ...marks),
-				cell(seek),
-				cell(avoid),
-			]),
+			rows,
 			widths: ['*', 130, 92],
 		},
 		...contradictions.map((contradiction) =>
@@ -85,14 +93,19 @@ export const nextPair: Section = (input, notes, t) => {
 		),
 	]
 }
+/** The heel raise as a marked change; once its height is decided, that alone is said. */
+const isHeelRaise = (line: Decision): boolean => markedWork(line)?.id === 'heel-raise'
 /**
  * The raise the clinician decided; before there is a decision, the one the measures suggest, unless
  * a sign has to be looked at first.
  */
 export const raise: Section = ({ assessment: { ankle, screening }, decisions }, _notes, t) => {
 	const decided = raiseInWords(decisions.heelRaiseMm, t)
-	const open = decisions.heelRaiseMm === undefined && !isUrgent(screening.action)
-	const suggested = open ? raiseInWords(ankle.heelRaiseMm, t) : undefined
+	const isOpen =
+		decisions.heelRaiseMm === undefined &&
+		!isUrgent(screening.action) &&
+		!markedLines(decisions, 'work').some(isHeelRaise)
+	const suggested = isOpen ? raiseInWords(ankle.heelRaiseMm, t) : undefined
 	const raised = decided ?? suggested
 	if (raised === undefined) return []
 	const words = decided
@@ -123,7 +136,9 @@ function workToDo(line: Decision, input: ReportInput, t: Speak): string {
 export const marked: Section = (input, _notes, t) => {
 	const { decisions } = input
 	const models = markedLines(decisions, 'model').map((line) => line.says ?? '')
-	const work = markedLines(decisions, 'work').map((line) => workToDo(line, input, t))
+	const work = markedLines(decisions, 'work')
+		.filter((line) => decisions.heelRaiseMm === undefined || !isHeelRaise(line))
+		.map((line) => workToDo(line, input, t))
 	const toTry: Block[] = [
 		heading(t('player.toTry')),
 		{ kind: 'list', items: models },
