@@ -100,6 +100,13 @@ module.exports = {
 			},
 		},
 		{
+			name: 'asked-above-the-rooms',
+			comment: 'it reads the rooms, so nothing of the engine reads it',
+			severity: 'error',
+			from: { path: '^shared/engine/', pathNot: '^shared/engine/asked/' },
+			to: { path: '^shared/engine/asked/' },
+		},
+		{
 			name: 'screens-know-no-host',
 			severity: 'error',
 			from: { path: '^renderer/' },

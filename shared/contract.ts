@@ -22,6 +22,7 @@ export {
 } from './desk/visits/calls.ts'
 
 import type { RefusalCode } from './desk/workplace/refusal.ts'
+import type { Params } from './engine/words/sentence.ts'
 
 export { type Role, roles } from './desk/workplace/call.ts'
 
@@ -53,5 +54,6 @@ export type Answer<Value> =
 			ok: false
 			code: RefusalCode
 			message: string
-			problems?: { path: string; message: string; code?: string }[]
+			/** `code` and `params` where the message is stated. */
+			problems?: { path: string; message: string; code?: string; params?: Params }[]
 	  }

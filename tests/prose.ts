@@ -9,6 +9,7 @@ const sentences = new Set(['says', 'message'])
 /** Names that hold words only in these types, or in values called after them. */
 const wordsOf: Readonly<Record<string, readonly string[]>> = {
 	title: ['working', 'lwdocument'],
+	about: ['decision', 'line', 'kept'],
 	source: ['basis'],
 	rule: ['basis'],
 	measure: ['because'],

@@ -7,6 +7,7 @@ import {
 	type Role,
 } from '../../shared/contract.ts'
 import { seesRestricted, withoutRestricted } from '../../shared/desk/visits/restricted.ts'
+import type { RefusalCode } from '../../shared/desk/workplace/refusal.ts'
 import { problemsOf } from '../../shared/engine/visit/problems.ts'
 import type { Session } from '../services/people/session.ts'
 import { acting } from '../services/records/acting.ts'
@@ -23,7 +24,7 @@ export interface DispatchNeeds {
 	session: Session
 	handlers: Handlers
 	/** why a call must wait though the person may make it; undefined where it need not */
-	inTheWay: (name: CallName) => string | undefined
+	inTheWay: (name: CallName) => { code: RefusalCode; says: string } | undefined
 	/** where faults of ours are noted, without personal data */
 	note: (text: string) => void
 }
@@ -74,7 +75,7 @@ async function answer(
 	}
 	if (!unattended.includes(name)) session.alive()
 	const wait = inTheWay(name)
-	if (wait) return { ok: false, code: 'call.something-in-the-way', message: wait }
+	if (wait) return { ok: false, code: wait.code, message: wait.says }
 	const parsed = row.input.safeParse(input)
 	if (!parsed.success)
 		return {

@@ -4,6 +4,7 @@ import { basename, join } from 'node:path'
 import { DatabaseSync } from 'node:sqlite'
 import { pathToFileURL } from 'node:url'
 import { type BackupName, nameBackup } from '../../shared/desk/records/backup-name.ts'
+import type { RefusalCode } from '../../shared/desk/workplace/refusal.ts'
 import { present } from '../../shared/engine/plain/present.ts'
 import { isRuined } from './disk.ts'
 import { putInPlace } from './files.ts'
@@ -16,8 +17,14 @@ const leastRoomBytes = 200_000
 /** The step of the schema from which a store names itself. */
 const firstWithOrigin = 2
 
-/** A backup that cannot be made or used, in words. */
-export class BackupRefused extends Error {}
+/** A backup that cannot be made or used: why, and in words. */
+export class BackupRefused extends Error {
+	readonly why: RefusalCode
+	constructor(words: string, why: RefusalCode = 'backups.backup-refused') {
+		super(words)
+		this.why = why
+	}
+}
 /** The records file is damaged so that it cannot be copied whole. */
 export class SourceRuined extends BackupRefused {}
 /** What a file holds that is a whole store, as far as it stands in clear; and the file, open. */
@@ -41,9 +48,13 @@ export function openChecked(file: string): Checked {
 		throw new BackupRefused(
 			`There is no file ${name} at that place. Check that the stick is plugged in and the name ` +
 				'is right.',
+			'places.no-file',
 		)
 	if (!statSync(file).isFile())
-		throw new BackupRefused(`${name} is not a file. Choose one of the backups by its name.`)
+		throw new BackupRefused(
+			`${name} is not a file. Choose one of the backups by its name.`,
+			'backups.not-a-file',
+		)
 	let db: DatabaseSync | undefined
 	try {
 		// WAL cannot be opened on a read-only folder: immutable tells SQLite that nobody writes here
@@ -54,6 +65,7 @@ export function openChecked(file: string): Checked {
 		if (check.integrity_check !== 'ok')
 			throw new BackupRefused(
 				`${name} is damaged (${check.integrity_check.slice(0, 80)}). Choose another backup.`,
+				'backups.unreadable-file',
 			)
 		const schema = schemaOf(db)
 		mustBeKnown(name, schema)
@@ -64,6 +76,7 @@ export function openChecked(file: string): Checked {
 		throw new BackupRefused(
 			`${name} cannot be read as a backup: it is damaged, cut short, or another kind of file. ` +
 				'Choose another one.',
+			'backups.unreadable-file',
 		)
 	}
 }
@@ -72,11 +85,13 @@ function mustBeKnown(name: string, schema: number): void {
 		throw new BackupRefused(
 			`${name} is not a backup of Lastwright. Choose a file whose name begins with ` +
 				'lastwright-backup.',
+			'backups.not-a-backup',
 		)
 	if (schema > migrations.length)
 		throw new BackupRefused(
 			`${name} was written by a newer Lastwright (schema ${schema}). Install the newer ` +
 				'version to use it.',
+			'backups.newer-backup',
 		)
 }
 /** What a store tells without any key. */
@@ -138,6 +153,7 @@ function mustHaveRoom(source: string, folder: string): void {
 		throw new BackupRefused(
 			`There is no room for a backup in ${folder}. Free some space or use another stick. No ` +
 				'half backup was left there.',
+			'places.no-room',
 		)
 }
 function copyInto(source: string, part: string): void {

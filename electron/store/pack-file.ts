@@ -182,10 +182,11 @@ export async function readPack(file: string, passphrase: string): Promise<Opened
 		return { manifest, ...entries, receipt, unknown: [...unknown].sort() }
 	} catch (error) {
 		if (error instanceof PackRefused) throw error
+		if (heading.version > packVersion)
+			throw new PackRefused(newerWords(heading), 'outreach.newer-pack')
 		throw new PackRefused(
-			heading.version > packVersion
-				? newerWords(heading)
-				: 'The pack is damaged. Copy it again from where it was made. Nothing was changed.',
+			'The pack is damaged. Copy it again from where it was made. Nothing was changed.',
+			'outreach.pack-damaged',
 		)
 	}
 }
@@ -194,7 +195,8 @@ function bytesOf(file: string): Buffer {
 	try {
 		return readPlainFile(file, longestFile)
 	} catch (error) {
-		if (error instanceof FileRefused) throw new PackRefused(`${error.message} Nothing was changed.`)
+		if (error instanceof FileRefused)
+			throw new PackRefused(`${error.message} Nothing was changed.`, 'places.file-refused')
 		throw error
 	}
 }
@@ -203,11 +205,13 @@ function mustBeWhole(heading: Heading, body: Uint8Array): void {
 		throw new PackRefused(
 			`The pack is not whole: ${body.length} of ${heading.bodyBytes} bytes are there. Copy it ` +
 				'again from the stick. Nothing was changed.',
+			'outreach.pack-damaged',
 		)
 	if (sha256(body) !== heading.bodySha256)
 		throw new PackRefused(
 			'The pack is damaged: its SHA-256 is not the one it was made with. Copy it again. Nothing ' +
 				'was changed.',
+			'outreach.pack-damaged',
 		)
 }
 /** @throws PackRefused where the manifest is none, or lists more than a pack may hold */

@@ -41,12 +41,13 @@ export function headingOf(line: string, unknown: Set<string>): Heading {
 	try {
 		found = JSON.parse(line)
 	} catch {
-		throw new PackRefused(notAPack)
+		throw new PackRefused(notAPack, 'outreach.not-a-pack')
 	}
 	const read = headSchema.safeParse(found)
-	if (!read.success || !Number.isInteger(Math.log2(read.data.cost))) throw new PackRefused(notAPack)
+	if (!read.success || !Number.isInteger(Math.log2(read.data.cost)))
+		throw new PackRefused(notAPack, 'outreach.not-a-pack')
 	const heading = read.data
-	if (heading.seal !== packSeal) throw new PackRefused(newerWords(heading))
+	if (heading.seal !== packSeal) throw new PackRefused(newerWords(heading), 'outreach.newer-pack')
 	if (heading.cost > mostCost)
 		throw new PackRefused(
 			'The pack asks for more work than this program gives. It was not made by this version. ' +
@@ -88,7 +89,8 @@ export async function keyOf(heading: Heading, passphrase: string): Promise<Uint8
 	try {
 		return await unwrap(wrapped, heading.packId, passphraseBytes(passphrase))
 	} catch (error) {
-		if (error instanceof SealBroken) throw new PackRefused(wrongPassphrase)
+		if (error instanceof SealBroken)
+			throw new PackRefused(wrongPassphrase, 'outreach.pack-passphrase')
 		throw error
 	}
 }

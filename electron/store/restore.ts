@@ -79,7 +79,7 @@ export async function restoreFrom<Known>(
 	const { parts, files } = restoring
 	const { keyring, database, trail } = parts
 	const lastAt = mustBeSetUp(file)
-	if (!keyring.keys) throw new BackupRefused(lockedWords)
+	if (!keyring.keys) throw new BackupRefused(lockedWords, 'people.locked')
 	const keys = copyOfKeys(keyring.keys)
 	const place = placeBeside(files.records, 'restoring')
 	try {
@@ -135,10 +135,11 @@ async function mustBeUsable(
 	damageRead: boolean,
 ): Promise<void> {
 	const { sameClinic, damage = [] } = await backups.lookAt(place, keys)
-	if (sameClinic === false) throw new BackupRefused(otherRecords)
+	if (sameClinic === false) throw new BackupRefused(otherRecords, 'backups.other-records')
 	if (damage.length > 0 && !damageRead)
 		throw new BackupRefused(
 			damagedBackupWords(damage.map((one) => damagedThere(one, dayOfMoment(one.at)))),
+			'backups.damage-not-read',
 		)
 }
 interface Kept {
@@ -222,6 +223,7 @@ function mustBeSetUp(file: string): string | undefined {
 		throw new BackupRefused(
 			'This backup holds no records: it was made before the clinic was set up. Choose another ' +
 				'one.',
+			'backups.without-records',
 		)
 	return lastAt
 }

@@ -6,6 +6,7 @@ import { Box, Button, Collapse } from '@mui/material'
 import { type ReactNode, useId, useState } from 'react'
 import type { Basis as BasisOf, Because, Strength } from '../../shared/engine/protocol/basis.ts'
 import { readingInWords, thresholdInWords } from '../../shared/engine/words/reading.ts'
+import { ruleInWords } from '../../shared/engine/words/words.ts'
 
 export const strengthWords: Record<Strength, string> = {
 	standard: 'published standard',
@@ -33,7 +34,7 @@ export function Basis({ because, basis, head, end }: BasisProps) {
 	const id = useId()
 	const rows: [string, string][] = [
 		['Numbers put in', because.length ? because.map(readingInWords).join('; ') : 'none'],
-		['Rule', basis.rule],
+		['Rule', ruleInWords(basis.rule)],
 		['Threshold', thresholdInWords(basis) ?? 'none; the rule is yes or no'],
 		['Source', basis.source],
 		['Strength', strengthWords[basis.strength]],

@@ -8,7 +8,7 @@ import type { Assessment } from '../../shared/engine/findings/assessment.ts'
 import type { Topic, Working } from '../../shared/engine/findings/finding.ts'
 import type { Basis } from '../../shared/engine/protocol/basis.ts'
 import { thresholdInWords } from '../../shared/engine/words/reading.ts'
-import { capital } from '../../shared/engine/words/words.ts'
+import { ruleInWords } from '../../shared/engine/words/words.ts'
 import { strengthWords } from './Basis.tsx'
 
 /** The workings of the rooms behind these topics, in their order; a room without any gives none. */
@@ -31,7 +31,7 @@ export function restsOn(basis: Basis): string {
 	const { rule, source, strength, unsourced } = basis
 	const threshold = thresholdInWords(basis)
 	return (
-		`${capital(rule)}${threshold ? ` (${threshold})` : ''}: ` +
+		`${ruleInWords(rule)}${threshold ? ` (${threshold})` : ''}: ` +
 		`${source}${unsourced ? '' : `; ${strengthWords[strength]}`}.`
 	)
 }

@@ -17,6 +17,7 @@ export const places: readonly Command[] = [
 	{ name: 'Settings: ages, keeping and lock', run: go('/settings/records') },
 	{ name: 'Settings: look', run: go('/settings/look') },
 	{ name: 'Help: how to measure', run: go('/help/measures') },
+	{ name: 'Help: conditions', run: go('/help/conditions') },
 	{ name: 'Help: glossary', run: go('/help/glossary') },
 	{ name: 'Help: shortcuts', run: go('/help/keys') },
 ]

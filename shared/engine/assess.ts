@@ -24,7 +24,7 @@ import type { Shelf } from './visit/shelf.ts'
 import { rounded } from './visit/sides.ts'
 import type { Visit } from './visit/visit.ts'
 
-export const engineVersion = '0.2.0'
+export const engineVersion = '0.3.0'
 const consequence: Record<Level, number> = { stop: 0, caution: 1, advise: 2, note: 3 }
 
 /** Identity of the protocol in force: the digest covers shipped rows and what the clinic set. */

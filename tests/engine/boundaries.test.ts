@@ -56,6 +56,7 @@ function cruise(files: Record<string, string>): string {
 const innocent = {
 	'shared/contract.ts': thing,
 	'shared/desk/squad/desk.ts': thing,
+	'shared/engine/asked/asked.ts': thing,
 	'shared/engine/findings/finding.ts': thing,
 	'shared/engine/report/report.ts': thing,
 	'shared/engine/sizing/sizing.ts': thing,
@@ -76,6 +77,7 @@ const planted: readonly (readonly [rule: string, file: string, text: string])[] 
 	['screens-no-node', 'renderer/reads.ts', importing('fs')],
 	['host-knows-no-screen', 'electron/app.ts', importing('../renderer/parts/part.ts')],
 	['rooms-meet-in-the-spine', 'shared/engine/ankle/neighbour.ts', importing('../sizing/sizing.ts')],
+	['asked-above-the-rooms', 'shared/engine/ankle/asks.ts', importing('../asked/asked.ts')],
 	['engine-knows-no-desk', 'shared/engine/ankle/desk.ts', importing('../../desk/squad/desk.ts')],
 	['desk-knows-no-contract', 'shared/desk/outbox/calls.ts', importing('../../contract.ts')],
 	['files-stand-in-rooms', 'shared/engine/loose.ts', importing('./sizing/sizing.ts')],

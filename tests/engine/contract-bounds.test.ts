@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest'
 import { z } from 'zod'
 import { contract } from '../../shared/contract.ts'
 import { boundedRecord } from '../../shared/engine/plain/bounded.ts'
-import { problemLine, problemsOf } from '../../shared/engine/visit/problems.ts'
+import { problemsOf } from '../../shared/engine/visit/problems.ts'
 
 /** A schema as its JSON Schema says it: a second reading, apart from zod's own classes. */
 interface Json {
@@ -97,24 +97,25 @@ describe('what a call takes', () => {
 })
 describe('a record of bounded size', () => {
 	const schema = z.strictObject({ raw: boundedRecord(5, z.string().max(3), 2) })
-	const lines = (raw: object) => {
+	const told = (raw: object) => {
 		const read = schema.safeParse({ raw })
-		return read.success ? [] : problemsOf(read.error, { raw }).map(problemLine)
+		return read.success ? [] : problemsOf(read.error, { raw })
 	}
-	it('takes as many as it may hold', () => expect(lines({ a: 'x', b: 'y' })).toEqual([]))
+	it('takes as many as it may hold', () => expect(told({ a: 'x', b: 'y' })).toEqual([]))
 	it('names the field, what was given and what is allowed', () => {
-		expect(lines({ a: 'x', b: 'y', c: 'z' })).toEqual([
-			'raw: too long, given 3 entries, allowed: at most 2 entries',
+		expect(told({ a: 'x', b: 'y', c: 'z' })).toMatchObject([
+			{ path: 'raw', code: 'too-long', params: { held: 3, most: 2, of: 'entries' } },
 		])
-		expect(lines({ a: 'wxyz' })).toEqual([
-			'raw.a: too long, given 4 characters, allowed: at most 3 characters',
+		expect(told({ a: 'wxyz' })).toMatchObject([
+			{ path: 'raw.a', code: 'too-long', params: { held: 4, most: 3, of: 'characters' } },
 		])
-		expect(lines({ abcdef: 'x' })).toHaveLength(1)
+		expect(told({ abcdef: 'x' })).toHaveLength(1)
 	})
 	it('lists no more problems than anybody reads', () => {
 		const many = Object.fromEntries(Array.from({ length: 1000 }, (_, at) => [`${at}`, 'wxyz']))
-		const told = lines(many)
-		expect(told).toHaveLength(201)
-		expect(told.at(-1)).toContain('more of the same kind')
+		const listed = told(many)
+		expect(listed).toHaveLength(201)
+		// a thousand texts that are too long, and the record that holds too many
+		expect(listed.at(-1)).toMatchObject({ code: 'more', params: { more: 1001 - 200 } })
 	})
 })

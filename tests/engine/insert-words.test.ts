@@ -126,6 +126,7 @@ describe('what a condition asks of an insert', () => {
 		['knee-osteoarthritis', [], ['rearfoot-post-medial!']],
 		['leg-length-difference', ['leg-length-raise'], []],
 		['blister', [], []],
+		['tarsal-coalition', [], ['rearfoot-post-medial!', 'medial-skive!']],
 	] as const)('%s', (condition, calls, against) => {
 		const asks = asksOfInsert(condition)
 		expect(asks.calls.map(({ element, alone }) => `${element}${alone ? '*' : ''}`)).toEqual(calls)
@@ -141,6 +142,14 @@ describe('what a condition asks of an insert', () => {
 		expect(conditions.filter((condition) => asksOfInsert(condition).gentle)).toEqual([
 			'hypermobility',
 		])
+		expect(asksOfInsert('midfoot-sprain').stops).toEqual([
+			{ code: 'insert.stop-midfoot-sprain', past: false },
+		])
+		expect(
+			conditions.flatMap((condition) =>
+				asksOfInsert(condition).withDevice.map((code) => [condition, code]),
+			),
+		).toEqual([['foot-or-ankle-surgery', 'insert.caution-surgery']])
 		expect(asksOfInsert('calcaneal-apophysitis').calls).toEqual([
 			{ element: 'heel-cushion', alone: true, inBothShoes: true },
 		])

@@ -26,6 +26,7 @@ const free = [
 	'decisions',
 	'drafts',
 	'done',
+	'params',
 ]
 /** Every group of a value whose keys the schema knows. */
 function groupsOf(value: unknown, path: string[] = []): Place[] {
@@ -71,7 +72,7 @@ describe.each(kindNames)('a record of the kind %s', (kind) => {
 			fc.property(recordOf(kind), newEntries, fc.boolean(), (value, entries, newer) => {
 				const plain = readValue(kind, version, copy(value))
 				const written = copy(value)
-				const paths = addEntries(written, entries)
+				const paths = addEntries(written, copy(entries))
 				const reading = readValue(kind, newer ? version + 1 : version, copy(written))
 				if (reading.state !== 'read' || plain.state !== 'read')
 					throw new Error(`not read: ${JSON.stringify(reading)}`)

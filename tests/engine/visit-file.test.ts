@@ -1,118 +1,140 @@
+/** The visit file: what is refused, by code, place and figures; and the command line that reads it. */
 import { execFileSync, spawnSync } from 'node:child_process'
 import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 import { parseVisit } from '../../shared/engine/visit/parse.ts'
-import { problemLine } from '../../shared/engine/visit/problems.ts'
 
 const good = () =>
 	JSON.parse(
 		readFileSync(new URL('../../assets/demo/visit-adolescent.json', import.meta.url), 'utf8'),
 	)
-const lines = (input: unknown) => {
+const problemsIn = (input: unknown) => {
 	const parsed = parseVisit(input)
-	return parsed.ok ? [] : parsed.problems.map(problemLine)
+	return parsed.ok ? [] : parsed.problems.map(({ path, code, params }) => ({ path, code, params }))
 }
 const changed = (change: (visit: ReturnType<typeof good>) => void) => {
 	const visit = good()
 	change(visit)
-	return lines(visit)
+	return problemsIn(visit)
 }
+const soles = 'soft-ground firm-ground artificial-ground turf indoor trail road'.split(' ')
 
 describe('a visit file', () => {
-	it('is read when it is right', () => expect(lines(good())).toEqual([]))
-	it.each<[string, (visit: ReturnType<typeof good>) => void, string]>([
+	it('is read when it is right', () => expect(problemsIn(good())).toEqual([]))
+	it.each<[code: string, path: string, params: object, (visit: ReturnType<typeof good>) => void]>([
 		[
-			'unknown key',
+			'unknown-key',
+			'feet.left.heelToeMm',
+			{ given: 250 },
 			(v) => {
 				v.feet.left.heelToeMm = 250
 			},
-			'feet.left.heelToeMm: unknown key, given 250, allowed: only the keys of the file format',
 		],
 		[
-			'impossible date',
+			'not-a-date',
+			'visitDate',
+			{ given: '2027-02-30' },
 			(v) => {
 				v.visitDate = '2027-02-30'
 			},
-			'visitDate: wrong form, given "2027-02-30", allowed: a date that exists, YYYY-MM-DD',
 		],
 		[
-			'too long a foot',
+			'too-large',
+			'feet.right.heelToToeMm.0',
+			{ given: 2490, most: 400 },
 			(v) => {
 				v.feet.right.heelToToeMm = [2490, 248]
 			},
-			'feet.right.heelToToeMm.0: too large, given 2490, allowed: 400 or less',
 		],
 		[
-			'text for a number',
+			'wrong-type',
+			'body.massKg',
+			{ given: '46,2', expected: 'number' },
 			(v) => {
 				v.body.massKg = '46,2'
 			},
-			'body.massKg: wrong type, given "46,2", allowed: a number',
 		],
 		[
-			'text among repeats',
+			'wrong-type',
+			'ankles.left.lungeCm.1',
+			{ given: 'x', expected: 'number' },
 			(v) => {
 				v.ankles.left.lungeCm = [7, 'x']
 			},
-			'ankles.left.lungeCm.1: wrong type, given "x", allowed: a number',
 		],
 		[
-			'sitting above stature',
+			'not-below-stature',
+			'body.sittingHeightCm',
+			{ given: 129, statureCm: 120 },
 			(v) => {
 				v.body.sittingHeightCm = 129
 				v.body.statureCm = 120
 			},
-			'body.sittingHeightCm: not below stature, given 129, allowed: less than the stature of ' +
-				'120 cm (take off the height of the stool)',
 		],
 		[
-			'future version',
+			'newer-version',
+			'version',
+			{ given: 2 },
 			(v) => {
 				v.version = 2
 			},
-			'version: a version of the future, given 2, allowed: 1 (open this file with a newer ' +
-				'Lastwright)',
 		],
 		[
-			'unknown term',
+			'not-a-term',
+			'footwear.0.sole',
+			{ given: 'blades', terms: soles },
 			(v) => {
 				v.footwear[0].sole = 'blades'
 			},
-			'footwear.0.sole: not one of the terms, given "blades", allowed: soft-ground, ' +
-				'firm-ground, artificial-ground, turf, indoor, trail, road',
 		],
 		[
-			'missing name',
+			'missing',
+			'player.familyName',
+			{ expected: 'string' },
 			(v) => {
 				delete v.player.familyName
 			},
-			'player.familyName: missing, given nothing, allowed: text',
 		],
 		[
-			'born after the visit',
+			'not-before-visit',
+			'player.birthDate',
+			{ given: '2028-01-01', visitDate: '2027-01-20' },
 			(v) => {
 				v.player.birthDate = '2028-01-01'
 			},
-			'player.birthDate: not before the visit, given "2028-01-01", allowed: a date before ' +
-				'2027-01-20',
 		],
 		[
-			'five FPI items',
+			'too-short',
+			'posture.left.fpi6',
+			{ given: { list: 5 }, least: 6, of: 'entries' },
 			(v) => {
 				v.posture.left.fpi6 = [1, 1, 1, 1, 1]
 			},
-			'posture.left.fpi6: too short, given a list of 5, allowed: at least 6 entries',
 		],
 		[
-			'null for a measure',
+			'wrong-type',
+			'body.statureCm',
+			{ given: null, expected: 'number' },
 			(v) => {
 				v.body.statureCm = null
 			},
-			'body.statureCm: wrong type, given null, allowed: a number',
 		],
-	])('%s is named with its path', (_name, change, line) => expect(changed(change)).toContain(line))
-	it.each([[null], [[]], ['text'], [3]])('%j is not a visit', (input) =>
-		expect(lines(input)[0]).toMatch(/^\(file\): not a visit/),
+	])('%s at %s: %j', (code, path, params, change) =>
+		expect(changed(change)).toContainEqual({ code, path, params }),
+	)
+	it.each([
+		[null, null],
+		[[], { list: 0 }],
+		['text', 'text'],
+		[3, 3],
+	])('%j is not a visit', (input, given) =>
+		expect(problemsIn(input)).toEqual([
+			{
+				code: 'not-this-file',
+				path: '(file)',
+				params: { given, word: 'visit', format: 'lastwright-visit' },
+			},
+		]),
 	)
 })
 

@@ -69,19 +69,17 @@ describe('the passphrase', () => {
 			const { app } = await withPlayer()
 			await app.ask('session.lock', {})
 			const wrong = async () =>
-				(await app.refused('session.unlock', { passphrase: 'wrong horse' })).message
-			for (let tried = 0; tried < 3; tried++) expect(await wrong()).toMatch(/not right/)
-			expect((await app.refused('session.unlock', { passphrase })).message).toBe(
-				'Wait 1 seconds before the next try.',
-			)
+				(await app.refused('session.unlock', { passphrase: 'wrong horse' })).code
+			for (let tried = 0; tried < 3; tried++) expect(await wrong()).toBe('people.wrong-passphrase')
+			expect((await app.refused('session.unlock', { passphrase })).code).toBe('people.wait')
 			app.clock.ms += 1000
-			expect(await wrong()).toMatch(/not right/)
+			expect(await wrong()).toBe('people.wrong-passphrase')
 			app.clock.ms += 1000
-			expect(await wrong()).toMatch(/Wait 1 /)
+			expect(await wrong()).toBe('people.wait')
 			app.clock.ms += 1000
 			await app.ask('session.unlock', { passphrase })
 			await app.ask('session.lock', {})
-			expect(await wrong()).toMatch(/not right/)
+			expect(await wrong()).toBe('people.wrong-passphrase')
 			await app.ask('session.unlock', { passphrase })
 			app.close()
 		},
@@ -94,7 +92,7 @@ describe('the passphrase', () => {
 				app.refused('session.unlock', { passphrase: 'wrong horse' }),
 			),
 		)
-		expect(answers.filter((answer) => /not right/.test(answer.message))).toHaveLength(1)
+		expect(answers.filter(({ code }) => code === 'people.wrong-passphrase')).toHaveLength(1)
 		app.close()
 	})
 	test(
@@ -121,7 +119,7 @@ describe('the passphrase', () => {
 	)
 	test('unlocking before set-up says what to do', async () => {
 		const app = open(folder())
-		expect((await app.refused('session.unlock', { passphrase })).message).toMatch(/not been set up/)
+		expect((await app.refused('session.unlock', { passphrase })).code).toBe('people.not-set-up')
 		app.close()
 	})
 })

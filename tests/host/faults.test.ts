@@ -121,7 +121,7 @@ describe('a fault', () => {
 					warnings = (await app.ask('session.status')).warnings.join(' ')
 				}
 				expect(warnings).toMatch(/full or not writable/)
-				expect((await app.refused('backups.make', {})).code).toBe('backups.backup-refused')
+				expect((await app.refused('backups.make', {})).code).toBe('places.no-room')
 				expect(backupsIn(here)).toEqual([])
 				execFileSync('rm', [join(disk, 'filler')])
 				await app.ask('players.save', { playerId, player: { ...player, club: 'room again' } })

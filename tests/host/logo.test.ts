@@ -96,8 +96,8 @@ describe('a logo that is chosen', () => {
 	it('is refused in words, and nothing is changed', async () => {
 		const app = await set()
 		for (const [name, given, words] of bad) {
-			const { message, problems } = await app.refused('clinic.save', { ...clinic, logo: given })
-			expect(message, name).toBe('The logo cannot be used. Nothing was changed.')
+			const { code, problems } = await app.refused('clinic.save', { ...clinic, logo: given })
+			expect(code, name).toBe('clinic.logo')
 			expect(problems?.[0]?.path, name).toBe('logo')
 			expect(problems?.[0]?.message, name).toContain(words)
 		}
@@ -184,8 +184,8 @@ describe('the name on the letterhead', () => {
 		const renamed = { ...clinic, clinician: { name: 'B. Example', registration: 'X1' } }
 		await app.ask('session.lock')
 		await app.ask('session.unlock', { passphrase: 'another seven words here' })
-		const { message, problems } = await app.refused('clinic.save', renamed)
-		expect(message).toContain('Only the owner may change')
+		const { code, problems } = await app.refused('clinic.save', renamed)
+		expect(code).toBe('people.owner-only')
 		expect(problems).toEqual([
 			{
 				path: 'clinician.name',

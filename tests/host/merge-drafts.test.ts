@@ -44,8 +44,8 @@ describe('home again', () => {
 					.notes,
 			).toBe('by two')
 			expect(
-				(await app.refused('outreach.putDraftAway', { draftId: draftsBoth[0].drafts[1] })).message,
-			).toMatch(/only draft/)
+				(await app.refused('outreach.putDraftAway', { draftId: draftsBoth[0].drafts[1] })).code,
+			).toBe('outreach.only-draft')
 			app.close()
 		},
 	)

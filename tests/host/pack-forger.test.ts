@@ -185,11 +185,11 @@ test('a file that names another maker than it has is refused whole', async () =>
 	const file = await forged(home.file, () => ({
 		manifest: { installation: { origin, publicKey } },
 	}))
-	const { message } = await home.app.refused('outreach.merge', {
+	const { code } = await home.app.refused('outreach.merge', {
 		file,
 		passphrase: packPassphrase,
 	})
-	expect(message).toMatch(/known here and did not make it/)
+	expect(code).toBe('outreach.wrong-maker')
 	expect(await home.picture()).toEqual(before)
 })
 test('drafts here are measured against what went out, not against the word of the file', async () => {

@@ -6,9 +6,14 @@ import { assess } from '../../shared/engine/assess.ts'
 import { playerReport } from '../../shared/engine/report/player.ts'
 import { type Decisions, noDecisions } from '../../shared/engine/visit/decisions.ts'
 import type { Visit } from '../../shared/engine/visit/visit.ts'
+import { plainActionWords } from '../../shared/engine/words/en/terms.table.ts'
+import { speakFrom } from '../../shared/engine/words/speak.ts'
+import { spokenTo } from '../../shared/engine/words/statement.ts'
+import { capital, featureInWords } from '../../shared/engine/words/words.ts'
 import { clinic, json, read } from '../demo.ts'
 import { pagesOf, wordsOf } from './read-pages.ts'
 
+const t = speakFrom()
 const compose = (
 	visit: Visit,
 	decisions: Decisions = noDecisions,
@@ -91,8 +96,25 @@ describe('the player report as pages', () => {
 			'4 mm in both shoes',
 		])
 			expect(text).toContain(sentence)
-		expect(text).not.toContain('A heel higher than the front')
+		expect(text).not.toContain(capital(featureInWords('raised-heel')))
 		expect(text).not.toContain(finding.says)
+	})
+	it('says no reason whose wish was dropped: its sentence would still ask for it', () => {
+		const visit = read(json('visit-adolescent.json'))
+		const said = assess(visit).footwear.target.seek.flatMap((wish) =>
+			wish.feature === 'raised-heel' ? (spokenTo('player', wish) ?? []) : [],
+		)
+		const reasons = (decisions: Decisions): string =>
+			JSON.stringify(compose(visit, decisions).blocks.filter(({ kind }) => kind === 'table'))
+		const dropped: Decisions = {
+			...noDecisions,
+			lines: [{ findingId: 'seek.raised-heel', choice: 'drop' }],
+		}
+		expect(said.length).toBeGreaterThan(0)
+		for (const sentence of said) {
+			expect(reasons(noDecisions)).toContain(sentence)
+			expect(reasons(dropped)).not.toContain(sentence)
+		}
 	})
 	it('names a character no font has, before anything is rendered', async () => {
 		const visit = read({
@@ -132,12 +154,15 @@ describe('the player report as pages', () => {
 			},
 		})
 		const text = wordsOf(await pagesOf(await renderPdf(compose(visit))))
-		expect(text).toContain('Your size could not be worked out')
+		expect(text).toContain(t('player.noSize'))
 		expect(text).not.toMatch(/undefined|NaN/)
 	})
 	it('leads with what must not wait', async () => {
 		const visit = read({ ...json('visit-adult.json'), screening: { breathlessOrChestPain: true } })
 		const document = compose(visit)
-		expect(document.blocks[0]).toMatchObject({ kind: 'alert', title: 'First: emergency care now' })
+		expect(document.blocks[0]).toMatchObject({
+			kind: 'alert',
+			title: t('player.first', { action: plainActionWords.emergency }),
+		})
 	})
 })

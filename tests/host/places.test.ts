@@ -19,59 +19,60 @@ afterAll(() => {
 	chmodSync(join(here, 'locked'), 0o700)
 	rmSync(here, { recursive: true, force: true })
 })
-const said = (work: () => unknown) => {
+/** Why it is refused; the words name the paths that they are about. */
+const refused = (work: () => unknown, ...paths: string[]) => {
 	try {
 		work()
 	} catch (error) {
-		if (error instanceof Refusal) return error.message
-		throw error
+		if (!(error instanceof Refusal)) throw error
+		for (const path of paths) expect(error.message).toContain(path)
+		return error.code
 	}
-	return ''
+	return undefined
 }
 
 test('a folder: not whole, not there, a file, and one that takes it', () => {
-	expect(said(() => folderToWrite('media/stick'))).toMatch(
-		/^The folder "media\/stick" is not a whole path/,
-	)
-	expect(said(() => folderToWrite(join(here, 'stik', 'deep')))).toBe(
-		`There is no folder ${here}/stik/deep. Check the spelling, and that the stick is plugged ` +
-			`in; ${here} is there.`,
-	)
-	expect(said(() => folderToWrite(file))).toBe(
-		`${file} is a file, not a folder. Give the folder it stands in: ${here}.`,
-	)
+	expect(refused(() => folderToWrite('media/stick'), 'media/stick')).toBe('places.not-a-whole-path')
+	expect(
+		refused(() => folderToWrite(join(here, 'stik', 'deep')), `${here}/stik/deep`, `${here} `),
+	).toBe('places.no-folder')
+	expect(refused(() => folderToWrite(file), file, `${here}.`)).toBe('places.file-not-folder')
 	expect(folderToWrite(here)).toBe(here)
 })
 test.skipIf(process.getuid?.() === 0)('a folder that may not be written to', () => {
-	expect(said(() => folderToWrite(join(here, 'locked')))).toMatch(/locked cannot be written to/)
+	const locked = join(here, 'locked')
+	expect(refused(() => folderToWrite(locked), locked)).toBe('places.not-writable')
 })
 test('a file: not whole, not there, a folder, and one that can be read', () => {
-	expect(said(() => fileToRead('return.lwpack'))).toMatch(/not a whole path/)
-	expect(said(() => fileToRead(join(here, 'retrun.lwpack')))).toContain(
-		`There is no file ${here}/retrun.lwpack.`,
+	expect(refused(() => fileToRead('return.lwpack'), 'return.lwpack')).toBe(
+		'places.not-a-whole-path',
 	)
-	expect(said(() => fileToRead(here))).toMatch(/is a folder, not a file/)
+	const misspelt = join(here, 'retrun.lwpack')
+	expect(refused(() => fileToRead(misspelt), misspelt, `${here} `)).toBe('places.no-file')
+	expect(refused(() => fileToRead(here), here)).toBe('places.folder-not-file')
 	expect(fileToRead(file)).toBe(file)
 })
-test('a write that fails is worded by its cause, and another fault is not hidden', () => {
+test('a write that fails is known by its cause, and another fault is not hidden', () => {
 	const fault = (code: string) => Object.assign(new Error(code), { code })
-	expect(writeTrouble(fault('ENOSPC'), here, 'No half pack')).toBe(
-		`There is no room in ${here}. Free some space or use another stick. No half pack was left ` +
-			'there.',
-	)
-	expect(writeTrouble(fault('EROFS'), here, 'No half report')).toMatch(
-		/cannot be written to.*No half report was left there/,
-	)
+	const inWords = { says: expect.stringContaining(here) }
+	expect(writeTrouble(fault('ENOSPC'), here, 'No half pack')).toEqual({
+		code: 'places.no-room',
+		...inWords,
+	})
+	expect(writeTrouble(fault('EROFS'), here, 'No half report')).toEqual({
+		code: 'places.not-writable',
+		...inWords,
+	})
 	expect(writeTrouble(new TypeError('else'), here, 'No half pack')).toBeUndefined()
 })
 test('the reports of a screening day and a pack go through the same words', async () => {
 	const { app, playerId } = await withPlayer()
 	await signed(app, playerId, {}, '2027-01-10')
-	for (const [folder, words] of [
-		['nowhere', /not a whole path/],
-		[join(here, 'none'), /There is no folder/],
-		[file, /is a file, not a folder/],
-		['/proc/self', /cannot be written to|no room/],
+	for (const [folder, code] of [
+		['nowhere', 'places.not-a-whole-path'],
+		[join(here, 'none'), 'places.no-folder'],
+		[file, 'places.file-not-folder'],
+		['/proc/self', 'places.not-writable'],
 	] as const) {
 		expect(
 			(
@@ -82,9 +83,9 @@ test('the reports of a screening day and a pack go through the same words', asyn
 					passphrase: packPassphrase,
 					expires: '2027-02-10',
 				})
-			).message,
+			).code,
 			folder,
-		).toMatch(words)
+		).toBe(code)
 	}
 	const { squadId } = await app.ask('squad.create', {
 		text: 'Number,Given name,Family name,Birth date,Sex\n1,Ada,Fieldling,2010-01-02,f',
@@ -92,13 +93,13 @@ test('the reports of a screening day and a pack go through the same words', asyn
 		day: '2027-01-20',
 		same: {},
 	})
-	for (const [folder, words] of [
-		['nowhere', /not a whole path/],
-		[join(here, 'none'), /There is no folder/],
-		[file, /is a file, not a folder/],
-		[here, /Nobody of this day is signed/],
+	for (const [folder, code] of [
+		['nowhere', 'places.not-a-whole-path'],
+		[join(here, 'none'), 'places.no-folder'],
+		[file, 'places.file-not-folder'],
+		[here, 'squad.nobody-signed'],
 	] as const)
-		expect((await app.refused('squad.reports', { squadId, folder })).message, folder).toMatch(words)
+		expect((await app.refused('squad.reports', { squadId, folder })).code, folder).toBe(code)
 	expect(readdirSync(here).sort()).toEqual(['locked', 'pack.lwpack'])
 	app.close()
 })

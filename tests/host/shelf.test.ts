@@ -65,7 +65,7 @@ describe('saving', () => {
 		expect(second.savedAs).not.toBe(savedAs)
 		app.close()
 		const again = open(here)
-		expect((await again.refused('shelf.get', {})).message).toMatch(/locked/)
+		expect((await again.refused('shelf.get', {})).code).toBe('people.locked')
 		await again.ask('session.unlock', { passphrase })
 		expect(await again.ask('shelf.get', {})).toEqual({ shelf: less, savedAs: second.savedAs })
 		again.close()
@@ -80,8 +80,8 @@ describe('saving', () => {
 						shelf: { ...demo, models: [] },
 						...(follows ? { follows } : {}),
 					})
-				).message,
-			).toMatch(/changed elsewhere/)
+				).code,
+			).toBe('shelf.changed-elsewhere')
 		expect(await app.ask('shelf.get', {})).toEqual({ shelf: demo, savedAs })
 		app.close()
 	})
@@ -120,8 +120,8 @@ describe('saving', () => {
 		const { savedAs } = await app.ask<{ savedAs: string }>('shelf.save', { shelf: demo })
 		await app.ask('session.lock', {})
 		await app.ask('session.unlock', { passphrase: 'student passphrase' })
-		expect((await app.refused('shelf.save', { shelf: demo, follows: savedAs })).message).toMatch(
-			/student/,
+		expect((await app.refused('shelf.save', { shelf: demo, follows: savedAs })).code).toBe(
+			'call.not-for-this-role',
 		)
 		expect(await app.ask('shelf.get', {})).toEqual({ shelf: demo, savedAs })
 		app.close()

@@ -11,8 +11,8 @@ describe('signing is refused', () => {
 	test('while a field holds text that is not a value', async () => {
 		const { app, playerId } = await withPlayer()
 		const { draftId } = await saved(app, playerId, { raw: { 'feet.left.heelToToeMm': '24x' } })
-		const { message, problems } = await app.refused('visits.sign', { draftId })
-		expect(message).toMatch(/not a value yet/)
+		const { code, problems } = await app.refused('visits.sign', { draftId })
+		expect(code).toBe('visits.not-yet-values')
 		expect(problems).toEqual([
 			{ path: 'feet.left.heelToToeMm', message: expect.stringContaining('24x') },
 		])
@@ -211,7 +211,7 @@ describe('signing is refused', () => {
 					draftId,
 					content: { ...content, visit: { ...content.visit, notes: 'written late' } },
 				})
-			expect((await app.refused('visits.sign', { draftId })).message).toMatch(/changed while/)
+			expect((await app.refused('visits.sign', { draftId })).code).toBe('visits.changed-meanwhile')
 			const { visitId } = await app.ask<{ visitId: string }>('visits.sign', { draftId })
 			expect((await app.ask<SignedVisit>('visits.open', { visitId })).visit.notes).toBe(
 				'written late',

@@ -92,7 +92,7 @@ test('a day of 40 players, played through', async () => {
 	const target = mkdtempSync(join(tmpdir(), 'lastwright-reports-'))
 	expect(await app.call('squad.reports', { squadId, folder: target })).toMatchObject({
 		ok: false,
-		message: expect.stringContaining('Nobody of this day is signed'),
+		code: 'squad.nobody-signed',
 	})
 	for (const draftId of drafts) await ask('visits.sign', { draftId })
 	const states = (await board()).map((row) => row.state)

@@ -8,6 +8,7 @@ import {
 } from '../../shared/engine/screening/complaints.table.ts'
 import { diabeticRisk } from '../../shared/engine/screening/diabetic.ts'
 import { screeningSchema } from '../../shared/engine/visit/recorded/screening.ts'
+import type { BoneSite } from '../../shared/engine/visit/terms.ts'
 import type { Screening } from '../../shared/engine/visit/visit.ts'
 import { screened } from './screened-visit.ts'
 
@@ -81,6 +82,19 @@ describe('bone stress by site', () => {
 		expect(screened({ boneStress: pain }).findings.map((finding) => finding.id)).toContain(
 			'screening.bone-site.left',
 		)
+	})
+	it('a rule that is open for the site is not told as not met by that of other sites', () => {
+		const told = (site: BoneSite, answers: { loadPain?: boolean; hopPain?: boolean } = {}) =>
+			screened({
+				boneStress: { side: 'left', site, focalTenderness: true, ...answers },
+			})
+				.findings.map((finding) => finding.id)
+				.filter((id) => id.endsWith('-not-met'))
+		expect(told('navicular')).toEqual([])
+		expect(told('cuboid')).toEqual([])
+		expect(told('cuboid', { loadPain: false, hopPain: false })).toEqual([
+			'screening.bone-stress-low.left-not-met',
+		])
 	})
 	it('an open answer is not asked, never no', () =>
 		expect(

@@ -51,6 +51,25 @@ test('a condition is found by another name, its side asked, its questions opened
 		await press('Space')
 		await expect(heel.getByRole('status')).toHaveCount(1)
 
+		// what it asks opens by a key, and closes by the same
+		const asks = heel.getByRole('button', { name: 'What this asks' })
+		await asks.focus()
+		await press('Enter')
+		await expect(asks).toHaveAttribute('aria-expanded', 'true')
+		await expect(heel.getByRole('term')).toHaveText([
+			'Ages',
+			'To ask',
+			'Shoe',
+			'Changes to a shoe',
+			'Lacing',
+			'Insert',
+			'Season',
+		])
+		expect(await axe(page, 'condition asks')).toEqual([])
+		await shot(page, 'condition-asks', { fullPage: false })
+		await press('Enter')
+		await expect(heel.getByRole('term')).toHaveCount(0)
+
 		// one outside the list, in words, with wishes of the clinician
 		await add.focus()
 		await page.keyboard.type('something else')

@@ -150,7 +150,7 @@ test('from the measuring device to the signed report', async ({ page }) => {
 			'Imke Darrow',
 			'page 2 of',
 			'Where this comes from',
-			'Your left ankle bends less than usual',
+			'Your left ankle bends less than most',
 		])
 			expect(text).toContain(sentence)
 		expect(text).not.toMatch(/undefined|NaN|null|\[object/)

@@ -142,7 +142,9 @@ export async function tour(page: Page): Promise<Stop[]> {
 		...['letterhead', 'protocol', 'records', 'look'].map((name) =>
 			at(`settings ${name}`, `#/settings/${name}`),
 		),
-		...['measures', 'glossary', 'keys', 'news'].map((name) => at(`help ${name}`, `#/help/${name}`)),
+		...['measures', 'conditions', 'glossary', 'keys', 'news'].map((name) =>
+			at(`help ${name}`, `#/help/${name}`),
+		),
 	]
 }
 /**

@@ -99,7 +99,7 @@ export async function inWords<T>(work: () => Promise<T>, where: string): Promise
 	try {
 		return await work()
 	} catch (error) {
-		if (error instanceof BackupRefused) throw new Refusal('backups.backup-refused', error.message)
+		if (error instanceof BackupRefused) throw new Refusal(error.why, error.message)
 		const handles = tooFewHandles(error)
 		if (handles !== undefined) throw new Refusal('backups.folder-refused', handles)
 		const { code = '', errstr = '' } = error as { code?: string; errstr?: string }
@@ -185,7 +185,7 @@ export async function lookInto(
 	try {
 		return await store.preview(file)
 	} catch (error) {
-		if (error instanceof BackupRefused) throw new Refusal('backups.backup-refused', error.message)
+		if (error instanceof BackupRefused) throw new Refusal(error.why, error.message)
 		throw error
 	}
 }

@@ -4,6 +4,7 @@
  */
 import { accessSync, constants, existsSync, statSync } from 'node:fs'
 import { dirname, isAbsolute } from 'node:path'
+import type { RefusalCode } from '../../../shared/desk/workplace/refusal.ts'
 import { tooFewHandles } from '../../store/disk.ts'
 import { FileRefused, plainFileSize } from '../../store/plain-file.ts'
 import { Refusal } from '../records/refusal.ts'
@@ -24,22 +25,24 @@ function kindOf(path: string): 'file' | 'folder' | undefined {
 	}
 }
 /**
- * Words for a write that a folder refused; undefined where the error has another cause. @param
+ * Why a folder refused a write, and in words; undefined where the error has another cause. @param
  * nothingHalf what was not left there, such as 'No half pack'
  */
 export function writeTrouble(
 	error: unknown,
 	folder: string,
 	nothingHalf: string,
-): string | undefined {
+): { code: RefusalCode; says: string } | undefined {
 	const handles = tooFewHandles(error)
-	if (handles !== undefined) return handles
+	if (handles !== undefined) return { code: 'places.too-many-open', says: handles }
 	const code = codeOf(error)
 	if (['ENOSPC', 'EDQUOT', 'EFBIG'].includes(code))
-		return (
-			`There is no room in ${folder}. Free some space or use another stick. ${nothingHalf} ` +
-			'was left there.'
-		)
+		return {
+			code: 'places.no-room',
+			says:
+				`There is no room in ${folder}. Free some space or use another stick. ${nothingHalf} ` +
+				'was left there.',
+		}
 	if (
 		[
 			'EACCES',
@@ -53,10 +56,12 @@ export function writeTrouble(
 			'ENAMETOOLONG',
 		].includes(code)
 	)
-		return (
-			`The folder ${folder} cannot be written to. Check that the stick is plugged in and ` +
-			`not write-protected, or choose another folder. ${nothingHalf} was left there.`
-		)
+		return {
+			code: 'places.not-writable',
+			says:
+				`The folder ${folder} cannot be written to. Check that the stick is plugged in and ` +
+				`not write-protected, or choose another folder. ${nothingHalf} was left there.`,
+		}
 	return undefined
 }
 /**

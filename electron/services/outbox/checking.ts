@@ -47,7 +47,7 @@ export class Checking {
 			warnings: alertsFor(memory, deps, item, recipient),
 			consents: answers.filter((answer) => answer.inForce).map((answer) => answer.because),
 			missing: answers.filter((answer) => !answer.inForce).map((answer) => answer.because),
-			...(block && { blocked: block }),
+			...(block && { blocked: block.says }),
 		}
 	}
 	/** @throws Refusal where it was not looked at, must not leave, or has warnings not read */

@@ -117,7 +117,7 @@ export async function addItem(
 	const { playerId } = card
 	const recipient = recipientOf(memory, playerId, input.recipientId)
 	const block = blocked(memory, deps, { playerId, recipient, kind, channel })
-	if (block) throw new Refusal('outbox.blocked', block)
+	if (block) throw new Refusal(block.code, block.says)
 	const person = memory.people.acts()
 	const made = await makeDocument(memory, deps, { visitId, kind, recipient })
 	if (memory.people.atWork !== person)
@@ -151,7 +151,7 @@ export async function resend(
 	const { visitId, kind } = old
 	const recipient = recipientOf(memory, old.playerId, old.recipient.recipientId)
 	const block = blocked(memory, deps, { ...old, recipient })
-	if (block) throw new Refusal('outbox.blocked', block)
+	if (block) throw new Refusal(block.code, block.says)
 	const due = dayHere(deps.now())
 	const made =
 		version === 'newest'

@@ -11,6 +11,7 @@ import {
 } from '../../../shared/desk/outbox/item.ts'
 import { blockFor, kindsFor, purposesFor } from '../../../shared/desk/outbox/recipients.ts'
 import { dayHere } from '../../../shared/desk/workplace/local-day.ts'
+import type { RefusalCode } from '../../../shared/desk/workplace/refusal.ts'
 import { ageYears } from '../../../shared/engine/visit/age.ts'
 import { contestedBlock } from '../outreach/questions.ts'
 import { checkConsent } from '../people/consents.ts'
@@ -103,16 +104,17 @@ export function blocked(
 	memory: Pick<Memory, 'clinic' | 'outbox' | 'outreach' | 'players'>,
 	deps: Deps,
 	{ playerId, recipient, kind, channel }: Delivery,
-): string | undefined {
+): { code: RefusalCode; says: string } | undefined {
 	const contested = contestedBlock(memory, deps, playerId, recipient.role)
-	if (contested !== undefined) return contested
-	return blockFor({
+	if (contested !== undefined) return { code: 'outbox.contested', says: contested }
+	const says = blockFor({
 		recipient,
 		kind,
 		channel,
 		minor: isMinor(memory, deps, memory.players.rootOf(playerId)),
 		sharedWith: sharedRoles(memory, playerId, recipient),
 	})
+	return says === undefined ? undefined : { code: 'outbox.blocked', says }
 }
 /** The consents a delivery rests on, asked now. */
 export function consentsFor(
@@ -146,7 +148,7 @@ export function mustHold(
 	refuseChanged(item, recipient)
 	const delivery: Delivery = { ...item, recipient }
 	const block = blocked(memory, deps, delivery)
-	if (block) throw new Refusal('outbox.blocked', block)
+	if (block) throw new Refusal(block.code, block.says)
 	const answers = consentsFor(memory, deps, delivery)
 	const missing = answers.find((answer) => !answer.inForce)
 	if (missing) throw new Refusal('outbox.no-consent', `Not sent: ${missing.because}`)

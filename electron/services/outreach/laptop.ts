@@ -5,6 +5,7 @@ import {
 	type Manifest,
 } from '../../../shared/desk/outreach/carried.ts'
 import { dayHere } from '../../../shared/desk/workplace/local-day.ts'
+import type { RefusalCode } from '../../../shared/desk/workplace/refusal.ts'
 import { addDays } from '../../../shared/engine/plain/days.ts'
 import { present } from '../../../shared/engine/plain/present.ts'
 import { type OpenedPack, readPack } from '../../store/pack-file.ts'
@@ -121,7 +122,7 @@ export function packRefusal(
 	{ outreach }: Pick<Memory, 'outreach'>,
 	deps: Pick<Deps, 'now' | 'store'>,
 	name: string,
-): string | undefined {
+): { code: RefusalCode; says: string } | undefined {
 	const { pack } = outreach
 	if (!pack || pack.removedAt) return undefined
 	const today = dayHere(deps.now())
@@ -131,10 +132,12 @@ export function packRefusal(
 	}
 	if (pack.expires >= latestDay(outreach.pack ?? pack, today) || stillOpen.test(name))
 		return undefined
-	return (
-		`The pack on this laptop ran out on ${pack.expires}. Nothing is lost: open Outreach, ` +
-		'make the file for the way back and bring it home.'
-	)
+	return {
+		code: 'outreach.pack-ran-out',
+		says:
+			`The pack on this laptop ran out on ${pack.expires}. Nothing is lost: open Outreach, ` +
+			'make the file for the way back and bring it home.',
+	}
 }
 /** The later of today and the last day on which this laptop was at work. */
 export const latestDay = (pack: PackNote, today: string): string =>

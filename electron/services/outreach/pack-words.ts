@@ -14,9 +14,9 @@ export async function packWords<T>(work: () => Promise<T>, folder = ''): Promise
 	try {
 		return await work()
 	} catch (error) {
-		if (error instanceof PackRefused) throw new Refusal('outreach.pack-refused', error.message)
-		const words = folder === '' ? undefined : writeTrouble(error, folder, 'No half pack')
-		if (words !== undefined) throw new Refusal('outreach.pack-refused', words)
+		if (error instanceof PackRefused) throw new Refusal(error.why, error.message)
+		const trouble = folder === '' ? undefined : writeTrouble(error, folder, 'No half pack')
+		if (trouble) throw new Refusal(trouble.code, trouble.says)
 		throw error
 	}
 }

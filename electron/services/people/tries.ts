@@ -2,6 +2,7 @@
  * Tries of a secret: one at a time, and wrong ones slow the next one down: 1, 2, 4 ... seconds, at
  * most 5 minutes; a restart does not shorten the wait.
  */
+import { amount } from '../../../shared/engine/words/en/format.ts'
 import type { AuditNote } from '../../store/trail.ts'
 import type { Deps } from '../records/deps.ts'
 import { Refusal } from '../records/refusal.ts'
@@ -41,7 +42,7 @@ export class Tries {
 		if (left > 0)
 			throw new Refusal(
 				'people.wait',
-				`Wait ${Math.ceil(left / 1000)} seconds before the next try.`,
+				`Wait ${amount(Math.ceil(left / 1000), 'seconds')} before the next try.`,
 			)
 	}
 	/** Counts a wrong try and writes it into the audit trail. */

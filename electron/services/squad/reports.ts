@@ -153,7 +153,7 @@ function noteTrouble(run: Run, row: SignedRow, error: unknown, folder: string): 
 	}
 	run.stop = true
 	if (trouble === undefined) throw error
-	return trouble
+	return trouble.says
 }
 /** @returns how many files were written */
 async function writeReports(

@@ -12,6 +12,7 @@ import { unusualAgeQuestion } from '../../../shared/engine/words/en/conditions.t
 import { capital, conditionInWords } from '../../../shared/engine/words/words.ts'
 import { clinicProtocol } from '../../parts/clinicProtocol.ts'
 import { readPath, withValue } from '../../parts/draft-path.ts'
+import { AskedOf } from '../../parts/help/AskedOf.tsx'
 import { FieldRow, RowColumns } from '../../parts/MeasureField.tsx'
 import { ConditionPicker, FeaturePicker } from './ConditionPicker.tsx'
 import { withoutRow } from './listRows.ts'
@@ -132,6 +133,7 @@ function ConditionRow(props: RowProps & Pick<StepProps, 'goTo'> & { remove: () =
 			))}
 			{wishes || recorded.seek || recorded.avoid ? <OwnWishes {...props} /> : null}
 			<QuestionsOf {...props} />
+			<AskedOf condition={recorded.condition} />
 		</Paper>
 	)
 }

@@ -5,6 +5,7 @@
 import type { z } from 'zod'
 import { schemaAt } from '../../../shared/engine/visit/field-meta.ts'
 import { visitSchema } from '../../../shared/engine/visit/visit.ts'
+import { questionHeadings } from '../../../shared/engine/words/en/question-headings.table.ts'
 
 interface Loose {
 	def: { type: string; innerType?: Loose }
@@ -23,22 +24,6 @@ export interface QuestionGroup {
 	/** Rows of one field, or of left and right. */
 	rows: readonly (readonly string[])[]
 }
-const headings: Record<string, string> = {
-	injury: 'Injury: Ottawa ankle and foot rules',
-	wells: 'Clot: what goes into the letter',
-	boneStress: 'Bone stress',
-	achilles: 'Achilles rupture',
-	syndesmosis: 'High ankle sprain',
-	lisfranc: 'Midfoot joints',
-	infection: 'Infection',
-	limp: 'Limp',
-	tumour: 'Bone pain or lump',
-	neurological: 'Nerves',
-	vascular: 'Blood supply',
-	diabeticFoot: 'Diabetes: foot risk',
-	lowEnergy: 'Low energy availability',
-	inflammatory: 'Inflammatory joints',
-}
 /** @returns the group at a path, or undefined where the path is a single question */
 export function questionGroup(path: string): QuestionGroup | undefined {
 	const shape = unwrapped(schemaAt(visitSchema, path)).shape
@@ -53,5 +38,5 @@ export function questionGroup(path: string): QuestionGroup | undefined {
 	const single = Object.keys(shape)
 		.filter((key) => !['side', 'left', 'right'].includes(key))
 		.map((key) => [`${path}.${key}`])
-	return { path, heading: headings[name] ?? name, sides, rows: [...pairs, ...single] }
+	return { path, heading: questionHeadings[name] ?? name, sides, rows: [...pairs, ...single] }
 }

@@ -1,6 +1,7 @@
-/** Help without a network: how each measure is taken, the terms, the shortcuts, what is new. */
+/** Help without a network: how each measure is taken, the conditions, the terms, the shortcuts, what is new. */
 import { Box, Paper, Stack, Typography } from '@mui/material'
 import { useState } from 'react'
+import { findConditions } from '../../../shared/engine/conditions/find.ts'
 import { glossary } from '../../../shared/engine/words/words.ts'
 import { loadProtocol } from '../../parts/clinicProtocol.ts'
 import { Field } from '../../parts/form.tsx'
@@ -9,10 +10,12 @@ import { measureHelp } from '../../parts/help/topic.ts'
 import { KeySheet } from '../../parts/KeySheet.tsx'
 import { RoomNav } from '../../parts/RoomNav.tsx'
 import { useReading } from '../../query.ts'
+import { ConditionsTold } from './ConditionsTold.tsx'
 import { News } from './News.tsx'
 
 const pages = [
 	['measures', 'How to measure'],
+	['conditions', 'Conditions'],
 	['glossary', 'Glossary'],
 	['keys', 'Shortcuts'],
 	['news', 'What is new'],
@@ -62,17 +65,24 @@ function Terms({ find }: { find: string }) {
 		</Paper>
 	)
 }
-/** What can be looked through: measures or terms. */
+/** What can be looked through: how to draw it, and how much of it fits. */
+const looked = {
+	measures: { Shown: Measures, count: (find: string) => measuresThatFit(find).length },
+	conditions: { Shown: ConditionsTold, count: (find: string) => findConditions(find).length },
+	glossary: { Shown: Terms, count: (find: string) => termsThatFit(find).length },
+}
+const isLooked = (page: string): page is keyof typeof looked => Object.hasOwn(looked, page)
 function Finding({
 	page,
 	find,
 	setFind,
 }: {
-	page: 'measures' | 'glossary'
+	page: keyof typeof looked
 	find: string
 	setFind: (find: string) => void
 }) {
-	const found = (page === 'measures' ? measuresThatFit(find) : termsThatFit(find)).length
+	const { Shown, count } = looked[page]
+	const found = count(find)
 	return (
 		<>
 			<Box sx={{ maxWidth: 480 }}>
@@ -84,7 +94,7 @@ function Finding({
 					hint={find ? `${found} found.` : ''}
 				/>
 			</Box>
-			{page === 'measures' ? <Measures find={find} /> : <Terms find={find} />}
+			<Shown find={find} />
 			{found === 0 ? <Typography role="status">Nothing found. Try another word.</Typography> : null}
 		</>
 	)
@@ -101,9 +111,7 @@ export function HelpScreen({ page }: { page: string | undefined }) {
 			/>
 			{now === 'keys' ? <KeySheet /> : null}
 			{now === 'news' ? <News /> : null}
-			{now === 'measures' || now === 'glossary' ? (
-				<Finding page={now} find={find} setFind={setFind} />
-			) : null}
+			{isLooked(now) ? <Finding page={now} find={find} setFind={setFind} /> : null}
 		</Stack>
 	)
 }

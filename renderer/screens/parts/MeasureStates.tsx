@@ -2,6 +2,7 @@
 import { useState } from 'react'
 import { withNotMeasured, withRaw, withValue } from '../../parts/draft-path.ts'
 import { FootPicture } from '../../parts/FootPicture.tsx'
+import { AskedOf } from '../../parts/help/AskedOf.tsx'
 import { MeasureHelpCard } from '../../parts/help/Help.tsx'
 import { measureHelp } from '../../parts/help/topic.ts'
 import { FieldRow, MeasureField } from '../../parts/MeasureField.tsx'
@@ -75,6 +76,13 @@ export function MeasureStates() {
 				states={measureHelp.map(([key, help]) => ({
 					name: key,
 					part: <MeasureHelpCard help={help} side="right" />,
+				}))}
+			/>
+			<Specimen
+				part="What a condition asks"
+				states={(['calcaneal-apophysitis', 'previous-foot-ulcer'] as const).map((condition) => ({
+					name: condition,
+					part: <AskedOf condition={condition} />,
 				}))}
 			/>
 			<Specimen

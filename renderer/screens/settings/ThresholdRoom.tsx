@@ -3,8 +3,10 @@ import { Box, Button, Chip, Collapse, Paper, TextField, Typography } from '@mui/
 import { useState } from 'react'
 import type { ThresholdKey } from '../../../shared/engine/protocol/protocol.ts'
 import { rows } from '../../../shared/engine/protocol/rows.ts'
+import { roomNames } from '../../../shared/engine/words/en/terms.table.ts'
+import { thresholdName } from '../../../shared/engine/words/reading.ts'
 import { strengthWords } from '../../parts/Basis.tsx'
-import { nameOf, roomWords, type Scheme } from './thresholds.ts'
+import type { Scheme } from './thresholds.ts'
 import type { ProtocolDraft } from './useProtocolDraft.ts'
 
 /** undefined where who works here may not change the protocol */
@@ -41,7 +43,7 @@ interface RowProps {
 function Name({ id, isSet }: { id: ThresholdKey; isSet: boolean }) {
 	return (
 		<Box>
-			<Typography sx={{ fontWeight: 600 }}>{nameOf(id)}</Typography>
+			<Typography sx={{ fontWeight: 600 }}>{thresholdName(id)}</Typography>
 			<Typography variant="body2" color="text.secondary" sx={{ overflowWrap: 'anywhere' }}>
 				{id}
 			</Typography>
@@ -106,7 +108,7 @@ function ThresholdRow(row: RowProps) {
 				onChange={(event) => put?.(id, event.target.value)}
 				slotProps={{
 					htmlInput: {
-						'aria-label': `${nameOf(id)} (${id})`,
+						'aria-label': `${thresholdName(id)} (${id})`,
 						inputMode: 'decimal',
 						style: { fontVariantNumeric: 'tabular-nums' },
 					},
@@ -135,7 +137,7 @@ export function ThresholdRoom({ room, open, shown, draft, put, scheme }: RoomPro
 		<Paper
 			component="section"
 			variant="outlined"
-			aria-label={`Thresholds: ${roomWords[room] ?? room}`}
+			aria-label={`Thresholds: ${roomNames[room] ?? room}`}
 			sx={{ p: 2 }}
 		>
 			<Button
@@ -143,7 +145,7 @@ export function ThresholdRoom({ room, open, shown, draft, put, scheme }: RoomPro
 				onClick={() => setUnfolded(!unfolded)}
 				sx={{ fontSize: '1.2rem' }}
 			>
-				{roomWords[room] ?? room}: {shown.length} {shown.length === 1 ? 'threshold' : 'thresholds'}
+				{roomNames[room] ?? room}: {shown.length} {shown.length === 1 ? 'threshold' : 'thresholds'}
 				{set > 0 ? `, ${set} set here` : ''}
 			</Button>
 			<Collapse in={stands} unmountOnExit>

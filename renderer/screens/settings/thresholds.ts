@@ -2,35 +2,12 @@
 import { protocolProblems } from '../../../shared/engine/protocol/check.ts'
 import type { ProtocolFile, ThresholdKey } from '../../../shared/engine/protocol/protocol.ts'
 import { rows } from '../../../shared/engine/protocol/rows.ts'
+import { thresholdName } from '../../../shared/engine/words/reading.ts'
 import { parseNumber } from '../../parts/parseNumber.ts'
 
 export type Scheme = NonNullable<ProtocolFile['fpiScheme']>
 export const keys = Object.keys(rows) as ThresholdKey[]
 export const rooms = [...new Set(keys.map((key) => key.slice(0, key.indexOf('.'))))]
-export const roomWords: Record<string, string> = {
-	player: 'Player',
-	sizing: 'Sizing',
-	ankle: 'Ankle',
-	posture: 'Posture',
-	growth: 'Growth',
-	screening: 'Screening',
-	footwear: 'Footwear',
-	loading: 'Load',
-	insert: 'Insert',
-	season: 'Season',
-	squad: 'Squad day',
-	conditions: 'Conditions: usual ages',
-}
-/** 'toeRoomAdultMinMm' in words; the unit stands beside the field. */
-export const nameOf = (key: string): string => {
-	const words = key
-		.slice(key.indexOf('.') + 1)
-		.replace(/(Mm|Cm|Deg|Kg|Years|Days|Percent)$/, '')
-		.replace(/([a-z0-9])([A-Z])/g, '$1 $2')
-		.replace(/[-.]/g, ' ')
-		.toLowerCase()
-	return words.charAt(0).toUpperCase() + words.slice(1)
-}
 /** What was set in a file, as text by its key. */
 export const textsOf = (file: ProtocolFile): Record<string, string> =>
 	Object.fromEntries(Object.entries(file.values ?? {}).map(([key, value]) => [key, String(value)]))
@@ -69,7 +46,7 @@ export function differs(
 /** @returns whether every word stands in what is known of the threshold */
 export function fitsWords(key: ThresholdKey, find: string): boolean {
 	const { unit, source, population } = rows[key]
-	const known = `${key} ${nameOf(key)} ${unit} ${source} ${population}`.toLowerCase()
+	const known = `${key} ${thresholdName(key)} ${unit} ${source} ${population}`.toLowerCase()
 	return find
 		.toLowerCase()
 		.split(/\s+/)

@@ -94,7 +94,7 @@ export const manifestSchema = z.object({
 	protocol: z.object({ id: z.string(), version: z.number(), digest: z.string() }),
 	shelf: z.boolean(),
 	/** SHA-256 of each entry, in order: records first, then drafts. */
-	sha256: z.array(z.string().regex(/^[0-9a-f]{64}$/)),
+	sha256: z.array(z.string().regex(/^[0-9a-f]{64}$/, '64 hex digits')),
 })
 export type Manifest = z.infer<typeof manifestSchema>
 

@@ -8,7 +8,7 @@ export const anchorRecordSchema = z.strictObject({
 /** A place that writes records, with the key that its records are signed by. */
 export const installationRecordSchema = z.strictObject({
 	/** 12 hex */
-	origin: z.string().regex(/^[0-9a-f]{12}$/),
+	origin: z.string().regex(/^[0-9a-f]{12}$/, '12 hex digits'),
 	/** Ed25519, base64 of the DER form */
 	publicKey: z.string(),
 	/** ISO 8601 */

@@ -11,6 +11,23 @@ export interface AgeDoubt {
 	passed: ThresholdKey
 }
 const isRow = (key: string): key is ThresholdKey => Object.hasOwn(rows, key)
+const rowOf = (key: string): ThresholdKey | undefined => (isRow(key) ? key : undefined)
+/** The rows of its usual ages; undefined where it has none. */
+const rowsOf = (condition: Condition) => ({
+	least: rowOf(`conditions.${condition}.ageMinYears`),
+	most: rowOf(`conditions.${condition}.ageMaxYears`),
+})
+/** The usual ages of a condition in whole years, both included; empty where nothing is known. */
+export function usualAges(
+	condition: Condition,
+	protocol: Protocol,
+): Pick<AgeDoubt, 'fromYears' | 'toYears'> {
+	const { least, most } = rowsOf(condition)
+	return present({
+		fromYears: least && protocol.value(least),
+		toYears: most && protocol.value(most),
+	})
+}
 /**
  * @param ageYears whole years; @returns the usual ages where this one lies outside them, undefined
  * where it is usual or nothing is known of ages
@@ -20,15 +37,9 @@ export function ageDoubt(
 	ageYears: number,
 	protocol: Protocol,
 ): AgeDoubt | undefined {
-	const [least, most] = [
-		`conditions.${condition}.ageMinYears`,
-		`conditions.${condition}.ageMaxYears`,
-	]
-	const fromYears = isRow(least) ? protocol.value(least) : undefined
-	const toYears = isRow(most) ? protocol.value(most) : undefined
-	const span = present({ fromYears, toYears })
-	if (isRow(least) && fromYears !== undefined && ageYears < fromYears)
-		return { ...span, passed: least }
-	if (isRow(most) && toYears !== undefined && ageYears > toYears) return { ...span, passed: most }
+	const { least, most } = rowsOf(condition)
+	const span = usualAges(condition, protocol)
+	if (least && ageYears < protocol.value(least)) return { ...span, passed: least }
+	if (most && ageYears > protocol.value(most)) return { ...span, passed: most }
 	return undefined
 }

@@ -9,7 +9,12 @@ import { type Condition, conditions } from '../visit/terms.ts'
 import type { Visit } from '../visit/visit.ts'
 import { state } from '../words/statement.ts'
 import { ageDoubt } from './ages.ts'
-import { conditionReading, type RecordedCondition, recordedConditions } from './query.ts'
+import {
+	conditionReading,
+	type RecordedCondition,
+	recordedConditions,
+	unclearedSurgery,
+} from './query.ts'
 import { conditionRow } from './registry.ts'
 
 /** One finding speaks for a condition that is recorded twice: its side covers them all. */
@@ -52,12 +57,8 @@ function cautionFindings(visit: Visit, condition: Condition): Finding[] {
 		}),
 	]
 }
-/** Until the surgeon's word is recorded; long past ones only where that word was no. */
 function surgeryFindings(visit: Visit): Finding[] {
-	const uncleared = recordedConditions(visit, ['foot-or-ankle-surgery'], { when: 'ever' }).filter(
-		({ status, clearedBySurgeon }) =>
-			clearedBySurgeon === false || (clearedBySurgeon === undefined && status !== 'past'),
-	)
+	const uncleared = unclearedSurgery(visit)
 	if (uncleared.length === 0) return []
 	const operations = uncleared.map(({ side, operation, operationDate }) =>
 		present({ side, operation, operationDate }),

@@ -47,3 +47,18 @@ export const conditionReasons = (
 	wanted: readonly Condition[],
 	where: Where = {},
 ): Because[] => recordedConditions(visit, wanted, where).map(conditionReading)
+/**
+ * Operations before the surgeon's word that the limb may be loaded is recorded; long past ones only
+ * where that word was no. Common practice, no source.
+ */
+export const unclearedSurgery = (
+	visit: Pick<Visit, 'conditions'>,
+	{ side }: Pick<Where, 'side'> = {},
+): RecordedCondition[] =>
+	recordedConditions(visit, ['foot-or-ankle-surgery'], {
+		when: 'ever',
+		...(side === undefined ? {} : { side }),
+	}).filter(
+		({ status, clearedBySurgeon }) =>
+			clearedBySurgeon === false || (clearedBySurgeon === undefined && status !== 'past'),
+	)

@@ -18,9 +18,8 @@ export type Topic =
 	| 'conditions'
 	| 'measure'
 export type Level = 'note' | 'advise' | 'caution' | 'stop'
-export interface Finding
-	extends Pick<Statement, 'says'>,
-		Partial<Pick<Statement, 'code' | 'params'>> {
+/** Findings in the records of earlier versions have no code: they are read as `Stated`. */
+export interface Finding extends Statement {
 	/** Stable id: topic.rule or topic.rule.side, unique in an assessment */
 	id: string
 	topic: Topic
@@ -46,7 +45,7 @@ interface Found {
 export function findingOf(
 	statement: Statement,
 	{ side, level, because, basis, of, id }: Found,
-): Finding & Statement {
+): Finding {
 	const topic = statement.code.split('.')[0] as Topic
 	const own = [statement.code, ...(of === undefined ? [] : [of]), side].join('.')
 	return { id: id ?? own, ...statement, topic, side, level, because, basis }

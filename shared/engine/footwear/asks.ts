@@ -10,7 +10,7 @@ import type { WorkRow } from './work.ts'
 
 /** now: while it is current or recovering; ever: when it is past too. */
 type When = 'now' | 'ever'
-interface AskedOfShoe {
+export interface AskedOfShoe {
 	/** The rule by its id. */
 	rule: string
 	when: When
@@ -19,9 +19,9 @@ interface AskedOfShoe {
 	seek: readonly Feature[]
 	avoid: readonly Feature[]
 }
-interface AskedOfWork {
-	/** Rows that it calls for, by id. */
-	calledFor: string[]
+export interface AskedOfWork {
+	/** Rows that it calls for, by id, and the features that must be sought as well. */
+	calledFor: { id: string; withSought: readonly Feature[] }[]
 	/** Rows that it asks care with, each with the code of the caution. */
 	against: { id: string; code: string }[]
 }
@@ -33,7 +33,9 @@ export interface AsksOfFootwear {
 	joints: { joint: JointName; when: When }[]
 }
 const askedOf = (rows: readonly WorkRow[], condition: Condition): AskedOfWork => ({
-	calledFor: rows.filter(({ conditions }) => conditions?.includes(condition)).map(({ id }) => id),
+	calledFor: rows
+		.filter(({ conditions }) => conditions?.includes(condition))
+		.map(({ id, onlyWithSought = [] }) => ({ id, withSought: onlyWithSought })),
 	against: rows.flatMap(({ id, against }) =>
 		against
 			.filter(({ conditions }) => conditions.includes(condition))
@@ -49,7 +51,7 @@ function askedInItsRow(condition: Condition): AskedOfShoe[] {
 }
 /**
  * What a condition by itself asks of footwear. What its features ask in turn, such as lacing for a
- * wide fitting, is not followed. @internal
+ * wide fitting, is not followed.
  */
 export const asksOfFootwear = (condition: Condition): AsksOfFootwear => ({
 	shoe: [

@@ -16,6 +16,12 @@ import { isUnderForefoot } from './room-in-boot.ts'
 import { cautionsOf } from './said.ts'
 import { veryMobile } from './wear-in.ts'
 
+/** Said with the device until the surgeon's clearance is recorded. Common practice, no source. */
+export const afterSurgery = {
+	condition: 'foot-or-ankle-surgery',
+	code: 'insert.caution-surgery',
+} as const
+
 /** Elements, and what in them works against a boot. */
 interface Base {
 	elements: InsertElement[]
@@ -72,8 +78,10 @@ export function baseOf(
 }
 const nothing: Base = { elements: [], conflicts: [] }
 
-const forMinors = ({ adult }: InsertFacts): Statement[] =>
-	adult ? [] : [state('insert.caution-minor')]
+const ofPlayer = ({ adult, uncleared }: InsertFacts): Statement[] => [
+	...(adult ? [] : [state('insert.caution-minor')]),
+	...(uncleared ? [state(afterSurgery.code)] : []),
+]
 const plainDevice = (onlyRaises: boolean, facts: InsertFacts, add: Add): InsertElement =>
 	add(
 		'device',
@@ -81,7 +89,7 @@ const plainDevice = (onlyRaises: boolean, facts: InsertFacts, add: Add): InsertE
 		practiceBasis('device kind'),
 		{
 			choice: onlyRaises ? 'raise alone' : 'additions to the liner',
-			cautions: forMinors(facts),
+			cautions: ofPlayer(facts),
 		},
 	)
 const shelledDevice = (facts: InsertFacts, add: Add): InsertElement =>
@@ -93,7 +101,7 @@ const shelledDevice = (facts: InsertFacts, add: Add): InsertElement =>
 			source: 'Whittaker 2018 (19 trials: custom no better than prefabricated for heel pain)',
 			strength: 'trial',
 		},
-		{ choice: 'prefabricated, modified', cautions: forMinors(facts) },
+		{ choice: 'prefabricated, modified', cautions: ofPlayer(facts) },
 	)
 
 function shellOf(facts: InsertFacts, add: Add): Base {

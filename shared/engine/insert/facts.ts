@@ -1,5 +1,10 @@
 /** What the insert rows look at on one side, gathered once. */
-import { conditionReasons, hasCondition, recordedConditions } from '../conditions/query.ts'
+import {
+	conditionReasons,
+	hasCondition,
+	recordedConditions,
+	unclearedSurgery,
+} from '../conditions/query.ts'
 import { isAdult } from '../facts/age.ts'
 import type {
 	AnkleResult,
@@ -50,6 +55,8 @@ export interface InsertFacts {
 	legLengthMm?: number
 	shorter: boolean
 	protocol: Protocol
+	/** Operated, without the surgeon's clearance. */
+	uncleared: boolean
 	/** Current or recovering, whatever the side: for what is given to both shoes. */
 	nowAnywhere(...conditions: Condition[]): boolean
 	/** Recorded conditions among these, as reasons. */
@@ -91,6 +98,7 @@ export function insertFacts(
 		ankleRaiseBasis: context.ankle.heelRaiseBasis,
 		legLengthMm: visit.body?.legLengthDifferenceMm,
 		shorter: visit.body?.shorterLeg === side,
+		uncleared: unclearedSurgery(visit, { side }).length > 0,
 		nowAnywhere: (...wanted: Condition[]) => hasCondition(visit, wanted),
 		reasons: (wanted: readonly Condition[], where: Where) => conditionReasons(visit, wanted, where),
 		recorded: (wanted: readonly Condition[], where: Where) => [

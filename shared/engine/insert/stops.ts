@@ -29,7 +29,7 @@ const ofSide = <Signs extends { side: string }>(
 	side: Side,
 ): Signs | undefined => (signs?.side === side || signs?.side === 'both' ? signs : undefined)
 
-/** Source: expert opinion and common practice. */
+/** Source: expert opinion and common practice, where a row says no other. */
 export const stopRows: readonly StopRow[] = [
 	{
 		code: 'insert.stop-night-pain',
@@ -69,6 +69,11 @@ export const stopRows: readonly StopRow[] = [
 			'fifth-metatarsal-stress-fracture',
 			'navicular-stress-fracture',
 		],
+	},
+	{
+		// J Foot Ankle Res 2023, s13047-023-00608-0: 20 to 40 % missed at first; no weight until filmed
+		code: 'insert.stop-midfoot-sprain',
+		conditions: ['midfoot-sprain'],
 	},
 	{
 		code: 'insert.stop-limp',

@@ -16,7 +16,7 @@ import { type Statement, state } from '../words/statement.ts'
 
 /**
  * Staged first lift, mm: less than difference / (duration + compensation); Heilig, expert opinion
- * as read in an encyclopedia. @throws RangeError when the divisor is not positive
+ * as read in an encyclopedia. @throws RangeError when the divisor is not positive @internal
  */
 export function firstLiftBelowMm(
 	differenceMm: number,
@@ -29,7 +29,7 @@ export function firstLiftBelowMm(
 		)
 	return over(quantity(differenceMm, 1), plus(exactly(duration), exactly(compensation)))
 }
-/** Duration 1 to 10 years, 2 to 30 years, 3 beyond; Heilig. */
+/** Duration 1 to 10 years, 2 to 30 years, 3 beyond; Heilig. @internal */
 export function durationFactor(years: number): number {
 	if (years < 10) return 1
 	return years < 30 ? 2 : 3

@@ -3,13 +3,13 @@
  * span turned round. Pure.
  */
 import { need } from '../plain/need.ts'
+import { type Problem, type ProblemCode, problemOf } from '../visit/problems.ts'
 import { rowLimits, unitLimits } from './limits.table.ts'
 import { rows } from './rows.ts'
 
-interface ValueProblem {
+/** A problem with the key that it is about. */
+export interface ValueProblem extends Problem {
 	key: string
-	path: string
-	message: string
 }
 type Key = keyof typeof rows
 /** Parts of a key that belong together, least first. */
@@ -20,11 +20,15 @@ const isKnown = (key: string): key is Key => Object.hasOwn(rows, key)
 /** The value in force for a key, the clinic's or the shipped one; undefined where no row has it. */
 const inForce = (values: Values, key: string): number | undefined =>
 	values[key] ?? (isKnown(key) ? rows[key].value : undefined)
-const problem = (key: string, wrong: string, given: number, allowed: string): ValueProblem => ({
-	key,
-	path: `values.${key}`,
-	message: `${wrong}, given ${given}, allowed: ${allowed}`,
-})
+/** What is wrong with the value of a key. */
+export function valueProblem<Code extends ProblemCode>(
+	key: string,
+	given: number,
+	code: Code,
+	params: Parameters<typeof problemOf<Code>>[3],
+): ValueProblem {
+	return { key, ...problemOf(`values.${key}`, code, given, params) }
+}
 /** The least and the most that a row may be set to, in its own unit. */
 export function limitsOf(key: Key): readonly [least: number, most: number] {
 	const { unit } = rows[key]
@@ -35,11 +39,11 @@ export function limitsOf(key: Key): readonly [least: number, most: number] {
 function limitProblems(key: Key, given: number): ValueProblem[] {
 	const { value: shipped, unit } = rows[key]
 	const [least, most] = limitsOf(key)
-	if (!Number.isFinite(given)) return [problem(key, 'not a number', given, `a number in ${unit}`)]
-	if (shipped > 0 && given < 0) return [problem(key, 'below zero', given, `0 or more (${unit})`)]
-	if (shipped < 0 && given > 0) return [problem(key, 'above zero', given, `0 or less (${unit})`)]
+	if (!Number.isFinite(given)) return [valueProblem(key, given, 'not-a-number', { unit })]
+	if (shipped > 0 && given < 0) return [valueProblem(key, given, 'below-zero', { unit })]
+	if (shipped < 0 && given > 0) return [valueProblem(key, given, 'above-zero', { unit })]
 	if (given < least || given > most)
-		return [problem(key, 'beyond what it can be', given, `${least} to ${most} (${unit})`)]
+		return [valueProblem(key, given, 'beyond-limits', { least, most, unit })]
 	return []
 }
 /** A value that stands on the wrong side of another of its span. */
@@ -52,9 +56,9 @@ function spanProblems(values: Values, key: Key, given: number): ValueProblem[] {
 		const limit = inForce(values, limitKey)
 		if (otherPlace === place || limit === undefined) return []
 		if (otherPlace < place && given < limit)
-			return [problem(key, `below ${limitKey}`, given, `${limit} or more`)]
+			return [valueProblem(key, given, 'below-other', { other: limitKey, limit })]
 		if (otherPlace > place && given > limit)
-			return [problem(key, `above ${limitKey}`, given, `${limit} or less`)]
+			return [valueProblem(key, given, 'above-other', { other: limitKey, limit })]
 		return []
 	})
 }
@@ -68,9 +72,7 @@ export function protocolProblems(values: Values): ValueProblem[] {
 	return [
 		...entries
 			.filter(([key]) => !isKnown(key))
-			.map(([key, given]) =>
-				problem(key, 'no such threshold', given, 'a key of the protocol table'),
-			),
+			.map(([key, given]) => valueProblem(key, given, 'no-such-threshold', {})),
 		...known.flatMap(({ key, given }) => limitProblems(key, given)),
 		...known.flatMap(({ key, given }) => spanProblems(values, key, given)),
 	]

@@ -12,8 +12,13 @@ export type ThresholdKey = keyof typeof rows
 /** Values that the rules cannot work with; a key that no row has is told elsewhere. */
 export function refuseLimits(values: Readonly<Record<string, number>>, context: z.RefinementCtx) {
 	const known = protocolProblems(values).filter(({ key }) => Object.hasOwn(rows, key))
-	for (const { key, message } of [...known, ...retiredProblems(values)])
-		context.addIssue({ code: 'custom', path: [key], message, params: { whole: true } })
+	for (const { key, message, code, params } of [...known, ...retiredProblems(values)])
+		context.addIssue({
+			code: 'custom',
+			path: [key],
+			message,
+			params: { whole: true, stated: { code, params } },
+		})
 }
 /** Values that the rules can work with; a key that no row has counts as unknown. */
 const ownValues = boundedRecord(80, z.number(), 1000)

@@ -1,5 +1,5 @@
 /** A clinic's values that were set under keys of before, read under the key that stands now. Pure. */
-import { limitsOf } from './check.ts'
+import { limitsOf, type ValueProblem, valueProblem } from './check.ts'
 import { retiredKeys } from './retired.table.ts'
 import { rows } from './rows.ts'
 
@@ -10,14 +10,13 @@ const isRetired = (key: string): key is Retired => Object.hasOwn(retiredKeys, ke
 /** Whether a row has the key, or had it before. */
 export const isReadable = (key: string): boolean => Object.hasOwn(rows, key) || isRetired(key)
 /** Values under keys of before that never could be set: none under zero, none above the limit. */
-export function retiredProblems(values: Values): { key: string; message: string }[] {
+export function retiredProblems(values: Values): ValueProblem[] {
 	return Object.entries(values).flatMap(([key, given]) => {
 		if (!isRetired(key)) return []
 		const [, most] = limitsOf(retiredKeys[key])
 		if (given >= 0 && given <= most) return []
 		const { unit } = rows[retiredKeys[key]]
-		const message = `beyond what it can be, given ${given}, allowed: 0 to ${most} (${unit})`
-		return [{ key, message }]
+		return [valueProblem(key, given, 'beyond-limits', { least: 0, most, unit })]
 	})
 }
 /**

@@ -47,16 +47,33 @@ export function standingLines(assessment: Assessment, decisions: Decisions): Sta
 		)
 	return [...kept, ...own]
 }
+/** Whether the clinician dropped what a rule asks of a pair. */
+function isDropped(decisions: Decisions): (kind: 'seek' | 'avoid', wish: FeatureWish) => boolean {
+	const dropped = new Set(
+		decisions.lines.filter((line) => line.choice === 'drop').map((line) => line.findingId),
+	)
+	return (kind, { feature }) => dropped.has(`${kind}.${feature}`)
+}
+/** Rules of which the clinician dropped something: their sentences speak of it still. */
+export function rulesPartlyDropped(
+	target: Readonly<Record<'seek' | 'avoid', readonly FeatureWish[]>>,
+	decisions: Decisions,
+): Set<string> {
+	const isGone = isDropped(decisions)
+	return new Set(
+		(['seek', 'avoid'] as const).flatMap((kind) =>
+			target[kind].filter((wish) => isGone(kind, wish)).map(({ rule }) => rule),
+		),
+	)
+}
 /** Seek or avoid as decided, one row a feature, with every reason. */
 export function standingWishes(
 	wishes: readonly FeatureWish[],
 	kind: 'seek' | 'avoid',
 	decisions: Decisions,
 ): { feature: FeatureWish['feature']; wishes: FeatureWish[] }[] {
-	const dropped = new Set(
-		decisions.lines.filter((line) => line.choice === 'drop').map((line) => line.findingId),
-	)
-	const standing = wishes.filter((wish) => !dropped.has(`${kind}.${wish.feature}`))
+	const isGone = isDropped(decisions)
+	const standing = wishes.filter((wish) => !isGone(kind, wish))
 	const rows = Map.groupBy(standing, (wish) => wish.feature)
 	return [...rows].map(([feature, list]) => ({ feature, wishes: list }))
 }

@@ -5,7 +5,7 @@
 import type { Assessment, FootwearWork, RankedModel } from '../findings/assessment.ts'
 import { digestOf } from '../plain/canonical.ts'
 import { present } from '../plain/present.ts'
-import type { Decision, Decisions } from '../visit/decisions.ts'
+import { type Decision, type Decisions, isOtherContent } from '../visit/decisions.ts'
 import { sizeWords } from '../words/en/sizes.ts'
 import type { Stated, Statement } from '../words/statement.ts'
 
@@ -22,7 +22,7 @@ export const markedLines = ({ lines }: Decisions, mark: Mark): Decision[] =>
 			line.choice === 'accept' && line.findingId.startsWith(`${mark}.`) && line.says !== undefined,
 	)
 type SizedModel = Pick<RankedModel, 'name' | 'size'>
-/** What a report prints of a model to try: '<name>, size <size>'. */
+/** What a report prints of a model to try: '<name>, size <size>'. @internal */
 export const modelWords = ({ name, size }: SizedModel): string => `${name}, size ${sizeWords(size)}`
 /** A model to try is the same while its name and its size are. */
 export const modelMark = (model: SizedModel): Marked => {
@@ -33,7 +33,7 @@ const sideWords = { left: ', left', right: ', right', both: '' } as const
 /** The name of a change, with its side where it concerns one. */
 export const workTitle = ({ name, side }: Pick<FootwearWork, 'name' | 'side'>): string =>
 	`${name}${sideWords[side]}`
-/** What a report prints of a change to the boot or a lacing. */
+/** What a report prints of a change to the boot or a lacing. @internal */
 export const workWords = (work: FootwearWork): string => `${workTitle(work)}. ${work.says}`
 /** What a mark on a change is about: its id and side. */
 export const workKey = ({ id, side }: FootwearWork): string => `${id}.${side}`
@@ -55,12 +55,9 @@ export const workMark = (work: FootwearWork & Partial<Statement>): Marked => {
 	const of = code === undefined ? undefined : digestOf({ id, side, code, params: params ?? {} })
 	return present({ says: workWords(work), of })
 }
-/**
- * Whether a mark would print what is no longer so. A line from before contents were kept tells only
- * its words: other words may say something else.
- */
+/** Whether a mark would print what is no longer so, or holds nothing to print. */
 export const isOvertakenMark = (line: Pick<Decision, 'says' | 'of'>, now: Marked): boolean =>
-	line.of !== undefined && now.of !== undefined ? line.of !== now.of : line.says !== now.says
+	line.says === undefined || isOtherContent(line, now)
 /**
  * Marks that would print what the measures do not give now: a size that changed, a work that says
  * something else. What is not asked for any more may stay marked.

@@ -6,7 +6,7 @@ import { capital, ruleInWords, strengthWords } from '../words/words.ts'
 
 /** Numbered notes: the same source is numbered once, with every rule that rests on it. */
 export class Notes {
-	private readonly rulesBySource = new Map<string, Set<string>>()
+	private readonly bySource = new Map<string, { place: number; rules: Set<string> }>()
 	private readonly t: Speak
 	private readonly withBodyMass: boolean
 	/** @param withBodyMass whether rules about body mass are for this reader */
@@ -21,12 +21,13 @@ export class Notes {
 	mark(basis: Basis): string {
 		if (!this.withBodyMass && isOfBodyMass(basis)) return ''
 		const source = this.sourceWords(basis)
-		const rules = this.rulesBySource.get(source) ?? new Set<string>()
-		this.rulesBySource.set(source, rules.add(this.ruleWords(basis)))
-		return `[${[...this.rulesBySource.keys()].indexOf(source) + 1}]`
+		const note = this.bySource.get(source) ?? { place: this.bySource.size + 1, rules: new Set() }
+		this.bySource.set(source, note)
+		note.rules.add(this.ruleWords(basis))
+		return `[${note.place}]`
 	}
 	get list(): string[] {
-		return [...this.rulesBySource].map(([source, rules]) =>
+		return [...this.bySource].map(([source, { rules }]) =>
 			oneFullStop(`${[...rules].join('; ')}. ${capital(source)}`),
 		)
 	}

@@ -6,7 +6,13 @@ import type { Assessment } from '../findings/assessment.ts'
 import type { Finding } from '../findings/finding.ts'
 import { overtakenDecision } from '../insert/decided.ts'
 import type { Protocol } from '../protocol/protocol.ts'
-import { type DecidedOn, type Decisions, overtakenLine, standingLine } from '../visit/decisions.ts'
+import {
+	type DecidedOn,
+	type Decisions,
+	hasOwnWords,
+	overtakenLine,
+	standingLine,
+} from '../visit/decisions.ts'
 import { bothSides } from '../visit/sides.ts'
 import { type Statement, state } from '../words/statement.ts'
 import { overtakenMarks } from './marked.ts'
@@ -20,9 +26,7 @@ export const quiet = ({ level }: Pick<Finding, 'level'>): boolean =>
  */
 export function isDecided(decisions: Decisions, id: string, now?: DecidedOn): boolean {
 	const line = standingLine(decisions, id, now)
-	if (!line) return false
-	const own = line.says?.trim() ?? ''
-	return line.choice !== 'change' || (own !== '' && own !== line.about?.trim())
+	return line !== undefined && (line.choice !== 'change' || hasOwnWords(line))
 }
 /** True where screening asks for more than a letter, so that what was done must be written down. */
 export const refers = ({ screening }: Pick<Assessment, 'screening'>): boolean =>

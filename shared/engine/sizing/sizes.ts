@@ -120,7 +120,7 @@ export function sizesOf(lengthMm: number, widthMm?: number): Sizes {
 
 /**
  * EU by the other formula in print, 1.5 (F + 1.5): 15 mm of allowance in place of two points (13.3
- * mm). @throws RangeError as `sizesOf`
+ * mm). @throws RangeError as `sizesOf` @internal
  */
 export const euLongerOf = (lengthMm: number): SizeLabel => plain(partsOf(lengthMm), scales.euLonger)
 

@@ -1,5 +1,5 @@
 /** What no single field of a visit can say of itself: checks that span fields. */
-import type { Problem } from './problems.ts'
+import { type Problem, problemOf } from './problems.ts'
 import { bothSides } from './sides.ts'
 import type { Side, Visit } from './visit.ts'
 
@@ -11,33 +11,13 @@ function bodyProblems({ body }: Visit): Problem[] {
 	const { statureCm, sittingHeightCm } = body ?? {}
 	if (statureCm === undefined || sittingHeightCm === undefined || sittingHeightCm < statureCm)
 		return []
-	return [
-		{
-			path: 'body.sittingHeightCm',
-			message:
-				`not below stature, given ${sittingHeightCm}, allowed: less than the stature of ` +
-				`${statureCm} cm (take off the height of the stool)`,
-		},
-	]
+	return [problemOf('body.sittingHeightCm', 'not-below-stature', sittingHeightCm, { statureCm })]
 }
 function birthProblems({ player: { birthDate }, visitDate }: Visit): Problem[] {
 	const path = 'player.birthDate'
-	if (birthDate >= visitDate)
-		return [
-			{
-				path,
-				message: `not before the visit, given "${birthDate}", allowed: a date before ${visitDate}`,
-			},
-		]
+	if (birthDate >= visitDate) return [problemOf(path, 'not-before-visit', birthDate, { visitDate })]
 	if (yearOf(visitDate) - yearOf(birthDate) <= oldestYears) return []
-	return [
-		{
-			path,
-			message:
-				`more than ${oldestYears} years before the visit, given "${birthDate}", ` +
-				`allowed: a birth date within ${oldestYears} years of ${visitDate}`,
-		},
-	]
+	return [problemOf(path, 'too-long-ago', birthDate, { mostYears: oldestYears, visitDate })]
 }
 /** Heel to ball against each reading of heel to toe. */
 function footProblems({ feet }: Visit, side: Side): Problem[] {
@@ -46,48 +26,33 @@ function footProblems({ feet }: Visit, side: Side): Problem[] {
 	return lengths.flatMap((length, index) =>
 		balls
 			.filter((ball) => ball >= length)
-			.map((ball) => ({
-				path: `feet.${side}.heelToBallMm`,
-				message:
-					`not below heel to toe (reading ${index + 1}), given ${ball}, allowed: ` +
-					`less than ${length} mm`,
-			})),
+			.map((ball) =>
+				problemOf(`feet.${side}.heelToBallMm`, 'not-below-length', ball, {
+					reading: index + 1,
+					heelToToeMm: length,
+				}),
+			),
 	)
 }
 function seasonProblems({ season }: Visit): Problem[] {
 	if (!season) return []
 	const { from, to, sessions = [] } = season
-	const turnedRound = {
-		path: 'season.to',
-		message: `before the start, given "${to}", allowed: ${from} or later`,
-	}
 	const outside = sessions.flatMap(({ date }, index) =>
 		date >= from && date <= to
 			? []
-			: [
-					{
-						path: `season.sessions.${index}.date`,
-						message: `outside the season, given "${date}", allowed: ${from} to ${to}`,
-					},
-				],
+			: [problemOf(`season.sessions.${index}.date`, 'outside-season', date, { from, to })],
 	)
-	return to < from ? [turnedRound, ...outside] : outside
+	return to < from ? [problemOf('season.to', 'before-start', to, { from }), ...outside] : outside
 }
 function pairProblems({ footwear = [], visitDate }: Visit): Problem[] {
 	const seen = new Set<string>()
 	return footwear.flatMap(({ id, acquired }, index) => {
 		const problems: Problem[] = []
 		if (seen.has(id))
-			problems.push({
-				path: `footwear.${index}.id`,
-				message: `used twice, given "${id}", allowed: an id of its own for each pair`,
-			})
+			problems.push(problemOf(`footwear.${index}.id`, 'used-twice', id, { of: 'pair' }))
 		seen.add(id)
 		if (acquired !== undefined && acquired > visitDate)
-			problems.push({
-				path: `footwear.${index}.acquired`,
-				message: `after the visit, given "${acquired}", allowed: ${visitDate} or earlier`,
-			})
+			problems.push(problemOf(`footwear.${index}.acquired`, 'after-visit', acquired, { visitDate }))
 		return problems
 	})
 }
@@ -96,10 +61,9 @@ function conditionProblems({ conditions = [], visitDate }: Visit): Problem[] {
 		operationDate === undefined || operationDate <= visitDate
 			? []
 			: [
-					{
-						path: `conditions.${index}.operationDate`,
-						message: `after the visit, given "${operationDate}", allowed: ${visitDate} or earlier`,
-					},
+					problemOf(`conditions.${index}.operationDate`, 'after-visit', operationDate, {
+						visitDate,
+					}),
 				],
 	)
 }

@@ -4,7 +4,7 @@ import { digestOf } from '../plain/canonical.ts'
 import { present } from '../plain/present.ts'
 
 /** What a decision was about by its content, whatever its wording: see `aboutOf`. */
-const contentDigest = z.string().regex(/^[0-9a-f]{64}$/)
+const contentDigest = z.string().regex(/^[0-9a-f]{64}$/, '64 hex digits')
 
 const decisionSchema = z.strictObject({
 	findingId: z.string().min(1).max(120),
@@ -108,15 +108,29 @@ export const aboutOf = ({ says, code, params }: DecidedOn): { about?: string; of
 		about: says === '' ? undefined : says,
 		of: code === undefined ? undefined : digestOf({ code, params: params ?? {} }),
 	})
+/** A content, and the words for it. */
+interface Kept {
+	of?: string | undefined
+	says?: string | undefined
+}
 /**
- * Whether something was decided about other content than stands now. Lines written before contents
- * were kept tell only the words: there other words are asked about again, since they may say
- * something else. A line that tells neither stands.
+ * Whether a line keeps another content than stands now. One from before contents were kept tells
+ * only its words, and no other place goes by words: there others are asked about again, since they
+ * may say something else. One that tells neither stands.
  */
+export function isOtherContent(kept: Kept, now: Kept): boolean {
+	if (kept.of !== undefined && now.of !== undefined) return kept.of !== now.of
+	return kept.says !== undefined && now.says !== undefined && kept.says !== now.says
+}
+/** Whether something was decided about other content than stands now. */
 export function isAboutOther(decision: About, now: DecidedOn): boolean {
 	const { about, of } = aboutOf(now)
-	if (decision.of !== undefined && of !== undefined) return decision.of !== of
-	return decision.about !== undefined && about !== undefined && decision.about !== about
+	return isOtherContent({ of: decision.of, says: decision.about }, { of, says: about })
+}
+/** Whether a line holds words of the clinician's own: not blank, and not the suggestion again. */
+export function hasOwnWords({ says, about }: Pick<Decision, 'says' | 'about'>): boolean {
+	const own = says?.trim() ?? ''
+	return own !== '' && own !== about?.trim()
 }
 const lineAbout = ({ lines }: Decisions, id: string): Decision | undefined =>
 	lines.find((line) => line.findingId === id)

@@ -45,7 +45,7 @@ function inAnyCode(word: string): Position | undefined {
 }
 /**
  * The position that a word means in a code of play; undefined where the list does not know it. With
- * no code, only where every code that knows the word means a position of one name.
+ * no code, only where every code that knows the word means a position of one name. @internal
  */
 export function positionOf(typed: string, code: Code | undefined): Position | undefined {
 	const word = plain(typed)

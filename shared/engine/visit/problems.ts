@@ -1,18 +1,33 @@
 /**
- * Turns a schema's refusals into one line per problem: path, what is wrong, what was given, what is
- * allowed.
+ * What is wrong with an entry of a file: a code to go by with what its words are filled in with,
+ * and the words: what is wrong, what was given, what is allowed.
  */
 import type { z } from 'zod'
+import {
+	type Given,
+	givenWords,
+	moreWords,
+	type ProblemWords,
+	problemWords,
+} from '../words/en/problems.ts'
+import type { Params } from '../words/sentence.ts'
 
+type Codes = typeof problemWords
+export type ProblemCode = keyof Codes
+type FillingOf<Code extends ProblemCode> =
+	Codes[Code] extends ProblemWords<infer Filling> ? Filling : never
 export interface Problem {
 	path: string
+	/** 'own-check' where a schema has words of its own; 'more' where problems are counted only. */
+	code: ProblemCode | 'own-check' | 'more'
+	/** JSON only; what was given stands under `given`, left out where nothing was. */
+	params: Params
 	message: string
 }
 type Issue = z.core.$ZodIssue
 
-export function problemLine(problem: Problem): string {
-	return `${problem.path}: ${problem.message}`
-}
+export const problemLine = ({ path, message }: Pick<Problem, 'path' | 'message'>): string =>
+	`${path}: ${message}`
 
 function pathText(path: readonly PropertyKey[]): string {
 	return path.length === 0 ? '(file)' : path.map(String).join('.')
@@ -33,27 +48,28 @@ function sizeOf(value: unknown): number {
 	if (typeof value === 'string' || Array.isArray(value)) return value.length
 	return value !== null && typeof value === 'object' ? Object.keys(value).length : 0
 }
-function given(value: unknown): string {
-	if (value === undefined) return 'given nothing'
-	if (typeof value === 'number') return `given ${value}`
-	if (value !== null && typeof value === 'object')
-		return Array.isArray(value) ? `given a list of ${value.length}` : 'given an object'
-	const text = JSON.stringify(value) ?? String(value)
-	return `given ${text.length > 60 ? `${text.slice(0, 57)}..."` : text}`
+/** What was given, as JSON may hold it. */
+function givenOf(value: unknown): Given | undefined {
+	if (Array.isArray(value)) return { list: value.length }
+	if (value === null || value === undefined) return value
+	if (typeof value === 'object') return { object: sizeOf(value) }
+	return typeof value === 'number' || typeof value === 'boolean' ? value : String(value)
 }
-const kindWords: Record<string, string> = {
-	number: 'a number',
-	int: 'a whole number',
-	string: 'text',
-	boolean: 'true or false',
-	array: 'a list',
-	object: 'an object',
-	record: 'an object',
-	null: 'null',
-}
-const formatWords: Record<string, string> = {
-	date: 'a date that exists, YYYY-MM-DD',
-	email: 'an e-mail address such as name@example.org',
+/**
+ * A problem of one entry. @param path of the entry, its keys joined by points
+ * @param value what stands there, undefined where nothing does
+ */
+export function problemOf<Code extends ProblemCode>(
+	path: string,
+	code: Code,
+	value: unknown,
+	params: FillingOf<Code>,
+): Problem {
+	const { wrong, allowed, given: counted } = problemWords[code] as ProblemWords<FillingOf<Code>>
+	const given = givenOf(value)
+	const held = counted?.(params) ?? givenWords(given)
+	const message = `${wrong(params)}, ${held}, allowed: ${allowed(params)}`
+	return { path, code, params: { ...params, ...(given !== undefined && { given }) }, message }
 }
 
 /** Where a value stands that the schema refused. */
@@ -66,17 +82,15 @@ type Reader<Code extends Issue['code']> = (
 	place: Place,
 ) => Problem[]
 
-/** A problem of one value: what is wrong, what was given, what is allowed. */
-function problem({ input, path }: Place, wrong: string, allowed: string): Problem[] {
-	const message = `${wrong}, ${given(valueAt(input, path))}, allowed: ${allowed}`
-	return [{ path: pathText(path), message }]
-}
+const problem = <Code extends ProblemCode>(
+	{ input, path }: Place,
+	code: Code,
+	params: FillingOf<Code>,
+): Problem[] => [problemOf(pathText(path), code, valueAt(input, path), params)]
 const isMissing = ({ input, path }: Place): boolean => valueAt(input, path) === undefined
 
 const unknownKeys: Reader<'unrecognized_keys'> = ({ keys }, { input, path }) =>
-	keys.flatMap((key) =>
-		problem({ input, path: [...path, key] }, 'unknown key', 'only the keys of the file format'),
-	)
+	keys.flatMap((key) => problem({ input, path: [...path, key] }, 'unknown-key', {}))
 /** A measure is one number or a list of repeats: the branch that the input was meant for. */
 function branchMeant(branches: readonly (readonly Issue[])[]): readonly Issue[] | undefined {
 	const wrong = branches.filter((branch) => branch.length > 0)
@@ -86,44 +100,44 @@ function branchMeant(branches: readonly (readonly Issue[])[]): readonly Issue[] 
 }
 const noBranch: Reader<'invalid_union'> = ({ errors }, place) => {
 	const meant = branchMeant(errors)
-	if (!meant) return problem(place, 'not allowed here', 'see the file format')
+	if (!meant) return problem(place, 'not-allowed-here', {})
 	return meant.flatMap((issue) =>
 		problemsIn(issue, { input: place.input, path: [...place.path, ...issue.path] }),
 	)
 }
 const wrongType: Reader<'invalid_type'> = ({ expected }, place) =>
-	problem(place, isMissing(place) ? 'missing' : 'wrong type', kindWords[expected] ?? expected)
+	problem(place, isMissing(place) ? 'missing' : 'wrong-type', { expected })
 
 /** What is counted in a value whose length is limited; undefined where the value itself is. */
-const counted: Partial<Record<string, string>> = {
+const countedIn: Partial<Record<string, 'characters' | 'entries'>> = {
 	string: 'characters',
 	array: 'entries',
 	record: 'entries',
 }
 
 const tooSmall: Reader<'too_small'> = ({ origin, minimum }, place) => {
-	const what = counted[origin]
-	return what
-		? problem(place, 'too short', `at least ${minimum} ${what}`)
-		: problem(place, 'too small', `${minimum} or more`)
+	const of = countedIn[origin]
+	const least = Number(minimum)
+	return of ? problem(place, 'too-short', { least, of }) : problem(place, 'too-small', { least })
 }
 const tooBig: Reader<'too_big'> = ({ origin, maximum }, place) => {
-	const what = counted[origin]
-	if (!what) return problem(place, 'too large', `${maximum} or less`)
-	const { input, path } = place
-	const held = sizeOf(valueAt(input, path))
-	const message = `too long, given ${held} ${what}, allowed: at most ${maximum} ${what}`
-	return [{ path: pathText(path), message }]
+	const of = countedIn[origin]
+	const most = Number(maximum)
+	if (!of) return problem(place, 'too-large', { most })
+	const held = sizeOf(valueAt(place.input, place.path))
+	return problem(place, 'too-long', { held, most, of })
 }
 const notATerm: Reader<'invalid_value'> = ({ values }, place) =>
-	problem(
-		place,
-		isMissing(place) ? 'missing' : 'not one of the terms',
-		values.map(String).join(', '),
-	)
-const wrongForm: Reader<'invalid_format'> = ({ format, message }, place) => {
-	const ownWords = message.startsWith('Invalid') ? format : message
-	return problem(place, 'wrong form', formatWords[format] ?? ownWords)
+	problem(place, isMissing(place) ? 'missing' : 'not-a-term', { terms: values.map(String) })
+const forms: Partial<Record<string, 'not-a-date' | 'not-a-moment' | 'not-an-email'>> = {
+	date: 'not-a-date',
+	datetime: 'not-a-moment',
+	email: 'not-an-email',
+}
+/** A pattern of a schema has words of its own for what it takes. */
+const wrongForm: Reader<'invalid_format'> = ({ format, message: form }, place) => {
+	const code = forms[format]
+	return code ? problem(place, code, {}) : problem(place, 'wrong-form', { form })
 }
 /** One refusal as problems; a kind without words of its own keeps those of the schema. */
 function problemsIn(issue: Issue, place: Place): Problem[] {
@@ -142,13 +156,23 @@ function problemsIn(issue: Issue, place: Place): Problem[] {
 			return notATerm(issue, place)
 		case 'invalid_format':
 			return wrongForm(issue, place)
-		default: {
-			// a check of our own that says what was given itself
-			const whole = issue.code === 'custom' && issue.params?.whole === true
-			const more = whole ? '' : `, ${given(valueAt(place.input, place.path))}`
-			return [{ path: pathText(place.path), message: `${issue.message}${more}` }]
-		}
+		default:
+			return ownCheck(issue, place)
 	}
+}
+/**
+ * What a check of the schema's own says. Its words stand alone where they say what was given
+ * (`whole`), and it may name its code (`stated`).
+ */
+function ownCheck(issue: Issue, { input, path }: Place): Problem[] {
+	const { whole, stated } = ((issue.code === 'custom' && issue.params) || {}) as {
+		whole?: boolean
+		stated?: Pick<Problem, 'code' | 'params'>
+	}
+	const given = givenOf(valueAt(input, path))
+	const message = whole ? issue.message : `${issue.message}, ${givenWords(given)}`
+	const said = stated ?? { code: 'own-check', params: given === undefined ? {} : { given } }
+	return [{ path: pathText(path), ...said, message }]
 }
 
 /** More than anybody reads; what follows is counted. A choice of this program. */
@@ -160,7 +184,7 @@ export function problemsOf(error: z.ZodError, input: unknown): Problem[] {
 		.slice(0, mostProblems)
 		.flatMap((issue) => problemsIn(issue, { input, path: issue.path }))
 		.slice(0, mostProblems)
-	const untold = error.issues.length - mostProblems
-	if (untold <= 0) return told
-	return [...told, { path: '(file)', message: `${untold} more of the same kind are not listed` }]
+	const more = error.issues.length - mostProblems
+	if (more <= 0) return told
+	return [...told, { path: '(file)', code: 'more', params: { more }, message: moreWords(more) }]
 }

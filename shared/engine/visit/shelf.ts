@@ -4,7 +4,7 @@
  */
 import { z } from 'zod'
 import { choice, measure, text, yesNo } from './fields.ts'
-import type { Problem } from './problems.ts'
+import { type Problem, problemOf } from './problems.ts'
 import { type Parsed, readFile } from './read-file.ts'
 import { codes, sizeSystems, soles } from './terms.ts'
 
@@ -118,12 +118,7 @@ function sizeProblems({ sizes }: Model, modelIndex: number): Problem[] {
 		const twice = seen.has(key)
 		seen.add(key)
 		if (!twice) return []
-		return [
-			{
-				path: `models.${modelIndex}.sizes.${index}.label`,
-				message: `listed twice, given ${key}, allowed: each size and fitting once`,
-			},
-		]
+		return [problemOf(`models.${modelIndex}.sizes.${index}.label`, 'listed-twice', key, {})]
 	})
 }
 /** What no single field can say of itself: an id used twice, a size listed twice. */
@@ -132,10 +127,7 @@ export function shelfProblems({ models }: Shelf): Problem[] {
 	return models.flatMap((model, index) => {
 		const twice = ids.has(model.id)
 		ids.add(model.id)
-		const idProblem = {
-			path: `models.${index}.id`,
-			message: `used twice, given "${model.id}", allowed: an id of its own for each model`,
-		}
+		const idProblem = problemOf(`models.${index}.id`, 'used-twice', model.id, { of: 'model' })
 		return [...(twice ? [idProblem] : []), ...sizeProblems(model, index)]
 	})
 }

@@ -37,14 +37,20 @@ export function conditionInWords(
 	const done = [operation, operationDate && dateWords(operationDate)].filter(Boolean).join(', ')
 	return done === '' ? called : `${called} (${done})`
 }
-/** An id of the program as words: 'lowEnergy' and 'low-energy' as 'low energy'. */
-const idInWords = (id: string): string =>
-	id
-		.replaceAll(/[-._]/g, ' ')
-		.replaceAll(/(?<=[a-z])[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`)
-/** A rule's name for a note: no id of the program, and a capital first. */
+/**
+ * A rule's name for a note: no id of the program, and a capital first. What a clinician asks for
+ * under a condition of its own is numbered, which is nothing to read.
+ */
 export const ruleInWords = (rule: string): string =>
-	capital(en.ruleWords[rule] ?? ruleNames[rule] ?? (/\s/.test(rule) ? rule : idInWords(rule)))
+	capital(en.ruleWords[rule] ?? ruleNames[rule] ?? (/\s/.test(rule) ? rule : wordsOfId(rule)))
+/** An id of the program as words: 'lowEnergy' and 'low-energy' as 'low energy'. */
+const wordsOfId = (id: string): string =>
+	termWords(
+		id
+			.replace(/-\d+$/, '')
+			.replaceAll(/[._]/g, '-')
+			.replaceAll(/(?<=[a-z])[A-Z]/g, (letter) => `-${letter.toLowerCase()}`),
+	)
 /** The text with its first letter a capital. */
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
 /** '2027-01-20' as '20 January 2027'. */

@@ -1,12 +1,13 @@
 /** A player's season, a plan of it, or a calendar given out. */
 import { seasonRecordSchema } from '../../season/season-record.ts'
 import { defineKind } from '../kind.ts'
+import { seasonFrom1To2 } from '../upgrades/season-1-to-2.ts'
 
 export const seasonKind = defineKind({
 	name: 'season',
-	version: 1,
+	version: 2,
 	schema: seasonRecordSchema,
-	upgrades: [],
+	upgrades: [seasonFrom1To2],
 	readsPartly: true,
 	mayWrite: ['clinician', 'student', 'owner'],
 	travels: { pack: 'player', home: true, share: true },

@@ -2,6 +2,7 @@
 import type { Condition } from '../../visit/terms.ts'
 import type { ObjectionRule } from '../../words/en/insert-cautions.ts'
 import type { ElementId } from '../../words/en/insert-names.ts'
+import { afterSurgery } from '../base.ts'
 import { stopRows } from '../stops.ts'
 import { veryMobile } from '../wear-in.ts'
 import { elementRows } from './elements.ts'
@@ -13,10 +14,12 @@ export interface InsertAsks {
 	against: { element: ElementId; rule: ObjectionRule; leavesOut: boolean; past: boolean }[]
 	/** Codes of the stops that it sets off on its limb; past: its history does too. */
 	stops: { code: string; past: boolean }[]
+	/** Cautions said with the device as a whole. */
+	withDevice: 'insert.caution-surgery'[]
 	/** A softer shell and slower wearing in. */
 	gentle: boolean
 }
-/** @internal */
+/** What it asks, whatever the state; the sides are those that it is recorded for. */
 export function asksOfInsert(condition: Condition): InsertAsks {
 	const calls = elementRows.flatMap(({ element, calls: sets }) => {
 		const having = sets.flatMap((needs) =>
@@ -45,6 +48,7 @@ export function asksOfInsert(condition: Condition): InsertAsks {
 		stops: stopRows
 			.filter(({ conditions = [] }) => conditions.includes(condition))
 			.map(({ code, when }) => ({ code, past: when === 'ever' })),
+		withDevice: condition === afterSurgery.condition ? [afterSurgery.code] : [],
 		gentle: veryMobile.includes(condition),
 	}
 }

@@ -1,10 +1,17 @@
 /** Posts and skives under the heel: they tilt the rearfoot. */
-import { type ElementRow, flatPain, outerPain, pronated, supinated } from './row.ts'
+import { type Against, type ElementRow, flatPain, outerPain, pronated, supinated } from './row.ts'
 
 const skiveCup = {
 	code: 'insert.caution-skive-cup',
 	figures: { cupMm: 'insert.skiveCupMm', bootMm: 'insert.bootCupMm' },
 } as const
+/** A joined hindfoot cannot tilt, however long ago it was found. Common practice, no source. */
+const joinedBones: Against = {
+	rule: 'joined-bones',
+	conditions: ['tarsal-coalition'],
+	leavesOut: true,
+	past: true,
+}
 export const rearfootRows: readonly ElementRow[] = [
 	{
 		element: 'rearfoot-post-medial',
@@ -19,6 +26,7 @@ export const rearfootRows: readonly ElementRow[] = [
 		against: [
 			{ rule: 'ankle-tips-outwards', conditions: ['lateral-ankle-instability'], past: true },
 			{ rule: 'knee-inward-load', conditions: ['knee-osteoarthritis'], leavesOut: true },
+			joinedBones,
 		],
 		cautions: [{ code: 'insert.caution-rigid-foot' }],
 	},
@@ -42,6 +50,7 @@ export const rearfootRows: readonly ElementRow[] = [
 				conditions: ['heel-fat-pad-pain', 'plantar-heel-pain'],
 				leavesOut: true,
 			},
+			joinedBones,
 		],
 		cautions: [skiveCup],
 	},

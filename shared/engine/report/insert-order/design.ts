@@ -2,7 +2,7 @@
 import type { DecidedElement, DecidedInsert } from '../../insert/decided.ts'
 import { termWords } from '../../visit/terms.ts'
 import type { Side } from '../../visit/visit.ts'
-import { amount, number, unitOf } from '../../words/en/format.ts'
+import { amount, asPart, number, unitOf } from '../../words/en/format.ts'
 import { elementNames } from '../../words/en/insert-names.ts'
 import type { Speak } from '../../words/speak.ts'
 import { spokenTo, state } from '../../words/statement.ts'
@@ -17,8 +17,8 @@ const catalogue = Object.keys(names)
 /** A side that is stopped or needs no insert says so and has no table. */
 export function design(insert: DecidedInsert, side: Side, notes: Notes, t: Speak): Block[] {
 	const title = heading(t(`common.${side}`), { level: 2 })
-	const { state: made, stoppedBy } = insert.result[side]
-	if (made === 'stopped') {
+	const { state: outcome, stoppedBy } = insert.result[side]
+	if (outcome === 'stopped') {
 		const stops = stoppedBy.map(({ id }) => id)
 		const reasons = spokenTo('laboratory', state('insert.stopped', { side, stops })) ?? ''
 		const text = t('order.stopped', { reasons })
@@ -85,7 +85,7 @@ function amountOf({ value, unit, choice }: DecidedElement['element'], t: Speak):
 function remarkOf({ element, decision }: DecidedElement, t: Speak): string {
 	const { range, value, unit = '' } = element
 	const isChanged = decision !== undefined && decision.choice !== 'accept'
-	const made = decision?.says ?? spokenTo('laboratory', element)?.replace(/\.$/, '')
+	const made = decision?.says ?? asPart(spokenTo('laboratory', element) ?? '')
 	return [
 		made,
 		isChanged && t('order.decided', { why: decision.why ?? '' }),

@@ -14,7 +14,7 @@ const chartCell = z.object({
 /** An own drawing: it holds no script and draws nothing from elsewhere. */
 const drawing = z
 	.string()
-	.regex(/^\s*<svg\b/)
+	.regex(/^\s*<svg\b/, 'a drawing in SVG')
 	.refine((svg) => !/<script|<foreignObject|\son\w+\s*=|javascript:/i.test(svg))
 const figure = { caption: z.string(), alternative: z.string(), svg: drawing }
 const positive = z.number().positive()
@@ -103,7 +103,7 @@ export const frameSchema = z.object({
 		email: z.string().optional().catch(undefined),
 		colour: z
 			.string()
-			.regex(/^#[0-9a-f]{6}$/i)
+			.regex(/^#[0-9a-f]{6}$/i, 'a colour such as #1f5f5b')
 			.catch('#1d2726'),
 		logo: z.unknown().optional(),
 	}),

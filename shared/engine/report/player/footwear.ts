@@ -2,66 +2,16 @@
 import type { Decision } from '../../visit/decisions.ts'
 import { together } from '../../words/en/format.ts'
 import type { Speak } from '../../words/speak.ts'
-import { isOpenTo, privateTopicOf } from '../../words/statement.ts'
 import { capital, featureInWords } from '../../words/words.ts'
 import { heading, raiseInWords, type Section, say } from '../base.ts'
-import { standingWishes } from '../decided.ts'
 import type { Block } from '../document.ts'
 import type { ReportInput } from '../inputs.ts'
 import { markedLines, markedWork, workKey, workTitle } from '../marked.ts'
-import { type Notes, withMarks } from '../notes.ts'
+import { withMarks } from '../notes.ts'
 import { readerOf, toldBy } from '../reader.ts'
 import { isUrgent } from './actions.ts'
+import { type ReasonRow, reasonRows } from './reason-rows.ts'
 
-/** A feature to seek or to avoid; without a reason where it is not told, or has no words. */
-interface Asked {
-	kind: 'seek' | 'avoid'
-	words: string
-	says?: string | undefined
-	mark: string
-}
-/**
- * Every feature with each of its reasons. No note names the rule of a private reason; to a reader
- * who was not told of it, it gives its feature and nothing else.
- */
-function askedOf(input: ReportInput, notes: Notes): Asked[] {
-	const { target } = input.assessment.footwear
-	const reader = readerOf('player', input)
-	return (['seek', 'avoid'] as const).flatMap((kind) =>
-		standingWishes(target[kind], kind, input.decisions).flatMap(({ feature, wishes }): Asked[] => {
-			const words = featureInWords(feature)
-			const open = wishes.filter((wish) => isOpenTo(reader.told, wish))
-			if (open.length === 0) return [{ kind, words, mark: '' }]
-			return open.map((wish) => ({
-				kind,
-				words,
-				says: toldBy(reader, wish),
-				mark: privateTopicOf(wish) === undefined ? notes.mark(wish.basis) : '',
-			}))
-		}),
-	)
-}
-const wordsOf = (asked: readonly Asked[], kind: Asked['kind']): string =>
-	capital(
-		[...new Set(asked.filter((one) => one.kind === kind).map(({ words }) => words))].join('; '),
-	)
-/**
- * One row a reason, so that no reason is read twice: what it asks for, what it speaks against. What
- * a reason has no words for stands under the last one: what was measured.
- */
-function reasonRows(input: ReportInput, notes: Notes, t: Speak): string[][] {
-	const asked = askedOf(input, notes)
-	const unsaid = asked.filter(({ says }) => says === undefined)
-	const said = asked.filter(({ says }) => says !== undefined)
-	return [
-		...Map.groupBy(said, ({ says }) => says ?? ''),
-		...(unsaid.length > 0 ? [[t('player.becauseMeasured'), unsaid] as const] : []),
-	].map(([says, of]) => [
-		withMarks(says, ...new Set(of.map(({ mark }) => mark))),
-		wordsOf(of, 'seek'),
-		wordsOf(of, 'avoid'),
-	])
-}
 /**
  * What to look for in the next pair and what to stay away from, by reason; it waits while a sign has
  * to be looked at first.
@@ -72,14 +22,20 @@ export const nextPair: Section = (input, notes, t) => {
 	const { contradictions } = footwear
 	const reader = readerOf('player', input)
 	const rows = reasonRows(input, notes, t)
-	if (rows.length === 0) return []
+	if (rows.size === 0) return []
+	const cell = (features: ReasonRow['seek']) =>
+		capital([...features].map(featureInWords).join('; '))
 	return [
 		heading(t('player.nextPair')),
 		{
 			kind: 'table',
 			caption: t('player.nextCaption'),
 			head: [t('player.because'), t('player.seek'), t('player.avoid')],
-			rows,
+			rows: [...rows].map(([says, { seek, avoid, marks }]) => [
+				withMarks(says, ...marks),
+				cell(seek),
+				cell(avoid),
+			]),
 			widths: ['*', 130, 92],
 		},
 		...contradictions.map((contradiction) =>

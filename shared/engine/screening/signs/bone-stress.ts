@@ -42,7 +42,8 @@ export const boneStressSigns: readonly SignRow[] = [
 			allOf(highRisk(site), anyOf(focalTenderness, hopPain), anyOf(loadPain, hopPain, nightPain)),
 		action: 'imaging',
 		says: ({ site }) => state('screening.bone-stress-high', present({ site })),
-		notMet: () => state('screening.bone-stress-high-not-met'),
+		notMet: ({ site }) =>
+			highRisk(site) ? state('screening.bone-stress-high-not-met') : undefined,
 		ground: bySite,
 	}),
 	signOfSide('boneStress', 'bone-stress-low-imaging', {
@@ -77,7 +78,9 @@ export const boneStressSigns: readonly SignRow[] = [
 				...present({ site }),
 				weeks: protocol.value('screening.boneStressReviewWeeks'),
 			}),
-		notMet: () => state('screening.bone-stress-low-not-met'),
+		// a site of high risk has its own rule, which may still be open
+		notMet: ({ site }) =>
+			lowRiskOrUnnamed(site) ? state('screening.bone-stress-low-not-met') : undefined,
 		ground: fromMemory,
 	}),
 ]

@@ -40,7 +40,8 @@ export type Ground = { source: string; strength: Strength } | { key: ThresholdKe
 interface Sign<Answers> extends SignFacts {
 	holds(answers: Answers, context: SignContext): Tri
 	says(answers: Answers, context: SignContext): Statement
-	notMet?(answers: Answers, context: SignContext): Statement
+	/** Undefined where the sign is not about these answers at all. */
+	notMet?(answers: Answers, context: SignContext): Statement | undefined
 	ground: Ground
 }
 

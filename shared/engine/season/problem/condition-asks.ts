@@ -7,7 +7,7 @@ import { conditionAsks, type SeasonAsk } from './condition-asks.table.ts'
 
 type Recorded = Pick<Visit, 'conditions'>
 
-/** What a condition asks of a season; nothing where the table has no row for it. @internal */
+/** What a condition asks of a season; nothing where the table has no row for it. */
 export const asksOfSeason = (condition: Condition): readonly SeasonAsk[] =>
 	conditionAsks[condition] ?? []
 /** The recorded conditions of one state; recovering alone is none of the usual three. */

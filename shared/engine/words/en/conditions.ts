@@ -6,7 +6,13 @@ import { capital, count, day, listed, ofSide, plural } from './format.ts'
 
 type Of = Readonly<{ condition: Condition }>
 /** 'from 7 to 15 years', 'from 18 years on', 'up to 15 years'. */
-function spanWords({ fromYears, toYears }: { fromYears?: number; toYears?: number }): string {
+export function spanWords({
+	fromYears,
+	toYears,
+}: {
+	fromYears?: number
+	toYears?: number
+}): string {
 	if (toYears === undefined) return `from ${count(fromYears ?? 0, 'year')} on`
 	return fromYears === undefined
 		? `up to ${count(toYears, 'year')}`

@@ -80,6 +80,8 @@ const spokenConsonant = /^(uni|use|us[^aeiou]|eu|one|uk\b|u-)/i
 export const article = (noun: string): string =>
 	`${spokenVowel.test(noun) && !spokenConsonant.test(noun) ? 'an' : 'a'} ${noun}`
 /** The text with its first letter a capital. */
+/** A sentence as a part of a longer line: without its full stop. */
+export const asPart = (sentence: string): string => sentence.replace(/\.$/, '')
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
 /** '2027-01-20' as '20 January 2027'. */
 export const day = (isoDate: string): string => dayInWords(isoDate)

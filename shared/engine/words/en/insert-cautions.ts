@@ -21,6 +21,7 @@ const objections = {
 	'front-of-knee': 'front knee pain: a raise can load it more',
 	'ankle-tips-outwards': 'lateral ankle instability: a medial post can tip the ankle outwards',
 	'knee-inward-load': 'knee osteoarthritis: a medial post raises the inward load on the knee',
+	'joined-bones': 'tarsal coalition: a rigid foot is accommodated, not tilted from the inner side',
 	'heel-pressure': 'pain under the heel: a skive presses there',
 	'inner-side-load': 'pain on the inner side or in the sinus tarsi: a lateral post loads it',
 	'inner-side-or-heel-load': 'inner-side, sinus tarsi or heel pain: a lateral skive loads it',
@@ -44,6 +45,11 @@ export const cautionSentences = {
 			'A minor: record the consenting adult; measure again each season, the size can change in ' +
 			'months.',
 		player: () => 'Your feet still grow. Have your insert checked each season.',
+	}),
+	'insert.caution-surgery': sentence({
+		clinician: () =>
+			"After surgery, without the surgeon's clearance: ask the surgeon before it is worn.",
+		player: () => 'You had an operation. Wear it only once your surgeon says so.',
 	}),
 	'insert.caution-very-mobile': sentence({
 		clinician: () => 'Very mobile joints: softer shell, full contact.',

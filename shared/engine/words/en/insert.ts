@@ -162,6 +162,9 @@ const stops = {
 	'insert.stop-weight-bearing': sentence({ clinician: () => 'Cannot bear weight.' }),
 	'insert.stop-bony-tenderness': sentence({ clinician: () => 'Bony tenderness.' }),
 	'insert.stop-bone-stress': sentence({ clinician: () => 'Bone stress injury suspected.' }),
+	'insert.stop-midfoot-sprain': sentence({
+		clinician: () => 'Midfoot sprain: films with weight on both feet first.',
+	}),
 	'insert.stop-limp': sentence({ clinician: () => 'Growing player with a limp that lasts.' }),
 	'insert.stop-hot-joint': sentence({ clinician: () => 'Hot, swollen joint.' }),
 	'insert.stop-numb': sentence({ clinician: () => 'Numbness or loss of protective feeling.' }),

@@ -3,6 +3,7 @@
  * same codes: `satisfies` on its own index names what it lacks.
  */
 import { ankleSentences } from './ankle.ts'
+import { askedSentences } from './asked.ts'
 import { chartSentences } from './charts.ts'
 import { conditionsSentences } from './conditions.ts'
 import { footwearSentences } from './footwear.ts'
@@ -20,6 +21,7 @@ import { workSentences } from './work.ts'
 
 export const sentences = {
 	...ankleSentences,
+	...askedSentences,
 	...chartSentences,
 	...conditionsSentences,
 	...footwearSentences,
