@@ -7,6 +7,8 @@ const measuringRooms = '(sizing|ankle|posture|growth|screening|loading|footwear|
 /** The table of conditions and what they are called. */
 const conditionTables =
 	'^shared/engine/(conditions/(registry|row|regions/[^/]+)|words/en/conditions\\.table)\\.ts$'
+/** What is wrong with an entry of a file, in words: it depends on nothing. */
+const problemWords = '^shared/engine/words/en/problems\\.ts$'
 
 module.exports = {
 	forbidden: [
@@ -49,10 +51,14 @@ module.exports = {
 		{
 			name: 'schema-below-everything',
 			comment:
-				'what is recorded does not depend on what is made of it; the list of conditions is a table',
+				'what is recorded does not depend on what is made of it; the list of conditions and the ' +
+				'words of problems are tables',
 			severity: 'error',
 			from: { path: '^shared/engine/visit/' },
-			to: { path: '^shared/', pathNot: `^shared/engine/(visit|plain)/|${conditionTables}` },
+			to: {
+				path: '^shared/',
+				pathNot: `^shared/engine/(visit|plain)/|${conditionTables}|${problemWords}`,
+			},
 		},
 		{
 			name: 'protocol-above-the-schema-only',

@@ -5,7 +5,8 @@ export default defineConfig({
 	test: {
 		globalSetup: ['tests/temporary.ts'],
 		setupFiles: ['tests/examples.ts'],
-		testTimeout: 60_000,
+		// a search over more examples than the usual hundred is longer, not stuck
+		testTimeout: 60_000 * Math.max(1, Number(process.env.LASTWRIGHT_RUNS ?? 100) / 100),
 		maxWorkers: availableParallelism(),
 		// the code runs as it is on the pinned Node; nothing has to be rewritten for a test
 		experimental: { viteModuleRunner: false },

@@ -138,11 +138,39 @@ function learn(node: ts.Node, known: Known): void {
 	const name = wordsNamed(node, known)
 	if (name !== undefined) known.names.add(name)
 }
-/**
- * Every place of a file that decides by a sentence, in order. @param name of the file: .tsx is read
- * as such
- */
-export function proseReads(name: string, text: string): ProseRead[] {
+const matching = new Set(['toMatch', 'toContain', 'toBe', 'toEqual', 'toStrictEqual'])
+/** What `expect` was given, where a node is an assertion on it: `expect(x).not.toMatch(...)`. */
+function expected(node: ts.CallExpression): ts.Expression | undefined {
+	const called = bare(node.expression)
+	if (!ts.isPropertyAccessExpression(called) || !matching.has(called.name.text)) return undefined
+	let owner = bare(called.expression)
+	if (ts.isPropertyAccessExpression(owner) && owner.name.text === 'not')
+		owner = bare(owner.expression)
+	return ts.isCallExpression(owner) && owner.expression.getText() === 'expect'
+		? owner.arguments[0]
+		: undefined
+}
+/** Whether a test holds a sentence against words of its own. */
+function asserts(node: ts.Node, known: Known): boolean {
+	if (!ts.isCallExpression(node)) return false
+	const given = expected(node)
+	const [wanted] = node.arguments
+	if (!given || !wanted || isNothing(wanted) || !isProse(given, known)) return false
+	const isText =
+		ts.isRegularExpressionLiteral(wanted) ||
+		ts.isStringLiteralLike(wanted) ||
+		ts.isTemplateExpression(wanted)
+	return isText && holdsEnglish(wanted.getText())
+}
+/** That a sentence has no gap and an end is asked of any wording. */
+const holdsEnglish = (text: string): boolean =>
+	/\p{L}{2}/u.test(text.replace(/undefined|NaN|null|object/g, ''))
+/** Every place of a file for which `is` holds, in order, with the names that hold words there. */
+function placesIn(
+	name: string,
+	text: string,
+	is: (node: ts.Node, known: Known) => boolean,
+): ProseRead[] {
 	const file = ts.createSourceFile(name, text, ts.ScriptTarget.Latest, true)
 	const known: Known = { names: new Set(), makers: new Set() }
 	const every = (node: ts.Node, visit: (node: ts.Node) => void): void => {
@@ -152,9 +180,17 @@ export function proseReads(name: string, text: string): ProseRead[] {
 	every(file, (node) => learn(node, known))
 	const found: ProseRead[] = []
 	every(file, (node) => {
-		if (!reads(node, known)) return
+		if (!is(node, known)) return
 		const { line } = file.getLineAndCharacterOfPosition(node.getStart())
 		found.push({ line: line + 1, code: node.getText().replace(/\s+/g, ' ') })
 	})
 	return found
 }
+/**
+ * Every place of a file that decides by a sentence, in order. @param name of the file: .tsx is read
+ * as such
+ */
+export const proseReads = (name: string, text: string): ProseRead[] => placesIn(name, text, reads)
+/** Every place of a test that holds a sentence against words of its own, in order. */
+export const proseAssertions = (name: string, text: string): ProseRead[] =>
+	placesIn(name, text, asserts)

@@ -28,8 +28,10 @@ export function refusalOf(error: unknown, note: (text: string) => void): Refused
 			message: error.message,
 			...(error.problems && { problems: error.problems }),
 		}
-	if (error instanceof Said || error instanceof FolderTaken || error instanceof WritesHeld)
-		return { ok: false, code: 'records.store', message: error.message }
+	if (error instanceof Said) return { ok: false, code: error.why, message: error.message }
+	if (error instanceof WritesHeld) return { ok: false, code: 'call.held', message: error.message }
+	if (error instanceof FolderTaken)
+		return { ok: false, code: 'records.folder-taken', message: error.message }
 	if (error instanceof SealBroken)
 		return {
 			ok: false,
@@ -40,6 +42,7 @@ export function refusalOf(error: unknown, note: (text: string) => void): Refused
 		}
 	const fault: Fault = error instanceof Error ? error : new Error('unknown')
 	note(`${fault.name} ${fault.code ?? ''} ${fault.errcode ?? ''}`.trim())
-	const message = tooFewHandles(fault) ?? knownFault(fault)?.atWork ?? anyFault
-	return { ok: false, code: 'records.fault', message }
+	const known = knownFault(fault)
+	const message = tooFewHandles(fault) ?? known?.atWork ?? anyFault
+	return { ok: false, code: known?.refused ?? 'records.fault', message }
 }

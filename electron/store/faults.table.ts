@@ -1,3 +1,5 @@
+import type { RefusalCode } from '../../shared/desk/workplace/refusal.ts'
+
 /**
  * What the disk, the folder or the records file fails with, by the system's codes and the primary
  * codes of SQLite (sqlite.org/rescode.html). Words while people work, and at the start; {place} is
@@ -5,6 +7,8 @@
  */
 export interface FaultRow {
 	name: string
+	/** what a refused call is known by, where it is more than a fault */
+	refused?: RefusalCode
 	sqlite: readonly number[]
 	system: readonly string[]
 	atWork: string
@@ -17,6 +21,7 @@ const ofPc = 'This PC has as many files open as it allows all programs together.
 export const faultRows: readonly FaultRow[] = [
 	{
 		name: 'full',
+		refused: 'records.disk-full',
 		sqlite: [13],
 		system: ['ENOSPC', 'EDQUOT', 'EFBIG'],
 		atWork: `The disk is full. ${entries} free some space and try again.`,

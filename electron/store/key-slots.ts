@@ -117,7 +117,8 @@ export class KeySlots {
 	/** @throws Error where there is no such slot: the records were never set up */
 	read(slot: string): Slot {
 		const row = this.#database.first<Slot>(`SELECT ${columns} FROM keyslot WHERE slot = ?`, slot)
-		if (!row) throw new Said('These records have not been set up yet.')
+		if (!row)
+			throw new Said('These records have not been set up yet.', { why: 'people.not-set-up' })
 		return row
 	}
 	/** Older data keys, the last one first. */

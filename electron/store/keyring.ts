@@ -60,7 +60,8 @@ export class Keyring {
 	}
 	/** The data keys. @throws Error in words while the records are locked */
 	opened(): DataKeys {
-		if (!this.#keys) throw new Said('The records are locked. Unlock them first.')
+		if (!this.#keys)
+			throw new Said('The records are locked. Unlock them first.', { why: 'people.locked' })
 		return this.#keys
 	}
 	/** What stands in the place of a player's or thing's id. @throws Error while locked */
@@ -169,7 +170,8 @@ export class Keyring {
 		}
 	}
 	#mustStillBe(id: string): void {
-		if (this.#keys?.newest.id !== id) throw new Said(lockedMeanwhile)
+		if (this.#keys?.newest.id !== id)
+			throw new Said(lockedMeanwhile, { why: 'people.locked-meanwhile' })
 	}
 	/** A new recovery key; the old paper opens until `confirm` is called. @throws Error while locked */
 	async newRecoveryKey(): Promise<{ printed: string; confirm: () => void }> {

@@ -18,7 +18,10 @@ export async function setUp(
 ): Promise<string> {
 	const { database, keyring, slots } = parts
 	const refuseSecond = () => {
-		if (slots.isSetUp) throw new Said('These records are set up already. Unlock them instead.')
+		if (slots.isSetUp)
+			throw new Said('These records are set up already. Unlock them instead.', {
+				why: 'people.set-up-already',
+			})
 	}
 	refuseSecond()
 	const fresh = await keyring.makeFresh(passphrase)

@@ -15,4 +15,5 @@ export const changedSince: readonly IntendedChange[] = [
 	{ of: ['0.1.0'], opening: 'return.lwpack', where: /^preview \/ counts \/ (before|after)$/, because: 'this version begins its own work in records of 0.1.0 with one record, which tells by whose key it signs' },
 	{ of: ['0.1.0'], opening: 'return.lwpack', where: /^preview \/ notices$/, because: 'what 0.1.0 wrote away bears no signature, and the preview says so' },
 	{ of: ['0.1.0'], opening: 'the pack', where: /^(people\.list \/ people \/ \d+ \/ hasPin|session\.people \/ people)$/, because: 'packs of 0.1.0 carried PINs; none is taken from a pack any more' },
+	{ of: ['0.1.0', '0.2.0'], where: /^outbox\.recipients .* \/ recipients \/ \d+ \/ consents \/ \d+$/, because: 'the answer about a consent names its purpose beside the sentence, which stands unchanged in it' },
 ]

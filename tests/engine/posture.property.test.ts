@@ -22,7 +22,7 @@ it('no number is NaN or infinite, every finding has its source', () => {
 			expect(numbers(result).every(Number.isFinite)).toBe(true)
 			for (const finding of result.findings) {
 				expect(finding.basis.source, finding.id).not.toBe('')
-				expect(finding.says).not.toContain('NaN')
+				expect(JSON.stringify(finding.params)).not.toContain('null')
 			}
 		}),
 	)

@@ -6,7 +6,7 @@ import { readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { describe, expect, it } from 'vitest'
-import { proseReads } from '../prose.ts'
+import { proseAssertions, proseReads } from '../prose.ts'
 
 const planted: readonly (readonly [what: string, code: string])[] = [
 	['a pattern', 'export const is = (finding) => /ankle/.test(finding.says)'],
@@ -125,5 +125,51 @@ describe('the code of the program', () => {
 	})
 	it.each(allowed)('%s reads %s, where that is allowed', (file, code) =>
 		expect(found.filter((read) => read.file === file && read.code === code)).not.toEqual([]),
+	)
+})
+
+describe('the finder of tests that read a sentence', () => {
+	const assertedIn = (code: string) => proseAssertions('planted.test.ts', code).length
+	it.each([
+		'expect(finding.says).toMatch(/ankle/)',
+		"expect(finding.says).not.toContain('ankle')",
+		"expect(problem?.message ?? '').toBe('Too small.')",
+		"import { spokenTo } from './words/statement.ts'\nexpect(spokenTo('coach', a)).toBe('Rest.')",
+	])('names %s', (code) => expect(assertedIn(code)).toBe(1))
+	it.each([
+		"expect(finding.code).toBe('ankle.restricted')",
+		'expect(finding.says).not.toMatch(/undefined|NaN/)',
+		'expect(finding.says).toMatch(/[.]$/)',
+		'expect(finding.says).toBe(other.says)',
+		"expect(finding.says).not.toBe('')",
+	])('lets %s be', (code) => expect(assertedIn(code)).toBe(0))
+})
+
+/** A test whose subject is words is called after them. */
+const isOfWords = (file: string): boolean => file.endsWith('-words.test.ts')
+/** Others that read words, and why; every other goes by codes and what they are filled in with. */
+const ofWords: readonly (readonly [file: string, why: string])[] = [
+	['tests/engine/days.test.ts', 'days are put in words'],
+	['tests/engine/measures.test.ts', 'how a reading is written'],
+	['tests/engine/readers.property.test.ts', 'which private topics a reader is told of, by name'],
+	['tests/engine/conditions.test.ts', 'what was typed reaches some readers only'],
+]
+const testFiles = ['tests/engine', 'tests/published'].flatMap((part) =>
+	readdirSync(join(root, part), { recursive: true, encoding: 'utf8' })
+		.map((file) => `${part}/${file}`)
+		.filter(isCode),
+)
+const asserted = testFiles.flatMap((file) =>
+	proseAssertions(file, readFileSync(join(root, file), 'utf8')).map((read) => ({ file, ...read })),
+)
+describe('the tests', () => {
+	it('hold no sentence against words of their own, but where words are the subject', () =>
+		expect(
+			asserted
+				.filter(({ file }) => !isOfWords(file) && !ofWords.some(([known]) => known === file))
+				.map(({ file, line, code }) => `${file}:${line} ${code}`),
+		).toEqual([]))
+	it.each(ofWords)('%s still does: %s', (file) =>
+		expect(asserted.filter((read) => read.file === file)).not.toEqual([]),
 	)
 })

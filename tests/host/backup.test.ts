@@ -138,7 +138,7 @@ describe('a backup', () => {
 					'backups.unreadable-file',
 				],
 				[make('text.db', (file) => writeFileSync(file, 'not a store')), 'backups.unreadable-file'],
-				[other, 'backups.not-a-backup'],
+				[other, 'backups.unreadable-file'],
 				[join(theirs.folder, theirs.file), 'backups.other-records'],
 				[join(scratch, 'none.db'), 'places.no-file'],
 				[scratch, 'backups.not-a-file'],

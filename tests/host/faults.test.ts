@@ -102,17 +102,17 @@ describe('a fault', () => {
 			try {
 				const { app, playerId } = await withPlayer(here)
 				let saved = 0
-				let words = ''
-				for (let number = 1; number < 400 && !words; number++) {
+				let refusedWith = ''
+				for (let number = 1; number < 400 && !refusedWith; number++) {
 					const answer = await app.call('players.save', {
 						playerId,
 						player: { ...player, club: `Club ${number} ${'x'.repeat(100)}`.slice(0, 60) },
 					})
 					if (answer.ok) saved = number
-					else words = answer.message
+					else refusedWith = answer.code
 					if (number === 3) writeFileSync(join(disk, 'filler'), Buffer.alloc(420_000))
 				}
-				expect(words).toMatch(/disk is full/)
+				expect(refusedWith).toBe('records.disk-full')
 				const club = (await app.ask('players.open', { playerId })).player.club
 				expect(club).toContain(`Club ${saved} `)
 				let warnings = ''

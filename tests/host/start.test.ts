@@ -123,7 +123,7 @@ it.skipIf(process.platform === 'win32')(
 		for (const name of ['session.status', 'players.search'])
 			expect(await ask(name)).toMatchObject({
 				ok: false,
-				message: expect.stringContaining('already open in another Lastwright'),
+				code: 'records.store',
 			})
 		expect(child.exitCode).toBeNull()
 		child.kill('SIGTERM')

@@ -1,7 +1,12 @@
 /** What stops an insert, what releases it, and what the clinician's decisions make of it. */
 import { describe, expect, it } from 'vitest'
 import { assess } from '../../shared/engine/assess.ts'
-import { decidedInsert, stillBlocked, withDecisions } from '../../shared/engine/insert/decided.ts'
+import {
+	decidedInsert,
+	stillBlocked,
+	waitingLimbs,
+	withDecisions,
+} from '../../shared/engine/insert/decided.ts'
 import { openProtocol } from '../../shared/engine/protocol/protocol.ts'
 import { decisionsSchema, noDecisions } from '../../shared/engine/visit/decisions.ts'
 import type { Visit } from '../../shared/engine/visit/visit.ts'
@@ -37,6 +42,31 @@ describe('stops and decisions', () => {
 			sides,
 		)
 		for (const side of sides) expect(result[side].elements).toEqual([])
+	})
+	it.each([
+		[{ conditions: [...painful.conditions, has('midfoot-sprain')] }, false],
+		[{ screening: { nightPain: true } }, true],
+		[{ screening: { boneStress: { side: 'left', focalTenderness: true } } }, false],
+	] as const)('what was done about %j releases all that stops the limb', (more, rotation) => {
+		const given = visitWith({ ...painful, ...more } as Partial<Visit>)
+		const read = assess(given)
+		const before = decidedInsert(given, read, noDecisions, protocol)
+		const limb = waitingLimbs(read, before, noDecisions).find(({ side }) => side === 'left')!
+		expect([before.result.left.state, limb.rotation]).toEqual(['stopped', rotation])
+		const done = decisionsSchema.parse({
+			...noDecisions,
+			screeningDone: [{ side: 'left', done: 'Seen, and filmed.', items: limb.items }],
+		})
+		const after = decidedInsert(given, read, done, protocol)
+		expect(after.result.left.state).not.toBe('stopped')
+		expect(waitingLimbs(read, after, done).map(({ side }) => side)).not.toContain('left')
+	})
+	it('a stop of an insert that nothing calls for asks for no record', () => {
+		const given = visitWith({ conditions: [has('midfoot-sprain')] })
+		const read = assess(given)
+		const decided = decidedInsert(given, read, noDecisions, protocol)
+		expect(decided.result.left.state).toBe('stopped')
+		expect(waitingLimbs(read, decided, noDecisions)).toEqual([])
 	})
 	// J Foot Ankle Res 2023, s13047-023-00608-0: 20 to 40 % are missed at first, no weight until filmed
 	it.each([

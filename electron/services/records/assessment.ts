@@ -1,7 +1,7 @@
 /** The assessment that was frozen in a signed visit. */
 import { z } from 'zod'
 import type { SignedVisit } from '../../../shared/contract.ts'
-import type { Assessment } from '../../../shared/engine/findings/assessment.ts'
+import type { KeptAssessment } from '../../../shared/engine/findings/assessment.ts'
 import { Refusal } from './refusal.ts'
 
 const group = z.looseObject({})
@@ -21,14 +21,14 @@ const rooms = z.looseObject({
 	findings: z.array(group),
 	missing: z.array(group),
 })
-const isAssessment = (value: unknown): value is Assessment => rooms.safeParse(value).success
+const isAssessment = (value: unknown): value is KeptAssessment => rooms.safeParse(value).success
 
 /** @throws Refusal where it is not the assessment of a version that this one knows */
 export function assessmentOf({
 	visitId,
 	visit,
 	assessment,
-}: Pick<SignedVisit, 'visitId' | 'visit' | 'assessment'>): Assessment {
+}: Pick<SignedVisit, 'visitId' | 'visit' | 'assessment'>): KeptAssessment {
 	if (isAssessment(assessment)) return assessment
 	throw new Refusal(
 		'records.unreadable-assessment',

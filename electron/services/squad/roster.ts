@@ -29,7 +29,7 @@ const mostKnown = 5
 function rosterOf(text: string, team: string, day: string, ownConsentYears: number): Roster {
 	if (text.length > longestChars) {
 		const message = `too large, given ${text.length} characters, allowed: ${longestChars} or fewer`
-		return { rows: [], problems: [{ row: 1, column: '(file)', message }] }
+		return { rows: [], problems: [{ row: 1, column: '(file)', code: 'too-long', message }] }
 	}
 	const parsed = Papa.parse<string[]>(text.replace(/^\uFEFF/, '').trim(), {
 		skipEmptyLines: false,
@@ -42,6 +42,7 @@ function rosterOf(text: string, team: string, day: string, ownConsentYears: numb
 			problems: quotes.map((quote) => ({
 				row: (quote.row ?? 0) + 1,
 				column: '(line)',
+				code: 'open-quotes',
 				message: 'quotation marks do not close, given an open one, allowed: a closing one',
 			})),
 		}

@@ -5,7 +5,7 @@
 
 import type { SignedVisit } from '../../../shared/contract.ts'
 import { isLeaf, metaOf, sideOf, titleOf, valueWords } from '../../../shared/desk/records/told.ts'
-import type { Assessment } from '../../../shared/engine/findings/assessment.ts'
+import type { KeptAssessment } from '../../../shared/engine/findings/assessment.ts'
 import { choiceWords } from '../../../shared/engine/visit/decisions.ts'
 import { privateTopicAt } from '../../../shared/engine/visit/private.ts'
 
@@ -88,7 +88,8 @@ export function groupsOf(visit: SignedVisit['visit']): Group[] {
 	})
 }
 /** The frozen assessment, as the engine of its time wrote it. */
-export const assessmentOf = ({ assessment }: SignedVisit): Assessment => assessment as Assessment
+export const assessmentOf = ({ assessment }: SignedVisit): KeptAssessment =>
+	assessment as KeptAssessment
 /** What was decided about each finding, in the words that stand. */
 export function decisionRows(
 	signed: SignedVisit,

@@ -29,7 +29,12 @@ export const squadCalls = {
 		z.strictObject({ text: roster, team: z.string().trim().max(120), day: z.iso.date() }),
 		z.strictObject({
 			problems: z.array(
-				z.strictObject({ row: z.number(), column: z.string(), message: z.string() }),
+				z.strictObject({
+					row: z.number(),
+					column: z.string(),
+					code: z.string(),
+					message: z.string(),
+				}),
 			),
 			rows: z.array(
 				z.strictObject({

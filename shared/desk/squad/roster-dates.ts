@@ -18,26 +18,39 @@ export function dayOrderOf(cells: readonly string[]): DayOrder {
 	if (dates.some(({ first }) => first > mostMonths)) return 'day-first'
 	return dates.some(({ second }) => second > mostMonths) ? 'month-first' : undefined
 }
-const notADay = (given: string): string =>
-	`not a date of the calendar, given "${given}", allowed: a date such as 2012-04-17 or 17/04/2012`
+/** What is wrong with a cell: a code to go by, and the words. */
+export interface WrongCell {
+	code: string
+	message: string
+}
+const notADay = (given: string): WrongCell => ({
+	code: 'not-in-calendar',
+	message: `not a date of the calendar, given "${given}", allowed: a date such as 2012-04-17 or 17/04/2012`,
+})
 
-/** A cell as an ISO date, or what is wrong with it, in words. */
-export function isoOf(text: string, order: DayOrder): { iso?: string; says?: string } {
+/** A cell as an ISO date, or what is wrong with it. */
+export function isoOf(text: string, order: DayOrder): { iso?: string; wrong?: WrongCell } {
 	const given = text.trim()
-	if (isoDate.test(given)) return isDay(given) ? { iso: given } : { says: notADay(given) }
+	if (isoDate.test(given)) return isDay(given) ? { iso: given } : { wrong: notADay(given) }
 	const found = shortDate.exec(given)
 	if (!found)
 		return {
-			says: `not a date, given "${given}", allowed: a date such as 2012-04-17 or 17/04/2012`,
+			wrong: {
+				code: 'not-a-date',
+				message: `not a date, given "${given}", allowed: a date such as 2012-04-17 or 17/04/2012`,
+			},
 		}
 	const [, first = '', second = '', year = ''] = found
 	if (order === undefined && first !== second)
 		return {
-			says:
-				`day and month cannot be told apart, given "${given}", allowed: a date such as ` +
-				'2012-04-17',
+			wrong: {
+				code: 'day-or-month',
+				message:
+					`day and month cannot be told apart, given "${given}", allowed: a date such as ` +
+					'2012-04-17',
+			},
 		}
 	const [day, month] = order === 'month-first' ? [second, first] : [first, second]
 	const iso = `${year}-${twoDigits(month)}-${twoDigits(day)}`
-	return isDay(iso) ? { iso } : { says: notADay(given) }
+	return isDay(iso) ? { iso } : { wrong: notADay(given) }
 }

@@ -7,7 +7,7 @@ import { ageYears } from '../../engine/visit/age.ts'
 import { sexes } from '../../engine/visit/terms.ts'
 import { type Player, playerSchema } from '../../engine/visit/visit.ts'
 import { defaultAges, type Purpose, purposeNames, purposes } from '../records/consent.ts'
-import { type DayOrder, dayOrderOf, isoOf } from './roster-dates.ts'
+import { type DayOrder, dayOrderOf, isoOf, type WrongCell } from './roster-dates.ts'
 
 interface RosterRow {
 	row: number
@@ -16,10 +16,9 @@ interface RosterRow {
 	/** purposes consented to on the form */
 	consents: Purpose[]
 }
-interface RosterProblem {
+interface RosterProblem extends WrongCell {
 	row: number
 	column: string
-	message: string
 }
 export interface Roster {
 	rows: RosterRow[]
@@ -138,6 +137,7 @@ function headingProblems(
 		.map((wanted) => ({
 			row: 1,
 			column: wanted,
+			code: 'missing',
 			message: `missing, given ${heading.join(', ') || 'nothing'}, allowed: a column for ${wanted}`,
 		}))
 	const twice = columns.flatMap((column, index) =>
@@ -146,6 +146,7 @@ function headingProblems(
 					{
 						row: 1,
 						column,
+						code: 'given-twice',
 						message: `given twice, given "${heading[index]}", allowed: one column for ${column}`,
 					},
 				]
@@ -156,22 +157,29 @@ function headingProblems(
 function lengthProblems(lines: readonly Line[]): RosterProblem[] {
 	if (lines.length <= mostRows) return []
 	const message = `too many rows, given ${lines.length}, allowed: ${mostRows} or fewer`
-	return [{ row: mostRows + 2, column: '(file)', message }]
+	return [{ row: mostRows + 2, column: '(file)', code: 'too-many', message }]
 }
 function readLine(line: Line, reading: Reading): RosterRow | { problems: RosterProblem[] } {
 	const { row, cell } = line
 	const problems: RosterProblem[] = []
-	const note = (column: string, message: string | undefined) => {
-		if (message !== undefined) problems.push({ row, column, message })
+	const note = (column: string, wrong: WrongCell | undefined) => {
+		if (wrong !== undefined) problems.push({ row, column, ...wrong })
 	}
 	const number = cell('number')
 	note('number', numberProblem(number, row, reading.numbers))
-	const { iso, says } = isoOf(cell('birthDate'), reading.dayOrder)
-	note('birthDate', says)
+	const { iso, wrong } = isoOf(cell('birthDate'), reading.dayOrder)
+	note('birthDate', wrong)
 	if (iso !== undefined && iso >= reading.on)
-		note('birthDate', `not before the day, given "${iso}", allowed: before ${reading.on}`)
+		note('birthDate', {
+			code: 'not-before-day',
+			message: `not before the day, given "${iso}", allowed: before ${reading.on}`,
+		})
 	const sex = sexWords[cell('sex').toLowerCase()]
-	if (!sex) note('sex', `not known, given "${cell('sex')}", allowed: ${sexes.join(', ')}`)
+	if (!sex)
+		note('sex', {
+			code: 'not-a-term',
+			message: `not known, given "${cell('sex')}", allowed: ${sexes.join(', ')}`,
+		})
 	const consents = consentsOf(cell('consents'))
 	for (const consent of consents) note('consents', purposeProblem(consent))
 	note('guardian', contactProblem(line))
@@ -185,7 +193,7 @@ function readLine(line: Line, reading: Reading): RosterRow | { problems: RosterP
 		...guardianOf(line),
 	})
 	if (!read.success && problems.length === 0)
-		for (const issue of read.error.issues) note(issue.path.join('.'), issueWords(line, issue))
+		for (const issue of read.error.issues) note(issue.path.join('.'), wrongIssue(line, issue))
 	return read.success && problems.length === 0
 		? { row, number, player: read.data, consents: consents.filter(isPurpose) }
 		: { problems }
@@ -195,20 +203,27 @@ function numberProblem(
 	number: string,
 	row: number,
 	numbers: Map<string, number>,
-): string | undefined {
-	if (!/^\d{1,3}$/.test(number)) return `not a number, given "${number}", allowed: 0 to 999`
+): WrongCell | undefined {
+	if (!/^\d{1,3}$/.test(number))
+		return { code: 'not-a-number', message: `not a number, given "${number}", allowed: 0 to 999` }
 	const other = numbers.get(number)
 	if (other !== undefined)
-		return `given twice, given "${number}" in rows ${other} and ${row}, allowed: a number once`
+		return {
+			code: 'given-twice',
+			message: `given twice, given "${number}" in rows ${other} and ${row}, allowed: a number once`,
+		}
 	numbers.set(number, row)
 	return undefined
 }
 const consentsOf = (cell: string): string[] => cell.split(/[;|,\s]+/).filter(Boolean)
 const isPurpose = (name: string): name is Purpose => Object.hasOwn(purposes, name)
-const purposeProblem = (purpose: string): string | undefined =>
+const purposeProblem = (purpose: string): WrongCell | undefined =>
 	isPurpose(purpose)
 		? undefined
-		: `no such purpose, given "${purpose}", allowed: ${purposeNames.join(', ')}`
+		: {
+				code: 'not-a-purpose',
+				message: `no such purpose, given "${purpose}", allowed: ${purposeNames.join(', ')}`,
+			}
 
 /** The guardian of a line, where it names one. */
 function guardianOf({ cell }: Line) {
@@ -217,9 +232,12 @@ function guardianOf({ cell }: Line) {
 	const [email, phone] = [cell('guardianEmail'), cell('guardianPhone')]
 	return { guardian: { name, ...(email && { email }), ...(phone && { phone }) } }
 }
-const contactProblem = ({ cell }: Line): string | undefined =>
+const contactProblem = ({ cell }: Line): WrongCell | undefined =>
 	!cell('guardian') && (cell('guardianEmail') || cell('guardianPhone'))
-		? `missing, given a contact without a name, allowed: the guardian's name`
+		? {
+				code: 'missing',
+				message: `missing, given a contact without a name, allowed: the guardian's name`,
+			}
 		: undefined
 
 /** Who is too young to consent alone needs somebody who did. @param iso the birth date */
@@ -228,16 +246,21 @@ function consentProblem(
 	consents: readonly string[],
 	iso: string | undefined,
 	{ on, ownConsentYears }: Reading,
-): string | undefined {
+): WrongCell | undefined {
 	if (consents.length === 0 || cell('guardian') || iso === undefined) return undefined
 	return ageYears(iso, on) < ownConsentYears
-		? 'missing, given consents of a player too young to consent alone, allowed: the name of ' +
-				'whoever consented'
+		? {
+				code: 'missing',
+				message:
+					'missing, given consents of a player too young to consent alone, allowed: the name ' +
+					'of whoever consented',
+			}
 		: undefined
 }
 type Issue = z.core.$ZodIssue
 /** The cell that a problem of the player's schema is about. */
-function issueWords({ cell }: Line, { path, message }: Issue): string {
+function wrongIssue({ cell }: Line, { path, message }: Issue): WrongCell {
 	const column = path[1] === 'email' ? 'guardianEmail' : String(path[0])
-	return `cannot stand, given "${cell(column as Column)}", allowed: ${message}`
+	const given = cell(column as Column)
+	return { code: 'cannot-stand', message: `cannot stand, given "${given}", allowed: ${message}` }
 }

@@ -1,5 +1,5 @@
 /** The charts of the measures: which there are, and where they stand, follows from their definitions. */
-import type { Assessment } from '../findings/assessment.ts'
+import type { KeptAssessment } from '../findings/assessment.ts'
 import type { Topic } from '../findings/finding.ts'
 import { openProtocol, type Protocol } from '../protocol/protocol.ts'
 import { numberMeasures, type Placed } from '../visit/measures/catalogue.ts'
@@ -15,7 +15,7 @@ import { measureChart } from './measure-course.ts'
 type Build = (
 	visit: Visit,
 	earlier: readonly Visit[],
-	assessment: Assessment,
+	assessment: KeptAssessment,
 	protocol: Protocol,
 ) => Chart | undefined
 /** Pictures that show more than the measure alone; undefined where this one does not apply. */
@@ -52,7 +52,7 @@ export function chartsOf(
 	topic: Topic,
 	visit: Visit,
 	earlier: readonly Visit[],
-	assessment: Assessment,
+	assessment: KeptAssessment,
 	protocol: Protocol = openProtocol(),
 ): Chart[] {
 	const beside = trended.filter(
@@ -71,7 +71,7 @@ export function chartsOf(
 export function coursesOf(
 	visit: Visit,
 	earlier: readonly Visit[],
-	assessment: Assessment,
+	assessment: KeptAssessment,
 	protocol: Protocol = openProtocol(),
 ): Chart[] {
 	const own = (placed: Placed<NumberMeasure>) =>

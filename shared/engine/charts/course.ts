@@ -2,7 +2,7 @@
  * What every chart over visits needs: the visits in order, a line a side, the words, and whether
  * the protocol at hand is the one that judged.
  */
-import type { Assessment } from '../findings/assessment.ts'
+import type { KeptAssessment } from '../findings/assessment.ts'
 import { dayNumber } from '../plain/days.ts'
 import type { Basis } from '../protocol/basis.ts'
 import type { Protocol } from '../protocol/protocol.ts'
@@ -55,7 +55,7 @@ export const sideSeries = (side: Side, readings: readonly Reading[]): Series => 
  * Lines of thresholds are drawn only from the protocol that made the assessment; another would
  * contradict its words.
  */
-export const judgedBy = (assessment: Assessment, protocol: Protocol): boolean =>
+export const judgedBy = (assessment: KeptAssessment, protocol: Protocol): boolean =>
 	assessment.protocol.id === protocol.file.id &&
 	assessment.protocol.version === protocol.file.revision
 /** A cell of the table: the reading of a day; 'not measured' where there is none. */

@@ -2,7 +2,7 @@
 
 import { isAdult } from '../facts/age.ts'
 import { isTrainer } from '../facts/trainer.ts'
-import type { Assessment, GrowthResult, PerSide } from '../findings/assessment.ts'
+import type { GrowthResult, KeptAssessment, PerSide } from '../findings/assessment.ts'
 import { stanceOf } from '../findings/change.ts'
 import { numberIn } from '../findings/measure-change.ts'
 import { dayNumber } from '../plain/days.ts'
@@ -66,7 +66,7 @@ interface FootCourse {
 export function footLengthChart(
 	visit: Visit,
 	earlier: readonly Visit[],
-	assessment: Assessment,
+	assessment: KeptAssessment,
 	protocol: Protocol = openProtocol(),
 ): Chart | undefined {
 	const course = courseOf(visit, earlier, assessment)
@@ -106,7 +106,7 @@ export function footLengthChart(
 const courseOf = (
 	visit: Visit,
 	earlier: readonly Visit[],
-	assessment: Assessment,
+	assessment: KeptAssessment,
 ): PerSide<Reading[]> =>
 	perSide((side) =>
 		inOrder(visit, earlier).flatMap((measured) => {
@@ -180,7 +180,7 @@ function spanOf({ dates, forecast }: FootCourse): { min: number; max: number } {
 	return { min: first - margin, max: last + margin }
 }
 
-function wordsOf(feet: FootCourse, assessment: Assessment): ReturnType<typeof toldBy> {
+function wordsOf(feet: FootCourse, assessment: KeptAssessment): ReturnType<typeof toldBy> {
 	const { visit, course, limits } = feet
 	const sides = (of: (readings: readonly Reading[]) => readonly Reading[]) =>
 		bothSides.map((side) =>
@@ -207,7 +207,7 @@ function forecastStatement({ forecast }: FootCourse): Statement[] {
 	const { date: by, lowMm, highMm, lengthMm } = end
 	return [state('chart.foot-forecast', { by, lowMm, highMm, lengthMm })]
 }
-function whenRoomEnds(id: string, assessment: Assessment): { reached: boolean; on?: string } {
+function whenRoomEnds(id: string, assessment: KeptAssessment): { reached: boolean; on?: string } {
 	const room = assessment.growth?.toeRoom?.find((pair) => pair.id === id)
 	return present({ reached: room?.state === 'already-short', on: room?.runsOutOn })
 }

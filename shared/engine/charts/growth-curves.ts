@@ -1,5 +1,5 @@
 /** Stature and body mass on the CDC 2000 centile curves. */
-import type { Assessment } from '../findings/assessment.ts'
+import type { KeptAssessment } from '../findings/assessment.ts'
 import { numberIn } from '../findings/measure-change.ts'
 import { centile, lmsAt, valueAt } from '../growth/centiles.ts'
 import { quantileAbove } from '../plain/normal.ts'
@@ -84,7 +84,7 @@ export function growthChart(
 	kind: GrowthMeasure,
 	visit: Visit,
 	earlier: readonly Visit[],
-	assessment: Assessment,
+	assessment: KeptAssessment,
 ): Chart | undefined {
 	if (!assessment.growth) return undefined
 	const { sex, birthDate } = visit.player

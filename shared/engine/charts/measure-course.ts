@@ -1,5 +1,5 @@
 /** Any measure over the visits, a panel a side, as its definition says. */
-import type { Assessment } from '../findings/assessment.ts'
+import type { KeptAssessment } from '../findings/assessment.ts'
 import { examinersOf, stanceOf } from '../findings/change.ts'
 import { realChangeRow } from '../findings/measure-change.ts'
 import { rowOf } from '../findings/measure-rows.ts'
@@ -67,7 +67,7 @@ export function measureChart(
 	placed: Placed<NumberMeasure>,
 	visit: Visit,
 	earlier: readonly Visit[],
-	assessment: Assessment,
+	assessment: KeptAssessment,
 	protocol: Protocol = openProtocol(),
 ): Chart | undefined {
 	const judge = judgedBy(assessment, protocol) ? protocol : undefined

@@ -2,6 +2,8 @@
  * Assessment file, version 1: what assess() returns. A number that cannot be computed is absent.
  * Each room's part stands in a file of its own; callers take them all from here.
  */
+
+import type { Statement } from '../words/statement.ts'
 import type { AnkleResult } from './ankle-result.ts'
 import type { Finding } from './finding.ts'
 import type { FootwearResult } from './footwear-result.ts'
@@ -21,6 +23,16 @@ export type * from './loading-result.ts'
 export type * from './posture-result.ts'
 export * from './screening-result.ts'
 export type * from './sizing-result.ts'
+
+/** A value as a record may hold it: earlier versions stated without code and parameters. */
+export type Kept<Value> = Value extends Statement
+	? Partial<Pick<Value, 'code' | 'params'>> & {
+			[Key in keyof Value as Exclude<Key, 'code' | 'params'>]: Kept<Value[Key]>
+		}
+	: Value extends object
+		? { [Key in keyof Value]: Kept<Value[Key]> }
+		: Value
+export type KeptAssessment = Kept<Assessment>
 
 export interface Assessment {
 	format: 'lastwright-assessment'

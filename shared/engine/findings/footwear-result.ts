@@ -5,17 +5,14 @@ import type { Feature } from '../visit/terms.ts'
 import type { Statement } from '../words/statement.ts'
 import type { Finding } from './finding.ts'
 
-/** A sentence with its code and parameters; an older record has the sentence alone. */
-type Said = Pick<Statement, 'says'> & Partial<Pick<Statement, 'code' | 'params'>>
-
-export interface FeatureWish extends Said {
+export interface FeatureWish extends Statement {
 	feature: Feature
 	because: Because[]
 	basis: Basis
 	rule: string
 }
 /** One line of a match: points where it costs any. */
-export interface MatchReason extends Said {
+export interface MatchReason extends Statement {
 	rule: string
 	points?: number
 	because: Because[]
@@ -34,7 +31,7 @@ export interface StudDistance {
 	atRisk: Because[]
 }
 /** What would make a model fit. */
-export interface ModelChange extends Said {
+export interface ModelChange extends Statement {
 	/** Can be done to this model; false: another size or another model is meant. */
 	toThisModel: boolean
 }
@@ -69,7 +66,7 @@ export interface RankedModel {
 	price?: number
 }
 /** A change to the footwear, or a way to lace it, chosen by findings. */
-export interface FootwearWork extends Said {
+export interface FootwearWork extends Statement {
 	id: string
 	name: string
 	side: 'left' | 'right' | 'both'
@@ -80,7 +77,7 @@ export interface FootwearWork extends Said {
 	stated?: { name: Statement; limits: Statement; cautions: Statement[] }
 	basis: Basis
 }
-export interface CurrentPair extends Said {
+export interface CurrentPair extends Statement {
 	id: string
 	toeRoomMm?: number
 	verdict: 'keep' | 'change' | 'replace' | 'unknown'
@@ -93,7 +90,7 @@ export interface CurrentPair extends Said {
 	replaceBy?: string
 	replaceBetween?: { from: string; to?: string }
 }
-export interface Contradiction extends Said {
+export interface Contradiction extends Statement {
 	feature: Feature
 	/** The other of an opposite pair; left out where one feature is both sought and avoided. */
 	other?: Feature

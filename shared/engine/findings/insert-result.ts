@@ -1,15 +1,13 @@
 /** What the insert room returns. What it says stands as codes and parameters beside the words. */
 import type { Basis, Because } from '../protocol/basis.ts'
-import type { Statement } from '../words/statement.ts'
+import type { Stated, Statement } from '../words/statement.ts'
 import type { Finding } from './finding.ts'
 
-/** A sentence, with its code and parameters; the clinician's own words and older records have none. */
-type Said = Pick<Statement, 'says'> & Partial<Statement>
 /**
  * One element of an insert: what, how much, within what, why. Ids stand in
- * shared/engine/words/en/insert-names.ts.
+ * shared/engine/words/en/insert-names.ts. One in the clinician's own words has no code.
  */
-export interface InsertElement extends Said {
+export interface InsertElement extends Stated {
 	element: string
 	value?: number
 	unit?: string
@@ -28,16 +26,16 @@ export interface InsertSide {
 	 * stoppedBy
 	 */
 	state: 'proposed' | 'not-needed' | 'stopped'
-	stoppedBy: ({ id: string } & Said)[]
+	stoppedBy: ({ id: string } & Stated)[]
 	elements: InsertElement[]
 }
-export interface InsertConflict extends Said {
+export interface InsertConflict extends Statement {
 	id: string
 	side: 'left' | 'right'
 	elements: string[]
 	basis: Basis
 }
-export interface WearInStep extends Said {
+export interface WearInStep extends Statement {
 	when: string
 }
 export interface InsertResult {

@@ -7,9 +7,7 @@ import type { Finding } from './finding.ts'
 export const actions = ['proceed', 'letter', 'imaging', 'same-day', 'emergency'] as const
 export type Action = (typeof actions)[number]
 export type OttawaState = 'met' | 'not-met' | 'incomplete' | 'not-applicable'
-export interface ScreeningItem
-	extends Pick<Statement, 'says'>,
-		Partial<Pick<Statement, 'code' | 'params'>> {
+export interface ScreeningItem extends Statement {
 	id: string
 	side: 'left' | 'right' | 'both' | 'none'
 	state: 'yes' | 'no' | 'not-asked'

@@ -3,10 +3,10 @@
  * with the reason kept.
  */
 import type {
-	Assessment,
 	InsertConflict,
 	InsertElement,
 	InsertResult,
+	KeptAssessment,
 } from '../findings/assessment.ts'
 import { present } from '../plain/present.ts'
 import type { Protocol } from '../protocol/protocol.ts'
@@ -76,7 +76,7 @@ const releasedBy = (decisions: Pick<Decisions, 'screeningDone'>): Released =>
 
 /** Limbs still waiting for a record of what was done; a new warning sign stops a limb again. */
 export const stillBlocked = (
-	assessment: Pick<Assessment, 'screening'>,
+	assessment: Pick<KeptAssessment, 'screening'>,
 	decisions: Pick<Decisions, 'screeningDone'>,
 ): Side[] => {
 	const released = releasedBy(decisions)
@@ -85,13 +85,45 @@ export const stillBlocked = (
 	)
 }
 
+/** A limb that waits for a record of what was done. */
+export interface WaitingLimb {
+	side: Side
+	/** Ids of everything that the record is about: warning signs, and what else stops an insert. */
+	items: string[]
+	/** The rotation waits too; else the insert alone. */
+	rotation: boolean
+}
+/** Limbs with a warning sign, and those whose insert is wanted and stopped by something else. */
+export function waitingLimbs(
+	{ screening, insert: proposed }: Pick<Assessment, 'screening' | 'insert'>,
+	{ result }: Pick<DecidedInsert, 'result'>,
+	decisions: Pick<Decisions, 'screeningDone'>,
+): WaitingLimb[] {
+	const blocked = stillBlocked({ screening }, decisions)
+	return bothSides
+		.map((side) => ({
+			side,
+			items: [
+				...new Set([...screening.blockedBy[side], ...proposed[side].stoppedBy.map(({ id }) => id)]),
+			],
+			rotation: blocked.includes(side),
+		}))
+		.filter(
+			({ side, rotation }) =>
+				rotation ||
+				result.findings.some(
+					(finding) => finding.code === 'insert.stopped' && finding.side === side,
+				),
+		)
+}
+
 /**
  * The insert that stands after the clinician's decisions. @param room the boot it goes into, where
  * known
  */
 export function decidedInsert(
 	visit: Visit,
-	assessment: Assessment,
+	assessment: KeptAssessment,
 	decisions: Decisions,
 	protocol: Protocol,
 	room?: InsertRoom,

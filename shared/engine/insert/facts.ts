@@ -8,6 +8,7 @@ import {
 import { isAdult } from '../facts/age.ts'
 import type {
 	AnkleResult,
+	Kept,
 	PostureResult,
 	PostureSide,
 	ScreeningResult,
@@ -26,12 +27,15 @@ export interface InsertRoom {
 	linerMm?: number
 	depthOverToesMm?: number
 }
-/** The results that the insert room draws on, and the room in the boot where known. */
+/**
+ * The results that the insert room draws on, of a signed visit as its record keeps them, and the
+ * room in the boot where known.
+ */
 export interface InsertContext {
-	sizing: SizingResult
-	ankle: AnkleResult
-	posture: PostureResult
-	screening: ScreeningResult
+	sizing: Kept<SizingResult>
+	ankle: Kept<AnkleResult>
+	posture: Kept<PostureResult>
+	screening: Kept<ScreeningResult>
 	room?: InsertRoom
 }
 type Where = NonNullable<Parameters<typeof recordedConditions>[2]>
@@ -68,7 +72,7 @@ export interface InsertFacts {
  * The part of the ankle room's raise that is for both shoes; what one side has above it corrects
  * the leg length and is an element of its own. Undefined where there is none.
  */
-function symmetricalRaiseMm({ heelRaiseMm }: AnkleResult): number | undefined {
+function symmetricalRaiseMm({ heelRaiseMm }: Pick<AnkleResult, 'heelRaiseMm'>): number | undefined {
 	if (heelRaiseMm === undefined) return undefined
 	const bothMm = Math.min(heelRaiseMm.left, heelRaiseMm.right)
 	return bothMm === 0 ? undefined : bothMm

@@ -17,7 +17,7 @@ import { cautionsOf } from './said.ts'
 export function legLengthElement(
 	visit: Visit,
 	facts: InsertFacts,
-	ankle: AnkleResult,
+	ankle: Pick<AnkleResult, 'heelRaiseMm'>,
 ): InsertElement | undefined {
 	const { protocol, legLengthMm: differenceMm } = facts
 	if (differenceMm === undefined || !facts.shorter) return undefined
@@ -63,7 +63,7 @@ export function legLengthElement(
 function raiseFor(
 	differenceMm: number,
 	{ protocol, side }: InsertFacts,
-	{ heelRaiseMm }: AnkleResult,
+	{ heelRaiseMm }: Pick<AnkleResult, 'heelRaiseMm'>,
 ): { valueMm: number } & Pick<ParamsOf<'insert.leg-length-raise'>, 'percent' | 'byRaisesMm'> {
 	const byAnkleMm = heelRaiseMm ? rounded(heelRaiseMm[side] - heelRaiseMm[otherSide(side)], 1) : 0
 	if (byAnkleMm > 0) return { valueMm: byAnkleMm, byRaisesMm: byAnkleMm }

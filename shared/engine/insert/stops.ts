@@ -3,10 +3,11 @@
  * done about it is recorded.
  */
 import { hasCondition } from '../conditions/query.ts'
-import type { InsertSide, ScreeningResult } from '../findings/assessment.ts'
+import type { InsertSide, Kept, ScreeningResult } from '../findings/assessment.ts'
+import { present } from '../plain/present.ts'
 import type { Condition } from '../visit/terms.ts'
 import type { Side, Visit } from '../visit/visit.ts'
-import type { Statement, StatementCode } from '../words/statement.ts'
+import type { StatementCode } from '../words/statement.ts'
 import { stateOf } from './said.ts'
 
 /** What was asked, looked at for one side. */
@@ -133,7 +134,7 @@ const holds = (
  */
 export function stopsOf(
 	visit: Visit,
-	screening: ScreeningResult,
+	screening: Kept<ScreeningResult>,
 	side: Side,
 	adult: boolean,
 	released: readonly string[],
@@ -146,10 +147,7 @@ export function stopsOf(
 	return [...warned, ...recorded].filter(({ id }) => !released.includes(id))
 }
 /** A sign of the screening, as that room states it. */
-function warning({ items }: ScreeningResult, id: string): InsertSide['stoppedBy'][number] {
-	const item: ({ says: string } & Partial<Statement>) | undefined = items.find(
-		(one) => one.id === id,
-	)
-	const { says = id, code, params } = item ?? {}
-	return code === undefined || params === undefined ? { id, says } : { id, says, code, params }
+function warning({ items }: Kept<ScreeningResult>, id: string): InsertSide['stoppedBy'][number] {
+	const { says = id, code, params } = items.find((one) => one.id === id) ?? {}
+	return present({ id, says, code, params })
 }

@@ -3,7 +3,7 @@
  * clinician's words; a finding whose content is another than when it was decided stands in its own
  * words.
  */
-import type { Assessment, FeatureWish } from '../findings/assessment.ts'
+import type { FeatureWish, Kept, KeptAssessment } from '../findings/assessment.ts'
 import type { Finding } from '../findings/finding.ts'
 import { type Decisions, standingLine } from '../visit/decisions.ts'
 
@@ -12,13 +12,13 @@ export interface StandingLine {
 	says: string
 	level: Finding['level']
 	topic: Finding['topic']
-	finding?: Finding
+	finding?: Kept<Finding>
 	/** `says` is what the clinician typed. */
 	typed: boolean
 }
 
 /** Every finding that was not dropped, in the words that stand, then the clinician's own lines. */
-export function standingLines(assessment: Assessment, decisions: Decisions): StandingLine[] {
+export function standingLines(assessment: KeptAssessment, decisions: Decisions): StandingLine[] {
 	const kept = assessment.findings.flatMap((finding): StandingLine[] => {
 		const decision = standingLine(decisions, finding.id, finding)
 		if (decision?.choice === 'drop') return []
@@ -48,7 +48,9 @@ export function standingLines(assessment: Assessment, decisions: Decisions): Sta
 	return [...kept, ...own]
 }
 /** Whether the clinician dropped what a rule asks of a pair. */
-function isDropped(decisions: Decisions): (kind: 'seek' | 'avoid', wish: FeatureWish) => boolean {
+function isDropped(
+	decisions: Decisions,
+): (kind: 'seek' | 'avoid', wish: Pick<FeatureWish, 'feature'>) => boolean {
 	const dropped = new Set(
 		decisions.lines.filter((line) => line.choice === 'drop').map((line) => line.findingId),
 	)
@@ -56,7 +58,7 @@ function isDropped(decisions: Decisions): (kind: 'seek' | 'avoid', wish: Feature
 }
 /** Rules of which the clinician dropped something: their sentences speak of it still. */
 export function rulesPartlyDropped(
-	target: Readonly<Record<'seek' | 'avoid', readonly FeatureWish[]>>,
+	target: Readonly<Record<'seek' | 'avoid', readonly Kept<FeatureWish>[]>>,
 	decisions: Decisions,
 ): Set<string> {
 	const isGone = isDropped(decisions)
@@ -68,10 +70,10 @@ export function rulesPartlyDropped(
 }
 /** Seek or avoid as decided, one row a feature, with every reason. */
 export function standingWishes(
-	wishes: readonly FeatureWish[],
+	wishes: readonly Kept<FeatureWish>[],
 	kind: 'seek' | 'avoid',
 	decisions: Decisions,
-): { feature: FeatureWish['feature']; wishes: FeatureWish[] }[] {
+): { feature: FeatureWish['feature']; wishes: Kept<FeatureWish>[] }[] {
 	const isGone = isDropped(decisions)
 	const standing = wishes.filter((wish) => !isGone(kind, wish))
 	const rows = Map.groupBy(standing, (wish) => wish.feature)

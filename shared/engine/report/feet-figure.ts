@@ -2,7 +2,7 @@
  * Both feet from above, drawn to the player's measures at one scale, with length, ball line and
  * width.
  */
-import type { FootSizing, SizingResult } from '../findings/assessment.ts'
+import type { FootSizing, Kept, SizingResult } from '../findings/assessment.ts'
 import { bothSides } from '../visit/sides.ts'
 import type { Side } from '../visit/visit.ts'
 import { type Speak, speakFrom } from '../words/speak.ts'
@@ -51,7 +51,7 @@ interface Place {
  * without that line
  */
 export function feetFigure(
-	sizing: SizingResult,
+	sizing: Kept<SizingResult>,
 	colour: string,
 	t: Speak = speakFrom(),
 ): Figure | undefined {

@@ -1,5 +1,5 @@
 /** What the documents are made of, each part as narrowly as they need it. */
-import type { Assessment } from '../findings/assessment.ts'
+import type { KeptAssessment } from '../findings/assessment.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import type { Decisions } from '../visit/decisions.ts'
 import type { Visit } from '../visit/visit.ts'
@@ -58,7 +58,7 @@ export interface ReportInput {
 	lacking?: number
 	/** The protocol of the assessment, where it is not the shipped one. */
 	protocol?: Protocol
-	assessment: Assessment
+	assessment: KeptAssessment
 	decisions: Decisions
 	clinic: Clinic
 	/** ISO date-time of signing, undefined for a draft. */

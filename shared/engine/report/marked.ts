@@ -2,12 +2,12 @@
  * Decision lines by which the clinician marks what to try or do: the id is the mark's name, a
  * point, and what it is about.
  */
-import type { Assessment, FootwearWork, RankedModel } from '../findings/assessment.ts'
+import type { FootwearWork, Kept, KeptAssessment, RankedModel } from '../findings/assessment.ts'
 import { digestOf } from '../plain/canonical.ts'
 import { present } from '../plain/present.ts'
 import { type Decision, type Decisions, isOtherContent } from '../visit/decisions.ts'
 import { sizeWords } from '../words/en/sizes.ts'
-import type { Stated, Statement } from '../words/statement.ts'
+import type { Stated } from '../words/statement.ts'
 
 export type Mark = 'model' | 'work'
 /** What a mark puts down: the words to print, and what they are about whatever their wording. */
@@ -34,9 +34,9 @@ const sideWords = { left: ', left', right: ', right', both: '' } as const
 export const workTitle = ({ name, side }: Pick<FootwearWork, 'name' | 'side'>): string =>
 	`${name}${sideWords[side]}`
 /** What a report prints of a change to the boot or a lacing. @internal */
-export const workWords = (work: FootwearWork): string => `${workTitle(work)}. ${work.says}`
+export const workWords = (work: Kept<FootwearWork>): string => `${workTitle(work)}. ${work.says}`
 /** What a mark on a change is about: its id and side. */
-export const workKey = ({ id, side }: FootwearWork): string => `${id}.${side}`
+export const workKey = ({ id, side }: Pick<FootwearWork, 'id' | 'side'>): string => `${id}.${side}`
 const workId = /^work\.(?<id>.+)\.(?<side>left|right|both)$/
 /** The name of a marked change as a statement, and its side; undefined for a mark of another kind. */
 export function markedWork({
@@ -47,7 +47,7 @@ export function markedWork({
 	return { name: { code: `work.${id}.name`, params: {}, says: '' }, side }
 }
 /** A change is the same while it states the same of the same side. */
-export const workMark = (work: FootwearWork & Partial<Statement>): Marked => {
+export const workMark = (work: Kept<FootwearWork>): Marked => {
 	const { id, side, code, params } = work
 	const of = code === undefined ? undefined : digestOf({ id, side, code, params: params ?? {} })
 	return present({ says: workWords(work), of })
@@ -61,7 +61,7 @@ export const isOvertakenMark = (line: Pick<Decision, 'says' | 'of'>, now: Marked
  */
 export function overtakenMarks(
 	decisions: Decisions,
-	{ footwear: { ranked, modifications = [], lacing = [] } }: Pick<Assessment, 'footwear'>,
+	{ footwear: { ranked, modifications = [], lacing = [] } }: Pick<KeptAssessment, 'footwear'>,
 ): Decision[] {
 	const now = new Map<string, Marked>([
 		...ranked

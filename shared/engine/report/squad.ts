@@ -1,5 +1,5 @@
 /** The squad summary for the clinician: counts, then one row a visit, in order of name. */
-import type { Assessment } from '../findings/assessment.ts'
+import type { KeptAssessment } from '../findings/assessment.ts'
 import type { Decisions } from '../visit/decisions.ts'
 import type { Visit } from '../visit/visit.ts'
 import type { Speak } from '../words/speak.ts'
@@ -11,7 +11,7 @@ import type { Block, LwDocument } from './document.ts'
 
 export interface SquadMember {
 	visit: Visit
-	assessment: Assessment
+	assessment: KeptAssessment
 	decisions: Decisions
 	/** Assessed where absent. */
 	state?: 'assessed' | 'refused' | 'absent'

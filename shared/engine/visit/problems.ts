@@ -10,7 +10,6 @@ import {
 	type ProblemWords,
 	problemWords,
 } from '../words/en/problems.ts'
-import type { Params } from '../words/sentence.ts'
 
 type Codes = typeof problemWords
 export type ProblemCode = keyof Codes
@@ -21,7 +20,7 @@ export interface Problem {
 	/** 'own-check' where a schema has words of its own; 'more' where problems are counted only. */
 	code: ProblemCode | 'own-check' | 'more'
 	/** JSON only; what was given stands under `given`, left out where nothing was. */
-	params: Params
+	params: Readonly<Record<string, unknown>>
 	message: string
 }
 type Issue = z.core.$ZodIssue

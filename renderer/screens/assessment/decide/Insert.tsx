@@ -4,7 +4,11 @@
  */
 import { Alert, AlertTitle, Box, Button, TextField, Typography } from '@mui/material'
 import { useMemo, useState } from 'react'
-import { decidedInsert, stillBlocked } from '../../../../shared/engine/insert/decided.ts'
+import {
+	type DecidedInsert,
+	decidedInsert,
+	waitingLimbs,
+} from '../../../../shared/engine/insert/decided.ts'
 import { bothSides } from '../../../../shared/engine/visit/sides.ts'
 import { clinicProtocol as protocol } from '../../../parts/clinicProtocol.ts'
 import type { AssessedProps } from '../stepProps.ts'
@@ -25,7 +29,7 @@ export function Insert({ draft, change, assessment }: AssessedProps) {
 				Insert
 			</Typography>
 			<Box sx={{ display: 'grid', gap: 2 }}>
-				<Stops draft={draft} change={change} assessment={assessment} />
+				<Stops draft={draft} change={change} assessment={assessment} result={result} />
 				{result.result.conflicts.map((conflict) => (
 					<Alert key={conflict.id} severity="warning">
 						{conflict.says}
@@ -57,13 +61,14 @@ export function Insert({ draft, change, assessment }: AssessedProps) {
 		</Box>
 	)
 }
-function Stops({ draft, change, assessment }: AssessedProps) {
+function Stops({ draft, change, assessment, result }: AssessedProps & { result: DecidedInsert }) {
 	const [texts, setTexts] = useState<Record<string, string>>({})
 	if (!assessment) return null
-	return stillBlocked(assessment, draft.decisions).map((side) => (
+	return waitingLimbs(assessment, result, draft.decisions).map(({ side, items, rotation }) => (
 		<Alert key={side} severity="error">
 			<AlertTitle>
-				{footTitle[side]}: no insert and no rotation until what was done is recorded
+				{footTitle[side]}: no insert{rotation ? ' and no rotation' : ''} until what was done is
+				recorded
 			</AlertTitle>
 			<TextField
 				fullWidth
@@ -86,12 +91,12 @@ function Stops({ draft, change, assessment }: AssessedProps) {
 								{
 									side,
 									done: texts[side]?.trim() ?? '',
-									items: [...assessment.screening.blockedBy[side]],
+									items,
 								},
 							],
-							referralDone: now.decisions.referralDone?.trim()
-								? now.decisions.referralDone
-								: texts[side]?.trim(),
+							...(rotation && !now.decisions.referralDone?.trim()
+								? { referralDone: texts[side]?.trim() }
+								: {}),
 						}),
 					)
 				}

@@ -1,5 +1,5 @@
 /** What to do first: the warning over everything, and at most three actions. */
-import { type Action, type Assessment, actions } from '../../findings/assessment.ts'
+import { type Action, actions, type KeptAssessment } from '../../findings/assessment.ts'
 import type { Speak } from '../../words/speak.ts'
 import { capital, dateWords, plainActionWords, shown } from '../../words/words.ts'
 import { heading, type Section, say, small } from '../base.ts'
@@ -19,7 +19,7 @@ export const isUrgent = (action: Action): boolean => action !== 'proceed' && act
  */
 function reasonsFor(
 	reader: Reader,
-	{ action: highest, items }: Assessment['screening'],
+	{ action: highest, items }: KeptAssessment['screening'],
 	notes: Notes | undefined,
 ): { isWhole: boolean; said: string[] } {
 	const urgent = items
@@ -105,7 +105,11 @@ export function actionsOf(
 	]
 	return { decided: false, items: proposed.slice(0, mostActions) }
 }
-function referralAction({ screening: { action } }: Assessment, who: Who, t: Speak): ActionItem[] {
+function referralAction(
+	{ screening: { action } }: KeptAssessment,
+	who: Who,
+	t: Speak,
+): ActionItem[] {
 	if (action === 'proceed') return []
 	return [
 		{
@@ -117,7 +121,7 @@ function referralAction({ screening: { action } }: Assessment, who: Who, t: Spea
 }
 /** Boots wait while a sign has to be looked at first. */
 function sizeAction(
-	{ sizing: { insideLengthMm }, screening, footwear }: Assessment,
+	{ sizing: { insideLengthMm }, screening, footwear }: KeptAssessment,
 	who: Who,
 	t: Speak,
 ): ActionItem[] {
@@ -134,7 +138,7 @@ function sizeAction(
 		},
 	]
 }
-function measuringAction({ growth }: Assessment, who: Who, t: Speak): ActionItem[] {
+function measuringAction({ growth }: KeptAssessment, who: Who, t: Speak): ActionItem[] {
 	if (!growth?.measureAgainBy) return []
 	return [
 		{

@@ -1,5 +1,5 @@
 /** What was found: feet, ankles, what hurts, and the measures. */
-import type { AnkleResult, SizingResult } from '../../findings/assessment.ts'
+import type { AnkleResult, Kept, SizingResult } from '../../findings/assessment.ts'
 import { bothSides } from '../../visit/sides.ts'
 import type { Visit } from '../../visit/visit.ts'
 import type { Speak } from '../../words/speak.ts'
@@ -32,7 +32,7 @@ export const found: Section = (input, notes, t) => {
 		...courseBlocks('ankle', input, notes, t),
 	]
 }
-function lengthLines(sizing: SizingResult, t: Speak): string[] {
+function lengthLines(sizing: Kept<SizingResult>, t: Speak): string[] {
 	const { left, right, longerFoot } = sizing
 	if (left.lengthMm === undefined || right.lengthMm === undefined)
 		return bothSides.flatMap((side) => {
@@ -44,7 +44,7 @@ function lengthLines(sizing: SizingResult, t: Speak): string[] {
 		? [t('player.longer', { side: longerFoot, gap: shown(gap) })]
 		: [t('player.sameLength', { length: shown(left.lengthMm) })]
 }
-function ankleLines(ankle: AnkleResult, t: Speak): string[] {
+function ankleLines(ankle: Kept<AnkleResult>, t: Speak): string[] {
 	const differ = ankle.asymmetry === 'flag' || ankle.asymmetry === 'act'
 	return [
 		...bothSides.flatMap((side) => {
@@ -71,7 +71,7 @@ function conditionLine(recorded: NonNullable<Visit['conditions']>[number], t: Sp
 	}
 	return t('player.condition', { ...words, side: where[side] })
 }
-function feetBlocks(sizing: SizingResult, colour: string, t: Speak): Block[] {
+function feetBlocks(sizing: Kept<SizingResult>, colour: string, t: Speak): Block[] {
 	const figure = feetFigure(sizing, colour, t)
 	return figure ? [{ kind: 'figure', caption: t('player.feetCaption'), ...figure }] : []
 }

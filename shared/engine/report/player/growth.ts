@@ -1,5 +1,5 @@
 /** Growth: when to measure again and what may come. How far a child is grown is not a child's to read. */
-import type { GrowthResult } from '../../findings/assessment.ts'
+import type { GrowthResult, Kept } from '../../findings/assessment.ts'
 import type { Speak } from '../../words/speak.ts'
 import { dateWords, shown } from '../../words/words.ts'
 import { heading, type Section, say, small } from '../base.ts'
@@ -21,7 +21,7 @@ export const growing: Section = (input, notes, t) => {
 		small(t('player.growthCautions')),
 	]
 }
-function whatMayCome({ measureAgainBy, footForecast }: GrowthResult, t: Speak): string[] {
+function whatMayCome({ measureAgainBy, footForecast }: Kept<GrowthResult>, t: Speak): string[] {
 	const last = footForecast?.at(-1)
 	const forecast = last && {
 		date: dateWords(last.date),

@@ -1,5 +1,5 @@
 /** Which size to look for: inside length, labels, width fitting. */
-import type { SizeLabel, SizingResult } from '../../findings/assessment.ts'
+import type { Kept, SizeLabel, SizingResult } from '../../findings/assessment.ts'
 import { bothSides } from '../../visit/sides.ts'
 import { termWords } from '../../visit/terms.ts'
 import type { Visit } from '../../visit/visit.ts'
@@ -12,7 +12,7 @@ type System = 'usChild' | 'usWomen' | 'usMen'
 const makersFinding = 'sizing.check-inside.both'
 
 /** The size systems of a player, in the order the reader looks for them. */
-export function labelsOf(visit: Visit, { sizes }: SizingResult): [string, SizeLabel][] {
+export function labelsOf(visit: Visit, { sizes }: Kept<SizingResult>): [string, SizeLabel][] {
 	if (!sizes) return []
 	const childSize = sizes.usChild.scale === 'child' || sizes.uk.scale === 'child'
 	const adultSystem: System = visit.player.sex === 'female' ? 'usWomen' : 'usMen'
@@ -67,7 +67,7 @@ const labelWords = ({ scale, label }: SizeLabel, value: number, t: Speak): strin
 		? t('player.child', { size: sizeShown(value) })
 		: sizeShown(value)
 /** The width fittings of each side that has any. */
-const fittingWords = (sizing: SizingResult, t: Speak): string[] =>
+const fittingWords = (sizing: Kept<SizingResult>, t: Speak): string[] =>
 	bothSides.flatMap((side) => {
 		const { jis, us } = sizing[side].fitting
 		if (!jis && !us) return []
