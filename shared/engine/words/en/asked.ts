@@ -5,6 +5,7 @@ import { visitSchema } from '../../visit/visit.ts'
 import { sentence } from '../sentence.ts'
 import { exerciseWords } from './conditions.table.ts'
 import { spanWords } from './conditions.ts'
+import { featureName } from './features.ts'
 import { capital, listed, terms, together } from './format.ts'
 import { type ObjectionRule, objectionWords } from './insert-cautions.ts'
 import { type ElementId, elementName } from './insert-names.ts'
@@ -12,6 +13,7 @@ import { spokenParts } from './parts.ts'
 import { questionHeadings } from './question-headings.table.ts'
 import { workSentences } from './work.ts'
 
+const features = (names: readonly Feature[]): string => listed(names.map(featureName))
 /** What stands before each part, in the order in which they are read. */
 export const askedPartNames = {
 	ages: 'Ages',
@@ -66,8 +68,8 @@ export const askedSentences = {
 	}>({
 		clinician: ({ seek, avoid, past, together: measured }) =>
 			together(
-				seek.length > 0 && `Seek ${terms(seek)}.`,
-				avoid.length > 0 && `Avoid ${terms(avoid)}.`,
+				seek.length > 0 && `Seek ${features(seek)}.`,
+				avoid.length > 0 && `Avoid ${features(avoid)}.`,
 				measured && 'Only where a measure calls for it as well.',
 				past && 'Also when it is past.',
 			),
