@@ -13,7 +13,6 @@ const condition = (
 ): Partial<Visit> => ({
 	conditions: [{ condition: name, side: 'left', status: 'current' }],
 })
-const child = (answers: Screening) => screening(visit(answers, '2014-01-01'), protocol)
 const codes = ({ findings }: ReturnType<typeof woman>) => findings.map(({ code }) => code)
 
 describe('fluoroquinolone', () => {
@@ -78,12 +77,6 @@ describe('corticosteroid', () => {
 		),
 	)
 	// growth.md, cautions: steroid treatment, so the estimates are not for this child.
-	it('of a child says that growth estimates are not to be used', () =>
-		expect(
-			child({ corticosteroidLongTerm: true }).findings.find(
-				({ code }) => code === 'screening.corticosteroidLongTerm',
-			)?.params,
-		).toEqual({ minor: true }))
 })
 describe('anticoagulant', () => {
 	const injury = { side: 'left', daysAgo: 2, malleolarZonePain: true } as const

@@ -95,7 +95,7 @@ export interface WaitingLimb {
 }
 /** Limbs with a warning sign, and those whose insert is wanted and stopped by something else. */
 export function waitingLimbs(
-	{ screening, insert: proposed }: Pick<Assessment, 'screening' | 'insert'>,
+	{ screening, insert: proposed }: Pick<KeptAssessment, 'screening' | 'insert'>,
 	{ result }: Pick<DecidedInsert, 'result'>,
 	decisions: Pick<Decisions, 'screeningDone'>,
 ): WaitingLimb[] {

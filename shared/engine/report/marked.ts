@@ -38,13 +38,16 @@ export const workWords = (work: Kept<FootwearWork>): string => `${workTitle(work
 /** What a mark on a change is about: its id and side. */
 export const workKey = ({ id, side }: Pick<FootwearWork, 'id' | 'side'>): string => `${id}.${side}`
 const workId = /^work\.(?<id>.+)\.(?<side>left|right|both)$/
-/** The name of a marked change as a statement, and its side; undefined for a mark of another kind. */
+/** A marked change: its id, its name as a statement, its side; undefined for a mark of another kind. */
 export function markedWork({
 	findingId,
-}: Pick<Decision, 'findingId'>): { name: Stated; side: FootwearWork['side'] } | undefined {
+}: Pick<Decision, 'findingId'>):
+	| { id: string; name: Stated; side: FootwearWork['side'] }
+	| undefined {
 	const { id, side } = workId.exec(findingId)?.groups ?? {}
+	if (id === undefined) return undefined
 	if (side !== 'left' && side !== 'right' && side !== 'both') return undefined
-	return { name: { code: `work.${id}.name`, params: {}, says: '' }, side }
+	return { id, name: { code: `work.${id}.name`, params: {}, says: '' }, side }
 }
 /** A change is the same while it states the same of the same side. */
 export const workMark = (work: Kept<FootwearWork>): Marked => {

@@ -5,6 +5,7 @@ import { asNumber, pathOn, recordedAt } from '../visit/measures/value.ts'
 import { bothSides } from '../visit/sides.ts'
 import { termWords } from '../visit/terms.ts'
 import type { Side, Visit } from '../visit/visit.ts'
+import { amount } from '../words/en/format.ts'
 import type { Speak } from '../words/speak.ts'
 import { shown } from '../words/words.ts'
 
@@ -20,12 +21,8 @@ type Text<Key extends Parameters<Speak>[0]> = Key
 /** A definition that names a text which does not exist is refused here by the compiler. */
 type LineText = Text<Exclude<LineOf<Each<Tables>>, None | 'label'>>
 
-const unitWords: Readonly<Record<string, string>> = {
-	deg: 'degrees',
-	points: '',
-	rises: '',
-	count: '',
-}
+/** What is counted or scored is called so in its row already. */
+const bareUnits: ReadonlySet<string> = new Set(['points', 'rises', 'count'])
 
 /** What one side has, in words; undefined where it was not taken. */
 function taken(visit: Visit, placed: Placed, side: Side): string | undefined {
@@ -34,8 +31,8 @@ function taken(visit: Visit, placed: Placed, side: Side): string | undefined {
 	const { measure } = placed
 	if (!isNumber(measure)) return termWords(String(recorded))
 	const value = asNumber(measure, recorded)
-	const unit = unitWords[measure.unit] ?? measure.unit
-	return value === undefined ? undefined : `${shown(value)} ${unit}`.trim()
+	if (value === undefined) return undefined
+	return bareUnits.has(measure.unit) ? shown(value) : amount(value, measure.unit)
 }
 /** A row each measure of a side that the reader is shown: its name, left, right. */
 export const measureTable = (reader: Reader, visit: Visit, t: Speak): string[][] =>

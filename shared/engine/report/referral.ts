@@ -98,8 +98,9 @@ const reasons: Section = (input, notes, t) => {
 	const yes = screening.items.filter((item) => item.state === 'yes' && isOpenTo(reader.told, item))
 	const notAsked = screening.items.filter((item) => item.state === 'not-asked').length
 	const named = yes.slice(0, mostReasons).map((item) => {
-		const { side, basis } = item
-		const where = side === 'left' || side === 'right' ? ` (${sideWords[side]})` : ''
+		const { side, basis, params = {} } = item
+		const isNamed = side === 'none' || side === 'both' || 'side' in params
+		const where = isNamed ? '' : ` (${sideWords[side]})`
 		return `${toldBy(reader, item) ?? item.says}${where} ${notes.mark(basis)}`
 	})
 	const unnamed = yes.length - named.length

@@ -3,6 +3,7 @@ import { dayInWords, shortDayInWords } from '../plain/days.ts'
 import { type Feature, termWords } from '../visit/terms.ts'
 import type { Visit } from '../visit/visit.ts'
 import { conditionWords } from './en/conditions.table.ts'
+import { ruleNames } from './en/features.ts'
 import * as en from './en/terms.table.ts'
 
 type Recorded = Pick<
@@ -41,9 +42,15 @@ export function conditionInWords(
  * under a condition of its own is numbered, which is nothing to read.
  */
 export const ruleInWords = (rule: string): string =>
-	capital(en.ruleWords[rule] ?? (/\s/.test(rule) ? rule : wordsOfId(rule)))
+	capital(en.ruleWords[rule] ?? ruleNames[rule] ?? (/\s/.test(rule) ? rule : wordsOfId(rule)))
+/** An id of the program as words: 'lowEnergy' and 'low-energy' as 'low energy'. */
 const wordsOfId = (id: string): string =>
-	termWords(id.replace(/-\d+$/, '').replaceAll(/[._]/g, '-'))
+	termWords(
+		id
+			.replace(/-\d+$/, '')
+			.replaceAll(/[._]/g, '-')
+			.replaceAll(/(?<=[a-z])[A-Z]/g, (letter) => `-${letter.toLowerCase()}`),
+	)
 /** The text with its first letter a capital. */
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
 /** '2027-01-20' as '20 January 2027'. */

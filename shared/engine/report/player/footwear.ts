@@ -49,14 +49,19 @@ export const nextPair: Section = (input, notes, t) => {
 		),
 	]
 }
+/** The heel raise as a marked change; once its height is decided, that alone is said. */
+const isHeelRaise = (line: Decision): boolean => markedWork(line)?.id === 'heel-raise'
 /**
  * The raise the clinician decided; before there is a decision, the one the measures suggest, unless
  * a sign has to be looked at first.
  */
 export const raise: Section = ({ assessment: { ankle, screening }, decisions }, _notes, t) => {
 	const decided = raiseInWords(decisions.heelRaiseMm, t)
-	const open = decisions.heelRaiseMm === undefined && !isUrgent(screening.action)
-	const suggested = open ? raiseInWords(ankle.heelRaiseMm, t) : undefined
+	const isOpen =
+		decisions.heelRaiseMm === undefined &&
+		!isUrgent(screening.action) &&
+		!markedLines(decisions, 'work').some(isHeelRaise)
+	const suggested = isOpen ? raiseInWords(ankle.heelRaiseMm, t) : undefined
 	const raised = decided ?? suggested
 	if (raised === undefined) return []
 	const words = decided
@@ -87,7 +92,9 @@ function workToDo(line: Decision, input: ReportInput, t: Speak): string {
 export const marked: Section = (input, _notes, t) => {
 	const { decisions } = input
 	const models = markedLines(decisions, 'model').map((line) => line.says ?? '')
-	const work = markedLines(decisions, 'work').map((line) => workToDo(line, input, t))
+	const work = markedLines(decisions, 'work')
+		.filter((line) => decisions.heelRaiseMm === undefined || !isHeelRaise(line))
+		.map((line) => workToDo(line, input, t))
 	const toTry: Block[] = [
 		heading(t('player.toTry')),
 		{ kind: 'list', items: models },

@@ -2,7 +2,7 @@
 
 import type { Feature } from '../../visit/terms.ts'
 import type { Speak } from '../../words/speak.ts'
-import { isOpenTo } from '../../words/statement.ts'
+import { isOpenTo, privateTopicOf } from '../../words/statement.ts'
 import { rulesPartlyDropped, standingWishes } from '../decided.ts'
 import type { ReportInput } from '../inputs.ts'
 import type { Notes } from '../notes.ts'
@@ -43,8 +43,8 @@ class Reasons {
 }
 /**
  * What a reason has no words for, and what is left of one that the clinician dropped in part, stands
- * under the last one: what was measured. A reason that is private gives its feature and nothing
- * else: no note names its rule.
+ * under the last one: what was measured. No note names the rule of a private reason; to a reader who
+ * was not told of it, it gives its feature and nothing else.
  */
 export function reasonRows(input: ReportInput, notes: Notes, t: Speak): Map<string, ReasonRow> {
 	const { target } = input.assessment.footwear
@@ -55,7 +55,7 @@ export function reasonRows(input: ReportInput, notes: Notes, t: Speak): Map<stri
 		for (const { feature, wishes } of standingWishes(target[kind], kind, input.decisions)) {
 			for (const wish of wishes.filter((one) => isOpenTo(reader.told, one))) {
 				const row = reasons.rowOf(inPart.has(wish.rule) ? undefined : toldBy(reader, wish))
-				row.marks.add(notes.mark(wish.basis))
+				if (privateTopicOf(wish) === undefined) row.marks.add(notes.mark(wish.basis))
 				row[kind].add(feature)
 			}
 			reasons.ask(kind, feature)

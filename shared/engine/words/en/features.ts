@@ -71,7 +71,7 @@ const soles: Record<Sole, string> = {
 export const soleName = (sole: Sole): string => soles[sole] ?? `${term(sole)} sole`
 
 /** Rules whose id is no name by itself. */
-const ruleNames: Readonly<Record<string, string>> = {
+export const ruleNames: Readonly<Record<string, string>> = {
 	acl: 'ACL injury',
 	'ankle-support': 'ankle that needs holding',
 	'anterior-ankle': 'pinch at the front of the ankle',
