@@ -10,6 +10,7 @@ import { kinds } from '../../shared/engine/report/kinds.ts'
 import { parseVisit } from '../../shared/engine/visit/parse.ts'
 import { fixtures, versionsKept } from './manifest.ts'
 
+type Kept = Parameters<typeof kinds.player.compose>[0]['assessment']
 const command = join(import.meta.dirname, '../../electron/command/main.ts')
 const run = (...given: string[]): string =>
 	execFileSync(process.execPath, ['--disable-warning=ExperimentalWarning', command, ...given], {
@@ -42,11 +43,10 @@ describe.each(versionsKept())('files of %s', (version) => {
 			daysBefore(json('plan.json')),
 		)
 	})
-	test('a report is composed from the assessment of then', () => {
+	const composed = (kind: 'player' | 'referral', assessment: Kept) => {
 		const visit = parseVisit(json('visit-adult.json'))
 		if (!visit.ok) throw new Error(JSON.stringify(visit.problems))
-		const assessment = json('assessment.json')
-		const document = kinds.player.compose({
+		return kinds[kind].compose({
 			visit: visit.value,
 			earlier: [],
 			members: [],
@@ -58,9 +58,27 @@ describe.each(versionsKept())('files of %s', (version) => {
 			signedAt: undefined,
 			draft: true,
 			on: visit.value.visitDate,
-		})
-		const words = JSON.stringify(document.blocks)
-		const said = assessment.findings.filter(({ says }: { says: string }) => words.includes(says))
-		expect(said.length).toBeGreaterThan(0)
+		}).blocks
+	}
+	test('a report is composed from the assessment of then', () => {
+		const assessment = json('assessment.json')
+		const words = JSON.stringify(composed('player', assessment))
+		const { min, max } = assessment.sizing.insideLengthMm
+		expect(words).toContain(`${min} to ${max} mm`)
+		// its sentences were made for the clinician: nobody knows any more for whom else
+		const codeless = assessment.findings.filter(({ code }: { code?: string }) => code === undefined)
+		expect(codeless.length).toBeGreaterThan(0)
+		for (const { says } of codeless) expect(words).not.toContain(says)
+	})
+	test('danger leads the page of then all the same, and the doctor is told', () => {
+		const assessment = json('assessment.json')
+		const sign = { ...assessment.screening.items[0], state: 'yes', action: 'same-day' }
+		const says = 'A sign as a version of before said it.'
+		const endangered = {
+			...assessment,
+			screening: { ...assessment.screening, action: 'same-day', items: [{ ...sign, says }] },
+		}
+		expect(composed('player', endangered)[0]?.kind).toBe('alert')
+		expect(JSON.stringify(composed('referral', endangered))).toContain(says)
 	})
 })
