@@ -5,6 +5,7 @@
 
 import { dayInWords } from '../../engine/plain/days.ts'
 import { openProtocol, type Protocol } from '../../engine/protocol/protocol.ts'
+import { daysPerYear } from '../../engine/visit/age.ts'
 import { bothSides, meanOf, rounded } from '../../engine/visit/sides.ts'
 import type { Side, Visit } from '../../engine/visit/visit.ts'
 
@@ -14,7 +15,6 @@ export interface SwapQuestion {
 	basis: ReturnType<Protocol['basis']>
 }
 const dayMs = 86_400_000
-const yearDays = 365.25
 type Key = Parameters<Protocol['basis']>[1]
 /** Two visits of one player, and the time between them. */
 interface Between {
@@ -45,7 +45,7 @@ export function swapQuestions(
 	const between: Between = {
 		before,
 		now,
-		years: (Date.parse(now.visitDate) - Date.parse(before.visitDate)) / dayMs / yearDays,
+		years: (Date.parse(now.visitDate) - Date.parse(before.visitDate)) / dayMs / daysPerYear,
 		since: `since ${dayInWords(before.visitDate)}`,
 		protocol,
 	}

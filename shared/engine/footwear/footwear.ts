@@ -6,30 +6,21 @@
 import { lifeShare } from '../facts/life-share.ts'
 import { isTrainer } from '../facts/trainer.ts'
 import type { FeatureWish, FootwearResult } from '../findings/assessment.ts'
-import { type Finding, findingOf, idPart, reading } from '../findings/finding.ts'
+import { type Finding, idPart, reading } from '../findings/finding.ts'
 import { present } from '../plain/present.ts'
-import type { Basis, Because } from '../protocol/basis.ts'
 import { commonPractice } from '../protocol/basis.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import { bothSides, meanOf } from '../visit/sides.ts'
 import type { Feature } from '../visit/terms.ts'
 import type { Visit } from '../visit/visit.ts'
-import { type Statement, state } from '../words/statement.ts'
+import { state } from '../words/statement.ts'
 import { askedByConditions } from './condition-wishes.ts'
 import { type Contradicting, contradictionsOf } from './contradictions.ts'
 import { type Facts, type FootwearContext, factsOf } from './facts.ts'
+import { footwearFinding } from './finding.ts'
 import { type JudgedPair, judgePair } from './pairs.ts'
 import { type FootwearRule, reasonsOf, sentenceOf } from './rules/rule.ts'
 import { footwearRules } from './rules/rules.ts'
-
-/** A finding about the player as a whole; its id is older than the rule of ids. */
-const finding = (
-	id: string,
-	level: Finding['level'],
-	statement: Statement,
-	because: Because[],
-	basis: Basis,
-): Finding => findingOf(statement, { id: `footwear.${id}`, side: 'none', level, because, basis })
 
 /**
  * @param context the results of the rooms it draws on; each wish names its rule, reasons and basis
@@ -64,7 +55,7 @@ export function footwear(
 /** The two kinds may name the same feature: a pair is told by both of its names. */
 function contradictionFinding({ feature, other, ...statement }: Contradicting): Finding {
 	const id = other === undefined ? feature : `${feature}-${other}`
-	return finding(`contradiction-${id}`, 'caution', statement, [], {
+	return footwearFinding(`contradiction-${id}`, 'caution', statement, [], {
 		rule: 'contradicting wishes',
 		source: 'comparison of the rules that apply',
 		strength: 'practice',
@@ -94,7 +85,7 @@ function applicationOf(rule: FootwearRule, facts: Facts, protocol: Protocol): Ap
 		{
 			seek: rule.seek.map(wish),
 			avoid: rule.avoid.map(wish),
-			finding: finding(id, 'advise', statement, because, basis),
+			finding: footwearFinding(id, 'advise', statement, because, basis),
 		},
 	]
 }
@@ -140,7 +131,7 @@ function pairFindings(
 	return [...current.entries()]
 		.filter(([, { verdict }]) => verdict === 'replace' || verdict === 'change')
 		.map(([index, pair]) =>
-			finding(
+			footwearFinding(
 				`pair-${idPart(pair.id, index)}`,
 				'advise',
 				state('footwear.pair', { pair: nameOf(pair), said: pair.params.said }),
@@ -164,14 +155,14 @@ function rotationFindings(visit: Visit, protocol: Protocol): Finding[] {
 	const findings: Finding[] = []
 	if (matches > 0 && trainings > 0)
 		findings.push(
-			finding('two-roles', 'note', state('footwear.two-roles'), because, {
+			footwearFinding('two-roles', 'note', state('footwear.two-roles'), because, {
 				rule: 'a pair for training and a pair for matches',
 				...commonPractice,
 			}),
 		)
 	if (matches >= protocol.value('footwear.matchesTwoPairs') && boots < 2)
 		findings.push(
-			finding(
+			footwearFinding(
 				'two-pairs',
 				'advise',
 				state('footwear.two-pairs', { matchesPerWeek: matches, boots }),

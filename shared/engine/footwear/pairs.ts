@@ -7,6 +7,7 @@ import type { CurrentPair, ToeRoomForecast } from '../findings/assessment.ts'
 import { dayNumber } from '../plain/days.ts'
 import { present } from '../plain/present.ts'
 import type { Protocol } from '../protocol/protocol.ts'
+import { daysPerMonth } from '../visit/age.ts'
 import { rounded } from '../visit/sides.ts'
 import type { Pair } from '../visit/visit.ts'
 import type { Part } from '../words/en/parts.ts'
@@ -144,7 +145,7 @@ const nearItsEnd = ({ hours, checkHours, lifeHours, lifeShare }: Wear): Statemen
 		: []
 function ownedForLong(pair: Pair, visitDate: string | undefined, protocol: Protocol): Statement[] {
 	if (visitDate === undefined || pair.acquired === undefined || isTrainer(pair)) return []
-	const months = (dayNumber(visitDate) - dayNumber(pair.acquired)) / 30.4375
+	const months = (dayNumber(visitDate) - dayNumber(pair.acquired)) / daysPerMonth
 	return months >= protocol.value('footwear.ageCheckMonths')
 		? [state('pairs.owned-for', { months: rounded(months, 0) })]
 		: []

@@ -1,17 +1,18 @@
 /** Adds to the footwear room what the shelf, the modifications and the lacing say. */
 import { isAdult } from '../facts/age.ts'
 import type { FootwearResult, RankedModel } from '../findings/assessment.ts'
-import { type Finding, findingOf, reading } from '../findings/finding.ts'
+import { type Finding, reading } from '../findings/finding.ts'
 import { need } from '../plain/need.ts'
 import { present } from '../plain/present.ts'
-import type { Basis, Because } from '../protocol/basis.ts'
+import type { Basis } from '../protocol/basis.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import type { Shelf } from '../visit/shelf.ts'
 import { bothSides } from '../visit/sides.ts'
 import type { Side, Visit } from '../visit/visit.ts'
 import type { Part } from '../words/en/parts.ts'
-import { contentOf, type Statement, state } from '../words/statement.ts'
+import { onceEach, state } from '../words/statement.ts'
 import type { FootwearContext } from './facts.ts'
+import { footwearFinding } from './finding.ts'
 import type { InsertVolume } from './insert-volume.ts'
 import { lacingRows } from './lacing.ts'
 import { matchShelf } from './match/match.ts'
@@ -77,18 +78,15 @@ function rankedFor(
 		protocol,
 	)
 }
-/** A finding of the room whose id is older than the rule of ids. */
-const finding = (
-	id: string,
-	level: Finding['level'],
-	statement: Statement,
-	because: Because[],
-	basis: Basis,
-	side: Finding['side'] = 'none',
-): Finding => findingOf(statement, { id: `footwear.${id}`, side, level, because, basis })
 const unmatched = ({ sizing }: FootwearContext): Finding => {
 	const lacks = sizing.fitLengthMm === undefined ? 'foot-length' : 'models'
-	return finding('shelf-unmatched', 'note', state('footwear.shelf-unmatched', { lacks }), [], order)
+	return footwearFinding(
+		'shelf-unmatched',
+		'note',
+		state('footwear.shelf-unmatched', { lacks }),
+		[],
+		order,
+	)
 }
 const suitable = (ranked: readonly RankedModel[]): RankedModel[] =>
 	ranked.filter((model) => model.verdict !== 'unsuitable')
@@ -96,7 +94,7 @@ const suitable = (ranked: readonly RankedModel[]): RankedModel[] =>
 function firstStops(ranked: readonly RankedModel[]): Part[] {
 	const stops = ranked.flatMap(({ stops }) => stops.slice(0, 1))
 	const parts = stops.map(({ code = '', params = {} }) => ({ code, params }))
-	return [...new Map(parts.map((part) => [contentOf(part), part])).values()].slice(0, toldStops)
+	return onceEach(parts).slice(0, toldStops)
 }
 const toeRoomNames = ['toeRoomInFirstMm', 'toeRoomInSecondMm', 'toeRoomInThirdMm'] as const
 /** The models put forward; where none passes, the first three different reasons why. */
@@ -107,7 +105,7 @@ function firstOnShelf(ranked: readonly RankedModel[]): Finding[] {
 			models: ranked.length,
 			stops: firstStops(ranked),
 		})
-		return [finding('shelf-none', 'caution', none, [], order)]
+		return [footwearFinding('shelf-none', 'caution', none, [], order)]
 	}
 	const models = first.map(({ name, size, verdict }) => ({
 		name,
@@ -118,7 +116,7 @@ function firstOnShelf(ranked: readonly RankedModel[]): Finding[] {
 		const measure = toeRoomNames[place]
 		return measure === undefined ? [] : [reading(measure, toeRoomMm, 'mm')]
 	})
-	return [finding('shelf', 'advise', state('footwear.shelf', { models }), because, order)]
+	return [footwearFinding('shelf', 'advise', state('footwear.shelf', { models }), because, order)]
 }
 /** In the models put forward, studs that stand under a joint at risk. */
 function studsUnderJoints(
@@ -134,7 +132,7 @@ function studsUnderJoints(
 			.map(({ joint, nearestMm, under, atRisk }) => {
 				const removable = allRemovable(need(model, 'the ranked model on its shelf'), under)
 				const params = { model: first.name, side, joint, nearestMm, removable }
-				return finding(
+				return footwearFinding(
 					`stud-${first.id}-${side}-${joint.replaceAll(' ', '-')}`,
 					'caution',
 					state('footwear.stud', params),
@@ -160,7 +158,7 @@ function studsUnplaced(visit: Visit, context: FootwearContext, protocol: Protoco
 	if (side === undefined) return []
 	const unplaced = otherSide ? 'both' : side
 	return [
-		finding(
+		footwearFinding(
 			'stud-unplaced',
 			'caution',
 			state('footwear.stud-unplaced', { side: unplaced }),

@@ -64,9 +64,10 @@ export const privateTopicOf = ({ code }: Stated): PrivateTopic | undefined =>
 /** Whether a statement may be read by someone who was told of these topics, in whatever words. */
 export const isOpenTo = (told: readonly ReleasableTopic[], statement: Stated): boolean =>
 	mayRead(privateTopicOf(statement), told)
-/**
- * One text for one content: what was decided about a statement holds while this stays the same,
- * however its sentence is worded.
- */
+/** One text for one content, however its sentence is worded. @internal */
 export const contentOf = ({ code, params }: Pick<Statement, 'code' | 'params'>): string =>
 	canonicalJson({ code, params })
+/** Each content once, in the place where it first stands. */
+export const onceEach = <Said extends Pick<Statement, 'code' | 'params'>>(
+	statements: readonly Said[],
+): Said[] => [...new Map(statements.map((said) => [contentOf(said), said])).values()]

@@ -4,6 +4,7 @@ import { type Feature, termWords } from '../visit/terms.ts'
 import type { Visit } from '../visit/visit.ts'
 import { conditionWords } from './en/conditions.table.ts'
 import { ruleNames } from './en/features.ts'
+import { capital } from './en/format.ts'
 import * as en from './en/terms.table.ts'
 
 type Recorded = Pick<
@@ -12,6 +13,7 @@ type Recorded = Pick<
 >
 
 export { glossary } from './en/glossary.table.ts'
+export { capital }
 export const {
 	actionWords,
 	ankleLimits,
@@ -51,8 +53,6 @@ const wordsOfId = (id: string): string =>
 			.replaceAll(/[._]/g, '-')
 			.replaceAll(/(?<=[a-z])[A-Z]/g, (letter) => `-${letter.toLowerCase()}`),
 	)
-/** The text with its first letter a capital. */
-export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
 /** '2027-01-20' as '20 January 2027'. */
 export const dateWords = (isoDate: string): string => dayInWords(isoDate)
 /** '2027-01-20' as '20 Jan'. */

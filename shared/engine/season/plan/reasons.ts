@@ -1,6 +1,6 @@
 /** Why this pair and not another. */
 import { rounded } from '../../visit/sides.ts'
-import { contentOf, type Statement, state } from '../../words/statement.ts'
+import { onceEach, type Statement, state } from '../../words/statement.ts'
 import {
 	barredAt,
 	type Fixed,
@@ -127,10 +127,6 @@ function reasonsFor(chosen: Chosen, shared: boolean): Statement[] {
 		...bestPairReasons(chosen),
 	]
 }
-/** Each content once. */
-const once = (statements: readonly Statement[]): Statement[] => [
-	...new Map(statements.map((said) => [contentOf(said), said])).values(),
-]
 /** Reasons for the pair worn longest in a session. */
 export function reasonsOf(outcome: Outcome, index: number): Statement[] {
 	const { problem, rotation } = outcome
@@ -144,5 +140,5 @@ export function reasonsOf(outcome: Outcome, index: number): Statement[] {
 		.sort((left, right) => right.minutes - left.minutes)
 	if (!main) return said
 	const shared = uses.length > 1 && steps.length === 0
-	return once([...said, ...reasonsFor(chosenIn(outcome, index, main.pair), shared)])
+	return onceEach([...said, ...reasonsFor(chosenIn(outcome, index, main.pair), shared)])
 }

@@ -1,4 +1,5 @@
 /** Sizes of the shelf as the box shows them. */
+import { termWords } from '../../visit/terms.ts'
 
 /** A size of a model: its label in a size system, and the fitting where the maker names one. */
 export interface SizeOfModel {
@@ -6,18 +7,10 @@ export interface SizeOfModel {
 	system: string
 	fitting?: string
 }
-const systemWords: Readonly<Record<string, string>> = {
-	mondopoint: 'mm',
-	jpCm: 'cm (Japan)',
-	eu: 'EU',
-	uk: 'UK',
-	usMen: 'US men',
-	usWomen: 'US women',
-	usChild: 'US child',
-	au: 'Australia',
-}
+/** Systems that a box names otherwise than the lists do. */
+const onBox: Readonly<Record<string, string>> = { mondopoint: 'mm', jpCm: 'cm (Japan)' }
 /** '8.5 UK, fitting G'; the label as the box shows it. */
 export function sizeWords({ label, system, fitting }: SizeOfModel): string {
-	const size = `${label} ${systemWords[system] ?? system}`
+	const size = `${label} ${onBox[system] ?? termWords(system)}`
 	return fitting === undefined ? size : `${size}, fitting ${fitting}`
 }

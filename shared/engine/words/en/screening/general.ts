@@ -1,6 +1,7 @@
 /** The general questions, one yes or no each. */
 import { sentence } from '../../sentence.ts'
 import { amount, count, plural } from '../format.ts'
+import { infectedJoint } from './infected-joint.ts'
 import { noSport } from './no-sport.ts'
 
 const clotToday =
@@ -45,13 +46,7 @@ export const generalSentences = {
 			'nerve to be excluded as an emergency.',
 		coach: noSport,
 	}),
-	'screening.hotSwollenJoint': sentence({
-		clinician: () => 'Hot, swollen joint: an infected joint must be excluded the same day.',
-		player: () =>
-			'See a doctor today. A hot, swollen joint can be infected. Keep your weight off it until then.',
-		doctor: () => 'Hot, swollen joint; septic arthritis to be excluded today.',
-		coach: noSport,
-	}),
+	'screening.hotSwollenJoint': infectedJoint,
 	'screening.spreadingInfection': sentence({
 		clinician: () =>
 			'Spreading skin infection: medical review the same day; emergency department if ' +

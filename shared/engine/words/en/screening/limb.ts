@@ -1,6 +1,7 @@
 /** Tendon and ligament, infection, nerves, blood supply, inflamed joints. */
 import { sentence } from '../../sentence.ts'
 import { amount, number } from '../format.ts'
+import { infectedJoint } from './infected-joint.ts'
 import { noSport } from './no-sport.ts'
 
 export const limbSentences = {
@@ -71,13 +72,7 @@ export const limbSentences = {
 			'Midfoot injury, unable to bear weight; please assess today for a Lisfranc injury.',
 		coach: noSport,
 	}),
-	'screening.infected-joint': sentence({
-		clinician: () => 'Hot, swollen joint: an infected joint must be excluded the same day.',
-		player: () =>
-			'See a doctor today. A hot, swollen joint can be infected. Keep your weight off it until then.',
-		doctor: () => 'Hot, swollen joint; septic arthritis to be excluded today.',
-		coach: noSport,
-	}),
+	'screening.infected-joint': infectedJoint,
 	'screening.infected-skin': sentence({
 		clinician: () =>
 			'Spreading infection: medical review the same day, no insert and no boot on this foot.',
