@@ -124,3 +124,36 @@ describe('a marked change', () => {
 		expect(decided).toContain(t('player.raiseDecided', { raise: '3 mm in both shoes' }))
 	})
 })
+describe('new boots of a foot at risk', () => {
+	const asked = documentSentences['player.nextPair']
+	const withFoot = (more: Partial<Visit>): ReportInput => inputOf({ ...adult, ...more })
+	const well = withFoot({ conditions: [], screening: {} })
+	it('are spoken of where nothing speaks against them', () => {
+		expect(pageOf(well)).toContain(asked)
+	})
+	it.each<[string, Partial<Visit>]>([
+		['reducedSensation', { conditions: [], screening: { reducedSensation: true } }],
+		[
+			'condition-neuropathy',
+			{
+				conditions: [{ condition: 'neuropathy', side: 'both', status: 'current' }],
+				screening: {},
+			},
+		],
+		[
+			'condition-previous-foot-ulcer',
+			{
+				conditions: [{ condition: 'previous-foot-ulcer', side: 'left', status: 'past' }],
+				screening: {},
+			},
+		],
+	])('wait for the review that %s asks for', (sign, more) => {
+		const input = withFoot(more)
+		const { screening, sizing } = input.assessment
+		expect(screening.items.map(({ code }) => code)).toContain(`screening.${sign}`)
+		const page = pageOf(input)
+		expect(page).not.toContain(asked)
+		const { min, max } = sizing.insideLengthMm!
+		expect(page).not.toContain(t('player.chooseInside', { min: `${min}`, max: `${max}` }))
+	})
+})

@@ -26,8 +26,9 @@ import {
 import { standingWishes } from './decided.ts'
 import type { Block, LwDocument } from './document.ts'
 import type { ReportInput } from './inputs.ts'
-import { actionsOf, alertFor, isUrgent } from './player/actions.ts'
+import { actionsOf, alertFor } from './player/actions.ts'
 import { labelsOf } from './player/size.ts'
+import { isUrgent, newBootsWait } from './player/waits.ts'
 import { readerOf } from './reader.ts'
 
 type Part = (input: ReportInput, t: Speak) => Block[]
@@ -47,10 +48,8 @@ const doNow: Part = (input, t) => {
 		items.length > 0 ? { kind: 'actions', items } : say(t('player.nothingDecided')),
 	]
 }
-/** While a sign has to be looked at first, nothing is bought or worn in. */
-const waits = ({ assessment }: ReportInput): boolean => isUrgent(assessment.screening.action)
 const buy: Part = (input, t) => {
-	if (input.withheld?.includes('footwear') || waits(input)) return []
+	if (input.withheld?.includes('footwear') || newBootsWait(input.assessment)) return []
 	return [heading(t('guardian.buy')), sizeToBuy(input, t), ...featuresToBuy(input, t)]
 }
 function sizeToBuy({ visit, assessment: { sizing } }: ReportInput, t: Speak): Block {
@@ -81,8 +80,8 @@ function featuresToBuy({ assessment: { footwear }, decisions }: ReportInput, t: 
 	return sentences.length > 0 ? [say(sentences.join(' '))] : []
 }
 const wearing: Part = (input, t) => {
-	const { decisions, withheld = [] } = input
-	if (waits(input)) return []
+	const { assessment, decisions, withheld = [] } = input
+	if (isUrgent(assessment.screening.action)) return []
 	const raise = withheld.includes('insert') ? undefined : raiseInWords(decisions.heelRaiseMm, t)
 	const sentences = [t('guardian.wearBoots'), ...(raise ? [t('guardian.raise', { raise })] : [])]
 	return [heading(t('guardian.wear')), say(sentences.join(' '))]

@@ -1,5 +1,5 @@
 /** What to do first: the warning over everything, and at most three actions. */
-import { type Action, actions, type KeptAssessment } from '../../findings/assessment.ts'
+import { actions, type KeptAssessment } from '../../findings/assessment.ts'
 import type { Speak } from '../../words/speak.ts'
 import { capital, dateWords, plainActionWords, shown } from '../../words/words.ts'
 import { heading, type Section, say, small } from '../base.ts'
@@ -7,12 +7,11 @@ import type { Block, BlockOf } from '../document.ts'
 import type { ReportInput } from '../inputs.ts'
 import { type Notes, withMarks } from '../notes.ts'
 import { type Reader, readerOf, toldBy } from '../reader.ts'
+import { isUrgent, newBootsWait } from './waits.ts'
 
 const mostActions = 3
 type ActionItem = BlockOf<'actions'>['items'][number]
 
-/** Whether screening asks for more than a letter: that comes before all else. */
-export const isUrgent = (action: Action): boolean => action !== 'proceed' && action !== 'letter'
 /**
  * What was found that is urgent, most urgent first, in the reader's words; `isWhole` where that
  * includes the most urgent of it.
@@ -120,12 +119,10 @@ function referralAction(
 	]
 }
 /** Boots wait while a sign has to be looked at first. */
-function sizeAction(
-	{ sizing: { insideLengthMm }, screening, footwear }: KeptAssessment,
-	who: Who,
-	t: Speak,
-): ActionItem[] {
-	if (!insideLengthMm || isUrgent(screening.action)) return []
+function sizeAction(assessment: KeptAssessment, who: Who, t: Speak): ActionItem[] {
+	const { sizing, footwear } = assessment
+	const { insideLengthMm } = sizing
+	if (!insideLengthMm || newBootsWait(assessment)) return []
 	const toReplace = footwear.current.some((pair) => pair.verdict === 'replace')
 	return [
 		{

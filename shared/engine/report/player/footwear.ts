@@ -9,17 +9,16 @@ import type { ReportInput } from '../inputs.ts'
 import { markedLines, markedWork, workKey, workTitle } from '../marked.ts'
 import { withMarks } from '../notes.ts'
 import { readerOf, toldBy } from '../reader.ts'
-import { isUrgent } from './actions.ts'
 import { type ReasonRow, reasonRows } from './reason-rows.ts'
+import { isUrgent, newBootsWait } from './waits.ts'
 
 /**
  * What to look for in the next pair and what to stay away from, by reason; it waits while a sign has
  * to be looked at first.
  */
 export const nextPair: Section = (input, notes, t) => {
-	const { screening, footwear } = input.assessment
-	if (isUrgent(screening.action)) return []
-	const { contradictions } = footwear
+	if (newBootsWait(input.assessment)) return []
+	const { contradictions } = input.assessment.footwear
 	const reader = readerOf('player', input)
 	const rows = reasonRows(input, notes, t)
 	if (rows.size === 0) return []
