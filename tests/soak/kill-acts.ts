@@ -4,7 +4,7 @@ import { join } from 'node:path'
 import { type Opened, World } from '../compatibility/scenario/program.ts'
 import { drafted, signed } from '../compatibility/scenario/visits.ts'
 import type { Chance } from './chance.ts'
-import type { Line, Standing } from './kill-model.ts'
+import { type Line, type Standing, unseen } from './kill-model.ts'
 
 /** What the records were begun with. */
 export interface Cast {
@@ -65,6 +65,8 @@ async function passphrase({ app, drawn, now, tell }: Work): Promise<void> {
 	tell({ does: 'passphrase', told: 'did', passphrase: next })
 }
 async function recovery({ app, drawn, now, tell }: Work): Promise<void> {
+	// nobody has a paper: there is nothing to open with
+	if (now.recoveryKey === unseen) return
 	const newPassphrase = newSecret(drawn)
 	await app.ask('session.lock')
 	tell({ does: 'recovery', told: 'will', passphrase: newPassphrase })
@@ -74,6 +76,9 @@ async function recovery({ app, drawn, now, tell }: Work): Promise<void> {
 }
 async function paper({ app, now, tell }: Work): Promise<void> {
 	const given = { passphrase: now.passphrase }
+	// a paper that nobody confirmed is replaced at once, before the new one can be told
+	const { recoveryKeyUnconfirmed } = await app.ask('session.status')
+	if (recoveryKeyUnconfirmed) tell({ does: 'paper', told: 'will', recoveryKey: unseen })
 	const { recoveryKey } = await app.ask('session.newRecoveryKey', given)
 	tell({ does: 'paper', told: 'will', recoveryKey })
 	const parts = (recoveryKey as string).split('-')

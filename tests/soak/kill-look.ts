@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { openChecked } from '../../electron/store/backup-file.ts'
 import { type Opened, World } from '../compatibility/scenario/program.ts'
-import type { Model, Standing } from './kill-model.ts'
+import { type Model, type Standing, unseen } from './kill-model.ts'
 import type { Killed } from './kills.ts'
 
 interface Found {
@@ -45,13 +45,17 @@ async function unlocked(app: Opened, possible: readonly Standing[]): Promise<str
 		if ((await app.call('session.unlock', { passphrase })).ok) return passphrase
 	return undefined
 }
-/** Which recovery keys open, tried on a copy: the use of one changes the passphrase. */
+/**
+ * Which recovery keys open, tried on a copy: the use of one changes the passphrase. Where none does,
+ * it may be that nobody saw the one that would.
+ */
 async function withKeysThatOpen(
 	killed: Killed,
 	possible: readonly Standing[],
 ): Promise<Standing[]> {
 	const keys = new Set<string>()
 	for (const recoveryKey of new Set(possible.map((one) => one.recoveryKey))) {
+		if (recoveryKey === unseen) continue
 		const copy = mkdtempSync(join(tmpdir(), 'lastwright-copy-'))
 		for (const part of ['records', 'outside'])
 			cpSync(join(killed.pc, part), join(copy, part), { recursive: true })
@@ -65,7 +69,8 @@ async function withKeysThatOpen(
 		app.close()
 		rmSync(copy, { recursive: true, force: true })
 	}
-	return possible.filter((one) => keys.has(one.recoveryKey))
+	const opened = possible.filter((one) => keys.has(one.recoveryKey))
+	return opened.length > 0 ? opened : possible.filter((one) => one.recoveryKey === unseen)
 }
 /**
  * What the owner decides after a restore: everything as it stands already.
@@ -148,11 +153,14 @@ export async function lookAfter(
 	const app = world.open(join(killed.pc, 'records'))
 	try {
 		const { faults, possible } = await lookInto(app, killed, model)
+		const { recoveryKeyUnconfirmed } = await app.ask('session.status')
 		app.close()
 		faults.push(...brokenBackups(join(killed.pc, 'records')))
 		const isOneKey = new Set(possible.map((one) => one.recoveryKey)).size <= 1
 		const whole = tryKeys || !isOneKey ? await withKeysThatOpen(killed, possible) : possible
 		if (possible.length > 0 && whole.length === 0) faults.push('no recovery key opens the records')
+		if (whole.some((one) => one.recoveryKey === unseen) && !recoveryKeyUnconfirmed)
+			faults.push('nobody has a recovery key that opens, and it is not said')
 		return { model: { ...model, possible: whole }, faults }
 	} catch (error) {
 		const says = error instanceof Error ? error.message : String(error)

@@ -68,7 +68,7 @@ async function begin(program: Program): Promise<Killed> {
 		signed: [first],
 		destroyed: [],
 	}
-	const model: Model = { possible: [now], backups: new Map() }
+	const model: Model = { possible: [now], backups: new Map(), untold: [] }
 	return {
 		program,
 		pc,
