@@ -48,11 +48,8 @@ test('the position is typed freely or chosen from the list of the code', async (
 		await position.fill('outside half')
 		await expect(offered).toHaveText(['Fly-half'])
 		const chosen = visitSaved(page, ({ play }) => play?.position, 'Fly-half')
-		// a list that closed while the draft was saved opens again at the first arrow
-		await expect(async () => {
-			await position.press('ArrowDown')
-			await expect(position).toHaveAttribute('aria-activedescendant', /./, { timeout: 500 })
-		}).toPass()
+		await position.press('ArrowDown')
+		await expect(position).toHaveAttribute('aria-activedescendant', /./)
 		await position.press('Enter')
 		await chosen
 		await expect(position).toHaveValue('Fly-half')

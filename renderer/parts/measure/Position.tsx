@@ -3,7 +3,7 @@
  * list understands by the words is told; the words stay as they were typed.
  */
 import { Autocomplete, TextField } from '@mui/material'
-import { useContext } from 'react'
+import { useContext, useEffect, useState } from 'react'
 import { positionsIn, positionsOf } from '../../../shared/engine/visit/positions.ts'
 import { withRaw, withValue } from '../draft-path.ts'
 import { judge } from '../judge.ts'
@@ -27,6 +27,10 @@ export function Position(field: FieldProps) {
 	const code = draft.visit.play?.code
 	const typed = storedText(field)
 	const judged = judge(path, typed)
+	// The list forgets its marked option at the first drawing after its options changed. That one
+	// comes at once: at the next answer of the host it would take the mark from under an arrow key.
+	const [, drawAgain] = useState(typed)
+	useEffect(() => drawAgain(typed), [typed])
 	const set = (text: string) => {
 		const { error, value } = judge(path, text)
 		change((now) => (error === undefined ? withValue(now, path, value) : withRaw(now, path, text)))
