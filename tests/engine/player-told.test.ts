@@ -1,6 +1,7 @@
 /** What a page tells its reader of dangers, private reasons, medicines and marked changes. */
 import { describe, expect, it } from 'vitest'
 import { assess } from '../../shared/engine/assess.ts'
+import { guardianSummary } from '../../shared/engine/report/guardian.ts'
 import type { ReportInput } from '../../shared/engine/report/inputs.ts'
 import { alertFor } from '../../shared/engine/report/player/actions.ts'
 import { playerReport } from '../../shared/engine/report/player.ts'
@@ -128,6 +129,8 @@ describe('new boots of a foot at risk', () => {
 	const asked = documentSentences['player.nextPair']
 	const withFoot = (more: Partial<Visit>): ReportInput => inputOf({ ...adult, ...more })
 	const well = withFoot({ conditions: [], screening: {} })
+	const guardianPageOf = (input: ReportInput) => textsIn(guardianSummary(input).blocks).join('\n')
+	const raised: Decisions = { ...noDecisions, heelRaiseMm: { left: 3, right: 3 } }
 	it('are spoken of where nothing speaks against them', () => {
 		expect(pageOf(well)).toContain(asked)
 	})
@@ -155,5 +158,14 @@ describe('new boots of a foot at risk', () => {
 		expect(page).not.toContain(asked)
 		const { min, max } = sizing.insideLengthMm!
 		expect(page).not.toContain(t('player.chooseInside', { min: `${min}`, max: `${max}` }))
+		const ofMinor = inputOf({ ...minor, ...more })
+		expect(guardianPageOf(ofMinor)).not.toContain(t('guardian.wearBoots'))
+		expect(guardianPageOf({ ...ofMinor, decisions: raised })).toContain(
+			t('guardian.raise', { raise: '3 mm in both shoes' }),
+		)
+	})
+	it('are worn in, as a guardian is told, where nothing speaks against them', () => {
+		const page = guardianPageOf(inputOf({ ...minor, conditions: [], screening: {} }))
+		expect(page).toContain(t('guardian.wearBoots'))
 	})
 })

@@ -83,7 +83,11 @@ const wearing: Part = (input, t) => {
 	const { assessment, decisions, withheld = [] } = input
 	if (isUrgent(assessment.screening.action)) return []
 	const raise = withheld.includes('insert') ? undefined : raiseInWords(decisions.heelRaiseMm, t)
-	const sentences = [t('guardian.wearBoots'), ...(raise ? [t('guardian.raise', { raise })] : [])]
+	const sentences = [
+		...(newBootsWait(assessment) ? [] : [t('guardian.wearBoots')]),
+		...(raise ? [t('guardian.raise', { raise })] : []),
+	]
+	if (sentences.length === 0) return []
 	return [heading(t('guardian.wear')), say(sentences.join(' '))]
 }
 const signs: Part = ({ decisions }, t) => [
