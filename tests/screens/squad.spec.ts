@@ -77,6 +77,7 @@ async function writeReports(page: Page, folder: string, signed: number) {
 	await cancelledWhenSeen(page)
 	await page.getByRole('button', { name: 'Write the reports' }).press('Enter')
 	await expect(said).toContainText(/Cancelled\. \d+ of \d+ players are written and whole\./)
+	await expect(said).toContainText(`of ${signed} players`)
 	const whole = Number(/Cancelled\. (\d+)/.exec((await said.textContent()) ?? '')?.[1])
 	expect(whole).toBeLessThan(signed)
 	expect(readdirSync(folder).filter((name) => name.endsWith('-report.pdf'))).toHaveLength(whole)

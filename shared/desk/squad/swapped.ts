@@ -3,7 +3,7 @@
  * Nothing is changed by asking.
  */
 
-import { dayInWords } from '../../engine/plain/days.ts'
+import { dayInWords, daysBetween } from '../../engine/plain/days.ts'
 import { openProtocol, type Protocol } from '../../engine/protocol/protocol.ts'
 import { daysPerYear } from '../../engine/visit/age.ts'
 import { bothSides, meanOf, rounded } from '../../engine/visit/sides.ts'
@@ -14,7 +14,6 @@ export interface SwapQuestion {
 	says: string
 	basis: ReturnType<Protocol['basis']>
 }
-const dayMs = 86_400_000
 type Key = Parameters<Protocol['basis']>[1]
 /** Two visits of one player, and the time between them. */
 interface Between {
@@ -45,7 +44,7 @@ export function swapQuestions(
 	const between: Between = {
 		before,
 		now,
-		years: (Date.parse(now.visitDate) - Date.parse(before.visitDate)) / dayMs / daysPerYear,
+		years: daysBetween(before.visitDate, now.visitDate) / daysPerYear,
 		since: `since ${dayInWords(before.visitDate)}`,
 		protocol,
 	}
