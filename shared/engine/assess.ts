@@ -4,6 +4,7 @@
  */
 import { ankle } from './ankle/ankle.ts'
 import { conditionFindings } from './conditions/findings.ts'
+import { factsOf } from './facts/facts-of.ts'
 import type { Assessment } from './findings/assessment.ts'
 import type { Finding, Level } from './findings/finding.ts'
 import { missingMeasures } from './findings/missing.ts'
@@ -15,8 +16,11 @@ import { insert } from './insert/insert.ts'
 import { loading } from './loading/loading.ts'
 import { digestOf } from './plain/canonical.ts'
 import { posture } from './posture/posture.ts'
+import { prescribe } from './prescription/prescribe.ts'
 import { openProtocol, type ProtocolFile, shippedProtocol } from './protocol/protocol.ts'
 import { rows } from './protocol/rows.ts'
+import { raise } from './raise/raise.ts'
+import { gateOf } from './screening/gate.ts'
 import { screening } from './screening/screening.ts'
 import { sizing } from './sizing/sizing.ts'
 import { decimalAgeYears } from './visit/age.ts'
@@ -24,7 +28,7 @@ import type { Shelf } from './visit/shelf.ts'
 import { rounded } from './visit/sides.ts'
 import type { Visit } from './visit/visit.ts'
 
-export const engineVersion = '0.3.0'
+export const engineVersion = '0.4.0'
 const consequence: Record<Level, number> = { stop: 0, caution: 1, advise: 2, note: 3 }
 
 /** Identity of the protocol in force: the digest covers shipped rows and what the clinic set. */
@@ -61,6 +65,9 @@ export function assess(
 		screening: screening(visit, protocol),
 		loading: loading(visit, protocol),
 	}
+	const facts = factsOf(visit, rooms.posture, protocol)
+	const gate = gateOf(visit, before, rooms.screening, facts, protocol)
+	const raised = raise(visit, { ...rooms, facts, gate }, protocol)
 	// The shelf is matched with the insert proposed inside; the insert is then checked against the
 	// room in the first model that passes.
 	const volume = insertVolume(insert(visit, rooms, protocol))
@@ -76,6 +83,7 @@ export function assess(
 		shoes,
 		inserts,
 		rooms.loading,
+		raised,
 		{ findings: conditionFindings(visit, rooms.screening, protocol) },
 	].flatMap((room) => room?.findings ?? [])
 	findings.sort((finding, other) => consequence[finding.level] - consequence[other.level])
@@ -91,6 +99,12 @@ export function assess(
 		...(grown ? { growth: grown } : {}),
 		footwear: shoes,
 		insert: inserts,
+		prescription: prescribe(
+			visit,
+			before,
+			{ ...rooms, facts, gate, raise: raised, footwear: shoes, insert: inserts, findings, shelf },
+			protocol,
+		),
 		findings,
 		missing: missingMeasures(visit, protocol),
 	}

@@ -11,16 +11,21 @@ import type { GrowthResult } from './growth-result.ts'
 import type { InsertResult } from './insert-result.ts'
 import type { LoadingResult } from './loading-result.ts'
 import type { PostureResult } from './posture-result.ts'
+import type { Prescription } from './prescription-result.ts'
 import type { ScreeningResult } from './screening-result.ts'
 import type { SizingResult } from './sizing-result.ts'
 
 export type * from './ankle-result.ts'
 export type * from './compared.ts'
 export type * from './footwear-result.ts'
+export type * from './gate.ts'
 export type * from './growth-result.ts'
 export type * from './insert-result.ts'
 export type * from './loading-result.ts'
+export type * from './player-facts.ts'
 export type * from './posture-result.ts'
+export type * from './prescription-result.ts'
+export type * from './raise-result.ts'
 export * from './screening-result.ts'
 export type * from './sizing-result.ts'
 
@@ -32,7 +37,10 @@ export type Kept<Value> = Value extends Statement
 	: Value extends object
 		? { [Key in keyof Value]: Kept<Value[Key]> }
 		: Value
-export type KeptAssessment = Kept<Assessment>
+/** An assessment as a record may hold it: one of before 0.4 has no prescription. */
+export type KeptAssessment = Omit<Kept<Assessment>, 'prescription'> & {
+	prescription?: Kept<Prescription>
+}
 
 export interface Assessment {
 	format: 'lastwright-assessment'
@@ -49,6 +57,8 @@ export interface Assessment {
 	footwear: FootwearResult
 	loading: LoadingResult
 	insert: InsertResult
+	/** The one plan; records before 0.4 have none. */
+	prescription: Prescription
 	/** All rooms' findings, most consequential first. */
 	findings: Finding[]
 	/** Measures that would add to the picture, by visit path, in plain words. */

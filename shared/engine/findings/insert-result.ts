@@ -22,10 +22,10 @@ export interface InsertElement extends Stated {
 }
 export interface InsertSide {
 	/**
-	 * proposed: elements stand; not-needed: no symptom or finding calls for one; stopped: see
-	 * stoppedBy
+	 * proposed: elements stand; not-needed: no symptom or finding calls for one; held: see
+	 * stoppedBy. Records before 0.4 say stopped.
 	 */
-	state: 'proposed' | 'not-needed' | 'stopped'
+	state: 'proposed' | 'not-needed' | 'held' | 'stopped'
 	stoppedBy: ({ id: string } & Stated)[]
 	elements: InsertElement[]
 }

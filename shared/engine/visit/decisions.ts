@@ -2,6 +2,7 @@
 import { z } from 'zod'
 import { digestOf } from '../plain/canonical.ts'
 import { present } from '../plain/present.ts'
+import { answerSchema } from './answers.ts'
 
 /** What a decision was about by its content, whatever its wording: see `aboutOf`. */
 const contentDigest = z.string().regex(/^[0-9a-f]{64}$/, '64 hex digits')
@@ -74,6 +75,8 @@ export const decisionsSchema = z.strictObject({
 	consentNoted: z.boolean().optional(),
 	released: z.array(releaseSchema).max(4).optional(),
 	screeningDone: z.array(screeningDoneSchema).max(40).optional(),
+	/** Answers to the questions of the prescription; records before 0.4 have none. */
+	answers: z.array(answerSchema).max(40).optional(),
 	insert: z
 		.strictObject({
 			left: z.array(insertDecisionSchema).max(40).optional(),

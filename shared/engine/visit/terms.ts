@@ -132,6 +132,13 @@ export const features = [
 	'indoor-sole',
 ] as const
 export type Feature = (typeof features)[number]
+/** What a pair is worn for. */
+export const pairRoles = ['match', 'training', 'running', 'everyday'] as const
+export type PairRole = (typeof pairRoles)[number]
+/** What is to be done with a pair that the player owns. */
+export const ownedVerdicts = ['keep', 'modify', 'training-only', 'replace', 'stop-wearing'] as const
+/** How much may be bought. */
+export const purchaseMeans = ['one-pair', 'one-at-a-time', 'free'] as const
 export type Condition = keyof Registry
 export type ConditionTable = Registry
 export type { Exercise } from '../conditions/row.ts'

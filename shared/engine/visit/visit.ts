@@ -1,18 +1,21 @@
 /** Visit file, version 1: the only definition of what a clinician records at a visit. */
 import { z } from 'zod'
 import { boundedRecord } from '../plain/bounded.ts'
-import { isoDate, note } from './fields.ts'
+import { choice, isoDate, note, text } from './fields.ts'
 import { anklesSchema } from './recorded/ankles.ts'
 import { bodySchema } from './recorded/body.ts'
 import { conditionSchema } from './recorded/conditions.ts'
 import { feetSchema } from './recorded/feet.ts'
+import { coreSetAsideSchema, outcomeSchema } from './recorded/outcomes.ts'
 import { pairSchema } from './recorded/pairs.ts'
 import { playSchema } from './recorded/play.ts'
 import { playerSchema } from './recorded/player.ts'
 import { postureSchema } from './recorded/posture.ts'
 import { screeningSchema } from './recorded/screening.ts'
 import { seasonSchema } from './recorded/season.ts'
+import { purchaseMeans } from './terms.ts'
 
+export type { Outcome } from './recorded/outcomes.ts'
 export type { Pair } from './recorded/pairs.ts'
 export { type Player, playerSchema } from './recorded/player.ts'
 export {
@@ -47,6 +50,14 @@ export const visitSchema = z.strictObject({
 	season: seasonSchema.optional(),
 	/** Fields the clinician chose not to measure, by path, with the reason. */
 	notMeasured: boundedRecord(200, z.string().max(1000), 500).optional(),
+	/** What became of what was held at this visit or an earlier one. */
+	outcomes: z.array(outcomeSchema).max(60).optional(),
+	/** Core questions of the protocol that were not asked, with why. */
+	coreSetAside: z.array(coreSetAsideSchema).max(20).optional(),
+	/** How much may be bought; it ranks what is proposed and proposes nothing by itself. */
+	means: choice('Pairs that may be bought', purchaseMeans).optional(),
+	/** What brought the player. */
+	complaint: text('What brought the player', 500).optional(),
 	/** Of the visit as a whole. */
 	notes: note('Clinical notes', 10000).optional(),
 })

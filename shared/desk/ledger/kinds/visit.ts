@@ -5,12 +5,13 @@ import { visitCard } from '../../visits/visit-card.ts'
 import { defineKind } from '../kind.ts'
 import { visitFrom1To2 } from '../upgrades/visit-1-to-2.ts'
 import { visitFrom2To3 } from '../upgrades/visit-2-to-3.ts'
+import { visitFrom3To4 } from '../upgrades/visit-3-to-4.ts'
 
 export const visitKind = defineKind({
 	name: 'visit',
-	version: 3,
+	version: 4,
 	schema: signedVisitRecordSchema,
-	upgrades: [visitFrom1To2, visitFrom2To3],
+	upgrades: [visitFrom1To2, visitFrom2To3, visitFrom3To4],
 	readsPartly: true,
 	mayWrite: ['clinician', 'student', 'owner'],
 	travels: { pack: 'player', home: true, share: true },

@@ -1,7 +1,7 @@
 /** A pair that the player owns. */
 import { z } from 'zod'
-import { choice, isoDate, measure, note, text, yesNo } from '../fields.ts'
-import { damages, sizeSystems, soles } from '../terms.ts'
+import { choice, count, isoDate, measure, note, text, yesNo } from '../fields.ts'
+import { damages, pairRoles, sizeSystems, soles } from '../terms.ts'
 
 export const pairSchema = z.strictObject({
 	id: text('Pair', 40),
@@ -20,6 +20,12 @@ export const pairSchema = z.strictObject({
 	heelLiftMm: measure('Heel raise inside', 'mm', [0, 25], [0, 12], 1).optional(),
 	damage: z.array(choice('Damage', damages)).max(8).optional(),
 	brokenIn: yesNo('Broken in'),
+	/** What it is worn for; where absent, by its sole. */
+	roles: z.array(choice('Worn for', pairRoles)).max(4).optional(),
+	/** Told by the player: 0 worst to 10 best, and whether it hurts. */
+	comfort: count('Comfort', '/10', [0, 10]).optional(),
+	hurts: yesNo('Hurts'),
+	insertInside: yesNo('Insert worn inside'),
 	minutesWorn: measure('Minutes worn', 'min', [0, 200000], [0, 20000]).optional(),
 	acquired: isoDate('Acquired').optional(),
 	lifeMinutes: measure('Expected life', 'min', [60, 100000], [3000, 12000]).optional(),

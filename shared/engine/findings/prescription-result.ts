@@ -1,0 +1,92 @@
+/**
+ * The prescription: the one plan of a visit, composed of what the rooms propose. Screens, documents
+ * and season read it and no room's own wish.
+ */
+import type { Feature, PairRole, Sole, Surface } from '../visit/terms.ts'
+import type { Statement } from '../words/statement.ts'
+import type { PerSide } from './compared.ts'
+import type { Gate } from './gate.ts'
+import type { RaisePlan } from './raise-result.ts'
+import type { Span } from './sizing-result.ts'
+
+/** What to do first; at most three, most urgent first. `code` and `params` say what. */
+export interface Priority extends Statement {
+	rank: number
+	who: 'clinician' | 'player' | 'guardian' | 'doctor'
+	/** The last day by which, ISO date; today's date is now. */
+	when: string
+	/** Ids of findings. */
+	because: string[]
+}
+/** A wish that had to give way, and to what. */
+export interface Settled extends Statement {
+	feature: Feature
+	/** What it gave way to: a feature, or what was decided (`gate`, `length`, `ground`). */
+	over: string
+}
+/** What to look for in a pair of one role. */
+export interface RolePair {
+	/** `match`, or `match.2` where one sole cannot serve all grounds: stable for the same visit. */
+	id: string
+	role: PairRole
+	surfaces: Surface[]
+	sole?: Sole
+	insideLengthMm?: Span
+	width?: string
+	offsetMm?: { min: number; max: number }
+	seek: Feature[]
+	avoid: Feature[]
+	settled: Settled[]
+	/** The owned pair that serves the role; then nothing needs to be bought. */
+	ownedPair?: string
+	/** Models of the shelf, best first, at most three. */
+	shelf: string[]
+	/** keep: nothing needs to change; with-what-you-have: changes only; buy: a purchase is worth it. */
+	means: 'keep' | 'with-what-you-have' | 'buy'
+}
+export type OwnedVerdict = 'keep' | 'modify' | 'training-only' | 'replace' | 'stop-wearing'
+export interface OwnedPair extends Statement {
+	id: string
+	verdict: OwnedVerdict
+	/** Replace by this day, ISO date. */
+	by?: string
+	/** Ids of findings. */
+	because: string[]
+	/** Ids of changes to this pair (footwear work). */
+	work: string[]
+}
+export interface PrescribedInsert {
+	state: 'proposed' | 'not-needed' | 'held'
+	/** Ids of elements; their amounts stand in `insert.SIDE.elements`. */
+	elements: string[]
+	/** Pairs in which it is worn: owned pairs by id, or `role.<role>`. */
+	pairs: string[]
+}
+export type Firmness = 'steady' | 'near-a-limit' | 'either-way'
+/** What the clinician settles with one answer. */
+export interface Question extends Statement {
+	/** Unique and stable: `gate`, `size`, `raise`, `pair.match`, `owned`, `insert`, ... */
+	id: string
+	/** Findings shown under it; a caution among them is read here. */
+	because: string[]
+	held: boolean
+	/** SHA-256 of the content of the proposal: an answer to another one is asked again. */
+	of: string
+	/** Nothing that it rests on changed beyond error since the last visit: may be left as it was. */
+	unchanged: boolean
+	firmness?: Firmness
+	decidedBy?: string[]
+}
+export interface Prescription {
+	gate: Gate
+	priorities: Priority[]
+	raise: RaisePlan
+	pairs: RolePair[]
+	owned: OwnedPair[]
+	insert: PerSide<PrescribedInsert>
+	/** Ids of changes to footwear and of ways to lace (footwear.modifications, footwear.lacing). */
+	changes: string[]
+	lacing: string[]
+	review?: { date: string; because: string[] }
+	questions: Question[]
+}

@@ -1,0 +1,46 @@
+/** What the raise room returns: one figure for each foot in each pair. All heights mm. */
+import type { Basis, Because } from '../protocol/basis.ts'
+import type { Statement } from '../words/statement.ts'
+import type { PerSide } from './compared.ts'
+import type { Finding, Working } from './finding.ts'
+
+export type RaiseKind = 'range' | 'pain' | 'leg-length' | 'none'
+export interface RaiseAim {
+	kind: RaiseKind
+	/** Heel above forefoot aimed at (range), or what is added to the shoes worn (pain, leg length). */
+	mm?: PerSide<number>
+	because: Because[]
+	basis?: Basis
+}
+export interface RaiseInFoot {
+	/** Added under the heel in this pair, whatever makes it; 0 is none. */
+	addMm: number
+	madeBy: 'none' | 'wedge' | 'insert' | 'outsole'
+	/** All material under the heel inside the shoe: raise, shell and cover together. */
+	addedUnderHeelMm: number
+	/** Offset of the pair and what is added; absent where the offset is not known. */
+	heelAboveForefootMm?: number
+}
+export interface RaiseInPair extends PerSide<RaiseInFoot> {
+	/** Id of an owned pair, or `role.<role>` for one to be chosen. */
+	pair: string
+	offsetMm?: number
+	offsetFrom: 'measured' | 'stated' | 'unknown'
+	/** Limits that were reached, and why no figure is given. */
+	limits: Statement[]
+}
+export interface RaiseStep extends Statement {
+	from: string
+	when: string
+	addMm: PerSide<number>
+}
+export interface RaisePlan {
+	aim: RaiseAim
+	pairs: RaiseInPair[]
+	/** Wearing-in, then weaning and when to stop. */
+	steps: RaiseStep[]
+}
+export interface RaiseResult extends RaisePlan {
+	findings: Finding[]
+	workings: Working[]
+}
