@@ -57,16 +57,19 @@ export function assess(
 	const before = earlier
 		.filter(({ visitDate }) => visitDate < visit.visitDate)
 		.sort((then, later) => (then.visitDate < later.visitDate ? -1 : 1))
+	const screened = screening(visit, protocol)
+	// the facts are drawn from what was read; what is made of it waits for the gate
+	const facts = factsOf(visit, posture(visit, before, protocol), protocol)
+	const gate = gateOf(visit, before, screened, facts, protocol)
+	const limbs = { facts, gate }
 	const rooms = {
 		sizing: sizing(visit, before, protocol),
-		ankle: ankle(visit, before, protocol),
-		posture: posture(visit, before, protocol),
+		ankle: ankle(visit, before, protocol, limbs),
+		posture: posture(visit, before, protocol, limbs),
 		growth: growth(visit, before, protocol),
-		screening: screening(visit, protocol),
+		screening: screened,
 		loading: loading(visit, protocol),
 	}
-	const facts = factsOf(visit, rooms.posture, protocol)
-	const gate = gateOf(visit, before, rooms.screening, facts, protocol)
 	const raised = raise(visit, { ...rooms, facts, gate }, protocol)
 	// The shelf is matched with the insert proposed inside; the insert is then checked against the
 	// room in the first model that passes.
