@@ -59,8 +59,9 @@ export function assess(
 		.sort((then, later) => (then.visitDate < later.visitDate ? -1 : 1))
 	const screened = screening(visit, protocol)
 	// the facts are drawn from what was read; what is made of it waits for the gate
-	const facts = factsOf(visit, posture(visit, before, protocol), protocol)
-	const gate = gateOf(visit, before, screened, facts, protocol)
+	const read = { screening: screened, posture: posture(visit, before, protocol) }
+	const facts = factsOf(visit, read, protocol)
+	const { gate, findings: gated } = gateOf(visit, before, screened, facts, protocol)
 	const limbs = { facts, gate }
 	const rooms = {
 		sizing: sizing(visit, before, protocol),
@@ -87,6 +88,7 @@ export function assess(
 		inserts,
 		rooms.loading,
 		raised,
+		{ findings: gated },
 		{ findings: conditionFindings(visit, rooms.screening, protocol) },
 	].flatMap((room) => room?.findings ?? [])
 	findings.sort((finding, other) => consequence[finding.level] - consequence[other.level])

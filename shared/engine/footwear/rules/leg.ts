@@ -42,8 +42,9 @@ export const legRules: readonly FootwearRule[] = [
 	},
 	{
 		id: 'hypermobile',
-		needs: ['conditions'],
+		needs: ['conditions', 'body'],
 		conditions: ['hypermobility'],
+		found: (facts) => facts.mobileJoints,
 		seek: ['firm-heel-counter', 'torsional-stiffness', 'wide-base'],
 		avoid: [],
 		basis: practice,
