@@ -12,14 +12,22 @@ import { footwear } from './footwear/footwear.ts'
 import { insertVolume } from './footwear/insert-volume.ts'
 import { roomInFirst, withShelf } from './footwear/with-shelf.ts'
 import { growth } from './growth/growth.ts'
+import type { InsertRoom } from './insert/facts.ts'
 import { insert } from './insert/insert.ts'
+import { insertsInside } from './insert/pairs.ts'
 import { loading } from './loading/loading.ts'
 import { digestOf } from './plain/canonical.ts'
+import { present } from './plain/present.ts'
 import { posture } from './posture/posture.ts'
 import { prescribe } from './prescription/prescribe.ts'
-import { openProtocol, type ProtocolFile, shippedProtocol } from './protocol/protocol.ts'
+import {
+	openProtocol,
+	type Protocol,
+	type ProtocolFile,
+	shippedProtocol,
+} from './protocol/protocol.ts'
 import { rows } from './protocol/rows.ts'
-import { raise } from './raise/raise.ts'
+import { type RaiseContext, raise } from './raise/raise.ts'
 import { gateOf } from './screening/gate.ts'
 import { screening } from './screening/screening.ts'
 import { sizing } from './sizing/sizing.ts'
@@ -40,6 +48,18 @@ export function protocolIdentity(file: ProtocolFile): {
 	return { id: file.id, version: file.revision, digest: digestOf({ rows, file }) }
 }
 
+/**
+ * Insert and raise share the room under a heel: the insert makes way for the raise that is wanted,
+ * the raise is given what the insert leaves, and the insert then carries it. @param room the boot
+ */
+function heelsOf(visit: Visit, context: RaiseContext, protocol: Protocol, room?: InsertRoom) {
+	const wanted = raise(visit, context, protocol)
+	const { posture, gate } = context
+	const inside = present({ posture, gate, wanted, room })
+	const insertsUnder = insertsInside(insert(visit, inside, protocol), wanted, visit)
+	const raised = raise(visit, { ...context, insertsInside: insertsUnder }, protocol)
+	return { raised, inserts: insert(visit, { ...inside, raised }, protocol) }
+}
 /**
  * The whole assessment of a visit.
  * @param visit a parsed visit (parseVisit); @param earlier the same player's earlier visits, any
@@ -67,14 +87,12 @@ export function assess(
 	const facts = factsOf(visit, rooms, protocol)
 	const { gate, findings: gated } = gateOf(visit, before, rooms.screening, facts, protocol)
 	const load = loading(visit, protocol, gate)
-	const raised = raise(visit, { ...rooms, facts, gate }, protocol)
-	const inside = { posture: rooms.posture, gate, raise: raised }
+	const heels = (room?: InsertRoom) => heelsOf(visit, { ...rooms, facts, gate }, protocol, room)
 	// The shelf is matched with the insert proposed inside; the insert is then checked against the
 	// room in the first model that passes.
-	const volume = insertVolume(insert(visit, inside, protocol))
+	const volume = insertVolume(heels().inserts)
 	const shoes = withShelf(footwear(visit, rooms, protocol), visit, rooms, shelf, protocol, volume)
-	const room = roomInFirst(shoes, shelf, volume)
-	const inserts = insert(visit, { ...inside, ...(room ? { room } : {}) }, protocol)
+	const { inserts, raised } = heels(roomInFirst(shoes, shelf, volume))
 	const findings: Finding[] = [
 		rooms.screening,
 		rooms.sizing,
