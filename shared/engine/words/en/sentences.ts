@@ -11,7 +11,7 @@ import { growthSentences } from './growth.ts'
 import { insertSentences } from './insert.ts'
 import { loadingSentences } from './loading.ts'
 import { matchSentences } from './match.ts'
-import { pairsSentences } from './pairs.ts'
+import { ownedSentences } from './owned.ts'
 import { postureSentences } from './posture.ts'
 import { screeningSentences } from './screening.ts'
 import { seasonSentences } from './season.ts'
@@ -29,7 +29,7 @@ export const sentences = {
 	...insertSentences,
 	...loadingSentences,
 	...matchSentences,
-	...pairsSentences,
+	...ownedSentences,
 	...postureSentences,
 	...screeningSentences,
 	...seasonSentences,
