@@ -5,6 +5,7 @@
 import { ankle } from './ankle/ankle.ts'
 import { conditionFindings } from './conditions/findings.ts'
 import { factsOf } from './facts/facts-of.ts'
+import { visitsBefore } from './facts/visits-before.ts'
 import type { Assessment } from './findings/assessment.ts'
 import type { Finding, Level } from './findings/finding.ts'
 import { missingMeasures } from './findings/missing.ts'
@@ -54,18 +55,18 @@ export function assess(
 	shelf?: Shelf,
 ): Assessment {
 	const protocol = openProtocol(protocolFile)
-	const before = earlier
-		.filter(({ visitDate }) => visitDate < visit.visitDate)
-		.sort((then, later) => (then.visitDate < later.visitDate ? -1 : 1))
+	const before = visitsBefore(visit, earlier)
+	const posed = posture(visit, before, protocol)
+	const facts = factsOf(visit, posed, protocol)
+	const sized = sizing(visit, before, protocol, { facts, shelf })
 	const rooms = {
-		sizing: sizing(visit, before, protocol),
+		sizing: sized,
 		ankle: ankle(visit, before, protocol),
-		posture: posture(visit, before, protocol),
-		growth: growth(visit, before, protocol),
+		posture: posed,
+		growth: growth(visit, before, protocol, sized.fitLengthMm),
 		screening: screening(visit, protocol),
 		loading: loading(visit, protocol),
 	}
-	const facts = factsOf(visit, rooms.posture, protocol)
 	const gate = gateOf(visit, before, rooms.screening, facts, protocol)
 	const raised = raise(visit, { ...rooms, facts, gate }, protocol)
 	// The shelf is matched with the insert proposed inside; the insert is then checked against the

@@ -47,6 +47,8 @@ export interface Facts {
 	supinated: Because[]
 	/** The stage of growth, of players who are not adults. */
 	growthBand?: GrowthResult['band']
+	/** To be treated as around the growth spurt. */
+	aroundSpurt: boolean
 	/** One foot clearly longer than the other: more than error of measurement. */
 	longer: Because[]
 	mobileFirstRay: Because[]
@@ -176,5 +178,6 @@ export function factsOf(
 		...postureFacts(posture),
 		lighter: lighterRunner(visit, adult, protocol),
 		growthBand: adult ? undefined : growth?.band,
+		aroundSpurt: !adult && growth?.aroundSpurt === true,
 	})
 }
