@@ -5,6 +5,7 @@
 import { ankle } from './ankle/ankle.ts'
 import { conditionFindings } from './conditions/findings.ts'
 import { factsOf } from './facts/facts-of.ts'
+import { visitsBefore } from './facts/visits-before.ts'
 import type { Assessment } from './findings/assessment.ts'
 import type { Finding, Level } from './findings/finding.ts'
 import { missingMeasures } from './findings/missing.ts'
@@ -74,24 +75,26 @@ export function assess(
 	shelf?: Shelf,
 ): Assessment {
 	const protocol = openProtocol(protocolFile)
-	const before = earlier
-		.filter(({ visitDate }) => visitDate < visit.visitDate)
-		.sort((then, later) => (then.visitDate < later.visitDate ? -1 : 1))
+	const before = visitsBefore(visit, earlier)
+	const posed = posture(visit, before, protocol)
+	const screened = screening(visit, protocol)
+	const facts = factsOf(visit, { posture: posed, screening: screened }, protocol)
+	const sized = sizing(visit, before, protocol, { facts, shelf })
 	const rooms = {
-		sizing: sizing(visit, before, protocol),
+		sizing: sized,
 		ankle: ankle(visit, before, protocol),
-		posture: posture(visit, before, protocol),
-		growth: growth(visit, before, protocol),
-		screening: screening(visit, protocol),
+		posture: posed,
+		growth: growth(visit, before, protocol, sized.fitLengthMm),
+		screening: screened,
 	}
-	const facts = factsOf(visit, rooms, protocol)
-	const { gate, findings: gated } = gateOf(visit, before, rooms.screening, facts, protocol)
+	const { gate, findings: gated } = gateOf(visit, before, screened, facts, protocol)
 	const load = loading(visit, protocol, gate)
-	const heels = (room?: InsertRoom) => heelsOf(visit, { ...rooms, facts, gate }, protocol, room)
+	const known = { ...rooms, facts, gate }
+	const heels = (room?: InsertRoom) => heelsOf(visit, known, protocol, room)
 	// The shelf is matched with the insert proposed inside; the insert is then checked against the
 	// room in the first model that passes.
 	const volume = insertVolume(heels().inserts)
-	const shoes = withShelf(footwear(visit, rooms, protocol), visit, rooms, shelf, protocol, volume)
+	const shoes = withShelf(footwear(visit, known, protocol), visit, rooms, shelf, protocol, volume)
 	const { inserts, raised } = heels(roomInFirst(shoes, shelf, volume))
 	const findings: Finding[] = [
 		rooms.screening,
@@ -124,10 +127,8 @@ export function assess(
 			visit,
 			before,
 			{
-				...rooms,
+				...known,
 				loading: load,
-				facts,
-				gate,
 				raise: raised,
 				footwear: shoes,
 				insert: inserts,

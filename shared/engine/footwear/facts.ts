@@ -2,7 +2,9 @@
 import { isAdult } from '../facts/age.ts'
 import type {
 	AnkleResult,
+	Gate,
 	GrowthResult,
+	PlayerFacts,
 	PostureResult,
 	SizingResult,
 } from '../findings/assessment.ts'
@@ -21,6 +23,8 @@ export interface FootwearContext {
 	ankle: AnkleResult
 	posture: PostureResult
 	growth?: GrowthResult | undefined
+	facts?: PlayerFacts | undefined
+	gate?: Gate | undefined
 }
 /** Lists of reasons are empty where the fact does not hold on either side. */
 export interface Facts {
@@ -43,6 +47,8 @@ export interface Facts {
 	supinated: Because[]
 	/** The stage of growth, of players who are not adults. */
 	growthBand?: GrowthResult['band']
+	/** To be treated as around the growth spurt. */
+	aroundSpurt: boolean
 	/** One foot clearly longer than the other: more than error of measurement. */
 	longer: Because[]
 	mobileFirstRay: Because[]
@@ -172,5 +178,6 @@ export function factsOf(
 		...postureFacts(posture),
 		lighter: lighterRunner(visit, adult, protocol),
 		growthBand: adult ? undefined : growth?.band,
+		aroundSpurt: !adult && growth?.aroundSpurt === true,
 	})
 }

@@ -1,8 +1,8 @@
 /** In which pairs an insert is worn, and what it puts under the heel there. All heights mm. */
 import type { InsertResult, InsertSide, OwnedPair, RolePair } from '../findings/assessment.ts'
-import { bothSides, perSide } from '../visit/sides.ts'
-import type { Visit } from '../visit/visit.ts'
-import { type InsertsInside, isTrainerPair, type Raises } from './raised.ts'
+import { present } from '../plain/present.ts'
+import type { Side, Visit } from '../visit/visit.ts'
+import { isTrainerPair, type Raises } from './raised.ts'
 import { thicknessMm } from './room-in-boot.ts'
 import { carriers, underHeel } from './settle.table.ts'
 
@@ -37,27 +37,25 @@ export function insertPairs(
 	)
 	return [...new Set(pairs)].filter((pair) => goesInto(insert, pair, visit))
 }
+/** What an insert puts under each heel, mm, by pair; a foot without one is left out. */
+export type InsertsInside = ReadonlyMap<string, { left?: number; right?: number }>
 /**
  * What the inserts put under each heel in the pairs of the raise, the raise left out: the raise of a
  * pair shares the room with it. Empty where no insert is proposed.
  */
-export function insertsInside(
+export const insertsInside = (
 	inserts: Pick<InsertResult, 'left' | 'right'>,
 	{ pairs }: Pick<Raises, 'pairs'>,
 	visit: Owner,
-): InsertsInside {
-	const isWorn = (pair: string) =>
-		bothSides.some(
-			(side) => inserts[side].state === 'proposed' && goesInto(inserts[side], pair, visit),
-		)
-	const heights = pairs
-		.filter(({ pair }) => isWorn(pair))
-		.map(({ pair }) => {
+): InsertsInside =>
+	new Map(
+		pairs.flatMap(({ pair }) => {
 			const shoe = isTrainerPair(pair, visit) ? 'trainer' : 'boot'
-			return [
-				pair,
-				perSide((side) => thicknessMm(inserts[side].elements, underHeel, shoe)),
-			] as const
-		})
-	return new Map(heights)
-}
+			const heightOf = (side: Side): number | undefined =>
+				inserts[side].state === 'proposed' && goesInto(inserts[side], pair, visit)
+					? thicknessMm(inserts[side].elements, underHeel, shoe)
+					: undefined
+			const heights = present({ left: heightOf('left'), right: heightOf('right') })
+			return Object.keys(heights).length > 0 ? [[pair, heights] as const] : []
+		}),
+	)

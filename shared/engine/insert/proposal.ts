@@ -12,7 +12,7 @@ import { callsFor, objectionsTo, withoutRepeats } from './elements/called.ts'
 import { elementRows } from './elements/elements.ts'
 import type { ElementRow } from './elements/row.ts'
 import type { InsertContext, InsertFacts } from './facts.ts'
-import { raiseElements, wantedInBootsMm } from './raised.ts'
+import { raiseElements, wantedInBoots } from './raised.ts'
 import { asTheBootHolds } from './room-in-boot.ts'
 import { cautionOf } from './said.ts'
 import { carriers } from './settle.table.ts'
@@ -59,7 +59,7 @@ export function proposalFor(
 	const held = asTheBootHolds(
 		[...base.elements, ...called],
 		context.room,
-		wantedInBootsMm(visit, context.wanted, side),
+		wantedInBoots(visit, context.wanted, side),
 		side,
 		protocol,
 	)

@@ -2,7 +2,7 @@
  * The raises of an insert: the raise room's figures for the pairs it goes into. What is for both
  * heels is the lower of the two feet; what one foot has above it lifts the shorter leg.
  */
-import type { InsertElement, Kept, PerSide, RaisePlan } from '../findings/assessment.ts'
+import type { InsertElement, Kept, RaisePlan } from '../findings/assessment.ts'
 import { bothSides, otherSide, rounded } from '../visit/sides.ts'
 import type { Sole } from '../visit/terms.ts'
 import type { Side, Visit } from '../visit/visit.ts'
@@ -23,13 +23,15 @@ export function isTrainerPair(pair: string, { footwear = [] }: Pick<Visit, 'foot
 	if (owned.sole !== undefined && trainerSoles.includes(owned.sole)) return true
 	return owned.roles?.every((role) => trainerRoles.includes(`role.${role}`)) ?? false
 }
-/** What an insert makes of a raise; none by a wedge alone or on the sole. */
-const madeMm = (pair: RaisedPair, side: Side): number =>
-	pair[side].madeBy === 'insert' ? pair[side].addMm : 0
-const sharedMm = (pair: RaisedPair): number =>
-	Math.min(...bothSides.map((side) => madeMm(pair, side)))
+/** What lies inside of a raise, whatever makes it; what is under the sole is not. */
+const insideMm = (pair: RaisedPair, side: Side): number =>
+	Math.min(pair[side].addMm, pair[side].addedUnderHeelMm)
+const isByInsert = (pair: RaisedPair, side: Side): boolean => pair[side].madeBy === 'insert'
+/** For both heels: the other may have it by a wedge. */
+const sharedMm = (pair: RaisedPair, side: Side): number =>
+	isByInsert(pair, side) ? Math.min(...bothSides.map((foot) => insideMm(pair, foot))) : 0
 const aboveMm = (pair: RaisedPair, side: Side): number =>
-	Math.max(0, madeMm(pair, side) - madeMm(pair, otherSide(side)))
+	isByInsert(pair, side) ? Math.max(0, insideMm(pair, side) - insideMm(pair, otherSide(side))) : 0
 
 /** How the raise differs from pair to pair; undefined where it is the same in all. */
 function byPair(pairs: readonly RaisedPair[], side: Side, heightOf: (pair: RaisedPair) => number) {
@@ -54,7 +56,7 @@ function rowsFor({ side, protocol, adult, legLengthMm, nowAnywhere }: InsertFact
 	return [
 		{
 			element: 'heel-raise',
-			heightOf: sharedMm,
+			heightOf: (pair) => sharedMm(pair, side),
 			stated: () => state('insert.heel-raise', {}),
 			cautions: [
 				state('insert.caution-same-raise'),
@@ -101,13 +103,17 @@ export function raiseElements(visit: Visit, raise: Raises, facts: InsertFacts): 
 		]
 	})
 }
-/** The most that is wanted under this heel inside a boot, whatever makes it, mm. */
-export const wantedInBootsMm = (visit: Visit, { pairs }: Raises, side: Side): number =>
-	Math.max(
+/** What is wanted of a raise under this heel inside a boot. */
+export interface WantedRaise {
+	/** The most of any boot, whatever makes it. */
+	mm: number
+	/** It is for pain, and stands before a cushion; one for range or length makes do with less. */
+	forPain: boolean
+}
+export const wantedInBoots = (visit: Visit, { aim, pairs }: Raises, side: Side): WantedRaise => ({
+	mm: Math.max(
 		0,
-		...pairs
-			.filter(({ pair }) => !isTrainerPair(pair, visit))
-			.map((pair) => Math.min(pair[side].addMm, pair[side].addedUnderHeelMm)),
-	)
-/** For each pair the insert may go into, what it puts under each heel besides the raise, mm. */
-export type InsertsInside = ReadonlyMap<string, PerSide<number>>
+		...pairs.filter(({ pair }) => !isTrainerPair(pair, visit)).map((pair) => insideMm(pair, side)),
+	),
+	forPain: aim.kind === 'pain',
+})

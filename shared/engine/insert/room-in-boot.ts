@@ -12,6 +12,8 @@ import { state } from '../words/statement.ts'
 import { practiceBasis } from './basis.ts'
 import { conflictOn } from './conflict.ts'
 import type { InsertRoom } from './facts.ts'
+import type { WantedRaise } from './raised.ts'
+import { stateOf } from './said.ts'
 import {
 	heelGiving,
 	overToes,
@@ -62,7 +64,7 @@ function cutBy(
 	element: InsertElement,
 	overMm: number,
 	protocol: Protocol,
-): { left?: InsertElement; goneMm: number } | undefined {
+): { left?: InsertElement } | undefined {
 	const row: ThinnerRow | undefined = thinner.find((one) => one.element === element.element)
 	const { value = 0, where, range } = element
 	if (!row || where === 'trainer' || value === 0) return undefined
@@ -71,9 +73,14 @@ function cutBy(
 	const wantedMm = Math.floor(Math.max(leastMm, value - overMm) * 10 + 1e-6) / 10
 	if (wantedMm >= value) return undefined
 	const leftMm = row.wholeOrNone && range && wantedMm < range[0] ? 0 : wantedMm
-	return leftMm > 0
-		? { left: { ...element, value: leftMm }, goneMm: value - leftMm }
-		: { goneMm: value }
+	return leftMm > 0 ? { left: thinned(element, leftMm) } : {}
+}
+/** The element with less of it; a shell says what it would have been. */
+function thinned(element: InsertElement, leftMm: number): InsertElement {
+	const { code, params, value } = element
+	if (code !== 'insert.shell') return { ...element, value: leftMm }
+	const said = { thicknessMm: leftMm, wishedMm: params?.wishedMm ?? value }
+	return { ...element, value: leftMm, ...stateOf(code, said) }
 }
 interface Cut {
 	element: ElementId
@@ -164,6 +171,8 @@ function toTrainers(
 		),
 	}
 }
+/** What cushions pain now gives way to a raise for pain only. */
+const withoutCushion = (names: readonly ElementId[]): boolean => !names.includes('heel-cushion')
 const isCover = ({ element }: InsertElement): boolean => element === 'cover'
 /** Everything that may give way does, and the raise makes do with what is left. */
 function mostGiven(
@@ -176,21 +185,27 @@ function mostGiven(
 	return { elements: left, settled: cut.map((one) => cutSaid(one, place, side)) }
 }
 /**
- * @param raiseMm the raise that is wanted besides; where it does not fit whole it is given what the
- * rest leaves, which is the raise room's to say
+ * @param raise what is wanted besides; where it does not fit whole it is given what the rest leaves,
+ * which is the raise room's to say
  */
 function heelSettled(
 	elements: readonly InsertElement[],
-	raiseMm: number,
+	raise: WantedRaise,
 	place: Place,
 	side: Side,
 	protocol: Protocol,
 ): Settled {
-	const withRaise = { ...place, limitMm: Math.max(0, place.limitMm - raiseMm) }
+	const alone = fitting(elements, place, side, protocol)
+	const withRaise = {
+		...place,
+		limitMm: Math.max(0, place.limitMm - raise.mm),
+		giving: raise.forPain ? place.giving : place.giving.filter(withoutCushion),
+	}
 	const whole = fitting(elements, withRaise, side, protocol)
 	if (whole) return whole
 	const most = mostGiven(elements, withRaise, side, protocol)
 	if (fits(most.elements, place)) return most
+	if (alone) return alone
 	const isOut = (element: InsertElement) => !isCover(element)
 	const { elements: left, said } = toTrainers(elements, isOut, place, side)
 	return { elements: left, settled: [said] }
@@ -211,12 +226,12 @@ function toesSettled(
  * The elements as a boot holds them.
  * @param room the boot: its liner comes out and gives its room back; over the toes nothing is said
  * where the depth is not known
- * @param raiseMm the heel raise that is wanted in boots besides, mm
+ * @param raise the heel raise that is wanted in boots besides
  */
 export function asTheBootHolds(
 	elements: readonly InsertElement[],
 	room: InsertRoom | undefined,
-	raiseMm: number,
+	raise: WantedRaise,
 	side: Side,
 	protocol: Protocol,
 ): Settled {
@@ -228,7 +243,7 @@ export function asTheBootHolds(
 		limitMm: protocol.value('insert.raiseMaxMm') + linerMm,
 		basis: protocol.basis('height added at the heel', 'insert.raiseMaxMm'),
 	}
-	const high = heelSettled(elements, raiseMm, heel, side, protocol)
+	const high = heelSettled(elements, raise, heel, side, protocol)
 	const depthMm = room?.depthOverToesMm
 	const full = high.elements.some(isUnderForefoot)
 	if (depthMm === undefined || !full) return high

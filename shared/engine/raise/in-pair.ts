@@ -64,7 +64,7 @@ function roomIn(
 	protocol: Protocol,
 ): Room {
 	const wornMm = pair.insertWorn ? protocol.value('raise.insertUnderHeelMm') : 0
-	const insertMm = pair.insertMm ?? perSide(() => wornMm)
+	const insertMm = perSide((side) => (pair.insertMm ? (pair.insertMm[side] ?? 0) : wornMm))
 	return {
 		insertMm,
 		insideMm: Math.max(0, insideLimitMm - Math.max(insertMm.left, insertMm.right)),
@@ -93,7 +93,8 @@ function foot(
 	const inside = insertMm + baseMm + (outsole ? 0 : ownMm)
 	const ballMm = outsole ? ownMm * protocol.value('raise.outsoleBallShare') : 0
 	const addMm = rounded(baseMm + ownMm, 1)
-	const insideBy = pair.insertWorn || pair.insertMm ? 'insert' : 'wedge'
+	const byInsert = pair.insertMm ? pair.insertMm[side] !== undefined : pair.insertWorn
+	const insideBy = byInsert ? 'insert' : 'wedge'
 	const madeBy = outsole && ownMm > 0 ? 'outsole' : insideBy
 	return present({
 		addMm,

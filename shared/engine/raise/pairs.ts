@@ -7,6 +7,8 @@ import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
 import type { PairRole } from '../visit/terms.ts'
 import type { Pair, Visit } from '../visit/visit.ts'
 
+/** What an insert puts under each heel, mm; absent for a foot without one. */
+export type InsertInside = Partial<PerSide<number>>
 /** A pair as the raise sees it. Heights mm. */
 export interface RaisedPair {
 	/** Id of an owned pair, or `role.<role>`. */
@@ -24,7 +26,7 @@ export interface RaisedPair {
 	wornMm: number
 	insertWorn: boolean
 	/** An insert to be made, mm under each heel; it takes the place of one that is worn. */
-	insertMm?: PerSide<number>
+	insertMm?: InsertInside
 	heelSlips: boolean
 	leftOff: boolean
 }
@@ -100,7 +102,7 @@ export function raisedPairs(
 	visit: Visit,
 	{ roles }: PlayerFacts,
 	leftOff: ReadonlySet<string>,
-	inserts: ReadonlyMap<string, PerSide<number>> = new Map(),
+	inserts: ReadonlyMap<string, InsertInside> = new Map(),
 	protocol: Protocol,
 ): RaisedPair[] {
 	const owned = visit.footwear ?? []

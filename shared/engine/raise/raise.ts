@@ -6,7 +6,6 @@ import { isHeld } from '../facts/held.ts'
 import type {
 	AnkleResult,
 	Gate,
-	PerSide,
 	PlayerFacts,
 	PostureResult,
 	RaiseResult,
@@ -18,7 +17,7 @@ import { aimOfVisit } from './aim.ts'
 import { raiseFindings, wornFindings } from './findings.ts'
 import { forefootAtRisk } from './forefoot.ts'
 import { raiseInPair } from './in-pair.ts'
-import { pairsToLeaveOff, raisedPairs } from './pairs.ts'
+import { type InsertInside, pairsToLeaveOff, raisedPairs } from './pairs.ts'
 import { raiseSteps } from './steps.ts'
 import { raiseWorkings } from './workings.ts'
 
@@ -31,7 +30,7 @@ export interface RaiseContext {
 	/** Ids of more pairs that are not to be worn, beside those the room itself leaves off. */
 	pairsLeftOff?: ReadonlySet<string>
 	/** What an insert to be made puts under each heel, mm, by pair: the raise has the room it leaves. */
-	insertsInside?: ReadonlyMap<string, PerSide<number>>
+	insertsInside?: ReadonlyMap<string, InsertInside>
 }
 /**
  * The raise of a visit: its aim, each pair and foot, and its steps. Heights mm. Where raises are

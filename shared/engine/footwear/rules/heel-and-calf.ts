@@ -4,6 +4,7 @@ import { belief, type FootwearRule, practice } from './rule.ts'
 export const heelAndCalfRules: readonly FootwearRule[] = [
 	{
 		id: 'growing-heel',
+		ofGrowth: true,
 		needs: ['conditions'],
 		conditions: ['calcaneal-apophysitis'],
 		seek: ['raised-heel', 'full-length-cushioning', 'many-studs'],

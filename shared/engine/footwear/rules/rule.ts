@@ -18,6 +18,8 @@ export interface FootwearRule {
 	conditions?: readonly Condition[]
 	/** now: current or recovering (the usual); ever: past ones too, for history that stays relevant. */
 	when?: 'now' | 'ever'
+	/** Of growing bone: an adult has none, whatever was recorded. */
+	ofGrowth?: true
 	/** Any of these played on. */
 	surfaces?: readonly Surface[]
 	/** This code played. */
@@ -60,6 +62,7 @@ function playReasons({ surfaces = [], code, role }: FootwearRule, facts: Facts):
 }
 /** The reasons that make a rule apply; none: it does not. */
 export function reasonsOf(rule: FootwearRule, facts: Facts): Because[] {
+	if (rule.ofGrowth && facts.adult) return []
 	const found = rule.found?.(facts) ?? []
 	const recorded = conditionReasons(facts.visit, rule.conditions ?? [], {
 		when: rule.when ?? 'now',

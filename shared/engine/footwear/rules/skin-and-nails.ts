@@ -1,4 +1,5 @@
 /** What toes, nails, skin and feeling ask of a shoe. */
+import { toeRoomBand } from '../../facts/toe-room.ts'
 import { state } from '../../words/statement.ts'
 import { type FootwearRule, practice } from './rule.ts'
 
@@ -7,11 +8,10 @@ export const skinAndNailRules: readonly FootwearRule[] = [
 		id: 'toenails',
 		needs: ['conditions'],
 		conditions: ['ingrown-toenail', 'subungual-haematoma'],
-		says: ({ adult }, { value }) =>
-			state('footwear.toenails', {
-				leastMm: value(adult ? 'sizing.toeRoomAdultMinMm' : 'sizing.toeRoomYouthMinMm'),
-				mostMm: value(adult ? 'sizing.toeRoomAdultMaxMm' : 'sizing.toeRoomYouthMaxMm'),
-			}),
+		says: ({ adult }, protocol) => {
+			const { span } = toeRoomBand('boots', { adult, nailsAreSore: true }, protocol)
+			return state('footwear.toenails', { leastMm: span.min, mostMm: span.max })
+		},
 		seek: ['deep-toe-box'],
 		avoid: ['narrow-fitting'],
 		basis: practice,
