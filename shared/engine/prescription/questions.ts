@@ -36,9 +36,7 @@ export function questionsOf(
 		held: subject.held,
 		of: digestOf({ id: subject.id, content: subject.content }),
 		unchanged: !subject.held && subject.id !== 'gate' && isUnchanged(subject.id),
-		...(subject.held
-			? state('question.held', { subject: subject.id.replace('pair.', 'pair for ') })
-			: subject.line),
+		...(subject.held ? state('question.held', { question: subject.id }) : subject.line),
 	}))
 }
 /** What is held shows its line only where something was found that would be asked about. */

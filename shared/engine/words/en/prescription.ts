@@ -18,8 +18,24 @@ const verdictWords: Readonly<Record<Verdict, string>> = {
 	'stop-wearing': 'stop wearing',
 }
 /** A subject that is held back: one line, nothing to settle. */
-const waits = 'Held back by a warning sign: nothing is proposed.'
+const waits = 'held back by a warning sign, nothing is proposed.'
 const cautionsAlone = 'No proposal; cautions to read.'
+
+const questionNames: Readonly<Record<string, string>> = {
+	gate: 'safety',
+	complaint: 'complaint and load',
+	size: 'size',
+	raise: 'heel raise',
+	owned: 'pairs owned',
+	insert: 'insert',
+	changes: 'changes to footwear',
+	lacing: 'lacing',
+	review: 'review',
+}
+const pairFor = (role: string): string => `pair for ${role === 'match' ? 'matches' : term(role)}`
+/** What a question is called in a sentence: 'heel raise', 'pair for matches'. */
+export const questionName = (id: string): string =>
+	id.startsWith('pair.') ? pairFor(id.slice('pair.'.length)) : (questionNames[id] ?? id)
 
 const questions = {
 	'question.gate': sentence<{ state: State; action: Action; unasked: number }>({
@@ -59,7 +75,7 @@ const questions = {
 		models: number
 	}>({
 		clinician: ({ role, soles, seek, avoid, models }) =>
-			`Pair for ${role === 'match' ? 'matches' : term(role)}: ` +
+			`${capital(pairFor(role))}: ` +
 			`${listed([
 				...soles.map((sole) => `${term(sole)} sole`),
 				`${count(seek, 'feature')} to seek`,
@@ -102,8 +118,8 @@ const questions = {
 		clinician: ({ date }) =>
 			date === '' ? `Review: no date asked for. ${cautionsAlone}` : `Review: by ${day(date)}.`,
 	}),
-	'question.held': sentence<{ subject: string }>({
-		clinician: ({ subject }) => `${capital(subject)}. ${waits}`,
+	'question.held': sentence<{ question: string }>({
+		clinician: ({ question }) => `${capital(questionName(question))}: ${waits}`,
 	}),
 }
 const careWords: Readonly<Record<Action, { clinician: string; player: string; doctor: string }>> = {
@@ -173,8 +189,8 @@ const priorities = {
 		'doctor',
 	),
 	'priority.buy': sentence<{ role: string }>({
-		clinician: ({ role }) => `Find a pair for ${role === 'match' ? 'matches' : term(role)}.`,
-		player: ({ role }) => `Get a pair for ${role === 'match' ? 'matches' : term(role)}.`,
+		clinician: ({ role }) => `Find a ${pairFor(role)}.`,
+		player: ({ role }) => `Get a ${pairFor(role)}.`,
 	}),
 	'priority.review': sentence({
 		clinician: () => 'Book the review.',
