@@ -85,9 +85,9 @@ describe('the plan of any visit', () => {
 			expect(inserts.flatMap((side) => insert[side].elements)).toEqual([])
 		}))
 	it('asks the player back after the visit', () =>
-		everyVisit(({ prescription: { review } }, { visitDate }) =>
-			expect(review === undefined || review.date > visitDate).toBe(true),
-		))
+		everyVisit(({ prescription: { review } }, { visitDate }) => {
+			if (review) expect(review.date > visitDate).toBe(true)
+		}))
 	it('stands as proposed where every question is settled so', () =>
 		everyVisit((assessment) => {
 			const plan = settledPlan(assessment, decidedBy(assessment))

@@ -18,11 +18,12 @@ import type {
 	SizingResult,
 } from '../findings/assessment.ts'
 import type { Finding } from '../findings/finding.ts'
+import { prescribedInsert, withUnderHeel } from '../insert/pairs.ts'
 import { present } from '../plain/present.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import type { Shelf } from '../visit/shelf.ts'
+import { perSide } from '../visit/sides.ts'
 import type { Visit } from '../visit/visit.ts'
-import { insertsOf } from './inserts.ts'
 import { prioritiesOf } from './priorities.ts'
 import { questionsOf } from './questions.ts'
 import { reviewOf } from './review.ts'
@@ -55,10 +56,11 @@ export function prescribe(
 ): Prescription {
 	const { gate, footwear, findings, facts, growth, loading } = proposed
 	const { visitDate } = visit
-	const raise = raiseOf(proposed)
 	const owned = ownedOf(proposed)
 	const pairs = pairsOf(proposed)
-	const insert = insertsOf(proposed.insert, gate, pairs, owned)
+	const insert = prescribedInsert(proposed.insert, { roles: pairs, owned }, visit)
+	const worn = perSide((side) => insert[side].pairs)
+	const raise = withUnderHeel(raiseOf(proposed), proposed.insert, worn, visit)
 	const changes = standingWork(footwear.modifications, gate)
 	const lacing = standingWork(footwear.lacing, gate)
 	const review = reviewOf({ gate, raise, insert, owned, growth, findings, visitDate }, protocol)
