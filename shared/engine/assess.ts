@@ -65,7 +65,7 @@ export function assess(
 		screening: screening(visit, protocol),
 	}
 	const facts = factsOf(visit, rooms, protocol)
-	const gate = gateOf(visit, before, rooms.screening, facts, protocol)
+	const { gate, findings: gated } = gateOf(visit, before, rooms.screening, facts, protocol)
 	const load = loading(visit, protocol, gate)
 	const raised = raise(visit, { ...rooms, facts, gate }, protocol)
 	const inside = { posture: rooms.posture, gate, raise: raised }
@@ -85,6 +85,7 @@ export function assess(
 		inserts,
 		load,
 		raised,
+		{ findings: gated },
 		{ findings: conditionFindings(visit, rooms.screening, protocol) },
 	].flatMap((room) => room?.findings ?? [])
 	findings.sort((finding, other) => consequence[finding.level] - consequence[other.level])

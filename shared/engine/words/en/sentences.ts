@@ -7,6 +7,7 @@ import { askedSentences } from './asked.ts'
 import { chartSentences } from './charts.ts'
 import { conditionsSentences } from './conditions.ts'
 import { footwearSentences } from './footwear.ts'
+import { gateSentences } from './gate.ts'
 import { growthSentences } from './growth.ts'
 import { insertSentences } from './insert.ts'
 import { loadingSentences } from './loading.ts'
@@ -14,6 +15,7 @@ import { matchSentences } from './match.ts'
 import { pairsSentences } from './pairs.ts'
 import { postureSentences } from './posture.ts'
 import { prescriptionSentences } from './prescription.ts'
+import { raiseSentences } from './raise.ts'
 import { screeningSentences } from './screening.ts'
 import { seasonSentences } from './season.ts'
 import { signingSentences } from './signing.ts'
@@ -26,6 +28,7 @@ export const sentences = {
 	...chartSentences,
 	...conditionsSentences,
 	...footwearSentences,
+	...gateSentences,
 	...growthSentences,
 	...insertSentences,
 	...loadingSentences,
@@ -33,6 +36,7 @@ export const sentences = {
 	...pairsSentences,
 	...postureSentences,
 	...prescriptionSentences,
+	...raiseSentences,
 	...screeningSentences,
 	...seasonSentences,
 	...signingSentences,
