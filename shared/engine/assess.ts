@@ -16,6 +16,7 @@ import { insert } from './insert/insert.ts'
 import { loading } from './loading/loading.ts'
 import { digestOf } from './plain/canonical.ts'
 import { posture } from './posture/posture.ts'
+import { ownedPairs } from './prescription/owned.ts'
 import { prescribe } from './prescription/prescribe.ts'
 import { openProtocol, type ProtocolFile, shippedProtocol } from './protocol/protocol.ts'
 import { rows } from './protocol/rows.ts'
@@ -72,9 +73,15 @@ export function assess(
 	// The shelf is matched with the insert proposed inside; the insert is then checked against the
 	// room in the first model that passes.
 	const volume = insertVolume(insert(visit, inside, protocol))
-	const shoes = withShelf(footwear(visit, rooms, protocol), visit, rooms, shelf, protocol, volume)
+	const wishes = footwear(visit, { ...rooms, facts, gate }, protocol)
+	const shoes = withShelf(wishes, visit, rooms, shelf, protocol, volume)
 	const room = roomInFirst(shoes, shelf, volume)
 	const inserts = insert(visit, { ...inside, ...(room ? { room } : {}) }, protocol)
+	const owned = ownedPairs(
+		visit,
+		{ ...rooms, facts, gate, footwear: shoes, raise: raised },
+		protocol,
+	)
 	const findings: Finding[] = [
 		rooms.screening,
 		rooms.sizing,
@@ -85,6 +92,7 @@ export function assess(
 		inserts,
 		load,
 		raised,
+		owned,
 		{ findings: gated },
 		{ findings: conditionFindings(visit, rooms.screening, protocol) },
 	].flatMap((room) => room?.findings ?? [])
@@ -112,6 +120,7 @@ export function assess(
 				gate,
 				raise: raised,
 				footwear: shoes,
+				owned: owned.pairs,
 				insert: inserts,
 				findings,
 				shelf,

@@ -43,6 +43,7 @@ export interface Proposed {
 	loading: LoadingResult
 	raise: RaiseResult
 	footwear: FootwearResult
+	owned: OwnedPair[]
 	insert: InsertResult
 	findings: readonly Finding[]
 	shelf: Shelf | undefined
@@ -54,9 +55,8 @@ export function prescribe(
 	proposed: Proposed,
 	protocol: Protocol,
 ): Prescription {
-	const { gate, footwear, findings, facts, growth, loading } = proposed
+	const { gate, footwear, findings, facts, growth, loading, owned } = proposed
 	const { visitDate } = visit
-	const owned = ownedOf(proposed)
 	const pairs = pairsOf(proposed)
 	const insert = prescribedInsert(proposed.insert, { roles: pairs, owned }, visit)
 	const worn = perSide((side) => insert[side].pairs)
@@ -94,5 +94,4 @@ function raiseOf({ gate, raise: { aim, pairs, steps } }: Proposed): RaisePlan {
 		? { aim: { kind: 'none', because: [] }, pairs: [], steps: [] }
 		: { aim, pairs, steps }
 }
-const ownedOf = (_proposed: Proposed): OwnedPair[] => []
 const pairsOf = (_proposed: Proposed): RolePair[] => []
