@@ -164,6 +164,13 @@ const priorities = {
 		'player',
 		'doctor',
 	),
+	'priority.mend-first': alsoTo(
+		sentence<{ pairs: readonly string[] }>({
+			clinician: ({ pairs }) => `Not to be worn before it is mended: ${listed(pairs)}.`,
+			player: ({ pairs }) => `Do not wear until mended: ${listed(pairs)}.`,
+		}),
+		'doctor',
+	),
 	'priority.raise': sentence<{ sides: readonly string[] }>({
 		clinician: ({ sides }) => `Fit the heel raise in ${anyFoot(sides)}.`,
 		player: ({ sides }) => `Wear the heel raise in ${anyFoot(sides)}.`,
