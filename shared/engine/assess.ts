@@ -68,10 +68,11 @@ export function assess(
 	const facts = factsOf(visit, rooms.posture, protocol)
 	const gate = gateOf(visit, before, rooms.screening, facts, protocol)
 	const raised = raise(visit, { ...rooms, facts, gate }, protocol)
+	const known = { ...rooms, facts, gate, raise: raised }
 	// The shelf is matched with the insert proposed inside; the insert is then checked against the
 	// room in the first model that passes.
 	const volume = insertVolume(insert(visit, rooms, protocol))
-	const shoes = withShelf(footwear(visit, rooms, protocol), visit, rooms, shelf, protocol, volume)
+	const shoes = withShelf(footwear(visit, known, protocol), visit, known, shelf, protocol, volume)
 	const room = roomInFirst(shoes, shelf, volume)
 	const inserts = insert(visit, { ...rooms, ...(room ? { room } : {}) }, protocol)
 	const findings: Finding[] = [

@@ -12,14 +12,20 @@
  * insert; the distance says where to look.
  */
 import { conditionReasons } from '../conditions/query.ts'
-import type { PostureResult, SizingResult, StudDistance } from '../findings/assessment.ts'
+import type {
+	PlayerFacts,
+	PostureResult,
+	SizingResult,
+	StudDistance,
+} from '../findings/assessment.ts'
 import type { Because } from '../protocol/basis.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import type { JointName, Model, ShelfSize } from '../visit/shelf.ts'
 import { rounded } from '../visit/sides.ts'
-import type { Condition } from '../visit/terms.ts'
+import type { BoneSite, Condition } from '../visit/terms.ts'
 import type { Side, Visit } from '../visit/visit.ts'
 import { firstRayReason, stiffJointReason } from './facts.ts'
+import { once } from './once.ts'
 
 export interface Point {
 	xMm: number
@@ -91,12 +97,43 @@ export const riskRows: readonly {
 	{ joints: jointNames, conditions: ['previous-foot-ulcer', 'neuropathy'], when: 'ever' },
 ]
 export type JointRisks = Record<JointName, Because[]>
-/** The reasons that put each joint of a side at risk; none: it is not. */
-export function jointRisks(visit: Visit, posture: PostureResult, side: Side): JointRisks {
+/** Bones whose suspected stress injury puts a joint at risk: what is suspected counts as there. */
+const suspectedAt: Partial<Record<BoneSite, JointName>> = {
+	'hallux-sesamoid': 'first metatarsal head',
+	'fifth-metatarsal-proximal': 'fifth metatarsal head',
+	calcaneus: 'heel centre',
+}
+function suspected({ screening }: Visit, joint: JointName, side: Side): Because[] {
+	if (screening?.boneStress === undefined) return []
+	const { site, side: painful, ...answers } = screening.boneStress
+	if (site === undefined || suspectedAt[site] !== joint) return []
+	const { focalTenderness, loadPain, nightPain, hopPain } = answers
+	const isSigned = [focalTenderness, loadPain, nightPain, hopPain].includes(true)
+	const isHere = painful === 'both' || painful === side
+	return isSigned && isHere ? [{ measure: 'boneStress', side, value: site }] : []
+}
+/**
+ * The reasons that put each joint of a side at risk, recorded, measured or suspected; none: it is
+ * not. @param facts what else is known of the player
+ */
+export function jointRisks(
+	visit: Visit,
+	posture: PostureResult,
+	side: Side,
+	facts?: PlayerFacts,
+): JointRisks {
+	const known = facts?.[side]
 	const recorded = (joint: JointName): Because[] =>
-		riskRows
-			.filter(({ joints }) => joints.includes(joint))
-			.flatMap(({ conditions, when }) => conditionReasons(visit, conditions, { side, when }))
+		once([
+			...riskRows
+				.filter(({ joints }) => joints.includes(joint))
+				.flatMap(({ conditions, when }) => conditionReasons(visit, conditions, { side, when })),
+			...suspected(visit, joint, side),
+			...(known?.footAtRisk ?? []),
+			...(known?.jointsAtRisk ?? [])
+				.filter((risk) => risk.joint === joint)
+				.flatMap(({ because }) => because),
+		])
 	return {
 		'first metatarsal head': [
 			...firstRayReason(posture, side, 'plantarflexed'),

@@ -13,8 +13,10 @@ import { loadingSentences } from './loading.ts'
 import { matchSentences } from './match.ts'
 import { pairsSentences } from './pairs.ts'
 import { postureSentences } from './posture.ts'
+import { rolesSentences } from './roles.ts'
 import { screeningSentences } from './screening.ts'
 import { seasonSentences } from './season.ts'
+import { settledSentences } from './settled.ts'
 import { signingSentences } from './signing.ts'
 import { sizingSentences } from './sizing.ts'
 import { workSentences } from './work.ts'
@@ -31,8 +33,10 @@ export const sentences = {
 	...matchSentences,
 	...pairsSentences,
 	...postureSentences,
+	...rolesSentences,
 	...screeningSentences,
 	...seasonSentences,
+	...settledSentences,
 	...signingSentences,
 	...sizingSentences,
 	...workSentences,
