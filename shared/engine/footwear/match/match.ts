@@ -4,12 +4,13 @@
  * Deterministic: the order is stops last, then studs under joints at risk, then points, then id. Points are for the order only;
  * every weight is a protocol row.
  */
+
+import { jointNames } from '../../facts/joint-risks.table.ts'
 import type { RankedModel } from '../../findings/assessment.ts'
 import type { Protocol } from '../../protocol/protocol.ts'
 import type { Model, Shelf } from '../../visit/shelf.ts'
 import { bothSides } from '../../visit/sides.ts'
 import type { Visit } from '../../visit/visit.ts'
-import { jointNames } from '../studs.ts'
 import { fitterFor } from './fitter.ts'
 import { judge } from './judge.ts'
 import { type MatchContext, type Needs, needsOf } from './needs.ts'

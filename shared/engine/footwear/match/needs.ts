@@ -1,4 +1,6 @@
 /** What a player's feet, play and insert ask of any model, worked out once for the whole shelf. */
+
+import type { JointRisks } from '../../facts/joint-risks.ts'
 import { isTrainer } from '../../facts/trainer.ts'
 import type {
 	AnkleResult,
@@ -18,7 +20,7 @@ import { bothSides, meanOf, perSide } from '../../visit/sides.ts'
 import type { Feature, PairRole, Surface } from '../../visit/terms.ts'
 import type { Visit } from '../../visit/visit.ts'
 import type { InsertVolume } from '../insert-volume.ts'
-import { type JointRisks, type Joints, jointRisks, jointsOf } from '../studs.ts'
+import { type Joints, jointRisks, jointsOf } from '../studs.ts'
 import { mm } from './answer.ts'
 
 /** The results that a match draws on. */
