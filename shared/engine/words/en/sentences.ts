@@ -14,6 +14,7 @@ import { loadingSentences } from './loading.ts'
 import { matchSentences } from './match.ts'
 import { pairsSentences } from './pairs.ts'
 import { postureSentences } from './posture.ts'
+import { raiseSentences } from './raise.ts'
 import { rolesSentences } from './roles.ts'
 import { screeningSentences } from './screening.ts'
 import { seasonSentences } from './season.ts'
@@ -35,6 +36,7 @@ export const sentences = {
 	...matchSentences,
 	...pairsSentences,
 	...postureSentences,
+	...raiseSentences,
 	...rolesSentences,
 	...screeningSentences,
 	...seasonSentences,
