@@ -15,7 +15,7 @@ import { growth } from './growth/growth.ts'
 import { insert } from './insert/insert.ts'
 import { loading } from './loading/loading.ts'
 import { posture } from './posture/posture.ts'
-import { ownedPairs } from './prescription/owned.ts'
+import { ownedPairs, pairsLeftOff } from './prescription/owned.ts'
 import { prescribe } from './prescription/prescribe.ts'
 import { opened, type Protocol, type ProtocolFile, shippedProtocol } from './protocol/protocol.ts'
 import { raise } from './raise/raise.ts'
@@ -68,20 +68,19 @@ export function assess(
 	const facts = factsOf(visit, rooms, protocol)
 	const { gate, findings: gated } = gateOf(visit, before, rooms.screening, facts, protocol)
 	const load = loading(visit, protocol, gate)
-	const raised = raise(visit, { ...rooms, facts, gate }, protocol)
+	const worn = ownedPairs(visit, { ...rooms, facts, gate }, protocol)
+	const leftOff = new Set(pairsLeftOff(worn.pairs))
+	const raised = raise(visit, { ...rooms, facts, gate, pairsLeftOff: leftOff }, protocol)
+	const known = { ...rooms, facts, gate, raise: raised }
 	const inside = { posture: rooms.posture, gate, raise: raised }
 	// The shelf is matched with the insert proposed inside; the insert is then checked against the
 	// room in the first model that passes.
 	const volume = insertVolume(insert(visit, inside, protocol))
-	const wishes = footwear(visit, { ...rooms, facts, gate }, protocol)
-	const shoes = withShelf(wishes, visit, rooms, shelf, protocol, volume)
+	const wishes = footwear(visit, known, protocol)
+	const shoes = withShelf(wishes, visit, known, shelf, protocol, volume)
 	const room = roomInFirst(shoes, shelf, volume)
 	const inserts = insert(visit, { ...inside, ...(room ? { room } : {}) }, protocol)
-	const owned = ownedPairs(
-		visit,
-		{ ...rooms, facts, gate, footwear: shoes, raise: raised },
-		protocol,
-	)
+	const owned = ownedPairs(visit, { ...known, footwear: shoes }, protocol)
 	const findings = inOrder([
 		rooms.screening,
 		rooms.sizing,
@@ -113,11 +112,8 @@ export function assess(
 			visit,
 			before,
 			{
-				...rooms,
+				...known,
 				loading: load,
-				facts,
-				gate,
-				raise: raised,
 				footwear: shoes,
 				owned: owned.pairs,
 				insert: inserts,

@@ -6,6 +6,7 @@ import type {
 	GrowthResult,
 	PlayerFacts,
 	PostureResult,
+	RaiseResult,
 	SizingResult,
 } from '../findings/assessment.ts'
 import { present } from '../plain/present.ts'
@@ -23,8 +24,10 @@ export interface FootwearContext {
 	ankle: AnkleResult
 	posture: PostureResult
 	growth?: GrowthResult | undefined
+	/** Left out where a caller has none: nothing is known, nothing is held, nothing is raised. */
 	facts?: PlayerFacts | undefined
 	gate?: Gate | undefined
+	raise?: RaiseResult | undefined
 }
 /** Lists of reasons are empty where the fact does not hold on either side. */
 export interface Facts {
@@ -52,6 +55,8 @@ export interface Facts {
 	mobileFirstRay: Because[]
 	/** Adult runner on roads at or below the median mass of the trial. */
 	lighter: Because[]
+	/** Why a foot may lose its skin unnoticed, from whatever entry. */
+	footAtRisk: Because[]
 }
 type Found = string | number | undefined
 /** The sides on which something was found; a computed number is told to two digits. */
@@ -155,7 +160,7 @@ function lighterRunner(visit: Visit, adult: boolean, protocol: Protocol): Becaus
 /** What the rules ask about, from the visit and the rooms before. */
 export function factsOf(
 	visit: Visit,
-	{ sizing, ankle, posture, growth }: FootwearContext,
+	{ sizing, ankle, posture, growth, facts }: FootwearContext,
 	protocol: Protocol,
 ): Facts {
 	const ageYears = completedYears(visit.player.birthDate, visit.visitDate)
@@ -175,6 +180,7 @@ export function factsOf(
 		...ankleFacts(ankle),
 		...postureFacts(posture),
 		lighter: lighterRunner(visit, adult, protocol),
+		footAtRisk: facts ? bothSides.flatMap((side) => facts[side].footAtRisk) : [],
 		growthBand: adult ? undefined : growth?.band,
 	})
 }
