@@ -35,13 +35,26 @@ const oldestFirst = (visit: Visit, earlier: readonly Visit[]): Visit[] =>
 	earlier
 		.filter(({ visitDate }) => visitDate < visit.visitDate)
 		.sort((then, later) => (then.visitDate < later.visitDate ? -1 : 1))
+/** The facts are drawn from what was read; what is made of it waits for the gate. */
+function dangerFirst(visit: Visit, before: readonly Visit[], protocol: Protocol) {
+	const screened = screening(visit, protocol)
+	const read = { screening: screened, posture: posture(visit, before, protocol) }
+	const facts = factsOf(visit, read, protocol)
+	const { gate, findings } = gateOf(visit, before, screened, facts, protocol)
+	return { screening: screened, facts, gate, findings }
+}
 /** The rooms that measure, in the order of the walk. */
-const measuringRooms = (visit: Visit, before: readonly Visit[], protocol: Protocol) => ({
+const measuringRooms = (
+	visit: Visit,
+	before: readonly Visit[],
+	{ screening: screened, ...limbs }: ReturnType<typeof dangerFirst>,
+	protocol: Protocol,
+) => ({
 	sizing: sizing(visit, before, protocol),
-	ankle: ankle(visit, before, protocol),
-	posture: posture(visit, before, protocol),
+	ankle: ankle(visit, before, protocol, limbs),
+	posture: posture(visit, before, protocol, limbs),
 	growth: growth(visit, before, protocol),
-	screening: screening(visit, protocol),
+	screening: screened,
 })
 /** What all rooms found, most consequential first; within one level in the order of the rooms. */
 function inOrder(rooms: readonly ({ findings: readonly Finding[] } | undefined)[]): Finding[] {
@@ -64,9 +77,9 @@ export function assess(
 ): Assessment {
 	const protocol = opened(given)
 	const before = oldestFirst(visit, earlier)
-	const rooms = measuringRooms(visit, before, protocol)
-	const facts = factsOf(visit, rooms, protocol)
-	const { gate, findings: gated } = gateOf(visit, before, rooms.screening, facts, protocol)
+	const first = dangerFirst(visit, before, protocol)
+	const { facts, gate } = first
+	const rooms = measuringRooms(visit, before, first, protocol)
 	const load = loading(visit, protocol, gate)
 	const worn = ownedPairs(visit, { ...rooms, facts, gate }, protocol)
 	const leftOff = new Set(pairsLeftOff(worn.pairs))
@@ -92,7 +105,7 @@ export function assess(
 		load,
 		raised,
 		owned,
-		{ findings: gated },
+		{ findings: first.findings },
 		{ findings: conditionFindings(visit, rooms.screening, protocol) },
 	])
 	const { growth: grown, ...rest } = rooms

@@ -42,11 +42,11 @@ const questions = {
 		clinician: ({ state, action, unasked }) =>
 			state === 'not-established'
 				? `Safety: not established, ${count(unasked, 'core question')} not asked.`
-				: `Safety: ${listed([
+				: `Safety: ${[
 						...(state === 'held' ? ['a warning sign holds back part of the plan'] : []),
 						...(action === 'proceed' ? [] : [actionWords[action]]),
 						...(state !== 'held' && action === 'proceed' ? ['no warning sign found'] : []),
-					])}.`,
+					].join('; ')}.`,
 	}),
 	'question.complaint': sentence<{ complaint: string; steps: number }>({
 		clinician: ({ complaint, steps }) =>
