@@ -25,9 +25,9 @@ export interface FootwearContext {
 	posture: PostureResult
 	growth?: GrowthResult | undefined
 	/** Left out where a caller has none: nothing is known, nothing is held, nothing is raised. */
-	facts?: PlayerFacts
-	gate?: Gate
-	raise?: RaiseResult
+	facts?: PlayerFacts | undefined
+	gate?: Gate | undefined
+	raise?: RaiseResult | undefined
 }
 /** Lists of reasons are empty where the fact does not hold on either side. */
 export interface Facts {

@@ -12,7 +12,7 @@ import { growthSentences } from './growth.ts'
 import { insertSentences } from './insert.ts'
 import { loadingSentences } from './loading.ts'
 import { matchSentences } from './match.ts'
-import { pairsSentences } from './pairs.ts'
+import { ownedSentences } from './owned.ts'
 import { postureSentences } from './posture.ts'
 import { raiseSentences } from './raise.ts'
 import { rolesSentences } from './roles.ts'
@@ -34,7 +34,7 @@ export const sentences = {
 	...insertSentences,
 	...loadingSentences,
 	...matchSentences,
-	...pairsSentences,
+	...ownedSentences,
 	...postureSentences,
 	...raiseSentences,
 	...rolesSentences,
