@@ -14,11 +14,10 @@ import { roomInFirst, withShelf } from './footwear/with-shelf.ts'
 import { growth } from './growth/growth.ts'
 import { insert } from './insert/insert.ts'
 import { loading } from './loading/loading.ts'
-import { digestOf } from './plain/canonical.ts'
 import { posture } from './posture/posture.ts'
+import { ownedPairs } from './prescription/owned.ts'
 import { prescribe } from './prescription/prescribe.ts'
-import { openProtocol, type ProtocolFile, shippedProtocol } from './protocol/protocol.ts'
-import { rows } from './protocol/rows.ts'
+import { opened, type Protocol, type ProtocolFile, shippedProtocol } from './protocol/protocol.ts'
 import { raise } from './raise/raise.ts'
 import { gateOf } from './screening/gate.ts'
 import { screening } from './screening/screening.ts'
@@ -31,39 +30,41 @@ import type { Visit } from './visit/visit.ts'
 export const engineVersion = '0.4.0'
 const consequence: Record<Level, number> = { stop: 0, caution: 1, advise: 2, note: 3 }
 
-/** Identity of the protocol in force: the digest covers shipped rows and what the clinic set. */
-export function protocolIdentity(file: ProtocolFile): {
-	id: string
-	version: number
-	digest: string
-} {
-	return { id: file.id, version: file.revision, digest: digestOf({ rows, file }) }
+/** The visits before this one. */
+const oldestFirst = (visit: Visit, earlier: readonly Visit[]): Visit[] =>
+	earlier
+		.filter(({ visitDate }) => visitDate < visit.visitDate)
+		.sort((then, later) => (then.visitDate < later.visitDate ? -1 : 1))
+/** The rooms that measure, in the order of the walk. */
+const measuringRooms = (visit: Visit, before: readonly Visit[], protocol: Protocol) => ({
+	sizing: sizing(visit, before, protocol),
+	ankle: ankle(visit, before, protocol),
+	posture: posture(visit, before, protocol),
+	growth: growth(visit, before, protocol),
+	screening: screening(visit, protocol),
+})
+/** What all rooms found, most consequential first; within one level in the order of the rooms. */
+function inOrder(rooms: readonly ({ findings: readonly Finding[] } | undefined)[]): Finding[] {
+	const findings = rooms.flatMap((room) => room?.findings ?? [])
+	return findings.sort((finding, other) => consequence[finding.level] - consequence[other.level])
 }
-
 /**
  * The whole assessment of a visit.
  * @param visit a parsed visit (parseVisit); @param earlier the same player's earlier visits, any
  * order
+ * @param given the protocol; one that is kept open works its identity out once
  * @param shelf the clinic's catalogue (parseShelf); without it no model is ranked
  * @returns the Assessment; what cannot be computed is absent, and a finding or `missing` says why
  */
 export function assess(
 	visit: Visit,
 	earlier: readonly Visit[] = [],
-	protocolFile: ProtocolFile = shippedProtocol,
+	given: ProtocolFile | Protocol = shippedProtocol,
 	shelf?: Shelf,
 ): Assessment {
-	const protocol = openProtocol(protocolFile)
-	const before = earlier
-		.filter(({ visitDate }) => visitDate < visit.visitDate)
-		.sort((then, later) => (then.visitDate < later.visitDate ? -1 : 1))
-	const rooms = {
-		sizing: sizing(visit, before, protocol),
-		ankle: ankle(visit, before, protocol),
-		posture: posture(visit, before, protocol),
-		growth: growth(visit, before, protocol),
-		screening: screening(visit, protocol),
-	}
+	const protocol = opened(given)
+	const before = oldestFirst(visit, earlier)
+	const rooms = measuringRooms(visit, before, protocol)
 	const facts = factsOf(visit, rooms, protocol)
 	const { gate, findings: gated } = gateOf(visit, before, rooms.screening, facts, protocol)
 	const load = loading(visit, protocol, gate)
@@ -73,10 +74,12 @@ export function assess(
 	// The shelf is matched with the insert proposed inside; the insert is then checked against the
 	// room in the first model that passes.
 	const volume = insertVolume(insert(visit, inside, protocol))
-	const shoes = withShelf(footwear(visit, known, protocol), visit, known, shelf, protocol, volume)
+	const wishes = footwear(visit, known, protocol)
+	const shoes = withShelf(wishes, visit, known, shelf, protocol, volume)
 	const room = roomInFirst(shoes, shelf, volume)
 	const inserts = insert(visit, { ...inside, ...(room ? { room } : {}) }, protocol)
-	const findings: Finding[] = [
+	const owned = ownedPairs(visit, { ...known, footwear: shoes }, protocol)
+	const findings = inOrder([
 		rooms.screening,
 		rooms.sizing,
 		rooms.ankle,
@@ -86,16 +89,16 @@ export function assess(
 		inserts,
 		load,
 		raised,
+		owned,
 		{ findings: gated },
-		{ findings: conditionFindings(visit, rooms.screening, protocol) },
-	].flatMap((room) => room?.findings ?? [])
-	findings.sort((finding, other) => consequence[finding.level] - consequence[other.level])
+		{ findings: conditionFindings(visit, gate, protocol) },
+	])
 	const { growth: grown, ...rest } = rooms
 	return {
 		format: 'lastwright-assessment',
 		version: 1,
 		engine: engineVersion,
-		protocol: protocolIdentity(protocolFile),
+		protocol: protocol.identity(),
 		visitDate: visit.visitDate,
 		ageYears: rounded(decimalAgeYears(visit.player.birthDate, visit.visitDate), 4),
 		...rest,
@@ -113,6 +116,7 @@ export function assess(
 				gate,
 				raise: raised,
 				footwear: shoes,
+				owned: owned.pairs,
 				insert: inserts,
 				findings,
 				shelf,

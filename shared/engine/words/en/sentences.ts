@@ -14,6 +14,7 @@ import { loadingSentences } from './loading.ts'
 import { matchSentences } from './match.ts'
 import { ownedSentences } from './owned.ts'
 import { postureSentences } from './posture.ts'
+import { prescriptionSentences } from './prescription.ts'
 import { raiseSentences } from './raise.ts'
 import { rolesSentences } from './roles.ts'
 import { screeningSentences } from './screening.ts'
@@ -36,6 +37,7 @@ export const sentences = {
 	...matchSentences,
 	...ownedSentences,
 	...postureSentences,
+	...prescriptionSentences,
 	...raiseSentences,
 	...rolesSentences,
 	...screeningSentences,
