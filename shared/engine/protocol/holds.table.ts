@@ -8,9 +8,9 @@ import type { Holdable, HoldUntil } from '../visit/holdables.ts'
 import type { Strength } from './basis.ts'
 import type { ThresholdKey } from './protocol.ts'
 
-export type HoldSet = Readonly<Partial<Record<HoldUntil, readonly Holdable[]>>>
+type HoldSet = Readonly<Partial<Record<HoldUntil, readonly Holdable[]>>>
 /** A group of questions that names the side of a general question, where it was opened too. */
-export type PlacedBy = 'achilles' | 'syndesmosis' | 'lisfranc' | 'boneStress' | 'infection' | 'limp' | 'tumour' | 'injury'
+type PlacedBy = 'achilles' | 'syndesmosis' | 'lisfranc' | 'boneStress' | 'infection' | 'limp' | 'tumour' | 'injury'
 export interface HoldRow {
 	rule: string
 	holds: HoldSet
