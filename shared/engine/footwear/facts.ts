@@ -157,6 +157,22 @@ function lighterRunner(visit: Visit, adult: boolean, protocol: Protocol): Becaus
 	]
 }
 
+/**
+ * The stage of growth; one that is not certain counts only at the ages at which the spurt falls:
+ * nobody of 5 is told of it.
+ */
+function bandTold(
+	{ player }: Visit,
+	growth: GrowthResult | undefined,
+	ageYears: number,
+	{ value }: Protocol,
+): GrowthResult['band'] | undefined {
+	if (growth?.band !== 'uncertain') return growth?.band
+	const of = player.sex === 'male' ? 'Boys' : 'Girls'
+	const mayBe =
+		ageYears >= value(`growth.bestAgeMin${of}`) && ageYears <= value(`growth.bestAgeMax${of}`)
+	return mayBe ? growth.band : undefined
+}
 /** What the rules ask about, from the visit and the rooms before. */
 export function factsOf(
 	visit: Visit,
@@ -181,6 +197,6 @@ export function factsOf(
 		...postureFacts(posture),
 		lighter: lighterRunner(visit, adult, protocol),
 		footAtRisk: facts ? bothSides.flatMap((side) => facts[side].footAtRisk) : [],
-		growthBand: adult ? undefined : growth?.band,
+		growthBand: adult ? undefined : bandTold(visit, growth, ageYears, protocol),
 	})
 }
