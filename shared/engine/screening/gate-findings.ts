@@ -114,6 +114,7 @@ export function gateFindings(
 				sign: shortRule(sign.rule),
 				side: sign.side ?? 'none',
 				since: sign.since,
+				sport: sign.holds.some(({ what }) => what === 'sport'),
 			}),
 			{
 				side: sign.side ?? 'none',

@@ -14,9 +14,12 @@ import { loadingSentences } from './loading.ts'
 import { matchSentences } from './match.ts'
 import { ownedSentences } from './owned.ts'
 import { postureSentences } from './posture.ts'
+import { prescriptionSentences } from './prescription.ts'
 import { raiseSentences } from './raise.ts'
+import { rolesSentences } from './roles.ts'
 import { screeningSentences } from './screening.ts'
 import { seasonSentences } from './season.ts'
+import { settledSentences } from './settled.ts'
 import { signingSentences } from './signing.ts'
 import { sizingSentences } from './sizing.ts'
 import { workSentences } from './work.ts'
@@ -34,9 +37,12 @@ export const sentences = {
 	...matchSentences,
 	...ownedSentences,
 	...postureSentences,
+	...prescriptionSentences,
 	...raiseSentences,
+	...rolesSentences,
 	...screeningSentences,
 	...seasonSentences,
+	...settledSentences,
 	...signingSentences,
 	...sizingSentences,
 	...workSentences,
