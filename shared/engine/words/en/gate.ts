@@ -115,6 +115,10 @@ export const gateSentences = {
 		player: () => 'With pain this bad, do not play, run or jump. We look for the reason first.',
 		coach: noSport,
 	}),
+	'screening.no-insert-yet': sentence<{ side: string }>({
+		clinician: ({ side }) =>
+			`Nothing new under the foot yet, ${side}: what was found there is looked into first.`,
+	}),
 	'screening.bone-stress-recovering': sentence<{ side: string }>({
 		clinician: ({ side }) =>
 			`Stress fracture that heals, ${side}: matches and impact only when the treating doctor ` +

@@ -12,10 +12,14 @@ import { growthSentences } from './growth.ts'
 import { insertSentences } from './insert.ts'
 import { loadingSentences } from './loading.ts'
 import { matchSentences } from './match.ts'
-import { pairsSentences } from './pairs.ts'
+import { ownedSentences } from './owned.ts'
 import { postureSentences } from './posture.ts'
+import { prescriptionSentences } from './prescription.ts'
+import { raiseSentences } from './raise.ts'
+import { rolesSentences } from './roles.ts'
 import { screeningSentences } from './screening.ts'
 import { seasonSentences } from './season.ts'
+import { settledSentences } from './settled.ts'
 import { signingSentences } from './signing.ts'
 import { sizingSentences } from './sizing.ts'
 import { workSentences } from './work.ts'
@@ -31,10 +35,14 @@ export const sentences = {
 	...insertSentences,
 	...loadingSentences,
 	...matchSentences,
-	...pairsSentences,
+	...ownedSentences,
 	...postureSentences,
+	...prescriptionSentences,
+	...raiseSentences,
+	...rolesSentences,
 	...screeningSentences,
 	...seasonSentences,
+	...settledSentences,
 	...signingSentences,
 	...sizingSentences,
 	...workSentences,
