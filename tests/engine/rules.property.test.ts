@@ -49,7 +49,12 @@ const generated: readonly (readonly [object, string?])[] = [
 	[{}],
 	[{}, child],
 	...conditions.flatMap((condition) =>
-		statuses.map((status): [object] => [{ conditions: [{ condition, side: 'left', status }] }]),
+		statuses.flatMap((status) =>
+			[adult, child].map((born): [object, string] => [
+				{ conditions: [{ condition, side: 'left', status }] },
+				born,
+			]),
+		),
 	),
 	...surfaces.map((surface): [object] => [{ play: { surfaces: [surface] } }]),
 	...codes.map((code): [object] => [{ play: { code } }]),

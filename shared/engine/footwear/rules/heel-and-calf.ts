@@ -5,7 +5,7 @@ export const heelAndCalfRules: readonly FootwearRule[] = [
 	{
 		id: 'growing-heel',
 		ofGrowth: true,
-		needs: ['conditions'],
+		needs: ['conditions', 'player.birthDate'],
 		conditions: ['calcaneal-apophysitis'],
 		seek: ['raised-heel', 'full-length-cushioning', 'many-studs'],
 		avoid: ['low-heel'],
