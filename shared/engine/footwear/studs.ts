@@ -11,27 +11,25 @@
  * Limits: a foot slides and turns in the boot, and the pressure of a stud spreads through plate and
  * insert; the distance says where to look.
  */
-import { conditionReasons } from '../conditions/query.ts'
-import type { PostureResult, SizingResult, StudDistance } from '../findings/assessment.ts'
-import type { Because } from '../protocol/basis.ts'
+
+import { jointNames } from '../facts/joint-risks.table.ts'
+import { type JointRisks, jointRisksOf, jointsAtRisk } from '../facts/joint-risks.ts'
+import type {
+	PlayerFacts,
+	PostureResult,
+	SizingResult,
+	StudDistance,
+} from '../findings/assessment.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import type { JointName, Model, ShelfSize } from '../visit/shelf.ts'
 import { rounded } from '../visit/sides.ts'
-import type { Condition } from '../visit/terms.ts'
 import type { Side, Visit } from '../visit/visit.ts'
-import { firstRayReason, stiffJointReason } from './facts.ts'
 
 export interface Point {
 	xMm: number
 	yMm: number
 }
 export type Joints = Record<JointName, Point>
-export const jointNames: readonly JointName[] = [
-	'first metatarsal head',
-	'fifth metatarsal head',
-	'heel centre',
-]
-
 /**
  * Where the joints of a foot lie on a sole. Undefined unless length, heel-to-ball length and ball
  * width of that side are measured.
@@ -62,51 +60,17 @@ export const studPoints = (
 		yMm: (stud.yFraction * size.ballWidthMm) / 2,
 	}))
 
-/** What puts a joint at risk; past conditions count where the history stays relevant. */
-export const riskRows: readonly {
-	joints: readonly JointName[]
-	conditions: readonly Condition[]
-	when: 'now' | 'ever'
-}[] = [
-	{
-		joints: ['first metatarsal head'],
-		conditions: ['sesamoid-pain', 'first-mtp-osteoarthritis', 'hallux-limitus', 'turf-toe'],
-		when: 'now',
-	},
-	{
-		joints: ['fifth metatarsal head'],
-		conditions: ['fifth-metatarsal-stress-fracture'],
-		when: 'ever',
-	},
-	{
-		joints: ['fifth metatarsal head'],
-		conditions: ['bunionette', 'fifth-metatarsal-apophysitis'],
-		when: 'now',
-	},
-	{
-		joints: ['heel centre'],
-		conditions: ['plantar-heel-pain', 'calcaneal-apophysitis'],
-		when: 'now',
-	},
-	{ joints: jointNames, conditions: ['previous-foot-ulcer', 'neuropathy'], when: 'ever' },
-]
-export type JointRisks = Record<JointName, Because[]>
-/** The reasons that put each joint of a side at risk; none: it is not. */
-export function jointRisks(visit: Visit, posture: PostureResult, side: Side): JointRisks {
-	const recorded = (joint: JointName): Because[] =>
-		riskRows
-			.filter(({ joints }) => joints.includes(joint))
-			.flatMap(({ conditions, when }) => conditionReasons(visit, conditions, { side, when }))
-	return {
-		'first metatarsal head': [
-			...firstRayReason(posture, side, 'plantarflexed'),
-			...stiffJointReason(posture, side),
-			...recorded('first metatarsal head'),
-		],
-		'fifth metatarsal head': recorded('fifth metatarsal head'),
-		'heel centre': recorded('heel centre'),
-	}
-}
+/**
+ * The reasons that put each joint of a side at risk, recorded, measured or suspected; none: it is
+ * not. @param facts of the player, where they are known; else from what the visit records
+ */
+export const jointRisks = (
+	visit: Visit,
+	posture: PostureResult,
+	side: Side,
+	facts?: PlayerFacts,
+): JointRisks =>
+	jointRisksOf(facts ? facts[side] : { jointsAtRisk: jointsAtRisk(visit, posture, side, []) })
 /**
  * @returns each joint with its distance to every stud, mm to 0.1; studs closer than the limit, and
  * tall enough to count, are listed in `under`

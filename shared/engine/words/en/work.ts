@@ -2,11 +2,31 @@
  * What is said of changes to a boot and of lacing: `work.` and the id of the row; with `.name` and
  * `.limits` what it is called and where it ends. Trade practice, wording of our own.
  */
+import type { PairRole } from '../../visit/terms.ts'
 import { alsoTo, sentence } from '../sentence.ts'
 import { lacingSentences } from './footwear/lacing.ts'
 import { nameOf } from './footwear/name.ts'
-import { amount, number } from './format.ts'
+import { amount, capital, number } from './format.ts'
 
+interface Raised {
+	pair?: string
+	role?: PairRole
+	leftMm: number
+	rightMm: number
+}
+const ofRole: Record<PairRole, string> = {
+	match: 'the next pair for matches',
+	training: 'the next pair for training',
+	running: 'the next pair for running',
+	everyday: 'the next pair for every day',
+}
+const raisedIn = ({ pair, role, leftMm, rightMm }: Raised): string => {
+	const where = role ? ofRole[role] : (pair ?? '')
+	return leftMm === rightMm
+		? `${where}: ${amount(leftMm, 'mm')} both sides`
+		: `${where}: left ${amount(leftMm, 'mm')}, right ${amount(rightMm, 'mm')}`
+}
+const raisedFor = (raised: Raised): string => `${capital(raisedIn(raised))}.`
 const heelRaise = {
 	'work.heel-raise.name': nameOf('Heel raise'),
 	'work.heel-raise': alsoTo(
@@ -20,6 +40,22 @@ const heelRaise = {
 		}),
 		'doctor',
 	),
+	/** What is raised in which pair, side by side: legs of two lengths are not made the same. */
+	'work.heel-raise-in': alsoTo(
+		sentence<{ pairs: readonly Raised[] }>({
+			clinician: ({ pairs }) =>
+				`Heel raise under the liner: ${pairs.map(raisedIn).join('; ')}. As in the plan of the raise.`,
+			player: ({ pairs }) => `Wear a heel raise under the liner. ${pairs.map(raisedFor).join(' ')}`,
+		}),
+		'doctor',
+	),
+	'work.leg-length-raise.limits': sentence({
+		clinician: () =>
+			'Check that the counter still holds the heel and the collar does not rub. It evens the legs: ' +
+			'it is not lowered again.',
+		player: () =>
+			'Your heel must not slip and the collar must not rub. Do not take it out by yourself.',
+	}),
 	'work.heel-raise.limits': sentence<{
 		freeWeeksLeast: number
 		freeWeeksMost: number
