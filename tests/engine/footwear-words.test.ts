@@ -178,8 +178,8 @@ const samples: { [Code in Filled]: readonly ParamsOf<Code>[] } = {
 	'work.heel-raise-in': [
 		{
 			pairs: [
-				{ pair: 'boots', leftMm: 4, rightMm: 4 },
-				{ role: 'match', leftMm: 0, rightMm: 6 },
+				{ pair: 'boots', leftMm: 4, rightMm: 4, onOutsole: false },
+				{ role: 'match', leftMm: 0, rightMm: 6, onOutsole: true },
 			],
 		},
 	],
