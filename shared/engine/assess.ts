@@ -5,6 +5,7 @@
 import { ankle } from './ankle/ankle.ts'
 import { conditionFindings } from './conditions/findings.ts'
 import { factsOf } from './facts/facts-of.ts'
+import { visitsBefore } from './facts/visits-before.ts'
 import type { Assessment } from './findings/assessment.ts'
 import type { Finding, Level } from './findings/finding.ts'
 import { missingMeasures } from './findings/missing.ts'
@@ -30,19 +31,26 @@ import type { Visit } from './visit/visit.ts'
 export const engineVersion = '0.4.0'
 const consequence: Record<Level, number> = { stop: 0, caution: 1, advise: 2, note: 3 }
 
-/** The visits before this one. */
-const oldestFirst = (visit: Visit, earlier: readonly Visit[]): Visit[] =>
-	earlier
-		.filter(({ visitDate }) => visitDate < visit.visitDate)
-		.sort((then, later) => (then.visitDate < later.visitDate ? -1 : 1))
-/** The rooms that measure, in the order of the walk. */
-const measuringRooms = (visit: Visit, before: readonly Visit[], protocol: Protocol) => ({
-	sizing: sizing(visit, before, protocol),
-	ankle: ankle(visit, before, protocol),
-	posture: posture(visit, before, protocol),
-	growth: growth(visit, before, protocol),
-	screening: screening(visit, protocol),
-})
+/** The rooms that measure, in the order of the walk, and the facts that the size asks. */
+function measured(
+	visit: Visit,
+	before: readonly Visit[],
+	shelf: Shelf | undefined,
+	protocol: Protocol,
+) {
+	const posed = posture(visit, before, protocol)
+	const screened = screening(visit, protocol)
+	const facts = factsOf(visit, { posture: posed, screening: screened }, protocol)
+	const sized = sizing(visit, before, protocol, { facts, shelf })
+	const rooms = {
+		sizing: sized,
+		ankle: ankle(visit, before, protocol),
+		posture: posed,
+		growth: growth(visit, before, protocol, sized.fitLengthMm),
+		screening: screened,
+	}
+	return { facts, rooms }
+}
 /** What all rooms found, most consequential first; within one level in the order of the rooms. */
 function inOrder(rooms: readonly ({ findings: readonly Finding[] } | undefined)[]): Finding[] {
 	const findings = rooms.flatMap((room) => room?.findings ?? [])
@@ -63,9 +71,8 @@ export function assess(
 	shelf?: Shelf,
 ): Assessment {
 	const protocol = opened(given)
-	const before = oldestFirst(visit, earlier)
-	const rooms = measuringRooms(visit, before, protocol)
-	const facts = factsOf(visit, rooms, protocol)
+	const before = visitsBefore(visit, earlier)
+	const { facts, rooms } = measured(visit, before, shelf, protocol)
 	const { gate, findings: gated } = gateOf(visit, before, rooms.screening, facts, protocol)
 	const load = loading(visit, protocol, gate)
 	const raised = raise(visit, { ...rooms, facts, gate }, protocol)

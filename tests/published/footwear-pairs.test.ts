@@ -27,7 +27,12 @@ it.each([
 	expect(judgePair({ id: 'p', insideLengthMm: 255 }, 262, sockMm, adult, protocol)).toMatchObject({
 		verdict: 'replace',
 		code: 'pairs.pair',
-		params: { said: [{ code: 'pairs.too-short', params }] },
+		params: {
+			said: [
+				{ code: 'owned.stop-wearing', params: { mendable: false, held: false } },
+				{ code: 'owned.touches', params },
+			],
+		},
 	}),
 )
 it(
@@ -49,7 +54,8 @@ it(
 			{ from: '2027-05-20' },
 		])
 		expect(judged.params.said).toEqual([
-			{ code: 'pairs.room', params: { toeRoomMm: 8 } },
+			{ code: 'owned.keep', params: {} },
+			{ code: 'owned.room', params: { toeRoomMm: 8, leastMm: 8, mostMm: 12 } },
 			{
 				code: 'pairs.outgrown-by',
 				params: { leastMm: 5, on: '2027-06-20', earliest: '2027-05-20' },

@@ -50,6 +50,8 @@ export interface Facts {
 	supinated: Because[]
 	/** The stage of growth, of players who are not adults. */
 	growthBand?: GrowthResult['band']
+	/** To be treated as around the growth spurt. */
+	aroundSpurt: boolean
 	/** One foot clearly longer than the other: more than error of measurement. */
 	longer: Because[]
 	mobileFirstRay: Because[]
@@ -157,22 +159,6 @@ function lighterRunner(visit: Visit, adult: boolean, protocol: Protocol): Becaus
 	]
 }
 
-/**
- * The stage of growth; one that is not certain counts only at the ages at which the spurt falls:
- * nobody of 5 is told of it.
- */
-function bandTold(
-	{ player }: Visit,
-	growth: GrowthResult | undefined,
-	ageYears: number,
-	{ value }: Protocol,
-): GrowthResult['band'] | undefined {
-	if (growth?.band !== 'uncertain') return growth?.band
-	const of = player.sex === 'male' ? 'Boys' : 'Girls'
-	const mayBe =
-		ageYears >= value(`growth.bestAgeMin${of}`) && ageYears <= value(`growth.bestAgeMax${of}`)
-	return mayBe ? growth.band : undefined
-}
 /** What the rules ask about, from the visit and the rooms before. */
 export function factsOf(
 	visit: Visit,
@@ -197,6 +183,7 @@ export function factsOf(
 		...postureFacts(posture),
 		lighter: lighterRunner(visit, adult, protocol),
 		footAtRisk: facts ? bothSides.flatMap((side) => facts[side].footAtRisk) : [],
-		growthBand: adult ? undefined : bandTold(visit, growth, ageYears, protocol),
+		growthBand: adult ? undefined : growth?.band,
+		aroundSpurt: !adult && growth?.aroundSpurt === true,
 	})
 }
