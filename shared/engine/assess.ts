@@ -11,15 +11,14 @@ import type { Finding, Level } from './findings/finding.ts'
 import { missingMeasures } from './findings/missing.ts'
 import { footwear } from './footwear/footwear.ts'
 import { insertVolume } from './footwear/insert-volume.ts'
-import { roomInFirst, withShelf } from './footwear/with-shelf.ts'
+import { roomInFirst, withShelf, withWork } from './footwear/with-shelf.ts'
 import { growth } from './growth/growth.ts'
-import { insert } from './insert/insert.ts'
 import { loading } from './loading/loading.ts'
 import { posture } from './posture/posture.ts'
-import { ownedPairs } from './prescription/owned.ts'
+import { heelsOf } from './prescription/heels.ts'
+import { ownedPairs, pairsLeftOff } from './prescription/owned.ts'
 import { prescribe } from './prescription/prescribe.ts'
 import { opened, type Protocol, type ProtocolFile, shippedProtocol } from './protocol/protocol.ts'
-import { raise } from './raise/raise.ts'
 import { gateOf } from './screening/gate.ts'
 import { screening } from './screening/screening.ts'
 import { sizing } from './sizing/sizing.ts'
@@ -31,25 +30,30 @@ import type { Visit } from './visit/visit.ts'
 export const engineVersion = '0.4.0'
 const consequence: Record<Level, number> = { stop: 0, caution: 1, advise: 2, note: 3 }
 
-/** The rooms that measure, in the order of the walk, and the facts that the size asks. */
-function measured(
+/** The facts are drawn from what was read; what is made of it waits for the gate. */
+function dangerFirst(visit: Visit, before: readonly Visit[], protocol: Protocol) {
+	const screened = screening(visit, protocol)
+	const read = { screening: screened, posture: posture(visit, before, protocol) }
+	const facts = factsOf(visit, read, protocol)
+	const { gate, findings } = gateOf(visit, before, screened, facts, protocol)
+	return { screening: screened, facts, gate, findings }
+}
+/** The rooms that measure, in the order of the walk. */
+function measuringRooms(
 	visit: Visit,
 	before: readonly Visit[],
-	shelf: Shelf | undefined,
+	{ screening: screened, facts, gate }: ReturnType<typeof dangerFirst>,
 	protocol: Protocol,
+	shelf: Shelf | undefined,
 ) {
-	const posed = posture(visit, before, protocol)
-	const screened = screening(visit, protocol)
-	const facts = factsOf(visit, { posture: posed, screening: screened }, protocol)
 	const sized = sizing(visit, before, protocol, { facts, shelf })
-	const rooms = {
+	return {
 		sizing: sized,
-		ankle: ankle(visit, before, protocol),
-		posture: posed,
+		ankle: ankle(visit, before, protocol, { facts, gate }),
+		posture: posture(visit, before, protocol, { facts, gate }),
 		growth: growth(visit, before, protocol, sized.fitLengthMm),
 		screening: screened,
 	}
-	return { facts, rooms }
 }
 /** What all rooms found, most consequential first; within one level in the order of the rooms. */
 function inOrder(rooms: readonly ({ findings: readonly Finding[] } | undefined)[]): Finding[] {
@@ -72,19 +76,24 @@ export function assess(
 ): Assessment {
 	const protocol = opened(given)
 	const before = visitsBefore(visit, earlier)
-	const { facts, rooms } = measured(visit, before, shelf, protocol)
-	const { gate, findings: gated } = gateOf(visit, before, rooms.screening, facts, protocol)
+	const first = dangerFirst(visit, before, protocol)
+	const { facts, gate } = first
+	const rooms = measuringRooms(visit, before, first, protocol, shelf)
 	const load = loading(visit, protocol, gate)
-	const raised = raise(visit, { ...rooms, facts, gate }, protocol)
-	const known = { ...rooms, facts, gate, raise: raised }
-	const inside = { posture: rooms.posture, gate, raise: raised }
+	const worn = ownedPairs(visit, { ...rooms, facts, gate }, protocol)
+	const context = { ...rooms, facts, gate, pairsLeftOff: new Set(pairsLeftOff(worn.pairs)) }
 	// The shelf is matched with the insert proposed inside; the insert is then checked against the
 	// room in the first model that passes.
-	const volume = insertVolume(insert(visit, inside, protocol))
-	const wishes = footwear(visit, known, protocol)
-	const shoes = withShelf(wishes, visit, known, shelf, protocol, volume)
-	const room = roomInFirst(shoes, shelf, volume)
-	const inserts = insert(visit, { ...inside, ...(room ? { room } : {}) }, protocol)
+	const anywhere = heelsOf(visit, context, protocol)
+	const volume = insertVolume(anywhere.inserts)
+	const asked = { ...rooms, facts, gate, raise: anywhere.raised }
+	const wishes = footwear(visit, asked, protocol)
+	const matched = withShelf(wishes, visit, asked, shelf, protocol, volume)
+	const room = roomInFirst(matched, shelf, volume)
+	const { inserts, raised } = room ? heelsOf(visit, context, protocol, room) : anywhere
+	const known = { ...rooms, facts, gate, raise: raised }
+	// what is done to a shoe reads the raise as it stands
+	const shoes = withWork(matched, visit, known, protocol)
 	const owned = ownedPairs(visit, { ...known, footwear: shoes }, protocol)
 	const findings = inOrder([
 		rooms.screening,
@@ -97,7 +106,7 @@ export function assess(
 		load,
 		raised,
 		owned,
-		{ findings: gated },
+		{ findings: first.findings },
 		{ findings: conditionFindings(visit, gate, protocol) },
 	])
 	const { growth: grown, ...rest } = rooms
@@ -117,11 +126,8 @@ export function assess(
 			visit,
 			before,
 			{
-				...rooms,
+				...known,
 				loading: load,
-				facts,
-				gate,
-				raise: raised,
 				footwear: shoes,
 				owned: owned.pairs,
 				insert: inserts,

@@ -22,8 +22,8 @@ import {
 const own = {
 	...footwearSentences,
 	...matchSentences,
-	...settledSentences,
 	...ownedSentences,
+	...settledSentences,
 	...workSentences,
 }
 type Own = keyof typeof own
@@ -206,8 +206,8 @@ const samples: { [Code in Filled]: readonly ParamsOf<Code>[] } = {
 	'work.heel-raise-in': [
 		{
 			pairs: [
-				{ pair: 'boots', leftMm: 4, rightMm: 4, onOutsole: false },
-				{ role: 'match', leftMm: 0, rightMm: 6, onOutsole: true },
+				{ pair: 'boots', leftMm: 4, rightMm: 4, leftBy: 'wedge', rightBy: 'wedge' },
+				{ role: 'match', leftMm: 0, rightMm: 6, leftBy: 'none', rightBy: 'outsole' },
 			],
 		},
 	],

@@ -55,6 +55,8 @@ export interface Facts {
 	/** One foot clearly longer than the other: more than error of measurement. */
 	longer: Because[]
 	mobileFirstRay: Because[]
+	/** The Beighton score met its cut-off. */
+	mobileJoints: Because[]
 	/** Adult runner on roads at or below the median mass of the trial. */
 	lighter: Because[]
 	/** Why a foot may lose its skin unnoticed, from whatever entry. */
@@ -116,7 +118,12 @@ const ankleFacts = (ankle: AnkleResult): Ankle => ({
 })
 type Posture = Pick<
 	Facts,
-	'plantarflexedFirstRay' | 'mobileFirstRay' | 'stiffFirstJoint' | 'pronated' | 'supinated'
+	| 'plantarflexedFirstRay'
+	| 'mobileFirstRay'
+	| 'mobileJoints'
+	| 'stiffFirstJoint'
+	| 'pronated'
+	| 'supinated'
 >
 /** The first ray of a side, as a reason, where it is as wanted. */
 export const firstRayReason = (posture: PostureResult, side: Side, wanted: string): Because[] =>
@@ -142,6 +149,10 @@ function postureFacts(posture: PostureResult): Posture {
 	return {
 		plantarflexedFirstRay: firstRay('plantarflexed'),
 		mobileFirstRay: firstRay('hypermobile'),
+		mobileJoints:
+			posture.beighton?.state === 'met'
+				? [{ measure: 'beighton', value: posture.beighton.score, unit: '/9' }]
+				: [],
 		stiffFirstJoint: bothSides.flatMap((side) => stiffJointReason(posture, side)),
 		pronated: bands('highly-pronated'),
 		supinated: bands('supinated', 'highly-supinated'),

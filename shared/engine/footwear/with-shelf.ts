@@ -41,13 +41,7 @@ export function withShelf(
 	insert?: InsertVolume,
 ): FootwearResult {
 	const gate = context.gate ?? openGate
-	const facts = workFacts(visit, context, result.target, protocol)
-	const worked = {
-		...result,
-		modifications: workOf(modificationRows, facts),
-		lacing: workOf(lacingRows, facts),
-	}
-	if (!shelf || isHeld(gate, 'shelf') || isHeld(gate, 'purchase')) return worked
+	if (!shelf || isHeld(gate, 'shelf') || isHeld(gate, 'purchase')) return result
 	const ranked = rankedFor(result.target, shelf, visit, context, protocol, insert)
 	const findings =
 		ranked.length === 0
@@ -57,7 +51,21 @@ export function withShelf(
 					...studsUnderJoints(ranked, shelf, protocol),
 					...studsUnplaced(visit, context, protocol),
 				]
-	return { ...worked, findings: [...result.findings, ...findings], ranked }
+	return { ...result, findings: [...result.findings, ...findings], ranked }
+}
+/** With the changes to a shoe and the ways to lace it that are called for, and not held. */
+export function withWork(
+	result: FootwearResult,
+	visit: Visit,
+	context: FootwearContext,
+	protocol: Protocol,
+): FootwearResult {
+	const facts = workFacts(visit, context, result.target, protocol)
+	return {
+		...result,
+		modifications: workOf(modificationRows, facts),
+		lacing: workOf(lacingRows, facts),
+	}
 }
 const unmatched = ({ sizing }: FootwearContext): Finding => {
 	const lacks = sizing.fitLengthMm === undefined ? 'foot-length' : 'models'

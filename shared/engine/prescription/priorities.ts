@@ -70,8 +70,11 @@ const raise: Part = (from) => {
 	const because = idsOf(from, 'raise.', 'ankle.')
 	return [make(state('priority.raise', { sides }), 'clinician', from.visitDate, because)]
 }
+/** It can wait where there is no pair to wear it in. */
+const isWorn = ({ state: made, pairs }: Urgent['insert']['left']): boolean =>
+	made === 'proposed' && pairs.length > 0
 const insert: Part = (from) => {
-	const sides = bothSides.filter((side) => from.insert[side].state === 'proposed')
+	const sides = bothSides.filter((side) => isWorn(from.insert[side]))
 	if (sides.length === 0) return []
 	const because = idsOf(from, 'insert.')
 	return [make(state('priority.insert', { sides }), 'clinician', from.visitDate, because)]
@@ -116,8 +119,10 @@ const parts: readonly Part[] = [
 	buy,
 	review,
 ]
+/** Behind a stop: what danger asks for, and when the player is seen again. */
+const behindStop: readonly Part[] = [act, stopWearing, mendFirst, review]
 export const prioritiesOf = (from: Urgent): Priority[] =>
-	parts
+	(isHeld(from.gate, 'sport') ? behindStop : parts)
 		.flatMap((part) => part(from))
 		.slice(0, most)
 		.map((priority, index) => ({ rank: index + 1, ...priority }))

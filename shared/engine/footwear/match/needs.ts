@@ -1,5 +1,4 @@
 /** What a player's feet, play and insert ask of any model, worked out once for the whole shelf. */
-
 import type { JointRisks } from '../../facts/joint-risks.ts'
 import {
 	toeRoomBand as roomBand,
@@ -103,15 +102,15 @@ export function needsOf(
 		adult,
 		bootRoom: toeRoomMm,
 		trainerRoom: trainers.toeRoomMm,
+		roomKeys: {
+			boots: roomBand('boots', whose, protocol).keys,
+			trainers: roomBand('trainers', whose, protocol).keys,
+		},
 		surfaces: pair?.surfaces ?? visit.play?.surfaces ?? [],
 		role: pair?.role,
 		scrum: positionsOf(visit.play?.position ?? '', visit.play?.code)
 			.filter(({ roles }) => roles.includes('scrum'))
 			.map(({ name }) => name),
-		roomKeys: {
-			boots: roomBand('boots', whose, protocol).keys,
-			trainers: roomBand('trainers', whose, protocol).keys,
-		},
 		code: visit.play?.code,
 		joints: perSide((side) => jointsOf(sizing, side, protocol)),
 		risks: perSide((side) => jointRisks(visit, posture, side, facts)),

@@ -48,8 +48,9 @@ export const legRules: readonly FootwearRule[] = [
 	{
 		id: 'hypermobile',
 		rank: 'shape',
-		needs: ['conditions'],
+		needs: ['conditions', 'body'],
 		conditions: ['hypermobility'],
+		found: (facts) => facts.mobileJoints,
 		seek: ['firm-heel-counter', 'torsional-stiffness', 'wide-base'],
 		avoid: [],
 		basis: practice,
