@@ -1,5 +1,5 @@
 /** What of an insert is held, what is to become of one already worn, and what gave way. */
-import type { HoldUntil, HoldUntil } from '../../visit/holdables.ts'
+import type { HoldUntil } from '../../visit/holdables.ts'
 import type { Side } from '../../visit/visit.ts'
 import { sentence } from '../sentence.ts'
 import { amount, capital, listed } from './format.ts'
