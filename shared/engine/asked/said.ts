@@ -55,7 +55,8 @@ function workSaid({ calledFor, against, never }: AskedOfWork): Statement[] {
 		...(never.length > 0 ? [state('asked.work-never', { works: never })] : []),
 	]
 }
-const insertSaid = ({ calls, against, withDevice, gentle }: InsertAsks): Statement[] => [
+const insertSaid = ({ calls, against, holds, withDevice, gentle }: InsertAsks): Statement[] => [
+	...holds.map((hold) => state('asked.insert-stop', hold)),
 	...calls.map((call) => state('asked.insert-element', call)),
 	...against.map((objection) => state('asked.insert-against', objection)),
 	...withDevice.map((code) => state(code)),
