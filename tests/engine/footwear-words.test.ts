@@ -123,7 +123,7 @@ const samples: { [Code in Filled]: readonly ParamsOf<Code>[] } = {
 	),
 	'settled.sole-left': ofSoles.flatMap((feature) =>
 		(['seek', 'avoid'] as const).map((way) => ({
-			left: 'soft-ground' as const,
+			inPlaceOf: 'soft-ground' as const,
 			sole: 'firm-ground' as const,
 			feature,
 			way,
