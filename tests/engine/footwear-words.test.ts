@@ -160,7 +160,10 @@ const samples: { [Code in Filled]: readonly ParamsOf<Code>[] } = {
 		{ models: 4, stops: [] },
 	],
 	'footwear.shelf': [{ models: [model] }, { models: [model, { ...model, withChanges: false }] }],
-	'footwear.stud': [{ ...stud, model: 'M', removable: true }],
+	'footwear.stud': [
+		{ ...stud, model: 'M', removable: true },
+		{ ...stud, model: 'M', removable: true, isTold: true },
+	],
 	'footwear.stud-unplaced': [{ side: 'left' }, { side: 'both' }],
 	'pairs.worn-out': [{ hours: 130, lifeHours: 120, lifeShare: 0.9 }],
 	'pairs.near-its-end': [{ hours: 90, lifeShare: 1 }],

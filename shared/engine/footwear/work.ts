@@ -39,7 +39,7 @@ export interface WorkFacts {
 	protocol: Protocol
 }
 /** Heel raise of a pair, mm a side, with what makes it. */
-export interface RaisedPair {
+interface RaisedPair {
 	/** An owned pair by its name, or the role of one to be chosen. */
 	pair?: string
 	role?: PairRole
