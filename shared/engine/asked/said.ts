@@ -45,7 +45,8 @@ function workSaid({ calledFor, against }: AskedOfWork): Statement[] {
 		),
 	]
 }
-const insertSaid = ({ calls, against, withDevice, gentle }: InsertAsks): Statement[] => [
+const insertSaid = ({ calls, against, holds, withDevice, gentle }: InsertAsks): Statement[] => [
+	...holds.map((hold) => state('asked.insert-stop', hold)),
 	...calls.map((call) => state('asked.insert-element', call)),
 	...against.map((objection) => state('asked.insert-against', objection)),
 	...withDevice.map((code) => state(code)),
