@@ -101,7 +101,7 @@ describe('room, boots of an adult with a foot of 260 mm (band 5 to 10 mm, error 
 	})
 	it('what is not measured is told as that, and has no verdict on its room', () => {
 		const { pair } = judged({ insideLengthMm: undefined })
-		expect([pair.verdict, pair.params['said']]).toEqual([
+		expect([pair.verdict, pair.params.said]).toEqual([
 			'keep',
 			[
 				{ code: 'owned.keep-unmeasured', params: {} },
@@ -241,7 +241,7 @@ describe('outside callers are told the same', () => {
 	})
 	it('the young: a pair within error of the band is kept, with the day it will be outgrown', () => {
 		const more = { player: child }
-		expect(judged({ insideLengthMm: 266 }, more).pair.params['said']).toEqual([
+		expect(judged({ insideLengthMm: 266 }, more).pair.params.said).toEqual([
 			{ code: 'owned.keep', params: {} },
 			{ code: 'owned.room-near', params: { toeRoomMm: 6, leastMm: 8, mostMm: 12 } },
 			{
