@@ -1,4 +1,5 @@
 /** The picture that a player's pairs are judged against, gathered once from the rooms. */
+import { hasCondition } from '../../conditions/query.ts'
 import { isAdult } from '../../facts/age.ts'
 import { isHeld } from '../../facts/held.ts'
 import { lifeShare } from '../../facts/life-share.ts'
@@ -7,9 +8,16 @@ import type { Gate, GrowthResult, PlayerFacts, SizingResult } from '../../findin
 import { present } from '../../plain/present.ts'
 import type { Protocol } from '../../protocol/protocol.ts'
 import { bothSides, meanOf } from '../../visit/sides.ts'
+import type { Condition } from '../../visit/terms.ts'
 import type { Visit } from '../../visit/visit.ts'
 import { type PairPicture, pictureOf } from './ground.ts'
 
+/** A heel lock pulls the heel against the counter: common practice, no source. */
+const soreHeels: readonly Condition[] = [
+	'achilles-insertional',
+	'haglund-deformity',
+	'calcaneal-apophysitis',
+]
 export interface PairContext {
 	sizing: SizingResult
 	growth?: GrowthResult | undefined
@@ -37,6 +45,7 @@ export function pairPicture(
 			sockMm: visit.feet?.sockMm ?? 0,
 			nailsAreSore: soreNails(visit).length > 0,
 			footAtRisk: holds('footAtRisk'),
+			heelIsSore: hasCondition(visit, soreHeels),
 			swollen: holds('acute'),
 			grounds: visit.play?.surfaces ?? [],
 			lifeShare: lifeShare(visit, protocol),
