@@ -8,16 +8,10 @@ import type { Gate, GrowthResult, PlayerFacts, SizingResult } from '../../findin
 import { present } from '../../plain/present.ts'
 import type { Protocol } from '../../protocol/protocol.ts'
 import { bothSides, meanOf } from '../../visit/sides.ts'
-import type { Condition } from '../../visit/terms.ts'
 import type { Visit } from '../../visit/visit.ts'
+import { soreHeels } from '../sore-heel.table.ts'
 import { type PairPicture, pictureOf } from './ground.ts'
 
-/** A heel lock pulls the heel against the counter: common practice, no source. */
-const soreHeels: readonly Condition[] = [
-	'achilles-insertional',
-	'haglund-deformity',
-	'calcaneal-apophysitis',
-]
 export interface PairContext {
 	sizing: SizingResult
 	growth?: GrowthResult | undefined
