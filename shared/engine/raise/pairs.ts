@@ -4,7 +4,7 @@ import type { PerSide, PlayerFacts, RaiseInPair, SizingResult } from '../finding
 import { idPart } from '../findings/finding.ts'
 import { present } from '../plain/present.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
-import type { PairRole, Sole } from '../visit/terms.ts'
+import type { PairRole } from '../visit/terms.ts'
 import type { Pair, Visit } from '../visit/visit.ts'
 
 /** What an insert puts under each heel, mm; absent for a foot without one. */
