@@ -11,7 +11,9 @@ import {
 } from '@mui/material'
 import { signingBlocks } from '../../../../shared/engine/report/signing.ts'
 import { clinicProtocol } from '../../../parts/clinicProtocol.ts'
-import { decide, rawWords, undecidedFindings, undecidedWishes } from '../decide/decisions.ts'
+import { countSettled } from '../decide/answering.ts'
+import { decide, rawWords } from '../decide/decisions.ts'
+import { questionOfPath, titleOfQuestion } from '../decide/questionTitles.ts'
 import type { StepProps } from '../stepProps.ts'
 import type { SigningState } from './useSigning.ts'
 
@@ -21,7 +23,7 @@ interface BeforeSigningProps extends StepProps {
 export function BeforeSigning(props: BeforeSigningProps) {
 	const { draft, assessment, signing } = props
 	const { clinician, busy, preview, sign } = signing
-	const blocks = signingBlocks(draft, assessment, clinicProtocol).map((block) => block.says)
+	const blocks = signingBlocks(draft, assessment, clinicProtocol)
 	return (
 		<>
 			<Open
@@ -36,13 +38,8 @@ export function BeforeSigning(props: BeforeSigningProps) {
 				rows={Object.entries(draft.raw).map(([path, text]) => rawWords(path, text))}
 				none="none."
 			/>
-			<Undecided {...props} />
-			<Open
-				title="What keeps this from being signed"
-				severity="warning"
-				rows={blocks}
-				none="nothing."
-			/>
+			<Settled {...props} />
+			<Blocked blocks={blocks} goTo={props.goTo} />
 			<Consent {...props} />
 			<Typography>
 				Signing as:{' '}
@@ -92,19 +89,53 @@ function Open({ title, rows, none, severity }: OpenProps) {
 	)
 }
 
-function Undecided({ draft, assessment, goTo }: StepProps) {
-	const findings = assessment ? undecidedFindings(draft, assessment).length : 0
-	const features = assessment ? undecidedWishes(draft, assessment).length : 0
+function Settled({ draft, assessment, goTo }: StepProps) {
+	if (!assessment) return null
+	const { settled, asked } = countSettled(draft, assessment.prescription.questions)
 	return (
 		<Stack direction="row" spacing={2} useFlexGap sx={{ alignItems: 'center', flexWrap: 'wrap' }}>
 			<Typography>
-				Undecided: {findings} of {assessment?.findings.length ?? 0} findings; {features}{' '}
-				{features === 1 ? 'feature' : 'features'} of the next pair. What is not dropped is printed
-				in the words of the suggestion.
+				{settled} of {asked} questions settled.
 			</Typography>
-			{findings + features > 0 && <Button onClick={() => goTo('Decide')}>Go to Decide</Button>}
+			{settled < asked && <Button onClick={() => goTo('Decide')}>Go to Decide</Button>}
 		</Stack>
 	)
+}
+
+interface BlockedProps extends Pick<StepProps, 'goTo'> {
+	blocks: ReturnType<typeof signingBlocks>
+}
+/** What keeps it from being signed, each with the way to where it is mended. */
+function Blocked({ blocks, goTo }: BlockedProps) {
+	const title = 'What keeps this from being signed'
+	if (blocks.length === 0) return <Typography color="text.secondary">{title}: nothing.</Typography>
+	return (
+		<Alert severity="warning">
+			<AlertTitle>{title}</AlertTitle>
+			<Box component="ul" sx={{ m: 0, pl: 2.5 }}>
+				{blocks.map(({ path, code, says }) => {
+					const place = placeOf(path)
+					return (
+						<li key={`${path} ${code}`}>
+							{says}{' '}
+							{place && (
+								<Button size="small" onClick={() => goTo('Decide', place.question)}>
+									{place.title}
+								</Button>
+							)}
+						</li>
+					)
+				})}
+			</Box>
+		</Alert>
+	)
+}
+/** Where in Decide something is mended; undefined where it is elsewhere. */
+function placeOf(path: string): { title: string; question?: string } | undefined {
+	const question = path === 'decisions.referralDone' ? 'gate' : questionOfPath(path)
+	if (question !== undefined) return { title: `Go to ${titleOfQuestion(question)}`, question }
+	const ofDecide = path.startsWith('decisions.') && path !== 'decisions.consentNoted'
+	return ofDecide ? { title: 'Go to Decide' } : undefined
 }
 
 function Consent({ draft, change, signing }: BeforeSigningProps) {
