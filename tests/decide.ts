@@ -1,8 +1,8 @@
 /**
- * What a clinician does before signing, through any way of asking the host: each caution and stop
- * of the open draft is accepted.
+ * What a clinician does before signing, through any way of asking the host: each question
+ * of the open draft is settled as proposed.
  */
-import { acceptedLines } from '../electron/command/demo.ts'
+import { settledAsProposed } from '../electron/command/demo.ts'
 import type { DraftContent } from '../shared/contract.ts'
 import { assess } from '../shared/engine/assess.ts'
 import type { Visit } from '../shared/engine/visit/visit.ts'
@@ -10,8 +10,8 @@ import type { Visit } from '../shared/engine/visit/visit.ts'
 // biome-ignore lint/suspicious/noExplicitAny: answers are looked at field by field
 type Ask = (name: string, input: object) => Promise<any>
 /**
- * @param visitDate that of the open draft. @returns its id, ready to be signed as far as findings
- * go
+ * @param visitDate that of the open draft. @returns its id, ready to be signed as far as
+ * questions go
  */
 export async function decideAll(ask: Ask, playerId: string, visitDate: string): Promise<string> {
 	const { draft, earlier } = (await ask('drafts.open', { playerId, visitDate })) as {
@@ -25,18 +25,11 @@ export async function decideAll(ask: Ask, playerId: string, visitDate: string): 
 		(await ask('protocol.get', {})).file,
 		(await ask('shelf.get', {})).shelf,
 	)
-	const ids = new Set(decisions.lines.map((line) => line.findingId))
 	await ask('drafts.save', {
 		draftId: draft.draftId,
 		content: {
 			...draft.content,
-			decisions: {
-				...decisions,
-				lines: [
-					...decisions.lines,
-					...acceptedLines(assessment).filter((line) => !ids.has(line.findingId)),
-				],
-			},
+			decisions: settledAsProposed(assessment, decisions),
 		},
 	})
 	return draft.draftId

@@ -65,7 +65,7 @@ export function assess(
 		screening: screening(visit, protocol),
 		loading: loading(visit, protocol),
 	}
-	const facts = factsOf(visit, rooms.posture, protocol)
+	const facts = factsOf(visit, rooms, protocol)
 	const gate = gateOf(visit, before, rooms.screening, facts, protocol)
 	const raised = raise(visit, { ...rooms, facts, gate }, protocol)
 	// The shelf is matched with the insert proposed inside; the insert is then checked against the

@@ -22,4 +22,5 @@ export const screeningReadings = {
 	screeningAnswers: 'answers',
 	wellsScore: 'Wells score',
 	questionsNotAsked: 'questions not asked',
+	diabeticFootRisk: 'foot risk in diabetes',
 }

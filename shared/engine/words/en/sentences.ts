@@ -13,6 +13,7 @@ import { loadingSentences } from './loading.ts'
 import { matchSentences } from './match.ts'
 import { pairsSentences } from './pairs.ts'
 import { postureSentences } from './posture.ts'
+import { prescriptionSentences } from './prescription.ts'
 import { screeningSentences } from './screening.ts'
 import { seasonSentences } from './season.ts'
 import { signingSentences } from './signing.ts'
@@ -31,6 +32,7 @@ export const sentences = {
 	...matchSentences,
 	...pairsSentences,
 	...postureSentences,
+	...prescriptionSentences,
 	...screeningSentences,
 	...seasonSentences,
 	...signingSentences,
