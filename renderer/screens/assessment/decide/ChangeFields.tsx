@@ -42,7 +42,7 @@ export function ChangeFields(props: AskedProps) {
 			<Form
 				{...props}
 				fields={fields}
-				put={(patch) => change((now) => changeFields(now, question, assessment, patch))}
+				put={(patch) => change((now) => changeFields(now, question, patch))}
 			/>
 			{answer?.choice === 'changed' && (
 				<Words

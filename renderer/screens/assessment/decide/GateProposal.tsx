@@ -4,21 +4,22 @@ import type { Gate } from '../../../../shared/engine/findings/assessment.ts'
 import { refers } from '../../../../shared/engine/report/signing.ts'
 import { actionWords, capital } from '../../../../shared/engine/words/words.ts'
 import { dayInWords } from '../../../parts/dates.ts'
+import { isNotEstablished } from './answering.ts'
 import { decide } from './decisions.ts'
-import { gateParts, heldBy } from './heldWords.ts'
+import { heldBy } from './heldWords.ts'
 import type { AskedProps } from './stepTypes.ts'
 import { Words } from './Words.tsx'
 
 export function GateProposal(props: AskedProps) {
 	const { assessment, goTo } = props
 	const { gate } = assessment.prescription
-	const isUnasked = gateParts.some((part) => gate[part].state === 'not-established')
 	return (
 		<Stack spacing={1.5}>
 			<Held gate={gate} />
-			{isUnasked && (
+			{isNotEstablished(gate) && (
 				<Typography>
-					Not established: core questions were neither answered nor set aside.
+					Not established: core questions were neither answered nor set aside. Ask them on Flags, or
+					set this aside with a reason.
 				</Typography>
 			)}
 			<Box>

@@ -7,6 +7,7 @@ import { bothSides } from '../../../../shared/engine/visit/sides.ts'
 import { clinicProtocol as protocol } from '../../../parts/clinicProtocol.ts'
 import { changeFields, stateOf, takeBack } from './answering.ts'
 import { InsertFoot } from './InsertFoot.tsx'
+import { keptElements } from './insertDecisions.ts'
 import { nameOfPair } from './proposedFields.ts'
 import type { AskedProps } from './stepTypes.ts'
 
@@ -19,8 +20,9 @@ export function Insert({ draft, change, assessment, question }: AskedProps) {
 	const changeElement = (update: (now: DraftContent) => DraftContent) =>
 		change((now) => {
 			const next = update(now)
+			const keep = keptElements(assessment, next.decisions)
 			return next.decisions.insert
-				? changeFields(next, question, assessment, {})
+				? changeFields(next, question, { keep })
 				: takeBack(next, question)
 		})
 	return (

@@ -97,7 +97,7 @@ function Card(props: MatchedProps & { model: RankedModel; place: number }) {
 	const { question, assessment, draft, change, shelf, chosen, model, place } = props
 	const put = (on: boolean) =>
 		change((now) =>
-			changeFields(now, question, assessment, {
+			changeFields(now, question, {
 				models: on ? [...chosen, model.id] : chosen.filter((id) => id !== model.id),
 			}),
 		)

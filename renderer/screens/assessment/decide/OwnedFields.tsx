@@ -15,7 +15,7 @@ type Verdict = NonNullable<AnswerFields['verdicts']>[number]
 const byField = ({ id }: Verdict): string => `${id}.by`
 
 export function OwnedFields(props: FieldsProps) {
-	const { fields, change, question, assessment, draft } = props
+	const { fields, change, question, draft } = props
 	const verdicts = fields.verdicts ?? []
 	return (
 		<Stack spacing={2}>
@@ -42,9 +42,7 @@ export function OwnedFields(props: FieldsProps) {
 								const next = { ...(verdict === 'replace' ? row : undated), verdict }
 								const verdicts = withRow(next)
 								// a day that was being typed goes with the field it is typed into
-								change((now) =>
-									typeFields(now, question, assessment, { [byField(row)]: '' }, { verdicts }),
-								)
+								change((now) => typeFields(now, question, { [byField(row)]: '' }, { verdicts }))
 							}}
 						/>
 						{row.verdict === 'replace' && <By {...props} row={row} name={name} withRow={withRow} />}
@@ -59,14 +57,14 @@ interface ByProps extends FieldsProps {
 	name: string
 	withRow: (next: Verdict) => Verdict[]
 }
-function By({ draft, change, question, assessment, row, name, withRow }: ByProps) {
+function By({ draft, change, question, row, name, withRow }: ByProps) {
 	const field = byField(row)
 	const put = (text: string) => {
 		const read = parseDate(text)
 		const { by: _, ...undated } = row
 		const next = text.trim() === '' ? undated : read.ok ? { ...row, by: read.iso } : undefined
 		change((now) =>
-			typeFields(now, question, assessment, { [field]: text }, next && { verdicts: withRow(next) }),
+			typeFields(now, question, { [field]: text }, next && { verdicts: withRow(next) }),
 		)
 	}
 	return (

@@ -2,7 +2,8 @@
 import { Box, ButtonBase, Typography } from '@mui/material'
 import { type KeyboardEvent, useId, useState } from 'react'
 import type { Assessment, Question } from '../../../../shared/engine/findings/assessment.ts'
-import { type AnswerChoice, choiceOfKey, settle, standingAnswer, stateOf } from './answering.ts'
+import { answerTo } from '../../../../shared/engine/prescription/answers.ts'
+import { type AnswerChoice, choiceOfKey, settle, stateOf } from './answering.ts'
 import { heldLine } from './heldWords.ts'
 import { firmnessWords, stateWords } from './proposalWords.ts'
 import { QuestionPanel } from './QuestionPanel.tsx'
@@ -63,12 +64,12 @@ export function QuestionItem(props: QuestionItemProps) {
 	const take = (choice: AnswerChoice) => {
 		if (choice === 'changed' || choice === 'set-aside') return setAsking(choice)
 		setAsking(undefined)
-		change((now) => settle(now, question, assessment, { choice }))
+		change((now) => settle(now, question, choice))
 		goOn()
 	}
 	/** What a key does here; undefined where it is not for this question. */
 	const calledFor = (key: string, onRow: boolean): (() => void) | undefined => {
-		const choice = choiceOfKey(key, question)
+		const choice = choiceOfKey(key, question, assessment.prescription.gate)
 		// what was not looked at is not settled by a key: it opens first
 		if (choice) return open ? () => take(choice) : () => setOpen(true)
 		if (!onRow) return undefined
@@ -148,7 +149,7 @@ function Row(props: QuestionItemProps & { panelId: string }) {
 							: 'primary.main',
 				}}
 			>
-				{stateWords(state, standingAnswer(draft.decisions, question))}
+				{stateWords(state, answerTo(draft.decisions, question))}
 			</Box>
 		</ButtonBase>
 	)

@@ -1,14 +1,14 @@
 /** What stands under an open question: the answers, the proposal, its fields, its findings. */
 import { Alert, Box, Button, Stack } from '@mui/material'
 import { useEffect, useRef } from 'react'
+import { answerTo } from '../../../../shared/engine/prescription/answers.ts'
 import {
 	type AnswerChoice,
 	choicesFor,
 	findingsIn,
 	lastAnswer,
 	letStand,
-	setAside,
-	standingAnswer,
+	putAside,
 	stateOf,
 	takeBack,
 } from './answering.ts'
@@ -29,7 +29,7 @@ const firstField = 'input:not([type=hidden]), select, textarea, button'
 
 export function QuestionPanel(props: PanelProps) {
 	const { question, assessment, draft, change, asking } = props
-	const answer = standingAnswer(draft.decisions, question)
+	const answer = answerTo(draft.decisions, question)
 	const fields = useRef<HTMLDivElement>(null)
 	const why = useRef<HTMLDivElement>(null)
 	useEffect(() => {
@@ -63,8 +63,8 @@ export function QuestionPanel(props: PanelProps) {
 }
 
 /** The answers that a question may be given. */
-function Acts({ question, draft, change, asking, setAsking, take }: PanelProps) {
-	const answer = standingAnswer(draft.decisions, question)
+function Acts({ question, assessment, draft, change, asking, setAsking, take }: PanelProps) {
+	const answer = answerTo(draft.decisions, question)
 	const now = asking ?? answer?.choice
 	return (
 		<Stack
@@ -74,7 +74,7 @@ function Acts({ question, draft, change, asking, setAsking, take }: PanelProps) 
 			useFlexGap
 			sx={{ gap: 1, flexWrap: 'wrap' }}
 		>
-			{choicesFor(question).map((choice) => (
+			{choicesFor(question, assessment.prescription.gate).map((choice) => (
 				<Button
 					key={choice}
 					variant={choice === now ? 'contained' : 'outlined'}
@@ -100,7 +100,7 @@ function Acts({ question, draft, change, asking, setAsking, take }: PanelProps) 
 }
 
 /** Said where something else is proposed than when the question was answered. */
-function Overtaken({ question, assessment, draft, change }: PanelProps) {
+function Overtaken({ question, draft, change }: PanelProps) {
 	if (stateOf(draft, question) !== 'overtaken') return null
 	const last = lastAnswer(draft.decisions, question)
 	const own = last?.choice === 'changed' || last?.choice === 'set-aside'
@@ -110,10 +110,7 @@ function Overtaken({ question, assessment, draft, change }: PanelProps) {
 			role="note"
 			action={
 				own ? (
-					<Button
-						color="inherit"
-						onClick={() => change((now) => letStand(now, question, assessment))}
-					>
+					<Button color="inherit" onClick={() => change((now) => letStand(now, question))}>
 						Let my answer stand
 					</Button>
 				) : undefined
@@ -126,8 +123,8 @@ function Overtaken({ question, assessment, draft, change }: PanelProps) {
 	)
 }
 
-function WhySetAside({ question, assessment, draft, change, asking }: PanelProps) {
-	const answer = standingAnswer(draft.decisions, question)
+function WhySetAside({ question, draft, change, asking }: PanelProps) {
+	const answer = answerTo(draft.decisions, question)
 	const isAside = answer?.choice === 'set-aside'
 	if (asking !== 'set-aside' && !(asking === undefined && isAside)) return null
 	return (
@@ -139,7 +136,7 @@ function WhySetAside({ question, assessment, draft, change, asking }: PanelProps
 			value={isAside ? (answer.why ?? '') : ''}
 			error={!isAside}
 			hint={isAside ? '' : 'Say why: without a reason the question stays open.'}
-			set={(text) => change((now) => setAside(now, question, assessment, text))}
+			set={(text) => change((now) => putAside(now, question, text))}
 		/>
 	)
 }

@@ -7,7 +7,7 @@ import { Workings, workingsOf } from '../../../parts/Workings.tsx'
 import type { AssessedProps, DraftProps } from '../stepProps.ts'
 import { Actions, WarningSigns } from './Actions.tsx'
 import { findingsElsewhere } from './answering.ts'
-import { addOwn, ownLines, removeLine, reword } from './decisions.ts'
+import { addOwn, earlierMarks, ownLines, removeLine, reword } from './decisions.ts'
 import { FindingLine } from './FindingLine.tsx'
 import { Section } from './Section.tsx'
 import { Words } from './Words.tsx'
@@ -35,6 +35,7 @@ export function Quiet({ draft, change, assessment }: AssessedProps) {
 					</Box>
 				</Disclosure>
 			)}
+			<EarlierMarks draft={draft} change={change} />
 			<Disclosure label="Own lines, actions and warning signs">
 				<Stack spacing={3} sx={{ pt: 1 }}>
 					<OwnLines draft={draft} change={change} />
@@ -44,6 +45,26 @@ export function Quiet({ draft, change, assessment }: AssessedProps) {
 			</Disclosure>
 			<Workings workings={workingsOf(assessment, rooms)} />
 		</Stack>
+	)
+}
+/** What an earlier version marked to be printed: it may be taken off. */
+function EarlierMarks({ draft, change }: DraftProps) {
+	const lines = earlierMarks(draft)
+	if (lines.length === 0) return null
+	return (
+		<Section title="Marked to print before">
+			{lines.map(({ findingId, says }) => (
+				<Stack key={findingId} direction="row" spacing={1} sx={{ alignItems: 'center' }}>
+					<span>{says}</span>
+					<Button
+						aria-label={`Take off: ${says}`}
+						onClick={() => change((now) => removeLine(now, findingId))}
+					>
+						Take off
+					</Button>
+				</Stack>
+			))}
+		</Section>
 	)
 }
 function OwnLines({ draft, change }: DraftProps) {

@@ -9,7 +9,7 @@ import { MmField } from './MmField.tsx'
 import { nameOfPair, raiseField, readRaises } from './proposedFields.ts'
 import { SideTable } from './SideTable.tsx'
 
-export function RaiseFields({ draft, change, question, assessment, fields }: FieldsProps) {
+export function RaiseFields({ draft, change, question, fields }: FieldsProps) {
 	const rows = fields.raise ?? []
 	const pairs = rows.map(({ pair }) => pair)
 	const texts = Object.fromEntries(
@@ -22,7 +22,7 @@ export function RaiseFields({ draft, change, question, assessment, fields }: Fie
 	const put = (field: string, typed: string) => {
 		const next = { ...texts, [field]: typed }
 		const { raise } = readRaises(pairs, next)
-		change((now) => typeFields(now, question, assessment, next, raise && { raise }))
+		change((now) => typeFields(now, question, next, raise && { raise }))
 	}
 	const field = (pair: string, side: Side) => (
 		<MmField

@@ -5,14 +5,13 @@ import { parseDate } from '../../../parts/parseDate.ts'
 import { typedText, typeFields } from './answering.ts'
 import type { FieldsProps } from './ChangeFields.tsx'
 
-export function ReviewFields({ draft, change, question, assessment, fields }: FieldsProps) {
+export function ReviewFields({ draft, change, question, fields }: FieldsProps) {
 	const put = (text: string) => {
 		const read = parseDate(text)
 		change((now) =>
 			typeFields(
 				now,
 				question,
-				assessment,
 				{ reviewDate: text },
 				read.ok ? { reviewDate: read.iso } : undefined,
 			),

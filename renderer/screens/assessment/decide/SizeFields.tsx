@@ -10,7 +10,7 @@ const labels: Readonly<Record<(typeof bandEnds)[number], string>> = {
 	target: 'Best inside length',
 	max: 'Longest inside length',
 }
-export function SizeFields({ draft, change, question, assessment, fields }: FieldsProps) {
+export function SizeFields({ draft, change, question, fields }: FieldsProps) {
 	const text = (end: keyof BandTexts) =>
 		typedText(draft, question, end, fields.insideLengthMm?.[end])
 	const texts: BandTexts = { min: text('min'), target: text('target'), max: text('max') }
@@ -18,9 +18,7 @@ export function SizeFields({ draft, change, question, assessment, fields }: Fiel
 	const put = (end: keyof BandTexts, typed: string) => {
 		const next = { ...texts, [end]: typed }
 		const { insideLengthMm } = readBand(next)
-		change((now) =>
-			typeFields(now, question, assessment, next, insideLengthMm && { insideLengthMm }),
-		)
+		change((now) => typeFields(now, question, next, insideLengthMm && { insideLengthMm }))
 	}
 	return (
 		<Stack direction="row" useFlexGap sx={{ gap: 2, flexWrap: 'wrap' }}>

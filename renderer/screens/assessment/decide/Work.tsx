@@ -101,7 +101,7 @@ export function Work({ assessment, question, draft, change }: AskedProps) {
 	const known = [...(footwear.modifications ?? []), ...(footwear.lacing ?? [])]
 	const put = (id: string, on: boolean) =>
 		change((now) =>
-			changeFields(now, question, assessment, {
+			changeFields(now, question, {
 				keep: proposed.filter((other) => (other === id ? on : kept.includes(other))),
 			}),
 		)

@@ -1,32 +1,38 @@
 /** What answering a question of the prescription does to a draft. Pure. */
 import type { DraftContent } from '../../../../shared/contract.ts'
-import type { Assessment, Question } from '../../../../shared/engine/findings/assessment.ts'
+import type { Assessment, Gate, Question } from '../../../../shared/engine/findings/assessment.ts'
 import type { Finding } from '../../../../shared/engine/findings/finding.ts'
-import { present } from '../../../../shared/engine/plain/present.ts'
+import {
+	answerTo,
+	asProposed,
+	changeableFields,
+	changedTo,
+	isSettled,
+	leftUnchanged,
+	overtakenAnswer,
+	setAside,
+	withAnswer,
+	withoutAnswer,
+} from '../../../../shared/engine/prescription/answers.ts'
 import type { Answer, AnswerFields } from '../../../../shared/engine/visit/answers.ts'
 import type { Decisions } from '../../../../shared/engine/visit/decisions.ts'
 import { decide } from './decisions.ts'
-import { kindOf, questionPath } from './questionTitles.ts'
+import { questionPath } from './questionTitles.ts'
 
 export type AnswerChoice = Answer['choice']
 /** overtaken: answered when something else was proposed, so that it is asked again. */
 export type QuestionState = 'held' | 'open' | 'overtaken' | 'settled'
 
 /** The answer to a question, whatever was proposed when it was given. */
-export const lastAnswer = ({ answers }: Decisions, { id }: Question): Answer | undefined =>
-	answers?.find(({ question }) => question === id)
-/** The answer that stands: given about the proposal as it is now. */
-export function standingAnswer(decisions: Decisions, question: Question): Answer | undefined {
-	const answer = lastAnswer(decisions, question)
-	return answer?.of === question.of ? answer : undefined
-}
+export const lastAnswer = (decisions: Decisions, question: Question): Answer | undefined =>
+	answerTo(decisions, question) ?? overtakenAnswer(decisions, question)
 const typedInto = ({ id }: Question, { raw }: DraftContent): string[] =>
 	Object.keys(raw).filter((path) => path.startsWith(`${questionPath(id)}.`))
 export function stateOf(draft: DraftContent, question: Question): QuestionState {
 	if (question.held) return 'held'
 	if (typedInto(question, draft).length > 0) return 'open'
-	if (standingAnswer(draft.decisions, question)) return 'settled'
-	return lastAnswer(draft.decisions, question) ? 'overtaken' : 'open'
+	if (isSettled(draft.decisions, question)) return 'settled'
+	return overtakenAnswer(draft.decisions, question) ? 'overtaken' : 'open'
 }
 /** How many questions are settled, of those that are asked. */
 export function countSettled(draft: DraftContent, questions: readonly Question[]) {
@@ -36,19 +42,22 @@ export function countSettled(draft: DraftContent, questions: readonly Question[]
 		asked: asked.length,
 	}
 }
-/** Danger is not set aside or changed here: a hold ends by an outcome, written on Flags. */
-const fixed: readonly string[] = ['gate']
-/** Those without fields are taken as proposed or set aside. */
-const withoutFields: readonly string[] = ['gate', 'complaint', 'other']
-/** What a question may be answered with. */
-export function choicesFor(question: Question): readonly AnswerChoice[] {
-	if (question.held) return []
-	const kind = kindOf(question.id)
+const parts = ['person', 'left', 'right'] as const
+export const isNotEstablished = (gate: Gate): boolean =>
+	parts.some((part) => gate[part].state === 'not-established')
+/**
+ * What a question may be answered with. Danger is neither changed nor set aside here: a hold ends by
+ * an outcome. A gate that is not established is asked first, or set aside with why.
+ */
+export function choicesFor(question: Question, gate: Gate): readonly AnswerChoice[] {
+	const { id, held, unchanged } = question
+	if (held) return []
+	if (id === 'gate') return [isNotEstablished(gate) ? 'set-aside' : 'as-proposed']
 	return [
 		'as-proposed',
-		...(withoutFields.includes(kind) ? [] : (['changed'] as const)),
-		...(fixed.includes(kind) ? [] : (['set-aside'] as const)),
-		...(question.unchanged && !fixed.includes(kind) ? (['unchanged'] as const) : []),
+		...(changeableFields(id).length > 0 ? (['changed'] as const) : []),
+		'set-aside',
+		...(unchanged ? (['unchanged'] as const) : []),
 	]
 }
 /** The findings that stand inside a question, in its order. */
@@ -65,97 +74,66 @@ function withoutTyped(draft: DraftContent, question: Question): DraftContent {
 	const raw = Object.entries(draft.raw).filter(([path]) => !typed.includes(path))
 	return { ...draft, raw: Object.fromEntries(raw) }
 }
-function put(draft: DraftContent, question: Question, answer: Answer | undefined): DraftContent {
-	const before = draft.decisions.answers ?? []
-	const others = before.filter((other) => other.question !== question.id)
-	const answers = answer ? [...others, answer] : others
-	return decide(draft, { answers: answers.length > 0 ? answers : undefined })
+/** What an earlier version kept by itself, and the elements that a change of the insert holds. */
+const keptBeside: Readonly<Record<string, readonly (keyof Decisions)[]>> = {
+	raise: ['heelRaiseMm', 'heelRaiseWhy'],
+	review: ['reviewDate'],
+	insert: ['insert'],
 }
-interface Given {
-	choice: AnswerChoice
-	fields?: AnswerFields
-	why?: string
+function withoutBeside(draft: DraftContent, { question, choice }: Answer): DraftContent {
+	// the elements are what was changed
+	if (question === 'insert' && choice === 'changed') return draft
+	const gone = (keptBeside[question] ?? []).map((key) => [key, undefined])
+	return gone.length > 0 ? decide(draft, Object.fromEntries(gone)) : draft
 }
-/** An answer about the proposal as it stands, with the findings that are read under it. */
-const answered = (question: Question, assessment: Assessment, given: Given): Answer => {
-	const read = findingsIn(question, assessment).map(({ id }) => id)
-	return present({ question: question.id, ...given, of: question.of, read })
+const put = (draft: DraftContent, answer: Answer): DraftContent => {
+	const kept = withoutBeside(draft, answer)
+	return { ...kept, decisions: withAnswer(kept.decisions, answer) }
 }
-/** As proposed leaves no change of an element of the insert behind. */
-const asProposedToo = (
-	draft: DraftContent,
-	{ id }: Question,
-	choice: AnswerChoice,
-): DraftContent =>
-	kindOf(id) === 'insert' && choice !== 'changed' ? decide(draft, { insert: undefined }) : draft
 /** Settles one question, and no other. What was typed into it and is no value goes. */
-export const settle = (
+export function settle(
 	draft: DraftContent,
 	question: Question,
-	assessment: Assessment,
-	given: Given,
-): DraftContent =>
-	question.held
-		? draft
-		: put(
-				asProposedToo(withoutTyped(draft, question), question, given.choice),
-				question,
-				answered(question, assessment, given),
-			)
+	choice: 'as-proposed' | 'unchanged',
+): DraftContent {
+	if (question.held) return draft
+	const given = choice === 'unchanged' ? leftUnchanged(question) : asProposed(question)
+	return put(withoutTyped(draft, question), given)
+}
 /** Sets a question aside once there is a reason; without one it is open again. */
-export const setAside = (
-	draft: DraftContent,
-	question: Question,
-	assessment: Assessment,
-	why: string,
-): DraftContent =>
+export const putAside = (draft: DraftContent, question: Question, why: string): DraftContent =>
 	why.trim() === ''
 		? takeBack(draft, question)
-		: settle(draft, question, assessment, { choice: 'set-aside', why })
+		: put(withoutTyped(draft, question), setAside(question, why))
 /** Opens a question again. */
-export const takeBack = (draft: DraftContent, question: Question): DraftContent =>
-	put(withoutTyped(draft, question), question, undefined)
+export function takeBack(draft: DraftContent, question: Question): DraftContent {
+	const { decisions, ...rest } = withoutTyped(draft, question)
+	return { ...rest, decisions: withoutAnswer(decisions, question.id) }
+}
 /** Lets an answer stand that was given when something else was proposed. */
-export function letStand(
-	draft: DraftContent,
-	question: Question,
-	assessment: Assessment,
-): DraftContent {
-	const { choice, fields, why } = lastAnswer(draft.decisions, question) ?? {}
-	return choice === undefined
-		? draft
-		: put(draft, question, answered(question, assessment, present({ choice, fields, why })))
+export function letStand(draft: DraftContent, question: Question): DraftContent {
+	const last = lastAnswer(draft.decisions, question)
+	return last ? put(draft, { ...last, of: question.of, read: [...question.because] }) : draft
 }
 /** What was changed in a question; empty where nothing was. */
 export function changedIn(decisions: Decisions, question: Question): AnswerFields {
 	return lastAnswer(decisions, question)?.fields ?? {}
 }
-/** Changes some fields of a question; those changed before stay. */
+/** Changes some fields of a question; those changed before stay, and so does the reason. */
 export function changeFields(
 	draft: DraftContent,
 	question: Question,
-	assessment: Assessment,
 	patch: AnswerFields,
 ): DraftContent {
 	const last = lastAnswer(draft.decisions, question)
-	return put(
-		draft,
-		question,
-		answered(
-			question,
-			assessment,
-			present({
-				choice: 'changed' as const,
-				fields: { ...changedIn(draft.decisions, question), ...patch },
-				why: last?.choice === 'changed' ? last.why : undefined,
-			}),
-		),
-	)
+	const fields = { ...changedIn(draft.decisions, question), ...patch }
+	return put(draft, changedTo(question, fields, last?.choice === 'changed' ? last.why : undefined))
 }
 /** The reason of a change; a change may stand without one. */
 export function sayWhy(draft: DraftContent, question: Question, why: string): DraftContent {
 	const last = lastAnswer(draft.decisions, question)
-	return last ? put(draft, question, present({ ...last, why: why || undefined })) : draft
+	if (last?.choice !== 'changed' || !last.fields) return draft
+	return put(draft, changedTo(question, last.fields, why || undefined))
 }
 /**
  * Keeps what is typed into fields that belong together: as values once all of them are, until then
@@ -165,7 +143,6 @@ export function sayWhy(draft: DraftContent, question: Question, why: string): Dr
 export function typeFields(
 	draft: DraftContent,
 	question: Question,
-	assessment: Assessment,
 	typed: Readonly<Record<string, string>>,
 	fields: AnswerFields | undefined,
 ): DraftContent {
@@ -176,7 +153,7 @@ export function typeFields(
 		else raw[path] = text
 	}
 	const kept = { ...draft, raw }
-	return fields ? changeFields(kept, question, assessment, fields) : kept
+	return fields ? changeFields(kept, question, fields) : kept
 }
 /** The text of a field: as typed where it is no value yet. */
 export const typedText = (
@@ -212,7 +189,7 @@ const keyed: Readonly<Record<string, AnswerChoice>> = {
 	u: 'unchanged',
 }
 /** What a key answers, where the question may be answered so. */
-export function choiceOfKey(key: string, question: Question): AnswerChoice | undefined {
+export function choiceOfKey(key: string, question: Question, gate: Gate): AnswerChoice | undefined {
 	const choice = keyed[key.toLowerCase()]
-	return choice && choicesFor(question).includes(choice) ? choice : undefined
+	return choice && choicesFor(question, gate).includes(choice) ? choice : undefined
 }

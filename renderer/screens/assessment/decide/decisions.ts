@@ -2,6 +2,7 @@
 import type { DraftContent } from '../../../../shared/contract.ts'
 import { metaOf } from '../../../../shared/desk/records/told.ts'
 import type { Level } from '../../../../shared/engine/findings/finding.ts'
+import { markedLines } from '../../../../shared/engine/report/marked.ts'
 import {
 	aboutOf,
 	type DecidedOn,
@@ -71,6 +72,9 @@ export const removeLine = (draft: DraftContent, id: string): DraftContent =>
 	put(draft, id, undefined)
 export const ownLines = (draft: DraftContent): Decision[] =>
 	draft.decisions.lines.filter((line) => line.choice === 'add')
+/** Models and changes that an earlier version marked; now they are fields of an answer. */
+export const earlierMarks = ({ decisions }: DraftContent): Decision[] =>
+	(['model', 'work'] as const).flatMap((mark) => markedLines(decisions, mark))
 /** Adds an empty line of the clinician's own, numbered after the highest there is. */
 export function addOwn(draft: DraftContent): DraftContent {
 	const highest = Math.max(

@@ -7,7 +7,7 @@ import type {
 	HoldUntil,
 } from '../../../../shared/engine/findings/assessment.ts'
 
-export const holdableWords: Readonly<Record<Holdable, string>> = {
+const holdableWords: Readonly<Record<Holdable, string>> = {
 	sport: 'sport',
 	match: 'matches',
 	impact: 'running and jumping',
@@ -27,7 +27,7 @@ const lifted: Readonly<Record<HoldUntil, string>> = {
 	surgeon: 'lifted when the surgeon clears it',
 	'foot-protection-review': 'lifted by a foot-protection review',
 }
-export const gateParts = ['person', 'left', 'right'] as const
+const gateParts = ['person', 'left', 'right'] as const
 const where: Readonly<Record<(typeof gateParts)[number], string>> = {
 	person: 'the player',
 	left: 'left limb',

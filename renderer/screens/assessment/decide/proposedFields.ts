@@ -44,7 +44,10 @@ const proposed: Readonly<Record<QuestionKind, Proposed>> = {
 	owned: ({ prescription }) => ({
 		verdicts: prescription.owned.map(({ id, verdict, by }) => present({ id, verdict, by })),
 	}),
-	changes: ({ prescription }) => ({ keep: prescription.changes }),
+	// lacing stands under the changes where it is not asked about by itself
+	changes: ({ prescription: { questions, changes, lacing } }) => ({
+		keep: questions.some(({ id }) => id === 'lacing') ? changes : [...changes, ...lacing],
+	}),
 	lacing: ({ prescription }) => ({ keep: prescription.lacing }),
 	review: ({ prescription }) => present({ reviewDate: prescription.review?.date }),
 }

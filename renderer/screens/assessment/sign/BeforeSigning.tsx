@@ -10,6 +10,7 @@ import {
 	Typography,
 } from '@mui/material'
 import { signingBlocks } from '../../../../shared/engine/report/signing.ts'
+import type { ParamsOf } from '../../../../shared/engine/words/statement.ts'
 import { clinicProtocol } from '../../../parts/clinicProtocol.ts'
 import { countSettled } from '../decide/answering.ts'
 import { decide, rawWords } from '../decide/decisions.ts'
@@ -102,8 +103,9 @@ function Settled({ draft, assessment, goTo }: StepProps) {
 	)
 }
 
+type Block = ReturnType<typeof signingBlocks>[number]
 interface BlockedProps extends Pick<StepProps, 'goTo'> {
-	blocks: ReturnType<typeof signingBlocks>
+	blocks: readonly Block[]
 }
 /** What keeps it from being signed, each with the way to where it is mended. */
 function Blocked({ blocks, goTo }: BlockedProps) {
@@ -113,29 +115,45 @@ function Blocked({ blocks, goTo }: BlockedProps) {
 		<Alert severity="warning">
 			<AlertTitle>{title}</AlertTitle>
 			<Box component="ul" sx={{ m: 0, pl: 2.5 }}>
-				{blocks.map(({ path, code, says }) => {
-					const place = placeOf(path)
-					return (
-						<li key={`${path} ${code}`}>
-							{says}{' '}
-							{place && (
-								<Button size="small" onClick={() => goTo('Decide', place.question)}>
-									{place.title}
-								</Button>
-							)}
-						</li>
-					)
-				})}
+				{blocks.map((block) => (
+					<li key={`${block.path} ${block.code}`}>
+						{block.says}
+						{placesOf(block).map(({ title, step, question }) => (
+							<Button key={title} size="small" onClick={() => goTo(step, question)} sx={{ ml: 1 }}>
+								{title}
+							</Button>
+						))}
+					</li>
+				))}
 			</Box>
 		</Alert>
 	)
 }
-/** Where in Decide something is mended; undefined where it is elsewhere. */
-function placeOf(path: string): { title: string; question?: string } | undefined {
-	const question = path === 'decisions.referralDone' ? 'gate' : questionOfPath(path)
-	if (question !== undefined) return { title: `Go to ${titleOfQuestion(question)}`, question }
+interface Place {
+	title: string
+	step: string
+	question?: string
+}
+const atQuestion = (question: string): Place => ({
+	title: `Go to ${titleOfQuestion(question)}`,
+	step: 'Decide',
+	question,
+})
+/** Where what is written about one question by itself stands. */
+const questionAt: Readonly<Record<string, string>> = {
+	'decisions.referralDone': 'gate',
+	'decisions.heelRaiseWhy': 'raise',
+	'decisions.insert': 'insert',
+}
+/** Where it is mended; none where it is on this step. */
+function placesOf({ path, code, params }: Block): Place[] {
+	if (code === 'signing.open-questions')
+		return (params as ParamsOf<typeof code>).questions.map(atQuestion)
+	if (path === 'visit.screening') return [{ title: 'Go to Flags', step: 'Flags' }]
+	const question = questionAt[path] ?? questionOfPath(path)
+	if (question !== undefined) return [atQuestion(question)]
 	const ofDecide = path.startsWith('decisions.') && path !== 'decisions.consentNoted'
-	return ofDecide ? { title: 'Go to Decide' } : undefined
+	return ofDecide ? [{ title: 'Go to Decide', step: 'Decide' }] : []
 }
 
 function Consent({ draft, change, signing }: BeforeSigningProps) {
