@@ -118,6 +118,7 @@ function Row(props: QuestionItemProps & { panelId: string }) {
 				px: 1,
 				py: 1.25,
 				textAlign: 'left',
+				font: 'inherit',
 				alignItems: 'baseline',
 				scrollMarginTop: 16,
 				...(open ? { bgcolor: 'action.selected' } : {}),

@@ -39,11 +39,7 @@ export function QuestionList({ wanted, ...props }: QuestionListProps) {
 		return <Typography color="text.secondary">No question is to be settled yet.</Typography>
 	return (
 		<Box component="section" aria-label="Questions">
-			<Box
-				component="ol"
-				ref={list}
-				sx={{ listStyle: 'none', m: 0, p: 0, borderTop: 1, borderColor: 'divider' }}
-			>
+			<Box component="ol" ref={list} sx={rows}>
 				{questions.map((question, at) =>
 					question.held ? (
 						<HeldQuestion key={question.id} {...{ question, assessment, number: at + 1 }} />
@@ -65,6 +61,15 @@ export function QuestionList({ wanted, ...props }: QuestionListProps) {
 		</Box>
 	)
 }
+/** What takes the focus stays above the foot line. */
+const rows = {
+	listStyle: 'none',
+	m: 0,
+	p: 0,
+	borderTop: 1,
+	borderColor: 'divider',
+	'& :is(button, input, select, textarea)': { scrollMarginBottom: '5rem' },
+} as const
 const keyWords = [
 	['A', 'as proposed'],
 	['C', 'change'],
@@ -83,7 +88,14 @@ function Foot({ draft, assessment }: Pick<QuestionListProps, 'draft' | 'assessme
 				columnGap: 3,
 				rowGap: 0.5,
 				alignItems: 'baseline',
-				py: 1.5,
+				px: 1,
+				py: 1,
+				position: 'sticky',
+				bottom: 0,
+				zIndex: 1,
+				bgcolor: 'background.default',
+				borderTop: 1,
+				borderColor: 'divider',
 			}}
 		>
 			{keyWords.map(([key, does]) => (

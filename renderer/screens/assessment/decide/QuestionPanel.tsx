@@ -6,6 +6,7 @@ import {
 	type AnswerChoice,
 	choicesFor,
 	findingsIn,
+	keyOf,
 	lastAnswer,
 	letStand,
 	putAside,
@@ -25,6 +26,8 @@ interface PanelProps extends AskedProps {
 	setAsking: (choice: AnswerChoice | undefined) => void
 	take: (choice: AnswerChoice) => void
 }
+/** Takes no room while it is empty. */
+const whereNeeded = { '&:empty': { display: 'none' } } as const
 const firstField = 'input:not([type=hidden]), select, textarea, button'
 
 export function QuestionPanel(props: PanelProps) {
@@ -42,10 +45,10 @@ export function QuestionPanel(props: PanelProps) {
 		<Stack spacing={2} sx={{ pt: 1 }}>
 			<Acts {...props} />
 			<Overtaken {...props} />
-			<Box ref={why}>
+			<Box ref={why} sx={whereNeeded}>
 				<WhySetAside {...props} />
 			</Box>
-			<Box ref={inPlace ? fields : undefined}>
+			<Box ref={inPlace ? fields : undefined} sx={whereNeeded}>
 				<Proposal {...props} />
 			</Box>
 			{changing && !inPlace && (
@@ -79,9 +82,12 @@ function Acts({ question, assessment, draft, change, asking, setAsking, take }: 
 					key={choice}
 					variant={choice === now ? 'contained' : 'outlined'}
 					aria-pressed={choice === now}
-					aria-keyshortcuts={choice.charAt(0).toUpperCase()}
+					aria-keyshortcuts={keyOf(choice)}
 					onClick={() => take(choice)}
 				>
+					<Box component="kbd" aria-hidden sx={{ font: 'inherit', opacity: 0.7, mr: 1 }}>
+						{keyOf(choice)}
+					</Box>
 					{choiceNames[choice]}
 				</Button>
 			))}

@@ -182,14 +182,9 @@ export function nextOpen(
 		['open', 'overtaken'].includes(stateOf(draft, question)),
 	)?.id
 }
-const keyed: Readonly<Record<string, AnswerChoice>> = {
-	a: 'as-proposed',
-	c: 'changed',
-	s: 'set-aside',
-	u: 'unchanged',
-}
+/** The key of an answer, as it is written on it. */
+export const keyOf = (choice: AnswerChoice): string => choice.charAt(0).toUpperCase()
 /** What a key answers, where the question may be answered so. */
 export function choiceOfKey(key: string, question: Question, gate: Gate): AnswerChoice | undefined {
-	const choice = keyed[key.toLowerCase()]
-	return choice && choicesFor(question, gate).includes(choice) ? choice : undefined
+	return choicesFor(question, gate).find((choice) => keyOf(choice) === key.toUpperCase())
 }

@@ -1,21 +1,9 @@
-/** What each question is called on the screen. Pure. */
-const titles: Readonly<Record<string, string>> = {
-	gate: 'Gate',
-	complaint: 'Complaint and load',
-	size: 'Size and shape',
-	raise: 'Heel raise',
-	'pair.match': 'Match pair',
-	'pair.training': 'Training pair',
-	'pair.running': 'Running pair',
-	'pair.everyday': 'Everyday pair',
-	owned: 'Pairs owned',
-	insert: 'Insert',
-	changes: 'Changes to the boot',
-	lacing: 'Lacing',
-	review: 'Review',
-}
-/** A question of a later version is called by its id. */
-export const titleOfQuestion = (id: string): string => titles[id] ?? id.replaceAll(/[.-]/g, ' ')
+/** What each question is called, what kind it is of, and where what is typed into it stands. Pure. */
+import { pairRoles } from '../../../../shared/engine/visit/terms.ts'
+import { questionName } from '../../../../shared/engine/words/en/prescription.ts'
+import { capital } from '../../../../shared/engine/words/words.ts'
+
+export const titleOfQuestion = (id: string): string => capital(questionName(id))
 const prefix = 'questions.'
 /** Where what is typed into a question stands while it is no value yet. */
 export const questionPath = (id: string, field?: string): string =>
@@ -24,24 +12,23 @@ export const questionPath = (id: string, field?: string): string =>
 export function questionOfPath(path: string): string | undefined {
 	if (!path.startsWith(prefix)) return undefined
 	const rest = path.slice(prefix.length)
-	const known = Object.keys(titles).find((id) => rest === id || rest.startsWith(`${id}.`))
-	return known ?? rest.split('.')[0]
+	const pairs = pairRoles.map((role) => `pair.${role}`)
+	return pairs.find((id) => rest === id || rest.startsWith(`${id}.`)) ?? rest.split('.')[0]
 }
 
-export type QuestionKind =
-	| 'gate'
-	| 'complaint'
-	| 'size'
-	| 'raise'
-	| 'pair'
-	| 'owned'
-	| 'insert'
-	| 'changes'
-	| 'lacing'
-	| 'review'
-	| 'other'
-/** What a question is about, whichever role or pair it is of. */
-export const kindOf = (id: string): QuestionKind => {
-	if (id.startsWith('pair.')) return 'pair'
-	return id in titles ? (id as QuestionKind) : 'other'
-}
+const kinds = [
+	'gate',
+	'complaint',
+	'size',
+	'raise',
+	'pair',
+	'owned',
+	'insert',
+	'changes',
+	'lacing',
+	'review',
+] as const
+export type QuestionKind = (typeof kinds)[number] | 'other'
+/** What a question is about, whichever role it is of; one of a later version is of another kind. */
+export const kindOf = (id: string): QuestionKind =>
+	kinds.find((kind) => kind === id.split('.')[0]) ?? 'other'
