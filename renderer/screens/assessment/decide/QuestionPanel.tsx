@@ -28,19 +28,22 @@ interface PanelProps extends AskedProps {
 }
 /** Takes no room while it is empty. */
 const whereNeeded = { '&:empty': { display: 'none' } } as const
+/** What is changed where it is shown. */
+const firstAct = 'input[type=checkbox], [role=group] button'
 const firstField = 'input:not([type=hidden]), select, textarea, button'
 
 export function QuestionPanel(props: PanelProps) {
 	const { question, assessment, draft, change, asking } = props
 	const answer = answerTo(draft.decisions, question)
+	const inPlace = !hasFields(kindOf(question.id))
 	const fields = useRef<HTMLDivElement>(null)
 	const why = useRef<HTMLDivElement>(null)
 	useEffect(() => {
 		const box = asking === 'changed' ? fields.current : asking === 'set-aside' ? why.current : null
-		box?.querySelector<HTMLElement>(firstField)?.focus()
-	}, [asking])
+		const field = inPlace && box?.querySelector<HTMLElement>(firstAct)
+		;(field || box?.querySelector<HTMLElement>(firstField))?.focus()
+	}, [asking, inPlace])
 	const changing = asking === 'changed' || (asking === undefined && answer?.choice === 'changed')
-	const inPlace = !hasFields(kindOf(question.id))
 	return (
 		<Stack spacing={2} sx={{ pt: 1 }}>
 			<Acts {...props} />
