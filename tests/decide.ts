@@ -9,6 +9,16 @@ import type { Visit } from '../shared/engine/visit/visit.ts'
 
 // biome-ignore lint/suspicious/noExplicitAny: answers are looked at field by field
 type Ask = (name: string, input: object) => Promise<any>
+/** Each question of a draft settled as proposed; what was decided besides stays. */
+export async function settledBy(
+	ask: Ask,
+	{ visit, decisions }: Pick<DraftContent, 'visit' | 'decisions'>,
+	earlier: readonly Visit[],
+): Promise<DraftContent['decisions']> {
+	const { file } = await ask('protocol.get', {})
+	const { shelf } = await ask('shelf.get', {})
+	return settledAsProposed(assess(visit, earlier, file, shelf), decisions)
+}
 /**
  * @param visitDate that of the open draft. @returns its id, ready to be signed as far as
  * questions go
@@ -18,19 +28,10 @@ export async function decideAll(ask: Ask, playerId: string, visitDate: string): 
 		draft: { draftId: string; content: DraftContent }
 		earlier: Visit[]
 	}
-	const { visit, decisions } = draft.content
-	const assessment = assess(
-		visit,
-		earlier,
-		(await ask('protocol.get', {})).file,
-		(await ask('shelf.get', {})).shelf,
-	)
+	const decisions = await settledBy(ask, draft.content, earlier)
 	await ask('drafts.save', {
 		draftId: draft.draftId,
-		content: {
-			...draft.content,
-			decisions: settledAsProposed(assessment, decisions),
-		},
+		content: { ...draft.content, decisions },
 	})
 	return draft.draftId
 }

@@ -2,8 +2,11 @@
 import { isAdult } from '../facts/age.ts'
 import type {
 	AnkleResult,
+	Gate,
 	GrowthResult,
+	PlayerFacts,
 	PostureResult,
+	RaiseResult,
 	SizingResult,
 } from '../findings/assessment.ts'
 import { present } from '../plain/present.ts'
@@ -21,6 +24,10 @@ export interface FootwearContext {
 	ankle: AnkleResult
 	posture: PostureResult
 	growth?: GrowthResult | undefined
+	/** Left out where a caller has none: nothing is known, nothing is held, nothing is raised. */
+	facts?: PlayerFacts | undefined
+	gate?: Gate | undefined
+	raise?: RaiseResult | undefined
 }
 /** Lists of reasons are empty where the fact does not hold on either side. */
 export interface Facts {
@@ -46,8 +53,12 @@ export interface Facts {
 	/** One foot clearly longer than the other: more than error of measurement. */
 	longer: Because[]
 	mobileFirstRay: Because[]
+	/** The Beighton score met its cut-off. */
+	mobileJoints: Because[]
 	/** Adult runner on roads at or below the median mass of the trial. */
 	lighter: Because[]
+	/** Why a foot may lose its skin unnoticed, from whatever entry. */
+	footAtRisk: Because[]
 }
 type Found = string | number | undefined
 /** The sides on which something was found; a computed number is told to two digits. */
@@ -105,7 +116,12 @@ const ankleFacts = (ankle: AnkleResult): Ankle => ({
 })
 type Posture = Pick<
 	Facts,
-	'plantarflexedFirstRay' | 'mobileFirstRay' | 'stiffFirstJoint' | 'pronated' | 'supinated'
+	| 'plantarflexedFirstRay'
+	| 'mobileFirstRay'
+	| 'mobileJoints'
+	| 'stiffFirstJoint'
+	| 'pronated'
+	| 'supinated'
 >
 /** The first ray of a side, as a reason, where it is as wanted. */
 export const firstRayReason = (posture: PostureResult, side: Side, wanted: string): Because[] =>
@@ -131,6 +147,10 @@ function postureFacts(posture: PostureResult): Posture {
 	return {
 		plantarflexedFirstRay: firstRay('plantarflexed'),
 		mobileFirstRay: firstRay('hypermobile'),
+		mobileJoints:
+			posture.beighton?.state === 'met'
+				? [{ measure: 'beighton', value: posture.beighton.score, unit: '/9' }]
+				: [],
 		stiffFirstJoint: bothSides.flatMap((side) => stiffJointReason(posture, side)),
 		pronated: bands('highly-pronated'),
 		supinated: bands('supinated', 'highly-supinated'),
@@ -151,7 +171,7 @@ function lighterRunner(visit: Visit, adult: boolean, protocol: Protocol): Becaus
 /** What the rules ask about, from the visit and the rooms before. */
 export function factsOf(
 	visit: Visit,
-	{ sizing, ankle, posture, growth }: FootwearContext,
+	{ sizing, ankle, posture, growth, facts }: FootwearContext,
 	protocol: Protocol,
 ): Facts {
 	const ageYears = completedYears(visit.player.birthDate, visit.visitDate)
@@ -171,6 +191,7 @@ export function factsOf(
 		...ankleFacts(ankle),
 		...postureFacts(posture),
 		lighter: lighterRunner(visit, adult, protocol),
+		footAtRisk: facts ? bothSides.flatMap((side) => facts[side].footAtRisk) : [],
 		growthBand: adult ? undefined : growth?.band,
 	})
 }

@@ -13,19 +13,20 @@ import type {
 	Prescription,
 	RaisePlan,
 	RaiseResult,
-	RolePair,
 	ScreeningResult,
 	SizingResult,
 } from '../findings/assessment.ts'
 import type { Finding } from '../findings/finding.ts'
+import { prescribedInsert, withUnderHeel } from '../insert/pairs.ts'
 import { present } from '../plain/present.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import type { Shelf } from '../visit/shelf.ts'
+import { perSide } from '../visit/sides.ts'
 import type { Visit } from '../visit/visit.ts'
-import { insertsOf } from './inserts.ts'
 import { prioritiesOf } from './priorities.ts'
 import { questionsOf } from './questions.ts'
 import { reviewOf } from './review.ts'
+import { rolePairs } from './roles/role-pairs.ts'
 import type { Planned } from './subjects.ts'
 import { unchangedSince } from './unchanged.ts'
 import { standingWork } from './work.ts'
@@ -42,6 +43,7 @@ export interface Proposed {
 	loading: LoadingResult
 	raise: RaiseResult
 	footwear: FootwearResult
+	owned: OwnedPair[]
 	insert: InsertResult
 	findings: readonly Finding[]
 	shelf: Shelf | undefined
@@ -53,12 +55,12 @@ export function prescribe(
 	proposed: Proposed,
 	protocol: Protocol,
 ): Prescription {
-	const { gate, footwear, findings, facts, growth, loading } = proposed
+	const { gate, footwear, findings, facts, growth, loading, owned } = proposed
 	const { visitDate } = visit
-	const raise = raiseOf(proposed)
-	const owned = ownedOf(proposed)
-	const pairs = pairsOf(proposed)
-	const insert = insertsOf(proposed.insert, gate, pairs, owned)
+	const pairs = rolePairs(visit, proposed, protocol)
+	const insert = prescribedInsert(proposed.insert, { roles: pairs, owned }, visit)
+	const worn = perSide((side) => insert[side].pairs)
+	const raise = withUnderHeel(raiseOf(proposed), proposed.insert, worn, visit)
 	const changes = standingWork(footwear.modifications, gate)
 	const lacing = standingWork(footwear.lacing, gate)
 	const review = reviewOf({ gate, raise, insert, owned, growth, findings, visitDate }, protocol)
@@ -92,5 +94,3 @@ function raiseOf({ gate, raise: { aim, pairs, steps } }: Proposed): RaisePlan {
 		? { aim: { kind: 'none', because: [] }, pairs: [], steps: [] }
 		: { aim, pairs, steps }
 }
-const ownedOf = (_proposed: Proposed): OwnedPair[] => []
-const pairsOf = (_proposed: Proposed): RolePair[] => []

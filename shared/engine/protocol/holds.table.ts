@@ -7,6 +7,7 @@
 import type { Holdable, HoldUntil } from '../findings/gate.ts'
 import type { Action } from '../findings/screening-result.ts'
 import type { Strength } from './basis.ts'
+import type { ThresholdKey } from './protocol.ts'
 
 export type HoldSet = Readonly<Partial<Record<HoldUntil, readonly Holdable[]>>>
 /** A group of questions that names the side of a general question, where it was opened too. */
@@ -19,6 +20,8 @@ export interface HoldRow {
 	placedBy?: readonly PlacedBy[]
 	/** The limb is acutely injured or ill: its tests are recorded, not compared. */
 	acute?: true
+	/** What is there for good: an outcome stands this long (a row of the protocol). */
+	standsMonths?: ThresholdKey
 	/** What the rule rests on where it is not the screening item's own source. */
 	source?: string
 	strength?: Strength
@@ -43,7 +46,7 @@ const lessLoad = { outcome: ['match', 'impact', 'season', 'test'] } as const
 
 export const holdRows: readonly HoldRow[] = [
 	// facts of any entry
-	{ rule: 'foot-at-risk', holds: { 'foot-protection-review': [...buying, 'insert'] }, source: 'NICE NG19; healed plantar ulcer in medical-grade footwear: J Foot Ankle Res 2018;11:2 (abstract). What waits: common practice, no source', strength: 'guideline' },
+	{ rule: 'foot-at-risk', standsMonths: 'screening.footReviewMonths', holds: { 'foot-protection-review': [...buying, 'insert'] }, source: 'NICE NG19; healed plantar ulcer in medical-grade footwear: J Foot Ankle Res 2018;11:2 (abstract). What waits: common practice, no source', strength: 'guideline' },
 	{ rule: 'uncleared-surgery', holds: { surgeon: ['sport', 'match', 'impact', 'season', 'test', 'exercise', 'insert', 'raise'] }, acute: true },
 	{ rule: 'severe-pain', holds: { outcome: ['match', 'impact'] }, acute: true },
 	{ rule: 'bone-stress-recovering', holds: { 'treating-doctor': ['match', 'impact'] } },
@@ -79,6 +82,8 @@ export const holdRows: readonly HoldRow[] = [
 	{ rule: 'screening.infection-ill', holds: everything, acute: true },
 	// limp, hip of a growing player, bone pain without a reason
 	{ rule: 'screening.limp-hip', holds: broken, acute: true, source: "Queensland Health paediatric orthopaedics; Royal Children's Hospital Melbourne", strength: 'guideline' },
+	{ rule: 'screening.hipPainWithLimp', holds: lessLoad, placedBy: ['limp'] },
+	{ rule: 'screening.hipPainWithLimp', holds: broken, from: 'imaging', placedBy: ['limp'], acute: true, source: "Queensland Health paediatric orthopaedics; Royal Children's Hospital Melbourne", strength: 'guideline' },
 	{ rule: 'screening.limp-signs', holds: everythingNoWeight, acute: true },
 	{ rule: 'screening.limp-weight-loss', holds: everything },
 	{ rule: 'screening.limp-long', holds: lessLoad },
@@ -111,9 +116,9 @@ export const holdRows: readonly HoldRow[] = [
 	{ rule: 'screening.anticoagulant-head', holds: heartOrHead },
 	// medicines and pregnancy: what their own sentences say
 	{ rule: 'screening.anticoagulant-injury', holds: everything, acute: true },
-	{ rule: 'screening.fluoroquinolone', holds: { 'treating-doctor': ['raise', 'test', 'exercise'] } },
+	{ rule: 'screening.fluoroquinolone', holds: { outcome: ['raise', 'test', 'exercise'] } },
 	{ rule: 'screening.fluoroquinolone-tendon', holds: everything },
-	{ rule: 'screening.corticosteroidInjection', holds: { 'treating-doctor': ['test', 'exercise'] } },
+	{ rule: 'screening.corticosteroidInjection', holds: { outcome: ['test', 'exercise'] } },
 	{ rule: 'screening.pregnant', holds: { 'treating-doctor': ['match'] } },
 	// shape
 	{ rule: 'screening.suddenLegLengthDifference', holds: { outcome: ['raise'] } },

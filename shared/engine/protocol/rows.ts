@@ -8,6 +8,7 @@ import { loadingRows } from './rows/loading.table.ts'
 import { playerRows } from './rows/player.table.ts'
 import { postureRows } from './rows/posture.table.ts'
 import { prescriptionRows } from './rows/prescription.table.ts'
+import { raiseRows } from './rows/raise.table.ts'
 import { screeningRows } from './rows/screening.table.ts'
 import { seasonRows } from './rows/season.table.ts'
 import { sizingRows } from './rows/sizing.table.ts'
@@ -23,6 +24,7 @@ export const rows = {
 	...footwearRows,
 	...loadingRows,
 	...insertRows,
+	...raiseRows,
 	...seasonRows,
 	...prescriptionRows,
 	...squadRows,

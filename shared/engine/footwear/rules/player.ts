@@ -10,6 +10,7 @@ const isSpurt = (band: Facts['growthBand']): band is 'around' | 'uncertain' =>
 export const playerRules: readonly FootwearRule[] = [
 	{
 		id: 'heavy',
+		rank: 'body-and-position',
 		needs: ['body.massKg'],
 		found: ({ heavy, massKg }) =>
 			heavy && massKg !== undefined ? [{ measure: 'massKg', value: massKg, unit: 'kg' }] : [],
@@ -19,10 +20,12 @@ export const playerRules: readonly FootwearRule[] = [
 	},
 	{
 		id: 'lighter-runner',
+		rank: 'body-and-position',
 		needs: ['body.massKg'],
 		found: (facts) => facts.lighter,
 		seek: ['full-length-cushioning'],
 		avoid: [],
+		roles: ['running'],
 		basis: {
 			source:
 				'Malisoux 2020, Am J Sports Med 48:473 (n 848; hard shoe, lighter runners 1.80, heavier ' +
@@ -32,6 +35,7 @@ export const playerRules: readonly FootwearRule[] = [
 	},
 	{
 		id: 'junior',
+		rank: 'growth',
 		needs: ['player.birthDate'],
 		found: ({ adult, ageYears }) =>
 			adult ? [] : [{ measure: 'ageYears', value: Math.floor(ageYears), unit: 'years' }],
@@ -41,6 +45,7 @@ export const playerRules: readonly FootwearRule[] = [
 	},
 	{
 		id: 'growth-spurt',
+		rank: 'growth',
 		needs: ['player.birthDate'],
 		found: ({ growthBand }) =>
 			isSpurt(growthBand) ? [{ measure: 'growthBand', value: growthBand }] : [],
@@ -50,10 +55,12 @@ export const playerRules: readonly FootwearRule[] = [
 			}),
 		seek: ['full-length-cushioning'],
 		avoid: [],
+		roles: ['training', 'running'],
 		basis: practice,
 	},
 	{
 		id: 'contest',
+		rank: 'body-and-position',
 		needs: ['play.position'],
 		role: 'contest',
 		says: (facts) => state('footwear.contest', { positions: positionsWith('contest', facts) }),
@@ -63,6 +70,7 @@ export const playerRules: readonly FootwearRule[] = [
 	},
 	{
 		id: 'scrum',
+		rank: 'body-and-position',
 		needs: ['play.position'],
 		role: 'scrum',
 		says: (facts) => state('footwear.scrum', { positions: positionsWith('scrum', facts) }),
@@ -72,15 +80,18 @@ export const playerRules: readonly FootwearRule[] = [
 	},
 	{
 		id: 'speed-position',
+		rank: 'preference',
 		needs: ['play.position'],
 		role: 'speed',
 		says: (facts) => state('footwear.speed-position', { positions: positionsWith('speed', facts) }),
 		seek: ['low-mass'],
 		avoid: [],
+		roles: ['match'],
 		basis: belief,
 	},
 	{
 		id: 'kicking-support',
+		rank: 'body-and-position',
 		needs: ['play.position'],
 		role: 'kicking-support',
 		says: (facts) =>

@@ -15,7 +15,7 @@ export const screeningRows = {
 	'screening.boneStressWeeks': row(2, 'weeks of pain; above asks for imaging', 'all players', 'low-risk sites: image after two weeks or a painful hop', 'practice', 'from memory'),
 	'screening.limpUnassessedDays': row(7, 'days; above, not yet examined', 'children', 'NHS hospital limp guideline 2021; Queensland paediatric guideline', 'guideline', 'read'),
 	'screening.limpUndiagnosedDays': row(14, 'days; above, without diagnosis', 'children', 'NHS hospital limp guideline 2021; Queensland paediatric guideline', 'guideline', 'read'),
-	'screening.slippedEpiphysisOverYears': row(8, 'years; above', 'children (8 to 16 years named)', "Queensland Health paediatric orthopaedics; Royal Children's Hospital Melbourne", 'guideline', 'read'),
+	'screening.slippedEpiphysisOverYears': row(8, 'years; from', 'children (8 to 16 years named)', "Queensland Health paediatric orthopaedics; Royal Children's Hospital Melbourne", 'guideline', 'read'),
 	'screening.anklePressureIndex': row(0.9, 'ratio; below is low', 'adults', 'ankle-brachial pressure index', 'guideline', 'from memory'),
 	'screening.diabetesAdviceBelowYears': row(12, 'years', 'children with diabetes', 'NICE NG19', 'guideline', 'read'),
 	'screening.periodsMissed': row(3, 'periods in a row', 'female players', 'IOC REDs CAT2 2023, Br J Sports Med', 'expert', 'read'),
@@ -42,5 +42,6 @@ export const screeningRows = {
 	'screening.diabetesHighReviewFromMonths': row(1, 'months, least', 'high risk', 'NICE NG19', 'guideline', 'read'),
 	'screening.diabetesHighReviewToMonths': row(2, 'months, most', 'high risk', 'NICE NG19', 'guideline', 'read'),
 	'screening.pregnantCalfCm': row(2, 'cm larger than the other side', 'pregnant women', 'LEFt rule, validated in 157 women: Haematologica 2013 (PMID 23065510, abstract); never alone to exclude a clot', 'cohort', 'read'),
+	'screening.footReviewMonths': row(3, 'months until the next foot-protection review', 'healed plantar ulcer', 'J Foot Ankle Res 2018;11:2 (abstract)', 'guideline', 'read'),
 	'screening.severePain': row(7, 'points of 10, worst pain now', 'all players', 'common practice, no source', 'practice', 'common practice'),
 } as const

@@ -7,15 +7,19 @@ import { askedSentences } from './asked.ts'
 import { chartSentences } from './charts.ts'
 import { conditionsSentences } from './conditions.ts'
 import { footwearSentences } from './footwear.ts'
+import { gateSentences } from './gate.ts'
 import { growthSentences } from './growth.ts'
 import { insertSentences } from './insert.ts'
 import { loadingSentences } from './loading.ts'
 import { matchSentences } from './match.ts'
-import { pairsSentences } from './pairs.ts'
+import { ownedSentences } from './owned.ts'
 import { postureSentences } from './posture.ts'
 import { prescriptionSentences } from './prescription.ts'
+import { raiseSentences } from './raise.ts'
+import { rolesSentences } from './roles.ts'
 import { screeningSentences } from './screening.ts'
 import { seasonSentences } from './season.ts'
+import { settledSentences } from './settled.ts'
 import { signingSentences } from './signing.ts'
 import { sizingSentences } from './sizing.ts'
 import { workSentences } from './work.ts'
@@ -26,15 +30,19 @@ export const sentences = {
 	...chartSentences,
 	...conditionsSentences,
 	...footwearSentences,
+	...gateSentences,
 	...growthSentences,
 	...insertSentences,
 	...loadingSentences,
 	...matchSentences,
-	...pairsSentences,
+	...ownedSentences,
 	...postureSentences,
 	...prescriptionSentences,
+	...raiseSentences,
+	...rolesSentences,
 	...screeningSentences,
 	...seasonSentences,
+	...settledSentences,
 	...signingSentences,
 	...sizingSentences,
 	...workSentences,
