@@ -20,7 +20,7 @@ import {
 	typeFields,
 } from '../../renderer/screens/assessment/decide/answering.ts'
 import { rawWords } from '../../renderer/screens/assessment/decide/decisions.ts'
-import { heldBy } from '../../renderer/screens/assessment/decide/heldWords.ts'
+import { heldBy, heldLine } from '../../renderer/screens/assessment/decide/heldWords.ts'
 import {
 	keptElements,
 	withElement,
@@ -47,9 +47,7 @@ import { decisionsSchema, noDecisions } from '../../shared/engine/visit/decision
 import { visitSchema } from '../../shared/engine/visit/visit.ts'
 
 const visit = visitSchema.parse(
-	JSON.parse(
-		readFileSync(new URL('../../assets/demo/visit-adolescent.json', import.meta.url), 'utf8'),
-	),
+	JSON.parse(readFileSync(new URL('../../assets/demo/visit-adult.json', import.meta.url), 'utf8')),
 )
 const assessment = assess(visit)
 const { questions, gate } = assessment.prescription
@@ -198,13 +196,12 @@ describe('fields', () => {
 
 describe('the insert', () => {
 	const insert = question('insert')
-	const [first] = assessment.insert.left.elements
-	const element = need(first, 'a proposed element').element
+	const [element = '', other = ''] = assessment.prescription.insert.left.elements
 	const dropped = withElement(draft, 'left', element, { element, choice: 'drop', why: 'no room' })
 	it('is changed element by element', () => {
 		const keep = keptElements(assessment, dropped.decisions)
 		expect(keep).not.toContain(`left.${element}`)
-		expect(keep).toContain(`right.${element}`)
+		expect(keep).toContain(`left.${other}`)
 		const now = changeFields(dropped, insert, { keep })
 		expect(stateOf(now, insert)).toBe('settled')
 		expect(now.decisions.insert).toEqual(dropped.decisions.insert)
@@ -239,8 +236,13 @@ describe('the list', () => {
 		expect(questionOfPath('decisions.lines')).toBeUndefined()
 		expect([kindOf('pair.everyday'), kindOf('later')]).toEqual(['pair', 'other'])
 	})
-	it('says together what one rule holds on one limb', () => {
-		const hold = { rule: 'bone-stress', until: 'treating-doctor', since: '2027-01-20' } as const
+	it('says together what one sign holds until one thing', () => {
+		const hold = {
+			rule: 'severe-pain',
+			side: 'left',
+			until: 'outcome',
+			since: '2027-01-20',
+		} as const
 		const held: Gate = {
 			...openGate,
 			left: {
@@ -252,14 +254,21 @@ describe('the list', () => {
 				],
 			},
 		}
-		expect(heldBy(held)).toEqual([
+		expect(heldBy(held)).toMatchObject([
 			{
-				key: 'left bone-stress',
-				where: 'left limb',
-				what: 'weight on the limb, tests of the limb',
-				lifted: 'lifted when the treating doctor clears it',
+				what: 'weight on the limb and tests under load',
+				until: 'what was found is recorded',
 				since: '2027-01-20',
 			},
 		])
+		const prescription = { ...assessment.prescription, gate: held }
+		expect(heldLine({ ...assessment, prescription }, question('insert'))).toBe('held')
+		const limb = { ...held.left, holds: [{ ...hold, what: 'insert' as const }] }
+		expect(
+			heldLine(
+				{ ...assessment, prescription: { ...prescription, gate: { ...held, left: limb } } },
+				question('insert'),
+			),
+		).toMatch(/^held: .+, left; lifted when what was found is recorded$/)
 	})
 })

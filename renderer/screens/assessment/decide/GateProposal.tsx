@@ -38,9 +38,9 @@ function Held({ gate }: { gate: Gate }) {
 		<Box>
 			<Typography sx={{ fontWeight: 600 }}>Held</Typography>
 			<Box component="ul" sx={{ m: 0, pl: 2.5 }}>
-				{rows.map(({ key, where, what, lifted, since }) => (
+				{rows.map(({ key, sign, what, until, since }) => (
 					<li key={key}>
-						{capital(where)}: {what}; {lifted}. Since {dayInWords(since)}.
+						{capital(sign)}, since {dayInWords(since)}: {what}, until {until}.
 					</li>
 				))}
 			</Box>

@@ -36,7 +36,7 @@ export function HeldQuestion({ question, assessment, number }: HeldProps) {
 			<span>{number}</span>
 			<span>{titleOfQuestion(question.id)}</span>
 			<Typography component="span" sx={{ gridColumn: '3 / -1' }}>
-				{heldLine(assessment, question.says)}
+				{heldLine(assessment, question)}
 			</Typography>
 		</Box>
 	)

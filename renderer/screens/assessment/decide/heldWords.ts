@@ -4,63 +4,52 @@ import type {
 	Gate,
 	Hold,
 	Holdable,
-	HoldUntil,
+	Question,
 } from '../../../../shared/engine/findings/assessment.ts'
+import { listed } from '../../../../shared/engine/words/en/format.ts'
+import { holdableNames, signInWords, untilNames } from '../../../../shared/engine/words/en/gate.ts'
+import { kindOf, type QuestionKind } from './questionTitles.ts'
 
-const holdableWords: Readonly<Record<Holdable, string>> = {
-	sport: 'sport',
-	match: 'matches',
-	impact: 'running and jumping',
-	purchase: 'buying footwear',
-	shelf: 'models of the shelf',
-	season: 'the season plan',
-	raise: 'heel raise',
-	weight: 'weight on the limb',
-	test: 'tests of the limb',
-	exercise: 'exercise of the limb',
-	insert: 'insert',
-}
-const lifted: Readonly<Record<HoldUntil, string>> = {
-	outcome: 'lifted when the outcome is written',
-	'imaging-result': 'lifted when the result of the imaging is written',
-	'treating-doctor': 'lifted when the treating doctor clears it',
-	surgeon: 'lifted when the surgeon clears it',
-	'foot-protection-review': 'lifted by a foot-protection review',
-}
-const gateParts = ['person', 'left', 'right'] as const
-const where: Readonly<Record<(typeof gateParts)[number], string>> = {
-	person: 'the player',
-	left: 'left limb',
-	right: 'right limb',
-}
-/** Holds of one rule: what it holds, where, and what lifts it. */
+const holdsOf = (gate: Gate): Hold[] =>
+	(['person', 'left', 'right'] as const).flatMap((part) => gate[part].holds)
+/** 'suspected bone stress, left'. */
+const signOf = ({ rule, side }: Hold): string =>
+	`${signInWords(rule.replace(/^screening\./, ''))}${side === undefined ? '' : `, ${side}`}`
+const once = (texts: readonly string[]): string[] => [...new Set(texts)]
+
+/** What one sign holds until one thing. */
 export interface HeldBy {
 	key: string
-	where: string
+	sign: string
 	what: string
-	lifted: string
+	until: string
 	since: string
 }
-/** The holds of a gate, those of one rule and limb together. */
+/** The holds of a gate: those of one sign that end alike stand together. */
 export function heldBy(gate: Gate): HeldBy[] {
-	return gateParts.flatMap((part) => {
-		const byRule = new Map<string, Hold[]>()
-		for (const hold of gate[part].holds)
-			byRule.set(hold.rule, [...(byRule.get(hold.rule) ?? []), hold])
-		return [...byRule].flatMap(([rule, holds]) =>
-			holds.slice(0, 1).map(({ until, since }) => ({
-				key: `${part} ${rule}`,
-				where: where[part],
-				what: holds.map(({ what }) => holdableWords[what]).join(', '),
-				lifted: lifted[until],
-				since,
-			})),
-		)
-	})
+	const groups = Map.groupBy(holdsOf(gate), (hold) => `${signOf(hold)} ${hold.until}`)
+	return [...groups].flatMap(([key, holds]) =>
+		holds.slice(0, 1).map((first) => ({
+			key,
+			sign: signOf(first),
+			what: listed(once(holds.map(({ what }) => holdableNames[what]))),
+			until: untilNames[first.until],
+			since: holds.map(({ since }) => since).sort()[0] ?? first.since,
+		})),
+	)
 }
-/** The grey line of a held question: its own sentence, and that an outcome lifts it. */
-export function heldLine({ prescription: { gate } }: Assessment, says: string): string {
-	const untils = new Set(gateParts.flatMap((part) => gate[part].holds.map(({ until }) => until)))
-	const [only] = untils.size === 1 ? untils : []
-	return `${says.replace(/\.$/, '')}, ${lifted[only ?? 'outcome']}`
+/** What holds a question of a kind. */
+const heldWith: Readonly<Partial<Record<QuestionKind, readonly Holdable[]>>> = {
+	raise: ['raise'],
+	pair: ['purchase', 'shelf'],
+	insert: ['insert'],
+}
+/** The grey line of a held question: by which sign, and what lifts it. */
+export function heldLine({ prescription: { gate } }: Assessment, { id }: Question): string {
+	const what = heldWith[kindOf(id)]
+	const holds = holdsOf(gate).filter((hold) => !what || what.includes(hold.what))
+	const signs = once(holds.map(signOf))
+	const untils = once(holds.map(({ until }) => untilNames[until]))
+	if (signs.length === 0) return 'held'
+	return `held: ${signs.join('; ')}; lifted when ${listed(untils)}`
 }
