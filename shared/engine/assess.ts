@@ -5,6 +5,7 @@
 import { ankle } from './ankle/ankle.ts'
 import { conditionFindings } from './conditions/findings.ts'
 import { factsOf } from './facts/facts-of.ts'
+import { visitsBefore } from './facts/visits-before.ts'
 import type { Assessment } from './findings/assessment.ts'
 import type { Finding, Level } from './findings/finding.ts'
 import { missingMeasures } from './findings/missing.ts'
@@ -30,11 +31,6 @@ import type { Visit } from './visit/visit.ts'
 export const engineVersion = '0.4.0'
 const consequence: Record<Level, number> = { stop: 0, caution: 1, advise: 2, note: 3 }
 
-/** The visits before this one. */
-const oldestFirst = (visit: Visit, earlier: readonly Visit[]): Visit[] =>
-	earlier
-		.filter(({ visitDate }) => visitDate < visit.visitDate)
-		.sort((then, later) => (then.visitDate < later.visitDate ? -1 : 1))
 /** The facts are drawn from what was read; what is made of it waits for the gate. */
 function dangerFirst(visit: Visit, before: readonly Visit[], protocol: Protocol) {
 	const screened = screening(visit, protocol)
@@ -44,18 +40,22 @@ function dangerFirst(visit: Visit, before: readonly Visit[], protocol: Protocol)
 	return { screening: screened, facts, gate, findings }
 }
 /** The rooms that measure, in the order of the walk. */
-const measuringRooms = (
+function measuringRooms(
 	visit: Visit,
 	before: readonly Visit[],
-	{ screening: screened, ...limbs }: ReturnType<typeof dangerFirst>,
+	{ screening: screened, facts, gate }: ReturnType<typeof dangerFirst>,
 	protocol: Protocol,
-) => ({
-	sizing: sizing(visit, before, protocol),
-	ankle: ankle(visit, before, protocol, limbs),
-	posture: posture(visit, before, protocol, limbs),
-	growth: growth(visit, before, protocol),
-	screening: screened,
-})
+	shelf: Shelf | undefined,
+) {
+	const sized = sizing(visit, before, protocol, { facts, shelf })
+	return {
+		sizing: sized,
+		ankle: ankle(visit, before, protocol, { facts, gate }),
+		posture: posture(visit, before, protocol, { facts, gate }),
+		growth: growth(visit, before, protocol, sized.fitLengthMm),
+		screening: screened,
+	}
+}
 /** What all rooms found, most consequential first; within one level in the order of the rooms. */
 function inOrder(rooms: readonly ({ findings: readonly Finding[] } | undefined)[]): Finding[] {
 	const findings = rooms.flatMap((room) => room?.findings ?? [])
@@ -76,10 +76,10 @@ export function assess(
 	shelf?: Shelf,
 ): Assessment {
 	const protocol = opened(given)
-	const before = oldestFirst(visit, earlier)
+	const before = visitsBefore(visit, earlier)
 	const first = dangerFirst(visit, before, protocol)
 	const { facts, gate } = first
-	const rooms = measuringRooms(visit, before, first, protocol)
+	const rooms = measuringRooms(visit, before, first, protocol, shelf)
 	const load = loading(visit, protocol, gate)
 	const worn = ownedPairs(visit, { ...rooms, facts, gate }, protocol)
 	const leftOff = new Set(pairsLeftOff(worn.pairs))
@@ -106,7 +106,7 @@ export function assess(
 		raised,
 		owned,
 		{ findings: first.findings },
-		{ findings: conditionFindings(visit, rooms.screening, protocol) },
+		{ findings: conditionFindings(visit, gate, protocol) },
 	])
 	const { growth: grown, ...rest } = rooms
 	return {

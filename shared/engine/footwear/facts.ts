@@ -50,6 +50,8 @@ export interface Facts {
 	supinated: Because[]
 	/** The stage of growth, of players who are not adults. */
 	growthBand?: GrowthResult['band']
+	/** To be treated as around the growth spurt. */
+	aroundSpurt: boolean
 	/** One foot clearly longer than the other: more than error of measurement. */
 	longer: Because[]
 	mobileFirstRay: Because[]
@@ -193,5 +195,6 @@ export function factsOf(
 		lighter: lighterRunner(visit, adult, protocol),
 		footAtRisk: facts ? bothSides.flatMap((side) => facts[side].footAtRisk) : [],
 		growthBand: adult ? undefined : growth?.band,
+		aroundSpurt: !adult && growth?.aroundSpurt === true,
 	})
 }

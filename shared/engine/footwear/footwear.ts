@@ -107,7 +107,7 @@ const pairsInUse = (visit: Visit, context: FootwearContext, protocol: Protocol):
 /** Not to be worn, or not before it is mended: read before anything is settled. */
 const isLeftOff = ({ params }: JudgedPair): boolean =>
 	params.said.some(
-		({ code, params: said }) => code === 'owned.stop-wearing' || said['mendFirst'] === true,
+		({ code, params: said }) => code === 'owned.stop-wearing' || said.mendFirst === true,
 	)
 /** Pairs that something should be done about. */
 function pairFindings(visit: Visit, current: readonly JudgedPair[], protocol: Protocol): Finding[] {

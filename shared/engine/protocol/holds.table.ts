@@ -4,8 +4,7 @@
  * Held sport after a suspected fracture, bone stress, clot, heart or head waits for the treating doctor (common practice, no source).
  * What each holds is common practice, no source, unless `source` says otherwise; the signs' own sources stand in screening/.
  */
-import type { Holdable, HoldUntil } from '../findings/gate.ts'
-import type { Action } from '../findings/screening-result.ts'
+import type { Holdable, HoldUntil } from '../visit/holdables.ts'
 import type { Strength } from './basis.ts'
 import type { ThresholdKey } from './protocol.ts'
 
@@ -16,7 +15,7 @@ export interface HoldRow {
 	rule: string
 	holds: HoldSet
 	/** Holds only where the sign asks for this action or a more urgent one. */
-	from?: Action
+	from?: 'imaging'
 	placedBy?: readonly PlacedBy[]
 	/** The limb is acutely injured or ill: its tests are recorded, not compared. */
 	acute?: true

@@ -1,6 +1,11 @@
 /** What a player's feet, play and insert ask of any model, worked out once for the whole shelf. */
-
 import type { JointRisks } from '../../facts/joint-risks.ts'
+import {
+	toeRoomBand as roomBand,
+	type ShoeKind,
+	soreNails,
+	type ToeRoomBand,
+} from '../../facts/toe-room.ts'
 import { isTrainer } from '../../facts/trainer.ts'
 import type {
 	AnkleResult,
@@ -50,6 +55,8 @@ export interface Needs {
 	/** Toe room in boots and in trainers, mm. */
 	bootRoom: Span
 	trainerRoom: Span
+	/** The rows that these bands come from. */
+	roomKeys: Readonly<Record<ShoeKind, ToeRoomBand['keys']>>
 	surfaces: readonly Surface[]
 	/** Of a pair of one role; left out: any. */
 	role?: PairRole
@@ -83,6 +90,7 @@ export function needsOf(
 	if (fitLengthMm === undefined || toeRoomMm === undefined || trainers === undefined)
 		return undefined
 	const sockMm = visit.feet?.sockMm ?? 0
+	const whose = { adult, nailsAreSore: soreNails(visit).length > 0 }
 	const cupMm = insert?.cup ? protocol.value('footwear.insertLengthMm') : 0
 	const widthMm = largest([sizing.left.widthMm, sizing.right.widthMm])
 	const depthMm = largest(bothSides.map((side) => meanOf(visit.feet?.[side]?.toeDepthMm)))
@@ -94,6 +102,10 @@ export function needsOf(
 		adult,
 		bootRoom: toeRoomMm,
 		trainerRoom: trainers.toeRoomMm,
+		roomKeys: {
+			boots: roomBand('boots', whose, protocol).keys,
+			trainers: roomBand('trainers', whose, protocol).keys,
+		},
 		surfaces: pair?.surfaces ?? visit.play?.surfaces ?? [],
 		role: pair?.role,
 		scrum: positionsOf(visit.play?.position ?? '', visit.play?.code)
@@ -113,9 +125,6 @@ export function needsOf(
 		},
 	})
 }
-/** Boots and trainers have bands of toe room of their own. */
-export const shoeKind = (model: Model): 'boot' | 'trainer' =>
-	isTrainer(model) ? 'trainer' : 'boot'
 /** The toe room that this model should leave, mm. */
 export const toeRoomBand = (model: Model, needs: Needs): Span =>
-	shoeKind(model) === 'trainer' ? needs.trainerRoom : needs.bootRoom
+	isTrainer(model) ? needs.trainerRoom : needs.bootRoom

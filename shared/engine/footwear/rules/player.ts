@@ -3,9 +3,11 @@ import { state } from '../../words/statement.ts'
 import type { Facts } from '../facts.ts'
 import { belief, type FootwearRule, positionsWith, practice } from './rule.ts'
 
-/** Not known counts as if it were: training shoes do no harm. */
-const isSpurt = (band: Facts['growthBand']): band is 'around' | 'uncertain' =>
-	band === 'around' || band === 'uncertain'
+/** Where two measures disagree it counts as if it were; where nothing is known, nothing is said. */
+const spurtOf = ({ growthBand, aroundSpurt }: Facts): 'around' | 'uncertain' | undefined => {
+	if (!aroundSpurt) return undefined
+	return growthBand === 'around' ? 'around' : 'uncertain'
+}
 
 export const playerRules: readonly FootwearRule[] = [
 	{
@@ -47,12 +49,11 @@ export const playerRules: readonly FootwearRule[] = [
 		id: 'growth-spurt',
 		rank: 'growth',
 		needs: ['player.birthDate'],
-		found: ({ growthBand }) =>
-			isSpurt(growthBand) ? [{ measure: 'growthBand', value: growthBand }] : [],
-		says: ({ growthBand }) =>
-			state('footwear.growth-spurt', {
-				band: isSpurt(growthBand) ? growthBand : 'uncertain',
-			}),
+		found: (facts) => {
+			const band = spurtOf(facts)
+			return band === undefined ? [] : [{ measure: 'growthBand', value: band }]
+		},
+		says: (facts) => state('footwear.growth-spurt', { band: spurtOf(facts) ?? 'uncertain' }),
 		seek: ['full-length-cushioning'],
 		avoid: [],
 		roles: ['training', 'running'],

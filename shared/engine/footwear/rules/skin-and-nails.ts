@@ -1,4 +1,5 @@
 /** What toes, nails, skin and feeling ask of a shoe. */
+import { toeRoomBand } from '../../facts/toe-room.ts'
 import { state } from '../../words/statement.ts'
 import { type FootwearRule, practice } from './rule.ts'
 
@@ -8,11 +9,10 @@ export const skinAndNailRules: readonly FootwearRule[] = [
 		rank: 'injury-now',
 		needs: ['conditions'],
 		conditions: ['ingrown-toenail', 'subungual-haematoma'],
-		says: ({ adult }, { value }) =>
-			state('footwear.toenails', {
-				leastMm: value(adult ? 'sizing.toeRoomAdultMinMm' : 'sizing.toeRoomYouthMinMm'),
-				mostMm: value(adult ? 'sizing.toeRoomAdultMaxMm' : 'sizing.toeRoomYouthMaxMm'),
-			}),
+		says: ({ adult }, protocol) => {
+			const { span } = toeRoomBand('boots', { adult, nailsAreSore: true }, protocol)
+			return state('footwear.toenails', { leastMm: span.min, mostMm: span.max })
+		},
 		seek: ['deep-toe-box'],
 		avoid: ['narrow-fitting'],
 		basis: practice,

@@ -1,6 +1,7 @@
 /** What is held back, by what, and what ends it. */
-import type { Holdable, HoldUntil } from '../../findings/gate.ts'
+
 import { nameOfField } from '../../visit/field-names.ts'
+import type { Holdable, HoldUntil } from '../../visit/holdables.ts'
 import { termWords } from '../../visit/terms.ts'
 import { sentence } from '../sentence.ts'
 import { day, listed } from './format.ts'
