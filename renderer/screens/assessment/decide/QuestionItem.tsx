@@ -1,12 +1,12 @@
 /** One question: a line with its proposal, and what stands under it while it is open. */
 import { Box, ButtonBase, Typography } from '@mui/material'
-import { type KeyboardEvent, useId, useState } from 'react'
+import { type KeyboardEvent, useEffect, useId, useState } from 'react'
 import type { Assessment, Question } from '../../../../shared/engine/findings/assessment.ts'
 import { answerTo } from '../../../../shared/engine/prescription/answers.ts'
 import { type AnswerChoice, choiceOfKey, settle, stateOf } from './answering.ts'
 import { heldLine } from './heldWords.ts'
 import { firmnessWords, stateWords } from './proposalWords.ts'
-import { QuestionPanel } from './QuestionPanel.tsx'
+import { type Asking, QuestionPanel } from './QuestionPanel.tsx'
 import { titleOfQuestion } from './questionTitles.ts'
 import type { AskedProps } from './stepTypes.ts'
 
@@ -60,9 +60,12 @@ export function QuestionItem(props: QuestionItemProps) {
 	const { question, assessment, change, open, setOpen, goOn, step } = props
 	const id = useId()
 	/** What is asked for before the question is settled: the fields of a change, or a reason. */
-	const [asking, setAsking] = useState<AnswerChoice>()
+	const [asking, setAsking] = useState<Asking>()
+	useEffect(() => {
+		if (!open) setAsking(undefined)
+	}, [open])
 	const take = (choice: AnswerChoice) => {
-		if (choice === 'changed' || choice === 'set-aside') return setAsking(choice)
+		if (choice === 'changed' || choice === 'set-aside') return setAsking({ choice })
 		setAsking(undefined)
 		change((now) => settle(now, question, choice))
 		goOn()

@@ -21,9 +21,13 @@ import { kindOf, titleOfQuestion } from './questionTitles.ts'
 import type { AskedProps } from './stepTypes.ts'
 import { Words } from './Words.tsx'
 
+/** What is asked for before a question is settled; asked for anew, it takes the focus again. */
+export interface Asking {
+	choice: AnswerChoice
+}
 interface PanelProps extends AskedProps {
-	asking: AnswerChoice | undefined
-	setAsking: (choice: AnswerChoice | undefined) => void
+	asking: Asking | undefined
+	setAsking: (asking: Asking | undefined) => void
 	take: (choice: AnswerChoice) => void
 }
 /** Takes no room while it is empty. */
@@ -39,11 +43,17 @@ export function QuestionPanel(props: PanelProps) {
 	const fields = useRef<HTMLDivElement>(null)
 	const why = useRef<HTMLDivElement>(null)
 	useEffect(() => {
-		const box = asking === 'changed' ? fields.current : asking === 'set-aside' ? why.current : null
+		const box =
+			asking?.choice === 'changed'
+				? fields.current
+				: asking?.choice === 'set-aside'
+					? why.current
+					: null
 		const field = inPlace && box?.querySelector<HTMLElement>(firstAct)
 		;(field || box?.querySelector<HTMLElement>(firstField))?.focus()
 	}, [asking, inPlace])
-	const changing = asking === 'changed' || (asking === undefined && answer?.choice === 'changed')
+	const changing =
+		asking?.choice === 'changed' || (asking === undefined && answer?.choice === 'changed')
 	return (
 		<Stack spacing={2} sx={{ pt: 1 }}>
 			<Acts {...props} />
@@ -71,7 +81,7 @@ export function QuestionPanel(props: PanelProps) {
 /** The answers that a question may be given. */
 function Acts({ question, assessment, draft, change, asking, setAsking, take }: PanelProps) {
 	const answer = answerTo(draft.decisions, question)
-	const now = asking ?? answer?.choice
+	const now = asking?.choice ?? answer?.choice
 	return (
 		<Stack
 			direction="row"
@@ -135,7 +145,7 @@ function Overtaken({ question, draft, change }: PanelProps) {
 function WhySetAside({ question, draft, change, asking }: PanelProps) {
 	const answer = answerTo(draft.decisions, question)
 	const isAside = answer?.choice === 'set-aside'
-	if (asking !== 'set-aside' && !(asking === undefined && isAside)) return null
+	if (asking?.choice !== 'set-aside' && !(asking === undefined && isAside)) return null
 	return (
 		<Words
 			label="Why it is set aside"
