@@ -20,11 +20,13 @@ export function QuestionList({ wanted, ...props }: QuestionListProps) {
 	const { draft, assessment } = props
 	const { questions } = assessment.prescription
 	const list = useRef<HTMLOListElement>(null)
-	const [openId, setOpenId] = useState(() => wanted || nextOpen(draft, questions, ''))
+	// until one is opened or closed by hand it is the first that is not settled, as the answer comes
+	const [chosen, setChosen] = useState<string | undefined>(wanted || undefined)
+	const openId = chosen ?? nextOpen(draft, questions, '')
 	const [moved, setMoved] = useState(wanted)
 	const goToQuestion = useCallback((id: string | undefined) => {
 		if (id === undefined) return
-		setOpenId(id)
+		setChosen(id)
 		setMoved(id)
 	}, [])
 	// the row takes the focus once what stood open above it is closed
@@ -50,7 +52,7 @@ export function QuestionList({ wanted, ...props }: QuestionListProps) {
 							question={question}
 							number={at + 1}
 							open={question.id === openId}
-							setOpen={(open) => setOpenId(open ? question.id : undefined)}
+							setOpen={(open) => setChosen(open ? question.id : '')}
 							goOn={() => goToQuestion(nextOpen(draft, questions, question.id))}
 							step={(by) => goToQuestion(besideQuestion(questions, question.id, by))}
 						/>
