@@ -5,7 +5,7 @@
 import type { Holdable, HoldUntil } from '../visit/holdables.ts'
 import type { Action } from './screening-result.ts'
 
-export type { Holdable, HoldUntil } from '../visit/holdables.ts'
+export type { Holdable } from '../visit/holdables.ts'
 
 /** One thing held by one rule of the protocol. It ends by a recorded outcome, never by an act. */
 export interface Hold {

@@ -8,9 +8,9 @@ import type { Holdable, HoldUntil } from '../visit/holdables.ts'
 import type { Strength } from './basis.ts'
 import type { ThresholdKey } from './protocol.ts'
 
-export type HoldSet = Readonly<Partial<Record<HoldUntil, readonly Holdable[]>>>
+type HoldSet = Readonly<Partial<Record<HoldUntil, readonly Holdable[]>>>
 /** A group of questions that names the side of a general question, where it was opened too. */
-export type PlacedBy = 'achilles' | 'syndesmosis' | 'lisfranc' | 'boneStress' | 'infection' | 'limp' | 'tumour' | 'injury'
+type PlacedBy = 'achilles' | 'syndesmosis' | 'lisfranc' | 'boneStress' | 'infection' | 'limp' | 'tumour' | 'injury'
 export interface HoldRow {
 	rule: string
 	holds: HoldSet
@@ -49,6 +49,7 @@ export const holdRows: readonly HoldRow[] = [
 	{ rule: 'uncleared-surgery', holds: { surgeon: ['sport', 'match', 'impact', 'season', 'test', 'exercise', 'insert', 'raise'] }, acute: true },
 	{ rule: 'severe-pain', holds: { outcome: ['match', 'impact'] }, acute: true },
 	{ rule: 'bone-stress-recovering', holds: { 'treating-doctor': ['match', 'impact'] } },
+	{ rule: 'no-insert-yet', holds: { outcome: ['insert'] }, source: 'expert opinion and common practice; midfoot sprain: J Foot Ankle Res 2023, s13047-023-00608-0', strength: 'expert' },
 	// injury
 	{ rule: 'screening.ottawa-met', holds: broken, acute: true, source: 'Ottawa ankle and foot rules (Stiell, JAMA 1993)', strength: 'guideline' },
 	{ rule: 'screening.ottawa-not-applicable', holds: broken, acute: true },

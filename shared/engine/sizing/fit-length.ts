@@ -137,6 +137,28 @@ function forwardBallFindings(visit: Visit, foot: Asking, protocol: Protocol): Fi
 		}),
 	]
 }
+/** Says that heel to toe decided, where heel to ball was measured as well. */
+function toeFindings(
+	deciding: readonly Asking[],
+	feet: PerSide<FootSizing>,
+	protocol: Protocol,
+): Finding[] {
+	const because = bothSides.flatMap((side) => {
+		const { archLengthMm } = feet[side]
+		return archLengthMm === undefined ? [] : [reading('lengthFromBallMm', archLengthMm, 'mm', side)]
+	})
+	const [first, another] = deciding
+	if (!first || because.length === 0) return []
+	const lengths = deciding.map(({ side, lengthMm }) => reading('heelToToeMm', lengthMm, 'mm', side))
+	return [
+		findingOf(state('sizing.toe-length', { foot: another ? 'equal' : first.side }), {
+			side: 'both',
+			level: 'note',
+			because: [...lengths, ...because],
+			basis: protocol.basis('heel-to-ball length', 'sizing.halfSizeMm'),
+		}),
+	]
+}
 /** Standard error of a mean; of two feet that tie, the one read fewer times says how sure it is. */
 function semOf(
 	visit: Visit,
@@ -192,6 +214,7 @@ export function fitLength(visit: Visit, feet: PerSide<FootSizing>, protocol: Pro
 		findings: [
 			...compared.findings,
 			...byBall.flatMap((foot) => forwardBallFindings(visit, foot, protocol)),
+			...(fromBall ? [] : toeFindings(deciding, feet, protocol)),
 		],
 	}
 }

@@ -1,15 +1,7 @@
 /** What may be held back, and what ends a hold: terms of the visit file and of the gate. */
 
 /** Of the whole player. */
-export const heldOfPlayer = [
-	'sport',
-	'match',
-	'impact',
-	'purchase',
-	'shelf',
-	'season',
-	'raise',
-] as const
+const heldOfPlayer = ['sport', 'match', 'impact', 'purchase', 'shelf', 'season', 'raise'] as const
 /** On one limb. `test` is lunge, heel rises, hop and Jack test. */
 export const heldOfLimb = ['weight', 'test', 'exercise', 'insert'] as const
 export const holdables = [...heldOfPlayer, ...heldOfLimb] as const
