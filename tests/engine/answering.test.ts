@@ -25,6 +25,7 @@ import {
 	keptElements,
 	withElement,
 } from '../../renderer/screens/assessment/decide/insertDecisions.ts'
+import { firmnessWords } from '../../renderer/screens/assessment/decide/proposalWords.ts'
 import {
 	proposedFields,
 	readBand,
@@ -271,4 +272,12 @@ describe('the list', () => {
 			),
 		).toMatch(/^held: .+, left; lifted when what was found is recorded$/)
 	})
+})
+
+it('says how firmly a proposal stands, and what to measure again', () => {
+	expect(firmnessWords(undefined)).toBe('')
+	expect(firmnessWords({ firmness: 'steady', decidedBy: [] })).toBe('steady')
+	expect(
+		firmnessWords({ firmness: 'near-a-limit', decidedBy: ['feet.right.heelToToeMm'], share: 0.8 }),
+	).toBe('near a limit: measure heel to toe, right again')
 })
