@@ -11,7 +11,7 @@ import type { Stated } from '../words/statement.ts'
 
 export type Mark = 'model' | 'work'
 /** What a mark puts down: the words to print, and what they are about whatever their wording. */
-export interface Marked {
+interface Marked {
 	says: string
 	of?: string
 }
