@@ -14,6 +14,7 @@ import {
 	pairsLeftOff,
 } from '../../shared/engine/prescription/owned.ts'
 import { openProtocol } from '../../shared/engine/protocol/protocol.ts'
+import { screening } from '../../shared/engine/screening/screening.ts'
 import { sizing } from '../../shared/engine/sizing/sizing.ts'
 import { type Pair, type Visit, visitSchema } from '../../shared/engine/visit/visit.ts'
 import { spokenTo } from '../../shared/engine/words/statement.ts'
@@ -31,9 +32,15 @@ const visitOf = (pair: Partial<Pair>, more: Partial<Visit> = {}): Visit =>
 		footwear: [{ id: 'p', sole: 'firm-ground', insideLengthMm: 267, ...pair }],
 		...more,
 	})
+const knownOf = (visit: Visit) =>
+	factsOf(
+		visit,
+		{ posture: posture(visit, [], protocol), screening: screening(visit, protocol) },
+		protocol,
+	)
 function judged(pair: Partial<Pair>, more: Partial<Visit> = {}, known: Partial<OwnedContext> = {}) {
 	const visit = visitOf(pair, more)
-	const facts = factsOf(visit, posture(visit, [], protocol), protocol)
+	const facts = knownOf(visit)
 	const sized = sizing(visit, [], protocol, { facts })
 	const { pairs, findings } = ownedPairs(
 		visit,
@@ -101,7 +108,7 @@ describe('room, boots of an adult with a foot of 260 mm (band 5 to 10 mm, error 
 	})
 	it('what is not measured is told as that, and has no verdict on its room', () => {
 		const { pair } = judged({ insideLengthMm: undefined })
-		expect([pair.verdict, pair.params['said']]).toEqual([
+		expect([pair.verdict, pair.params.said]).toEqual([
 			'keep',
 			[
 				{ code: 'owned.keep-unmeasured', params: {} },
@@ -133,7 +140,7 @@ describe('a foot that suffers', () => {
 	})
 	it('skin at risk: what rubs is not worn', () => {
 		const visit = visitOf({})
-		const facts = factsOf(visit, posture(visit, [], protocol), protocol)
+		const facts = knownOf(visit)
 		const atRisk = {
 			...facts,
 			right: { ...facts.right, footAtRisk: [{ measure: 'neuropathy', value: 'current' }] },
@@ -155,6 +162,15 @@ describe('damage, wear and sole', () => {
 		)
 		expect(pairsLeftOff([...sharp.pairs, ...loose.pairs])).toEqual(['p', 'p'])
 		expect(pairsLeftOff(judged({ damage: ['stud-missing'] }).pairs)).toEqual([])
+	})
+	it('a heel that slips is laced with a lock, never a sore one', () => {
+		const slips: Partial<Pair> = { damage: ['heel-slips'] }
+		expect(judged(slips).pair).toMatchObject({ verdict: 'modify', work: ['heel-lock'] })
+		const sore = { condition: 'haglund-deformity', side: 'left', status: 'current' } as const
+		expect(judged(slips, { conditions: [sore] }).pair).toMatchObject({
+			verdict: 'modify',
+			work: [],
+		})
 	})
 	it('what is to be replaced anyway is not mended to be worn', () =>
 		expect(verdict({ damage: ['stud-sharp', 'counter-collapsed'] })).toBe('stop-wearing'))
@@ -241,7 +257,7 @@ describe('outside callers are told the same', () => {
 	})
 	it('the young: a pair within error of the band is kept, with the day it will be outgrown', () => {
 		const more = { player: child }
-		expect(judged({ insideLengthMm: 266 }, more).pair.params['said']).toEqual([
+		expect(judged({ insideLengthMm: 266 }, more).pair.params.said).toEqual([
 			{ code: 'owned.keep', params: {} },
 			{ code: 'owned.room-near', params: { toeRoomMm: 6, leastMm: 8, mostMm: 12 } },
 			{

@@ -18,10 +18,14 @@ describe('heel to ball, sizing.md 2.1: size = max(toe size, arch size)', () => {
 		expect(ball.fitLengthMm).toBeCloseTo(204 / 0.741, 6)
 		const toe = fitted({ left: { heelToToeMm: 262, heelToBallMm: 195 } })
 		expect([toe.decidedBy, toe.decidedByFoot, toe.fitLengthMm]).toEqual(['toe-length', 'left', 262])
-		expect(ids({ left: { heelToToeMm: 262, heelToBallMm: 195 } })).toContain(
+		// 196 / 0.741 = 264.5: asks for 2.5 mm more, less than half a size
+		expect(ids({ left: { heelToToeMm: 262, heelToBallMm: 196 } })).toContain(
 			'sizing.toe-length.both',
 		)
-		expect(ids({ left: { heelToToeMm: 262 } })).not.toContain('sizing.toe-length.both')
+		// 190 / 0.741 = 256.4: asks for nothing
+		expect(ids({ left: { heelToToeMm: 262, heelToBallMm: 190 } })).not.toContain(
+			'sizing.toe-length.both',
+		)
 	})
 	// 1.329 mm of one reading (Lee 2014) divided by the root of 2 is 0.94; half a size is 4.233 mm.
 	it('within a standard error of half a size it is given in part, half of it in the middle', () => {

@@ -137,24 +137,27 @@ function forwardBallFindings(visit: Visit, foot: Asking, protocol: Protocol): Fi
 		}),
 	]
 }
-/** Says that heel to toe decided, where heel to ball was measured as well. */
+/** Says that heel to toe decided where heel to ball asks for more, but too little to follow. */
 function toeFindings(
 	deciding: readonly Asking[],
 	feet: PerSide<FootSizing>,
 	protocol: Protocol,
 ): Finding[] {
-	const because = bothSides.flatMap((side) => {
-		const { archLengthMm } = feet[side]
-		return archLengthMm === undefined ? [] : [reading('lengthFromBallMm', archLengthMm, 'mm', side)]
-	})
 	const [first, another] = deciding
-	if (!first || because.length === 0) return []
+	if (!first) return []
+	const asksMore = bothSides.flatMap((side) => {
+		const { archLengthMm } = feet[side]
+		return archLengthMm === undefined || archLengthMm <= first.fitMm
+			? []
+			: [reading('lengthFromBallMm', archLengthMm, 'mm', side)]
+	})
+	if (asksMore.length === 0) return []
 	const lengths = deciding.map(({ side, lengthMm }) => reading('heelToToeMm', lengthMm, 'mm', side))
 	return [
 		findingOf(state('sizing.toe-length', { foot: another ? 'equal' : first.side }), {
 			side: 'both',
 			level: 'note',
-			because: [...lengths, ...because],
+			because: [...lengths, ...asksMore],
 			basis: protocol.basis('heel-to-ball length', 'sizing.halfSizeMm'),
 		}),
 	]

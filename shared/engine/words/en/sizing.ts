@@ -87,7 +87,8 @@ export const sizingSentences = {
 	}),
 	'sizing.toe-length': sentence<{ foot: Side | 'equal' }>({
 		clinician: ({ foot }) =>
-			`The size follows heel to toe of ${whichFoot(foot)}: heel to ball asks for no longer shoe.`,
+			`The size follows heel to toe of ${whichFoot(foot)}: heel to ball asks for less than half a ` +
+			'size more.',
 	}),
 	'sizing.check-inside': sentence<{
 		spreadMm: number
