@@ -10,8 +10,11 @@ import { sizeWords } from '../words/en/sizes.ts'
 import type { Stated } from '../words/statement.ts'
 
 export type Mark = 'model' | 'work'
-/** What a mark puts down: the words to print, and what they are about whatever their wording. */
-interface Marked {
+/**
+ * What a mark puts down: the words to print, and what they are about whatever their wording.
+ * @internal
+ */
+export interface Marked {
 	says: string
 	of?: string
 }
