@@ -23,7 +23,9 @@ function pairLines(pair: RolePair): string[] {
 		...(shelf.length > 0 ? [`    shelf ${shelf.join(', ')}`] : []),
 		`    seek ${pair.seek.join(', ')}`,
 		`    avoid ${pair.avoid.join(', ')}`,
-		...pair.settled.map(({ feature, over, says }) => `    settled ${feature} under ${over}: ${says}`),
+		...pair.settled.map(
+			({ feature, over, says }) => `    settled ${feature} under ${over}: ${says}`,
+		),
 	]
 }
 /** The prescription in the order in which a clinician reads it. */
@@ -45,9 +47,12 @@ export function planLines({ prescription }: Assessment): string[] {
 		'PAIRS',
 		...pairs.flatMap(pairLines),
 		'OWNED',
-		...owned.map(({ id, verdict, by, says }) => `  ${id} ${verdict}${by ? ` by ${by}` : ''}: ${says}`),
+		...owned.map(
+			({ id, verdict, by, says }) => `  ${id} ${verdict}${by ? ` by ${by}` : ''}: ${says}`,
+		),
 		...bothSides.map(
-			(side) => `INSERT IN PLAN ${side}: ${insert[side].state}; ${insert[side].elements.join(', ')}`,
+			(side) =>
+				`INSERT IN PLAN ${side}: ${insert[side].state}; ${insert[side].elements.join(', ')}`,
 		),
 		`CHANGES ${changes.join(', ')}`,
 		`LACING ${lacing.join(', ')}`,

@@ -1,9 +1,10 @@
 /**
- * Twelve clinical pictures of invented players: the whole assessment of each, kept as readable text
- * beside the visit.
+ * Two dozen clinical pictures of invented players: the plan of each, what each reader is told, and
+ * the whole assessment, kept as readable text beside the visit.
  */
 import { readdirSync, readFileSync } from 'node:fs'
 import { expect, it } from 'vitest'
+import { settledAsProposed } from '../../electron/command/demo.ts'
 import { assess } from '../../shared/engine/assess.ts'
 import type {
 	Assessment,
@@ -17,6 +18,7 @@ import { bothSides, rounded } from '../../shared/engine/visit/sides.ts'
 import { type Side, visitSchema } from '../../shared/engine/visit/visit.ts'
 import { elementText } from '../../shared/engine/words/en/insert-names.ts'
 import { readingInWords } from '../../shared/engine/words/reading.ts'
+import { planLines, toldLines } from './picture-lines.ts'
 
 const folder = new URL('./pictures/', import.meta.url)
 const names = readdirSync(folder)
@@ -86,10 +88,17 @@ function readable(assessment: Assessment): string {
 	]
 	return `${lines.join('\n')}\n`
 }
-it('there are twelve', () => expect(names).toHaveLength(12))
+it('there are two dozen', () => expect(names).toHaveLength(24))
 it.each(names)('%s', async (name) => {
 	const visit = visitSchema.parse(JSON.parse(readFileSync(new URL(name, folder), 'utf8')))
-	const text = readable(assess(visit))
+	const assessment = assess(visit)
+	const decisions = settledAsProposed(assessment)
+	const parts = [
+		...planLines(assessment),
+		...toldLines(visit, assessment, decisions),
+		readable(assessment),
+	]
+	const text = parts.join('\n')
 	expect(text).not.toMatch(/undefined(?!:)|NaN|\[object|[≥≤→≈]|predicts|diagnoses|prevents/)
 	await expect(text).toMatchFileSnapshot(`./pictures/${name.replace('.json', '.txt')}`)
 })

@@ -1,12 +1,12 @@
 /** What is said of a wish that gave way to another. */
-import type { SettlingRank } from '../../protocol/settling.table.ts'
 import type { Feature, Sole, Surface } from '../../visit/terms.ts'
 import { sentence } from '../sentence.ts'
 import { aFeature, featureIs, ruleList, soleName } from './features.ts'
 import { article, capital, listed, terms } from './format.ts'
 import { featureWords } from './terms.table.ts'
 
-const rankWords: Record<SettlingRank, string> = {
+/** Each rank of `protocol/settling.table.ts`: whoever states one that lacks words does not compile. */
+const rankWords = {
 	gate: 'what danger holds back',
 	length: 'length',
 	ground: 'the sole that the ground allows',
@@ -18,7 +18,8 @@ const rankWords: Record<SettlingRank, string> = {
 	grip: 'grip',
 	'body-and-position': 'body and position',
 	preference: 'preference',
-}
+} as const
+type SettlingRank = keyof typeof rankWords
 type Way = 'seek' | 'avoid'
 interface SettledParams extends Readonly<Record<string, unknown>> {
 	feature: Feature
