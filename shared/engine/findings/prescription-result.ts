@@ -84,7 +84,7 @@ export interface Prescription {
 	pairs: RolePair[]
 	owned: OwnedPair[]
 	insert: PerSide<PrescribedInsert>
-	/** Ids of changes to footwear and of ways to lace (footwear.modifications, footwear.lacing). */
+	/** Changes to footwear and ways to lace (footwear.modifications, .lacing), each as `ID.SIDE`. */
 	changes: string[]
 	lacing: string[]
 	review?: { date: string; because: string[] }

@@ -30,7 +30,7 @@ export const answerFieldsSchema = z.strictObject({
 		)
 		.max(20)
 		.optional(),
-	/** changes, lacing: ids that stand */
+	/** changes, lacing: `ID.SIDE` that stand; insert: elements that stand, as `left.heel-cup` */
 	keep: z.array(z.string().max(80)).max(40).optional(),
 	/** review */
 	reviewDate: z.iso.date().optional(),
