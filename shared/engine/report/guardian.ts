@@ -1,35 +1,31 @@
 /**
- * The guardian summary, one page: purpose, actions, what to buy, wearing in, warning signs, growth,
- * what the club was told.
+ * The guardian summary, one page: what stops, purpose, actions, the pairs at hand, what to buy,
+ * wearing in, warning signs, growth, what the club was told.
  */
 import type { Speak } from '../words/speak.ts'
-import {
-	capital,
-	dateWords,
-	defaultWarningSigns,
-	featureInWords,
-	shown,
-	sizeShown,
-} from '../words/words.ts'
+import { capital, dateWords, defaultWarningSigns, shown, sizeShown } from '../words/words.ts'
 import {
 	amended,
 	frame,
 	heading,
 	nameOf,
-	raiseInWords,
 	say,
 	signature,
 	small,
 	speakOf,
 	statusOf,
 } from './base.ts'
-import { standingWishes } from './decided.ts'
 import type { Block, LwDocument } from './document.ts'
 import type { ReportInput } from './inputs.ts'
-import { actionsOf, alertFor } from './player/actions.ts'
+import { insertOf } from './insert-of.ts'
+import { planOf } from './plan-of.ts'
+import { actionsOf, alertFor, proposedNote } from './player/actions.ts'
+import { featuresInWords, pairsToFind, pairTitle } from './player/next-pair.ts'
+import { pairRows, untilFootReview } from './player/pairs.ts'
 import { labelsOf } from './player/size.ts'
-import { isUrgent, newBootsWait } from './player/waits.ts'
-import { readerOf } from './reader.ts'
+import { raiseLines } from './raise-lines.ts'
+import { readerOf, toldBy } from './reader.ts'
+import { buyingWaits, waits } from './waits.ts'
 
 type Part = (input: ReportInput, t: Speak) => Block[]
 /** Features named in one line of one page; the player report has them all. */
@@ -39,56 +35,88 @@ const mostSigns = 6
 /** What is urgent, over everything else; the sources stand in the player's report. */
 const stop: Part = (input, t) => alertFor(readerOf('guardian', input), input, t)
 const purpose: Part = ({ visit }, t) => [
-	say(t('guardian.purpose', { name: visit.player.givenName, date: dateWords(visit.visitDate) })),
+	say(t('guardian.seen', { name: visit.player.givenName, date: dateWords(visit.visitDate) })),
 ]
 const doNow: Part = (input, t) => {
 	const { items } = actionsOf(readerOf('guardian', input), input, t)
 	return [
 		heading(t('player.doNow')),
+		...proposedNote(input, t),
 		items.length > 0 ? { kind: 'actions', items } : say(t('player.nothingDecided')),
 	]
 }
-const buy: Part = (input, t) => {
-	if (input.withheld?.includes('footwear') || newBootsWait(input.assessment)) return []
-	return [heading(t('guardian.buy')), sizeToBuy(input, t), ...featuresToBuy(input, t)]
+const keepsFootwear = ({ withheld = [] }: ReportInput): boolean => withheld.includes('footwear')
+const pairs: Part = (input, t) => {
+	if (keepsFootwear(input)) return []
+	const rows = pairRows(readerOf('guardian', input), input, t)
+	if (rows.length === 0) return []
+	const items = rows.map(([name = '', verdict = '', why = '']) =>
+		[t('guardian.pair', { name, verdict }), why].filter(Boolean).join(' '),
+	)
+	return [heading(t('guardian.pairs')), { kind: 'list', items }]
 }
-function sizeToBuy({ visit, assessment: { sizing } }: ReportInput, t: Speak): Block {
-	const inside = sizing.insideLengthMm
-	if (!inside) return say(t('guardian.noSize'))
+const untilReview: Part = (input, t) => (keepsFootwear(input) ? [] : untilFootReview(input, t))
+const buy: Part = (input, t) => {
+	const plan = planOf(input)
+	if (keepsFootwear(input) || buyingWaits(plan.gate)) return []
+	const blocks = [...sizeToBuy(input, t), ...featuresToBuy(input, t)]
+	return blocks.length > 0 ? [heading(t('guardian.buy')), ...blocks] : []
+}
+function sizeToBuy(input: ReportInput, t: Speak): Block[] {
+	const { visit, assessment } = input
+	const { sizing } = assessment
+	if (sizing.fitLengthMm === undefined) return [say(t('guardian.noSize'))]
+	const inside = planOf(input).size.boots
+	if (!inside) return []
 	const labels = labelsOf(visit, sizing).map(([system, size]) =>
 		t('guardian.label', { system, size: sizeShown(size.label) }),
 	)
-	return say(
-		t('guardian.inside', {
-			min: shown(inside.min),
-			max: shown(inside.max),
-			labels: labels.join(', '),
-		}),
-	)
-}
-function featuresToBuy({ assessment: { footwear }, decisions }: ReportInput, t: Speak): Block[] {
-	const named = (kind: 'seek' | 'avoid') =>
-		standingWishes(footwear.target[kind], kind, decisions)
-			.slice(0, mostFeatures)
-			.map(({ feature }) => featureInWords(feature))
-			.join('; ')
-	const [seek, avoid] = [named('seek'), named('avoid')]
-	const sentences = [
-		...(seek ? [t('guardian.look', { features: seek })] : []),
-		...(avoid ? [t('guardian.avoid', { features: avoid })] : []),
+	return [
+		say(
+			t('guardian.inside', {
+				min: shown(inside.min),
+				max: shown(inside.max),
+				labels: labels.join(', '),
+			}),
+		),
 	]
-	return sentences.length > 0 ? [say(sentences.join(' '))] : []
 }
+function featuresToBuy(input: ReportInput, t: Speak): Block[] {
+	const plan = planOf(input)
+	return pairsToFind(plan).map((pair) => {
+		const seek = featuresInWords(pair.seek.slice(0, mostFeatures))
+		const avoid = featuresInWords(pair.avoid.slice(0, mostFeatures))
+		return say(
+			[
+				`${pairTitle(pair, plan, t)}.`,
+				...(seek ? [t('guardian.look', { features: seek })] : []),
+				...(avoid ? [t('guardian.avoid', { features: avoid })] : []),
+			].join(' '),
+		)
+	})
+}
+/** New boots, raise and insert, each unless it waits or was not to be shown. */
 const wearing: Part = (input, t) => {
-	const { assessment, decisions, withheld = [] } = input
-	if (isUrgent(assessment.screening.action)) return []
-	const raise = withheld.includes('insert') ? undefined : raiseInWords(decisions.heelRaiseMm, t)
-	const sentences = [
-		...(newBootsWait(assessment) ? [] : [t('guardian.wearBoots')]),
-		...(raise ? [t('guardian.raise', { raise })] : []),
+	const { withheld = [], visit } = input
+	const plan = planOf(input)
+	const reader = readerOf('guardian', input)
+	const showsInsert = !withheld.includes('insert')
+	const raises =
+		showsInsert && !waits(plan.gate, 'raise')
+			? raiseLines(plan, visit, t).map((raise) => t('guardian.raise', { raise }))
+			: []
+	const { left, right, result } = insertOf(input)
+	const isWorn = left.length + right.length > 0 && !waits(plan.gate, 'sport')
+	const steps =
+		showsInsert && isWorn ? result.wearIn.flatMap((step) => toldBy(reader, step) ?? []) : []
+	const boots = buyingWaits(plan.gate) ? [] : [t('guardian.wearBoots')]
+	const sentences = [...boots, ...raises]
+	if (sentences.length + steps.length === 0) return []
+	return [
+		heading(t('guardian.wear')),
+		...(sentences.length > 0 ? [say(sentences.join(' '))] : []),
+		...(steps.length > 0 ? [{ kind: 'list' as const, items: steps }] : []),
 	]
-	if (sentences.length === 0) return []
-	return [heading(t('guardian.wear')), say(sentences.join(' '))]
 }
 const signs: Part = ({ decisions }, t) => [
 	heading(t('guardian.signs')),
@@ -98,12 +126,17 @@ const signs: Part = ({ decisions }, t) => [
 	},
 	say(t('player.emergency')),
 ]
-const again: Part = ({ decisions, assessment, withheld = [] }, t) => {
-	const byGrowth = withheld.includes('growth') ? undefined : assessment.growth?.measureAgainBy
-	const date = decisions.reviewDate ?? byGrowth
+/** The day of the plan; one that rests on growth alone is not told where growth is not shown. */
+const again: Part = (input, t) => {
+	const { withheld = [], assessment } = input
+	const { review } = planOf(input)
+	const topics = new Map(assessment.findings.map(({ id, topic }) => [id, topic]))
+	const byGrowthAlone =
+		!!review?.because.length && review.because.every((id) => topics.get(id) === 'growth')
+	const isTold = review && !(byGrowthAlone && withheld.includes('growth'))
 	return [
 		heading(t('guardian.again')),
-		say(date ? t('guardian.againBy', { date: dateWords(date) }) : t('guardian.againNone')),
+		say(isTold ? t('guardian.againOn', { date: dateWords(review.date) }) : t('guardian.againNone')),
 	]
 }
 const shared: Part = ({ decisions, sharedWithClub = [] }, t) => [
@@ -129,6 +162,8 @@ const parts: readonly Part[] = [
 	stop,
 	purpose,
 	doNow,
+	untilReview,
+	pairs,
 	buy,
 	wearing,
 	signs,

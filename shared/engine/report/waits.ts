@@ -12,8 +12,7 @@ import { isUrgent } from './gate-before.ts'
 export const waits = (gate: Gate, what: Holdable, side?: Side): boolean =>
 	isHeld(gate, 'sport') || isHeld(gate, what, side)
 /** Nothing of buying: neither a purchase, nor a model of the shelf. */
-export const buyingWaits = (gate: Gate): boolean =>
-	waits(gate, 'purchase') || isHeld(gate, 'shelf')
+export const buyingWaits = (gate: Gate): boolean => waits(gate, 'purchase') || isHeld(gate, 'shelf')
 /** Whether a review of the foot comes before new footwear. */
 export const awaitsFootReview = (gate: Gate): boolean =>
 	[gate.person, gate.left, gate.right].some(({ holds }) =>
@@ -40,7 +39,10 @@ export function dangerOf(gate: Gate, today: string): Danger | undefined {
 	const held = [gate.person, gate.left, gate.right].filter(({ state }) => state === 'held')
 	const action = held
 		.map((part) => part.action)
-		.reduce((one, other) => (actions.indexOf(one) >= actions.indexOf(other) ? one : other), 'proceed')
+		.reduce(
+			(one, other) => (actions.indexOf(one) >= actions.indexOf(other) ? one : other),
+			'proceed',
+		)
 	const stop = stops.find((what) => isHeld(gate, what))
 	const noWeight = bothSides.filter((side) =>
 		gate[side].holds.some(({ what }) => what === 'weight'),

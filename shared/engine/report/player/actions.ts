@@ -39,7 +39,8 @@ function reasonsFor(
 /** What is stopped, over everything else: sport first, whatever else is asked for. */
 function titleOf({ action, isUrgent: urgent, stop }: Danger, t: Speak): string {
 	const plain = capital(plainActionWords[action])
-	if (stop === 'sport') return urgent ? t('player.stopFirst', { action: plain }) : t('player.stopNow')
+	if (stop === 'sport')
+		return urgent ? t('player.stopFirst', { action: plain }) : t('player.stopNow')
 	return urgent ? t('player.first', { action: plainActionWords[action] }) : t('player.heldNow')
 }
 /**
@@ -135,7 +136,9 @@ export function actionsOf(
 			{
 				what,
 				when:
-					when <= visit.visitDate ? t('player.whenNow') : t('player.whenBy', { date: dateWords(when) }),
+					when <= visit.visitDate
+						? t('player.whenNow')
+						: t('player.whenBy', { date: dateWords(when) }),
 				who: who.does[priority.who] ?? t('common.notStated'),
 			},
 		]
