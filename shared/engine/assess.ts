@@ -65,8 +65,8 @@ export function assess(
 		screening: screening(visit, protocol),
 		loading: loading(visit, protocol),
 	}
-	const facts = factsOf(visit, rooms.posture, protocol)
-	const gate = gateOf(visit, before, rooms.screening, facts, protocol)
+	const facts = factsOf(visit, rooms, protocol)
+	const { gate, findings: gated } = gateOf(visit, before, rooms.screening, facts, protocol)
 	const raised = raise(visit, { ...rooms, facts, gate }, protocol)
 	// The shelf is matched with the insert proposed inside; the insert is then checked against the
 	// room in the first model that passes.
@@ -84,6 +84,7 @@ export function assess(
 		inserts,
 		rooms.loading,
 		raised,
+		{ findings: gated },
 		{ findings: conditionFindings(visit, rooms.screening, protocol) },
 	].flatMap((room) => room?.findings ?? [])
 	findings.sort((finding, other) => consequence[finding.level] - consequence[other.level])

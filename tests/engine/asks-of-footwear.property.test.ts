@@ -4,8 +4,9 @@
  */
 import { describe, expect, it } from 'vitest'
 import { assess } from '../../shared/engine/assess.ts'
+import { jointNames } from '../../shared/engine/facts/joint-risks.table.ts'
 import { asksOfFootwear } from '../../shared/engine/footwear/asks.ts'
-import { jointNames, jointRisks } from '../../shared/engine/footwear/studs.ts'
+import { jointRisks } from '../../shared/engine/footwear/studs.ts'
 import { conditions, statuses } from '../../shared/engine/visit/terms.ts'
 import { type Visit, visitSchema } from '../../shared/engine/visit/visit.ts'
 

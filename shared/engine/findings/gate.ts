@@ -24,6 +24,8 @@ export interface Hold {
 	what: Holdable
 	/** The rule of `protocol/holds.table.ts` that holds it: outcomes name it. */
 	rule: string
+	/** The limb that the sign is on; absent where it has no side. */
+	side?: 'left' | 'right'
 	/** What ends it: a key of the words of the gate. */
 	until: HoldUntil
 	/** The day of the visit at which it began; an earlier one than today's was carried here. */

@@ -1,11 +1,11 @@
 /** What a condition asks of shoe, lacing and changes, read off the tables of the room. */
 import { conditionRow } from '../conditions/registry.ts'
+import { riskRows } from '../facts/joint-risks.table.ts'
 import type { JointName } from '../visit/shelf.ts'
 import type { Condition, Feature } from '../visit/terms.ts'
 import { lacingRows } from './lacing.ts'
 import { modificationRows } from './modifications.ts'
 import { footwearRules } from './rules/rules.ts'
-import { riskRows } from './studs.ts'
 import type { WorkRow } from './work.ts'
 
 /** now: while it is current or recovering; ever: when it is past too. */

@@ -12,12 +12,12 @@
  * insert; the distance says where to look.
  */
 import { conditionReasons } from '../conditions/query.ts'
+import { jointNames, riskRows } from '../facts/joint-risks.table.ts'
 import type { PostureResult, SizingResult, StudDistance } from '../findings/assessment.ts'
 import type { Because } from '../protocol/basis.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import type { JointName, Model, ShelfSize } from '../visit/shelf.ts'
 import { rounded } from '../visit/sides.ts'
-import type { Condition } from '../visit/terms.ts'
 import type { Side, Visit } from '../visit/visit.ts'
 import { firstRayReason, stiffJointReason } from './facts.ts'
 
@@ -26,12 +26,6 @@ export interface Point {
 	yMm: number
 }
 export type Joints = Record<JointName, Point>
-export const jointNames: readonly JointName[] = [
-	'first metatarsal head',
-	'fifth metatarsal head',
-	'heel centre',
-]
-
 /**
  * Where the joints of a foot lie on a sole. Undefined unless length, heel-to-ball length and ball
  * width of that side are measured.
@@ -62,34 +56,6 @@ export const studPoints = (
 		yMm: (stud.yFraction * size.ballWidthMm) / 2,
 	}))
 
-/** What puts a joint at risk; past conditions count where the history stays relevant. */
-export const riskRows: readonly {
-	joints: readonly JointName[]
-	conditions: readonly Condition[]
-	when: 'now' | 'ever'
-}[] = [
-	{
-		joints: ['first metatarsal head'],
-		conditions: ['sesamoid-pain', 'first-mtp-osteoarthritis', 'hallux-limitus', 'turf-toe'],
-		when: 'now',
-	},
-	{
-		joints: ['fifth metatarsal head'],
-		conditions: ['fifth-metatarsal-stress-fracture'],
-		when: 'ever',
-	},
-	{
-		joints: ['fifth metatarsal head'],
-		conditions: ['bunionette', 'fifth-metatarsal-apophysitis'],
-		when: 'now',
-	},
-	{
-		joints: ['heel centre'],
-		conditions: ['plantar-heel-pain', 'calcaneal-apophysitis'],
-		when: 'now',
-	},
-	{ joints: jointNames, conditions: ['previous-foot-ulcer', 'neuropathy'], when: 'ever' },
-]
 export type JointRisks = Record<JointName, Because[]>
 /** The reasons that put each joint of a side at risk; none: it is not. */
 export function jointRisks(visit: Visit, posture: PostureResult, side: Side): JointRisks {

@@ -1,5 +1,6 @@
 /** Adds to the footwear room what the shelf, the modifications and the lacing say. */
 import { isAdult } from '../facts/age.ts'
+import { jointNames } from '../facts/joint-risks.table.ts'
 import type { FootwearResult, RankedModel } from '../findings/assessment.ts'
 import { type Finding, reading } from '../findings/finding.ts'
 import { need } from '../plain/need.ts'
@@ -17,7 +18,7 @@ import type { InsertVolume } from './insert-volume.ts'
 import { lacingRows } from './lacing.ts'
 import { matchShelf } from './match/match.ts'
 import { modificationRows } from './modifications.ts'
-import { allRemovable, jointNames, jointRisks, jointsOf } from './studs.ts'
+import { allRemovable, jointRisks, jointsOf } from './studs.ts'
 import { workFacts, workOf } from './work.ts'
 
 /** How many models are put forward. */

@@ -89,6 +89,7 @@ export const rowLimits: Readonly<Record<string, Limits>> = {
 	'growth.statureReadingSdCm': [0.01, 5],
 	'growth.velocityMinDays': [7, 3650],
 	'growth.footIntervalMinDays': [7, 3650],
+	'screening.severePain': [1, 10],
 	'screening.ottawaSensitivityAdult': [50, 100],
 	'screening.ottawaSensitivityYoung': [50, 100],
 	'loading.weeklyRisePercent': [1, 100],

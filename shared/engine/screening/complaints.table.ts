@@ -23,7 +23,7 @@ export const complaints: readonly Complaint[] = [
 	{ id: 'midfoot', says: 'Midfoot pain or bruise under the foot', opens: ['screening.lisfrancSuspected', 'screening.lisfranc', 'screening.boneStress'] },
 	{ id: 'calf', says: 'Swollen or painful calf', opens: ['screening.calfSuspicion', 'screening.wells', 'screening.achilles', 'screening.vascular'] },
 	{ id: 'hot', says: 'Hot, red or weeping', opens: ['screening.hotSwollenJoint', 'screening.spreadingInfection', 'screening.infection'] },
-	{ id: 'limp', says: 'Limping without a known reason', opens: ['screening.limpUnexplained', 'screening.limp', 'screening.tumour', 'screening.infection'] },
+	{ id: 'limp', says: 'Limping without a known reason', opens: ['screening.hipPainWithLimp', 'screening.limpUnexplained', 'screening.limp', 'screening.tumour', 'screening.infection'] },
 	{ id: 'lump', says: 'A lump, or bone pain without a reason', opens: ['screening.tumour', 'screening.boneStress'] },
 	{ id: 'numb', says: 'Numb, tingling or weak', opens: ['screening.reducedSensation', 'screening.newWeakness', 'screening.neurological', 'screening.exertionalTightness'] },
 	{ id: 'cold', says: 'Cold, pale or tight', opens: ['screening.coldPaleFoot', 'screening.exertionalTightness', 'screening.vascular'] },

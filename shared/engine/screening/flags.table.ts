@@ -22,6 +22,7 @@ export const flagRows: readonly FlagRow[] = [
 	row('boneStressHighRisk', 'imaging', 'Am Fam Physician 2003;67:85; Ekstrand and van Dijk 2013, Br J Sports Med 47:754', 'expert'),
 	row('boneStressLowRisk', 'letter', memory, 'practice'),
 	row('limpUnexplained', 'letter', limp, 'guideline', { minorAction: 'same-day' }),
+	row('hipPainWithLimp', 'letter', "Queensland Health paediatric orthopaedics; Royal Children's Hospital Melbourne", 'guideline', { minorAction: 'same-day' }),
 	row('lumpOrSwelling', 'imaging', 'NICE NG12 (secondary pages)', 'guideline'),
 	row('coldPaleFoot', 'emergency', 'NICE NG19; acute limb ischaemia from memory', 'guideline'),
 	row('exertionalTightness', 'letter', memory, 'practice'),

@@ -26,6 +26,7 @@ const filled = {
 			weeks: protocol.value('screening.boneStressReviewWeeks'),
 		}),
 	limpUnexplained: ({ minor }: Screened) => state('screening.limpUnexplained', { minor }),
+	hipPainWithLimp: ({ minor }: Screened) => state('screening.hipPainWithLimp', { minor }),
 	lumpOrSwelling: ({ minor, protocol }: Screened) =>
 		state('screening.lumpOrSwelling', {
 			minor,

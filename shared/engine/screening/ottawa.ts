@@ -95,7 +95,8 @@ export function ottawa(
 		tenderWithoutPain:
 			(malleolarZonePain !== true && ankleTender === true) ||
 			(midfootZonePain !== true && footTender === true),
-		newlyUnable: now === true && (malleolarZonePain === true || midfootZonePain === true),
+		// pain that was not asked about is not taken for no pain
+		newlyUnable: now === true && anyOf(malleolarZonePain, midfootZonePain) !== false,
 		// An old injury without pain, tenderness or loss of weight bearing is no reason for a same-day
 		// referral.
 		quiet:

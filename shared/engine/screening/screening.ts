@@ -26,6 +26,7 @@ import {
 } from './conclusions.ts'
 import { diabeticFootConclusions } from './diabetic-foot.ts'
 import { answeredYes, conditionConclusions, generalConclusions } from './general.ts'
+import { hipConclusions } from './hip.ts'
 import { injuryConclusions } from './injury.ts'
 import { medicineConclusions } from './medicines.ts'
 import { signConclusions } from './signs/signs.ts'
@@ -44,6 +45,7 @@ export function screening(visit: Visit, protocol: Protocol): ScreeningResult {
 		conditionConclusions(screened),
 		injury,
 		signConclusions(screened),
+		hipConclusions(screened),
 		diabetes,
 		clot,
 		medicineConclusions(screened),

@@ -1,11 +1,13 @@
 /** Do its studs stand clear of the joints at risk? */
+
+import { jointNames } from '../../facts/joint-risks.table.ts'
 import type { StudDistance } from '../../findings/assessment.ts'
 import { present } from '../../plain/present.ts'
 import type { JointName } from '../../visit/shelf.ts'
 import { bothSides } from '../../visit/sides.ts'
 import type { Side } from '../../visit/visit.ts'
 import { state } from '../../words/statement.ts'
-import { allRemovable, jointNames, studDistances } from '../studs.ts'
+import { allRemovable, studDistances } from '../studs.ts'
 import { type Answer, change, mm, penalty, reason, together } from './answer.ts'
 import type { Fitter, Trial } from './fitter.ts'
 

@@ -42,4 +42,6 @@ export const screeningRows = {
 	'screening.diabetesHighReviewFromMonths': row(1, 'months, least', 'high risk', 'NICE NG19', 'guideline', 'read'),
 	'screening.diabetesHighReviewToMonths': row(2, 'months, most', 'high risk', 'NICE NG19', 'guideline', 'read'),
 	'screening.pregnantCalfCm': row(2, 'cm larger than the other side', 'pregnant women', 'LEFt rule, validated in 157 women: Haematologica 2013 (PMID 23065510, abstract); never alone to exclude a clot', 'cohort', 'read'),
+	'screening.footReviewMonths': row(3, 'months until the next foot-protection review', 'healed plantar ulcer', 'J Foot Ankle Res 2018;11:2 (abstract)', 'guideline', 'read'),
+	'screening.severePain': row(7, 'points of 10, worst pain now', 'all players', 'common practice, no source', 'practice', 'common practice'),
 } as const

@@ -51,14 +51,4 @@ export const limpSigns: readonly SignRow[] = [
 			}),
 		ground: { key: 'screening.limpUnassessedDays' },
 	}),
-	signOfSide('limp', 'limp-hip', {
-		holds: ({ hipThighKneePain }, { minor, decimalAgeYears, protocol }) =>
-			allOf(
-				minor && decimalAgeYears > protocol.value('screening.slippedEpiphysisOverYears'),
-				hipThighKneePain,
-			),
-		action: 'same-day',
-		says: () => state('screening.limp-hip'),
-		ground: { key: 'screening.slippedEpiphysisOverYears' },
-	}),
 ]

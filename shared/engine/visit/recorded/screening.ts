@@ -67,6 +67,7 @@ export const generalFlagShape = {
 	),
 	boneStressLowRisk: yesNo('Focal bone pain at another foot or shin bone'),
 	limpUnexplained: yesNo('Limp for more than a week without a diagnosis'),
+	hipPainWithLimp: yesNo('Limp with pain in hip, groin, thigh or knee'),
 	lumpOrSwelling: yesNo('Unexplained or enlarging lump or bony swelling'),
 	coldPaleFoot: yesNo('Cold, pale foot, or no pulse'),
 	exertionalTightness: yesNo('Tight leg with numb foot on exercise'),

@@ -22,4 +22,7 @@ export const screeningReadings = {
 	screeningAnswers: 'answers',
 	wellsScore: 'Wells score',
 	questionsNotAsked: 'questions not asked',
+	openSince: 'open since',
+	outcomeOn: 'outcome of',
+	diabeticFootRisk: 'foot risk in diabetes',
 }

@@ -7,6 +7,7 @@ import { askedSentences } from './asked.ts'
 import { chartSentences } from './charts.ts'
 import { conditionsSentences } from './conditions.ts'
 import { footwearSentences } from './footwear.ts'
+import { gateSentences } from './gate.ts'
 import { growthSentences } from './growth.ts'
 import { insertSentences } from './insert.ts'
 import { loadingSentences } from './loading.ts'
@@ -25,6 +26,7 @@ export const sentences = {
 	...chartSentences,
 	...conditionsSentences,
 	...footwearSentences,
+	...gateSentences,
 	...growthSentences,
 	...insertSentences,
 	...loadingSentences,

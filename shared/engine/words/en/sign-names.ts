@@ -12,7 +12,15 @@ export const signNames: Readonly<Record<string, string>> = {
 	'rigid-or-cavus': 'rigid flat foot, or one-sided high arch',
 	'sudden-leg-length': 'leg-length difference that came on suddenly',
 	'diabetic-risk': 'foot ulcer in the past',
+	// what the facts say
+	'foot-at-risk': 'foot at risk',
+	'uncleared-surgery': 'operated, not cleared by the surgeon',
+	'severe-pain': 'severe pain now',
+	'bone-stress-recovering': 'stress fracture that heals',
 	// signs of the screening
+	'ottawa-met': 'Ottawa rule met',
+	'ottawa-not-applicable': 'Ottawa rule cannot be used',
+	'newly-unable': 'can no longer bear weight',
 	'ottawa-ankle': 'Ottawa ankle rule',
 	'ottawa-foot': 'Ottawa foot rule',
 	wells: 'clot suspected, Wells score',

@@ -141,6 +141,22 @@ export const generalSentences = {
 		doctor: () => 'Limp for more than a week without a diagnosis.',
 		coach: noSport,
 	}),
+	'screening.hipPainWithLimp': sentence<{ minor: boolean }>({
+		clinician: ({ minor }) =>
+			minor
+				? 'Limp with pain of hip, groin, thigh or knee in a minor: no weight on the leg, seen in ' +
+					'an emergency department or by orthopaedics the same day, however long it has lasted.'
+				: 'Limp with pain of hip, groin, thigh or knee: have it examined.',
+		player: ({ minor }) =>
+			minor
+				? 'Go to the emergency department today. Put no weight on the leg: use crutches or a chair.'
+				: 'See a doctor about your limp. A limp with pain needs a reason.',
+		doctor: ({ minor }) =>
+			minor
+				? 'Limp with hip, groin, thigh or knee pain in a minor; please assess today, non-weight-bearing.'
+				: 'Limp with hip, groin, thigh or knee pain.',
+		coach: noSport,
+	}),
 	'screening.lumpOrSwelling': sentence<{ minor: boolean; hours: number; weeks: number }>({
 		clinician: ({ minor, hours, weeks }) =>
 			'Unexplained or enlarging lump: imaging through the doctor, within ' +
