@@ -14,6 +14,7 @@ export type Topic =
 	| 'footwear'
 	| 'loading'
 	| 'insert'
+	| 'raise'
 	| 'season'
 	| 'conditions'
 	| 'measure'

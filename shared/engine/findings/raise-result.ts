@@ -11,6 +11,8 @@ export interface RaiseAim {
 	mm?: PerSide<number>
 	because: Because[]
 	basis?: Basis
+	/** What of it corrects the leg length: left less right is the correction, in every pair. */
+	legLengthMm?: PerSide<number>
 }
 export interface RaiseInFoot {
 	/** Added under the heel in this pair, whatever makes it; 0 is none. */
@@ -25,15 +27,31 @@ export interface RaiseInPair extends PerSide<RaiseInFoot> {
 	/** Id of an owned pair, or `role.<role>` for one to be chosen. */
 	pair: string
 	offsetMm?: number
+	/** measured: of this pair; stated: what its kind usually has; unknown: no figure to a range aim. */
 	offsetFrom: 'measured' | 'stated' | 'unknown'
 	/** Limits that were reached, and why no figure is given. */
 	limits: Statement[]
+	/** What lies inside today, mm under each heel, and what becomes of it. */
+	worn?: { raiseMm: number; insert: boolean; verdict: WornVerdict }
 }
+/** What becomes of a raise that is worn today: it stays, or it comes out (for the one given). */
+export type WornVerdict = 'leave' | 'take-out'
 export interface RaiseStep extends Statement {
+	/** The earliest, from the day of fitting on: an ISO 8601 duration, such as P7D. */
 	from: string
-	when: string
+	/** What it is for or waits for. */
+	when: RaiseStepWhen
+	/** The most in any pair from then on, mm. */
 	addMm: PerSide<number>
 }
+export type RaiseStepWhen =
+	| 'everyday'
+	| 'training'
+	| 'match'
+	| 'stop'
+	| 're-check'
+	| 'free-of-pain'
+	| 'range-regained'
 export interface RaisePlan {
 	aim: RaiseAim
 	pairs: RaiseInPair[]

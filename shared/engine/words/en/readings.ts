@@ -8,6 +8,7 @@ import { loadingReadings } from './loading.ts'
 import { matchReadings } from './match.ts'
 import { pairsReadings } from './pairs.ts'
 import { postureReadings } from './posture.ts'
+import { raiseReadings } from './raise.ts'
 import { screeningReadings } from './screening.ts'
 import { seasonReadings } from './season.ts'
 import { sizingReadings } from './sizing.ts'
@@ -23,6 +24,7 @@ export const readings: Readonly<Record<string, string>> = {
 	...matchReadings,
 	...pairsReadings,
 	...postureReadings,
+	...raiseReadings,
 	...screeningReadings,
 	...seasonReadings,
 	...sizingReadings,

@@ -14,6 +14,7 @@ import { loadingSentences } from './loading.ts'
 import { matchSentences } from './match.ts'
 import { pairsSentences } from './pairs.ts'
 import { postureSentences } from './posture.ts'
+import { raiseSentences } from './raise.ts'
 import { screeningSentences } from './screening.ts'
 import { seasonSentences } from './season.ts'
 import { signingSentences } from './signing.ts'
@@ -33,6 +34,7 @@ export const sentences = {
 	...matchSentences,
 	...pairsSentences,
 	...postureSentences,
+	...raiseSentences,
 	...screeningSentences,
 	...seasonSentences,
 	...signingSentences,

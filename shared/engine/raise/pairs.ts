@@ -1,0 +1,111 @@
+/** The pairs that a raise is worked out for: those owned, and the roles that none of them fills. */
+import { isTrainer } from '../facts/trainer.ts'
+import type { PlayerFacts, RaiseInPair, SizingResult } from '../findings/assessment.ts'
+import { idPart } from '../findings/finding.ts'
+import { present } from '../plain/present.ts'
+import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
+import type { PairRole } from '../visit/terms.ts'
+import type { Pair, Visit } from '../visit/visit.ts'
+
+/** A pair as the raise sees it. Heights mm. */
+export interface RaisedPair {
+	/** Id of an owned pair, or `role.<role>`. */
+	id: string
+	/** As part of a finding's id. */
+	idPart: string
+	/** As it is named to a reader; absent for one still to be chosen. */
+	name?: string
+	role?: PairRole
+	/** A trainer or everyday shoe: it holds more than a boot. */
+	roomy: boolean
+	offsetMm?: number
+	offsetFrom: RaiseInPair['offsetFrom']
+	/** What lies inside today. */
+	wornMm: number
+	insertWorn: boolean
+	heelSlips: boolean
+	leftOff: boolean
+}
+const roomyRoles: readonly PairRole[] = ['running', 'everyday']
+/** What a pair is worn for; where not recorded, by its sole. */
+export const rolesOfPair = ({ roles, sole }: Pick<Pair, 'roles' | 'sole'>): readonly PairRole[] => {
+	if (roles && roles.length > 0) return roles
+	return isTrainer({ sole }) ? ['running'] : ['match', 'training']
+}
+/** Offset of the kind that a role usually has; everyday shoes differ too much for one. */
+const offsetOfRole: Partial<Record<PairRole, ThresholdKey>> = {
+	match: 'raise.bootOffsetMm',
+	training: 'raise.bootOffsetMm',
+	running: 'raise.trainerOffsetMm',
+}
+const dangers: readonly string[] = ['stud-sharp', 'sole-separated']
+
+/**
+ * Pairs that nothing is put into: dangerously damaged, or shorter inside than the foot needs by
+ * more than an error of measurement.
+ */
+export function pairsToLeaveOff(
+	visit: Visit,
+	sizing: SizingResult,
+	protocol: Protocol,
+): ReadonlySet<string> {
+	const short = protocol.value('raise.shortByMm')
+	const isShort = (pair: Pair): boolean => {
+		const least = (isTrainer(pair) ? sizing.trainers : sizing)?.insideLengthMm?.min
+		if (least === undefined || pair.insideLengthMm === undefined) return false
+		return pair.insideLengthMm <= least - short
+	}
+	return new Set(
+		(visit.footwear ?? [])
+			.filter(
+				(pair) => isShort(pair) || (pair.damage ?? []).some((damage) => dangers.includes(damage)),
+			)
+			.map(({ id }) => id),
+	)
+}
+function ownedPair(pair: Pair, index: number, leftOff: ReadonlySet<string>): RaisedPair {
+	const offsetMm = pair.heelToForefootOffsetMm
+	return present({
+		id: pair.id,
+		idPart: idPart(pair.id, index),
+		name: pair.name ?? pair.id,
+		roomy: isTrainer(pair) || rolesOfPair(pair).every((role) => roomyRoles.includes(role)),
+		offsetMm,
+		offsetFrom: offsetMm === undefined ? ('unknown' as const) : ('measured' as const),
+		wornMm: pair.heelLiftMm ?? 0,
+		insertWorn: pair.insertInside === true,
+		heelSlips: pair.damage?.includes('heel-slips') === true,
+		leftOff: leftOff.has(pair.id),
+	})
+}
+function pairOfRole(role: PairRole, protocol: Protocol): RaisedPair {
+	const key = offsetOfRole[role]
+	return present({
+		id: `role.${role}`,
+		idPart: `role-${role}`,
+		role,
+		roomy: roomyRoles.includes(role),
+		offsetMm: key && protocol.value(key),
+		offsetFrom: key === undefined ? ('unknown' as const) : ('stated' as const),
+		wornMm: 0,
+		insertWorn: false,
+		heelSlips: false,
+		leftOff: false,
+	})
+}
+/** Every pair of the visit, then the roles for which none that is worn stands ready. */
+export function raisedPairs(
+	visit: Visit,
+	{ roles }: PlayerFacts,
+	leftOff: ReadonlySet<string>,
+	protocol: Protocol,
+): RaisedPair[] {
+	const owned = visit.footwear ?? []
+	const filled = new Set(
+		owned.filter(({ id }) => !leftOff.has(id)).flatMap((pair) => rolesOfPair(pair)),
+	)
+	return [
+		...owned.map((pair, index) => ownedPair(pair, index, leftOff)),
+		...roles.filter((role) => !filled.has(role)).map((role) => pairOfRole(role, protocol)),
+	]
+}

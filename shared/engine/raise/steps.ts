@@ -1,0 +1,69 @@
+/**
+ * How a raise is worn in, when it is looked at again, and how it is given up: everyday shoes first,
+ * then training, never first in a match (common practice). Days from the day of fitting on.
+ */
+import type { PerSide, RaiseStep, RaiseStepWhen } from '../findings/assessment.ts'
+import type { Protocol } from '../protocol/protocol.ts'
+import { perSide, rounded } from '../visit/sides.ts'
+import { type Statement, state } from '../words/statement.ts'
+import type { Aimed } from './aim.ts'
+import type { InPair } from './in-pair.ts'
+
+const daysPerWeek = 7
+const step = (
+	days: number,
+	when: RaiseStepWhen,
+	addMm: PerSide<number>,
+	statement: Statement,
+): RaiseStep => ({ ...statement, from: `P${days}D`, when, addMm })
+const none: PerSide<number> = { left: 0, right: 0 }
+
+/** What stays on top for the leg length, with a height for both heels. */
+const withCorrection = (baseMm: number, { correctionMm, shorter }: Aimed): PerSide<number> =>
+	perSide((side) => rounded(baseMm + (side === shorter ? correctionMm : 0), 1))
+/** Down by a step at a time until nothing is left for both heels; the correction stays. */
+function weaning(baseMm: number, aimed: Aimed, protocol: Protocol): RaiseStep[] {
+	const freeWeeks = protocol.value('footwear.raiseFreeMinWeeks')
+	const stepMm = protocol.value('footwear.raiseStepMinMm')
+	const everyWeeks = protocol.value('footwear.raiseStepWeeks')
+	const when = aimed.aim.kind === 'range' ? 'range-regained' : 'free-of-pain'
+	const startDays = protocol.value('raise.trainingAfterDays') + freeWeeks * daysPerWeek
+	return Array.from({ length: Math.ceil(baseMm / stepMm) }, (_, index) => {
+		const mm = withCorrection(Math.max(0, baseMm - (index + 1) * stepMm), aimed)
+		const first = index === 0
+		const weeks = first ? freeWeeks : everyWeeks
+		return step(
+			startDays + index * everyWeeks * daysPerWeek,
+			when,
+			mm,
+			state('raise.step-wean', { mm, weeks, when, first }),
+		)
+	})
+}
+/** The steps of a visit; none where nothing is given in any pair. */
+export function raiseSteps(
+	given: readonly InPair[],
+	aimed: Aimed,
+	protocol: Protocol,
+): RaiseStep[] {
+	const worn = given.filter(({ entry }) => entry.left.addMm + entry.right.addMm > 0)
+	if (worn.length === 0) return []
+	const baseMm = Math.max(...worn.map((pair) => pair.baseMm))
+	const mm = withCorrection(baseMm, aimed)
+	const days = protocol.value('raise.trainingAfterDays')
+	const wholeSessions = protocol.value('insert.wearWholeSessions')
+	const weeks = protocol.value('raise.reviewWeeks')
+	return [
+		step(0, 'everyday', mm, state('raise.step-everyday', { mm, days })),
+		step(days, 'training', mm, state('raise.step-training', { mm })),
+		step(
+			protocol.value('raise.matchAfterDays'),
+			'match',
+			mm,
+			state('raise.step-match', { mm, wholeSessions }),
+		),
+		step(0, 'stop', none, state('raise.step-stop')),
+		step(weeks * daysPerWeek, 're-check', mm, state('raise.step-re-check', { weeks })),
+		...(baseMm > 0 ? weaning(baseMm, aimed, protocol) : []),
+	]
+}
