@@ -71,7 +71,14 @@ export function assess(
 	// The shelf is matched with the insert proposed inside; the insert is then checked against the
 	// room in the first model that passes.
 	const volume = insertVolume(insert(visit, rooms, protocol))
-	const shoes = withShelf(footwear(visit, rooms, protocol), visit, rooms, shelf, protocol, volume)
+	const shoes = withShelf(
+		footwear(visit, { ...rooms, facts, gate }, protocol),
+		visit,
+		rooms,
+		shelf,
+		protocol,
+		volume,
+	)
 	const room = roomInFirst(shoes, shelf, volume)
 	const inserts = insert(visit, { ...rooms, ...(room ? { room } : {}) }, protocol)
 	const findings: Finding[] = [

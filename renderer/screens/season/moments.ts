@@ -1,5 +1,5 @@
 /** What comes when in a season: wear, growth, purchases, and the limits they rest on. Pure. */
-import { isTrainer } from '../../../shared/engine/facts/trainer.ts'
+import { leastRoomKey } from '../../../shared/engine/facts/toe-room.ts'
 import type { ThresholdKey } from '../../../shared/engine/protocol/protocol.ts'
 import type { Plan, PlanPair } from '../../../shared/engine/season/plan-file.ts'
 
@@ -21,8 +21,4 @@ export function momentsOf(plan: Plan): { date: string; says: string }[] {
 	].sort((left, right) => (left.date < right.date ? -1 : 1))
 }
 /** The same limits as the forecast's: by age, and by boot or trainer. */
-export function leastKey(pair: PlanPair, young: boolean): ThresholdKey {
-	const trainer = isTrainer(pair)
-	if (young) return trainer ? 'footwear.youthTrainerReplaceMm' : 'footwear.youthReplaceMm'
-	return trainer ? 'footwear.adultTrainerTightMm' : 'footwear.adultTightMm'
-}
+export const leastKey = (pair: PlanPair, young: boolean): ThresholdKey => leastRoomKey(pair, !young)

@@ -1,7 +1,7 @@
 /** Foot length over the visits, with what is to come and where the pairs run out of room. */
 
 import { isAdult } from '../facts/age.ts'
-import { isTrainer } from '../facts/trainer.ts'
+import { leastRoomKey } from '../facts/toe-room.ts'
 import type { GrowthResult, KeptAssessment, PerSide } from '../findings/assessment.ts'
 import { stanceOf } from '../findings/change.ts'
 import { numberIn } from '../findings/measure-change.ts'
@@ -10,7 +10,7 @@ import { present } from '../plain/present.ts'
 import type { Basis } from '../protocol/basis.ts'
 import { openProtocol, type Protocol, type ThresholdKey } from '../protocol/protocol.ts'
 import { bothSides, meanOf, perSide } from '../visit/sides.ts'
-import type { Pair, Side, Visit } from '../visit/visit.ts'
+import type { Side, Visit } from '../visit/visit.ts'
 import { type Statement, state } from '../words/statement.ts'
 import { dateWords, shown } from '../words/words.ts'
 import { type Band, type Chart, type Mark, toldBy } from './chart.ts'
@@ -32,10 +32,6 @@ const nearMm = 20
 const mostPairs = 4
 /** Letters of a pair's name in the margin: more would take the room of the picture. */
 const mostLetters = 18
-const roomKeys: { [K in 'boot' | 'trainer']: { young: ThresholdKey; adult: ThresholdKey } } = {
-	boot: { young: 'footwear.youthReplaceMm', adult: 'footwear.adultTightMm' },
-	trainer: { young: 'footwear.youthTrainerReplaceMm', adult: 'footwear.adultTrainerTightMm' },
-}
 type Forecast = NonNullable<GrowthResult['footForecast']>
 /** The foot length (mm) at which a pair has no toe room left, by the threshold of that pair. */
 interface RoomLimit {
@@ -124,7 +120,7 @@ function roomLimits(visit: Visit, protocol: Protocol): RoomLimit[] {
 	const adult = isAdult(visit, protocol)
 	return (visit.footwear ?? []).flatMap((pair) => {
 		if (pair.insideLengthMm === undefined) return []
-		const key = roomKey(pair, adult)
+		const key = leastRoomKey(pair, adult)
 		return [
 			{
 				id: pair.id,
@@ -135,8 +131,6 @@ function roomLimits(visit: Visit, protocol: Protocol): RoomLimit[] {
 		]
 	})
 }
-const roomKey = (pair: Pair, adult: boolean): ThresholdKey =>
-	roomKeys[isTrainer(pair) ? 'trainer' : 'boot'][adult ? 'adult' : 'young']
 const readingsOf = ({ course }: FootCourse): Reading[] => [...course.left, ...course.right]
 
 /** The limits that lie near enough to be drawn, the nearest first. */

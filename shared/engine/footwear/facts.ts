@@ -2,7 +2,9 @@
 import { isAdult } from '../facts/age.ts'
 import type {
 	AnkleResult,
+	Gate,
 	GrowthResult,
+	PlayerFacts,
 	PostureResult,
 	SizingResult,
 } from '../findings/assessment.ts'
@@ -21,6 +23,8 @@ export interface FootwearContext {
 	ankle: AnkleResult
 	posture: PostureResult
 	growth?: GrowthResult | undefined
+	facts?: PlayerFacts | undefined
+	gate?: Gate | undefined
 }
 /** Lists of reasons are empty where the fact does not hold on either side. */
 export interface Facts {

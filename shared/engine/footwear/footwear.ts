@@ -3,14 +3,11 @@
  * in use.
  */
 
-import { lifeShare } from '../facts/life-share.ts'
 import { isTrainer } from '../facts/trainer.ts'
 import type { FeatureWish, FootwearResult } from '../findings/assessment.ts'
 import { type Finding, idPart, reading } from '../findings/finding.ts'
-import { present } from '../plain/present.ts'
 import { commonPractice } from '../protocol/basis.ts'
 import type { Protocol } from '../protocol/protocol.ts'
-import { bothSides, meanOf } from '../visit/sides.ts'
 import type { Feature } from '../visit/terms.ts'
 import type { Visit } from '../visit/visit.ts'
 import { state } from '../words/statement.ts'
@@ -18,7 +15,8 @@ import { askedByConditions } from './condition-wishes.ts'
 import { type Contradicting, contradictionsOf } from './contradictions.ts'
 import { type Facts, type FootwearContext, factsOf } from './facts.ts'
 import { footwearFinding } from './finding.ts'
-import { type JudgedPair, judgePair } from './pairs.ts'
+import { pairPicture } from './pair/of-player.ts'
+import { type JudgedPair, judgedPair } from './pairs.ts'
 import { type FootwearRule, reasonsOf, sentenceOf } from './rules/rule.ts'
 import { footwearRules } from './rules/rules.ts'
 
@@ -38,7 +36,7 @@ export function footwear(
 	const seek = applied.flatMap((application) => application.seek)
 	const avoid = applied.flatMap((application) => application.avoid)
 	const contradictions = contradictionsOf(seek, avoid)
-	const current = pairsInUse(visit, context, facts.adult, protocol)
+	const current = pairsInUse(visit, context, protocol)
 	return {
 		target: { seek, avoid },
 		contradictions,
@@ -47,7 +45,7 @@ export function footwear(
 		findings: [
 			...applied.map((application) => application.finding),
 			...contradictions.map(contradictionFinding),
-			...pairFindings(visit, current, facts.adult, protocol),
+			...pairFindings(visit, current, protocol),
 			...rotationFindings(visit, protocol),
 		],
 	}
@@ -89,43 +87,18 @@ function applicationOf(rule: FootwearRule, facts: Facts, protocol: Protocol): Ap
 		},
 	]
 }
-function pairsInUse(
-	visit: Visit,
-	{ sizing, ankle, growth }: FootwearContext,
-	adult: boolean,
-	protocol: Protocol,
-): JudgedPair[] {
-	const lengthsMm = bothSides
-		.map((side) => sizing[side].lengthMm ?? meanOf(visit.feet?.[side]?.heelToToeMm))
-		.filter((lengthMm) => lengthMm !== undefined)
-	const longerFootMm = lengthsMm.length === 0 ? undefined : Math.max(...lengthsMm)
-	return (visit.footwear ?? []).map((pair) =>
-		judgePair(
-			pair,
-			longerFootMm,
-			visit.feet?.sockMm ?? 0,
-			adult,
-			protocol,
-			present({
-				visitDate: visit.visitDate,
-				lifeShare: lifeShare(visit, protocol),
-				toeRoom: growth?.toeRoom.find((forecast) => forecast.id === pair.id),
-				offsetMinMm: ankle.offsetMm?.min,
-			}),
-		),
-	)
+const pairsInUse = (visit: Visit, context: FootwearContext, protocol: Protocol): JudgedPair[] => {
+	const picture = pairPicture(visit, context, protocol)
+	return (visit.footwear ?? []).map((pair) => judgedPair(pair, picture, protocol))
 }
-/** Pairs that something should be done about. */
-function pairFindings(
-	visit: Visit,
-	current: readonly JudgedPair[],
-	adult: boolean,
-	protocol: Protocol,
-): Finding[] {
-	const basis = protocol.basis(
-		'pairs in use',
-		adult ? 'footwear.adultTightMm' : 'footwear.youthReplaceMm',
+/** Not to be worn, or not before it is mended: read before anything is settled. */
+const isLeftOff = ({ params }: JudgedPair): boolean =>
+	params.said.some(
+		({ code, params: said }) => code === 'owned.stop-wearing' || said['mendFirst'] === true,
 	)
+/** Pairs that something should be done about. */
+function pairFindings(visit: Visit, current: readonly JudgedPair[], protocol: Protocol): Finding[] {
+	const basis = protocol.basis('pairs in use', 'sizing.bandErrorMm')
 	const nameOf = ({ id }: JudgedPair) =>
 		visit.footwear?.find((pair) => pair.id === id)?.name ?? `Pair ${id}`
 	return [...current.entries()]
@@ -133,7 +106,7 @@ function pairFindings(
 		.map(([index, pair]) =>
 			footwearFinding(
 				`pair-${idPart(pair.id, index)}`,
-				'advise',
+				isLeftOff(pair) ? 'caution' : 'advise',
 				state('footwear.pair', { pair: nameOf(pair), said: pair.params.said }),
 				pair.toeRoomMm === undefined ? [] : [reading('toeRoomMm', pair.toeRoomMm, 'mm')],
 				basis,

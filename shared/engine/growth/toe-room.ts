@@ -1,6 +1,6 @@
 /** When a growing foot uses up the toe room of the pairs whose inside length was measured. */
 
-import { isTrainer } from '../facts/trainer.ts'
+import { leastRoomKey } from '../facts/toe-room.ts'
 import type { ToeRoomForecast } from '../findings/assessment.ts'
 import { type Finding, idPart } from '../findings/finding.ts'
 import { type Formula, minus, over, quantity } from '../findings/formula.ts'
@@ -15,9 +15,8 @@ import { footRates, type Rate } from './forecast.ts'
 import { growthFinding } from './says.ts'
 import { longerFootMm } from './velocity.ts'
 
-/** The least toe room before a pair is replaced: the rows that the verdict on the pair uses. */
-export const leastKey = (pair: Pair): ThresholdKey =>
-	isTrainer(pair) ? 'footwear.youthTrainerReplaceMm' : 'footwear.youthReplaceMm'
+/** The least toe room of a growing foot: the row that the season and the charts use. */
+export const leastKey = (pair: Pair): ThresholdKey => leastRoomKey(pair, false)
 
 /** A pair whose inside length was measured, by its place in the list of pairs. */
 interface MeasuredPair {

@@ -36,6 +36,7 @@ export const unitLimits: Readonly<Record<string, Limits>> = {
 	body: [0, 50],
 	rises: [1, 200],
 	'/9': [0, 9],
+	'/10': [0, 10],
 	yes: [0, 5],
 	studs: [0, 200],
 	letters: [1, 6],

@@ -2,10 +2,11 @@ import { row } from '../row.ts'
 
 const ansur = 'computed from the public ANSUR II data (2012; Gordon 2014), 4082 men, 1986 women'
 const jis = 'JIS S 5037 as read on two secondary pages'
-const tableA = "model of a published men's chart of width bands, fits all its rows within 0.5 mm except at US 15, where the upper edges of E and 2E are off by 1 mm"
+const tableA = "model of a published men's chart of width bands, fits all its rows within 0.5 mm; at US 15 its E is 1 mm wider, which has a row of its own"
 const bands = 'own choice, no source (football boot 5 to 10 mm quoted from Healy 2005)'
 const trainers = 'own choice, no source (10 to 13 mm, orthopaedic-society shoe advice, from memory; 15 mm inside, encyclopedia pages)'
 const youthTrainers = 'own choice from 12 mm toe allowance and up to 5 mm growth (children; quoted from the Austrian childrens-shoe group on a secondary page)'
+const nails = 'common practice, no source (8 to 12 mm of toe allowance while standing)'
 const real = 'own choice above the limit of one reading, 3.68 mm (2.4565 x mean absolute difference 1.50 mm, Lee 2014 J Foot Ankle Res)'
 const men = 'adult men',
 	women = 'adult women'
@@ -15,6 +16,7 @@ export const sizingRows = {
 	'sizing.thirdReadingMm': row(2, 'mm between two readings', 'all players', 'own choice, no source (one reading has a real-change limit of 3.68 mm)', 'practice', 'choice'),
 	'sizing.sideDifferenceMm': row(4, 'mm of length', 'all players', 'about half a size; more than 4 mm in 19 % of UK men (trade bulletin 2018)', 'practice', 'read-secondary'),
 	'sizing.halfSizeMm': row(4.233, 'mm', 'all players', 'half a UK or US size, one sixth of an inch', 'standard', 'read'),
+	'sizing.ballBandMm': row(0.94, 'mm either side of half a size, over which the size goes from heel to toe to heel to ball', 'all players', 'standard error of the mean of two readings (1.329 mm of one, Lee 2014 J Foot Ankle Res, divided by the root of 2); own choice of the width', 'practice', 'derived'),
 	'sizing.ballRatioMen': row(0.741, 'ball length / foot length', men, ansur, 'cross-sectional', 'derived'),
 	'sizing.ballRatioWomen': row(0.739, 'ball length / foot length', women, ansur, 'cross-sectional', 'derived'),
 	'sizing.readingSemMm': row(1.329, 'mm, one reading', 'n 130', '0.8862 x mean absolute difference 1.50 mm, Lee 2014 J Foot Ankle Res', 'cross-sectional', 'derived'),
@@ -41,6 +43,7 @@ export const sizingRows = {
 	'sizing.usWidthBaseMm': row(78, 'mm, lower edge of C at US 5', men, tableA, 'practice', 'derived'),
 	'sizing.usWidthPerSizeMm': row(3.1, 'mm per whole size', men, tableA, 'practice', 'derived'),
 	'sizing.usWidthLetterMm': row(5, 'mm per letter', men, tableA, 'practice', 'derived'),
+	'sizing.usWidthWiderEMm': row(1, 'mm that E is wider than the other letters at US 15', men, tableA, 'practice', 'read'),
 	'sizing.usWidthSizeMin': row(5, 'US men', men, tableA, 'practice', 'read'),
 	'sizing.usWidthSizeMax': row(15, 'US men', men, tableA, 'practice', 'read'),
 	'sizing.toeRoomAdultMinMm': row(5, 'mm', 'adults, football boots', bands, 'practice', 'choice'),
@@ -49,6 +52,10 @@ export const sizingRows = {
 	'sizing.toeRoomYouthMinMm': row(8, 'mm at issue', 'players under 18, football boots', 'own choice, no source', 'practice', 'choice'),
 	'sizing.toeRoomYouthTargetMm': row(10, 'mm at issue', 'players under 18, football boots', 'midpoint of the band; own choice, no source', 'practice', 'choice'),
 	'sizing.toeRoomYouthMaxMm': row(12, 'mm at issue', 'players under 18, football boots', 'own choice, no source', 'practice', 'choice'),
+	'sizing.toeRoomNailsMinMm': row(8, 'mm', 'bruised or ingrown nails, all shoes', nails, 'practice', 'common practice'),
+	'sizing.toeRoomNailsTargetMm': row(10, 'mm', 'bruised or ingrown nails, all shoes', `midpoint of the band; ${nails}; 10 mm often used`, 'practice', 'common practice'),
+	'sizing.toeRoomNailsMaxMm': row(12, 'mm', 'bruised or ingrown nails, all shoes', nails, 'practice', 'common practice'),
+	'sizing.bandErrorMm': row(2.6, 'mm off the band of toe room that is measuring error', 'all players', '1.96 x 1.329 mm, the standard error of one reading, Lee 2014 J Foot Ankle Res', 'practice', 'derived'),
 	'sizing.trainerRoomAdultMinMm': row(10, 'mm', 'adults, trainers', trainers, 'practice', 'choice'),
 	'sizing.trainerRoomAdultTargetMm': row(12.5, 'mm', 'adults, trainers', 'midpoint of the band; own choice, no source', 'practice', 'choice'),
 	'sizing.trainerRoomAdultMaxMm': row(15, 'mm', 'adults, trainers', trainers, 'practice', 'choice'),

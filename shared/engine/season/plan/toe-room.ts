@@ -1,7 +1,7 @@
 /** Toe room of a pair against the growth that is forecast for the foot. */
 
-import { isMinor } from '../../facts/age.ts'
-import { isTrainer } from '../../facts/trainer.ts'
+import { isAdult } from '../../facts/age.ts'
+import { leastRoomKey } from '../../facts/toe-room.ts'
 import type { GrowthResult } from '../../findings/assessment.ts'
 import { present } from '../../plain/present.ts'
 import type { Protocol } from '../../protocol/protocol.ts'
@@ -9,15 +9,6 @@ import { rounded } from '../../visit/sides.ts'
 import type { Pair, Visit } from '../../visit/visit.ts'
 import type { PlanPair } from '../plan-file.ts'
 
-/**
- * Toe room in mm below which a pair is too short, for the age of the player and the sort of shoe.
- */
-function leastToeRoom(pair: Pair, visit: Visit, protocol: Protocol): number {
-	const trainer = isTrainer(pair)
-	if (isMinor(visit, protocol))
-		return protocol.value(trainer ? 'footwear.youthTrainerReplaceMm' : 'footwear.youthReplaceMm')
-	return protocol.value(trainer ? 'footwear.adultTrainerTightMm' : 'footwear.adultTightMm')
-}
 /**
  * Toe room of a pair in mm against the forecast of the longer foot; undefined where either is
  * unknown.
@@ -30,7 +21,7 @@ export function toeRoomOf(
 ): Pick<PlanPair, 'toeRoom' | 'outgrownBy' | 'measureAgainBy'> {
 	const inside = pair.insideLengthMm
 	if (inside === undefined || !growth?.footForecast) return {}
-	const least = leastToeRoom(pair, visit, protocol)
+	const least = protocol.value(leastRoomKey(pair, isAdult(visit, protocol)))
 	const room = (lengthMm: number): number =>
 		rounded(inside - lengthMm - (visit.feet?.sockMm ?? 0), 1)
 	const toeRoom = growth.footForecast.map(({ date, lengthMm, lowMm, highMm }) => ({

@@ -12,7 +12,7 @@ import { growthSentences } from './growth.ts'
 import { insertSentences } from './insert.ts'
 import { loadingSentences } from './loading.ts'
 import { matchSentences } from './match.ts'
-import { pairsSentences } from './pairs.ts'
+import { ownedSentences } from './owned.ts'
 import { postureSentences } from './posture.ts'
 import { raiseSentences } from './raise.ts'
 import { screeningSentences } from './screening.ts'
@@ -32,7 +32,7 @@ export const sentences = {
 	...insertSentences,
 	...loadingSentences,
 	...matchSentences,
-	...pairsSentences,
+	...ownedSentences,
 	...postureSentences,
 	...raiseSentences,
 	...screeningSentences,

@@ -1,0 +1,56 @@
+/** Heel raises already worn inside an owned pair: leave them, or take them out. */
+import { isHeld } from '../facts/held.ts'
+import type { AnkleResult, Gate, RaiseResult } from '../findings/assessment.ts'
+import { type Finding, findingOf, idPart, reading } from '../findings/finding.ts'
+import type { Ground } from '../footwear/pair/ground.ts'
+import { commonPractice } from '../protocol/basis.ts'
+import { bothSides } from '../visit/sides.ts'
+import type { Pair } from '../visit/visit.ts'
+import { state } from '../words/statement.ts'
+
+interface RaiseWorn {
+	gate: Gate
+	ankle: AnkleResult
+	raise?: RaiseResult | undefined
+}
+/** The plan gives this pair none; without a plan for it, both ankles are known to need none. */
+function isUnwanted({ id }: Pair, { ankle, raise }: RaiseWorn): boolean {
+	if (raise === undefined) return false
+	const planned = raise.pairs.find(({ pair }) => pair === id)
+	if (planned)
+		return planned.limits.length === 0 && bothSides.every((side) => planned[side].addMm === 0)
+	return raise.aim.kind === 'none' && bothSides.every((side) => ankle[side].band === 'adequate')
+}
+/** What a raise worn inside comes to; while raises are held it is left as it is. */
+export function raiseInsideGrounds(pair: Pair, worn: RaiseWorn): Ground[] {
+	const raiseMm = pair.heelLiftMm ?? 0
+	if (raiseMm <= 0) return []
+	if (isHeld(worn.gate, 'raise'))
+		return [{ verdict: 'keep', statement: state('owned.raise-waits', { raiseMm }) }]
+	if (!isUnwanted(pair, worn)) return []
+	return [
+		{
+			verdict: 'modify',
+			statement: state('owned.take-out-raise', { raiseMm }),
+			work: 'take-out-raise',
+		},
+	]
+}
+/** The same as a finding, where something is to be done. */
+export const raiseInsideFindings = (
+	pair: Pair,
+	index: number,
+	grounds: readonly Ground[],
+): Finding[] =>
+	grounds
+		.filter(({ work }) => work !== undefined)
+		.map(({ statement }) => ({
+			...findingOf(statement, {
+				id: `footwear.raise-inside-${idPart(pair.id, index)}`,
+				side: 'none',
+				level: 'advise',
+				because: [reading('heelLiftMm', pair.heelLiftMm ?? 0, 'mm')],
+				basis: { rule: 'raises worn already', ...commonPractice },
+			}),
+			topic: 'footwear',
+		}))
