@@ -3,14 +3,10 @@ import { readFileSync } from 'node:fs'
 import { z } from 'zod'
 import { assess } from '../../shared/engine/assess.ts'
 import type { Assessment } from '../../shared/engine/findings/assessment.ts'
+import { settleAll } from '../../shared/engine/prescription/answers.ts'
 import { clinicSchema } from '../../shared/engine/report/clinic.ts'
-import { quiet, refers } from '../../shared/engine/report/signing.ts'
-import {
-	aboutOf,
-	type Decision,
-	type Decisions,
-	noDecisions,
-} from '../../shared/engine/visit/decisions.ts'
+import { refers } from '../../shared/engine/report/signing.ts'
+import { type Decisions, noDecisions } from '../../shared/engine/visit/decisions.ts'
 import { shelfSchema } from '../../shared/engine/visit/shelf.ts'
 import { playerSchema, type Visit, visitSchema } from '../../shared/engine/visit/visit.ts'
 import type { App } from '../app.ts'
@@ -22,14 +18,13 @@ const demoSchema = z.strictObject({
 })
 
 /**
- * The demo's clinician accepts every caution and stop as it stands; a real one decides line by
- * line.
+ * The demo's clinician settles every question as proposed; a real one looks at each.
  * @internal
  */
-export const acceptedLines = ({ findings }: Assessment): Decision[] =>
-	findings
-		.filter((finding) => !quiet(finding))
-		.map((finding) => ({ findingId: finding.id, choice: 'accept', ...aboutOf(finding) }))
+export const settledAsProposed = (
+	assessment: Assessment,
+	decisions: Decisions = noDecisions,
+): Decisions => settleAll(decisions, assessment.prescription, 'Demo: not asked that day.')
 /** A file of assets/demo. */
 const readAsset = (name: string): unknown =>
 	JSON.parse(readFileSync(new URL(`../../assets/demo/${name}`, import.meta.url), 'utf8'))
@@ -76,7 +71,7 @@ export async function seedDemo(app: App): Promise<void> {
 		}
 	}
 }
-/** @param decided whether its lines are decided. @returns the draft's id */
+/** @param decided whether its questions are settled. @returns the draft's id */
 async function writeDraft(
 	call: Call,
 	playerId: unknown,
@@ -87,9 +82,8 @@ async function writeDraft(
 	const { draft } = await call('drafts.open', { playerId, visitDate: visit.visitDate })
 	const { draftId } = draft as { draftId: string }
 	const decisions: Decisions = {
-		...noDecisions,
+		...(decided ? settledAsProposed(assessment) : noDecisions),
 		consentNoted: true,
-		...(decided && { lines: acceptedLines(assessment) }),
 		...(refers(assessment) && {
 			referralDone: 'Demo: seen by the team doctor the same day.',
 		}),

@@ -63,14 +63,15 @@ export function assess(
 		posture: posture(visit, before, protocol),
 		growth: growth(visit, before, protocol),
 		screening: screening(visit, protocol),
-		loading: loading(visit, protocol),
 	}
 	const facts = factsOf(visit, rooms, protocol)
 	const { gate, findings: gated } = gateOf(visit, before, rooms.screening, facts, protocol)
+	const load = loading(visit, protocol, gate)
 	const raised = raise(visit, { ...rooms, facts, gate }, protocol)
+	const inside = { posture: rooms.posture, gate, raise: raised }
 	// The shelf is matched with the insert proposed inside; the insert is then checked against the
 	// room in the first model that passes.
-	const volume = insertVolume(insert(visit, rooms, protocol))
+	const volume = insertVolume(insert(visit, inside, protocol))
 	const shoes = withShelf(
 		footwear(visit, { ...rooms, facts, gate }, protocol),
 		visit,
@@ -80,7 +81,7 @@ export function assess(
 		volume,
 	)
 	const room = roomInFirst(shoes, shelf, volume)
-	const inserts = insert(visit, { ...rooms, ...(room ? { room } : {}) }, protocol)
+	const inserts = insert(visit, { ...inside, ...(room ? { room } : {}) }, protocol)
 	const findings: Finding[] = [
 		rooms.screening,
 		rooms.sizing,
@@ -89,7 +90,7 @@ export function assess(
 		rooms.growth,
 		shoes,
 		inserts,
-		rooms.loading,
+		load,
 		raised,
 		{ findings: gated },
 		{ findings: conditionFindings(visit, rooms.screening, protocol) },
@@ -104,13 +105,24 @@ export function assess(
 		visitDate: visit.visitDate,
 		ageYears: rounded(decimalAgeYears(visit.player.birthDate, visit.visitDate), 4),
 		...rest,
+		loading: load,
 		...(grown ? { growth: grown } : {}),
 		footwear: shoes,
 		insert: inserts,
 		prescription: prescribe(
 			visit,
 			before,
-			{ ...rooms, facts, gate, raise: raised, footwear: shoes, insert: inserts, findings, shelf },
+			{
+				...rooms,
+				loading: load,
+				facts,
+				gate,
+				raise: raised,
+				footwear: shoes,
+				insert: inserts,
+				findings,
+				shelf,
+			},
 			protocol,
 		),
 		findings,

@@ -4,10 +4,10 @@
  */
 import { join } from 'node:path'
 import { afterEach, describe, expect, test } from 'vitest'
-import type { SignedVisit } from '../../shared/contract.ts'
+import type { DraftContent, SignedVisit } from '../../shared/contract.ts'
 import { assess } from '../../shared/engine/assess.ts'
 import { openProtocol } from '../../shared/engine/protocol/protocol.ts'
-import { quiet, signingBlocks } from '../../shared/engine/report/signing.ts'
+import { signingBlocks } from '../../shared/engine/report/signing.ts'
 import { fixtureNames, fixtures, readManifest } from './manifest.ts'
 import { openedFrom } from './scenario/look.ts'
 import { type Ask, type Opened, programAt, World } from './scenario/program.ts'
@@ -57,18 +57,15 @@ describe.each(fixtureNames())('signed under %s', (name) => {
 			const { file } = await ask('protocol.get', {})
 			const { shelf } = await ask('shelf.get', {})
 			const assessment = assess(draft.content.visit, earlier, file, shelf)
-			const abouts = new Map(
-				signed.decisions.lines.map(({ findingId, about }) => [findingId, about]),
-			)
-			const asked = assessment.findings.filter(
-				(finding) =>
-					!quiet(finding) &&
-					(!abouts.has(finding.id) || ![undefined, finding.says].includes(abouts.get(finding.id))),
-			).length
+			const { decisions }: DraftContent = draft.content
 			const blocks = signingBlocks(draft.content, assessment, openProtocol(file))
+			const answered = new Set(decisions.answers?.map(({ question }) => question))
+			const asked = assessment.prescription.questions.filter(
+				({ id, held }) => !held && !answered.has(id),
+			)
 			expect(
-				blocks.filter(({ code }) => code === 'signing.undecided').map(({ params }) => params),
-			).toEqual(asked > 0 ? [{ findings: asked }] : [])
+				blocks.filter(({ code }) => code === 'signing.open-questions').map(({ params }) => params),
+			).toEqual(asked.length > 0 ? [{ questions: asked.map(({ id }) => id) }] : [])
 			expect(await ask('visits.open', { visitId: signed.visitId })).toEqual(signed)
 		}
 		// the very first records hold no decisions

@@ -1,7 +1,7 @@
 /** Decisions hold for a content, not for a wording: lines, marks, elements, and what blocks signing. */
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { acceptedLines } from '../../electron/command/demo.ts'
+import { settledAsProposed } from '../../electron/command/demo.ts'
 import { assess } from '../../shared/engine/assess.ts'
 import type { FootwearWork } from '../../shared/engine/findings/assessment.ts'
 import { elementAsDecided, withDecisions } from '../../shared/engine/insert/decided.ts'
@@ -189,9 +189,8 @@ describe('an element of the insert', () => {
 			signingBlocks(
 				{
 					decisions: decisionsSchema.parse({
-						...noDecisions,
+						...settledAsProposed(assess(painful)),
 						consentNoted: true,
-						lines: acceptedLines(assess(painful)),
 						insert: { left: [{ ...dropped, ...of }] },
 					}),
 					raw: {},
@@ -224,9 +223,13 @@ describe('an element of the insert', () => {
 describe('what keeps a visit from being signed', () => {
 	const codesOf = (visit: object, decisions: object, raw: Record<string, string> = {}) => {
 		const given = visitSchema.parse({ ...visitWith({}), ...visit })
+		const assessment = assess(given)
 		return signingBlocks(
-			{ decisions: decisionsSchema.parse({ ...noDecisions, ...decisions }), raw },
-			assess(given),
+			{
+				decisions: decisionsSchema.parse({ ...settledAsProposed(assessment), ...decisions }),
+				raw,
+			},
+			assessment,
 			openProtocol(),
 		).map(({ path, code, params }) => [path, code, params])
 	}
@@ -252,8 +255,12 @@ describe('what keeps a visit from being signed', () => {
 			['decisions.consentNoted', 'signing.consent-not-noted', {}],
 		])
 		expect(
-			codesOf({ screening: { nightPain: true } }, { consentNoted: true }).map(([, code]) => code),
-		).toContain('signing.undecided')
+			codesOf({ screening: { nightPain: true } }, { consentNoted: true, answers: [] }),
+		).toContainEqual([
+			'decisions.answers',
+			'signing.open-questions',
+			{ questions: expect.arrayContaining(['gate']) },
+		])
 		expect(signingBlocks({ decisions: noDecisions, raw: {} }, undefined, openProtocol())).toEqual([
 			expect.objectContaining({ path: 'visit', code: 'signing.not-assessed' }),
 		])

@@ -8,6 +8,7 @@ import { join } from 'node:path'
 import { createApp } from '../../electron/app.ts'
 import type { Answer, DraftContent } from '../../shared/contract.ts'
 import type { Visit } from '../../shared/engine/visit/visit.ts'
+import { settledBy } from '../decide.ts'
 
 export const passphrase = 'correct horse'
 export const player = {
@@ -71,6 +72,7 @@ interface Draft {
 }
 export const draftOf = (app: Opened, playerId: string, date = visitDate) =>
 	app.ask<Draft>('drafts.open', { playerId, visitDate: date })
+/** A draft as saved: every question settled as proposed, unless `open` leaves them. */
 export async function saved(
 	app: Opened,
 	playerId: string,
@@ -78,15 +80,19 @@ export async function saved(
 		visit?: Partial<Visit>
 		raw?: Record<string, string>
 		decisions?: Partial<DraftContent['decisions']>
+		open?: true
 	} = {},
 ) {
-	const { draft } = await draftOf(app, playerId)
-	const content = {
+	const { draft, earlier } = await draftOf(app, playerId)
+	const entered = {
 		...draft.content,
 		visit: { ...draft.content.visit, ...change.visit },
 		raw: change.raw ?? {},
 		decisions: { ...draft.content.decisions, consentNoted: true, ...change.decisions },
 	}
+	const content = change.open
+		? entered
+		: { ...entered, decisions: await settledBy(app.ask, entered, earlier) }
 	await app.ask('drafts.save', { draftId: draft.draftId, content })
 	return { draftId: draft.draftId, content }
 }

@@ -3,10 +3,10 @@
  * a draft, in a signed visit, and in an amendment of one.
  */
 import { describe, expect, test } from 'vitest'
-import { acceptedLines } from '../../electron/command/demo.ts'
 import type { DraftContent, SignedVisit } from '../../shared/contract.ts'
 import { assess } from '../../shared/engine/assess.ts'
-import type { Decision, Decisions } from '../../shared/engine/visit/decisions.ts'
+import type { Assessment } from '../../shared/engine/findings/assessment.ts'
+import { aboutOf, type Decision, type Decisions } from '../../shared/engine/visit/decisions.ts'
 import type { Visit } from '../../shared/engine/visit/visit.ts'
 import { state } from '../../shared/engine/words/statement.ts'
 import { draftOf, saved, withPlayer } from './counting-app.ts'
@@ -19,6 +19,11 @@ const visit: Partial<Visit> = {
 	conditions: [{ condition: 'flexible-flatfoot-pain', side: 'left', status: 'current' }],
 	body: { massKg: 70 },
 }
+/** Every caution and stop as accepted line by line, the way it was done before there were questions. */
+const acceptedLines = ({ findings }: Assessment): Decision[] =>
+	findings
+		.filter(({ level }) => level === 'caution' || level === 'stop')
+		.map((finding) => ({ findingId: finding.id, choice: 'accept', ...aboutOf(finding) }))
 /** A line as versions before wrote it: the words, no content. */
 const before = ({ of: _of, ...line }: Decision): Decision => line
 /** As an earlier version worded it. */
@@ -57,7 +62,7 @@ describe('a draft of before', () => {
 		expect(await problems(app, draftId)).toEqual([
 			{
 				path: 'decisions.lines',
-				message: state('signing.undecided', { findings: cautions.length }).says,
+				message: state('signing.overtaken-notes', { findings: 1 }).says,
 			},
 		])
 		expect((await draftOf(app, playerId)).draft.content.decisions.lines).toEqual(lines)
@@ -122,12 +127,13 @@ describe('a visit signed before', () => {
 			...draft.content,
 			decisions: { ...draft.content.decisions, consentNoted: true },
 		}
-		// the same words: only what is about others is asked
-		await put(app, draft.draftId, amended, { lines: [lines[0]!, ...others.map(otherWords)] })
+		// the same words stand; what was changed about others is asked, and what was accepted is not
+		const [changed, ...accepted] = lines.map(otherWords)
+		await put(app, draft.draftId, amended, { lines: [changed!, ...accepted] })
 		expect(await problems(app, draft.draftId)).toEqual([
 			{
 				path: 'decisions.lines',
-				message: state('signing.undecided', { findings: others.length }).says,
+				message: state('signing.overtaken-notes', { findings: 1 }).says,
 			},
 		])
 		expect(await app.ask<SignedVisit>('visits.open', { visitId })).toEqual(signed)

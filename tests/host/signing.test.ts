@@ -1,8 +1,7 @@
 import { describe, expect, test } from 'vitest'
-import { acceptedLines } from '../../electron/command/demo.ts'
+import { settledAsProposed } from '../../electron/command/demo.ts'
 import type { DraftContent, SignedVisit } from '../../shared/contract.ts'
 import { assess } from '../../shared/engine/assess.ts'
-import { aboutOf } from '../../shared/engine/visit/decisions.ts'
 import type { Visit } from '../../shared/engine/visit/visit.ts'
 import { state } from '../../shared/engine/words/statement.ts'
 import { draftOf, folder, saved, withPlayer } from './counting-app.ts'
@@ -31,7 +30,7 @@ describe('signing is refused', () => {
 		expect(assessment.screening.action).toBe('same-day')
 		const content = {
 			...plain,
-			decisions: { ...plain.decisions, lines: acceptedLines(assessment) },
+			decisions: settledAsProposed(assessment, plain.decisions),
 		}
 		for (const referralDone of [undefined, '   ']) {
 			await app.ask('drafts.save', {
@@ -56,50 +55,52 @@ describe('signing is refused', () => {
 		await app.ask('visits.sign', { draftId })
 		app.close()
 	})
-	test('while a caution, a raise or words of the clinician stand undecided', async () => {
+	test('while a question, a raise or words of the clinician stand undecided', async () => {
 		const { app, playerId } = await withPlayer()
 		const { draftId, content } = await saved(app, playerId, {
+			open: true,
 			visit: {
 				feet: { stance: 'seated', left: { heelToToeMm: 246 }, right: { heelToToeMm: 248 } },
 				ankles: { left: { endFeel: 'front-pinch' } },
 			},
 		})
-		const cautions = acceptedLines(assess(content.visit))
-		expect(cautions.length).toBeGreaterThan(1)
+		const assessment = assess(content.visit)
+		const asked = assessment.prescription.questions.map(({ id }) => id)
+		expect(asked).toEqual(expect.arrayContaining(['gate', 'size']))
+		const { answers = [] } = settledAsProposed(assessment)
 		const put = (decisions: Partial<DraftContent['decisions']>) =>
 			app.ask('drafts.save', {
 				draftId,
 				content: { ...content, decisions: { ...content.decisions, ...decisions } },
 			})
 		const blocks = async () => (await app.refused('visits.sign', { draftId })).problems
-		expect(await blocks()).toEqual([
-			{
-				path: 'decisions.lines',
-				message: state('signing.undecided', { findings: cautions.length }).says,
-			},
-		])
-		await put({ lines: cautions.slice(1) })
-		expect(await blocks()).toEqual([
-			{
-				path: 'decisions.lines',
-				message: state('signing.undecided', { findings: 1 }).says,
-			},
-		])
-		// a change says something else than the engine, and own lines say something
-		const [first, ...others] = cautions
+		const open = (questions: string[]) => ({
+			path: 'decisions.answers',
+			message: state('signing.open-questions', { questions }).says,
+		})
+		expect(await blocks()).toContainEqual(open(asked))
+		await put({ answers: answers.filter(({ question }) => question !== 'size') })
+		expect(await blocks()).toEqual([open(['size'])])
+		// an answer to another proposal is none
 		await put({
+			answers: answers.map((answer) =>
+				answer.question === 'size' ? { ...answer, of: 'f'.repeat(64) } : answer,
+			),
+		})
+		expect(await blocks()).toEqual([open(['size'])])
+		// own lines and changes say something
+		await put({
+			answers,
 			lines: [
-				{ findingId: first!.findingId, choice: 'change', says: ' ' },
-				...others,
+				{ findingId: 'sizing.seated.none', choice: 'change', says: ' ' },
 				{ findingId: 'own.1', choice: 'add' },
 			],
 		})
 		expect((await blocks())?.map((block) => block.message)).toEqual([
-			state('signing.undecided', { findings: 1 }).says,
-			state('signing.changed-without-words', { finding: first!.findingId }).says,
+			state('signing.changed-without-words', { finding: 'sizing.seated.none' }).says,
 			state('signing.own-line-empty', { line: '1' }).says,
 		])
-		await put({ lines: cautions, heelRaiseMm: { left: 11, right: 11 } })
+		await put({ answers, heelRaiseMm: { left: 11, right: 11 } })
 		expect(await blocks()).toEqual([
 			{
 				path: 'decisions.heelRaiseWhy',
@@ -108,39 +109,30 @@ describe('signing is refused', () => {
 		])
 		expect(app.drawn.count).toBe(0)
 		await put({
-			lines: cautions,
+			answers,
 			heelRaiseMm: { left: 11, right: 11 },
 			heelRaiseWhy: 'long tried, no complaint',
 		})
 		await app.ask('visits.sign', { draftId })
 		app.close()
 	})
-	test('while a finding reads otherwise than when it was decided', async () => {
+	test('while a finding reads otherwise than when it was changed or dropped', async () => {
 		const { app, playerId } = await withPlayer()
-		// a seated stance is a caution; feet of different length are advice that names the difference
-		const { draftId, content } = await saved(app, playerId, {
-			visit: {
-				feet: { stance: 'seated', left: { heelToToeMm: 246 }, right: { heelToToeMm: 256 } },
-			},
+		const feet = (left: number): Visit['feet'] => ({
+			left: { heelToToeMm: left },
+			right: { heelToToeMm: 256 },
 		})
-		const put = (left: number, lines: DraftContent['decisions']['lines']) =>
-			app.ask('drafts.save', {
-				draftId,
-				content: {
-					...content,
-					visit: {
-						...content.visit,
-						feet: { stance: 'seated', left: { heelToToeMm: left }, right: { heelToToeMm: 256 } },
-					},
-					decisions: { ...content.decisions, lines },
-				},
-			})
-		const at = (id: string) => assess(content.visit).findings.find((finding) => finding.id === id)!
-		const seated = acceptedLines(assess(content.visit)),
-			difference = at('sizing.side-difference.both')
+		const { draftId, content } = await saved(app, playerId, { visit: { feet: feet(246) } })
+		const put = (left: number, lines: DraftContent['decisions']['lines']) => {
+			const visit = { ...content.visit, feet: feet(left) }
+			const decisions = settledAsProposed(assess(visit), { ...content.decisions, lines })
+			return app.ask('drafts.save', { draftId, content: { ...content, visit, decisions } })
+		}
+		const difference = assess(content.visit).findings.find(
+			({ id }) => id === 'sizing.side-difference.both',
+		)!
 		expect(difference.says).toContain('10 mm longer')
-		const about = difference.says,
-			findingId = difference.id
+		const { says: about, id: findingId } = difference
 		for (const line of [
 			{ findingId, choice: 'drop', about } as const,
 			{
@@ -150,7 +142,7 @@ describe('signing is refused', () => {
 				about,
 			} as const,
 		]) {
-			await put(247, [...seated, line])
+			await put(247, [line])
 			expect((await app.refused('visits.sign', { draftId })).problems).toEqual([
 				{
 					path: 'decisions.lines',
@@ -158,24 +150,8 @@ describe('signing is refused', () => {
 				},
 			])
 		}
-		// a caution accepted about something else counts as undecided
-		await put(
-			247,
-			seated.map(({ findingId, choice }) => ({
-				findingId,
-				choice,
-				...aboutOf({
-					says: 'The feet were measured lying down.',
-					code: 'sizing.lying',
-					params: {},
-				}),
-			})),
-		)
-		expect((await app.refused('visits.sign', { draftId })).problems?.[0]?.message).toBe(
-			state('signing.undecided', { findings: seated.length }).says,
-		)
-		// advice that was accepted is printed as it reads now; decided again, it stands
-		await put(247, [...seated, { findingId, choice: 'accept', about }])
+		// what was accepted is printed as it reads now
+		await put(247, [{ findingId, choice: 'accept', about }])
 		await app.ask('visits.sign', { draftId })
 		app.close()
 	})

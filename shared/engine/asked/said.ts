@@ -45,8 +45,7 @@ function workSaid({ calledFor, against }: AskedOfWork): Statement[] {
 		),
 	]
 }
-const insertSaid = ({ calls, against, stops, withDevice, gentle }: InsertAsks): Statement[] => [
-	...stops.map(({ past }) => state('asked.insert-stop', { past })),
+const insertSaid = ({ calls, against, withDevice, gentle }: InsertAsks): Statement[] => [
 	...calls.map((call) => state('asked.insert-element', call)),
 	...against.map((objection) => state('asked.insert-against', objection)),
 	...withDevice.map((code) => state(code)),

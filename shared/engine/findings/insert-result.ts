@@ -18,7 +18,7 @@ export interface InsertElement extends Stated {
 	basis: Basis
 	cautions: string[]
 	/** The cautions as statements, in the same order. */
-	cautioned?: Statement[]
+	cautioned?: Stated[]
 }
 export interface InsertSide {
 	/**
@@ -29,6 +29,7 @@ export interface InsertSide {
 	stoppedBy: ({ id: string } & Stated)[]
 	elements: InsertElement[]
 }
+/** Something that works against something else, or that gave way to it. */
 export interface InsertConflict extends Statement {
 	id: string
 	side: 'left' | 'right'
@@ -41,7 +42,10 @@ export interface WearInStep extends Statement {
 export interface InsertResult {
 	left: InsertSide
 	right: InsertSide
+	/** What the clinician's own figures run against; a proposal has none. */
 	conflicts: InsertConflict[]
+	/** What was called for and gave way, and to what; records of before 0.4 have none. */
+	settled?: InsertConflict[]
 	wearIn: WearInStep[]
 	findings: Finding[]
 }

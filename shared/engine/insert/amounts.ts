@@ -8,7 +8,6 @@ import { rounded } from '../visit/sides.ts'
 import { type ElementId, elementName } from '../words/en/insert-names.ts'
 import type { Params } from '../words/sentence.ts'
 import { type Statement, type StatementCode, state } from '../words/statement.ts'
-import { practiceBasis } from './basis.ts'
 import { domeEdgeMm, eversionChangeDeg, postHeightMm, steepestPostDeg } from './dose.ts'
 import type { ElementRow } from './elements/row.ts'
 import type { InsertFacts } from './facts.ts'
@@ -25,7 +24,6 @@ const paramsOf: Partial<Record<ElementId, (facts: InsertFacts, value: number) =>
 const additions: Partial<
 	Record<ElementId, (made: InsertElement, facts: InsertFacts) => InsertElement>
 > = {
-	'heel-raise': heelRaise,
 	'rearfoot-post-medial': medialPost,
 	'rearfoot-post-lateral': restingOnHeelWidth,
 	'metatarsal-dome': restingOnBallLength,
@@ -53,26 +51,6 @@ export function elementOf(
 		...cautionsOf(cautions),
 	}
 	return additions[element]?.(usual, facts) ?? usual
-}
-/** The higher of what the ankle asks for and what the tendon asks for. */
-function heelRaise(made: InsertElement, facts: InsertFacts): InsertElement {
-	const { protocol } = facts
-	const forTendon = facts.nowAnywhere(
-		'achilles-midportion',
-		'achilles-insertional',
-		'haglund-deformity',
-	)
-	const tendonMm = forTendon ? protocol.value('insert.achillesRaiseMm') : 0
-	const growingHeel = !facts.adult && facts.nowAnywhere('calcaneal-apophysitis')
-	const raised = {
-		...made,
-		value: Math.max(tendonMm, facts.ankleRaiseMm ?? 0),
-		basis: forTendon
-			? made.basis
-			: (facts.ankleRaiseBasis ?? practiceBasis('heel raise from the ankle')),
-	}
-	const weeks = protocol.value('insert.growingHeelReviewWeeks')
-	return growingHeel ? withCaution(raised, state('insert.caution-growing-heel', { weeks })) : raised
 }
 /** A post is an angle; how high that stands depends on the heel. */
 function postParams({ side, heelWidthMm }: InsertFacts, angleDeg: number): Params {

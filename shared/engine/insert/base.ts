@@ -11,8 +11,7 @@ import { practiceBasis } from './basis.ts'
 import { conflictOn } from './conflict.ts'
 import { shellThickness } from './dose.ts'
 import type { InsertFacts } from './facts.ts'
-import { isRaise } from './raises.ts'
-import { isUnderForefoot } from './room-in-boot.ts'
+import { isRaise, isUnderForefoot } from './room-in-boot.ts'
 import { cautionsOf } from './said.ts'
 import { veryMobile } from './wear-in.ts'
 
@@ -22,10 +21,10 @@ export const afterSurgery = {
 	code: 'insert.caution-surgery',
 } as const
 
-/** Elements, and what in them works against a boot. */
+/** Elements, and what in them gave way to a boot. */
 interface Base {
 	elements: InsertElement[]
-	conflicts: InsertConflict[]
+	settled: InsertConflict[]
 }
 /** What an element of the base has besides its sentence and basis. */
 interface More
@@ -73,10 +72,10 @@ export function baseOf(
 			...(called.some(({ element }) => element === 'cover') ? [] : [thinCover(protocol, add)]),
 			...(onlyRaises ? [] : [lengthOf(called, add)]),
 		],
-		conflicts: [...shell.conflicts, ...cup.conflicts],
+		settled: [...shell.settled, ...cup.settled],
 	}
 }
-const nothing: Base = { elements: [], conflicts: [] }
+const nothing: Base = { elements: [], settled: [] }
 
 const ofPlayer = ({ adult, uncleared }: InsertFacts): Statement[] => [
 	...(adult ? [] : [state('insert.caution-minor')]),
@@ -122,37 +121,40 @@ function shellOf(facts: InsertFacts, add: Add): Base {
 					{ choice: 'not decided', cautions },
 				),
 			],
-			conflicts: [],
+			settled: [],
 		}
 	}
 	const because: Because[] = [
 		...(fpi === undefined ? [] : [{ measure: 'footPostureIndex', side, value: fpi }]),
 		...(massKg === undefined ? [] : [reading('massKg', massKg, 'kg')]),
 	]
+	const mm = Math.min(found.mm, protocol.value('insert.bootShellMaxMm'))
+	const wishedMm = mm < found.mm ? found.mm : undefined
 	return {
 		elements: [
 			add(
 				'shell',
-				state('insert.shell', { thicknessMm: found.mm }),
+				state('insert.shell', present({ thicknessMm: mm, wishedMm })),
 				protocol.basis('shell thickness', found.key),
-				{ value: found.mm, unit: 'mm polypropylene', cautions, because },
+				{ value: mm, unit: 'mm polypropylene', cautions, because },
 			),
 		],
-		conflicts: tooThickForBoots(found.mm, side, protocol),
+		settled: wishedMm === undefined ? [] : [thinForBoots(wishedMm, mm, side, protocol)],
 	}
 }
-function tooThickForBoots(shellMm: number, side: Side, protocol: Protocol): InsertConflict[] {
-	const mostMm = protocol.value('insert.bootShellMaxMm')
-	if (shellMm <= mostMm) return []
-	return [
-		conflictOn(
-			side,
-			state('insert.shell-boot', { side, shellMm, mostMm }),
-			['shell'],
-			protocol.basis('shell in a boot', 'insert.bootShellMaxMm'),
-		),
-	]
-}
+/** One insert goes from boot to boot: the shell is as thin as they take, of a stiffer material. */
+const thinForBoots = (
+	wishedMm: number,
+	mm: number,
+	side: Side,
+	protocol: Protocol,
+): InsertConflict =>
+	conflictOn(
+		side,
+		state('insert.settled-shell', { side, wishedMm, mm }),
+		['shell'],
+		protocol.basis('shell in a boot', 'insert.bootShellMaxMm'),
+	)
 
 /** A skive needs a deeper cup than a boot holds. */
 function heelCup(called: readonly InsertElement[], facts: InsertFacts, add: Add): Base {
@@ -175,7 +177,7 @@ function heelCup(called: readonly InsertElement[], facts: InsertFacts, add: Add)
 				},
 			),
 		],
-		conflicts: [],
+		settled: [],
 	}
 }
 function cupForSkive(
@@ -201,13 +203,13 @@ function cupForSkive(
 			range: [usualMm, protocol.value('insert.skiveCupMaxMm')],
 		},
 	)
-	if (bootMm >= usualMm) return { elements: [cup], conflicts: [] }
+	if (bootMm >= usualMm) return { elements: [cup], settled: [] }
 	return {
 		elements: [cup],
-		conflicts: [
+		settled: [
 			conflictOn(
 				side,
-				state('insert.skive-cup', { side, cupMm: usualMm, bootMm, withPost }),
+				state('insert.settled-skive', { side, cupMm: usualMm, bootMm, withPost }),
 				[skive.element, 'heel-cup'],
 				protocol.basis('skive against cup depth', 'insert.skiveCupMm'),
 			),

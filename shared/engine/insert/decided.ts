@@ -1,11 +1,14 @@
 /**
- * The insert as decided: stops released by what was recorded, elements changed, dropped or added
- * with the reason kept.
+ * The insert as decided: elements changed, dropped or added with the reason kept. What is held has
+ * none, whatever was decided before.
  */
+import { openGate } from '../facts/held.ts'
 import type {
 	InsertConflict,
 	InsertElement,
 	InsertResult,
+	InsertSide,
+	Kept,
 	KeptAssessment,
 } from '../findings/assessment.ts'
 import { present } from '../plain/present.ts'
@@ -22,9 +25,9 @@ import { elementText } from '../words/en/insert-names.ts'
 import { state } from '../words/statement.ts'
 import { withAmount } from './amounts.ts'
 import { conflictOn } from './conflict.ts'
-import type { InsertRoom } from './facts.ts'
-import { insert, type Released } from './insert.ts'
-import { isRaise } from './raises.ts'
+import { insert } from './insert.ts'
+import type { Raises } from './raised.ts'
+import { isRaise } from './room-in-boot.ts'
 
 /**
  * An element as it stands, what was decided about it, and what was proposed where it was changed.
@@ -61,78 +64,22 @@ export const overtakenDecision = (
 	)
 /** The proposal with the conflicts that are left, and the elements that stand. */
 export interface DecidedInsert {
-	result: InsertResult
+	result: Kept<InsertResult>
 	left: DecidedElement[]
 	right: DecidedElement[]
 }
-
-/** Ids of stops that the clinician's records release, by limb. */
-const releasedBy = (decisions: Pick<Decisions, 'screeningDone'>): Released =>
-	perSide((side) =>
-		(decisions.screeningDone ?? [])
-			.filter((done) => done.side === side)
-			.flatMap((done) => done.items),
-	)
-
-/** Limbs still waiting for a record of what was done; a new warning sign stops a limb again. */
-export const stillBlocked = (
-	assessment: Pick<KeptAssessment, 'screening'>,
-	decisions: Pick<Decisions, 'screeningDone'>,
-): Side[] => {
-	const released = releasedBy(decisions)
-	return assessment.screening.blockedSides.filter((side) =>
-		assessment.screening.blockedBy[side].some((id) => !released[side].includes(id)),
-	)
-}
-
-/** A limb that waits for a record of what was done. */
-export interface WaitingLimb {
-	side: Side
-	/** Ids of everything that the record is about: warning signs, and what else stops an insert. */
-	items: string[]
-	/** The rotation waits too; else the insert alone. */
-	rotation: boolean
-}
-/** Limbs with a warning sign, and those whose insert is wanted and stopped by something else. */
-export function waitingLimbs(
-	{ screening, insert: proposed }: Pick<KeptAssessment, 'screening' | 'insert'>,
-	{ result }: Pick<DecidedInsert, 'result'>,
-	decisions: Pick<Decisions, 'screeningDone'>,
-): WaitingLimb[] {
-	const blocked = stillBlocked({ screening }, decisions)
-	return bothSides
-		.map((side) => ({
-			side,
-			items: [
-				...new Set([...screening.blockedBy[side], ...proposed[side].stoppedBy.map(({ id }) => id)]),
-			],
-			rotation: blocked.includes(side),
-		}))
-		.filter(
-			({ side, rotation }) =>
-				rotation ||
-				result.findings.some(
-					(finding) => finding.code === 'insert.stopped' && finding.side === side,
-				),
-		)
-}
-
-/**
- * The insert that stands after the clinician's decisions. @param room the boot it goes into, where
- * known
- */
+/** The insert that stands after the clinician's decisions. */
 export function decidedInsert(
 	visit: Visit,
 	assessment: KeptAssessment,
 	decisions: Decisions,
 	protocol: Protocol,
-	room?: InsertRoom,
 ): DecidedInsert {
-	const { sizing, ankle, posture, screening } = assessment
-	const context = present({ sizing, ankle, posture, screening, room })
-	const result = insert(visit, context, protocol, releasedBy(decisions))
+	const result = assessment.prescription
+		? assessment.insert
+		: releasedBefore(visit, assessment, decisions, protocol)
 	const decided = perSide((side) =>
-		result[side].state === 'stopped'
+		isHeldInsert(result[side])
 			? []
 			: withDecisions(result[side].elements, decisions.insert?.[side] ?? [], protocol),
 	)
@@ -150,12 +97,54 @@ export function decidedInsert(
 		...decided,
 	}
 }
+/** Whether nothing is proposed because of a sign; records of before 0.4 say stopped. */
+export const isHeldInsert = ({ state }: Pick<InsertSide, 'state'>): boolean =>
+	state === 'held' || state === 'stopped'
+/**
+ * The insert of a record of before 0.4, where an act recorded for each sign let it go on: the side
+ * is worked out as it would have been without the stop, with the raise of that time.
+ */
+function releasedBefore(
+	visit: Visit,
+	{ insert: kept, posture, ankle }: KeptAssessment,
+	{ screeningDone = [] }: Decisions,
+	protocol: Protocol,
+): Kept<InsertResult> {
+	const isReleased = (side: Side): boolean => {
+		const done = screeningDone.filter((one) => one.side === side).flatMap(({ items }) => items)
+		return (
+			kept[side].state === 'stopped' && kept[side].stoppedBy.every(({ id }) => done.includes(id))
+		)
+	}
+	if (!bothSides.some(isReleased)) return kept
+	const made = insert(visit, { posture, gate: openGate, raise: raiseOf(ankle) }, protocol)
+	return { ...kept, ...perSide((side) => (isReleased(side) ? made[side] : kept[side])) }
+}
+/** The raise of a record of before 0.4: one for whatever shoe, by the insert. */
+const raiseOf = ({ heelRaiseMm }: KeptAssessment['ankle']): Raises => ({
+	aim: { kind: 'none', because: [] },
+	steps: [],
+	pairs: heelRaiseMm
+		? [
+				{
+					pair: 'role.match',
+					offsetFrom: 'unknown',
+					limits: [],
+					...perSide((side) => ({
+						addMm: heelRaiseMm[side],
+						madeBy: 'insert' as const,
+						addedUnderHeelMm: heelRaiseMm[side],
+					})),
+				},
+			]
+		: [],
+})
 /**
  * A conflict goes with an element that was dropped; of a stack of several it stays while any of
  * them stands.
  */
 function isOpen(
-	{ code, side, elements }: InsertConflict,
+	{ code, side, elements }: Kept<InsertConflict>,
 	isDropped: (side: Side, element: string) => boolean,
 ): boolean {
 	if (elements.length === 0) return true

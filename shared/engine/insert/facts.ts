@@ -6,20 +6,14 @@ import {
 	unclearedSurgery,
 } from '../conditions/query.ts'
 import { isAdult } from '../facts/age.ts'
-import type {
-	AnkleResult,
-	Kept,
-	PostureResult,
-	PostureSide,
-	ScreeningResult,
-	SizingResult,
-} from '../findings/assessment.ts'
+import type { Gate, Kept, PostureResult, PostureSide } from '../findings/assessment.ts'
 import { present } from '../plain/present.ts'
-import type { Basis, Because } from '../protocol/basis.ts'
+import type { Because } from '../protocol/basis.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import { meanOf } from '../visit/sides.ts'
 import type { Condition } from '../visit/terms.ts'
 import type { Side, Visit } from '../visit/visit.ts'
+import type { Raises } from './raised.ts'
 
 /** The footwear the insert goes into, where known: the liner that comes out makes room. All mm. */
 export interface InsertRoom {
@@ -28,14 +22,13 @@ export interface InsertRoom {
 	depthOverToesMm?: number
 }
 /**
- * The results that the insert room draws on, of a signed visit as its record keeps them, and the
- * room in the boot where known.
+ * What the insert room draws on, of a signed visit as its record keeps it, and the room in the boot
+ * where known.
  */
 export interface InsertContext {
-	sizing: Kept<SizingResult>
-	ankle: Kept<AnkleResult>
 	posture: Kept<PostureResult>
-	screening: Kept<ScreeningResult>
+	gate: Gate
+	raise: Raises
 	room?: InsertRoom
 }
 type Where = NonNullable<Parameters<typeof recordedConditions>[2]>
@@ -53,29 +46,31 @@ export interface InsertFacts {
 	ballLengthMm?: number
 	forefoot?: NonNullable<Stance['forefoot']>
 	supinationResistance?: NonNullable<Stance['supinationResistance']>
-	ankleRaiseMm?: number
-	/** Where the ankle's raise comes from. */
-	ankleRaiseBasis?: Basis
 	legLengthMm?: number
-	shorter: boolean
 	protocol: Protocol
 	/** Operated, without the surgeon's clearance. */
 	uncleared: boolean
 	/** Current or recovering, whatever the side: for what is given to both shoes. */
 	nowAnywhere(...conditions: Condition[]): boolean
+	/**
+	 * How bad what is named hurts now on this side, for order only: 0 not at all, a current complaint
+	 * above every recovering one.
+	 */
+	painNow(names: readonly string[]): number
 	/** Recorded conditions among these, as reasons. */
 	reasons(conditions: readonly Condition[], where: Where): Because[]
 	/** Recorded conditions among these, each once. */
 	recorded(conditions: readonly Condition[], where: Where): Condition[]
 }
-/**
- * The part of the ankle room's raise that is for both shoes; what one side has above it corrects
- * the leg length and is an element of its own. Undefined where there is none.
- */
-function symmetricalRaiseMm({ heelRaiseMm }: Pick<AnkleResult, 'heelRaiseMm'>): number | undefined {
-	if (heelRaiseMm === undefined) return undefined
-	const bothMm = Math.min(heelRaiseMm.left, heelRaiseMm.right)
-	return bothMm === 0 ? undefined : bothMm
+/** Above the worst pain that can be recorded, so that what is current comes first. */
+const current = 20
+/** Pain from 0 to 10 as recorded, and whether the complaint is current. */
+function painOf(visit: Visit, side: Side, names: readonly string[]): number {
+	const now = recordedConditions(visit, names as readonly Condition[], { side })
+	return Math.max(
+		0,
+		...now.map(({ status, painWorst = 0 }) => (status === 'current' ? current : 1) + painWorst),
+	)
 }
 /** What the rows ask about one side. */
 export function insertFacts(
@@ -98,12 +93,10 @@ export function insertFacts(
 		ballLengthMm: meanOf(visit.feet?.[side]?.heelToBallMm),
 		forefoot: visit.posture?.[side]?.forefoot,
 		supinationResistance: visit.posture?.[side]?.supinationResistance,
-		ankleRaiseMm: symmetricalRaiseMm(context.ankle),
-		ankleRaiseBasis: context.ankle.heelRaiseBasis,
 		legLengthMm: visit.body?.legLengthDifferenceMm,
-		shorter: visit.body?.shorterLeg === side,
 		uncleared: unclearedSurgery(visit, { side }).length > 0,
 		nowAnywhere: (...wanted: Condition[]) => hasCondition(visit, wanted),
+		painNow: (names: readonly string[]) => painOf(visit, side, names),
 		reasons: (wanted: readonly Condition[], where: Where) => conditionReasons(visit, wanted, where),
 		recorded: (wanted: readonly Condition[], where: Where) => [
 			...new Set(recordedConditions(visit, wanted, where).map(({ condition }) => condition)),

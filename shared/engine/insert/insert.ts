@@ -1,84 +1,80 @@
 /**
- * The insert room: from findings to elements, each foot on its own; conflicts enforced,
- * contraindications stop.
+ * The insert room: from findings to elements, each foot on its own. What it proposes fits together
+ * and into the boot; what gave way is told; what the gate holds is not proposed.
  */
+
+import { holdsOn } from '../facts/held.ts'
 import type {
 	InsertConflict,
 	InsertElement,
 	InsertResult,
 	InsertSide,
 } from '../findings/assessment.ts'
+import type { PerSide } from '../findings/compared.ts'
 import { type Finding, findingOf } from '../findings/finding.ts'
 import { present } from '../plain/present.ts'
 import type { Protocol } from '../protocol/protocol.ts'
-import { bothSides, otherSide, perSide } from '../visit/sides.ts'
+import { bothSides, perSide } from '../visit/sides.ts'
 import type { Side, Visit } from '../visit/visit.ts'
 import { state } from '../words/statement.ts'
 import { practiceBasis } from './basis.ts'
 import { type InsertContext, insertFacts } from './facts.ts'
+import { endsOf, heldBy } from './held.ts'
 import { type InsertProposal, proposalFor } from './proposal.ts'
-import { evened, heldBack } from './raises.ts'
-import { stopsOf } from './stops.ts'
 import { veryMobile, wearInPlan } from './wear-in.ts'
-
-/** What the clinician recorded as done, by limb: ids of stops that no longer hold. */
-export type Released = Readonly<Record<Side, readonly string[]>>
-const nothingReleased: Released = { left: [], right: [] }
+import { wornFindings } from './worn.ts'
 
 /**
  * The proposal for both feet.
- * @param context results of the rooms it draws on, and the room in the boot where known
- * @param released stops about which the clinician has recorded what was done
+ * @param context gate, raise and posture of the visit, and the room in the boot where known
  */
-export function insert(
-	visit: Visit,
-	context: InsertContext,
-	protocol: Protocol,
-	released: Released = nothingReleased,
-): InsertResult {
+export function insert(visit: Visit, context: InsertContext, protocol: Protocol): InsertResult {
 	const facts = perSide((side) => insertFacts(visit, context, side, protocol))
 	const proposals = perSide((side) => proposalFor(visit, facts[side], context))
 	const elements = evened(perSide((side) => proposals[side].elements))
-	const own = perSide((side) => {
-		const { adult } = facts[side]
-		const stoppedBy = stopsOf(visit, context.screening, side, adult, released[side])
-		return insertSide(elements[side], stoppedBy)
-	})
-	const settled = perSide((side) =>
-		own[otherSide(side)].state === 'stopped' ? heldBack(own[side], side) : { insert: own[side] },
+	const inserts = perSide((side) => insertSide(elements[side], heldBy(context.gate, side)))
+	const settled = bothSides.flatMap((side) =>
+		inserts[side].state === 'held' ? [] : proposals[side].settled,
 	)
-	const inserts = perSide((side) => settled[side].insert)
-	const conflicts = [
-		...bothSides.flatMap((side) =>
-			own[side].state === 'stopped' ? [] : proposals[side].conflicts,
-		),
-		...bothSides.flatMap((side) => settled[side].conflict ?? []),
-	]
 	const proposed = bothSides.some((side) => inserts[side].state === 'proposed')
 	const gentle = facts.left.nowAnywhere(...veryMobile)
 	return {
 		...inserts,
-		conflicts,
+		conflicts: [],
+		settled,
 		wearIn: proposed ? wearInPlan(gentle, protocol) : [],
 		findings: [
-			...bothSides.flatMap((side) =>
-				sideFindings(inserts[side], side, elements[side], proposals[side]),
-			),
-			...conflicts.map(conflictFinding),
+			...bothSides.flatMap((side) => sideFindings(inserts[side], side, proposals[side], context)),
+			...settled.map(settledFinding),
+			...wornFindings(visit, inserts),
 		],
 	}
 }
+/** The raise for both shoes is equal in both, also where one boot holds less of it. */
+function evened(elements: PerSide<InsertElement[]>): PerSide<InsertElement[]> {
+	const heights = bothSides.flatMap(
+		(side) => elements[side].find(({ element }) => element === 'heel-raise')?.value ?? [],
+	)
+	const lowerMm = Math.min(...heights)
+	return perSide((side) =>
+		elements[side].map((element) =>
+			element.element === 'heel-raise' && element.value !== lowerMm
+				? { ...element, value: lowerMm, ...state('insert.heel-raise', { evened: true }) }
+				: element,
+		),
+	)
+}
 function insertSide(elements: InsertElement[], stoppedBy: InsertSide['stoppedBy']): InsertSide {
-	if (stoppedBy.length > 0) return { state: 'stopped', stoppedBy, elements: [] }
+	if (stoppedBy.length > 0) return { state: 'held', stoppedBy, elements: [] }
 	if (elements.length === 0) return { state: 'not-needed', stoppedBy: [], elements: [] }
 	return { state: 'proposed', stoppedBy: [], elements }
 }
-/** @param wished what would be proposed if nothing stopped it: a stop is told only then */
+/** A hold is told only where an insert is called for. */
 function sideFindings(
-	{ state: made, stoppedBy, elements }: InsertSide,
+	{ state: made, elements }: InsertSide,
 	side: Side,
-	wished: readonly InsertElement[],
-	{ because }: InsertProposal,
+	{ because, elements: wished }: InsertProposal,
+	{ gate }: InsertContext,
 ): Finding[] {
 	if (made === 'proposed')
 		return [
@@ -90,11 +86,12 @@ function sideFindings(
 			}),
 		]
 	if (made === 'not-needed' || wished.length === 0) return []
+	const holds = holdsOn(gate, 'insert', side)
 	return [
-		findingOf(state('insert.stopped', { side, stops: stoppedBy.map(({ id }) => id) }), {
+		findingOf(state('insert.held', { side, until: endsOf(holds) }), {
 			side,
-			level: 'stop',
-			because: stoppedBy.map(({ id }) => ({ measure: 'warningSign', value: signOf(id) })),
+			level: 'note',
+			because: holds.map(({ rule }) => ({ measure: 'warningSign', value: rule })),
 			basis: {
 				rule: 'contraindications of an insert',
 				source: 'expert opinion and common practice',
@@ -103,16 +100,15 @@ function sideFindings(
 		}),
 	]
 }
-/** The sign that an id of the screening or of a stop names. */
-const signOf = (id: string): string => (id.split('.')[1] ?? id).replace(/^stop-/, '')
 const sized = ({ element, choice, value, unit }: InsertElement) =>
 	present({ element, choice, value, unit })
-const conflictFinding = ({
+/** Told, and nothing to decide: it is settled. */
+const settledFinding = ({
 	id,
 	side,
 	elements,
-	code = id,
-	params = {},
+	code,
+	params,
 	says,
 	basis,
 }: InsertConflict): Finding =>
@@ -121,7 +117,7 @@ const conflictFinding = ({
 		{
 			id,
 			side,
-			level: 'caution',
+			level: 'note',
 			because: elements.map((element) => ({ measure: 'element', value: element })),
 			basis,
 		},

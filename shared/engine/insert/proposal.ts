@@ -1,37 +1,41 @@
-/** What the findings of one foot call for, before stops and the other foot are looked at. */
+/** What the findings of one foot call for, as it fits: nothing in it works against something else. */
+import { isHeld } from '../facts/held.ts'
 import type { InsertConflict, InsertElement } from '../findings/assessment.ts'
 import type { Because } from '../protocol/basis.ts'
-import type { Side, Visit } from '../visit/visit.ts'
-import { type ElementId, elementName } from '../words/en/insert-names.ts'
+import type { Visit } from '../visit/visit.ts'
+import { elementName } from '../words/en/insert-names.ts'
 import { state } from '../words/statement.ts'
 import { elementOf } from './amounts.ts'
 import { baseOf } from './base.ts'
-import { practiceBasis } from './basis.ts'
 import { conflictOn } from './conflict.ts'
 import { callsFor, objectionsTo, withoutRepeats } from './elements/called.ts'
 import { elementRows } from './elements/elements.ts'
 import type { ElementRow } from './elements/row.ts'
 import type { InsertContext, InsertFacts } from './facts.ts'
-import { legLengthElement } from './leg-length.ts'
-import { limited } from './raises.ts'
-import { roomConflicts } from './room-in-boot.ts'
+import { raiseElements, wedgeMm } from './raised.ts'
+import { asTheBootHolds } from './room-in-boot.ts'
 import { cautionOf } from './said.ts'
+import { carriers } from './settle.table.ts'
+import { withoutOpposites } from './settle.ts'
 
-/** Two elements that work against each other: both are shown, and one is to be chosen. */
-const opposites: readonly (readonly [ElementId, ElementId])[] = [
-	['rearfoot-post-medial', 'rearfoot-post-lateral'],
-	['medial-skive', 'lateral-skive'],
-	['forefoot-post-medial', 'forefoot-post-lateral'],
-	['first-ray-cutout', 'forefoot-stiffener'],
-	['metatarsal-dome', 'forefoot-cushion'],
-]
 export interface InsertProposal {
 	/** Empty where nothing is called for. */
 	elements: InsertElement[]
-	conflicts: InsertConflict[]
+	/** What was called for and gave way, and why. */
+	settled: InsertConflict[]
 	because: Because[]
 }
-/** The elements called for, what carries them, and what works against what. */
+/** Nothing is left to carry. */
+const onlyCarriers = (elements: readonly InsertElement[]): boolean =>
+	elements.every(({ element }) => (carriers as readonly string[]).includes(element))
+
+/** The raises that may stand: one for both shoes not while the insert of either foot is held. */
+function raisesFor(visit: Visit, facts: InsertFacts, { gate, raise }: InsertContext) {
+	if (isHeld(gate, 'raise')) return []
+	const raises = raiseElements(visit, raise, facts)
+	return isHeld(gate, 'insert') ? raises.filter(({ element }) => element !== 'heel-raise') : raises
+}
+/** The elements called for and what carries them, settled among themselves and with the boot. */
 export function proposalFor(
 	visit: Visit,
 	facts: InsertFacts,
@@ -39,28 +43,28 @@ export function proposalFor(
 ): InsertProposal {
 	const { protocol, side } = facts
 	const rows = elementRows.map((row) => calledBy(row, facts))
-	const shelled = rows.some(({ element, needsShell }) => element !== undefined && needsShell)
-	const legLength = legLengthElement(visit, facts, context.ankle)
-	const found = [...rows.map(({ element }) => element), legLength].filter(
-		(element) => element !== undefined,
-	)
-	const { elements: called, conflicts: cut } = limited(found, side, protocol)
+	const withheld = rows.flatMap((row) => row.withheld)
+	const found = rows.flatMap(({ element }) => element ?? [])
+	const chosen = withoutOpposites(found, facts)
+	const called = [...chosen.elements, ...raisesFor(visit, facts, context)]
+	const before = [...withheld, ...chosen.settled]
 	const because = withoutRepeats(called.flatMap((element) => element.because))
-	const conflicts = [
-		...rows.flatMap(({ withheld }) => withheld),
-		...cut,
-		...exclusions(called, side),
-	]
-	if (called.length === 0) return { elements: [], conflicts, because }
+	if (called.length === 0) return { elements: [], settled: before, because }
+	const shelled = rows.some(
+		({ element, needsShell }) =>
+			element !== undefined && needsShell && chosen.elements.includes(element),
+	)
 	const base = baseOf(called, shelled, because, facts)
-	const elements = [...base.elements, ...called]
+	const held = asTheBootHolds(
+		[...base.elements, ...called],
+		context.room,
+		wedgeMm(visit, context.raise, side),
+		side,
+		protocol,
+	)
 	return {
-		elements,
-		conflicts: [
-			...conflicts,
-			...base.conflicts,
-			...roomConflicts(elements, context.room, side, protocol),
-		],
+		elements: onlyCarriers(held.elements) ? [] : held.elements,
+		settled: [...before, ...base.settled, ...held.settled],
 		because,
 	}
 }
@@ -95,18 +99,4 @@ function calledBy(row: ElementRow, facts: InsertFacts): Called {
 			),
 		],
 	}
-}
-function exclusions(called: readonly InsertElement[], side: Side): InsertConflict[] {
-	const has = (id: ElementId) => called.some(({ element }) => element === id)
-	return opposites
-		.filter((pair) => pair.every(has))
-		.map(([first, second]) =>
-			conflictOn(
-				side,
-				state('insert.choose', { side, first, second }),
-				[first, second],
-				practiceBasis('elements that exclude each other'),
-				first,
-			),
-		)
 }

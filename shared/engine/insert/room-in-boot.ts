@@ -1,12 +1,27 @@
-/** Does the insert fit into the boot: height at the heel, depth over the toes. */
+/**
+ * What the boot holds: height at the heel, depth over the toes. What does not fit is cut, left out,
+ * or kept to trainers, by the settle table, before anything is proposed.
+ */
 import type { InsertConflict, InsertElement } from '../findings/assessment.ts'
+import type { Basis } from '../protocol/basis.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import { rounded } from '../visit/sides.ts'
 import type { Side } from '../visit/visit.ts'
+import type { ElementId } from '../words/en/insert-names.ts'
 import { state } from '../words/statement.ts'
 import { practiceBasis } from './basis.ts'
 import { conflictOn } from './conflict.ts'
 import type { InsertRoom } from './facts.ts'
+import {
+	heelGiving,
+	overToes,
+	type ThinnerRow,
+	thinner,
+	toeGiving,
+	underHeel,
+	withoutShell,
+} from './settle.table.ts'
+import type { Settled } from './settle.ts'
 
 const forefootElements: readonly string[] = [
 	'forefoot-post-medial',
@@ -16,79 +31,233 @@ const forefootElements: readonly string[] = [
 	'first-head-aperture',
 ]
 /** It needs an insert of full length. */
-export const isUnderForefoot = ({ element }: InsertElement): boolean =>
+export const isUnderForefoot = ({ element }: Pick<InsertElement, 'element'>): boolean =>
 	forefootElements.includes(element)
-/** Of those, what takes depth over the toes; the others tilt or hollow. */
-const thickUnderForefoot: readonly string[] = ['forefoot-stiffener', 'forefoot-cushion']
-const stackedAtHeel: readonly string[] = ['shell', 'heel-cushion', 'heel-raise', 'leg-length-raise']
-/** What a boot does not hold; nothing is said of toes whose room is not known. */
-export const roomConflicts = (
+/** For both shoes, or for the shorter leg. */
+export const isRaise = ({ element }: Pick<InsertElement, 'element'>): boolean =>
+	element === 'heel-raise' || element === 'leg-length-raise'
+/** Thickness of some elements together where they lie in a boot, mm. */
+export const thicknessMm = (
 	elements: readonly InsertElement[],
-	room: InsertRoom | undefined,
-	side: Side,
-	protocol: Protocol,
-): InsertConflict[] => [
-	...heelHeight(elements, room, side, protocol),
-	...toeDepth(elements, room?.depthOverToesMm, side),
-]
-/**
- * Height added at the heel in the boot: shell, cover, cushion and raises, less the liner that comes
- * out.
- */
-function heelHeight(
-	elements: readonly InsertElement[],
-	room: InsertRoom | undefined,
-	side: Side,
-	protocol: Protocol,
-): InsertConflict[] {
-	const parts = elements.flatMap(({ element, value: heightMm }) =>
-		stackedAtHeel.includes(element) && heightMm !== undefined ? [{ element, heightMm }] : [],
-	)
-	const covered = elements.some(({ element }) => element === 'cover')
-	const coverMm = covered ? protocol.value('insert.coverBootMm') : 0
-	const linerMm = room?.removableLiner ? (room.linerMm ?? 0) : 0
-	const addedMm = parts.reduce((sumMm, { heightMm }) => sumMm + heightMm, 0) + coverMm - linerMm
-	const limitMm = protocol.value('insert.raiseMaxMm')
-	if (addedMm <= limitMm) return []
-	return [
-		conflictOn(
-			side,
-			state('insert.volume', {
-				side,
-				addedMm: rounded(addedMm, 1),
-				limitMm,
-				parts: parts.map(({ element, heightMm }) => ({
-					element,
-					heightMm: rounded(heightMm, 1),
-				})),
-				coverMm,
-				linerMm,
-			}),
-			parts.map(({ element }) => element),
-			protocol.basis('height added at the heel', 'insert.raiseMaxMm'),
-		),
-	]
-}
-function toeDepth(
-	elements: readonly InsertElement[],
-	depthMm: number | undefined,
-	side: Side,
-): InsertConflict[] {
-	const underForefoot = elements.filter(isUnderForefoot)
-	const addedMm = underForefoot
-		.filter(({ element }) => thickUnderForefoot.includes(element))
+	names: readonly string[],
+	shoe: 'boot' | 'trainer' = 'boot',
+): number =>
+	elements
+		.filter(({ element, where }) => names.includes(element) && (where === 'both' || where === shoe))
 		.reduce((sumMm, { value }) => sumMm + (value ?? 0), 0)
-	if (depthMm === undefined || addedMm <= depthMm) return []
-	return [
-		conflictOn(
-			side,
-			state('insert.toe-depth', {
-				side,
-				addedMm: rounded(addedMm, 1),
-				depthMm: rounded(depthMm, 1),
-			}),
-			underForefoot.map(({ element }) => element),
-			practiceBasis('room over the toes'),
+
+/** Where the thickness is added up, how much of it there may be, and what gives way. */
+interface Place {
+	at: 'heel' | 'toes'
+	names: readonly ElementId[]
+	giving: readonly (readonly ElementId[])[]
+	limitMm: number
+	basis: Basis
+}
+/** A hundredth of a millimetre is no height. */
+const fits = (elements: readonly InsertElement[], { names, limitMm }: Place): boolean =>
+	thicknessMm(elements, names) <= limitMm + 0.005
+
+/** The element thinner by so much, or left out; undefined where it gives nothing. */
+function cutBy(
+	element: InsertElement,
+	overMm: number,
+	protocol: Protocol,
+): { left?: InsertElement; goneMm: number } | undefined {
+	const row: ThinnerRow | undefined = thinner.find((one) => one.element === element.element)
+	const { value = 0, where, range } = element
+	if (!row || where === 'trainer' || value === 0) return undefined
+	const leastMm = row.least === undefined ? 0 : protocol.value(row.least)
+	// to tenths, downwards, so that what is left fits
+	const wantedMm = Math.floor(Math.max(leastMm, value - overMm) * 10 + 1e-6) / 10
+	if (wantedMm >= value) return undefined
+	const leftMm = row.wholeOrNone && range && wantedMm < range[0] ? 0 : wantedMm
+	return leftMm > 0
+		? { left: { ...element, value: leftMm }, goneMm: value - leftMm }
+		: { goneMm: value }
+}
+/** The elements with some of them thinner or out, as far as it needs; in the order named. */
+function given(
+	elements: readonly InsertElement[],
+	giving: readonly ElementId[],
+	place: Place,
+	protocol: Protocol,
+): { elements: InsertElement[]; cut: { element: ElementId; wasMm: number; leftMm: number }[] } {
+	let kept = [...elements]
+	const cut: { element: ElementId; wasMm: number; leftMm: number }[] = []
+	for (const name of giving) {
+		const overMm = thicknessMm(kept, place.names) - place.limitMm
+		const found = kept.find(({ element }) => element === name)
+		const less = found && overMm > 0 ? cutBy(found, overMm, protocol) : undefined
+		if (!found || !less) continue
+		kept = kept.flatMap((element) => (element === found ? (less.left ?? []) : [element]))
+		cut.push({ element: name, wasMm: found.value ?? 0, leftMm: less.left?.value ?? 0 })
+	}
+	return { elements: kept, cut }
+}
+/** The first set of the table whose giving way makes the rest fit; undefined where none does. */
+function fitting(
+	elements: readonly InsertElement[],
+	place: Place,
+	side: Side,
+	protocol: Protocol,
+): Settled | undefined {
+	if (fits(elements, place)) return { elements: [...elements], settled: [] }
+	for (const giving of place.giving) {
+		const { elements: left, cut } = given(elements, giving, place, protocol)
+		if (!fits(left, place)) continue
+		return {
+			elements: left,
+			settled: cut.map(({ element, wasMm, leftMm }) =>
+				conflictOn(
+					side,
+					state('insert.settled-room', {
+						side,
+						element,
+						at: place.at,
+						wasMm: rounded(wasMm, 1),
+						leftMm: rounded(leftMm, 1),
+						limitMm: rounded(place.limitMm, 1),
+					}),
+					[element],
+					place.basis,
+					`${place.at}-${element}`,
+				),
+			),
+		}
+	}
+	return undefined
+}
+/** With some elements kept to trainers; the boot goes without them. */
+function toTrainers(
+	elements: readonly InsertElement[],
+	isOut: (element: InsertElement) => boolean,
+	place: Place,
+	side: Side,
+): { elements: InsertElement[]; said: InsertConflict } {
+	const out = elements.filter((element) => element.where !== 'trainer' && isOut(element))
+	const names = out.map(({ element }) => element as ElementId)
+	return {
+		elements: elements.map((element) =>
+			out.includes(element) ? { ...element, where: 'trainer' as const } : element,
 		),
-	]
+		said: conflictOn(
+			side,
+			state('insert.settled-trainers', {
+				side,
+				elements: names,
+				at: place.at,
+				totalMm: rounded(thicknessMm(elements, place.names), 1),
+				limitMm: rounded(place.limitMm, 1),
+			}),
+			names,
+			place.basis,
+			place.at,
+		),
+	}
+}
+/**
+ * A raise above what a boot holds is cut to it, the one for both shoes first; the rest belongs on
+ * the sole or in other shoes.
+ */
+function raiseCut(
+	elements: readonly InsertElement[],
+	place: Place,
+	side: Side,
+): { elements: InsertElement[]; settled: InsertConflict[] } {
+	const isInBoot = (element: InsertElement) => isRaise(element) && element.where !== 'trainer'
+	const totalMm = elements.filter(isInBoot).reduce((sumMm, { value }) => sumMm + (value ?? 0), 0)
+	let overMm = thicknessMm(elements, place.names) - place.limitMm
+	const kept = elements.flatMap((element) => {
+		if (!isInBoot(element) || overMm <= 0.005) return [element]
+		const goneMm = Math.min(overMm, element.value ?? 0)
+		overMm -= goneMm
+		const leftMm = rounded((element.value ?? 0) - goneMm, 1)
+		return leftMm > 0 ? [{ ...element, value: leftMm }] : []
+	})
+	return {
+		elements: kept,
+		settled: [
+			conflictOn(
+				side,
+				state('insert.settled-raise', {
+					side,
+					totalMm: rounded(totalMm, 1),
+					limitMm: place.limitMm,
+				}),
+				elements.filter(isInBoot).map(({ element }) => element),
+				place.basis,
+			),
+		],
+	}
+}
+const isShelled = ({ element }: InsertElement): boolean =>
+	!(withoutShell as readonly string[]).includes(element) && element !== 'cover'
+function heelSettled(
+	elements: readonly InsertElement[],
+	place: Place,
+	side: Side,
+	protocol: Protocol,
+): Settled {
+	const whole = fitting(elements, place, side, protocol)
+	if (whole) return whole
+	const shelled = elements.some(({ element }) => element === 'shell')
+	const moved = shelled ? toTrainers(elements, isShelled, place, side) : undefined
+	const rest = moved?.elements ?? elements
+	const settled = moved ? [moved.said] : []
+	const fitted = fitting(rest, place, side, protocol)
+	if (fitted) return { elements: fitted.elements, settled: [...settled, ...fitted.settled] }
+	const cut = raiseCut(rest, place, side)
+	const last = fitting(cut.elements, place, side, protocol)
+	return {
+		elements: last?.elements ?? cut.elements,
+		settled: [...settled, ...cut.settled, ...(last?.settled ?? [])],
+	}
+}
+function toesSettled(
+	elements: readonly InsertElement[],
+	place: Place,
+	side: Side,
+	protocol: Protocol,
+): Settled {
+	const whole = fitting(elements, place, side, protocol)
+	if (whole) return whole
+	const isThick = ({ element }: InsertElement) => (overToes as readonly string[]).includes(element)
+	const { elements: left, said } = toTrainers(elements, isThick, place, side)
+	return { elements: left, settled: [said] }
+}
+/**
+ * The elements as a boot holds them.
+ * @param room the boot: its liner comes out and gives its room back; over the toes nothing is said
+ * where the depth is not known
+ * @param otherMm height that something else than the insert adds under the heel, mm
+ */
+export function asTheBootHolds(
+	elements: readonly InsertElement[],
+	room: InsertRoom | undefined,
+	otherMm: number,
+	side: Side,
+	protocol: Protocol,
+): Settled {
+	const linerMm = room?.removableLiner ? (room.linerMm ?? 0) : 0
+	const heel: Place = {
+		at: 'heel',
+		names: underHeel,
+		giving: heelGiving,
+		limitMm: Math.max(0, protocol.value('insert.raiseMaxMm') + linerMm - otherMm),
+		basis: protocol.basis('height added at the heel', 'insert.raiseMaxMm'),
+	}
+	const high = heelSettled(elements, heel, side, protocol)
+	const depthMm = room?.depthOverToesMm
+	const full = high.elements.some(isUnderForefoot)
+	if (depthMm === undefined || !full) return high
+	const toes: Place = {
+		at: 'toes',
+		names: overToes,
+		giving: toeGiving,
+		limitMm: Math.max(0, depthMm),
+		basis: practiceBasis('room over the toes'),
+	}
+	const deep = toesSettled(high.elements, toes, side, protocol)
+	return { elements: deep.elements, settled: [...high.settled, ...deep.settled] }
 }

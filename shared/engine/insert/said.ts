@@ -2,7 +2,7 @@
 import type { InsertElement } from '../findings/assessment.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import type { Params } from '../words/sentence.ts'
-import { type Statement, type StatementCode, state } from '../words/statement.ts'
+import { type Stated, type Statement, type StatementCode, state } from '../words/statement.ts'
 import type { CautionRow } from './elements/row.ts'
 
 /** States what a row names; that its figures fill the sentence is a matter of the table. */
@@ -16,7 +16,7 @@ export const cautionOf = ({ code, figures = {} }: CautionRow, protocol: Protocol
 	)
 /** Cautions as sentences, and as the statements that they come from. */
 export const cautionsOf = (
-	statements: readonly Statement[],
+	statements: readonly Stated[],
 ): Required<Pick<InsertElement, 'cautions' | 'cautioned'>> => ({
 	cautions: statements.map(({ says }) => says),
 	cautioned: [...statements],

@@ -38,6 +38,7 @@ export function wearInPlan(gentle: boolean, protocol: Protocol): WearInStep[] {
 		step('insert.wear-second-training'),
 		step('insert.wear-third-training'),
 		step('insert.wear-match', { wholeSessions: protocol.value('insert.wearWholeSessions') }),
+		step('insert.wear-review'),
 		step('insert.wear-stop', { painDays: protocol.value('insert.wearPainDays') }),
 	]
 }

@@ -33,6 +33,9 @@ export const daysBetween = (from: string, to: string): number => dayNumber(to) -
 /** The ISO date a number of days (rounded to whole ones) after another. */
 export const addDays = (isoDate: string, days: number): string =>
 	isoOf(daysLater(dayAt(isoDate), Math.round(days)))
+/** The later of two days. */
+export const laterDay = (one: string, other: string): string =>
+	dayNumber(one) < dayNumber(other) ? other : one
 /** The same day `months` later; the last day of that month where it is shorter. */
 export const addMonths = (isoDate: string, months: number): string =>
 	isoOf(monthsLater(dayAt(isoDate), months))

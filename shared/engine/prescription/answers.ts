@@ -1,5 +1,5 @@
 /** The clinician's answers to the questions of a prescription: found, judged and made. Pure. */
-import type { Question } from '../findings/assessment.ts'
+import type { Gate, Prescription, Question } from '../findings/assessment.ts'
 import { present } from '../plain/present.ts'
 import type { Answer, AnswerFields } from '../visit/answers.ts'
 import type { Decisions } from '../visit/decisions.ts'
@@ -95,21 +95,23 @@ export function withoutAnswer(decisions: Decisions, id: string): Decisions {
 	return left.length > 0 ? { ...others, answers: left } : others
 }
 /**
- * Answers that settle all that is open as proposed. A gate that is not established is set aside
- * with a reason instead. @param why the reason
+ * The decisions with all that is open settled as proposed. A gate that is not established cannot
+ * be: it is set aside. @param why the reason for that
  */
 export const settleAll = (
 	decisions: Decisions,
-	{ questions, gateState }: { questions: readonly Asked[]; gateState: string },
+	{ questions, gate }: Pick<Prescription, 'questions' | 'gate'>,
 	why: string,
 ): Decisions =>
 	openQuestions(decisions, { questions }).reduce(
 		(now, question) =>
 			withAnswer(
 				now,
-				question.id === 'gate' && gateState === 'not-established'
+				question.id === 'gate' && isNotEstablished(gate)
 					? setAside(question, why)
 					: asProposed(question),
 			),
 		decisions,
 	)
+const isNotEstablished = ({ person, left, right }: Gate): boolean =>
+	[person, left, right].some(({ state }) => state === 'not-established')

@@ -13,12 +13,11 @@ import type {
 	RaisePlan,
 	RolePair,
 } from '../findings/assessment.ts'
-import { stillBlocked } from '../insert/decided.ts'
 import { present } from '../plain/present.ts'
 import { standingWishes } from '../report/decided.ts'
 import { markedLines, markedWork, workKey } from '../report/marked.ts'
 import type { Decisions } from '../visit/decisions.ts'
-import { perSide } from '../visit/sides.ts'
+import { bothSides, perSide } from '../visit/sides.ts'
 import type { Side } from '../visit/visit.ts'
 import type { SettledPlan } from './settled.ts'
 
@@ -111,10 +110,16 @@ const insertBefore = (
 		pairs: [],
 	}
 }
+/** Limbs for which it was not recorded what was done about every sign that stopped them. */
+const waitingLimbs = ({ screening }: KeptAssessment, { screeningDone = [] }: Decisions): Side[] =>
+	bothSides.filter((side) => {
+		const done = screeningDone.filter((one) => one.side === side).flatMap(({ items }) => items)
+		return screening.blockedBy[side].some((id) => !done.includes(id))
+	})
 /** A limb that waited for a record of what was done held back its insert and the rotation. */
 function gateBefore(assessment: KeptAssessment, decisions: Decisions): Gate {
 	const { screening, visitDate } = assessment
-	const waiting = stillBlocked(assessment, decisions)
+	const waiting = waitingLimbs(assessment, decisions)
 	const hold = (what: Hold['what']): Hold => ({
 		what,
 		rule: 'screening.blocked',

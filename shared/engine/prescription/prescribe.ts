@@ -1,4 +1,5 @@
 /** From what the rooms propose to the one plan of a visit. */
+import { isHeld } from '../facts/held.ts'
 import type {
 	AnkleResult,
 	FootwearResult,
@@ -6,17 +7,29 @@ import type {
 	GrowthResult,
 	InsertResult,
 	LoadingResult,
+	OwnedPair,
 	PlayerFacts,
 	PostureResult,
 	Prescription,
+	RaisePlan,
 	RaiseResult,
+	RolePair,
 	ScreeningResult,
 	SizingResult,
 } from '../findings/assessment.ts'
 import type { Finding } from '../findings/finding.ts'
+import { prescribedInsert, withUnderHeel } from '../insert/pairs.ts'
+import { present } from '../plain/present.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import type { Shelf } from '../visit/shelf.ts'
+import { perSide } from '../visit/sides.ts'
 import type { Visit } from '../visit/visit.ts'
+import { prioritiesOf } from './priorities.ts'
+import { questionsOf } from './questions.ts'
+import { reviewOf } from './review.ts'
+import type { Planned } from './subjects.ts'
+import { unchangedSince } from './unchanged.ts'
+import { standingWork } from './work.ts'
 
 /** What every room found, and the facts and the gate before them. */
 export interface Proposed {
@@ -36,24 +49,50 @@ export interface Proposed {
 }
 /** The prescription of a visit. @param before the player's earlier visits, oldest first */
 export function prescribe(
-	_visit: Visit,
-	_before: readonly Visit[],
-	{ gate, raise }: Proposed,
-	_protocol: Protocol,
+	visit: Visit,
+	before: readonly Visit[],
+	proposed: Proposed,
+	protocol: Protocol,
 ): Prescription {
-	const nothing = { state: 'not-needed', elements: [], pairs: [] } as const
+	const { gate, footwear, findings, facts, growth, loading } = proposed
+	const { visitDate } = visit
+	const owned = ownedOf(proposed)
+	const pairs = pairsOf(proposed)
+	const insert = prescribedInsert(proposed.insert, { roles: pairs, owned }, visit)
+	const worn = perSide((side) => insert[side].pairs)
+	const raise = withUnderHeel(raiseOf(proposed), proposed.insert, worn, visit)
+	const changes = standingWork(footwear.modifications, gate)
+	const lacing = standingWork(footwear.lacing, gate)
+	const review = reviewOf({ gate, raise, insert, owned, growth, findings, visitDate }, protocol)
+	const nameOf = (id: string) =>
+		visit.footwear?.find((pair) => pair.id === id)?.name ?? `pair ${id}`
+	const parts = { gate, raise, pairs, owned, insert, changes, lacing, ...present({ review }) }
+	const planned: Planned = {
+		...parts,
+		size: present({
+			boots: proposed.sizing.insideLengthMm,
+			trainers: proposed.sizing.trainers?.insideLengthMm,
+		}),
+		complaint: visit.complaint?.trim() ?? '',
+		returnSteps: loading.returnSteps?.length ?? 0,
+		nameOf,
+	}
 	return {
-		gate,
-		priorities: [],
-		raise: { aim: raise.aim, pairs: raise.pairs, steps: raise.steps },
-		pairs: [],
-		owned: [],
-		insert: {
-			left: { ...nothing, elements: [], pairs: [] },
-			right: { ...nothing, elements: [], pairs: [] },
-		},
-		changes: [],
-		lacing: [],
-		questions: [],
+		...parts,
+		priorities: prioritiesOf({ ...parts, minor: facts.minor, visitDate, findings, nameOf }),
+		questions: questionsOf(
+			planned,
+			findings,
+			{ footwear, pairs, roles: facts.roles },
+			unchangedSince(visit, before, facts.minor, protocol),
+			protocol,
+		),
 	}
 }
+function raiseOf({ gate, raise: { aim, pairs, steps } }: Proposed): RaisePlan {
+	return isHeld(gate, 'raise')
+		? { aim: { kind: 'none', because: [] }, pairs: [], steps: [] }
+		: { aim, pairs, steps }
+}
+const ownedOf = (_proposed: Proposed): OwnedPair[] => []
+const pairsOf = (_proposed: Proposed): RolePair[] => []

@@ -7,6 +7,7 @@ import { insertRows } from './rows/insert.table.ts'
 import { loadingRows } from './rows/loading.table.ts'
 import { playerRows } from './rows/player.table.ts'
 import { postureRows } from './rows/posture.table.ts'
+import { prescriptionRows } from './rows/prescription.table.ts'
 import { raiseRows } from './rows/raise.table.ts'
 import { screeningRows } from './rows/screening.table.ts'
 import { seasonRows } from './rows/season.table.ts'
@@ -25,6 +26,7 @@ export const rows = {
 	...insertRows,
 	...raiseRows,
 	...seasonRows,
+	...prescriptionRows,
 	...squadRows,
 	...conditionRows,
 }

@@ -2,6 +2,7 @@
 
 import { isHeld } from '../facts/held.ts'
 import { present } from '../plain/present.ts'
+import { pairsLeftOff } from '../prescription/owned.ts'
 import type { SettledPlan } from '../prescription/settled.ts'
 import type { Visit } from '../visit/visit.ts'
 import { fullName } from '../words/names.ts'
@@ -101,8 +102,9 @@ const mayPlay = (plan: SettledPlan): boolean => mayTrain(plan) && !isHeld(plan.g
 /** Pairs that may be worn: one that may not is on no page of the club. */
 function wornPairs(visit: Visit, { owned }: SettledPlan, letters: ReadonlyMap<string, string>) {
 	const verdicts = new Map(owned.map(({ id, verdict }) => [id, verdict]))
+	const leftOff = pairsLeftOff(owned)
 	return (visit.footwear ?? [])
-		.filter(({ id }) => verdicts.get(id) !== 'stop-wearing')
+		.filter(({ id }) => !leftOff.includes(id))
 		.map((pair) =>
 			present({
 				letter: letters.get(pair.id) ?? '',

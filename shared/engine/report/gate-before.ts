@@ -8,14 +8,11 @@ import {
 	type Action,
 	actions,
 	type Gate,
-	type GatePart,
 	type Hold,
 	type Holdable,
+	type Kept,
 	type KeptAssessment,
 } from '../findings/assessment.ts'
-import { stillBlocked } from '../insert/decided.ts'
-import type { Decisions } from '../visit/decisions.ts'
-import { perSide } from '../visit/sides.ts'
 import type { StatementCode } from '../words/statement.ts'
 
 /** Whether an action asks for more than a letter: that comes before all else. */
@@ -34,11 +31,14 @@ const reviewFirst: ReadonlySet<string | undefined> = new Set<StatementCode>([
 /** The rule that such a hold is named by. */
 const rule = 'record-before-the-plan'
 
-/** Open where nothing was found that waits. */
+/**
+ * The gate of such a record, with what its plan holds on each limb. @param made by the plan: a limb
+ * waited until it was recorded what was done about its signs
+ */
 export function gateBefore(
 	{ screening, visitDate }: Pick<KeptAssessment, 'screening' | 'visitDate'>,
-	decisions: Pick<Decisions, 'screeningDone'>,
-): Gate {
+	made: Kept<Gate>,
+): Kept<Gate> {
 	const yes = screening.items.filter(({ state }) => state === 'yes')
 	const urgent = yes.filter(({ action }) => isUrgent(action))
 	const atRisk = yes.filter(({ code }) => reviewFirst.has(code))
@@ -48,25 +48,16 @@ export function gateBefore(
 	const holds = [
 		...(stops ? holdsOf(ofSport, 'outcome') : []),
 		...(atRisk.length > 0 ? holdsOf(ofFootAtRisk, 'foot-protection-review') : []),
+		...made.person.holds,
 	]
-	const blocked = stillBlocked({ screening }, decisions)
 	return {
-		person: partOf(
+		...made,
+		person: {
+			...openGate.person,
+			state: holds.length > 0 ? 'held' : 'nothing-found',
+			action: screening.action,
 			holds,
-			stops ? screening.action : 'proceed',
-			[...urgent, ...atRisk].map(({ id }) => id),
-		),
-		...perSide((side) =>
-			blocked.includes(side)
-				? partOf(holdsOf(['insert'], 'outcome'), 'proceed', screening.blockedBy[side])
-				: openGate[side],
-		),
+			because: [...urgent, ...atRisk].map(({ id }) => id),
+		},
 	}
 }
-const partOf = (holds: Hold[], action: Action, because: readonly string[]): GatePart => ({
-	...openGate.person,
-	state: holds.length > 0 ? 'held' : 'nothing-found',
-	action,
-	holds,
-	because: [...new Set(because)],
-})

@@ -19,7 +19,7 @@ import type { Block, LwDocument } from './document.ts'
 import type { ReportInput } from './inputs.ts'
 import { insertOf } from './insert-of.ts'
 import { planOf } from './plan-of.ts'
-import { actionsOf, alertFor, proposedNote } from './player/actions.ts'
+import { alertFor, doNowFor } from './player/actions.ts'
 import { featuresInWords, pairsToFind, pairTitle } from './player/next-pair.ts'
 import { pairRows, untilFootReview } from './player/pairs.ts'
 import { labelsOf } from './player/size.ts'
@@ -37,14 +37,7 @@ const stop: Part = (input, t) => alertFor(readerOf('guardian', input), input, t)
 const purpose: Part = ({ visit }, t) => [
 	say(t('guardian.seen', { name: visit.player.givenName, date: dateWords(visit.visitDate) })),
 ]
-const doNow: Part = (input, t) => {
-	const { items } = actionsOf(readerOf('guardian', input), input, t)
-	return [
-		heading(t('player.doNow')),
-		...proposedNote(input, t),
-		items.length > 0 ? { kind: 'actions', items } : say(t('player.nothingDecided')),
-	]
-}
+const doNow: Part = (input, t) => doNowFor(readerOf('guardian', input), input, t)
 const keepsFootwear = ({ withheld = [] }: ReportInput): boolean => withheld.includes('footwear')
 const pairs: Part = (input, t) => {
 	if (keepsFootwear(input)) return []

@@ -1,7 +1,7 @@
 /** The insert of the plan, element by element. */
 import { isHeld } from '../facts/held.ts'
 import { type DecidedInsert, decidedInsert } from '../insert/decided.ts'
-import { isRaise } from '../insert/raises.ts'
+import { isRaise } from '../insert/room-in-boot.ts'
 import type { SettledPlan } from '../prescription/settled.ts'
 import { openProtocol } from '../protocol/protocol.ts'
 import { bothSides, perSide } from '../visit/sides.ts'

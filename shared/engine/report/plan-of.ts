@@ -15,7 +15,7 @@ export function planOf({ assessment, decisions, draft = false }: PlanInput): Set
 	const plan = settledPlan(assessment, decisions)
 	const whole = assessment.prescription
 		? plan
-		: { ...plan, gate: gateBefore(assessment, decisions) }
+		: { ...plan, gate: gateBefore(assessment, plan.gate) }
 	return draft ? whole : settledAlone(whole)
 }
 /** The questions of a subject that are still open: `raise`, or `pair` for each of them. */

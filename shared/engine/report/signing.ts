@@ -2,9 +2,12 @@
  * What keeps a visit from being signed: the screen asks it before its button, the host again before
  * anything is frozen. Pure.
  */
+import { isHeld } from '../facts/held.ts'
 import type { Assessment } from '../findings/assessment.ts'
 import type { Finding } from '../findings/finding.ts'
 import { overtakenDecision } from '../insert/decided.ts'
+import { answerTo, openQuestions } from '../prescription/answers.ts'
+import { settledPlan } from '../prescription/settled.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import {
 	type DecidedOn,
@@ -63,21 +66,46 @@ export function signingBlocks(
 }
 
 type Reason = (draft: Draft) => SigningBlock[]
-const undecided: Reason = ({ assessment, decisions }) => {
-	const findings = assessment.findings.filter(
-		(finding) => !quiet(finding) && !isDecided(decisions, finding.id, finding),
-	).length
-	return findings === 0 ? [] : [{ path: linesPath, ...state('signing.undecided', { findings }) }]
+const answersPath = 'decisions.answers'
+const gateParts = ({ prescription: { gate } }: Assessment) => [gate.person, gate.left, gate.right]
+/** Behind a stop the gate, what was done and the letter are signed at once; the rest may wait. */
+const gateFirst = ({ prescription: { gate } }: Assessment): boolean => isHeld(gate, 'sport')
+/** Each caution is read inside its question. */
+const openStill: Reason = ({ assessment, decisions }) => {
+	const open = openQuestions(decisions, assessment.prescription).filter(
+		({ id }) => id === 'gate' || !gateFirst(assessment),
+	)
+	return open.length === 0
+		? []
+		: [
+				{
+					path: answersPath,
+					...state('signing.open-questions', { questions: open.map(({ id }) => id) }),
+				},
+			]
+}
+/** Core questions that nobody asked are asked, or set aside with why; taking note is not enough. */
+const gateNotEstablished: Reason = ({ assessment, decisions }) => {
+	const gate = assessment.prescription.questions.find(({ id }) => id === 'gate')
+	const unasked = [
+		...new Set(
+			gateParts(assessment).flatMap((part) =>
+				part.state === 'not-established' ? part.unasked : [],
+			),
+		),
+	]
+	const isSetAside = gate && answerTo(decisions, gate)?.choice === 'set-aside'
+	return unasked.length === 0 || isSetAside
+		? []
+		: [{ path: 'visit.screening', ...state('signing.gate-not-established', { unasked }) }]
 }
 /**
- * Words of the clinician, or a line left out, on what is no longer so; an accepted note is printed
+ * Words of the clinician, or a line left out, on what is no longer so; what was accepted is printed
  * as it reads now.
  */
-const overtakenNotes: Reason = ({ assessment, decisions }) => {
-	const findings = assessment.findings.filter(
-		(finding) =>
-			quiet(finding) &&
-			['change', 'drop'].includes(overtakenLine(decisions, finding.id, finding)?.choice ?? ''),
+const overtakenLines: Reason = ({ assessment, decisions }) => {
+	const findings = assessment.findings.filter((finding) =>
+		['change', 'drop'].includes(overtakenLine(decisions, finding.id, finding)?.choice ?? ''),
 	).length
 	return findings === 0
 		? []
@@ -122,9 +150,19 @@ const linesWithoutWords: Reason = ({ decisions }) =>
 			]
 		return []
 	})
-const highRaiseWithoutReason: Reason = ({ decisions, protocol }) => {
-	const limitMm = protocol.value('ankle.raiseStopMm')
-	if (highestRaise(decisions) <= limitMm || decisions.heelRaiseWhy?.trim()) return []
+/** The highest of all feet and pairs as settled, mm; a raise that is held or set aside is none. */
+function highestSettled({ assessment, decisions }: Draft): number {
+	const { raise } = settledPlan(assessment, decisions)
+	return Math.max(0, ...raise.pairs.flatMap(({ left, right }) => [left.addMm, right.addMm]))
+}
+const raiseReason = ({ heelRaiseWhy, answers = [] }: Decisions): string =>
+	heelRaiseWhy?.trim() ||
+	answers.findLast(({ question }) => question === 'raise')?.why?.trim() ||
+	''
+const highRaiseWithoutReason: Reason = (draft) => {
+	const limitMm = draft.protocol.value('ankle.raiseStopMm')
+	const highestMm = Math.max(highestSettled(draft), highestRaise(draft.decisions))
+	if (highestMm <= limitMm || raiseReason(draft.decisions) !== '') return []
 	return [{ path: 'decisions.heelRaiseWhy', ...state('signing.raise-without-reason', { limitMm }) }]
 }
 const referralNotRecorded: Reason = ({ assessment, decisions }) => {
@@ -138,8 +176,9 @@ const consentNotNoted: Reason = ({ decisions }) =>
 		: [{ path: 'decisions.consentNoted', ...state('signing.consent-not-noted') }]
 /** In the order in which the screen lists them. */
 const reasons: readonly Reason[] = [
-	undecided,
-	overtakenNotes,
+	openStill,
+	gateNotEstablished,
+	overtakenLines,
 	overtakenElements,
 	overtakenModelsAndWork,
 	notYetValues,

@@ -36,19 +36,16 @@ export interface Danger {
 }
 /** What stands over everything else on a page; undefined where nothing does. @param today ISO date */
 export function dangerOf(gate: Gate, today: string): Danger | undefined {
-	const held = [gate.person, gate.left, gate.right].filter(({ state }) => state === 'held')
-	const action = held
+	const parts = [gate.person, gate.left, gate.right]
+	const action = parts
 		.map((part) => part.action)
-		.reduce(
-			(one, other) => (actions.indexOf(one) >= actions.indexOf(other) ? one : other),
-			'proceed',
-		)
+		.reduce((one, other) => (actions.indexOf(one) >= actions.indexOf(other) ? one : other))
 	const stop = stops.find((what) => isHeld(gate, what))
 	const noWeight = bothSides.filter((side) =>
 		gate[side].holds.some(({ what }) => what === 'weight'),
 	)
 	if (!isUrgent(action) && stop === undefined && noWeight.length === 0) return undefined
-	const [since] = held
+	const [since] = parts
 		.flatMap(({ holds }) => holds.map((hold) => hold.since))
 		.filter((day) => day < today)
 		.toSorted()
@@ -56,7 +53,7 @@ export function dangerOf(gate: Gate, today: string): Danger | undefined {
 		action,
 		isUrgent: isUrgent(action),
 		noWeight,
-		because: new Set(held.flatMap(({ because }) => because)),
+		because: new Set(parts.flatMap(({ because }) => because)),
 		...(stop && { stop }),
 		...(since !== undefined && { since }),
 	}

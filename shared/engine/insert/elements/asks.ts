@@ -3,7 +3,6 @@ import type { Condition } from '../../visit/terms.ts'
 import type { ObjectionRule } from '../../words/en/insert-cautions.ts'
 import type { ElementId } from '../../words/en/insert-names.ts'
 import { afterSurgery } from '../base.ts'
-import { stopRows } from '../stops.ts'
 import { veryMobile } from '../wear-in.ts'
 import { elementRows } from './elements.ts'
 
@@ -12,8 +11,6 @@ export interface InsertAsks {
 	calls: { element: ElementId; alone: boolean; inBothShoes: boolean }[]
 	/** Elements it speaks against; leavesOut: it takes them out; past: its history does too. */
 	against: { element: ElementId; rule: ObjectionRule; leavesOut: boolean; past: boolean }[]
-	/** Codes of the stops that it sets off on its limb; past: its history does too. */
-	stops: { code: string; past: boolean }[]
 	/** Cautions said with the device as a whole. */
 	withDevice: 'insert.caution-surgery'[]
 	/** A softer shell and slower wearing in. */
@@ -34,20 +31,13 @@ export function asksOfInsert(condition: Condition): InsertAsks {
 		)
 		return [{ element, alone, inBothShoes: first.inBothShoes }]
 	})
-	const legLength =
-		condition === 'leg-length-difference'
-			? [{ element: 'leg-length-raise' as const, alone: false, inBothShoes: false }]
-			: []
 	return {
-		calls: [...calls, ...legLength],
+		calls,
 		against: elementRows.flatMap(({ element, against }) =>
 			against
 				.filter(({ conditions = [] }) => conditions.includes(condition))
 				.map(({ rule, leavesOut = false, past = false }) => ({ element, rule, leavesOut, past })),
 		),
-		stops: stopRows
-			.filter(({ conditions = [] }) => conditions.includes(condition))
-			.map(({ code, when }) => ({ code, past: when === 'ever' })),
 		withDevice: condition === afterSurgery.condition ? [afterSurgery.code] : [],
 		gentle: veryMobile.includes(condition),
 	}

@@ -14,12 +14,9 @@ function readingReason(facts: InsertFacts, { measure, is }: Reading): Because[] 
 }
 const readReasons = (facts: InsertFacts, readings: readonly Reading[] = []): Because[] =>
 	readings.flatMap((reading) => readingReason(facts, reading))
-const raiseReasons = ({ ankleRaiseMm }: InsertFacts): Because[] =>
-	ankleRaiseMm === undefined ? [] : [{ measure: 'ankleRaiseMm', value: ankleRaiseMm, unit: 'mm' }]
 /** The reasons by which a need is met; none where it is not. */
 const reasonsOf = (facts: InsertFacts, need: Need): Because[] => [
 	...readReasons(facts, need.readings),
-	...(need.ankleRaise ? raiseReasons(facts) : []),
 	...facts.reasons(need.conditions ?? [], need.eitherSide ? {} : { side: facts.side }),
 ]
 const isSame = (one: Because, other: Because): boolean =>

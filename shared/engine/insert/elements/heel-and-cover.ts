@@ -1,4 +1,4 @@
-/** Relief and height under the heel, and the cover of a painful high arch. */
+/** Relief under the heel, and the cover of a painful high arch. */
 import type { ElementRow } from './row.ts'
 
 export const heelAndCoverRows: readonly ElementRow[] = [
@@ -26,33 +26,6 @@ export const heelAndCoverRows: readonly ElementRow[] = [
 		needsShell: false,
 		against: [],
 		cautions: [{ code: 'insert.caution-count-with-raise' }],
-	},
-	{
-		element: 'heel-raise',
-		calls: [
-			[{ ankleRaise: true }],
-			[
-				{
-					conditions: ['achilles-midportion', 'achilles-insertional', 'haglund-deformity'],
-					eitherSide: true,
-				},
-			],
-		],
-		key: 'insert.achillesRaiseMm',
-		unit: 'mm',
-		range: ['insert.achillesRaiseMinMm', 'insert.achillesRaiseMaxMm'],
-		where: 'both',
-		needsShell: false,
-		against: [
-			{
-				rule: 'back-of-ankle',
-				conditions: ['posterior-ankle-impingement'],
-				leavesOut: true,
-			},
-			{ rule: 'forefoot-load', conditions: ['sesamoid-pain', 'metatarsalgia'] },
-			{ rule: 'front-of-knee', conditions: ['patellofemoral-pain', 'patellar-tendinopathy'] },
-		],
-		cautions: [{ code: 'insert.caution-same-raise' }],
 	},
 	{
 		element: 'cover',

@@ -50,6 +50,7 @@ export const rearfootRows: readonly ElementRow[] = [
 				conditions: ['heel-fat-pad-pain', 'plantar-heel-pain'],
 				leavesOut: true,
 			},
+			{ rule: 'knee-inward-load', conditions: ['knee-osteoarthritis'], leavesOut: true },
 			joinedBones,
 		],
 		cautions: [skiveCup],

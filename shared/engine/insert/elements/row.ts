@@ -20,8 +20,6 @@ export interface Need {
 	/** Conditions of either side count: what is given goes into both shoes. */
 	eitherSide?: true
 	readings?: readonly Reading[]
-	/** The ankle room's raise for both shoes. */
-	ankleRaise?: true
 }
 /** What speaks against an element on the same side. */
 export interface Against {

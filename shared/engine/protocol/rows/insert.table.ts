@@ -14,6 +14,7 @@ export const insertRows = {
 	'insert.childBelowKg': row(40, 'kg', 'children', cp, 'practice', 'common practice'),
 	'insert.shellChildMm': row(2.5, 'mm polypropylene, or EVA (2 to 3)', 'children under 40 kg', cp, 'practice', 'common practice'),
 	'insert.bootShellMaxMm': row(3.5, 'mm', boot, 'trade pages: 2.5 to 3.5 mm', 'practice', 'read-secondary'),
+	'insert.bootShellMinMm': row(2.5, 'mm, thinnest shell for boots', boot, 'trade pages: 2.5 to 3.5 mm', 'practice', 'read-secondary'),
 	'insert.bootCupMm': row(9, 'mm heel cup (8 to 10)', boot, 'trade pages', 'practice', 'read-secondary'),
 	'insert.bootCupMinMm': row(8, 'mm heel cup', boot, 'trade pages', 'practice', 'read-secondary'),
 	'insert.bootCupMaxMm': row(10, 'mm heel cup', boot, 'trade pages', 'practice', 'read-secondary'),

@@ -1,6 +1,6 @@
 /** The design of each side: every element of the catalogue, what is wanted and what is not. */
 import type { DecidedElement, DecidedInsert } from '../../insert/decided.ts'
-import { isRaise } from '../../insert/raises.ts'
+import { isRaise } from '../../insert/room-in-boot.ts'
 import { termWords } from '../../visit/terms.ts'
 import type { Side } from '../../visit/visit.ts'
 import { amount, asPart, number, unitOf } from '../../words/en/format.ts'

@@ -1,22 +1,23 @@
 /** What to do first: the warning over everything, and at most three actions. */
-import { actions, type KeptAssessment } from '../../findings/assessment.ts'
+import { actions, type Gate, type KeptAssessment } from '../../findings/assessment.ts'
+import { bothSides } from '../../visit/sides.ts'
 import type { Speak } from '../../words/speak.ts'
+import type { Stated } from '../../words/statement.ts'
 import { capital, dateWords, plainActionWords } from '../../words/words.ts'
 import { heading, type Section, say, small } from '../base.ts'
 import type { Block, BlockOf } from '../document.ts'
-import { isUrgent } from '../gate-before.ts'
 import type { ReportInput } from '../inputs.ts'
 import { type Notes, withMarks } from '../notes.ts'
 import { planOf } from '../plan-of.ts'
 import { type Reader, readerOf, toldBy } from '../reader.ts'
-import { type Danger, dangerOf } from '../waits.ts'
+import { buyingWaits, type Danger, dangerOf, waits } from '../waits.ts'
 
 const mostActions = 3
 type ActionItem = BlockOf<'actions'>['items'][number]
 
 /**
- * What was found that is urgent, most urgent first, in the reader's words; `isWhole` where that
- * includes the most urgent of it.
+ * What the danger rests on, most urgent first, in the reader's words; `isWhole` where that includes
+ * the most urgent of it.
  */
 function reasonsFor(
 	reader: Reader,
@@ -24,16 +25,16 @@ function reasonsFor(
 	{ action: highest, because }: Danger,
 	notes: Notes | undefined,
 ): { isWhole: boolean; said: string[] } {
-	const urgent = items
-		.filter((item) => item.state === 'yes' && isUrgent(item.action) && because.has(item.id))
+	const found = items
+		.filter((item) => item.state === 'yes' && because.has(item.id))
 		.toSorted((one, other) => actions.indexOf(other.action) - actions.indexOf(one.action))
 		.flatMap(({ action, basis, ...item }) => {
 			const says = toldBy(reader, item)
 			return says === undefined ? [] : [{ action, says: withMarks(says, notes?.mark(basis) ?? '') }]
 		})
 	return {
-		isWhole: urgent.some(({ action }) => action === highest),
-		said: [...new Set(urgent.map(({ says }) => says))],
+		isWhole: found.some(({ action }) => action === highest),
+		said: [...new Set(found.map(({ says }) => says))],
 	}
 }
 /** What is stopped, over everything else: sport first, whatever else is asked for. */
@@ -119,17 +120,24 @@ function whoFor({ audience }: Reader, { visit }: ReportInput, t: Speak): Who {
 				},
 			}
 }
+/** What a priority is about: it is silent while that waits, or where the alert says it. */
+const silentWhile: Readonly<Record<string, (gate: Gate, today: string) => boolean>> = {
+	'priority.act': (gate, today) => dangerOf(gate, today)?.isUrgent === true,
+	'priority.raise': (gate) => waits(gate, 'raise'),
+	'priority.insert': (gate) => bothSides.every((side) => waits(gate, 'insert', side)),
+	'priority.replace': buyingWaits,
+	'priority.buy': buyingWaits,
+}
+const isSilent = ({ code = '' }: Stated, gate: Gate, today: string): boolean =>
+	silentWhile[code]?.(gate, today) ?? false
 /** At most three actions: the clinician's own, or the priorities of the plan. */
-export function actionsOf(
-	reader: Reader,
-	input: ReportInput,
-	t: Speak,
-): { items: ActionItem[]; decided: boolean } {
+function actionsOf(reader: Reader, input: ReportInput, t: Speak): ActionItem[] {
 	const { decisions, visit } = input
-	if (decisions.actions.length > 0) return { items: decisions.actions, decided: true }
+	if (decisions.actions.length > 0) return decisions.actions
 	const who = whoFor(reader, input, t)
-	const proposed = planOf(input).priorities.flatMap((priority): ActionItem[] => {
-		const what = toldBy(reader, priority)
+	const { gate, priorities } = planOf(input)
+	const proposed = priorities.flatMap((priority): ActionItem[] => {
+		const what = isSilent(priority, gate, visit.visitDate) ? undefined : toldBy(reader, priority)
 		if (what === undefined) return []
 		const { when } = priority
 		return [
@@ -143,18 +151,22 @@ export function actionsOf(
 			},
 		]
 	})
-	return { decided: false, items: proposed.slice(0, mostActions) }
+	return proposed.slice(0, mostActions)
 }
 /** A draft says that what nobody decided is only proposed: once, for the whole page. */
-export const proposedNote = (input: ReportInput, t: Speak): Block[] =>
+const proposedNote = (input: ReportInput, t: Speak): Block[] =>
 	input.draft && (input.decisions.actions.length === 0 || planOf(input).open.length > 0)
 		? [small(t('player.proposed'))]
 		: []
-export const doNow: Section = (input, _notes, t) => {
-	const { items } = actionsOf(readerOf('player', input), input, t)
+/** What to do first; nothing more where the alert says it all. */
+export function doNowFor(reader: Reader, input: ReportInput, t: Speak): Block[] {
+	const items = actionsOf(reader, input, t)
+	const isSaid = dangerOf(planOf(input).gate, input.visit.visitDate) !== undefined
+	if (items.length === 0 && isSaid) return proposedNote(input, t)
 	return [
 		heading(t('player.doNow')),
 		...proposedNote(input, t),
 		items.length > 0 ? { kind: 'actions', items } : say(t('player.nothingDecided')),
 	]
 }
+export const doNow: Section = (input, _notes, t) => doNowFor(readerOf('player', input), input, t)

@@ -7,7 +7,7 @@ import type { StandingLine } from '../decided.ts'
 import { withMarks } from '../notes.ts'
 import { isOpen, planOf } from '../plan-of.ts'
 import { linesFor, readerOf } from '../reader.ts'
-import { waits } from '../waits.ts'
+import { dangerOf, waits } from '../waits.ts'
 import { reasonsForPairs } from './next-pair.ts'
 
 /** Topics that have sections of their own. */
@@ -17,6 +17,12 @@ const saidByPlan: ReadonlySet<string | undefined> = new Set([
 	'ankle.heel-raise',
 	'insert.proposal',
 	'insert.stopped',
+	'raise.range',
+	'raise.pain',
+	'raise.leg-length',
+	'raise.pair',
+	'gate.hold',
+	'screening.foot-at-risk',
 ])
 /** What a line is about by the start of its code: it is left out while that waits. */
 const about: readonly (readonly [start: string, what: Holdable])[] = [
@@ -52,9 +58,13 @@ function isTold({ finding, topic, level, id }: StandingLine, decisions: Decision
 export const more: Section = (input, notes, t) => {
 	const reader = readerOf('player', input)
 	const { gate } = planOf(input)
-	const said = new Set(reasonsForPairs(reader, input).map(({ says }) => says))
+	const danger = dangerOf(gate, input.visit.visitDate)
+	const said = new Set([
+		...reasonsForPairs(reader, input).map(({ id }) => id),
+		...(danger?.because ?? []),
+	])
 	const lines = linesFor(reader, input).filter(
-		(line) => isTold(line, input.decisions) && !isHeldBack(line, gate) && !said.has(line.says),
+		(line) => isTold(line, input.decisions) && !isHeldBack(line, gate) && !said.has(line.id),
 	)
 	if (lines.length === 0) return []
 	const items = lines.map(({ says, finding }) =>

@@ -1,5 +1,7 @@
 /** The pairs at hand: what to do with each, and why. */
 import type { Kept, OwnedPair } from '../../findings/assessment.ts'
+import { present } from '../../plain/present.ts'
+import { pairsLeftOff } from '../../prescription/owned.ts'
 import type { SettledPlan } from '../../prescription/settled.ts'
 import type { Speak } from '../../words/speak.ts'
 import type { StatementCode } from '../../words/statement.ts'
@@ -13,50 +15,42 @@ import { type Reader, readerOf, toldBy } from '../reader.ts'
 import { awaitsFootReview, buyingWaits, waits } from '../waits.ts'
 
 type Owned = Kept<OwnedPair>
-/** What is said of a pair that asks for another one: silent while buying waits. */
-const asksForAnother: ReadonlySet<string> = new Set<StatementCode>([
-	'pairs.worn-out',
-	'pairs.too-short',
-	'pairs.outgrown',
-	'pairs.studs-worn',
-	'pairs.sole-separated',
-	'pairs.counter-collapsed',
-	'pairs.insole-board-split',
-	'pairs.upper-cracked',
-	'pairs.outgrown-by',
+/** The verdict itself: it stands in a column of its own, as it was settled. */
+const verdictCodes: ReadonlySet<string> = new Set<StatementCode>([
+	'owned.keep',
+	'owned.training-only',
+	'owned.modify',
+	'owned.replace',
+	'owned.stop-wearing',
 ])
 interface Part {
 	code: string
 }
-const partsOf = (params: Owned['params']): readonly Part[] | undefined =>
-	Array.isArray(params?.['said']) ? (params['said'] as readonly Part[]) : undefined
-/** The reason without what asks for a purchase; none where it cannot be told apart. */
-function withoutBuying(pair: Owned, reader: Reader): string {
-	const parts = partsOf(pair.params)
-	if (!parts) return ''
-	const said = parts.filter(({ code }) => !asksForAnother.has(code))
-	return toldBy(reader, { ...pair, params: { ...pair.params, said } }) ?? ''
+const partsOf = ({ said }: NonNullable<Owned['params']> = {}): readonly Part[] | undefined =>
+	Array.isArray(said) ? (said as readonly Part[]) : undefined
+/** Why, without the verdict. */
+function reasonOf(pair: Owned, reader: Reader): string {
+	const said = partsOf(pair.params)?.filter(({ code }) => !verdictCodes.has(code))
+	const params = said ? { ...pair.params, said } : pair.params
+	return toldBy(reader, present({ ...pair, params })) ?? ''
 }
-/** What to do with a pair. One to be replaced is not worn while nothing may be bought. */
-export function verdictWords(
-	{ verdict, by }: Pick<Owned, 'verdict' | 'by'>,
-	isBuying: boolean,
-	t: Speak,
-): string {
-	if (verdict === 'replace' && !isBuying) return t('player.stopWearing')
-	if (verdict === 'replace' && by !== undefined)
-		return t('player.replaceBy', { date: dateWords(by) })
+/** What to do with a pair. One to be replaced is left off while nothing may be bought. */
+function verdictWords(pair: Owned, isBuying: boolean, t: Speak): string {
+	const { verdict, by } = pair
+	if (verdict === 'stop-wearing' || (verdict === 'replace' && !isBuying))
+		return t('player.stopWearing')
+	if (pairsLeftOff([pair]).length > 0) return t('player.mendFirst')
+	if (verdict === 'replace')
+		return by === undefined ? t('player.replace') : t('player.replaceBy', { date: dateWords(by) })
 	const words = {
 		keep: t('player.keep'),
 		modify: t('player.change'),
 		'training-only': t('player.trainingOnly'),
-		replace: t('player.replace'),
-		'stop-wearing': t('player.stopWearing'),
 	}
 	return words[verdict]
 }
 /** Pairs to be told of: all, or while sport is held only those that are not worn or need repair. */
-export const pairsToTell = ({ gate, owned }: Pick<SettledPlan, 'gate' | 'owned'>): Owned[] =>
+const pairsToTell = ({ gate, owned }: Pick<SettledPlan, 'gate' | 'owned'>): Owned[] =>
 	waits(gate, 'sport')
 		? owned.filter(({ verdict }) => verdict !== 'keep' && verdict !== 'training-only')
 		: [...owned]
@@ -67,7 +61,7 @@ export function pairRows(reader: Reader, input: ReportInput, t: Speak): string[]
 	return pairsToTell(plan).map((pair) => [
 		pairName(pair.id, input.visit, t),
 		verdictWords(pair, isBuying, t),
-		isBuying ? (toldBy(reader, pair) ?? '') : withoutBuying(pair, reader),
+		reasonOf(pair, reader),
 	])
 }
 /** The pairs at hand with their verdicts. */

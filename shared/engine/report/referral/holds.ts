@@ -1,6 +1,7 @@
 /** What is held here, since when, and what ends it: for whoever can end it. */
 import type { Hold, Holdable } from '../../findings/assessment.ts'
 import { bothSides } from '../../visit/sides.ts'
+import { holdableNames, untilNames } from '../../words/en/gate.ts'
 import { capital, dateWords, sideWords } from '../../words/words.ts'
 import { heading, type Section } from '../base.ts'
 import { planOf } from '../plan-of.ts'
@@ -31,11 +32,11 @@ export const holds: Section = (input, _notes, t) => {
 			const [first] = group
 			if (!first) return []
 			const whats = toldHolds.filter((what) => group.some((hold) => hold.what === what))
-			const named = whats.map((what) => t(`hold.${what}`)).join(', ')
+			const named = whats.map((what) => holdableNames[what]).join(', ')
 			return [
 				t('referral.hold', {
 					what: capital(part.side ? `${named} (${sideWords[part.side]})` : named),
-					until: t(`hold.until.${first.until}`),
+					until: untilNames[first.until],
 					since: dateWords(first.since),
 				}),
 			]

@@ -1,7 +1,12 @@
 /** What is always said with an element, and what speaks against one. */
 import type { Condition } from '../../visit/terms.ts'
+import type { Side } from '../../visit/visit.ts'
 import { sentence } from '../sentence.ts'
-import { amount, capital, count, terms } from './format.ts'
+import { amount, capital, count, term, terms } from './format.ts'
+
+/** A pair by its id, or the role of one to be chosen. */
+const pairWords = (pair: string): string =>
+	pair.startsWith('role.') ? `the ${term(pair.slice('role.'.length))} pair` : pair
 
 /** What speaks against an element, in a clause. */
 const objections = {
@@ -20,7 +25,8 @@ const objections = {
 	'forefoot-load': 'forefoot pain: a raise moves load forwards',
 	'front-of-knee': 'front knee pain: a raise can load it more',
 	'ankle-tips-outwards': 'lateral ankle instability: a medial post can tip the ankle outwards',
-	'knee-inward-load': 'knee osteoarthritis: a medial post raises the inward load on the knee',
+	'knee-inward-load':
+		'knee osteoarthritis: a heel tilted from its inner side raises the inward load on the knee',
 	'joined-bones': 'tarsal coalition: a rigid foot is accommodated, not tilted from the inner side',
 	'heel-pressure': 'pain under the heel: a skive presses there',
 	'inner-side-load': 'pain on the inner side or in the sinus tarsi: a lateral post loads it',
@@ -128,6 +134,18 @@ export const cautionSentences = {
 		clinician: ({ mostMm }) => `In boots ${amount(mostMm, 'mm')} at most.`,
 		laboratory: ({ mostMm }) => `The cover in boots: ${amount(mostMm, 'mm')} at most.`,
 	}),
+	'insert.caution-by-pair': sentence<{
+		side: Side
+		heights: readonly { pair: string; mm: number }[]
+	}>({
+		clinician: ({ side, heights }) =>
+			`The ${side} raise by pair: ` +
+			`${heights.map(({ pair, mm }) => `${pairWords(pair)} ${amount(mm, 'mm')}`).join(', ')}. Make ` +
+			'it so that it comes out.',
+		laboratory: ({ heights }) =>
+			'To be taken out and changed: ' +
+			`${heights.map(({ mm }) => amount(mm, 'mm')).join(' and ')}.`,
+	}),
 	'insert.caution-no-raise': sentence({
 		clinician: () => 'No raise is proposed.',
 	}),
@@ -151,6 +169,7 @@ export const wearInWhen = {
 	'insert.wear-second-training': () => 'Training 2',
 	'insert.wear-third-training': () => 'Training 3',
 	'insert.wear-match': () => 'Match',
+	'insert.wear-review': () => 'Re-check',
 	'insert.wear-stop': () => 'Stop and call',
 } as const
 /** How an insert is worn in: to the player each step is told whole. */
@@ -201,6 +220,11 @@ export const wearInSentences = {
 		player: ({ wholeSessions }) =>
 			`Match: first wear it through ${count(wholeSessions, 'whole training')}. Not in the first ` +
 			'match week of a season.',
+	}),
+	'insert.wear-review': sentence({
+		clinician: () =>
+			'Ask how the wearing-in went, look at skin and fit, and take it out where it does not help.',
+		player: () => 'Bring it to your next visit. We look if it fits and if it helps.',
 	}),
 	'insert.wear-stop': sentence<{ painDays: number }>({
 		clinician: ({ painDays }) => `Pain for more than ${days(painDays)}, or a blister.`,

@@ -54,9 +54,20 @@ const bases = {
 		player: () => 'We start with a ready-made insert and change it to fit you.',
 		laboratory: () => 'With the additions below.',
 	}),
-	'insert.shell': sentence<{ thicknessMm: number }>({
-		clinician: ({ thicknessMm }) =>
-			`Polypropylene ${amount(thicknessMm, 'mm')}, by foot posture and body mass.`,
+	'insert.shell': sentence<{
+		thicknessMm: number
+		/** By foot posture and body mass, where a boot does not hold so much. */
+		wishedMm?: number
+	}>({
+		clinician: ({ thicknessMm, wishedMm }) =>
+			wishedMm === undefined
+				? `Polypropylene ${amount(thicknessMm, 'mm')}, by foot posture and body mass.`
+				: `${amount(thicknessMm, 'mm')}, as thin as boots take; by foot posture and body mass ` +
+					`${amount(wishedMm, 'mm')} of polypropylene, so take a stiffer material.`,
+		laboratory: ({ wishedMm }) =>
+			wishedMm === undefined
+				? 'As given.'
+				: `As stiff as ${amount(wishedMm, 'mm')} of polypropylene.`,
 	}),
 	'insert.shell-undecided': sentence<{ unknown: ShellUnknown; limitKg: number }>({
 		clinician: ({ unknown, limitKg }) =>

@@ -10,6 +10,7 @@ import {
 } from './insert-cautions.ts'
 import { elementSentences } from './insert-elements.ts'
 import { type ElementId, elementName, elementText, type SizedElement } from './insert-names.ts'
+import { settledSentences } from './insert-settled.ts'
 
 interface Heel {
 	element: string
@@ -34,7 +35,7 @@ const findings = {
 		laboratory: () => 'held by the prescriber; make nothing for this side',
 	}),
 }
-/** What works against something else: shown, never settled silently. */
+/** What works against the clinician's own figures; of records before 0.4, also of a proposal. */
 const conflicts = {
 	'insert.withheld': sentence<{
 		side: Side
@@ -156,7 +157,7 @@ const remedies = (parts: readonly Heel[], linerMm: number): string[] => [
 	...(linerMm > 0 ? [] : ['take the liner out']),
 	'check heel hold and depth in the boot',
 ]
-/** What stops an insert on a limb until what was done about it is recorded. */
+/** What stopped an insert on a limb: in records of before 0.4. */
 const stops = {
 	'insert.stop-night-pain': sentence({ clinician: () => 'Pain at night or at rest.' }),
 	'insert.stop-weight-bearing': sentence({ clinician: () => 'Cannot bear weight.' }),
@@ -181,6 +182,7 @@ const stops = {
 }
 export const insertSentences = {
 	...findings,
+	...settledSentences,
 	...conflicts,
 	...stops,
 	...elementSentences,

@@ -14,6 +14,7 @@ import { loadingSentences } from './loading.ts'
 import { matchSentences } from './match.ts'
 import { ownedSentences } from './owned.ts'
 import { postureSentences } from './posture.ts'
+import { prescriptionSentences } from './prescription.ts'
 import { raiseSentences } from './raise.ts'
 import { screeningSentences } from './screening.ts'
 import { seasonSentences } from './season.ts'
@@ -34,6 +35,7 @@ export const sentences = {
 	...matchSentences,
 	...ownedSentences,
 	...postureSentences,
+	...prescriptionSentences,
 	...raiseSentences,
 	...screeningSentences,
 	...seasonSentences,

@@ -1,7 +1,8 @@
 /** What keeps a visit from being signed, each with its remedy. */
 
 import { sentence } from '../sentence.ts'
-import { amount } from './format.ts'
+import { amount, count, listed, plural } from './format.ts'
+import { questionName } from './prescription.ts'
 import { actionWords } from './terms.table.ts'
 
 export const signingSentences = {
@@ -9,13 +10,20 @@ export const signingSentences = {
 		clinician: () =>
 			'The findings cannot be worked out from the entries. Look through the earlier steps.',
 	}),
-	'signing.undecided': sentence<{ findings: number }>({
-		clinician: ({ findings }) =>
-			`Caution and stop findings without a decision: ${findings}. Decide each one in Decide.`,
+	'signing.open-questions': sentence<{ questions: readonly string[] }>({
+		clinician: ({ questions }) =>
+			`Questions without an answer: ${listed(questions.map(questionName))}. Settle each one in ` +
+			'Decide.',
+	}),
+	'signing.gate-not-established': sentence<{ unasked: readonly string[] }>({
+		clinician: ({ unasked }) =>
+			`Safety is not established: ${count(unasked.length, 'core question')} not asked. Ask ` +
+			`${plural(unasked.length, 'it', 'them')} in Flags, or set the question of safety aside with ` +
+			'a reason in Decide.',
 	}),
 	'signing.overtaken-notes': sentence<{ findings: number }>({
 		clinician: ({ findings }) =>
-			'Notes or advice that read otherwise than when you changed or dropped them: ' +
+			'Lines that read otherwise than when you changed or dropped them: ' +
 			`${findings}. Look at them again in Decide.`,
 	}),
 	'signing.overtaken-elements': sentence<{ elements: number }>({

@@ -1,0 +1,102 @@
+/** What to do first: at most three, most urgent first, each with who and when. */
+import { isHeld } from '../facts/held.ts'
+import type { OwnedPair, Prescription, Priority } from '../findings/assessment.ts'
+import type { Finding } from '../findings/finding.ts'
+import { laterDay } from '../plain/days.ts'
+import { bothSides } from '../visit/sides.ts'
+import { type Statement, state } from '../words/statement.ts'
+import { becauseOf } from './review.ts'
+import { mostUrgent } from './urgency.ts'
+
+const most = 3
+/** What priorities are made of. */
+export interface Urgent
+	extends Pick<Prescription, 'gate' | 'raise' | 'insert' | 'owned' | 'pairs' | 'review'> {
+	minor: boolean
+	visitDate: string
+	findings: readonly Finding[]
+	nameOf(id: string): string
+}
+type Unranked = Omit<Priority, 'rank'>
+type Part = (from: Urgent) => Unranked[]
+
+const make = (
+	statement: Statement,
+	who: Priority['who'],
+	when: string,
+	because: string[],
+): Unranked => ({ ...statement, who, when, because })
+const family = ({ minor }: Urgent): Priority['who'] => (minor ? 'guardian' : 'player')
+
+/** Also where nothing is found but core questions are open. */
+const act: Part = ({ gate, visitDate }) => {
+	const parts = [gate.person, gate.left, gate.right]
+	const action = mostUrgent(parts.map((part) => part.action))
+	const unasked = parts.some(({ state: found }) => found === 'not-established')
+	if (action === 'proceed' && !unasked) return []
+	return [make(state('priority.act', { action }), 'clinician', visitDate, becauseOf(gate))]
+}
+const withVerdict = ({ owned }: Urgent, verdict: OwnedPair['verdict']): OwnedPair[] =>
+	owned.filter((pair) => pair.verdict === verdict)
+const reasonsOf = (pairs: readonly OwnedPair[]): string[] => [
+	...new Set(pairs.flatMap(({ because }) => because)),
+]
+const stopWearing: Part = (from) => {
+	const pairs = withVerdict(from, 'stop-wearing')
+	if (pairs.length === 0) return []
+	const statement = state('priority.stop-wearing', {
+		pairs: pairs.map(({ id }) => from.nameOf(id)),
+	})
+	return [make(statement, family(from), from.visitDate, reasonsOf(pairs))]
+}
+const idsOf = ({ findings }: Urgent, ...beginnings: string[]): string[] =>
+	findings
+		.filter(
+			({ code, level }) => level !== 'note' && beginnings.some((each) => code.startsWith(each)),
+		)
+		.map(({ id }) => id)
+const raise: Part = (from) => {
+	const sides = bothSides.filter((side) => from.raise.pairs.some((pair) => pair[side].addMm > 0))
+	if (sides.length === 0) return []
+	const because = idsOf(from, 'raise.', 'ankle.')
+	return [make(state('priority.raise', { sides }), 'clinician', from.visitDate, because)]
+}
+const insert: Part = (from) => {
+	const sides = bothSides.filter((side) => from.insert[side].state === 'proposed')
+	if (sides.length === 0) return []
+	const because = idsOf(from, 'insert.')
+	return [make(state('priority.insert', { sides }), 'clinician', from.visitDate, because)]
+}
+/** The first day by which any of them is to be replaced; without one, the review. */
+const replace: Part = (from) => {
+	const pairs = withVerdict(from, 'replace')
+	if (pairs.length === 0) return []
+	const [first = from.review?.date ?? from.visitDate] = pairs.flatMap(({ by }) => by ?? []).sort()
+	const when = laterDay(first, from.visitDate)
+	const statement = state('priority.replace', { pairs: pairs.map(({ id }) => from.nameOf(id)) })
+	return [make(statement, family(from), when, reasonsOf(pairs))]
+}
+const modify: Part = (from) => {
+	const pairs = withVerdict(from, 'modify')
+	if (pairs.length === 0) return []
+	const statement = state('priority.modify', { pairs: pairs.map(({ id }) => from.nameOf(id)) })
+	const when = from.review?.date ?? from.visitDate
+	return [make(statement, family(from), when, reasonsOf(pairs))]
+}
+const buy: Part = (from) => {
+	const role = from.pairs.find(({ means }) => means === 'buy')?.role
+	if (role === undefined || isHeld(from.gate, 'purchase')) return []
+	const when = from.review?.date ?? from.visitDate
+	return [make(state('priority.buy', { role }), family(from), when, idsOf(from, 'footwear.'))]
+}
+const review: Part = (from) =>
+	from.review
+		? [make(state('priority.review'), family(from), from.review.date, from.review.because)]
+		: []
+/** Most urgent first. */
+const parts: readonly Part[] = [act, stopWearing, raise, insert, replace, modify, buy, review]
+export const prioritiesOf = (from: Urgent): Priority[] =>
+	parts
+		.flatMap((part) => part(from))
+		.slice(0, most)
+		.map((priority, index) => ({ rank: index + 1, ...priority }))

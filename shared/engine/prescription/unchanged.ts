@@ -1,0 +1,117 @@
+/**
+ * Whether what a question rests on changed since the last visit: figures beyond their published
+ * error, everything else at all. Never worked out for the gate.
+ */
+import { measureChange } from '../findings/measure-change.ts'
+import { canonicalJson } from '../plain/canonical.ts'
+import type { Protocol } from '../protocol/protocol.ts'
+import { ageYears } from '../visit/age.ts'
+import {
+	catalogue,
+	isNumber,
+	numberMeasures,
+	type Placed,
+	pathsOf,
+	type Section,
+	sidesOf,
+} from '../visit/measures/catalogue.ts'
+import type { NumberMeasure } from '../visit/measures/measure.ts'
+import { measured, recordedAt } from '../visit/measures/value.ts'
+import type { Side, Visit } from '../visit/visit.ts'
+
+type Group = Section['group']
+interface RestsOn {
+	groups: readonly Group[]
+	parts: readonly (keyof Visit)[]
+}
+const shoe: RestsOn = {
+	groups: ['feet', 'ankles', 'posture', 'play'],
+	parts: ['conditions', 'footwear', 'means', 'screening'],
+}
+/** By the subject of the question; what is not named rests on everything. */
+const restsOn: Readonly<Record<string, RestsOn>> = {
+	complaint: { groups: ['play'], parts: ['complaint', 'conditions', 'screening'] },
+	size: { groups: ['feet'], parts: ['conditions'] },
+	raise: {
+		groups: ['ankles', 'body'],
+		parts: ['conditions', 'footwear', 'screening'],
+	},
+	pair: shoe,
+	owned: shoe,
+	insert: { groups: ['feet', 'ankles', 'posture', 'body'], parts: ['conditions', 'screening'] },
+	changes: shoe,
+	lacing: shoe,
+}
+const everything: RestsOn = {
+	groups: ['feet', 'ankles', 'posture', 'play', 'body'],
+	parts: ['complaint', 'conditions', 'footwear', 'means', 'screening', 'season'],
+}
+const same = (now: unknown, then: unknown): boolean =>
+	canonicalJson(now ?? null) === canonicalJson(then ?? null)
+
+/** Two visits that are compared. */
+interface Two {
+	visit: Visit
+	last: Visit
+	protocol: Protocol
+}
+function isSameNumber(
+	placed: Placed<NumberMeasure>,
+	side: Side | undefined,
+	{ visit, last, protocol }: Two,
+): boolean {
+	const now = measured(visit, placed, side)
+	const then = measured(last, placed, side)
+	if (now === undefined || then === undefined || now === then) return now === then
+	return measureChange(placed, side, visit, [last], protocol)?.verdict === 'within-error'
+}
+function isSameGroup(group: Group, two: Two): boolean {
+	const { visit, last } = two
+	const numbers = numberMeasures.filter((placed) => placed.group === group)
+	const others = catalogue.filter((placed) => placed.group === group && !isNumber(placed.measure))
+	return (
+		numbers.every((placed) => sidesOf(placed).every((side) => isSameNumber(placed, side, two))) &&
+		others.every((placed) =>
+			pathsOf(placed).every((path) => same(recordedAt(visit, path), recordedAt(last, path))),
+		)
+	)
+}
+/** A growing player is another one after a birthday. */
+function isSamePlayer({ visit, last }: Two, minor: boolean): boolean {
+	const years = (at: Visit) => ageYears(at.player.birthDate, at.visitDate)
+	const { birthDate, sex } = visit.player
+	return (
+		birthDate === last.player.birthDate &&
+		sex === last.player.sex &&
+		(!minor || years(visit) === years(last))
+	)
+}
+/**
+ * @param before the player's earlier visits, oldest first; the last of them is compared
+ * @returns whether a question rests on what did not change; no question without an earlier visit
+ */
+export function unchangedSince(
+	visit: Visit,
+	before: readonly Visit[],
+	minor: boolean,
+	protocol: Protocol,
+): (question: string) => boolean {
+	const last = before.at(-1)
+	if (!last) return () => false
+	const two: Two = { visit, last, protocol }
+	if (!isSamePlayer(two, minor)) return () => false
+	const known = new Map<Group, boolean>()
+	const groupIsSame = (group: Group): boolean => {
+		const found = known.get(group) ?? isSameGroup(group, two)
+		known.set(group, found)
+		return found
+	}
+	return (question) => {
+		const { groups, parts } = restsOn[question.split('.')[0] ?? ''] ?? everything
+		return (
+			question !== 'gate' &&
+			parts.every((part) => same(visit[part], last[part])) &&
+			groups.every(groupIsSame)
+		)
+	}
+}
