@@ -100,7 +100,9 @@ const mayTrain = ({ gate }: SettledPlan): boolean =>
 	!isHeld(gate, 'sport') && !isHeld(gate, 'impact')
 const mayPlay = (plan: SettledPlan): boolean => mayTrain(plan) && !isHeld(plan.gate, 'match')
 /** Pairs that may be worn: one that may not is on no page of the club. */
-function wornPairs(visit: Visit, { owned }: SettledPlan, letters: ReadonlyMap<string, string>) {
+function wornPairs(visit: Visit, plan: SettledPlan, letters: ReadonlyMap<string, string>) {
+	if (!mayTrain(plan)) return []
+	const { owned } = plan
 	const verdicts = new Map(owned.map(({ id, verdict }) => [id, verdict]))
 	const leftOff = pairsLeftOff(owned)
 	return (visit.footwear ?? [])

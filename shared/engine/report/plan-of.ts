@@ -16,7 +16,10 @@ export function planOf({ assessment, decisions, draft = false }: PlanInput): Set
 	const whole = assessment.prescription
 		? plan
 		: { ...plan, gate: gateBefore(assessment, plan.gate) }
-	return draft ? whole : settledAlone(whole)
+	// a day that was set by hand is decided, whether its question was answered or not
+	const isDated = decisions.reviewDate !== undefined
+	const asked = isDated ? { ...whole, open: whole.open.filter((id) => id !== 'review') } : whole
+	return draft ? asked : settledAlone(asked)
 }
 /** The questions of a subject that are still open: `raise`, or `pair` for each of them. */
 export const isOpen = ({ open }: Pick<SettledPlan, 'open'>, subject: string): boolean =>

@@ -2,7 +2,7 @@
 import type { SettledPlan } from '../prescription/settled.ts'
 import type { Visit } from '../visit/visit.ts'
 import type { Speak } from '../words/speak.ts'
-import { capital, shown } from '../words/words.ts'
+import { shown } from '../words/words.ts'
 import { pairName } from './pair-names.ts'
 
 /** A heel raise in words: '4 mm in both shoes'; undefined where there is none. Heights mm. */
@@ -34,6 +34,6 @@ export function raiseLines(
 		if (says === undefined) return []
 		if (questions.length === 0) return [says]
 		const names = [...new Set(pairs.map(({ pair }) => pairName(pair, visit, t)))]
-		return [t('raise.inPairs', { pairs: capital(names.join(', ')), raise: says })]
+		return [t('raise.inPairs', { pairs: names.join(', '), raise: says })]
 	})
 }

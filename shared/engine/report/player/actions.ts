@@ -44,6 +44,9 @@ function titleOf({ action, isUrgent: urgent, stop }: Danger, t: Speak): string {
 		return urgent ? t('player.stopFirst', { action: plain }) : t('player.stopNow')
 	return urgent ? t('player.first', { action: plainActionWords[action] }) : t('player.heldNow')
 }
+/** A sign without a side holds both limbs: then the one that hurts is meant. */
+const noWeightIn = (sides: Danger['noWeight'], who: Who): string[] =>
+	sides.length === 2 ? [who.noWeightBoth] : sides.map((side) => who.noWeight(side))
 /**
  * Where the gate stops sport, running or weight, or asks for more than a letter: what to stop, why,
  * and what was done. @param notes where sources are numbered
@@ -64,7 +67,7 @@ export function alertFor(reader: Reader, input: ReportInput, t: Speak, notes?: N
 			title: titleOf(danger, t),
 			text: [
 				...(stop ? [who.stop[stop]] : []),
-				...noWeight.map((side) => who.noWeight(side)),
+				...noWeightIn(noWeight, who),
 				// what is private gives nothing away, and still is urgent
 				...(isWhole ? [] : [t('player.signFound')]),
 				...(since === undefined ? [] : [t('player.stillOpen', { date: dateWords(since) })]),
@@ -80,6 +83,7 @@ export const alert: Section = (input, notes, t) =>
 interface Who {
 	stop: Readonly<Record<NonNullable<Danger['stop']>, string>>
 	noWeight: (side: string) => string
+	noWeightBoth: string
 	/** Reasons speak to the player; a guardian reads them as what the player is told. */
 	reasons: (reasons: string) => string
 	/** Whoever does a priority. */
@@ -96,6 +100,7 @@ function whoFor({ audience }: Reader, { visit }: ReportInput, t: Speak): Who {
 					impact: t('guardian.stopImpact', { name }),
 				},
 				noWeight: (side) => t('guardian.noWeight', { name, side }),
+				noWeightBoth: t('guardian.noWeightBoth', { name }),
 				reasons: (reasons) => t('guardian.toldPlayer', { name, reasons }),
 				does: {
 					clinician: t('guardian.whoClinician'),
@@ -111,6 +116,7 @@ function whoFor({ audience }: Reader, { visit }: ReportInput, t: Speak): Who {
 					impact: t('player.stopImpact'),
 				},
 				noWeight: (side) => t('player.noWeight', { side }),
+				noWeightBoth: t('player.noWeightBoth'),
 				reasons: (reasons) => reasons,
 				does: {
 					clinician: t('player.whoClinician'),
