@@ -5,6 +5,7 @@
 import { ankle } from './ankle/ankle.ts'
 import { conditionFindings } from './conditions/findings.ts'
 import { factsOf } from './facts/facts-of.ts'
+import { visitsBefore } from './facts/visits-before.ts'
 import type { Assessment } from './findings/assessment.ts'
 import type { Finding, Level } from './findings/finding.ts'
 import { missingMeasures } from './findings/missing.ts'
@@ -14,11 +15,10 @@ import { roomInFirst, withShelf } from './footwear/with-shelf.ts'
 import { growth } from './growth/growth.ts'
 import { insert } from './insert/insert.ts'
 import { loading } from './loading/loading.ts'
-import { digestOf } from './plain/canonical.ts'
 import { posture } from './posture/posture.ts'
+import { ownedPairs, pairsLeftOff } from './prescription/owned.ts'
 import { prescribe } from './prescription/prescribe.ts'
-import { openProtocol, type ProtocolFile, shippedProtocol } from './protocol/protocol.ts'
-import { rows } from './protocol/rows.ts'
+import { opened, type Protocol, type ProtocolFile, shippedProtocol } from './protocol/protocol.ts'
 import { raise } from './raise/raise.ts'
 import { gateOf } from './screening/gate.ts'
 import { screening } from './screening/screening.ts'
@@ -31,58 +31,70 @@ import type { Visit } from './visit/visit.ts'
 export const engineVersion = '0.4.0'
 const consequence: Record<Level, number> = { stop: 0, caution: 1, advise: 2, note: 3 }
 
-/** Identity of the protocol in force: the digest covers shipped rows and what the clinic set. */
-export function protocolIdentity(file: ProtocolFile): {
-	id: string
-	version: number
-	digest: string
-} {
-	return { id: file.id, version: file.revision, digest: digestOf({ rows, file }) }
+/** The facts are drawn from what was read; what is made of it waits for the gate. */
+function dangerFirst(visit: Visit, before: readonly Visit[], protocol: Protocol) {
+	const screened = screening(visit, protocol)
+	const read = { screening: screened, posture: posture(visit, before, protocol) }
+	const facts = factsOf(visit, read, protocol)
+	const { gate, findings } = gateOf(visit, before, screened, facts, protocol)
+	return { screening: screened, facts, gate, findings }
 }
-
+/** The rooms that measure, in the order of the walk. */
+function measuringRooms(
+	visit: Visit,
+	before: readonly Visit[],
+	{ screening: screened, facts, gate }: ReturnType<typeof dangerFirst>,
+	protocol: Protocol,
+	shelf: Shelf | undefined,
+) {
+	const sized = sizing(visit, before, protocol, { facts, shelf })
+	return {
+		sizing: sized,
+		ankle: ankle(visit, before, protocol, { facts, gate }),
+		posture: posture(visit, before, protocol, { facts, gate }),
+		growth: growth(visit, before, protocol, sized.fitLengthMm),
+		screening: screened,
+	}
+}
+/** What all rooms found, most consequential first; within one level in the order of the rooms. */
+function inOrder(rooms: readonly ({ findings: readonly Finding[] } | undefined)[]): Finding[] {
+	const findings = rooms.flatMap((room) => room?.findings ?? [])
+	return findings.sort((finding, other) => consequence[finding.level] - consequence[other.level])
+}
 /**
  * The whole assessment of a visit.
  * @param visit a parsed visit (parseVisit); @param earlier the same player's earlier visits, any
  * order
+ * @param given the protocol; one that is kept open works its identity out once
  * @param shelf the clinic's catalogue (parseShelf); without it no model is ranked
  * @returns the Assessment; what cannot be computed is absent, and a finding or `missing` says why
  */
 export function assess(
 	visit: Visit,
 	earlier: readonly Visit[] = [],
-	protocolFile: ProtocolFile = shippedProtocol,
+	given: ProtocolFile | Protocol = shippedProtocol,
 	shelf?: Shelf,
 ): Assessment {
-	const protocol = openProtocol(protocolFile)
-	const before = earlier
-		.filter(({ visitDate }) => visitDate < visit.visitDate)
-		.sort((then, later) => (then.visitDate < later.visitDate ? -1 : 1))
-	const rooms = {
-		sizing: sizing(visit, before, protocol),
-		ankle: ankle(visit, before, protocol),
-		posture: posture(visit, before, protocol),
-		growth: growth(visit, before, protocol),
-		screening: screening(visit, protocol),
-	}
-	const facts = factsOf(visit, rooms, protocol)
-	const { gate, findings: gated } = gateOf(visit, before, rooms.screening, facts, protocol)
+	const protocol = opened(given)
+	const before = visitsBefore(visit, earlier)
+	const first = dangerFirst(visit, before, protocol)
+	const { facts, gate } = first
+	const rooms = measuringRooms(visit, before, first, protocol, shelf)
 	const load = loading(visit, protocol, gate)
-	const raised = raise(visit, { ...rooms, facts, gate }, protocol)
+	const worn = ownedPairs(visit, { ...rooms, facts, gate }, protocol)
+	const leftOff = new Set(pairsLeftOff(worn.pairs))
+	const raised = raise(visit, { ...rooms, facts, gate, pairsLeftOff: leftOff }, protocol)
+	const known = { ...rooms, facts, gate, raise: raised }
 	const inside = { posture: rooms.posture, gate, raise: raised }
 	// The shelf is matched with the insert proposed inside; the insert is then checked against the
 	// room in the first model that passes.
 	const volume = insertVolume(insert(visit, inside, protocol))
-	const shoes = withShelf(
-		footwear(visit, { ...rooms, facts, gate }, protocol),
-		visit,
-		rooms,
-		shelf,
-		protocol,
-		volume,
-	)
+	const wishes = footwear(visit, known, protocol)
+	const shoes = withShelf(wishes, visit, known, shelf, protocol, volume)
 	const room = roomInFirst(shoes, shelf, volume)
 	const inserts = insert(visit, { ...inside, ...(room ? { room } : {}) }, protocol)
-	const findings: Finding[] = [
+	const owned = ownedPairs(visit, { ...known, footwear: shoes }, protocol)
+	const findings = inOrder([
 		rooms.screening,
 		rooms.sizing,
 		rooms.ankle,
@@ -92,16 +104,16 @@ export function assess(
 		inserts,
 		load,
 		raised,
-		{ findings: gated },
+		owned,
+		{ findings: first.findings },
 		{ findings: conditionFindings(visit, rooms.screening, protocol) },
-	].flatMap((room) => room?.findings ?? [])
-	findings.sort((finding, other) => consequence[finding.level] - consequence[other.level])
+	])
 	const { growth: grown, ...rest } = rooms
 	return {
 		format: 'lastwright-assessment',
 		version: 1,
 		engine: engineVersion,
-		protocol: protocolIdentity(protocolFile),
+		protocol: protocol.identity(),
 		visitDate: visit.visitDate,
 		ageYears: rounded(decimalAgeYears(visit.player.birthDate, visit.visitDate), 4),
 		...rest,
@@ -113,12 +125,10 @@ export function assess(
 			visit,
 			before,
 			{
-				...rooms,
+				...known,
 				loading: load,
-				facts,
-				gate,
-				raise: raised,
 				footwear: shoes,
+				owned: owned.pairs,
 				insert: inserts,
 				findings,
 				shelf,

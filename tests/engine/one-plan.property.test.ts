@@ -22,7 +22,7 @@ const parsed = parseShelf(json('shelf.json'))
 if (!parsed.ok) throw new Error('the demo shelf is not read')
 const shelf = parsed.value
 const protocol = openProtocol()
-const examples = { numRuns: 150 }
+const examples = { numRuns: 60 }
 const everyVisit = (holds: (assessment: Assessment, visit: Visit) => void) =>
 	fc.assert(
 		fc.property(wholeVisit, (visit) => holds(assess(visit, [], undefined, shelf), visit)),

@@ -168,7 +168,8 @@ describe('other screens', () => {
 	// Queensland Health paediatric orthopaedics and Royal Children's Hospital Melbourne: 8 to 16
 	// years, hip, groin, thigh or knee pain with a limp: the same day, no weight on the leg.
 	it.each([
-		['2019-01-20', 'proceed'],
+		['2019-01-21', 'proceed'],
+		['2019-01-20', 'same-day'],
 		['2018-12-20', 'same-day'],
 		['2015-01-20', 'same-day'],
 		['2009-01-21', 'same-day'],

@@ -7,7 +7,7 @@ import { readFileSync } from 'node:fs'
 import { z } from 'zod'
 import type { InputOf, OutputOf } from '../../../shared/contract.ts'
 import type { ValueOf } from '../../../shared/desk/ledger/ledger.ts'
-import { assess, protocolIdentity } from '../../../shared/engine/assess.ts'
+import { assess } from '../../../shared/engine/assess.ts'
 import type { Assessment } from '../../../shared/engine/findings/assessment.ts'
 import { present } from '../../../shared/engine/plain/present.ts'
 import { protocolProblems } from '../../../shared/engine/protocol/check.ts'
@@ -98,10 +98,9 @@ export function protocolOfDigest(
 	clinic: Pick<ClinicMemory, 'protocolVersions'>,
 	digest: string,
 ): Protocol | undefined {
-	const file = clinic.protocolVersions
-		.map((protocolVersion) => protocolVersion.file)
-		.find((version) => protocolIdentity(version).digest === digest)
-	return file && openProtocol(file)
+	return clinic.protocolVersions
+		.map(({ file }) => openProtocol(file))
+		.find((version) => version.identity().digest === digest)
 }
 
 let demo: { name: string; visit: Visit; earlier: Visit[] }[] | undefined

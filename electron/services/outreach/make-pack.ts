@@ -5,10 +5,10 @@ import type { InputOf, OutputOf } from '../../../shared/contract.ts'
 import type { Carried, CarriedDraft, CarriedPerson } from '../../../shared/desk/outreach/carried.ts'
 import { goesOut } from '../../../shared/desk/outreach/travels.ts'
 import { dayHere } from '../../../shared/desk/workplace/local-day.ts'
-import { protocolIdentity } from '../../../shared/engine/assess.ts'
 import { digestOf } from '../../../shared/engine/plain/canonical.ts'
 import { addDays } from '../../../shared/engine/plain/days.ts'
 import { present } from '../../../shared/engine/plain/present.ts'
+import { openProtocol } from '../../../shared/engine/protocol/protocol.ts'
 import { fullName } from '../../../shared/engine/words/names.ts'
 import { type Unfinished, writePack } from '../../store/pack-file.ts'
 import { damagedWords } from '../../store/record.ts'
@@ -117,7 +117,7 @@ function aboutPack(
 			visits: visits.get(card.playerId)?.length ?? 0,
 		})),
 		bases: basesOf(drafts),
-		protocol: protocolIdentity(clinic.protocol),
+		protocol: openProtocol(clinic.protocol).identity(),
 		shelf: shelf.shelf !== undefined,
 	}
 }

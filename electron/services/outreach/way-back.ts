@@ -8,9 +8,9 @@ import { comesHome, goesOut } from '../../../shared/desk/outreach/travels.ts'
 import { type AwayTrail, chainAway } from '../../../shared/desk/records/away-trail.ts'
 import type { RegisterLine } from '../../../shared/desk/records/retention.ts'
 import { dayHere } from '../../../shared/desk/workplace/local-day.ts'
-import { protocolIdentity } from '../../../shared/engine/assess.ts'
 import { digestOf } from '../../../shared/engine/plain/canonical.ts'
 import { present } from '../../../shared/engine/plain/present.ts'
+import { openProtocol } from '../../../shared/engine/protocol/protocol.ts'
 import { fullName } from '../../../shared/engine/words/names.ts'
 import { type Unfinished, writePack } from '../../store/pack-file.ts'
 import { damagedWords } from '../../store/record.ts'
@@ -147,7 +147,7 @@ function aboutReturn(
 			visits: visitsOf(players, deps, card.playerId).length,
 		})),
 		bases: pack.bases,
-		protocol: protocolIdentity(clinic.protocol),
+		protocol: openProtocol(clinic.protocol).identity(),
 		shelf: shelf.shelf !== undefined,
 	}
 }

@@ -16,6 +16,8 @@ import type { Visit } from '../../../shared/engine/visit/visit.ts'
 import { readPath, writePath } from '../../parts/draft-path.ts'
 import { FieldRow } from '../../parts/MeasureField.tsx'
 import { AskedInPrivate, AskedOfEveryone } from './FlagsAsked.tsx'
+import { CoreQuestions, coreOf, lineOf } from './FlagsCore.tsx'
+import { OpenHolds } from './FlagsHolds.tsx'
 import { Question } from './FlagsQuestion.tsx'
 import { type QuestionGroup, questionGroup } from './questions.ts'
 import type { DraftProps, StepProps } from './stepProps.ts'
@@ -88,7 +90,7 @@ function Group({ group, draft, change }: { group: QuestionGroup } & DraftProps) 
 		</Box>
 	)
 }
-export function Flags({ draft, change }: StepProps) {
+export function Flags({ draft, change, assessment }: StepProps) {
 	const [chosen, setChosen] = useState<readonly string[]>([])
 	const wanted = new Set([
 		...complaints
@@ -96,16 +98,29 @@ export function Flags({ draft, change }: StepProps) {
 			.flatMap((complaint) => complaint.opens),
 		...questionsOfRecorded(draft.visit),
 	])
+	const core = coreOf({ draft, change, assessment }).flatMap((question) => lineOf(question) ?? [])
 	// what already holds an answer stays open, whatever is chosen
 	const shown = opened.filter(
 		(path) =>
 			!askedAlways.includes(path) &&
+			!core.includes(path) &&
 			!askedInPrivate.includes(path) &&
 			(wanted.has(path) || readPath(draft.visit, path) !== undefined),
 	)
 	return (
 		<Box sx={{ display: 'grid', gap: 2 }}>
-			<AskedOfEveryone draft={draft} change={change} />
+			<OpenHolds draft={draft} change={change} assessment={assessment} />
+			<CoreQuestions
+				draft={draft}
+				change={change}
+				assessment={assessment}
+				open={(complaint) => setChosen((now) => [...new Set([...now, complaint])])}
+			/>
+			<AskedOfEveryone
+				above={core.filter((path) => askedAlways.includes(path))}
+				draft={draft}
+				change={change}
+			/>
 			<AskedInPrivate draft={draft} change={change} />
 			<Paper variant="outlined" sx={{ p: 2 }}>
 				<Typography variant="h2">What the player complains of</Typography>

@@ -15,9 +15,11 @@ interface AskedProps extends DraftProps {
 	says: string
 	button: string
 	paths: readonly string[]
+	/** Asked above: the button answers them too. */
+	above?: readonly string[]
 }
-function Asked({ heading, says, button, paths, draft, change }: AskedProps) {
-	const unasked = paths.filter((path) => readPath(draft.visit, path) === undefined)
+function Asked({ heading, says, button, paths, above = [], draft, change }: AskedProps) {
+	const unasked = [...above, ...paths].filter((path) => readPath(draft.visit, path) === undefined)
 	return (
 		<>
 			<Box
@@ -49,13 +51,19 @@ function Asked({ heading, says, button, paths, draft, change }: AskedProps) {
 		</>
 	)
 }
-export const AskedOfEveryone = ({ draft, change }: DraftProps) => (
+/** @param above those of them that stand among the core questions */
+export const AskedOfEveryone = ({
+	above,
+	draft,
+	change,
+}: { above: readonly string[] } & DraftProps) => (
 	<Paper variant="outlined" sx={{ p: 2 }}>
 		<Asked
 			heading="Asked of everyone"
 			says="A question left alone counts as not asked. Keys y and n answer the one in focus."
 			button="I asked them all: the rest are no"
-			paths={askedAlways}
+			above={above}
+			paths={askedAlways.filter((path) => !above.includes(path))}
 			draft={draft}
 			change={change}
 		/>

@@ -16,8 +16,13 @@ interface Asymmetry {
 const gapOf = (left: number | undefined, right: number | undefined): number | undefined =>
 	left === undefined || right === undefined ? undefined : rounded(Math.abs(left - right), 4)
 
-/** How far the ankles differ, and whether to watch it (flag) or to look for a reason (act). */
+/**
+ * How far the ankles differ, and whether to watch it (flag) or to look for a reason (act); a limb
+ * that is only recorded is compared with nothing.
+ */
 export function asymmetryOf({ left, right }: PerSide<AnkleSide>, protocol: Protocol): Asymmetry {
+	if (left.recordedOnly || right.recordedOnly)
+		return { asymmetryCm: undefined, asymmetryDeg: undefined, asymmetry: 'unknown' }
 	const asymmetryCm = gapOf(left.lungeCm, right.lungeCm)
 	const asymmetryDeg = gapOf(left.lungeDeg, right.lungeDeg)
 	const reaches = (value: number | undefined, key: ThresholdKey) =>

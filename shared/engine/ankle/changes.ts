@@ -25,16 +25,22 @@ export const measures: Record<Measure, { unit: string; words: string }> = {
 export const limitKey = (measure: Measure, examiners: Change['examiners']): ThresholdKey =>
 	need(realChangeRow(numberIn('ankles', measure).measure, examiners), 'the limit of the lunge')
 
-/** Changes of both lunge measures since the last visit that has them. */
+/**
+ * Changes of both lunge measures since the last visit that has them. @param waits whether a limb is
+ * only recorded today
+ */
 export function lungeChanges(
 	visit: Visit,
 	earlier: readonly Visit[],
 	protocol: Protocol,
+	waits: (side: Side) => boolean,
 ): Changes<Measure> {
 	return perSide((side) =>
-		changesBy(lungeMeasures, (measure) =>
-			measureChange(numberIn('ankles', measure), side, visit, earlier, protocol),
-		),
+		waits(side)
+			? {}
+			: changesBy(lungeMeasures, (measure) =>
+					measureChange(numberIn('ankles', measure), side, visit, earlier, protocol),
+				),
 	)
 }
 /** A distance gives way to the angle: where that changed too, and in a growing player. */

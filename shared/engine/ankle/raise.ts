@@ -1,12 +1,12 @@
 /**
- * The heel-raise proposal: an estimate for the clinician to edit, never above the boot limit in
- * use.
+ * The raise that this room alone would wish for, in a flat boot and never above its limit. What is
+ * proposed in each pair is worked out by the raise room.
  */
 
 import { hasCondition } from '../conditions/query.ts'
 import { isMinor } from '../facts/age.ts'
-import type { AnkleSide, PerSide } from '../findings/assessment.ts'
-import { type Finding, findingOf, reading } from '../findings/finding.ts'
+import { isHeld } from '../facts/held.ts'
+import type { AnkleSide, Gate, PerSide } from '../findings/assessment.ts'
 import { exactly, type Formula, quantity, times } from '../findings/formula.ts'
 import { present } from '../plain/present.ts'
 import type { Basis } from '../protocol/basis.ts'
@@ -14,7 +14,6 @@ import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
 import { legLengthSymptomatic } from '../visit/leg-length.ts'
 import { bothSides, perSide, rounded } from '../visit/sides.ts'
 import type { Visit } from '../visit/visit.ts'
-import { state } from '../words/statement.ts'
 
 export interface Raise {
 	heelRaiseMm: PerSide<number>
@@ -26,8 +25,6 @@ export interface Raise {
 	/** Leg-length correction wanted on the shorter side, mm. */
 	correctionMm: number
 	oneSided: boolean
-	/** Part of the correction does not fit below the boot limit. */
-	capped: boolean
 }
 /** What trials and practice say for each reason. */
 export const evidence: Partial<Record<ThresholdKey, string>> = {
@@ -48,16 +45,14 @@ export const evidence: Partial<Record<ThresholdKey, string>> = {
 export const correctionOf = (differenceMm: number, protocol: Protocol): Formula =>
 	times(quantity(differenceMm, 1), exactly(protocol.value('posture.legLengthShareMax')))
 /**
- * Leg-length correction on the shorter side, mm: only where a reason is recorded and the difference
- * is beyond test error;
- * below the 'consider' limit, and in a growing player, only with symptoms.
+ * Leg-length correction on the shorter side, mm: for a difference beyond test error and short of
+ * referral; below the 'consider' limit, and in a growing player, only with symptoms.
  */
 function legLengthCorrectionMm(visit: Visit, protocol: Protocol): number {
-	const { legLengthDifferenceMm: difference, shorterLeg, legLengthReason } = visit.body ?? {}
+	const { legLengthDifferenceMm: difference, shorterLeg } = visit.body ?? {}
 	if (
 		difference === undefined ||
 		!shorterLeg ||
-		!legLengthReason ||
 		difference < protocol.value('posture.legLengthRecordMm') ||
 		difference >= protocol.value('posture.legLengthReferMm')
 	)
@@ -74,11 +69,16 @@ function legLengthCorrectionMm(visit: Visit, protocol: Protocol): number {
 function reasonFor(
 	visit: Visit,
 	sides: PerSide<AnkleSide>,
+	gate: Gate,
 	protocol: Protocol,
 ): ThresholdKey | undefined {
+	const waits = isHeld(gate, 'weight') || isHeld(gate, 'insert')
+	// a raise closes the back of the ankle: none where that is what hurts
+	if (waits || hasCondition(visit, ['posterior-ankle-impingement'])) return undefined
 	const blocked = bothSides.some((side) => sides[side].limitedBy === 'anterior-block')
 	const restricted = bothSides.some((side) => sides[side].band === 'restricted')
-	const growingHeel = hasCondition(visit, ['calcaneal-apophysitis'], { when: 'current' })
+	const growingHeel =
+		isMinor(visit, protocol) && hasCondition(visit, ['calcaneal-apophysitis'], { when: 'current' })
 	const reasons: [ThresholdKey, boolean][] = [
 		['ankle.raiseBlockMm', blocked],
 		['ankle.raiseApophysitisMm', growingHeel],
@@ -89,24 +89,30 @@ function reasonFor(
 		.sort((key, other) => protocol.value(other) - protocol.value(key))[0]
 }
 /**
- * The proposal, or undefined without a reason. Both feet get the same height unless a leg-length
- * reason is recorded.
+ * What this room would give in a flat boot, or undefined without a reason or where raises are held.
+ * Both feet get the same height; a leg-length correction comes on top of it on the shorter side,
+ * and what is for both gives way first.
  */
 export function proposeRaise(
 	visit: Visit,
 	sides: PerSide<AnkleSide>,
+	gate: Gate,
 	protocol: Protocol,
 ): Raise | undefined {
-	const key = reasonFor(visit, sides, protocol)
-	const correctionMm = rounded(legLengthCorrectionMm(visit, protocol), 1)
-	if (!key && correctionMm === 0) return undefined
+	if (isHeld(gate, 'raise')) return undefined
+	const key = reasonFor(visit, sides, gate, protocol)
 	const limit = Math.min(protocol.value('ankle.raiseWarnMm'), protocol.value('ankle.raiseStopMm'))
-	const baseMm = key ? Math.min(protocol.value(key), limit) : 0
+	const fullMm = isHeld(gate, 'weight') ? 0 : rounded(legLengthCorrectionMm(visit, protocol), 1)
+	const correctionMm = Math.min(fullMm, limit)
+	if (!key && correctionMm === 0) return undefined
+	const leftMm = key ? Math.min(protocol.value(key), rounded(limit - correctionMm, 1)) : 0
+	const baseMm = leftMm < protocol.value('raise.leastMm') ? 0 : leftMm
 	const heelRaiseMm = perSide((side) =>
-		side === visit.body?.shorterLeg ? rounded(Math.min(limit, baseMm + correctionMm), 1) : baseMm,
+		side === visit.body?.shorterLeg ? rounded(baseMm + correctionMm, 1) : baseMm,
 	)
+	const wishMm = key ? protocol.value(key) : 0
 	const offsetMm = key
-		? { min: baseMm, max: Math.max(baseMm, protocol.value('ankle.offsetMaxMm')) }
+		? { min: wishMm, max: Math.max(wishMm, protocol.value('ankle.offsetMaxMm')) }
 		: undefined
 	return present({
 		heelRaiseMm,
@@ -115,7 +121,6 @@ export function proposeRaise(
 		baseMm,
 		correctionMm,
 		oneSided: heelRaiseMm.left !== heelRaiseMm.right,
-		capped: baseMm + correctionMm > limit,
 	})
 }
 /** What the proposal rests on: where it came from, and whether the leg length is part of it. */
@@ -124,23 +129,3 @@ export const raiseBasis = ({ oneSided, key }: Raise, protocol: Protocol): Basis 
 		oneSided ? 'heel raise with leg-length correction' : 'heel raise to both feet',
 		key,
 	)
-/** The proposal as the clinician reads it; nothing without one. */
-export function raiseFindings(
-	visit: Visit,
-	raise: Raise | undefined,
-	protocol: Protocol,
-): Finding[] {
-	if (!raise) return []
-	const { heelRaiseMm, oneSided, capped } = raise
-	const shorter = oneSided ? visit.body?.shorterLeg : undefined
-	return [
-		findingOf(state('ankle.heel-raise', present({ mm: heelRaiseMm, shorter, capped })), {
-			side: 'both',
-			level: 'advise',
-			because: oneSided
-				? bothSides.map((side) => reading('heelRaiseMm', heelRaiseMm[side], 'mm', side))
-				: [reading('heelRaiseMm', heelRaiseMm.left, 'mm')],
-			basis: raiseBasis(raise, protocol),
-		}),
-	]
-}

@@ -1,13 +1,15 @@
 /** Range of one ankle: how far it bends, what stops it, and whether its readings fit each other. */
+import { isMinor } from '../facts/age.ts'
 import type { AnkleSide } from '../findings/assessment.ts'
 import { type Finding, findingOf, reading } from '../findings/finding.ts'
 import { present } from '../plain/present.ts'
-import type { Basis, Because } from '../protocol/basis.ts'
+import { type Basis, type Because, commonPractice } from '../protocol/basis.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
 import { meanOf, rounded } from '../visit/sides.ts'
 import type { Side, Visit } from '../visit/visit.ts'
 import { state } from '../words/statement.ts'
 import { lungeGeometryDeg } from './pitch.ts'
+import { distanceCutOff, shankCmOf } from './stature.ts'
 
 const frontBlocks = ['front-pinch', 'hard-stop']
 const posteriorFeels = ['calf-stretch', 'springy-back']
@@ -16,45 +18,87 @@ const posteriorFeels = ['calf-stretch', 'springy-back']
 export const bandKey = ({ lungeDeg }: Pick<AnkleSide, 'lungeDeg'>): ThresholdKey =>
 	lungeDeg === undefined ? 'ankle.restrictedCm' : 'ankle.restrictedDeg'
 
+type Banded = Pick<AnkleSide, 'band' | 'bandSure' | 'bandBy'>
+const noBand: Banded = { band: 'unknown', bandSure: false }
+/** A reading against its cut-off: crisp, and sure beyond the repeat error. */
+const banded = (
+	value: number,
+	cutOff: number,
+	errorKey: ThresholdKey,
+	bandBy: NonNullable<AnkleSide['bandBy']>,
+	protocol: Protocol,
+): Banded => ({
+	band: value < cutOff ? 'restricted' : 'adequate',
+	bandSure: Math.abs(value - cutOff) > protocol.value(errorKey),
+	bandBy,
+})
+/** By the angle where it was read; a minor's distance only against a cut-off scaled to stature. */
 function bandOf(
+	visit: Visit,
 	lungeCm: number | undefined,
 	lungeDeg: number | undefined,
 	protocol: Protocol,
-): AnkleSide['band'] {
-	const decisive = lungeDeg ?? lungeCm
-	if (decisive === undefined) return 'unknown'
-	return decisive < protocol.value(bandKey(present({ lungeDeg }))) ? 'restricted' : 'adequate'
+): Banded {
+	if (lungeDeg !== undefined) {
+		const cutOff = protocol.value('ankle.restrictedDeg')
+		return banded(lungeDeg, cutOff, 'ankle.repeatDeg', 'angle', protocol)
+	}
+	const cutOff = distanceCutOff(visit, protocol)
+	if (lungeCm === undefined || !cutOff) return noBand
+	const by = isMinor(visit, protocol) ? 'distance-for-stature' : 'distance'
+	return banded(lungeCm, cutOff.value, 'ankle.repeatCm', by, protocol)
 }
-/** Degrees gained by bending the knee; undefined unless both were read. */
-const kneeGap = (straightDeg: number | undefined, bentDeg: number | undefined) =>
-	straightDeg === undefined || bentDeg === undefined ? undefined : rounded(bentDeg - straightDeg, 4)
-
+/**
+ * What two readings off the ground say: tight only where the ankle stays at the cut-off with the
+ * knee straight and bending it gains clearly more than the cut-off; a healthy gap says nothing.
+ */
+function limitByGap(
+	straightDeg: number,
+	bentDeg: number,
+	protocol: Protocol,
+): AnkleSide['limitedBy'] {
+	const gapDeg = rounded(bentDeg - straightDeg, 4)
+	const cutOffDeg = protocol.value('ankle.gastrocnemiusGapDeg')
+	const errorDeg = protocol.value('ankle.gapErrorDeg')
+	if (gapDeg < cutOffDeg - errorDeg) return 'soleus-or-capsule'
+	const low = straightDeg <= protocol.value('ankle.gastrocnemiusStraightDeg')
+	return low && gapDeg >= cutOffDeg + errorDeg ? 'gastrocnemius' : 'unknown'
+}
 /** What stops the motion: the first that holds. */
 function limitOf(
 	band: AnkleSide['band'],
-	gapDeg: number | undefined,
+	{ kneeStraightDeg, kneeBentDeg }: Pick<AnkleSide, 'kneeStraightDeg' | 'kneeBentDeg'>,
 	endFeel: string,
 	protocol: Protocol,
 ): AnkleSide['limitedBy'] {
 	if (band === 'adequate') return 'none'
 	if (frontBlocks.includes(endFeel)) return 'anterior-block'
 	if (band === 'unknown' || endFeel === 'joint-pain') return 'unknown'
-	if (gapDeg !== undefined && gapDeg >= protocol.value('ankle.gastrocnemiusGapDeg'))
-		return 'gastrocnemius'
-	if (gapDeg !== undefined || posteriorFeels.includes(endFeel)) return 'soleus-or-capsule'
-	return 'unknown'
+	if (kneeStraightDeg !== undefined && kneeBentDeg !== undefined)
+		return limitByGap(kneeStraightDeg, kneeBentDeg, protocol)
+	return posteriorFeels.includes(endFeel) ? 'soleus-or-capsule' : 'unknown'
 }
-/** The range of one ankle; what was not read is absent. */
-export function ankleSide(visit: Visit, side: Side, protocol: Protocol): AnkleSide {
+/**
+ * The range of one ankle; what was not read is absent. @param recordedOnly the limb is acutely
+ * injured or must not be tested: its readings are kept and judged by nothing
+ */
+export function ankleSide(
+	visit: Visit,
+	side: Side,
+	protocol: Protocol,
+	recordedOnly: boolean,
+): AnkleSide {
 	const read = visit.ankles?.[side]
-	const lungeCm = meanOf(read?.lungeCm)
-	const lungeDeg = meanOf(read?.lungeDeg)
-	const kneeStraightDeg = meanOf(read?.kneeStraightDeg)
-	const kneeBentDeg = meanOf(read?.kneeBentDeg)
-	const band = bandOf(lungeCm, lungeDeg, protocol)
-	const gapDeg = kneeGap(kneeStraightDeg, kneeBentDeg)
-	const limitedBy = limitOf(band, gapDeg, read?.endFeel ?? '', protocol)
-	return present({ lungeCm, lungeDeg, kneeStraightDeg, kneeBentDeg, band, limitedBy })
+	const readings = present({
+		lungeCm: meanOf(read?.lungeCm),
+		lungeDeg: meanOf(read?.lungeDeg),
+		kneeStraightDeg: meanOf(read?.kneeStraightDeg),
+		kneeBentDeg: meanOf(read?.kneeBentDeg),
+	})
+	if (recordedOnly) return { ...readings, ...noBand, recordedOnly, limitedBy: 'unknown' }
+	const found = bandOf(visit, readings.lungeCm, readings.lungeDeg, protocol)
+	const limitedBy = limitOf(found.band, readings, read?.endFeel ?? '', protocol)
+	return { ...readings, ...found, limitedBy }
 }
 
 const frontEndFeel: Basis = {
@@ -79,6 +123,32 @@ function readingsOf(visit: Visit, side: Side, ankle: AnkleSide): Because[] {
 	const endFeel = visit.ankles?.[side]?.endFeel
 	return endFeel ? [...numbers, { measure: 'endFeel', side, value: endFeel }] : numbers
 }
+/** A limb that waits: nothing is made of its readings, and that is said. */
+const recordedFinding = (side: Side, because: Because[]): Finding | undefined =>
+	because.length === 0
+		? undefined
+		: findingOf(state('ankle.recorded-only', { side }), {
+				side,
+				level: 'note',
+				because,
+				basis: { rule: 'an injured limb is not compared', ...commonPractice },
+			})
+/** A minor's distance without a stature is judged by nothing. */
+function distanceFinding(
+	visit: Visit,
+	side: Side,
+	{ lungeCm, lungeDeg, recordedOnly }: AnkleSide,
+	protocol: Protocol,
+): Finding | undefined {
+	if (recordedOnly || lungeCm === undefined || lungeDeg !== undefined) return undefined
+	if (distanceCutOff(visit, protocol)) return undefined
+	return findingOf(state('ankle.distance-of-minor', { side }), {
+		side,
+		level: 'note',
+		because: [reading('lungeCm', lungeCm, 'cm', side)],
+		basis: protocol.basis('distance scaled to stature', 'ankle.shankPerStatureYoung'),
+	})
+}
 function rangeFinding(
 	visit: Visit,
 	side: Side,
@@ -86,13 +156,16 @@ function rangeFinding(
 	protocol: Protocol,
 ): Finding | undefined {
 	const because = readingsOf(visit, side, ankle)
-	if (ankle.band === 'restricted')
-		return findingOf(state('ankle.restricted', { side, limitedBy: ankle.limitedBy }), {
+	if (ankle.recordedOnly) return recordedFinding(side, because)
+	if (ankle.band === 'restricted') {
+		const { limitedBy, bandSure, bandBy = 'angle' } = ankle
+		return findingOf(state('ankle.restricted', { side, limitedBy, bandSure, bandBy }), {
 			side,
 			level: 'advise',
 			because,
 			basis: protocol.basis('restricted ankle', bandKey(ankle)),
 		})
+	}
 	if (!frontBlocks.includes(visit.ankles?.[side]?.endFeel ?? '')) return undefined
 	const rangeIsAdequate = ankle.band === 'adequate'
 	return findingOf(state('ankle.front-end-feel', { side, rangeIsAdequate }), {
@@ -102,15 +175,26 @@ function rangeFinding(
 		basis: frontEndFeel,
 	})
 }
-/** Degrees to expect from the knee-to-wall distance and the geometry of the leg. */
-function expectedLungeDeg(visit: Visit, side: Side, lungeCm: number, protocol: Protocol): number {
+/**
+ * Degrees to expect from the knee-to-wall distance and the geometry of the leg, all of it scaled to
+ * the lower leg; undefined for a minor without a stature.
+ */
+function expectedLungeDeg(
+	visit: Visit,
+	side: Side,
+	lungeCm: number,
+	protocol: Protocol,
+): number | undefined {
+	const shankCm = shankCmOf(visit, protocol)
+	if (shankCm === undefined) return undefined
+	const scale = shankCm / protocol.value('ankle.shankCm')
 	const footMm = meanOf(visit.feet?.[side]?.heelToToeMm)
 	const toeCm =
 		footMm === undefined
-			? protocol.value('ankle.toeDefaultCm')
+			? protocol.value('ankle.toeDefaultCm') * scale
 			: (footMm / 10) * protocol.value('ankle.toePerFoot')
-	const kneeCm = protocol.value('ankle.kneeCm')
-	return lungeGeometryDeg(lungeCm, toeCm, kneeCm, protocol.value('ankle.shankCm')).value
+	const kneeCm = protocol.value('ankle.kneeCm') * scale
+	return lungeGeometryDeg(lungeCm, toeCm, kneeCm, shankCm).value
 }
 /** A finding where distance and angle of one lunge cannot both be right. */
 function pairFinding(
@@ -120,12 +204,13 @@ function pairFinding(
 	protocol: Protocol,
 ): Finding | undefined {
 	const { lungeCm, lungeDeg } = ankle
-	if (lungeCm === undefined || lungeDeg === undefined) return undefined
+	if (ankle.recordedOnly || lungeCm === undefined || lungeDeg === undefined) return undefined
 	const expectedDeg = expectedLungeDeg(visit, side, lungeCm, protocol)
+	if (expectedDeg === undefined) return undefined
 	if (Math.abs(expectedDeg - lungeDeg) <= protocol.value('ankle.pairToleranceDeg')) return undefined
 	return findingOf(state('ankle.pair', { side, lungeCm, lungeDeg, expectedDeg }), {
 		side,
-		level: 'caution',
+		level: 'advise',
 		because: [
 			...readingsOf(visit, side, ankle),
 			reading('expectedLungeDeg', expectedDeg, 'deg', side),
@@ -142,6 +227,7 @@ export function rangeFindings(
 ): Finding[] {
 	return [
 		rangeFinding(visit, side, ankle, protocol),
+		distanceFinding(visit, side, ankle, protocol),
 		pairFinding(visit, side, ankle, protocol),
 	].filter((finding) => finding !== undefined)
 }

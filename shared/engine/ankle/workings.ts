@@ -1,4 +1,5 @@
 /** The ankle room's numbers, each with its formula and this player's values put in. */
+import { isMinor } from '../facts/age.ts'
 import type { AnkleResult, AnkleSide } from '../findings/assessment.ts'
 import { changeLines } from '../findings/change.ts'
 import type { Working } from '../findings/finding.ts'
@@ -19,28 +20,45 @@ import {
 import { netPitchChange, pitch, transferred } from './pitch.ts'
 import { correctionOf, evidence, type Raise } from './raise.ts'
 import { bandKey } from './range.ts'
+import { distanceCutOff } from './stature.ts'
 
 type Result = Omit<AnkleResult, 'workings'>
 
-function bandWorkings(side: Side, ankle: AnkleSide, protocol: Protocol): Working[] {
-	const { lungeCm, lungeDeg, band } = ankle
+/** The cut-off of a distance: an adult's, or what it comes to for this lower leg. */
+function distanceLine(visit: Visit, { lungeCm, lungeDeg }: AnkleSide, protocol: Protocol) {
+	if (lungeCm === undefined) return undefined
+	const read = `Knee to wall, mean: ${tenths(lungeCm)} cm`
+	if (lungeDeg !== undefined) return `${read} (the angle decides where both were read)`
+	const cutOff = distanceCutOff(visit, protocol)
+	if (!cutOff) return `${read}; not judged: no stature to scale the cut-off of adults by`
+	return isMinor(visit, protocol)
+		? `${read}; restricted below the cut-off scaled to stature: ${equation(cutOff, 'cm', 1)}`
+		: `${read}; restricted below ${tenths(cutOff.value)} cm`
+}
+function bandWorkings(visit: Visit, side: Side, ankle: AnkleSide, protocol: Protocol): Working[] {
+	const { lungeCm, lungeDeg, band, bandSure, recordedOnly } = ankle
 	if (lungeCm === undefined && lungeDeg === undefined) return []
-	const angleDecides = lungeDeg === undefined ? '' : ' (the angle decides where both were read)'
 	const angle =
 		lungeDeg === undefined
 			? undefined
 			: `Lunge angle, mean: ${tenths(lungeDeg)} deg; restricted below ` +
 				`${protocol.value('ankle.restrictedDeg')} deg`
-	const distance =
-		lungeCm === undefined
-			? undefined
-			: `Knee to wall, mean: ${tenths(lungeCm)} cm; restricted below ` +
-				`${protocol.value('ankle.restrictedCm')} cm${angleDecides}`
+	const errorKey = lungeDeg === undefined ? 'ankle.repeatCm' : 'ankle.repeatDeg'
+	const unit = lungeDeg === undefined ? 'cm' : 'deg'
+	const banded = `Band: ${band}${
+		band === 'unknown' || bandSure
+			? ''
+			: `, within the repeat error of ${protocol.value(errorKey)} ${unit}`
+	}`
 	return [
 		{
 			id: `ankle.band.${side}`,
 			title: `Ankle range, ${side}`,
-			lines: linesOf(angle, distance, `Band: ${band}`),
+			lines: linesOf(
+				angle,
+				distanceLine(visit, ankle, protocol),
+				recordedOnly ? 'Recorded only: the limb is injured or is not to be tested' : banded,
+			),
 			basis: protocol.basis('restricted ankle', bandKey(ankle)),
 		},
 	]
@@ -55,6 +73,7 @@ function limitWorkings(
 	const gapLimit = protocol.value('ankle.gastrocnemiusGapDeg')
 	const straightLimit = protocol.value('ankle.gastrocnemiusStraightDeg')
 	const gap = minus(quantity(bent, 1), quantity(straight, 1))
+	const errorDeg = protocol.value('ankle.gapErrorDeg')
 	const tightByBoth = gap.value >= gapLimit && straight <= straightLimit
 	const endFeel = visit.ankles?.[side]?.endFeel?.replaceAll('-', ' ') ?? 'not recorded'
 	return [
@@ -62,8 +81,8 @@ function limitWorkings(
 			id: `ankle.limit.${side}`,
 			title: `What limits it, ${side}`,
 			lines: [
-				`Knee bent less knee straight: ${equation(gap, 'deg', 1)}; from ${gapLimit} deg it points to ` +
-					'the gastrocnemius',
+				`Knee bent less knee straight, off the ground: ${equation(gap, 'deg', 1)}; within ` +
+					`${errorDeg} deg of ${gapLimit} it is unclear, and 12 to 18 is the healthy mean`,
 				'Barouk 2014 calls it tight off the ground only where it also reaches no more than ' +
 					`${straightLimit} deg with the knee straight: ${tightByBoth ? 'so here' : 'not so here'}`,
 				`End feel: ${endFeel}; limited by: ${limitedBy.replaceAll('-', ' ')}`,
@@ -154,12 +173,12 @@ function raiseWorkings(visit: Visit, raise: Raise | undefined, protocol: Protoco
 	const correction =
 		raise.correctionMm > 0
 			? `Leg length, shorter side: ${equation(correctionOf(differenceMm, protocol), 'mm', 1)} more, ` +
-				`held at ${tenths(heightMm)} mm by the boot limit where that is lower`
+				`no more than ${tenths(heightMm)} mm in all inside a boot`
 			: undefined
 	return [
 		{
 			id: 'ankle.heel-raise',
-			title: 'Heel raise proposed',
+			title: 'Heel raise in a flat boot, by the ankle alone',
 			lines: linesOf(
 				`Both feet: ${tenths(raise.baseMm)} mm; warn above ` +
 					`${protocol.value('ankle.raiseWarnMm')} mm, stop above ` +
@@ -167,7 +186,7 @@ function raiseWorkings(visit: Visit, raise: Raise | undefined, protocol: Protoco
 				correction,
 				...raiseAngleLines(visit, heightMm, protocol),
 				...raiseEvidence(raise),
-				'An estimate: the clinician decides',
+				'What is given in each pair is worked out for that pair',
 			),
 			basis: protocol.basis('heel raise', raise.key),
 		},
@@ -201,7 +220,7 @@ export function ankleWorkings(
 ): Working[] {
 	return [
 		...bothSides.flatMap((side) => [
-			...bandWorkings(side, result[side], protocol),
+			...bandWorkings(visit, side, result[side], protocol),
 			...limitWorkings(visit, side, result[side], protocol),
 			...changeWorkings(side, result, protocol),
 		]),

@@ -1,7 +1,8 @@
 /** What is said of the recorded conditions themselves, whatever room reads them. */
 
+import { isHeld } from '../facts/held.ts'
 import { type Finding, type FindingSide, findingOf } from '../findings/finding.ts'
-import type { Action } from '../findings/screening-result.ts'
+import type { Gate } from '../findings/gate.ts'
 import { present } from '../plain/present.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import { ageYears } from '../visit/age.ts'
@@ -94,15 +95,19 @@ function unnamedFindings(visit: Visit): Finding[] {
 		}),
 	]
 }
+/** Its exercise is held: on its side, or on either where it has none. */
+const isExerciseHeld = ({ side }: RecordedCondition, gate: Gate): boolean =>
+	side === 'left' || side === 'right' ? isHeld(gate, 'exercise', side) : isHeld(gate, 'exercise')
 /**
- * One note for all of them; which exercise, and how much, is the clinician's choice. Silent while a
- * warning sign asks for somebody else: a tendon that may be torn is not loaded.
+ * One note for all of them; which exercise, and how much, is the clinician's choice. Silent on a
+ * limb whose exercise is held: a tendon that may be torn is not loaded.
  */
-function exerciseFindings(visit: Visit, action: Action): Finding[] {
-	if (action !== 'proceed') return []
+function exerciseFindings(visit: Visit, gate: Gate): Finding[] {
 	const rows = conditions.flatMap((condition) => {
 		const { exercises = [] } = conditionRow(condition)
-		const recorded = recordedConditions(visit, [condition])
+		const recorded = recordedConditions(visit, [condition]).filter(
+			(one) => !isExerciseHeld(one, gate),
+		)
 		return exercises.length > 0 && recorded.length > 0 ? [{ condition, exercises, recorded }] : []
 	})
 	if (rows.length === 0) return []
@@ -124,15 +129,11 @@ function exerciseFindings(visit: Visit, action: Action): Finding[] {
 		),
 	]
 }
-/** @param action what the warning signs ask for; @returns cautions first, in the order of the table */
-export const conditionFindings = (
-	visit: Visit,
-	{ action }: { action: Action },
-	protocol: Protocol,
-): Finding[] => [
+/** @param gate what is held; @returns cautions first, in the order of the table */
+export const conditionFindings = (visit: Visit, gate: Gate, protocol: Protocol): Finding[] => [
 	...surgeryFindings(visit),
 	...conditions.flatMap((condition) => cautionFindings(visit, condition)),
 	...conditions.flatMap((condition) => ageFindings(visit, condition, protocol)),
 	...unnamedFindings(visit),
-	...exerciseFindings(visit, action),
+	...exerciseFindings(visit, gate),
 ]

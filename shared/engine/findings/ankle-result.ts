@@ -8,7 +8,14 @@ export interface AnkleSide {
 	lungeDeg?: number
 	kneeStraightDeg?: number
 	kneeBentDeg?: number
+	/** unknown where not read, or where the limb is only recorded: see `recordedOnly`. */
 	band: 'restricted' | 'adequate' | 'unknown'
+	/** Whether the reading lies further from the cut-off than its repeat error; false for no band. */
+	bandSure: boolean
+	/** By what the band was found; absent without one. */
+	bandBy?: 'angle' | 'distance' | 'distance-for-stature'
+	/** Acutely injured, or not to be tested today: recorded and compared with nothing. */
+	recordedOnly?: true
 	limitedBy: 'gastrocnemius' | 'soleus-or-capsule' | 'anterior-block' | 'none' | 'unknown'
 }
 export interface AnkleResult {

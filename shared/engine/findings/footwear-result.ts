@@ -1,15 +1,27 @@
 /** What the footwear room returns: what to look for, the pairs owned, the models of the shelf. */
 import type { Basis, Because } from '../protocol/basis.ts'
+import type { SettlingRank } from '../protocol/settling.table.ts'
 import type { JointName } from '../visit/shelf.ts'
-import type { Feature } from '../visit/terms.ts'
+import type { Feature, PairRole, Surface } from '../visit/terms.ts'
 import type { Statement } from '../words/statement.ts'
 import type { Finding } from './finding.ts'
+import type { Settled } from './prescription-result.ts'
 
 export interface FeatureWish extends Statement {
 	feature: Feature
 	because: Because[]
 	basis: Basis
 	rule: string
+	/** Where it stands in the order of settling; a record of before 0.4 lacks it and what follows. */
+	rank?: SettlingRank
+	/** Of an injury now: its worst pain, 0 to 10. */
+	severity?: number
+	/** Not to be had otherwise: a model that goes against it is not put forward. */
+	strict?: boolean
+	/** For these grounds only. */
+	grounds?: Surface[]
+	/** For pairs of these roles only. */
+	roles?: PairRole[]
 }
 /** One line of a match: points where it costs any. */
 export interface MatchReason extends Statement {
@@ -97,7 +109,10 @@ export interface Contradiction extends Statement {
 }
 export interface FootwearResult {
 	target: { seek: FeatureWish[]; avoid: FeatureWish[] }
+	/** What pulls apart among the room's own wishes. */
 	contradictions: Contradiction[]
+	/** What gave way, and to what; a record of before 0.4 has none. */
+	settled?: Settled[]
 	current: CurrentPair[]
 	/** The models of the shelf, best first; empty without a shelf or without a foot length. */
 	ranked: RankedModel[]

@@ -37,6 +37,10 @@ export interface GrowthResult {
 	predictedAdultStatureCm?: number
 	percentAdultStature?: number
 	band: 'before' | 'around' | 'after' | 'uncertain'
+	/** Whether anything told of the stage: an uncertain one is unknown, or two measures disagree. */
+	stageKnown?: boolean
+	/** Whether the player is to be treated as around the growth spurt; absent: nothing says so. */
+	aroundSpurt?: true
 	centiles: { stature?: Centile; mass?: Centile; bmi?: Centile }
 	footForecast?: { date: string; lengthMm: number; lowMm: number; highMm: number }[]
 	measureAgainBy?: string

@@ -41,6 +41,11 @@ export interface Span {
 export interface SizingResult {
 	fitLengthMm?: number
 	longerFoot?: 'left' | 'right' | 'equal'
+	/** Whether heel to toe or heel to ball decided the length to fit, and of which foot. */
+	decidedBy?: 'toe-length' | 'ball-length'
+	decidedByFoot?: 'left' | 'right' | 'equal'
+	/** False where a foot was measured swollen or acutely injured: nothing is bought by it. */
+	usableForBuying?: false
 	left: FootSizing
 	right: FootSizing
 	sizes?: Sizes

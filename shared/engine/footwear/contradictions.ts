@@ -1,23 +1,12 @@
-/** Wishes that pull apart: both are shown, never averaged. */
+/** Which of the room's own wishes pull apart; `settle.ts` says which of them stands. */
 import type { Contradiction, FeatureWish } from '../findings/footwear-result.ts'
 import type { Feature } from '../visit/terms.ts'
 import { type Statement, state } from '../words/statement.ts'
+import { opposites } from './opposites.table.ts'
 
 /** As it is made now, with its code. */
-export type Contradicting = Contradiction & Statement
+type Contradicting = Contradiction & Statement
 
-const opposites: readonly (readonly [Feature, Feature])[] = [
-	['firm-heel-counter', 'soft-heel-counter'],
-	['stiff-forefoot', 'flexible-forefoot'],
-	['wide-fitting', 'narrow-fitting'],
-	['raised-heel', 'low-heel'],
-	['round-studs', 'bladed-studs'],
-	['long-studs', 'short-studs'],
-	['high-heel-counter', 'low-heel-collar'],
-	['soft-ground-sole', 'artificial-ground-sole'],
-	['indoor-sole', 'firm-ground-sole'],
-	['low-mass', 'full-length-cushioning'],
-]
 /** The rules that wish a feature, by id, each once. */
 const rulesFor = (wishes: readonly FeatureWish[], feature: Feature): string[] => [
 	...new Set(wishes.filter((wish) => wish.feature === feature).map((wish) => wish.rule)),

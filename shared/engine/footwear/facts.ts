@@ -6,6 +6,7 @@ import type {
 	GrowthResult,
 	PlayerFacts,
 	PostureResult,
+	RaiseResult,
 	SizingResult,
 } from '../findings/assessment.ts'
 import { present } from '../plain/present.ts'
@@ -23,8 +24,10 @@ export interface FootwearContext {
 	ankle: AnkleResult
 	posture: PostureResult
 	growth?: GrowthResult | undefined
+	/** Left out where a caller has none: nothing is known, nothing is held, nothing is raised. */
 	facts?: PlayerFacts | undefined
 	gate?: Gate | undefined
+	raise?: RaiseResult | undefined
 }
 /** Lists of reasons are empty where the fact does not hold on either side. */
 export interface Facts {
@@ -47,11 +50,17 @@ export interface Facts {
 	supinated: Because[]
 	/** The stage of growth, of players who are not adults. */
 	growthBand?: GrowthResult['band']
+	/** To be treated as around the growth spurt. */
+	aroundSpurt: boolean
 	/** One foot clearly longer than the other: more than error of measurement. */
 	longer: Because[]
 	mobileFirstRay: Because[]
+	/** The Beighton score met its cut-off. */
+	mobileJoints: Because[]
 	/** Adult runner on roads at or below the median mass of the trial. */
 	lighter: Because[]
+	/** Why a foot may lose its skin unnoticed, from whatever entry. */
+	footAtRisk: Because[]
 }
 type Found = string | number | undefined
 /** The sides on which something was found; a computed number is told to two digits. */
@@ -109,7 +118,12 @@ const ankleFacts = (ankle: AnkleResult): Ankle => ({
 })
 type Posture = Pick<
 	Facts,
-	'plantarflexedFirstRay' | 'mobileFirstRay' | 'stiffFirstJoint' | 'pronated' | 'supinated'
+	| 'plantarflexedFirstRay'
+	| 'mobileFirstRay'
+	| 'mobileJoints'
+	| 'stiffFirstJoint'
+	| 'pronated'
+	| 'supinated'
 >
 /** The first ray of a side, as a reason, where it is as wanted. */
 export const firstRayReason = (posture: PostureResult, side: Side, wanted: string): Because[] =>
@@ -135,6 +149,10 @@ function postureFacts(posture: PostureResult): Posture {
 	return {
 		plantarflexedFirstRay: firstRay('plantarflexed'),
 		mobileFirstRay: firstRay('hypermobile'),
+		mobileJoints:
+			posture.beighton?.state === 'met'
+				? [{ measure: 'beighton', value: posture.beighton.score, unit: '/9' }]
+				: [],
 		stiffFirstJoint: bothSides.flatMap((side) => stiffJointReason(posture, side)),
 		pronated: bands('highly-pronated'),
 		supinated: bands('supinated', 'highly-supinated'),
@@ -155,7 +173,7 @@ function lighterRunner(visit: Visit, adult: boolean, protocol: Protocol): Becaus
 /** What the rules ask about, from the visit and the rooms before. */
 export function factsOf(
 	visit: Visit,
-	{ sizing, ankle, posture, growth }: FootwearContext,
+	{ sizing, ankle, posture, growth, facts }: FootwearContext,
 	protocol: Protocol,
 ): Facts {
 	const ageYears = completedYears(visit.player.birthDate, visit.visitDate)
@@ -175,6 +193,8 @@ export function factsOf(
 		...ankleFacts(ankle),
 		...postureFacts(posture),
 		lighter: lighterRunner(visit, adult, protocol),
+		footAtRisk: facts ? bothSides.flatMap((side) => facts[side].footAtRisk) : [],
 		growthBand: adult ? undefined : growth?.band,
+		aroundSpurt: !adult && growth?.aroundSpurt === true,
 	})
 }

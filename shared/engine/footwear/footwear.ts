@@ -3,22 +3,32 @@
  * in use.
  */
 
+import { isHeld, openGate } from '../facts/held.ts'
 import { isTrainer } from '../facts/trainer.ts'
 import type { FeatureWish, FootwearResult } from '../findings/assessment.ts'
 import { type Finding, idPart, reading } from '../findings/finding.ts'
+import { present } from '../plain/present.ts'
 import { commonPractice } from '../protocol/basis.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import type { Feature } from '../visit/terms.ts'
 import type { Visit } from '../visit/visit.ts'
 import { state } from '../words/statement.ts'
 import { askedByConditions } from './condition-wishes.ts'
-import { type Contradicting, contradictionsOf } from './contradictions.ts'
+import { contradictionsOf } from './contradictions.ts'
 import { type Facts, type FootwearContext, factsOf } from './facts.ts'
 import { footwearFinding } from './finding.ts'
 import { pairPicture } from './pair/of-player.ts'
 import { type JudgedPair, judgedPair } from './pairs.ts'
-import { type FootwearRule, reasonsOf, sentenceOf } from './rules/rule.ts'
+import {
+	type FootwearRule,
+	groundsOf,
+	rankFor,
+	reasonsOf,
+	sentenceOf,
+	severityOf,
+} from './rules/rule.ts'
 import { footwearRules } from './rules/rules.ts'
+import { settle } from './settle.ts'
 
 /**
  * @param context the results of the rooms it draws on; each wish names its rule, reasons and basis
@@ -29,40 +39,33 @@ export function footwear(
 	protocol: Protocol,
 ): FootwearResult {
 	const facts = factsOf(visit, context, protocol)
-	const applied = [
+	const applied: Application[] = [
 		...footwearRules.flatMap((rule) => applicationOf(rule, facts, protocol)),
-		...askedByConditions(visit),
+		...askedByConditions(visit, protocol),
 	]
 	const seek = applied.flatMap((application) => application.seek)
 	const avoid = applied.flatMap((application) => application.avoid)
-	const contradictions = contradictionsOf(seek, avoid)
+	const mayBuy = !isHeld(context.gate ?? openGate, 'purchase')
 	const current = pairsInUse(visit, context, protocol)
 	return {
 		target: { seek, avoid },
-		contradictions,
+		contradictions: contradictionsOf(seek, avoid),
+		settled: settle(seek, avoid).settled,
 		current,
 		ranked: [],
 		findings: [
-			...applied.map((application) => application.finding),
-			...contradictions.map(contradictionFinding),
+			...applied.filter(({ protects }) => mayBuy || protects).map(({ finding }) => finding),
 			...pairFindings(visit, current, protocol),
-			...rotationFindings(visit, protocol),
+			...(mayBuy ? rotationFindings(visit, protocol) : []),
 		],
 	}
-}
-/** The two kinds may name the same feature: a pair is told by both of its names. */
-function contradictionFinding({ feature, other, ...statement }: Contradicting): Finding {
-	const id = other === undefined ? feature : `${feature}-${other}`
-	return footwearFinding(`contradiction-${id}`, 'caution', statement, [], {
-		rule: 'contradicting wishes',
-		source: 'comparison of the rules that apply',
-		strength: 'practice',
-	})
 }
 interface Application {
 	seek: FeatureWish[]
 	avoid: FeatureWish[]
 	finding: Finding
+	/** What protects a foot is told while nothing may be bought. */
+	protects?: true
 }
 /** What a rule wishes and says where it applies. */
 function applicationOf(rule: FootwearRule, facts: Facts, protocol: Protocol): Application[] {
@@ -72,18 +75,28 @@ function applicationOf(rule: FootwearRule, facts: Facts, protocol: Protocol): Ap
 	const statement = sentenceOf(rule, facts, protocol)
 	const { threshold, ...ground } = rule.basis
 	const basis = threshold ? protocol.basis(id, threshold) : { rule: id, ...ground }
-	const wish = (feature: Feature): FeatureWish => ({
-		feature,
-		because,
-		basis,
-		...statement,
-		rule: id,
-	})
+	const rank = rankFor(rule, facts)
+	const isStrict = (feature: Feature): boolean =>
+		rank !== 'recurrent-injury' && rule.strict?.includes(feature) === true
+	const wish = (feature: Feature): FeatureWish =>
+		present({
+			feature,
+			because,
+			basis: rule.practiceOnly?.includes(feature) ? { rule: id, ...commonPractice } : basis,
+			...statement,
+			rule: id,
+			rank,
+			severity: rank === 'injury-now' ? severityOf(rule, facts, protocol) : undefined,
+			strict: isStrict(feature) ? true : undefined,
+			grounds: groundsOf(rule, facts)?.slice(),
+			roles: rule.roles?.slice(),
+		})
 	return [
 		{
 			seek: rule.seek.map(wish),
 			avoid: rule.avoid.map(wish),
 			finding: footwearFinding(id, 'advise', statement, because, basis),
+			...(rule.protects ? { protects: true as const } : {}),
 		},
 	]
 }
@@ -94,7 +107,7 @@ const pairsInUse = (visit: Visit, context: FootwearContext, protocol: Protocol):
 /** Not to be worn, or not before it is mended: read before anything is settled. */
 const isLeftOff = ({ params }: JudgedPair): boolean =>
 	params.said.some(
-		({ code, params: said }) => code === 'owned.stop-wearing' || said['mendFirst'] === true,
+		({ code, params: said }) => code === 'owned.stop-wearing' || said.mendFirst === true,
 	)
 /** Pairs that something should be done about. */
 function pairFindings(visit: Visit, current: readonly JudgedPair[], protocol: Protocol): Finding[] {

@@ -46,14 +46,12 @@ export const lacingRows: readonly (WorkRow & { id: LacingId })[] = [
 		id: 'heel-lock',
 		sided: false,
 		found: (facts) => [...slippingHeel(facts), ...(facts.raise?.because ?? [])],
+		// it pulls the sore heel against the counter
+		never: ['achilles-insertional', 'haglund-deformity', 'calcaneal-apophysitis'],
 		against: [
 			{
 				conditions: ['anterior-ankle-impingement'],
 				code: 'work.caution-lock-at-the-front',
-			},
-			{
-				conditions: ['achilles-insertional', 'haglund-deformity', 'calcaneal-apophysitis'],
-				code: 'work.caution-lock-on-heel',
 			},
 			reducedFeeling,
 		],

@@ -17,15 +17,20 @@ export const modificationRows: readonly WorkRow[] = [
 		id: 'heel-raise',
 		sided: false,
 		found: ({ raise }) => raise?.because ?? [],
-		says: ({ raise }) => state('work.heel-raise', { raiseMm: need(raise, 'the heel raise').mm }),
-		limits: ({ protocol: { value } }) =>
-			state('work.heel-raise.limits', {
-				freeWeeksLeast: value('footwear.raiseFreeMinWeeks'),
-				freeWeeksMost: value('footwear.raiseFreeMaxWeeks'),
-				stepLeastMm: value('footwear.raiseStepMinMm'),
-				stepMostMm: value('footwear.raiseStepMaxMm'),
-				stepWeeks: value('footwear.raiseStepWeeks'),
-			}),
+		says: ({ raise }) =>
+			state('work.heel-raise-in', { pairs: need(raise, 'the heel raise').pairs }),
+		heldBy: ['raise'],
+		// what evens the legs is not lowered again
+		limits: ({ raise, protocol: { value } }) =>
+			raise?.kind === 'leg-length'
+				? state('work.leg-length-raise.limits')
+				: state('work.heel-raise.limits', {
+						freeWeeksLeast: value('footwear.raiseFreeMinWeeks'),
+						freeWeeksMost: value('footwear.raiseFreeMaxWeeks'),
+						stepLeastMm: value('footwear.raiseStepMinMm'),
+						stepMostMm: value('footwear.raiseStepMaxMm'),
+						stepWeeks: value('footwear.raiseStepWeeks'),
+					}),
 		against: [
 			{
 				conditions: ['posterior-ankle-impingement'],
@@ -84,12 +89,14 @@ export const modificationRows: readonly WorkRow[] = [
 	{
 		id: 'liner-swap',
 		sided: false,
+		heldBy: ['insert'],
 		sought: ['removable-liner', 'full-length-cushioning'],
 		against: [],
 	},
 	{
 		id: 'forefoot-plate',
 		sided: true,
+		heldBy: ['insert'],
 		conditions: ['first-mtp-osteoarthritis', 'turf-toe'],
 		found: ({ posture }, side) => stiffJointReason(posture, side),
 		says: ({ protocol: { value } }) =>

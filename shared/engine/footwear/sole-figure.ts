@@ -3,13 +3,14 @@
  * drawing is one millimetre.
  */
 import { jointNames } from '../facts/joint-risks.table.ts'
+import type { JointRisks } from '../facts/joint-risks.ts'
 import type { SizingResult, StudDistance } from '../findings/assessment.ts'
 import { need } from '../plain/need.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import type { JointName, Model, ShelfSize, Stud } from '../visit/shelf.ts'
 import { rounded } from '../visit/sides.ts'
 import type { Side } from '../visit/visit.ts'
-import { type JointRisks, jointsOf, type Point, studDistances, studPoints } from './studs.ts'
+import { jointsOf, type Point, studDistances, studPoints } from './studs.ts'
 
 const margin = 14
 const escaped = (text: string) =>

@@ -11,15 +11,19 @@
  * Limits: a foot slides and turns in the boot, and the pressure of a stud spreads through plate and
  * insert; the distance says where to look.
  */
-import { conditionReasons } from '../conditions/query.ts'
-import { jointNames, riskRows } from '../facts/joint-risks.table.ts'
-import type { PostureResult, SizingResult, StudDistance } from '../findings/assessment.ts'
-import type { Because } from '../protocol/basis.ts'
+
+import { jointNames } from '../facts/joint-risks.table.ts'
+import { type JointRisks, jointRisksOf, jointsAtRisk } from '../facts/joint-risks.ts'
+import type {
+	PlayerFacts,
+	PostureResult,
+	SizingResult,
+	StudDistance,
+} from '../findings/assessment.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import type { JointName, Model, ShelfSize } from '../visit/shelf.ts'
 import { rounded } from '../visit/sides.ts'
 import type { Side, Visit } from '../visit/visit.ts'
-import { firstRayReason, stiffJointReason } from './facts.ts'
 
 export interface Point {
 	xMm: number
@@ -56,23 +60,17 @@ export const studPoints = (
 		yMm: (stud.yFraction * size.ballWidthMm) / 2,
 	}))
 
-export type JointRisks = Record<JointName, Because[]>
-/** The reasons that put each joint of a side at risk; none: it is not. */
-export function jointRisks(visit: Visit, posture: PostureResult, side: Side): JointRisks {
-	const recorded = (joint: JointName): Because[] =>
-		riskRows
-			.filter(({ joints }) => joints.includes(joint))
-			.flatMap(({ conditions, when }) => conditionReasons(visit, conditions, { side, when }))
-	return {
-		'first metatarsal head': [
-			...firstRayReason(posture, side, 'plantarflexed'),
-			...stiffJointReason(posture, side),
-			...recorded('first metatarsal head'),
-		],
-		'fifth metatarsal head': recorded('fifth metatarsal head'),
-		'heel centre': recorded('heel centre'),
-	}
-}
+/**
+ * The reasons that put each joint of a side at risk, recorded, measured or suspected; none: it is
+ * not. @param facts of the player, where they are known; else from what the visit records
+ */
+export const jointRisks = (
+	visit: Visit,
+	posture: PostureResult,
+	side: Side,
+	facts?: PlayerFacts,
+): JointRisks =>
+	jointRisksOf(facts ? facts[side] : { jointsAtRisk: jointsAtRisk(visit, posture, side, []) })
 /**
  * @returns each joint with its distance to every stud, mm to 0.1; studs closer than the limit, and
  * tall enough to count, are listed in `under`

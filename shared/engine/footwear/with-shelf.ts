@@ -1,5 +1,5 @@
 /** Adds to the footwear room what the shelf, the modifications and the lacing say. */
-import { isAdult } from '../facts/age.ts'
+import { isHeld, openGate } from '../facts/held.ts'
 import { jointNames } from '../facts/joint-risks.table.ts'
 import type { FootwearResult, RankedModel } from '../findings/assessment.ts'
 import { type Finding, reading } from '../findings/finding.ts'
@@ -16,13 +16,11 @@ import type { FootwearContext } from './facts.ts'
 import { footwearFinding } from './finding.ts'
 import type { InsertVolume } from './insert-volume.ts'
 import { lacingRows } from './lacing.ts'
-import { matchShelf } from './match/match.ts'
 import { modificationRows } from './modifications.ts'
+import { proposedCount, rankedFor } from './shelf-for.ts'
 import { allRemovable, jointRisks, jointsOf } from './studs.ts'
 import { workFacts, workOf } from './work.ts'
 
-/** How many models are put forward. */
-const proposedCount = 3
 /** How many different reasons are told where none passes. */
 const toldStops = 3
 const order: Basis = {
@@ -42,14 +40,15 @@ export function withShelf(
 	protocol: Protocol,
 	insert?: InsertVolume,
 ): FootwearResult {
-	const facts = workFacts(visit, context.ankle, context.posture, result.target, protocol)
+	const gate = context.gate ?? openGate
+	const facts = workFacts(visit, context, result.target, protocol)
 	const worked = {
 		...result,
 		modifications: workOf(modificationRows, facts),
 		lacing: workOf(lacingRows, facts),
 	}
-	if (!shelf) return worked
-	const ranked = rankedFor(result, visit, context, shelf, protocol, insert)
+	if (!shelf || isHeld(gate, 'shelf') || isHeld(gate, 'purchase')) return worked
+	const ranked = rankedFor(result.target, shelf, visit, context, protocol, insert)
 	const findings =
 		ranked.length === 0
 			? [unmatched(context)]
@@ -59,25 +58,6 @@ export function withShelf(
 					...studsUnplaced(visit, context, protocol),
 				]
 	return { ...worked, findings: [...result.findings, ...findings], ranked }
-}
-function rankedFor(
-	result: FootwearResult,
-	visit: Visit,
-	context: FootwearContext,
-	shelf: Shelf,
-	protocol: Protocol,
-	insert: InsertVolume | undefined,
-): RankedModel[] {
-	const adult = isAdult(visit, protocol)
-	const stopping = result.findings.filter((found) => found.level === 'stop')
-	const { target, contradictions } = result
-	const strictRules = new Set(stopping.map((found) => found.basis.rule))
-	return matchShelf(
-		shelf,
-		visit,
-		{ ...context, target, contradictions, adult, strictRules, insert },
-		protocol,
-	)
 }
 const unmatched = ({ sizing }: FootwearContext): Finding => {
 	const lacks = sizing.fitLengthMm === undefined ? 'foot-length' : 'models'
@@ -150,7 +130,7 @@ function studsUnderJoints(
 /** Feet with a joint at risk that studs could not be checked against. */
 function studsUnplaced(visit: Visit, context: FootwearContext, protocol: Protocol): Finding[] {
 	const [side, otherSide] = bothSides.filter((side) => {
-		const risks = jointRisks(visit, context.posture, side)
+		const risks = jointRisks(visit, context.posture, side, context.facts)
 		return (
 			jointNames.some((joint) => risks[joint].length > 0) &&
 			jointsOf(context.sizing, side, protocol) === undefined

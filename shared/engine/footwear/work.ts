@@ -4,12 +4,17 @@
  */
 
 import { conditionReasons, hasCondition } from '../conditions/query.ts'
+import { isHeld, openGate } from '../facts/held.ts'
 import type {
-	AnkleResult,
 	FeatureWish,
 	FootwearResult,
 	FootwearWork,
+	Gate,
+	Holdable,
 	PostureResult,
+	RaiseInFoot,
+	RaiseKind,
+	RaiseResult,
 } from '../findings/assessment.ts'
 import { reading } from '../findings/finding.ts'
 import type { Basis, Because } from '../protocol/basis.ts'
@@ -19,30 +24,67 @@ import { bothSides } from '../visit/sides.ts'
 import type { Condition, Feature } from '../visit/terms.ts'
 import type { Side, Visit } from '../visit/visit.ts'
 import { type Statement, type StatementCode, state } from '../words/statement.ts'
+import type { FootwearContext } from './facts.ts'
 import { once } from './once.ts'
+import { settle } from './settle.ts'
 
 /** What the rows look at. */
 export interface WorkFacts {
 	target: FootwearResult['target']
-	/** The larger of the two sides' heel raises proposed, where there is one. */
-	raise: { mm: number; because: Because[] } | undefined
+	/** What is raised under the heel in which pair, where wedges or soles make it. */
+	raise: { pairs: RaisedPair[]; because: Because[]; kind: RaiseKind } | undefined
+	gate: Gate
 	posture: PostureResult
 	visit: Visit
 	protocol: Protocol
 }
-function largerRaise({ heelRaiseMm }: AnkleResult): WorkFacts['raise'] {
-	const raiseMm = heelRaiseMm === undefined ? 0 : Math.max(heelRaiseMm.left, heelRaiseMm.right)
-	if (!(raiseMm > 0)) return undefined
-	return { mm: raiseMm, because: [reading('heelRaiseProposedMm', raiseMm, 'mm')] }
+/** Heel raise of a pair, mm a side, beside what an insert brings. */
+export interface RaisedPair {
+	/** An owned pair by its name, or the role of one to be chosen. */
+	pair: string
+	leftMm: number
+	rightMm: number
 }
-/** @param target what the footwear rules seek and avoid */
-export const workFacts = (
+/** The raise of the plan, as it is: what evens the legs is never made the same on both sides. */
+function raisedPairs({ footwear = [] }: Visit, raise: RaiseResult | undefined): WorkFacts['raise'] {
+	const mm = ({ addMm, madeBy }: RaiseInFoot) => (madeBy === 'insert' ? 0 : addMm)
+	const pairs = (raise?.pairs ?? [])
+		.map(({ pair, left, right }) => ({
+			pair: footwear.find(({ id }) => id === pair)?.name ?? pair.replace(/^role\./, ''),
+			leftMm: mm(left),
+			rightMm: mm(right),
+		}))
+		.filter(({ leftMm, rightMm }) => leftMm > 0 || rightMm > 0)
+	if (pairs.length === 0) return undefined
+	const most = bothSides.map((side) => Math.max(...pairs.map((one) => one[`${side}Mm`])))
+	return {
+		pairs,
+		kind: raise?.aim.kind ?? 'none',
+		because: [
+			...(raise?.aim.because ?? []),
+			...bothSides.flatMap((side, at) =>
+				(most[at] ?? 0) > 0 ? [reading('heelRaiseProposedMm', most[at] ?? 0, 'mm', side)] : [],
+			),
+		],
+	}
+}
+/** @param target what the footwear rules seek and avoid: what gave way calls for no work */
+export function workFacts(
 	visit: Visit,
-	ankle: AnkleResult,
-	posture: PostureResult,
+	{ posture, gate = openGate, raise }: FootwearContext,
 	target: FootwearResult['target'],
 	protocol: Protocol,
-): WorkFacts => ({ target, raise: largerRaise(ankle), posture, visit, protocol })
+): WorkFacts {
+	const { seek, avoid } = settle(target.seek, target.avoid)
+	return {
+		target: { seek, avoid },
+		raise: raisedPairs(visit, raise),
+		gate,
+		posture,
+		visit,
+		protocol,
+	}
+}
 
 /** What speaks against a piece of work, or asks for care with it. */
 export interface Caution {
@@ -69,17 +111,31 @@ export interface WorkRow {
 	says?: Saying
 	limits?: Saying
 	against: readonly Caution[]
+	/** Any of these now: it is not offered at all. */
+	never?: readonly Condition[]
+	/** What of the gate holds it back; of a limb where the work is of one side. */
+	heldBy?: readonly Holdable[]
 	/** Common practice where it is left out. */
 	basis?(facts: WorkFacts): Basis
 }
 const wishReasons = (wishes: readonly FeatureWish[], features: readonly Feature[]): Because[] =>
 	wishes.filter((wish) => features.includes(wish.feature)).flatMap((wish) => wish.because)
+/** Held by the gate, or never to be done to a foot with this. */
+const isHeldBack = (
+	{ never = [], heldBy = [] }: WorkRow,
+	{ gate, visit }: WorkFacts,
+	side: Side | undefined,
+): boolean =>
+	isHeld(gate, 'sport') ||
+	heldBy.some((what) => isHeld(gate, what, side)) ||
+	hasCondition(visit, never, side === undefined ? {} : { side })
 /** The reasons that call for a piece of work; none: it is not proposed. @param side none: of a pair */
 function reasonsOf(row: WorkRow, facts: WorkFacts, side: Side | undefined): Because[] {
 	const { seek, avoid } = facts.target
 	const { sought = [], avoided = [], onlyWithSought = [], conditions = [] } = row
 	const isSought = (feature: Feature) => seek.some((wish) => wish.feature === feature)
 	if (!onlyWithSought.every(isSought)) return []
+	if (isHeldBack(row, facts, side)) return []
 	return once([
 		...(side === undefined
 			? bothSides.flatMap((each) => row.found?.(facts, each) ?? [])

@@ -1,6 +1,7 @@
 /** Predicted adult stature of a visit, with the finding that says so or why not. */
 import { type Finding, reading } from '../findings/finding.ts'
 import { exactly, type Formula, over, quantity, times } from '../findings/formula.ts'
+import { commonPractice } from '../protocol/basis.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
 import { rounded } from '../visit/sides.ts'
 import type { Visit } from '../visit/visit.ts'
@@ -101,6 +102,18 @@ function predictionFinding(
 		protocol.basis('Khamis-Roche, weights of the 1995 erratum', adultErrorKey(visit)),
 	)
 }
+/** What a doctor expects stands before what the equation gives; its error is not known. */
+function enteredFinding(enteredCm: number, statureCm: number | undefined): Finding {
+	const held = statureCm !== undefined && enteredCm < statureCm
+	return growthFinding(
+		state('growth.adult-stature-entered', { enteredCm, held }),
+		'note',
+		[reading('adultStatureCm', enteredCm, 'cm')],
+		{ rule: 'expected adult stature as entered', ...commonPractice },
+	)
+}
+/** The equation's own error; of a stature that was entered none is known. */
+export const hasKnownError = ({ body }: Visit): boolean => body?.adultStatureCm === undefined
 /**
  * Predicted adult stature in cm, never below the present one, with the finding that says so; absent
  * where it cannot be computed, with a finding that says why.
@@ -110,6 +123,12 @@ export function adultStature(
 	ageYears: number,
 	protocol: Protocol,
 ): { predictedCm?: number; findings: Finding[] } {
+	const { adultStatureCm: enteredCm, statureCm } = visit.body ?? {}
+	if (enteredCm !== undefined)
+		return {
+			predictedCm: Math.max(enteredCm, statureCm ?? 0),
+			findings: [enteredFinding(enteredCm, statureCm)],
+		}
 	const missing = missingFinding(visit, protocol)
 	if (missing) return { findings: [missing] }
 	const input = adultStatureInput(visit, ageYears, protocol)

@@ -7,17 +7,17 @@ import { figure, linesOf } from '../findings/working.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import { decimalAgeYears } from '../visit/age.ts'
 import type { Visit } from '../visit/visit.ts'
-import { againKey, footRateKey, footRates, lengthAt } from './forecast.ts'
+import { againKey, footRateKey, footRates, growsOn, lengthAt } from './forecast.ts'
 import { leastKey, type PairForecast, toeRoomOf, yearsLeft } from './toe-room.ts'
 import { type FootGrowth, longerFootMm, perYear } from './velocity.ts'
 
 type Result = Omit<GrowthResult, 'workings'>
 
-function forecastWorkings(visit: Visit, { footForecast }: Result, protocol: Protocol): Working[] {
-	const last = footForecast?.at(-1)
+function forecastWorkings(visit: Visit, result: Result, protocol: Protocol): Working[] {
+	const last = result.footForecast?.at(-1)
 	const footMm = longerFootMm(visit)
 	if (!last || footMm === undefined) return []
-	const { mean, slow, fast } = footRates(visit, protocol)
+	const { mean, slow, fast } = footRates(visit, protocol, growsOn(result))
 	const { birthDate } = visit.player
 	const then = lengthAt(
 		footMm,
@@ -31,7 +31,7 @@ function forecastWorkings(visit: Visit, { footForecast }: Result, protocol: Prot
 			title: 'Foot-length forecast',
 			lines: [
 				`Longer foot now ${figure(footMm, 1)} mm; mean ${figure(mean.mmPerYear)} mm a year until ` +
-					`${mean.stopsAt} years; band from ${equation(slow.formula, 'mm a year')} to ` +
+					`${figure(mean.stopsAt, 1)} years; band from ${equation(slow.formula, 'mm a year')} to ` +
 					equation(fast.formula, 'mm a year'),
 				`On ${last.date}: ${equation(then, 'mm', 1)} (${figure(last.lowMm, 1)} to ` +
 					`${figure(last.highMm, 1)})`,
@@ -56,18 +56,17 @@ function lastingLine(
 }
 function toeRoomWorkings(
 	visit: Visit,
+	result: Result,
 	pairs: readonly PairForecast[],
 	protocol: Protocol,
 ): Working[] {
-	const footMm = longerFootMm(visit)
-	if (footMm === undefined) return []
-	const { mean } = footRates(visit, protocol)
-	return pairs.map(({ pair, index, insideLengthMm, forecast }) => ({
+	const { mean } = footRates(visit, protocol, growsOn(result))
+	return pairs.map(({ pair, index, insideLengthMm, fitMm, forecast }) => ({
 		id: `growth.toe-room-${idPart(pair.id, index)}`,
 		title: `Toe room of ${pair.name ?? pair.id}`,
 		lines: linesOf(
-			`Inside less foot less sock: ` +
-				`${equation(toeRoomOf(insideLengthMm, footMm, visit.feet?.sockMm ?? 0), 'mm', 1)}; least ` +
+			`Inside less length to fit less sock: ` +
+				`${equation(toeRoomOf(insideLengthMm, fitMm, visit.feet?.sockMm ?? 0), 'mm', 1)}; least ` +
 				`${forecast.leastMm} mm`,
 			visit.feet?.stance === 'seated'
 				? `The feet were measured seated: the true room is up to about ${seatedShorterMm} mm less`
@@ -94,17 +93,19 @@ function footGrowthWorkings(feet: FootGrowth | undefined, protocol: Protocol): W
 }
 function measureAgainWorkings(
 	visit: Visit,
-	{ measureAgainBy }: Result,
+	result: Result,
 	feet: FootGrowth | undefined,
 	protocol: Protocol,
 ): Working[] {
+	const { measureAgainBy } = result
 	if (!measureAgainBy) return []
-	const key = againKey(visit, feet?.mmPerYear, protocol)
+	const late = growsOn(result)
+	const key = againKey(visit, feet?.mmPerYear, protocol, late)
 	const fastMm = protocol.value('growth.footFastMmPerYear')
 	const rule =
 		key === 'growth.againFastWeeks'
 			? `The foot grew more than ${fastMm} mm a year: ${protocol.value(key)} weeks`
-			: `${protocol.value(key)} months at this age`
+			: `${protocol.value(key)} months ${late ? 'before or around the growth spurt' : 'at this age'}`
 	return [
 		{
 			id: 'growth.measure-again',
@@ -123,7 +124,7 @@ export const footWorkings = (
 	protocol: Protocol,
 ): Working[] => [
 	...forecastWorkings(visit, result, protocol),
-	...toeRoomWorkings(visit, pairs, protocol),
+	...toeRoomWorkings(visit, result, pairs, protocol),
 	...footGrowthWorkings(feet, protocol),
 	...measureAgainWorkings(visit, result, feet, protocol),
 ]

@@ -11,10 +11,10 @@ import { decimalAgeYears } from '../visit/age.ts'
 import { rounded } from '../visit/sides.ts'
 import type { Visit } from '../visit/visit.ts'
 import { state } from '../words/statement.ts'
-import { adultErrorKey, adultStature, shareOfAdult } from './adult.ts'
+import { adultErrorKey, adultStature, hasKnownError, shareOfAdult } from './adult.ts'
 import { centileFindings, centilesOf } from './centiles-of-visit.ts'
 import { type Estimates, maturityEstimates } from './estimate.ts'
-import { footForecast, forecastFindings, measureAgainBy } from './forecast.ts'
+import { footForecast, forecastFindings, growsOn, measureAgainBy } from './forecast.ts'
 import { methodFindings, stageMethod } from './method.ts'
 import { growthFinding, standingCautions } from './says.ts'
 import { stage } from './stage.ts'
@@ -27,6 +27,12 @@ const bestAges = {
 	male: ['growth.bestAgeMinBoys', 'growth.bestAgeMaxBoys'],
 	female: ['growth.bestAgeMinGirls', 'growth.bestAgeMaxGirls'],
 } as const
+/** Whether the player is of the ages at which an offset is most useful. */
+function isOfBestAge({ player }: Visit, ageYears: number, protocol: Protocol): boolean {
+	const [lowKey, highKey] = bestAges[player.sex]
+	const shown = rounded(ageYears, 2)
+	return shown >= protocol.value(lowKey) && shown <= protocol.value(highKey)
+}
 /** A caution where an offset stands outside the ages at which it is most useful. */
 function bestAgeFindings(
 	visit: Visit,
@@ -38,7 +44,7 @@ function bestAgeFindings(
 	const [lowKey, highKey] = bestAges[sex]
 	const [low, high] = [protocol.value(lowKey), protocol.value(highKey)]
 	const shownAge = rounded(ageYears, 2)
-	if (Object.keys(offsets).length === 0 || (shownAge >= low && shownAge <= high)) return []
+	if (Object.keys(offsets).length === 0 || isOfBestAge(visit, ageYears, protocol)) return []
 	return [
 		growthFinding(
 			state('growth.best-ages', { sex, ageYears: shownAge, low, high }),
@@ -57,12 +63,14 @@ interface AdultShare {
 function adultShare(visit: Visit, predictedCm: number | undefined, protocol: Protocol): AdultShare {
 	const nowCm = visit.body?.statureCm
 	if (predictedCm === undefined || nowCm === undefined) return {}
+	const percent = shareOfAdult(nowCm, predictedCm).value
+	if (!hasKnownError(visit)) return { percent }
 	const errorCm = protocol.value(adultErrorKey(visit))
 	// An adult is never shorter than the player is now, and no share is above the whole.
 	const lowCm = Math.max(nowCm, predictedCm - errorCm)
 	const highCm = predictedCm + errorCm
 	return {
-		percent: shareOfAdult(nowCm, predictedCm).value,
+		percent,
 		predictedAdultStatureRangeCm: { low: lowCm, high: highCm },
 		percentAdultStatureRange: {
 			low: shareOfAdult(nowCm, highCm).value,
@@ -104,12 +112,12 @@ function maturity(visit: Visit, earlier: readonly Visit[], ageYears: number, pro
 	const share = adultShare(visit, adult.predictedCm, protocol)
 	const chosen = stageMethod(visit, earlier, protocol)
 	const offset = chosen.offset && estimates.offsets[chosen.offset]
-	const reached = stage(share.percent, offset, protocol)
+	const reached = stage(share.percent, offset, protocol, isOfBestAge(visit, ageYears, protocol))
 	return {
 		estimates,
 		adultCm: adult.predictedCm,
 		share,
-		band: reached.band,
+		reached,
 		method: chosen.method,
 		findings: [
 			...treatmentFindings(visit),
@@ -124,6 +132,7 @@ function maturity(visit: Visit, earlier: readonly Visit[], ageYears: number, pro
 }
 /**
  * @param visit a parsed visit; @param earlier the player's earlier visits, any order
+ * @param fitLengthMm length to fit of the sizing room, mm: toe room is counted from it
  * @returns undefined from 18 years; estimates that do not apply are absent, with a finding that
  * says why
  */
@@ -131,11 +140,12 @@ export function growth(
 	visit: Visit,
 	earlier: readonly Visit[],
 	protocol: Protocol,
+	fitLengthMm?: number,
 ): GrowthResult | undefined {
 	const { birthDate, sex } = visit.player
 	if (isAdult(visit, protocol)) return undefined
 	const ageYears = decimalAgeYears(birthDate, visit.visitDate)
-	const { estimates, adultCm, share, band, method, findings } = maturity(
+	const { estimates, adultCm, share, reached, method, findings } = maturity(
 		visit,
 		earlier,
 		ageYears,
@@ -143,9 +153,10 @@ export function growth(
 	)
 	const { velocity, findings: velocityFindings } = statureVelocity(visit, earlier, protocol)
 	const feet = footGrowth(visit, earlier, protocol)
-	const forecast = footForecast(visit, protocol)
-	const again = measureAgainBy(visit, feet?.mmPerYear, protocol)
-	const pairs = toeRoomForecasts(visit, protocol)
+	const late = growsOn(reached)
+	const forecast = footForecast(visit, protocol, late)
+	const again = measureAgainBy(visit, feet?.mmPerYear, protocol, late)
+	const pairs = toeRoomForecasts(visit, late, fitLengthMm, protocol)
 	const centiles = centilesOf(visit)
 	const estimated = Object.keys(estimates.offsets).length > 0 || adultCm !== undefined
 	const result = present({
@@ -156,7 +167,9 @@ export function growth(
 		percentAdultStature: share.percent,
 		predictedAdultStatureRangeCm: share.predictedAdultStatureRangeCm,
 		percentAdultStatureRange: share.percentAdultStatureRange,
-		band,
+		band: reached.band,
+		stageKnown: reached.stageKnown,
+		aroundSpurt: reached.aroundSpurt,
 		method,
 		centiles,
 		velocity,

@@ -48,14 +48,28 @@ function judged(
 		),
 	}
 }
+export interface Reached {
+	band: GrowthResult['band']
+	stageKnown: boolean
+	aroundSpurt?: true
+	findings: Finding[]
+}
+/** What is not known is not said to be around the spurt; nor is an offset that bears little. */
+function isAround(byPercent: Stage | undefined, byOffset: Stage | undefined, bestAge: boolean) {
+	if (byPercent === 'around') return true
+	if (!bestAge) return false
+	return byOffset === 'around' || (byPercent && byOffset && byPercent !== byOffset)
+}
 /**
  * The stage: by percentage of adult stature first, else by offset; where they disagree, uncertain.
+ * @param bestAge the player is of the ages at which the offset is most useful
  */
 export function stage(
 	percent: number | undefined,
 	offset: number | undefined,
 	protocol: Protocol,
-): { band: GrowthResult['band']; findings: Finding[] } {
+	bestAge = true,
+): Reached {
 	const lowPercent = protocol.value('growth.percentAroundMin')
 	const highPercent = protocol.value('growth.percentAroundMax')
 	const aroundYears = protocol.value('growth.offsetAroundYears')
@@ -71,9 +85,14 @@ export function stage(
 			byPercent ? 'growth.percentAroundMin' : 'growth.offsetAroundYears',
 		),
 	)
-	if (!byPercent && !byOffset) return { band, findings: [named] }
+	if (!byPercent && !byOffset) return { band, stageKnown: false, findings: [named] }
 	const asked = band === 'uncertain' ? 'around' : band
-	return { band, findings: [named, ...prompts(percent, asked, protocol)] }
+	return {
+		band,
+		stageKnown: true,
+		...(isAround(byPercent, byOffset, bestAge) ? { aroundSpurt: true as const } : {}),
+		findings: [named, ...prompts(percent, asked, protocol)],
+	}
 }
 
 /** Which growing parts to ask about, by stage: foot first, then knee, then hip. */

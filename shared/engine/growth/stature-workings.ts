@@ -48,14 +48,17 @@ function shareWorkings(visit: Visit, result: Result, protocol: Protocol): Workin
 		percentAdultStatureRange: range,
 	} = result
 	if (statureCm === undefined || adultCm === undefined) return []
-	if (percent === undefined || !range) return []
+	if (percent === undefined) return []
+	const byError =
+		range === undefined
+			? 'the error of what was entered is not known'
+			: `by the prediction error ${figure(range.low, 1)} to ${figure(range.high, 1)} %`
 	return [
 		{
 			id: 'growth.percent-adult-stature',
 			title: 'Share of predicted adult stature',
 			lines: [
-				`${equation(shareOfAdult(statureCm, adultCm), '%', 1)}; by the prediction error ` +
-					`${figure(range.low, 1)} to ${figure(range.high, 1)} %`,
+				`${equation(shareOfAdult(statureCm, adultCm), '%', 1)}; ${byError}`,
 				`Around the spurt from ${protocol.value('growth.percentAroundMin')} to ` +
 					`${protocol.value('growth.percentAroundMax')} %`,
 			],

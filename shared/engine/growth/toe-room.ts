@@ -23,18 +23,20 @@ interface MeasuredPair {
 	pair: Pair
 	index: number
 	insideLengthMm: number
+	/** The length to fit today, mm. */
+	fitMm: number
 }
 export interface PairForecast extends MeasuredPair {
 	forecast: ToeRoomForecast
 }
-const measuredPairs = (visit: Visit): MeasuredPair[] =>
+const measuredPairs = (visit: Visit, fitMm: number): MeasuredPair[] =>
 	(visit.footwear ?? []).flatMap((pair, index) => {
 		const { insideLengthMm } = pair
-		return insideLengthMm === undefined ? [] : [{ pair, index, insideLengthMm }]
+		return insideLengthMm === undefined ? [] : [{ pair, index, insideLengthMm, fitMm }]
 	})
-/** Toe room: inside length less the foot and what the sock adds, all mm. */
-export const toeRoomOf = (insideLengthMm: number, footMm: number, sockMm: number): Formula =>
-	minus(quantity(insideLengthMm, 1), quantity(footMm, 1), quantity(sockMm, 1))
+/** Toe room: inside length less the length to fit and what the sock adds, all mm. */
+export const toeRoomOf = (insideLengthMm: number, fitMm: number, sockMm: number): Formula =>
+	minus(quantity(insideLengthMm, 1), quantity(fitMm, 1), quantity(sockMm, 1))
 /** Years until a room, mm, is used up at a rate of growth, mm a year. */
 export const yearsLeft = (roomMm: number, mmPerYear: number): Formula =>
 	over(quantity(roomMm, 1), quantity(mmPerYear))
@@ -48,15 +50,15 @@ function usedUpOn(visit: Visit, roomMm: number, { mmPerYear, stopsAt }: Rate): s
 }
 function forecastOf(
 	visit: Visit,
-	{ pair, insideLengthMm }: MeasuredPair,
-	footMm: number,
+	{ pair, insideLengthMm, fitMm }: MeasuredPair,
+	late: boolean,
 	protocol: Protocol,
 ): ToeRoomForecast {
-	const toeRoomMm = rounded(toeRoomOf(insideLengthMm, footMm, visit.feet?.sockMm ?? 0).value, 4)
+	const toeRoomMm = rounded(toeRoomOf(insideLengthMm, fitMm, visit.feet?.sockMm ?? 0).value, 4)
 	const leastMm = protocol.value(leastKey(pair))
 	const base = { id: pair.id, toeRoomMm, leastMm }
 	if (toeRoomMm < leastMm) return { ...base, state: 'already-short' }
-	const { mean, slow, fast } = footRates(visit, protocol)
+	const { mean, slow, fast } = footRates(visit, protocol, late)
 	const earliest = usedUpOn(visit, toeRoomMm - leastMm, fast)
 	return present({
 		...base,
@@ -67,17 +69,23 @@ function forecastOf(
 	})
 }
 /**
- * Each pair with a measured inside length: toe room now (inside - longer foot - sock, mm) and the
- * date when it
- * falls to the limit, with the dates of the fast and the slow edge of the band; a date past the end
- * of growth is absent.
+ * Each pair with a measured inside length: toe room now (inside - length to fit - sock, mm) and the
+ * date when it falls to the limit, with the dates of the fast and the slow edge of the band; a date
+ * past the end of growth is absent.
+ * @param late the player has not passed the growth spurt; @param fitMm length to fit of the sizing
+ * room; without it the longer foot
  */
-export function toeRoomForecasts(visit: Visit, protocol: Protocol): PairForecast[] {
-	const footMm = longerFootMm(visit)
-	if (footMm === undefined) return []
-	return measuredPairs(visit).map((measured) => ({
+export function toeRoomForecasts(
+	visit: Visit,
+	late: boolean,
+	fitMm: number | undefined,
+	protocol: Protocol,
+): PairForecast[] {
+	const lengthMm = fitMm ?? longerFootMm(visit)
+	if (lengthMm === undefined) return []
+	return measuredPairs(visit, lengthMm).map((measured) => ({
 		...measured,
-		forecast: forecastOf(visit, measured, footMm, protocol),
+		forecast: forecastOf(visit, measured, late, protocol),
 	}))
 }
 /**

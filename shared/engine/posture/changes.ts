@@ -11,7 +11,7 @@ import type { Protocol } from '../protocol/protocol.ts'
 import type { Placed } from '../visit/measures/catalogue.ts'
 import type { NumberMeasure } from '../visit/measures/measure.ts'
 import { bothSides, perSide } from '../visit/sides.ts'
-import type { Visit } from '../visit/visit.ts'
+import type { Side, Visit } from '../visit/visit.ts'
 import { state } from '../words/statement.ts'
 
 type Measure = 'fpi' | 'navicularDropMm' | 'heelRises'
@@ -22,15 +22,21 @@ export const postureMeasures: Record<Measure, Placed<NumberMeasure>> = {
 }
 export const measureNames = ['fpi', 'navicularDropMm', 'heelRises'] as const
 
-/** Changes of each side since the last visit that has the measure. */
+/**
+ * Changes of each side since the last visit that has the measure. @param recordedOnly whether the
+ * heel rises of a limb are compared with nothing today
+ */
 export function postureChanges(
 	visit: Visit,
 	earlier: readonly Visit[],
 	protocol: Protocol,
+	recordedOnly: (side: Side) => boolean,
 ): Changes<Measure> {
 	return perSide((side) =>
 		changesBy(measureNames, (name) =>
-			measureChange(postureMeasures[name], side, visit, earlier, protocol),
+			name === 'heelRises' && recordedOnly(side)
+				? undefined
+				: measureChange(postureMeasures[name], side, visit, earlier, protocol),
 		),
 	)
 }

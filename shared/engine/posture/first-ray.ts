@@ -13,11 +13,16 @@ const isJointPainful = (visit: Visit, side: Side): boolean =>
 	hasCondition(visit, ['hallux-limitus', 'first-mtp-osteoarthritis'], { side })
 /**
  * Free, functional, structural (only with a painful joint recorded) or grey; undefined where not
- * measured. Degrees.
+ * measured. Degrees. @param recordedOnly the standing test of this limb is not judged today
  */
-export function firstMtpOf(visit: Visit, side: Side, protocol: Protocol): PostureSide['firstMtp'] {
+export function firstMtpOf(
+	visit: Visit,
+	side: Side,
+	recordedOnly: boolean,
+	protocol: Protocol,
+): PostureSide['firstMtp'] {
 	const range = meanOf(visit.posture?.[side]?.firstMtpDegNonWeightBearing)
-	const jack = meanOf(visit.posture?.[side]?.jackTestDeg)
+	const jack = recordedOnly ? undefined : meanOf(visit.posture?.[side]?.jackTestDeg)
 	if (range === undefined) return undefined
 	if (range < protocol.value('posture.mtpStructuralDeg'))
 		return isJointPainful(visit, side) ? 'structural-limit' : 'grey'
@@ -64,7 +69,11 @@ export function firstMtpFindings(
 		findingOf(
 			firstMtp === 'grey'
 				? state('posture.first-mtp-grey', { side })
-				: state('posture.first-mtp', { side, verdict: firstMtp }),
+				: state('posture.first-mtp', {
+						side,
+						verdict: firstMtp,
+						free: rangeDeg >= protocol.value('posture.mtpFreeDeg'),
+					}),
 			{
 				id: `posture.first-mtp.${side}`,
 				side,

@@ -80,12 +80,20 @@ function isCorrected(visit: Visit, action: Action, protocol: Protocol): boolean 
 	if (isHeldBack(visit, action, protocol)) return false
 	return action === 'consider' || (action === 'only-if-symptomatic' && legLengthSymptomatic(visit))
 }
-/** The verdict; undefined where nothing was recorded. Lengths in mm. */
-export function legLengthOf(visit: Visit, protocol: Protocol): LegLength | undefined {
+/**
+ * The verdict; undefined where nothing was recorded. Lengths in mm. @param raiseHeld no correction is
+ * given
+ */
+export function legLengthOf(
+	visit: Visit,
+	protocol: Protocol,
+	raiseHeld = false,
+): LegLength | undefined {
 	const { legLengthDifferenceMm: differenceMm, shorterLeg: shorter } = visit.body ?? {}
 	if (differenceMm === undefined) return undefined
 	const action = actionBySize(differenceMm, protocol)
-	if (!isCorrected(visit, action, protocol)) return present({ differenceMm, shorter, action })
+	if (raiseHeld || !isCorrected(visit, action, protocol))
+		return present({ differenceMm, shorter, action })
 	const { min, max } = correctionOf(differenceMm, protocol)
 	const correctionMm = { min: rounded(min.value, 1), max: rounded(max.value, 1) }
 	const startBelowMm = firstLift(visit, differenceMm)?.value
@@ -106,10 +114,12 @@ function statementOf(
 	visit: Visit,
 	{ differenceMm, action, correctionMm, shorter }: LegLength,
 	protocol: Protocol,
+	raiseHeld: boolean,
 ): Statement {
 	const known = { differenceMm, shorterKnown: shorter !== undefined }
 	if (isBelowError(differenceMm, protocol))
 		return state('posture.leg-length-record', { differenceMm })
+	if (raiseHeld) return state('posture.leg-length-waits', known)
 	if (isHeldBack(visit, action, protocol)) return state('posture.leg-length-held', known)
 	if (action === 'refer') return state('posture.leg-length-refer', known)
 	const begun = present({ ...known, start: startOf(correctionMm, protocol) })
@@ -122,8 +132,8 @@ function levelOf({ differenceMm, action }: LegLength, protocol: Protocol): Level
 	return isBelowError(differenceMm, protocol) ? 'note' : 'advise'
 }
 /** A finding about a recorded difference; none for nought or for one below error without a side. */
-export function legLengthFindings(visit: Visit, protocol: Protocol): Finding[] {
-	const found = legLengthOf(visit, protocol)
+export function legLengthFindings(visit: Visit, protocol: Protocol, raiseHeld: boolean): Finding[] {
+	const found = legLengthOf(visit, protocol, raiseHeld)
 	if (!found) return []
 	const { differenceMm, shorter } = found
 	const ofShorter = shorter !== undefined && differenceMm > 0
@@ -131,7 +141,7 @@ export function legLengthFindings(visit: Visit, protocol: Protocol): Finding[] {
 	const side = ofShorter ? shorter : 'none'
 	const difference = { measure: 'legLengthDifferenceMm', value: differenceMm, unit: 'mm' }
 	return [
-		findingOf(statementOf(visit, found, protocol), {
+		findingOf(statementOf(visit, found, protocol, raiseHeld), {
 			id: `posture.leg-length.${side}`,
 			side,
 			level: levelOf(found, protocol),

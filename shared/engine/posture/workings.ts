@@ -1,5 +1,5 @@
 /** The posture room's numbers, each with its formula and this player's values put in. */
-import type { LegLength, PostureResult, PostureSide } from '../findings/assessment.ts'
+import type { LegLength, PerSide, PostureResult, PostureSide } from '../findings/assessment.ts'
 import { changeLines } from '../findings/change.ts'
 import type { Working } from '../findings/finding.ts'
 import { equation, exactly, minus } from '../findings/formula.ts'
@@ -120,8 +120,8 @@ function riseWorkings({ visit, side, foot, protocol }: Foot): Working[] {
 			title: `Heel rises, ${side}`,
 			lines: [
 				normKey
-					? `${foot.heelRises} against ${protocol.value(normKey)} published for this age and sex ` +
-						'(10 degree slope, 30 a minute)'
+					? `${foot.heelRises}; median for this age and sex ${protocol.value(normKey)} (10 degree ` +
+						`slope, 30 a minute); said below ${protocol.value('posture.riseWellBelowShare')} of it`
 					: `${foot.heelRises}; no published figure for this age`,
 			],
 			basis: protocol.basis('heel rises for age', normKey ?? 'posture.riseNormFromYears'),
@@ -162,8 +162,8 @@ function indexDifferenceWorkings({ left, right }: Result, protocol: Protocol): W
 		},
 	]
 }
-function riseGapWorkings(result: Result, protocol: Protocol): Working[] {
-	const gap = riseGap(result)
+function riseGapWorkings(compared: PerSide<PostureSide>, protocol: Protocol): Working[] {
+	const gap = riseGap(compared)
 	if (!gap) return []
 	return [
 		{
@@ -171,7 +171,8 @@ function riseGapWorkings(result: Result, protocol: Protocol): Working[] {
 			title: 'Difference in heel rises',
 			lines: [
 				`${equation(gap.percent, '%', 1)}; notable from ` +
-					`${protocol.value('posture.riseGapPercent')} %`,
+					`${protocol.value('posture.riseGapPercent')} % and beyond ` +
+					`${protocol.value('posture.riseChange')} rises`,
 			],
 			basis: protocol.basis('heel-rise difference', 'posture.riseGapPercent'),
 		},
@@ -230,8 +231,16 @@ function legLengthWorkings(visit: Visit, { legLength }: Result, protocol: Protoc
 		},
 	]
 }
-/** @param result the room's result without workings */
-export function postureWorkings(visit: Visit, result: Result, protocol: Protocol): Working[] {
+/**
+ * @param result the room's result without workings; @param compared the feet without the heel rises
+ * that are only recorded
+ */
+export function postureWorkings(
+	visit: Visit,
+	result: Result,
+	compared: PerSide<PostureSide>,
+	protocol: Protocol,
+): Working[] {
 	return [
 		...bothSides.flatMap((side) => {
 			const foot = { visit, side, foot: result[side], protocol }
@@ -240,12 +249,12 @@ export function postureWorkings(visit: Visit, result: Result, protocol: Protocol
 				...firstMtpWorkings(foot),
 				...ipjWorkings(foot),
 				...navicularWorkings(foot),
-				...riseWorkings(foot),
+				...riseWorkings({ ...foot, foot: compared[side] }),
 				...changeWorkings(side, result, protocol),
 			]
 		}),
 		...indexDifferenceWorkings(result, protocol),
-		...riseGapWorkings(result, protocol),
+		...riseGapWorkings(compared, protocol),
 		...beightonWorkings(visit, result, protocol),
 		...legLengthWorkings(visit, result, protocol),
 	]

@@ -13,7 +13,6 @@ import type {
 	Prescription,
 	RaisePlan,
 	RaiseResult,
-	RolePair,
 	ScreeningResult,
 	SizingResult,
 } from '../findings/assessment.ts'
@@ -27,6 +26,7 @@ import type { Visit } from '../visit/visit.ts'
 import { prioritiesOf } from './priorities.ts'
 import { questionsOf } from './questions.ts'
 import { reviewOf } from './review.ts'
+import { rolePairs } from './roles/role-pairs.ts'
 import type { Planned } from './subjects.ts'
 import { unchangedSince } from './unchanged.ts'
 import { standingWork } from './work.ts'
@@ -43,6 +43,7 @@ export interface Proposed {
 	loading: LoadingResult
 	raise: RaiseResult
 	footwear: FootwearResult
+	owned: OwnedPair[]
 	insert: InsertResult
 	findings: readonly Finding[]
 	shelf: Shelf | undefined
@@ -54,10 +55,9 @@ export function prescribe(
 	proposed: Proposed,
 	protocol: Protocol,
 ): Prescription {
-	const { gate, footwear, findings, facts, growth, loading } = proposed
+	const { gate, footwear, findings, facts, growth, loading, owned } = proposed
 	const { visitDate } = visit
-	const owned = ownedOf(proposed)
-	const pairs = pairsOf(proposed)
+	const pairs = rolePairs(visit, proposed, protocol)
 	const insert = prescribedInsert(proposed.insert, { roles: pairs, owned }, visit)
 	const worn = perSide((side) => insert[side].pairs)
 	const raise = withUnderHeel(raiseOf(proposed), proposed.insert, worn, visit)
@@ -94,5 +94,3 @@ function raiseOf({ gate, raise: { aim, pairs, steps } }: Proposed): RaisePlan {
 		? { aim: { kind: 'none', because: [] }, pairs: [], steps: [] }
 		: { aim, pairs, steps }
 }
-const ownedOf = (_proposed: Proposed): OwnedPair[] => []
-const pairsOf = (_proposed: Proposed): RolePair[] => []

@@ -5,6 +5,7 @@ import type { Finding } from '../findings/finding.ts'
 import { laterDay } from '../plain/days.ts'
 import { bothSides } from '../visit/sides.ts'
 import { type Statement, state } from '../words/statement.ts'
+import { pairsLeftOff } from './owned.ts'
 import { becauseOf } from './review.ts'
 import { mostUrgent } from './urgency.ts'
 
@@ -49,6 +50,14 @@ const stopWearing: Part = (from) => {
 	})
 	return [make(statement, family(from), from.visitDate, reasonsOf(pairs))]
 }
+/** Not worn before it is mended. */
+const mendFirst: Part = (from) => {
+	const leftOff = pairsLeftOff(withVerdict(from, 'modify'))
+	if (leftOff.length === 0) return []
+	const statement = state('priority.mend-first', { pairs: leftOff.map(from.nameOf) })
+	const because = reasonsOf(from.owned.filter(({ id }) => leftOff.includes(id)))
+	return [make(statement, family(from), from.visitDate, because)]
+}
 const idsOf = ({ findings }: Urgent, ...beginnings: string[]): string[] =>
 	findings
 		.filter(
@@ -61,8 +70,11 @@ const raise: Part = (from) => {
 	const because = idsOf(from, 'raise.', 'ankle.')
 	return [make(state('priority.raise', { sides }), 'clinician', from.visitDate, because)]
 }
+/** It can wait where there is no pair to wear it in. */
+const isWorn = ({ state: made, pairs }: Urgent['insert']['left']): boolean =>
+	made === 'proposed' && pairs.length > 0
 const insert: Part = (from) => {
-	const sides = bothSides.filter((side) => from.insert[side].state === 'proposed')
+	const sides = bothSides.filter((side) => isWorn(from.insert[side]))
 	if (sides.length === 0) return []
 	const because = idsOf(from, 'insert.')
 	return [make(state('priority.insert', { sides }), 'clinician', from.visitDate, because)]
@@ -77,7 +89,9 @@ const replace: Part = (from) => {
 	return [make(statement, family(from), when, reasonsOf(pairs))]
 }
 const modify: Part = (from) => {
-	const pairs = withVerdict(from, 'modify')
+	const mended = withVerdict(from, 'modify')
+	const leftOff = pairsLeftOff(mended)
+	const pairs = mended.filter(({ id }) => !leftOff.includes(id))
 	if (pairs.length === 0) return []
 	const statement = state('priority.modify', { pairs: pairs.map(({ id }) => from.nameOf(id)) })
 	const when = from.review?.date ?? from.visitDate
@@ -94,9 +108,21 @@ const review: Part = (from) =>
 		? [make(state('priority.review'), family(from), from.review.date, from.review.because)]
 		: []
 /** Most urgent first. */
-const parts: readonly Part[] = [act, stopWearing, raise, insert, replace, modify, buy, review]
+const parts: readonly Part[] = [
+	act,
+	stopWearing,
+	mendFirst,
+	raise,
+	insert,
+	replace,
+	modify,
+	buy,
+	review,
+]
+/** Behind a stop: what danger asks for, and when the player is seen again. */
+const behindStop: readonly Part[] = [act, stopWearing, mendFirst, review]
 export const prioritiesOf = (from: Urgent): Priority[] =>
-	parts
+	(isHeld(from.gate, 'sport') ? behindStop : parts)
 		.flatMap((part) => part(from))
 		.slice(0, most)
 		.map((priority, index) => ({ rank: index + 1, ...priority }))

@@ -56,7 +56,7 @@ function afterGrowth({ growth, findings }: Reviewed): Asked[] {
 }
 function afterRaise({ raise, visitDate, findings }: Reviewed, protocol: Protocol): Asked[] {
 	if (!raise.pairs.some(({ left, right }) => left.addMm > 0 || right.addMm > 0)) return []
-	const weeks = protocol.value('prescription.raiseReviewWeeks')
+	const weeks = protocol.value('raise.reviewWeeks')
 	return [{ date: addDays(visitDate, weeks * 7), because: idsOf(findings, 'raise.') }]
 }
 function afterInsert({ insert, visitDate, findings }: Reviewed, protocol: Protocol): Asked[] {

@@ -21,6 +21,7 @@ export const routes: readonly (readonly [code: string, subject: Subject])[] = [
 	['footwear.pair', 'owned'],
 	['footwear.', 'pair'],
 	['pairs.', 'owned'],
+	['owned.', 'owned'],
 	['insert.', 'insert'],
 	['work.', 'changes'],
 	['lacing.', 'lacing'],

@@ -9,6 +9,7 @@ const hasVerdict =
 /** By the code of the priority; one that is not named always stands. */
 const stands: Readonly<Record<string, Stands>> = {
 	'priority.stop-wearing': hasVerdict('stop-wearing'),
+	'priority.mend-first': hasVerdict('modify'),
 	'priority.replace': hasVerdict('replace'),
 	'priority.modify': hasVerdict('modify'),
 	'priority.raise': ({ raise }) =>

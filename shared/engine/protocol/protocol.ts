@@ -1,6 +1,7 @@
 /** Looking up a threshold by its key; the rows are in the table files beside this one. */
 import { z } from 'zod'
 import { boundedRecord } from '../plain/bounded.ts'
+import { digestOf } from '../plain/canonical.ts'
 import type { Basis } from './basis.ts'
 import { protocolProblems } from './check.ts'
 import { isReadable, retiredProblems, withCurrentKeys } from './retired.ts'
@@ -46,8 +47,16 @@ export const shippedProtocol: ProtocolFile = {
 	revision: 1,
 }
 
+/** Which protocol was in force: the digest covers shipped rows and what the clinic set. */
+export interface ProtocolIdentity {
+	id: string
+	version: number
+	digest: string
+}
 export interface Protocol {
 	file: ProtocolFile
+	/** Worked out when it is first asked for, once for each opened protocol. */
+	identity(): ProtocolIdentity
 	/** The value in force for a key. */
 	value(key: ThresholdKey): number
 	/** The basis line of a finding that used this key. */
@@ -76,8 +85,14 @@ export function openProtocol(file: ProtocolFile = shippedProtocol): Protocol {
 			strength: 'clinic',
 		}
 	}
+	let known: ProtocolIdentity | undefined
+	const identity = (): ProtocolIdentity => {
+		known ??= { id: file.id, version: file.revision, digest: digestOf({ rows, file }) }
+		return known
+	}
 	return {
 		file,
+		identity,
 		row,
 		value: (key) => row(key).value,
 		basis: (rule, key) => {
@@ -93,3 +108,6 @@ export function openProtocol(file: ProtocolFile = shippedProtocol): Protocol {
 		},
 	}
 }
+/** A protocol as it is kept open, or a file that is opened now. */
+export const opened = (given: Protocol | ProtocolFile): Protocol =>
+	'row' in given ? given : openProtocol(given)

@@ -50,8 +50,8 @@ function limpings({ visit, answers }: Screened): Limping[] {
 }
 /** One item a limp; none where no limp was recorded. */
 export function hipConclusions(screened: Screened): Conclusions {
-	const { minor, decimalAgeYears, protocol } = screened
-	const growing = minor && decimalAgeYears >= protocol.value('screening.slippedEpiphysisOverYears')
+	const { minor, ageYears, protocol } = screened
+	const growing = minor && ageYears >= protocol.value('screening.slippedEpiphysisOverYears')
 	const read = limpings(screened).map(({ side, pain, because }) => {
 		const holds = growing ? allOf(growing, pain) : false
 		const item = itemOf(state('screening.limp-hip'), {

@@ -20,15 +20,19 @@ interface MeasuredFoot {
 	side: Side
 	lengthMm: number
 }
-/** A foot whose ball sits so far forward that heel to ball asks for half a size more. */
-interface ForwardBall extends MeasuredFoot {
-	ballLengthMm: number
-	archLengthMm: number
+/** What one foot asks for: its own length, and what heel to ball adds to it. */
+interface Asking extends MeasuredFoot {
+	/** Length to fit this foot, mm. */
+	fitMm: number
+	/** Undefined where heel to ball was not measured or adds nothing. */
+	ball?: { lengthMm: number; archLengthMm: number; wholly: boolean }
 }
 interface FitLength {
 	/** Undefined where no foot was measured. */
 	fitLengthMm?: number
 	longerFoot?: NonNullable<SizingResult['longerFoot']>
+	decidedBy?: NonNullable<SizingResult['decidedBy']>
+	decidedByFoot?: NonNullable<SizingResult['decidedByFoot']>
 	/** Standard error of the length to fit, mm. */
 	semMm?: number
 	findings: Finding[]
@@ -82,40 +86,56 @@ const oneFootFinding = ({ side, lengthMm }: MeasuredFoot): Finding =>
 		basis: longerFootRule,
 	})
 
-/** Those of the deciding feet where heel to ball asks for at least half a size more. */
-function forwardBalls(
-	deciding: readonly MeasuredFoot[],
-	feet: PerSide<FootSizing>,
-	protocol: Protocol,
-): ForwardBall[] {
-	return deciding.flatMap((foot) => {
-		const { archLengthMm, ballLengthMm } = feet[foot.side]
-		if (archLengthMm === undefined || ballLengthMm === undefined) return []
-		const moreMm = rounded(archLengthMm - foot.lengthMm, 6)
-		return moreMm >= protocol.value('sizing.halfSizeMm')
-			? [{ ...foot, archLengthMm, ballLengthMm }]
-			: []
-	})
+/**
+ * How much of what heel to ball asks for more is given, 0 to 1: nothing clearly below half a size,
+ * all of it clearly above, in proportion within the band between, so that a tenth of a millimetre
+ * never turns the size.
+ */
+function shareOfBall(moreMm: number, protocol: Protocol): number {
+	const bandMm = protocol.value('sizing.ballBandMm')
+	const fromMm = protocol.value('sizing.halfSizeMm') - bandMm
+	const share = (rounded(moreMm, 6) - fromMm) / (2 * bandMm)
+	return Math.min(1, Math.max(0, share))
 }
-function forwardBallFinding(visit: Visit, foot: ForwardBall, protocol: Protocol): Finding {
-	const { side, archLengthMm, ballLengthMm, lengthMm } = foot
-	const longerMm = rounded(archLengthMm - lengthMm, 1)
-	return findingOf(state('sizing.arch-length', { side, longerMm }), {
-		side,
-		level: 'advise',
-		because: [
-			reading('heelToBallMm', ballLengthMm, 'mm', side),
-			reading('lengthFromBallMm', archLengthMm, 'mm', side),
-			reading('heelToToeMm', lengthMm, 'mm', side),
-		],
-		basis: protocol.basis(
-			isAdult(visit, protocol)
-				? 'heel-to-ball length'
-				: 'heel-to-ball length (adult ratio used for a player under 18: no ratio for minors ' +
-						'was found)',
-			ballRatioKey(visit),
-		),
-	})
+function asking(foot: MeasuredFoot, feet: PerSide<FootSizing>, protocol: Protocol): Asking {
+	const { archLengthMm, ballLengthMm } = feet[foot.side]
+	const own = { ...foot, fitMm: foot.lengthMm }
+	if (archLengthMm === undefined || ballLengthMm === undefined) return own
+	const moreMm = archLengthMm - foot.lengthMm
+	const share = shareOfBall(moreMm, protocol)
+	if (share === 0) return own
+	const wholly = share === 1
+	return {
+		...foot,
+		// exactly what heel to ball gives, not the sum of two roundings
+		fitMm: wholly ? archLengthMm : foot.lengthMm + share * moreMm,
+		ball: { lengthMm: ballLengthMm, archLengthMm, wholly },
+	}
+}
+function forwardBallFindings(visit: Visit, foot: Asking, protocol: Protocol): Finding[] {
+	const { side, ball, lengthMm, fitMm } = foot
+	if (!ball) return []
+	const longerMm = rounded(ball.archLengthMm - lengthMm, 1)
+	const givenMm = rounded(fitMm - lengthMm, 1)
+	const { wholly } = ball
+	return [
+		findingOf(state('sizing.arch-length', { side, longerMm, givenMm, wholly }), {
+			side,
+			level: 'advise',
+			because: [
+				reading('heelToBallMm', ball.lengthMm, 'mm', side),
+				reading('lengthFromBallMm', ball.archLengthMm, 'mm', side),
+				reading('heelToToeMm', lengthMm, 'mm', side),
+			],
+			basis: protocol.basis(
+				isAdult(visit, protocol)
+					? 'heel-to-ball length'
+					: 'heel-to-ball length (adult ratio used for a player under 18: no ratio for minors ' +
+							'was found)',
+				ballRatioKey(visit),
+			),
+		}),
+	]
 }
 /** Standard error of a mean; of two feet that tie, the one read fewer times says how sure it is. */
 function semOf(
@@ -142,32 +162,36 @@ function compareFeet(
 		findings: sideDifferenceFindings(first, second, protocol),
 	}
 }
-/** The length to fit, mm, with what was found on the way. */
+/**
+ * The length to fit, mm, with what was found on the way: the most that either foot asks for, by
+ * heel to toe or by heel to ball.
+ */
 export function fitLength(visit: Visit, feet: PerSide<FootSizing>, protocol: Protocol): FitLength {
 	const measured = measuredFeet(feet)
 	const compared = compareFeet(measured, protocol)
 	if (measured.length === 0) return compared
-	const longer = measured.filter(({ side }) => side === compared.longerFoot)
-	const deciding = longer.length > 0 ? longer : measured
-	const farthest = largestBy(
-		forwardBalls(deciding, feet, protocol),
-		({ archLengthMm }) => archLengthMm,
+	const deciding = largestBy(
+		measured.map((foot) => asking(foot, feet, protocol)),
+		({ fitMm }) => fitMm,
 	)
-	const [forward] = farthest
-	if (forward)
-		return {
-			...compared,
-			fitLengthMm: forward.archLengthMm,
-			semMm: semOf(visit, farthest, 'heelToBallMm', protocol),
-			findings: [
-				...compared.findings,
-				...farthest.map((foot) => forwardBallFinding(visit, foot, protocol)),
-			],
-		}
-	const longest = largestBy(deciding, ({ lengthMm }) => lengthMm)
+	const [first] = deciding
+	if (!first) return compared
+	const byBall = deciding.filter(({ ball }) => ball !== undefined)
+	const fromBall = byBall.length > 0
 	return {
 		...compared,
-		fitLengthMm: Math.max(...deciding.map(({ lengthMm }) => lengthMm)),
-		semMm: semOf(visit, longest, 'heelToToeMm', protocol),
+		fitLengthMm: first.fitMm,
+		decidedBy: fromBall ? 'ball-length' : 'toe-length',
+		decidedByFoot: deciding.length > 1 ? 'equal' : first.side,
+		semMm: semOf(
+			visit,
+			fromBall ? byBall : deciding,
+			fromBall ? 'heelToBallMm' : 'heelToToeMm',
+			protocol,
+		),
+		findings: [
+			...compared.findings,
+			...byBall.flatMap((foot) => forwardBallFindings(visit, foot, protocol)),
+		],
 	}
 }

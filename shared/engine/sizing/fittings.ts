@@ -69,6 +69,17 @@ export function jisFitting(
 	const letter = jisLetters[step + jisLetters.indexOf(usual.jis)]
 	return letter && `${sizesOf(lengthMm).mondopoint.lengthMm / 10}${letter}`
 }
+/** The chart makes E wider at its largest size, and 2E begins so much later. */
+export const usWiderE = (size: number, protocol: Protocol): number =>
+	size >= protocol.value('sizing.usWidthSizeMax') ? protocol.value('sizing.usWidthWiderEMm') : 0
+/** Place among the letters of a width at a size; outside them below 0 or past the last. */
+function usLetterAt(size: number, widthMm: number, protocol: Protocol): number {
+	const letterMm = protocol.value('sizing.usWidthLetterMm')
+	const aboveC = Math.round(widthMm) + 0.5 - usLowestC(size, protocol).value
+	const beginsWide = (usLetters.length - 1) * letterMm
+	const widerMm = aboveC + 1e-9 < beginsWide ? 0 : usWiderE(size, protocol)
+	return Math.floor((aboveC - widerMm) / letterMm + 1e-9)
+}
 /**
  * Letters above the usual US men's letter D (below it negative) at the label size, from ball width
  * in mm, read to 1 mm as the chart is; undefined outside the chart.
@@ -81,11 +92,7 @@ export function usMenLettersAbove(
 	const size = sizesOf(lengthMm).usMen.label
 	const min = protocol.value('sizing.usWidthSizeMin')
 	if (size < min || size > protocol.value('sizing.usWidthSizeMax')) return undefined
-	const at = Math.floor(
-		(Math.round(widthMm) + 0.5 - usLowestC(size, protocol).value) /
-			protocol.value('sizing.usWidthLetterMm') +
-			1e-9,
-	)
+	const at = usLetterAt(size, widthMm, protocol)
 	return usLetters[at] === undefined ? undefined : at - usLetters.indexOf(usual.us)
 }
 /** US men's width letter at the label size from ball width in mm; undefined outside the chart. */

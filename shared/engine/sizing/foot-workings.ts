@@ -18,6 +18,7 @@ import {
 	lengthZ,
 	regressions,
 	usLowestC,
+	usWiderE,
 } from './fittings.ts'
 import { readingsOf } from './readings.ts'
 import { sizesOf } from './sizes.ts'
@@ -155,13 +156,17 @@ function jisWorkings(of: Foot): Working[] {
 		},
 	]
 }
+const widerEWords = (size: number, protocol: Protocol): string => {
+	const widerMm = usWiderE(size, protocol)
+	return widerMm === 0 ? '' : `, 2E ${widerMm} mm later at this size`
+}
 function usChartLine(size: number, protocol: Protocol): string {
 	const least = protocol.value('sizing.usWidthSizeMin')
 	if (size < least || size > protocol.value('sizing.usWidthSizeMax'))
 		return `US men ${size} is outside the chart`
 	return (
 		`US men ${size}: C starts at ${equation(usLowestC(size, protocol), 'mm')}; D, E and 2E each ` +
-		`${protocol.value('sizing.usWidthLetterMm')} mm more`
+		`${protocol.value('sizing.usWidthLetterMm')} mm more${widerEWords(size, protocol)}`
 	)
 }
 function usWidthWorkings({ visit, side, foot, protocol }: Foot): Working[] {

@@ -1,34 +1,11 @@
 /** Toe room by kind of shoe, and the inside length that it asks for. */
-import type { Span } from '../findings/assessment.ts'
+import type { ToeRoomBand } from '../facts/toe-room.ts'
+import type { SizingResult, Span } from '../findings/assessment.ts'
 import { type Finding, findingOf, reading } from '../findings/finding.ts'
 import { exactly, type Formula, plus, quantity } from '../findings/formula.ts'
-import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
+import type { Protocol } from '../protocol/protocol.ts'
 import { rounded } from '../visit/sides.ts'
 import { state } from '../words/statement.ts'
-
-/** Rows of the toe room for each kind of shoe: least, aim, most. */
-const toeRooms = {
-	boots: {
-		adult: ['sizing.toeRoomAdultMinMm', 'sizing.toeRoomAdultTargetMm', 'sizing.toeRoomAdultMaxMm'],
-		youth: ['sizing.toeRoomYouthMinMm', 'sizing.toeRoomYouthTargetMm', 'sizing.toeRoomYouthMaxMm'],
-	},
-	trainers: {
-		adult: [
-			'sizing.trainerRoomAdultMinMm',
-			'sizing.trainerRoomAdultTargetMm',
-			'sizing.trainerRoomAdultMaxMm',
-		],
-		youth: [
-			'sizing.trainerRoomYouthMinMm',
-			'sizing.trainerRoomYouthTargetMm',
-			'sizing.trainerRoomYouthMaxMm',
-		],
-	},
-} as const satisfies Record<string, Record<string, readonly ThresholdKey[]>>
-
-/** The row of the least toe room, which a working names. */
-export const leastRoomKey = (kind: keyof typeof toeRooms, adult: boolean): ThresholdKey =>
-	toeRooms[kind][adult ? 'adult' : 'youth'][0]
 
 export interface InsideLength {
 	toeRoomMm: Span
@@ -37,27 +14,33 @@ export interface InsideLength {
 /** The inside length that a toe room asks for, all mm. */
 export const insideFor = (fitLengthMm: number, sockMm: number, toeRoomMm: number): Formula =>
 	plus(quantity(fitLengthMm), quantity(sockMm), exactly(toeRoomMm))
-/** Toe room and inside length of a kind of shoe, mm. */
+/** Toe room and inside length of a band, mm. */
 export function insideLength(
-	kind: keyof typeof toeRooms,
-	adult: boolean,
+	{ span }: ToeRoomBand,
 	fitLengthMm: number,
 	sockMm: number,
-	protocol: Protocol,
 ): InsideLength {
-	const [least, aim, most] = toeRooms[kind][adult ? 'adult' : 'youth']
-	const room = (key: ThresholdKey) => protocol.value(key)
-	const inside = (key: ThresholdKey) => rounded(insideFor(fitLengthMm, sockMm, room(key)).value, 1)
+	const inside = (roomMm: number) => rounded(insideFor(fitLengthMm, sockMm, roomMm).value, 1)
 	return {
-		toeRoomMm: { min: room(least), target: room(aim), max: room(most) },
-		insideLengthMm: { min: inside(least), target: inside(aim), max: inside(most) },
+		toeRoomMm: span,
+		insideLengthMm: {
+			min: inside(span.min),
+			target: inside(span.target),
+			max: inside(span.max),
+		},
 	}
+}
+/** The length to fit, mm, and what decided it. */
+export interface Decided {
+	fitLengthMm: number
+	sockMm: number
+	decidedBy: NonNullable<SizingResult['decidedBy']>
+	decidedByFoot: NonNullable<SizingResult['decidedByFoot']>
 }
 /** Labels cannot be trusted to a size: the inside is checked. */
 export const checkInsideFinding = (
 	{ toeRoomMm, insideLengthMm }: InsideLength,
-	fitLengthMm: number,
-	sockMm: number,
+	{ fitLengthMm, sockMm, decidedBy, decidedByFoot }: Decided,
 	protocol: Protocol,
 ): Finding =>
 	findingOf(
@@ -65,6 +48,8 @@ export const checkInsideFinding = (
 			spreadMm: protocol.value('sizing.labelSpreadMm'),
 			minMm: insideLengthMm.min,
 			maxMm: insideLengthMm.max,
+			decidedBy,
+			decidedByFoot,
 		}),
 		{
 			side: 'both',

@@ -1,5 +1,6 @@
 /** How the length to fit, the size labels and the inside lengths were worked out. */
 import { isAdult } from '../facts/age.ts'
+import { type ShoeKind, soreNails, toeRoomBand } from '../facts/toe-room.ts'
 import type { SizingResult } from '../findings/assessment.ts'
 import type { Working } from '../findings/finding.ts'
 import { equation, exactly, quantity, times } from '../findings/formula.ts'
@@ -9,7 +10,7 @@ import { bothSides } from '../visit/sides.ts'
 import type { Visit } from '../visit/visit.ts'
 import { labelHalfWidth } from './confidence.ts'
 import { footLengthBasis } from './foot-workings.ts'
-import { type InsideLength, insideFor, leastRoomKey } from './inside-length.ts'
+import { type InsideLength, insideFor } from './inside-length.ts'
 import { mmPerInchSize, otherEuLine, sizeWorking, systemNames } from './sizes.ts'
 
 type Result = Omit<SizingResult, 'workings'>
@@ -21,8 +22,7 @@ function percent(probability: number): string {
 	return `${figure(100 * probability, 0)} %`
 }
 /** Whether the length to fit is a heel-to-toe length; else it comes from heel to ball. */
-const fitsByToe = (result: Result): boolean =>
-	bothSides.some((side) => result[side].lengthMm === result.fitLengthMm)
+const fitsByToe = ({ decidedBy }: Result): boolean => decidedBy === 'toe-length'
 
 function fitLengthWorking(result: Result, fitLengthMm: number, protocol: Protocol): Working {
 	const feet = bothSides.flatMap((side) => {
@@ -33,11 +33,16 @@ function fitLengthWorking(result: Result, fitLengthMm: number, protocol: Protoco
 		return [`Foot length, ${side}: ${figure(lengthMm)} mm${fromBall}`]
 	})
 	const byToe = fitsByToe(result)
-	const how = byToe ? 'heel to toe' : 'from heel to ball, which asks for at least half a size more'
+	const how = byToe
+		? 'heel to toe'
+		: 'from heel to ball, which asks for about half a size more or above: in proportion within ' +
+			`${protocol.value('sizing.ballBandMm')} mm either side of ` +
+			`${protocol.value('sizing.halfSizeMm')} mm, wholly beyond`
+	const foot = result.decidedByFoot === 'equal' ? 'both feet' : `the ${result.decidedByFoot} foot`
 	return {
 		id: 'sizing.fit-length',
 		title: 'Length to fit',
-		lines: [...feet, `The longer foot decides: ${figure(fitLengthMm)} mm, ${how}`],
+		lines: [...feet, `The most that a foot asks for: ${figure(fitLengthMm)} mm, ${foot}, ${how}`],
 		basis: byToe ? footLengthBasis : protocol.basis('heel-to-ball length', 'sizing.halfSizeMm'),
 	}
 }
@@ -78,13 +83,14 @@ const labelWorkings = (sizes: Sizes, fitLengthMm: number): Working[] =>
 const halfLabel = times(quantity(mmPerInchSize), exactly(labelHalfWidth))
 const spanWords = { min: 'Least', target: 'Aim', max: 'Most' } as const
 function insideWorking(
-	kind: 'boots' | 'trainers',
+	kind: ShoeKind,
 	{ toeRoomMm }: InsideLength,
 	visit: Visit,
 	fitLengthMm: number,
 	protocol: Protocol,
 ): Working {
 	const adult = isAdult(visit, protocol)
+	const nailsAreSore = soreNails(visit).length > 0
 	const sock = figure(visit.feet?.sockMm ?? 0)
 	const sum = (at: keyof typeof spanWords) =>
 		`${spanWords[at]}: ` +
@@ -93,13 +99,17 @@ function insideWorking(
 		id: `sizing.inside-${kind}`,
 		title: `${kind === 'boots' ? 'Boots' : 'Trainers'}: toe room and inside length`,
 		lines: [
-			`Toe room ${toeRoomMm.min} to ${toeRoomMm.max} mm, ${adult ? 'adult' : 'growing foot'}; ` +
+			`Toe room ${toeRoomMm.min} to ${toeRoomMm.max} mm, ${adult ? 'adult' : 'growing foot'}` +
+				`${nailsAreSore ? ', sore nails' : ''}; ` +
 				`sock ${sock} mm`,
 			sum('min'),
 			sum('target'),
 			sum('max'),
 		],
-		basis: protocol.basis(`toe room, ${kind}`, leastRoomKey(kind, adult)),
+		basis: protocol.basis(
+			`toe room, ${kind}`,
+			toeRoomBand(kind, { adult, nailsAreSore }, protocol).keys.min,
+		),
 	}
 }
 function confidenceWorking(

@@ -1,8 +1,10 @@
 /** Sizing room: both feet in mm, the length to fit, labels, toe room and inside length. */
 import { isAdult } from '../facts/age.ts'
-import type { FootSizing, PerSide, SizingResult } from '../findings/assessment.ts'
+import { type ShoeKind, soreNails, toeRoomBand } from '../facts/toe-room.ts'
+import type { FootSizing, PerSide, PlayerFacts, SizingResult } from '../findings/assessment.ts'
 import { present } from '../plain/present.ts'
 import type { Protocol } from '../protocol/protocol.ts'
+import type { Shelf } from '../visit/shelf.ts'
 import { bothSides, perSide } from '../visit/sides.ts'
 import type { Visit } from '../visit/visit.ts'
 import { changeFindings, footChanges } from './changes.ts'
@@ -12,7 +14,9 @@ import { fitLength } from './fit-length.ts'
 import { checkInsideFinding, insideLength } from './inside-length.ts'
 import { stanceFindings, thirdReadingFindings } from './readings.ts'
 import { sizesOf } from './sizes.ts'
+import { swollenFindings } from './swollen.ts'
 import { sizingWorkings } from './workings.ts'
+import { youngWidthFindings } from './young-width.ts'
 
 /** The larger of both feet; undefined where neither was measured. */
 function largerOf(feet: PerSide<FootSizing>, measure: 'widthMm' | 'girthMm'): number | undefined {
@@ -29,34 +33,45 @@ function sizesToFit(
 ) {
 	const widthMm = largerOf(feet, 'widthMm')
 	const sizes = sizesOf(fitLengthMm, widthMm)
-	const adult = isAdult(visit, protocol)
 	const sockMm = visit.feet?.sockMm ?? 0
+	const whose = { adult: isAdult(visit, protocol), nailsAreSore: soreNails(visit).length > 0 }
+	const inside = (kind: ShoeKind) =>
+		insideLength(toeRoomBand(kind, whose, protocol), fitLengthMm, sockMm)
 	// The letter belongs to the size chosen: the wider foot, read at the length to fit.
 	const letters = lettersAt(visit, fitLengthMm, widthMm, largerOf(feet, 'girthMm'), protocol)
 	return present({
 		sizes,
-		...insideLength('boots', adult, fitLengthMm, sockMm, protocol),
-		trainers: insideLength('trainers', adult, fitLengthMm, sockMm, protocol),
+		...inside('boots'),
+		trainers: inside('trainers'),
 		...labelConfidence(sizes.uk, semMm),
 		fitting: letters.jis || letters.us ? letters : undefined,
 	})
+}
+/** What the room draws on beside the visit, where it is known. */
+export interface SizingContext {
+	facts?: PlayerFacts | undefined
+	shelf?: Shelf | undefined
 }
 /**
  * Sizes of a visit's feet. sizeConfidence is the probability that the UK half-size label is right,
  * from the normal error of the mean reading only (SEM of one reading / square root of the
  * readings).
  * @param visit a parsed visit; @param earlier the player's earlier visits, any order
+ * @param context the player's facts: a swollen foot's size is not to buy by; the clinic's shelf,
+ * whose widths a young foot is held against
  */
-export function sizing(visit: Visit, earlier: readonly Visit[], protocol: Protocol): SizingResult {
+export function sizing(
+	visit: Visit,
+	earlier: readonly Visit[],
+	protocol: Protocol,
+	{ facts, shelf }: SizingContext = {},
+): SizingResult {
 	const feet = perSide((side) => footSizing(visit, side, protocol))
 	const changes = footChanges(visit, earlier, protocol)
-	const {
-		fitLengthMm,
-		longerFoot,
-		semMm,
-		findings: lengthFindings,
-	} = fitLength(visit, feet, protocol)
+	const { semMm, findings: lengthFindings, ...fit } = fitLength(visit, feet, protocol)
+	const swollen = swollenFindings(feet, facts)
 	const findings = [
+		...swollen,
 		...bothSides.flatMap((side) => [
 			...thirdReadingFindings(visit, side, protocol),
 			...widthFindings(visit, side, feet, protocol),
@@ -65,16 +80,26 @@ export function sizing(visit: Visit, earlier: readonly Visit[], protocol: Protoc
 		...changeFindings(visit, changes, protocol),
 		...lengthFindings,
 	]
-	const parts = { ...feet, changes, findings }
-	if (fitLengthMm === undefined || semMm === undefined)
+	const parts = {
+		...feet,
+		...(swollen.length > 0 ? { usableForBuying: false as const } : {}),
+		changes,
+		findings,
+	}
+	const { fitLengthMm, decidedBy, decidedByFoot } = fit
+	if (fitLengthMm === undefined || semMm === undefined || !decidedBy || !decidedByFoot)
 		return { ...parts, workings: sizingWorkings(visit, parts, protocol) }
 	const toFit = sizesToFit(visit, feet, fitLengthMm, semMm, protocol)
 	const sockMm = visit.feet?.sockMm ?? 0
 	const result = {
-		...present({ fitLengthMm, longerFoot }),
+		...present(fit),
 		...toFit,
 		...parts,
-		findings: [...findings, checkInsideFinding(toFit, fitLengthMm, sockMm, protocol)],
+		findings: [
+			...findings,
+			...youngWidthFindings(visit, feet, toFit, shelf, protocol),
+			checkInsideFinding(toFit, { fitLengthMm, sockMm, decidedBy, decidedByFoot }, protocol),
+		],
 	}
 	return { ...result, workings: sizingWorkings(visit, result, protocol) }
 }

@@ -19,7 +19,7 @@ export interface Fitter {
 	offsetMm: AnkleResult['offsetMm']
 	value(key: ThresholdKey): number
 	basis(rule: string, key: ThresholdKey): Basis
-	/** The same for every model with that sole. */
+	/** The same for every model that is judged as that sole. */
 	onGround(sole: Sole): Answer
 }
 /** A model in the size that is tried on. */
@@ -41,9 +41,7 @@ function remembering<Key, Value>(workOut: (key: Key) => Value): (key: Key) => Va
 
 /** A protocol is read hundreds of times a model: here each row is read once. */
 export function fitterFor(needs: Needs, context: MatchContext, protocol: Protocol): Fitter {
-	const contested = new Set(
-		context.contradictions.flatMap(({ feature, other }) => [feature, ...(other ? [other] : [])]),
-	)
+	const { contested } = context
 	const { seek, avoid } = context.target
 	const value = remembering((key: ThresholdKey) => protocol.value(key))
 	const basesOf = remembering((key: ThresholdKey) =>
@@ -52,11 +50,11 @@ export function fitterFor(needs: Needs, context: MatchContext, protocol: Protoco
 	return {
 		needs,
 		limits: limitsOf(protocol, context.ankle.offsetMm?.min),
-		seek: wishesByFeature(seek, contested, context.strictRules, protocol),
-		avoid: wishesByFeature(avoid, contested, context.strictRules, protocol),
+		seek: wishesByFeature(seek, contested, protocol),
+		avoid: wishesByFeature(avoid, contested, protocol),
 		offsetMm: context.ankle.offsetMm,
 		value,
 		basis: (rule, key) => basesOf(key)(rule),
-		onGround: remembering((sole: Sole) => askGround(sole, needs.surfaces, value)),
+		onGround: remembering((sole: Sole) => askGround(sole, needs, value)),
 	}
 }

@@ -8,6 +8,7 @@ import { type Answers, together } from './answer.ts'
 import { askCode, askOffset } from './code-and-offset.ts'
 import { askDepth, depthMarginIn } from './depth.ts'
 import type { Fitter, Trial } from './fitter.ts'
+import { soleJudged } from './ground.ts'
 import { askLength, toeRoomIn } from './length.ts'
 import { byText } from './size.ts'
 import { askStuds, type StudsBySide, studsUnder } from './studs-and-joints.ts'
@@ -25,7 +26,7 @@ export function judge(trial: Trial, fitter: Fitter): RankedModel {
 		askLength(trial, fitter),
 		askWidth(trial, fitter),
 		askDepth(trial, fitter),
-		fitter.onGround(model.sole),
+		fitter.onGround(soleJudged(model, fitter.value('footwear.softGroundStudMm'))),
 		onStuds,
 		askFeatures(trial, studs, studsPaid, fitter),
 		askCode(trial, fitter),

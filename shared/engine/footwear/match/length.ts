@@ -1,4 +1,5 @@
 /** Is it long enough, and not too long? Toe room against the player's band. */
+import { shoeKindOf } from '../../facts/toe-room.ts'
 import type { Span } from '../../findings/assessment.ts'
 import type { Because } from '../../protocol/basis.ts'
 import type { ThresholdKey } from '../../protocol/protocol.ts'
@@ -7,38 +8,8 @@ import { rounded } from '../../visit/sides.ts'
 import { state } from '../../words/statement.ts'
 import { type Answer, mm, otherChoice, penalty, reason } from './answer.ts'
 import type { Fitter, Trial } from './fitter.ts'
-import { type Needs, shoeKind, toeRoomBand } from './needs.ts'
+import { type Needs, toeRoomBand } from './needs.ts'
 
-/** The protocol rows that the band of toe room comes from. */
-const bandKeys = {
-	boot: {
-		adult: {
-			min: 'sizing.toeRoomAdultMinMm',
-			target: 'sizing.toeRoomAdultTargetMm',
-			max: 'sizing.toeRoomAdultMaxMm',
-		},
-		youth: {
-			min: 'sizing.toeRoomYouthMinMm',
-			target: 'sizing.toeRoomYouthTargetMm',
-			max: 'sizing.toeRoomYouthMaxMm',
-		},
-	},
-	trainer: {
-		adult: {
-			min: 'sizing.trainerRoomAdultMinMm',
-			target: 'sizing.trainerRoomAdultTargetMm',
-			max: 'sizing.trainerRoomAdultMaxMm',
-		},
-		youth: {
-			min: 'sizing.trainerRoomYouthMinMm',
-			target: 'sizing.trainerRoomYouthTargetMm',
-			max: 'sizing.trainerRoomYouthMaxMm',
-		},
-	},
-} as const satisfies Record<
-	'boot' | 'trainer',
-	Record<'adult' | 'youth', Record<keyof Span, ThresholdKey>>
->
 /** Inside length less the length to fit, mm to 0.1. */
 export const toeRoomIn = (size: ShelfSize, needs: Needs): number =>
 	rounded(size.insideLengthMm - needs.lengthMm, 1)
@@ -48,7 +19,7 @@ export function askLength({ model, size }: Trial, fitter: Fitter): Answer {
 	const { needs, value, basis } = fitter
 	const toeRoomMm = toeRoomIn(size, needs)
 	const room = toeRoomBand(model, needs)
-	const keys = bandKeys[shoeKind(model)][needs.adult ? 'adult' : 'youth']
+	const keys = needs.roomKeys[shoeKindOf(model)]
 	const because = [
 		mm('insideLengthMm', size.insideLengthMm),
 		...needs.because.length,

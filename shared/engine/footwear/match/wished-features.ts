@@ -1,8 +1,10 @@
 /** Has it what is sought, and is it free of what is to be avoided? */
 import type { MatchReason, StudDistance } from '../../findings/assessment.ts'
+import type { JointName } from '../../visit/shelf.ts'
 import type { Feature } from '../../visit/terms.ts'
 import { state } from '../../words/statement.ts'
 import { type Fitted, hasAvoided, hasFeature } from '../features.ts'
+import { allRemovable } from '../studs.ts'
 import { type Answer, noAnswers, penalty, reason, together } from './answer.ts'
 import { depthMarginIn } from './depth.ts'
 import type { Fitter, Trial } from './fitter.ts'
@@ -23,6 +25,25 @@ const studWishes: readonly Feature[] = [
 	'stud-clear-of-first-joint',
 	'stud-clear-of-fifth-metatarsal',
 ]
+/** Soles are judged on the ground they are worn on: no boot has two. */
+const ofTheGround: readonly Feature[] = [
+	'soft-ground-sole',
+	'firm-ground-sole',
+	'artificial-ground-sole',
+	'turf-sole',
+	'indoor-sole',
+]
+const jointOf: Partial<Record<Feature, JointName>> = {
+	'stud-clear-of-first-joint': 'first metatarsal head',
+	'stud-clear-of-fifth-metatarsal': 'fifth metatarsal head',
+}
+/** A stud under a joint that comes out can be taken out: the model is one with changes. */
+const isMended = (feature: Feature, { model, joints }: Fitted): boolean => {
+	const under = joints.filter(({ joint }) => joint === jointOf[feature]).flatMap((at) => at.under)
+	return under.length > 0 && allRemovable(model, under)
+}
+const mustHave = ({ feature, rules, because, basis }: Wish): MatchReason =>
+	reason(`seek-${feature}`, state('match.must-have', { feature, rules }), because, basis)
 /** The joints at risk where there are any, else all that can be placed. */
 function jointsThatCount({ left = [], right = [] }: StudsBySide): StudDistance[] {
 	const joints = [...left, ...right]
@@ -47,12 +68,16 @@ export function askFeatures(
 		depthMarginMm: depthMarginIn(model, needs),
 		joints: jointsThatCount(studs),
 	}
-	const toAvoid = avoid.filter((wish) => hasAvoided(wish.feature, fitted, limits) === true)
+	const toAvoid = avoid.filter(
+		({ feature }) => !ofTheGround.includes(feature) && hasAvoided(feature, fitted, limits) === true,
+	)
 	const answers = noAnswers()
 	for (const wish of seek) {
 		const has = hasFeature(wish.feature, fitted, limits)
+		if (ofTheGround.includes(wish.feature)) continue
 		if (has === undefined) answers.unknown.push(wish.feature)
 		else if (has) answers.for.push(wish.has)
+		else if (wish.strict && !isMended(wish.feature, fitted)) answers.stops.push(mustHave(wish))
 		else if (!paidElsewhere(wish, toAvoid, studsPaid)) answers.against.push(wish.lacks)
 	}
 	return together([answers, ...toAvoid.map((wish) => avoided(wish, seek))])

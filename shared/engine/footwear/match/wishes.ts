@@ -3,23 +3,24 @@ import type { FeatureWish, MatchReason } from '../../findings/assessment.ts'
 import { need } from '../../plain/need.ts'
 import type { Basis, Because, Strength } from '../../protocol/basis.ts'
 import type { Protocol, ThresholdKey } from '../../protocol/protocol.ts'
+import { strengthOrder } from '../../protocol/settling.table.ts'
 import { rounded } from '../../visit/sides.ts'
 import type { Feature } from '../../visit/terms.ts'
 import { state } from '../../words/statement.ts'
 import { once } from '../once.ts'
 
-/** Strongest first, with what a wish on that basis costs where it is not met. */
-const pointsByStrength: readonly (readonly [Strength, ThresholdKey])[] = [
-	['standard', 'footwear.pointsFirm'],
-	['guideline', 'footwear.pointsFirm'],
-	['trial', 'footwear.pointsFirm'],
-	['cohort', 'footwear.pointsCohort'],
-	['cross-sectional', 'footwear.pointsCohort'],
-	['expert', 'footwear.pointsPractice'],
-	['practice', 'footwear.pointsPractice'],
-	['clinic', 'footwear.pointsPractice'],
-]
-const rank = (strength: Strength) => pointsByStrength.findIndex(([known]) => known === strength)
+/** What a wish on that basis costs where it is not met. */
+const pointsByStrength: Readonly<Record<Strength, ThresholdKey>> = {
+	standard: 'footwear.pointsFirm',
+	guideline: 'footwear.pointsFirm',
+	trial: 'footwear.pointsFirm',
+	cohort: 'footwear.pointsCohort',
+	'cross-sectional': 'footwear.pointsCohort',
+	expert: 'footwear.pointsPractice',
+	practice: 'footwear.pointsPractice',
+	clinic: 'footwear.pointsPractice',
+}
+const place = (strength: Strength) => strengthOrder.indexOf(strength)
 
 export interface Wish {
 	feature: Feature
@@ -28,7 +29,7 @@ export interface Wish {
 	/** The rules that wish it, by id. */
 	rules: readonly string[]
 	points: number
-	/** To be avoided so much that it stops a model. */
+	/** Sought or avoided so much that a model against it is stopped. */
 	strict: boolean
 	has: MatchReason
 	lacks: MatchReason
@@ -38,14 +39,13 @@ function asOne(
 	feature: Feature,
 	wishes: readonly FeatureWish[],
 	contested: ReadonlySet<Feature>,
-	strictRules: ReadonlySet<string>,
 	protocol: Protocol,
 ): Wish {
 	const [strongest] = [...wishes].sort(
-		(first, second) => rank(first.basis.strength) - rank(second.basis.strength),
+		(first, second) => place(first.basis.strength) - place(second.basis.strength),
 	)
 	const { basis } = need(strongest, 'a wish for the feature')
-	const [, pointsKey] = need(pointsByStrength[rank(basis.strength)], 'the points of a strength')
+	const pointsKey = pointsByStrength[basis.strength]
 	const share = contested.has(feature) ? protocol.value('footwear.pointsContested') : 1
 	const points = rounded(protocol.value(pointsKey) * share, 2)
 	const because = once(wishes.flatMap((wish) => wish.because))
@@ -57,7 +57,7 @@ function asOne(
 		basis,
 		rules,
 		points,
-		strict: wishes.some((wish) => strictRules.has(wish.rule)),
+		strict: wishes.some((wish) => wish.strict === true),
 		has: {
 			rule: `seek-${feature}`,
 			...state('match.has', wished),
@@ -82,19 +82,15 @@ function asOne(
 }
 /**
  * One wish a feature, on its strongest basis, in the order in which features are first wished.
- * @param contested features that another rule contradicts: they count for less
- * @param strictRules ids of rules whose features to avoid stop a model
+ * @param contested features that stand over others of the same place: they count for less
  */
 export function wishesByFeature(
 	wishes: readonly FeatureWish[],
 	contested: ReadonlySet<Feature>,
-	strictRules: ReadonlySet<string>,
 	protocol: Protocol,
 ): Wish[] {
 	const byFeature = new Map<Feature, FeatureWish[]>()
 	for (const wish of wishes)
 		byFeature.set(wish.feature, [...(byFeature.get(wish.feature) ?? []), wish])
-	return [...byFeature].map(([feature, same]) =>
-		asOne(feature, same, contested, strictRules, protocol),
-	)
+	return [...byFeature].map(([feature, same]) => asOne(feature, same, contested, protocol))
 }

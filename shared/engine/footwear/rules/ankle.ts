@@ -4,6 +4,7 @@ import { type FootwearRule, practice } from './rule.ts'
 export const ankleRules: readonly FootwearRule[] = [
 	{
 		id: 'restricted-ankle',
+		rank: 'shape',
 		needs: ['ankles'],
 		found: (facts) => facts.restricted,
 		seek: ['raised-heel'],
@@ -12,6 +13,7 @@ export const ankleRules: readonly FootwearRule[] = [
 	},
 	{
 		id: 'anterior-ankle',
+		rank: 'injury-now',
 		needs: ['conditions', 'ankles'],
 		conditions: ['anterior-ankle-impingement'],
 		found: (facts) => facts.pinched,
@@ -21,6 +23,7 @@ export const ankleRules: readonly FootwearRule[] = [
 	},
 	{
 		id: 'posterior-ankle',
+		rank: 'injury-now',
 		needs: ['conditions'],
 		conditions: ['posterior-ankle-impingement'],
 		seek: ['low-heel-collar'],
@@ -29,18 +32,21 @@ export const ankleRules: readonly FootwearRule[] = [
 	},
 	{
 		id: 'ankle-instability',
+		rank: 'injury-now',
 		needs: ['conditions'],
 		conditions: ['lateral-ankle-instability'],
 		when: 'ever',
 		seek: ['wide-base', 'short-studs', 'low-rotational-grip'],
 		avoid: ['bladed-studs'],
+		practiceOnly: ['wide-base', 'short-studs', 'bladed-studs'],
 		basis: {
-			source: 'Thomson 2015, Br J Sports Med 49:1245; rest common practice, no source',
+			source: 'Thomson 2015, Br J Sports Med 49:1245 (rotational traction)',
 			strength: 'cohort',
 		},
 	},
 	{
 		id: 'ankle-support',
+		rank: 'injury-now',
 		needs: ['conditions'],
 		conditions: ['lateral-ankle-instability', 'posterior-tibial-tendinopathy'],
 		seek: ['high-heel-counter', 'firm-heel-counter'],
@@ -49,6 +55,7 @@ export const ankleRules: readonly FootwearRule[] = [
 	},
 	{
 		id: 'syndesmosis',
+		rank: 'injury-now',
 		needs: ['conditions'],
 		conditions: ['syndesmosis-sprain'],
 		seek: ['low-rotational-grip', 'wide-base'],
@@ -57,6 +64,7 @@ export const ankleRules: readonly FootwearRule[] = [
 	},
 	{
 		id: 'inner-tendon',
+		rank: 'injury-now',
 		needs: ['conditions'],
 		conditions: ['posterior-tibial-tendinopathy', 'sinus-tarsi-pain'],
 		seek: ['torsional-stiffness', 'removable-liner'],
@@ -65,6 +73,7 @@ export const ankleRules: readonly FootwearRule[] = [
 	},
 	{
 		id: 'outer-tendon',
+		rank: 'injury-now',
 		needs: ['conditions'],
 		conditions: ['peroneal-tendinopathy'],
 		seek: ['wide-base', 'firm-heel-counter'],

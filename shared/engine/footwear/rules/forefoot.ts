@@ -5,10 +5,12 @@ import { type FootwearRule, practice } from './rule.ts'
 export const forefootRules: readonly FootwearRule[] = [
 	{
 		id: 'sesamoid',
+		rank: 'injury-now',
 		needs: ['conditions'],
 		conditions: ['sesamoid-pain'],
 		seek: ['stiff-forefoot', 'stud-clear-of-first-joint'],
 		avoid: ['flexible-forefoot'],
+		strict: ['stud-clear-of-first-joint'],
 		basis: {
 			source: 'DeBiasio 2013, J Athl Train 48:601 (forefoot load); rest common practice, no source',
 			strength: 'practice',
@@ -16,18 +18,22 @@ export const forefootRules: readonly FootwearRule[] = [
 	},
 	{
 		id: 'first-joint',
+		rank: 'injury-now',
 		needs: ['conditions', 'posture'],
 		conditions: ['first-mtp-osteoarthritis', 'hallux-limitus'],
 		found: (facts) => facts.stiffFirstJoint,
 		seek: ['stiff-forefoot', 'deep-toe-box'],
 		avoid: ['flexible-forefoot'],
+		practiceOnly: ['deep-toe-box'],
 		basis: {
-			source: 'Munteanu 2021 (adults, about 57 years: carried over to players)',
+			source:
+				'Munteanu 2021 (a stiff insert; adults, about 57 years: carried over to players and shoes)',
 			strength: 'trial',
 		},
 	},
 	{
 		id: 'turf-toe',
+		rank: 'injury-now',
 		needs: ['conditions'],
 		conditions: ['turf-toe'],
 		seek: ['stiff-forefoot', 'low-rotational-grip'],
@@ -36,6 +42,7 @@ export const forefootRules: readonly FootwearRule[] = [
 	},
 	{
 		id: 'forefoot-pain',
+		rank: 'injury-now',
 		needs: ['conditions'],
 		conditions: ['metatarsalgia', 'second-metatarsal-stress-fracture'],
 		seek: ['many-studs', 'wide-fitting', 'removable-liner'],
@@ -44,6 +51,7 @@ export const forefootRules: readonly FootwearRule[] = [
 	},
 	{
 		id: 'neuroma',
+		rank: 'injury-now',
 		needs: ['conditions'],
 		conditions: ['interdigital-neuroma'],
 		seek: ['wide-fitting', 'soft-upper', 'removable-liner'],
@@ -52,6 +60,7 @@ export const forefootRules: readonly FootwearRule[] = [
 	},
 	{
 		id: 'bunion',
+		rank: 'injury-now',
 		needs: ['conditions'],
 		conditions: ['hallux-valgus', 'bunionette'],
 		seek: ['soft-upper', 'smooth-forefoot-seams', 'wide-fitting'],
@@ -60,6 +69,7 @@ export const forefootRules: readonly FootwearRule[] = [
 	},
 	{
 		id: 'bunionette-stud',
+		rank: 'injury-now',
 		needs: ['conditions'],
 		conditions: ['bunionette'],
 		seek: ['stud-clear-of-fifth-metatarsal', 'smooth-forefoot-seams'],
@@ -68,6 +78,7 @@ export const forefootRules: readonly FootwearRule[] = [
 	},
 	{
 		id: 'fifth-metatarsal',
+		rank: 'injury-now',
 		needs: ['conditions'],
 		conditions: ['fifth-metatarsal-stress-fracture'],
 		when: 'ever',
@@ -75,6 +86,8 @@ export const forefootRules: readonly FootwearRule[] = [
 			state('footwear.fifth-metatarsal', { turfShare: value('season.turfShare') }),
 		seek: ['round-studs', 'stud-clear-of-fifth-metatarsal', 'wide-base'],
 		avoid: ['bladed-studs', 'narrow-fitting'],
+		strict: ['stud-clear-of-fifth-metatarsal'],
+		practiceOnly: ['stud-clear-of-fifth-metatarsal', 'wide-base', 'narrow-fitting'],
 		basis: {
 			source:
 				'Bentley 2011, Foot Ankle Surg 17:140; Miyamori 2019, BMJ Open 9:e022864 (turf, odds ' +
@@ -84,14 +97,17 @@ export const forefootRules: readonly FootwearRule[] = [
 	},
 	{
 		id: 'fifth-apophysis',
+		rank: 'injury-now',
 		needs: ['conditions'],
 		conditions: ['fifth-metatarsal-apophysitis'],
+		of: 'minors',
 		seek: ['wide-fitting', 'stud-clear-of-fifth-metatarsal', 'soft-upper'],
 		avoid: ['narrow-fitting'],
 		basis: practice,
 	},
 	{
 		id: 'navicular',
+		rank: 'injury-now',
 		needs: ['conditions'],
 		conditions: ['navicular-stress-fracture'],
 		when: 'ever',

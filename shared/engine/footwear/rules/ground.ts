@@ -4,6 +4,7 @@ import { type FootwearRule, practice } from './rule.ts'
 export const groundRules: readonly FootwearRule[] = [
 	{
 		id: 'artificial',
+		rank: 'grip',
 		needs: ['play.surfaces'],
 		surfaces: ['artificial-3g', 'artificial-sand'],
 		seek: ['many-studs', 'short-studs'],
@@ -12,6 +13,7 @@ export const groundRules: readonly FootwearRule[] = [
 	},
 	{
 		id: 'hard-ground',
+		rank: 'grip',
 		needs: ['play.surfaces'],
 		surfaces: ['natural-hard'],
 		seek: ['many-studs', 'short-studs'],
@@ -20,6 +22,7 @@ export const groundRules: readonly FootwearRule[] = [
 	},
 	{
 		id: 'soft-ground',
+		rank: 'grip',
 		needs: ['play.surfaces'],
 		surfaces: ['natural-soft'],
 		seek: ['soft-ground-sole', 'long-studs'],
@@ -28,6 +31,7 @@ export const groundRules: readonly FootwearRule[] = [
 	},
 	{
 		id: 'firm-ground',
+		rank: 'grip',
 		needs: ['play.surfaces'],
 		surfaces: ['natural-firm', 'hybrid'],
 		seek: ['firm-ground-sole'],
@@ -36,6 +40,7 @@ export const groundRules: readonly FootwearRule[] = [
 	},
 	{
 		id: 'dry-hard-sole',
+		rank: 'grip',
 		needs: ['play.surfaces'],
 		surfaces: ['natural-hard'],
 		seek: ['artificial-ground-sole'],
@@ -44,6 +49,7 @@ export const groundRules: readonly FootwearRule[] = [
 	},
 	{
 		id: 'third-generation',
+		rank: 'grip',
 		needs: ['play.surfaces'],
 		surfaces: ['artificial-3g'],
 		seek: ['artificial-ground-sole'],
@@ -52,6 +58,7 @@ export const groundRules: readonly FootwearRule[] = [
 	},
 	{
 		id: 'sand-dressed',
+		rank: 'grip',
 		needs: ['play.surfaces'],
 		surfaces: ['artificial-sand'],
 		seek: ['turf-sole'],
@@ -60,6 +67,7 @@ export const groundRules: readonly FootwearRule[] = [
 	},
 	{
 		id: 'hall',
+		rank: 'grip',
 		needs: ['play.surfaces', 'play.code'],
 		surfaces: ['hall'],
 		code: 'futsal',
@@ -69,6 +77,7 @@ export const groundRules: readonly FootwearRule[] = [
 	},
 	{
 		id: 'road',
+		rank: 'grip',
 		needs: ['play.surfaces'],
 		surfaces: ['road'],
 		seek: ['full-length-cushioning'],

@@ -4,19 +4,24 @@ import { belief, type FootwearRule, practice } from './rule.ts'
 export const heelAndCalfRules: readonly FootwearRule[] = [
 	{
 		id: 'growing-heel',
+		rank: 'injury-now',
 		needs: ['conditions'],
 		conditions: ['calcaneal-apophysitis'],
+		of: 'minors',
 		seek: ['raised-heel', 'full-length-cushioning', 'many-studs'],
 		avoid: ['low-heel'],
+		// the trial found no effect of the footwear itself
+		practiceOnly: ['full-length-cushioning', 'many-studs'],
 		basis: {
 			source:
 				'James et al., Br J Sports Med 2016;50:1268-1275 (heel raise better at 1 to 2 months, ' +
-				'no difference later); Rodriguez-Sanz 2018',
+				'no difference later; new footwear without effect)',
 			strength: 'trial',
 		},
 	},
 	{
 		id: 'achilles-insertional',
+		rank: 'injury-now',
 		needs: ['conditions'],
 		conditions: ['achilles-insertional', 'haglund-deformity'],
 		seek: ['raised-heel', 'soft-heel-counter', 'low-heel-collar'],
@@ -25,8 +30,9 @@ export const heelAndCalfRules: readonly FootwearRule[] = [
 	},
 	{
 		id: 'achilles-midportion',
+		rank: 'injury-now',
 		needs: ['conditions'],
-		conditions: ['achilles-midportion', 'calf-strain'],
+		conditions: ['achilles-midportion'],
 		seek: ['raised-heel'],
 		avoid: ['low-heel'],
 		basis: {
@@ -35,7 +41,17 @@ export const heelAndCalfRules: readonly FootwearRule[] = [
 		},
 	},
 	{
+		id: 'calf-strain',
+		rank: 'injury-now',
+		needs: ['conditions'],
+		conditions: ['calf-strain'],
+		seek: ['raised-heel'],
+		avoid: ['low-heel'],
+		basis: practice,
+	},
+	{
 		id: 'hard-counter',
+		rank: 'injury-now',
 		needs: ['conditions'],
 		conditions: [
 			'achilles-insertional',
@@ -49,6 +65,7 @@ export const heelAndCalfRules: readonly FootwearRule[] = [
 	},
 	{
 		id: 'plantar-heel',
+		rank: 'injury-now',
 		needs: ['conditions'],
 		conditions: ['plantar-heel-pain'],
 		seek: ['firm-heel-counter', 'torsional-stiffness', 'raised-heel'],
@@ -57,6 +74,7 @@ export const heelAndCalfRules: readonly FootwearRule[] = [
 	},
 	{
 		id: 'heel-collar',
+		rank: 'injury-now',
 		needs: ['conditions'],
 		conditions: ['haglund-deformity', 'blister'],
 		seek: ['padded-collar'],
@@ -65,6 +83,7 @@ export const heelAndCalfRules: readonly FootwearRule[] = [
 	},
 	{
 		id: 'heel-pad',
+		rank: 'injury-now',
 		needs: ['conditions'],
 		conditions: ['heel-fat-pad-pain'],
 		seek: ['full-length-cushioning', 'firm-heel-counter', 'many-studs'],
@@ -73,6 +92,7 @@ export const heelAndCalfRules: readonly FootwearRule[] = [
 	},
 	{
 		id: 'calf-lever',
+		rank: 'injury-now',
 		needs: ['conditions'],
 		conditions: ['achilles-midportion', 'achilles-insertional', 'calf-strain'],
 		seek: ['flexible-forefoot'],
@@ -81,6 +101,7 @@ export const heelAndCalfRules: readonly FootwearRule[] = [
 	},
 	{
 		id: 'calf-history',
+		rank: 'injury-now',
 		needs: ['conditions'],
 		conditions: ['achilles-midportion', 'calf-strain'],
 		when: 'ever',

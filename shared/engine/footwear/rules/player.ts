@@ -3,13 +3,16 @@ import { state } from '../../words/statement.ts'
 import type { Facts } from '../facts.ts'
 import { belief, type FootwearRule, positionsWith, practice } from './rule.ts'
 
-/** Not known counts as if it were: training shoes do no harm. */
-const isSpurt = (band: Facts['growthBand']): band is 'around' | 'uncertain' =>
-	band === 'around' || band === 'uncertain'
+/** Where two measures disagree it counts as if it were; where nothing is known, nothing is said. */
+const spurtOf = ({ growthBand, aroundSpurt }: Facts): 'around' | 'uncertain' | undefined => {
+	if (!aroundSpurt) return undefined
+	return growthBand === 'around' ? 'around' : 'uncertain'
+}
 
 export const playerRules: readonly FootwearRule[] = [
 	{
 		id: 'heavy',
+		rank: 'body-and-position',
 		needs: ['body.massKg'],
 		found: ({ heavy, massKg }) =>
 			heavy && massKg !== undefined ? [{ measure: 'massKg', value: massKg, unit: 'kg' }] : [],
@@ -19,10 +22,12 @@ export const playerRules: readonly FootwearRule[] = [
 	},
 	{
 		id: 'lighter-runner',
+		rank: 'body-and-position',
 		needs: ['body.massKg'],
 		found: (facts) => facts.lighter,
 		seek: ['full-length-cushioning'],
 		avoid: [],
+		roles: ['running'],
 		basis: {
 			source:
 				'Malisoux 2020, Am J Sports Med 48:473 (n 848; hard shoe, lighter runners 1.80, heavier ' +
@@ -32,6 +37,7 @@ export const playerRules: readonly FootwearRule[] = [
 	},
 	{
 		id: 'junior',
+		rank: 'growth',
 		needs: ['player.birthDate'],
 		found: ({ adult, ageYears }) =>
 			adult ? [] : [{ measure: 'ageYears', value: Math.floor(ageYears), unit: 'years' }],
@@ -41,19 +47,21 @@ export const playerRules: readonly FootwearRule[] = [
 	},
 	{
 		id: 'growth-spurt',
+		rank: 'growth',
 		needs: ['player.birthDate'],
-		found: ({ growthBand }) =>
-			isSpurt(growthBand) ? [{ measure: 'growthBand', value: growthBand }] : [],
-		says: ({ growthBand }) =>
-			state('footwear.growth-spurt', {
-				band: isSpurt(growthBand) ? growthBand : 'uncertain',
-			}),
+		found: (facts) => {
+			const band = spurtOf(facts)
+			return band === undefined ? [] : [{ measure: 'growthBand', value: band }]
+		},
+		says: (facts) => state('footwear.growth-spurt', { band: spurtOf(facts) ?? 'uncertain' }),
 		seek: ['full-length-cushioning'],
 		avoid: [],
+		roles: ['training', 'running'],
 		basis: practice,
 	},
 	{
 		id: 'contest',
+		rank: 'body-and-position',
 		needs: ['play.position'],
 		role: 'contest',
 		says: (facts) => state('footwear.contest', { positions: positionsWith('contest', facts) }),
@@ -63,6 +71,7 @@ export const playerRules: readonly FootwearRule[] = [
 	},
 	{
 		id: 'scrum',
+		rank: 'body-and-position',
 		needs: ['play.position'],
 		role: 'scrum',
 		says: (facts) => state('footwear.scrum', { positions: positionsWith('scrum', facts) }),
@@ -72,15 +81,18 @@ export const playerRules: readonly FootwearRule[] = [
 	},
 	{
 		id: 'speed-position',
+		rank: 'preference',
 		needs: ['play.position'],
 		role: 'speed',
 		says: (facts) => state('footwear.speed-position', { positions: positionsWith('speed', facts) }),
 		seek: ['low-mass'],
 		avoid: [],
+		roles: ['match'],
 		basis: belief,
 	},
 	{
 		id: 'kicking-support',
+		rank: 'body-and-position',
 		needs: ['play.position'],
 		role: 'kicking-support',
 		says: (facts) =>

@@ -1,13 +1,19 @@
 /** What a footwear rule is made of, and what makes it apply. */
 
-import { conditionReasons } from '../../conditions/query.ts'
+import {
+	conditionReasons,
+	type RecordedCondition,
+	recordedConditions,
+} from '../../conditions/query.ts'
 import type { Because } from '../../protocol/basis.ts'
 import { type Basis, commonPractice } from '../../protocol/basis.ts'
 import type { Protocol } from '../../protocol/protocol.ts'
+import type { SettlingRank } from '../../protocol/settling.table.ts'
 import type { PositionRole } from '../../visit/positions.ts'
-import type { Code, Condition, Feature, Surface } from '../../visit/terms.ts'
+import type { Code, Condition, Feature, PairRole, Surface } from '../../visit/terms.ts'
 import { type Statement, type StatementCode, state } from '../../words/statement.ts'
 import type { Facts } from '../facts.ts'
+import { once } from '../once.ts'
 
 /** When, what it says, what to seek and avoid, and on what basis. */
 export interface FootwearRule {
@@ -32,6 +38,21 @@ export interface FootwearRule {
 	says?(facts: Facts, protocol: Protocol): Statement
 	seek: readonly Feature[]
 	avoid: readonly Feature[]
+	/**
+	 * Where its wishes stand when wishes pull apart. That of an injury now is of one that comes back
+	 * where nothing but past ones is recorded.
+	 */
+	rank: SettlingRank
+	/** Of its features those without which a model is not put forward, while the injury is not past. */
+	strict?: readonly Feature[]
+	/** Of its features those that its source says nothing of: they rest on common practice. */
+	practiceOnly?: readonly Feature[]
+	/** Only for pairs of these roles. */
+	roles?: readonly PairRole[]
+	/** Only for players who still grow. */
+	of?: 'minors'
+	/** Told where nothing may be bought too: what protects a foot until it is reviewed. */
+	protects?: true
 	basis: Pick<Basis, 'source' | 'strength' | 'unsourced'> & {
 		threshold?: 'footwear.broadZ' | 'footwear.narrowZ' | 'footwear.heavyKg'
 	}
@@ -60,12 +81,13 @@ function playReasons({ surfaces = [], code, role }: FootwearRule, facts: Facts):
 }
 /** The reasons that make a rule apply; none: it does not. */
 export function reasonsOf(rule: FootwearRule, facts: Facts): Because[] {
+	if (rule.of === 'minors' && facts.adult) return []
 	const found = rule.found?.(facts) ?? []
 	const recorded = conditionReasons(facts.visit, rule.conditions ?? [], {
 		when: rule.when ?? 'now',
 	})
 	if (rule.together && (found.length === 0 || recorded.length === 0)) return []
-	return [...found, ...recorded, ...playReasons(rule, facts)]
+	return once([...found, ...recorded, ...playReasons(rule, facts)])
 }
 /** What a rule says where it applies: the sentence of its id, unless it says more. */
 export const sentenceOf = (rule: FootwearRule, facts: Facts, protocol: Protocol): Statement =>
@@ -73,3 +95,36 @@ export const sentenceOf = (rule: FootwearRule, facts: Facts, protocol: Protocol)
 /** A rule without a sentence of its own fails the test of the rules. */
 type PlainCode = Extract<StatementCode, 'footwear.cavus'>
 const codeOf = ({ id }: FootwearRule): PlainCode => `footwear.${id}` as PlainCode
+
+/** Current or recovering ones of its conditions, and those found: what makes an injury one of now. */
+const injuredNow = (rule: FootwearRule, facts: Facts) =>
+	recordedConditions(facts.visit, rule.conditions ?? [], { when: 'now' })
+/** Where the wishes of a rule stand for this player. */
+export const rankFor = (rule: FootwearRule, facts: Facts): SettlingRank =>
+	rule.rank === 'injury-now' &&
+	injuredNow(rule, facts).length === 0 &&
+	(rule.found?.(facts) ?? []).length === 0
+		? 'recurrent-injury'
+		: rule.rank
+/** The worst pain of these, 0 to 10; one that was not asked counts as middling. None: undefined. */
+export function worstPain(
+	recorded: readonly RecordedCondition[],
+	protocol: Protocol,
+): number | undefined {
+	const pains = recorded.map(
+		({ painWorst }) => painWorst ?? protocol.value('footwear.painNotAsked'),
+	)
+	return pains.length === 0 ? undefined : Math.max(...pains)
+}
+/** The worst pain of the injuries behind a rule. */
+export const severityOf = (
+	rule: FootwearRule,
+	facts: Facts,
+	protocol: Protocol,
+): number | undefined => worstPain(injuredNow(rule, facts), protocol)
+/** The grounds that a rule speaks of; undefined where it does not hang on the ground. */
+export const groundsOf = (
+	{ surfaces }: FootwearRule,
+	facts: Facts,
+): readonly Surface[] | undefined =>
+	surfaces && facts.surfaces.filter((surface) => surfaces.includes(surface))

@@ -20,6 +20,7 @@ const order: readonly string[] = [
 	'growing-heel',
 	'achilles-insertional',
 	'achilles-midportion',
+	'calf-strain',
 	'hard-counter',
 	'plantar-heel',
 	'sesamoid',

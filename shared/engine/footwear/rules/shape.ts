@@ -4,6 +4,7 @@ import { type FootwearRule, practice } from './rule.ts'
 export const shapeRules: readonly FootwearRule[] = [
 	{
 		id: 'broad',
+		rank: 'shape',
 		needs: ['feet'],
 		found: (facts) => facts.broad,
 		seek: ['wide-fitting', 'deep-toe-box', 'soft-upper'],
@@ -12,6 +13,7 @@ export const shapeRules: readonly FootwearRule[] = [
 	},
 	{
 		id: 'narrow',
+		rank: 'shape',
 		needs: ['feet'],
 		found: (facts) => facts.narrow,
 		seek: [],
@@ -20,6 +22,7 @@ export const shapeRules: readonly FootwearRule[] = [
 	},
 	{
 		id: 'between-sizes',
+		rank: 'shape',
 		needs: ['feet', 'conditions'],
 		conditions: ['subungual-haematoma'],
 		found: (facts) => facts.narrow,
@@ -30,6 +33,7 @@ export const shapeRules: readonly FootwearRule[] = [
 	},
 	{
 		id: 'unequal-feet',
+		rank: 'shape',
 		needs: ['feet'],
 		found: (facts) => facts.longer,
 		seek: ['removable-liner'],
@@ -38,6 +42,7 @@ export const shapeRules: readonly FootwearRule[] = [
 	},
 	{
 		id: 'first-ray',
+		rank: 'skin-and-joints',
 		needs: ['posture'],
 		found: (facts) => facts.plantarflexedFirstRay,
 		seek: ['stud-clear-of-first-joint'],
@@ -46,6 +51,7 @@ export const shapeRules: readonly FootwearRule[] = [
 	},
 	{
 		id: 'first-ray-mobile',
+		rank: 'shape',
 		needs: ['posture'],
 		found: (facts) => facts.mobileFirstRay,
 		seek: ['stiff-forefoot'],
@@ -54,6 +60,7 @@ export const shapeRules: readonly FootwearRule[] = [
 	},
 	{
 		id: 'cavus',
+		rank: 'shape',
 		needs: ['conditions', 'posture'],
 		conditions: ['cavus-foot-pain'],
 		found: (facts) => facts.supinated,
@@ -66,6 +73,7 @@ export const shapeRules: readonly FootwearRule[] = [
 	},
 	{
 		id: 'high-instep',
+		rank: 'shape',
 		needs: ['conditions', 'posture'],
 		conditions: ['cavus-foot-pain'],
 		found: (facts) => facts.supinated,
@@ -75,6 +83,7 @@ export const shapeRules: readonly FootwearRule[] = [
 	},
 	{
 		id: 'pronated',
+		rank: 'shape',
 		needs: ['conditions', 'posture'],
 		conditions: ['flexible-flatfoot-pain'],
 		found: (facts) => facts.pronated,

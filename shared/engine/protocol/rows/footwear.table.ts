@@ -66,5 +66,10 @@ export const footwearRows = {
 	'footwear.raiseStepMinMm': row(2, 'mm that a heel raise is lowered by at a time, at the least', 'all players', 'common practice, no source', 'practice', 'common practice'),
 	'footwear.raiseStepMaxMm': row(3, 'mm that a heel raise is lowered by at a time, at the most', 'all players', 'common practice, no source', 'practice', 'common practice'),
 	'footwear.raiseStepWeeks': row(2, 'weeks between two steps of lowering a heel raise', 'all players', 'common practice, no source', 'practice', 'common practice'),
+	'footwear.painNotAsked': row(5, 'points of 10 of worst pain', 'injuries whose pain was not asked', 'own choice, no source (the middle of the scale)', 'practice', 'choice'),
+	'footwear.oneSoleCostMost': row(1, 'points of cost of a sole on a ground (0 best to 3 poor); above it another sole is needed there', 'all players', 'own choice, no source', 'practice', 'choice'),
+	'footwear.trainingSoleCostMost': row(1.5, 'points of cost of a sole on a ground (0 best to 3 poor) in training and running', 'all players', 'own choice, no source (a lugged trail trainer serves for training: common practice)', 'practice', 'choice'),
+	'footwear.secondBestCost': row(0.5, 'points of cost of a sole on a ground (0 best to 3 poor); above it a compromise is named', 'all players', 'own choice, no source', 'practice', 'choice'),
+	'footwear.softGroundStudMm': row(12, 'mm, longest stud; from here a sole is judged as a soft-ground one', 'all players', 'retail guide (soft-ground studs 12 to 19 mm)', 'practice', 'read-secondary'),
 	'footwear.broadLetters': row(2, 'letters above the usual fitting; from here a foot is broad', 'adults', 'common practice, no source (JIS EEE, US 2E)', 'practice', 'common practice'),
 } as const

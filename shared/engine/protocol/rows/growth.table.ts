@@ -55,6 +55,7 @@ export const growthRows = {
 	'growth.footStopEarlyGirls': row(12, 'years', girls, cheng, 'cross-sectional', 'derived'),
 	'growth.footStopGirls': row(13, 'years', girls, 'between the plateau of Cheng 1997 (12) and the end of quarterly checks (14)', 'practice', 'choice'),
 	'growth.footStopLateGirls': row(14, 'years', girls, 'end of quarterly checks', 'practice', 'choice'),
+	'growth.footLateYears': row(1, 'years that the foot of a player before or around the growth spurt may grow on', minors, 'own choice, no source (the foot leads the spurt in stature by about two years at group level, Busscher et al. 2011)', 'practice', 'choice'),
 	'growth.footLowFactor': row(0.5, 'of the mean rate', minors, 'width of the forecast band, own choice, no source', 'practice', 'choice'),
 	'growth.footHighFactor': row(1.5, 'of the mean rate', minors, 'width of the forecast band, own choice, no source', 'practice', 'choice'),
 	'growth.footFastMmPerYear': row(10, 'mm/y', minors, 'season rule, own choice, no source', 'practice', 'choice'),

@@ -6,7 +6,6 @@ export const prescriptionRows = {
 	'prescription.urgentReviewDays': row(1, 'days, working, after emergency care or a medical review of the same day', everyone, own, 'practice', 'choice'),
 	'prescription.imagingReviewDays': row(7, 'days after imaging was asked for', everyone, own, 'practice', 'choice'),
 	'prescription.letterReviewDays': row(28, 'days after a letter to the doctor', everyone, own, 'practice', 'choice'),
-	'prescription.raiseReviewWeeks': row(6, 'weeks with a new heel raise', everyone, 'common practice, no source (4 to 6 weeks)', 'practice', 'common practice'),
 	'prescription.insertReviewWeeks': row(6, 'weeks with a new insert', everyone, own, 'practice', 'choice'),
 	'prescription.mostQuestions': row(12, 'questions', everyone, own, 'practice', 'choice'),
 } as const

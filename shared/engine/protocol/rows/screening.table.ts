@@ -15,7 +15,7 @@ export const screeningRows = {
 	'screening.boneStressWeeks': row(2, 'weeks of pain; above asks for imaging', 'all players', 'low-risk sites: image after two weeks or a painful hop', 'practice', 'from memory'),
 	'screening.limpUnassessedDays': row(7, 'days; above, not yet examined', 'children', 'NHS hospital limp guideline 2021; Queensland paediatric guideline', 'guideline', 'read'),
 	'screening.limpUndiagnosedDays': row(14, 'days; above, without diagnosis', 'children', 'NHS hospital limp guideline 2021; Queensland paediatric guideline', 'guideline', 'read'),
-	'screening.slippedEpiphysisOverYears': row(8, 'years; above', 'children (8 to 16 years named)', "Queensland Health paediatric orthopaedics; Royal Children's Hospital Melbourne", 'guideline', 'read'),
+	'screening.slippedEpiphysisOverYears': row(8, 'years; from', 'children (8 to 16 years named)', "Queensland Health paediatric orthopaedics; Royal Children's Hospital Melbourne", 'guideline', 'read'),
 	'screening.anklePressureIndex': row(0.9, 'ratio; below is low', 'adults', 'ankle-brachial pressure index', 'guideline', 'from memory'),
 	'screening.diabetesAdviceBelowYears': row(12, 'years', 'children with diabetes', 'NICE NG19', 'guideline', 'read'),
 	'screening.periodsMissed': row(3, 'periods in a row', 'female players', 'IOC REDs CAT2 2023, Br J Sports Med', 'expert', 'read'),

@@ -12,7 +12,13 @@ const limitWords: Partial<Record<LimitedBy, string>> = {
 	'anterior-block':
 		' The end feel points to a block at the front of the ankle: do not stretch into pain, and ' +
 		'consider imaging.',
+	unknown: ' What stops it is unclear.',
 }
+/** How the band was found, where that is not by the angle or an adult's distance. */
+const byStature =
+	" Judged by the distance scaled to stature: the cut-off in centimetres is an adult's. The angle " +
+	'is better.'
+const unsure = ' It lies within measuring error of the cut-off: measure again.'
 const lunge = {
 	lungeCm: { name: 'knee to wall', unit: 'cm' },
 	lungeDeg: { name: 'lunge angle', unit: 'deg' },
@@ -37,9 +43,16 @@ const raises = (mm: PerSide, shorter: Side | undefined): string =>
 		: `a heel raise of ${amount(mm[shorter], 'mm')} on the ${shorter} (shorter leg) and ` +
 			`${amount(mm[otherSide(shorter)], 'mm')} on the other side`
 export const ankleSentences = {
-	'ankle.restricted': sentence<{ side: Side; limitedBy: LimitedBy }>({
-		clinician: ({ side, limitedBy }) =>
-			`The ${side} ankle bends less than the cut-off in use.${limitWords[limitedBy] ?? ''}`,
+	'ankle.restricted': sentence<{
+		side: Side
+		limitedBy: LimitedBy
+		/** Absent in records of before 0.4. */
+		bandSure?: boolean
+		bandBy?: 'angle' | 'distance' | 'distance-for-stature'
+	}>({
+		clinician: ({ side, limitedBy, bandSure, bandBy }) =>
+			`The ${side} ankle bends less than the cut-off in use.${limitWords[limitedBy] ?? ''}` +
+			`${bandSure === false ? unsure : ''}${bandBy === 'distance-for-stature' ? byStature : ''}`,
 		player: ({ side }) => `Your ${side} ankle does not bend as far as most.`,
 		doctor: ({ side, limitedBy }) =>
 			`Dorsiflexion of the ${side} ankle is restricted in the weight-bearing ` +
@@ -52,6 +65,16 @@ export const ankleSentences = {
 		player: ({ side }) => `Your ${side} ankle stops at the front. Do not stretch into pain.`,
 		doctor: ({ side }) => `Dorsiflexion of the ${side} ankle ends at a block at the front.`,
 	}),
+	'ankle.recorded-only': sentence<{ side: Side }>({
+		clinician: ({ side }) =>
+			`The ${side} lunge is recorded and compared with nothing: the limb is injured or is not to ` +
+			'be tested today.',
+	}),
+	'ankle.distance-of-minor': sentence<{ side: Side }>({
+		clinician: ({ side }) =>
+			`The distance of the ${side} lunge is not judged: the cut-off in centimetres is an adult's. ` +
+			'Measure the angle, or the stature.',
+	}),
 	'ankle.pair': sentence<{ side: Side; lungeCm: number; lungeDeg: number; expectedDeg: number }>({
 		clinician: ({ side, lungeCm, lungeDeg, expectedDeg }) =>
 			`The ${side} lunge readings do not fit each other: ${amount(lungeCm, 'cm')} would be near ` +
@@ -60,7 +83,7 @@ export const ankleSentences = {
 	'ankle.asymmetry': sentence<{ verdict: 'flag' | 'act'; gapCm?: number; gapDeg?: number }>({
 		clinician: ({ verdict }) =>
 			verdict === 'act'
-				? 'The ankles differ enough to look for a reason and to treat the stiffer side.'
+				? 'The ankles differ enough to look for a reason, and to treat the stiffer side once it is known.'
 				: 'The ankles differ by more than measurement error: keep watching.',
 		player: ({ verdict }) =>
 			verdict === 'act'

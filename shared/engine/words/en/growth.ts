@@ -37,6 +37,14 @@ const statureSentences = {
 				parentWords[parents],
 			),
 	}),
+	'growth.adult-stature-entered': sentence<{ enteredCm: number; held: boolean }>({
+		clinician: ({ enteredCm, held }) =>
+			together(
+				`An adult stature of ${amount(enteredCm, 'cm')} was entered and stands in place of the ` +
+					'equation; its error is not known.',
+				held && 'It is below the present stature, which is used instead: check the entry.',
+			),
+	}),
 	'growth.adult-stature-missing': sentence<{ lacking: Lacking }>({
 		clinician: ({ lacking }) =>
 			`Adult stature cannot be predicted: ${lackingList(lacking)} not recorded. Both parents are ` +

@@ -3,29 +3,12 @@
  * the clinician marks.
  */
 import type { JointName } from '../../visit/shelf.ts'
-import {
-	type Code,
-	type Feature,
-	type Sole,
-	type Surface,
-	soles,
-	surfaces,
-} from '../../visit/terms.ts'
+import { type Code, type Feature, soles, surfaces } from '../../visit/terms.ts'
 import type { Side } from '../../visit/visit.ts'
 import { sentence } from '../sentence.ts'
 import { aFeature, featureIs, featureName, ruleList, soleName } from './features.ts'
-import {
-	amount,
-	article,
-	capital,
-	count,
-	listed,
-	number,
-	ofSide,
-	term,
-	terms,
-	together,
-} from './format.ts'
+import { amount, count, listed, number, ofSide, term, terms, together } from './format.ts'
+import { groundSentences } from './match-ground.ts'
 import { type Part, spokenParts } from './parts.ts'
 import { type SizeOfModel, sizeWords } from './sizes.ts'
 
@@ -107,29 +90,6 @@ const depthSentences = {
 		clinician: ({ linerMm }) => `A thinner liner: the one inside is ${amount(linerMm, 'mm')}.`,
 	}),
 }
-const suitsWords = {
-	poor: 'poor',
-	second: 'second choice',
-	'near-best': 'nearly the best choice',
-} as const
-const groundSentences = {
-	'match.sole': sentence<{ sole: Sole; banned: readonly Surface[] }>({
-		clinician: ({ sole, banned }) =>
-			`${capital(article(soleName(sole)))} is unsuitable on every surface played on ` +
-			`(${terms(banned)}).`,
-	}),
-	'match.sole-part': sentence<{ banned: readonly Surface[] }>({
-		clinician: ({ banned }) => `Not to be worn on ${terms(banned)}: a second pair is needed there.`,
-	}),
-	'match.surface': sentence<{ sole: Sole; suits: keyof typeof suitsWords }>({
-		clinician: ({ sole, suits }) =>
-			`${capital(article(soleName(sole)))} is ${suitsWords[suits]} for the surfaces it may be ` +
-			'worn on.',
-	}),
-	'match.surface-fit': sentence<{ sole: Sole; suited: readonly Surface[] }>({
-		clinician: ({ sole, suited }) => `Its ${soleName(sole)} suits ${terms(suited)}.`,
-	}),
-}
 /** What can be done about a stud under a joint, and where that ends. */
 const studWork = (removable: boolean): string =>
 	removable
@@ -193,6 +153,10 @@ const wishSentences = {
 	'match.must-avoid': sentence<Wished>({
 		clinician: ({ feature, rules }) =>
 			`Has what must be avoided: ${featureName(feature)} (${ruleList(rules)}).`,
+	}),
+	'match.must-have': sentence<Wished>({
+		clinician: ({ feature, rules }) =>
+			`Lacks what it must have: ${featureName(feature)} (${ruleList(rules)}).`,
 	}),
 	'match.in-place-of': sentence<Wished & { sought: Feature }>({
 		clinician: ({ feature, sought, rules }) =>

@@ -6,11 +6,14 @@ import { amount, count, day, number, plural, term, together } from './format.ts'
 
 const fewerOrMore = (by: number): string =>
 	count(Math.abs(by), by < 0 ? 'fewer heel rise' : 'more heel rise')
-const held = {
-	'functional-limit': 'moves freely off the ground but is held when standing (functional limit)',
-	'structural-limit':
-		'is limited off the ground as well, with a painful joint recorded (structural limit)',
-} as const
+/** A joint that is free off the ground moves freely; one that falls short of it merely bends. */
+const held = ({ verdict, free }: { verdict: Verdict; free?: boolean }): string =>
+	verdict === 'structural-limit'
+		? 'is limited off the ground as well, with a painful joint recorded (structural limit)'
+		: free === false
+			? 'bends less than freely off the ground and is held when standing (functional limit)'
+			: 'moves freely off the ground but is held when standing (functional limit)'
+type Verdict = 'functional-limit' | 'structural-limit'
 const rayWords = {
 	plantarflexed: () => 'look for pressure under the first joint and keep studs clear of it',
 	dorsiflexed: () => 'look for load moving to the second ray',
@@ -65,13 +68,17 @@ export const postureSentences = {
 			`The ${side} navicular drops ${amount(dropMm, 'mm')}, above the ${amount(limitMm, 'mm')} ` +
 			'limit in use. Published limits and repeat readings vary widely.',
 	}),
-	'posture.first-mtp': sentence<{ side: Side; verdict: keyof typeof held }>({
-		clinician: ({ side, verdict }) => `The ${side} big toe joint ${held[verdict]}.`,
-		player: ({ side, verdict }) =>
-			verdict === 'functional-limit'
+	'posture.first-mtp': sentence<{
+		side: Side
+		verdict: Verdict /** Absent before 0.4. */
+		free?: boolean
+	}>({
+		clinician: ({ side, ...joint }) => `The ${side} big toe joint ${held(joint)}.`,
+		player: ({ side, verdict, free }) =>
+			verdict === 'functional-limit' && free !== false
 				? `Your ${side} big toe bends well, but less when you stand.`
 				: `Your ${side} big toe does not bend up far.`,
-		doctor: ({ side, verdict }) => `The ${side} first metatarsophalangeal joint ${held[verdict]}.`,
+		doctor: ({ side, ...joint }) => `The ${side} first metatarsophalangeal joint ${held(joint)}.`,
 	}),
 	'posture.first-mtp-grey': sentence<{ side: Side }>({
 		clinician: ({ side }) =>
@@ -89,14 +96,30 @@ export const postureSentences = {
 	}),
 	'posture.heel-rises': sentence<{ side: Side; rises: number; published: number }>({
 		clinician: ({ side, rises, published }) =>
-			`The ${side} leg made ${count(rises, 'heel rise')}; the published figure for this age and ` +
-			`sex is ${number(published)}.`,
+			`The ${side} leg made ${count(rises, 'heel rise')}, far below the median of ` +
+			`${number(published)} for this age and sex; half of healthy people lie below a median.`,
 		player: ({ side }) => `Your ${side} leg did fewer heel rises than most people of your age.`,
+	}),
+	'posture.heel-rises-again': sentence<{
+		side: Side
+		rises: number
+		limit: number
+		mean: number
+	}>({
+		clinician: ({ side, rises, limit, mean }) =>
+			`The ${side} leg made ${count(rises, 'heel rise')}. Healthy children of 7 to 9 years make ` +
+			`${number(mean)} on average and differ widely: from ${number(limit)} down repeat the test ` +
+			'on another day before anything is made of it.',
+	}),
+	'posture.recorded-only': sentence<{ side: Side }>({
+		clinician: ({ side }) =>
+			`The standing tests of the ${side} leg are recorded and compared with nothing: the limb is ` +
+			'injured or is not to be tested today.',
 	}),
 	'posture.heel-rise-gap': sentence<{ weaker: Side; percent: number; leastReal: number }>({
 		clinician: ({ percent, leastReal }) =>
-			`The legs differ by ${amount(percent, '%')} in heel rises. A change of fewer than ` +
-			`${count(leastReal, 'rise')} between days is within error.`,
+			`The legs differ by ${amount(percent, '%')} in heel rises, by more than the ` +
+			`${count(leastReal, 'rise')} from which counts differ beyond error between days.`,
 		player: ({ weaker }) =>
 			`Your ${weaker} leg did fewer heel rises than your ${otherSide(weaker)}.`,
 	}),
@@ -115,8 +138,10 @@ export const postureSentences = {
 	'posture.beighton': sentence<{ score: number; cutOff: number; byHistory: boolean }>({
 		clinician: ({ score, cutOff, byHistory }) =>
 			`The Beighton score is ${score}: generalised hypermobility by the cut-off of ${cutOff} for ` +
-			`this maturity${byHistory ? ', counting the history answers' : ''}. It is scored mostly on ` +
-			'the arms and says little about the foot.',
+			`this maturity${byHistory ? ', counting the history answers' : ''}. It asks for a steady shoe: ` +
+			'a firm heel counter, a wide base and a sole that resists twisting; an insert with a softer ' +
+			'shell, worn in slowly. It is scored mostly on the arms and says little about the foot.',
+		player: () => 'Your joints move a lot. A steady shoe helps.',
 		doctor: ({ score, cutOff, byHistory }) =>
 			`Generalised joint hypermobility: Beighton score ${score} of 9, cut-off ${cutOff}` +
 			`${byHistory ? ', with the history answers' : ''}.`,
@@ -131,6 +156,13 @@ export const postureSentences = {
 			together(
 				`${legs(differenceMm)} is without symptoms in a growing player: do not correct it ` +
 					'from a clinical test alone; measure again or refer.',
+				askSide(shorterKnown),
+			),
+	}),
+	'posture.leg-length-waits': sentence<{ differenceMm: number; shorterKnown: boolean }>({
+		clinician: ({ differenceMm, shorterKnown }) =>
+			together(
+				`${legs(differenceMm)} is recorded. Nothing is raised before the review that is asked for.`,
 				askSide(shorterKnown),
 			),
 	}),

@@ -42,16 +42,20 @@ const questions = {
 		clinician: ({ state, action, unasked }) =>
 			state === 'not-established'
 				? `Safety: not established, ${count(unasked, 'core question')} not asked.`
-				: state === 'held'
-					? `Safety: a warning sign holds back part of the plan; ${actionWords[action]}.`
-					: action === 'proceed'
-						? 'Safety: no warning sign found.'
-						: `Safety: ${actionWords[action]}.`,
+				: `Safety: ${[
+						...(state === 'held' ? ['a warning sign holds back part of the plan'] : []),
+						...(action === 'proceed' ? [] : [actionWords[action]]),
+						...(state !== 'held' && action === 'proceed' ? ['no warning sign found'] : []),
+					].join('; ')}.`,
 	}),
 	'question.complaint': sentence<{ complaint: string; steps: number }>({
 		clinician: ({ complaint, steps }) =>
-			`Complaint and load: ${complaint === '' ? 'none recorded' : complaint.replace(/\.$/, '')}` +
-			`${steps > 0 ? `; a return to play in ${count(steps, 'week')}` : ''}.`,
+			complaint === '' && steps === 0
+				? `Complaint and load: ${cautionsAlone.toLowerCase()}`
+				: `Complaint and load: ${listed([
+						...(complaint === '' ? [] : [complaint.replace(/\.$/, '')]),
+						...(steps > 0 ? [`a return to play in ${count(steps, 'week')}`] : []),
+					])}.`,
 	}),
 	'question.size': sentence<{ insideLengthMm: Span | false }>({
 		clinician: ({ insideLengthMm }) =>
@@ -162,6 +166,13 @@ const priorities = {
 			clinician: ({ pairs }) => `Stop wearing: ${listed(pairs)}.`,
 		}),
 		'player',
+		'doctor',
+	),
+	'priority.mend-first': alsoTo(
+		sentence<{ pairs: readonly string[] }>({
+			clinician: ({ pairs }) => `Not to be worn before it is mended: ${listed(pairs)}.`,
+			player: ({ pairs }) => `Do not wear until mended: ${listed(pairs)}.`,
+		}),
 		'doctor',
 	),
 	'priority.raise': sentence<{ sides: readonly string[] }>({

@@ -16,8 +16,10 @@ import { ownedSentences } from './owned.ts'
 import { postureSentences } from './posture.ts'
 import { prescriptionSentences } from './prescription.ts'
 import { raiseSentences } from './raise.ts'
+import { rolesSentences } from './roles.ts'
 import { screeningSentences } from './screening.ts'
 import { seasonSentences } from './season.ts'
+import { settledSentences } from './settled.ts'
 import { signingSentences } from './signing.ts'
 import { sizingSentences } from './sizing.ts'
 import { workSentences } from './work.ts'
@@ -37,8 +39,10 @@ export const sentences = {
 	...postureSentences,
 	...prescriptionSentences,
 	...raiseSentences,
+	...rolesSentences,
 	...screeningSentences,
 	...seasonSentences,
+	...settledSentences,
 	...signingSentences,
 	...sizingSentences,
 	...workSentences,

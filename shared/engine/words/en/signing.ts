@@ -1,7 +1,8 @@
 /** What keeps a visit from being signed, each with its remedy. */
 
 import { sentence } from '../sentence.ts'
-import { amount, count, listed, plural } from './format.ts'
+import { amount, listed } from './format.ts'
+import { coreQuestionNames } from './gate.ts'
 import { questionName } from './prescription.ts'
 import { actionWords } from './terms.table.ts'
 
@@ -17,9 +18,8 @@ export const signingSentences = {
 	}),
 	'signing.gate-not-established': sentence<{ unasked: readonly string[] }>({
 		clinician: ({ unasked }) =>
-			`Safety is not established: ${count(unasked.length, 'core question')} not asked. Ask ` +
-			`${plural(unasked.length, 'it', 'them')} in Flags, or set the question of safety aside with ` +
-			'a reason in Decide.',
+			`Safety is not established: ${listed(unasked.map((id) => coreQuestionNames[id] ?? id))} ` +
+			'not asked. Ask in Flags, or set the question of safety aside with a reason in Decide.',
 	}),
 	'signing.overtaken-notes': sentence<{ findings: number }>({
 		clinician: ({ findings }) =>

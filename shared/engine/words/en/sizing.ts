@@ -1,7 +1,7 @@
 /** What the sizing room says. */
 import type { Side } from '../../visit/visit.ts'
 import { sentence } from '../sentence.ts'
-import { amount, day, number } from './format.ts'
+import { amount, count, day, number, plural } from './format.ts'
 
 type Measure = 'lengthMm' | 'widthMm' | 'girthMm'
 const changed: Record<Measure, { part: string; more: string; less: string }> = {
@@ -19,6 +19,10 @@ const readTwice = {
 	ballGirthMm: 'ball girth',
 } as const
 const adultsOf = { male: 'men', female: 'women' } as const
+
+const deciding = { 'toe-length': 'heel to toe', 'ball-length': 'heel to ball' } as const
+const whichFoot = (foot: Side | 'equal'): string =>
+	foot === 'equal' ? 'both feet' : `the ${foot} foot`
 
 export const sizingSentences = {
 	'sizing.grew': sentence<{ side: Side; measure: Measure; byMm: number; since: string }>({
@@ -67,19 +71,60 @@ export const sizingSentences = {
 		clinician: ({ side }) =>
 			`Only the ${side} foot was measured. Measure the other: the longer foot decides the size.`,
 	}),
-	'sizing.arch-length': sentence<{ side: Side; longerMm: number }>({
-		clinician: ({ side, longerMm }) =>
+	'sizing.arch-length': sentence<{
+		side: Side
+		longerMm: number
+		givenMm?: number
+		wholly?: boolean
+	}>({
+		clinician: ({ side, longerMm, givenMm, wholly = true }) =>
 			`The ball of the ${side} foot sits far forward: heel to ball asks for a shoe ` +
-			`${amount(longerMm, 'mm')} longer than heel to toe. The size follows heel to ball.`,
+			`${amount(longerMm, 'mm')} longer than heel to toe. ` +
+			(wholly || givenMm === undefined
+				? 'The size follows heel to ball.'
+				: `That is about half a size, so the size goes part of the way, ${amount(givenMm, 'mm')}.`),
 		player: ({ side }) =>
 			`The ball of your ${side} foot sits far forward. So you need a slightly longer shoe.`,
 	}),
-	'sizing.check-inside': sentence<{ spreadMm: number; minMm: number; maxMm: number }>({
-		clinician: ({ spreadMm, minMm, maxMm }) =>
+	'sizing.check-inside': sentence<{
+		spreadMm: number
+		minMm: number
+		maxMm: number
+		decidedBy?: keyof typeof deciding
+		decidedByFoot?: Side | 'equal'
+	}>({
+		clinician: ({ spreadMm, minMm, maxMm, decidedBy, decidedByFoot }) =>
+			(decidedBy === undefined || decidedByFoot === undefined
+				? ''
+				: `The size follows ${deciding[decidedBy]} of ${whichFoot(decidedByFoot)}. `) +
 			`Labels differ by about ${amount(spreadMm, 'mm')} between makers. Check that the inside ` +
 			`length is ${number(minMm)} to ${amount(maxMm, 'mm')}.`,
 		player: ({ minMm, maxMm }) =>
 			`Size labels differ between makers. Look for ${number(minMm)} to ${amount(maxMm, 'mm')} inside.`,
+	}),
+	'sizing.not-for-buying': sentence<{ side: Side }>({
+		clinician: ({ side }) =>
+			`The ${side} foot was measured while acutely injured: keep its size on record, buy nothing ` +
+			'by it, and measure again when it has settled.',
+		player: ({ side }) =>
+			`Your ${side} foot is hurt and may be swollen. Buy no shoes by this size. We measure again ` +
+			'when it is well.',
+	}),
+	'sizing.young-width': sentence<{
+		widthMm: number
+		onShelf?: { sizes: number; wideEnough: number; fromMm: number; toMm: number }
+	}>({
+		clinician: ({ widthMm, onShelf }) =>
+			`No norm for width was found for players under 18: hold the ball width of ` +
+			`${amount(widthMm, 'mm')} against the width inside the shoe.` +
+			(onShelf === undefined
+				? ''
+				: ` On the shelf, ${number(onShelf.wideEnough)} of ` +
+					`${count(onShelf.sizes, 'size', 'sizes')} of this length ` +
+					`${plural(onShelf.wideEnough, 'is', 'are')} as wide (${number(onShelf.fromMm)} to ` +
+					`${amount(onShelf.toMm, 'mm')}).`),
+		player: ({ widthMm }) =>
+			`Your foot is ${amount(widthMm, 'mm')} wide at the ball. The shoe must be as wide inside.`,
 	}),
 	'sizing.third-reading': sentence<{
 		side: Side

@@ -5,8 +5,18 @@
 import { alsoTo, sentence } from '../sentence.ts'
 import { lacingSentences } from './footwear/lacing.ts'
 import { nameOf } from './footwear/name.ts'
-import { amount, number } from './format.ts'
+import { amount, capital, number, term } from './format.ts'
 
+interface Raised {
+	pair: string
+	leftMm: number
+	rightMm: number
+}
+const raisedIn = ({ pair, leftMm, rightMm }: Raised): string =>
+	leftMm === rightMm
+		? `${term(pair)}: ${amount(leftMm, 'mm')} both sides`
+		: `${term(pair)}: left ${amount(leftMm, 'mm')}, right ${amount(rightMm, 'mm')}`
+const raisedFor = (raised: Raised): string => `${capital(raisedIn(raised))}.`
 const heelRaise = {
 	'work.heel-raise.name': nameOf('Heel raise'),
 	'work.heel-raise': alsoTo(
@@ -20,6 +30,22 @@ const heelRaise = {
 		}),
 		'doctor',
 	),
+	/** What is raised in which pair, side by side: legs of two lengths are not made the same. */
+	'work.heel-raise-in': alsoTo(
+		sentence<{ pairs: readonly Raised[] }>({
+			clinician: ({ pairs }) =>
+				`Heel raise under the liner: ${pairs.map(raisedIn).join('; ')}. As in the plan of the raise.`,
+			player: ({ pairs }) => `Wear a heel raise under the liner. ${pairs.map(raisedFor).join(' ')}`,
+		}),
+		'doctor',
+	),
+	'work.leg-length-raise.limits': sentence({
+		clinician: () =>
+			'Check that the counter still holds the heel and the collar does not rub. It evens the legs: ' +
+			'it is not lowered again.',
+		player: () =>
+			'Your heel must not slip and the collar must not rub. Do not take it out by yourself.',
+	}),
 	'work.heel-raise.limits': sentence<{
 		freeWeeksLeast: number
 		freeWeeksMost: number

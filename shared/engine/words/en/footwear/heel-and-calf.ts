@@ -21,9 +21,12 @@ export const heelAndCalfSentences = {
 			'The back of your heel is sore. A raised heel and a soft or low back press on it less.',
 	}),
 	'footwear.achilles-midportion': sentence({
-		clinician: () => 'Achilles or calf: a raised heel lowers the demand.',
-		player: () =>
-			'Your calf, or the tendon above your heel, is sore. A raised heel asks less of it.',
+		clinician: () => 'Achilles tendon: a raised heel lowers the demand.',
+		player: () => 'The tendon above your heel is sore. A raised heel asks less of it.',
+	}),
+	'footwear.calf-strain': sentence({
+		clinician: () => 'Calf strain: a raised heel lowers the demand. No trial was found.',
+		player: () => 'Your calf is strained. A raised heel asks less of it.',
 	}),
 	'footwear.hard-counter': sentence({
 		clinician: () =>

@@ -1,0 +1,125 @@
+/** What is held back, since when, and what ends it; the outcomes that were recorded. */
+import { Box, Button, Paper, Typography } from '@mui/material'
+import type { Gate, Hold } from '../../../shared/engine/findings/gate.ts'
+import type { Outcome } from '../../../shared/engine/visit/visit.ts'
+import { listed } from '../../../shared/engine/words/en/format.ts'
+import { holdableNames, signInWords, untilNames } from '../../../shared/engine/words/en/gate.ts'
+import { capital, dateWords } from '../../../shared/engine/words/words.ts'
+import { Disclosure } from '../../parts/Disclosure.tsx'
+import { type HeldBySign, OutcomeForm } from './FlagsOutcomeForm.tsx'
+import type { AssessedProps, DraftProps } from './stepProps.ts'
+
+const parts = ['person', 'left', 'right'] as const
+/** The holds of a gate, one group a sign and side. */
+function bySign(gate: Gate): HeldBySign[] {
+	const groups = new Map<string, HeldBySign>()
+	for (const hold of parts.flatMap((part) => gate[part].holds)) {
+		const { rule, side = 'none' } = hold
+		const key = `${rule} ${side}`
+		const group = groups.get(key) ?? { rule, side, holds: [] }
+		groups.set(key, { ...group, holds: [...group.holds, hold] })
+	}
+	return [...groups.values()]
+}
+const nameOf = ({ rule, side }: Pick<Outcome, 'rule' | 'side'>): string =>
+	`${capital(signInWords(rule.replace(/^screening\./, '')))}${side === 'none' ? '' : `, ${side}`}`
+/** Each way of ending, and what ends so. */
+const endings = (holds: readonly Hold[]): string[] =>
+	[...new Set(holds.map(({ until }) => until))].map((until) => {
+		const held = holds.filter((hold) => hold.until === until).map(({ what }) => holdableNames[what])
+		return `${capital(listed([...new Set(held)]))}: until ${untilNames[until]}.`
+	})
+function Held({ group, draft, change }: { group: HeldBySign } & DraftProps) {
+	const name = nameOf(group)
+	const since = group.holds.map((hold) => hold.since).sort()[0] ?? draft.visit.visitDate
+	const carried = since < draft.visit.visitDate
+	return (
+		<Box
+			component="section"
+			aria-label={name}
+			sx={{ borderLeft: 3, borderColor: 'error.main', pl: 2, my: 1.5 }}
+		>
+			<Typography variant="h3">{name}</Typography>
+			<Typography variant="body2" color="text.secondary">
+				{carried ? `Open since ${dateWords(since)}, from an earlier visit.` : 'Found today.'}
+			</Typography>
+			{endings(group.holds).map((line) => (
+				<Typography key={line}>{line}</Typography>
+			))}
+			<Disclosure label="Record an outcome" name={`Record an outcome: ${name}`}>
+				<OutcomeForm group={group} draft={draft} change={change} />
+			</Disclosure>
+		</Box>
+	)
+}
+function Outcomes({ draft, change, assessment }: AssessedProps) {
+	const { outcomes = [] } = draft.visit
+	if (outcomes.length === 0) return null
+	const idle = (index: number) =>
+		assessment?.findings.find(
+			({ code, params }) => code === 'screening.ends-nothing' && params.number === index + 1,
+		)
+	const remove = (index: number) =>
+		change((now) => {
+			const { outcomes: kept = [], ...visit } = now.visit
+			const next = kept.filter((_, at) => at !== index)
+			return { ...now, visit: next.length > 0 ? { ...visit, outcomes: next } : visit }
+		})
+	return (
+		<>
+			<Typography variant="h3" sx={{ mt: 2 }}>
+				Outcomes recorded at this visit
+			</Typography>
+			{outcomes.map((outcome, index) => (
+				<Box
+					key={`${outcome.rule} ${outcome.side} ${outcome.on} ${outcome.found}`}
+					sx={{ display: 'flex', flexWrap: 'wrap', alignItems: 'center', columnGap: 2, my: 1 }}
+				>
+					<Box sx={{ flex: '1 1 20rem' }}>
+						<Typography sx={{ fontWeight: 600 }}>
+							{nameOf(outcome)}: {outcome.result}
+						</Typography>
+						<Typography variant="body2">
+							{outcome.found} ({outcome.how}, {outcome.by}, {dateWords(outcome.on)}). No longer
+							held:{' '}
+							{outcome.lifts.length > 0
+								? listed(outcome.lifts.map((what) => holdableNames[what]))
+								: 'nothing'}
+							.{outcome.treatingDoctorClears ? ' The treating doctor allows sport.' : ''}
+						</Typography>
+						{idle(index) ? (
+							<Typography role="status" variant="body2" sx={{ color: 'warning.main' }}>
+								{idle(index)?.says}
+							</Typography>
+						) : null}
+					</Box>
+					<Button
+						aria-label={`Remove the outcome: ${nameOf(outcome)}`}
+						onClick={() => remove(index)}
+					>
+						Remove
+					</Button>
+				</Box>
+			))}
+		</>
+	)
+}
+/** Nothing where nothing is held and no outcome was recorded. */
+export function OpenHolds({ draft, change, assessment }: AssessedProps) {
+	const gate = assessment?.prescription?.gate
+	const groups = gate ? bySign(gate) : []
+	if (groups.length === 0 && !draft.visit.outcomes?.length) return null
+	return (
+		<Paper component="section" aria-label="What is held" variant="outlined" sx={{ p: 2 }}>
+			<Typography variant="h2">What is held</Typography>
+			<Typography variant="body2" color="text.secondary">
+				A hold ends by a recorded outcome: what was found or excluded, how, by whom and when. Being
+				sent or written to ends nothing.
+			</Typography>
+			{groups.map((group) => (
+				<Held key={`${group.rule} ${group.side}`} group={group} draft={draft} change={change} />
+			))}
+			<Outcomes draft={draft} change={change} assessment={assessment} />
+		</Paper>
+	)
+}

@@ -1,0 +1,105 @@
+/** What is said of a wish that gave way to another. */
+import type { SettlingRank } from '../../protocol/settling.table.ts'
+import type { Feature, Sole, Surface } from '../../visit/terms.ts'
+import { sentence } from '../sentence.ts'
+import { aFeature, featureIs, ruleList, soleName } from './features.ts'
+import { article, capital, terms } from './format.ts'
+import { featureWords } from './terms.table.ts'
+
+const rankWords: Record<SettlingRank, string> = {
+	gate: 'what danger holds back',
+	length: 'length',
+	ground: 'the sole that the ground allows',
+	'skin-and-joints': 'skin and joints at risk',
+	'injury-now': 'an injury now',
+	'recurrent-injury': 'an injury that comes back',
+	shape: 'the shape of the foot',
+	growth: 'growth',
+	grip: 'grip',
+	'body-and-position': 'body and position',
+	preference: 'preference',
+}
+type Way = 'seek' | 'avoid'
+interface SettledParams extends Readonly<Record<string, unknown>> {
+	feature: Feature
+	way: Way
+	rules: readonly string[]
+	rank: SettlingRank
+	over: Feature
+	overWay: Way
+	overRules: readonly string[]
+	overRank: SettlingRank
+	by: 'rank' | 'severity' | 'strength' | 'order'
+}
+function why({ by, rank, overRank }: SettledParams): string {
+	if (by === 'rank') return `${rankWords[overRank]} comes before ${rankWords[rank]}`
+	if (by === 'severity') return 'the more painful injury comes first'
+	if (by === 'strength') return 'the stronger evidence comes first'
+	return 'the two weigh alike: change it if you weigh them otherwise'
+}
+const plain = (feature: Feature): string => featureWords[feature] ?? aFeature(feature)
+const asked = (way: Way, feature: Feature): string =>
+	`${aFeature(feature)} ${featureIs(feature)} ${way === 'seek' ? 'sought' : 'avoided'}`
+
+export const settledSentences = {
+	'settled.feature': sentence<SettledParams>({
+		clinician: (said) =>
+			`${capital(asked(said.overWay, said.over))} (${ruleList(said.overRules)}); ` +
+			`${said.way === 'seek' ? 'seeking' : 'avoiding'} ${aFeature(said.feature)} ` +
+			`(${ruleList(said.rules)}) gives way: ${why(said)}.`,
+		player: ({ feature, way, over, overWay }) => {
+			if (feature !== over)
+				return `Look for ${plain(over)}. It matters more than ${plain(feature)}.`
+			return overWay === 'seek' && way === 'avoid'
+				? `One reason speaks against ${plain(feature)}. The one that asks for it matters more.`
+				: `One reason asks for ${plain(feature)}. The one against it matters more.`
+		},
+	}),
+	/** One sole for grounds of which some would ask for another. */
+	'settled.ground': sentence<{
+		sole: Sole
+		better: Sole
+		surfaces: readonly Surface[]
+	}>({
+		clinician: ({ sole, better, surfaces }) =>
+			`One pair with ${article(soleName(sole))} for all grounds: on ${terms(surfaces)} ` +
+			`${article(soleName(better))} would suit better.`,
+		player: ({ surfaces }) =>
+			`One pair will do for all your grounds. On ${terms(surfaces)} it is second best.`,
+	}),
+	/** A wish that the sole allowed on the ground does not meet. */
+	'settled.sole': sentence<{
+		feature: Feature
+		way: Way
+		rules: readonly string[]
+		sole: Sole
+		surfaces: readonly Surface[]
+	}>({
+		clinician: ({ feature, way, rules, sole, surfaces }) =>
+			`${capital(article(soleName(sole)))} is what ${terms(surfaces)} allows: ` +
+			`${way === 'seek' ? 'seeking' : 'avoiding'} ${aFeature(feature)} (${ruleList(rules)}) gives ` +
+			'way.',
+		player: ({ feature, way, surfaces }) =>
+			way === 'seek'
+				? `Boots for ${terms(surfaces)} do not come with ${plain(feature)}.`
+				: `Boots for ${terms(surfaces)} come with ${plain(feature)}. Wear them there only.`,
+	}),
+	/** A sole that the ground would ask for, left for the sake of skin, joints or an injury. */
+	'settled.sole-left': sentence<{
+		left: Sole
+		sole: Sole
+		feature: Feature
+		way: Way
+		rules: readonly string[]
+		rank: SettlingRank
+	}>({
+		clinician: ({ left, sole, feature, way, rules, rank }) =>
+			`${capital(article(soleName(sole)))} in place of ${article(soleName(left))}: ` +
+			`${asked(way, feature)} (${ruleList(rules)}), and ${rankWords[rank]} comes before ` +
+			`${rankWords.grip}.`,
+		player: ({ feature, way }) =>
+			way === 'seek'
+				? `We chose a sole with ${plain(feature)}. That matters more than grip.`
+				: `We chose a sole without ${plain(feature)}. That matters more than grip.`,
+	}),
+}
