@@ -106,7 +106,7 @@ export function assess(
 		raised,
 		owned,
 		{ findings: first.findings },
-		{ findings: conditionFindings(visit, rooms.screening, protocol) },
+		{ findings: conditionFindings(visit, gate, protocol) },
 	])
 	const { growth: grown, ...rest } = rooms
 	return {
