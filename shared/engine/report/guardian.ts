@@ -53,7 +53,9 @@ const buy: Part = (input, t) => {
 	const plan = planOf(input)
 	if (keepsFootwear(input) || buyingWaits(plan.gate)) return []
 	const blocks = [...sizeToBuy(input, t), ...featuresToBuy(input, t)]
-	return blocks.length > 0 ? [heading(t('guardian.buy')), ...blocks] : []
+	if (blocks.length === 0) return []
+	const isNow = plan.questions.length === 0 || plan.pairs.some(({ means }) => means === 'buy')
+	return [heading(isNow ? t('guardian.buy') : t('guardian.buyNext')), ...blocks]
 }
 function sizeToBuy(input: ReportInput, t: Speak): Block[] {
 	const { visit, assessment } = input
@@ -76,7 +78,9 @@ function sizeToBuy(input: ReportInput, t: Speak): Block[] {
 }
 function featuresToBuy(input: ReportInput, t: Speak): Block[] {
 	const plan = planOf(input)
-	return pairsToFind(plan).map((pair) => {
+	const pairs = pairsToFind(plan)
+	const toBuy = pairs.filter(({ means }) => means === 'buy')
+	return (toBuy.length > 0 ? toBuy : pairs).map((pair) => {
 		const seek = featuresInWords(pair.seek.slice(0, mostFeatures))
 		const avoid = featuresInWords(pair.avoid.slice(0, mostFeatures))
 		return say(

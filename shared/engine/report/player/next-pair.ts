@@ -77,7 +77,7 @@ export const nextPair: Section = (input, notes, t) => {
 		heading(t('player.nextPair')),
 		...kept.map(say),
 		...(pairs.length > 0 ? [table] : []),
-		...pulledApart(pairs, reader).map((says) => say(t('player.pullApart', { says }))),
+		...pulledApart(pairs, reader).map(say),
 		...(reasons.length > 0
 			? [heading(t('common.why'), { level: 2 }), { kind: 'list' as const, items: reasons }]
 			: []),
