@@ -95,6 +95,8 @@ export async function planCommand(args: string[]): Promise<void> {
 		from,
 		earlier: earlier === undefined ? undefined : readAs(planSchema, earlier),
 	})
+	const held = plan.findings.find(({ code }) => code === 'season.held')
+	if (held) throw new BadInput([`season: held, ${held.says} Record the outcome, then plan.`])
 	write('out', out, `${JSON.stringify(plan, null, '\t')}\n`)
 	if (ics !== undefined) write('ics', ics, writeCalendar(plan, { zone, stamp: new Date() }))
 }

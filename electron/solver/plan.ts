@@ -1,15 +1,21 @@
 /** A visit to its Plan: assess, build, solve in the worker, verify, write down. */
 import { assess } from '../../shared/engine/assess.ts'
+import type { Assessment, KeptAssessment } from '../../shared/engine/findings/assessment.ts'
+import { type SettledPlan, settledPlan } from '../../shared/engine/prescription/settled.ts'
 import { suitability } from '../../shared/engine/protocol/norms/suitability.ts'
 import {
 	openProtocol,
 	type ProtocolFile,
 	shippedProtocol,
 } from '../../shared/engine/protocol/protocol.ts'
+import { insertDecided } from '../../shared/engine/report/decided.ts'
+import { heldPlan } from '../../shared/engine/season/plan/held-plan.ts'
 import { composePlan } from '../../shared/engine/season/plan/plan.ts'
 import type { Plan } from '../../shared/engine/season/plan-file.ts'
 import { buildProblem } from '../../shared/engine/season/problem/build.ts'
 import type { EarlierPlan } from '../../shared/engine/season/problem/earlier.ts'
+import { heldSeason, startsInsert } from '../../shared/engine/season/problem/prescribed.ts'
+import { type Decisions, noDecisions } from '../../shared/engine/visit/decisions.ts'
 import type { Visit } from '../../shared/engine/visit/visit.ts'
 import { type SolveOptions, solveSeason } from './solve.ts'
 
@@ -20,14 +26,30 @@ interface PlanOptions extends SolveOptions {
 	/** the plan so far: what it said of the past stands */
 	earlier?: EarlierPlan
 	earlierVisits?: readonly Visit[]
-	/** an insert is started together with the new pairs */
-	newInsert?: boolean
+	/**
+	 * The assessment that a record keeps, and what was decided about it; a fresh one, of which nothing
+	 * is decided, unless given.
+	 */
+	settled?: { assessment: KeptAssessment; decisions: Decisions }
 }
+/** The settled plan of the visit; undefined for a record of before 0.4, which has none. */
+function planOf(assessment: Assessment, { settled }: PlanOptions): SettledPlan | undefined {
+	if (!settled) return settledPlan(assessment, noDecisions)
+	const { assessment: kept, decisions } = settled
+	return kept.prescription ? settledPlan(kept, decisions) : undefined
+}
+/** What an older record decided: a raise or an insert. */
+const startedBefore = ({ settled }: PlanOptions): boolean =>
+	settled !== undefined && insertDecided(settled.decisions)
 /** @throws SolveCancelled when stopped; StatedError where no plan could be made */
 export async function planSeason(visit: Visit, options: PlanOptions = {}): Promise<Plan> {
 	const protocolFile = options.protocolFile ?? shippedProtocol
 	const protocol = openProtocol(protocolFile)
 	const assessment = assess(visit, options.earlierVisits ?? [], protocolFile)
+	const plan = planOf(assessment, options)
+	const from = options.from ?? visit.visitDate
+	const held = plan && heldSeason(plan)
+	if (held) return heldPlan(visit, from, held)
 	const outgrown = assessment.footwear.current
 		.filter(
 			(pair) =>
@@ -36,14 +58,14 @@ export async function planSeason(visit: Visit, options: PlanOptions = {}): Promi
 				pair.toeRoomMm < protocol.value('footwear.youthReplaceMm'),
 		)
 		.map((pair) => pair.id)
-	const from = options.from ?? visit.visitDate
 	const built = buildProblem({
 		visit,
 		protocol,
 		suitability,
 		from,
 		outgrown,
-		newInsert: options.newInsert,
+		newInsert: plan ? startsInsert(plan) : startedBefore(options),
+		plan,
 		earlier: options.earlier,
 	})
 	const solved = await solveSeason(built.problem, options)

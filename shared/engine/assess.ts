@@ -13,13 +13,12 @@ import { footwear } from './footwear/footwear.ts'
 import { insertVolume } from './footwear/insert-volume.ts'
 import { roomInFirst, withShelf } from './footwear/with-shelf.ts'
 import { growth } from './growth/growth.ts'
-import { insert } from './insert/insert.ts'
 import { loading } from './loading/loading.ts'
 import { posture } from './posture/posture.ts'
+import { heelsOf } from './prescription/heels.ts'
 import { ownedPairs, pairsLeftOff } from './prescription/owned.ts'
 import { prescribe } from './prescription/prescribe.ts'
 import { opened, type Protocol, type ProtocolFile, shippedProtocol } from './protocol/protocol.ts'
-import { raise } from './raise/raise.ts'
 import { gateOf } from './screening/gate.ts'
 import { screening } from './screening/screening.ts'
 import { sizing } from './sizing/sizing.ts'
@@ -82,17 +81,17 @@ export function assess(
 	const rooms = measuringRooms(visit, before, first, protocol, shelf)
 	const load = loading(visit, protocol, gate)
 	const worn = ownedPairs(visit, { ...rooms, facts, gate }, protocol)
-	const leftOff = new Set(pairsLeftOff(worn.pairs))
-	const raised = raise(visit, { ...rooms, facts, gate, pairsLeftOff: leftOff }, protocol)
-	const known = { ...rooms, facts, gate, raise: raised }
-	const inside = { posture: rooms.posture, gate, raise: raised }
+	const context = { ...rooms, facts, gate, pairsLeftOff: new Set(pairsLeftOff(worn.pairs)) }
 	// The shelf is matched with the insert proposed inside; the insert is then checked against the
 	// room in the first model that passes.
-	const volume = insertVolume(insert(visit, inside, protocol))
-	const wishes = footwear(visit, known, protocol)
-	const shoes = withShelf(wishes, visit, known, shelf, protocol, volume)
+	const anywhere = heelsOf(visit, context, protocol)
+	const volume = insertVolume(anywhere.inserts)
+	const asked = { ...rooms, facts, gate, raise: anywhere.raised }
+	const wishes = footwear(visit, asked, protocol)
+	const shoes = withShelf(wishes, visit, asked, shelf, protocol, volume)
 	const room = roomInFirst(shoes, shelf, volume)
-	const inserts = insert(visit, { ...inside, ...(room ? { room } : {}) }, protocol)
+	const { inserts, raised } = room ? heelsOf(visit, context, protocol, room) : anywhere
+	const known = { ...rooms, facts, gate, raise: raised }
 	const owned = ownedPairs(visit, { ...known, footwear: shoes }, protocol)
 	const findings = inOrder([
 		rooms.screening,

@@ -129,3 +129,12 @@ it('a sesamoid that is sore by the answers puts its joint at risk', () => {
 	expect(facts.left.jointsAtRisk.map(({ joint }) => joint)).toEqual(['first metatarsal head'])
 	expect(facts.right.jointsAtRisk).toEqual([])
 })
+it('what an outcome excluded is no longer acute; a fresh injury stays one', () => {
+	const torn = { achilles: { side: 'left', gap: true } } as const
+	const excluded = [outcomeOf('screening.achilles-rupture', ['test'])]
+	const acute = (visit: Visit) => gated(visit).facts.left.acute
+	expect(acute(visitOf(torn, { outcomes: excluded }))).toEqual([])
+	expect(acute(visitOf(torn, { outcomes: [{ ...excluded[0]!, side: 'right' }] }))).not.toEqual([])
+	const noFracture = [outcomeOf('screening.ottawa-met', ['test'])]
+	expect(acute(visitOf(brokenAnkle, { outcomes: noFracture })).length).toBeGreaterThan(0)
+})

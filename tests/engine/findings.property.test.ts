@@ -175,13 +175,13 @@ it('what stands in a result has a working', () => {
  * others may not go.
  */
 const drawnBy = {
-	feet: ['sizing', 'footwear', 'growth', 'insert'],
-	ankles: ['ankle', 'footwear', 'insert'],
-	posture: ['posture', 'footwear', 'insert'],
-	body: ['growth', 'loading', 'posture', 'ankle', 'footwear', 'insert'],
-	play: ['loading', 'footwear'],
-	screening: ['screening', 'insert'],
-	footwear: ['footwear', 'ankle', 'growth'],
+	feet: ['sizing', 'footwear', 'growth', 'insert', 'raise'],
+	ankles: ['ankle', 'footwear', 'insert', 'raise'],
+	posture: ['posture', 'footwear', 'insert', 'raise'],
+	body: ['growth', 'loading', 'posture', 'ankle', 'footwear', 'insert', 'raise'],
+	play: ['loading', 'footwear', 'raise'],
+	screening: ['screening', 'insert', 'ankle', 'posture', 'raise', 'footwear'],
+	footwear: ['footwear', 'ankle', 'growth', 'raise'],
 } as const
 /**
  * The lunge pair is checked against the geometry of the leg, which rests on foot length. Exercise is

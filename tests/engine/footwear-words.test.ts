@@ -5,10 +5,11 @@
  */
 import { describe, expect, it } from 'vitest'
 import { countsOf, fleschKincaid } from '../../shared/engine/report/readability.ts'
-import { codes, features, soles, surfaces } from '../../shared/engine/visit/terms.ts'
+import { codes, features, pairRoles, soles, surfaces } from '../../shared/engine/visit/terms.ts'
 import { footwearSentences } from '../../shared/engine/words/en/footwear.ts'
 import { matchSentences } from '../../shared/engine/words/en/match.ts'
 import { pairsSentences } from '../../shared/engine/words/en/pairs.ts'
+import { settledSentences } from '../../shared/engine/words/en/settled.ts'
 import { workSentences } from '../../shared/engine/words/en/work.ts'
 import type { Audience, Params } from '../../shared/engine/words/sentence.ts'
 import {
@@ -22,6 +23,7 @@ const own = {
 	...footwearSentences,
 	...matchSentences,
 	...pairsSentences,
+	...settledSentences,
 	...workSentences,
 }
 type Own = keyof typeof own
@@ -80,6 +82,44 @@ const samples: { [Code in Filled]: readonly ParamsOf<Code>[] } = {
 	'match.change-liner': [{ linerMm: 3 }],
 	'match.sole': soles.map((sole) => ({ sole, banned: surfaces })),
 	'match.sole-part': surfaces.map((surface) => ({ banned: [surface] })),
+	'match.sole-role': soles.flatMap((sole) => pairRoles.map((role) => ({ sole, role }))),
+	'match.sole-scrum': [{ sole: 'trail', surface: 'natural-soft' }],
+	'match.must-have': features.map((feature) => ({ ...wished, feature })),
+	'settled.feature': features.flatMap((feature, at) =>
+		(['rank', 'severity', 'strength', 'order'] as const).flatMap((by) =>
+			([feature, features[(at + 1) % features.length]!] as const).map((over) => ({
+				feature,
+				way: over === feature ? ('avoid' as const) : ('seek' as const),
+				rules: ['heavy'],
+				rank: 'shape' as const,
+				over,
+				overWay: 'seek' as const,
+				overRules: ['cavus'],
+				overRank: 'injury-now' as const,
+				by,
+			})),
+		),
+	),
+	'settled.ground': soles.map((sole) => ({ sole, better: 'turf' as const, surfaces })),
+	'settled.sole': features.flatMap((feature) =>
+		(['seek', 'avoid'] as const).map((way) => ({
+			feature,
+			way,
+			rules: ['heavy'],
+			sole: 'soft-ground' as const,
+			surfaces: ['natural-soft' as const],
+		})),
+	),
+	'settled.sole-left': features.flatMap((feature) =>
+		(['seek', 'avoid'] as const).map((way) => ({
+			left: 'soft-ground' as const,
+			sole: 'firm-ground' as const,
+			feature,
+			way,
+			rules: ['heavy'],
+			rank: 'injury-now' as const,
+		})),
+	),
 	'match.surface': soles.map((sole) => ({ sole, suits: 'second' as const })),
 	'match.surface-fit': soles.map((sole) => ({ sole, suited: surfaces })),
 	'match.stud-clear': [stud],
@@ -135,6 +175,14 @@ const samples: { [Code in Filled]: readonly ParamsOf<Code>[] } = {
 	'pairs.pair': [{ said: [part] }],
 	'footwear.pair': [{ pair: 'Match boot', said: [part] }],
 	'work.heel-raise': [{ raiseMm: 4 }],
+	'work.heel-raise-in': [
+		{
+			pairs: [
+				{ pair: 'boots', leftMm: 4, rightMm: 4 },
+				{ role: 'match', leftMm: 0, rightMm: 6 },
+			],
+		},
+	],
 	'work.heel-raise.limits': [
 		{ freeWeeksLeast: 4, freeWeeksMost: 6, stepLeastMm: 2, stepMostMm: 3, stepWeeks: 2 },
 		{ freeWeeksLeast: 1, freeWeeksMost: 1, stepLeastMm: 1, stepMostMm: 1, stepWeeks: 1 },

@@ -1,8 +1,8 @@
 /** What is held, for whom, since when, and what ends it. */
 import { describe, expect, it } from 'vitest'
 import { assess } from '../../shared/engine/assess.ts'
-import { holdables } from '../../shared/engine/findings/gate.ts'
 import { coreQuestions } from '../../shared/engine/screening/core-questions.table.ts'
+import { holdables } from '../../shared/engine/visit/holdables.ts'
 import type { Visit } from '../../shared/engine/visit/visit.ts'
 import { coreQuestionNames } from '../../shared/engine/words/en/gate.ts'
 import {

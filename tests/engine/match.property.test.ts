@@ -2,8 +2,10 @@
 import fc from 'fast-check'
 import { expect, it } from 'vitest'
 import { assess } from '../../shared/engine/assess.ts'
+import { jointRisks } from '../../shared/engine/footwear/studs.ts'
 import { shippedProtocol } from '../../shared/engine/protocol/protocol.ts'
 import type { Model, Shelf, ShelfSize } from '../../shared/engine/visit/shelf.ts'
+import { bothSides } from '../../shared/engine/visit/sides.ts'
 import { soles, surfaces } from '../../shared/engine/visit/terms.ts'
 import type { Visit } from '../../shared/engine/visit/visit.ts'
 import { modelOf } from './random-shelf.ts'
@@ -22,6 +24,16 @@ const shelves = fc
 	.map((models): Shelf => ({ format: 'lastwright-shelf', version: 1, models }))
 const rank = (visit: Visit, shelf: Shelf) =>
 	assess(visit, [], shippedProtocol, shelf).footwear.ranked
+const isUnder = ({ studs }: ReturnType<typeof rank>[number]): boolean =>
+	[...(studs?.left ?? []), ...(studs?.right ?? [])].some(
+		({ under, atRisk }) => under.length > 0 && atRisk.length > 0,
+	)
+const isAtRisk = (visit: Visit): boolean => {
+	const { posture } = assess(visit)
+	return bothSides.some((side) =>
+		Object.values(jointRisks(visit, posture, side)).some((because) => because.length > 0),
+	)
+}
 const plain = (lengthMm: number, widthMm: number): Visit => ({
 	format: 'lastwright-visit',
 	version: 1,
@@ -108,7 +120,8 @@ it('no reason without its measures: width, depth and studs are silent where they
 		{ numRuns: 80 },
 	))
 it(
-	'unsuitable comes last, points rise, ties go by id; every number is finite; a stop always ' +
+	'unsuitable comes last, then studs under joints at risk, then points rise, ties go by id; every ' +
+		'number is finite; a stop always ' +
 		'says why',
 	() =>
 		fc.assert(
@@ -116,12 +129,21 @@ it(
 				const ranked = rank(visit, shelf)
 				expect(numbers(ranked).every(Number.isFinite)).toBe(true)
 				const keys = ranked.map(
-					(model) => [Number(model.verdict === 'unsuitable'), model.points, model.id] as const,
+					(model) =>
+						[
+							Number(model.verdict === 'unsuitable'),
+							Number(isUnder(model)),
+							model.points,
+							model.id,
+						] as const,
 				)
-				for (const [index, [stopped, points, id]] of keys.slice(1).entries()) {
-					const [stoppedBefore, pointsBefore, idBefore] = keys[index]!
-					const order = stoppedBefore - stopped || pointsBefore - points || (idBefore < id ? -1 : 1)
-					expect(order).toBeLessThan(0)
+				for (const [index, [stopped, under, points, id]] of keys.slice(1).entries()) {
+					const [stoppedBefore, underBefore, pointsBefore, idBefore] = keys[index]!
+					const first = stoppedBefore - stopped || underBefore - under
+					expect(first).toBeLessThanOrEqual(0)
+					// where a joint is at risk, models whose studs are not known stand between
+					if (first === 0 && !isAtRisk(visit))
+						expect(pointsBefore - points || (idBefore < id ? -1 : 1)).toBeLessThan(0)
 				}
 				for (const model of ranked)
 					expect(model.verdict === 'unsuitable').toBe(model.stops.length > 0)

@@ -49,7 +49,10 @@ const generated: readonly (readonly [object, string?])[] = [
 	[{}],
 	[{}, child],
 	...conditions.flatMap((condition) =>
-		statuses.map((status): [object] => [{ conditions: [{ condition, side: 'left', status }] }]),
+		statuses.flatMap((status): [object, string?][] => [
+			[{ conditions: [{ condition, side: 'left', status }] }],
+			[{ conditions: [{ condition, side: 'left', status }] }, child],
+		]),
 	),
 	...surfaces.map((surface): [object] => [{ play: { surfaces: [surface] } }]),
 	...codes.map((code): [object] => [{ play: { code } }]),
@@ -169,26 +172,37 @@ describe('the table of rules', () => {
 		}
 	})
 })
-it('stiff for the big toe against flexible for the calf is shown, never averaged', () => {
-	const { contradictions, target } = assess(
+it('stiff for the big toe against flexible for the calf is settled, and what gave way is told', () => {
+	const { contradictions, settled, target, findings } = assess(
 		visit({
 			conditions: [
-				{ condition: 'turf-toe', side: 'left', status: 'current' },
-				{ condition: 'calf-strain', side: 'left', status: 'current' },
+				{ condition: 'turf-toe', side: 'left', status: 'current', painWorst: 4 },
+				{ condition: 'calf-strain', side: 'left', status: 'current', painWorst: 4 },
 			],
 		}),
 	).footwear
-	expect(contradictions.map(({ code, params }) => ({ code, params }))).toEqual([
+	expect(contradictions.map(({ feature, other }) => [feature, other])).toEqual([
+		['stiff-forefoot', 'flexible-forefoot'],
+	])
+	expect(findings.filter(({ level }) => level === 'caution')).toEqual([])
+	expect(settled!.map(({ code, params }) => ({ code, params }))).toEqual([
 		{
-			code: 'footwear.contradiction-of-two',
+			code: 'settled.feature',
 			params: {
-				feature: 'stiff-forefoot',
-				other: 'flexible-forefoot',
-				featureRules: ['turf-toe'],
-				otherRules: ['calf-lever'],
+				feature: 'flexible-forefoot',
+				way: 'seek',
+				rules: ['calf-lever'],
+				rank: 'injury-now',
+				over: 'stiff-forefoot',
+				overWay: 'seek',
+				overRules: ['turf-toe'],
+				overRank: 'injury-now',
+				// Rodeo 1990 is a cohort, the lever of the calf belief
+				by: 'strength',
 			},
 		},
 	])
+	// the room's own wishes stay as they are
 	expect(target.seek.map((wish) => wish.feature)).toEqual(
 		expect.arrayContaining(['stiff-forefoot', 'flexible-forefoot']),
 	)

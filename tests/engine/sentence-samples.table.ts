@@ -48,6 +48,10 @@ export const samples: Readonly<Record<string, unknown>> = {
 }
 /** Parameters that differ between the sentences of one name: what the row above does not fit. */
 export const samplesOf: Readonly<Record<string, Readonly<Record<string, unknown>>>> = {
+	'gate.hold': { sign: 'ottawa-met', what: ['sport', 'match', 'impact', 'weight'], until: 'imaging-result', since: '2027-05-02' },
+	'gate.not-established': { questions: ['fever'] },
+	// said in records of before 0.4
+	'ankle.heel-raise': { mm: { left: 4, right: 6 }, shorter: 'right' },
 	'season.change-moved': { worn: { before: worn, after: [worn[0]] } },
 	'season.change-pair-date': { before: '2027-05-02', after: '2027-06-02' },
 }

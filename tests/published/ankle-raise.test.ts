@@ -1,4 +1,4 @@
-/** The heel raise: when, how much, within what limits. */
+/** What the ankle room alone would wish for, and the limits of what lies in a pair. */
 import { describe, expect, it } from 'vitest'
 import { pitchDeg } from '../../shared/engine/ankle/pitch.ts'
 import type { Visit } from '../../shared/engine/visit/visit.ts'
@@ -8,6 +8,7 @@ describe('heel raise', () => {
 	// Common practice, no source (clinical.md 2.4): 4 mm for a restricted ankle, 5 for apophysitis, 6
 	// for a front block; both feet; the largest, never the sum.
 	const apophysitis = {
+		player: { givenName: 'A', familyName: 'B', birthDate: '2015-01-01', sex: 'male' as const },
 		conditions: [
 			{
 				condition: 'calcaneal-apophysitis' as const,
@@ -53,6 +54,9 @@ describe('heel raise', () => {
 		).toEqual({ from: 't', to: 'b', moreDeg: 3.2 })
 	})
 })
+const apophysitisOf: Visit['conditions'] = [
+	{ condition: 'calcaneal-apophysitis', side: 'left', status: 'current' },
+]
 describe('more of the heel raise', () => {
 	// Dixon and Kerwin 1999: observed over geometric 0.82 (clinical.md 1.8, 9 row 4).
 	it('transfer of a raise', () =>
@@ -60,30 +64,40 @@ describe('more of the heel raise', () => {
 			0.05,
 		))
 	const body = { legLengthDifferenceMm: 8, shorterLeg: 'right' as const, legLengthSymptoms: true }
-	it('both feet alike unless a leg-length reason is recorded', () => {
-		expect(of({ left: { lungeDeg: 30 } }, { body }).heelRaiseMm).toEqual({ left: 4, right: 4 })
-		// 8 mm x 0.7 = 5.6 mm (clinical.md 2.5).
-		expect(of({}, { body: { ...body, legLengthReason: 'back pain' } }).heelRaiseMm).toEqual({
-			left: 0,
-			right: 5.6,
-		})
-		// With 4 mm on both feet only 2 of the 5.6 fit below the boot limit of 6.
-		const result = of(
-			{ left: { lungeDeg: 30 } },
-			{ body: { ...body, legLengthReason: 'back pain' } },
-		)
-		expect(result.heelRaiseMm).toEqual({ left: 4, right: 6 })
-		expect(result.findings.find((finding) => finding.id === 'ankle.heel-raise.both')).toMatchObject(
-			{
-				code: 'ankle.heel-raise',
-				params: { mm: { left: 4, right: 6 }, shorter: 'right', capped: true },
-			},
-		)
+	it('of an adult no heel is a growing one', () => {
+		const conditions = apophysitisOf
+		expect(of({}, { conditions }).heelRaiseMm).toBeUndefined()
 	})
+	it('left less right is the correction; what is for both gives way', () => {
+		// 8 mm x 0.7 = 5.6 mm (clinical.md 2.5).
+		expect(of({}, { body }).heelRaiseMm).toEqual({ left: 0, right: 5.6 })
+		// Of the 4 mm for both only 0.4 would fit below the boot limit of 6 beside them: none is made.
+		expect(of({ left: { lungeDeg: 30 } }, { body }).heelRaiseMm).toEqual({ left: 0, right: 5.6 })
+		// 5 mm x 0.7 = 3.5 mm, which leaves 2.5 mm for both.
+		const smaller = { ...body, legLengthDifferenceMm: 5 }
+		expect(of({ left: { lungeDeg: 30 } }, { body: smaller }).heelRaiseMm).toEqual({
+			left: 2.5,
+			right: 6,
+		})
+		// 12 mm x 0.7 = 8.4 mm: no more than 6 inside a boot.
+		const larger = { ...body, legLengthDifferenceMm: 12 }
+		expect(of({}, { body: larger }).heelRaiseMm).toEqual({ left: 0, right: 6 })
+	})
+	it('none where a raise closes the back of the ankle', () =>
+		expect(
+			of(
+				{ left: { lungeDeg: 30, endFeel: 'front-pinch' } },
+				{
+					conditions: [
+						{ condition: 'posterior-ankle-impingement', side: 'left', status: 'current' },
+					],
+				},
+			).heelRaiseMm,
+		).toBeUndefined())
 	it.each([
-		[{ ...body, legLengthReason: 'x', legLengthDifferenceMm: 4.9 }],
-		[{ ...body, legLengthReason: 'x', legLengthSymptoms: false }],
-		[{ ...body, legLengthReason: 'x', legLengthDifferenceMm: 20 }],
+		[{ ...body, legLengthDifferenceMm: 4.9 }],
+		[{ ...body, legLengthSymptoms: false }],
+		[{ ...body, legLengthDifferenceMm: 20 }],
 	])('%j: no one-sided raise', (recorded) =>
 		expect(of({}, { body: recorded }).heelRaiseMm).toBeUndefined(),
 	)

@@ -4,6 +4,7 @@ import { assess } from '../../shared/engine/assess.ts'
 import { judgePair } from '../../shared/engine/footwear/pairs.ts'
 import { openProtocol } from '../../shared/engine/protocol/protocol.ts'
 import { footwearRows } from '../../shared/engine/protocol/rows/footwear.table.ts'
+import type { Visit } from '../../shared/engine/visit/visit.ts'
 import { visitWith } from './known-shelf.ts'
 
 const protocol = openProtocol()
@@ -74,7 +75,35 @@ it('modifications and lacing carry their cautions', () => {
 			.find((work) => work.id === id)!
 			.stated!.cautions.map(({ code }) => code)
 	expect(cautionsOf('heel-raise')).toEqual(['work.caution-raise-at-the-back'])
-	expect(cautionsOf('heel-lock')).toEqual(['work.caution-lock-on-heel'])
+})
+// common practice, no source: the lock pulls a sore heel against the counter
+it.each(['achilles-insertional', 'haglund-deformity', 'calcaneal-apophysitis'] as const)(
+	'a heel that slips with %s is not laced with a heel lock',
+	(condition) => {
+		const slips = [{ id: 'p', sole: 'firm-ground' as const, damage: ['heel-slips' as const] }]
+		const laced = (conditions: Visit['conditions']) =>
+			assess(visitWith({ footwear: slips, conditions })).footwear.lacing!.map(({ id }) => id)
+		expect(laced([])).toContain('heel-lock')
+		expect(laced([{ condition, side: 'left', status: 'recovering' }])).not.toContain('heel-lock')
+		expect(laced([{ condition, side: 'left', status: 'past' }])).toContain('heel-lock')
+	},
+)
+// legs of two lengths: what is put under the shorter one is never put under both
+it('a leg-length difference is not evened out by the same raise in both shoes', () => {
+	const found = assess(
+		visitWith({
+			body: {
+				legLengthDifferenceMm: 12,
+				shorterLeg: 'right',
+				legLengthReason: 'back pain',
+			},
+			footwear: [{ id: 'p', name: 'boots', sole: 'firm-ground', insideLengthMm: 268 }],
+		}),
+	)
+	const work = found.footwear.modifications!.find(({ id }) => id === 'heel-raise')
+	const pairs = (work?.params?.['pairs'] ?? []) as { leftMm: number; rightMm: number }[]
+	for (const { leftMm, rightMm } of pairs) expect(rightMm).toBeGreaterThan(leftMm)
+	expect(work?.stated?.limits.code).not.toBe('work.heel-raise.limits')
 })
 it('every row of the room names a source or owns the choice', () => {
 	for (const [key, row] of Object.entries(footwearRows))

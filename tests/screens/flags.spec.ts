@@ -59,3 +59,45 @@ test('medicines, periods and pregnancy are asked of whom they concern, and marke
 		await host.kill()
 	}
 })
+
+test('what is held is shown with what ends it, and an outcome ends just what it lifts', async ({
+	page,
+}) => {
+	page.setDefaultTimeout(15_000)
+	const host = await startHost('--demo')
+	try {
+		await page.goto(host.url)
+		await expect(page.getByRole('heading', { level: 1 })).toBeVisible()
+		await flagsOf(page, 'Wendell', 'male')
+		const core = page.getByRole('region', { name: 'Core questions' })
+		await core.getByLabel('Why not asked: feeling in the feet').fill('cast on')
+		await core.getByRole('button', { name: 'Set aside' }).and(page.locator(':enabled')).click()
+		await visitSaved(page, ({ coreSetAside }) => coreSetAside, [
+			{ question: 'reduced-sensation', why: 'cast on' },
+		])
+		await expect(core.getByText('Set aside: cast on')).toBeVisible()
+
+		await question(page, 'Fever, or generally unwell').getByRole('button', { name: 'Yes' }).click()
+		const held = page.getByRole('region', { name: 'What is held' })
+		await expect(held.getByText('Found today.')).toBeVisible()
+		await held.getByRole('button', { name: /^Record an outcome:/ }).click()
+		await held.getByRole('button', { name: 'Record the outcome' }).click()
+		await expect(held.getByRole('alert')).toHaveText(/Choose the result/)
+		await held.getByRole('button', { name: 'Excluded' }).click()
+		await held.getByLabel('What was found or excluded').fill('no infection')
+		await held.getByLabel('How, such as a film, a scan, an examination').fill('examination')
+		await held.getByLabel('By whom').fill('the family doctor')
+		await held.getByRole('checkbox', { name: 'Sport' }).check()
+		await page.screenshot({ path: 'build/pictures/flags-held.png', fullPage: true })
+		await held.getByRole('button', { name: 'Record the outcome' }).click()
+		await visitSaved(page, ({ outcomes }) => outcomes?.map(({ lifts }) => lifts), [['sport']])
+		await expect(held.getByText(/^Sport,/)).toHaveCount(0)
+		await expect(held.getByText(/Matches, running and jumping/)).toBeVisible()
+
+		await held.getByRole('button', { name: /^Remove the outcome:/ }).click()
+		await visitSaved(page, ({ outcomes }) => outcomes, undefined)
+		await expect(held.getByText(/^Sport,/)).toBeVisible()
+	} finally {
+		await host.kill()
+	}
+})

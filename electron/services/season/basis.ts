@@ -1,14 +1,18 @@
 /** What a plan rests on: pairs and findings of the open draft, else of the latest signed visit. */
 import { dayHere } from '../../../shared/desk/workplace/local-day.ts'
 import { assess } from '../../../shared/engine/assess.ts'
-import { stillBlocked } from '../../../shared/engine/insert/decided.ts'
+import type { KeptAssessment } from '../../../shared/engine/findings/assessment.ts'
 import { digestOf } from '../../../shared/engine/plain/canonical.ts'
+import { settledPlan } from '../../../shared/engine/prescription/settled.ts'
 import type { ProtocolFile } from '../../../shared/engine/protocol/protocol.ts'
 import { insertDecided } from '../../../shared/engine/report/decided.ts'
 import { stopOf } from '../../../shared/engine/season/problem/limits.ts'
+import { heldSeason } from '../../../shared/engine/season/problem/prescribed.ts'
 import type { Decisions } from '../../../shared/engine/visit/decisions.ts'
-import type { Visit } from '../../../shared/engine/visit/visit.ts'
+import { bothSides } from '../../../shared/engine/visit/sides.ts'
+import type { Side, Visit } from '../../../shared/engine/visit/visit.ts'
 import { type Statement, state } from '../../../shared/engine/words/statement.ts'
+import { assessmentOf } from '../records/assessment.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
 import { Refusal } from '../records/refusal.ts'
@@ -23,6 +27,8 @@ export interface Basis {
 	visit: Visit
 	decisions: Decisions
 	earlier: Visit[]
+	/** As the record of a signed visit keeps it; an open draft has none yet. */
+	kept?: KeptAssessment
 }
 function openDraft({ players, drafts }: Needs, deps: Deps, playerId: string): Basis | undefined {
 	const [open] = drafts.of(players.idsOf(playerId))
@@ -45,12 +51,14 @@ function latestSigned(
 ): Basis | undefined {
 	const latest = visitsOf(players, deps, playerId).find((line) => !line.inError)
 	if (!latest) return undefined
-	const { visit, decisions } = readVisit(deps, latest)
+	const signed = readVisit(deps, latest)
+	const { visit, decisions } = signed
 	return {
 		from: 'visit',
 		visit: { ...visit, player: players.entry(playerId).player },
 		decisions,
 		earlier: earlierVisits(players, deps, playerId, latest.card.visitId).visits,
+		kept: assessmentOf(signed),
 	}
 }
 /**
@@ -69,9 +77,20 @@ export function needBasis(memory: Needs, deps: Deps, playerId: string): Basis {
 	if (!basis) throw new Refusal('season.no-assessment', state('season.no-assessment'))
 	return basis
 }
+/** Questions whose answers a plan of the season reads. */
+const readQuestions: readonly string[] = ['gate', 'owned', 'insert', 'raise']
+/** Records of before 0.4 have no prescription: what they decide is read as it was then. */
+const isOfBefore = ({ kept }: Pick<Basis, 'kept'>): boolean =>
+	kept !== undefined && kept.prescription === undefined
 /** What of a visit a plan rests on: when it changes, the plan is out of date. */
-export const basisDigest = ({ visit, decisions }: Pick<Basis, 'visit' | 'decisions'>): string =>
-	digestOf(
+export function basisDigest(basis: Pick<Basis, 'visit' | 'decisions' | 'kept'>): string {
+	const { visit, decisions } = basis
+	const planned = {
+		screening: visit.screening ?? {},
+		outcomes: visit.outcomes ?? [],
+		answers: (decisions.answers ?? []).filter(({ question }) => readQuestions.includes(question)),
+	}
+	return digestOf(
 		JSON.parse(
 			JSON.stringify({
 				footwear: visit.footwear ?? [],
@@ -79,17 +98,29 @@ export const basisDigest = ({ visit, decisions }: Pick<Basis, 'visit' | 'decisio
 				conditions: visit.conditions ?? [],
 				body: visit.body ?? {},
 				insert: insertDecided(decisions),
+				...(isOfBefore(basis) ? {} : planned),
 			}),
 		),
 	)
-/** Why no rotation may be given out, or undefined where one may. */
-export function stopped(
-	{ visit, decisions, earlier, from }: Basis,
+}
+/** The assessment of a basis: as it is kept, else worked out from the draft. */
+export const assessmentAsKept = (
+	{ visit, earlier, kept }: Basis,
 	protocol: ProtocolFile,
-): Statement | undefined {
-	const assessment = assess(visit, earlier, protocol)
+): KeptAssessment => kept ?? assess(visit, earlier, protocol)
+/** Limbs of a record of before 0.4 for which no act was recorded about a sign that stopped them. */
+const waitingBefore = ({ screening }: KeptAssessment, { screeningDone = [] }: Decisions): Side[] =>
+	bothSides.filter((side) => {
+		const done = screeningDone.filter((one) => one.side === side).flatMap(({ items }) => items)
+		return screening.blockedBy[side].some((id) => !done.includes(id))
+	})
+/** Why no rotation may be given out, or undefined where one may. */
+export function stopped(basis: Basis, protocol: ProtocolFile): Statement | undefined {
+	const assessment = assessmentAsKept(basis, protocol)
+	const { visit, decisions } = basis
+	if (assessment.prescription) return heldSeason(settledPlan(assessment, decisions))
 	const { screening } = assessment
-	const sides = stillBlocked(assessment, decisions)
+	const sides = waitingBefore(assessment, decisions)
 	if (sides.length === 0) return stopOf(visit)
 	const ids = new Set(sides.flatMap((side) => screening.blockedBy[side]))
 	const signs = screening.items.filter((item) => ids.has(item.id))
@@ -97,7 +128,7 @@ export function stopped(
 		sides,
 		items: signs.map(({ id }) => id),
 		signs: signs.map(({ says }) => says),
-		isSigned: from === 'visit',
+		isSigned: true,
 	})
 }
 /**

@@ -1,7 +1,6 @@
 /** A season planned in a thread of its own, watched and cancelled meanwhile. */
 import type { InputOf, OutputOf } from '../../../shared/contract.ts'
 import type { ProtocolFile } from '../../../shared/engine/protocol/protocol.ts'
-import { insertDecided } from '../../../shared/engine/report/decided.ts'
 import { planDifference } from '../../../shared/engine/season/difference.ts'
 import { keepPast } from '../../../shared/engine/season/past.ts'
 import type { Plan } from '../../../shared/engine/season/plan-file.ts'
@@ -13,7 +12,7 @@ import { SolveCancelled } from '../../solver/solve.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
 import { Refusal } from '../records/refusal.ts'
-import { type Basis, basisDigest, firstDay, needBasis, stopped } from './basis.ts'
+import { assessmentAsKept, type Basis, basisDigest, firstDay, needBasis, stopped } from './basis.ts'
 import { keepNext, lastPlan, lastSeason } from './records.ts'
 
 /** @throws Refusal where a warning sign stops the rotation or no pair can be planned */
@@ -53,7 +52,10 @@ async function solve(
 				protocolFile: clinic.protocol,
 				from,
 				earlierVisits: basis.earlier,
-				newInsert: insertDecided(basis.decisions),
+				settled: {
+					assessment: assessmentAsKept(basis, clinic.protocol),
+					decisions: basis.decisions,
+				},
 				signal: run.stop.signal,
 				onProgress: (progress) => {
 					run.progress = progress

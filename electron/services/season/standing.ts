@@ -31,11 +31,17 @@ export function planThen(
 	memory: Pick<Memory, 'clinic' | 'players'>,
 	deps: Deps,
 	playerId: string,
-	{ visit, decisions, earlier = [], clinic }: KindInput,
+	{ visit, decisions, earlier = [], clinic, assessment }: KindInput,
 ): PlanThen | undefined {
 	const planned = readablePlan(memory, deps, playerId)
 	if (!planned) return undefined
-	const basis = { from: 'visit' as const, visit, decisions, earlier: [...earlier] }
+	const basis = {
+		from: 'visit' as const,
+		visit,
+		decisions,
+		earlier: [...earlier],
+		kept: assessment,
+	}
 	if (stopped(basis, memory.clinic.protocol) !== undefined) return undefined
 	if (!isUpToDate(memory, deps, playerId, planned, basisDigest(basis))) return undefined
 	const { plan } = planned.value

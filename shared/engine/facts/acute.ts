@@ -3,6 +3,7 @@ import { unclearedSurgery } from '../conditions/query.ts'
 import type { Because } from '../protocol/basis.ts'
 import { holdRows } from '../protocol/holds.table.ts'
 import type { Protocol } from '../protocol/protocol.ts'
+import { isOver } from '../screening/outcomes.ts'
 import { actsFrom, sidesOfSign } from '../screening/placed.ts'
 import type { Side, Visit } from '../visit/visit.ts'
 import type { Screened } from './foot-at-risk.ts'
@@ -38,8 +39,9 @@ const bearsNoWeight = ({ screening }: Visit, side: Side): Because[] =>
 		? [{ measure: 'cannotBearWeight', side, value: 'yes' }]
 		: []
 /**
- * Why this limb is acutely injured or must not be tested; empty where nothing says so. What an
- * outcome has ended since is the gate's matter: ask it too (`isHeld(gate, 'test', side)`).
+ * Why this limb is acutely injured or must not be tested; empty where nothing says so. A sign that
+ * an outcome of this visit excluded no longer counts; a fresh injury stays one. What an earlier visit
+ * left open is the gate's matter: ask it too (`isHeld(gate, 'test', side)`).
  */
 export function acute(
 	visit: Visit,
@@ -51,7 +53,8 @@ export function acute(
 		(item) =>
 			item.state === 'yes' &&
 			acuteRows.some((row) => row.rule === item.code && actsFrom(row, item.action)) &&
-			sidesOfSign(item, visit.screening).includes(side),
+			sidesOfSign(item, visit.screening).includes(side) &&
+			!isOver(item.code, side, visit),
 	)
 	return [
 		...signs.map(({ id }) => ({ measure: 'warningSign', side, value: id.split('.')[1] ?? id })),

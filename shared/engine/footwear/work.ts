@@ -21,8 +21,8 @@ import type { Basis, Because } from '../protocol/basis.ts'
 import { commonPractice } from '../protocol/basis.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import { bothSides } from '../visit/sides.ts'
-import type { Condition, Feature } from '../visit/terms.ts'
-import type { Side, Visit } from '../visit/visit.ts'
+import { type Condition, type Feature, type PairRole, pairRoles } from '../visit/terms.ts'
+import type { Pair, Side, Visit } from '../visit/visit.ts'
 import { type Statement, type StatementCode, state } from '../words/statement.ts'
 import type { FootwearContext } from './facts.ts'
 import { once } from './once.ts'
@@ -41,16 +41,22 @@ export interface WorkFacts {
 /** Heel raise of a pair, mm a side, beside what an insert brings. */
 export interface RaisedPair {
 	/** An owned pair by its name, or the role of one to be chosen. */
-	pair: string
+	pair?: string
+	role?: PairRole
 	leftMm: number
 	rightMm: number
+}
+/** `role.match` is the match pair to be chosen; any other id is one of the pairs owned. */
+function namedPair(id: string, owned: readonly Pair[]): Pick<RaisedPair, 'pair' | 'role'> {
+	const role = pairRoles.find((one) => id === `role.${one}`)
+	return role ? { role } : { pair: owned.find((pair) => pair.id === id)?.name ?? id }
 }
 /** The raise of the plan, as it is: what evens the legs is never made the same on both sides. */
 function raisedPairs({ footwear = [] }: Visit, raise: RaiseResult | undefined): WorkFacts['raise'] {
 	const mm = ({ addMm, madeBy }: RaiseInFoot) => (madeBy === 'insert' ? 0 : addMm)
 	const pairs = (raise?.pairs ?? [])
 		.map(({ pair, left, right }) => ({
-			pair: footwear.find(({ id }) => id === pair)?.name ?? pair.replace(/^role\./, ''),
+			...namedPair(pair, footwear),
 			leftMm: mm(left),
 			rightMm: mm(right),
 		}))

@@ -11,7 +11,7 @@ import { practiceBasis } from './basis.ts'
 import { conflictOn } from './conflict.ts'
 import { shellThickness } from './dose.ts'
 import type { InsertFacts } from './facts.ts'
-import { isRaise, isUnderForefoot } from './room-in-boot.ts'
+import { isUnderForefoot } from './room-in-boot.ts'
 import { cautionsOf } from './said.ts'
 import { veryMobile } from './wear-in.ts'
 
@@ -37,7 +37,7 @@ type Add = (element: ElementId, statement: Statement, basis: Basis, more: More) 
 
 /**
  * @param called the elements that findings call for: at least one
- * @param shelled whether one of them needs a shell to carry it; a raise or a cushion needs none
+ * @param shelled whether one of them needs a shell to carry it; a cushion needs none
  * @param because the reasons for all of them
  */
 export function baseOf(
@@ -61,16 +61,15 @@ export function baseOf(
 			range: more.range,
 		}),
 	})
-	const onlyRaises = called.every(isRaise)
 	const shell = shelled ? shellOf(facts, add) : nothing
 	const cup = shelled ? heelCup(called, facts, add) : nothing
 	return {
 		elements: [
-			shelled ? shelledDevice(facts, add) : plainDevice(onlyRaises, facts, add),
+			shelled ? shelledDevice(facts, add) : plainDevice(facts, add),
 			...shell.elements,
 			...cup.elements,
 			...(called.some(({ element }) => element === 'cover') ? [] : [thinCover(protocol, add)]),
-			...(onlyRaises ? [] : [lengthOf(called, add)]),
+			lengthOf(called, add),
 		],
 		settled: [...shell.settled, ...cup.settled],
 	}
@@ -81,16 +80,11 @@ const ofPlayer = ({ adult, uncleared }: InsertFacts): Statement[] => [
 	...(adult ? [] : [state('insert.caution-minor')]),
 	...(uncleared ? [state(afterSurgery.code)] : []),
 ]
-const plainDevice = (onlyRaises: boolean, facts: InsertFacts, add: Add): InsertElement =>
-	add(
-		'device',
-		onlyRaises ? state('insert.device-raise-alone') : state('insert.device-additions'),
-		practiceBasis('device kind'),
-		{
-			choice: onlyRaises ? 'raise alone' : 'additions to the liner',
-			cautions: ofPlayer(facts),
-		},
-	)
+const plainDevice = (facts: InsertFacts, add: Add): InsertElement =>
+	add('device', state('insert.device-additions'), practiceBasis('device kind'), {
+		choice: 'additions to the liner',
+		cautions: ofPlayer(facts),
+	})
 const shelledDevice = (facts: InsertFacts, add: Add): InsertElement =>
 	add(
 		'device',

@@ -117,7 +117,8 @@ function releasedBefore(
 		)
 	}
 	if (!bothSides.some(isReleased)) return kept
-	const made = insert(visit, { posture, gate: openGate, raise: raiseOf(ankle) }, protocol)
+	const raise = raiseOf(ankle)
+	const made = insert(visit, { posture, gate: openGate, wanted: raise, raised: raise }, protocol)
 	return { ...kept, ...perSide((side) => (isReleased(side) ? made[side] : kept[side])) }
 }
 /** The raise of a record of before 0.4: one for whatever shoe, by the insert. */

@@ -28,7 +28,10 @@ export interface InsertRoom {
 export interface InsertContext {
 	posture: Kept<PostureResult>
 	gate: Gate
-	raise: Raises
+	/** The raises as they are wanted with nothing else under the heel: what the rest makes room for. */
+	wanted: Raises
+	/** The raises as they are given beside the insert; absent before that is known. */
+	raised?: Raises
 	room?: InsertRoom
 }
 type Where = NonNullable<Parameters<typeof recordedConditions>[2]>

@@ -10,7 +10,6 @@ import type {
 	InsertResult,
 	InsertSide,
 } from '../findings/assessment.ts'
-import type { PerSide } from '../findings/compared.ts'
 import { type Finding, findingOf } from '../findings/finding.ts'
 import { present } from '../plain/present.ts'
 import type { Protocol } from '../protocol/protocol.ts'
@@ -31,8 +30,9 @@ import { wornFindings } from './worn.ts'
 export function insert(visit: Visit, context: InsertContext, protocol: Protocol): InsertResult {
 	const facts = perSide((side) => insertFacts(visit, context, side, protocol))
 	const proposals = perSide((side) => proposalFor(visit, facts[side], context))
-	const elements = evened(perSide((side) => proposals[side].elements))
-	const inserts = perSide((side) => insertSide(elements[side], heldBy(context.gate, side)))
+	const inserts = perSide((side) =>
+		insertSide(proposals[side].elements, heldBy(context.gate, side)),
+	)
 	const settled = bothSides.flatMap((side) =>
 		inserts[side].state === 'held' ? [] : proposals[side].settled,
 	)
@@ -49,20 +49,6 @@ export function insert(visit: Visit, context: InsertContext, protocol: Protocol)
 			...wornFindings(visit, inserts),
 		],
 	}
-}
-/** The raise for both shoes is equal in both, also where one boot holds less of it. */
-function evened(elements: PerSide<InsertElement[]>): PerSide<InsertElement[]> {
-	const heights = bothSides.flatMap(
-		(side) => elements[side].find(({ element }) => element === 'heel-raise')?.value ?? [],
-	)
-	const lowerMm = Math.min(...heights)
-	return perSide((side) =>
-		elements[side].map((element) =>
-			element.element === 'heel-raise' && element.value !== lowerMm
-				? { ...element, value: lowerMm, ...state('insert.heel-raise', { evened: true }) }
-				: element,
-		),
-	)
 }
 function insertSide(elements: InsertElement[], stoppedBy: InsertSide['stoppedBy']): InsertSide {
 	if (stoppedBy.length > 0) return { state: 'held', stoppedBy, elements: [] }

@@ -1,87 +1,61 @@
-/** In which pairs an insert is worn, and what stands under the heel there. All heights mm. */
-import type {
-	InsertResult,
-	InsertSide,
-	OwnedPair,
-	PrescribedInsert,
-	RaisePlan,
-	RolePair,
-} from '../findings/assessment.ts'
-import type { PerSide } from '../findings/compared.ts'
-import { perSide, rounded } from '../visit/sides.ts'
-import type { Visit } from '../visit/visit.ts'
-import { isTrainerPair } from './raised.ts'
+/** In which pairs an insert is worn, and what it puts under the heel there. All heights mm. */
+import type { InsertResult, InsertSide, OwnedPair, RolePair } from '../findings/assessment.ts'
+import { present } from '../plain/present.ts'
+import type { Side, Visit } from '../visit/visit.ts'
+import { isTrainerPair, type Raises } from './raised.ts'
 import { thicknessMm } from './room-in-boot.ts'
 import { carriers, underHeel } from './settle.table.ts'
 
+type Owner = Pick<Visit, 'footwear'>
 /** What an insert lies in: the pairs of the roles, and what is to become of the owned ones. */
 export interface PairsWorn {
 	roles: readonly Pick<RolePair, 'role' | 'ownedPair'>[]
 	owned: readonly Pick<OwnedPair, 'id' | 'verdict'>[]
 }
+/** Whether anything of it that treats is for the kind of shoe that this pair is. */
+function goesInto({ elements }: Pick<InsertSide, 'elements'>, pair: string, visit: Owner): boolean {
+	const shoe = isTrainerPair(pair, visit) ? 'trainer' : 'boot'
+	return elements.some(
+		({ element, where }) =>
+			!(carriers as readonly string[]).includes(element) && (where === 'both' || where === shoe),
+	)
+}
 /**
  * The pairs an insert goes into: the owned pair of a role, or `role.<role>` for one to be chosen,
- * each once; never one that is to be left off or replaced.
+ * each once; never one that is not to be worn.
  */
 export function insertPairs(
-	{ state, elements }: Pick<InsertSide, 'state' | 'elements'>,
+	insert: Pick<InsertSide, 'state' | 'elements'>,
 	{ roles, owned }: PairsWorn,
-	visit: Pick<Visit, 'footwear'>,
+	visit: Owner,
 ): string[] {
-	if (state !== 'proposed') return []
-	const treating = elements.filter(({ element }) => !(carriers as string[]).includes(element))
-	const goesInto = (pair: string): boolean => {
-		const shoe = isTrainerPair(pair, visit) ? 'trainer' : 'boot'
-		return treating.some(({ where }) => where === 'both' || where === shoe)
-	}
-	const isWorn = (pair: string): boolean =>
-		!owned.some(
-			({ id, verdict }) => id === pair && (verdict === 'stop-wearing' || verdict === 'replace'),
-		)
+	if (insert.state !== 'proposed') return []
+	const isLeftOff = (pair: string): boolean =>
+		owned.some(({ id, verdict }) => id === pair && verdict === 'stop-wearing')
 	const pairs = roles.map(({ role, ownedPair }) =>
-		ownedPair !== undefined && isWorn(ownedPair) ? ownedPair : `role.${role}`,
+		ownedPair === undefined || isLeftOff(ownedPair) ? `role.${role}` : ownedPair,
 	)
-	return [...new Set(pairs)].filter(goesInto)
+	return [...new Set(pairs)].filter((pair) => goesInto(insert, pair, visit))
 }
-/** The insert as the prescription keeps it, each foot. */
-export const prescribedInsert = (
-	inserts: Pick<InsertResult, 'left' | 'right'>,
-	worn: PairsWorn,
-	visit: Pick<Visit, 'footwear'>,
-): PerSide<PrescribedInsert> =>
-	perSide((side) => {
-		const { state, elements } = inserts[side]
-		return {
-			state: state === 'stopped' ? 'held' : state,
-			elements: elements.map(({ element }) => element),
-			pairs: insertPairs(inserts[side], worn, visit),
-		}
-	})
-const withoutRaise = underHeel.filter((element) => !element.endsWith('raise'))
-/** What an insert puts under the heel in a pair besides the raise: shell, cover and cushion. */
-const insertMm = ({ elements }: InsertSide, pair: string, visit: Pick<Visit, 'footwear'>): number =>
-	thicknessMm(elements, withoutRaise, isTrainerPair(pair, visit) ? 'trainer' : 'boot')
+/** What an insert puts under each heel, mm, by pair; a foot without one is left out. */
+export type InsertsInside = ReadonlyMap<string, { left?: number; right?: number }>
 /**
- * The raises with everything that stands under the heel in each pair: wedge, insert and cover share
- * this figure.
- * @param pairs of each foot, the pairs its insert goes into
+ * What the inserts put under each heel in the pairs of the raise, the raise left out: the raise of a
+ * pair shares the room with it. Empty where no insert is proposed.
  */
-export const withUnderHeel = <Plan extends Pick<RaisePlan, 'pairs'>>(
-	raise: Plan,
+export const insertsInside = (
 	inserts: Pick<InsertResult, 'left' | 'right'>,
-	pairs: PerSide<readonly string[]>,
-	visit: Pick<Visit, 'footwear'>,
-): Plan => ({
-	...raise,
-	pairs: raise.pairs.map((raised) => ({
-		...raised,
-		...perSide((side) => {
-			const foot = raised[side]
-			const insideMm = foot.madeBy === 'outsole' ? 0 : foot.addMm
-			const shellMm = pairs[side].includes(raised.pair)
-				? insertMm(inserts[side], raised.pair, visit)
-				: 0
-			return { ...foot, addedUnderHeelMm: rounded(insideMm + shellMm, 1) }
+	{ pairs }: Pick<Raises, 'pairs'>,
+	visit: Owner,
+): InsertsInside =>
+	new Map(
+		pairs.flatMap(({ pair }) => {
+			const shoe = isTrainerPair(pair, visit) ? 'trainer' : 'boot'
+			const heightOf = (side: Side): number | undefined =>
+				inserts[side].state === 'proposed' && goesInto(inserts[side], pair, visit)
+					? thicknessMm(inserts[side].elements, underHeel, shoe)
+					: undefined
+			const heights = present({ left: heightOf('left'), right: heightOf('right') })
+			return Object.keys(heights).length > 0 ? [[pair, heights] as const] : []
 		}),
-	})),
-})
+	)

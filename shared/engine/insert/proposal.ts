@@ -12,7 +12,7 @@ import { callsFor, objectionsTo, withoutRepeats } from './elements/called.ts'
 import { elementRows } from './elements/elements.ts'
 import type { ElementRow } from './elements/row.ts'
 import type { InsertContext, InsertFacts } from './facts.ts'
-import { raiseElements, wedgeMm } from './raised.ts'
+import { raiseElements, wantedInBoots } from './raised.ts'
 import { asTheBootHolds } from './room-in-boot.ts'
 import { cautionOf } from './said.ts'
 import { carriers } from './settle.table.ts'
@@ -30,12 +30,15 @@ const onlyCarriers = (elements: readonly InsertElement[]): boolean =>
 	elements.every(({ element }) => (carriers as readonly string[]).includes(element))
 
 /** The raises that may stand: one for both shoes not while the insert of either foot is held. */
-function raisesFor(visit: Visit, facts: InsertFacts, { gate, raise }: InsertContext) {
-	if (isHeld(gate, 'raise')) return []
-	const raises = raiseElements(visit, raise, facts)
+function raisesFor(visit: Visit, facts: InsertFacts, { gate, raised }: InsertContext) {
+	if (!raised || isHeld(gate, 'raise')) return []
+	const raises = raiseElements(visit, raised, facts)
 	return isHeld(gate, 'insert') ? raises.filter(({ element }) => element !== 'heel-raise') : raises
 }
-/** The elements called for and what carries them, settled among themselves and with the boot. */
+/**
+ * The elements called for and what carries them, settled among themselves and with the boot. A raise
+ * alone calls for no insert: it is a wedge.
+ */
 export function proposalFor(
 	visit: Visit,
 	facts: InsertFacts,
@@ -45,25 +48,24 @@ export function proposalFor(
 	const rows = elementRows.map((row) => calledBy(row, facts))
 	const withheld = rows.flatMap((row) => row.withheld)
 	const found = rows.flatMap(({ element }) => element ?? [])
-	const chosen = withoutOpposites(found, facts)
-	const called = [...chosen.elements, ...raisesFor(visit, facts, context)]
-	const before = [...withheld, ...chosen.settled]
+	const { elements: called, settled: opposed } = withoutOpposites(found, facts)
 	const because = withoutRepeats(called.flatMap((element) => element.because))
+	const before = [...withheld, ...opposed]
 	if (called.length === 0) return { elements: [], settled: before, because }
 	const shelled = rows.some(
-		({ element, needsShell }) =>
-			element !== undefined && needsShell && chosen.elements.includes(element),
+		({ element, needsShell }) => element !== undefined && needsShell && called.includes(element),
 	)
 	const base = baseOf(called, shelled, because, facts)
 	const held = asTheBootHolds(
 		[...base.elements, ...called],
 		context.room,
-		wedgeMm(visit, context.raise, side),
+		wantedInBoots(visit, context.wanted, side),
 		side,
 		protocol,
 	)
+	const elements = [...held.elements, ...raisesFor(visit, facts, context)]
 	return {
-		elements: onlyCarriers(held.elements) ? [] : held.elements,
+		elements: onlyCarriers(elements) ? [] : elements,
 		settled: [...before, ...base.settled, ...held.settled],
 		because,
 	}

@@ -1,8 +1,8 @@
 /**
  * The raises of an insert: the raise room's figures for the pairs it goes into. What is for both
- * shoes is the lower of the two feet; what one foot has above it lifts the shorter leg.
+ * heels is the lower of the two feet; what one foot has above it lifts the shorter leg.
  */
-import type { InsertElement, Kept, RaiseInFoot, RaisePlan } from '../findings/assessment.ts'
+import type { InsertElement, Kept, RaisePlan } from '../findings/assessment.ts'
 import { bothSides, otherSide, rounded } from '../visit/sides.ts'
 import type { Sole } from '../visit/terms.ts'
 import type { Side, Visit } from '../visit/visit.ts'
@@ -20,54 +20,44 @@ const trainerRoles: readonly string[] = ['role.running', 'role.everyday']
 export function isTrainerPair(pair: string, { footwear = [] }: Pick<Visit, 'footwear'>): boolean {
 	const owned = footwear.find(({ id }) => id === pair)
 	if (!owned) return trainerRoles.includes(pair)
-	if (owned.sole !== undefined) return trainerSoles.includes(owned.sole)
-	return owned.roles?.every((role) => role === 'running' || role === 'everyday') ?? false
+	if (owned.sole !== undefined && trainerSoles.includes(owned.sole)) return true
+	return owned.roles?.every((role) => trainerRoles.includes(`role.${role}`)) ?? false
 }
-const byInsert = ({ madeBy, addMm }: RaiseInFoot): boolean => madeBy === 'insert' && addMm > 0
-const isByInsert = (pair: RaisedPair): boolean => bothSides.some((side) => byInsert(pair[side]))
-/** The pair with the most by an insert: the insert is made for it, and goes into the others too. */
-const leading = (pairs: readonly RaisedPair[]): RaisedPair | undefined => {
-	const madeMm = (pair: RaisedPair) =>
-		bothSides.reduce((sumMm, side) => sumMm + (byInsert(pair[side]) ? pair[side].addMm : 0), 0)
-	return pairs.toSorted((one, other) => madeMm(other) - madeMm(one))[0]
+/** What lies inside of a raise, whatever makes it; what is under the sole is not. */
+const insideMm = (pair: RaisedPair, side: Side): number =>
+	Math.min(pair[side].addMm, pair[side].addedUnderHeelMm)
+const isByInsert = (pair: RaisedPair, side: Side): boolean => pair[side].madeBy === 'insert'
+/** For both heels: the other may have it by a wedge. */
+const sharedMm = (pair: RaisedPair, side: Side): number =>
+	isByInsert(pair, side) ? Math.min(...bothSides.map((foot) => insideMm(pair, foot))) : 0
+const aboveMm = (pair: RaisedPair, side: Side): number =>
+	isByInsert(pair, side) ? Math.max(0, insideMm(pair, side) - insideMm(pair, otherSide(side))) : 0
+
+/** How the raise differs from pair to pair; undefined where it is the same in all. */
+function byPair(pairs: readonly RaisedPair[], side: Side, heightOf: (pair: RaisedPair) => number) {
+	const heights = pairs.map((pair) => ({ pair: pair.pair, mm: rounded(heightOf(pair), 1) }))
+	return new Set(heights.map(({ mm }) => mm)).size > 1 ? { side, heights } : undefined
 }
 const whereOf = (pairs: readonly RaisedPair[], visit: Visit): InsertElement['where'] => {
 	const inTrainers = pairs.filter(({ pair }) => isTrainerPair(pair, visit)).length
 	if (inTrainers === 0) return 'boot'
 	return inTrainers === pairs.length ? 'trainer' : 'both'
 }
-/** How the raise differs from pair to pair; undefined where it is the same in all. */
-function byPair(pairs: readonly RaisedPair[], side: Side, heightOf: (pair: RaisedPair) => number) {
-	const heights = pairs.map((pair) => ({ pair: pair.pair, mm: rounded(heightOf(pair), 1) }))
-	return new Set(heights.map(({ mm }) => mm)).size > 1 ? { side, heights } : undefined
-}
-const addedMm = (pair: RaisedPair, side: Side): number =>
-	byInsert(pair[side]) ? pair[side].addMm : 0
-const sharedMm = (pair: RaisedPair): number =>
-	Math.min(addedMm(pair, 'left'), addedMm(pair, 'right'))
-const aboveMm = (pair: RaisedPair, side: Side): number =>
-	Math.max(0, addedMm(pair, side) - addedMm(pair, otherSide(side)))
-
 interface Made {
 	element: 'heel-raise' | 'leg-length-raise'
-	height: (pair: RaisedPair) => number
-	statement: Statement
+	heightOf: (pair: RaisedPair) => number
+	stated: (mm: number) => Statement
 	cautions: Statement[]
 }
-/** The raise elements of one foot; none where the raise room makes none by an insert. */
-export function raiseElements(visit: Visit, raise: Raises, facts: InsertFacts): InsertElement[] {
-	const { side, protocol, adult } = facts
-	const pairs = raise.pairs.filter(isByInsert)
-	const first = leading(pairs)
-	if (!first) return []
-	const { aim } = raise
-	const growingHeel = !adult && facts.nowAnywhere('calcaneal-apophysitis')
+/** The raise for both heels, and that of the shorter leg. */
+function rowsFor({ side, protocol, adult, legLengthMm, nowAnywhere }: InsertFacts): Made[] {
+	const growingHeel = !adult && nowAnywhere('calcaneal-apophysitis')
 	const weeks = protocol.value('insert.growingHeelReviewWeeks')
-	const rows: Made[] = [
+	return [
 		{
 			element: 'heel-raise',
-			height: sharedMm,
-			statement: state('insert.heel-raise', {}),
+			heightOf: (pair) => sharedMm(pair, side),
+			stated: () => state('insert.heel-raise', {}),
 			cautions: [
 				state('insert.caution-same-raise'),
 				...(growingHeel ? [state('insert.caution-growing-heel', { weeks })] : []),
@@ -75,32 +65,34 @@ export function raiseElements(visit: Visit, raise: Raises, facts: InsertFacts): 
 		},
 		{
 			element: 'leg-length-raise',
-			height: (pair) => aboveMm(pair, side),
-			statement: state('insert.leg-length-raise', {
-				side,
-				differenceMm: facts.legLengthMm ?? aboveMm(first, side),
-				byRaisesMm: rounded(aboveMm(first, side), 1),
-			}),
+			heightOf: (pair) => aboveMm(pair, side),
+			stated: (mm) =>
+				state('insert.leg-length-raise', { side, differenceMm: legLengthMm ?? mm, byRaisesMm: mm }),
 			cautions: [
 				state('insert.caution-blocks', { errorMm: protocol.value('posture.legLengthRecordMm') }),
 				...(adult ? [] : [state('insert.caution-growing-leg')]),
 			],
 		},
 	]
-	return rows.flatMap(({ element, height, statement, cautions }): InsertElement[] => {
-		const valueMm = rounded(height(first), 1)
-		if (valueMm === 0) return []
-		const differing = byPair(pairs, side, height)
+}
+/**
+ * The raise elements of one foot; none where the raise room makes none by an insert. The insert
+ * carries the least of its pairs, and a loose wedge the rest of the others.
+ */
+export function raiseElements(visit: Visit, raise: Raises, facts: InsertFacts): InsertElement[] {
+	const { aim } = raise
+	return rowsFor(facts).flatMap(({ element, heightOf, stated, cautions }): InsertElement[] => {
+		const pairs = raise.pairs.filter((pair) => heightOf(pair) > 0)
+		if (pairs.length === 0) return []
+		const value = rounded(Math.min(...pairs.map(heightOf)), 1)
+		const differing = byPair(pairs, facts.side, heightOf)
 		return [
 			{
 				element,
-				value: valueMm,
+				value,
 				unit: 'mm',
-				where: whereOf(
-					pairs.filter((pair) => height(pair) > 0),
-					visit,
-				),
-				...statement,
+				where: whereOf(pairs, visit),
+				...stated(value),
 				because: aim.because,
 				basis: aim.basis ?? practiceBasis('heel raise in an insert'),
 				...cautionsOf([
@@ -111,12 +103,17 @@ export function raiseElements(visit: Visit, raise: Raises, facts: InsertFacts): 
 		]
 	})
 }
-/** What a wedge adds under the heel in boots besides the insert, at most, mm. */
-export const wedgeMm = (visit: Visit, { pairs }: Raises, side: Side): number =>
-	Math.max(
+/** What is wanted of a raise under this heel inside a boot. */
+export interface WantedRaise {
+	/** The most of any boot, whatever makes it. */
+	mm: number
+	/** It is for pain, and stands before a cushion; one for range or length makes do with less. */
+	forPain: boolean
+}
+export const wantedInBoots = (visit: Visit, { aim, pairs }: Raises, side: Side): WantedRaise => ({
+	mm: Math.max(
 		0,
-		...pairs
-			.filter(({ pair }) => !isTrainerPair(pair, visit))
-			.filter((pair) => pair[side].madeBy === 'wedge')
-			.map((pair) => pair[side].addMm),
-	)
+		...pairs.filter(({ pair }) => !isTrainerPair(pair, visit)).map((pair) => insideMm(pair, side)),
+	),
+	forPain: aim.kind === 'pain',
+})

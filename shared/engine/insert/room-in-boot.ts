@@ -12,6 +12,8 @@ import { state } from '../words/statement.ts'
 import { practiceBasis } from './basis.ts'
 import { conflictOn } from './conflict.ts'
 import type { InsertRoom } from './facts.ts'
+import type { WantedRaise } from './raised.ts'
+import { stateOf } from './said.ts'
 import {
 	heelGiving,
 	overToes,
@@ -19,7 +21,6 @@ import {
 	thinner,
 	toeGiving,
 	underHeel,
-	withoutShell,
 } from './settle.table.ts'
 import type { Settled } from './settle.ts'
 
@@ -63,7 +64,7 @@ function cutBy(
 	element: InsertElement,
 	overMm: number,
 	protocol: Protocol,
-): { left?: InsertElement; goneMm: number } | undefined {
+): { left?: InsertElement } | undefined {
 	const row: ThinnerRow | undefined = thinner.find((one) => one.element === element.element)
 	const { value = 0, where, range } = element
 	if (!row || where === 'trainer' || value === 0) return undefined
@@ -72,19 +73,48 @@ function cutBy(
 	const wantedMm = Math.floor(Math.max(leastMm, value - overMm) * 10 + 1e-6) / 10
 	if (wantedMm >= value) return undefined
 	const leftMm = row.wholeOrNone && range && wantedMm < range[0] ? 0 : wantedMm
-	return leftMm > 0
-		? { left: { ...element, value: leftMm }, goneMm: value - leftMm }
-		: { goneMm: value }
+	return leftMm > 0 ? { left: thinned(element, leftMm) } : {}
 }
+/** The element with less of it; a shell says what it would have been. */
+function thinned(element: InsertElement, leftMm: number): InsertElement {
+	const { code, params, value } = element
+	if (code !== 'insert.shell') return { ...element, value: leftMm }
+	const said = { thicknessMm: leftMm, wishedMm: params?.wishedMm ?? value }
+	return { ...element, value: leftMm, ...stateOf(code, said) }
+}
+interface Cut {
+	element: ElementId
+	wasMm: number
+	leftMm: number
+}
+const cutSaid = (
+	{ element, wasMm, leftMm }: Cut,
+	{ at, basis }: Place,
+	side: Side,
+): InsertConflict =>
+	conflictOn(
+		side,
+		state('insert.settled-room', {
+			side,
+			element,
+			at,
+			wasMm: rounded(wasMm, 1),
+			leftMm: rounded(leftMm, 1),
+			limitMm: basis.limit?.value,
+		}),
+		[element],
+		basis,
+		`${at}-${element}`,
+	)
 /** The elements with some of them thinner or out, as far as it needs; in the order named. */
 function given(
 	elements: readonly InsertElement[],
 	giving: readonly ElementId[],
 	place: Place,
 	protocol: Protocol,
-): { elements: InsertElement[]; cut: { element: ElementId; wasMm: number; leftMm: number }[] } {
+): { elements: InsertElement[]; cut: Cut[] } {
 	let kept = [...elements]
-	const cut: { element: ElementId; wasMm: number; leftMm: number }[] = []
+	const cut: Cut[] = []
 	for (const name of giving) {
 		const overMm = thicknessMm(kept, place.names) - place.limitMm
 		const found = kept.find(({ element }) => element === name)
@@ -108,22 +138,7 @@ function fitting(
 		if (!fits(left, place)) continue
 		return {
 			elements: left,
-			settled: cut.map(({ element, wasMm, leftMm }) =>
-				conflictOn(
-					side,
-					state('insert.settled-room', {
-						side,
-						element,
-						at: place.at,
-						wasMm: rounded(wasMm, 1),
-						leftMm: rounded(leftMm, 1),
-						limitMm: rounded(place.limitMm, 1),
-					}),
-					[element],
-					place.basis,
-					`${place.at}-${element}`,
-				),
-			),
+			settled: cut.map((one) => cutSaid(one, place, side)),
 		}
 	}
 	return undefined
@@ -156,63 +171,44 @@ function toTrainers(
 		),
 	}
 }
-/**
- * A raise above what a boot holds is cut to it, the one for both shoes first; the rest belongs on
- * the sole or in other shoes.
- */
-function raiseCut(
-	elements: readonly InsertElement[],
-	place: Place,
-	side: Side,
-): { elements: InsertElement[]; settled: InsertConflict[] } {
-	const isInBoot = (element: InsertElement) => isRaise(element) && element.where !== 'trainer'
-	const totalMm = elements.filter(isInBoot).reduce((sumMm, { value }) => sumMm + (value ?? 0), 0)
-	let overMm = thicknessMm(elements, place.names) - place.limitMm
-	const kept = elements.flatMap((element) => {
-		if (!isInBoot(element) || overMm <= 0.005) return [element]
-		const goneMm = Math.min(overMm, element.value ?? 0)
-		overMm -= goneMm
-		const leftMm = rounded((element.value ?? 0) - goneMm, 1)
-		return leftMm > 0 ? [{ ...element, value: leftMm }] : []
-	})
-	return {
-		elements: kept,
-		settled: [
-			conflictOn(
-				side,
-				state('insert.settled-raise', {
-					side,
-					totalMm: rounded(totalMm, 1),
-					limitMm: place.limitMm,
-				}),
-				elements.filter(isInBoot).map(({ element }) => element),
-				place.basis,
-			),
-		],
-	}
-}
-const isShelled = ({ element }: InsertElement): boolean =>
-	!(withoutShell as readonly string[]).includes(element) && element !== 'cover'
-function heelSettled(
+/** What cushions pain now gives way to a raise for pain only. */
+const withoutCushion = (names: readonly ElementId[]): boolean => !names.includes('heel-cushion')
+const isCover = ({ element }: InsertElement): boolean => element === 'cover'
+/** Everything that may give way does, and the raise makes do with what is left. */
+function mostGiven(
 	elements: readonly InsertElement[],
 	place: Place,
 	side: Side,
 	protocol: Protocol,
 ): Settled {
-	const whole = fitting(elements, place, side, protocol)
-	if (whole) return whole
-	const shelled = elements.some(({ element }) => element === 'shell')
-	const moved = shelled ? toTrainers(elements, isShelled, place, side) : undefined
-	const rest = moved?.elements ?? elements
-	const settled = moved ? [moved.said] : []
-	const fitted = fitting(rest, place, side, protocol)
-	if (fitted) return { elements: fitted.elements, settled: [...settled, ...fitted.settled] }
-	const cut = raiseCut(rest, place, side)
-	const last = fitting(cut.elements, place, side, protocol)
-	return {
-		elements: last?.elements ?? cut.elements,
-		settled: [...settled, ...cut.settled, ...(last?.settled ?? [])],
+	const { elements: left, cut } = given(elements, place.giving.at(-1) ?? [], place, protocol)
+	return { elements: left, settled: cut.map((one) => cutSaid(one, place, side)) }
+}
+/**
+ * @param raise what is wanted besides; where it does not fit whole it is given what the rest leaves,
+ * which is the raise room's to say
+ */
+function heelSettled(
+	elements: readonly InsertElement[],
+	raise: WantedRaise,
+	place: Place,
+	side: Side,
+	protocol: Protocol,
+): Settled {
+	const alone = fitting(elements, place, side, protocol)
+	const withRaise = {
+		...place,
+		limitMm: Math.max(0, place.limitMm - raise.mm),
+		giving: raise.forPain ? place.giving : place.giving.filter(withoutCushion),
 	}
+	const whole = fitting(elements, withRaise, side, protocol)
+	if (whole) return whole
+	const most = mostGiven(elements, withRaise, side, protocol)
+	if (fits(most.elements, place)) return most
+	if (alone) return alone
+	const isOut = (element: InsertElement) => !isCover(element)
+	const { elements: left, said } = toTrainers(elements, isOut, place, side)
+	return { elements: left, settled: [said] }
 }
 function toesSettled(
 	elements: readonly InsertElement[],
@@ -230,12 +226,12 @@ function toesSettled(
  * The elements as a boot holds them.
  * @param room the boot: its liner comes out and gives its room back; over the toes nothing is said
  * where the depth is not known
- * @param otherMm height that something else than the insert adds under the heel, mm
+ * @param raise the heel raise that is wanted in boots besides
  */
 export function asTheBootHolds(
 	elements: readonly InsertElement[],
 	room: InsertRoom | undefined,
-	otherMm: number,
+	raise: WantedRaise,
 	side: Side,
 	protocol: Protocol,
 ): Settled {
@@ -244,10 +240,10 @@ export function asTheBootHolds(
 		at: 'heel',
 		names: underHeel,
 		giving: heelGiving,
-		limitMm: Math.max(0, protocol.value('insert.raiseMaxMm') + linerMm - otherMm),
+		limitMm: protocol.value('insert.raiseMaxMm') + linerMm,
 		basis: protocol.basis('height added at the heel', 'insert.raiseMaxMm'),
 	}
-	const high = heelSettled(elements, heel, side, protocol)
+	const high = heelSettled(elements, raise, heel, side, protocol)
 	const depthMm = room?.depthOverToesMm
 	const full = high.elements.some(isUnderForefoot)
 	if (depthMm === undefined || !full) return high

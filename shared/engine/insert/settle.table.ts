@@ -39,15 +39,13 @@ export interface ThinnerRow {
 export const thinner: readonly ThinnerRow[] = [{ element: 'cover' }, { element: 'shell', least: 'insert.bootShellMinMm' }, { element: 'heel-cushion', wholeOrNone: true }, { element: 'forefoot-cushion', wholeOrNone: true }, { element: 'forefoot-stiffener', least: 'insert.stiffenerMinMm' }]
 /**
  * Which of them give way together under the heel, tried in this order until the rest fits: comfort
- * first, what carries next, what treats last. The raise gives way to none of them.
+ * first, what carries next, what treats last. The raise has what they leave.
  */
 export const heelGiving: readonly (readonly ElementId[])[] = [['cover'], ['shell'], ['cover', 'shell'], ['heel-cushion'], ['cover', 'heel-cushion'], ['cover', 'shell', 'heel-cushion']]
 /** The same over the toes. */
 export const toeGiving: readonly (readonly ElementId[])[] = [['cover'], ['forefoot-cushion'], ['cover', 'forefoot-cushion'], ['cover', 'forefoot-stiffener'], ['cover', 'forefoot-cushion', 'forefoot-stiffener']]
-/** What stands under the heel inside a boot, and what takes depth over the toes. */
+/** What stands under the heel inside a boot besides a raise, and what takes depth over the toes. */
 export const underHeel: readonly ElementId[] = ['shell', 'cover', 'heel-cushion', 'heel-raise', 'leg-length-raise']
 export const overToes: readonly ElementId[] = ['cover', 'forefoot-cushion', 'forefoot-stiffener']
-/** What a raise alone needs no shell for: it stays in the boot where the shell cannot. */
-export const withoutShell: readonly ElementId[] = ['heel-raise', 'leg-length-raise', 'heel-cushion']
 /** What only carries: with nothing to carry there is no insert. */
 export const carriers: readonly ElementId[] = ['device', 'shell', 'heel-cup', 'cover', 'length']

@@ -111,9 +111,10 @@ function navicularWorkings({ side, foot, protocol }: Foot): Working[] {
 		},
 	]
 }
-function riseWorkings({ visit, side, foot, protocol }: Foot): Working[] {
+/** @param recordedOnly the limb is injured or is not to be tested: compared with nothing */
+function riseWorkings({ visit, side, foot, protocol }: Foot, recordedOnly: boolean): Working[] {
 	if (foot.heelRises === undefined) return []
-	const normKey = riseNormKey(visit, protocol)
+	const normKey = recordedOnly ? undefined : riseNormKey(visit, protocol)
 	return [
 		{
 			id: `posture.heel-rises.${side}`,
@@ -122,7 +123,7 @@ function riseWorkings({ visit, side, foot, protocol }: Foot): Working[] {
 				normKey
 					? `${foot.heelRises}; median for this age and sex ${protocol.value(normKey)} (10 degree ` +
 						`slope, 30 a minute); said below ${protocol.value('posture.riseWellBelowShare')} of it`
-					: `${foot.heelRises}; no published figure for this age`,
+					: `${foot.heelRises}; ${recordedOnly ? 'recorded only' : 'no published figure for this age'}`,
 			],
 			basis: protocol.basis('heel rises for age', normKey ?? 'posture.riseNormFromYears'),
 		},
@@ -249,7 +250,7 @@ export function postureWorkings(
 				...firstMtpWorkings(foot),
 				...ipjWorkings(foot),
 				...navicularWorkings(foot),
-				...riseWorkings({ ...foot, foot: compared[side] }),
+				...riseWorkings(foot, compared[side].heelRises === undefined),
 				...changeWorkings(side, result, protocol),
 			]
 		}),

@@ -17,12 +17,11 @@ import type {
 	SizingResult,
 } from '../findings/assessment.ts'
 import type { Finding } from '../findings/finding.ts'
-import { prescribedInsert, withUnderHeel } from '../insert/pairs.ts'
 import { present } from '../plain/present.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import type { Shelf } from '../visit/shelf.ts'
-import { perSide } from '../visit/sides.ts'
 import type { Visit } from '../visit/visit.ts'
+import { prescribedInserts } from './inserts.ts'
 import { prioritiesOf } from './priorities.ts'
 import { questionsOf } from './questions.ts'
 import { reviewOf } from './review.ts'
@@ -58,9 +57,8 @@ export function prescribe(
 	const { gate, footwear, findings, facts, growth, loading, owned } = proposed
 	const { visitDate } = visit
 	const pairs = rolePairs(visit, proposed, protocol)
-	const insert = prescribedInsert(proposed.insert, { roles: pairs, owned }, visit)
-	const worn = perSide((side) => insert[side].pairs)
-	const raise = withUnderHeel(raiseOf(proposed), proposed.insert, worn, visit)
+	const insert = prescribedInserts(visit, proposed.insert, gate, { roles: pairs, owned })
+	const raise = raiseOf(proposed)
 	const changes = standingWork(footwear.modifications, gate)
 	const lacing = standingWork(footwear.lacing, gate)
 	const review = reviewOf({ gate, raise, insert, owned, growth, findings, visitDate }, protocol)

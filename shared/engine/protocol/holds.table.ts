@@ -4,19 +4,18 @@
  * Held sport after a suspected fracture, bone stress, clot, heart or head waits for the treating doctor (common practice, no source).
  * What each holds is common practice, no source, unless `source` says otherwise; the signs' own sources stand in screening/.
  */
-import type { Holdable, HoldUntil } from '../findings/gate.ts'
-import type { Action } from '../findings/screening-result.ts'
+import type { Holdable, HoldUntil } from '../visit/holdables.ts'
 import type { Strength } from './basis.ts'
 import type { ThresholdKey } from './protocol.ts'
 
-export type HoldSet = Readonly<Partial<Record<HoldUntil, readonly Holdable[]>>>
+type HoldSet = Readonly<Partial<Record<HoldUntil, readonly Holdable[]>>>
 /** A group of questions that names the side of a general question, where it was opened too. */
-export type PlacedBy = 'achilles' | 'syndesmosis' | 'lisfranc' | 'boneStress' | 'infection' | 'limp' | 'tumour' | 'injury'
+type PlacedBy = 'achilles' | 'syndesmosis' | 'lisfranc' | 'boneStress' | 'infection' | 'limp' | 'tumour' | 'injury'
 export interface HoldRow {
 	rule: string
 	holds: HoldSet
 	/** Holds only where the sign asks for this action or a more urgent one. */
-	from?: Action
+	from?: 'imaging'
 	placedBy?: readonly PlacedBy[]
 	/** The limb is acutely injured or ill: its tests are recorded, not compared. */
 	acute?: true
@@ -50,6 +49,7 @@ export const holdRows: readonly HoldRow[] = [
 	{ rule: 'uncleared-surgery', holds: { surgeon: ['sport', 'match', 'impact', 'season', 'test', 'exercise', 'insert', 'raise'] }, acute: true },
 	{ rule: 'severe-pain', holds: { outcome: ['match', 'impact'] }, acute: true },
 	{ rule: 'bone-stress-recovering', holds: { 'treating-doctor': ['match', 'impact'] } },
+	{ rule: 'no-insert-yet', holds: { outcome: ['insert'] }, source: 'expert opinion and common practice; midfoot sprain: J Foot Ankle Res 2023, s13047-023-00608-0', strength: 'expert' },
 	// injury
 	{ rule: 'screening.ottawa-met', holds: broken, acute: true, source: 'Ottawa ankle and foot rules (Stiell, JAMA 1993)', strength: 'guideline' },
 	{ rule: 'screening.ottawa-not-applicable', holds: broken, acute: true },

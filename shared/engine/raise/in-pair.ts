@@ -3,7 +3,7 @@
  * of the leg length comes on top of it on the shorter side, and what is for both gives way first.
  * All heights mm.
  */
-import type { RaiseInFoot, RaiseInPair, WornVerdict } from '../findings/assessment.ts'
+import type { PerSide, RaiseInFoot, RaiseInPair, WornVerdict } from '../findings/assessment.ts'
 import { present } from '../plain/present.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import { perSide, rounded } from '../visit/sides.ts'
@@ -55,17 +55,19 @@ interface Room {
 	insideMm: number
 	/** Above the offset of the pair; without an end where that is not known. */
 	pitchMm: number
-	insertMm: number
+	/** By the insert that lies there. */
+	insertMm: PerSide<number>
 }
 function roomIn(
 	pair: RaisedPair,
 	{ insideLimitMm, pitchLimitMm }: ReturnType<typeof limitsOf>,
 	protocol: Protocol,
 ): Room {
-	const insertMm = pair.insertWorn ? protocol.value('raise.insertUnderHeelMm') : 0
+	const wornMm = pair.insertWorn ? protocol.value('raise.insertUnderHeelMm') : 0
+	const insertMm = perSide((side) => (pair.insertMm ? (pair.insertMm[side] ?? 0) : wornMm))
 	return {
 		insertMm,
-		insideMm: Math.max(0, insideLimitMm - insertMm),
+		insideMm: Math.max(0, insideLimitMm - Math.max(insertMm.left, insertMm.right)),
 		pitchMm: pair.offsetMm === undefined ? Infinity : Math.max(0, pitchLimitMm - pair.offsetMm),
 	}
 }
@@ -91,7 +93,8 @@ function foot(
 	const inside = insertMm + baseMm + (outsole ? 0 : ownMm)
 	const ballMm = outsole ? ownMm * protocol.value('raise.outsoleBallShare') : 0
 	const addMm = rounded(baseMm + ownMm, 1)
-	const insideBy = pair.insertWorn ? 'insert' : 'wedge'
+	const byInsert = pair.insertMm ? pair.insertMm[side] !== undefined : pair.insertWorn
+	const insideBy = byInsert ? 'insert' : 'wedge'
 	const madeBy = outsole && ownMm > 0 ? 'outsole' : insideBy
 	return present({
 		addMm,
@@ -133,7 +136,7 @@ function limitsReached(outcome: Outcome): Statement[] {
 	if (wantedMm < outcome.leastMm) return []
 	const besideMm = outsole ? 0 : correctionMm
 	const given = { wantedMm, givenMm: baseMm }
-	const { insertMm } = room
+	const insertMm = Math.max(room.insertMm.left, room.insertMm.right)
 	const { forefootAtRisk } = outcome
 	return [
 		...(room.insideMm - besideMm < wantedMm
@@ -217,8 +220,8 @@ export function raiseInPair(
 	// what is left inside is the figure of the pair
 	const given = stays && first.baseMm > 0 ? { ...first, baseMm: pair.wornMm } : first
 	const alone = stays && first.baseMm === 0
-	const insertMm = room.insertMm + (alone ? pair.wornMm : 0)
-	const feet = perSide((side) => foot(side, pair, given, insertMm, protocol))
+	const besideMm = (side: Side) => room.insertMm[side] + (alone ? pair.wornMm : 0)
+	const feet = perSide((side) => foot(side, pair, given, besideMm(side), protocol))
 	const said = limitsSaid(pair, {
 		...given,
 		...limits,

@@ -1,12 +1,14 @@
 /** The pairs that a raise is worked out for: those owned, and the roles that none of them fills. */
 import { isTrainer } from '../facts/trainer.ts'
-import type { PlayerFacts, RaiseInPair, SizingResult } from '../findings/assessment.ts'
+import type { PerSide, PlayerFacts, RaiseInPair, SizingResult } from '../findings/assessment.ts'
 import { idPart } from '../findings/finding.ts'
 import { present } from '../plain/present.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
 import type { PairRole } from '../visit/terms.ts'
 import type { Pair, Visit } from '../visit/visit.ts'
 
+/** What an insert puts under each heel, mm; absent for a foot without one. */
+export type InsertInside = Partial<PerSide<number>>
 /** A pair as the raise sees it. Heights mm. */
 export interface RaisedPair {
 	/** Id of an owned pair, or `role.<role>`. */
@@ -23,6 +25,8 @@ export interface RaisedPair {
 	/** What lies inside today. */
 	wornMm: number
 	insertWorn: boolean
+	/** An insert to be made, mm under each heel; it takes the place of one that is worn. */
+	insertMm?: InsertInside
 	heelSlips: boolean
 	leftOff: boolean
 }
@@ -98,6 +102,7 @@ export function raisedPairs(
 	visit: Visit,
 	{ roles }: PlayerFacts,
 	leftOff: ReadonlySet<string>,
+	inserts: ReadonlyMap<string, InsertInside> = new Map(),
 	protocol: Protocol,
 ): RaisedPair[] {
 	const owned = visit.footwear ?? []
@@ -107,5 +112,5 @@ export function raisedPairs(
 	return [
 		...owned.map((pair, index) => ownedPair(pair, index, leftOff)),
 		...roles.filter((role) => !filled.has(role)).map((role) => pairOfRole(role, protocol)),
-	]
+	].map((pair) => present({ ...pair, insertMm: inserts.get(pair.id) }))
 }

@@ -17,7 +17,7 @@ import { aimOfVisit } from './aim.ts'
 import { raiseFindings, wornFindings } from './findings.ts'
 import { forefootAtRisk } from './forefoot.ts'
 import { raiseInPair } from './in-pair.ts'
-import { pairsToLeaveOff, raisedPairs } from './pairs.ts'
+import { type InsertInside, pairsToLeaveOff, raisedPairs } from './pairs.ts'
 import { raiseSteps } from './steps.ts'
 import { raiseWorkings } from './workings.ts'
 
@@ -29,6 +29,8 @@ export interface RaiseContext {
 	sizing: SizingResult
 	/** Ids of more pairs that are not to be worn, beside those the room itself leaves off. */
 	pairsLeftOff?: ReadonlySet<string>
+	/** What an insert to be made puts under each heel, mm, by pair: the raise has the room it leaves. */
+	insertsInside?: ReadonlyMap<string, InsertInside>
 }
 /**
  * The raise of a visit: its aim, each pair and foot, and its steps. Heights mm. Where raises are
@@ -39,7 +41,7 @@ export function raise(visit: Visit, context: RaiseContext, protocol: Protocol): 
 		...pairsToLeaveOff(visit, context.sizing, protocol),
 		...(context.pairsLeftOff ?? []),
 	])
-	const pairs = raisedPairs(visit, context.facts, leftOff, protocol)
+	const pairs = raisedPairs(visit, context.facts, leftOff, context.insertsInside, protocol)
 	if (isHeld(context.gate, 'raise')) {
 		const worn = pairs
 			.filter(({ wornMm, leftOff: off }) => wornMm > 0 && !off)

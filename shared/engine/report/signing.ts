@@ -84,7 +84,10 @@ const openStill: Reason = ({ assessment, decisions }) => {
 				},
 			]
 }
-/** Core questions that nobody asked are asked, or set aside with why; taking note is not enough. */
+/**
+ * Core questions that nobody asked are asked, or set aside with why; taking note is not enough.
+ * Behind a stop nobody is kept waiting for them.
+ */
 const gateNotEstablished: Reason = ({ assessment, decisions }) => {
 	const gate = assessment.prescription.questions.find(({ id }) => id === 'gate')
 	const unasked = [
@@ -95,7 +98,7 @@ const gateNotEstablished: Reason = ({ assessment, decisions }) => {
 		),
 	]
 	const isSetAside = gate && answerTo(decisions, gate)?.choice === 'set-aside'
-	return unasked.length === 0 || isSetAside
+	return unasked.length === 0 || isSetAside || gateFirst(assessment)
 		? []
 		: [{ path: 'visit.screening', ...state('signing.gate-not-established', { unasked }) }]
 }

@@ -1,5 +1,6 @@
 /** What the gate says beside the screening: rules of the facts, and what earlier visits left open. */
 import { recordedConditions } from '../conditions/query.ts'
+import { noInsertReasons } from '../facts/no-insert.ts'
 import { severePain } from '../facts/severe-pain.ts'
 import { type Finding, findingOf } from '../findings/finding.ts'
 import type { PlayerFacts } from '../findings/player-facts.ts'
@@ -36,6 +37,7 @@ function reasonsOf(
 ): Because[] {
 	if (rule === 'foot-at-risk') return facts[side].footAtRisk
 	if (rule === 'severe-pain') return severePain(visit, side, protocol)
+	if (rule === 'no-insert-yet') return noInsertReasons(visit, facts.minor, side)
 	const wanted =
 		rule === 'uncleared-surgery'
 			? (['foot-or-ankle-surgery'] as const)
@@ -55,6 +57,7 @@ const factRules = [
 	'uncleared-surgery',
 	'severe-pain',
 	'bone-stress-recovering',
+	'no-insert-yet',
 ] as const
 /** An outcome of today that ends nothing is said, so that nobody relies on it. */
 const idle = (asked: readonly OpenSign[], visit: Visit, protocol: Protocol): Finding[] =>
@@ -111,6 +114,7 @@ export function gateFindings(
 				sign: shortRule(sign.rule),
 				side: sign.side ?? 'none',
 				since: sign.since,
+				sport: sign.holds.some(({ what }) => what === 'sport'),
 			}),
 			{
 				side: sign.side ?? 'none',

@@ -69,6 +69,16 @@ export function afterOutcomes(
 	const holds = sign.holds.filter((hold) => !named.some((outcome) => endsHold(outcome, sign, hold)))
 	return holds.length > 0 ? { ...sign, holds } : undefined
 }
+/** Whether an outcome of this visit says that a sign on this limb is excluded or over. */
+export const isOver = (rule: string, side: Side, { outcomes = [], visitDate }: Visit): boolean =>
+	outcomes.some(
+		(outcome) =>
+			outcome.rule === rule &&
+			outcome.result !== 'confirmed' &&
+			outcome.on <= visitDate &&
+			outcome.lifts.includes('test') &&
+			[side, 'both', 'none'].includes(outcome.side),
+	)
 /** Whether an outcome ends anything of these signs: one that does not is said beside it. */
 export const endsAnything = (
 	outcome: Outcome,

@@ -5,8 +5,8 @@ import { bothSides } from '../visit/sides.ts'
 import type { Screening, Side } from '../visit/visit.ts'
 
 /** Whether a row holds for a sign that asks for this action. */
-export const actsFrom = ({ from = 'proceed' }: HoldRow, action: Action): boolean =>
-	actions.indexOf(action) >= actions.indexOf(from)
+export const actsFrom = ({ from }: HoldRow, action: Action): boolean =>
+	from === undefined || actions.indexOf(action) >= actions.indexOf(from)
 /** The side that a group opened beside a general question names. */
 function placed(rule: string, screening: Screening | undefined): readonly Side[] {
 	const groups = holdRows.find((row) => row.rule === rule)?.placedBy ?? []

@@ -1,13 +1,14 @@
 /** The signs of one visit as the gate reads them: from the answers and from the facts alike. */
 import { recordedConditions, unclearedSurgery } from '../conditions/query.ts'
+import { isMinor } from '../facts/age.ts'
 import { footAtRisk } from '../facts/foot-at-risk.ts'
+import { noInsertReasons } from '../facts/no-insert.ts'
 import { severePain } from '../facts/severe-pain.ts'
-import type { Holdable, HoldUntil } from '../findings/gate.ts'
-import { heldOfLimb } from '../findings/gate.ts'
 import type { Action, ScreeningResult } from '../findings/screening-result.ts'
 import { addDays } from '../plain/days.ts'
 import { holdRows } from '../protocol/holds.table.ts'
 import type { Protocol } from '../protocol/protocol.ts'
+import { type Holdable, type HoldUntil, heldOfLimb } from '../visit/holdables.ts'
 import { bothSides } from '../visit/sides.ts'
 import type { Condition } from '../visit/terms.ts'
 import type { Side, Visit } from '../visit/visit.ts'
@@ -49,6 +50,7 @@ function factRules(visit: Visit, screening: ScreeningResult, side: Side, protoco
 		['uncleared-surgery', unclearedSurgery(visit, { side }).length > 0],
 		['severe-pain', severePain(visit, side, protocol).length > 0],
 		['bone-stress-recovering', recovering.length > 0],
+		['no-insert-yet', noInsertReasons(visit, isMinor(visit, protocol), side).length > 0],
 	]
 	return rules.filter(([, holds]) => holds).map(([rule]) => rule)
 }

@@ -11,6 +11,14 @@ import { easeIn, usualWeekMinutes } from './lay-off.ts'
 import { stopOf, weeklyLimits } from './limits.ts'
 import { ownedPairs } from './pairs.ts'
 import { pointsOf, weightsOf } from './points.ts'
+import {
+	heldSeason,
+	limitFindings,
+	matchesHeld,
+	type SeasonPlan,
+	toReplace,
+	waitingFindings,
+} from './prescribed.ts'
 import type { SeasonProblem } from './problem.ts'
 import { keepShortened, markPins, markShared, timelineOf } from './slots.ts'
 
@@ -23,8 +31,10 @@ interface BuildInput {
 	earlier?: EarlierPlan
 	/** an insert is started together with the new pairs: every step of their ladder is shortened */
 	newInsert?: boolean
-	/** ids of pairs judged outgrown at the visit */
+	/** ids of pairs judged outgrown at the visit: read where there is no plan */
 	outgrown?: readonly string[]
+	/** The settled plan of the visit; absent for a record of before 0.4. */
+	plan?: SeasonPlan
 }
 export interface Built {
 	problem: SeasonProblem
@@ -64,31 +74,49 @@ function breakIn(problem: SeasonProblem): void {
 	)
 }
 
+/** The sessions that take place: a match ahead does not while the gate holds matches. */
+function playable(
+	all: readonly SeasonSession[],
+	from: string,
+	plan: SeasonPlan | undefined,
+): { sessions: SeasonSession[]; held: SeasonSession[] } {
+	const sessions = all.filter((session) => session.status === undefined)
+	const waits = plan !== undefined && matchesHeld(plan)
+	const isHeld = ({ kind, date }: SeasonSession) => waits && kind === 'match' && date >= from
+	return {
+		sessions: sessions.filter((session) => !isHeld(session)),
+		held: sessions.filter(isHeld),
+	}
+}
 /**
  * Builds the rotation problem. What keeps a pair or the whole season out of it is said in the
  * findings.
  */
 export function buildProblem(input: BuildInput): Built {
-	const { visit, protocol, earlier } = input
+	const { visit, protocol, earlier, plan } = input
+	const from = input.from ?? visit.visitDate
 	const all = visit.season ? seasonSessions(visit.season) : []
-	const sessions = all.filter((session) => session.status === undefined)
-	const timeline = timelineOf(sessions, protocol, input.from ?? visit.visitDate, visit)
+	const { sessions, held } = playable(all, from, plan)
+	const timeline = timelineOf(sessions, protocol, from, visit)
 	const slots = timeline.map(({ slot }) => slot)
 	const usualWeek = usualWeekMinutes(slots)
 	keepShortened(slots, earlier)
 	const eased = easeIn(slots, all, usualWeek, protocol)
-	const footwear = ownedPairs(visit, earlier, protocol)
+	const footwear = ownedPairs(visit, earlier, protocol, plan)
 	const recorded = footwear.pairs.map((pair) => pair.recorded)
 	const pairs = footwear.pairs.map((pair) => pair.owned)
-	const stop = stopOf(visit)
+	const stop = plan ? heldSeason(plan) : stopOf(visit)
+	const outgrown = plan ? toReplace(plan) : input.outgrown
 	const unknownPins = markPins(timeline, pairs)
-	const limits = weeklyLimits(visit, recorded, slots, usualWeek, protocol)
+	const limits = weeklyLimits(visit, recorded, slots, usualWeek, protocol, plan)
 	if (limits.caps.length > 0) markShared(slots, protocol)
 	const problem: SeasonProblem = {
 		slots,
 		pairs,
 		cost: slots.map((slot) =>
-			footwear.pairs.map((pair) => (stop ? { why: 'stopped' } : pointsOf(pair, slot, input))),
+			footwear.pairs.map((pair) =>
+				stop ? { why: 'stopped' } : pointsOf(pair, slot, { ...input, outgrown }),
+			),
 		),
 		fixed: settledBefore(timeline, pairs, earlier),
 		caps: [...limits.caps, ...eased.caps([...pairs.keys()])],
@@ -96,15 +124,19 @@ export function buildProblem(input: BuildInput): Built {
 		breakIn: breakInOf(input),
 		shortestPartMinutes: protocol.value('season.shortestPartMinutes'),
 		weights: weightsOf(protocol),
+		...(held.length > 0 ? { matchesHeld: true as const } : {}),
 	}
 	breakIn(problem)
 	const findings = [
 		...eased.findings,
 		...footwear.findings,
 		...(stop ? [stop] : []),
+		...(plan ? waitingFindings(plan, held) : []),
+		...limitFindings(pairs),
 		...unknownPins,
 		...limits.findings,
 		...barredFindings(recorded, slots, footwear.letters, protocol),
 	]
-	return { problem, findings, sessions, off: all.filter(({ status }) => status !== undefined) }
+	const off = all.filter(({ status }) => status !== undefined)
+	return { problem, findings, sessions, off }
 }

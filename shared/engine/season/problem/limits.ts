@@ -15,12 +15,16 @@ import { mondayOf } from '../pattern.ts'
 import { stopBases } from './condition-asks.table.ts'
 import { namesOf, sideOf, thatAsk } from './condition-asks.ts'
 import { returnLimit } from './lay-off.ts'
+import { heelAboveForefootMm, type SeasonPlan } from './prescribed.ts'
 import type { Cap, Slot } from './problem.ts'
 
 const studded: readonly Sole[] = ['soft-ground', 'firm-ground', 'artificial-ground']
 const stops = ['bone-stress', 'sensation'] as const
 
-/** The finding that stops all planning, if a recorded condition asks for it. */
+/**
+ * The finding that stops all planning where a recorded condition asks for it: for a record of before
+ * 0.4 alone, whose visit has no gate.
+ */
 export function stopOf(visit: Pick<Visit, 'conditions'>): (Finding & Statement) | undefined {
 	for (const stop of stops) {
 		const found = thatAsk(visit, (asked) => asked.ask === 'stop' && asked.finding === stop)
@@ -46,17 +50,25 @@ interface Weekly {
 	minutes: (week: number) => number
 	finding?: Finding
 }
-/** From heel to forefoot with what lies inside, in mm; undefined where it was not measured. */
-const offsetInside = (pair: Pair): number | undefined =>
-	pair.heelToForefootOffsetMm === undefined
-		? undefined
-		: pair.heelToForefootOffsetMm + (pair.heelLiftMm ?? 0)
-
-function lowOffset(visit: Visit, pairs: readonly Pair[], protocol: Protocol): Weekly[] {
+/**
+ * From heel to forefoot with what the plan puts inside, in mm; without a plan, with what lies inside;
+ * undefined where it was not measured.
+ */
+function offsetInside(pair: Pair, plan: SeasonPlan | undefined): number | undefined {
+	const planned = plan && heelAboveForefootMm(pair, plan)
+	if (planned !== undefined || pair.heelToForefootOffsetMm === undefined) return planned
+	return pair.heelToForefootOffsetMm + (pair.heelLiftMm ?? 0)
+}
+function lowOffset(
+	visit: Visit,
+	pairs: readonly Pair[],
+	plan: SeasonPlan | undefined,
+	protocol: Protocol,
+): Weekly[] {
 	const found = thatAsk(visit, ({ ask }) => ask === 'limit-low-offset')
 	const leastMm = protocol.value('season.lowOffsetMm')
 	const low = pairs.flatMap((pair, place) => {
-		const offsetMm = offsetInside(pair)
+		const offsetMm = offsetInside(pair, plan)
 		return offsetMm !== undefined && offsetMm < leastMm ? [{ pair, place, offsetMm }] : []
 	})
 	if (found.length === 0 || low.length === 0) return []
@@ -153,13 +165,14 @@ export function weeklyLimits(
 	slots: readonly Slot[],
 	usualWeek: number,
 	protocol: Protocol,
+	plan?: SeasonPlan,
 ): { caps: Cap[]; findings: Finding[] } {
 	// counted from the visit that found it, so that planning again does not begin the return anew
 	const weekOf = (monday: string): number =>
 		Math.max(0, Math.round((dayNumber(monday) - dayNumber(mondayOf(visit.visitDate))) / 7))
 	const weeks = weeksAhead(slots)
 	const rules = [
-		...lowOffset(visit, pairs, protocol),
+		...lowOffset(visit, pairs, plan, protocol),
 		...afterBoneStress(visit, pairs, usualWeek, protocol),
 		...entered(pairs),
 	]

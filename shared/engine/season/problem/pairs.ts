@@ -10,6 +10,7 @@ import { state } from '../../words/statement.ts'
 import { ownRule } from '../finding.ts'
 import type { EarlierPlan } from './earlier.ts'
 import { lettersOf } from './letters.ts'
+import { limitsOfPair, type SeasonPlan } from './prescribed.ts'
 import type { Owned } from './problem.ts'
 
 /** A pair that can be planned: its sole is recorded. */
@@ -40,6 +41,7 @@ function ownedOf(
 	letter: string,
 	{ lifeMinutes, dearest }: { lifeMinutes: number; dearest: number },
 	protocol: Protocol,
+	plan: SeasonPlan | undefined,
 ): Owned {
 	const worn = pair.minutesWorn ?? 0
 	const isNew =
@@ -62,6 +64,7 @@ function ownedOf(
 		shareMin: portion(pair.shareMinPercent),
 		shareMax: portion(pair.shareMaxPercent),
 		relativePrice: dearest > 0 ? pricePerMinute(pair, lifeMinutes) / dearest : 0,
+		...limitsOfPair(pair, plan),
 	})
 }
 /** How findings name a pair. */
@@ -94,6 +97,7 @@ export function ownedPairs(
 	visit: Visit,
 	earlier: EarlierPlan | undefined,
 	protocol: Protocol,
+	plan?: SeasonPlan,
 ): OwnedPairs {
 	const all = [...(visit.footwear ?? [])].sort((left, right) => (left.id < right.id ? -1 : 1))
 	const letters = lettersOf(all, earlier?.pairs)
@@ -111,6 +115,7 @@ export function ownedPairs(
 				letters.get(recorded.id) ?? '?',
 				{ lifeMinutes: lifeOf(recorded, share, protocol), dearest },
 				protocol,
+				plan,
 			),
 		})),
 		letters,

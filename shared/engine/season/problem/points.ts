@@ -5,6 +5,7 @@ import type { Pair } from '../../visit/visit.ts'
 import type { Barred } from '../../words/en/season/wearing.ts'
 import { barredBy } from './code-rules.ts'
 import type { OwnedPair } from './pairs.ts'
+import { barredByLimits } from './prescribed.ts'
 import type { Slot, Weights } from './problem.ts'
 
 const isAway = (pair: Pair, date: string): boolean =>
@@ -24,10 +25,12 @@ export function pointsOf(
 	}: {
 		suitability: Suitability
 		protocol: Protocol
-		/** ids of pairs judged outgrown at the visit */
+		/** ids of pairs judged outgrown at the visit, or to be replaced */
 		outgrown?: readonly string[]
 	},
 ): number | Barred {
+	const limited = barredByLimits(owned, slot)
+	if (limited !== undefined) return limited
 	if (owned.startMinutes >= owned.lifeMinutes) return { why: 'worn-out' }
 	if (isYetToCome(recorded, slot.date)) return { why: 'not-bought' }
 	if (isAway(recorded, slot.date)) return { why: 'not-at-hand' }

@@ -55,6 +55,12 @@ export interface Owned {
 	shareMax?: number
 	/** share of the dearest price per minute of life, 0 to 1 */
 	relativePrice: number
+	/** Never worn: dangerous, or not before it is mended. */
+	leftOff?: true
+	/** Not in matches. */
+	trainingOnly?: true
+	/** Worn until this day at the latest, ISO date. */
+	lastDay?: string
 }
 /**
  * Minutes in a pair that are settled before solving: worn in the past, or a step of the break-in
@@ -109,6 +115,8 @@ export interface SeasonProblem {
 		/** steps are rounded down to it */
 		roundMinutes: number
 	}
+	/** Matches ahead wait: none is played. */
+	matchesHeld?: true
 	/** A pair is worn so long at least when boots are changed inside a session. */
 	shortestPartMinutes: number
 	weights: Weights

@@ -64,6 +64,8 @@ export function checkSession(
 	session: PlannedSession,
 	found: Checked,
 ): void {
+	if (problem.matchesHeld && session.slot.kind === 'match')
+		found.problems.push({ ...session.at, is: 'held' })
 	checkFilled(session, found)
 	checkShared(problem, session, found)
 	checkPinned(problem, session, found)

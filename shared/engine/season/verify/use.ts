@@ -7,6 +7,7 @@ import {
 	pairAt,
 	pointsAt,
 	type SeasonProblem,
+	type Slot,
 	type Use,
 } from '../problem/problem.ts'
 import type { Checked, PlannedSession } from './checked.ts'
@@ -29,7 +30,16 @@ function checkAllowed(problem: SeasonProblem, worn: WornPair, found: Checked): v
 	const points = pointsAt(problem, session.index, use.pair)
 	const barred = barredAt(problem, session.index, use.pair)
 	if (points !== undefined) found.suitability += (points * use.minutes) / 60
-	if (barred) found.problems.push({ ...session.at, is: 'barred', pair: pair.id, barred })
+	const limited = barred ?? limitOn(pair, session.slot)
+	if (limited) found.problems.push({ ...session.at, is: 'barred', pair: pair.id, barred: limited })
+}
+/** A pair that is left off, for training only, or past its last day. */
+function limitOn({ leftOff, trainingOnly, lastDay }: Owned, { kind, date }: Slot) {
+	if (leftOff) return { why: 'left-off' } as const
+	if (trainingOnly && kind === 'match') return { why: 'training-only' } as const
+	return lastDay !== undefined && date > lastDay
+		? ({ why: 'replaced', by: lastDay } as const)
+		: undefined
 }
 /** Any earlier wear that ended too short a time before: soaked is a broken rule, damp a wish. */
 function checkDry({ session, earlier, use, pair, isSettled }: WornPair, found: Checked): void {

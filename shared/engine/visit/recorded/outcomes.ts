@@ -1,7 +1,7 @@
 /** What became of what was held, and which core questions were set aside. */
 import { z } from 'zod'
-import { holdables } from '../../findings/gate.ts'
 import { choice, isoDate, text, yesNo } from '../fields.ts'
+import { holdables } from '../holdables.ts'
 
 /** What was found or excluded about a sign: it alone ends the holds that it names. */
 export const outcomeSchema = z.strictObject({

@@ -1,9 +1,11 @@
 /** What is held back, by what, and what ends it. */
-import type { Holdable, HoldUntil } from '../../findings/gate.ts'
+
 import { nameOfField } from '../../visit/field-names.ts'
+import type { Holdable, HoldUntil } from '../../visit/holdables.ts'
 import { termWords } from '../../visit/terms.ts'
 import { sentence } from '../sentence.ts'
 import { day, listed } from './format.ts'
+import { noSport } from './screening/no-sport.ts'
 import { signNames } from './sign-names.ts'
 
 export const holdableNames: Readonly<Record<Holdable, string>> = {
@@ -104,24 +106,37 @@ export const gateSentences = {
 			`Operated and not cleared, ${side}: sport, impact, tests under load and exercises wait for ` +
 			'the surgeon.',
 		player: () => 'Ask your surgeon when you may run, jump and play. Wait with sport until then.',
+		coach: noSport,
 	}),
 	'screening.severe-pain': sentence<{ side: string }>({
 		clinician: ({ side }) =>
 			`Severe pain now, ${side}: no matches, no impact until it was looked into and the outcome ` +
 			'recorded.',
 		player: () => 'With pain this bad, do not play, run or jump. We look for the reason first.',
+		coach: noSport,
+	}),
+	'screening.no-insert-yet': sentence<{ side: string }>({
+		clinician: ({ side }) =>
+			`Nothing new under the foot yet, ${side}: what was found there is looked into first.`,
 	}),
 	'screening.bone-stress-recovering': sentence<{ side: string }>({
 		clinician: ({ side }) =>
 			`Stress fracture that heals, ${side}: matches and impact only when the treating doctor ` +
 			'allows them.',
 		player: () => 'Do not play matches, run or jump until the doctor who treats you says yes.',
+		coach: noSport,
 	}),
-	'screening.carried': sentence<{ sign: string; side: 'left' | 'right' | 'none'; since: string }>({
+	'screening.carried': sentence<{
+		sign: string
+		side: 'left' | 'right' | 'none'
+		since: string
+		sport: boolean
+	}>({
 		clinician: ({ since, ...sign }) =>
 			`Open since ${day(since)}: ${ofSign(sign)}. What it holds ${waits}.`,
 		player: () =>
 			'Something from an earlier visit is not cleared yet. Keep to what you were told then.',
+		coach: ({ sport }) => (sport ? noSport() : ''),
 	}),
 }
 /** What is asked, where it was not. */

@@ -143,7 +143,7 @@ export const cautionSentences = {
 			`${heights.map(({ pair, mm }) => `${pairWords(pair)} ${amount(mm, 'mm')}`).join(', ')}. Make ` +
 			'it so that it comes out.',
 		laboratory: ({ heights }) =>
-			'To be taken out and changed: ' +
+			'With loose wedges under it, so that it comes to ' +
 			`${heights.map(({ mm }) => amount(mm, 'mm')).join(' and ')}.`,
 	}),
 	'insert.caution-no-raise': sentence({

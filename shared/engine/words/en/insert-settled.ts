@@ -1,5 +1,5 @@
 /** What of an insert is held, what is to become of one already worn, and what gave way. */
-import type { HoldUntil } from '../../findings/gate.ts'
+import type { HoldUntil } from '../../visit/holdables.ts'
 import type { Side } from '../../visit/visit.ts'
 import { sentence } from '../sentence.ts'
 import { amount, capital, listed } from './format.ts'
@@ -50,7 +50,8 @@ const settled = {
 		wasMm: number
 		/** 0 where it is left out. */
 		leftMm: number
-		limitMm: number
+		/** Absent where it is the depth of this boot. */
+		limitMm?: number | undefined
 	}>({
 		clinician: ({ side, element, at, wasMm, leftMm, limitMm }) =>
 			`${capital(elementName(element))} on the ${side}: ` +
@@ -58,7 +59,9 @@ const settled = {
 				? `left out (${amount(wasMm, 'mm')})`
 				: `${amount(leftMm, 'mm')} in place of ${amount(wasMm, 'mm')}`) +
 			`, since ${placeWords[at](limitMm)}.` +
-			(element === 'heel-cushion' ? ' Make the raise of a soft material.' : ''),
+			(element === 'heel-cushion'
+				? ' A soft material for what lies under the heel does the same.'
+				: ''),
 	}),
 	'insert.settled-trainers': sentence<{
 		side: Side
@@ -72,11 +75,6 @@ const settled = {
 			`${amount(totalMm, 'mm')}, and ${placeWords[at](limitMm)}.`,
 		player: () => 'Some parts of your insert fit in trainers only. Leave them out of your boots.',
 	}),
-	'insert.settled-raise': sentence<{ side: Side; totalMm: number; limitMm: number }>({
-		clinician: ({ side, totalMm, limitMm }) =>
-			`The raise of ${amount(totalMm, 'mm')} on the ${side} is cut to ${amount(limitMm, 'mm')} ` +
-			'inside a boot; the rest belongs on the sole or in other shoes.',
-	}),
 }
 const byWords: Record<SettledBy, string> = {
 	safety: 'less speaks against the other',
@@ -84,8 +82,14 @@ const byWords: Record<SettledBy, string> = {
 	strength: 'the evidence for the other is stronger',
 }
 const placeWords = {
-	heel: (limitMm: number) => `a boot holds ${amount(limitMm, 'mm')} under the heel`,
-	toes: (limitMm: number) => `${amount(limitMm, 'mm')} are free over the toes`,
+	heel: (limitMm?: number) =>
+		limitMm === undefined
+			? 'a boot holds no more under the heel'
+			: `a boot holds ${amount(limitMm, 'mm')} under the heel, any raise included`,
+	toes: (limitMm?: number) =>
+		limitMm === undefined
+			? 'no more is free over the toes'
+			: `${amount(limitMm, 'mm')} are free over the toes`,
 }
 const endWords: Record<HoldUntil, string> = {
 	outcome: 'what was found is recorded',

@@ -211,8 +211,8 @@ export const raiseSentences = {
 			`In a match after ${count(wholeSessions, 'whole training session')} without trouble, never ` +
 			`before: ${stepMm(mm)}.`,
 		player: ({ wholeSessions }) =>
-			`Wear it in a match only after ${count(wholeSessions, 'whole training session')} without ` +
-			'trouble.',
+			`Wear it in a match once it felt good for ${count(wholeSessions, 'whole session')}. ` +
+			'Do not start with a match.',
 	}),
 	'raise.step-stop': sentence({
 		clinician: () =>

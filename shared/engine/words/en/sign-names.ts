@@ -16,6 +16,7 @@ export const signNames: Readonly<Record<string, string>> = {
 	'foot-at-risk': 'foot at risk',
 	'uncleared-surgery': 'operated, not cleared by the surgeon',
 	'severe-pain': 'severe pain now',
+	'no-insert-yet': 'signs to be looked into before anything goes under the foot',
 	'bone-stress-recovering': 'stress fracture that heals',
 	// signs of the screening
 	'ottawa-met': 'Ottawa rule met',

@@ -2,20 +2,30 @@
  * What is said of changes to a boot and of lacing: `work.` and the id of the row; with `.name` and
  * `.limits` what it is called and where it ends. Trade practice, wording of our own.
  */
+import type { PairRole } from '../../visit/terms.ts'
 import { alsoTo, sentence } from '../sentence.ts'
 import { lacingSentences } from './footwear/lacing.ts'
 import { nameOf } from './footwear/name.ts'
-import { amount, capital, number, term } from './format.ts'
+import { amount, capital, number } from './format.ts'
 
 interface Raised {
-	pair: string
+	pair?: string
+	role?: PairRole
 	leftMm: number
 	rightMm: number
 }
-const raisedIn = ({ pair, leftMm, rightMm }: Raised): string =>
-	leftMm === rightMm
-		? `${term(pair)}: ${amount(leftMm, 'mm')} both sides`
-		: `${term(pair)}: left ${amount(leftMm, 'mm')}, right ${amount(rightMm, 'mm')}`
+const ofRole: Record<PairRole, string> = {
+	match: 'the next pair for matches',
+	training: 'the next pair for training',
+	running: 'the next pair for running',
+	everyday: 'the next pair for every day',
+}
+const raisedIn = ({ pair, role, leftMm, rightMm }: Raised): string => {
+	const where = role ? ofRole[role] : (pair ?? '')
+	return leftMm === rightMm
+		? `${where}: ${amount(leftMm, 'mm')} both sides`
+		: `${where}: left ${amount(leftMm, 'mm')}, right ${amount(rightMm, 'mm')}`
+}
 const raisedFor = (raised: Raised): string => `${capital(raisedIn(raised))}.`
 const heelRaise = {
 	'work.heel-raise.name': nameOf('Heel raise'),

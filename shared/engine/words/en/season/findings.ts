@@ -1,15 +1,39 @@
 /** The findings of a planned season. */
+import type { Holdable, HoldUntil } from '../../../findings/gate.ts'
 import { alsoTo, sentence } from '../../sentence.ts'
 import { amount, count, fullDay, number, ofSide, plural, terms, together } from '../format.ts'
+import { holdableNames, untilNames } from '../gate.ts'
 import { called, type NamedPair } from './wearing.ts'
 
 type Conditions = readonly string[]
+type Held = { holds: readonly { what: Holdable; until: HoldUntil }[] }
+/** 'matches are held until the result of imaging is recorded'. */
+const heldWords = (holds: Held['holds']): string =>
+	holds
+		.map(({ what, until }) => `${holdableNames[what]} held until ${untilNames[until]}`)
+		.join('; ')
 const whole = {
 	'season.screening-first': sentence<{ action: string }>({
 		clinician: () =>
 			'The warning signs of this visit come first: the plan holds only once what was done about ' +
 			'them is recorded.',
 		player: () => 'The warning signs come first. Do what you were told before you play.',
+	}),
+	'season.held': sentence<Held>({
+		clinician: ({ holds }) => `Nothing is planned: ${heldWords(holds)}.`,
+		player: () => 'No session is planned for you now. First it must be looked at.',
+		coach: () => 'No session is planned for now.',
+	}),
+	'season.match-held': sentence<Held>({
+		clinician: ({ holds }) => `No match is planned: ${heldWords(holds)}.`,
+		player: () => 'No match is planned for you now. You may train as you were told.',
+		coach: () => 'No match for now; trainings as planned.',
+	}),
+	'season.impact-held': sentence<Held>({
+		clinician: ({ holds }) =>
+			`Trainings are planned without running and jumping: ${heldWords(holds)}.`,
+		player: () => 'Train without running and jumping for now.',
+		coach: () => 'Trains without running and jumping for now.',
 	}),
 	'season.time-limit': sentence<{ gapPercent: number }>({
 		clinician: ({ gapPercent }) =>
@@ -147,6 +171,15 @@ const calendar = {
 	}),
 }
 const pairs = {
+	'season.left-off': sentence<NamedPair>({
+		clinician: (pair) => `Pair ${called(pair)} is not planned: it is not worn as it is.`,
+		player: (pair) => `Do not wear pair ${called(pair)} as it is.`,
+	}),
+	'season.training-only': sentence<NamedPair>({
+		clinician: (pair) => `Pair ${called(pair)} is planned for trainings only.`,
+		player: (pair) => `Wear pair ${called(pair)} in training only.`,
+		coach: (pair) => `Pair ${called(pair)} is for training only.`,
+	}),
 	'season.no-sole': sentence<NamedPair>({
 		clinician: (pair) => `Pair ${called(pair)} is left out: its sole is not recorded.`,
 	}),
@@ -235,6 +268,7 @@ export const seasonFindingReadings = {
 	hoursAfterMatch: 'after the match before',
 	turfPercent: 'time on artificial turf',
 	sessionWithoutPair: 'no pair',
+	matchHeld: 'match that waits',
 	pairNotDry: 'pair that may not be dry',
 	pairNotTrainedIn: 'pair not worn in training',
 	pinNotWorn: 'pinned pair',

@@ -7,7 +7,7 @@ import { type Barred, limitWords, type WeeklyLimit } from './wearing.ts'
 /** A hard rule that a rotation breaks in a session, or in a week. */
 export type Breach = { date?: string; start?: string } & (
 	| { is: 'length'; expected: number; planned: number }
-	| { is: 'settled' | 'soaked' | 'unshared' | 'crowded'; pair?: string }
+	| { is: 'settled' | 'soaked' | 'unshared' | 'crowded' | 'held'; pair?: string }
 	| { is: 'minutes'; planned: number; minutes: number }
 	| { is: 'short-part'; pair: string; minutes: number; leastMinutes: number }
 	| { is: 'barred'; pair: string; barred: Barred }
@@ -21,6 +21,7 @@ const breachTable: Spoken = {
 	length: ({ planned, expected }) => `${planned} sessions planned, ${expected} expected`,
 	settled: ({ pair }) => `settled minutes of ${pair} are missing`,
 	soaked: ({ pair }) => `${pair} is soaked from an earlier session`,
+	held: () => 'a match that waits',
 	unshared: () => 'more than one pair in a session that is not shared',
 	crowded: () => 'more than two pairs in one session',
 	minutes: ({ planned, minutes }) =>

@@ -21,7 +21,17 @@ export interface Seen {
 }
 /** Why a pair may not be worn in a session at all. */
 export type Barred =
-	| { why: 'worn-out' | 'not-bought' | 'not-at-hand' | 'breaking-in' | 'stopped' }
+	| {
+			why:
+				| 'worn-out'
+				| 'not-bought'
+				| 'not-at-hand'
+				| 'breaking-in'
+				| 'stopped'
+				| 'left-off'
+				| 'training-only'
+	  }
+	| { why: 'replaced'; by: string }
 	| { why: 'sole'; sole: Sole; surface: Surface }
 	| { why: 'code'; code: Code; rule: 'stud-length'; valueMm: number; mostMm: number }
 /** Why a week has room for so many minutes only. */
@@ -65,6 +75,8 @@ const plainly = {
 	'not-at-hand': 'not at hand',
 	'breaking-in': 'still being broken in',
 	stopped: 'stopped by a finding',
+	'left-off': 'not to be worn',
+	'training-only': 'for training only',
 } as const
 function barredWords(barred: Barred): string {
 	if (barred.why === 'sole') return `${term(barred.sole)} sole not for ${term(barred.surface)}`
@@ -72,6 +84,7 @@ function barredWords(barred: Barred): string {
 		const { code, rule, valueMm, mostMm } = barred
 		return `not allowed in ${term(code)}: ${codeRuleWords[rule](valueMm, mostMm)}`
 	}
+	if (barred.why === 'replaced') return `to be replaced by ${fullDay(barred.by)}`
 	return plainly[barred.why]
 }
 /** 'at most 200 minutes a week in low-heeled boots'. */

@@ -1,0 +1,143 @@
+/**
+ * What the settled plan of a visit asks of its season: what the gate holds, which pairs are worn
+ * where, and what is put into them. Nothing of it is judged here again.
+ */
+import { holdsOn } from '../../facts/held.ts'
+import type { Hold, Holdable, Kept } from '../../findings/assessment.ts'
+import { type Finding, findingOf } from '../../findings/finding.ts'
+import { pairsLeftOff } from '../../prescription/owned.ts'
+import type { SettledPlan } from '../../prescription/settled.ts'
+import { type Because, commonPractice } from '../../protocol/basis.ts'
+import { bothSides } from '../../visit/sides.ts'
+import type { Pair, Session } from '../../visit/visit.ts'
+import type { NamedPair } from '../../words/en/season/wearing.ts'
+import { type Statement, state } from '../../words/statement.ts'
+import type { Owned, Slot } from './problem.ts'
+
+/** What of the settled plan a season reads. */
+export type SeasonPlan = Pick<SettledPlan, 'gate' | 'owned' | 'insert' | 'raise' | 'open'>
+type Gated = Pick<SeasonPlan, 'gate'>
+
+/** What is held, once for each end. */
+const endsOf = (holds: readonly Kept<Hold>[]): { what: Holdable; until: Hold['until'] }[] => {
+	const ends = new Map(holds.map(({ what, until }) => [`${what} ${until}`, { what, until }]))
+	return [...ends.values()]
+}
+const holdsOf = ({ gate }: Gated, ...whats: readonly Holdable[]): Hold[] =>
+	whats.flatMap((what) => holdsOn(gate, what))
+/** The gate in a finding: its own findings stand under it. */
+function gateFinding(
+	statement: Statement,
+	level: Finding['level'],
+	holds: readonly Hold[],
+): Finding & Statement {
+	return findingOf(statement, {
+		id: statement.code,
+		side: 'none',
+		level,
+		because: [...new Set(holds.map(({ rule }) => rule))].map((rule) => ({
+			measure: 'warningSign',
+			value: rule.replace(/^screening\./, ''),
+		})),
+		basis: { rule: 'what the gate holds is not planned', ...commonPractice },
+	})
+}
+/** The finding that nothing is planned, with what ends it; undefined where sport may be planned. */
+export function heldSeason(plan: Gated): (Finding & Statement) | undefined {
+	const holds = holdsOf(plan, 'season', 'sport')
+	if (holds.length === 0) return undefined
+	return gateFinding(state('season.held', { holds: endsOf(holds) }), 'stop', holds)
+}
+/** Whether matches wait while trainings may be planned. */
+export const matchesHeld = (plan: Gated): boolean => holdsOf(plan, 'match').length > 0
+/**
+ * What waits of a season that is planned: its matches, and running and jumping in its trainings.
+ * @param matches those ahead that are left out
+ */
+export function waitingFindings(
+	plan: Gated,
+	matches: readonly Pick<Session, 'date' | 'start' | 'surface'>[],
+): Finding[] {
+	const [match, impact] = [holdsOf(plan, 'match'), holdsOf(plan, 'impact')]
+	const waiting = matches.map(
+		({ date, start, surface }): Because => ({
+			measure: 'matchHeld',
+			at: start === undefined ? date : `${date}T${start}`,
+			value: surface,
+		}),
+	)
+	const said = (code: 'season.match-held' | 'season.impact-held', holds: readonly Hold[]) =>
+		holds.length === 0 ? [] : [gateFinding(state(code, { holds: endsOf(holds) }), 'caution', holds)]
+	const held = said('season.match-held', match).map((finding) => ({
+		...finding,
+		because: [...finding.because, ...waiting],
+	}))
+	return [...held, ...said('season.impact-held', impact)]
+}
+/** Damage with which a pair is never worn, whatever was decided about it. */
+const dangers: readonly string[] = ['stud-sharp', 'sole-separated']
+const isDangerous = ({ damage = [] }: Pair): boolean => damage.some((one) => dangers.includes(one))
+
+/** What the plan says of one pair, as the numbers of the rotation keep it. */
+export function limitsOfPair(
+	pair: Pair,
+	plan: SeasonPlan | undefined,
+): Pick<Owned, 'leftOff' | 'trainingOnly' | 'lastDay'> {
+	const owned = plan?.owned.filter(({ id }) => id === pair.id) ?? []
+	const [verdict] = owned
+	return {
+		...(isDangerous(pair) || pairsLeftOff(owned).length > 0 ? { leftOff: true } : {}),
+		...(verdict?.verdict === 'training-only' ? { trainingOnly: true } : {}),
+		...(verdict?.verdict === 'replace' && verdict.by ? { lastDay: verdict.by } : {}),
+	}
+}
+/** Why a pair may not be worn in a session by its limits; undefined where it may. */
+export function barredByLimits(
+	{ leftOff, trainingOnly, lastDay }: Pick<Owned, 'leftOff' | 'trainingOnly' | 'lastDay'>,
+	{ date, kind }: Pick<Slot, 'date' | 'kind'>,
+) {
+	if (leftOff) return { why: 'left-off' } as const
+	if (trainingOnly && kind === 'match') return { why: 'training-only' } as const
+	if (lastDay !== undefined && date > lastDay) return { why: 'replaced', by: lastDay } as const
+	return undefined
+}
+/** One finding for each pair that is not worn, or not in matches. */
+export const limitFindings = (
+	pairs: readonly (Pick<Owned, 'id' | 'leftOff' | 'trainingOnly'> & NamedPair)[],
+): Finding[] =>
+	pairs.flatMap(({ id, letter, name, leftOff, trainingOnly }) => {
+		if (!leftOff && !trainingOnly) return []
+		const said = leftOff
+			? state('season.left-off', { letter, name })
+			: state('season.training-only', { letter, name })
+		return [
+			findingOf(said, {
+				id: `season.${leftOff ? 'left-off' : 'training-only'}-${id}`,
+				side: 'none',
+				level: leftOff ? 'caution' : 'note',
+				because: [{ measure: 'limitedPair', value: name }],
+				basis: { rule: 'verdicts on the pairs owned', ...commonPractice },
+			}),
+		]
+	})
+/** Ids of pairs that are to be replaced: worn less willingly until then. */
+export const toReplace = ({ owned }: Pick<SeasonPlan, 'owned'>): string[] =>
+	owned.filter(({ verdict }) => verdict === 'replace').map(({ id }) => id)
+/**
+ * Heel above forefoot with what the plan puts inside, the lower foot, mm; undefined where the plan
+ * has no figure for the pair.
+ */
+export function heelAboveForefootMm(
+	pair: Pick<Pair, 'id'>,
+	{ raise }: Pick<SeasonPlan, 'raise'>,
+): number | undefined {
+	const raised = raise.pairs.find((one) => one.pair === pair.id)
+	const feet = bothSides.flatMap((side) => raised?.[side].heelAboveForefootMm ?? [])
+	return feet.length > 0 ? Math.min(...feet) : undefined
+}
+/** Whether an insert or a raise is begun: settled, and something is put inside. */
+export function startsInsert({ insert, raise, open }: SeasonPlan): boolean {
+	const inserts = bothSides.some((side) => insert[side].state === 'proposed')
+	const raises = raise.pairs.some((pair) => bothSides.some((side) => pair[side].addMm > 0))
+	return (inserts && !open.includes('insert')) || (raises && !open.includes('raise'))
+}
