@@ -19,8 +19,8 @@ const sizing: SizingResult = {
 	workings: [],
 }
 const ankle: AnkleResult = {
-	left: { band: 'adequate', limitedBy: 'none' },
-	right: { band: 'adequate', limitedBy: 'none' },
+	left: { band: 'adequate', bandSure: true, limitedBy: 'none' },
+	right: { band: 'adequate', bandSure: true, limitedBy: 'none' },
 	asymmetry: 'none',
 	pitches: [],
 	changes: { left: {}, right: {} },
