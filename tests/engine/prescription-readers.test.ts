@@ -25,6 +25,18 @@ const wishes: readonly (readonly [key: string, reads: RegExp])[] = [
 	],
 	['heelRaiseMm', /\bheelRaiseMm\b/],
 ]
+/** What reads such a key on purpose, and why; a line that no longer stands in its file fails. */
+const allowed: readonly (readonly [line: string, why: string])[] = [
+	[
+		'shared/engine/report/signing.ts: heelRaiseMm',
+		'a height that a draft of before was given needs its reason still',
+	],
+	[
+		'shared/engine/season/plan/plan.ts: footwear.current',
+		'the toe room of a pair is a measure: whether it is outgrown already',
+	],
+	['electron/solver/plan.ts: footwear.current', 'the same, for the pairs that are planned'],
+]
 const filesIn = (folder: string): string[] =>
 	readdirSync(`${root}${folder}`, { recursive: true, encoding: 'utf8' })
 		.filter((name) => /\.tsx?$/.test(name))
@@ -53,6 +65,6 @@ describe('the reader of a room’s own wish', () => {
 		const found = files.flatMap((file) =>
 			readsIn(readFileSync(`${root}${file}`, 'utf8')).map((key) => `${file}: ${key}`),
 		)
-		expect(found).toEqual([])
+		expect(found.toSorted()).toEqual(allowed.map(([line]) => line).toSorted())
 	})
 })

@@ -67,7 +67,3 @@ export function standingWishes(
 	const rows = Map.groupBy(standing, (wish) => wish.feature)
 	return [...rows].map(([feature, list]) => ({ feature, wishes: list }))
 }
-/** Whether the clinician decided that something is worn inside the shoe. */
-export const insertDecided = ({ heelRaiseMm, insert }: Decisions): boolean =>
-	(heelRaiseMm !== undefined && heelRaiseMm.left + heelRaiseMm.right > 0) ||
-	[...(insert?.left ?? []), ...(insert?.right ?? [])].some((element) => element.choice !== 'drop')

@@ -1,5 +1,5 @@
 /** The findings of a planned season. */
-import type { Holdable, HoldUntil } from '../../../findings/gate.ts'
+import type { Holdable, HoldUntil } from '../../../visit/holdables.ts'
 import { alsoTo, sentence } from '../../sentence.ts'
 import { amount, count, fullDay, number, ofSide, plural, terms, together } from '../format.ts'
 import { holdableNames, untilNames } from '../gate.ts'
