@@ -6,7 +6,7 @@ import { mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { expect, type Page, test } from '@playwright/test'
-import { hostCall, shot } from './drive.ts'
+import { hostCall, settleQuestions, shot } from './drive.ts'
 import { startHost } from './host.ts'
 
 const passphrase = 'seven grey herons'
@@ -133,30 +133,7 @@ test('a complete adult assessment in under 180 keys beyond the values, no mouse'
 
 		await press('Alt+7')
 		await expect(step(page, 'Decide')).toBeFocused()
-		const bulk = page.getByRole('button', { name: 'Accept the notes and advice left undecided' })
-		for (
-			let at = 0;
-			at < 12 && !(await bulk.evaluate((node) => node === document.activeElement));
-			at++
-		)
-			await press('Tab')
-		await expect(bulk).toBeFocused()
-		await press('Enter')
-		for (let at = 0; at < 40; at++) {
-			await press('Alt+n')
-			const now = await page.evaluate(() => ({
-				decision:
-					document.activeElement
-						?.closest('[role=group]')
-						?.getAttribute('aria-label')
-						?.startsWith('Decision:') ?? false,
-				tab: document.activeElement?.getAttribute('role') === 'tab',
-				name: document.activeElement?.textContent ?? '',
-			}))
-			if (now.decision) await press('Enter')
-			else if (now.tab && /^(Findings|Next pair)/.test(now.name)) continue
-			else break
-		}
+		await settleQuestions(page, press)
 		await seen('hand-decide')
 
 		await press('Alt+8')
