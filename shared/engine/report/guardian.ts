@@ -2,6 +2,7 @@
  * The guardian summary, one page: what stops, purpose, actions, the pairs at hand, what to buy,
  * wearing in, warning signs, growth, what the club was told.
  */
+import type { Feature } from '../visit/terms.ts'
 import type { Speak } from '../words/speak.ts'
 import { capital, dateWords, defaultWarningSigns, shown, sizeShown } from '../words/words.ts'
 import {
@@ -20,16 +21,17 @@ import type { ReportInput } from './inputs.ts'
 import { insertOf } from './insert-of.ts'
 import { planOf } from './plan-of.ts'
 import { alertFor, doNowFor } from './player/actions.ts'
-import { featuresInWords, pairsToFind, pairTitle } from './player/next-pair.ts'
+import { featuresInWords, pairsAlike, pairsToFind } from './player/next-pair.ts'
 import { pairRows, untilFootReview } from './player/pairs.ts'
 import { labelsOf } from './player/size.ts'
 import { raiseLines } from './raise-lines.ts'
-import { readerOf, toldBy } from './reader.ts'
+import { readerOf } from './reader.ts'
 import { buyingWaits, waits } from './waits.ts'
 
 type Part = (input: ReportInput, t: Speak) => Block[]
-/** Features named in one line of one page; the player report has them all. */
-const mostFeatures = 5
+/** Pairs and their features that stand on one page; the player report has them all. */
+const mostFeatures = 4
+const mostPairs = 2
 const mostSigns = 6
 
 /** What is urgent, over everything else; the sources stand in the player's report. */
@@ -39,9 +41,11 @@ const purpose: Part = ({ visit }, t) => [
 ]
 const doNow: Part = (input, t) => doNowFor(readerOf('guardian', input), input, t)
 const keepsFootwear = ({ withheld = [] }: ReportInput): boolean => withheld.includes('footwear')
+/** Pairs with which something is to be done. */
 const pairs: Part = (input, t) => {
 	if (keepsFootwear(input)) return []
-	const rows = pairRows(readerOf('guardian', input), input, t)
+	const reader = readerOf('guardian', input)
+	const rows = pairRows(reader, input, t, ({ verdict }) => verdict !== 'keep')
 	if (rows.length === 0) return []
 	const items = rows.map(([name = '', verdict = '', why = '']) =>
 		[t('guardian.pair', { name, verdict }), why].filter(Boolean).join(' '),
@@ -80,40 +84,39 @@ function featuresToBuy(input: ReportInput, t: Speak): Block[] {
 	const plan = planOf(input)
 	const pairs = pairsToFind(plan)
 	const toBuy = pairs.filter(({ means }) => means === 'buy')
-	return (toBuy.length > 0 ? toBuy : pairs).map((pair) => {
-		const seek = featuresInWords(pair.seek.slice(0, mostFeatures))
-		const avoid = featuresInWords(pair.avoid.slice(0, mostFeatures))
-		return say(
-			[
-				`${pairTitle(pair, plan, t)}.`,
-				...(seek ? [t('guardian.look', { features: seek })] : []),
-				...(avoid ? [t('guardian.avoid', { features: avoid })] : []),
-			].join(' '),
+	const alike = pairsAlike(toBuy.length > 0 ? toBuy : pairs, plan, t)
+	return alike
+		.slice(0, mostPairs)
+		.map(({ title, seek, avoid }) =>
+			say(
+				[
+					`${title}.`,
+					...sentenceOf(seek, (features) => t('guardian.look', { features })),
+					...sentenceOf(avoid, (features) => t('guardian.avoid', { features })),
+				].join(' '),
+			),
 		)
-	})
 }
+const sentenceOf = (features: readonly Feature[], says: (features: string) => string): string[] =>
+	features.length === 0 ? [] : [says(featuresInWords(features.slice(0, mostFeatures)))]
 /** New boots, raise and insert, each unless it waits or was not to be shown. */
 const wearing: Part = (input, t) => {
 	const { withheld = [], visit } = input
 	const plan = planOf(input)
-	const reader = readerOf('guardian', input)
 	const showsInsert = !withheld.includes('insert')
 	const raises =
 		showsInsert && !waits(plan.gate, 'raise')
 			? raiseLines(plan, visit, t).map((raise) => t('guardian.raise', { raise }))
 			: []
-	const { left, right, result } = insertOf(input)
-	const isWorn = left.length + right.length > 0 && !waits(plan.gate, 'sport')
-	const steps =
-		showsInsert && isWorn ? result.wearIn.flatMap((step) => toldBy(reader, step) ?? []) : []
-	const boots = buyingWaits(plan.gate) ? [] : [t('guardian.wearBoots')]
-	const sentences = [...boots, ...raises]
-	if (sentences.length + steps.length === 0) return []
-	return [
-		heading(t('guardian.wear')),
-		...(sentences.length > 0 ? [say(sentences.join(' '))] : []),
-		...(steps.length > 0 ? [{ kind: 'list' as const, items: steps }] : []),
+	const { left, right } = insertOf(input)
+	const isWorn = showsInsert && left.length + right.length > 0 && !waits(plan.gate, 'sport')
+	const sentences = [
+		...(buyingWaits(plan.gate) ? [] : [t('guardian.wearBoots')]),
+		...raises,
+		...(isWorn ? [t('guardian.wearInsert', { name: visit.player.givenName })] : []),
 	]
+	if (sentences.length === 0) return []
+	return [heading(t('guardian.wear')), say(sentences.join(' '))]
 }
 const signs: Part = ({ decisions }, t) => [
 	heading(t('guardian.signs')),

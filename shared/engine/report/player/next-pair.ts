@@ -16,6 +16,8 @@ import { linesFor, type Reader, readerOf, toldBy } from '../reader.ts'
 import { buyingWaits, waits } from '../waits.ts'
 
 type Pair = Kept<RolePair>
+/** Reasons under the table of the next pairs, most consequential first. */
+const mostReasons = 6
 /** The features of a pair in one line. */
 export const featuresInWords = (features: readonly Feature[]): string =>
 	features.map(featureInWords).join('; ')
@@ -25,7 +27,7 @@ export const pairsToFind = ({ gate, pairs }: Pick<SettledPlan, 'gate' | 'pairs'>
 		? []
 		: pairs.filter(({ means, seek, avoid }) => means !== 'keep' && seek.length + avoid.length > 0)
 /** What a pair is for, on which ground where that tells it from another, and its own length. */
-export function pairTitle(
+function pairTitle(
 	{ role, surfaces, sole, insideLengthMm }: Pair,
 	{ pairs, size }: Pick<SettledPlan, 'pairs' | 'size'>,
 	t: Speak,
@@ -43,6 +45,25 @@ export function pairTitle(
 			: []),
 	].join(', ')
 }
+/** What is looked for alike is said once, for all the pairs that it is said of. */
+export interface PairsAlike {
+	title: string
+	seek: readonly Feature[]
+	avoid: readonly Feature[]
+}
+export function pairsAlike(
+	pairs: readonly Pair[],
+	plan: Pick<SettledPlan, 'pairs' | 'size'>,
+	t: Speak,
+): PairsAlike[] {
+	const alike = Map.groupBy(pairs, ({ seek, avoid }) => `${seek.join(' ')}; ${avoid.join(' ')}`)
+	return [...alike.values()].flatMap((group) => {
+		const [first] = group
+		if (!first) return []
+		const { seek, avoid } = first
+		return [{ title: group.map((pair) => pairTitle(pair, plan, t)).join('; '), seek, avoid }]
+	})
+}
 /** The findings under the questions about pairs, in the reader's words. */
 export function reasonsForPairs(reader: Reader, input: ReportInput): StandingLine[] {
 	const plan = planOf(input)
@@ -50,7 +71,9 @@ export function reasonsForPairs(reader: Reader, input: ReportInput): StandingLin
 	const ids = new Set(
 		plan.questions.flatMap(({ id, because }) => (id.startsWith('pair.') ? because : [])),
 	)
-	return linesFor(reader, input).filter(({ id }) => ids.has(id))
+	return linesFor(reader, input)
+		.filter(({ id }) => ids.has(id))
+		.slice(0, mostReasons)
 }
 /** What to look for in the next pairs and what to stay away from; it waits while buying does. */
 export const nextPair: Section = (input, notes, t) => {
@@ -66,10 +89,10 @@ export const nextPair: Section = (input, notes, t) => {
 		kind: 'table',
 		caption: t('player.nextCaption'),
 		head: [t('player.pair'), t('player.seek'), t('player.avoid')],
-		rows: pairs.map((pair) => [
-			pairTitle(pair, plan, t),
-			capital(featuresInWords(pair.seek)),
-			capital(featuresInWords(pair.avoid)),
+		rows: pairsAlike(pairs, plan, t).map(({ title, seek, avoid }) => [
+			title,
+			capital(featuresInWords(seek)),
+			capital(featuresInWords(avoid)),
 		]),
 		widths: [130, '*', '*'],
 	}

@@ -54,15 +54,22 @@ const pairsToTell = ({ gate, owned }: Pick<SettledPlan, 'gate' | 'owned'>): Owne
 	waits(gate, 'sport')
 		? owned.filter(({ verdict }) => verdict !== 'keep' && verdict !== 'training-only')
 		: [...owned]
-/** A row each pair: its name, what to do, and why. */
-export function pairRows(reader: Reader, input: ReportInput, t: Speak): string[][] {
+/** A row each pair: its name, what to do, and why. @param isTold which pairs; all unless given */
+export function pairRows(
+	reader: Reader,
+	input: ReportInput,
+	t: Speak,
+	isTold: (pair: Owned) => boolean = () => true,
+): string[][] {
 	const plan = planOf(input)
 	const isBuying = !buyingWaits(plan.gate)
-	return pairsToTell(plan).map((pair) => [
-		pairName(pair.id, input.visit, t),
-		verdictWords(pair, isBuying, t),
-		reasonOf(pair, reader),
-	])
+	return pairsToTell(plan)
+		.filter(isTold)
+		.map((pair) => [
+			pairName(pair.id, input.visit, t),
+			verdictWords(pair, isBuying, t),
+			reasonOf(pair, reader),
+		])
 }
 /** The pairs at hand with their verdicts. */
 export const pairs: Section = (input, _notes, t) => {

@@ -205,6 +205,7 @@ export const sentences = {
 	'guardian.avoid': 'Stay away from {features}.',
 	'guardian.wear': 'Wearing in',
 	'guardian.wearBoots': 'Wear new boots for a short training first, never first in a match. Check the skin each time.',
+	'guardian.wearInsert': 'The insert is worn in step by step. The steps stand in the report for {name}.',
 	'guardian.raise': 'Heel raise: {raise}, under the liner.',
 	'guardian.signs': 'Stop sport and call if you see',
 	'guardian.again': 'Come again',
