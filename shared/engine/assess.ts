@@ -60,6 +60,11 @@ function inOrder(rooms: readonly ({ findings: readonly Finding[] } | undefined)[
 	const findings = rooms.flatMap((room) => room?.findings ?? [])
 	return findings.sort((finding, other) => consequence[finding.level] - consequence[other.level])
 }
+/** What owned pairs are to the raise: not worn, or worn until another takes their place. */
+const pairsForRaise = ({ pairs }: Pick<ReturnType<typeof ownedPairs>, 'pairs'>) => ({
+	pairsLeftOff: new Set(pairsLeftOff(pairs)),
+	pairsReplaced: new Set(pairs.filter(({ verdict }) => verdict === 'replace').map(({ id }) => id)),
+})
 /**
  * The whole assessment of a visit.
  * @param visit a parsed visit (parseVisit); @param earlier the same player's earlier visits, any
@@ -81,7 +86,7 @@ export function assess(
 	const rooms = measuringRooms(visit, before, first, protocol, shelf)
 	const load = loading(visit, protocol, gate)
 	const worn = ownedPairs(visit, { ...rooms, facts, gate }, protocol)
-	const context = { ...rooms, facts, gate, pairsLeftOff: new Set(pairsLeftOff(worn.pairs)) }
+	const context = { ...rooms, facts, gate, ...pairsForRaise(worn) }
 	// The shelf is matched with the insert proposed inside; the insert is then checked against the
 	// room in the first model that passes.
 	const anywhere = heelsOf(visit, context, protocol)

@@ -34,7 +34,7 @@ describe.each(conditions)('%s', (condition) => {
 		const { shoe, joints, lacing, changes, insert, season, exercises, questions, caution } =
 			askedBy(condition)
 		const work = (of: typeof lacing) => of.calledFor.length + of.against.length
-		const { calls, against, stops, withDevice, gentle } = insert
+		const { calls, against, holds, withDevice, gentle } = insert
 		const asks: Record<keyof typeof askedPartNames, number> = {
 			ages: Object.keys(usualAges(condition, protocol)).length,
 			care: Number(caution),
@@ -42,7 +42,7 @@ describe.each(conditions)('%s', (condition) => {
 			shoe: shoe.flatMap(({ seek, avoid }) => [...seek, ...avoid]).length + joints.length,
 			changes: work(changes),
 			lacing: work(lacing),
-			insert: calls.length + against.length + stops.length + withDevice.length + Number(gentle),
+			insert: calls.length + against.length + holds.length + withDevice.length + Number(gentle),
 			season: season.length,
 			exercise: exercises.length,
 		}

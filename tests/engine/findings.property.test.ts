@@ -181,7 +181,7 @@ const drawnBy = {
 	body: ['growth', 'loading', 'posture', 'ankle', 'footwear', 'insert', 'raise'],
 	play: ['loading', 'footwear', 'raise'],
 	screening: ['screening', 'insert', 'ankle', 'posture', 'raise', 'footwear'],
-	footwear: ['footwear', 'ankle', 'growth', 'raise'],
+	footwear: ['footwear', 'ankle', 'growth', 'raise', 'insert'],
 } as const
 /**
  * The lunge pair is checked against the geometry of the leg, which rests on foot length. Exercise is

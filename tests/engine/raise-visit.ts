@@ -12,10 +12,10 @@ import { sizing } from '../../shared/engine/sizing/sizing.ts'
 import type { Visit } from '../../shared/engine/visit/visit.ts'
 
 export const protocol = openProtocol()
-/** @param more a gate in place of the visit's own, and pairs that others leave off */
+/** @param more a gate in place of the visit's own, and pairs that others leave off or replace */
 export function raiseOf(
 	visit: Visit,
-	more: Partial<Pick<RaiseContext, 'gate' | 'pairsLeftOff'>> = {},
+	more: Partial<Pick<RaiseContext, 'gate' | 'pairsLeftOff' | 'pairsReplaced'>> = {},
 ): { result: RaiseResult; context: RaiseContext } {
 	const screened = screening(visit, protocol)
 	const read = { screening: screened, posture: posture(visit, [], protocol) }

@@ -1,5 +1,6 @@
 /** Load: peak forces, session load by the week (Foster), return steps. */
 import { describe, expect, it } from 'vitest'
+import { openGate } from '../../shared/engine/facts/held.ts'
 import { loading } from '../../shared/engine/loading/loading.ts'
 import { returnSteps } from '../../shared/engine/loading/return.ts'
 import { loadWeeks, monotony } from '../../shared/engine/loading/weeks.ts'
@@ -47,6 +48,7 @@ describe('weeks', () => {
 				},
 			}),
 			protocol,
+			openGate,
 		)
 		expect(result.findings.find((finding) => finding.id === 'loading.week')).toMatchObject({
 			level: 'note',
@@ -68,11 +70,12 @@ it('steps are given only while recovering', () => {
 		loading(
 			visit({ conditions: [{ condition: 'navicular-stress-fracture', side: 'left', status }] }),
 			protocol,
+			openGate,
 		).returnSteps !== undefined
 	expect([of('current'), of('recovering'), of('past')]).toEqual([false, true, false])
 })
 it('forces by task for 95 kg, each with its span and source', () => {
-	const { peakForces } = loading(visit({ body: { massKg: 95 } }, '2000-01-01'), protocol)
+	const { peakForces } = loading(visit({ body: { massKg: 95 } }, '2000-01-01'), protocol, openGate)
 	expect(peakForces!.map((force) => force.task)).toHaveLength(5)
 	expect(peakForces!.find((force) => force.task === 'running, first impact')).toMatchObject({
 		lowN: expect.closeTo(95 * 9.81 * 1.3, 6),
@@ -89,9 +92,11 @@ it.each([
 	[8, 1, []],
 ] as const)('%i months, %i days off: %o', (monthsPerYearInOneSport, daysOffPerWeek, flags) =>
 	expect(
-		loading(visit({ play: { monthsPerYearInOneSport, daysOffPerWeek } }), protocol).findings.map(
-			(finding) => finding.id,
-		),
+		loading(
+			visit({ play: { monthsPerYearInOneSport, daysOffPerWeek } }),
+			protocol,
+			openGate,
+		).findings.map((finding) => finding.id),
 	).toEqual(flags.map((finding) => `loading.${finding}`)),
 )
 // Brenner 2016 (secondary): above 16 hours a week in all, strictly; free play counts where recorded
@@ -116,6 +121,7 @@ it.each([
 					'2009-06-01',
 				),
 				protocol,
+				openGate,
 			).findings.some((finding) => finding.id === 'loading.hours-high'),
 		).toBe(flag),
 )
@@ -123,10 +129,16 @@ it.each([
 // 2.0, 12 to 5 is 2.4.
 it('ratio', () =>
 	expect([
-		loading(visit({ play: { organisedHoursPerWeek: 12, freePlayHoursPerWeek: 6 } }), protocol)
-			.organisedToFreeRatio,
-		loading(visit({ play: { organisedHoursPerWeek: 12, freePlayHoursPerWeek: 5 } }), protocol)
-			.organisedToFreeRatio,
+		loading(
+			visit({ play: { organisedHoursPerWeek: 12, freePlayHoursPerWeek: 6 } }),
+			protocol,
+			openGate,
+		).organisedToFreeRatio,
+		loading(
+			visit({ play: { organisedHoursPerWeek: 12, freePlayHoursPerWeek: 5 } }),
+			protocol,
+			openGate,
+		).organisedToFreeRatio,
 	]).toEqual([2, 2.4]))
 it('adults are not judged by youth rules', () =>
 	expect(
@@ -136,5 +148,6 @@ it('adults are not judged by youth rules', () =>
 				'2000-01-01',
 			),
 			protocol,
+			openGate,
 		).findings,
 	).toEqual([]))

@@ -187,6 +187,12 @@ describe('pairs', () => {
 		// the role is then worked out for a pair still to be chosen
 		expect(added(result, 'role.match')).toEqual([4, 4])
 	})
+	it('one that is worn until it is replaced has a figure, and so has the next', () => {
+		const pairsReplaced = new Set(['boot'])
+		const result = of({ ankles: stiff, footwear: [boot] }, { pairsReplaced })
+		expect(added(result, 'boot')).toEqual([3, 3])
+		expect(added(result, 'role.match')).toEqual([4, 4])
+	})
 	it('nor in one that others leave off', () =>
 		expect(added(of({ ankles: stiff }, { pairsLeftOff: new Set(['boot']) }), 'boot')).toEqual([
 			0, 0,

@@ -1,5 +1,6 @@
 /** Hours of a young player, and the force of landing. */
 import { expect, it } from 'vitest'
+import { openGate } from '../../shared/engine/facts/held.ts'
 import { loading } from '../../shared/engine/loading/loading.ts'
 import { protocol, visit } from './screened-visit.ts'
 
@@ -14,6 +15,7 @@ it.each([
 	const ids = loading(
 		visit({}, '2014-01-20', { organisedHoursPerWeek, freePlayHoursPerWeek }),
 		protocol,
+		openGate,
 	).findings.map((finding) => finding.id)
 	expect([
 		ids.includes('loading.hours-over-age'),
@@ -21,6 +23,6 @@ it.each([
 	]).toEqual([flag === 'hours', flag === 'ratio'])
 })
 it('95 kg at 2.5 body weights is 2329.9 N, the middle of the span', () => {
-	const force = loading(visit({}, '2000-01-01', undefined, 95), protocol).peakForceN!
+	const force = loading(visit({}, '2000-01-01', undefined, 95), protocol, openGate).peakForceN!
 	expect((force.lowN + force.highN) / 2).toBeCloseTo(2329.9, 1)
 })

@@ -45,6 +45,8 @@ export interface RaisedPair {
 	role?: PairRole
 	leftMm: number
 	rightMm: number
+	/** More than goes inside the shoe. */
+	onOutsole: boolean
 }
 /** `role.match` is the match pair to be chosen; any other id is one of the pairs owned. */
 function namedPair(id: string, owned: readonly Pair[]): Pick<RaisedPair, 'pair' | 'role'> {
@@ -59,6 +61,7 @@ function raisedPairs({ footwear = [] }: Visit, raise: RaiseResult | undefined): 
 			...namedPair(pair, footwear),
 			leftMm: mm(left),
 			rightMm: mm(right),
+			onOutsole: [left, right].some(({ madeBy }) => madeBy === 'outsole'),
 		}))
 		.filter(({ leftMm, rightMm }) => leftMm > 0 || rightMm > 0)
 	if (pairs.length === 0) return undefined

@@ -3,6 +3,7 @@ import type { Condition } from '../../visit/terms.ts'
 import type { ObjectionRule } from '../../words/en/insert-cautions.ts'
 import type { ElementId } from '../../words/en/insert-names.ts'
 import { afterSurgery } from '../base.ts'
+import { holdingConditions } from '../holding.table.ts'
 import { veryMobile } from '../wear-in.ts'
 import { elementRows } from './elements.ts'
 
@@ -11,6 +12,8 @@ export interface InsertAsks {
 	calls: { element: ElementId; alone: boolean; inBothShoes: boolean }[]
 	/** Elements it speaks against; leavesOut: it takes them out; past: its history does too. */
 	against: { element: ElementId; rule: ObjectionRule; leavesOut: boolean; past: boolean }[]
+	/** That it holds the insert of its limb; past: its history does too. */
+	holds: { past: boolean }[]
 	/** Cautions said with the device as a whole. */
 	withDevice: 'insert.caution-surgery'[]
 	/** A softer shell and slower wearing in. */
@@ -31,6 +34,7 @@ export function asksOfInsert(condition: Condition): InsertAsks {
 		)
 		return [{ element, alone, inBothShoes: first.inBothShoes }]
 	})
+	const holding = holdingConditions[condition]
 	return {
 		calls,
 		against: elementRows.flatMap(({ element, against }) =>
@@ -38,6 +42,7 @@ export function asksOfInsert(condition: Condition): InsertAsks {
 				.filter(({ conditions = [] }) => conditions.includes(condition))
 				.map(({ rule, leavesOut = false, past = false }) => ({ element, rule, leavesOut, past })),
 		),
+		holds: holding === undefined ? [] : [{ past: holding === 'ever' }],
 		withDevice: condition === afterSurgery.condition ? [afterSurgery.code] : [],
 		gentle: veryMobile.includes(condition),
 	}

@@ -1,4 +1,5 @@
 /** A solved rotation written as the Plan file, with its reasons, forecasts and findings. */
+import { isHeld } from '../../facts/held.ts'
 import type { Assessment } from '../../findings/assessment.ts'
 import { type Finding, findingOf } from '../../findings/finding.ts'
 import { need } from '../../plain/need.ts'
@@ -164,7 +165,8 @@ const sessionsOff = ({ off }: Built): Plan['off'] =>
 	)
 /** What the plan as a whole rests on: warning signs, the solver's time, sessions to plan. */
 function wholePlanFindings({ assessment, built, status, gap }: PlanInput): Finding[] {
-	const { action } = assessment.screening
+	// with a plan the gate says what waits, and an outcome ends it
+	const action = built.plan ? 'proceed' : assessment.screening.action
 	const { slots } = built.problem
 	const found: Finding[] = []
 	if (action !== 'proceed' && action !== 'letter')
@@ -236,7 +238,8 @@ export function composePlan(input: PlanInput): Plan {
 	const unmet = unmetOf(outcome, checked)
 	const season = { from: visit.season?.from ?? from, to: visit.season?.to ?? from }
 	const pairs = problem.pairs.map((pair, place) => planPair(input, pair, place, season))
-	const purchases = purchasesOf(problem, suitability, pairs, checked.noPair, from)
+	const mayBuy = !built.plan || !isHeld(built.plan.gate, 'purchase')
+	const purchases = mayBuy ? purchasesOf(problem, suitability, pairs, checked.noPair, from) : []
 	return {
 		format: 'lastwright-plan',
 		version: 1,

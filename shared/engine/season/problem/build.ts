@@ -1,5 +1,6 @@
 /** A visit's season and pairs made into the numbers of the rotation. */
 import type { Finding } from '../../findings/finding.ts'
+import { present } from '../../plain/present.ts'
 import type { Suitability } from '../../protocol/norms/suitability.ts'
 import type { Protocol } from '../../protocol/protocol.ts'
 import type { Visit } from '../../visit/visit.ts'
@@ -41,6 +42,8 @@ export interface Built {
 	findings: Finding[]
 	sessions: SeasonSession[]
 	off: SeasonSession[]
+	/** The settled plan it was built with; none for a record of before 0.4. */
+	plan?: SeasonPlan
 }
 
 function breakInOf({ protocol, newInsert }: BuildInput): SeasonProblem['breakIn'] {
@@ -138,5 +141,5 @@ export function buildProblem(input: BuildInput): Built {
 		...barredFindings(recorded, slots, footwear.letters, protocol),
 	]
 	const off = all.filter(({ status }) => status !== undefined)
-	return { problem, findings, sessions, off }
+	return present({ problem, findings, sessions, off, plan })
 }

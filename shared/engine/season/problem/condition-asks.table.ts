@@ -5,7 +5,7 @@ import type { Condition } from '../../visit/terms.ts'
 /** What a condition asks of the rotation, and while it is in which state. */
 export type SeasonAsk =
 	/** no session is planned at all */
-	| { ask: 'stop'; when: 'current' | 'ever'; finding: 'bone-stress' | 'sensation' }
+	| { ask: 'stop'; when: 'current'; finding: 'bone-stress' }
 	/** boots with little offset are limited to so many minutes a week */
 	| { ask: 'limit-low-offset'; when: 'now' }
 	/** studded boots come back step by step */
@@ -18,7 +18,6 @@ const bone: readonly SeasonAsk[] = [
 	{ ask: 'stop', when: 'current', finding: 'bone-stress' },
 	{ ask: 'limit-studs', when: 'recovering' },
 ]
-const sensation: readonly SeasonAsk[] = [{ ask: 'stop', when: 'ever', finding: 'sensation' }]
 export const conditionAsks: Partial<Record<Condition, readonly SeasonAsk[]>> = {
 	'calcaneal-apophysitis': heel,
 	'achilles-insertional': heel,
@@ -27,9 +26,9 @@ export const conditionAsks: Partial<Record<Condition, readonly SeasonAsk[]>> = {
 	'second-metatarsal-stress-fracture': bone,
 	'fifth-metatarsal-stress-fracture': [...bone, { ask: 'tell-turf-share', when: 'ever' }],
 	'navicular-stress-fracture': bone,
-	neuropathy: sensation,
-	'previous-foot-ulcer': sensation,
 }
+/** What stopped a season besides, before 0.4: today the gate says what of such a foot waits. */
+export const sensationBefore: readonly Condition[] = ['neuropathy', 'previous-foot-ulcer']
 /** What a stop rests on. */
 export const stopBases: Record<'bone-stress' | 'sensation', Basis> = {
 	'bone-stress': {

@@ -2,7 +2,7 @@
  * What the findings of a visit ask of the rotation: weekly limits, and conditions that stop it.
  * Common practice, no source, unless a row says otherwise.
  */
-import { conditionReading } from '../../conditions/query.ts'
+import { conditionReading, recordedConditions } from '../../conditions/query.ts'
 import { type Finding, findingOf, reading } from '../../findings/finding.ts'
 import { dayNumber } from '../../plain/days.ts'
 import type { Protocol } from '../../protocol/protocol.ts'
@@ -12,32 +12,33 @@ import type { Pair, Visit } from '../../visit/visit.ts'
 import type { WeeklyLimit } from '../../words/en/season/wearing.ts'
 import { type Statement, state } from '../../words/statement.ts'
 import { mondayOf } from '../pattern.ts'
-import { stopBases } from './condition-asks.table.ts'
+import { sensationBefore, stopBases } from './condition-asks.table.ts'
 import { namesOf, sideOf, thatAsk } from './condition-asks.ts'
 import { returnLimit } from './lay-off.ts'
 import { heelAboveForefootMm, type SeasonPlan } from './prescribed.ts'
 import type { Cap, Slot } from './problem.ts'
 
 const studded: readonly Sole[] = ['soft-ground', 'firm-ground', 'artificial-ground']
-const stops = ['bone-stress', 'sensation'] as const
-
 /**
  * The finding that stops all planning where a recorded condition asks for it: for a record of before
  * 0.4 alone, whose visit has no gate.
  */
 export function stopOf(visit: Pick<Visit, 'conditions'>): (Finding & Statement) | undefined {
-	for (const stop of stops) {
-		const found = thatAsk(visit, (asked) => asked.ask === 'stop' && asked.finding === stop)
-		if (found.length > 0)
-			return findingOf(state(`season.stop-${stop}`, { conditions: namesOf(found) }), {
-				id: `season.stop-${stop}`,
-				side: sideOf(found),
-				level: 'stop',
-				because: found.map(conditionReading),
-				basis: stopBases[stop],
-			})
+	const found = {
+		'bone-stress': thatAsk(visit, ({ ask }) => ask === 'stop'),
+		sensation: recordedConditions(visit, sensationBefore, { when: 'ever' }),
 	}
-	return undefined
+	const stop = (['bone-stress', 'sensation'] as const).find((one) => found[one].length > 0)
+	return (
+		stop &&
+		findingOf(state(`season.stop-${stop}`, { conditions: namesOf(found[stop]) }), {
+			id: `season.stop-${stop}`,
+			side: sideOf(found[stop]),
+			level: 'stop',
+			because: found[stop].map(conditionReading),
+			basis: stopBases[stop],
+		})
+	)
 }
 
 /** A limit of a group of pairs, with the finding that explains it. */

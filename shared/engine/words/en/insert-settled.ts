@@ -3,6 +3,7 @@ import type { HoldUntil } from '../../visit/holdables.ts'
 import type { Side } from '../../visit/visit.ts'
 import { sentence } from '../sentence.ts'
 import { amount, capital, listed } from './format.ts'
+import { untilNames } from './gate.ts'
 import { type ElementId, elementName } from './insert-names.ts'
 
 /** By what one of two elements was chosen. */
@@ -91,13 +92,6 @@ const placeWords = {
 			? 'no more is free over the toes'
 			: `${amount(limitMm, 'mm')} are free over the toes`,
 }
-const endWords: Record<HoldUntil, string> = {
-	outcome: 'what was found is recorded',
-	'imaging-result': 'the result of the imaging is recorded',
-	'treating-doctor': 'the treating doctor has cleared it',
-	surgeon: 'the surgeon has cleared it',
-	'foot-protection-review': 'the foot-protection review is recorded',
-}
 /** What is to become of an insert already worn. */
 export type WornInsert = 'leave' | 'leave-held' | 'take-out-hurts' | 'take-out-new'
 const wornWords: Record<WornInsert, string> = {
@@ -116,7 +110,7 @@ const waiting = {
 	'insert.held': sentence<{ side: Side; until: readonly HoldUntil[] }>({
 		clinician: ({ side, until }) =>
 			`No insert for the ${side} foot until ${listed(
-				until.map((end) => endWords[end]),
+				until.map((end) => untilNames[end]),
 				'and',
 			)}.`,
 		player: ({ side }) => `No insert for your ${side} foot yet. First it must be looked at.`,
@@ -124,7 +118,7 @@ const waiting = {
 		laboratory: () => 'held by the prescriber; make nothing for this side',
 	}),
 	'insert.held-until': sentence<{ until: HoldUntil }>({
-		clinician: ({ until }) => `The insert is held until ${endWords[until]}.`,
+		clinician: ({ until }) => `The insert is held until ${untilNames[until]}.`,
 	}),
 	'insert.worn': sentence<{ pair: string; verdict: WornInsert }>({
 		clinician: ({ pair, verdict }) => `The insert worn in "${pair}": ${wornWords[verdict]}.`,

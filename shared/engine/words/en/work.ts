@@ -13,6 +13,8 @@ interface Raised {
 	role?: PairRole
 	leftMm: number
 	rightMm: number
+	/** More than goes inside the shoe. */
+	onOutsole: boolean
 }
 const ofRole: Record<PairRole, string> = {
 	match: 'the next pair for matches',
@@ -20,11 +22,13 @@ const ofRole: Record<PairRole, string> = {
 	running: 'the next pair for running',
 	everyday: 'the next pair for every day',
 }
-const raisedIn = ({ pair, role, leftMm, rightMm }: Raised): string => {
-	const where = role ? ofRole[role] : (pair ?? '')
-	return leftMm === rightMm
-		? `${where}: ${amount(leftMm, 'mm')} both sides`
-		: `${where}: left ${amount(leftMm, 'mm')}, right ${amount(rightMm, 'mm')}`
+const raisedIn = ({ pair, role, leftMm, rightMm, onOutsole }: Raised): string => {
+	const heights =
+		leftMm === rightMm
+			? `${amount(leftMm, 'mm')} both sides`
+			: `left ${amount(leftMm, 'mm')}, right ${amount(rightMm, 'mm')}`
+	const where = onOutsole ? 'on the outsole' : 'under the liner'
+	return `${role ? ofRole[role] : (pair ?? '')}: ${heights}, ${where}`
 }
 const raisedFor = (raised: Raised): string => `${capital(raisedIn(raised))}.`
 const heelRaise = {
@@ -43,9 +47,8 @@ const heelRaise = {
 	/** What is raised in which pair, side by side: legs of two lengths are not made the same. */
 	'work.heel-raise-in': alsoTo(
 		sentence<{ pairs: readonly Raised[] }>({
-			clinician: ({ pairs }) =>
-				`Heel raise under the liner: ${pairs.map(raisedIn).join('; ')}. As in the plan of the raise.`,
-			player: ({ pairs }) => `Wear a heel raise under the liner. ${pairs.map(raisedFor).join(' ')}`,
+			clinician: ({ pairs }) => `Heel raise, as in its plan. ${pairs.map(raisedFor).join(' ')}`,
+			player: ({ pairs }) => `Wear a heel raise. ${pairs.map(raisedFor).join(' ')}`,
 		}),
 		'doctor',
 	),
