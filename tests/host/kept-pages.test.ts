@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest'
 import { Store } from '../../electron/store/store.ts'
 import type { ReportValue } from '../../shared/desk/visits/kept-pages.ts'
 import type { LwDocument } from '../../shared/engine/report/document.ts'
+import { sentences } from '../../shared/engine/words/en/documents.table.ts'
 import { decideAll } from '../decide.ts'
 import { open, passphrase, player, signed, withPlayer } from './bench-app.ts'
 import { pagesIn } from './golden/golden.ts'
@@ -81,6 +82,44 @@ describe('signing', () => {
 		})
 		expect(bench.drawn).toHaveLength(before)
 		expect(Buffer.from(chart.base64, 'base64').toString()).toMatch(/^%PDF/)
+		bench.app.close()
+	})
+	test('tells the coach what to wear by the plan that stands', async () => {
+		const bench = await openedSeason()
+		await bench.save(season)
+		const draftId = await decideAll(bench.ask, bench.playerId, pictured.visitDate)
+		await bench.plan()
+		const { visitId } = await bench.ask<{ visitId: string }>('visits.sign', { draftId })
+		await bench.ask('outbox.addContact', {
+			playerId: bench.playerId,
+			name: 'Coach Invented',
+			role: 'coach',
+			email: 'coach@club.example',
+			emailAgain: 'coach@club.example',
+			warningsRead: true,
+		})
+		await bench.ask('consents.record', {
+			playerId: bench.playerId,
+			consent: consent('share-with-coach', 'Coach Invented', 'Rae Ashdown', 'guardian'),
+		})
+		const { recipients } = await bench.ask<{
+			recipients: { recipient: { role: string; recipientId: string } }[]
+		}>('outbox.recipients', { visitId })
+		const coach = recipients.find(({ recipient }) => recipient.role === 'coach')!
+		await bench.ask('outbox.add', {
+			visitId,
+			kind: 'coach',
+			recipientId: coach.recipient.recipientId,
+			channel: 'print',
+			due: pictured.visitDate,
+		})
+		const { itemId } = (
+			await bench.ask<{ items: { itemId: string }[] }>('outbox.list', {})
+		).items.at(-1)!
+		await bench.ask('outbox.look', { itemId })
+		const letter = bench.drawn.at(-1)!
+		expect(letter.kind).toBe('coach')
+		expect(JSON.stringify(letter.blocks)).toContain(sentences['coach.wear'])
 		bench.app.close()
 	})
 })
