@@ -11,7 +11,7 @@ import type { Finding, Level } from './findings/finding.ts'
 import { missingMeasures } from './findings/missing.ts'
 import { footwear } from './footwear/footwear.ts'
 import { insertVolume } from './footwear/insert-volume.ts'
-import { roomInFirst, withShelf } from './footwear/with-shelf.ts'
+import { roomInFirst, withShelf, withWork } from './footwear/with-shelf.ts'
 import { growth } from './growth/growth.ts'
 import { loading } from './loading/loading.ts'
 import { posture } from './posture/posture.ts'
@@ -93,10 +93,12 @@ export function assess(
 	const volume = insertVolume(anywhere.inserts)
 	const asked = { ...rooms, facts, gate, raise: anywhere.raised }
 	const wishes = footwear(visit, asked, protocol)
-	const shoes = withShelf(wishes, visit, asked, shelf, protocol, volume)
-	const room = roomInFirst(shoes, shelf, volume)
+	const matched = withShelf(wishes, visit, asked, shelf, protocol, volume)
+	const room = roomInFirst(matched, shelf, volume)
 	const { inserts, raised } = room ? heelsOf(visit, context, protocol, room) : anywhere
 	const known = { ...rooms, facts, gate, raise: raised }
+	// what is done to a shoe reads the raise as it stands
+	const shoes = withWork(matched, visit, known, protocol)
 	const owned = ownedPairs(visit, { ...known, footwear: shoes }, protocol)
 	const findings = inOrder([
 		rooms.screening,

@@ -25,6 +25,7 @@ import {
 	keptElements,
 	withElement,
 } from '../../renderer/screens/assessment/decide/insertDecisions.ts'
+import { firmnessWords } from '../../renderer/screens/assessment/decide/proposalWords.ts'
 import {
 	proposedFields,
 	readBand,
@@ -36,6 +37,8 @@ import {
 	questionPath,
 } from '../../renderer/screens/assessment/decide/questionTitles.ts'
 import type { DraftContent } from '../../shared/contract.ts'
+import { differences } from '../../shared/desk/records/amendment.ts'
+import { toldDifferences } from '../../shared/desk/records/told.ts'
 import { assess } from '../../shared/engine/assess.ts'
 import { openGate } from '../../shared/engine/facts/held.ts'
 import type { Gate, Question } from '../../shared/engine/findings/assessment.ts'
@@ -271,4 +274,27 @@ describe('the list', () => {
 			),
 		).toMatch(/^held: .+, left; lifted when what was found is recorded$/)
 	})
+})
+
+it('says how firmly a proposal stands, and what to measure again', () => {
+	expect(firmnessWords(undefined)).toBe('')
+	expect(firmnessWords({ firmness: 'steady', decidedBy: [] })).toBe('steady')
+	expect(
+		firmnessWords({ firmness: 'near-a-limit', decidedBy: ['feet.right.heelToToeMm'], share: 0.8 }),
+	).toBe('near a limit: measure heel to toe, right again')
+})
+
+it('tells a changed answer by its question, and nothing of what was read', () => {
+	const before = { decisions: settle(draft, size, 'as-proposed').decisions }
+	const other = { ...size, of: '0'.repeat(64), because: [] }
+	const again = { decisions: settle(draft, other, 'as-proposed').decisions }
+	expect(toldDifferences(differences(before, again))).toEqual([])
+	const aside = { decisions: putAside(settle(draft, size, 'as-proposed'), size, 'later').decisions }
+	const both = {
+		decisions: settle({ ...draft, ...aside }, question('gate'), 'as-proposed').decisions,
+	}
+	expect(toldDifferences(differences(before, both))).toEqual([
+		expect.objectContaining({ before: 'as proposed', after: 'set aside: later' }),
+		expect.objectContaining({ after: 'as proposed' }),
+	])
 })

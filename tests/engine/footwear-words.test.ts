@@ -123,7 +123,7 @@ const samples: { [Code in Filled]: readonly ParamsOf<Code>[] } = {
 	),
 	'settled.sole-left': ofSoles.flatMap((feature) =>
 		(['seek', 'avoid'] as const).map((way) => ({
-			left: 'soft-ground' as const,
+			inPlaceOf: 'soft-ground' as const,
 			sole: 'firm-ground' as const,
 			feature,
 			way,
@@ -160,7 +160,10 @@ const samples: { [Code in Filled]: readonly ParamsOf<Code>[] } = {
 		{ models: 4, stops: [] },
 	],
 	'footwear.shelf': [{ models: [model] }, { models: [model, { ...model, withChanges: false }] }],
-	'footwear.stud': [{ ...stud, model: 'M', removable: true }],
+	'footwear.stud': [
+		{ ...stud, model: 'M', removable: true },
+		{ ...stud, model: 'M', removable: true, isTold: true },
+	],
 	'footwear.stud-unplaced': [{ side: 'left' }, { side: 'both' }],
 	'pairs.worn-out': [{ hours: 130, lifeHours: 120, lifeShare: 0.9 }],
 	'pairs.near-its-end': [{ hours: 90, lifeShare: 1 }],
@@ -206,8 +209,8 @@ const samples: { [Code in Filled]: readonly ParamsOf<Code>[] } = {
 	'work.heel-raise-in': [
 		{
 			pairs: [
-				{ pair: 'boots', leftMm: 4, rightMm: 4, onOutsole: false },
-				{ role: 'match', leftMm: 0, rightMm: 6, onOutsole: true },
+				{ pair: 'boots', leftMm: 4, rightMm: 4, leftBy: 'wedge', rightBy: 'wedge' },
+				{ role: 'match', leftMm: 0, rightMm: 6, leftBy: 'none', rightBy: 'outsole' },
 			],
 		},
 	],

@@ -14,6 +14,7 @@ import {
 	pairsLeftOff,
 } from '../../shared/engine/prescription/owned.ts'
 import { openProtocol } from '../../shared/engine/protocol/protocol.ts'
+import { screening } from '../../shared/engine/screening/screening.ts'
 import { sizing } from '../../shared/engine/sizing/sizing.ts'
 import { type Pair, type Visit, visitSchema } from '../../shared/engine/visit/visit.ts'
 import { spokenTo } from '../../shared/engine/words/statement.ts'
@@ -31,9 +32,15 @@ const visitOf = (pair: Partial<Pair>, more: Partial<Visit> = {}): Visit =>
 		footwear: [{ id: 'p', sole: 'firm-ground', insideLengthMm: 267, ...pair }],
 		...more,
 	})
+const knownOf = (visit: Visit) =>
+	factsOf(
+		visit,
+		{ posture: posture(visit, [], protocol), screening: screening(visit, protocol) },
+		protocol,
+	)
 function judged(pair: Partial<Pair>, more: Partial<Visit> = {}, known: Partial<OwnedContext> = {}) {
 	const visit = visitOf(pair, more)
-	const facts = factsOf(visit, posture(visit, [], protocol), protocol)
+	const facts = knownOf(visit)
 	const sized = sizing(visit, [], protocol, { facts })
 	const { pairs, findings } = ownedPairs(
 		visit,
@@ -133,7 +140,7 @@ describe('a foot that suffers', () => {
 	})
 	it('skin at risk: what rubs is not worn', () => {
 		const visit = visitOf({})
-		const facts = factsOf(visit, posture(visit, [], protocol), protocol)
+		const facts = knownOf(visit)
 		const atRisk = {
 			...facts,
 			right: { ...facts.right, footAtRisk: [{ measure: 'neuropathy', value: 'current' }] },
@@ -155,6 +162,15 @@ describe('damage, wear and sole', () => {
 		)
 		expect(pairsLeftOff([...sharp.pairs, ...loose.pairs])).toEqual(['p', 'p'])
 		expect(pairsLeftOff(judged({ damage: ['stud-missing'] }).pairs)).toEqual([])
+	})
+	it('a heel that slips is laced with a lock, never a sore one', () => {
+		const slips: Partial<Pair> = { damage: ['heel-slips'] }
+		expect(judged(slips).pair).toMatchObject({ verdict: 'modify', work: ['heel-lock'] })
+		const sore = { condition: 'haglund-deformity', side: 'left', status: 'current' } as const
+		expect(judged(slips, { conditions: [sore] }).pair).toMatchObject({
+			verdict: 'modify',
+			work: [],
+		})
 	})
 	it('what is to be replaced anyway is not mended to be worn', () =>
 		expect(verdict({ damage: ['stud-sharp', 'counter-collapsed'] })).toBe('stop-wearing'))

@@ -8,7 +8,7 @@ import type {
 	RaiseInPair,
 	RaiseResult,
 } from '../../shared/engine/findings/assessment.ts'
-import { rolesOfPair } from '../../shared/engine/raise/pairs.ts'
+import { rolesOfPair } from '../../shared/engine/facts/trainer.ts'
 import type { Visit } from '../../shared/engine/visit/visit.ts'
 import { swapVisit } from './mirror.ts'
 import { holding, raiseOf } from './raise-visit.ts'

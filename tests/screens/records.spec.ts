@@ -70,6 +70,11 @@ test('a signed visit is amended, both versions stay, and one is marked as entere
 		await expect(feet.getByRole('row', { name: /Heel to toe/ })).toContainText('mm')
 		// every field is for reading: the only fields on the page are the player's own details
 		await expect(feet.getByRole('textbox')).toHaveCount(0)
+		await expect(
+			page
+				.getByRole('table', { name: 'Answers to the questions' })
+				.getByRole('row', { name: /^Size as proposed/ }),
+		).toBeVisible()
 		await shot(page, 'visit-open')
 		await press(button(page, 'Show its report'))
 		await expect(page.locator('iframe[title="Report of 20 January 2027"]')).toBeVisible()

@@ -1,10 +1,10 @@
 /** The pairs that a raise is worked out for: those owned, and the roles that none of them fills. */
-import { isTrainer } from '../facts/trainer.ts'
+import { isTrainer, rolesOfPair } from '../facts/trainer.ts'
 import type { PerSide, PlayerFacts, RaiseInPair, SizingResult } from '../findings/assessment.ts'
 import { idPart } from '../findings/finding.ts'
 import { present } from '../plain/present.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
-import type { PairRole, Sole } from '../visit/terms.ts'
+import type { PairRole } from '../visit/terms.ts'
 import type { Pair, Visit } from '../visit/visit.ts'
 
 /** What an insert puts under each heel, mm; absent for a foot without one. */
@@ -31,15 +31,6 @@ export interface RaisedPair {
 	leftOff: boolean
 }
 const roomyRoles: readonly PairRole[] = ['running', 'everyday']
-const rolesOfSole: Partial<Record<Sole, readonly PairRole[]>> = {
-	road: ['running', 'everyday'],
-	trail: ['training', 'running', 'everyday'],
-}
-/** What a pair is worn for; where not recorded, by its sole. */
-export const rolesOfPair = ({ roles, sole }: Pick<Pair, 'roles' | 'sole'>): readonly PairRole[] => {
-	if (roles && roles.length > 0) return roles
-	return (sole && rolesOfSole[sole]) ?? ['match', 'training']
-}
 /** Offset of the kind that a role usually has; everyday shoes differ too much for one. */
 const offsetOfRole: Partial<Record<PairRole, ThresholdKey>> = {
 	match: 'raise.bootOffsetMm',

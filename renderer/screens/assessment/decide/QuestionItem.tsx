@@ -2,6 +2,7 @@
 import { Box, ButtonBase, Typography } from '@mui/material'
 import { type KeyboardEvent, useEffect, useId, useState } from 'react'
 import type { Assessment, Question } from '../../../../shared/engine/findings/assessment.ts'
+import type { Firm } from '../../../../shared/engine/firmness/firmness.ts'
 import { answerTo } from '../../../../shared/engine/prescription/answers.ts'
 import { type AnswerChoice, choiceOfKey, settle, stateOf } from './answering.ts'
 import { heldLine } from './heldWords.ts'
@@ -44,6 +45,8 @@ export function HeldQuestion({ question, assessment, number }: HeldProps) {
 
 interface QuestionItemProps extends AskedProps {
 	number: number
+	/** Undefined where it was not tried, or not yet. */
+	firm: Firm | undefined
 	open: boolean
 	setOpen: (open: boolean) => void
 	/** On to the next question that is not settled. */
@@ -101,9 +104,9 @@ export function QuestionItem(props: QuestionItemProps) {
 }
 
 function Row(props: QuestionItemProps & { panelId: string }) {
-	const { question, draft, number, open, setOpen, panelId } = props
+	const { question, draft, number, firm, open, setOpen, panelId } = props
 	const state = stateOf(draft, question)
-	const firmness = firmnessWords(question)
+	const firmness = firmnessWords(firm)
 	const settled = state === 'settled'
 	return (
 		<ButtonBase

@@ -6,8 +6,9 @@ import type { Shelf } from '../../../../shared/engine/visit/shelf.ts'
 import type { StepProps } from '../stepProps.ts'
 import { besideQuestion, countSettled, nextOpen } from './answering.ts'
 import { HeldQuestion, QuestionItem } from './QuestionItem.tsx'
+import { useFirmness } from './useFirmness.ts'
 
-interface QuestionListProps extends Pick<StepProps, 'draft' | 'change' | 'goTo'> {
+interface QuestionListProps extends Pick<StepProps, 'draft' | 'change' | 'goTo' | 'earlier'> {
 	assessment: Assessment
 	shelf: Shelf | undefined
 	shelfTrouble: string
@@ -17,14 +18,17 @@ const rowIn = (list: HTMLElement | null, id: string) =>
 	list?.querySelector<HTMLElement>(`button[data-question="${CSS.escape(id)}"]`)
 
 export function QuestionList({ wanted, ...props }: QuestionListProps) {
-	const { draft, assessment } = props
+	const { draft, earlier, assessment } = props
+	const firm = useFirmness(draft.visit, earlier, assessment)
 	const { questions } = assessment.prescription
 	const list = useRef<HTMLOListElement>(null)
-	const [openId, setOpenId] = useState(() => wanted || nextOpen(draft, questions, ''))
+	// until one is opened or closed by hand it is the first that is not settled, as the answer comes
+	const [chosen, setChosen] = useState<string | undefined>(wanted || undefined)
+	const openId = chosen ?? nextOpen(draft, questions, '')
 	const [moved, setMoved] = useState(wanted)
 	const goToQuestion = useCallback((id: string | undefined) => {
 		if (id === undefined) return
-		setOpenId(id)
+		setChosen(id)
 		setMoved(id)
 	}, [])
 	// the row takes the focus once what stood open above it is closed
@@ -49,8 +53,9 @@ export function QuestionList({ wanted, ...props }: QuestionListProps) {
 							{...props}
 							question={question}
 							number={at + 1}
+							firm={firm[question.id]}
 							open={question.id === openId}
-							setOpen={(open) => setOpenId(open ? question.id : undefined)}
+							setOpen={(open) => setChosen(open ? question.id : '')}
 							goOn={() => goToQuestion(nextOpen(draft, questions, question.id))}
 							step={(by) => goToQuestion(besideQuestion(questions, question.id, by))}
 						/>

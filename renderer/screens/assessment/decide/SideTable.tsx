@@ -2,7 +2,7 @@
 import { Table, TableBody, TableCell, TableHead, TableRow } from '@mui/material'
 import type { ReactNode } from 'react'
 
-export interface SideRow {
+interface SideRow {
 	key: string
 	name: ReactNode
 	left: ReactNode

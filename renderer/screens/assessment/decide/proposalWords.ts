@@ -1,12 +1,11 @@
 /** Proposals in words of the screen. Pure. */
 import type {
-	Firmness,
 	OwnedVerdict,
-	Question,
 	RaiseInFoot,
 	RolePair,
 	Span,
 } from '../../../../shared/engine/findings/assessment.ts'
+import type { Firm } from '../../../../shared/engine/firmness/firmness.ts'
 import type { Answer } from '../../../../shared/engine/visit/answers.ts'
 import { nameOfField } from '../../../../shared/engine/visit/field-names.ts'
 import type { QuestionState } from './answering.ts'
@@ -14,17 +13,18 @@ import type { QuestionState } from './answering.ts'
 const mm = (value: number): string => `${Math.round(value * 10) / 10}`
 export const spanWords = ({ min, target, max }: Span): string =>
 	`${mm(min)} to ${mm(max)} mm inside, best ${mm(target)} mm`
-const firmly: Readonly<Record<Firmness, string>> = {
+const firmly: Readonly<Record<Firm['firmness'], string>> = {
 	steady: 'steady',
 	'near-a-limit': 'near a limit',
 	'either-way': 'either way',
+	'not-worked-out': 'not worked out',
 }
-/** How surely a proposal stands within measuring error; empty where it was not worked out. */
-export function firmnessWords({ firmness, decidedBy = [] }: Question): string {
-	if (firmness === undefined) return ''
-	if (firmness === 'steady' || decidedBy.length === 0) return firmly[firmness]
-	const measures = decidedBy.map((path) => nameOfMeasure(path))
-	return `${firmly[firmness]}: decided by ${[...new Set(measures)].join(', ')}`
+/** How surely a proposal stands within measuring error, and what to measure again where it matters. */
+export function firmnessWords(firm: Firm | undefined): string {
+	if (!firm) return ''
+	const measures = [...new Set(firm.decidedBy.map(nameOfMeasure))]
+	const again = measures.length > 0 ? `: measure ${measures.join('; ')} again` : ''
+	return `${firmly[firm.firmness]}${again}`
 }
 function nameOfMeasure(path: string): string {
 	const parts = path.split('.').filter((part) => !/^\d+$/.test(part))

@@ -1,4 +1,5 @@
 /** The picture that a player's pairs are judged against, gathered once from the rooms. */
+import { hasCondition } from '../../conditions/query.ts'
 import { isAdult } from '../../facts/age.ts'
 import { isHeld } from '../../facts/held.ts'
 import { lifeShare } from '../../facts/life-share.ts'
@@ -8,6 +9,7 @@ import { present } from '../../plain/present.ts'
 import type { Protocol } from '../../protocol/protocol.ts'
 import { bothSides, meanOf } from '../../visit/sides.ts'
 import type { Visit } from '../../visit/visit.ts'
+import { soreHeels } from '../sore-heel.table.ts'
 import { type PairPicture, pictureOf } from './ground.ts'
 
 export interface PairContext {
@@ -37,6 +39,7 @@ export function pairPicture(
 			sockMm: visit.feet?.sockMm ?? 0,
 			nailsAreSore: soreNails(visit).length > 0,
 			footAtRisk: holds('footAtRisk'),
+			heelIsSore: hasCondition(visit, soreHeels),
 			swollen: holds('acute'),
 			grounds: visit.play?.surfaces ?? [],
 			lifeShare: lifeShare(visit, protocol),

@@ -42,9 +42,17 @@ function gateFinding(
 		basis: { rule: 'what the gate holds is not planned', ...commonPractice },
 	})
 }
+/**
+ * A foot that waits for its protection review: each boot is looked at before it is worn, so no
+ * rotation is made of them (NICE NG19, high risk: no boot without a review).
+ */
+const reviewFirst = (plan: Gated): Hold[] =>
+	holdsOf(plan, 'purchase')
+		.filter(({ until }) => until === 'foot-protection-review')
+		.map((hold) => ({ ...hold, what: 'season' }))
 /** The finding that nothing is planned, with what ends it; undefined where sport may be planned. */
 export function heldSeason(plan: Gated): (Finding & Statement) | undefined {
-	const holds = holdsOf(plan, 'season', 'sport')
+	const holds = [...holdsOf(plan, 'season', 'sport'), ...reviewFirst(plan)]
 	if (holds.length === 0) return undefined
 	return gateFinding(state('season.held', { holds: endsOf(holds) }), 'stop', holds)
 }

@@ -62,10 +62,18 @@ const questions = {
 					`${amount(insideLengthMm.max, 'mm')} inside.`
 				: cautionsAlone,
 	}),
-	'question.raise': sentence<{ leftMm: number; rightMm: number; pairs: number }>({
-		clinician: ({ leftMm, rightMm, pairs }) =>
+	'question.raise': sentence<{
+		leftMm: number
+		rightMm: number
+		pairs: number
+		/** A raise is asked for, whether or not a pair can take it. */
+		wanted: boolean
+	}>({
+		clinician: ({ leftMm, rightMm, pairs, wanted }) =>
 			leftMm + rightMm === 0
-				? `None. ${cautionsAlone}`
+				? wanted
+					? 'Asked for, and no pair can take it as it is.'
+					: `None. ${cautionsAlone}`
 				: `Up to ${amount(leftMm, 'mm')} left and ${amount(rightMm, 'mm')} right, in ` +
 					`${count(pairs, 'pair')}.`,
 	}),

@@ -99,15 +99,15 @@ export const settledSentences = {
 	}),
 	/** A sole that the ground would ask for, left for the sake of skin, joints or an injury. */
 	'settled.sole-left': sentence<{
-		left: Sole
+		inPlaceOf: Sole
 		sole: Sole
 		feature: Feature
 		way: Way
 		rules: readonly string[]
 		rank: SettlingRank
 	}>({
-		clinician: ({ left, sole, feature, way, rules, rank }) =>
-			`${capital(article(soleName(sole)))} in place of ${article(soleName(left))}: ` +
+		clinician: ({ inPlaceOf, sole, feature, way, rules, rank }) =>
+			`${capital(article(soleName(sole)))} in place of ${article(soleName(inPlaceOf))}: ` +
 			`${asked(way, feature)} (${ruleList(rules)}), and ${rankWords[rank]} comes before ` +
 			`${rankWords.grip}.`,
 		player: ({ feature, way }) =>

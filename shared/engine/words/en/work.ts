@@ -13,8 +13,14 @@ interface Raised {
 	role?: PairRole
 	leftMm: number
 	rightMm: number
-	/** More than goes inside the shoe. */
-	onOutsole: boolean
+	leftBy: keyof typeof madeWords
+	rightBy: keyof typeof madeWords
+}
+const madeWords = {
+	none: '',
+	wedge: ' under the liner',
+	insert: ' in the insert',
+	outsole: ' on the outsole',
 }
 const ofRole: Record<PairRole, string> = {
 	match: 'the next pair for matches',
@@ -22,13 +28,11 @@ const ofRole: Record<PairRole, string> = {
 	running: 'the next pair for running',
 	everyday: 'the next pair for every day',
 }
-const raisedIn = ({ pair, role, leftMm, rightMm, onOutsole }: Raised): string => {
-	const heights =
-		leftMm === rightMm
-			? `${amount(leftMm, 'mm')} both sides`
-			: `left ${amount(leftMm, 'mm')}, right ${amount(rightMm, 'mm')}`
-	const where = onOutsole ? 'on the outsole' : 'under the liner'
-	return `${role ? ofRole[role] : (pair ?? '')}: ${heights}, ${where}`
+const raisedIn = ({ pair, role, leftMm, rightMm, leftBy, rightBy }: Raised): string => {
+	const left = `${amount(leftMm, 'mm')}${madeWords[leftBy]}`
+	const right = `${amount(rightMm, 'mm')}${madeWords[rightBy]}`
+	const heights = left === right ? `${left} on both sides` : `left ${left}, right ${right}`
+	return `${role ? ofRole[role] : (pair ?? '')}: ${heights}`
 }
 const raisedFor = (raised: Raised): string => `${capital(raisedIn(raised))}.`
 const heelRaise = {
