@@ -134,7 +134,7 @@ const questions = {
 const careWords: Readonly<Record<Action, { clinician: string; player: string; doctor: string }>> = {
 	emergency: {
 		clinician: 'Send to emergency care now.',
-		player: 'Go to the emergency department now.',
+		player: 'Get emergency help now.',
 		doctor: 'Sent to emergency care.',
 	},
 	'same-day': {
