@@ -64,10 +64,18 @@ export function pairsAlike(
 		return [{ title: group.map((pair) => pairTitle(pair, plan, t)).join('; '), seek, avoid }]
 	})
 }
+/** Whether the clinician took out something that was to be looked for: reasons would ask for it. */
+const isPartlyTakenOut = ({ assessment }: ReportInput, { pairs }: SettledPlan): boolean =>
+	(assessment.prescription?.pairs ?? []).some((proposed) => {
+		const now = pairs.find(({ id }) => id === proposed.id)
+		return (['seek', 'avoid'] as const).some(
+			(kind) => now && proposed[kind].some((feature) => !now[kind].includes(feature)),
+		)
+	})
 /** The findings under the questions about pairs, in the reader's words. */
 export function reasonsForPairs(reader: Reader, input: ReportInput): StandingLine[] {
 	const plan = planOf(input)
-	if (pairsToFind(plan).length === 0) return []
+	if (pairsToFind(plan).length === 0 || isPartlyTakenOut(input, plan)) return []
 	const ids = new Set(
 		plan.questions.flatMap(({ id, because }) => (id.startsWith('pair.') ? because : [])),
 	)
