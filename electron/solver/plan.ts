@@ -1,6 +1,7 @@
 /** A visit to its Plan: assess, build, solve in the worker, verify, write down. */
 import { assess } from '../../shared/engine/assess.ts'
 import type { Assessment, KeptAssessment } from '../../shared/engine/findings/assessment.ts'
+import { insertDecided } from '../../shared/engine/prescription/insert-before.ts'
 import { type SettledPlan, settledPlan } from '../../shared/engine/prescription/settled.ts'
 import { suitability } from '../../shared/engine/protocol/norms/suitability.ts'
 import {
@@ -8,7 +9,6 @@ import {
 	type ProtocolFile,
 	shippedProtocol,
 } from '../../shared/engine/protocol/protocol.ts'
-import { insertDecided } from '../../shared/engine/report/decided.ts'
 import { heldPlan } from '../../shared/engine/season/plan/held-plan.ts'
 import { composePlan } from '../../shared/engine/season/plan/plan.ts'
 import type { Plan } from '../../shared/engine/season/plan-file.ts'

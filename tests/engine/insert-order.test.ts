@@ -1,6 +1,8 @@
 /** What is told of the insert: to the laboratory what it makes, to the player how it is worn. */
 import { describe, expect, it } from 'vitest'
 import { assess } from '../../shared/engine/assess.ts'
+import { isHeld } from '../../shared/engine/facts/held.ts'
+import { settleAll } from '../../shared/engine/prescription/answers.ts'
 import type { LwDocument } from '../../shared/engine/report/document.ts'
 import { insertOrder } from '../../shared/engine/report/insert-order.ts'
 import { playerReport } from '../../shared/engine/report/player.ts'
@@ -10,6 +12,7 @@ import {
 	noDecisions,
 } from '../../shared/engine/visit/decisions.ts'
 import type { Visit } from '../../shared/engine/visit/visit.ts'
+import { sentences } from '../../shared/engine/words/en/documents.table.ts'
 import { spokenTo, state } from '../../shared/engine/words/statement.ts'
 import { clinic } from '../demo.ts'
 import { flat, has, visitWith } from '../published/known-insert.ts'
@@ -28,29 +31,38 @@ const textOf = (order: LwDocument) => JSON.stringify(order.blocks)
 const bare = (words: string) => words.replace(/\.$/, '')
 
 describe('the insert on the player’s page', () => {
-	const visit = visitWith({ conditions: [has('metatarsalgia')], body: { massKg: 70 } })
-	const { elements } = assess(visit).insert.left
-	const page = (left: object[]) =>
+	const visit = visitWith({
+		posture: { left: { fpi6: flat, supinationResistance: 'high' } },
+		feet: { left: { heelWidthMm: 60, heelToBallMm: 190 } },
+		conditions: [has('flexible-flatfoot-pain')],
+		body: { massKg: 70 },
+	})
+	const assessment = assess(visit)
+	const { elements } = assessment.insert.left
+	const settled = settleAll(noDecisions, assessment.prescription, 'asked elsewhere')
+	const page = (decisions: Decisions, draft = false) =>
 		playerReport({
 			visit,
-			assessment: assess(visit),
-			decisions: decisionsSchema.parse({ ...noDecisions, insert: { left } }),
+			assessment,
+			decisions,
 			clinic,
-			signedAt: undefined,
-			draft: true,
+			signedAt: draft ? undefined : '2027-01-20T12:00:00.000Z',
+			draft,
 		}).blocks.flatMap((block) => (block.kind === 'list' ? block.items : []))
-	const { wearIn } = assess(visit).insert
-	const steps = wearIn.map((step) => spokenTo('player', step))
-	const dome = elements.find(({ element }) => element === 'metatarsal-dome')!
-	it('stands once it is decided: what it is for, how to wear it in, when to take it out', () => {
-		const told = page([{ element: 'metatarsal-dome', choice: 'accept' }])
+	const steps = assessment.insert.wearIn.map((step) => spokenTo('player', step))
+	const post = elements.find(({ element }) => element === 'rearfoot-post-medial')!
+	it('stands once it is settled: what it is for, how to wear it in, when to take it out', () => {
+		expect(steps.length).toBeGreaterThan(5)
+		const told = page(settled)
 		expect(told).toEqual(expect.arrayContaining(steps))
-		expect(told.join()).toContain(spokenTo('player', dome))
-		expect(told.join()).not.toContain(dome.says)
+		expect(told.join()).toContain(spokenTo('player', post))
+		expect(told.join()).not.toContain(post.says)
 	})
-	it('is not there as a mere proposal, nor where all of it was dropped', () => {
-		expect(page([])).not.toEqual(expect.arrayContaining(steps))
-		const dropped = elements.map(({ element }) => ({ element, choice: 'drop', why: 'room' }))
+	it('is there as a proposal in a draft alone, and nowhere once it was dropped', () => {
+		expect(page(noDecisions, true)).toEqual(expect.arrayContaining(steps))
+		expect(page(noDecisions)).not.toEqual(expect.arrayContaining(steps))
+		const left = elements.map(({ element }) => ({ element, choice: 'drop', why: 'room' }))
+		const dropped = decisionsSchema.parse({ ...settled, insert: { left } })
 		expect(page(dropped)).not.toEqual(expect.arrayContaining(steps))
 	})
 })
@@ -68,31 +80,34 @@ describe('the insert order', () => {
 		body: { massKg: 70 },
 		screening: { neurological: { right: { feltHallux: false } } },
 	})
-	const { insert } = assess(visit)
+	const { insert, prescription } = assess(visit)
 	const elements = insert.left.elements
 	const said = [
 		...elements.flatMap((element) => [element, ...(element.cautioned ?? [])]),
 		...insert.conflicts,
-		...insert.wearIn,
-		...insert.right.stoppedBy,
 	]
 	it('says all that there are words for the laboratory for', () => {
 		const text = textOf(orderOf(visit))
 		const told = said.flatMap((statement) => spokenTo('laboratory', statement) ?? [])
-		expect(told.length).toBeGreaterThan(8)
+		expect(told.length).toBeGreaterThan(5)
 		for (const words of told) expect(text).toContain(bare(words))
-		const stops = insert.right.stoppedBy.map(({ id }) => id)
-		expect(text).toContain(
-			spokenTo('laboratory', state('insert.stopped', { side: 'right', stops })),
-		)
 	})
-	it('says nothing that there are no such words for', () => {
+	it('says nothing that there are no such words for, and nothing of wearing in', () => {
 		const text = textOf(orderOf(visit))
-		const kept = said.filter((statement) => spokenTo('laboratory', statement) === undefined)
-		expect(kept.map(({ code }) => code)).toEqual(
-			expect.arrayContaining(['insert.withheld', 'insert.wear-stop', 'insert.stop-numb']),
+		const kept = [...said, ...insert.wearIn, ...insert.right.stoppedBy].filter(
+			(statement) => spokenTo('laboratory', statement) === undefined,
 		)
+		expect(kept.length).toBeGreaterThan(5)
 		for (const { says } of kept) expect(text).not.toContain(bare(says))
+	})
+	it('orders nothing for a limb whose insert is held, and leaves nothing to be settled', () => {
+		expect(isHeld(prescription.gate, 'insert', 'right')).toBe(true)
+		const blocks = orderOf(visit).blocks
+		const right = blocks.findIndex(
+			(block) => block.kind === 'heading' && block.text === sentences['common.right'],
+		)
+		expect(blocks[right + 1]).toEqual({ kind: 'text', text: sentences['order.notNeeded'] })
+		expect(textOf(orderOf(visit))).not.toMatch(/settled|to be decided/)
 	})
 	it("gives the figures of a changed element, or the prescriber's own words", () => {
 		const change = (more: object) =>

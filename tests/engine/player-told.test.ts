@@ -1,27 +1,29 @@
-/** What a page tells its reader of dangers, private reasons, medicines and marked changes. */
+/** What a page tells its reader of dangers, private reasons, medicines, and once each. */
 import { describe, expect, it } from 'vitest'
 import { assess } from '../../shared/engine/assess.ts'
+import type { Prescription, RolePair } from '../../shared/engine/findings/assessment.ts'
 import { guardianSummary } from '../../shared/engine/report/guardian.ts'
 import type { ReportInput } from '../../shared/engine/report/inputs.ts'
+import { workKey } from '../../shared/engine/report/marked.ts'
 import { alertFor } from '../../shared/engine/report/player/actions.ts'
 import { playerReport } from '../../shared/engine/report/player.ts'
 import { readerOf } from '../../shared/engine/report/reader.ts'
 import { referralLetter } from '../../shared/engine/report/referral.ts'
 import { textsIn } from '../../shared/engine/report/texts.ts'
-import { type Decisions, noDecisions } from '../../shared/engine/visit/decisions.ts'
+import { noDecisions } from '../../shared/engine/visit/decisions.ts'
 import type { Screening, Visit } from '../../shared/engine/visit/visit.ts'
 import { documentSentences, speakFrom } from '../../shared/engine/words/speak.ts'
 import { spokenTo, state } from '../../shared/engine/words/statement.ts'
-import { featureInWords, plainActionWords } from '../../shared/engine/words/words.ts'
+import { capital, featureInWords, plainActionWords } from '../../shared/engine/words/words.ts'
 import { clinic, json, read } from '../demo.ts'
 import { demoNames } from './demo-report.ts'
 
 const t = speakFrom()
 const [minor, adult] = demoNames.map((name) => read(json(name))) as [Visit, Visit]
-const inputOf = (visit: Visit, decisions: Decisions = noDecisions): ReportInput => ({
+const inputOf = (visit: Visit) => ({
 	visit,
 	assessment: assess(visit),
-	decisions,
+	decisions: noDecisions,
 	clinic,
 	signedAt: undefined,
 	draft: true,
@@ -43,7 +45,7 @@ describe('the alert of a player', () => {
 		const input = screened(adult, head)
 		expect(input.assessment.screening.action).toBe('emergency')
 		const { title, text } = alertOf(input)
-		expect(title).toBe(t('player.first', { action: plainActionWords.emergency }))
+		expect(title).toBe(t('player.stopFirst', { action: capital(plainActionWords.emergency) }))
 		const places = (['screening.anticoagulant-head', 'screening.cardiacOrConcussion'] as const).map(
 			(code) => text.indexOf(told(code)),
 		)
@@ -53,29 +55,82 @@ describe('the alert of a player', () => {
 	})
 	it('of a child keeps its urgency and gives no private reason away', () => {
 		const { title, text } = alertOf(screened(minor, head))
-		expect(title).toBe(t('player.first', { action: plainActionWords.emergency }))
+		expect(title).toBe(t('player.stopFirst', { action: capital(plainActionWords.emergency) }))
 		expect(text).toContain(documentSentences['player.signFound'])
 		expect(text).toContain(told('screening.cardiacOrConcussion'))
 		expect(text).not.toContain(told('screening.anticoagulant-head'))
 	})
 })
+/** The same visit with other parts of its plan. */
+const planned = (input: ReturnType<typeof inputOf>, more: Partial<Prescription>): ReportInput => {
+	const { assessment } = input
+	const prescription = { ...assessment.prescription, ...more }
+	return { ...input, assessment: { ...assessment, prescription } }
+}
+const pairFor = (more: Partial<RolePair>): RolePair => ({
+	id: 'match',
+	role: 'match',
+	surfaces: [],
+	seek: [],
+	avoid: [],
+	settled: [],
+	shelf: [],
+	means: 'buy',
+	...more,
+})
 describe('a wish with private reasons only', () => {
 	it('is printed as a feature, without its reason', () => {
 		const input = inputOf(minor)
-		const feature = 'wide-base'
-		const wish = {
-			...input.assessment.footwear.target.seek[0]!,
-			feature,
+		const finding = {
+			...input.assessment.findings[0]!,
+			id: 'zq-heavy',
 			...state('footwear.heavy'),
-		} as const
-		const { footwear } = input.assessment
-		const target = { ...footwear.target, seek: [wish] }
-		const page = pageOf({
-			...input,
-			assessment: { ...input.assessment, footwear: { ...footwear, target } },
-		})
-		expect(page.toLowerCase()).toContain(featureInWords(feature))
+		}
+		const questions = input.assessment.prescription.questions.map((question) =>
+			question.id === 'pair.match'
+				? { ...question, because: [...question.because, finding.id] }
+				: question,
+		)
+		const page = pageOf(
+			planned(
+				{ ...input, assessment: { ...input.assessment, findings: [finding] } },
+				{ questions, pairs: [pairFor({ seek: ['wide-base'] })] },
+			),
+		)
+		expect(page.toLowerCase()).toContain(featureInWords('wide-base'))
 		expect(page).not.toContain(spokenTo('player', state('footwear.heavy'), ['weight'])!)
+	})
+})
+describe('what is said twice', () => {
+	const footwear = inputOf(adult).assessment.footwear
+	const [work] = footwear.modifications!.filter(({ id }) => id !== 'heel-raise')
+	it('is the reason of a pair once, under its table', () => {
+		const page = pageOf(inputOf(adult))
+		const told = inputOf(adult).assessment.findings.flatMap(
+			(finding) => spokenTo('player', finding, []) ?? [],
+		)
+		for (const says of told.filter((one) => page.includes(one)))
+			expect(page.split(says), says).toHaveLength(2)
+	})
+	it('is a change with where it ends, and a heel raise at its one height', () => {
+		const raised = { addMm: 3, madeBy: 'wedge', addedUnderHeelMm: 3 } as const
+		const page = pageOf(
+			planned(inputOf(adult), {
+				changes: [workKey(work!), 'heel-raise.both'],
+				raise: {
+					aim: { kind: 'range', because: [] },
+					pairs: [
+						{ pair: 'role.match', offsetFrom: 'unknown', left: raised, right: raised, limits: [] },
+					],
+					steps: [],
+				},
+			}),
+		)
+		expect(page).toContain(spokenTo('player', work!.stated!.limits))
+		expect(page).toContain(
+			t('raise.inPairs', { pairs: t('role.match'), raise: t('player.raiseBoth', { mm: 3 }) }),
+		)
+		expect(page).not.toContain(spokenTo('player', state('work.heel-raise', { raiseMm: 3 }))!)
 	})
 })
 describe('the letter', () => {
@@ -99,40 +154,25 @@ describe('the letter', () => {
 		expect(letterOf({}, 'player')).toContain(documentSentences['referral.medicinesKept'])
 	})
 })
-describe('a marked change', () => {
-	const marked = (id: string): Decisions['lines'][number] => ({
-		findingId: `work.${id}`,
-		choice: 'accept',
-		says: 'zq as it was marked',
-	})
-	it('that is not asked for any more is called by its name, never as it was marked', () => {
-		const lines = [marked('forefoot-plate.left'), marked('unheard-of.both')]
-		const page = pageOf(inputOf(adult, { ...noDecisions, lines }))
-		expect(page).not.toContain('zq')
-		expect(page).toContain(spokenTo('player', state('work.forefoot-plate.name'))!)
-		expect(page).toContain(documentSentences['player.workAsk'])
-	})
-	it('tells where it ends; a heel raise is told once, at the height that was decided', () => {
-		const lines = [marked('heel-raise.both'), marked('stud-first.both')]
-		const decisions = { ...noDecisions, lines }
-		const raise = spokenTo('player', state('work.heel-raise', { raiseMm: 4 }))!
-		const open = pageOf(inputOf(adult, decisions))
-		expect(open).toContain(raise)
-		expect(open).toContain(spokenTo('player', state('work.stud-first.limits'))!)
-		expect(open).not.toContain(t('player.raiseSuggested', { raise: '4 mm in both shoes' }))
-		const decided = pageOf(inputOf(adult, { ...decisions, heelRaiseMm: { left: 3, right: 3 } }))
-		expect(decided).not.toContain(raise)
-		expect(decided).toContain(t('player.raiseDecided', { raise: '3 mm in both shoes' }))
-	})
-})
 describe('new boots of a foot at risk', () => {
 	const asked = documentSentences['player.nextPair']
-	const withFoot = (more: Partial<Visit>): ReportInput => inputOf({ ...adult, ...more })
-	const well = withFoot({ conditions: [], screening: {} })
+	const stopped = documentSentences['player.stopWearing']
+	const withPlan = (visit: Visit, more: Partial<Visit>): ReportInput => {
+		const input = inputOf({ ...visit, ...more })
+		const pair = { id: 'p1', because: [], work: [], ...state('owned.pair', { said: [] }) }
+		return planned(input, {
+			pairs: [pairFor({ seek: ['wide-base'], shelf: ['zq-model'] })],
+			owned: [{ ...pair, verdict: 'replace' }],
+		})
+	}
 	const guardianPageOf = (input: ReportInput) => textsIn(guardianSummary(input).blocks).join('\n')
-	const raised: Decisions = { ...noDecisions, heelRaiseMm: { left: 3, right: 3 } }
+	const well = { conditions: [], screening: {} }
 	it('are spoken of where nothing speaks against them', () => {
-		expect(pageOf(well)).toContain(asked)
+		const page = pageOf(withPlan(adult, well))
+		expect(page).toContain(asked)
+		expect(page).toContain(documentSentences['player.size'])
+		expect(page).not.toContain(stopped)
+		expect(page).not.toContain(documentSentences['player.untilReview'])
 	})
 	it.each<[string, Partial<Visit>]>([
 		['reducedSensation', { conditions: [], screening: { reducedSensation: true } }],
@@ -151,21 +191,24 @@ describe('new boots of a foot at risk', () => {
 			},
 		],
 	])('wait for the review that %s asks for', (sign, more) => {
-		const input = withFoot(more)
-		const { screening, sizing } = input.assessment
-		expect(screening.items.map(({ code }) => code)).toContain(`screening.${sign}`)
+		const input = withPlan(adult, more)
+		expect(input.assessment.screening.items.map(({ code }) => code)).toContain(`screening.${sign}`)
 		const page = pageOf(input)
 		expect(page).not.toContain(asked)
-		const { min, max } = sizing.insideLengthMm!
-		expect(page).not.toContain(t('player.chooseInside', { min: `${min}`, max: `${max}` }))
-		const ofMinor = inputOf({ ...minor, ...more })
-		expect(guardianPageOf(ofMinor)).not.toContain(t('guardian.wearBoots'))
-		expect(guardianPageOf({ ...ofMinor, decisions: raised })).toContain(
-			t('guardian.raise', { raise: '3 mm in both shoes' }),
-		)
+		expect(page).not.toContain(documentSentences['player.size'])
+		// what never waits: what to wear, the care of the skin, and what is not to be worn
+		expect(page).toContain(documentSentences['player.untilReview'])
+		expect(page).toContain(documentSentences['player.skinLook'])
+		expect(page).toContain(stopped)
+		const ofMinor = guardianPageOf(withPlan(minor, more))
+		expect(ofMinor).not.toContain(t('guardian.wearBoots'))
+		expect(ofMinor).not.toContain(documentSentences['guardian.buy'])
+		expect(ofMinor).toContain(documentSentences['player.untilReview'])
+		expect(ofMinor).toContain(stopped)
 	})
 	it('are worn in, as a guardian is told, where nothing speaks against them', () => {
-		const page = guardianPageOf(inputOf({ ...minor, conditions: [], screening: {} }))
+		const page = guardianPageOf(withPlan(minor, well))
 		expect(page).toContain(t('guardian.wearBoots'))
+		expect(page).toContain(documentSentences['guardian.buy'])
 	})
 })

@@ -108,7 +108,7 @@ describe('what is private', () => {
 				const visit = planted(young(drawn))
 				const documents = pagesOf(visit, accepting(assess(visit)))
 				expect(documents.map(({ kind }) => kind)).toEqual(
-					expect.arrayContaining(['player', 'guardian', 'coach', 'squad', 'season-chart']),
+					expect.arrayContaining(['player', 'guardian', 'coach', 'squad']),
 				)
 				for (const document of documents)
 					expect(privateWords.exec(wordsOf(document))?.[0], document.kind).toBeUndefined()

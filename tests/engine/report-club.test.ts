@@ -1,6 +1,8 @@
 /** What a club may read: nothing without a consent, and nothing but the whitelist. */
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import { assess } from '../../shared/engine/assess.ts'
+import { settleAll } from '../../shared/engine/prescription/answers.ts'
 import {
 	type ClubConsent,
 	clubFields,
@@ -75,7 +77,13 @@ const fullVisit = (raw: ReturnType<typeof json>) => ({
 	footwear: raw.footwear.map((pair: object) => ({ ...pair, note: 'n', price: 3 })),
 	play: { ...raw.play, weeks: [{ from: '2027-01-01', days: [1, 2, 3, 4, 5, 6, 7] }] },
 })
-const markedDecisions = (marks: Marks, insert: boolean): Decisions => ({
+/** What a club document is read from: the visit as it stands, with or without answers. */
+const ofVisit = (visit: Visit, decisions: Decisions = noDecisions) => ({
+	visit,
+	assessment: assess(visit),
+	decisions,
+})
+const markedDecisions = (marks: Marks): Decisions => ({
 	lines: [
 		{
 			findingId: marks.secret('id'),
@@ -89,21 +97,17 @@ const markedDecisions = (marks: Marks, insert: boolean): Decisions => ({
 	referralDone: marks.secret('done'),
 	heelRaiseWhy: marks.secret('raise'),
 	reviewDate: '2027-05-05',
-	...(insert
-		? {
-				insert: {
-					left: [
-						{
-							element: marks.secret('element'),
-							choice: 'change',
-							why: marks.secret('reason'),
-							option: marks.secret('option'),
-							says: marks.secret('words'),
-						},
-					],
-				},
-			}
-		: {}),
+	insert: {
+		left: [
+			{
+				element: marks.secret('element'),
+				choice: 'change',
+				why: marks.secret('reason'),
+				option: marks.secret('option'),
+				says: marks.secret('words'),
+			},
+		],
+	},
 	screeningDone: [{ side: 'left', done: marks.secret('screen'), items: [marks.secret('item')] }],
 })
 const markedPlan = (marks: Marks, pair: string | undefined) => ({
@@ -135,10 +139,9 @@ describe('what a club may read', () => {
 		'refuses a consent that is %s',
 		(_name, given, words) => {
 			const visit = read(json(demoNames[0]!))
-			expect(() => clubFields(visit, noDecisions, given, { on, purpose: 'coach' })).toThrow(
-				NoConsent,
-			)
-			expect(() => clubFields(visit, noDecisions, given, { on, purpose: 'coach' })).toThrow(words)
+			const fields = () => clubFields(ofVisit(visit), given, { on, purpose: 'coach' })
+			expect(fields).toThrow(NoConsent)
+			expect(fields).toThrow(words)
 		},
 	)
 	const noOther =
@@ -152,9 +155,13 @@ describe('what a club may read', () => {
 				(seed, name, insert) => {
 					const marks = new Marks(seed)
 					const visit = marks.mark(fullVisit(json(name))) as Visit
-					const decisions = markedDecisions(marks, insert)
+					// as it was assessed before its texts and numbers were marked
+					const assessment = assess(read(json(name)))
+					const marked = markedDecisions(marks)
+					const answered = settleAll(marked, assessment.prescription, 'asked elsewhere')
+					const of = { visit, assessment, decisions: insert ? answered : marked }
 					const plan = markedPlan(marks, visit.footwear?.[0]?.id)
-					const fields = clubFields(visit, decisions, consent, {
+					const fields = clubFields(of, consent, {
 						on,
 						purpose: 'coach',
 						plan,
@@ -162,8 +169,7 @@ describe('what a club may read', () => {
 						minutesToChange: 5,
 					})
 					const squadFields = clubFields(
-						visit,
-						decisions,
+						of,
 						{ ...consent, purpose: 'squad-club' },
 						{ on, purpose: 'squad-club', plan },
 					)
@@ -202,10 +208,53 @@ describe('what a club may read', () => {
 			screening: undefined,
 			notes: 'x',
 		})
+		const of = ofVisit(visit)
 		const letterOf = (seen: Visit) =>
 			JSON.stringify(
-				coachLetter(clubFields(seen, noDecisions, consent, { on, purpose: 'coach' }), clinic, on),
+				coachLetter(
+					clubFields({ ...of, visit: seen }, consent, { on, purpose: 'coach' }),
+					clinic,
+					on,
+				),
 			)
 		expect(letterOf(bare)).toBe(letterOf(visit))
+	})
+	it('is that a player may not train, without a word of the reason', () => {
+		const letterOf = (screening: object) => {
+			const visit = read({ ...json(demoNames[0]!), screening })
+			const plan = {
+				sessions: [{ date: '2027-03-02', kind: 'match' as const, surface: 'hall' }],
+				pairs: [],
+			}
+			const fields = clubFields(ofVisit(visit), consent, { on, purpose: 'coach', plan })
+			return { fields, text: JSON.stringify(coachLetter(fields, clinic, on)) }
+		}
+		const well = letterOf({})
+		const one = letterOf({ breathlessOrChestPain: true })
+		const other = letterOf({ fever: true })
+		expect(well.fields).toMatchObject({ mayTrain: true, mayPlay: true })
+		expect(well.text).not.toContain(sentences['coach.noSport'])
+		expect(one.fields).toMatchObject({ mayTrain: false, mayPlay: false, sessions: [], pairs: [] })
+		expect(one.text).toContain(sentences['coach.noSport'])
+		expect(one.text).toBe(other.text)
+	})
+	it('puts those who may not play first, then goes by name', () => {
+		const fieldsOf = (familyName: string, screening: object) => {
+			const raw = json(demoNames[0]!)
+			const visit = read({ ...raw, screening, player: { ...raw.player, familyName } })
+			return clubFields(
+				ofVisit(visit),
+				{ ...consent, purpose: 'squad-club' },
+				{ on, purpose: 'squad-club' },
+			)
+		}
+		const sheet = squadForClub(
+			[fieldsOf('Abel', {}), fieldsOf('Baker', {}), fieldsOf('Zander', { fever: true })],
+			clinic,
+			on,
+		)
+		const table = sheet.blocks.find((block) => block.kind === 'table')
+		const names = table?.kind === 'table' ? table.rows.map(([name]) => name) : []
+		expect(names).toEqual(['Tui Zander', 'Tui Abel', 'Tui Baker'])
 	})
 })

@@ -96,6 +96,9 @@ describe('every kind', () => {
 		expect(kinds.guardian.problems(input)).toEqual([
 			expect.stringMatching(/^player\.guardian: missing/),
 		])
+		expect(kinds.referral.problems(input)).toEqual([
+			expect.stringMatching(/^referral: no reason for a letter/),
+		])
 		expect(kinds.coach.problems(input)).toEqual([expect.stringMatching(/^consent: missing/)])
 		expect(kinds.squad.problems({ ...input, audience: 'club' })).toHaveLength(1)
 	})
@@ -154,19 +157,22 @@ describe('every kind', () => {
 	})
 	it('leaves out what a competent minor asked not to show the guardian', () => {
 		const visit = read(json(demoNames[0]!))
+		const assessment = assess(visit)
+		const planned = assessment.prescription.raise.pairs.find(({ left }) => left.addMm > 0)
 		const input = {
 			visit,
-			assessment: assess(visit),
-			decisions: { ...noDecisions, heelRaiseMm: { left: 4, right: 4 } },
+			assessment,
+			decisions: noDecisions,
 			clinic,
 			signedAt: undefined,
 			draft: true,
 			on,
 		}
-		expect(JSON.stringify(kinds.guardian.compose(input))).toContain('4 mm in both shoes')
+		const raised = `${planned!.left.addMm} mm in both shoes`
+		expect(JSON.stringify(kinds.guardian.compose(input))).toContain(raised)
 		expect(
 			JSON.stringify(kinds.guardian.compose({ ...input, withheld: ['insert'] })),
-		).not.toContain('4 mm in both shoes')
+		).not.toContain(raised)
 	})
 	it('names rules in plain words in the notes, each with a capital', () => {
 		for (const name of demoNames)
@@ -204,21 +210,18 @@ describe('the season chart', () => {
 			pairs: [{ id: 'p1', replaceBy: '2027-02-18' }, { id: 'p2' }],
 			off: [{ date: '2027-02-10', kind: 'training' as const, status: 'injured' as const }],
 		}
-		const chart = seasonChart({
-			visit,
-			decisions: { ...noDecisions, heelRaiseMm: { left: 4, right: 4 } },
-			clinic,
-			plan,
-			paper: 'A4',
-			draft: false,
-			on,
-		})
+		const worn = { insert: true, buying: true } as const
+		const input = { visit, clinic, plan, paper: 'A4', draft: false, on } as const
+		const chart = seasonChart({ ...worn, ...input })
 		const grid = chart.blocks[0]
 		if (grid?.kind !== 'chart') throw new Error('the chart comes first')
 		expect(grid.rows.map((row) => row[0]?.text)).toEqual(['5', '6', '7'])
 		expect(grid.rows[0]?.[1]).toMatchObject({ text: 'A+', pattern: 'plain' })
 		expect(grid.rows[0]?.[2]).toMatchObject({ text: 'B+', pattern: 'rising' })
 		expect(grid.rows[2]?.at(-1)?.below).toBe('new A')
+		const waiting = JSON.stringify(seasonChart({ ...worn, ...input, buying: false }))
+		expect(waiting).not.toContain('new A')
+		expect(waiting).not.toContain('replace by')
 		expect(JSON.stringify(chart)).not.toMatch(/injur|pain|apophysitis|raise|growth/i)
 	})
 })

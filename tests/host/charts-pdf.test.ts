@@ -118,7 +118,6 @@ describe('charts in the player report', () => {
 			expect(full.length).toBeLessThanOrEqual(plain.length + 1)
 			for (const words of [
 				'Left ankle',
-				documentSentences['player.chartOurLine'],
 				documentSentences['player.chartToCome'],
 				documentSentences['player.chartMiddle'],
 				spokenTo('player', state('chart.course', { of: 'lungeCm', seated: false }))!,

@@ -3,10 +3,11 @@ import { describe, expect, test } from 'vitest'
 import { Store } from '../../electron/store/store.ts'
 import type { ReportValue } from '../../shared/desk/visits/kept-pages.ts'
 import type { LwDocument } from '../../shared/engine/report/document.ts'
+import { sentences } from '../../shared/engine/words/en/documents.table.ts'
 import { decideAll } from '../decide.ts'
 import { open, passphrase, player, signed, withPlayer } from './bench-app.ts'
 import { pagesIn } from './golden/golden.ts'
-import { adult, consent, minor, put, release } from './outbox-bench.ts'
+import { adult, consent, minor, put, release, toRefer } from './outbox-bench.ts'
 import { opened as openedSeason, pictured, season } from './season-bench.ts'
 
 /** A host that notes what it draws; the bytes tell the pages apart. */
@@ -34,11 +35,13 @@ const recordsOf = async (here: string, kind: string, playerId: string) => {
 
 describe('signing', () => {
 	test.each([
-		['a minor', minor, ['player', 'guardian', 'referral']],
-		['a player of age', adult, ['player', 'referral']],
-	])('keeps each page that applies to %s, the report first', async (_, who, kinds) => {
+		['a minor', minor, {}, ['player', 'guardian']],
+		['a minor to be referred', minor, toRefer, ['player', 'guardian', 'referral']],
+		['a player of age', adult, {}, ['player']],
+		['a player of age to be referred', adult, toRefer, ['player', 'referral']],
+	])('keeps each page that applies to %s, the report first', async (_, who, screening, kinds) => {
 		const { app, here, playerId, kinds: drawn } = await playerOf(who)
-		const visitId = await signed(app, playerId)
+		const visitId = await signed(app, playerId, { screening })
 		expect(drawn()).toEqual(kinds)
 		const { pages, reportSha256 } = await app.ask('visits.open', { visitId })
 		expect(pages.map((page: { kind: string }) => page.kind)).toEqual(kinds)
@@ -67,8 +70,9 @@ describe('signing', () => {
 	test('keeps the chart of the plan that stands, and gives that one out', async () => {
 		const bench = await openedSeason()
 		await bench.save(season)
-		await bench.plan()
+		// a plan rests on what was settled: it is made after that
 		const draftId = await decideAll(bench.ask, bench.playerId, pictured.visitDate)
+		await bench.plan()
 		await bench.ask('visits.sign', { draftId })
 		expect(bench.drawn.map(({ kind }) => kind)).toContain('season-chart')
 		const before = bench.drawn.length
@@ -80,11 +84,49 @@ describe('signing', () => {
 		expect(Buffer.from(chart.base64, 'base64').toString()).toMatch(/^%PDF/)
 		bench.app.close()
 	})
+	test('tells the coach what to wear by the plan that stands', async () => {
+		const bench = await openedSeason()
+		await bench.save(season)
+		const draftId = await decideAll(bench.ask, bench.playerId, pictured.visitDate)
+		await bench.plan()
+		const { visitId } = await bench.ask<{ visitId: string }>('visits.sign', { draftId })
+		await bench.ask('outbox.addContact', {
+			playerId: bench.playerId,
+			name: 'Coach Invented',
+			role: 'coach',
+			email: 'coach@club.example',
+			emailAgain: 'coach@club.example',
+			warningsRead: true,
+		})
+		await bench.ask('consents.record', {
+			playerId: bench.playerId,
+			consent: consent('share-with-coach', 'Coach Invented', 'Rae Ashdown', 'guardian'),
+		})
+		const { recipients } = await bench.ask<{
+			recipients: { recipient: { role: string; recipientId: string } }[]
+		}>('outbox.recipients', { visitId })
+		const coach = recipients.find(({ recipient }) => recipient.role === 'coach')!
+		await bench.ask('outbox.add', {
+			visitId,
+			kind: 'coach',
+			recipientId: coach.recipient.recipientId,
+			channel: 'print',
+			due: pictured.visitDate,
+		})
+		const { itemId } = (
+			await bench.ask<{ items: { itemId: string }[] }>('outbox.list', {})
+		).items.at(-1)!
+		await bench.ask('outbox.look', { itemId })
+		const letter = bench.drawn.at(-1)!
+		expect(letter.kind).toBe('coach')
+		expect(JSON.stringify(letter.blocks)).toContain(sentences['coach.wear'])
+		bench.app.close()
+	})
 })
 describe('a page that was made for somebody', () => {
 	test('is composed once for each recipient and version, and kept', async () => {
 		const { app, playerId, drawn } = await playerOf(adult)
-		const visitId = await signed(app, playerId)
+		const visitId = await signed(app, playerId, { screening: toRefer })
 		await app.ask('outbox.addContact', {
 			playerId,
 			name: 'Dr Ines Okafor',

@@ -1,5 +1,6 @@
 /** The demo visits as input of every kind of document. */
 import { assess } from '../../shared/engine/assess.ts'
+import { settleAll } from '../../shared/engine/prescription/answers.ts'
 import type { KindInput, KindName } from '../../shared/engine/report/kinds.ts'
 import { type Decisions, noDecisions } from '../../shared/engine/visit/decisions.ts'
 import type { Visit } from '../../shared/engine/visit/visit.ts'
@@ -34,31 +35,30 @@ const plan = {
 }
 export const decisions: Decisions = {
 	...noDecisions,
-	heelRaiseMm: { left: 4, right: 4 },
 	reviewDate: '2027-05-05',
+	referralDone: 'The family doctor was called.',
 	consentNoted: true,
 }
-/** What a kind is composed of: signed, with consents and a plan. */
-export const inputOf = (
-	visit: Visit,
-	kind: KindName,
-	more: Partial<KindInput> = {},
-): KindInput => ({
-	visit,
-	assessment: assess(visit),
-	decisions,
-	clinic,
-	signedAt: '2027-03-01T09:00:00.000Z',
-	draft: false,
-	on,
-	plan,
-	consents: [
-		{
-			id: 'C-7',
-			purpose: kind === 'coach' ? 'coach' : 'squad-club',
-			decision: 'permit',
-			given: '2027-01-20',
-		},
-	],
-	...more,
-})
+/** What a kind is composed of: settled as proposed and signed, with consents and a plan. */
+export const inputOf = (visit: Visit, kind: KindName, more: Partial<KindInput> = {}): KindInput => {
+	const assessment = assess(visit)
+	return {
+		visit,
+		assessment,
+		decisions: settleAll(decisions, assessment.prescription, 'asked elsewhere'),
+		clinic,
+		signedAt: '2027-03-01T09:00:00.000Z',
+		draft: false,
+		on,
+		plan,
+		consents: [
+			{
+				id: 'C-7',
+				purpose: kind === 'coach' ? 'coach' : 'squad-club',
+				decision: 'permit',
+				given: '2027-01-20',
+			},
+		],
+		...more,
+	}
+}

@@ -5,7 +5,7 @@ import { transmissionSheet } from '../../shared/desk/outbox/sheet.ts'
 import type { Clinic } from '../../shared/engine/report/clinic.ts'
 import { textsIn } from '../../shared/engine/report/texts.ts'
 import { clinic, signed } from './bench-app.ts'
-import { adult, bench, consent, item, minor, put, release } from './outbox-bench.ts'
+import { adult, bench, consent, item, minor, put, release, toRefer } from './outbox-bench.ts'
 
 test(
 	'before it leaves: another person named in it, a note on the record, a guardian of a ' +
@@ -17,6 +17,7 @@ test(
 		})
 		const visitId = await signed(app, playerId, {
 			notes: 'Wore the boots of NGUYEN-HART, Zoe last week.',
+			screening: toRefer,
 		})
 		const plain = await put(app, visitId)
 		// the player report does not print free notes: nothing to warn of

@@ -27,6 +27,8 @@ export const minor = {
 		phone: '555 0177',
 	},
 }
+/** A sign that asks for a letter: without one there is none to be sent. */
+export const toRefer = { reducedSensation: true }
 export const consent = (
 	purpose: string,
 	recipient: string,
@@ -60,7 +62,7 @@ export async function mailed(port: number, here = folder(), player: object = adu
 		clock: { assessWithinDays: 30, authorityWithinHours: 72 },
 	})
 	const { playerId } = await app.ask('players.save', { player })
-	const visitId = await signed(app, playerId)
+	const visitId = await signed(app, playerId, { screening: toRefer })
 	return { app, here, playerId: playerId as string, visitId }
 }
 export async function bench(player: object = adult) {

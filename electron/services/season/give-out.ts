@@ -2,10 +2,12 @@
 import type { InputOf, OutputOf } from '../../../shared/contract.ts'
 import { pocketKind } from '../../../shared/desk/visits/kept-pages.ts'
 import { dayHere } from '../../../shared/desk/workplace/local-day.ts'
+import { assess } from '../../../shared/engine/assess.ts'
 import { present } from '../../../shared/engine/plain/present.ts'
 import type { Clinic } from '../../../shared/engine/report/clinic.ts'
 import type { LwDocument } from '../../../shared/engine/report/document.ts'
 import { pocketTable } from '../../../shared/engine/report/pocket.ts'
+import { type WornIn, wornIn } from '../../../shared/engine/report/season-chart/chart-input.ts'
 import { seasonChart } from '../../../shared/engine/report/season-chart.ts'
 import { state } from '../../../shared/engine/words/statement.ts'
 import { writeCalendar } from '../../calendar/write.ts'
@@ -60,19 +62,29 @@ export async function chartSeason(
 	const fileName =
 		paper === 'pocket' ? `season-pocket-${on}.pdf` : `season-chart-${paper}-${on}.pdf`
 	if (before) return pdfOf(before.bytes, fileName)
-	const document = pageOfPlan(basis, planned, { clinic, paper, on })
+	const worn = wornIn({
+		assessment: assess(basis.visit, basis.earlier, memory.clinic.protocol),
+		decisions: basis.decisions,
+	})
+	const document = pageOfPlan(basis, planned, { clinic, paper, on, worn })
 	const bytes = await draw(deps, document)
 	keepGiven(memory, deps, { kind, playerId, version: planned.version, from, document, bytes })
 	return pdfOf(bytes, fileName)
 }
+interface PageOfPlan {
+	clinic: Clinic
+	paper: 'A4' | 'A3' | 'pocket'
+	on: string
+	worn: WornIn
+}
 function pageOfPlan(
-	{ visit, decisions }: Basis,
+	{ visit }: Basis,
 	{ value: { plan }, version }: KeptPlan,
-	{ clinic, paper, on }: { clinic: Clinic; paper: 'A4' | 'A3' | 'pocket'; on: string },
+	{ clinic, paper, on, worn }: PageOfPlan,
 ): LwDocument {
 	return paper === 'pocket'
-		? pocketTable({ visit, clinic, plan, on })
-		: seasonChart({ visit, decisions, clinic, plan, paper, version, draft: false, on })
+		? pocketTable({ visit, clinic, plan, buying: worn.buying, on })
+		: seasonChart({ ...worn, visit, clinic, plan, paper, version, draft: false, on })
 }
 const withoutStamp = (text: string): string => text.replace(/^DTSTAMP:.*$/gm, '')
 /**

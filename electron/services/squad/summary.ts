@@ -66,12 +66,11 @@ function forClub(memory: Needs, deps: Deps, { squadId, day, team }: Board): Summ
 			leftOut.push(`${row.name}: ${answer.because}`)
 			return []
 		}
-		const read = orTrouble(() => openVisit(deps, { visitId: row.visitId }))
+		const read = orTrouble(() => memberOf(openVisit(deps, { visitId: row.visitId })))
 		if ('trouble' in read) {
 			leftOut.push(`${row.name}: ${read.trouble}`)
 			return []
 		}
-		const { visit, decisions } = read.value
 		const consent = {
 			id: answer.consentId.slice(0, 8),
 			purpose: 'squad-club' as const,
@@ -79,7 +78,7 @@ function forClub(memory: Needs, deps: Deps, { squadId, day, team }: Board): Summ
 			given: day < on ? day : on,
 			...(answer.expires && { until: answer.expires }),
 		}
-		return [clubFields(visit, decisions, consent, { on, purpose: 'squad-club' })]
+		return [clubFields(read.value, consent, { on, purpose: 'squad-club' })]
 	})
 	return { document: squadForClub(fields, memory.clinic.needLetterhead(), on, team), leftOut }
 }

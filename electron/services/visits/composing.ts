@@ -7,6 +7,7 @@ import type { DocumentValue } from '../../../shared/desk/visits/kept-pages.ts'
 import { dayHere, dayOfMoment } from '../../../shared/desk/workplace/local-day.ts'
 import { digestOf } from '../../../shared/engine/plain/canonical.ts'
 import { addDays } from '../../../shared/engine/plain/days.ts'
+import { present } from '../../../shared/engine/plain/present.ts'
 import type { ClubConsent } from '../../../shared/engine/report/club.ts'
 import type { LwDocument } from '../../../shared/engine/report/document.ts'
 import type { KeptDocument } from '../../../shared/engine/report/kept/form.ts'
@@ -19,6 +20,7 @@ import { assessmentOf } from '../records/assessment.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
 import { Refusal } from '../records/refusal.ts'
+import { planThen } from '../season/standing.ts'
 import { draw, sha256Of } from './drawing.ts'
 import { documentBefore } from './given.ts'
 import { amendmentThen } from './reports.ts'
@@ -87,14 +89,20 @@ function addedBy(
 	kind: OutboxKind,
 	memory: Needs,
 	deps: Deps,
-	{ visitId, playerId }: SignedVisit,
+	signed: SignedVisit,
 	recipient: Recipient,
 ): Partial<KindInput> {
+	const { visitId, playerId } = signed
 	switch (kind) {
 		case 'referral':
 			return { letter: letterTo(memory, deps, playerId, recipient) }
-		case 'coach':
-			return { consents: [coachConsent(memory, deps, playerId, recipient)] }
+		case 'coach': {
+			const season = planThen(memory, deps, playerId, signedInput(memory, deps, signed))
+			return present({
+				consents: [coachConsent(memory, deps, playerId, recipient)],
+				plan: season?.plan,
+			})
+		}
 		case 'guardian': {
 			const told = toldToClub(memory, visitId)
 			return told.length > 0 ? { sharedWithClub: told } : {}

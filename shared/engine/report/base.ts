@@ -8,7 +8,7 @@ import { termWords } from '../visit/terms.ts'
 import type { Visit } from '../visit/visit.ts'
 import { fullName } from '../words/names.ts'
 import { type Speak, speakFrom } from '../words/speak.ts'
-import { dateWords, shown } from '../words/words.ts'
+import { dateWords } from '../words/words.ts'
 import type { Clinic } from './clinic.ts'
 import { textOn } from './colour.ts'
 import type { Block, Letterhead, LwDocument } from './document.ts'
@@ -112,14 +112,4 @@ export function frame(
 		createdAt: signedAt ?? `${visit.visitDate}T12:00:00.000Z`,
 		paper: clinic.paper ?? 'A4',
 	}
-}
-/** A heel raise in words: '4 mm in both shoes'; undefined where there is none. */
-export function raiseInWords(
-	raise: { left: number; right: number } | undefined,
-	t: Speak,
-): string | undefined {
-	if (!raise || (raise.left === 0 && raise.right === 0)) return undefined
-	return raise.left === raise.right
-		? t('player.raiseBoth', { mm: shown(raise.left) })
-		: t('player.raiseSides', { left: shown(raise.left), right: shown(raise.right) })
 }

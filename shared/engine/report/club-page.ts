@@ -3,11 +3,15 @@ import { termWords } from '../visit/terms.ts'
 import type { Speak } from '../words/speak.ts'
 import { clinicianOf, letterheadOf } from './base.ts'
 import type { Clinic } from './clinic.ts'
+import type { ClubFields } from './club.ts'
 import type { LwDocument } from './document.ts'
 
 /** A sole as the trade names it, or that none is stated. */
-export const soleWords = (sole: string | undefined, t: Speak): string =>
+const soleWords = (sole: string | undefined, t: Speak): string =>
 	sole ? termWords(sole) : t('common.notStated')
+/** A pair by its sole, and that it is worn for training alone. */
+export const pairWords = ({ sole, trainingOnly }: ClubFields['pairs'][number], t: Speak): string =>
+	trainingOnly ? `${soleWords(sole, t)}, ${t('coach.trainingOnly')}` : soleWords(sole, t)
 /** Yes or no in the words of the catalogue. */
 export const yesOrNo = (value: boolean, t: Speak): string =>
 	value ? t('common.yes') : t('common.no')

@@ -1,12 +1,16 @@
 /** What a club may read: a whitelist of fields, taken only under a consent that is in force. */
 
+import { isHeld } from '../facts/held.ts'
 import { present } from '../plain/present.ts'
-import type { Decisions } from '../visit/decisions.ts'
+import { pairsLeftOff } from '../prescription/owned.ts'
+import type { SettledPlan } from '../prescription/settled.ts'
 import type { Visit } from '../visit/visit.ts'
 import { fullName } from '../words/names.ts'
-import { insertDecided } from './decided.ts'
 import type { PlanView } from './inputs.ts'
+import { insertWorn } from './insert-of.ts'
 import { planLetters } from './pair-letters.ts'
+import { type PlanInput, planOf } from './plan-of.ts'
+import { waits } from './waits.ts'
 
 /** A consent as the club documents need it. Dates ISO 8601; the last day of `until` included. */
 export interface ClubConsent {
@@ -44,11 +48,15 @@ export interface ClubFields {
 	name: string
 	club?: string
 	assessed: boolean
+	/** Whether the player may train, and may play matches: never why. */
+	mayTrain: boolean
+	mayPlay: boolean
 	insertWorn: boolean
 	minutesToChange?: number
 	reviewDate?: string
 	limits: PracticalLimit[]
-	pairs: { letter: string; sole?: string }[]
+	/** Pairs that may be worn. */
+	pairs: { letter: string; sole?: string; trainingOnly?: boolean }[]
 	sessions: {
 		date: string
 		start?: string
@@ -87,38 +95,64 @@ export function consentRefusal(
 		return `consent.until: run out, given ${consent.until}, allowed: ${on} or later`
 	return undefined
 }
+/** Running is what training is made of: where that waits, so does training. */
+const mayTrain = ({ gate }: SettledPlan): boolean =>
+	!isHeld(gate, 'sport') && !isHeld(gate, 'impact')
+const mayPlay = (plan: SettledPlan): boolean => mayTrain(plan) && !isHeld(plan.gate, 'match')
+/** Pairs that may be worn: one that may not is on no page of the club. */
+function wornPairs(visit: Visit, plan: SettledPlan, letters: ReadonlyMap<string, string>) {
+	if (!mayTrain(plan)) return []
+	const { owned } = plan
+	const verdicts = new Map(owned.map(({ id, verdict }) => [id, verdict]))
+	const leftOff = pairsLeftOff(owned)
+	return (visit.footwear ?? [])
+		.filter(({ id }) => !leftOff.includes(id))
+		.map((pair) =>
+			present({
+				letter: letters.get(pair.id) ?? '',
+				sole: pair.sole,
+				trainingOnly: verdicts.get(pair.id) === 'training-only' || undefined,
+			}),
+		)
+}
+/** Sessions that may be taken part in, with pairs that may be worn. */
+function heldSessions(plan: SettledPlan, { sessions = [] }: Partial<PlanView>) {
+	if (!mayTrain(plan) || waits(plan.gate, 'season')) return []
+	return mayPlay(plan) ? sessions : sessions.filter(({ kind }) => kind !== 'match')
+}
 /**
  * The only door from a visit to the club. @throws NoConsent naming what is missing where no consent
  * is in force
  */
 export function clubFields(
-	visit: Visit,
-	decisions: Decisions,
+	{ visit, assessment, decisions }: PlanInput & { visit: Visit },
 	consent: ClubConsent | undefined,
 	adds: ClubAdds,
 ): ClubFields {
 	const refusal = consentRefusal(consent, adds)
 	if (refusal || !consent) throw new NoConsent(refusal)
+	// what was only proposed is no fact of the club's
+	const plan = planOf({ assessment, decisions })
 	const letters = planLetters(visit, adds.plan)
+	const pairs = wornPairs(visit, plan, letters)
+	const isWorn = new Set(pairs.map(({ letter }) => letter))
+	const letterOf = (pair: string | undefined): string | undefined => {
+		const letter = pair === undefined ? undefined : letters.get(pair)
+		return letter !== undefined && isWorn.has(letter) ? letter : undefined
+	}
 	return present({
 		name: fullName(visit.player),
 		club: visit.player.club || undefined,
 		assessed: true,
-		insertWorn: insertDecided(decisions),
+		mayTrain: mayTrain(plan),
+		mayPlay: mayPlay(plan),
+		insertWorn: insertWorn(plan),
 		minutesToChange: adds.minutesToChange,
-		reviewDate: decisions.reviewDate || undefined,
+		reviewDate: plan.review?.date,
 		limits: [...(adds.limits ?? [])],
-		pairs: (visit.footwear ?? []).map((pair) =>
-			present({ letter: letters.get(pair.id) ?? '', sole: pair.sole }),
-		),
-		sessions: (adds.plan?.sessions ?? []).map(({ date, start, kind, surface, pair }) =>
-			present({
-				date,
-				start: start || undefined,
-				kind,
-				surface,
-				letter: (pair === undefined ? undefined : letters.get(pair)) || undefined,
-			}),
+		pairs,
+		sessions: heldSessions(plan, adds.plan ?? {}).map(({ date, start, kind, surface, pair }) =>
+			present({ date, start: start || undefined, kind, surface, letter: letterOf(pair) }),
 		),
 		consent: present({
 			id: consent.id,

@@ -5,7 +5,7 @@ import { dateWords } from '../words/words.ts'
 import { heading, say, small, speakOf } from './base.ts'
 import type { Clinic } from './clinic.ts'
 import type { ClubFields } from './club.ts'
-import { clubFrame, soleWords, yesOrNo } from './club-page.ts'
+import { clubFrame, pairWords, yesOrNo } from './club-page.ts'
 import type { Block, LwDocument } from './document.ts'
 
 /** Sessions in a letter; the season chart has the rest. */
@@ -26,6 +26,7 @@ export function coachLetter(fields: ClubFields, clinic: Clinic, on: string): LwD
 			[t('subject.consent'), consentWords(fields, t)],
 		],
 		blocks: [
+			...mayNot(fields, t),
 			say(t('coach.intro')),
 			...facts(fields, t),
 			...limits(fields, t),
@@ -34,12 +35,18 @@ export function coachLetter(fields: ClubFields, clinic: Clinic, on: string): LwD
 		],
 	}
 }
-const consentWords = ({ consent: { id, given, until } }: ClubFields, t: Speak): string =>
+const consentWords = ({ consent: { given, until } }: ClubFields, t: Speak): string =>
 	until
-		? t('coach.consentUntil', { id, given: dateWords(given), until: dateWords(until) })
-		: t('coach.consent', { id, given: dateWords(given) })
+		? t('coach.consentTo', { given: dateWords(given), until: dateWords(until) })
+		: t('coach.consentFrom', { given: dateWords(given) })
+/** What the player may not do stands over everything, without a reason. */
+function mayNot({ mayTrain, mayPlay }: ClubFields, t: Speak): Block[] {
+	if (mayTrain && mayPlay) return []
+	const title = mayTrain ? t('coach.noMatch') : t('coach.noSport')
+	return [{ kind: 'alert', title, text: t('coach.untilWeSay') }]
+}
 function facts(fields: ClubFields, t: Speak): Block[] {
-	const { assessed, insertWorn, minutesToChange, reviewDate } = fields
+	const { assessed, mayTrain, mayPlay, insertWorn, minutesToChange, reviewDate } = fields
 	const minutes =
 		minutesToChange === undefined
 			? []
@@ -53,6 +60,8 @@ function facts(fields: ClubFields, t: Speak): Block[] {
 			widths: ['*', 200],
 			rows: [
 				[t('coach.assessed'), yesOrNo(assessed, t)],
+				[t('coach.mayTrain'), yesOrNo(mayTrain, t)],
+				[t('coach.mayPlay'), yesOrNo(mayPlay, t)],
 				[t('coach.insert'), yesOrNo(insertWorn, t)],
 				...minutes,
 				[t('coach.review'), reviewDate ? dateWords(reviewDate) : t('coach.noDate')],
@@ -76,7 +85,7 @@ function pairs(fields: ClubFields, t: Speak): Block[] {
 			caption: t('coach.pairsCaption'),
 			head: [t('coach.letter'), t('coach.sole')],
 			widths: [60, '*'],
-			rows: fields.pairs.map((pair) => [pair.letter, soleWords(pair.sole, t)]),
+			rows: fields.pairs.map((pair) => [pair.letter, pairWords(pair, t)]),
 		},
 	]
 }
@@ -97,9 +106,11 @@ function sessions(fields: ClubFields, on: string, t: Speak): Block[] {
 			letter ?? t('chart.none'),
 		]),
 	}
+	// no plan was made, none was shared, or none of it may be taken part in: the page cannot tell which
+	if (next.length === 0) return []
 	return [
 		heading(t('coach.wear')),
-		next.length === 0 ? say(t('coach.noPlan')) : table,
+		table,
 		...(next.length < total ? [small(t('coach.more', { count: next.length, total }))] : []),
 	]
 }

@@ -56,18 +56,6 @@ function isDropped(
 	)
 	return (kind, { feature }) => dropped.has(`${kind}.${feature}`)
 }
-/** Rules of which the clinician dropped something: their sentences speak of it still. */
-export function rulesPartlyDropped(
-	target: Readonly<Record<'seek' | 'avoid', readonly Kept<FeatureWish>[]>>,
-	decisions: Decisions,
-): Set<string> {
-	const isGone = isDropped(decisions)
-	return new Set(
-		(['seek', 'avoid'] as const).flatMap((kind) =>
-			target[kind].filter((wish) => isGone(kind, wish)).map(({ rule }) => rule),
-		),
-	)
-}
 /** Seek or avoid as decided, one row a feature, with every reason. */
 export function standingWishes(
 	wishes: readonly Kept<FeatureWish>[],
@@ -79,7 +67,3 @@ export function standingWishes(
 	const rows = Map.groupBy(standing, (wish) => wish.feature)
 	return [...rows].map(([feature, list]) => ({ feature, wishes: list }))
 }
-/** Whether the clinician decided that something is worn inside the shoe. */
-export const insertDecided = ({ heelRaiseMm, insert }: Decisions): boolean =>
-	(heelRaiseMm !== undefined && heelRaiseMm.left + heelRaiseMm.right > 0) ||
-	[...(insert?.left ?? []), ...(insert?.right ?? [])].some((element) => element.choice !== 'drop')

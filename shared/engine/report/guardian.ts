@@ -1,91 +1,119 @@
 /**
- * The guardian summary, one page: purpose, actions, what to buy, wearing in, warning signs, growth,
- * what the club was told.
+ * The guardian summary, one page: what stops, purpose, actions, the pairs at hand, what to buy,
+ * wearing in, warning signs, growth, what the club was told.
  */
+import type { Feature } from '../visit/terms.ts'
 import type { Speak } from '../words/speak.ts'
-import {
-	capital,
-	dateWords,
-	defaultWarningSigns,
-	featureInWords,
-	shown,
-	sizeShown,
-} from '../words/words.ts'
+import { capital, dateWords, defaultWarningSigns, shown, sizeShown } from '../words/words.ts'
 import {
 	amended,
 	frame,
 	heading,
 	nameOf,
-	raiseInWords,
 	say,
 	signature,
 	small,
 	speakOf,
 	statusOf,
 } from './base.ts'
-import { standingWishes } from './decided.ts'
 import type { Block, LwDocument } from './document.ts'
 import type { ReportInput } from './inputs.ts'
-import { actionsOf, alertFor } from './player/actions.ts'
+import { insertOf } from './insert-of.ts'
+import { planOf } from './plan-of.ts'
+import { alertFor, doNowFor } from './player/actions.ts'
+import { featuresInWords, pairsAlike, pairsToFind } from './player/next-pair.ts'
+import { pairRows, untilFootReview } from './player/pairs.ts'
 import { labelsOf } from './player/size.ts'
-import { isUrgent, newBootsWait } from './player/waits.ts'
+import { raiseLines } from './raise-lines.ts'
 import { readerOf } from './reader.ts'
+import { buyingWaits, waits } from './waits.ts'
 
 type Part = (input: ReportInput, t: Speak) => Block[]
-/** Features named in one line of one page; the player report has them all. */
-const mostFeatures = 5
+/** Pairs and their features that stand on one page; the player report has them all. */
+const mostFeatures = 4
+const mostPairs = 2
 const mostSigns = 6
 
 /** What is urgent, over everything else; the sources stand in the player's report. */
 const stop: Part = (input, t) => alertFor(readerOf('guardian', input), input, t)
 const purpose: Part = ({ visit }, t) => [
-	say(t('guardian.purpose', { name: visit.player.givenName, date: dateWords(visit.visitDate) })),
+	say(t('guardian.seen', { name: visit.player.givenName, date: dateWords(visit.visitDate) })),
 ]
-const doNow: Part = (input, t) => {
-	const { items } = actionsOf(readerOf('guardian', input), input, t)
-	return [
-		heading(t('player.doNow')),
-		items.length > 0 ? { kind: 'actions', items } : say(t('player.nothingDecided')),
-	]
+const doNow: Part = (input, t) => doNowFor(readerOf('guardian', input), input, t)
+const keepsFootwear = ({ withheld = [] }: ReportInput): boolean => withheld.includes('footwear')
+/** Pairs with which something is to be done. */
+const pairs: Part = (input, t) => {
+	if (keepsFootwear(input)) return []
+	const reader = readerOf('guardian', input)
+	const rows = pairRows(reader, input, t, ({ verdict }) => verdict !== 'keep')
+	if (rows.length === 0) return []
+	const items = rows.map(([name = '', verdict = '', why = '']) =>
+		[t('guardian.pair', { name, verdict }), why].filter(Boolean).join(' '),
+	)
+	return [heading(t('guardian.pairs')), { kind: 'list', items }]
 }
+const untilReview: Part = (input, t) => (keepsFootwear(input) ? [] : untilFootReview(input, t))
 const buy: Part = (input, t) => {
-	if (input.withheld?.includes('footwear') || newBootsWait(input.assessment)) return []
-	return [heading(t('guardian.buy')), sizeToBuy(input, t), ...featuresToBuy(input, t)]
+	const plan = planOf(input)
+	if (keepsFootwear(input) || buyingWaits(plan.gate)) return []
+	const blocks = [...sizeToBuy(input, t), ...featuresToBuy(input, t)]
+	if (blocks.length === 0) return []
+	const isNow = plan.questions.length === 0 || plan.pairs.some(({ means }) => means === 'buy')
+	return [heading(isNow ? t('guardian.buy') : t('guardian.buyNext')), ...blocks]
 }
-function sizeToBuy({ visit, assessment: { sizing } }: ReportInput, t: Speak): Block {
-	const inside = sizing.insideLengthMm
-	if (!inside) return say(t('guardian.noSize'))
+function sizeToBuy(input: ReportInput, t: Speak): Block[] {
+	const { visit, assessment } = input
+	const { sizing } = assessment
+	if (sizing.fitLengthMm === undefined) return [say(t('guardian.noSize'))]
+	const inside = planOf(input).size.boots
+	if (!inside) return []
 	const labels = labelsOf(visit, sizing).map(([system, size]) =>
 		t('guardian.label', { system, size: sizeShown(size.label) }),
 	)
-	return say(
-		t('guardian.inside', {
-			min: shown(inside.min),
-			max: shown(inside.max),
-			labels: labels.join(', '),
-		}),
-	)
-}
-function featuresToBuy({ assessment: { footwear }, decisions }: ReportInput, t: Speak): Block[] {
-	const named = (kind: 'seek' | 'avoid') =>
-		standingWishes(footwear.target[kind], kind, decisions)
-			.slice(0, mostFeatures)
-			.map(({ feature }) => featureInWords(feature))
-			.join('; ')
-	const [seek, avoid] = [named('seek'), named('avoid')]
-	const sentences = [
-		...(seek ? [t('guardian.look', { features: seek })] : []),
-		...(avoid ? [t('guardian.avoid', { features: avoid })] : []),
+	return [
+		say(
+			t('guardian.inside', {
+				min: shown(inside.min),
+				max: shown(inside.max),
+				labels: labels.join(', '),
+			}),
+		),
 	]
-	return sentences.length > 0 ? [say(sentences.join(' '))] : []
 }
+function featuresToBuy(input: ReportInput, t: Speak): Block[] {
+	const plan = planOf(input)
+	const pairs = pairsToFind(plan)
+	const toBuy = pairs.filter(({ means }) => means === 'buy')
+	const alike = pairsAlike(toBuy.length > 0 ? toBuy : pairs, plan, t)
+	return alike
+		.slice(0, mostPairs)
+		.map(({ title, seek, avoid }) =>
+			say(
+				[
+					`${title}.`,
+					...sentenceOf(seek, (features) => t('guardian.look', { features })),
+					...sentenceOf(avoid, (features) => t('guardian.avoid', { features })),
+				].join(' '),
+			),
+		)
+}
+const sentenceOf = (features: readonly Feature[], says: (features: string) => string): string[] =>
+	features.length === 0 ? [] : [says(featuresInWords(features.slice(0, mostFeatures)))]
+/** New boots, raise and insert, each unless it waits or was not to be shown. */
 const wearing: Part = (input, t) => {
-	const { assessment, decisions, withheld = [] } = input
-	if (isUrgent(assessment.screening.action)) return []
-	const raise = withheld.includes('insert') ? undefined : raiseInWords(decisions.heelRaiseMm, t)
+	const { withheld = [], visit } = input
+	const plan = planOf(input)
+	const showsInsert = !withheld.includes('insert')
+	const raises =
+		showsInsert && !waits(plan.gate, 'raise')
+			? raiseLines(plan, visit, t).map((raise) => t('guardian.raise', { raise }))
+			: []
+	const { left, right } = insertOf(input)
+	const isWorn = showsInsert && left.length + right.length > 0 && !waits(plan.gate, 'sport')
 	const sentences = [
-		...(newBootsWait(assessment) ? [] : [t('guardian.wearBoots')]),
-		...(raise ? [t('guardian.raise', { raise })] : []),
+		...(buyingWaits(plan.gate) ? [] : [t('guardian.wearBoots')]),
+		...raises,
+		...(isWorn ? [t('guardian.wearInsert', { name: visit.player.givenName })] : []),
 	]
 	if (sentences.length === 0) return []
 	return [heading(t('guardian.wear')), say(sentences.join(' '))]
@@ -98,12 +126,17 @@ const signs: Part = ({ decisions }, t) => [
 	},
 	say(t('player.emergency')),
 ]
-const again: Part = ({ decisions, assessment, withheld = [] }, t) => {
-	const byGrowth = withheld.includes('growth') ? undefined : assessment.growth?.measureAgainBy
-	const date = decisions.reviewDate ?? byGrowth
+/** The day of the plan; one that rests on growth alone is not told where growth is not shown. */
+const again: Part = (input, t) => {
+	const { withheld = [], assessment } = input
+	const { review } = planOf(input)
+	const topics = new Map(assessment.findings.map(({ id, topic }) => [id, topic]))
+	const byGrowthAlone =
+		!!review?.because.length && review.because.every((id) => topics.get(id) === 'growth')
+	const isTold = review && !(byGrowthAlone && withheld.includes('growth'))
 	return [
 		heading(t('guardian.again')),
-		say(date ? t('guardian.againBy', { date: dateWords(date) }) : t('guardian.againNone')),
+		say(isTold ? t('guardian.againOn', { date: dateWords(review.date) }) : t('guardian.againNone')),
 	]
 }
 const shared: Part = ({ decisions, sharedWithClub = [] }, t) => [
@@ -129,6 +162,8 @@ const parts: readonly Part[] = [
 	stop,
 	purpose,
 	doNow,
+	untilReview,
+	pairs,
 	buy,
 	wearing,
 	signs,

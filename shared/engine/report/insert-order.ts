@@ -2,41 +2,32 @@
  * The insert order: per side the complete design, the insert at true size, and a slip for the
  * laboratory to send back.
  */
-import { type DecidedInsert, decidedInsert } from '../insert/decided.ts'
-import { openProtocol } from '../protocol/protocol.ts'
+import { isHeld } from '../facts/held.ts'
 import { ageYears } from '../visit/age.ts'
 import { bothSides } from '../visit/sides.ts'
 import type { Speak } from '../words/speak.ts'
-import { spokenTo } from '../words/statement.ts'
-import { capital, dateWords, shown, sideWords } from '../words/words.ts'
+import { dateWords, shown } from '../words/words.ts'
 import { frame, heading, nameOf, playsOf, say, signature, speakOf, statusOf } from './base.ts'
 import type { Clinic } from './clinic.ts'
 import type { Block, LwDocument } from './document.ts'
 import type { ReportInput } from './inputs.ts'
+import { insertOf } from './insert-of.ts'
 import { design } from './insert-order/design.ts'
 import { capture, feet, shoes } from './insert-order/feet-and-shoes.ts'
 import { trueSize } from './insert-order/true-size.ts'
 import { Notes } from './notes.ts'
-
-/** The insert that stands after the decisions, by the protocol of the assessment. */
-export const standingInsert = ({
-	visit,
-	assessment,
-	decisions,
-	protocol,
-}: Pick<ReportInput, 'visit' | 'assessment' | 'decisions' | 'protocol'>): DecidedInsert =>
-	decidedInsert(visit, assessment, decisions, protocol ?? openProtocol())
+import { planOf } from './plan-of.ts'
+import { isRaised, raiseLines } from './raise-lines.ts'
 
 /**
  * Prescription of one player's insert to a laboratory; nothing in it is taken from the other side.
  */
 export function insertOrder(input: ReportInput): LwDocument {
 	const { clinic } = input
-	const standing = standingInsert(input)
+	const standing = insertOf(input)
 	const t = speakOf(clinic)
 	const notes = new Notes(t)
-	// noted before the designs, so that their sources have the first numbers
-	const toSettle = conflicts(standing, notes, t)
+	const raise = raises(input, t)
 	return {
 		...frame(input, t),
 		title: t('order.title'),
@@ -49,8 +40,10 @@ export function insertOrder(input: ReportInput): LwDocument {
 			...feet(input, t),
 			...shoes(input, t),
 			heading(t('order.design')),
-			...bothSides.flatMap((side) => design(standing, side, notes, t)),
-			...toSettle,
+			...raise,
+			...bothSides.flatMap((side) =>
+				design({ insert: standing, isRaised: raise.length > 0 }, side, notes, t),
+			),
 			...signature(input, t),
 			...trueSize(input, standing, t),
 			...slip(clinic, t),
@@ -86,15 +79,14 @@ function replacement(input: ReportInput, t: Speak): Block[] {
 		},
 	]
 }
-/** Elements that pull apart are settled with the laboratory before making. */
-function conflicts({ result }: DecidedInsert, notes: Notes, t: Speak): Block[] {
-	const items = result.conflicts.flatMap((conflict) => {
-		const words = spokenTo('laboratory', conflict)
-		if (words === undefined) return []
-		return [`${capital(sideWords[conflict.side])}: ${words} ${notes.mark(conflict.basis)}`]
-	})
-	if (items.length === 0) return []
-	return [heading(t('order.conflicts'), { level: 2 }), { kind: 'list', items }]
+/** The raise under the heel, one figure for each foot in each pair. */
+function raises(input: ReportInput, t: Speak): Block[] {
+	const plan = planOf(input)
+	if (!isRaised(plan) || isHeld(plan.gate, 'raise')) return []
+	return [
+		heading(t('order.raise'), { level: 2 }),
+		{ kind: 'list', items: raiseLines(plan, input.visit, t) },
+	]
 }
 function slip(clinic: Clinic, t: Speak): Block[] {
 	const fields = [

@@ -11,12 +11,17 @@ import { coachLetter } from './coach-letter.ts'
 import type { LwDocument } from './document.ts'
 import { guardianSummary } from './guardian.ts'
 import type { ReportInput } from './inputs.ts'
-import { insertOrder, standingInsert } from './insert-order.ts'
+import { insertOf } from './insert-of.ts'
+import { insertOrder } from './insert-order.ts'
+import { planOf } from './plan-of.ts'
 import { playerReport } from './player.ts'
+import { hasReason } from './referral/reasons.ts'
 import { referralLetter } from './referral.ts'
+import { wornIn } from './season-chart/chart-input.ts'
 import { seasonChart } from './season-chart.ts'
 import { type SquadMember, squadForClinician } from './squad.ts'
 import { squadForClub } from './squad-for-club.ts'
+import { waits } from './waits.ts'
 
 export interface KindInput extends ReportInput {
 	/** ISO date on which the document is made. */
@@ -49,16 +54,30 @@ const guardianProblems = ({ visit, protocol = openProtocol() }: KindInput): stri
 			`a guardian, or a player under ${protocol.value('player.adultFromYears')}`,
 	]
 }
+const referralProblems = (input: KindInput): string[] =>
+	hasReason(input)
+		? []
+		: [
+				'referral: no reason for a letter, given a visit without a sign that asks for one, ' +
+					'allowed: a visit with such a sign, or a request of the clinician',
+			]
 const insertProblems = (input: KindInput): string[] => {
-	const { left, right, result } = standingInsert(input)
+	const { left, right } = insertOf(input)
 	if (left.length + right.length > 0) return []
+	const { insert } = planOf(input)
 	return [
-		`insert: nothing to order, given left ${result.left.state} and right ` +
-			`${result.right.state}, allowed: a visit with findings that call for an insert, or ` +
+		`insert: nothing to order, given left ${insert.left.state} and right ` +
+			`${insert.right.state}, allowed: a visit with findings that call for an insert, or ` +
 			'elements the clinician added',
 	]
 }
-const seasonProblems = ({ plan, visit }: KindInput): string[] => {
+const seasonProblems = (input: KindInput): string[] => {
+	const { plan, visit } = input
+	if (waits(planOf(input).gate, 'season'))
+		return [
+			'season: held, given a visit whose sport or season waits, allowed: a visit in which ' +
+				'nothing holds it',
+		]
 	if (plan && plan.sessions.length > 0) return []
 	return [
 		'season: no sessions to draw, given ' +
@@ -67,13 +86,12 @@ const seasonProblems = ({ plan, visit }: KindInput): string[] => {
 	]
 }
 const composeSeason = (input: KindInput): LwDocument => {
-	const { visit, decisions, clinic, draft, on, paper = 'A4', version, showName } = input
+	const { clinic, visit, draft, on, paper = 'A4', version, showName } = input
 	const plan = input.plan ?? { sessions: [], pairs: [] }
 	return seasonChart(
-		present({ visit, decisions, clinic, plan, paper, draft, on, version, showName }),
+		present({ ...wornIn(input), visit, clinic, plan, paper, draft, on, version, showName }),
 	)
 }
-
 const refused = (refusal: string | undefined): string[] => (refusal ? [refusal] : [])
 /** This visit first, then the other members in their order. */
 const squadOf = ({ visit, assessment, decisions, members = [] }: KindInput): SquadMember[] => [
@@ -94,8 +112,8 @@ const composeSquad = (input: KindInput): LwDocument => {
 	const { clinic, on, team } = input
 	const members = squadOf(input)
 	if (input.audience !== 'club') return squadForClinician(members, clinic, on, team)
-	const players = members.map(({ visit, decisions }, place) =>
-		clubFields(visit, decisions, input.consents?.[place], { on, purpose: 'squad-club' }),
+	const players = members.map((member, place) =>
+		clubFields(member, input.consents?.[place], { on, purpose: 'squad-club' }),
 	)
 	return squadForClub(players, clinic, on, team)
 }
@@ -104,15 +122,15 @@ const coachAdds = ({ on, plan, clubAdds }: KindInput): ClubAdds => ({
 	...clubAdds,
 })
 const composeCoach = (input: KindInput): LwDocument => {
-	const { visit, decisions, consents, clinic, on } = input
-	return coachLetter(clubFields(visit, decisions, consents?.[0], coachAdds(input)), clinic, on)
+	const { consents, clinic, on } = input
+	return coachLetter(clubFields(input, consents?.[0], coachAdds(input)), clinic, on)
 }
 const nothingMissing = (): string[] => []
 
 const table = {
 	player: { problems: nothingMissing, compose: playerReport },
 	guardian: { problems: guardianProblems, compose: guardianSummary },
-	referral: { problems: nothingMissing, compose: referralLetter },
+	referral: { problems: referralProblems, compose: referralLetter },
 	'insert-order': { problems: insertProblems, compose: insertOrder },
 	'season-chart': { problems: seasonProblems, compose: composeSeason },
 	squad: { problems: squadProblems, compose: composeSquad },

@@ -20,11 +20,14 @@ import type { ReportInput } from './inputs.ts'
 import { Notes } from './notes.ts'
 import { alert, doNow } from './player/actions.ts'
 import { more, review, warning } from './player/aftercare.ts'
-import { marked, nextPair, pairs, raise } from './player/footwear.ts'
 import { found, measures } from './player/found.ts'
 import { growing } from './player/growth.ts'
 import { insert } from './player/insert.ts'
+import { nextPair, toTry } from './player/next-pair.ts'
+import { pairs, wearUntil } from './player/pairs.ts'
+import { raise } from './player/raise.ts'
 import { size } from './player/size.ts'
+import { work } from './player/work.ts'
 
 /** Earlier visits that could not be read when it was signed. */
 const lacking: Section = (input, _notes, t) =>
@@ -35,11 +38,13 @@ const sections: readonly Section[] = [
 	(input, _notes, t) => amended(input, t),
 	alert,
 	doNow,
+	wearUntil,
 	found,
 	size,
 	measures,
 	nextPair,
-	marked,
+	toTry,
+	work,
 	raise,
 	insert,
 	pairs,

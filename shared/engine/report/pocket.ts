@@ -17,11 +17,13 @@ interface PocketInput {
 	visit: Visit
 	clinic: Clinic
 	plan: Plan
+	/** Whether a pair to be bought may be named. */
+	buying: boolean
 	/** ISO date of making. */
 	on: string
 }
 /** The sessions that lie ahead, a table each month. */
-export function pocketTable({ visit, clinic, plan, on }: PocketInput): LwDocument {
+export function pocketTable({ visit, clinic, plan, buying, on }: PocketInput): LwDocument {
 	const t = speakOf(clinic)
 	const ahead = plan.sessions.filter((session) => !session.past)
 	const byMonth = Map.groupBy(ahead, ({ date }) => monthInWords(date))
@@ -38,8 +40,8 @@ export function pocketTable({ visit, clinic, plan, on }: PocketInput): LwDocumen
 			[t('pocket.from'), dateWords(plan.from)],
 		],
 		blocks: [
-			...pairs(plan, t),
-			...purchases(plan, t),
+			...pairs(plan, buying, t),
+			...(buying ? purchases(plan, t) : []),
 			...[...byMonth].flatMap(([month, sessions]) => monthBlocks(month, sessions, plan, t)),
 			...(ahead.length === 0 ? [say(t('pocket.nothing'))] : []),
 			{ kind: 'text', text: t('pocket.safety'), tone: 'small' },
@@ -50,17 +52,22 @@ export function pocketTable({ visit, clinic, plan, on }: PocketInput): LwDocumen
 	}
 }
 
-const pairs = (plan: Plan, t: Speak): Block[] => [
+const pairs = (plan: Plan, buying: boolean, t: Speak): Block[] => [
 	heading(t('pocket.pairs')),
 	{
 		kind: 'list',
-		items: [...plan.pairs].sort((a, b) => (a.letter < b.letter ? -1 : 1)).map(pairWords),
+		items: [...plan.pairs]
+			.sort((a, b) => (a.letter < b.letter ? -1 : 1))
+			.map((pair) => pairWords(pair, buying)),
 	},
 ]
-function pairWords({ letter, name, sole, replaceBy, brokenInBy }: Plan['pairs'][number]): string {
+function pairWords(
+	{ letter, name, sole, replaceBy, brokenInBy }: Plan['pairs'][number],
+	buying: boolean,
+): string {
 	return [
 		`${letter}: ${name}, ${termWords(sole)}`,
-		replaceBy === undefined ? '' : `. A new pair by ${dateWords(replaceBy)}`,
+		replaceBy === undefined || !buying ? '' : `. A new pair by ${dateWords(replaceBy)}`,
 		brokenInBy === undefined ? '' : `. Worn in step by step until ${dateWords(brokenInBy)}`,
 	].join('')
 }

@@ -1,11 +1,11 @@
 /**
- * The referral letter, one page: urgency and request first, then summary, findings, what was done,
- * question, enclosures, copies, consent.
+ * The referral letter: urgency and request first, then summary, reasons, what is held, findings,
+ * what was done, question, enclosures, copies, consent.
  */
+import { isHeld } from '../facts/held.ts'
 import { ageYears } from '../visit/age.ts'
 import { bothSides } from '../visit/sides.ts'
 import type { Speak } from '../words/speak.ts'
-import { isOpenTo } from '../words/statement.ts'
 import { capital, conditionInWords, dateWords, sideWords } from '../words/words.ts'
 import {
 	amended,
@@ -13,11 +13,9 @@ import {
 	heading,
 	nameOf,
 	playsOf,
-	raiseInWords,
 	type Section,
 	say,
 	signature,
-	small,
 	speakOf,
 	statusOf,
 } from './base.ts'
@@ -26,17 +24,18 @@ import type { ReportInput } from './inputs.ts'
 import { measuredTable } from './measure-table.ts'
 import { medicinesAsked } from './medicines.ts'
 import { Notes } from './notes.ts'
-import { readerOf, toldBy } from './reader.ts'
+import { planOf } from './plan-of.ts'
+import { raiseLines } from './raise-lines.ts'
+import { readerOf } from './reader.ts'
+import { holds } from './referral/holds.ts'
+import { actionIn, reasons } from './referral/reasons.ts'
+import { buyingWaits, waits } from './waits.ts'
 
-/** Reasons and conditions named on one page; the rest stand in the record. */
-const mostReasons = 5
-const mostConditions = 6
-
-const urgency: Section = ({ assessment, letter }, _notes, t) => {
-	const { action } = assessment.screening
+const urgency: Section = (input, _notes, t) => {
+	const action = actionIn(input)
 	const text = t('referral.first', {
 		urgency: t(`referral.urgency.${action}`),
-		request: letter?.request ?? t(`referral.request.${action}`),
+		request: input.letter?.request ?? t(`referral.request.${action}`),
 	})
 	return [{ kind: 'text', tone: 'lead', text }]
 }
@@ -70,10 +69,12 @@ function medicinesWords(input: ReportInput, t: Speak): string {
 	})
 }
 type Conditions = NonNullable<ReportInput['visit']['conditions']>
+const byStatus = { current: 0, recovering: 1, past: 2 } as const
+/** All that is recorded, what is there now first. */
 function historyWords(conditions: Conditions, t: Speak): string {
 	if (conditions.length === 0) return t('referral.noHistory')
-	const named = conditions
-		.slice(0, mostConditions)
+	const history = conditions
+		.toSorted((one, other) => byStatus[one.status] - byStatus[other.status])
 		.map((recorded) =>
 			[
 				conditionInWords(recorded, 'doctor'),
@@ -84,32 +85,7 @@ function historyWords(conditions: Conditions, t: Speak): string {
 				.filter(Boolean)
 				.join(', '),
 		)
-	const unnamed = conditions.length - named.length
-	const history = unnamed > 0 ? [...named, t('referral.more', { count: unnamed })] : named
 	return t('referral.history', { history: history.join('; ') })
-}
-/**
- * Warning signs, in the doctor's words; one without them stands as the clinician reads it, so that
- * no danger is left out.
- */
-const reasons: Section = (input, notes, t) => {
-	const { screening } = input.assessment
-	const reader = readerOf('doctor', input, input.letter?.handedTo)
-	const yes = screening.items.filter((item) => item.state === 'yes' && isOpenTo(reader.told, item))
-	const notAsked = screening.items.filter((item) => item.state === 'not-asked').length
-	const named = yes.slice(0, mostReasons).map((item) => {
-		const { side, basis, params = {} } = item
-		const isNamed = side === 'none' || side === 'both' || 'side' in params
-		const where = isNamed ? '' : ` (${sideWords[side]})`
-		return `${toldBy(reader, item) ?? item.says}${where} ${notes.mark(basis)}`
-	})
-	const unnamed = yes.length - named.length
-	const items = unnamed > 0 ? [...named, capital(t('referral.more', { count: unnamed }))] : named
-	return [
-		heading(t('referral.reasons')),
-		items.length > 0 ? { kind: 'list', items } : say(t('referral.noReasons')),
-		...(notAsked > 0 ? [small(t('referral.notAsked', { count: notAsked }))] : []),
-	]
 }
 const findings: Section = ({ visit }, _notes, t) => {
 	const rows = measuredTable('doctor', visit, t)
@@ -126,15 +102,19 @@ const findings: Section = ({ visit }, _notes, t) => {
 			: say(t('referral.noMeasures')),
 	]
 }
-const whatWasDone: Section = ({ decisions }, _notes, t) => {
-	const raise = raiseInWords(decisions.heelRaiseMm, t)
+/** No footwear to be bought, and no action that waits, is a doctor's to read. */
+const whatWasDone: Section = (input, _notes, t) => {
+	const { decisions, visit } = input
+	const plan = planOf(input)
+	const raises = waits(plan.gate, 'raise') ? [] : raiseLines(plan, visit, t)
+	const actionsTold = buyingWaits(plan.gate) ? [] : decisions.actions
 	const done = [
 		...(decisions.referralDone ? [withFullStop(decisions.referralDone)] : []),
 		...(decisions.screeningDone ?? []).map(
 			(about) => `${capital(sideWords[about.side])}: ${withFullStop(about.done)}`,
 		),
-		...(raise ? [t('referral.raise', { raise })] : []),
-		...decisions.actions.map(({ what, when }) =>
+		...raises.map((raise) => t('referral.raise', { raise })),
+		...actionsTold.map(({ what, when }) =>
 			t('referral.action', { what, when: when || t('common.notStated') }),
 		),
 	]
@@ -145,14 +125,14 @@ const whatWasDone: Section = ({ decisions }, _notes, t) => {
 }
 const withFullStop = (text: string): string => text.replace(/([^.!?])$/, '$1.')
 
-const question: Section = ({ decisions, clinic, letter }, _notes, t) => {
-	const follow = decisions.reviewDate
-		? t('referral.follow', { clinic: clinic.name, date: dateWords(decisions.reviewDate) })
+const question: Section = (input, _notes, t) => {
+	const { clinic, letter } = input
+	const { gate, review } = planOf(input)
+	const follow = review
+		? t('referral.follow', { clinic: clinic.name, date: dateWords(review.date) })
 		: t('referral.followNone', { clinic: clinic.name })
-	return [
-		heading(t('referral.question')),
-		say(`${letter?.question ?? t('referral.questionDefault')} ${follow}`),
-	]
+	const usual = isHeld(gate, 'sport') ? t('referral.questionHeld') : t('referral.questionDefault')
+	return [heading(t('referral.question')), say(`${letter?.question ?? usual} ${follow}`)]
 }
 const enclosures: Section = ({ letter }, _notes, t) => {
 	const listed = (names: readonly string[] | undefined) => names?.join(', ') || t('referral.none')
@@ -174,6 +154,7 @@ const sections: readonly Section[] = [
 	salutation,
 	summary,
 	reasons,
+	holds,
 	findings,
 	whatWasDone,
 	question,
@@ -181,7 +162,7 @@ const sections: readonly Section[] = [
 	(input, _notes, t) => signature(input, t),
 ]
 
-/** One page to another clinician; what does not fit stands in the record. */
+/** To another clinician, most urgent first; one page where that holds it. */
 export function referralLetter(input: ReportInput): LwDocument {
 	const { clinic } = input
 	const t = speakOf(clinic)

@@ -1,13 +1,18 @@
-/** The squad summary for the clinician: counts, then one row a visit, in order of name. */
-import type { KeptAssessment } from '../findings/assessment.ts'
+/** The squad summary for the clinician: counts, then one row a visit, the most urgent first. */
+import { isHeld } from '../facts/held.ts'
+import { actions, type KeptAssessment, type OwnedVerdict } from '../findings/assessment.ts'
 import type { Decisions } from '../visit/decisions.ts'
 import type { Visit } from '../visit/visit.ts'
 import type { Speak } from '../words/speak.ts'
 import { actionWords, dateWords, shown } from '../words/words.ts'
 import { clinicianOf, heading, letterheadOf, nameOf, say, speakOf } from './base.ts'
 import type { Clinic } from './clinic.ts'
-import { insertDecided } from './decided.ts'
 import type { Block, LwDocument } from './document.ts'
+import { insertWorn } from './insert-of.ts'
+import { planOf } from './plan-of.ts'
+import { isRaised, raiseLines } from './raise-lines.ts'
+import { actionIn } from './referral/reasons.ts'
+import { buyingWaits, waits } from './waits.ts'
 
 export interface SquadMember {
 	visit: Visit
@@ -40,6 +45,7 @@ export function squadForClinician(
 			[t('subject.status'), t('squad.confidential')],
 		],
 		blocks: [
+			...stopped(members, t),
 			heading(t('squad.counts')),
 			countTable(members, t),
 			heading(t('squad.list')),
@@ -50,6 +56,15 @@ export function squadForClinician(
 		createdAt: `${on}T12:00:00.000Z`,
 	}
 }
+/** Who must not do sport stands over everything, the most urgent first. */
+function stopped(members: readonly SquadMember[], t: Speak): Block[] {
+	const names = byUrgency(members)
+		.filter((member) => stateOf(member) === 'assessed' && isHeld(planOf(member).gate, 'sport'))
+		.map((member) => `${nameOf(member.visit)}: ${actionWords[actionIn(member)]}`)
+	return names.length === 0
+		? []
+		: [{ kind: 'alert', title: t('squad.stopped'), text: `${names.join('; ')}.` }]
+}
 const stateOf = ({ state = 'assessed' }: SquadMember) => state
 const stateWords = (member: SquadMember, t: Speak): string =>
 	({
@@ -57,9 +72,11 @@ const stateWords = (member: SquadMember, t: Speak): string =>
 		refused: t('squad.refused'),
 		absent: t('squad.absent'),
 	})[stateOf(member)]
-/** How many pairs of a player have a verdict. */
-const pairsWith = (verdict: string, { assessment }: SquadMember): number =>
-	assessment.footwear.current.filter((pair) => pair.verdict === verdict).length
+/** How many pairs of a player have a verdict that was decided, or that warns of a danger. */
+const pairsWith = (verdicts: readonly OwnedVerdict[], member: SquadMember): number =>
+	planOf(member).owned.filter((pair) => verdicts.includes(pair.verdict)).length
+const toReplace = ['replace', 'stop-wearing'] as const
+const toChange = ['modify', 'training-only'] as const
 
 function countTable(members: readonly SquadMember[], t: Speak): Block {
 	const inState = (state: string) => members.filter((member) => stateOf(member) === state)
@@ -69,11 +86,12 @@ function countTable(members: readonly SquadMember[], t: Speak): Block {
 		[t('squad.assessed'), seen.length],
 		[t('squad.refused'), inState('refused').length],
 		[t('squad.absent'), inState('absent').length],
-		[t('squad.replace'), seenWith((member) => pairsWith('replace', member) > 0)],
-		[t('squad.change'), seenWith((member) => pairsWith('change', member) > 0)],
-		[t('squad.insert'), seenWith(({ decisions }) => insertDecided(decisions))],
-		[t('squad.refer'), seenWith(({ assessment }) => assessment.screening.action !== 'proceed')],
-		[t('squad.reviews'), seenWith(({ decisions }) => decisions.reviewDate !== undefined)],
+		[t('squad.stopped'), seenWith((member) => isHeld(planOf(member).gate, 'sport'))],
+		[t('squad.replace'), seenWith((member) => pairsWith(toReplace, member) > 0)],
+		[t('squad.change'), seenWith((member) => pairsWith(toChange, member) > 0)],
+		[t('squad.insert'), seenWith((member) => insertWorn(planOf(member)))],
+		[t('squad.refer'), seenWith(({ decisions }) => !!decisions.referralDone?.trim())],
+		[t('squad.reviews'), seenWith((member) => planOf(member).review !== undefined)],
 		[t('squad.incomplete'), seenWith(({ assessment }) => assessment.missing.length > 0)],
 	]
 	return {
@@ -98,33 +116,45 @@ const memberTable = (members: readonly SquadMember[], t: Speak): Block => ({
 		t('squad.review'),
 		t('squad.missing'),
 	],
-	widths: ['*', 74, 86, 66, 92, 86, 44, 74, 46],
-	rows: members
-		.toSorted((a, b) => (sortName(a) < sortName(b) ? -1 : 1))
-		.map((member) => memberRow(member, t)),
+	widths: ['*', 70, 80, 62, 92, 80, 90, 70, 46],
+	rows: byUrgency(members).map((member) => memberRow(member, t)),
 })
+/** Stopped from sport first, then by what is asked for; who was not assessed stands last. */
+function urgencyOf(member: SquadMember): number {
+	if (stateOf(member) !== 'assessed') return -1
+	const { gate } = planOf(member)
+	return actions.indexOf(actionIn(member)) + (isHeld(gate, 'sport') ? actions.length : 0)
+}
+const byUrgency = (members: readonly SquadMember[]): SquadMember[] =>
+	members.toSorted((a, b) => urgencyOf(b) - urgencyOf(a) || (sortName(a) < sortName(b) ? -1 : 1))
 const sortName = ({ visit }: SquadMember): string => `${visit.player.familyName} ${nameOf(visit)}`
+/** The inside length that stands; none to buy by while buying waits. */
+function insideWords(member: SquadMember, t: Speak): string {
+	const { gate, size } = planOf({ ...member, draft: true })
+	if (buyingWaits(gate)) return t('squad.waits')
+	const { boots } = size
+	return boots ? `${shown(boots.min)} to ${shown(boots.max)}` : t('common.notMeasured')
+}
 /** Who was not assessed stands in the list with nothing measured. */
 function memberRow(member: SquadMember, t: Speak): string[] {
-	const { visit, assessment, decisions } = member
+	const { visit, assessment } = member
 	const who = [nameOf(visit), dateWords(visit.player.birthDate)]
 	const state = stateWords(member, t)
 	if (stateOf(member) !== 'assessed') return [...who, state, '', '', '', '', '', '']
-	const { insideLengthMm } = assessment.sizing
-	const raise = decisions.heelRaiseMm
+	const plan = planOf(member)
+	const raise = isRaised(plan) && !waits(plan.gate, 'raise') ? raiseLines(plan, visit, t) : []
+	const action = actionWords[actionIn(member)]
 	return [
 		...who,
 		`${state}, ${dateWords(visit.visitDate)}`,
-		insideLengthMm
-			? `${shown(insideLengthMm.min)} to ${shown(insideLengthMm.max)}`
-			: t('common.notMeasured'),
-		actionWords[assessment.screening.action],
+		insideWords(member, t),
+		isHeld(plan.gate, 'sport') ? t('squad.stop', { action }) : action,
 		t('squad.pairsValue', {
-			replace: pairsWith('replace', member),
-			change: pairsWith('change', member),
+			replace: pairsWith(toReplace, member),
+			change: pairsWith(toChange, member),
 		}),
-		raise ? `${shown(raise.left)} / ${shown(raise.right)}` : '',
-		decisions.reviewDate ? dateWords(decisions.reviewDate) : '',
+		raise.join('; '),
+		plan.review ? dateWords(plan.review.date) : '',
 		String(assessment.missing.length),
 	]
 }

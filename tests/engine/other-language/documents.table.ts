@@ -3,5 +3,5 @@ import type { DocumentSentences } from '../../../shared/engine/words/catalogue.t
 
 export const german = {
 	'player.reviewOn': 'Dein nächster Termin ist am {date}.',
-	'player.waits': 'Neue Schuhe warten, bis das geklärt ist.',
+	'player.whenNow': 'jetzt',
 } satisfies Partial<DocumentSentences>

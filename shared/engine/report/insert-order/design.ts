@@ -1,11 +1,12 @@
 /** The design of each side: every element of the catalogue, what is wanted and what is not. */
 import type { DecidedElement, DecidedInsert } from '../../insert/decided.ts'
+import { isRaise } from '../../insert/room-in-boot.ts'
 import { termWords } from '../../visit/terms.ts'
 import type { Side } from '../../visit/visit.ts'
 import { amount, asPart, number, unitOf } from '../../words/en/format.ts'
 import { elementNames } from '../../words/en/insert-names.ts'
 import type { Speak } from '../../words/speak.ts'
-import { spokenTo, state } from '../../words/statement.ts'
+import { spokenTo } from '../../words/statement.ts'
 import { capital, sideWords } from '../../words/words.ts'
 import { heading, say, small } from '../base.ts'
 import type { Block } from '../document.ts'
@@ -14,22 +15,30 @@ import type { Notes } from '../notes.ts'
 const names: Readonly<Record<string, string>> = elementNames
 const catalogue = Object.keys(names)
 
-/** A side that is stopped or needs no insert says so and has no table. */
-export function design(insert: DecidedInsert, side: Side, notes: Notes, t: Speak): Block[] {
+/**
+ * A side that is held or needs no insert orders none and has no table. What pulls apart is among the
+ * cautions: an order goes out settled. `isRaised`: the raise is listed for each pair, and no other
+ * figure of it stands.
+ */
+export function design(
+	{ insert, isRaised }: { insert: DecidedInsert; isRaised: boolean },
+	side: Side,
+	notes: Notes,
+	t: Speak,
+): Block[] {
 	const title = heading(t(`common.${side}`), { level: 2 })
-	const { state: outcome, stoppedBy } = insert.result[side]
-	if (outcome === 'stopped') {
-		const stops = stoppedBy.map(({ id }) => id)
-		const reasons = spokenTo('laboratory', state('insert.stopped', { side, stops })) ?? ''
-		const text = t('order.stopped', { reasons })
-		return [title, { kind: 'alert', title: t(`common.${side}`), text }]
-	}
 	const ordered = insert[side]
 	if (ordered.length === 0) return [title, say(t('order.notNeeded'))]
-	const cautions = [...new Set(ordered.flatMap(({ element }) => toldToMaker(element)))]
+	const pulls = insert.result.conflicts.filter((conflict) => conflict.side === side)
+	const cautions = [
+		...new Set([
+			...ordered.flatMap(({ element }) => toldToMaker(element)),
+			...pulls.flatMap((pull) => spokenTo('laboratory', pull) ?? []),
+		]),
+	]
 	return [
 		title,
-		designTable(ordered, side, notes, t),
+		designTable({ ordered, isRaised }, side, notes, t),
 		...(cautions.length > 0 ? [small(`${t('order.notes')}: ${cautions.join(' ')}`)] : []),
 	]
 }
@@ -37,7 +46,7 @@ export function design(insert: DecidedInsert, side: Side, notes: Notes, t: Speak
 const toldToMaker = ({ cautioned = [] }: DecidedElement['element']): string[] =>
 	cautioned.flatMap((caution) => spokenTo('laboratory', caution) ?? [])
 function designTable(
-	ordered: readonly DecidedElement[],
+	{ ordered, isRaised }: { ordered: readonly DecidedElement[]; isRaised: boolean },
 	side: Side,
 	notes: Notes,
 	t: Speak,
@@ -50,6 +59,7 @@ function designTable(
 		designRow(
 			name,
 			ordered.find(({ element }) => element.element === name),
+			isRaised,
 			t,
 		),
 	)
@@ -62,7 +72,12 @@ function designTable(
 		widths: [120, 96, 74, '*'],
 	}
 }
-function designRow(name: string, ordered: DecidedElement | undefined, t: Speak): string[] {
+function designRow(
+	name: string,
+	ordered: DecidedElement | undefined,
+	isRaised: boolean,
+	t: Speak,
+): string[] {
 	const shownName = capital(names[name] ?? termWords(name))
 	if (!ordered) return [shownName, t('order.none'), '', '']
 	const places = {
@@ -70,12 +85,10 @@ function designRow(name: string, ordered: DecidedElement | undefined, t: Speak):
 		trainer: t('order.inTrainer'),
 		both: t('order.inBoth'),
 	}
-	return [
-		shownName,
-		amountOf(ordered.element, t),
-		places[ordered.element.where],
-		remarkOf(ordered, t),
-	]
+	const place = places[ordered.element.where]
+	if (isRaised && isRaise(ordered.element))
+		return [shownName, t('order.raiseAbove'), place, ordered.decision?.says ?? '']
+	return [shownName, amountOf(ordered.element, t), place, remarkOf(ordered, t)]
 }
 function amountOf({ value, unit, choice }: DecidedElement['element'], t: Speak): string {
 	const howMuch = value === undefined ? '' : amount(value, unit ?? '')

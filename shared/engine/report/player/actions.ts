@@ -1,60 +1,78 @@
 /** What to do first: the warning over everything, and at most three actions. */
-import { actions, type KeptAssessment } from '../../findings/assessment.ts'
+import { actions, type Gate, type KeptAssessment } from '../../findings/assessment.ts'
+import { bothSides } from '../../visit/sides.ts'
 import type { Speak } from '../../words/speak.ts'
-import { capital, dateWords, plainActionWords, shown } from '../../words/words.ts'
+import type { Stated } from '../../words/statement.ts'
+import { capital, dateWords, plainActionWords } from '../../words/words.ts'
 import { heading, type Section, say, small } from '../base.ts'
 import type { Block, BlockOf } from '../document.ts'
 import type { ReportInput } from '../inputs.ts'
 import { type Notes, withMarks } from '../notes.ts'
+import { planOf } from '../plan-of.ts'
 import { type Reader, readerOf, toldBy } from '../reader.ts'
-import { isUrgent, newBootsWait } from './waits.ts'
+import { buyingWaits, type Danger, dangerOf, waits } from '../waits.ts'
 
 const mostActions = 3
 type ActionItem = BlockOf<'actions'>['items'][number]
 
 /**
- * What was found that is urgent, most urgent first, in the reader's words; `isWhole` where that
- * includes the most urgent of it.
+ * What the danger rests on, most urgent first, in the reader's words; `isWhole` where that includes
+ * the most urgent of it.
  */
 function reasonsFor(
 	reader: Reader,
-	{ action: highest, items }: KeptAssessment['screening'],
+	{ items }: KeptAssessment['screening'],
+	{ action: highest, because }: Danger,
 	notes: Notes | undefined,
 ): { isWhole: boolean; said: string[] } {
-	const urgent = items
-		.filter((item) => item.state === 'yes' && isUrgent(item.action))
+	const found = items
+		.filter((item) => item.state === 'yes' && because.has(item.id))
 		.toSorted((one, other) => actions.indexOf(other.action) - actions.indexOf(one.action))
 		.flatMap(({ action, basis, ...item }) => {
 			const says = toldBy(reader, item)
 			return says === undefined ? [] : [{ action, says: withMarks(says, notes?.mark(basis) ?? '') }]
 		})
 	return {
-		isWhole: urgent.some(({ action }) => action === highest),
-		said: [...new Set(urgent.map(({ says }) => says))],
+		isWhole: found.some(({ action }) => action === highest),
+		said: [...new Set(found.map(({ says }) => says))],
 	}
 }
+/** What is stopped, over everything else: sport first, whatever else is asked for. */
+function titleOf({ action, isUrgent: urgent, stop }: Danger, t: Speak): string {
+	const plain = capital(plainActionWords[action])
+	if (stop === 'sport')
+		return urgent ? t('player.stopFirst', { action: plain }) : t('player.stopNow')
+	return urgent ? t('player.first', { action: plainActionWords[action] }) : t('player.heldNow')
+}
+/** A sign without a side holds both limbs: then the one that hurts is meant. */
+const noWeightIn = (sides: Danger['noWeight'], who: Who): string[] =>
+	sides.length === 2 ? [who.noWeightBoth] : sides.map((side) => who.noWeight(side))
 /**
- * Where screening asks for more than a letter: the most urgent action, why, and what was done.
- * @param notes where sources are numbered
+ * Where the gate stops sport, running or weight, or asks for more than a letter: what to stop, why,
+ * and what was done. @param notes where sources are numbered
  */
 export function alertFor(reader: Reader, input: ReportInput, t: Speak, notes?: Notes): Block[] {
-	const { screening } = input.assessment
-	if (!isUrgent(screening.action)) return []
-	const { isWhole, said } = reasonsFor(reader, screening, notes)
+	const { visit, assessment, decisions } = input
+	const danger = dangerOf(planOf(input).gate, visit.visitDate)
+	if (!danger) return []
+	const { isWhole, said } = reasonsFor(reader, assessment.screening, danger, notes)
+	const { stop, noWeight, since } = danger
 	const who = whoFor(reader, input, t)
-	const done = input.decisions.referralDone
-		? t('player.doneSoFar', { done: input.decisions.referralDone })
-		: t('player.waits')
+	const done = decisions.referralDone
+		? [t('player.doneSoFar', { done: decisions.referralDone })]
+		: []
 	return [
 		{
 			kind: 'alert',
-			title: t('player.first', { action: plainActionWords[screening.action] }),
+			title: titleOf(danger, t),
 			text: [
-				who.stop,
+				...(stop ? [who.stop[stop]] : []),
+				...noWeightIn(noWeight, who),
 				// what is private gives nothing away, and still is urgent
 				...(isWhole ? [] : [t('player.signFound')]),
+				...(since === undefined ? [] : [t('player.stillOpen', { date: dateWords(since) })]),
 				...(said.length > 0 ? [who.reasons(said.join(' '))] : []),
-				done,
+				...done,
 			].join(' '),
 		},
 	]
@@ -63,95 +81,98 @@ export const alert: Section = (input, notes, t) =>
 	alertFor(readerOf('player', input), input, t, notes)
 /** Who is meant by whom: a guardian reads of the player by name. */
 interface Who {
-	stop: string
+	stop: Readonly<Record<NonNullable<Danger['stop']>, string>>
+	noWeight: (side: string) => string
+	noWeightBoth: string
 	/** Reasons speak to the player; a guardian reads them as what the player is told. */
 	reasons: (reasons: string) => string
-	clinician: string
-	you: string
-	guardian: string
+	/** Whoever does a priority. */
+	does: Readonly<Record<string, string>>
 }
 function whoFor({ audience }: Reader, { visit }: ReportInput, t: Speak): Who {
 	const name = visit.player.givenName
+	const doctor = t('player.whoDoctor')
 	return audience === 'guardian'
 		? {
-				stop: t('guardian.stopSport', { name }),
+				stop: {
+					sport: t('guardian.stopSport', { name }),
+					match: t('guardian.stopMatch', { name }),
+					impact: t('guardian.stopImpact', { name }),
+				},
+				noWeight: (side) => t('guardian.noWeight', { name, side }),
+				noWeightBoth: t('guardian.noWeightBoth', { name }),
 				reasons: (reasons) => t('guardian.toldPlayer', { name, reasons }),
-				clinician: t('guardian.whoClinician'),
-				you: t('guardian.whoYou'),
-				guardian: t('guardian.whoGuardian', { name }),
+				does: {
+					clinician: t('guardian.whoClinician'),
+					player: t('guardian.whoGuardian', { name }),
+					guardian: t('guardian.whoYou'),
+					doctor,
+				},
 			}
 		: {
-				stop: t('player.stopSport'),
+				stop: {
+					sport: t('player.stopSport'),
+					match: t('player.stopMatch'),
+					impact: t('player.stopImpact'),
+				},
+				noWeight: (side) => t('player.noWeight', { side }),
+				noWeightBoth: t('player.noWeightBoth'),
 				reasons: (reasons) => reasons,
-				clinician: t('player.whoClinician'),
-				you: t('player.whoYou'),
-				guardian: t('player.whoGuardian'),
+				does: {
+					clinician: t('player.whoClinician'),
+					player: t('player.whoYou'),
+					guardian: t('player.whoGuardian'),
+					doctor,
+				},
 			}
 }
-/** At most three actions: the clinician's own, or what the measures propose. */
-export function actionsOf(
-	reader: Reader,
-	input: ReportInput,
-	t: Speak,
-): { items: ActionItem[]; decided: boolean } {
-	const { assessment, decisions } = input
-	if (decisions.actions.length > 0) return { items: decisions.actions, decided: true }
+/** What a priority is about: it is silent while that waits, or where the alert says it. */
+const silentWhile: Readonly<Record<string, (gate: Gate, today: string) => boolean>> = {
+	'priority.act': (gate, today) => dangerOf(gate, today)?.isUrgent === true,
+	'priority.raise': (gate) => waits(gate, 'raise'),
+	'priority.insert': (gate) => bothSides.every((side) => waits(gate, 'insert', side)),
+	'priority.replace': buyingWaits,
+	'priority.buy': buyingWaits,
+}
+const isSilent = ({ code = '' }: Stated, gate: Gate, today: string): boolean =>
+	silentWhile[code]?.(gate, today) ?? false
+/** At most three actions: the clinician's own, or the priorities of the plan. */
+function actionsOf(reader: Reader, input: ReportInput, t: Speak): ActionItem[] {
+	const { decisions, visit } = input
+	if (decisions.actions.length > 0) return decisions.actions
 	const who = whoFor(reader, input, t)
-	const proposed = [
-		...referralAction(assessment, who, t),
-		...sizeAction(assessment, who, t),
-		...measuringAction(assessment, who, t),
-	]
-	return { decided: false, items: proposed.slice(0, mostActions) }
+	const { gate, priorities } = planOf(input)
+	const proposed = priorities.flatMap((priority): ActionItem[] => {
+		const what = isSilent(priority, gate, visit.visitDate) ? undefined : toldBy(reader, priority)
+		if (what === undefined) return []
+		const { when } = priority
+		return [
+			{
+				what,
+				when:
+					when <= visit.visitDate
+						? t('player.whenNow')
+						: t('player.whenBy', { date: dateWords(when) }),
+				who: who.does[priority.who] ?? t('common.notStated'),
+			},
+		]
+	})
+	return proposed.slice(0, mostActions)
 }
-function referralAction(
-	{ screening: { action } }: KeptAssessment,
-	who: Who,
-	t: Speak,
-): ActionItem[] {
-	if (action === 'proceed') return []
-	return [
-		{
-			what: capital(plainActionWords[action]),
-			when: action === 'letter' ? t('player.whenFourWeeks') : t('player.whenNow'),
-			who: who.clinician,
-		},
-	]
-}
-/** Boots wait while a sign has to be looked at first. */
-function sizeAction(assessment: KeptAssessment, who: Who, t: Speak): ActionItem[] {
-	const { sizing, footwear } = assessment
-	const { insideLengthMm } = sizing
-	if (!insideLengthMm || newBootsWait(assessment)) return []
-	const toReplace = footwear.current.some((pair) => pair.verdict === 'replace')
-	return [
-		{
-			what: t('player.chooseInside', {
-				min: shown(insideLengthMm.min),
-				max: shown(insideLengthMm.max),
-			}),
-			when: toReplace ? t('player.whenNow') : t('player.whenPurchase'),
-			who: who.you,
-		},
-	]
-}
-function measuringAction({ growth }: KeptAssessment, who: Who, t: Speak): ActionItem[] {
-	if (!growth?.measureAgainBy) return []
-	return [
-		{
-			what: t('player.measureAgain'),
-			when: t('player.whenBy', { date: dateWords(growth.measureAgainBy) }),
-			who: who.guardian,
-		},
-	]
-}
-/** A draft says that the actions are only proposed. */
-export const doNow: Section = (input, _notes, t) => {
-	const { items, decided } = actionsOf(readerOf('player', input), input, t)
-	if (items.length === 0) return [heading(t('player.doNow')), say(t('player.nothingDecided'))]
+/** A draft says that what nobody decided is only proposed: once, for the whole page. */
+const proposedNote = (input: ReportInput, t: Speak): Block[] =>
+	input.draft && (input.decisions.actions.length === 0 || planOf(input).open.length > 0)
+		? [small(t('player.proposed'))]
+		: []
+/** What to do first; nothing more where the alert says it all. */
+export function doNowFor(reader: Reader, input: ReportInput, t: Speak): Block[] {
+	const items = actionsOf(reader, input, t)
+	const isSaid = dangerOf(planOf(input).gate, input.visit.visitDate) !== undefined
+	if (items.length === 0 && isSaid) return proposedNote(input, t)
 	return [
 		heading(t('player.doNow')),
-		...(!decided && input.draft ? [small(t('player.proposed'))] : []),
-		{ kind: 'actions', items },
+		...proposedNote(input, t),
+		items.length > 0 ? { kind: 'actions', items } : say(t('player.nothingDecided')),
 	]
 }
+export const doNow: Section = (input, _notes, t) => doNowFor(readerOf('player', input), input, t)

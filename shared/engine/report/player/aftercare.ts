@@ -1,39 +1,76 @@
 /** After the visit: what else was found, when to stop and call, when to come again. */
+import type { Gate, Holdable } from '../../findings/assessment.ts'
 import type { Decisions } from '../../visit/decisions.ts'
 import { capital, dateWords, defaultWarningSigns } from '../../words/words.ts'
 import { heading, type Section, say } from '../base.ts'
 import type { StandingLine } from '../decided.ts'
 import { withMarks } from '../notes.ts'
+import { isOpen, planOf } from '../plan-of.ts'
 import { linesFor, readerOf } from '../reader.ts'
+import { dangerOf, waits } from '../waits.ts'
+import { reasonsForPairs } from './next-pair.ts'
 
 /** Topics that have sections of their own. */
 const toldAbove = new Set(['sizing', 'growth', 'footwear'])
+/** What the plan says in a section of its own, by code. */
+const saidByPlan: ReadonlySet<string | undefined> = new Set([
+	'ankle.heel-raise',
+	'insert.proposal',
+	'insert.stopped',
+	'raise.range',
+	'raise.pain',
+	'raise.leg-length',
+	'raise.pair',
+	'gate.hold',
+	'screening.foot-at-risk',
+])
+/** What a line is about by the start of its code: it is left out while that waits. */
+const about: readonly (readonly [start: string, what: Holdable])[] = [
+	['ankle.heel-raise', 'raise'],
+	['ankle.raise', 'raise'],
+	['raise.', 'raise'],
+	['insert.', 'insert'],
+	['loading.', 'sport'],
+	['season.', 'season'],
+	['asked.exercise', 'exercise'],
+]
+/** Topics that are told while sport is held: the other ones serve it. */
+const toldOnHold = new Set(['screening', 'measure', 'conditions'])
+function isHeldBack({ finding, topic }: StandingLine, gate: Gate): boolean {
+	if (finding === undefined) return false
+	if (waits(gate, 'sport') && !toldOnHold.has(topic)) return true
+	const { code = finding.id, side } = finding
+	const limb = side === 'left' || side === 'right' ? side : undefined
+	return about.some(([start, what]) => code.startsWith(start) && waits(gate, what, limb))
+}
 /**
  * Safety words always stand; the rest only where it matters or the clinician chose to say it. The
  * clinician's own lines always stand.
  */
 function isTold({ finding, topic, level, id }: StandingLine, decisions: Decisions): boolean {
 	if (finding === undefined) return true
-	if (toldAbove.has(topic)) return false
+	if (toldAbove.has(topic) || saidByPlan.has(finding.code)) return false
 	if (topic === 'screening') return level !== 'stop'
 	const chosen = decisions.lines.some((line) => line.findingId === id)
 	return level === 'caution' || level === 'stop' || chosen
 }
-/** What stands after the decisions and has no section of its own. */
+/** What stands after the decisions, has no section of its own and was not said above. */
 export const more: Section = (input, notes, t) => {
-	const lines = linesFor(readerOf('player', input), input).filter((line) =>
-		isTold(line, input.decisions),
+	const reader = readerOf('player', input)
+	const { gate } = planOf(input)
+	const danger = dangerOf(gate, input.visit.visitDate)
+	const said = new Set([
+		...reasonsForPairs(reader, input).map(({ id }) => id),
+		...(danger?.because ?? []),
+	])
+	const lines = linesFor(reader, input).filter(
+		(line) => isTold(line, input.decisions) && !isHeldBack(line, gate) && !said.has(line.id),
 	)
 	if (lines.length === 0) return []
-	return [
-		heading(t('player.more')),
-		{
-			kind: 'list',
-			items: lines.map(({ says, finding }) =>
-				withMarks(says, finding ? notes.mark(finding.basis) : ''),
-			),
-		},
-	]
+	const items = lines.map(({ says, finding }) =>
+		withMarks(says, finding ? notes.mark(finding.basis) : ''),
+	)
+	return [heading(t('player.more')), { kind: 'list', items: [...new Set(items)] }]
 }
 /** When to stop sport and whom to call. */
 export const warning: Section = ({ decisions, clinic }, _notes, t) => [
@@ -42,14 +79,15 @@ export const warning: Section = ({ decisions, clinic }, _notes, t) => [
 	{ kind: 'list', items: (decisions.warningSigns ?? defaultWarningSigns).map(capital) },
 	say(t('player.emergency')),
 ]
-/** The date that was decided, else the one that growth suggests. */
-export const review: Section = ({ decisions, assessment }, _notes, t) => {
-	const suggested = assessment.growth?.measureAgainBy
-	const undecided = suggested
-		? t('player.reviewSuggested', { date: dateWords(suggested) })
-		: t('player.reviewNone')
-	const when = decisions.reviewDate
-		? t('player.reviewOn', { date: dateWords(decisions.reviewDate) })
-		: undecided
-	return [heading(t('player.review')), say(`${when} ${t('player.reviewEarlier')}`)]
+/** The earliest day that anything in the plan asks for. */
+export const review: Section = (input, _notes, t) => {
+	const plan = planOf(input)
+	const date = plan.review && dateWords(plan.review.date)
+	const dated = (day: string) =>
+		isOpen(plan, 'review')
+			? t('player.reviewSuggested', { date: day })
+			: t('player.reviewOn', { date: day })
+	const when = date === undefined ? t('player.reviewNone') : dated(date)
+	const earlier = waits(plan.gate, 'purchase') ? t('player.reviewPain') : t('player.reviewEarlier')
+	return [heading(t('player.review')), say(`${when} ${earlier}`)]
 }

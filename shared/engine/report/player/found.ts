@@ -15,14 +15,17 @@ import { heading, type Section, say } from '../base.ts'
 import { courseBlocks } from '../charts-section.ts'
 import type { Block } from '../document.ts'
 import { feetFigure } from '../feet-figure.ts'
+import type { ReportInput } from '../inputs.ts'
 import { measuredTable } from '../measure-table.ts'
+import { planOf } from '../plan-of.ts'
+import { waits } from '../waits.ts'
 
 /** Feet, ankles and conditions in sentences, the feet as a picture, the ankles as a chart. */
 export const found: Section = (input, notes, t) => {
 	const { visit, assessment, clinic } = input
 	const items = [
 		...lengthLines(assessment.sizing, t),
-		...ankleLines(assessment.ankle, t),
+		...ankleLines(assessment.ankle, isWorkHeld(input), t),
 		...(visit.conditions ?? []).map((condition) => conditionLine(condition, t)),
 	]
 	return [
@@ -44,8 +47,10 @@ function lengthLines(sizing: Kept<SizingResult>, t: Speak): string[] {
 		? [t('player.longer', { side: longerFoot, gap: shown(gap) })]
 		: [t('player.sameLength', { length: shown(left.lengthMm) })]
 }
-function ankleLines(ankle: Kept<AnkleResult>, t: Speak): string[] {
-	const differ = ankle.asymmetry === 'flag' || ankle.asymmetry === 'act'
+/** No work for an ankle is spoken of while exercise of a limb waits. */
+const isWorkHeld = (input: ReportInput): boolean => waits(planOf(input).gate, 'exercise')
+function ankleLines(ankle: Kept<AnkleResult>, isHeld: boolean, t: Speak): string[] {
+	const differ = !isHeld && (ankle.asymmetry === 'flag' || ankle.asymmetry === 'act')
 	return [
 		...bothSides.flatMap((side) => {
 			const { band, limitedBy } = ankle[side]

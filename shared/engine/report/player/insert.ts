@@ -1,30 +1,35 @@
-/** The insert that the clinician decided on: what it is for, how it is worn in, when it comes out. */
+/** The insert of the plan: what it is for, where it is worn, how it is worn in, when it comes out. */
 import type { DecidedElement } from '../../insert/decided.ts'
 import { bothSides } from '../../visit/sides.ts'
-import { heading, type Section } from '../base.ts'
-import { standingInsert } from '../insert-order.ts'
+import { heading, type Section, say } from '../base.ts'
+import { insertOf } from '../insert-of.ts'
+import { pairName } from '../pair-names.ts'
+import { planOf } from '../plan-of.ts'
 import { type Reader, readerOf, toldBy } from '../reader.ts'
+import { waits } from '../waits.ts'
 
 /** What a player is told of an element: what it does, and what to mind. */
 const toldOf = (reader: Reader, { element }: DecidedElement): string[] =>
 	[element, ...(element.cautioned ?? [])].flatMap((statement) => toldBy(reader, statement) ?? [])
-/** Nothing before the clinician decided: a proposal is not what a player wears. */
+/** Nothing of a limb whose insert waits. */
 export const insert: Section = (input, _notes, t) => {
-	const standing = standingInsert(input)
+	const plan = planOf(input)
+	const standing = insertOf(input)
 	const reader = readerOf('player', input)
-	const feet = bothSides.filter((side) => standing[side].some(({ decision }) => decision))
-	const told = feet.map((side) => ({
-		side,
-		says: [...new Set(standing[side].flatMap((one) => toldOf(reader, one)))].join(' '),
-	}))
-	const items = told.flatMap(({ side, says }) =>
-		says === '' ? [] : [`${t(`common.${side}`)}: ${says}`],
-	)
+	const feet = bothSides.filter((side) => !waits(plan.gate, 'insert', side))
+	const items = feet.flatMap((side) => {
+		const says = [...new Set(standing[side].flatMap((one) => toldOf(reader, one)))].join(' ')
+		return says === '' ? [] : [`${t(`common.${side}`)}: ${says}`]
+	})
 	if (items.length === 0) return []
+	const pairs = [...new Set(feet.flatMap((side) => plan.insert[side].pairs))].map((id) =>
+		pairName(id, input.visit, t),
+	)
 	const wearIn = standing.result.wearIn.flatMap((step) => toldBy(reader, step) ?? [])
 	return [
 		heading(t('player.insert')),
 		{ kind: 'list', items },
+		...(pairs.length > 0 ? [say(t('player.insertIn', { pairs: pairs.join(', ') }))] : []),
 		...(wearIn.length === 0
 			? []
 			: [

@@ -1,11 +1,13 @@
-/** Which size to look for: inside length, labels, width fitting. */
-import type { Kept, SizeLabel, SizingResult } from '../../findings/assessment.ts'
+/** Which size to look for: inside length, labels, width fittings. */
+import type { Kept, SizeLabel, SizingResult, Span } from '../../findings/assessment.ts'
 import { bothSides } from '../../visit/sides.ts'
 import { termWords } from '../../visit/terms.ts'
 import type { Visit } from '../../visit/visit.ts'
 import type { Speak } from '../../words/speak.ts'
 import { shown, sizeShown } from '../../words/words.ts'
 import { heading, type Section, say } from '../base.ts'
+import { planOf } from '../plan-of.ts'
+import { buyingWaits } from '../waits.ts'
 
 type System = 'usChild' | 'usWomen' | 'usMen'
 /** The finding that labels differ between makers, for its source. */
@@ -24,27 +26,26 @@ export function labelsOf(visit: Visit, { sizes }: Kept<SizingResult>): [string, 
 		[termWords('jpCm'), sizes.jpCm],
 	]
 }
-/** Inside length to look for, nearest labels, width fittings; says so where no size is known. */
-export const size: Section = ({ visit, assessment: { sizing } }, notes, t) => {
-	const { insideLengthMm, toeRoomMm } = sizing
+/**
+ * Inside length to look for, nearest labels, width fittings; says so where no size is known. No
+ * size to buy by while buying waits, or where the size was set aside.
+ */
+export const size: Section = (input, notes, t) => {
+	const { visit, assessment } = input
+	const { sizing } = assessment
+	const plan = planOf(input)
+	if (buyingWaits(plan.gate)) return []
 	const systems = labelsOf(visit, sizing)
-	if (systems.length === 0 || !insideLengthMm || !toeRoomMm)
+	const { fitLengthMm } = sizing
+	if (systems.length === 0 || fitLengthMm === undefined)
 		return [heading(t('player.size')), say(t('player.noSize'))]
+	const inside = plan.size.boots
+	if (!inside) return []
 	const makersDiffer = sizing.findings.find(({ id }) => id === makersFinding)
 	const fittings = fittingWords(sizing, t)
 	return [
 		heading(t('player.size')),
-		{
-			kind: 'text',
-			tone: 'strong',
-			text: t('player.lookFor', {
-				min: shown(insideLengthMm.min),
-				max: shown(insideLengthMm.max),
-				target: shown(insideLengthMm.target),
-				roomMin: shown(toeRoomMm.min),
-				roomMax: shown(toeRoomMm.max),
-			}),
-		},
+		{ kind: 'text', tone: 'strong', text: lookFor(inside, fitLengthMm, t) },
 		{
 			kind: 'table',
 			caption: t('player.labels'),
@@ -62,6 +63,15 @@ export const size: Section = ({ visit, assessment: { sizing } }, notes, t) => {
 		...(fittings.length > 0 ? [say(t('player.fitting', { fittings: fittings.join('; ') }))] : []),
 	]
 }
+/** The room that the length leaves is reckoned from it, so that the two never disagree. All mm. */
+const lookFor = ({ min, target, max }: Span, fitLengthMm: number, t: Speak): string =>
+	t('player.lookFor', {
+		min: shown(min),
+		max: shown(max),
+		target: shown(target),
+		roomMin: shown(Math.max(0, min - fitLengthMm)),
+		roomMax: shown(Math.max(0, max - fitLengthMm)),
+	})
 const labelWords = ({ scale, label }: SizeLabel, value: number, t: Speak): string =>
 	scale === 'child' && value >= label
 		? t('player.child', { size: sizeShown(value) })

@@ -1,15 +1,34 @@
 /** What the season chart is made of. */
-import type { Decisions } from '../../visit/decisions.ts'
+import { present } from '../../plain/present.ts'
 import type { Visit } from '../../visit/visit.ts'
 import type { Clinic } from '../clinic.ts'
-import { insertDecided } from '../decided.ts'
 import { type Pattern, patternOfLetter } from '../document.ts'
 import type { PlanView } from '../inputs.ts'
+import { insertWorn } from '../insert-of.ts'
 import { planLetters } from '../pair-letters.ts'
+import { type PlanInput, planOf } from '../plan-of.ts'
+import { buyingWaits } from '../waits.ts'
 
-export interface ChartInput {
+/** What a chart reads of the settled plan. */
+export interface WornIn {
+	/** Whether an insert or a raise is worn. */
+	insert: boolean
+	/** Whether a pair to be bought may be named. */
+	buying: boolean
+	/** ISO date of the review. */
+	reviewDate?: string
+}
+/** Read from what was settled: a proposal is worn by nobody. */
+export function wornIn({ assessment, decisions }: PlanInput): WornIn {
+	const plan = planOf({ assessment, decisions })
+	return present({
+		insert: insertWorn(plan),
+		buying: !buyingWaits(plan.gate),
+		reviewDate: plan.review?.date,
+	})
+}
+export interface ChartInput extends WornIn {
 	visit: Visit
-	decisions: Decisions
 	clinic: Clinic
 	plan: PlanView
 	paper: 'A4' | 'A3'
@@ -28,7 +47,7 @@ export interface Lettering {
 	insert: '+' | ''
 }
 /** Letters as in the plan, else as the pairs of the visit have them, else the id. */
-export function letteringOf({ visit, decisions, plan }: ChartInput): Lettering {
+export function letteringOf({ visit, plan, insert }: ChartInput): Lettering {
 	const ownLetters = planLetters(visit, plan)
 	const letterOf = (pairId: string): string =>
 		plan.pairs.find((pair) => pair.id === pairId)?.letter ?? ownLetters.get(pairId) ?? pairId
@@ -36,6 +55,6 @@ export function letteringOf({ visit, decisions, plan }: ChartInput): Lettering {
 	return {
 		letterOf,
 		patternOf: (pairId) => patterns.get(pairId) ?? 'plain',
-		insert: insertDecided(decisions) ? '+' : '',
+		insert: insert ? '+' : '',
 	}
 }

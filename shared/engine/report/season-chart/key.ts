@@ -35,11 +35,12 @@ export function chartKey(input: ChartInput, lettering: Lettering, t: Speak): Blo
 }
 function pairRow(
 	planned: PlanView['pairs'][number],
-	{ visit }: ChartInput,
+	{ visit, buying }: ChartInput,
 	{ letterOf, patternOf }: Lettering,
 	t: Speak,
 ): ChartCell[] {
-	const { id, replaceBy } = planned
+	const { id } = planned
+	const replaceBy = buying ? planned.replaceBy : undefined
 	const letter = letterOf(id)
 	const own = visit.footwear?.find((pair) => pair.id === id)
 	const sole = planned.sole ?? own?.sole

@@ -37,20 +37,20 @@ function mondaysBetween(first: string, last: string): string[] {
 }
 /** Words beside a week, by its Monday: pairs to replace, pairs to wear in, the review. */
 export function eventsOf(
-	{ visit, decisions, plan }: ChartInput,
+	{ visit, buying, reviewDate, plan }: ChartInput,
 	{ letterOf }: Lettering,
 	t: Speak,
 ): Map<string, string[]> {
 	const events = [
 		...plan.pairs.map(({ id, replaceBy }) => ({
-			date: replaceBy,
+			date: buying ? replaceBy : undefined,
 			words: t('chart.replace', { letter: letterOf(id) }),
 		})),
 		...(visit.footwear ?? []).map(({ id, newFrom }) => ({
 			date: newFrom,
 			words: t('chart.wearIn', { letter: letterOf(id) }),
 		})),
-		{ date: decisions.reviewDate, words: t('chart.review') },
+		{ date: reviewDate, words: t('chart.review') },
 	]
 	const byWeek = new Map<string, string[]>()
 	for (const { date, words } of events) {

@@ -1,0 +1,41 @@
+/** The insert of the plan, element by element. */
+import { isHeld } from '../facts/held.ts'
+import { type DecidedInsert, decidedInsert } from '../insert/decided.ts'
+import { isRaise } from '../insert/room-in-boot.ts'
+import type { SettledPlan } from '../prescription/settled.ts'
+import { openProtocol } from '../protocol/protocol.ts'
+import { bothSides, perSide } from '../visit/sides.ts'
+import type { ReportInput } from './inputs.ts'
+import { planOf } from './plan-of.ts'
+import { isRaised } from './raise-lines.ts'
+import { waits } from './waits.ts'
+
+/**
+ * The elements that stand in the plan of a document, by the protocol of the assessment; none on a
+ * limb whose insert is held, and no raise that the plan does not have.
+ */
+export function insertOf(
+	input: Pick<ReportInput, 'visit' | 'assessment' | 'decisions' | 'protocol' | 'draft'>,
+): DecidedInsert {
+	const { visit, assessment, decisions, protocol = openProtocol() } = input
+	const plan = planOf(input)
+	const { gate, insert } = plan
+	const isRaiseOut = isHeld(gate, 'raise') || (assessment.prescription && !isRaised(plan))
+	const decided = decidedInsert(visit, assessment, decisions, protocol)
+	const standing = perSide((side) => {
+		const { state, elements } = insert[side]
+		if (state !== 'proposed' || isHeld(gate, 'insert', side)) return []
+		return decided[side]
+			.filter(({ element }) => elements.includes(element.element))
+			.filter(
+				({ element, decision }) => !(isRaiseOut && isRaise(element)) || decision?.choice === 'add',
+			)
+	})
+	return { ...decided, ...standing }
+}
+/** Whether the plan has something worn inside a shoe, insert or raise, that nothing holds. */
+export const insertWorn = (plan: Pick<SettledPlan, 'gate' | 'insert' | 'raise'>): boolean =>
+	(isRaised(plan) && !waits(plan.gate, 'raise')) ||
+	bothSides.some(
+		(side) => plan.insert[side].state === 'proposed' && !waits(plan.gate, 'insert', side),
+	)

@@ -1,0 +1,149 @@
+/** The next pairs by what they are for: what to look for, why, and which to try on. */
+import type { Kept, RolePair } from '../../findings/assessment.ts'
+import type { SettledPlan } from '../../prescription/settled.ts'
+import { type Feature, termWords } from '../../visit/terms.ts'
+import type { Speak } from '../../words/speak.ts'
+import { capital, featureInWords, shown } from '../../words/words.ts'
+import { heading, type Section, say } from '../base.ts'
+import type { StandingLine } from '../decided.ts'
+import type { Block } from '../document.ts'
+import type { ReportInput } from '../inputs.ts'
+import { markedLines, modelWords } from '../marked.ts'
+import { withMarks } from '../notes.ts'
+import { pairName, roleWords } from '../pair-names.ts'
+import { planOf } from '../plan-of.ts'
+import { linesFor, type Reader, readerOf, toldBy } from '../reader.ts'
+import { buyingWaits, waits } from '../waits.ts'
+
+type Pair = Kept<RolePair>
+/** Reasons under the table of the next pairs, most consequential first. */
+const mostReasons = 6
+/** The features of a pair in one line. */
+export const featuresInWords = (features: readonly Feature[]): string =>
+	features.map(featureInWords).join('; ')
+/** Pairs of which something is to be looked for; none while buying waits. */
+export const pairsToFind = ({ gate, pairs }: Pick<SettledPlan, 'gate' | 'pairs'>): Pair[] =>
+	buyingWaits(gate)
+		? []
+		: pairs.filter(({ means, seek, avoid }) => means !== 'keep' && seek.length + avoid.length > 0)
+/** What a pair is for, on which ground where that tells it from another, and its own length. */
+function pairTitle(
+	{ role, surfaces, sole, insideLengthMm }: Pair,
+	{ pairs, size }: Pick<SettledPlan, 'pairs' | 'size'>,
+	t: Speak,
+): string {
+	const isOneOfSeveral = pairs.filter((pair) => pair.role === role).length > 1
+	const isOwnLength =
+		insideLengthMm !== undefined &&
+		(insideLengthMm.min !== size.boots?.min || insideLengthMm.max !== size.boots.max)
+	return [
+		capital(roleWords(role, t)),
+		...(sole ? [termWords(sole)] : []),
+		...(isOneOfSeveral ? surfaces.map((surface) => termWords(surface)) : []),
+		...(isOwnLength
+			? [t('player.inside', { min: shown(insideLengthMm.min), max: shown(insideLengthMm.max) })]
+			: []),
+	].join(', ')
+}
+/** What is looked for alike is said once, for all the pairs that it is said of. */
+export interface PairsAlike {
+	title: string
+	seek: readonly Feature[]
+	avoid: readonly Feature[]
+}
+export function pairsAlike(
+	pairs: readonly Pair[],
+	plan: Pick<SettledPlan, 'pairs' | 'size'>,
+	t: Speak,
+): PairsAlike[] {
+	const alike = Map.groupBy(pairs, ({ seek, avoid }) => `${seek.join(' ')}; ${avoid.join(' ')}`)
+	return [...alike.values()].flatMap((group) => {
+		const [first] = group
+		if (!first) return []
+		const { seek, avoid } = first
+		return [{ title: group.map((pair) => pairTitle(pair, plan, t)).join('; '), seek, avoid }]
+	})
+}
+/** Whether the clinician took out something that was to be looked for: reasons would ask for it. */
+const isPartlyTakenOut = ({ assessment }: ReportInput, { pairs }: SettledPlan): boolean =>
+	(assessment.prescription?.pairs ?? []).some((proposed) => {
+		const now = pairs.find(({ id }) => id === proposed.id)
+		return (['seek', 'avoid'] as const).some(
+			(kind) => now && proposed[kind].some((feature) => !now[kind].includes(feature)),
+		)
+	})
+/** The findings under the questions about pairs, in the reader's words. */
+export function reasonsForPairs(reader: Reader, input: ReportInput): StandingLine[] {
+	const plan = planOf(input)
+	if (pairsToFind(plan).length === 0 || isPartlyTakenOut(input, plan)) return []
+	const ids = new Set(
+		plan.questions.flatMap(({ id, because }) => (id.startsWith('pair.') ? because : [])),
+	)
+	return linesFor(reader, input)
+		.filter(({ id }) => ids.has(id))
+		.slice(0, mostReasons)
+}
+/** What to look for in the next pairs and what to stay away from; it waits while buying does. */
+export const nextPair: Section = (input, notes, t) => {
+	const plan = planOf(input)
+	const reader = readerOf('player', input)
+	const pairs = pairsToFind(plan)
+	const kept = keptPairs(plan, input, t)
+	if (pairs.length + kept.length === 0) return []
+	const reasons = reasonsForPairs(reader, input).map(({ says, finding }) =>
+		withMarks(says, finding ? notes.mark(finding.basis) : ''),
+	)
+	const table: Block = {
+		kind: 'table',
+		caption: t('player.nextCaption'),
+		head: [t('player.pair'), t('player.seek'), t('player.avoid')],
+		rows: pairsAlike(pairs, plan, t).map(({ title, seek, avoid }) => [
+			title,
+			capital(featuresInWords(seek)),
+			capital(featuresInWords(avoid)),
+		]),
+		widths: [130, '*', '*'],
+	}
+	return [
+		heading(t('player.nextPair')),
+		...kept.map(say),
+		...(pairs.length > 0 ? [table] : []),
+		...pulledApart(pairs, reader).map(say),
+		...(reasons.length > 0
+			? [heading(t('common.why'), { level: 2 }), { kind: 'list' as const, items: reasons }]
+			: []),
+	]
+}
+/** Where the pair at hand serves, nothing needs to be bought. */
+const keptPairs = ({ gate, pairs }: SettledPlan, { visit }: ReportInput, t: Speak): string[] =>
+	buyingWaits(gate)
+		? []
+		: pairs.flatMap(({ role, means, ownedPair }) =>
+				means === 'keep' && ownedPair !== undefined
+					? [
+							t('player.keepPair', {
+								role: capital(roleWords(role, t)),
+								pair: pairName(ownedPair, visit, t),
+							}),
+						]
+					: [],
+			)
+/** What gave way, and to what: each said once. */
+const pulledApart = (pairs: readonly Pair[], reader: Reader): string[] => [
+	...new Set(pairs.flatMap(({ settled }) => settled.flatMap((lost) => toldBy(reader, lost) ?? []))),
+]
+/** Models of the shelf to try on, best first. */
+export const toTry: Section = (input, _notes, t) => {
+	const { gate, pairs } = planOf(input)
+	if (buyingWaits(gate) || waits(gate, 'shelf')) return []
+	const { ranked } = input.assessment.footwear
+	const models = [...new Set(pairs.flatMap(({ shelf }) => shelf))].flatMap((id) => {
+		const model = ranked.find((one) => one.id === id)
+		if (model) return [modelWords(model)]
+		return markedLines(input.decisions, 'model').flatMap((line) =>
+			line.findingId === `model.${id}` && line.says !== undefined ? [line.says] : [],
+		)
+	})
+	if (models.length === 0) return []
+	return [heading(t('player.toTry')), { kind: 'list', items: models }, say(t('player.toTryHow'))]
+}

@@ -1,0 +1,39 @@
+/** The heel raise: one figure for each pair and foot, how it is worn in, and when it ends. */
+import type { SettledPlan } from '../../prescription/settled.ts'
+import type { Visit } from '../../visit/visit.ts'
+import type { Speak } from '../../words/speak.ts'
+import { capital } from '../../words/words.ts'
+import { heading, type Section, say } from '../base.ts'
+import { pairName } from '../pair-names.ts'
+import { isOpen, planOf } from '../plan-of.ts'
+import { isRaised, raiseLines } from '../raise-lines.ts'
+import { type Reader, readerOf, toldBy } from '../reader.ts'
+import { waits } from '../waits.ts'
+
+/** What limits the raise, with the pairs that it limits. */
+function limitLines({ raise }: SettledPlan, reader: Reader, visit: Visit, t: Speak): string[] {
+	const told = raise.pairs.flatMap(({ pair, limits }) =>
+		limits.flatMap((limit) => {
+			const says = toldBy(reader, limit)
+			return says === undefined ? [] : [{ pair, says }]
+		}),
+	)
+	return [...Map.groupBy(told, ({ says }) => says)].map(([says, ofPairs]) => {
+		const names = [...new Set(ofPairs.map(({ pair }) => pairName(pair, visit, t)))]
+		return t('player.raiseLimit', { pairs: capital(names.join(', ')), says })
+	})
+}
+export const raise: Section = (input, _notes, t) => {
+	const plan = planOf(input)
+	if (!isRaised(plan) || waits(plan.gate, 'raise')) return []
+	const reader = readerOf('player', input)
+	const steps = plan.raise.steps.flatMap((step) => toldBy(reader, step) ?? [])
+	const items = [...raiseLines(plan, input.visit, t), ...limitLines(plan, reader, input.visit, t)]
+	return [
+		heading(t('player.raise')),
+		say(isOpen(plan, 'raise') ? t('player.raiseProposed') : t('player.raiseWanted')),
+		{ kind: 'list', items },
+		say(t('player.raiseHow')),
+		...(steps.length > 0 ? [{ kind: 'list' as const, items: steps }] : []),
+	]
+}
