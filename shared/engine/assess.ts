@@ -11,7 +11,7 @@ import type { Finding, Level } from './findings/finding.ts'
 import { missingMeasures } from './findings/missing.ts'
 import { footwear } from './footwear/footwear.ts'
 import { insertVolume } from './footwear/insert-volume.ts'
-import { roomInFirst, withShelf } from './footwear/with-shelf.ts'
+import { roomInFirst, withShelf, withWork } from './footwear/with-shelf.ts'
 import { growth } from './growth/growth.ts'
 import { loading } from './loading/loading.ts'
 import { posture } from './posture/posture.ts'
@@ -60,6 +60,11 @@ function inOrder(rooms: readonly ({ findings: readonly Finding[] } | undefined)[
 	const findings = rooms.flatMap((room) => room?.findings ?? [])
 	return findings.sort((finding, other) => consequence[finding.level] - consequence[other.level])
 }
+/** What owned pairs are to the raise: not worn, or worn until another takes their place. */
+const pairsForRaise = ({ pairs }: Pick<ReturnType<typeof ownedPairs>, 'pairs'>) => ({
+	pairsLeftOff: new Set(pairsLeftOff(pairs)),
+	pairsReplaced: new Set(pairs.filter(({ verdict }) => verdict === 'replace').map(({ id }) => id)),
+})
 /**
  * The whole assessment of a visit.
  * @param visit a parsed visit (parseVisit); @param earlier the same player's earlier visits, any
@@ -81,17 +86,19 @@ export function assess(
 	const rooms = measuringRooms(visit, before, first, protocol, shelf)
 	const load = loading(visit, protocol, gate)
 	const worn = ownedPairs(visit, { ...rooms, facts, gate }, protocol)
-	const context = { ...rooms, facts, gate, pairsLeftOff: new Set(pairsLeftOff(worn.pairs)) }
+	const context = { ...rooms, facts, gate, ...pairsForRaise(worn) }
 	// The shelf is matched with the insert proposed inside; the insert is then checked against the
 	// room in the first model that passes.
 	const anywhere = heelsOf(visit, context, protocol)
 	const volume = insertVolume(anywhere.inserts)
 	const asked = { ...rooms, facts, gate, raise: anywhere.raised }
 	const wishes = footwear(visit, asked, protocol)
-	const shoes = withShelf(wishes, visit, asked, shelf, protocol, volume)
-	const room = roomInFirst(shoes, shelf, volume)
+	const matched = withShelf(wishes, visit, asked, shelf, protocol, volume)
+	const room = roomInFirst(matched, shelf, volume)
 	const { inserts, raised } = room ? heelsOf(visit, context, protocol, room) : anywhere
 	const known = { ...rooms, facts, gate, raise: raised }
+	// what is done to a shoe reads the raise as it stands
+	const shoes = withWork(matched, visit, known, protocol)
 	const owned = ownedPairs(visit, { ...known, footwear: shoes }, protocol)
 	const findings = inOrder([
 		rooms.screening,

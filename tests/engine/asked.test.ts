@@ -33,7 +33,7 @@ describe.each(conditions)('%s', (condition) => {
 	it('every room that is asked something is told of, and no other', () => {
 		const { shoe, joints, lacing, changes, insert, season, exercises, questions, caution } =
 			askedBy(condition)
-		const work = (of: typeof lacing) => of.calledFor.length + of.against.length
+		const work = (of: typeof lacing) => of.calledFor.length + of.against.length + of.never.length
 		const { calls, against, holds, withDevice, gentle } = insert
 		const asks: Record<keyof typeof askedPartNames, number> = {
 			ages: Object.keys(usualAges(condition, protocol)).length,

@@ -80,18 +80,29 @@ describe('ankle range', () => {
 			['9.6', '9.5'],
 		])
 	})
-	it('puts the error band of the protocol round the visit before, and its cut-off', () => {
+	it('puts the error band of the protocol round the visit before', () => {
 		const published = [protocol.value('ankle.realCmSame'), protocol.value('ankle.realCmOther')]
 		for (const [index, before] of [8.3, 9.6].entries())
 			for (const { low, high } of chart.panels[index]!.bands[0]!.points) {
 				expect((low + high) / 2).toBeCloseTo(before, 9)
 				expect(published.some((half) => Math.abs((high - low) / 2 - half) < 1e-9)).toBe(true)
 			}
-		expect(chart.panels.map((panel) => panel.marks[0]!.y)).toEqual([
-			protocol.value('ankle.restrictedCm'),
-			protocol.value('ankle.restrictedCm'),
-		])
-		expect(chart.alternative).toContain('Cut-off in use 9 cm')
+	})
+	it('draws the cut-off in centimetres for adults alone, and an angle for everybody', () => {
+		const grown = (visit: Visit): Visit => ({
+			...visit,
+			player: { ...visit.player, birthDate: '1998-05-02' },
+		})
+		const [then, now] = [grown(first), grown(second)]
+		const marksOf = (key: 'lungeCm' | 'lungeDeg', visit: Visit, before: Visit) =>
+			measureChart(numberIn('ankles', key), visit, [before], assess(visit, [before]))!.panels.map(
+				({ marks }) => marks.map(({ y }) => y),
+			)
+		const cutOff = protocol.value('ankle.restrictedCm')
+		expect(marksOf('lungeCm', now, then)).toEqual([[cutOff], [cutOff]])
+		expect(marksOf('lungeCm', second, first)).toEqual([[], []])
+		const angle = protocol.value('ankle.restrictedDeg')
+		expect(marksOf('lungeDeg', second, first)).toEqual([[angle], [angle]])
 	})
 	it('takes the smaller published error only where the examiners are known to differ', () => {
 		const named = (visit: Visit, examiner: string): Visit => ({

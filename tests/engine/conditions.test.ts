@@ -8,7 +8,8 @@ import { conditionFindings } from '../../shared/engine/conditions/findings.ts'
 import { conditionReading } from '../../shared/engine/conditions/query.ts'
 import { conditionRow, questionsOf } from '../../shared/engine/conditions/registry.ts'
 import { conditionWishes } from '../../shared/engine/conditions/wishes.ts'
-import { type Action, actions } from '../../shared/engine/findings/assessment.ts'
+import { openGate } from '../../shared/engine/facts/held.ts'
+import type { Gate } from '../../shared/engine/findings/assessment.ts'
 import { footwearRules } from '../../shared/engine/footwear/rules/rules.ts'
 import { need } from '../../shared/engine/plain/need.ts'
 import { openProtocol } from '../../shared/engine/protocol/protocol.ts'
@@ -27,7 +28,7 @@ import { wholeVisit } from './random-visit.ts'
 
 type Recorded = NonNullable<Visit['conditions']>[number]
 const protocol = openProtocol()
-const quiet = { action: 'proceed' } as const
+const quiet = openGate
 const current = (condition: Condition, more: Partial<Recorded> = {}): Recorded => ({
 	condition,
 	side: 'left',
@@ -180,13 +181,27 @@ describe('what a condition asks of a shoe', () => {
 	})
 })
 describe('exercise', () => {
-	const codesAt = (action: Action) =>
-		conditionFindings(visitWith([current('achilles-midportion')]), { action }, protocol).map(
-			({ code }) => code,
+	const heldOn = (part: keyof Gate): Gate => ({
+		...openGate,
+		[part]: {
+			...openGate[part],
+			state: 'held',
+			holds: [{ what: 'exercise', rule: 'r', until: 'outcome', since: '2027-01-20' }],
+		},
+	})
+	const isTold = (gate: Gate, side: Recorded['side'] = 'left') =>
+		conditionFindings(visitWith([current('achilles-midportion', { side })]), gate, protocol).some(
+			({ code }) => code === 'conditions.exercises',
 		)
-	it('is named while nothing asks for somebody else, and never beside a warning sign', () => {
-		for (const action of actions)
-			expect(codesAt(action).includes('conditions.exercises')).toBe(action === 'proceed')
+	it('is named unless it is held on the limb, or of the player as a whole', () => {
+		expect(isTold(openGate)).toBe(true)
+		expect([isTold(heldOn('left')), isTold(heldOn('person'))]).toEqual([false, false])
+		expect(isTold(heldOn('right'))).toBe(true)
+		// of both limbs, or of none: either may be the one that is held
+		expect([isTold(heldOn('right'), 'both'), isTold(heldOn('right'), 'none')]).toEqual([
+			false,
+			false,
+		])
 	})
 	it('is silent where a tendon may be torn', () => {
 		const visit = visitSchema.parse({

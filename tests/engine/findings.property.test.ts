@@ -179,9 +179,9 @@ const drawnBy = {
 	ankles: ['ankle', 'footwear', 'insert', 'raise'],
 	posture: ['posture', 'footwear', 'insert', 'raise'],
 	body: ['growth', 'loading', 'posture', 'ankle', 'footwear', 'insert', 'raise'],
-	play: ['loading', 'footwear', 'raise'],
+	play: ['loading', 'footwear', 'raise', 'insert'],
 	screening: ['screening', 'insert', 'ankle', 'posture', 'raise', 'footwear'],
-	footwear: ['footwear', 'ankle', 'growth', 'raise'],
+	footwear: ['footwear', 'ankle', 'growth', 'raise', 'insert'],
 } as const
 /**
  * The lunge pair is checked against the geometry of the leg, which rests on foot length. Exercise is

@@ -7,7 +7,7 @@ export const forms: Readonly<Record<string, string>> = {
 	'visit 1': '2857c3c54f1167db',
 	'visit 2': 'bde8f7137f6adc5f',
 	'visit 3': '63d39a254a058184',
-	'visit 4': '0c2f758f30f4d170',
+	'visit 4': 'd9deb16ae6ffb439',
 	'report 1': 'b18b5a0026a79d6f',
 	'report 2': 'e92f2dae858af694',
 	'person 1': '0909dfa7732f7f45',

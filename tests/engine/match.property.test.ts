@@ -34,6 +34,25 @@ const isAtRisk = (visit: Visit): boolean => {
 		Object.values(jointRisks(visit, posture, side)).some((because) => because.length > 0),
 	)
 }
+function inOrder(ranked: ReturnType<typeof rank>, visit: Visit): void {
+	const keys = ranked.map(
+		(model) =>
+			[
+				Number(model.verdict === 'unsuitable'),
+				Number(isUnder(model)),
+				model.points,
+				model.id,
+			] as const,
+	)
+	for (const [index, [stopped, under, points, id]] of keys.slice(1).entries()) {
+		const [stoppedBefore, underBefore, pointsBefore, idBefore] = keys[index]!
+		const first = stoppedBefore - stopped || underBefore - under
+		expect(first).toBeLessThanOrEqual(0)
+		// where a joint is at risk, models whose studs are not known stand between
+		if (first === 0 && !isAtRisk(visit))
+			expect(pointsBefore - points || (idBefore < id ? -1 : 1)).toBeLessThan(0)
+	}
+}
 const plain = (lengthMm: number, widthMm: number): Visit => ({
 	format: 'lastwright-visit',
 	version: 1,
@@ -128,23 +147,7 @@ it(
 			fc.property(visits, shelves, (visit, shelf) => {
 				const ranked = rank(visit, shelf)
 				expect(numbers(ranked).every(Number.isFinite)).toBe(true)
-				const keys = ranked.map(
-					(model) =>
-						[
-							Number(model.verdict === 'unsuitable'),
-							Number(isUnder(model)),
-							model.points,
-							model.id,
-						] as const,
-				)
-				for (const [index, [stopped, under, points, id]] of keys.slice(1).entries()) {
-					const [stoppedBefore, underBefore, pointsBefore, idBefore] = keys[index]!
-					const first = stoppedBefore - stopped || underBefore - under
-					expect(first).toBeLessThanOrEqual(0)
-					// where a joint is at risk, models whose studs are not known stand between
-					if (first === 0 && !isAtRisk(visit))
-						expect(pointsBefore - points || (idBefore < id ? -1 : 1)).toBeLessThan(0)
-				}
+				inOrder(ranked, visit)
 				for (const model of ranked)
 					expect(model.verdict === 'unsuitable').toBe(model.stops.length > 0)
 				for (const model of ranked) expect(model.points).toBeGreaterThanOrEqual(0)

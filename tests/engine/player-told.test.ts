@@ -115,8 +115,7 @@ describe('a marked change', () => {
 	it('tells where it ends; a heel raise is told once, at the height that was decided', () => {
 		const lines = [marked('heel-raise.both'), marked('stud-first.both')]
 		const decisions = { ...noDecisions, lines }
-		const proposed = assess(adult).footwear.modifications!.find(({ id }) => id === 'heel-raise')!
-		const raise = spokenTo('player', proposed)!
+		const raise = spokenTo('player', state('work.heel-raise', { raiseMm: 4 }))!
 		const open = pageOf(inputOf(adult, decisions))
 		expect(open).toContain(raise)
 		expect(open).toContain(spokenTo('player', state('work.stud-first.limits'))!)

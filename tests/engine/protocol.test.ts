@@ -15,6 +15,7 @@ import { rows } from '../../shared/engine/protocol/rows.ts'
 import type { LwDocument } from '../../shared/engine/report/document.ts'
 import { noDecisions } from '../../shared/engine/visit/decisions.ts'
 import { visitSchema } from '../../shared/engine/visit/visit.ts'
+import { decideAll } from '../decide.ts'
 
 describe('the values a clinic may set', () => {
 	it('accepts every shipped value', () =>
@@ -90,7 +91,7 @@ afterEach(() => {
 
 describe('the protocol of a clinic', () => {
 	it('is tried on the demo visits, kept in versions, and used to preview and to sign', async () => {
-		const values = { 'ankle.restrictedCm': 4 }
+		const values = { 'ankle.restrictedCm': 4, 'ankle.restrictedDeg': 20 }
 		const { changes, visits } = await call<{
 			visits: number
 			changes: { name: string; gone: string[]; added: string[] }[]
@@ -120,6 +121,7 @@ describe('the protocol of a clinic', () => {
 		})
 		await call('drafts.preview', { draftId: draft.draftId })
 		expect(JSON.stringify(printed.at(-1))).not.toBe(before)
+		await decideAll(call, playerId, '2026-02-01')
 		const { visitId } = await call<{ visitId: string }>('visits.sign', { draftId: draft.draftId })
 		const signed = await call<{
 			assessment: { ankle: { left: { band: string } } }
@@ -135,7 +137,10 @@ describe('the protocol of a clinic', () => {
 			'changed elsewhere',
 		)
 		await call('protocol.save', {
-			values: { 'ankle.restrictedCm': rows['ankle.restrictedCm'].value },
+			values: {
+				'ankle.restrictedCm': rows['ankle.restrictedCm'].value,
+				'ankle.restrictedDeg': rows['ankle.restrictedDeg'].value,
+			},
 			why: 'back to shipped',
 			follows: saved.savedAs,
 		})

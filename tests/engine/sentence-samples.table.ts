@@ -7,6 +7,13 @@ const worn = [
 export const samples: Readonly<Record<string, unknown>> = {
 	...pair,
 	by: '2027-05-02',
+	better: 'turf',
+	feature: 'long-studs',
+	inPlaceOf: 'soft-ground',
+	over: 'short-studs',
+	overWay: 'seek',
+	surfaces: ['natural-soft'],
+	way: 'seek',
 	code: 'association',
 	date: '2027-05-02',
 	buyBy: '2027-05-02',

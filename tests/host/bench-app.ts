@@ -6,6 +6,7 @@ import { createApp } from '../../electron/app.ts'
 import type { DraftContent } from '../../shared/contract.ts'
 import type { LwDocument } from '../../shared/engine/report/document.ts'
 import type { Visit } from '../../shared/engine/visit/visit.ts'
+import { decideAll } from '../decide.ts'
 
 export const passphrase = 'correct horse'
 export const player = {
@@ -77,5 +78,6 @@ export async function signed(
 			decisions: { ...draft.content.decisions, consentNoted: true },
 		},
 	})
+	await decideAll(app.ask, playerId, visitDate)
 	return (await app.ask('visits.sign', { draftId: draft.draftId })).visitId
 }

@@ -1,5 +1,6 @@
 /** What reception is answered: nothing that is private between the player and the clinician. */
 import { expect, test } from 'vitest'
+import { decideAll } from '../decide.ts'
 import { withPlayer } from './bench-app.ts'
 import { consent } from './outbox-bench.ts'
 
@@ -30,6 +31,7 @@ test('reception is refused a page that holds body mass, and reads none elsewhere
 			},
 		},
 	})
+	await decideAll(app.ask, playerId, '2027-01-20')
 	const { visitId } = await app.ask('visits.sign', { draftId: draft.draftId })
 	const { contactId } = await app.ask('outbox.addContact', {
 		playerId,

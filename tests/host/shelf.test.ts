@@ -10,6 +10,7 @@ import { createApp } from '../../electron/app.ts'
 import type { DraftContent, SignedVisit } from '../../shared/contract.ts'
 import { assess } from '../../shared/engine/assess.ts'
 import { parseShelf, type Shelf } from '../../shared/engine/visit/shelf.ts'
+import { decideAll } from '../decide.ts'
 
 const clinic = {
 	format: 'lastwright-clinic',
@@ -193,6 +194,7 @@ test('a visit is signed with the match to the shelf that stood then', async () =
 			decisions: { ...draft.content.decisions, consentNoted: true },
 		},
 	})
+	await decideAll(app.ask, playerId, '2027-01-20')
 	const { visitId } = await app.ask<{ visitId: string }>('visits.sign', { draftId: draft.draftId })
 	const signed = await app.ask<SignedVisit>('visits.open', { visitId })
 	const { ranked } = (signed.assessment as ReturnType<typeof assess>).footwear

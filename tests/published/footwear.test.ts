@@ -19,8 +19,8 @@ const sizing: SizingResult = {
 	workings: [],
 }
 const ankle: AnkleResult = {
-	left: { band: 'adequate', limitedBy: 'none' },
-	right: { band: 'adequate', limitedBy: 'none' },
+	left: { band: 'adequate', bandSure: true, limitedBy: 'none' },
+	right: { band: 'adequate', bandSure: true, limitedBy: 'none' },
 	asymmetry: 'none',
 	pitches: [],
 	changes: { left: {}, right: {} },
@@ -253,11 +253,12 @@ it('nobody of 40 is told of a growing heel, though it is recorded', () => {
 	})
 	expect(asked.findings.map(({ id }) => id)).not.toContain('footwear.growing-heel')
 })
+// sizing.md 3.1 (own choice): 5 to 10 mm; 6: 2.6 mm is 1.96 x 1.329, the error of one reading
 it.each([
-	[269.9, 'change'],
-	[270, 'keep'],
-	[277, 'keep'],
-	[277.1, 'change'],
+	[267.3, 'replace'],
+	[267.4, 'keep'],
+	[277.6, 'keep'],
+	[277.7, 'change'],
 	[undefined, 'unknown'],
 ])('inside %f mm on a foot of 265: %s', (insideLengthMm, verdict) =>
 	expect(

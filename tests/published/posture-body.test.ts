@@ -1,8 +1,10 @@
 /** Beighton score and leg-length difference. */
+
 import { describe, expect, it } from 'vitest'
 import { durationFactor, firstLiftBelowMm } from '../../shared/engine/posture/leg-length.ts'
 import { posture } from '../../shared/engine/posture/posture.ts'
 import type { Visit } from '../../shared/engine/visit/visit.ts'
+import { holding } from '../engine/raise-visit.ts'
 import { ids, raw, visit } from './posture-visit.ts'
 
 describe('Beighton score by maturity', () => {
@@ -61,6 +63,14 @@ describe('leg-length difference', () => {
 			correction({ legLengthDifferenceMm: 8 }),
 			correction({ legLengthDifferenceMm: 8, legLengthSymptoms: false }),
 		]).toEqual([{ min: 4, max: 5.6 }, undefined])
+	})
+	it('where raises are held no correction is given', () => {
+		const body = { legLengthDifferenceMm: 12, shorterLeg: 'left' as const, legLengthSymptoms: true }
+		const held = posture(visit({}, { born: '1990-01-01', body }), [], raw, {
+			gate: holding('raise', 'person'),
+		})
+		expect(held.legLength).toEqual({ differenceMm: 12, shorter: 'left', action: 'consider' })
+		expect(held.findings.map(({ code }) => code)).toEqual(['posture.leg-length-waits'])
 	})
 	it('50 to 70 %', () =>
 		expect(of({ legLengthDifferenceMm: 10, shorterLeg: 'left' })?.correctionMm).toEqual({

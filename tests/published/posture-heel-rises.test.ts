@@ -1,6 +1,7 @@
 /** Heel rises and change since the last visit. */
 import { describe, expect, it } from 'vitest'
 import { posture } from '../../shared/engine/posture/posture.ts'
+import { holding } from '../engine/raise-visit.ts'
 import { ids, items, raw, visit } from './posture-visit.ts'
 
 describe('heel rises', () => {
@@ -86,3 +87,31 @@ it('an index has no published smallest change and is never called changed', () =
 			raw,
 		).changes.left.fpi?.verdict,
 	).toBe('cannot-compare'))
+describe('a limb that is not to be tested', () => {
+	const recorded = visit({
+		left: { heelRises: 2, jackTestDeg: 5, firstMtpDegNonWeightBearing: 70 },
+		right: { heelRises: 30, jackTestDeg: 5, firstMtpDegNonWeightBearing: 70 },
+	})
+	const earlier = { ...recorded, visitDate: '2026-03-01', posture: { left: { heelRises: 30 } } }
+	const result = posture(recorded, [earlier], raw, { gate: holding('test', 'left') })
+	it('keeps its heel rises and compares them with nothing', () => {
+		expect(result.left.heelRises).toBe(2)
+		expect(result.changes.left.heelRises).toBeUndefined()
+		expect(result.findings.map(({ id }) => id).sort()).toEqual([
+			'posture.first-mtp.right',
+			'posture.recorded-only.left',
+		])
+	})
+	it('has no verdict by the standing toe test', () =>
+		expect([result.left.firstMtp, result.right.firstMtp]).toEqual([undefined, 'functional-limit']))
+	it('is compared where nothing is held', () =>
+		expect(
+			posture(recorded, [earlier], raw, {})
+				.findings.map(({ id }) => id)
+				.filter((id) => id.startsWith('posture.heel-rise')),
+		).toEqual([
+			'posture.heel-rises.left',
+			'posture.heel-rise-gap.both',
+			'posture.heel-rise-change.left',
+		]))
+})

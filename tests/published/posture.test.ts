@@ -100,6 +100,20 @@ describe('first MTP joint', () => {
 			).left.firstMtp,
 		).toBe(state),
 	)
+	// 65 degrees is free (JAPMA 2002;92:269): at 55 a joint that is held standing does not move freely.
+	it.each([
+		[55, false],
+		[64.9, false],
+		[65, true],
+	])('%f off the ground and held standing: free %s', (firstMtpDegNonWeightBearing, free) =>
+		expect(
+			posture(
+				visit({ left: { firstMtpDegNonWeightBearing, jackTestDeg: 5 } }),
+				[],
+				raw,
+			).findings.find(({ code }) => code === 'posture.first-mtp')?.params,
+		).toEqual({ side: 'left', verdict: 'functional-limit', free }),
+	)
 	it('says nothing of what was not measured', () => {
 		expect(posture(visit({ left: { jackTestDeg: 5 } }), [], raw).left.firstMtp).toBeUndefined()
 		expect(

@@ -7,10 +7,11 @@ import {
 	restrictedNote,
 } from '../../shared/engine/screening/complaints.table.ts'
 import { diabeticRisk } from '../../shared/engine/screening/diabetic.ts'
+import { screening } from '../../shared/engine/screening/screening.ts'
 import { screeningSchema } from '../../shared/engine/visit/recorded/screening.ts'
 import type { BoneSite } from '../../shared/engine/visit/terms.ts'
 import type { Screening } from '../../shared/engine/visit/visit.ts'
-import { screened } from './screened-visit.ts'
+import { protocol, screened, visit } from './screened-visit.ts'
 
 describe('Wells', () => {
 	const all = {
@@ -248,4 +249,29 @@ it('complaints open only questions that exist, and every unfolding group is reac
 	expect(
 		Object.keys(screeningSchema.shape).filter((key) => !paths.includes(`screening.${key}`)),
 	).toEqual([])
+})
+// common practice, no source
+describe('posterior tibial pain', () => {
+	const withRises = (heelRises?: { left?: number; right?: number }) => {
+		const posture = heelRises && {
+			left: heelRises.left === undefined ? {} : { heelRises: heelRises.left },
+			right: heelRises.right === undefined ? {} : { heelRises: heelRises.right },
+		}
+		return screening(
+			{
+				...visit({}),
+				conditions: [
+					{ condition: 'posterior-tibial-tendinopathy', side: 'left', status: 'current' },
+				],
+				...(posture ? { posture } : {}),
+			},
+			protocol,
+		).action
+	}
+	it.each([
+		[{ left: 0 }, 'letter'],
+		[{ left: 1 }, 'proceed'],
+		[{ left: 5, right: 0 }, 'proceed'],
+		[undefined, 'proceed'],
+	] as const)('heel rises %o: %s', (rises, action) => expect(withRises(rises)).toBe(action))
 })

@@ -100,19 +100,24 @@ describe("US men's width letters", () => {
 	]
 	const lengthOf = (us: number): number => ((us + 22) * 25.4) / 3
 	it.each(chart)('US %f', (us, c) => {
-		;['C', 'D', 'E', '2E'].forEach((letter, i) => {
-			// The chart prints US 15 as E 11.9 to 12.4 and 2E 12.5 to 12.9: bands that break its own 4 mm
-			// step by 1 mm.
-			const low = c + 5 * i + (us === 15 && letter === '2E' ? 1 : 0),
-				high = c + 5 * i + 4
-			for (const mm of us === 15 && letter === '2E' ? [low, high - 1] : [low, high])
+		const later = us === 15 ? 1 : 0
+		// US 15 prints E 11.9 to 12.4 and 2E 12.5 to 12.9: one band that is a millimetre wider
+		const bands: [string, number, number][] = [
+			['C', c, c + 4],
+			['D', c + 5, c + 9],
+			['E', c + 10, c + 14 + later],
+			['2E', c + 15 + later, c + 19 + later],
+		]
+		for (const [letter, low, high] of bands)
+			for (const mm of [low, high])
 				expect(usMenFitting(lengthOf(us), mm, protocol), `${mm} mm`).toBe(letter)
-		})
 	})
-	it('US 15: the two upper edges where the model and the chart part by 1 mm', () => {
-		expect(usMenFitting(lengthOf(15), 124, protocol)).toBe('2E') // chart: E
-		expect(usMenFitting(lengthOf(15), 129, protocol)).toBeUndefined() // chart: 2E
-		expect(protocol.row('sizing.usWidthPerSizeMm').source).toContain('US 15')
+	// The same chart: US 15 prints E 11.9 to 12.4 cm and 2E 12.5 to 12.9 cm, half sizes below it not.
+	it('US 15: E is a millimetre wider, and 2E begins and ends so much later', () => {
+		const at15 = (mm: number) => usMenFitting(lengthOf(15), mm, protocol)
+		expect([118, 119, 124, 125, 129, 130].map(at15)).toEqual(['D', 'E', 'E', '2E', '2E', undefined])
+		expect([120, 121].map((mm) => usMenFitting(lengthOf(14), mm, protocol))).toEqual(['E', '2E'])
+		expect(protocol.row('sizing.usWidthWiderEMm').source).toContain('US 15')
 	})
 	it('says nothing outside US 5 to 15', () => {
 		expect(usMenFitting(lengthOf(4.5), 80, protocol)).toBeUndefined()

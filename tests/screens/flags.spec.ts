@@ -70,6 +70,7 @@ test('what is held is shown with what ends it, and an outcome ends just what it 
 		await expect(page.getByRole('heading', { level: 1 })).toBeVisible()
 		await flagsOf(page, 'Wendell', 'male')
 		const core = page.getByRole('region', { name: 'Core questions' })
+		await core.getByRole('button', { name: 'Not asked, say why: feeling in the feet' }).click()
 		await core.getByLabel('Why not asked: feeling in the feet').fill('cast on')
 		await core.getByRole('button', { name: 'Set aside' }).and(page.locator(':enabled')).click()
 		await visitSaved(page, ({ coreSetAside }) => coreSetAside, [

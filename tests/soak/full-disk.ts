@@ -6,7 +6,10 @@ import { execFileSync } from 'node:child_process'
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
+import { settledAsProposed } from '../../electron/command/demo.ts'
 import type { DraftContent } from '../../shared/contract.ts'
+import { assess } from '../../shared/engine/assess.ts'
+import type { Visit } from '../../shared/engine/visit/visit.ts'
 import { type AppNow, clinic, openNow, passphrase, player } from '../host/clock-app.ts'
 
 interface Full {
@@ -101,11 +104,15 @@ async function saveOnce(
 async function signOnce(app: AppNow, playerId: string): Promise<string[]> {
 	const opened = await app.call('drafts.open', { playerId, visitDate: '2027-01-20' })
 	if (!opened.ok) return []
-	const { draft } = opened.value as { draft: { draftId: string; content: DraftContent } }
+	const { draft, earlier } = opened.value as {
+		draft: { draftId: string; content: DraftContent }
+		earlier: Visit[]
+	}
 	const { draftId, content } = draft
+	const settled = settledAsProposed(assess(content.visit, earlier), content.decisions)
 	const put = await app.call('drafts.save', {
 		draftId,
-		content: { ...content, decisions: { ...content.decisions, consentNoted: true } },
+		content: { ...content, decisions: { ...settled, consentNoted: true } },
 	})
 	if (!put.ok) return []
 	const visit = await app.call('visits.sign', { draftId })

@@ -109,13 +109,13 @@ export function Flags({ draft, change, assessment }: StepProps) {
 	)
 	return (
 		<Box sx={{ display: 'grid', gap: 2 }}>
-			<OpenHolds draft={draft} change={change} assessment={assessment} />
 			<CoreQuestions
 				draft={draft}
 				change={change}
 				assessment={assessment}
 				open={(complaint) => setChosen((now) => [...new Set([...now, complaint])])}
 			/>
+			<OpenHolds draft={draft} change={change} assessment={assessment} />
 			<AskedOfEveryone
 				above={core.filter((path) => askedAlways.includes(path))}
 				draft={draft}

@@ -7,6 +7,7 @@ import type { Visit } from '../../../shared/engine/visit/visit.ts'
 import { coreQuestionNames } from '../../../shared/engine/words/en/gate.ts'
 import { capital } from '../../../shared/engine/words/words.ts'
 import { clinicProtocol } from '../../parts/clinicProtocol.ts'
+import { Disclosure } from '../../parts/Disclosure.tsx'
 import { Question } from './FlagsQuestion.tsx'
 import { questionGroup } from './questions.ts'
 import type { AssessedProps, DraftProps } from './stepProps.ts'
@@ -55,19 +56,21 @@ function SetAside({ id, draft, change }: { id: string } & DraftProps) {
 			</Box>
 		)
 	return (
-		<Box sx={{ display: 'flex', flexWrap: 'wrap', alignItems: 'center', gap: 1 }}>
-			<TextField
-				size="small"
-				label={`Why not asked: ${coreQuestionNames[id]}`}
-				value={why}
-				onChange={({ target }) => setWhy(target.value)}
-				slotProps={{ htmlInput: { maxLength: 300, autoComplete: 'off' } }}
-				sx={{ flex: '1 1 16rem' }}
-			/>
-			<Button disabled={why.trim() === ''} onClick={() => put(why.trim())}>
-				Set aside
-			</Button>
-		</Box>
+		<Disclosure label="Not asked: say why" name={`Not asked, say why: ${coreQuestionNames[id]}`}>
+			<Box sx={{ display: 'flex', flexWrap: 'wrap', alignItems: 'end', gap: 1 }}>
+				<TextField
+					size="small"
+					label={`Why not asked: ${coreQuestionNames[id]}`}
+					value={why}
+					onChange={({ target }) => setWhy(target.value)}
+					slotProps={{ htmlInput: { maxLength: 300, autoComplete: 'off' } }}
+					sx={{ flex: '1 1 16rem' }}
+				/>
+				<Button disabled={why.trim() === ''} onClick={() => put(why.trim())}>
+					Set aside
+				</Button>
+			</Box>
+		</Disclosure>
 	)
 }
 function Core(

@@ -16,7 +16,7 @@ function shareKey({ player, visitDate }: Visit, protocol: Protocol): ThresholdKe
 		: 'ankle.shankPerStatureAdult'
 }
 /** Lower leg, cm, by stature; undefined where stature was not measured. */
-export function shankOf(visit: Visit, protocol: Protocol): Formula | undefined {
+function shankOf(visit: Visit, protocol: Protocol): Formula | undefined {
 	const statureCm = visit.body?.statureCm
 	if (statureCm === undefined) return undefined
 	return times(quantity(protocol.value(shareKey(visit, protocol))), quantity(statureCm, 1))

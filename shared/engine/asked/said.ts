@@ -15,14 +15,23 @@ export interface AskedPart {
 const once = <Value>(values: readonly Value[]): Value[] => [...new Set(values)]
 /** Rules that hold alike are said as one, each feature once. */
 function shoeSaid(rules: readonly AskedOfShoe[]): Statement[] {
-	const alike = Map.groupBy(rules, ({ when, together }) => `${when} ${together}`)
+	const alike = Map.groupBy(
+		rules,
+		({ when, together, growing }) => `${when} ${together} ${growing}`,
+	)
 	return [...alike.values()].flatMap((group) => {
 		const [first] = group
 		const all = (kind: 'seek' | 'avoid'): Feature[] => once(group.flatMap((rule) => rule[kind]))
 		const [seek, avoid] = [all('seek'), all('avoid')]
 		if (!first || seek.length + avoid.length === 0) return []
 		return [
-			state('asked.shoe', { seek, avoid, past: first.when === 'ever', together: first.together }),
+			state('asked.shoe', {
+				seek,
+				avoid,
+				past: first.when === 'ever',
+				together: first.together,
+				growing: first.growing,
+			}),
 		]
 	})
 }
@@ -36,13 +45,14 @@ function studsSaid({ joints }: Asked): Statement[] {
 	)
 }
 /** What calls for work by name, then each caution once with the work that it is of. */
-function workSaid({ calledFor, against }: AskedOfWork): Statement[] {
+function workSaid({ calledFor, against, never }: AskedOfWork): Statement[] {
 	const cautions = Map.groupBy(against, ({ code }) => code)
 	return [
 		...calledFor.map(({ id, withSought }) => state('asked.work', { work: id, withSought })),
 		...[...cautions].map(([caution, works]) =>
 			state('asked.work-care', { caution, works: works.map(({ id }) => id) }),
 		),
+		...(never.length > 0 ? [state('asked.work-never', { works: never })] : []),
 	]
 }
 const insertSaid = ({ calls, against, holds, withDevice, gentle }: InsertAsks): Statement[] => [

@@ -1,4 +1,5 @@
 /** Any measure over the visits, a panel a side, as its definition says. */
+import { isMinor } from '../facts/age.ts'
 import type { KeptAssessment } from '../findings/assessment.ts'
 import { examinersOf, stanceOf } from '../findings/change.ts'
 import { realChangeRow } from '../findings/measure-change.ts'
@@ -122,12 +123,14 @@ function courseOf(
 		lines,
 		seated: stance === 'alike' && stanceOf(visit) === 'seated',
 		dates,
-		...present({ cutOff: judge && cutOffOf(measure, judge) }),
+		...present({ cutOff: judge && cutOffOf(measure, visit, judge) }),
 		span: spanOf(dates.map(dayNumber)),
 	}
 }
-function cutOffOf({ trend }: NumberMeasure, protocol: Protocol): Course['cutOff'] {
+/** The line drawn; none for a minor where it is an adult's. */
+function cutOffOf({ trend }: NumberMeasure, visit: Visit, protocol: Protocol): Course['cutOff'] {
 	if (trend === 'none' || trend.cutOff === 'none') return undefined
+	if (trend.cutOff.of === 'adults' && isMinor(visit, protocol)) return undefined
 	const key = rowOf(trend.cutOff.row)
 	return { key, value: protocol.value(key) }
 }

@@ -16,10 +16,14 @@ const hasRoadSole = ({ sole }: Worn): boolean => sole === 'road' || sole === 'tr
 export const isTrainer = ({ sole, roles = [] }: Worn): boolean =>
 	hasRoadSole({ sole }) ||
 	(sole === undefined && roles.length > 0 && roles.every((role) => offThePitch.includes(role)))
-/** The roles that a pair serves: as recorded, else matches and training, or running and every day. */
-export function rolesOf({ sole, roles = [] }: Worn): readonly PairRole[] {
+/**
+ * The roles that a pair serves: as recorded, else those of its sole, the usual one first; a sole
+ * that is not recorded is a boot's. A lugged trail trainer serves training too.
+ */
+export function rolesOfPair({ sole, roles = [] }: Worn): readonly PairRole[] {
 	if (roles.length > 0) return roles
+	if (sole === 'trail') return ['running', 'training', 'everyday']
 	return hasRoadSole({ sole }) ? offThePitch : ['match', 'training']
 }
 /** Whether a pair serves a role. */
-export const servesRole = (pair: Worn, role: PairRole): boolean => rolesOf(pair).includes(role)
+export const servesRole = (pair: Worn, role: PairRole): boolean => rolesOfPair(pair).includes(role)

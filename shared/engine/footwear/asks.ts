@@ -16,6 +16,8 @@ export interface AskedOfShoe {
 	when: When
 	/** Only where something measured calls for it as well. */
 	together: boolean
+	/** Only of players who still grow. */
+	growing: boolean
 	seek: readonly Feature[]
 	avoid: readonly Feature[]
 }
@@ -24,6 +26,8 @@ export interface AskedOfWork {
 	calledFor: { id: string; withSought: readonly Feature[] }[]
 	/** Rows that it asks care with, each with the code of the caution. */
 	against: { id: string; code: string }[]
+	/** Rows that are not offered with it, by id. */
+	never: string[]
 }
 export interface AsksOfFootwear {
 	shoe: AskedOfShoe[]
@@ -41,13 +45,14 @@ const askedOf = (rows: readonly WorkRow[], condition: Condition): AskedOfWork =>
 			.filter(({ conditions }) => conditions.includes(condition))
 			.map(({ code }) => ({ id, code })),
 	),
+	never: rows.filter(({ never }) => never?.includes(condition)).map(({ id }) => id),
 })
 /** What the table of conditions asks of a shoe for it. */
 function askedInItsRow(condition: Condition): AskedOfShoe[] {
 	const { shoe } = conditionRow(condition)
 	if (!shoe) return []
 	const { when, seek, avoid } = shoe
-	return [{ rule: condition, when, together: false, seek, avoid }]
+	return [{ rule: condition, when, together: false, growing: false, seek, avoid }]
 }
 /**
  * What a condition by itself asks of footwear. What its features ask in turn, such as lacing for a
@@ -57,10 +62,11 @@ export const asksOfFootwear = (condition: Condition): AsksOfFootwear => ({
 	shoe: [
 		...footwearRules
 			.filter(({ conditions }) => conditions?.includes(condition))
-			.map(({ id, when = 'now', together = false, seek, avoid }) => ({
+			.map(({ id, when = 'now', together = false, of, seek, avoid }) => ({
 				rule: id,
 				when,
 				together,
+				growing: of === 'minors',
 				seek,
 				avoid,
 			})),

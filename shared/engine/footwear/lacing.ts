@@ -6,6 +6,7 @@ import { reading } from '../findings/finding.ts'
 import type { Because } from '../protocol/basis.ts'
 import { meanOf } from '../visit/sides.ts'
 import type { Side } from '../visit/visit.ts'
+import { soreHeels } from './sore-heel.table.ts'
 import type { Caution, WorkFacts, WorkRow } from './work.ts'
 
 export const lacingIds = [
@@ -47,7 +48,7 @@ export const lacingRows: readonly (WorkRow & { id: LacingId })[] = [
 		sided: false,
 		found: (facts) => [...slippingHeel(facts), ...(facts.raise?.because ?? [])],
 		// it pulls the sore heel against the counter
-		never: ['achilles-insertional', 'haglund-deformity', 'calcaneal-apophysitis'],
+		never: soreHeels,
 		against: [
 			{
 				conditions: ['anterior-ankle-impingement'],

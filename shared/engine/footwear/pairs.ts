@@ -46,7 +46,7 @@ export function judgedPair(pair: Pair, picture: PairPicture, protocol: Protocol)
 	})
 }
 /** What else a pair is judged by, where known. */
-export interface PairMore {
+interface PairMore {
 	visitDate?: string
 	/** the growth room's forecast of this pair's toe room */
 	toeRoom?: ToeRoomForecast | undefined

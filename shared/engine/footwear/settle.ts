@@ -18,7 +18,7 @@ export interface Standing {
 	contested: ReadonlySet<Feature>
 }
 /** What made the one stand over the other; order: they weigh alike, and the safer one stands. */
-export type SettledBy = 'rank' | 'severity' | 'strength' | 'order'
+type SettledBy = 'rank' | 'severity' | 'strength' | 'order'
 /** All wishes of one direction for one feature, with the one that weighs most. */
 interface Claim {
 	feature: Feature

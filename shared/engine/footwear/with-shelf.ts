@@ -1,7 +1,7 @@
 /** Adds to the footwear room what the shelf, the modifications and the lacing say. */
 import { isHeld, openGate } from '../facts/held.ts'
 import { jointNames } from '../facts/joint-risks.table.ts'
-import type { FootwearResult, RankedModel } from '../findings/assessment.ts'
+import type { FootwearResult, RankedModel, StudDistance } from '../findings/assessment.ts'
 import { type Finding, reading } from '../findings/finding.ts'
 import { need } from '../plain/need.ts'
 import { present } from '../plain/present.ts'
@@ -41,13 +41,7 @@ export function withShelf(
 	insert?: InsertVolume,
 ): FootwearResult {
 	const gate = context.gate ?? openGate
-	const facts = workFacts(visit, context, result.target, protocol)
-	const worked = {
-		...result,
-		modifications: workOf(modificationRows, facts),
-		lacing: workOf(lacingRows, facts),
-	}
-	if (!shelf || isHeld(gate, 'shelf') || isHeld(gate, 'purchase')) return worked
+	if (!shelf || isHeld(gate, 'shelf') || isHeld(gate, 'purchase')) return result
 	const ranked = rankedFor(result.target, shelf, visit, context, protocol, insert)
 	const findings =
 		ranked.length === 0
@@ -57,7 +51,21 @@ export function withShelf(
 					...studsUnderJoints(ranked, shelf, protocol),
 					...studsUnplaced(visit, context, protocol),
 				]
-	return { ...worked, findings: [...result.findings, ...findings], ranked }
+	return { ...result, findings: [...result.findings, ...findings], ranked }
+}
+/** With the changes to a shoe and the ways to lace it that are called for, and not held. */
+export function withWork(
+	result: FootwearResult,
+	visit: Visit,
+	context: FootwearContext,
+	protocol: Protocol,
+): FootwearResult {
+	const facts = workFacts(visit, context, result.target, protocol)
+	return {
+		...result,
+		modifications: workOf(modificationRows, facts),
+		lacing: workOf(lacingRows, facts),
+	}
 }
 const unmatched = ({ sizing }: FootwearContext): Finding => {
 	const lacks = sizing.fitLengthMm === undefined ? 'foot-length' : 'models'
@@ -99,33 +107,54 @@ function firstOnShelf(ranked: readonly RankedModel[]): Finding[] {
 	})
 	return [footwearFinding('shelf', 'advise', state('footwear.shelf', { models }), because, order)]
 }
+/** A stud that stands under a joint at risk in a model put forward. */
+interface StudFound {
+	first: RankedModel
+	side: Side
+	joint: StudDistance
+	removable: boolean
+}
 /** In the models put forward, studs that stand under a joint at risk. */
 function studsUnderJoints(
 	ranked: readonly RankedModel[],
 	shelf: Shelf,
 	protocol: Protocol,
 ): Finding[] {
-	const basis = protocol.basis('stud under a joint', 'footwear.underJointMm')
-	const onSide = (first: RankedModel, side: Side): Finding[] => {
+	const onSide = (first: RankedModel, side: Side): StudFound[] => {
 		const model = shelf.models.find(({ id }) => id === first.id)
 		return (first.studs?.[side] ?? [])
 			.filter(({ under, atRisk }) => under.length > 0 && atRisk.length > 0)
-			.map(({ joint, nearestMm, under, atRisk }) => {
-				const removable = allRemovable(need(model, 'the ranked model on its shelf'), under)
-				const params = { model: first.name, side, joint, nearestMm, removable }
-				return footwearFinding(
-					`stud-${first.id}-${side}-${joint.replaceAll(' ', '-')}`,
-					'caution',
-					state('footwear.stud', params),
-					[...atRisk, reading('nearestStudMm', nearestMm, 'mm', side)],
-					basis,
-					side,
-				)
-			})
+			.map((joint) => ({
+				first,
+				side,
+				joint,
+				removable: allRemovable(need(model, 'the ranked model on its shelf'), joint.under),
+			}))
 	}
-	return suitable(ranked)
+	const found = suitable(ranked)
 		.slice(0, proposedCount)
 		.flatMap((first) => bothSides.flatMap((side) => onSide(first, side)))
+	return found.map((one, at) => {
+		// what can be done is told once: it is the same for each of them
+		const isTold = found.slice(0, at).some(({ removable }) => removable === one.removable)
+		return studFinding(one, isTold, protocol)
+	})
+}
+function studFinding(
+	{ first, side, joint: at, removable }: StudFound,
+	isTold: boolean,
+	protocol: Protocol,
+): Finding {
+	const { joint, nearestMm, atRisk } = at
+	const params = { model: first.name, side, joint, nearestMm, removable }
+	return footwearFinding(
+		`stud-${first.id}-${side}-${joint.replaceAll(' ', '-')}`,
+		'caution',
+		state('footwear.stud', isTold ? { ...params, isTold } : params),
+		[...atRisk, reading('nearestStudMm', nearestMm, 'mm', side)],
+		protocol.basis('stud under a joint', 'footwear.underJointMm'),
+		side,
+	)
 }
 /** Feet with a joint at risk that studs could not be checked against. */
 function studsUnplaced(visit: Visit, context: FootwearContext, protocol: Protocol): Finding[] {

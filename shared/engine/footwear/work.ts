@@ -20,7 +20,7 @@ import { reading } from '../findings/finding.ts'
 import type { Basis, Because } from '../protocol/basis.ts'
 import { commonPractice } from '../protocol/basis.ts'
 import type { Protocol } from '../protocol/protocol.ts'
-import { bothSides } from '../visit/sides.ts'
+import { bothSides, perSide } from '../visit/sides.ts'
 import { type Condition, type Feature, type PairRole, pairRoles } from '../visit/terms.ts'
 import type { Pair, Side, Visit } from '../visit/visit.ts'
 import { type Statement, type StatementCode, state } from '../words/statement.ts'
@@ -38,39 +38,49 @@ export interface WorkFacts {
 	visit: Visit
 	protocol: Protocol
 }
-/** Heel raise of a pair, mm a side, beside what an insert brings. */
-export interface RaisedPair {
+/** Heel raise of a pair, mm a side, with what makes it. */
+interface RaisedPair {
 	/** An owned pair by its name, or the role of one to be chosen. */
 	pair?: string
 	role?: PairRole
 	leftMm: number
 	rightMm: number
+	leftBy: RaiseInFoot['madeBy']
+	rightBy: RaiseInFoot['madeBy']
 }
 /** `role.match` is the match pair to be chosen; any other id is one of the pairs owned. */
 function namedPair(id: string, owned: readonly Pair[]): Pick<RaisedPair, 'pair' | 'role'> {
 	const role = pairRoles.find((one) => id === `role.${one}`)
 	return role ? { role } : { pair: owned.find((pair) => pair.id === id)?.name ?? id }
 }
-/** The raise of the plan, as it is: what evens the legs is never made the same on both sides. */
+/** Made in or on the shoe, and not by an insert. */
+const isWork = (by: RaiseInFoot['madeBy']): boolean => by === 'wedge' || by === 'outsole'
+/**
+ * The raise of the plan in the pairs that need work for it, as it is: what evens the legs is never
+ * made the same on both sides.
+ */
 function raisedPairs({ footwear = [] }: Visit, raise: RaiseResult | undefined): WorkFacts['raise'] {
-	const mm = ({ addMm, madeBy }: RaiseInFoot) => (madeBy === 'insert' ? 0 : addMm)
 	const pairs = (raise?.pairs ?? [])
-		.map(({ pair, left, right }) => ({
-			...namedPair(pair, footwear),
-			leftMm: mm(left),
-			rightMm: mm(right),
-		}))
-		.filter(({ leftMm, rightMm }) => leftMm > 0 || rightMm > 0)
-	if (pairs.length === 0) return undefined
-	const most = bothSides.map((side) => Math.max(...pairs.map((one) => one[`${side}Mm`])))
+		.map(
+			({ pair, left, right }): RaisedPair => ({
+				...namedPair(pair, footwear),
+				leftMm: left.addMm,
+				rightMm: right.addMm,
+				leftBy: left.madeBy,
+				rightBy: right.madeBy,
+			}),
+		)
+		.filter(({ leftBy, rightBy }) => isWork(leftBy) || isWork(rightBy))
+	if (raise === undefined || pairs.length === 0) return undefined
+	const most = perSide((side) => Math.max(...pairs.map((one) => one[`${side}Mm`])))
 	return {
 		pairs,
-		kind: raise?.aim.kind ?? 'none',
+		kind: raise.aim.kind,
 		because: [
-			...(raise?.aim.because ?? []),
-			...bothSides.flatMap((side, at) =>
-				(most[at] ?? 0) > 0 ? [reading('heelRaiseProposedMm', most[at] ?? 0, 'mm', side)] : [],
-			),
+			...raise.aim.because,
+			...bothSides
+				.filter((side) => most[side] > 0)
+				.map((side) => reading('heelRaiseProposedMm', most[side], 'mm', side)),
 		],
 	}
 }

@@ -3,7 +3,7 @@ import type { Centile, GrowthResult } from '../findings/assessment.ts'
 import type { Working } from '../findings/finding.ts'
 import { equation } from '../findings/formula.ts'
 import { figure, linesOf } from '../findings/working.ts'
-import type { Basis } from '../protocol/basis.ts'
+import { type Basis, commonPractice } from '../protocol/basis.ts'
 import { cdcBmi, cdcMass, cdcStature, type LmsTable } from '../protocol/norms/cdc2000.table.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import { ageMonths } from '../visit/age.ts'
@@ -17,7 +17,20 @@ import { perYear, perYearError } from './velocity.ts'
 
 type Result = Omit<GrowthResult, 'workings'>
 
+/** What was entered stands as it is. */
+const enteredWorking = (enteredCm: number, usedCm: number): Working => ({
+	id: 'growth.adult-stature',
+	title: 'Expected adult stature, as entered',
+	lines: linesOf(
+		`${figure(enteredCm, 1)} cm`,
+		usedCm > enteredCm ? `Below the present stature: ${figure(usedCm, 1)} cm is used` : undefined,
+	),
+	basis: { rule: 'expected adult stature as entered', ...commonPractice },
+})
 function adultWorkings(visit: Visit, result: Result, protocol: Protocol): Working[] {
+	const enteredCm = visit.body?.adultStatureCm
+	const { predictedAdultStatureCm: usedCm } = result
+	if (enteredCm !== undefined && usedCm !== undefined) return [enteredWorking(enteredCm, usedCm)]
 	const input = adultStatureInput(visit, result.decimalAgeYears, protocol)
 	const { predictedAdultStatureRangeCm: range } = result
 	if (!input || !range) return []

@@ -13,13 +13,11 @@ interface RaiseWorn {
 	ankle: AnkleResult
 	raise?: RaiseResult | undefined
 }
-/** The plan gives this pair none; without a plan for it, both ankles are known to need none. */
-function isUnwanted({ id }: Pair, { ankle, raise }: RaiseWorn): boolean {
-	if (raise === undefined) return false
-	const planned = raise.pairs.find(({ pair }) => pair === id)
-	if (planned)
-		return planned.limits.length === 0 && bothSides.every((side) => planned[side].addMm === 0)
-	return raise.aim.kind === 'none' && bothSides.every((side) => ankle[side].band === 'adequate')
+/** The raise room takes it out, and nothing takes its place. */
+function isUnwanted({ id }: Pair, { raise }: RaiseWorn): boolean {
+	const planned = raise?.pairs.find(({ pair }) => pair === id)
+	if (planned?.worn?.verdict !== 'take-out') return false
+	return bothSides.every((side) => planned[side].addMm === 0)
 }
 /** What a raise worn inside comes to; while raises are held it is left as it is. */
 export function raiseInsideGrounds(pair: Pair, worn: RaiseWorn): Ground[] {

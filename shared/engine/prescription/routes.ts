@@ -10,8 +10,7 @@ export interface RoutedBy {
 	pairs: readonly RolePair[]
 	roles: readonly PairRole[]
 }
-/** @internal */
-export function subjectOf({ code }: Pick<Finding, 'code'>): Subject {
+function subjectOf({ code }: Pick<Finding, 'code'>): Subject {
 	const fitting = routes.filter(([beginning]) => code.startsWith(beginning))
 	const [, subject] = fitting.reduce(
 		(best, route) => (route[0].length > best[0].length ? route : best),

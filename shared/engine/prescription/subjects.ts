@@ -80,6 +80,7 @@ const raise: About = ({ gate: gates, raise: { aim, pairs, steps } }) => {
 			leftMm: highest('left'),
 			rightMm: highest('right'),
 			pairs: raised.length,
+			wanted: aim.kind !== 'none',
 		}),
 	}
 }

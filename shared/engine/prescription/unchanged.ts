@@ -24,21 +24,19 @@ interface RestsOn {
 	groups: readonly Group[]
 	parts: readonly (keyof Visit)[]
 }
+/** The body, the pairs and what is played: whatever goes into or onto a shoe rests on them. */
 const shoe: RestsOn = {
-	groups: ['feet', 'ankles', 'posture', 'play'],
+	groups: ['feet', 'ankles', 'posture', 'play', 'body'],
 	parts: ['conditions', 'footwear', 'means', 'screening'],
 }
 /** By the subject of the question; what is not named rests on everything. */
 const restsOn: Readonly<Record<string, RestsOn>> = {
 	complaint: { groups: ['play'], parts: ['complaint', 'conditions', 'screening'] },
 	size: { groups: ['feet'], parts: ['conditions'] },
-	raise: {
-		groups: ['ankles', 'body'],
-		parts: ['conditions', 'footwear', 'screening'],
-	},
+	raise: shoe,
 	pair: shoe,
 	owned: shoe,
-	insert: { groups: ['feet', 'ankles', 'posture', 'body'], parts: ['conditions', 'screening'] },
+	insert: shoe,
 	changes: shoe,
 	lacing: shoe,
 }

@@ -39,6 +39,7 @@ export const unitLimits: Readonly<Record<string, Limits>> = {
 	'/10': [0, 10],
 	yes: [0, 5],
 	studs: [0, 200],
+	questions: [3, 40],
 	letters: [1, 6],
 	players: [1, 100],
 	periods: [0, 60],

@@ -1,5 +1,5 @@
 /** The pairs that a raise is worked out for: those owned, and the roles that none of them fills. */
-import { isTrainer } from '../facts/trainer.ts'
+import { isTrainer, rolesOfPair } from '../facts/trainer.ts'
 import type { PerSide, PlayerFacts, RaiseInPair, SizingResult } from '../findings/assessment.ts'
 import { idPart } from '../findings/finding.ts'
 import { present } from '../plain/present.ts'
@@ -31,11 +31,6 @@ export interface RaisedPair {
 	leftOff: boolean
 }
 const roomyRoles: readonly PairRole[] = ['running', 'everyday']
-/** What a pair is worn for; where not recorded, by its sole. */
-export const rolesOfPair = ({ roles, sole }: Pick<Pair, 'roles' | 'sole'>): readonly PairRole[] => {
-	if (roles && roles.length > 0) return roles
-	return isTrainer({ sole }) ? ['running'] : ['match', 'training']
-}
 /** Offset of the kind that a role usually has; everyday shoes differ too much for one. */
 const offsetOfRole: Partial<Record<PairRole, ThresholdKey>> = {
 	match: 'raise.bootOffsetMm',
@@ -97,18 +92,25 @@ function pairOfRole(role: PairRole, protocol: Protocol): RaisedPair {
 		leftOff: false,
 	})
 }
-/** Every pair of the visit, then the roles for which none that is worn stands ready. */
+/** What is known of the pairs beside the visit: ids. */
+export interface PairsKnown {
+	/** Nothing is put into these. */
+	leftOff: ReadonlySet<string>
+	/** These are worn until another takes their place. */
+	replaced: ReadonlySet<string>
+	/** An insert to be made, by pair. */
+	inserts: ReadonlyMap<string, InsertInside>
+}
+/** Every pair of the visit, then the roles for which a pair is still to be chosen. */
 export function raisedPairs(
 	visit: Visit,
 	{ roles }: PlayerFacts,
-	leftOff: ReadonlySet<string>,
-	inserts: ReadonlyMap<string, InsertInside> = new Map(),
+	{ leftOff, replaced, inserts }: PairsKnown,
 	protocol: Protocol,
 ): RaisedPair[] {
 	const owned = visit.footwear ?? []
-	const filled = new Set(
-		owned.filter(({ id }) => !leftOff.has(id)).flatMap((pair) => rolesOfPair(pair)),
-	)
+	const staying = owned.filter(({ id }) => !leftOff.has(id) && !replaced.has(id))
+	const filled = new Set(staying.flatMap((pair) => rolesOfPair(pair)))
 	return [
 		...owned.map((pair, index) => ownedPair(pair, index, leftOff)),
 		...roles.filter((role) => !filled.has(role)).map((role) => pairOfRole(role, protocol)),

@@ -29,6 +29,8 @@ export interface RaiseContext {
 	sizing: SizingResult
 	/** Ids of more pairs that are not to be worn, beside those the room itself leaves off. */
 	pairsLeftOff?: ReadonlySet<string>
+	/** Ids of pairs that are worn until another takes their place: their roles have a figure of their own. */
+	pairsReplaced?: ReadonlySet<string>
 	/** What an insert to be made puts under each heel, mm, by pair: the raise has the room it leaves. */
 	insertsInside?: ReadonlyMap<string, InsertInside>
 }
@@ -41,7 +43,12 @@ export function raise(visit: Visit, context: RaiseContext, protocol: Protocol): 
 		...pairsToLeaveOff(visit, context.sizing, protocol),
 		...(context.pairsLeftOff ?? []),
 	])
-	const pairs = raisedPairs(visit, context.facts, leftOff, context.insertsInside, protocol)
+	const known = {
+		leftOff,
+		replaced: context.pairsReplaced ?? new Set<string>(),
+		inserts: context.insertsInside ?? new Map<string, InsertInside>(),
+	}
+	const pairs = raisedPairs(visit, context.facts, known, protocol)
 	if (isHeld(context.gate, 'raise')) {
 		const worn = pairs
 			.filter(({ wornMm, leftOff: off }) => wornMm > 0 && !off)

@@ -8,7 +8,7 @@ import { bothSides } from '../visit/sides.ts'
 import type { Condition } from '../visit/terms.ts'
 import type { Visit } from '../visit/visit.ts'
 
-export type RaiseReasonName =
+type RaiseReasonName =
 	| 'restricted-ankle'
 	| 'front-block'
 	| 'growing-heel'

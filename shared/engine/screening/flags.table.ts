@@ -44,9 +44,11 @@ export const flagRows: readonly FlagRow[] = [
 
 export interface ConditionRow {
 	/** Its sentence stands in words under `screening.condition-<condition>`. */
-	condition: Extract<Condition, 'navicular-stress-fracture' | 'fifth-metatarsal-stress-fracture' | 'second-metatarsal-stress-fracture' | 'neuropathy' | 'previous-foot-ulcer' | 'diabetes'>
+	condition: Extract<Condition, 'navicular-stress-fracture' | 'fifth-metatarsal-stress-fracture' | 'second-metatarsal-stress-fracture' | 'neuropathy' | 'previous-foot-ulcer' | 'diabetes' | 'posterior-tibial-tendinopathy'>
 	when: 'current' | 'now' | 'ever'
 	action: Action
+	/** Only where no heel rise on that leg was possible when it was tested. */
+	noHeelRise?: true
 	source: string
 	strength: Strength
 }
@@ -58,4 +60,5 @@ export const conditionRows: readonly ConditionRow[] = [
 	{ condition: 'neuropathy', when: 'now', action: 'letter', source: 'NICE NG19', strength: 'guideline' },
 	{ condition: 'previous-foot-ulcer', when: 'ever', action: 'letter', source: 'NICE NG19', strength: 'guideline' },
 	{ condition: 'diabetes', when: 'now', action: 'letter', source: 'NICE NG19', strength: 'guideline' },
+	{ condition: 'posterior-tibial-tendinopathy', when: 'now', action: 'letter', noHeelRise: true, source: 'common practice, no source', strength: 'practice' },
 ]

@@ -1,6 +1,10 @@
 /** The general questions, one yes or no each, and the conditions recorded in the history. */
 import { conditionReading, recordedConditions } from '../conditions/query.ts'
 import type { Action } from '../findings/assessment.ts'
+import type { FindingSide } from '../findings/finding.ts'
+import type { Because } from '../protocol/basis.ts'
+import { bothSides } from '../visit/sides.ts'
+import type { Visit } from '../visit/visit.ts'
 import { type Statement, state } from '../words/statement.ts'
 import {
 	actionFor,
@@ -79,21 +83,30 @@ function actionOfFlag(row: FlagRow, { answers, minor }: Screened): Action {
 	return actionFor(row, minor)
 }
 
+/** The legs of a side on which no heel rise was possible when it was tested. */
+const noHeelRise = ({ posture }: Visit, side: FindingSide): Because[] =>
+	bothSides
+		.filter((leg) => side === 'both' || side === 'none' || side === leg)
+		.filter((leg) => posture?.[leg]?.heelRises === 0)
+		.map((leg) => ({ measure: 'heelRises', side: leg, value: 0 }))
 /** The recorded conditions that by themselves call for somebody else: one item a side. */
 export function conditionConclusions({ visit }: Screened): Conclusions {
-	const found = conditionRows.flatMap(({ condition, when, action, source, strength }) =>
-		distinctSides(recordedConditions(visit, [condition], { when })).map((side) => ({
-			item: itemOf(state(`screening.condition-${condition}`), {
-				side,
-				state: 'yes',
-				action,
-				basis: { rule: 'recorded conditions', source, strength },
-			}),
-			because: recordedConditions(visit, [condition], { when })
-				.filter((recorded) => recorded.side === side)
-				.map(conditionReading),
-		})),
-	)
+	const found = conditionRows.flatMap((row) => {
+		const { condition, when, action, source, strength } = row
+		const recorded = recordedConditions(visit, [condition], { when })
+		return distinctSides(recorded)
+			.map((side) => ({ side, tested: row.noHeelRise ? noHeelRise(visit, side) : [] }))
+			.filter(({ tested }) => !row.noHeelRise || tested.length > 0)
+			.map(({ side, tested }) => ({
+				item: itemOf(state(`screening.condition-${condition}`), {
+					side,
+					state: 'yes',
+					action,
+					basis: { rule: 'recorded conditions', source, strength },
+				}),
+				because: [...recorded.filter((one) => one.side === side).map(conditionReading), ...tested],
+			}))
+	})
 	return {
 		items: found.map(({ item }) => item),
 		findings: [],

@@ -137,6 +137,31 @@ function forwardBallFindings(visit: Visit, foot: Asking, protocol: Protocol): Fi
 		}),
 	]
 }
+/** Says that heel to toe decided where heel to ball asks for more, but too little to follow. */
+function toeFindings(
+	deciding: readonly Asking[],
+	feet: PerSide<FootSizing>,
+	protocol: Protocol,
+): Finding[] {
+	const [first, another] = deciding
+	if (!first) return []
+	const asksMore = bothSides.flatMap((side) => {
+		const { archLengthMm } = feet[side]
+		return archLengthMm === undefined || archLengthMm <= first.fitMm
+			? []
+			: [reading('lengthFromBallMm', archLengthMm, 'mm', side)]
+	})
+	if (asksMore.length === 0) return []
+	const lengths = deciding.map(({ side, lengthMm }) => reading('heelToToeMm', lengthMm, 'mm', side))
+	return [
+		findingOf(state('sizing.toe-length', { foot: another ? 'equal' : first.side }), {
+			side: 'both',
+			level: 'note',
+			because: [...lengths, ...asksMore],
+			basis: protocol.basis('heel-to-ball length', 'sizing.halfSizeMm'),
+		}),
+	]
+}
 /** Standard error of a mean; of two feet that tie, the one read fewer times says how sure it is. */
 function semOf(
 	visit: Visit,
@@ -192,6 +217,7 @@ export function fitLength(visit: Visit, feet: PerSide<FootSizing>, protocol: Pro
 		findings: [
 			...compared.findings,
 			...byBall.flatMap((foot) => forwardBallFindings(visit, foot, protocol)),
+			...(fromBall ? [] : toeFindings(deciding, feet, protocol)),
 		],
 	}
 }

@@ -1,6 +1,6 @@
 /** Toe room by kind of shoe, and the inside length that it asks for. */
 import type { ToeRoomBand } from '../facts/toe-room.ts'
-import type { SizingResult, Span } from '../findings/assessment.ts'
+import type { Span } from '../findings/assessment.ts'
 import { type Finding, findingOf, reading } from '../findings/finding.ts'
 import { exactly, type Formula, plus, quantity } from '../findings/formula.ts'
 import type { Protocol } from '../protocol/protocol.ts'
@@ -30,17 +30,11 @@ export function insideLength(
 		},
 	}
 }
-/** The length to fit, mm, and what decided it. */
-export interface Decided {
-	fitLengthMm: number
-	sockMm: number
-	decidedBy: NonNullable<SizingResult['decidedBy']>
-	decidedByFoot: NonNullable<SizingResult['decidedByFoot']>
-}
 /** Labels cannot be trusted to a size: the inside is checked. */
 export const checkInsideFinding = (
 	{ toeRoomMm, insideLengthMm }: InsideLength,
-	{ fitLengthMm, sockMm, decidedBy, decidedByFoot }: Decided,
+	fitLengthMm: number,
+	sockMm: number,
 	protocol: Protocol,
 ): Finding =>
 	findingOf(
@@ -48,8 +42,6 @@ export const checkInsideFinding = (
 			spreadMm: protocol.value('sizing.labelSpreadMm'),
 			minMm: insideLengthMm.min,
 			maxMm: insideLengthMm.max,
-			decidedBy,
-			decidedByFoot,
 		}),
 		{
 			side: 'both',

@@ -86,8 +86,8 @@ export function sizing(
 		changes,
 		findings,
 	}
-	const { fitLengthMm, decidedBy, decidedByFoot } = fit
-	if (fitLengthMm === undefined || semMm === undefined || !decidedBy || !decidedByFoot)
+	const { fitLengthMm } = fit
+	if (fitLengthMm === undefined || semMm === undefined)
 		return { ...parts, workings: sizingWorkings(visit, parts, protocol) }
 	const toFit = sizesToFit(visit, feet, fitLengthMm, semMm, protocol)
 	const sockMm = visit.feet?.sockMm ?? 0
@@ -98,7 +98,7 @@ export function sizing(
 		findings: [
 			...findings,
 			...youngWidthFindings(visit, feet, toFit, shelf, protocol),
-			checkInsideFinding(toFit, { fitLengthMm, sockMm, decidedBy, decidedByFoot }, protocol),
+			checkInsideFinding(toFit, fitLengthMm, sockMm, protocol),
 		],
 	}
 	return { ...result, workings: sizingWorkings(visit, result, protocol) }

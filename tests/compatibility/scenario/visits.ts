@@ -21,6 +21,23 @@ export const measured = (mm: number) => ({
 const accepted = (findings: { id: string; says: string }[]) =>
 	findings.map(({ id, says }) => ({ findingId: id, choice: 'accept', about: says }))
 
+/** What a program asks since it asks questions. */
+interface Questions {
+	questions: { id: string; of: string; because: string[]; held: boolean }[]
+}
+/** Each question as proposed; the first, of safety, is set aside: nobody was asked anything. */
+const settled = ({ questions }: Questions) =>
+	questions
+		.filter(({ held }) => !held)
+		.map(({ id, of, because }) => ({
+			question: id,
+			of,
+			read: because,
+			...(id === 'gate'
+				? { choice: 'set-aside', why: 'not asked that day' }
+				: { choice: 'as-proposed' }),
+		}))
+
 /** @returns the id of the player's draft of this day, filled and left open */
 export async function drafted(
 	ask: Ask,
@@ -48,11 +65,17 @@ export async function signDraft(
 	const { draft, earlier } = await ask('drafts.open', { playerId, visitDate })
 	const visit = { ...draft.content.visit, ...change }
 	const protocol = (await ask('protocol.get')).file
-	const { findings } = assess(visit, earlier, protocol, (await ask('shelf.get')).shelf)
+	const { findings, prescription } = assess(
+		visit,
+		earlier,
+		protocol,
+		(await ask('shelf.get')).shelf,
+	)
 	const decisions = {
 		...draft.content.decisions,
 		consentNoted: true,
 		lines: accepted(findings),
+		...(prescription && { answers: settled(prescription) }),
 		actions: [{ what: 'Wear the firm boots for matches', when: 'this week', who: 'player' }],
 		referralDone: 'Seen by the team doctor the same day.',
 	}

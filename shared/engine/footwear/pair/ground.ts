@@ -40,6 +40,8 @@ export interface PairPicture {
 	bands: Readonly<Record<ShoeKind, ToeRoomBand>>
 	nailsAreSore: boolean
 	footAtRisk: boolean
+	/** Nothing is pulled tight over it. */
+	heelIsSore: boolean
 	/** A foot is swollen or acutely injured: its length is not to buy by. */
 	swollen: boolean
 	grounds: readonly Surface[]
@@ -60,6 +62,7 @@ export function pictureOf(
 	return {
 		sockMm: 0,
 		footAtRisk: false,
+		heelIsSore: false,
 		swollen: false,
 		grounds: [],
 		lifeShare: 1,

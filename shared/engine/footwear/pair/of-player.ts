@@ -1,4 +1,5 @@
 /** The picture that a player's pairs are judged against, gathered once from the rooms. */
+import { hasCondition } from '../../conditions/query.ts'
 import { isAdult } from '../../facts/age.ts'
 import { isHeld } from '../../facts/held.ts'
 import { lifeShare } from '../../facts/life-share.ts'
@@ -6,8 +7,9 @@ import { soreNails } from '../../facts/toe-room.ts'
 import type { Gate, GrowthResult, PlayerFacts, SizingResult } from '../../findings/assessment.ts'
 import { present } from '../../plain/present.ts'
 import type { Protocol } from '../../protocol/protocol.ts'
-import { bothSides } from '../../visit/sides.ts'
+import { bothSides, meanOf } from '../../visit/sides.ts'
 import type { Visit } from '../../visit/visit.ts'
+import { soreHeels } from '../sore-heel.table.ts'
 import { type PairPicture, pictureOf } from './ground.ts'
 
 export interface PairContext {
@@ -22,18 +24,22 @@ export function pairPicture(
 	{ sizing, growth, facts, gate }: PairContext,
 	protocol: Protocol,
 ): PairPicture {
-	const toes = bothSides.flatMap((side) => sizing[side].lengthMm ?? [])
+	const toes = bothSides.flatMap(
+		(side) => sizing[side].lengthMm ?? meanOf(visit.feet?.[side]?.heelToToeMm) ?? [],
+	)
+	const toesMm = toes.length === 0 ? undefined : Math.max(...toes)
 	const holds = (what: 'footAtRisk' | 'acute') =>
 		bothSides.some((side) => (facts?.[side][what].length ?? 0) > 0)
 	return pictureOf(
 		present({
 			visitDate: visit.visitDate,
 			adult: isAdult(visit, protocol),
-			fitMm: sizing.fitLengthMm,
-			toesMm: toes.length === 0 ? undefined : Math.max(...toes),
+			fitMm: sizing.fitLengthMm ?? toesMm,
+			toesMm,
 			sockMm: visit.feet?.sockMm ?? 0,
 			nailsAreSore: soreNails(visit).length > 0,
 			footAtRisk: holds('footAtRisk'),
+			heelIsSore: hasCondition(visit, soreHeels),
 			swollen: holds('acute'),
 			grounds: visit.play?.surfaces ?? [],
 			lifeShare: lifeShare(visit, protocol),

@@ -1,5 +1,5 @@
 /** Whether the sole of an owned pair may be worn on any ground that is played on. */
-import { servesRole } from '../../facts/trainer.ts'
+import { rolesOfPair } from '../../facts/trainer.ts'
 import { present } from '../../plain/present.ts'
 import { suitability } from '../../protocol/norms/suitability.ts'
 import type { Protocol } from '../../protocol/protocol.ts'
@@ -12,11 +12,11 @@ import { weeksLater } from './room.ts'
 /** Forbidden whatever the weather. */
 const isForbidden = (sole: Sole, ground: Surface): boolean =>
 	Object.values(suitability[sole][ground]).every((cost) => cost === 'forbidden')
-/** A pair for running or every day alone is not played in. */
+/** A pair that serves running or every day as well has its use there. */
 export function soleGrounds(pair: Pair, picture: PairPicture, protocol: Protocol): Ground[] {
 	const { sole } = pair
 	const { grounds } = picture
-	const isPlayedIn = servesRole(pair, 'match') || servesRole(pair, 'training')
+	const isPlayedIn = rolesOfPair(pair).every((role) => role === 'match' || role === 'training')
 	if (sole === undefined || !isPlayedIn || grounds.length === 0) return []
 	if (!grounds.every((ground) => isForbidden(sole, ground))) return []
 	return [

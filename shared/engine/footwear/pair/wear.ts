@@ -16,6 +16,8 @@ export function damageGrounds(pair: Pair, picture: PairPicture, protocol: Protoc
 	const soon = weeksLater(picture, protocol.value('footwear.ownedReplaceWeeks'))
 	return [...new Set(pair.damage ?? [])].map((sign): Ground => {
 		const { skin, ...row } = damageRows[sign]
+		if (sign === 'heel-slips' && picture.heelIsSore)
+			return { verdict: row.verdict, statement: state('pairs.heel-slips-sore') }
 		const statement = state(`pairs.${sign}`)
 		if (skin && picture.footAtRisk) return { ...row, verdict: 'stop-wearing', statement }
 		return {

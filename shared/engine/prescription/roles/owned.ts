@@ -1,12 +1,12 @@
 /** Which pair at hand serves a role on its grounds. */
+import { servesRole } from '../../facts/trainer.ts'
 import type {
 	FeatureWish,
 	FootwearResult,
 	OwnedPair,
 	OwnedVerdict,
 } from '../../findings/assessment.ts'
-import { roleRows } from '../../footwear/roles.table.ts'
-import { type PairRole, pairRoles, type Surface } from '../../visit/terms.ts'
+import type { PairRole, Surface } from '../../visit/terms.ts'
 import type { Pair, Visit } from '../../visit/visit.ts'
 import { costOn, wishAgainst } from './soles.ts'
 
@@ -36,16 +36,8 @@ export const pairsAtHand = (
 		const inRoom = current.find(({ id }) => id === pair.id)?.verdict ?? 'unknown'
 		return { pair, verdict: judged?.verdict ?? asVerdict[inRoom], work: judged?.work ?? [] }
 	})
-/** What a pair is worn for: as recorded, else what its sole is for; a sole not recorded is a boot's. */
-export function rolesOfPair({ roles = [], sole }: Pair): readonly PairRole[] {
-	if (roles.length > 0) return roles
-	return sole === undefined
-		? ['match', 'training']
-		: pairRoles.filter((role) => roleRows[role].soles.includes(sole))
-}
 /** Whether it is worn for the role at all, however it fits. */
-export const isOfRole = ({ pair }: AtHand, role: PairRole): boolean =>
-	rolesOfPair(pair).includes(role)
+export const isOfRole = ({ pair }: AtHand, role: PairRole): boolean => servesRole(pair, role)
 /** Whether it may go on being worn for the role: nothing that hurts does. */
 export const mayBeWorn = ({ pair, verdict }: AtHand, role: PairRole): boolean =>
 	pair.hurts !== true &&

@@ -215,7 +215,7 @@ function modelsFor(
 	if (shelf === undefined || means !== 'buy' || isHeld(gate, 'shelf')) return []
 	return shelfFor(
 		{ seek, avoid, role, surfaces: grounds },
-		shelf,
+		{ shelf, ranked: context.footwear.ranked },
 		visit,
 		{ ...context, gate },
 		protocol,

@@ -63,7 +63,7 @@ export function soleLeft({ sole, left }: Partial<SoleOnGrounds>): Settled[] {
 			feature,
 			over: wish.feature,
 			...state('settled.sole-left', {
-				left: left.sole,
+				inPlaceOf: left.sole,
 				sole,
 				feature: wish.feature,
 				way,

@@ -8,4 +8,6 @@ export const prescriptionRows = {
 	'prescription.letterReviewDays': row(28, 'days after a letter to the doctor', everyone, own, 'practice', 'choice'),
 	'prescription.insertReviewWeeks': row(6, 'weeks with a new insert', everyone, own, 'practice', 'choice'),
 	'prescription.mostQuestions': row(12, 'questions', everyone, own, 'practice', 'choice'),
+	'prescription.steadyShare': row(0.9, 'share of the trials with the same proposal; from here steady', everyone, own, 'practice', 'choice'),
+	'prescription.nearLimitShare': row(0.65, 'share of the trials with the same proposal; from here near a limit', everyone, own, 'practice', 'choice'),
 } as const

@@ -20,7 +20,7 @@ export const ankleMeasures = {
 		repeatError: ['ankle.repeatCm'],
 		realChange: { same: 'ankle.realCmSame', different: 'ankle.realCmOther', unknown: 'ankle.realCmSame' },
 		norms: { rows: ['ankle.restrictedCm'], table: 'none' },
-		trend: { picture: 'own', leastSpan: 6, cutOff: { row: 'ankle.restrictedCm', means: 'below it the ankle counts as restricted' }, beside: 'findings' },
+		trend: { picture: 'own', leastSpan: 6, cutOff: { row: 'ankle.restrictedCm', means: 'below it the ankle counts as restricted', of: 'adults' }, beside: 'findings' },
 		report: { player: 'player.lunge', doctor: 'referral.lunge', laboratory: 'none' },
 		wanted: 'everyone',
 		squadDay: 'needed',

@@ -68,7 +68,9 @@ interface Trend {
 	/** In its unit: the axis never shows less, so that reading noise does not look like a slope. */
 	leastSpan: number
 	/** The protocol row drawn as a line, and what lies beyond it: 'below it the ankle counts as'. */
-	cutOff: { row: string; means: string } | None
+	cutOff:
+		| { row: string; means: string /** It holds for adults as it stands. */; of?: 'adults' }
+		| None
 	/** Beside the findings and on paper as well as on the page of trends, or there alone. */
 	beside: 'findings' | 'trends'
 }

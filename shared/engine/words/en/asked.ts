@@ -65,12 +65,15 @@ export const askedSentences = {
 		past: boolean
 		/** Only where something measured calls for it as well. */
 		together: boolean
+		/** Only of players who still grow. */
+		growing?: boolean
 	}>({
-		clinician: ({ seek, avoid, past, together: measured }) =>
+		clinician: ({ seek, avoid, past, together: measured, growing }) =>
 			together(
 				seek.length > 0 && `Seek ${features(seek)}.`,
 				avoid.length > 0 && `Avoid ${features(avoid)}.`,
 				measured && 'Only where a measure calls for it as well.',
+				growing && 'Only of players who still grow.',
 				past && 'Also when it is past.',
 			),
 	}),
@@ -87,6 +90,9 @@ export const askedSentences = {
 	'asked.work-care': sentence<{ caution: string; works: readonly string[] }>({
 		clinician: ({ caution, works }) =>
 			`${listed(works.map(nameOfWork))}: care. ${workWords(caution)}`,
+	}),
+	'asked.work-never': sentence<{ works: readonly string[] }>({
+		clinician: ({ works }) => `${listed(works.map(nameOfWork))}: not offered.`,
 	}),
 	'asked.insert-stop': sentence<{ past: boolean }>({
 		clinician: ({ past }) =>

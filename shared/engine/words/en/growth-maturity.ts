@@ -20,7 +20,7 @@ export const offsetMethodWords: Record<OffsetMethod, string> = {
 }
 /** What a growth stage can rest on. */
 export const stageMethodWords: Record<StageMethod, string> = {
-	percentAdultStature: 'share of predicted adult stature (Khamis-Roche)',
+	percentAdultStature: 'share of predicted adult stature',
 	mirwald: offsetMethodWords.mirwald,
 	moore: offsetMethodWords.moore,
 }

@@ -212,10 +212,12 @@ const shelfSentences = {
 		joint: JointName
 		nearestMm: number
 		removable: boolean
+		/** What can be done was told of another one. */
+		isTold?: boolean
 	}>({
-		clinician: ({ model, side, joint, nearestMm, removable }) =>
-			`In ${model} a stud stands under the ${side} ${joint} (${amount(nearestMm, 'mm')} from it): ` +
-			studWork(removable),
+		clinician: ({ model, side, joint, nearestMm, removable, isTold }) =>
+			`In ${model} a stud stands under the ${side} ${joint} (${amount(nearestMm, 'mm')} from it)` +
+			(isTold ? '.' : `: ${studWork(removable)}`),
 	}),
 	'footwear.stud-unplaced': sentence<{ side: 'left' | 'right' | 'both' }>({
 		clinician: ({ side }) =>

@@ -1,7 +1,7 @@
 /** The verdict on a pair that the player owns, and what its room comes to. */
 import type { Sole, Surface } from '../../visit/terms.ts'
 import { sentence } from '../sentence.ts'
-import { amount, article, capital, day, listed, number, term, terms, together } from './format.ts'
+import { amount, article, capital, day, number, term, terms, together } from './format.ts'
 import { pairParts } from './pairs.ts'
 import { type Part, spokenParts } from './parts.ts'
 
@@ -141,8 +141,7 @@ const otherSentences = {
 		clinician: ({ sole, grounds }) =>
 			`${capital(article(term(sole)))} sole must not be worn on ${terms(grounds, 'or')}, and nothing ` +
 			'else is played on.',
-		player: ({ grounds }) =>
-			`Its sole does not go with ${listed(grounds.map(term), 'or')}. Do not wear it there.`,
+		player: () => 'Its sole is not made for the grounds you play on. Do not wear it there.',
 		coach: ({ grounds }) => `Not to be worn on ${terms(grounds, 'or')}.`,
 	}),
 	'owned.take-out-raise': sentence<{ raiseMm: number }>({

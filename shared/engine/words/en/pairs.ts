@@ -44,6 +44,11 @@ const damageSentences = {
 		player: () =>
 			'The lining at the heel is worn through. Have it patched, or you will get blisters.',
 	}),
+	'pairs.heel-slips-sore': sentence({
+		clinician: () =>
+			'Heel slips: fit and counter first; no heel lock, which pulls a sore heel against the counter.',
+		player: () => 'Your heel slips in them. Do not lace a sore heel tight. Let us look at the fit.',
+	}),
 	'pairs.heel-slips': sentence({
 		clinician: () => 'Heel slips: try the heel-lock lacing first, then fit and counter.',
 		player: () => 'Your heel slips in them. Try the heel-lock lacing first.',

@@ -141,7 +141,6 @@ export const postureSentences = {
 			`this maturity${byHistory ? ', counting the history answers' : ''}. It asks for a steady shoe: ` +
 			'a firm heel counter, a wide base and a sole that resists twisting; an insert with a softer ' +
 			'shell, worn in slowly. It is scored mostly on the arms and says little about the foot.',
-		player: () => 'Your joints move a lot. A steady shoe helps.',
 		doctor: ({ score, cutOff, byHistory }) =>
 			`Generalised joint hypermobility: Beighton score ${score} of 9, cut-off ${cutOff}` +
 			`${byHistory ? ', with the history answers' : ''}.`,

@@ -64,10 +64,18 @@ const questions = {
 					`${amount(insideLengthMm.max, 'mm')} inside.`
 				: `Size: ${cautionsAlone.toLowerCase()}`,
 	}),
-	'question.raise': sentence<{ leftMm: number; rightMm: number; pairs: number }>({
-		clinician: ({ leftMm, rightMm, pairs }) =>
+	'question.raise': sentence<{
+		leftMm: number
+		rightMm: number
+		pairs: number
+		/** A raise is asked for, whether or not a pair can take it. */
+		wanted: boolean
+	}>({
+		clinician: ({ leftMm, rightMm, pairs, wanted }) =>
 			leftMm + rightMm === 0
-				? `Heel raise: none. ${cautionsAlone}`
+				? wanted
+					? 'Heel raise: asked for, and no pair can take it as it is.'
+					: `Heel raise: none. ${cautionsAlone}`
 				: `Heel raise: up to ${amount(leftMm, 'mm')} left and ${amount(rightMm, 'mm')} right, in ` +
 					`${count(pairs, 'pair')}.`,
 	}),
@@ -129,7 +137,7 @@ const questions = {
 const careWords: Readonly<Record<Action, { clinician: string; player: string; doctor: string }>> = {
 	emergency: {
 		clinician: 'Send to emergency care now.',
-		player: 'Go to the emergency department now.',
+		player: 'Get emergency help now.',
 		doctor: 'Sent to emergency care.',
 	},
 	'same-day': {

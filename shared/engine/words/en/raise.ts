@@ -171,7 +171,7 @@ export const raiseSentences = {
 			together(
 				`${held(givenMm, wantedMm)}: no more than ` +
 					`${amount(limitMm, 'mm')} goes under the heel here, or it slips out of the collar.`,
-				insertMm > 0 && `The insert that is worn counts as ${amount(insertMm, 'mm')}.`,
+				insertMm > 0 && `The insert takes ${amount(insertMm, 'mm')} of it.`,
 			),
 	}),
 	'raise.limit-pitch': sentence<{

@@ -3,7 +3,7 @@ import type { SettlingRank } from '../../protocol/settling.table.ts'
 import type { Feature, Sole, Surface } from '../../visit/terms.ts'
 import { sentence } from '../sentence.ts'
 import { aFeature, featureIs, ruleList, soleName } from './features.ts'
-import { article, capital, terms } from './format.ts'
+import { article, capital, listed, terms } from './format.ts'
 import { featureWords } from './terms.table.ts'
 
 const rankWords: Record<SettlingRank, string> = {
@@ -37,6 +37,19 @@ function why({ by, rank, overRank }: SettledParams): string {
 	if (by === 'strength') return 'the stronger evidence comes first'
 	return 'the two weigh alike: change it if you weigh them otherwise'
 }
+/** Grounds as a player calls them. */
+const groundWords: Record<Surface, string> = {
+	'natural-soft': 'soft grass',
+	'natural-firm': 'firm grass',
+	'natural-hard': 'hard grass',
+	hybrid: 'mixed grass',
+	'artificial-3g': '3G turf',
+	'artificial-sand': 'turf with sand',
+	hall: 'hall floors',
+	road: 'roads',
+}
+const grounds = (surfaces: readonly Surface[]): string =>
+	listed(surfaces.map((surface) => groundWords[surface]))
 const plain = (feature: Feature): string => featureWords[feature] ?? aFeature(feature)
 const asked = (way: Way, feature: Feature): string =>
 	`${aFeature(feature)} ${featureIs(feature)} ${way === 'seek' ? 'sought' : 'avoided'}`
@@ -65,7 +78,7 @@ export const settledSentences = {
 			`One pair with ${article(soleName(sole))} for all grounds: on ${terms(surfaces)} ` +
 			`${article(soleName(better))} would suit better.`,
 		player: ({ surfaces }) =>
-			`One pair will do for all your grounds. On ${terms(surfaces)} it is second best.`,
+			`One pair will do for you. It is second best on ${grounds(surfaces)}.`,
 	}),
 	/** A wish that the sole allowed on the ground does not meet. */
 	'settled.sole': sentence<{
@@ -81,20 +94,20 @@ export const settledSentences = {
 			'way.',
 		player: ({ feature, way, surfaces }) =>
 			way === 'seek'
-				? `Boots for ${terms(surfaces)} do not come with ${plain(feature)}.`
-				: `Boots for ${terms(surfaces)} come with ${plain(feature)}. Wear them there only.`,
+				? `No boots for ${grounds(surfaces)} have ${plain(feature)}.`
+				: `Boots for ${grounds(surfaces)} have ${plain(feature)}. Wear them there only.`,
 	}),
 	/** A sole that the ground would ask for, left for the sake of skin, joints or an injury. */
 	'settled.sole-left': sentence<{
-		left: Sole
+		inPlaceOf: Sole
 		sole: Sole
 		feature: Feature
 		way: Way
 		rules: readonly string[]
 		rank: SettlingRank
 	}>({
-		clinician: ({ left, sole, feature, way, rules, rank }) =>
-			`${capital(article(soleName(sole)))} in place of ${article(soleName(left))}: ` +
+		clinician: ({ inPlaceOf, sole, feature, way, rules, rank }) =>
+			`${capital(article(soleName(sole)))} in place of ${article(soleName(inPlaceOf))}: ` +
 			`${asked(way, feature)} (${ruleList(rules)}), and ${rankWords[rank]} comes before ` +
 			`${rankWords.grip}.`,
 		player: ({ feature, way }) =>

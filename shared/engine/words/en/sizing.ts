@@ -20,7 +20,6 @@ const readTwice = {
 } as const
 const adultsOf = { male: 'men', female: 'women' } as const
 
-const deciding = { 'toe-length': 'heel to toe', 'ball-length': 'heel to ball' } as const
 const whichFoot = (foot: Side | 'equal'): string =>
 	foot === 'equal' ? 'both feet' : `the ${foot} foot`
 
@@ -86,17 +85,17 @@ export const sizingSentences = {
 		player: ({ side }) =>
 			`The ball of your ${side} foot sits far forward. So you need a slightly longer shoe.`,
 	}),
+	'sizing.toe-length': sentence<{ foot: Side | 'equal' }>({
+		clinician: ({ foot }) =>
+			`The size follows heel to toe of ${whichFoot(foot)}: heel to ball asks for less than half a ` +
+			'size more.',
+	}),
 	'sizing.check-inside': sentence<{
 		spreadMm: number
 		minMm: number
 		maxMm: number
-		decidedBy?: keyof typeof deciding
-		decidedByFoot?: Side | 'equal'
 	}>({
-		clinician: ({ spreadMm, minMm, maxMm, decidedBy, decidedByFoot }) =>
-			(decidedBy === undefined || decidedByFoot === undefined
-				? ''
-				: `The size follows ${deciding[decidedBy]} of ${whichFoot(decidedByFoot)}. `) +
+		clinician: ({ spreadMm, minMm, maxMm }) =>
 			`Labels differ by about ${amount(spreadMm, 'mm')} between makers. Check that the inside ` +
 			`length is ${number(minMm)} to ${amount(maxMm, 'mm')}.`,
 		player: ({ minMm, maxMm }) =>

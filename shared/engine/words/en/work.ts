@@ -13,6 +13,14 @@ interface Raised {
 	role?: PairRole
 	leftMm: number
 	rightMm: number
+	leftBy: keyof typeof madeWords
+	rightBy: keyof typeof madeWords
+}
+const madeWords = {
+	none: '',
+	wedge: ' under the liner',
+	insert: ' in the insert',
+	outsole: ' on the outsole',
 }
 const ofRole: Record<PairRole, string> = {
 	match: 'the next pair for matches',
@@ -20,11 +28,11 @@ const ofRole: Record<PairRole, string> = {
 	running: 'the next pair for running',
 	everyday: 'the next pair for every day',
 }
-const raisedIn = ({ pair, role, leftMm, rightMm }: Raised): string => {
-	const where = role ? ofRole[role] : (pair ?? '')
-	return leftMm === rightMm
-		? `${where}: ${amount(leftMm, 'mm')} both sides`
-		: `${where}: left ${amount(leftMm, 'mm')}, right ${amount(rightMm, 'mm')}`
+const raisedIn = ({ pair, role, leftMm, rightMm, leftBy, rightBy }: Raised): string => {
+	const left = `${amount(leftMm, 'mm')}${madeWords[leftBy]}`
+	const right = `${amount(rightMm, 'mm')}${madeWords[rightBy]}`
+	const heights = left === right ? `${left} on both sides` : `left ${left}, right ${right}`
+	return `${role ? ofRole[role] : (pair ?? '')}: ${heights}`
 }
 const raisedFor = (raised: Raised): string => `${capital(raisedIn(raised))}.`
 const heelRaise = {
@@ -43,9 +51,8 @@ const heelRaise = {
 	/** What is raised in which pair, side by side: legs of two lengths are not made the same. */
 	'work.heel-raise-in': alsoTo(
 		sentence<{ pairs: readonly Raised[] }>({
-			clinician: ({ pairs }) =>
-				`Heel raise under the liner: ${pairs.map(raisedIn).join('; ')}. As in the plan of the raise.`,
-			player: ({ pairs }) => `Wear a heel raise under the liner. ${pairs.map(raisedFor).join(' ')}`,
+			clinician: ({ pairs }) => `Heel raise, as in its plan. ${pairs.map(raisedFor).join(' ')}`,
+			player: ({ pairs }) => `Wear a heel raise. ${pairs.map(raisedFor).join(' ')}`,
 		}),
 		'doctor',
 	),

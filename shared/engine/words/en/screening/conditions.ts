@@ -45,6 +45,17 @@ export const recordedConditionSentences = {
 			'not buy new boots before that.',
 		doctor: () => 'Previous foot ulcer, so a foot at high risk; foot protection service, please.',
 	}),
+	'screening.condition-posterior-tibial-tendinopathy': sentence({
+		clinician: () =>
+			'Posterior tibial pain and no heel rise on that leg: the tendon may have given way. Write to ' +
+			'the doctor; an insert alone does not answer it.',
+		player: () =>
+			'You cannot rise on the toes of one leg. A tendon on the inside of your ankle may be weak. ' +
+			'We will write to your doctor.',
+		doctor: () =>
+			'Posterior tibial tendinopathy without a single-leg heel rise; assessment of the tendon, ' +
+			'please.',
+	}),
 	'screening.condition-diabetes': sentence({
 		clinician: () =>
 			'Diabetes: make sure that the foot check is up to date and the diabetes team knows of the ' +
