@@ -24,7 +24,8 @@ const stops: readonly { title: string; says: string }[] = [
 	{
 		title: 'Decide and sign',
 		says:
-			'Nothing is accepted for you. Ctrl+Z takes entries back until you sign; a signed ' +
+			'Some ten questions, each with its reasons: A as proposed, C change, S set aside. Nothing is ' +
+			'settled for you. Ctrl+Z takes entries back until you sign; a signed ' +
 			'visit never changes.',
 	},
 	{

@@ -15,6 +15,7 @@ export const clinicProtocol: Protocol = {
 	},
 	value: (key) => now.value(key),
 	basis: (rule, key) => now.basis(rule, key),
+	identity: () => now.identity(),
 	row: (key) => now.row(key),
 }
 /**

@@ -7,7 +7,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { expect, type Page, test } from '@playwright/test'
 import { axe } from './axe.ts'
-import { still } from './drive.ts'
+import { settleQuestions, still } from './drive.ts'
 import { type RunningHost, startHost } from './host.ts'
 import { type Look, looks, put, tour } from './tour.ts'
 
@@ -218,13 +218,7 @@ test.describe('every screen of the open workstation', () => {
 			.getByRole('button', { name: 'No', exact: true })
 			.press('Enter')
 		await steps.getByRole('button', { name: 'Decide', exact: true }).press('Enter')
-		await press('button', 'Accept the notes and advice left undecided')
-		const undecided = page.getByRole('button', { name: 'Accept', exact: true, pressed: false })
-		for (const part of [/^Findings/, /^Next pair/]) {
-			await page.getByRole('tab', { name: part }).press('Enter')
-			for (let left = await undecided.count(); left > 0; left = await undecided.count())
-				await undecided.first().press('Enter')
-		}
+		await settleQuestions(page)
 		await steps.getByRole('button', { name: 'Sign and report', exact: true }).press('Enter')
 		await page.getByRole('checkbox', { name: /Consent to assessment/ }).press('Space')
 		await press('button', 'Sign')

@@ -3,7 +3,7 @@
  * lost on the way.
  */
 import { expect, type Page, test } from '@playwright/test'
-import { shot } from './drive.ts'
+import { settleQuestions, shot } from './drive.ts'
 import { startHost } from './host.ts'
 
 /** The focus stands on something of the page. */
@@ -87,12 +87,12 @@ test('find a player, read, compare, assess, decide beside the page, sign, print,
 		await expect(field(page, 'Heel to toe, right')).not.toHaveAttribute('aria-invalid', 'true')
 		await seen('feet')
 		await press('Alt+6')
-		await press('Tab', 'Enter')
+		await tabTo(page.getByRole('button', { name: 'I asked them all: the rest are no' }))
+		await press('Enter')
 		await press('Alt+7')
 		await expect(page.getByRole('heading', { level: 1, name: 'Decide' })).toBeFocused()
-		await tabTo(page.getByRole('button', { name: 'Accept the notes and advice left undecided' }))
-		await press('Enter')
-		await held(page, 'after accepting the notes')
+		await press('Alt+n')
+		await held(page, 'at the first question')
 
 		// the page beside the decisions, and back
 		await press('Alt+p')
@@ -101,27 +101,13 @@ test('find a player, read, compare, assess, decide beside the page, sign, print,
 		await held(page, 'the preview')
 		await seen('preview')
 		const [decisions, paper] = await Promise.all([
-			page.getByRole('tabpanel').boundingBox(),
+			page.getByRole('region', { name: 'Questions', exact: true }).boundingBox(),
 			preview.boundingBox(),
 		])
 		expect(paper!.x, 'the page stands beside the decisions').toBeGreaterThanOrEqual(
 			decisions!.x + decisions!.width,
 		)
-		for (let at = 0; at < 60; at++) {
-			await press('Alt+n')
-			const now = await page.evaluate(() => ({
-				decision:
-					document.activeElement
-						?.closest('[role=group]')
-						?.getAttribute('aria-label')
-						?.startsWith('Decision:') ?? false,
-				tab: document.activeElement?.getAttribute('role') === 'tab',
-				name: document.activeElement?.textContent ?? '',
-			}))
-			if (now.decision) await press('Enter')
-			else if (now.tab && /^(Findings|Next pair)/.test(now.name)) continue
-			else break
-		}
+		await settleQuestions(page, press)
 		await press('Alt+8')
 		await expect(page.getByRole('heading', { level: 1, name: 'Sign and report' })).toBeFocused()
 		await seen('sign')

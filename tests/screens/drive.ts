@@ -32,11 +32,35 @@ export async function hostCall<T = any>(page: Page, name: string, input: object)
 	return answer.value
 }
 /**
- * What the clinician at the screen would do one by one: every caution and stop of the open draft is
- * accepted. @returns the draft's id
+ * What the clinician at the screen would do one by one: every question of the open draft is settled
+ * as proposed. @returns the draft's id
  */
 export const decideOn = (page: Page, playerId: string, visitDate: string): Promise<string> =>
 	decideAll((name, input) => hostCall(page, name, input), playerId, visitDate)
+const why = 'Asked by telephone before the visit'
+/**
+ * On Decide by keys alone: each question that is open is taken as proposed; safety that is not
+ * established is set aside with why. @param press how a key is pressed
+ */
+export async function settleQuestions(
+	page: Page,
+	press: (key: string) => Promise<unknown> = (key) => page.keyboard.press(key),
+): Promise<void> {
+	const open = page.locator('button[data-question]:is([data-state=open], [data-state=overtaken])')
+	await expect(page.locator('button[data-question]').first()).toBeVisible()
+	for (let left = await open.count(); left > 0; left = await open.count()) {
+		await press('Alt+n')
+		await expect(open.first()).toBeFocused()
+		await expect(open.first()).toHaveAttribute('aria-expanded', 'true')
+		const taken = page.getByRole('group', { name: /^Answer:/ }).getByText('As proposed')
+		await press((await taken.count()) > 0 ? 'a' : 's')
+		if ((await open.count()) === left) {
+			await expect(page.getByLabel('Why it is set aside')).toBeFocused()
+			await page.keyboard.type(why)
+		}
+		await expect(open).toHaveCount(left - 1)
+	}
+}
 /** The player whose assessment is on the page. */
 const playerOf = (page: Page): string => new URL(page.url()).hash.split('/')[2] ?? ''
 interface OpenDraft {

@@ -6,7 +6,7 @@ import { mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { expect, type Page, test } from '@playwright/test'
-import { hostCall, shot } from './drive.ts'
+import { hostCall, settleQuestions, shot } from './drive.ts'
 import { startHost } from './host.ts'
 
 const passphrase = 'seven grey herons'
@@ -126,37 +126,19 @@ test('a complete adult assessment in under 180 keys beyond the values, no mouse'
 		// the number of a step stays the same where Growth is left out
 		await press('Alt+6')
 		await expect(step(page, 'Flags')).toBeFocused()
-		await press('Tab', 'Enter')
-		await expect(
-			page.getByRole('button', { name: 'I asked them all: the rest are no' }),
-		).toBeDisabled()
-
-		await press('Alt+7')
-		await expect(step(page, 'Decide')).toBeFocused()
-		const bulk = page.getByRole('button', { name: 'Accept the notes and advice left undecided' })
+		const asked = page.getByRole('button', { name: 'I asked them all: the rest are no' })
 		for (
 			let at = 0;
-			at < 12 && !(await bulk.evaluate((node) => node === document.activeElement));
+			at < 12 && !(await asked.evaluate((node) => node === document.activeElement));
 			at++
 		)
 			await press('Tab')
-		await expect(bulk).toBeFocused()
 		await press('Enter')
-		for (let at = 0; at < 40; at++) {
-			await press('Alt+n')
-			const now = await page.evaluate(() => ({
-				decision:
-					document.activeElement
-						?.closest('[role=group]')
-						?.getAttribute('aria-label')
-						?.startsWith('Decision:') ?? false,
-				tab: document.activeElement?.getAttribute('role') === 'tab',
-				name: document.activeElement?.textContent ?? '',
-			}))
-			if (now.decision) await press('Enter')
-			else if (now.tab && /^(Findings|Next pair)/.test(now.name)) continue
-			else break
-		}
+		await expect(asked).toBeDisabled()
+
+		await press('Alt+7')
+		await expect(step(page, 'Decide')).toBeFocused()
+		await settleQuestions(page, press)
 		await seen('hand-decide')
 
 		await press('Alt+8')

@@ -7,7 +7,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { expect, type Page, test } from '@playwright/test'
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs'
-import { hostCall, visitSaved } from './drive.ts'
+import { hostCall, settleQuestions, visitSaved } from './drive.ts'
 import { startHost } from './host.ts'
 
 const passphrase = 'seven grey herons'
@@ -116,13 +116,7 @@ test('from the measuring device to the signed report', async ({ page }) => {
 			.getByRole('button', { name: 'No', exact: true })
 			.click()
 		await step(page, 'Decide').click()
-		await page.getByRole('button', { name: 'Accept the notes and advice left undecided' }).click()
-		const undecided = page.getByRole('button', { name: 'Accept', exact: true, pressed: false })
-		for (const part of [/^Findings/, /^Next pair/]) {
-			await page.getByRole('tab', { name: part }).click()
-			for (let left = await undecided.count(); left > 0; left = await undecided.count())
-				await undecided.first().click()
-		}
+		await settleQuestions(page)
 		await step(page, 'Sign and report').click()
 		await page.getByRole('button', { name: 'Preview' }).click()
 		await expect(page.locator('iframe[title="Report preview"]')).toBeVisible({ timeout: 30_000 })

@@ -4,7 +4,7 @@
  */
 import { readFileSync } from 'node:fs'
 import { expect, type Locator, type Page, test } from '@playwright/test'
-import { decisionsSaved, shot } from './drive.ts'
+import { decisionsSaved, settleQuestions, shot } from './drive.ts'
 import { startHost } from './host.ts'
 
 /** A button that is not ready yet takes no key. */
@@ -30,10 +30,7 @@ const step = (page: Page, name: string) =>
 async function decideAll(page: Page): Promise<void> {
 	await press(step(page, 'Decide'))
 	await expect(page.getByRole('heading', { level: 1, name: 'Decide' })).toBeVisible()
-	const undecided = page.getByRole('button', { name: 'Accept', exact: true, pressed: false })
-	await press(page.getByRole('tab', { name: /^Findings/ }))
-	for (let left = await undecided.count(); left > 0; left = await undecided.count())
-		await press(undecided.first())
+	await settleQuestions(page)
 }
 async function toTui(page: Page): Promise<void> {
 	await page.evaluate(() => {
@@ -73,6 +70,11 @@ test('a signed visit is amended, both versions stay, and one is marked as entere
 		await expect(feet.getByRole('row', { name: /Heel to toe/ })).toContainText('mm')
 		// every field is for reading: the only fields on the page are the player's own details
 		await expect(feet.getByRole('textbox')).toHaveCount(0)
+		await expect(
+			page
+				.getByRole('table', { name: 'Answers to the questions' })
+				.getByRole('row', { name: /^Size as proposed/ }),
+		).toBeVisible()
 		await shot(page, 'visit-open')
 		await press(button(page, 'Show its report'))
 		await expect(page.locator('iframe[title="Report of 20 January 2027"]')).toBeVisible()
@@ -111,10 +113,10 @@ test('a signed visit is amended, both versions stay, and one is marked as entere
 		await expect(heel).not.toHaveValue('')
 		await type(page, heel, '251 252')
 		await page.keyboard.press('Enter')
-		// what reads otherwise after the correction is asked again, with what it said before
+		// where something else is proposed after the correction it is asked again
 		await press(step(page, 'Decide'))
 		const again = page.getByRole('note').filter({
-			hasText: 'This reads otherwise than when you accepted it. Decide again. Before it read',
+			hasText: 'Something else is proposed than when you answered “as proposed”. Answer again.',
 		})
 		await expect(again.first()).toBeVisible()
 		await shot(page, 'decide-again')

@@ -23,6 +23,16 @@ export const keySheet: readonly {
 		],
 	},
 	{
+		where: 'In a question of Decide',
+		keys: [
+			['A', 'As proposed'],
+			['C', 'Change'],
+			['S', 'Set aside, with the reason'],
+			['U', 'Unchanged since the last visit, where nothing changed'],
+			['Enter, arrow down, arrow up', 'Open; on to the next question, back to the one before'],
+		],
+	},
+	{
 		where: 'In a field',
 		keys: [
 			['Space between numbers', 'Repeats: 246 247'],

@@ -27,6 +27,8 @@ interface StepBodyProps extends StepProps {
 	focus: (path: string) => void
 	shelf: Shelf | undefined
 	shelfTrouble: string
+	/** The question of Decide that was asked for; empty where none was. */
+	wanted: string
 	onSigned: () => void
 }
 export function StepBody(props: StepBodyProps) {

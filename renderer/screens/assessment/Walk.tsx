@@ -37,6 +37,7 @@ export function Walk({ playerId, open, protocol, shelf, shelfTrouble }: WalkProp
 	const [focused, setFocused] = useState('')
 	const [helpOpen, setHelpOpen] = useState(false)
 	const [said, setSaid] = useState('')
+	const [wanted, setWanted] = useState('')
 	const heading = useRef<HTMLHeadingElement>(null)
 	const stepBox = useRef<HTMLDivElement>(null)
 	const { visit, assessment, trouble } = useAssessment(draft.visit, earlier, protocol, shelf)
@@ -45,12 +46,14 @@ export function Walk({ playerId, open, protocol, shelf, shelfTrouble }: WalkProp
 	const steps = useMemo(() => stepsFor(minor), [minor])
 	const step = stepNamed(draft.step, steps)
 	const goTo = useCallback(
-		(name: string) => {
+		(name: string, question = '') => {
 			setFocused('')
+			setWanted(question)
 			setSaid('')
 			change((now) => ({ ...now, step: name }))
 			void saveNow().catch(() => {})
-			requestAnimationFrame(() => heading.current?.focus())
+			// a question that is asked for takes the focus itself
+			if (!question) requestAnimationFrame(() => heading.current?.focus())
 		},
 		[change, saveNow],
 	)
@@ -83,6 +86,7 @@ export function Walk({ playerId, open, protocol, shelf, shelfTrouble }: WalkProp
 						next={steps[steps.indexOf(step) + 1]}
 						missing={missing}
 						focus={setFocused}
+						wanted={wanted}
 						shelf={shelf}
 						shelfTrouble={shelfTrouble}
 						onSigned={() => {

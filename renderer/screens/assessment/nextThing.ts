@@ -15,17 +15,12 @@ export function focusNext(within: HTMLElement, missing: readonly string[]): bool
 		const field = within.querySelector<HTMLElement>(`[data-path="${path}"]`)
 		if (field && field !== document.activeElement) return focus(field)
 	}
-	// a decision without a choice
-	const open = [
-		...within.querySelectorAll<HTMLElement>('[role=group][aria-label^="Decision:"]'),
-	].find((group) => seen(group) && !group.querySelector('[aria-pressed=true]'))
-	if (open) return focus(open.querySelector('button'))
-	// the parts of Decide stand behind tabs: the next one
-	const tabs = [...within.querySelectorAll<HTMLElement>('[role=tab]')]
-	const next = tabs[tabs.findIndex((tab) => tab.getAttribute('aria-selected') === 'true') + 1]
-	if (next) {
-		next.click()
-		return focus(next)
+	// a question that is not settled: it opens
+	const open = ['open', 'overtaken'].map((state) => `[data-question][data-state=${state}]`)
+	const question = within.querySelector<HTMLElement>(open.join(', '))
+	if (question) {
+		if (question.getAttribute('aria-expanded') === 'false') question.click()
+		return focus(question)
 	}
 	const consent = within.querySelector<HTMLInputElement>('input[type=checkbox][required]')
 	if (consent && !consent.checked) return focus(consent)

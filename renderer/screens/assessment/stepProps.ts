@@ -14,7 +14,8 @@ export interface StepProps {
 	playerId: string
 	/** Saves at once; rejects in words where it cannot. */
 	saveNow: () => Promise<void>
-	goTo: (step: string) => void
+	/** @param question which question of Decide opens there */
+	goTo: (step: string, question?: string) => void
 }
 /** What a part of a step that reads and changes the draft is given. */
 export type DraftProps = Pick<StepProps, 'draft' | 'change'>

@@ -2,6 +2,7 @@
 import { Box, Paper, Typography } from '@mui/material'
 import type { SignedVisit } from '../../../shared/contract.ts'
 import { Panel, Rows } from '../../parts/panels.tsx'
+import { answerRows } from './answerRows.ts'
 import { assessmentOf, decisionRows, groupsOf, otherDecisions } from './rows.ts'
 
 export function Entries({ signed }: { signed: SignedVisit }) {
@@ -42,6 +43,17 @@ export function Entries({ signed }: { signed: SignedVisit }) {
 export function Decisions({ signed }: { signed: SignedVisit }) {
 	return (
 		<Panel title="Decisions">
+			{signed.decisions.answers && (
+				<Rows
+					label="Answers to the questions"
+					heads={['Question', 'Answer', 'What was changed', 'Reason']}
+					empty=""
+					rows={answerRows(signed).map(({ key, question, choice, changed, why }) => ({
+						key,
+						cells: [question, choice, changed, why],
+					}))}
+				/>
+			)}
 			<Rows
 				label="Decisions about findings"
 				heads={['Finding', 'Decision', 'Reason']}

@@ -102,9 +102,9 @@ export function decisionRows(
 		why: line.why ?? '',
 	}))
 }
-/** The decisions that are no lines, as rows. */
+/** The decisions that are no lines and no answers, as rows. */
 export function otherDecisions({ decisions }: SignedVisit): Row[] {
-	const { lines: _, ...rest } = decisions
+	const { lines: _lines, answers: _answers, ...rest } = decisions
 	return leaves(rest, 'decisions').map(({ path, value }) => {
 		const side = sideOf(path)
 		return {

@@ -21,6 +21,7 @@ const ownTitles: Record<string, string> = {
 	actions: 'What to do now',
 	warningSigns: 'Warning signs for the player',
 	lines: 'Decision',
+	answers: 'Answer',
 	choice: 'choice',
 	says: 'words',
 	why: 'reason',
@@ -119,7 +120,7 @@ function byId(
 		try {
 			return new Map(
 				(JSON.parse(text) as Loose[]).map((item) => [
-					String(item.id ?? item.findingId),
+					String(item.id ?? item.findingId ?? item.question),
 					words(item),
 				]),
 			)
@@ -142,6 +143,14 @@ const wordsOfDecision = (decision: Loose) =>
 	[choiceWords[decision.choice as keyof typeof choiceWords], decision.says, decision.why]
 		.filter(Boolean)
 		.join(': ')
+const wordsOfAnswer = (answer: Loose) =>
+	[termWords(String(answer.choice)), answer.why].filter(Boolean).join(': ')
+/** Lists that are told entry by entry. */
+const wordsById: Readonly<Record<string, (item: Loose) => string>> = {
+	'decisions.lines': wordsOfDecision,
+	'decisions.answers': wordsOfAnswer,
+	'assessment.findings': (finding) => String(finding.says),
+}
 /** What stood, in words; of a safeguarding note only that it changed. */
 const toldValue = (path: string, text: string): string =>
 	privateTopicAt(path) === 'safeguarding' ? 'not shown here' : shown(text)
@@ -154,14 +163,15 @@ export function toldDifferences(differences: readonly Difference[]): Told[] {
 		.filter(
 			(difference) =>
 				difference.path !== 'decisions.consentNoted' &&
-				!/^decisions\.(lines|insert\.(left|right))\.\d+\.(about|of)$/.test(difference.path),
+				!/^decisions\.(lines|answers|insert\.(left|right))\.\d+\.(about|of|read)(\.\d+)?$/.test(
+					difference.path,
+				),
 		)
 		.flatMap(({ path, before, after }): Told[] => {
 			const [first = '', ...rest] = path.split('.')
 			const part = parts[first] ?? 'result'
-			if (path === 'decisions.lines') return byId(path, part, before, after, wordsOfDecision)
-			if (path === 'assessment.findings')
-				return byId(path, part, before, after, (finding) => String(finding.says))
+			const words = wordsById[path]
+			if (words) return byId(path, part, before, after, words)
 			if (part === 'result')
 				return /^assessment\.findings\.\d+\.says$/.test(path)
 					? [{ key: path, part, title: 'Finding', before, after }]

@@ -10,7 +10,10 @@ import { sizeWords } from '../words/en/sizes.ts'
 import type { Stated } from '../words/statement.ts'
 
 export type Mark = 'model' | 'work'
-/** What a mark puts down: the words to print, and what they are about whatever their wording. */
+/**
+ * What a mark puts down: the words to print, and what they are about whatever their wording.
+ * @internal
+ */
 export interface Marked {
 	says: string
 	of?: string
@@ -24,7 +27,7 @@ export const markedLines = ({ lines }: Decisions, mark: Mark): Decision[] =>
 type SizedModel = Pick<RankedModel, 'name' | 'size'>
 /** What a report prints of a model to try: '<name>, size <size>'. @internal */
 export const modelWords = ({ name, size }: SizedModel): string => `${name}, size ${sizeWords(size)}`
-/** A model to try is the same while its name and its size are. */
+/** A model to try is the same while its name and its size are. @internal */
 export const modelMark = (model: SizedModel): Marked => {
 	const { system, label, fitting } = model.size
 	return { says: modelWords(model), of: digestOf({ name: model.name, system, label, fitting }) }
@@ -49,13 +52,13 @@ export function markedWork({
 	if (side !== 'left' && side !== 'right' && side !== 'both') return undefined
 	return { id, name: { code: `work.${id}.name`, params: {}, says: '' }, side }
 }
-/** A change is the same while it states the same of the same side. */
+/** A change is the same while it states the same of the same side. @internal */
 export const workMark = (work: Kept<FootwearWork>): Marked => {
 	const { id, side, code, params } = work
 	const of = code === undefined ? undefined : digestOf({ id, side, code, params: params ?? {} })
 	return present({ says: workWords(work), of })
 }
-/** Whether a mark would print what is no longer so, or holds nothing to print. */
+/** Whether a mark would print what is no longer so, or holds nothing to print. @internal */
 export const isOvertakenMark = (line: Pick<Decision, 'says' | 'of'>, now: Marked): boolean =>
 	line.says === undefined || isOtherContent(line, now)
 /**

@@ -1,35 +1,45 @@
-/**
- * The insert: each element proposed for each foot, accepted, changed or dropped with its reason;
- * stops are released limb by limb.
- */
-import { Alert, AlertTitle, Box, Button, TextField, Typography } from '@mui/material'
-import { useMemo, useState } from 'react'
-import {
-	type DecidedInsert,
-	decidedInsert,
-	waitingLimbs,
-} from '../../../../shared/engine/insert/decided.ts'
+/** The insert: each element proposed for each foot, changed, dropped or added with its reason. */
+import { Alert, Box, Button, Typography } from '@mui/material'
+import { useMemo } from 'react'
+import type { DraftContent } from '../../../../shared/contract.ts'
+import { decidedInsert } from '../../../../shared/engine/insert/decided.ts'
 import { bothSides } from '../../../../shared/engine/visit/sides.ts'
 import { clinicProtocol as protocol } from '../../../parts/clinicProtocol.ts'
-import type { AssessedProps } from '../stepProps.ts'
-import { decide } from './decisions.ts'
+import { changeFields, stateOf, takeBack } from './answering.ts'
 import { InsertFoot } from './InsertFoot.tsx'
-import { footTitle } from './insertDecisions.ts'
+import { keptElements } from './insertDecisions.ts'
+import { nameOfPair } from './proposedFields.ts'
+import type { AskedProps } from './stepTypes.ts'
 
-export function Insert({ draft, change, assessment }: AssessedProps) {
+export function Insert({ draft, change, assessment, question }: AskedProps) {
 	const result = useMemo(
-		() =>
-			assessment ? decidedInsert(draft.visit, assessment, draft.decisions, protocol) : undefined,
+		() => decidedInsert(draft.visit, assessment, draft.decisions, protocol),
 		[draft.visit, draft.decisions, assessment],
 	)
-	if (!assessment || !result) return null
+	// a change of an element is a change of this question; without any it is open again
+	const changeElement = (update: (now: DraftContent) => DraftContent) =>
+		change((now) => {
+			const next = update(now)
+			const keep = keptElements(assessment, next.decisions)
+			return next.decisions.insert
+				? changeFields(next, question, { keep })
+				: takeBack(next, question)
+		})
 	return (
 		<Box component="section" aria-label="Insert">
-			<Typography variant="h2" sx={{ mb: 1 }}>
-				Insert
-			</Typography>
 			<Box sx={{ display: 'grid', gap: 2 }}>
-				<Stops draft={draft} change={change} assessment={assessment} result={result} />
+				{draft.decisions.insert && stateOf(draft, question) !== 'settled' && (
+					<Alert
+						severity="info"
+						action={
+							<Button color="inherit" onClick={() => changeElement((now) => now)}>
+								Let my changes stand
+							</Button>
+						}
+					>
+						Elements were changed before. As proposed takes these changes out.
+					</Alert>
+				)}
 				{result.result.conflicts.map((conflict) => (
 					<Alert key={conflict.id} severity="warning">
 						{conflict.says}
@@ -44,7 +54,16 @@ export function Insert({ draft, change, assessment }: AssessedProps) {
 					}}
 				>
 					{bothSides.map((side) => (
-						<InsertFoot key={side} side={side} result={result} draft={draft} change={change} />
+						<InsertFoot
+							key={side}
+							side={side}
+							result={result}
+							draft={draft}
+							change={changeElement}
+							wornIn={assessment.prescription.insert[side].pairs.map((id) =>
+								nameOfPair(draft.visit, id),
+							)}
+						/>
 					))}
 				</Box>
 				{result.result.wearIn.length > 0 ? (
@@ -60,49 +79,4 @@ export function Insert({ draft, change, assessment }: AssessedProps) {
 			</Box>
 		</Box>
 	)
-}
-function Stops({ draft, change, assessment, result }: AssessedProps & { result: DecidedInsert }) {
-	const [texts, setTexts] = useState<Record<string, string>>({})
-	if (!assessment) return null
-	return waitingLimbs(assessment, result, draft.decisions).map(({ side, items, rotation }) => (
-		<Alert key={side} severity="error">
-			<AlertTitle>
-				{footTitle[side]}: no insert{rotation ? ' and no rotation' : ''} until what was done is
-				recorded
-			</AlertTitle>
-			<TextField
-				fullWidth
-				multiline
-				label={`What was done about the ${side} side`}
-				value={texts[side] ?? ''}
-				onChange={(event) => setTexts((now) => ({ ...now, [side]: event.target.value }))}
-				slotProps={{ inputLabel: { shrink: true }, htmlInput: { maxLength: 1000 } }}
-				sx={{ my: 1 }}
-			/>
-			<Button
-				variant="contained"
-				color="error"
-				disabled={!texts[side]?.trim()}
-				onClick={() =>
-					change((now) =>
-						decide(now, {
-							screeningDone: [
-								...(now.decisions.screeningDone ?? []),
-								{
-									side,
-									done: texts[side]?.trim() ?? '',
-									items,
-								},
-							],
-							...(rotation && !now.decisions.referralDone?.trim()
-								? { referralDone: texts[side]?.trim() }
-								: {}),
-						}),
-					)
-				}
-			>
-				Record for the {side} side
-			</Button>
-		</Alert>
-	))
 }

@@ -29,10 +29,13 @@ type DecidedElement = Decided['left'][number]
 interface FootProps extends DraftProps {
 	side: Side
 	result: Decided
+	/** Names of the pairs in which it is worn. */
+	wornIn: readonly string[]
 }
-export function InsertFoot({ side, result, draft, change }: FootProps) {
+export function InsertFoot({ side, result, draft, change, wornIn }: FootProps) {
 	const [editing, setEditing] = useState<Editing>()
 	const made = result.result[side]
+	const isHeld = made.state === 'held' || made.state === 'stopped'
 	const elements = result[side]
 	const decide = (element: string, decision: InsertDecision | undefined) =>
 		change((now) => withElement(now, side, element, decision))
@@ -52,11 +55,12 @@ export function InsertFoot({ side, result, draft, change }: FootProps) {
 	return (
 		<Paper variant="outlined" sx={{ p: 2 }}>
 			<Typography variant="h3">{footTitle[side]}</Typography>
-			{made.state === 'stopped' && (
-				<Typography color="error">
-					Stopped: {made.stoppedBy.map((stop) => stop.says).join(' ')}
+			{isHeld && (
+				<Typography color="text.secondary">
+					Held: {made.stoppedBy.map((stop) => stop.says).join(' ')}
 				</Typography>
 			)}
+			{wornIn.length > 0 && <Typography>Worn in: {wornIn.join(', ')}</Typography>}
 			{made.state === 'not-needed' && elements.length === 0 && (
 				<Typography color="text.secondary">No symptom or finding calls for an insert.</Typography>
 			)}
@@ -75,9 +79,7 @@ export function InsertFoot({ side, result, draft, change }: FootProps) {
 				proposed={made.elements}
 				decide={decide}
 			/>
-			{made.state !== 'stopped' && (
-				<AddElement elements={elements} editing={editing} edit={setEditing} />
-			)}
+			{!isHeld && <AddElement elements={elements} editing={editing} edit={setEditing} />}
 			{editing?.kind === 'add' && editor('mm', undefined, undefined)}
 		</Paper>
 	)
@@ -93,12 +95,6 @@ interface ElementProps {
 function Element({ side, decided, decide, edit }: ElementProps) {
 	const { decision } = decided
 	const { element, because, basis } = decided.element
-	const accepted = decision?.choice === 'accept'
-	const accept: InsertDecision = {
-		element,
-		choice: 'accept',
-		...aboutOf(elementAsDecided(decided.proposed ?? decided.element)),
-	}
 	return (
 		<Basis
 			because={because}
@@ -106,13 +102,10 @@ function Element({ side, decided, decide, edit }: ElementProps) {
 			head={<ElementWords decided={decided} />}
 			end={
 				<Box role="group" aria-label={`Insert, ${side}: ${elementName(element)}`}>
-					<Button
-						aria-pressed={accepted}
-						onClick={() => decide(element, accepted ? undefined : accept)}
-					>
-						Accept
-					</Button>
 					<Button onClick={() => edit({ element, kind: 'change' })}>Change</Button>
+					{decision?.choice === 'change' && (
+						<Button onClick={() => decide(element, undefined)}>Take back</Button>
+					)}
 					<Button
 						onClick={() =>
 							decision?.choice === 'add'

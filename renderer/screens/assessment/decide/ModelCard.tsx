@@ -12,13 +12,11 @@ import {
 } from '@mui/material'
 import { useState } from 'react'
 import type { Assessment, RankedModel } from '../../../../shared/engine/findings/assessment.ts'
-import { modelMark } from '../../../../shared/engine/report/marked.ts'
 import type { Model } from '../../../../shared/engine/visit/shelf.ts'
 import { termWords } from '../../../../shared/engine/visit/terms.ts'
+import type { Visit } from '../../../../shared/engine/visit/visit.ts'
 import { sizeWords } from '../../../../shared/engine/words/en/sizes.ts'
-import type { DraftProps } from '../stepProps.ts'
 import { ModelReasons, ModelSoles } from './ModelReasons.tsx'
-import { isMarked, setMark } from './marks.ts'
 
 const verdicts: Record<
 	RankedModel['verdict'],
@@ -65,20 +63,23 @@ function mainReasons({ stops, against }: RankedModel): string {
 	return `Against: ${told.join(' ')}${more > 0 ? ` And ${more} more.` : ''}`
 }
 
-export interface ModelCardProps extends DraftProps {
+interface ModelCardProps {
 	ranked: RankedModel
 	/** Place in the order of those that pass. */
 	place: number
 	/** As it stands on the shelf; its sole is drawn from it. */
 	model: Model | undefined
-	/** As many are marked as may be. */
+	/** Whether it is to try. */
+	marked: boolean
+	/** As many are to try as may be. */
 	full: boolean
+	mark: (on: boolean) => void
+	visit: Visit
 	assessment: Assessment
 }
 export function ModelCard(props: ModelCardProps) {
-	const { ranked, model, draft, assessment } = props
+	const { ranked, model, marked, visit, assessment } = props
 	const [open, setOpen] = useState(false)
-	const marked = isMarked(draft, 'model', ranked.id)
 	const told = mainReasons(ranked)
 	return (
 		<Paper
@@ -91,7 +92,7 @@ export function ModelCard(props: ModelCardProps) {
 				...(marked ? { borderColor: 'primary.main', borderWidth: 2 } : {}),
 			}}
 		>
-			<Head {...props} marked={marked} />
+			<Head {...props} />
 			<Figures ranked={ranked} />
 			{told && <Typography variant="body2">{told}</Typography>}
 			<WouldChange ranked={ranked} />
@@ -107,14 +108,14 @@ export function ModelCard(props: ModelCardProps) {
 			<Collapse in={open} unmountOnExit>
 				<Stack spacing={1.5}>
 					<ModelReasons ranked={ranked} />
-					<ModelSoles ranked={ranked} model={model} assessment={assessment} visit={draft.visit} />
+					<ModelSoles ranked={ranked} model={model} assessment={assessment} visit={visit} />
 				</Stack>
 			</Collapse>
 		</Paper>
 	)
 }
 
-function Head({ ranked, place, full, change, marked }: ModelCardProps & { marked: boolean }) {
+function Head({ ranked, place, full, mark, marked }: ModelCardProps) {
 	const { words, colour } = verdicts[ranked.verdict]
 	const stopped = ranked.verdict === 'unsuitable'
 	return (
@@ -136,10 +137,7 @@ function Head({ ranked, place, full, change, marked }: ModelCardProps & { marked
 							checked={marked}
 							disabled={!marked && full}
 							slotProps={{ input: { 'aria-label': `To try: ${ranked.name}` } }}
-							onChange={(event) => {
-								const now = event.target.checked ? modelMark(ranked) : undefined
-								change((draft) => setMark(draft, 'model', ranked.id, now))
-							}}
+							onChange={(event) => mark(event.target.checked)}
 						/>
 					}
 				/>

@@ -10,8 +10,11 @@ import {
 	Typography,
 } from '@mui/material'
 import { signingBlocks } from '../../../../shared/engine/report/signing.ts'
+import type { ParamsOf } from '../../../../shared/engine/words/statement.ts'
 import { clinicProtocol } from '../../../parts/clinicProtocol.ts'
-import { decide, rawWords, undecidedFindings, undecidedWishes } from '../decide/decisions.ts'
+import { countSettled } from '../decide/answering.ts'
+import { decide, rawWords } from '../decide/decisions.ts'
+import { questionOfPath, titleOfQuestion } from '../decide/questionTitles.ts'
 import type { StepProps } from '../stepProps.ts'
 import type { SigningState } from './useSigning.ts'
 
@@ -21,7 +24,7 @@ interface BeforeSigningProps extends StepProps {
 export function BeforeSigning(props: BeforeSigningProps) {
 	const { draft, assessment, signing } = props
 	const { clinician, busy, preview, sign } = signing
-	const blocks = signingBlocks(draft, assessment, clinicProtocol).map((block) => block.says)
+	const blocks = signingBlocks(draft, assessment, clinicProtocol)
 	return (
 		<>
 			<Open
@@ -36,13 +39,8 @@ export function BeforeSigning(props: BeforeSigningProps) {
 				rows={Object.entries(draft.raw).map(([path, text]) => rawWords(path, text))}
 				none="none."
 			/>
-			<Undecided {...props} />
-			<Open
-				title="What keeps this from being signed"
-				severity="warning"
-				rows={blocks}
-				none="nothing."
-			/>
+			<Settled {...props} />
+			<Blocked blocks={blocks} goTo={props.goTo} />
 			<Consent {...props} />
 			<Typography>
 				Signing as:{' '}
@@ -92,19 +90,70 @@ function Open({ title, rows, none, severity }: OpenProps) {
 	)
 }
 
-function Undecided({ draft, assessment, goTo }: StepProps) {
-	const findings = assessment ? undecidedFindings(draft, assessment).length : 0
-	const features = assessment ? undecidedWishes(draft, assessment).length : 0
+function Settled({ draft, assessment, goTo }: StepProps) {
+	if (!assessment) return null
+	const { settled, asked } = countSettled(draft, assessment.prescription.questions)
 	return (
 		<Stack direction="row" spacing={2} useFlexGap sx={{ alignItems: 'center', flexWrap: 'wrap' }}>
 			<Typography>
-				Undecided: {findings} of {assessment?.findings.length ?? 0} findings; {features}{' '}
-				{features === 1 ? 'feature' : 'features'} of the next pair. What is not dropped is printed
-				in the words of the suggestion.
+				{settled} of {asked} questions settled.
 			</Typography>
-			{findings + features > 0 && <Button onClick={() => goTo('Decide')}>Go to Decide</Button>}
+			{settled < asked && <Button onClick={() => goTo('Decide')}>Go to Decide</Button>}
 		</Stack>
 	)
+}
+
+type Block = ReturnType<typeof signingBlocks>[number]
+interface BlockedProps extends Pick<StepProps, 'goTo'> {
+	blocks: readonly Block[]
+}
+/** What keeps it from being signed, each with the way to where it is mended. */
+function Blocked({ blocks, goTo }: BlockedProps) {
+	const title = 'What keeps this from being signed'
+	if (blocks.length === 0) return <Typography color="text.secondary">{title}: nothing.</Typography>
+	return (
+		<Alert severity="warning">
+			<AlertTitle>{title}</AlertTitle>
+			<Box component="ul" sx={{ m: 0, pl: 2.5 }}>
+				{blocks.map((block) => (
+					<li key={`${block.path} ${block.code}`}>
+						{block.says}
+						{placesOf(block).map(({ title, step, question }) => (
+							<Button key={title} size="small" onClick={() => goTo(step, question)} sx={{ ml: 1 }}>
+								{title}
+							</Button>
+						))}
+					</li>
+				))}
+			</Box>
+		</Alert>
+	)
+}
+interface Place {
+	title: string
+	step: string
+	question?: string
+}
+const atQuestion = (question: string): Place => ({
+	title: `Go to ${titleOfQuestion(question)}`,
+	step: 'Decide',
+	question,
+})
+/** Where what is written about one question by itself stands. */
+const questionAt: Readonly<Record<string, string>> = {
+	'decisions.referralDone': 'gate',
+	'decisions.heelRaiseWhy': 'raise',
+	'decisions.insert': 'insert',
+}
+/** Where it is mended; none where it is on this step. */
+function placesOf({ path, code, params }: Block): Place[] {
+	if (code === 'signing.open-questions')
+		return (params as ParamsOf<typeof code>).questions.map(atQuestion)
+	if (path === 'visit.screening') return [{ title: 'Go to Flags', step: 'Flags' }]
+	const question = questionAt[path] ?? questionOfPath(path)
+	if (question !== undefined) return [atQuestion(question)]
+	const ofDecide = path.startsWith('decisions.') && path !== 'decisions.consentNoted'
+	return ofDecide ? [{ title: 'Go to Decide', step: 'Decide' }] : []
 }
 
 function Consent({ draft, change, signing }: BeforeSigningProps) {

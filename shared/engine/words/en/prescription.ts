@@ -18,7 +18,7 @@ const verdictWords: Readonly<Record<Verdict, string>> = {
 	'stop-wearing': 'stop wearing',
 }
 /** A subject that is held back: one line, nothing to settle. */
-const waits = 'held back by a warning sign, nothing is proposed.'
+const waits = 'Held back by a warning sign, nothing is proposed.'
 const cautionsAlone = 'No proposal; cautions to read.'
 
 const questionNames: Readonly<Record<string, string>> = {
@@ -32,37 +32,35 @@ const questionNames: Readonly<Record<string, string>> = {
 	lacing: 'lacing',
 	review: 'review',
 }
-const pairFor = (role: string): string => `pair for ${role === 'match' ? 'matches' : term(role)}`
+const purposes: Readonly<Record<string, string>> = { match: 'matches', everyday: 'everyday wear' }
+const pairFor = (role: string): string => `pair for ${purposes[role] ?? term(role)}`
 /** What a question is called in a sentence: 'heel raise', 'pair for matches'. */
 export const questionName = (id: string): string =>
 	id.startsWith('pair.') ? pairFor(id.slice('pair.'.length)) : (questionNames[id] ?? id)
 
+/** Each stands beside the name of its question. */
 const questions = {
 	'question.gate': sentence<{ state: State; action: Action; unasked: number }>({
 		clinician: ({ state, action, unasked }) =>
 			state === 'not-established'
-				? `Safety: not established, ${count(unasked, 'core question')} not asked.`
-				: `Safety: ${[
-						...(state === 'held' ? ['a warning sign holds back part of the plan'] : []),
-						...(action === 'proceed' ? [] : [actionWords[action]]),
-						...(state !== 'held' && action === 'proceed' ? ['no warning sign found'] : []),
-					].join('; ')}.`,
+				? `Not established, ${count(unasked, 'core question')} not asked.`
+				: state === 'held'
+					? `A warning sign holds back part of the plan; ${actionWords[action]}.`
+					: action === 'proceed'
+						? 'No warning sign found.'
+						: `${capital(actionWords[action])}.`,
 	}),
 	'question.complaint': sentence<{ complaint: string; steps: number }>({
 		clinician: ({ complaint, steps }) =>
-			complaint === '' && steps === 0
-				? `Complaint and load: ${cautionsAlone.toLowerCase()}`
-				: `Complaint and load: ${listed([
-						...(complaint === '' ? [] : [complaint.replace(/\.$/, '')]),
-						...(steps > 0 ? [`a return to play in ${count(steps, 'week')}`] : []),
-					])}.`,
+			`${complaint === '' ? 'None recorded' : capital(complaint.replace(/\.$/, ''))}` +
+			`${steps > 0 ? `; a return to play in ${count(steps, 'week')}` : ''}.`,
 	}),
 	'question.size': sentence<{ insideLengthMm: Span | false }>({
 		clinician: ({ insideLengthMm }) =>
 			insideLengthMm
-				? `Size: look for ${amount(insideLengthMm.min, 'mm').replace(' mm', '')} to ` +
+				? `Look for ${amount(insideLengthMm.min, 'mm').replace(' mm', '')} to ` +
 					`${amount(insideLengthMm.max, 'mm')} inside.`
-				: `Size: ${cautionsAlone.toLowerCase()}`,
+				: cautionsAlone,
 	}),
 	'question.raise': sentence<{
 		leftMm: number
@@ -74,9 +72,9 @@ const questions = {
 		clinician: ({ leftMm, rightMm, pairs, wanted }) =>
 			leftMm + rightMm === 0
 				? wanted
-					? 'Heel raise: asked for, and no pair can take it as it is.'
-					: `Heel raise: none. ${cautionsAlone}`
-				: `Heel raise: up to ${amount(leftMm, 'mm')} left and ${amount(rightMm, 'mm')} right, in ` +
+					? 'Asked for, and no pair can take it as it is.'
+					: `None. ${cautionsAlone}`
+				: `Up to ${amount(leftMm, 'mm')} left and ${amount(rightMm, 'mm')} right, in ` +
 					`${count(pairs, 'pair')}.`,
 	}),
 	'question.pair': sentence<{
@@ -86,52 +84,51 @@ const questions = {
 		avoid: number
 		models: number
 	}>({
-		clinician: ({ role, soles, seek, avoid, models }) =>
-			`${capital(pairFor(role))}: ` +
-			`${listed([
-				...soles.map((sole) => `${term(sole)} sole`),
-				`${count(seek, 'feature')} to seek`,
-				`${avoid} to avoid`,
-				...(models > 0 ? [`${count(models, 'model')} to try`] : []),
-			])}.`,
+		clinician: ({ soles, seek, avoid, models }) =>
+			`${capital(
+				listed([
+					...soles.map((sole) => `${term(sole)} sole`),
+					`${count(seek, 'feature')} to seek`,
+					`${avoid} to avoid`,
+					...(models > 0 ? [`${count(models, 'model')} to try`] : []),
+				]),
+			)}.`,
 	}),
 	'question.owned': sentence<{
 		pairs: readonly { pair: string; verdict: Verdict }[]
 	}>({
 		clinician: ({ pairs }) =>
 			pairs.length === 0
-				? `Pairs owned: ${cautionsAlone.toLowerCase()}`
-				: `Pairs owned: ${pairs
-						.map(({ pair, verdict }) => `${pair}: ${verdictWords[verdict]}`)
-						.join('; ')}.`,
+				? cautionsAlone
+				: `${capital(
+						pairs.map(({ pair, verdict }) => `${pair}: ${verdictWords[verdict]}`).join('; '),
+					)}.`,
 	}),
 	'question.insert': sentence<{ left: number; right: number }>({
 		clinician: ({ left, right }) =>
 			left + right === 0
-				? `Insert: none. ${cautionsAlone}`
-				: `Insert: ${count(left, 'element')} left, ${right} right.`,
+				? `None. ${cautionsAlone}`
+				: `${count(left, 'element')} left, ${right} right.`,
 	}),
 	'question.changes': sentence<{ changes: number; lacings: number }>({
 		clinician: ({ changes, lacings }) =>
 			changes + lacings === 0
-				? `Changes to footwear: ${cautionsAlone.toLowerCase()}`
-				: `Changes to footwear: ${listed([
+				? cautionsAlone
+				: `${listed([
 						...(changes > 0 ? [count(changes, 'change')] : []),
 						...(lacings > 0 ? [count(lacings, 'way to lace', 'ways to lace')] : []),
 					])}.`,
 	}),
 	'question.lacing': sentence<{ lacings: number }>({
 		clinician: ({ lacings }) =>
-			lacings === 0
-				? `Lacing: ${cautionsAlone.toLowerCase()}`
-				: `Lacing: ${count(lacings, 'way to lace', 'ways to lace')}.`,
+			lacings === 0 ? cautionsAlone : `${count(lacings, 'way to lace', 'ways to lace')}.`,
 	}),
 	'question.review': sentence<{ date: string }>({
 		clinician: ({ date }) =>
-			date === '' ? `Review: no date asked for. ${cautionsAlone}` : `Review: by ${day(date)}.`,
+			date === '' ? `No date asked for. ${cautionsAlone}` : `By ${day(date)}.`,
 	}),
 	'question.held': sentence<{ question: string }>({
-		clinician: ({ question }) => `${capital(questionName(question))}: ${waits}`,
+		clinician: () => waits,
 	}),
 }
 const careWords: Readonly<Record<Action, { clinician: string; player: string; doctor: string }>> = {

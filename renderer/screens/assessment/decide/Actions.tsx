@@ -1,18 +1,9 @@
-/** What to do now, which warning signs are printed, and when the player comes again. */
-import { Box, Button, Checkbox, FormControlLabel, FormGroup, Stack } from '@mui/material'
+/** What else is to be done, in the clinician's words, and which warning signs are printed. */
+import { Box, Checkbox, FormControlLabel, FormGroup, Stack } from '@mui/material'
 import { useState } from 'react'
 import { capital, defaultWarningSigns } from '../../../../shared/engine/words/words.ts'
-import { DateField } from '../../../parts/DateField.tsx'
-import { dayInWords } from '../../../parts/dates.ts'
-import type { AssessedProps, DraftProps } from '../stepProps.ts'
-import {
-	type ActionRow,
-	actionRows,
-	decide,
-	reviewPath,
-	setActions,
-	setReview,
-} from './decisions.ts'
+import type { DraftProps } from '../stepProps.ts'
+import { type ActionRow, actionRows, decide, setActions } from './decisions.ts'
 import { Section } from './Section.tsx'
 import { Words } from './Words.tsx'
 
@@ -111,34 +102,6 @@ export function WarningSigns({ draft, change }: DraftProps) {
 					/>
 				))}
 			</FormGroup>
-		</Section>
-	)
-}
-export function Review({ draft, change, assessment }: AssessedProps) {
-	const again = assessment?.growth?.measureAgainBy
-	return (
-		<Section title="Review">
-			<Stack
-				direction="row"
-				spacing={2}
-				useFlexGap
-				sx={{ alignItems: 'flex-start', flexWrap: 'wrap' }}
-			>
-				<Box sx={{ width: 300 }}>
-					<DateField
-						size="small"
-						label="Review date"
-						value={draft.raw[reviewPath] ?? draft.decisions.reviewDate ?? ''}
-						hint={again ? `Growth suggests measuring again by ${dayInWords(again)}` : undefined}
-						set={(text) => change((now) => setReview(now, text))}
-					/>
-				</Box>
-				{again && (
-					<Button variant="outlined" onClick={() => change((now) => setReview(now, again))}>
-						Use measure-again date
-					</Button>
-				)}
-			</Stack>
 		</Section>
 	)
 }

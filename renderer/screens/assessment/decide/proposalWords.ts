@@ -1,0 +1,81 @@
+/** Proposals in words of the screen. Pure. */
+import type {
+	OwnedVerdict,
+	RaiseInFoot,
+	RolePair,
+	Span,
+} from '../../../../shared/engine/findings/assessment.ts'
+import type { Firm } from '../../../../shared/engine/firmness/firmness.ts'
+import type { Answer } from '../../../../shared/engine/visit/answers.ts'
+import { nameOfField } from '../../../../shared/engine/visit/field-names.ts'
+import type { QuestionState } from './answering.ts'
+
+const mm = (value: number): string => `${Math.round(value * 10) / 10}`
+export const spanWords = ({ min, target, max }: Span): string =>
+	`${mm(min)} to ${mm(max)} mm inside, best ${mm(target)} mm`
+const firmly: Readonly<Record<Firm['firmness'], string>> = {
+	steady: 'steady',
+	'near-a-limit': 'near a limit',
+	'either-way': 'either way',
+	'not-worked-out': 'not worked out',
+}
+/** How surely a proposal stands within measuring error, and what to measure again where it matters. */
+export function firmnessWords(firm: Firm | undefined): string {
+	if (!firm) return ''
+	const measures = [...new Set(firm.decidedBy.map(nameOfMeasure))]
+	const again = measures.length > 0 ? `: measure ${measures.join('; ')} again` : ''
+	return `${firmly[firm.firmness]}${again}`
+}
+function nameOfMeasure(path: string): string {
+	const parts = path.split('.').filter((part) => !/^\d+$/.test(part))
+	const side = parts.find((part) => part === 'left' || part === 'right')
+	const key = parts.findLast((part) => part !== 'left' && part !== 'right') ?? path
+	return `${nameOfField(key) ?? key}${side ? `, ${side}` : ''}`
+}
+export const verdictWords: Readonly<Record<OwnedVerdict, string>> = {
+	keep: 'keep',
+	modify: 'keep, with changes',
+	'training-only': 'training only',
+	replace: 'replace',
+	'stop-wearing': 'stop wearing',
+}
+export const meansWords: Readonly<Record<RolePair['means'], string>> = {
+	keep: 'nothing needs to change',
+	'with-what-you-have': 'with what the player has',
+	buy: 'a new pair is worth it',
+}
+const madeBy: Readonly<Record<RaiseInFoot['madeBy'], string>> = {
+	none: '',
+	wedge: 'by a wedge',
+	insert: 'by the insert',
+	outsole: 'in the outsole',
+}
+/** '5 mm by a wedge; 6 mm under the heel in all; heel 11 mm above the forefoot'. */
+export function raiseWords(foot: RaiseInFoot): string {
+	const { addMm, addedUnderHeelMm, heelAboveForefootMm } = foot
+	const added = addMm === 0 ? 'none added' : `${mm(addMm)} mm ${madeBy[foot.madeBy]}`.trim()
+	return [
+		added,
+		...(addedUnderHeelMm > addMm ? [`${mm(addedUnderHeelMm)} mm under the heel in all`] : []),
+		...(heelAboveForefootMm === undefined
+			? []
+			: [`heel ${mm(heelAboveForefootMm)} mm above the forefoot`]),
+	].join('; ')
+}
+const chosen: Readonly<Record<Answer['choice'], string>> = {
+	'as-proposed': 'as proposed',
+	changed: 'changed',
+	'set-aside': 'set aside',
+	unchanged: 'unchanged',
+}
+export const choiceNames: Readonly<Record<Answer['choice'], string>> = {
+	'as-proposed': 'As proposed',
+	changed: 'Change',
+	'set-aside': 'Set aside',
+	unchanged: 'Unchanged since last visit',
+}
+/** The state of a question, and how it was settled. */
+export function stateWords(state: QuestionState, answer: Answer | undefined): string {
+	if (state === 'settled' && answer) return `settled: ${chosen[answer.choice]}`
+	return state === 'overtaken' ? 'look again' : state
+}
