@@ -96,7 +96,7 @@ export async function planCommand(args: string[]): Promise<void> {
 		earlier: earlier === undefined ? undefined : readAs(planSchema, earlier),
 	})
 	const held = plan.findings.find(({ code }) => code === 'season.held')
-	if (held) throw new BadInput([`season: held, ${held.says} Record the outcome, then plan.`])
+	if (held) throw new BadInput([`season: held. ${held.says}`])
 	write('out', out, `${JSON.stringify(plan, null, '\t')}\n`)
 	if (ics !== undefined) write('ics', ics, writeCalendar(plan, { zone, stamp: new Date() }))
 }

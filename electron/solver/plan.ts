@@ -38,8 +38,8 @@ function planOf(assessment: Assessment, { settled }: PlanOptions): SettledPlan |
 	const { assessment: kept, decisions } = settled
 	return kept.prescription ? settledPlan(kept, decisions) : undefined
 }
-/** What an older record decided: a raise or an insert. */
-const startedBefore = ({ settled }: PlanOptions): boolean =>
+/** What was decided element by element: a raise or an insert. */
+const startedByElement = ({ settled }: PlanOptions): boolean =>
 	settled !== undefined && insertDecided(settled.decisions)
 /** @throws SolveCancelled when stopped; StatedError where no plan could be made */
 export async function planSeason(visit: Visit, options: PlanOptions = {}): Promise<Plan> {
@@ -64,7 +64,7 @@ export async function planSeason(visit: Visit, options: PlanOptions = {}): Promi
 		suitability,
 		from,
 		outgrown,
-		newInsert: plan ? startsInsert(plan) : startedBefore(options),
+		newInsert: (plan !== undefined && startsInsert(plan)) || startedByElement(options),
 		plan,
 		earlier: options.earlier,
 	})

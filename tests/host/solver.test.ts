@@ -1,6 +1,6 @@
 /** The season planned from the outside: worker, cancel, time limit, command line, re-planning. */
 import { spawnSync } from 'node:child_process'
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
@@ -174,6 +174,15 @@ const run = (...args: string[]) =>
 		['--disable-warning=ExperimentalWarning', 'electron/command/main.ts', 'plan', ...args],
 		{ cwd: root, encoding: 'utf8' },
 	)
+it('plan on the command line exits 2 with one line where the season is held, and writes nothing', () => {
+	const [given, out] = [join(folder, 'held.json'), join(folder, 'held-plan.json')]
+	const visit = seasonVisit([firm], [training('2027-02-02')], { screening: { nightPain: true } })
+	writeFileSync(given, JSON.stringify(visit))
+	const done = run(given, '--out', out)
+	expect([done.status, done.stdout]).toEqual([2, ''])
+	expect(done.stderr.trim().split('\n')).toEqual([expect.stringMatching(/^season: held\. /)])
+	expect(existsSync(out)).toBe(false)
+})
 it('plan on the command line writes both files and nothing else', () => {
 	const [out, ics] = [join(folder, 'plan.json'), join(folder, 'plan.ics')]
 	const done = run(

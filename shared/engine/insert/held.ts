@@ -8,6 +8,10 @@ import { state } from '../words/statement.ts'
 export const endsOf = (holds: readonly Kept<Hold>[]): Hold['until'][] => [
 	...new Set(holds.map(({ until }) => until)),
 ]
+/** The signs behind holds by their names, each once. */
+export const signsOf = (holds: readonly Pick<Hold, 'rule'>[]): string[] => [
+	...new Set(holds.map(({ rule }) => rule.replace(/^screening\.(condition-)?/, ''))),
+]
 /** What holds the insert on a side, each rule once; none where nothing does. */
 export function heldBy(gate: Gate, side: Side): InsertSide['stoppedBy'] {
 	const rules = new Map(holdsOn(gate, 'insert', side).map((hold) => [hold.rule, hold]))

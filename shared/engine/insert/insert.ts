@@ -18,7 +18,7 @@ import type { Side, Visit } from '../visit/visit.ts'
 import { state } from '../words/statement.ts'
 import { practiceBasis } from './basis.ts'
 import { type InsertContext, insertFacts } from './facts.ts'
-import { endsOf, heldBy } from './held.ts'
+import { endsOf, heldBy, signsOf } from './held.ts'
 import { type InsertProposal, proposalFor } from './proposal.ts'
 import { veryMobile, wearInPlan } from './wear-in.ts'
 import { wornFindings } from './worn.ts'
@@ -77,7 +77,7 @@ function sideFindings(
 		findingOf(state('insert.held', { side, until: endsOf(holds) }), {
 			side,
 			level: 'note',
-			because: holds.map(({ rule }) => ({ measure: 'warningSign', value: rule })),
+			because: signsOf(holds).map((value) => ({ measure: 'warningSign', side, value })),
 			basis: {
 				rule: 'contraindications of an insert',
 				source: 'expert opinion and common practice',

@@ -50,7 +50,6 @@ function factRules(visit: Visit, screening: ScreeningResult, side: Side, protoco
 		['uncleared-surgery', unclearedSurgery(visit, { side }).length > 0],
 		['severe-pain', severePain(visit, side, protocol).length > 0],
 		['bone-stress-recovering', recovering.length > 0],
-		['no-insert-yet', noInsertReasons(visit, isMinor(visit, protocol), side).length > 0],
 	]
 	return rules.filter(([, holds]) => holds).map(([rule]) => rule)
 }
@@ -78,6 +77,8 @@ function injuredOn({ visitDate, screening }: Visit, rule: string): string {
 	return daysAgo !== undefined && ofInjury.includes(rule) ? addDays(visitDate, -daysAgo) : visitDate
 }
 
+const holdsInsert = (signs: readonly OpenSign[], side: Side): boolean =>
+	signs.some(({ holds }) => holds.some(({ what, limb }) => what === 'insert' && limb === side))
 /** Every sign of a visit, also those that hold nothing: they still ask for somebody. */
 export function signsOf(visit: Visit, screening: ScreeningResult, protocol: Protocol): OpenSign[] {
 	const spoken = new Set(screening.findings.map(({ id }) => id))
@@ -97,11 +98,18 @@ export function signsOf(visit: Visit, screening: ScreeningResult, protocol: Prot
 			const sides = places.length > 0 ? places : [undefined]
 			return sides.map((side) => sign(item.code, item.action, side, item.id))
 		})
+	const ofFacts = (rule: string, side: Side): OpenSign => ({
+		...sign(rule, 'proceed', side, ''),
+		because: [`screening.${rule}.${side}`],
+	})
 	const known = bothSides.flatMap((side) =>
-		factRules(visit, screening, side, protocol).map((rule) => ({
-			...sign(rule, 'proceed', side, ''),
-			because: [`screening.${rule}.${side}`],
-		})),
+		factRules(visit, screening, side, protocol).map((rule) => ofFacts(rule, side)),
 	)
-	return [...answered, ...known]
+	const signs = [...answered, ...known]
+	const minor = isMinor(visit, protocol)
+	// only where no other sign holds it already: one outcome then ends the hold
+	const waiting = bothSides.filter(
+		(side) => !holdsInsert(signs, side) && noInsertReasons(visit, minor, side).length > 0,
+	)
+	return [...signs, ...waiting.map((side) => ofFacts('no-insert-yet', side))]
 }

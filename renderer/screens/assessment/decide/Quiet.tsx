@@ -39,7 +39,7 @@ export function Quiet({ draft, change, assessment }: AssessedProps) {
 			<Disclosure label="Own lines, actions and warning signs">
 				<Stack spacing={3} sx={{ pt: 1 }}>
 					<OwnLines draft={draft} change={change} />
-					<Actions draft={draft} change={change} />
+					<Actions draft={draft} change={change} assessment={assessment} />
 					<WarningSigns draft={draft} change={change} />
 				</Stack>
 			</Disclosure>

@@ -37,7 +37,7 @@ function gateFinding(
 		level,
 		because: [...new Set(holds.map(({ rule }) => rule))].map((rule) => ({
 			measure: 'warningSign',
-			value: rule.replace(/^screening\./, ''),
+			value: rule.replace(/^screening\.(condition-)?/, ''),
 		})),
 		basis: { rule: 'what the gate holds is not planned', ...commonPractice },
 	})

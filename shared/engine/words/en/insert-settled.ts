@@ -115,7 +115,6 @@ const waiting = {
 			)}.`,
 		player: ({ side }) => `No insert for your ${side} foot yet. First it must be looked at.`,
 		doctor: ({ side }) => `No insert is made for the ${side} foot until it is cleared.`,
-		laboratory: () => 'held by the prescriber; make nothing for this side',
 	}),
 	'insert.held-until': sentence<{ until: HoldUntil }>({
 		clinician: ({ until }) => `The insert is held until ${untilNames[until]}.`,

@@ -7,11 +7,11 @@ import { called, type NamedPair } from './wearing.ts'
 
 type Conditions = readonly string[]
 type Held = { holds: readonly { what: Holdable; until: HoldUntil }[] }
-/** 'matches are held until the result of imaging is recorded'. */
+/** 'Held: matches, until the result of imaging is recorded'. */
 const heldWords = (holds: Held['holds']): string =>
-	holds
-		.map(({ what, until }) => `${holdableNames[what]} held until ${untilNames[until]}`)
-		.join('; ')
+	`Held: ${holds
+		.map(({ what, until }) => `${holdableNames[what]}, until ${untilNames[until]}`)
+		.join('; ')}`
 const whole = {
 	'season.screening-first': sentence<{ action: string }>({
 		clinician: () =>
@@ -20,18 +20,18 @@ const whole = {
 		player: () => 'The warning signs come first. Do what you were told before you play.',
 	}),
 	'season.held': sentence<Held>({
-		clinician: ({ holds }) => `Nothing is planned: ${heldWords(holds)}.`,
+		clinician: ({ holds }) => `Nothing is planned. ${heldWords(holds)}.`,
 		player: () => 'No session is planned for you now. First it must be looked at.',
 		coach: () => 'No session is planned for now.',
 	}),
 	'season.match-held': sentence<Held>({
-		clinician: ({ holds }) => `No match is planned: ${heldWords(holds)}.`,
+		clinician: ({ holds }) => `No match is planned. ${heldWords(holds)}.`,
 		player: () => 'No match is planned for you now. You may train as you were told.',
 		coach: () => 'No match for now; trainings as planned.',
 	}),
 	'season.impact-held': sentence<Held>({
 		clinician: ({ holds }) =>
-			`Trainings are planned without running and jumping: ${heldWords(holds)}.`,
+			`Trainings are planned without running and jumping. ${heldWords(holds)}.`,
 		player: () => 'Train without running and jumping for now.',
 		coach: () => 'Trains without running and jumping for now.',
 	}),
