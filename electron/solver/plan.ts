@@ -10,6 +10,7 @@ import { composePlan } from '../../shared/engine/season/plan/plan.ts'
 import type { Plan } from '../../shared/engine/season/plan-file.ts'
 import { buildProblem } from '../../shared/engine/season/problem/build.ts'
 import type { EarlierPlan } from '../../shared/engine/season/problem/earlier.ts'
+import { rounded } from '../../shared/engine/visit/sides.ts'
 import type { Visit } from '../../shared/engine/visit/visit.ts'
 import { type SolveOptions, solveSeason } from './solve.ts'
 
@@ -56,6 +57,11 @@ export async function planSeason(visit: Visit, options: PlanOptions = {}): Promi
 		rotation: solved.rotation,
 		status: solved.status,
 		gap: solved.gap,
+		levels: solved.levels.map((each) => ({
+			...each,
+			reached: rounded(each.reached, 4),
+			gap: rounded(each.gap, 6),
+		})),
 		from,
 	})
 }

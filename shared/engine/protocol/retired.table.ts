@@ -8,3 +8,5 @@ export const retiredKeys = {
 	'loading.youthBelowYears': 'player.adultFromYears',
 	'insert.adultFromYears': 'player.adultFromYears',
 } as const
+/** Keys that clinics could set before and that nothing goes by any more: they are read past. */
+export const droppedKeys = ['season.noPairPoints', 'season.pinPoints', 'season.notDryPoints', 'season.unfamiliarPoints', 'season.shareBoundPoints'] as const

@@ -1,14 +1,16 @@
 /** A clinic's values that were set under keys of before, read under the key that stands now. Pure. */
 import { limitsOf, type ValueProblem, valueProblem } from './check.ts'
-import { retiredKeys } from './retired.table.ts'
+import { droppedKeys, retiredKeys } from './retired.table.ts'
 import { rows } from './rows.ts'
 
 type Retired = keyof typeof retiredKeys
 type Values = Readonly<Record<string, number>>
 
 const isRetired = (key: string): key is Retired => Object.hasOwn(retiredKeys, key)
+const isDropped = (key: string): boolean => droppedKeys.some((dropped) => dropped === key)
 /** Whether a row has the key, or had it before. */
-export const isReadable = (key: string): boolean => Object.hasOwn(rows, key) || isRetired(key)
+export const isReadable = (key: string): boolean =>
+	Object.hasOwn(rows, key) || isRetired(key) || isDropped(key)
 /** Values under keys of before that never could be set: none under zero, none above the limit. */
 export function retiredProblems(values: Values): ValueProblem[] {
 	return Object.entries(values).flatMap(([key, given]) => {
@@ -32,6 +34,6 @@ export function withCurrentKeys(values: Values): Record<string, number> {
 		const current = retiredKeys[key]
 		now.set(current, Math.max(given, now.get(current) ?? rows[current].value))
 	}
-	const standing = Object.entries(values).filter(([key]) => !isRetired(key))
+	const standing = Object.entries(values).filter(([key]) => !isRetired(key) && !isDropped(key))
 	return Object.fromEntries([...now, ...standing])
 }

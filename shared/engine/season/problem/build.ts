@@ -12,7 +12,7 @@ import { stopOf, weeklyLimits } from './limits.ts'
 import { ownedPairs } from './pairs.ts'
 import { pointsOf, weightsOf } from './points.ts'
 import type { SeasonProblem } from './problem.ts'
-import { keepShortened, markPins, markShared, timelineOf } from './slots.ts'
+import { keepShortened, markPins, markShared, markTold, timelineOf } from './slots.ts'
 
 interface BuildInput {
 	visit: Visit
@@ -82,6 +82,7 @@ export function buildProblem(input: BuildInput): Built {
 	const pairs = footwear.pairs.map((pair) => pair.owned)
 	const stop = stopOf(visit)
 	const unknownPins = markPins(timeline, pairs)
+	markTold(slots, pairs, earlier)
 	const limits = weeklyLimits(visit, recorded, slots, usualWeek, protocol)
 	if (limits.caps.length > 0) markShared(slots, protocol)
 	const problem: SeasonProblem = {
