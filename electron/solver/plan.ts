@@ -16,6 +16,7 @@ import { buildProblem } from '../../shared/engine/season/problem/build.ts'
 import type { EarlierPlan } from '../../shared/engine/season/problem/earlier.ts'
 import { heldSeason, startsInsert } from '../../shared/engine/season/problem/prescribed.ts'
 import { type Decisions, noDecisions } from '../../shared/engine/visit/decisions.ts'
+import { rounded } from '../../shared/engine/visit/sides.ts'
 import type { Visit } from '../../shared/engine/visit/visit.ts'
 import { type SolveOptions, solveSeason } from './solve.ts'
 
@@ -78,6 +79,11 @@ export async function planSeason(visit: Visit, options: PlanOptions = {}): Promi
 		rotation: solved.rotation,
 		status: solved.status,
 		gap: solved.gap,
+		levels: solved.levels.map((each) => ({
+			...each,
+			reached: rounded(each.reached, 4),
+			gap: rounded(each.gap, 6),
+		})),
 		from,
 	})
 }

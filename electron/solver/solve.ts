@@ -3,21 +3,31 @@
  * reported, and it can be cancelled.
  */
 import { Worker } from 'node:worker_threads'
+import type { Level } from '../../shared/engine/season/problem/levels.ts'
 import type { Rotation, SeasonProblem } from '../../shared/engine/season/problem/problem.ts'
 import { StatedError } from '../../shared/engine/words/stated.ts'
 import { type Statement, state } from '../../shared/engine/words/statement.ts'
 
+/** How far a level was brought. */
+export interface Reached {
+	level: Level
+	/** sessions, points an hour or hours: what the level counts */
+	reached: number
+	proven: boolean
+	gap: number
+}
 export interface Solved {
 	status: 'optimal' | 'time-limit'
-	/** relative distance to the proven bound, the larger of the two passes */
+	/** relative distance to the proven bound, the largest of all levels */
 	gap: number
 	rotation: Rotation
-	/** points of tiers 1 and 2 */
-	objective: number
+	/** in the order of what matters */
+	levels: Reached[]
 	seconds: number
 }
 export interface Progress {
-	pass: 1 | 2
+	/** the level that is being solved, from 1 */
+	pass: number
 	seconds: number
 	gap?: number
 }
@@ -26,7 +36,7 @@ export type SolverMessage =
 	| { type: 'done'; solved: Solved }
 	| { type: 'failed'; said: Statement }
 export interface SolveOptions {
-	/** seconds for both passes together; 10 unless given */
+	/** seconds for all levels together; 10 unless given */
 	timeLimitSeconds?: number
 	/** relative gap at which a plan counts as proven; 0.001 unless given */
 	gap?: number

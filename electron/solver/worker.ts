@@ -3,7 +3,7 @@ import { parentPort } from 'node:worker_threads'
 import type { SeasonProblem } from '../../shared/engine/season/problem/problem.ts'
 import { StatedError } from '../../shared/engine/words/stated.ts'
 import { type Statement, state } from '../../shared/engine/words/statement.ts'
-import { loadHighs, solvePasses } from './passes.ts'
+import { loadHighs, solveLevels } from './levels.ts'
 import type { SolverMessage } from './solve.ts'
 
 /** What failed; a fault of the solver itself is told in its own words. */
@@ -27,7 +27,7 @@ parentPort?.once(
 		try {
 			post({
 				type: 'done',
-				solved: solvePasses(await loadHighs(), problem, limits, (progress) =>
+				solved: solveLevels(await loadHighs(), problem, limits, (progress) =>
 					post({ type: 'progress', ...progress }),
 				),
 			})

@@ -21,6 +21,7 @@ export const forms: Readonly<Record<string, string>> = {
 	'shelf 1': 'c3c3319f66b28659',
 	'season 1': '9742f2cca86c07cc',
 	'season 2': '38c85f0aaacb9eb9',
+	'season 3': '8e2f5d296bc452fe',
 	'pack 1': 'bd284d3276247408',
 	'pack 2': 'c5ddfc5ffe4d2d6d',
 	'answer 1': 'f14870018fd9161f',

@@ -2,13 +2,12 @@
 import fc from 'fast-check'
 import { expect, it } from 'vitest'
 import { openGate } from '../../shared/engine/facts/held.ts'
-import { isTrainer } from '../../shared/engine/facts/trainer.ts'
+import { isTrainer, rolesOfPair } from '../../shared/engine/facts/trainer.ts'
 import type {
 	RaiseInFoot,
 	RaiseInPair,
 	RaiseResult,
 } from '../../shared/engine/findings/assessment.ts'
-import { rolesOfPair } from '../../shared/engine/facts/trainer.ts'
 import type { Visit } from '../../shared/engine/visit/visit.ts'
 import { swapVisit } from './mirror.ts'
 import { holding, raiseOf } from './raise-visit.ts'

@@ -80,7 +80,7 @@ it('what gave way is told once a pair, with words for clinician and player, and 
 			expect(new Set(settled.map(({ says }) => says)).size).toBe(settled.length)
 			for (const { code, params, feature } of settled) {
 				if (code !== 'settled.feature') continue
-				expect((params['way'] === 'seek' ? seek : avoid).includes(feature)).toBe(false)
+				expect((params.way === 'seek' ? seek : avoid).includes(feature)).toBe(false)
 			}
 		}
 	}))
@@ -176,13 +176,13 @@ it('wishes are settled alike whatever their order, and what stands first in the 
 		const stands = settle(target.seek, target.avoid)
 		const turned = settle(target.seek.toReversed(), target.avoid.toReversed())
 		for (const { params } of stands.settled) {
-			const [rank, over] = [params['rank'], params['overRank']].map((at) =>
+			const [rank, over] = [params.rank, params.overRank].map((at) =>
 				settlingOrder.indexOf(at as (typeof settlingOrder)[number]),
 			)
 			expect(over!).toBeLessThanOrEqual(rank!)
 		}
 		// only what weighs alike may turn
-		if (stands.settled.every(({ params }) => params['by'] !== 'order'))
+		if (stands.settled.every(({ params }) => params.by !== 'order'))
 			expect(new Set(turned.seek.map(({ feature }) => feature))).toEqual(
 				new Set(stands.seek.map(({ feature }) => feature)),
 			)

@@ -3,7 +3,7 @@
  * one place where its sentences are looked at; everything else looks at codes.
  */
 import { describe, expect, it } from 'vitest'
-import { loadHighs, solvePasses } from '../../electron/solver/passes.ts'
+import { loadHighs, solveLevels } from '../../electron/solver/levels.ts'
 import { assess } from '../../shared/engine/assess.ts'
 import { suitability } from '../../shared/engine/protocol/norms/suitability.ts'
 import { openProtocol } from '../../shared/engine/protocol/protocol.ts'
@@ -20,7 +20,7 @@ const highs = await loadHighs()
 /** The plan of a visit, solved here. */
 function planOf(visit: Visit) {
 	const built = buildProblem({ visit, protocol, suitability })
-	const { rotation, status, gap } = solvePasses(highs, built.problem, {
+	const { rotation, status, gap } = solveLevels(highs, built.problem, {
 		timeLimitSeconds: 10,
 		gap: 0.001,
 	})

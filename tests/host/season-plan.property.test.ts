@@ -4,7 +4,7 @@
  */
 import fc from 'fast-check'
 import { expect, it } from 'vitest'
-import { loadHighs, solvePasses } from '../../electron/solver/passes.ts'
+import { loadHighs, solveLevels } from '../../electron/solver/levels.ts'
 import { assess } from '../../shared/engine/assess.ts'
 import { addDays } from '../../shared/engine/plain/days.ts'
 import { suitability } from '../../shared/engine/protocol/norms/suitability.ts'
@@ -29,7 +29,7 @@ function planOf(visit: Visit, from: string, earlier?: Plan): Plan {
 		from,
 		earlier,
 	})
-	const solved = solvePasses(highs, built.problem, { timeLimitSeconds: 20, gap: 0.001 })
+	const solved = solveLevels(highs, built.problem, { timeLimitSeconds: 20, gap: 0.001 })
 	return planSchema.parse(
 		composePlan({
 			visit,

@@ -13,12 +13,7 @@ import { verify } from '../../shared/engine/season/verify/verify.ts'
 import { seasonVisit } from '../engine/random-season.ts'
 
 const weights: SeasonProblem['weights'] = {
-	noPair: 1000,
-	pin: 2000,
-	notDry: 50,
-	unfamiliar: 0,
 	change: 0,
-	shareBound: 0,
 	wear: 0,
 	share: 0,
 	switchOver: 0,
@@ -63,7 +58,8 @@ const base = {
 it('A: three days 24 h apart, pair A dries in 36 h: A, B, A at a cost of 1', async () => {
 	const problem: SeasonProblem = {
 		...base,
-		slots: slots(3, 60, false),
+		// on wet ground drying is a rule, as in the toy problem, and no wish
+		slots: slots(3, 60, false).map((slot) => ({ ...slot, ground: 'wet' })),
 		pairs: [owned('A', 36), owned('B', 0)],
 		cost: [
 			[0, 1],
@@ -75,10 +71,9 @@ it('A: three days 24 h apart, pair A dries in 36 h: A, B, A at a cost of 1', asy
 	expect(
 		solved.rotation.uses.map((uses) => uses.map((use) => problem.pairs[use.pair]!.id)),
 	).toEqual([['A'], ['B'], ['A']])
-	expect([solved.status, solved.objective, verify(problem, solved.rotation).cost]).toEqual([
+	expect([solved.status, verify(problem, solved.rotation).reached]).toEqual([
 		'optimal',
-		expect.closeTo(1, 6),
-		expect.closeTo(1, 6),
+		expect.objectContaining({ suited: 1, dry: 0 }),
 	])
 })
 it('B: the break-in ladder over six sessions of up to 90 minutes', () => {
@@ -126,10 +121,7 @@ it('C: five sessions of 90 minutes, A at most 120 minutes, B at 1 a minute: 330'
 		],
 	}
 	const solved = await solveSeason(problem, { gap: 0 })
-	expect([solved.objective, verify(problem, solved.rotation).cost]).toEqual([
-		expect.closeTo(330, 2),
-		expect.closeTo(330, 2),
-	])
+	expect(verify(problem, solved.rotation).reached.suited).toBeCloseTo(330, 2)
 	expect(verify(problem, solved.rotation).problems).toEqual([])
 })
 it('18 rounds of two trainings and a match with one bye, training kept, are 53 sessions', () => {

@@ -1,5 +1,6 @@
 /** Whose season it is, on which findings it rests, and planning it. */
 import { Box, Button, LinearProgress, Link, Typography } from '@mui/material'
+import { levels } from '../../../shared/engine/season/problem/levels.ts'
 import { rounded } from '../../../shared/engine/visit/sides.ts'
 import type { Season } from '../../../shared/engine/visit/visit.ts'
 import { call } from '../../host.ts'
@@ -102,7 +103,7 @@ function Progress({ playerId }: { playerId: string }) {
 		<Box>
 			<LinearProgress aria-label="Planning" />
 			<Typography role="status" sx={{ mt: 0.5 }}>
-				Planning, step {pass} of 2
+				Planning, step {pass} of {levels.length}
 				{gap === undefined ? '' : `, within ${rounded(100 * gap, 1)} % of the best possible`}. You
 				can go on working.
 			</Typography>

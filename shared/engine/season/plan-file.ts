@@ -3,6 +3,7 @@ import { z } from 'zod'
 import type { Finding } from '../findings/finding.ts'
 import { surfaces } from '../visit/terms.ts'
 import { saidSchema } from '../words/stated.ts'
+import { levels } from './problem/levels.ts'
 
 const part = z.strictObject({ pair: z.string(), minutes: z.number() })
 const forecast = z.strictObject({
@@ -16,6 +17,18 @@ export const planSchema = z.strictObject({
 	version: z.literal(1),
 	status: z.enum(['optimal', 'time-limit']),
 	gap: z.number().min(0),
+	/** What was reached on each level, in the order of what matters; older plans have none. */
+	levels: z
+		.array(
+			z.strictObject({
+				level: z.enum(levels),
+				reached: z.number(),
+				proven: z.boolean(),
+				/** at most so far from the best, as a share */
+				gap: z.number().min(0),
+			}),
+		)
+		.optional(),
 	/** Sessions before this date are the past and stay as they were. */
 	from: z.iso.date(),
 	season: z.strictObject({ from: z.iso.date(), to: z.iso.date() }),

@@ -2,12 +2,13 @@
 import { seasonRecordSchema } from '../../season/season-record.ts'
 import { defineKind } from '../kind.ts'
 import { seasonFrom1To2 } from '../upgrades/season-1-to-2.ts'
+import { seasonFrom2To3 } from '../upgrades/season-2-to-3.ts'
 
 export const seasonKind = defineKind({
 	name: 'season',
-	version: 2,
+	version: 3,
 	schema: seasonRecordSchema,
-	upgrades: [seasonFrom1To2],
+	upgrades: [seasonFrom1To2, seasonFrom2To3],
 	readsPartly: true,
 	mayWrite: ['clinician', 'student', 'owner'],
 	travels: { pack: 'player', home: true, share: true },

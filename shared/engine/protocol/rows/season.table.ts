@@ -3,7 +3,7 @@ import { row } from '../row.ts'
 const none = 'common practice, no source'
 const own = 'own choice, no source'
 const players = 'all players'
-/** Points of the rotation model: first no pair at all, then wet boots, then suitability, then wear and switches. */
+/** Points count inside one level of the rotation model alone (season/problem/levels.ts gives the order of the levels). */
 export const seasonRows = {
 	'season.dryingDryHours': row(20, 'h', 'football boots', `${none}; measured drying times were not found`, 'practice', 'common practice'),
 	'season.dryingDampHours': row(24, 'h', 'football boots', `${none}; measured drying times were not found`, 'practice', 'common practice'),
@@ -27,14 +27,9 @@ export const seasonRows = {
 	'season.lifeMinutes': row(7200, 'min', 'football boots', `${none} (80 to 120 h)`, 'practice', 'common practice'),
 	'season.checkShare': row(0.67, 'of expected life', 'football boots', `${none} (80 of 120 h)`, 'practice', 'common practice'),
 	'season.outgrownPoints': row(1, 'points/h', 'pairs with too little toe room', own, 'practice', 'choice'),
-	'season.noPairPoints': row(1000, 'points', players, own, 'practice', 'choice'),
-	'season.pinPoints': row(2000, 'points', players, own, 'practice', 'choice'),
-	'season.notDryPoints': row(50, 'points', players, own, 'practice', 'choice'),
-	'season.unfamiliarPoints': row(5, 'points', players, own, 'practice', 'choice'),
 	'season.changePoints': row(1, 'points per change of boots inside a session', players, own, 'practice', 'choice'),
 	'season.wearPoints': row(20, 'points at a whole life', players, own, 'practice', 'choice'),
 	'season.sharePoints': row(10, 'points at the whole season in one pair', players, own, 'practice', 'choice'),
-	'season.shareBoundPoints': row(4, 'points per hour outside the share asked for', players, own, 'practice', 'choice'),
 	'season.switchPoints': row(2, 'points', players, own, 'practice', 'choice'),
 	'season.switchHours': row(48, 'h', players, own, 'practice', 'choice'),
 	'season.pricePoints': row(0.1, 'points/h of the dearest pair', players, own, 'practice', 'choice'),

@@ -1,5 +1,5 @@
 /** A pair rests until it is dry: never worn again soaked, and where it can be not damp either. */
-import { type Owned, type SeasonProblem, stillWet } from '../problem/problem.ts'
+import { type Owned, stillWet } from '../problem/problem.ts'
 import { type Cell, isChoosable, settledUse } from './choices.ts'
 import type { Model, Term } from './programme.ts'
 import { declare } from './variables.ts'
@@ -49,14 +49,8 @@ function restSoaked(model: Model, touched: readonly Cell[], pair: Owned, place: 
 			})
 	}
 }
-/** A wish: the same for a damp or dry pair, which may be worn again at a price. */
-function restDamp(
-	model: Model,
-	touched: readonly Cell[],
-	pair: Owned,
-	place: number,
-	notDryPoints: number,
-): void {
+/** A wish: the same for a damp or dry pair, which may be worn again. */
+function restDamp(model: Model, touched: readonly Cell[], pair: Owned, place: number): void {
 	const damp: Conflict = (earlier, later) =>
 		earlier.slot.ground !== 'wet' && stillWet(pair, earlier.slot, later.slot)
 	const allowance = (cell: Cell): string =>
@@ -90,7 +84,7 @@ function restDamp(
 			sense: '<=',
 			right: 0,
 		})
-		model.tier1.push([notDryPoints, allowance(cell)])
+		model.goals.dry.push([1, allowance(cell)])
 	}
 }
 /**
@@ -102,8 +96,7 @@ export function restUntilDry(
 	touched: readonly Cell[],
 	pair: Owned,
 	place: number,
-	{ weights }: SeasonProblem,
 ): void {
 	restSoaked(model, touched, pair, place)
-	restDamp(model, touched, pair, place, weights.notDry)
+	restDamp(model, touched, pair, place)
 }

@@ -29,7 +29,7 @@ export function wishFamiliar(
 		if (settledIn(trainings) > 0) continue
 		const unfamiliar = declare(model, { is: 'unfamiliar', slot: match.session, pair: place })
 		model.bounds.push(unfamiliar)
-		model.tier1.push([weights.unfamiliar, unfamiliar])
+		model.goals.familiar.push([1, unfamiliar])
 		model.rows.push({
 			name: `g${match.session}_${place}`,
 			terms: [

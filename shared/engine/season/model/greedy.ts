@@ -1,6 +1,6 @@
 /**
- * A sound plan made in one walk through the season: where the solver starts from, so that even the
- * shortest time limit has an answer.
+ * A sound plan made in two walks through the season, matches before trainings: where the solver
+ * starts from, so that even the shortest time limit has an answer.
  */
 import { MinutesWorn } from '../problem/minutes-worn.ts'
 import {
@@ -19,6 +19,9 @@ import {
 	usesIn,
 } from '../problem/problem.ts'
 
+/** Compares what matters in order: the first difference decides. */
+const inOrder = (one: readonly number[], other: readonly number[]): number =>
+	one.map((value, place) => value - (other[place] ?? 0)).find((gap) => gap !== 0) ?? 0
 const isWorn = (uses: readonly Use[], pair: number): boolean =>
 	uses.some((use) => use.pair === pair)
 
@@ -32,15 +35,14 @@ function soaked(problem: SeasonProblem, rotation: Rotation, slot: number, pair: 
 		return first.ground === 'wet' && stillWet(owned, first, second)
 	})
 }
-/** Whether a pair has dried from every session before. */
+/** Whether a pair has dried from every session before, and leaves time to dry to the next. */
 const isDry = (problem: SeasonProblem, rotation: Rotation, slot: number, pair: number): boolean =>
-	!problem.slots
-		.slice(0, slot)
-		.some(
-			(earlier, place) =>
-				isWorn(usesIn(rotation, place), pair) &&
-				stillWet(pairAt(problem, pair), earlier, slotAt(problem, slot)),
-		)
+	!problem.slots.some((other, place) => {
+		if (place === slot || !isWorn(usesIn(rotation, place), pair)) return false
+		const here = slotAt(problem, slot)
+		const [first, second] = place < slot ? [other, here] : [here, other]
+		return stillWet(pairAt(problem, pair), first, second)
+	})
 /** Whether so many minutes more keep every weekly limit of a pair. */
 const withinLimits = (
 	problem: SeasonProblem,
@@ -64,7 +66,7 @@ function bestPair(
 	slot: number,
 	open: number,
 ): number | undefined {
-	const { pin } = slotAt(problem, slot)
+	const { pin, told } = slotAt(problem, slot)
 	const able = problem.pairs.flatMap((owned, pair) => {
 		const points = pointsAt(problem, slot, pair)
 		const allowed =
@@ -74,11 +76,10 @@ function bestPair(
 			!soaked(problem, rotation, slot, pair) &&
 			withinLimits(problem, rotation, { slot, pair, minutes: open })
 		if (!allowed) return []
-		const pinned = pin === pair ? -problem.weights.pin : 0
-		const notDry = isDry(problem, rotation, slot, pair) ? 0 : problem.weights.notDry
-		return [{ pair, points: pinned + points + notDry }]
+		const moist = isDry(problem, rotation, slot, pair) ? 0 : 1
+		return [{ pair, order: [pin === pair ? 0 : 1, points, moist, told === pair ? 0 : 1, pair] }]
 	})
-	const [best] = able.sort((left, right) => left.points - right.points || left.pair - right.pair)
+	const [best] = able.sort((one, other) => inOrder(one.order, other.order))
 	return best?.pair
 }
 
@@ -91,14 +92,16 @@ export function greedyRotation(problem: SeasonProblem): Rotation {
 	const worn = new MinutesWorn(
 		problem.pairs.map((owned, pair) => owned.startMinutes + settledMinutes(problem, pair)),
 	)
-	for (const [index, slot] of problem.slots.entries()) {
-		const uses = usesIn(rotation, index)
-		const open = openMinutes(slot, uses)
-		if (open <= 0) continue
-		const pair = bestPair(problem, rotation, worn, index, open)
-		if (pair === undefined) continue
-		uses.push({ pair, minutes: open })
-		worn.add({ pair, minutes: open })
-	}
+	// matches first, so that no training takes the life or the dry boots of a match
+	for (const kind of ['match', 'training'] as const)
+		for (const [index, slot] of problem.slots.entries()) {
+			const uses = usesIn(rotation, index)
+			const open = slot.kind === kind ? openMinutes(slot, uses) : 0
+			if (open <= 0) continue
+			const pair = bestPair(problem, rotation, worn, index, open)
+			if (pair === undefined) continue
+			uses.push({ pair, minutes: open })
+			worn.add({ pair, minutes: open })
+		}
 	return rotation
 }

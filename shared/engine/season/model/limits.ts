@@ -45,7 +45,6 @@ function wishShare(
 	const terms = minutesOf(trainings)
 	const settled = settledMinutesOf(trainings)
 	const ahead = trainingAhead(problem)
-	const pointsAMinute = problem.weights.shareBound / 60
 	if (shareMax !== undefined) {
 		const over = declare(model, { is: 'share-over', pair: place })
 		model.rows.push({
@@ -54,7 +53,7 @@ function wishShare(
 			sense: '<=',
 			right: shareMax * ahead - settled,
 		})
-		model.tier1.push([pointsAMinute, over])
+		model.goals.shares.push([1 / 60, over])
 	}
 	if (shareMin !== undefined) {
 		const under = declare(model, { is: 'share-under', pair: place })
@@ -64,10 +63,10 @@ function wishShare(
 			sense: '>=',
 			right: shareMin * ahead - settled,
 		})
-		model.tier1.push([pointsAMinute, under])
+		model.goals.shares.push([1 / 60, under])
 	}
 }
-/** A wish: the least and the largest share of the training time ahead, at a price a minute. */
+/** A wish: the least and the largest share of the training time ahead; what is outside counts by the hour. */
 export function wishShares(
 	model: Model,
 	sessions: readonly ModelSession[],

@@ -1,5 +1,6 @@
 /** The programme as CPLEX LP text, in a fixed order, with fixed decimals. */
-import { gathered, type Model, type Row, type Term, worth } from './programme.ts'
+import type { Level } from '../problem/levels.ts'
+import { gathered, type Model, type Row, type Term } from './programme.ts'
 import { nameOf } from './variables.ts'
 
 const mostWorn = nameOf({ is: 'most-worn' })
@@ -22,29 +23,23 @@ function wrapped(start: string, terms: readonly Term[], end = ''): string {
 	}
 	return [...lines, `${line}${end}`].join('\n')
 }
-/** Rows that hold what the first pass reached: its unmet wishes, and its suitability. */
-function rowsThatKeep(model: Model, first: ReadonlyMap<string, number>): Row[] {
-	const wishes = gathered(model.tier1).map(
-		([, variable]): Row => ({
-			name: `fix_${variable}`,
-			terms: [[1, variable]],
-			sense: '<=',
-			right: Math.max(0, Math.round((first.get(variable) ?? 0) * 1e6) / 1e6),
-		}),
+/** What a level may lie above the value it keeps, for the rounding of the solver. */
+const slack = 0.0005
+/** Rows that hold what the levels before reached. */
+const rowsThatKeep = (model: Model, reached: ReadonlyMap<Level, number>): Row[] =>
+	[...reached].flatMap(([level, value]) =>
+		model.goals[level].length === 0
+			? []
+			: [{ name: `keep_${level}`, terms: model.goals[level], sense: '<=', right: value + slack }],
 	)
-	if (model.tier2.length === 0) return wishes
-	const suitability = worth(model.tier2, first) + 0.0005
-	return [...wishes, { name: 'keep', terms: model.tier2, sense: '<=', right: suitability }]
-}
-/**
- * LP text of a pass. Pass 2 needs the values of the first: its unmet wishes are fixed and its
- * suitability kept.
- */
-export function lpText(model: Model, first?: ReadonlyMap<string, number>): string {
-	const rows = first ? [...model.rows, ...rowsThatKeep(model, first)] : model.rows
-	const goal = gathered(first ? model.tier3 : [...model.tier1, ...model.tier2]).filter(
-		([factor]) => factor !== 0,
-	)
+/** LP text of one level. @param reached what each level before it reached, and keeps */
+export function lpText(
+	model: Model,
+	level: Level,
+	reached: ReadonlyMap<Level, number> = new Map(),
+): string {
+	const rows = [...model.rows, ...rowsThatKeep(model, reached)]
+	const goal = gathered(model.goals[level]).filter(([factor]) => factor !== 0)
 	const safe: Term[] = goal.length > 0 ? goal : [[0, mostWorn]]
 	return [
 		'Minimize',

@@ -1,8 +1,8 @@
 /**
- * The rotation as a mixed-integer programme: a pure function of the problem, in a fixed order.
- * Pass 1 minimises what cannot be met and unsuitability; pass 2 keeps that and evens out wear,
- * sharing and switches.
+ * The rotation as a mixed-integer programme: a pure function of the problem, in a fixed order. Its
+ * goals are solved level by level (`problem/levels.ts`).
  */
+import { eachLevel } from '../problem/levels.ts'
 import { fixedUses, type SeasonProblem } from '../problem/problem.ts'
 import { cellOf, choicesOf, isChoosable, settledUse } from './choices.ts'
 import { restUntilDry } from './drying.ts'
@@ -17,9 +17,7 @@ export function buildModel(problem: SeasonProblem): Model {
 	const sessions = choicesOf(problem)
 	const model: Model = {
 		rows: [],
-		tier1: [],
-		tier2: [],
-		tier3: [],
+		goals: eachLevel(() => []),
 		binaries: [],
 		bounds: [],
 		uses: [],
@@ -31,7 +29,7 @@ export function buildModel(problem: SeasonProblem): Model {
 		const touched = sessions
 			.map((session) => cellOf(session, place))
 			.filter((cell) => isChoosable(cell) || settledUse(cell) > 0)
-		restUntilDry(model, touched, pair, place, problem)
+		restUntilDry(model, touched, pair, place)
 		wishFamiliar(model, touched, place, problem)
 	}
 	limitWeeks(model, sessions, problem)

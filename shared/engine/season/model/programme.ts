@@ -1,7 +1,8 @@
 /**
- * What a mixed-integer programme is made of: variables by name, rows that bind them, and goals in
- * three tiers.
+ * What a mixed-integer programme is made of: variables by name, rows that bind them, and a goal for
+ * each level.
  */
+import type { Level } from '../problem/levels.ts'
 import type { Use } from '../problem/problem.ts'
 import type { Variable } from './variables.ts'
 
@@ -26,12 +27,8 @@ export interface Choice {
 }
 export interface Model {
 	rows: Row[]
-	/** unmet wishes, fixed as they are before pass 2 */
-	tier1: Term[]
-	/** suitability */
-	tier2: Term[]
-	/** even wear, sharing, switches */
-	tier3: Term[]
+	/** What each level keeps low; no term is below 0. */
+	goals: Record<Level, Term[]>
 	binaries: string[]
 	/** variables from 0 to 1 that need not be whole */
 	bounds: string[]

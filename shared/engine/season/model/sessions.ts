@@ -1,6 +1,6 @@
 /** Each session is worn in a pair or counts as without: rows of whole and of shared sessions. */
 import { present } from '../../plain/present.ts'
-import { noPairPoints, type SeasonProblem } from '../problem/problem.ts'
+import type { SeasonProblem } from '../problem/problem.ts'
 import type { ModelSession } from './choices.ts'
 import type { Model, Term } from './programme.ts'
 import { declare, nameOf } from './variables.ts'
@@ -56,24 +56,29 @@ function coverShared(model: Model, session: ModelSession, problem: SeasonProblem
 		sense: '<=',
 		right: 1,
 	})
-	model.tier1.push([problem.weights.change, change])
+	model.goals.changes.push([problem.weights.change, change])
 }
-/** The pair that the clinician pinned is worn, or the miss is paid for. */
-function wishPinned(model: Model, session: ModelSession, points: number): void {
-	const pinned = session.able.find((cell) => cell.pair === session.slot.pin)
-	if (!pinned) return
-	const miss = declare(model, { is: 'pin-missed', slot: session.index })
+/** A pair that is wished for in a session is worn there, or the miss counts. */
+function wishWorn(
+	model: Model,
+	{ able, index: slot }: ModelSession,
+	pair: number | undefined,
+	{ is, row, goal }: { is: 'pin-missed' | 'told-missed'; row: string; goal: 'pins' | 'told' },
+): void {
+	const wished = able.find((cell) => cell.pair === pair)
+	if (!wished) return
+	const miss = declare(model, { is, slot })
 	model.bounds.push(miss)
 	model.rows.push({
-		name: `p${session.index}`,
+		name: `${row}${slot}`,
 		terms: [
-			[1, pinned.worn],
+			[1, wished.worn],
 			[1, miss],
 		],
 		sense: '>=',
 		right: 1,
 	})
-	model.tier1.push([points, miss])
+	model.goals[goal].push([1, miss])
 }
 /** The variables of a session: without a pair, in each pair, and for how long where it is shared. */
 function declareChoices(model: Model, { index: slot, slot: { split }, able }: ModelSession): void {
@@ -83,7 +88,7 @@ function declareChoices(model: Model, { index: slot, slot: { split }, able }: Mo
 	)
 	if (split) for (const { pair } of able) declare(model, { is: 'part', slot, pair })
 }
-/** Rows, points and variables of every session that is still open. */
+/** Rows, goals and variables of every session that is still open. */
 export function coverSessions(
 	model: Model,
 	sessions: readonly ModelSession[],
@@ -93,11 +98,12 @@ export function coverSessions(
 		const { index, slot, openMinutes, able } = session
 		if (openMinutes <= 0) continue
 		declareChoices(model, session)
-		model.tier1.push([noPairPoints(problem, index), without(session)])
+		model.goals[session.slot.kind === 'match' ? 'matches' : 'trainings'].push([1, without(session)])
 		if (slot.split) coverShared(model, session, problem)
 		else coverWhole(model, session)
 		for (const { points, minutes, worn, part, pair } of able) {
-			for (const [factor, variable] of minutes) model.tier2.push([(points / 60) * factor, variable])
+			for (const [factor, variable] of minutes)
+				model.goals.suited.push([(points / 60) * factor, variable])
 			model.uses.push(
 				present({
 					name: worn,
@@ -108,6 +114,7 @@ export function coverSessions(
 				}),
 			)
 		}
-		wishPinned(model, session, problem.weights.pin)
+		wishWorn(model, session, slot.pin, { is: 'pin-missed', row: 'p', goal: 'pins' })
+		wishWorn(model, session, slot.told, { is: 'told-missed', row: 'v', goal: 'told' })
 	}
 }

@@ -1,18 +1,17 @@
 /** From the values of the variables to a rotation, and back. */
+import type { Level } from '../problem/levels.ts'
 import { type Rotation, type SeasonProblem, usesIn } from '../problem/problem.ts'
 import type { Checked } from '../verify/checked.ts'
 import { verify } from '../verify/verify.ts'
 import { type Choice, type Model, worth } from './programme.ts'
 import { nameOf, type Variable } from './variables.ts'
 
-/** What the first pass reached: tier 1 and tier 2. */
-export const tierValues = (
-	model: Model,
+/** What values of the variables come to on a level. */
+export const reachedOn = (
+	level: Level,
+	model: Pick<Model, 'goals'>,
 	values: ReadonlyMap<string, number>,
-): { tier1: number; tier2: number } => ({
-	tier1: worth(model.tier1, values),
-	tier2: worth(model.tier2, values),
-})
+): number => worth(model.goals[level], values)
 
 function minutesChosen(use: Choice, values: ReadonlyMap<string, number>): number {
 	if (use.part !== undefined) return values.get(use.part) ?? 0
@@ -36,6 +35,7 @@ const valued = (variable: Variable, value: number): [string, number] => [nameOf(
 const unmetValues = (checked: Checked): [string, number][] => [
 	...checked.noPair.map((slot) => valued({ is: 'without', slot }, 1)),
 	...checked.pinMissed.map((slot) => valued({ is: 'pin-missed', slot }, 1)),
+	...checked.toldMissed.map((slot) => valued({ is: 'told-missed', slot }, 1)),
 	...checked.notDry.map(({ slot, pair }) => valued({ is: 'not-dry', slot, pair }, 1)),
 	...checked.unfamiliar.map(({ slot, pair }) => valued({ is: 'unfamiliar', slot, pair }, 1)),
 	...checked.share.map(({ pair, minutes }) =>
@@ -56,7 +56,7 @@ export function valuesOf(
 	model: Model,
 	rotation: Rotation,
 ): Map<string, number> {
-	// what only allows is switched on; it costs nothing in the first pass
+	// what only allows is switched on: a later level finds out how little of it is needed
 	const allowing = model.bounds.filter((name) => isAllowing(model.variables.get(name)))
 	return new Map([
 		valued({ is: 'most-worn' }, 1),

@@ -6,8 +6,11 @@ export type Variable =
 	| { is: 'worn' | 'part'; slot: number; pair: number }
 	/** the pair may be worn before it is dry; it is worn in a match unfamiliar */
 	| { is: 'not-dry' | 'unfamiliar'; slot: number; pair: number }
-	/** a session without a pair, with a change of boots, not in the pinned pair, before a switch */
-	| { is: 'without' | 'change' | 'pin-missed' | 'switch'; slot: number }
+	/**
+	 * a session without a pair, with a change of boots, not in the pinned pair or the one told
+	 * before, before a switch
+	 */
+	| { is: 'without' | 'change' | 'pin-missed' | 'told-missed' | 'switch'; slot: number }
 	/** training minutes of a pair outside the share asked for */
 	| { is: 'share-over' | 'share-under'; pair: number }
 	/** wear of the most worn pair; minutes of the pair with the most */
@@ -21,6 +24,7 @@ const letters: Record<Variable['is'], string> = {
 	without: 'u',
 	change: 'e',
 	'pin-missed': 'm',
+	'told-missed': 't',
 	switch: 'k',
 	'share-over': 'o',
 	'share-under': 'r',

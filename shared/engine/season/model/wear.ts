@@ -1,4 +1,4 @@
-/** The last tier: lives of the pairs, even wear, even sharing, few switches between sessions. */
+/** The last levels: lives of the pairs, even wear, even sharing, few switches between sessions. */
 import { type Owned, type SeasonProblem, settledMinutes } from '../problem/problem.ts'
 import { cellOf, type ModelSession } from './choices.ts'
 import type { Model, Term } from './programme.ts'
@@ -61,7 +61,7 @@ export function evenOutWear(
 		const start = pair.startMinutes + settledMinutes(problem, place)
 		wearOfPair(model, minutes, { pair, place, start, allMinutes })
 		// a trace of points by place, so that equal pairs are always chosen in the same order
-		model.tier3.push(
+		model.goals.even.push(
 			...scaled(
 				minutes,
 				(factor) =>
@@ -69,7 +69,7 @@ export function evenOutWear(
 			),
 		)
 	}
-	model.tier3.push(
+	model.goals.even.push(
 		[weights.wear, declare(model, { is: 'most-worn' })],
 		[weights.share, declare(model, { is: 'most-minutes' })],
 	)
@@ -87,7 +87,7 @@ function avoidSwitch(
 	if (both.length < 2) return
 	const switched = declare(model, { is: 'switch', slot: before.index })
 	model.bounds.push(switched)
-	model.tier3.push([points, switched])
+	model.goals.changes.push([points, switched])
 	for (const { pair, earlier, later } of both)
 		model.rows.push({
 			name: `${switched}_${pair}`,

@@ -44,6 +44,8 @@ interface PlanInput {
 	rotation: Rotation
 	status: Plan['status']
 	gap: number
+	/** how far each level was brought; left out by a caller that solved none */
+	levels?: Plan['levels']
 	from: string
 }
 
@@ -245,6 +247,7 @@ export function composePlan(input: PlanInput): Plan {
 		version: 1,
 		status: input.status,
 		gap: rounded(input.gap, 6),
+		...present({ levels: input.levels }),
 		from,
 		season,
 		sessions: problem.slots.map((slot, place) => planSession(outcome, unmet, slot, place)),
@@ -255,7 +258,7 @@ export function composePlan(input: PlanInput): Plan {
 			...built.findings,
 			...wholePlanFindings(input),
 			...unmetFindings(problem, unmet, protocol),
-			...shareFindings(problem, checked.share, protocol),
+			...shareFindings(problem, checked.share),
 			...calendarFindings(problem, visit, protocol),
 			...breakInFindings(problem, protocol),
 			...pairs.flatMap((pair) => pairFindings(pair, isOutgrown(pair.id, input), protocol)),

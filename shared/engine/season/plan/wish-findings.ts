@@ -5,12 +5,14 @@ import type { Because } from '../../protocol/basis.ts'
 import type { Protocol, ThresholdKey } from '../../protocol/protocol.ts'
 import { rounded } from '../../visit/sides.ts'
 import { state } from '../../words/statement.ts'
+import { ownRule } from '../finding.ts'
 import { momentOf, pairAt, type SeasonProblem, slotAt, trainingAhead } from '../problem/problem.ts'
 import type { Unmet, UnmetKind } from './unmet.ts'
 
 interface Kind {
 	level: Finding['level']
-	key: ThresholdKey
+	/** the threshold that it goes by; left out where it is the order of what matters alone */
+	key?: ThresholdKey
 	rule: string
 	/** what each of its sessions is called among the reasons */
 	reading: string
@@ -18,7 +20,6 @@ interface Kind {
 const kinds: Record<UnmetKind, Kind> = {
 	'no-pair': {
 		level: 'caution',
-		key: 'season.noPairPoints',
 		rule: 'a pair for each session',
 		reading: 'sessionWithoutPair',
 	},
@@ -36,7 +37,6 @@ const kinds: Record<UnmetKind, Kind> = {
 	},
 	pin: {
 		level: 'caution',
-		key: 'season.pinPoints',
 		rule: 'a pinned pair is worn',
 		reading: 'pinNotWorn',
 	},
@@ -66,7 +66,7 @@ export const unmetFindings = (
 				side: 'none',
 				level,
 				because: list.map((wish) => sessionReading(problem, wish)),
-				basis: protocol.basis(rule, key),
+				basis: key === undefined ? ownRule(rule) : protocol.basis(rule, key),
 			}),
 		]
 	})
@@ -74,7 +74,6 @@ export const unmetFindings = (
 export function shareFindings(
 	problem: SeasonProblem,
 	share: readonly { pair: number; minutes: number }[],
-	protocol: Protocol,
 ): Finding[] {
 	const ahead = trainingAhead(problem)
 	return share.map(({ pair: place, minutes }) => {
@@ -97,7 +96,7 @@ export function shareFindings(
 					unit: 'min',
 				},
 			],
-			basis: protocol.basis('share of the training time asked for', 'season.shareBoundPoints'),
+			basis: ownRule('share of the training time asked for'),
 		})
 	})
 }

@@ -21,7 +21,7 @@ import {
 	waitingFindings,
 } from './prescribed.ts'
 import type { SeasonProblem } from './problem.ts'
-import { keepShortened, markPins, markShared, timelineOf } from './slots.ts'
+import { keepShortened, markPins, markShared, markTold, timelineOf } from './slots.ts'
 
 interface BuildInput {
 	visit: Visit
@@ -111,6 +111,7 @@ export function buildProblem(input: BuildInput): Built {
 	const stop = plan ? heldSeason(plan) : stopOf(visit)
 	const outgrown = plan ? toReplace(plan) : input.outgrown
 	const unknownPins = markPins(timeline, pairs)
+	markTold(slots, pairs, earlier)
 	const limits = weeklyLimits(visit, recorded, slots, usualWeek, protocol, plan)
 	if (limits.caps.length > 0) markShared(slots, protocol)
 	const problem: SeasonProblem = {

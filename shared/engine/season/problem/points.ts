@@ -1,4 +1,4 @@
-/** How well a pair suits a session, or why it may not be worn there; what unmet wishes weigh. */
+/** How well a pair suits a session, or why it may not be worn there; what the last levels weigh. */
 import type { Suitability } from '../../protocol/norms/suitability.ts'
 import type { Protocol } from '../../protocol/protocol.ts'
 import type { Pair } from '../../visit/visit.ts'
@@ -40,14 +40,9 @@ export function pointsOf(
 	if (fit === 'forbidden') return { why: 'sole', sole: owned.sole, surface: slot.surface }
 	return fit + (outgrown?.includes(recorded.id) ? protocol.value('season.outgrownPoints') : 0)
 }
-/** What each unmet wish weighs, in points. */
+/** What counts against what inside the last levels. */
 export const weightsOf = ({ value }: Protocol): Weights => ({
-	noPair: value('season.noPairPoints'),
-	pin: value('season.pinPoints'),
-	notDry: value('season.notDryPoints'),
-	unfamiliar: value('season.unfamiliarPoints'),
 	change: value('season.changePoints'),
-	shareBound: value('season.shareBoundPoints'),
 	wear: value('season.wearPoints'),
 	share: value('season.sharePoints'),
 	switchOver: value('season.switchPoints'),

@@ -22,6 +22,8 @@ export interface Slot {
 	code?: Code
 	/** place of the pair the clinician pinned */
 	pin?: number
+	/** place of the pair that the plan before told for it */
+	told?: number
 	/** What the session lasts for the others, where a long lay-off shortens it for this player. */
 	fullMinutes?: number
 	/** number of the week since the return, and the days off before it */
@@ -84,13 +86,9 @@ export interface Cap {
 	pairs: number[]
 	weeks: CapWeek[]
 }
+/** What counts against what inside the last two levels, and what they are reckoned by. */
 export interface Weights {
-	noPair: number
-	pin: number
-	notDry: number
-	unfamiliar: number
 	change: number
-	shareBound: number
 	wear: number
 	share: number
 	switchOver: number
@@ -181,15 +179,6 @@ export const settledMinutes = (problem: SeasonProblem, pair: number): number =>
 		problem.fixed.filter((fixed) => fixed.pair === pair && slotAt(problem, fixed.slot).counts),
 	)
 
-/**
- * Points of a session without a pair: a match weighs a little more than a training, an earlier
- * session a little more than a later one.
- */
-export const noPairPoints = (problem: SeasonProblem, slot: number): number => {
-	const { slots, weights } = problem
-	const match = slotAt(problem, slot).kind === 'match' ? 0.5 : 0
-	return weights.noPair + match + (0.4 * (slots.length - slot)) / slots.length
-}
 /** '2027-01-12T18:00': when a session begins, as findings name it. */
 export const momentOf = ({ date, start }: Slot): string => `${date}T${start}`
 export const endHour = (slot: Slot): number => slot.startHour + slot.minutes / 60

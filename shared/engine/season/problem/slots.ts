@@ -89,6 +89,19 @@ export function markPins(timeline: readonly TimelineEntry[], pairs: readonly Own
 		]
 	})
 }
+/** Marks the sessions ahead with the pair that an earlier plan told for the whole of each. */
+export function markTold(
+	slots: readonly Slot[],
+	pairs: readonly Owned[],
+	earlier: EarlierPlan | undefined,
+): void {
+	const before = new Map((earlier?.sessions ?? []).map((session) => [session.id, session]))
+	for (const slot of slots) {
+		const was = slot.past ? undefined : before.get(slot.id)
+		const told = pairs.findIndex(({ id }) => id === was?.pair)
+		if (told >= 0 && was?.parts === undefined) slot.told = told
+	}
+}
 /** Lets the trainings of the first weeks be shared between two pairs. */
 export function markShared(slots: readonly Slot[], protocol: Protocol): void {
 	const open = slots.filter((slot) => !slot.past)

@@ -1,5 +1,6 @@
 /** What a check of a rotation finds. */
 import type { Breach } from '../../words/en/season/refusals.ts'
+import type { Level } from '../problem/levels.ts'
 import type { Slot, Use } from '../problem/problem.ts'
 
 /** A pair in a session, by their places. */
@@ -7,11 +8,15 @@ export interface Cell {
 	slot: number
 	pair: number
 }
+/** Levels that follow from the rotation alone. */
+export type CheckedLevel = Exclude<Level, 'even' | 'changes'>
 export interface Checked {
 	/** broken hard rules; a sound plan has none */
 	problems: Breach[]
 	noPair: number[]
 	pinMissed: number[]
+	/** sessions not worn in the pair that the plan before told */
+	toldMissed: number[]
 	notDry: Cell[]
 	unfamiliar: Cell[]
 	changes: number
@@ -22,8 +27,8 @@ export interface Checked {
 	}[]
 	/** hours times suitability points */
 	suitability: number
-	/** all points of the first two tiers */
-	cost: number
+	/** what is reached on each level that the check reckons, in their order */
+	reached: Record<CheckedLevel, number>
 	/** minutes of each pair at the end, recorded ones included */
 	minutes: number[]
 }

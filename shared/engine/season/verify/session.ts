@@ -58,6 +58,13 @@ function checkPinned(problem: SeasonProblem, session: PlannedSession, found: Che
 	)
 		found.pinMissed.push(index)
 }
+/** The pair that the plan before told is worn, where it may be. */
+function checkTold(problem: SeasonProblem, session: PlannedSession, found: Checked): void {
+	const { index, slot, settled, chosen, freeMinutes } = session
+	if (slot.told === undefined || freeMinutes <= 1e-6) return
+	const isOpen = mayBeWorn(problem, index, slot.told) && minutesIn(settled, slot.told) === 0
+	if (isOpen && minutesIn(chosen, slot.told) === 0) found.toldMissed.push(index)
+}
 /** The rules of a session that is still to come. */
 export function checkSession(
 	problem: SeasonProblem,
@@ -69,4 +76,5 @@ export function checkSession(
 	checkFilled(session, found)
 	checkShared(problem, session, found)
 	checkPinned(problem, session, found)
+	checkTold(problem, session, found)
 }

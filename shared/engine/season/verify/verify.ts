@@ -1,15 +1,15 @@
 /**
  * Checks a rotation against the rules in plain loops. It knows the problem and the rotation, and
  * nothing of the solver or its model.
- * Hard rules give `problems`; wishes that may go unmet are listed and counted in the cost.
+ * Hard rules give `problems`; wishes that may go unmet are listed and counted by level.
  */
 import { MinutesWorn } from '../problem/minutes-worn.ts'
 import {
 	isTrainingAhead,
 	minutesIn,
-	noPairPoints,
 	type Rotation,
 	type SeasonProblem,
+	type Slot,
 	totalMinutes,
 	usesIn,
 } from '../problem/problem.ts'
@@ -90,19 +90,20 @@ function checkShares(
 		if (under > 1e-6) found.share.push({ pair, minutes: -under })
 	}
 }
-/** All points of the first two tiers. */
-function costOf(problem: SeasonProblem, found: Checked): number {
-	const { weights } = problem
-	return (
-		(weights.shareBound / 60) *
-			found.share.reduce((sum, { minutes }) => sum + Math.abs(minutes), 0) +
-		found.noPair.reduce((sum, slot) => sum + noPairPoints(problem, slot), 0) +
-		weights.pin * found.pinMissed.length +
-		weights.notDry * found.notDry.length +
-		weights.unfamiliar * found.unfamiliar.length +
-		weights.change * found.changes +
-		found.suitability
-	)
+/** What is reached on each level, counted from what was found. */
+function reachedOf({ slots }: SeasonProblem, found: Checked): Checked['reached'] {
+	const without = (kind: Slot['kind']) =>
+		found.noPair.filter((place) => slots[place]?.kind === kind).length
+	return {
+		matches: without('match'),
+		pins: found.pinMissed.length,
+		trainings: without('training'),
+		suited: found.suitability,
+		dry: found.notDry.length,
+		familiar: found.unfamiliar.length,
+		told: found.toldMissed.length,
+		shares: found.share.reduce((sum, { minutes }) => sum + Math.abs(minutes), 0) / 60,
+	}
 }
 
 /** Everything that a rotation keeps and breaks; one of another length is not looked into. */
@@ -111,12 +112,22 @@ export function verify(problem: SeasonProblem, rotation: Rotation): Checked {
 		problems: [],
 		noPair: [],
 		pinMissed: [],
+		toldMissed: [],
 		notDry: [],
 		unfamiliar: [],
 		changes: 0,
 		share: [],
 		suitability: 0,
-		cost: 0,
+		reached: {
+			matches: 0,
+			pins: 0,
+			trainings: 0,
+			suited: 0,
+			dry: 0,
+			familiar: 0,
+			told: 0,
+			shares: 0,
+		},
 		minutes: problem.pairs.map((pair) => pair.startMinutes),
 	}
 	const [planned, expected] = [rotation.uses.length, problem.slots.length]
@@ -128,6 +139,6 @@ export function verify(problem: SeasonProblem, rotation: Rotation): Checked {
 	checkSessions(problem, sessions, found)
 	checkWeeks(problem, sessions, found)
 	checkShares(problem, sessions, found)
-	found.cost = costOf(problem, found)
+	found.reached = reachedOf(problem, found)
 	return found
 }
