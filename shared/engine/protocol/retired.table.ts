@@ -10,6 +10,6 @@ export const retiredKeys = {
 } as const
 /**
  * Keys that clinics could set before and that nothing rests on any more: pairs in use are held
- * against the band of toe room itself. Their values are left out.
+ * against the band of toe room itself, and raises are the raise room's. Their values are left out.
  */
-export const droppedKeys: readonly string[] = ['footwear.adultTightMm', 'footwear.adultLooseMm', 'footwear.adultTrainerTightMm', 'footwear.adultTrainerLooseMm']
+export const droppedKeys: readonly string[] = ['footwear.adultTightMm', 'footwear.adultLooseMm', 'footwear.adultTrainerTightMm', 'footwear.adultTrainerLooseMm', 'insert.achillesRaiseMinMm', 'insert.achillesRaiseMaxMm', 'insert.legLengthPercent']
