@@ -72,6 +72,27 @@ describe('stops and decisions', () => {
 		})
 		expect(assess(after).insert.left.state).toBe('proposed')
 	})
+	// a record of before 0.4 has no prescription: the acts of its day released its stops
+	it.each([
+		[[], []],
+		[['screening.nightPain'], ['rearfoot-post-medial']],
+	] as const)('a record of before, with acts about %j: %j', (items, wanted) => {
+		const given = visitWith(painful)
+		const { prescription: _, insert, ...kept } = assess(given)
+		const stop = { id: 'screening.nightPain', says: 'Pain at night.' }
+		const before = {
+			...kept,
+			insert: { ...insert, left: { state: 'stopped' as const, stoppedBy: [stop], elements: [] } },
+		}
+		const decisions = decisionsSchema.parse({
+			...noDecisions,
+			screeningDone:
+				items.length > 0 ? [{ side: 'left', done: 'Seen.', items: [...items] }] : undefined,
+		})
+		const { left } = decidedInsert(given, before, decisions, protocol)
+		const names = left.map(({ element }) => element.element)
+		expect(names.filter((name) => name.endsWith('medial'))).toEqual(wanted)
+	})
 	it('a hold on one limb leaves the other its insert, without a raise for both heels', () => {
 		const stiff = { left: { lungeDeg: 30 }, right: { lungeDeg: 30 } }
 		const raised = ({ insert }: ReturnType<typeof assess>, side: 'left' | 'right') =>

@@ -3,7 +3,6 @@ import { describe, expect, it } from 'vitest'
 import {
 	eversionChangeDeg,
 	heiligLimitMm,
-	legLengthRaiseMm,
 	postHeightMm,
 	shellThickness,
 } from '../../shared/engine/insert/dose.ts'
@@ -48,7 +47,6 @@ describe('doses', () => {
 	)
 	it('child of 39 kg', () =>
 		expect(shellThickness(0, 39, false, protocol)).toMatchObject({ mm: 2.5 }))
-	it('10 mm at 70 % is 7 mm', () => expect(legLengthRaiseMm(10, 70)).toBe(7))
 	it.each([
 		[12, 2, 1, 4],
 		[12, 1, 0, 12],

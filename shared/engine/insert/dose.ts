@@ -1,6 +1,6 @@
 /**
- * Amounts of an insert: post heights, shell thickness, raise for a leg-length difference, dome
- * position. Lengths in mm, angles in degrees.
+ * Amounts of an insert: post heights, shell thickness, the limit of a first lift, dome position.
+ * Lengths in mm, angles in degrees.
  */
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
 import type { ShellUnknown } from '../words/en/insert-elements.ts'
@@ -48,9 +48,6 @@ export function shellThickness(
 	if (massKg === limitKg) return notGiven('supinated-at-limit')
 	return given(massKg < limitKg ? 'insert.shellSupinatedLightMm' : 'insert.shellSupinatedHeavyMm')
 }
-/** Raise under the shorter side for a leg-length difference. */
-export const legLengthRaiseMm = (differenceMm: number, percent: number): number =>
-	(differenceMm * percent) / 100
 /**
  * Heilig's upper limit for a first lift: L < SBU / (D + C). @throws RangeError where D + C is not
  * positive

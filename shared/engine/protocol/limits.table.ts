@@ -125,7 +125,6 @@ export const rowLimits: Readonly<Record<string, Limits>> = {
 	'insert.forefootMedialMinDeg': [0, 30],
 	'insert.forefootMedialMaxDeg': [0, 30],
 	'insert.eversionPerPostDeg': [0, 5],
-	'insert.legLengthPercent': [0, 100],
 	'footwear.lifeCheckHours': [1, 2000],
 	'footwear.lifeReplaceHours': [1, 2000],
 	'footwear.firstHeadInset': [0, 0.5],

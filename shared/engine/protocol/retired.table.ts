@@ -10,7 +10,7 @@ export const retiredKeys = {
 } as const
 /**
  * Keys that clinics could set before and that nothing rests on any more: pairs in use are held
- * against the band of toe room itself, and a season is solved level by level. Their values are left
- * out.
+ * against the band of toe room itself, raises are worked out by pair, and a season is solved level by
+ * level. Their values are left out.
  */
-export const droppedKeys: readonly string[] = ['footwear.adultTightMm', 'footwear.adultLooseMm', 'footwear.adultTrainerTightMm', 'footwear.adultTrainerLooseMm', 'season.noPairPoints', 'season.pinPoints', 'season.notDryPoints', 'season.unfamiliarPoints', 'season.shareBoundPoints']
+export const droppedKeys: readonly string[] = ['footwear.adultTightMm', 'footwear.adultLooseMm', 'footwear.adultTrainerTightMm', 'footwear.adultTrainerLooseMm', 'season.noPairPoints', 'season.pinPoints', 'season.notDryPoints', 'season.unfamiliarPoints', 'season.shareBoundPoints', 'insert.achillesRaiseMinMm', 'insert.achillesRaiseMaxMm', 'insert.legLengthPercent']
