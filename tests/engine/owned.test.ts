@@ -5,7 +5,7 @@ import { assess } from '../../shared/engine/assess.ts'
 import { factsOf } from '../../shared/engine/facts/facts-of.ts'
 import { openGate } from '../../shared/engine/facts/held.ts'
 import { isTrainer, servesRole } from '../../shared/engine/facts/trainer.ts'
-import type { Gate, RaiseResult } from '../../shared/engine/findings/assessment.ts'
+import type { Gate, RaiseInFoot, RaiseResult } from '../../shared/engine/findings/assessment.ts'
 import { growth } from '../../shared/engine/growth/growth.ts'
 import { posture } from '../../shared/engine/posture/posture.ts'
 import {
@@ -205,19 +205,31 @@ describe('what is held, and raises worn inside', () => {
 		expect(verdict({ insideLengthMm: 250 }, {}, { gate })).toBe('stop-wearing')
 		expect(verdict({ damage: ['stud-sharp'] }, {}, { gate })).toBe('modify')
 	})
-	const none: RaiseResult = {
+	const foot = { addMm: 0, madeBy: 'none', addedUnderHeelMm: 0 } as const
+	/** What the raise room says of the pair: what is added, and what becomes of what is worn. */
+	const raised = (left: RaiseInFoot, verdict: 'leave' | 'take-out'): RaiseResult => ({
 		aim: { kind: 'none', because: [] },
-		pairs: [],
+		pairs: [
+			{
+				pair: 'p',
+				offsetFrom: 'unknown',
+				left,
+				right: left,
+				limits: [],
+				worn: { raiseMm: 6, insert: false, verdict },
+			},
+		],
 		steps: [],
 		findings: [],
 		workings: [],
-	}
+	})
 	const supple: Partial<Visit> = {
 		ankles: { left: { lungeCm: 12, lungeDeg: 44 }, right: { lungeCm: 12, lungeDeg: 44 } },
 	}
-	const foot = { addMm: 0, madeBy: 'none', addedUnderHeelMm: 0 } as const
 	it('a raise that nothing calls for is taken out', () => {
-		const { pair, findings } = judged({ heelLiftMm: 6 }, supple, { raise: none })
+		const { pair, findings } = judged({ heelLiftMm: 6 }, supple, {
+			raise: raised(foot, 'take-out'),
+		})
 		expect([pair.verdict, pair.work]).toEqual(['modify', ['take-out-raise']])
 		expect(findings.map(({ id, topic }) => [id, topic])).toEqual([
 			['footwear.raise-inside-p-1', 'footwear'],
@@ -225,16 +237,13 @@ describe('what is held, and raises worn inside', () => {
 		expect(pair.because).toContain('footwear.raise-inside-p-1')
 	})
 	it('it stays where it is wanted, not known, or held', () => {
-		expect(verdict({ heelLiftMm: 6 }, {}, { raise: none })).toBe('keep')
+		expect(verdict({ heelLiftMm: 6 }, {}, { raise: raised(foot, 'leave') })).toBe('keep')
 		expect(verdict({ heelLiftMm: 6 }, supple)).toBe('keep')
 		const wanted = { ...foot, addMm: 4, madeBy: 'wedge' } as const
-		const raise = (left: typeof wanted | typeof foot): RaiseResult => ({
-			...none,
-			pairs: [{ pair: 'p', offsetFrom: 'unknown', left, right: left, limits: [] }],
-		})
-		expect(verdict({ heelLiftMm: 6 }, supple, { raise: raise(wanted) })).toBe('keep')
-		expect(verdict({ heelLiftMm: 6 }, {}, { raise: raise(foot) })).toBe('modify')
-		const waiting = judged({ heelLiftMm: 6 }, supple, { raise: none, gate: held('raise') })
+		expect(verdict({ heelLiftMm: 6 }, supple, { raise: raised(wanted, 'leave') })).toBe('keep')
+		const raise = raised(foot, 'take-out')
+		expect(verdict({ heelLiftMm: 6 }, {}, { raise })).toBe('modify')
+		const waiting = judged({ heelLiftMm: 6 }, supple, { raise, gate: held('raise') })
 		expect([waiting.pair.verdict, waiting.findings]).toEqual(['keep', []])
 	})
 })

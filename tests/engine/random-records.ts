@@ -10,6 +10,31 @@ const thresholds = Object.entries(rows)
 const shippedValues = fc
 	.subarray(thresholds, { maxLength: 4 })
 	.map((chosen) => Object.fromEntries(chosen.map(([key, { value }]) => [key, value])))
+const digest = fc.stringMatching(/^[0-9a-f]{64}$/)
+/** Fields stand with what is changed, a reason with what is set aside. */
+const answers = fc.array(
+	fc.oneof(
+		fc.record({
+			question: shortId,
+			choice: fc.constantFrom('as-proposed' as const, 'unchanged' as const),
+			of: digest,
+			read: fc.array(shortId, { maxLength: 3 }),
+		}),
+		fc.record({
+			question: shortId,
+			choice: fc.constant('changed' as const),
+			fields: fc.record({ buy: fc.boolean(), keep: fc.array(shortId, { maxLength: 3 }) }),
+			of: digest,
+		}),
+		fc.record({
+			question: shortId,
+			choice: fc.constant('set-aside' as const),
+			why: shortId,
+			of: digest,
+		}),
+	),
+	{ maxLength: 4 },
+)
 /** What the schemas cannot know, or what would only be more of the same. */
 const weights: Weights = {
 	plain: true,
@@ -24,6 +49,7 @@ const weights: Weights = {
 		'models.id': shortId,
 		// whether a choice needs a reason hangs on the other entries
 		'decisions.insert.*': fc.constant([]),
+		'decisions.answers': answers,
 	},
 	most: { models: 2, 'models.sizes': 2, 'models.studs': 2, 'plan.sessions': 2 },
 }
