@@ -10,10 +10,19 @@ interface DisclosureProps {
 	head?: ReactNode
 	/** what stands after it */
 	end?: ReactNode
+	/** stands open from the beginning: something was begun in it */
+	openAtFirst?: boolean
 	children: ReactNode
 }
-export function Disclosure({ label, name, head, end, children }: DisclosureProps) {
-	const [open, setOpen] = useState(false)
+export function Disclosure({
+	label,
+	name,
+	head,
+	end,
+	openAtFirst = false,
+	children,
+}: DisclosureProps) {
+	const [open, setOpen] = useState(openAtFirst)
 	const id = useId()
 	return (
 		<Box>

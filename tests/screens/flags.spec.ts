@@ -89,6 +89,12 @@ test('what is held is shown with what ends it, and an outcome ends just what it 
 		await held.getByLabel('How, such as a film, a scan, an examination').fill('examination')
 		await held.getByLabel('By whom').fill('the family doctor')
 		await held.getByRole('checkbox', { name: 'Sport' }).check()
+		// leaving the step loses nothing of a form that is not finished
+		const steps = page.getByRole('navigation', { name: 'Steps' })
+		await steps.getByRole('button', { name: 'Feet', exact: true }).click()
+		await steps.getByRole('button', { name: 'Flags', exact: true }).click()
+		await expect(held.getByLabel('By whom')).toHaveValue('the family doctor')
+		await expect(held.getByRole('checkbox', { name: 'Sport' })).toBeChecked()
 		await page.screenshot({ path: 'build/pictures/flags-held.png', fullPage: true })
 		await held.getByRole('button', { name: 'Record the outcome' }).click()
 		await visitSaved(page, ({ outcomes }) => outcomes?.map(({ lifts }) => lifts), [['sport']])

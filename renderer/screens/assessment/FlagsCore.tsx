@@ -1,6 +1,5 @@
 /** The core questions: without an answer, or a reason for none, nothing-found is not said. */
 import { Box, Button, Paper, TextField, Typography } from '@mui/material'
-import { useState } from 'react'
 import type { CoreQuestion } from '../../../shared/engine/screening/core-questions.table.ts'
 import { coreQuestionsOf } from '../../../shared/engine/screening/core-questions.ts'
 import type { Visit } from '../../../shared/engine/visit/visit.ts'
@@ -9,6 +8,7 @@ import { capital } from '../../../shared/engine/words/words.ts'
 import { clinicProtocol } from '../../parts/clinicProtocol.ts'
 import { Disclosure } from '../../parts/Disclosure.tsx'
 import { Question } from './FlagsQuestion.tsx'
+import { reasonsBegun, reasonTyped, withReasonTyped } from './flagsTyped.ts'
 import { questionGroup } from './questions.ts'
 import type { AssessedProps, DraftProps } from './stepProps.ts'
 
@@ -39,10 +39,13 @@ const withSetAside = (visit: Visit, id: string, why: string | undefined): Visit 
 	return next.length > 0 ? { ...rest, coreSetAside: next } : rest
 }
 function SetAside({ id, draft, change }: { id: string } & DraftProps) {
-	const [why, setWhy] = useState('')
+	const why = reasonTyped(draft, id)
 	const kept = setAsideIn(draft.visit, id)
 	const put = (reason: string | undefined) =>
-		change((now) => ({ ...now, visit: withSetAside(now.visit, id, reason) }))
+		change((now) => ({
+			...withReasonTyped(now, id, ''),
+			visit: withSetAside(now.visit, id, reason),
+		}))
 	if (kept)
 		return (
 			<Box sx={{ display: 'flex', flexWrap: 'wrap', alignItems: 'center', columnGap: 2 }}>
@@ -56,13 +59,17 @@ function SetAside({ id, draft, change }: { id: string } & DraftProps) {
 			</Box>
 		)
 	return (
-		<Disclosure label="Not asked: say why" name={`Not asked, say why: ${coreQuestionNames[id]}`}>
+		<Disclosure
+			label="Not asked: say why"
+			name={`Not asked, say why: ${coreQuestionNames[id]}`}
+			openAtFirst={why !== ''}
+		>
 			<Box sx={{ display: 'flex', flexWrap: 'wrap', alignItems: 'end', gap: 1 }}>
 				<TextField
 					size="small"
 					label={`Why not asked: ${coreQuestionNames[id]}`}
 					value={why}
-					onChange={({ target }) => setWhy(target.value)}
+					onChange={({ target }) => change((now) => withReasonTyped(now, id, target.value))}
 					slotProps={{ htmlInput: { maxLength: 300, autoComplete: 'off' } }}
 					sx={{ flex: '1 1 16rem' }}
 				/>
@@ -97,7 +104,7 @@ function Core(
 					) : null}
 				</Typography>
 			)}
-			{unasked || setAsideIn(draft.visit, id) ? (
+			{unasked || setAsideIn(draft.visit, id) || reasonTyped(draft, id) !== '' ? (
 				<SetAside id={id} draft={draft} change={change} />
 			) : null}
 		</Box>
@@ -108,14 +115,20 @@ export function CoreQuestions({
 	open,
 	...props
 }: { open: (complaint: string) => void } & AssessedProps) {
+	const core = coreOf(props)
+	// a reason that was begun stays in sight where the question does not concern the player any more
+	const begun = reasonsBegun(props.draft).filter((id) => !core.some((one) => one.id === id))
 	return (
 		<Paper component="section" aria-label="Core questions" variant="outlined" sx={{ p: 2 }}>
 			<Typography variant="h2">Core questions</Typography>
 			<Typography variant="body2" color="text.secondary">
 				Each is answered, or set aside with a reason: until then nothing is established.
 			</Typography>
-			{coreOf(props).map((question) => (
+			{core.map((question) => (
 				<Core key={question.id} question={question} open={open} {...props} />
+			))}
+			{begun.map((id) => (
+				<SetAside key={id} id={id} draft={props.draft} change={props.change} />
 			))}
 		</Paper>
 	)

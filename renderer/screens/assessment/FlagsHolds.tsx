@@ -1,14 +1,16 @@
 /** What is held back, since when, and what ends it; the outcomes that were recorded. */
 import { Box, Button, Paper, Typography } from '@mui/material'
 import type { Gate, Hold } from '../../../shared/engine/findings/gate.ts'
-import type { Outcome } from '../../../shared/engine/visit/visit.ts'
 import { listed } from '../../../shared/engine/words/en/format.ts'
-import { holdableNames, signInWords, untilNames } from '../../../shared/engine/words/en/gate.ts'
+import { holdableNames, untilNames } from '../../../shared/engine/words/en/gate.ts'
 import { capital, dateWords } from '../../../shared/engine/words/words.ts'
 import { Disclosure } from '../../parts/Disclosure.tsx'
 import { type HeldBySign, OutcomeForm } from './FlagsOutcomeForm.tsx'
+import { nameOfSign, outcomesBegun, type SignOf } from './flagsTyped.ts'
 import type { AssessedProps, DraftProps } from './stepProps.ts'
 
+const isSame = (one: SignOf, other: SignOf): boolean =>
+	one.rule === other.rule && one.side === other.side
 const parts = ['person', 'left', 'right'] as const
 /** The holds of a gate, one group a sign and side. */
 function bySign(gate: Gate): HeldBySign[] {
@@ -21,8 +23,6 @@ function bySign(gate: Gate): HeldBySign[] {
 	}
 	return [...groups.values()]
 }
-const nameOf = ({ rule, side }: Pick<Outcome, 'rule' | 'side'>): string =>
-	`${capital(signInWords(rule.replace(/^screening\./, '')))}${side === 'none' ? '' : `, ${side}`}`
 /** Each way of ending, and what ends so. */
 const endings = (holds: readonly Hold[]): string[] =>
 	[...new Set(holds.map(({ until }) => until))].map((until) => {
@@ -30,7 +30,7 @@ const endings = (holds: readonly Hold[]): string[] =>
 		return `${capital(listed([...new Set(held)]))}: until ${untilNames[until]}.`
 	})
 function Held({ group, draft, change }: { group: HeldBySign } & DraftProps) {
-	const name = nameOf(group)
+	const name = nameOfSign(group)
 	const since = group.holds.map((hold) => hold.since).sort()[0] ?? draft.visit.visitDate
 	const carried = since < draft.visit.visitDate
 	return (
@@ -46,9 +46,24 @@ function Held({ group, draft, change }: { group: HeldBySign } & DraftProps) {
 			{endings(group.holds).map((line) => (
 				<Typography key={line}>{line}</Typography>
 			))}
-			<Disclosure label="Record an outcome" name={`Record an outcome: ${name}`}>
+			<Disclosure
+				label="Record an outcome"
+				name={`Record an outcome: ${name}`}
+				openAtFirst={outcomesBegun(draft).some((sign) => isSame(sign, group))}
+			>
 				<OutcomeForm group={group} draft={draft} change={change} />
 			</Disclosure>
+		</Box>
+	)
+}
+/** An outcome that was begun, of a sign that holds nothing any more. */
+function Begun({ group, draft, change }: { group: HeldBySign } & DraftProps) {
+	const name = nameOfSign(group)
+	return (
+		<Box component="section" aria-label={name} sx={{ borderLeft: 3, pl: 2, my: 1.5 }}>
+			<Typography variant="h3">{name}</Typography>
+			<Typography>Holds nothing now. Record what was begun here, or clear the form.</Typography>
+			<OutcomeForm group={group} draft={draft} change={change} />
 		</Box>
 	)
 }
@@ -77,7 +92,7 @@ function Outcomes({ draft, change, assessment }: AssessedProps) {
 				>
 					<Box sx={{ flex: '1 1 20rem' }}>
 						<Typography sx={{ fontWeight: 600 }}>
-							{nameOf(outcome)}: {outcome.result}
+							{nameOfSign(outcome)}: {outcome.result}
 						</Typography>
 						<Typography variant="body2">
 							{outcome.found} ({outcome.how}, {outcome.by}, {dateWords(outcome.on)}). No longer
@@ -94,7 +109,7 @@ function Outcomes({ draft, change, assessment }: AssessedProps) {
 						) : null}
 					</Box>
 					<Button
-						aria-label={`Remove the outcome: ${nameOf(outcome)}`}
+						aria-label={`Remove the outcome: ${nameOfSign(outcome)}`}
 						onClick={() => remove(index)}
 					>
 						Remove
@@ -104,11 +119,14 @@ function Outcomes({ draft, change, assessment }: AssessedProps) {
 		</>
 	)
 }
-/** Nothing where nothing is held and no outcome was recorded. */
+/** Nothing where nothing is held and no outcome was recorded or begun. */
 export function OpenHolds({ draft, change, assessment }: AssessedProps) {
 	const gate = assessment?.prescription?.gate
 	const groups = gate ? bySign(gate) : []
-	if (groups.length === 0 && !draft.visit.outcomes?.length) return null
+	const begun = outcomesBegun(draft)
+		.filter((sign) => !groups.some((group) => isSame(sign, group)))
+		.map((sign): HeldBySign => ({ ...sign, holds: [] }))
+	if (groups.length + begun.length === 0 && !draft.visit.outcomes?.length) return null
 	return (
 		<Paper component="section" aria-label="What is held" variant="outlined" sx={{ p: 2 }}>
 			<Typography variant="h2">What is held</Typography>
@@ -118,6 +136,9 @@ export function OpenHolds({ draft, change, assessment }: AssessedProps) {
 			</Typography>
 			{groups.map((group) => (
 				<Held key={`${group.rule} ${group.side}`} group={group} draft={draft} change={change} />
+			))}
+			{begun.map((group) => (
+				<Begun key={`${group.rule} ${group.side}`} group={group} draft={draft} change={change} />
 			))}
 			<Outcomes draft={draft} change={change} assessment={assessment} />
 		</Paper>

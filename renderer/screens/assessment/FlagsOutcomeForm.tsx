@@ -17,19 +17,21 @@ import type { Outcome } from '../../../shared/engine/visit/visit.ts'
 import { holdableNames } from '../../../shared/engine/words/en/gate.ts'
 import { capital } from '../../../shared/engine/words/words.ts'
 import { DateField } from '../../parts/DateField.tsx'
+import {
+	blankOutcome,
+	type OutcomeTyped,
+	outcomeResults,
+	outcomesBegun,
+	outcomeTyped,
+	type SignOf,
+	withOutcomeTyped,
+} from './flagsTyped.ts'
 import type { DraftProps } from './stepProps.ts'
 
 /** All that one sign holds. */
-export interface HeldBySign {
-	rule: string
-	side: 'left' | 'right' | 'none'
+export interface HeldBySign extends SignOf {
 	holds: Hold[]
 }
-type Form = Pick<Outcome, 'found' | 'how' | 'by' | 'on' | 'lifts'> & {
-	result: Outcome['result'] | null
-	clears: boolean
-}
-const results = ['excluded', 'confirmed', 'recovered'] as const
 const words = [
 	{ key: 'found', label: 'What was found or excluded', most: 500 },
 	{ key: 'how', label: 'How, such as a film, a scan, an examination', most: 200 },
@@ -37,7 +39,7 @@ const words = [
 ] as const
 
 /** The first thing that is missing, in words; undefined where the outcome can be recorded. */
-function lacking(form: Form, visitDate: string): string | undefined {
+function lacking(form: OutcomeTyped, visitDate: string): string | undefined {
 	if (form.result === null) return 'Choose the result: excluded, confirmed or recovered.'
 	const empty = words.find(({ key }) => form[key].trim() === '')
 	if (empty) return `Fill in: ${empty.label.toLowerCase()}.`
@@ -45,7 +47,12 @@ function lacking(form: Form, visitDate: string): string | undefined {
 	if (form.on > visitDate) return 'The day of the outcome lies after this visit: correct it.'
 	return undefined
 }
-function Lifts({ group, form, set }: { group: HeldBySign; form: Form; set: (form: Form) => void }) {
+interface LiftsProps {
+	group: HeldBySign
+	form: OutcomeTyped
+	set: (form: OutcomeTyped) => void
+}
+function Lifts({ group, form, set }: LiftsProps) {
 	const held = [...new Set(group.holds.map(({ what }) => what))]
 	const waits = (what: Holdable) =>
 		group.holds.some((hold) => hold.what === what && hold.until === 'treating-doctor')
@@ -84,19 +91,13 @@ function Lifts({ group, form, set }: { group: HeldBySign; form: Form; set: (form
 		</>
 	)
 }
-/** Nothing is lifted unless it is ticked. */
+const isBegun = (draft: DraftProps['draft'], { rule, side }: SignOf): boolean =>
+	outcomesBegun(draft).some((sign) => sign.rule === rule && sign.side === side)
+/** Nothing is lifted unless it is ticked; what is typed stays in the draft until it is recorded. */
 export function OutcomeForm({ group, draft, change }: { group: HeldBySign } & DraftProps) {
 	const { visitDate } = draft.visit
-	const blank: Form = {
-		result: null,
-		found: '',
-		how: '',
-		by: '',
-		on: visitDate,
-		lifts: [],
-		clears: false,
-	}
-	const [form, set] = useState(blank)
+	const form = outcomeTyped(draft, group)
+	const set = (next: OutcomeTyped) => change((now) => withOutcomeTyped(now, group, next))
 	const [tried, setTried] = useState(false)
 	const missing = lacking(form, visitDate)
 	const record = () => {
@@ -114,21 +115,21 @@ export function OutcomeForm({ group, draft, change }: { group: HeldBySign } & Dr
 			...(clears ? { treatingDoctorClears: true } : {}),
 		}
 		change((now) => ({
-			...now,
+			...withOutcomeTyped(now, group, blankOutcome(now)),
 			visit: { ...now.visit, outcomes: [...(now.visit.outcomes ?? []), outcome] },
 		}))
-		set(blank)
 		setTried(false)
 	}
+	const begun = isBegun(draft, group)
 	return (
 		<Box sx={{ display: 'grid', gap: 1.5, py: 1 }}>
 			<ToggleButtonGroup
 				exclusive
 				aria-label="Result"
 				value={form.result}
-				onChange={(_, result: Form['result']) => set({ ...form, result })}
+				onChange={(_, result: OutcomeTyped['result']) => set({ ...form, result })}
 			>
-				{results.map((result) => (
+				{outcomeResults.map((result) => (
 					<ToggleButton key={result} value={result} sx={{ px: 2, textTransform: 'none' }}>
 						{capital(result)}
 					</ToggleButton>
@@ -150,6 +151,11 @@ export function OutcomeForm({ group, draft, change }: { group: HeldBySign } & Dr
 				<Button variant="outlined" onClick={record}>
 					Record the outcome
 				</Button>
+				{begun ? (
+					<Button sx={{ ml: 1 }} onClick={() => set(blankOutcome(draft))}>
+						Clear the form
+					</Button>
+				) : null}
 				{tried && missing ? (
 					<Typography role="alert" variant="body2" sx={{ color: 'error.main', mt: 0.5 }}>
 						{missing}

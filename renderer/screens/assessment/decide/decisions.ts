@@ -9,6 +9,7 @@ import {
 	type Decision,
 	type Decisions,
 } from '../../../../shared/engine/visit/decisions.ts'
+import { nameOfTyped } from '../flagsTyped.ts'
 import { questionOfPath, titleOfQuestion } from './questionTitles.ts'
 
 export type Choice = 'accept' | 'change' | 'drop'
@@ -111,6 +112,9 @@ export function setActions(draft: DraftContent, rows: readonly ActionRow[]): Dra
 
 /** A field that is not a value yet, in words: its label and the text typed. */
 export function rawWords(path: string, text: string): string {
+	const said = text.trim() ? `'${text}'` : 'nothing is given'
+	const onFlags = nameOfTyped(path)
+	if (onFlags !== undefined) return `${onFlags}: ${said}`
 	const side = /\.(left|right)(\.|$)/.exec(path)?.[1]
 	const question = questionOfPath(path)
 	const label = question
@@ -118,7 +122,7 @@ export function rawWords(path: string, text: string): string {
 		: path.startsWith(actionPath)
 			? `What to do now, row ${path.split('.')[2]}: say what, or clear the row`
 			: titleOf(path)
-	return `${label}${side ? `, ${side}` : ''}: ${text.trim() ? `'${text}'` : 'nothing is given'}`
+	return `${label}${side ? `, ${side}` : ''}: ${said}`
 }
 // list rows and cards have paths the reader of single fields does not know
 const titleOf = (path: string): string => metaOf(path)?.title ?? path
