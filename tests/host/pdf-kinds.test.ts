@@ -101,7 +101,7 @@ describe('every kind as pages', () => {
 		)
 	const folder = new URL('../engine/pictures/', import.meta.url)
 	const pictures = readdirSync(folder).filter((name) => name.endsWith('.json'))
-	it('has twelve clinical pictures', () => expect(pictures).toHaveLength(12))
+	it('has twenty-four clinical pictures', () => expect(pictures).toHaveLength(24))
 	it.each(pictures)(
 		'the clinical picture %s prints in every kind that a single visit needs',
 		async (name) => {
