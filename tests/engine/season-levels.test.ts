@@ -36,6 +36,23 @@ it('one boot, long matches and shorter trainings: matches are played, trainings 
 	// 6,200 minutes are left: 30 matches take 3,300, and 32 trainings of 90 the rest
 	expect(at('trainings')).toMatchObject({ reached: 60 - 32, proven: true })
 })
+it('what a level reached can be kept however many hours it counts', () => {
+	const shared = (id: string) => ({
+		id,
+		sole: 'firm-ground' as const,
+		lifeMinutes: 20_000,
+		shareMaxPercent: 10,
+	})
+	const visit = seasonVisit(
+		[shared('p1'), shared('p2')],
+		[...weekly(90, 'training', 1), ...weekly(90, 'training', 3), ...weekly(90, 'training', 5)],
+	)
+	const { levels: reached } = solve(problemOf(visit))
+	// 8,100 minutes are trained, and each of the two pairs may have a tenth of them
+	const shares = reached.find(({ level }) => level === 'shares')
+	expect(shares?.proven).toBe(true)
+	expect(shares?.reached).toBeCloseTo((0.8 * 8100) / 60, 1)
+})
 it('no match is without a pair while a training wears one that could have served it', () => {
 	fc.assert(
 		fc.property(season(20, 2, 40), (visit) => {

@@ -1,12 +1,12 @@
 /** The programme as CPLEX LP text, in a fixed order, with fixed decimals. */
 import type { Level } from '../problem/levels.ts'
-import { gathered, type Model, type Row, type Term } from './programme.ts'
+import { asWritten, gathered, type Model, type Row, type Term } from './programme.ts'
 import { nameOf } from './variables.ts'
 
 const mostWorn = nameOf({ is: 'most-worn' })
-/** Six decimals at most, no exponent. */
+/** No needless zeros, no exponent. */
 const decimal = (value: number): string => {
-	const text = value.toFixed(6).replace(/\.?0+$/, '')
+	const text = asWritten(value).replace(/\.?0+$/, '')
 	return text === '-0' ? '0' : text
 }
 /** Terms over lines short enough for every reader of the format. */

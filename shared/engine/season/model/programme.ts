@@ -45,6 +45,14 @@ export function gathered(terms: readonly Term[]): Term[] {
 	for (const [factor, variable] of terms) sum.set(variable, (sum.get(variable) ?? 0) + factor)
 	return [...sum].map(([variable, factor]) => [factor, variable])
 }
-/** What terms come to; a variable without a value counts as 0. */
+/** A number as the programme's text writes it: six decimals, so that a text is the same everywhere. */
+export const asWritten = (value: number): string => value.toFixed(6)
+/**
+ * What terms come to, with the factors that the solver reads: over hours of minutes the rest of a
+ * factor adds up to more than a level may give up. A variable without a value counts as 0.
+ */
 export const worth = (terms: readonly Term[], values: ReadonlyMap<string, number>): number =>
-	terms.reduce((sum, [factor, variable]) => sum + factor * (values.get(variable) ?? 0), 0)
+	gathered(terms).reduce(
+		(sum, [factor, variable]) => sum + Number(asWritten(factor)) * (values.get(variable) ?? 0),
+		0,
+	)
