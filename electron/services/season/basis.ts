@@ -3,14 +3,14 @@ import { dayHere } from '../../../shared/desk/workplace/local-day.ts'
 import { assess } from '../../../shared/engine/assess.ts'
 import type { KeptAssessment } from '../../../shared/engine/findings/assessment.ts'
 import { digestOf } from '../../../shared/engine/plain/canonical.ts'
+import { waitingLimbs } from '../../../shared/engine/prescription/before.ts'
 import { insertDecided } from '../../../shared/engine/prescription/insert-before.ts'
 import { settledPlan } from '../../../shared/engine/prescription/settled.ts'
 import type { ProtocolFile } from '../../../shared/engine/protocol/protocol.ts'
 import { stopOf } from '../../../shared/engine/season/problem/limits.ts'
 import { heldSeason } from '../../../shared/engine/season/problem/prescribed.ts'
 import type { Decisions } from '../../../shared/engine/visit/decisions.ts'
-import { bothSides } from '../../../shared/engine/visit/sides.ts'
-import type { Side, Visit } from '../../../shared/engine/visit/visit.ts'
+import type { Visit } from '../../../shared/engine/visit/visit.ts'
 import { type Statement, state } from '../../../shared/engine/words/statement.ts'
 import { assessmentOf } from '../records/assessment.ts'
 import type { Deps } from '../records/deps.ts'
@@ -108,19 +108,13 @@ export const assessmentAsKept = (
 	{ visit, earlier, kept }: Basis,
 	protocol: ProtocolFile,
 ): KeptAssessment => kept ?? assess(visit, earlier, protocol)
-/** Limbs of a record of before 0.4 for which no act was recorded about a sign that stopped them. */
-const waitingBefore = ({ screening }: KeptAssessment, { screeningDone = [] }: Decisions): Side[] =>
-	bothSides.filter((side) => {
-		const done = screeningDone.filter((one) => one.side === side).flatMap(({ items }) => items)
-		return screening.blockedBy[side].some((id) => !done.includes(id))
-	})
 /** Why no rotation may be given out, or undefined where one may. */
 export function stopped(basis: Basis, protocol: ProtocolFile): Statement | undefined {
 	const assessment = assessmentAsKept(basis, protocol)
 	const { visit, decisions } = basis
 	if (assessment.prescription) return heldSeason(settledPlan(assessment, decisions))
 	const { screening } = assessment
-	const sides = waitingBefore(assessment, decisions)
+	const sides = waitingLimbs(assessment, decisions)
 	if (sides.length === 0) return stopOf(visit)
 	const ids = new Set(sides.flatMap((side) => screening.blockedBy[side]))
 	const signs = screening.items.filter((item) => ids.has(item.id))

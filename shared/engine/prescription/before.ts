@@ -111,7 +111,10 @@ const insertBefore = (
 	}
 }
 /** Limbs for which it was not recorded what was done about every sign that stopped them. */
-const waitingLimbs = ({ screening }: KeptAssessment, { screeningDone = [] }: Decisions): Side[] =>
+export const waitingLimbs = (
+	{ screening }: KeptAssessment,
+	{ screeningDone = [] }: Decisions,
+): Side[] =>
 	bothSides.filter((side) => {
 		const done = screeningDone.filter((one) => one.side === side).flatMap(({ items }) => items)
 		return screening.blockedBy[side].some((id) => !done.includes(id))
