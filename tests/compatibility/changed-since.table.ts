@@ -16,4 +16,5 @@ export const changedSince: readonly IntendedChange[] = [
 	{ of: ['0.1.0'], opening: 'return.lwpack', where: /^preview \/ notices$/, because: 'what 0.1.0 wrote away bears no signature, and the preview says so' },
 	{ of: ['0.1.0'], opening: 'the pack', where: /^(people\.list \/ people \/ \d+ \/ hasPin|session\.people \/ people)$/, because: 'packs of 0.1.0 carried PINs; none is taken from a pack any more' },
 	{ of: ['0.1.0', '0.2.0'], where: /^outbox\.recipients .* \/ recipients \/ \d+ \/ consents \/ \d+$/, because: 'the answer about a consent names its purpose beside the sentence, which stands unchanged in it' },
+	{ of: ['0.1.0', '0.2.0', '0.3.0'], where: /^season\.open .* \/ planned \/ basisChanged$/, because: 'a plan of an open draft rests on its warning signs, outcomes and answers too: one made before them is made anew before chart and calendar go out' },
 ]

@@ -8,8 +8,9 @@ import { isLeaf, metaOf, sideOf, titleOf, valueWords } from '../../../shared/des
 import type { KeptAssessment } from '../../../shared/engine/findings/assessment.ts'
 import { choiceWords } from '../../../shared/engine/visit/decisions.ts'
 import { privateTopicAt } from '../../../shared/engine/visit/private.ts'
+import type { Visit } from '../../../shared/engine/visit/visit.ts'
 
-type Loose = Record<string, unknown>
+type Loose = Readonly<Record<string, unknown>>
 export interface Row {
 	key: string
 	title: string
@@ -21,8 +22,9 @@ export interface Group {
 	rows: readonly Row[]
 	sided: boolean
 }
-const groups: Record<string, string> = {
+const groups: Readonly<Record<Exclude<keyof Visit, 'format' | 'version' | 'visitDate'>, string>> = {
 	player: 'Player',
+	complaint: 'What brought the player',
 	play: 'Play',
 	body: 'Body',
 	feet: 'Feet',
@@ -30,6 +32,9 @@ const groups: Record<string, string> = {
 	posture: 'Posture',
 	conditions: 'Conditions',
 	screening: 'Flags',
+	coreSetAside: 'Core questions that were not asked',
+	outcomes: 'Outcomes of what was held',
+	means: 'Pairs that may be bought',
 	footwear: 'Pairs',
 	season: 'Season',
 	notMeasured: 'Not measured',
