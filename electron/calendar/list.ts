@@ -45,9 +45,12 @@ export function readList(
 			void worker.terminate()
 			act()
 		}
-		const timer = setTimeout(() => end(() => reject(tooSlow(limitMs, at))), limitMs)
+		const late = () => end(() => reject(tooSlow(limitMs, at)))
+		let timer: NodeJS.Timeout | undefined
 		worker.on('message', (message: ReaderMessage) => {
-			if ('at' in message) at = message.at
+			// loading the reader is no part of reading the list
+			if ('ready' in message) timer = setTimeout(late, limitMs)
+			else if ('at' in message) at = message.at
 			else end(() => resolve(bounded(message.incoming)))
 		})
 		worker.on('error', (error) => end(() => reject(unreadable(error))))

@@ -7,7 +7,8 @@ import type { ImportChoices, Incoming } from '../../shared/engine/season/preview
 import { readCsv } from './csv.ts'
 import { readCalendar } from './read.ts'
 
-export type ReaderMessage = { at: string } | { incoming: Incoming }
+/** ready: the reader is loaded, and its time begins */
+export type ReaderMessage = { ready: true } | { at: string } | { incoming: Incoming }
 const post = (message: ReaderMessage): void => parentPort?.postMessage(message)
 parentPort?.once(
 	'message',
@@ -18,3 +19,4 @@ parentPort?.once(
 		})
 	},
 )
+post({ ready: true })
