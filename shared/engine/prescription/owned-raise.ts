@@ -4,6 +4,7 @@ import type { AnkleResult, Gate, RaiseResult } from '../findings/assessment.ts'
 import { type Finding, findingOf, idPart, reading } from '../findings/finding.ts'
 import type { Ground } from '../footwear/pair/ground.ts'
 import { commonPractice } from '../protocol/basis.ts'
+import { raiseIn } from '../raise/in-plan.ts'
 import { bothSides } from '../visit/sides.ts'
 import type { Pair } from '../visit/visit.ts'
 import { state } from '../words/statement.ts'
@@ -15,7 +16,7 @@ interface RaiseWorn {
 }
 /** The raise room takes it out, and nothing takes its place. */
 function isUnwanted({ id }: Pair, { raise }: RaiseWorn): boolean {
-	const planned = raise?.pairs.find(({ pair }) => pair === id)
+	const planned = raise && raiseIn(raise, id)
 	if (planned?.worn?.verdict !== 'take-out') return false
 	return bothSides.every((side) => planned[side].addMm === 0)
 }

@@ -48,7 +48,7 @@ export const shippedProtocol: ProtocolFile = {
 }
 
 /** Which protocol was in force: the digest covers shipped rows and what the clinic set. */
-export interface ProtocolIdentity {
+interface ProtocolIdentity {
 	id: string
 	version: number
 	digest: string

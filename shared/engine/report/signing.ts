@@ -21,11 +21,10 @@ import { type Statement, state } from '../words/statement.ts'
 import { overtakenMarks } from './marked.ts'
 
 /** Notes and advice may stand undecided: they are printed in the words of the suggestion. */
-export const quiet = ({ level }: Pick<Finding, 'level'>): boolean =>
-	level === 'note' || level === 'advise'
+const quiet = ({ level }: Pick<Finding, 'level'>): boolean => level === 'note' || level === 'advise'
 /**
  * True once a choice stands; a change counts once words are written that are not the suggestion's.
- * What was decided about another content is asked again.
+ * What was decided about another content is asked again. @internal
  */
 export function isDecided(decisions: Decisions, id: string, now?: DecidedOn): boolean {
 	const line = standingLine(decisions, id, now)
@@ -35,7 +34,7 @@ export function isDecided(decisions: Decisions, id: string, now?: DecidedOn): bo
 export const refers = ({ screening }: Pick<Assessment, 'screening'>): boolean =>
 	screening.action !== 'proceed' && screening.action !== 'letter'
 /** The higher of the two raises in mm; 0 where none. */
-export const highestRaise = ({ heelRaiseMm }: Decisions): number =>
+const highestRaise = ({ heelRaiseMm }: Decisions): number =>
 	Math.max(heelRaiseMm?.left ?? 0, heelRaiseMm?.right ?? 0)
 
 /** Why a visit cannot be signed: what is so by its code, and where. */
