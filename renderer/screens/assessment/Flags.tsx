@@ -98,7 +98,9 @@ export function Flags({ draft, change, assessment }: StepProps) {
 			.flatMap((complaint) => complaint.opens),
 		...questionsOfRecorded(draft.visit),
 	])
-	const core = coreOf({ draft, change, assessment }).flatMap((question) => lineOf(question) ?? [])
+	const core = coreOf({ draft, change, assessment }).flatMap(
+		(question) => lineOf(question, draft.visit) ?? [],
+	)
 	// what already holds an answer stays open, whatever is chosen
 	const shown = opened.filter(
 		(path) =>

@@ -1,10 +1,8 @@
-/** The pairs owned, each with its verdict. */
+/** The pairs owned, each with its verdict: its sentence begins with it. */
 import { Box, Typography } from '@mui/material'
 import type { FootwearResult } from '../../../../shared/engine/findings/assessment.ts'
 import { workTitle } from '../../../../shared/engine/report/marked.ts'
 import { capital } from '../../../../shared/engine/words/words.ts'
-import { dayInWords } from '../../../parts/dates.ts'
-import { verdictWords } from './proposalWords.ts'
 import { nameOfPair } from './proposedFields.ts'
 import type { AskedProps } from './stepTypes.ts'
 import { isWork } from './workOf.ts'
@@ -18,12 +16,9 @@ export function OwnedProposal({ assessment, draft }: AskedProps) {
 	const { prescription, footwear } = assessment
 	return (
 		<Box component="ul" sx={{ m: 0, p: 0, listStyle: 'none', display: 'grid', gap: 1 }}>
-			{prescription.owned.map(({ id, verdict, by, says, work }) => (
+			{prescription.owned.map(({ id, says, work }) => (
 				<li key={id}>
-					<Typography sx={{ fontWeight: 600 }}>
-						{capital(nameOfPair(draft.visit, id))}: {verdictWords[verdict]}
-						{by ? ` by ${dayInWords(by)}` : ''}
-					</Typography>
+					<Typography sx={{ fontWeight: 600 }}>{capital(nameOfPair(draft.visit, id))}</Typography>
 					<Typography>{says}</Typography>
 					{work.length > 0 && (
 						<Typography variant="body2">
