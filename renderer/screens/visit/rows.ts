@@ -8,6 +8,15 @@ import { isLeaf, metaOf, sideOf, titleOf, valueWords } from '../../../shared/des
 import type { KeptAssessment } from '../../../shared/engine/findings/assessment.ts'
 import { choiceWords } from '../../../shared/engine/visit/decisions.ts'
 import { privateTopicAt } from '../../../shared/engine/visit/private.ts'
+import { termWords } from '../../../shared/engine/visit/terms.ts'
+import { listed } from '../../../shared/engine/words/en/format.ts'
+import {
+	coreQuestionNames,
+	holdableNames,
+	signInWords,
+} from '../../../shared/engine/words/en/gate.ts'
+import { capital } from '../../../shared/engine/words/words.ts'
+import { dayInWords } from '../../parts/dates.ts'
 
 type Loose = Record<string, unknown>
 export interface Row {
@@ -23,6 +32,7 @@ export interface Group {
 }
 const groups: Record<string, string> = {
 	player: 'Player',
+	complaint: 'Complaint',
 	play: 'Play',
 	body: 'Body',
 	feet: 'Feet',
@@ -31,6 +41,7 @@ const groups: Record<string, string> = {
 	conditions: 'Conditions',
 	screening: 'Flags',
 	footwear: 'Pairs',
+	means: 'Pairs to buy',
 	season: 'Season',
 	notMeasured: 'Not measured',
 	notes: 'Clinical notes',
@@ -45,9 +56,12 @@ function leaves(value: unknown, path: string): Leaf[] {
 		? [{ path, value }]
 		: Object.entries(value as Loose).flatMap(([key, inner]) => leaves(inner, `${path}.${key}`))
 }
+/** What a number without a unit of its own is called in the schema. */
+const unitless = ['count', 'label']
 function wordsOf({ path, value }: Leaf): string {
-	const unit = metaOf(path)?.unit
-	return valueWords(value, unit === 'count' ? '' : unit)
+	const meta = metaOf(path)
+	if (meta?.kind === 'choice' && typeof value === 'string') return termWords(value)
+	return valueWords(value, unitless.includes(meta?.unit ?? '') ? '' : meta?.unit)
 }
 /** One row a field; left and right of the same measure share it. */
 function measureRows(found: readonly Leaf[]): Row[] {
@@ -73,12 +87,42 @@ const reasonRows = (found: readonly Leaf[]): Row[] =>
 			values: [wordsOf(leaf)],
 		}
 	})
+const dotted = (side: string): string => (side === 'none' ? '' : `, ${side}`)
+/** What ended a hold, one row an outcome. */
+function outcomeRows({ outcomes = [] }: SignedVisit['visit']): Row[] {
+	return outcomes.map((outcome, at) => {
+		const { rule, side, result, found, how, by, on, lifts, treatingDoctorClears } = outcome
+		const freed = listed(lifts.map((what) => holdableNames[what])) || 'nothing'
+		return {
+			key: `outcomes.${at}`,
+			title: `${capital(signInWords(rule.replace(/^screening\./, '')))}${dotted(side)}`,
+			values: [
+				`${result}: ${found} (${how}, ${by}, ${dayInWords(on)}). No longer held: ${freed}.` +
+					(treatingDoctorClears ? ' The treating doctor allows sport.' : ''),
+			],
+		}
+	})
+}
+const setAsideRows = ({ coreSetAside = [] }: SignedVisit['visit']): Row[] =>
+	coreSetAside.map(({ question, why }) => ({
+		key: `coreSetAside.${question}`,
+		title: capital(coreQuestionNames[question] ?? question),
+		values: [why],
+	}))
+/** What is told in sentences of its own, after the fields. */
+function toldGroups(visit: SignedVisit['visit']): Group[] {
+	const told = [
+		{ title: 'Outcomes', rows: outcomeRows(visit) },
+		{ title: 'Core questions set aside', rows: setAsideRows(visit) },
+	]
+	return told.flatMap(({ title, rows }) => (rows.length > 0 ? [{ title, rows, sided: false }] : []))
+}
 /**
  * All fields of the visit that hold something, in the order of the form; left and right beside each
  * other. A safeguarding note is read in the assessment alone.
  */
 export function groupsOf(visit: SignedVisit['visit']): Group[] {
-	return Object.entries(groups).flatMap(([key, title]) => {
+	const fields = Object.entries(groups).flatMap(([key, title]) => {
 		const found = leaves((visit as Loose)[key], key).filter(
 			({ path }) => privateTopicAt(path) !== 'safeguarding',
 		)
@@ -86,6 +130,7 @@ export function groupsOf(visit: SignedVisit['visit']): Group[] {
 		const rows = key === 'notMeasured' ? reasonRows(found) : measureRows(found)
 		return [{ title, rows, sided: rows.some((row) => row.values.length === 2) }]
 	})
+	return [...fields, ...toldGroups(visit)]
 }
 /** The frozen assessment, as the engine of its time wrote it. */
 export const assessmentOf = ({ assessment }: SignedVisit): KeptAssessment =>

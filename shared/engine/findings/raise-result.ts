@@ -41,7 +41,7 @@ export interface RaiseStep extends Statement {
 	from: string
 	/** What it is for or waits for. */
 	when: RaiseStepWhen
-	/** The most in any pair of those it is walked in, from then on, mm. */
+	/** The most in any pair from then on, mm. */
 	addMm: PerSide<number>
 }
 export type RaiseStepWhen =

@@ -40,21 +40,7 @@ function weaning(baseMm: number, aimed: Aimed, protocol: Protocol): RaiseStep[] 
 		)
 	})
 }
-/** The most that any of some pairs is given under each heel, mm. */
-const mostIn = (pairs: readonly InPair[]): PerSide<number> =>
-	perSide((side) => Math.max(0, ...pairs.map(({ entry }) => entry[side].addMm)))
-/**
- * The most in the shoes that a step is walked in: roomy ones, or boots. Where none of the kind is
- * known, what the others are given.
- */
-function mostInKind(given: readonly InPair[], roomy: boolean): PerSide<number> {
-	const ofKind = given.filter(({ pair }) => pair.roomy === roomy)
-	return mostIn(ofKind.length > 0 ? ofKind : given)
-}
-/** A step is walked only with something to walk on. */
-const stepIn = (mm: PerSide<number>, made: (mm: PerSide<number>) => RaiseStep): RaiseStep[] =>
-	mm.left + mm.right > 0 ? [made(mm)] : []
-/** The steps of a visit; none where nothing is given in any pair, no training where none in boots. */
+/** The steps of a visit; none where nothing is given in any pair. */
 export function raiseSteps(
 	given: readonly InPair[],
 	aimed: Aimed,
@@ -63,24 +49,21 @@ export function raiseSteps(
 	const worn = given.filter(({ entry }) => entry.left.addMm + entry.right.addMm > 0)
 	if (worn.length === 0) return []
 	const baseMm = Math.max(...worn.map((pair) => pair.baseMm))
-	const inRoomy = mostInKind(given, true)
-	const inBoots = mostInKind(given, false)
+	const mm = withCorrection(baseMm, aimed)
 	const days = protocol.value('raise.trainingAfterDays')
 	const wholeSessions = protocol.value('insert.wearWholeSessions')
 	const weeks = protocol.value('raise.reviewWeeks')
 	return [
-		...stepIn(inRoomy, (mm) => step(0, 'everyday', mm, state('raise.step-everyday', { mm, days }))),
-		...stepIn(inBoots, (mm) => step(days, 'training', mm, state('raise.step-training', { mm }))),
-		...stepIn(inBoots, (mm) =>
-			step(
-				protocol.value('raise.matchAfterDays'),
-				'match',
-				mm,
-				state('raise.step-match', { mm, wholeSessions }),
-			),
+		step(0, 'everyday', mm, state('raise.step-everyday', { mm, days })),
+		step(days, 'training', mm, state('raise.step-training', { mm })),
+		step(
+			protocol.value('raise.matchAfterDays'),
+			'match',
+			mm,
+			state('raise.step-match', { mm, wholeSessions }),
 		),
 		step(0, 'stop', none, state('raise.step-stop')),
-		step(weeks * daysPerWeek, 're-check', mostIn(given), state('raise.step-re-check', { weeks })),
+		step(weeks * daysPerWeek, 're-check', mm, state('raise.step-re-check', { weeks })),
 		...(baseMm > 0 ? weaning(baseMm, aimed, protocol) : []),
 	]
 }
