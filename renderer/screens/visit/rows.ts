@@ -9,14 +9,7 @@ import type { KeptAssessment } from '../../../shared/engine/findings/assessment.
 import { choiceWords } from '../../../shared/engine/visit/decisions.ts'
 import { privateTopicAt } from '../../../shared/engine/visit/private.ts'
 import { termWords } from '../../../shared/engine/visit/terms.ts'
-import { listed } from '../../../shared/engine/words/en/format.ts'
-import {
-	coreQuestionNames,
-	holdableNames,
-	signInWords,
-} from '../../../shared/engine/words/en/gate.ts'
-import { capital } from '../../../shared/engine/words/words.ts'
-import { dayInWords } from '../../parts/dates.ts'
+import { coreQuestionNames, signInWords } from '../../../shared/engine/words/en/gate.ts'
 
 type Loose = Record<string, unknown>
 export interface Row {
@@ -32,7 +25,6 @@ export interface Group {
 }
 const groups: Record<string, string> = {
 	player: 'Player',
-	complaint: 'Complaint',
 	play: 'Play',
 	body: 'Body',
 	feet: 'Feet',
@@ -41,7 +33,6 @@ const groups: Record<string, string> = {
 	conditions: 'Conditions',
 	screening: 'Flags',
 	footwear: 'Pairs',
-	means: 'Pairs to buy',
 	season: 'Season',
 	notMeasured: 'Not measured',
 	notes: 'Clinical notes',
@@ -58,9 +49,18 @@ function leaves(value: unknown, path: string): Leaf[] {
 }
 /** What a number without a unit of its own is called in the schema. */
 const unitless = ['count', 'label']
+/** What is kept by its id: the sign of an outcome, a core question. */
+function nameOfId(path: string, id: string): string | undefined {
+	if (/^outcomes\.\d+\.rule$/.test(path)) return signInWords(id.replace(/^screening\./, ''))
+	return /^coreSetAside\.\d+\.question$/.test(path) ? coreQuestionNames[id] : undefined
+}
 function wordsOf({ path, value }: Leaf): string {
 	const meta = metaOf(path)
-	if (meta?.kind === 'choice' && typeof value === 'string') return termWords(value)
+	if (typeof value === 'string') {
+		const name = nameOfId(path, value)
+		if (name !== undefined) return name
+		if (meta?.kind === 'choice') return termWords(value)
+	}
 	return valueWords(value, unitless.includes(meta?.unit ?? '') ? '' : meta?.unit)
 }
 /** One row a field; left and right of the same measure share it. */
@@ -87,42 +87,12 @@ const reasonRows = (found: readonly Leaf[]): Row[] =>
 			values: [wordsOf(leaf)],
 		}
 	})
-const dotted = (side: string): string => (side === 'none' ? '' : `, ${side}`)
-/** What ended a hold, one row an outcome. */
-function outcomeRows({ outcomes = [] }: SignedVisit['visit']): Row[] {
-	return outcomes.map((outcome, at) => {
-		const { rule, side, result, found, how, by, on, lifts, treatingDoctorClears } = outcome
-		const freed = listed(lifts.map((what) => holdableNames[what])) || 'nothing'
-		return {
-			key: `outcomes.${at}`,
-			title: `${capital(signInWords(rule.replace(/^screening\./, '')))}${dotted(side)}`,
-			values: [
-				`${result}: ${found} (${how}, ${by}, ${dayInWords(on)}). No longer held: ${freed}.` +
-					(treatingDoctorClears ? ' The treating doctor allows sport.' : ''),
-			],
-		}
-	})
-}
-const setAsideRows = ({ coreSetAside = [] }: SignedVisit['visit']): Row[] =>
-	coreSetAside.map(({ question, why }) => ({
-		key: `coreSetAside.${question}`,
-		title: capital(coreQuestionNames[question] ?? question),
-		values: [why],
-	}))
-/** What is told in sentences of its own, after the fields. */
-function toldGroups(visit: SignedVisit['visit']): Group[] {
-	const told = [
-		{ title: 'Outcomes', rows: outcomeRows(visit) },
-		{ title: 'Core questions set aside', rows: setAsideRows(visit) },
-	]
-	return told.flatMap(({ title, rows }) => (rows.length > 0 ? [{ title, rows, sided: false }] : []))
-}
 /**
  * All fields of the visit that hold something, in the order of the form; left and right beside each
  * other. A safeguarding note is read in the assessment alone.
  */
 export function groupsOf(visit: SignedVisit['visit']): Group[] {
-	const fields = Object.entries(groups).flatMap(([key, title]) => {
+	return Object.entries(groups).flatMap(([key, title]) => {
 		const found = leaves((visit as Loose)[key], key).filter(
 			({ path }) => privateTopicAt(path) !== 'safeguarding',
 		)
@@ -130,7 +100,6 @@ export function groupsOf(visit: SignedVisit['visit']): Group[] {
 		const rows = key === 'notMeasured' ? reasonRows(found) : measureRows(found)
 		return [{ title, rows, sided: rows.some((row) => row.values.length === 2) }]
 	})
-	return [...fields, ...toldGroups(visit)]
 }
 /** The frozen assessment, as the engine of its time wrote it. */
 export const assessmentOf = ({ assessment }: SignedVisit): KeptAssessment =>
