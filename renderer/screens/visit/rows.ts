@@ -4,12 +4,11 @@
  */
 
 import type { SignedVisit } from '../../../shared/contract.ts'
-import { isLeaf, metaOf, sideOf, titleOf, valueWords } from '../../../shared/desk/records/told.ts'
+import { leafWords } from '../../../shared/desk/records/leaf-words.ts'
+import { isLeaf, sideOf, titleOf, valueWords } from '../../../shared/desk/records/told.ts'
 import type { KeptAssessment } from '../../../shared/engine/findings/assessment.ts'
 import { choiceWords } from '../../../shared/engine/visit/decisions.ts'
 import { privateTopicAt } from '../../../shared/engine/visit/private.ts'
-import { termWords } from '../../../shared/engine/visit/terms.ts'
-import { coreQuestionNames, signInWords } from '../../../shared/engine/words/en/gate.ts'
 
 type Loose = Record<string, unknown>
 export interface Row {
@@ -47,22 +46,7 @@ function leaves(value: unknown, path: string): Leaf[] {
 		? [{ path, value }]
 		: Object.entries(value as Loose).flatMap(([key, inner]) => leaves(inner, `${path}.${key}`))
 }
-/** What a number without a unit of its own is called in the schema. */
-const unitless = ['count', 'label']
-/** What is kept by its id: the sign of an outcome, a core question. */
-function nameOfId(path: string, id: string): string | undefined {
-	if (/^outcomes\.\d+\.rule$/.test(path)) return signInWords(id.replace(/^screening\./, ''))
-	return /^coreSetAside\.\d+\.question$/.test(path) ? coreQuestionNames[id] : undefined
-}
-function wordsOf({ path, value }: Leaf): string {
-	const meta = metaOf(path)
-	if (typeof value === 'string') {
-		const name = nameOfId(path, value)
-		if (name !== undefined) return name
-		if (meta?.kind === 'choice') return termWords(value)
-	}
-	return valueWords(value, unitless.includes(meta?.unit ?? '') ? '' : meta?.unit)
-}
+const wordsOf = ({ path, value }: Leaf): string => leafWords(path, value)
 /** One row a field; left and right of the same measure share it. */
 function measureRows(found: readonly Leaf[]): Row[] {
 	const sided = found.some(({ path }) => sideOf(path) !== undefined)
