@@ -63,6 +63,19 @@ export function RowColumns({
 		</Box>
 	)
 }
+/** What a row is called, and how it is meant. */
+export function RowLabel({ title, hint }: { title: string; hint?: string | undefined }) {
+	return (
+		<Box sx={{ pt: 1 }}>
+			<Typography sx={{ fontWeight: 600 }}>{title}</Typography>
+			{hint ? (
+				<Typography variant="body2" color="text.secondary">
+					{hint}
+				</Typography>
+			) : null}
+		</Box>
+	)
+}
 /** A row of the form: its label once, then one field, or left and right in their columns. */
 export function FieldRow({
 	paths,
@@ -73,18 +86,8 @@ export function FieldRow({
 	'path' | 'before'
 >) {
 	const meta = fieldMeta(visitSchema, paths[0] ?? '')
-	const label = (
-		<Box sx={{ pt: 1 }}>
-			<Typography sx={{ fontWeight: 600 }}>{meta.title}</Typography>
-			{hint ? (
-				<Typography variant="body2" color="text.secondary">
-					{hint}
-				</Typography>
-			) : null}
-		</Box>
-	)
 	return (
-		<RowColumns label={label} two={paths.length === 2}>
+		<RowColumns label={<RowLabel title={meta.title} hint={hint} />} two={paths.length === 2}>
 			{paths.map((path, index) => (
 				<MeasureField
 					key={path}

@@ -127,6 +127,7 @@ export function assess(
 		...(grown ? { growth: grown } : {}),
 		footwear: shoes,
 		insert: inserts,
+		raise: { workings: raised.workings },
 		prescription: prescribe(
 			visit,
 			before,

@@ -6,7 +6,7 @@ import { mkdtempSync, readdirSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { expect, type Page, test } from '@playwright/test'
-import { decideOn, hostCall } from './drive.ts'
+import { decideOn, hostCall, settleQuestions } from './drive.ts'
 import { startHost } from './host.ts'
 import {
 	checkInElsewhere,
@@ -32,6 +32,14 @@ async function signAtScreen(page: Page) {
 		await page.getByRole('button', { name: 'Open the assessment and sign' }).press('Enter')
 		await expect(page.getByRole('heading', { name: 'Sign and report' })).toBeVisible()
 		const sign = page.getByRole('button', { name: 'Sign', exact: true })
+		// nothing is signed with a question open: each is settled on Decide, and back
+		await expect(sign).toBeDisabled()
+		await page.getByRole('button', { name: 'Go to Decide' }).press('Enter')
+		await settleQuestions(page)
+		await page
+			.getByRole('navigation', { name: 'Steps' })
+			.getByRole('button', { name: 'Sign and report' })
+			.press('Enter')
 		await expect(sign).toBeEnabled()
 		await sign.press('Enter')
 		await expect(page.getByText('Signed', { exact: true }).first()).toBeVisible({

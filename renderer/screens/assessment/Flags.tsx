@@ -98,7 +98,9 @@ export function Flags({ draft, change, assessment }: StepProps) {
 			.flatMap((complaint) => complaint.opens),
 		...questionsOfRecorded(draft.visit),
 	])
-	const core = coreOf({ draft, change, assessment }).flatMap((question) => lineOf(question) ?? [])
+	const core = coreOf({ draft, change, assessment }).flatMap(
+		(question) => lineOf(question, draft.visit) ?? [],
+	)
 	// what already holds an answer stays open, whatever is chosen
 	const shown = opened.filter(
 		(path) =>
@@ -124,6 +126,7 @@ export function Flags({ draft, change, assessment }: StepProps) {
 			<AskedInPrivate draft={draft} change={change} />
 			<Paper variant="outlined" sx={{ p: 2 }}>
 				<Typography variant="h2">What the player complains of</Typography>
+				<FieldRow paths={['complaint']} draft={draft} change={change} />
 				<Typography variant="body2" color="text.secondary">
 					Choose what fits; only its questions open.
 				</Typography>

@@ -7,6 +7,7 @@ import { coreQuestionNames } from '../../../shared/engine/words/en/gate.ts'
 import { capital } from '../../../shared/engine/words/words.ts'
 import { clinicProtocol } from '../../parts/clinicProtocol.ts'
 import { Disclosure } from '../../parts/Disclosure.tsx'
+import { readPath } from '../../parts/draft-path.ts'
 import { Question } from './FlagsQuestion.tsx'
 import { reasonsBegun, reasonTyped, withReasonTyped } from './flagsTyped.ts'
 import { questionGroup } from './questions.ts'
@@ -25,10 +26,19 @@ export const coreOf = ({ draft: { visit }, assessment }: AssessedProps): CoreQue
 		ottawa: assessment?.screening.ottawa ?? {},
 		protocol: clinicProtocol,
 	})
-/** The path of a question that is answered on a line of its own; undefined where it is a group. */
-export function lineOf({ paths: [path] }: CoreQuestion): string | undefined {
+/** Whether a path is answered on a line of its own, and not in a group. */
+function isLine(path: string): boolean {
 	const [, name = ''] = path.split('.')
-	return path.split('.').length === 2 && !questionGroup(`screening.${name}`) ? path : undefined
+	return path.split('.').length === 2 && !questionGroup(`screening.${name}`)
+}
+/**
+ * The path of a question that is answered on a line of its own: one that is answered already before
+ * the one that is asked first. Undefined where it is a group.
+ */
+export function lineOf({ paths }: CoreQuestion, visit: Visit): string | undefined {
+	const [first] = paths
+	if (!isLine(first)) return undefined
+	return paths.find((path) => isLine(path) && readPath(visit, path) !== undefined) ?? first
 }
 const setAsideIn = ({ coreSetAside = [] }: Visit, id: string) =>
 	coreSetAside.find(({ question }) => question === id)
@@ -85,7 +95,7 @@ function Core(
 ) {
 	const { question, open, draft, change, assessment } = props
 	const { id } = question
-	const line = lineOf(question)
+	const line = lineOf(question, draft.visit)
 	const gate = assessment?.prescription?.gate
 	const unasked =
 		gate && [gate.person, gate.left, gate.right].some((part) => part.unasked.includes(id))

@@ -59,7 +59,12 @@ export const steps: readonly Step[] = [
 		alsoAsks: [],
 		groups: [groupOf(sections.feet), groupOf(sections.capture)],
 	},
-	{ name: 'Ankles', topics: ['ankle'], alsoAsks: [], groups: [groupOf(sections.ankles)] },
+	{
+		name: 'Ankles',
+		topics: ['ankle', 'raise'],
+		alsoAsks: [],
+		groups: [groupOf(sections.ankles)],
+	},
 	{
 		name: 'Posture',
 		topics: ['posture'],
@@ -79,6 +84,7 @@ export const steps: readonly Step[] = [
 			'screening',
 			'sizing',
 			'ankle',
+			'raise',
 			'posture',
 			'growth',
 			'footwear',

@@ -4,7 +4,8 @@
  */
 
 import type { SignedVisit } from '../../../shared/contract.ts'
-import { isLeaf, metaOf, sideOf, titleOf, valueWords } from '../../../shared/desk/records/told.ts'
+import { leafWords } from '../../../shared/desk/records/leaf-words.ts'
+import { isLeaf, sideOf, titleOf, valueWords } from '../../../shared/desk/records/told.ts'
 import type { KeptAssessment } from '../../../shared/engine/findings/assessment.ts'
 import { choiceWords } from '../../../shared/engine/visit/decisions.ts'
 import { privateTopicAt } from '../../../shared/engine/visit/private.ts'
@@ -50,10 +51,7 @@ function leaves(value: unknown, path: string): Leaf[] {
 		? [{ path, value }]
 		: Object.entries(value as Loose).flatMap(([key, inner]) => leaves(inner, `${path}.${key}`))
 }
-function wordsOf({ path, value }: Leaf): string {
-	const unit = metaOf(path)?.unit
-	return valueWords(value, unit === 'count' ? '' : unit)
-}
+const wordsOf = ({ path, value }: Leaf): string => leafWords(path, value)
 /** One row a field; left and right of the same measure share it. */
 function measureRows(found: readonly Leaf[]): Row[] {
 	const sided = found.some(({ path }) => sideOf(path) !== undefined)

@@ -12,6 +12,7 @@ import type { InsertResult } from './insert-result.ts'
 import type { LoadingResult } from './loading-result.ts'
 import type { PostureResult } from './posture-result.ts'
 import type { Prescription } from './prescription-result.ts'
+import type { RaiseResult } from './raise-result.ts'
 import type { ScreeningResult } from './screening-result.ts'
 import type { SizingResult } from './sizing-result.ts'
 
@@ -57,6 +58,8 @@ export interface Assessment {
 	footwear: FootwearResult
 	loading: LoadingResult
 	insert: InsertResult
+	/** How the figures of `prescription.raise` came about; records before 0.4 have none. */
+	raise?: Pick<RaiseResult, 'workings'>
 	/** The one plan; records before 0.4 have none. */
 	prescription: Prescription
 	/** All rooms' findings, most consequential first. */

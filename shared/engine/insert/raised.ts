@@ -3,6 +3,7 @@
  * heels is the lower of the two feet; what one foot has above it lifts the shorter leg.
  */
 import type { InsertElement, Kept, RaisePlan } from '../findings/assessment.ts'
+import { present } from '../plain/present.ts'
 import { bothSides, otherSide, rounded } from '../visit/sides.ts'
 import type { Sole } from '../visit/terms.ts'
 import type { Side, Visit } from '../visit/visit.ts'
@@ -34,8 +35,16 @@ const aboveMm = (pair: RaisedPair, side: Side): number =>
 	isByInsert(pair, side) ? Math.max(0, insideMm(pair, side) - insideMm(pair, otherSide(side))) : 0
 
 /** How the raise differs from pair to pair; undefined where it is the same in all. */
-function byPair(pairs: readonly RaisedPair[], side: Side, heightOf: (pair: RaisedPair) => number) {
-	const heights = pairs.map((pair) => ({ pair: pair.pair, mm: rounded(heightOf(pair), 1) }))
+function byPair(
+	pairs: readonly RaisedPair[],
+	{ footwear = [] }: Visit,
+	side: Side,
+	heightOf: (pair: RaisedPair) => number,
+) {
+	const heights = pairs.map((raised) => {
+		const name = footwear.find(({ id }) => id === raised.pair)?.name
+		return present({ pair: raised.pair, name, mm: rounded(heightOf(raised), 1) })
+	})
 	return new Set(heights.map(({ mm }) => mm)).size > 1 ? { side, heights } : undefined
 }
 const whereOf = (pairs: readonly RaisedPair[], visit: Visit): InsertElement['where'] => {
@@ -85,7 +94,7 @@ export function raiseElements(visit: Visit, raise: Raises, facts: InsertFacts): 
 		const pairs = raise.pairs.filter((pair) => heightOf(pair) > 0)
 		if (pairs.length === 0) return []
 		const value = rounded(Math.min(...pairs.map(heightOf)), 1)
-		const differing = byPair(pairs, facts.side, heightOf)
+		const differing = byPair(pairs, visit, facts.side, heightOf)
 		return [
 			{
 				element,

@@ -1,34 +1,21 @@
 /** What else is to be done, in the clinician's words, and which warning signs are printed. */
 import { Box, Checkbox, FormControlLabel, FormGroup, Stack } from '@mui/material'
 import { useState } from 'react'
-import { mayStretchCalf } from '../../../../shared/engine/asked/stretching.ts'
-import { openGate } from '../../../../shared/engine/facts/held.ts'
 import { capital, defaultWarningSigns } from '../../../../shared/engine/words/words.ts'
-import type { AssessedProps, DraftProps } from '../stepProps.ts'
+import type { DraftProps } from '../stepProps.ts'
 import { type ActionRow, actionRows, decide, setActions } from './decisions.ts'
 import { Section } from './Section.tsx'
 import { Words } from './Words.tsx'
 
 const nothing: ActionRow = { what: '', when: '', who: '' }
-const stretching = 'Calf stretching, knee straight and bent'
-const actionHints: readonly ActionRow[] = [
-	{
-		what: 'Change to a pair with room before the longest toe',
-		when: 'before the next match',
-		who: 'player and guardian',
-	},
-	{
-		what: stretching,
-		when: 'daily until the review',
-		who: 'player',
-	},
-	{ what: 'Measure both feet again', when: 'at the review date', who: 'clinic' },
-]
-export function Actions({ draft, change, assessment }: AssessedProps) {
-	const gate = assessment?.prescription.gate ?? openGate
-	const hints = actionHints.map((hint) =>
-		hint.what === stretching && !mayStretchCalf(draft.visit, gate) ? nothing : hint,
-	)
+/** What is typed is the clinician's: the hints ask and propose nothing. */
+const hint: ActionRow = {
+	what: 'One thing to do',
+	when: 'By a day, or how often',
+	who: 'Who does it',
+}
+const rowKeys = ['first', 'second', 'third'] as const
+export function Actions({ draft, change }: DraftProps) {
 	const [rows, setRows] = useState(() => actionRows(draft))
 	const put = (at: number, patch: Partial<ActionRow>) => {
 		const next = rows.map((row, index) => (index === at ? { ...row, ...patch } : row))
@@ -38,12 +25,12 @@ export function Actions({ draft, change, assessment }: AssessedProps) {
 	return (
 		<Section title="What to do now">
 			<Stack spacing={1.5}>
-				{hints.map((hint, at) => {
+				{rowKeys.map((key, at) => {
 					const row = rows[at] ?? nothing
 					const missing = !row.what.trim() && `${row.when}${row.who}`.trim() !== ''
 					return (
 						<Box
-							key={actionHints[at]?.what}
+							key={key}
 							sx={{
 								display: 'grid',
 								gridTemplateColumns: { xs: '1fr', md: '3fr 2fr 2fr' },

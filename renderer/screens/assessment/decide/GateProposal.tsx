@@ -34,37 +34,39 @@ export function GateProposal(props: AskedProps) {
 function Held({ gate }: { gate: Gate }) {
 	const rows = heldBy(gate)
 	if (rows.length === 0) return null
+	const signs = Map.groupBy(
+		rows,
+		({ sign, since }) => `${capital(sign)}, since ${dayInWords(since)}`,
+	)
 	return (
 		<Box>
 			<Typography sx={{ fontWeight: 600 }}>Held</Typography>
 			<Box component="ul" sx={{ m: 0, pl: 2.5 }}>
-				{rows.map(({ key, sign, what, until, since }) => (
-					<li key={key}>
-						{capital(sign)}, since {dayInWords(since)}: {what}, until {until}.
+				{[...signs].map(([sign, holds]) => (
+					<li key={sign}>
+						{sign}
+						{holds.map(({ key, what, until }) => (
+							<Typography key={key} variant="body2">
+								{capital(what)}: until {until}.
+							</Typography>
+						))}
 					</li>
 				))}
 			</Box>
 		</Box>
 	)
 }
-/** The signs that stop: what was done about them is written before anything can be signed. */
+/**
+ * What was done about the signs that stop is written before anything can be signed. The signs stand
+ * below, among the findings.
+ */
 function Done({ assessment, draft, change }: AskedProps) {
 	if (!refers(assessment)) return null
-	const { screening } = assessment
 	const done = draft.decisions.referralDone ?? ''
-	const signs = screening.items.filter(
-		({ state, action }) => state === 'yes' && action === screening.action,
-	)
 	return (
 		<Stack spacing={1.5}>
 			<Alert severity="error" role="alert">
-				<AlertTitle>Stop: {actionWords[screening.action]}</AlertTitle>
-				{signs.map((sign) => (
-					<Typography key={`${sign.id} ${sign.side}`} variant="body2">
-						{sign.says}
-						{sign.side === 'left' || sign.side === 'right' ? ` (${sign.side})` : ''}
-					</Typography>
-				))}
+				<AlertTitle>Stop: {actionWords[assessment.screening.action]}</AlertTitle>
 				<Typography variant="body2">
 					Act on this before footwear. The record cannot be signed until you write what was done.
 				</Typography>

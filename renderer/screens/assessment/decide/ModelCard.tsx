@@ -65,8 +65,8 @@ function mainReasons({ stops, against }: RankedModel): string {
 
 interface ModelCardProps {
 	ranked: RankedModel
-	/** Place in the order of those that pass. */
-	place: number
+	/** Place in the order of those that pass, where that order is shown. */
+	place?: number
 	/** As it stands on the shelf; its sole is drawn from it. */
 	model: Model | undefined
 	/** Whether it is to try. */
@@ -121,7 +121,7 @@ function Head({ ranked, place, full, mark, marked }: ModelCardProps) {
 	return (
 		<Box sx={{ display: 'flex', flexWrap: 'wrap', gap: 1.5, alignItems: 'center' }}>
 			<Typography variant="h3" tabIndex={-1}>
-				{stopped ? '' : `${place}. `}
+				{place === undefined ? '' : `${place}. `}
 				{ranked.name}, {sizeWords(ranked.size)}
 			</Typography>
 			<Chip size="small" color={colour} label={words} />

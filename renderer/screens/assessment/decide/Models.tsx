@@ -4,6 +4,7 @@
  */
 import { Alert, Box, Link, Stack, Typography } from '@mui/material'
 import type { RankedModel } from '../../../../shared/engine/findings/assessment.ts'
+import { present } from '../../../../shared/engine/plain/present.ts'
 import { Disclosure } from '../../../parts/Disclosure.tsx'
 import { changedIn, changeFields } from './answering.ts'
 import { ModelCard } from './ModelCard.tsx'
@@ -53,9 +54,7 @@ function Matched(props: MatchedProps) {
 	const passing = ranked.filter(({ verdict }) => verdict !== 'unsuitable')
 	const stopped = ranked.filter(({ verdict }) => verdict === 'unsuitable')
 	const toTry = chosen.flatMap((id) => ranked.filter((model) => model.id === id))
-	const card = (model: RankedModel) => (
-		<Card key={model.id} {...props} model={model} place={passing.indexOf(model) + 1} />
-	)
+	const card = (model: RankedModel) => <Card key={model.id} {...props} model={model} />
 	return (
 		<Box component="section" aria-label={`On the shelf: ${titleOfQuestion(question.id)}`}>
 			<Stack spacing={1.5}>
@@ -76,7 +75,9 @@ function Matched(props: MatchedProps) {
 							share in the order: a smaller sum stands first. It is no measure of quality.
 						</Typography>
 						<Box component="ol" aria-label="Models that pass" sx={list}>
-							{passing.map(card)}
+							{passing.map((model, at) => (
+								<Card key={model.id} {...props} model={model} place={at + 1} />
+							))}
 						</Box>
 						{passing.length === 0 && (
 							<Alert severity="warning">
@@ -93,7 +94,7 @@ function Matched(props: MatchedProps) {
 		</Box>
 	)
 }
-function Card(props: MatchedProps & { model: RankedModel; place: number }) {
+function Card(props: MatchedProps & { model: RankedModel; place?: number }) {
 	const { question, assessment, draft, change, shelf, chosen, model, place } = props
 	const put = (on: boolean) =>
 		change((now) =>
@@ -104,7 +105,7 @@ function Card(props: MatchedProps & { model: RankedModel; place: number }) {
 	return (
 		<ModelCard
 			ranked={model}
-			place={place}
+			{...present({ place })}
 			model={shelf?.models.find((known) => known.id === model.id)}
 			marked={chosen.includes(model.id)}
 			full={chosen.length >= mostModels}

@@ -1,9 +1,11 @@
-/** The pairs owned, each with its verdict. */
+/** The pairs owned, each with its verdict. What a finding below says of a pair is not said twice. */
 import { Box, Typography } from '@mui/material'
-import type { FootwearResult } from '../../../../shared/engine/findings/assessment.ts'
+import type { FootwearResult, OwnedPair } from '../../../../shared/engine/findings/assessment.ts'
+import type { Finding } from '../../../../shared/engine/findings/finding.ts'
 import { workTitle } from '../../../../shared/engine/report/marked.ts'
 import { capital } from '../../../../shared/engine/words/words.ts'
 import { dayInWords } from '../../../parts/dates.ts'
+import { findingsIn } from './answering.ts'
 import { verdictWords } from './proposalWords.ts'
 import { nameOfPair } from './proposedFields.ts'
 import type { AskedProps } from './stepTypes.ts'
@@ -14,20 +16,28 @@ function workName({ modifications = [], lacing = [] }: FootwearResult, id: strin
 	const found = [...modifications, ...lacing].find((work) => isWork(work, id))
 	return found ? workTitle(found) : id.replaceAll(/[.-]/g, ' ')
 }
-export function OwnedProposal({ assessment, draft }: AskedProps) {
+/** Whether a finding is made of the same grounds as the verdict of the pair. */
+const isSaidIn = ({ id, code, params }: Finding, { because, params: own }: OwnedPair): boolean =>
+	code === 'footwear.pair' &&
+	because.includes(id) &&
+	JSON.stringify(params.said) === JSON.stringify(own.said)
+export function OwnedProposal({ assessment, question, draft }: AskedProps) {
 	const { prescription, footwear } = assessment
+	const below = findingsIn(question, assessment)
 	return (
 		<Box component="ul" sx={{ m: 0, p: 0, listStyle: 'none', display: 'grid', gap: 1 }}>
-			{prescription.owned.map(({ id, verdict, by, says, work }) => (
-				<li key={id}>
+			{prescription.owned.map((pair) => (
+				<li key={pair.id}>
 					<Typography sx={{ fontWeight: 600 }}>
-						{capital(nameOfPair(draft.visit, id))}: {verdictWords[verdict]}
-						{by ? ` by ${dayInWords(by)}` : ''}
+						{capital(nameOfPair(draft.visit, pair.id))}: {verdictWords[pair.verdict]}
+						{pair.by ? ` by ${dayInWords(pair.by)}` : ''}
 					</Typography>
-					<Typography>{says}</Typography>
-					{work.length > 0 && (
+					{!below.some((finding) => isSaidIn(finding, pair)) && (
+						<Typography>{pair.says}</Typography>
+					)}
+					{pair.work.length > 0 && (
 						<Typography variant="body2">
-							Changes: {work.map((one) => workName(footwear, one)).join('; ')}
+							Changes: {pair.work.map((one) => workName(footwear, one)).join('; ')}
 						</Typography>
 					)}
 				</li>

@@ -35,8 +35,8 @@ function OnePair({ pair, ownedName }: OnePairProps) {
 			<Facts
 				facts={[
 					['For', surfaces.map(termWords).join(', ')],
-					['What it takes', meansWords[means]],
-					['Pair owned that serves', ownedName],
+					['Needed', meansWords[means]],
+					['Owned pair that serves', ownedName],
 					['Sole', sole && termWords(sole)],
 					['Inside length', insideLengthMm && spanWords(insideLengthMm)],
 					['Width', width],

@@ -15,6 +15,7 @@ import { Words } from './Words.tsx'
 const rooms: readonly Topic[] = [
 	'sizing',
 	'ankle',
+	'raise',
 	'posture',
 	'growth',
 	'screening',
@@ -39,7 +40,7 @@ export function Quiet({ draft, change, assessment }: AssessedProps) {
 			<Disclosure label="Own lines, actions and warning signs">
 				<Stack spacing={3} sx={{ pt: 1 }}>
 					<OwnLines draft={draft} change={change} />
-					<Actions draft={draft} change={change} assessment={assessment} />
+					<Actions draft={draft} change={change} />
 					<WarningSigns draft={draft} change={change} />
 				</Stack>
 			</Disclosure>

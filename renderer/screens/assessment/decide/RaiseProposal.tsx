@@ -9,14 +9,14 @@ import { SideTable } from './SideTable.tsx'
 import type { AskedProps } from './stepTypes.ts'
 
 const aims: Readonly<Record<RaiseKind, string>> = {
-	range: 'range of the ankle: heel above forefoot',
-	pain: 'pain: added to the shoes worn',
-	'leg-length': 'leg length: added on one side',
-	none: 'none',
+	range: 'Heel above forefoot, for the range of the ankle',
+	pain: 'For pain, added to the shoes worn',
+	'leg-length': 'For the leg length, added on one side',
+	none: 'No raise is aimed at',
 }
 const offsets: Readonly<Record<RaiseInPair['offsetFrom'], string>> = {
 	measured: 'measured',
-	stated: 'as stated',
+	stated: 'usual for its kind',
 	unknown: 'offset not known',
 }
 const offsetWords = ({ offsetMm, offsetFrom }: RaiseInPair): string =>
@@ -27,10 +27,14 @@ export function RaiseProposal({ assessment, draft }: AskedProps) {
 	return (
 		<Stack spacing={1.5}>
 			<Typography>
-				Aim: {aims[aim.kind]}
-				{aim.mm ? `, ${aim.mm.left} mm left, ${aim.mm.right} mm right` : ''}
-				{aim.because.length > 0 ? `, because ${aim.because.map(readingInWords).join('; ')}` : ''}
+				{aims[aim.kind]}
+				{aim.mm ? `: ${aim.mm.left} mm left, ${aim.mm.right} mm right` : ''}
 			</Typography>
+			{aim.because.length > 0 && (
+				<Typography variant="body2" color="text.secondary">
+					because {aim.because.map(readingInWords).join('; ')}
+				</Typography>
+			)}
 			{aim.basis && <Basis because={aim.because} basis={aim.basis} />}
 			{pairs.length > 0 && (
 				<SideTable

@@ -12,11 +12,11 @@ import type { QuestionState } from './answering.ts'
 
 const mm = (value: number): string => `${Math.round(value * 10) / 10}`
 export const spanWords = ({ min, target, max }: Span): string =>
-	`${mm(min)} to ${mm(max)} mm inside, best ${mm(target)} mm`
+	`${mm(min)} to ${mm(max)} mm, best ${mm(target)} mm`
 const firmly: Readonly<Record<Firm['firmness'], string>> = {
 	steady: 'steady',
 	'near-a-limit': 'near a limit',
-	'either-way': 'either way',
+	'either-way': 'could go either way',
 	'not-worked-out': 'not worked out',
 }
 /** How surely a proposal stands within measuring error, and what to measure again where it matters. */
@@ -40,9 +40,9 @@ export const verdictWords: Readonly<Record<OwnedVerdict, string>> = {
 	'stop-wearing': 'stop wearing',
 }
 export const meansWords: Readonly<Record<RolePair['means'], string>> = {
-	keep: 'nothing needs to change',
-	'with-what-you-have': 'with what the player has',
-	buy: 'a new pair is worth it',
+	keep: 'the pair worn now',
+	'with-what-you-have': 'a pair the player owns',
+	buy: 'a new pair',
 }
 const madeBy: Readonly<Record<RaiseInFoot['madeBy'], string>> = {
 	none: '',

@@ -117,18 +117,23 @@ function Blocked({ blocks, goTo }: BlockedProps) {
 			<Box component="ul" sx={{ m: 0, pl: 2.5 }}>
 				{blocks.map((block) => (
 					<li key={`${block.path} ${block.code}`}>
-						{block.says}
-						{placesOf(block).map(({ title, step, question }) => (
-							<Button key={title} size="small" onClick={() => goTo(step, question)} sx={{ ml: 1 }}>
-								{title}
-							</Button>
-						))}
+						{saidOf(block)}
+						<Box sx={{ display: 'flex', flexWrap: 'wrap' }}>
+							{placesOf(block).map(({ title, step, question }) => (
+								<Button key={title} size="small" onClick={() => goTo(step, question)}>
+									{title}
+								</Button>
+							))}
+						</Box>
 					</li>
 				))}
 			</Box>
 		</Alert>
 	)
 }
+/** Questions that are open are named by the ways to them alone. */
+const saidOf = ({ code, says }: Block): string =>
+	code === 'signing.open-questions' ? 'Questions without an answer:' : says
 interface Place {
 	title: string
 	step: string

@@ -136,11 +136,12 @@ export const cautionSentences = {
 	}),
 	'insert.caution-by-pair': sentence<{
 		side: Side
-		heights: readonly { pair: string; mm: number }[]
+		/** An owned pair by its name, one to be chosen by `role.<role>`. */
+		heights: readonly { pair: string; name?: string; mm: number }[]
 	}>({
 		clinician: ({ side, heights }) =>
 			`The ${side} raise by pair: ` +
-			`${heights.map(({ pair, mm }) => `${pairWords(pair)} ${amount(mm, 'mm')}`).join(', ')}. Make ` +
+			`${heights.map(({ pair, name, mm }) => `${name ?? pairWords(pair)} ${amount(mm, 'mm')}`).join(', ')}. Make ` +
 			'it so that it comes out.',
 		laboratory: ({ heights }) =>
 			'With loose wedges under it, so that it comes to ' +
