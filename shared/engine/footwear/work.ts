@@ -109,7 +109,7 @@ export interface Caution {
 	code: Extract<StatementCode, `work.caution-${string}`>
 }
 /** A sentence of a row by itself, or with the numbers of the protocol and the facts. */
-type Saying = (facts: WorkFacts) => Statement
+type Saying = (facts: WorkFacts, side: FootwearWork['side']) => Statement
 export interface WorkRow {
 	id: string
 	/** Side by side, where what calls for it is of a side; else for a pair as a whole. */
@@ -121,6 +121,8 @@ export interface WorkRow {
 	avoided?: readonly Feature[]
 	/** What was measured that calls for it. @param side of a row that is told side by side */
 	found?(facts: WorkFacts, side: Side): Because[]
+	/** It does what these do, and more: they are not offered beside it. */
+	insteadOf?: readonly string[]
 	/** Only where each of these is sought as well. */
 	onlyWithSought?: readonly Feature[]
 	/** Where the sentence or its limits tell more than their code. */
@@ -172,7 +174,7 @@ function madeOf(
 ): FootwearWork {
 	const code = `work.${row.id}`
 	const name = plain(`${code}.name`)
-	const limits = row.limits?.(facts) ?? plain(`${code}.limits`)
+	const limits = row.limits?.(facts, side) ?? plain(`${code}.limits`)
 	const cautions = row.against
 		.filter(({ conditions }) =>
 			hasCondition(facts.visit, conditions, side === 'both' ? {} : { side }),
@@ -182,7 +184,7 @@ function madeOf(
 		id: row.id,
 		name: name.says,
 		side,
-		...(row.says?.(facts) ?? plain(code)),
+		...(row.says?.(facts, side) ?? plain(code)),
 		limits: limits.says,
 		because,
 		cautions: cautions.map(({ says }) => says),
@@ -205,5 +207,10 @@ function appliedTo(row: WorkRow, facts: WorkFacts): FootwearWork[] {
 	return [madeOf(row, 'both', once(found.flatMap(({ because }) => because)), facts)]
 }
 /** The rows that apply, in their order; both sides are told as one where both hold. */
-export const workOf = (rows: readonly WorkRow[], facts: WorkFacts): FootwearWork[] =>
-	rows.flatMap((row) => appliedTo(row, facts))
+export function workOf(rows: readonly WorkRow[], facts: WorkFacts): FootwearWork[] {
+	const work = rows.flatMap((row) => appliedTo(row, facts))
+	const spared = rows
+		.filter(({ id }) => work.some((one) => one.id === id))
+		.flatMap(({ insteadOf = [] }) => insteadOf)
+	return work.filter(({ id }) => !spared.includes(id))
+}

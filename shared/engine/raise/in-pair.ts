@@ -164,7 +164,9 @@ function limitsSaid(pair: RaisedPair, outcome: Outcome): Statement[] {
 	return [
 		...offsetSaid(pair, outcome),
 		...limitsReached(outcome),
-		...(outsole && shorter ? [state('raise.outsole', { side: shorter, mm: correctionMm })] : []),
+		...(outsole && shorter
+			? [state('raise.outsole', { side: shorter, mm: correctionMm, beside: baseMm > 0 })]
+			: []),
 		...(pair.heelSlips && baseMm + correctionMm > 0 ? [state('raise.heel-slips')] : []),
 	]
 }
@@ -186,18 +188,28 @@ function leftOff(pair: RaisedPair, limits: Pick<InPair, 'insideLimitMm' | 'pitch
 		}),
 	}
 }
-/** What is given in a pair within its limits. */
+/**
+ * What is given in a pair within its limits: the correction inside where it has room, unless painful
+ * heels would be left without; then it goes on the outsole.
+ */
 function givenIn(
-	{ correctionMm, shorter }: Aimed,
+	{ aim, correctionMm, shorter }: Aimed,
 	wantedMm: number | undefined,
 	room: Room,
 	protocol: Protocol,
 ): Given {
-	const outsole = correctionMm > Math.min(room.insideMm, room.pitchMm)
-	const insideMm = outsole ? 0 : correctionMm
-	const leftMm = Math.min(room.insideMm, room.pitchMm) - insideMm
-	const baseMm = wantedMm === undefined ? 0 : baseOf(wantedMm, leftMm, protocol)
-	return present({ baseMm, correctionMm, shorter, outsole })
+	const roomMm = Math.min(room.insideMm, room.pitchMm)
+	const baseBeside = (insideMm: number) =>
+		wantedMm === undefined ? 0 : baseOf(wantedMm, roomMm - insideMm, protocol)
+	const inside = correctionMm > roomMm ? undefined : baseBeside(correctionMm)
+	const alone = baseBeside(0)
+	const isLeftWithout = inside === 0 && alone > 0 && aim.kind === 'pain'
+	return present({
+		baseMm: inside === undefined || isLeftWithout ? alone : inside,
+		correctionMm,
+		shorter,
+		outsole: inside === undefined || isLeftWithout,
+	})
 }
 /** The figure of each foot in one pair, with what became of what lies inside. */
 export function raiseInPair(
