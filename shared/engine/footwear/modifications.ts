@@ -104,6 +104,8 @@ export const modificationRows: readonly WorkRow[] = [
 		sided: false,
 		heldBy: ['insert'],
 		sought: ['removable-liner', 'full-length-cushioning'],
+		// for a foot that needs it; growth, body and position choose a pair, and change none
+		soughtBefore: 'growth',
 		against: [],
 	},
 	{

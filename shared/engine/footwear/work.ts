@@ -20,13 +20,14 @@ import { reading } from '../findings/finding.ts'
 import type { Basis, Because } from '../protocol/basis.ts'
 import { commonPractice } from '../protocol/basis.ts'
 import type { Protocol } from '../protocol/protocol.ts'
+import type { SettlingRank } from '../protocol/settling.table.ts'
 import { bothSides, perSide } from '../visit/sides.ts'
 import { type Condition, type Feature, type PairRole, pairRoles } from '../visit/terms.ts'
 import type { Pair, Side, Visit } from '../visit/visit.ts'
 import { type Statement, type StatementCode, state } from '../words/statement.ts'
 import type { FootwearContext } from './facts.ts'
 import { once } from './once.ts'
-import { settle } from './settle.ts'
+import { settle, standsBefore } from './settle.ts'
 
 /** What the rows look at. */
 export interface WorkFacts {
@@ -119,6 +120,8 @@ export interface WorkRow {
 	/** Any of these features sought, or to be avoided, by the footwear rules. */
 	sought?: readonly Feature[]
 	avoided?: readonly Feature[]
+	/** Sought for what stands before this in the order of settling; else a pair to come has it. */
+	soughtBefore?: SettlingRank
 	/** What was measured that calls for it. @param side of a row that is told side by side */
 	found?(facts: WorkFacts, side: Side): Because[]
 	/** It does what these do, and more: they are not offered beside it. */
@@ -150,7 +153,8 @@ const isHeldBack = (
 /** The reasons that call for a piece of work; none: it is not proposed. @param side none: of a pair */
 function reasonsOf(row: WorkRow, facts: WorkFacts, side: Side | undefined): Because[] {
 	const { seek, avoid } = facts.target
-	const { sought = [], avoided = [], onlyWithSought = [], conditions = [] } = row
+	const { sought = [], avoided = [], onlyWithSought = [], conditions = [], soughtBefore } = row
+	const wanted = soughtBefore ? seek.filter((wish) => standsBefore(wish, soughtBefore)) : seek
 	const isSought = (feature: Feature) => seek.some((wish) => wish.feature === feature)
 	if (!onlyWithSought.every(isSought)) return []
 	if (isHeldBack(row, facts, side)) return []
@@ -158,7 +162,7 @@ function reasonsOf(row: WorkRow, facts: WorkFacts, side: Side | undefined): Beca
 		...(side === undefined
 			? bothSides.flatMap((each) => row.found?.(facts, each) ?? [])
 			: (row.found?.(facts, side) ?? [])),
-		...wishReasons(seek, sought),
+		...wishReasons(wanted, sought),
 		...wishReasons(avoid, avoided),
 		...conditionReasons(facts.visit, conditions, side === undefined ? {} : { side }),
 	])

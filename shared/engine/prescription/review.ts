@@ -37,7 +37,15 @@ export function addWorkingDays(iso: string, days: number): string {
 function afterGate({ gate, visitDate }: Reviewed, protocol: Protocol): Asked[] {
 	const parts = [gate.person, gate.left, gate.right]
 	const action = mostUrgent(parts.map((part) => part.action))
-	if (action === 'proceed') return []
+	if (action === 'proceed')
+		return parts.some(({ holds }) => holds.length > 0)
+			? [
+					{
+						date: addDays(visitDate, protocol.value('prescription.heldReviewDays')),
+						because: becauseOf(gate),
+					},
+				]
+			: []
 	const key = daysAfter[action]
 	const date = key
 		? addDays(visitDate, protocol.value(key))

@@ -6,7 +6,7 @@
 import type { PerSide, RaiseInFoot, RaiseInPair, WornVerdict } from '../findings/assessment.ts'
 import { present } from '../plain/present.ts'
 import type { Protocol } from '../protocol/protocol.ts'
-import { perSide, rounded } from '../visit/sides.ts'
+import { otherSide, perSide, rounded } from '../visit/sides.ts'
 import type { Side } from '../visit/visit.ts'
 import { type Statement, state } from '../words/statement.ts'
 import type { Aimed } from './aim.ts'
@@ -211,6 +211,9 @@ function givenIn(
 		outsole: inside === undefined || isLeftWithout,
 	})
 }
+/** Under a heel whose shoe has no insert of its own lies as much as the insert of the other has. */
+const levelMm = ({ insertMm }: Room, side: Side, { insertMm: made }: RaisedPair): number =>
+	made !== undefined && made[side] === undefined ? insertMm[otherSide(side)] : insertMm[side]
 /** The figure of each foot in one pair, with what became of what lies inside. */
 export function raiseInPair(
 	pair: RaisedPair,
@@ -232,7 +235,7 @@ export function raiseInPair(
 	// what is left inside is the figure of the pair
 	const given = stays && first.baseMm > 0 ? { ...first, baseMm: pair.wornMm } : first
 	const alone = stays && first.baseMm === 0
-	const besideMm = (side: Side) => room.insertMm[side] + (alone ? pair.wornMm : 0)
+	const besideMm = (side: Side) => levelMm(room, side, pair) + (alone ? pair.wornMm : 0)
 	const feet = perSide((side) => foot(side, pair, given, besideMm(side), protocol))
 	const said = limitsSaid(pair, {
 		...given,

@@ -48,10 +48,22 @@ function limpings({ visit, answers }: Screened): Limping[] {
 		because: sore.filter((recorded) => recorded.side === side).map(conditionReading),
 	}))
 }
+/** A growing player of the ages at which the growth plate of the hip slips. */
+const isOfThatAge = ({ minor, ageYears, protocol }: Screened): boolean =>
+	minor && ageYears >= protocol.value('screening.slippedEpiphysisOverYears')
+/**
+ * Pain of hip or knee that was recorded with the limp answers the general question as well, at the
+ * ages at which nothing more is said of it.
+ */
+export const limpsInPain = (screened: Screened): Tri =>
+	screened.answers.hipPainWithLimp ??
+	(!isOfThatAge(screened) && limpings(screened).some(({ pain }) => pain === true)
+		? true
+		: undefined)
 /** One item a limp; none where no limp was recorded. */
 export function hipConclusions(screened: Screened): Conclusions {
-	const { minor, ageYears, protocol } = screened
-	const growing = minor && ageYears >= protocol.value('screening.slippedEpiphysisOverYears')
+	const { protocol } = screened
+	const growing = isOfThatAge(screened)
 	const read = limpings(screened).map(({ side, pain, because }) => {
 		const holds = growing ? allOf(growing, pain) : false
 		const item = itemOf(state('screening.limp-hip'), {
