@@ -70,8 +70,9 @@ export function proposalFor(
 		because,
 	}
 }
-const isForBoth = ({ calls }: ElementRow): boolean =>
-	calls.every((needs) => needs.some(({ eitherSide }) => eitherSide === true))
+/** Calls without those for both shoes. */
+const ofThisFoot = ({ calls }: ElementRow) =>
+	calls.filter((needs) => !needs.some(({ eitherSide }) => eitherSide === true))
 interface Called {
 	/** Undefined where no finding calls for it, or something speaks hard against it. */
 	element?: InsertElement
@@ -82,8 +83,8 @@ interface Called {
 function calledBy(row: ElementRow, facts: InsertFacts, oneWaits: boolean): Called {
 	const { side, protocol } = facts
 	const { needsShell, element, key } = row
-	const because = callsFor(row, facts)
-	if (because.length === 0 || (oneWaits && isForBoth(row))) return { needsShell, withheld: [] }
+	const because = callsFor(oneWaits ? { ...row, calls: ofThisFoot(row) } : row, facts)
+	if (because.length === 0) return { needsShell, withheld: [] }
 	const { leaveOut, caution } = objectionsTo(row, facts)
 	if (leaveOut.length === 0) {
 		const cautions = [

@@ -127,7 +127,8 @@ const waitsIn = ({ gate }: Urgent, role: PairRole): boolean =>
 function buyBy(from: Urgent): string {
 	const { review: planned, visitDate } = from
 	if (planned === undefined || withVerdict(from, 'stop-wearing').length > 0) return visitDate
-	return planned.date < from.buyBy ? planned.date : from.buyBy
+	const [first = from.buyBy] = [planned.date, from.buyBy].sort()
+	return first
 }
 const buy: Part = (from) => {
 	const role = from.pairs.find((pair) => pair.means === 'buy' && !waitsIn(from, pair.role))?.role

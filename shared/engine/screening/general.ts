@@ -6,7 +6,6 @@ import type { Because } from '../protocol/basis.ts'
 import { bothSides } from '../visit/sides.ts'
 import type { Visit } from '../visit/visit.ts'
 import { type Statement, state } from '../words/statement.ts'
-import type { Tri } from './answers.ts'
 import {
 	actionFor,
 	type Conclusions,
@@ -18,7 +17,6 @@ import {
 } from './conclusions.ts'
 import type { FlagKey, FlagRow } from './flag-row.ts'
 import { conditionRows, flagRows } from './flags.table.ts'
-import { limpsInPain } from './hip.ts'
 
 /** The questions whose sentence is filled in. */
 const filled = {
@@ -51,15 +49,12 @@ const statementOf = (key: FlagKey, screened: Screened): Statement =>
 const concerns = (row: FlagRow, { visit, answers }: Screened): boolean =>
 	row.sex === undefined || row.sex === visit.player.sex || answers[row.key] !== undefined
 
-/** What was answered, also where the answer stands in a group of its own. */
-const answerTo = ({ key }: FlagRow, screened: Screened): Tri =>
-	key === 'hipPainWithLimp' ? limpsInPain(screened) : screened.answers[key]
 /** Every general question in the order of its table, asked or not. */
 export function generalConclusions(screened: Screened): Conclusions {
 	const read = flagRows
 		.filter((row) => concerns(row, screened))
 		.map((row) => {
-			const answer = answerTo(row, screened)
+			const answer = screened.answers[row.key]
 			const statement = statementOf(row.key, screened)
 			const basis = {
 				rule: 'general warning signs',

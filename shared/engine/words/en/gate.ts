@@ -112,7 +112,7 @@ export const gateSentences = {
 			'the surgeon.',
 		player: () => 'Ask your surgeon when you may run, jump and play. Wait with sport until then.',
 		doctor: ({ side }) =>
-			`Operated and not cleared, ${side}: when are running, jumping and sport allowed?`,
+			`Operated and not cleared, ${side}; please say when running, jumping and sport are allowed.`,
 		coach: noSport,
 	}),
 	'screening.severe-pain': sentence<{ side: string }>({
@@ -133,7 +133,7 @@ export const gateSentences = {
 			'allows them.',
 		player: () => 'Do not play matches, run or jump until the doctor who treats you says yes.',
 		doctor: ({ side }) =>
-			`Stress fracture that heals, ${side}: when are matches, running and jumping allowed?`,
+			`Stress fracture that heals, ${side}; please say when matches, running and jumping are allowed.`,
 		coach: noSport,
 	}),
 	'screening.carried': sentence<{
