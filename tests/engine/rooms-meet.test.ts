@@ -246,12 +246,18 @@ describe('a foot measured while freshly injured', () => {
 	it('a negative rule is looked at again within the week that the player is told', () => {
 		expect(planOf(injured({ malleolarZonePain: true })).review?.date).toBe('2027-01-27')
 	})
-	it('bad pain alone swells no foot', () => {
+	it.each([
+		['hallux-valgus', false],
+		['calf-strain', false],
+		['turf-toe', true],
+		['syndesmosis-sprain', true],
+	])('%s that hurts badly swells the foot: %s', (condition, isSwollen) => {
 		const { findings, prescription } = assess(
-			visitOf({ conditions: [has('hallux-valgus', 'left', 'current', 8)] }),
+			visitOf({ conditions: [has(condition, 'left', 'current', 8)] }),
 		)
-		expect(findings.map(({ code }) => code)).not.toContain('sizing.not-for-buying')
-		expect(prescription.pairs.some(({ means }) => means === 'buy')).toBe(true)
+		const told = findings.map(({ code }) => code).includes('sizing.not-for-buying')
+		expect(told).toBe(isSwollen)
+		expect(prescription.pairs.some(({ means }) => means === 'buy')).toBe(!isSwollen)
 	})
 })
 it('possible bone stress is looked at again when the player was told', () => {

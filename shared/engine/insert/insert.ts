@@ -48,7 +48,7 @@ export function insert(visit: Visit, context: InsertContext, protocol: Protocol)
 		wearIn: proposed ? wearInPlan(gentle, protocol) : [],
 		findings: [
 			...bothSides.flatMap((side) => sideFindings(inserts[side], side, proposals[side], context)),
-			...bothSides.flatMap((side) => oneSided(inserts, side)),
+			...bothSides.flatMap((side) => oneSided(inserts, side, protocol)),
 			...settled.map(settledFinding),
 			...wornFindings(visit, inserts),
 		],
@@ -91,13 +91,13 @@ function sideFindings(
 	]
 }
 /** It lifts one heel alone: the other is laid level, or the heels are looked at together. */
-function oneSided(inserts: PerSide<InsertSide>, side: Side): Finding[] {
+function oneSided(inserts: PerSide<InsertSide>, side: Side, protocol: Protocol): Finding[] {
 	const other = otherSide(side)
 	const { state: made, elements } = inserts[side]
 	if (made !== 'proposed' || inserts[other].state === 'proposed') return []
 	const own = elements.filter((element) => !isRaise(element))
 	const mm = Math.max(thicknessMm(own, underHeel), thicknessMm(own, underHeel, 'trainer'))
-	if (mm === 0) return []
+	if (mm < protocol.value('raise.leastMm')) return []
 	const waits = inserts[other].state === 'held'
 	return [
 		findingOf(state('insert.one-sided', { side, other, mm: rounded(mm, 1), waits }), {

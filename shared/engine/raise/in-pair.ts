@@ -211,9 +211,20 @@ function givenIn(
 		outsole: inside === undefined || isLeftWithout,
 	})
 }
-/** Under a heel whose shoe has no insert of its own lies as much as the insert of the other has. */
-const levelMm = ({ insertMm }: Room, side: Side, { insertMm: made }: RaisedPair): number =>
-	made !== undefined && made[side] === undefined ? insertMm[otherSide(side)] : insertMm[side]
+/**
+ * Under a heel whose shoe has no insert of its own lies as much as the insert of the other has, where
+ * that is enough to be made.
+ */
+function levelMm(
+	{ insertMm }: Room,
+	side: Side,
+	{ insertMm: made }: RaisedPair,
+	protocol: Protocol,
+): number {
+	const ofOther = insertMm[otherSide(side)]
+	const isBare = made !== undefined && made[side] === undefined
+	return isBare && ofOther >= protocol.value('raise.leastMm') ? ofOther : insertMm[side]
+}
 /** The figure of each foot in one pair, with what became of what lies inside. */
 export function raiseInPair(
 	pair: RaisedPair,
@@ -235,7 +246,7 @@ export function raiseInPair(
 	// what is left inside is the figure of the pair
 	const given = stays && first.baseMm > 0 ? { ...first, baseMm: pair.wornMm } : first
 	const alone = stays && first.baseMm === 0
-	const besideMm = (side: Side) => levelMm(room, side, pair) + (alone ? pair.wornMm : 0)
+	const besideMm = (side: Side) => levelMm(room, side, pair, protocol) + (alone ? pair.wornMm : 0)
 	const feet = perSide((side) => foot(side, pair, given, besideMm(side), protocol))
 	const said = limitsSaid(pair, {
 		...given,
