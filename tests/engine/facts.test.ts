@@ -104,23 +104,28 @@ it.each<[string, Screening, Partial<Visit>]>([
 	expect(facts.left.acute.length).toBeGreaterThan(0)
 	expect(facts.right.acute).toEqual([])
 })
+const allNo = {
+	malleolarZonePain: false,
+	midfootZonePain: false,
+	tenderLateralMalleolus: false,
+	tenderMedialMalleolus: false,
+	tenderNavicular: false,
+	tenderFifthMetatarsalBase: false,
+	unableToBearWeightThen: false,
+	unableToBearWeightNow: false,
+} as const
 it('an old injury, or one without a sign, is not acute', () => {
 	for (const injury of [
-		{ side: 'left', daysAgo: 2, malleolarZonePain: false } as const,
-		{
-			side: 'left',
-			daysAgo: 200,
-			malleolarZonePain: false,
-			midfootZonePain: false,
-			tenderLateralMalleolus: false,
-			tenderMedialMalleolus: false,
-			tenderNavicular: false,
-			tenderFifthMetatarsalBase: false,
-			unableToBearWeightThen: false,
-			unableToBearWeightNow: false,
-		} as const,
+		{ side: 'left', daysAgo: 2, ...allNo } as const,
+		{ side: 'left', daysAgo: 200, ...allNo } as const,
 	])
 		expect(gated(visitOf({ injury })).facts.left.acute).toEqual([])
+})
+it('a fresh injury of which a zone was not asked is acute: open is never no', () => {
+	const { midfootZonePain: _, ...asked } = allNo
+	const { facts } = gated(visitOf({ injury: { side: 'left', daysAgo: 2, ...asked } }))
+	expect(facts.left.acute.map(({ value }) => value)).toEqual(['ottawa-incomplete'])
+	expect(facts.right.acute).toEqual([])
 })
 it('a sesamoid that is sore by the answers puts its joint at risk', () => {
 	const { facts } = gated(

@@ -3,6 +3,7 @@ import fc from 'fast-check'
 import { expect, it } from 'vitest'
 import { assess } from '../../shared/engine/assess.ts'
 import type { Gate } from '../../shared/engine/findings/gate.ts'
+import { holdRows } from '../../shared/engine/protocol/holds.table.ts'
 import { flagRows } from '../../shared/engine/screening/flags.table.ts'
 import type { Visit } from '../../shared/engine/visit/visit.ts'
 import { gateAt, gated } from './gate-visit.ts'
@@ -29,6 +30,9 @@ it('one more sign never lets go what was held', () => {
 		}),
 	)
 })
+/** A swollen foot is measured anew at the next visit. */
+const isOfTheDay = (key: string): boolean =>
+	holdRows.some(({ rule, today }) => today === true && key.split(' ')[2] === rule)
 it('all that was held at a visit is held at the next, unless an outcome ended it', () => {
 	fc.assert(
 		fc.property(anyVisit, (visit) => {
@@ -37,7 +41,7 @@ it('all that was held at a visit is held at the next, unless an outcome ended it
 			const { screening: _, conditions: __, ...silent } = next
 			const left = keysOf(gateAt(first))
 			const carried = keysOf(gateAt(silent, [first]))
-			expect([...left].filter((key) => !carried.has(key))).toEqual([])
+			expect([...left].filter((key) => !carried.has(key) && !isOfTheDay(key))).toEqual([])
 		}),
 	)
 })

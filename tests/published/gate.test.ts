@@ -30,7 +30,21 @@ describe(`hip, groin, thigh or knee pain with a limp at 12: ${hip}`, () => {
 	})
 	it('an adult with the same has no growth plate to slip', () => {
 		const gate = gateAt(visitOf({ limp: { side: 'left', hipThighKneePain: true } }))
-		expect(gate.left.action).toBe('proceed')
+		expect(gate.left.action).toBe('letter')
+		expect(heldIn(gate).left).not.toContain('weight')
+	})
+	// younger than the ages named for the hip: examined the same day all the same
+	it.each([
+		['by its group', { limp: { side: 'left', days: 2, hipThighKneePain: true } }],
+		['by the general question', { hipPainWithLimp: true, limp: { side: 'left' } }],
+	] as const)('a child of five, %s', (_, answers) => {
+		const gate = gateAt(visitOf(answers, aged('2022-01-10')))
+		expect(gate.left.action).toBe('same-day')
+		expect(heldIn(gate).left).toContain('weight')
+		expect(heldIn(gate).right).toEqual([])
+		expect(heldIn(gate).person).toEqual(
+			expect.arrayContaining(['sport', 'match', 'impact', 'purchase', 'season', 'raise']),
+		)
 	})
 })
 /** Not for use in those who cannot be examined: intoxicated, head-injured, insensate, under 6. */

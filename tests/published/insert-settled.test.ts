@@ -26,7 +26,7 @@ describe('an insert passes its own limits', () => {
 		const boot = prescription.raise.pairs.find(({ pair }) => pair === 'b')!
 		expect([boot.left.addMm, boot.right.addMm]).toEqual([3.5, 3.5])
 		expect([boot.left.madeBy, boot.right.madeBy]).toEqual(['insert', 'wedge'])
-		expect([boot.left.addedUnderHeelMm, boot.right.addedUnderHeelMm]).toEqual([6, 3.5])
+		expect([boot.left.addedUnderHeelMm, boot.right.addedUnderHeelMm]).toEqual([6, 6])
 		expect(amountOf(both.left, 'shell')).toBe(2.5)
 		expect(amountOf(both.left, 'heel-raise')).toBe(3.5)
 		expect(both.right.state).toBe('not-needed')

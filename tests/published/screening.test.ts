@@ -169,15 +169,26 @@ describe('other screens', () => {
 	// Queensland Health paediatric orthopaedics and Royal Children's Hospital Melbourne: 8 to 16
 	// years, hip, groin, thigh or knee pain with a limp: the same day, no weight on the leg.
 	it.each([
-		['2019-01-21', 'proceed'],
+		['2019-01-21', 'not suspected'],
 		['2019-01-20', 'same-day'],
 		['2018-12-20', 'same-day'],
 		['2015-01-20', 'same-day'],
 		['2009-01-21', 'same-day'],
-		['2009-01-20', 'proceed'],
-	])('hip pain with a limp, born %s: %s', (birth, action) =>
-		expect(screened({ limp: { side: 'left', hipThighKneePain: true } }, birth).action).toBe(action),
-	)
+		['2009-01-20', 'not suspected'],
+	])('hip pain with a limp, born %s: %s', (birth, slipped) => {
+		const { items } = screened({ limp: { side: 'left', hipThighKneePain: true } }, birth)
+		const item = items.find(({ code }) => code === 'screening.limp-hip')!
+		expect(item.state === 'yes' ? item.action : 'not suspected').toBe(slipped)
+	})
+	// Below and above those ages the same guidelines have the limp examined: in a minor the same day.
+	it.each([
+		['2019-01-21', 'same-day'],
+		['2009-01-20', 'letter'],
+	])('hip pain with a limp at other ages, born %s: %s', (birth, action) => {
+		const grouped = screened({ limp: { side: 'left', hipThighKneePain: true } }, birth)
+		expect(grouped.action).toBe(action)
+		expect(screened({ hipPainWithLimp: true }, birth).action).toBe(action)
+	})
 	// NICE NG12: an X-ray within 48 hours.
 	it('a child with bone pain is imaged within 48 hours', () =>
 		expect(screened({ tumour: { side: 'left', unexplainedBonePain: true } }, child)).toMatchObject({

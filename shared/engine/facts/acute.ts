@@ -11,12 +11,22 @@ import { severePain } from './severe-pain.ts'
 
 const acuteRows = holdRows.filter(({ acute }) => acute === true)
 
-/** An injury within the window of the Ottawa rules that they do not yet answer, with a sign. */
-function openInjury({ screening }: Visit, side: Side, protocol: Protocol): Because[] {
+/** An injury within the window of the Ottawa rules, with a sign or with a rule not finished. */
+function openInjury(
+	{ screening }: Visit,
+	{ items }: Screened,
+	side: Side,
+	protocol: Protocol,
+): Because[] {
 	const injury = screening?.injury
 	if (injury?.side !== side) return []
 	const { daysAgo } = injury
 	if (daysAgo !== undefined && daysAgo > protocol.value('screening.ottawaMaxDays')) return []
+	// an open question never counts as no
+	const unfinished = items
+		.filter((item) => item.code === 'screening.ottawa-incomplete' && item.side === side)
+		.slice(0, 1)
+		.map(() => ({ measure: 'warningSign', side, value: 'ottawa-incomplete' }))
 	const signs = [
 		'malleolarZonePain',
 		'midfootZonePain',
@@ -27,9 +37,12 @@ function openInjury({ screening }: Visit, side: Side, protocol: Protocol): Becau
 		'unableToBearWeightNow',
 		'swellingOrOpenSkin',
 	] as const
-	return signs
-		.filter((sign) => injury[sign] === true)
-		.map((sign) => ({ measure: sign, side, value: 'yes' }))
+	return [
+		...signs
+			.filter((sign) => injury[sign] === true)
+			.map((sign) => ({ measure: sign, side, value: 'yes' })),
+		...unfinished,
+	]
 }
 /** A limb on which no weight can be borne, by whichever group of questions. */
 const bearsNoWeight = ({ screening }: Visit, side: Side): Because[] =>
@@ -43,13 +56,8 @@ const bearsNoWeight = ({ screening }: Visit, side: Side): Because[] =>
  * an outcome of this visit excluded no longer counts; a fresh injury stays one. What an earlier visit
  * left open is the gate's matter: ask it too (`isHeld(gate, 'test', side)`).
  */
-export function acute(
-	visit: Visit,
-	{ items }: Screened,
-	side: Side,
-	protocol: Protocol,
-): Because[] {
-	const signs = items.filter(
+export function acute(visit: Visit, screened: Screened, side: Side, protocol: Protocol): Because[] {
+	const signs = screened.items.filter(
 		(item) =>
 			item.state === 'yes' &&
 			acuteRows.some((row) => row.rule === item.code && actsFrom(row, item.action)) &&
@@ -58,7 +66,7 @@ export function acute(
 	)
 	return [
 		...signs.map(({ id }) => ({ measure: 'warningSign', side, value: id.split('.')[1] ?? id })),
-		...openInjury(visit, side, protocol),
+		...openInjury(visit, screened, side, protocol),
 		...bearsNoWeight(visit, side),
 		...severePain(visit, side, protocol),
 		...unclearedSurgery(visit, { side }).map(({ condition, status }) => ({

@@ -83,6 +83,8 @@ export const lacingRows: readonly (WorkRow & { id: LacingId })[] = [
 	{
 		id: 'parallel',
 		sided: false,
+		// a boot is laced in one way: even bars leave room at the front as well
+		insteadOf: ['forefoot-room'],
 		conditions: ['interdigital-neuroma', 'metatarsalgia'],
 		onlyWithSought: ['soft-upper', 'wide-fitting'],
 		against: [reducedFeeling],
@@ -91,6 +93,8 @@ export const lacingRows: readonly (WorkRow & { id: LacingId })[] = [
 	{
 		id: 'two-zone',
 		sided: false,
+		// loose below and firm above: room at the front, and the narrow heel held
+		insteadOf: ['forefoot-room', 'parallel'],
 		found: narrowHeel,
 		onlyWithSought: ['wide-fitting'],
 		against: [reducedFeeling],

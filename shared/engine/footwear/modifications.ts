@@ -2,7 +2,10 @@
  * Changes to a boot or trainer, chosen by findings. One row each; heights and limits are common
  * practice, no source, unless a row says otherwise. What a row says stands in words/en/work.ts.
  */
+import { hasCondition } from '../conditions/query.ts'
+import type { FootwearWork } from '../findings/assessment.ts'
 import { need } from '../plain/need.ts'
+import type { Visit } from '../visit/visit.ts'
 import { state } from '../words/statement.ts'
 import { firstRayReason, stiffJointReason } from './facts.ts'
 import type { Caution, WorkRow } from './work.ts'
@@ -11,6 +14,9 @@ const feetAtRisk: Caution = {
 	conditions: ['neuropathy', 'previous-foot-ulcer', 'diabetes'],
 	code: 'work.caution-feet-at-risk',
 }
+
+const givesWay = (visit: Visit, side: FootwearWork['side']): boolean =>
+	hasCondition(visit, ['lateral-ankle-instability'], side === 'both' ? {} : { side })
 
 export const modificationRows: readonly WorkRow[] = [
 	{
@@ -54,7 +60,14 @@ export const modificationRows: readonly WorkRow[] = [
 		id: 'stud-fifth',
 		sided: true,
 		conditions: ['fifth-metatarsal-stress-fracture', 'bunionette', 'fifth-metatarsal-apophysitis'],
-		against: [{ conditions: ['lateral-ankle-instability'], code: 'work.caution-outer-base' }],
+		// an outer stud that is taken out narrows the base of an ankle that gives way
+		says: ({ visit }, side) =>
+			givesWay(visit, side) ? state('work.stud-fifth-unsteady') : state('work.stud-fifth'),
+		limits: ({ visit }, side) =>
+			givesWay(visit, side)
+				? state('work.stud-fifth-unsteady.limits')
+				: state('work.stud-fifth.limits'),
+		against: [],
 	},
 	{
 		id: 'stretch-ball',
@@ -91,6 +104,8 @@ export const modificationRows: readonly WorkRow[] = [
 		sided: false,
 		heldBy: ['insert'],
 		sought: ['removable-liner', 'full-length-cushioning'],
+		// for a foot that needs it; growth, body and position choose a pair, and change none
+		soughtBefore: 'growth',
 		against: [],
 	},
 	{

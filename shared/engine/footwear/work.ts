@@ -20,13 +20,14 @@ import { reading } from '../findings/finding.ts'
 import type { Basis, Because } from '../protocol/basis.ts'
 import { commonPractice } from '../protocol/basis.ts'
 import type { Protocol } from '../protocol/protocol.ts'
+import type { SettlingRank } from '../protocol/settling.table.ts'
 import { bothSides, perSide } from '../visit/sides.ts'
 import { type Condition, type Feature, type PairRole, pairRoles } from '../visit/terms.ts'
 import type { Pair, Side, Visit } from '../visit/visit.ts'
 import { type Statement, type StatementCode, state } from '../words/statement.ts'
 import type { FootwearContext } from './facts.ts'
 import { once } from './once.ts'
-import { settle } from './settle.ts'
+import { settle, standsBefore } from './settle.ts'
 
 /** What the rows look at. */
 export interface WorkFacts {
@@ -109,7 +110,7 @@ export interface Caution {
 	code: Extract<StatementCode, `work.caution-${string}`>
 }
 /** A sentence of a row by itself, or with the numbers of the protocol and the facts. */
-type Saying = (facts: WorkFacts) => Statement
+type Saying = (facts: WorkFacts, side: FootwearWork['side']) => Statement
 export interface WorkRow {
 	id: string
 	/** Side by side, where what calls for it is of a side; else for a pair as a whole. */
@@ -119,8 +120,12 @@ export interface WorkRow {
 	/** Any of these features sought, or to be avoided, by the footwear rules. */
 	sought?: readonly Feature[]
 	avoided?: readonly Feature[]
+	/** Sought for what stands before this in the order of settling; else a pair to come has it. */
+	soughtBefore?: SettlingRank
 	/** What was measured that calls for it. @param side of a row that is told side by side */
 	found?(facts: WorkFacts, side: Side): Because[]
+	/** It does what these do, and more: they are not offered beside it. */
+	insteadOf?: readonly string[]
 	/** Only where each of these is sought as well. */
 	onlyWithSought?: readonly Feature[]
 	/** Where the sentence or its limits tell more than their code. */
@@ -148,7 +153,8 @@ const isHeldBack = (
 /** The reasons that call for a piece of work; none: it is not proposed. @param side none: of a pair */
 function reasonsOf(row: WorkRow, facts: WorkFacts, side: Side | undefined): Because[] {
 	const { seek, avoid } = facts.target
-	const { sought = [], avoided = [], onlyWithSought = [], conditions = [] } = row
+	const { sought = [], avoided = [], onlyWithSought = [], conditions = [], soughtBefore } = row
+	const wanted = soughtBefore ? seek.filter((wish) => standsBefore(wish, soughtBefore)) : seek
 	const isSought = (feature: Feature) => seek.some((wish) => wish.feature === feature)
 	if (!onlyWithSought.every(isSought)) return []
 	if (isHeldBack(row, facts, side)) return []
@@ -156,7 +162,7 @@ function reasonsOf(row: WorkRow, facts: WorkFacts, side: Side | undefined): Beca
 		...(side === undefined
 			? bothSides.flatMap((each) => row.found?.(facts, each) ?? [])
 			: (row.found?.(facts, side) ?? [])),
-		...wishReasons(seek, sought),
+		...wishReasons(wanted, sought),
 		...wishReasons(avoid, avoided),
 		...conditionReasons(facts.visit, conditions, side === undefined ? {} : { side }),
 	])
@@ -172,7 +178,7 @@ function madeOf(
 ): FootwearWork {
 	const code = `work.${row.id}`
 	const name = plain(`${code}.name`)
-	const limits = row.limits?.(facts) ?? plain(`${code}.limits`)
+	const limits = row.limits?.(facts, side) ?? plain(`${code}.limits`)
 	const cautions = row.against
 		.filter(({ conditions }) =>
 			hasCondition(facts.visit, conditions, side === 'both' ? {} : { side }),
@@ -182,7 +188,7 @@ function madeOf(
 		id: row.id,
 		name: name.says,
 		side,
-		...(row.says?.(facts) ?? plain(code)),
+		...(row.says?.(facts, side) ?? plain(code)),
 		limits: limits.says,
 		because,
 		cautions: cautions.map(({ says }) => says),
@@ -205,5 +211,10 @@ function appliedTo(row: WorkRow, facts: WorkFacts): FootwearWork[] {
 	return [madeOf(row, 'both', once(found.flatMap(({ because }) => because)), facts)]
 }
 /** The rows that apply, in their order; both sides are told as one where both hold. */
-export const workOf = (rows: readonly WorkRow[], facts: WorkFacts): FootwearWork[] =>
-	rows.flatMap((row) => appliedTo(row, facts))
+export function workOf(rows: readonly WorkRow[], facts: WorkFacts): FootwearWork[] {
+	const work = rows.flatMap((row) => appliedTo(row, facts))
+	const spared = rows
+		.filter(({ id }) => work.some((one) => one.id === id))
+		.flatMap(({ insteadOf = [] }) => insteadOf)
+	return work.filter(({ id }) => !spared.includes(id))
+}

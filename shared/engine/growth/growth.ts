@@ -48,7 +48,7 @@ function bestAgeFindings(
 	return [
 		growthFinding(
 			state('growth.best-ages', { sex, ageYears: shownAge, low, high }),
-			'caution',
+			'note',
 			[{ measure: 'ageYears', value: shownAge, unit: 'years' }],
 			protocol.basis('best ages of the offset', shownAge < low ? lowKey : highKey),
 		),

@@ -23,7 +23,7 @@ const bias: Basis = {
 }
 const cautions: readonly Finding[] = [
 	growthFinding(state('growth.one-method'), 'note', [], bias),
-	growthFinding(state('growth.bias'), 'caution', [], bias),
+	growthFinding(state('growth.bias'), 'note', [], bias),
 	growthFinding(state('growth.not-for'), 'note', [], {
 		rule: 'limits of use',
 		source: 'limits stated with the equations; common practice',
@@ -42,10 +42,10 @@ const cautions: readonly Finding[] = [
 		strength: 'practice',
 	}),
 ]
-const girlsCaution = growthFinding(state('growth.girls'), 'caution', [], bias)
-/** What every growth estimate has to carry with it. */
+const girlsCaution = growthFinding(state('growth.girls'), 'note', [], bias)
+/** What every growth estimate has to carry with it: of the method, so nothing to settle. */
 export function standingCautions(girl: boolean, protocol: Protocol): Finding[] {
 	const basis = protocol.basis('use of maturity estimates', 'growth.offsetErrorYears')
-	const estimate = growthFinding(state('growth.estimate'), 'caution', [], basis)
+	const estimate = growthFinding(state('growth.estimate'), 'note', [], basis)
 	return [estimate, ...cautions, ...(girl ? [girlsCaution] : [])]
 }

@@ -35,7 +35,7 @@ function judged(
 	if (byPercent && byOffset && byPercent !== byOffset)
 		return {
 			band: 'uncertain',
-			level: 'caution',
+			level: 'advise',
 			statement: state('growth.uncertain', { byPercent, byOffset }),
 		}
 	const offsetErrorYears = byOffset && protocol.value('growth.offsetErrorYears')

@@ -9,17 +9,20 @@ import type {
 	InsertElement,
 	InsertResult,
 	InsertSide,
+	PerSide,
 } from '../findings/assessment.ts'
 import { type Finding, findingOf } from '../findings/finding.ts'
 import { present } from '../plain/present.ts'
 import type { Protocol } from '../protocol/protocol.ts'
-import { bothSides, perSide } from '../visit/sides.ts'
+import { bothSides, otherSide, perSide, rounded } from '../visit/sides.ts'
 import type { Side, Visit } from '../visit/visit.ts'
 import { state } from '../words/statement.ts'
 import { practiceBasis } from './basis.ts'
 import { type InsertContext, insertFacts } from './facts.ts'
 import { endsOf, heldBy, signsOf } from './held.ts'
 import { type InsertProposal, proposalFor } from './proposal.ts'
+import { isRaise, thicknessMm } from './room-in-boot.ts'
+import { underHeel } from './settle.table.ts'
 import { veryMobile, wearInPlan } from './wear-in.ts'
 import { wornFindings } from './worn.ts'
 
@@ -45,6 +48,7 @@ export function insert(visit: Visit, context: InsertContext, protocol: Protocol)
 		wearIn: proposed ? wearInPlan(gentle, protocol) : [],
 		findings: [
 			...bothSides.flatMap((side) => sideFindings(inserts[side], side, proposals[side], context)),
+			...bothSides.flatMap((side) => oneSided(inserts, side, protocol)),
 			...settled.map(settledFinding),
 			...wornFindings(visit, inserts),
 		],
@@ -83,6 +87,26 @@ function sideFindings(
 				source: 'expert opinion and common practice',
 				strength: 'expert',
 			},
+		}),
+	]
+}
+/** It lifts one heel alone: the other is laid level, or the heels are looked at together. */
+function oneSided(inserts: PerSide<InsertSide>, side: Side, protocol: Protocol): Finding[] {
+	const other = otherSide(side)
+	const { state: made, elements } = inserts[side]
+	if (made !== 'proposed' || inserts[other].state === 'proposed') return []
+	const own = elements.filter((element) => !isRaise(element))
+	const mm = Math.max(thicknessMm(own, underHeel), thicknessMm(own, underHeel, 'trainer'))
+	if (mm < protocol.value('raise.leastMm')) return []
+	const waits = inserts[other].state === 'held'
+	return [
+		findingOf(state('insert.one-sided', { side, other, mm: rounded(mm, 1), waits }), {
+			side,
+			level: 'advise',
+			because: own
+				.filter(({ element }) => (underHeel as readonly string[]).includes(element))
+				.map(({ element }) => ({ measure: 'element', value: element })),
+			basis: practiceBasis('heels that stand level'),
 		}),
 	]
 }

@@ -45,7 +45,7 @@ export function proposalFor(
 	context: InsertContext,
 ): InsertProposal {
 	const { protocol, side } = facts
-	const rows = elementRows.map((row) => calledBy(row, facts))
+	const rows = elementRows.map((row) => calledBy(row, facts, isHeld(context.gate, 'insert')))
 	const withheld = rows.flatMap((row) => row.withheld)
 	const found = rows.flatMap(({ element }) => element ?? [])
 	const { elements: called, settled: opposed } = withoutOpposites(found, facts)
@@ -70,16 +70,20 @@ export function proposalFor(
 		because,
 	}
 }
+/** Calls without those for both shoes. */
+const ofThisFoot = ({ calls }: ElementRow) =>
+	calls.filter((needs) => !needs.some(({ eitherSide }) => eitherSide === true))
 interface Called {
 	/** Undefined where no finding calls for it, or something speaks hard against it. */
 	element?: InsertElement
 	needsShell: boolean
 	withheld: InsertConflict[]
 }
-function calledBy(row: ElementRow, facts: InsertFacts): Called {
+/** @param oneWaits nothing goes under one of the feet: what is for both shoes goes under neither */
+function calledBy(row: ElementRow, facts: InsertFacts, oneWaits: boolean): Called {
 	const { side, protocol } = facts
 	const { needsShell, element, key } = row
-	const because = callsFor(row, facts)
+	const because = callsFor(oneWaits ? { ...row, calls: ofThisFoot(row) } : row, facts)
 	if (because.length === 0) return { needsShell, withheld: [] }
 	const { leaveOut, caution } = objectionsTo(row, facts)
 	if (leaveOut.length === 0) {

@@ -17,6 +17,7 @@ import type {
 	SizingResult,
 } from '../findings/assessment.ts'
 import type { Finding } from '../findings/finding.ts'
+import { addDays } from '../plain/days.ts'
 import { present } from '../plain/present.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import type { Shelf } from '../visit/shelf.ts'
@@ -30,6 +31,7 @@ import type { Planned } from './subjects.ts'
 import { unchangedSince } from './unchanged.ts'
 import { standingWork } from './work.ts'
 
+const daysPerWeek = 7
 /** What every room found, and the facts and the gate before them. */
 export interface Proposed {
 	facts: PlayerFacts
@@ -59,7 +61,7 @@ export function prescribe(
 	const pairs = rolePairs(visit, proposed, protocol)
 	const insert = prescribedInserts(visit, proposed.insert, gate, { roles: pairs, owned })
 	const raise = raiseOf(proposed)
-	const changes = standingWork(footwear.modifications, gate)
+	const changes = standingWork(footwear.modifications, gate, insert)
 	const lacing = standingWork(footwear.lacing, gate)
 	const review = reviewOf({ gate, raise, insert, owned, growth, findings, visitDate }, protocol)
 	const nameOf = (id: string) =>
@@ -77,7 +79,14 @@ export function prescribe(
 	}
 	return {
 		...parts,
-		priorities: prioritiesOf({ ...parts, minor: facts.minor, visitDate, findings, nameOf }),
+		priorities: prioritiesOf({
+			...parts,
+			minor: facts.minor,
+			visitDate,
+			buyBy: addDays(visitDate, protocol.value('prescription.buyWeeks') * daysPerWeek),
+			findings,
+			nameOf,
+		}),
 		questions: questionsOf(
 			planned,
 			findings,

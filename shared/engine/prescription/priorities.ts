@@ -1,9 +1,11 @@
 /** What to do first: at most three, most urgent first, each with who and when. */
 import { isHeld } from '../facts/held.ts'
-import type { OwnedPair, Prescription, Priority } from '../findings/assessment.ts'
+import type { Holdable, OwnedPair, Prescription, Priority } from '../findings/assessment.ts'
 import type { Finding } from '../findings/finding.ts'
 import { laterDay } from '../plain/days.ts'
+import type { HoldUntil } from '../visit/holdables.ts'
 import { bothSides } from '../visit/sides.ts'
+import type { PairRole } from '../visit/terms.ts'
 import { type Statement, state } from '../words/statement.ts'
 import { pairsLeftOff } from './owned.ts'
 import { becauseOf } from './review.ts'
@@ -15,6 +17,8 @@ export interface Urgent
 	extends Pick<Prescription, 'gate' | 'raise' | 'insert' | 'owned' | 'pairs' | 'review'> {
 	minor: boolean
 	visitDate: string
+	/** The last day by which a pair is bought. */
+	buyBy: string
 	findings: readonly Finding[]
 	nameOf(id: string): string
 }
@@ -37,6 +41,25 @@ const act: Part = ({ gate, visitDate }) => {
 	if (action === 'proceed' && !unasked) return []
 	return [make(state('priority.act', { action }), 'clinician', visitDate, becauseOf(gate))]
 }
+/** What is held without a referral: who says when it may begin again. */
+const clear: Part = ({ gate, visitDate }) => {
+	const parts = [gate.person, gate.left, gate.right]
+	if (mostUrgent(parts.map((part) => part.action)) !== 'proceed') return []
+	const holds = gate.person.holds.filter(({ what }) => stopped.includes(what))
+	const [until] = clearedBy.filter((end) => holds.some((hold) => hold.until === end))
+	if (until === undefined) return []
+	const what = [...new Set(holds.filter((hold) => hold.until === until).map((hold) => hold.what))]
+	return [make(state('priority.clear', { what, until }), 'clinician', visitDate, becauseOf(gate))]
+}
+const stopped: readonly Holdable[] = ['sport', 'match', 'impact']
+/** The hardest to come by first. */
+const clearedBy: readonly HoldUntil[] = [
+	'surgeon',
+	'treating-doctor',
+	'imaging-result',
+	'foot-protection-review',
+	'outcome',
+]
 const withVerdict = ({ owned }: Urgent, verdict: OwnedPair['verdict']): OwnedPair[] =>
 	owned.filter((pair) => pair.verdict === verdict)
 const reasonsOf = (pairs: readonly OwnedPair[]): string[] => [
@@ -97,11 +120,22 @@ const modify: Part = (from) => {
 	const when = from.review?.date ?? from.visitDate
 	return [make(statement, family(from), when, reasonsOf(pairs))]
 }
+/** Nobody hurries to buy for what may not be done yet. */
+const waitsIn = ({ gate }: Urgent, role: PairRole): boolean =>
+	(role === 'match' && isHeld(gate, 'match')) || (role !== 'everyday' && isHeld(gate, 'impact'))
+/** At once in place of what must not be worn; else by the review, and no later than usual. */
+function buyBy(from: Urgent): string {
+	const { review: planned, visitDate } = from
+	if (planned === undefined || withVerdict(from, 'stop-wearing').length > 0) return visitDate
+	const [first = from.buyBy] = [planned.date, from.buyBy].sort()
+	return first
+}
 const buy: Part = (from) => {
-	const role = from.pairs.find(({ means }) => means === 'buy')?.role
+	const role = from.pairs.find((pair) => pair.means === 'buy' && !waitsIn(from, pair.role))?.role
 	if (role === undefined || isHeld(from.gate, 'purchase')) return []
-	const when = from.review?.date ?? from.visitDate
-	return [make(state('priority.buy', { role }), family(from), when, idsOf(from, 'footwear.'))]
+	return [
+		make(state('priority.buy', { role }), family(from), buyBy(from), idsOf(from, 'footwear.')),
+	]
 }
 const review: Part = (from) =>
 	from.review
@@ -110,6 +144,7 @@ const review: Part = (from) =>
 /** Most urgent first. */
 const parts: readonly Part[] = [
 	act,
+	clear,
 	stopWearing,
 	mendFirst,
 	raise,
@@ -120,7 +155,7 @@ const parts: readonly Part[] = [
 	review,
 ]
 /** Behind a stop: what danger asks for, and when the player is seen again. */
-const behindStop: readonly Part[] = [act, stopWearing, mendFirst, review]
+const behindStop: readonly Part[] = [act, clear, stopWearing, mendFirst, review]
 export const prioritiesOf = (from: Urgent): Priority[] =>
 	(isHeld(from.gate, 'sport') ? behindStop : parts)
 		.flatMap((part) => part(from))

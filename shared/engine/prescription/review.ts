@@ -37,13 +37,35 @@ export function addWorkingDays(iso: string, days: number): string {
 function afterGate({ gate, visitDate }: Reviewed, protocol: Protocol): Asked[] {
 	const parts = [gate.person, gate.left, gate.right]
 	const action = mostUrgent(parts.map((part) => part.action))
-	if (action === 'proceed') return []
+	if (action === 'proceed')
+		return parts.some(({ holds }) => holds.length > 0)
+			? [
+					{
+						date: addDays(visitDate, protocol.value('prescription.heldReviewDays')),
+						because: becauseOf(gate),
+					},
+				]
+			: []
 	const key = daysAfter[action]
 	const date = key
 		? addDays(visitDate, protocol.value(key))
 		: addWorkingDays(visitDate, protocol.value('prescription.urgentReviewDays'))
 	return [{ date, because: becauseOf(gate) }]
 }
+/** What was told about a sign sets its own day, in days or in weeks. */
+const daysPerWeek = 7
+const ownReview: readonly (readonly [code: string, key: ThresholdKey, days: number])[] = [
+	['screening.bone-stress-low', 'screening.boneStressReviewWeeks', daysPerWeek],
+	['screening.boneStressLowRisk', 'screening.boneStressReviewWeeks', daysPerWeek],
+	['screening.ottawa-not-met-minor', 'screening.ottawaAgainToDays', 1],
+	['screening.ottawa-not-met-adult', 'screening.ottawaAgainToDays', 1],
+]
+const afterSigns = ({ findings, visitDate }: Reviewed, protocol: Protocol): Asked[] =>
+	ownReview.flatMap(([told, key, days]) => {
+		const because = findings.filter(({ code }) => code === told).map(({ id }) => id)
+		if (because.length === 0) return []
+		return [{ date: addDays(visitDate, protocol.value(key) * days), because }]
+	})
 /** Findings behind the gate, each once. */
 export const becauseOf = ({ person, left, right }: Gate): string[] => [
 	...new Set([person, left, right].flatMap(({ because }) => because)),
@@ -71,6 +93,7 @@ const afterPairs = ({ owned }: Reviewed): Asked[] =>
 export function reviewOf(from: Reviewed, protocol: Protocol): Prescription['review'] {
 	const asked = [
 		...afterGate(from, protocol),
+		...afterSigns(from, protocol),
 		...afterGrowth(from),
 		...afterRaise(from, protocol),
 		...afterInsert(from, protocol),

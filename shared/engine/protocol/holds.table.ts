@@ -21,6 +21,8 @@ export interface HoldRow {
 	acute?: true
 	/** What is there for good: an outcome stands this long (a row of the protocol). */
 	standsMonths?: ThresholdKey
+	/** Holds on the day alone: the next visit measures anew. */
+	today?: true
 	/** What the rule rests on where it is not the screening item's own source. */
 	source?: string
 	strength?: Strength
@@ -49,6 +51,7 @@ export const holdRows: readonly HoldRow[] = [
 	{ rule: 'uncleared-surgery', holds: { surgeon: ['sport', 'match', 'impact', 'season', 'test', 'exercise', 'insert', 'raise'] }, acute: true },
 	{ rule: 'severe-pain', holds: { outcome: ['match', 'impact'] }, acute: true },
 	{ rule: 'bone-stress-recovering', holds: { 'treating-doctor': ['match', 'impact'] } },
+	{ rule: 'swollen-foot', today: true, holds: { outcome: [...buying] } },
 	{ rule: 'no-insert-yet', holds: { outcome: ['insert'] }, source: 'expert opinion and common practice; midfoot sprain: J Foot Ankle Res 2023, s13047-023-00608-0', strength: 'expert' },
 	// injury
 	{ rule: 'screening.ottawa-met', holds: broken, acute: true, source: 'Ottawa ankle and foot rules (Stiell, JAMA 1993)', strength: 'guideline' },

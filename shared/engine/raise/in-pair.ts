@@ -6,7 +6,7 @@
 import type { PerSide, RaiseInFoot, RaiseInPair, WornVerdict } from '../findings/assessment.ts'
 import { present } from '../plain/present.ts'
 import type { Protocol } from '../protocol/protocol.ts'
-import { perSide, rounded } from '../visit/sides.ts'
+import { otherSide, perSide, rounded } from '../visit/sides.ts'
 import type { Side } from '../visit/visit.ts'
 import { type Statement, state } from '../words/statement.ts'
 import type { Aimed } from './aim.ts'
@@ -164,7 +164,9 @@ function limitsSaid(pair: RaisedPair, outcome: Outcome): Statement[] {
 	return [
 		...offsetSaid(pair, outcome),
 		...limitsReached(outcome),
-		...(outsole && shorter ? [state('raise.outsole', { side: shorter, mm: correctionMm })] : []),
+		...(outsole && shorter
+			? [state('raise.outsole', { side: shorter, mm: correctionMm, beside: baseMm > 0 })]
+			: []),
 		...(pair.heelSlips && baseMm + correctionMm > 0 ? [state('raise.heel-slips')] : []),
 	]
 }
@@ -186,18 +188,42 @@ function leftOff(pair: RaisedPair, limits: Pick<InPair, 'insideLimitMm' | 'pitch
 		}),
 	}
 }
-/** What is given in a pair within its limits. */
+/**
+ * What is given in a pair within its limits: the correction inside where it has room, unless painful
+ * heels would be left without; then it goes on the outsole.
+ */
 function givenIn(
-	{ correctionMm, shorter }: Aimed,
+	{ aim, correctionMm, shorter }: Aimed,
 	wantedMm: number | undefined,
 	room: Room,
 	protocol: Protocol,
 ): Given {
-	const outsole = correctionMm > Math.min(room.insideMm, room.pitchMm)
-	const insideMm = outsole ? 0 : correctionMm
-	const leftMm = Math.min(room.insideMm, room.pitchMm) - insideMm
-	const baseMm = wantedMm === undefined ? 0 : baseOf(wantedMm, leftMm, protocol)
-	return present({ baseMm, correctionMm, shorter, outsole })
+	const roomMm = Math.min(room.insideMm, room.pitchMm)
+	const baseBeside = (insideMm: number) =>
+		wantedMm === undefined ? 0 : baseOf(wantedMm, roomMm - insideMm, protocol)
+	const inside = correctionMm > roomMm ? undefined : baseBeside(correctionMm)
+	const alone = baseBeside(0)
+	const isLeftWithout = inside === 0 && alone > 0 && aim.kind === 'pain'
+	return present({
+		baseMm: inside === undefined || isLeftWithout ? alone : inside,
+		correctionMm,
+		shorter,
+		outsole: inside === undefined || isLeftWithout,
+	})
+}
+/**
+ * Under a heel whose shoe has no insert of its own lies as much as the insert of the other has, where
+ * that is enough to be made.
+ */
+function levelMm(
+	{ insertMm }: Room,
+	side: Side,
+	{ insertMm: made }: RaisedPair,
+	protocol: Protocol,
+): number {
+	const ofOther = insertMm[otherSide(side)]
+	const isBare = made !== undefined && made[side] === undefined
+	return isBare && ofOther >= protocol.value('raise.leastMm') ? ofOther : insertMm[side]
 }
 /** The figure of each foot in one pair, with what became of what lies inside. */
 export function raiseInPair(
@@ -220,7 +246,7 @@ export function raiseInPair(
 	// what is left inside is the figure of the pair
 	const given = stays && first.baseMm > 0 ? { ...first, baseMm: pair.wornMm } : first
 	const alone = stays && first.baseMm === 0
-	const besideMm = (side: Side) => room.insertMm[side] + (alone ? pair.wornMm : 0)
+	const besideMm = (side: Side) => levelMm(room, side, pair, protocol) + (alone ? pair.wornMm : 0)
 	const feet = perSide((side) => foot(side, pair, given, besideMm(side), protocol))
 	const said = limitsSaid(pair, {
 		...given,

@@ -18,6 +18,8 @@ export interface RaisedPair {
 	/** As it is named to a reader; absent for one still to be chosen. */
 	name?: string
 	role?: PairRole
+	/** What it is worn for. */
+	wornFor: readonly PairRole[]
 	/** A trainer or everyday shoe: it holds more than a boot. */
 	roomy: boolean
 	offsetMm?: number
@@ -68,6 +70,7 @@ function ownedPair(pair: Pair, index: number, leftOff: ReadonlySet<string>): Rai
 		id: pair.id,
 		idPart: idPart(pair.id, index),
 		name: pair.name ?? pair.id,
+		wornFor: rolesOfPair(pair),
 		roomy: isTrainer(pair) || rolesOfPair(pair).every((role) => roomyRoles.includes(role)),
 		offsetMm,
 		offsetFrom: offsetMm === undefined ? ('unknown' as const) : ('measured' as const),
@@ -83,6 +86,7 @@ function pairOfRole(role: PairRole, protocol: Protocol): RaisedPair {
 		id: `role.${role}`,
 		idPart: `role-${role}`,
 		role,
+		wornFor: [role],
 		roomy: roomyRoles.includes(role),
 		offsetMm: key && protocol.value(key),
 		offsetFrom: key === undefined ? ('unknown' as const) : ('stated' as const),

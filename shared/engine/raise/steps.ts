@@ -5,6 +5,7 @@
 import type { PerSide, RaiseStep, RaiseStepWhen } from '../findings/assessment.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import { perSide, rounded } from '../visit/sides.ts'
+import type { PairRole } from '../visit/terms.ts'
 import { type Statement, state } from '../words/statement.ts'
 import type { Aimed } from './aim.ts'
 import type { InPair } from './in-pair.ts'
@@ -40,28 +41,62 @@ function weaning(baseMm: number, aimed: Aimed, protocol: Protocol): RaiseStep[] 
 		)
 	})
 }
+const isRaised = ({ entry }: InPair): boolean => entry.left.addMm + entry.right.addMm > 0
+const daily: readonly PairRole[] = ['everyday', 'running']
+/**
+ * What is worn in pairs for one of these: the most of them; undefined where none of them is raised.
+ */
+function mostIn(
+	roles: readonly PairRole[],
+	given: readonly InPair[],
+	aimed: Aimed,
+): PerSide<number> | undefined {
+	const raised = given.filter(
+		(one) => isRaised(one) && one.pair.wornFor.some((role) => roles.includes(role)),
+	)
+	if (raised.length === 0) return undefined
+	return withCorrection(Math.max(...raised.map(({ baseMm }) => baseMm)), aimed)
+}
+/** Every day first, then training, then a match: each with the height of its own pairs. */
+function wearingIn(given: readonly InPair[], aimed: Aimed, protocol: Protocol): RaiseStep[] {
+	const [training, match] = [mostIn(['training'], given, aimed), mostIn(['match'], given, aimed)]
+	const isKnown = given.some(({ pair }) => pair.wornFor.some((role) => daily.includes(role)))
+	// shoes of every day that nobody recorded are worn with what the boots get
+	const everyday = isKnown ? mostIn(daily, given, aimed) : (training ?? match)
+	const days = protocol.value('raise.trainingAfterDays')
+	const wholeSessions = protocol.value('insert.wearWholeSessions')
+	const first = everyday === undefined
+	return [
+		everyday && step(0, 'everyday', everyday, state('raise.step-everyday', { mm: everyday, days })),
+		training &&
+			step(
+				first ? 0 : days,
+				'training',
+				training,
+				state('raise.step-training', { mm: training, first }),
+			),
+		match &&
+			step(
+				protocol.value('raise.matchAfterDays'),
+				'match',
+				match,
+				state('raise.step-match', { mm: match, wholeSessions }),
+			),
+	].filter((one) => one !== undefined)
+}
 /** The steps of a visit; none where nothing is given in any pair. */
 export function raiseSteps(
 	given: readonly InPair[],
 	aimed: Aimed,
 	protocol: Protocol,
 ): RaiseStep[] {
-	const worn = given.filter(({ entry }) => entry.left.addMm + entry.right.addMm > 0)
+	const worn = given.filter(isRaised)
 	if (worn.length === 0) return []
 	const baseMm = Math.max(...worn.map((pair) => pair.baseMm))
 	const mm = withCorrection(baseMm, aimed)
-	const days = protocol.value('raise.trainingAfterDays')
-	const wholeSessions = protocol.value('insert.wearWholeSessions')
 	const weeks = protocol.value('raise.reviewWeeks')
 	return [
-		step(0, 'everyday', mm, state('raise.step-everyday', { mm, days })),
-		step(days, 'training', mm, state('raise.step-training', { mm })),
-		step(
-			protocol.value('raise.matchAfterDays'),
-			'match',
-			mm,
-			state('raise.step-match', { mm, wholeSessions }),
-		),
+		...wearingIn(given, aimed, protocol),
 		step(0, 'stop', none, state('raise.step-stop')),
 		step(weeks * daysPerWeek, 're-check', mm, state('raise.step-re-check', { weeks })),
 		...(baseMm > 0 ? weaning(baseMm, aimed, protocol) : []),

@@ -25,8 +25,8 @@ export interface Danger {
 	action: Action
 	/** Whether that is more than a letter. */
 	isUrgent: boolean
-	/** The most that is stopped. */
-	stop?: (typeof stops)[number]
+	/** What is stopped, most first; where it is all of sport, that alone. */
+	stops: (typeof stops)[number][]
 	/** Limbs that bear no weight. */
 	noWeight: Side[]
 	/** Ids of the findings behind it. */
@@ -40,11 +40,11 @@ export function dangerOf(gate: Gate, today: string): Danger | undefined {
 	const action = parts
 		.map((part) => part.action)
 		.reduce((one, other) => (actions.indexOf(one) >= actions.indexOf(other) ? one : other))
-	const stop = stops.find((what) => isHeld(gate, what))
+	const held = stops.filter((what) => isHeld(gate, what))
 	const noWeight = bothSides.filter((side) =>
 		gate[side].holds.some(({ what }) => what === 'weight'),
 	)
-	if (!isUrgent(action) && stop === undefined && noWeight.length === 0) return undefined
+	if (!isUrgent(action) && held.length === 0 && noWeight.length === 0) return undefined
 	const [since] = parts
 		.flatMap(({ holds }) => holds.map((hold) => hold.since))
 		.filter((day) => day < today)
@@ -53,8 +53,8 @@ export function dangerOf(gate: Gate, today: string): Danger | undefined {
 		action,
 		isUrgent: isUrgent(action),
 		noWeight,
+		stops: held.includes('sport') ? ['sport'] : held,
 		because: new Set(parts.flatMap(({ because }) => because)),
-		...(stop && { stop }),
 		...(since !== undefined && { since }),
 	}
 }

@@ -8,7 +8,16 @@ import type { Because } from '../protocol/basis.ts'
 import type { Condition } from '../visit/terms.ts'
 import { state } from '../words/statement.ts'
 import { allOf, anyOf, type Tri } from './answers.ts'
-import { type Conclusions, itemOf, type Screened, sidedId, stateOf } from './conclusions.ts'
+import {
+	actionFor,
+	type Conclusions,
+	itemOf,
+	type Screened,
+	type StatedItem,
+	sidedId,
+	stateOf,
+} from './conclusions.ts'
+import { flagRows } from './flags.table.ts'
 
 /** Pain at or above the knee; where else it may come from the hip. */
 const aboveTheFoot: readonly Condition[] = [
@@ -48,21 +57,49 @@ function limpings({ visit, answers }: Screened): Limping[] {
 		because: sore.filter((recorded) => recorded.side === side).map(conditionReading),
 	}))
 }
-/** One item a limp; none where no limp was recorded. */
-export function hipConclusions(screened: Screened): Conclusions {
-	const { minor, ageYears, protocol } = screened
-	const growing = minor && ageYears >= protocol.value('screening.slippedEpiphysisOverYears')
-	const read = limpings(screened).map(({ side, pain, because }) => {
-		const holds = growing ? allOf(growing, pain) : false
-		const item = itemOf(state('screening.limp-hip'), {
-			side,
-			state: stateOf(holds),
-			action: holds === true ? 'same-day' : 'proceed',
-			basis: protocol.basis('limp', 'screening.slippedEpiphysisOverYears'),
-			id: sidedId('screening.limp-hip', side),
-		})
-		return { item, because }
+/** A growing player of the ages at which the growth plate of the hip slips. */
+const isOfThatAge = ({ minor, ageYears, protocol }: Screened): boolean =>
+	minor && ageYears >= protocol.value('screening.slippedEpiphysisOverYears')
+
+/** Whether a slipped growth plate is suspected. */
+function slipped({ side, pain }: Limping, screened: Screened): StatedItem {
+	const growing = isOfThatAge(screened)
+	const holds = growing ? allOf(growing, pain) : false
+	return itemOf(state('screening.limp-hip'), {
+		side,
+		state: stateOf(holds),
+		action: holds === true ? 'same-day' : 'proceed',
+		basis: screened.protocol.basis('limp', 'screening.slippedEpiphysisOverYears'),
+		id: sidedId('screening.limp-hip', side),
 	})
+}
+/**
+ * At other ages the same limp and pain ask what the general question asks, unless that was answered
+ * itself.
+ */
+function atOtherAges({ side, pain }: Limping, screened: Screened): StatedItem[] {
+	const { minor, answers } = screened
+	const row = flagRows.find(({ key }) => key === 'hipPainWithLimp')
+	if (row === undefined || pain !== true || isOfThatAge(screened)) return []
+	if (answers.hipPainWithLimp === true || side === 'none') return []
+	const { source, strength } = row
+	return [
+		itemOf(state('screening.hipPainWithLimp', { minor }), {
+			side,
+			state: 'yes',
+			action: actionFor(row, minor),
+			basis: { rule: 'general warning signs', source, strength },
+		}),
+	]
+}
+/** The items of a limp; none where no limp was recorded. */
+export function hipConclusions(screened: Screened): Conclusions {
+	const read = limpings(screened).flatMap((limping) =>
+		[slipped(limping, screened), ...atOtherAges(limping, screened)].map((item) => ({
+			item,
+			because: limping.because,
+		})),
+	)
 	return {
 		items: read.map(({ item }) => item),
 		findings: [],

@@ -11,6 +11,8 @@ const mayHold = ({ screening: answers, conditions }: Visit): boolean =>
 	answers !== undefined || (conditions ?? []).length > 0
 const stands = ({ rule }: OpenSign): boolean =>
 	holdRows.some((row) => row.rule === rule && row.standsMonths !== undefined)
+const isOfTheDay = ({ rule }: OpenSign): boolean =>
+	holdRows.some((row) => row.rule === rule && row.today === true)
 /** Earlier outcomes about what is there for good still count for a sign found again. */
 const forSign = (sign: OpenSign, now: readonly Outcome[], earlier: readonly Outcome[]) =>
 	stands(sign) ? [...earlier, ...now] : now
@@ -33,7 +35,8 @@ export function openSigns(
 			then === visit || mayHold(then)
 				? signsOf(then, then === visit ? found : screening(then, protocol), protocol)
 				: []
-		asked = [...carried.filter(({ holds }) => holds.length > 0), ...own]
+		const left = carried.filter((sign) => sign.holds.length > 0 && !isOfTheDay(sign))
+		asked = [...left, ...own]
 		const now = then.outcomes ?? []
 		carried = asked.flatMap(
 			(sign) => afterOutcomes(sign, forSign(sign, now, past), then, protocol) ?? [],

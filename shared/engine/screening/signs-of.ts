@@ -1,9 +1,11 @@
 /** The signs of one visit as the gate reads them: from the answers and from the facts alike. */
 import { recordedConditions, unclearedSurgery } from '../conditions/query.ts'
+import { acute } from '../facts/acute.ts'
 import { isMinor } from '../facts/age.ts'
 import { footAtRisk } from '../facts/foot-at-risk.ts'
 import { noInsertReasons } from '../facts/no-insert.ts'
 import { severePain } from '../facts/severe-pain.ts'
+import { swollenReasons } from '../facts/swollen.ts'
 import type { Action, ScreeningResult } from '../findings/screening-result.ts'
 import { addDays } from '../plain/days.ts'
 import { holdRows } from '../protocol/holds.table.ts'
@@ -105,7 +107,18 @@ export function signsOf(visit: Visit, screening: ScreeningResult, protocol: Prot
 	const known = bothSides.flatMap((side) =>
 		factRules(visit, screening, side, protocol).map((rule) => ofFacts(rule, side)),
 	)
-	const signs = [...answered, ...known]
+	// told by the size itself: the sign has no sentence of its own
+	const swollen = bothSides
+		.filter(
+			(side) => swollenReasons(visit, acute(visit, screening, side, protocol), side).length > 0,
+		)
+		.map(
+			(side): OpenSign => ({
+				...sign('swollen-foot', 'proceed', side, ''),
+				because: [`sizing.not-for-buying.${side}`],
+			}),
+		)
+	const signs = [...answered, ...known, ...swollen]
 	const minor = isMinor(visit, protocol)
 	// only where no other sign holds it already: one outcome then ends the hold
 	const waiting = bothSides.filter(

@@ -69,7 +69,7 @@ export function sizing(
 	const feet = perSide((side) => footSizing(visit, side, protocol))
 	const changes = footChanges(visit, earlier, protocol)
 	const { semMm, findings: lengthFindings, ...fit } = fitLength(visit, feet, protocol)
-	const swollen = swollenFindings(feet, facts)
+	const swollen = swollenFindings(visit, facts)
 	const findings = [
 		...swollen,
 		...bothSides.flatMap((side) => [

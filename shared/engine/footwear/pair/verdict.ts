@@ -31,14 +31,18 @@ export interface PairVerdict {
 	unknownRoom: boolean
 }
 /** Everything that a pair is judged by, in the order in which it is read. */
-export const groundsOf = (pair: Pair, picture: PairPicture, protocol: Protocol): Ground[] => [
-	roomGround(pair, picture, protocol),
-	...damageGrounds(pair, picture, protocol),
-	...comfortGrounds(pair, picture, protocol),
-	...soleGrounds(pair, picture, protocol),
-	...wearGrounds(pair, picture, protocol),
-	...growthGrounds(pair, picture),
-]
+export function groundsOf(pair: Pair, picture: PairPicture, protocol: Protocol): Ground[] {
+	const grounds = [
+		roomGround(pair, picture, protocol),
+		...damageGrounds(pair, picture, protocol),
+		...comfortGrounds(pair, picture, protocol),
+		...soleGrounds(pair, picture, protocol),
+		...wearGrounds(pair, picture, protocol),
+	]
+	// one that is given up anyway is not outgrown as well
+	const stays = !['replace', 'stop-wearing'].includes(gravest(grounds))
+	return stays ? [...grounds, ...growthGrounds(pair, picture)] : grounds
+}
 /** What is to be replaced and must be mended before it is worn is not worth mending. */
 function gravest(grounds: readonly Ground[]): OwnedVerdict {
 	const worst = Math.max(...grounds.map(({ verdict }) => gravity.indexOf(verdict)))

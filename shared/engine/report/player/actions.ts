@@ -38,9 +38,9 @@ function reasonsFor(
 	}
 }
 /** What is stopped, over everything else: sport first, whatever else is asked for. */
-function titleOf({ action, isUrgent: urgent, stop }: Danger, t: Speak): string {
+function titleOf({ action, isUrgent: urgent, stops }: Danger, t: Speak): string {
 	const plain = capital(plainActionWords[action])
-	if (stop === 'sport')
+	if (stops.includes('sport'))
 		return urgent ? t('player.stopFirst', { action: plain }) : t('player.stopNow')
 	return urgent ? t('player.first', { action: plainActionWords[action] }) : t('player.heldNow')
 }
@@ -56,7 +56,7 @@ export function alertFor(reader: Reader, input: ReportInput, t: Speak, notes?: N
 	const danger = dangerOf(planOf(input).gate, visit.visitDate)
 	if (!danger) return []
 	const { isWhole, said } = reasonsFor(reader, assessment.screening, danger, notes)
-	const { stop, noWeight, since } = danger
+	const { action, stops, noWeight, since } = danger
 	const who = whoFor(reader, input, t)
 	const done = decisions.referralDone
 		? [t('player.doneSoFar', { done: decisions.referralDone })]
@@ -66,10 +66,10 @@ export function alertFor(reader: Reader, input: ReportInput, t: Speak, notes?: N
 			kind: 'alert',
 			title: titleOf(danger, t),
 			text: [
-				...(stop ? [who.stop[stop]] : []),
+				...stops.map((stop) => who.stop[stop]),
 				...noWeightIn(noWeight, who),
 				// what is private gives nothing away, and still is urgent
-				...(isWhole ? [] : [t('player.signFound')]),
+				...(isWhole || action === 'proceed' ? [] : [t('player.signFound')]),
 				...(since === undefined ? [] : [t('player.stillOpen', { date: dateWords(since) })]),
 				...(said.length > 0 ? [who.reasons(said.join(' '))] : []),
 				...done,
@@ -81,7 +81,7 @@ export const alert: Section = (input, notes, t) =>
 	alertFor(readerOf('player', input), input, t, notes)
 /** Who is meant by whom: a guardian reads of the player by name. */
 interface Who {
-	stop: Readonly<Record<NonNullable<Danger['stop']>, string>>
+	stop: Readonly<Record<Danger['stops'][number], string>>
 	noWeight: (side: string) => string
 	noWeightBoth: string
 	/** Reasons speak to the player; a guardian reads them as what the player is told. */
@@ -129,6 +129,7 @@ function whoFor({ audience }: Reader, { visit }: ReportInput, t: Speak): Who {
 /** What a priority is about: it is silent while that waits, or where the alert says it. */
 const silentWhile: Readonly<Record<string, (gate: Gate, today: string) => boolean>> = {
 	'priority.act': (gate, today) => dangerOf(gate, today)?.isUrgent === true,
+	'priority.clear': (gate, today) => dangerOf(gate, today) !== undefined,
 	'priority.raise': (gate) => waits(gate, 'raise'),
 	'priority.insert': (gate) => bothSides.every((side) => waits(gate, 'insert', side)),
 	'priority.replace': buyingWaits,

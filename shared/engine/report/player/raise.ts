@@ -1,4 +1,5 @@
 /** The heel raise: one figure for each pair and foot, how it is worn in, and when it ends. */
+import type { Gate } from '../../findings/assessment.ts'
 import type { SettledPlan } from '../../prescription/settled.ts'
 import type { Visit } from '../../visit/visit.ts'
 import type { Speak } from '../../words/speak.ts'
@@ -23,11 +24,16 @@ function limitLines({ raise }: SettledPlan, reader: Reader, visit: Visit, t: Spe
 		return t('player.raiseLimit', { pairs: capital(names.join(', ')), says })
 	})
 }
+/** Nothing is worn in where the player may not yet play or run. */
+const isStopped = (gate: Gate, when: string): boolean =>
+	(when === 'match' && waits(gate, 'match')) || (when === 'training' && waits(gate, 'impact'))
 export const raise: Section = (input, _notes, t) => {
 	const plan = planOf(input)
 	if (!isRaised(plan) || waits(plan.gate, 'raise')) return []
 	const reader = readerOf('player', input)
-	const steps = plan.raise.steps.flatMap((step) => toldBy(reader, step) ?? [])
+	const steps = plan.raise.steps
+		.filter(({ when }) => !isStopped(plan.gate, when))
+		.flatMap((step) => toldBy(reader, step) ?? [])
 	const items = [...raiseLines(plan, input.visit, t), ...limitLines(plan, reader, input.visit, t)]
 	return [
 		heading(t('player.raise')),

@@ -48,6 +48,29 @@ function reasonWords(item: Item, reader: Reader, notes: Notes): string {
 	const where = isNamed ? '' : ` (${sideWords[side]})`
 	return `${toldBy(reader, item) ?? item.says}${where} ${notes.mark(basis)}`
 }
+/** What something is held for beside the signs of the screening: a bone that heals, severe pain. */
+function heldFor(input: ReportInput, reader: Reader, notes: Notes): string[] {
+	const { gate } = planOf(input)
+	const { findings, screening } = input.assessment
+	const because = new Set(
+		[gate.person, gate.left, gate.right].flatMap((part) =>
+			part.holds.length > 0 ? part.because : [],
+		),
+	)
+	const told = new Set(screening.items.map(({ id }) => id))
+	return findings
+		.filter(({ id, code }) => because.has(id) && !told.has(id) && heldAlone.includes(code))
+		.flatMap((finding) => {
+			const says = toldBy(reader, finding)
+			return says === undefined ? [] : [`${says} ${notes.mark(finding.basis)}`]
+		})
+}
+/** Rules of the facts that no question of the screening speaks for. */
+const heldAlone: readonly (string | undefined)[] = [
+	'screening.uncleared-surgery',
+	'screening.severe-pain',
+	'screening.bone-stress-recovering',
+]
 /** Warning signs, most urgent first: what asks for anything is never cut. */
 export const reasons: Section = (input, notes, t) => {
 	const { screening } = input.assessment
@@ -59,6 +82,7 @@ export const reasons: Section = (input, notes, t) => {
 	const others = yes.filter(({ action }) => action === 'proceed')
 	const unnamed = others.length - mostOthers
 	const items = [
+		...heldFor(input, reader, notes),
 		...[...asking, ...others.slice(0, mostOthers)].map((item) => reasonWords(item, reader, notes)),
 		...(unnamed > 0 ? [capital(t('referral.more', { count: unnamed }))] : []),
 	]

@@ -61,7 +61,12 @@ export const signInWords = (sign: string): string =>
 const ofSign = ({ sign, side }: Pick<HoldFilling, 'sign' | 'side'>): string =>
 	`${signInWords(sign)}${side === 'none' ? '' : `, ${side}`}`
 /** A sign may be private: no reader but the clinician hears its name here. */
-const forPlayer = ({ what, until }: HoldFilling): string => {
+const forPlayer = ({ what, until }: HoldFilling): string => waitForPlayer(what, until)
+/** What is held, in a row. */
+export const heldWords = (what: readonly Holdable[]): string =>
+	listed(what.map((one) => holdableNames[one]))
+/** What the player waits with, and for whom; empty where it is the clinician's own work. */
+export function waitForPlayer(what: readonly Holdable[], until: HoldUntil): string {
 	const held = what.flatMap((one) => heldForPlayer[one] ?? [])
 	return held.length === 0 ? '' : `Wait with ${listed(held)} until ${untilForPlayer[until]}.`
 }
@@ -106,6 +111,8 @@ export const gateSentences = {
 			`Operated and not cleared, ${side}: sport, impact, tests under load and exercises wait for ` +
 			'the surgeon.',
 		player: () => 'Ask your surgeon when you may run, jump and play. Wait with sport until then.',
+		doctor: ({ side }) =>
+			`Operated and not cleared, ${side}; please say when running, jumping and sport are allowed.`,
 		coach: noSport,
 	}),
 	'screening.severe-pain': sentence<{ side: string }>({
@@ -113,6 +120,7 @@ export const gateSentences = {
 			`Severe pain now, ${side}: no matches, no impact until it was looked into and the outcome ` +
 			'recorded.',
 		player: () => 'With pain this bad, do not play, run or jump. We look for the reason first.',
+		doctor: ({ side }) => `Severe pain now, ${side}; no matches and no impact meanwhile.`,
 		coach: noSport,
 	}),
 	'screening.no-insert-yet': sentence<{ side: string }>({
@@ -124,6 +132,8 @@ export const gateSentences = {
 			`Stress fracture that heals, ${side}: matches and impact only when the treating doctor ` +
 			'allows them.',
 		player: () => 'Do not play matches, run or jump until the doctor who treats you says yes.',
+		doctor: ({ side }) =>
+			`Stress fracture that heals, ${side}; please say when matches, running and jumping are allowed.`,
 		coach: noSport,
 	}),
 	'screening.carried': sentence<{

@@ -107,6 +107,20 @@ const wornToPlayer: Record<WornInsert, string> = {
 	'take-out-new': 'take it out when the new one goes in.',
 }
 const waiting = {
+	'insert.one-sided': sentence<{ side: Side; other: Side; mm: number; waits: boolean }>({
+		clinician: ({ side, other, mm, waits }) =>
+			`The insert puts ${amount(mm, 'mm')} under the ${side} heel alone, less the liner that comes ` +
+			'out: count it between the feet. ' +
+			(waits
+				? `Nothing goes under the ${other} foot yet: fit this one where the heels stand level.`
+				: `Put a flat layer as thick under the ${other} heel, so that a raise and a correction ` +
+					'of the leg length start from level heels.'),
+		player: ({ side, other, waits }) =>
+			waits
+				? `Your insert lifts your ${side} heel a little. We check that you stand level.`
+				: `Your insert lifts your ${side} heel a little. We put a thin layer under your ${other} ` +
+					'heel, so that you stand level.',
+	}),
 	'insert.held': sentence<{ side: Side; until: readonly HoldUntil[] }>({
 		clinician: ({ side, until }) =>
 			`No insert for the ${side} foot until ${listed(

@@ -1,6 +1,8 @@
 /** What the plan asks of the clinician, one line a question, and what is to be done first. */
+import type { Holdable, HoldUntil } from '../../visit/holdables.ts'
 import { alsoTo, type Sentence, sentence } from '../sentence.ts'
 import { amount, capital, count, day, listed, term } from './format.ts'
+import { heldWords, untilNames, waitForPlayer } from './gate.ts'
 import { actionWords } from './terms.table.ts'
 
 type Action = keyof typeof actionWords
@@ -165,6 +167,11 @@ const priorities = {
 		clinician: ({ action }) => careWords[action].clinician,
 		player: ({ action }) => careWords[action].player,
 		doctor: ({ action }) => careWords[action].doctor,
+	}),
+	'priority.clear': sentence<{ what: readonly Holdable[]; until: HoldUntil }>({
+		clinician: ({ what, until }) => `Held until ${untilNames[until]}: ${heldWords(what)}.`,
+		player: ({ what, until }) => waitForPlayer(what, until),
+		doctor: ({ what, until }) => `Held until ${untilNames[until]}: ${heldWords(what)}.`,
 	}),
 	'priority.stop-wearing': alsoTo(
 		sentence<{ pairs: readonly string[] }>({

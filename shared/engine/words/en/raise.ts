@@ -185,10 +185,13 @@ export const raiseSentences = {
 			`than ${amount(limitMm, 'mm')} above the forefoot` +
 			`${forefootAtRisk ? ', which bears no more load' : ''}.`,
 	}),
-	'raise.outsole': sentence<{ side: Side; mm: number }>({
-		clinician: ({ side, mm }) =>
-			`The correction of ${amount(mm, 'mm')} on the ${side} is more than goes inside: on the ` +
-			'outsole, whole at the heel and half at the ball.',
+	'raise.outsole': sentence<{ side: Side; mm: number; beside?: boolean }>({
+		clinician: ({ side, mm, beside }) =>
+			`The correction of ${amount(mm, 'mm')} on the ${side} is more than goes inside` +
+			`${beside ? ' beside the raise of both heels' : ''}: on the outsole, whole at the heel and ` +
+			'half at the ball.',
+		player: ({ side, mm }) =>
+			`On your ${side} shoe, ${amount(mm, 'mm')} of it go under the sole. A shoe mender builds it on.`,
 		laboratory: ({ side, mm }) =>
 			`${amount(mm, 'mm')} on the outsole of the ${side} shoe, whole at the heel and half at the ` +
 			'ball.',
@@ -202,9 +205,11 @@ export const raiseSentences = {
 		player: ({ mm, days }) =>
 			`Wear it in your everyday shoes first, for ${count(days, 'day')}: ${stepMm(mm)}.`,
 	}),
-	'raise.step-training': sentence<{ mm: PerSide }>({
-		clinician: ({ mm }) => `Then in training, a part of the session first: ${stepMm(mm)}.`,
-		player: ({ mm }) => `Then wear it for a part of training: ${stepMm(mm)}.`,
+	'raise.step-training': sentence<{ mm: PerSide; first?: boolean }>({
+		clinician: ({ mm, first }) =>
+			`${first ? 'In' : 'Then in'} training, a part of the session first: ${stepMm(mm)}.`,
+		player: ({ mm, first }) =>
+			`${first ? 'First' : 'Then'} wear it for a part of training: ${stepMm(mm)}.`,
 	}),
 	'raise.step-match': sentence<{ mm: PerSide; wholeSessions: number }>({
 		clinician: ({ mm, wholeSessions }) =>

@@ -17,9 +17,11 @@ export const signNames: Readonly<Record<string, string>> = {
 	'uncleared-surgery': 'operated, not cleared by the surgeon',
 	'severe-pain': 'severe pain now',
 	'no-insert-yet': 'signs to be looked into before anything goes under the foot',
+	'swollen-foot': 'swollen or freshly injured foot',
 	'bone-stress-recovering': 'stress fracture that heals',
 	// signs of the screening
 	'ottawa-met': 'Ottawa rule met',
+	'ottawa-incomplete': 'Ottawa rule not finished',
 	'ottawa-not-applicable': 'Ottawa rule cannot be used',
 	'newly-unable': 'can no longer bear weight',
 	'ottawa-ankle': 'Ottawa ankle rule',

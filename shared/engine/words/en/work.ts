@@ -104,6 +104,17 @@ const studs = {
 			'Is there a stud under the outer edge of your foot? Have it taken out or lowered, or choose ' +
 			'another sole.',
 	}),
+	'work.stud-fifth-unsteady': sentence({
+		clinician: () =>
+			'Find the outer border on the sole with the foot inside; where a stud lies under the fifth ' +
+			'metatarsal, choose another sole.',
+		player: () => 'Is there a stud under the outer edge of your foot? Then choose another sole.',
+	}),
+	'work.stud-fifth-unsteady.limits': sentence({
+		clinician: () =>
+			'An ankle that gives way: no outer stud is taken out, since that narrows the base.',
+		player: () => 'Your ankle gives way, so leave the outer studs in.',
+	}),
 	'work.stud-fifth.limits': sentence({
 		clinician: () =>
 			'Taking away an outer stud narrows the base in cutting: watch for rolling over the outer ' +
@@ -164,11 +175,11 @@ const inside = {
 	'work.liner-swap.name': nameOf('Liner swap'),
 	'work.liner-swap': sentence({
 		clinician: () =>
-			'Where the liner comes out, change it for one of equal thickness that cushions, or take it ' +
-			'out to make room for the insert.',
+			'Where the liner comes out, change it for one of equal thickness that cushions; where an ' +
+			'insert is worn, take it out to make room for that.',
 		player: () =>
-			'If the liner comes out, change it for a soft one, just as thick. Or take it out to ' +
-			'make room for your insert.',
+			'If the liner comes out, change it for a soft one, just as thick. Where you wear an insert, ' +
+			'take the liner out.',
 	}),
 	'work.liner-swap.limits': sentence({
 		clinician: () =>
@@ -207,6 +218,7 @@ const cautions = {
 			'pain there.',
 		player: () => 'A raise loads the front of your foot and knee more. Tell us if they hurt.',
 	}),
+	// of records of before: such studs are no longer proposed
 	'work.caution-outer-base': sentence({
 		clinician: () => 'An ankle that gives way: do not narrow the outer base; choose another sole.',
 		player: () => 'Your ankle gives way. Choose another sole and leave the outer studs in.',
