@@ -4,6 +4,7 @@ import type { OwnedPair, Prescription, Priority } from '../findings/assessment.t
 import type { Finding } from '../findings/finding.ts'
 import { laterDay } from '../plain/days.ts'
 import { bothSides } from '../visit/sides.ts'
+import type { PairRole } from '../visit/terms.ts'
 import { type Statement, state } from '../words/statement.ts'
 import { pairsLeftOff } from './owned.ts'
 import { becauseOf } from './review.ts'
@@ -17,6 +18,8 @@ export interface Urgent
 	visitDate: string
 	findings: readonly Finding[]
 	nameOf(id: string): string
+	/** What an owned pair is worn for. */
+	rolesOf(id: string): readonly PairRole[]
 }
 type Unranked = Omit<Priority, 'rank'>
 type Part = (from: Urgent) => Unranked[]
@@ -98,8 +101,13 @@ const modify: Part = (from) => {
 	return [make(statement, family(from), when, reasonsOf(pairs))]
 }
 const buy: Part = (from) => {
-	const role = from.pairs.find(({ means }) => means === 'buy')?.role
-	if (role === undefined || isHeld(from.gate, 'purchase')) return []
+	// a pair to be replaced is the same purchase; a foot that is swollen is measured again first
+	const replaced = withVerdict(from, 'replace').flatMap(({ id }) => from.rolesOf(id))
+	const role = from.pairs.find(
+		(pair) => pair.means === 'buy' && !replaced.includes(pair.role),
+	)?.role
+	const isSized = !from.findings.some(({ code }) => code === 'sizing.not-for-buying')
+	if (role === undefined || !isSized || isHeld(from.gate, 'purchase')) return []
 	const when = from.review?.date ?? from.visitDate
 	return [make(state('priority.buy', { role }), family(from), when, idsOf(from, 'footwear.'))]
 }

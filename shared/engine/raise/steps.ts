@@ -50,18 +50,30 @@ export function raiseSteps(
 	if (worn.length === 0) return []
 	const baseMm = Math.max(...worn.map((pair) => pair.baseMm))
 	const mm = withCorrection(baseMm, aimed)
+	// a step speaks of pairs that are raised, whatever the figure of each
+	const everyday = worn.some(({ pair }) => pair.roomy)
+	const boots = worn.some(({ pair }) => !pair.roomy)
 	const days = protocol.value('raise.trainingAfterDays')
 	const wholeSessions = protocol.value('insert.wearWholeSessions')
 	const weeks = protocol.value('raise.reviewWeeks')
 	return [
-		step(0, 'everyday', mm, state('raise.step-everyday', { mm, days })),
-		step(days, 'training', mm, state('raise.step-training', { mm })),
-		step(
-			protocol.value('raise.matchAfterDays'),
-			'match',
-			mm,
-			state('raise.step-match', { mm, wholeSessions }),
-		),
+		...(everyday ? [step(0, 'everyday', mm, state('raise.step-everyday', { days }))] : []),
+		...(boots
+			? [
+					step(
+						everyday ? days : 0,
+						'training',
+						mm,
+						state('raise.step-training', { first: !everyday }),
+					),
+					step(
+						protocol.value('raise.matchAfterDays'),
+						'match',
+						mm,
+						state('raise.step-match', { wholeSessions }),
+					),
+				]
+			: []),
 		step(0, 'stop', none, state('raise.step-stop')),
 		step(weeks * daysPerWeek, 're-check', mm, state('raise.step-re-check', { weeks })),
 		...(baseMm > 0 ? weaning(baseMm, aimed, protocol) : []),

@@ -1,5 +1,6 @@
 /** The heel raise: one figure for each pair and foot, how it is worn in, and when it ends. */
 import type { SettledPlan } from '../../prescription/settled.ts'
+import { bothSides } from '../../visit/sides.ts'
 import type { Visit } from '../../visit/visit.ts'
 import type { Speak } from '../../words/speak.ts'
 import { capital } from '../../words/words.ts'
@@ -27,13 +28,21 @@ export const raise: Section = (input, _notes, t) => {
 	const plan = planOf(input)
 	if (!isRaised(plan) || waits(plan.gate, 'raise')) return []
 	const reader = readerOf('player', input)
-	const steps = plan.raise.steps.flatMap((step) => toldBy(reader, step) ?? [])
+	const isWaiting = ({ when }: { when: string }) =>
+		(when === 'match' && waits(plan.gate, 'match')) ||
+		((when === 'match' || when === 'training') && waits(plan.gate, 'impact'))
+	const steps = plan.raise.steps.flatMap((step) =>
+		isWaiting(step) ? [] : (toldBy(reader, step) ?? []),
+	)
+	const isOnSole = plan.raise.pairs.some((pair) =>
+		bothSides.some((side) => pair[side].madeBy === 'outsole'),
+	)
 	const items = [...raiseLines(plan, input.visit, t), ...limitLines(plan, reader, input.visit, t)]
 	return [
 		heading(t('player.raise')),
 		say(isOpen(plan, 'raise') ? t('player.raiseProposed') : t('player.raiseWanted')),
 		{ kind: 'list', items },
-		say(t('player.raiseHow')),
+		say(`${t(isOnSole ? 'player.raiseOnSole' : 'player.raiseInside')} ${t('player.raiseHow')}`),
 		...(steps.length > 0 ? [{ kind: 'list' as const, items: steps }] : []),
 	]
 }

@@ -106,6 +106,8 @@ export const gateSentences = {
 			`Operated and not cleared, ${side}: sport, impact, tests under load and exercises wait for ` +
 			'the surgeon.',
 		player: () => 'Ask your surgeon when you may run, jump and play. Wait with sport until then.',
+		doctor: ({ side }) =>
+			`Operated and not yet cleared by the surgeon, ${side}; sport and load on it wait.`,
 		coach: noSport,
 	}),
 	'screening.severe-pain': sentence<{ side: string }>({
@@ -113,17 +115,23 @@ export const gateSentences = {
 			`Severe pain now, ${side}: no matches, no impact until it was looked into and the outcome ` +
 			'recorded.',
 		player: () => 'With pain this bad, do not play, run or jump. We look for the reason first.',
+		doctor: ({ side }) =>
+			`Severe pain now, ${side}; matches and impact wait until its cause is known.`,
 		coach: noSport,
 	}),
 	'screening.no-insert-yet': sentence<{ side: string }>({
 		clinician: ({ side }) =>
 			`Nothing new under the foot yet, ${side}: what was found there is looked into first.`,
+		doctor: ({ side }) =>
+			`No insert yet, ${side}: what was found there is to be looked into first.`,
 	}),
 	'screening.bone-stress-recovering': sentence<{ side: string }>({
 		clinician: ({ side }) =>
 			`Stress fracture that heals, ${side}: matches and impact only when the treating doctor ` +
 			'allows them.',
 		player: () => 'Do not play matches, run or jump until the doctor who treats you says yes.',
+		doctor: ({ side }) =>
+			`Stress fracture that heals, ${side}; matches and impact wait for the treating doctor.`,
 		coach: noSport,
 	}),
 	'screening.carried': sentence<{
@@ -136,6 +144,7 @@ export const gateSentences = {
 			`Open since ${day(since)}: ${ofSign(sign)}. What it holds ${waits}.`,
 		player: () =>
 			'Something from an earlier visit is not cleared yet. Keep to what you were told then.',
+		doctor: ({ since }) => `A sign found on ${day(since)} is not cleared yet.`,
 		coach: ({ sport }) => (sport ? noSport() : ''),
 	}),
 }

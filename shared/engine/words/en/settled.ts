@@ -62,11 +62,10 @@ export const settledSentences = {
 			`${said.way === 'seek' ? 'seeking' : 'avoiding'} ${aFeature(said.feature)} ` +
 			`(${ruleList(said.rules)}) gives way: ${why(said)}.`,
 		player: ({ feature, way, over, overWay }) => {
-			if (feature !== over)
-				return `Look for ${plain(over)}. It matters more than ${plain(feature)}.`
+			if (feature !== over) return `Look for ${plain(over)}, not for ${plain(feature)}.`
 			return overWay === 'seek' && way === 'avoid'
-				? `One reason speaks against ${plain(feature)}. The one that asks for it matters more.`
-				: `One reason asks for ${plain(feature)}. The one against it matters more.`
+				? `One reason speaks against ${plain(feature)}. Look for it all the same.`
+				: `One reason asks for ${plain(feature)}. Stay away from it all the same.`
 		},
 	}),
 	/** One sole for grounds of which some would ask for another. */
@@ -74,12 +73,16 @@ export const settledSentences = {
 		sole: Sole
 		better: Sole
 		surfaces: readonly Surface[]
+		/** No other ground is played on. */
+		alone?: boolean
 	}>({
-		clinician: ({ sole, better, surfaces }) =>
-			`One pair with ${article(soleName(sole))} for all grounds: on ${terms(surfaces)} ` +
-			`${article(soleName(better))} would suit better.`,
-		player: ({ surfaces }) =>
-			`One pair will do for you. It is second best on ${grounds(surfaces)}.`,
+		clinician: ({ sole, better, surfaces, alone }) =>
+			`${alone ? capital(article(soleName(sole))) : `One pair with ${article(soleName(sole))} for all grounds`}: ` +
+			`on ${terms(surfaces)} ${article(soleName(better))} would suit better.`,
+		player: ({ surfaces, alone }) =>
+			alone
+				? `This sole will do on ${grounds(surfaces)}. It is second best there.`
+				: `One pair will do for you. It is second best on ${grounds(surfaces)}.`,
 	}),
 	/** A wish that the sole allowed on the ground does not meet. */
 	'settled.sole': sentence<{
