@@ -24,6 +24,12 @@ function limitLines({ raise }: SettledPlan, reader: Reader, visit: Visit, t: Spe
 		return t('player.raiseLimit', { pairs: capital(names.join(', ')), says })
 	})
 }
+/** Where it is made: on the sole, by an insert, or under the liner alone. */
+function placeOf({ raise }: Pick<SettledPlan, 'raise'>) {
+	const makers = new Set(raise.pairs.flatMap((pair) => bothSides.map((side) => pair[side].madeBy)))
+	if (makers.has('outsole')) return 'player.raiseOnSole'
+	return makers.has('insert') ? 'player.raiseInside' : 'player.raiseUnder'
+}
 export const raise: Section = (input, _notes, t) => {
 	const plan = planOf(input)
 	if (!isRaised(plan) || waits(plan.gate, 'raise')) return []
@@ -34,15 +40,12 @@ export const raise: Section = (input, _notes, t) => {
 	const steps = plan.raise.steps.flatMap((step) =>
 		isWaiting(step) ? [] : (toldBy(reader, step) ?? []),
 	)
-	const isOnSole = plan.raise.pairs.some((pair) =>
-		bothSides.some((side) => pair[side].madeBy === 'outsole'),
-	)
 	const items = [...raiseLines(plan, input.visit, t), ...limitLines(plan, reader, input.visit, t)]
 	return [
 		heading(t('player.raise')),
 		say(isOpen(plan, 'raise') ? t('player.raiseProposed') : t('player.raiseWanted')),
 		{ kind: 'list', items },
-		say(`${t(isOnSole ? 'player.raiseOnSole' : 'player.raiseInside')} ${t('player.raiseHow')}`),
+		say(`${t(placeOf(plan))} ${t('player.raiseHow')}`),
 		...(steps.length > 0 ? [{ kind: 'list' as const, items: steps }] : []),
 	]
 }

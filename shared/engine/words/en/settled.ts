@@ -62,7 +62,7 @@ export const settledSentences = {
 			`${said.way === 'seek' ? 'seeking' : 'avoiding'} ${aFeature(said.feature)} ` +
 			`(${ruleList(said.rules)}) gives way: ${why(said)}.`,
 		player: ({ feature, way, over, overWay }) => {
-			if (feature !== over) return `Look for ${plain(over)}, not for ${plain(feature)}.`
+			if (feature !== over) return `Look for ${plain(over)}. It comes before ${plain(feature)}.`
 			return overWay === 'seek' && way === 'avoid'
 				? `One reason speaks against ${plain(feature)}. Look for it all the same.`
 				: `One reason asks for ${plain(feature)}. Stay away from it all the same.`
@@ -82,7 +82,7 @@ export const settledSentences = {
 		player: ({ surfaces, alone }) =>
 			alone
 				? `This sole will do on ${grounds(surfaces)}. It is second best there.`
-				: `One pair will do for you. It is second best on ${grounds(surfaces)}.`,
+				: `One pair will do for you, though it is second best on ${grounds(surfaces)}.`,
 	}),
 	/** A wish that the sole allowed on the ground does not meet. */
 	'settled.sole': sentence<{

@@ -44,8 +44,7 @@ export const heelAndCalfSentences = {
 	'footwear.heel-collar': sentence({
 		clinician: () =>
 			'Bump or blister at the back of the heel: a padded collar, and no hard edge where it rubs.',
-		player: () =>
-			'So that the back of your heel does not rub, look for a padded collar with no hard edge.',
+		player: () => 'The back of your heel must not rub. Look for a padded collar with no hard edge.',
 	}),
 	'footwear.heel-pad': sentence({
 		clinician: () =>

@@ -14,7 +14,7 @@ export const skinAndNailSentences = {
 	'footwear.hammer-toe': sentence({
 		clinician: () => 'Rubbed toes: depth, soft upper, no seams over the forefoot.',
 		player: () =>
-			'So that your toes do not rub, look for depth, a soft upper and no seams over the front.',
+			'Your toes must not rub. Look for depth, a soft upper and no seams over the front.',
 	}),
 	'footwear.sensation': alsoTo(
 		sentence({
