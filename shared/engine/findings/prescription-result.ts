@@ -48,6 +48,8 @@ export interface RolePair {
 	settled: Settled[]
 	/** The owned pair that serves the role; then nothing needs to be bought. */
 	ownedPair?: string
+	/** Pairs of the role that stay in use and do not serve it here, each with why. */
+	beside?: Statement[]
 	/** Models of the shelf, best first, at most three. */
 	shelf: string[]
 	/** keep: nothing needs to change; with-what-you-have: changes only; buy: a purchase is worth it. */

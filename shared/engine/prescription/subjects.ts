@@ -99,7 +99,7 @@ const pairOf =
 			id: `pair.${role}`,
 			isProposed: ofRole.some(asksSomething),
 			held: ofRole.length === 0 && isHeld(gates, 'purchase'),
-			content: ofRole.map(({ settled, reasons: _, ...pair }) => ({
+			content: ofRole.map(({ settled, reasons: _, beside: __, ...pair }) => ({
 				...pair,
 				settled: settled.map(codeOf),
 			})),

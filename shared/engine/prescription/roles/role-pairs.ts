@@ -33,7 +33,15 @@ import type { Visit } from '../../visit/visit.ts'
 import { contentOf } from '../../words/statement.ts'
 import { sizeToBuyBy } from '../settled.ts'
 import { withinMeans } from './means.ts'
-import { type AtHand, isOfRole, mayBeWorn, pairsAtHand, servingPair } from './owned.ts'
+import {
+	type AtHand,
+	besidePairs,
+	isOfRole,
+	mayBeWorn,
+	pairsAtHand,
+	type Served,
+	servingPair,
+} from './owned.ts'
 import { compromises, soleLeft, unmetBySole } from './settled-by-sole.ts'
 import { type SoleOnGrounds, solesFor } from './soles.ts'
 import { widthWords } from './width.ts'
@@ -150,14 +158,16 @@ function wantedPair(
 	const isUnmet = ({ feature }: FeatureWish) => unmet.some((one) => one.feature === feature)
 	const seek = stands.seek.filter((wish) => !isUnmet(wish))
 	const avoid = stands.avoid.filter((wish) => !isUnmet(wish))
-	const serving = servingPair(atHand, {
+	const served: Served = {
 		role,
 		surfaces: grounds,
 		seek,
 		avoid,
 		mostCost: mostCostFor(role, protocol),
 		longMm: protocol.value('footwear.softGroundStudMm'),
-	})
+	}
+	const serving = servingPair(atHand, served)
+	const beside = serving === undefined ? besidePairs(atHand, served) : []
 	const settled: Settled[] = [
 		...stands.settled,
 		...unmet,
@@ -175,6 +185,7 @@ function wantedPair(
 		reasons: reasonsFor(context.footwear, role),
 		settled,
 		ownedPair: serving?.pair.id,
+		beside: beside.length > 0 ? beside : undefined,
 		shelf: [],
 		means: meansOf(serving, seek.length + avoid.length > 0 || sole !== undefined, context),
 	})

@@ -87,6 +87,7 @@ export const nextPair: Section = (input, notes, t) => {
 		heading(t('player.nextPair')),
 		...kept.map(say),
 		...(pairs.length > 0 ? [table] : []),
+		...besideWords(pairs, reader).map(say),
 		...pulledApart(pairs, reader).map(say),
 		...(reasons.length > 0
 			? [heading(t('common.why'), { level: 2 }), { kind: 'list' as const, items: reasons }]
@@ -107,6 +108,14 @@ const keptPairs = ({ gate, pairs }: SettledPlan, { visit }: ReportInput, t: Spea
 						]
 					: [],
 			)
+/** Why a pair that is kept does not do where another is looked for: each said once. */
+const besideWords = (pairs: readonly Pair[], reader: Reader): string[] => [
+	...new Set(
+		pairs
+			.filter(({ means }) => means === 'buy')
+			.flatMap(({ beside = [] }) => beside.flatMap((one) => toldBy(reader, one) ?? [])),
+	),
+]
 /** What gave way, and to what: each said once. */
 const pulledApart = (pairs: readonly Pair[], reader: Reader): string[] => [
 	...new Set(pairs.flatMap(({ settled }) => settled.flatMap((lost) => toldBy(reader, lost) ?? []))),

@@ -49,7 +49,8 @@ const groundWords: Record<Surface, string> = {
 	hall: 'hall floors',
 	road: 'roads',
 }
-const grounds = (surfaces: readonly Surface[]): string =>
+/** Grounds as a player calls them, in a row. */
+export const groundsInWords = (surfaces: readonly Surface[]): string =>
 	listed(surfaces.map((surface) => groundWords[surface]))
 const plain = (feature: Feature): string => featureWords[feature] ?? aFeature(feature)
 const asked = (way: Way, feature: Feature): string =>
@@ -81,8 +82,8 @@ export const settledSentences = {
 			`on ${terms(surfaces)} ${article(soleName(better))} would suit better.`,
 		player: ({ surfaces, alone }) =>
 			alone
-				? `This sole will do on ${grounds(surfaces)}. It is second best there.`
-				: `One pair will do for you, though it is second best on ${grounds(surfaces)}.`,
+				? `This sole will do on ${groundsInWords(surfaces)}. It is second best there.`
+				: `One pair will do for you, though it is second best on ${groundsInWords(surfaces)}.`,
 	}),
 	/** A wish that the sole allowed on the ground does not meet. */
 	'settled.sole': sentence<{
@@ -98,8 +99,8 @@ export const settledSentences = {
 			'way.',
 		player: ({ feature, way, surfaces }) =>
 			way === 'seek'
-				? `No boots for ${grounds(surfaces)} have ${plain(feature)}.`
-				: `Boots for ${grounds(surfaces)} have ${plain(feature)}. Wear them there only.`,
+				? `No boots for ${groundsInWords(surfaces)} have ${plain(feature)}.`
+				: `Boots for ${groundsInWords(surfaces)} have ${plain(feature)}. Wear them there only.`,
 	}),
 	/** A sole that the ground would ask for, left for the sake of skin, joints or an injury. */
 	'settled.sole-left': sentence<{
