@@ -21,6 +21,7 @@ function pairLines(pair: RolePair): string[] {
 		...(offsetMm ? [`    offset ${offsetMm.min} to ${offsetMm.max} mm`] : []),
 		...(ownedPair ? [`    owned ${ownedPair}`] : []),
 		...(shelf.length > 0 ? [`    shelf ${shelf.join(', ')}`] : []),
+		...(pair.beside ?? []).map(({ says }) => `    beside ${says}`),
 		`    seek ${pair.seek.join(', ')}`,
 		`    avoid ${pair.avoid.join(', ')}`,
 		...pair.settled.map(

@@ -24,6 +24,13 @@ export interface Settled extends Statement {
 	/** What it gave way to: a feature, or what was decided (`gate`, `length`, `ground`). */
 	over: string
 }
+/** What one finding asks of a pair, whether it stands or gave way. */
+export interface PairReason {
+	/** Its id. */
+	finding: string
+	seek: Feature[]
+	avoid: Feature[]
+}
 /** What to look for in a pair of one role. */
 export interface RolePair {
 	/** `match`, or `match.2` where one sole cannot serve all grounds: stable for the same visit. */
@@ -36,9 +43,13 @@ export interface RolePair {
 	offsetMm?: { min: number; max: number }
 	seek: Feature[]
 	avoid: Feature[]
+	/** What each finding asked of it; absent where nothing may be bought. */
+	reasons?: PairReason[]
 	settled: Settled[]
 	/** The owned pair that serves the role; then nothing needs to be bought. */
 	ownedPair?: string
+	/** Pairs of the role that stay in use and do not serve it here, each with why. */
+	beside?: Statement[]
 	/** Models of the shelf, best first, at most three. */
 	shelf: string[]
 	/** keep: nothing needs to change; with-what-you-have: changes only; buy: a purchase is worth it. */

@@ -100,6 +100,16 @@ const toldByAnother = ({ loser, winner }: Lost, lost: readonly Lost[]): boolean 
 			rulesOf(loser).every((rule) => rulesOf(other.loser).includes(rule)),
 	)
 
+/** An avoidance whose rules all lost what they sought instead goes with it: the heel is not avoided flat and raised. */
+const goesWith = ({ way, feature, wishes }: Claim, lost: readonly Lost[]): boolean =>
+	way === 'avoid' &&
+	lost.some(
+		({ loser, winner }) =>
+			loser.way === 'seek' &&
+			winner.way === 'avoid' &&
+			oppositesOf(loser.feature).includes(feature) &&
+			wishes.every(({ rule }) => loser.wishes.some((wish) => wish.rule === rule)),
+	)
 /**
  * The wishes that stand, in the order given, and those that gave way, each told once. The same
  * wishes give the same answer.
@@ -116,8 +126,9 @@ export function settle(seek: readonly FeatureWish[], avoid: readonly FeatureWish
 		if (winner === undefined) standing.push(claim)
 		else lost.push({ loser: claim, winner })
 	}
+	const left = standing.filter((claim) => !goesWith(claim, lost))
 	const stands = (way: Claim['way'], { feature }: FeatureWish): boolean =>
-		standing.some((claim) => claim.way === way && claim.feature === feature)
+		left.some((claim) => claim.way === way && claim.feature === feature)
 	return {
 		seek: seek.filter((wish) => stands('seek', wish)),
 		avoid: avoid.filter((wish) => stands('avoid', wish)),

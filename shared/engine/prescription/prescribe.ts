@@ -1,5 +1,6 @@
 /** From what the rooms propose to the one plan of a visit. */
 import { isHeld } from '../facts/held.ts'
+import { rolesOfPair } from '../facts/trainer.ts'
 import type {
 	AnkleResult,
 	FootwearResult,
@@ -27,6 +28,7 @@ import { prioritiesOf } from './priorities.ts'
 import { questionsOf } from './questions.ts'
 import { reviewOf } from './review.ts'
 import { rolePairs } from './roles/role-pairs.ts'
+import { sizeToBuyBy } from './settled.ts'
 import type { Planned } from './subjects.ts'
 import { unchangedSince } from './unchanged.ts'
 import { standingWork } from './work.ts'
@@ -66,13 +68,12 @@ export function prescribe(
 	const review = reviewOf({ gate, raise, insert, owned, growth, findings, visitDate }, protocol)
 	const nameOf = (id: string) =>
 		visit.footwear?.find((pair) => pair.id === id)?.name ?? `pair ${id}`
+	const rolesOf = (id: string) =>
+		(visit.footwear ?? []).flatMap((pair) => (pair.id === id ? rolesOfPair(pair) : []))
 	const parts = { gate, raise, pairs, owned, insert, changes, lacing, ...present({ review }) }
 	const planned: Planned = {
 		...parts,
-		size: present({
-			boots: proposed.sizing.insideLengthMm,
-			trainers: proposed.sizing.trainers?.insideLengthMm,
-		}),
+		size: sizeToBuyBy(proposed.sizing),
 		complaint: visit.complaint?.trim() ?? '',
 		returnSteps: loading.returnSteps?.length ?? 0,
 		nameOf,
@@ -86,6 +87,7 @@ export function prescribe(
 			buyBy: addDays(visitDate, protocol.value('prescription.buyWeeks') * daysPerWeek),
 			findings,
 			nameOf,
+			rolesOf,
 		}),
 		questions: questionsOf(
 			planned,

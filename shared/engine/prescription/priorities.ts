@@ -21,6 +21,8 @@ export interface Urgent
 	buyBy: string
 	findings: readonly Finding[]
 	nameOf(id: string): string
+	/** What an owned pair is worn for. */
+	rolesOf(id: string): readonly PairRole[]
 }
 type Unranked = Omit<Priority, 'rank'>
 type Part = (from: Urgent) => Unranked[]
@@ -131,8 +133,13 @@ function buyBy(from: Urgent): string {
 	return first
 }
 const buy: Part = (from) => {
-	const role = from.pairs.find((pair) => pair.means === 'buy' && !waitsIn(from, pair.role))?.role
-	if (role === undefined || isHeld(from.gate, 'purchase')) return []
+	// a pair to be replaced is the same purchase; a foot that is swollen is measured again first
+	const replaced = withVerdict(from, 'replace').flatMap(({ id }) => from.rolesOf(id))
+	const role = from.pairs.find(
+		(pair) => pair.means === 'buy' && !replaced.includes(pair.role) && !waitsIn(from, pair.role),
+	)?.role
+	const isSized = !from.findings.some(({ code }) => code === 'sizing.not-for-buying')
+	if (role === undefined || !isSized || isHeld(from.gate, 'purchase')) return []
 	return [
 		make(state('priority.buy', { role }), family(from), buyBy(from), idsOf(from, 'footwear.')),
 	]

@@ -28,16 +28,23 @@ export interface SettledPlan extends Kept<Prescription> {
 /** What of the assessment the plan is made of. */
 export type PlannedFrom = Pick<KeptAssessment, 'sizing' | 'footwear'>
 
+/** None by a foot that was measured swollen or hurt: its size stays on record. */
+export const sizeToBuyBy = ({
+	insideLengthMm,
+	trainers,
+	usableForBuying,
+}: PlannedFrom['sizing']): SettledSize =>
+	usableForBuying === false
+		? {}
+		: present({ boots: insideLengthMm, trainers: trainers?.insideLengthMm })
+
 /** The plan that stands: proposals, changed or taken out as the clinician answered. */
 export function settledPlan(assessment: KeptAssessment, decisions: Decisions): SettledPlan {
 	const { prescription, sizing } = assessment
 	if (!prescription) return planOfBefore(assessment, decisions)
 	const proposed: SettledPlan = {
 		...prescription,
-		size: present({
-			boots: sizing.insideLengthMm,
-			trainers: sizing.trainers?.insideLengthMm,
-		}),
+		size: sizeToBuyBy(sizing),
 		setAside: [],
 		open: openQuestions(decisions, prescription).map(({ id }) => id),
 	}

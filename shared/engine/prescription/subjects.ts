@@ -99,7 +99,10 @@ const pairOf =
 			id: `pair.${role}`,
 			isProposed: ofRole.some(asksSomething),
 			held: ofRole.length === 0 && isHeld(gates, 'purchase'),
-			content: ofRole.map(({ settled, ...pair }) => ({ ...pair, settled: settled.map(codeOf) })),
+			content: ofRole.map(({ settled, reasons: _, beside: __, ...pair }) => ({
+				...pair,
+				settled: settled.map(codeOf),
+			})),
 			line: state('question.pair', {
 				role,
 				soles: [...new Set(ofRole.flatMap(({ sole }) => sole ?? []))],

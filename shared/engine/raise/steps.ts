@@ -67,20 +67,15 @@ function wearingIn(given: readonly InPair[], aimed: Aimed, protocol: Protocol): 
 	const wholeSessions = protocol.value('insert.wearWholeSessions')
 	const first = everyday === undefined
 	return [
-		everyday && step(0, 'everyday', everyday, state('raise.step-everyday', { mm: everyday, days })),
+		everyday && step(0, 'everyday', everyday, state('raise.step-everyday', { days })),
 		training &&
-			step(
-				first ? 0 : days,
-				'training',
-				training,
-				state('raise.step-training', { mm: training, first }),
-			),
+			step(first ? 0 : days, 'training', training, state('raise.step-training', { first })),
 		match &&
 			step(
 				protocol.value('raise.matchAfterDays'),
 				'match',
 				match,
-				state('raise.step-match', { mm: match, wholeSessions }),
+				state('raise.step-match', { wholeSessions }),
 			),
 	].filter((one) => one !== undefined)
 }

@@ -2,7 +2,7 @@
  * The guardian summary, one page: what stops, purpose, actions, the pairs at hand, what to buy,
  * wearing in, warning signs, growth, what the club was told.
  */
-import type { Feature } from '../visit/terms.ts'
+import type { Feature, PairRole } from '../visit/terms.ts'
 import type { Speak } from '../words/speak.ts'
 import { capital, dateWords, defaultWarningSigns, shown, sizeShown } from '../words/words.ts'
 import {
@@ -33,6 +33,8 @@ type Part = (input: ReportInput, t: Speak) => Block[]
 const mostFeatures = 4
 const mostPairs = 2
 const mostSigns = 6
+/** Roles whose pairs have the length of boots. */
+const ofBoots: readonly PairRole[] = ['match', 'training']
 
 /** What is urgent, over everything else; the sources stand in the player's report. */
 const stop: Part = (input, t) => alertFor(readerOf('guardian', input), input, t)
@@ -61,12 +63,17 @@ const buy: Part = (input, t) => {
 	const isNow = plan.questions.length === 0 || plan.pairs.some(({ means }) => means === 'buy')
 	return [heading(isNow ? t('guardian.buy') : t('guardian.buyNext')), ...blocks]
 }
+/** The length of boots: where boots are bought, or nothing is for now. */
 function sizeToBuy(input: ReportInput, t: Speak): Block[] {
 	const { visit, assessment } = input
 	const { sizing } = assessment
+	const { size, pairs } = planOf(input)
 	if (sizing.fitLengthMm === undefined) return [say(t('guardian.noSize'))]
-	const inside = planOf(input).size.boots
-	if (!inside) return []
+	if (sizing.usableForBuying === false && !size.boots) return [say(t('guardian.sizeLater'))]
+	const bought = pairs.filter(({ means }) => means === 'buy')
+	const isOfBoots = bought.length === 0 || bought.some(({ role }) => ofBoots.includes(role))
+	const inside = size.boots
+	if (!inside || !isOfBoots) return []
 	const labels = labelsOf(visit, sizing).map(([system, size]) =>
 		t('guardian.label', { system, size: sizeShown(size.label) }),
 	)
@@ -110,8 +117,12 @@ const wearing: Part = (input, t) => {
 			: []
 	const { left, right } = insertOf(input)
 	const isWorn = showsInsert && left.length + right.length > 0 && !waits(plan.gate, 'sport')
+	const isBought =
+		!buyingWaits(plan.gate) &&
+		(plan.questions.length === 0 || plan.pairs.some(({ means }) => means === 'buy'))
+	const isPlayHeld = waits(plan.gate, 'match') || waits(plan.gate, 'impact')
 	const sentences = [
-		...(buyingWaits(plan.gate) ? [] : [t('guardian.wearBoots')]),
+		...(isBought && !isPlayHeld ? [t('guardian.wearBoots')] : []),
 		...raises,
 		...(isWorn ? [t('guardian.wearInsert', { name: visit.player.givenName })] : []),
 	]
@@ -129,14 +140,24 @@ const signs: Part = ({ decisions }, t) => [
 /** The day of the plan; one that rests on growth alone is not told where growth is not shown. */
 const again: Part = (input, t) => {
 	const { withheld = [], assessment } = input
-	const { review } = planOf(input)
+	const { review, gate } = planOf(input)
+	const isBuying = !buyingWaits(gate)
 	const topics = new Map(assessment.findings.map(({ id, topic }) => [id, topic]))
 	const byGrowthAlone =
 		!!review?.because.length && review.because.every((id) => topics.get(id) === 'growth')
 	const isTold = review && !(byGrowthAlone && withheld.includes('growth'))
 	return [
 		heading(t('guardian.again')),
-		say(isTold ? t('guardian.againOn', { date: dateWords(review.date) }) : t('guardian.againNone')),
+		say(
+			[
+				isTold
+					? t(isBuying ? 'guardian.againOn' : 'guardian.againHeld', {
+							date: dateWords(review.date),
+						})
+					: t(isBuying ? 'guardian.againNone' : 'guardian.againNoneHeld'),
+				...(isBuying && assessment.growth ? [t('guardian.growFast')] : []),
+			].join(' '),
+		),
 	]
 }
 const shared: Part = ({ decisions, sharedWithClub = [] }, t) => [

@@ -5,15 +5,18 @@ import type { Speak } from '../words/speak.ts'
 import { shown } from '../words/words.ts'
 import { pairName } from './pair-names.ts'
 
+type Foot = Pick<SettledPlan['raise']['pairs'][number]['left'], 'addMm' | 'madeBy'>
+/** What is built on the sole is told from what goes inside. */
+const footWords = ({ addMm, madeBy }: Foot, t: Speak): string =>
+	madeBy === 'outsole'
+		? t('raise.onOutsole', { mm: shown(addMm) })
+		: t('raise.inside', { mm: shown(addMm) })
 /** A heel raise in words: '4 mm in both shoes'; undefined where there is none. Heights mm. */
-function raiseInWords(
-	{ left, right }: { left: number; right: number },
-	t: Speak,
-): string | undefined {
-	if (left === 0 && right === 0) return undefined
-	return left === right
-		? t('player.raiseBoth', { mm: shown(left) })
-		: t('player.raiseSides', { left: shown(left), right: shown(right) })
+function raiseInWords({ left, right }: { left: Foot; right: Foot }, t: Speak): string | undefined {
+	if (left.addMm === 0 && right.addMm === 0) return undefined
+	return left.addMm === right.addMm && left.madeBy === right.madeBy
+		? t('player.raiseBoth', { mm: shown(left.addMm) })
+		: t('player.raiseSides', { left: footWords(left, t), right: footWords(right, t) })
 }
 /** Whether anything is added under a heel in any pair. */
 export const isRaised = ({ raise }: Pick<SettledPlan, 'raise'>): boolean =>
@@ -27,9 +30,7 @@ export function raiseLines(
 	visit: Pick<Visit, 'footwear'>,
 	t: Speak,
 ): string[] {
-	const lines = Map.groupBy(raise.pairs, ({ left, right }) =>
-		raiseInWords({ left: left.addMm, right: right.addMm }, t),
-	)
+	const lines = Map.groupBy(raise.pairs, (pair) => raiseInWords(pair, t))
 	return [...lines].flatMap(([says, pairs]) => {
 		if (says === undefined) return []
 		if (questions.length === 0) return [says]

@@ -20,8 +20,6 @@ import { bothSides } from '../visit/sides.ts'
 import { type Statement, state } from '../words/statement.ts'
 import { overtakenMarks } from './marked.ts'
 
-/** Notes and advice may stand undecided: they are printed in the words of the suggestion. */
-const quiet = ({ level }: Pick<Finding, 'level'>): boolean => level === 'note' || level === 'advise'
 /**
  * True once a choice stands; a change counts once words are written that are not the suggestion's.
  * What was decided about another content is asked again. @internal

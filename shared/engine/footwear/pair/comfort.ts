@@ -16,7 +16,14 @@ export function comfortGrounds(
 	if (pair.hurts === true)
 		return footAtRisk
 			? [{ verdict: 'stop-wearing', statement: state('owned.hurts-at-risk') }]
-			: [{ verdict: 'modify', statement: state('owned.hurts'), work: 'find-sore-place' }]
+			: [
+					{
+						verdict: 'modify',
+						statement: state('owned.hurts'),
+						work: 'find-sore-place',
+						hurts: true,
+					},
+				]
 	if (!isUncomfortable(pair, protocol)) return []
 	return [
 		{

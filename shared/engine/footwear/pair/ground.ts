@@ -27,6 +27,10 @@ export interface Ground {
 	by?: string
 	/** The room in the pair could not be judged. */
 	unknownRoom?: boolean
+	/** Said of a pair that stays in use alone. */
+	ofUse?: true
+	/** The player says that it hurts. */
+	hurts?: true
 }
 /** The player's picture as far as a pair is judged by it; lengths in mm. */
 export interface PairPicture {

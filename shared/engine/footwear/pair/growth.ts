@@ -11,7 +11,9 @@ export function growthGrounds(pair: Pair, picture: PairPicture): Ground[] {
 	const { leastMm, runsOutOn: on, earliest } = forecastOf(pair, picture) ?? {}
 	if (leastMm === undefined || on === undefined) return []
 	const early = earliest !== undefined && earliest < on ? { earliest } : {}
-	return [{ verdict: 'keep', statement: state('pairs.outgrown-by', { leastMm, on, ...early }) }]
+	const held = picture.purchaseHeld ? { held: true } : {}
+	const statement = state('pairs.outgrown-by', { leastMm, on, ...early, ...held })
+	return [{ verdict: 'keep', statement, ofUse: true }]
 }
 /** The span of days that the band of the forecast gives. */
 export function replaceBetween(

@@ -68,11 +68,14 @@ function headline(
 		case 'modify':
 			return state('owned.modify', { mendFirst })
 		case 'replace':
-			return state('owned.replace', present({ by, held: purchaseHeld }))
+			return state('owned.replace', present({ by, held: purchaseHeld, hurts: doesHurt(grounds) }))
 		case 'stop-wearing':
 			return state('owned.stop-wearing', { mendable: isMendable(grounds), held: purchaseHeld })
 	}
 }
+/** Absent where it does not: what is said of it stays as it was. */
+const doesHurt = (grounds: readonly Ground[]): true | undefined =>
+	grounds.some(({ hurts }) => hurts) || undefined
 /** Nothing but what can be mended keeps it from being worn. */
 const isMendable = (grounds: readonly Ground[]): boolean =>
 	grounds.every(
@@ -83,9 +86,10 @@ export function verdictOf(grounds: readonly Ground[], picture: PairPicture): Pai
 	const verdict = gravest(grounds)
 	const days = grounds.flatMap(({ verdict: own, by }) => (own === 'replace' && by ? [by] : []))
 	const [by] = verdict === 'replace' && !picture.purchaseHeld ? days.sort() : []
+	const isGoing = verdict === 'replace' || verdict === 'stop-wearing'
 	const statements = [
 		headline(verdict, grounds, by, picture),
-		...grounds.map(({ statement }) => statement),
+		...grounds.filter(({ ofUse }) => !(ofUse && isGoing)).map(({ statement }) => statement),
 	]
 	return {
 		verdict,

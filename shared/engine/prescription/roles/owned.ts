@@ -8,6 +8,7 @@ import type {
 } from '../../findings/assessment.ts'
 import type { PairRole, Surface } from '../../visit/terms.ts'
 import type { Pair, Visit } from '../../visit/visit.ts'
+import { type Statement, state } from '../../words/statement.ts'
 import { costOn, wishAgainst } from './soles.ts'
 
 /** A pair that the player owns, with what is to be done about it. */
@@ -68,6 +69,22 @@ function isSuited({ sole, studHeightMm }: Pair, served: Served): boolean {
 		served.surfaces.every((surface) => (costOn(sole, surface) ?? Infinity) <= served.mostCost)
 	)
 }
+/**
+ * Why a pair that stays in use does not serve the role for which another is looked for: a reader
+ * who keeps it asks.
+ */
+export const besidePairs = (atHand: readonly AtHand[], served: Served): Statement[] =>
+	atHand
+		.filter((one) => isOfRole(one, served.role) && stays.has(one.verdict))
+		.map(({ pair, verdict }) =>
+			state('roles.beside', {
+				pair: pair.name ?? pair.id,
+				why: pair.hurts ? 'hurts' : verdict === 'training-only' ? verdict : 'sole',
+				role: served.role,
+				surfaces: served.surfaces,
+			}),
+		)
+const stays: ReadonlySet<OwnedVerdict> = new Set(['keep', 'modify', 'training-only'])
 /** The pair that serves a role on its grounds; one to be kept as it is before one to be changed. */
 export function servingPair(atHand: readonly AtHand[], served: Served): AtHand | undefined {
 	const serving = atHand.filter(

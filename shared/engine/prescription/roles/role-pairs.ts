@@ -12,6 +12,7 @@ import type {
 	GrowthResult,
 	InsertResult,
 	OwnedPair,
+	PairReason,
 	PlayerFacts,
 	PostureResult,
 	RaiseResult,
@@ -29,12 +30,22 @@ import type { Protocol } from '../../protocol/protocol.ts'
 import type { Shelf } from '../../visit/shelf.ts'
 import { type Feature, type PairRole, type Surface, surfaces } from '../../visit/terms.ts'
 import type { Visit } from '../../visit/visit.ts'
+import { contentOf } from '../../words/statement.ts'
+import { sizeToBuyBy } from '../settled.ts'
 import { withinMeans } from './means.ts'
-import { type AtHand, isOfRole, mayBeWorn, pairsAtHand, servingPair } from './owned.ts'
+import {
+	type AtHand,
+	besidePairs,
+	isOfRole,
+	mayBeWorn,
+	pairsAtHand,
+	type Served,
+	servingPair,
+} from './owned.ts'
 import { compromises, soleLeft, unmetBySole } from './settled-by-sole.ts'
 import { type SoleOnGrounds, solesFor } from './soles.ts'
 import { widthWords } from './width.ts'
-import { wishesBeforeGrip, wishesOfRole, wishesOfSole } from './wishes.ts'
+import { wishesBeforeGrip, wishesOfRole, wishesOfSole, withOwnSole } from './wishes.ts'
 
 /** What the pairs are worked out from; `owned` as `prescription/owned.ts` judges them. */
 export interface RolesContext {
@@ -138,25 +149,29 @@ function wantedPair(
 ): Wanted {
 	const { sole, surfaces: grounds = [] } = on
 	const { target } = context.footwear
-	const ofRole = (wishes: readonly FeatureWish[]) =>
-		wishesOfSole(wishesOfRole(wishes, role, grounds), sole)
-	const stands = settle(ofRole(target.seek), ofRole(target.avoid))
+	const ofRole = (wishes: readonly FeatureWish[]) => wishesOfRole(wishes, role, grounds)
+	const stands = settle(
+		wishesOfSole(withOwnSole(ofRole(target.seek), sole), sole),
+		wishesOfSole(ofRole(target.avoid), sole),
+	)
 	const unmet = sole === undefined ? [] : unmetBySole(sole, grounds, stands)
 	const isUnmet = ({ feature }: FeatureWish) => unmet.some((one) => one.feature === feature)
 	const seek = stands.seek.filter((wish) => !isUnmet(wish))
 	const avoid = stands.avoid.filter((wish) => !isUnmet(wish))
-	const serving = servingPair(atHand, {
+	const served: Served = {
 		role,
 		surfaces: grounds,
 		seek,
 		avoid,
 		mostCost: mostCostFor(role, protocol),
 		longMm: protocol.value('footwear.softGroundStudMm'),
-	})
+	}
+	const serving = servingPair(atHand, served)
+	const beside = serving === undefined ? besidePairs(atHand, served) : []
 	const settled: Settled[] = [
 		...stands.settled,
 		...unmet,
-		...(sole === undefined ? [] : compromises(sole, grounds, roleRows[role].soles, protocol)),
+		...(sole === undefined ? [] : compromises(on, roleRows[role].soles, protocol)),
 		...soleLeft(on),
 	]
 	const pair: RolePair = present({
@@ -167,12 +182,28 @@ function wantedPair(
 		...sizeFor(role, sole, context),
 		seek: featuresOf(seek),
 		avoid: featuresOf(avoid),
+		reasons: reasonsFor(context.footwear, role),
 		settled,
 		ownedPair: serving?.pair.id,
+		beside: beside.length > 0 ? beside : undefined,
 		shelf: [],
 		means: meansOf(serving, seek.length + avoid.length > 0 || sole !== undefined, context),
 	})
 	return { pair, seek, avoid }
+}
+/** What each finding asks of a pair of this role, whether it stands or gave way. */
+function reasonsFor({ target, findings }: FootwearResult, role: PairRole): PairReason[] {
+	return findings.flatMap((finding) => {
+		const content = contentOf(finding)
+		const of = (wishes: readonly FeatureWish[]) =>
+			featuresOf(
+				wishes.filter(
+					(wish) => (wish.roles?.includes(role) ?? true) && contentOf(wish) === content,
+				),
+			)
+		const [seek, avoid] = [of(target.seek), of(target.avoid)]
+		return seek.length + avoid.length > 0 ? [{ finding: finding.id, seek, avoid }] : []
+	})
 }
 const featuresOf = (wishes: readonly FeatureWish[]): Feature[] => [
 	...new Set(wishes.map(({ feature }) => feature)),
@@ -180,8 +211,9 @@ const featuresOf = (wishes: readonly FeatureWish[]): Feature[] => [
 /** Inside length of boots or of trainers, width, and the offset where the range of the ankle asks one. */
 function sizeFor(role: PairRole, sole: RolePair['sole'], { sizing, ankle, gate }: RolesContext) {
 	const trainer = roleRows[role].band === 'trainer' || isTrainer({ sole })
+	const size = sizeToBuyBy(sizing)
 	return {
-		insideLengthMm: trainer ? sizing.trainers?.insideLengthMm : sizing.insideLengthMm,
+		insideLengthMm: trainer ? size.trainers : size.boots,
 		width: widthWords(sizing),
 		offsetMm: isHeld(gate, 'raise') ? undefined : ankle.offsetMm,
 	}
@@ -212,7 +244,8 @@ function modelsFor(
 	{ shelf, insert, gate, ...context }: RolesContext,
 	protocol: Protocol,
 ): string[] {
-	if (shelf === undefined || means !== 'buy' || isHeld(gate, 'shelf')) return []
+	const isSized = context.sizing.usableForBuying !== false
+	if (shelf === undefined || means !== 'buy' || !isSized || isHeld(gate, 'shelf')) return []
 	return shelfFor(
 		{ seek, avoid, role, surfaces: grounds },
 		{ shelf, ranked: context.footwear.ranked },

@@ -30,13 +30,16 @@ export function unmetBySole(
 		]
 	})
 }
-/** Grounds on which another sole of the role would suit better than the one chosen for all. */
+/**
+ * Grounds on which another sole of the role would suit better than the one chosen for all; not the
+ * one that was left for a wish, which says so itself.
+ */
 export function compromises(
-	sole: Sole,
-	surfaces: readonly Surface[],
+	{ sole, surfaces = [], left }: Partial<SoleOnGrounds>,
 	soles: readonly Sole[],
 	protocol: Protocol,
 ): Settled[] {
+	if (sole === undefined) return []
 	const limit = protocol.value('footwear.secondBestCost')
 	const better = new Map<Sole, Surface[]>()
 	for (const surface of surfaces) {
@@ -47,8 +50,9 @@ export function compromises(
 	}
 	return [...better].flatMap(([other, grounds]) => {
 		const { feature } = soleRows[other]
-		if (feature === undefined) return []
-		const said = state('settled.ground', { sole, better: other, surfaces: grounds })
+		if (feature === undefined || other === left?.sole) return []
+		const alone = surfaces.length === 1 ? { alone: true } : {}
+		const said = state('settled.ground', { sole, better: other, surfaces: grounds, ...alone })
 		return [{ feature, over: 'ground', ...said }]
 	})
 }

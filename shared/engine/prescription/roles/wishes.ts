@@ -37,6 +37,17 @@ export function wishesOfSole(
 			!soleFeatures.includes(feature) && (studded || !studFeatures.includes(feature)),
 	)
 }
+/**
+ * What is sought, without the studs that a ground asks for together with a sole of its own where
+ * another sole stands: they are that sole's. @param seek those about soles among them
+ */
+export const withOwnSole = (seek: readonly FeatureWish[], sole: Sole | undefined): FeatureWish[] =>
+	seek.filter(({ rule, feature, grounds }) => {
+		if (grounds === undefined || !studFeatures.includes(feature)) return true
+		const soles = seek.filter((wish) => wish.rule === rule && soleFeatures.includes(wish.feature))
+		const own = sole && soleRows[sole].feature
+		return soles.length === 0 || soles.some((wish) => wish.feature === own)
+	})
 /** Those about soles and studs that stand before grip: the choice of a sole heeds them. */
 export const wishesBeforeGrip = (wishes: readonly FeatureWish[]): FeatureWish[] =>
 	wishes.filter((wish) => studFeatures.includes(wish.feature) && standsBefore(wish, 'shape'))

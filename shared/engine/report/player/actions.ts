@@ -2,7 +2,7 @@
 import { actions, type Gate, type KeptAssessment } from '../../findings/assessment.ts'
 import { bothSides } from '../../visit/sides.ts'
 import type { Speak } from '../../words/speak.ts'
-import type { Stated } from '../../words/statement.ts'
+import type { Stated, StatementCode } from '../../words/statement.ts'
 import { capital, dateWords, plainActionWords } from '../../words/words.ts'
 import { heading, type Section, say, small } from '../base.ts'
 import type { Block, BlockOf } from '../document.ts'
@@ -21,12 +21,13 @@ type ActionItem = BlockOf<'actions'>['items'][number]
  */
 function reasonsFor(
 	reader: Reader,
-	{ items }: KeptAssessment['screening'],
+	{ screening, findings }: Pick<KeptAssessment, 'screening' | 'findings'>,
 	{ action: highest, because }: Danger,
 	notes: Notes | undefined,
 ): { isWhole: boolean; said: string[] } {
-	const found = items
-		.filter((item) => item.state === 'yes' && because.has(item.id))
+	const ofSigns = screening.items.filter((item) => item.state === 'yes')
+	const found = [...ofSigns, ...heldByFacts(findings, screening)]
+		.filter(({ id }) => because.has(id))
 		.toSorted((one, other) => actions.indexOf(other.action) - actions.indexOf(one.action))
 		.flatMap(({ action, basis, ...item }) => {
 			const says = toldBy(reader, item)
@@ -37,6 +38,24 @@ function reasonsFor(
 		said: [...new Set(found.map(({ says }) => says))],
 	}
 }
+/** Its page has a section of its own. */
+const ofFootReview: ReadonlySet<string | undefined> = new Set<StatementCode>([
+	'screening.foot-at-risk',
+])
+/** What holds without a sign that asks for a doctor: severe pain, an operation not cleared. */
+const heldByFacts = (
+	findings: KeptAssessment['findings'],
+	{ items }: KeptAssessment['screening'],
+) =>
+	findings
+		.filter(
+			({ id, level, topic, code }) =>
+				topic === 'screening' &&
+				level === 'caution' &&
+				!ofFootReview.has(code) &&
+				!items.some((item) => item.id === id),
+		)
+		.map((finding) => ({ ...finding, action: 'proceed' as const }))
 /** What is stopped, over everything else: sport first, whatever else is asked for. */
 function titleOf({ action, isUrgent: urgent, stops }: Danger, t: Speak): string {
 	const plain = capital(plainActionWords[action])
@@ -55,7 +74,7 @@ export function alertFor(reader: Reader, input: ReportInput, t: Speak, notes?: N
 	const { visit, assessment, decisions } = input
 	const danger = dangerOf(planOf(input).gate, visit.visitDate)
 	if (!danger) return []
-	const { isWhole, said } = reasonsFor(reader, assessment.screening, danger, notes)
+	const { isWhole, said } = reasonsFor(reader, assessment, danger, notes)
 	const { action, stops, noWeight, since } = danger
 	const who = whoFor(reader, input, t)
 	const done = decisions.referralDone

@@ -8,7 +8,8 @@ import { withMarks } from '../notes.ts'
 import { isOpen, planOf } from '../plan-of.ts'
 import { linesFor, readerOf } from '../reader.ts'
 import { dangerOf, waits } from '../waits.ts'
-import { reasonsForPairs } from './next-pair.ts'
+import { pairsToFind } from './next-pair.ts'
+import { reasonsForPairs } from './pair-reasons.ts'
 
 /** Topics that have sections of their own. */
 const toldAbove = new Set(['sizing', 'growth', 'footwear'])
@@ -57,10 +58,11 @@ function isTold({ finding, topic, level, id }: StandingLine, decisions: Decision
 /** What stands after the decisions, has no section of its own and was not said above. */
 export const more: Section = (input, notes, t) => {
 	const reader = readerOf('player', input)
-	const { gate } = planOf(input)
+	const plan = planOf(input)
+	const { gate } = plan
 	const danger = dangerOf(gate, input.visit.visitDate)
 	const said = new Set([
-		...reasonsForPairs(reader, input).map(({ id }) => id),
+		...reasonsForPairs(reader, input, pairsToFind(plan)).map(({ id }) => id),
 		...(danger?.because ?? []),
 	])
 	const lines = linesFor(reader, input).filter(

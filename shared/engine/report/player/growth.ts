@@ -18,7 +18,9 @@ export const growing: Section = (input, notes, t) => {
 		heading(t('player.growing')),
 		...(words.length > 0 ? [say(words.join(' '))] : []),
 		...charts,
-		small(t('player.growthCautions')),
+		...(growth.footForecast?.length || charts.length > 0
+			? [small(t('player.growthCautions'))]
+			: []),
 	]
 }
 function whatMayCome({ measureAgainBy, footForecast }: Kept<GrowthResult>, t: Speak): string[] {

@@ -1,6 +1,11 @@
 /** The insert of the plan: what it is for, where it is worn, how it is worn in, when it comes out. */
+import type { Gate, Holdable } from '../../findings/assessment.ts'
 import type { DecidedElement } from '../../insert/decided.ts'
 import { bothSides } from '../../visit/sides.ts'
+import type { Side } from '../../visit/visit.ts'
+import type { Speak } from '../../words/speak.ts'
+import type { Stated, StatementCode } from '../../words/statement.ts'
+import { capital } from '../../words/words.ts'
 import { heading, type Section, say } from '../base.ts'
 import { insertOf } from '../insert-of.ts'
 import { pairName } from '../pair-names.ts'
@@ -11,21 +16,44 @@ import { waits } from '../waits.ts'
 /** What a player is told of an element: what it does, and what to mind. */
 const toldOf = (reader: Reader, { element }: DecidedElement): string[] =>
 	[element, ...(element.cautioned ?? [])].flatMap((statement) => toldBy(reader, statement) ?? [])
+/** Steps of wearing in that wait with running and jumping, or with matches. */
+const stepsOf: readonly (readonly [what: Holdable, codes: readonly StatementCode[]])[] = [
+	[
+		'impact',
+		['insert.wear-first-training', 'insert.wear-second-training', 'insert.wear-third-training'],
+	],
+	['impact', ['insert.wear-match']],
+	['match', ['insert.wear-match']],
+]
+const stepWaits = ({ code }: Stated, gate: Gate): boolean =>
+	stepsOf.some(([what, codes]) => waits(gate, what) && codes.some((one) => one === code))
+/** What is worn alike on both feet is said once. */
+function linesOf(said: readonly { side: Side; says: string }[], t: Speak): string[] {
+	const alike = Map.groupBy(said, ({ says }) => says)
+	return [...alike].map(([says, sides]) => {
+		const [first] = sides
+		const where = sides.length > 1 || !first ? 'both' : first.side
+		return `${capital(t(`common.${where}`))}: ${says}`
+	})
+}
 /** Nothing of a limb whose insert waits. */
 export const insert: Section = (input, _notes, t) => {
 	const plan = planOf(input)
 	const standing = insertOf(input)
 	const reader = readerOf('player', input)
 	const feet = bothSides.filter((side) => !waits(plan.gate, 'insert', side))
-	const items = feet.flatMap((side) => {
+	const said = feet.flatMap((side) => {
 		const says = [...new Set(standing[side].flatMap((one) => toldOf(reader, one)))].join(' ')
-		return says === '' ? [] : [`${t(`common.${side}`)}: ${says}`]
+		return says === '' ? [] : [{ side, says }]
 	})
+	const items = linesOf(said, t)
 	if (items.length === 0) return []
 	const pairs = [...new Set(feet.flatMap((side) => plan.insert[side].pairs))].map((id) =>
 		pairName(id, input.visit, t),
 	)
-	const wearIn = standing.result.wearIn.flatMap((step) => toldBy(reader, step) ?? [])
+	const wearIn = standing.result.wearIn.flatMap((step) =>
+		stepWaits(step, plan.gate) ? [] : (toldBy(reader, step) ?? []),
+	)
 	return [
 		heading(t('player.insert')),
 		{ kind: 'list', items },

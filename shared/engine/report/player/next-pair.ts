@@ -5,19 +5,17 @@ import { type Feature, termWords } from '../../visit/terms.ts'
 import type { Speak } from '../../words/speak.ts'
 import { capital, featureInWords, shown } from '../../words/words.ts'
 import { heading, type Section, say } from '../base.ts'
-import type { StandingLine } from '../decided.ts'
 import type { Block } from '../document.ts'
 import type { ReportInput } from '../inputs.ts'
 import { markedLines, modelWords } from '../marked.ts'
 import { withMarks } from '../notes.ts'
 import { pairName, roleWords } from '../pair-names.ts'
 import { planOf } from '../plan-of.ts'
-import { linesFor, type Reader, readerOf, toldBy } from '../reader.ts'
+import { type Reader, readerOf, toldBy } from '../reader.ts'
 import { buyingWaits, waits } from '../waits.ts'
+import { reasonsForPairs } from './pair-reasons.ts'
 
 type Pair = Kept<RolePair>
-/** Reasons under the table of the next pairs, most consequential first. */
-const mostReasons = 6
 /** The features of a pair in one line. */
 export const featuresInWords = (features: readonly Feature[]): string =>
 	features.map(featureInWords).join('; ')
@@ -64,25 +62,6 @@ export function pairsAlike(
 		return [{ title: group.map((pair) => pairTitle(pair, plan, t)).join('; '), seek, avoid }]
 	})
 }
-/** Whether the clinician took out something that was to be looked for: reasons would ask for it. */
-const isPartlyTakenOut = ({ assessment }: ReportInput, { pairs }: SettledPlan): boolean =>
-	(assessment.prescription?.pairs ?? []).some((proposed) => {
-		const now = pairs.find(({ id }) => id === proposed.id)
-		return (['seek', 'avoid'] as const).some(
-			(kind) => now && proposed[kind].some((feature) => !now[kind].includes(feature)),
-		)
-	})
-/** The findings under the questions about pairs, in the reader's words. */
-export function reasonsForPairs(reader: Reader, input: ReportInput): StandingLine[] {
-	const plan = planOf(input)
-	if (pairsToFind(plan).length === 0 || isPartlyTakenOut(input, plan)) return []
-	const ids = new Set(
-		plan.questions.flatMap(({ id, because }) => (id.startsWith('pair.') ? because : [])),
-	)
-	return linesFor(reader, input)
-		.filter(({ id }) => ids.has(id))
-		.slice(0, mostReasons)
-}
 /** What to look for in the next pairs and what to stay away from; it waits while buying does. */
 export const nextPair: Section = (input, notes, t) => {
 	const plan = planOf(input)
@@ -90,7 +69,7 @@ export const nextPair: Section = (input, notes, t) => {
 	const pairs = pairsToFind(plan)
 	const kept = keptPairs(plan, input, t)
 	if (pairs.length + kept.length === 0) return []
-	const reasons = reasonsForPairs(reader, input).map(({ says, finding }) =>
+	const reasons = reasonsForPairs(reader, input, pairs).map(({ says, finding }) =>
 		withMarks(says, finding ? notes.mark(finding.basis) : ''),
 	)
 	const table: Block = {
@@ -108,6 +87,7 @@ export const nextPair: Section = (input, notes, t) => {
 		heading(t('player.nextPair')),
 		...kept.map(say),
 		...(pairs.length > 0 ? [table] : []),
+		...besideWords(pairs, reader).map(say),
 		...pulledApart(pairs, reader).map(say),
 		...(reasons.length > 0
 			? [heading(t('common.why'), { level: 2 }), { kind: 'list' as const, items: reasons }]
@@ -119,15 +99,23 @@ const keptPairs = ({ gate, pairs }: SettledPlan, { visit }: ReportInput, t: Spea
 	buyingWaits(gate)
 		? []
 		: pairs.flatMap(({ role, means, ownedPair }) =>
-				means === 'keep' && ownedPair !== undefined
+				means !== 'buy' && ownedPair !== undefined
 					? [
-							t('player.keepPair', {
+							t(means === 'keep' ? 'player.keepPair' : 'player.wearPair', {
 								role: capital(roleWords(role, t)),
 								pair: pairName(ownedPair, visit, t),
 							}),
 						]
 					: [],
 			)
+/** Why a pair that is kept does not do where another is looked for: each said once. */
+const besideWords = (pairs: readonly Pair[], reader: Reader): string[] => [
+	...new Set(
+		pairs
+			.filter(({ means }) => means === 'buy')
+			.flatMap(({ beside = [] }) => beside.flatMap((one) => toldBy(reader, one) ?? [])),
+	),
+]
 /** What gave way, and to what: each said once. */
 const pulledApart = (pairs: readonly Pair[], reader: Reader): string[] => [
 	...new Set(pairs.flatMap(({ settled }) => settled.flatMap((lost) => toldBy(reader, lost) ?? []))),

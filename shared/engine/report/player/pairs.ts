@@ -28,9 +28,14 @@ interface Part {
 }
 const partsOf = ({ said }: NonNullable<Owned['params']> = {}): readonly Part[] | undefined =>
 	Array.isArray(said) ? (said as readonly Part[]) : undefined
-/** Why, without the verdict. */
-function reasonOf(pair: Owned, reader: Reader): string {
-	const said = partsOf(pair.params)?.filter(({ code }) => !verdictCodes.has(code))
+/** How a new pair is broken in: of training and of matches. */
+const ofPlay: ReadonlySet<string> = new Set<StatementCode>(['pairs.not-broken-in'])
+/** Why, without the verdict, and without matches while those wait. */
+function reasonOf(pair: Owned, reader: Reader, gate: SettledPlan['gate']): string {
+	const noPlay = waits(gate, 'match') || waits(gate, 'impact')
+	const said = partsOf(pair.params)?.filter(
+		({ code }) => !verdictCodes.has(code) && !(noPlay && ofPlay.has(code)),
+	)
 	const params = said ? { ...pair.params, said } : pair.params
 	return toldBy(reader, present({ ...pair, params })) ?? ''
 }
@@ -68,7 +73,7 @@ export function pairRows(
 		.map((pair) => [
 			pairName(pair.id, input.visit, t),
 			verdictWords(pair, isBuying, t),
-			reasonOf(pair, reader),
+			reasonOf(pair, reader, plan.gate),
 		])
 }
 /** The pairs at hand with their verdicts. */
@@ -100,7 +105,15 @@ export function untilFootReview(input: ReportInput, t: Speak): Block[] {
 				? t('player.wearUntil', { pairs: capital(worn.join(', ')) })
 				: t('player.wearSoft'),
 		),
-		{ kind: 'list', items: [t('player.skinLook'), t('player.skinFeel'), t('player.skinCall')] },
+		{
+			kind: 'list',
+			items: [
+				t('player.noNewYet'),
+				t('player.skinLook'),
+				t('player.skinFeel'),
+				t('player.skinCall'),
+			],
+		},
 	]
 }
 export const wearUntil: Section = (input, _notes, t) => untilFootReview(input, t)

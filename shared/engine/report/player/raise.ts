@@ -1,6 +1,7 @@
 /** The heel raise: one figure for each pair and foot, how it is worn in, and when it ends. */
 import type { Gate } from '../../findings/assessment.ts'
 import type { SettledPlan } from '../../prescription/settled.ts'
+import { bothSides } from '../../visit/sides.ts'
 import type { Visit } from '../../visit/visit.ts'
 import type { Speak } from '../../words/speak.ts'
 import { capital } from '../../words/words.ts'
@@ -26,7 +27,14 @@ function limitLines({ raise }: SettledPlan, reader: Reader, visit: Visit, t: Spe
 }
 /** Nothing is worn in where the player may not yet play or run. */
 const isStopped = (gate: Gate, when: string): boolean =>
-	(when === 'match' && waits(gate, 'match')) || (when === 'training' && waits(gate, 'impact'))
+	(when === 'match' && waits(gate, 'match')) ||
+	((when === 'match' || when === 'training') && waits(gate, 'impact'))
+/** Where it is made: on the sole, by an insert, or under the liner alone. */
+function placeOf({ raise }: Pick<SettledPlan, 'raise'>) {
+	const makers = new Set(raise.pairs.flatMap((pair) => bothSides.map((side) => pair[side].madeBy)))
+	if (makers.has('outsole')) return 'player.raiseOnSole'
+	return makers.has('insert') ? 'player.raiseInside' : 'player.raiseUnder'
+}
 export const raise: Section = (input, _notes, t) => {
 	const plan = planOf(input)
 	if (!isRaised(plan) || waits(plan.gate, 'raise')) return []
@@ -39,7 +47,7 @@ export const raise: Section = (input, _notes, t) => {
 		heading(t('player.raise')),
 		say(isOpen(plan, 'raise') ? t('player.raiseProposed') : t('player.raiseWanted')),
 		{ kind: 'list', items },
-		say(t('player.raiseHow')),
+		say(`${t(placeOf(plan))} ${t('player.raiseHow')}`),
 		...(steps.length > 0 ? [{ kind: 'list' as const, items: steps }] : []),
 	]
 }

@@ -1,5 +1,6 @@
 /** Which size to look for: inside length, labels, width fittings. */
 import type { Kept, SizeLabel, SizingResult, Span } from '../../findings/assessment.ts'
+import { lastChildSize } from '../../sizing/sizes.ts'
 import { bothSides } from '../../visit/sides.ts'
 import { termWords } from '../../visit/terms.ts'
 import type { Visit } from '../../visit/visit.ts'
@@ -10,6 +11,9 @@ import { planOf } from '../plan-of.ts'
 import { buyingWaits } from '../waits.ts'
 
 type System = 'usChild' | 'usWomen' | 'usMen'
+const halfSize = 0.5
+/** After the last child size the scale begins again. */
+const firstOfNextScale = 1
 /** The finding that labels differ between makers, for its source. */
 const makersFinding = 'sizing.check-inside.both'
 
@@ -40,7 +44,10 @@ export const size: Section = (input, notes, t) => {
 	if (systems.length === 0 || fitLengthMm === undefined)
 		return [heading(t('player.size')), say(t('player.noSize'))]
 	const inside = plan.size.boots
-	if (!inside) return []
+	if (!inside)
+		return sizing.usableForBuying === false
+			? [heading(t('player.size')), say(t('player.sizeLater'))]
+			: []
 	const makersDiffer = sizing.findings.find(({ id }) => id === makersFinding)
 	const fittings = fittingWords(sizing, t)
 	return [
@@ -54,7 +61,7 @@ export const size: Section = (input, notes, t) => {
 				[t('player.nearest'), ...systems.map(([, system]) => labelWords(system, system.label, t))],
 				[
 					t('player.between'),
-					...systems.map(([, system]) => labelWords(system, system.fitting, t)),
+					...systems.map(([, system]) => labelWords(system, nextUp(system), t)),
 				],
 			],
 			widths: ['*', ...systems.map(() => 78)],
@@ -76,6 +83,11 @@ const labelWords = ({ scale, label }: SizeLabel, value: number, t: Speak): strin
 	scale === 'child' && value >= label
 		? t('player.child', { size: sizeShown(value) })
 		: sizeShown(value)
+/** The next label to try where the closest is too tight: the next half up, never the same again. */
+function nextUp({ label, fitting, scale }: SizeLabel): number {
+	if (fitting !== label) return fitting
+	return scale === 'child' && label >= lastChildSize ? firstOfNextScale : label + halfSize
+}
 /** The width fittings of each side that has any. */
 const fittingWords = (sizing: Kept<SizingResult>, t: Speak): string[] =>
 	bothSides.flatMap((side) => {

@@ -3,7 +3,7 @@
 import { isHeld } from '../../facts/held.ts'
 import type { FootwearWork, Kept } from '../../findings/assessment.ts'
 import { together } from '../../words/en/format.ts'
-import { heading, type Section } from '../base.ts'
+import { heading, type Section, say } from '../base.ts'
 import type { ReportInput } from '../inputs.ts'
 import { workKey, workTitle } from '../marked.ts'
 import { planOf } from '../plan-of.ts'
@@ -40,5 +40,10 @@ export const work: Section = (input, _notes, t) => {
 		.filter(({ id }) => !(noRaise && id === ofRaise))
 		.flatMap((one) => workToDo(one, reader))
 	if (items.length === 0) return []
-	return [heading(t('player.work')), { kind: 'list', items: [...new Set(items)] }]
+	const isLaced = lacing.some((one) => ids.has(workKey(one)))
+	return [
+		heading(t('player.work')),
+		{ kind: 'list', items: [...new Set(items)] },
+		...(isLaced ? [say(t('player.lacing'))] : []),
+	]
 }

@@ -40,7 +40,18 @@ export function hasReason(input: ReportInput): boolean {
 		!!decisions.referralDone?.trim()
 	)
 }
-type Item = ReportInput['assessment']['screening']['items'][number]
+type Item = Pick<
+	ReportInput['assessment']['findings'][number],
+	'id' | 'side' | 'basis' | 'says' | 'code' | 'params'
+>
+/** What holds something and is no sign of the screening: facts, and what earlier visits left open. */
+function heldBeside(input: ReportInput, signs: readonly Pick<Item, 'id'>[]): Item[] {
+	const { gate } = planOf(input)
+	const ids = new Set([gate.person, gate.left, gate.right].flatMap(({ because }) => because))
+	return input.assessment.findings.filter(
+		({ id }) => ids.has(id) && !signs.some((sign) => sign.id === id),
+	)
+}
 /** In the doctor's words, or as the clinician reads it, so that no danger is left out. */
 function reasonWords(item: Item, reader: Reader, notes: Notes): string {
 	const { side, basis, params = {} } = item
@@ -78,7 +89,10 @@ export const reasons: Section = (input, notes, t) => {
 	const yes = screening.items
 		.filter((item) => item.state === 'yes' && isOpenTo(reader.told, item))
 		.toSorted((one, other) => actions.indexOf(other.action) - actions.indexOf(one.action))
-	const asking = yes.filter(({ action }) => action !== 'proceed')
+	const asking = [
+		...yes.filter(({ action }) => action !== 'proceed'),
+		...heldBeside(input, yes).filter((finding) => isOpenTo(reader.told, finding)),
+	]
 	const others = yes.filter(({ action }) => action === 'proceed')
 	const unnamed = others.length - mostOthers
 	const items = [

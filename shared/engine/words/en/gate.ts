@@ -120,12 +120,15 @@ export const gateSentences = {
 			`Severe pain now, ${side}: no matches, no impact until it was looked into and the outcome ` +
 			'recorded.',
 		player: () => 'With pain this bad, do not play, run or jump. We look for the reason first.',
-		doctor: ({ side }) => `Severe pain now, ${side}; no matches and no impact meanwhile.`,
+		doctor: ({ side }) =>
+			`Severe pain now, ${side}; matches and impact wait until its cause is known.`,
 		coach: noSport,
 	}),
 	'screening.no-insert-yet': sentence<{ side: string }>({
 		clinician: ({ side }) =>
 			`Nothing new under the foot yet, ${side}: what was found there is looked into first.`,
+		doctor: ({ side }) =>
+			`No insert yet, ${side}: what was found there is to be looked into first.`,
 	}),
 	'screening.bone-stress-recovering': sentence<{ side: string }>({
 		clinician: ({ side }) =>
@@ -146,6 +149,7 @@ export const gateSentences = {
 			`Open since ${day(since)}: ${ofSign(sign)}. What it holds ${waits}.`,
 		player: () =>
 			'Something from an earlier visit is not cleared yet. Keep to what you were told then.',
+		doctor: ({ since }) => `A sign found on ${day(since)} is not cleared yet.`,
 		coach: ({ sport }) => (sport ? noSport() : ''),
 	}),
 }

@@ -42,17 +42,18 @@ const verdictSentences = {
 				: 'Keep this pair, but change something.',
 		coach: ({ mendFirst }) => (mendFirst ? 'Not to be worn until it is mended.' : 'To be worn.'),
 	}),
-	'owned.replace': sentence<{ by?: string; held: boolean }>({
-		clinician: ({ by, held }) =>
-			held
-				? 'Too far gone to keep for long; nothing is bought until the review.'
-				: `Replace${by === undefined ? '' : ` by ${day(by)}`}; it may be worn until then unless it hurts.`,
-		player: ({ by, held }) =>
+	'owned.replace': sentence<{ by?: string; held: boolean; hurts?: boolean }>({
+		clinician: ({ by, held, hurts }) => {
+			if (held) return 'Too far gone to keep for long; nothing is bought until the review.'
+			const replaced = `Replace${by === undefined ? '' : ` by ${day(by)}`}`
+			return hurts ? `${replaced}.` : `${replaced}; it may be worn until then unless it hurts.`
+		},
+		player: ({ by, held, hurts }) =>
 			together(
 				held
 					? 'This pair will not do for long. Wait with a new one until we have seen you again.'
 					: `You need another pair${by === undefined ? '' : ` by ${day(by)}`}.`,
-				!held && 'You may wear this one until then. Stop if it hurts.',
+				!held && !hurts && 'You may wear this one until then. Stop if it hurts.',
 			),
 	}),
 	'owned.stop-wearing': sentence<{ mendable: boolean; held: boolean }>({
@@ -85,7 +86,7 @@ const roomSentences = {
 	}),
 	'owned.short-and-sore': sentence<Room>({
 		clinician: (of) => `${room(of)}: too short for a foot that hurts, sore nails or skin at risk.`,
-		player: () => 'They are too short, and that makes your sore toes or skin worse.',
+		player: () => 'They are too short for a foot that is sore or needs care.',
 	}),
 	'owned.short': sentence<Room & { swollen: boolean }>({
 		clinician: (of) =>

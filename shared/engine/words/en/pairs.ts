@@ -82,11 +82,17 @@ const watchSentences = {
 		coach: ({ minutes }) =>
 			`New: no match before ${amount(minutes, 'minutes')} of training in them.`,
 	}),
-	'pairs.outgrown-by': sentence<{ leastMm: number; on: string; earliest?: string }>({
-		clinician: ({ leastMm, on, earliest }) =>
+	'pairs.outgrown-by': sentence<{
+		leastMm: number
+		on: string
+		earliest?: string
+		/** Nothing may be bought yet. */
+		held?: boolean
+	}>({
+		clinician: ({ leastMm, on, earliest, held }) =>
 			`By the growth forecast its toe room falls below ${amount(leastMm, 'mm')} about ${day(on)}` +
-			`${earliest === undefined ? '' : ` (as early as ${day(earliest)} if growth is fast)`}: plan ` +
-			'the next pair.',
+			`${earliest === undefined ? '' : ` (as early as ${day(earliest)} if growth is fast)`}` +
+			`${held ? '' : ': plan the next pair'}.`,
 		player: ({ on, earliest }) =>
 			`If your feet grow as most do, this pair is too short from ${day(on)}.` +
 			(earliest === undefined ? '' : ` It may be by ${day(earliest)}.`),

@@ -133,7 +133,14 @@ const questions = {
 		clinician: () => waits,
 	}),
 }
-const careWords: Readonly<Record<Action, { clinician: string; player: string; doctor: string }>> = {
+interface Care {
+	clinician: string
+	player: string
+	/** Where it is not what the player reads. */
+	guardian?: string
+	doctor: string
+}
+const careWords: Readonly<Record<Action, Care>> = {
 	emergency: {
 		clinician: 'Send to emergency care now.',
 		player: 'Get emergency help now.',
@@ -152,11 +159,13 @@ const careWords: Readonly<Record<Action, { clinician: string; player: string; do
 	letter: {
 		clinician: 'Write the letter to the doctor.',
 		player: 'We write to your doctor.',
+		guardian: 'We write to the doctor.',
 		doctor: 'A letter was written about what was found.',
 	},
 	proceed: {
 		clinician: 'Ask the core questions that were not asked.',
 		player: 'We still have a few questions to ask you.',
+		guardian: 'We still have a few questions to ask.',
 		doctor: 'Some questions were not asked.',
 	},
 }
@@ -166,6 +175,7 @@ const priorities = {
 	'priority.act': sentence<{ action: Action }>({
 		clinician: ({ action }) => careWords[action].clinician,
 		player: ({ action }) => careWords[action].player,
+		guardian: ({ action }) => careWords[action].guardian ?? careWords[action].player,
 		doctor: ({ action }) => careWords[action].doctor,
 	}),
 	'priority.clear': sentence<{ what: readonly Holdable[]; until: HoldUntil }>({

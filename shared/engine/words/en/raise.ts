@@ -146,7 +146,8 @@ export const raiseSentences = {
 		},
 	),
 	'raise.left-off': sentence({
-		clinician: () => 'Nothing is put into this pair: it is too short, or dangerously damaged.',
+		clinician: () =>
+			'Nothing is put into this pair: it has no room to spare, or is not worn as it is.',
 	}),
 	'raise.measure-offset': sentence({
 		clinician: () => 'No figure: measure the thickness under heel and ball.',
@@ -199,22 +200,22 @@ export const raiseSentences = {
 	'raise.heel-slips': sentence({
 		clinician: () => 'The heel slips in this pair already: mend its hold before it is raised.',
 	}),
-	'raise.step-everyday': sentence<{ mm: PerSide; days: number }>({
-		clinician: ({ mm, days }) =>
-			`Everyday shoes first, for ${count(days, 'day')}: ${stepMm(mm)}, a little longer each day.`,
-		player: ({ mm, days }) =>
-			`Wear it in your everyday shoes first, for ${count(days, 'day')}: ${stepMm(mm)}.`,
+	'raise.step-everyday': sentence<{ days: number }>({
+		clinician: ({ days }) =>
+			`Everyday shoes first, for ${count(days, 'day')}, a little longer each day.`,
+		player: ({ days }) =>
+			`Wear it in your everyday shoes first, for ${count(days, 'day')}, a little longer each day.`,
 	}),
-	'raise.step-training': sentence<{ mm: PerSide; first?: boolean }>({
-		clinician: ({ mm, first }) =>
-			`${first ? 'In' : 'Then in'} training, a part of the session first: ${stepMm(mm)}.`,
-		player: ({ mm, first }) =>
-			`${first ? 'First' : 'Then'} wear it for a part of training: ${stepMm(mm)}.`,
+	'raise.step-training': sentence<{ first: boolean }>({
+		clinician: ({ first }) =>
+			`${first ? 'First' : 'Then'} in training, a part of the session to begin with.`,
+		player: ({ first }) =>
+			first ? 'First wear it for a part of training.' : 'Then wear it for a part of training.',
 	}),
-	'raise.step-match': sentence<{ mm: PerSide; wholeSessions: number }>({
-		clinician: ({ mm, wholeSessions }) =>
+	'raise.step-match': sentence<{ wholeSessions: number }>({
+		clinician: ({ wholeSessions }) =>
 			`In a match after ${count(wholeSessions, 'whole training session')} without trouble, never ` +
-			`before: ${stepMm(mm)}.`,
+			'before.',
 		player: ({ wholeSessions }) =>
 			`Wear it in a match once it felt good for ${count(wholeSessions, 'whole session')}. ` +
 			'Do not start with a match.',
@@ -248,7 +249,7 @@ export const raiseSentences = {
 			first
 				? `After ${count(weeks, 'week')} ${
 						when === 'free-of-pain' ? 'without pain' : 'with an ankle that bends well'
-					}, go down to ${stepMm(mm)}.`
+					}, go down to ${stepMm(mm)} in each pair that has more.`
 				: `${count(weeks, 'week')} later, if all is well, go down to ${stepMm(mm)}.`,
 	}),
 }

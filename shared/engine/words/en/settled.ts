@@ -49,7 +49,8 @@ const groundWords: Record<Surface, string> = {
 	hall: 'hall floors',
 	road: 'roads',
 }
-const grounds = (surfaces: readonly Surface[]): string =>
+/** Grounds as a player calls them, in a row. */
+export const groundsInWords = (surfaces: readonly Surface[]): string =>
 	listed(surfaces.map((surface) => groundWords[surface]))
 const plain = (feature: Feature): string => featureWords[feature] ?? aFeature(feature)
 const asked = (way: Way, feature: Feature): string =>
@@ -62,11 +63,10 @@ export const settledSentences = {
 			`${said.way === 'seek' ? 'seeking' : 'avoiding'} ${aFeature(said.feature)} ` +
 			`(${ruleList(said.rules)}) gives way: ${why(said)}.`,
 		player: ({ feature, way, over, overWay }) => {
-			if (feature !== over)
-				return `Look for ${plain(over)}. It matters more than ${plain(feature)}.`
+			if (feature !== over) return `Look for ${plain(over)}. It comes before ${plain(feature)}.`
 			return overWay === 'seek' && way === 'avoid'
-				? `One reason speaks against ${plain(feature)}. The one that asks for it matters more.`
-				: `One reason asks for ${plain(feature)}. The one against it matters more.`
+				? `One reason speaks against ${plain(feature)}. Look for it all the same.`
+				: `One reason asks for ${plain(feature)}. Stay away from it all the same.`
 		},
 	}),
 	/** One sole for grounds of which some would ask for another. */
@@ -74,12 +74,16 @@ export const settledSentences = {
 		sole: Sole
 		better: Sole
 		surfaces: readonly Surface[]
+		/** No other ground is played on. */
+		alone?: boolean
 	}>({
-		clinician: ({ sole, better, surfaces }) =>
-			`One pair with ${article(soleName(sole))} for all grounds: on ${terms(surfaces)} ` +
-			`${article(soleName(better))} would suit better.`,
-		player: ({ surfaces }) =>
-			`One pair will do for you. It is second best on ${grounds(surfaces)}.`,
+		clinician: ({ sole, better, surfaces, alone }) =>
+			`${alone ? capital(article(soleName(sole))) : `One pair with ${article(soleName(sole))} for all grounds`}: ` +
+			`on ${terms(surfaces)} ${article(soleName(better))} would suit better.`,
+		player: ({ surfaces, alone }) =>
+			alone
+				? `This sole will do on ${groundsInWords(surfaces)}. It is second best there.`
+				: `One pair will do for you, though it is second best on ${groundsInWords(surfaces)}.`,
 	}),
 	/** A wish that the sole allowed on the ground does not meet. */
 	'settled.sole': sentence<{
@@ -95,8 +99,8 @@ export const settledSentences = {
 			'way.',
 		player: ({ feature, way, surfaces }) =>
 			way === 'seek'
-				? `No boots for ${grounds(surfaces)} have ${plain(feature)}.`
-				: `Boots for ${grounds(surfaces)} have ${plain(feature)}. Wear them there only.`,
+				? `No boots for ${groundsInWords(surfaces)} have ${plain(feature)}.`
+				: `Boots for ${groundsInWords(surfaces)} have ${plain(feature)}. Wear them there only.`,
 	}),
 	/** A sole that the ground would ask for, left for the sake of skin, joints or an injury. */
 	'settled.sole-left': sentence<{

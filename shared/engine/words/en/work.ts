@@ -84,10 +84,8 @@ const studs = {
 	'work.stud-first': sentence({
 		clinician: () =>
 			'Find the first joint on the sole with the foot inside; where a stud stands under it, take ' +
-			'it out, lower it, or choose a sole with studs elsewhere.',
-		player: () =>
-			'Is there a stud under your big-toe joint? Have it taken out or lowered, or choose another ' +
-			'sole.',
+			'it out or lower it.',
+		player: () => 'Is there a stud under your big-toe joint? Have it taken out or lowered.',
 	}),
 	'work.stud-first.limits': sentence({
 		clinician: () =>
@@ -99,10 +97,9 @@ const studs = {
 	'work.stud-fifth': sentence({
 		clinician: () =>
 			'Find the outer border on the sole with the foot inside; have a stud under the fifth ' +
-			'metatarsal taken out or lowered, or choose another sole.',
+			'metatarsal taken out or lowered.',
 		player: () =>
-			'Is there a stud under the outer edge of your foot? Have it taken out or lowered, or choose ' +
-			'another sole.',
+			'Is there a stud under the outer edge of your foot? Have it taken out or lowered.',
 	}),
 	'work.stud-fifth-unsteady': sentence({
 		clinician: () =>
@@ -133,9 +130,8 @@ const stretching = {
 	}),
 	'work.stretch-ball.limits': sentence({
 		clinician: () =>
-			'Not across a seam or a glued edge, and not the length: a short boot is not stretched, it ' +
-			'is changed.',
-		player: () => 'A boot that is too short cannot be stretched. Get a longer one.',
+			'Not across a seam or a glued edge, and not the length: a short boot stays short.',
+		player: () => 'A boot that is too short cannot be stretched.',
 	}),
 	'work.spot-stretch.name': nameOf('Spot stretch over the joint', 'Stretch over the sore joint'),
 	'work.spot-stretch': sentence({
@@ -175,11 +171,8 @@ const inside = {
 	'work.liner-swap.name': nameOf('Liner swap'),
 	'work.liner-swap': sentence({
 		clinician: () =>
-			'Where the liner comes out, change it for one of equal thickness that cushions; where an ' +
-			'insert is worn, take it out to make room for that.',
-		player: () =>
-			'If the liner comes out, change it for a soft one, just as thick. Where you wear an insert, ' +
-			'take the liner out.',
+			'Where the liner comes out, change it for one of equal thickness that cushions.',
+		player: () => 'If the liner comes out, change it for a soft one, just as thick.',
 	}),
 	'work.liner-swap.limits': sentence({
 		clinician: () =>
@@ -220,8 +213,8 @@ const cautions = {
 	}),
 	// of records of before: such studs are no longer proposed
 	'work.caution-outer-base': sentence({
-		clinician: () => 'An ankle that gives way: do not narrow the outer base; choose another sole.',
-		player: () => 'Your ankle gives way. Choose another sole and leave the outer studs in.',
+		clinician: () => 'An ankle that gives way: do not narrow the outer base.',
+		player: () => 'Your ankle gives way. Leave the outer studs in.',
 	}),
 	'work.caution-tongue-on-instep': sentence({
 		clinician: () => 'High arch with pain: a tongue pad presses on the instep.',

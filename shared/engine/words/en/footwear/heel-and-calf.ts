@@ -44,7 +44,7 @@ export const heelAndCalfSentences = {
 	'footwear.heel-collar': sentence({
 		clinician: () =>
 			'Bump or blister at the back of the heel: a padded collar, and no hard edge where it rubs.',
-		player: () => 'The back of your heel rubs. Look for a padded collar with no hard edge.',
+		player: () => 'The back of your heel must not rub. Look for a padded collar with no hard edge.',
 	}),
 	'footwear.heel-pad': sentence({
 		clinician: () =>

@@ -3,14 +3,13 @@ import { sentence } from '../../sentence.ts'
 import { nameOf } from './name.ts'
 
 const bootLimits =
-	'Boots have few holes; a lace cover or side lacing may rule it out. Check again with the insert ' +
-	'inside; numbness means too tight.'
-const playerLimits =
-	'If your foot goes numb, it is too tight. Check it again with your insert inside.'
-const limitsOf = (more = '', playerMore = '') =>
+	'Boots have few holes; a lace cover or side lacing may rule it out. Check again with all that is ' +
+	'worn inside; numbness means too tight.'
+/** @param player what a player is told beyond what holds of every way to lace */
+const limitsOf = (more = '', player?: string) =>
 	sentence({
 		clinician: () => `${bootLimits}${more}`,
-		player: () => `${playerLimits}${playerMore}`,
+		...(player === undefined ? {} : { player: () => player }),
 	})
 export const lacingSentences = {
 	'work.heel-lock.name': nameOf('Heel lock'),
@@ -24,7 +23,7 @@ export const lacingSentences = {
 	}),
 	'work.heel-lock.limits': limitsOf(
 		' In boots leave no loop where the knot could meet the ball.',
-		' Leave no loop where you strike the ball.',
+		'Leave no loop where you strike the ball.',
 	),
 	'work.window.name': nameOf('Window over the instep', 'Gap over the top of the foot'),
 	'work.window': sentence({
@@ -58,7 +57,7 @@ export const lacingSentences = {
 	}),
 	'work.toe-lift.limits': limitsOf(
 		' It does not make up for a boot that is short or shallow.',
-		' It does not help in a boot that is too short.',
+		'It does not help in a boot that is too short.',
 	),
 	'work.parallel.name': nameOf('Parallel bars', 'Straight bars'),
 	'work.parallel': sentence({

@@ -13,7 +13,8 @@ export const skinAndNailSentences = {
 	}),
 	'footwear.hammer-toe': sentence({
 		clinician: () => 'Rubbed toes: depth, soft upper, no seams over the forefoot.',
-		player: () => 'Your toes rub. Look for depth, a soft upper and no seams over the front.',
+		player: () =>
+			'Your toes must not rub. Look for depth, a soft upper and no seams over the front.',
 	}),
 	'footwear.sensation': alsoTo(
 		sentence({

@@ -31,9 +31,7 @@ export const recordedConditionSentences = {
 	}),
 	'screening.condition-neuropathy': sentence({
 		clinician: () => 'Neuropathy: write to the doctor; no new footwear without review.',
-		player: () =>
-			'Your feet feel less than they should. Do not buy new boots before they are checked. Look ' +
-			'at your feet for sores every day.',
+		player: () => 'Your feet feel less than they should. They must be checked first.',
 		doctor: () => 'Known neuropathy of the feet; no new footwear here without review.',
 	}),
 	'screening.condition-previous-foot-ulcer': sentence({
@@ -41,8 +39,7 @@ export const recordedConditionSentences = {
 			'Previous foot ulcer: high-risk foot, write to the foot protection service; no new ' +
 			'footwear without review.',
 		player: () =>
-			'You had a sore on your foot before, so it can come back. A foot clinic should see you. Do ' +
-			'not buy new boots before that.',
+			'You had a sore on your foot before, so it can come back. A foot clinic should see you.',
 		doctor: () => 'Previous foot ulcer, so a foot at high risk; foot protection service, please.',
 	}),
 	'screening.condition-posterior-tibial-tendinopathy': sentence({

@@ -41,8 +41,7 @@ export const diabetesAndClotSentences = {
 			`Diabetic foot, ${foot.side}: high risk: ${service(foot)}; no new boot without review and no ` +
 			`stud under a place of high pressure.${careWords(foot)}`,
 		player: ({ side, seenWeeks }) =>
-			`A foot clinic should see your ${side} foot within ${amount(seenWeeks[1], 'weeks')}. Do not ` +
-			'buy new boots before that. Look at your feet for sores every day.',
+			`A foot clinic should see your ${side} foot within ${amount(seenWeeks[1], 'weeks')}.`,
 		doctor: (foot) => `Diabetic foot, ${foot.side}: high risk; ${service(foot)}, please.`,
 	}),
 	'screening.diabetic-foot-active': sentence<Foot & { days: number }>({

@@ -31,9 +31,7 @@ export const generalSentences = {
 		clinician: () =>
 			'Reduced sensation in the feet: write to the doctor, test with a monofilament; no new ' +
 			'footwear without review.',
-		player: () =>
-			'Your feet feel less than they should, so a doctor should check them. Do not buy new ' +
-			'boots before that. Look at your feet for sores every day.',
+		player: () => 'Your feet feel less than they should, so a doctor should check them.',
 		doctor: () => 'Reduced sensation or paraesthesia in the feet; cause not known to us.',
 	}),
 	'screening.newWeakness': sentence({

@@ -101,9 +101,7 @@ export const limbSentences = {
 		clinician: () =>
 			'Monofilament not felt at one or more of the three sites: protective feeling is reduced. ' +
 			'Write to the doctor; no insert and no new footwear without review. Never test on callus.',
-		player: () =>
-			'Your foot did not feel every touch of the test. A doctor should look why. Do not buy new ' +
-			'boots before that. Look at your feet for sores every day.',
+		player: () => 'Your foot did not feel every touch of the test. A doctor should look why.',
 		doctor: () =>
 			'10 g monofilament not felt at one or more of three plantar sites: protective sensation is ' +
 			'reduced.',
