@@ -13,4 +13,17 @@ export const retiredKeys = {
  * against the band of toe room itself, raises are worked out by pair, and a season is solved level by
  * level. Their values are left out.
  */
-export const droppedKeys: readonly string[] = ['footwear.adultTightMm', 'footwear.adultLooseMm', 'footwear.adultTrainerTightMm', 'footwear.adultTrainerLooseMm', 'season.noPairPoints', 'season.pinPoints', 'season.notDryPoints', 'season.unfamiliarPoints', 'season.shareBoundPoints', 'insert.achillesRaiseMinMm', 'insert.achillesRaiseMaxMm', 'insert.legLengthPercent']
+export const droppedKeys: readonly string[] = [
+	'footwear.adultTightMm',
+	'footwear.adultLooseMm',
+	'footwear.adultTrainerTightMm',
+	'footwear.adultTrainerLooseMm',
+	'season.noPairPoints',
+	'season.pinPoints',
+	'season.notDryPoints',
+	'season.unfamiliarPoints',
+	'season.shareBoundPoints',
+	'insert.achillesRaiseMinMm',
+	'insert.achillesRaiseMaxMm',
+	'insert.legLengthPercent',
+]
