@@ -5,6 +5,7 @@ import { settledAsProposed } from '../../electron/command/demo.ts'
 import { assess } from '../../shared/engine/assess.ts'
 import type { FootwearWork } from '../../shared/engine/findings/assessment.ts'
 import { elementAsDecided, withDecisions } from '../../shared/engine/insert/decided.ts'
+import { changedTo } from '../../shared/engine/prescription/answers.ts'
 import { openProtocol } from '../../shared/engine/protocol/protocol.ts'
 import {
 	isOvertakenMark,
@@ -264,5 +265,32 @@ describe('what keeps a visit from being signed', () => {
 		expect(signingBlocks({ decisions: noDecisions, raw: {} }, undefined, openProtocol())).toEqual([
 			expect.objectContaining({ path: 'visit', code: 'signing.not-assessed' }),
 		])
+	})
+	it('is no high raise that was proposed, but one set above the proposal without a reason', () => {
+		const trainers = { id: 'p1', sole: 'road', heelToForefootOffsetMm: 8 }
+		const visit = {
+			conditions: [{ condition: 'achilles-midportion', side: 'left', status: 'current' }],
+			footwear: [trainers],
+		}
+		const given = visitSchema.parse({ ...visitWith({}), ...visit })
+		const { raise, questions } = assess(given).prescription
+		const limitMm = openProtocol().value('ankle.raiseStopMm')
+		// the dose of the trial, in trainers
+		const [pair] = raise.pairs
+		expect(pair?.left.addMm).toBeGreaterThan(limitMm)
+		expect(codesOf(visit, { consentNoted: true })).toEqual([])
+		const question = questions.find((one) => one.id === 'raise')!
+		const raised = (mm: number, why?: string) => {
+			const fields = { raise: [{ pair: 'p1', left: mm, right: mm }] }
+			const { answers = [] } = settledAsProposed(assess(given))
+			const others = answers.filter((one) => one.question !== 'raise')
+			return codesOf(visit, {
+				consentNoted: true,
+				answers: [...others, changedTo(question, fields, why)],
+			}).map(([, code]) => code)
+		}
+		expect(raised(pair!.left.addMm + 1)).toEqual(['signing.raise-without-reason'])
+		expect(raised(pair!.left.addMm + 1, 'long tried')).toEqual([])
+		expect(raised(limitMm + 1)).toEqual([])
 	})
 })

@@ -35,7 +35,7 @@ export function isDecided(decisions: Decisions, id: string, now?: DecidedOn): bo
 export const refers = ({ screening }: Pick<Assessment, 'screening'>): boolean =>
 	screening.action !== 'proceed' && screening.action !== 'letter'
 /** The higher of the two raises in mm; 0 where none. */
-export const highestRaise = ({ heelRaiseMm }: Decisions): number =>
+const highestRaise = ({ heelRaiseMm }: Decisions): number =>
 	Math.max(heelRaiseMm?.left ?? 0, heelRaiseMm?.right ?? 0)
 
 /** Why a visit cannot be signed: what is so by its code, and where. */
@@ -153,10 +153,20 @@ const linesWithoutWords: Reason = ({ decisions }) =>
 			]
 		return []
 	})
-/** The highest of all feet and pairs as settled, mm; a raise that is held or set aside is none. */
-function highestSettled({ assessment, decisions }: Draft): number {
+/**
+ * The highest that the clinician set above what is proposed in that pair, mm; a raise that is held
+ * or set aside is none. A proposal has its reasons beside it.
+ */
+function highestOwn({ assessment, decisions }: Draft): number {
 	const { raise } = settledPlan(assessment, decisions)
-	return Math.max(0, ...raise.pairs.flatMap(({ left, right }) => [left.addMm, right.addMm]))
+	const proposedIn = (id: string) =>
+		assessment.prescription.raise.pairs.find(({ pair }) => pair === id)
+	const own = raise.pairs.flatMap((pair) =>
+		bothSides
+			.filter((side) => pair[side].addMm > (proposedIn(pair.pair)?.[side].addMm ?? 0))
+			.map((side) => pair[side].addMm),
+	)
+	return Math.max(0, ...own)
 }
 const raiseReason = ({ heelRaiseWhy, answers = [] }: Decisions): string =>
 	heelRaiseWhy?.trim() ||
@@ -164,7 +174,7 @@ const raiseReason = ({ heelRaiseWhy, answers = [] }: Decisions): string =>
 	''
 const highRaiseWithoutReason: Reason = (draft) => {
 	const limitMm = draft.protocol.value('ankle.raiseStopMm')
-	const highestMm = Math.max(highestSettled(draft), highestRaise(draft.decisions))
+	const highestMm = Math.max(highestOwn(draft), highestRaise(draft.decisions))
 	if (highestMm <= limitMm || raiseReason(draft.decisions) !== '') return []
 	return [{ path: 'decisions.heelRaiseWhy', ...state('signing.raise-without-reason', { limitMm }) }]
 }
