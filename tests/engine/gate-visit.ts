@@ -7,7 +7,7 @@ import { gateOf } from '../../shared/engine/screening/gate.ts'
 import { screening } from '../../shared/engine/screening/screening.ts'
 import type { Outcome, Screening, Visit } from '../../shared/engine/visit/visit.ts'
 
-export const protocol = openProtocol()
+const protocol = openProtocol()
 export const visitOf = (answers: Screening, more: Partial<Visit> = {}): Visit => ({
 	format: 'lastwright-visit',
 	version: 1,

@@ -11,7 +11,7 @@ import { screening } from '../../shared/engine/screening/screening.ts'
 import { sizing } from '../../shared/engine/sizing/sizing.ts'
 import type { Visit } from '../../shared/engine/visit/visit.ts'
 
-export const protocol = openProtocol()
+const protocol = openProtocol()
 /** @param more a gate in place of the visit's own, and pairs that others leave off or replace */
 export function raiseOf(
 	visit: Visit,

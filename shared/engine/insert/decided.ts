@@ -98,7 +98,7 @@ export function decidedInsert(
 	}
 }
 /** Whether nothing is proposed because of a sign; records of before 0.4 say stopped. */
-export const isHeldInsert = ({ state }: Pick<InsertSide, 'state'>): boolean =>
+const isHeldInsert = ({ state }: Pick<InsertSide, 'state'>): boolean =>
 	state === 'held' || state === 'stopped'
 /**
  * The insert of a record of before 0.4, where an act recorded for each sign let it go on: the side

@@ -13,7 +13,7 @@ import { stillUrgent } from './still-urgent.ts'
 import { takeOut } from './take-out.ts'
 
 /** The inside length to look for, mm; absent where there is none, or it was set aside. */
-export interface SettledSize {
+interface SettledSize {
 	boots?: Span
 	trainers?: Span
 }

@@ -53,7 +53,7 @@ export const shippedProtocol: ProtocolFile = {
  * Which protocol was in force: the digest covers shipped rows, what is held and until when, the
  * order of settling, and what the clinic set.
  */
-export interface ProtocolIdentity {
+interface ProtocolIdentity {
 	id: string
 	version: number
 	digest: string

@@ -25,7 +25,7 @@ export const markedLines = ({ lines }: Decisions, mark: Mark): Decision[] =>
 			line.choice === 'accept' && line.findingId.startsWith(`${mark}.`) && line.says !== undefined,
 	)
 type SizedModel = Pick<RankedModel, 'name' | 'size'>
-/** What a report prints of a model to try: '<name>, size <size>'. @internal */
+/** What a report prints of a model to try: '<name>, size <size>'. */
 export const modelWords = ({ name, size }: SizedModel): string => `${name}, size ${sizeWords(size)}`
 /** A model to try is the same while its name and its size are. @internal */
 export const modelMark = (model: SizedModel): Marked => {

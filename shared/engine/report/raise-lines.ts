@@ -6,7 +6,7 @@ import { shown } from '../words/words.ts'
 import { pairName } from './pair-names.ts'
 
 /** A heel raise in words: '4 mm in both shoes'; undefined where there is none. Heights mm. */
-export function raiseInWords(
+function raiseInWords(
 	{ left, right }: { left: number; right: number },
 	t: Speak,
 ): string | undefined {

@@ -4,33 +4,15 @@
  */
 import { isHeld } from '../facts/held.ts'
 import type { Assessment } from '../findings/assessment.ts'
-import type { Finding } from '../findings/finding.ts'
 import { overtakenDecision } from '../insert/decided.ts'
 import { answerTo, openQuestions } from '../prescription/answers.ts'
 import { settledPlan } from '../prescription/settled.ts'
 import type { Protocol } from '../protocol/protocol.ts'
-import {
-	type DecidedOn,
-	type Decisions,
-	hasOwnWords,
-	overtakenLine,
-	standingLine,
-} from '../visit/decisions.ts'
+import { type Decisions, overtakenLine } from '../visit/decisions.ts'
 import { bothSides } from '../visit/sides.ts'
 import { type Statement, state } from '../words/statement.ts'
 import { overtakenMarks } from './marked.ts'
 
-/** Notes and advice may stand undecided: they are printed in the words of the suggestion. */
-export const quiet = ({ level }: Pick<Finding, 'level'>): boolean =>
-	level === 'note' || level === 'advise'
-/**
- * True once a choice stands; a change counts once words are written that are not the suggestion's.
- * What was decided about another content is asked again.
- */
-export function isDecided(decisions: Decisions, id: string, now?: DecidedOn): boolean {
-	const line = standingLine(decisions, id, now)
-	return line !== undefined && (line.choice !== 'change' || hasOwnWords(line))
-}
 /** True where screening asks for more than a letter, so that what was done must be written down. */
 export const refers = ({ screening }: Pick<Assessment, 'screening'>): boolean =>
 	screening.action !== 'proceed' && screening.action !== 'letter'

@@ -9,7 +9,7 @@ export interface Cell {
 	pair: number
 }
 /** Levels that follow from the rotation alone. */
-export type CheckedLevel = Exclude<Level, 'even' | 'changes'>
+type CheckedLevel = Exclude<Level, 'even' | 'changes'>
 export interface Checked {
 	/** broken hard rules; a sound plan has none */
 	problems: Breach[]
