@@ -14,9 +14,9 @@ import { insertVolume } from './footwear/insert-volume.ts'
 import { roomInFirst, withShelf, withWork } from './footwear/with-shelf.ts'
 import { growth } from './growth/growth.ts'
 import { loading } from './loading/loading.ts'
-import { posture } from './posture/posture.ts'
+import { posture, postureSides } from './posture/posture.ts'
 import { heelsOf } from './prescription/heels.ts'
-import { ownedPairs, pairsLeftOff } from './prescription/owned.ts'
+import { ownedPairs, pairsForRaise, pairsSeen } from './prescription/owned.ts'
 import { prescribe } from './prescription/prescribe.ts'
 import { opened, type Protocol, type ProtocolFile, shippedProtocol } from './protocol/protocol.ts'
 import { gateOf } from './screening/gate.ts'
@@ -33,7 +33,7 @@ const consequence: Record<Level, number> = { stop: 0, caution: 1, advise: 2, not
 /** The facts are drawn from what was read; what is made of it waits for the gate. */
 function dangerFirst(visit: Visit, before: readonly Visit[], protocol: Protocol) {
 	const screened = screening(visit, protocol)
-	const read = { screening: screened, posture: posture(visit, before, protocol) }
+	const read = { screening: screened, posture: postureSides(visit, protocol) }
 	const facts = factsOf(visit, read, protocol)
 	const { gate, findings } = gateOf(visit, before, screened, facts, protocol)
 	return { screening: screened, facts, gate, findings }
@@ -60,11 +60,6 @@ function inOrder(rooms: readonly ({ findings: readonly Finding[] } | undefined)[
 	const findings = rooms.flatMap((room) => room?.findings ?? [])
 	return findings.sort((finding, other) => consequence[finding.level] - consequence[other.level])
 }
-/** What owned pairs are to the raise: not worn, or worn until another takes their place. */
-const pairsForRaise = ({ pairs }: Pick<ReturnType<typeof ownedPairs>, 'pairs'>) => ({
-	pairsLeftOff: new Set(pairsLeftOff(pairs)),
-	pairsReplaced: new Set(pairs.filter(({ verdict }) => verdict === 'replace').map(({ id }) => id)),
-})
 /**
  * The whole assessment of a visit.
  * @param visit a parsed visit (parseVisit); @param earlier the same player's earlier visits, any
@@ -85,8 +80,8 @@ export function assess(
 	const { facts, gate } = first
 	const rooms = measuringRooms(visit, before, first, protocol, shelf)
 	const load = loading(visit, protocol, gate)
-	const worn = ownedPairs(visit, { ...rooms, facts, gate }, protocol)
-	const context = { ...rooms, facts, gate, ...pairsForRaise(worn) }
+	const seen = pairsSeen(visit, { ...rooms, facts, gate }, protocol)
+	const context = { ...rooms, facts, gate, ...pairsForRaise(visit, seen) }
 	// The shelf is matched with the insert proposed inside; the insert is then checked against the
 	// room in the first model that passes.
 	const anywhere = heelsOf(visit, context, protocol)
@@ -99,7 +94,7 @@ export function assess(
 	const known = { ...rooms, facts, gate, raise: raised }
 	// what is done to a shoe reads the raise as it stands
 	const shoes = withWork(matched, visit, known, protocol)
-	const owned = ownedPairs(visit, { ...known, footwear: shoes }, protocol)
+	const owned = ownedPairs(visit, { ...known, footwear: shoes }, protocol, seen)
 	const findings = inOrder([
 		rooms.screening,
 		rooms.sizing,

@@ -5,6 +5,7 @@ import { settledAsProposed } from '../../electron/command/demo.ts'
 import { assess } from '../../shared/engine/assess.ts'
 import type { FootwearWork } from '../../shared/engine/findings/assessment.ts'
 import { elementAsDecided, withDecisions } from '../../shared/engine/insert/decided.ts'
+import { changedTo } from '../../shared/engine/prescription/answers.ts'
 import { openProtocol } from '../../shared/engine/protocol/protocol.ts'
 import {
 	isOvertakenMark,
@@ -14,12 +15,13 @@ import {
 	workKey,
 	workMark,
 } from '../../shared/engine/report/marked.ts'
-import { isDecided, signingBlocks } from '../../shared/engine/report/signing.ts'
+import { signingBlocks } from '../../shared/engine/report/signing.ts'
 import {
 	aboutOf,
 	type DecidedOn,
 	type Decision,
 	decisionsSchema,
+	hasOwnWords,
 	isAboutOther,
 	noDecisions,
 	overtakenLine,
@@ -46,21 +48,21 @@ const withLine = (line: Partial<Decision>) =>
 describe('a line about a finding', () => {
 	it('stands while the content is the same, however it is worded', () => {
 		const decisions = withLine(aboutOf(stated))
-		expect(isDecided(decisions, id, stated)).toBe(true)
-		expect(isDecided(decisions, id, reworded)).toBe(true)
+		expect(standingLine(decisions, id, stated)).toBeDefined()
+		expect(standingLine(decisions, id, reworded)).toBeDefined()
 		expect(overtakenLine(decisions, id, reworded)).toBeUndefined()
 	})
 	it('is asked again where the content is another, even in the same words', () => {
 		const decisions = withLine(aboutOf(stated))
 		expect(worse.says).toBe(stated.says)
-		expect(isDecided(decisions, id, worse)).toBe(false)
+		expect(standingLine(decisions, id, worse)).toBeUndefined()
 		expect(standingLine(decisions, id, worse)).toBeUndefined()
 	})
 	it('of before contents were kept stands on its words; with neither it stands', () => {
 		const before = withLine({ about: stated.says })
-		expect(isDecided(before, id, stated)).toBe(true)
-		expect(isDecided(before, id, reworded)).toBe(false)
-		expect(isDecided(withLine({}), id, worse)).toBe(true)
+		expect(standingLine(before, id, stated)).toBeDefined()
+		expect(standingLine(before, id, reworded)).toBeUndefined()
+		expect(standingLine(withLine({}), id, worse)).toBeDefined()
 	})
 	it('keeps what was typed when it is asked again', () => {
 		const typed = { choice: 'change' as const, says: 'Calf work first.', why: 'pain' }
@@ -72,10 +74,9 @@ describe('a line about a finding', () => {
 		expect(isAboutOther(aboutOf(stated), plain)).toBe(false)
 		expect(isAboutOther(aboutOf(stated), { says: reworded.says })).toBe(true)
 	})
-	it('that changes counts once words of its own are written', () => {
-		const changed = (says?: string) =>
-			isDecided(withLine({ choice: 'change', ...(says ? { says } : {}), ...aboutOf(stated) }), id)
-		expect([undefined, ' ', stated.says, `${stated.says} `, 'Other.'].map(changed)).toEqual([
+	it('that changes has words of its own once they are not the suggestion again', () => {
+		const own = (says?: string) => hasOwnWords({ about: stated.says, ...(says ? { says } : {}) })
+		expect([undefined, ' ', stated.says, `${stated.says} `, 'Other.'].map(own)).toEqual([
 			false,
 			false,
 			false,
@@ -264,5 +265,32 @@ describe('what keeps a visit from being signed', () => {
 		expect(signingBlocks({ decisions: noDecisions, raw: {} }, undefined, openProtocol())).toEqual([
 			expect.objectContaining({ path: 'visit', code: 'signing.not-assessed' }),
 		])
+	})
+	it('is no high raise that was proposed, but one set above the proposal without a reason', () => {
+		const trainers = { id: 'p1', sole: 'road', heelToForefootOffsetMm: 8 }
+		const visit = {
+			conditions: [{ condition: 'achilles-midportion', side: 'left', status: 'current' }],
+			footwear: [trainers],
+		}
+		const given = visitSchema.parse({ ...visitWith({}), ...visit })
+		const { raise, questions } = assess(given).prescription
+		const limitMm = openProtocol().value('ankle.raiseStopMm')
+		// the dose of the trial, in trainers
+		const [pair] = raise.pairs
+		expect(pair?.left.addMm).toBeGreaterThan(limitMm)
+		expect(codesOf(visit, { consentNoted: true })).toEqual([])
+		const question = questions.find((one) => one.id === 'raise')!
+		const raised = (mm: number, why?: string) => {
+			const fields = { raise: [{ pair: 'p1', left: mm, right: mm }] }
+			const { answers = [] } = settledAsProposed(assess(given))
+			const others = answers.filter((one) => one.question !== 'raise')
+			return codesOf(visit, {
+				consentNoted: true,
+				answers: [...others, changedTo(question, fields, why)],
+			}).map(([, code]) => code)
+		}
+		expect(raised(pair!.left.addMm + 1)).toEqual(['signing.raise-without-reason'])
+		expect(raised(pair!.left.addMm + 1, 'long tried')).toEqual([])
+		expect(raised(limitMm + 1)).toEqual([])
 	})
 })

@@ -33,7 +33,6 @@ const decidedBy = (assessment: Assessment) => ({
 	...settleAll(noDecisions, assessment.prescription, 'not asked today'),
 	consentNoted: true,
 	...(refers(assessment) && { referralDone: 'Sent the same day.' }),
-	heelRaiseWhy: 'long tried, no complaint',
 })
 const idsOf = (things: readonly { id: string }[]) => things.map(({ id }) => id)
 

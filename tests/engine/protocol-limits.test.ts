@@ -14,7 +14,7 @@ import { playerReport } from '../../shared/engine/report/player.ts'
 import { noDecisions } from '../../shared/engine/visit/decisions.ts'
 import { problemLine, problemsOf } from '../../shared/engine/visit/problems.ts'
 import type { Visit } from '../../shared/engine/visit/visit.ts'
-import { clinic } from '../demo.ts'
+import { clinic, json, read } from '../demo.ts'
 import { wholeVisit } from './random-visit.ts'
 
 type Key = keyof typeof rows
@@ -121,6 +121,13 @@ describe('the limits of a threshold', () => {
 			}),
 			{ numRuns: 20 },
 		)
+	})
+	it('a raise is given up at once where a step of nothing came past the check', () => {
+		const senseless = { ...shippedProtocol, values: { 'footwear.raiseStepMinMm': 0 } }
+		expect(protocolSchema.safeParse(senseless).success).toBe(false)
+		const growing = read(json('visit-adolescent.json'))
+		const { steps } = assess(growing, [], senseless).prescription.raise
+		expect(steps.filter(({ code }) => code === 'raise.step-wean')).toHaveLength(1)
 	})
 	it('the check itself sees a number that is none', () => {
 		expect(unsound({ a: [1, { b: Number.NaN }], c: 'NaN mm' })).toHaveLength(2)

@@ -1,6 +1,5 @@
 /** The heel raise of each foot in each pair: what trials and practice say, by hand. */
 import { describe, expect, it } from 'vitest'
-import { raiseIn } from '../../shared/engine/raise/in-plan.ts'
 import type { Pair, Visit } from '../../shared/engine/visit/visit.ts'
 import { holding, raiseOf } from '../engine/raise-visit.ts'
 
@@ -22,6 +21,8 @@ const has = (
 ) => ({ condition, side, status: 'current' as const })
 const of = (more: Partial<Visit>, options: Parameters<typeof raiseOf>[1] = {}) =>
 	raiseOf({ ...adult, footwear: [boot, trainer, unmeasured], ...more }, options).result
+const raiseIn = ({ pairs }: ReturnType<typeof of>, id: string) =>
+	pairs.find(({ pair }) => pair === id)
 /** What is added in a pair, left and right. */
 const added = (result: ReturnType<typeof of>, pair: string) => {
 	const { left, right } = raiseIn(result, pair)!

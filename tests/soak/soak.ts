@@ -9,6 +9,7 @@ import { forger, wrongWith } from './forger.ts'
 import { fillUntilFull } from './full-disk.ts'
 import { killedSetUps, killedUpgrades } from './killed-starts.ts'
 import { kills } from './kills.ts'
+import { planLaws } from './plan.ts'
 import { restores } from './restores.ts'
 
 interface Given {
@@ -40,6 +41,11 @@ const runs: Record<string, (given: Given) => Promise<Ended>> = {
 	restore: async ({ seed, rounds = 50 }) => {
 		const result = await restores(rounds, seed, tell)
 		return { faults: result.faults.length, result }
+	},
+	plan: async ({ seed, rounds = 10_000, only }) => {
+		const result = planLaws(rounds, seed, only === undefined ? {} : { only }, tell)
+		const faults = Object.values(result.broken).reduce((sum, visits) => sum + visits, 0)
+		return { faults, result }
 	},
 	disk: async ({ rounds = 30 }) => {
 		const result = await fillUntilFull(rounds, tell)

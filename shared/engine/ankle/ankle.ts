@@ -2,7 +2,7 @@
 
 import { openGate } from '../facts/held.ts'
 import { isOnlyRecorded, type Limbs } from '../facts/limbs.ts'
-import type { AnkleResult } from '../findings/assessment.ts'
+import type { AnkleResult, AnkleSide, PerSide } from '../findings/assessment.ts'
 import { present } from '../plain/present.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import { bothSides, perSide } from '../visit/sides.ts'
@@ -15,6 +15,13 @@ import { proposeRaise, raiseBasis } from './raise.ts'
 import { ankleSide, rangeFindings } from './range.ts'
 import { ankleWorkings } from './workings.ts'
 
+/** The range of both ankles alone, without what is said of it. @param limbs as `ankle` */
+export const ankleSides = (
+	visit: Visit,
+	protocol: Protocol,
+	limbs: Limbs = {},
+): PerSide<AnkleSide> =>
+	perSide((side) => ankleSide(visit, side, protocol, isOnlyRecorded(limbs, side)))
 /**
  * Ankle findings of a visit; cm and degrees are never converted into each other. @param limbs which
  * limbs are acutely injured or must not be tested: those are recorded and compared with nothing
@@ -26,7 +33,7 @@ export function ankle(
 	limbs: Limbs = {},
 ): AnkleResult {
 	const waits = (side: Side): boolean => isOnlyRecorded(limbs, side)
-	const sides = perSide((side) => ankleSide(visit, side, protocol, waits(side)))
+	const sides = ankleSides(visit, protocol, limbs)
 	const difference = asymmetryOf(sides, protocol)
 	const raise = proposeRaise(visit, sides, limbs.gate ?? openGate, protocol)
 	const pairs = comparePairs(visit, protocol)

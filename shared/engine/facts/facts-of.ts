@@ -1,6 +1,6 @@
 /** The player's picture, worked out once. */
 import { unclearedSurgery } from '../conditions/query.ts'
-import type { PlayerFacts, PostureResult, ScreeningResult } from '../findings/assessment.ts'
+import type { PerSide, PlayerFacts, ScreeningResult } from '../findings/assessment.ts'
 import type { LimbFacts } from '../findings/player-facts.ts'
 import { present } from '../plain/present.ts'
 import type { Protocol } from '../protocol/protocol.ts'
@@ -10,12 +10,12 @@ import type { Visit } from '../visit/visit.ts'
 import { acute } from './acute.ts'
 import { isMinor } from './age.ts'
 import { footAtRisk } from './foot-at-risk.ts'
-import { jointsAtRisk } from './joint-risks.ts'
+import { type FirstJoint, jointsAtRisk } from './joint-risks.ts'
 import { rolesOf } from './roles.ts'
 
 /** What is worked out before: the answers to the warning-sign questions, and the posture. */
 interface Rooms {
-	posture: PostureResult
+	posture: PerSide<FirstJoint>
 	screening: Pick<ScreeningResult, 'items' | 'diabeticFoot'>
 }
 /** The facts of a visit, whichever entry they come from. */

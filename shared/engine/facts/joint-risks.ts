@@ -1,6 +1,6 @@
 /** Joints that should have no stud under them, from conditions, findings and answers alike. */
 import { conditionReasons } from '../conditions/query.ts'
-import type { PostureResult } from '../findings/assessment.ts'
+import type { PerSide, PostureSide } from '../findings/assessment.ts'
 import type { JointAtRisk, LimbFacts } from '../findings/player-facts.ts'
 import { canonicalJson } from '../plain/canonical.ts'
 import type { Because } from '../protocol/basis.ts'
@@ -11,7 +11,9 @@ import { jointNames, riskRows, siteJoints } from './joint-risks.table.ts'
 /** The reasons of each joint; none: it is not at risk. */
 export type JointRisks = Record<JointName, Because[]>
 
-function fromPosture(posture: PostureResult, joint: JointName, side: Side): Because[] {
+/** What of the posture speaks of the first joint. */
+export type FirstJoint = Pick<PostureSide, 'firstRay' | 'firstMtp'>
+function fromPosture(posture: PerSide<FirstJoint>, joint: JointName, side: Side): Because[] {
 	if (joint !== 'first metatarsal head') return []
 	const { firstRay, firstMtp } = posture[side]
 	return [
@@ -37,7 +39,7 @@ const onceEach = (reasons: readonly Because[]): Because[] => [
 /** @param atRisk why the foot is at risk: then each of its joints is */
 export const jointsAtRisk = (
 	visit: Visit,
-	posture: PostureResult,
+	posture: PerSide<FirstJoint>,
 	side: Side,
 	atRisk: readonly Because[],
 ): JointAtRisk[] =>

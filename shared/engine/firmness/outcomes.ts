@@ -1,21 +1,20 @@
-/** What is proposed about size, raise and insert, as one text each, by the rooms they need alone. */
-import { ankle } from '../ankle/ankle.ts'
+/** What is proposed about size, raise and insert, as one text each, by the figures they need alone. */
+import { ankleSides } from '../ankle/ankle.ts'
 import { factsOf } from '../facts/facts-of.ts'
 import type {
 	Assessment,
 	Gate,
-	InsertResult,
+	InsertSide,
+	PerSide,
 	PlayerFacts,
 	PostureResult,
-	RaiseResult,
-	SizingResult,
 } from '../findings/assessment.ts'
-import { posture } from '../posture/posture.ts'
-import { heelsOf } from '../prescription/heels.ts'
+import { posture, postureSides } from '../posture/posture.ts'
+import { heelFigures } from '../prescription/heels.ts'
 import { pairsLeftOff } from '../prescription/owned.ts'
 import type { Protocol } from '../protocol/protocol.ts'
-import { raise } from '../raise/raise.ts'
-import { sizing } from '../sizing/sizing.ts'
+import { type Raised, raiseFigures } from '../raise/raise.ts'
+import { type SizeAlone, sizeAlone } from '../sizing/sizing.ts'
 import { bothSides } from '../visit/sides.ts'
 import type { Visit } from '../visit/visit.ts'
 
@@ -24,7 +23,6 @@ export type Tried = (typeof tried)[number]
 export type Outcomes = Partial<Record<Tried, string>>
 /** What does not vary: gate, facts, posture and pairs left off are as they were. */
 export interface Fixed {
-	before: readonly Visit[]
 	gate: Gate
 	facts: PlayerFacts
 	posture: PostureResult
@@ -39,10 +37,9 @@ export function fixedOf(
 	protocol: Protocol,
 ): Fixed {
 	const { gate, owned } = prescription
-	const read = posture(visit, before, protocol)
-	const facts = factsOf(visit, { posture: read, screening }, protocol)
+	const recorded = postureSides(visit, protocol)
+	const facts = factsOf(visit, { posture: recorded, screening }, protocol)
 	return {
-		before,
 		gate,
 		facts,
 		posture: posture(visit, before, protocol, { facts, gate }),
@@ -51,32 +48,34 @@ export function fixedOf(
 	}
 }
 /** Whole millimetres: a raise is not made finer. */
-const raiseText = ({ aim, pairs }: RaiseResult): string =>
+const raiseText = ({ aim, pairs }: Raised): string =>
 	[
 		aim.kind,
 		...pairs.map((pair) =>
 			[pair.pair, ...bothSides.map((side) => Math.round(pair[side].addMm))].join(' '),
 		),
 	].join('; ')
-const insertText = (inserts: InsertResult): string =>
+const insertText = (inserts: PerSide<InsertSide>): string =>
 	bothSides
 		.map((side) =>
 			[inserts[side].state, ...inserts[side].elements.map(({ element }) => element)].join(' '),
 		)
 		.join('; ')
 /** The label of the size, which turns where the length inside slides. */
-const sizeText = ({ sizes }: SizingResult): Outcomes =>
-	sizes ? { size: `${sizes.uk.scale} ${sizes.uk.label}` } : {}
-/** @param wanted which of them are asked for: no room is run for the others */
+const sizeText = ({ uk }: SizeAlone): Outcomes => (uk ? { size: `${uk.scale} ${uk.label}` } : {})
+/**
+ * Figures alone: nothing is said, ranked or composed.
+ * @param wanted which of them are asked for: nothing is worked out for the others
+ */
 export function outcomesOf(visit: Visit, wanted: readonly Tried[], fixed: Fixed): Outcomes {
-	const { before, protocol, facts, gate } = fixed
-	const sized = sizing(visit, before, protocol)
+	const { protocol, facts, gate } = fixed
+	const sized = sizeAlone(visit, protocol)
 	const size = sizeText(sized)
 	if (!wanted.includes('raise') && !wanted.includes('insert')) return size
-	const moved = ankle(visit, before, protocol, { facts, gate })
-	const context = { ...fixed, ankle: moved, sizing: sized }
+	const ankle = ankleSides(visit, protocol, { facts, gate })
+	const context = { ...fixed, ankle, sizing: sized }
 	if (!wanted.includes('insert'))
-		return { ...size, raise: raiseText(raise(visit, context, protocol)) }
-	const { raised, inserts } = heelsOf(visit, context, protocol)
+		return { ...size, raise: raiseText(raiseFigures(visit, context, protocol)) }
+	const { raised, inserts } = heelFigures(visit, context, protocol)
 	return { ...size, raise: raiseText(raised), insert: insertText(inserts) }
 }

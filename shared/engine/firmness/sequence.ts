@@ -1,7 +1,7 @@
 /** A fixed sequence of normal errors, spread evenly over every pair of measures. */
 import { quantileAbove } from '../plain/normal.ts'
 
-/** How many visits are tried. @internal */
+/** How often a proposal is tried. @internal */
 export const trials = 200
 /**
  * One step through the quantiles for each measure, without a common divisor with the trials: a

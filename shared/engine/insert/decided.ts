@@ -26,7 +26,7 @@ import { state } from '../words/statement.ts'
 import { withAmount } from './amounts.ts'
 import { conflictOn } from './conflict.ts'
 import { insert } from './insert.ts'
-import type { Raises } from './raised.ts'
+import type { RaiseFigures } from './raised.ts'
 import { isRaise } from './room-in-boot.ts'
 
 /**
@@ -122,9 +122,8 @@ function releasedBefore(
 	return { ...kept, ...perSide((side) => (isReleased(side) ? made[side] : kept[side])) }
 }
 /** The raise of a record of before 0.4: one for whatever shoe, by the insert. */
-const raiseOf = ({ heelRaiseMm }: KeptAssessment['ankle']): Raises => ({
+const raiseOf = ({ heelRaiseMm }: KeptAssessment['ankle']): RaiseFigures => ({
 	aim: { kind: 'none', because: [] },
-	steps: [],
 	pairs: heelRaiseMm
 		? [
 				{

@@ -13,7 +13,7 @@ import type { Protocol } from '../protocol/protocol.ts'
 import { meanOf } from '../visit/sides.ts'
 import type { Condition } from '../visit/terms.ts'
 import type { Side, Visit } from '../visit/visit.ts'
-import type { Raises } from './raised.ts'
+import type { RaiseFigures } from './raised.ts'
 
 /** The footwear the insert goes into, where known: the liner that comes out makes room. All mm. */
 export interface InsertRoom {
@@ -29,9 +29,9 @@ export interface InsertContext {
 	posture: Kept<PostureResult>
 	gate: Gate
 	/** The raises as they are wanted with nothing else under the heel: what the rest makes room for. */
-	wanted: Raises
+	wanted: RaiseFigures
 	/** The raises as they are given beside the insert; absent before that is known. */
-	raised?: Raises
+	raised?: RaiseFigures
 	room?: InsertRoom
 }
 type Where = NonNullable<Parameters<typeof recordedConditions>[2]>

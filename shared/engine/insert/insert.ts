@@ -3,6 +3,7 @@
  * and into the boot; what gave way is told; what the gate holds is not proposed.
  */
 
+import { hasCondition } from '../conditions/query.ts'
 import { holdsOn } from '../facts/held.ts'
 import type {
 	InsertConflict,
@@ -26,21 +27,32 @@ import { underHeel } from './settle.table.ts'
 import { veryMobile, wearInPlan } from './wear-in.ts'
 import { wornFindings } from './worn.ts'
 
+function proposedFor(visit: Visit, context: InsertContext, protocol: Protocol) {
+	const proposals = perSide((side) =>
+		proposalFor(visit, insertFacts(visit, context, side, protocol), context),
+	)
+	const inserts = perSide((side) =>
+		insertSide(proposals[side].elements, heldBy(context.gate, side)),
+	)
+	return { proposals, inserts }
+}
+/** The elements of both feet alone, for what only reckons with them. @param context as `insert` */
+export const insertElements = (
+	visit: Visit,
+	context: InsertContext,
+	protocol: Protocol,
+): PerSide<InsertSide> => proposedFor(visit, context, protocol).inserts
 /**
  * The proposal for both feet.
  * @param context gate, raise and posture of the visit, and the room in the boot where known
  */
 export function insert(visit: Visit, context: InsertContext, protocol: Protocol): InsertResult {
-	const facts = perSide((side) => insertFacts(visit, context, side, protocol))
-	const proposals = perSide((side) => proposalFor(visit, facts[side], context))
-	const inserts = perSide((side) =>
-		insertSide(proposals[side].elements, heldBy(context.gate, side)),
-	)
+	const { proposals, inserts } = proposedFor(visit, context, protocol)
 	const settled = bothSides.flatMap((side) =>
 		inserts[side].state === 'held' ? [] : proposals[side].settled,
 	)
 	const proposed = bothSides.some((side) => inserts[side].state === 'proposed')
-	const gentle = facts.left.nowAnywhere(...veryMobile)
+	const gentle = hasCondition(visit, veryMobile)
 	return {
 		...inserts,
 		conflicts: [],

@@ -2,7 +2,7 @@
 import type { InsertResult, InsertSide, OwnedPair, RolePair } from '../findings/assessment.ts'
 import { present } from '../plain/present.ts'
 import type { Side, Visit } from '../visit/visit.ts'
-import { isTrainerPair, type Raises } from './raised.ts'
+import { isTrainerPair, type RaiseFigures } from './raised.ts'
 import { thicknessMm } from './room-in-boot.ts'
 import { carriers, underHeel } from './settle.table.ts'
 
@@ -45,7 +45,7 @@ export type InsertsInside = ReadonlyMap<string, { left?: number; right?: number 
  */
 export const insertsInside = (
 	inserts: Pick<InsertResult, 'left' | 'right'>,
-	{ pairs }: Pick<Raises, 'pairs'>,
+	{ pairs }: Pick<RaiseFigures, 'pairs'>,
 	visit: Owner,
 ): InsertsInside =>
 	new Map(

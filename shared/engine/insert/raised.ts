@@ -12,8 +12,9 @@ import { practiceBasis } from './basis.ts'
 import type { InsertFacts } from './facts.ts'
 import { cautionsOf } from './said.ts'
 
-export type Raises = Kept<RaisePlan>
-type RaisedPair = Raises['pairs'][number]
+/** Aim and figures, with or without the steps. */
+export type RaiseFigures = Pick<Kept<RaisePlan>, 'aim' | 'pairs'>
+type RaisedPair = RaiseFigures['pairs'][number]
 
 const trainerSoles: readonly Sole[] = ['trail', 'road']
 const trainerRoles: readonly string[] = ['role.running', 'role.everyday']
@@ -88,7 +89,11 @@ function rowsFor({ side, protocol, adult, legLengthMm, nowAnywhere }: InsertFact
  * The raise elements of one foot; none where the raise room makes none by an insert. The insert
  * carries the least of its pairs, and a loose wedge the rest of the others.
  */
-export function raiseElements(visit: Visit, raise: Raises, facts: InsertFacts): InsertElement[] {
+export function raiseElements(
+	visit: Visit,
+	raise: RaiseFigures,
+	facts: InsertFacts,
+): InsertElement[] {
 	const { aim } = raise
 	return rowsFor(facts).flatMap(({ element, heightOf, stated, cautions }): InsertElement[] => {
 		const pairs = raise.pairs.filter((pair) => heightOf(pair) > 0)
@@ -119,7 +124,11 @@ export interface WantedRaise {
 	/** It is for pain, and stands before a cushion; one for range or length makes do with less. */
 	forPain: boolean
 }
-export const wantedInBoots = (visit: Visit, { aim, pairs }: Raises, side: Side): WantedRaise => ({
+export const wantedInBoots = (
+	visit: Visit,
+	{ aim, pairs }: RaiseFigures,
+	side: Side,
+): WantedRaise => ({
 	mm: Math.max(
 		0,
 		...pairs.filter(({ pair }) => !isTrainerPair(pair, visit)).map((pair) => insideMm(pair, side)),

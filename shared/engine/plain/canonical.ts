@@ -18,14 +18,19 @@ export function canonicalJson(value: unknown): string {
 		return JSON.stringify(value)
 	}
 	if (Array.isArray(value)) return `[${value.map((item) => canonicalJson(item ?? null)).join(',')}]`
-	if (typeof value === 'object') {
-		const fields = Object.entries(value)
-			.filter(([, field]) => field !== undefined)
-			.sort(([key], [other]) => (key < other ? -1 : 1))
-			.map(([key, field]) => `${JSON.stringify(key)}:${canonicalJson(field)}`)
-		return `{${fields.join(',')}}`
-	}
+	if (typeof value === 'object') return `{${fieldsOf(value as Record<string, unknown>)}}`
 	throw new TypeError(`canonical JSON cannot carry a ${typeof value}`)
+}
+/** A plain loop: every question of a visit has its digest, and every record. */
+function fieldsOf(value: Readonly<Record<string, unknown>>): string {
+	let fields = ''
+	for (const key of Object.keys(value).sort()) {
+		const field = value[key]
+		if (field === undefined) continue
+		const comma = fields === '' ? '' : ','
+		fields += `${comma}${JSON.stringify(key)}:${canonicalJson(field)}`
+	}
+	return fields
 }
 /** SHA-256 of the canonical JSON, hex. */
 export function digestOf(value: unknown): string {

@@ -1,7 +1,7 @@
 /**
  * Days of the calendar, written YYYY-MM-DD: the one place that reckons with them. A day has no
- * hour and no zone, so nothing here asks where the PC stands; date-fns does the reckoning, on its
- * own date that answers in UTC: in the zone of a PC a day may be missing (Samoa had no 30 December
+ * hour and no zone, so nothing here asks where the PC stands; date-fns does the reckoning where a
+ * month or a year is long or short, on its own date that answers in UTC: in the zone of a PC a day may be missing (Samoa had no 30 December
  * 2011).
  */
 import { UTCDateMini } from '@date-fns/utc/date/mini'
@@ -9,23 +9,26 @@ import { addDays as daysLater } from 'date-fns/addDays'
 import { addMonths as monthsLater } from 'date-fns/addMonths'
 import { addYears as yearsLater } from 'date-fns/addYears'
 import { millisecondsInDay } from 'date-fns/constants'
-import { differenceInYears } from 'date-fns/differenceInYears'
 import { format } from 'date-fns/format'
 
-/** A day past the end of its month runs on into the next one, as in a calendar that is counted. */
-function dayAt(iso: string): Date {
+/**
+ * Milliseconds from 1 January 1970. A day past the end of its month runs on into the next one, as in
+ * a calendar that is counted.
+ */
+function instantOf(iso: string): number {
 	const [year = Number.NaN, month = Number.NaN, day = Number.NaN] = iso
 		.slice(0, 10)
 		.split('-')
 		.map(Number)
-	return new UTCDateMini(year, month - 1, day)
+	return Date.UTC(year, month - 1, day)
 }
+const dayAt = (iso: string): Date => new UTCDateMini(instantOf(iso))
 const isoOf = (day: Date): string => day.toISOString().slice(0, 10)
 
 /** A number of one or two digits as two, such as the month of an ISO date. */
 export const twoDigits = (value: number | string): string => String(value).padStart(2, '0')
 /** Days from 1 January 1970 to an ISO date. */
-export const dayNumber = (isoDate: string): number => dayAt(isoDate).getTime() / millisecondsInDay
+export const dayNumber = (isoDate: string): number => instantOf(isoDate) / millisecondsInDay
 /** The ISO date of a number of days from 1 January 1970. */
 export const dateOfDay = (day: number): string => isoOf(new Date(day * millisecondsInDay))
 /** Whole days from one ISO date to another; negative when `to` is earlier. */
@@ -47,9 +50,12 @@ export function addYears(isoDate: string, years: number): string {
 }
 /** Completed years from one ISO date to another, as a birthday counts them; below 0 backwards. */
 export function completedYears(from: string, to: string): number {
-	const years = differenceInYears(dayAt(to), dayAt(from))
-	const goneTooFar = to < from && addYears(from, years) > to
-	return goneTooFar ? years - 1 : years
+	// asked of every player many times a visit: without the dates that a longer way would make
+	const [first, last] = [new Date(instantOf(from)), new Date(instantOf(to))]
+	const years = last.getUTCFullYear() - first.getUTCFullYear()
+	const months = last.getUTCMonth() - first.getUTCMonth()
+	const days = last.getUTCDate() - first.getUTCDate()
+	return months < 0 || (months === 0 && days < 0) ? years - 1 : years
 }
 /** The ISO date of a year, month (1 to 12) and day; undefined where the calendar has none. */
 export function isoDateOf(year: number, month: number, day: number): string | undefined {

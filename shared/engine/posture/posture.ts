@@ -4,7 +4,7 @@
  */
 import { isHeld } from '../facts/held.ts'
 import { isOnlyRecorded, type Limbs } from '../facts/limbs.ts'
-import type { PostureResult, PostureSide } from '../findings/assessment.ts'
+import type { PerSide, PostureResult, PostureSide } from '../findings/assessment.ts'
 import { present } from '../plain/present.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import { bothSides, meanOf, perSide } from '../visit/sides.ts'
@@ -51,6 +51,13 @@ const judged = (foot: PostureSide, recordedOnly: boolean): PostureSide => {
 	const { heelRises, ...rest } = foot
 	return recordedOnly || heelRises === undefined ? rest : foot
 }
+/** Both feet as recorded alone, without what is said of them. @param limbs as `posture` */
+export const postureSides = (
+	visit: Visit,
+	protocol: Protocol,
+	limbs: Limbs = {},
+): PerSide<PostureSide> =>
+	perSide((side) => postureSide(visit, side, isOnlyRecorded(limbs, side), protocol))
 /**
  * Posture findings of a visit. Crossing a band alone does not warrant an insert. @param limbs which
  * limbs are acutely injured or must not be tested: their heel rises are recorded, compared with
@@ -63,7 +70,7 @@ export function posture(
 	limbs: Limbs = {},
 ): PostureResult {
 	const recordedOnly = (side: Side): boolean => isOnlyRecorded(limbs, side)
-	const sides = perSide((side) => postureSide(visit, side, recordedOnly(side), protocol))
+	const sides = postureSides(visit, protocol, limbs)
 	const compared = perSide((side) => judged(sides[side], recordedOnly(side)))
 	const changes = postureChanges(visit, earlier, protocol, recordedOnly)
 	const raiseHeld = limbs.gate !== undefined && isHeld(limbs.gate, 'raise')

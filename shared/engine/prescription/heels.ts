@@ -1,16 +1,24 @@
 /** What stands under the heels: the insert and the raise of a visit, worked out together. */
-import type { InsertResult, RaiseResult } from '../findings/assessment.ts'
+import type { InsertResult, InsertSide, PerSide, RaiseResult } from '../findings/assessment.ts'
 import type { InsertRoom } from '../insert/facts.ts'
-import { insert } from '../insert/insert.ts'
+import { insert, insertElements } from '../insert/insert.ts'
 import { insertsInside } from '../insert/pairs.ts'
 import { present } from '../plain/present.ts'
 import type { Protocol } from '../protocol/protocol.ts'
-import { type RaiseContext, raise } from '../raise/raise.ts'
+import { type RaiseContext, type Raised, raise, raiseFigures } from '../raise/raise.ts'
 import type { Visit } from '../visit/visit.ts'
 
 export interface Heels {
 	raised: RaiseResult
 	inserts: InsertResult
+}
+/** What the insert makes way for, and the raise's context with the insert under the heel. */
+function shared(visit: Visit, context: RaiseContext, protocol: Protocol, room?: InsertRoom) {
+	const wanted = raiseFigures(visit, context, protocol)
+	const { posture, gate } = context
+	const inside = present({ posture, gate, wanted, room })
+	const alone = insertElements(visit, inside, protocol)
+	return { inside, beside: { ...context, insertsInside: insertsInside(alone, wanted, visit) } }
 }
 /**
  * Insert and raise share the room under a heel: the insert makes way for the raise that is wanted,
@@ -22,10 +30,17 @@ export function heelsOf(
 	protocol: Protocol,
 	room?: InsertRoom,
 ): Heels {
-	const wanted = raise(visit, context, protocol)
-	const { posture, gate } = context
-	const inside = present({ posture, gate, wanted, room })
-	const insertsUnder = insertsInside(insert(visit, inside, protocol), wanted, visit)
-	const raised = raise(visit, { ...context, insertsInside: insertsUnder }, protocol)
+	const { inside, beside } = shared(visit, context, protocol, room)
+	const raised = raise(visit, beside, protocol)
 	return { raised, inserts: insert(visit, { ...inside, raised }, protocol) }
+}
+/** The same without findings, steps and workings, for what only reckons with it. */
+export function heelFigures(
+	visit: Visit,
+	context: RaiseContext,
+	protocol: Protocol,
+): { raised: Raised; inserts: PerSide<InsertSide> } {
+	const { inside, beside } = shared(visit, context, protocol)
+	const raised = raiseFigures(visit, beside, protocol)
+	return { raised, inserts: insertElements(visit, { ...inside, raised }, protocol) }
 }

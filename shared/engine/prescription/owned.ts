@@ -10,7 +10,7 @@ import type {
 	SizingResult,
 } from '../findings/assessment.ts'
 import { type Finding, idPart } from '../findings/finding.ts'
-import type { Ground } from '../footwear/pair/ground.ts'
+import type { Ground, PairPicture } from '../footwear/pair/ground.ts'
 import { pairPicture } from '../footwear/pair/of-player.ts'
 import { groundsOf, verdictOf } from '../footwear/pair/verdict.ts'
 import { present } from '../plain/present.ts'
@@ -19,7 +19,7 @@ import type { Pair, Visit } from '../visit/visit.ts'
 import { state } from '../words/statement.ts'
 import { raiseInsideFindings, raiseInsideGrounds } from './owned-raise.ts'
 
-/** What the pairs are judged by. Without the raise, raises worn inside get no verdict yet. */
+/** What the pairs are judged by. */
 export interface OwnedContext {
 	facts: PlayerFacts
 	gate: Gate
@@ -28,6 +28,36 @@ export interface OwnedContext {
 	ankle: AnkleResult
 	footwear?: FootwearResult | undefined
 	raise?: RaiseResult | undefined
+}
+/** What each pair is judged by before the raise is known, in the order recorded. */
+export interface PairsSeen {
+	picture: PairPicture
+	grounds: Ground[][]
+}
+/** Looked at once: the raise asks before its own figures are known, the plan afterwards. */
+export function pairsSeen(
+	visit: Visit,
+	context: Pick<OwnedContext, 'facts' | 'gate' | 'sizing' | 'growth'>,
+	protocol: Protocol,
+): PairsSeen {
+	const picture = pairPicture(visit, context, protocol)
+	return {
+		picture,
+		grounds: (visit.footwear ?? []).map((pair) => groundsOf(pair, picture, protocol)),
+	}
+}
+/** What owned pairs are to the raise: not worn, or worn until another takes their place. Ids. */
+export function pairsForRaise({ footwear = [] }: Visit, { picture, grounds }: PairsSeen) {
+	const pairs = footwear.map(({ id }, index) => ({
+		id,
+		...verdictOf(grounds[index] ?? [], picture),
+	}))
+	return {
+		pairsLeftOff: new Set(pairsLeftOff(pairs)),
+		pairsReplaced: new Set(
+			pairs.filter(({ verdict }) => verdict === 'replace').map(({ id }) => id),
+		),
+	}
 }
 /** Findings of the rooms about a pair. */
 const roomFindings = (pair: Pair, index: number, { growth, footwear }: OwnedContext): string[] => {
@@ -48,14 +78,11 @@ export function ownedPairs(
 	visit: Visit,
 	context: OwnedContext,
 	protocol: Protocol,
+	{ picture, grounds }: PairsSeen = pairsSeen(visit, context, protocol),
 ): { pairs: OwnedPair[]; findings: Finding[] } {
-	const picture = pairPicture(visit, context, protocol)
 	const found = (visit.footwear ?? []).map((pair, index) => {
 		const inside: Ground[] = raiseInsideGrounds(pair, context)
-		const { verdict, by, work, said } = verdictOf(
-			[...groundsOf(pair, picture, protocol), ...inside],
-			picture,
-		)
+		const { verdict, by, work, said } = verdictOf([...(grounds[index] ?? []), ...inside], picture)
 		const findings = raiseInsideFindings(pair, index, inside)
 		return {
 			findings,

@@ -45,8 +45,17 @@ const everything: RestsOn = {
 	parts: ['complaint', 'conditions', 'footwear', 'means', 'screening', 'season'],
 }
 const same = (now: unknown, then: unknown): boolean =>
-	canonicalJson(now ?? null) === canonicalJson(then ?? null)
+	now === then || canonicalJson(now ?? null) === canonicalJson(then ?? null)
 
+/** Many questions rest on one thing: each is compared once. */
+function onceEach<Key>(compare: (key: Key) => boolean): (key: Key) => boolean {
+	const known = new Map<Key, boolean>()
+	return (key) => {
+		const found = known.get(key) ?? compare(key)
+		known.set(key, found)
+		return found
+	}
+}
 /** Two visits that are compared. */
 interface Two {
 	visit: Visit
@@ -98,18 +107,10 @@ export function unchangedSince(
 	if (!last) return () => false
 	const two: Two = { visit, last, protocol }
 	if (!isSamePlayer(two, minor)) return () => false
-	const known = new Map<Group, boolean>()
-	const groupIsSame = (group: Group): boolean => {
-		const found = known.get(group) ?? isSameGroup(group, two)
-		known.set(group, found)
-		return found
-	}
+	const groupIsSame = onceEach((group: Group) => isSameGroup(group, two))
+	const partIsSame = onceEach((part: keyof Visit) => same(visit[part], last[part]))
 	return (question) => {
 		const { groups, parts } = restsOn[question.split('.')[0] ?? ''] ?? everything
-		return (
-			question !== 'gate' &&
-			parts.every((part) => same(visit[part], last[part])) &&
-			groups.every(groupIsSame)
-		)
+		return question !== 'gate' && parts.every(partIsSame) && groups.every(groupIsSame)
 	}
 }

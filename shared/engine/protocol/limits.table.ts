@@ -90,6 +90,7 @@ export const rowLimits: Readonly<Record<string, Limits>> = {
 	'raise.plantarHeelOffsetShare': [0, 1],
 	'raise.outsoleBallShare': [0, 1],
 	'footwear.raiseStepMinMm': [0.5, 10],
+	'footwear.raiseStepMaxMm': [0.5, 10],
 	'raise.midportionMm': [0, 30],
 	'raise.leastMm': [0.5, 10],
 	'growth.mirwaldErrorBoys': [0.05, 5],

@@ -4,9 +4,11 @@ import { boundedRecord } from '../plain/bounded.ts'
 import { digestOf } from '../plain/canonical.ts'
 import type { Basis } from './basis.ts'
 import { protocolProblems } from './check.ts'
+import { holdRows } from './holds.table.ts'
 import { isReadable, retiredProblems, withCurrentKeys } from './retired.ts'
 import type { ThresholdRow } from './row.ts'
 import { rows } from './rows.ts'
+import { settlingOrder } from './settling.table.ts'
 
 export type ThresholdKey = keyof typeof rows
 
@@ -47,7 +49,10 @@ export const shippedProtocol: ProtocolFile = {
 	revision: 1,
 }
 
-/** Which protocol was in force: the digest covers shipped rows and what the clinic set. */
+/**
+ * Which protocol was in force: the digest covers shipped rows, what is held and until when, the
+ * order of settling, and what the clinic set.
+ */
 interface ProtocolIdentity {
 	id: string
 	version: number
@@ -87,14 +92,18 @@ export function openProtocol(file: ProtocolFile = shippedProtocol): Protocol {
 	}
 	let known: ProtocolIdentity | undefined
 	const identity = (): ProtocolIdentity => {
-		known ??= { id: file.id, version: file.revision, digest: digestOf({ rows, file }) }
+		known ??= {
+			id: file.id,
+			version: file.revision,
+			digest: digestOf({ rows, holdRows, settlingOrder, file }),
+		}
 		return known
 	}
 	return {
 		file,
 		identity,
 		row,
-		value: (key) => row(key).value,
+		value: (key) => set[key] ?? rows[key].value,
 		basis: (rule, key) => {
 			const { value, unit, source, surety, strength } = row(key)
 			return {

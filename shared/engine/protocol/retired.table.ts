@@ -10,8 +10,8 @@ export const retiredKeys = {
 } as const
 /**
  * Keys that clinics could set before and that nothing rests on any more: pairs in use are held
- * against the band of toe room itself, raises are worked out by pair, and a season is solved level by
- * level. Their values are left out.
+ * against the band of toe room itself, raises are worked out by pair, a season is solved level by
+ * level, and the club is told no counts. Their values are left out.
  */
 export const droppedKeys: readonly string[] = [
 	'footwear.adultTightMm',
@@ -26,4 +26,5 @@ export const droppedKeys: readonly string[] = [
 	'insert.achillesRaiseMinMm',
 	'insert.achillesRaiseMaxMm',
 	'insert.legLengthPercent',
+	'squad.clubCellLeast',
 ]

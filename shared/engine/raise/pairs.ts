@@ -41,13 +41,17 @@ const offsetOfRole: Partial<Record<PairRole, ThresholdKey>> = {
 }
 const dangers: readonly string[] = ['stud-sharp', 'sole-separated']
 
+/** The length inside that boots and trainers need, mm. */
+export interface LengthsInside extends Pick<SizingResult, 'insideLengthMm'> {
+	trainers?: Pick<NonNullable<SizingResult['trainers']>, 'insideLengthMm'>
+}
 /**
  * Pairs that nothing is put into: dangerously damaged, or shorter inside than the foot needs by
  * more than an error of measurement.
  */
 export function pairsToLeaveOff(
 	visit: Visit,
-	sizing: SizingResult,
+	sizing: LengthsInside,
 	protocol: Protocol,
 ): ReadonlySet<string> {
 	const short = protocol.value('raise.shortByMm')

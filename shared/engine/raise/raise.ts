@@ -4,29 +4,37 @@
  */
 import { isHeld } from '../facts/held.ts'
 import type {
-	AnkleResult,
+	AnkleSide,
 	Gate,
+	PerSide,
 	PlayerFacts,
 	PostureResult,
+	RaisePlan,
 	RaiseResult,
-	SizingResult,
 } from '../findings/assessment.ts'
+import type { Because } from '../protocol/basis.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import type { Visit } from '../visit/visit.ts'
-import { aimOfVisit } from './aim.ts'
+import { type Aimed, aimOfVisit } from './aim.ts'
 import { raiseFindings, wornFindings } from './findings.ts'
 import { forefootAtRisk } from './forefoot.ts'
-import { raiseInPair } from './in-pair.ts'
-import { type InsertInside, pairsToLeaveOff, raisedPairs } from './pairs.ts'
+import { type InPair, raiseInPair } from './in-pair.ts'
+import {
+	type InsertInside,
+	type LengthsInside,
+	pairsToLeaveOff,
+	type RaisedPair,
+	raisedPairs,
+} from './pairs.ts'
 import { raiseSteps } from './steps.ts'
 import { raiseWorkings } from './workings.ts'
 
 export interface RaiseContext {
 	facts: PlayerFacts
 	gate: Gate
-	ankle: AnkleResult
+	ankle: PerSide<AnkleSide>
 	posture: PostureResult
-	sizing: SizingResult
+	sizing: LengthsInside
 	/** Ids of more pairs that are not to be worn, beside those the room itself leaves off. */
 	pairsLeftOff?: ReadonlySet<string>
 	/** Ids of pairs that are worn until another takes their place: their roles have a figure of their own. */
@@ -34,11 +42,8 @@ export interface RaiseContext {
 	/** What an insert to be made puts under each heel, mm, by pair: the raise has the room it leaves. */
 	insertsInside?: ReadonlyMap<string, InsertInside>
 }
-/**
- * The raise of a visit: its aim, each pair and foot, and its steps. Heights mm. Where raises are
- * held nothing is proposed; what is worn already is named, to be left as it is.
- */
-export function raise(visit: Visit, context: RaiseContext, protocol: Protocol): RaiseResult {
+/** The pairs of a visit as the raise sees them. */
+function pairsOf(visit: Visit, context: RaiseContext, protocol: Protocol): RaisedPair[] {
 	const leftOff = new Set([
 		...pairsToLeaveOff(visit, context.sizing, protocol),
 		...(context.pairsLeftOff ?? []),
@@ -48,22 +53,44 @@ export function raise(visit: Visit, context: RaiseContext, protocol: Protocol): 
 		replaced: context.pairsReplaced ?? new Set<string>(),
 		inserts: context.insertsInside ?? new Map<string, InsertInside>(),
 	}
-	const pairs = raisedPairs(visit, context.facts, known, protocol)
-	if (isHeld(context.gate, 'raise')) {
-		const worn = pairs
-			.filter(({ wornMm, leftOff: off }) => wornMm > 0 && !off)
-			.map((pair) => ({ pair, verdict: 'leave' as const, given: false }))
-		return {
-			aim: { kind: 'none', because: [] },
-			pairs: [],
-			steps: [],
-			findings: wornFindings(worn),
-			workings: [],
-		}
-	}
+	return raisedPairs(visit, context.facts, known, protocol)
+}
+interface Figures {
+	aimed: Aimed
+	/** Why the forefoot bears no more load. */
+	forefoot: Because[]
+	given: InPair[]
+}
+function figuresOf(visit: Visit, context: RaiseContext, protocol: Protocol): Figures {
 	const aimed = aimOfVisit(visit, context, protocol)
 	const forefoot = forefootAtRisk(visit, context.posture)
-	const given = pairs.map((pair) => raiseInPair(pair, aimed, forefoot.length > 0, protocol))
+	const given = pairsOf(visit, context, protocol).map((pair) =>
+		raiseInPair(pair, aimed, forefoot.length > 0, protocol),
+	)
+	return { aimed, forefoot, given }
+}
+/** What is given in each pair, without steps, findings and workings. */
+export type Raised = Pick<RaisePlan, 'aim' | 'pairs'>
+/** Where raises are held. */
+const noneGiven = (): Raised => ({ aim: { kind: 'none', because: [] }, pairs: [] })
+/** The aim and the figures alone, for what only reckons with them. */
+export function raiseFigures(visit: Visit, context: RaiseContext, protocol: Protocol): Raised {
+	if (isHeld(context.gate, 'raise')) return noneGiven()
+	const { aimed, given } = figuresOf(visit, context, protocol)
+	return { aim: aimed.aim, pairs: given.map(({ entry }) => entry) }
+}
+/**
+ * The raise of a visit: its aim, each pair and foot, and its steps. Heights mm. Where raises are
+ * held nothing is proposed; what is worn already is named, to be left as it is.
+ */
+export function raise(visit: Visit, context: RaiseContext, protocol: Protocol): RaiseResult {
+	if (isHeld(context.gate, 'raise')) {
+		const worn = pairsOf(visit, context, protocol)
+			.filter(({ wornMm, leftOff: off }) => wornMm > 0 && !off)
+			.map((pair) => ({ pair, verdict: 'leave' as const, given: false }))
+		return { ...noneGiven(), steps: [], findings: wornFindings(worn), workings: [] }
+	}
+	const { aimed, forefoot, given } = figuresOf(visit, context, protocol)
 	return {
 		aim: aimed.aim,
 		pairs: given.map(({ entry }) => entry),

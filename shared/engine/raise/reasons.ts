@@ -1,6 +1,6 @@
 /** Why both heels are raised: the range of an ankle, or pain. Each reason with its rows. */
 import { conditionReasons } from '../conditions/query.ts'
-import type { AnkleResult, PlayerFacts, RaiseKind } from '../findings/assessment.ts'
+import type { AnkleSide, PerSide, PlayerFacts, RaiseKind } from '../findings/assessment.ts'
 import { reading } from '../findings/finding.ts'
 import type { Because } from '../protocol/basis.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
@@ -93,7 +93,10 @@ function reasonOf(
 	return [{ name, kind, key, mm: protocol.value(key), offsetShare, because }]
 }
 /** What was read of the ankles with this band or block. */
-function ankleReasons(ankle: AnkleResult, holds: 'restricted' | 'anterior-block'): Because[] {
+function ankleReasons(
+	ankle: PerSide<AnkleSide>,
+	holds: 'restricted' | 'anterior-block',
+): Because[] {
 	return bothSides.flatMap((side): Because[] => {
 		const { band, limitedBy, lungeDeg, lungeCm } = ankle[side]
 		if (holds === 'restricted' ? band !== 'restricted' : limitedBy !== 'anterior-block') return []
@@ -108,7 +111,7 @@ function ankleReasons(ankle: AnkleResult, holds: 'restricted' | 'anterior-block'
  */
 export function raiseReasons(
 	visit: Visit,
-	ankle: AnkleResult,
+	ankle: PerSide<AnkleSide>,
 	{ minor }: PlayerFacts,
 	protocol: Protocol,
 ): RaiseReason[] {

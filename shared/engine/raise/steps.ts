@@ -25,7 +25,9 @@ const withCorrection = (baseMm: number, { correctionMm, shorter }: Aimed): PerSi
 /** Down by a step at a time until nothing is left for both heels; the correction stays. */
 function weaning(baseMm: number, aimed: Aimed, protocol: Protocol): RaiseStep[] {
 	const freeWeeks = protocol.value('footwear.raiseFreeMinWeeks')
-	const stepMm = protocol.value('footwear.raiseStepMinMm')
+	const ownMm = protocol.value('footwear.raiseStepMinMm')
+	// a step of nothing would never end: then it is given up at once
+	const stepMm = ownMm > 0 ? ownMm : baseMm
 	const everyWeeks = protocol.value('footwear.raiseStepWeeks')
 	const when = aimed.aim.kind === 'range' ? 'range-regained' : 'free-of-pain'
 	const startDays = protocol.value('raise.trainingAfterDays') + freeWeeks * daysPerWeek

@@ -4,30 +4,15 @@
  */
 import { isHeld } from '../facts/held.ts'
 import type { Assessment } from '../findings/assessment.ts'
-import type { Finding } from '../findings/finding.ts'
 import { overtakenDecision } from '../insert/decided.ts'
 import { answerTo, openQuestions } from '../prescription/answers.ts'
 import { settledPlan } from '../prescription/settled.ts'
 import type { Protocol } from '../protocol/protocol.ts'
-import {
-	type DecidedOn,
-	type Decisions,
-	hasOwnWords,
-	overtakenLine,
-	standingLine,
-} from '../visit/decisions.ts'
+import { type Decisions, overtakenLine } from '../visit/decisions.ts'
 import { bothSides } from '../visit/sides.ts'
 import { type Statement, state } from '../words/statement.ts'
 import { overtakenMarks } from './marked.ts'
 
-/**
- * True once a choice stands; a change counts once words are written that are not the suggestion's.
- * What was decided about another content is asked again. @internal
- */
-export function isDecided(decisions: Decisions, id: string, now?: DecidedOn): boolean {
-	const line = standingLine(decisions, id, now)
-	return line !== undefined && (line.choice !== 'change' || hasOwnWords(line))
-}
 /** True where screening asks for more than a letter, so that what was done must be written down. */
 export const refers = ({ screening }: Pick<Assessment, 'screening'>): boolean =>
 	screening.action !== 'proceed' && screening.action !== 'letter'
@@ -150,10 +135,20 @@ const linesWithoutWords: Reason = ({ decisions }) =>
 			]
 		return []
 	})
-/** The highest of all feet and pairs as settled, mm; a raise that is held or set aside is none. */
-function highestSettled({ assessment, decisions }: Draft): number {
+/**
+ * The highest that the clinician set above what is proposed in that pair, mm; a raise that is held
+ * or set aside is none. A proposal has its reasons beside it.
+ */
+function highestOwn({ assessment, decisions }: Draft): number {
 	const { raise } = settledPlan(assessment, decisions)
-	return Math.max(0, ...raise.pairs.flatMap(({ left, right }) => [left.addMm, right.addMm]))
+	const proposedIn = (id: string) =>
+		assessment.prescription.raise.pairs.find(({ pair }) => pair === id)
+	const own = raise.pairs.flatMap((pair) =>
+		bothSides
+			.filter((side) => pair[side].addMm > (proposedIn(pair.pair)?.[side].addMm ?? 0))
+			.map((side) => pair[side].addMm),
+	)
+	return Math.max(0, ...own)
 }
 const raiseReason = ({ heelRaiseWhy, answers = [] }: Decisions): string =>
 	heelRaiseWhy?.trim() ||
@@ -161,7 +156,7 @@ const raiseReason = ({ heelRaiseWhy, answers = [] }: Decisions): string =>
 	''
 const highRaiseWithoutReason: Reason = (draft) => {
 	const limitMm = draft.protocol.value('ankle.raiseStopMm')
-	const highestMm = Math.max(highestSettled(draft), highestRaise(draft.decisions))
+	const highestMm = Math.max(highestOwn(draft), highestRaise(draft.decisions))
 	if (highestMm <= limitMm || raiseReason(draft.decisions) !== '') return []
 	return [{ path: 'decisions.heelRaiseWhy', ...state('signing.raise-without-reason', { limitMm }) }]
 }

@@ -81,16 +81,25 @@ function amongAdults(
 			girthMm === undefined ? undefined : girthForLengthZ(lengthMm, girthMm, sex, protocol),
 	})
 }
+/** The lengths of one foot, mm; what was not measured is absent. */
+export function lengthsOf(visit: Visit, side: Side, protocol: Protocol) {
+	const read = visit.feet?.[side]
+	const ballLengthMm = meanOf(read?.heelToBallMm)
+	return present({
+		lengthMm: meanOf(read?.heelToToeMm),
+		ballLengthMm,
+		archLengthMm:
+			ballLengthMm === undefined ? undefined : lengthFromBall(visit, ballLengthMm, protocol).value,
+	})
+}
 /** One foot of a visit; what was not measured is absent. Lengths in mm. */
 export function footSizing(visit: Visit, side: Side, protocol: Protocol): FootSizing {
 	const read = visit.feet?.[side]
-	const lengthMm = meanOf(read?.heelToToeMm)
-	const ballLengthMm = meanOf(read?.heelToBallMm)
+	const lengths = lengthsOf(visit, side, protocol)
+	const { lengthMm } = lengths
 	const widthMm = meanOf(read?.ballWidthMm)
 	const girthMm = meanOf(read?.ballGirthMm)
-	const archLengthMm =
-		ballLengthMm === undefined ? undefined : lengthFromBall(visit, ballLengthMm, protocol).value
-	const measured = present({ lengthMm, ballLengthMm, archLengthMm, widthMm, girthMm })
+	const measured = { ...lengths, ...present({ widthMm, girthMm }) }
 	if (lengthMm === undefined) return { ...measured, fitting: {} }
 	return {
 		...measured,

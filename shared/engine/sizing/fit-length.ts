@@ -16,6 +16,8 @@ const longerFootRule: Basis = {
 		'ISO 9407 definition of foot length (the larger foot decides), as read on secondary pages',
 	strength: 'standard',
 }
+/** What the length to fit rests on, mm. */
+export type MeasuredLengths = Pick<FootSizing, 'lengthMm' | 'ballLengthMm' | 'archLengthMm'>
 interface MeasuredFoot {
 	side: Side
 	lengthMm: number
@@ -27,7 +29,7 @@ interface Asking extends MeasuredFoot {
 	/** Undefined where heel to ball was not measured or adds nothing. */
 	ball?: { lengthMm: number; archLengthMm: number; wholly: boolean }
 }
-interface FitLength {
+export interface FitLength {
 	/** Undefined where no foot was measured. */
 	fitLengthMm?: number
 	longerFoot?: NonNullable<SizingResult['longerFoot']>
@@ -35,10 +37,9 @@ interface FitLength {
 	decidedByFoot?: NonNullable<SizingResult['decidedByFoot']>
 	/** Standard error of the length to fit, mm. */
 	semMm?: number
-	findings: Finding[]
 }
 
-function measuredFeet(feet: PerSide<FootSizing>): MeasuredFoot[] {
+function measuredFeet(feet: PerSide<MeasuredLengths>): MeasuredFoot[] {
 	return bothSides.flatMap((side) => {
 		const { lengthMm } = feet[side]
 		return lengthMm === undefined ? [] : [{ side, lengthMm }]
@@ -97,7 +98,7 @@ function shareOfBall(moreMm: number, protocol: Protocol): number {
 	const share = (rounded(moreMm, 6) - fromMm) / (2 * bandMm)
 	return Math.min(1, Math.max(0, share))
 }
-function asking(foot: MeasuredFoot, feet: PerSide<FootSizing>, protocol: Protocol): Asking {
+function asking(foot: MeasuredFoot, feet: PerSide<MeasuredLengths>, protocol: Protocol): Asking {
 	const { archLengthMm, ballLengthMm } = feet[foot.side]
 	const own = { ...foot, fitMm: foot.lengthMm }
 	if (archLengthMm === undefined || ballLengthMm === undefined) return own
@@ -175,33 +176,37 @@ function semOf(
 	return (protocol.value('sizing.readingSemMm') * scale) / Math.sqrt(readings)
 }
 /** Which foot is longer, as far as both were measured. */
-function compareFeet(
-	measured: readonly MeasuredFoot[],
+function longerOfBoth(
+	[first, second]: readonly MeasuredFoot[],
 	protocol: Protocol,
-): Pick<FitLength, 'longerFoot' | 'findings'> {
-	const [first, second] = measured
-	if (first === undefined) return { findings: [] }
-	if (second === undefined) return { findings: [oneFootFinding(first)] }
-	return {
-		longerFoot: longerOf(rounded(first.lengthMm - second.lengthMm, 4), protocol),
-		findings: sideDifferenceFindings(first, second, protocol),
-	}
+): Pick<FitLength, 'longerFoot'> {
+	if (first === undefined || second === undefined) return {}
+	return { longerFoot: longerOf(rounded(first.lengthMm - second.lengthMm, 4), protocol) }
 }
-/**
- * The length to fit, mm, with what was found on the way: the most that either foot asks for, by
- * heel to toe or by heel to ball.
- */
-export function fitLength(visit: Visit, feet: PerSide<FootSizing>, protocol: Protocol): FitLength {
-	const measured = measuredFeet(feet)
-	const compared = compareFeet(measured, protocol)
-	if (measured.length === 0) return compared
+function sideFindings([first, second]: readonly MeasuredFoot[], protocol: Protocol): Finding[] {
+	if (first === undefined) return []
+	return second === undefined
+		? [oneFootFinding(first)]
+		: sideDifferenceFindings(first, second, protocol)
+}
+/** The feet that ask for most, and whether heel to ball is why. */
+function decidingFeet(feet: PerSide<MeasuredLengths>, protocol: Protocol) {
 	const deciding = largestBy(
-		measured.map((foot) => asking(foot, feet, protocol)),
+		measuredFeet(feet).map((foot) => asking(foot, feet, protocol)),
 		({ fitMm }) => fitMm,
 	)
+	return { deciding, byBall: deciding.filter(({ ball }) => ball !== undefined) }
+}
+/** The length to fit, mm: the most that either foot asks for, by heel to toe or by heel to ball. */
+export function fitLength(
+	visit: Visit,
+	feet: PerSide<MeasuredLengths>,
+	protocol: Protocol,
+): FitLength {
+	const { deciding, byBall } = decidingFeet(feet, protocol)
+	const compared = longerOfBoth(measuredFeet(feet), protocol)
 	const [first] = deciding
 	if (!first) return compared
-	const byBall = deciding.filter(({ ball }) => ball !== undefined)
 	const fromBall = byBall.length > 0
 	return {
 		...compared,
@@ -214,10 +219,18 @@ export function fitLength(visit: Visit, feet: PerSide<FootSizing>, protocol: Pro
 			fromBall ? 'heelToBallMm' : 'heelToToeMm',
 			protocol,
 		),
-		findings: [
-			...compared.findings,
-			...byBall.flatMap((foot) => forwardBallFindings(visit, foot, protocol)),
-			...(fromBall ? [] : toeFindings(deciding, feet, protocol)),
-		],
 	}
+}
+/** What was found on the way to the length to fit. */
+export function fitLengthFindings(
+	visit: Visit,
+	feet: PerSide<FootSizing>,
+	protocol: Protocol,
+): Finding[] {
+	const { deciding, byBall } = decidingFeet(feet, protocol)
+	return [
+		...sideFindings(measuredFeet(feet), protocol),
+		...byBall.flatMap((foot) => forwardBallFindings(visit, foot, protocol)),
+		...(byBall.length > 0 ? [] : toeFindings(deciding, feet, protocol)),
+	]
 }

@@ -91,6 +91,9 @@ function partsOf(lengthMm: number): number {
 		)
 	return Math.round(lengthMm * parts)
 }
+const ukOf = (part: number): SizeLabel => wrapped(part, scales.ukChild, 'adult')
+/** The UK size for a foot length in mm. @throws RangeError as `sizesOf` */
+export const ukSizeOf = (lengthMm: number): SizeLabel => ukOf(partsOf(lengthMm))
 /**
  * Every size system for a foot length in mm and, where known, a ball width in mm.
  * `label` is the nearest half, ties up; `fitting` the next half up (exact halves stay);
@@ -102,7 +105,7 @@ function partsOf(lengthMm: number): number {
  */
 export function sizesOf(lengthMm: number, widthMm?: number): Sizes {
 	const part = partsOf(lengthMm)
-	const uk = wrapped(part, scales.ukChild, 'adult')
+	const uk = ukOf(part)
 	return {
 		mondopoint: {
 			lengthMm: Math.floor((2 * part + 5 * parts) / (10 * parts)) * 5,

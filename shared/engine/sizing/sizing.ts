@@ -1,7 +1,13 @@
 /** Sizing room: both feet in mm, the length to fit, labels, toe room and inside length. */
 import { isAdult } from '../facts/age.ts'
 import { type ShoeKind, soreNails, toeRoomBand } from '../facts/toe-room.ts'
-import type { FootSizing, PerSide, PlayerFacts, SizingResult } from '../findings/assessment.ts'
+import type {
+	FootSizing,
+	PerSide,
+	PlayerFacts,
+	SizeLabel,
+	SizingResult,
+} from '../findings/assessment.ts'
 import { present } from '../plain/present.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import type { Shelf } from '../visit/shelf.ts'
@@ -9,11 +15,11 @@ import { bothSides, perSide } from '../visit/sides.ts'
 import type { Visit } from '../visit/visit.ts'
 import { changeFindings, footChanges } from './changes.ts'
 import { labelConfidence } from './confidence.ts'
-import { footSizing, lettersAt, widthFindings } from './feet.ts'
-import { fitLength } from './fit-length.ts'
+import { footSizing, lengthsOf, lettersAt, widthFindings } from './feet.ts'
+import { fitLength, fitLengthFindings } from './fit-length.ts'
 import { checkInsideFinding, insideLength } from './inside-length.ts'
 import { stanceFindings, thirdReadingFindings } from './readings.ts'
-import { sizesOf } from './sizes.ts'
+import { sizesOf, ukSizeOf } from './sizes.ts'
 import { swollenFindings } from './swollen.ts'
 import { sizingWorkings } from './workings.ts'
 import { youngWidthFindings } from './young-width.ts'
@@ -22,6 +28,23 @@ import { youngWidthFindings } from './young-width.ts'
 function largerOf(feet: PerSide<FootSizing>, measure: 'widthMm' | 'girthMm'): number | undefined {
 	const measured = bothSides.flatMap((side) => feet[side][measure] ?? [])
 	return measured.length === 0 ? undefined : Math.max(...measured)
+}
+/** The length inside boots and trainers that the length to fit asks for, mm. */
+function insideToFit(visit: Visit, fitLengthMm: number, protocol: Protocol) {
+	const sockMm = visit.feet?.sockMm ?? 0
+	const whose = { adult: isAdult(visit, protocol), nailsAreSore: soreNails(visit).length > 0 }
+	const inside = (kind: ShoeKind) =>
+		insideLength(toeRoomBand(kind, whose, protocol), fitLengthMm, sockMm)
+	return { ...inside('boots'), trainers: inside('trainers') }
+}
+/** Absent where no foot was measured. */
+export type SizeAlone = Partial<ReturnType<typeof insideToFit>> & { uk?: SizeLabel }
+/** The UK size and the lengths inside alone, without a word: what a trial of the size turns on. */
+export function sizeAlone(visit: Visit, protocol: Protocol): SizeAlone {
+	const feet = perSide((side) => lengthsOf(visit, side, protocol))
+	const { fitLengthMm } = fitLength(visit, feet, protocol)
+	if (fitLengthMm === undefined) return {}
+	return { uk: ukSizeOf(fitLengthMm), ...insideToFit(visit, fitLengthMm, protocol) }
 }
 /** What follows from the length to fit: sizes, letters, inside lengths, how sure the label is. */
 function sizesToFit(
@@ -33,16 +56,11 @@ function sizesToFit(
 ) {
 	const widthMm = largerOf(feet, 'widthMm')
 	const sizes = sizesOf(fitLengthMm, widthMm)
-	const sockMm = visit.feet?.sockMm ?? 0
-	const whose = { adult: isAdult(visit, protocol), nailsAreSore: soreNails(visit).length > 0 }
-	const inside = (kind: ShoeKind) =>
-		insideLength(toeRoomBand(kind, whose, protocol), fitLengthMm, sockMm)
 	// The letter belongs to the size chosen: the wider foot, read at the length to fit.
 	const letters = lettersAt(visit, fitLengthMm, widthMm, largerOf(feet, 'girthMm'), protocol)
 	return present({
 		sizes,
-		...inside('boots'),
-		trainers: inside('trainers'),
+		...insideToFit(visit, fitLengthMm, protocol),
 		...labelConfidence(sizes.uk, semMm),
 		fitting: letters.jis || letters.us ? letters : undefined,
 	})
@@ -68,7 +86,7 @@ export function sizing(
 ): SizingResult {
 	const feet = perSide((side) => footSizing(visit, side, protocol))
 	const changes = footChanges(visit, earlier, protocol)
-	const { semMm, findings: lengthFindings, ...fit } = fitLength(visit, feet, protocol)
+	const { semMm, ...fit } = fitLength(visit, feet, protocol)
 	const swollen = swollenFindings(visit, facts)
 	const findings = [
 		...swollen,
@@ -78,7 +96,7 @@ export function sizing(
 		]),
 		...stanceFindings(visit),
 		...changeFindings(visit, changes, protocol),
-		...lengthFindings,
+		...fitLengthFindings(visit, feet, protocol),
 	]
 	const parts = {
 		...feet,

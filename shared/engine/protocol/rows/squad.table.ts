@@ -9,5 +9,4 @@ export const squadRows = {
 	'squad.statureUpCmPerYear': row(15, 'cm a year more', 'all players', asked, 'practice', 'common practice'),
 	'squad.massChangePercent': row(25, '% of the mass at the last visit, a year', 'all players', asked, 'practice', 'common practice'),
 	'squad.sideDifferenceMm': row(12, 'mm between left and right foot', 'all players', asked, 'practice', 'common practice'),
-	'squad.clubCellLeast': row(5, 'players; smaller counts are not shown to the club', 'club summary', asked, 'practice', 'common practice'),
 } as const
