@@ -37,7 +37,7 @@ import { shareFindings, unmetFindings } from './wish-findings.ts'
 
 interface PlanInput {
 	visit: Visit
-	assessment: Pick<Assessment, 'growth' | 'screening' | 'footwear'>
+	assessment: Pick<Assessment, 'growth' | 'screening'>
 	protocol: Protocol
 	suitability: Suitability
 	built: Built
@@ -49,14 +49,6 @@ interface PlanInput {
 	from: string
 }
 
-/** Whether the assessment judged the pair too short already. */
-const isOutgrown = (id: string, { assessment, protocol }: PlanInput): boolean =>
-	assessment.footwear.current.some(
-		(pair) =>
-			pair.id === id &&
-			pair.verdict === 'replace' &&
-			(pair.toeRoomMm ?? 99) < protocol.value('footwear.youthReplaceMm'),
-	)
 /** The day its breaking in ends, where it is broken in within the season. */
 function brokenInBy(problem: SeasonProblem, place: number): string | undefined {
 	const last = problem.fixed.findLast((fixed) => fixed.pair === place && fixed.why === 'break-in')
@@ -73,27 +65,29 @@ function planPair(
 	const recorded = visit.footwear?.find(({ id }) => id === pair.id)
 	const { minutes, wear, checkBy, wornOutBy } = wearOf(problem, rotation, place, season, protocol)
 	const toe = toeRoomOf(need(recorded, 'the recorded pair'), visit, assessment.growth, protocol)
-	const outgrownBy = isOutgrown(pair.id, input) ? visit.visitDate : toe.outgrownBy
-	const [replaceBy] = [wornOutBy, outgrownBy]
+	// what was judged stands; the forecast alone speaks of a pair that was not
+	const isJudged = input.built.judged.some(({ id }) => id === pair.id)
+	const outgrownBy = isJudged ? pair.outgrownOn : toe.outgrownBy
+	const [replaceBy] = [wornOutBy, outgrownBy, pair.lastDay]
 		.filter((date) => date !== undefined)
 		.filter((date) => date <= season.to)
 		.sort()
-	return {
-		...present({
-			id: pair.id,
-			letter: pair.letter,
-			name: pair.name,
-			sole: pair.sole,
-			minutes: rounded(minutes, 1),
-			wearFraction: rounded(minutes / pair.lifeMinutes, 4),
-			checkBy,
-			replaceBy,
-			brokenInBy: brokenInBy(problem, place),
-			wear,
-		}),
-		...toe,
-		...present({ outgrownBy }),
-	}
+	return present({
+		id: pair.id,
+		letter: pair.letter,
+		name: pair.name,
+		sole: pair.sole,
+		minutes: rounded(minutes, 1),
+		wearFraction: rounded(minutes / pair.lifeMinutes, 4),
+		checkBy,
+		replaceBy,
+		wornOutBy: wornOutBy !== undefined && wornOutBy <= season.to ? wornOutBy : undefined,
+		brokenInBy: brokenInBy(problem, place),
+		wear,
+		toeRoom: toe.toeRoom,
+		outgrownBy,
+		measureAgainBy: toe.measureAgainBy,
+	})
 }
 /** The parts of a session, where it is shared or not worn in a pair to its end. */
 function partsOf(
@@ -261,7 +255,7 @@ export function composePlan(input: PlanInput): Plan {
 			...shareFindings(problem, checked.share),
 			...calendarFindings(problem, visit, protocol),
 			...breakInFindings(problem, protocol),
-			...pairs.flatMap((pair) => pairFindings(pair, isOutgrown(pair.id, input), protocol)),
+			...pairs.flatMap((pair) => pairFindings(pair, protocol)),
 			...purchaseFindings(purchases, protocol),
 		],
 	}

@@ -59,14 +59,16 @@ interface Need {
 }
 function replacements(problem: SeasonProblem, pairs: readonly PlanPair[], from: string): Need[] {
 	const soleOf = new Map(problem.pairs.map((pair) => [pair.id, pair.sole]))
-	return pairs.flatMap(({ id, name, replaceBy, outgrownBy }) => {
+	return pairs.flatMap(({ id, name, replaceBy, outgrownBy, wornOutBy }) => {
 		if (replaceBy === undefined) return []
+		const reasonOf = (by: string) =>
+			by === outgrownBy ? 'outgrown' : by === wornOutBy ? 'worn-out' : 'judged'
 		return [
 			{
 				sole: need(soleOf.get(id), 'the sole of a planned pair'),
 				neededBy: replaceBy < from ? from : replaceBy,
 				instead: id,
-				why: { is: replaceBy === outgrownBy ? 'outgrown' : 'worn-out', pair: name, by: replaceBy },
+				why: { is: reasonOf(replaceBy), pair: name, by: replaceBy },
 			},
 		]
 	})

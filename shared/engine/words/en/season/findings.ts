@@ -180,6 +180,13 @@ const pairs = {
 		player: (pair) => `Wear pair ${called(pair)} in training only.`,
 		coach: (pair) => `Pair ${called(pair)} is for training only.`,
 	}),
+	'season.replace-by': sentence<NamedPair & { by: string }>({
+		clinician: ({ by, ...pair }) =>
+			`Pair ${called(pair)} is to be replaced by ${fullDay(by)}: it is not planned after that day.`,
+		player: ({ by, ...pair }) =>
+			`Replace pair ${called(pair)} by ${fullDay(by)}. Do not wear it after that day.`,
+		coach: ({ by, ...pair }) => `Pair ${called(pair)} is not worn after ${fullDay(by)}.`,
+	}),
 	'season.no-sole': sentence<NamedPair>({
 		clinician: (pair) => `Pair ${called(pair)} is left out: its sole is not recorded.`,
 	}),

@@ -16,15 +16,19 @@ import {
 
 /** Why a pair is needed that the player does not own. */
 export type PurchaseNeed =
-	| { is: 'worn-out' | 'outgrown'; pair: string; by: string }
+	| { is: 'worn-out' | 'outgrown' | 'judged'; pair: string; by: string }
 	| { is: 'no-pair'; date: string; surface: Surface; ground: Ground }
+const replacedAs = {
+	'worn-out': 'worn out',
+	outgrown: 'likely outgrown',
+	judged: 'to be replaced',
+} as const
 function needWords(need: PurchaseNeed): string {
 	if (need.is === 'no-pair')
 		return (
 			`no pair may be worn on ${fullDay(need.date)} ` + `(${term(need.surface)}, ${need.ground})`
 		)
-	const why = need.is === 'outgrown' ? 'likely outgrown' : 'worn out'
-	return `to replace ${need.pair}, ${why} by ${fullDay(need.by)}`
+	return `to replace ${need.pair}, ${replacedAs[need.is]} by ${fullDay(need.by)}`
 }
 type Purchase = {
 	sole: Sole
