@@ -97,6 +97,9 @@ export const planSchema = z.strictObject({
 			buyBy: z.iso.date(),
 			neededBy: z.iso.date(),
 			instead: z.string().optional(),
+			/** Sessions without a pair that it could be worn in; older plans have none. */
+			matches: z.number().optional(),
+			trainings: z.number().optional(),
 			says: z.string(),
 			...saidSchema.partial().shape,
 		}),

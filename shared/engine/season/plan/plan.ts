@@ -33,6 +33,7 @@ import { reasonsOf } from './reasons.ts'
 import { toeRoomOf } from './toe-room.ts'
 import { type Unmet, unmetOf } from './unmet.ts'
 import { wearOf } from './wear.ts'
+import { wearChoices } from './wear-choice.ts'
 import { shareFindings, unmetFindings } from './wish-findings.ts'
 
 interface PlanInput {
@@ -159,8 +160,17 @@ const sessionsOff = ({ off }: Built): Plan['off'] =>
 			title,
 		}),
 	)
+/** The levels that the solver did not prove the best, with what is left of each. */
+const openLevels = (levels: Plan['levels'] = []) =>
+	levels.length === 0
+		? {}
+		: {
+				open: levels
+					.filter(({ proven }) => !proven)
+					.map((each) => ({ level: each.level, gapPercent: rounded(100 * each.gap, 2) })),
+			}
 /** What the plan as a whole rests on: warning signs, the solver's time, sessions to plan. */
-function wholePlanFindings({ assessment, built, status, gap }: PlanInput): Finding[] {
+function wholePlanFindings({ assessment, built, status, gap, levels }: PlanInput): Finding[] {
 	// with a plan the gate says what waits, and an outcome ends it
 	const action = built.plan ? 'proceed' : assessment.screening.action
 	const { slots } = built.problem
@@ -178,7 +188,7 @@ function wholePlanFindings({ assessment, built, status, gap }: PlanInput): Findi
 	const gapPercent = rounded(100 * gap, 2)
 	if (status === 'time-limit')
 		found.push(
-			findingOf(state('season.time-limit', { gapPercent }), {
+			findingOf(state('season.time-limit', { gapPercent, ...openLevels(levels) }), {
 				id: 'season.time-limit',
 				side: 'none',
 				level: 'note',
@@ -235,7 +245,9 @@ export function composePlan(input: PlanInput): Plan {
 	const season = { from: visit.season?.from ?? from, to: visit.season?.to ?? from }
 	const pairs = problem.pairs.map((pair, place) => planPair(input, pair, place, season))
 	const mayBuy = !built.plan || !isHeld(built.plan.gate, 'purchase')
-	const purchases = mayBuy ? purchasesOf(problem, suitability, pairs, checked.noPair, from) : []
+	const purchases = mayBuy
+		? purchasesOf(problem, suitability, pairs, checked.noPair, from, protocol)
+		: []
 	return {
 		format: 'lastwright-plan',
 		version: 1,
@@ -256,6 +268,7 @@ export function composePlan(input: PlanInput): Plan {
 			...calendarFindings(problem, visit, protocol),
 			...breakInFindings(problem, protocol),
 			...pairs.flatMap((pair) => pairFindings(pair, protocol)),
+			...(mayBuy ? wearChoices(outcome, checked.noPair, protocol) : []),
 			...purchaseFindings(purchases, protocol),
 		],
 	}

@@ -4,7 +4,6 @@ import { type Finding, findingOf } from '../../findings/finding.ts'
 import { present } from '../../plain/present.ts'
 import { pairsLeftOff } from '../../prescription/owned.ts'
 import { commonPractice } from '../../protocol/basis.ts'
-import type { Pair } from '../../visit/visit.ts'
 import type { NamedPair } from '../../words/en/season/wearing.ts'
 import { state } from '../../words/statement.ts'
 import type { Owned, Slot } from './problem.ts'
@@ -25,6 +24,9 @@ const groundsOf = ({ params }: Kept<OwnedPair>): readonly SaidOfPair[] => {
 const neverWorn: readonly unknown[] = ['owned.touches', 'pairs.stud-sharp', 'pairs.sole-separated']
 const isNeverWorn = (pair: Kept<OwnedPair>): boolean =>
 	pairsLeftOff([pair]).length > 0 || groundsOf(pair).some(({ code }) => neverWorn.includes(code))
+/** For training only until it is broken in: of a new pair its ladder says when that is. */
+const isNotBrokenIn = (pair: Kept<OwnedPair>): boolean =>
+	groundsOf(pair).some(({ code }) => code === 'pairs.not-broken-in')
 /** The day on which growth takes its room, ISO date; undefined where it lasts. */
 function outgrownOn(pair: Kept<OwnedPair>): string | undefined {
 	const ground = groundsOf(pair).find(({ code }) => code === 'pairs.outgrown-by')
@@ -32,14 +34,15 @@ function outgrownOn(pair: Kept<OwnedPair>): string | undefined {
 	return typeof on === 'string' ? on : undefined
 }
 /** What the rotation keeps of one pair: left off, for trainings only, or worn until a day. */
-export function limitsOfPair({ id }: Pick<Pair, 'id'>, judged: Judged): Limits {
+export function limitsOfPair({ id, isNew }: Pick<Owned, 'id' | 'isNew'>, judged: Judged): Limits {
 	const [pair] = judged.filter((one) => one.id === id)
 	if (!pair) return {}
 	const grown = outgrownOn(pair)
+	const trainingOnly = pair.verdict === 'training-only' && !(isNew && isNotBrokenIn(pair))
 	const replaceBy = pair.verdict === 'replace' ? pair.by : undefined
 	return present({
 		leftOff: isNeverWorn(pair) ? (true as const) : undefined,
-		trainingOnly: pair.verdict === 'training-only' ? (true as const) : undefined,
+		trainingOnly: trainingOnly ? (true as const) : undefined,
 		// a day that was set for it stands before the one that growth is forecast to set
 		lastDay: replaceBy ?? grown,
 		outgrownOn: replaceBy === undefined ? grown : undefined,
