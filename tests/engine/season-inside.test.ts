@@ -1,5 +1,6 @@
 /** What lies inside a pair, and the return to studs, as the season reads them. */
 import { describe, expect, it } from 'vitest'
+import type { Holdable } from '../../shared/engine/findings/assessment.ts'
 import { type SeasonPlan, startsInsert } from '../../shared/engine/season/problem/prescribed.ts'
 import type { Visit } from '../../shared/engine/visit/visit.ts'
 import { seasonVisit } from './random-season.ts'
@@ -19,7 +20,7 @@ describe('return to studs after bone stress', () => {
 		how: 'imaging',
 		by: 'A. Example',
 		treatingDoctorClears: true,
-		lifts: ['match', 'impact'],
+		lifts: ['match', 'impact'] as Holdable[],
 	} as const
 	const minutesOf = (more: Partial<Visit>, plan: SeasonPlan) =>
 		built(seasonVisit([boots('a')], sessions, { conditions: [bone], ...more }), plan)

@@ -1,4 +1,6 @@
 /** A visit's season and pairs made into the numbers of the rotation. */
+import { isHeld } from '../../facts/held.ts'
+import { ownedOnly } from '../../facts/planned-pairs.ts'
 import type { Finding } from '../../findings/finding.ts'
 import { present } from '../../plain/present.ts'
 import type { Suitability } from '../../protocol/norms/suitability.ts'
@@ -103,7 +105,9 @@ export function buildProblem(input: BuildInput): Built {
 	keepShortened(slots, earlier)
 	const eased = easeIn(slots, all, usualWeek, protocol)
 	const judged = plan?.owned ?? input.judged ?? []
-	const footwear = ownedPairs(visit, earlier, protocol, judged)
+	// nothing is bought while buying is held
+	const mayBuy = !plan || !isHeld(plan.gate, 'purchase')
+	const footwear = ownedPairs(mayBuy ? visit : ownedOnly(visit), earlier, protocol, judged)
 	const recorded = footwear.pairs.map((pair) => pair.recorded)
 	const pairs = footwear.pairs.map((pair) => pair.owned)
 	const stop = plan ? heldSeason(plan) : stopBefore(visit)

@@ -3,6 +3,7 @@
  * the pairs. Nothing of it is judged here again; which pairs are worn stands in judged-pairs.ts.
  */
 import { holdsOn } from '../../facts/held.ts'
+import { isToBuy } from '../../facts/planned-pairs.ts'
 import type { Hold, Holdable, Kept } from '../../findings/assessment.ts'
 import { type Finding, findingOf } from '../../findings/finding.ts'
 import type { SettledPlan } from '../../prescription/settled.ts'
@@ -79,14 +80,24 @@ export function waitingFindings(
 	}))
 	return [...held, ...said('season.impact-held', impact)]
 }
+/** A pair still to be bought is raised as the plan raises its role. */
+function heelOfPlanned(
+	{ roles = [], heelToForefootOffsetMm: offsetMm }: Pick<Pair, 'roles' | 'heelToForefootOffsetMm'>,
+	{ pairs }: SeasonPlan['raise'],
+): number | undefined {
+	const raised = pairs.find(({ pair }) => roles.some((role) => pair === `role.${role}`))
+	if (!raised || offsetMm === undefined) return undefined
+	return offsetMm + Math.min(...bothSides.map((side) => raised[side].addedUnderHeelMm))
+}
 /**
  * Heel above forefoot with what the plan puts inside, the lower foot, mm; undefined where the plan
  * has no figure for the pair.
  */
 export function heelAboveForefootMm(
-	pair: Pick<Pair, 'id'>,
+	pair: Pick<Pair, 'id' | 'plannedAs' | 'roles' | 'heelToForefootOffsetMm'>,
 	{ raise }: Pick<SeasonPlan, 'raise'>,
 ): number | undefined {
+	if (isToBuy(pair)) return heelOfPlanned(pair, raise)
 	const raised = raise.pairs.find((one) => one.pair === pair.id)
 	const feet = bothSides.flatMap((side) => raised?.[side].heelAboveForefootMm ?? [])
 	return feet.length > 0 ? Math.min(...feet) : undefined
