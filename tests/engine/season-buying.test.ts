@@ -7,6 +7,9 @@ import { addDays } from '../../shared/engine/plain/days.ts'
 import { suitability } from '../../shared/engine/protocol/norms/suitability.ts'
 import { composePlan } from '../../shared/engine/season/plan/plan.ts'
 import type { Plan } from '../../shared/engine/season/plan-file.ts'
+import { levels } from '../../shared/engine/season/problem/levels.ts'
+import { verify } from '../../shared/engine/season/verify/verify.ts'
+import { soles } from '../../shared/engine/visit/terms.ts'
 import type { Pair, Session, Visit } from '../../shared/engine/visit/visit.ts'
 import { spokenTo } from '../../shared/engine/words/statement.ts'
 import { bigSeason, seasonVisit } from './random-season.ts'
@@ -67,6 +70,22 @@ describe('a life that ends before the season', () => {
 	})
 })
 describe('a time that runs out', () => {
+	it('twelve pairs and 120 sessions: a sound plan with every level and what is left of it', async () => {
+		const many = Array.from({ length: 12 }, (_, place) =>
+			boots(`p${place + 10}`, { sole: soles[place % 5]!, minutesWorn: 200 * place }),
+		)
+		const visit = { ...bigSeason(1, 24), footwear: many }
+		const { problem } = built(visit, planWith())
+		expect([problem.slots.length, problem.pairs.length]).toEqual([120, 12])
+		const solved = solveLevels(await loadHighs(), problem, { timeLimitSeconds: 0.4, gap: 0.001 })
+		expect(verify(problem, solved.rotation).problems).toEqual([])
+		expect(solved.levels).toHaveLength(levels.length)
+		for (const { proven, gap } of solved.levels) {
+			expect(gap).toBeGreaterThanOrEqual(0)
+			expect(gap).toBeLessThanOrEqual(proven ? 0.001 : 1)
+		}
+		expect(solved.status === 'optimal').toBe(solved.levels.every(({ proven }) => proven))
+	})
 	it('names the levels whose gap is left', async () => {
 		const visit = bigSeason(3)
 		const made = built(visit, planWith())

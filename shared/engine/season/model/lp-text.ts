@@ -4,9 +4,12 @@ import { gathered, type Model, type Row, type Term } from './programme.ts'
 import { nameOf } from './variables.ts'
 
 const mostWorn = nameOf({ is: 'most-worn' })
-/** Six decimals at most, no exponent. */
+/**
+ * Nine decimals at most, no exponent: what a level keeps is reckoned with whole factors, and over
+ * thousands of minutes the rounding must stay far below its slack.
+ */
 const decimal = (value: number): string => {
-	const text = value.toFixed(6).replace(/\.?0+$/, '')
+	const text = value.toFixed(9).replace(/\.?0+$/, '')
 	return text === '-0' ? '0' : text
 }
 /** Terms over lines short enough for every reader of the format. */
