@@ -51,20 +51,12 @@ export async function planSeason(visit: Visit, options: PlanOptions = {}): Promi
 	const from = options.from ?? visit.visitDate
 	const held = plan && heldSeason(plan)
 	if (held) return heldPlan(visit, from, held)
-	const outgrown = assessment.footwear.current
-		.filter(
-			(pair) =>
-				pair.verdict === 'replace' &&
-				pair.toeRoomMm !== undefined &&
-				pair.toeRoomMm < protocol.value('footwear.youthReplaceMm'),
-		)
-		.map((pair) => pair.id)
 	const built = buildProblem({
 		visit,
 		protocol,
 		suitability,
 		from,
-		outgrown,
+		judged: assessment.prescription.owned,
 		newInsert: (plan !== undefined && startsInsert(plan)) || startedByElement(options),
 		plan,
 		earlier: options.earlier,
