@@ -6,11 +6,13 @@ import { type SettledPlan, settledPlan } from '../../shared/engine/prescription/
 import { suitability } from '../../shared/engine/protocol/norms/suitability.ts'
 import {
 	openProtocol,
+	type Protocol,
 	type ProtocolFile,
 	shippedProtocol,
 } from '../../shared/engine/protocol/protocol.ts'
 import { heldPlan } from '../../shared/engine/season/plan/held-plan.ts'
 import { composePlan } from '../../shared/engine/season/plan/plan.ts'
+import { toeRoomOf } from '../../shared/engine/season/plan/toe-room.ts'
 import type { Plan } from '../../shared/engine/season/plan-file.ts'
 import { buildProblem } from '../../shared/engine/season/problem/build.ts'
 import type { EarlierPlan } from '../../shared/engine/season/problem/earlier.ts'
@@ -42,6 +44,26 @@ function planOf(assessment: Assessment, { settled }: PlanOptions): SettledPlan |
 /** What was decided element by element: a raise or an insert. */
 const startedByElement = ({ settled }: PlanOptions): boolean =>
 	settled !== undefined && insertDecided(settled.decisions)
+/**
+ * By id: the day from which a pair is too short by the forecast of growth; without a plan also what
+ * the visit judged too short.
+ */
+function outgrownFrom(
+	visit: Visit,
+	{ footwear, growth }: Assessment,
+	protocol: Protocol,
+	plan: SettledPlan | undefined,
+): Map<string, string> {
+	const forecast = (visit.footwear ?? []).flatMap((pair): [string, string][] => {
+		const { outgrownBy } = toeRoomOf(pair, visit, growth, protocol)
+		return outgrownBy === undefined ? [] : [[pair.id, outgrownBy]]
+	})
+	const least = protocol.value('footwear.youthReplaceMm')
+	const judged = footwear.current
+		.filter(({ verdict, toeRoomMm }) => verdict === 'replace' && (toeRoomMm ?? least) < least)
+		.map(({ id }): [string, string] => [id, visit.visitDate])
+	return new Map([...forecast, ...(plan ? [] : judged)])
+}
 /** @throws SolveCancelled when stopped; StatedError where no plan could be made */
 export async function planSeason(visit: Visit, options: PlanOptions = {}): Promise<Plan> {
 	const protocolFile = options.protocolFile ?? shippedProtocol
@@ -51,20 +73,12 @@ export async function planSeason(visit: Visit, options: PlanOptions = {}): Promi
 	const from = options.from ?? visit.visitDate
 	const held = plan && heldSeason(plan)
 	if (held) return heldPlan(visit, from, held)
-	const outgrown = assessment.footwear.current
-		.filter(
-			(pair) =>
-				pair.verdict === 'replace' &&
-				pair.toeRoomMm !== undefined &&
-				pair.toeRoomMm < protocol.value('footwear.youthReplaceMm'),
-		)
-		.map((pair) => pair.id)
 	const built = buildProblem({
 		visit,
 		protocol,
 		suitability,
 		from,
-		outgrown,
+		outgrown: outgrownFrom(visit, assessment, protocol, plan),
 		newInsert: (plan !== undefined && startsInsert(plan)) || startedByElement(options),
 		plan,
 		earlier: options.earlier,

@@ -22,9 +22,9 @@ const minutesAtEnd = (pair: PlanPair): Because => ({
 	unit: 'min',
 })
 /** The end of its life, else the day to look at studs, counter and sole. */
-function wearFindings(pair: PlanPair, protocol: Protocol): Finding[] {
+function wearFindings(pair: PlanPair, protocol: Protocol, lastDay: string | undefined): Finding[] {
 	const { id, replaceBy, outgrownBy, checkBy } = pair
-	if (replaceBy !== undefined && replaceBy !== outgrownBy)
+	if (replaceBy !== undefined && replaceBy !== outgrownBy && replaceBy !== lastDay)
 		return [
 			findingOf(state('season.worn-out', { ...called(pair), by: replaceBy }), {
 				id: `season.worn-out-${id}`,
@@ -55,11 +55,16 @@ const roomOn = ({ toeRoom = [] }: PlanPair, day: string): Because[] =>
 			value: toeRoomMm,
 			unit: 'mm',
 		}))
-function outgrownFindings(pair: PlanPair, isTooShort: boolean, protocol: Protocol): Finding[] {
+function outgrownFindings(
+	pair: PlanPair,
+	isTooShort: boolean,
+	protocol: Protocol,
+	lastDay: string | undefined,
+): Finding[] {
 	const { id, outgrownBy: by, measureAgainBy } = pair
 	if (by === undefined) return []
 	const said = isTooShort
-		? state('season.too-short', called(pair))
+		? state('season.too-short', { ...called(pair), ...present({ by: lastDay }) })
 		: state('season.outgrown', { ...called(pair), by, measureBy: measureAgainBy ?? by })
 	return [
 		findingOf(said, {
@@ -74,12 +79,20 @@ function outgrownFindings(pair: PlanPair, isTooShort: boolean, protocol: Protoco
 		}),
 	]
 }
-/** What a pair's forecast asks for. @param isTooShort as the visit judged it already */
+/**
+ * What a pair's forecast asks for.
+ * @param isTooShort as the visit judged it already
+ * @param lastDay the day that the prescription lets it be worn until
+ */
 export const pairFindings = (
 	pair: PlanPair,
 	isTooShort: boolean,
 	protocol: Protocol,
-): Finding[] => [...wearFindings(pair, protocol), ...outgrownFindings(pair, isTooShort, protocol)]
+	lastDay: string | undefined,
+): Finding[] => [
+	...wearFindings(pair, protocol, lastDay),
+	...outgrownFindings(pair, isTooShort, protocol, lastDay),
+]
 
 /** Each step of a ladder, by its day. */
 const stepDays = (problem: SeasonProblem, steps: readonly Fixed[]): Because[] =>

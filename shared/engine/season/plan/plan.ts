@@ -74,7 +74,8 @@ function planPair(
 	const { minutes, wear, checkBy, wornOutBy } = wearOf(problem, rotation, place, season, protocol)
 	const toe = toeRoomOf(need(recorded, 'the recorded pair'), visit, assessment.growth, protocol)
 	const outgrownBy = isOutgrown(pair.id, input) ? visit.visitDate : toe.outgrownBy
-	const [replaceBy] = [wornOutBy, outgrownBy]
+	// a day that the prescription set stands before what is forecast
+	const [replaceBy] = [wornOutBy, pair.lastDay ?? outgrownBy]
 		.filter((date) => date !== undefined)
 		.filter((date) => date <= season.to)
 		.sort()
@@ -261,7 +262,9 @@ export function composePlan(input: PlanInput): Plan {
 			...shareFindings(problem, checked.share),
 			...calendarFindings(problem, visit, protocol),
 			...breakInFindings(problem, protocol),
-			...pairs.flatMap((pair) => pairFindings(pair, isOutgrown(pair.id, input), protocol)),
+			...pairs.flatMap((pair, place) =>
+				pairFindings(pair, isOutgrown(pair.id, input), protocol, pairAt(problem, place).lastDay),
+			),
 			...purchaseFindings(purchases, protocol),
 		],
 	}

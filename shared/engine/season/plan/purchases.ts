@@ -66,7 +66,11 @@ function replacements(problem: SeasonProblem, pairs: readonly PlanPair[], from: 
 				sole: need(soleOf.get(id), 'the sole of a planned pair'),
 				neededBy: replaceBy < from ? from : replaceBy,
 				instead: id,
-				why: { is: replaceBy === outgrownBy ? 'outgrown' : 'worn-out', pair: name, by: replaceBy },
+				why: {
+					is: outgrownBy !== undefined && outgrownBy <= replaceBy ? 'outgrown' : 'worn-out',
+					pair: name,
+					by: replaceBy,
+				},
 			},
 		]
 	})

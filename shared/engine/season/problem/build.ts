@@ -32,8 +32,8 @@ interface BuildInput {
 	earlier?: EarlierPlan
 	/** an insert is started together with the new pairs: every step of their ladder is shortened */
 	newInsert?: boolean
-	/** ids of pairs judged outgrown at the visit: read where there is no plan */
-	outgrown?: readonly string[]
+	/** by id: the day from which a pair is too short by forecast or, without a plan, by the visit */
+	outgrown?: ReadonlyMap<string, string>
 	/** The settled plan of the visit; absent for a record of before 0.4. */
 	plan?: SeasonPlan
 }
@@ -109,7 +109,11 @@ export function buildProblem(input: BuildInput): Built {
 	const recorded = footwear.pairs.map((pair) => pair.recorded)
 	const pairs = footwear.pairs.map((pair) => pair.owned)
 	const stop = plan ? heldSeason(plan) : stopOf(visit)
-	const outgrown = plan ? toReplace(plan) : input.outgrown
+	const judged = plan ? toReplace(plan) : []
+	const outgrown = new Map([
+		...(input.outgrown ?? []),
+		...judged.map((id): [string, string] => [id, visit.visitDate]),
+	])
 	const unknownPins = markPins(timeline, pairs)
 	markTold(slots, pairs, earlier)
 	const limits = weeklyLimits(visit, recorded, slots, usualWeek, protocol, plan)

@@ -44,9 +44,10 @@ function ownedOf(
 	plan: SeasonPlan | undefined,
 ): Owned {
 	const worn = pair.minutesWorn ?? 0
+	// of a pair that nobody counted the minutes of it is known only where it was said
+	const isCounted = pair.minutesWorn !== undefined || pair.brokenIn === false
 	const isNew =
-		pair.newFrom !== undefined ||
-		(pair.minutesWorn !== undefined && worn < protocol.value('season.matchFromMinutes'))
+		pair.newFrom !== undefined || (isCounted && worn < protocol.value('season.matchFromMinutes'))
 	return present({
 		id: pair.id,
 		name: pair.name ?? `pair ${letter}`,
@@ -64,7 +65,7 @@ function ownedOf(
 		shareMin: portion(pair.shareMinPercent),
 		shareMax: portion(pair.shareMaxPercent),
 		relativePrice: dearest > 0 ? pricePerMinute(pair, lifeMinutes) / dearest : 0,
-		...limitsOfPair(pair, plan),
+		...limitsOfPair(pair, plan, isNew),
 	})
 }
 /** How findings name a pair. */

@@ -25,8 +25,8 @@ export function pointsOf(
 	}: {
 		suitability: Suitability
 		protocol: Protocol
-		/** ids of pairs judged outgrown at the visit, or to be replaced */
-		outgrown?: readonly string[]
+		/** by id: the day from which a pair is too short, or to be replaced; worn less willingly */
+		outgrown?: ReadonlyMap<string, string>
 	},
 ): number | Barred {
 	const limited = barredByLimits(owned, slot)
@@ -38,7 +38,9 @@ export function pointsOf(
 	if (barred !== undefined) return barred
 	const fit = suitability[owned.sole][slot.surface][slot.ground]
 	if (fit === 'forbidden') return { why: 'sole', sole: owned.sole, surface: slot.surface }
-	return fit + (outgrown?.includes(recorded.id) ? protocol.value('season.outgrownPoints') : 0)
+	const from = outgrown?.get(recorded.id)
+	const isShort = from !== undefined && slot.date >= from
+	return fit + (isShort ? protocol.value('season.outgrownPoints') : 0)
 }
 /** What counts against what inside the last levels. */
 export const weightsOf = ({ value }: Protocol): Weights => ({
@@ -48,5 +50,6 @@ export const weightsOf = ({ value }: Protocol): Weights => ({
 	switchOver: value('season.switchPoints'),
 	switchHours: value('season.switchHours'),
 	price: value('season.pricePoints'),
+	gap: value('season.gapPoints'),
 	familiarDays: value('season.familiarDays'),
 })

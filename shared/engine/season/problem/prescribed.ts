@@ -86,16 +86,24 @@ export function waitingFindings(
 const dangers: readonly string[] = ['stud-sharp', 'sole-separated']
 const isDangerous = ({ damage = [] }: Pair): boolean => damage.some((one) => dangers.includes(one))
 
+/** For training only because it is not broken in: of a new pair its ladder says when that ends. */
+const isNotBrokenIn = ({ params }: Partial<Statement>): boolean => {
+	const said = params?.said
+	return Array.isArray(said) && said.some(({ code }) => code === 'pairs.not-broken-in')
+}
 /** What the plan says of one pair, as the numbers of the rotation keep it. */
 export function limitsOfPair(
 	pair: Pair,
 	plan: SeasonPlan | undefined,
+	isNew: boolean,
 ): Pick<Owned, 'leftOff' | 'trainingOnly' | 'lastDay'> {
 	const owned = plan?.owned.filter(({ id }) => id === pair.id) ?? []
 	const [verdict] = owned
 	return {
 		...(isDangerous(pair) || pairsLeftOff(owned).length > 0 ? { leftOff: true } : {}),
-		...(verdict?.verdict === 'training-only' ? { trainingOnly: true } : {}),
+		...(verdict?.verdict === 'training-only' && !(isNew && isNotBrokenIn(verdict))
+			? { trainingOnly: true }
+			: {}),
 		...(verdict?.verdict === 'replace' && verdict.by ? { lastDay: verdict.by } : {}),
 	}
 }
