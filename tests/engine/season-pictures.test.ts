@@ -5,6 +5,7 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { expect, it } from 'vitest'
 import { planSeason } from '../../electron/solver/plan.ts'
+import { assess } from '../../shared/engine/assess.ts'
 import type { Plan, PlanSession } from '../../shared/engine/season/plan-file.ts'
 import { type Visit, visitSchema } from '../../shared/engine/visit/visit.ts'
 import { spokenTo } from '../../shared/engine/words/statement.ts'
@@ -101,7 +102,8 @@ const readable = (plan: Plan): string =>
 it('there are twenty and more', () => expect(names.length).toBeGreaterThanOrEqual(20))
 it.each(names)('%s', async (name) => {
 	const plan = await planned(name)
-	expect(plainCheck(visitOf(name), plan)).toEqual([])
+	const visit = visitOf(name)
+	expect(plainCheck(visit, plan, assess(visit).prescription)).toEqual([])
 	const text = readable(plan)
 	expect(text).not.toMatch(/undefined|NaN|\[object/)
 	await expect(text).toMatchFileSnapshot(`./season-pictures/${name.replace('.json', '.txt')}`)

@@ -10,6 +10,7 @@ import { fillUntilFull } from './full-disk.ts'
 import { killedSetUps, killedUpgrades } from './killed-starts.ts'
 import { kills } from './kills.ts'
 import { restores } from './restores.ts'
+import { seasons } from './seasons.ts'
 
 interface Given {
 	seed: number
@@ -39,6 +40,10 @@ const runs: Record<string, (given: Given) => Promise<Ended>> = {
 	},
 	restore: async ({ seed, rounds = 50 }) => {
 		const result = await restores(rounds, seed, tell)
+		return { faults: result.faults.length, result }
+	},
+	season: async ({ seed, rounds = 200, only }) => {
+		const result = await seasons(rounds, seed, only === undefined ? {} : { only }, tell)
 		return { faults: result.faults.length, result }
 	},
 	disk: async ({ rounds = 30 }) => {
