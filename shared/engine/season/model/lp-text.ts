@@ -4,9 +4,12 @@ import { gathered, type Model, type Row, type Term } from './programme.ts'
 import { nameOf } from './variables.ts'
 
 const mostWorn = nameOf({ is: 'most-worn' })
-/** Six decimals at most, no exponent. */
+/**
+ * Nine decimals at most, no exponent: with fewer the rounding of a factor over a season's minutes
+ * passes the slack of what is kept, and the next level has no answer.
+ */
 const decimal = (value: number): string => {
-	const text = value.toFixed(6).replace(/\.?0+$/, '')
+	const text = value.toFixed(9).replace(/\.?0+$/, '')
 	return text === '-0' ? '0' : text
 }
 /** Terms over lines short enough for every reader of the format. */
