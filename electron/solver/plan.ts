@@ -12,13 +12,13 @@ import {
 import { heldPlan } from '../../shared/engine/season/plan/held-plan.ts'
 import { composePlan } from '../../shared/engine/season/plan/plan.ts'
 import type { Plan } from '../../shared/engine/season/plan-file.ts'
-import { buildProblem } from '../../shared/engine/season/problem/build.ts'
+import { type Built, buildProblem } from '../../shared/engine/season/problem/build.ts'
 import type { EarlierPlan } from '../../shared/engine/season/problem/earlier.ts'
 import { heldSeason, startsInsert } from '../../shared/engine/season/problem/prescribed.ts'
 import { type Decisions, noDecisions } from '../../shared/engine/visit/decisions.ts'
 import { rounded } from '../../shared/engine/visit/sides.ts'
 import type { Visit } from '../../shared/engine/visit/visit.ts'
-import { type SolveOptions, solveSeason } from './solve.ts'
+import { type Solved, type SolveOptions, solveSeason } from './solve.ts'
 
 interface PlanOptions extends SolveOptions {
 	protocolFile?: ProtocolFile
@@ -42,15 +42,19 @@ function planOf(assessment: Assessment, { settled }: PlanOptions): SettledPlan |
 /** What was decided element by element: a raise or an insert. */
 const startedByElement = ({ settled }: PlanOptions): boolean =>
 	settled !== undefined && insertDecided(settled.decisions)
-/** @throws SolveCancelled when stopped; StatedError where no plan could be made */
-export async function planSeason(visit: Visit, options: PlanOptions = {}): Promise<Plan> {
+/** A season ready to be solved, and how its plan is written down; a held one has its plan already. */
+type Prepared =
+	| { held: Plan }
+	| { held?: never; built: Built; planOf: (solved: Omit<Solved, 'seconds'>) => Plan }
+/** Everything of a plan but the solving. @throws StatedError where no plan could be made */
+export function prepareSeason(visit: Visit, options: PlanOptions = {}): Prepared {
 	const protocolFile = options.protocolFile ?? shippedProtocol
 	const protocol = openProtocol(protocolFile)
 	const assessment = assess(visit, options.earlierVisits ?? [], protocolFile)
 	const plan = planOf(assessment, options)
 	const from = options.from ?? visit.visitDate
 	const held = plan && heldSeason(plan)
-	if (held) return heldPlan(visit, from, held)
+	if (held) return { held: heldPlan(visit, from, held) }
 	const built = buildProblem({
 		visit,
 		protocol,
@@ -61,21 +65,30 @@ export async function planSeason(visit: Visit, options: PlanOptions = {}): Promi
 		plan,
 		earlier: options.earlier,
 	})
-	const solved = await solveSeason(built.problem, options)
-	return composePlan({
-		visit,
-		assessment,
-		protocol,
-		suitability,
+	return {
 		built,
-		rotation: solved.rotation,
-		status: solved.status,
-		gap: solved.gap,
-		levels: solved.levels.map((each) => ({
-			...each,
-			reached: rounded(each.reached, 4),
-			gap: rounded(each.gap, 6),
-		})),
-		from,
-	})
+		planOf: ({ rotation, status, gap, levels }) =>
+			composePlan({
+				visit,
+				assessment,
+				protocol,
+				suitability,
+				built,
+				rotation,
+				status,
+				gap,
+				levels: levels.map((each) => ({
+					...each,
+					reached: rounded(each.reached, 4),
+					gap: rounded(each.gap, 6),
+				})),
+				from,
+			}),
+	}
+}
+/** @throws SolveCancelled when stopped; StatedError where no plan could be made */
+export async function planSeason(visit: Visit, options: PlanOptions = {}): Promise<Plan> {
+	const prepared = prepareSeason(visit, options)
+	if (prepared.held) return prepared.held
+	return prepared.planOf(await solveSeason(prepared.built.problem, options))
 }

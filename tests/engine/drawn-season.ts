@@ -42,6 +42,10 @@ const pair = fc.record(
 		studHeightMm: fc.constantFrom(12, 23),
 		dryingHours: fc.constantFrom(0, 30),
 		newFrom: fc.constantFrom('2027-01-05', '2027-01-20'),
+		brokenIn: fc.constantFrom(true, false),
+		damage: fc.constantFrom(['stud-sharp' as const], ['studs-worn' as const]),
+		insideLengthMm: fc.constantFrom(265, 274, 280),
+		unavailable: fc.constantFrom([{ from: '2027-01-10', to: '2027-01-17' }]),
 	},
 	{ requiredKeys: ['sole'] },
 )

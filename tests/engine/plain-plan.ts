@@ -7,6 +7,7 @@
 import { suitability } from '../../shared/engine/protocol/norms/suitability.ts'
 import type { Plan, PlanSession } from '../../shared/engine/season/plan-file.ts'
 import type { Pair, Visit } from '../../shared/engine/visit/visit.ts'
+import { type Prescribed, prescribedBroken } from './plain-prescribed.ts'
 import { returnBroken } from './plain-return.ts'
 import { mondayOf } from './plain-week.ts'
 
@@ -18,7 +19,8 @@ const partsOf = ({ parts, pair, minutes }: PlanSession): { pair: string; minutes
 const minutesIn = (session: PlanSession, id: string): number =>
 	partsOf(session).reduce((sum, part) => sum + (part.pair === id ? part.minutes : 0), 0)
 const isNew = (pair: Pair): boolean =>
-	pair.newFrom !== undefined || (pair.minutesWorn !== undefined && pair.minutesWorn < 150)
+	pair.newFrom !== undefined ||
+	((pair.minutesWorn !== undefined || pair.brokenIn === false) && (pair.minutesWorn ?? 0) < 150)
 /** A rule that a plan breaks, and what it is about. */
 type Broken = readonly [rule: string, ...about: (string | number)[]]
 type Say = (...broken: Broken) => void
@@ -141,8 +143,8 @@ function checkShare(
 		broken.push(['share-and-not-told', id, used, whole])
 }
 
-/** Every rule that a written plan breaks. */
-export function plainCheck(visit: Visit, plan: Plan): Broken[] {
+/** Every rule that a written plan breaks. @param prescribed what the gate and the pairs ask, if known */
+export function plainCheck(visit: Visit, plan: Plan, prescribed: Prescribed = {}): Broken[] {
 	const broken: Broken[] = []
 	const recorded: Recorded = new Map(visit.footwear!.map((pair) => [pair.id, pair]))
 	const ahead = plan.sessions.filter((session) => !session.past)
@@ -151,5 +153,5 @@ export function plainCheck(visit: Visit, plan: Plan): Broken[] {
 		checkWeeks(pair, ahead, broken)
 		checkShare(pair, plan, ahead, broken)
 	}
-	return [...broken, ...returnBroken(plan)]
+	return [...broken, ...returnBroken(plan), ...prescribedBroken(visit, plan, prescribed)]
 }

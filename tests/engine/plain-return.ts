@@ -24,9 +24,12 @@ function usualWeek({ sessions }: Plan): number {
 }
 /** The days on which a player came back after four weeks injured or more. */
 function returns(plan: Plan): { since: string; back: string }[] {
-	const all: { date: string; status?: string }[] = [...plan.sessions, ...plan.off].sort(
-		(left, right) => (left.date < right.date ? -1 : 1),
-	)
+	const moment = ({ date, start = '' }: { date: string; start?: string | undefined }) =>
+		`${date} ${start}`
+	const all: { date: string; start?: string | undefined; status?: string }[] = [
+		...plan.sessions,
+		...plan.off,
+	].sort((left, right) => (moment(left) < moment(right) ? -1 : 1))
 	const found: { since: string; back: string }[] = []
 	let since: string | undefined
 	for (const { date, status } of all) {

@@ -89,3 +89,20 @@ export function bigSeason(seed: number, weeks = 40): Visit {
 		sessions,
 	)
 }
+/** 24 weeks of five sessions with twelve pairs of four soles, some limited and two of them new. */
+export function wideSeason(seed: number): Visit {
+	const { season } = bigSeason(seed, 24)
+	const kinds = ['firm-ground', 'artificial-ground', 'turf', 'soft-ground'] as const
+	const footwear = Array.from({ length: 12 }, (_, place): Pair => {
+		const isNew = place > 9
+		return {
+			id: `p${String(place + 1).padStart(2, '0')}`,
+			sole: kinds[place % kinds.length] ?? 'turf',
+			minutesWorn: isNew ? 0 : 400 * place,
+			price: 60 + 15 * place,
+			...(place % 5 === 0 ? { weeklyMinutesMax: 180 } : {}),
+			...(isNew ? { newFrom: addDays('2027-01-18', 14 * (place - 10)) } : {}),
+		}
+	})
+	return seasonVisit(footwear, season?.sessions ?? [])
+}

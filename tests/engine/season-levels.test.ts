@@ -77,6 +77,15 @@ it('no match is without a pair while a training wears one that could have served
 		{ numRuns: 40 },
 	)
 }, 120_000)
+it('what is far outside a share is kept by the levels after it', () => {
+	// 4,860 minutes over, each a sixtieth of an hour: rounded to six decimals it was not kept
+	const trainings = [...weekly(90, 'training', 1), ...weekly(90, 'training', 3)]
+	const sole = 'firm-ground' as const
+	const visit = seasonVisit([{ id: 'p1', sole, shareMaxPercent: 10 }], trainings)
+	const { levels: reached } = solve(problemOf(visit))
+	expect(reached.find(({ level }) => level === 'shares')!.reached).toBeCloseTo(0.9 * 90, 3)
+	expect(reached.every(({ proven }) => proven)).toBe(true)
+})
 it('a change under way changes no more than it must', () => {
 	const visit = bigSeason(5, 12)
 	const first = solve(problemOf(visit))

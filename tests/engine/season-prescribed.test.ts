@@ -3,8 +3,10 @@ import { describe, expect, it } from 'vitest'
 import { planSeason } from '../../electron/solver/plan.ts'
 import { suitability } from '../../shared/engine/protocol/norms/suitability.ts'
 import { buildProblem } from '../../shared/engine/season/problem/build.ts'
+import type { SeasonPlan } from '../../shared/engine/season/problem/prescribed.ts'
 import { heldSeason } from '../../shared/engine/season/problem/prescribed.ts'
 import { verify } from '../../shared/engine/season/verify/verify.ts'
+import type { Pair, Session } from '../../shared/engine/visit/visit.ts'
 import { seasonVisit } from './random-season.ts'
 import {
 	barred,
@@ -13,6 +15,7 @@ import {
 	hold,
 	holding,
 	judged,
+	on,
 	planWith,
 	protocol,
 	sessions,
@@ -59,6 +62,17 @@ describe('what the gate holds is not planned', () => {
 		expect(told.because.map(({ at }) => at)).toContain('2027-03-06T18:00')
 		expect(findings.map(({ code }) => code)).toContain('season.impact-held')
 	})
+	it('a match that is held ends no lay-off: the training after it is eased', () => {
+		const off = (date: string): Session => ({ ...on(date, 'training'), status: 'injured' })
+		const visit = seasonVisit(
+			[boots('a')],
+			[off('2027-02-02'), on('2027-02-20', 'match'), on('2027-03-09', 'training')],
+		)
+		const minutes = (plan: SeasonPlan) =>
+			built(visit, plan).problem.slots.find(({ date }) => date === '2027-03-09')!.minutes
+		expect(minutes(planWith())).toBe(60)
+		expect(minutes(holding(hold('match')))).toBe(30)
+	})
 	it('severe pain now keeps the player out of matches', async () => {
 		const visit = seasonVisit([boots('a')], sessions, {
 			conditions: [{ condition: 'turf-toe', side: 'left', status: 'current', painWorst: 9 }],
@@ -78,6 +92,25 @@ describe('pairs as the prescription judges them', () => {
 			undefined,
 			'training-only',
 		]))
+	it('one that is only not broken in climbs its ladder, and then plays', () => {
+		const said = { said: [{ code: 'pairs.not-broken-in', params: {} }] }
+		const plan = judged('a', 'training-only')
+		const [verdict] = plan.owned
+		const because = { ...plan, owned: [{ ...verdict!, params: said }] }
+		const weeks = Array.from({ length: 8 }, (_, week) => on(`2027-02-${10 + week}`, 'training'))
+		const matches = [on('2027-02-09', 'match'), on('2027-02-20', 'match')]
+		const visit = (more: Partial<Pair>) =>
+			seasonVisit([boots('a', { brokenIn: false, ...more }), boots('b')], [...weeks, ...matches])
+		const atMatches = (more: Partial<Pair>, asked: SeasonPlan) => {
+			const all = barred(visit(more), asked)
+			return [all[0], all.at(-1)]
+		}
+		expect(atMatches({ minutesWorn: 0 }, because)).toEqual(['breaking-in', undefined])
+		// worn long and still not broken in; or the clinician wants it so
+		const worn = visit({ minutesWorn: 3000 })
+		expect(barred(worn, because).filter(Boolean)).toEqual(['training-only', 'training-only'])
+		expect(atMatches({ minutesWorn: 0 }, plan)).toEqual(['training-only', 'training-only'])
+	})
 	it('one to be replaced is worn until its day', () =>
 		expect(barred(two, judged('a', 'replace', '2027-02-28'))).toEqual([
 			undefined,

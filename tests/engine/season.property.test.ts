@@ -22,17 +22,17 @@ import { bigSeason, seasonVisit } from './random-season.ts'
 const highs = await loadHighs()
 const solve = (problem: SeasonProblem, gap = 0.001) =>
 	solveLevels(highs, problem, { timeLimitSeconds: 20, gap })
-/** What a check reckons of the levels, in their order. */
-const checkedLevels = levels.filter((level) => level !== 'even' && level !== 'changes')
 const reachedBy = (problem: SeasonProblem, rotation: Rotation): number[] => {
 	const { reached } = verify(problem, rotation)
-	return checkedLevels.map((level) => reached[level])
+	return levels.map((level) => reached[level])
 }
 /** Whether one is better than another: the first level on which they differ decides. */
 const isBetter = (one: readonly number[], other: readonly number[]): boolean => {
 	const first = one.findIndex((value, place) => Math.abs(value - other[place]!) > 0.002)
 	return first >= 0 && one[first]! < other[first]!
 }
+/** What the solver may be off by: its gap, and the rounding of what it keeps. */
+const toleranceOf = (reached: number): number => 0.01 + 0.001 * reached
 /** Every way to give each open session one of the pairs or none; the best of the sound ones. */
 function bruteForce(problem: SeasonProblem): number[] {
 	const ways = fixedUses(problem).map((settled, session) => {
@@ -45,7 +45,7 @@ function bruteForce(problem: SeasonProblem): number[] {
 		)
 		return [...able.map((pair) => [...settled, { pair, minutes }]), [...settled]]
 	})
-	let best = checkedLevels.map(() => Number.POSITIVE_INFINITY)
+	let best = levels.map(() => Number.POSITIVE_INFINITY)
 	const walk = (chosen: Rotation['uses']): void => {
 		const next = ways[chosen.length]
 		if (next) {
@@ -69,7 +69,7 @@ it('small seasons: the solver reaches what trying everything finds', () => {
 			const checked = verify(problem, solved.rotation)
 			expect(checked.problems).toEqual([])
 			const [reached, best] = [reachedBy(problem, solved.rotation), bruteForce(problem)]
-			for (const [place, level] of checkedLevels.entries())
+			for (const [place, level] of levels.entries())
 				expect([level, Math.abs(reached[place]! - best[place]!) < 0.01]).toEqual([level, true])
 		}),
 		{ numRuns: 40 },
@@ -83,8 +83,10 @@ it('any season: the plan keeps every hard rule and costs what the solver says', 
 			const checked = verify(problem, solved.rotation)
 			expect(checked.problems).toEqual([])
 			for (const { level, reached } of solved.levels)
-				if (level !== 'even' && level !== 'changes')
-					expect([level, Math.abs(checked.reached[level] - reached) < 0.01]).toEqual([level, true])
+				expect([level, Math.abs(checked.reached[level] - reached) < toleranceOf(reached)]).toEqual([
+					level,
+					true,
+				])
 		}),
 		{ numRuns: 30 },
 	)

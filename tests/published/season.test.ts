@@ -19,6 +19,7 @@ const weights: SeasonProblem['weights'] = {
 	switchOver: 0,
 	switchHours: 48,
 	price: 0,
+	gap: 0,
 	familiarDays: 14,
 }
 const owned = (id: string, dryingHours: number): Owned => ({

@@ -11,6 +11,7 @@ import { killedSetUps, killedUpgrades } from './killed-starts.ts'
 import { kills } from './kills.ts'
 import { planLaws } from './plan.ts'
 import { restores } from './restores.ts'
+import { seasons } from './seasons.ts'
 
 interface Given {
 	seed: number
@@ -46,6 +47,10 @@ const runs: Record<string, (given: Given) => Promise<Ended>> = {
 		const result = planLaws(rounds, seed, only === undefined ? {} : { only }, tell)
 		const faults = Object.values(result.broken).reduce((sum, visits) => sum + visits, 0)
 		return { faults, result }
+	},
+	season: async ({ seed, rounds = 200, only }) => {
+		const result = await seasons(rounds, seed, only === undefined ? {} : { only }, tell)
+		return { faults: result.faults.length, result }
 	},
 	disk: async ({ rounds = 30 }) => {
 		const result = await fillUntilFull(rounds, tell)

@@ -45,8 +45,11 @@ export function gathered(terms: readonly Term[]): Term[] {
 	for (const [factor, variable] of terms) sum.set(variable, (sum.get(variable) ?? 0) + factor)
 	return [...sum].map(([variable, factor]) => [factor, variable])
 }
-/** A number as the programme's text writes it: six decimals, so that a text is the same everywhere. */
-export const asWritten = (value: number): string => value.toFixed(6)
+/**
+ * A number as the programme's text writes it, the same everywhere: nine decimals, since with fewer
+ * the rounding of a factor over a season's minutes would show.
+ */
+export const asWritten = (value: number): string => value.toFixed(9)
 /**
  * What terms come to, with the factors that the solver reads: over hours of minutes the rest of a
  * factor adds up to more than a level may give up. A variable without a value counts as 0.

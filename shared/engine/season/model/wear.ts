@@ -69,6 +69,13 @@ export function evenOutWear(
 			),
 		)
 	}
+	// what cannot be covered lies late, so that there is time to buy
+	for (const { index, openMinutes } of sessions)
+		if (openMinutes > 0)
+			model.goals.even.push([
+				weights.gap * (1 - index / sessions.length),
+				nameOf({ is: 'without', slot: index }),
+			])
 	model.goals.even.push(
 		[weights.wear, declare(model, { is: 'most-worn' })],
 		[weights.share, declare(model, { is: 'most-minutes' })],

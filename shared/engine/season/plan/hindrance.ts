@@ -94,10 +94,20 @@ const shareIsReached: Question = (outcome, slot, pair) => {
 		? { is: 'share-reached', pair: name, mostPercent: rounded(100 * shareMax, 0) }
 		: undefined
 }
+/** Minutes that the pair is still worn after a session. */
+const wornAfter = (outcome: Outcome, slot: number, pair: number): number =>
+	outcome.problem.slots.reduce(
+		(sum, { counts }, place) => sum + (place > slot && counts ? wornIn(outcome, place, pair) : 0),
+		0,
+	)
+/** What is left of its life does not last this session, or is kept for a later one. */
 const lifeIsNeededElsewhere: Question = (outcome, slot, pair) => {
 	const { name, lifeMinutes } = pairAt(outcome.problem, pair)
 	const minutes = (outcome.minutesAtEnd[pair] ?? 0) + moreMinutes(outcome, slot, pair)
-	return minutes > lifeMinutes ? { is: 'life-elsewhere', pair: name } : undefined
+	if (minutes <= lifeMinutes) return undefined
+	return minutes - wornAfter(outcome, slot, pair) > lifeMinutes
+		? { is: 'barred', pair: name, barred: { why: 'worn-out' } }
+		: { is: 'life-elsewhere', pair: name }
 }
 /** It would not be dry in time for a session of the next seven days. */
 const keptForLater: Question = (outcome, slot, pair) => {

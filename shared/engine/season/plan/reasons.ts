@@ -1,5 +1,6 @@
 /** Why this pair and not another. */
 import { rounded } from '../../visit/sides.ts'
+import type { Barred } from '../../words/en/season/wearing.ts'
 import { onceEach, type Statement, state } from '../../words/statement.ts'
 import {
 	barredAt,
@@ -80,11 +81,20 @@ function equalPairReasons({ outcome, index, equal }: Chosen): Statement[] {
 		.slice(0, 1)
 		.map((other) => state('season.shares-wear', { pair: nameOf(outcome.problem, other) }))
 }
-/** Pairs that the code of the session forbids. */
-const barredReasons = ({ outcome: { problem }, index }: Chosen): Statement[] =>
+/** Why a player would ask after a pair that lies there: what a sole is not for needs no word. */
+const askedAfter: readonly Barred['why'][] = [
+	'code',
+	'not-at-hand',
+	'breaking-in',
+	'left-off',
+	'training-only',
+	'replaced',
+	'worn-out',
+]
+const barredReasons = ({ outcome, outcome: { problem }, index }: Chosen): Statement[] =>
 	problem.pairs.flatMap(({ name }, place) => {
 		const barred = barredAt(problem, index, place)
-		return barred?.why === 'code'
+		return barred && wornIn(outcome, index, place) === 0 && askedAfter.includes(barred.why)
 			? [state('season.hindered', { hindrance: { is: 'barred', pair: name, barred } })]
 			: []
 	})

@@ -103,7 +103,9 @@ export function buildProblem(input: BuildInput): Built {
 	const slots = timeline.map(({ slot }) => slot)
 	const usualWeek = usualWeekMinutes(slots)
 	keepShortened(slots, earlier)
-	const eased = easeIn(slots, all, usualWeek, protocol)
+	// a match that waits is not played: it ends no lay-off
+	const passed = all.filter((session) => !held.includes(session))
+	const eased = easeIn(slots, passed, usualWeek, protocol)
 	const judged = plan?.owned ?? input.judged ?? []
 	// nothing is bought while buying is held
 	const mayBuy = !plan || !isHeld(plan.gate, 'purchase')

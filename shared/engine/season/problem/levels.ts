@@ -20,7 +20,7 @@ export const levels = [
 	'told',
 	/** training hours of a pair outside the share asked for */
 	'shares',
-	/** wear of the most worn pair, one pair worn all the time, price */
+	/** wear of the most worn pair, one pair worn all the time, price, gaps early in the season */
 	'even',
 	/** other pairs in sessions close together, changes of boots inside one */
 	'changes',

@@ -49,5 +49,6 @@ export const weightsOf = ({ value }: Protocol): Weights => ({
 	switchOver: value('season.switchPoints'),
 	switchHours: value('season.switchHours'),
 	price: value('season.pricePoints'),
+	gap: value('season.gapPoints'),
 	familiarDays: value('season.familiarDays'),
 })

@@ -96,6 +96,8 @@ export interface Weights {
 	switchOver: number
 	switchHours: number
 	price: number
+	/** of a session without a pair at the season's beginning, fewer the later */
+	gap: number
 	familiarDays: number
 }
 export interface SeasonProblem {

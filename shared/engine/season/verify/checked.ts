@@ -8,8 +8,6 @@ export interface Cell {
 	slot: number
 	pair: number
 }
-/** Levels that follow from the rotation alone. */
-type CheckedLevel = Exclude<Level, 'even' | 'changes'>
 export interface Checked {
 	/** broken hard rules; a sound plan has none */
 	problems: Breach[]
@@ -27,8 +25,8 @@ export interface Checked {
 	}[]
 	/** hours times suitability points */
 	suitability: number
-	/** what is reached on each level that the check reckons, in their order */
-	reached: Record<CheckedLevel, number>
+	/** what is reached on each level, in their order */
+	reached: Record<Level, number>
 	/** minutes of each pair at the end, recorded ones included */
 	minutes: number[]
 }

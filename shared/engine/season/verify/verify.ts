@@ -3,6 +3,7 @@
  * nothing of the solver or its model.
  * Hard rules give `problems`; wishes that may go unmet are listed and counted by level.
  */
+import { eachLevel } from '../problem/levels.ts'
 import { MinutesWorn } from '../problem/minutes-worn.ts'
 import {
 	isTrainingAhead,
@@ -14,6 +15,7 @@ import {
 	usesIn,
 } from '../problem/problem.ts'
 import type { Checked, PlannedSession } from './checked.ts'
+import { changesReached, evenReached } from './last-levels.ts'
 import { checkSession, checkSettled } from './session.ts'
 import { checkLife, checkUse, wornPair } from './use.ts'
 
@@ -91,7 +93,12 @@ function checkShares(
 	}
 }
 /** What is reached on each level, counted from what was found. */
-function reachedOf({ slots }: SeasonProblem, found: Checked): Checked['reached'] {
+function reachedOf(
+	problem: SeasonProblem,
+	sessions: readonly PlannedSession[],
+	found: Checked,
+): Checked['reached'] {
+	const { slots } = problem
 	const without = (kind: Slot['kind']) =>
 		found.noPair.filter((place) => slots[place]?.kind === kind).length
 	return {
@@ -103,6 +110,8 @@ function reachedOf({ slots }: SeasonProblem, found: Checked): Checked['reached']
 		familiar: found.unfamiliar.length,
 		told: found.toldMissed.length,
 		shares: found.share.reduce((sum, { minutes }) => sum + Math.abs(minutes), 0) / 60,
+		even: evenReached(problem, sessions, found.noPair),
+		changes: changesReached(problem, sessions),
 	}
 }
 
@@ -118,16 +127,7 @@ export function verify(problem: SeasonProblem, rotation: Rotation): Checked {
 		changes: 0,
 		share: [],
 		suitability: 0,
-		reached: {
-			matches: 0,
-			pins: 0,
-			trainings: 0,
-			suited: 0,
-			dry: 0,
-			familiar: 0,
-			told: 0,
-			shares: 0,
-		},
+		reached: eachLevel(() => 0),
 		minutes: problem.pairs.map((pair) => pair.startMinutes),
 	}
 	const [planned, expected] = [rotation.uses.length, problem.slots.length]
@@ -139,6 +139,6 @@ export function verify(problem: SeasonProblem, rotation: Rotation): Checked {
 	checkSessions(problem, sessions, found)
 	checkWeeks(problem, sessions, found)
 	checkShares(problem, sessions, found)
-	found.reached = reachedOf(problem, found)
+	found.reached = reachedOf(problem, sessions, found)
 	return found
 }

@@ -1,7 +1,8 @@
 /** What the season room says. */
 import { seasonChangeSentences } from './season/changes.ts'
-import { seasonFindingReadings, seasonFindingSentences } from './season/findings.ts'
+import { seasonFindingSentences } from './season/findings.ts'
 import { seasonListSentences } from './season/lists.ts'
+import { seasonFindingReadings } from './season/readings.ts'
 import { seasonRefusalSentences } from './season/refusals.ts'
 import { seasonSessionSentences } from './season/sessions.ts'
 

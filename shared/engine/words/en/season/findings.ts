@@ -226,9 +226,13 @@ const pairs = {
 			`Pair ${called(pair)} may be too short by ${fullDay(by)}. Have your feet measured again by ` +
 			`${fullDay(measureBy)}.`,
 	}),
-	'season.too-short': sentence<NamedPair>({
-		clinician: (pair) => `Pair ${called(pair)} is too short already. Replace it now.`,
-		player: (pair) => `Pair ${called(pair)} is too short for you now. You need a new pair.`,
+	'season.too-short': sentence<NamedPair & { by?: string }>({
+		clinician: ({ by, ...pair }) =>
+			`Pair ${called(pair)} is too short already. ` +
+			(by === undefined ? 'Replace it now.' : `It is planned until ${fullDay(by)} and no longer.`),
+		player: ({ by, ...pair }) =>
+			`Pair ${called(pair)} is too short for you now. You need a new pair` +
+			(by === undefined ? '.' : ` by ${fullDay(by)}.`),
 	}),
 	'season.break-in': sentence<
 		NamedPair & {
@@ -272,29 +276,3 @@ const pairs = {
 	}),
 }
 export const seasonFindingSentences = { ...whole, ...limits, ...calendar, ...pairs }
-/** What the numbers of a season's findings are called. */
-export const seasonFindingReadings = {
-	screeningAction: 'warning signs',
-	solverGapPercent: 'distance to the best possible plan',
-	sessionsAhead: 'sessions ahead',
-	usualWeekMinutes: 'usual week',
-	limitedPair: 'pair',
-	pairOffsetMm: 'heel to forefoot with what lies inside',
-	shortenedMinutes: 'shortened to',
-	overlapMinutes: 'overlaps the session before it by',
-	hoursAfterMatch: 'after the match before',
-	turfPercent: 'time on artificial turf',
-	sessionWithoutPair: 'no pair',
-	matchWithoutPair: 'match without a pair',
-	matchHeld: 'match that waits',
-	pairNotDry: 'pair that may not be dry',
-	pairNotTrainedIn: 'pair not worn in training',
-	pinNotWorn: 'pinned pair',
-	minutesAboveShare: 'minutes above the share',
-	minutesBelowShare: 'minutes below the share',
-	minutesAtEnd: 'minutes at the end of the plan',
-	toeRoomForecastMm: 'toe room forecast',
-	breakInMinutes: 'breaking in',
-	neededBy: 'needed by',
-	longestStudMm: 'longest stud',
-}
