@@ -98,6 +98,7 @@ export const seasonCalls = {
 		}),
 		treating,
 	),
+	/** The wall chart on the clinic's own paper (A4 asks for it, whichever it is) or large, or the table. */
 	'season.chart': call(
 		z.strictObject({ playerId: id, paper: z.enum(['A4', 'A3', 'pocket']) }),
 		pdf,
