@@ -22,6 +22,8 @@ const sides = 13
 const letterWide = 0.7
 const patternWide = 0.9
 const smallWide = 0.58
+/** How large ordinary print may be against the letters that it stands beside. */
+const smallShare = 0.8
 /** The column of dates, against ordinary print. */
 const dateColumn = 5.4
 /** What is longer than this is a date: it stands smaller than the letters of pairs. */
@@ -34,9 +36,9 @@ const taken = { page: 186, line: 24 }
 const gridLetters = { least: 0.72, most: 1.4 }
 
 export function chart(block: BlockOf<'chart'>, look: Look): Node {
-	const { caption, head, rows, widths, size } = block
+	const { caption, head, widths, size } = block
 	const { colour, scale } = look
-	const letters = lettersOf(block, look)
+	const { rows, letters } = fitted(block, look)
 	const isGrid = size === 'grid'
 	const body = rows.map((row) =>
 		widths.map((_, column) => cell(row[column] ?? { text: '' }, letters, look, isGrid)),
@@ -75,10 +77,27 @@ export function chart(block: BlockOf<'chart'>, look: Look): Node {
 	}
 }
 
-/** Of the letters, points: those of the grid as large as lets its rows stand on one page. */
-function lettersOf({ size, rows, above = 0 }: BlockOf<'chart'>, { page, scale }: Look): number {
-	if (size === 'large') return scale.chart * largerLetters
-	if (size !== 'grid') return scale.chart
+/** The block with the size of its letters, points: the grid as large as its page has room for. */
+function fitted(block: BlockOf<'chart'>, look: Look): { rows: ChartCell[][]; letters: number } {
+	const { size, rows } = block
+	const { chart: letters } = look.scale
+	if (size === 'large') return { rows, letters: letters * largerLetters }
+	if (size !== 'grid') return { rows, letters }
+	// where rows are many, what stands under a letter goes beside it
+	const [under, beside] = [rows, rows.map((row) => row.map(onOneLine))].map((arranged) => ({
+		rows: arranged,
+		letters: gridLettersOf({ ...block, rows: arranged }, look),
+	}))
+	return under && beside && beside.letters >= under.letters ? beside : (under ?? { rows, letters })
+}
+function onOneLine({ more, ...first }: ChartCell): ChartCell {
+	const joined = (entry: ChartEntry): ChartEntry => {
+		const { below, ...rest } = entry
+		return entry.text && below ? { ...rest, beside: [entry.beside, below].join(' ').trim() } : entry
+	}
+	return { ...joined(first), ...(more ? { more: more.map(joined) } : {}) }
+}
+function gridLettersOf({ rows, above = 0 }: BlockOf<'chart'>, { page, scale }: Look): number {
 	const larger = scale.cell / 10
 	const [, top, , bottom] = page.margins
 	const room = page.heightPt - top - bottom - larger * (taken.page + above * taken.line)
@@ -96,7 +115,7 @@ function widestFit(rows: BlockOf<'chart'>['rows'], bodyPt: number, small: number
 	return Math.min(
 		...entries.map(({ text, after = '', beside: words = '', pattern }) => {
 			const letters = (text.length + after.length) * letterWide + (pattern ? patternWide : 0)
-			const longest = Math.max(0, ...words.split(' ').map((word) => word.length))
+			const longest = words.length
 			return letters === 0
 				? Number.POSITIVE_INFINITY
 				: (room - longest * smallWide * small) / letters
@@ -139,7 +158,7 @@ function wornLine(
 		width: 'auto',
 		noWrap: true,
 	}
-	const fontSize = isGrid ? Math.min(scale.cell, 0.8 * letters) : scale.cell
+	const fontSize = isGrid ? Math.min(scale.cell, smallShare * letters) : scale.cell
 	// in the grid they stand on the line of the letter, else they may take several
 	const down = isGrid ? Math.max(0, 0.5 * (letters - scale.cell) * lineHigh) : 3
 	return {
