@@ -29,12 +29,13 @@ function mostFrequent<Thing>(things: readonly Thing[], keyOf: (thing: Thing) => 
 	)
 }
 /**
- * What stands at least twice, and in a third of the weeks, is usual (own choice).
+ * What stands at least twice, and in more than half of the weeks, is usual: of two times that take
+ * turns neither is (own choice).
  * @returns in the order of the week
  */
 export function usualWeek(weeks: readonly WallWeek[]): UsualSession[] {
 	const held = weeks.flatMap(({ sessions }) => sessions).filter(({ status }) => !status)
-	const least = Math.max(2, Math.ceil(weeks.length / 3))
+	const least = Math.max(2, Math.floor(weeks.length / 2) + 1)
 	return [...Map.groupBy(held, timeKey)]
 		.filter(([, sessions]) => sessions.length >= least)
 		.toSorted(([a], [b]) => (a < b ? -1 : 1))
