@@ -1,35 +1,9 @@
-/** What a plan says: what changed by it, and its findings with their reasons. */
-import { Alert, Box, Paper, Stack, Typography } from '@mui/material'
+/** What a plan says: its findings with their reasons, those that ask for something first. */
+import { Alert, Box, Typography } from '@mui/material'
 import type { Finding, Level } from '../../../shared/engine/findings/finding.ts'
 import { readingInWords } from '../../../shared/engine/words/reading.ts'
 import { capital } from '../../../shared/engine/words/words.ts'
 import { restsOn } from '../../parts/Workings.tsx'
-import type { Opened } from './useSeasonEdits.ts'
-
-type Planned = NonNullable<Opened['planned']>
-
-interface PlanChangesProps {
-	changes: Planned['changes']
-	/** Whether they are shown without being asked for. */
-	open: boolean
-}
-export function PlanChanges({ changes, open }: PlanChangesProps) {
-	return (
-		<Paper component="section" variant="outlined" aria-labelledby="changes" sx={{ p: 2 }}>
-			<Typography variant="h2" id="changes">
-				Changed by the last planning ({changes.length})
-			</Typography>
-			<Box component="details" open={open} sx={{ mt: 0.5 }}>
-				<summary>In words</summary>
-				<Box component="ul" sx={{ m: 0, pl: 2.5, maxHeight: 260, overflow: 'auto' }}>
-					{changes.map(({ says }) => (
-						<li key={says}>{says}</li>
-					))}
-				</Box>
-			</Box>
-		</Paper>
-	)
-}
 
 /** In the order in which they are told. */
 const severities: Record<Level, 'error' | 'warning' | 'info'> = {
@@ -45,24 +19,47 @@ export function PlanFindings({ findings }: { findings: readonly Finding[] }) {
 	const sorted = findings.toSorted(
 		(left, right) => order.indexOf(left.level) - order.indexOf(right.level),
 	)
+	const asks = sorted.filter(({ level }) => level !== 'note')
+	const notes = sorted.filter(({ level }) => level === 'note')
 	return (
-		<Paper component="section" variant="outlined" aria-labelledby="season-findings" sx={{ p: 2 }}>
+		<Box component="section" aria-labelledby="season-findings">
 			<Typography variant="h2" id="season-findings">
-				Findings of the plan ({sorted.length})
+				{asks.length === 0 ? 'Nothing needs you' : `Needs you (${asks.length})`}
 			</Typography>
-			<Stack spacing={1} sx={{ mt: 1 }}>
-				{sorted.map((finding) => (
-					<Alert
-						key={finding.id}
-						severity={severities[finding.level]}
-						sx={{ '& .MuiAlert-message': { width: '100%' } }}
-					>
-						<strong>{capital(finding.level)}.</strong> {finding.says}
-						<Why finding={finding} />
-					</Alert>
-				))}
-			</Stack>
-		</Paper>
+			<Findings of={asks} />
+			{notes.length > 0 && (
+				<Box
+					component="details"
+					sx={{ mt: 0.5, '& summary': { cursor: 'pointer', minHeight: 28 } }}
+				>
+					<summary>Notes of the plan ({notes.length})</summary>
+					<Findings of={notes} />
+				</Box>
+			)}
+		</Box>
+	)
+}
+function Findings({ of }: { of: readonly Finding[] }) {
+	return (
+		<Box
+			sx={{
+				display: 'grid',
+				gridTemplateColumns: 'repeat(auto-fit, minmax(min(30rem, 100%), 1fr))',
+				gap: 1,
+				mt: 0.5,
+			}}
+		>
+			{of.map((finding) => (
+				<Alert
+					key={finding.id}
+					severity={severities[finding.level]}
+					sx={{ py: 0, '& .MuiAlert-message': { width: '100%' } }}
+				>
+					<strong>{capital(finding.level)}.</strong> {finding.says}
+					<Why finding={finding} />
+				</Alert>
+			))}
+		</Box>
 	)
 }
 
