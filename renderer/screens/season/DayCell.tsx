@@ -91,28 +91,19 @@ const slotLook = (chosen: boolean, past: boolean): SxProps<Theme> => ({
 
 const small = { fontSize: '0.78rem', lineHeight: 1.2 } as const
 function Marks({ line, pairs }: { line: Line; pairs: Pairs }) {
-	const { start, kind, surface, ground, status, pinned } = line.session
-	const told = [start, status && statusWords[status]].filter(Boolean).join(' ')
+	const { start, kind, status, pinned } = line.session
+	const unmet = !status && line.plan !== undefined && line.plan.unmet.length > 0
 	return (
 		<>
 			{!status && <Worn line={line} pairs={pairs} />}
+			{unmet && (
+				<Box component="strong" sx={{ color: 'warning.main' }}>
+					!
+				</Box>
+			)}
 			{kind === 'match' && (
 				<Box component="strong" sx={small}>
 					match
-				</Box>
-			)}
-			<Box component="span" sx={small}>
-				{told}
-			</Box>
-			{!status && (
-				<Box component="span" sx={{ ...small, color: 'text.secondary' }}>
-					{termWords(surface)}
-					{ground && ground !== 'dry' ? (
-						<Box component="strong" sx={{ color: 'text.primary' }}>
-							{' '}
-							{ground}
-						</Box>
-					) : null}
 				</Box>
 			)}
 			{pinned !== undefined && (
@@ -120,12 +111,24 @@ function Marks({ line, pairs }: { line: Line; pairs: Pairs }) {
 					pinned {letterOf(pairs, pinned)}
 				</Box>
 			)}
-			{line.plan && line.plan.unmet.length > 0 && !status && (
-				<Box component="strong" sx={{ ...small, color: 'warning.main' }}>
-					not met
+			<Box component="span" sx={{ ...small, flexBasis: '100%' }}>
+				{[start, status && statusWords[status]].filter(Boolean).join(' ')}{' '}
+				{!status && <Ground line={line} />}
+			</Box>
+		</>
+	)
+}
+function Ground({ line: { session } }: { line: Line }) {
+	const { surface, ground = 'dry' } = session
+	return (
+		<Box component="span" sx={{ color: 'text.secondary' }}>
+			{termWords(surface)}{' '}
+			{ground !== 'dry' && (
+				<Box component="strong" sx={{ color: 'text.primary' }}>
+					{ground}
 				</Box>
 			)}
-		</>
+		</Box>
 	)
 }
 function Worn({ line, pairs }: { line: Line; pairs: Pairs }) {

@@ -1,39 +1,44 @@
 /** What a plan says: its findings with their reasons, those that ask for something first. */
-import { Alert, Box, Typography } from '@mui/material'
+import { Box, Typography } from '@mui/material'
 import type { Finding, Level } from '../../../shared/engine/findings/finding.ts'
 import { readingInWords } from '../../../shared/engine/words/reading.ts'
 import { capital } from '../../../shared/engine/words/words.ts'
 import { restsOn } from '../../parts/Workings.tsx'
 
 /** In the order in which they are told. */
-const severities: Record<Level, 'error' | 'warning' | 'info'> = {
-	stop: 'error',
-	caution: 'warning',
-	advise: 'info',
-	note: 'info',
+const order: readonly Level[] = ['stop', 'caution', 'advise', 'note']
+const colours: Record<Level, string> = {
+	stop: 'error.main',
+	caution: 'warning.main',
+	advise: 'text.primary',
+	note: 'text.secondary',
 }
-const order = Object.keys(severities)
+/** Codes of findings that ask for a purchase, or for the choice of one. */
+const purchases = ['season.buy', 'season.wear-or-buy']
+const needsYou = ({ level, code }: Finding): boolean =>
+	level === 'stop' || level === 'caution' || purchases.includes(code)
 
+/** Dangers, cautions and purchases in sight; the other advice and the notes one press away. */
 export function PlanFindings({ findings }: { findings: readonly Finding[] }) {
 	if (findings.length === 0) return null
 	const sorted = findings.toSorted(
 		(left, right) => order.indexOf(left.level) - order.indexOf(right.level),
 	)
-	const asks = sorted.filter(({ level }) => level !== 'note')
-	const notes = sorted.filter(({ level }) => level === 'note')
+	const first = sorted.filter(needsYou)
+	const more = sorted.filter((finding) => !needsYou(finding))
 	return (
 		<Box component="section" aria-labelledby="season-findings">
 			<Typography variant="h2" id="season-findings">
-				{asks.length === 0 ? 'Nothing needs you' : `Needs you (${asks.length})`}
+				{first.length === 0 ? 'Nothing needs you' : `Needs you (${first.length})`}
 			</Typography>
-			<Findings of={asks} />
-			{notes.length > 0 && (
+			<Findings of={first} />
+			{more.length > 0 && (
 				<Box
 					component="details"
 					sx={{ mt: 0.5, '& summary': { cursor: 'pointer', minHeight: 28 } }}
 				>
-					<summary>Notes of the plan ({notes.length})</summary>
-					<Findings of={notes} />
+					<summary>Advice and notes of the plan ({more.length})</summary>
+					<Findings of={more} />
 				</Box>
 			)}
 		</Box>
@@ -41,23 +46,19 @@ export function PlanFindings({ findings }: { findings: readonly Finding[] }) {
 }
 function Findings({ of }: { of: readonly Finding[] }) {
 	return (
-		<Box
-			sx={{
-				display: 'grid',
-				gridTemplateColumns: 'repeat(auto-fit, minmax(min(30rem, 100%), 1fr))',
-				gap: 1,
-				mt: 0.5,
-			}}
-		>
+		<Box component="ul" sx={{ m: 0, mt: 0.5, p: 0, listStyle: 'none' }}>
 			{of.map((finding) => (
-				<Alert
+				<Box
+					component="li"
 					key={finding.id}
-					severity={severities[finding.level]}
-					sx={{ py: 0, '& .MuiAlert-message': { width: '100%' } }}
+					sx={{ borderLeft: 4, borderColor: colours[finding.level], pl: 1.25, mb: 0.75 }}
 				>
-					<strong>{capital(finding.level)}.</strong> {finding.says}
+					<Box component="strong" sx={{ color: colours[finding.level] }}>
+						{capital(finding.level)}.
+					</Box>{' '}
+					{finding.says}
 					<Why finding={finding} />
-				</Alert>
+				</Box>
 			))}
 		</Box>
 	)
@@ -66,7 +67,10 @@ function Findings({ of }: { of: readonly Finding[] }) {
 function Why({ finding: { because, basis } }: { finding: Finding }) {
 	if (because.length === 0 && !basis) return null
 	return (
-		<Box component="details" sx={{ mt: 0.5, '& summary': { cursor: 'pointer', minHeight: 28 } }}>
+		<Box
+			component="details"
+			sx={{ fontSize: '0.88rem', '& summary': { cursor: 'pointer', minHeight: 26 } }}
+		>
 			<summary>Why ({because.length})</summary>
 			<Box component="ul" sx={{ m: 0, pl: 2.5 }}>
 				{because.map((each) => (

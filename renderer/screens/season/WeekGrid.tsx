@@ -1,6 +1,6 @@
 /**
  * The season as one picture: weeks down, days across. Arrow keys move, Enter opens, a pair's letter
- * pins it, Delete takes the pin off.
+ * pins it, Delete takes the pin off. <strong>!</strong> means that a wish is not met.
  */
 import { Box, Typography } from '@mui/material'
 import type { RefObject } from 'react'
@@ -47,7 +47,7 @@ export function WeekGrid({ weeks, pairs, walk, body }: WeekGridProps) {
 			</Typography>
 			<Typography color="text.secondary" variant="body2" id="weeks-keys" sx={{ mb: 1 }}>
 				Arrow keys move, Enter opens a day. A pair's letter, or its mark dragged here, pins it;
-				Delete takes the pin off.
+				Delete takes the pin off. <strong>!</strong> means that a wish is not met.
 			</Typography>
 			<Box
 				sx={{
@@ -68,7 +68,7 @@ export function WeekGrid({ weeks, pairs, walk, body }: WeekGridProps) {
 				>
 					<thead>
 						<tr>
-							<Box component="th" scope="col" sx={{ width: '4.6rem' }}>
+							<Box component="th" scope="col" sx={{ width: '5.2rem' }}>
 								Week of
 							</Box>
 							{weekdays.map((weekday) => (

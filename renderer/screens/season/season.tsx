@@ -17,7 +17,6 @@ import { Notices } from './Notices.tsx'
 import { OpenedDay } from './OpenedDay.tsx'
 import { PairMarks } from './PairMarks.tsx'
 import { PlanFindings } from './PlanTold.tsx'
-import { Proven } from './Proven.tsx'
 import { Replan } from './Replan.tsx'
 import { SeasonHead } from './SeasonHead.tsx'
 import { useGridWalk } from './useGridWalk.ts'
@@ -36,6 +35,14 @@ export function SeasonScreen({ playerId }: { playerId: string }) {
 	)
 }
 
+/** Wider than the other pages where the screen is: a week is seven days across. */
+const wideWidth = 'min(100vw - 4rem, 112rem)'
+const wide = {
+	'@media screen and (min-width: 1480px)': {
+		width: wideWidth,
+		mx: `calc((100% - ${wideWidth}) / 2)`,
+	},
+} as const
 interface SeasonPageProps {
 	playerId: string
 	opened: Opened
@@ -48,9 +55,8 @@ function SeasonPage({ playerId, opened, again }: SeasonPageProps) {
 	const { planned, blocked } = opened
 	const stale = planned !== undefined && (planned.basisChanged || planned.season !== edits.savedAs)
 	return (
-		<Stack spacing={2}>
+		<Stack spacing={2} sx={wide}>
 			<SeasonHead {...{ playerId, opened, planning, told }} season={edits.season} />
-			{planned && <Proven plan={planned.plan} />}
 			<Trouble says={told.trouble} />
 			<Said told={told} edits={edits} />
 			<Notices playerId={playerId} opened={opened} stale={stale} />
@@ -62,15 +68,15 @@ function SeasonPage({ playerId, opened, again }: SeasonPageProps) {
 				/>
 			)}
 			{planned && <PlanFindings findings={planned.plan.findings} />}
+			{edits.season ? (
+				<Rotation season={edits.season} opened={opened} edits={edits} planning={planning} />
+			) : null}
 			<GiveOut
 				playerId={playerId}
 				offered={planned !== undefined && !stale && blocked === undefined}
 				allSaved={edits.allSaved}
 				told={told}
 			/>
-			{edits.season ? (
-				<Rotation season={edits.season} opened={opened} edits={edits} planning={planning} />
-			) : null}
 			<Entered playerId={playerId} edits={edits} />
 		</Stack>
 	)
@@ -79,7 +85,11 @@ function SeasonPage({ playerId, opened, again }: SeasonPageProps) {
 /** What was done last, and the way to take it back. */
 function Said({ told, edits }: { told: Told; edits: SeasonEdits }) {
 	return (
-		<Typography role="status" aria-live="polite" sx={{ minHeight: '1.5em', fontWeight: 600 }}>
+		<Typography
+			role="status"
+			aria-live="polite"
+			sx={{ fontWeight: 600, '&:empty': { display: 'none' } }}
+		>
 			{told.says}
 			{told.says && told.canTakeBack && edits.canTakeBack && (
 				<Button size="small" sx={{ ml: 1 }} onClick={edits.takeBack}>
@@ -99,7 +109,7 @@ function Entered({ playerId, edits }: { playerId: string; edits: SeasonEdits }) 
 			aria-label="What the season is made of"
 			sx={{
 				display: 'grid',
-				gridTemplateColumns: 'repeat(auto-fit, minmax(min(25rem, 100%), 1fr))',
+				gridTemplateColumns: 'repeat(auto-fit, minmax(min(19rem, 100%), 1fr))',
 				gap: 2,
 				alignItems: 'start',
 				'& > *': { minWidth: 0 },
