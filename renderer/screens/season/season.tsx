@@ -148,7 +148,7 @@ function Rotation({ season, opened, edits: { change }, planning }: RotationProps
 		<Box
 			sx={{
 				display: 'grid',
-				gridTemplateColumns: 'minmax(0, 1fr) minmax(20rem, 26rem)',
+				gridTemplateColumns: 'minmax(0, 1fr) minmax(18rem, 25%)',
 				'@container (max-width: 68rem)': { gridTemplateColumns: 'minmax(0, 1fr)' },
 				gap: 2,
 				alignItems: 'start',

@@ -37,17 +37,20 @@ export function usePlanning({ playerId, opened, edits, told }: PlanningOf) {
 		told.tell('')
 		setRunning(true)
 		setTried(undefined)
+		let waits = false
 		try {
 			await edits.saveAll()
 			const chosen = isDate(from) && from !== opened.from ? from : undefined
 			const answer = await change('season.plan', present({ playerId, from: chosen, ask: true }))
 			told.tell(plannedWords(answer), false)
-			setTried(answer.kept ? undefined : answer)
+			waits = !answer.kept
+			setTried(waits ? answer : undefined)
 		} catch (error) {
 			told.refuse(error)
 		} finally {
 			setRunning(false)
-			setTimeout(() => button.current?.focus())
+			// what becomes different is read first
+			if (!waits) setTimeout(() => button.current?.focus())
 		}
 	}
 	/** What was tried is no longer asked about. */
