@@ -18,7 +18,7 @@ export function wornPairs({ session, plan, past }: Line): readonly string[] {
 export const letterOf = (pairs: Pairs, id: string): string =>
 	pairs.find((pair) => pair.id === id)?.letter ?? '?'
 /** 'pair A, match boots'. */
-export function pairWords(pairs: Pairs, id: string): string {
+function pairWords(pairs: Pairs, id: string): string {
 	const pair = pairs.find((known) => known.id === id)
 	return pair ? `pair ${pair.letter}, ${pair.name}` : 'a pair that is recorded no more'
 }
